@@ -1,0 +1,183 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_BASE_H
+#define LOWWALL_BASE_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+#define LW_VERSION "0.1.0"
+
+/* The outcomes of a function that can fail: name, slug, sentence. */
+#define LW_STATUSES(X) \
+  X(OK, "ok", "done") \
+  X(NO_SOLUTION, "no-solution", "the formula has no answer for these values") \
+  X(FAULTS, "faults", "the input has faults") \
+  X(TOO_MANY, "too-many", "more parts than lowwall has room for") \
+  X(NO_MEMORY, "no-memory", "out of memory") \
+  X(NOT_READ, "not-read", "the file could not be read") \
+  X(NOT_WRITTEN, "not-written", "the output could not be written")
+
+typedef enum lw_status {
+#define LW_STATUS_NAME(name, slug, sentence) LW_##name,
+  LW_STATUSES(LW_STATUS_NAME)
+#undef LW_STATUS_NAME
+} lw_status;
+
+/* Why a number is missing or a check cannot be shown: name, slug, sentence.
+ * One list for the code, the JSON and the documents. */
+#define LW_REASONS(X) \
+  X(NONE, "none", "") \
+  X(NO_DEMAND, "no-demand", "nothing pushes this way") \
+  X(NO_DEPTH, "no-depth", "the block depth or base width is not known, and there is no safe guess for it") \
+  X(NO_WEIGHT, "no-weight", "no weight bears on this joint or base") \
+  X(OUTSIDE_BASE, "outside-base", "the resultant falls outside the base or joint: it would tip") \
+  X(STEEPER_THAN_FRICTION, "steeper-than-friction", "the ground is steeper than the soil's own angle of friction") \
+  X(NO_WEDGE, "no-wedge", "no wedge of soil is critical") \
+  X(ANGLE_OUT_OF_RANGE, "angle-out-of-range", "an angle is outside the range of the formula") \
+  X(UPLIFT_UNSETTLED, "uplift-unsettled", "uplift and base contact do not settle on one answer") \
+  X(FRONT_SLOPE, "front-slope", "the ground falls away in front, and the bearing value given ignores it") \
+  X(NO_BEARING_VALUE, "no-bearing-value", "no bearing value may be assumed for this ground") \
+  X(REFUSED_BACKFILL, "refused-backfill", "this soil is refused as backfill") \
+  X(BUILDING_BEHIND, "building-behind", "a building is not a retaining wall") \
+  X(FENCE_ON_WALL, "fence-on-wall", "a fence on a dry block wall is not checked here") \
+  X(RELIES_ON_BOND, "relies-on-bond", "not checked: relies on its bond") \
+  X(NO_PAD, "no-pad", "no pad is given") \
+  X(NO_REQUIREMENT, "no-requirement", "this set of factors asks for nothing here") \
+  X(WEDGE_DISAGREES, "wedge-disagrees", "formula and numerical wedge disagree: do not use this result") \
+  X(NO_WEDGE_AT_REST, "no-wedge-at-rest", "earth pressure at rest has no failure wedge to compare with")
+
+typedef enum lw_reason {
+#define LW_REASON_NAME(name, slug, sentence) LW_REASON_##name,
+  LW_REASONS(LW_REASON_NAME)
+#undef LW_REASON_NAME
+  LW_REASON_COUNT
+} lw_reason;
+
+const char *lw_status_slug(lw_status status);
+const char *lw_status_sentence(lw_status status);
+const char *lw_reason_slug(lw_reason reason);
+const char *lw_reason_sentence(lw_reason reason);
+
+/* What a failing function leaves behind for its caller. */
+typedef struct lw_error {
+  lw_status status;
+  lw_reason reason;
+  char text[256];  /* one sentence, no newline */
+} lw_error;
+
+/** Fill an error, printf-like; error may be NULL. Returns status, so that a caller can write
+ *  `return lw_error_set(error, LW_NOT_READ, LW_REASON_NONE, "...")`. */
+lw_status lw_error_set(lw_error *error, lw_status status, lw_reason reason, const char *format, ...)
+#if defined(__GNUC__)
+    __attribute__((format(printf, 4, 5)))
+#endif
+    ;
+
+/* A growing text, the one thing in the library that owns memory. */
+typedef struct lw_text {
+  char *data;       /* NUL-terminated; NULL while empty */
+  size_t length;
+  size_t capacity;
+  bool failed;      /* out of memory or over the ceiling: what follows is dropped */
+} lw_text;
+
+#define LW_TEXT_CEILING ((size_t)256 * 1024 * 1024)
+
+void lw_text_add(lw_text *text, const char *string);
+void lw_text_add_bytes(lw_text *text, const char *bytes, size_t count);
+void lw_text_addf(lw_text *text, const char *format, ...)
+#if defined(__GNUC__)
+    __attribute__((format(printf, 2, 3)))
+#endif
+    ;
+void lw_text_clear(lw_text *text);  /* keeps the memory */
+void lw_text_free(lw_text *text);
+
+/* Numbers as text, independent of the host's locale. */
+
+/** Read one decimal number from bytes: sign, digits, `.`, exponent; the whole of it or nothing.
+ *  in    bytes, length
+ *  out   value        unchanged on failure
+ *  gives true when all bytes form one finite number */
+bool lw_number_read(const char *bytes, size_t length, double *value);
+
+/** Print value with the given decimals (0 to 9) into out, `-0.00` as `0.00`, always with `.`.
+ *  gives the length written, without the NUL */
+size_t lw_number_print(char *out, size_t size, double value, int decimals);
+
+/* What a number is. The SI unit that the library computes in is in brackets. */
+typedef enum lw_kind {
+  LW_KIND_NUMBER,          /* pure number */
+  LW_KIND_COUNT,           /* whole number */
+  LW_KIND_SHARE,           /* pure number or per cent */
+  LW_KIND_LENGTH,          /* [m] */
+  LW_KIND_ANGLE,           /* [rad]; deg, rad, or a slope rise:run */
+  LW_KIND_ANGLE_OR_SHARE,  /* [rad], or a share of another angle */
+  LW_KIND_PRESSURE,        /* [kPa] */
+  LW_KIND_LINE_LOAD,       /* [kN/m] */
+  LW_KIND_FORCE,           /* [kN] */
+  LW_KIND_UNIT_WEIGHT,     /* [kN/m3] */
+  LW_KIND_MASS,            /* [kg] */
+  LW_KIND_MOMENT           /* [kN m/m], results only */
+} lw_kind;
+
+typedef struct lw_unit {
+  const char *name;     /* as written on a sheet: mm, psf, lb/ft */
+  lw_kind kind;
+  double to_si;         /* multiply by this; exact */
+} lw_unit;
+
+/** The unit of that name (case as written, blanks ignored), or NULL. 9.80665 m/s2 turns mass into weight. */
+const lw_unit *lw_unit_find(lw_kind kind, const char *name, size_t length);
+/** The i-th unit of all, or NULL past the end: to list them. */
+const lw_unit *lw_unit_at(size_t index);
+/** The SI unit's name, for reports ("m", "kPa", "" for pure numbers). */
+const char *lw_kind_unit(lw_kind kind);
+
+/* The recorder of the working: one step of a calculation, as a student would write it. */
+typedef struct lw_step {
+  const char *symbol;    /* "Ka" */
+  const char *formula;   /* "(1 - sin phi)/(1 + sin phi)" */
+  const char *inserted;  /* "(1 - sin 30)/(1 + sin 30)" */
+  double value;
+  const char *unit;      /* "" for a pure number */
+  const char *source;    /* "[KEY locator]" or "" */
+} lw_step;
+
+/* A recorder hands each step on; the strings live only during the call. NULL recorder: nothing happens. */
+typedef struct lw_working {
+  void *context;
+  void (*heading)(void *context, const char *title);
+  void (*step)(void *context, const lw_step *step);
+} lw_working;
+
+void lw_working_heading(const lw_working *working, const char *title);
+/** Record a step; `inserted` is a printf format for the numbers put in. Cheap when working is NULL. */
+void lw_working_step(const lw_working *working, const lw_step *step, const char *inserted, ...)
+#if defined(__GNUC__)
+    __attribute__((format(printf, 3, 4)))
+#endif
+    ;
+
+/* The few calls into GSL. GSL's default handler aborts the process on a programmer's error; these
+ * check bracket and finiteness first, so it is never reached. The host may leave its handler as it is. */
+typedef double (*lw_function)(double x, const void *context);
+
+/** A root of f in [low, high] by Brent's method.
+ *  gives LW_OK · LW_NO_SOLUTION when f does not change sign or is not finite at an end */
+lw_status lw_solve_root(lw_function f, const void *context, double low, double high, double tolerance,
+                        double *root);
+
+/** The x in [low, high] where f is least, by a scan of `steps` intervals and Brent's method in the best one.
+ *  gives LW_OK · LW_NO_SOLUTION when f is nowhere finite */
+lw_status lw_solve_minimum(lw_function f, const void *context, double low, double high, int steps,
+                           double *x, double *least);
+
+#ifdef __cplusplus
+}
+#endif
+#endif

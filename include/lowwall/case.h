@@ -1,0 +1,131 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_CASE_H
+#define LOWWALL_CASE_H
+
+#include <lowwall/base.h>
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+/* A case is one wall as its user knows it: quantities, choices and words, each with where it came from.
+ * Everything to the right of `lw_case` in the flow holds plain SI doubles. */
+
+enum { LW_SOIL_MAX = 6, LW_LOAD_MAX = 6, LW_POINT_MAX = 32, LW_COURSE_MAX = 24, LW_WORDS_MAX = 96 };
+
+typedef enum lw_origin { LW_ABSENT, LW_GIVEN, LW_TABLE, LW_ASSUMED } lw_origin;
+
+/* Where on the sheet: row 0 is the command line, and column then counts its items. */
+typedef struct lw_quantity {
+  double si;         /* meaningless while absent */
+  lw_origin origin;
+  lw_kind kind;      /* of this value: an angle-or-share says here which it is */
+  int row, column;
+  int table_row;     /* row of the table it came from, -1 otherwise */
+} lw_quantity;
+
+typedef struct lw_choice {
+  int value;         /* index into the item's list of words */
+  lw_origin origin;
+  int row, column;
+} lw_choice;
+
+typedef struct lw_words {
+  char text[LW_WORDS_MAX];
+  lw_origin origin;
+  int row, column;
+} lw_words;
+
+typedef enum lw_yes_no { LW_NO, LW_YES } lw_yes_no;
+typedef enum lw_behind { LW_BEHIND_GROUND, LW_BEHIND_BED } lw_behind;
+typedef enum lw_back { LW_BACK_WALL, LW_BACK_FENCE, LW_BACK_BUILDING, LW_BACK_GROUND } lw_back;
+typedef enum lw_side { LW_SIDE_ABOVE, LW_SIDE_BELOW } lw_side;
+typedef enum lw_above { LW_ABOVE_NOBODY, LW_ABOVE_HOUSEHOLD, LW_ABOVE_PUBLIC } lw_above;
+typedef enum lw_works { LW_WORKS_NEW, LW_WORKS_RAISED, LW_WORKS_MOVED } lw_works;
+typedef enum lw_wall_kind { LW_WALL_COURSES, LW_WALL_SECTION } lw_wall_kind;
+typedef enum lw_fixing { LW_FIXING_DRY, LW_FIXING_BONDED } lw_fixing;
+typedef enum lw_joints { LW_JOINTS_OPEN, LW_JOINTS_SEALED } lw_joints;
+typedef enum lw_load_kind {
+  LW_LOAD_NONE, LW_LOAD_UNIFORM, LW_LOAD_STRIP, LW_LOAD_LINE, LW_LOAD_POINT, LW_LOAD_CAP
+} lw_load_kind;
+typedef enum lw_pressure_method {
+  LW_PRESSURE_RANKINE, LW_PRESSURE_COULOMB, LW_PRESSURE_WEDGE, LW_PRESSURE_AT_REST
+} lw_pressure_method;
+typedef enum lw_plane_choice { LW_PLANE_OWN, LW_PLANE_HEEL, LW_PLANE_BACK } lw_plane_choice;
+typedef enum lw_direction { LW_DIRECTION_OWN, LW_DIRECTION_LEVEL } lw_direction;
+typedef enum lw_counted { LW_COUNTED, LW_NOT_COUNTED } lw_counted;
+typedef enum lw_surcharge_on_heel { LW_SURCHARGE_PUSHES, LW_SURCHARGE_PRESSES } lw_surcharge_on_heel;
+typedef enum lw_passive_as { LW_PASSIVE_RESISTANCE, LW_PASSIVE_OFF_PUSH } lw_passive_as;
+typedef enum lw_uplift_as { LW_UPLIFT_MOMENT, LW_UPLIFT_OFF_RESISTANCE } lw_uplift_as;
+typedef enum lw_base_pressure { LW_BASE_NO_TENSION, LW_BASE_LINEAR, LW_BASE_EFFECTIVE } lw_base_pressure;
+typedef enum lw_bearing_method {
+  LW_BEARING_PRESUMPTIVE, LW_BEARING_TERZAGHI, LW_BEARING_MEYERHOF, LW_BEARING_HANSEN, LW_BEARING_VESIC,
+  LW_BEARING_EN1997
+} lw_bearing_method;
+typedef enum lw_n_gamma {  /* own: the method's own */
+  LW_N_GAMMA_OWN, LW_N_GAMMA_MEYERHOF, LW_N_GAMMA_HANSEN, LW_N_GAMMA_VESIC, LW_N_GAMMA_EN1997
+} lw_n_gamma;
+typedef enum lw_own_or_none { LW_OWN, LW_NONE } lw_own_or_none;
+typedef enum lw_bearing_on { LW_BEARING_GROSS, LW_BEARING_NET } lw_bearing_on;
+typedef enum lw_crack { LW_CRACK_DRY, LW_CRACK_WET, LW_CRACK_TRIANGLE } lw_crack;
+
+/* A soil as the sheet has it; `soil n ...` and `footing soil ...` share it. */
+typedef struct lw_case_soil {
+  lw_words name;
+  lw_quantity friction, cohesion, unit_weight, light_unit_weight, saturated_unit_weight, bottom;
+} lw_case_soil;
+
+typedef struct lw_case_load {
+  lw_choice kind;
+  lw_quantity pressure, force, near_edge, far_edge, distance, below_ground;
+} lw_case_load;
+
+typedef struct lw_case_point { lw_quantity x, y; } lw_case_point;
+
+typedef struct lw_case {
+  lw_words title, mark, place, note;
+
+  lw_choice site_behind, site_back, other_wall_side, site_above, vehicle_access, water_held, mapped_land,
+      reactive_soil, works;
+  lw_quantity level_difference, boundary_distance, building_distance, other_wall_distance,
+      other_wall_height, fence_height, public_way_distance, service_distance, waterbody_distance,
+      pool_barrier_distance;
+
+  lw_choice wall_kind;
+  lw_quantity wall_height, wall_embedment, wall_friction, wall_unit_weight;
+
+  lw_quantity course_count, block_height, block_depth, block_length, block_unit_weight, block_mass, setback,
+      base_course_count, base_course_depth, fill_unit_weight, face_shell_thickness, cap_height, cap_depth,
+      cap_overhang, cap_unit_weight, joint_friction, joint_shear;
+  lw_choice cap_fixing, people_on_cap;
+
+  lw_quantity top_width, base_width, face_batter, back_batter, toe_length, heel_length, slab_thickness;
+  lw_case_point point[LW_POINT_MAX];
+
+  lw_quantity pad_width, pad_thickness, pad_spread;
+  lw_words pad_material;
+
+  lw_quantity ground_slope, ground_slope_run, soil_below_top, front_slope, cut_depth, fill_depth, stone_width;
+  lw_case_soil soil[LW_SOIL_MAX];
+  lw_case_soil footing;
+  lw_quantity base_friction, base_adhesion, allowable_bearing;
+
+  lw_quantity water_depth, front_water_depth, overflow_below_top, water_unit_weight, drain_outlets;
+  lw_choice wall_joints, ground_drains;
+
+  lw_case_load load[LW_LOAD_MAX];
+  lw_quantity seismic_horizontal, seismic_vertical;
+
+  lw_choice method_pressure, method_plane, method_thrust_direction, method_thrust_vertical, method_soil_on_heel,
+      method_surcharge_on_heel, method_passive_as, method_uplift_as, method_base_pressure, method_bearing,
+      method_n_gamma, method_depth_factors, method_inclination_factors, method_bearing_on, method_crack;
+  lw_quantity method_passive, method_base_friction, method_base_cohesion, method_uplift;
+  lw_words method_format;
+
+  bool settled;      /* lw_case_settle has filled in what was left out */
+} lw_case;
+
+#ifdef __cplusplus
+}
+#endif
+#endif

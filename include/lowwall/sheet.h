@@ -1,0 +1,147 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_SHEET_H
+#define LOWWALL_SHEET_H
+
+#include <lowwall/case.h>
+#include <lowwall/tables.h>
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+/* What is wrong with the input: slug, sentence. Every fault names the cell and the cure. */
+#define LW_FAULT_SLUGS(X) \
+  X(UNREADABLE, "unreadable", "the file cannot be read") \
+  X(EMPTY, "empty", "the file has no items") \
+  X(HEADER, "header", "the first row is neither item,value,... nor a list of items") \
+  X(QUOTING, "quoting", "a quotation mark is stray or never closed; reading stopped here") \
+  X(NUL_BYTE, "nul-byte", "the cell holds a NUL byte") \
+  X(NOT_UTF8, "not-utf8", "the cell is not UTF-8 text") \
+  X(CELL_TOO_LONG, "cell-too-long", "the cell is longer than a cell may be") \
+  X(CELL_COUNT, "cell-count", "the row has more cells than the header") \
+  X(UNKNOWN_ITEM, "unknown-item", "there is no such item") \
+  X(DUPLICATE_ITEM, "duplicate-item", "the item is given twice") \
+  X(TOO_MANY, "too-many", "lowwall has no room for so many of these") \
+  X(GAP_IN_NUMBERING, "gap-in-numbering", "the numbering skips a part") \
+  X(NO_VALUE, "no-value", "the item has no value") \
+  X(NOT_A_NUMBER, "not-a-number", "this is not a number") \
+  X(DECIMAL_COMMA, "decimal-comma", "a comma in a number, in a comma-separated file") \
+  X(NO_UNIT, "no-unit", "the number has no unit") \
+  X(UNKNOWN_UNIT, "unknown-unit", "there is no such unit") \
+  X(WRONG_UNIT, "wrong-unit", "the unit measures something else") \
+  X(TWO_UNITS, "two-units", "two different units for one value") \
+  X(UNKNOWN_WORD, "unknown-word", "the item takes other words") \
+  X(OUT_OF_RANGE, "out-of-range", "the value is outside what the item may be") \
+  X(CONTRADICTION, "contradiction", "two items contradict each other") \
+  X(MISSING_ITEM, "missing-item", "an item that is needed is missing") \
+  X(UNKNOWN_SOIL, "unknown-soil", "there is no such soil in the table") \
+  X(UNKNOWN_ROW, "unknown-row", "there is no such row in the table") \
+  X(NOT_YET, "not-yet", "lowwall does not compute this item") \
+  X(NO_ROOM, "no-room", "more faults than are listed")
+
+typedef enum lw_fault_slug {
+#define LW_FAULT_NAME(name, slug, sentence) LW_FAULT_##name,
+  LW_FAULT_SLUGS(LW_FAULT_NAME)
+#undef LW_FAULT_NAME
+  LW_FAULT_SLUG_COUNT
+} lw_fault_slug;
+
+const char *lw_fault_slug_name(lw_fault_slug slug);
+const char *lw_fault_slug_sentence(lw_fault_slug slug);
+
+enum { LW_FAULT_MAX = 100 };
+
+typedef struct lw_fault {
+  lw_fault_slug slug;
+  int row, column;      /* from 1; row 0: the command line */
+  char item[64];        /* the item in hand, "" if none */
+  char stood[80];       /* what stood there, cut and cleaned */
+  char wanted[200];     /* what would be right */
+} lw_fault;
+
+typedef struct lw_faults {
+  char file[128];       /* name of the sheet as the user wrote it; "-" for standard input */
+  int count;
+  lw_fault fault[LW_FAULT_MAX];
+} lw_faults;
+
+/** Note a fault; past LW_FAULT_MAX the last one becomes no-room. */
+void lw_faults_add(lw_faults *faults, lw_fault_slug slug, int row, int column, const char *item,
+                   const char *stood, const char *wanted_format, ...)
+#if defined(__GNUC__)
+    __attribute__((format(printf, 7, 8)))
+#endif
+    ;
+/** One line a fault: file, row, column, slug, what stood there, what would be right. */
+void lw_faults_print(const lw_faults *faults, lw_text *out);
+
+/* The one table of items: reading, writing, JSON keys, docs/sheet.md and the starter sheets all come from it. */
+typedef enum lw_item_type { LW_ITEM_QUANTITY, LW_ITEM_CHOICE, LW_ITEM_WORDS } lw_item_type;
+
+typedef struct lw_item {
+  const char *part;        /* heading · site · wall · courses ... : the row of the vocabulary */
+  const char *name;        /* "soil # friction angle": # is the number of a repeated part */
+  lw_item_type type;
+  lw_kind kind;            /* of a quantity */
+  const char *words;       /* of a choice, "|"-separated, in the order of its enum; aliases after "=" */
+  size_t offset;           /* into lw_case */
+  size_t stride;           /* of a repeated part; 0 otherwise */
+  int repeats;
+  double low, high;        /* allowed SI range, both included */
+  double assumed;          /* safe default, SI, or the choice's value; NAN: none, or it depends (see lw_case_settle) */
+  const char *unit;        /* the unit for examples and starter sheets */
+  const char *example;     /* "900 mm" */
+  const char *means;       /* one sentence for docs/sheet.md */
+  const char *question;    /* the question that would settle it, plain words; "" when it is not asked */
+  bool not_yet;            /* belongs to a capability that is not computed: giving it is a fault */
+} lw_item;
+
+size_t lw_item_count(void);
+const lw_item *lw_item_at(size_t index);
+/** Find by name as a user writes it (case, blanks, hyphens folded); number receives n of a repeated part, else 0. */
+const lw_item *lw_item_find(const char *name, size_t length, int *number);
+/** The item's name with its number put in. */
+void lw_item_print_name(const lw_item *item, int number, char *out, size_t size);
+/** The JSON key: snake case, number put in, SI-like unit last: "soil_1_friction_angle_deg". */
+void lw_item_print_key(const lw_item *item, int number, char *out, size_t size);
+lw_quantity *lw_item_quantity(const lw_item *item, int number, lw_case *c);
+lw_choice *lw_item_choice(const lw_item *item, int number, lw_case *c);
+lw_words *lw_item_words(const lw_item *item, int number, lw_case *c);
+/** The word of a choice: "courses". */
+const char *lw_item_word(const lw_item *item, int value, char *out, size_t size);
+
+/** Read an upright sheet from memory into a case (which is cleared first).
+ *  gives LW_OK · LW_FAULTS, all faults collected */
+lw_status lw_sheet_read(const char *bytes, size_t length, lw_case *c, lw_faults *faults);
+
+/** One `item=value` from the command line; it overrides the sheet. number counts them from 1. */
+lw_status lw_sheet_override(const char *argument, int number, lw_case *c, lw_faults *faults);
+
+/* A schedule is read a row at a time, so that a million rows need the memory of one. */
+typedef struct lw_schedule lw_schedule;
+typedef void (*lw_schedule_row)(void *context, int row, const lw_case *c, const lw_faults *faults);
+lw_schedule *lw_schedule_open(lw_schedule_row each, void *context, lw_faults *header_faults);
+lw_status lw_schedule_feed(lw_schedule *schedule, const char *bytes, size_t length);
+lw_status lw_schedule_finish(lw_schedule *schedule);
+void lw_schedule_close(lw_schedule *schedule);
+/** True when the bytes begin a schedule (their header row names items), false for an upright sheet. */
+bool lw_sheet_is_schedule(const char *bytes, size_t length);
+
+/** Fill in what was left out: table rows by name, then safe defaults, each marked; then hold the items
+ *  against each other (heights and courses, angles and slopes, layers in order, geometry that closes).
+ *  Settling a settled case changes nothing.
+ *  gives LW_OK · LW_FAULTS */
+lw_status lw_case_settle(const lw_tables *tables, lw_case *c, lw_faults *faults);
+
+/** Write a case as an upright sheet; reading it gives the same case.
+ *  assumed: also write what was assumed or taken from a table, as comments in the note column. */
+void lw_sheet_write(const lw_case *c, bool assumed, lw_text *out);
+
+/** A commented starter sheet that runs as it is. kind: "bed", "ground" or "section".
+ *  gives LW_OK · LW_NO_SOLUTION for another kind */
+lw_status lw_sheet_start(const char *kind, lw_text *out);
+
+#ifdef __cplusplus
+}
+#endif
+#endif
