@@ -1,0 +1,125 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_PRESSURE_H
+#define LOWWALL_PRESSURE_H
+
+#include <lowwall/section.h>
+#include <lowwall/site.h>
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+/* Earth pressure on a plane. Signs: θ (batter) is the angle of the back from the vertical, positive when soil
+ * lies on it; δ (wall friction) turns an active thrust downwards on the wall and a passive one upwards; β is
+ * the ground's slope, positive rising away from the wall. */
+
+typedef enum lw_earth_state { LW_ACTIVE, LW_PASSIVE, LW_AT_REST } lw_earth_state;
+
+/* One homogeneous soil against a plane. */
+typedef struct lw_wall_angles { double friction_rad, wall_friction_rad, batter_rad, slope_rad; } lw_wall_angles;
+
+typedef struct lw_layer {
+  double bottom_m;         /* below the plane's top; the last: INFINITY */
+  double friction_rad, cohesion_kpa;
+  double unit_weight_kn_per_m3, saturated_unit_weight_kn_per_m3;
+} lw_layer;
+
+/* A load of limited width on the ground: pressure between near and far, or a line load with near == far. */
+typedef struct lw_plane_load { double near_m, far_m, pressure_kpa, force_kn_per_m; } lw_plane_load;
+
+/* A plane that soil pushes on, and what it meets from its top down. */
+typedef struct lw_plane {
+  double height_m;             /* vertical */
+  double batter_rad;
+  double wall_friction_rad;    /* direction of the thrust: δ from the normal */
+  double slope_rad, slope_run_m;   /* from the plane's top; level beyond the run (INFINITY: never) */
+  double surcharge_kpa;            /* per horizontal area */
+  int layer_count;
+  lw_layer layer[LW_SOIL_MAX];
+  double water_depth_m;            /* below the plane's top; INFINITY: none. Level. */
+  double water_unit_weight_kn_per_m3;
+  lw_crack crack;
+  int load_count;
+  lw_plane_load load[LW_LOAD_MAX];
+  bool along_ground;           /* Rankine: the thrust is parallel to the ground; wall_friction_rad is then that angle */
+} lw_plane;
+
+enum { LW_PROFILE_MAX = 2 * (LW_SOIL_MAX + 4) };
+
+/* Pressure of the soil (with its surcharge) and of the water at a depth; two entries where it jumps. */
+typedef struct lw_profile_point { double depth_m, soil_kpa, surcharge_kpa, water_kpa; } lw_profile_point;
+
+/* A thrust per metre run. Soil pressure is along the thrust's own direction, per metre of vertical depth. */
+typedef struct lw_thrust {
+  double total_kn_per_m;          /* soil and surcharge, without water */
+  double angle_rad;               /* to the horizontal, positive: it presses the wall down */
+  double horizontal_kn_per_m, vertical_kn_per_m;
+  double height_of_action_m;      /* above the plane's foot */
+  double surcharge_kn_per_m, surcharge_height_m;   /* the part of it due to the uniform load */
+  double water_kn_per_m, water_height_m;  /* horizontal, on the plane's height */
+  double coefficient;             /* of the lowest layer */
+  double crack_depth_m;           /* 0: none */
+  bool passive_unsafe;            /* Coulomb's plane-wedge passive value with δ > φ/3 */
+  int profile_count;
+  lw_profile_point profile[LW_PROFILE_MAX];
+} lw_thrust;
+
+typedef struct lw_wedge {
+  double thrust_kn_per_m;         /* along the same direction as the formula's; without water */
+  double plane_angle_rad;         /* of the failure plane, from the horizontal */
+  double weight_kn_per_m;         /* of the critical wedge, with the loads on it */
+  double reach_m;                 /* where the plane meets the ground, behind the plane's top */
+  double height_of_action_m;      /* line through the wedge's centroid parallel to the failure plane */
+} lw_wedge;
+
+lw_status lw_rankine_coefficient(lw_earth_state state, double friction_rad, double slope_rad, double *k,
+                                 lw_error *error);
+lw_status lw_coulomb_coefficient(lw_earth_state state, const lw_wall_angles *angles, double *k, lw_error *error);
+lw_status lw_at_rest_coefficient(double friction_rad, double slope_rad, double *k, lw_error *error);
+
+lw_status lw_rankine_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
+                            const lw_working *working);
+lw_status lw_coulomb_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
+                            const lw_working *working);
+lw_status lw_at_rest_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
+                            const lw_working *working);
+
+/** The greatest active (least passive) thrust over all plane wedges through the plane's foot, from equilibrium
+ *  of forces; layers, cohesion, broken ground, water (buoyant below it) and loads of limited width included. */
+lw_status lw_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_wedge *wedge, lw_error *error,
+                          const lw_working *working);
+/** The wedge as a method of its own: thrust, direction and height of action as a lw_thrust. */
+lw_status lw_wedge_as_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
+                             const lw_working *working);
+
+typedef struct lw_pressure_routine {
+  const char *slug;     /* rankine · coulomb · wedge · at rest */
+  const char *title;
+  const char *source;
+  lw_status (*thrust)(lw_earth_state, const lw_plane *, lw_thrust *, lw_error *, const lw_working *);
+} lw_pressure_routine;
+
+/** The routine of a method; the list in the order of lw_pressure_method. */
+const lw_pressure_routine *lw_pressure_routine_of(lw_pressure_method method);
+
+/** True when formula and wedge must agree: one cohesionless soil, straight ground, uniform load, no water
+ *  surface within the height. */
+bool lw_plane_is_plain(const lw_plane *plane);
+
+/* The plane that a section offers to a site, and where it stands. */
+typedef struct lw_back_plane {
+  lw_plane plane;
+  double foot_x_m, foot_y_m;    /* of the plane's foot, in the section's axes */
+  double top_x_m, top_y_m;      /* where it meets the ground */
+  bool overhangs;               /* θ < 0: Rankine's downward part does not reach the wall */
+} lw_back_plane;
+
+/** The plane on which the thrust of the method acts, for a section (a whole wall or the courses above a joint).
+ *  in    extra_depth_m   how far the plane goes below the base: the pad's thickness, else 0 */
+void lw_back_plane_build(const lw_site *site, const lw_section *section, const lw_method *method,
+                         double wall_friction, double extra_depth_m, lw_back_plane *back);
+
+#ifdef __cplusplus
+}
+#endif
+#endif

@@ -1,0 +1,105 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_SITE_H
+#define LOWWALL_SITE_H
+
+#include <lowwall/case.h>
+#include <lowwall/tables.h>
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+/* The site: everything a wall meets, in plain SI doubles. Depths count downwards from the top of the wall.
+ * INFINITY stands for "nowhere": the last soil's bottom, the depth of water that is not there, a slope that
+ * never ends. */
+
+typedef struct lw_soil {
+  double friction_rad, cohesion_kpa;
+  double unit_weight_kn_per_m3;            /* moist, where it pushes */
+  double light_unit_weight_kn_per_m3;      /* moist, where its weight helps */
+  double saturated_unit_weight_kn_per_m3;
+  double bottom_m;
+} lw_soil;
+
+typedef struct lw_site_load {
+  lw_load_kind kind;      /* strip, line, point or cap; uniform ones are summed in surcharge_kpa */
+  double pressure_kpa;    /* strip */
+  double force;           /* line, cap: kN/m; point: kN, taken whole on the metre of wall in front of it */
+  double near_m, far_m;   /* from the rear of the top of the wall; line and point: both the distance */
+} lw_site_load;
+
+typedef struct lw_pad {
+  double thickness_m;     /* 0: no pad */
+  double width_m;         /* 0: unknown, and the load is not spread */
+  double spread;          /* horizontal to vertical, each side: 0.5 */
+  double unit_weight_kn_per_m3;
+} lw_pad;
+
+typedef struct lw_site {
+  int soil_count;
+  lw_soil soil[LW_SOIL_MAX];
+  bool backfill_refused;     /* a soil behind whose table row refuses it as backfill */
+  bool free_draining;        /* every soil behind is */
+
+  double slope_rad, slope_run_m;     /* ground behind; level beyond the run */
+  double soil_below_top_m;           /* the soil's surface at the wall, below its top */
+  double front_slope_rad;            /* how the ground falls away in front, positive downwards */
+
+  double surcharge_kpa;
+  int load_count;
+  lw_site_load load[LW_LOAD_MAX];
+
+  double water_depth_m, front_water_depth_m;
+  double overflow_below_top_m;
+  double water_unit_weight_kn_per_m3;
+  int drain_outlets;
+  bool joints_open, ground_drains;
+  double stone_width_m;
+
+  lw_soil footing;
+  double base_friction;              /* tan of the angle, least of block on bedding and bedding on pad */
+  double base_adhesion_kpa;
+  double pad_friction;               /* pad on ground */
+  double allowable_bearing_kpa;      /* 0: no value may be assumed */
+  lw_pad pad;
+} lw_site;
+
+/* The handbook's switches, in the order of docs/sheet.md. */
+typedef struct lw_method {
+  lw_pressure_method pressure;
+  lw_plane_choice plane;
+  lw_direction direction;
+  lw_counted thrust_vertical, soil_on_heel;
+  lw_surcharge_on_heel surcharge_on_heel;
+  lw_passive_as passive_as;
+  bool passive_as_given;             /* false: the format decides */
+  lw_uplift_as uplift_as;
+  lw_base_pressure base_pressure;
+  lw_bearing_method bearing;
+  lw_n_gamma n_gamma;
+  lw_own_or_none depth_factors, inclination_factors;
+  lw_bearing_on bearing_on;
+  lw_crack crack;
+  double passive_share, uplift_share;
+} lw_method;
+
+/** The site of a settled case.
+ *  in    c        a settled case
+ *        tables   for whether a named soil drains freely or is refused as backfill
+ *  out   site */
+void lw_site_build(const lw_case *c, const lw_tables *tables, lw_site *site);
+
+/** The switches of a settled case. */
+void lw_method_build(const lw_case *c, lw_method *method);
+
+/** Ways out for water, as design of the situations has them: outlets, + 1 open joints, + 1 draining ground;
+ *  none unless the retained soil drains freely or the stone is at least 0.3 m wide. */
+int lw_site_ways_out(const lw_site *site);
+
+/** The index of the soil at a depth below the top of the wall; on a boundary, the lower one. */
+int lw_site_soil_at(const lw_site *site, double depth_m);
+
+#ifdef __cplusplus
+}
+#endif
+#endif
