@@ -1,0 +1,215 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# `make demo` and `make test` install what is missing, build and run; `make help` lists the rest.
+
+VERSION   := $(shell sed -n 's/^.define LW_VERSION "\(.*\)"/\1/p' include/lowwall/base.h)
+SOVERSION := 0
+
+BUILD  ?= build
+PREFIX ?= /usr/local
+BINDIR     ?= $(PREFIX)/bin
+LIBDIR     ?= $(PREFIX)/lib
+INCLUDEDIR ?= $(PREFIX)/include
+MANDIR     ?= $(PREFIX)/share/man
+COMPDIR    ?= $(PREFIX)/share/bash-completion/completions
+
+# Parallel by default; `make JOBS=1` for one at a time. A make below another shares that one's jobs.
+JOBS ?= $(shell getconf _NPROCESSORS_ONLN)
+ifeq ($(MAKELEVEL),0)
+MAKEFLAGS += -j$(JOBS)
+endif
+
+# A flavour is a set of flags with a build directory of its own. Assertions stay on in all of them.
+FLAVOUR ?= release
+FLAVOUR_release  := -O2 -g
+FLAVOUR_sanitize := -O1 -g -fsanitize=address,undefined,float-divide-by-zero -fno-sanitize-recover=all \
+                    -fno-omit-frame-pointer
+FLAVOUR_cover    := -O0 -g --coverage
+FLAVOUR_thread   := -O1 -g -fsanitize=thread
+
+WARN := -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Wvla -Wcast-qual -Werror
+LANGUAGE := -std=c17 $(WARN) -ffp-contract=off
+OPTIONS := $(LANGUAGE) $(FLAVOUR_$(FLAVOUR)) -Iinclude -Isrc -fPIC -fvisibility=default
+COMPILE = $(CC) $(OPTIONS) $(CPPFLAGS) $(CFLAGS)
+LIBS := -lgsl -lgslcblas -lcsv -ljansson -lm
+
+SOURCES  := $(sort $(wildcard src/*/*.c))
+TABLES   := $(sort $(wildcard tables/*.csv))
+NOT_UNIT := $(foreach d,bench fuzz lint setup threads recorded,tests/$d/%)
+TESTS    := $(sort $(filter-out $(NOT_UNIT),$(wildcard tests/*/*.c)))
+BENCHES  := $(sort $(wildcard tests/bench/*.c))
+THREADS  := $(sort $(wildcard tests/threads/*.c))
+
+object = $(patsubst %.c,$(BUILD)/obj/%.o,$1)
+CLI_OBJECTS  := $(call object,$(filter src/cli/%,$(SOURCES)))
+LIB_OBJECTS  := $(call object,$(filter-out src/cli/%,$(SOURCES))) $(BUILD)/obj/tables_data.o
+TEST_OBJECTS := $(call object,$(TESTS))
+BENCH_PROGRAMS  := $(patsubst tests/bench/%.c,$(BUILD)/bench/%,$(BENCHES))
+THREAD_PROGRAMS := $(patsubst tests/threads/%.c,$(BUILD)/threads/%,$(THREADS))
+OBJECTS := $(LIB_OBJECTS) $(CLI_OBJECTS) $(TEST_OBJECTS) $(call object,$(BENCHES) $(THREADS))
+
+COMMAND := $(BUILD)/lowwall
+STATIC  := $(BUILD)/liblowwall.a
+SONAME  := liblowwall.so.$(SOVERSION)
+SHARED  := $(BUILD)/liblowwall.so.$(VERSION)
+UNIT    := $(BUILD)/lowwall-tests
+
+SUBMAKE = +@$(MAKE) --no-print-directory
+
+.PHONY: all help demo test bench lint format tidy cover install uninstall clean FORCE \
+        run-demo run-test run-bench run-lint test-programs thread-programs objects
+.DELETE_ON_ERROR:
+.SUFFIXES:
+
+all: $(COMMAND) $(STATIC) $(SHARED) $(BUILD)/lowwall.pc
+
+help:
+	@echo 'make            the command and the library, in $(BUILD)/'
+	@echo 'make demo       install what is missing, build, check the demo walls'
+	@echo 'make test       install what is missing, build, run every test (plain and sanitized)'
+	@echo 'make lint       the rules that a compiler does not know, and a clang build'
+	@echo 'make install    below PREFIX ($(PREFIX)), under DESTDIR; make uninstall takes it away'
+	@echo 'make bench      timings as ratios          make cover   lines the tests reach'
+	@echo 'make format     clang-format, if present   make tidy    clang-tidy, if present'
+	@echo 'JOBS=N  BUILD=DIR  CC=clang  FLAVOUR=release|sanitize|cover|thread'
+
+# --- what the two commands do: set up first, then a make of its own sees what was installed ---
+
+demo:
+	@sh tests/setup/setup.sh --install demo
+	$(SUBMAKE) run-demo
+
+test:
+	@sh tests/setup/setup.sh --install test
+	$(SUBMAKE) run-test
+
+lint:
+	@sh tests/setup/setup.sh --install lint
+	$(SUBMAKE) run-lint
+
+bench:
+	@sh tests/setup/setup.sh --install demo
+	$(SUBMAKE) run-bench
+
+cover:
+	@sh tests/setup/setup.sh --install test
+	$(SUBMAKE) FLAVOUR=cover BUILD=$(BUILD)/cover test-programs
+	@sh tests/setup/cover.sh $(BUILD)/cover
+
+run-demo: $(COMMAND)
+	@sh tests/setup/demo.sh $(COMMAND)
+
+run-test: all test-programs
+	$(SUBMAKE) FLAVOUR=sanitize BUILD=$(BUILD)/sanitize test-programs
+ifneq ($(THREADS),)
+	$(SUBMAKE) FLAVOUR=thread BUILD=$(BUILD)/thread thread-programs
+endif
+	@CC='$(CC)' CXX='$(CXX)' sh tests/setup/all.sh $(BUILD)
+
+run-bench: $(COMMAND) $(BENCH_PROGRAMS)
+	@LOWWALL=$(abspath $(COMMAND)) sh tests/bench/run.sh $(BUILD)/bench
+
+run-lint: all
+	$(SUBMAKE) CC=clang BUILD=$(BUILD)/clang objects
+	@sh tests/lint/run.sh $(BUILD)
+
+# --- building ---
+
+test-programs: $(COMMAND) $(UNIT)
+thread-programs: $(THREAD_PROGRAMS)
+objects: $(OBJECTS)
+
+# Written anew only when its text changes, so that other flags or another list of files rebuild what they must.
+define stamp
+	@mkdir -p $(@D)
+	@printf '%s\n' '$1' | cmp -s - $@ || printf '%s\n' '$1' > $@
+endef
+
+$(BUILD)/flags: FORCE
+	$(call stamp,$(COMPILE) $(LDFLAGS))
+$(BUILD)/list-lib: FORCE
+	$(call stamp,$(LIB_OBJECTS) $(CLI_OBJECTS))
+$(BUILD)/list-tests: FORCE
+	$(call stamp,$(TEST_OBJECTS))
+$(BUILD)/list-tables: FORCE
+	$(call stamp,$(TABLES))
+
+# Once a build directory: name the missing packages rather than let the compiler stumble over a header.
+$(BUILD)/prerequisites:
+	@sh tests/setup/setup.sh --check demo
+	@mkdir -p $(@D) && touch $@
+
+$(BUILD)/obj/%.o: %.c $(BUILD)/flags | $(BUILD)/prerequisites
+	@mkdir -p $(@D)
+	$(COMPILE) -MMD -MP -c $< -o $@
+
+$(BUILD)/obj/tables_data.o: $(BUILD)/tables_data.c $(BUILD)/flags | $(BUILD)/prerequisites
+	@mkdir -p $(@D)
+	$(COMPILE) -MMD -MP -c $< -o $@
+
+$(BUILD)/tables_data.c: src/tables/embed.sh $(TABLES) $(BUILD)/list-tables
+	@mkdir -p $(@D)
+	sh src/tables/embed.sh $(TABLES) > $@
+
+$(STATIC): $(LIB_OBJECTS) $(BUILD)/list-lib
+	@rm -f $@
+	@$(AR) rcs $@ $(LIB_OBJECTS)
+
+$(SHARED): $(LIB_OBJECTS) $(BUILD)/list-lib
+	$(COMPILE) $(LDFLAGS) -shared -Wl,-soname,$(SONAME) -Wl,-z,defs $(LIB_OBJECTS) $(LIBS) -o $@
+	@ln -sf $(@F) $(BUILD)/$(SONAME) && ln -sf $(SONAME) $(BUILD)/liblowwall.so
+
+$(COMMAND): $(CLI_OBJECTS) $(STATIC)
+	$(COMPILE) $(LDFLAGS) $(CLI_OBJECTS) $(STATIC) $(LIBS) -o $@
+
+$(UNIT): $(TEST_OBJECTS) $(STATIC) $(BUILD)/list-tests
+	$(COMPILE) $(LDFLAGS) $(TEST_OBJECTS) $(STATIC) $(LIBS) -lcriterion -o $@
+
+$(BUILD)/bench/%: $(BUILD)/obj/tests/bench/%.o $(STATIC)
+	@mkdir -p $(@D)
+	$(COMPILE) $(LDFLAGS) $< $(STATIC) $(LIBS) -o $@
+
+$(BUILD)/threads/%: $(BUILD)/obj/tests/threads/%.o $(STATIC)
+	@mkdir -p $(@D)
+	$(COMPILE) $(LDFLAGS) $< $(STATIC) $(LIBS) -pthread -o $@
+
+$(BUILD)/lowwall.pc: src/lowwall.pc.in include/lowwall/base.h $(BUILD)/paths
+	@sed -e 's|@PREFIX@|$(PREFIX)|' -e 's|@LIBDIR@|$(LIBDIR)|' -e 's|@INCLUDEDIR@|$(INCLUDEDIR)|' \
+	    -e 's|@VERSION@|$(VERSION)|' src/lowwall.pc.in > $@
+$(BUILD)/paths: FORCE
+	$(call stamp,$(PREFIX) $(LIBDIR) $(INCLUDEDIR))
+
+# --- the rest ---
+
+install: all
+	@install -d '$(DESTDIR)$(BINDIR)' '$(DESTDIR)$(LIBDIR)/pkgconfig' '$(DESTDIR)$(INCLUDEDIR)/lowwall' \
+	    '$(DESTDIR)$(MANDIR)/man1' '$(DESTDIR)$(COMPDIR)'
+	install -m 755 $(COMMAND) '$(DESTDIR)$(BINDIR)/lowwall'
+	install -m 644 $(STATIC) '$(DESTDIR)$(LIBDIR)/liblowwall.a'
+	install -m 755 $(SHARED) '$(DESTDIR)$(LIBDIR)/liblowwall.so.$(VERSION)'
+	ln -sf liblowwall.so.$(VERSION) '$(DESTDIR)$(LIBDIR)/$(SONAME)'
+	ln -sf $(SONAME) '$(DESTDIR)$(LIBDIR)/liblowwall.so'
+	install -m 644 include/lowwall/*.h '$(DESTDIR)$(INCLUDEDIR)/lowwall/'
+	install -m 644 $(BUILD)/lowwall.pc '$(DESTDIR)$(LIBDIR)/pkgconfig/lowwall.pc'
+	install -m 644 docs/lowwall.1 '$(DESTDIR)$(MANDIR)/man1/lowwall.1'
+	install -m 644 docs/lowwall.bash '$(DESTDIR)$(COMPDIR)/lowwall'
+
+uninstall:
+	rm -f '$(DESTDIR)$(BINDIR)/lowwall' '$(DESTDIR)$(LIBDIR)/liblowwall.a' \
+	    '$(DESTDIR)$(LIBDIR)'/liblowwall.so* '$(DESTDIR)$(LIBDIR)/pkgconfig/lowwall.pc' \
+	    '$(DESTDIR)$(MANDIR)/man1/lowwall.1' '$(DESTDIR)$(COMPDIR)/lowwall'
+	rm -rf '$(DESTDIR)$(INCLUDEDIR)/lowwall'
+
+C_FILES = $(wildcard include/lowwall/*.h src/*/*.[ch] tests/*/*.[ch])
+
+format:
+	@command -v clang-format >/dev/null || { echo 'clang-format is not installed: nothing done'; exit 0; }; \
+	clang-format -i $(C_FILES)
+
+tidy:
+	@command -v clang-tidy >/dev/null || { echo 'clang-tidy is not installed: nothing done'; exit 0; }; \
+	clang-tidy --quiet $(SOURCES) -- $(LANGUAGE) -Iinclude -Isrc
+
+clean:
+	rm -rf '$(BUILD)'
+
+-include $(OBJECTS:.o=.d)

@@ -1,0 +1,27 @@
+#!/bin/sh
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Run every runner on what is built in BUILD and add up.   all.sh BUILD
+# Each runner leaves one line `PASSED FAILED NAME` in BUILD/results/test/; the closing line is their sum.
+set -u
+build=$1
+here=$(dirname "$0")
+results=$build/results/test
+rm -rf "$results"
+mkdir -p "$results"
+
+# A fault inside a test must end it with a signal: Criterion passes over a leak otherwise.
+sanitized() {
+    ASAN_OPTIONS=abort_on_error=1:detect_leaks=1 UBSAN_OPTIONS=halt_on_error=1:print_stacktrace=1 "$@"
+}
+
+LOWWALL=$(cd "$build" && pwd)/lowwall sh "$here/unit.sh" "$build/lowwall-tests" "$results/unit"
+LOWWALL=$(cd "$build/sanitize" && pwd)/lowwall sanitized \
+    sh "$here/unit.sh" "$build/sanitize/lowwall-tests" "$results/unit-sanitized"
+sh tests/recorded/run.sh "$build/lowwall" "$results/recorded"
+sanitized sh tests/recorded/run.sh "$build/sanitize/lowwall" "$results/recorded-sanitized"
+sh "$here/headers.sh" "$results/headers"
+sh "$here/threads.sh" "$build/thread/threads" "$results/threads"
+sh "$here/installed.sh" "$build" "$results/installed"
+sh "$here/selftest.sh" "$results/setup"
+sh tests/lint/selftest.sh "$results/lint-rules"
+sh "$here/tally.sh" "$results"

@@ -1,0 +1,68 @@
+#!/bin/sh
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Install below a scratch directory, link a stranger's program to what lies there, uninstall.
+#   installed.sh BUILD RESULT
+set -u
+build=$1
+result=$2
+name=$(basename "$result")
+echo "== $name"
+passed=0
+failed=0
+scratch=$(mktemp -d)
+trap 'rm -rf "$scratch"' EXIT
+prefix=$scratch/usr
+PKG_CONFIG_PATH=$prefix/lib/pkgconfig
+export PKG_CONFIG_PATH
+
+# check WORDS COMMAND...
+check() {
+    words=$1
+    shift
+    if "$@" >"$scratch/log" 2>&1; then
+        passed=$((passed + 1))
+    else
+        failed=$((failed + 1))
+        echo "installed: $words"
+        tail -n 20 "$scratch/log"
+    fi
+}
+own_make() { MAKEFLAGS='' MAKELEVEL='' make --no-print-directory BUILD="$build" PREFIX="$prefix" "$@"; }
+pc() { pkg-config "$@" lowwall; }
+cat >"$scratch/stranger.c" <<'SOURCE'
+#include <lowwall/base.h>
+#include <stdio.h>
+int main(void) {
+  lw_error error;
+  lw_status status = lw_error_set(&error, LW_NOT_READ, LW_REASON_NONE, "%s", LW_VERSION);
+  puts(error.text);
+  return status == LW_NOT_READ ? 0 : 1;
+}
+SOURCE
+cp "$scratch/stranger.c" "$scratch/stranger.cc"
+shared() { # COMPILER SOURCE
+    # shellcheck disable=SC2046
+    "$1" "$scratch/$2" $(pc --cflags --libs) -o "$scratch/shared" &&
+        LD_LIBRARY_PATH=$prefix/lib "$scratch/shared"
+}
+static() {
+    # shellcheck disable=SC2046
+    "${CC:-cc}" "$scratch/stranger.c" $(pc --cflags) "$prefix/lib/liblowwall.a" \
+        $(pc --static --libs-only-l | sed 's/-llowwall//') -o "$scratch/static" && "$scratch/static"
+}
+same_version() { [ "$("$scratch/static")" = "$(pc --modversion)" ]; }
+nothing_left() { [ -z "$(find "$prefix" -type f -o -type l)" ]; }
+
+check 'make install fails' own_make install
+for file in bin/lowwall lib/liblowwall.a lib/liblowwall.so lib/liblowwall.so.0 lib/pkgconfig/lowwall.pc \
+    include/lowwall/base.h share/man/man1/lowwall.1 share/bash-completion/completions/lowwall; do
+    check "$file is not there" test -s "$prefix/$file"
+done
+check 'the installed command does not run' "$prefix/bin/lowwall" --help
+check 'a C program does not link to the shared library' shared "${CC:-cc}" stranger.c
+check 'a C++ program does not link to the shared library' shared "${CXX:-c++}" stranger.cc
+check 'a C program does not link to the static library' static
+check 'the pkg-config file has another version' same_version
+check 'make uninstall fails' own_make uninstall
+check 'make uninstall leaves something' nothing_left
+echo "$passed $failed $name" >"$result"

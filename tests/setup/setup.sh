@@ -1,0 +1,102 @@
+#!/bin/sh
+# SPDX-License-Identifier: GPL-3.0-or-later
+# What lowwall needs from the system.   setup.sh --install|--check demo|test|lint
+# Looks for headers, libraries and programs, not for packages: not all have a .pc file, and a library built by
+# hand is as good. --install adds what is missing with apt (root or `sudo -n`); where that cannot be done, and
+# with --check, it prints the package names and stops.
+set -eu
+mode=$1
+purpose=$2
+CC=${CC:-cc}
+CXX=${CXX:-c++}
+
+# need HEADER LIBRARY: does a program with this header compile and link?
+links() {
+    printf '#include <%s>\nint main(void) { return 0; }\n' "$1" |
+        "$CC" ${CPPFLAGS:-} ${LDFLAGS:-} -x c - "-l$2" -o /dev/null 2>/dev/null
+}
+has() { command -v "$1" >/dev/null 2>&1; }
+compiles_cxx() { printf '#include <cstddef>\nint main() {}\n' | "$CXX" -x c++ -fsyntax-only - 2>/dev/null; }
+
+# One line a need: slug, then its package on Debian, Fedora, Homebrew (- : comes with the system).
+packages() {
+    cat <<'TABLE'
+gsl libgsl-dev gsl-devel gsl
+csv libcsv-dev libcsv-devel libcsv
+jansson libjansson-dev jansson-devel jansson
+criterion libcriterion-dev criterion-devel criterion
+cxx g++ gcc-c++ -
+pkg-config pkg-config pkgconf-pkg-config pkgconf
+clang clang clang llvm
+mandoc mandoc mandoc mandoc
+TABLE
+}
+
+present() {
+    case $1 in
+    gsl) links gsl/gsl_math.h gsl ;;
+    csv) links csv.h csv ;;
+    jansson) links jansson.h jansson ;;
+    criterion) links criterion/criterion.h criterion ;;
+    cxx) compiles_cxx ;;
+    *) has "$1" ;;
+    esac
+}
+
+needs() {
+    case $purpose in
+    demo) echo gsl csv jansson ;;
+    test) echo gsl csv jansson criterion cxx pkg-config ;;
+    lint) echo gsl csv jansson criterion clang mandoc ;;
+    *) echo "setup.sh: unknown purpose $purpose" >&2; exit 2 ;;
+    esac
+}
+
+missing() {
+    for need in $(needs); do
+        present "$need" || printf '%s ' "$need"
+    done
+}
+
+# names COLUMN NEED...: the packages of one system for these needs
+names() {
+    column=$1
+    shift
+    for need in "$@"; do
+        packages | awk -v need="$need" -v column="$column" '$1 == need && $column != "-" { printf " %s", $column }'
+    done
+}
+
+tell() {
+    echo "lowwall needs what is not installed here: $*"
+    echo "  Debian, Ubuntu:  apt install$(names 2 "$@")"
+    echo "  Fedora:          dnf install$(names 3 "$@")"
+    echo "  Homebrew:        brew install$(names 4 "$@")"
+}
+
+install() {
+    if [ "$(id -u)" = 0 ]; then
+        as_root=
+    elif has sudo && sudo -n true 2>/dev/null; then
+        as_root='sudo -n'
+    else
+        return 1
+    fi
+    wanted=$(names 2 "$@")
+    echo "Installing$wanted"
+    # A list that cannot be renewed may still be good enough: the installation itself decides.
+    $as_root env DEBIAN_FRONTEND=noninteractive apt-get update -qq || true
+    # shellcheck disable=SC2086
+    $as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends $wanted >/dev/null
+}
+
+lacking=$(missing)
+[ -n "$lacking" ] || exit 0
+# shellcheck disable=SC2086
+if [ "$mode" = --install ] && has apt-get && install $lacking; then
+    lacking=$(missing)
+    [ -n "$lacking" ] || exit 0
+fi
+# shellcheck disable=SC2086
+tell $lacking >&2
+exit 1
