@@ -97,7 +97,14 @@ void lw_text_addf(lw_text *text, const char *format, ...)
 void lw_text_clear(lw_text *text);  /* keeps the memory */
 void lw_text_free(lw_text *text);
 
-/* Numbers as text, independent of the host's locale. */
+/* Numbers as text, independent of the host's locale: so are lw_text_addf, lw_error_set, lw_working_step. */
+
+/** snprintf with `.` as the decimal mark whatever the host's locale. gives the length wanted, or < 0 */
+int lw_print(char *out, size_t size, const char *format, ...)
+#if defined(__GNUC__)
+    __attribute__((format(printf, 3, 4)))
+#endif
+    ;
 
 /** Read one decimal number from bytes: sign, digits, `.`, exponent; the whole of it or nothing.
  *  in    bytes, length

@@ -1,0 +1,188 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_CHECKS_H
+#define LOWWALL_CHECKS_H
+
+#include <lowwall/bearing.h>
+#include <lowwall/pressure.h>
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+/* A number that may be missing; whoever leaves it out gives the reason beside it. */
+typedef struct lw_number { double value; bool known; } lw_number;
+
+#define LW_CHECK_KINDS(X) \
+  X(SLIDING, "sliding") X(OVERTURNING, "overturning") X(COMPRESSION, "compression") X(BEARING, "bearing") \
+  X(TILTING, "tilting")
+typedef enum lw_check_kind {
+#define LW_CHECK_NAME(name, slug) LW_CHECK_##name,
+  LW_CHECK_KINDS(LW_CHECK_NAME)
+#undef LW_CHECK_NAME
+} lw_check_kind;
+
+typedef enum lw_at { LW_AT_BASE, LW_AT_PAD, LW_AT_JOINT, LW_AT_CAP } lw_at;
+typedef enum lw_holds { LW_HOLDS, LW_FALLS_SHORT, LW_CANNOT_SHOW } lw_holds;
+
+/* One failure mode at one place: has = resistance / demand, needs = the has required, ratio = has / needs. */
+typedef struct lw_check {
+  lw_check_kind kind;
+  lw_at at;
+  int joint;               /* 1 is the lowest; 0 elsewhere */
+  lw_number demand, resistance, has, needs, ratio;
+  const char *unit;        /* of demand and resistance */
+  lw_holds holds;
+  lw_reason reason;        /* whenever something is missing */
+  bool counts;             /* false: printed, but no requirement or not checked (relies on its bond) */
+  const lw_format_row *by; /* format and clause of needs; NULL when none */
+} lw_check;
+
+/* What acts on a wall or on the courses above a joint. */
+typedef enum lw_force_kind {
+  LW_FORCE_PART,            /* a part of the section; index is its number in section.part */
+  LW_FORCE_SOIL_ON_WALL,    /* soil standing on heel, steps or a battered back */
+  LW_FORCE_SURCHARGE_ON_WALL,
+  LW_FORCE_THRUST,          /* of the soil */
+  LW_FORCE_SURCHARGE_THRUST,
+  LW_FORCE_WATER,           /* on the real outline behind */
+  LW_FORCE_FRONT_WATER,
+  LW_FORCE_UPLIFT,
+  LW_FORCE_PEOPLE,
+  LW_FORCE_CAP_LOAD
+} lw_force_kind;
+
+typedef struct lw_force {
+  lw_force_kind kind;
+  int index;                /* of a part; 0 otherwise */
+  double area_m2;           /* where the force is a weight */
+  double unit_weight_kn_per_m3;
+  double horizontal_kn_per_m;   /* positive: pushes towards the front */
+  double vertical_kn_per_m;     /* positive: presses down */
+  double x_m, y_m;              /* where it acts */
+} lw_force;
+
+enum { LW_FORCE_MAX = LW_PART_MAX + 24 };
+
+/* Forces gathered on one contact: the base, or a joint. Moments are about its front edge. */
+typedef struct lw_forces {
+  int count;
+  lw_force force[LW_FORCE_MAX];
+} lw_forces;
+
+/* The contact in equilibrium. */
+typedef struct lw_contact {
+  double width_m, front_m;              /* its width, and x of its front edge */
+  double vertical_kn_per_m, horizontal_kn_per_m;
+  double resisting_knm_per_m, overturning_knm_per_m;
+  double resultant_m;                   /* from the front edge; meaningless when inside is false */
+  double eccentricity_m;                /* from the middle, positive towards the front */
+  bool inside;                          /* V > 0 and the resultant inside the contact */
+  double share_in_compression;          /* 0 to 1 */
+  double front_kpa, rear_kpa;           /* edge pressures by method base pressure */
+  double greatest_kpa;
+  double effective_width_m;
+  double uplift_kn_per_m;
+  bool settled;                         /* uplift and contact agree */
+} lw_contact;
+
+/* One contact in one situation with the thrust on it and its recheck. */
+typedef struct lw_stage {
+  lw_status status;         /* not LW_OK: nothing below holds, reason says why */
+  lw_reason reason;
+  lw_back_plane back;
+  lw_thrust thrust;         /* as used: the larger of formula and wedge */
+  double formula_kn_per_m;  /* the formula's own thrust */
+  lw_wedge wedge;
+  bool wedge_known;         /* false at rest, or when the wedge has no answer */
+  bool wedge_governs;
+  bool faulty;              /* they must agree and do not */
+  double passive_kn_per_m;  /* counted, share included */
+  lw_forces forces;
+  lw_contact contact;
+} lw_stage;
+
+/* What of a joint the reports need; its forces in full only where asked for. */
+typedef struct lw_joint {
+  lw_status status;
+  lw_reason reason;
+  double height_m;          /* of the joint above the base */
+  double thrust_kn_per_m, thrust_height_m;  /* above the joint */
+  double wedge_kn_per_m;
+  bool wedge_known, faulty;
+  lw_contact contact;
+} lw_joint;
+
+#define LW_SITUATIONS(X) \
+  X(DRAINED, "drained", "as built, water leaving") \
+  X(OUTLET_BLOCKED, "outlet-blocked", "the outlet blocked, water standing behind") \
+  X(PEOPLE_SITTING, "people-sitting", "people sitting along the top") \
+  X(PEOPLE_LEANING, "people-leaning", "people leaning on the top")
+typedef enum lw_situation_name {
+#define LW_SITUATION_NAME(name, slug, sentence) LW_SITUATION_##name,
+  LW_SITUATIONS(LW_SITUATION_NAME)
+#undef LW_SITUATION_NAME
+  LW_SITUATION_COUNT
+} lw_situation_name;
+
+enum { LW_CHECK_MAX = 8 + 3 * LW_COURSE_MAX };
+
+typedef struct lw_situation {
+  lw_situation_name name;
+  lw_situation_kind kind;
+  bool decides;
+  const char *why;          /* why it decides or does not, one sentence */
+  double water_depth_m;     /* below the top of the wall, in this situation; INFINITY: dry */
+  lw_stage base, pad;       /* pad.status is not LW_OK with reason no-pad when there is none */
+  int joint_count;
+  lw_joint joint[LW_COURSE_MAX];
+  int check_count;
+  lw_check check[LW_CHECK_MAX];
+} lw_situation;
+
+typedef struct lw_situations {
+  int count;
+  lw_situation situation[LW_SITUATION_COUNT];
+} lw_situations;
+
+const char *lw_check_slug(lw_check_kind kind);
+/** "base", "pad", "joint-1", "cap" */
+void lw_check_print_at(const lw_check *check, char *out, size_t size);
+const char *lw_situation_slug(lw_situation_name name);
+const char *lw_situation_sentence(lw_situation_name name);
+const char *lw_situation_kind_slug(lw_situation_kind kind);   /* usual · unusual · extreme · what-if */
+
+/* What the situations are run on. */
+typedef struct lw_wall {
+  lw_site site;
+  lw_section section;
+  lw_method method;
+  double wall_friction;     /* an angle in rad, or a share of the soil's */
+  bool wall_friction_is_share;
+  const char *format;
+  bool people_on_cap;
+} lw_wall;
+
+/** Site, section and switches of a settled case. */
+void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall);
+
+/** Run every situation on a wall.
+ *  out   situations   each with its stages and checks; a check that cannot be shown says why */
+void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_situations *situations,
+                       const lw_working *working);
+
+/** The stage of one joint in full (for the working): as lw_situation.base is of the base. */
+void lw_situation_joint(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation, int joint,
+                        lw_stage *stage);
+
+/** The check that governs: the least ratio among those that count, in the situations that decide; one that
+ *  cannot be shown governs over all. False when nothing counts. */
+bool lw_situations_governing(const lw_situations *situations, int *situation, int *check);
+
+/** Over the deciding situations: LW_HOLDS, LW_FALLS_SHORT, LW_CANNOT_SHOW (gravest last in this order:
+ *  falls short before cannot show before holds). */
+lw_holds lw_situations_stand(const lw_situations *situations);
+
+#ifdef __cplusplus
+}
+#endif
+#endif

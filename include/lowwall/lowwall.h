@@ -1,0 +1,19 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_LOWWALL_H
+#define LOWWALL_LOWWALL_H
+
+/* Everything: site, pressure, section, checks, verdict, report. */
+#include <lowwall/base.h>
+#include <lowwall/tables.h>
+#include <lowwall/case.h>
+#include <lowwall/sheet.h>
+#include <lowwall/site.h>
+#include <lowwall/section.h>
+#include <lowwall/pressure.h>
+#include <lowwall/bearing.h>
+#include <lowwall/checks.h>
+#include <lowwall/verdict.h>
+#include <lowwall/result.h>
+#include <lowwall/report.h>
+
+#endif

@@ -1,0 +1,47 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_REPORT_H
+#define LOWWALL_REPORT_H
+
+#include <lowwall/result.h>
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+/* The result flattened once: every number a report may print. */
+typedef struct lw_figure {
+  char key[80];            /* "drained.base.thrust_kn_per_m" */
+  const char *label;       /* "thrust of the soil" */
+  lw_number value;
+  const char *unit;
+  const char *source;      /* "[KEY locator]" or "" */
+} lw_figure;
+
+typedef void (*lw_figure_taker)(void *context, const lw_figure *figure);
+/** Hand every figure of a result to taker, in a fixed order. */
+void lw_figures_each(const lw_result *result, lw_figure_taker taker, void *context);
+
+typedef struct lw_text_style { bool colour; int columns; } lw_text_style;
+
+/** One page for a terminal: verdict, reasons, governing situation, checks, assumptions, cautions, sources. */
+lw_status lw_report_text(const lw_result *result, const lw_text_style *style, lw_text *out);
+
+/** Every step with symbol, formula, numbers, unit and source; the moment table with its check sums.
+ *  Runs the wall again with a recorder. */
+lw_status lw_report_working(const lw_result *result, const lw_text_style *style, lw_text *out);
+
+/** Everything, with the keys of docs/results.md. indent 0: one line. */
+lw_status lw_report_json(const lw_result *result, int indent, lw_text *out);
+/** Faults as JSON. */
+lw_status lw_report_faults_json(const lw_faults *faults, int indent, lw_text *out);
+
+/** A result row of a schedule, and its header row: mark, headline, what, stands, who, governing situation, check,
+ *  at, has, needs, ratio, exit. */
+void lw_report_row_header(lw_text *out);
+void lw_report_row(const lw_result *result, lw_text *out);
+void lw_report_row_faults(const lw_case *c, const lw_faults *faults, lw_text *out);
+
+#ifdef __cplusplus
+}
+#endif
+#endif

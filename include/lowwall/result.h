@@ -1,0 +1,45 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_RESULT_H
+#define LOWWALL_RESULT_H
+
+#include <lowwall/sheet.h>
+#include <lowwall/verdict.h>
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+/* Everything known of one wall. Every form of report is made from this and nothing else. */
+typedef struct lw_result {
+  const lw_tables *tables;      /* those in effect; they must outlive the result */
+  lw_case given;                /* settled: each value with its origin */
+  lw_wall wall;
+  lw_situations situations;
+  lw_verdict verdict;
+  int remedy_count;
+  lw_remedy remedy[LW_REMEDY_MAX];
+  int asking_count;
+  lw_asking asking[LW_ASKING_MAX];
+} lw_result;
+
+/** One wall, from its case to its verdict.
+ *  in    c        as read, or settled
+ *        tables   in effect; kept by address in the result
+ *  out   result   remedies and questions are left empty: see lw_remedies_find
+ *  gives LW_OK · LW_FAULTS when the case contradicts itself (error holds the first fault; lw_case_settle
+ *        before gives them all)
+ *  note  allocates nothing, opens nothing, prints nothing */
+lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error);
+
+/** The same, recording the working of every step of the mechanics. */
+lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error,
+                         const lw_working *working);
+
+/** What would make the wall stand, each alone, by root search over lw_run; and the unknown answers worth asking.
+ *  Fills result->remedy and result->asking. scratch is a second result to run in. */
+void lw_remedies_find(lw_result *result, lw_result *scratch);
+
+#ifdef __cplusplus
+}
+#endif
+#endif

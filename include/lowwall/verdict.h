@@ -1,0 +1,105 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_VERDICT_H
+#define LOWWALL_VERDICT_H
+
+#include <lowwall/checks.h>
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+#define LW_WHATS(X) \
+  X(TIER, "tier", "a tier: another wall stands too close for this one to be alone") \
+  X(RETAINING_WALL, "retaining-wall", "a retaining wall") \
+  X(BED_ON_SLOPE, "bed-on-slope", "a bed on a slope") \
+  X(BED_AGAINST_BUILDING, "bed-against-building", "a bed against a building") \
+  X(BED_AGAINST_FENCE, "bed-against-fence", "a bed against a fence") \
+  X(BED, "bed", "a free-standing garden bed")
+typedef enum lw_what {
+#define LW_WHAT_NAME(name, slug, sentence) LW_WHAT_##name,
+  LW_WHATS(LW_WHAT_NAME)
+#undef LW_WHAT_NAME
+} lw_what;
+
+/* From the least grave on. */
+typedef enum lw_who { LW_WHO_BUILDER, LW_WHO_COUNCIL, LW_WHO_ENGINEER } lw_who;
+
+/* The answer a reason belongs to. */
+typedef enum lw_answer { LW_ANSWER_WHAT, LW_ANSWER_STANDS, LW_ANSWER_WHO } lw_answer;
+
+enum { LW_REASONS_MAX = 40, LW_CAUTION_MAX = 10, LW_REMEDY_MAX = 8, LW_ASKING_MAX = 8, LW_LIMIT_HIT_MAX = 24 };
+
+typedef struct lw_verdict_reason {
+  lw_answer answer;
+  lw_who who;            /* whom it calls for, of a who reason */
+  char slug[40];
+  char text[256];        /* one plain sentence */
+  char source[LW_SOURCE_MAX];
+} lw_verdict_reason;
+
+/* A row of tables/limits.csv held against this wall. */
+typedef struct lw_limit_hit {
+  const lw_limit_row *row;
+  double height_m;       /* of this wall, by the row's definition */
+  bool past;             /* on the wrong side of the figure */
+} lw_limit_hit;
+
+typedef struct lw_verdict {
+  lw_what what;
+  lw_holds stands;
+  lw_who who;
+  double height_m[LW_HEIGHT_KINDS];     /* by every definition that laws use */
+  double total_to_pad_m;                /* to the underside of the pad */
+  bool place_known;
+  int reason_count;
+  lw_verdict_reason reason[LW_REASONS_MAX];
+  int limit_count;
+  lw_limit_hit limit[LW_LIMIT_HIT_MAX];
+  bool governed;                        /* a check governs */
+  int governing_situation, governing_check;
+  int caution_count;
+  const lw_hazard_row *caution[LW_CAUTION_MAX];
+  char headline[320];
+  int exit_status;                      /* 0, 3, 4 or 5 */
+} lw_verdict;
+
+/* One change, alone, that would make the wall stand. */
+typedef struct lw_remedy {
+  char slug[40];         /* deeper-blocks · lower-wall · second-outlet · stone-wedge · more-setback · load-back */
+  char text[256];
+  bool enough;
+  lw_number value;       /* the least block depth, the greatest height ..., SI */
+  const char *unit;
+  lw_number ratio;       /* of the governing check then */
+  char governs[80];      /* "sliding at base, outlet-blocked" */
+} lw_remedy;
+
+/* An unknown answer whose favourable value would change the verdict. */
+typedef struct lw_asking {
+  char item[64];
+  char question[200];
+  char assumed[48], favourable[48];
+  lw_holds stands_then;
+  lw_who who_then;
+  lw_number ratio_then;
+  int exit_then;
+} lw_asking;
+
+const char *lw_what_slug(lw_what what);
+const char *lw_what_sentence(lw_what what);
+const char *lw_who_slug(lw_who who);         /* builder · council · engineer */
+const char *lw_holds_slug(lw_holds holds);   /* holds · falls-short · cannot-be-shown */
+const char *lw_height_slug(lw_height_kind kind);   /* total · exposed · retained · natural · with-fence · greatest */
+const char *lw_height_sentence(lw_height_kind kind);
+
+/** The three answers, from measured levels and distances and the checks.
+ *  in    c           a settled case
+ *        wall        as lw_wall_build made it
+ *        situations  as run */
+void lw_verdict_reach(const lw_case *c, const lw_tables *tables, const lw_wall *wall,
+                      const lw_situations *situations, lw_verdict *verdict);
+
+#ifdef __cplusplus
+}
+#endif
+#endif
