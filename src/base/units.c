@@ -1,0 +1,154 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <lowwall/base.h>
+
+#include <string.h>
+
+/* Exact by definition: the foot, the avoirdupois pound and standard gravity. All else follows. */
+#define FOOT 0.3048
+#define INCH 0.0254
+#define POUND_KG 0.45359237
+#define GRAVITY 9.80665
+#define POUND_FORCE_KN (POUND_KG * GRAVITY / 1000.0)
+#define DEGREE (3.14159265358979323846 / 180.0)
+
+/* The first name of a factor is the one that lists and faults print; the others are ways to write it.
+ * Sheets are typed by hand: raised figures, `^`, degree and prime signs are all met. */
+static const lw_unit units[] = {
+    {"%", LW_KIND_SHARE, 0.01},
+    {"percent", LW_KIND_SHARE, 0.01},
+
+    {"m", LW_KIND_LENGTH, 1.0},
+    {"mm", LW_KIND_LENGTH, 0.001},
+    {"cm", LW_KIND_LENGTH, 0.01},
+    {"in", LW_KIND_LENGTH, INCH},
+    {"ft", LW_KIND_LENGTH, FOOT},
+    {"yd", LW_KIND_LENGTH, 3.0 * FOOT},
+    {"metre", LW_KIND_LENGTH, 1.0},
+    {"metres", LW_KIND_LENGTH, 1.0},
+    {"inch", LW_KIND_LENGTH, INCH},
+    {"inches", LW_KIND_LENGTH, INCH},
+    {"\"", LW_KIND_LENGTH, INCH},
+    {"\xE2\x80\xB3", LW_KIND_LENGTH, INCH},
+    {"foot", LW_KIND_LENGTH, FOOT},
+    {"feet", LW_KIND_LENGTH, FOOT},
+    {"'", LW_KIND_LENGTH, FOOT},
+    {"\xE2\x80\xB2", LW_KIND_LENGTH, FOOT},
+
+    {"deg", LW_KIND_ANGLE, DEGREE},
+    {"rad", LW_KIND_ANGLE, 1.0},
+    {"degrees", LW_KIND_ANGLE, DEGREE},
+    {"degree", LW_KIND_ANGLE, DEGREE},
+    {"\xC2\xB0", LW_KIND_ANGLE, DEGREE},
+
+    {"kPa", LW_KIND_PRESSURE, 1.0},
+    {"kN/m2", LW_KIND_PRESSURE, 1.0},
+    {"Pa", LW_KIND_PRESSURE, 0.001},
+    {"MPa", LW_KIND_PRESSURE, 1000.0},
+    {"kg/m2", LW_KIND_PRESSURE, GRAVITY / 1000.0},
+    {"t/m2", LW_KIND_PRESSURE, GRAVITY},
+    {"psf", LW_KIND_PRESSURE, POUND_FORCE_KN / (FOOT * FOOT)},
+    {"ksf", LW_KIND_PRESSURE, 1000.0 * POUND_FORCE_KN / (FOOT * FOOT)},
+    {"psi", LW_KIND_PRESSURE, POUND_FORCE_KN / (INCH * INCH)},
+    {"lb/ft2", LW_KIND_PRESSURE, POUND_FORCE_KN / (FOOT * FOOT)},
+    {"lb/in2", LW_KIND_PRESSURE, POUND_FORCE_KN / (INCH * INCH)},
+    {"N/mm2", LW_KIND_PRESSURE, 1000.0},
+    {"N/m2", LW_KIND_PRESSURE, 0.001},
+
+    {"kN/m", LW_KIND_LINE_LOAD, 1.0},
+    {"N/m", LW_KIND_LINE_LOAD, 0.001},
+    {"kg/m", LW_KIND_LINE_LOAD, GRAVITY / 1000.0},
+    {"lb/ft", LW_KIND_LINE_LOAD, POUND_FORCE_KN / FOOT},
+    {"plf", LW_KIND_LINE_LOAD, POUND_FORCE_KN / FOOT},
+    {"kip/ft", LW_KIND_LINE_LOAD, 1000.0 * POUND_FORCE_KN / FOOT},
+
+    {"kN", LW_KIND_FORCE, 1.0},
+    {"N", LW_KIND_FORCE, 0.001},
+    {"kgf", LW_KIND_FORCE, GRAVITY / 1000.0},
+    {"lbf", LW_KIND_FORCE, POUND_FORCE_KN},
+    {"lb", LW_KIND_FORCE, POUND_FORCE_KN},
+    {"kip", LW_KIND_FORCE, 1000.0 * POUND_FORCE_KN},
+
+    {"kN/m3", LW_KIND_UNIT_WEIGHT, 1.0},
+    {"N/m3", LW_KIND_UNIT_WEIGHT, 0.001},
+    {"kg/m3", LW_KIND_UNIT_WEIGHT, GRAVITY / 1000.0},
+    {"t/m3", LW_KIND_UNIT_WEIGHT, GRAVITY},
+    {"g/cm3", LW_KIND_UNIT_WEIGHT, GRAVITY},
+    {"pcf", LW_KIND_UNIT_WEIGHT, POUND_FORCE_KN / (FOOT * FOOT * FOOT)},
+    {"lb/ft3", LW_KIND_UNIT_WEIGHT, POUND_FORCE_KN / (FOOT * FOOT * FOOT)},
+
+    {"kg", LW_KIND_MASS, 1.0},
+    {"g", LW_KIND_MASS, 0.001},
+    {"t", LW_KIND_MASS, 1000.0},
+    {"lb", LW_KIND_MASS, POUND_KG},
+    {"lbs", LW_KIND_MASS, POUND_KG},
+
+    {"kNm/m", LW_KIND_MOMENT, 1.0},
+    {"ft-lb/ft", LW_KIND_MOMENT, POUND_FORCE_KN},
+};
+
+enum { UNIT_COUNT = sizeof units / sizeof *units, UNIT_NAME_MAX = 16 };
+
+/* The name without blanks, `^`, and with raised two and three as plain figures; 0 when too long. */
+static size_t fold_name(const char *name, size_t length, char folded[UNIT_NAME_MAX])
+{
+  size_t used = 0;
+  for (size_t i = 0; i < length; i++) {
+    unsigned char c = (unsigned char)name[i];
+    if (c == ' ' || c == '^') {
+      continue;
+    }
+    if (c == 0xC2 && i + 1 < length && ((unsigned char)name[i + 1] == 0xB2 || (unsigned char)name[i + 1] == 0xB3)) {
+      c = (unsigned char)name[++i] == 0xB2 ? '2' : '3';
+    }
+    if (used + 1 >= UNIT_NAME_MAX) {
+      return 0;
+    }
+    folded[used++] = (char)c;
+  }
+  folded[used] = '\0';
+  return used;
+}
+
+static bool kind_takes(lw_kind kind, lw_kind unit_kind)
+{
+  return kind == unit_kind ||
+         (kind == LW_KIND_ANGLE_OR_SHARE && (unit_kind == LW_KIND_ANGLE || unit_kind == LW_KIND_SHARE));
+}
+
+const lw_unit *lw_unit_find(lw_kind kind, const char *name, size_t length)
+{
+  char folded[UNIT_NAME_MAX];
+  if (fold_name(name, length, folded) == 0) {
+    return NULL;
+  }
+  for (size_t i = 0; i < UNIT_COUNT; i++) {
+    if (kind_takes(kind, units[i].kind) && strcmp(folded, units[i].name) == 0) {
+      return &units[i];
+    }
+  }
+  return NULL;
+}
+
+const lw_unit *lw_unit_at(size_t index)
+{
+  return index < UNIT_COUNT ? &units[index] : NULL;
+}
+
+const char *lw_kind_unit(lw_kind kind)
+{
+  switch (kind) {
+    case LW_KIND_LENGTH: return "m";
+    case LW_KIND_ANGLE:
+    case LW_KIND_ANGLE_OR_SHARE: return "rad";
+    case LW_KIND_PRESSURE: return "kPa";
+    case LW_KIND_LINE_LOAD: return "kN/m";
+    case LW_KIND_FORCE: return "kN";
+    case LW_KIND_UNIT_WEIGHT: return "kN/m3";
+    case LW_KIND_MASS: return "kg";
+    case LW_KIND_MOMENT: return "kNm/m";
+    case LW_KIND_NUMBER:
+    case LW_KIND_COUNT:
+    case LW_KIND_SHARE: return "";
+  }
+  return "";
+}
