@@ -14,7 +14,8 @@ extern "C" {
 enum {
   LW_NAME_MAX = 48, LW_ALIASES_MAX = 160, LW_SOURCE_MAX = 160, LW_NOTE_MAX = 320,
   LW_SOIL_ROWS = 32, LW_INTERFACE_ROWS = 48, LW_MATERIAL_ROWS = 48, LW_LOAD_ROWS = 48,
-  LW_BEARING_ROWS = 64, LW_FORMAT_ROWS = 96, LW_LIMIT_ROWS = 160, LW_HAZARD_ROWS = 80
+  LW_BEARING_ROWS = 80, LW_FORMAT_ROWS = 96, LW_LIMIT_ROWS = 160, LW_HAZARD_ROWS = 80,
+  LW_CONDITION_ROWS = 32, LW_CLEARANCE_ROWS = 32
 };
 
 typedef enum lw_seen { LW_SEEN, LW_MEMORY, LW_DERIVED, LW_PROPOSAL, LW_PRACTICE } lw_seen;
@@ -38,8 +39,12 @@ typedef struct lw_soil_row {
   double allowable_bearing_kpa;    /* cautious presumptive value for this ground; NAN when none */
   lw_backfill_use use;
   bool free_draining;
+  double ribbon_from_m, ribbon_to_m;   /* ribbon lengths that mean this soil: from included, to not; NAN: none, no end */
+  double heap_from_rad, heap_to_rad;   /* angle of a poured heap of dry grains, likewise: a floor of the friction angle */
   char note[LW_NOTE_MAX];          /* when refused: why and what to do */
-  lw_origin_note from;             /* of the friction angle */
+  lw_origin_note weight_from;      /* of the unit weights */
+  lw_origin_note bearing_from;     /* of the presumptive bearing value, or of refusing one */
+  lw_origin_note from;             /* of the friction angle, or of refusing one */
 } lw_soil_row;
 
 /* tables/interfaces.csv: friction of wall on soil, base on ground, block on block. */
@@ -47,7 +52,10 @@ typedef struct lw_interface_row {
   char name[LW_NAME_MAX];
   char use[16];                    /* base · wall · joint · geotextile */
   double friction_low, friction_high;  /* tan of the angle, ultimate; NAN when given as a share */
-  double share_of_friction_angle;      /* NAN when given as a coefficient */
+  double angle_low_rad, angle_high_rad;  /* the same as angles, where the source prints them; NAN otherwise */
+  double share_of_friction_angle;      /* of the soil's angle; NAN when given otherwise */
+  double share_of_tan_friction;        /* of the tangent of the soil's angle; NAN when given otherwise */
+  char nature[16];                 /* ultimate · allowable · characteristic · design · nominal · test · default */
   char note[LW_NOTE_MAX];
   lw_origin_note from;
 } lw_interface_row;
@@ -86,6 +94,7 @@ typedef struct lw_format_row {
   char quantity[LW_NAME_MAX];      /* sliding · sliding-with-passive · overturning · compression · bearing-theory ·
                                       bearing-presumptive · friction (divides tan phi) · cohesion · passive-as ... */
   double needs[3];                 /* by lw_situation_kind; NAN: this format says nothing */
+  lw_seen needs_seen[3];           /* of each number; of one that is missing: the row's own */
   char clause[LW_NAME_MAX];
   char note[LW_NOTE_MAX];
   lw_origin_note from;
@@ -99,6 +108,8 @@ typedef enum lw_height_kind { LW_HEIGHT_TOTAL, LW_HEIGHT_EXPOSED, LW_HEIGHT_RETA
 typedef struct lw_limit_row {
   char id[24];
   char place[64];                  /* slug of the place: "new-south-wales"; "default" for the conservative default */
+  char aliases[LW_ALIASES_MAX];    /* other names of the place, "|"-separated, on its first row */
+  char within[64];                 /* slugs of the places around it, "|"-separated: their rows apply too */
   char country[32], region[64];
   char instrument[LW_SOURCE_MAX];
   lw_trigger trigger;
@@ -109,6 +120,13 @@ typedef struct lw_limit_row {
   char conditions[640];            /* in our words */
   double min_boundary_m, min_boundary_per_height, min_building_m, min_building_per_height;
   double min_other_wall_m, min_other_wall_per_height, min_service_m, min_waterbody_m, surcharge_zone_m;
+  double surcharge_zone_per_height;    /* a load nearer than this many wall heights counts as one */
+  bool tiers_add;                  /* tiers always count as one wall */
+  double tier_spacing_m, tier_spacing_per_height;  /* tiers nearer than this count as one wall */
+  double street_within_m;          /* the row is only about walls this near to a street; NAN: anywhere */
+  char regime[32];                 /* building · planning · highway · design · warranty · safety ...: each must pass */
+  char only_if[LW_ALIASES_MAX];    /* slugs that narrow the row, "|"-separated: "next-to-highway"; "" applies always */
+  char confidence[8];              /* high · medium · low: how sure it is that the text says this */
   bool no_surcharge;               /* any load behind ends the exemption */
   bool fence_counts;               /* the row is about wall plus fence */
   bool not_a_wall_height;          /* cut or fill depth, change of level and the like: shown, compared with that height */
@@ -128,6 +146,27 @@ typedef struct lw_hazard_row {
   lw_origin_note from;
 } lw_hazard_row;
 
+/* tables/conditions.csv: what sends a wall to an engineer or the council whatever its height. */
+typedef struct lw_condition_row {
+  char slug[LW_NAME_MAX];          /* supports-building · vehicle-load · water-held · ... */
+  char sentence[LW_NOTE_MAX];      /* the reason, in plain words */
+  char who[16];                    /* engineer · council */
+  char basis;                      /* 'L' from a law or an authority, 'J' a judgement of this project */
+  char note[LW_NOTE_MAX];
+  lw_origin_note from;
+} lw_condition_row;
+
+/* tables/clearances.csv: distances to keep, and heights of fall, where the place is not known. */
+typedef struct lw_clearance_row {
+  char slug[LW_NAME_MAX];          /* boundary · building · other-wall · load · service · waterbody · public-way · fall · ... */
+  char name[LW_NOTE_MAX];          /* to what, in plain words */
+  double at_least_m;               /* the larger of this ... */
+  double per_height;               /* ... and this many heights; NAN: only the distance */
+  char height_of[16];              /* which height: greatest · lower-wall · total; "" when per_height is NAN */
+  char note[LW_NOTE_MAX];
+  lw_origin_note from;
+} lw_clearance_row;
+
 typedef struct lw_tables {
   int soil_count;      lw_soil_row soil[LW_SOIL_ROWS];
   int interface_count; lw_interface_row interface_[LW_INTERFACE_ROWS];
@@ -137,24 +176,62 @@ typedef struct lw_tables {
   int format_count;    lw_format_row format[LW_FORMAT_ROWS];
   int limit_count;     lw_limit_row limit[LW_LIMIT_ROWS];
   int hazard_count;    lw_hazard_row hazard[LW_HAZARD_ROWS];
+  int condition_count; lw_condition_row condition[LW_CONDITION_ROWS];
+  int clearance_count; lw_clearance_row clearance[LW_CLEARANCE_ROWS];
 } lw_tables;
 
-/** Read the tables. With directory NULL those built into the library; otherwise each CSV file found in
- *  directory replaces its built-in one, the others stay.
- *  gives LW_OK · LW_NOT_READ · LW_TOO_MANY · LW_FAULTS with file, row, column and cure in error->text */
+/** Read the tables.
+ *  in    directory   NULL: those built into the library. Otherwise each CSV file found there replaces its
+ *                    built-in one whole and the others stay; a file that is no table of ours is a fault
+ *  out   tables      unchanged on failure
+ *        error       may be NULL; on LW_FAULTS its text names file, row, column, what stood there and the cure
+ *  gives LW_OK · LW_NOT_READ · LW_TOO_MANY · LW_NO_MEMORY · LW_FAULTS
+ *  note  lw_tables is some 700 KB of plain values: keep it static or on the heap, not on a small stack. */
 lw_status lw_tables_read(const char *directory, lw_tables *tables, lw_error *error);
 
-/* Look-ups; a name matches its row's name, slug or one of its aliases, case and blanks folded. NULL: none. */
+/** The CSV text of one table in effect, as it stands in its file.
+ *  in    directory   as for lw_tables_read
+ *        name        "soils" · "limits" · ...: see lw_tables_name_at
+ *  out   text        appended to
+ *  gives LW_OK · LW_NOT_READ · LW_TOO_MANY · LW_NO_MEMORY · LW_NO_SOLUTION when there is no such table */
+lw_status lw_tables_csv(const char *directory, const char *name, lw_text *text, lw_error *error);
+
+/** The name of the i-th table ("soils"), or NULL past the last: to list them. */
+const char *lw_tables_name_at(size_t index);
+
+/* Look-ups; a name matches its row's name, slug or one of its aliases; case, hyphens, underscores and
+ * extra blanks are folded. NULL: none. */
+
+/** A soil by name, alias or hand test. Besides the names: "ribbon 25", "ribbon 25 mm", "ribbon 10-20" (the length
+ *  of the ribbon, mm when no unit stands there; of a range the least favourable row) and "heap 34 deg" (angle of
+ *  a poured heap of dry grains, a floor of the friction angle; deg when no unit stands there).
+ *  gives the row, or NULL: no such soil, or the test result says nothing */
 const lw_soil_row *lw_tables_soil(const lw_tables *tables, const char *name);
 const lw_load_row *lw_tables_load(const lw_tables *tables, const char *slug);
 const lw_material_row *lw_tables_material(const lw_tables *tables, const char *name);
 const lw_interface_row *lw_tables_interface(const lw_tables *tables, const char *name);
 const lw_format_row *lw_tables_format(const lw_tables *tables, const char *format, const char *quantity);
+const lw_condition_row *lw_tables_condition(const lw_tables *tables, const char *slug);
+const lw_clearance_row *lw_tables_clearance(const lw_tables *tables, const char *slug);
 bool lw_tables_has_format(const lw_tables *tables, const char *format);
 bool lw_tables_has_place(const lw_tables *tables, const char *place);
 
-/** The name in a list nearest to what stood there (edit distance), or NULL when nothing is near.
- *  list: "soils", "materials", "loads", "places", "formats" */
+/** The slug of a place given by slug or by another of its names ("NSW"), or NULL. */
+const char *lw_tables_place(const lw_tables *tables, const char *place);
+
+/** True when a row of tables/limits.csv is about that place: its own rows and those of the places around it
+ *  (a council's wall also meets the state's and the country's rows). The rows of "default" are about
+ *  the place "default" only. */
+bool lw_tables_limit_applies(const lw_tables *tables, const lw_limit_row *row, const char *place);
+
+/** True when one of the "|"-separated slugs of `list` is `slug`: for hazards' `when`, limits' `only_if`. */
+bool lw_tables_listed(const char *list, const char *slug);
+
+/** "seen", "memory", "derived", "proposal" or "practice". */
+const char *lw_seen_word(lw_seen seen);
+
+/** The name in a list nearest to what stood there (edit distance over names and aliases), or NULL when nothing
+ *  is near. list: "soils", "materials", "interfaces", "loads", "places", "formats" */
 const char *lw_tables_nearest(const lw_tables *tables, const char *list, const char *stood);
 
 #ifdef __cplusplus
