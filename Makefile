@@ -27,6 +27,8 @@ FLAVOUR_cover    := -O0 -g --coverage
 FLAVOUR_thread   := -O1 -g -fsanitize=thread
 
 WARN := -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Wvla -Wcast-qual -Werror
+# Criterion's macros put an int into a one-bit field.
+TEST_WARN := -Wno-conversion
 LANGUAGE := -std=c17 $(WARN) -ffp-contract=off
 OPTIONS := $(LANGUAGE) $(FLAVOUR_$(FLAVOUR)) -Iinclude -Isrc -fPIC -fvisibility=default
 COMPILE = $(CC) $(OPTIONS) $(CPPFLAGS) $(CFLAGS)
@@ -54,6 +56,8 @@ SHARED  := $(BUILD)/liblowwall.so.$(VERSION)
 UNIT    := $(BUILD)/lowwall-tests
 
 SUBMAKE = +@$(MAKE) --no-print-directory
+# Terse unless V=1: what is made, not how.
+SAY = $(if $(V),,@echo '  $1 $@';)
 
 .PHONY: all help demo test bench lint format tidy cover install uninstall clean FORCE \
         run-demo run-test run-bench run-lint test-programs thread-programs objects
@@ -118,7 +122,7 @@ test-programs: $(COMMAND) $(UNIT)
 thread-programs: $(THREAD_PROGRAMS)
 objects: $(OBJECTS)
 
-# Written anew only when its text changes, so that other flags or another list of files rebuild what they must.
+# Written anew only when its text changes: other flags or another list of files rebuild what they must.
 define stamp
 	@mkdir -p $(@D)
 	@printf '%s\n' '$1' | cmp -s - $@ || printf '%s\n' '$1' > $@
@@ -140,37 +144,37 @@ $(BUILD)/prerequisites:
 
 $(BUILD)/obj/%.o: %.c $(BUILD)/flags | $(BUILD)/prerequisites
 	@mkdir -p $(@D)
-	$(COMPILE) -MMD -MP -c $< -o $@
+	$(call SAY,cc)$(COMPILE) $(if $(filter tests/%,$<),$(TEST_WARN)) -MMD -MP -c $< -o $@
 
 $(BUILD)/obj/tables_data.o: $(BUILD)/tables_data.c $(BUILD)/flags | $(BUILD)/prerequisites
 	@mkdir -p $(@D)
-	$(COMPILE) -MMD -MP -c $< -o $@
+	$(call SAY,cc)$(COMPILE) -MMD -MP -c $< -o $@
 
 $(BUILD)/tables_data.c: src/tables/embed.sh $(TABLES) $(BUILD)/list-tables
 	@mkdir -p $(@D)
-	sh src/tables/embed.sh $(TABLES) > $@
+	$(call SAY,embed)sh src/tables/embed.sh $(TABLES) > $@
 
 $(STATIC): $(LIB_OBJECTS) $(BUILD)/list-lib
 	@rm -f $@
 	@$(AR) rcs $@ $(LIB_OBJECTS)
 
 $(SHARED): $(LIB_OBJECTS) $(BUILD)/list-lib
-	$(COMPILE) $(LDFLAGS) -shared -Wl,-soname,$(SONAME) -Wl,-z,defs $(LIB_OBJECTS) $(LIBS) -o $@
+	$(call SAY,link)$(COMPILE) $(LDFLAGS) -shared -Wl,-soname,$(SONAME) -Wl,-z,defs $(LIB_OBJECTS) $(LIBS) -o $@
 	@ln -sf $(@F) $(BUILD)/$(SONAME) && ln -sf $(SONAME) $(BUILD)/liblowwall.so
 
 $(COMMAND): $(CLI_OBJECTS) $(STATIC)
-	$(COMPILE) $(LDFLAGS) $(CLI_OBJECTS) $(STATIC) $(LIBS) -o $@
+	$(call SAY,link)$(COMPILE) $(LDFLAGS) $(CLI_OBJECTS) $(STATIC) $(LIBS) -o $@
 
 $(UNIT): $(TEST_OBJECTS) $(STATIC) $(BUILD)/list-tests
-	$(COMPILE) $(LDFLAGS) $(TEST_OBJECTS) $(STATIC) $(LIBS) -lcriterion -o $@
+	$(call SAY,link)$(COMPILE) $(LDFLAGS) $(TEST_OBJECTS) $(STATIC) $(LIBS) -lcriterion -o $@
 
 $(BUILD)/bench/%: $(BUILD)/obj/tests/bench/%.o $(STATIC)
 	@mkdir -p $(@D)
-	$(COMPILE) $(LDFLAGS) $< $(STATIC) $(LIBS) -o $@
+	$(call SAY,link)$(COMPILE) $(LDFLAGS) $< $(STATIC) $(LIBS) -o $@
 
 $(BUILD)/threads/%: $(BUILD)/obj/tests/threads/%.o $(STATIC)
 	@mkdir -p $(@D)
-	$(COMPILE) $(LDFLAGS) $< $(STATIC) $(LIBS) -pthread -o $@
+	$(call SAY,link)$(COMPILE) $(LDFLAGS) $< $(STATIC) $(LIBS) -pthread -o $@
 
 $(BUILD)/lowwall.pc: src/lowwall.pc.in include/lowwall/base.h $(BUILD)/paths
 	@sed -e 's|@PREFIX@|$(PREFIX)|' -e 's|@LIBDIR@|$(LIBDIR)|' -e 's|@INCLUDEDIR@|$(INCLUDEDIR)|' \

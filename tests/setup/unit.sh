@@ -11,7 +11,8 @@ if [ ! -x "$binary" ]; then
     echo "0 1 $name" >"$result"
     exit 1
 fi
-log=$result.log
+log=$(dirname "$result")/../log/$name.log
+mkdir -p "$(dirname "$log")"
 status=0
 "$binary" --color=never >"$log" 2>&1 || status=$?
 # A sanitizer's report can run to thousands of lines; all of it stays in the log.
@@ -31,4 +32,3 @@ awk -v name="$name" -v status="$status" -v written="$written" '
         print passed + 0, failed + 0, name
         exit failed > 0 || passed == 0
     }' "$log" >"$result" || echo "$name: $(cat "$result"); $written written; the whole log is $log"
-mkdir -p "$(dirname "$result")/../log" && mv "$log" "$(dirname "$result")/../log/$name.log"
