@@ -1,0 +1,131 @@
+#!/bin/sh
+# SPDX-License-Identifier: GPL-3.0-or-later
+# The set-up and the runners themselves, on systems and records made up for it.   selftest.sh RESULT
+set -u
+case $1 in /*) result=$1 ;; *) result=$(pwd)/$1 ;; esac
+name=$(basename "$result")
+echo "== $name"
+here=$(cd "$(dirname "$0")" && pwd)
+scratch=$(mktemp -d)
+trap 'rm -rf "$scratch"' EXIT
+passed=0
+failed=0
+# check WORDS CONDITION...: a command that must succeed
+check() {
+    words=$1
+    shift
+    if "$@" >/dev/null 2>&1; then
+        passed=$((passed + 1))
+    else
+        failed=$((failed + 1))
+        echo "set-up: $words"
+        sed 's/^/    /' "$scratch/said"
+    fi
+}
+says() { grep -q -e "$1" "$scratch/said"; }
+silent() { [ ! -s "$scratch/said" ]; }
+apt_never_ran() { [ ! -e "$scratch/installed" ]; }
+apt_installed() { grep -q -e "$1" "$scratch/installed"; }
+
+# system UID [apt] [sudo]: a PATH with a compiler that finds only what stands in $scratch/has or was "installed"
+system() {
+    rm -rf "${scratch:?}/bin" "$scratch/installed"
+    mkdir "$scratch/bin"
+    for tool in sh awk grep cat env; do ln -s "$(command -v $tool)" "$scratch/bin/$tool"; done
+    printf '#!/bin/sh\necho %s\n' "$1" >"$scratch/bin/id"
+    cat >"$scratch/bin/cc" <<'SCRIPT'
+#!/bin/sh
+for argument in "$@"; do
+    case $argument in -l*) grep -qs -e "${argument#-l}" "$SCRATCH/has" "$SCRATCH/installed"; exit ;; esac
+done
+SCRIPT
+    case " $* " in *' apt '*) printf '#!/bin/sh\ncase $* in *install*) echo "$@" >>"$SCRATCH/installed";; esac\n' \
+        >"$scratch/bin/apt-get" ;; esac
+    case " $* " in *' sudo '*) printf '#!/bin/sh\nshift\n[ "$1" = true ] || exec "$@"\n' >"$scratch/bin/sudo" ;; esac
+    chmod +x "$scratch"/bin/*
+}
+setup() { # MODE PURPOSE
+    status=0
+    SCRATCH=$scratch PATH=$scratch/bin CC=cc sh "$here/setup.sh" "$@" >"$scratch/said" 2>&1 || status=$?
+}
+
+echo 'gsl csv jansson' >"$scratch/has"
+system 0 apt
+setup --install demo
+check 'with all there it succeeds' [ "$status" = 0 ]
+check 'with all there it says nothing' silent
+check 'with all there apt does not run' apt_never_ran
+
+echo 'gsl' >"$scratch/has"
+system 0 apt
+setup --install demo
+check 'as root it installs and succeeds' [ "$status" = 0 ]
+check 'as root it installs what is missing' apt_installed 'libcsv-dev libjansson-dev'
+check 'as root it installs nothing that is there' apt_installed 'recommends libcsv'
+setup --install demo
+check 'a second time it says nothing' silent
+
+system 1000 apt sudo
+setup --install demo
+check 'with sudo it installs' apt_installed libcsv-dev
+
+system 1000 apt
+setup --install demo
+check 'without the right it fails' [ "$status" = 1 ]
+check 'without the right apt does not run' apt_never_ran
+check 'it names Debian packages' says 'apt install libcsv-dev libjansson-dev$'
+check 'it names Fedora packages' says 'dnf install libcsv-devel jansson-devel$'
+check 'it names Homebrew packages' says 'brew install libcsv jansson$'
+
+system 0
+setup --install demo
+check 'without apt it fails' [ "$status" = 1 ]
+check 'without apt it names packages' says 'libcsv-devel'
+
+system 0 apt
+setup --check demo
+check '--check installs nothing' apt_never_ran
+check '--check fails when something is missing' [ "$status" = 1 ]
+
+# The replay of records: a copy of it, beside records of its own and a command of its own.
+mkdir "$scratch/records" "$scratch/command"
+cp tests/recorded/run.sh tests/recorded/same.awk "$scratch/records/"
+printf '#!/bin/sh\necho "ratio 1.25 $1"\nexit 4\n' >"$scratch/command/lowwall"
+chmod +x "$scratch/command/lowwall"
+replay() { # TEXT: the only record
+    rm -f "$scratch"/records/*.txt
+    # shellcheck disable=SC2059
+    [ -z "$1" ] || printf "$1" >"$scratch/records/only.txt"
+    status=0
+    sh "$scratch/records/run.sh" "$scratch/command/lowwall" "$scratch/replayed" >"$scratch/said" 2>&1 || status=$?
+    counted=$(cat "$scratch/replayed")
+}
+replay 'Words.\n$ lowwall a\nratio 1.25 a\n[exit 4]\n'
+check 'a true record passes' [ "$counted" = '1 0 replayed' ]
+replay '$ lowwall a\nratio 1.24 a\n[exit 4]\n'
+check 'another digit fails' [ "$counted" = '0 1 replayed' ]
+check 'another digit is shown' says '+ratio 1.25 a'
+replay '$ lowwall a\nratio 1.25 a\n[exit 0]\n'
+check 'another exit status fails' [ "$counted" = '0 1 replayed' ]
+replay '$ lowwall a\nratio 1.25 a\n'
+check 'a record without its exit status fails' [ "$counted" = '0 1 replayed' ]
+replay '$ lowwall --json\nratio 1.2500000000001 --json\n[exit 4]\n'
+check 'the last bits of a number in JSON may differ' [ "$counted" = '1 0 replayed' ]
+replay '$ lowwall --json\nratio 1.2501 --json\n[exit 4]\n'
+check 'more than the last bits may not' [ "$counted" = '0 1 replayed' ]
+replay ''
+check 'no record at all fails' [ "$counted" = '0 1 replayed' ]
+
+# The closing line.
+mkdir "$scratch/results"
+tally() { status=0; sh "$here/tally.sh" "$scratch/results" >"$scratch/said" 2>&1 || status=$?; }
+tally
+check 'no runner fails' [ "$status" = 1 ]
+check 'no runner is counted as failed' says '^0 passed, 1 failed$'
+echo '3 0 a' >"$scratch/results/a"
+tally
+check 'all passed succeeds' [ "$status" = 0 ]
+echo '0 0 b' >"$scratch/results/b"
+tally
+check 'a runner that ran nothing fails' says '^3 passed, 1 failed$'
+echo "$passed $failed $name" >"$result"
