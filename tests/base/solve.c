@@ -1,0 +1,100 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <criterion/criterion.h>
+#include <criterion/new/assert.h>
+
+#include <math.h>
+
+#include <lowwall/base.h>
+
+static double cubic(double x, const void *context)
+{
+  return x * x * x - *(const double *)context;
+}
+
+static double never_finite(double x, const void *context)
+{
+  (void)context;
+  return x * NAN;
+}
+
+static double hole_in_the_middle(double x, const void *context)
+{
+  (void)context;
+  return x > 0.4 && x < 0.6 ? NAN : x - 0.5;
+}
+
+static double bowl(double x, const void *context)
+{
+  double from = x - *(const double *)context;
+  return 2.385 + from * from;
+}
+
+static double bowl_with_cliffs(double x, const void *context)
+{
+  return x < 0.9 || x > 1.3 ? INFINITY : bowl(x, context);
+}
+
+static double level(double x, const void *context)
+{
+  (void)context;
+  return x * 0.0 + 3.7;
+}
+
+Test(base, a_root_is_found)
+{
+  double eight = 8.0;
+  double root = 0.0;
+  cr_expect(lw_solve_root(cubic, &eight, 0.1, 7.3, 1e-12, &root) == LW_OK);
+  cr_expect(fabs(root - 2.0) < 1e-11);
+  cr_expect(lw_solve_root(cubic, &eight, 2.0, 7.3, 1e-12, &root) == LW_OK);
+  cr_expect(fabs(root - 2.0) < 1e-12);
+}
+
+Test(base, no_change_of_sign_is_no_root_and_leaves_the_output)
+{
+  double eight = 8.0;
+  double root = 77.5;
+  cr_expect(lw_solve_root(cubic, &eight, 2.5, 7.3, 1e-12, &root) == LW_NO_SOLUTION);
+  cr_expect(lw_solve_root(cubic, &eight, 7.3, 0.1, 1e-12, &root) == LW_NO_SOLUTION);
+  cr_expect(lw_solve_root(never_finite, NULL, 0.1, 7.3, 1e-12, &root) == LW_NO_SOLUTION);
+  cr_expect(lw_solve_root(hole_in_the_middle, NULL, 0.0, 1.0, 1e-12, &root) == LW_NO_SOLUTION);
+  cr_expect(lw_solve_root(cubic, &eight, 0.1, INFINITY, 1e-12, &root) == LW_NO_SOLUTION);
+  cr_expect(fabs(root - 77.5) < 1e-12);
+}
+
+Test(base, a_minimum_is_found_inside_at_an_end_and_between_cliffs)
+{
+  double at = 1.0937;
+  double x = 0.0;
+  double least = 0.0;
+  cr_expect(lw_solve_minimum(bowl, &at, 0.0, 3.0, 37, &x, &least) == LW_OK);
+  cr_expect(fabs(x - at) < 1e-6 && fabs(least - 2.385) < 1e-12);
+  cr_expect(lw_solve_minimum(bowl_with_cliffs, &at, 0.0, 3.0, 37, &x, &least) == LW_OK);
+  cr_expect(fabs(x - at) < 1e-6 && fabs(least - 2.385) < 1e-12);
+  at = -0.25;
+  cr_expect(lw_solve_minimum(bowl, &at, 0.0, 3.0, 37, &x, &least) == LW_OK);
+  cr_expect(fabs(x) < 1e-12 && fabs(least - (2.385 + 0.0625)) < 1e-12);
+  at = 4.25;
+  cr_expect(lw_solve_minimum(bowl, &at, 0.0, 3.0, 37, &x, &least) == LW_OK);
+  cr_expect(fabs(x - 3.0) < 1e-12);
+}
+
+Test(base, a_minimum_close_to_an_end_is_found)
+{
+  double at = 0.0031;
+  double x = 0.0;
+  double least = 0.0;
+  cr_expect(lw_solve_minimum(bowl, &at, 0.0, 3.0, 20, &x, &least) == LW_OK);
+  cr_expect(fabs(x - at) < 1e-6);
+}
+
+Test(base, a_level_function_has_some_minimum_and_a_broken_one_none)
+{
+  double x = 77.5;
+  double least = 0.0;
+  cr_expect(lw_solve_minimum(never_finite, NULL, 0.0, 3.0, 37, &x, &least) == LW_NO_SOLUTION);
+  cr_expect(fabs(x - 77.5) < 1e-12);
+  cr_expect(lw_solve_minimum(level, NULL, 0.0, 3.0, 37, &x, &least) == LW_OK);
+  cr_expect(fabs(least - 3.7) < 1e-12);
+  cr_expect(lw_solve_minimum(level, NULL, 3.0, 0.0, 37, &x, &least) == LW_NO_SOLUTION);
+}
