@@ -156,8 +156,7 @@ typedef struct lw_wall {
   lw_site site;
   lw_section section;
   lw_method method;
-  double wall_friction;     /* an angle in rad, or a share of the soil's */
-  bool wall_friction_is_share;
+  double wall_friction_rad; /* δ; a share is of the least friction angle behind */
   const char *format;
   bool people_on_cap;
 } lw_wall;

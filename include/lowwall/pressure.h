@@ -117,7 +117,7 @@ typedef struct lw_back_plane {
 /** The plane on which the thrust of the method acts, for a section (a whole wall or the courses above a joint).
  *  in    extra_depth_m   how far the plane goes below the base: the pad's thickness, else 0 */
 void lw_back_plane_build(const lw_site *site, const lw_section *section, const lw_method *method,
-                         double wall_friction, double extra_depth_m, lw_back_plane *back);
+                         double wall_friction_rad, double extra_depth_m, lw_back_plane *back);
 
 #ifdef __cplusplus
 }

@@ -32,6 +32,7 @@ typedef struct lw_section {
   double embedment_m;       /* base below the ground in front, for levels and thrust */
   double bearing_embedment_m;  /* as given; 0 when assumed: what is not known does not help */
   double base_width_m;
+  double back_foot_m;       /* x where the line of the back meets the level of the base */
   bool known;               /* false: block depth or base width is not given; nothing below is */
   double contact_front_m, contact_rear_m;    /* of the base, or of the joint under the lowest course */
   double shell_m;           /* hollow and unfilled: only the face shells bear, this thick; 0 otherwise */

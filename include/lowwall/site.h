@@ -33,6 +33,7 @@ typedef struct lw_pad {
   double width_m;         /* 0: unknown, and the load is not spread */
   double spread;          /* horizontal to vertical, each side: 0.5 */
   double unit_weight_kn_per_m3;
+  double allowable_kpa;   /* of the pad's own stone; 0: not known, the ground's value is used */
 } lw_pad;
 
 typedef struct lw_site {

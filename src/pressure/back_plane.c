@@ -1,0 +1,117 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <lowwall/pressure.h>
+
+#include <math.h>
+
+/* The ground behind, in the section's axes: it starts at the wall's back and rises, level beyond its run. */
+typedef struct ground { double x_m, y_m, slope_rad, run_m; } ground;
+
+/* Rearmost x of the outline at one level. */
+static double rear_at(const lw_section *section, double y_m) {
+  double rear = -INFINITY;
+  for (int i = 0; i < section->outline_count; i++) {
+    const lw_corner *a = &section->outline[i], *b = &section->outline[(i + 1) % section->outline_count];
+    double low = fmin(a->y_m, b->y_m), high = fmax(a->y_m, b->y_m);
+    if (y_m < low - 1e-12 || y_m > high + 1e-12) continue;
+    double rise = b->y_m - a->y_m;
+    double x = fabs(rise) < 1e-12 ? fmax(a->x_m, b->x_m) : a->x_m + (b->x_m - a->x_m) * (y_m - a->y_m) / rise;
+    rear = fmax(rear, x);
+  }
+  return rear;
+}
+
+static ground ground_of(const lw_site *site, const lw_section *section) {
+  /* Soil that lies lower than the foot of this stack of courses leaves it free. */
+  double y = fmax(section->height_m - site->soil_below_top_m, 0.0);
+  return (ground){.x_m = rear_at(section, y), .y_m = y, .slope_rad = site->slope_rad, .run_m = site->slope_run_m};
+}
+
+static double ground_level(const ground *g, double x_m) {
+  double along = fmin(fmax(x_m - g->x_m, 0.0), g->run_m);
+  return g->y_m + along * tan(g->slope_rad);
+}
+
+static bool on_the_back(const lw_method *method) {
+  bool own_is_back = method->pressure == LW_PRESSURE_COULOMB || method->pressure == LW_PRESSURE_WEDGE;
+  return method->plane == LW_PLANE_BACK || (method->plane == LW_PLANE_OWN && own_is_back);
+}
+
+static bool along_ground(const lw_method *method) {
+  return method->pressure == LW_PRESSURE_RANKINE || method->pressure == LW_PRESSURE_AT_REST;
+}
+
+/* A vertical plane through the rearmost point, so a stack that leans back carries the ground above its top. */
+static void place_upright(const lw_section *section, const ground *g, double extra_depth_m, lw_back_plane *back) {
+  double x = fmax(lw_section_rear(section, 0.0), g->x_m);
+  back->foot_x_m = back->top_x_m = x;
+  back->foot_y_m = -extra_depth_m;
+  back->top_y_m = ground_level(g, x);
+}
+
+/* The line of the back, carried down to the foot; it meets the ground at the ground's own start. */
+static void place_on_back(const lw_section *section, const ground *g, double extra_depth_m, lw_back_plane *back) {
+  double batter = lw_section_back_angle(section);
+  back->plane.batter_rad = batter;
+  back->foot_x_m = section->back_foot_m + extra_depth_m * tan(batter);
+  back->foot_y_m = -extra_depth_m;
+  back->top_x_m = section->back_foot_m - g->y_m * tan(batter);
+  back->top_y_m = g->y_m;
+}
+
+static void layers_build(const lw_site *site, double above_top_m, lw_plane *plane) {
+  for (int i = 0; i < site->soil_count; i++) {
+    const lw_soil *soil = &site->soil[i];
+    double bottom = soil->bottom_m + above_top_m;
+    bool last = i == site->soil_count - 1;
+    if (!last && bottom <= 0.0) continue;
+    plane->layer[plane->layer_count++] = (lw_layer){
+        .bottom_m = last ? INFINITY : bottom,
+        .friction_rad = soil->friction_rad,
+        .cohesion_kpa = soil->cohesion_kpa,
+        .unit_weight_kn_per_m3 = soil->unit_weight_kn_per_m3,
+        .saturated_unit_weight_kn_per_m3 = soil->saturated_unit_weight_kn_per_m3,
+    };
+  }
+}
+
+/* A point load is taken whole on the metre of wall in front of it. A load that reaches over the wall pushes
+ * only from behind it. */
+static void loads_build(const lw_site *site, double from_crest_m, lw_plane *plane) {
+  for (int i = 0; i < site->load_count; i++) {
+    const lw_site_load *load = &site->load[i];
+    if (load->kind == LW_LOAD_CAP) continue;
+    bool strip = load->kind == LW_LOAD_STRIP;
+    double near = fmax(load->near_m - from_crest_m, 0.0), far = load->far_m - from_crest_m;
+    if (far < 0.0 || (strip && far <= near)) continue;
+    plane->load[plane->load_count++] = (lw_plane_load){
+        .near_m = near, .far_m = far,
+        .pressure_kpa = strip ? load->pressure_kpa : 0.0,
+        .force_kn_per_m = strip ? 0.0 : load->force,
+    };
+  }
+}
+
+void lw_back_plane_build(const lw_site *site, const lw_section *section, const lw_method *method,
+                         double wall_friction_rad, double extra_depth_m, lw_back_plane *back) {
+  ground g = ground_of(site, section);
+  *back = (lw_back_plane){.overhangs = lw_section_back_angle(section) < -1e-12};
+  if (on_the_back(method) && !along_ground(method)) place_on_back(section, &g, extra_depth_m, back);
+  else place_upright(section, &g, extra_depth_m, back);
+  if (on_the_back(method) && along_ground(method)) {
+    back->foot_x_m = back->top_x_m = g.x_m;
+    back->top_y_m = g.y_m;
+  }
+  lw_plane *plane = &back->plane;
+  double above_top = back->top_y_m - section->height_m;
+  plane->height_m = back->top_y_m - back->foot_y_m;
+  plane->along_ground = along_ground(method);
+  plane->wall_friction_rad = plane->along_ground ? site->slope_rad : wall_friction_rad;
+  plane->slope_rad = site->slope_rad;
+  plane->slope_run_m = fmax(site->slope_run_m - (back->top_x_m - g.x_m), 0.0);
+  plane->surcharge_kpa = site->surcharge_kpa;
+  plane->water_depth_m = fmax(site->water_depth_m + above_top, 0.0);
+  plane->water_unit_weight_kn_per_m3 = site->water_unit_weight_kn_per_m3;
+  plane->crack = method->crack;
+  layers_build(site, above_top, plane);
+  loads_build(site, back->top_x_m - lw_section_crest(section).x_m, plane);
+}

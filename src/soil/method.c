@@ -1,0 +1,32 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <lowwall/site.h>
+
+/* An absent choice is its first word, which is the cautious one. */
+static int word_of(const lw_choice *choice) { return choice->origin == LW_ABSENT ? 0 : choice->value; }
+
+static double share_or(const lw_quantity *q, double otherwise) {
+  return q->origin == LW_ABSENT ? otherwise : q->si;
+}
+
+void lw_method_build(const lw_case *c, lw_method *method) {
+  *method = (lw_method){
+      .pressure = (lw_pressure_method)word_of(&c->method_pressure),
+      .plane = (lw_plane_choice)word_of(&c->method_plane),
+      .direction = (lw_direction)word_of(&c->method_thrust_direction),
+      .thrust_vertical = (lw_counted)word_of(&c->method_thrust_vertical),
+      .soil_on_heel = (lw_counted)word_of(&c->method_soil_on_heel),
+      .surcharge_on_heel = (lw_surcharge_on_heel)word_of(&c->method_surcharge_on_heel),
+      .passive_as = (lw_passive_as)word_of(&c->method_passive_as),
+      .passive_as_given = c->method_passive_as.origin == LW_GIVEN,
+      .uplift_as = (lw_uplift_as)word_of(&c->method_uplift_as),
+      .base_pressure = (lw_base_pressure)word_of(&c->method_base_pressure),
+      .bearing = (lw_bearing_method)word_of(&c->method_bearing),
+      .n_gamma = (lw_n_gamma)word_of(&c->method_n_gamma),
+      .depth_factors = (lw_own_or_none)word_of(&c->method_depth_factors),
+      .inclination_factors = (lw_own_or_none)word_of(&c->method_inclination_factors),
+      .bearing_on = (lw_bearing_on)word_of(&c->method_bearing_on),
+      .crack = (lw_crack)word_of(&c->method_crack),
+      .passive_share = share_or(&c->method_passive, 0.0),
+      .uplift_share = share_or(&c->method_uplift, 1.0),
+  };
+}

@@ -1,0 +1,120 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <lowwall/site.h>
+
+#include <math.h>
+
+/* Stone narrower than this does not lead the water of a soil that drains badly to its outlet. */
+static const double STONE_THAT_DRAINS_M = 0.3;
+
+static bool present(const lw_quantity *q) { return q->origin != LW_ABSENT; }
+
+static double value_or(const lw_quantity *q, double otherwise) { return present(q) ? q->si : otherwise; }
+
+static void soil_build(const lw_case_soil *from, lw_soil *soil) {
+  soil->friction_rad = value_or(&from->friction, 0.0);
+  soil->cohesion_kpa = value_or(&from->cohesion, 0.0);
+  soil->unit_weight_kn_per_m3 = value_or(&from->unit_weight, 0.0);
+  soil->light_unit_weight_kn_per_m3 = value_or(&from->light_unit_weight, soil->unit_weight_kn_per_m3);
+  soil->saturated_unit_weight_kn_per_m3 = value_or(&from->saturated_unit_weight, soil->unit_weight_kn_per_m3);
+  soil->bottom_m = value_or(&from->bottom, INFINITY);
+}
+
+static const lw_soil_row *row_of(const lw_case_soil *soil, const lw_tables *tables) {
+  return soil->name.origin == LW_ABSENT ? NULL : lw_tables_soil(tables, soil->name.text);
+}
+
+/* A soil without a friction angle cannot be computed with either: its row gave none on purpose. */
+static bool refused(const lw_case_soil *soil, const lw_soil_row *row) {
+  bool by_table = row && (row->use == LW_BACKFILL_REFUSED || row->use == LW_BACKFILL_WEIGHT_ONLY);
+  return by_table || !present(&soil->friction);
+}
+
+static void soils_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
+  site->free_draining = true;
+  for (int i = 0; i < LW_SOIL_MAX; i++) {
+    const lw_case_soil *from = &c->soil[i];
+    if (i > 0 && !present(&from->unit_weight) && from->name.origin == LW_ABSENT) break;
+    const lw_soil_row *row = row_of(from, tables);
+    soil_build(from, &site->soil[site->soil_count++]);
+    site->backfill_refused = site->backfill_refused || refused(from, row);
+    site->free_draining = site->free_draining && row && row->free_draining;
+  }
+  site->soil[site->soil_count - 1].bottom_m = INFINITY;
+}
+
+static void ground_build(const lw_case *c, lw_site *site) {
+  site->slope_rad = value_or(&c->ground_slope, 0.0);
+  site->slope_run_m = value_or(&c->ground_slope_run, INFINITY);
+  site->soil_below_top_m = value_or(&c->soil_below_top, 0.0);
+  site->front_slope_rad = value_or(&c->front_slope, 0.0);
+  site->stone_width_m = value_or(&c->stone_width, 0.0);
+}
+
+static void water_build(const lw_case *c, lw_site *site) {
+  site->water_depth_m = value_or(&c->water_depth, INFINITY);
+  site->front_water_depth_m = value_or(&c->front_water_depth, INFINITY);
+  site->overflow_below_top_m = value_or(&c->overflow_below_top, 0.0);
+  site->water_unit_weight_kn_per_m3 = c->water_unit_weight.si;
+  site->drain_outlets = (int)lround(value_or(&c->drain_outlets, 0.0));
+  site->joints_open = c->wall_joints.origin != LW_ABSENT && c->wall_joints.value == LW_JOINTS_OPEN;
+  site->ground_drains = c->ground_drains.origin != LW_ABSENT && c->ground_drains.value == LW_YES;
+}
+
+static void limited_load_add(const lw_case_load *load, lw_site *site) {
+  bool strip = load->kind.value == LW_LOAD_STRIP;
+  site->load[site->load_count++] = (lw_site_load){
+      .kind = (lw_load_kind)load->kind.value,
+      .pressure_kpa = value_or(&load->pressure, 0.0),
+      .force = value_or(&load->force, 0.0),
+      .near_m = strip ? value_or(&load->near_edge, 0.0) : value_or(&load->distance, 0.0),
+      .far_m = strip ? value_or(&load->far_edge, 0.0) : value_or(&load->distance, 0.0),
+  };
+}
+
+static void loads_build(const lw_case *c, lw_site *site) {
+  for (int i = 0; i < LW_LOAD_MAX; i++) {
+    const lw_case_load *load = &c->load[i];
+    if (load->kind.origin == LW_ABSENT || load->kind.value == LW_LOAD_NONE) continue;
+    if (load->kind.value == LW_LOAD_UNIFORM) site->surcharge_kpa += value_or(&load->pressure, 0.0);
+    else limited_load_add(load, site);
+  }
+}
+
+/* Pad stone sheared over the ground takes the ground's own friction: the pad is rough. */
+static void footing_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
+  soil_build(&c->footing, &site->footing);
+  site->base_friction = value_or(&c->base_friction, 0.0);
+  site->base_adhesion_kpa = value_or(&c->base_adhesion, 0.0);
+  site->pad_friction = tan(site->footing.friction_rad);
+  site->allowable_bearing_kpa = value_or(&c->allowable_bearing, 0.0);
+  const lw_soil_row *stone =
+      c->pad_material.origin == LW_ABSENT ? NULL : lw_tables_soil(tables, c->pad_material.text);
+  site->pad = (lw_pad){
+      .thickness_m = value_or(&c->pad_thickness, 0.0),
+      .width_m = value_or(&c->pad_width, 0.0),
+      .spread = value_or(&c->pad_spread, 0.5),
+      .unit_weight_kn_per_m3 = stone ? stone->light_unit_weight_kn_per_m3 : 0.0,
+      .allowable_kpa = stone && isfinite(stone->allowable_bearing_kpa) ? stone->allowable_bearing_kpa : 0.0,
+  };
+}
+
+void lw_site_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
+  *site = (lw_site){0};
+  soils_build(c, tables, site);
+  ground_build(c, site);
+  water_build(c, site);
+  loads_build(c, site);
+  footing_build(c, tables, site);
+}
+
+int lw_site_ways_out(const lw_site *site) {
+  bool reaches_outlet = site->free_draining || site->stone_width_m >= STONE_THAT_DRAINS_M;
+  if (!reaches_outlet) return 0;
+  return site->drain_outlets + (site->joints_open ? 1 : 0) + (site->ground_drains ? 1 : 0);
+}
+
+int lw_site_soil_at(const lw_site *site, double depth_m) {
+  int i = 0;
+  while (i < site->soil_count - 1 && depth_m >= site->soil[i].bottom_m) i++;
+  return i;
+}

@@ -1,0 +1,92 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "outline.h"
+
+#include <math.h>
+
+/* Solid block, and so the concrete of a hollow one, at its light end: it leaves the smaller void for fill. */
+static const double SOLID_BLOCK_KN_PER_M3 = 21.0;
+
+static bool present(const lw_quantity *q) { return q->origin != LW_ABSENT; }
+
+/* Weight of a unit over its whole volume, with the fill in its voids when it is filled. */
+static double course_unit_weight(const lw_case *c) {
+  double block = c->block_unit_weight.si;
+  if (!present(&c->fill_unit_weight)) return block;
+  double voids = fmax(0.0, 1.0 - block / SOLID_BLOCK_KN_PER_M3);
+  return block + voids * c->fill_unit_weight.si;
+}
+
+static double depth_of(const lw_case *c, int number) {
+  bool base = present(&c->base_course_count) && number <= (int)lround(c->base_course_count.si);
+  return base && present(&c->base_course_depth) ? c->base_course_depth.si : c->block_depth.si;
+}
+
+static void courses_add(const lw_case *c, lw_section *section) {
+  double height = c->block_height.si, weight = course_unit_weight(c);
+  for (int number = 1; number <= section->course_count; number++) {
+    double front = (number - 1) * c->setback.si, bottom = (number - 1) * height;
+    lw_corner low = {front, bottom}, high = {front + depth_of(c, number), bottom + height};
+    section->part[section->part_count++] = lw_part_box(LW_PART_COURSE, number, low, high, weight);
+  }
+}
+
+static void cap_add(const lw_case *c, lw_section *section) {
+  if (!present(&c->cap_height) || c->cap_height.si <= 0.0) return;
+  const lw_part *top = &section->part[section->part_count - 1];
+  double overhang = present(&c->cap_overhang) ? c->cap_overhang.si : 0.0;
+  double depth = present(&c->cap_depth) ? c->cap_depth.si : top->rear_m - top->front_m + overhang;
+  double weight = present(&c->cap_unit_weight) ? c->cap_unit_weight.si : c->block_unit_weight.si;
+  lw_corner low = {top->front_m - overhang, top->top_m};
+  lw_corner high = {low.x_m + depth, top->top_m + c->cap_height.si};
+  section->has_cap = true;
+  section->cap_bonded = c->cap_fixing.origin != LW_ABSENT && c->cap_fixing.value == LW_FIXING_BONDED;
+  section->cap_front_m = low.x_m;
+  section->cap_overhang_m = overhang;
+  section->cap_depth_m = depth;
+  section->cap_height_m = c->cap_height.si;
+  section->part[section->part_count++] = lw_part_box(LW_PART_CAP, 0, low, high, weight);
+}
+
+void lw_section_of_courses(const lw_case *c, lw_section *section) {
+  section->known = present(&c->block_depth);
+  section->course_count = (int)lround(c->course_count.si);
+  section->joint_friction = c->joint_friction.si;
+  section->joint_shear_kn_per_m = present(&c->joint_shear) ? c->joint_shear.si : 0.0;
+  bool hollow = present(&c->face_shell_thickness) && !present(&c->fill_unit_weight);
+  section->shell_m = hollow ? c->face_shell_thickness.si : 0.0;
+  if (!section->known || section->course_count < 1) return;
+  courses_add(c, section);
+  cap_add(c, section);
+  section->base_width_m = section->part[0].rear_m;
+  section->back_foot_m = section->base_width_m;
+  section->contact_rear_m = section->base_width_m;
+  lw_outline_of_courses(section);
+}
+
+/* Without a cap the front edge of the top course is where people sit. */
+static void shift(lw_section *section, double x_m, double y_m) {
+  for (int i = 0; i < section->part_count; i++) {
+    lw_part *part = &section->part[i];
+    part->x_m -= x_m, part->front_m -= x_m, part->rear_m -= x_m;
+    part->y_m -= y_m, part->bottom_m -= y_m, part->top_m -= y_m;
+  }
+  section->height_m -= y_m;
+  section->cap_front_m -= x_m;
+}
+
+void lw_section_above(const lw_section *section, int joint, lw_section *above) {
+  const lw_part *lower = &section->part[joint - 1], *upper = &section->part[joint];
+  double front = upper->front_m, bottom = upper->bottom_m;
+  *above = *section;
+  above->part_count = section->part_count - joint;
+  above->course_count = section->course_count - joint;
+  for (int i = 0; i < above->part_count; i++) above->part[i] = section->part[joint + i];
+  shift(above, front, bottom);
+  above->embedment_m = 0.0;
+  above->bearing_embedment_m = 0.0;
+  above->base_width_m = upper->rear_m - front;
+  above->contact_front_m = fmax(lower->front_m, front) - front;
+  above->contact_rear_m = fmin(lower->rear_m, upper->rear_m) - front;
+  lw_outline_of_courses(above);
+  above->back_foot_m = above->outline[1].x_m;
+}

@@ -1,0 +1,53 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <lowwall/section.h>
+
+#include <math.h>
+
+#include "outline.h"
+
+void lw_section_build(const lw_case *c, lw_section *section) {
+  *section = (lw_section){.kind = (lw_wall_kind)c->wall_kind.value};
+  section->embedment_m = c->wall_embedment.si;
+  section->bearing_embedment_m = c->wall_embedment.origin == LW_GIVEN ? c->wall_embedment.si : 0.0;
+  section->height_m = c->wall_height.si + c->wall_embedment.si;
+  if (section->kind == LW_WALL_COURSES) lw_section_of_courses(c, section);
+  else lw_section_of_polygon(c, section);
+}
+
+double lw_section_weight(const lw_section *section) {
+  double sum = 0.0;
+  for (int i = 0; i < section->part_count; i++) sum += section->part[i].weight_kn_per_m;
+  return sum;
+}
+
+double lw_section_moment(const lw_section *section) {
+  double sum = 0.0;
+  for (int i = 0; i < section->part_count; i++) sum += section->part[i].weight_kn_per_m * section->part[i].x_m;
+  return sum;
+}
+
+double lw_section_rear(const lw_section *section, double y_m) {
+  double rear = 0.0;
+  for (int i = 0; i < section->outline_count; i++) {
+    const lw_corner *a = &section->outline[i], *b = &section->outline[(i + 1) % section->outline_count];
+    if (a->y_m >= y_m - 1e-9) rear = fmax(rear, a->x_m);
+    bool crosses = (a->y_m - y_m) * (b->y_m - y_m) < 0.0;
+    if (crosses) rear = fmax(rear, a->x_m + (b->x_m - a->x_m) * (y_m - a->y_m) / (b->y_m - a->y_m));
+  }
+  return rear;
+}
+
+lw_corner lw_section_crest(const lw_section *section) {
+  lw_corner crest = section->outline[0];
+  for (int i = 1; i < section->outline_count; i++) {
+    const lw_corner *at = &section->outline[i];
+    bool higher = at->y_m > crest.y_m + 1e-9, level = fabs(at->y_m - crest.y_m) <= 1e-9;
+    if (higher || (level && at->x_m > crest.x_m)) crest = *at;
+  }
+  return crest;
+}
+
+double lw_section_back_angle(const lw_section *section) {
+  lw_corner crest = lw_section_crest(section);
+  return atan2(section->back_foot_m - crest.x_m, crest.y_m);
+}

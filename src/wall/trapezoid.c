@@ -1,0 +1,95 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "outline.h"
+
+#include <math.h>
+
+static double value_or_zero(const lw_quantity *q) { return q->origin == LW_ABSENT ? 0.0 : q->si; }
+
+/* The stem between toe and heel: its four corners. */
+typedef struct stem { lw_corner front_foot, rear_foot, rear_top, front_top; } stem;
+
+static stem stem_of(const lw_case *c, double height_m) {
+  double slab = value_or_zero(&c->slab_thickness), rise = height_m - slab;
+  double front = value_or_zero(&c->toe_length);
+  double rear = c->base_width.si - value_or_zero(&c->heel_length);
+  return (stem){
+      .front_foot = {front, slab},
+      .rear_foot = {rear, slab},
+      .rear_top = {rear - rise * tan(value_or_zero(&c->back_batter)), height_m},
+      .front_top = {front + rise * tan(value_or_zero(&c->face_batter)), height_m},
+  };
+}
+
+/* The wedge between a leaning face and the upright core, whichever way the face leans. */
+static void lean_add(lw_section *section, lw_part_kind kind, lw_corner foot, lw_corner top, double unit_weight) {
+  if (fabs(foot.x_m - top.x_m) < 1e-12) return;
+  bool outward = kind == LW_PART_BACK ? top.x_m > foot.x_m : top.x_m < foot.x_m;
+  lw_corner third = outward ? (lw_corner){foot.x_m, top.y_m} : (lw_corner){top.x_m, foot.y_m};
+  lw_corner triangle[3] = {foot, top, third};
+  section->part[section->part_count++] = lw_part_polygon(kind, triangle, 3, unit_weight);
+}
+
+static void parts_add(lw_section *section, const stem *s, double slab_m, double unit_weight) {
+  if (slab_m > 0.0)
+    section->part[section->part_count++] =
+        lw_part_box(LW_PART_SLAB, 0, (lw_corner){0.0, 0.0}, (lw_corner){section->base_width_m, slab_m}, unit_weight);
+  lean_add(section, LW_PART_FACE, s->front_foot, s->front_top, unit_weight);
+  lw_corner low = {fmax(s->front_foot.x_m, s->front_top.x_m), slab_m};
+  lw_corner high = {fmin(s->rear_foot.x_m, s->rear_top.x_m), s->rear_top.y_m};
+  section->part[section->part_count++] = lw_part_box(LW_PART_STEM, 0, low, high, unit_weight);
+  lean_add(section, LW_PART_BACK, s->rear_foot, s->rear_top, unit_weight);
+}
+
+static void trapezoid(const lw_case *c, lw_section *section) {
+  double slab = value_or_zero(&c->slab_thickness);
+  section->base_width_m = c->base_width.si;
+  stem s = stem_of(c, section->height_m);
+  lw_outline_add(section, 0.0, 0.0);
+  lw_outline_add(section, section->base_width_m, 0.0);
+  lw_outline_add(section, section->base_width_m, slab);
+  lw_outline_add(section, s.rear_foot.x_m, s.rear_foot.y_m);
+  lw_outline_add(section, s.rear_top.x_m, s.rear_top.y_m);
+  lw_outline_add(section, s.front_top.x_m, s.front_top.y_m);
+  lw_outline_add(section, s.front_foot.x_m, s.front_foot.y_m);
+  if (slab > 0.0) lw_outline_add(section, 0.0, slab);
+  section->back_foot_m = s.rear_foot.x_m + slab * tan(value_or_zero(&c->back_batter));
+  parts_add(section, &s, slab, c->wall_unit_weight.si);
+}
+
+/* The polygon turned counter-clockwise, its lowest front corner first. */
+static void points_read(const lw_case *c, lw_section *section) {
+  lw_corner corner[LW_POINT_MAX];
+  int count = 0, first = 0;
+  double twice = 0.0;
+  while (count < LW_POINT_MAX && c->point[count].x.origin != LW_ABSENT) {
+    corner[count] = (lw_corner){c->point[count].x.si, c->point[count].y.si};
+    count++;
+  }
+  for (int i = 0; i < count; i++) {
+    const lw_corner *a = &corner[i], *b = &corner[(i + 1) % count], *best = &corner[first];
+    twice += a->x_m * b->y_m - b->x_m * a->y_m;
+    bool lower = a->y_m < best->y_m - 1e-9, level = fabs(a->y_m - best->y_m) <= 1e-9;
+    if (lower || (level && a->x_m < best->x_m)) first = i;
+  }
+  int step = twice > 0.0 ? 1 : count - 1;
+  for (int i = 0, at = first; i < count; i++, at = (at + step) % count)
+    lw_outline_add(section, corner[at].x_m - corner[first].x_m, corner[at].y_m - corner[first].y_m);
+}
+
+static void polygon(const lw_case *c, lw_section *section) {
+  points_read(c, section);
+  for (int i = 0; i < section->outline_count; i++)
+    if (section->outline[i].y_m < 1e-9) section->base_width_m = fmax(section->base_width_m, section->outline[i].x_m);
+  section->back_foot_m = section->base_width_m;
+  section->part[section->part_count++] =
+      lw_part_polygon(LW_PART_POLYGON, section->outline, section->outline_count, c->wall_unit_weight.si);
+}
+
+void lw_section_of_polygon(const lw_case *c, lw_section *section) {
+  bool by_points = c->point[0].x.origin != LW_ABSENT;
+  section->known = by_points || c->base_width.origin != LW_ABSENT;
+  if (!section->known) return;
+  if (by_points) polygon(c, section);
+  else trapezoid(c, section);
+  section->contact_rear_m = section->base_width_m;
+}
