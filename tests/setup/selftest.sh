@@ -49,14 +49,14 @@ setup() { # MODE PURPOSE
     SCRATCH=$scratch PATH=$scratch/bin CC=cc sh "$here/setup.sh" "$@" >"$scratch/said" 2>&1 || status=$?
 }
 
-echo 'gsl csv jansson' >"$scratch/has"
+echo 'c gsl csv jansson' >"$scratch/has"
 system 0 apt
 setup --install demo
 check 'with all there it succeeds' [ "$status" = 0 ]
 check 'with all there it says nothing' silent
 check 'with all there apt does not run' apt_never_ran
 
-echo 'gsl' >"$scratch/has"
+echo 'c gsl' >"$scratch/has"
 system 0 apt
 setup --install demo
 check 'as root it installs and succeeds' [ "$status" = 0 ]

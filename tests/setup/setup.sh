@@ -21,6 +21,7 @@ compiles_cxx() { printf '#include <cstddef>\nint main() {}\n' | "$CXX" -x c++ -f
 # One line a need: slug, then its package on Debian, Fedora, Homebrew (- : comes with the system).
 packages() {
     cat <<'TABLE'
+libc libc6-dev glibc-devel -
 gsl libgsl-dev gsl-devel gsl
 csv libcsv-dev libcsv-devel libcsv
 jansson libjansson-dev jansson-devel jansson
@@ -34,6 +35,7 @@ TABLE
 
 present() {
     case $1 in
+    libc) links stdlib.h c ;;
     gsl) links gsl/gsl_math.h gsl ;;
     csv) links csv.h csv ;;
     jansson) links jansson.h jansson ;;
@@ -45,9 +47,9 @@ present() {
 
 needs() {
     case $purpose in
-    demo) echo gsl csv jansson ;;
-    test) echo gsl csv jansson criterion cxx pkg-config ;;
-    lint) echo gsl csv jansson criterion clang mandoc ;;
+    demo) echo libc gsl csv jansson ;;
+    test) echo libc gsl csv jansson criterion cxx pkg-config ;;
+    lint) echo libc gsl csv jansson criterion clang mandoc ;;
     *) echo "setup.sh: unknown purpose $purpose" >&2; exit 2 ;;
     esac
 }
