@@ -15,7 +15,7 @@ enum {
   LW_NAME_MAX = 48, LW_ALIASES_MAX = 160, LW_SOURCE_MAX = 160, LW_NOTE_MAX = 320,
   LW_SOIL_ROWS = 32, LW_INTERFACE_ROWS = 48, LW_MATERIAL_ROWS = 48, LW_LOAD_ROWS = 48,
   LW_BEARING_ROWS = 80, LW_FORMAT_ROWS = 96, LW_LIMIT_ROWS = 160, LW_HAZARD_ROWS = 80,
-  LW_CONDITION_ROWS = 32, LW_CLEARANCE_ROWS = 32
+  LW_CONDITION_ROWS = 32, LW_CLEARANCE_ROWS = 32, LW_THRESHOLD_ROWS = 32
 };
 
 typedef enum lw_seen { LW_SEEN, LW_MEMORY, LW_DERIVED, LW_PROPOSAL, LW_PRACTICE } lw_seen;
@@ -167,6 +167,16 @@ typedef struct lw_clearance_row {
   lw_origin_note from;
 } lw_clearance_row;
 
+/* tables/thresholds.csv: the figures between one word and another, mostly proposals of this project. */
+typedef struct lw_threshold_row {
+  char slug[LW_NAME_MAX];          /* level-ground · level-difference · bed-slope · stone-width · lean-height · lift-mass ... */
+  char name[LW_NOTE_MAX];
+  double value;                    /* in `unit`, SI; slopes are rise over run */
+  char unit[8];                    /* m · kg · "" */
+  char note[LW_NOTE_MAX];
+  lw_origin_note from;
+} lw_threshold_row;
+
 typedef struct lw_tables {
   int soil_count;      lw_soil_row soil[LW_SOIL_ROWS];
   int interface_count; lw_interface_row interface_[LW_INTERFACE_ROWS];
@@ -178,6 +188,7 @@ typedef struct lw_tables {
   int hazard_count;    lw_hazard_row hazard[LW_HAZARD_ROWS];
   int condition_count; lw_condition_row condition[LW_CONDITION_ROWS];
   int clearance_count; lw_clearance_row clearance[LW_CLEARANCE_ROWS];
+  int threshold_count; lw_threshold_row threshold[LW_THRESHOLD_ROWS];
 } lw_tables;
 
 /** Read the tables.
@@ -213,6 +224,7 @@ const lw_interface_row *lw_tables_interface(const lw_tables *tables, const char 
 const lw_format_row *lw_tables_format(const lw_tables *tables, const char *format, const char *quantity);
 const lw_condition_row *lw_tables_condition(const lw_tables *tables, const char *slug);
 const lw_clearance_row *lw_tables_clearance(const lw_tables *tables, const char *slug);
+const lw_threshold_row *lw_tables_threshold(const lw_tables *tables, const char *slug);
 bool lw_tables_has_format(const lw_tables *tables, const char *format);
 bool lw_tables_has_place(const lw_tables *tables, const char *place);
 
