@@ -8,9 +8,9 @@ for file in include/lowwall/*.h; do
         in_comment { if (/\*\//) { in_comment = 0; before = "comment" } next }
         /^[ \t]*\/\*/ { if (!/\*\//) in_comment = 1; else before = "comment"; next }
         in_prototype { if (/;/) { in_prototype = 0; before = state } next }
-        /^(const |unsigned |struct |enum )*[a-z_0-9]+ [*a-z]*lw_[a-z0-9_]*\(/ || /^[a-z][a-z_0-9 *]*lw_[a-z0-9_]*\(/ {
+        /^[a-z][a-z_0-9 *]*lw_[a-z0-9_]*\(/ {
             if (/^typedef/) { before = "other"; next }
-            documented = before == "comment" || (before == "documented" ) || /\/\*/
+            documented = before == "comment" || before == "documented" || /\/\*/
             if (!documented) {
                 name = $0; sub(/\(.*/, "", name); sub(/.*[ *]/, "", name)
                 printf "%s:%d: no doc block before %s\n", file, FNR, name

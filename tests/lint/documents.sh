@@ -10,4 +10,4 @@ for folder in $(grep -o '`src/[a-z]*/`' DEVELOPERS.md | tr -d '`' | sort -u); do
 done
 grep -q '^## Unreleased' docs/CHANGELOG.md || echo 'docs/CHANGELOG.md: no Unreleased head'
 if [ -f docs/lowwall.1 ]; then mandoc -T lint docs/lowwall.1; else echo 'docs/lowwall.1 is not there'; fi
-if [ -f docs/lowwall.bash ]; then bash -n docs/lowwall.bash 2>&1; else echo 'docs/lowwall.bash is not there'; fi
+if [ -f docs/lowwall.bash ]; then bash -n docs/lowwall.bash; else echo 'docs/lowwall.bash is not there'; fi

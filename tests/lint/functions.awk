@@ -39,12 +39,14 @@ function judge(head, line) {
       }
     } else if (c == "}") {
       if (depth > 0 && --depth == 0) {
-        if (inside && code > 60) printf "%s:%d: %s has %d code lines, 60 at most\n", file, start, named(head), code
+        if (inside && code > 60)
+          printf "%s:%d: %s has %d code lines, 60 at most\n", file, start, named(head), code
         inside = 0; text = ""
       }
     } else if (depth == 0) {
       if (c != ";") { text = text c; continue }
-      if (text ~ /^[ \t]*[a-z].*[a-z_][a-z_0-9]*\(.*\)/ && text !~ /=/ && text !~ /^[ \t]*typedef/) judge(text, FNR)
+      if (text ~ /^[ \t]*[a-z].*[a-z_][a-z_0-9]*\(.*\)/ && text !~ /=/ && text !~ /^[ \t]*typedef/)
+        judge(text, FNR)
       text = ""
     }
   }

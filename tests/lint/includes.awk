@@ -4,7 +4,8 @@ BEGIN {
   rooms = split("base tables sheet soil wall pressure checks verdict report cli", room, " ")
   for (i = 1; i <= rooms; i++) rank[room[i]] = i
   # a header with a name of its own belongs to the room that stands here
-  split("case sheet site soil section wall bearing pressure result verdict run verdict lowwall report", other, " ")
+  names = "case sheet site soil section wall bearing pressure result verdict run verdict lowwall report"
+  split(names, other, " ")
   for (i = 1; i in other; i += 2) rank[other[i]] = rank[other[i + 1]]
   n = split(file, part, "/")
   if (part[1] == "include") { mine = part[n]; sub(/\.h$/, "", mine) } else mine = part[2]
@@ -19,11 +20,13 @@ BEGIN {
   gsub(/[<>"]/, "", name)
   if (name ~ /^lowwall\//) {
     target = name; sub(/^lowwall\//, "", target); sub(/\.h$/, "", target)
-    if (!(target in rank)) printf "%s:%d: <%s> belongs to no room\n", file, FNR, name
-    else if (rank[target] > rank[mine]) printf "%s:%d: %s is left of %s and may not include it\n", file, FNR, mine, target
+    if (!(target in rank)) say("<" name "> belongs to no room")
+    else if (rank[target] > rank[mine]) say(mine " is left of " target " and may not include it")
   }
-  if (part[1] == "include") { if (name ~ /^(gsl\/|csv\.h|jansson\.h|criterion)/) printf "%s:%d: a public header shows %s\n", file, FNR, name }
-  else if (name ~ /^gsl\// && mine != "base" && mine != "cli") printf "%s:%d: GSL is called from src/base/ only\n", file, FNR
-  else if (name == "csv.h" && rank[mine] > rank["sheet"]) printf "%s:%d: CSV is read in src/tables/ and src/sheet/ only\n", file, FNR
-  else if (name == "jansson.h" && rank[mine] < rank["report"]) printf "%s:%d: JSON is written in src/report/ and src/cli/ only\n", file, FNR
+  if (part[1] == "include") {
+    if (name ~ /^(gsl\/|csv\.h|jansson\.h|criterion)/) say("a public header shows " name)
+  } else if (name ~ /^gsl\// && mine != "base" && mine != "cli") say("GSL is called from base only")
+  else if (name == "csv.h" && rank[mine] > rank["sheet"]) say("CSV is read by tables and sheet only")
+  else if (name == "jansson.h" && rank[mine] < rank["report"]) say("JSON is for report and cli")
 }
+function say(words) { printf "%s:%d: %s\n", file, FNR, words }

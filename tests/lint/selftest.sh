@@ -17,8 +17,8 @@ tree() {
     rm -rf "$scratch/tree"
     mkdir -p tree/src/base tree/src/wall tree/src/report tree/include/lowwall tree/tables tree/docs tree/tests
     printf '%s\n/** Doubles. */\nint lw_wall_twice(int x);\n' "$spdx" >tree/include/lowwall/wall.h
-    printf '%s\n#include <lowwall/wall.h>\n\nint lw_wall_twice(int x) {\n  return 2 * x; /* [ABC p.1] */\n}\n' \
-        "$spdx" >tree/src/wall/twice.c
+    printf '%s\n#include <lowwall/wall.h>\n\nint lw_wall_twice(int x) {\n' "$spdx" >tree/src/wall/twice.c
+    printf '  return 2 * x; /* [ABC p.1] */\n}\n' >>tree/src/wall/twice.c
     printf '# Sources\n\n### ABC\nA book.\n' >tree/docs/sources.md
     printf '# SPDX-License-Identifier: GPL-3.0-or-later\n' | tee tree/Makefile >tree/docs/x.sh
     printf '`src/base/` `src/wall/` `src/report/`\n' >tree/DEVELOPERS.md
@@ -40,16 +40,17 @@ tree
 for lint in includes functions banned spdx docblock sources words toplevel; do finds $lint ''; done
 
 add '#include <lowwall/report.h>' && finds includes 'wall is left of report'
-tree && add '#include <gsl/gsl_math.h>' && finds includes 'GSL is called from'
+tree && add '#include <gsl/gsl_math.h>' && finds includes 'GSL is called from base'
 tree && add '#include "../base/x.h"' && finds includes 'not of the form'
 tree && add 'void lw_wall_say(void) { puts("x"); }' && finds includes 'mechanics allocates nothing'
-tree && add 'int lw_wall_long(int a) {' && yes '  a++;' | head -n 61 >>tree/src/wall/twice.c && add '  return a;\n}' &&
-    finds functions 'lw_wall_long has 62 code lines'
+tree && add 'int lw_wall_long(int a) {' && yes '  a++;' | head -n 61 >>tree/src/wall/twice.c &&
+    add '  return a;\n}' && finds functions 'lw_wall_long has 62 code lines'
 tree && add 'int lw_wall_fits(int a) {' && yes '  a++; /* x */' | head -n 59 >>tree/src/wall/twice.c &&
     add '\n  /* words */\n  return a;\n}' && finds functions ''
 tree && add 'int lw_wall_many(int a, int b, int c, int d, int e, int f, int g) { return a; }' &&
     finds functions 'lw_wall_many takes 7 parameters'
-tree && add 'int lw_wall_six(int a, int b, int c, int d, int e, int f, ...) { return a; }' && finds functions ''
+tree && add 'int lw_wall_six(int a, int b, int c, int d, int e, int f, ...) { return a; }' &&
+    finds functions ''
 tree && echo 'int lw_wall_many(int a, int b, int c, int d, int e, int f, double (*g)(int, int));' \
     >>tree/include/lowwall/wall.h && finds functions 'wall.h:4: lw_wall_many takes 7 parameters'
 tree && yes '' | head -n 400 >>tree/src/wall/twice.c && finds functions '406 lines'
@@ -58,7 +59,8 @@ tree && add "// $(printf '%0104d' 0)φφφ" && finds functions ''
 tree && add 'void f(char *a) { strcpy(a, a); }' && finds banned 'banned: .*strcpy'
 tree && add 'void f(char *a) { snprintf(a, 1, "strcpy(a)"); }' && finds banned ''
 tree && echo 'int x;' >tree/src/base/x.c && finds spdx 'src/base/x.c:1: wants'
-tree && printf '\nint lw_wall_bare(int x);\n' >>tree/include/lowwall/wall.h && finds docblock 'before lw_wall_bare'
+tree && printf '\nint lw_wall_bare(int x);\n' >>tree/include/lowwall/wall.h &&
+    finds docblock 'before lw_wall_bare'
 tree && printf 'int lw_wall_run(int x);\n' >>tree/include/lowwall/wall.h && finds docblock ''
 tree && echo 'x,[XYZ p.2]' >tree/tables/x.csv && finds sources 'x.csv:1: \[XYZ'
 tree && echo 'x,[ABC p.2; XYZ p.2]' >tree/tables/x.csv && finds sources 'x.csv:1: \[XYZ'
@@ -70,9 +72,11 @@ tree && rm tree/LICENSE && finds toplevel 'LICENSE is not there'
 tree && mkdir tree/src/soil && finds documents '`src/soil/` is not on the map'
 tree && rm -r tree/src/report && finds documents '`src/report/` is not there'
 
-tree && mkdir tree/build && add 'int count_of_calls = 3;\nvoid lw_wall_leave(void) { exit(1); }' &&
-    sed 's/int count_of/static int seen[9];\nint *lw_seen(void) { return seen; }\nint count_of/;2s/.*/#include <stdlib.h>/' \
-        tree/src/wall/twice.c >tree/x.c && "${CC:-cc}" -c tree/x.c -o tree/x.o &&
+tree && mkdir tree/build && echo '#include <stdlib.h>
+    static int seen[9];
+    int count_of_calls = 3;
+    int *lw_seen(void) { return seen; }
+    void lw_wall_leave(void) { exit(1); }' >tree/x.c && "${CC:-cc}" -c tree/x.c -o tree/x.o &&
     ar rcs tree/build/liblowwall.a tree/x.o
 finds symbols 'public name without lw_: count_of_calls'
 finds symbols 'seen: not constant'

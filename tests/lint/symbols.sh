@@ -11,7 +11,8 @@ nm -A -f sysv "$library" 2>/dev/null | awk -F '|' '
     $NF ~ /^(\.data|\.bss|\.tdata|\.tbss|\*COM\*)/ && $NF !~ /^\.data\.rel\.ro/ && $4 ~ /OBJECT|TLS/ {
         gsub(/ /, "", $1); printf "%s: not constant\n", $1
     }'
-nm -A -u "$library" | awk '
-    $NF ~ /^(exit|_exit|abort|setlocale|printf|vprintf|puts|putchar|perror|stdout|stderr|signal|gsl_set_error_handler.*)(@.*)?$/ {
+asks='_?exit|abort|setlocale|v?printf|puts|putchar|perror|stdout|stderr|signal|gsl_set_error_handler.*'
+nm -A -u "$library" | awk -v asks="^($asks)(@.*)?\$" '
+    $NF ~ asks {
         printf "%s asks for %s: that is for main\n", $1, $NF
     }'

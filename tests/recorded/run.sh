@@ -2,8 +2,8 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # Replay the recorded command lines.   run.sh COMMAND RESULT
 # A record NAME.txt: words about it, then `$ lowwall ARGS` as typed in this directory, what it prints (both
-# streams), and `[exit N]`; any number of these. Text must be the same to the printed digit; where a command line
-# has --json, numbers may differ by 1e-9 of their size, because maths libraries differ in the last bit.
+# streams), and `[exit N]`; any number of these. Text must be the same to the printed digit; where a command
+# line has --json, numbers may differ by 1e-9 of their size, because maths libraries differ in the last bit.
 set -u
 case $1 in /*) command=$1 ;; *) command=$(pwd)/$1 ;; esac
 case $2 in /*) result=$2 ;; *) result=$(pwd)/$2 ;; esac

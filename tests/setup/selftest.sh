@@ -27,7 +27,7 @@ silent() { [ ! -s "$scratch/said" ]; }
 apt_never_ran() { [ ! -e "$scratch/installed" ]; }
 apt_installed() { grep -q -e "$1" "$scratch/installed"; }
 
-# system UID [apt] [sudo]: a PATH with a compiler that finds only what stands in $scratch/has or was "installed"
+# system UID [apt] [sudo]: a PATH whose compiler finds only what stands in $scratch/has or was "installed"
 system() {
     rm -rf "${scratch:?}/bin" "$scratch/installed"
     mkdir "$scratch/bin"
@@ -39,9 +39,11 @@ for argument in "$@"; do
     case $argument in -l*) grep -qs -e "${argument#-l}" "$SCRATCH/has" "$SCRATCH/installed"; exit ;; esac
 done
 SCRIPT
-    case " $* " in *' apt '*) printf '#!/bin/sh\ncase $* in *install*) echo "$@" >>"$SCRATCH/installed";; esac\n' \
-        >"$scratch/bin/apt-get" ;; esac
-    case " $* " in *' sudo '*) printf '#!/bin/sh\nshift\n[ "$1" = true ] || exec "$@"\n' >"$scratch/bin/sudo" ;; esac
+    printf '#!/bin/sh\ncase $* in *install*) echo "$@" >>"$SCRATCH/installed";; esac\n' \
+        >"$scratch/bin/apt-get"
+    printf '#!/bin/sh\nshift\n[ "$1" = true ] || exec "$@"\n' >"$scratch/bin/sudo"
+    case " $* " in *' apt '*) ;; *) rm "$scratch/bin/apt-get" ;; esac
+    case " $* " in *' sudo '*) ;; *) rm "$scratch/bin/sudo" ;; esac
     chmod +x "$scratch"/bin/*
 }
 setup() { # MODE PURPOSE
@@ -97,7 +99,8 @@ replay() { # TEXT: the only record
     # shellcheck disable=SC2059
     [ -z "$1" ] || printf "$1" >"$scratch/records/only.txt"
     status=0
-    sh "$scratch/records/run.sh" "$scratch/command/lowwall" "$scratch/replayed" >"$scratch/said" 2>&1 || status=$?
+    sh "$scratch/records/run.sh" "$scratch/command/lowwall" "$scratch/replayed" >"$scratch/said" 2>&1 ||
+        status=$?
     counted=$(cat "$scratch/replayed")
 }
 replay 'Words.\n$ lowwall a\nratio 1.25 a\n[exit 4]\n'

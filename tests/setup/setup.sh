@@ -65,7 +65,8 @@ names() {
     column=$1
     shift
     for need in "$@"; do
-        packages | awk -v need="$need" -v column="$column" '$1 == need && $column != "-" { printf " %s", $column }'
+        packages | awk -v need="$need" -v column="$column" '
+            $1 == need && $column != "-" { printf " %s", $column }'
     done
 }
 
@@ -87,9 +88,10 @@ install() {
     wanted=$(names 2 "$@")
     echo "Installing$wanted"
     # A list that cannot be renewed may still be good enough: the installation itself decides.
-    $as_root env DEBIAN_FRONTEND=noninteractive apt-get update -qq || true
+    apt="$as_root env DEBIAN_FRONTEND=noninteractive apt-get"
+    $apt update -qq || true
     # shellcheck disable=SC2086
-    $as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends $wanted >/dev/null
+    $apt install -y -qq --no-install-recommends $wanted >/dev/null
 }
 
 lacking=$(missing)
