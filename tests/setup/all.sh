@@ -9,9 +9,21 @@ results=$build/results/test
 rm -rf "$results"
 mkdir -p "$results"
 
+# The tests of the library's own numbers want a host that writes a decimal comma.
+if [ ! -d "$build/locale/de_DE.UTF-8" ] && [ -f /usr/share/i18n/locales/de_DE ]; then
+    mkdir -p "$build/locale"
+    localedef -i de_DE -f UTF-8 "$build/locale/de_DE.UTF-8"
+fi
+if [ -d "$build/locale" ]; then
+    LOCPATH=$(cd "$build" && pwd)/locale:/usr/lib/locale
+    export LOCPATH
+fi
+
 # A fault inside a test must end it with a signal: Criterion passes over a leak otherwise.
 sanitized() {
-    ASAN_OPTIONS=abort_on_error=1:detect_leaks=1 UBSAN_OPTIONS=halt_on_error=1:print_stacktrace=1 "$@"
+    LSAN_OPTIONS=print_suppressions=0:suppressions=$(pwd)/tests/setup/leaks.txt \
+        ASAN_OPTIONS=abort_on_error=1:detect_leaks=1 \
+        UBSAN_OPTIONS=halt_on_error=1:print_stacktrace=1 "$@"
 }
 
 LOWWALL=$(cd "$build" && pwd)/lowwall sh "$here/unit.sh" "$build/lowwall-tests" "$results/unit"

@@ -18,6 +18,9 @@ links() {
 has() { command -v "$1" >/dev/null 2>&1; }
 compiles_cxx() { printf '#include <cstddef>\nint main() {}\n' | "$CXX" -x c++ -fsyntax-only - 2>/dev/null; }
 
+# A locale with a decimal comma, or the words to make one from: the tests show that it changes nothing.
+comma_locale() { [ -f /usr/share/i18n/locales/de_DE ] || locale -a 2>/dev/null | grep -q "^de_DE"; }
+
 # One line a need: slug, then its package on Debian, Fedora, Homebrew (- : comes with the system).
 packages() {
     cat <<'TABLE'
@@ -28,6 +31,7 @@ jansson libjansson-dev jansson-devel jansson
 criterion libcriterion-dev criterion-devel criterion
 cxx g++ gcc-c++ -
 pkg-config pkg-config pkgconf-pkg-config pkgconf
+comma-locale locales glibc-locale-source -
 clang clang clang llvm
 mandoc mandoc mandoc mandoc
 TABLE
@@ -41,6 +45,7 @@ present() {
     jansson) links jansson.h jansson ;;
     criterion) links criterion/criterion.h criterion ;;
     cxx) compiles_cxx ;;
+    comma-locale) comma_locale ;;
     *) has "$1" ;;
     esac
 }
@@ -48,7 +53,7 @@ present() {
 needs() {
     case $purpose in
     demo) echo libc gsl csv jansson ;;
-    test) echo libc gsl csv jansson criterion cxx pkg-config ;;
+    test) echo libc gsl csv jansson criterion cxx pkg-config comma-locale ;;
     lint) echo libc gsl csv jansson criterion clang mandoc ;;
     *) echo "setup.sh: unknown purpose $purpose" >&2; exit 2 ;;
     esac
