@@ -83,6 +83,8 @@ typedef struct lw_item {
   const char *name;        /* "soil # friction angle": # is the number of a repeated part */
   lw_item_type type;
   lw_kind kind;            /* of a quantity */
+  lw_kind also;            /* a second kind it takes; LW_KIND_NUMBER (0): none. A pure number that also takes
+                              an angle keeps the angle's tangent */
   const char *words;       /* of a choice, "|"-separated, in the order of its enum; aliases after "=" */
   size_t offset;           /* into lw_case */
   size_t stride;           /* of a repeated part; 0 otherwise */
@@ -110,6 +112,9 @@ lw_words *lw_item_words(const lw_item *item, int number, lw_case *c);
 /** The word of a choice: "courses". */
 const char *lw_item_word(const lw_item *item, int value, char *out, size_t size);
 
+/** The items as the tables of docs/sheet.md, in Markdown, a table a part. */
+void lw_items_document(lw_text *out);
+
 /** Read an upright sheet from memory into a case (which is cleared first).
  *  gives LW_OK · LW_FAULTS, all faults collected */
 lw_status lw_sheet_read(const char *bytes, size_t length, lw_case *c, lw_faults *faults);
@@ -127,9 +132,15 @@ void lw_schedule_close(lw_schedule *schedule);
 /** True when the bytes begin a schedule (their header row names items), false for an upright sheet. */
 bool lw_sheet_is_schedule(const char *bytes, size_t length);
 
+/* What settling works out from given items (a height from its courses) is marked given with this row. It
+ * is worked out anew by the next settling and never written to a sheet. */
+enum { LW_WORKED_OUT_ROW = -1 };
+
 /** Fill in what was left out: table rows by name, then safe defaults, each marked; then hold the items
  *  against each other (heights and courses, angles and slopes, layers in order, geometry that closes).
- *  Settling a settled case changes nothing.
+ *  Settling a settled case changes nothing; whoever changes a settled case and wants it settled anew clears
+ *  `settled`. May also be called after a reading that found faults, to find the others: an item that has a
+ *  fault already is not reported missing. On faults the case is unchanged.
  *  gives LW_OK · LW_FAULTS */
 lw_status lw_case_settle(const lw_tables *tables, lw_case *c, lw_faults *faults);
 

@@ -1,0 +1,59 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_SHEET_ITEMS_H
+#define LOWWALL_SHEET_ITEMS_H
+
+#include <math.h>
+#include <stddef.h>
+
+#include <lowwall/sheet.h>
+
+/* The one table of items stands in items_*.c, a file a few parts of the vocabulary. These words keep a row
+ * short: what the item is and where it lies in lw_case. */
+#define QUANTITY(k, field) .type = LW_ITEM_QUANTITY, .kind = (k), .offset = offsetof(lw_case, field)
+#define COUNT(field) QUANTITY(LW_KIND_COUNT, field)
+#define NUMBER(field) QUANTITY(LW_KIND_NUMBER, field)
+#define SHARE(field) QUANTITY(LW_KIND_SHARE, field)
+#define LENGTH(field) QUANTITY(LW_KIND_LENGTH, field)
+#define ANGLE(field) QUANTITY(LW_KIND_ANGLE, field)
+#define PRESSURE(field) QUANTITY(LW_KIND_PRESSURE, field)
+#define WEIGHT(field) QUANTITY(LW_KIND_UNIT_WEIGHT, field)
+#define CHOICE(field, list) .type = LW_ITEM_CHOICE, .words = (list), .offset = offsetof(lw_case, field)
+#define WORDS(field) .type = LW_ITEM_WORDS, .offset = offsetof(lw_case, field)
+#define YES_NO(field) CHOICE(field, "no=n=false|yes=y=true")
+#define EACH_SOIL .stride = sizeof(lw_case_soil), .repeats = LW_SOIL_MAX
+#define EACH_LOAD .stride = sizeof(lw_case_load), .repeats = LW_LOAD_MAX
+#define EACH_POINT .stride = sizeof(lw_case_point), .repeats = LW_POINT_MAX
+
+#define RANGE(from, to) .low = (from), .high = (to)
+#define DEGREES(d) ((d) * 3.14159265358979323846 / 180.0)
+#define MOST_FRICTION DEGREES(75)
+
+typedef struct lw_item_group {
+  const lw_item *item;
+  size_t count;
+} lw_item_group;
+
+extern const lw_item_group lw_items_site;    /* heading, site */
+extern const lw_item_group lw_items_wall;    /* wall, courses, section, pad */
+extern const lw_item_group lw_items_ground;  /* ground, soil n, footing, water, load n, seismic */
+extern const lw_item_group lw_items_method;
+
+enum { LW_ITEM_NAME_MAX = 64 };
+
+/* Fold a name as a user writes it: lower case; hyphens, underscores and runs of blanks are one blank.
+ * The folded length, or 0 when it does not fit. */
+size_t lw_fold(const char *name, size_t length, char *out, size_t size);
+
+/* The item nearest to what stood there, its number put in; false when nothing is near. */
+bool lw_item_nearest(const char *stood, char *out, size_t size);
+
+/* Edit distance of two short words, `most` + 1 when it is greater than that. */
+int lw_edit_distance(const char *a, const char *b, int most);
+
+/* The value of a choice's word, folded, or -1. */
+int lw_item_word_value(const lw_item *item, const char *folded);
+
+/* The words of a choice, for a sentence: "courses, section". */
+void lw_item_list_words(const lw_item *item, char *out, size_t size);
+
+#endif

@@ -1,0 +1,86 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "items.h"
+
+/* An unknown distance is taken as near: the checks that it raises are raised. */
+#define NEAR_M 1.0
+#define FAR RANGE(0.0, 1e5)
+
+static const lw_item items[] = {
+    {.part = "heading", .name = "title", WORDS(title), .assumed = NAN, .unit = "", .example = "Herb terrace",
+     .means = "What the sheet is about; printed at the head of the report.", .question = ""},
+    {.part = "heading", .name = "mark", WORDS(mark), .assumed = NAN, .unit = "", .example = "W1",
+     .means = "Short name of the wall; in a schedule it names the row.", .question = ""},
+    {.part = "heading", .name = "place", WORDS(place), .assumed = NAN, .unit = "", .example = "new-south-wales",
+     .means = "Place whose limits apply, as `lowwall list places` has it; without it the cautious default holds.",
+     .question = "In which state or country is the wall?"},
+    {.part = "heading", .name = "note", WORDS(note), .assumed = NAN, .unit = "", .example = "levels by Monday",
+     .means = "Anything; it is carried, not read.", .question = ""},
+
+    {.part = "site", .name = "site behind", CHOICE(site_behind, "ground|bed"), .assumed = LW_BEHIND_GROUND,
+     .unit = "", .example = "bed",
+     .means = "`ground`: real ground or fill is held up. `bed`: only imported soil, with the ground level the "
+              "same on both sides.",
+     .question = "Take the wall away in your mind: would only the soil you bring fall out (bed), or the ground "
+                 "itself (ground)?"},
+    {.part = "site", .name = "site back", CHOICE(site_back, "wall|fence|building|ground"), .assumed = NAN, .unit = "",
+     .example = "wall",
+     .means = "What carries the far side of the soil. Unknown: `fence` behind a bed, `ground` behind ground.",
+     .question = "What stands at the back of the soil: a wall of its own, a fence, a building or a bank?"},
+    {.part = "site", .name = "level difference", LENGTH(level_difference), RANGE(-100.0, 100.0), .assumed = NAN,
+     .unit = "mm", .example = "150 mm",
+     .means = "Ground beyond the far side minus ground in front. Unknown: none for a bed, the height of the "
+              "soil held up for ground.",
+     .question = "How much higher is the ground beyond the far side than the ground in front?"},
+    {.part = "site", .name = "boundary distance", LENGTH(boundary_distance), FAR, .assumed = NEAR_M, .unit = "m",
+     .example = "3 m", .means = "From the wall to the nearest boundary of the plot.",
+     .question = "How far is the nearest boundary?"},
+    {.part = "site", .name = "building distance", LENGTH(building_distance), FAR, .assumed = NEAR_M, .unit = "m",
+     .example = "6 m", .means = "From the wall to the nearest building.",
+     .question = "How far is the nearest building?"},
+    {.part = "site", .name = "other wall distance", LENGTH(other_wall_distance), FAR, .assumed = NEAR_M,
+     .unit = "m", .example = "4 m", .means = "From the wall to the nearest other retaining wall.",
+     .question = "How far is the nearest other retaining wall?"},
+    {.part = "site", .name = "other wall height", LENGTH(other_wall_height), RANGE(0.0, 100.0), .assumed = NAN,
+     .unit = "mm", .example = "600 mm", .means = "Height of that other wall.",
+     .question = "How high is the other retaining wall?"},
+    {.part = "site", .name = "other wall side", CHOICE(other_wall_side, "above|below"), .assumed = LW_SIDE_ABOVE,
+     .unit = "", .example = "below", .means = "On which side of this wall the other one stands.",
+     .question = "Does the other retaining wall stand above or below this one?"},
+    {.part = "site", .name = "fence height", LENGTH(fence_height), RANGE(0.0, 20.0), .assumed = NAN, .unit = "m",
+     .example = "0 m",
+     .means = "Height of a fence or screen on the wall. Unknown: 1.8 m where a boundary is given within 1 m, "
+              "else none.",
+     .question = "Does a fence or screen stand on the wall, now or planned, and how high?"},
+    {.part = "site", .name = "site above", CHOICE(site_above, "nobody|household|public"),
+     .assumed = LW_ABOVE_HOUSEHOLD, .unit = "", .example = "household", .means = "Who is on the high side.",
+     .question = "Who walks on the high side: nobody, the household, or the public?"},
+    {.part = "site", .name = "vehicle access", YES_NO(vehicle_access), .assumed = LW_YES, .unit = "",
+     .example = "no", .means = "Whether a vehicle could reach the ground within one wall height behind.",
+     .question = "Could a vehicle ever reach the ground within one wall height behind the wall?"},
+    {.part = "site", .name = "water held behind", YES_NO(water_held), .assumed = LW_NO, .unit = "",
+     .example = "no", .means = "Whether the wall holds water, as a pond or tank does.",
+     .question = "Does the wall hold back water, as a pond does?"},
+    {.part = "site", .name = "public way distance", LENGTH(public_way_distance), FAR, .assumed = NEAR_M,
+     .unit = "m", .example = "12 m", .means = "From the wall to the nearest street or public path.",
+     .question = "How far is the nearest street or public path?"},
+    {.part = "site", .name = "service distance", LENGTH(service_distance), FAR, .assumed = NEAR_M, .unit = "m",
+     .example = "5 m", .means = "From the wall to the nearest sewer, main, cable or easement.",
+     .question = "How far is the nearest sewer, main or cable?"},
+    {.part = "site", .name = "waterbody distance", LENGTH(waterbody_distance), FAR, .assumed = NEAR_M,
+     .unit = "m", .example = "200 m", .means = "From the wall to the nearest stream, lake or shore.",
+     .question = "How far is the nearest stream, lake or shore?"},
+    {.part = "site", .name = "pool barrier distance", LENGTH(pool_barrier_distance), FAR, .assumed = NEAR_M,
+     .unit = "m", .example = "30 m", .means = "From the wall to the nearest barrier of a swimming pool.",
+     .question = "How far is the nearest pool fence?"},
+    {.part = "site", .name = "mapped land", YES_NO(mapped_land), .assumed = LW_YES, .unit = "", .example = "no",
+     .means = "Whether the land is mapped for flood, landslip, heritage or protection.",
+     .question = "Is the land on a flood, landslip or heritage map?"},
+    {.part = "site", .name = "reactive soil", YES_NO(reactive_soil), .assumed = LW_YES, .unit = "",
+     .example = "no", .means = "Whether the ground swells and shrinks with the seasons.",
+     .question = "Does the ground crack wider than a pencil in a dry season?"},
+    {.part = "site", .name = "works", CHOICE(works, "new|raised|moved"), .assumed = LW_WORKS_NEW, .unit = "",
+     .example = "new", .means = "A new wall, one that is made higher, or one that has moved.",
+     .question = "Is the wall new, made higher than it was, or one that has moved?"},
+};
+
+const lw_item_group lw_items_site = {items, sizeof items / sizeof *items};

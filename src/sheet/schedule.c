@@ -1,0 +1,224 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <stdlib.h>
+#include <string.h>
+
+#include "cells.h"
+#include "entry.h"
+
+/* The schedule: the header row holds the items, each with its unit in brackets; a row a wall. The header is
+ * resolved once; a row then costs no search, and the memory is that of one row. */
+
+enum { COLUMN_MAX = 512 };
+
+typedef struct column {
+  const lw_item *item;   /* NULL: no name in the header, or a faulty one */
+  int number;
+  const lw_unit *unit;
+} column;
+
+struct lw_schedule {
+  lw_cells cells;
+  lw_schedule_row each;
+  void *context;
+  lw_faults *header_faults;
+  lw_faults row_faults;
+  lw_case c;
+  int column_count;
+  bool has_header, bad_header, any_row, row_has_cells;
+  column column[COLUMN_MAX];
+};
+
+/* "wall height [mm]": the name's length, and the unit copied out of its brackets. */
+static size_t split_header(const char *text, size_t length, char *unit, size_t size)
+{
+  const char *open = memchr(text, '[', length);
+  unit[0] = '\0';
+  if (open == NULL || text[length - 1] != ']') {
+    return length;
+  }
+  size_t inside = (size_t)(text + length - 1 - (open + 1));
+  lw_print(unit, size, "%.*s", (int)inside, open + 1);
+  return (size_t)(open - text);
+}
+
+static int column_of(const lw_schedule *s, const lw_item *item, int number)
+{
+  for (int i = 0; i < s->column_count; i++) {
+    if (s->column[i].item == item && s->column[i].number == number) {
+      return i + 1;
+    }
+  }
+  return 0;
+}
+
+static void resolve(lw_schedule *s, const char *text, size_t length, int row, int at, column *col)
+{
+  char unit[64];
+  size_t name = split_header(text, length, unit, sizeof unit);
+  const lw_item *item = lw_entry_item(text, name, row, at, &col->number, s->header_faults);
+  if (item == NULL) {
+    return;
+  }
+  int earlier = column_of(s, item, col->number);
+  if (earlier > 0) {
+    lw_faults_add(s->header_faults, LW_FAULT_DUPLICATE_ITEM, row, at, "", text, "it once; it heads column %d already",
+                  earlier);
+  } else if (lw_entry_unit(item, unit, row, at, &col->unit, s->header_faults)) {
+    col->item = item;
+  }
+}
+
+static void header_cell(lw_schedule *s, const char *text, size_t length, int row, int at)
+{
+  column col = {0};
+  if (at > COLUMN_MAX) {
+    lw_faults_add(s->header_faults, LW_FAULT_TOO_MANY, row, at, "", text != NULL ? text : "", "at most %d columns",
+                  COLUMN_MAX);
+    return;
+  }
+  if (text != NULL && length > 0) {
+    resolve(s, text, length, row, at, &col);
+  }
+  s->column[at - 1] = col;
+  s->column_count = at;
+}
+
+static void take_cell(void *context, const char *text, size_t length, int row, int at)
+{
+  lw_schedule *s = context;
+  if (!s->has_header) {
+    header_cell(s, text, length, row, at);
+    return;
+  }
+  if (s->bad_header || (text != NULL && length == 0)) {
+    return;
+  }
+  s->row_has_cells = true;
+  if (text == NULL) {
+    return;
+  }
+  const column *col = at <= s->column_count ? &s->column[at - 1] : NULL;
+  if (col == NULL || col->item == NULL) {
+    lw_faults_add(&s->row_faults, LW_FAULT_CELL_COUNT, row, at, "", text,
+                  "nothing under a column without a name; a comma inside a cell needs quotation marks around it");
+    return;
+  }
+  lw_entry entry = {col->item, col->number, text, length, col->unit, s->cells.comma_is_decimal, row, at};
+  lw_entry_store(&entry, &s->c, &s->row_faults);
+}
+
+static void end_row(void *context, int row, int cells)
+{
+  lw_schedule *s = context;
+  if (!s->has_header) {
+    s->has_header = cells > 0;
+    s->bad_header = s->header_faults->count > 0;
+    s->cells.faults = s->has_header && !s->bad_header ? &s->row_faults : s->header_faults;
+    return;
+  }
+  if (s->row_has_cells && !s->bad_header) {
+    s->any_row = true;
+    s->each(s->context, row, &s->c, &s->row_faults);
+    memset(&s->c, 0, sizeof s->c);
+  }
+  s->row_faults.count = 0;
+  s->row_has_cells = false;
+}
+
+lw_schedule *lw_schedule_open(lw_schedule_row each, void *context, lw_faults *header_faults)
+{
+  lw_schedule *s = calloc(1, sizeof *s);
+  if (s == NULL) {
+    return NULL;
+  }
+  s->each = each;
+  s->context = context;
+  s->header_faults = header_faults;
+  memcpy(s->row_faults.file, header_faults->file, sizeof s->row_faults.file);
+  s->cells.context = s;
+  s->cells.cell = take_cell;
+  s->cells.row_end = end_row;
+  s->cells.faults = header_faults;
+  lw_cells_open(&s->cells);
+  return s;
+}
+
+/* Broken quoting ends the reading: a fault of the file, noted among those of the row it broke. */
+static lw_status outcome(lw_schedule *s)
+{
+  if (s->cells.stopped && s->cells.faults == &s->row_faults && s->row_faults.count > 0) {
+    const lw_fault *last = &s->row_faults.fault[s->row_faults.count - 1];
+    lw_faults_add(s->header_faults, last->slug, last->row, last->column, last->item, last->stood, "%s", last->wanted);
+    s->row_faults.count = 0;
+  }
+  return s->header_faults->count > 0 ? LW_FAULTS : LW_OK;
+}
+
+lw_status lw_schedule_feed(lw_schedule *schedule, const char *bytes, size_t length)
+{
+  lw_cells_feed(&schedule->cells, bytes, length);
+  return outcome(schedule);
+}
+
+lw_status lw_schedule_finish(lw_schedule *schedule)
+{
+  lw_cells_finish(&schedule->cells);
+  if (outcome(schedule) == LW_OK && !schedule->any_row) {
+    lw_faults_add(schedule->header_faults, LW_FAULT_EMPTY, 1, 1, "", "", "a header of items and a row a wall");
+  }
+  return outcome(schedule);
+}
+
+void lw_schedule_close(lw_schedule *schedule)
+{
+  if (schedule != NULL) {
+    lw_cells_close(&schedule->cells);
+    free(schedule);
+  }
+}
+
+/* What the first row is: does it hold items, and nothing that can only be a value? */
+typedef struct first_row {
+  bool done, has_item, has_number, upright;
+} first_row;
+
+static void look_at_cell(void *context, const char *text, size_t length, int row, int at)
+{
+  first_row *first = context;
+  (void)row;
+  if (first->done || text == NULL || length == 0) {
+    return;
+  }
+  char unit[64];
+  char folded[8];
+  int number;
+  double value;
+  size_t name = split_header(text, length, unit, sizeof unit);
+  bool item_word = length < sizeof folded && lw_fold(text, length, folded, sizeof folded) > 0 &&
+                   strcmp(folded, "item") == 0;
+  first->upright = first->upright || (at == 1 && item_word);
+  first->has_item = first->has_item || lw_item_find(text, name, &number) != NULL;
+  first->has_number = first->has_number || lw_number_read(text, length, &value);
+}
+
+static void look_at_row_end(void *context, int row, int cells)
+{
+  (void)row;
+  ((first_row *)context)->done = ((first_row *)context)->done || cells > 0;
+}
+
+bool lw_sheet_is_schedule(const char *bytes, size_t length)
+{
+  lw_faults faults = {0};
+  first_row first = {0};
+  lw_cells cells = {.context = &first, .cell = look_at_cell, .row_end = look_at_row_end, .faults = &faults};
+  lw_cells_open(&cells);
+  for (size_t i = 0; i < length && !first.done && !cells.stopped; i++) {
+    lw_cells_feed(&cells, bytes + i, 1);
+  }
+  if (!first.done) {
+    lw_cells_finish(&cells);
+  }
+  lw_cells_close(&cells);
+  return first.has_item && !first.has_number && !first.upright;
+}
