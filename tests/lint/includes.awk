@@ -12,15 +12,17 @@ BEGIN {
   if (!(mine in rank)) printf "%s: belongs to no room\n", file
 }
 /^[ \t]*#[ \t]*include/ {
-  if ($0 !~ /^#include (<[a-z0-9_\/.]+>|"[a-z0-9_.]+")/) {
-    printf "%s:%d: not of the form <lowwall/room.h> or \"file.h\" beside it\n", file, FNR
+  if ($0 !~ /^#include (<[a-z0-9_\/.]+>|"([a-z]+\/)?[a-z0-9_]+\.h")/) {
+    say("neither <lowwall/room.h>, \"file.h\" beside it nor \"room/file.h\"")
     next
   }
   name = $2
   gsub(/[<>"]/, "", name)
-  if (name ~ /^lowwall\//) {
-    target = name; sub(/^lowwall\//, "", target); sub(/\.h$/, "", target)
-    if (!(target in rank)) say("<" name "> belongs to no room")
+  if (name ~ /^lowwall\// || $2 ~ /^"[a-z]+\//) {
+    target = name
+    if ($2 ~ /^"/) sub(/\/.*/, "", target)
+    else { sub(/^lowwall\//, "", target); sub(/\.h$/, "", target) }
+    if (!(target in rank)) say($2 " belongs to no room")
     else if (rank[target] > rank[mine]) say(mine " is left of " target " and may not include it")
   }
   if (part[1] == "include") {

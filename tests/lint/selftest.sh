@@ -41,7 +41,9 @@ for lint in includes functions banned spdx docblock sources words toplevel; do f
 
 add '#include <lowwall/report.h>' && finds includes 'wall is left of report'
 tree && add '#include <gsl/gsl_math.h>' && finds includes 'GSL is called from base'
-tree && add '#include "../base/x.h"' && finds includes 'not of the form'
+tree && add '#include "../base/x.h"' && finds includes 'neither <lowwall'
+tree && add '#include "base/x.h"' && finds includes ''
+tree && add '#include "report/x.h"' && finds includes 'wall is left of report'
 tree && add 'void lw_wall_say(void) { puts("x"); }' && finds includes 'mechanics allocates nothing'
 tree && add 'int lw_wall_long(int a) {' && yes '  a++;' | head -n 61 >>tree/src/wall/twice.c &&
     add '  return a;\n}' && finds functions 'lw_wall_long has 62 code lines'
@@ -58,6 +60,7 @@ tree && add "// $(printf '%0108d' 0)" && finds functions '111 characters'
 tree && add "// $(printf '%0104d' 0)φφφ" && finds functions ''
 tree && add 'void f(char *a) { strcpy(a, a); }' && finds banned 'banned: .*strcpy'
 tree && add 'void f(char *a) { snprintf(a, 1, "strcpy(a)"); }' && finds banned ''
+tree && add '#include <math.h>\nint lw_same(double a) { return sin(a) != cos(a); }' && finds doubles 'twice.c:8'
 tree && echo 'int x;' >tree/src/base/x.c && finds spdx 'src/base/x.c:1: wants'
 tree && printf '\nint lw_wall_bare(int x);\n' >>tree/include/lowwall/wall.h &&
     finds docblock 'before lw_wall_bare'
