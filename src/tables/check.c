@@ -1,0 +1,70 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "shape.h"
+
+#include <string.h>
+
+/* What the program asks for by name. A table that was replaced must still have it. */
+typedef struct needed {
+  const char *table, *name;
+} needed;
+
+static const needed needs[] = {
+    {"soils", "loam"},
+    {"soils", "clay loam"},
+    {"loads", "garden"},
+    {"loads", "vehicle"},
+    {"loads", "people-sitting-down"},
+    {"loads", "people-sitting-out"},
+    {"loads", "people-leaning"},
+    {"formats", "lowwall"},
+    {"limits", "default"},
+};
+
+static bool has(const lw_tables *tables, const needed *need) {
+  if (strcmp(need->table, "soils") == 0) return lw_tables_soil(tables, need->name) != NULL;
+  if (strcmp(need->table, "loads") == 0) return lw_tables_load(tables, need->name) != NULL;
+  if (strcmp(need->table, "formats") == 0) return lw_tables_has_format(tables, need->name);
+  return lw_tables_has_place(tables, need->name);
+}
+
+static lw_status wrong(lw_error *error, const char *file, const char *row, const char *sentence) {
+  return lw_error_set(error, LW_FAULTS, LW_REASON_NONE, "%s.csv, the row of %.60s: %s", file, row, sentence);
+}
+
+/* Comparisons with NAN are false: a missing number is in order with every other. */
+static lw_status check_soils(const lw_tables *tables, lw_error *error) {
+  for (int i = 0; i < tables->soil_count; i++) {
+    const lw_soil_row *soil = &tables->soil[i];
+    if (soil->light_unit_weight_kn_per_m3 > soil->unit_weight_kn_per_m3)
+      return wrong(error, "soils", soil->name, "the light unit weight is above the unit weight");
+    if (soil->unit_weight_kn_per_m3 > soil->saturated_unit_weight_kn_per_m3)
+      return wrong(error, "soils", soil->name, "the saturated unit weight is below the moist one");
+    if (soil->friction_rad > soil->friction_typical_rad)
+      return wrong(error, "soils", soil->name, "the cautious friction angle is above the typical one");
+    if (soil->ribbon_from_m >= soil->ribbon_to_m || soil->heap_from_rad >= soil->heap_to_rad)
+      return wrong(error, "soils", soil->name, "a range of a hand test ends before it begins");
+    if (soil->use == LW_BACKFILL_REFUSED && soil->note[0] == '\0')
+      return wrong(error, "soils", soil->name, "a refused soil needs a note: why, and what to do");
+  }
+  return LW_OK;
+}
+
+static lw_status check_ranges(const lw_tables *tables, lw_error *error) {
+  for (int i = 0; i < tables->interface_count; i++)
+    if (tables->interface_[i].friction_low > tables->interface_[i].friction_high)
+      return wrong(error, "interfaces", tables->interface_[i].name, "the low friction is above the high one");
+  for (int i = 0; i < tables->material_count; i++)
+    if (tables->material[i].unit_weight_low_kn_per_m3 > tables->material[i].unit_weight_high_kn_per_m3)
+      return wrong(error, "materials", tables->material[i].name, "the low unit weight is above the high one");
+  return LW_OK;
+}
+
+lw_status lw_tables_check(const lw_tables *tables, lw_error *error) {
+  for (size_t i = 0; i < sizeof needs / sizeof needs[0]; i++)
+    if (!has(tables, &needs[i]))
+      return lw_error_set(error, LW_FAULTS, LW_REASON_NONE,
+                          "%s.csv: there is no row for %s, and lowwall cannot do without it", needs[i].table,
+                          needs[i].name);
+  lw_status status = check_soils(tables, error);
+  return status == LW_OK ? check_ranges(tables, error) : status;
+}

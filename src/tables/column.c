@@ -1,0 +1,102 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "shape.h"
+
+#include <math.h>
+#include <stdio.h>
+#include <string.h>
+
+static bool is_utf8(const unsigned char *bytes, size_t length) {
+  for (size_t i = 0; i < length;) {
+    size_t more = bytes[i] < 0x80 ? 0 : (bytes[i] & 0xE0) == 0xC0 ? 1 : (bytes[i] & 0xF0) == 0xE0 ? 2 : 3;
+    if (more == 3 && (bytes[i] & 0xF8) != 0xF0) return false;
+    if (more >= length - i) return false;
+    for (size_t k = 1; k <= more; k++)
+      if ((bytes[i + k] & 0xC0) != 0x80) return false;
+    i += more + 1;
+  }
+  return true;
+}
+
+static const char *store_text(const lw_column *column, const char *cell, size_t length, char *member,
+                              char *wanted, size_t size) {
+  if (!is_utf8((const unsigned char *)cell, length)) return "UTF-8 text should stand there";
+  if (length >= column->size) {
+    snprintf(wanted, size, "at most %zu bytes have room", column->size - 1);
+    return wanted;
+  }
+  memcpy(member, cell, length + 1);
+  return NULL;
+}
+
+static const char *read_number(const lw_column *column, const char *cell, size_t length, double *value,
+                               char *wanted, size_t size) {
+  double number;
+  if (!lw_number_read(cell, length, &number)) return "a number with a decimal point should stand there";
+  if (number < column->low || number > column->high) {
+    snprintf(wanted, size, "the number should lie within %g and %g", column->low, column->high);
+    return wanted;
+  }
+  *value = number;
+  return NULL;
+}
+
+static const char *store_integer(const lw_column *column, const char *cell, size_t length, void *member,
+                                 char *wanted, size_t size) {
+  double value = 0;
+  const char *wrong = read_number(column, cell, length, &value, wanted, size);
+  if (wrong) return wrong;
+  int whole = (int)value;
+  if (value > whole || value < whole) return "a whole number should stand there";
+  memcpy(member, &whole, sizeof whole);
+  return NULL;
+}
+
+static const char *store_double(const lw_column *column, const char *cell, size_t length, void *member,
+                                char *wanted, size_t size) {
+  double value = NAN;
+  if (length > 0) {
+    const char *wrong = read_number(column, cell, length, &value, wanted, size);
+    if (wrong) return wrong;
+    value *= column->scale;
+  }
+  memcpy(member, &value, sizeof value);
+  return NULL;
+}
+
+static const char *store_word(const lw_column *column, const char *cell, void *member, char *wanted,
+                              size_t size) {
+  int index = cell[0] == '\0' && column->may_be_empty ? 0 : lw_word_index(column->words, cell);
+  if (index < 0) {
+    snprintf(wanted, size, "one of %s should stand there", column->words);
+    return wanted;
+  }
+  if (column->type == LW_COLUMN_YES_NO) {
+    bool yes = index % 2 == 1;
+    memcpy(member, &yes, sizeof yes);
+  } else if (column->type == LW_COLUMN_LETTER) {
+    memcpy(member, cell, 1);
+  } else {
+    memcpy(member, &index, sizeof index);
+  }
+  return NULL;
+}
+
+const char *lw_column_store(const lw_column *column, const char *cell, size_t length, void *row, char *wanted,
+                            size_t size) {
+  void *member = (char *)row + column->offset;
+  if (strlen(cell) != length) return "the cell holds a NUL byte";
+  if (length == 0 && !column->may_be_empty) return "the cell may not be empty";
+  switch (column->type) {
+    case LW_COLUMN_TEXT:
+      return store_text(column, cell, length, member, wanted, size);
+    case LW_COLUMN_NUMBER:
+      return store_double(column, cell, length, member, wanted, size);
+    case LW_COLUMN_INTEGER:
+      return store_integer(column, cell, length, member, wanted, size);
+    case LW_COLUMN_WORD:
+    case LW_COLUMN_YES_NO:
+    case LW_COLUMN_LETTER:
+      break;
+  }
+  return store_word(column, cell, member, wanted, size);
+}

@@ -1,0 +1,129 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/* Directories are listed by POSIX. */
+#define _POSIX_C_SOURCE 200809L
+
+#include "embedded.h"
+#include "shape.h"
+
+#include <dirent.h>
+#include <errno.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+enum { FILE_CEILING = 4 * 1024 * 1024 };
+
+static lw_status no_memory(lw_error *error) {
+  return lw_error_set(error, LW_NO_MEMORY, LW_REASON_NONE, "out of memory");
+}
+
+static lw_status read_stream(FILE *file, const char *path, lw_text *text, lw_error *error) {
+  char chunk[8192];
+  size_t got, before = text->length;
+  while ((got = fread(chunk, 1, sizeof chunk, file)) > 0) {
+    lw_text_add_bytes(text, chunk, got);
+    if (text->failed) return no_memory(error);
+    if (text->length - before > FILE_CEILING)
+      return lw_error_set(error, LW_TOO_MANY, LW_REASON_NONE, "%.150s is larger than a table may be", path);
+  }
+  if (ferror(file))
+    return lw_error_set(error, LW_NOT_READ, LW_REASON_NONE, "%.150s: %.60s", path, strerror(errno));
+  return LW_OK;
+}
+
+/* A file that is not there is no error: found stays false and the built-in table serves. */
+static lw_status read_file(const char *path, lw_text *text, bool *found, lw_error *error) {
+  FILE *file = fopen(path, "rb");
+  *found = file != NULL;
+  if (!file && errno == ENOENT) return LW_OK;
+  if (!file) return lw_error_set(error, LW_NOT_READ, LW_REASON_NONE, "%.150s: %.60s", path, strerror(errno));
+  lw_status status = read_stream(file, path, text, error);
+  fclose(file);
+  return status;
+}
+
+static lw_status read_replaced(const char *directory, const char *name, lw_text *text, bool *found,
+                               lw_error *error) {
+  lw_text path = {0};
+  *found = false;
+  lw_text_addf(&path, "%s/%s.csv", directory, name);
+  lw_status status = path.failed ? no_memory(error) : read_file(path.data, text, found, error);
+  lw_text_free(&path);
+  return status;
+}
+
+static lw_status add_embedded(const char *name, lw_text *text, lw_error *error) {
+  for (size_t i = 0; i < lw_embedded_table_count; i++) {
+    const lw_embedded *table = &lw_embedded_tables[i];
+    if (strcmp(table->name, name) != 0) continue;
+    lw_text_add_bytes(text, (const char *)table->bytes, table->length);
+    return text->failed ? no_memory(error) : LW_OK;
+  }
+  return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NONE, "there is no table %.60s", name);
+}
+
+static lw_status add_table(const char *directory, const char *name, lw_text *text, lw_error *error) {
+  bool found = false;
+  lw_status status = directory ? read_replaced(directory, name, text, &found, error) : LW_OK;
+  return status != LW_OK || found ? status : add_embedded(name, text, error);
+}
+
+/* The name of a CSV file without its ending; 0 for other files. */
+static size_t stem_length(const char *file) {
+  size_t length = strlen(file);
+  return length > 4 && strcmp(file + length - 4, ".csv") == 0 ? length - 4 : 0;
+}
+
+/* A directory that was mistyped, or a file with a misspelt name, would silently leave the built-in tables. */
+static lw_status check_directory(const char *directory, lw_error *error) {
+  DIR *open = opendir(directory);
+  if (!open)
+    return lw_error_set(error, LW_NOT_READ, LW_REASON_NONE, "%.150s: %.60s", directory, strerror(errno));
+  lw_status status = LW_OK;
+  int tables = 0;
+  const struct dirent *entry;
+  while (status == LW_OK && (entry = readdir(open)) != NULL) {
+    size_t stem = stem_length(entry->d_name);
+    if (stem == 0 || entry->d_name[0] == '.') continue;
+    tables++;
+    if (!lw_shape_find(entry->d_name, stem))
+      status = lw_error_set(error, LW_FAULTS, LW_REASON_NONE,
+                            "%.60s is no table of lowwall: `lowwall list` prints their names", entry->d_name);
+  }
+  closedir(open);
+  if (status == LW_OK && tables == 0)
+    return lw_error_set(error, LW_NOT_READ, LW_REASON_NONE, "%.150s holds no table, such as limits.csv",
+                        directory);
+  return status;
+}
+
+lw_status lw_tables_csv(const char *directory, const char *name, lw_text *text, lw_error *error) {
+  if (!lw_shape_find(name, strlen(name)))
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NONE, "there is no table %.60s", name);
+  lw_status status = directory ? check_directory(directory, error) : LW_OK;
+  return status == LW_OK ? add_table(directory, name, text, error) : status;
+}
+
+static lw_status read_all(const char *directory, lw_tables *tables, lw_error *error) {
+  lw_status status = directory ? check_directory(directory, error) : LW_OK;
+  lw_text text = {0};
+  const lw_shape *shape;
+  for (size_t i = 0; status == LW_OK && (shape = lw_shape_at(i)) != NULL; i++) {
+    lw_text_clear(&text);
+    status = add_table(directory, shape->name, &text, error);
+    const char *bytes = text.data ? text.data : "";
+    if (status == LW_OK) status = lw_shape_read(shape, bytes, text.length, tables, error);
+  }
+  lw_text_free(&text);
+  return status == LW_OK ? lw_tables_check(tables, error) : status;
+}
+
+/* Read beside and copied when all is well, so that a failure leaves the caller's tables as they were. */
+lw_status lw_tables_read(const char *directory, lw_tables *tables, lw_error *error) {
+  lw_tables *fresh = calloc(1, sizeof *fresh);
+  if (!fresh) return no_memory(error);
+  lw_status status = read_all(directory, fresh, error);
+  if (status == LW_OK) *tables = *fresh;
+  free(fresh);
+  return status;
+}

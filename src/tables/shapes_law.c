@@ -1,0 +1,112 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/* The tables of what is asked: factors, laws, cautions, distances. */
+#include "shape.h"
+
+#define FAR 1000.0  /* [m] no rule on file reaches further: a slip of units */
+#define TALL 30.0   /* [m] likewise for heights */
+#define MANY 20.0   /* factors and multiples of a height */
+
+static const lw_column format_columns[] = {
+    LW_TEXT("format", lw_format_row, format),
+    LW_TEXT("quantity", lw_format_row, quantity),
+    LW_TEXT("title", lw_format_row, title),
+    LW_NUMBER_MAYBE("usual", lw_format_row, needs[LW_USUAL], 1, 0, MANY),
+    LW_WORD_MAYBE("usual_seen", lw_format_row, needs_seen[LW_USUAL], LW_SEEN_WORDS),
+    LW_NUMBER_MAYBE("unusual", lw_format_row, needs[LW_UNUSUAL], 1, 0, MANY),
+    LW_WORD_MAYBE("unusual_seen", lw_format_row, needs_seen[LW_UNUSUAL], LW_SEEN_WORDS),
+    LW_NUMBER_MAYBE("extreme", lw_format_row, needs[LW_EXTREME], 1, 0, MANY),
+    LW_WORD_MAYBE("extreme_seen", lw_format_row, needs_seen[LW_EXTREME], LW_SEEN_WORDS),
+    LW_TEXT_MAYBE("clause", lw_format_row, clause),
+    LW_TEXT_MAYBE("note", lw_format_row, note),
+    LW_FROM(lw_format_row, from),
+};
+
+static const lw_column limit_columns[] = {
+    LW_TEXT("id", lw_limit_row, id),
+    LW_TEXT("place", lw_limit_row, place),
+    LW_TEXT_MAYBE("aliases", lw_limit_row, aliases),
+    LW_TEXT_MAYBE("within", lw_limit_row, within),
+    LW_TEXT("country", lw_limit_row, country),
+    LW_TEXT("region", lw_limit_row, region),
+    LW_TEXT("instrument", lw_limit_row, instrument),
+    LW_WORD("trigger", lw_limit_row, trigger,
+            "exempt-below|approval-above|engineer-above|design-above|barrier-above"),
+    LW_NUMBER("height [m]", lw_limit_row, height_m, 1, 0, TALL),
+    /* le and gt: the figure itself is still within; lt and ge: it already counts. */
+    {"comparison", LW_COLUMN_YES_NO, false, LW_AT(lw_limit_row, at_or_above), 0, 0, 0, "le|lt|gt|ge"},
+    LW_WORD("measured", lw_limit_row, measured, "total|exposed|retained|natural|fence|greatest"),
+    LW_TEXT("datum", lw_limit_row, datum),
+    LW_TEXT("conditions", lw_limit_row, conditions),
+    LW_NUMBER_MAYBE("min_boundary [m]", lw_limit_row, min_boundary_m, 1, 0, FAR),
+    LW_NUMBER_MAYBE("min_boundary_per_height", lw_limit_row, min_boundary_per_height, 1, 0, MANY),
+    LW_NUMBER_MAYBE("min_building [m]", lw_limit_row, min_building_m, 1, 0, FAR),
+    LW_NUMBER_MAYBE("min_building_per_height", lw_limit_row, min_building_per_height, 1, 0, MANY),
+    LW_NUMBER_MAYBE("min_other_wall [m]", lw_limit_row, min_other_wall_m, 1, 0, FAR),
+    LW_NUMBER_MAYBE("min_other_wall_per_height", lw_limit_row, min_other_wall_per_height, 1, 0, MANY),
+    LW_NUMBER_MAYBE("min_service [m]", lw_limit_row, min_service_m, 1, 0, FAR),
+    LW_NUMBER_MAYBE("min_waterbody [m]", lw_limit_row, min_waterbody_m, 1, 0, FAR),
+    LW_NUMBER_MAYBE("surcharge_zone [m]", lw_limit_row, surcharge_zone_m, 1, 0, FAR),
+    LW_NUMBER_MAYBE("surcharge_zone_per_height", lw_limit_row, surcharge_zone_per_height, 1, 0, MANY),
+    LW_YES_NO("no_surcharge", lw_limit_row, no_surcharge),
+    LW_YES_NO("fence_counts", lw_limit_row, fence_counts),
+    LW_YES_NO("not_a_wall_height", lw_limit_row, not_a_wall_height),
+    LW_YES_NO("tiers_add", lw_limit_row, tiers_add),
+    LW_NUMBER_MAYBE("tier_spacing [m]", lw_limit_row, tier_spacing_m, 1, 0, FAR),
+    LW_NUMBER_MAYBE("tier_spacing_per_height", lw_limit_row, tier_spacing_per_height, 1, 0, MANY),
+    LW_NUMBER_MAYBE("street_within [m]", lw_limit_row, street_within_m, 1, 0, FAR),
+    LW_TEXT("regime", lw_limit_row, regime),
+    LW_TEXT_MAYBE("only_if", lw_limit_row, only_if),
+    LW_TEXT("as_of", lw_limit_row, as_of),
+    LW_TEXT("confidence", lw_limit_row, confidence),
+    LW_FROM(lw_limit_row, from),
+};
+
+static const lw_column hazard_columns[] = {
+    LW_TEXT("id", lw_hazard_row, id),
+    LW_TEXT("phase", lw_hazard_row, phase),
+    LW_TEXT("hazard", lw_hazard_row, hazard),
+    LW_TEXT("caution", lw_hazard_row, caution),
+    LW_TEXT_MAYBE("number", lw_hazard_row, number),
+    {"severity", LW_COLUMN_INTEGER, false, LW_AT(lw_hazard_row, severity), 1, 1, 5, NULL},
+    LW_TEXT("when", lw_hazard_row, when),
+    LW_FROM(lw_hazard_row, from),
+};
+
+static const lw_column condition_columns[] = {
+    LW_TEXT("slug", lw_condition_row, slug),
+    LW_TEXT("sentence", lw_condition_row, sentence),
+    LW_TEXT("who", lw_condition_row, who),
+    {"basis", LW_COLUMN_LETTER, false, LW_AT(lw_condition_row, basis), 0, 0, 0, "L|J"},
+    LW_TEXT_MAYBE("note", lw_condition_row, note),
+    LW_FROM(lw_condition_row, from),
+};
+
+static const lw_column clearance_columns[] = {
+    LW_TEXT("slug", lw_clearance_row, slug),
+    LW_TEXT("name", lw_clearance_row, name),
+    LW_NUMBER("at_least [m]", lw_clearance_row, at_least_m, 1, 0, FAR),
+    LW_NUMBER_MAYBE("per_height", lw_clearance_row, per_height, 1, 0, MANY),
+    LW_TEXT_MAYBE("height_of", lw_clearance_row, height_of),
+    LW_TEXT_MAYBE("note", lw_clearance_row, note),
+    LW_FROM(lw_clearance_row, from),
+};
+
+static const lw_column threshold_columns[] = {
+    LW_TEXT("slug", lw_threshold_row, slug),
+    LW_TEXT("name", lw_threshold_row, name),
+    LW_NUMBER("value", lw_threshold_row, value, 1, 0, FAR),
+    LW_TEXT_MAYBE("unit", lw_threshold_row, unit),
+    LW_TEXT_MAYBE("note", lw_threshold_row, note),
+    LW_FROM(lw_threshold_row, from),
+};
+
+const lw_shape lw_law_shapes[] = {
+    LW_SHAPE("formats", format_columns, 2, lw_format_row, format, format_count),
+    LW_SHAPE("limits", limit_columns, 1, lw_limit_row, limit, limit_count),
+    LW_SHAPE("hazards", hazard_columns, 1, lw_hazard_row, hazard, hazard_count),
+    LW_SHAPE("conditions", condition_columns, 1, lw_condition_row, condition, condition_count),
+    LW_SHAPE("clearances", clearance_columns, 1, lw_clearance_row, clearance, clearance_count),
+    LW_SHAPE("thresholds", threshold_columns, 1, lw_threshold_row, threshold, threshold_count),
+};
+
+const size_t lw_law_shape_count = sizeof(lw_law_shapes) / sizeof(lw_law_shapes[0]);
