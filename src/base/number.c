@@ -17,18 +17,16 @@ enum { EXACT_DIGITS = 15, EXACT_POWER = 22, DIGITS_THAT_MATTER = 768, EXPONENT_L
 /* A number taken apart: mantissa x 10^exponent, the mantissa good while `digits` is small. */
 typedef struct parts {
   bool negative;
-  int digits;         /* significant ones: leading zeros do not count */
-  uint64_t mantissa;  /* of the first EXACT_DIGITS digits */
-  int exponent;       /* after all digits */
+  int digits;        /* significant ones: leading zeros do not count */
+  uint64_t mantissa; /* of the first EXACT_DIGITS digits */
+  int exponent;      /* after all digits */
 } parts;
 
-static bool is_digit(char c)
-{
+static bool is_digit(char c) {
   return c >= '0' && c <= '9';
 }
 
-static void take_digit(parts *p, char c, bool after_point)
-{
+static void take_digit(parts *p, char c, bool after_point) {
   if (p->digits > 0 || c != '0') {
     p->digits++;
   }
@@ -39,8 +37,7 @@ static void take_digit(parts *p, char c, bool after_point)
 }
 
 /* The exponent behind `e`; the index past it, or 0 when there is none. */
-static size_t take_exponent(const char *bytes, size_t length, size_t i, parts *p)
-{
+static size_t take_exponent(const char *bytes, size_t length, size_t i, parts *p) {
   bool negative = i < length && bytes[i] == '-';
   i += i < length && (bytes[i] == '-' || bytes[i] == '+') ? 1 : 0;
   if (i >= length || !is_digit(bytes[i])) {
@@ -54,8 +51,7 @@ static size_t take_exponent(const char *bytes, size_t length, size_t i, parts *p
   return i;
 }
 
-static bool take_apart(const char *bytes, size_t length, parts *p)
-{
+static bool take_apart(const char *bytes, size_t length, parts *p) {
   size_t i = 0;
   bool point = false;
   int seen = 0;
@@ -81,8 +77,7 @@ static bool take_apart(const char *bytes, size_t length, parts *p)
 
 /* The rare rest, by the C library. Digits past those that can matter are left out, all but their being
  * there, so that a cell of any length is read with a bounded buffer. */
-static double read_long(const char *bytes, size_t length, const parts *p)
-{
+static double read_long(const char *bytes, size_t length, const parts *p) {
   char copy[DIGITS_THAT_MATTER + 32];
   size_t used = 0;
   int significant = 0;
@@ -104,8 +99,7 @@ static double read_long(const char *bytes, size_t length, const parts *p)
   return lw_read_double(copy, NULL);
 }
 
-bool lw_number_read(const char *bytes, size_t length, double *value)
-{
+bool lw_number_read(const char *bytes, size_t length, double *value) {
   parts p = {0};
   if (!take_apart(bytes, length, &p)) {
     return false;
@@ -125,8 +119,7 @@ bool lw_number_read(const char *bytes, size_t length, double *value)
 }
 
 /* Digits of a whole number with the point put in; the length. */
-static size_t write_fixed(char *out, uint64_t whole, int decimals, bool negative)
-{
+static size_t write_fixed(char *out, uint64_t whole, int decimals, bool negative) {
   char reversed[32];
   size_t count = 0;
   for (int place = 0; whole > 0 || place <= decimals; place++) {
@@ -147,21 +140,18 @@ static size_t write_fixed(char *out, uint64_t whole, int decimals, bool negative
 }
 
 /* `-0.00` says nothing that `0.00` does not. */
-static void drop_sign_of_zero(char *text)
-{
+static void drop_sign_of_zero(char *text) {
   if (text[0] == '-' && strspn(text + 1, "0.") == strlen(text + 1)) {
     memmove(text, text + 1, strlen(text));
   }
 }
 
-static size_t copy_out(char *out, size_t size, const char *text)
-{
+static size_t copy_out(char *out, size_t size, const char *text) {
   int length = lw_print(out, size, "%s", text);
   return size == 0 ? 0 : (size_t)length < size ? (size_t)length : size - 1;
 }
 
-size_t lw_number_print(char *out, size_t size, double value, int decimals)
-{
+size_t lw_number_print(char *out, size_t size, double value, int decimals) {
   decimals = decimals < 0 ? 0 : decimals > 9 ? 9 : decimals;
   if (!isfinite(value)) {
     return copy_out(out, size, "n/a");

@@ -12,23 +12,20 @@
 #include <lowwall/base.h>
 
 /* The C locale costs nothing to make: the C library hands out its built-in one. */
-static locale_t enter_c_locale(locale_t *before)
-{
+static locale_t enter_c_locale(locale_t *before) {
   locale_t plain = newlocale(LC_ALL_MASK, "C", (locale_t)0);
   *before = plain == (locale_t)0 ? (locale_t)0 : uselocale(plain);
   return plain;
 }
 
-static void leave_c_locale(locale_t plain, locale_t before)
-{
+static void leave_c_locale(locale_t plain, locale_t before) {
   if (plain != (locale_t)0) {
     uselocale(before);
     freelocale(plain);
   }
 }
 
-int lw_print_list(char *out, size_t size, const char *format, va_list arguments)
-{
+int lw_print_list(char *out, size_t size, const char *format, va_list arguments) {
   locale_t before;
   locale_t plain = enter_c_locale(&before);
   int length = vsnprintf(out, size, format, arguments);
@@ -36,8 +33,7 @@ int lw_print_list(char *out, size_t size, const char *format, va_list arguments)
   return length;
 }
 
-double lw_read_double(const char *string, char **end)
-{
+double lw_read_double(const char *string, char **end) {
   locale_t before;
   locale_t plain = enter_c_locale(&before);
   double value = strtod(string, end);
@@ -45,8 +41,7 @@ double lw_read_double(const char *string, char **end)
   return value;
 }
 
-int lw_print(char *out, size_t size, const char *format, ...)
-{
+int lw_print(char *out, size_t size, const char *format, ...) {
   va_list arguments;
   va_start(arguments, format);
   int length = lw_print_list(out, size, format, arguments);

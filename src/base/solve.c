@@ -8,18 +8,23 @@
 
 /* GSL's solvers keep a few doubles of state and would allocate them. Mechanics allocates nothing, so
  * the solver and its state stand on the stack; the size is checked against what the method says it needs. */
-enum { STATE_DOUBLES = 32, ROOT_ITERATIONS = 200, LEAST_ITERATIONS = 200, END_REFINEMENTS = 12, END_STEPS = 8 };
+enum {
+  STATE_DOUBLES = 32,
+  ROOT_ITERATIONS = 200,
+  LEAST_ITERATIONS = 200,
+  END_REFINEMENTS = 12,
+  END_STEPS = 8
+};
 
 /* What GSL calls: the caller's function, and never a value that GSL would call an error. */
 typedef struct guard {
   lw_function f;
   const void *context;
-  double instead;  /* handed on where f is not finite */
-  bool broken;     /* f was not finite somewhere */
+  double instead; /* handed on where f is not finite */
+  bool broken;    /* f was not finite somewhere */
 } guard;
 
-static double guarded(double x, void *params)
-{
+static double guarded(double x, void *params) {
   guard *g = params;
   double y = g->f(x, g->context);
   if (isfinite(y)) {
@@ -29,17 +34,16 @@ static double guarded(double x, void *params)
   return g->instead;
 }
 
-static bool is_zero(double y)
-{
+static bool is_zero(double y) {
   return !(y < 0.0) && !(y > 0.0);
 }
 
-static lw_status bracketed_root(guard *g, double low, double high, double tolerance, double *root)
-{
+static lw_status bracketed_root(guard *g, double low, double high, double tolerance, double *root) {
   double state[STATE_DOUBLES] = {0};
   gsl_function function = {guarded, g};
   gsl_root_fsolver solver = {.type = gsl_root_fsolver_brent, .state = state};
-  if (solver.type->size > sizeof state || gsl_root_fsolver_set(&solver, &function, low, high) != GSL_SUCCESS) {
+  if (solver.type->size > sizeof state ||
+      gsl_root_fsolver_set(&solver, &function, low, high) != GSL_SUCCESS) {
     return LW_NO_SOLUTION;
   }
   for (int i = 0; i < ROOT_ITERATIONS; i++) {
@@ -56,8 +60,7 @@ static lw_status bracketed_root(guard *g, double low, double high, double tolera
 }
 
 lw_status lw_solve_root(lw_function f, const void *context, double low, double high, double tolerance,
-                        double *root)
-{
+                        double *root) {
   double at_low = f(low, context);
   double at_high = f(high, context);
   if (!isfinite(low) || !isfinite(high) || !isfinite(at_low) || !isfinite(at_high)) {
@@ -75,12 +78,15 @@ lw_status lw_solve_root(lw_function f, const void *context, double low, double h
 }
 
 /* A point and its value; three of them, the middle one lowest, hold a minimum. */
-typedef struct spot { double x, y; } spot;
-typedef struct bracket { spot low, mid, high; } bracket;
+typedef struct spot {
+  double x, y;
+} spot;
+typedef struct bracket {
+  spot low, mid, high;
+} bracket;
 
 /* The lowest of steps + 1 points, with its neighbours (itself at an end). False when f is nowhere finite. */
-static bool scan(lw_function f, const void *context, bracket *b, int steps)
-{
+static bool scan(lw_function f, const void *context, bracket *b, int steps) {
   double low = b->low.x;
   double width = b->high.x - low;
   spot before = {low, INFINITY};
@@ -109,16 +115,14 @@ static bool scan(lw_function f, const void *context, bracket *b, int steps)
 }
 
 /* The greatest finite value that still says "not here" to a parabola through its neighbours. */
-static double wall_height(const bracket *b)
-{
+static double wall_height(const bracket *b) {
   double low = isfinite(b->low.y) ? b->low.y : b->mid.y;
   double high = isfinite(b->high.y) ? b->high.y : b->mid.y;
   double top = fmax(low, high);
   return top + (top - b->mid.y) + 1.0 + fabs(b->mid.y);
 }
 
-static void descend(lw_function f, const void *context, const bracket *b, spot *least)
-{
+static void descend(lw_function f, const void *context, const bracket *b, spot *least) {
   double state[STATE_DOUBLES] = {0};
   guard g = {.f = f, .context = context, .instead = wall_height(b)};
   gsl_function function = {guarded, &g};
@@ -147,9 +151,8 @@ static void descend(lw_function f, const void *context, const bracket *b, spot *
   }
 }
 
-lw_status lw_solve_minimum(lw_function f, const void *context, double low, double high, int steps,
-                           double *x, double *least)
-{
+lw_status lw_solve_minimum(lw_function f, const void *context, double low, double high, int steps, double *x,
+                           double *least) {
   bracket b = {{low, 0.0}, {low, 0.0}, {high, 0.0}};
   if (!isfinite(low) || !isfinite(high) || !(low < high) || steps < 2 || !scan(f, context, &b, steps)) {
     return LW_NO_SOLUTION;

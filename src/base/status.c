@@ -16,28 +16,23 @@ static const char *const reason_sentences[] = {LW_REASONS(SENTENCE)};
 
 enum { STATUS_COUNT = sizeof status_slugs / sizeof *status_slugs };
 
-const char *lw_status_slug(lw_status status)
-{
+const char *lw_status_slug(lw_status status) {
   return (size_t)status < STATUS_COUNT ? status_slugs[status] : "unknown";
 }
 
-const char *lw_status_sentence(lw_status status)
-{
+const char *lw_status_sentence(lw_status status) {
   return (size_t)status < STATUS_COUNT ? status_sentences[status] : "unknown";
 }
 
-const char *lw_reason_slug(lw_reason reason)
-{
+const char *lw_reason_slug(lw_reason reason) {
   return (size_t)reason < LW_REASON_COUNT ? reason_slugs[reason] : "unknown";
 }
 
-const char *lw_reason_sentence(lw_reason reason)
-{
+const char *lw_reason_sentence(lw_reason reason) {
   return (size_t)reason < LW_REASON_COUNT ? reason_sentences[reason] : "unknown";
 }
 
-lw_status lw_error_set(lw_error *error, lw_status status, lw_reason reason, const char *format, ...)
-{
+lw_status lw_error_set(lw_error *error, lw_status status, lw_reason reason, const char *format, ...) {
   if (error == NULL) {
     return status;
   }

@@ -7,8 +7,7 @@
 #include "print.h"
 
 /* Room for count more bytes and the NUL; false once the text has failed. */
-static bool make_room(lw_text *text, size_t count)
-{
+static bool make_room(lw_text *text, size_t count) {
   if (text->failed || count >= LW_TEXT_CEILING || text->length + count >= LW_TEXT_CEILING) {
     text->failed = true;
     return false;
@@ -29,8 +28,7 @@ static bool make_room(lw_text *text, size_t count)
   return true;
 }
 
-void lw_text_add_bytes(lw_text *text, const char *bytes, size_t count)
-{
+void lw_text_add_bytes(lw_text *text, const char *bytes, size_t count) {
   if (!make_room(text, count)) {
     return;
   }
@@ -41,13 +39,11 @@ void lw_text_add_bytes(lw_text *text, const char *bytes, size_t count)
   text->data[text->length] = '\0';
 }
 
-void lw_text_add(lw_text *text, const char *string)
-{
+void lw_text_add(lw_text *text, const char *string) {
   lw_text_add_bytes(text, string, strlen(string));
 }
 
-void lw_text_addf(lw_text *text, const char *format, ...)
-{
+void lw_text_addf(lw_text *text, const char *format, ...) {
   va_list arguments;
   va_start(arguments, format);
   va_list again;
@@ -66,8 +62,7 @@ void lw_text_addf(lw_text *text, const char *format, ...)
   va_end(arguments);
 }
 
-void lw_text_clear(lw_text *text)
-{
+void lw_text_clear(lw_text *text) {
   text->length = 0;
   text->failed = false;
   if (text->data != NULL) {
@@ -75,8 +70,7 @@ void lw_text_clear(lw_text *text)
   }
 }
 
-void lw_text_free(lw_text *text)
-{
+void lw_text_free(lw_text *text) {
   free(text->data);
   *text = (lw_text){0};
 }

@@ -89,15 +89,15 @@ static const lw_unit units[] = {
 enum { UNIT_COUNT = sizeof units / sizeof *units, UNIT_NAME_MAX = 16 };
 
 /* The name without blanks, `^`, and with raised two and three as plain figures; 0 when too long. */
-static size_t fold_name(const char *name, size_t length, char folded[UNIT_NAME_MAX])
-{
+static size_t fold_name(const char *name, size_t length, char folded[UNIT_NAME_MAX]) {
   size_t used = 0;
   for (size_t i = 0; i < length; i++) {
     unsigned char c = (unsigned char)name[i];
     if (c == ' ' || c == '^') {
       continue;
     }
-    if (c == 0xC2 && i + 1 < length && ((unsigned char)name[i + 1] == 0xB2 || (unsigned char)name[i + 1] == 0xB3)) {
+    if (c == 0xC2 && i + 1 < length &&
+        ((unsigned char)name[i + 1] == 0xB2 || (unsigned char)name[i + 1] == 0xB3)) {
       c = (unsigned char)name[++i] == 0xB2 ? '2' : '3';
     }
     if (used + 1 >= UNIT_NAME_MAX) {
@@ -109,14 +109,12 @@ static size_t fold_name(const char *name, size_t length, char folded[UNIT_NAME_M
   return used;
 }
 
-static bool kind_takes(lw_kind kind, lw_kind unit_kind)
-{
+static bool kind_takes(lw_kind kind, lw_kind unit_kind) {
   return kind == unit_kind ||
          (kind == LW_KIND_ANGLE_OR_SHARE && (unit_kind == LW_KIND_ANGLE || unit_kind == LW_KIND_SHARE));
 }
 
-const lw_unit *lw_unit_find(lw_kind kind, const char *name, size_t length)
-{
+const lw_unit *lw_unit_find(lw_kind kind, const char *name, size_t length) {
   char folded[UNIT_NAME_MAX];
   if (fold_name(name, length, folded) == 0) {
     return NULL;
@@ -129,26 +127,24 @@ const lw_unit *lw_unit_find(lw_kind kind, const char *name, size_t length)
   return NULL;
 }
 
-const lw_unit *lw_unit_at(size_t index)
-{
+const lw_unit *lw_unit_at(size_t index) {
   return index < UNIT_COUNT ? &units[index] : NULL;
 }
 
-const char *lw_kind_unit(lw_kind kind)
-{
+const char *lw_kind_unit(lw_kind kind) {
   switch (kind) {
-    case LW_KIND_LENGTH: return "m";
-    case LW_KIND_ANGLE:
-    case LW_KIND_ANGLE_OR_SHARE: return "rad";
-    case LW_KIND_PRESSURE: return "kPa";
-    case LW_KIND_LINE_LOAD: return "kN/m";
-    case LW_KIND_FORCE: return "kN";
-    case LW_KIND_UNIT_WEIGHT: return "kN/m3";
-    case LW_KIND_MASS: return "kg";
-    case LW_KIND_MOMENT: return "kNm/m";
-    case LW_KIND_NUMBER:
-    case LW_KIND_COUNT:
-    case LW_KIND_SHARE: return "";
+  case LW_KIND_LENGTH: return "m";
+  case LW_KIND_ANGLE:
+  case LW_KIND_ANGLE_OR_SHARE: return "rad";
+  case LW_KIND_PRESSURE: return "kPa";
+  case LW_KIND_LINE_LOAD: return "kN/m";
+  case LW_KIND_FORCE: return "kN";
+  case LW_KIND_UNIT_WEIGHT: return "kN/m3";
+  case LW_KIND_MASS: return "kg";
+  case LW_KIND_MOMENT: return "kNm/m";
+  case LW_KIND_NUMBER:
+  case LW_KIND_COUNT:
+  case LW_KIND_SHARE: return "";
   }
   return "";
 }

@@ -5,15 +5,13 @@
 
 #include "print.h"
 
-void lw_working_heading(const lw_working *working, const char *title)
-{
+void lw_working_heading(const lw_working *working, const char *title) {
   if (working != NULL && working->heading != NULL) {
     working->heading(working->context, title);
   }
 }
 
-void lw_working_step(const lw_working *working, const lw_step *step, const char *inserted, ...)
-{
+void lw_working_step(const lw_working *working, const lw_step *step, const char *inserted, ...) {
   if (working == NULL || working->step == NULL) {
     return;
   }

@@ -3,18 +3,19 @@
 
 #include <string.h>
 
-static bool is_continuation(unsigned char c)
-{
+static bool is_continuation(unsigned char c) {
   return (c & 0xC0) == 0x80;
 }
 
 /* The length of the UTF-8 character at s, 0 if it is none. Overlong forms and surrogates are none. */
-static size_t character_length(const unsigned char *s, size_t left)
-{
+static size_t character_length(const unsigned char *s, size_t left) {
   if (s[0] < 0x80) {
     return 1;
   }
-  size_t length = s[0] >= 0xC2 && s[0] <= 0xDF ? 2 : (s[0] & 0xF0) == 0xE0 ? 3 : s[0] >= 0xF0 && s[0] <= 0xF4 ? 4 : 0;
+  size_t length = s[0] >= 0xC2 && s[0] <= 0xDF   ? 2
+                  : (s[0] & 0xF0) == 0xE0        ? 3
+                  : s[0] >= 0xF0 && s[0] <= 0xF4 ? 4
+                                                 : 0;
   if (length == 0 || length > left) {
     return 0;
   }
@@ -28,8 +29,7 @@ static size_t character_length(const unsigned char *s, size_t left)
   return overlong || beyond ? 0 : length;
 }
 
-static bool is_utf8(const char *text, size_t length)
-{
+static bool is_utf8(const char *text, size_t length) {
   const unsigned char *s = (const unsigned char *)text;
   for (size_t i = 0; i < length;) {
     size_t step = character_length(s + i, length - i);
@@ -41,8 +41,7 @@ static bool is_utf8(const char *text, size_t length)
   return true;
 }
 
-static bool has_fault(lw_cells *cells, const char *text, size_t length)
-{
+static bool has_fault(lw_cells *cells, const char *text, size_t length) {
   lw_fault_slug slug;
   const char *wanted;
   if (length > LW_CELL_MAX) {
@@ -65,8 +64,7 @@ static bool has_fault(lw_cells *cells, const char *text, size_t length)
   return true;
 }
 
-static void take_cell(void *bytes, size_t length, void *data)
-{
+static void take_cell(void *bytes, size_t length, void *data) {
   lw_cells *cells = data;
   const char *text = bytes;
   cells->column++;
@@ -75,8 +73,7 @@ static void take_cell(void *bytes, size_t length, void *data)
 }
 
 /* Every end of line comes here, those of blank rows too; the LF of a CR LF ends nothing of its own. */
-static void take_row_end(int end, void *data)
-{
+static void take_row_end(int end, void *data) {
   lw_cells *cells = data;
   bool second_half = end == '\n' && cells->last_end == '\r' && cells->column == 0;
   cells->last_end = end;
@@ -88,8 +85,7 @@ static void take_row_end(int end, void *data)
   cells->column = 0;
 }
 
-char lw_cells_separator(const char *bytes, size_t length)
-{
+char lw_cells_separator(const char *bytes, size_t length) {
   bool quoted = false;
   for (size_t i = 0; i < length; i++) {
     char c = bytes[i];
@@ -104,8 +100,7 @@ char lw_cells_separator(const char *bytes, size_t length)
   return '\0';
 }
 
-void lw_cells_open(lw_cells *cells)
-{
+void lw_cells_open(lw_cells *cells) {
   cells->parsing = false;
   cells->stopped = false;
   cells->row = 1;
@@ -116,22 +111,22 @@ void lw_cells_open(lw_cells *cells)
   csv_init(&cells->parser, CSV_STRICT | CSV_STRICT_FINI | CSV_APPEND_NULL | CSV_REPALL_NL);
 }
 
-static void stop(lw_cells *cells, lw_fault_slug slug, const char *wanted)
-{
+static void stop(lw_cells *cells, lw_fault_slug slug, const char *wanted) {
   cells->stopped = true;
   lw_faults_add(cells->faults, slug, cells->row, cells->column + 1, "", "", "%s", wanted);
 }
 
-static void parse(lw_cells *cells, const char *bytes, size_t length)
-{
+static void parse(lw_cells *cells, const char *bytes, size_t length) {
   while (length > 0 && !cells->stopped) {
     size_t part = length < LW_CELL_MAX ? length : LW_CELL_MAX;
     if (csv_parse(&cells->parser, bytes, part, take_cell, take_row_end, cells) != part) {
       bool memory = csv_error(&cells->parser) != CSV_EPARSE;
       stop(cells, memory ? LW_FAULT_CELL_TOO_LONG : LW_FAULT_QUOTING,
-           memory ? "a shorter cell: memory ran out" : "a quotation mark only around a whole cell, doubled inside it");
+           memory ? "a shorter cell: memory ran out"
+                  : "a quotation mark only around a whole cell, doubled inside it");
     } else if (cells->parser.entry_pos > LW_CELL_STOP) {
-      stop(cells, LW_FAULT_CELL_TOO_LONG, "at most 4096 bytes; reading stopped here. Is a quotation mark left open?");
+      stop(cells, LW_FAULT_CELL_TOO_LONG,
+           "at most 4096 bytes; reading stopped here. Is a quotation mark left open?");
     }
     bytes += part;
     length -= part;
@@ -139,8 +134,7 @@ static void parse(lw_cells *cells, const char *bytes, size_t length)
 }
 
 /* Once the separator is known: set it, drop a byte-order mark, and parse what was held back. */
-static void begin(lw_cells *cells, char separator)
-{
+static void begin(lw_cells *cells, char separator) {
   cells->parsing = true;
   cells->comma_is_decimal = separator == ';' || separator == '\t';
   csv_set_delim(&cells->parser, (unsigned char)(separator == '\0' ? ',' : separator));
@@ -148,8 +142,7 @@ static void begin(lw_cells *cells, char separator)
   parse(cells, cells->head + mark, cells->head_length - mark);
 }
 
-void lw_cells_feed(lw_cells *cells, const char *bytes, size_t length)
-{
+void lw_cells_feed(lw_cells *cells, const char *bytes, size_t length) {
   while (!cells->parsing && length > 0) {
     cells->head[cells->head_length++] = *bytes++;
     length--;
@@ -161,8 +154,7 @@ void lw_cells_feed(lw_cells *cells, const char *bytes, size_t length)
   parse(cells, bytes, length);
 }
 
-void lw_cells_finish(lw_cells *cells)
-{
+void lw_cells_finish(lw_cells *cells) {
   if (!cells->parsing) {
     begin(cells, '\0');
   }
@@ -174,7 +166,6 @@ void lw_cells_finish(lw_cells *cells)
   }
 }
 
-void lw_cells_close(lw_cells *cells)
-{
+void lw_cells_close(lw_cells *cells) {
   csv_free(&cells->parser);
 }

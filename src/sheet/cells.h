@@ -19,10 +19,10 @@ typedef struct lw_cells {
   lw_faults *faults;
 
   struct csv_parser parser;
-  bool comma_is_decimal;   /* in a semicolon or tab file */
+  bool comma_is_decimal; /* in a semicolon or tab file */
   bool parsing, stopped;
-  int row, column;         /* of the last cell */
-  int last_end;            /* the character that ended the last row */
+  int row, column; /* of the last cell */
+  int last_end;    /* the character that ended the last row */
   char head[LW_CELLS_HEAD];
   size_t head_length;
 } lw_cells;

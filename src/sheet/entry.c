@@ -4,12 +4,11 @@
 #include <string.h>
 
 /* What a person writes where the answer is not known. The safe default then stands, as if left out. */
-static bool is_unknown(const char *text, size_t length)
-{
+static bool is_unknown(const char *text, size_t length) {
   static const char *const ways[] = {"unknown", "?", "don't know", "dont know", "not known"};
-  char folded[16];
+  char folded[LW_FOLDED_MAX];
   bool may_be = text[0] == '?' || ((text[0] | 0x20) >= 'a' && (text[0] | 0x20) <= 'z');
-  if (!may_be || length >= sizeof folded || lw_fold(text, length, folded, sizeof folded) == 0) {
+  if (!may_be || length >= LW_FOLDED_MAX || lw_fold(text, length, folded) == 0) {
     return false;
   }
   for (size_t i = 0; i < sizeof ways / sizeof *ways; i++) {
@@ -20,15 +19,13 @@ static bool is_unknown(const char *text, size_t length)
   return false;
 }
 
-static void note(const lw_entry *entry, lw_fault_slug slug, const char *wanted, lw_faults *faults)
-{
+static void note(const lw_entry *entry, lw_fault_slug slug, const char *wanted, lw_faults *faults) {
   char name[LW_ITEM_NAME_MAX];
   lw_item_print_name(entry->item, entry->number, name, sizeof name);
   lw_faults_add(faults, slug, entry->row, entry->column, name, entry->value, "%s", wanted);
 }
 
-static void store_quantity(const lw_entry *entry, lw_case *c, lw_faults *faults)
-{
+static void store_quantity(const lw_entry *entry, lw_case *c, lw_faults *faults) {
   lw_measured measured;
   char wanted[160];
   lw_fault_slug slug = lw_measure(entry, &measured, wanted, sizeof wanted);
@@ -40,13 +37,10 @@ static void store_quantity(const lw_entry *entry, lw_case *c, lw_faults *faults)
       (lw_quantity){measured.si, LW_GIVEN, measured.kind, entry->row, entry->column, -1};
 }
 
-static void store_choice(const lw_entry *entry, lw_case *c, lw_faults *faults)
-{
-  char folded[64];
-  int value = -1;
-  if (lw_fold(entry->value, entry->length, folded, sizeof folded) > 0) {
-    value = lw_item_word_value(entry->item, folded);
-  }
+static void store_choice(const lw_entry *entry, lw_case *c, lw_faults *faults) {
+  char folded[LW_FOLDED_MAX];
+  lw_fold(entry->value, entry->length, folded);
+  int value = lw_item_word_value(entry->item, folded);
   if (value < 0) {
     char words[128];
     char wanted[160];
@@ -58,8 +52,7 @@ static void store_choice(const lw_entry *entry, lw_case *c, lw_faults *faults)
   *lw_item_choice(entry->item, entry->number, c) = (lw_choice){value, LW_GIVEN, entry->row, entry->column};
 }
 
-static void store_words(const lw_entry *entry, lw_case *c, lw_faults *faults)
-{
+static void store_words(const lw_entry *entry, lw_case *c, lw_faults *faults) {
   lw_words *words = lw_item_words(entry->item, entry->number, c);
   if (entry->length >= sizeof words->text) {
     char wanted[64];
@@ -76,8 +69,7 @@ static void store_words(const lw_entry *entry, lw_case *c, lw_faults *faults)
   words->column = entry->column;
 }
 
-void lw_entry_store(const lw_entry *entry, lw_case *c, lw_faults *faults)
-{
+void lw_entry_store(const lw_entry *entry, lw_case *c, lw_faults *faults) {
   if (entry->length == 0) {
     char wanted[160];
     lw_print(wanted, sizeof wanted, "a value, as in %s; or the item left out", entry->item->example);
@@ -93,8 +85,7 @@ void lw_entry_store(const lw_entry *entry, lw_case *c, lw_faults *faults)
   }
 }
 
-bool lw_entry_given(const lw_item *item, int number, lw_case *c, int *row)
-{
+bool lw_entry_given(const lw_item *item, int number, lw_case *c, int *row) {
   lw_origin origin;
   if (item->type == LW_ITEM_QUANTITY) {
     const lw_quantity *q = lw_item_quantity(item, number, c);
@@ -112,15 +103,16 @@ bool lw_entry_given(const lw_item *item, int number, lw_case *c, int *row)
   return origin == LW_GIVEN && *row != LW_WORKED_OUT_ROW;
 }
 
-const lw_item *lw_entry_item(const char *name, size_t length, int row, int column, int *number, lw_faults *faults)
-{
+const lw_item *lw_entry_item(const char *name, size_t length, int row, int column, int *number,
+                             lw_faults *faults) {
   const lw_item *item = lw_item_find(name, length, number);
   char stood[80];
   char nearest[LW_ITEM_NAME_MAX];
   lw_print(stood, sizeof stood, "%.*s", (int)(length < 79 ? length : 79), name);
   if (item == NULL) {
     bool near = lw_item_nearest(stood, nearest, sizeof nearest);
-    lw_faults_add(faults, LW_FAULT_UNKNOWN_ITEM, row, column, "", stood, near ? "an item; the nearest is \"%s\"" : "%s",
+    lw_faults_add(faults, LW_FAULT_UNKNOWN_ITEM, row, column, "", stood,
+                  near ? "an item; the nearest is \"%s\"" : "%s",
                   near ? nearest : "an item that `lowwall list items` has");
     return NULL;
   }
@@ -132,8 +124,7 @@ const lw_item *lw_entry_item(const char *name, size_t length, int row, int colum
 }
 
 bool lw_entry_unit(const lw_item *item, const char *text, int row, int column, const lw_unit **unit,
-                   lw_faults *faults)
-{
+                   lw_faults *faults) {
   char units[96] = "none: this item is a word";
   lw_fault_slug slug = LW_FAULT_WRONG_UNIT;
   *unit = NULL;
@@ -150,8 +141,7 @@ bool lw_entry_unit(const lw_item *item, const char *text, int row, int column, c
   return *unit != NULL;
 }
 
-void lw_entry_forget(const lw_item *item, int number, lw_case *c)
-{
+void lw_entry_forget(const lw_item *item, int number, lw_case *c) {
   if (item->type == LW_ITEM_QUANTITY) {
     *lw_item_quantity(item, number, c) = (lw_quantity){0};
   } else if (item->type == LW_ITEM_CHOICE) {

@@ -7,12 +7,12 @@
 /* One item with its value, wherever it stands: a row, a cell of a schedule, the command line. */
 typedef struct lw_entry {
   const lw_item *item;
-  int number;            /* of a repeated part, else 0 */
-  const char *value;     /* NUL-terminated, no NUL inside */
+  int number;        /* of a repeated part, else 0 */
+  const char *value; /* NUL-terminated, no NUL inside */
   size_t length;
-  const lw_unit *unit;   /* of the unit cell or the header; NULL: none there */
+  const lw_unit *unit; /* of the unit cell or the header; NULL: none there */
   bool comma_is_decimal;
-  int row, column;       /* of the value */
+  int row, column; /* of the value */
 } lw_entry;
 
 /* Put the entry into the case, or note its fault. "unknown" leaves the item out. */
@@ -25,7 +25,8 @@ bool lw_entry_given(const lw_item *item, int number, lw_case *c, int *row);
 void lw_entry_forget(const lw_item *item, int number, lw_case *c);
 
 /* Find an item by the name in a cell, noting an unknown one or a number too great. NULL on a fault. */
-const lw_item *lw_entry_item(const char *name, size_t length, int row, int column, int *number, lw_faults *faults);
+const lw_item *lw_entry_item(const char *name, size_t length, int row, int column, int *number,
+                             lw_faults *faults);
 
 /* The unit in a cell of its own (or in the brackets of a header); false after noting a fault. */
 bool lw_entry_unit(const lw_item *item, const char *text, int row, int column, const lw_unit **unit,

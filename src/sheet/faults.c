@@ -4,7 +4,7 @@
 #include <stdarg.h>
 #include <string.h>
 
-#include "../base/print.h"
+#include "base/print.h"
 
 #define SLUG(name, slug, sentence) slug,
 #define SENTENCE(name, slug, sentence) sentence,
@@ -12,19 +12,16 @@
 static const char *const slugs[] = {LW_FAULT_SLUGS(SLUG)};
 static const char *const sentences[] = {LW_FAULT_SLUGS(SENTENCE)};
 
-const char *lw_fault_slug_name(lw_fault_slug slug)
-{
+const char *lw_fault_slug_name(lw_fault_slug slug) {
   return (size_t)slug < LW_FAULT_SLUG_COUNT ? slugs[slug] : "unknown";
 }
 
-const char *lw_fault_slug_sentence(lw_fault_slug slug)
-{
+const char *lw_fault_slug_sentence(lw_fault_slug slug) {
   return (size_t)slug < LW_FAULT_SLUG_COUNT ? sentences[slug] : "unknown";
 }
 
 /* What stood there, fit for one line of a terminal: cut at a whole character, nothing that moves a cursor. */
-static void copy_clean(char *out, size_t size, const char *text)
-{
+static void copy_clean(char *out, size_t size, const char *text) {
   size_t used = strlen(text);
   if (used >= size) {
     used = size - 4;
@@ -40,8 +37,7 @@ static void copy_clean(char *out, size_t size, const char *text)
 }
 
 void lw_faults_add(lw_faults *faults, lw_fault_slug slug, int row, int column, const char *item,
-                   const char *stood, const char *wanted_format, ...)
-{
+                   const char *stood, const char *wanted_format, ...) {
   if (faults->count >= LW_FAULT_MAX) {
     lw_fault *last = &faults->fault[LW_FAULT_MAX - 1];
     last->slug = LW_FAULT_NO_ROOM;
@@ -63,8 +59,7 @@ void lw_faults_add(lw_faults *faults, lw_fault_slug slug, int row, int column, c
   va_end(arguments);
 }
 
-static void print_place(const lw_fault *fault, lw_text *out)
-{
+static void print_place(const lw_fault *fault, lw_text *out) {
   if (fault->row > 0 && fault->column > 0) {
     lw_text_addf(out, ": row %d, column %d", fault->row, fault->column);
   } else if (fault->row > 0) {
@@ -74,8 +69,7 @@ static void print_place(const lw_fault *fault, lw_text *out)
   }
 }
 
-void lw_faults_print(const lw_faults *faults, lw_text *out)
-{
+void lw_faults_print(const lw_faults *faults, lw_text *out) {
   for (int i = 0; i < faults->count; i++) {
     const lw_fault *fault = &faults->fault[i];
     lw_text_add(out, faults->file[0] != '\0' ? faults->file : "sheet");

@@ -4,12 +4,12 @@
 #include <ctype.h>
 #include <string.h>
 
-static const lw_item_group *const groups[] = {&lw_items_site, &lw_items_wall, &lw_items_ground, &lw_items_method};
+static const lw_item_group *const groups[] = {&lw_items_site, &lw_items_wall, &lw_items_ground,
+                                              &lw_items_method};
 
 enum { GROUP_COUNT = sizeof groups / sizeof *groups };
 
-size_t lw_item_count(void)
-{
+size_t lw_item_count(void) {
   size_t count = 0;
   for (size_t g = 0; g < GROUP_COUNT; g++) {
     count += groups[g]->count;
@@ -17,8 +17,7 @@ size_t lw_item_count(void)
   return count;
 }
 
-const lw_item *lw_item_at(size_t index)
-{
+const lw_item *lw_item_at(size_t index) {
   for (size_t g = 0; g < GROUP_COUNT; g++) {
     if (index < groups[g]->count) {
       return &groups[g]->item[index];
@@ -28,33 +27,8 @@ const lw_item *lw_item_at(size_t index)
   return NULL;
 }
 
-static bool joins_words(char c)
-{
-  return c == ' ' || c == '-' || c == '_' || c == '\t' || c == '\n' || c == '\r';
-}
-
-size_t lw_fold(const char *name, size_t length, char *out, size_t size)
-{
-  size_t used = 0;
-  for (size_t i = 0; i < length; i++) {
-    char c = name[i];
-    bool blank = joins_words(c);
-    if (blank && (used == 0 || out[used - 1] == ' ')) {
-      continue;
-    }
-    if (used + 1 >= size) {
-      return 0;
-    }
-    out[used++] = blank ? ' ' : c >= 'A' && c <= 'Z' ? (char)(c - 'A' + 'a') : c;
-  }
-  used -= used > 0 && out[used - 1] == ' ' ? 1 : 0;
-  out[used] = '\0';
-  return used;
-}
-
-/* Where "soil 12 name" holds its number: the number, or 0 when no word is one; begin and end of its digits. */
-static int find_number(const char *folded, size_t *begin, size_t *end)
-{
+/* The number in "soil 12 name", and where its digits stand; 0 when the second word is none. */
+static int find_number(const char *folded, size_t *begin, size_t *end) {
   const char *space = strchr(folded, ' ');
   if (space == NULL || !isdigit((unsigned char)space[1])) {
     return 0;
@@ -69,8 +43,7 @@ static int find_number(const char *folded, size_t *begin, size_t *end)
   return folded[i] == ' ' ? number : 0;
 }
 
-static const lw_item *find_folded(const char *pattern)
-{
+static const lw_item *find_folded(const char *pattern) {
   for (size_t g = 0; g < GROUP_COUNT; g++) {
     for (size_t i = 0; i < groups[g]->count; i++) {
       if (strcmp(groups[g]->item[i].name, pattern) == 0) {
@@ -81,13 +54,12 @@ static const lw_item *find_folded(const char *pattern)
   return NULL;
 }
 
-const lw_item *lw_item_find(const char *name, size_t length, int *number)
-{
+const lw_item *lw_item_find(const char *name, size_t length, int *number) {
   char folded[LW_ITEM_NAME_MAX];
   size_t begin;
   size_t end;
   *number = 0;
-  if (lw_fold(name, length, folded, sizeof folded) == 0 || strchr(folded, '#') != NULL) {
+  if (lw_fold(name, length, folded) == 0 || strchr(folded, '#') != NULL) {
     return NULL;
   }
   int found = find_number(folded, &begin, &end);
@@ -100,8 +72,7 @@ const lw_item *lw_item_find(const char *name, size_t length, int *number)
   return item;
 }
 
-void lw_item_print_name(const lw_item *item, int number, char *out, size_t size)
-{
+void lw_item_print_name(const lw_item *item, int number, char *out, size_t size) {
   const char *mark = strchr(item->name, '#');
   if (mark == NULL) {
     lw_print(out, size, "%s", item->name);
@@ -112,27 +83,25 @@ void lw_item_print_name(const lw_item *item, int number, char *out, size_t size)
   }
 }
 
-static const char *key_unit(lw_kind kind)
-{
+static const char *key_unit(lw_kind kind) {
   switch (kind) {
-    case LW_KIND_LENGTH: return "_m";
-    case LW_KIND_ANGLE: return "_deg";
-    case LW_KIND_PRESSURE: return "_kpa";
-    case LW_KIND_LINE_LOAD: return "_kn_per_m";
-    case LW_KIND_FORCE: return "_kn";
-    case LW_KIND_UNIT_WEIGHT: return "_kn_per_m3";
-    case LW_KIND_MASS: return "_kg";
-    case LW_KIND_MOMENT: return "_knm_per_m";
-    case LW_KIND_ANGLE_OR_SHARE: return "_deg";
-    case LW_KIND_NUMBER:
-    case LW_KIND_COUNT:
-    case LW_KIND_SHARE: return "";
+  case LW_KIND_LENGTH: return "_m";
+  case LW_KIND_ANGLE: return "_deg";
+  case LW_KIND_PRESSURE: return "_kpa";
+  case LW_KIND_LINE_LOAD: return "_kn_per_m";
+  case LW_KIND_FORCE: return "_kn";
+  case LW_KIND_UNIT_WEIGHT: return "_kn_per_m3";
+  case LW_KIND_MASS: return "_kg";
+  case LW_KIND_MOMENT: return "_knm_per_m";
+  case LW_KIND_ANGLE_OR_SHARE: return "_deg";
+  case LW_KIND_NUMBER:
+  case LW_KIND_COUNT:
+  case LW_KIND_SHARE: return "";
   }
   return "";
 }
 
-void lw_item_print_key(const lw_item *item, int number, char *out, size_t size)
-{
+void lw_item_print_key(const lw_item *item, int number, char *out, size_t size) {
   char name[LW_ITEM_NAME_MAX];
   lw_item_print_name(item, number, name, sizeof name);
   for (char *c = name; *c != '\0'; c++) {
@@ -141,22 +110,18 @@ void lw_item_print_key(const lw_item *item, int number, char *out, size_t size)
   lw_print(out, size, "%s%s", name, item->type == LW_ITEM_QUANTITY ? key_unit(item->kind) : "");
 }
 
-static size_t place_in_case(const lw_item *item, int number)
-{
+static size_t place_in_case(const lw_item *item, int number) {
   return item->offset + (number > 1 ? item->stride * (size_t)(number - 1) : 0);
 }
 
-lw_quantity *lw_item_quantity(const lw_item *item, int number, lw_case *c)
-{
+lw_quantity *lw_item_quantity(const lw_item *item, int number, lw_case *c) {
   return (lw_quantity *)(void *)((char *)c + place_in_case(item, number));
 }
 
-lw_choice *lw_item_choice(const lw_item *item, int number, lw_case *c)
-{
+lw_choice *lw_item_choice(const lw_item *item, int number, lw_case *c) {
   return (lw_choice *)(void *)((char *)c + place_in_case(item, number));
 }
 
-lw_words *lw_item_words(const lw_item *item, int number, lw_case *c)
-{
+lw_words *lw_item_words(const lw_item *item, int number, lw_case *c) {
   return (lw_words *)(void *)((char *)c + place_in_case(item, number));
 }

@@ -7,6 +7,8 @@
 
 #include <lowwall/sheet.h>
 
+#include "tables/fold.h"
+
 /* The one table of items stands in items_*.c, a file a few parts of the vocabulary. These words keep a row
  * short: what the item is and where it lies in lw_case. */
 #define QUANTITY(k, field) .type = LW_ITEM_QUANTITY, .kind = (k), .offset = offsetof(lw_case, field)
@@ -25,7 +27,7 @@
 #define EACH_POINT .stride = sizeof(lw_case_point), .repeats = LW_POINT_MAX
 
 #define RANGE(from, to) .low = (from), .high = (to)
-#define DEGREES(d) ((d) * 3.14159265358979323846 / 180.0)
+#define DEGREES(d) ((d)*3.14159265358979323846 / 180.0)
 #define MOST_FRICTION DEGREES(75)
 
 typedef struct lw_item_group {
@@ -33,22 +35,15 @@ typedef struct lw_item_group {
   size_t count;
 } lw_item_group;
 
-extern const lw_item_group lw_items_site;    /* heading, site */
-extern const lw_item_group lw_items_wall;    /* wall, courses, section, pad */
-extern const lw_item_group lw_items_ground;  /* ground, soil n, footing, water, load n, seismic */
+extern const lw_item_group lw_items_site;   /* heading, site */
+extern const lw_item_group lw_items_wall;   /* wall, courses, section, pad */
+extern const lw_item_group lw_items_ground; /* ground, soil n, footing, water, load n, seismic */
 extern const lw_item_group lw_items_method;
 
-enum { LW_ITEM_NAME_MAX = 64 };
-
-/* Fold a name as a user writes it: lower case; hyphens, underscores and runs of blanks are one blank.
- * The folded length, or 0 when it does not fit. */
-size_t lw_fold(const char *name, size_t length, char *out, size_t size);
+enum { LW_ITEM_NAME_MAX = LW_FOLDED_MAX };
 
 /* The item nearest to what stood there, its number put in; false when nothing is near. */
 bool lw_item_nearest(const char *stood, char *out, size_t size);
-
-/* Edit distance of two short words, `most` + 1 when it is greater than that. */
-int lw_edit_distance(const char *a, const char *b, int most);
 
 /* The value of a choice's word, folded, or -1. */
 int lw_item_word_value(const lw_item *item, const char *folded);

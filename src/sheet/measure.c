@@ -4,12 +4,11 @@
 #include <math.h>
 #include <string.h>
 
-/* Reads what a person writes for a measure: "900 mm", "0.9", "4 ft 6 in", "3' 6\"", "15 deg", "1:4", "30 %". */
+/* Reads what a person writes for a measure: "900 mm", "4 ft 6 in", "3' 6\"", "15 deg", "1:4", "30 %". */
 
 enum { NUMBER_MAX = 1024, COUNT_UNITS = 6 };
 
-const lw_unit *lw_item_unit(const lw_item *item, const char *name, size_t length, lw_fault_slug *slug)
-{
+const lw_unit *lw_item_unit(const lw_item *item, const char *name, size_t length, lw_fault_slug *slug) {
   const lw_unit *unit = lw_unit_find(item->kind, name, length);
   if (unit == NULL && item->also != LW_KIND_NUMBER) {
     unit = lw_unit_find(item->also, name, length);
@@ -26,20 +25,30 @@ const lw_unit *lw_item_unit(const lw_item *item, const char *name, size_t length
   return NULL;
 }
 
-static bool item_takes(const lw_item *item, lw_kind kind)
-{
+static bool item_takes(const lw_item *item, lw_kind kind) {
   return item->kind == kind || (item->also != LW_KIND_NUMBER && item->also == kind) ||
          (item->kind == LW_KIND_ANGLE_OR_SHARE && (kind == LW_KIND_ANGLE || kind == LW_KIND_SHARE));
 }
 
-void lw_item_list_units(const lw_item *item, char *out, size_t size)
-{
+/* Has a unit of the same kind and factor been listed before this one? Then it is another way to write it. */
+static bool is_alias(size_t index) {
+  const lw_unit *unit = lw_unit_at(index);
+  for (size_t i = 0; i < index; i++) {
+    const lw_unit *earlier = lw_unit_at(i);
+    if (earlier->kind == unit->kind && fabs(earlier->to_si / unit->to_si - 1.0) < 1e-12) {
+      return true;
+    }
+  }
+  return false;
+}
+
+void lw_item_list_units(const lw_item *item, char *out, size_t size) {
   size_t used = 0;
   int listed = 0;
   out[0] = '\0';
   const lw_unit *unit;
   for (size_t i = 0; (unit = lw_unit_at(i)) != NULL && listed < COUNT_UNITS; i++) {
-    if (item_takes(item, unit->kind) && used + 12 < size) {
+    if (item_takes(item, unit->kind) && !is_alias(i) && used + 12 < size) {
       used += (size_t)lw_print(out + used, size - used, "%s%s", listed++ > 0 ? ", " : "", unit->name);
     }
   }
@@ -48,15 +57,13 @@ void lw_item_list_units(const lw_item *item, char *out, size_t size)
   }
 }
 
-void lw_item_say(const lw_item *item, double si, char *out, size_t size)
-{
+void lw_item_say(const lw_item *item, double si, char *out, size_t size) {
   const lw_unit *unit = lw_unit_find(item->kind, item->unit, strlen(item->unit));
   lw_print(out, size, unit != NULL ? "%.6g %s" : "%.6g%s", unit != NULL ? si / unit->to_si : si, item->unit);
 }
 
 /* A number at the head of text; its length, or 0. */
-static size_t number_length(const char *text)
-{
+static size_t number_length(const char *text) {
   size_t i = strspn(text, "+-");
   size_t digits = strspn(text + i, "0123456789.,");
   if (i > 1 || digits == 0) {
@@ -72,8 +79,7 @@ static size_t number_length(const char *text)
 }
 
 /* A bare number; the slug of what is wrong with it, or LW_FAULT_SLUG_COUNT. */
-static lw_fault_slug read_number(const char *text, size_t length, bool comma_is_decimal, double *value)
-{
+static lw_fault_slug read_number(const char *text, size_t length, bool comma_is_decimal, double *value) {
   const char *comma = memchr(text, ',', length);
   if (comma == NULL) {
     return lw_number_read(text, length, value) ? LW_FAULT_SLUG_COUNT : LW_FAULT_NOT_A_NUMBER;
@@ -90,14 +96,12 @@ static lw_fault_slug read_number(const char *text, size_t length, bool comma_is_
   return lw_number_read(copy, length, value) ? LW_FAULT_SLUG_COUNT : LW_FAULT_NOT_A_NUMBER;
 }
 
-static const char *skip_blanks(const char *text)
-{
+static const char *skip_blanks(const char *text) {
   return text + strspn(text, " \t");
 }
 
 /* rise:run, as an angle. */
-static lw_fault_slug read_slope(const lw_entry *entry, const char *colon, lw_measured *measured)
-{
+static lw_fault_slug read_slope(const lw_entry *entry, const char *colon, lw_measured *measured) {
   double rise;
   double run;
   const char *first = skip_blanks(entry->value);
@@ -122,12 +126,12 @@ static lw_fault_slug read_slope(const lw_entry *entry, const char *colon, lw_mea
 }
 
 /* Where the unit that begins at text ends: at the next number that has a blank or a prime before it. */
-static size_t unit_length(const char *text)
-{
+static size_t unit_length(const char *text) {
   size_t i = 0;
   while (text[i] != '\0') {
     bool digit = text[i] >= '0' && text[i] <= '9';
-    bool starts = digit && i > 0 && (text[i - 1] == ' ' || text[i - 1] == '\'' || (unsigned char)text[i - 1] == 0xB2);
+    bool starts =
+        digit && i > 0 && (text[i - 1] == ' ' || text[i - 1] == '\'' || (unsigned char)text[i - 1] == 0xB2);
     if (starts) {
       break;
     }
@@ -137,8 +141,7 @@ static size_t unit_length(const char *text)
 }
 
 /* The inches behind the feet: "6 in" of "4 ft 6 in". */
-static lw_fault_slug read_inches(const lw_entry *entry, const char *rest, lw_measured *measured)
-{
+static lw_fault_slug read_inches(const lw_entry *entry, const char *rest, lw_measured *measured) {
   double inches;
   size_t length = number_length(rest);
   lw_fault_slug slug = read_number(rest, length, entry->comma_is_decimal, &inches);
@@ -148,21 +151,20 @@ static lw_fault_slug read_inches(const lw_entry *entry, const char *rest, lw_mea
   const char *name = skip_blanks(rest + length);
   const lw_unit *unit = lw_item_unit(entry->item, name, strlen(name), &slug);
   const lw_unit *inch = lw_unit_find(LW_KIND_LENGTH, "in", 2);
-  if (unit == NULL || unit->kind != LW_KIND_LENGTH || fabs(unit->to_si - inch->to_si) > 1e-12 || inches < 0.0) {
+  if (unit == NULL || unit->kind != LW_KIND_LENGTH || fabs(unit->to_si - inch->to_si) > 1e-12 ||
+      inches < 0.0) {
     return LW_FAULT_NOT_A_NUMBER;
   }
   measured->si += (measured->si < 0.0 ? -inches : inches) * unit->to_si;
   return LW_FAULT_SLUG_COUNT;
 }
 
-static bool same_unit(const lw_unit *a, const lw_unit *b)
-{
+static bool same_unit(const lw_unit *a, const lw_unit *b) {
   return a->kind == b->kind && fabs(a->to_si / b->to_si - 1.0) < 1e-12;
 }
 
 /* A number, and its unit in the cell. */
-static lw_fault_slug read_with_unit(const lw_entry *entry, lw_measured *measured)
-{
+static lw_fault_slug read_with_unit(const lw_entry *entry, lw_measured *measured) {
   double number;
   const char *text = skip_blanks(entry->value);
   size_t length = number_length(text);
@@ -194,32 +196,27 @@ static lw_fault_slug read_with_unit(const lw_entry *entry, lw_measured *measured
 }
 
 /* What the kind of the item makes of a number with no unit, or with one of its second kind. */
-static lw_fault_slug fit_kind(const lw_item *item, lw_measured *measured)
-{
+static lw_fault_slug fit_kind(const lw_item *item, lw_measured *measured) {
   switch (item->kind) {
-    case LW_KIND_NUMBER:
-      measured->si = measured->kind == LW_KIND_ANGLE ? tan(measured->si) : measured->si;
-      measured->kind = LW_KIND_NUMBER;
-      return LW_FAULT_SLUG_COUNT;
-    case LW_KIND_COUNT:
-      measured->kind = LW_KIND_COUNT;
-      return fabs(measured->si - round(measured->si)) > 0.0 ? LW_FAULT_NOT_A_NUMBER : LW_FAULT_SLUG_COUNT;
-    case LW_KIND_SHARE:
+  case LW_KIND_NUMBER:
+    measured->si = measured->kind == LW_KIND_ANGLE ? tan(measured->si) : measured->si;
+    measured->kind = LW_KIND_NUMBER;
+    return LW_FAULT_SLUG_COUNT;
+  case LW_KIND_COUNT:
+    measured->kind = LW_KIND_COUNT;
+    return fabs(measured->si - round(measured->si)) > 0.0 ? LW_FAULT_NOT_A_NUMBER : LW_FAULT_SLUG_COUNT;
+  case LW_KIND_SHARE: measured->kind = LW_KIND_SHARE; return LW_FAULT_SLUG_COUNT;
+  case LW_KIND_ANGLE_OR_SHARE:
+    if (measured->kind == LW_KIND_NUMBER) {
       measured->kind = LW_KIND_SHARE;
-      return LW_FAULT_SLUG_COUNT;
-    case LW_KIND_ANGLE_OR_SHARE:
-      if (measured->kind == LW_KIND_NUMBER) {
-        measured->kind = LW_KIND_SHARE;
-        return fabs(measured->si) > 1.0 ? LW_FAULT_NO_UNIT : LW_FAULT_SLUG_COUNT;
-      }
-      return LW_FAULT_SLUG_COUNT;
-    default:
-      return measured->kind == LW_KIND_NUMBER ? LW_FAULT_NO_UNIT : LW_FAULT_SLUG_COUNT;
+      return fabs(measured->si) > 1.0 ? LW_FAULT_NO_UNIT : LW_FAULT_SLUG_COUNT;
+    }
+    return LW_FAULT_SLUG_COUNT;
+  default: return measured->kind == LW_KIND_NUMBER ? LW_FAULT_NO_UNIT : LW_FAULT_SLUG_COUNT;
   }
 }
 
-static lw_fault_slug check_range(const lw_item *item, const lw_measured *measured)
-{
+static lw_fault_slug check_range(const lw_item *item, const lw_measured *measured) {
   bool share = item->kind == LW_KIND_ANGLE_OR_SHARE && measured->kind == LW_KIND_SHARE;
   double high = share ? 1.0 : item->high;
   if (measured->si < item->low || measured->si > high) {
@@ -228,8 +225,7 @@ static lw_fault_slug check_range(const lw_item *item, const lw_measured *measure
   return item->not_yet && fabs(measured->si) > 0.0 ? LW_FAULT_NOT_YET : LW_FAULT_SLUG_COUNT;
 }
 
-static void say_wanted(const lw_item *item, lw_fault_slug slug, char *wanted, size_t size)
-{
+static void say_wanted(const lw_item *item, lw_fault_slug slug, char *wanted, size_t size) {
   char low[48];
   char high[48];
   char units[96];
@@ -237,21 +233,26 @@ static void say_wanted(const lw_item *item, lw_fault_slug slug, char *wanted, si
   lw_item_say(item, item->high, high, sizeof high);
   lw_item_list_units(item, units, sizeof units);
   switch (slug) {
-    case LW_FAULT_DECIMAL_COMMA: lw_print(wanted, size, "a point, as in %s", item->example); break;
-    case LW_FAULT_NO_UNIT: lw_print(wanted, size, "the number with its unit (%s), as in %s", units, item->example); break;
-    case LW_FAULT_WRONG_UNIT:
-    case LW_FAULT_UNKNOWN_UNIT: lw_print(wanted, size, "one of the units %s", units); break;
-    case LW_FAULT_TWO_UNITS: lw_print(wanted, size, "one unit, in the value or beside it"); break;
-    case LW_FAULT_OUT_OF_RANGE: lw_print(wanted, size, "a value from %s to %s", low, high); break;
-    case LW_FAULT_NOT_YET: lw_print(wanted, size, "the item left out, or 0: it is not part of the check"); break;
-    default:
-      lw_print(wanted, size, "%s, as in %s", item->kind == LW_KIND_COUNT ? "a whole number" : "a number with its unit",
-               item->example);
+  case LW_FAULT_DECIMAL_COMMA:
+    lw_print(wanted, size, "a point as the decimal mark, and none between thousands");
+    break;
+  case LW_FAULT_NO_UNIT:
+    lw_print(wanted, size, "the number with its unit (%s), as in %s", units, item->example);
+    break;
+  case LW_FAULT_WRONG_UNIT:
+  case LW_FAULT_UNKNOWN_UNIT: lw_print(wanted, size, "one of the units %s", units); break;
+  case LW_FAULT_TWO_UNITS: lw_print(wanted, size, "one unit, in the value or beside it"); break;
+  case LW_FAULT_OUT_OF_RANGE: lw_print(wanted, size, "a value from %s to %s", low, high); break;
+  case LW_FAULT_NOT_YET:
+    lw_print(wanted, size, "the item left out, or 0: it is not part of the check");
+    break;
+  default:
+    lw_print(wanted, size, "%s, as in %s",
+             item->kind == LW_KIND_COUNT ? "a whole number" : "a number with its unit", item->example);
   }
 }
 
-lw_fault_slug lw_measure(const lw_entry *entry, lw_measured *measured, char *wanted, size_t size)
-{
+lw_fault_slug lw_measure(const lw_entry *entry, lw_measured *measured, char *wanted, size_t size) {
   lw_measured m = {0.0, LW_KIND_NUMBER};
   lw_fault_slug slug = LW_FAULT_SLUG_COUNT;
   const char *colon = strchr(entry->value, ':');

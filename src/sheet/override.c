@@ -5,8 +5,7 @@
 #include "entry.h"
 
 /* The value behind the `=`, without the blanks around it; false when it does not fit. */
-static bool copy_value(const char *value, char *out, size_t size, size_t *length)
-{
+static bool copy_value(const char *value, char *out, size_t size, size_t *length) {
   value += strspn(value, " \t");
   size_t used = strlen(value);
   while (used > 0 && (value[used - 1] == ' ' || value[used - 1] == '\t')) {
@@ -22,18 +21,17 @@ static bool copy_value(const char *value, char *out, size_t size, size_t *length
 }
 
 /* The item in front of the `=`; NULL after noting a fault. */
-static const lw_item *find_item(const char *argument, int number, int *part, lw_faults *faults)
-{
+static const lw_item *find_item(const char *argument, int number, int *part, lw_faults *faults) {
   const char *equals = strchr(argument, '=');
   if (equals == NULL) {
-    lw_faults_add(faults, LW_FAULT_NO_VALUE, 0, number, "", argument, "item=value, as in 'wall height=900 mm'");
+    lw_faults_add(faults, LW_FAULT_NO_VALUE, 0, number, "", argument,
+                  "item=value, as in 'wall height=900 mm'");
     return NULL;
   }
   return lw_entry_item(argument, (size_t)(equals - argument), 0, number, part, faults);
 }
 
-lw_status lw_sheet_override(const char *argument, int number, lw_case *c, lw_faults *faults)
-{
+lw_status lw_sheet_override(const char *argument, int number, lw_case *c, lw_faults *faults) {
   int before = faults->count;
   int part;
   int earlier;
@@ -45,11 +43,13 @@ lw_status lw_sheet_override(const char *argument, int number, lw_case *c, lw_fau
     return LW_FAULTS;
   }
   if (lw_entry_given(entry.item, part, c, &earlier) && earlier == 0) {
-    lw_faults_add(faults, LW_FAULT_DUPLICATE_ITEM, 0, number, "", argument, "the item once on the command line");
+    lw_faults_add(faults, LW_FAULT_DUPLICATE_ITEM, 0, number, "", argument,
+                  "the item once on the command line");
     return LW_FAULTS;
   }
   if (!copy_value(strchr(argument, '=') + 1, value, sizeof value, &entry.length)) {
-    lw_faults_add(faults, LW_FAULT_CELL_TOO_LONG, 0, number, entry.item->name, "", "at most %d bytes", LW_CELL_MAX);
+    lw_faults_add(faults, LW_FAULT_CELL_TOO_LONG, 0, number, entry.item->name, "", "at most %d bytes",
+                  LW_CELL_MAX);
     return LW_FAULTS;
   }
   lw_case changed = *c;

@@ -11,7 +11,7 @@
 enum { COLUMN_MAX = 512 };
 
 typedef struct column {
-  const lw_item *item;   /* NULL: no name in the header, or a faulty one */
+  const lw_item *item; /* NULL: no name in the header, or a faulty one */
   int number;
   const lw_unit *unit;
 } column;
@@ -29,8 +29,7 @@ struct lw_schedule {
 };
 
 /* "wall height [mm]": the name's length, and the unit copied out of its brackets. */
-static size_t split_header(const char *text, size_t length, char *unit, size_t size)
-{
+static size_t split_header(const char *text, size_t length, char *unit, size_t size) {
   const char *open = memchr(text, '[', length);
   unit[0] = '\0';
   if (open == NULL || text[length - 1] != ']') {
@@ -41,8 +40,7 @@ static size_t split_header(const char *text, size_t length, char *unit, size_t s
   return (size_t)(open - text);
 }
 
-static int column_of(const lw_schedule *s, const lw_item *item, int number)
-{
+static int column_of(const lw_schedule *s, const lw_item *item, int number) {
   for (int i = 0; i < s->column_count; i++) {
     if (s->column[i].item == item && s->column[i].number == number) {
       return i + 1;
@@ -51,8 +49,7 @@ static int column_of(const lw_schedule *s, const lw_item *item, int number)
   return 0;
 }
 
-static void resolve(lw_schedule *s, const char *text, size_t length, int row, int at, column *col)
-{
+static void resolve(lw_schedule *s, const char *text, size_t length, int row, int at, column *col) {
   char unit[64];
   size_t name = split_header(text, length, unit, sizeof unit);
   const lw_item *item = lw_entry_item(text, name, row, at, &col->number, s->header_faults);
@@ -61,19 +58,18 @@ static void resolve(lw_schedule *s, const char *text, size_t length, int row, in
   }
   int earlier = column_of(s, item, col->number);
   if (earlier > 0) {
-    lw_faults_add(s->header_faults, LW_FAULT_DUPLICATE_ITEM, row, at, "", text, "it once; it heads column %d already",
-                  earlier);
+    lw_faults_add(s->header_faults, LW_FAULT_DUPLICATE_ITEM, row, at, "", text,
+                  "it once; it heads column %d already", earlier);
   } else if (lw_entry_unit(item, unit, row, at, &col->unit, s->header_faults)) {
     col->item = item;
   }
 }
 
-static void header_cell(lw_schedule *s, const char *text, size_t length, int row, int at)
-{
+static void header_cell(lw_schedule *s, const char *text, size_t length, int row, int at) {
   column col = {0};
   if (at > COLUMN_MAX) {
-    lw_faults_add(s->header_faults, LW_FAULT_TOO_MANY, row, at, "", text != NULL ? text : "", "at most %d columns",
-                  COLUMN_MAX);
+    lw_faults_add(s->header_faults, LW_FAULT_TOO_MANY, row, at, "", text != NULL ? text : "",
+                  "at most %d columns", COLUMN_MAX);
     return;
   }
   if (text != NULL && length > 0) {
@@ -83,8 +79,7 @@ static void header_cell(lw_schedule *s, const char *text, size_t length, int row
   s->column_count = at;
 }
 
-static void take_cell(void *context, const char *text, size_t length, int row, int at)
-{
+static void take_cell(void *context, const char *text, size_t length, int row, int at) {
   lw_schedule *s = context;
   if (!s->has_header) {
     header_cell(s, text, length, row, at);
@@ -99,16 +94,16 @@ static void take_cell(void *context, const char *text, size_t length, int row, i
   }
   const column *col = at <= s->column_count ? &s->column[at - 1] : NULL;
   if (col == NULL || col->item == NULL) {
-    lw_faults_add(&s->row_faults, LW_FAULT_CELL_COUNT, row, at, "", text,
-                  "nothing under a column without a name; a comma inside a cell needs quotation marks around it");
+    lw_faults_add(
+        &s->row_faults, LW_FAULT_CELL_COUNT, row, at, "", text,
+        "nothing under a column without a name; a comma inside a cell needs quotation marks around it");
     return;
   }
   lw_entry entry = {col->item, col->number, text, length, col->unit, s->cells.comma_is_decimal, row, at};
   lw_entry_store(&entry, &s->c, &s->row_faults);
 }
 
-static void end_row(void *context, int row, int cells)
-{
+static void end_row(void *context, int row, int cells) {
   lw_schedule *s = context;
   if (!s->has_header) {
     s->has_header = cells > 0;
@@ -125,8 +120,7 @@ static void end_row(void *context, int row, int cells)
   s->row_has_cells = false;
 }
 
-lw_schedule *lw_schedule_open(lw_schedule_row each, void *context, lw_faults *header_faults)
-{
+lw_schedule *lw_schedule_open(lw_schedule_row each, void *context, lw_faults *header_faults) {
   lw_schedule *s = calloc(1, sizeof *s);
   if (s == NULL) {
     return NULL;
@@ -144,33 +138,31 @@ lw_schedule *lw_schedule_open(lw_schedule_row each, void *context, lw_faults *he
 }
 
 /* Broken quoting ends the reading: a fault of the file, noted among those of the row it broke. */
-static lw_status outcome(lw_schedule *s)
-{
+static lw_status outcome(lw_schedule *s) {
   if (s->cells.stopped && s->cells.faults == &s->row_faults && s->row_faults.count > 0) {
     const lw_fault *last = &s->row_faults.fault[s->row_faults.count - 1];
-    lw_faults_add(s->header_faults, last->slug, last->row, last->column, last->item, last->stood, "%s", last->wanted);
+    lw_faults_add(s->header_faults, last->slug, last->row, last->column, last->item, last->stood, "%s",
+                  last->wanted);
     s->row_faults.count = 0;
   }
   return s->header_faults->count > 0 ? LW_FAULTS : LW_OK;
 }
 
-lw_status lw_schedule_feed(lw_schedule *schedule, const char *bytes, size_t length)
-{
+lw_status lw_schedule_feed(lw_schedule *schedule, const char *bytes, size_t length) {
   lw_cells_feed(&schedule->cells, bytes, length);
   return outcome(schedule);
 }
 
-lw_status lw_schedule_finish(lw_schedule *schedule)
-{
+lw_status lw_schedule_finish(lw_schedule *schedule) {
   lw_cells_finish(&schedule->cells);
   if (outcome(schedule) == LW_OK && !schedule->any_row) {
-    lw_faults_add(schedule->header_faults, LW_FAULT_EMPTY, 1, 1, "", "", "a header of items and a row a wall");
+    lw_faults_add(schedule->header_faults, LW_FAULT_EMPTY, 1, 1, "", "",
+                  "a header of items and a row a wall");
   }
   return outcome(schedule);
 }
 
-void lw_schedule_close(lw_schedule *schedule)
-{
+void lw_schedule_close(lw_schedule *schedule) {
   if (schedule != NULL) {
     lw_cells_close(&schedule->cells);
     free(schedule);
@@ -182,33 +174,30 @@ typedef struct first_row {
   bool done, has_item, has_number, upright;
 } first_row;
 
-static void look_at_cell(void *context, const char *text, size_t length, int row, int at)
-{
+static void look_at_cell(void *context, const char *text, size_t length, int row, int at) {
   first_row *first = context;
   (void)row;
   if (first->done || text == NULL || length == 0) {
     return;
   }
   char unit[64];
-  char folded[8];
+  char folded[LW_FOLDED_MAX];
   int number;
   double value;
   size_t name = split_header(text, length, unit, sizeof unit);
-  bool item_word = length < sizeof folded && lw_fold(text, length, folded, sizeof folded) > 0 &&
-                   strcmp(folded, "item") == 0;
+  lw_fold(text, length, folded);
+  bool item_word = strcmp(folded, "item") == 0;
   first->upright = first->upright || (at == 1 && item_word);
   first->has_item = first->has_item || lw_item_find(text, name, &number) != NULL;
   first->has_number = first->has_number || lw_number_read(text, length, &value);
 }
 
-static void look_at_row_end(void *context, int row, int cells)
-{
+static void look_at_row_end(void *context, int row, int cells) {
   (void)row;
   ((first_row *)context)->done = ((first_row *)context)->done || cells > 0;
 }
 
-bool lw_sheet_is_schedule(const char *bytes, size_t length)
-{
+bool lw_sheet_is_schedule(const char *bytes, size_t length) {
   lw_faults faults = {0};
   first_row first = {0};
   lw_cells cells = {.context = &first, .cell = look_at_cell, .row_end = look_at_row_end, .faults = &faults};

@@ -15,7 +15,7 @@ enum { COLUMN_MAX = 16 };
 typedef struct field {
   char text[LW_CELL_MAX + 1];
   size_t length;
-  int column;      /* 0: not in this row */
+  int column; /* 0: not in this row */
   bool faulty;
 } field;
 
@@ -29,15 +29,13 @@ typedef struct upright {
   field field[ROLE_COUNT];
 } upright;
 
-static bool is_role(const char *text, size_t length, role r)
-{
-  char folded[16];
-  return length < sizeof folded && lw_fold(text, length, folded, sizeof folded) > 0 &&
-         strcmp(folded, role_names[r]) == 0;
+static bool is_role(const char *text, size_t length, role r) {
+  char folded[LW_FOLDED_MAX];
+  lw_fold(text, length, folded);
+  return strcmp(folded, role_names[r]) == 0;
 }
 
-static void header_cell(upright *u, const char *text, size_t length, int row, int column)
-{
+static void header_cell(upright *u, const char *text, size_t length, int row, int column) {
   role found = ROLE_NONE;
   for (role r = ROLE_ITEM; r < ROLE_COUNT && text != NULL; r++) {
     found = is_role(text, length, r) ? r : found;
@@ -57,8 +55,7 @@ static void header_cell(upright *u, const char *text, size_t length, int row, in
   }
 }
 
-static void keep_cell(upright *u, const char *text, size_t length, int column)
-{
+static void keep_cell(upright *u, const char *text, size_t length, int column) {
   role r = column <= COLUMN_MAX ? u->role_of[column] : ROLE_NONE;
   if (r == ROLE_NONE) {
     return;
@@ -73,8 +70,7 @@ static void keep_cell(upright *u, const char *text, size_t length, int column)
   f->text[f->length] = '\0';
 }
 
-static void take_cell(void *context, const char *text, size_t length, int row, int column)
-{
+static void take_cell(void *context, const char *text, size_t length, int row, int column) {
   upright *u = context;
   if (!u->has_header) {
     header_cell(u, text, length, row, column);
@@ -83,13 +79,13 @@ static void take_cell(void *context, const char *text, size_t length, int row, i
   bool beyond = column > u->header_columns || column > COLUMN_MAX || u->role_of[column] == ROLE_NONE;
   if (!u->bad_header && beyond && text != NULL && length > 0) {
     lw_faults_add(u->faults, LW_FAULT_CELL_COUNT, row, column, "", text,
-                  "at most %d cells; a comma inside a cell needs quotation marks around it", u->header_columns);
+                  "at most %d cells; a comma inside a cell needs quotation marks around it",
+                  u->header_columns);
   }
   keep_cell(u, text, length, column);
 }
 
-static void end_header(upright *u, int row, int cells)
-{
+static void end_header(upright *u, int row, int cells) {
   u->has_header = true;
   u->header_columns = cells;
   bool item = false;
@@ -101,13 +97,13 @@ static void end_header(upright *u, int row, int cells)
   }
   if ((!item || !value) && !u->bad_header) {
     u->bad_header = true;
-    lw_faults_add(u->faults, LW_FAULT_HEADER, row, 1, "", "", "the header item,value,unit,note, or a row of items");
+    lw_faults_add(u->faults, LW_FAULT_HEADER, row, 1, "", "",
+                  "the header item,value,unit,note, or a row of items");
   }
 }
 
 /* One row, its cells kept: an item given, or only a remark. */
-static void take_row(upright *u, int row)
-{
+static void take_row(upright *u, int row) {
   const field *name = &u->field[ROLE_ITEM];
   const field *value = &u->field[ROLE_VALUE];
   const field *unit = &u->field[ROLE_UNIT];
@@ -127,7 +123,11 @@ static void take_row(upright *u, int row)
                   "it once; it stands in row %d already", earlier);
     return;
   }
-  lw_entry entry = {.item = item, .number = number, .value = value->text, .length = value->length, .row = row,
+  lw_entry entry = {.item = item,
+                    .number = number,
+                    .value = value->text,
+                    .length = value->length,
+                    .row = row,
                     .column = value->column > 0 ? value->column : name->column + 1,
                     .comma_is_decimal = u->cells->comma_is_decimal};
   bool sound = lw_entry_unit(item, unit->text, row, unit->column, &entry.unit, u->faults);
@@ -136,8 +136,7 @@ static void take_row(upright *u, int row)
   }
 }
 
-static void end_row(void *context, int row, int cells)
-{
+static void end_row(void *context, int row, int cells) {
   upright *u = context;
   if (cells == 0) {
     return;
@@ -155,8 +154,7 @@ static void end_row(void *context, int row, int cells)
   }
 }
 
-lw_status lw_sheet_read(const char *bytes, size_t length, lw_case *c, lw_faults *faults)
-{
+lw_status lw_sheet_read(const char *bytes, size_t length, lw_case *c, lw_faults *faults) {
   upright u = {.c = c, .faults = faults};
   lw_cells cells = {.context = &u, .cell = take_cell, .row_end = end_row, .faults = faults};
   int before = faults->count;

@@ -5,13 +5,11 @@
 
 /* A list of words is "no=n=false|yes=y=true": `|` between the choices, `=` before another way to say one. */
 
-static const char *word_end(const char *word)
-{
+static const char *word_end(const char *word) {
   return word + strcspn(word, "|=");
 }
 
-int lw_item_word_value(const lw_item *item, const char *folded)
-{
+int lw_item_word_value(const lw_item *item, const char *folded) {
   size_t length = strlen(folded);
   int value = 0;
   for (const char *word = item->words;;) {
@@ -27,8 +25,7 @@ int lw_item_word_value(const lw_item *item, const char *folded)
   }
 }
 
-const char *lw_item_word(const lw_item *item, int value, char *out, size_t size)
-{
+const char *lw_item_word(const lw_item *item, int value, char *out, size_t size) {
   const char *word = item->words;
   for (int i = 0; i < value && word != NULL; i++) {
     word = strchr(word, '|');
@@ -42,8 +39,7 @@ const char *lw_item_word(const lw_item *item, int value, char *out, size_t size)
   return out;
 }
 
-void lw_item_list_words(const lw_item *item, char *out, size_t size)
-{
+void lw_item_list_words(const lw_item *item, char *out, size_t size) {
   size_t used = 0;
   out[0] = '\0';
   for (int value = 0;; value++) {
@@ -56,37 +52,13 @@ void lw_item_list_words(const lw_item *item, char *out, size_t size)
   }
 }
 
-static int least(int a, int b)
-{
+static int least(int a, int b) {
   return a < b ? a : b;
 }
 
-int lw_edit_distance(const char *a, const char *b, int most)
-{
-  int row[LW_ITEM_NAME_MAX + 1];
-  int columns = (int)strlen(b);
-  if (columns >= LW_ITEM_NAME_MAX) {
-    return most + 1;
-  }
-  for (int j = 0; j <= columns; j++) {
-    row[j] = j;
-  }
-  for (int i = 1; a[i - 1] != '\0'; i++) {
-    int diagonal = row[0];
-    row[0] = i;
-    for (int j = 1; j <= columns; j++) {
-      int change = diagonal + (a[i - 1] == b[j - 1] ? 0 : 1);
-      diagonal = row[j];
-      row[j] = least(change, least(row[j], row[j - 1]) + 1);
-    }
-  }
-  return least(row[columns], most + 1);
-}
-
-bool lw_item_nearest(const char *stood, char *out, size_t size)
-{
+bool lw_item_nearest(const char *stood, char *out, size_t size) {
   char folded[LW_ITEM_NAME_MAX];
-  if (lw_fold(stood, strlen(stood), folded, sizeof folded) == 0) {
+  if (lw_fold(stood, strlen(stood), folded) == 0) {
     return false;
   }
   /* A number in the name is put aside, so that "soil 1 frction angle" is near to its item. */
@@ -100,7 +72,7 @@ bool lw_item_nearest(const char *stood, char *out, size_t size)
   int best = least(6, 1 + (int)strlen(folded) / 3);
   const lw_item *nearest = NULL;
   for (size_t i = 0; i < lw_item_count(); i++) {
-    int distance = lw_edit_distance(folded, lw_item_at(i)->name, best);
+    int distance = lw_edit_distance(folded, lw_item_at(i)->name);
     if (distance < best) {
       best = distance;
       nearest = lw_item_at(i);

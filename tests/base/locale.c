@@ -9,8 +9,7 @@
 #include <lowwall/base.h>
 
 /* Some system locale with a decimal comma, for this thread only; false when the system has none. */
-static bool enter_comma_locale(locale_t *comma)
-{
+static bool enter_comma_locale(locale_t *comma) {
   static const char *const names[] = {"de_DE.UTF-8", "de_DE.utf8", "de_DE", "fr_FR.UTF-8", "nl_NL.UTF-8"};
   for (size_t i = 0; i < sizeof names / sizeof *names; i++) {
     *comma = newlocale(LC_ALL_MASK, names[i], (locale_t)0);
@@ -22,8 +21,7 @@ static bool enter_comma_locale(locale_t *comma)
   return false;
 }
 
-Test(base, a_decimal_comma_in_the_hosts_locale_changes_nothing)
-{
+Test(base, a_decimal_comma_in_the_hosts_locale_changes_nothing) {
   locale_t comma;
   if (!enter_comma_locale(&comma)) {
     cr_skip("no locale with a decimal comma on this system");

@@ -6,42 +6,35 @@
 
 #include <lowwall/base.h>
 
-static double cubic(double x, const void *context)
-{
+static double cubic(double x, const void *context) {
   return x * x * x - *(const double *)context;
 }
 
-static double never_finite(double x, const void *context)
-{
+static double never_finite(double x, const void *context) {
   (void)context;
   return x * NAN;
 }
 
-static double hole_in_the_middle(double x, const void *context)
-{
+static double hole_in_the_middle(double x, const void *context) {
   (void)context;
   return x > 0.4 && x < 0.6 ? NAN : x - 0.5;
 }
 
-static double bowl(double x, const void *context)
-{
+static double bowl(double x, const void *context) {
   double from = x - *(const double *)context;
   return 2.385 + from * from;
 }
 
-static double bowl_with_cliffs(double x, const void *context)
-{
+static double bowl_with_cliffs(double x, const void *context) {
   return x < 0.9 || x > 1.3 ? INFINITY : bowl(x, context);
 }
 
-static double level(double x, const void *context)
-{
+static double level(double x, const void *context) {
   (void)context;
   return x * 0.0 + 3.7;
 }
 
-Test(base, a_root_is_found)
-{
+Test(base, a_root_is_found) {
   double eight = 8.0;
   double root = 0.0;
   cr_expect(lw_solve_root(cubic, &eight, 0.1, 7.3, 1e-12, &root) == LW_OK);
@@ -50,8 +43,7 @@ Test(base, a_root_is_found)
   cr_expect(fabs(root - 2.0) < 1e-12);
 }
 
-Test(base, no_change_of_sign_is_no_root_and_leaves_the_output)
-{
+Test(base, no_change_of_sign_is_no_root_and_leaves_the_output) {
   double eight = 8.0;
   double root = 77.5;
   cr_expect(lw_solve_root(cubic, &eight, 2.5, 7.3, 1e-12, &root) == LW_NO_SOLUTION);
@@ -62,8 +54,7 @@ Test(base, no_change_of_sign_is_no_root_and_leaves_the_output)
   cr_expect(fabs(root - 77.5) < 1e-12);
 }
 
-Test(base, a_minimum_is_found_inside_at_an_end_and_between_cliffs)
-{
+Test(base, a_minimum_is_found_inside_at_an_end_and_between_cliffs) {
   double at = 1.0937;
   double x = 0.0;
   double least = 0.0;
@@ -79,8 +70,7 @@ Test(base, a_minimum_is_found_inside_at_an_end_and_between_cliffs)
   cr_expect(fabs(x - 3.0) < 1e-12);
 }
 
-Test(base, a_minimum_close_to_an_end_is_found)
-{
+Test(base, a_minimum_close_to_an_end_is_found) {
   double at = 0.0031;
   double x = 0.0;
   double least = 0.0;
@@ -88,8 +78,7 @@ Test(base, a_minimum_close_to_an_end_is_found)
   cr_expect(fabs(x - at) < 1e-6);
 }
 
-Test(base, a_level_function_has_some_minimum_and_a_broken_one_none)
-{
+Test(base, a_level_function_has_some_minimum_and_a_broken_one_none) {
   double x = 77.5;
   double least = 0.0;
   cr_expect(lw_solve_minimum(never_finite, NULL, 0.0, 3.0, 37, &x, &least) == LW_NO_SOLUTION);

@@ -7,8 +7,7 @@
 
 #include <lowwall/base.h>
 
-Test(base, text_grows_and_keeps_every_byte)
-{
+Test(base, text_grows_and_keeps_every_byte) {
   lw_text text = {0};
   for (int i = 0; i < 1000; i++) {
     lw_text_addf(&text, "%03d,", i);
@@ -23,8 +22,7 @@ Test(base, text_grows_and_keeps_every_byte)
   cr_expect(text.data == NULL);
 }
 
-Test(base, a_long_formatted_text_is_whole)
-{
+Test(base, a_long_formatted_text_is_whole) {
   char long_word[1200];
   memset(long_word, 'w', sizeof long_word - 1);
   long_word[sizeof long_word - 1] = '\0';
@@ -35,8 +33,7 @@ Test(base, a_long_formatted_text_is_whole)
   lw_text_free(&text);
 }
 
-Test(base, text_has_a_ceiling)
-{
+Test(base, text_has_a_ceiling) {
   lw_text text = {0};
   lw_text_add(&text, "kept");
   lw_text_add_bytes(&text, NULL, LW_TEXT_CEILING);
@@ -46,8 +43,7 @@ Test(base, text_has_a_ceiling)
   lw_text_free(&text);
 }
 
-Test(base, status_and_reason_slugs_are_all_there_and_all_different)
-{
+Test(base, status_and_reason_slugs_are_all_there_and_all_different) {
   for (int i = 0; i <= LW_NOT_WRITTEN; i++) {
     cr_expect(strlen(lw_status_slug((lw_status)i)) > 0 && strlen(lw_status_sentence((lw_status)i)) > 0);
   }
@@ -59,8 +55,7 @@ Test(base, status_and_reason_slugs_are_all_there_and_all_different)
   cr_expect(strcmp(lw_status_slug((lw_status)99), "unknown") == 0);
 }
 
-Test(base, an_error_takes_its_words_and_may_be_left_out)
-{
+Test(base, an_error_takes_its_words_and_may_be_left_out) {
   lw_error error = {0};
   cr_expect(lw_error_set(&error, LW_NOT_READ, LW_REASON_NONE, "%s: %.1f", "soils.csv", 2.5) == LW_NOT_READ);
   cr_expect(eq(str, error.text, "soils.csv: 2.5"));
@@ -68,26 +63,27 @@ Test(base, an_error_takes_its_words_and_may_be_left_out)
   cr_expect(lw_error_set(NULL, LW_NO_MEMORY, LW_REASON_NONE, "x") == LW_NO_MEMORY);
 }
 
-typedef struct heard { int headings, steps; char inserted[64]; } heard;
+typedef struct heard {
+  int headings, steps;
+  char inserted[64];
+} heard;
 
-static void hear_heading(void *context, const char *title)
-{
+static void hear_heading(void *context, const char *title) {
   ((heard *)context)->headings += title[0] == 'H';
 }
 
-static void hear_step(void *context, const lw_step *step)
-{
+static void hear_step(void *context, const lw_step *step) {
   heard *h = context;
   h->steps++;
   lw_print(h->inserted, sizeof h->inserted, "%s", step->inserted);
 }
 
-Test(base, the_recorder_gets_each_step_with_its_numbers_and_may_be_null)
-{
+Test(base, the_recorder_gets_each_step_with_its_numbers_and_may_be_null) {
   heard h = {0};
   lw_working working = {&h, hear_heading, hear_step};
   lw_working_heading(&working, "Heights");
-  lw_working_step(&working, &(lw_step){"Ka", "tan2(45 - phi/2)", "", 0.333, "", ""}, "tan2(45 - %.0f/2)", 30.0);
+  lw_working_step(&working, &(lw_step){"Ka", "tan2(45 - phi/2)", "", 0.333, "", ""}, "tan2(45 - %.0f/2)",
+                  30.0);
   cr_expect(eq(int, h.headings, 1));
   cr_expect(eq(int, h.steps, 1));
   cr_expect(eq(str, h.inserted, "tan2(45 - 30/2)"));

@@ -33,8 +33,7 @@ static const expected table[] = {
     {LW_KIND_SHARE, "%", 0.01},
 };
 
-Test(base, unit_factors_are_exact)
-{
+Test(base, unit_factors_are_exact) {
   for (size_t i = 0; i < sizeof table / sizeof *table; i++) {
     const lw_unit *unit = lw_unit_find(table[i].kind, table[i].name, strlen(table[i].name));
     cr_assert(unit != NULL, "%s", table[i].name);
@@ -42,8 +41,7 @@ Test(base, unit_factors_are_exact)
   }
 }
 
-Test(base, a_unit_belongs_to_its_kind)
-{
+Test(base, a_unit_belongs_to_its_kind) {
   cr_expect(lw_unit_find(LW_KIND_LENGTH, "kPa", 3) == NULL);
   cr_expect(lw_unit_find(LW_KIND_PRESSURE, "lb", 2) == NULL);
   cr_expect(lw_unit_find(LW_KIND_NUMBER, "mm", 2) == NULL);
@@ -52,16 +50,15 @@ Test(base, a_unit_belongs_to_its_kind)
   cr_expect(lw_unit_find(LW_KIND_FORCE, "lb", 2) != lw_unit_find(LW_KIND_MASS, "lb", 2));
 }
 
-Test(base, the_ways_to_write_a_unit_are_one_unit)
-{
-  cr_expect(lw_unit_find(LW_KIND_UNIT_WEIGHT, "kN/m\xC2\xB3", 6) == lw_unit_find(LW_KIND_UNIT_WEIGHT, "kN/m3", 5));
+Test(base, the_ways_to_write_a_unit_are_one_unit) {
+  cr_expect(lw_unit_find(LW_KIND_UNIT_WEIGHT, "kN/m\xC2\xB3", 6) ==
+            lw_unit_find(LW_KIND_UNIT_WEIGHT, "kN/m3", 5));
   cr_expect(lw_unit_find(LW_KIND_PRESSURE, "kN / m^2", 8) == lw_unit_find(LW_KIND_PRESSURE, "kN/m2", 5));
   cr_expect(lw_unit_find(LW_KIND_LENGTH, "", 0) == NULL);
   cr_expect(lw_unit_find(LW_KIND_LENGTH, "mmmmmmmmmmmmmmmmmmmmmmmmmmmmm", 29) == NULL);
 }
 
-Test(base, every_unit_is_found_under_its_own_name_and_kind)
-{
+Test(base, every_unit_is_found_under_its_own_name_and_kind) {
   size_t count = 0;
   for (const lw_unit *unit; (unit = lw_unit_at(count)) != NULL; count++) {
     cr_expect(lw_unit_find(unit->kind, unit->name, strlen(unit->name)) == unit, "%s", unit->name);

@@ -1,0 +1,131 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "settle.h"
+
+#include <string.h>
+
+#include "entry.h"
+
+/* Forget what an earlier settling filled in, so that it follows anew from what is given. */
+static void forget_filled_in(lw_case *c) {
+  for (size_t i = 0; i < lw_item_count(); i++) {
+    const lw_item *item = lw_item_at(i);
+    int row;
+    for (int n = item->repeats > 0 ? 1 : 0; n <= item->repeats; n++) {
+      if (!lw_entry_given(item, n, c, &row)) {
+        lw_entry_forget(item, n, c);
+      }
+    }
+  }
+}
+
+static bool any_filled_in(const lw_case *c) {
+  return c->wall_kind.origin == LW_ASSUMED || c->water_unit_weight.origin == LW_ASSUMED ||
+         c->method_pressure.origin == LW_ASSUMED || c->works.origin == LW_ASSUMED;
+}
+
+static bool in_part(const lw_item *item, const char *part) {
+  return strcmp(item->part, part) == 0;
+}
+
+/* Is the item one that this wall has? A wall of courses has no base slab, and without a cap no cap weight. */
+static bool belongs(const lw_settling *s, const lw_item *item) {
+  const lw_case *c = s->c;
+  bool courses = c->wall_kind.value == LW_WALL_COURSES;
+  if (item->offset == offsetof(lw_case, people_on_cap)) {
+    return true;
+  }
+  if (item->offset == offsetof(lw_case, wall_unit_weight)) {
+    return !courses;
+  }
+  if (in_part(item, "courses")) {
+    bool of_cap = strncmp(item->name, "cap ", 4) == 0;
+    return courses && (!of_cap || c->cap_height.origin != LW_ABSENT);
+  }
+  if (in_part(item, "section")) {
+    return !courses && s->point_count == 0;
+  }
+  return !in_part(item, "pad") || c->pad_thickness.origin != LW_ABSENT;
+}
+
+static void fill_in(const lw_settling *s, const lw_item *item, int number) {
+  if (item->type == LW_ITEM_CHOICE) {
+    lw_choice *choice = lw_item_choice(item, number, s->c);
+    if (choice->origin == LW_ABSENT) {
+      *choice = (lw_choice){.value = (int)item->assumed, .origin = LW_ASSUMED};
+    }
+    return;
+  }
+  lw_quantity *q = lw_item_quantity(item, number, s->c);
+  if (q->origin == LW_ABSENT) {
+    *q = lw_assumed(item->kind == LW_KIND_ANGLE_OR_SHARE ? LW_KIND_ANGLE : item->kind, item->assumed);
+  }
+}
+
+void lw_settle_defaults(lw_settling *s) {
+  for (size_t i = 0; i < lw_item_count(); i++) {
+    const lw_item *item = lw_item_at(i);
+    if (item->type == LW_ITEM_WORDS || isnan(item->assumed) || !belongs(s, item)) {
+      continue;
+    }
+    if (item->repeats == 0) {
+      fill_in(s, item, 0);
+    } else if (in_part(item, "soil n")) {
+      for (int n = 1; n <= s->soil_count; n++) {
+        fill_in(s, item, n);
+      }
+    }
+  }
+}
+
+static void unknown_row(lw_settling *s, const lw_words *words, const char *list) {
+  const char *nearest = lw_tables_nearest(s->tables, list, words->text);
+  lw_settle_fault(s, LW_FAULT_UNKNOWN_ROW, words,
+                  nearest != NULL ? "a row of `lowwall list %s`; the nearest is \"%s\""
+                                  : "a row of `lowwall list %s`%s",
+                  list, nearest != NULL ? nearest : "");
+}
+
+void lw_settle_names(lw_settling *s) {
+  lw_case *c = s->c;
+  if (c->place.origin == LW_GIVEN && !lw_tables_has_place(s->tables, c->place.text)) {
+    unknown_row(s, &c->place, "places");
+  }
+  if (c->pad_material.origin == LW_GIVEN && lw_tables_material(s->tables, c->pad_material.text) == NULL) {
+    unknown_row(s, &c->pad_material, "materials");
+  }
+  if (c->method_format.origin != LW_GIVEN) {
+    c->method_format = (lw_words){.text = "lowwall", .origin = LW_ASSUMED};
+  } else if (!lw_tables_has_format(s->tables, c->method_format.text)) {
+    unknown_row(s, &c->method_format, "formats");
+  }
+}
+
+lw_status lw_case_settle(const lw_tables *tables, lw_case *c, lw_faults *faults) {
+  if (c->settled) {
+    return LW_OK;
+  }
+  lw_case work = *c;
+  lw_settling s = {.tables = tables, .c = &work, .faults = faults};
+  int before = faults->count;
+  if (any_filled_in(&work)) {
+    forget_filled_in(&work);
+  }
+  lw_settle_kind(&s);
+  lw_settle_soils(&s);
+  lw_settle_loads(&s);
+  if (work.wall_kind.value == LW_WALL_COURSES) {
+    lw_settle_courses(&s);
+  } else {
+    lw_settle_section(&s);
+  }
+  lw_settle_site(&s);
+  lw_settle_names(&s);
+  lw_settle_defaults(&s);
+  lw_settle_hold(&s);
+  if (faults->count > before) {
+    return LW_FAULTS;
+  }
+  work.settled = true;
+  *c = work;
+  return LW_OK;
+}

@@ -1,0 +1,140 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "settle.h"
+
+static bool load_given(const lw_case_load *load) {
+  return load->kind.origin == LW_GIVEN || lw_given(&load->pressure) || lw_given(&load->force) ||
+         lw_given(&load->near_edge) || lw_given(&load->far_edge) || lw_given(&load->distance) ||
+         lw_given(&load->below_ground);
+}
+
+static const void *place_of_load(const lw_case_load *load) {
+  const lw_quantity *values[] = {&load->pressure, &load->force, &load->near_edge, &load->far_edge,
+                                 &load->distance};
+  for (size_t i = 0; i < sizeof values / sizeof *values && load->kind.origin != LW_GIVEN; i++) {
+    if (lw_given(values[i])) {
+      return values[i];
+    }
+  }
+  return &load->kind;
+}
+
+/* A pressure without a kind is uniform, or a strip when it has edges. A force could be one of three. */
+static bool settle_load_kind(lw_settling *s, lw_case_load *load) {
+  if (load->kind.origin == LW_GIVEN && load->kind.row != LW_WORKED_OUT_ROW) {
+    return true;
+  }
+  if (!lw_given(&load->pressure)) {
+    lw_settle_missing(s, &load->kind, &load->pressure, "what kind of load it is");
+    return false;
+  }
+  bool strip = lw_given(&load->near_edge) || lw_given(&load->far_edge);
+  load->kind = (lw_choice){
+      .value = strip ? LW_LOAD_STRIP : LW_LOAD_UNIFORM, .origin = LW_GIVEN, .row = LW_WORKED_OUT_ROW};
+  return true;
+}
+
+static void need(lw_settling *s, const lw_quantity *q, const char *why) {
+  if (!lw_given(q)) {
+    lw_settle_missing(s, q, NULL, why);
+  }
+}
+
+static void refuse(lw_settling *s, const lw_quantity *q, const char *kind) {
+  if (lw_given(q)) {
+    lw_settle_fault(s, LW_FAULT_CONTRADICTION, q, "this item left out: a load of kind %s has none", kind);
+  }
+}
+
+static void need_force(lw_settling *s, const lw_case_load *load, lw_kind kind) {
+  need(s, &load->force, "the force of the load");
+  if (lw_given(&load->force) && load->force.kind != kind) {
+    lw_settle_fault(s, LW_FAULT_WRONG_UNIT, &load->force,
+                    kind == LW_KIND_FORCE ? "a force, in kN or lb: the load is a point"
+                                          : "a force a metre run, in kN/m or lb/ft");
+  }
+}
+
+static void hold_load(lw_settling *s, const lw_case_load *load) {
+  static const char *const names[] = {"none", "uniform", "strip", "line", "point", "cap"};
+  const char *name = names[load->kind.value];
+  bool pressure = load->kind.value == LW_LOAD_UNIFORM || load->kind.value == LW_LOAD_STRIP;
+  bool strip = load->kind.value == LW_LOAD_STRIP;
+  bool at_distance = load->kind.value == LW_LOAD_LINE || load->kind.value == LW_LOAD_POINT;
+  bool force = at_distance || load->kind.value == LW_LOAD_CAP;
+  if (pressure) {
+    need(s, &load->pressure, "the pressure of the load");
+  } else {
+    refuse(s, &load->pressure, name);
+  }
+  if (force) {
+    need_force(s, load, load->kind.value == LW_LOAD_POINT ? LW_KIND_FORCE : LW_KIND_LINE_LOAD);
+  } else {
+    refuse(s, &load->force, name);
+  }
+  if (strip) {
+    need(s, &load->near_edge, "where the strip begins");
+    need(s, &load->far_edge, "where the strip ends");
+  } else {
+    refuse(s, &load->near_edge, name);
+    refuse(s, &load->far_edge, name);
+  }
+  if (at_distance) {
+    need(s, &load->distance, "how far behind the wall the load stands");
+  } else {
+    refuse(s, &load->distance, name);
+  }
+  if (strip && lw_given(&load->near_edge) && lw_given(&load->far_edge) &&
+      load->far_edge.si <= load->near_edge.si) {
+    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &load->far_edge, "an edge beyond the near one, %.6g m",
+                    load->near_edge.si);
+  }
+}
+
+/* The garden load, when nothing is said of what stands behind: a load on the cap does not say it. */
+static void assume_load(lw_settling *s) {
+  lw_case *c = s->c;
+  if (s->load_count >= LW_LOAD_MAX) {
+    return;
+  }
+  bool vehicle = c->vehicle_access.origin != LW_GIVEN || c->vehicle_access.value == LW_YES;
+  const char *slug = vehicle ? "vehicle" : "garden";
+  const lw_load_row *row = lw_tables_load(s->tables, slug);
+  lw_case_load *load = &c->load[s->load_count];
+  if (row == NULL) {
+    lw_settle_fault(s, LW_FAULT_UNKNOWN_ROW, &load->kind,
+                    "a row \"%s\" in the table of loads, or the load given", slug);
+    return;
+  }
+  load->kind = (lw_choice){.value = LW_LOAD_UNIFORM, .origin = LW_ASSUMED};
+  load->pressure = lw_assumed(LW_KIND_PRESSURE, row->value);
+  load->pressure.table_row = (int)(row - s->tables->load);
+  s->load_count++;
+}
+
+void lw_settle_loads(lw_settling *s) {
+  int gap = -1;
+  bool only_cap = true;
+  s->load_count = 0;
+  for (int i = 0; i < LW_LOAD_MAX; i++) {
+    lw_case_load *load = &s->c->load[i];
+    bool given = load_given(load);
+    if (given && gap >= 0) {
+      lw_settle_fault(s, LW_FAULT_GAP_IN_NUMBERING, place_of_load(load), "load %d first", gap + 1);
+      return;
+    }
+    gap = given || gap >= 0 ? gap : i;
+    if (!given) {
+      continue;
+    }
+    s->load_count = i + 1;
+    if (settle_load_kind(s, load)) {
+      hold_load(s, load);
+      only_cap = only_cap && load->kind.value == LW_LOAD_CAP;
+    } else {
+      only_cap = false;
+    }
+  }
+  if (only_cap) {
+    assume_load(s);
+  }
+}

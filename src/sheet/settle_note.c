@@ -1,0 +1,143 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <stdarg.h>
+#include <string.h>
+
+#include "base/print.h"
+#include "entry.h"
+#include "settle.h"
+
+bool lw_given(const lw_quantity *q) {
+  return q->origin == LW_GIVEN && q->row != LW_WORKED_OUT_ROW;
+}
+
+lw_quantity lw_assumed(lw_kind kind, double si) {
+  return (lw_quantity){.si = si, .origin = LW_ASSUMED, .kind = kind, .table_row = -1};
+}
+
+lw_quantity lw_from_table(lw_kind kind, double si, int table_row) {
+  return (lw_quantity){.si = si, .origin = LW_TABLE, .kind = kind, .table_row = table_row};
+}
+
+lw_quantity lw_worked_out(lw_kind kind, double si, bool from_given) {
+  lw_quantity q = lw_assumed(kind, si);
+  q.origin = from_given ? LW_GIVEN : LW_ASSUMED;
+  q.row = from_given ? LW_WORKED_OUT_ROW : 0;
+  return q;
+}
+
+/* The item, and its number, that lies at this place of the case. */
+static const lw_item *item_at_place(const lw_settling *s, const void *where, int *number) {
+  size_t offset = (size_t)((const char *)where - (const char *)s->c);
+  for (size_t i = 0; i < lw_item_count(); i++) {
+    const lw_item *item = lw_item_at(i);
+    *number = item->repeats > 0 ? 1 : 0;
+    if (item->offset == offset) {
+      return item;
+    }
+    for (int n = 2; n <= item->repeats; n++) {
+      if (item->offset + item->stride * (size_t)(n - 1) == offset) {
+        *number = n;
+        return item;
+      }
+    }
+  }
+  return NULL;
+}
+
+double lw_default(const lw_settling *s, const lw_quantity *q) {
+  int number;
+  const lw_item *item = item_at_place(s, q, &number);
+  return item != NULL ? item->assumed : NAN;
+}
+
+typedef struct place {
+  int row, column;
+  char stood[LW_WORDS_MAX];
+} place;
+
+static place place_of(const lw_settling *s, const lw_item *item, int number) {
+  place p = {0, 0, ""};
+  if (item->type == LW_ITEM_QUANTITY) {
+    const lw_quantity *q = lw_item_quantity(item, number, s->c);
+    if (q->origin != LW_ABSENT) {
+      p = (place){q->row, q->column, ""};
+      lw_item_say(item, q->si, p.stood, sizeof p.stood);
+    }
+  } else if (item->type == LW_ITEM_CHOICE) {
+    const lw_choice *choice = lw_item_choice(item, number, s->c);
+    if (choice->origin != LW_ABSENT) {
+      p = (place){choice->row, choice->column, ""};
+      lw_item_word(item, choice->value, p.stood, sizeof p.stood);
+    }
+  } else {
+    const lw_words *words = lw_item_words(item, number, s->c);
+    p = (place){words->row, words->column, ""};
+    lw_print(p.stood, sizeof p.stood, "%s", words->text);
+  }
+  p.row = p.row == LW_WORKED_OUT_ROW ? 0 : p.row;
+  return p;
+}
+
+void lw_settle_fault(lw_settling *s, lw_fault_slug slug, const void *where, const char *wanted_format, ...) {
+  int number;
+  char name[LW_ITEM_NAME_MAX];
+  char wanted[200];
+  const lw_item *item = item_at_place(s, where, &number);
+  if (item == NULL) {
+    return;
+  }
+  lw_item_print_name(item, number, name, sizeof name);
+  va_list arguments;
+  va_start(arguments, wanted_format);
+  lw_print_list(wanted, sizeof wanted, wanted_format, arguments);
+  va_end(arguments);
+  place p = place_of(s, item, number);
+  lw_faults_add(s->faults, slug, p.row, p.column, name, p.stood, "%s", wanted);
+}
+
+static bool has_fault(const lw_settling *s, const void *where) {
+  int number;
+  char name[LW_ITEM_NAME_MAX];
+  const lw_item *item = where != NULL ? item_at_place(s, where, &number) : NULL;
+  if (item == NULL) {
+    return false;
+  }
+  lw_item_print_name(item, number, name, sizeof name);
+  for (int i = 0; i < s->faults->count; i++) {
+    if (strcmp(s->faults->fault[i].item, name) == 0) {
+      return true;
+    }
+  }
+  return false;
+}
+
+/* The one row that all given items share, as those of a schedule do; else 0. */
+static int common_row(const lw_settling *s) {
+  int common = 0;
+  for (size_t i = 0; i < lw_item_count(); i++) {
+    const lw_item *item = lw_item_at(i);
+    for (int n = item->repeats > 0 ? 1 : 0; n <= item->repeats; n++) {
+      int row;
+      if (!lw_entry_given(item, n, s->c, &row) || row <= 0) {
+        continue;
+      }
+      if (common > 0 && row != common) {
+        return 0;
+      }
+      common = row;
+    }
+  }
+  return common;
+}
+
+void lw_settle_missing(lw_settling *s, const void *where, const void *instead, const char *why) {
+  int number;
+  char name[LW_ITEM_NAME_MAX];
+  if (has_fault(s, where) || has_fault(s, instead)) {
+    return;
+  }
+  const lw_item *item = item_at_place(s, where, &number);
+  lw_item_print_name(item, number, name, sizeof name);
+  lw_faults_add(s->faults, LW_FAULT_MISSING_ITEM, common_row(s), 0, name, "", "%s, as in %s", why,
+                item->example);
+}

@@ -1,0 +1,76 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <string.h>
+
+#include "entry.h"
+#include "settle.h"
+
+/* Unknown ground behind ground rises 1 in 4; an unknown fence at a near boundary is a solid one. */
+#define UNKNOWN_SLOPE_RAD atan(0.25)
+#define UNKNOWN_FENCE_M 1.8
+#define NEAR_BOUNDARY_M 1.0
+
+/* Does the sheet give any quantity of this part? The first such, or NULL. */
+static const lw_quantity *first_given(const lw_settling *s, const char *part) {
+  for (size_t i = 0; i < lw_item_count(); i++) {
+    const lw_item *item = lw_item_at(i);
+    if (item->type != LW_ITEM_QUANTITY || strcmp(item->part, part) != 0) {
+      continue;
+    }
+    for (int n = item->repeats > 0 ? 1 : 0; n <= item->repeats; n++) {
+      const lw_quantity *q = lw_item_quantity(item, n, s->c);
+      if (lw_given(q)) {
+        return q;
+      }
+    }
+  }
+  return NULL;
+}
+
+void lw_settle_kind(lw_settling *s) {
+  lw_choice *kind = &s->c->wall_kind;
+  const lw_quantity *of_courses = first_given(s, "courses");
+  const lw_quantity *of_section = first_given(s, "section");
+  if (kind->origin != LW_GIVEN) {
+    bool section = of_section != NULL && of_courses == NULL;
+    *kind = (lw_choice){.value = section ? LW_WALL_SECTION : LW_WALL_COURSES, .origin = LW_ASSUMED};
+  }
+  if (kind->value == LW_WALL_COURSES && of_section != NULL) {
+    lw_settle_fault(s, LW_FAULT_CONTRADICTION, of_section, "this item left out, or wall kind = section");
+  } else if (kind->value == LW_WALL_SECTION && of_courses != NULL) {
+    lw_settle_fault(s, LW_FAULT_CONTRADICTION, of_courses, "this item left out, or wall kind = courses");
+  }
+  bool pad =
+      lw_given(&s->c->pad_width) || lw_given(&s->c->pad_spread) || s->c->pad_material.origin == LW_GIVEN;
+  if (pad && !lw_given(&s->c->pad_thickness)) {
+    lw_settle_missing(s, &s->c->pad_thickness, NULL, "the pad's thickness");
+  }
+}
+
+static void settle_levels(lw_case *c, bool bed) {
+  if (lw_given(&c->level_difference)) {
+    return;
+  }
+  if (bed) {
+    c->level_difference = lw_worked_out(LW_KIND_LENGTH, 0.0, true);
+  } else if (c->wall_height.origin != LW_ABSENT) {
+    double held = c->wall_height.si - (lw_given(&c->soil_below_top) ? c->soil_below_top.si : 0.0);
+    c->level_difference = lw_assumed(LW_KIND_LENGTH, fmax(0.0, held));
+  }
+}
+
+void lw_settle_site(lw_settling *s) {
+  lw_case *c = s->c;
+  bool bed = c->site_behind.origin == LW_GIVEN && c->site_behind.value == LW_BEHIND_BED;
+  if (c->site_back.origin != LW_GIVEN) {
+    c->site_back = (lw_choice){.value = bed ? LW_BACK_FENCE : LW_BACK_GROUND, .origin = LW_ASSUMED};
+  }
+  settle_levels(c, bed);
+  if (!lw_given(&c->ground_slope)) {
+    c->ground_slope = lw_assumed(LW_KIND_ANGLE, bed ? 0.0 : UNKNOWN_SLOPE_RAD);
+  }
+  if (!lw_given(&c->fence_height)) {
+    bool at_boundary =
+        lw_given(&c->boundary_distance) && c->boundary_distance.si <= NEAR_BOUNDARY_M + LW_MILLIMETRE;
+    c->fence_height = lw_assumed(LW_KIND_LENGTH, at_boundary ? UNKNOWN_FENCE_M : 0.0);
+  }
+}
