@@ -25,7 +25,12 @@ typedef struct lw_origin_note {
   lw_seen seen;
 } lw_origin_note;
 
-typedef enum lw_backfill_use { LW_BACKFILL_GOOD, LW_BACKFILL_FILTER, LW_BACKFILL_REFUSED, LW_BACKFILL_WEIGHT_ONLY } lw_backfill_use;
+typedef enum lw_backfill_use {
+  LW_BACKFILL_GOOD,
+  LW_BACKFILL_FILTER,  /* only behind clean stone with a filter */
+  LW_BACKFILL_REFUSED,
+  LW_BACKFILL_WEIGHT_ONLY
+} lw_backfill_use;
 
 /* tables/soils.csv: a soil by name, by plain words or by what the hand test showed. */
 typedef struct lw_soil_row {
@@ -39,8 +44,10 @@ typedef struct lw_soil_row {
   double allowable_bearing_kpa;    /* cautious presumptive value for this ground; NAN when none */
   lw_backfill_use use;
   bool free_draining;
-  double ribbon_from_m, ribbon_to_m;   /* ribbon lengths that mean this soil: from included, to not; NAN: none, no end */
-  double heap_from_rad, heap_to_rad;   /* angle of a poured heap of dry grains, likewise: a floor of the friction angle */
+  /* ribbon lengths that mean this soil: from included, to not; NAN: none, no end */
+  double ribbon_from_m, ribbon_to_m;
+  /* angle of a poured heap of dry grains, likewise: a floor of the friction angle */
+  double heap_from_rad, heap_to_rad;
   char note[LW_NOTE_MAX];          /* when refused: why and what to do */
   lw_origin_note weight_from;      /* of the unit weights */
   lw_origin_note bearing_from;     /* of the presumptive bearing value, or of refusing one */
@@ -55,7 +62,8 @@ typedef struct lw_interface_row {
   double angle_low_rad, angle_high_rad;  /* the same as angles, where the source prints them; NAN otherwise */
   double share_of_friction_angle;      /* of the soil's angle; NAN when given otherwise */
   double share_of_tan_friction;        /* of the tangent of the soil's angle; NAN when given otherwise */
-  char nature[16];                 /* ultimate · allowable · characteristic · design · nominal · test · default */
+  /* ultimate · allowable · characteristic · design · nominal · test · default */
+  char nature[16];
   char note[LW_NOTE_MAX];
   lw_origin_note from;
 } lw_interface_row;
@@ -70,7 +78,8 @@ typedef struct lw_material_row {
 
 /* tables/loads.csv: `slug` is what code and sheet ask for. */
 typedef struct lw_load_row {
-  char slug[LW_NAME_MAX];          /* garden · vehicle · people-sitting-down · people-sitting-out · people-leaning ... */
+  /* garden · vehicle · people-sitting-down · people-sitting-out · people-leaning ... */
+  char slug[LW_NAME_MAX];
   char name[LW_NAME_MAX];
   double value;                    /* in `unit`, SI */
   char unit[8];                    /* kPa · kN/m · kN */
@@ -94,20 +103,34 @@ typedef struct lw_format_row {
   char quantity[LW_NAME_MAX];      /* sliding · sliding-with-passive · overturning · compression · bearing-theory ·
                                       bearing-presumptive · friction (divides tan phi) · cohesion · passive-as ... */
   double needs[3];                 /* by lw_situation_kind; NAN: this format says nothing */
-  lw_seen needs_seen[3];           /* of each number; of one that is missing: the row's own */
+  lw_seen needs_seen[3];           /* of each number; means nothing where the number is missing */
   char clause[LW_NAME_MAX];
   char note[LW_NOTE_MAX];
   lw_origin_note from;
 } lw_format_row;
 
 /* tables/limits.csv: what the law of a place says about height. */
-typedef enum lw_trigger { LW_EXEMPT_BELOW, LW_APPROVAL_ABOVE, LW_ENGINEER_ABOVE, LW_DESIGN_ABOVE, LW_BARRIER_ABOVE } lw_trigger;
-typedef enum lw_height_kind { LW_HEIGHT_TOTAL, LW_HEIGHT_EXPOSED, LW_HEIGHT_RETAINED, LW_HEIGHT_NATURAL, LW_HEIGHT_FENCE,
-                              LW_HEIGHT_GREATEST, LW_HEIGHT_KINDS } lw_height_kind;
+typedef enum lw_trigger {
+  LW_EXEMPT_BELOW,
+  LW_APPROVAL_ABOVE,
+  LW_ENGINEER_ABOVE,
+  LW_DESIGN_ABOVE,
+  LW_BARRIER_ABOVE
+} lw_trigger;
+typedef enum lw_height_kind {
+  LW_HEIGHT_TOTAL,
+  LW_HEIGHT_EXPOSED,
+  LW_HEIGHT_RETAINED,
+  LW_HEIGHT_NATURAL,
+  LW_HEIGHT_FENCE,
+  LW_HEIGHT_GREATEST,
+  LW_HEIGHT_KINDS
+} lw_height_kind;
 
 typedef struct lw_limit_row {
   char id[24];
-  char place[64];                  /* slug of the place: "new-south-wales"; "default" for the conservative default */
+  /* slug of the place: "new-south-wales"; "default" for the conservative default */
+  char place[64];
   char aliases[LW_ALIASES_MAX];    /* other names of the place, "|"-separated, on its first row */
   char within[64];                 /* slugs of the places around it, "|"-separated: their rows apply too */
   char country[32], region[64];
@@ -124,12 +147,15 @@ typedef struct lw_limit_row {
   bool tiers_add;                  /* tiers always count as one wall */
   double tier_spacing_m, tier_spacing_per_height;  /* tiers nearer than this count as one wall */
   double street_within_m;          /* the row is only about walls this near to a street; NAN: anywhere */
-  char regime[32];                 /* building · planning · highway · design · warranty · safety ...: each must pass */
-  char only_if[LW_ALIASES_MAX];    /* slugs that narrow the row, "|"-separated: "next-to-highway"; "" applies always */
+  /* building · planning · highway · design · warranty · safety ...: each must pass */
+  char regime[32];
+  /* slugs that narrow the row, "|"-separated: "next-to-highway"; "" applies always */
+  char only_if[LW_ALIASES_MAX];
   char confidence[8];              /* high · medium · low: how sure it is that the text says this */
   bool no_surcharge;               /* any load behind ends the exemption */
   bool fence_counts;               /* the row is about wall plus fence */
-  bool not_a_wall_height;          /* cut or fill depth, change of level and the like: shown, compared with that height */
+  /* cut or fill depth, change of level and the like: shown, compared with that height */
+  bool not_a_wall_height;
   char as_of[48];
   lw_origin_note from;
 } lw_limit_row;
@@ -142,7 +168,8 @@ typedef struct lw_hazard_row {
   char caution[LW_NOTE_MAX];
   char number[LW_SOURCE_MAX];
   int severity;                    /* 1 to 5 */
-  char when[LW_ALIASES_MAX];       /* cue slugs, any of which brings it up: "always|digging|load-behind|..." */
+  /* cue slugs, any of which brings it up: "always|digging|load-behind|..." */
+  char when[LW_ALIASES_MAX];
   lw_origin_note from;
 } lw_hazard_row;
 
@@ -158,18 +185,21 @@ typedef struct lw_condition_row {
 
 /* tables/clearances.csv: distances to keep, and heights of fall, where the place is not known. */
 typedef struct lw_clearance_row {
-  char slug[LW_NAME_MAX];          /* boundary · building · other-wall · load · service · waterbody · public-way · fall · ... */
+  /* boundary · building · other-wall · load · service · waterbody · public-way · fall · ... */
+  char slug[LW_NAME_MAX];
   char name[LW_NOTE_MAX];          /* to what, in plain words */
   double at_least_m;               /* the larger of this ... */
   double per_height;               /* ... and this many heights; NAN: only the distance */
-  char height_of[16];              /* which height: greatest · lower-wall · total; "" when per_height is NAN */
+  /* which height: greatest · lower-wall · total; "" when per_height is NAN */
+  char height_of[16];
   char note[LW_NOTE_MAX];
   lw_origin_note from;
 } lw_clearance_row;
 
 /* tables/thresholds.csv: the figures between one word and another, mostly proposals of this project. */
 typedef struct lw_threshold_row {
-  char slug[LW_NAME_MAX];          /* level-ground · level-difference · bed-slope · stone-width · lean-height · lift-mass ... */
+  /* level-ground · level-difference · bed-slope · stone-width · lean-height · lift-mass ... */
+  char slug[LW_NAME_MAX];
   char name[LW_NOTE_MAX];
   double value;                    /* in `unit`, SI; slopes are rise over run */
   char unit[8];                    /* m · kg · "" */

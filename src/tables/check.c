@@ -9,15 +9,9 @@ typedef struct needed {
 } needed;
 
 static const needed needs[] = {
-    {"soils", "loam"},
-    {"soils", "clay loam"},
-    {"loads", "garden"},
-    {"loads", "vehicle"},
-    {"loads", "people-sitting-down"},
-    {"loads", "people-sitting-out"},
-    {"loads", "people-leaning"},
-    {"formats", "lowwall"},
-    {"limits", "default"},
+    {"soils", "loam"},           {"soils", "clay loam"},           {"loads", "garden"},
+    {"loads", "vehicle"},        {"loads", "people-sitting-down"}, {"loads", "people-sitting-out"},
+    {"loads", "people-leaning"}, {"formats", "lowwall"},           {"limits", "default"},
 };
 
 static bool has(const lw_tables *tables, const needed *need) {

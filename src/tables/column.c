@@ -87,16 +87,12 @@ const char *lw_column_store(const lw_column *column, const char *cell, size_t le
   if (strlen(cell) != length) return "the cell holds a NUL byte";
   if (length == 0 && !column->may_be_empty) return "the cell may not be empty";
   switch (column->type) {
-    case LW_COLUMN_TEXT:
-      return store_text(column, cell, length, member, wanted, size);
-    case LW_COLUMN_NUMBER:
-      return store_double(column, cell, length, member, wanted, size);
-    case LW_COLUMN_INTEGER:
-      return store_integer(column, cell, length, member, wanted, size);
-    case LW_COLUMN_WORD:
-    case LW_COLUMN_YES_NO:
-    case LW_COLUMN_LETTER:
-      break;
+  case LW_COLUMN_TEXT: return store_text(column, cell, length, member, wanted, size);
+  case LW_COLUMN_NUMBER: return store_double(column, cell, length, member, wanted, size);
+  case LW_COLUMN_INTEGER: return store_integer(column, cell, length, member, wanted, size);
+  case LW_COLUMN_WORD:
+  case LW_COLUMN_YES_NO:
+  case LW_COLUMN_LETTER: break;
   }
   return store_word(column, cell, member, wanted, size);
 }

@@ -6,8 +6,8 @@
 
 /* A CSV file as built into the library. */
 typedef struct lw_embedded {
-  const char *name;            /* "soils" */
-  const unsigned char *bytes;  /* not NUL-terminated */
+  const char *name;           /* "soils" */
+  const unsigned char *bytes; /* not NUL-terminated */
   size_t length;
 } lw_embedded;
 

@@ -6,10 +6,10 @@
 
 /* A list of names inside the tables, so that one search serves all of them. */
 static bool list_names(const lw_tables *tables, const char *list, lw_name_list *names) {
-#define LIST(word, rows, count_, row, name_, aliases_) \
-  if (strcmp(list, word) == 0) { \
-    *names = (lw_name_list){(const char *)(rows), sizeof(row), (count_), offsetof(row, name_), (aliases_)}; \
-    return true; \
+#define LIST(word, rows, count_, row, name_, aliases_)                                                       \
+  if (strcmp(list, word) == 0) {                                                                             \
+    *names = (lw_name_list){(const char *)(rows), sizeof(row), (count_), offsetof(row, name_), (aliases_)};  \
+    return true;                                                                                             \
   }
   LIST("soils", tables->soil, tables->soil_count, lw_soil_row, name, offsetof(lw_soil_row, aliases))
   LIST("interfaces", tables->interface_, tables->interface_count, lw_interface_row, name, 0)
@@ -37,7 +37,8 @@ static const char *aliases_of(const lw_name_list *names, int index) {
   return names->aliases_offset ? row_of(names, index) + names->aliases_offset : "";
 }
 
-/* Distance of a folded name to one name or to the nearest of "|"-separated ones; 0 is a match. */
+/* Distance of a folded name to one name or to the nearest of "|"-separated ones; 0 is a match, and the
+ * beginning of a name is nearly one. */
 static int distance_to(const char *words, const char *folded) {
   int nearest = LW_FOLDED_MAX;
   while (words[0] != '\0') {
@@ -45,6 +46,8 @@ static int distance_to(const char *words, const char *folded) {
     size_t span = strcspn(words, "|");
     lw_fold(words, span, word);
     int distance = lw_edit_distance(word, folded);
+    size_t typed = strlen(folded);
+    if (typed >= 3 && distance > 1 && strncmp(word, folded, typed) == 0) distance = 1;
     if (distance < nearest) nearest = distance;
     words += span + (words[span] == '|');
   }

@@ -3,9 +3,13 @@
 
 #include <string.h>
 
-static int is_blank(char c) { return c == ' ' || c == '\t' || c == '-' || c == '_'; }
+static int is_blank(char c) {
+  return c == ' ' || c == '\t' || c == '-' || c == '_';
+}
 
-static char lower(char c) { return c >= 'A' && c <= 'Z' ? (char)(c - 'A' + 'a') : c; }
+static char lower(char c) {
+  return c >= 'A' && c <= 'Z' ? (char)(c - 'A' + 'a') : c;
+}
 
 size_t lw_fold(const char *name, size_t length, char out[LW_FOLDED_MAX]) {
   size_t used = 0;
@@ -20,7 +24,9 @@ size_t lw_fold(const char *name, size_t length, char out[LW_FOLDED_MAX]) {
   return used;
 }
 
-static int least(int a, int b) { return a < b ? a : b; }
+static int least(int a, int b) {
+  return a < b ? a : b;
+}
 
 int lw_edit_distance(const char *a, const char *b) {
   int rows[3][LW_FOLDED_MAX + 1] = {{0}};

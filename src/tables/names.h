@@ -9,7 +9,7 @@ typedef struct lw_name_list {
   const char *rows;
   size_t row_size;
   int count;
-  size_t name_offset, aliases_offset;  /* aliases_offset 0: the list has none */
+  size_t name_offset, aliases_offset; /* aliases_offset 0: the list has none */
 } lw_name_list;
 
 /** The first row with that name, or else with that alias; -1: none. */

@@ -14,10 +14,10 @@ typedef struct reading {
   lw_tables *tables;
   lw_error *error;
   lw_status status;
-  int row;          /* from 1, as a spreadsheet counts */
-  size_t cells;     /* of the row in hand */
+  int row;      /* from 1, as a spreadsheet counts */
+  size_t cells; /* of the row in hand */
   bool header_seen;
-  int last_ending;  /* byte that ended the row before: CR LF ends a row twice */
+  int last_ending; /* byte that ended the row before: CR LF ends a row twice */
 } reading;
 
 static int *count_of(const reading *r) {
@@ -67,9 +67,9 @@ static bool same_keys(const reading *r, const char *a, const char *b) {
 static void end_data_row(reading *r) {
   int count = *count_of(r);
   if ((size_t)count >= r->shape->row_limit) {
-    r->status = lw_error_set(r->error, LW_TOO_MANY, LW_REASON_NONE,
-                             "%s.csv row %d: there is room for %zu rows", r->shape->name, r->row,
-                             r->shape->row_limit);
+    r->status =
+        lw_error_set(r->error, LW_TOO_MANY, LW_REASON_NONE, "%s.csv row %d: there is room for %zu rows",
+                     r->shape->name, r->row, r->shape->row_limit);
     return;
   }
   for (int i = 0; i < count; i++)

@@ -7,29 +7,29 @@
 /* What a table looks like, as data: one reader serves them all, and a new column is one line here. */
 
 typedef enum lw_column_type {
-  LW_COLUMN_TEXT,    /* char array of `size` bytes */
-  LW_COLUMN_NUMBER,  /* double, cell times `scale`, within low .. high before scaling */
-  LW_COLUMN_WORD,    /* one of `words`, stored as its index in an int-sized enum */
-  LW_COLUMN_YES_NO,  /* bool: true for every second of `words` */
-  LW_COLUMN_LETTER,  /* one char, one of `words` */
-  LW_COLUMN_INTEGER  /* int, within low .. high */
+  LW_COLUMN_TEXT,   /* char array of `size` bytes */
+  LW_COLUMN_NUMBER, /* double, cell times `scale`, within low .. high before scaling */
+  LW_COLUMN_WORD,   /* one of `words`, stored as its index in an int-sized enum */
+  LW_COLUMN_YES_NO, /* bool: true for every second of `words` */
+  LW_COLUMN_LETTER, /* one char, one of `words` */
+  LW_COLUMN_INTEGER /* int, within low .. high */
 } lw_column_type;
 
 typedef struct lw_column {
-  const char *header;  /* with its unit: "friction_angle [deg]" */
+  const char *header; /* with its unit: "friction_angle [deg]" */
   lw_column_type type;
-  bool may_be_empty;   /* a text stays "", a number becomes NAN */
-  size_t offset;       /* into the row */
-  size_t size;         /* of the member */
+  bool may_be_empty; /* a text stays "", a number becomes NAN */
+  size_t offset;     /* into the row */
+  size_t size;       /* of the member */
   double scale, low, high;
-  const char *words;   /* "good|filter|refused", in the order of the enum */
+  const char *words; /* "good|filter|refused", in the order of the enum */
 } lw_column;
 
 typedef struct lw_shape {
-  const char *name;  /* "soils": the file is soils.csv */
+  const char *name; /* "soils": the file is soils.csv */
   const lw_column *columns;
   size_t column_count;
-  size_t key_columns;  /* the first so many cells together tell a row apart from all others */
+  size_t key_columns; /* the first so many cells together tell a row apart from all others */
   size_t rows_offset, row_size, row_limit;
   size_t count_offset;
 } lw_shape;
@@ -38,29 +38,33 @@ typedef struct lw_shape {
 #define LW_MM 0.001
 
 #define LW_AT(row, member) offsetof(row, member), sizeof(((row *)0)->member)
-#define LW_TEXT(header, row, member) \
-  {header, LW_COLUMN_TEXT, false, LW_AT(row, member), 0, 0, 0, NULL}
-#define LW_TEXT_MAYBE(header, row, member) \
-  {header, LW_COLUMN_TEXT, true, LW_AT(row, member), 0, 0, 0, NULL}
-#define LW_NUMBER(header, row, member, scale, low, high) \
-  {header, LW_COLUMN_NUMBER, false, LW_AT(row, member), scale, low, high, NULL}
-#define LW_NUMBER_MAYBE(header, row, member, scale, low, high) \
-  {header, LW_COLUMN_NUMBER, true, LW_AT(row, member), scale, low, high, NULL}
-#define LW_WORD(header, row, member, words) {header, LW_COLUMN_WORD, false, LW_AT(row, member), 0, 0, 0, words}
-#define LW_WORD_MAYBE(header, row, member, words) \
-  {header, LW_COLUMN_WORD, true, LW_AT(row, member), 0, 0, 0, words}
-#define LW_YES_NO(header, row, member) {header, LW_COLUMN_YES_NO, false, LW_AT(row, member), 0, 0, 0, "no|yes"}
+#define LW_TEXT(header, row, member)                                                                         \
+  { header, LW_COLUMN_TEXT, false, LW_AT(row, member), 0, 0, 0, NULL }
+#define LW_TEXT_MAYBE(header, row, member)                                                                   \
+  { header, LW_COLUMN_TEXT, true, LW_AT(row, member), 0, 0, 0, NULL }
+#define LW_NUMBER(header, row, member, scale, low, high)                                                     \
+  { header, LW_COLUMN_NUMBER, false, LW_AT(row, member), scale, low, high, NULL }
+#define LW_NUMBER_MAYBE(header, row, member, scale, low, high)                                               \
+  { header, LW_COLUMN_NUMBER, true, LW_AT(row, member), scale, low, high, NULL }
+#define LW_WORD(header, row, member, words)                                                                  \
+  { header, LW_COLUMN_WORD, false, LW_AT(row, member), 0, 0, 0, words }
+#define LW_WORD_MAYBE(header, row, member, words)                                                            \
+  { header, LW_COLUMN_WORD, true, LW_AT(row, member), 0, 0, 0, words }
+#define LW_YES_NO(header, row, member)                                                                       \
+  { header, LW_COLUMN_YES_NO, false, LW_AT(row, member), 0, 0, 0, "no|yes" }
 #define LW_SEEN_WORDS "seen|memory|derived|proposal|practice"
-#define LW_FROM(row, member) \
+#define LW_FROM(row, member)                                                                                 \
   LW_TEXT("source", row, member.source), LW_WORD("seen", row, member.seen, LW_SEEN_WORDS)
 
-#define LW_SHAPE(name, columns, keys, row, member, count) \
-  {name, columns, sizeof(columns) / sizeof((columns)[0]), keys, offsetof(lw_tables, member), sizeof(row), \
-   sizeof(((lw_tables *)0)->member) / sizeof(row), offsetof(lw_tables, count)}
+#define LW_SHAPE(name, columns, keys, row, member, count)                                                    \
+  {                                                                                                          \
+    name, columns, sizeof(columns) / sizeof((columns)[0]), keys, offsetof(lw_tables, member), sizeof(row),   \
+        sizeof(((lw_tables *)0)->member) / sizeof(row), offsetof(lw_tables, count)                           \
+  }
 
-extern const lw_shape lw_ground_shapes[];  /* soils, interfaces, materials, loads, bearing */
+extern const lw_shape lw_ground_shapes[]; /* soils, interfaces, materials, loads, bearing */
 extern const size_t lw_ground_shape_count;
-extern const lw_shape lw_law_shapes[];     /* formats, limits, hazards, conditions, clearances, thresholds */
+extern const lw_shape lw_law_shapes[]; /* formats, limits, hazards, conditions, clearances, thresholds */
 extern const size_t lw_law_shape_count;
 
 /** The i-th shape of all, or NULL past the last. */

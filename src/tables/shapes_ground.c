@@ -2,8 +2,8 @@
 /* The tables of what ground, blocks and loads are like. */
 #include "shape.h"
 
-#define LIGHT 0.0   /* [kN/m3] no unit weight is negative */
-#define HEAVY 40.0  /* [kN/m3] heavier than any stone: a slip of units */
+#define LIGHT 0.0  /* [kN/m3] no unit weight is negative */
+#define HEAVY 40.0 /* [kN/m3] heavier than any stone: a slip of units */
 
 static const lw_column soil_columns[] = {
     LW_TEXT("name", lw_soil_row, name),

@@ -2,9 +2,9 @@
 /* The tables of what is asked: factors, laws, cautions, distances. */
 #include "shape.h"
 
-#define FAR 1000.0  /* [m] no rule on file reaches further: a slip of units */
-#define TALL 30.0   /* [m] likewise for heights */
-#define MANY 20.0   /* factors and multiples of a height */
+#define FAR 1000.0 /* [m] no rule on file reaches further: a slip of units */
+#define TALL 30.0  /* [m] likewise for heights */
+#define MANY 20.0  /* factors and multiples of a height */
 
 static const lw_column format_columns[] = {
     LW_TEXT("format", lw_format_row, format),

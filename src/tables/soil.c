@@ -11,9 +11,13 @@ typedef struct span {
   double from, to;
 } span;
 
-static bool is_number_part(char c) { return (c >= '0' && c <= '9') || c == '.'; }
+static bool is_number_part(char c) {
+  return (c >= '0' && c <= '9') || c == '.';
+}
 
-static const char *skip_blanks(const char *text) { return text + strspn(text, " "); }
+static const char *skip_blanks(const char *text) {
+  return text + strspn(text, " ");
+}
 
 static bool read_length(const char **text, double *value) {
   size_t length = 0;
