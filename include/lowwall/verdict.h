@@ -27,13 +27,14 @@ typedef enum lw_who { LW_WHO_BUILDER, LW_WHO_COUNCIL, LW_WHO_ENGINEER } lw_who;
 /* The answer a reason belongs to. */
 typedef enum lw_answer { LW_ANSWER_WHAT, LW_ANSWER_STANDS, LW_ANSWER_WHO } lw_answer;
 
-enum { LW_REASONS_MAX = 40, LW_CAUTION_MAX = 10, LW_REMEDY_MAX = 8, LW_ASKING_MAX = 8, LW_LIMIT_HIT_MAX = 24 };
+enum { LW_REASONS_MAX = 64, LW_CAUTION_MAX = 10, LW_REMEDY_MAX = 8, LW_ASKING_MAX = 8, LW_LIMIT_HIT_MAX = 24 };
 
 typedef struct lw_verdict_reason {
   lw_answer answer;
   lw_who who;            /* whom it calls for, of a who reason */
+  bool assumed;          /* it rests on an answer that is not known */
   char slug[40];
-  char text[256];        /* one plain sentence */
+  char text[480];        /* one plain sentence */
   char source[LW_SOURCE_MAX];
 } lw_verdict_reason;
 
@@ -59,7 +60,7 @@ typedef struct lw_verdict {
   int governing_situation, governing_check;
   int caution_count;
   const lw_hazard_row *caution[LW_CAUTION_MAX];
-  char headline[320];
+  char headline[720];
   int exit_status;                      /* 0, 3, 4 or 5 */
 } lw_verdict;
 

@@ -1,0 +1,188 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "asking.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "trial.h"
+
+/* What a favourable answer to each question would be, as a sheet has it. Good ordinary values, not the
+ * best there are: they only rank what is worth finding out. */
+typedef struct lw_favourable {
+  const char *item, *value;
+} lw_favourable;
+
+static const lw_favourable favourable[] = {
+    {"vehicle access", "no"},
+    {"drain outlets", "2"},
+    {"wall joints", "open"},
+    {"ground drains", "yes"},
+    {"stone width", "300 mm"},
+    {"site behind", "bed"},
+    {"site back", "wall"},
+    {"ground slope", "0 deg"},
+    {"front slope", "0 deg"},
+    {"level difference", "0 m"},
+    {"fence height", "0 m"},
+    {"boundary distance", "50 m"},
+    {"building distance", "50 m"},
+    {"other wall distance", "50 m"},
+    {"public way distance", "50 m"},
+    {"service distance", "50 m"},
+    {"waterbody distance", "500 m"},
+    {"pool barrier distance", "50 m"},
+    {"mapped land", "no"},
+    {"reactive soil", "no"},
+    {"site above", "nobody"},
+    {"people on cap", "no"},
+    {"cap fixing", "bonded"},
+    {"soil 1 name", "clean sand"},
+    {"footing soil name", "clean sand"},
+    {"allowable bearing", "100 kPa"},
+    {"base friction", "0.45"},
+    {"setback", "20 mm"},
+    {"block unit weight", "23 kN/m3"},
+    {"wall unit weight", "24 kN/m3"},
+    {"block height", "150 mm"},
+    {"wall embedment", "200 mm"},
+    {"soil below top", "50 mm"},
+    {"load 1 kind", "none"},
+};
+
+enum { FAVOURABLE = sizeof favourable / sizeof *favourable };
+
+/* How much better the verdict is: by exit status, then by the margin, then by what still calls for the
+ * same. */
+typedef struct lw_gain {
+  int exit, stands, reasons;
+  double ratio;
+} lw_gain;
+
+/* From the least grave on: 0, 3, 4, 5. */
+static int grave(const lw_verdict *v) {
+  return v->exit_status;
+}
+
+static int how_it_stands(lw_holds stands) {
+  return stands == LW_HOLDS ? 2 : stands == LW_FALLS_SHORT ? 1 : 0;
+}
+
+/* A wall without a ratio to print has none to gain: its place is the end of the scale. */
+static double ratio_of(const lw_result *result) {
+  lw_number ratio = lw_trial_ratio(result);
+  if (ratio.known) return fmin(ratio.value, 9.0);
+  return result->verdict.stands == LW_HOLDS ? 9.0 : 0.0;
+}
+
+static int calling(const lw_verdict *v, lw_who who) {
+  int count = 0;
+  for (int i = 0; i < v->reason_count; i++) {
+    count += v->reason[i].answer == LW_ANSWER_WHO && v->reason[i].who >= who ? 1 : 0;
+  }
+  return count;
+}
+
+static lw_gain gain_of(const lw_result *now, const lw_result *then) {
+  const lw_verdict *a = &now->verdict, *b = &then->verdict;
+  return (lw_gain){
+      .exit = grave(a) - grave(b),
+      .stands = how_it_stands(b->stands) - how_it_stands(a->stands),
+      .ratio = ratio_of(then) - ratio_of(now),
+      .reasons = a->who == LW_WHO_BUILDER ? 0 : calling(a, a->who) - calling(b, a->who),
+  };
+}
+
+static const double RATIO_WORTH_SAYING = 0.01;
+
+/* Nothing got worse and something got better. */
+static bool is_gain(const lw_gain *g) {
+  if (g->exit < 0 || g->stands < 0) return false;
+  return g->exit > 0 || g->stands > 0 || g->ratio > RATIO_WORTH_SAYING || g->reasons > 0;
+}
+
+static bool better(const lw_gain *a, const lw_gain *b) {
+  if (a->exit != b->exit) return a->exit > b->exit;
+  if (a->stands != b->stands) return a->stands > b->stands;
+  if (fabs(a->ratio - b->ratio) > RATIO_WORTH_SAYING) return a->ratio > b->ratio;
+  return a->reasons > b->reasons;
+}
+
+static const lw_item *item_of(const lw_favourable *f, int *number) {
+  return lw_item_find(f->item, strlen(f->item), number);
+}
+
+static void tell_quantity(const lw_item *item, const lw_quantity *q, char *out, size_t size) {
+  const lw_unit *unit = lw_unit_find(item->kind, item->unit, strlen(item->unit));
+  char number[32];
+  lw_print(number, sizeof number, "%.6g", unit ? q->si / unit->to_si : q->si);
+  lw_print(out, size, "%s%s%s", number, item->unit[0] ? " " : "", item->unit);
+}
+
+/* What was taken in place of the answer; false when it was given, or plays no part in this wall. */
+static bool assumed_value(const lw_item *item, int number, lw_case *c, char *out, size_t size) {
+  if (item->type == LW_ITEM_CHOICE) {
+    const lw_choice *choice = lw_item_choice(item, number, c);
+    lw_item_word(item, choice->value, out, size);
+    return choice->origin == LW_ASSUMED;
+  }
+  if (item->type == LW_ITEM_QUANTITY) {
+    const lw_quantity *q = lw_item_quantity(item, number, c);
+    tell_quantity(item, q, out, size);
+    return q->origin == LW_ASSUMED;
+  }
+  /* A soil that nobody named is the assumed one, if nobody gave its angle either. */
+  const lw_case_soil *soil = strncmp(item->name, "footing", 7) == 0 ? &c->footing : &c->soil[0];
+  lw_print(out, size, "friction angle %.0f deg", soil->friction.si * 180.0 / 3.14159265358979323846);
+  return lw_item_words(item, number, c)->origin != LW_GIVEN && soil->friction.origin == LW_ASSUMED;
+}
+
+static bool answer(const lw_favourable *f, const lw_result *result, lw_result *scratch) {
+  char argument[96];
+  lw_case c = result->given;
+  lw_faults faults = {.count = 0};
+  lw_print(argument, sizeof argument, "%s=%s", f->item, f->value);
+  if (lw_sheet_override(argument, 1, &c, &faults) != LW_OK) return false;
+  return lw_run(&c, result->tables, scratch, NULL) == LW_OK;
+}
+
+static void note(const lw_item *item, int number, const lw_favourable *f, const lw_result *then,
+                 lw_asking *asking) {
+  lw_item_print_name(item, number, asking->item, sizeof asking->item);
+  lw_print(asking->question, sizeof asking->question, "%s", item->question);
+  lw_print(asking->favourable, sizeof asking->favourable, "%s", f->value);
+  asking->stands_then = then->verdict.stands;
+  asking->who_then = then->verdict.who;
+  asking->ratio_then = lw_trial_ratio(then);
+  asking->exit_then = then->verdict.exit_status;
+}
+
+/* Insert by gain; of equal gains the earlier question first. The last one falls off a full list. */
+static void insert(lw_result *result, lw_gain *gains, const lw_asking *asking, const lw_gain *gain) {
+  int at = result->asking_count;
+  while (at > 0 && better(gain, &gains[at - 1])) at--;
+  if (at >= LW_ASKING_MAX) return;
+  int last = result->asking_count < LW_ASKING_MAX ? result->asking_count++ : LW_ASKING_MAX - 1;
+  for (int i = last; i > at; i--) {
+    result->asking[i] = result->asking[i - 1];
+    gains[i] = gains[i - 1];
+  }
+  result->asking[at] = *asking;
+  gains[at] = *gain;
+}
+
+void lw_asking_find(lw_result *result, lw_result *scratch) {
+  lw_gain gains[LW_ASKING_MAX];
+  result->asking_count = 0;
+  for (size_t i = 0; i < FAVOURABLE; i++) {
+    int number = 0;
+    lw_asking asking = {0};
+    const lw_item *item = item_of(&favourable[i], &number);
+    bool asked = item && item->question[0] != '\0' &&
+                 assumed_value(item, number, &result->given, asking.assumed, sizeof asking.assumed);
+    if (!asked || !answer(&favourable[i], result, scratch)) continue;
+    lw_gain gain = gain_of(result, scratch);
+    if (!is_gain(&gain)) continue;
+    note(item, number, &favourable[i], scratch, &asking);
+    insert(result, gains, &asking, &gain);
+  }
+}

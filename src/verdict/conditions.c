@@ -1,0 +1,209 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "parts.h"
+
+#include <math.h>
+#include <string.h>
+
+/* What sends a wall to a professional whatever its height. The rows, their sentences and whom they call
+ * for stand in tables/conditions.csv; here is only how the sheet answers each. Heritage and vibrating
+ * loads have no item: nobody is asked for them. */
+
+/* How an answer was come by, for the end of the sentence. */
+typedef struct lw_finding {
+  lw_origin origin;
+  char detail[LW_DETAIL_MAX];
+} lw_finding;
+
+static const double TOUCHING_M = 1e-9;
+
+static bool near(const lw_quantity *q, double within_m, const char *what, lw_finding *found) {
+  if (q->origin == LW_ABSENT || q->si >= within_m) return false;
+  char away[64];
+  found->origin = q->origin;
+  lw_print(found->detail, sizeof found->detail, "%s %s, within the %.2f m that count here", what,
+           lw_reasons_distance(q, away, sizeof away), within_m);
+  return true;
+}
+
+static bool said_yes(const lw_choice *choice, int value, const char *known, lw_finding *found) {
+  if (!lw_facts_is(choice, value)) return false;
+  found->origin = choice->origin;
+  lw_print(found->detail, sizeof found->detail, "%s",
+           choice->origin == LW_ASSUMED ? "not known, so taken as true" : known);
+  return true;
+}
+
+static bool supports_building(const lw_facts *f, lw_finding *found) {
+  if (lw_facts_back_is(f, LW_BACK_BUILDING)) {
+    return said_yes(&f->c->site_back, LW_BACK_BUILDING, "a building closes the far side", found);
+  }
+  return near(&f->c->building_distance, f->reach_m, "a building", found);
+}
+
+static bool vehicle_load(const lw_facts *f, lw_finding *found) {
+  return said_yes(&f->c->vehicle_access, LW_YES, "a vehicle can reach it", found);
+}
+
+static bool water_held(const lw_facts *f, lw_finding *found) {
+  return said_yes(&f->c->water_held, LW_YES, "it holds water", found) ||
+         near(&f->c->pool_barrier_distance, TOUCHING_M, "a pool barrier", found);
+}
+
+static bool other_wall_near(const lw_facts *f, lw_finding *found) {
+  return near(&f->c->other_wall_distance,
+              lw_facts_threshold(f, "tier-apart", INFINITY) * f->lower_wall_m - TOUCHING_M, "another wall",
+              found);
+}
+
+static bool slopes(const lw_quantity *slope, const char *where, lw_finding *found) {
+  found->origin = slope->origin;
+  lw_print(found->detail, sizeof found->detail, "1 in %.1f %s%s", 1.0 / tan(fabs(slope->si)), where,
+           slope->origin == LW_ASSUMED ? ", not known, so taken as that" : "");
+  return true;
+}
+
+static bool sloping_ground(const lw_facts *f, lw_finding *found) {
+  if (!f->level_behind) return slopes(&f->c->ground_slope, "behind", found);
+  if (!f->level_in_front) return slopes(&f->c->front_slope, "in front", found);
+  return false;
+}
+
+static bool boundary(const lw_facts *f, lw_finding *found) {
+  return near(&f->c->boundary_distance, fmax(f->reach_m, f->dig_m), "the boundary", found);
+}
+
+static bool public_way(const lw_facts *f, lw_finding *found) {
+  return near(&f->c->public_way_distance, f->reach_m, "a street or public path", found);
+}
+
+static bool mapped_land(const lw_facts *f, lw_finding *found) {
+  return said_yes(&f->c->mapped_land, LW_YES, "it is on a map", found);
+}
+
+static bool reactive_soil(const lw_facts *f, lw_finding *found) {
+  return said_yes(&f->c->reactive_soil, LW_YES, "it cracks in dry seasons", found);
+}
+
+static bool fence_load(const lw_facts *f, lw_finding *found) {
+  const lw_quantity *fence = &f->c->fence_height;
+  if (fence->origin == LW_ABSENT || fence->si <= 0.0) return false;
+  found->origin = fence->origin;
+  lw_print(found->detail, sizeof found->detail, "%s%.2f m high",
+           fence->origin == LW_ASSUMED ? "not known, so taken as " : "", fence->si);
+  return true;
+}
+
+/* The drop from which codes that ask for a barrier agree; lower ones are a question for the council. */
+static bool barrier_needed(const lw_facts *f, lw_finding *found) {
+  double most = lw_facts_clearance(f, "fall-barrier");
+  if (!f->people_above || f->height_m[LW_HEIGHT_EXPOSED] < most - TOUCHING_M) return false;
+  found->origin = f->c->site_above.origin;
+  lw_print(found->detail, sizeof found->detail, "%sa drop of %.2f m, %.2f m or more",
+           found->origin == LW_ASSUMED ? "who is above is not known, so taken as people; " : "",
+           f->height_m[LW_HEIGHT_EXPOSED], most);
+  return true;
+}
+
+static bool no_outlet(const lw_facts *f, lw_finding *found) {
+  if (f->water_behind) {
+    found->origin = LW_GIVEN;
+    lw_print(found->detail, sizeof found->detail, "water stands %.2f m below the top",
+             f->wall->site.water_depth_m);
+    return true;
+  }
+  if (!f->no_way_out) return false;
+  found->origin = f->c->drain_outlets.origin == LW_GIVEN ? LW_GIVEN : LW_ASSUMED;
+  lw_print(found->detail, sizeof found->detail, "%s",
+           found->origin == LW_GIVEN ? "no outlet, no open joints, no ground that drains"
+                                     : "where it gets out is not known, so taken as nowhere");
+  return true;
+}
+
+static bool bad_fill(const lw_facts *f, lw_finding *found) {
+  bool behind = f->wall->site.backfill_refused;
+  if (!behind && f->wall->site.allowable_bearing_kpa > 0.0) return false;
+  found->origin = LW_GIVEN;
+  lw_print(found->detail, sizeof found->detail, "%s",
+           behind ? "the soil behind is refused as backfill"
+                  : "no bearing value may be given for the ground under it");
+  return true;
+}
+
+static bool earthquake(const lw_facts *f, lw_finding *found) {
+  const lw_quantity *q = &f->c->seismic_horizontal;
+  if (q->origin == LW_ABSENT || q->si <= 0.0) return false;
+  found->origin = q->origin;
+  lw_print(found->detail, sizeof found->detail, "horizontal coefficient %.2f", q->si);
+  return true;
+}
+
+static bool wall_that_moved(const lw_facts *f, lw_finding *found) {
+  return said_yes(&f->c->works, LW_WORKS_MOVED, "it has moved", found) ||
+         said_yes(&f->c->works, LW_WORKS_RAISED, "it is made higher than it was", found);
+}
+
+/* How deep a footing or a main lies is not asked: the trench reaches below it where it is nearer than it
+ * is deep. */
+static bool digs_below(const lw_facts *f, lw_finding *found) {
+  return near(&f->c->building_distance, f->dig_m, "a building", found) ||
+         near(&f->c->service_distance, f->dig_m, "a service", found);
+}
+
+typedef struct lw_condition {
+  const char *slug;
+  bool (*met)(const lw_facts *, lw_finding *);
+} lw_condition;
+
+static const lw_condition conditions[] = {
+    {"other-wall-near", other_wall_near},
+    {"sloping-ground", sloping_ground},
+    {"supports-building", supports_building},
+    {"vehicle-load", vehicle_load},
+    {"water-held", water_held},
+    {"boundary", boundary},
+    {"public-way", public_way},
+    {"mapped-land", mapped_land},
+    {"reactive-soil", reactive_soil},
+    {"fence-load", fence_load},
+    {"barrier-needed", barrier_needed},
+    {"no-outlet", no_outlet},
+    {"bad-fill", bad_fill},
+    {"earthquake", earthquake},
+    {"wall-that-moved", wall_that_moved},
+    {"digs-below-footing", digs_below},
+};
+
+enum { CONDITIONS = sizeof conditions / sizeof *conditions };
+
+const char *lw_verdict_condition_at(size_t index) {
+  return index < CONDITIONS ? conditions[index].slug : NULL;
+}
+
+bool lw_verdict_condition_met(const lw_facts *facts, const char *slug) {
+  lw_finding found;
+  for (size_t i = 0; i < CONDITIONS; i++) {
+    if (strcmp(conditions[i].slug, slug) == 0) return conditions[i].met(facts, &found);
+  }
+  return false;
+}
+
+/* A table may give a condition to the council; one whose row is gone is no longer asked for. */
+static void raise(const lw_facts *f, const lw_condition *condition, lw_verdict *v) {
+  lw_finding found = {.origin = LW_GIVEN};
+  const lw_condition_row *row = lw_tables_condition(f->tables, condition->slug);
+  if (!row || !condition->met(f, &found)) return;
+  lw_who who = strcmp(row->who, "council") == 0 ? LW_WHO_COUNCIL : LW_WHO_ENGINEER;
+  lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
+                                                         .who = who,
+                                                         .origin = found.origin,
+                                                         .slug = condition->slug,
+                                                         .source = row->from.source});
+  if (!r) return;
+  size_t length = strlen(row->sentence);
+  if (length > 0 && row->sentence[length - 1] == '.') length--;
+  lw_print(r->text, sizeof r->text, "%.*s (%s).", (int)length, row->sentence, found.detail);
+}
+
+void lw_verdict_conditions(const lw_facts *facts, lw_verdict *verdict) {
+  for (size_t i = 0; i < CONDITIONS; i++) raise(facts, &conditions[i], verdict);
+}

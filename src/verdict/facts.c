@@ -1,0 +1,147 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "facts.h"
+
+#include <math.h>
+
+static const double QUARTER_PI = 0.78539816339744830962;
+
+/* A figure met exactly in decimal millimetres is met, whatever its binary digits. */
+static const double ROUNDING = 1e-9;
+
+double lw_facts_threshold(const lw_facts *facts, const char *slug, double otherwise) {
+  const lw_threshold_row *row = lw_tables_threshold(facts->tables, slug);
+  return row && isfinite(row->value) ? row->value : otherwise;
+}
+
+double lw_facts_distance(const lw_quantity *q) {
+  return q->origin == LW_ABSENT ? INFINITY : q->si;
+}
+
+bool lw_facts_is(const lw_choice *choice, int value) {
+  return choice->origin != LW_ABSENT && choice->value == value;
+}
+
+bool lw_facts_back_is(const lw_facts *facts, lw_back back) {
+  const lw_choice *site_back = &facts->c->site_back;
+  bool said = site_back->origin == LW_GIVEN || lw_facts_is(&facts->c->site_behind, LW_BEHIND_BED);
+  return said && lw_facts_is(site_back, (int)back);
+}
+
+static double height_of(const lw_facts *facts, const char *which) {
+  if (lw_tables_listed("lower-wall", which)) return facts->lower_wall_m;
+  if (lw_tables_listed("total", which)) return facts->height_m[LW_HEIGHT_TOTAL];
+  return facts->height_m[LW_HEIGHT_GREATEST];
+}
+
+double lw_facts_clearance(const lw_facts *facts, const char *slug) {
+  const lw_clearance_row *row = lw_tables_clearance(facts->tables, slug);
+  if (!row) return 0.0;
+  double by_height = isfinite(row->per_height) ? row->per_height * height_of(facts, row->height_of) : 0.0;
+  return fmax(isfinite(row->at_least_m) ? row->at_least_m : 0.0, by_height);
+}
+
+/* What is not known of cut and fill is as deep as the soil held up. */
+static double natural_height(const lw_case *c, double retained_m) {
+  double cut = c->cut_depth.origin == LW_GIVEN ? c->cut_depth.si : retained_m;
+  double fill = c->fill_depth.origin == LW_GIVEN ? c->fill_depth.si : retained_m;
+  return fmax(cut, fill);
+}
+
+static void heights_gather(lw_facts *f) {
+  const lw_section *section = &f->wall->section;
+  double *h = f->height_m;
+  double fence = f->c->fence_height.origin == LW_ABSENT ? 0.0 : f->c->fence_height.si;
+  f->to_pad_m = section->height_m + f->wall->site.pad.thickness_m;
+  h[LW_HEIGHT_TOTAL] = section->height_m;
+  h[LW_HEIGHT_EXPOSED] = section->height_m - section->embedment_m;
+  h[LW_HEIGHT_RETAINED] = fmax(0.0, h[LW_HEIGHT_EXPOSED] - f->wall->site.soil_below_top_m);
+  h[LW_HEIGHT_NATURAL] = natural_height(f->c, h[LW_HEIGHT_RETAINED]);
+  h[LW_HEIGHT_FENCE] = h[LW_HEIGHT_EXPOSED] + fence;
+  h[LW_HEIGHT_GREATEST] =
+      fmax(fmax(f->to_pad_m, h[LW_HEIGHT_EXPOSED]), fmax(h[LW_HEIGHT_RETAINED], h[LW_HEIGHT_NATURAL]));
+  double cut = f->c->cut_depth.origin == LW_GIVEN ? f->c->cut_depth.si : 0.0;
+  f->dig_m = fmax(section->embedment_m + f->wall->site.pad.thickness_m, cut);
+}
+
+/* Where a line from the bottom rear, `lean` from the vertical, comes out of the ground: its distance back. */
+static double reach_of(const lw_facts *f, double lean_rad) {
+  const lw_site *site = &f->wall->site;
+  double depth = fmax(0.0, f->to_pad_m - site->soil_below_top_m);
+  double run = tan(lean_rad), rise = tan(site->slope_rad);
+  double back = run * rise < 1.0 ? run * depth / (1.0 - run * rise) : INFINITY;
+  if (back <= site->slope_run_m) return back;
+  return run * (depth + site->slope_run_m * rise);
+}
+
+static double least_friction(const lw_site *site) {
+  double least = site->soil_count > 0 ? site->soil[0].friction_rad : 0.0;
+  for (int i = 1; i < site->soil_count; i++) least = fmin(least, site->soil[i].friction_rad);
+  return least;
+}
+
+static void other_wall_gather(lw_facts *f) {
+  const lw_case *c = f->c;
+  double other =
+      c->other_wall_height.origin == LW_ABSENT ? f->height_m[LW_HEIGHT_EXPOSED] : c->other_wall_height.si;
+  bool other_is_lower = lw_facts_is(&c->other_wall_side, LW_SIDE_BELOW);
+  f->lower_wall_m = other_is_lower ? other : f->height_m[LW_HEIGHT_EXPOSED];
+  f->other_wall_m = lw_facts_distance(&c->other_wall_distance);
+  double apart = lw_facts_threshold(f, "tier-apart", INFINITY) * f->lower_wall_m;
+  f->other_wall_near = f->other_wall_m < apart - ROUNDING;
+}
+
+static double nearest_load(const lw_facts *f) {
+  const lw_site *site = &f->wall->site;
+  const lw_load_row *garden = lw_tables_load(f->tables, "garden");
+  double least = site->surcharge_kpa > (garden ? garden->value : 0.0) + ROUNDING ? 0.0 : INFINITY;
+  for (int i = 0; i < site->load_count; i++) {
+    least = fmin(least, site->load[i].kind == LW_LOAD_CAP ? 0.0 : site->load[i].near_m);
+  }
+  return least;
+}
+
+static void ground_gather(lw_facts *f) {
+  const lw_site *site = &f->wall->site;
+  double level = atan(lw_facts_threshold(f, "level-ground", 0.0)) + ROUNDING;
+  f->reach_m = reach_of(f, QUARTER_PI);
+  f->wedge_m = reach_of(f, QUARTER_PI - least_friction(site) / 2.0);
+  f->level_behind = fabs(site->slope_rad) <= level;
+  f->level_in_front = fabs(site->front_slope_rad) <= level;
+  f->water_behind = site->water_depth_m < f->wall->section.height_m;
+  f->no_way_out = site->drain_outlets <= 0 && !site->joints_open && !site->ground_drains;
+}
+
+static void loads_gather(lw_facts *f) {
+  f->load_m = nearest_load(f);
+  if (lw_facts_is(&f->c->vehicle_access, LW_YES)) f->load_m = 0.0;
+  f->loaded = isfinite(f->load_m);
+}
+
+/* A place counts as known when a row that certainly applies sets a height there. */
+static bool place_has_height(const lw_facts *f, const char *place) {
+  for (int i = 0; i < f->tables->limit_count; i++) {
+    const lw_limit_row *row = &f->tables->limit[i];
+    bool sure = row->only_if[0] == '\0' && !lw_tables_listed("low", row->confidence);
+    bool height = row->trigger != LW_BARRIER_ABOVE && row->trigger != LW_DESIGN_ABOVE &&
+                  !row->not_a_wall_height && !row->fence_counts && !isfinite(row->street_within_m);
+    if (sure && height && lw_tables_limit_applies(f->tables, row, place)) return true;
+  }
+  return false;
+}
+
+static void place_gather(lw_facts *f) {
+  const lw_words *word = &f->c->place;
+  const char *place = word->origin == LW_ABSENT ? NULL : lw_tables_place(f->tables, word->text);
+  f->place = place ? place : "default";
+  f->place_known = place && !lw_tables_listed("default", place) && place_has_height(f, place);
+}
+
+void lw_facts_gather(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_facts *facts) {
+  *facts = (lw_facts){.c = c, .tables = tables, .wall = wall};
+  heights_gather(facts);
+  other_wall_gather(facts);
+  ground_gather(facts);
+  loads_gather(facts);
+  place_gather(facts);
+  facts->people_above = c->site_above.origin != LW_ABSENT && c->site_above.value != LW_ABOVE_NOBODY;
+}

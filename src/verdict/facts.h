@@ -1,0 +1,42 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_VERDICT_FACTS_H
+#define LOWWALL_VERDICT_FACTS_H
+
+#include <lowwall/verdict.h>
+
+/* What the three answers are reached from: levels and distances, worked out once. */
+typedef struct lw_facts {
+  const lw_case *c;
+  const lw_tables *tables;
+  const lw_wall *wall;
+  double height_m[LW_HEIGHT_KINDS];
+  double to_pad_m;      /* top to the underside of the pad */
+  double dig_m;         /* deepest the works go below the ground */
+  double reach_m;       /* of the line at 45 degrees, up and back from the bottom rear, at the ground */
+  double wedge_m;       /* of the line at 45 - phi/2 */
+  double lower_wall_m;  /* height of the lower of this wall and the other one */
+  double other_wall_m;  /* clear distance to the other wall; INFINITY: there is none */
+  double load_m;        /* nearest load heavier than garden use; INFINITY: none */
+  bool other_wall_near; /* a tier */
+  bool level_behind, level_in_front;
+  bool loaded;
+  bool water_behind, no_way_out;
+  bool people_above;
+  bool place_known;
+  const char *place; /* slug of the place whose limits apply; "default" when none is on file */
+} lw_facts;
+
+void lw_facts_gather(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_facts *facts);
+
+/* The value of a row of tables/thresholds.csv; otherwise, the unfavourable value, when that row is gone. */
+double lw_facts_threshold(const lw_facts *facts, const char *slug, double otherwise);
+/* The distance that a row of tables/clearances.csv asks for; 0 when that row is gone. */
+double lw_facts_clearance(const lw_facts *facts, const char *slug);
+/* A distance of a settled case: what is left out is not there. */
+double lw_facts_distance(const lw_quantity *q);
+bool lw_facts_is(const lw_choice *choice, int value);
+/* A building is to carry the soil, or a fence is. What stands beyond real ground carries none unless
+ * someone says so. */
+bool lw_facts_back_is(const lw_facts *facts, lw_back back);
+
+#endif

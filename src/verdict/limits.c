@@ -1,0 +1,194 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "parts.h"
+
+#include <math.h>
+#include <string.h>
+
+/* The rows of tables/limits.csv that are about this place, each held against the wall: its height by the
+ * row's own definition, then what the row asks for besides. A row that says itself unsure calls for the
+ * council at most. */
+
+static const double ROUNDING = 1e-9;
+
+/* Whether what narrows a row is so; not known counts as so, because a row never makes the verdict milder. */
+static bool is_so(const lw_facts *f, const char *narrows) {
+  const lw_case *c = f->c;
+  bool way = lw_facts_distance(&c->public_way_distance) < lw_facts_clearance(f, "public-way") + ROUNDING;
+  if (strcmp(narrows, "near-boundary") == 0) {
+    return lw_facts_distance(&c->boundary_distance) < lw_facts_clearance(f, "boundary") - ROUNDING;
+  }
+  if (strcmp(narrows, "near-waterbody") == 0) {
+    return lw_facts_distance(&c->waterbody_distance) < lw_facts_clearance(f, "waterbody") - ROUNDING;
+  }
+  if (strcmp(narrows, "walking-surface") == 0) return f->people_above;
+  if (strcmp(narrows, "next-to-highway") == 0 || strcmp(narrows, "near-public-way") == 0) return way;
+  if (strcmp(narrows, "mapped-land") == 0) return lw_verdict_condition_met(f, "mapped-land");
+  if (strcmp(narrows, "supports-structure") == 0) return lw_verdict_condition_met(f, "supports-building");
+  if (strcmp(narrows, "crosses-boundary") == 0) return lw_verdict_condition_met(f, "boundary");
+  if (strcmp(narrows, "weakens-adjoining") == 0) return lw_verdict_condition_met(f, "boundary");
+  if (strcmp(narrows, "changes-drainage") == 0) return lw_verdict_condition_met(f, "no-outlet");
+  if (strcmp(narrows, "other-load-than-soil") == 0) return f->loaded || f->water_behind;
+  if (strcmp(narrows, "not-level-soil-alone") == 0) return f->loaded || f->water_behind || !f->level_behind;
+  return true;
+}
+
+static bool one_is_so(const lw_facts *f, const char *list) {
+  if (list[0] == '\0') return true;
+  char slug[LW_ALIASES_MAX];
+  while (list[0] != '\0') {
+    size_t length = strcspn(list, "|");
+    lw_print(slug, sizeof slug, "%.*s", (int)length, list);
+    if (is_so(f, slug)) return true;
+    list += length + (list[length] == '|' ? 1 : 0);
+  }
+  return false;
+}
+
+static bool is_about(const lw_facts *f, const lw_limit_row *row) {
+  bool default_row = strcmp(row->place, "default") == 0;
+  bool here = lw_tables_limit_applies(f->tables, row, f->place) || (default_row && !f->place_known);
+  if (!here || !one_is_so(f, row->only_if)) return false;
+  double street = lw_facts_distance(&f->c->public_way_distance);
+  return !isfinite(row->street_within_m) || street <= row->street_within_m + ROUNDING;
+}
+
+/* Tiers nearer than the row's spacing, or all that a row adds, are one wall from the lowest foot to the
+ * top. */
+static double tier_height(const lw_facts *f, const lw_limit_row *row) {
+  double spacing =
+      fmax(isfinite(row->tier_spacing_m) ? row->tier_spacing_m : 0.0,
+           isfinite(row->tier_spacing_per_height) ? row->tier_spacing_per_height * f->lower_wall_m : 0.0);
+  if (row->tiers_add) spacing = fmax(spacing, lw_facts_clearance(f, "other-wall"));
+  if (!(f->other_wall_m < spacing - ROUNDING)) return 0.0;
+  const lw_quantity *other = &f->c->other_wall_height;
+  return other->origin == LW_ABSENT ? f->height_m[LW_HEIGHT_EXPOSED] : other->si;
+}
+
+static double height_by(const lw_facts *f, const lw_limit_row *row) {
+  double height = f->height_m[row->measured];
+  if (row->measured == LW_HEIGHT_TOTAL) height = f->to_pad_m;
+  if (row->fence_counts) height = fmax(height, f->height_m[LW_HEIGHT_FENCE]);
+  return height + tier_height(f, row);
+}
+
+static bool is_past(const lw_limit_row *row, double height_m) {
+  return row->at_or_above ? height_m >= row->height_m - ROUNDING : height_m > row->height_m + ROUNDING;
+}
+
+static lw_who barrier_calls(const lw_facts *f) {
+  const lw_condition_row *row = lw_tables_condition(f->tables, "barrier-needed");
+  bool council = !f->place_known || (row && strcmp(row->who, "council") == 0);
+  return council ? LW_WHO_COUNCIL : LW_WHO_ENGINEER;
+}
+
+static lw_who calls_for(const lw_facts *f, const lw_limit_row *row) {
+  if (strcmp(row->confidence, "low") == 0) return LW_WHO_COUNCIL;
+  if (row->trigger == LW_ENGINEER_ABOVE || row->trigger == LW_DESIGN_ABOVE) return LW_WHO_ENGINEER;
+  if (row->trigger == LW_BARRIER_ABOVE) return barrier_calls(f);
+  return LW_WHO_COUNCIL;
+}
+
+static const char *slug_of(lw_trigger trigger) {
+  static const char *const slugs[] = {[LW_EXEMPT_BELOW] = "limit-exemption",
+                                      [LW_APPROVAL_ABOVE] = "limit-approval",
+                                      [LW_ENGINEER_ABOVE] = "limit-engineer",
+                                      [LW_DESIGN_ABOVE] = "limit-design",
+                                      [LW_BARRIER_ABOVE] = "limit-barrier"};
+  return slugs[trigger];
+}
+
+static const char *meaning_of(lw_trigger trigger) {
+  static const char *const meanings[] = {[LW_EXEMPT_BELOW] = "ends its exemption",
+                                         [LW_APPROVAL_ABOVE] = "begins to ask for an approval",
+                                         [LW_ENGINEER_ABOVE] = "begins to ask for an engineer",
+                                         [LW_DESIGN_ABOVE] = "begins to ask for a design",
+                                         [LW_BARRIER_ABOVE] = "begins to ask for a barrier"};
+  return meanings[trigger];
+}
+
+static void tell_past(const lw_facts *f, const lw_limit_row *row, double height_m, lw_verdict *v) {
+  lw_origin origin =
+      row->measured == LW_HEIGHT_NATURAL && f->c->cut_depth.origin != LW_GIVEN ? LW_ASSUMED : LW_GIVEN;
+  lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
+                                                         .who = calls_for(f, row),
+                                                         .origin = origin,
+                                                         .slug = slug_of(row->trigger),
+                                                         .source = row->from.source,
+                                                         .again = true});
+  if (!r) return;
+  lw_print(r->text, sizeof r->text, "%.2f m high (%s%s): %s %.2f m, where %s (%s) %s.", height_m,
+           tier_height(f, row) > 0.0 ? "with the other wall, " : "", lw_height_sentence(row->measured),
+           row->at_or_above ? "not below" : "past", row->height_m, row->instrument, row->region,
+           meaning_of(row->trigger));
+}
+
+/* A condition of a row that is not an item of height: missed, it ends the row's mildness. */
+static void miss(const lw_facts *f, const lw_limit_row *row, const lw_quantity *q, double wanted_m,
+                 const char *slug, const char *name, lw_verdict *v) {
+  if (!isfinite(wanted_m) || q->origin == LW_ABSENT || q->si >= wanted_m - ROUNDING) return;
+  char away[64];
+  lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
+                                                         .who = calls_for(f, row),
+                                                         .origin = q->origin,
+                                                         .slug = slug,
+                                                         .source = row->from.source});
+  if (!r) return;
+  lw_print(r->text, sizeof r->text, "Nearer than %.2f m to %s: %s (%s).", wanted_m, name,
+           lw_reasons_distance(q, away, sizeof away), row->region[0] ? row->region : row->instrument);
+}
+
+static double larger(double distance_m, double by_height) {
+  if (!isfinite(distance_m)) return by_height;
+  return isfinite(by_height) ? fmax(distance_m, by_height) : distance_m;
+}
+
+/* How near a load must be to count for a row that allows none; not said: as the default has it. */
+static double load_zone(const lw_facts *f, const lw_limit_row *row, double height_m) {
+  double zone = larger(row->surcharge_zone_m, row->surcharge_zone_per_height * height_m);
+  return isfinite(zone) ? zone : lw_facts_clearance(f, "load");
+}
+
+static void miss_load(const lw_facts *f, const lw_limit_row *row, double height_m, lw_verdict *v) {
+  double zone = load_zone(f, row, height_m);
+  if (!row->no_surcharge || !(f->load_m < zone - ROUNDING)) return;
+  lw_origin origin = f->c->load[0].kind.origin == LW_GIVEN ? LW_GIVEN : f->c->vehicle_access.origin;
+  lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
+                                                         .who = calls_for(f, row),
+                                                         .origin = origin,
+                                                         .slug = "clearance-load",
+                                                         .source = row->from.source});
+  if (!r) return;
+  lw_print(r->text, sizeof r->text,
+           "A load heavier than garden use %s%.2f m behind, nearer than %.2f m (%s).",
+           origin == LW_ASSUMED ? "is not known, so taken as " : "stands ", f->load_m, zone, row->region);
+}
+
+/* What a row asks for besides its height; a barrier row asks for nothing else. */
+static void hold_conditions(const lw_facts *f, const lw_limit_row *row, double height_m, lw_verdict *v) {
+  const lw_case *c = f->c;
+  if (row->trigger == LW_BARRIER_ABOVE) return;
+  miss(f, row, &c->boundary_distance, larger(row->min_boundary_m, row->min_boundary_per_height * height_m),
+       "clearance-boundary", "a boundary", v);
+  miss(f, row, &c->building_distance, larger(row->min_building_m, row->min_building_per_height * height_m),
+       "clearance-building", "a building", v);
+  miss(f, row, &c->other_wall_distance,
+       larger(row->min_other_wall_m, row->min_other_wall_per_height * f->lower_wall_m),
+       "clearance-other-wall", "another wall", v);
+  miss(f, row, &c->service_distance, row->min_service_m, "clearance-service", "a service", v);
+  miss(f, row, &c->waterbody_distance, row->min_waterbody_m, "clearance-waterbody", "a waterbody", v);
+  miss_load(f, row, height_m, v);
+}
+
+void lw_verdict_limits(const lw_facts *facts, lw_verdict *verdict) {
+  for (int i = 0; i < facts->tables->limit_count; i++) {
+    const lw_limit_row *row = &facts->tables->limit[i];
+    if (!is_about(facts, row)) continue;
+    double height = height_by(facts, row);
+    bool past = is_past(row, height);
+    if (verdict->limit_count < LW_LIMIT_HIT_MAX) {
+      verdict->limit[verdict->limit_count++] = (lw_limit_hit){.row = row, .height_m = height, .past = past};
+    }
+    if (past) tell_past(facts, row, height, verdict);
+    hold_conditions(facts, row, height, verdict);
+  }
+}

@@ -1,0 +1,23 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_VERDICT_PARTS_H
+#define LOWWALL_VERDICT_PARTS_H
+
+#include "facts.h"
+#include "reasons.h"
+
+/* The parts of a verdict, in the order they are reached; each adds its reasons. */
+void lw_verdict_what(const lw_facts *facts, lw_verdict *verdict);
+void lw_verdict_stands(const lw_facts *facts, const lw_situations *situations, lw_verdict *verdict);
+void lw_verdict_limits(const lw_facts *facts, lw_verdict *verdict); /* rows of the place, or of the default */
+void lw_verdict_conditions(const lw_facts *facts,
+                           lw_verdict *verdict); /* what means a professional at any height */
+void lw_verdict_clearances(const lw_facts *facts, lw_verdict *verdict); /* of the default */
+void lw_verdict_cautions(const lw_facts *facts, lw_verdict *verdict);
+void lw_verdict_headline(const lw_facts *facts, lw_verdict *verdict);
+
+/* Whether one of the conditions of tables/conditions.csv is met. */
+bool lw_verdict_condition_met(const lw_facts *facts, const char *slug);
+/* The i-th condition that a sheet can answer, or NULL past the last. */
+const char *lw_verdict_condition_at(size_t index);
+
+#endif

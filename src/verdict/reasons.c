@@ -1,0 +1,55 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "reasons.h"
+
+#include <ctype.h>
+#include <string.h>
+
+static bool said_already(const lw_verdict *verdict, const lw_because *because) {
+  for (int i = 0; i < verdict->reason_count; i++) {
+    const lw_verdict_reason *r = &verdict->reason[i];
+    if (r->answer == because->answer && r->who >= because->who && strcmp(r->slug, because->slug) == 0)
+      return true;
+  }
+  return false;
+}
+
+lw_verdict_reason *lw_reasons_new(lw_verdict *verdict, const lw_because *because) {
+  if (because->answer == LW_ANSWER_WHO && because->who > verdict->who) verdict->who = because->who;
+  if (verdict->reason_count >= LW_REASONS_MAX) return NULL;
+  if (!because->again && said_already(verdict, because)) return NULL;
+  lw_verdict_reason *r = &verdict->reason[verdict->reason_count++];
+  *r = (lw_verdict_reason){
+      .answer = because->answer, .who = because->who, .assumed = because->origin == LW_ASSUMED};
+  lw_print(r->slug, sizeof r->slug, "%s", because->slug);
+  lw_print(r->source, sizeof r->source, "%s", because->source ? because->source : "");
+  return r;
+}
+
+void lw_reasons_add(lw_verdict *verdict, const lw_because *because, const char *text) {
+  lw_verdict_reason *r = lw_reasons_new(verdict, because);
+  if (r) lw_print(r->text, sizeof r->text, "%s", text);
+}
+
+const char *lw_reasons_distance(const lw_quantity *q, char *out, size_t size) {
+  bool assumed = q->origin == LW_ASSUMED;
+  lw_print(out, size, "%s%.2f m away", assumed ? "not known, so taken as " : "", q->si);
+  return out;
+}
+
+void lw_reasons_clause(const char *text, char *out, size_t size) {
+  lw_print(out, size, "%s", text);
+  size_t length = strlen(out);
+  if (length > 0 && out[length - 1] == '.') out[length - 1] = '\0';
+  bool acronym = out[0] != '\0' && isupper((unsigned char)out[1]);
+  if (!acronym) out[0] = (char)tolower((unsigned char)out[0]);
+}
+
+const lw_verdict_reason *lw_reasons_first(const lw_verdict *verdict, lw_answer answer, lw_who who) {
+  const lw_verdict_reason *best = NULL;
+  for (int i = 0; i < verdict->reason_count; i++) {
+    const lw_verdict_reason *r = &verdict->reason[i];
+    if (r->answer != answer || r->who != who) continue;
+    if (!best || (best->assumed && !r->assumed)) best = r;
+  }
+  return best;
+}

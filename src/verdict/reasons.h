@@ -1,0 +1,32 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_VERDICT_REASONS_H
+#define LOWWALL_VERDICT_REASONS_H
+
+#include <lowwall/verdict.h>
+
+/* A reason in the making: what is known of it before its sentence. */
+typedef struct lw_because {
+  lw_answer answer;
+  lw_who who;
+  lw_origin origin; /* of the value it rests on */
+  const char *slug;
+  const char *source;
+  bool again; /* the slug may stand there several times: a row each */
+} lw_because;
+
+enum { LW_DETAIL_MAX = 160 };
+
+/* A new reason, for its text to be printed into; NULL when this slug stands there already, for the same
+ * answer and at least as grave, or when there is no room. Who must sign is raised all the same. */
+lw_verdict_reason *lw_reasons_new(lw_verdict *verdict, const lw_because *because);
+/* The same with its sentence. */
+void lw_reasons_add(lw_verdict *verdict, const lw_because *because, const char *text);
+
+/* "0.80 m away", or "not known, so taken as 1.00 m away". */
+const char *lw_reasons_distance(const lw_quantity *q, char *out, size_t size);
+/* The text without its full stop, its first letter small: to stand inside another sentence. */
+void lw_reasons_clause(const char *text, char *out, size_t size);
+/* The first reason for this answer, one that rests on known values before one that does not; NULL: none. */
+const lw_verdict_reason *lw_reasons_first(const lw_verdict *verdict, lw_answer answer, lw_who who);
+
+#endif

@@ -1,0 +1,31 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <lowwall/result.h>
+
+/* The first fault, as one sentence. */
+static lw_status contradicted(const lw_faults *faults, lw_error *error) {
+  const lw_fault *fault = &faults->fault[0];
+  if (faults->count <= 0)
+    return lw_error_set(error, LW_FAULTS, LW_REASON_NONE, "the case contradicts itself");
+  return lw_error_set(error, LW_FAULTS, LW_REASON_NONE, "%s: %s: stood \"%s\"; %s",
+                      lw_fault_slug_name(fault->slug), fault->item, fault->stood, fault->wanted);
+}
+
+lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error,
+                         const lw_working *working) {
+  lw_case settled = *c; /* also when c is the result's own */
+  lw_faults faults = {.count = 0};
+  if (!settled.settled && lw_case_settle(tables, &settled, &faults) != LW_OK)
+    return contradicted(&faults, error);
+  result->tables = tables;
+  result->given = settled;
+  lw_wall_build(&settled, tables, &result->wall);
+  lw_situations_run(&result->wall, tables, &result->situations, working);
+  lw_verdict_reach(&result->given, tables, &result->wall, &result->situations, &result->verdict);
+  result->remedy_count = 0;
+  result->asking_count = 0;
+  return LW_OK;
+}
+
+lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error) {
+  return lw_run_working(c, tables, result, error, NULL);
+}

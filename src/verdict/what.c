@@ -1,0 +1,146 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "parts.h"
+
+#include <math.h>
+
+/* Each question in turn; the gravest that is answered yes says what it is, and all that are yes are
+ * reasons. */
+
+static const char HERE[] = "[LOWWALL verdict]";
+
+static const char *source_of(const lw_facts *f, const char *threshold) {
+  const lw_threshold_row *row = lw_tables_threshold(f->tables, threshold);
+  return row ? row->from.source : HERE;
+}
+
+static lw_verdict_reason *because(lw_verdict *v, lw_what what, lw_origin origin, const char *slug,
+                                  const char *source) {
+  if (what < v->what) v->what = what;
+  return lw_reasons_new(
+      v, &(lw_because){.answer = LW_ANSWER_WHAT, .origin = origin, .slug = slug, .source = source});
+}
+
+static void tier(const lw_facts *f, lw_verdict *v) {
+  if (!f->other_wall_near) return;
+  char away[64];
+  lw_reasons_distance(&f->c->other_wall_distance, away, sizeof away);
+  lw_verdict_reason *r = because(v, LW_WHAT_TIER, f->c->other_wall_distance.origin, "other-wall-near",
+                                 source_of(f, "tier-apart"));
+  if (!r) return;
+  lw_print(r->text, sizeof r->text,
+           "Another wall stands %s: nearer than %.2f m, twice the height of the lower of the two, so they "
+           "act together.",
+           away, lw_facts_threshold(f, "tier-apart", 2.0) * f->lower_wall_m);
+}
+
+static void ground_behind(const lw_facts *f, lw_verdict *v) {
+  const lw_choice *behind = &f->c->site_behind;
+  if (lw_facts_is(behind, LW_BEHIND_BED)) return;
+  lw_verdict_reason *r = because(v, LW_WHAT_RETAINING_WALL,
+                                 behind->origin == LW_GIVEN ? LW_GIVEN : LW_ASSUMED, "ground-behind", HERE);
+  if (!r) return;
+  lw_print(r->text, sizeof r->text,
+           behind->origin == LW_GIVEN
+               ? "If the wall vanished, real ground or fill would move, not only imported bed soil."
+               : "What stands behind is not known, so taken as real ground, which would move if the wall "
+                 "vanished.");
+}
+
+static void level_difference(const lw_facts *f, lw_verdict *v) {
+  const lw_quantity *d = &f->c->level_difference;
+  double most = lw_facts_threshold(f, "level-difference", 0.0);
+  if (d->origin == LW_ABSENT || fabs(d->si) <= most + 1e-9) return;
+  lw_verdict_reason *r =
+      because(v, LW_WHAT_RETAINING_WALL, d->origin, "level-difference", source_of(f, "level-difference"));
+  if (!r) return;
+  lw_print(r->text, sizeof r->text,
+           "The ground beyond differs from the ground in front by %s%.2f m, more than %.2f m.",
+           d->origin == LW_ASSUMED ? "an amount not known, so taken as " : "", fabs(d->si), most);
+}
+
+static void back_is_ground(const lw_facts *f, lw_verdict *v) {
+  if (!lw_facts_back_is(f, LW_BACK_GROUND)) return;
+  lw_verdict_reason *r = because(v, LW_WHAT_RETAINING_WALL, f->c->site_back.origin, "back-is-ground", HERE);
+  if (r)
+    lw_print(r->text, sizeof r->text, "%s",
+             "Real ground stands on the far side of the soil: it would move with it.");
+}
+
+/* Whatever lies between the wall and the line at 45 degrees moves if the wall vanishes. */
+static void in_wedge(const lw_facts *f, lw_verdict *v, const lw_quantity *distance, const char *slug,
+                     const char *name) {
+  if (distance->origin == LW_ABSENT || !(distance->si < f->reach_m)) return;
+  char away[64];
+  lw_reasons_distance(distance, away, sizeof away);
+  lw_verdict_reason *r = because(v, LW_WHAT_RETAINING_WALL, distance->origin, slug, HERE);
+  if (!r) return;
+  lw_print(r->text, sizeof r->text,
+           "If the wall vanished, %s could move: %s, within the %.2f m of a line drawn up and back at 45 "
+           "degrees from "
+           "the bottom rear (the wedge itself reaches %.2f m).",
+           name, away, f->reach_m, f->wedge_m);
+}
+
+/* A building or fence that carries the far side is named for what it is, not by its distance. */
+static void wedge(const lw_facts *f, lw_verdict *v) {
+  const lw_case *c = f->c;
+  if (!lw_facts_back_is(f, LW_BACK_BUILDING))
+    in_wedge(f, v, &c->building_distance, "wedge-building", "a building");
+  if (!lw_facts_back_is(f, LW_BACK_FENCE)) {
+    in_wedge(f, v, &c->boundary_distance, "wedge-boundary", "the ground at a boundary");
+  }
+  in_wedge(f, v, &c->public_way_distance, "wedge-public-way", "a street or public path");
+}
+
+static void slope_under(const lw_facts *f, lw_verdict *v) {
+  double most = lw_facts_threshold(f, "bed-slope", 0.0);
+  const lw_case *c = f->c;
+  bool behind = tan(fabs(f->wall->site.slope_rad)) > most + 1e-9;
+  if (!behind && tan(fabs(f->wall->site.front_slope_rad)) <= most + 1e-9) return;
+  const lw_quantity *slope = behind ? &c->ground_slope : &c->front_slope;
+  lw_verdict_reason *r =
+      because(v, LW_WHAT_BED_ON_SLOPE, slope->origin, "slope-under", source_of(f, "bed-slope"));
+  if (!r) return;
+  lw_print(r->text, sizeof r->text, "The ground %s slopes %s1 in %.1f, steeper than 1 in %.1f.",
+           behind ? "behind" : "in front",
+           slope->origin == LW_ASSUMED ? "by an amount not known, so taken as " : "",
+           1.0 / tan(fabs(slope->si)), 1.0 / most);
+}
+
+static void back_of_bed(const lw_facts *f, lw_verdict *v) {
+  lw_origin origin = f->c->site_back.origin;
+  const char *unknown =
+      origin == LW_ASSUMED ? "What carries the far side is not known, so taken as a fence: " : "";
+  if (lw_facts_back_is(f, LW_BACK_BUILDING)) {
+    lw_verdict_reason *r = because(v, LW_WHAT_BED_AGAINST_BUILDING, origin, "back-is-building", HERE);
+    if (r)
+      lw_print(r->text, sizeof r->text,
+               "A building closes the bed, and a building is not a retaining wall: "
+               "leave a drained gap and build a fourth side.");
+  } else if (lw_facts_back_is(f, LW_BACK_FENCE)) {
+    lw_verdict_reason *r = because(v, LW_WHAT_BED_AGAINST_FENCE, origin, "back-is-fence", HERE);
+    if (r)
+      lw_print(r->text, sizeof r->text,
+               "%sa fence closes the bed, and its posts were not made to carry soil: "
+               "build a fourth side.",
+               unknown);
+    if (r && !unknown[0]) r->text[0] = 'A';
+  }
+}
+
+void lw_verdict_what(const lw_facts *facts, lw_verdict *verdict) {
+  verdict->what = LW_WHAT_BED;
+  tier(facts, verdict);
+  ground_behind(facts, verdict);
+  level_difference(facts, verdict);
+  back_is_ground(facts, verdict);
+  wedge(facts, verdict);
+  slope_under(facts, verdict);
+  back_of_bed(facts, verdict);
+  if (verdict->what != LW_WHAT_BED) return;
+  lw_reasons_add(
+      verdict,
+      &(lw_because){.answer = LW_ANSWER_WHAT, .origin = LW_GIVEN, .slug = "free-standing", .source = HERE},
+      "Only imported soil would move if the wall vanished, the ground is level across, and the bed has "
+      "four sides of its own.");
+}
