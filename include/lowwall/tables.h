@@ -100,8 +100,9 @@ typedef enum lw_situation_kind { LW_USUAL, LW_UNUSUAL, LW_EXTREME, LW_WHAT_IF } 
 typedef struct lw_format_row {
   char format[LW_NAME_MAX];        /* slug: lowwall · ibc · navfac-dm7 · em-1110-2-2502 ... */
   char title[LW_SOURCE_MAX];       /* "USACE EM 1110-2-2502 (1989)" */
-  char quantity[LW_NAME_MAX];      /* sliding · sliding-with-passive · overturning · compression · bearing-theory ·
-                                      bearing-presumptive · friction (divides tan phi) · cohesion · passive-as ... */
+  /* sliding · sliding-with-passive · overturning · compression · bearing-theory · bearing-presumptive ·
+   * friction (divides tan phi) · cohesion · passive-as (0 a resistance, 1 off the push) */
+  char quantity[LW_NAME_MAX];
   double needs[3];                 /* by lw_situation_kind; NAN: this format says nothing */
   lw_seen needs_seen[3];           /* of each number; means nothing where the number is missing */
   char clause[LW_NAME_MAX];
@@ -225,7 +226,7 @@ typedef struct lw_tables {
  *  in    directory   NULL: those built into the library. Otherwise each CSV file found there replaces its
  *                    built-in one whole and the others stay; a file that is no table of ours is a fault
  *  out   tables      unchanged on failure
- *        error       may be NULL; on LW_FAULTS its text names file, row, column, what stood there and the cure
+ *        error       may be NULL; on LW_FAULTS its text names file, row, column, what stood there, the cure
  *  gives LW_OK · LW_NOT_READ · LW_TOO_MANY · LW_NO_MEMORY · LW_FAULTS
  *  note  lw_tables is some 700 KB of plain values: keep it static or on the heap, not on a small stack. */
 lw_status lw_tables_read(const char *directory, lw_tables *tables, lw_error *error);
@@ -243,9 +244,9 @@ const char *lw_tables_name_at(size_t index);
 /* Look-ups; a name matches its row's name, slug or one of its aliases; case, hyphens, underscores and
  * extra blanks are folded. NULL: none. */
 
-/** A soil by name, alias or hand test. Besides the names: "ribbon 25", "ribbon 25 mm", "ribbon 10-20" (the length
- *  of the ribbon, mm when no unit stands there; of a range the least favourable row) and "heap 34 deg" (angle of
- *  a poured heap of dry grains, a floor of the friction angle; deg when no unit stands there).
+/** A soil by name, alias or hand test. Besides the names: "ribbon 25", "ribbon 25 mm", "ribbon 10-20" (length
+ *  of the ribbon, mm when no unit stands there; of a range the least favourable row) and "heap 34 deg" (the
+ *  angle of a poured heap of dry grains, a floor of the friction angle; deg when no unit stands there).
  *  gives the row, or NULL: no such soil, or the test result says nothing */
 const lw_soil_row *lw_tables_soil(const lw_tables *tables, const char *name);
 const lw_load_row *lw_tables_load(const lw_tables *tables, const char *slug);
@@ -272,8 +273,8 @@ bool lw_tables_listed(const char *list, const char *slug);
 /** "seen", "memory", "derived", "proposal" or "practice". */
 const char *lw_seen_word(lw_seen seen);
 
-/** The name in a list nearest to what stood there (edit distance over names and aliases), or NULL when nothing
- *  is near. list: "soils", "materials", "interfaces", "loads", "places", "formats" */
+/** The name in a list nearest to what stood there (edit distance over names and aliases), or NULL when
+ *  nothing is near. list: "soils", "materials", "interfaces", "loads", "places", "formats" */
 const char *lw_tables_nearest(const lw_tables *tables, const char *list, const char *stood);
 
 #ifdef __cplusplus

@@ -45,7 +45,7 @@ Test(tables, places_are_found_by_slug_and_other_names) {
   cr_expect_str_eq(lw_tables_nearest(t, "places", "quensland"), "queensland");
 }
 
-/* A place around another must itself have rows, or its name is a slip. Some states are only roads to a country. */
+/* A country around a place must itself have rows, or its name is a slip. */
 Test(tables, every_place_reaches_a_country_that_has_rows) {
   const lw_tables *t = tables_built_in();
   for (int i = 0; i < t->limit_count; i++) {
