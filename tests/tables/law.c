@@ -147,7 +147,7 @@ Test(tables, every_cue_of_a_hazard_is_one_the_verdict_knows) {
       "always|digging|compaction|cutting|lifting|delivery|tall|outlet-blocked|fence-behind|building-behind|"
       "pool|"
       "load-behind|vehicle|tier|slope|clay|people-on-cap|cap|boundary|services|tree|soil-imported|food|"
-      "works-moved|seismic|overhead|cold";
+      "works-moved|seismic|overhead|cold|deep-dig|public-way";
   int always = 0;
   for (int i = 0; i < t->hazard_count; i++) {
     char when[LW_ALIASES_MAX];
