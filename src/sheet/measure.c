@@ -229,6 +229,7 @@ static void say_wanted(const lw_item *item, lw_fault_slug slug, char *wanted, si
   char low[48];
   char high[48];
   char units[96];
+  const char *or_share = item->kind == LW_KIND_ANGLE_OR_SHARE ? ", or a share from 0 to 1" : "";
   lw_item_say(item, item->low, low, sizeof low);
   lw_item_say(item, item->high, high, sizeof high);
   lw_item_list_units(item, units, sizeof units);
@@ -242,7 +243,7 @@ static void say_wanted(const lw_item *item, lw_fault_slug slug, char *wanted, si
   case LW_FAULT_WRONG_UNIT:
   case LW_FAULT_UNKNOWN_UNIT: lw_print(wanted, size, "one of the units %s", units); break;
   case LW_FAULT_TWO_UNITS: lw_print(wanted, size, "one unit, in the value or beside it"); break;
-  case LW_FAULT_OUT_OF_RANGE: lw_print(wanted, size, "a value from %s to %s", low, high); break;
+  case LW_FAULT_OUT_OF_RANGE: lw_print(wanted, size, "a value from %s to %s%s", low, high, or_share); break;
   case LW_FAULT_NOT_YET:
     lw_print(wanted, size, "the item left out, or 0: it is not part of the check");
     break;

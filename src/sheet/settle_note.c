@@ -95,6 +95,20 @@ void lw_settle_fault(lw_settling *s, lw_fault_slug slug, const void *where, cons
   lw_faults_add(s->faults, slug, p.row, p.column, name, p.stood, "%s", wanted);
 }
 
+/* Does this fault explain why the item is not there: it is the item's own, the item was misspelt, or the
+ * sheet was not read to its end? */
+static bool explains(const lw_fault *fault, const char *name) {
+  if (fault->slug == LW_FAULT_UNKNOWN_ITEM) {
+    char quoted[LW_ITEM_NAME_MAX + 2];
+    lw_print(quoted, sizeof quoted, "\"%s\"", name);
+    return strstr(fault->wanted, quoted) != NULL;
+  }
+  bool unread = fault->slug == LW_FAULT_EMPTY || fault->slug == LW_FAULT_HEADER ||
+                fault->slug == LW_FAULT_QUOTING || fault->slug == LW_FAULT_UNREADABLE ||
+                fault->slug == LW_FAULT_CELL_TOO_LONG;
+  return unread || strcmp(fault->item, name) == 0;
+}
+
 static bool has_fault(const lw_settling *s, const void *where) {
   int number;
   char name[LW_ITEM_NAME_MAX];
@@ -104,7 +118,7 @@ static bool has_fault(const lw_settling *s, const void *where) {
   }
   lw_item_print_name(item, number, name, sizeof name);
   for (int i = 0; i < s->faults->count; i++) {
-    if (strcmp(s->faults->fault[i].item, name) == 0) {
+    if (explains(&s->faults->fault[i], name)) {
       return true;
     }
   }

@@ -127,21 +127,29 @@ static void hold_bottoms(lw_settling *s) {
   }
 }
 
-void lw_settle_soils(lw_settling *s) {
+/* Soils are numbered from 1 without a gap; one of them at least there is. */
+static bool count_soils(lw_settling *s) {
   int gap = -1;
   s->soil_count = 1;
   for (int i = 0; i < LW_SOIL_MAX; i++) {
     bool given = soil_given(&s->c->soil[i]);
     if (given && gap >= 0) {
       lw_settle_fault(s, LW_FAULT_GAP_IN_NUMBERING, place_of_soil(&s->c->soil[i]), "soil %d first", gap + 1);
-      break;
+      return false;
     }
     gap = given || gap >= 0 ? gap : i;
     s->soil_count = given ? i + 1 : s->soil_count;
   }
+  return true;
+}
+
+void lw_settle_soils(lw_settling *s) {
+  bool numbered = count_soils(s);
   for (int i = 0; i < s->soil_count; i++) {
     settle_soil(s, &s->c->soil[i]);
   }
-  hold_bottoms(s);
+  if (numbered) {
+    hold_bottoms(s);
+  }
   settle_footing(s);
 }
