@@ -57,6 +57,7 @@ typedef enum lw_reason {
   LW_REASON_COUNT
 } lw_reason;
 
+/** Slug and sentence of a status or reason, from the one list. */
 const char *lw_status_slug(lw_status status);
 const char *lw_status_sentence(lw_status status);
 const char *lw_reason_slug(lw_reason reason);
@@ -87,6 +88,7 @@ typedef struct lw_text {
 
 #define LW_TEXT_CEILING ((size_t)256 * 1024 * 1024)
 
+/** Add to a text: a string, bytes, or printf-like. A text that has failed stays as it is. */
 void lw_text_add(lw_text *text, const char *string);
 void lw_text_add_bytes(lw_text *text, const char *bytes, size_t count);
 void lw_text_addf(lw_text *text, const char *format, ...)
@@ -162,6 +164,7 @@ typedef struct lw_working {
   void (*step)(void *context, const lw_step *step);
 } lw_working;
 
+/** Begin a part of the working. */
 void lw_working_heading(const lw_working *working, const char *title);
 /** Record a step; `inserted` is a printf format for the numbers put in. Cheap when working is NULL. */
 void lw_working_step(const lw_working *working, const lw_step *step, const char *inserted, ...)
@@ -179,10 +182,13 @@ typedef double (*lw_function)(double x, const void *context);
 lw_status lw_solve_root(lw_function f, const void *context, double low, double high, double tolerance,
                         double *root);
 
-/** The x in [low, high] where f is least, by a scan of `steps` intervals and Brent's method in the best one.
+typedef struct lw_minimum { double x, value; } lw_minimum;
+
+/** Where f is least in [low, high], by a scan of `steps` intervals and Brent's method in the best one.
+ *  out   least  x, and f there; unchanged on failure
  *  gives LW_OK · LW_NO_SOLUTION when f is nowhere finite */
 lw_status lw_solve_minimum(lw_function f, const void *context, double low, double high, int steps,
-                           double *x, double *least);
+                           lw_minimum *least);
 
 #ifdef __cplusplus
 }

@@ -46,6 +46,7 @@ typedef enum lw_fault_slug {
   LW_FAULT_SLUG_COUNT
 } lw_fault_slug;
 
+/** The slug of a fault ("no-unit"), and its sentence. */
 const char *lw_fault_slug_name(lw_fault_slug slug);
 const char *lw_fault_slug_sentence(lw_fault_slug slug);
 
@@ -65,17 +66,23 @@ typedef struct lw_faults {
   lw_fault fault[LW_FAULT_MAX];
 } lw_faults;
 
-/** Note a fault; past LW_FAULT_MAX the last one becomes no-room. */
-void lw_faults_add(lw_faults *faults, lw_fault_slug slug, int row, int column, const char *item,
+/* Where a fault stands: row and column from 1, 0 when there is none; row 0 and a column: the command line. */
+typedef struct lw_cell_place { int row, column; } lw_cell_place;
+
+/** Note a fault; past LW_FAULT_MAX the last one becomes no-room.
+ *  in    item           the item in hand, "" if none
+ *        stood          what stood there; it is cut and cleaned
+ *        wanted_format  what would be right, printf-like */
+void lw_faults_add(lw_faults *faults, lw_fault_slug slug, lw_cell_place place, const char *item,
                    const char *stood, const char *wanted_format, ...)
 #if defined(__GNUC__)
-    __attribute__((format(printf, 7, 8)))
+    __attribute__((format(printf, 6, 7)))
 #endif
     ;
 /** One line a fault: file, row, column, slug, what stood there, what would be right. */
 void lw_faults_print(const lw_faults *faults, lw_text *out);
 
-/* The one table of items: reading, writing, JSON keys, docs/sheet.md and the starter sheets all come from it. */
+/* The one table of items: reading, writing, JSON keys, docs/sheet.md and starter sheets come from it. */
 typedef enum lw_item_type { LW_ITEM_QUANTITY, LW_ITEM_CHOICE, LW_ITEM_WORDS } lw_item_type;
 
 typedef struct lw_item {
@@ -90,7 +97,7 @@ typedef struct lw_item {
   size_t stride;           /* of a repeated part; 0 otherwise */
   int repeats;
   double low, high;        /* allowed SI range, both included */
-  double assumed;          /* safe default, SI, or the choice's value; NAN: none, or it depends (see lw_case_settle) */
+  double assumed;          /* safe default, SI, or the choice's value; NAN: none, or it depends on others */
   const char *unit;        /* the unit for examples and starter sheets */
   const char *example;     /* "900 mm" */
   const char *means;       /* one sentence for docs/sheet.md */
@@ -98,14 +105,18 @@ typedef struct lw_item {
   bool not_yet;            /* belongs to a capability that is not computed: giving it is a fault */
 } lw_item;
 
+/** The items in the order of the vocabulary; NULL past the end. */
 size_t lw_item_count(void);
 const lw_item *lw_item_at(size_t index);
-/** Find by name as a user writes it (case, blanks, hyphens folded); number receives n of a repeated part, else 0. */
+/** Find by name as a user writes it: case, blanks and hyphens folded.
+ *  out   number  n of a repeated part, else 0; it may be greater than the item repeats
+ *  gives the item, or NULL */
 const lw_item *lw_item_find(const char *name, size_t length, int *number);
 /** The item's name with its number put in. */
 void lw_item_print_name(const lw_item *item, int number, char *out, size_t size);
 /** The JSON key: snake case, number put in, SI-like unit last: "soil_1_friction_angle_deg". */
 void lw_item_print_key(const lw_item *item, int number, char *out, size_t size);
+/** Where the item's value lies in a case. number: n of a repeated part, else 0. */
 lw_quantity *lw_item_quantity(const lw_item *item, int number, lw_case *c);
 lw_choice *lw_item_choice(const lw_item *item, int number, lw_case *c);
 lw_words *lw_item_words(const lw_item *item, int number, lw_case *c);
@@ -125,6 +136,12 @@ lw_status lw_sheet_override(const char *argument, int number, lw_case *c, lw_fau
 /* A schedule is read a row at a time, so that a million rows need the memory of one. */
 typedef struct lw_schedule lw_schedule;
 typedef void (*lw_schedule_row)(void *context, int row, const lw_case *c, const lw_faults *faults);
+/** A reader of schedules: open it with what to do with each row, feed it bytes in pieces of any size,
+ *  finish it, close it. A faulty row is handed on with its faults and the reading goes on; the case of a row
+ *  is not settled. Faults of the header, broken quoting and a file without rows are faults of the file.
+ *  in    each           called for every row that is not blank
+ *        header_faults  receives the faults of the file; its file name is that of the rows' faults too
+ *  gives NULL out of memory; feed and finish: LW_OK · LW_FAULTS of the file */
 lw_schedule *lw_schedule_open(lw_schedule_row each, void *context, lw_faults *header_faults);
 lw_status lw_schedule_feed(lw_schedule *schedule, const char *bytes, size_t length);
 lw_status lw_schedule_finish(lw_schedule *schedule);

@@ -151,8 +151,8 @@ static void descend(lw_function f, const void *context, const bracket *b, spot *
   }
 }
 
-lw_status lw_solve_minimum(lw_function f, const void *context, double low, double high, int steps, double *x,
-                           double *least) {
+lw_status lw_solve_minimum(lw_function f, const void *context, double low, double high, int steps,
+                           lw_minimum *least) {
   bracket b = {{low, 0.0}, {low, 0.0}, {high, 0.0}};
   if (!isfinite(low) || !isfinite(high) || !(low < high) || steps < 2 || !scan(f, context, &b, steps)) {
     return LW_NO_SOLUTION;
@@ -169,7 +169,6 @@ lw_status lw_solve_minimum(lw_function f, const void *context, double low, doubl
   if (b.mid.y < b.low.y && b.mid.y < b.high.y) {
     descend(f, context, &b, &found);
   }
-  *x = found.x;
-  *least = found.y;
+  *least = (lw_minimum){found.x, found.y};
   return LW_OK;
 }

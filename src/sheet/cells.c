@@ -60,7 +60,7 @@ static bool has_fault(lw_cells *cells, const char *text, size_t length) {
   if (slug != LW_FAULT_NOT_UTF8) {
     lw_print(stood, sizeof stood, "%.40s", text);
   }
-  lw_faults_add(cells->faults, slug, cells->row, cells->column, "", stood, "%s", wanted);
+  lw_faults_add(cells->faults, slug, (lw_cell_place){cells->row, cells->column}, "", stood, "%s", wanted);
   return true;
 }
 
@@ -113,7 +113,7 @@ void lw_cells_open(lw_cells *cells) {
 
 static void stop(lw_cells *cells, lw_fault_slug slug, const char *wanted) {
   cells->stopped = true;
-  lw_faults_add(cells->faults, slug, cells->row, cells->column + 1, "", "", "%s", wanted);
+  lw_faults_add(cells->faults, slug, (lw_cell_place){cells->row, cells->column + 1}, "", "", "%s", wanted);
 }
 
 static void parse(lw_cells *cells, const char *bytes, size_t length) {

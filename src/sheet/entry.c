@@ -22,7 +22,7 @@ static bool is_unknown(const char *text, size_t length) {
 static void note(const lw_entry *entry, lw_fault_slug slug, const char *wanted, lw_faults *faults) {
   char name[LW_ITEM_NAME_MAX];
   lw_item_print_name(entry->item, entry->number, name, sizeof name);
-  lw_faults_add(faults, slug, entry->row, entry->column, name, entry->value, "%s", wanted);
+  lw_faults_add(faults, slug, (lw_cell_place){entry->row, entry->column}, name, entry->value, "%s", wanted);
 }
 
 static void store_quantity(const lw_entry *entry, lw_case *c, lw_faults *faults) {
@@ -111,13 +111,14 @@ const lw_item *lw_entry_item(const char *name, size_t length, int row, int colum
   lw_print(stood, sizeof stood, "%.*s", (int)(length < 79 ? length : 79), name);
   if (item == NULL) {
     bool near = lw_item_nearest(stood, nearest, sizeof nearest);
-    lw_faults_add(faults, LW_FAULT_UNKNOWN_ITEM, row, column, "", stood,
+    lw_faults_add(faults, LW_FAULT_UNKNOWN_ITEM, (lw_cell_place){row, column}, "", stood,
                   near ? "an item; the nearest is \"%s\"" : "%s",
                   near ? nearest : "an item that `lowwall list items` has");
     return NULL;
   }
   if (*number > item->repeats) {
-    lw_faults_add(faults, LW_FAULT_TOO_MANY, row, column, "", stood, "a number from 1 to %d", item->repeats);
+    lw_faults_add(faults, LW_FAULT_TOO_MANY, (lw_cell_place){row, column}, "", stood, "a number from 1 to %d",
+                  item->repeats);
     return NULL;
   }
   return item;
@@ -136,7 +137,7 @@ bool lw_entry_unit(const lw_item *item, const char *text, int row, int column, c
     lw_item_list_units(item, units, sizeof units);
   }
   if (*unit == NULL) {
-    lw_faults_add(faults, slug, row, column, item->name, text, "one of the units %s", units);
+    lw_faults_add(faults, slug, (lw_cell_place){row, column}, item->name, text, "one of the units %s", units);
   }
   return *unit != NULL;
 }

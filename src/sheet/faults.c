@@ -36,7 +36,7 @@ static void copy_clean(char *out, size_t size, const char *text) {
   memcpy(out + used, text[used] == '\0' ? "" : "...", text[used] == '\0' ? 1 : 4);
 }
 
-void lw_faults_add(lw_faults *faults, lw_fault_slug slug, int row, int column, const char *item,
+void lw_faults_add(lw_faults *faults, lw_fault_slug slug, lw_cell_place place, const char *item,
                    const char *stood, const char *wanted_format, ...) {
   if (faults->count >= LW_FAULT_MAX) {
     lw_fault *last = &faults->fault[LW_FAULT_MAX - 1];
@@ -49,8 +49,8 @@ void lw_faults_add(lw_faults *faults, lw_fault_slug slug, int row, int column, c
   }
   lw_fault *fault = &faults->fault[faults->count++];
   fault->slug = slug;
-  fault->row = row;
-  fault->column = column;
+  fault->row = place.row;
+  fault->column = place.column;
   copy_clean(fault->item, sizeof fault->item, item);
   copy_clean(fault->stood, sizeof fault->stood, stood);
   va_list arguments;

@@ -24,7 +24,7 @@ static bool copy_value(const char *value, char *out, size_t size, size_t *length
 static const lw_item *find_item(const char *argument, int number, int *part, lw_faults *faults) {
   const char *equals = strchr(argument, '=');
   if (equals == NULL) {
-    lw_faults_add(faults, LW_FAULT_NO_VALUE, 0, number, "", argument,
+    lw_faults_add(faults, LW_FAULT_NO_VALUE, (lw_cell_place){0, number}, "", argument,
                   "item=value, as in 'wall height=900 mm'");
     return NULL;
   }
@@ -43,13 +43,13 @@ lw_status lw_sheet_override(const char *argument, int number, lw_case *c, lw_fau
     return LW_FAULTS;
   }
   if (lw_entry_given(entry.item, part, c, &earlier) && earlier == 0) {
-    lw_faults_add(faults, LW_FAULT_DUPLICATE_ITEM, 0, number, "", argument,
+    lw_faults_add(faults, LW_FAULT_DUPLICATE_ITEM, (lw_cell_place){0, number}, "", argument,
                   "the item once on the command line");
     return LW_FAULTS;
   }
   if (!copy_value(strchr(argument, '=') + 1, value, sizeof value, &entry.length)) {
-    lw_faults_add(faults, LW_FAULT_CELL_TOO_LONG, 0, number, entry.item->name, "", "at most %d bytes",
-                  LW_CELL_MAX);
+    lw_faults_add(faults, LW_FAULT_CELL_TOO_LONG, (lw_cell_place){0, number}, entry.item->name, "",
+                  "at most %d bytes", LW_CELL_MAX);
     return LW_FAULTS;
   }
   lw_case changed = *c;

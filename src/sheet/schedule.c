@@ -58,7 +58,7 @@ static void resolve(lw_schedule *s, const char *text, size_t length, int row, in
   }
   int earlier = column_of(s, item, col->number);
   if (earlier > 0) {
-    lw_faults_add(s->header_faults, LW_FAULT_DUPLICATE_ITEM, row, at, "", text,
+    lw_faults_add(s->header_faults, LW_FAULT_DUPLICATE_ITEM, (lw_cell_place){row, at}, "", text,
                   "it once; it heads column %d already", earlier);
   } else if (lw_entry_unit(item, unit, row, at, &col->unit, s->header_faults)) {
     col->item = item;
@@ -68,7 +68,7 @@ static void resolve(lw_schedule *s, const char *text, size_t length, int row, in
 static void header_cell(lw_schedule *s, const char *text, size_t length, int row, int at) {
   column col = {0};
   if (at > COLUMN_MAX) {
-    lw_faults_add(s->header_faults, LW_FAULT_TOO_MANY, row, at, "", text != NULL ? text : "",
+    lw_faults_add(s->header_faults, LW_FAULT_TOO_MANY, (lw_cell_place){row, at}, "", text != NULL ? text : "",
                   "at most %d columns", COLUMN_MAX);
     return;
   }
@@ -95,7 +95,7 @@ static void take_cell(void *context, const char *text, size_t length, int row, i
   const column *col = at <= s->column_count ? &s->column[at - 1] : NULL;
   if (col == NULL || col->item == NULL) {
     lw_faults_add(
-        &s->row_faults, LW_FAULT_CELL_COUNT, row, at, "", text,
+        &s->row_faults, LW_FAULT_CELL_COUNT, (lw_cell_place){row, at}, "", text,
         "nothing under a column without a name; a comma inside a cell needs quotation marks around it");
     return;
   }
@@ -141,8 +141,8 @@ lw_schedule *lw_schedule_open(lw_schedule_row each, void *context, lw_faults *he
 static lw_status outcome(lw_schedule *s) {
   if (s->cells.stopped && s->cells.faults == &s->row_faults && s->row_faults.count > 0) {
     const lw_fault *last = &s->row_faults.fault[s->row_faults.count - 1];
-    lw_faults_add(s->header_faults, last->slug, last->row, last->column, last->item, last->stood, "%s",
-                  last->wanted);
+    lw_faults_add(s->header_faults, last->slug, (lw_cell_place){last->row, last->column}, last->item,
+                  last->stood, "%s", last->wanted);
     s->row_faults.count = 0;
   }
   return s->header_faults->count > 0 ? LW_FAULTS : LW_OK;
@@ -156,7 +156,7 @@ lw_status lw_schedule_feed(lw_schedule *schedule, const char *bytes, size_t leng
 lw_status lw_schedule_finish(lw_schedule *schedule) {
   lw_cells_finish(&schedule->cells);
   if (outcome(schedule) == LW_OK && !schedule->any_row) {
-    lw_faults_add(schedule->header_faults, LW_FAULT_EMPTY, 1, 1, "", "",
+    lw_faults_add(schedule->header_faults, LW_FAULT_EMPTY, (lw_cell_place){1, 1}, "", "",
                   "a header of items and a row a wall");
   }
   return outcome(schedule);

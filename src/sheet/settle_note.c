@@ -92,7 +92,7 @@ void lw_settle_fault(lw_settling *s, lw_fault_slug slug, const void *where, cons
   lw_print_list(wanted, sizeof wanted, wanted_format, arguments);
   va_end(arguments);
   place p = place_of(s, item, number);
-  lw_faults_add(s->faults, slug, p.row, p.column, name, p.stood, "%s", wanted);
+  lw_faults_add(s->faults, slug, (lw_cell_place){p.row, p.column}, name, p.stood, "%s", wanted);
 }
 
 /* Does this fault explain why the item is not there: it is the item's own, the item was misspelt, or the
@@ -152,6 +152,6 @@ void lw_settle_missing(lw_settling *s, const void *where, const void *instead, c
   }
   const lw_item *item = item_at_place(s, where, &number);
   lw_item_print_name(item, number, name, sizeof name);
-  lw_faults_add(s->faults, LW_FAULT_MISSING_ITEM, common_row(s), 0, name, "", "%s, as in %s", why,
-                item->example);
+  lw_faults_add(s->faults, LW_FAULT_MISSING_ITEM, (lw_cell_place){common_row(s), 0}, name, "", "%s, as in %s",
+                why, item->example);
 }

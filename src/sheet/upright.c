@@ -50,7 +50,7 @@ static void header_cell(upright *u, const char *text, size_t length, int row, in
   }
   if (found == ROLE_NONE && !blank && !u->bad_header) {
     u->bad_header = true;
-    lw_faults_add(u->faults, LW_FAULT_HEADER, row, column, "", text != NULL ? text : "",
+    lw_faults_add(u->faults, LW_FAULT_HEADER, (lw_cell_place){row, column}, "", text != NULL ? text : "",
                   "the header item,value,unit,note, or a row of items");
   }
 }
@@ -78,7 +78,7 @@ static void take_cell(void *context, const char *text, size_t length, int row, i
   }
   bool beyond = column > u->header_columns || column > COLUMN_MAX || u->role_of[column] == ROLE_NONE;
   if (!u->bad_header && beyond && text != NULL && length > 0) {
-    lw_faults_add(u->faults, LW_FAULT_CELL_COUNT, row, column, "", text,
+    lw_faults_add(u->faults, LW_FAULT_CELL_COUNT, (lw_cell_place){row, column}, "", text,
                   "at most %d cells; a comma inside a cell needs quotation marks around it",
                   u->header_columns);
   }
@@ -97,7 +97,7 @@ static void end_header(upright *u, int row, int cells) {
   }
   if ((!item || !value) && !u->bad_header) {
     u->bad_header = true;
-    lw_faults_add(u->faults, LW_FAULT_HEADER, row, 1, "", "",
+    lw_faults_add(u->faults, LW_FAULT_HEADER, (lw_cell_place){row, 1}, "", "",
                   "the header item,value,unit,note, or a row of items");
   }
 }
@@ -119,7 +119,7 @@ static void take_row(upright *u, int row) {
     return;
   }
   if (lw_entry_given(item, number, u->c, &earlier)) {
-    lw_faults_add(u->faults, LW_FAULT_DUPLICATE_ITEM, row, name->column, "", name->text,
+    lw_faults_add(u->faults, LW_FAULT_DUPLICATE_ITEM, (lw_cell_place){row, name->column}, "", name->text,
                   "it once; it stands in row %d already", earlier);
     return;
   }
@@ -168,7 +168,8 @@ lw_status lw_sheet_read(const char *bytes, size_t length, lw_case *c, lw_faults 
   lw_cells_finish(&cells);
   lw_cells_close(&cells);
   if (!u.any_row && faults->count == before) {
-    lw_faults_add(faults, LW_FAULT_EMPTY, 1, 1, "", "", "the header item,value,unit,note and a row an item");
+    lw_faults_add(faults, LW_FAULT_EMPTY, (lw_cell_place){1, 1}, "", "",
+                  "the header item,value,unit,note and a row an item");
   }
   return faults->count > before ? LW_FAULTS : LW_OK;
 }

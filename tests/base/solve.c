@@ -56,34 +56,31 @@ Test(base, no_change_of_sign_is_no_root_and_leaves_the_output) {
 
 Test(base, a_minimum_is_found_inside_at_an_end_and_between_cliffs) {
   double at = 1.0937;
-  double x = 0.0;
-  double least = 0.0;
-  cr_expect(lw_solve_minimum(bowl, &at, 0.0, 3.0, 37, &x, &least) == LW_OK);
-  cr_expect(fabs(x - at) < 1e-6 && fabs(least - 2.385) < 1e-12);
-  cr_expect(lw_solve_minimum(bowl_with_cliffs, &at, 0.0, 3.0, 37, &x, &least) == LW_OK);
-  cr_expect(fabs(x - at) < 1e-6 && fabs(least - 2.385) < 1e-12);
+  lw_minimum found = {0.0, 0.0};
+  cr_expect(lw_solve_minimum(bowl, &at, 0.0, 3.0, 37, &found) == LW_OK);
+  cr_expect(fabs(found.x - at) < 1e-6 && fabs(found.value - 2.385) < 1e-12);
+  cr_expect(lw_solve_minimum(bowl_with_cliffs, &at, 0.0, 3.0, 37, &found) == LW_OK);
+  cr_expect(fabs(found.x - at) < 1e-6 && fabs(found.value - 2.385) < 1e-12);
   at = -0.25;
-  cr_expect(lw_solve_minimum(bowl, &at, 0.0, 3.0, 37, &x, &least) == LW_OK);
-  cr_expect(fabs(x) < 1e-12 && fabs(least - (2.385 + 0.0625)) < 1e-12);
+  cr_expect(lw_solve_minimum(bowl, &at, 0.0, 3.0, 37, &found) == LW_OK);
+  cr_expect(fabs(found.x) < 1e-12 && fabs(found.value - (2.385 + 0.0625)) < 1e-12);
   at = 4.25;
-  cr_expect(lw_solve_minimum(bowl, &at, 0.0, 3.0, 37, &x, &least) == LW_OK);
-  cr_expect(fabs(x - 3.0) < 1e-12);
+  cr_expect(lw_solve_minimum(bowl, &at, 0.0, 3.0, 37, &found) == LW_OK);
+  cr_expect(fabs(found.x - 3.0) < 1e-12);
 }
 
 Test(base, a_minimum_close_to_an_end_is_found) {
   double at = 0.0031;
-  double x = 0.0;
-  double least = 0.0;
-  cr_expect(lw_solve_minimum(bowl, &at, 0.0, 3.0, 20, &x, &least) == LW_OK);
-  cr_expect(fabs(x - at) < 1e-6);
+  lw_minimum found = {0.0, 0.0};
+  cr_expect(lw_solve_minimum(bowl, &at, 0.0, 3.0, 20, &found) == LW_OK);
+  cr_expect(fabs(found.x - at) < 1e-6);
 }
 
 Test(base, a_level_function_has_some_minimum_and_a_broken_one_none) {
-  double x = 77.5;
-  double least = 0.0;
-  cr_expect(lw_solve_minimum(never_finite, NULL, 0.0, 3.0, 37, &x, &least) == LW_NO_SOLUTION);
-  cr_expect(fabs(x - 77.5) < 1e-12);
-  cr_expect(lw_solve_minimum(level, NULL, 0.0, 3.0, 37, &x, &least) == LW_OK);
-  cr_expect(fabs(least - 3.7) < 1e-12);
-  cr_expect(lw_solve_minimum(level, NULL, 3.0, 0.0, 37, &x, &least) == LW_NO_SOLUTION);
+  lw_minimum found = {77.5, 0.0};
+  cr_expect(lw_solve_minimum(never_finite, NULL, 0.0, 3.0, 37, &found) == LW_NO_SOLUTION);
+  cr_expect(fabs(found.x - 77.5) < 1e-12);
+  cr_expect(lw_solve_minimum(level, NULL, 0.0, 3.0, 37, &found) == LW_OK);
+  cr_expect(fabs(found.value - 3.7) < 1e-12);
+  cr_expect(lw_solve_minimum(level, NULL, 3.0, 0.0, 37, &found) == LW_NO_SOLUTION);
 }
