@@ -35,7 +35,8 @@ typedef enum lw_status {
   X(NO_DEPTH, "no-depth", "the block depth or base width is not known, and there is no safe guess for it") \
   X(NO_WEIGHT, "no-weight", "no weight bears on this joint or base") \
   X(OUTSIDE_BASE, "outside-base", "the resultant falls outside the base or joint: it would tip") \
-  X(STEEPER_THAN_FRICTION, "steeper-than-friction", "the ground is steeper than the soil's own angle of friction") \
+  X(STEEPER_THAN_FRICTION, "steeper-than-friction", \
+    "the ground is steeper than the soil's own angle of friction") \
   X(NO_WEDGE, "no-wedge", "no wedge of soil is critical") \
   X(ANGLE_OUT_OF_RANGE, "angle-out-of-range", "an angle is outside the range of the formula") \
   X(UPLIFT_UNSETTLED, "uplift-unsettled", "uplift and base contact do not settle on one answer") \
