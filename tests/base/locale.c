@@ -37,4 +37,6 @@ Test(base, a_decimal_comma_in_the_hosts_locale_changes_nothing) {
   cr_expect(eq(str, text.data, "2.385"));
   lw_text_free(&text);
   cr_expect(eq(str, localeconv()->decimal_point, ","), "the host's own locale is still in force");
+  uselocale(LC_GLOBAL_LOCALE);
+  freelocale(comma);
 }
