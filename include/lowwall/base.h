@@ -191,6 +191,11 @@ typedef struct lw_minimum { double x, value; } lw_minimum;
 lw_status lw_solve_minimum(lw_function f, const void *context, double low, double high, int steps,
                            lw_minimum *least);
 
+/** The integral of a smooth f over [low, high] (Gauss-Kronrod-Patterson, no memory needed).
+ *  out   integral   unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION when f is not finite or too rough for a relative 1e-10 */
+lw_status lw_solve_integral(lw_function f, const void *context, double low, double high, double *integral);
+
 #ifdef __cplusplus
 }
 #endif

@@ -44,7 +44,7 @@ typedef struct lw_plane {
   bool along_ground;           /* Rankine: the thrust is parallel to the ground; wall_friction_rad is then that angle */
 } lw_plane;
 
-enum { LW_PROFILE_MAX = 2 * (LW_SOIL_MAX + 4) };
+enum { LW_PROFILE_MAX = 3 * (LW_SOIL_MAX + 2) };
 
 /* Pressure of the soil (with its surcharge) and of the water at a depth; two entries where it jumps. */
 typedef struct lw_profile_point { double depth_m, soil_kpa, surcharge_kpa, water_kpa; } lw_profile_point;
@@ -111,6 +111,7 @@ typedef struct lw_back_plane {
   lw_plane plane;
   double foot_x_m, foot_y_m;    /* of the plane's foot, in the section's axes */
   double top_x_m, top_y_m;      /* where it meets the ground */
+  double ground_x_m, ground_y_m;   /* where the ground behind starts at the wall */
   bool overhangs;               /* θ < 0: Rankine's downward part does not reach the wall */
 } lw_back_plane;
 

@@ -59,6 +59,12 @@ void lw_section_above(const lw_section *section, int joint, lw_section *above);
 /** Area, centroid of a simple polygon. Positive area for either sense of rotation. */
 void lw_polygon_area(const lw_corner *corner, int count, double *area_m2, lw_corner *centroid);
 
+/** The part of a polygon on one side of a level.
+ *  in    corner, count   convex, or at least cut only once by the level
+ *  out   kept            room for count + 1 corners
+ *  gives how many corners are kept */
+int lw_polygon_cut(const lw_corner *corner, int count, double level_m, bool keep_above, lw_corner *kept);
+
 /** The polygon as seen in a mirror standing at its right: x becomes width - x. */
 void lw_polygon_mirror(const lw_corner *corner, int count, double width_m, lw_corner *mirrored);
 

@@ -21,9 +21,8 @@ static double rear_at(const lw_section *section, double y_m) {
 }
 
 static ground ground_of(const lw_site *site, const lw_section *section) {
-  /* Soil that lies lower than the foot of this stack of courses leaves it free. */
-  double y = fmax(section->height_m - site->soil_below_top_m, 0.0);
-  return (ground){.x_m = rear_at(section, y), .y_m = y, .slope_rad = site->slope_rad, .run_m = site->slope_run_m};
+  double y = section->height_m - site->soil_below_top_m;
+  return (ground){.x_m = rear_at(section, fmax(y, 0.0)), .y_m = y, .slope_rad = site->slope_rad, .run_m = site->slope_run_m};
 }
 
 static double ground_level(const ground *g, double x_m) {
@@ -94,7 +93,8 @@ static void loads_build(const lw_site *site, double from_crest_m, lw_plane *plan
 void lw_back_plane_build(const lw_site *site, const lw_section *section, const lw_method *method,
                          double wall_friction_rad, double extra_depth_m, lw_back_plane *back) {
   ground g = ground_of(site, section);
-  *back = (lw_back_plane){.overhangs = lw_section_back_angle(section) < -1e-12};
+  *back = (lw_back_plane){
+      .overhangs = lw_section_back_angle(section) < -1e-12, .ground_x_m = g.x_m, .ground_y_m = g.y_m};
   if (on_the_back(method) && !along_ground(method)) place_on_back(section, &g, extra_depth_m, back);
   else place_upright(section, &g, extra_depth_m, back);
   if (on_the_back(method) && along_ground(method)) {
@@ -103,7 +103,8 @@ void lw_back_plane_build(const lw_site *site, const lw_section *section, const l
   }
   lw_plane *plane = &back->plane;
   double above_top = back->top_y_m - section->height_m;
-  plane->height_m = back->top_y_m - back->foot_y_m;
+  /* Soil that lies lower than the foot of this stack of courses leaves it free. */
+  plane->height_m = fmax(back->top_y_m - back->foot_y_m, 0.0);
   plane->along_ground = along_ground(method);
   plane->wall_friction_rad = plane->along_ground ? site->slope_rad : wall_friction_rad;
   plane->slope_rad = site->slope_rad;

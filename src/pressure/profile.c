@@ -1,0 +1,161 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "profile.h"
+
+#include <math.h>
+
+/* A stretch of the plane within one layer, above or below the water: stress and pressure are smooth on it. */
+typedef struct stretch {
+  double top_m, bottom_m;
+  double stress_kpa, gradient;    /* vertical effective stress of the soil at its top, and its rise per metre */
+  int layer;
+} stretch;
+
+/* Running sums: force and its moment about the plane's top. */
+typedef struct tally { double force, moment, load_force, load_moment, crack_m; } tally;
+
+typedef struct curve { const lw_plane *plane; const lw_law *law; const stretch *s; bool moment; } curve;
+
+int lw_layer_at(const lw_plane *plane, double depth_m) {
+  int i = 0;
+  while (i < plane->layer_count - 1 && depth_m >= plane->layer[i].bottom_m) i++;
+  return i;
+}
+
+void lw_thrust_resolve(lw_thrust *thrust) {
+  thrust->horizontal_kn_per_m = thrust->total_kn_per_m * cos(thrust->angle_rad);
+  thrust->vertical_kn_per_m = thrust->total_kn_per_m * sin(thrust->angle_rad);
+}
+
+static double load_stress(const lw_plane *plane, const lw_law *law) {
+  return plane->surcharge_kpa * law->surcharge_factor;
+}
+
+static double pressure_at(const lw_plane *plane, const lw_law *law, const stretch *s, double depth_m) {
+  double stress = s->stress_kpa + s->gradient * (depth_m - s->top_m) + load_stress(plane, law);
+  const lw_layer *layer = &plane->layer[s->layer];
+  if (law->curved && layer->cohesion_kpa > 0.0) return law->curved(layer, plane->slope_rad, stress);
+  return law->k[s->layer] * stress - law->cut_kpa[s->layer];
+}
+
+static double curve_value(double depth_m, const void *context) {
+  const curve *c = context;
+  double p = pressure_at(c->plane, c->law, c->s, depth_m);
+  return c->moment ? p * depth_m : p;
+}
+
+static double curve_pressure(double depth_m, const void *context) {
+  const curve *c = context;
+  return pressure_at(c->plane, c->law, c->s, depth_m);
+}
+
+/* Where pressure turns from tension to push inside a stretch: above it the soil stands by itself. */
+static double push_starts(const lw_plane *plane, const lw_law *law, const stretch *s) {
+  double top = pressure_at(plane, law, s, s->top_m), bottom = pressure_at(plane, law, s, s->bottom_m);
+  if (top >= 0.0) return s->top_m;
+  if (bottom <= 0.0) return s->bottom_m;
+  curve c = {plane, law, s, false};
+  double at = s->bottom_m;
+  (void)lw_solve_root(curve_pressure, &c, s->top_m, s->bottom_m, 1e-13, &at);
+  return at;
+}
+
+static lw_status add_curved(const lw_plane *plane, const lw_law *law, const stretch *s, tally *sum) {
+  curve force = {plane, law, s, false}, moment = {plane, law, s, true};
+  double f = 0.0, m = 0.0;
+  if (lw_solve_integral(curve_value, &force, s->top_m, s->bottom_m, &f) != LW_OK) return LW_NO_SOLUTION;
+  if (lw_solve_integral(curve_value, &moment, s->top_m, s->bottom_m, &m) != LW_OK) return LW_NO_SOLUTION;
+  sum->force += f;
+  sum->moment += m;
+  return LW_OK;
+}
+
+static void add_straight(double top_m, double bottom_m, double p_top, double p_bottom, tally *sum) {
+  double run = bottom_m - top_m;
+  sum->force += 0.5 * (p_top + p_bottom) * run;
+  sum->moment += run * (p_top * (2.0 * top_m + bottom_m) + p_bottom * (top_m + 2.0 * bottom_m)) / 6.0;
+}
+
+static double water_at(const lw_plane *plane, double depth_m) {
+  return plane->water_unit_weight_kn_per_m3 * fmax(depth_m - plane->water_depth_m, 0.0);
+}
+
+static void add_point(const lw_plane *plane, const lw_law *law, const stretch *s, double depth_m,
+                      lw_thrust *thrust) {
+  double load = law->k[s->layer] * load_stress(plane, law);
+  thrust->profile[thrust->profile_count++] = (lw_profile_point){
+      .depth_m = depth_m,
+      .soil_kpa = fmax(pressure_at(plane, law, s, depth_m), 0.0),
+      .surcharge_kpa = load,
+      .water_kpa = water_at(plane, depth_m)};
+}
+
+/* One stretch: cracked part dropped, the rest summed, both its ends noted in the profile. */
+static lw_status add_stretch(const lw_plane *plane, const lw_law *law, stretch s, lw_thrust *thrust, tally *sum) {
+  double start = push_starts(plane, law, &s), load = law->k[s.layer] * load_stress(plane, law);
+  bool cohesive = law->curved && plane->layer[s.layer].cohesion_kpa > 0.0;
+  if (start > s.top_m) sum->crack_m = fmax(sum->crack_m, start);
+  if (start > s.top_m && start < s.bottom_m) add_point(plane, law, &s, s.top_m, thrust);
+  if (start >= s.bottom_m) return LW_OK;
+  s.stress_kpa += s.gradient * (start - s.top_m);
+  s.top_m = start;
+  add_point(plane, law, &s, s.top_m, thrust);
+  add_point(plane, law, &s, s.bottom_m, thrust);
+  sum->load_force += load * (s.bottom_m - s.top_m);
+  sum->load_moment += load * 0.5 * (s.bottom_m * s.bottom_m - s.top_m * s.top_m);
+  double p_top = pressure_at(plane, law, &s, s.top_m), p_bottom = pressure_at(plane, law, &s, s.bottom_m);
+  if (cohesive && plane->crack != LW_CRACK_TRIANGLE) return add_curved(plane, law, &s, sum);
+  add_straight(s.top_m, s.bottom_m, p_top, p_bottom, sum);
+  return LW_OK;
+}
+
+static double next_break(const lw_plane *plane, double depth_m) {
+  double next = fmin(plane->height_m, plane->layer[lw_layer_at(plane, depth_m)].bottom_m);
+  return plane->water_depth_m > depth_m ? fmin(next, plane->water_depth_m) : next;
+}
+
+static lw_status walk_down(const lw_plane *plane, const lw_law *law, lw_thrust *thrust, tally *sum) {
+  double stress = 0.0;
+  for (double depth = 0.0; depth < plane->height_m;) {
+    int i = lw_layer_at(plane, depth);
+    const lw_layer *layer = &plane->layer[i];
+    bool wet = depth >= plane->water_depth_m;
+    double gradient = wet ? layer->saturated_unit_weight_kn_per_m3 - plane->water_unit_weight_kn_per_m3
+                          : layer->unit_weight_kn_per_m3;
+    stretch s = {depth, next_break(plane, depth), stress, gradient, i};
+    if (add_stretch(plane, law, s, thrust, sum) != LW_OK) return LW_NO_SOLUTION;
+    stress += gradient * (s.bottom_m - depth);
+    depth = s.bottom_m;
+    thrust->coefficient = law->k[i];
+  }
+  return LW_OK;
+}
+
+/* Water behind, and in a crack that may fill. */
+static void add_water(const lw_plane *plane, lw_thrust *thrust) {
+  double deep = fmax(plane->height_m - plane->water_depth_m, 0.0), weight = plane->water_unit_weight_kn_per_m3;
+  double force = 0.5 * weight * deep * deep, moment = force * deep / 3.0;
+  double crack = fmin(thrust->crack_depth_m, plane->height_m);
+  if (plane->crack == LW_CRACK_WET && crack > 0.0 && crack <= plane->water_depth_m) {
+    double in_crack = 0.5 * weight * crack * crack;
+    force += in_crack;
+    moment += in_crack * (plane->height_m - 2.0 * crack / 3.0);
+  }
+  thrust->water_kn_per_m = force;
+  thrust->water_height_m = force > 0.0 ? moment / force : 0.0;
+}
+
+lw_status lw_profile_integrate(const lw_plane *plane, const lw_law *law, lw_thrust *thrust, lw_error *error) {
+  tally sum = {0};
+  thrust->profile_count = 0;
+  if (walk_down(plane, law, thrust, &sum) != LW_OK)
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE, "the pressure diagram cannot be integrated");
+  thrust->total_kn_per_m = sum.force;
+  thrust->height_of_action_m = sum.force > 0.0 ? plane->height_m - sum.moment / sum.force : 0.0;
+  thrust->surcharge_kn_per_m = fmin(sum.load_force, sum.force);
+  thrust->surcharge_height_m =
+      sum.load_force > 0.0 ? plane->height_m - sum.load_moment / sum.load_force : 0.0;
+  thrust->crack_depth_m = sum.crack_m;
+  add_water(plane, thrust);
+  lw_thrust_resolve(thrust);
+  return LW_OK;
+}

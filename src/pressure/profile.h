@@ -1,0 +1,29 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_PRESSURE_PROFILE_H
+#define LOWWALL_PRESSURE_PROFILE_H
+
+#include <lowwall/pressure.h>
+
+/* How the vertical stress of each layer becomes pressure: p = k σ − cut. A layer with a curved law (cohesion
+ * under sloping ground) gives p itself, and k and cut only serve for its surcharge. */
+typedef struct lw_law {
+  double k[LW_SOIL_MAX];
+  double cut_kpa[LW_SOIL_MAX];      /* taken off for cohesion; negative where it adds (passive) */
+  double surcharge_factor;          /* of a load per horizontal area on this plane */
+  double (*curved)(const lw_layer *layer, double slope_rad, double stress_kpa);
+} lw_law;
+
+/* Integrate the law down the plane: profile, thrust, its height, its surcharge part, water, crack. The direction
+ * is the caller's: angle_rad is read from *thrust. Coefficient is that of the lowest layer met. */
+lw_status lw_profile_integrate(const lw_plane *plane, const lw_law *law, lw_thrust *thrust, lw_error *error);
+
+/* Index of the layer at a depth, the lower one on a boundary. */
+int lw_layer_at(const lw_plane *plane, double depth_m);
+
+/* Resolve thrust->total along thrust->angle. */
+void lw_thrust_resolve(lw_thrust *thrust);
+
+/* Record size, parts and height of a thrust. */
+void lw_thrust_record(const lw_plane *plane, const lw_thrust *thrust, const lw_working *working);
+
+#endif

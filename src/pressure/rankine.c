@@ -1,0 +1,74 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <math.h>
+
+#include "profile.h"
+
+/* Rankine: a soil mass on the point of failure throughout, thrust on a vertical plane, parallel to the ground. */
+
+static const double DEGREES = 180.0 / 3.14159265358979323846;
+
+lw_status lw_rankine_coefficient(lw_earth_state state, double friction_rad, double slope_rad, double *k,
+                                 lw_error *error) {
+  double phi = friction_rad, beta = slope_rad;
+  if (!(phi >= 0.0) || phi >= acos(0.0))
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE,
+                        "the friction angle must be from 0 to less than 90 deg");
+  if (fabs(beta) > phi + 1e-12)
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_STEEPER_THAN_FRICTION,
+                        "ground at %.1f deg is steeper than friction of %.1f deg", beta * DEGREES, phi * DEGREES);
+  double c = cos(beta), s = sqrt(fmax(c * c - cos(phi) * cos(phi), 0.0));
+  *k = state == LW_PASSIVE ? c * (c + s) / (c - s) : c * (c - s) / (c + s);
+  return LW_OK;
+}
+
+/* Cohesion under sloping ground: the Mohr circle through the stress on a plane parallel to the ground that
+ * touches the envelope. Pressure along the ground, as a function of the vertical stress. [MG1997 eq.18] */
+static double sloped(lw_earth_state state, const lw_layer *layer, double slope_rad, double stress_kpa) {
+  double phi = layer->friction_rad, beta = slope_rad, c = layer->cohesion_kpa;
+  double cb2 = cos(beta) * cos(beta), cp = cos(phi), sp = sin(phi);
+  double root = 4.0 * cb2 * (cb2 - cp * cp) * stress_kpa * stress_kpa + 4.0 * c * c * cp * cp +
+                8.0 * c * stress_kpa * cb2 * sp * cp;
+  double sign = state == LW_PASSIVE ? 1.0 : -1.0;
+  double k_stress = (2.0 * cb2 * stress_kpa + 2.0 * c * cp * sp + sign * sqrt(fmax(root, 0.0))) / (cp * cp) - stress_kpa;
+  return k_stress * cos(beta);
+}
+
+static double sloped_active(const lw_layer *layer, double slope_rad, double stress_kpa) {
+  return sloped(LW_ACTIVE, layer, slope_rad, stress_kpa);
+}
+
+static double sloped_passive(const lw_layer *layer, double slope_rad, double stress_kpa) {
+  return sloped(LW_PASSIVE, layer, slope_rad, stress_kpa);
+}
+
+static void record(const lw_plane *plane, lw_earth_state state, const lw_thrust *thrust, const lw_working *working) {
+  const lw_layer *lowest = &plane->layer[lw_layer_at(plane, plane->height_m)];
+  double phi = lowest->friction_rad * DEGREES, beta = plane->slope_rad * DEGREES;
+  const char *formula = state == LW_PASSIVE
+                            ? "cos b (cos b + sqrt(cos^2 b - cos^2 phi)) / (cos b - sqrt(cos^2 b - cos^2 phi))"
+                            : "cos b (cos b - sqrt(cos^2 b - cos^2 phi)) / (cos b + sqrt(cos^2 b - cos^2 phi))";
+  lw_working_heading(working, "Rankine, on a vertical plane");
+  lw_working_step(working, &(lw_step){.symbol = state == LW_PASSIVE ? "Kp" : "Ka", .formula = formula,
+                                      .value = thrust->coefficient, .unit = "", .source = "[RANKINE1857]"},
+                  "b = %.2f deg, phi = %.2f deg", beta, phi);
+}
+
+lw_status lw_rankine_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
+                            const lw_working *working) {
+  lw_law law = {.surcharge_factor = 1.0};
+  lw_thrust made = {.angle_rad = plane->slope_rad};
+  double sign = state == LW_PASSIVE ? -1.0 : 1.0;
+  for (int i = 0; i < plane->layer_count; i++) {
+    const lw_layer *layer = &plane->layer[i];
+    lw_status status = lw_rankine_coefficient(state, layer->friction_rad, plane->slope_rad, &law.k[i], error);
+    if (status != LW_OK) return status;
+    law.cut_kpa[i] = sign * 2.0 * layer->cohesion_kpa * sqrt(law.k[i]);
+  }
+  if (fabs(plane->slope_rad) > 1e-12) law.curved = state == LW_PASSIVE ? sloped_passive : sloped_active;
+  lw_status status = lw_profile_integrate(plane, &law, &made, error);
+  if (status != LW_OK) return status;
+  *thrust = made;
+  record(plane, state, thrust, working);
+  lw_thrust_record(plane, thrust, working);
+  return LW_OK;
+}

@@ -1,0 +1,118 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <math.h>
+
+#include "profile.h"
+#include "wedge_shape.h"
+
+/* The numerical wedge: the thrust that holds (active) or lifts (passive) the body above a plane through the
+ * foot, greatest (least) over the plane's angle. It knows nothing of the closed formulas. [COULOMB1776] */
+
+enum { SCAN = 48, SCAN_BROKEN = 180 };
+static const double HALF_PI = 1.57079632679489661923;
+
+typedef struct search { const lw_plane *plane; double sign; } search;
+
+/* Equilibrium of the body: weight, thrust at δ to the normal of the back, reaction at φ to that of the failure
+ * plane, cohesion along it. NAN where the three directions do not close. */
+static double thrust_at(double angle_rad, const void *context) {
+  const search *s = context;
+  lw_wedge_body body;
+  if (!lw_wedge_body_of(s->plane, angle_rad, &body)) return NAN;
+  double phi = atan(body.friction_tan), delta = s->plane->wall_friction_rad, theta = s->plane->batter_rad;
+  double a = angle_rad - s->sign * phi, lean = s->sign * delta + theta;
+  double closing = cos(a - lean);
+  if (closing <= 1e-9) return NAN;
+  return (body.weight_kn_per_m * sin(a) - s->sign * body.cohesion_kn_per_m * cos(phi)) / closing;
+}
+
+/* The search is for a least value: the active thrust is turned over. */
+static double to_minimise(double angle_rad, const void *context) {
+  const search *s = context;
+  return -s->sign * thrust_at(angle_rad, context);
+}
+
+static bool broken(const lw_plane *plane) {
+  return plane->load_count > 0 || (isfinite(plane->slope_run_m) && fabs(plane->slope_rad) > 1e-12) ||
+         plane->layer_count > 1;
+}
+
+/* A load steps onto the body all at once: the planes that just reach each load, and each bend, are tried too. */
+static void try_corners(const search *s, double low, double high, lw_minimum *best) {
+  for (int i = -1; i < 2 * s->plane->load_count; i++) {
+    const lw_plane_load *load = &s->plane->load[i < 0 ? 0 : i / 2];
+    double x = i < 0 ? s->plane->slope_run_m : (i % 2 ? load->far_m : load->near_m);
+    if (!isfinite(x)) continue;
+    double angle = lw_wedge_angle_to(s->plane, x) - 1e-12;
+    if (angle <= low || angle >= high) continue;
+    double value = to_minimise(angle, s);
+    if (isfinite(value) && value < best->value) *best = (lw_minimum){angle, value};
+  }
+}
+
+/* The line through the body's centroid, parallel to the failure plane, meets the back there. */
+static double height_of(const lw_plane *plane, double angle_rad, const lw_wedge_body *body) {
+  double rise = sin(angle_rad), run = cos(angle_rad), lean = tan(plane->batter_rad);
+  double level = run + rise * lean;
+  if (level < 1e-9) return plane->height_m / 3.0;
+  double y = (body->y_m * run - body->x_m * rise) / level;
+  return fmin(fmax(y, 0.0), plane->height_m);
+}
+
+static lw_status no_wedge(const lw_plane *plane, lw_error *error) {
+  const lw_layer *soil = &plane->layer[0];
+  if (plane->slope_rad > soil->friction_rad && isinf(plane->slope_run_m))
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_STEEPER_THAN_FRICTION,
+                        "the ground is steeper than the soil's own angle of friction");
+  return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE, "no wedge of soil is critical");
+}
+
+static void record(const lw_wedge *wedge, const lw_working *working) {
+  lw_working_heading(working, "Wedge of soil, by trial");
+  lw_working_step(working, &(lw_step){.symbol = "rho", .formula = "failure plane with the greatest thrust",
+                                      .value = wedge->plane_angle_rad * 57.295779513082320877, .unit = "deg",
+                                      .source = "[COULOMB1776]"},
+                  "reaching %.3f m behind the wall", wedge->reach_m);
+  lw_working_step(working, &(lw_step){.symbol = "W", .formula = "weight of the wedge and the loads on it",
+                                      .value = wedge->weight_kn_per_m, .unit = "kN/m", .source = ""}, "polygon");
+  lw_working_step(working, &(lw_step){.symbol = "P", .formula = "W sin(rho - phi) / cos(rho - phi - d - t)",
+                                      .value = wedge->thrust_kn_per_m, .unit = "kN/m", .source = ""},
+                  "at rho = %.3f deg", wedge->plane_angle_rad * 57.295779513082320877);
+}
+
+lw_status lw_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_wedge *wedge, lw_error *error,
+                          const lw_working *working) {
+  search s = {.plane = plane, .sign = state == LW_PASSIVE ? -1.0 : 1.0};
+  if (state == LW_AT_REST)
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE_AT_REST, "at rest no wedge slides");
+  bool endless = isinf(plane->slope_run_m);
+  double low = (endless ? plane->slope_rad : 0.0) + 1e-6, high = HALF_PI + plane->batter_rad - 1e-9;
+  lw_minimum best;
+  if (!(low < high) || (endless && state == LW_ACTIVE && plane->slope_rad > plane->layer[0].friction_rad))
+    return no_wedge(plane, error);
+  lw_status status = lw_solve_minimum(to_minimise, &s, low, high, broken(plane) ? SCAN_BROKEN : SCAN, &best);
+  if (status != LW_OK) return no_wedge(plane, error);
+  try_corners(&s, low, high, &best);
+  lw_wedge_body body;
+  if (!lw_wedge_body_of(plane, best.x, &body)) return no_wedge(plane, error);
+  *wedge = (lw_wedge){
+      .thrust_kn_per_m = state == LW_PASSIVE ? best.value : fmax(-best.value, 0.0),
+      .plane_angle_rad = best.x, .weight_kn_per_m = body.weight_kn_per_m, .reach_m = body.reach_m,
+      .height_of_action_m = height_of(plane, best.x, &body)};
+  record(wedge, working);
+  return LW_OK;
+}
+
+lw_status lw_wedge_as_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
+                             const lw_working *working) {
+  lw_wedge wedge;
+  lw_status status = lw_wedge_thrust(state, plane, &wedge, error, working);
+  if (status != LW_OK) return status;
+  double h = plane->height_m, sign = state == LW_PASSIVE ? -1.0 : 1.0;
+  *thrust = (lw_thrust){
+      .total_kn_per_m = wedge.thrust_kn_per_m, .angle_rad = plane->batter_rad + sign * plane->wall_friction_rad,
+      .height_of_action_m = wedge.height_of_action_m,
+      .water_kn_per_m = 0.5 * plane->water_unit_weight_kn_per_m3 * pow(fmax(h - plane->water_depth_m, 0.0), 2),
+      .water_height_m = fmax(h - plane->water_depth_m, 0.0) / 3.0};
+  lw_thrust_resolve(thrust);
+  return LW_OK;
+}
