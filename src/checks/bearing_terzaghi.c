@@ -1,0 +1,51 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "bearing_common.h"
+
+#include <math.h>
+
+static const double pi = 3.14159265358979323846;
+
+/* Terzaghi never gave a formula for Ngamma, only curves. The passive coefficients behind them, each 5 degrees
+ * [BOWLES-FAD table 4-2]; from memory, and held by the printed Ngamma of [BCF-WEB Terzaghi]. */
+static const double passive[] = {10.8, 12.2, 14.7, 18.6, 25.0, 35.0, 52.0, 82.0, 141.0, 298.0, 800.0};
+enum { LAST = (int)(sizeof passive / sizeof passive[0]) - 1 };
+
+/* They grow by a nearly even share from one row to the next, so they are interpolated in their logarithm. */
+static double passive_at(double friction_rad) {
+  double steps = friction_rad * 180.0 / pi / 5.0;
+  int row = (int)fmin(fmax(steps, 0.0), LAST - 1);
+  return passive[row] * pow(passive[row + 1] / passive[row], steps - row);
+}
+
+static void capacity(double phi, lw_bearing *b) {
+  double half = cos(pi / 4.0 + phi / 2.0);
+  b->nq = exp(2.0 * (0.75 * pi - phi / 2.0) * tan(phi)) / (2.0 * half * half);
+  b->nc = lw_bearing_is_frictionless(phi) ? 1.5 * pi + 1.0 : (b->nq - 1.0) / tan(phi);
+  b->n_gamma = 0.5 * tan(phi) * (passive_at(phi) / (cos(phi) * cos(phi)) - 1.0);
+}
+
+/* His theory stops at a vertical load. Leaving an inclined one as if it were vertical would be unsafe, so
+ * Meyerhof's factors stand in. */
+static const bearing_author author = {
+    .routine = &lw_bearing_routine_terzaghi,
+    .n_gamma = LW_N_GAMMA_OWN,
+    .capacity = capacity,
+    .inclination = lw_bearing_meyerhof_inclination,
+    .capacity_wording = {.c = LW_PRANDTL_NC,
+                         .q = "exp(2 (3 pi/4 - phi/2) tan phi)/(2 cos^2(45 + phi/2))",
+                         .gamma = "(tan phi)/2 (Kpg/cos^2 phi - 1), Kpg from the table"},
+    .inclination_wording = LW_MEYERHOF_INCLINATION_WORDING,
+    .inclination_source = "[MEYERHOF-1963 inclination]",
+};
+
+lw_status lw_bearing_terzaghi(const lw_strip *strip, lw_bearing *bearing, lw_error *error,
+                              const lw_working *working) {
+  return lw_bearing_by(&author, strip, bearing, error, working);
+}
+
+const lw_bearing_routine lw_bearing_routine_terzaghi = {
+    .slug = "terzaghi",
+    .title = "Bearing by Terzaghi",
+    .source = "[TERZAGHI-1943 chapter 8]",
+    .ultimate = lw_bearing_terzaghi,
+};

@@ -1,0 +1,116 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "stage.h"
+
+#include <math.h>
+
+/* A base or joint in equilibrium: resultant, contact in compression, edge pressures, uplift. Moments are about
+ * the contact's front edge; what turns the wall forwards overturns, the rest resists. */
+
+enum { UPLIFT_ROUNDS = 500 };
+
+static void add_moment(lw_contact *contact, double moment_knm_per_m) {
+  if (moment_knm_per_m >= 0.0) contact->resisting_knm_per_m += moment_knm_per_m;
+  else contact->overturning_knm_per_m -= moment_knm_per_m;
+}
+
+static void sum_forces(const lw_method *method, const lw_contact_terms *terms, const lw_forces *forces,
+                       lw_contact *contact) {
+  for (int i = 0; i < forces->count; i++) {
+    const lw_force *f = &forces->force[i];
+    double level = -f->horizontal_kn_per_m * (f->y_m - terms->foot_y_m);
+    double upright = f->vertical_kn_per_m * (f->x_m - terms->front_m);
+    contact->vertical_kn_per_m += f->vertical_kn_per_m;
+    contact->horizontal_kn_per_m += f->horizontal_kn_per_m;
+    add_moment(contact, level);
+    /* Some books take uplift off the resistance instead of adding it to what overturns. */
+    if (f->kind == LW_FORCE_UPLIFT && method->uplift_as == LW_UPLIFT_OFF_RESISTANCE)
+      contact->resisting_knm_per_m += upright;
+    else add_moment(contact, upright);
+    if (f->kind == LW_FORCE_UPLIFT) contact->uplift_kn_per_m -= f->vertical_kn_per_m;
+  }
+}
+
+/* Edge pressures of a full rectangle. */
+static void press_full(const lw_method *method, lw_contact *c) {
+  double mean = c->vertical_kn_per_m / c->width_m, bend = 6.0 * c->eccentricity_m / c->width_m;
+  double near = 0.5 * c->width_m - fabs(c->eccentricity_m);
+  bool kern = fabs(bend) <= 1.0 + 1e-12;
+  c->share_in_compression = kern ? 1.0 : 3.0 * near / c->width_m;
+  if (method->base_pressure == LW_BASE_EFFECTIVE) {
+    c->front_kpa = c->rear_kpa = c->vertical_kn_per_m / c->effective_width_m;
+  } else if (kern || method->base_pressure == LW_BASE_LINEAR) {
+    c->front_kpa = mean * (1.0 + bend);
+    c->rear_kpa = mean * (1.0 - bend);
+  } else {
+    double edge = 2.0 * c->vertical_kn_per_m / (3.0 * near);
+    c->front_kpa = c->eccentricity_m > 0.0 ? edge : 0.0;
+    c->rear_kpa = c->eccentricity_m > 0.0 ? 0.0 : edge;
+  }
+}
+
+/* Hollow blocks bear on two face shells only. Past the kern one shell carries all: its share of the two, less
+ * where the resultant is so near the edge that not even that shell is pressed over its whole width. */
+static void press_shells(double shell_m, lw_contact *c) {
+  double half = 0.5 * c->width_m, inner = c->width_m - 2.0 * shell_m, area = 2.0 * shell_m;
+  double inertia = (pow(c->width_m, 3) - pow(inner, 3)) / 12.0, kern = inertia / (area * half);
+  double mean = c->vertical_kn_per_m / area, bend = c->eccentricity_m / kern;
+  double near = half - fabs(c->eccentricity_m);
+  bool whole = fabs(bend) <= 1.0 + 1e-12;
+  c->share_in_compression = whole ? 1.0 : fmin(0.5, 1.5 * near / shell_m);
+  double edge = near < shell_m / 3.0 ? 2.0 * c->vertical_kn_per_m / (3.0 * near) : 2.0 * c->vertical_kn_per_m / shell_m;
+  c->front_kpa = whole ? mean * (1.0 + bend) : (c->eccentricity_m > 0.0 ? edge : 0.0);
+  c->rear_kpa = whole ? mean * (1.0 - bend) : (c->eccentricity_m > 0.0 ? 0.0 : edge);
+}
+
+void lw_contact_balance(const lw_method *method, const lw_contact_terms *terms, const lw_forces *forces,
+                        lw_contact *contact) {
+  *contact = (lw_contact){.width_m = terms->rear_m - terms->front_m, .front_m = terms->front_m, .settled = true};
+  sum_forces(method, terms, forces, contact);
+  if (contact->vertical_kn_per_m <= 0.0 || contact->width_m <= 0.0) return;
+  double net = contact->resisting_knm_per_m - contact->overturning_knm_per_m;
+  contact->resultant_m = net / contact->vertical_kn_per_m;
+  contact->eccentricity_m = 0.5 * contact->width_m - contact->resultant_m;
+  contact->effective_width_m = contact->width_m - 2.0 * fabs(contact->eccentricity_m);
+  contact->inside = contact->effective_width_m > 0.0;
+  if (!contact->inside) return;
+  bool shells = terms->shell_m > 0.0 && 2.0 * terms->shell_m < contact->width_m;
+  if (shells) press_shells(terms->shell_m, contact);
+  else press_full(method, contact);
+  contact->greatest_kpa = fmax(contact->front_kpa, contact->rear_kpa);
+}
+
+/* Head falls in a straight line from rear to front over the length in compression; the open part behind it
+ * carries the full rear head. */
+static lw_force uplift_over(const lw_wall *wall, const lw_contact_terms *terms, double pressed_m) {
+  double width = terms->rear_m - terms->front_m, rear = terms->rear_head_m, front = terms->front_head_m;
+  double open = width - pressed_m;
+  double force = 0.5 * (front + rear) * pressed_m + rear * open;
+  double moment = pressed_m * pressed_m * (front / 6.0 + rear / 3.0) + rear * open * (pressed_m + 0.5 * open);
+  double scale = wall->site.water_unit_weight_kn_per_m3 * wall->method.uplift_share;
+  return (lw_force){.kind = LW_FORCE_UPLIFT, .vertical_kn_per_m = -scale * force,
+                    .x_m = terms->front_m + moment / force, .y_m = terms->foot_y_m};
+}
+
+static double pressed_length(const lw_contact *contact) {
+  bool opens_behind = contact->eccentricity_m > contact->width_m / 6.0;
+  return opens_behind ? 3.0 * contact->resultant_m : contact->width_m;
+}
+
+void lw_contact_solve(const lw_wall *wall, const lw_contact_terms *terms, lw_forces *forces, lw_contact *contact) {
+  bool lifts = terms->uplift && terms->rear_head_m + terms->front_head_m > 0.0 && wall->method.uplift_share > 0.0;
+  if (!lifts) {
+    lw_contact_balance(&wall->method, terms, forces, contact);
+    return;
+  }
+  double width = terms->rear_m - terms->front_m, pressed = width;
+  int at = forces->count++;
+  for (int round = 0; round < UPLIFT_ROUNDS; round++) {
+    forces->force[at] = uplift_over(wall, terms, pressed);
+    lw_contact_balance(&wall->method, terms, forces, contact);
+    if (!contact->inside) return;
+    double next = pressed_length(contact);
+    if (fabs(next - pressed) <= 1e-12 * width) return;
+    pressed = next;
+  }
+  contact->settled = false;
+}

@@ -1,0 +1,60 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "stage.h"
+
+#include <math.h>
+
+/* The underside of the pad: the thrust covers the pad's thickness too, the load spreads through it from the
+ * effective width of the base, and the pad's own weight within the spread is added. */
+
+/* Width of the spread about the resultant, kept within the pad; the pad stands evenly under the base. */
+static double spread_width(const lw_wall *wall, double resultant_m, double effective_m) {
+  const lw_pad *pad = &wall->site.pad;
+  if (pad->width_m <= 0.0) return effective_m;
+  double beyond = 0.5 * (pad->width_m - wall->section.base_width_m);
+  double room = fmin(resultant_m + beyond, wall->section.base_width_m + beyond - resultant_m);
+  return fmin(effective_m + 2.0 * pad->spread * pad->thickness_m, 2.0 * room);
+}
+
+static void add_pad_weight(const lw_pad *pad, double width_m, double middle_m, lw_forces *forces) {
+  lw_forces_add(forces, (lw_force){
+      .kind = LW_FORCE_PART, .index = -1, .area_m2 = width_m * pad->thickness_m,
+      .unit_weight_kn_per_m3 = pad->unit_weight_kn_per_m3,
+      .vertical_kn_per_m = width_m * pad->thickness_m * pad->unit_weight_kn_per_m3,
+      .x_m = middle_m, .y_m = -0.5 * pad->thickness_m});
+}
+
+static void press_evenly(lw_contact *contact, double width_m) {
+  contact->width_m = width_m;
+  contact->effective_width_m = width_m;
+  contact->eccentricity_m = 0.0;
+  contact->inside = contact->vertical_kn_per_m > 0.0 && width_m > 0.0;
+  contact->greatest_kpa = contact->inside ? contact->vertical_kn_per_m / width_m : 0.0;
+  contact->front_kpa = contact->rear_kpa = contact->greatest_kpa;
+}
+
+static void no_pad(lw_stage *stage) {
+  stage->status = LW_NO_SOLUTION;
+  stage->reason = LW_REASON_NO_PAD;
+  stage->forces.count = 0;
+}
+
+void lw_stage_pad(const lw_wall *wall, const lw_push *push, const lw_actions *actions, lw_stage *stage) {
+  const lw_pad *pad = &wall->site.pad;
+  lw_stage_base(wall, push, actions, stage);
+  if (pad->thickness_m <= 0.0) no_pad(stage);
+  if (stage->status != LW_OK) return;
+  double foot = -pad->thickness_m;
+  lw_forces_gather(wall, &wall->section, push, actions, &stage->forces);
+  lw_contact_terms terms = {
+      .front_m = 0.0, .rear_m = wall->section.base_width_m, .foot_y_m = foot, .uplift = true,
+      .rear_head_m = fmax(wall->section.height_m - wall->site.water_depth_m - foot, 0.0),
+      .front_head_m = fmax(wall->section.height_m - wall->site.front_water_depth_m - foot, 0.0)};
+  /* Dry of the pad's weight first: what spreads is the load that the base brings. */
+  lw_contact_solve(wall, &terms, &stage->forces, &stage->contact);
+  stage->passive_kn_per_m = lw_passive_resistance(wall, pad->thickness_m);
+  if (!stage->contact.inside) return;
+  double width = spread_width(wall, stage->contact.resultant_m, stage->contact.effective_width_m);
+  add_pad_weight(pad, width, stage->contact.resultant_m, &stage->forces);
+  lw_contact_balance(&wall->method, &terms, &stage->forces, &stage->contact);
+  press_evenly(&stage->contact, width);
+}

@@ -1,0 +1,199 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "situation.h"
+
+#include <math.h>
+#include <string.h>
+
+/* One situation run: every contact pushed, loaded and checked. Loads that may be absent are tried present and
+ * absent, and the graver answer of each check stays. */
+
+enum { CONTACTS = LW_COURSE_MAX + 2, BASE = 0, PAD = 1, FIRST_JOINT = 2 };
+
+/* Pushes on every contact; situations with the same water and soil share them. */
+typedef struct pushes {
+  int joint_count;              /* the joint under the cap included */
+  lw_section above[LW_COURSE_MAX + 1];
+  lw_push push[CONTACTS + 1];
+} pushes;
+
+typedef struct run {
+  const lw_wall *wall;          /* factored, and with the water of this situation */
+  const lw_check_context *context;
+  const pushes *pushes;
+  lw_situation *situation;
+} run;
+
+static void find_pushes(const lw_wall *wall, pushes *all, const lw_working *working) {
+  int courses = wall->section.course_count;
+  all->joint_count = 0;
+  if (!wall->section.known) return;
+  lw_working_heading(working, "Push on the base");
+  lw_push_find(wall, &wall->section, 0.0, &all->push[BASE], working);
+  if (wall->site.pad.thickness_m > 0.0)
+    lw_push_find(wall, &wall->section, wall->site.pad.thickness_m, &all->push[PAD], NULL);
+  all->joint_count = courses > 0 ? courses - 1 + (wall->section.has_cap ? 1 : 0) : 0;
+  for (int i = 0; i < all->joint_count; i++) {
+    lw_section_above(&wall->section, i + 1, &all->above[i]);
+    lw_push_find(wall, &all->above[i], 0.0, &all->push[FIRST_JOINT + i], NULL);
+  }
+}
+
+static void keep(lw_situation *situation, const lw_check *check) {
+  for (int i = 0; i < situation->check_count; i++) {
+    lw_check *old = &situation->check[i];
+    if (old->kind != check->kind || old->at != check->at || old->joint != check->joint) continue;
+    if (lw_check_graver(check, old)) *old = *check;
+    return;
+  }
+  situation->check[situation->check_count++] = *check;
+}
+
+static void check_base(const run *r, const lw_stage *stage) {
+  lw_check checks[] = {lw_check_sliding(r->context, stage, LW_AT_BASE, 0),
+                       lw_check_overturning(r->context, stage, LW_AT_BASE, 0),
+                       lw_check_compression(r->context, stage, LW_AT_BASE, 0),
+                       lw_check_bearing(r->context, stage, LW_AT_BASE)};
+  for (size_t i = 0; i < sizeof checks / sizeof checks[0]; i++) keep(r->situation, &checks[i]);
+}
+
+static void check_pad(const run *r, const lw_stage *stage) {
+  if (stage->status != LW_OK && stage->reason == LW_REASON_NO_PAD) return;
+  lw_check checks[] = {lw_check_sliding(r->context, stage, LW_AT_PAD, 0),
+                       lw_check_bearing(r->context, stage, LW_AT_PAD)};
+  for (size_t i = 0; i < sizeof checks / sizeof checks[0]; i++) keep(r->situation, &checks[i]);
+}
+
+static void check_joint(const run *r, const lw_stage *stage, int joint) {
+  lw_check checks[] = {lw_check_sliding(r->context, stage, LW_AT_JOINT, joint),
+                       lw_check_overturning(r->context, stage, LW_AT_JOINT, joint),
+                       lw_check_compression(r->context, stage, LW_AT_JOINT, joint)};
+  for (size_t i = 0; i < sizeof checks / sizeof checks[0]; i++) keep(r->situation, &checks[i]);
+}
+
+/* A bonded cap is held by a glue nobody tested: that is said, and does not count either way. */
+static void check_cap(const run *r, const lw_stage *stage) {
+  lw_check checks[] = {lw_check_sliding(r->context, stage, LW_AT_CAP, 0),
+                       lw_check_overturning(r->context, stage, LW_AT_CAP, 0)};
+  for (size_t i = 0; i < sizeof checks / sizeof checks[0]; i++) {
+    if (r->wall->section.cap_bonded) {
+      lw_check_not_shown(&checks[i], LW_REASON_RELIES_ON_BOND);
+      checks[i].counts = false;
+    }
+    keep(r->situation, &checks[i]);
+  }
+}
+
+static void note_joint(const lw_stage *stage, double height_m, lw_joint *joint) {
+  *joint = (lw_joint){
+      .status = stage->status, .reason = stage->reason, .height_m = height_m,
+      .thrust_kn_per_m = stage->thrust.total_kn_per_m, .thrust_height_m = stage->thrust.height_of_action_m,
+      .wedge_kn_per_m = stage->wedge.thrust_kn_per_m, .wedge_known = stage->wedge_known,
+      .faulty = stage->faulty, .contact = stage->contact};
+}
+
+static void run_joints(const run *r, const lw_actions *actions, bool first) {
+  const lw_section *section = &r->wall->section;
+  lw_stage stage;
+  for (int i = 0; i < r->pushes->joint_count; i++) {
+    bool under_cap = section->has_cap && i == r->pushes->joint_count - 1;
+    lw_stage_above(r->wall, &r->pushes->above[i], &r->pushes->push[FIRST_JOINT + i], actions, &stage);
+    if (first) note_joint(&stage, section->part[i + 1].bottom_m, &r->situation->joint[i]);
+    if (under_cap) check_cap(r, &stage);
+    else check_joint(r, &stage, i + 1);
+  }
+  if (first) r->situation->joint_count = r->pushes->joint_count;
+}
+
+static void run_variant(const run *r, const lw_actions *actions, bool first) {
+  lw_stage base, pad;
+  lw_stage_base(r->wall, &r->pushes->push[BASE], actions, &base);
+  check_base(r, &base);
+  lw_stage_pad(r->wall, &r->pushes->push[PAD], actions, &pad);
+  check_pad(r, &pad);
+  run_joints(r, actions, first);
+  if (!first) return;
+  r->situation->base = base;
+  r->situation->pad = pad;
+}
+
+/* The downward part of people and the load on a cap may be missing while the rest is there. */
+static void run_variants(const run *r, const lw_actions *actions) {
+  lw_actions lighter = *actions;
+  bool cap_load = false;
+  for (int i = 0; i < r->wall->site.load_count; i++) cap_load = cap_load || r->wall->site.load[i].kind == LW_LOAD_CAP;
+  run_variant(r, actions, true);
+  if (actions->people_down_kn_per_m > 0.0) {
+    lighter.people_down_kn_per_m = 0.0;
+    run_variant(r, &lighter, false);
+  }
+  if (!cap_load) return;
+  lighter.cap_load = false;
+  run_variant(r, &lighter, false);
+  lighter.people_down_kn_per_m = actions->people_down_kn_per_m;
+  if (actions->people_down_kn_per_m > 0.0) run_variant(r, &lighter, false);
+}
+
+/* Without a block depth no check can be shown, and each says so. */
+static void run_unknown(const run *r) {
+  lw_stage stage = {.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_DEPTH};
+  check_base(r, &stage);
+  r->situation->base = stage;
+  r->situation->pad = (lw_stage){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_PAD};
+}
+
+static void start(const lw_situation_plan *plan, lw_situation *situation) {
+  situation->name = plan->name;
+  situation->kind = plan->kind;
+  situation->decides = plan->decides;
+  situation->why = plan->why;
+  situation->water_depth_m = plan->water_depth_m;
+  situation->joint_count = situation->check_count = 0;
+}
+
+static bool same_push(const lw_format *format, const lw_situation_plan *a, const lw_situation_plan *b) {
+  bool same_water = a->water_depth_m <= b->water_depth_m && a->water_depth_m >= b->water_depth_m;
+  return same_water && (a->kind == b->kind || !format->row[LW_NEED_FRICTION]);
+}
+
+void lw_situations_follow(const lw_wall *wall, const lw_tables *tables, const lw_situation_plan *plan,
+                          lw_situations *situations, const lw_working *working) {
+  pushes all;
+  lw_format format;
+  int pushed_for = -1;
+  lw_format_read(tables, wall->format, &format);
+  for (int i = 0; i < situations->count; i++) {
+    lw_wall now = *wall;
+    now.site.water_depth_m = plan[i].water_depth_m;
+    lw_format_apply(&format, plan[i].kind, &now.site);
+    lw_check_context context = {&now, &format, plan[i].kind, isfinite(plan[i].water_depth_m)};
+    run r = {&now, &context, &all, &situations->situation[i]};
+    start(&plan[i], r.situation);
+    lw_working_heading(working, lw_situation_sentence(plan[i].name));
+    bool again = pushed_for < 0 || !same_push(&format, &plan[pushed_for], &plan[i]);
+    if (again) find_pushes(&now, &all, working);
+    if (again) pushed_for = i;
+    if (wall->section.known) run_variants(&r, &plan[i].actions);
+    else run_unknown(&r);
+  }
+}
+
+void lw_situation_joint(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation, int joint,
+                        lw_stage *stage) {
+  lw_format format;
+  lw_wall now = *wall;
+  lw_section above;
+  lw_push push;
+  lw_actions actions = {.cap_load = true};
+  lw_format_read(tables, wall->format, &format);
+  now.site.water_depth_m = situation->water_depth_m;
+  lw_format_apply(&format, situation->kind, &now.site);
+  for (int i = 0; i < situation->base.forces.count; i++) {
+    const lw_force *f = &situation->base.forces.force[i];
+    if (f->kind != LW_FORCE_PEOPLE) continue;
+    actions.people_down_kn_per_m = f->vertical_kn_per_m;
+    actions.people_out_kn_per_m = f->horizontal_kn_per_m;
+  }
+  lw_section_above(&now.section, joint, &above);
+  lw_push_find(&now, &above, 0.0, &push, NULL);
+  lw_stage_above(&now, &above, &push, &actions, stage);
+}

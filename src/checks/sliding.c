@@ -1,0 +1,48 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "stage.h"
+
+#include <math.h>
+
+/* Sliding on a contact: friction and what is bonded against the push. */
+
+static lw_number known(double value) { return (lw_number){.value = value, .known = true}; }
+
+/* What holds by itself, passive apart: friction of what is pressed, adhesion of what is in contact. */
+static double friction_of(const lw_wall *wall, const lw_contact *contact, lw_at at) {
+  double pressed = fmax(contact->vertical_kn_per_m, 0.0);
+  const lw_site *site = &wall->site;
+  if (at == LW_AT_JOINT || at == LW_AT_CAP) {
+    double shear = at == LW_AT_JOINT && pressed > 0.0 ? wall->section.joint_shear_kn_per_m : 0.0;
+    return wall->section.joint_friction * pressed + shear;
+  }
+  double friction = at == LW_AT_PAD ? site->pad_friction : site->base_friction;
+  double adhesion = site->base_adhesion_kpa * contact->width_m * contact->share_in_compression;
+  return friction * pressed + (contact->inside ? adhesion : 0.0);
+}
+
+lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage, lw_at at, int joint) {
+  lw_check check = {.kind = LW_CHECK_SLIDING, .at = at, .joint = joint, .unit = "kN/m", .counts = true};
+  const lw_format_row *const *row = context->format->row;
+  if (stage->status != LW_OK) {
+    lw_check_not_shown(&check, stage->reason);
+    return check;
+  }
+  bool passive = stage->passive_kn_per_m > 0.0;
+  bool off_push = lw_format_passive_off_push(context->format, &context->wall->method);
+  double push = stage->contact.horizontal_kn_per_m - (passive && off_push ? stage->passive_kn_per_m : 0.0);
+  double holds = friction_of(context->wall, &stage->contact, at);
+  if (passive && !off_push) holds += stage->passive_kn_per_m;
+  check.demand = known(fmax(push, 0.0));
+  check.resistance = known(holds);
+  if (push <= 1e-9) {
+    check.needs = lw_format_value(row[LW_NEED_SLIDING], context->kind);
+    check.by = row[LW_NEED_SLIDING];
+    check.holds = LW_HOLDS;
+    check.reason = LW_REASON_NO_DEMAND;
+    return check;
+  }
+  check.has = known(holds / push);
+  bool asks_more = passive && !off_push && row[LW_NEED_SLIDING_WITH_PASSIVE];
+  lw_check_weigh(&check, row[asks_more ? LW_NEED_SLIDING_WITH_PASSIVE : LW_NEED_SLIDING], context->kind);
+  return check;
+}

@@ -1,0 +1,122 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "stage.h"
+
+#include <math.h>
+
+/* Soil that stands on heel, steps or a battered back, in front of the plane that the thrust acts on. It is
+ * taken column by column between the corners of the outline, each column cut at layers and water. */
+
+enum { CORNERS = 12 };
+
+typedef struct piece { lw_corner corner[CORNERS]; int count; } piece;
+
+/* Sums of two groups: below and above the level where the ground meets the wall, as the books list them. */
+typedef struct tally { double area, weight, mx, my; } tally;
+
+static void weigh(const piece *column, double low_m, double high_m, double unit_weight, tally *sum) {
+  if (high_m <= low_m) return;
+  piece above, band;
+  above.count = lw_polygon_cut(column->corner, column->count, low_m, true, above.corner);
+  band.count = lw_polygon_cut(above.corner, above.count, high_m, false, band.corner);
+  if (band.count < 3) return;
+  double area;
+  lw_corner at;
+  lw_polygon_area(band.corner, band.count, &area, &at);
+  double weight = area * unit_weight;
+  sum->area += area;
+  sum->weight += weight;
+  sum->mx += weight * at.x_m;
+  sum->my += weight * at.y_m;
+}
+
+/* One column of soil, layer by layer, dry above the water and buoyant below it. */
+static void weigh_column(const lw_site *site, double height_m, double ground_y_m, const piece *column,
+                         tally sum[2]) {
+  double water = height_m - site->water_depth_m, high = INFINITY;
+  for (int i = 0; i < site->soil_count; i++) {
+    const lw_soil *soil = &site->soil[i];
+    double low = i == site->soil_count - 1 ? -INFINITY : height_m - soil->bottom_m;
+    double wet = soil->saturated_unit_weight_kn_per_m3 - site->water_unit_weight_kn_per_m3;
+    for (int above = 0; above < 2; above++) {
+      double from = above ? fmax(low, ground_y_m) : low, to = above ? high : fmin(high, ground_y_m);
+      weigh(column, fmax(from, water), to, soil->light_unit_weight_kn_per_m3, &sum[above]);
+      weigh(column, from, fmin(to, water), wet, &sum[above]);
+    }
+    high = low;
+  }
+}
+
+/* Level of the wall's own upper surface at two ends of a span that holds no corner. */
+static bool surface_of(const lw_section *section, double xa, double xb, double *ya, double *yb) {
+  double middle = 0.5 * (xa + xb), best = -INFINITY;
+  for (int i = 0; i < section->outline_count; i++) {
+    const lw_corner *p = &section->outline[i], *q = &section->outline[(i + 1) % section->outline_count];
+    double run = q->x_m - p->x_m;
+    if ((p->x_m - middle) * (q->x_m - middle) >= 0.0) continue;
+    double slope = (q->y_m - p->y_m) / run, y = p->y_m + slope * (middle - p->x_m);
+    if (y <= best) continue;
+    best = y;
+    *ya = p->y_m + slope * (xa - p->x_m);
+    *yb = p->y_m + slope * (xb - p->x_m);
+  }
+  return isfinite(best);
+}
+
+/* What the soil reaches up to at x: the ground, or the battered plane where that is lower. */
+static double top_of(const lw_site *site, const lw_back_plane *back, double x_m) {
+  double along = fmin(fmax(x_m - back->ground_x_m, 0.0), site->slope_run_m);
+  double ground = back->ground_y_m + along * tan(site->slope_rad);
+  double lean = tan(back->plane.batter_rad);
+  if (fabs(lean) < 1e-12) return ground;
+  return fmin(ground, back->foot_y_m + (back->foot_x_m - x_m) / lean);
+}
+
+static void add_column(const lw_site *site, const lw_section *section, const lw_back_plane *back, double xa,
+                       double xb, tally sum[2]) {
+  double ya = 0.0, yb = 0.0;
+  if (xb - xa < 1e-12 || !surface_of(section, xa, xb, &ya, &yb)) return;
+  double ta = top_of(site, back, xa), tb = top_of(site, back, xb), da = ta - ya, db = tb - yb;
+  if (da <= 1e-12 && db <= 1e-12) return;
+  /* Where the plane dips into the blocks the column ends. */
+  if (da * db < 0.0) {
+    double t = da / (da - db), x = xa + t * (xb - xa), y = ya + t * (yb - ya);
+    if (da < 0.0) xa = x, ya = ta = y;
+    else xb = x, yb = tb = y;
+  }
+  piece column = {.corner = {{xa, ya}, {xb, yb}, {xb, tb}, {xa, ta}}, .count = 4};
+  weigh_column(site, section->height_m, back->ground_y_m, &column, sum);
+}
+
+/* The next place, going back from the wall, where surface or ground may bend. */
+static double next_bend(const lw_site *site, const lw_section *section, const lw_back_plane *back, double x_m,
+                        double end_m) {
+  double next = end_m, bend = back->ground_x_m + site->slope_run_m;
+  for (int i = 0; i < section->outline_count; i++) {
+    double at = section->outline[i].x_m;
+    if (at > x_m + 1e-12) next = fmin(next, at);
+  }
+  if (bend > x_m + 1e-12) next = fmin(next, bend);
+  return next;
+}
+
+void lw_soil_on_wall(const lw_wall *wall, const lw_section *section, const lw_back_plane *back,
+                     lw_forces *forces) {
+  double end = fmax(back->top_x_m, back->foot_x_m), start = fmin(back->ground_x_m, back->top_x_m);
+  double rear = lw_section_rear(section, 0.0);
+  end = fmin(end, rear);
+  if (end - start < 1e-9 || wall->method.soil_on_heel == LW_NOT_COUNTED) return;
+  tally sum[2] = {{0.0, 0.0, 0.0, 0.0}, {0.0, 0.0, 0.0, 0.0}};
+  for (double x = start; x < end - 1e-12;) {
+    double to = next_bend(&wall->site, section, back, x, end);
+    add_column(&wall->site, section, back, x, to, sum);
+    x = to;
+  }
+  for (int above = 0; above < 2; above++) {
+    if (sum[above].weight <= 1e-12) continue;
+    lw_forces_add(forces, (lw_force){
+        .kind = LW_FORCE_SOIL_ON_WALL, .index = above, .area_m2 = sum[above].area,
+        .unit_weight_kn_per_m3 = sum[above].weight / sum[above].area,
+        .vertical_kn_per_m = sum[above].weight,
+        .x_m = sum[above].mx / sum[above].weight, .y_m = sum[above].my / sum[above].weight});
+  }
+}

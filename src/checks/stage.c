@@ -1,0 +1,65 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "stage.h"
+
+#include <math.h>
+
+/* One contact in one situation: forces gathered, contact balanced. */
+
+static void take_push(const lw_push *push, lw_stage *stage) {
+  stage->status = push->status;
+  stage->reason = push->reason;
+  stage->back = push->back;
+  stage->thrust = push->thrust;
+  stage->formula_kn_per_m = push->formula_kn_per_m;
+  stage->wedge = push->wedge;
+  stage->wedge_known = push->wedge_known;
+  stage->wedge_governs = push->wedge_governs;
+  stage->faulty = push->faulty;
+  stage->passive_kn_per_m = 0.0;
+  stage->forces.count = 0;
+  stage->contact = (lw_contact){.settled = true};
+  if (push->status == LW_OK && push->faulty) {
+    stage->status = LW_NO_SOLUTION;
+    stage->reason = LW_REASON_WEDGE_DISAGREES;
+  }
+}
+
+static double head(double section_height_m, double depth_m, double foot_y_m) {
+  return fmax(section_height_m - depth_m - foot_y_m, 0.0);
+}
+
+static lw_contact_terms terms_of(const lw_site *site, const lw_section *section, bool uplift) {
+  return (lw_contact_terms){
+      .front_m = section->contact_front_m, .rear_m = section->contact_rear_m, .shell_m = 0.0,
+      .rear_head_m = head(section->height_m, site->water_depth_m, 0.0),
+      .front_head_m = head(section->height_m, site->front_water_depth_m, 0.0),
+      .uplift = uplift};
+}
+
+static void close_stage(lw_stage *stage) {
+  if (stage->contact.settled) return;
+  stage->status = LW_NO_SOLUTION;
+  stage->reason = LW_REASON_UPLIFT_UNSETTLED;
+}
+
+void lw_stage_base(const lw_wall *wall, const lw_push *push, const lw_actions *actions, lw_stage *stage) {
+  take_push(push, stage);
+  if (stage->status != LW_OK) return;
+  lw_forces_gather(wall, &wall->section, push, actions, &stage->forces);
+  lw_contact_terms terms = terms_of(&wall->site, &wall->section, true);
+  lw_contact_solve(wall, &terms, &stage->forces, &stage->contact);
+  stage->passive_kn_per_m = lw_passive_resistance(wall, 0.0);
+  close_stage(stage);
+}
+
+/* A joint that is open lets the water out; one that is sealed carries it as uplift. */
+void lw_stage_above(const lw_wall *wall, const lw_section *above, const lw_push *push, const lw_actions *actions,
+                    lw_stage *stage) {
+  take_push(push, stage);
+  if (stage->status != LW_OK) return;
+  lw_forces_gather(wall, above, push, actions, &stage->forces);
+  lw_contact_terms terms = terms_of(&wall->site, above, !wall->site.joints_open);
+  terms.shell_m = above->shell_m;
+  lw_contact_solve(wall, &terms, &stage->forces, &stage->contact);
+  close_stage(stage);
+}

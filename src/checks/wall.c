@@ -1,0 +1,23 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <lowwall/checks.h>
+
+#include <math.h>
+
+/* A share is of the weakest soil behind: less friction on the back is the greater push. */
+static double wall_friction_of(const lw_case *c, const lw_site *site) {
+  const lw_quantity *friction = &c->wall_friction;
+  if (friction->origin == LW_ABSENT) return 0.0;
+  if (friction->kind == LW_KIND_ANGLE) return friction->si;
+  double least = site->soil[0].friction_rad;
+  for (int i = 1; i < site->soil_count; i++) least = fmin(least, site->soil[i].friction_rad);
+  return friction->si * least;
+}
+
+void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
+  *wall = (lw_wall){.people_on_cap = c->people_on_cap.origin == LW_ABSENT || c->people_on_cap.value == LW_YES};
+  lw_site_build(c, tables, &wall->site);
+  lw_section_build(c, &wall->section);
+  lw_method_build(c, &wall->method);
+  wall->wall_friction_rad = wall_friction_of(c, &wall->site);
+  wall->format = c->method_format.origin == LW_ABSENT ? "lowwall" : c->method_format.text;
+}

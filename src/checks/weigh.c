@@ -1,0 +1,44 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "stage.h"
+
+#include <math.h>
+
+static lw_number known(double value) { return (lw_number){.value = value, .known = true}; }
+
+void lw_check_not_shown(lw_check *check, lw_reason reason) {
+  check->has = check->ratio = (lw_number){0};
+  check->holds = LW_CANNOT_SHOW;
+  check->reason = reason;
+}
+
+/* Without a requirement the number is printed and does not count; with a requirement of nothing (the resultant
+ * need only stay inside) any `has` above zero does. */
+void lw_check_weigh(lw_check *check, const lw_format_row *row, lw_situation_kind kind) {
+  check->by = row;
+  check->needs = lw_format_value(row, kind);
+  check->counts = check->needs.known;
+  check->reason = check->counts ? LW_REASON_NONE : LW_REASON_NO_REQUIREMENT;
+  check->holds = LW_HOLDS;
+  if (!check->counts) return;
+  if (check->needs.value <= 0.0) {
+    check->holds = check->has.value > 0.0 ? LW_HOLDS : LW_FALLS_SHORT;
+    check->reason = LW_REASON_NO_REQUIREMENT;
+    return;
+  }
+  check->ratio = known(check->has.value / check->needs.value);
+  check->holds = check->ratio.value >= 1.0 - 1e-12 ? LW_HOLDS : LW_FALLS_SHORT;
+}
+
+static int grade(const lw_check *check) {
+  if (!check->counts) return 0;
+  if (check->holds == LW_FALLS_SHORT) return 3;
+  if (check->holds == LW_CANNOT_SHOW) return 2;
+  return 1;
+}
+
+bool lw_check_graver(const lw_check *a, const lw_check *b) {
+  int ga = grade(a), gb = grade(b);
+  if (ga != gb) return ga > gb;
+  if (a->ratio.known && b->ratio.known) return a->ratio.value < b->ratio.value;
+  return a->ratio.known && !b->ratio.known;
+}
