@@ -38,14 +38,40 @@ typedef struct lw_bearing_routine {
   lw_bearing_function ultimate;
 } lw_bearing_routine;
 
-/** The routine of a method, NULL for presumptive values, which are no theory. */
+/** The routine of a method.
+ *  in    method
+ *  gives its descriptor; NULL for presumptive values, which are no theory */
 const lw_bearing_routine *lw_bearing_routine_of(lw_bearing_method method);
 
-lw_status lw_bearing_terzaghi(const lw_strip *strip, lw_bearing *bearing, lw_error *error, const lw_working *working);
-lw_status lw_bearing_meyerhof(const lw_strip *strip, lw_bearing *bearing, lw_error *error, const lw_working *working);
-lw_status lw_bearing_hansen(const lw_strip *strip, lw_bearing *bearing, lw_error *error, const lw_working *working);
-lw_status lw_bearing_vesic(const lw_strip *strip, lw_bearing *bearing, lw_error *error, const lw_working *working);
-lw_status lw_bearing_en1997(const lw_strip *strip, lw_bearing *bearing, lw_error *error, const lw_working *working);
+/** Ultimate bearing pressure of a strip footing by one author,
+ *  qu = c Nc dc ic + q Nq dq iq + γ B' Nγ dγ iγ / 2 on the effective width B' = B - 2|e|.
+ *  in    strip     width > 2|e|, 0 ≤ friction ≤ 50°; the signs of e and of the horizontal load do not matter
+ *  out   bearing   factors, gross and net pressure; unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION with the reason angle-out-of-range (also when a value is not finite),
+ *        outside-base or no-weight (a horizontal load without a vertical one)
+ *  note  1 No shape factors: B against a wall's length is nothing. No factors for sloping ground or base.
+ *        2 Depth factors take the full width B, not B'. They rely on the soil above the footing; leave
+ *          them out where it may be dug away.
+ *        3 Inclination factors of 0 say that the footing slides before it bears: qu is then what is left.
+ *          A cohesion term never counts below 0.
+ *        4 Frictionless soil (φ below 1e-6 rad) takes each author's own undrained form.
+ *        5 With n_gamma not `own` only Nγ is another author's.
+ *        6 terzaghi: Nγ from a table of passive coefficients, 5° apart, interpolated in the logarithm; no
+ *          depth factors. The theory knows vertical loads only: for inclined ones Meyerhof's factors stand in.
+ *        7 meyerhof: between 0° and 10° his depth factor for q and γ is kept at 1.
+ *        8 en1997: drained and undrained form of annex D, no partial factors, no depth factors.
+ *  from  [TERZAGHI-1943 chapter 8]; [MEYERHOF-1963 general equation]; [HANSEN-1970 general equation];
+ *        [VESIC-1973 general equation]; [EN1997-1 annex D]; tested by [BCF-WEB tables] */
+lw_status lw_bearing_terzaghi(const lw_strip *strip, lw_bearing *bearing, lw_error *error,
+                              const lw_working *working);
+lw_status lw_bearing_meyerhof(const lw_strip *strip, lw_bearing *bearing, lw_error *error,
+                              const lw_working *working);
+lw_status lw_bearing_hansen(const lw_strip *strip, lw_bearing *bearing, lw_error *error,
+                            const lw_working *working);
+lw_status lw_bearing_vesic(const lw_strip *strip, lw_bearing *bearing, lw_error *error,
+                           const lw_working *working);
+lw_status lw_bearing_en1997(const lw_strip *strip, lw_bearing *bearing, lw_error *error,
+                            const lw_working *working);
 
 #ifdef __cplusplus
 }

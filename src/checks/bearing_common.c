@@ -2,7 +2,6 @@
 #include "bearing_common.h"
 
 #include <math.h>
-#include <string.h>
 
 static const double pi = 3.14159265358979323846;
 static const double frictionless_rad = 1e-6;
@@ -158,11 +157,9 @@ static double ultimate_of(const lw_strip *strip, const lw_bearing *b) {
 
 lw_status lw_bearing_by(const bearing_author *author, const lw_strip *strip, lw_bearing *bearing,
                         lw_error *error, const lw_working *working) {
-  lw_status status = accept(strip, error);
-  if (status != LW_OK) return status;
   lw_strip pushed = *strip;   /* which way it pushes makes no difference to a level strip */
   pushed.horizontal_kn_per_m = fabs(strip->horizontal_kn_per_m);
-  status = accept(&pushed, error);
+  lw_status status = accept(&pushed, error);
   if (status != LW_OK) return status;
   lw_bearing b = {.dc = 1.0, .dq = 1.0, .d_gamma = 1.0, .ic = 1.0, .iq = 1.0, .i_gamma = 1.0};
   b.effective_width_m = strip->width_m - 2.0 * fabs(strip->eccentricity_m);
