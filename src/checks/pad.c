@@ -15,12 +15,12 @@ static double spread_width(const lw_wall *wall, double resultant_m, double effec
   return fmin(effective_m + 2.0 * pad->spread * pad->thickness_m, 2.0 * room);
 }
 
-static void add_pad_weight(const lw_pad *pad, double width_m, double middle_m, lw_forces *forces) {
-  lw_forces_add(forces, (lw_force){
+static lw_force pad_weight(const lw_pad *pad, double width_m, double middle_m) {
+  return (lw_force){
       .kind = LW_FORCE_PART, .index = -1, .area_m2 = width_m * pad->thickness_m,
       .unit_weight_kn_per_m3 = pad->unit_weight_kn_per_m3,
       .vertical_kn_per_m = width_m * pad->thickness_m * pad->unit_weight_kn_per_m3,
-      .x_m = middle_m, .y_m = -0.5 * pad->thickness_m});
+      .x_m = middle_m, .y_m = -0.5 * pad->thickness_m};
 }
 
 static void press_evenly(lw_contact *contact, double width_m) {
@@ -49,12 +49,19 @@ void lw_stage_pad(const lw_wall *wall, const lw_push *push, const lw_actions *ac
       .front_m = 0.0, .rear_m = wall->section.base_width_m, .foot_y_m = foot, .uplift = true,
       .rear_head_m = fmax(wall->section.height_m - wall->site.water_depth_m - foot, 0.0),
       .front_head_m = fmax(wall->section.height_m - wall->site.front_water_depth_m - foot, 0.0)};
-  /* Dry of the pad's weight first: what spreads is the load that the base brings. */
+  /* The stone right under the base takes part in the balance; what lies within the spread is weighed after. */
+  int at = stage->forces.count;
+  double middle = 0.5 * wall->section.base_width_m;
+  lw_forces_add(&stage->forces, pad_weight(pad, wall->section.base_width_m, middle));
   lw_contact_solve(wall, &terms, &stage->forces, &stage->contact);
   stage->passive_kn_per_m = lw_passive_resistance(wall, pad->thickness_m);
-  if (!stage->contact.inside) return;
+  if (!stage->contact.settled) {
+    stage->status = LW_NO_SOLUTION;
+    stage->reason = LW_REASON_UPLIFT_UNSETTLED;
+  }
+  if (stage->status != LW_OK || !stage->contact.inside) return;
   double width = spread_width(wall, stage->contact.resultant_m, stage->contact.effective_width_m);
-  add_pad_weight(pad, width, stage->contact.resultant_m, &stage->forces);
+  stage->forces.force[at] = pad_weight(pad, width, stage->contact.resultant_m);
   lw_contact_balance(&wall->method, &terms, &stage->forces, &stage->contact);
   press_evenly(&stage->contact, width);
 }
