@@ -64,7 +64,8 @@ static lw_status refuse(lw_error *error, lw_reason reason, const char *text) {
 
 static bool is_finite_strip(const lw_strip *s) {
   const double all[] = {s->width_m, s->eccentricity_m, s->depth_m, s->overburden_kpa, s->friction_rad,
-                        s->cohesion_kpa, s->unit_weight_kn_per_m3, s->vertical_kn_per_m, s->horizontal_kn_per_m};
+                        s->cohesion_kpa, s->unit_weight_kn_per_m3, s->vertical_kn_per_m,
+                        s->horizontal_kn_per_m};
   for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
     if (!isfinite(all[i])) return false;
   return true;
@@ -72,9 +73,9 @@ static bool is_finite_strip(const lw_strip *s) {
 
 static lw_status accept(const lw_strip *strip, lw_error *error) {
   if (!is_finite_strip(strip) || strip->friction_rad < 0.0 || strip->friction_rad > steepest_rad + 1e-9)
-    return refuse(error, LW_REASON_ANGLE_OUT_OF_RANGE, "bearing theory is given for friction from 0 to 50 degrees");
+    return refuse(error, LW_REASON_ANGLE_OUT_OF_RANGE, "bearing theory covers friction from 0 to 50 degrees");
   if (!(strip->width_m > 2.0 * fabs(strip->eccentricity_m)))
-    return refuse(error, LW_REASON_OUTSIDE_BASE, "the load acts outside the footing: no width is left to bear it");
+    return refuse(error, LW_REASON_OUTSIDE_BASE, "the load acts outside the footing: no width bears it");
   if (strip->vertical_kn_per_m < 0.0 || (strip->horizontal_kn_per_m > 0.0 && !(strip->vertical_kn_per_m > 0.0)))
     return refuse(error, LW_REASON_NO_WEIGHT, "a horizontal load needs a vertical one to go with it");
   return LW_OK;
@@ -167,7 +168,8 @@ lw_status lw_bearing_by(const bearing_author *author, const lw_strip *strip, lw_
   lw_n_gamma choice = strip->n_gamma == LW_N_GAMMA_OWN ? author->n_gamma : strip->n_gamma;
   if (choice != LW_N_GAMMA_OWN) b.n_gamma = n_gamma_of(choice, strip->friction_rad);
   if (author->depth != NULL && strip->depth_factors == LW_OWN) author->depth(&pushed, &b);
-  if (strip->inclination_factors == LW_OWN && pushed.horizontal_kn_per_m > 0.0) author->inclination(&pushed, &b);
+  bool inclined = pushed.horizontal_kn_per_m > 0.0;
+  if (inclined && strip->inclination_factors == LW_OWN) author->inclination(&pushed, &b);
   b.ultimate_kpa = ultimate_of(strip, &b);
   b.net_kpa = b.ultimate_kpa - strip->overburden_kpa;
   record(author, &pushed, &b, working);

@@ -5,7 +5,7 @@
 
 static const double pi = 3.14159265358979323846;
 
-/* From the frictionless soil's factor to that of 10 degrees he leaves a gap: the lower one is kept across it. */
+/* Between the frictionless soil's factor and that of 10 degrees he leaves a gap: the lower one is kept. */
 static const double depth_from_rad = 10.0 * 3.14159265358979323846 / 180.0;
 
 static void depth(const lw_strip *strip, lw_bearing *b) {

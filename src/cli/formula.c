@@ -1,0 +1,185 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "formula.h"
+
+#include <getopt.h>
+#include <math.h>
+#include <stdio.h>
+#include <string.h>
+
+#include "sheet/entry.h"
+
+enum { ITEM_TEXT_MAX = 1024, EXIT_BAD_INPUT = 2, EXIT_OTHER = 1 };
+
+static size_t find(const lw_formula_sheet *sheet, const char *folded) {
+  for (size_t i = 0; i < sheet->count; i++)
+    if (strcmp(folded, sheet->item[i].item.name) == 0 || strcmp(folded, sheet->item[i].sheet_name) == 0)
+      return i;
+  return sheet->count;
+}
+
+static void unknown(const lw_formula_sheet *sheet, const char *folded, int number, lw_formula_given *given) {
+  const char *nearest = "";
+  int best = 1 + (int)strlen(folded) / 3;
+  for (size_t i = 0; i < sheet->count; i++) {
+    int distance = lw_edit_distance(folded, sheet->item[i].item.name);
+    if (distance < best) {
+      best = distance;
+      nearest = sheet->item[i].item.name;
+    }
+  }
+  lw_cell_place place = {0, number};
+  if (nearest[0] != '\0')
+    lw_faults_add(&given->faults, LW_FAULT_UNKNOWN_ITEM, place, "", folded, "an item; the nearest is \"%s\"",
+                  nearest);
+  else
+    lw_faults_add(&given->faults, LW_FAULT_UNKNOWN_ITEM, place, "", folded, "an item of `lowwall %s --help`",
+                  given->faults.file);
+}
+
+static void store_word(const lw_item *item, const char *text, lw_formula_value *value, lw_faults *faults) {
+  char folded[LW_FOLDED_MAX], words[128];
+  lw_fold(text, strlen(text), folded);
+  int word = lw_item_word_value(item, folded);
+  lw_item_list_words(item, words, sizeof words);
+  if (word < 0)
+    lw_faults_add(faults, LW_FAULT_UNKNOWN_WORD, (lw_cell_place){0, value->argument}, item->name, text,
+                  "one of: %s", words);
+  value->word = word < 0 ? 0 : word;
+}
+
+static void store_number(const lw_item *item, const char *text, lw_formula_value *value, lw_faults *faults) {
+  lw_entry entry = {.item = item, .value = text, .length = strlen(text), .column = value->argument};
+  lw_measured measured;
+  char wanted[160];
+  lw_fault_slug slug = lw_measure(&entry, &measured, wanted, sizeof wanted);
+  if (slug != LW_FAULT_SLUG_COUNT) {
+    lw_faults_add(faults, slug, (lw_cell_place){0, value->argument}, item->name, text, "%s", wanted);
+    return;
+  }
+  value->si = measured.si;
+  value->kind = measured.kind;
+}
+
+static void trim(char *text) {
+  size_t lead = strspn(text, " \t"), used = strlen(text + lead);
+  memmove(text, text + lead, used + 1);
+  while (used > 0 && (text[used - 1] == ' ' || text[used - 1] == '\t')) text[--used] = '\0';
+}
+
+static void store(const lw_formula_sheet *sheet, size_t index, const char *written, lw_formula_given *given) {
+  const lw_item *item = &sheet->item[index].item;
+  lw_formula_value *value = &given->value[index];
+  lw_cell_place place = {0, value->argument};
+  char text[ITEM_TEXT_MAX];
+  if (strlen(written) >= sizeof text) {
+    lw_faults_add(&given->faults, LW_FAULT_CELL_TOO_LONG, place, item->name, "", "at most %d bytes",
+                  ITEM_TEXT_MAX - 1);
+    return;
+  }
+  memcpy(text, written, strlen(written) + 1);
+  trim(text);
+  if (text[0] == '\0')
+    lw_faults_add(&given->faults, LW_FAULT_NO_VALUE, place, item->name, "", "a value, as in %s", item->example);
+  else if (item->type == LW_ITEM_CHOICE)
+    store_word(item, text, value, &given->faults);
+  else
+    store_number(item, text, value, &given->faults);
+}
+
+static void take(const lw_formula_sheet *sheet, const char *argument, int number, lw_formula_given *given) {
+  const char *equals = strchr(argument, '=');
+  char folded[LW_FOLDED_MAX];
+  lw_cell_place place = {0, number};
+  if (equals == NULL) {
+    lw_faults_add(&given->faults, LW_FAULT_NO_VALUE, place, "", argument,
+                  "item=value, as in 'wall height=2 m'");
+    return;
+  }
+  lw_fold(argument, (size_t)(equals - argument), folded);
+  size_t index = find(sheet, folded);
+  if (index == sheet->count) {
+    unknown(sheet, folded, number, given);
+    return;
+  }
+  lw_formula_value *value = &given->value[index];
+  if (value->given) {
+    lw_faults_add(&given->faults, LW_FAULT_DUPLICATE_ITEM, place, sheet->item[index].item.name, argument,
+                  "the item once; it is item %d already", value->argument);
+    return;
+  }
+  *value = (lw_formula_value){.given = true, .argument = number, .kind = sheet->item[index].item.kind};
+  store(sheet, index, equals + 1, given);
+}
+
+static void note_missing(const lw_formula_sheet *sheet, lw_formula_given *given) {
+  for (size_t i = 0; i < sheet->count; i++) {
+    const lw_item *item = &sheet->item[i].item;
+    if (sheet->item[i].needed && !given->value[i].given)
+      lw_faults_add(&given->faults, LW_FAULT_MISSING_ITEM, (lw_cell_place){0, 0}, item->name, "", "'%s=%s'",
+                    item->name, item->example);
+  }
+}
+
+static void print_help(const lw_formula_sheet *sheet) {
+  char words[128];
+  fputs(sheet->usage, stdout);
+  for (size_t i = 0; i < sheet->count; i++) {
+    const lw_item *item = &sheet->item[i].item;
+    if (item->type == LW_ITEM_CHOICE) lw_item_list_words(item, words, sizeof words);
+    else lw_item_list_units(item, words, sizeof words);
+    printf("  %-27s %s%s (%s)\n", item->name, item->means, sheet->item[i].needed ? " Needed." : "", words);
+  }
+}
+
+lw_formula_next lw_formula_read(const lw_formula_sheet *sheet, int argc, char **argv, lw_formula_given *given) {
+  static const struct option options[] = {
+      {"json", no_argument, NULL, 'j'}, {"help", no_argument, NULL, 'h'}, {0}};
+  memset(given, 0, sizeof *given);
+  given->sheet = sheet;
+  lw_print(given->faults.file, sizeof given->faults.file, "%s", argv[0]);
+  optind = 0;   /* glibc: begin anew, whatever was read before */
+  opterr = 0;
+  for (int option; (option = getopt_long(argc, argv, "h", options, NULL)) != -1;) {
+    if (option == 'h') {
+      print_help(sheet);
+      return LW_FORMULA_HELPED;
+    }
+    if (option == 'j') given->json = true;
+    else
+      lw_faults_add(&given->faults, LW_FAULT_UNKNOWN_ITEM, (lw_cell_place){0, 0}, "", argv[optind - 1],
+                    "the options --json and --help, and items as in 'wall height=2 m'");
+  }
+  for (int i = optind; i < argc; i++) take(sheet, argv[i], i - optind + 1, given);
+  note_missing(sheet, given);
+  return given->faults.count > 0 ? LW_FORMULA_FAULTY : LW_FORMULA_RUN;
+}
+
+void lw_formula_contradict(lw_formula_given *given, size_t item, const char *wanted) {
+  const lw_formula_value *value = &given->value[item];
+  lw_faults_add(&given->faults, LW_FAULT_CONTRADICTION, (lw_cell_place){0, value->argument},
+                given->sheet->item[item].item.name, "", "%s", wanted);
+}
+
+int lw_formula_refuse(const lw_formula_given *given, const char *name) {
+  lw_text text = {0};
+  lw_faults faults = given->faults;
+  lw_print(faults.file, sizeof faults.file, "lowwall %s", name);
+  lw_faults_print(&faults, &text);
+  if (text.data != NULL) fputs(text.data, stderr);
+  lw_text_free(&text);
+  return EXIT_BAD_INPUT;
+}
+
+static int write_out(const char *data) {
+  if (fputs(data, stdout) >= 0 && fflush(stdout) == 0) return 0;
+  fputs("lowwall: not-written: standard output could not be written\n", stderr);
+  return EXIT_OTHER;
+}
+
+int lw_formula_print(lw_text *text) {
+  int status = EXIT_OTHER;
+  if (!text->failed && text->data != NULL) status = write_out(text->data);
+  else fputs("lowwall: no-memory: out of memory\n", stderr);
+  lw_text_free(text);
+  return status;
+}

@@ -1,0 +1,67 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_CLI_FORMULA_H
+#define LOWWALL_CLI_FORMULA_H
+
+#include <jansson.h>
+#include <lowwall/sheet.h>
+
+/* What `lowwall pressure` and `lowwall bearing` share: items on the command line that make no wall, and the
+ * working of a single formula as text and as JSON. */
+
+enum { LW_FORMULA_ITEM_MAX = 20 };
+
+/* An item of the subcommand, and its long name on a sheet ("" if none). */
+typedef struct lw_formula_item {
+  lw_item item;
+  const char *sheet_name;
+  bool needed;
+} lw_formula_item;
+
+typedef struct lw_formula_sheet {
+  const char *usage;
+  const lw_formula_item *item;
+  size_t count;
+} lw_formula_sheet;
+
+typedef struct lw_formula_value {
+  bool given;
+  int argument;      /* which item of the command line, from 1 */
+  double si;
+  lw_kind kind;
+  int word;
+} lw_formula_value;
+
+typedef struct lw_formula_given {
+  const lw_formula_sheet *sheet;
+  lw_formula_value value[LW_FORMULA_ITEM_MAX];   /* in the order of the sheet's items; 0 when left out */
+  bool json;
+  lw_faults faults;
+} lw_formula_given;
+
+/* What the subcommand is to do after its arguments were read. */
+typedef enum lw_formula_next { LW_FORMULA_RUN, LW_FORMULA_HELPED, LW_FORMULA_FAULTY } lw_formula_next;
+
+/* Read options and items; missing ones that are needed are faults too. Help is printed here. */
+lw_formula_next lw_formula_read(const lw_formula_sheet *sheet, int argc, char **argv, lw_formula_given *given);
+
+/* Note a contradiction at an item that was given. */
+void lw_formula_contradict(lw_formula_given *given, size_t item, const char *wanted);
+
+/* Print the faults to standard error. gives the exit status for bad input */
+int lw_formula_refuse(const lw_formula_given *given, const char *name);
+
+/* Print a text, or a JSON value, to standard output and free it. gives the exit status */
+int lw_formula_print(lw_text *text);
+int lw_formula_print_json(json_t *value);
+
+/* A recorder that writes steps into a text, and one that adds them to a JSON array. */
+lw_working lw_formula_text_working(lw_text *text);
+lw_working lw_formula_json_working(json_t *array);
+
+/* A number, or null with the reason beside it when it is missing (reason not NULL) or not finite. */
+void lw_formula_set(json_t *object, const char *key, double value, const char *reason);
+
+/* The items that were given, in SI units, under their names in snake case. */
+json_t *lw_formula_given_json(const lw_formula_given *given);
+
+#endif

@@ -1,0 +1,85 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "formula.h"
+
+#include <math.h>
+#include <stdlib.h>
+
+static void text_heading(void *context, const char *title) {
+  lw_text_addf(context, "\n%s\n", title);
+}
+
+static void text_step(void *context, const lw_step *step) {
+  lw_text *text = context;
+  lw_text_addf(text, "  %s = %s\n", step->symbol, step->formula);
+  lw_text_addf(text, "    with %s\n", step->inserted);
+  lw_text_addf(text, "    = %.6g%s%s%s%s\n", step->value, step->unit[0] != '\0' ? " " : "", step->unit,
+               step->source[0] != '\0' ? "   " : "", step->source);
+}
+
+lw_working lw_formula_text_working(lw_text *text) {
+  return (lw_working){.context = text, .heading = text_heading, .step = text_step};
+}
+
+static void json_heading(void *context, const char *title) {
+  json_array_append_new(context, json_pack("{s:s}", "heading", title));
+}
+
+static void json_step(void *context, const lw_step *step) {
+  json_t *object = json_pack("{s:s, s:s, s:s, s:s, s:s}", "symbol", step->symbol, "formula", step->formula,
+                             "inserted", step->inserted, "unit", step->unit, "source", step->source);
+  lw_formula_set(object, "value", step->value, NULL);
+  json_array_append_new(context, object);
+}
+
+lw_working lw_formula_json_working(json_t *array) {
+  return (lw_working){.context = array, .heading = json_heading, .step = json_step};
+}
+
+void lw_formula_set(json_t *object, const char *key, double value, const char *reason) {
+  char name[80];
+  bool missing = reason != NULL || !isfinite(value);
+  json_object_set_new(object, key, missing ? json_null() : json_real(value));
+  if (!missing) return;
+  lw_print(name, sizeof name, "%s_reason", key);
+  json_object_set_new(object, name, json_string(reason != NULL ? reason : "not-finite"));
+}
+
+/* "friction angle" becomes "friction_angle_deg". */
+static void key_of(const lw_item *item, lw_kind kind, char *out, size_t size) {
+  static const char *const ends[] = {
+      [LW_KIND_LENGTH] = "_m", [LW_KIND_ANGLE] = "_deg", [LW_KIND_PRESSURE] = "_kpa",
+      [LW_KIND_LINE_LOAD] = "_kn_per_m", [LW_KIND_FORCE] = "_kn", [LW_KIND_UNIT_WEIGHT] = "_kn_per_m3",
+      [LW_KIND_MOMENT] = NULL};
+  const char *end = item->type == LW_ITEM_QUANTITY ? ends[kind] : NULL;
+  lw_print(out, size, "%s%s", item->name, end != NULL ? end : "");
+  for (char *c = out; *c != '\0'; c++) *c = *c == ' ' ? '_' : *c;
+}
+
+static json_t *value_json(const lw_item *item, const lw_formula_value *value) {
+  char word[48];
+  if (item->type == LW_ITEM_CHOICE) return json_string(lw_item_word(item, value->word, word, sizeof word));
+  return json_real(value->kind == LW_KIND_ANGLE ? value->si * 57.295779513082320877 : value->si);
+}
+
+json_t *lw_formula_given_json(const lw_formula_given *given) {
+  json_t *object = json_object();
+  for (size_t i = 0; i < given->sheet->count; i++) {
+    if (!given->value[i].given) continue;
+    char key[96];
+    const lw_item *item = &given->sheet->item[i].item;
+    key_of(item, given->value[i].kind, key, sizeof key);
+    json_object_set_new(object, key, value_json(item, &given->value[i]));
+  }
+  return object;
+}
+
+int lw_formula_print_json(json_t *value) {
+  lw_text text = {0};
+  char *dump = json_dumps(value, JSON_INDENT(2) | JSON_REAL_PRECISION(15));
+  json_decref(value);
+  if (dump == NULL) text.failed = true;
+  else lw_text_add(&text, dump);
+  lw_text_add(&text, "\n");
+  free(dump);
+  return lw_formula_print(&text);
+}

@@ -1,0 +1,316 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <lowwall/pressure.h>
+
+#include <math.h>
+
+#include "cli.h"
+#include "formula.h"
+
+#define DEG(d) ((d)*3.14159265358979323846 / 180.0)
+#define TO_DEG 57.295779513082320877
+#define ITEM(n, t, k) .item = {.part = "pressure", .name = (n), .type = (t), .kind = (k)
+#define NUMBER_ITEM(n, k, from, to, u, e, m) \
+  ITEM(n, LW_ITEM_QUANTITY, k), .low = (from), .high = (to), .unit = (u), .example = (e), .means = (m)}
+#define WORD_ITEM(n, list, e, m) \
+  ITEM(n, LW_ITEM_CHOICE, LW_KIND_NUMBER), .words = (list), .example = (e), .means = (m)}
+
+typedef enum pressure_item {
+  METHOD, STATE, FRICTION, WALL_FRICTION, BATTER, SLOPE, HEIGHT, WEIGHT, SURCHARGE, COHESION, WATER_DEPTH,
+  SATURATED, WATER_WEIGHT, CRACK, ITEM_COUNT
+} pressure_item;
+
+static const lw_formula_item items[ITEM_COUNT] = {
+    [METHOD] = {WORD_ITEM("method", "rankine|coulomb|wedge|at rest", "coulomb", "How the thrust is found."),
+                .sheet_name = "method pressure"},
+    [STATE] = {WORD_ITEM("state", "active|passive|at rest", "active", "Which way the soil yields."),
+               .sheet_name = ""},
+    [FRICTION] = {NUMBER_ITEM("friction angle", LW_KIND_ANGLE, 0.0, DEG(75), "deg", "30 deg", "Of the soil."),
+                  .sheet_name = "soil 1 friction angle", .needed = true},
+    [WALL_FRICTION] = {NUMBER_ITEM("wall friction", LW_KIND_ANGLE_OR_SHARE, DEG(-60), DEG(60), "deg", "20 deg",
+                                   "An angle, or a share of the friction angle."), .sheet_name = ""},
+    [BATTER] = {NUMBER_ITEM("back batter", LW_KIND_ANGLE, DEG(-60), DEG(60), "deg", "10 deg",
+                            "Of the back from the vertical, positive when soil lies on it."), .sheet_name = ""},
+    [SLOPE] = {NUMBER_ITEM("ground slope", LW_KIND_ANGLE, DEG(-60), DEG(60), "deg", "1:4",
+                           "Positive rising away from the wall."), .sheet_name = ""},
+    [HEIGHT] = {NUMBER_ITEM("wall height", LW_KIND_LENGTH, 0.01, 100.0, "m", "2 m", "Of the plane, vertical."),
+                .sheet_name = "", .needed = true},
+    [WEIGHT] = {NUMBER_ITEM("unit weight", LW_KIND_UNIT_WEIGHT, 5.0, 30.0, "kN/m3", "18 kN/m3", "Of the soil."),
+                .sheet_name = "soil 1 unit weight", .needed = true},
+    [SURCHARGE] = {NUMBER_ITEM("surcharge", LW_KIND_PRESSURE, 0.0, 1000.0, "kPa", "5 kPa",
+                               "On the ground, per horizontal area."), .sheet_name = "load 1 pressure"},
+    [COHESION] = {NUMBER_ITEM("cohesion", LW_KIND_PRESSURE, 0.0, 1000.0, "kPa", "5 kPa", "Of the soil."),
+                  .sheet_name = "soil 1 cohesion"},
+    [WATER_DEPTH] = {NUMBER_ITEM("water depth", LW_KIND_LENGTH, 0.0, 100.0, "m", "1 m",
+                                 "Of standing water below the plane's top; left out, there is none."),
+                     .sheet_name = ""},
+    [SATURATED] = {NUMBER_ITEM("saturated unit weight", LW_KIND_UNIT_WEIGHT, 9.0, 30.0, "kN/m3", "20 kN/m3",
+                               "Of the soil below the water."), .sheet_name = "soil 1 saturated unit weight"},
+    [WATER_WEIGHT] = {NUMBER_ITEM("water unit weight", LW_KIND_UNIT_WEIGHT, 9.0, 11.0, "kN/m3", "9.81 kN/m3",
+                                  "Left out, 9.81 kN/m3."), .sheet_name = ""},
+    [CRACK] = {WORD_ITEM("method crack", "dry|wet|triangle", "wet",
+                         "Crack in cohesive soil: dry, filled with water, or a straight line below it."),
+               .sheet_name = ""},
+};
+
+static const lw_formula_sheet sheet = {
+    .usage = "lowwall pressure [--json] ITEM=VALUE ...\n"
+             "Coefficient and thrust of one soil on one plane, with the working. Left out, an angle is 0.\n",
+    .item = items,
+    .count = ITEM_COUNT,
+};
+
+/* One question and its answer. */
+typedef struct pressure_run {
+  lw_earth_state state;
+  lw_pressure_method method;
+  lw_plane plane, wedge_plane;
+  lw_thrust thrust;
+  lw_wedge wedge;
+  lw_error error, wedge_error;
+  bool wedge_known, faulty, moist_below_water;
+} pressure_run;
+
+static double angle_of(const lw_formula_given *given, pressure_item i) {
+  bool share = given->value[i].kind == LW_KIND_SHARE;
+  return share ? given->value[i].si * given->value[FRICTION].si : given->value[i].si;
+}
+
+static bool is_vertical_method(lw_pressure_method method) {
+  return method == LW_PRESSURE_RANKINE || method == LW_PRESSURE_AT_REST;
+}
+
+static void choose(const lw_formula_given *given, pressure_run *run) {
+  run->state = (lw_earth_state)given->value[STATE].word;
+  run->method = (lw_pressure_method)given->value[METHOD].word;
+  if (run->state == LW_AT_REST) run->method = LW_PRESSURE_AT_REST;
+  if (run->method == LW_PRESSURE_AT_REST) run->state = LW_AT_REST;
+}
+
+static void hold_words_against_each_other(lw_formula_given *given, const pressure_run *run) {
+  const lw_formula_value *v = given->value;
+  if (v[METHOD].given && v[METHOD].word == LW_PRESSURE_AT_REST && v[STATE].given && v[STATE].word != LW_AT_REST)
+    lw_formula_contradict(given, STATE, "'state=at rest', or another method");
+  if (!is_vertical_method(run->method)) return;
+  if (fabs(v[WALL_FRICTION].si) > 0.0)
+    lw_formula_contradict(given, WALL_FRICTION,
+                          "0: Rankine and at rest act along the ground; Coulomb takes a wall friction");
+  if (fabs(v[BATTER].si) > 0.0)
+    lw_formula_contradict(given, BATTER,
+                          "0: Rankine and at rest act on a vertical plane; Coulomb takes a battered back");
+}
+
+static void hold_numbers_against_each_other(lw_formula_given *given, const pressure_run *run) {
+  const lw_formula_value *v = given->value;
+  bool both_ways = is_vertical_method(run->method);
+  double steep = run->state == LW_PASSIVE ? -v[SLOPE].si : v[SLOPE].si;
+  if ((both_ways ? fabs(v[SLOPE].si) : steep) > v[FRICTION].si + 1e-12)
+    lw_formula_contradict(given, SLOPE, "at most the friction angle: steeper ground does not stand");
+  if (v[SATURATED].given && v[SATURATED].si < v[WEIGHT].si)
+    lw_formula_contradict(given, SATURATED, "at least the unit weight of the moist soil");
+  if (v[COHESION].si > 0.0 && run->method == LW_PRESSURE_AT_REST)
+    lw_formula_contradict(given, COHESION, "0: at rest is given for soil without cohesion");
+}
+
+static lw_plane plane_of(const lw_formula_given *given, const pressure_run *run) {
+  const lw_formula_value *v = given->value;
+  bool along = is_vertical_method(run->method);
+  lw_plane plane = {
+      .height_m = v[HEIGHT].si, .batter_rad = v[BATTER].si,
+      .wall_friction_rad = along ? v[SLOPE].si : angle_of(given, WALL_FRICTION),
+      .slope_rad = v[SLOPE].si, .slope_run_m = INFINITY, .surcharge_kpa = v[SURCHARGE].si, .layer_count = 1,
+      .water_depth_m = v[WATER_DEPTH].given ? v[WATER_DEPTH].si : INFINITY,
+      .water_unit_weight_kn_per_m3 = v[WATER_WEIGHT].given ? v[WATER_WEIGHT].si : 9.81,
+      .crack = (lw_crack)v[CRACK].word, .along_ground = along,
+  };
+  plane.layer[0] = (lw_layer){
+      .bottom_m = INFINITY, .friction_rad = v[FRICTION].si, .cohesion_kpa = v[COHESION].si,
+      .unit_weight_kn_per_m3 = v[WEIGHT].si,
+      .saturated_unit_weight_kn_per_m3 = v[SATURATED].given ? v[SATURATED].si : v[WEIGHT].si,
+  };
+  return plane;
+}
+
+/* Rankine's thrust lies along the ground in both states; a passive wedge counts its wall friction upwards. */
+static lw_plane wedge_plane_of(const pressure_run *run) {
+  lw_plane plane = run->plane;
+  if (plane.along_ground && run->state == LW_PASSIVE) plane.wall_friction_rad = -plane.wall_friction_rad;
+  return plane;
+}
+
+/* What a formula's coefficient would be with the wedge's thrust: only where weight and load alone push. */
+static double wedge_coefficient(const pressure_run *run) {
+  const lw_plane *p = &run->plane;
+  if (!lw_plane_is_plain(p) || p->water_depth_m < p->height_m) return NAN;
+  double load = p->surcharge_kpa * cos(p->batter_rad) * cos(p->slope_rad) / cos(p->batter_rad - p->slope_rad);
+  return run->thrust.total_kn_per_m /
+         (0.5 * p->layer[0].unit_weight_kn_per_m3 * p->height_m * p->height_m + load * p->height_m);
+}
+
+static lw_status compute(pressure_run *run, const lw_working *working) {
+  const lw_pressure_routine *routine = lw_pressure_routine_of(run->method);
+  lw_status status = routine->thrust(run->state, &run->plane, &run->thrust, &run->error, working);
+  if (status != LW_OK) return status;
+  const lw_working *second = run->method == LW_PRESSURE_WEDGE ? NULL : working;
+  lw_earth_state state = run->state;
+  run->wedge_known = lw_wedge_thrust(state, &run->wedge_plane, &run->wedge, &run->wedge_error, second) == LW_OK;
+  double formula = run->thrust.total_kn_per_m, gap = fabs(formula - run->wedge.thrust_kn_per_m);
+  run->faulty = run->wedge_known && lw_plane_is_plain(&run->plane) && gap > 1e-6 * fmax(formula, 1e-3);
+  if (run->method == LW_PRESSURE_WEDGE) run->thrust.coefficient = wedge_coefficient(run);
+  return LW_OK;
+}
+
+static const char *nothing_pushes(const pressure_run *run) {
+  return run->thrust.total_kn_per_m > 0.0 ? NULL : lw_reason_slug(LW_REASON_NO_DEMAND);
+}
+
+static void set_wedge(json_t *out, const pressure_run *run) {
+  const char *reason = run->wedge_known ? NULL : lw_reason_slug(run->wedge_error.reason);
+  lw_formula_set(out, "wedge_thrust_kn_per_m", run->wedge.thrust_kn_per_m, reason);
+  lw_formula_set(out, "wedge_plane_angle_deg", run->wedge.plane_angle_rad * TO_DEG, reason);
+  lw_formula_set(out, "wedge_weight_kn_per_m", run->wedge.weight_kn_per_m, reason);
+  lw_formula_set(out, "wedge_reach_m", run->wedge.reach_m, reason);
+  lw_formula_set(out, "wedge_height_of_action_m", run->wedge.height_of_action_m, reason);
+  json_object_set_new(out, "wedge_must_agree", json_boolean(lw_plane_is_plain(&run->plane)));
+  json_object_set_new(out, "faulty", json_boolean(run->faulty));
+  if (run->faulty)
+    json_object_set_new(out, "faulty_reason", json_string(lw_reason_slug(LW_REASON_WEDGE_DISAGREES)));
+}
+
+static json_t *profile_json(const lw_thrust *thrust) {
+  json_t *array = json_array();
+  for (int i = 0; i < thrust->profile_count; i++) {
+    json_t *point = json_object();
+    lw_formula_set(point, "depth_m", thrust->profile[i].depth_m, NULL);
+    lw_formula_set(point, "soil_kpa", thrust->profile[i].soil_kpa, NULL);
+    lw_formula_set(point, "surcharge_kpa", thrust->profile[i].surcharge_kpa, NULL);
+    lw_formula_set(point, "water_kpa", thrust->profile[i].water_kpa, NULL);
+    json_array_append_new(array, point);
+  }
+  return array;
+}
+
+static void set_thrust(json_t *out, const pressure_run *run) {
+  const lw_thrust *t = &run->thrust;
+  lw_formula_set(out, "coefficient", t->coefficient, isnan(t->coefficient) ? "no-coefficient" : NULL);
+  lw_formula_set(out, "thrust_kn_per_m", t->total_kn_per_m, NULL);
+  lw_formula_set(out, "thrust_angle_deg", t->angle_rad * TO_DEG, NULL);
+  lw_formula_set(out, "thrust_horizontal_kn_per_m", t->horizontal_kn_per_m, NULL);
+  lw_formula_set(out, "thrust_vertical_kn_per_m", t->vertical_kn_per_m, NULL);
+  lw_formula_set(out, "height_of_action_m", t->height_of_action_m, nothing_pushes(run));
+  lw_formula_set(out, "water_thrust_kn_per_m", t->water_kn_per_m, NULL);
+  lw_formula_set(out, "water_height_of_action_m", t->water_height_m,
+                 t->water_kn_per_m > 0.0 ? NULL : lw_reason_slug(LW_REASON_NO_DEMAND));
+  lw_formula_set(out, "crack_depth_m", t->crack_depth_m, NULL);
+  json_object_set_new(out, "passive_unsafe", json_boolean(t->passive_unsafe));
+  json_object_set_new(out, "moist_weight_below_water", json_boolean(run->moist_below_water));
+}
+
+static int print_json(const lw_formula_given *given, const pressure_run *run, json_t *steps) {
+  const lw_pressure_routine *routine = lw_pressure_routine_of(run->method);
+  char word[32];
+  json_t *out = json_object();
+  json_object_set_new(out, "method", json_string(routine->slug));
+  json_object_set_new(out, "title", json_string(routine->title));
+  const char *state = lw_item_word(&items[STATE].item, (int)run->state, word, sizeof word);
+  json_object_set_new(out, "state", json_string(state));
+  json_object_set_new(out, "source", json_string(routine->source));
+  json_object_set_new(out, "given", lw_formula_given_json(given));
+  set_thrust(out, run);
+  set_wedge(out, run);
+  json_object_set_new(out, "profile", profile_json(&run->thrust));
+  json_object_set_new(out, "working", steps);
+  return lw_formula_print_json(out);
+}
+
+static void add_profile(const lw_thrust *t, lw_text *text) {
+  if (t->profile_count == 0) return;
+  lw_text_add(text, "\nPressure, along the thrust, per metre of vertical depth\n"
+                    "  depth m   soil kPa   of it load kPa   water kPa\n");
+  for (int i = 0; i < t->profile_count; i++)
+    lw_text_addf(text, "  %7.3f   %8.3f   %14.3f   %9.3f\n", t->profile[i].depth_m, t->profile[i].soil_kpa,
+                 t->profile[i].surcharge_kpa, t->profile[i].water_kpa);
+}
+
+static void add_wedge(const pressure_run *run, lw_text *text) {
+  if (!run->wedge_known) {
+    lw_text_addf(text, "  wedge            none: %s\n", lw_reason_sentence(run->wedge_error.reason));
+    return;
+  }
+  double gap = run->wedge.thrust_kn_per_m - run->thrust.total_kn_per_m;
+  lw_text_addf(text, "  wedge            %10.4f kN/m, difference %.3g kN/m; plane at %.2f deg, %.3f m back\n",
+               run->wedge.thrust_kn_per_m, gap, run->wedge.plane_angle_rad * TO_DEG, run->wedge.reach_m);
+  if (run->faulty) lw_text_addf(text, "  FAULTY: %s.\n", lw_reason_sentence(LW_REASON_WEDGE_DISAGREES));
+  else if (!lw_plane_is_plain(&run->plane))
+    lw_text_add(text, "  They need not agree: cohesion, water or ground at the friction angle is in play,\n"
+                      "  and formula and wedge take these in differently. Use the less favourable.\n");
+}
+
+static void add_summary(const pressure_run *run, lw_text *text) {
+  const lw_pressure_routine *routine = lw_pressure_routine_of(run->method);
+  const lw_thrust *t = &run->thrust;
+  char word[32];
+  lw_text_addf(text, "%s, %s   %s\n", routine->title,
+               lw_item_word(&items[STATE].item, (int)run->state, word, sizeof word), routine->source);
+  if (!isnan(t->coefficient)) lw_text_addf(text, "  coefficient      %10.4f\n", t->coefficient);
+  lw_text_addf(text, "  thrust           %10.4f kN/m at %.2f deg to the horizontal\n", t->total_kn_per_m,
+               t->angle_rad * TO_DEG);
+  lw_text_addf(text, "    horizontal     %10.4f kN/m\n", t->horizontal_kn_per_m);
+  lw_text_addf(text, "    vertical       %10.4f kN/m (positive: down on the wall)\n", t->vertical_kn_per_m);
+  if (nothing_pushes(run) == NULL)
+    lw_text_addf(text, "  height of action %10.4f m above the foot\n", t->height_of_action_m);
+  if (t->crack_depth_m > 0.0) lw_text_addf(text, "  crack            %10.4f m deep\n", t->crack_depth_m);
+  if (t->water_kn_per_m > 0.0)
+    lw_text_addf(text, "  water            %10.4f kN/m at %.4f m above the foot, level\n", t->water_kn_per_m,
+                 t->water_height_m);
+  add_wedge(run, text);
+  if (t->passive_unsafe)
+    lw_text_add(text, "  UNSAFE: a plane wedge overrates passive pressure when wall friction exceeds a third\n"
+                      "  of the friction angle. A curved surface gives less.\n");
+  if (run->moist_below_water)
+    lw_text_add(text, "  No saturated unit weight is given: the unit weight is used below the water too.\n");
+}
+
+static int refuse_no_solution(lw_formula_given *given, const pressure_run *run) {
+  lw_faults_add(&given->faults, LW_FAULT_CONTRADICTION, (lw_cell_place){0, 0}, "", "", "other values: %s (%s)",
+                run->error.text, lw_reason_slug(run->error.reason));
+  return lw_formula_refuse(given, "pressure");
+}
+
+static int answer_json(lw_formula_given *given, pressure_run *run) {
+  json_t *steps = json_array();
+  lw_working working = lw_formula_json_working(steps);
+  if (compute(run, &working) == LW_OK) return print_json(given, run, steps);
+  json_decref(steps);
+  return refuse_no_solution(given, run);
+}
+
+static int answer_text(lw_formula_given *given, pressure_run *run) {
+  lw_text steps = {0}, text = {0};
+  lw_working working = lw_formula_text_working(&steps);
+  if (compute(run, &working) != LW_OK) {
+    lw_text_free(&steps);
+    return refuse_no_solution(given, run);
+  }
+  add_summary(run, &text);
+  add_profile(&run->thrust, &text);
+  lw_text_add(&text, "\nWorking\n");
+  lw_text_add(&text, steps.data != NULL ? steps.data : "");
+  text.failed = text.failed || steps.failed;
+  lw_text_free(&steps);
+  return lw_formula_print(&text);
+}
+
+int lw_cli_pressure(int argc, char **argv) {
+  lw_formula_given given;
+  pressure_run run = {0};
+  lw_formula_next next = lw_formula_read(&sheet, argc, argv, &given);
+  if (next == LW_FORMULA_HELPED) return 0;
+  choose(&given, &run);
+  hold_words_against_each_other(&given, &run);
+  if (given.value[FRICTION].given && given.faults.count == 0) hold_numbers_against_each_other(&given, &run);
+  if (given.faults.count > 0) return lw_formula_refuse(&given, "pressure");
+  run.plane = plane_of(&given, &run);
+  run.wedge_plane = wedge_plane_of(&run);
+  run.moist_below_water = run.plane.water_depth_m < run.plane.height_m && !given.value[SATURATED].given;
+  return given.json ? answer_json(&given, &run) : answer_text(&given, &run);
+}
