@@ -57,7 +57,7 @@ const lw_bearing_routine *lw_bearing_routine_of(lw_bearing_method method);
  *        4 Frictionless soil (φ below 1e-6 rad) takes each author's own undrained form.
  *        5 With n_gamma not `own` only Nγ is another author's.
  *        6 terzaghi: Nγ from a table of passive coefficients, 5° apart, interpolated in the logarithm; no
- *          depth factors. The theory knows vertical loads only: for inclined ones Meyerhof's factors stand in.
+ *          depth factors. The theory knows vertical loads only: for others Meyerhof's factors stand in.
  *        7 meyerhof: between 0° and 10° his depth factor for q and γ is kept at 1.
  *        8 en1997: drained and undrained form of annex D, no partial factors, no depth factors.
  *  from  [TERZAGHI-1943 chapter 8]; [MEYERHOF-1963 general equation]; [HANSEN-1970 general equation];

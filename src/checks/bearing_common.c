@@ -76,7 +76,8 @@ static lw_status accept(const lw_strip *strip, lw_error *error) {
     return refuse(error, LW_REASON_ANGLE_OUT_OF_RANGE, "bearing theory covers friction from 0 to 50 degrees");
   if (!(strip->width_m > 2.0 * fabs(strip->eccentricity_m)))
     return refuse(error, LW_REASON_OUTSIDE_BASE, "the load acts outside the footing: no width bears it");
-  if (strip->vertical_kn_per_m < 0.0 || (strip->horizontal_kn_per_m > 0.0 && !(strip->vertical_kn_per_m > 0.0)))
+  double v = strip->vertical_kn_per_m, h = strip->horizontal_kn_per_m;
+  if (v < 0.0 || (h > 0.0 && !(v > 0.0)))
     return refuse(error, LW_REASON_NO_WEIGHT, "a horizontal load needs a vertical one to go with it");
   return LW_OK;
 }
@@ -105,7 +106,8 @@ static void record_depth(const bearing_author *author, const lw_strip *strip, co
   };
   for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++)
     lw_working_step(working, &(lw_step){.symbol = rows[i].symbol, .formula = rows[i].formula,
-                                        .value = rows[i].value, .unit = "", .source = author->routine->source},
+                                        .value = rows[i].value, .unit = "",
+                                        .source = author->routine->source},
                     "D = %.4g m, B = %.4g m", strip->depth_m, strip->width_m);
 }
 
@@ -131,11 +133,12 @@ static void record_sum(const bearing_author *author, const lw_strip *strip, cons
   lw_working_step(working, &(lw_step){.symbol = "qu", .value = b->ultimate_kpa, .unit = "kPa",
                                       .formula = "c Nc dc ic + q Nq dq iq + gamma B' Ngamma dgamma igamma/2",
                                       .source = author->routine->source},
-                  "%.4g x %.5g x %.4g x %.4g + %.4g x %.5g x %.4g x %.4g + %.4g x %.4g x %.5g x %.4g x %.4g/2",
+                  "%.4g x %.5g x %.4g x %.4g + %.4g x %.5g x %.4g x %.4g + "
+                  "%.4g x %.4g x %.5g x %.4g x %.4g/2",
                   strip->cohesion_kpa, b->nc, b->dc, b->ic, strip->overburden_kpa, b->nq, b->dq, b->iq,
                   strip->unit_weight_kn_per_m3, b->effective_width_m, b->n_gamma, b->d_gamma, b->i_gamma);
-  lw_working_step(working, &(lw_step){.symbol = "qnet", .formula = "qu - q", .value = b->net_kpa, .unit = "kPa",
-                                      .source = ""},
+  lw_working_step(working, &(lw_step){.symbol = "qnet", .formula = "qu - q", .value = b->net_kpa,
+                                      .unit = "kPa", .source = ""},
                   "%.5g - %.4g", b->ultimate_kpa, strip->overburden_kpa);
 }
 

@@ -7,7 +7,7 @@
 /* How the working writes a set of three factors. */
 typedef struct bearing_wording { const char *c, *q, *gamma; } bearing_wording;
 
-/* What makes one author's theory; the rest is the same for all. A function that is NULL leaves its factors 1. */
+/* What makes one author's theory; the rest is common. A function that is NULL leaves its factors at 1. */
 typedef struct bearing_author {
   const lw_bearing_routine *routine;
   lw_n_gamma n_gamma;        /* own: capacity fills it */

@@ -79,7 +79,8 @@ static void store(const lw_formula_sheet *sheet, size_t index, const char *writt
   memcpy(text, written, strlen(written) + 1);
   trim(text);
   if (text[0] == '\0')
-    lw_faults_add(&given->faults, LW_FAULT_NO_VALUE, place, item->name, "", "a value, as in %s", item->example);
+    lw_faults_add(&given->faults, LW_FAULT_NO_VALUE, place, item->name, "", "a value, as in %s",
+                  item->example);
   else if (item->type == LW_ITEM_CHOICE)
     store_word(item, text, value, &given->faults);
   else
@@ -131,7 +132,8 @@ static void print_help(const lw_formula_sheet *sheet) {
   }
 }
 
-lw_formula_next lw_formula_read(const lw_formula_sheet *sheet, int argc, char **argv, lw_formula_given *given) {
+lw_formula_next lw_formula_read(const lw_formula_sheet *sheet, int argc, char **argv,
+                                lw_formula_given *given) {
   static const struct option options[] = {
       {"json", no_argument, NULL, 'j'}, {"help", no_argument, NULL, 'h'}, {0}};
   memset(given, 0, sizeof *given);

@@ -42,7 +42,8 @@ typedef struct lw_formula_given {
 typedef enum lw_formula_next { LW_FORMULA_RUN, LW_FORMULA_HELPED, LW_FORMULA_FAULTY } lw_formula_next;
 
 /* Read options and items; missing ones that are needed are faults too. Help is printed here. */
-lw_formula_next lw_formula_read(const lw_formula_sheet *sheet, int argc, char **argv, lw_formula_given *given);
+lw_formula_next lw_formula_read(const lw_formula_sheet *sheet, int argc, char **argv,
+                                lw_formula_given *given);
 
 /* Note a contradiction at an item that was given. */
 void lw_formula_contradict(lw_formula_given *given, size_t item, const char *wanted);

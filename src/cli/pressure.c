@@ -26,15 +26,18 @@ static const lw_formula_item items[ITEM_COUNT] = {
                .sheet_name = ""},
     [FRICTION] = {NUMBER_ITEM("friction angle", LW_KIND_ANGLE, 0.0, DEG(75), "deg", "30 deg", "Of the soil."),
                   .sheet_name = "soil 1 friction angle", .needed = true},
-    [WALL_FRICTION] = {NUMBER_ITEM("wall friction", LW_KIND_ANGLE_OR_SHARE, DEG(-60), DEG(60), "deg", "20 deg",
-                                   "An angle, or a share of the friction angle."), .sheet_name = ""},
+    [WALL_FRICTION] = {NUMBER_ITEM("wall friction", LW_KIND_ANGLE_OR_SHARE, DEG(-60), DEG(60), "deg",
+                                   "20 deg", "An angle, or a share of the friction angle."), .sheet_name = ""},
     [BATTER] = {NUMBER_ITEM("back batter", LW_KIND_ANGLE, DEG(-60), DEG(60), "deg", "10 deg",
-                            "Of the back from the vertical, positive when soil lies on it."), .sheet_name = ""},
+                            "Of the back from the vertical, positive when soil lies on it."),
+                .sheet_name = ""},
     [SLOPE] = {NUMBER_ITEM("ground slope", LW_KIND_ANGLE, DEG(-60), DEG(60), "deg", "1:4",
                            "Positive rising away from the wall."), .sheet_name = ""},
-    [HEIGHT] = {NUMBER_ITEM("wall height", LW_KIND_LENGTH, 0.01, 100.0, "m", "2 m", "Of the plane, vertical."),
+    [HEIGHT] = {NUMBER_ITEM("wall height", LW_KIND_LENGTH, 0.01, 100.0, "m", "2 m",
+                            "Of the plane, vertical."),
                 .sheet_name = "", .needed = true},
-    [WEIGHT] = {NUMBER_ITEM("unit weight", LW_KIND_UNIT_WEIGHT, 5.0, 30.0, "kN/m3", "18 kN/m3", "Of the soil."),
+    [WEIGHT] = {NUMBER_ITEM("unit weight", LW_KIND_UNIT_WEIGHT, 5.0, 30.0, "kN/m3", "18 kN/m3",
+                            "Of the soil."),
                 .sheet_name = "soil 1 unit weight", .needed = true},
     [SURCHARGE] = {NUMBER_ITEM("surcharge", LW_KIND_PRESSURE, 0.0, 1000.0, "kPa", "5 kPa",
                                "On the ground, per horizontal area."), .sheet_name = "load 1 pressure"},
@@ -88,7 +91,8 @@ static void choose(const lw_formula_given *given, pressure_run *run) {
 
 static void hold_words_against_each_other(lw_formula_given *given, const pressure_run *run) {
   const lw_formula_value *v = given->value;
-  if (v[METHOD].given && v[METHOD].word == LW_PRESSURE_AT_REST && v[STATE].given && v[STATE].word != LW_AT_REST)
+  bool yields = v[STATE].given && v[STATE].word != LW_AT_REST;
+  if (yields && v[METHOD].given && v[METHOD].word == LW_PRESSURE_AT_REST)
     lw_formula_contradict(given, STATE, "'state=at rest', or another method");
   if (!is_vertical_method(run->method)) return;
   if (fabs(v[WALL_FRICTION].si) > 0.0)
@@ -151,8 +155,8 @@ static lw_status compute(pressure_run *run, const lw_working *working) {
   lw_status status = routine->thrust(run->state, &run->plane, &run->thrust, &run->error, working);
   if (status != LW_OK) return status;
   const lw_working *second = run->method == LW_PRESSURE_WEDGE ? NULL : working;
-  lw_earth_state state = run->state;
-  run->wedge_known = lw_wedge_thrust(state, &run->wedge_plane, &run->wedge, &run->wedge_error, second) == LW_OK;
+  status = lw_wedge_thrust(run->state, &run->wedge_plane, &run->wedge, &run->wedge_error, second);
+  run->wedge_known = status == LW_OK;
   double formula = run->thrust.total_kn_per_m, gap = fabs(formula - run->wedge.thrust_kn_per_m);
   run->faulty = run->wedge_known && lw_plane_is_plain(&run->plane) && gap > 1e-6 * fmax(formula, 1e-3);
   if (run->method == LW_PRESSURE_WEDGE) run->thrust.coefficient = wedge_coefficient(run);
@@ -264,15 +268,15 @@ static void add_summary(const pressure_run *run, lw_text *text) {
                  t->water_height_m);
   add_wedge(run, text);
   if (t->passive_unsafe)
-    lw_text_add(text, "  UNSAFE: a plane wedge overrates passive pressure when wall friction exceeds a third\n"
-                      "  of the friction angle. A curved surface gives less.\n");
+    lw_text_add(text, "  UNSAFE: a plane wedge overrates passive pressure when wall friction exceeds a\n"
+                      "  third of the friction angle. A curved surface gives less.\n");
   if (run->moist_below_water)
     lw_text_add(text, "  No saturated unit weight is given: the unit weight is used below the water too.\n");
 }
 
 static int refuse_no_solution(lw_formula_given *given, const pressure_run *run) {
-  lw_faults_add(&given->faults, LW_FAULT_CONTRADICTION, (lw_cell_place){0, 0}, "", "", "other values: %s (%s)",
-                run->error.text, lw_reason_slug(run->error.reason));
+  lw_faults_add(&given->faults, LW_FAULT_CONTRADICTION, (lw_cell_place){0, 0}, "", "",
+                "other values: %s (%s)", run->error.text, lw_reason_slug(run->error.reason));
   return lw_formula_refuse(given, "pressure");
 }
 
