@@ -27,7 +27,8 @@ static const lw_formula_item items[ITEM_COUNT] = {
     [FRICTION] = {NUMBER_ITEM("friction angle", LW_KIND_ANGLE, 0.0, DEG(75), "deg", "30 deg", "Of the soil."),
                   .sheet_name = "soil 1 friction angle", .needed = true},
     [WALL_FRICTION] = {NUMBER_ITEM("wall friction", LW_KIND_ANGLE_OR_SHARE, DEG(-60), DEG(60), "deg",
-                                   "20 deg", "An angle, or a share of the friction angle."), .sheet_name = ""},
+                                   "20 deg", "An angle, or a share of the friction angle."),
+                       .sheet_name = ""},
     [BATTER] = {NUMBER_ITEM("back batter", LW_KIND_ANGLE, DEG(-60), DEG(60), "deg", "10 deg",
                             "Of the back from the vertical, positive when soil lies on it."),
                 .sheet_name = ""},
@@ -174,7 +175,8 @@ static void set_wedge(json_t *out, const pressure_run *run) {
   lw_formula_set(out, "wedge_weight_kn_per_m", run->wedge.weight_kn_per_m, reason);
   lw_formula_set(out, "wedge_reach_m", run->wedge.reach_m, reason);
   lw_formula_set(out, "wedge_height_of_action_m", run->wedge.height_of_action_m, reason);
-  json_object_set_new(out, "wedge_must_agree", json_boolean(lw_plane_is_plain(&run->plane)));
+  bool must_agree = run->wedge_known && lw_plane_is_plain(&run->plane);
+  json_object_set_new(out, "wedge_must_agree", json_boolean(must_agree));
   json_object_set_new(out, "faulty", json_boolean(run->faulty));
   if (run->faulty)
     json_object_set_new(out, "faulty_reason", json_string(lw_reason_slug(LW_REASON_WEDGE_DISAGREES)));
