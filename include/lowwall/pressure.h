@@ -77,6 +77,18 @@ lw_status lw_rankine_coefficient(lw_earth_state state, double friction_rad, doub
 lw_status lw_coulomb_coefficient(lw_earth_state state, const lw_wall_angles *angles, double *k, lw_error *error);
 lw_status lw_at_rest_coefficient(double friction_rad, double slope_rad, double *k, lw_error *error);
 
+/** Rankine's pressure at a point of a vertical plane, along the ground, in soil with or without cohesion.
+ *  in    layer          friction and cohesion of the soil at the point
+ *        slope_rad      of the ground, |slope| ≤ φ
+ *        stress_kpa     weight of soil and load above the point, per horizontal area: γ z + q, 0 or more
+ *  out   pressure_kpa   per metre of vertical depth; below 0 it is tension, which soil cannot keep up
+ *                       (lw_rankine_thrust drops it as a crack); unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION, as lw_rankine_coefficient
+ *  note  1 Under sloping ground the coefficient depends on c/(γ z), so the diagram is curved.
+ *  from  [MG1997 eq.18]; tested by [MG1997 table] */
+lw_status lw_rankine_pressure(lw_earth_state state, const lw_layer *layer, double slope_rad, double stress_kpa,
+                              double *pressure_kpa, lw_error *error);
+
 lw_status lw_rankine_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
                             const lw_working *working);
 lw_status lw_coulomb_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,

@@ -33,6 +33,15 @@ static double sloped(lw_earth_state state, const lw_layer *layer, double slope_r
   return k_stress * cos(beta);
 }
 
+lw_status lw_rankine_pressure(lw_earth_state state, const lw_layer *layer, double slope_rad, double stress_kpa,
+                              double *pressure_kpa, lw_error *error) {
+  double k;
+  lw_status status = lw_rankine_coefficient(state, layer->friction_rad, slope_rad, &k, error);
+  if (status != LW_OK) return status;
+  *pressure_kpa = sloped(state, layer, slope_rad, stress_kpa);
+  return LW_OK;
+}
+
 static double sloped_active(const lw_layer *layer, double slope_rad, double stress_kpa) {
   return sloped(LW_ACTIVE, layer, slope_rad, stress_kpa);
 }
