@@ -1,0 +1,60 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "parts.h"
+
+#include <math.h>
+
+/* Rankine and Coulomb side by side for the whole wall, whichever of them the wall was checked with, each with
+ * the wedge of its own plane and direction. Strengths are those of the site, before any partial factor. */
+
+static bool has_cohesion(const lw_plane *plane) {
+  for (int i = 0; i < plane->layer_count; i++) {
+    if (plane->layer[i].cohesion_kpa > 0.0) return true;
+  }
+  return false;
+}
+
+const char *lw_difference_why(const lw_plane *plane) {
+  if (lw_plane_is_plain(plane)) return "";
+  if (has_cohesion(plane)) return "cohesion: the wedge shares it out along one plane, the formula depth by depth";
+  if (plane->layer_count > 1) return "layers: the wedge takes one plane through all, the formula each by itself";
+  if (plane->load_count > 0) return "a load at a distance: the wedge carries it only if its plane passes behind it";
+  if (isfinite(plane->slope_run_m) && fabs(plane->slope_rad) > 1e-12)
+    return "broken ground: the formula takes the slope as endless";
+  if (plane->water_depth_m > 0.0 && plane->water_depth_m < plane->height_m)
+    return "a water level within the height: the wedge weighs wet and moist soil on one plane";
+  return "ground nearly as steep as the friction angle: the wedge has no far end";
+}
+
+static void compare(const lw_result *result, const lw_site *site, lw_pressure_method of, lw_compared *out) {
+  lw_method method = result->wall.method;
+  lw_back_plane back;
+  lw_thrust thrust;
+  lw_wedge wedge;
+  lw_error error = {0};
+  const lw_pressure_routine *routine = lw_pressure_routine_of(of);
+  method.pressure = of;
+  method.plane = LW_PLANE_OWN;
+  *out = (lw_compared){.slug = routine->slug, .title = routine->title, .source = routine->source, .why = ""};
+  lw_back_plane_build(site, &result->wall.section, &method, result->wall.wall_friction_rad, 0.0, &back);
+  if (back.plane.height_m <= 0.0) {
+    out->reason = LW_REASON_NO_DEMAND;
+    return;
+  }
+  out->why = lw_difference_why(&back.plane);
+  out->known = routine->thrust(LW_ACTIVE, &back.plane, &thrust, &error, NULL) == LW_OK;
+  out->reason = error.reason;
+  if (out->known) {
+    out->formula_kn_per_m = thrust.total_kn_per_m;
+    out->coefficient = thrust.coefficient;
+    out->angle_rad = thrust.angle_rad;
+  }
+  out->wedge_known = lw_wedge_thrust(LW_ACTIVE, &back.plane, &wedge, &error, NULL) == LW_OK;
+  if (out->wedge_known) out->wedge_kn_per_m = wedge.thrust_kn_per_m;
+}
+
+void lw_compare_methods(const lw_result *result, const lw_situation *situation, lw_compared compared[LW_COMPARED]) {
+  lw_site site = result->wall.site;
+  site.water_depth_m = situation->water_depth_m;
+  compare(result, &site, LW_PRESSURE_RANKINE, &compared[0]);
+  compare(result, &site, LW_PRESSURE_COULOMB, &compared[1]);
+}

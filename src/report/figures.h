@@ -1,0 +1,31 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_REPORT_FIGURES_H
+#define LOWWALL_REPORT_FIGURES_H
+
+#include "parts.h"
+
+/* Figures on their way to a taker, under a prefix of their keys: "drained.base". */
+typedef struct lw_figures {
+  lw_figure_taker taker;
+  void *context;
+  const lw_result *result;
+  char prefix[56];
+} lw_figures;
+
+/* A figure before its prefix. The tail carries the unit: "thrust_kn_per_m". */
+typedef struct lw_figure_word { const char *tail, *label, *unit, *source; } lw_figure_word;
+
+void lw_figures_put(const lw_figures *figures, const lw_figure_word *word, double value);
+void lw_figures_put_number(const lw_figures *figures, const lw_figure_word *word, lw_number value);
+/* The same figures under a longer prefix. */
+lw_figures lw_figures_below(const lw_figures *figures, const char *part);
+
+void lw_figures_of_wall(const lw_figures *figures);
+void lw_figures_of_situation(const lw_figures *figures, const lw_situation *situation);
+void lw_figures_of_stage(const lw_figures *figures, const lw_stage *stage);
+void lw_figures_of_joint(const lw_figures *figures, const lw_joint *joint);
+void lw_figures_of_forces(const lw_figures *figures, const lw_stage *stage);
+void lw_figures_of_check(const lw_figures *figures, const lw_check *check);
+void lw_figures_of_advice(const lw_figures *figures);
+
+#endif

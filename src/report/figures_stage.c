@@ -1,0 +1,95 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "figures.h"
+
+#include <stddef.h>
+
+/* The thrust on a contact and the contact in balance, each a number of the stage under a key. */
+
+#define DEGREES (180.0 / 3.14159265358979323846)
+
+typedef struct lw_stage_figure {
+  const char *tail, *label, *unit;
+  size_t offset;
+  double times;
+} lw_stage_figure;
+
+#define OF(field) offsetof(lw_stage, field), 1.0
+#define ANGLE(field) offsetof(lw_stage, field), DEGREES
+
+static const lw_stage_figure thrusts[] = {
+    {"plane_height_m", "height of the plane that soil pushes on", "m", OF(back.plane.height_m)},
+    {"thrust_kn_per_m", "thrust used, soil and load", "kN/m", OF(thrust.total_kn_per_m)},
+    {"formula_kn_per_m", "thrust by the formula", "kN/m", OF(formula_kn_per_m)},
+    {"coefficient", "coefficient of earth pressure, lowest soil", "", OF(thrust.coefficient)},
+    {"thrust_angle_deg", "angle of the thrust to the horizontal", "deg", ANGLE(thrust.angle_rad)},
+    {"thrust_horizontal_kn_per_m", "horizontal part of the thrust", "kN/m", OF(thrust.horizontal_kn_per_m)},
+    {"thrust_vertical_kn_per_m", "vertical part of the thrust", "kN/m", OF(thrust.vertical_kn_per_m)},
+    {"height_of_action_m", "height of the thrust above the foot of its plane", "m", OF(thrust.height_of_action_m)},
+    {"surcharge_thrust_kn_per_m", "part of the thrust from the uniform load", "kN/m", OF(thrust.surcharge_kn_per_m)},
+    {"water_kn_per_m", "push of the water on the plane's height", "kN/m", OF(thrust.water_kn_per_m)},
+    {"crack_depth_m", "depth of the tension crack", "m", OF(thrust.crack_depth_m)},
+    {"passive_kn_per_m", "resistance of the ground in front that is counted", "kN/m", OF(passive_kn_per_m)},
+};
+
+static const lw_stage_figure wedges[] = {
+    {"wedge_kn_per_m", "thrust by the numerical wedge", "kN/m", OF(wedge.thrust_kn_per_m)},
+    {"wedge_plane_deg", "failure plane of the wedge from the horizontal", "deg", ANGLE(wedge.plane_angle_rad)},
+    {"wedge_weight_kn_per_m", "weight of the wedge and the loads on it", "kN/m", OF(wedge.weight_kn_per_m)},
+    {"wedge_reach_m", "where the wedge meets the ground, behind the plane", "m", OF(wedge.reach_m)},
+};
+
+static const lw_stage_figure contacts[] = {
+    {"width_m", "width of the contact", "m", OF(contact.width_m)},
+    {"vertical_kn_per_m", "all that presses down", "kN/m", OF(contact.vertical_kn_per_m)},
+    {"horizontal_kn_per_m", "all that pushes to the front", "kN/m", OF(contact.horizontal_kn_per_m)},
+    {"uplift_kn_per_m", "uplift of water under it", "kN/m", OF(contact.uplift_kn_per_m)},
+    {"resisting_knm_per_m", "moments that hold it back", "kN m/m", OF(contact.resisting_knm_per_m)},
+    {"overturning_knm_per_m", "moments that tip it", "kN m/m", OF(contact.overturning_knm_per_m)},
+};
+
+static const lw_stage_figure pressures[] = {
+    {"resultant_m", "resultant from the front edge", "m", OF(contact.resultant_m)},
+    {"eccentricity_m", "resultant in front of the middle", "m", OF(contact.eccentricity_m)},
+    {"share_in_compression", "share of the width in compression", "", OF(contact.share_in_compression)},
+    {"front_kpa", "pressure at the front edge", "kPa", OF(contact.front_kpa)},
+    {"rear_kpa", "pressure at the rear edge", "kPa", OF(contact.rear_kpa)},
+    {"greatest_kpa", "greatest pressure", "kPa", OF(contact.greatest_kpa)},
+    {"effective_width_m", "effective width", "m", OF(contact.effective_width_m)},
+};
+
+static void put_all(const lw_figures *figures, const lw_stage *stage, const lw_stage_figure *list, size_t count) {
+  for (size_t i = 0; i < count; i++) {
+    const double *value = (const double *)(const void *)((const char *)stage + list[i].offset);
+    lw_figures_put(figures, &(lw_figure_word){list[i].tail, list[i].label, list[i].unit, ""}, *value * list[i].times);
+  }
+}
+
+#define COUNT(list) (sizeof(list) / sizeof *(list))
+
+void lw_figures_of_stage(const lw_figures *figures, const lw_stage *stage) {
+  if (stage->status != LW_OK) return;
+  put_all(figures, stage, thrusts, COUNT(thrusts));
+  if (stage->wedge_known) {
+    put_all(figures, stage, wedges, COUNT(wedges));
+    lw_figures_put(figures, &(lw_figure_word){"wedge_difference_kn_per_m", "wedge less formula", "kN/m", ""},
+                   stage->wedge.thrust_kn_per_m - stage->formula_kn_per_m);
+  }
+  put_all(figures, stage, contacts, COUNT(contacts));
+  if (stage->contact.inside) put_all(figures, stage, pressures, COUNT(pressures));
+}
+
+void lw_figures_of_joint(const lw_figures *figures, const lw_joint *joint) {
+  if (joint->status != LW_OK) return;
+  lw_stage stage = {.contact = joint->contact};
+  lw_figures_put(figures, &(lw_figure_word){"height_m", "height of the joint above the base", "m", ""},
+                 joint->height_m);
+  lw_figures_put(figures, &(lw_figure_word){"thrust_kn_per_m", "thrust used, soil and load", "kN/m", ""},
+                 joint->thrust_kn_per_m);
+  lw_figures_put(figures,
+                 &(lw_figure_word){"height_of_action_m", "height of the thrust above the joint", "m", ""},
+                 joint->thrust_height_m);
+  lw_figures_put_number(figures, &(lw_figure_word){"wedge_kn_per_m", "thrust by the numerical wedge", "kN/m", ""},
+                        (lw_number){joint->wedge_kn_per_m, joint->wedge_known});
+  put_all(figures, &stage, contacts, COUNT(contacts));
+  if (joint->contact.inside) put_all(figures, &stage, pressures, COUNT(pressures));
+}

@@ -1,0 +1,79 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "parts.h"
+
+/* Names of forces: a part of the wall by its kind and number, anything else by what it is. */
+
+static const lw_part *part_of(const lw_result *result, const lw_force *force) {
+  const lw_section *section = &result->wall.section;
+  bool part = force->kind == LW_FORCE_PART && force->index >= 0 && force->index < section->part_count;
+  return part ? &section->part[force->index] : NULL;
+}
+
+static void label_part(const lw_part *part, char *out, size_t size) {
+  static const char *const words[] = {
+      [LW_PART_COURSE] = "course %d", [LW_PART_CAP] = "cap",          [LW_PART_SLAB] = "base slab",
+      [LW_PART_FACE] = "face wedge",  [LW_PART_STEM] = "stem",        [LW_PART_BACK] = "back wedge",
+      [LW_PART_POLYGON] = "whole section"};
+  if (part->kind == LW_PART_COURSE) lw_print(out, size, "course %d", part->number);
+  else lw_print(out, size, "%s", words[part->kind]);
+}
+
+static void slug_part(const lw_part *part, char *out, size_t size) {
+  static const char *const slugs[] = {
+      [LW_PART_COURSE] = "course", [LW_PART_CAP] = "cap",   [LW_PART_SLAB] = "slab",      [LW_PART_FACE] = "face",
+      [LW_PART_STEM] = "stem",     [LW_PART_BACK] = "back", [LW_PART_POLYGON] = "section"};
+  if (part->kind == LW_PART_COURSE) lw_print(out, size, "course-%d", part->number);
+  else lw_print(out, size, "%s", slugs[part->kind]);
+}
+
+static const char *label_of(lw_force_kind kind) {
+  switch (kind) {
+  case LW_FORCE_PART: return "stone of the pad";
+  case LW_FORCE_SOIL_ON_WALL: return "soil standing on the wall";
+  case LW_FORCE_SURCHARGE_ON_WALL: return "load standing on the wall";
+  case LW_FORCE_THRUST: return "push of the soil";
+  case LW_FORCE_SURCHARGE_THRUST: return "push of the load behind";
+  case LW_FORCE_WATER: return "water behind";
+  case LW_FORCE_FRONT_WATER: return "water in front";
+  case LW_FORCE_UPLIFT: return "uplift";
+  case LW_FORCE_PEOPLE: return "people";
+  case LW_FORCE_CAP_LOAD: return "load on the cap";
+  }
+  return "";
+}
+
+static const char *slug_of(lw_force_kind kind) {
+  switch (kind) {
+  case LW_FORCE_PART: return "pad-stone";
+  case LW_FORCE_SOIL_ON_WALL: return "soil-on-wall";
+  case LW_FORCE_SURCHARGE_ON_WALL: return "load-on-wall";
+  case LW_FORCE_THRUST: return "soil-push";
+  case LW_FORCE_SURCHARGE_THRUST: return "load-push";
+  case LW_FORCE_WATER: return "water";
+  case LW_FORCE_FRONT_WATER: return "front-water";
+  case LW_FORCE_UPLIFT: return "uplift";
+  case LW_FORCE_PEOPLE: return "people";
+  case LW_FORCE_CAP_LOAD: return "cap-load";
+  }
+  return "";
+}
+
+void lw_force_label(const lw_result *result, const lw_force *force, char *out, size_t size) {
+  const lw_part *part = part_of(result, force);
+  if (part) label_part(part, out, size);
+  else lw_print(out, size, "%s", label_of(force->kind));
+}
+
+void lw_force_slug(const lw_result *result, const lw_force *force, char *out, size_t size) {
+  const lw_part *part = part_of(result, force);
+  if (part) slug_part(part, out, size);
+  else lw_print(out, size, "%s", slug_of(force->kind));
+}
+
+double lw_stage_foot(const lw_result *result, const lw_stage *stage) {
+  for (int i = 0; i < stage->forces.count; i++) {
+    const lw_force *f = &stage->forces.force[i];
+    if (f->kind == LW_FORCE_PART && f->index < 0) return -result->wall.site.pad.thickness_m;
+  }
+  return 0.0;
+}

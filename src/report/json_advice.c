@@ -1,0 +1,56 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "json.h"
+
+static void add_remedies(json_t *root, const lw_result *result) {
+  json_t *list = lw_json_list(root, "remedies");
+  for (int i = 0; i < result->remedy_count; i++) {
+    const lw_remedy *remedy = &result->remedy[i];
+    json_t *entry = lw_json_entry(list);
+    lw_json_set_text(entry, "slug", remedy->slug);
+    lw_json_set_text(entry, "text", remedy->text);
+    lw_json_set_flag(entry, "enough", remedy->enough);
+    bool all = lw_json_set_real(entry, "value", remedy->value);
+    lw_json_set_text(entry, "unit", remedy->unit);
+    all = lw_json_set_real(entry, "ratio", remedy->ratio) && all;
+    lw_json_set_text(entry, "governs", remedy->governs);
+    if (!all) lw_json_set_text(entry, "reason", "no-number");
+  }
+}
+
+static void add_asking(json_t *root, const lw_result *result) {
+  json_t *list = lw_json_list(root, "worth_asking");
+  for (int i = 0; i < result->asking_count; i++) {
+    const lw_asking *asking = &result->asking[i];
+    json_t *entry = lw_json_entry(list);
+    lw_json_set_text(entry, "item", asking->item);
+    lw_json_set_text(entry, "question", asking->question);
+    lw_json_set_text(entry, "assumed", asking->assumed);
+    lw_json_set_text(entry, "favourable", asking->favourable);
+    lw_json_set_text(entry, "stands_then", lw_holds_slug(asking->stands_then));
+    lw_json_set_text(entry, "who_then", lw_who_slug(asking->who_then));
+    if (!lw_json_set_real(entry, "ratio_then", asking->ratio_then)) lw_json_set_text(entry, "reason", "no-number");
+    lw_json_set_count(entry, "exit_then", asking->exit_then);
+  }
+}
+
+static void add_cautions(json_t *root, const lw_result *result) {
+  json_t *list = lw_json_list(root, "cautions");
+  for (int i = 0; i < result->verdict.caution_count; i++) {
+    const lw_hazard_row *row = result->verdict.caution[i];
+    json_t *entry = lw_json_entry(list);
+    lw_json_set_text(entry, "id", row->id);
+    lw_json_set_text(entry, "phase", row->phase);
+    lw_json_set_text(entry, "hazard", row->hazard);
+    lw_json_set_text(entry, "caution", row->caution);
+    lw_json_set_text(entry, "number", row->number);
+    lw_json_set_count(entry, "severity", row->severity);
+    lw_json_set_text(entry, "source", row->from.source);
+    lw_json_set_text(entry, "seen", lw_seen_word(row->from.seen));
+  }
+}
+
+void lw_json_advice(json_t *root, const lw_result *result) {
+  add_remedies(root, result);
+  add_asking(root, result);
+  add_cautions(root, result);
+}

@@ -1,0 +1,136 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "page.h"
+
+#include <stdarg.h>
+#include <string.h>
+
+#include "base/print.h"
+
+enum { COLUMNS_LEAST = 40, LINE_MAX_BYTES = 2048 };
+
+static const char *const tones[] = {
+    [LW_TONE_PLAIN] = "", [LW_TONE_STRONG] = "\033[1m", [LW_TONE_GOOD] = "\033[32m", [LW_TONE_BAD] = "\033[1;31m"};
+
+static void begin(const lw_page *page, lw_tone tone) {
+  if (page->style.colour && tone != LW_TONE_PLAIN) lw_text_add(page->out, tones[tone]);
+}
+
+static void end(const lw_page *page, lw_tone tone) {
+  if (page->style.colour && tone != LW_TONE_PLAIN) lw_text_add(page->out, "\033[0m");
+}
+
+static bool is_rest(char c) { return ((unsigned char)c & 0xC0) == 0x80; }
+
+/* Columns that bytes take on the screen. */
+static int width_of(const char *bytes, size_t length) {
+  int width = 0;
+  for (size_t i = 0; i < length; i++) width += is_rest(bytes[i]) ? 0 : 1;
+  return width;
+}
+
+void lw_page_blank(const lw_page *page) { lw_text_add(page->out, "\n"); }
+
+void lw_page_heading(const lw_page *page, const char *title) {
+  lw_page_blank(page);
+  begin(page, LW_TONE_STRONG);
+  lw_text_add(page->out, title);
+  end(page, LW_TONE_STRONG);
+  lw_text_add(page->out, "\n");
+}
+
+static void indent(const lw_page *page, int width) {
+  for (int i = 0; i < width; i++) lw_text_add(page->out, " ");
+}
+
+void lw_page_tone(const lw_page *page, lw_tone tone, const char *prefix, const char *text) {
+  int columns = page->style.columns < COLUMNS_LEAST ? COLUMNS_LEAST : page->style.columns;
+  int margin = width_of(prefix, strlen(prefix)), at = margin;
+  bool first = true;
+  begin(page, tone);
+  lw_text_add(page->out, prefix);
+  while (*text != '\0') {
+    size_t length = strcspn(text, " ");
+    int width = width_of(text, length);
+    if (length > 0 && !first && at + 1 + width > columns) {
+      lw_text_add(page->out, "\n");
+      indent(page, margin);
+      at = margin;
+    } else if (length > 0 && !first) {
+      lw_text_add(page->out, " ");
+      at++;
+    }
+    lw_text_add_bytes(page->out, text, length);
+    at += width;
+    first = first && length == 0;
+    text += length + (text[length] == ' ' ? 1 : 0);
+  }
+  end(page, tone);
+  lw_text_add(page->out, "\n");
+}
+
+void lw_page_say(const lw_page *page, const char *prefix, const char *text) {
+  lw_page_tone(page, LW_TONE_PLAIN, prefix, text);
+}
+
+void lw_page_sayf(const lw_page *page, const char *prefix, const char *format, ...) {
+  char text[LINE_MAX_BYTES];
+  va_list arguments;
+  va_start(arguments, format);
+  lw_print_list(text, sizeof text, format, arguments);
+  va_end(arguments);
+  lw_page_say(page, prefix, text);
+}
+
+void lw_page_linef(const lw_page *page, lw_tone tone, const char *format, ...) {
+  char text[LINE_MAX_BYTES];
+  va_list arguments;
+  va_start(arguments, format);
+  lw_print_list(text, sizeof text, format, arguments);
+  va_end(arguments);
+  size_t length = strlen(text);
+  while (length > 0 && text[length - 1] == ' ') length--;
+  begin(page, tone);
+  lw_text_add_bytes(page->out, text, length);
+  end(page, tone);
+  lw_text_add(page->out, "\n");
+}
+
+/* Bytes of the character that begins here, or 0 when it is not one of UTF-8's shortest forms. */
+static size_t character(const unsigned char *at, size_t left) {
+  size_t length = at[0] < 0x80 ? 1 : at[0] >= 0xC2 && at[0] < 0xE0 ? 2 : at[0] >= 0xE0 && at[0] < 0xF0 ? 3
+                : at[0] >= 0xF0 && at[0] < 0xF5 ? 4 : 0;
+  if (length == 0 || length > left) return 0;
+  for (size_t i = 1; i < length; i++) {
+    if ((at[i] & 0xC0) != 0x80) return 0;
+  }
+  bool overlong = (at[0] == 0xE0 && at[1] < 0xA0) || (at[0] == 0xF0 && at[1] < 0x90);
+  bool beyond = (at[0] == 0xED && at[1] >= 0xA0) || (at[0] == 0xF4 && at[1] >= 0x90);
+  return overlong || beyond ? 0 : length;
+}
+
+/* The controls of terminals: below a blank, and in two bytes U+0080 to U+009F. */
+static bool controls(const unsigned char *at, size_t length) {
+  return (length == 1 && (at[0] < 0x20 || at[0] == 0x7F)) || (length == 2 && at[0] == 0xC2 && at[1] < 0xA0);
+}
+
+void lw_text_clean(const char *text, char *out, size_t size) {
+  size_t left = strlen(text), used = 0;
+  const unsigned char *at = (const unsigned char *)text;
+  while (left > 0) {
+    size_t length = character(at, left);
+    bool bad = length == 0 || controls(at, length);
+    size_t bytes = bad ? 1 : length;
+    if (used + bytes >= size) break;
+    if (bad) out[used] = '?';
+    else memcpy(out + used, at, length);
+    used += bytes;
+    at += length == 0 ? 1 : length;
+    left -= length == 0 ? 1 : length;
+  }
+  out[used] = '\0';
+}
+
+void lw_page_number(lw_number number, char *out, size_t size) {
+  if (number.known && number.value < 1000.0) lw_number_print(out, size, number.value, 2);
+  else lw_print(out, size, "%s", number.known ? ">999" : "-");
+}

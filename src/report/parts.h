@@ -1,0 +1,75 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_REPORT_PARTS_H
+#define LOWWALL_REPORT_PARTS_H
+
+#include "page.h"
+
+/* What several forms of report say alike. */
+
+/* A value of the case as its user would write it, and in the unit of its JSON key. */
+typedef struct lw_echo {
+  const lw_item *item;
+  int number;
+  lw_origin origin;
+  int row, column;
+  bool worked_out;           /* from given items */
+  char name[64], key[80];
+  char words[160];           /* "900 mm", "courses" */
+  lw_number value;           /* of a quantity, in `unit` */
+  const char *unit;
+  char source[LW_SOURCE_MAX]; /* of a value from a table; "" otherwise */
+} lw_echo;
+
+typedef void (*lw_echo_taker)(void *context, const lw_echo *echo);
+/** Every item of the case that is there: given, from a table, assumed. */
+void lw_echo_each(const lw_result *result, lw_echo_taker taker, void *context);
+
+/* What is not checked, and said so. */
+typedef struct lw_unchecked { const char *slug, *text; } lw_unchecked;
+typedef void (*lw_unchecked_taker)(void *context, const lw_unchecked *unchecked);
+void lw_unchecked_each(const lw_result *result, lw_unchecked_taker taker, void *context);
+
+/* A check in plain words: "sliding on its base", "tipping at joint 2". */
+void lw_check_words(const lw_check *check, char *out, size_t size);
+/* "holds", "falls short by 12 %", "cannot be shown", "not checked". */
+void lw_check_outcome(const lw_check *check, char *out, size_t size);
+/* has < 1: it would move. The share in compression is no such measure. */
+bool lw_check_would_move(const lw_check *check);
+/* Whether what it needs is read from memory or a proposal, in this kind of situation. */
+lw_seen lw_check_seen(const lw_check *check, lw_situation_kind kind);
+/* "as built", "outlet blocked": short names for a table. */
+const char *lw_situation_short(lw_situation_name name);
+const lw_check *lw_result_governing(const lw_result *result, const lw_situation **situation);
+/* True when a is worse than b, by what a reader should see first. */
+bool lw_check_worse(const lw_check *a, const lw_check *b);
+
+/* A force in words: "course 2", "push of the soil"; and in a key: "course-2", "thrust". */
+void lw_force_label(const lw_result *result, const lw_force *force, char *out, size_t size);
+void lw_force_slug(const lw_result *result, const lw_force *force, char *out, size_t size);
+/* The level that moments of a stage are about: 0, or the underside of the pad. */
+double lw_stage_foot(const lw_result *result, const lw_stage *stage);
+
+/* Rankine and Coulomb for the whole wall, each beside the numerical wedge on its own plane. */
+typedef struct lw_compared {
+  const char *slug, *title, *source;
+  bool known, wedge_known;
+  lw_reason reason;
+  double formula_kn_per_m, wedge_kn_per_m, coefficient, angle_rad;
+  const char *why;   /* they differ; "" when they must agree */
+} lw_compared;
+enum { LW_COMPARED = 2 };
+void lw_compare_methods(const lw_result *result, const lw_situation *situation, lw_compared compared[LW_COMPARED]);
+/* Why formula and wedge may differ on this plane; "" when they must agree. */
+const char *lw_difference_why(const lw_plane *plane);
+
+/* The page's parts, in their order. */
+void lw_text_verdict(const lw_page *page, const lw_result *result);
+void lw_text_checks(const lw_page *page, const lw_result *result);
+void lw_text_unchecked(const lw_page *page, const lw_result *result);
+void lw_text_remedies(const lw_page *page, const lw_result *result);
+void lw_text_heights(const lw_page *page, const lw_result *result);
+void lw_text_assumed(const lw_page *page, const lw_result *result);
+void lw_text_cautions(const lw_page *page, const lw_result *result);
+void lw_text_sources(const lw_page *page, const lw_result *result);
+
+#endif

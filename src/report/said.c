@@ -1,0 +1,86 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "parts.h"
+
+#include <math.h>
+
+/* What every form of report says of a check in the same words. */
+
+static void words_of_base(const lw_check *check, char *out, size_t size) {
+  static const char *const words[] = {
+      [LW_CHECK_SLIDING] = "sliding on its base", [LW_CHECK_OVERTURNING] = "tipping over its toe",
+      [LW_CHECK_COMPRESSION] = "share of base pressed", [LW_CHECK_BEARING] = "ground under the base",
+      [LW_CHECK_TILTING] = "tipping over its toe"};
+  lw_print(out, size, "%s", words[check->kind]);
+}
+
+static void words_of_joint(const lw_check *check, char *out, size_t size) {
+  static const char *const words[] = {
+      [LW_CHECK_SLIDING] = "sliding on joint %d", [LW_CHECK_OVERTURNING] = "tipping at joint %d",
+      [LW_CHECK_COMPRESSION] = "share of joint %d pressed", [LW_CHECK_BEARING] = "pressure in joint %d",
+      [LW_CHECK_TILTING] = "tipping at joint %d"};
+  lw_print(out, size, words[check->kind], check->joint);
+}
+
+void lw_check_words(const lw_check *check, char *out, size_t size) {
+  bool slides = check->kind == LW_CHECK_SLIDING;
+  switch (check->at) {
+  case LW_AT_BASE: words_of_base(check, out, size); break;
+  case LW_AT_PAD:
+    lw_print(out, size, "%s", slides ? "sliding under the pad" : "ground under the pad");
+    break;
+  case LW_AT_JOINT: words_of_joint(check, out, size); break;
+  case LW_AT_CAP: lw_print(out, size, "%s", slides ? "cap sliding" : "cap tipping"); break;
+  }
+}
+
+void lw_check_outcome(const lw_check *check, char *out, size_t size) {
+  double percent = check->ratio.known ? 100.0 * (1.0 - check->ratio.value) : 100.0;
+  if (!check->counts) {
+    lw_print(out, size, "%s", check->has.known ? "no requirement" : "not checked");
+  } else if (check->holds == LW_HOLDS) {
+    lw_print(out, size, "holds");
+  } else if (check->holds == LW_CANNOT_SHOW) {
+    lw_print(out, size, "cannot be shown");
+  } else {
+    lw_print(out, size, percent < 1.0 ? "falls short by %.1f %%" : "falls short by %.0f %%",
+             percent < 0.1 ? 0.1 : percent);
+  }
+}
+
+bool lw_check_would_move(const lw_check *check) {
+  bool outside = check->reason == LW_REASON_OUTSIDE_BASE && check->holds == LW_FALLS_SHORT;
+  bool moves = check->kind != LW_CHECK_COMPRESSION && check->has.known && check->has.value < 1.0;
+  return check->counts && check->holds == LW_FALLS_SHORT && (outside || moves);
+}
+
+lw_seen lw_check_seen(const lw_check *check, lw_situation_kind kind) {
+  if (!check->by) return LW_SEEN;
+  int at = kind == LW_WHAT_IF || isnan(check->by->needs[kind]) ? LW_USUAL : (int)kind;
+  return check->by->needs_seen[at];
+}
+
+const char *lw_situation_short(lw_situation_name name) {
+  static const char *const words[] = {
+      [LW_SITUATION_DRAINED] = "as built", [LW_SITUATION_OUTLET_BLOCKED] = "outlet blocked",
+      [LW_SITUATION_PEOPLE_SITTING] = "people sitting", [LW_SITUATION_PEOPLE_LEANING] = "people leaning"};
+  return (size_t)name < LW_SITUATION_COUNT ? words[name] : "";
+}
+
+const lw_check *lw_result_governing(const lw_result *result, const lw_situation **situation) {
+  const lw_verdict *v = &result->verdict;
+  if (!v->governed) return NULL;
+  const lw_situation *s = &result->situations.situation[v->governing_situation];
+  if (situation) *situation = s;
+  return &s->check[v->governing_check];
+}
+
+static int grade(const lw_check *check) {
+  if (!check->counts) return 0;
+  return check->holds == LW_FALLS_SHORT ? 3 : check->holds == LW_CANNOT_SHOW ? 2 : 1;
+}
+
+bool lw_check_worse(const lw_check *a, const lw_check *b) {
+  if (grade(a) != grade(b)) return grade(a) > grade(b);
+  if (a->ratio.known && b->ratio.known) return a->ratio.value < b->ratio.value;
+  return a->ratio.known && !b->ratio.known;
+}

@@ -1,0 +1,135 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "parts.h"
+
+#include <math.h>
+#include <string.h>
+
+/* The checks table: each check at its worst over the situations that decide, of all joints the worst one. */
+
+typedef struct lw_row {
+  const lw_check *check;
+  const lw_situation *situation;
+} lw_row;
+
+enum { ROWS = 16 };
+
+typedef struct lw_rows {
+  int count;
+  lw_row row[ROWS];
+} lw_rows;
+
+static void keep_worst(lw_rows *rows, const lw_check *check, const lw_situation *s) {
+  for (int i = 0; i < rows->count; i++) {
+    lw_row *row = &rows->row[i];
+    if (row->check->kind != check->kind || row->check->at != check->at) continue;
+    if (lw_check_worse(check, row->check)) *row = (lw_row){check, s};
+    return;
+  }
+  if (rows->count < ROWS) rows->row[rows->count++] = (lw_row){check, s};
+}
+
+static void collect(const lw_result *result, lw_rows *rows) {
+  rows->count = 0;
+  for (int i = 0; i < result->situations.count; i++) {
+    const lw_situation *s = &result->situations.situation[i];
+    for (int k = 0; s->decides && k < s->check_count; k++) keep_worst(rows, &s->check[k], s);
+  }
+}
+
+/* Marks what is asked for from memory (m) or as this project's proposal (p). */
+static const char *mark_of(const lw_row *row) {
+  lw_seen seen = lw_check_seen(row->check, row->situation->kind);
+  if (!row->check->needs.known) return "";
+  return seen == LW_MEMORY ? "m" : seen == LW_PROPOSAL ? "p" : "";
+}
+
+static void print_row(const lw_page *page, const lw_row *row) {
+  char words[40], outcome[40], has[24], needs[24];
+  lw_check_words(row->check, words, sizeof words);
+  lw_check_outcome(row->check, outcome, sizeof outcome);
+  lw_page_number(row->check->has, has, sizeof has);
+  lw_page_number(row->check->needs, needs, sizeof needs);
+  bool bad = row->check->counts && row->check->holds != LW_HOLDS;
+  lw_page_linef(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN, "  %-25s%7s%7s%-1s  %-21s%s", words, has, needs, mark_of(row),
+                outcome, lw_situation_short(row->situation->name));
+}
+
+static void legend(const lw_page *page, const lw_rows *rows) {
+  bool memory = false, proposal = false;
+  for (int i = 0; i < rows->count; i++) {
+    memory = memory || mark_of(&rows->row[i])[0] == 'm';
+    proposal = proposal || mark_of(&rows->row[i])[0] == 'p';
+  }
+  if (!memory && !proposal) return;
+  lw_page_sayf(page, "  ", "%s%s%s.", memory ? "m: asked from memory of its source, not read in print" : "",
+               memory && proposal ? "; " : "", proposal ? "p: a proposal of this project" : "");
+}
+
+static void say_which(const lw_page *page, const lw_rows *rows, bool moving, const char *beginning) {
+  char list[480] = "";
+  for (int i = 0; i < rows->count; i++) {
+    const lw_check *check = rows->row[i].check;
+    char words[40];
+    if (!check->counts || check->holds != LW_FALLS_SHORT || lw_check_would_move(check) != moving) continue;
+    lw_check_words(check, words, sizeof words);
+    size_t used = strlen(list);
+    lw_print(list + used, sizeof list - used, "%s%s", used ? ", " : "", words);
+  }
+  if (list[0]) lw_page_sayf(page, "  ", "%s: %s.", beginning, list);
+}
+
+static void say_unknown(const lw_page *page, const lw_rows *rows) {
+  bool said[LW_REASON_COUNT] = {false};
+  for (int i = 0; i < rows->count; i++) {
+    const lw_check *check = rows->row[i].check;
+    bool bonded = check->reason == LW_REASON_RELIES_ON_BOND;
+    if ((check->holds != LW_CANNOT_SHOW && !bonded) || said[check->reason]) continue;
+    said[check->reason] = true;
+    lw_page_sayf(page, "  ", "%s: %s.", bonded ? "Not checked" : "Cannot be shown",
+                 lw_reason_sentence(check->reason));
+  }
+}
+
+static const lw_check *worst_of(const lw_situation *s) {
+  const lw_check *worst = NULL;
+  for (int i = 0; i < s->check_count; i++) {
+    const lw_check *check = &s->check[i];
+    if (!check->counts || (!check->ratio.known && check->holds == LW_HOLDS)) continue;
+    if (!worst || lw_check_worse(check, worst)) worst = check;
+  }
+  return worst;
+}
+
+static void say_situation(const lw_page *page, const lw_situation *s) {
+  char words[40] = "nothing pushes", outcome[40] = "holds", numbers[64] = "", needs[24], has[24], prefix[40];
+  const lw_check *worst = worst_of(s);
+  if (worst) {
+    lw_check_words(worst, words, sizeof words);
+    lw_check_outcome(worst, outcome, sizeof outcome);
+    lw_page_number(worst->has, has, sizeof has);
+    lw_page_number(worst->needs, needs, sizeof needs);
+    if (worst->has.known) lw_print(numbers, sizeof numbers, " (has %s, needs %s)", has, needs);
+  }
+  lw_print(prefix, sizeof prefix, "  %-16s", lw_situation_short(s->name));
+  lw_page_sayf(page, prefix, "%s, %s: %s %s%s. %c%s.", s->decides ? "decides" : "does not decide",
+               lw_situation_kind_slug(s->kind), words, outcome, numbers, s->why[0] - ('a' <= s->why[0] && s->why[0] <= 'z' ? 32 : 0),
+               s->why + 1);
+}
+
+static void situations(const lw_page *page, const lw_result *result) {
+  lw_page_heading(page, "Case by case, the nearest to its limit in each");
+  for (int i = 0; i < result->situations.count; i++) say_situation(page, &result->situations.situation[i]);
+}
+
+void lw_text_checks(const lw_page *page, const lw_result *result) {
+  lw_rows rows;
+  collect(result, &rows);
+  lw_page_heading(page, "Checks, each at its worst over the cases that decide");
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-25s%7s%7s%-1s  %-21s%s", "", "has", "needs", "", "", "case");
+  for (int i = 0; i < rows.count; i++) print_row(page, &rows.row[i]);
+  say_which(page, &rows, true, "These would move");
+  say_which(page, &rows, false, "These stand on paper with less margin than asked");
+  say_unknown(page, &rows);
+  legend(page, &rows);
+  situations(page, result);
+}
