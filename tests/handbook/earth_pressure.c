@@ -6,8 +6,8 @@
 
 #include "rows.h"
 
-/* Published coefficients and thrusts, each through the public interface. One row keeps one system of units, and
- * the formulas do not care which. Not here, as the library does not compute them: Rankine on a battered back,
+/* Published coefficients and thrusts, each through the public interface. One row keeps one system of units,
+ * and the formulas do not care which. Not here, as the library does not compute them: Rankine on a battered back,
  * coefficients at rest of overconsolidated soil, earthquake, curved surfaces of failure. */
 
 #define DEG 57.295779513082320877
@@ -51,12 +51,15 @@ static bool asks_for_coefficient(const case_row *row) {
 
 static case_outcome run_coulomb(const case_row *row, double *value) {
   lw_plane plane = plane_of(row);
-  lw_wall_angles angles = {plane.layer[0].friction_rad, plane.wall_friction_rad, plane.batter_rad, plane.slope_rad};
+  lw_wall_angles angles = {.friction_rad = plane.layer[0].friction_rad,
+                           .wall_friction_rad = plane.wall_friction_rad,
+                           .batter_rad = plane.batter_rad, .slope_rad = plane.slope_rad};
   lw_error error = {0};
   lw_thrust thrust;
-  if (!asks_for_coefficient(row))
-    return lw_coulomb_thrust(state_of(row), &plane, &thrust, &error, NULL) == LW_OK ? part_of(row, &thrust, value)
-                                                                                 : CASE_NO_SOLUTION;
+  if (!asks_for_coefficient(row)) {
+    lw_status status = lw_coulomb_thrust(state_of(row), &plane, &thrust, &error, NULL);
+    return status == LW_OK ? part_of(row, &thrust, value) : CASE_NO_SOLUTION;
+  }
   if (lw_coulomb_coefficient(state_of(row), &angles, value, &error) != LW_OK) {
     cr_expect_eq(error.reason, LW_REASON_STEEPER_THAN_FRICTION, "%s: refused for another reason", row->id);
     return CASE_NO_SOLUTION;
@@ -70,10 +73,11 @@ static case_outcome run_rankine(const case_row *row, double *value) {
   lw_thrust thrust;
   plane.along_ground = true;
   plane.wall_friction_rad = plane.slope_rad;
-  if (asks_for_coefficient(row))
-    return lw_rankine_coefficient(state_of(row), plane.layer[0].friction_rad, plane.slope_rad, value, NULL) == LW_OK
-               ? CASE_VALUE
-               : CASE_NO_SOLUTION;
+  if (asks_for_coefficient(row)) {
+    double phi = plane.layer[0].friction_rad;
+    lw_status status = lw_rankine_coefficient(state_of(row), phi, plane.slope_rad, value, NULL);
+    return status == LW_OK ? CASE_VALUE : CASE_NO_SOLUTION;
+  }
   if (lw_rankine_thrust(state_of(row), &plane, &thrust, NULL, NULL) != LW_OK) return CASE_NO_SOLUTION;
   return part_of(row, &thrust, value);
 }
@@ -88,7 +92,8 @@ static case_outcome run_given(const case_row *row, double *value) {
   return part_of(row, &thrust, value);
 }
 
-/* Das takes a triangle from the crack's foot to the base; with a coefficient of the book's only the crack is ours. */
+/* The book takes a triangle from the crack's foot to the base; with its own coefficient only the crack is
+ * ours. */
 static case_outcome run_triangle(const case_row *row, lw_plane *plane, double *value) {
   lw_thrust thrust;
   double k = case_number(row, "K", NAN), h = plane->height_m;
@@ -153,10 +158,11 @@ static double profile_at(const case_row *row, const lw_thrust *thrust) {
 
 /* With tension counted the level diagram is one straight line, from its two ends. */
 static case_outcome run_uncracked(const case_row *row, const lw_plane *plane, double *value) {
-  double top, foot, h = plane->height_m, weight = plane->layer[0].unit_weight_kn_per_m3;
+  const lw_layer *soil = &plane->layer[0];
+  double top, foot, h = plane->height_m, weight = soil->unit_weight_kn_per_m3;
   cr_assert_eq(plane->layer_count, 1);
-  if (lw_rankine_pressure(LW_ACTIVE, &plane->layer[0], 0.0, 0.0, &top, NULL) != LW_OK) return CASE_NO_SOLUTION;
-  if (lw_rankine_pressure(LW_ACTIVE, &plane->layer[0], 0.0, weight * h, &foot, NULL) != LW_OK) return CASE_NO_SOLUTION;
+  if (lw_rankine_pressure(LW_ACTIVE, soil, 0.0, 0.0, &top, NULL) != LW_OK) return CASE_NO_SOLUTION;
+  if (lw_rankine_pressure(LW_ACTIVE, soil, 0.0, weight * h, &foot, NULL) != LW_OK) return CASE_NO_SOLUTION;
   lw_thrust thrust = {.total_kn_per_m = 0.5 * (top + foot) * h};
   thrust.height_of_action_m = h * h * (2.0 * top + foot) / 6.0 / thrust.total_kn_per_m;
   return part_of(row, &thrust, value);
@@ -182,8 +188,8 @@ static case_outcome run_layers(const case_row *row, double *value) {
 
 static case_outcome run_at_rest(const case_row *row, double *value) {
   double sign = case_is(row, "method", "k0_slope_minus") ? -1.0 : 1.0;
-  lw_status status =
-      lw_at_rest_coefficient(case_number(row, "phi", NAN), sign * case_number(row, "slope", 0.0), value, NULL);
+  double phi = case_number(row, "phi", NAN), slope = case_number(row, "slope", 0.0);
+  lw_status status = lw_at_rest_coefficient(phi, sign * slope, value, NULL);
   return status == LW_OK ? CASE_VALUE : CASE_NO_SOLUTION;
 }
 
@@ -193,7 +199,8 @@ static case_outcome run_wedge(const case_row *row, double *value) {
   double at = case_number(row, "load_x", NAN);
   if (!isnan(at)) {
     plane.load_count = 1;
-    plane.load[0] = (lw_plane_load){.near_m = at, .far_m = at, .force_kn_per_m = case_number(row, "load", NAN)};
+    plane.load[0] =
+        (lw_plane_load){.near_m = at, .far_m = at, .force_kn_per_m = case_number(row, "load", NAN)};
   }
   if (lw_wedge_thrust(state_of(row), &plane, &wedge, NULL, NULL) != LW_OK) return CASE_NO_SOLUTION;
   bool angle = strcmp(row->quantity, "plane_angle") == 0;

@@ -5,7 +5,7 @@
 #include <stdbool.h>
 #include <stddef.h>
 
-/* Rows of tests/handbook/{earth_pressure,bearing}.csv: published numbers with what they were computed from. */
+/* Rows of tests/handbook/{earth_pressure,bearing}.csv: published numbers and what they follow from. */
 
 enum { CASE_CELL_MAX = 260 };
 
@@ -19,13 +19,13 @@ typedef struct case_row {
 typedef enum case_outcome { CASE_VALUE, CASE_NO_SOLUTION, CASE_UNSUPPORTED } case_outcome;
 typedef case_outcome (*case_run)(const case_row *row, double *value);
 
-/* Hold every row of the file against the library; gives how many rows there were. A published value that agrees
+/* Hold every row of the file against the library; gives the count of rows. A published value that agrees
  * must be met within its tolerance, a derived one to its six digits, and one that does not agree must be
- * missed while its recomputed value is met. A recomputed value may be missing where the book rounds factors on
- * the way: then the published one alone is held. Each failure is reported with the row's id. */
+ * missed while its recomputed value is met. A recomputed value may be missing where the book rounds factors
+ * on the way: then the published one alone is held. Each failure is reported with the row's id. */
 int case_hold_all(const char *file, case_run run);
 
-/* The value of a key in `inputs`: "phi=30 deg; ...". Angles in degrees become radians. instead: when absent. */
+/* The value of a key in `inputs`: "phi=30 deg; ...", degrees in radians; `instead` when it is absent. */
 double case_number(const case_row *row, const char *key, double instead);
 /* The word or list of a key, copied; false when absent. */
 bool case_word(const case_row *row, const char *key, char *out, size_t size);

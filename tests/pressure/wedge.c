@@ -1,0 +1,184 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <criterion/criterion.h>
+#include <lowwall/pressure.h>
+#include <math.h>
+
+#include "support.h"
+
+/* The wedge knows nothing of the closed formulas: where they must agree, they hold each other. */
+
+static bool same(double a, double b, double share) {
+  return fabs(a - b) <= share * fmax(fabs(a), fabs(b));
+}
+
+static void hold(lw_earth_state state, const lw_plane *plane, int *held) {
+  lw_thrust formula;
+  lw_wedge wedge;
+  if (lw_coulomb_thrust(state, plane, &formula, NULL, NULL) != LW_OK) return;
+  lw_status status = lw_wedge_thrust(state, plane, &wedge, NULL, NULL);
+  cr_expect_eq(status, LW_OK, "no wedge at phi %g", plane->layer[0].friction_rad);
+  if (status != LW_OK) return;
+  (*held)++;
+  cr_expect(same(formula.total_kn_per_m, wedge.thrust_kn_per_m, 1e-6),
+            "state %d phi %g delta %g batter %g slope %g: %.9g and %.9g", (int)state,
+            plane->layer[0].friction_rad, plane->wall_friction_rad, plane->batter_rad, plane->slope_rad,
+            formula.total_kn_per_m, wedge.thrust_kn_per_m);
+}
+
+/* Friction, share of it on the wall, batter, share of it as slope, load: 5 x 4 x 7 x 5 x 2 cases. */
+static void over_a_grid(lw_earth_state state, int *held) {
+  for (double phi = 20.0; phi < 45.0; phi += 5.7)
+    for (double wall = 0.0; wall < 0.34; wall += 0.11)
+      for (double batter = -18.0; batter < 20.0; batter += 6.0)
+        for (double slope = -0.5; slope < 0.9; slope += 0.33)
+          for (int loaded = 0; loaded < 2; loaded++) {
+            lw_plane plane = pressure_plane(phi);
+            plane.wall_friction_rad = RAD(phi * wall);
+            plane.batter_rad = RAD(batter);
+            plane.slope_rad = RAD(phi * slope);
+            plane.surcharge_kpa = loaded * 7.9;
+            hold(state, &plane, held);
+          }
+}
+
+Test(wedge, agrees_with_coulomb_active) {
+  int held = 0;
+  over_a_grid(LW_ACTIVE, &held);
+  cr_expect_eq(held, 5 * 4 * 7 * 5 * 2, "%d held", held);
+}
+
+Test(wedge, agrees_with_coulomb_passive) {
+  int held = 0;
+  over_a_grid(LW_PASSIVE, &held);
+  cr_expect_lt(1000, held, "%d held", held);
+}
+
+Test(wedge, agrees_with_rough_walls) {
+  int held = 0;
+  for (double wall = 0.5; wall < 1.01; wall += 0.25)
+    for (double batter = -10.0; batter < 21.0; batter += 5.0) {
+      lw_plane plane = pressure_plane(33.0);
+      plane.wall_friction_rad = RAD(33.0 * wall);
+      plane.batter_rad = RAD(batter);
+      plane.slope_rad = RAD(11.0);
+      hold(LW_ACTIVE, &plane, &held);
+    }
+  cr_expect_eq(held, 21);
+}
+
+Test(wedge, agrees_with_rankine_along_the_ground) {
+  for (double beta = 0.0; beta < 28.0; beta += 2.6) {
+    lw_plane plane = pressure_plane(29.3);
+    lw_thrust rankine;
+    lw_wedge wedge;
+    plane.slope_rad = plane.wall_friction_rad = RAD(beta);
+    plane.along_ground = true;
+    cr_assert_eq(lw_rankine_thrust(LW_ACTIVE, &plane, &rankine, NULL, NULL), LW_OK);
+    cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL), LW_OK);
+    cr_expect(same(rankine.total_kn_per_m, wedge.thrust_kn_per_m, 1e-6), "slope %g", beta);
+  }
+}
+
+Test(wedge, smooth_upright_level_fails_at_45_and_half_the_friction) {
+  lw_plane plane = pressure_plane(31.0);
+  lw_wedge wedge;
+  cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL), LW_OK);
+  cr_expect(fabs(wedge.plane_angle_rad - RAD(45.0 + 15.5)) < 1e-5);
+  cr_expect(same(wedge.reach_m, plane.height_m / tan(RAD(60.5)), 1e-4));
+  cr_expect(same(wedge.weight_kn_per_m, 0.5 * 18.3 * plane.height_m * wedge.reach_m, 1e-9));
+  cr_expect(same(wedge.height_of_action_m, plane.height_m / 3.0, 1e-9));
+}
+
+/* A strip that never ends is a load everywhere. */
+Test(wedge, strip_as_wide_as_the_world_is_a_uniform_load) {
+  lw_plane strip = pressure_plane(30.3), uniform;
+  strip.wall_friction_rad = RAD(12.0);
+  uniform = strip;
+  uniform.surcharge_kpa = 8.7;
+  strip.load_count = 1;
+  strip.load[0] = (lw_plane_load){.near_m = 0.0, .far_m = 1e6, .pressure_kpa = 8.7};
+  lw_wedge a, b;
+  cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &strip, &a, NULL, NULL), LW_OK);
+  cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &uniform, &b, NULL, NULL), LW_OK);
+  cr_expect(same(a.thrust_kn_per_m, b.thrust_kn_per_m, 1e-6), "%.9g and %.9g", a.thrust_kn_per_m,
+            b.thrust_kn_per_m);
+}
+
+Test(wedge, a_load_counts_less_the_farther_it_stands) {
+  double before = INFINITY, alone;
+  lw_plane plane = pressure_plane(30.3);
+  lw_wedge wedge;
+  cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL), LW_OK);
+  alone = wedge.thrust_kn_per_m;
+  plane.load_count = 1;
+  for (double x = 0.1; x < 9.0; x += 0.35) {
+    plane.load[0] = (lw_plane_load){.near_m = x, .far_m = x, .force_kn_per_m = 6.0};
+    cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL), LW_OK);
+    double now = wedge.thrust_kn_per_m;
+    cr_expect(now <= before + 1e-7, "at %g m: %g after %g", x, now, before);
+    before = now;
+  }
+  cr_expect(same(before, alone, 1e-6), "far away: %.9g, alone %.9g", before, alone);
+}
+
+/* Ground that rises for a while and then lies level stands between level ground and an endless slope. */
+Test(wedge, broken_ground_stands_between_level_and_endless) {
+  double before = 0.0;
+  lw_plane plane = pressure_plane(32.4);
+  lw_wedge wedge, level, endless;
+  cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &level, NULL, NULL), LW_OK);
+  plane.slope_rad = RAD(22.0);
+  cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &endless, NULL, NULL), LW_OK);
+  for (double run = 0.0; run < 30.0; run = run * 1.6 + 0.1) {
+    plane.slope_run_m = run;
+    cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL), LW_OK);
+    cr_expect(wedge.thrust_kn_per_m >= before - 1e-7, "run %g", run);
+    if (run < 1e-9) cr_expect(same(wedge.thrust_kn_per_m, level.thrust_kn_per_m, 1e-6));
+    before = wedge.thrust_kn_per_m;
+  }
+  cr_expect(same(before, endless.thrust_kn_per_m, 1e-6), "%.9g and %.9g", before, endless.thrust_kn_per_m);
+}
+
+/* With the run's end in sight even ground steeper than its friction has an answer. */
+Test(wedge, steep_but_short_ground_has_an_answer) {
+  lw_plane plane = pressure_plane(30.0);
+  lw_wedge wedge;
+  lw_error error = {0};
+  plane.slope_rad = RAD(34.0);
+  cr_expect_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &wedge, &error, NULL), LW_NO_SOLUTION);
+  cr_expect_eq(error.reason, LW_REASON_STEEPER_THAN_FRICTION);
+  plane.slope_run_m = 1.1;
+  cr_expect_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &wedge, &error, NULL), LW_OK);
+  cr_expect_lt(0.0, wedge.thrust_kn_per_m);
+}
+
+Test(wedge, knows_when_it_must_agree) {
+  lw_plane plane = pressure_plane(30.0);
+  cr_expect(lw_plane_is_plain(&plane));
+  lw_plane other = plane;
+  other.layer[0].cohesion_kpa = 2.0;
+  cr_expect_not(lw_plane_is_plain(&other));
+  other = plane;
+  other.water_depth_m = 1.0;
+  cr_expect_not(lw_plane_is_plain(&other));
+  other = plane;
+  other.slope_rad = RAD(10.0);
+  other.slope_run_m = 2.0;
+  cr_expect_not(lw_plane_is_plain(&other));
+  other = plane;
+  other.load_count = 1;
+  cr_expect_not(lw_plane_is_plain(&other));
+}
+
+Test(wedge, recorder_changes_nothing) {
+  lw_plane plane = pressure_plane(30.0);
+  heard h = {0};
+  lw_working working = pressure_listener(&h);
+  lw_wedge quiet, told;
+  cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &quiet, NULL, NULL), LW_OK);
+  cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &told, NULL, &working), LW_OK);
+  cr_expect(!(quiet.thrust_kn_per_m < told.thrust_kn_per_m));
+  cr_expect(!(quiet.thrust_kn_per_m > told.thrust_kn_per_m));
+  cr_expect_lt(2, h.steps);
+  cr_expect_eq(h.incomplete, 0);
+}
