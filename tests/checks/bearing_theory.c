@@ -52,8 +52,8 @@ Test(bearing_theory, three_terms_make_the_ultimate_pressure) {
   }
 }
 
-/* A slip in the form at phi = 0 would show as a jump. Vesic's depth factor tends to 1 + 0.389 k, and is 1 + 0.4 k
- * at 0; an inclined load makes Hansen's jump by more. */
+/* A slip in the form at phi = 0 would show as a jump. Vesic's depth factor tends to 1 + 0.389 k, and is
+ * 1 + 0.4 k at 0; an inclined load makes Hansen's jump by more. */
 Test(bearing_theory, frictionless_soil_is_the_limit_of_little_friction) {
   for (int i = 0; i < AUTHORS; i++) {
     lw_strip none = strip_at(0.0), little = strip_at(0.001);

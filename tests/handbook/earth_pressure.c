@@ -7,8 +7,8 @@
 #include "rows.h"
 
 /* Published coefficients and thrusts, each through the public interface. One row keeps one system of units,
- * and the formulas do not care which. Not here, as the library does not compute them: Rankine on a battered back,
- * coefficients at rest of overconsolidated soil, earthquake, curved surfaces of failure. */
+ * and the formulas do not care which. Not here, as the library does not compute them: Rankine on a battered
+ * back, coefficients at rest of overconsolidated soil, earthquake, curved surfaces of failure. */
 
 #define DEG 57.295779513082320877
 
