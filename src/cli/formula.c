@@ -108,7 +108,8 @@ static void take(const lw_formula_sheet *sheet, const char *argument, int number
                   "the item once; it is item %d already", value->argument);
     return;
   }
-  *value = (lw_formula_value){.given = true, .argument = number, .kind = sheet->item[index].item.kind};
+  *value = (lw_formula_value){.given = true, .argument = number, .written = equals + 1,
+                              .kind = sheet->item[index].item.kind};
   store(sheet, index, equals + 1, given);
 }
 
@@ -159,7 +160,7 @@ lw_formula_next lw_formula_read(const lw_formula_sheet *sheet, int argc, char **
 void lw_formula_contradict(lw_formula_given *given, size_t item, const char *wanted) {
   const lw_formula_value *value = &given->value[item];
   lw_faults_add(&given->faults, LW_FAULT_CONTRADICTION, (lw_cell_place){0, value->argument},
-                given->sheet->item[item].item.name, "", "%s", wanted);
+                given->sheet->item[item].item.name, value->written, "%s", wanted);
 }
 
 int lw_formula_refuse(const lw_formula_given *given, const char *name) {

@@ -26,6 +26,7 @@ typedef struct lw_formula_sheet {
 typedef struct lw_formula_value {
   bool given;
   int argument;      /* which item of the command line, from 1 */
+  const char *written;   /* what stood behind its `=` */
   double si;
   lw_kind kind;
   int word;

@@ -312,8 +312,9 @@ int lw_cli_pressure(int argc, char **argv) {
   lw_formula_next next = lw_formula_read(&sheet, argc, argv, &given);
   if (next == LW_FORMULA_HELPED) return 0;
   choose(&given, &run);
+  bool read_well = given.faults.count == 0;
   hold_words_against_each_other(&given, &run);
-  if (given.value[FRICTION].given && given.faults.count == 0) hold_numbers_against_each_other(&given, &run);
+  if (read_well) hold_numbers_against_each_other(&given, &run);
   if (given.faults.count > 0) return lw_formula_refuse(&given, "pressure");
   run.plane = plane_of(&given, &run);
   run.wedge_plane = wedge_plane_of(&run);
