@@ -1,0 +1,24 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_CLI_CHECK_H
+#define LOWWALL_CLI_CHECK_H
+
+#include "input.h"
+
+/* What `lowwall check` was asked. */
+typedef struct lw_check_asked {
+  bool working, json;
+  const char *tables, *output;
+  const char *sheet;               /* NULL: items alone make the wall */
+  int item_count;
+  char **item;
+} lw_check_asked;
+
+/* The items of the command line into a case, faults noted. */
+void lw_check_override(const lw_check_asked *asked, lw_case *c, lw_faults *faults);
+
+/* Many walls, a row each. The input holds its first block; header_faults those of the command line.
+ * gives the exit status */
+int lw_check_schedule(const lw_check_asked *asked, const lw_tables *tables, lw_input *input,
+                      lw_faults *header_faults);
+
+#endif

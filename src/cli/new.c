@@ -1,0 +1,45 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <getopt.h>
+
+#include "cli.h"
+#include "output.h"
+
+static const char help[] =
+    "lowwall new bed|ground|section [-o FILE]\n"
+    "\n"
+    "Write a sheet to start from. It runs as it is; its numbers are invented, so put in your own.\n"
+    "\n"
+    "  bed       a raised bed: only imported soil, the ground level the same on both sides\n"
+    "  ground    a wall that holds up real ground\n"
+    "  section   a solid wall given by its widths in place of courses\n"
+    "\n"
+    "  -o, --output FILE   write there; a file that exists is left as it is\n"
+    "  -h, --help          this page\n";
+
+static int write_start(const char *kind, const char *output) {
+  static const char *const kinds[] = {"bed", "ground", "section", NULL};
+  lw_text text = {0};
+  if (lw_sheet_start(kind, &text) == LW_OK) return lw_output_write_new(output, &text, LW_EXIT_DONE);
+  lw_text_free(&text);
+  const char *nearest = lw_cli_nearest(kind, kinds);
+  if (nearest != NULL)
+    return lw_cli_refuse("new", "bad-option: there is no kind \"%.80s\"; the nearest is %s", kind, nearest);
+  return lw_cli_refuse("new", "bad-option: there is no kind \"%.80s\", but bed, ground and section", kind);
+}
+
+int lw_cli_new(int argc, char **argv) {
+  static const struct option options[] = {
+      {"output", required_argument, NULL, 'o'}, {"help", no_argument, NULL, 'h'}, {0}};
+  const char *output = NULL;
+  optind = 0;   /* glibc: begin anew, whatever was read before */
+  opterr = 0;
+  for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
+    if (option == 'h') return lw_cli_print(help);
+    if (option != 'o') return lw_cli_refuse_option("new", argv, option);
+    if (!lw_cli_take_once("new", "--output", optarg, &output)) return LW_EXIT_BAD_INPUT;
+  }
+  if (optind == argc) return lw_cli_refuse("new", "bad-option: a kind is wanted: bed, ground or section");
+  if (optind + 1 < argc)
+    return lw_cli_refuse("new", "bad-option: one kind at a time; \"%.80s\" is too much", argv[optind + 1]);
+  return write_start(argv[optind], output);
+}

@@ -1,0 +1,90 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cli.h"
+
+#include <getopt.h>
+#include <stdarg.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "output.h"
+#include "tables/fold.h"
+
+/* What the command says on standard error. */
+
+int lw_cli_refuse(const char *command, const char *format, ...) {
+  va_list arguments;
+  va_start(arguments, format);
+  fprintf(stderr, "lowwall%s%s: ", command[0] != '\0' ? " " : "", command);
+  vfprintf(stderr, format, arguments);
+  va_end(arguments);
+  fprintf(stderr, "\nlowwall help%s%s says what there is.\n", command[0] != '\0' ? " " : "", command);
+  return LW_EXIT_BAD_INPUT;
+}
+
+int lw_cli_refuse_option(const char *command, char **argv, int option) {
+  const char *stood = argv[optind - 1];
+  if (option == ':') return lw_cli_refuse(command, "bad-option: %.80s wants a value behind it", stood);
+  if (optopt > 0 && optopt < 128 && strncmp(stood, "--", 2) != 0)
+    return lw_cli_refuse(command, "bad-option: there is no option -%c", optopt);
+  return lw_cli_refuse(command, "bad-option: there is no option %.80s, or it takes no value", stood);
+}
+
+bool lw_cli_take_once(const char *command, const char *option, const char *value, const char **out) {
+  if (*out != NULL) {
+    lw_cli_refuse(command, "bad-option: %s is given twice, as %.200s and as %.200s", option, *out, value);
+    return false;
+  }
+  *out = value;
+  return true;
+}
+
+const char *lw_cli_nearest(const char *stood, const char *const *names) {
+  char folded[LW_FOLDED_MAX];
+  lw_fold(stood, strlen(stood), folded);
+  int best = 1 + (int)strlen(folded) / 2;
+  const char *nearest = NULL;
+  for (; *names != NULL; names++) {
+    char other[LW_FOLDED_MAX];
+    lw_fold(*names, strlen(*names), other);
+    int distance = lw_edit_distance(folded, other);
+    if (distance >= best) continue;
+    best = distance;
+    nearest = *names;
+  }
+  return nearest;
+}
+
+int lw_cli_print_faults(const lw_faults *faults) {
+  lw_text text = {0};
+  lw_faults_print(faults, &text);
+  if (text.data != NULL) fwrite(text.data, 1, text.length, stderr);
+  lw_text_free(&text);
+  return LW_EXIT_BAD_INPUT;
+}
+
+int lw_cli_no_memory(void) {
+  fputs("lowwall: no-memory: out of memory\n", stderr);
+  return LW_EXIT_OTHER;
+}
+
+lw_tables *lw_cli_tables(const char *directory, int *exit_status) {
+  lw_tables *tables = malloc(sizeof *tables);
+  lw_error error = {0};
+  if (tables == NULL) {
+    *exit_status = lw_cli_no_memory();
+    return NULL;
+  }
+  lw_status status = lw_tables_read(directory, tables, &error);
+  if (status == LW_OK) return tables;
+  free(tables);
+  fprintf(stderr, "lowwall: tables: %s: %s\n", lw_status_slug(status), error.text);
+  *exit_status = status == LW_NO_MEMORY ? LW_EXIT_OTHER : LW_EXIT_BAD_INPUT;
+  return NULL;
+}
+
+int lw_cli_print(const char *page) {
+  lw_text text = {0};
+  lw_text_add(&text, page);
+  return lw_output_write(NULL, &text, LW_EXIT_DONE);
+}
