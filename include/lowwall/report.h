@@ -15,6 +15,7 @@ typedef struct lw_figure {
   lw_number value;
   const char *unit;
   const char *source;      /* "[KEY locator]" or "" */
+  lw_reason reason;        /* why the value is not known */
 } lw_figure;
 
 typedef void (*lw_figure_taker)(void *context, const lw_figure *figure);

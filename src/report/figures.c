@@ -5,15 +5,18 @@
 
 /* The result flattened once. JSON prints all figures, every other form picks from them. */
 
-void lw_figures_put_number(const lw_figures *figures, const lw_figure_word *word, lw_number value) {
+void lw_figures_put_number(const lw_figures *figures, const lw_figure_word *word, lw_number value,
+                           lw_reason reason) {
   lw_figure figure = {.label = word->label, .unit = word->unit, .source = word->source ? word->source : ""};
   figure.value = (lw_number){value.known ? value.value : 0.0, value.known && isfinite(value.value)};
-  lw_print(figure.key, sizeof figure.key, "%s%s%s", figures->prefix, figures->prefix[0] ? "." : "", word->tail);
+  if (!figure.value.known) figure.reason = reason == LW_REASON_NONE ? LW_REASON_NO_DEMAND : reason;
+  lw_print(figure.key, sizeof figure.key, "%s%s%s", figures->prefix, figures->prefix[0] ? "." : "",
+           word->tail);
   figures->taker(figures->context, &figure);
 }
 
 void lw_figures_put(const lw_figures *figures, const lw_figure_word *word, double value) {
-  lw_figures_put_number(figures, word, (lw_number){value, isfinite(value)});
+  lw_figures_put_number(figures, word, (lw_number){value, isfinite(value)}, LW_REASON_NO_DEMAND);
 }
 
 lw_figures lw_figures_below(const lw_figures *figures, const char *part) {
@@ -25,6 +28,7 @@ lw_figures lw_figures_below(const lw_figures *figures, const char *part) {
 void lw_figures_each(const lw_result *result, lw_figure_taker taker, void *context) {
   lw_figures figures = {.taker = taker, .context = context, .result = result};
   lw_figures_of_wall(&figures);
+  lw_figures_of_site(&figures);
   for (int i = 0; i < result->situations.count; i++) {
     const lw_situation *situation = &result->situations.situation[i];
     lw_figures below = lw_figures_below(&figures, lw_situation_slug(situation->name));

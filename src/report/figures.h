@@ -13,16 +13,25 @@ typedef struct lw_figures {
 } lw_figures;
 
 /* A figure before its prefix. The tail carries the unit: "thrust_kn_per_m". */
-typedef struct lw_figure_word { const char *tail, *label, *unit, *source; } lw_figure_word;
+typedef struct lw_figure_word {
+  const char *tail, *label, *unit, *source;
+} lw_figure_word;
 
 void lw_figures_put(const lw_figures *figures, const lw_figure_word *word, double value);
-void lw_figures_put_number(const lw_figures *figures, const lw_figure_word *word, lw_number value);
+/* reason: why, should the value not be known. */
+void lw_figures_put_number(const lw_figures *figures, const lw_figure_word *word, lw_number value,
+                           lw_reason reason);
 /* The same figures under a longer prefix. */
 lw_figures lw_figures_below(const lw_figures *figures, const char *part);
 
+/* "kN m/m" as the end of a key: "knm_per_m". */
+const char *lw_figures_key_unit(const char *unit);
+
 void lw_figures_of_wall(const lw_figures *figures);
+void lw_figures_of_site(const lw_figures *figures);
 void lw_figures_of_situation(const lw_figures *figures, const lw_situation *situation);
 void lw_figures_of_stage(const lw_figures *figures, const lw_stage *stage);
+void lw_figures_of_profile(const lw_figures *figures, const lw_stage *stage);
 void lw_figures_of_joint(const lw_figures *figures, const lw_joint *joint);
 void lw_figures_of_forces(const lw_figures *figures, const lw_stage *stage);
 void lw_figures_of_check(const lw_figures *figures, const lw_check *check);

@@ -3,36 +3,62 @@
 
 #include <string.h>
 
-/* "kN m/m" in a key. */
-static const char *key_unit(const char *unit) {
-  if (strcmp(unit, "kN/m") == 0) return "kn_per_m";
-  if (strcmp(unit, "kN m/m") == 0) return "knm_per_m";
-  return strcmp(unit, "kPa") == 0 ? "kpa" : "m";
+/* Units as they end a key. */
+static const struct {
+  const char *unit, *key;
+} key_units[] = {{"kN/m", "kn_per_m"}, {"kN m/m", "knm_per_m"}, {"kPa", "kpa"}, {"m", "m"}, {"deg", "deg"}};
+
+const char *lw_figures_key_unit(const char *unit) {
+  for (size_t i = 0; i < sizeof key_units / sizeof *key_units; i++) {
+    if (strcmp(key_units[i].unit, unit) == 0) return key_units[i].key;
+  }
+  return "number";
 }
 
 void lw_figures_of_check(const lw_figures *figures, const lw_check *check) {
   char at[24], part[48], demand[32], resistance[32];
   lw_check_print_at(check, at, sizeof at);
   lw_print(part, sizeof part, "%s.%s", at, lw_check_slug(check->kind));
-  lw_print(demand, sizeof demand, "demand_%s", key_unit(check->unit));
-  lw_print(resistance, sizeof resistance, "resistance_%s", key_unit(check->unit));
+  lw_print(demand, sizeof demand, "demand_%s", lw_figures_key_unit(check->unit));
+  lw_print(resistance, sizeof resistance, "resistance_%s", lw_figures_key_unit(check->unit));
   lw_figures b = lw_figures_below(figures, part);
   const char *source = check->by ? check->by->from.source : "";
-  lw_figures_put_number(&b, &(lw_figure_word){demand, "demand", check->unit, ""}, check->demand);
-  lw_figures_put_number(&b, &(lw_figure_word){resistance, "resistance", check->unit, ""}, check->resistance);
-  lw_figures_put_number(&b, &(lw_figure_word){"has", "resistance over demand", "", ""}, check->has);
-  lw_figures_put_number(&b, &(lw_figure_word){"needs", "what is asked", "", source}, check->needs);
-  lw_figures_put_number(&b, &(lw_figure_word){"ratio", "has over needs", "", ""}, check->ratio);
+  const struct {
+    lw_figure_word word;
+    lw_number value;
+  } all[] = {{{demand, "demand", check->unit, ""}, check->demand},
+             {{resistance, "resistance", check->unit, ""}, check->resistance},
+             {{"has", "resistance over demand", "", ""}, check->has},
+             {{"needs", "what is asked", "", source}, check->needs},
+             {{"ratio", "has over needs", "", ""}, check->ratio}};
+  for (size_t i = 0; i < sizeof all / sizeof *all; i++) {
+    lw_figures_put_number(&b, &all[i].word, all[i].value, check->reason);
+  }
+}
+
+static void of_remedies(const lw_figures *figures, const lw_result *r) {
+  for (int i = 0; i < r->remedy_count; i++) {
+    const lw_remedy *remedy = &r->remedy[i];
+    char part[56], tail[24];
+    lw_print(part, sizeof part, "remedy.%s", remedy->slug);
+    lw_print(tail, sizeof tail, "value_%s", lw_figures_key_unit(remedy->unit));
+    lw_figures b = lw_figures_below(figures, part);
+    lw_figures_put_number(&b, &(lw_figure_word){tail, "what it comes to", remedy->unit, ""}, remedy->value,
+                          LW_REASON_NONE);
+    lw_figures_put_number(&b, &(lw_figure_word){"ratio", "has over needs of what governs then", "", ""},
+                          remedy->ratio, LW_REASON_NONE);
+  }
 }
 
 void lw_figures_of_advice(const lw_figures *figures) {
   const lw_result *r = figures->result;
-  for (int i = 0; i < r->remedy_count; i++) {
-    char part[64];
-    lw_print(part, sizeof part, "remedy.%s", r->remedy[i].slug);
+  of_remedies(figures, r);
+  for (int i = 0; i < r->asking_count; i++) {
+    char part[32];
+    lw_print(part, sizeof part, "asking-%d", i + 1);
     lw_figures b = lw_figures_below(figures, part);
-    lw_figures_put_number(&b, &(lw_figure_word){"value_m", "what it comes to", r->remedy[i].unit, ""}, r->remedy[i].value);
-    lw_figures_put_number(&b, &(lw_figure_word){"ratio", "has over needs of what governs then", "", ""},
-                          r->remedy[i].ratio);
+    lw_figures_put_number(
+        &b, &(lw_figure_word){"ratio_then", "has over needs were the answer favourable", "", ""},
+        r->asking[i].ratio_then, LW_REASON_NONE);
   }
 }

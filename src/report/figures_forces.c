@@ -8,7 +8,8 @@
 
 static const double NOTHING = 1e-12;
 
-static int earlier_of_same_name(const lw_result *result, const lw_forces *forces, int index, const char *slug) {
+static int earlier_of_same_name(const lw_result *result, const lw_forces *forces, int index,
+                                const char *slug) {
   int count = 0;
   for (int i = 0; i < index; i++) {
     char other[32];
@@ -21,23 +22,27 @@ static int earlier_of_same_name(const lw_result *result, const lw_forces *forces
 static void put_weight(const lw_figures *b, const lw_force *f) {
   if (f->area_m2 <= 0.0) return;
   lw_figures_put(b, &(lw_figure_word){"area_m2", "area", "m2", ""}, f->area_m2);
-  lw_figures_put(b, &(lw_figure_word){"unit_weight_kn_per_m3", "unit weight", "kN/m3", ""}, f->unit_weight_kn_per_m3);
+  lw_figures_put(b, &(lw_figure_word){"unit_weight_kn_per_m3", "unit weight", "kN/m3", ""},
+                 f->unit_weight_kn_per_m3);
 }
 
 static void put_upright(const lw_figures *b, const lw_force *f, double front_m) {
   if (fabs(f->vertical_kn_per_m) < NOTHING) return;
   lw_figures_put(b, &(lw_figure_word){"vertical_kn_per_m", "presses down", "kN/m", ""}, f->vertical_kn_per_m);
   lw_figures_put(b, &(lw_figure_word){"arm_m", "arm behind the front edge", "m", ""}, f->x_m - front_m);
-  lw_figures_put(b, &(lw_figure_word){"moment_of_vertical_knm_per_m", "moment, positive holds back", "kN m/m", ""},
-                 f->vertical_kn_per_m * (f->x_m - front_m));
+  lw_figures_put(
+      b, &(lw_figure_word){"moment_of_vertical_knm_per_m", "moment, positive holds back", "kN m/m", ""},
+      f->vertical_kn_per_m * (f->x_m - front_m));
 }
 
 static void put_level(const lw_figures *b, const lw_force *f, double foot_m) {
   if (fabs(f->horizontal_kn_per_m) < NOTHING) return;
-  lw_figures_put(b, &(lw_figure_word){"horizontal_kn_per_m", "pushes to the front", "kN/m", ""}, f->horizontal_kn_per_m);
+  lw_figures_put(b, &(lw_figure_word){"horizontal_kn_per_m", "pushes to the front", "kN/m", ""},
+                 f->horizontal_kn_per_m);
   lw_figures_put(b, &(lw_figure_word){"lever_m", "height above the underside", "m", ""}, f->y_m - foot_m);
-  lw_figures_put(b, &(lw_figure_word){"moment_of_horizontal_knm_per_m", "moment, positive holds back", "kN m/m", ""},
-                 -f->horizontal_kn_per_m * (f->y_m - foot_m));
+  lw_figures_put(
+      b, &(lw_figure_word){"moment_of_horizontal_knm_per_m", "moment, positive holds back", "kN m/m", ""},
+      -f->horizontal_kn_per_m * (f->y_m - foot_m));
 }
 
 void lw_figures_of_forces(const lw_figures *figures, const lw_stage *stage) {
@@ -48,8 +53,10 @@ void lw_figures_of_forces(const lw_figures *figures, const lw_stage *stage) {
     char slug[32], part[48];
     lw_force_slug(figures->result, f, slug, sizeof slug);
     int before = earlier_of_same_name(figures->result, &stage->forces, i, slug);
-    if (before > 0) lw_print(part, sizeof part, "%s-%d", slug, before + 1);
-    else lw_print(part, sizeof part, "%s", slug);
+    if (before > 0)
+      lw_print(part, sizeof part, "%s-%d", slug, before + 1);
+    else
+      lw_print(part, sizeof part, "%s", slug);
     lw_figures b = lw_figures_below(figures, part);
     put_weight(&b, f);
     put_upright(&b, f, stage->contact.front_m);

@@ -9,12 +9,15 @@ static void compared(const lw_figures *figures, const lw_situation *situation) {
   lw_compare_methods(figures->result, situation, both);
   for (int i = 0; i < LW_COMPARED; i++) {
     lw_figures b = lw_figures_below(figures, both[i].slug);
-    lw_figures_put_number(&b, &(lw_figure_word){"coefficient", "coefficient, lowest soil", "", both[i].source},
-                          (lw_number){both[i].coefficient, both[i].known});
-    lw_figures_put_number(&b, &(lw_figure_word){"formula_kn_per_m", "thrust by the formula", "kN/m", both[i].source},
-                          (lw_number){both[i].formula_kn_per_m, both[i].known});
-    lw_figures_put_number(&b, &(lw_figure_word){"wedge_kn_per_m", "thrust by the numerical wedge", "kN/m", ""},
-                          (lw_number){both[i].wedge_kn_per_m, both[i].wedge_known});
+    lw_figures_put_number(&b,
+                          &(lw_figure_word){"coefficient", "coefficient, lowest soil", "", both[i].source},
+                          (lw_number){both[i].coefficient, both[i].known}, both[i].reason);
+    lw_figures_put_number(
+        &b, &(lw_figure_word){"formula_kn_per_m", "thrust by the formula", "kN/m", both[i].source},
+        (lw_number){both[i].formula_kn_per_m, both[i].known}, both[i].reason);
+    lw_figures_put_number(
+        &b, &(lw_figure_word){"wedge_thrust_kn_per_m", "thrust by the numerical wedge", "kN/m", ""},
+        (lw_number){both[i].wedge_kn_per_m, both[i].wedge_known}, LW_REASON_NO_WEDGE);
   }
 }
 
@@ -22,8 +25,10 @@ static void of_joints(const lw_figures *figures, const lw_situation *s) {
   bool cap = figures->result->wall.section.has_cap;
   for (int i = 0; i < s->joint_count; i++) {
     char part[24];
-    if (cap && i == s->joint_count - 1) lw_print(part, sizeof part, "cap");
-    else lw_print(part, sizeof part, "joint-%d", i + 1);
+    if (cap && i == s->joint_count - 1)
+      lw_print(part, sizeof part, "cap");
+    else
+      lw_print(part, sizeof part, "joint-%d", i + 1);
     lw_figures b = lw_figures_below(figures, part);
     lw_figures_of_joint(&b, &s->joint[i]);
   }
@@ -32,11 +37,14 @@ static void of_joints(const lw_figures *figures, const lw_situation *s) {
 void lw_figures_of_situation(const lw_figures *figures, const lw_situation *s) {
   lw_figures base = lw_figures_below(figures, "base"), pad = lw_figures_below(figures, "pad");
   lw_figures_put_number(figures, &(lw_figure_word){"water_depth_m", "water behind, below the top", "m", ""},
-                        (lw_number){s->water_depth_m, isfinite(s->water_depth_m)});
-  if (figures->result->wall.section.known && !figures->result->wall.site.backfill_refused) compared(figures, s);
+                        (lw_number){s->water_depth_m, isfinite(s->water_depth_m)}, LW_REASON_NO_DEMAND);
+  if (figures->result->wall.section.known && !figures->result->wall.site.backfill_refused)
+    compared(figures, s);
   lw_figures_of_stage(&base, &s->base);
+  lw_figures_of_profile(&base, &s->base);
   lw_figures_of_forces(&base, &s->base);
   lw_figures_of_stage(&pad, &s->pad);
+  lw_figures_of_profile(&pad, &s->pad);
   lw_figures_of_forces(&pad, &s->pad);
   of_joints(figures, s);
   for (int i = 0; i < s->check_count; i++) lw_figures_of_check(figures, &s->check[i]);

@@ -18,28 +18,45 @@ typedef struct lw_stage_figure {
 
 static const lw_stage_figure thrusts[] = {
     {"plane_height_m", "height of the plane that soil pushes on", "m", OF(back.plane.height_m)},
+    {"plane_batter_deg", "angle of the plane from the vertical", "deg", ANGLE(back.plane.batter_rad)},
+    {"plane_slope_deg", "slope of the ground above the plane", "deg", ANGLE(back.plane.slope_rad)},
+    {"plane_foot_x_m", "foot of the plane behind the toe", "m", OF(back.foot_x_m)},
+    {"plane_foot_y_m", "foot of the plane above the base", "m", OF(back.foot_y_m)},
+    {"plane_top_x_m", "top of the plane behind the toe", "m", OF(back.top_x_m)},
+    {"plane_top_y_m", "top of the plane above the base", "m", OF(back.top_y_m)},
     {"thrust_kn_per_m", "thrust used, soil and load", "kN/m", OF(thrust.total_kn_per_m)},
     {"formula_kn_per_m", "thrust by the formula", "kN/m", OF(formula_kn_per_m)},
     {"coefficient", "coefficient of earth pressure, lowest soil", "", OF(thrust.coefficient)},
     {"thrust_angle_deg", "angle of the thrust to the horizontal", "deg", ANGLE(thrust.angle_rad)},
     {"thrust_horizontal_kn_per_m", "horizontal part of the thrust", "kN/m", OF(thrust.horizontal_kn_per_m)},
     {"thrust_vertical_kn_per_m", "vertical part of the thrust", "kN/m", OF(thrust.vertical_kn_per_m)},
-    {"height_of_action_m", "height of the thrust above the foot of its plane", "m", OF(thrust.height_of_action_m)},
-    {"surcharge_thrust_kn_per_m", "part of the thrust from the uniform load", "kN/m", OF(thrust.surcharge_kn_per_m)},
+    {"height_of_action_m", "height of the thrust above the foot of its plane", "m",
+     OF(thrust.height_of_action_m)},
+    {"surcharge_thrust_kn_per_m", "part of the thrust from the uniform load", "kN/m",
+     OF(thrust.surcharge_kn_per_m)},
+    {"surcharge_height_m", "height of that part above the foot of the plane", "m",
+     OF(thrust.surcharge_height_m)},
     {"water_kn_per_m", "push of the water on the plane's height", "kN/m", OF(thrust.water_kn_per_m)},
+    {"water_height_m", "height of that push above the foot of the plane", "m", OF(thrust.water_height_m)},
     {"crack_depth_m", "depth of the tension crack", "m", OF(thrust.crack_depth_m)},
     {"passive_kn_per_m", "resistance of the ground in front that is counted", "kN/m", OF(passive_kn_per_m)},
 };
 
 static const lw_stage_figure wedges[] = {
-    {"wedge_kn_per_m", "thrust by the numerical wedge", "kN/m", OF(wedge.thrust_kn_per_m)},
-    {"wedge_plane_deg", "failure plane of the wedge from the horizontal", "deg", ANGLE(wedge.plane_angle_rad)},
+    {"wedge_thrust_kn_per_m", "thrust by the numerical wedge", "kN/m", OF(wedge.thrust_kn_per_m)},
+    {"wedge_plane_deg", "failure plane of the wedge from the horizontal", "deg",
+     ANGLE(wedge.plane_angle_rad)},
     {"wedge_weight_kn_per_m", "weight of the wedge and the loads on it", "kN/m", OF(wedge.weight_kn_per_m)},
     {"wedge_reach_m", "where the wedge meets the ground, behind the plane", "m", OF(wedge.reach_m)},
+    {"wedge_height_of_action_m", "height of the wedge's thrust above the foot of its plane", "m",
+     OF(wedge.height_of_action_m)},
 };
 
 static const lw_stage_figure contacts[] = {
     {"width_m", "width of the contact", "m", OF(contact.width_m)},
+    {"front_m", "front edge of the contact behind the toe", "m", OF(contact.front_m)},
+    {"kern_m", "a sixth of the width, up to which all of it is pressed", "m",
+     offsetof(lw_stage, contact.width_m), 1.0 / 6.0},
     {"vertical_kn_per_m", "all that presses down", "kN/m", OF(contact.vertical_kn_per_m)},
     {"horizontal_kn_per_m", "all that pushes to the front", "kN/m", OF(contact.horizontal_kn_per_m)},
     {"uplift_kn_per_m", "uplift of water under it", "kN/m", OF(contact.uplift_kn_per_m)},
@@ -57,10 +74,12 @@ static const lw_stage_figure pressures[] = {
     {"effective_width_m", "effective width", "m", OF(contact.effective_width_m)},
 };
 
-static void put_all(const lw_figures *figures, const lw_stage *stage, const lw_stage_figure *list, size_t count) {
+static void put_all(const lw_figures *figures, const lw_stage *stage, const lw_stage_figure *list,
+                    size_t count) {
   for (size_t i = 0; i < count; i++) {
     const double *value = (const double *)(const void *)((const char *)stage + list[i].offset);
-    lw_figures_put(figures, &(lw_figure_word){list[i].tail, list[i].label, list[i].unit, ""}, *value * list[i].times);
+    lw_figures_put(figures, &(lw_figure_word){list[i].tail, list[i].label, list[i].unit, ""},
+                   *value * list[i].times);
   }
 }
 
@@ -78,6 +97,11 @@ void lw_figures_of_stage(const lw_figures *figures, const lw_stage *stage) {
   if (stage->contact.inside) put_all(figures, stage, pressures, COUNT(pressures));
 }
 
+static lw_reason no_wedge(const lw_figures *figures) {
+  bool at_rest = figures->result->wall.method.pressure == LW_PRESSURE_AT_REST;
+  return at_rest ? LW_REASON_NO_WEDGE_AT_REST : LW_REASON_NO_WEDGE;
+}
+
 void lw_figures_of_joint(const lw_figures *figures, const lw_joint *joint) {
   if (joint->status != LW_OK) return;
   lw_stage stage = {.contact = joint->contact};
@@ -88,8 +112,9 @@ void lw_figures_of_joint(const lw_figures *figures, const lw_joint *joint) {
   lw_figures_put(figures,
                  &(lw_figure_word){"height_of_action_m", "height of the thrust above the joint", "m", ""},
                  joint->thrust_height_m);
-  lw_figures_put_number(figures, &(lw_figure_word){"wedge_kn_per_m", "thrust by the numerical wedge", "kN/m", ""},
-                        (lw_number){joint->wedge_kn_per_m, joint->wedge_known});
+  lw_figures_put_number(
+      figures, &(lw_figure_word){"wedge_thrust_kn_per_m", "thrust by the numerical wedge", "kN/m", ""},
+      (lw_number){joint->wedge_kn_per_m, joint->wedge_known}, no_wedge(figures));
   put_all(figures, &stage, contacts, COUNT(contacts));
   if (joint->contact.inside) put_all(figures, &stage, pressures, COUNT(pressures));
 }

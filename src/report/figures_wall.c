@@ -3,7 +3,7 @@
 
 #include <string.h>
 
-/* Heights, the section and the site: what is the same in every situation. */
+/* Heights and the section: what is the same in every situation. */
 
 static const double DEGREES = 180.0 / 3.14159265358979323846;
 
@@ -14,10 +14,28 @@ static void heights(const lw_figures *figures) {
     char tail[32];
     lw_print(tail, sizeof tail, "%s_m", lw_height_slug((lw_height_kind)i));
     for (char *c = tail; *c; c++) *c = *c == '-' ? '_' : *c;
-    lw_figures_put(&below, &(lw_figure_word){tail, lw_height_sentence((lw_height_kind)i), "m", ""}, v->height_m[i]);
+    lw_figures_put(&below, &(lw_figure_word){tail, lw_height_sentence((lw_height_kind)i), "m", ""},
+                   v->height_m[i]);
   }
-  lw_figures_put(&below, &(lw_figure_word){"total_to_pad_m", "from the underside of the pad to the top", "m", ""},
+  lw_figures_put(&below,
+                 &(lw_figure_word){"total_to_pad_m", "from the underside of the pad to the top", "m", ""},
                  v->total_to_pad_m);
+}
+
+/* Area and centroid; moments of area are about the toe. */
+static void area(const lw_figures *b, const lw_section *s) {
+  double area_m2 = 0.0, of_x = 0.0, of_y = 0.0;
+  for (int i = 0; i < s->part_count; i++) {
+    area_m2 += s->part[i].area_m2;
+    of_x += s->part[i].area_m2 * s->part[i].x_m;
+    of_y += s->part[i].area_m2 * s->part[i].y_m;
+  }
+  if (area_m2 <= 0.0) return;
+  lw_figures_put(b, &(lw_figure_word){"area_m2", "area of the section", "m2", ""}, area_m2);
+  lw_figures_put(b, &(lw_figure_word){"centroid_x_m", "centre of the section behind the toe", "m", ""},
+                 of_x / area_m2);
+  lw_figures_put(b, &(lw_figure_word){"centroid_y_m", "centre of the section above the base", "m", ""},
+                 of_y / area_m2);
 }
 
 static void section(const lw_figures *figures) {
@@ -27,33 +45,21 @@ static void section(const lw_figures *figures) {
   lw_figures_put(&b, &(lw_figure_word){"embedment_m", "depth of the base below the ground in front", "m", ""},
                  s->embedment_m);
   lw_figures_put_number(&b, &(lw_figure_word){"base_width_m", "width of the base", "m", ""},
-                        (lw_number){s->base_width_m, s->known});
+                        (lw_number){s->base_width_m, s->known}, LW_REASON_NO_DEPTH);
   if (!s->known) return;
-  lw_figures_put(&b, &(lw_figure_word){"weight_kn_per_m", "weight of the wall", "kN/m", ""}, lw_section_weight(s));
-  lw_figures_put(&b, &(lw_figure_word){"weight_moment_knm_per_m", "moment of the weight about the toe", "kN m/m", ""},
-                 lw_section_moment(s));
+  area(&b, s);
+  lw_figures_put(&b, &(lw_figure_word){"weight_kn_per_m", "weight of the wall", "kN/m", ""},
+                 lw_section_weight(s));
+  lw_figures_put(
+      &b, &(lw_figure_word){"weight_moment_knm_per_m", "moment of the weight about the toe", "kN m/m", ""},
+      lw_section_moment(s));
   lw_figures_put(&b, &(lw_figure_word){"back_angle_deg", "angle of the back from the vertical", "deg", ""},
                  lw_section_back_angle(s) * DEGREES);
-  lw_figures_put(&b, &(lw_figure_word){"joint_friction", "friction between courses", "", ""}, s->joint_friction);
-}
-
-static void site(const lw_figures *figures) {
-  const lw_wall *w = &figures->result->wall;
-  lw_figures b = lw_figures_below(figures, "site");
-  lw_figures_put(&b, &(lw_figure_word){"ways_out", "ways out for water", "", ""}, lw_site_ways_out(&w->site));
-  lw_figures_put(&b, &(lw_figure_word){"surcharge_kpa", "uniform load behind", "kPa", ""}, w->site.surcharge_kpa);
-  lw_figures_put(&b, &(lw_figure_word){"wall_friction_deg", "friction of soil on the wall", "deg", ""},
-                 w->wall_friction_rad * DEGREES);
-  lw_figures_put(&b, &(lw_figure_word){"base_friction", "friction under the base, the weaker interface", "", ""},
-                 w->site.base_friction);
-  lw_figures_put(&b, &(lw_figure_word){"pad_friction", "friction of the pad on the ground", "", ""},
-                 w->site.pad_friction);
-  lw_figures_put_number(&b, &(lw_figure_word){"allowable_bearing_kpa", "bearing value of the ground", "kPa", ""},
-                        (lw_number){w->site.allowable_bearing_kpa, w->site.allowable_bearing_kpa > 0.0});
+  lw_figures_put(&b, &(lw_figure_word){"joint_friction", "friction between courses", "", ""},
+                 s->joint_friction);
 }
 
 void lw_figures_of_wall(const lw_figures *figures) {
   heights(figures);
   section(figures);
-  site(figures);
 }

@@ -6,7 +6,8 @@
 
 #include "parts.h"
 
-/* The one way a number gets into our JSON: null when it is missing or not finite. gives true when it is there */
+/* The one way a number gets into our JSON: null when it is missing or not finite.
+ * gives true when it is there */
 bool lw_json_set_real(json_t *object, const char *key, lw_number number);
 bool lw_json_set_double(json_t *object, const char *key, double value);
 /* The one way a text gets in: what is not UTF-8 is cleaned. NULL stands for "". */
@@ -25,6 +26,9 @@ void lw_json_verdict(json_t *root, const lw_result *result);
 void lw_json_situations(json_t *root, const lw_result *result);
 void lw_json_given(json_t *root, const lw_result *result);
 void lw_json_advice(json_t *root, const lw_result *result);
+void lw_json_format(json_t *root, const lw_result *result);
+void lw_json_method(json_t *root, const lw_result *result);
+void lw_json_sources(json_t *root, const lw_result *result);
 void lw_json_figures(json_t *root, const lw_result *result);
 
 #endif

@@ -13,7 +13,7 @@ static void add_remedies(json_t *root, const lw_result *result) {
     lw_json_set_text(entry, "unit", remedy->unit);
     all = lw_json_set_real(entry, "ratio", remedy->ratio) && all;
     lw_json_set_text(entry, "governs", remedy->governs);
-    if (!all) lw_json_set_text(entry, "reason", "no-number");
+    if (!all) lw_json_set_text(entry, "reason", lw_reason_slug(LW_REASON_NO_DEMAND));
   }
 }
 
@@ -28,7 +28,8 @@ static void add_asking(json_t *root, const lw_result *result) {
     lw_json_set_text(entry, "favourable", asking->favourable);
     lw_json_set_text(entry, "stands_then", lw_holds_slug(asking->stands_then));
     lw_json_set_text(entry, "who_then", lw_who_slug(asking->who_then));
-    if (!lw_json_set_real(entry, "ratio_then", asking->ratio_then)) lw_json_set_text(entry, "reason", "no-number");
+    if (!lw_json_set_real(entry, "ratio_then", asking->ratio_then))
+      lw_json_set_text(entry, "reason", lw_reason_slug(LW_REASON_NO_DEMAND));
     lw_json_set_count(entry, "exit_then", asking->exit_then);
   }
 }

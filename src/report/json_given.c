@@ -10,8 +10,10 @@ static const char *origin_word(const lw_echo *echo) {
 }
 
 static void set_value(json_t *object, const lw_echo *echo) {
-  if (echo->item->type == LW_ITEM_QUANTITY) lw_json_set_real(object, "value", echo->value);
-  else lw_json_set_text(object, "value", echo->words);
+  if (echo->item->type == LW_ITEM_QUANTITY)
+    lw_json_set_real(object, "value", echo->value);
+  else
+    lw_json_set_text(object, "value", echo->words);
   lw_json_set_text(object, "unit", echo->unit);
   lw_json_set_text(object, "words", echo->words);
 }
@@ -32,6 +34,7 @@ static void add_assumption(void *context, const lw_echo *echo) {
   lw_json_set_text(object, "item", echo->name);
   lw_json_set_text(object, "key", echo->key);
   set_value(object, echo);
+  lw_json_set_text(object, "origin", origin_word(echo));
   lw_json_set_text(object, "question", echo->item->question);
   lw_json_set_text(object, "source", echo->source);
 }

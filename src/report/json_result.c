@@ -22,7 +22,7 @@ static void add_figure(void *context, const lw_figure *figure) {
   bool there = lw_json_set_real(entry, "value", figure->value);
   lw_json_set_text(entry, "unit", figure->unit);
   lw_json_set_text(entry, "source", figure->source);
-  if (!there) lw_json_set_text(entry, "reason", "none-here");
+  if (!there) lw_json_set_text(entry, "reason", lw_reason_slug(figure->reason));
 }
 
 void lw_json_figures(json_t *root, const lw_result *result) {
@@ -49,6 +49,9 @@ lw_status lw_report_json(const lw_result *result, int indent, lw_text *out) {
   lw_unchecked_each(result, add_unchecked, lw_json_list(root, "not_checked"));
   lw_json_advice(root, result);
   lw_json_given(root, result);
+  lw_json_format(root, result);
+  lw_json_method(root, result);
+  lw_json_sources(root, result);
   lw_json_figures(root, result);
   return lw_json_write(root, indent, out);
 }

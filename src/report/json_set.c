@@ -6,9 +6,10 @@
 
 enum { DIGITS = 12, CLEAN_MAX = 1024 };
 
+/* Adding 0 turns a negative zero into a plain one. */
 bool lw_json_set_real(json_t *object, const char *key, lw_number number) {
   bool there = number.known && isfinite(number.value);
-  json_object_set_new(object, key, there ? json_real(number.value) : json_null());
+  json_object_set_new(object, key, there ? json_real(number.value + 0.0) : json_null());
   return there;
 }
 

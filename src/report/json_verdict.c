@@ -16,8 +16,7 @@ static void add_reasons(json_t *verdict, const lw_verdict *v) {
     lw_json_set_text(entry, "text", reason->text);
     lw_json_set_text(entry, "source", reason->source);
     lw_json_set_text(entry, "answer", answer_word(reason->answer));
-    json_object_set_new(entry, "who",
-                        reason->answer == LW_ANSWER_WHO ? json_string(lw_who_slug(reason->who)) : json_null());
+    lw_json_set_text(entry, "who", reason->answer == LW_ANSWER_WHO ? lw_who_slug(reason->who) : "");
     lw_json_set_flag(entry, "assumed", reason->assumed);
   }
 }
@@ -27,6 +26,7 @@ static void add_governing(json_t *verdict, const lw_result *result) {
   const lw_check *check = lw_result_governing(result, &situation);
   if (!check) {
     json_object_set_new(verdict, "governing", json_null());
+    lw_json_set_text(verdict, "reason", lw_reason_slug(LW_REASON_NO_DEMAND));
     return;
   }
   char at[24];

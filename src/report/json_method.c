@@ -1,0 +1,55 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <string.h>
+
+#include "json.h"
+
+/* By which factors and which switches the wall was checked. */
+
+static void add_needs(json_t *list, const lw_format_row *row) {
+  static const char *const kinds[] = {"usual", "unusual", "extreme"};
+  json_t *entry = lw_json_entry(list);
+  bool all = true;
+  lw_json_set_text(entry, "quantity", row->quantity);
+  for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++) {
+    char key[24];
+    bool there = lw_json_set_double(entry, kinds[i], row->needs[i]);
+    lw_print(key, sizeof key, "%s_seen", kinds[i]);
+    lw_json_set_text(entry, key, there ? lw_seen_word(row->needs_seen[i]) : "");
+    all = there && all;
+  }
+  if (!all) lw_json_set_text(entry, "reason", lw_reason_slug(LW_REASON_NO_REQUIREMENT));
+  lw_json_set_text(entry, "clause", row->clause);
+  lw_json_set_text(entry, "note", row->note);
+  lw_json_set_text(entry, "source", row->from.source);
+}
+
+void lw_json_format(json_t *root, const lw_result *result) {
+  const lw_tables *tables = result->tables;
+  json_t *object = lw_json_object(root, "format");
+  lw_json_set_text(object, "slug", result->wall.format);
+  lw_json_set_text(object, "title", "");
+  json_t *list = lw_json_list(object, "rows");
+  for (int i = 0; i < tables->format_count; i++) {
+    const lw_format_row *row = &tables->format[i];
+    if (strcmp(row->format, result->wall.format) != 0) continue;
+    lw_json_set_text(object, "title", row->title);
+    add_needs(list, row);
+  }
+}
+
+static void add_switch(void *context, const lw_echo *echo) {
+  static const char beginning[] = "method_";
+  size_t length = sizeof beginning - 1;
+  if (strncmp(echo->key, beginning, length) == 0) lw_json_set_text(context, echo->key + length, echo->words);
+}
+
+void lw_json_method(json_t *root, const lw_result *result) {
+  const lw_pressure_routine *pressure = lw_pressure_routine_of(result->wall.method.pressure);
+  const lw_bearing_routine *bearing = lw_bearing_routine_of(result->wall.method.bearing);
+  json_t *object = lw_json_object(root, "method");
+  lw_echo_each(result, add_switch, object);
+  lw_json_set_text(object, "pressure_title", pressure->title);
+  lw_json_set_text(object, "pressure_source", pressure->source);
+  lw_json_set_text(object, "bearing_title", bearing ? bearing->title : "presumptive values");
+  lw_json_set_text(object, "bearing_source", bearing ? bearing->source : "");
+}

@@ -1,0 +1,69 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <string.h>
+
+#include "json.h"
+
+/* Every source that a value of this wall rests on, once. A source that is from memory anywhere is from
+ * memory; `seen` is empty where the place that names it carries no mark: docs/sources.md then says it. */
+
+static void note(json_t *list, const char *source, const char *seen) {
+  size_t at;
+  json_t *entry;
+  if (source[0] == '\0') return;
+  json_array_foreach(list, at, entry) {
+    const char *known = json_string_value(json_object_get(entry, "source"));
+    if (known == NULL || strcmp(known, source) != 0) continue;
+    const char *before = json_string_value(json_object_get(entry, "seen"));
+    bool better = before != NULL && (before[0] == '\0' || strcmp(seen, lw_seen_word(LW_MEMORY)) == 0);
+    if (better && seen[0] != '\0') lw_json_set_text(entry, "seen", seen);
+    return;
+  }
+  entry = lw_json_entry(list);
+  lw_json_set_text(entry, "source", source);
+  lw_json_set_text(entry, "seen", seen);
+}
+
+static void of_checks(json_t *list, const lw_result *result) {
+  for (int i = 0; i < result->situations.count; i++) {
+    const lw_situation *s = &result->situations.situation[i];
+    for (int k = 0; k < s->check_count; k++) {
+      const lw_check *check = &s->check[k];
+      if (check->by) note(list, check->by->from.source, lw_seen_word(lw_check_seen(check, s->kind)));
+    }
+  }
+}
+
+static void of_soil(json_t *list, const lw_result *result, const lw_case_soil *soil) {
+  const lw_soil_row *row =
+      soil->name.origin == LW_GIVEN ? lw_tables_soil(result->tables, soil->name.text) : NULL;
+  if (!row) return;
+  if (soil->friction.origin == LW_TABLE) note(list, row->from.source, lw_seen_word(row->from.seen));
+  if (soil->unit_weight.origin != LW_TABLE) return;
+  note(list, row->weight_from.source, lw_seen_word(row->weight_from.seen));
+}
+
+static void of_verdict(json_t *list, const lw_verdict *v) {
+  for (int i = 0; i < v->limit_count; i++) {
+    note(list, v->limit[i].row->from.source, lw_seen_word(v->limit[i].row->from.seen));
+  }
+  for (int i = 0; i < v->reason_count; i++) note(list, v->reason[i].source, "");
+  for (int i = 0; i < v->caution_count; i++) {
+    note(list, v->caution[i]->from.source, lw_seen_word(v->caution[i]->from.seen));
+  }
+}
+
+static void of_value(void *context, const lw_echo *echo) {
+  note(context, echo->source, "");
+}
+
+void lw_json_sources(json_t *root, const lw_result *result) {
+  const lw_bearing_routine *bearing = lw_bearing_routine_of(result->wall.method.bearing);
+  json_t *list = lw_json_list(root, "sources");
+  note(list, lw_pressure_routine_of(result->wall.method.pressure)->source, "");
+  if (bearing) note(list, bearing->source, "");
+  of_checks(list, result);
+  for (int i = 0; i < LW_SOIL_MAX; i++) of_soil(list, result, &result->given.soil[i]);
+  of_soil(list, result, &result->given.footing);
+  lw_echo_each(result, of_value, list);
+  of_verdict(list, &result->verdict);
+}
