@@ -1,0 +1,75 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "working.h"
+
+#include <math.h>
+#include <stdlib.h>
+
+/* The working of a whole wall: a student follows it with a pencil. */
+
+static void stage(const lw_page *page, const lw_result *result, const lw_stage *of, const char *title) {
+  if (of->status != LW_OK) {
+    if (of->reason != LW_REASON_NO_PAD) lw_page_sayf(page, "  ", "%s: %s.", title, lw_reason_sentence(of->reason));
+    return;
+  }
+  lw_page_blank(page);
+  lw_page_say(page, " ", title);
+  lw_working_moments(page, result, of);
+  lw_working_contact(page, of);
+}
+
+/* Of the joints the one that matters most is worked out in full. */
+static int worst_joint(const lw_situation *s) {
+  const lw_check *worst = NULL;
+  for (int i = 0; i < s->check_count; i++) {
+    const lw_check *check = &s->check[i];
+    bool joint = check->at == LW_AT_JOINT && check->ratio.known;
+    if (joint && (!worst || lw_check_worse(check, worst))) worst = check;
+  }
+  return worst ? worst->joint : 0;
+}
+
+static void joint_in_full(const lw_page *page, const lw_result *result, const lw_situation *s) {
+  char title[64];
+  int joint = worst_joint(s);
+  lw_stage *full = joint > 0 ? malloc(sizeof *full) : NULL;
+  if (full == NULL) return;
+  lw_situation_joint(&result->wall, result->tables, s, joint, full);
+  lw_print(title, sizeof title, "Joint %d, moments about its front edge", joint);
+  stage(page, result, full, title);
+  free(full);
+}
+
+static void situation(const lw_page *page, const lw_result *result, const lw_situation *s) {
+  char title[160];
+  lw_print(title, sizeof title, "Balance: %s (%s, %s)", lw_situation_sentence(s->name),
+           lw_situation_kind_slug(s->kind), s->decides ? "decides" : "does not decide");
+  lw_page_heading(page, title);
+  lw_page_sayf(page, "  ", "It %s: %s.", s->decides ? "decides" : "does not decide", s->why);
+  if (isfinite(s->water_depth_m)) {
+    lw_page_sayf(page, "  ", "Water stands %.3f m below the top, behind.", s->water_depth_m);
+  }
+  stage(page, result, &s->base, "Base, moments about the toe");
+  stage(page, result, &s->pad, "Underside of the pad, moments about the front of the base, at the pad's underside");
+  lw_working_joints(page, result, s);
+  joint_in_full(page, result, s);
+  lw_working_checks(page, s);
+}
+
+lw_status lw_report_working(const lw_result *result, const lw_text_style *style, lw_text *out) {
+  lw_page page = {.out = out, .style = *style};
+  lw_result *again = malloc(sizeof *again);
+  if (again == NULL) return LW_NO_MEMORY;
+  lw_page_tone(&page, LW_TONE_STRONG, "", result->verdict.headline);
+  lw_page_heading(&page, "Working, for one metre run of wall");
+  lw_working_given(&page, result);
+  lw_working recorder = lw_working_printer(&page);
+  lw_status status = lw_run_working(&result->given, result->tables, again, NULL, &recorder);
+  free(again);
+  if (status != LW_OK) return status;
+  lw_working_compared(&page, result);
+  for (int i = 0; i < result->situations.count; i++) situation(&page, result, &result->situations.situation[i]);
+  lw_text_unchecked(&page, result);
+  lw_text_assumed(&page, result);
+  lw_text_sources(&page, result);
+  return out->failed ? LW_NO_MEMORY : LW_OK;
+}

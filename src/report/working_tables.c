@@ -1,0 +1,93 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "working.h"
+
+#include <math.h>
+
+/* The moment table and the joints. Each force has a line; its level and its upright part each turn the wall by
+ * an arm of their own. */
+
+static const double NOTHING = 1e-12;
+
+static void blank_or(char *out, size_t size, double value, int decimals, bool there) {
+  if (there) lw_number_print(out, size, value, decimals);
+  else lw_print(out, size, "%s", "");
+}
+
+typedef struct lw_sums { double vertical, horizontal, resisting, overturning; } lw_sums;
+
+static void add_moment(lw_sums *sums, double moment) {
+  if (moment >= 0.0) sums->resisting += moment;
+  else sums->overturning -= moment;
+}
+
+static void upright_line(const lw_page *page, const char *label, const lw_force *f, double arm, lw_sums *sums) {
+  char area[24], weight[24];
+  bool weighs = f->area_m2 > 0.0;
+  blank_or(area, sizeof area, f->area_m2, 4, weighs);
+  blank_or(weight, sizeof weight, f->unit_weight_kn_per_m3, 2, weighs);
+  double moment = f->vertical_kn_per_m * arm;
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%8s%8s%9.4f%9s%8.4f%10.4f", label, area, weight, f->vertical_kn_per_m, "",
+                arm, moment);
+  sums->vertical += f->vertical_kn_per_m;
+  add_moment(sums, moment);
+}
+
+static void level_line(const lw_page *page, const char *label, const lw_force *f, double lever, lw_sums *sums) {
+  double moment = -f->horizontal_kn_per_m * lever;
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%8s%8s%9s%9.4f%8.4f%10.4f", label, "", "", "", f->horizontal_kn_per_m, lever,
+                moment);
+  sums->horizontal += f->horizontal_kn_per_m;
+  add_moment(sums, moment);
+}
+
+static void check_sums(const lw_page *page, const lw_stage *stage, const lw_sums *sums) {
+  const lw_contact *c = &stage->contact;
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-42s%9.4f%9.4f%8s%10.4f", "sums of this table", sums->vertical, sums->horizontal,
+                "", sums->resisting - sums->overturning);
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-42s%9.4f%9.4f%8s%10.4f", "as used in the checks", c->vertical_kn_per_m,
+                c->horizontal_kn_per_m, "", c->resisting_knm_per_m - c->overturning_knm_per_m);
+  lw_page_sayf(page, "  ", "hold back %.4f kN m/m, tip %.4f kN m/m", c->resisting_knm_per_m, c->overturning_knm_per_m);
+}
+
+void lw_working_moments(const lw_page *page, const lw_result *result, const lw_stage *stage) {
+  lw_sums sums = {0};
+  double foot = lw_stage_foot(result, stage);
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%8s%8s%9s%9s%8s%10s", "part", "area", "weight", "down", "push", "arm",
+                "moment");
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%8s%8s%9s%9s%8s%10s", "", "m2", "kN/m3", "kN/m", "kN/m", "m", "kN m/m");
+  for (int i = 0; i < stage->forces.count; i++) {
+    const lw_force *f = &stage->forces.force[i];
+    char label[40];
+    lw_force_label(result, f, label, sizeof label);
+    if (fabs(f->vertical_kn_per_m) > NOTHING)
+      upright_line(page, label, f, f->x_m - stage->contact.front_m, &sums);
+    if (fabs(f->horizontal_kn_per_m) > NOTHING) level_line(page, label, f, f->y_m - foot, &sums);
+  }
+  check_sums(page, stage, &sums);
+}
+
+void lw_working_joints(const lw_page *page, const lw_result *result, const lw_situation *s) {
+  if (s->joint_count == 0) return;
+  lw_page_blank(page);
+  lw_page_say(page, " ", "Joints, each with the courses above it");
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-9s%8s%9s%9s%9s%9s%9s%9s", "", "height", "P", "wedge", "V", "H", "R from",
+                "pressed");
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-9s%8s%9s%9s%9s%9s%9s%9s", "", "m", "kN/m", "kN/m", "kN/m", "kN/m", "front m",
+                "share");
+  for (int i = 0; i < s->joint_count; i++) {
+    const lw_joint *j = &s->joint[i];
+    char name[24], from[24] = "outside", wedge[24] = "-";
+    bool cap = result->wall.section.has_cap && i == s->joint_count - 1;
+    if (cap) lw_print(name, sizeof name, "cap");
+    else lw_print(name, sizeof name, "joint %d", i + 1);
+    if (j->status != LW_OK) {
+      lw_page_sayf(page, "  ", "%s: %s", name, lw_reason_sentence(j->reason));
+      continue;
+    }
+    if (j->contact.inside) lw_number_print(from, sizeof from, j->contact.resultant_m, 4);
+    if (j->wedge_known) lw_number_print(wedge, sizeof wedge, j->wedge_kn_per_m, 4);
+    lw_page_linef(page, LW_TONE_PLAIN, "  %-9s%8.3f%9.4f%9s%9.4f%9.4f%9s%9.3f", name, j->height_m, j->thrust_kn_per_m,
+                  wedge, j->contact.vertical_kn_per_m, j->contact.horizontal_kn_per_m, from,
+                  j->contact.inside ? j->contact.share_in_compression : 0.0);
+  }
+}
