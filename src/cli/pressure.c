@@ -243,6 +243,7 @@ static void add_wedge(const pressure_run *run, lw_text *text) {
     return;
   }
   double gap = run->wedge.thrust_kn_per_m - run->thrust.total_kn_per_m;
+  if (fabs(gap) < 1e-6 * fmax(run->thrust.total_kn_per_m, 1e-3)) gap = 0.0;   /* rounding is no difference */
   lw_text_addf(text, "  wedge            %10.4f kN/m, difference %.3g kN/m; plane at %.2f deg, %.3f m back\n",
                run->wedge.thrust_kn_per_m, gap, run->wedge.plane_angle_rad * TO_DEG, run->wedge.reach_m);
   if (run->faulty) lw_text_addf(text, "  FAULTY: %s.\n", lw_reason_sentence(LW_REASON_WEDGE_DISAGREES));
