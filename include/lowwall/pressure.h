@@ -86,8 +86,8 @@ lw_status lw_at_rest_coefficient(double friction_rad, double slope_rad, double *
  *  gives LW_OK · LW_NO_SOLUTION, as lw_rankine_coefficient
  *  note  1 Under sloping ground the coefficient depends on c/(γ z), so the diagram is curved.
  *  from  [MG1997 eq.18]; tested by [MG1997 table] */
-lw_status lw_rankine_pressure(lw_earth_state state, const lw_layer *layer, double slope_rad, double stress_kpa,
-                              double *pressure_kpa, lw_error *error);
+lw_status lw_rankine_pressure(lw_earth_state state, const lw_layer *layer, double slope_rad,
+                              double stress_kpa, double *pressure_kpa, lw_error *error);
 
 lw_status lw_rankine_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
                             const lw_working *working);
