@@ -31,8 +31,11 @@ static void pad(lw_text *out, int count) {
 }
 
 /* "|" between names reads as a comma. */
-static void add_said(lw_text *out, const char *text, size_t bytes) {
-  for (size_t i = 0; i < bytes; i++) lw_text_add_bytes(out, text[i] == '|' ? "," : &text[i], 1);
+static const char *said(const char *cell, lw_text *out) {
+  lw_text_clear(out);
+  lw_text_add(out, "");
+  for (const char *c = cell; *c != '\0'; c++) lw_text_add_bytes(out, *c == '|' ? ", " : c, *c == '|' ? 2 : 1);
+  return out->data != NULL ? out->data : "";
 }
 
 static const char *skip_blanks(const char *text) {
@@ -47,7 +50,7 @@ static bool add_line(const lw_list *list, const char **left, lw_text *out) {
     size_t bytes = fitting(left[i], list->column[i].width);
     if (bytes > 0) {
       pad(out, behind);
-      add_said(out, left[i], bytes);
+      lw_text_add_bytes(out, left[i], bytes);
       behind = 0;
     }
     behind += list->column[i].width - columns_of(left[i], bytes) + 2;
@@ -65,7 +68,7 @@ static void add_below(const char *label, const char *text, lw_text *out) {
   int width = LW_LIST_WIDTH - INDENT - (label[0] != '\0' ? (int)strlen(label) + 2 : 0);
   for (;;) {
     size_t bytes = fitting(text, width);
-    add_said(out, text, bytes);
+    lw_text_add_bytes(out, text, bytes);
     lw_text_add(out, "\n");
     text = skip_blanks(text + bytes);
     if (text[0] == '\0') return;
@@ -86,14 +89,23 @@ static void add_titles(const lw_list *list, lw_text *out) {
   lw_text_add(out, "\n");
 }
 
+static void add_row(const lw_list *list, const lw_grid *grid, int row, lw_text *cells, lw_text *out) {
+  const char *left[LW_LIST_COLUMNS] = {NULL};
+  for (int i = 0; i < LW_LIST_COLUMNS && list->column[i].width > 0; i++)
+    left[i] = said(lw_grid_at(grid, row, lw_grid_column(grid, list->column[i].header)), &cells[i]);
+  while (add_line(list, left, out)) continue;
+  for (int i = 0; i < LW_LIST_BELOW && list->below[i].header != NULL; i++) {
+    const char *cell = lw_grid_at(grid, row, lw_grid_column(grid, list->below[i].header));
+    add_below(list->below[i].title, said(cell, &cells[0]), out);
+  }
+}
+
 void lw_list_text(const lw_list *list, const lw_grid *grid, lw_text *out) {
+  lw_text cells[LW_LIST_COLUMNS] = {{0}};
   add_titles(list, out);
-  for (int row = 1; row < grid->rows; row++) {
-    const char *left[LW_LIST_COLUMNS] = {NULL};
-    for (int i = 0; i < LW_LIST_COLUMNS && list->column[i].width > 0; i++)
-      left[i] = lw_grid_at(grid, row, lw_grid_column(grid, list->column[i].header));
-    while (add_line(list, left, out)) continue;
-    for (int i = 0; i < LW_LIST_BELOW && list->below[i].header != NULL; i++)
-      add_below(list->below[i].title, lw_grid_at(grid, row, lw_grid_column(grid, list->below[i].header)), out);
+  for (int row = 1; row < grid->rows; row++) add_row(list, grid, row, cells, out);
+  for (int i = 0; i < LW_LIST_COLUMNS; i++) {
+    out->failed = out->failed || cells[i].failed;
+    lw_text_free(&cells[i]);
   }
 }
