@@ -15,9 +15,12 @@ static bool has_cohesion(const lw_plane *plane) {
 
 const char *lw_difference_why(const lw_plane *plane) {
   if (lw_plane_is_plain(plane)) return "";
-  if (has_cohesion(plane)) return "cohesion: the wedge shares it out along one plane, the formula depth by depth";
-  if (plane->layer_count > 1) return "layers: the wedge takes one plane through all, the formula each by itself";
-  if (plane->load_count > 0) return "a load at a distance: the wedge carries it only if its plane passes behind it";
+  if (has_cohesion(plane))
+    return "cohesion: the wedge shares it out along one plane, the formula depth by depth";
+  if (plane->layer_count > 1)
+    return "layers: the wedge takes one plane through all, the formula each by itself";
+  if (plane->load_count > 0)
+    return "a load at a distance: the wedge carries it only if its plane passes behind it";
   if (isfinite(plane->slope_run_m) && fabs(plane->slope_rad) > 1e-12)
     return "broken ground: the formula takes the slope as endless";
   if (plane->water_depth_m > 0.0 && plane->water_depth_m < plane->height_m)
@@ -52,7 +55,8 @@ static void compare(const lw_result *result, const lw_site *site, lw_pressure_me
   if (out->wedge_known) out->wedge_kn_per_m = wedge.thrust_kn_per_m;
 }
 
-void lw_compare_methods(const lw_result *result, const lw_situation *situation, lw_compared compared[LW_COMPARED]) {
+void lw_compare_methods(const lw_result *result, const lw_situation *situation,
+                        lw_compared compared[LW_COMPARED]) {
   lw_site site = result->wall.site;
   site.water_depth_m = situation->water_depth_m;
   compare(result, &site, LW_PRESSURE_RANKINE, &compared[0]);

@@ -8,7 +8,9 @@
 
 static const double DEGREES = 180.0 / 3.14159265358979323846;
 
-static bool is_angle(lw_kind kind) { return kind == LW_KIND_ANGLE || kind == LW_KIND_ANGLE_OR_SHARE; }
+static bool is_angle(lw_kind kind) {
+  return kind == LW_KIND_ANGLE || kind == LW_KIND_ANGLE_OR_SHARE;
+}
 
 static bool is_pure(lw_kind kind) {
   return kind == LW_KIND_NUMBER || kind == LW_KIND_COUNT || kind == LW_KIND_SHARE;

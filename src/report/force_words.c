@@ -11,19 +11,24 @@ static const lw_part *part_of(const lw_result *result, const lw_force *force) {
 
 static void label_part(const lw_part *part, char *out, size_t size) {
   static const char *const words[] = {
-      [LW_PART_COURSE] = "course %d", [LW_PART_CAP] = "cap",          [LW_PART_SLAB] = "base slab",
-      [LW_PART_FACE] = "face wedge",  [LW_PART_STEM] = "stem",        [LW_PART_BACK] = "back wedge",
+      [LW_PART_COURSE] = "course %d",     [LW_PART_CAP] = "cap",   [LW_PART_SLAB] = "base slab",
+      [LW_PART_FACE] = "face wedge",      [LW_PART_STEM] = "stem", [LW_PART_BACK] = "back wedge",
       [LW_PART_POLYGON] = "whole section"};
-  if (part->kind == LW_PART_COURSE) lw_print(out, size, "course %d", part->number);
-  else lw_print(out, size, "%s", words[part->kind]);
+  if (part->kind == LW_PART_COURSE)
+    lw_print(out, size, "course %d", part->number);
+  else
+    lw_print(out, size, "%s", words[part->kind]);
 }
 
 static void slug_part(const lw_part *part, char *out, size_t size) {
   static const char *const slugs[] = {
-      [LW_PART_COURSE] = "course", [LW_PART_CAP] = "cap",   [LW_PART_SLAB] = "slab",      [LW_PART_FACE] = "face",
-      [LW_PART_STEM] = "stem",     [LW_PART_BACK] = "back", [LW_PART_POLYGON] = "section"};
-  if (part->kind == LW_PART_COURSE) lw_print(out, size, "course-%d", part->number);
-  else lw_print(out, size, "%s", slugs[part->kind]);
+      [LW_PART_COURSE] = "course",  [LW_PART_CAP] = "cap",   [LW_PART_SLAB] = "slab",
+      [LW_PART_FACE] = "face",      [LW_PART_STEM] = "stem", [LW_PART_BACK] = "back",
+      [LW_PART_POLYGON] = "section"};
+  if (part->kind == LW_PART_COURSE)
+    lw_print(out, size, "course-%d", part->number);
+  else
+    lw_print(out, size, "%s", slugs[part->kind]);
 }
 
 static const char *label_of(lw_force_kind kind) {
@@ -60,14 +65,18 @@ static const char *slug_of(lw_force_kind kind) {
 
 void lw_force_label(const lw_result *result, const lw_force *force, char *out, size_t size) {
   const lw_part *part = part_of(result, force);
-  if (part) label_part(part, out, size);
-  else lw_print(out, size, "%s", label_of(force->kind));
+  if (part)
+    label_part(part, out, size);
+  else
+    lw_print(out, size, "%s", label_of(force->kind));
 }
 
 void lw_force_slug(const lw_result *result, const lw_force *force, char *out, size_t size) {
   const lw_part *part = part_of(result, force);
-  if (part) slug_part(part, out, size);
-  else lw_print(out, size, "%s", slug_of(force->kind));
+  if (part)
+    slug_part(part, out, size);
+  else
+    lw_print(out, size, "%s", slug_of(force->kind));
 }
 
 double lw_stage_foot(const lw_result *result, const lw_stage *stage) {

@@ -8,8 +8,10 @@
 
 enum { COLUMNS_LEAST = 40, LINE_MAX_BYTES = 2048 };
 
-static const char *const tones[] = {
-    [LW_TONE_PLAIN] = "", [LW_TONE_STRONG] = "\033[1m", [LW_TONE_GOOD] = "\033[32m", [LW_TONE_BAD] = "\033[1;31m"};
+static const char *const tones[] = {[LW_TONE_PLAIN] = "",
+                                    [LW_TONE_STRONG] = "\033[1m",
+                                    [LW_TONE_GOOD] = "\033[32m",
+                                    [LW_TONE_BAD] = "\033[1;31m"};
 
 static void begin(const lw_page *page, lw_tone tone) {
   if (page->style.colour && tone != LW_TONE_PLAIN) lw_text_add(page->out, tones[tone]);
@@ -19,7 +21,9 @@ static void end(const lw_page *page, lw_tone tone) {
   if (page->style.colour && tone != LW_TONE_PLAIN) lw_text_add(page->out, "\033[0m");
 }
 
-static bool is_rest(char c) { return ((unsigned char)c & 0xC0) == 0x80; }
+static bool is_rest(char c) {
+  return ((unsigned char)c & 0xC0) == 0x80;
+}
 
 /* Columns that bytes take on the screen. */
 static int width_of(const char *bytes, size_t length) {
@@ -28,7 +32,9 @@ static int width_of(const char *bytes, size_t length) {
   return width;
 }
 
-void lw_page_blank(const lw_page *page) { lw_text_add(page->out, "\n"); }
+void lw_page_blank(const lw_page *page) {
+  lw_text_add(page->out, "\n");
+}
 
 void lw_page_heading(const lw_page *page, const char *title) {
   lw_page_blank(page);
@@ -97,8 +103,11 @@ void lw_page_linef(const lw_page *page, lw_tone tone, const char *format, ...) {
 
 /* Bytes of the character that begins here, or 0 when it is not one of UTF-8's shortest forms. */
 static size_t character(const unsigned char *at, size_t left) {
-  size_t length = at[0] < 0x80 ? 1 : at[0] >= 0xC2 && at[0] < 0xE0 ? 2 : at[0] >= 0xE0 && at[0] < 0xF0 ? 3
-                : at[0] >= 0xF0 && at[0] < 0xF5 ? 4 : 0;
+  size_t length = at[0] < 0x80                    ? 1
+                  : at[0] >= 0xC2 && at[0] < 0xE0 ? 2
+                  : at[0] >= 0xE0 && at[0] < 0xF0 ? 3
+                  : at[0] >= 0xF0 && at[0] < 0xF5 ? 4
+                                                  : 0;
   if (length == 0 || length > left) return 0;
   for (size_t i = 1; i < length; i++) {
     if ((at[i] & 0xC0) != 0x80) return 0;
@@ -121,8 +130,10 @@ void lw_text_clean(const char *text, char *out, size_t size) {
     bool bad = length == 0 || controls(at, length);
     size_t bytes = bad ? 1 : length;
     if (used + bytes >= size) break;
-    if (bad) out[used] = '?';
-    else memcpy(out + used, at, length);
+    if (bad)
+      out[used] = '?';
+    else
+      memcpy(out + used, at, length);
     used += bytes;
     at += length == 0 ? 1 : length;
     left -= length == 0 ? 1 : length;
@@ -131,6 +142,8 @@ void lw_text_clean(const char *text, char *out, size_t size) {
 }
 
 void lw_page_number(lw_number number, char *out, size_t size) {
-  if (number.known && number.value < 1000.0) lw_number_print(out, size, number.value, 2);
-  else lw_print(out, size, "%s", number.known ? ">999" : "-");
+  if (number.known && number.value < 1000.0)
+    lw_number_print(out, size, number.value, 2);
+  else
+    lw_print(out, size, "%s", number.known ? ">999" : "-");
 }

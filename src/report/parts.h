@@ -12,10 +12,10 @@ typedef struct lw_echo {
   int number;
   lw_origin origin;
   int row, column;
-  bool worked_out;           /* from given items */
+  bool worked_out; /* from given items */
   char name[64], key[80];
-  char words[160];           /* "900 mm", "courses" */
-  lw_number value;           /* of a quantity, in `unit` */
+  char words[160]; /* "900 mm", "courses" */
+  lw_number value; /* of a quantity, in `unit` */
   const char *unit;
   char source[LW_SOURCE_MAX]; /* of a value from a table; "" otherwise */
 } lw_echo;
@@ -25,7 +25,9 @@ typedef void (*lw_echo_taker)(void *context, const lw_echo *echo);
 void lw_echo_each(const lw_result *result, lw_echo_taker taker, void *context);
 
 /* What is not checked, and said so. */
-typedef struct lw_unchecked { const char *slug, *text; } lw_unchecked;
+typedef struct lw_unchecked {
+  const char *slug, *text;
+} lw_unchecked;
 typedef void (*lw_unchecked_taker)(void *context, const lw_unchecked *unchecked);
 void lw_unchecked_each(const lw_result *result, lw_unchecked_taker taker, void *context);
 
@@ -35,6 +37,8 @@ void lw_check_words(const lw_check *check, char *out, size_t size);
 void lw_check_outcome(const lw_check *check, char *out, size_t size);
 /* has < 1: it would move. The share in compression is no such measure. */
 bool lw_check_would_move(const lw_check *check);
+/* Whether any check of a situation that decides says that it would move. */
+bool lw_result_would_move(const lw_result *result);
 /* Whether what it needs is read from memory or a proposal, in this kind of situation. */
 lw_seen lw_check_seen(const lw_check *check, lw_situation_kind kind);
 /* "as built", "outlet blocked": short names for a table. */
@@ -55,10 +59,11 @@ typedef struct lw_compared {
   bool known, wedge_known;
   lw_reason reason;
   double formula_kn_per_m, wedge_kn_per_m, coefficient, angle_rad;
-  const char *why;   /* they differ; "" when they must agree */
+  const char *why; /* they differ; "" when they must agree */
 } lw_compared;
 enum { LW_COMPARED = 2 };
-void lw_compare_methods(const lw_result *result, const lw_situation *situation, lw_compared compared[LW_COMPARED]);
+void lw_compare_methods(const lw_result *result, const lw_situation *situation,
+                        lw_compared compared[LW_COMPARED]);
 /* Why formula and wedge may differ on this plane; "" when they must agree. */
 const char *lw_difference_why(const lw_plane *plane);
 
@@ -68,7 +73,7 @@ void lw_text_checks(const lw_page *page, const lw_result *result);
 void lw_text_unchecked(const lw_page *page, const lw_result *result);
 void lw_text_remedies(const lw_page *page, const lw_result *result);
 void lw_text_heights(const lw_page *page, const lw_result *result);
-void lw_text_assumed(const lw_page *page, const lw_result *result);
+void lw_text_assumed(const lw_page *page, const lw_result *result, bool all);
 void lw_text_cautions(const lw_page *page, const lw_result *result);
 void lw_text_sources(const lw_page *page, const lw_result *result);
 

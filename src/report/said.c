@@ -2,22 +2,25 @@
 #include "parts.h"
 
 #include <math.h>
+#include <string.h>
 
 /* What every form of report says of a check in the same words. */
 
 static void words_of_base(const lw_check *check, char *out, size_t size) {
-  static const char *const words[] = {
-      [LW_CHECK_SLIDING] = "sliding on its base", [LW_CHECK_OVERTURNING] = "tipping over its toe",
-      [LW_CHECK_COMPRESSION] = "share of base pressed", [LW_CHECK_BEARING] = "ground under the base",
-      [LW_CHECK_TILTING] = "tipping over its toe"};
+  static const char *const words[] = {[LW_CHECK_SLIDING] = "sliding on its base",
+                                      [LW_CHECK_OVERTURNING] = "tipping over its toe",
+                                      [LW_CHECK_COMPRESSION] = "pressed share of base",
+                                      [LW_CHECK_BEARING] = "ground under the base",
+                                      [LW_CHECK_TILTING] = "tipping over its toe"};
   lw_print(out, size, "%s", words[check->kind]);
 }
 
 static void words_of_joint(const lw_check *check, char *out, size_t size) {
-  static const char *const words[] = {
-      [LW_CHECK_SLIDING] = "sliding on joint %d", [LW_CHECK_OVERTURNING] = "tipping at joint %d",
-      [LW_CHECK_COMPRESSION] = "share of joint %d pressed", [LW_CHECK_BEARING] = "pressure in joint %d",
-      [LW_CHECK_TILTING] = "tipping at joint %d"};
+  static const char *const words[] = {[LW_CHECK_SLIDING] = "sliding on joint %d",
+                                      [LW_CHECK_OVERTURNING] = "tipping at joint %d",
+                                      [LW_CHECK_COMPRESSION] = "pressed share, joint %d",
+                                      [LW_CHECK_BEARING] = "pressure in joint %d",
+                                      [LW_CHECK_TILTING] = "tipping at joint %d"};
   lw_print(out, size, words[check->kind], check->joint);
 }
 
@@ -25,9 +28,7 @@ void lw_check_words(const lw_check *check, char *out, size_t size) {
   bool slides = check->kind == LW_CHECK_SLIDING;
   switch (check->at) {
   case LW_AT_BASE: words_of_base(check, out, size); break;
-  case LW_AT_PAD:
-    lw_print(out, size, "%s", slides ? "sliding under the pad" : "ground under the pad");
-    break;
+  case LW_AT_PAD: lw_print(out, size, "%s", slides ? "sliding under the pad" : "ground under the pad"); break;
   case LW_AT_JOINT: words_of_joint(check, out, size); break;
   case LW_AT_CAP: lw_print(out, size, "%s", slides ? "cap sliding" : "cap tipping"); break;
   }
@@ -41,16 +42,34 @@ void lw_check_outcome(const lw_check *check, char *out, size_t size) {
     lw_print(out, size, "holds");
   } else if (check->holds == LW_CANNOT_SHOW) {
     lw_print(out, size, "cannot be shown");
+  } else if (check->reason == LW_REASON_OUTSIDE_BASE) {
+    lw_print(out, size, "falls short: tips");
   } else {
     lw_print(out, size, percent < 1.0 ? "falls short by %.1f %%" : "falls short by %.0f %%",
              percent < 0.1 ? 0.1 : percent);
   }
 }
 
+/* A share of the base and a value that is allowed, not one that breaks the ground, say nothing of movement. */
+static bool measures_movement(const lw_check *check) {
+  bool allowed = check->by && strcmp(check->by->quantity, "bearing-presumptive") == 0;
+  return check->kind != LW_CHECK_COMPRESSION && !(check->kind == LW_CHECK_BEARING && allowed);
+}
+
 bool lw_check_would_move(const lw_check *check) {
-  bool outside = check->reason == LW_REASON_OUTSIDE_BASE && check->holds == LW_FALLS_SHORT;
-  bool moves = check->kind != LW_CHECK_COMPRESSION && check->has.known && check->has.value < 1.0;
-  return check->counts && check->holds == LW_FALLS_SHORT && (outside || moves);
+  if (!check->counts || check->holds != LW_FALLS_SHORT) return false;
+  if (check->reason == LW_REASON_OUTSIDE_BASE) return true;
+  return measures_movement(check) && check->has.known && check->has.value < 1.0;
+}
+
+bool lw_result_would_move(const lw_result *result) {
+  for (int i = 0; i < result->situations.count; i++) {
+    const lw_situation *s = &result->situations.situation[i];
+    for (int k = 0; s->decides && k < s->check_count; k++) {
+      if (lw_check_would_move(&s->check[k])) return true;
+    }
+  }
+  return false;
 }
 
 lw_seen lw_check_seen(const lw_check *check, lw_situation_kind kind) {
@@ -60,9 +79,10 @@ lw_seen lw_check_seen(const lw_check *check, lw_situation_kind kind) {
 }
 
 const char *lw_situation_short(lw_situation_name name) {
-  static const char *const words[] = {
-      [LW_SITUATION_DRAINED] = "as built", [LW_SITUATION_OUTLET_BLOCKED] = "outlet blocked",
-      [LW_SITUATION_PEOPLE_SITTING] = "people sitting", [LW_SITUATION_PEOPLE_LEANING] = "people leaning"};
+  static const char *const words[] = {[LW_SITUATION_DRAINED] = "as built",
+                                      [LW_SITUATION_OUTLET_BLOCKED] = "outlet blocked",
+                                      [LW_SITUATION_PEOPLE_SITTING] = "people sitting",
+                                      [LW_SITUATION_PEOPLE_LEANING] = "people leaning"};
   return (size_t)name < LW_SITUATION_COUNT ? words[name] : "";
 }
 

@@ -14,9 +14,10 @@ static void title(const lw_page *page, const lw_result *result) {
 
 static void last_word(const lw_page *page) {
   lw_page_blank(page);
-  lw_page_say(page, "",
-              "lowwall computes from what it was told; it has not seen the place. It certifies nothing and replaces "
-              "no engineer, no council and no look at the ground: whoever builds, answers for it.");
+  lw_page_say(
+      page, "",
+      "lowwall computes from what it was told; it has not seen the place. It certifies nothing and replaces "
+      "no engineer, no council and no look at the ground: whoever builds, answers for it.");
 }
 
 lw_status lw_report_text(const lw_result *result, const lw_text_style *style, lw_text *out) {
@@ -24,11 +25,11 @@ lw_status lw_report_text(const lw_result *result, const lw_text_style *style, lw
   title(&page, result);
   lw_text_verdict(&page, result);
   lw_text_checks(&page, result);
-  lw_text_unchecked(&page, result);
   lw_text_remedies(&page, result);
+  lw_text_unchecked(&page, result);
   lw_text_heights(&page, result);
-  lw_text_assumed(&page, result);
   lw_text_cautions(&page, result);
+  lw_text_assumed(&page, result, false);
   lw_text_sources(&page, result);
   last_word(&page);
   return out->failed ? LW_NO_MEMORY : LW_OK;

@@ -50,8 +50,8 @@ static void print_row(const lw_page *page, const lw_row *row) {
   lw_page_number(row->check->has, has, sizeof has);
   lw_page_number(row->check->needs, needs, sizeof needs);
   bool bad = row->check->counts && row->check->holds != LW_HOLDS;
-  lw_page_linef(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN, "  %-25s%7s%7s%-1s  %-21s%s", words, has, needs, mark_of(row),
-                outcome, lw_situation_short(row->situation->name));
+  lw_page_linef(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN, "  %-25s%7s%7s%-1s  %-21s%s", words, has, needs,
+                mark_of(row), outcome, lw_situation_short(row->situation->name));
 }
 
 static void legend(const lw_page *page, const lw_rows *rows) {
@@ -73,7 +73,7 @@ static void say_which(const lw_page *page, const lw_rows *rows, bool moving, con
     if (!check->counts || check->holds != LW_FALLS_SHORT || lw_check_would_move(check) != moving) continue;
     lw_check_words(check, words, sizeof words);
     size_t used = strlen(list);
-    lw_print(list + used, sizeof list - used, "%s%s", used ? ", " : "", words);
+    lw_print(list + used, sizeof list - used, "%s%s", used ? "; " : "", words);
   }
   if (list[0]) lw_page_sayf(page, "  ", "%s: %s.", beginning, list);
 }
@@ -110,10 +110,39 @@ static void say_situation(const lw_page *page, const lw_situation *s) {
     lw_page_number(worst->needs, needs, sizeof needs);
     if (worst->has.known) lw_print(numbers, sizeof numbers, " (has %s, needs %s)", has, needs);
   }
+  /* Why the wall as built decides needs no saying. */
+  bool plain = s->decides && s->kind == LW_USUAL && s->name != LW_SITUATION_OUTLET_BLOCKED;
   lw_print(prefix, sizeof prefix, "  %-16s", lw_situation_short(s->name));
-  lw_page_sayf(page, prefix, "%s, %s: %s %s%s. %c%s.", s->decides ? "decides" : "does not decide",
-               lw_situation_kind_slug(s->kind), words, outcome, numbers, s->why[0] - ('a' <= s->why[0] && s->why[0] <= 'z' ? 32 : 0),
-               s->why + 1);
+  lw_page_sayf(page, prefix, "%s: %s %s%s%s%s", s->decides ? "decides" : "does not decide", words, outcome,
+               numbers, plain ? "" : "; ", plain ? "" : s->why);
+}
+
+/* The push that all the rest follows from, with the recheck beside it. */
+static void say_push(const lw_page *page, const lw_result *result, const lw_situation *s) {
+  const lw_stage *stage = &s->base;
+  char wedge[160] = "at rest there is no wedge to set beside it";
+  if (stage->status != LW_OK) return;
+  if (stage->wedge_known) {
+    double difference = stage->wedge.thrust_kn_per_m - stage->formula_kn_per_m;
+    double share = stage->formula_kn_per_m > 0.0 ? 100.0 * difference / stage->formula_kn_per_m : 0.0;
+    char percent[24];
+    lw_number_print(percent, sizeof percent, share, 1);
+    lw_print(wedge, sizeof wedge, "%.2f by the numerical wedge, difference %s %%%s",
+             stage->wedge.thrust_kn_per_m, percent, stage->wedge_governs ? ", and the larger is used" : "");
+  }
+  lw_page_sayf(page, "  ", "Push of the soil, %s: %.2f kN/m by %s; %s.", lw_situation_short(s->name),
+               stage->formula_kn_per_m, lw_pressure_routine_of(result->wall.method.pressure)->slug, wedge);
+}
+
+static void say_pushes(const lw_page *page, const lw_result *result) {
+  for (int i = 0; i < result->situations.count; i++) {
+    const lw_situation *s = &result->situations.situation[i];
+    bool wet = s->name == LW_SITUATION_OUTLET_BLOCKED;
+    if (s->name == LW_SITUATION_DRAINED || wet) say_push(page, result, s);
+    if (wet && s->base.status == LW_OK)
+      lw_page_sayf(page, "  ", "The water itself pushes another %.2f kN/m then.",
+                   s->base.thrust.water_kn_per_m);
+  }
 }
 
 static void situations(const lw_page *page, const lw_result *result) {
@@ -128,8 +157,11 @@ void lw_text_checks(const lw_page *page, const lw_result *result) {
   lw_page_linef(page, LW_TONE_PLAIN, "  %-25s%7s%7s%-1s  %-21s%s", "", "has", "needs", "", "", "case");
   for (int i = 0; i < rows.count; i++) print_row(page, &rows.row[i]);
   say_which(page, &rows, true, "These would move");
-  say_which(page, &rows, false, "These stand on paper with less margin than asked");
+  say_which(page, &rows, false,
+            lw_result_would_move(result) ? "These have less margin than asked"
+                                         : "These stand on paper with less margin than asked");
   say_unknown(page, &rows);
   legend(page, &rows);
+  say_pushes(page, result);
   situations(page, result);
 }

@@ -6,19 +6,24 @@
 
 /* Heights by every definition that laws use, and the limits on file held against them. */
 
+static void height(const lw_page *page, double value_m, const char *sentence, const char *slug) {
+  char prefix[24];
+  lw_print(prefix, sizeof prefix, "  %6.2f m  ", value_m);
+  lw_page_sayf(page, prefix, "%s%s%s", sentence, slug[0] ? ": " : "", slug);
+}
+
 static void heights(const lw_page *page, const lw_verdict *v) {
   for (int i = 0; i < LW_HEIGHT_KINDS; i++) {
-    lw_page_sayf(page, "  ", "%6.2f m  %s (%s)", v->height_m[i], lw_height_sentence((lw_height_kind)i),
-                 lw_height_slug((lw_height_kind)i));
+    height(page, v->height_m[i], lw_height_sentence((lw_height_kind)i), lw_height_slug((lw_height_kind)i));
   }
   if (fabs(v->total_to_pad_m - v->height_m[LW_HEIGHT_TOTAL]) > 1e-9) {
-    lw_page_sayf(page, "  ", "%6.2f m  the same down to the underside of the pad", v->total_to_pad_m);
+    height(page, v->total_to_pad_m, "from the underside of the pad to the top", "");
   }
 }
 
 static const char *asks(lw_trigger trigger) {
   switch (trigger) {
-  case LW_EXEMPT_BELOW: return "exemption ends";
+  case LW_EXEMPT_BELOW: return "the exemption ends";
   case LW_APPROVAL_ABOVE: return "approval";
   case LW_ENGINEER_ABOVE: return "engineer";
   case LW_DESIGN_ABOVE: return "design";
@@ -27,13 +32,19 @@ static const char *asks(lw_trigger trigger) {
   return "";
 }
 
+/* What a row past its figure means stands among the reasons; here it is only named. */
 static void limit(const lw_page *page, const lw_limit_hit *hit) {
   const lw_limit_row *row = hit->row;
-  char prefix[16];
-  lw_print(prefix, sizeof prefix, "  %-6s", hit->past ? "PAST" : "below");
-  lw_page_sayf(page, prefix, "%.2f m, %s, against %.2f m here (%s): %s, %s %s (%s, %s)", row->height_m,
-               asks(row->trigger), hit->height_m, lw_height_slug(row->measured), row->region, row->instrument,
-               row->from.source, row->as_of[0] ? row->as_of : "no date", lw_seen_word(row->from.seen));
+  lw_text line = {0};
+  lw_text_addf(&line, "%.2f m: %s. Here %.2f m (%s). %s", row->height_m, asks(row->trigger), hit->height_m,
+               lw_height_slug(row->measured), row->id);
+  if (!hit->past) lw_text_addf(&line, ", %s", row->region);
+  lw_text_addf(&line, " %s", row->from.source);
+  if (row->as_of[0]) lw_text_addf(&line, ", %s", row->as_of);
+  if (row->from.seen == LW_MEMORY) lw_text_add(&line, ", from memory");
+  if (line.length > 0) lw_page_say(page, hit->past ? "  past   " : "  below  ", line.data);
+  page->out->failed = page->out->failed || line.failed;
+  lw_text_free(&line);
 }
 
 void lw_text_heights(const lw_page *page, const lw_result *result) {

@@ -12,24 +12,33 @@ void lw_text_cautions(const lw_page *page, const lw_result *result) {
   for (int i = 0; i < v->caution_count; i++) lw_page_say(page, "  - ", v->caution[i]->caution);
 }
 
-enum { SOURCES = 96 };
+enum { KEYS = 96, KEY_MAX = 40 };
 
+/* The keys of the sources, once each; one that is from memory anywhere is from memory. */
 typedef struct lw_sources {
   int count;
-  const char *source[SOURCES];
-  bool memory[SOURCES];
+  char key[KEYS][KEY_MAX];
+  bool memory[KEYS];
 } lw_sources;
 
-static void note(lw_sources *sources, const char *source, lw_seen seen) {
-  if (source == NULL || source[0] == '\0') return;
+static void note_key(lw_sources *sources, const char *key, bool memory) {
   for (int i = 0; i < sources->count; i++) {
-    if (strcmp(sources->source[i], source) != 0) continue;
-    sources->memory[i] = sources->memory[i] || seen == LW_MEMORY;
+    if (strcmp(sources->key[i], key) != 0) continue;
+    sources->memory[i] = sources->memory[i] || memory;
     return;
   }
-  if (sources->count >= SOURCES) return;
-  sources->source[sources->count] = source;
-  sources->memory[sources->count++] = seen == LW_MEMORY;
+  if (sources->count >= KEYS) return;
+  lw_print(sources->key[sources->count], KEY_MAX, "%s", key);
+  sources->memory[sources->count++] = memory;
+}
+
+/* "[KEY locator] words [KEY locator]": the keys. */
+static void note(lw_sources *sources, const char *source, lw_seen seen) {
+  for (const char *at = strchr(source, '['); at != NULL; at = strchr(at + 1, '[')) {
+    char key[KEY_MAX];
+    lw_print(key, sizeof key, "%.*s", (int)strcspn(at + 1, " ]"), at + 1);
+    note_key(sources, key, seen == LW_MEMORY);
+  }
 }
 
 static void of_checks(const lw_result *result, lw_sources *sources) {
@@ -43,7 +52,8 @@ static void of_checks(const lw_result *result, lw_sources *sources) {
 }
 
 static void of_soil(const lw_result *result, const lw_case_soil *soil, lw_sources *sources) {
-  const lw_soil_row *row = soil->name.origin == LW_GIVEN ? lw_tables_soil(result->tables, soil->name.text) : NULL;
+  const lw_soil_row *row =
+      soil->name.origin == LW_GIVEN ? lw_tables_soil(result->tables, soil->name.text) : NULL;
   if (!row) return;
   if (soil->friction.origin == LW_TABLE) note(sources, row->from.source, row->from.seen);
   if (soil->unit_weight.origin == LW_TABLE) note(sources, row->weight_from.source, row->weight_from.seen);
@@ -61,19 +71,26 @@ static void of_method(const lw_result *result, lw_sources *sources) {
 }
 
 static void of_verdict(const lw_verdict *v, lw_sources *sources) {
-  for (int i = 0; i < v->limit_count; i++) note(sources, v->limit[i].row->from.source, v->limit[i].row->from.seen);
+  for (int i = 0; i < v->limit_count; i++)
+    note(sources, v->limit[i].row->from.source, v->limit[i].row->from.seen);
   for (int i = 0; i < v->reason_count; i++) note(sources, v->reason[i].source, LW_SEEN);
-  for (int i = 0; i < v->caution_count; i++) note(sources, v->caution[i]->from.source, v->caution[i]->from.seen);
+  for (int i = 0; i < v->caution_count; i++)
+    note(sources, v->caution[i]->from.source, v->caution[i]->from.seen);
 }
 
 static void say(const lw_page *page, const lw_sources *sources, bool memory, const char *prefix) {
   lw_text line = {0};
   for (int i = 0; i < sources->count; i++) {
-    if (sources->memory[i] == memory) lw_text_addf(&line, "%s%s", line.length > 0 ? "; " : "", sources->source[i]);
+    if (sources->memory[i] == memory)
+      lw_text_addf(&line, "%s%s", line.length > 0 ? ", " : "", sources->key[i]);
   }
   if (line.length > 0) lw_page_say(page, prefix, line.data);
   page->out->failed = page->out->failed || line.failed;
   lw_text_free(&line);
+}
+
+static void of_value(void *context, const lw_echo *echo) {
+  note(context, echo->source, LW_SEEN);
 }
 
 void lw_text_sources(const lw_page *page, const lw_result *result) {
@@ -81,6 +98,7 @@ void lw_text_sources(const lw_page *page, const lw_result *result) {
   of_method(result, &sources);
   of_checks(result, &sources);
   of_soils(result, &sources);
+  lw_echo_each(result, of_value, &sources);
   of_verdict(&result->verdict, &sources);
   lw_page_heading(page, "Sources (docs/sources.md says what each key is)");
   say(page, &sources, false, "  ");

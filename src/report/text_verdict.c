@@ -11,27 +11,25 @@ static lw_tone tone_of(const lw_verdict *v) {
 }
 
 static const char *stands_words(const lw_result *result) {
-  const lw_check *check = lw_result_governing(result, NULL);
   switch (result->verdict.stands) {
   case LW_HOLDS: return "on paper, in every case that decides here";
   case LW_CANNOT_SHOW: return "nobody can say from this sheet";
   case LW_FALLS_SHORT:
-    return check && !lw_check_would_move(check) ? "on paper, but with less margin than is asked: not as drawn"
-                                                : "no, as drawn it would move";
+    return lw_result_would_move(result) ? "no, as drawn it would move"
+                                        : "on paper, but with less margin than is asked";
   }
   return "";
 }
 
 static const char *who_words(lw_who who) {
   switch (who) {
-  case LW_WHO_ENGINEER: return "a licensed engineer designs it first; the council then has its say";
+  case LW_WHO_ENGINEER: return "a licensed engineer, who designs it before work starts";
   case LW_WHO_COUNCIL: return "the council, before anything is built";
   case LW_WHO_BUILDER: return "you do, with the authority's word that this limit is still in force";
   }
   return "";
 }
 
-/* "Falls short ..." at full length is for the reasons; the three answers are a line each. */
 static void answers(const lw_page *page, const lw_result *result) {
   const lw_verdict *v = &result->verdict;
   lw_page_blank(page);
@@ -46,8 +44,9 @@ static void faulty(const lw_page *page, const lw_result *result) {
     bool any = s->base.faulty || s->pad.faulty;
     for (int j = 0; j < s->joint_count; j++) any = any || s->joint[j].faulty;
     if (!any) continue;
-    lw_page_tone(page, LW_TONE_BAD, "",
-                 "THIS REPORT IS FAULTY: formula and numerical wedge must agree here and do not. Do not use it.");
+    lw_page_tone(
+        page, LW_TONE_BAD, "",
+        "THIS REPORT IS FAULTY: formula and numerical wedge must agree here and do not. Do not use it.");
     lw_page_blank(page);
     return;
   }
@@ -58,25 +57,44 @@ static void reason(const lw_page *page, const lw_verdict_reason *r) {
   lw_page_sayf(page, r->assumed ? "  ? " : "  - ", "%s%s%s", r->text, own ? "" : " ", own ? "" : r->source);
 }
 
-/* What is known first; what rests on an answer that nobody gave after it, marked. */
-static int reasons_of(const lw_page *page, const lw_verdict *v, lw_answer answer, bool assumed) {
-  int count = 0;
-  for (int i = 0; i < v->reason_count; i++) {
+/* Of the limits that are past one is reason enough here; all of them stand under the heights. */
+static bool is_limit(const lw_verdict_reason *r) {
+  return strncmp(r->slug, "limit-", 6) == 0;
+}
+
+static bool said_before(const lw_verdict *v, int index) {
+  for (int i = 0; i < index && is_limit(&v->reason[index]); i++) {
     const lw_verdict_reason *r = &v->reason[i];
-    if (r->answer != answer || r->assumed != assumed) continue;
-    reason(page, r);
-    count++;
+    if (is_limit(r) && r->who == v->reason[index].who) return true;
   }
+  return false;
+}
+
+/* The gravest first; of those alike, what is known before what rests on an answer that nobody gave. */
+static void reasons_of(const lw_page *page, const lw_verdict *v, lw_answer answer, lw_who who) {
+  for (int assumed = 0; assumed <= 1; assumed++) {
+    for (int i = 0; i < v->reason_count; i++) {
+      const lw_verdict_reason *r = &v->reason[i];
+      bool alike = r->answer == answer && r->assumed == (assumed == 1);
+      if (alike && (answer != LW_ANSWER_WHO || r->who == who) && !said_before(v, i)) reason(page, r);
+    }
+  }
+}
+
+static int count_of(const lw_verdict *v, lw_answer answer) {
+  int count = 0;
+  for (int i = 0; i < v->reason_count; i++) count += v->reason[i].answer == answer ? 1 : 0;
   return count;
 }
 
 static void group(const lw_page *page, const lw_verdict *v, lw_answer answer, const char *title) {
-  int count = 0;
-  for (int i = 0; i < v->reason_count; i++) count += v->reason[i].answer == answer ? 1 : 0;
-  if (count == 0) return;
+  if (count_of(v, answer) == 0) return;
   lw_page_linef(page, LW_TONE_PLAIN, " %s", title);
-  reasons_of(page, v, answer, false);
-  reasons_of(page, v, answer, true);
+  if (answer == LW_ANSWER_WHO) {
+    reasons_of(page, v, answer, LW_WHO_ENGINEER);
+    reasons_of(page, v, answer, LW_WHO_COUNCIL);
+  }
+  reasons_of(page, v, answer, LW_WHO_BUILDER);
 }
 
 static bool any_assumed(const lw_verdict *v) {

@@ -8,7 +8,8 @@ static const lw_unchecked always[] = {
     {"earthquake", "Earthquake: NOT CHECKED."},
     {"settlement", "Settling, frost, roots and swelling soil: NOT CHECKED."},
     {"building-it", "The state while it is built, and a compactor close behind the wall: NOT CHECKED."},
-    {"ends-and-corners", "Ends, corners and curves: NOT CHECKED. The check is of one metre of straight wall."},
+    {"ends-and-corners",
+     "Ends, corners and curves: NOT CHECKED. The check is of one metre of straight wall."},
 };
 
 static void when(bool is_so, const lw_unchecked *unchecked, lw_unchecked_taker taker, void *context) {
@@ -20,15 +21,19 @@ void lw_unchecked_each(const lw_result *result, lw_unchecked_taker taker, void *
   const lw_site *site = &result->wall.site;
   for (size_t i = 0; i < sizeof always / sizeof *always; i++) taker(context, &always[i]);
   when(section->has_cap && section->cap_bonded,
-       &(lw_unchecked){"cap-bond", "The cap: NOT CHECKED. It relies on its bond, which nobody tested."}, taker, context);
+       &(lw_unchecked){"cap-bond", "The cap: NOT CHECKED. It relies on its bond, which nobody tested."},
+       taker, context);
   when(!section->known,
-       &(lw_unchecked){"no-depth", "Sliding, tipping, joints and ground: NOT CHECKED, because the depth of the blocks "
-                                   "or the width of the base is not known."},
+       &(lw_unchecked){"no-depth",
+                       "Sliding, tipping, joints and ground: NOT CHECKED, because the depth of the blocks "
+                       "or the width of the base is not known."},
        taker, context);
   when(site->pad.thickness_m <= 0.0 && section->known,
-       &(lw_unchecked){"no-pad", "A pad of stone under the wall: none is given, so none is checked."}, taker, context);
+       &(lw_unchecked){"no-pad", "A pad of stone under the wall: none is given, so none is checked."}, taker,
+       context);
   when(result->wall.method.passive_share > 0.0,
-       &(lw_unchecked){"passive-stays", "That nobody ever digs away the ground in front, whose resistance is counted "
-                                        "here: NOT CHECKED."},
+       &(lw_unchecked){"passive-stays",
+                       "That nobody ever digs away the ground in front, whose resistance is counted "
+                       "here: NOT CHECKED."},
        taker, context);
 }

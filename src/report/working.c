@@ -8,13 +8,14 @@
 
 static void stage(const lw_page *page, const lw_result *result, const lw_stage *of, const char *title) {
   if (of->status != LW_OK) {
-    if (of->reason != LW_REASON_NO_PAD) lw_page_sayf(page, "  ", "%s: %s.", title, lw_reason_sentence(of->reason));
+    if (of->reason != LW_REASON_NO_PAD)
+      lw_page_sayf(page, "  ", "%s: %s.", title, lw_reason_sentence(of->reason));
     return;
   }
   lw_page_blank(page);
   lw_page_say(page, " ", title);
   lw_working_moments(page, result, of);
-  lw_working_contact(page, of);
+  lw_working_contact(page, result, of);
 }
 
 /* Of the joints the one that matters most is worked out in full. */
@@ -48,11 +49,22 @@ static void situation(const lw_page *page, const lw_result *result, const lw_sit
   if (isfinite(s->water_depth_m)) {
     lw_page_sayf(page, "  ", "Water stands %.3f m below the top, behind.", s->water_depth_m);
   }
+  lw_working_diagram(page, &s->base);
   stage(page, result, &s->base, "Base, moments about the toe");
-  stage(page, result, &s->pad, "Underside of the pad, moments about the front of the base, at the pad's underside");
+  stage(page, result, &s->pad,
+        "Underside of the pad, moments about the front of the base, at the pad's underside");
   lw_working_joints(page, result, s);
   joint_in_full(page, result, s);
   lw_working_checks(page, s);
+}
+
+static lw_status record(const lw_page *page, const lw_result *result, lw_result *again) {
+  lw_recorder recorder = {.style = page->style};
+  lw_working working = lw_recorder_working(&recorder);
+  lw_status status = lw_run_working(&result->given, result->tables, again, NULL, &working);
+  if (status == LW_OK) lw_recorder_print(&recorder, page);
+  lw_recorder_free(&recorder);
+  return status;
 }
 
 lw_status lw_report_working(const lw_result *result, const lw_text_style *style, lw_text *out) {
@@ -62,14 +74,14 @@ lw_status lw_report_working(const lw_result *result, const lw_text_style *style,
   lw_page_tone(&page, LW_TONE_STRONG, "", result->verdict.headline);
   lw_page_heading(&page, "Working, for one metre run of wall");
   lw_working_given(&page, result);
-  lw_working recorder = lw_working_printer(&page);
-  lw_status status = lw_run_working(&result->given, result->tables, again, NULL, &recorder);
+  lw_status status = record(&page, result, again);
   free(again);
   if (status != LW_OK) return status;
   lw_working_compared(&page, result);
-  for (int i = 0; i < result->situations.count; i++) situation(&page, result, &result->situations.situation[i]);
+  for (int i = 0; i < result->situations.count; i++)
+    situation(&page, result, &result->situations.situation[i]);
   lw_text_unchecked(&page, result);
-  lw_text_assumed(&page, result);
+  lw_text_assumed(&page, result, true);
   lw_text_sources(&page, result);
   return out->failed ? LW_NO_MEMORY : LW_OK;
 }

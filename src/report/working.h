@@ -8,8 +8,19 @@
 
 /* What was put in: the wall, the soils, the water. */
 void lw_working_given(const lw_page *page, const lw_result *result);
-/* A recorder that prints steps onto a page, which must outlive it. */
-lw_working lw_working_printer(lw_page *page);
+/* Steps as they come, each situation by itself: most situations share theirs. */
+typedef struct lw_recorder {
+  lw_text_style style;
+  int at, count;
+  lw_situation_name name[LW_SITUATION_COUNT];
+  lw_text steps[LW_SITUATION_COUNT];
+  char waiting[160];
+} lw_recorder;
+lw_working lw_recorder_working(lw_recorder *recorder);
+void lw_recorder_print(const lw_recorder *recorder, const lw_page *page);
+void lw_recorder_free(lw_recorder *recorder);
+/* The pressure diagram of a stage, where it breaks. */
+void lw_working_diagram(const lw_page *page, const lw_stage *stage);
 /* One step: symbol = formula, the numbers put in, the value with its unit and source. */
 void lw_working_say(const lw_page *page, const lw_step *step);
 /* Rankine and Coulomb with the wedge beside each. */
@@ -17,7 +28,7 @@ void lw_working_compared(const lw_page *page, const lw_result *result);
 /* The moment table of a stage with its check sums. */
 void lw_working_moments(const lw_page *page, const lw_result *result, const lw_stage *stage);
 /* From the sums to the resultant and the pressures. */
-void lw_working_contact(const lw_page *page, const lw_stage *stage);
+void lw_working_contact(const lw_page *page, const lw_result *result, const lw_stage *stage);
 /* Every joint on a line. */
 void lw_working_joints(const lw_page *page, const lw_result *result, const lw_situation *situation);
 /* Every check of a situation: demand, resistance, has, needs, ratio, by what. */

@@ -20,43 +20,101 @@ void lw_working_say(const lw_page *page, const lw_step *step) {
                step->source ? step->source : "");
 }
 
-static void print_heading(void *context, const char *title) {
-  const lw_page *page = context;
-  lw_page_blank(page);
-  lw_page_sayf(page, "", "-- %s", title);
+static bool is_situation(const char *title, int *name) {
+  for (int i = 0; i < LW_SITUATION_COUNT; i++) {
+    *name = i;
+    if (strcmp(title, lw_situation_sentence((lw_situation_name)i)) == 0) return true;
+  }
+  return false;
 }
 
-static void print_step(void *context, const lw_step *step) { lw_working_say(context, step); }
+/* Headings wait for a step to stand over; each situation is recorded by itself. */
+static void record_heading(void *context, const char *title) {
+  lw_recorder *recorder = context;
+  int name;
+  if (is_situation(title, &name)) {
+    recorder->at = recorder->count < LW_SITUATION_COUNT ? recorder->count++ : recorder->count - 1;
+    recorder->name[recorder->at] = (lw_situation_name)name;
+    recorder->waiting[0] = '\0';
+    return;
+  }
+  size_t used = strlen(recorder->waiting);
+  lw_print(recorder->waiting + used, sizeof recorder->waiting - used, "%s%s", used > 0 ? ": " : "", title);
+}
 
-lw_working lw_working_printer(lw_page *page) {
-  return (lw_working){.context = page, .heading = print_heading, .step = print_step};
+static void record_step(void *context, const lw_step *step) {
+  lw_recorder *recorder = context;
+  lw_page page = {.out = &recorder->steps[recorder->at], .style = recorder->style};
+  if (recorder->waiting[0]) {
+    lw_page_blank(&page);
+    lw_page_say(&page, " ", recorder->waiting);
+    recorder->waiting[0] = '\0';
+  }
+  lw_working_say(&page, step);
+}
+
+lw_working lw_recorder_working(lw_recorder *recorder) {
+  return (lw_working){.context = recorder, .heading = record_heading, .step = record_step};
+}
+
+/* The first situation whose steps are the very same; -1: none. */
+static int same_as(const lw_recorder *recorder, int at) {
+  for (int i = 0; i < at; i++) {
+    const lw_text *a = &recorder->steps[i], *b = &recorder->steps[at];
+    if (a->length > 0 && a->length == b->length && memcmp(a->data, b->data, a->length) == 0) return i;
+  }
+  return -1;
+}
+
+void lw_recorder_print(const lw_recorder *recorder, const lw_page *page) {
+  for (int i = 0; i < recorder->count; i++) {
+    char title[160];
+    int same = same_as(recorder, i);
+    lw_print(title, sizeof title, "Push: %s", lw_situation_sentence(recorder->name[i]));
+    if (recorder->steps[i].length == 0) continue;
+    lw_page_heading(page, title);
+    if (same >= 0)
+      lw_page_sayf(page, "  ", "As in the case \"%s\".", lw_situation_short(recorder->name[same]));
+    else
+      lw_text_add_bytes(page->out, recorder->steps[i].data, recorder->steps[i].length);
+    page->out->failed = page->out->failed || recorder->steps[i].failed;
+  }
+}
+
+void lw_recorder_free(lw_recorder *recorder) {
+  for (int i = 0; i < LW_SITUATION_COUNT; i++) lw_text_free(&recorder->steps[i]);
 }
 
 static void given_soil(const lw_page *page, const lw_soil *soil, const char *name) {
   char to[40] = "";
   if (isfinite(soil->bottom_m)) lw_print(to, sizeof to, ", down to %.3f m below the top", soil->bottom_m);
-  lw_page_sayf(page, "  ",
-               "%s: phi = %.2f deg, c = %.2f kPa, unit weight %.2f kN/m3 where it pushes and %.2f where it helps, "
-               "saturated %.2f%s",
-               name, soil->friction_rad * DEGREES, soil->cohesion_kpa, soil->unit_weight_kn_per_m3,
-               soil->light_unit_weight_kn_per_m3, soil->saturated_unit_weight_kn_per_m3, to);
+  lw_page_sayf(
+      page, "  ",
+      "%s: phi = %.2f deg, c = %.2f kPa, unit weight %.2f kN/m3 where it pushes and %.2f where it helps, "
+      "saturated %.2f%s",
+      name, soil->friction_rad * DEGREES, soil->cohesion_kpa, soil->unit_weight_kn_per_m3,
+      soil->light_unit_weight_kn_per_m3, soil->saturated_unit_weight_kn_per_m3, to);
 }
 
 void lw_working_given(const lw_page *page, const lw_result *result) {
   const lw_site *site = &result->wall.site;
   const lw_section *section = &result->wall.section;
   char name[24];
-  lw_page_say(page, "  ", "x runs from the toe towards the soil, y up. Vertical down and push to the front count "
-                          "positive; a moment that holds the wall back is positive.");
-  lw_page_sayf(page, "  ", "Section: %.3f m high, %.3f m wide at the base, base %.3f m below the ground in front, back "
-               "%.2f deg from the vertical", section->height_m, section->base_width_m, section->embedment_m,
+  lw_page_say(page, "  ",
+              "x runs from the toe towards the soil, y up. Vertical down and push to the front count "
+              "positive; a moment that holds the wall back is positive.");
+  lw_page_sayf(page, "  ",
+               "Section: %.3f m high, %.3f m wide at the base, base %.3f m below the ground in front, back "
+               "%.2f deg from the vertical",
+               section->height_m, section->base_width_m, section->embedment_m,
                section->known ? lw_section_back_angle(section) * DEGREES : 0.0);
   for (int i = 0; i < site->soil_count; i++) {
     lw_print(name, sizeof name, "Soil %d", i + 1);
     given_soil(page, &site->soil[i], name);
   }
   given_soil(page, &site->footing, "Under the base");
-  lw_page_sayf(page, "  ", "Ground behind b = %.2f deg, its surface %.3f m below the top; load q = %.2f kPa; friction of "
+  lw_page_sayf(page, "  ",
+               "Ground behind b = %.2f deg, its surface %.3f m below the top; load q = %.2f kPa; friction of "
                "soil on the wall d = %.2f deg; friction under the base %.3f",
                site->slope_rad * DEGREES, site->soil_below_top_m, site->surcharge_kpa,
                result->wall.wall_friction_rad * DEGREES, site->base_friction);
@@ -73,9 +131,10 @@ static void compared_row(const lw_page *page, const lw_compared *c) {
     lw_number_print(difference, sizeof difference, share, 4);
     lw_number_print(wedge, sizeof wedge, c->wedge_kn_per_m, 4);
   }
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-38s%8.4f%10.4f%10s%11s", c->title, c->coefficient, c->formula_kn_per_m, wedge,
-                difference);
-  if (c->wedge_known && c->why[0]) lw_page_sayf(page, "    ", "may differ by %s", c->why);
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-38s%8.4f%10.4f%10s%11s", c->title, c->coefficient,
+                c->formula_kn_per_m, wedge, difference);
+  bool differs = c->wedge_known && fabs(c->wedge_kn_per_m - c->formula_kn_per_m) > 1e-6 * c->formula_kn_per_m;
+  if (differs && c->why[0]) lw_page_sayf(page, "    ", "differ by %s", c->why);
 }
 
 void lw_working_compared(const lw_page *page, const lw_result *result) {

@@ -9,52 +9,79 @@
 static const double NOTHING = 1e-12;
 
 static void blank_or(char *out, size_t size, double value, int decimals, bool there) {
-  if (there) lw_number_print(out, size, value, decimals);
-  else lw_print(out, size, "%s", "");
+  if (there)
+    lw_number_print(out, size, value, decimals);
+  else
+    lw_print(out, size, "%s", "");
 }
 
-typedef struct lw_sums { double vertical, horizontal, resisting, overturning; } lw_sums;
+typedef struct lw_sums {
+  double vertical, horizontal, resisting, overturning;
+} lw_sums;
 
 static void add_moment(lw_sums *sums, double moment) {
-  if (moment >= 0.0) sums->resisting += moment;
-  else sums->overturning -= moment;
+  if (moment >= 0.0)
+    sums->resisting += moment;
+  else
+    sums->overturning -= moment;
 }
 
-static void upright_line(const lw_page *page, const char *label, const lw_force *f, double arm, lw_sums *sums) {
+static void upright_line(const lw_page *page, const char *label, const lw_force *f, double arm,
+                         lw_sums *sums) {
   char area[24], weight[24];
   bool weighs = f->area_m2 > 0.0;
   blank_or(area, sizeof area, f->area_m2, 4, weighs);
   blank_or(weight, sizeof weight, f->unit_weight_kn_per_m3, 2, weighs);
   double moment = f->vertical_kn_per_m * arm;
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%8s%8s%9.4f%9s%8.4f%10.4f", label, area, weight, f->vertical_kn_per_m, "",
-                arm, moment);
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%8s%8s%9.4f%9s%8.4f%10.4f", label, area, weight,
+                f->vertical_kn_per_m, "", arm, moment);
   sums->vertical += f->vertical_kn_per_m;
   add_moment(sums, moment);
 }
 
-static void level_line(const lw_page *page, const char *label, const lw_force *f, double lever, lw_sums *sums) {
+static void level_line(const lw_page *page, const char *label, const lw_force *f, double lever,
+                       lw_sums *sums) {
   double moment = -f->horizontal_kn_per_m * lever;
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%8s%8s%9s%9.4f%8.4f%10.4f", label, "", "", "", f->horizontal_kn_per_m, lever,
-                moment);
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%8s%8s%9s%9.4f%8.4f%10.4f", label, "", "", "",
+                f->horizontal_kn_per_m, lever, moment);
   sums->horizontal += f->horizontal_kn_per_m;
   add_moment(sums, moment);
 }
 
 static void check_sums(const lw_page *page, const lw_stage *stage, const lw_sums *sums) {
   const lw_contact *c = &stage->contact;
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-42s%9.4f%9.4f%8s%10.4f", "sums of this table", sums->vertical, sums->horizontal,
-                "", sums->resisting - sums->overturning);
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-42s%9.4f%9.4f%8s%10.4f", "as used in the checks", c->vertical_kn_per_m,
-                c->horizontal_kn_per_m, "", c->resisting_knm_per_m - c->overturning_knm_per_m);
-  lw_page_sayf(page, "  ", "hold back %.4f kN m/m, tip %.4f kN m/m", c->resisting_knm_per_m, c->overturning_knm_per_m);
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-42s%9.4f%9.4f%8s%10.4f", "sums of this table", sums->vertical,
+                sums->horizontal, "", sums->resisting - sums->overturning);
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-42s%9.4f%9.4f%8s%10.4f", "as used in the checks",
+                c->vertical_kn_per_m, c->horizontal_kn_per_m, "",
+                c->resisting_knm_per_m - c->overturning_knm_per_m);
+  lw_page_sayf(page, "  ", "hold back %.4f kN m/m, tip %.4f kN m/m", c->resisting_knm_per_m,
+               c->overturning_knm_per_m);
+}
+
+void lw_working_diagram(const lw_page *page, const lw_stage *stage) {
+  if (stage->status != LW_OK || stage->thrust.profile_count == 0) return;
+  lw_page_blank(page);
+  lw_page_sayf(
+      page, " ",
+      "Pressure on the plane of %.3f m, along the thrust's own direction; the push is the area of it",
+      stage->back.plane.height_m);
+  lw_page_linef(page, LW_TONE_PLAIN, "  %10s%20s%14s%12s", "depth m", "soil and load kPa", "of it load",
+                "water kPa");
+  for (int i = 0; i < stage->thrust.profile_count; i++) {
+    const lw_profile_point *p = &stage->thrust.profile[i];
+    lw_page_linef(page, LW_TONE_PLAIN, "  %10.3f%20.3f%14.3f%12.3f", p->depth_m, p->soil_kpa,
+                  p->surcharge_kpa, p->water_kpa);
+  }
 }
 
 void lw_working_moments(const lw_page *page, const lw_result *result, const lw_stage *stage) {
   lw_sums sums = {0};
   double foot = lw_stage_foot(result, stage);
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%8s%8s%9s%9s%8s%10s", "part", "area", "weight", "down", "push", "arm",
-                "moment");
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%8s%8s%9s%9s%8s%10s", "", "m2", "kN/m3", "kN/m", "kN/m", "m", "kN m/m");
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%8s%8s%9s%9s%8s%10s", "part", "area", "weight", "down", "push",
+                "arm", "moment");
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%8s%8s%9s%9s%8s%10s", "", "m2", "kN/m3", "kN/m", "kN/m", "m",
+                "kN m/m");
   for (int i = 0; i < stage->forces.count; i++) {
     const lw_force *f = &stage->forces.force[i];
     char label[40];
@@ -70,24 +97,26 @@ void lw_working_joints(const lw_page *page, const lw_result *result, const lw_si
   if (s->joint_count == 0) return;
   lw_page_blank(page);
   lw_page_say(page, " ", "Joints, each with the courses above it");
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-9s%8s%9s%9s%9s%9s%9s%9s", "", "height", "P", "wedge", "V", "H", "R from",
-                "pressed");
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-9s%8s%9s%9s%9s%9s%9s%9s", "", "m", "kN/m", "kN/m", "kN/m", "kN/m", "front m",
-                "share");
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-9s%8s%9s%9s%9s%9s%9s%9s", "", "height", "P", "wedge", "V", "H",
+                "R from", "pressed");
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-9s%8s%9s%9s%9s%9s%9s%9s", "", "m", "kN/m", "kN/m", "kN/m", "kN/m",
+                "front m", "share");
   for (int i = 0; i < s->joint_count; i++) {
     const lw_joint *j = &s->joint[i];
     char name[24], from[24] = "outside", wedge[24] = "-";
     bool cap = result->wall.section.has_cap && i == s->joint_count - 1;
-    if (cap) lw_print(name, sizeof name, "cap");
-    else lw_print(name, sizeof name, "joint %d", i + 1);
+    if (cap)
+      lw_print(name, sizeof name, "cap");
+    else
+      lw_print(name, sizeof name, "joint %d", i + 1);
     if (j->status != LW_OK) {
       lw_page_sayf(page, "  ", "%s: %s", name, lw_reason_sentence(j->reason));
       continue;
     }
     if (j->contact.inside) lw_number_print(from, sizeof from, j->contact.resultant_m, 4);
     if (j->wedge_known) lw_number_print(wedge, sizeof wedge, j->wedge_kn_per_m, 4);
-    lw_page_linef(page, LW_TONE_PLAIN, "  %-9s%8.3f%9.4f%9s%9.4f%9.4f%9s%9.3f", name, j->height_m, j->thrust_kn_per_m,
-                  wedge, j->contact.vertical_kn_per_m, j->contact.horizontal_kn_per_m, from,
-                  j->contact.inside ? j->contact.share_in_compression : 0.0);
+    lw_page_linef(page, LW_TONE_PLAIN, "  %-9s%8.3f%9.4f%9s%9.4f%9.4f%9s%9.3f", name, j->height_m,
+                  j->thrust_kn_per_m, wedge, j->contact.vertical_kn_per_m, j->contact.horizontal_kn_per_m,
+                  from, j->contact.inside ? j->contact.share_in_compression : 0.0);
   }
 }
