@@ -50,6 +50,12 @@ static bool is_item(const char *argument) {
   return equals != NULL && memchr(argument, '/', (size_t)(equals - argument)) == NULL;
 }
 
+/* An item whose value was forgotten, rather than a file of that name. */
+static bool lacks_value(const char *argument) {
+  int number;
+  return lw_item_find(argument, strlen(argument), &number) != NULL && access(argument, F_OK) != 0;
+}
+
 static bool take_arguments(int argc, char **argv, lw_check_asked *asked) {
   asked->item = argv + optind;
   for (int i = optind; i < argc; i++) {
@@ -57,6 +63,9 @@ static bool take_arguments(int argc, char **argv, lw_check_asked *asked) {
       asked->item[asked->item_count++] = argv[i];
     } else if (argv[i][0] == '\0') {
       lw_cli_refuse("check", "bad-option: an empty argument is neither a sheet nor ITEM=VALUE");
+      return false;
+    } else if (lacks_value(argv[i])) {
+      lw_cli_refuse("check", "no-value: \"%.80s\" is an item and wants a value, as in 'wall height=900 mm'", argv[i]);
       return false;
     } else if (asked->sheet != NULL) {
       lw_cli_refuse("check", "bad-option: %.200s and %.200s: one sheet at a time; a schedule holds many walls",

@@ -36,6 +36,9 @@ int lw_cli_refuse(const char *command, const char *format, ...)
 /* The same for an option that getopt_long did not take; option is what it gave. */
 int lw_cli_refuse_option(const char *command, char **argv, int option);
 
+/* What moves a cursor becomes `?`: names come from outside. */
+void lw_cli_clean(char *text);
+
 /* Take an option that may stand once. false after saying that it is given twice */
 bool lw_cli_take_once(const char *command, const char *option, const char *value, const char **out);
 

@@ -4,6 +4,8 @@
 #include <errno.h>
 #include <string.h>
 
+#include "cli.h"
+
 /* Room for every item there is, each in a cell as long as a cell may be, and for a cell that is far too long:
  * a reader that sees it whole names it. Who pipes a device into lowwall is stopped here. */
 #define SHEET_MAX ((size_t)16 * 1024 * 1024)
@@ -27,6 +29,7 @@ lw_status lw_input_next(lw_input *input, lw_faults *faults) {
 
 lw_status lw_input_open(lw_input *input, const char *name, lw_faults *faults) {
   lw_print(faults->file, sizeof faults->file, "%.127s", name);
+  lw_cli_clean(faults->file);
   input->file = strcmp(name, "-") == 0 ? stdin : fopen(name, "rb");
   return input->file != NULL ? lw_input_next(input, faults) : because(faults, errno);
 }

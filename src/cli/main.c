@@ -1,8 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #define _XOPEN_SOURCE 700
+#include <errno.h>
 #include <fcntl.h>
 #include <gsl/gsl_errno.h>
 #include <signal.h>
+#include <stdio.h>
 #include <string.h>
 #include <unistd.h>
 
@@ -24,10 +26,18 @@ static int dispatch(int argc, char **argv) {
   return command != NULL ? command->run(argc, argv) : LW_EXIT_BAD_INPUT;
 }
 
+/* Output that was never written is no success, whoever printed it. */
+static int end(int exit_status) {
+  bool well = fflush(stdout) == 0 && !ferror(stdout);
+  if (well || exit_status == LW_EXIT_OTHER) return exit_status;
+  if (errno != EPIPE) fprintf(stderr, "lowwall: not-written: standard output: %s\n", strerror(errno));
+  return LW_EXIT_OTHER;
+}
+
 int main(int argc, char **argv) {
   hold_the_three_streams();
   gsl_set_error_handler_off();
   signal(SIGPIPE, SIG_IGN);   /* a closed pipe is then an error of writing, and files are tidied up */
   if (argc < 2) return lw_cli_refuse("", "bad-option: a command is wanted, as in lowwall check wall.csv");
-  return dispatch(argc - 1, argv + 1);
+  return end(dispatch(argc - 1, argv + 1));
 }

@@ -13,9 +13,12 @@
 /* A reader that closed its end of a pipe had enough: nothing to complain about, but not all was written. */
 static bool fail(lw_output *output, const char *why) {
   bool reader_left = output->name == NULL && errno == EPIPE;
-  if (!output->failed && !reader_left)
-    fprintf(stderr, "lowwall: not-written: %s: %s\n", output->name != NULL ? output->name : "standard output",
-            why);
+  if (!output->failed && !reader_left) {
+    char name[256];
+    lw_print(name, sizeof name, "%s", output->name != NULL ? output->name : "standard output");
+    lw_cli_clean(name);
+    fprintf(stderr, "lowwall: not-written: %s: %s\n", name, why);
+  }
   output->failed = true;
   return false;
 }

@@ -12,13 +12,20 @@
 
 /* What the command says on standard error. */
 
+void lw_cli_clean(char *text) {
+  for (; *text != '\0'; text++)
+    if ((unsigned char)*text < 0x20 || *text == 0x7F) *text = '?';
+}
+
 int lw_cli_refuse(const char *command, const char *format, ...) {
+  char said[1024];
+  const char *space = command[0] != '\0' ? " " : "";
   va_list arguments;
   va_start(arguments, format);
-  fprintf(stderr, "lowwall%s%s: ", command[0] != '\0' ? " " : "", command);
-  vfprintf(stderr, format, arguments);
+  vsnprintf(said, sizeof said, format, arguments);
   va_end(arguments);
-  fprintf(stderr, "\nlowwall help%s%s says what there is.\n", command[0] != '\0' ? " " : "", command);
+  lw_cli_clean(said);
+  fprintf(stderr, "lowwall%s%s: %s\nlowwall help%s%s says what there is.\n", space, command, said, space, command);
   return LW_EXIT_BAD_INPUT;
 }
 
