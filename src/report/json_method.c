@@ -23,15 +23,22 @@ static void add_needs(json_t *list, const lw_format_row *row) {
   lw_json_set_text(entry, "source", row->from.source);
 }
 
+/* From the case, whose words the result owns. */
+static const char *format_of(const lw_result *result) {
+  const lw_words *format = &result->given.method_format;
+  return format->origin == LW_ABSENT ? "lowwall" : format->text;
+}
+
 void lw_json_format(json_t *root, const lw_result *result) {
   const lw_tables *tables = result->tables;
+  const char *slug = format_of(result);
   json_t *object = lw_json_object(root, "format");
-  lw_json_set_text(object, "slug", result->wall.format);
+  lw_json_set_text(object, "slug", slug);
   lw_json_set_text(object, "title", "");
   json_t *list = lw_json_list(object, "rows");
   for (int i = 0; i < tables->format_count; i++) {
     const lw_format_row *row = &tables->format[i];
-    if (strcmp(row->format, result->wall.format) != 0) continue;
+    if (strcmp(row->format, slug) != 0) continue;
     lw_json_set_text(object, "title", row->title);
     add_needs(list, row);
   }

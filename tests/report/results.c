@@ -1,0 +1,195 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <criterion/criterion.h>
+#include <criterion/new/assert.h>
+
+#include <ctype.h>
+#include <stdio.h>
+#include <string.h>
+
+#include "../sheet/support.h"
+#include "support.h"
+
+/* docs/results.md and the JSON hold the same keys. A key of the document is the first cell of a table's row. */
+
+enum { KEYS_MAX = 600, KEY_BYTES = 96 };
+
+typedef struct keys {
+  int count;
+  char key[KEYS_MAX][KEY_BYTES];
+  bool met[KEYS_MAX];
+} keys;
+
+static int find_key(const keys *all, const char *key) {
+  for (int i = 0; i < all->count; i++) {
+    if (strcmp(all->key[i], key) == 0) return i;
+  }
+  return -1;
+}
+
+static void read_row(const char *line, keys *all) {
+  size_t length = strcspn(line + 3, "`\n");
+  if (strncmp(line, "| `", 3) != 0 || line[3 + length] != '`') return;
+  cr_assert(all->count < KEYS_MAX && length < KEY_BYTES);
+  snprintf(all->key[all->count], KEY_BYTES, "%.*s", (int)length, line + 3);
+  if (find_key(all, all->key[all->count]) < 0) all->count++;
+}
+
+static keys *documented(void) {
+  static keys all;
+  lw_text text = sheet_test_file("docs/results.md");
+  memset(&all, 0, sizeof all);
+  for (const char *line = text.data; line != NULL; line = strchr(line, '\n')) {
+    line += line > text.data ? 1 : 0;
+    read_row(line, &all);
+  }
+  lw_text_free(&text);
+  cr_assert(all.count > 200, "docs/results.md has %d keys", all.count);
+  return &all;
+}
+
+static void meet(keys *all, const char *key, const char *said) {
+  int at = find_key(all, key);
+  cr_expect(at >= 0, "docs/results.md lacks %s (%s)", key, said);
+  if (at >= 0) all->met[at] = true;
+}
+
+/* The items of a sheet stand for each other, and so do base and pad. */
+static void meet_path(void *context, const json_t *parent, const char *path, const json_t *value) {
+  static const char given[] = "given.", pad[] = "situations[].pad.";
+  char key[256];
+  const char *rest =
+      strncmp(path, given, sizeof given - 1) == 0 ? strchr(path + sizeof given - 1, '.') : NULL;
+  (void)parent;
+  if (path[0] == '\0' || json_is_array(value)) return;
+  if (strncmp(path, given, sizeof given - 1) == 0) {
+    snprintf(key, sizeof key, "given.KEY%s", rest != NULL ? rest : "");
+  } else if (strncmp(path, pad, sizeof pad - 1) == 0) {
+    snprintf(key, sizeof key, "situations[].base.%s", path + sizeof pad - 1);
+  } else {
+    snprintf(key, sizeof key, "%s", path);
+  }
+  meet(context, key, path);
+}
+
+/* A figure's key in pieces. */
+typedef struct pieces {
+  int count;
+  char piece[4][64];
+} pieces;
+
+static pieces split(const char *key) {
+  pieces p = {0};
+  for (const char *at = key; *at != '\0' && p.count < 4;) {
+    size_t length = strcspn(at, ".");
+    snprintf(p.piece[p.count++], sizeof p.piece[0], "%.*s", (int)length, at);
+    at += length + (at[length] == '.' ? 1 : 0);
+  }
+  return p;
+}
+
+static bool is_one_of(const char *word, const char *const *list) {
+  for (size_t i = 0; list[i] != NULL; i++) {
+    if (strcmp(word, list[i]) == 0) return true;
+  }
+  return false;
+}
+
+static void number_to_n(char *piece) {
+  char *dash = strrchr(piece, '-');
+  if (dash != NULL && isdigit((unsigned char)dash[1])) snprintf(dash, 3, "-N");
+}
+
+static const char *const contacts[] = {"base", "pad", NULL};
+static const char *const methods[] = {"rankine", "coulomb", NULL};
+static const char *const checks[] = {"sliding", "overturning", "compression", "bearing", "tilting", NULL};
+
+static void end_of_check(const char *end, char *out, size_t size) {
+  bool demand = strncmp(end, "demand_", 7) == 0, resistance = strncmp(end, "resistance_", 11) == 0;
+  snprintf(out, size, "SITUATION.AT.CHECK.%s", demand ? "demand_UNIT" : resistance ? "resistance_UNIT" : end);
+}
+
+/* As the document writes the key of a figure of a situation. */
+static void name_in_situation(const pieces *p, char *out, size_t size) {
+  const char *contact = is_one_of(p->piece[1], contacts) ? "base" : "joints[]";
+  bool profile = strncmp(p->piece[2], "profile-", 8) == 0;
+  if (p->count == 2) {
+    snprintf(out, size, "situations[].%s", p->piece[1]);
+  } else if (p->count == 4 && is_one_of(p->piece[2], checks)) {
+    end_of_check(p->piece[3], out, size);
+  } else if (p->count == 4) {
+    snprintf(out, size, "SITUATION.CONTACT.%s.%s", profile ? "profile-N" : "FORCE", p->piece[3]);
+  } else if (is_one_of(p->piece[1], methods)) {
+    snprintf(out, size, "SITUATION.METHOD.%s", p->piece[2]);
+  } else {
+    snprintf(out, size, "situations[].%s.%s", contact, p->piece[2]);
+  }
+}
+
+static bool is_situation(const char *word) {
+  for (int i = 0; i < LW_SITUATION_COUNT; i++) {
+    if (strcmp(word, lw_situation_slug((lw_situation_name)i)) == 0) return true;
+  }
+  return false;
+}
+
+static void name_figure(const char *key, char *out, size_t size) {
+  pieces p = split(key);
+  for (int i = 0; i < p.count; i++) number_to_n(p.piece[i]);
+  bool site = strcmp(p.piece[0], "site") == 0, remedy = strcmp(p.piece[0], "remedy") == 0;
+  bool soil = site && (strcmp(p.piece[1], "soil-N") == 0 || strcmp(p.piece[1], "footing") == 0);
+  if (is_situation(p.piece[0])) {
+    name_in_situation(&p, out, size);
+  } else if (p.count == 2) {
+    snprintf(out, size, "%s.%s", p.piece[0], p.piece[1]);
+  } else {
+    snprintf(out, size, "%s.%s.%s", p.piece[0], soil ? "SOIL" : remedy ? "SLUG" : p.piece[1], p.piece[2]);
+  }
+}
+
+static void meet_figure(void *context, const lw_figure *figure) {
+  char key[256];
+  name_figure(figure->key, key, sizeof key);
+  meet(context, key, figure->key);
+}
+
+/* A remedy after which nothing pushes any more has no ratio. */
+static void meet_remedy_without_ratio(keys *all) {
+  static lw_result result;
+  result = *report_test_named("nothing governs");
+  result.remedy_count = 1;
+  result.remedy[0] = (lw_remedy){.slug = "load-back", .enough = true, .value = {0.5, true}, .unit = "m"};
+  json_t *root = report_test_json(&result);
+  report_test_walk(root, NULL, "", meet_path, all);
+  json_decref(root);
+}
+
+static void meet_faults(keys *all) {
+  lw_case c = {0};
+  lw_faults faults = {.file = "-"};
+  lw_text text = {0};
+  lw_faults_add(&faults, LW_FAULT_NO_UNIT, (lw_cell_place){1, 2}, "wall height", "9", "a unit");
+  cr_assert(eq(int, lw_report_row_faults_json(&c, &faults, &text), LW_OK));
+  json_t *root = json_loads(text.data, 0, NULL);
+  report_test_walk(root, NULL, "", meet_path, all);
+  json_decref(root);
+  lw_text_free(&text);
+}
+
+Test(report, every_key_is_documented_and_every_documented_key_is_there) {
+  keys *all = documented();
+  for (size_t i = 0; report_test_wall(i) != NULL; i++) {
+    const lw_result *result = report_test_result(report_test_wall(i));
+    json_t *root = report_test_json(result);
+    report_test_walk(root, NULL, "", meet_path, all);
+    lw_figures_each(result, meet_figure, all);
+    json_decref(root);
+  }
+  meet_remedy_without_ratio(all);
+  meet_faults(all);
+  for (int i = LW_REASON_NONE + 1; i < LW_REASON_COUNT; i++) {
+    meet(all, lw_reason_slug((lw_reason)i), "a reason");
+  }
+  for (int i = 0; i < all->count; i++) {
+    cr_expect(all->met[i], "no wall has the documented %s", all->key[i]);
+  }
+}
