@@ -27,7 +27,8 @@ typedef enum lw_who { LW_WHO_BUILDER, LW_WHO_COUNCIL, LW_WHO_ENGINEER } lw_who;
 /* The answer a reason belongs to. */
 typedef enum lw_answer { LW_ANSWER_WHAT, LW_ANSWER_STANDS, LW_ANSWER_WHO } lw_answer;
 
-enum { LW_REASONS_MAX = 64, LW_CAUTION_MAX = 10, LW_REMEDY_MAX = 8, LW_ASKING_MAX = 8, LW_LIMIT_HIT_MAX = 24 };
+enum { LW_REASONS_MAX = 64, LW_CAUTION_MAX = 10, LW_REMEDY_MAX = 8, LW_ASKING_MAX = 8,
+       LW_LIMIT_HIT_MAX = 24 };
 
 typedef struct lw_verdict_reason {
   lw_answer answer;
@@ -66,7 +67,8 @@ typedef struct lw_verdict {
 
 /* One change, alone, that would make the wall stand. */
 typedef struct lw_remedy {
-  char slug[40];         /* deeper-blocks · lower-wall · second-outlet · stone-wedge · more-setback · load-back */
+  /* deeper-blocks · lower-wall · second-outlet · stone-wedge · more-setback · load-back */
+  char slug[40];
   char text[256];
   bool enough;
   lw_number value;       /* the least block depth, the greatest height ..., SI */
@@ -86,11 +88,13 @@ typedef struct lw_asking {
   int exit_then;
 } lw_asking;
 
+/* Slugs and sentences, for the reports. */
 const char *lw_what_slug(lw_what what);
 const char *lw_what_sentence(lw_what what);
 const char *lw_who_slug(lw_who who);         /* builder · council · engineer */
 const char *lw_holds_slug(lw_holds holds);   /* holds · falls-short · cannot-be-shown */
-const char *lw_height_slug(lw_height_kind kind);   /* total · exposed · retained · natural · with-fence · greatest */
+/* total · exposed · retained · natural · with-fence · greatest */
+const char *lw_height_slug(lw_height_kind kind);
 const char *lw_height_sentence(lw_height_kind kind);
 
 /** The three answers, from measured levels and distances and the checks.

@@ -122,18 +122,24 @@ static void tell_past(const lw_facts *f, const lw_limit_row *row, double height_
            meaning_of(row->trigger));
 }
 
-/* A condition of a row that is not an item of height: missed, it ends the row's mildness. */
-static void miss(const lw_facts *f, const lw_limit_row *row, const lw_quantity *q, double wanted_m,
-                 const char *slug, const char *name, lw_verdict *v) {
-  if (!isfinite(wanted_m) || q->origin == LW_ABSENT || q->si >= wanted_m - ROUNDING) return;
+/* A distance that a row asks for besides its height; missed, it ends the row's mildness. */
+typedef struct lw_keep {
+  const lw_quantity *distance;
+  double at_least_m; /* NAN: the row says nothing */
+  const char *slug, *name;
+} lw_keep;
+
+static void miss(const lw_facts *f, const lw_limit_row *row, const lw_keep *keep, lw_verdict *v) {
+  const lw_quantity *q = keep->distance;
+  if (!isfinite(keep->at_least_m) || q->origin == LW_ABSENT || q->si >= keep->at_least_m - ROUNDING) return;
   char away[64];
   lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
                                                          .who = calls_for(f, row),
                                                          .origin = q->origin,
-                                                         .slug = slug,
+                                                         .slug = keep->slug,
                                                          .source = row->from.source});
   if (!r) return;
-  lw_print(r->text, sizeof r->text, "Nearer than %.2f m to %s: %s (%s).", wanted_m, name,
+  lw_print(r->text, sizeof r->text, "Nearer than %.2f m to %s: %s (%s).", keep->at_least_m, keep->name,
            lw_reasons_distance(q, away, sizeof away), row->region[0] ? row->region : row->instrument);
 }
 
@@ -163,19 +169,22 @@ static void miss_load(const lw_facts *f, const lw_limit_row *row, double height_
            origin == LW_ASSUMED ? "is not known, so taken as " : "stands ", f->load_m, zone, row->region);
 }
 
-/* What a row asks for besides its height; a barrier row asks for nothing else. */
+/* A barrier row asks for nothing besides its height. */
 static void hold_conditions(const lw_facts *f, const lw_limit_row *row, double height_m, lw_verdict *v) {
   const lw_case *c = f->c;
-  if (row->trigger == LW_BARRIER_ABOVE) return;
-  miss(f, row, &c->boundary_distance, larger(row->min_boundary_m, row->min_boundary_per_height * height_m),
-       "clearance-boundary", "a boundary", v);
-  miss(f, row, &c->building_distance, larger(row->min_building_m, row->min_building_per_height * height_m),
-       "clearance-building", "a building", v);
-  miss(f, row, &c->other_wall_distance,
+  const lw_keep keeps[] = {
+      {&c->boundary_distance, larger(row->min_boundary_m, row->min_boundary_per_height * height_m),
+       "clearance-boundary", "a boundary"},
+      {&c->building_distance, larger(row->min_building_m, row->min_building_per_height * height_m),
+       "clearance-building", "a building"},
+      {&c->other_wall_distance,
        larger(row->min_other_wall_m, row->min_other_wall_per_height * f->lower_wall_m),
-       "clearance-other-wall", "another wall", v);
-  miss(f, row, &c->service_distance, row->min_service_m, "clearance-service", "a service", v);
-  miss(f, row, &c->waterbody_distance, row->min_waterbody_m, "clearance-waterbody", "a waterbody", v);
+       "clearance-other-wall", "another wall"},
+      {&c->service_distance, row->min_service_m, "clearance-service", "a service"},
+      {&c->waterbody_distance, row->min_waterbody_m, "clearance-waterbody", "a waterbody"},
+  };
+  if (row->trigger == LW_BARRIER_ABOVE) return;
+  for (size_t i = 0; i < sizeof keeps / sizeof *keeps; i++) miss(f, row, &keeps[i], v);
   miss_load(f, row, height_m, v);
 }
 
