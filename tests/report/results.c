@@ -9,7 +9,7 @@
 #include "../sheet/support.h"
 #include "support.h"
 
-/* docs/results.md and the JSON hold the same keys. A key of the document is the first cell of a table's row. */
+/* docs/results.md and the JSON hold the same keys. A key of the document is the first cell of a row. */
 
 enum { KEYS_MAX = 600, KEY_BYTES = 96 };
 

@@ -82,7 +82,7 @@ Test(report, a_row_says_what_the_verdict_says) {
     cr_expect(eq(str, c.cell[2], (char *)(size_t)lw_what_slug(v->what)));
     cr_expect(eq(str, c.cell[3], (char *)(size_t)lw_holds_slug(v->stands)));
     cr_expect(eq(str, c.cell[4], (char *)(size_t)lw_who_slug(v->who)));
-    cr_expect(eq(int, atoi(c.cell[11]), v->exit_status));
+    cr_expect(eq(int, (int)strtol(c.cell[11], NULL, 10), v->exit_status));
     if (!v->governed) continue;
     const lw_situation *s = &result->situations.situation[v->governing_situation];
     const lw_check *check = &s->check[v->governing_check];
