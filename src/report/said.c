@@ -50,7 +50,8 @@ void lw_check_outcome(const lw_check *check, char *out, size_t size) {
   }
 }
 
-/* A share of the base and a value that is allowed, not one that breaks the ground, say nothing of movement. */
+/* A share of the base, and a value that is allowed rather than one that breaks the ground, say nothing of
+ * movement. */
 static bool measures_movement(const lw_check *check) {
   bool allowed = check->by && strcmp(check->by->quantity, "bearing-presumptive") == 0;
   return check->kind != LW_CHECK_COMPRESSION && !(check->kind == LW_CHECK_BEARING && allowed);

@@ -120,15 +120,16 @@ static void say_situation(const lw_page *page, const lw_situation *s) {
 /* The push that all the rest follows from, with the recheck beside it. */
 static void say_push(const lw_page *page, const lw_result *result, const lw_situation *s) {
   const lw_stage *stage = &s->base;
-  char wedge[160] = "at rest there is no wedge to set beside it";
+  char wedge[320] = "at rest there is no wedge to set beside it";
   if (stage->status != LW_OK) return;
   if (stage->wedge_known) {
-    double difference = stage->wedge.thrust_kn_per_m - stage->formula_kn_per_m;
-    double share = stage->formula_kn_per_m > 0.0 ? 100.0 * difference / stage->formula_kn_per_m : 0.0;
-    char percent[24];
-    lw_number_print(percent, sizeof percent, share, 1);
-    lw_print(wedge, sizeof wedge, "%.2f by the numerical wedge, difference %s %%%s",
-             stage->wedge.thrust_kn_per_m, percent, stage->wedge_governs ? ", and the larger is used" : "");
+    char difference[24];
+    const char *why = lw_difference_why(&stage->back.plane);
+    lw_number_print(difference, sizeof difference, stage->wedge.thrust_kn_per_m - stage->formula_kn_per_m, 2);
+    bool differ = strcmp(difference, "0.00") != 0;
+    lw_print(wedge, sizeof wedge, "%.2f by the numerical wedge, difference %s%s%s%s",
+             stage->wedge.thrust_kn_per_m, difference, differ && why[0] ? "; they differ by " : "",
+             differ ? why : "", differ ? "; the larger is used" : "");
   }
   lw_page_sayf(page, "  ", "Push of the soil, %s: %.2f kN/m by %s; %s.", lw_situation_short(s->name),
                stage->formula_kn_per_m, lw_pressure_routine_of(result->wall.method.pressure)->slug, wedge);

@@ -71,7 +71,7 @@ static void check_line(const lw_page *page, const lw_check *c) {
   number(c->has, 3, has, sizeof has);
   number(c->needs, 2, needs, sizeof needs);
   bool bad = c->counts && c->holds != LW_HOLDS;
-  lw_page_linef(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN, "  %-23s%8s%8s %-6s%7s%5s %s", words, resistance,
+  lw_page_linef(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN, " %-23s%8s%8s %-6s%7s%5s %s", words, resistance,
                 demand, c->unit, has, needs, outcome);
   if (c->reason != LW_REASON_NONE) lw_page_sayf(page, "      ", "%s", lw_reason_sentence(c->reason));
 }
@@ -80,7 +80,7 @@ void lw_working_checks(const lw_page *page, const lw_situation *s) {
   const lw_format_row *by = NULL;
   lw_page_blank(page);
   lw_page_say(page, " ", "Checks: has = holds / pushes, and must reach needs");
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-23s%8s%8s %-6s%7s%5s", "", "holds", "pushes", "", "has", "needs");
+  lw_page_linef(page, LW_TONE_PLAIN, " %-23s%8s%8s %-6s%7s%5s", "", "holds", "pushes", "", "has", "needs");
   for (int i = 0; i < s->check_count; i++) {
     check_line(page, &s->check[i]);
     if (s->check[i].by) by = s->check[i].by;

@@ -127,8 +127,7 @@ static void compared_row(const lw_page *page, const lw_compared *c) {
     return;
   }
   if (c->wedge_known) {
-    double share = c->formula_kn_per_m > 0.0 ? 100.0 * (c->wedge_kn_per_m / c->formula_kn_per_m - 1.0) : 0.0;
-    lw_number_print(difference, sizeof difference, share, 4);
+    lw_number_print(difference, sizeof difference, c->wedge_kn_per_m - c->formula_kn_per_m, 4);
     lw_number_print(wedge, sizeof wedge, c->wedge_kn_per_m, 4);
   }
   lw_page_linef(page, LW_TONE_PLAIN, "  %-38s%8.4f%10.4f%10s%11s", c->title, c->coefficient,
@@ -142,12 +141,11 @@ void lw_working_compared(const lw_page *page, const lw_result *result) {
   if (!result->wall.section.known || result->wall.site.backfill_refused) return;
   lw_page_heading(page, "Rankine and Coulomb, each beside the numerical wedge on its own plane");
   lw_page_linef(page, LW_TONE_PLAIN, "  %-38s%8s%10s%10s%11s", "", "K", "P", "wedge", "difference");
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-38s%8s%10s%10s%11s", "", "", "kN/m", "kN/m", "%");
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-38s%8s%10s%10s%11s", "", "", "kN/m", "kN/m", "kN/m");
   for (int i = 0; i < all->count; i++) {
     const lw_situation *s = &all->situation[i];
-    bool same = i > 0 && !(fabs(s->water_depth_m - all->situation[0].water_depth_m) > 0.0) && i != 1;
-    bool both_dry = i > 0 && isinf(s->water_depth_m) && isinf(all->situation[0].water_depth_m);
-    if (same || both_dry) continue;
+    /* The other situations have the water of the first. */
+    if (s->name != LW_SITUATION_DRAINED && s->name != LW_SITUATION_OUTLET_BLOCKED) continue;
     lw_compared compared[LW_COMPARED];
     lw_compare_methods(result, s, compared);
     lw_page_sayf(page, " ", "%s", lw_situation_sentence(s->name));

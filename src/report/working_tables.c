@@ -3,8 +3,8 @@
 
 #include <math.h>
 
-/* The moment table and the joints. Each force has a line; its level and its upright part each turn the wall by
- * an arm of their own. */
+/* The moment table and the joints. Each force has a line; its level and its upright part each turn the wall
+ * by an arm of their own. */
 
 static const double NOTHING = 1e-12;
 
@@ -48,15 +48,19 @@ static void level_line(const lw_page *page, const char *label, const lw_force *f
   add_moment(sums, moment);
 }
 
+static void sums_line(const lw_page *page, const char *label, const lw_sums *sums) {
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-42s%9.4f%9.4f%8.4f%10.4f", label, sums->vertical, sums->horizontal,
+                sums->overturning, sums->resisting);
+}
+
+/* What the table adds up to, and what the checks were made with: two ways to the same sums. */
 static void check_sums(const lw_page *page, const lw_stage *stage, const lw_sums *sums) {
   const lw_contact *c = &stage->contact;
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-42s%9.4f%9.4f%8s%10.4f", "sums of this table", sums->vertical,
-                sums->horizontal, "", sums->resisting - sums->overturning);
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-42s%9.4f%9.4f%8s%10.4f", "as used in the checks",
-                c->vertical_kn_per_m, c->horizontal_kn_per_m, "",
-                c->resisting_knm_per_m - c->overturning_knm_per_m);
-  lw_page_sayf(page, "  ", "hold back %.4f kN m/m, tip %.4f kN m/m", c->resisting_knm_per_m,
-               c->overturning_knm_per_m);
+  lw_sums used = {c->vertical_kn_per_m, c->horizontal_kn_per_m, c->resisting_knm_per_m,
+                  c->overturning_knm_per_m};
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-42s%9s%9s%8s%10s", "", "down", "push", "tips", "holds");
+  sums_line(page, "sums of this table", sums);
+  sums_line(page, "as used in the checks", &used);
 }
 
 void lw_working_diagram(const lw_page *page, const lw_stage *stage) {

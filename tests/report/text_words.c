@@ -1,0 +1,143 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "walls.h"
+
+#include <criterion/criterion.h>
+
+#include <ctype.h>
+#include <stdio.h>
+#include <string.h>
+
+/* What the page says, and never says. */
+
+/* "There is no safe guess" is the one place where the word may stand. */
+static bool is_excused(const char *at) {
+  return strncmp(at, "safe guess", 10) == 0 || strncmp(at, "safe\n", 5) == 0;
+}
+
+static size_t longest_line(const char *text) {
+  size_t longest = 0, width = 0;
+  for (; *text; text++) {
+    width = *text == '\n' ? 0 : width + (((unsigned char)*text & 0xC0) == 0x80 ? 0 : 1);
+    longest = width > longest ? width : longest;
+  }
+  return longest;
+}
+
+static bool has_word(const char *text, const char *word) {
+  size_t length = strlen(word);
+  for (const char *at = strstr(text, word); at != NULL; at = strstr(at + 1, word)) {
+    bool begins = at == text || !isalpha((unsigned char)at[-1]);
+    if (begins && !is_excused(at) && !isalpha((unsigned char)at[length])) return true;
+  }
+  return false;
+}
+
+Test(report, page_and_working_fit_eighty_columns) {
+  for (int i = 0; wall_sorts[i]; i++) {
+    const lw_result *result = wall_of(wall_sorts[i]);
+    lw_text page = wall_page(result), working = wall_working(result);
+    cr_expect(longest_line(page.data) <= 80, "wall %d: %zu", i, longest_line(page.data));
+    cr_expect(longest_line(working.data) <= 80, "working of wall %d: %zu", i, longest_line(working.data));
+    lw_text_free(&page);
+    lw_text_free(&working);
+  }
+}
+
+Test(report, page_never_gives_leave_to_build) {
+  static const char *const never[] = {"OK",       "safe", "Safe", "SAFE", "compliant", "complies",
+                                      "approved", "nan",  "inf",  "NaN",  "(null)"};
+  for (int i = 0; wall_sorts[i]; i++) {
+    lw_text page = wall_page(wall_of(wall_sorts[i]));
+    for (size_t w = 0; w < sizeof never / sizeof *never; w++)
+      cr_expect(!has_word(page.data, never[w]), "wall %d says \"%s\"", i, never[w]);
+    cr_expect_null(strstr(page.data, "no approval"), "wall %d", i);
+    lw_text_free(&page);
+  }
+}
+
+Test(report, page_begins_with_the_headline_and_ends_with_what_it_is_not) {
+  for (int i = 0; wall_sorts[i]; i++) {
+    const lw_result *result = wall_of(wall_sorts[i]);
+    lw_text page = wall_page(result);
+    char beginning[32];
+    snprintf(beginning, sizeof beginning, "%.24s", result->verdict.headline);
+    cr_expect_eq(strncmp(page.data, beginning, strlen(beginning)), 0, "wall %d begins %.40s", i, page.data);
+    cr_expect_not_null(strstr(page.data, "It certifies\nnothing"), "wall %d", i);
+    lw_text_free(&page);
+  }
+}
+
+Test(report, what_is_not_checked_is_said_of_every_wall) {
+  for (int i = 0; wall_sorts[i]; i++) {
+    lw_text page = wall_page(wall_of(wall_sorts[i]));
+    cr_expect_not_null(strstr(page.data, "A slip of the whole bank, wall and ground together: NOT CHECKED."));
+    cr_expect_not_null(strstr(page.data, "Earthquake: NOT CHECKED."));
+    lw_text_free(&page);
+  }
+}
+
+Test(report, a_bonded_cap_is_not_checked_and_says_so) {
+  lw_text page = wall_page(wall_of(wall_sorts[2]));
+  cr_expect_not_null(strstr(page.data, "The cap: NOT CHECKED. It relies on its bond"));
+  cr_expect_not_null(strstr(page.data, "not checked"));
+  lw_text_free(&page);
+}
+
+Test(report, every_assumption_has_its_question) {
+  const lw_result *result = wall_of(wall_sorts[0]);
+  lw_text page = wall_page(result);
+  lw_case c = result->given;
+  int asked = 0;
+  for (size_t i = 0; i < lw_item_count(); i++) {
+    const lw_item *item = lw_item_at(i);
+    if (item->type != LW_ITEM_CHOICE || item->repeats > 0 || item->question[0] == '\0') continue;
+    if (lw_item_choice(item, 0, &c)->origin != LW_ASSUMED) continue;
+    char line[96];
+    snprintf(line, sizeof line, "  ? %s = ", item->name);
+    cr_expect_not_null(strstr(page.data, line), "%s", line);
+    asked++;
+  }
+  cr_assert_neq(asked, 0);
+  lw_text_free(&page);
+}
+
+Test(report, falling_short_by_movement_and_by_margin_read_differently) {
+  lw_text moves =
+      wall_page(wall_of("wall height=600 mm;block height=200 mm;wall embedment=200 mm;block depth=250 mm"));
+  cr_expect_not_null(strstr(moves.data, "no, as drawn it would move"));
+  cr_expect_not_null(strstr(moves.data, "These would move: "));
+  lw_text_free(&moves);
+  lw_text margin = wall_page(wall_of(
+      "wall height=400 mm;block height=200 mm;wall embedment=200 mm;block depth=500 mm;people on cap=no;"
+      "soil 1 name=clean sand;footing soil name=clean sand;base friction=0.3;drain outlets=2;"
+      "stone width=300 mm;wall joints=open;ground slope=0 deg;vehicle access=no"));
+  cr_expect_not_null(strstr(margin.data, "on paper, but with less margin than is asked"));
+  cr_expect_null(strstr(margin.data, "These would move"));
+  lw_text_free(&margin);
+}
+
+Test(report, a_wall_of_unknown_depth_says_that_nobody_can_say) {
+  lw_text page = wall_page(wall_of(wall_sorts[5]));
+  cr_expect_not_null(strstr(page.data, "nobody can say from this sheet"));
+  cr_expect_not_null(strstr(page.data, "cannot be shown"));
+  lw_text_free(&page);
+}
+
+Test(report, title_of_the_sheet_is_cleaned) {
+  static lw_result copy;
+  copy = *wall_of(wall_sorts[0]);
+  snprintf(copy.given.title.text, sizeof copy.given.title.text, "Herb\033[31m bed");
+  lw_text page = wall_page(&copy);
+  cr_expect_eq(strncmp(page.data, "Herb?[31m bed\n", 14), 0);
+  lw_text_free(&page);
+}
+
+/* A wall whose formula and wedge must agree and do not may not look like any other. */
+Test(report, a_faulty_wall_is_marked_at_the_head) {
+  static lw_result copy;
+  copy = *wall_of(wall_sorts[0]);
+  copy.situations.situation[0].base.faulty = true;
+  lw_text page = wall_page(&copy);
+  cr_expect_eq(strncmp(page.data, "THIS REPORT IS FAULTY", 21), 0);
+  lw_text_free(&page);
+}

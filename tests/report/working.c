@@ -1,0 +1,117 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "walls.h"
+
+#include <criterion/criterion.h>
+
+#include <math.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+/* The moment tables of the working, read back: what is printed adds up. */
+
+static int count_of(const char *text, const char *words) {
+  int count = 0;
+  for (const char *at = strstr(text, words); at; at = strstr(at + 1, words)) count++;
+  return count;
+}
+
+/* The last number of a line; and the one before it. */
+static double last_number(const char *line, size_t length, double *before) {
+  size_t begin = length;
+  while (begin > 0 && line[begin - 1] != ' ') begin--;
+  if (before) *before = last_number(line, strlen("  sums of this table") + 48, NULL);
+  return strtod(line + begin, NULL);
+}
+
+/* Add the moments of one table's lines up to its sums; gives the difference to what holds less what tips. */
+static double table_error(const char *table) {
+  double sum = 0.0;
+  const char *line = strchr(strchr(table, '\n') + 1, '\n') + 1;
+  for (;;) {
+    size_t length = strcspn(line, "\n");
+    double tips;
+    if (strncmp(line, "  sums of this table", 20) == 0) {
+      double holds = last_number(line, length, &tips);
+      return fabs(sum - (holds - tips));
+    }
+    if (strncmp(line, "      ", 6) != 0) sum += last_number(line, length, NULL);
+    line += length + 1;
+  }
+}
+
+Test(report, moments_printed_add_up) {
+  static const char head[] = "  part                          area";
+  int tables = 0;
+  for (int i = 0; wall_sorts[i]; i++) {
+    lw_text working = wall_working(wall_of(wall_sorts[i]));
+    for (const char *at = strstr(working.data, head); at; at = strstr(at + 1, head)) {
+      double error = table_error(at);
+      cr_expect(error < 40 * 0.5e-4, "wall %d: off by %g at %.120s", i, error, at);
+      tables++;
+    }
+    lw_text_free(&working);
+  }
+  cr_assert(tables > 20);
+}
+
+/* The table's own sums and those that the checks used come by two ways and must be the same digits. */
+Test(report, sums_of_the_table_are_those_of_the_checks) {
+  int compared = 0;
+  for (int i = 0; wall_sorts[i]; i++) {
+    lw_text working = wall_working(wall_of(wall_sorts[i]));
+    for (const char *at = strstr(working.data, "  sums of this table"); at;
+         at = strstr(at + 1, "  sums of this table")) {
+      size_t length = strcspn(at, "\n");
+      const char *used = at + length + 1;
+      cr_expect_eq(strncmp(used, "  as used in the checks", 23), 0);
+      cr_expect_eq(strcspn(used, "\n"), length);
+      cr_expect_eq(strncmp(at + 24, used + 24, length - 24), 0, "wall %d: %.82s", i, at);
+      compared++;
+    }
+    lw_text_free(&working);
+  }
+  cr_assert_neq(compared, 0);
+}
+
+Test(report, working_shows_both_formulas_and_their_wedges) {
+  lw_text working = wall_working(wall_of(wall_sorts[1]));
+  cr_expect_not_null(strstr(working.data, "  Rankine, thrust on a vertical plane"));
+  cr_expect_not_null(strstr(working.data, "  Coulomb, thrust on the back"));
+  cr_expect_not_null(strstr(working.data, "Wedge of soil, by trial"));
+  cr_expect_not_null(strstr(working.data, "[RANKINE1857]"));
+  lw_text_free(&working);
+}
+
+Test(report, working_says_what_differs_from_its_wedge_and_why) {
+  lw_text working = wall_working(wall_of(wall_sorts[7]));
+  cr_expect_not_null(strstr(working.data, "differ by "));
+  lw_text_free(&working);
+}
+
+Test(report, working_has_every_situation_and_every_joint) {
+  const lw_result *result = wall_of(wall_sorts[1]);
+  lw_text working = wall_working(result);
+  cr_expect_eq(count_of(working.data, "\nBalance: "), result->situations.count);
+  for (int j = 1; j < 5; j++) {
+    char words[40];
+    snprintf(words, sizeof words, "sliding on joint %d", j);
+    cr_expect_eq(count_of(working.data, words), result->situations.count, "%s", words);
+  }
+  lw_text_free(&working);
+}
+
+Test(report, working_of_a_wall_without_depth_says_why_there_is_none) {
+  lw_text working = wall_working(wall_of(wall_sorts[5]));
+  cr_expect_not_null(strstr(working.data, "the block depth or base width is not known"));
+  lw_text_free(&working);
+}
+
+Test(report, recording_changes_nothing) {
+  const lw_result *result = wall_of(wall_sorts[3]);
+  lw_text before = wall_json(result), working = wall_working(result), after = wall_json(result);
+  cr_expect_str_eq(before.data, after.data);
+  lw_text_free(&before);
+  lw_text_free(&working);
+  lw_text_free(&after);
+}
