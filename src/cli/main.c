@@ -37,7 +37,9 @@ static int end(int exit_status) {
 int main(int argc, char **argv) {
   hold_the_three_streams();
   gsl_set_error_handler_off();
-  signal(SIGPIPE, SIG_IGN);   /* a closed pipe is then an error of writing, and files are tidied up */
+  /* A closed pipe, or a file grown too large, is then an error of writing, and files are tidied up. */
+  signal(SIGPIPE, SIG_IGN);
+  signal(SIGXFSZ, SIG_IGN);
   if (argc < 2) return lw_cli_refuse("", "bad-option: a command is wanted, as in lowwall check wall.csv");
   return end(dispatch(argc - 1, argv + 1));
 }

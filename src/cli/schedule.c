@@ -74,7 +74,6 @@ static void begin(schedule_run *run) {
 static void write_faults(schedule_run *run) {
   if (run->asked->json) {
     lw_report_row_faults_json(&run->c, &run->faults, &run->text);
-    lw_text_add(&run->text, "\n");
   } else {
     lw_report_row_faults(&run->c, &run->faults, &run->text);
   }
@@ -87,7 +86,6 @@ static void write_result(schedule_run *run) {
   if (run->asked->json) {
     lw_remedies_find(&run->result, &run->scratch);
     lw_report_json(&run->result, 0, &run->text);
-    lw_text_add(&run->text, "\n");
   } else {
     lw_report_row(&run->result, &run->text);
   }

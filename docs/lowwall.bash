@@ -1,0 +1,53 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Completion of lowwall for bash.
+
+_lowwall_words() {
+    local IFS=$'\n'
+    mapfile -t COMPREPLY < <(compgen -W "$1" -- "$2")
+}
+
+_lowwall_check() {
+    case $2 in
+    -*) _lowwall_words $'--working\n--json\n--tables\n--output\n--help\n--version' "$2" ;;
+    *) mapfile -t COMPREPLY < <(compgen -f -- "$2") ;;
+    esac
+}
+
+_lowwall_list() {
+    local lists=$'soils\ninterfaces\nmaterials\nloads\nbearing\nformats\nplaces\nlimits\nconditions\nclearances'
+    lists+=$'\nthresholds\nhazards\nmethods\nitems\nunits'
+    case $2 in
+    -*) _lowwall_words $'--csv\n--json\n--markdown\n--tables\n--output\n--help' "$2" ;;
+    *)
+        if [[ $3 = limits ]]; then
+            _lowwall_words "$(lowwall list places --csv 2>/dev/null | sed -e 1d -e 's/,.*//')" "$2"
+        elif [[ $3 = formats ]]; then
+            _lowwall_words "$(lowwall list formats --csv 2>/dev/null | sed -e 1d -e 's/,.*//' | sort -u)" "$2"
+        else
+            _lowwall_words "$lists" "$2"
+        fi
+        ;;
+    esac
+}
+
+_lowwall() {
+    local word=$2 before=$3
+    COMPREPLY=()
+    if [[ $COMP_CWORD = 1 ]]; then
+        _lowwall_words $'check\nnew\nlist\npressure\nbearing\nhelp\nversion\n--help\n--version' "$word"
+        return
+    fi
+    case $before in
+    -o | --output) mapfile -t COMPREPLY < <(compgen -f -- "$word"); return ;;
+    --tables) mapfile -t COMPREPLY < <(compgen -d -- "$word"); return ;;
+    esac
+    case ${COMP_WORDS[1]} in
+    check) _lowwall_check "$1" "$word" ;;
+    list) _lowwall_list "$1" "$word" "$before" ;;
+    new) _lowwall_words $'bed\nground\nsection\n--output\n--help' "$word" ;;
+    pressure | bearing) _lowwall_words $'--json\n--help' "$word" ;;
+    help) _lowwall_words $'check\nnew\nlist\npressure\nbearing' "$word" ;;
+    esac
+}
+
+complete -o filenames -F _lowwall lowwall
