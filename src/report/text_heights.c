@@ -42,6 +42,9 @@ static void limit(const lw_page *page, const lw_limit_hit *hit) {
   lw_text_addf(&line, " %s", row->from.source);
   if (row->as_of[0]) lw_text_addf(&line, ", %s", row->as_of);
   if (row->from.seen == LW_MEMORY) lw_text_add(&line, ", from memory");
+  /* An exemption that still holds does so on conditions. */
+  bool exempt = row->trigger == LW_EXEMPT_BELOW && !hit->past && row->conditions[0] != '\0';
+  if (exempt) lw_text_addf(&line, ". Only if: %s", row->conditions);
   if (line.length > 0) lw_page_say(page, hit->past ? "  past   " : "  below  ", line.data);
   page->out->failed = page->out->failed || line.failed;
   lw_text_free(&line);
