@@ -46,7 +46,6 @@ static const lw_favourable favourable[] = {
     {"block height", "150 mm"},
     {"wall embedment", "200 mm"},
     {"soil below top", "50 mm"},
-    {"load 1 kind", "none"},
 };
 
 enum { FAVOURABLE = sizeof favourable / sizeof *favourable };

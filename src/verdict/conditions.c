@@ -119,9 +119,17 @@ static bool no_outlet(const lw_facts *f, lw_finding *found) {
   return true;
 }
 
+/* A named ground whose row gives no bearing value on purpose, and none given in its stead. */
+static bool bears_nothing(const lw_facts *f) {
+  const lw_words *name = &f->c->footing.name;
+  const lw_soil_row *row = name->origin == LW_ABSENT ? NULL : lw_tables_soil(f->tables, name->text);
+  if (f->c->allowable_bearing.origin == LW_GIVEN) return false;
+  return f->wall->site.allowable_bearing_kpa <= 0.0 || (row && !isfinite(row->allowable_bearing_kpa));
+}
+
 static bool bad_fill(const lw_facts *f, lw_finding *found) {
   bool behind = f->wall->site.backfill_refused;
-  if (!behind && f->wall->site.allowable_bearing_kpa > 0.0) return false;
+  if (!behind && !bears_nothing(f)) return false;
   found->origin = LW_GIVEN;
   lw_print(found->detail, sizeof found->detail, "%s",
            behind ? "the soil behind is refused as backfill"

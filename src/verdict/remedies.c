@@ -121,18 +121,32 @@ static void stone_wedge(lw_result *result, lw_result *scratch) {
       result, scratch);
 }
 
-/* Leaning further back need not help all the way, so every step is tried in turn. */
+/* Leaning further back need not help all the way: the first step that stands, or else the best. */
+static int best_setback(const lw_trial *trial, double from, int most) {
+  int best = 1;
+  double best_ratio = -1.0;
+  for (int steps = 1; steps <= most; steps++) {
+    if (lw_trial_stands(trial, from + steps * SETBACK_STEP_M)) return steps;
+    lw_number ratio = lw_trial_ratio(trial->scratch);
+    if (ratio.known && ratio.value > best_ratio) {
+      best = steps;
+      best_ratio = ratio.value;
+    }
+  }
+  return best;
+}
+
 static void more_setback(lw_result *result, lw_result *scratch) {
   const lw_case *c = &result->given;
   if (c->wall_kind.value != LW_WALL_COURSES || c->course_count.si < 2.0) return;
   double from = whole_steps(c->setback.origin == LW_ABSENT ? 0.0 : c->setback.si, SETBACK_STEP_M);
   int most = count_to(from, SETBACK_MOST_SHARE * lw_change_depth_now(c), SETBACK_STEP_M);
+  if (most < 1) return;
   lw_trial trial = {.now = result, .scratch = scratch, .change = lw_change_setback};
-  int steps = 1;
-  while (steps < most && !lw_trial_stands(&trial, from + steps * SETBACK_STEP_M)) steps++;
+  int steps = best_setback(&trial, from, most);
   attempt(&(lw_attempt){.slug = "more-setback",
                         .change = lw_change_setback,
-                        .steps = {from + (steps - 1) * SETBACK_STEP_M, SETBACK_STEP_M, most < 1 ? 0 : 1},
+                        .steps = {from + (steps - 1) * SETBACK_STEP_M, SETBACK_STEP_M, 1},
                         .told_sign = 1.0,
                         .tells = "Each course set back %.0f mm",
                         .tells_times = 1000.0},

@@ -1,0 +1,112 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "help.h"
+
+#include <criterion/criterion.h>
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+static const char clear_bed[] =
+    "item,value\n"
+    "site behind,bed\nsite back,wall\nlevel difference,0 mm\nboundary distance,60 m\n"
+    "building distance,60 m\nother wall distance,60 m\nother wall height,300 mm\n"
+    "other wall side,below\n"
+    "public way distance,60 m\nservice distance,60 m\nwaterbody distance,600 m\n"
+    "pool barrier distance,60 m\nfence height,0 m\nsite above,nobody\nvehicle access,no\n"
+    "water held behind,no\nmapped land,no\nreactive soil,no\nworks,new\n"
+    "block height,100 mm\nblock depth,300 mm\nblock length,400 mm\ncourse count,4\n"
+    "wall embedment,100 mm\nblock unit weight,21 kN/m3\nground slope,0 deg\n"
+    "front slope,0 deg\nsoil 1 name,clean sand\nfooting soil name,clean sand\n"
+    "drain outlets,2\nstone width,300 mm\nwall joints,open\nground drains,yes\n"
+    "people on cap,no\n";
+
+lw_tables *verdict_tables_copy(void) {
+  lw_tables *tables = calloc(1, sizeof *tables);
+  lw_error error = {0};
+  cr_assert_not_null(tables);
+  cr_assert_eq(lw_tables_read(NULL, tables, &error), LW_OK, "%s", error.text);
+  return tables;
+}
+
+const lw_tables *verdict_tables(void) {
+  static lw_tables *tables;
+  if (!tables) tables = verdict_tables_copy();
+  return tables;
+}
+
+lw_limit_row *verdict_limit(lw_tables *tables, const char *id) {
+  for (int i = 0; i < tables->limit_count; i++) {
+    if (strcmp(tables->limit[i].id, id) == 0) return &tables->limit[i];
+  }
+  cr_assert_fail("no limit %s", id);
+  return NULL;
+}
+
+static void change(const char *changes, lw_case *c, lw_faults *faults) {
+  char argument[160];
+  for (int number = 1; changes[0] != '\0'; number++) {
+    size_t length = strcspn(changes, ";");
+    snprintf(argument, sizeof argument, "%.*s", (int)length, changes);
+    cr_assert_eq(lw_sheet_override(argument, number, c, faults), LW_OK, "%s: %s", argument,
+                 faults->fault[0].wanted);
+    changes += length + (changes[length] == ';' ? 1 : 0);
+  }
+}
+
+void verdict_case(const char *changes, lw_case *c) {
+  lw_faults faults = {.count = 0};
+  cr_assert_eq(lw_sheet_read(clear_bed, sizeof clear_bed - 1, c, &faults), LW_OK, "%s: %s",
+               faults.fault[0].stood, faults.fault[0].wanted);
+  change(changes, c, &faults);
+}
+
+void verdict_situations(lw_holds holds, lw_situations *situations) {
+  double has = holds == LW_HOLDS ? 1.77 : 1.32;
+  *situations = (lw_situations){.count = 1};
+  situations->situation[0] = (lw_situation){.name = LW_SITUATION_OUTLET_BLOCKED,
+                                            .kind = LW_USUAL,
+                                            .decides = true,
+                                            .why = "made by hand",
+                                            .check_count = 1};
+  situations->situation[0].check[0] = (lw_check){.kind = LW_CHECK_SLIDING,
+                                                 .at = LW_AT_BASE,
+                                                 .demand = {2.0, true},
+                                                 .resistance = {2.0 * has, true},
+                                                 .has = {has, true},
+                                                 .needs = {1.5, true},
+                                                 .ratio = {has / 1.5, true},
+                                                 .unit = "kN/m",
+                                                 .holds = holds,
+                                                 .counts = true};
+  if (holds != LW_CANNOT_SHOW) return;
+  lw_check *check = &situations->situation[0].check[0];
+  check->has.known = check->ratio.known = false;
+  check->reason = LW_REASON_UPLIFT_UNSETTLED;
+}
+
+lw_verdict verdict_with(const lw_tables *tables, const char *changes, lw_holds holds) {
+  lw_case c;
+  lw_faults faults = {.count = 0};
+  lw_wall wall;
+  lw_situations situations;
+  lw_verdict verdict;
+  verdict_case(changes, &c);
+  cr_assert_eq(lw_case_settle(tables, &c, &faults), LW_OK, "%s: %s", changes, faults.fault[0].wanted);
+  lw_wall_build(&c, tables, &wall);
+  verdict_situations(holds, &situations);
+  lw_verdict_reach(&c, tables, &wall, &situations, &verdict);
+  return verdict;
+}
+
+lw_verdict verdict_of(const char *changes, lw_holds holds) {
+  return verdict_with(verdict_tables(), changes, holds);
+}
+
+const lw_verdict_reason *verdict_reason(const lw_verdict *verdict, lw_answer answer, const char *slug) {
+  for (int i = 0; i < verdict->reason_count; i++) {
+    const lw_verdict_reason *r = &verdict->reason[i];
+    if (r->answer == answer && strcmp(r->slug, slug) == 0) return r;
+  }
+  return NULL;
+}

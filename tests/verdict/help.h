@@ -1,0 +1,28 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef TESTS_VERDICT_HELP_H
+#define TESTS_VERDICT_HELP_H
+
+#include <lowwall/result.h>
+
+/** The built-in tables, read once a process. */
+const lw_tables *verdict_tables(void);
+/** The same to be changed, as a council would; read anew by each call. */
+lw_tables *verdict_tables_copy(void);
+/** A row of tables/limits.csv by its id. */
+lw_limit_row *verdict_limit(lw_tables *tables, const char *id);
+
+/** A low bed far from everything, answers all known, with the items of `changes` ("item=value;item=value") instead.
+ *  Not settled. */
+void verdict_case(const char *changes, lw_case *c);
+
+/** Situations of one check, made by hand, so that the verdict is tested apart from the mechanics. */
+void verdict_situations(lw_holds holds, lw_situations *situations);
+
+/** The verdict on that bed with changes, its checks by hand. */
+lw_verdict verdict_of(const char *changes, lw_holds holds);
+lw_verdict verdict_with(const lw_tables *tables, const char *changes, lw_holds holds);
+
+/** The reason with that slug, or NULL. */
+const lw_verdict_reason *verdict_reason(const lw_verdict *verdict, lw_answer answer, const char *slug);
+
+#endif

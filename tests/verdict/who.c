@@ -1,0 +1,236 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <criterion/criterion.h>
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "help.h"
+
+/* Heights are set through four courses of equal blocks, nothing buried, so that every definition is one
+ * figure. */
+static lw_verdict of_height(double height_m, const char *more) {
+  char changes[240];
+  snprintf(changes, sizeof changes, "wall embedment=0 mm;block height=%.6g mm%s%s", height_m * 250.0,
+           more[0] ? ";" : "", more);
+  return verdict_of(changes, LW_HOLDS);
+}
+
+typedef struct step {
+  double height_m;
+  const char *more;
+  lw_who who;
+} step;
+
+/* Each row of the default, at its figure and a millimetre past it. */
+Test(verdict, default_limits_at_their_figures) {
+  static const step steps[] = {
+      {0.3, "", LW_WHO_BUILDER},
+      {0.5, "", LW_WHO_BUILDER},
+      {0.501, "", LW_WHO_COUNCIL},
+      {0.6, "", LW_WHO_COUNCIL},
+      {0.601, "", LW_WHO_COUNCIL},
+      {1.0, "", LW_WHO_COUNCIL},
+      {1.001, "", LW_WHO_ENGINEER},
+      {1.5, "", LW_WHO_ENGINEER},
+      {1.501, "", LW_WHO_ENGINEER},
+      {0.6, "load 1 kind=uniform;load 1 pressure=5 kPa", LW_WHO_COUNCIL},
+      {0.601, "load 1 kind=uniform;load 1 pressure=5 kPa", LW_WHO_ENGINEER},
+      {0.601, "load 1 kind=uniform;load 1 pressure=2.5 kPa", LW_WHO_COUNCIL},
+  };
+  for (size_t i = 0; i < sizeof steps / sizeof *steps; i++) {
+    lw_verdict v = of_height(steps[i].height_m, steps[i].more);
+    cr_expect_eq(v.who, steps[i].who, "%g m %s: %s (%s)", steps[i].height_m, steps[i].more,
+                 lw_who_slug(v.who), v.headline);
+  }
+}
+
+Test(verdict, past_one_and_a_half_metres_no_small_wall_rule_holds) {
+  lw_verdict at = of_height(1.5, ""), past = of_height(1.501, "");
+  cr_expect_null(verdict_reason(&at, LW_ANSWER_WHO, "limit-design"));
+  cr_expect_not_null(verdict_reason(&past, LW_ANSWER_WHO, "limit-design"));
+}
+
+Test(verdict, level_is_up_to_one_in_twenty) {
+  lw_verdict level = of_height(0.4, "ground slope=1:20"), steep = of_height(0.4, "ground slope=1:19");
+  cr_expect_eq(level.who, LW_WHO_BUILDER);
+  cr_expect_eq(steep.who, LW_WHO_ENGINEER);
+  cr_expect_not_null(verdict_reason(&steep, LW_ANSWER_WHO, "sloping-ground"));
+}
+
+typedef struct cause {
+  const char *changes, *slug;
+} cause;
+
+static void expect_cause(const cause *rows, size_t count, lw_who who) {
+  for (size_t i = 0; i < count; i++) {
+    lw_verdict v = verdict_of(rows[i].changes, LW_HOLDS);
+    const lw_verdict_reason *r = verdict_reason(&v, LW_ANSWER_WHO, rows[i].slug);
+    cr_expect_eq(v.who, who, "%s: %s", rows[i].changes, lw_who_slug(v.who));
+    cr_expect_not_null(r, "%s: no %s", rows[i].changes, rows[i].slug);
+    if (!r) continue;
+    cr_expect_eq(r->who, who, "%s", rows[i].changes);
+    cr_expect_neq(r->source[0], '\0', "%s has no source", r->slug);
+    cr_expect_neq(r->text[0], '\0');
+  }
+}
+
+/* What means an engineer whatever the height, each alone. */
+Test(verdict, each_condition_alone_means_an_engineer) {
+  static const cause rows[] = {
+      {"building distance=0.39 m", "supports-building"},
+      {"vehicle access=yes", "vehicle-load"},
+      {"water held behind=yes", "water-held"},
+      {"pool barrier distance=0 m", "water-held"},
+      {"other wall distance=0.59 m", "other-wall-near"},
+      {"ground slope=1:19", "sloping-ground"},
+      {"front slope=1:19", "sloping-ground"},
+      {"boundary distance=0.39 m", "boundary"},
+      {"public way distance=0.39 m", "public-way"},
+      {"mapped land=yes", "mapped-land"},
+      {"reactive soil=yes", "reactive-soil"},
+      {"fence height=0.1 m", "fence-load"},
+      {"course count=12;site above=household", "barrier-needed"},
+      {"drain outlets=0;wall joints=sealed;ground drains=no", "no-outlet"},
+      {"water depth=0.2 m", "no-outlet"},
+      {"soil 1 name=topsoil", "bad-fill"},
+      {"footing soil name=organic soil", "bad-fill"},
+      {"works=moved", "wall-that-moved"},
+      {"works=raised", "wall-that-moved"},
+      {"service distance=0.09 m", "digs-below-footing"},
+  };
+  expect_cause(rows, sizeof rows / sizeof *rows, LW_WHO_ENGINEER);
+}
+
+Test(verdict, each_missed_clearance_alone_means_the_council) {
+  static const cause rows[] = {
+      {"boundary distance=0.99 m", "clearance-boundary"},
+      {"building distance=1.49 m", "clearance-building"},
+      {"other wall distance=1.99 m", "clearance-other-wall"},
+      {"load 1 kind=strip;load 1 pressure=5 kPa;load 1 near edge=1.49 m;load 1 far edge=3 m",
+       "clearance-load"},
+      {"service distance=0.99 m", "clearance-service"},
+      {"waterbody distance=39.9 m", "clearance-waterbody"},
+      {"public way distance=3.65 m", "clearance-public-way"},
+      {"pool barrier distance=0.89 m", "clearance-pool-barrier"},
+      {"other wall side=above;other wall height=1.1 m;other wall distance=2.1 m", "upper-wall-taller"},
+  };
+  expect_cause(rows, sizeof rows / sizeof *rows, LW_WHO_COUNCIL);
+}
+
+Test(verdict, clearances_just_kept_leave_it_to_the_builder) {
+  lw_verdict v = verdict_of("boundary distance=1 m;building distance=1.5 m;other wall distance=2 m;"
+                            "service distance=1 m;waterbody distance=40 m;public way distance=3.66 m;"
+                            "pool barrier distance=0.9 m",
+                            LW_HOLDS);
+  cr_expect_eq(v.who, LW_WHO_BUILDER, "%s", v.headline);
+  cr_expect_eq(v.exit_status, 0);
+}
+
+/* A drop that people reach is asked about from 0.6 m; where nobody is above it is not. */
+Test(verdict, a_fall_is_asked_about) {
+  lw_verdict people = of_height(0.6, "site above=household"), nobody = of_height(0.6, "site above=nobody");
+  cr_expect_not_null(verdict_reason(&people, LW_ANSWER_WHO, "limit-barrier"));
+  cr_expect_null(verdict_reason(&nobody, LW_ANSWER_WHO, "limit-barrier"));
+  cr_expect_eq(people.who, LW_WHO_COUNCIL);
+}
+
+/* Every condition of the table has its answer here, or is one that no item asks for. */
+Test(verdict, every_row_of_conditions_is_answered) {
+  static const char *const answered[] = {
+      "supports-building",  "vehicle-load", "water-held",    "other-wall-near", "sloping-ground",
+      "boundary",           "public-way",   "mapped-land",   "reactive-soil",   "fence-load",
+      "barrier-needed",     "no-outlet",    "bad-fill",      "earthquake",      "wall-that-moved",
+      "digs-below-footing", "heritage",     "vibrating-load"};
+  const lw_tables *tables = verdict_tables();
+  cr_expect_eq((size_t)tables->condition_count, sizeof answered / sizeof *answered);
+  for (size_t i = 0; i < sizeof answered / sizeof *answered; i++) {
+    cr_expect_not_null(lw_tables_condition(tables, answered[i]), "%s", answered[i]);
+  }
+}
+
+Test(verdict, an_assumed_answer_says_so) {
+  lw_verdict v = verdict_of("vehicle access=unknown;boundary distance=unknown", LW_HOLDS);
+  const lw_verdict_reason *r = verdict_reason(&v, LW_ANSWER_WHO, "vehicle-load");
+  cr_assert_not_null(r);
+  cr_expect(r->assumed);
+  cr_expect_not_null(strstr(r->text, "not known, so taken as"));
+  cr_expect_eq(v.who, LW_WHO_ENGINEER);
+}
+
+/* A known place has its own figures; what is nowhere mild stays grave. */
+Test(verdict, a_known_place_has_its_own_height) {
+  lw_verdict nz = of_height(1.4, "place=new-zealand"), past = of_height(1.501, "place=new-zealand");
+  cr_expect(nz.place_known);
+  cr_expect_neq(nz.who, LW_WHO_ENGINEER, "%s", nz.headline);
+  cr_expect_neq(past.who, LW_WHO_BUILDER);
+  lw_verdict slope = of_height(0.3, "place=new-zealand;ground slope=1:4");
+  cr_expect_eq(slope.who, LW_WHO_ENGINEER);
+}
+
+Test(verdict, below_and_above_in_new_south_wales) {
+  lw_verdict at = of_height(0.6, "place=NSW"), past = of_height(0.601, "place=NSW");
+  cr_expect_eq(at.who, LW_WHO_BUILDER, "%s", at.headline);
+  cr_expect_not_null(strstr(at.headline, "New South Wales"));
+  cr_expect_not_null(strstr(at.headline, "confirm with the authority"));
+  cr_expect_neq(past.who, LW_WHO_BUILDER);
+  cr_expect_not_null(verdict_reason(&past, LW_ANSWER_WHO, "limit-exemption"));
+}
+
+Test(verdict, a_place_without_a_height_of_its_own_falls_back_on_the_default) {
+  lw_verdict v = of_height(0.55, "place=scotland");
+  cr_expect_not(v.place_known);
+  cr_expect_eq(v.who, LW_WHO_COUNCIL);
+}
+
+/* A council changes one cell. */
+Test(verdict, one_cell_of_limits_changes_the_verdict) {
+  lw_tables *tables = verdict_tables_copy();
+  const char *wall = "place=NSW;wall embedment=0 mm;block height=150 mm";
+  cr_expect_eq(verdict_with(tables, wall, LW_HOLDS).exit_status, 0);
+  verdict_limit(tables, "AU-NSW-01")->height_m = 0.45;
+  cr_expect_eq(verdict_with(tables, wall, LW_HOLDS).exit_status, 3);
+  verdict_limit(tables, "AU-NSW-01")->trigger = LW_ENGINEER_ABOVE;
+  cr_expect_eq(verdict_with(tables, wall, LW_HOLDS).exit_status, 5);
+  free(tables);
+}
+
+Test(verdict, one_cell_of_conditions_changes_who_is_called) {
+  lw_tables *tables = verdict_tables_copy();
+  for (int i = 0; i < tables->condition_count; i++) {
+    lw_condition_row *row = &tables->condition[i];
+    if (strcmp(row->slug, "reactive-soil") == 0) snprintf(row->who, sizeof row->who, "council");
+  }
+  cr_expect_eq(verdict_with(tables, "reactive soil=yes", LW_HOLDS).who, LW_WHO_COUNCIL);
+  cr_expect_eq(verdict_of("reactive soil=yes", LW_HOLDS).who, LW_WHO_ENGINEER);
+  free(tables);
+}
+
+/* A row unsure of itself calls for the council at most. */
+Test(verdict, a_row_of_low_confidence_only_asks) {
+  lw_tables *tables = verdict_tables_copy();
+  lw_limit_row *row = verdict_limit(tables, "AU-NSW-03");
+  const char *wall = "place=NSW;wall embedment=0 mm;block height=160 mm;cut depth=0.64 m;fill depth=0 m";
+  cr_expect_eq(verdict_with(tables, wall, LW_HOLDS).who, LW_WHO_ENGINEER);
+  snprintf(row->confidence, sizeof row->confidence, "low");
+  cr_expect_eq(verdict_with(tables, wall, LW_HOLDS).who, LW_WHO_COUNCIL);
+  free(tables);
+}
+
+Test(verdict, tiers_add_up_where_the_row_says_so) {
+  lw_verdict alone = of_height(0.6, "place=south-australia;other wall height=0.6 m");
+  lw_verdict both = of_height(0.6, "place=south-australia;other wall height=0.6 m;other wall distance=1.9 m");
+  cr_expect_null(verdict_reason(&alone, LW_ANSWER_WHO, "limit-approval"), "%s", alone.headline);
+  cr_expect_not_null(verdict_reason(&both, LW_ANSWER_WHO, "limit-approval"));
+}
+
+/* For the cautious default no wall on a clear site is treated more mildly than where a limit is on file
+ * and low. */
+Test(verdict, the_default_never_falls_behind_with_height) {
+  lw_who before = LW_WHO_BUILDER;
+  for (int mm = 100; mm <= 1800; mm += 50) {
+    lw_verdict v = of_height(mm / 1000.0, "");
+    cr_expect_geq(v.who, before, "%d mm", mm);
+    before = v.who;
+  }
+}
