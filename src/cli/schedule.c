@@ -69,17 +69,15 @@ static void write_text(schedule_run *run) {
 static void begin(schedule_run *run) {
   if (!run->begun && !run->asked->json) lw_report_row_header(&run->text);
   run->begun = true;
+  write_text(run);
 }
 
 static void write_faults(schedule_run *run) {
-  if (run->asked->json) {
-    lw_report_row_faults_json(&run->c, &run->faults, &run->text);
-  } else {
-    lw_report_row_faults(&run->c, &run->faults, &run->text);
-  }
-  note(run, LW_EXIT_BAD_INPUT);
   if (run->output.name == NULL) fflush(run->output.file);   /* lines and rows keep their order on a terminal */
   lw_cli_print_faults(&run->faults);
+  note(run, LW_EXIT_BAD_INPUT);
+  if (run->asked->json) lw_report_row_faults_json(&run->c, &run->faults, &run->text);
+  else lw_report_row_faults(&run->c, &run->faults, &run->text);
 }
 
 static void write_result(schedule_run *run) {
