@@ -16,7 +16,8 @@
 static const char help[] =
     "lowwall check [--working | --json] [--tables DIR] [-o FILE] [SHEET] [ITEM=VALUE ...]\n"
     "\n"
-    "Check the wall of a sheet, or the many walls of a schedule: what it is, whether it stands, who must sign.\n"
+    "Check the wall of a sheet, or the many walls of a schedule: what it is, whether it stands, who must\n"
+    "sign.\n"
     "SHEET is a CSV file, or - for standard input. Items on the command line override it, as in\n"
     "'wall height=1.2 m'; without a sheet they make the wall.\n"
     "\n"
@@ -65,10 +66,12 @@ static bool take_arguments(int argc, char **argv, lw_check_asked *asked) {
       lw_cli_refuse("check", "bad-option: an empty argument is neither a sheet nor ITEM=VALUE");
       return false;
     } else if (lacks_value(argv[i])) {
-      lw_cli_refuse("check", "no-value: \"%.80s\" is an item and wants a value, as in 'wall height=900 mm'", argv[i]);
+      lw_cli_refuse("check", "no-value: \"%.80s\" is an item and wants a value, as in 'wall height=900 mm'",
+                    argv[i]);
       return false;
     } else if (asked->sheet != NULL) {
-      lw_cli_refuse("check", "bad-option: %.200s and %.200s: one sheet at a time; a schedule holds many walls",
+      lw_cli_refuse("check",
+                    "bad-option: %.200s and %.200s: one sheet at a time; a schedule holds many walls",
                     asked->sheet, argv[i]);
       return false;
     } else {
@@ -95,7 +98,8 @@ static bool agree(const lw_check_asked *asked) {
     return false;
   }
   if (!eats_its_sheet(asked)) return true;
-  lw_cli_refuse("check", "bad-option: %.200s is the sheet itself; give the output another name", asked->output);
+  lw_cli_refuse("check", "bad-option: %.200s is the sheet itself; give the output another name",
+                asked->output);
   return false;
 }
 
@@ -132,7 +136,8 @@ static lw_text_style style_of(const lw_check_asked *asked) {
   bool standard = asked->output == NULL || strcmp(asked->output, "-") == 0;
   bool dumb = terminal == NULL || terminal[0] == '\0' || strcmp(terminal, "dumb") == 0;
   bool refused = none != NULL && none[0] != '\0';
-  return (lw_text_style){.colour = standard && !refused && !dumb && isatty(STDOUT_FILENO) == 1, .columns = 80};
+  bool colour = standard && !refused && !dumb && isatty(STDOUT_FILENO) == 1;
+  return (lw_text_style){.colour = colour, .columns = 80};
 }
 
 static lw_status report(const lw_check_asked *asked, const lw_result *result, lw_text *text) {
@@ -171,7 +176,8 @@ static int check_upright(const lw_check_asked *asked, const lw_tables *tables, c
 
 static int check_schedule(const lw_check_asked *asked, const lw_tables *tables, check_work *work) {
   if (asked->working)
-    return lw_cli_refuse("check", "bad-option: --working is for one wall; %.200s is a schedule", asked->sheet);
+    return lw_cli_refuse("check", "bad-option: --working is for one wall; %.200s is a schedule",
+                         asked->sheet);
   return lw_check_schedule(asked, tables, &work->input, &work->faults);
 }
 

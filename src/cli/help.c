@@ -39,7 +39,8 @@ const lw_cli_command *lw_cli_command_of(const char *name) {
 
 static int general_help(void) {
   lw_text text = {0};
-  lw_text_add(&text, "lowwall checks small dry-laid gravity retaining walls from a sheet of measurements.\n\n");
+  lw_text_add(&text,
+              "lowwall checks small dry-laid gravity retaining walls from a sheet of measurements.\n\n");
   for (size_t i = 0; i < COMMAND_COUNT; i++)
     lw_text_addf(&text, "  lowwall %-9s %s\n", commands[i].name, commands[i].summary);
   lw_text_add(&text,

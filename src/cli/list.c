@@ -25,16 +25,18 @@ static int print_help(void) {
               "lowwall list formats FORMAT\n"
               "\n"
               "Print the published values in effect, with their sources, or what a sheet may hold.\n"
-              "seen: read in a public copy; memory: known, not read; derived, proposal: made by this project;\n"
-              "practice: common practice, no source. docs/sources.md says what a [KEY ...] is.\n\n");
+              "seen: read in a public copy; memory: known, not read; derived, proposal: made by this\n"
+              "project; practice: common practice, no source. docs/sources.md says what a [KEY ...] is.\n\n");
   const lw_list *list;
-  for (size_t i = 0; (list = lw_list_at(i)) != NULL; i++) lw_text_addf(&text, "  %-10s  %s\n", list->name, list->about);
+  for (size_t i = 0; (list = lw_list_at(i)) != NULL; i++)
+    lw_text_addf(&text, "  %-10s  %s\n", list->name, list->about);
   lw_text_add(&text,
               "\n"
               "  --csv               as CSV; a published table as it stands in its file\n"
               "  --json              as JSON, an object a row\n"
               "  --markdown          of items: the tables of docs/sheet.md\n"
-              "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n"
+              "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its\n"
+              "                      name\n"
               "  -o, --output FILE   write there, the whole of it or nothing\n"
               "  -h, --help          this page\n");
   return lw_output_write(NULL, &text, LW_EXIT_DONE);
@@ -133,7 +135,8 @@ static bool applies(const list_asked *asked, const lw_tables *tables, const char
   }
   const char *place = lw_tables_place(tables, asked->only);
   for (int i = 0; place != NULL && i < tables->limit_count; i++)
-    if (strcmp(tables->limit[i].id, key) == 0) return lw_tables_limit_applies(tables, &tables->limit[i], place);
+    if (strcmp(tables->limit[i].id, key) == 0)
+      return lw_tables_limit_applies(tables, &tables->limit[i], place);
   return false;
 }
 
@@ -143,7 +146,8 @@ static void keep_only(const list_asked *asked, const lw_tables *tables, lw_grid 
     if (!applies(asked, tables, lw_grid_at(grid, row, column))) lw_grid_remove(grid, row);
 }
 
-static lw_status write_form(const list_asked *asked, const lw_tables *tables, const lw_text *csv, lw_text *out) {
+static lw_status write_form(const list_asked *asked, const lw_tables *tables, const lw_text *csv,
+                            lw_text *out) {
   lw_grid grid;
   lw_status status = lw_grid_read(csv, &grid);
   if (status == LW_OK && asked->only != NULL) keep_only(asked, tables, &grid);

@@ -31,7 +31,8 @@ void lw_list_make_places(const lw_tables *tables, lw_text *csv) {
     char rows[16];
     int count = 0;
     if (!is_first(tables, row)) continue;
-    for (int i = row; i < tables->limit_count; i++) count += strcmp(tables->limit[i].place, limit->place) == 0;
+    for (int i = row; i < tables->limit_count; i++)
+      count += strcmp(tables->limit[i].place, limit->place) == 0;
     lw_print(rows, sizeof rows, "%d", count);
     add_row(csv, (const char *const[]){limit->place, limit->aliases, limit->within, limit->country,
                                        limit->region, rows, NULL});
@@ -108,8 +109,8 @@ void lw_list_make_items(const lw_tables *tables, lw_text *csv) {
     say_default(item, safe, sizeof safe);
     lw_print(means, sizeof means, "%s%s", item->means,
              item->not_yet ? " Not computed: anything but 0 is a fault." : "");
-    add_row(csv, (const char *const[]){item->part, name, key, takes, safe, item->example, means, item->question,
-                                       NULL});
+    add_row(csv, (const char *const[]){item->part, name, key, takes, safe, item->example, means,
+                                       item->question, NULL});
   }
 }
 
@@ -138,6 +139,7 @@ void lw_list_make_units(const lw_tables *tables, lw_text *csv) {
   for (size_t i = 0; (unit = lw_unit_at(i)) != NULL; i++) {
     char factor[40];
     lw_print(factor, sizeof factor, "%.15g", unit->to_si);
-    add_row(csv, (const char *const[]){unit->name, measured(unit->kind), factor, lw_kind_unit(unit->kind), NULL});
+    add_row(csv, (const char *const[]){unit->name, measured(unit->kind), factor,
+                                       lw_kind_unit(unit->kind), NULL});
   }
 }

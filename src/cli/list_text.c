@@ -7,8 +7,8 @@
 
 enum { INDENT = 4 };
 
-/* Bytes of the text that fill at most width columns, cut at a blank where there is one. UTF-8 characters of the
- * tables are one column wide. */
+/* Bytes of the text that fill at most width columns, cut at a blank where there is one. A character of the
+ * tables is one column wide. */
 static size_t fitting(const char *text, int width) {
   size_t used = 0, blank = 0;
   for (int columns = 0; text[used] != '\0' && columns < width; columns++) {

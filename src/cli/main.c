@@ -10,8 +10,8 @@
 
 #include "cli.h"
 
-/* A file opened while one of the three streams is closed would take its number, and messages would go into it.
- * They are opened the wrong way round, so that using them is still an error. */
+/* A file opened while one of the three streams is closed would take its number, and messages would go into
+ * it. They are opened the wrong way round, so that using them is still an error. */
 static void hold_the_three_streams(void) {
   for (int i = STDIN_FILENO; i <= STDERR_FILENO; i++)
     if (fcntl(i, F_GETFD) < 0 && open("/dev/null", i == STDIN_FILENO ? O_WRONLY : O_RDONLY) < 0) return;

@@ -25,7 +25,8 @@ int lw_cli_refuse(const char *command, const char *format, ...) {
   vsnprintf(said, sizeof said, format, arguments);
   va_end(arguments);
   lw_cli_clean(said);
-  fprintf(stderr, "lowwall%s%s: %s\nlowwall help%s%s says what there is.\n", space, command, said, space, command);
+  fprintf(stderr, "lowwall%s%s: %s\nlowwall help%s%s says what there is.\n", space, command, said, space,
+          command);
   return LW_EXIT_BAD_INPUT;
 }
 

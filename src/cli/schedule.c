@@ -73,7 +73,8 @@ static void begin(schedule_run *run) {
 }
 
 static void write_faults(schedule_run *run) {
-  if (run->output.name == NULL) fflush(run->output.file);   /* lines and rows keep their order on a terminal */
+  /* Lines and rows keep their order on a terminal. */
+  if (run->output.name == NULL) fflush(run->output.file);
   lw_cli_print_faults(&run->faults);
   note(run, LW_EXIT_BAD_INPUT);
   if (run->asked->json) lw_report_row_faults_json(&run->c, &run->faults, &run->text);

@@ -1,6 +1,6 @@
 #!/bin/sh
 # SPDX-License-Identifier: GPL-3.0-or-later
-# Print a record with today's output in place of the recorded one, for a person to read.   record.sh COMMAND RECORD
+# Print a record with the output of today, for a person to read.   record.sh COMMAND RECORD
 # It writes no file: who has read every line of what it prints puts it in place by hand.
 set -u
 case $1 in /*) command=$1 ;; *) command=$(pwd)/$1 ;; esac
