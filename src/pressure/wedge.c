@@ -10,19 +10,30 @@
 enum { SCAN = 48, SCAN_BROKEN = 180 };
 static const double HALF_PI = 1.57079632679489661923;
 
-typedef struct search { const lw_plane *plane; double sign; } search;
+typedef struct search {
+  lw_wedge_frame frame;
+  double sign;              /* 1 active, -1 passive */
+  double cos_lean, sin_lean;  /* of the thrust to the horizontal */
+} search;
+
+static search search_of(lw_earth_state state, const lw_plane *plane) {
+  double sign = state == LW_PASSIVE ? -1.0 : 1.0, lean = sign * plane->wall_friction_rad + plane->batter_rad;
+  return (search){lw_wedge_frame_of(plane), sign, cos(lean), sin(lean)};
+}
 
 /* Equilibrium of the body: weight, thrust at δ to the normal of the back, reaction at φ to that of the failure
- * plane, cohesion along it. NAN where the three directions do not close. */
+ * plane, cohesion along it: P = (W sin(ρ-φ) - C cos φ) / cos(ρ-φ-δ-θ), both parts divided by cos φ. NAN where
+ * the three directions do not close. */
 static double thrust_at(double angle_rad, const void *context) {
   const search *s = context;
   lw_wedge_body body;
-  if (!lw_wedge_body_of(s->plane, angle_rad, &body)) return NAN;
-  double phi = atan(body.friction_tan), delta = s->plane->wall_friction_rad, theta = s->plane->batter_rad;
-  double a = angle_rad - s->sign * phi, lean = s->sign * delta + theta;
-  double closing = cos(a - lean);
+  double run = cos(angle_rad), rise = sin(angle_rad);
+  if (!lw_wedge_body_of(&s->frame, run, rise, &body)) return NAN;
+  double rub = s->sign * body.friction_tan;
+  double up = rise - rub * run, along = run + rub * rise;
+  double closing = along * s->cos_lean + up * s->sin_lean;
   if (closing <= 1e-9) return NAN;
-  return (body.weight_kn_per_m * sin(a) - s->sign * body.cohesion_kn_per_m * cos(phi)) / closing;
+  return (body.weight_kn_per_m * up - s->sign * body.cohesion_kn_per_m) / closing;
 }
 
 /* The search is for a least value: the active thrust is turned over. */
@@ -38,11 +49,12 @@ static bool broken(const lw_plane *plane) {
 
 /* A load steps onto the body all at once: the planes that just reach each load, and each bend, are tried too. */
 static void try_corners(const search *s, double low, double high, lw_minimum *best) {
-  for (int i = -1; i < 2 * s->plane->load_count; i++) {
-    const lw_plane_load *load = &s->plane->load[i < 0 ? 0 : i / 2];
-    double x = i < 0 ? s->plane->slope_run_m : (i % 2 ? load->far_m : load->near_m);
+  const lw_plane *plane = s->frame.plane;
+  for (int i = -1; i < 2 * plane->load_count; i++) {
+    const lw_plane_load *load = &plane->load[i < 0 ? 0 : i / 2];
+    double x = i < 0 ? plane->slope_run_m : (i % 2 ? load->far_m : load->near_m);
     if (!isfinite(x)) continue;
-    double angle = lw_wedge_angle_to(s->plane, x) - 1e-12;
+    double angle = lw_wedge_angle_to(&s->frame, x) - 1e-12;
     if (angle <= low || angle >= high) continue;
     double value = to_minimise(angle, s);
     if (isfinite(value) && value < best->value) *best = (lw_minimum){angle, value};
@@ -81,7 +93,7 @@ static void record(const lw_wedge *wedge, const lw_working *working) {
 
 lw_status lw_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_wedge *wedge, lw_error *error,
                           const lw_working *working) {
-  search s = {.plane = plane, .sign = state == LW_PASSIVE ? -1.0 : 1.0};
+  search s = search_of(state, plane);
   if (state == LW_AT_REST)
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE_AT_REST, "at rest no wedge slides");
   bool endless = isinf(plane->slope_run_m);
@@ -93,7 +105,7 @@ lw_status lw_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_wedge 
   if (status != LW_OK) return no_wedge(plane, error);
   try_corners(&s, low, high, &best);
   lw_wedge_body body;
-  if (!lw_wedge_body_of(plane, best.x, &body)) return no_wedge(plane, error);
+  if (!lw_wedge_body_of(&s.frame, cos(best.x), sin(best.x), &body)) return no_wedge(plane, error);
   *wedge = (lw_wedge){
       .thrust_kn_per_m = state == LW_PASSIVE ? best.value : fmax(-best.value, 0.0),
       .plane_angle_rad = best.x, .weight_kn_per_m = body.weight_kn_per_m, .reach_m = body.reach_m,

@@ -9,37 +9,43 @@ enum { CORNERS = 12 };
 
 typedef struct body_corners { lw_corner corner[CORNERS]; int count; } body_corners;
 
-static lw_corner top_of(const lw_plane *plane) {
-  return (lw_corner){-plane->height_m * tan(plane->batter_rad), plane->height_m};
+static bool one_zone(const lw_plane *plane) {
+  bool one_soil = plane->layer_count == 1 || plane->layer[0].bottom_m >= plane->height_m;
+  return one_soil && (plane->water_depth_m <= 0.0 || plane->water_depth_m >= plane->height_m);
 }
 
-static double ground_at(const lw_plane *plane, double behind_m) {
-  return plane->height_m + fmin(behind_m, plane->slope_run_m) * tan(plane->slope_rad);
+lw_wedge_frame lw_wedge_frame_of(const lw_plane *plane) {
+  return (lw_wedge_frame){
+      .plane = plane, .tan_slope = tan(plane->slope_rad),
+      .top = {-plane->height_m * tan(plane->batter_rad), plane->height_m},
+      .one_zone = one_zone(plane), .tan_friction = tan(plane->layer[0].friction_rad)};
 }
 
-/* How far behind the plane's top a line from the foot at this angle comes out: first on the slope, else on the
- * level ground beyond its run. */
-static bool daylight(const lw_plane *plane, double angle_rad, double *behind_m) {
-  lw_corner top = top_of(plane);
-  double rise = sin(angle_rad), run = cos(angle_rad), slope = tan(plane->slope_rad);
-  double closing = rise - run * slope, level = plane->height_m - slope * top.x_m;
-  double behind = closing > 1e-12 ? level / closing * run - top.x_m : INFINITY;
-  if (behind > plane->slope_run_m) {
+static double ground_at(const lw_wedge_frame *frame, double behind_m) {
+  return frame->top.y_m + fmin(behind_m, frame->plane->slope_run_m) * frame->tan_slope;
+}
+
+/* How far behind the plane's top the failure plane comes out: on the slope, else on the level ground beyond. */
+static bool daylight(const lw_wedge_frame *frame, double run, double rise, double *behind_m) {
+  double slope = frame->tan_slope, end = frame->plane->slope_run_m;
+  double closing = rise - run * slope, level = frame->top.y_m - slope * frame->top.x_m;
+  double behind = closing > 1e-12 ? level / closing * run - frame->top.x_m : INFINITY;
+  if (behind > end) {
     if (rise <= 1e-12) return false;
-    behind = ground_at(plane, plane->slope_run_m) * run / rise - top.x_m;
+    behind = ground_at(frame, end) * run / rise - frame->top.x_m;
   }
   *behind_m = fmax(behind, 0.0);
   return isfinite(behind);
 }
 
-static void shape(const lw_plane *plane, double behind_m, body_corners *body) {
-  lw_corner top = top_of(plane);
+static void shape(const lw_wedge_frame *frame, double behind_m, body_corners *body) {
+  double end = frame->plane->slope_run_m, top_x = frame->top.x_m;
   body->count = 0;
   body->corner[body->count++] = (lw_corner){0.0, 0.0};
-  body->corner[body->count++] = (lw_corner){top.x_m + behind_m, ground_at(plane, behind_m)};
-  if (plane->slope_run_m < behind_m && fabs(plane->slope_rad) > 1e-12)
-    body->corner[body->count++] = (lw_corner){top.x_m + plane->slope_run_m, ground_at(plane, plane->slope_run_m)};
-  body->corner[body->count++] = top;
+  body->corner[body->count++] = (lw_corner){top_x + behind_m, ground_at(frame, behind_m)};
+  if (end < behind_m && fabs(frame->tan_slope) > 1e-12)
+    body->corner[body->count++] = (lw_corner){top_x + end, ground_at(frame, end)};
+  body->corner[body->count++] = frame->top;
 }
 
 static double unit_weight_of(const lw_plane *plane, int layer, bool wet) {
@@ -69,21 +75,16 @@ static void add_band(const body_corners *whole, double high_y, double low_y, dou
 /* One stretch of the failure plane within a layer: its share of the reaction goes by the stress on it. */
 typedef struct reaction { double stress, tangent, cohesion; } reaction;
 
-static void add_stretch(const lw_plane *plane, int layer, double stress_kpa, double rise_m, double angle_rad,
+static void add_stretch(const lw_plane *plane, int layer, double stress_kpa, double rise_m, double rise,
                         reaction *sum) {
   double share = fmax(stress_kpa, 0.0) * rise_m;
   sum->stress += share;
   sum->tangent += share * tan(plane->layer[layer].friction_rad);
-  sum->cohesion += plane->layer[layer].cohesion_kpa * rise_m / fmax(sin(angle_rad), 1e-6);
-}
-
-static bool one_zone(const lw_plane *plane) {
-  bool one_soil = plane->layer_count == 1 || plane->layer[0].bottom_m >= plane->height_m;
-  return one_soil && (plane->water_depth_m <= 0.0 || plane->water_depth_m >= plane->height_m);
+  sum->cohesion += plane->layer[layer].cohesion_kpa * rise_m / fmax(rise, 1e-6);
 }
 
 /* Ground above the plane's top belongs to the first layer. */
-static void layered(const lw_plane *plane, const body_corners *whole, double angle_rad, lw_wedge_body *body) {
+static void layered(const lw_plane *plane, const body_corners *whole, double rise, lw_wedge_body *body) {
   reaction sum = {0};
   double stress = plane->surcharge_kpa, top_y = whole->corner[1].y_m;
   for (double depth = 0.0; depth < plane->height_m;) {
@@ -93,8 +94,8 @@ static void layered(const lw_plane *plane, const body_corners *whole, double ang
     if (!wet) bottom = fmin(bottom, plane->water_depth_m);
     double high = depth > 0.0 ? plane->height_m - depth : INFINITY;
     add_band(whole, high, plane->height_m - bottom, weight, body);
-    double rise = fmin(high, top_y) - (plane->height_m - bottom);
-    if (rise > 0.0) add_stretch(plane, i, stress + 0.5 * weight * rise, rise, angle_rad, &sum);
+    double through = fmin(high, top_y) - (plane->height_m - bottom);
+    if (through > 0.0) add_stretch(plane, i, stress + 0.5 * weight * through, through, rise, &sum);
     stress += weight * (bottom - depth);
     depth = bottom;
   }
@@ -102,38 +103,39 @@ static void layered(const lw_plane *plane, const body_corners *whole, double ang
   body->cohesion_kn_per_m = sum.cohesion;
 }
 
-static void plain(const lw_plane *plane, const body_corners *whole, lw_wedge_body *body) {
+static void plain(const lw_wedge_frame *frame, const body_corners *whole, lw_wedge_body *body) {
+  const lw_plane *plane = frame->plane;
   double area;
   lw_corner at;
   lw_polygon_area(whole->corner, whole->count, &area, &at);
   add_weight(body, area * unit_weight_of(plane, 0, plane->water_depth_m <= 0.0), at.x_m, at.y_m);
-  body->friction_tan = tan(plane->layer[0].friction_rad);
+  body->friction_tan = frame->tan_friction;
   body->cohesion_kn_per_m = plane->layer[0].cohesion_kpa * hypot(whole->corner[1].x_m, whole->corner[1].y_m);
 }
 
 /* Loads that stand on the body. */
-static void add_loads(const lw_plane *plane, double behind_m, lw_wedge_body *body) {
-  double top_x = top_of(plane).x_m;
+static void add_loads(const lw_wedge_frame *frame, double behind_m, lw_wedge_body *body) {
+  const lw_plane *plane = frame->plane;
   double middle = 0.5 * behind_m;
-  add_weight(body, plane->surcharge_kpa * behind_m, top_x + middle, ground_at(plane, middle));
+  add_weight(body, plane->surcharge_kpa * behind_m, frame->top.x_m + middle, ground_at(frame, middle));
   for (int i = 0; i < plane->load_count; i++) {
     const lw_plane_load *load = &plane->load[i];
     if (load->near_m > behind_m) continue;
     double far = fmin(load->far_m, behind_m), at = 0.5 * (load->near_m + far);
     double force = load->force_kn_per_m + load->pressure_kpa * (far - load->near_m);
-    add_weight(body, force, top_x + at, ground_at(plane, at));
+    add_weight(body, force, frame->top.x_m + at, ground_at(frame, at));
   }
 }
 
-bool lw_wedge_body_of(const lw_plane *plane, double angle_rad, lw_wedge_body *body) {
+bool lw_wedge_body_of(const lw_wedge_frame *frame, double run, double rise, lw_wedge_body *body) {
   double behind;
   body_corners whole;
-  if (!daylight(plane, angle_rad, &behind)) return false;
+  if (!daylight(frame, run, rise, &behind)) return false;
   *body = (lw_wedge_body){.reach_m = behind};
-  shape(plane, behind, &whole);
-  if (one_zone(plane)) plain(plane, &whole, body);
-  else layered(plane, &whole, angle_rad, body);
-  add_loads(plane, behind, body);
+  shape(frame, behind, &whole);
+  if (frame->one_zone) plain(frame, &whole, body);
+  else layered(frame->plane, &whole, rise, body);
+  add_loads(frame, behind, body);
   if (body->weight_kn_per_m > 0.0) {
     body->x_m /= body->weight_kn_per_m;
     body->y_m /= body->weight_kn_per_m;
@@ -141,6 +143,6 @@ bool lw_wedge_body_of(const lw_plane *plane, double angle_rad, lw_wedge_body *bo
   return true;
 }
 
-double lw_wedge_angle_to(const lw_plane *plane, double x_m) {
-  return atan2(ground_at(plane, x_m), top_of(plane).x_m + x_m);
+double lw_wedge_angle_to(const lw_wedge_frame *frame, double x_m) {
+  return atan2(ground_at(frame, x_m), frame->top.x_m + x_m);
 }

@@ -4,6 +4,15 @@
 
 #include <lowwall/pressure.h>
 
+/* A plane with its angles' tangents at hand: a search asks for hundreds of bodies. */
+typedef struct lw_wedge_frame {
+  const lw_plane *plane;
+  double tan_slope;
+  lw_corner top;                /* of the plane, seen from its foot */
+  bool one_zone;                /* one soil at one weight */
+  double tan_friction;          /* of the first layer */
+} lw_wedge_frame;
+
 /* The body between the plane, the ground and a failure plane through the plane's foot: axes at the foot, x into
  * the soil, y up. */
 typedef struct lw_wedge_body {
@@ -14,10 +23,13 @@ typedef struct lw_wedge_body {
   double reach_m;               /* where it meets the ground, behind the plane's top */
 } lw_wedge_body;
 
-/* False when the failure plane never meets the ground. */
-bool lw_wedge_body_of(const lw_plane *plane, double angle_rad, lw_wedge_body *body);
+lw_wedge_frame lw_wedge_frame_of(const lw_plane *plane);
+
+/* The body above a failure plane that rises as (run, rise), a unit vector. False when that plane never meets
+ * the ground. */
+bool lw_wedge_body_of(const lw_wedge_frame *frame, double run, double rise, lw_wedge_body *body);
 
 /* Angle of the failure plane that meets the ground at x behind the plane's top. */
-double lw_wedge_angle_to(const lw_plane *plane, double x_m);
+double lw_wedge_angle_to(const lw_wedge_frame *frame, double x_m);
 
 #endif
