@@ -157,7 +157,7 @@ typedef struct lw_wall {
   lw_section section;
   lw_method method;
   double wall_friction_rad; /* δ; a share is of the least friction angle behind */
-  const char *format;
+  char format[LW_NAME_MAX];
   bool people_on_cap;
 } lw_wall;
 

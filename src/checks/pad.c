@@ -33,15 +33,16 @@ static void press_evenly(lw_contact *contact, double width_m) {
 }
 
 static void no_pad(lw_stage *stage) {
-  stage->status = LW_NO_SOLUTION;
-  stage->reason = LW_REASON_NO_PAD;
-  stage->forces.count = 0;
+  *stage = (lw_stage){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_PAD};
 }
 
 void lw_stage_pad(const lw_wall *wall, const lw_push *push, const lw_actions *actions, lw_stage *stage) {
   const lw_pad *pad = &wall->site.pad;
-  lw_stage_base(wall, push, actions, stage);
-  if (pad->thickness_m <= 0.0) no_pad(stage);
+  if (pad->thickness_m <= 0.0) {
+    no_pad(stage);
+    return;
+  }
+  lw_stage_start(push, stage);
   if (stage->status != LW_OK) return;
   double foot = -pad->thickness_m;
   lw_forces_gather(wall, &wall->section, push, actions, &stage->forces);

@@ -5,7 +5,7 @@
 
 /* One contact in one situation: forces gathered, contact balanced. */
 
-static void take_push(const lw_push *push, lw_stage *stage) {
+void lw_stage_start(const lw_push *push, lw_stage *stage) {
   stage->status = push->status;
   stage->reason = push->reason;
   stage->back = push->back;
@@ -43,7 +43,7 @@ static void close_stage(lw_stage *stage) {
 }
 
 void lw_stage_base(const lw_wall *wall, const lw_push *push, const lw_actions *actions, lw_stage *stage) {
-  take_push(push, stage);
+  lw_stage_start(push, stage);
   if (stage->status != LW_OK) return;
   lw_forces_gather(wall, &wall->section, push, actions, &stage->forces);
   lw_contact_terms terms = terms_of(&wall->site, &wall->section, true);
@@ -55,7 +55,7 @@ void lw_stage_base(const lw_wall *wall, const lw_push *push, const lw_actions *a
 /* A joint that is open lets the water out; one that is sealed carries it as uplift. */
 void lw_stage_above(const lw_wall *wall, const lw_section *above, const lw_push *push, const lw_actions *actions,
                     lw_stage *stage) {
-  take_push(push, stage);
+  lw_stage_start(push, stage);
   if (stage->status != LW_OK) return;
   lw_forces_gather(wall, above, push, actions, &stage->forces);
   lw_contact_terms terms = terms_of(&wall->site, above, !wall->site.joints_open);

@@ -60,6 +60,8 @@ void lw_contact_solve(const lw_wall *wall, const lw_contact_terms *terms, lw_for
 void lw_contact_balance(const lw_method *method, const lw_contact_terms *terms, const lw_forces *forces,
                         lw_contact *contact);
 
+/* The push taken over, nothing gathered yet. */
+void lw_stage_start(const lw_push *push, lw_stage *stage);
 void lw_stage_base(const lw_wall *wall, const lw_push *push, const lw_actions *actions, lw_stage *stage);
 void lw_stage_pad(const lw_wall *wall, const lw_push *push, const lw_actions *actions, lw_stage *stage);
 void lw_stage_above(const lw_wall *wall, const lw_section *above, const lw_push *push, const lw_actions *actions,

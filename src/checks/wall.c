@@ -19,5 +19,6 @@ void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
   lw_section_build(c, &wall->section);
   lw_method_build(c, &wall->method);
   wall->wall_friction_rad = wall_friction_of(c, &wall->site);
-  wall->format = c->method_format.origin == LW_ABSENT ? "lowwall" : c->method_format.text;
+  lw_print(wall->format, sizeof wall->format, "%s",
+           c->method_format.origin == LW_ABSENT ? "lowwall" : c->method_format.text);
 }
