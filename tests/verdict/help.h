@@ -11,8 +11,8 @@ lw_tables *verdict_tables_copy(void);
 /** A row of tables/limits.csv by its id. */
 lw_limit_row *verdict_limit(lw_tables *tables, const char *id);
 
-/** A low bed far from everything, answers all known, with the items of `changes` ("item=value;item=value") instead.
- *  Not settled. */
+/** A low bed far from everything, answers all known, with the items of `changes` ("item=value;item=value")
+ *  instead. Not settled. */
 void verdict_case(const char *changes, lw_case *c);
 
 /** Situations of one check, made by hand, so that the verdict is tested apart from the mechanics. */

@@ -276,6 +276,20 @@ Test(verdict, questions_are_sorted_by_what_they_change) {
   free(result);
 }
 
+/* The graver verdict falls away first, however much another answer adds to the margin. */
+Test(verdict, an_answer_that_changes_who_is_called_comes_before_one_that_adds_margin) {
+  lw_result *result = run("mapped land=unknown;base friction=unknown;block depth=400 mm;course count=6");
+  cr_assert_eq(result->verdict.exit_status, 5);
+  cr_assert_eq(result->verdict.stands, LW_FALLS_SHORT);
+  find(result);
+  cr_expect_str_eq(result->asking[0].item, "mapped land");
+  cr_expect_eq(result->asking[0].exit_then, 4);
+  const lw_asking *margin = asked(result, "base friction");
+  cr_assert_not_null(margin);
+  cr_expect_eq(margin->exit_then, 5);
+  free(result);
+}
+
 Test(verdict, the_favourable_answer_is_what_a_sheet_would_say) {
   lw_result *result = run("base friction=unknown;block depth=500 mm;course count=6");
   find(result);
