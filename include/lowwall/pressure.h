@@ -16,7 +16,9 @@ extern "C" {
 typedef enum lw_earth_state { LW_ACTIVE, LW_PASSIVE, LW_AT_REST } lw_earth_state;
 
 /* One homogeneous soil against a plane. */
-typedef struct lw_wall_angles { double friction_rad, wall_friction_rad, batter_rad, slope_rad; } lw_wall_angles;
+typedef struct lw_wall_angles {
+  double friction_rad, wall_friction_rad, batter_rad, slope_rad;
+} lw_wall_angles;
 
 typedef struct lw_layer {
   double bottom_m;         /* below the plane's top; the last: INFINITY */
@@ -41,12 +43,13 @@ typedef struct lw_plane {
   lw_crack crack;
   int load_count;
   lw_plane_load load[LW_LOAD_MAX];
-  bool along_ground;           /* Rankine: the thrust is parallel to the ground; wall_friction_rad is then that angle */
+  bool along_ground;           /* Rankine: the thrust lies along the ground, wall_friction_rad that angle */
 } lw_plane;
 
-enum { LW_PROFILE_MAX = 3 * (LW_SOIL_MAX + 2) };
+enum { LW_PROFILE_MAX = 4 * (LW_SOIL_MAX + 1) };
 
-/* Pressure of the soil (with its surcharge) and of the water at a depth; two entries where it jumps. */
+/* Pressure of the soil (with its surcharge) and of the water at a depth. Points come in pairs, top and bottom
+ * of a stretch: two at one depth where the pressure jumps. In a crack only water pushes. */
 typedef struct lw_profile_point { double depth_m, soil_kpa, surcharge_kpa, water_kpa; } lw_profile_point;
 
 /* A thrust per metre run. Soil pressure is along the thrust's own direction, per metre of vertical depth. */
@@ -68,13 +71,41 @@ typedef struct lw_wedge {
   double thrust_kn_per_m;         /* along the same direction as the formula's; without water */
   double plane_angle_rad;         /* of the failure plane, from the horizontal */
   double weight_kn_per_m;         /* of the critical wedge, with the loads on it */
-  double reach_m;                 /* where the plane meets the ground, behind the plane's top */
+  double reach_m;                 /* where it, or the crack at its end, meets the ground behind the top */
+  double crack_depth_m;           /* of that crack below the ground; 0: none */
   double height_of_action_m;      /* line through the wedge's centroid parallel to the failure plane */
 } lw_wedge;
 
+/** Rankine's coefficient: thrust along the ground on a vertical plane, K γ H²/2.
+ *  in    state          active or passive
+ *        friction_rad   angle of shearing resistance, φ   rad   0 ≤ φ < π/2
+ *        slope_rad      of the ground, β                  rad   |β| ≤ φ
+ *  out   k              of the whole thrust, not of its horizontal part; unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION with the reason angle-out-of-range or steeper-than-friction
+ *  note  1 The passive value falls as the ground rises: do not use it on a slope.
+ *  from  [RANKINE1857 level and sloping ground]; tested by tests/handbook/earth_pressure.csv */
 lw_status lw_rankine_coefficient(lw_earth_state state, double friction_rad, double slope_rad, double *k,
                                  lw_error *error);
-lw_status lw_coulomb_coefficient(lw_earth_state state, const lw_wall_angles *angles, double *k, lw_error *error);
+
+/** Coulomb's coefficient: plane wedge with friction on a back of any batter, K γ H²/2 for the whole thrust.
+ *  in    state    active or passive
+ *        angles   φ (0 ≤ φ < π/2), δ, θ and β, with the signs at the head of this file
+ *  out   k        unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION with the reason steeper-than-friction (active β > φ, passive β < -φ),
+ *        angle-out-of-range, or no-wedge where no plane resists
+ *  note  1 δ + θ may be below 0 on an overhanging back: the thrust then lifts.
+ *        2 The passive value is unsafe where δ > φ/3: real soil fails along a curve.
+ *  from  [COULOMB1776 general form]; tested by tests/handbook/earth_pressure.csv and the numerical wedge */
+lw_status lw_coulomb_coefficient(lw_earth_state state, const lw_wall_angles *angles, double *k,
+                                 lw_error *error);
+
+/** Coefficient at rest, along the ground: (1 - sin φ)(1 + sin β).
+ *  in    friction_rad   φ   rad   0 ≤ φ < π/2
+ *        slope_rad      β   rad   |β| ≤ φ
+ *  out   k              unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION with the reason angle-out-of-range or steeper-than-friction
+ *  note  1 For soil that was never loaded more heavily than now; otherwise it pushes harder.
+ *  from  [JAKY1944 coefficient]; [EN1997-1 9.5.2]; tested by tests/handbook/earth_pressure.csv */
 lw_status lw_at_rest_coefficient(double friction_rad, double slope_rad, double *k, lw_error *error);
 
 /** Rankine's pressure at a point of a vertical plane, along the ground, in soil with or without cohesion.
@@ -89,6 +120,19 @@ lw_status lw_at_rest_coefficient(double friction_rad, double slope_rad, double *
 lw_status lw_rankine_pressure(lw_earth_state state, const lw_layer *layer, double slope_rad,
                               double stress_kpa, double *pressure_kpa, lw_error *error);
 
+/** Thrust on a plane by a closed formula, as profile and as sum.
+ *  in    state     active or passive; at rest knows only itself
+ *        plane     height > 0, 1 to LW_SOIL_MAX layers
+ *  out   thrust    unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION with the reason of the coefficient, for any of the layers
+ *  note  1 Each layer has its own K, on the effective vertical stress: buoyant weight below the water, which
+ *          pushes by itself. So has its cohesion: K σ - 2c√K, also for Coulomb (no adhesion on the back).
+ *        2 Where that is below 0 the soil is cracked and does not push. A wet crack is full up to the ground.
+ *        3 Rankine and at rest: the thrust lies along the ground. Cohesion on a slope: lw_rankine_pressure.
+ *        4 Ground slopes on for ever here, whatever slope_run_m says, and loads of limited width do not push:
+ *          the wedge takes them in.
+ *  from  [RANKINE1857 level and sloping ground]; [COULOMB1776 general form]; [JAKY1944 coefficient];
+ *        tested by tests/handbook/earth_pressure.csv */
 lw_status lw_rankine_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
                             const lw_working *working);
 lw_status lw_coulomb_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
@@ -96,11 +140,29 @@ lw_status lw_coulomb_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
 lw_status lw_at_rest_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
                             const lw_working *working);
 
-/** The greatest active (least passive) thrust over all plane wedges through the plane's foot, from equilibrium
- *  of forces; layers, cohesion, broken ground, water (buoyant below it) and loads of limited width included. */
+/** The greatest active (least passive) thrust of all plane wedges through the plane's foot, by equilibrium;
+ *  layers, cohesion, broken ground, water (buoyant below it) and loads of limited width included.
+ *  in    state     active or passive
+ *        plane     height > 0, 1 to LW_SOIL_MAX layers
+ *  out   wedge     unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION with the reason no-wedge-at-rest, steeper-than-friction or no-wedge
+ *  note  1 It knows nothing of the closed formulas; where lw_plane_is_plain, they agree to 1e-6.
+ *        2 Friction along the plane is that of the layers, weighted by the stress on each stretch.
+ *        3 Active soil with cohesion cracks, from the ground down, where its last column would only pull. On
+ *          a smooth upright wall that is Rankine's crack. A layer without cohesion keeps no crack open.
+ *        4 Soil above the plane's top counts as the first layer, and as above the water.
+ *  from  [COULOMB1776 trial wedge]; tested by tests/handbook/earth_pressure.csv and the closed formulas */
 lw_status lw_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_wedge *wedge, lw_error *error,
                           const lw_working *working);
-/** The wedge as a method of its own: thrust, direction and height of action as a lw_thrust. */
+
+/** The wedge as a method of its own: thrust, direction and height of action as a lw_thrust, without profile.
+ *  in    state, plane   as lw_wedge_thrust
+ *  out   thrust         unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION, as lw_wedge_thrust
+ *  note  1 It acts where a line through the wedge's centroid, parallel to the failure plane, meets the back:
+ *          a usual rule, not a result.
+ *        2 Water in a crack pushes on the wall, as it does with Rankine.
+ *  from  [COULOMB1776 trial wedge]; tested by tests/handbook/earth_pressure.csv */
 lw_status lw_wedge_as_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
                              const lw_working *working);
 
@@ -114,8 +176,8 @@ typedef struct lw_pressure_routine {
 /** The routine of a method; the list in the order of lw_pressure_method. */
 const lw_pressure_routine *lw_pressure_routine_of(lw_pressure_method method);
 
-/** True when formula and wedge must agree: one cohesionless soil, straight ground, uniform load, no water
- *  surface within the height. */
+/** True when formula and wedge must agree: one cohesionless soil, straight ground well below its friction
+ *  angle, uniform load, no water surface within the height or below ground that rises from it. */
 bool lw_plane_is_plain(const lw_plane *plane);
 
 /* The plane that a section offers to a site, and where it stands. */
@@ -127,7 +189,7 @@ typedef struct lw_back_plane {
   bool overhangs;               /* θ < 0: Rankine's downward part does not reach the wall */
 } lw_back_plane;
 
-/** The plane on which the thrust of the method acts, for a section (a whole wall or the courses above a joint).
+/** The plane on which the thrust of the method acts, for a whole wall or for the courses above a joint.
  *  in    extra_depth_m   how far the plane goes below the base: the pad's thickness, else 0 */
 void lw_back_plane_build(const lw_site *site, const lw_section *section, const lw_method *method,
                          double wall_friction_rad, double extra_depth_m, lw_back_plane *back);

@@ -18,19 +18,24 @@ lw_status lw_at_rest_coefficient(double friction_rad, double slope_rad, double *
 
 lw_status lw_at_rest_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
                             const lw_working *working) {
-  (void)state;  /* at rest is its own state */
+  (void)state; /* at rest is its own state */
   lw_law law = {.surcharge_factor = 1.0};
   lw_thrust made = {.angle_rad = plane->slope_rad};
   for (int i = 0; i < plane->layer_count; i++) {
-    lw_status status = lw_at_rest_coefficient(plane->layer[i].friction_rad, plane->slope_rad, &law.k[i], error);
+    lw_status status =
+        lw_at_rest_coefficient(plane->layer[i].friction_rad, plane->slope_rad, &law.k[i], error);
     if (status != LW_OK) return status;
   }
   lw_status status = lw_profile_integrate(plane, &law, &made, error);
   if (status != LW_OK) return status;
   *thrust = made;
   lw_working_heading(working, "At rest, on a vertical plane");
-  lw_working_step(working, &(lw_step){.symbol = "K0", .formula = "(1 - sin phi)(1 + sin b)",
-                                      .value = thrust->coefficient, .unit = "", .source = "[JAKY1944]"},
+  lw_working_step(working,
+                  &(lw_step){.symbol = "K0",
+                             .formula = "(1 - sin phi)(1 + sin b)",
+                             .value = thrust->coefficient,
+                             .unit = "",
+                             .source = "[JAKY1944]"},
                   "lowest layer");
   lw_thrust_record(plane, thrust, working);
   return LW_OK;

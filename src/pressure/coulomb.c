@@ -9,18 +9,22 @@ static const double HALF_PI = 1.57079632679489661923;
 static const double DEGREES = 180.0 / 3.14159265358979323846;
 
 static lw_status out_of_range(lw_error *error) {
-  return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE,
-                      "friction, wall friction and batter together are outside the range of Coulomb's formula");
+  return lw_error_set(
+      error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE,
+      "friction, wall friction and batter together are outside the range of Coulomb's formula");
 }
 
 static lw_status check_angles(lw_earth_state state, const lw_wall_angles *a, lw_error *error) {
-  double lean = state == LW_PASSIVE ? a->wall_friction_rad - a->batter_rad : a->wall_friction_rad + a->batter_rad;
+  double lean =
+      state == LW_PASSIVE ? a->wall_friction_rad - a->batter_rad : a->wall_friction_rad + a->batter_rad;
   double facing = state == LW_PASSIVE ? a->friction_rad + a->batter_rad : a->friction_rad - a->batter_rad;
   if (!(a->friction_rad >= 0.0) || a->friction_rad >= HALF_PI) return out_of_range(error);
-  if (fabs(lean) >= HALF_PI || fabs(a->batter_rad) >= HALF_PI || facing >= HALF_PI) return out_of_range(error);
+  if (fabs(lean) >= HALF_PI || fabs(a->batter_rad) >= HALF_PI || facing >= HALF_PI)
+    return out_of_range(error);
   if (fabs(a->batter_rad - a->slope_rad) >= HALF_PI || a->friction_rad + a->wall_friction_rad < 0.0)
     return out_of_range(error);
-  bool steep = state == LW_PASSIVE ? a->slope_rad < -a->friction_rad - 1e-12 : a->slope_rad > a->friction_rad + 1e-12;
+  bool steep =
+      state == LW_PASSIVE ? a->slope_rad < -a->friction_rad - 1e-12 : a->slope_rad > a->friction_rad + 1e-12;
   if (steep)
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_STEEPER_THAN_FRICTION,
                         "ground at %.1f deg is steeper than friction of %.1f deg", a->slope_rad * DEGREES,
@@ -28,7 +32,8 @@ static lw_status check_angles(lw_earth_state state, const lw_wall_angles *a, lw_
   return LW_OK;
 }
 
-lw_status lw_coulomb_coefficient(lw_earth_state state, const lw_wall_angles *angles, double *k, lw_error *error) {
+lw_status lw_coulomb_coefficient(lw_earth_state state, const lw_wall_angles *angles, double *k,
+                                 lw_error *error) {
   lw_status status = check_angles(state, angles, error);
   if (status != LW_OK) return status;
   double phi = angles->friction_rad, delta = angles->wall_friction_rad, theta = angles->batter_rad;
@@ -42,17 +47,23 @@ lw_status lw_coulomb_coefficient(lw_earth_state state, const lw_wall_angles *ang
   return LW_OK;
 }
 
-static void record(const lw_plane *plane, lw_earth_state state, const lw_thrust *thrust, const lw_working *working) {
+static void record(const lw_plane *plane, lw_earth_state state, const lw_thrust *thrust,
+                   const lw_working *working) {
   const lw_layer *lowest = &plane->layer[lw_layer_at(plane, plane->height_m)];
   const char *formula =
       state == LW_PASSIVE
           ? "cos^2(phi+t) / (cos^2 t cos(d-t) [1 - sqrt(sin(phi+d) sin(phi+b) / (cos(d-t) cos(t-b)))]^2)"
           : "cos^2(phi-t) / (cos^2 t cos(d+t) [1 + sqrt(sin(phi+d) sin(phi-b) / (cos(d+t) cos(t-b)))]^2)";
   lw_working_heading(working, "Coulomb, on the back");
-  lw_working_step(working, &(lw_step){.symbol = state == LW_PASSIVE ? "Kp" : "Ka", .formula = formula,
-                                      .value = thrust->coefficient, .unit = "", .source = "[COULOMB1776]"},
+  lw_working_step(working,
+                  &(lw_step){.symbol = state == LW_PASSIVE ? "Kp" : "Ka",
+                             .formula = formula,
+                             .value = thrust->coefficient,
+                             .unit = "",
+                             .source = "[COULOMB1776]"},
                   "phi = %.2f deg, d = %.2f deg, t = %.2f deg, b = %.2f deg", lowest->friction_rad * DEGREES,
-                  plane->wall_friction_rad * DEGREES, plane->batter_rad * DEGREES, plane->slope_rad * DEGREES);
+                  plane->wall_friction_rad * DEGREES, plane->batter_rad * DEGREES,
+                  plane->slope_rad * DEGREES);
 }
 
 lw_status lw_coulomb_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,

@@ -5,10 +5,13 @@
 #include "profile.h"
 
 static const lw_pressure_routine ROUTINES[] = {
-    [LW_PRESSURE_RANKINE] = {"rankine", "Rankine, thrust on a vertical plane", "[RANKINE1857]", lw_rankine_thrust},
+    [LW_PRESSURE_RANKINE] = {"rankine", "Rankine, thrust on a vertical plane", "[RANKINE1857]",
+                             lw_rankine_thrust},
     [LW_PRESSURE_COULOMB] = {"coulomb", "Coulomb, thrust on the back", "[COULOMB1776]", lw_coulomb_thrust},
-    [LW_PRESSURE_WEDGE] = {"wedge", "numerical plane wedge, thrust on the back", "[COULOMB1776]", lw_wedge_as_thrust},
-    [LW_PRESSURE_AT_REST] = {"at rest", "at rest, thrust on a vertical plane", "[JAKY1944]", lw_at_rest_thrust},
+    [LW_PRESSURE_WEDGE] = {"wedge", "numerical plane wedge, thrust on the back", "[COULOMB1776]",
+                           lw_wedge_as_thrust},
+    [LW_PRESSURE_AT_REST] = {"at rest", "at rest, thrust on a vertical plane", "[JAKY1944]",
+                             lw_at_rest_thrust},
 };
 
 const lw_pressure_routine *lw_pressure_routine_of(lw_pressure_method method) {
@@ -19,8 +22,10 @@ const lw_pressure_routine *lw_pressure_routine_of(lw_pressure_method method) {
 bool lw_plane_is_plain(const lw_plane *plane) {
   const lw_layer *soil = &plane->layer[lw_layer_at(plane, 0.0)];
   bool one_soil = lw_layer_at(plane, 0.0) == lw_layer_at(plane, plane->height_m * (1.0 - 1e-12));
-  bool one_weight = plane->water_depth_m <= 0.0 || plane->water_depth_m >= plane->height_m;
-  bool straight = fabs(plane->slope_rad) < 1e-12 || isinf(plane->slope_run_m);
+  bool level = fabs(plane->slope_rad) < 1e-12;
+  /* Ground that rises above water at the plane's top is heavier than what lies below. */
+  bool one_weight = (plane->water_depth_m <= 0.0 && level) || plane->water_depth_m >= plane->height_m;
+  bool straight = level || isinf(plane->slope_run_m);
   /* At β = φ the critical wedge has no end, and no search finds its far side. */
   bool ends = plane->slope_rad < soil->friction_rad - 1e-3;
   return one_soil && one_weight && straight && ends && plane->load_count == 0 && soil->cohesion_kpa <= 0.0;
@@ -28,17 +33,33 @@ bool lw_plane_is_plain(const lw_plane *plane) {
 
 void lw_thrust_record(const lw_plane *plane, const lw_thrust *thrust, const lw_working *working) {
   if (!working) return;
-  lw_working_step(working, &(lw_step){.symbol = "P", .formula = "sum of the pressure diagram over the plane",
-                                      .value = thrust->total_kn_per_m, .unit = "kN/m", .source = ""},
+  lw_working_step(working,
+                  &(lw_step){.symbol = "P",
+                             .formula = "sum of the pressure diagram over the plane",
+                             .value = thrust->total_kn_per_m,
+                             .unit = "kN/m",
+                             .source = ""},
                   "H = %.3f m, q = %.2f kPa, soil weight %.2f kN/m3", plane->height_m, plane->surcharge_kpa,
                   plane->layer[0].unit_weight_kn_per_m3);
-  lw_working_step(working, &(lw_step){.symbol = "Ph", .formula = "P cos a", .value = thrust->horizontal_kn_per_m,
-                                      .unit = "kN/m", .source = ""},
+  lw_working_step(working,
+                  &(lw_step){.symbol = "Ph",
+                             .formula = "P cos a",
+                             .value = thrust->horizontal_kn_per_m,
+                             .unit = "kN/m",
+                             .source = ""},
                   "%.3f cos %.2f deg", thrust->total_kn_per_m, thrust->angle_rad * 57.295779513082320877);
-  lw_working_step(working, &(lw_step){.symbol = "Pv", .formula = "P sin a", .value = thrust->vertical_kn_per_m,
-                                      .unit = "kN/m", .source = ""},
+  lw_working_step(working,
+                  &(lw_step){.symbol = "Pv",
+                             .formula = "P sin a",
+                             .value = thrust->vertical_kn_per_m,
+                             .unit = "kN/m",
+                             .source = ""},
                   "%.3f sin %.2f deg", thrust->total_kn_per_m, thrust->angle_rad * 57.295779513082320877);
-  lw_working_step(working, &(lw_step){.symbol = "h", .formula = "moment of the diagram / P",
-                                      .value = thrust->height_of_action_m, .unit = "m", .source = ""},
+  lw_working_step(working,
+                  &(lw_step){.symbol = "h",
+                             .formula = "moment of the diagram / P",
+                             .value = thrust->height_of_action_m,
+                             .unit = "m",
+                             .source = ""},
                   "above the foot of the plane");
 }

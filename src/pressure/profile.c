@@ -6,14 +6,21 @@
 /* A stretch of the plane within one layer, above or below the water: stress and pressure are smooth on it. */
 typedef struct stretch {
   double top_m, bottom_m;
-  double stress_kpa, gradient;    /* vertical effective stress of the soil at its top, and its rise per metre */
+  double stress_kpa, gradient; /* vertical effective stress of the soil at its top, and its rise per metre */
   int layer;
 } stretch;
 
 /* Running sums: force and its moment about the plane's top. */
-typedef struct tally { double force, moment, load_force, load_moment, crack_m; } tally;
+typedef struct tally {
+  double force, moment, load_force, load_moment, crack_m;
+} tally;
 
-typedef struct curve { const lw_plane *plane; const lw_law *law; const stretch *s; bool moment; } curve;
+typedef struct curve {
+  const lw_plane *plane;
+  const lw_law *law;
+  const stretch *s;
+  bool moment;
+} curve;
 
 int lw_layer_at(const lw_plane *plane, double depth_m) {
   int i = 0;
@@ -75,37 +82,44 @@ static void add_straight(double top_m, double bottom_m, double p_top, double p_b
   sum->moment += run * (p_top * (2.0 * top_m + bottom_m) + p_bottom * (top_m + 2.0 * bottom_m)) / 6.0;
 }
 
-static double water_at(const lw_plane *plane, double depth_m) {
-  return plane->water_unit_weight_kn_per_m3 * fmax(depth_m - plane->water_depth_m, 0.0);
+/* Top and bottom of a piece that lies in one stretch. */
+static void add_points(const lw_plane *plane, const lw_law *law, const stretch *s, bool cracked,
+                       lw_thrust *thrust) {
+  const double depth[] = {s->top_m, s->bottom_m};
+  for (int i = 0; i < 2; i++)
+    thrust->profile[thrust->profile_count++] =
+        (lw_profile_point){.depth_m = depth[i],
+                           .soil_kpa = cracked ? 0.0 : fmax(pressure_at(plane, law, s, depth[i]), 0.0),
+                           .surcharge_kpa = cracked ? 0.0 : law->k[s->layer] * load_stress(plane, law)};
 }
 
-static void add_point(const lw_plane *plane, const lw_law *law, const stretch *s, double depth_m,
-                      lw_thrust *thrust) {
+/* The part of a stretch that pushes. */
+static lw_status add_push(const lw_plane *plane, const lw_law *law, const stretch *s, tally *sum) {
   double load = law->k[s->layer] * load_stress(plane, law);
-  thrust->profile[thrust->profile_count++] = (lw_profile_point){
-      .depth_m = depth_m,
-      .soil_kpa = fmax(pressure_at(plane, law, s, depth_m), 0.0),
-      .surcharge_kpa = load,
-      .water_kpa = water_at(plane, depth_m)};
+  bool curved = law->curved && plane->layer[s->layer].cohesion_kpa > 0.0;
+  sum->load_force += load * (s->bottom_m - s->top_m);
+  sum->load_moment += load * 0.5 * (s->bottom_m * s->bottom_m - s->top_m * s->top_m);
+  if (curved && plane->crack != LW_CRACK_TRIANGLE) return add_curved(plane, law, s, sum);
+  double p_top = pressure_at(plane, law, s, s->top_m), p_bottom = pressure_at(plane, law, s, s->bottom_m);
+  add_straight(s->top_m, s->bottom_m, p_top, p_bottom, sum);
+  return LW_OK;
 }
 
-/* One stretch: cracked part dropped, the rest summed, both its ends noted in the profile. */
-static lw_status add_stretch(const lw_plane *plane, const lw_law *law, stretch s, lw_thrust *thrust, tally *sum) {
-  double start = push_starts(plane, law, &s), load = law->k[s.layer] * load_stress(plane, law);
-  bool cohesive = law->curved && plane->layer[s.layer].cohesion_kpa > 0.0;
-  if (start > s.top_m) sum->crack_m = fmax(sum->crack_m, start);
-  if (start > s.top_m && start < s.bottom_m) add_point(plane, law, &s, s.top_m, thrust);
+/* One stretch: cracked part without a push, the rest summed, both noted in the profile. */
+static lw_status add_stretch(const lw_plane *plane, const lw_law *law, stretch s, lw_thrust *thrust,
+                             tally *sum) {
+  double start = push_starts(plane, law, &s);
+  if (start > s.top_m) {
+    stretch open = s;
+    open.bottom_m = start;
+    sum->crack_m = fmax(sum->crack_m, start);
+    add_points(plane, law, &open, true, thrust);
+  }
   if (start >= s.bottom_m) return LW_OK;
   s.stress_kpa += s.gradient * (start - s.top_m);
   s.top_m = start;
-  add_point(plane, law, &s, s.top_m, thrust);
-  add_point(plane, law, &s, s.bottom_m, thrust);
-  sum->load_force += load * (s.bottom_m - s.top_m);
-  sum->load_moment += load * 0.5 * (s.bottom_m * s.bottom_m - s.top_m * s.top_m);
-  double p_top = pressure_at(plane, law, &s, s.top_m), p_bottom = pressure_at(plane, law, &s, s.bottom_m);
-  if (cohesive && plane->crack != LW_CRACK_TRIANGLE) return add_curved(plane, law, &s, sum);
-  add_straight(s.top_m, s.bottom_m, p_top, p_bottom, sum);
-  return LW_OK;
+  add_points(plane, law, &s, false, thrust);
+  return add_push(plane, law, &s, sum);
 }
 
 static double next_break(const lw_plane *plane, double depth_m) {
@@ -130,32 +144,43 @@ static lw_status walk_down(const lw_plane *plane, const lw_law *law, lw_thrust *
   return LW_OK;
 }
 
-/* Water behind, and in a crack that may fill. */
-static void add_water(const lw_plane *plane, lw_thrust *thrust) {
-  double deep = fmax(plane->height_m - plane->water_depth_m, 0.0), weight = plane->water_unit_weight_kn_per_m3;
-  double force = 0.5 * weight * deep * deep, moment = force * deep / 3.0;
-  double crack = fmin(thrust->crack_depth_m, plane->height_m);
-  if (plane->crack == LW_CRACK_WET && crack > 0.0 && crack <= plane->water_depth_m) {
-    double in_crack = 0.5 * weight * crack * crack;
-    force += in_crack;
-    moment += in_crack * (plane->height_m - 2.0 * crack / 3.0);
+/* Water that stands in the soil from one depth down to the foot. */
+static void add_ground_water(const lw_plane *plane, double from_m, tally *water) {
+  double weight = plane->water_unit_weight_kn_per_m3, surface = plane->water_depth_m;
+  double from = fmax(from_m, surface), to = plane->height_m;
+  if (from < to) add_straight(from, to, weight * (from - surface), weight * (to - surface), water);
+}
+
+/* A crack fills up to the ground, so what stands in it does not depend on the water behind; below its foot
+ * only that water is left. */
+void lw_thrust_add_water(const lw_plane *plane, lw_thrust *thrust) {
+  double weight = plane->water_unit_weight_kn_per_m3;
+  double crack = plane->crack == LW_CRACK_WET ? fmin(thrust->crack_depth_m, plane->height_m) : 0.0;
+  tally water = {0};
+  add_straight(0.0, crack, 0.0, weight * crack, &water);
+  add_ground_water(plane, crack, &water);
+  thrust->water_kn_per_m = water.force;
+  thrust->water_height_m = water.force > 0.0 ? plane->height_m - water.moment / water.force : 0.0;
+  for (int i = 0; i + 1 < thrust->profile_count; i += 2) {
+    lw_profile_point *pair = &thrust->profile[i];
+    double surface = pair[1].depth_m <= crack + 1e-12 ? 0.0 : plane->water_depth_m;
+    for (int k = 0; k < 2; k++) pair[k].water_kpa = weight * fmax(pair[k].depth_m - surface, 0.0);
   }
-  thrust->water_kn_per_m = force;
-  thrust->water_height_m = force > 0.0 ? moment / force : 0.0;
 }
 
 lw_status lw_profile_integrate(const lw_plane *plane, const lw_law *law, lw_thrust *thrust, lw_error *error) {
   tally sum = {0};
   thrust->profile_count = 0;
   if (walk_down(plane, law, thrust, &sum) != LW_OK)
-    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE, "the pressure diagram cannot be integrated");
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE,
+                        "the pressure diagram cannot be integrated");
   thrust->total_kn_per_m = sum.force;
   thrust->height_of_action_m = sum.force > 0.0 ? plane->height_m - sum.moment / sum.force : 0.0;
   thrust->surcharge_kn_per_m = fmin(sum.load_force, sum.force);
   thrust->surcharge_height_m =
       sum.load_force > 0.0 ? plane->height_m - sum.load_moment / sum.load_force : 0.0;
   thrust->crack_depth_m = sum.crack_m;
-  add_water(plane, thrust);
+  lw_thrust_add_water(plane, thrust);
   lw_thrust_resolve(thrust);
   return LW_OK;
 }

@@ -8,17 +8,21 @@
  * under sloping ground) gives p itself, and k and cut only serve for its surcharge. */
 typedef struct lw_law {
   double k[LW_SOIL_MAX];
-  double cut_kpa[LW_SOIL_MAX];      /* taken off for cohesion; negative where it adds (passive) */
-  double surcharge_factor;          /* of a load per horizontal area on this plane */
+  double cut_kpa[LW_SOIL_MAX]; /* taken off for cohesion; negative where it adds (passive) */
+  double surcharge_factor;     /* of a load per horizontal area on this plane */
   double (*curved)(const lw_layer *layer, double slope_rad, double stress_kpa);
 } lw_law;
 
-/* Integrate the law down the plane: profile, thrust, its height, its surcharge part, water, crack. The direction
- * is the caller's: angle_rad is read from *thrust. Coefficient is that of the lowest layer met. */
+/* Integrate the law down the plane: profile, thrust, its height, its surcharge part, water, crack. The
+ * direction is the caller's: angle_rad is read from *thrust. Coefficient is that of the lowest layer met. */
 lw_status lw_profile_integrate(const lw_plane *plane, const lw_law *law, lw_thrust *thrust, lw_error *error);
 
 /* Index of the layer at a depth, the lower one on a boundary. */
 int lw_layer_at(const lw_plane *plane, double depth_m);
+
+/* Water behind the plane, and in the crack of thrust->crack_depth_m if cracks may fill: its force, height,
+ * and its pressure in the profile. */
+void lw_thrust_add_water(const lw_plane *plane, lw_thrust *thrust);
 
 /* Resolve thrust->total along thrust->angle. */
 void lw_thrust_resolve(lw_thrust *thrust);

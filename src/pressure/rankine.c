@@ -3,7 +3,7 @@
 
 #include "profile.h"
 
-/* Rankine: a soil mass on the point of failure throughout, thrust on a vertical plane, parallel to the ground. */
+/* Rankine: a soil mass on the point of failure throughout, thrust on a vertical plane, along the ground. */
 
 static const double DEGREES = 180.0 / 3.14159265358979323846;
 
@@ -15,7 +15,8 @@ lw_status lw_rankine_coefficient(lw_earth_state state, double friction_rad, doub
                         "the friction angle must be from 0 to less than 90 deg");
   if (fabs(beta) > phi + 1e-12)
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_STEEPER_THAN_FRICTION,
-                        "ground at %.1f deg is steeper than friction of %.1f deg", beta * DEGREES, phi * DEGREES);
+                        "ground at %.1f deg is steeper than friction of %.1f deg", beta * DEGREES,
+                        phi * DEGREES);
   double c = cos(beta), s = sqrt(fmax(c * c - cos(phi) * cos(phi), 0.0));
   *k = state == LW_PASSIVE ? c * (c + s) / (c - s) : c * (c - s) / (c + s);
   return LW_OK;
@@ -29,12 +30,13 @@ static double sloped(lw_earth_state state, const lw_layer *layer, double slope_r
   double root = 4.0 * cb2 * (cb2 - cp * cp) * stress_kpa * stress_kpa + 4.0 * c * c * cp * cp +
                 8.0 * c * stress_kpa * cb2 * sp * cp;
   double sign = state == LW_PASSIVE ? 1.0 : -1.0;
-  double k_stress = (2.0 * cb2 * stress_kpa + 2.0 * c * cp * sp + sign * sqrt(fmax(root, 0.0))) / (cp * cp) - stress_kpa;
+  double k_stress =
+      (2.0 * cb2 * stress_kpa + 2.0 * c * cp * sp + sign * sqrt(fmax(root, 0.0))) / (cp * cp) - stress_kpa;
   return k_stress * cos(beta);
 }
 
-lw_status lw_rankine_pressure(lw_earth_state state, const lw_layer *layer, double slope_rad, double stress_kpa,
-                              double *pressure_kpa, lw_error *error) {
+lw_status lw_rankine_pressure(lw_earth_state state, const lw_layer *layer, double slope_rad,
+                              double stress_kpa, double *pressure_kpa, lw_error *error) {
   double k;
   lw_status status = lw_rankine_coefficient(state, layer->friction_rad, slope_rad, &k, error);
   if (status != LW_OK) return status;
@@ -50,15 +52,20 @@ static double sloped_passive(const lw_layer *layer, double slope_rad, double str
   return sloped(LW_PASSIVE, layer, slope_rad, stress_kpa);
 }
 
-static void record(const lw_plane *plane, lw_earth_state state, const lw_thrust *thrust, const lw_working *working) {
+static void record(const lw_plane *plane, lw_earth_state state, const lw_thrust *thrust,
+                   const lw_working *working) {
   const lw_layer *lowest = &plane->layer[lw_layer_at(plane, plane->height_m)];
   double phi = lowest->friction_rad * DEGREES, beta = plane->slope_rad * DEGREES;
-  const char *formula = state == LW_PASSIVE
-                            ? "cos b (cos b + sqrt(cos^2 b - cos^2 phi)) / (cos b - sqrt(cos^2 b - cos^2 phi))"
-                            : "cos b (cos b - sqrt(cos^2 b - cos^2 phi)) / (cos b + sqrt(cos^2 b - cos^2 phi))";
+  const char *formula =
+      state == LW_PASSIVE ? "cos b (cos b + sqrt(cos^2 b - cos^2 phi)) / (cos b - sqrt(cos^2 b - cos^2 phi))"
+                          : "cos b (cos b - sqrt(cos^2 b - cos^2 phi)) / (cos b + sqrt(cos^2 b - cos^2 phi))";
   lw_working_heading(working, "Rankine, on a vertical plane");
-  lw_working_step(working, &(lw_step){.symbol = state == LW_PASSIVE ? "Kp" : "Ka", .formula = formula,
-                                      .value = thrust->coefficient, .unit = "", .source = "[RANKINE1857]"},
+  lw_working_step(working,
+                  &(lw_step){.symbol = state == LW_PASSIVE ? "Kp" : "Ka",
+                             .formula = formula,
+                             .value = thrust->coefficient,
+                             .unit = "",
+                             .source = "[RANKINE1857]"},
                   "b = %.2f deg, phi = %.2f deg", beta, phi);
 }
 

@@ -12,34 +12,51 @@ static const double HALF_PI = 1.57079632679489661923;
 
 typedef struct search {
   lw_wedge_frame frame;
-  double sign;              /* 1 active, -1 passive */
-  double cos_lean, sin_lean;  /* of the thrust to the horizontal */
+  double sign;               /* 1 active, -1 passive */
+  double cos_lean, sin_lean; /* of the thrust to the horizontal */
+  int cracking;              /* layers, from the top, that keep a crack open: without cohesion it closes */
 } search;
 
 static search search_of(lw_earth_state state, const lw_plane *plane) {
   double sign = state == LW_PASSIVE ? -1.0 : 1.0, lean = sign * plane->wall_friction_rad + plane->batter_rad;
-  return (search){lw_wedge_frame_of(plane), sign, cos(lean), sin(lean)};
+  search s = {lw_wedge_frame_of(plane), sign, cos(lean), sin(lean), 0};
+  while (state == LW_ACTIVE && s.cracking < plane->layer_count && plane->layer[s.cracking].cohesion_kpa > 0.0)
+    s.cracking++;
+  return s;
 }
 
-/* Equilibrium of the body: weight, thrust at δ to the normal of the back, reaction at φ to that of the failure
- * plane, cohesion along it: P = (W sin(ρ-φ) - C cos φ) / cos(ρ-φ-δ-θ), both parts divided by cos φ. NAN where
- * the three directions do not close. */
-static double thrust_at(double angle_rad, const void *context) {
-  const search *s = context;
-  lw_wedge_body body;
-  double run = cos(angle_rad), rise = sin(angle_rad);
-  if (!lw_wedge_body_of(&s->frame, run, rise, &body)) return NAN;
-  double rub = s->sign * body.friction_tan;
-  double up = rise - rub * run, along = run + rub * rise;
+/* Equilibrium of the body: weight, thrust at δ to the normal of the back, reaction at φ to that of the
+ * failure plane, cohesion along it: P = (W sin(ρ-φ) - C cos φ) / cos(ρ-φ-δ-θ), both parts divided by cos φ.
+ * NAN where the three directions do not close. */
+static double thrust_of(const search *s, const lw_wedge_line *line, lw_wedge_body *body) {
+  if (!lw_wedge_body_of(&s->frame, line, body)) return NAN;
+  double rub = s->sign * body->friction_tan;
+  double up = line->rise - rub * line->run, along = line->run + rub * line->rise;
   double closing = along * s->cos_lean + up * s->sin_lean;
   if (closing <= 1e-9) return NAN;
-  return (body.weight_kn_per_m * up - s->sign * body.cohesion_kn_per_m) / closing;
+  return (body->weight_kn_per_m * up - s->sign * body->cohesion_kn_per_m) / closing;
+}
+
+/* Soil with cohesion may crack or not, and down to any layer: whichever pushes most. A load beyond a crack
+ * may keep it shut. */
+static double thrust_at(const search *s, double angle_rad, lw_wedge_body *body) {
+  lw_wedge_line line = {cos(angle_rad), sin(angle_rad), -1};
+  double most = thrust_of(s, &line, body);
+  for (line.cracked_in = 0; line.cracked_in < s->cracking; line.cracked_in++) {
+    lw_wedge_body parted;
+    double thrust = thrust_of(s, &line, &parted);
+    if (isnan(thrust) || thrust <= most) continue;
+    most = thrust;
+    *body = parted;
+  }
+  return most;
 }
 
 /* The search is for a least value: the active thrust is turned over. */
 static double to_minimise(double angle_rad, const void *context) {
   const search *s = context;
-  return -s->sign * thrust_at(angle_rad, context);
+  lw_wedge_body body;
+  return -s->sign * thrust_at(s, angle_rad, &body);
 }
 
 static bool broken(const lw_plane *plane) {
@@ -47,7 +64,7 @@ static bool broken(const lw_plane *plane) {
          plane->layer_count > 1;
 }
 
-/* A load steps onto the body all at once: the planes that just reach each load, and each bend, are tried too. */
+/* A load steps onto the body all at once: planes that just reach each load, and each bend, are tried too. */
 static void try_corners(const search *s, double low, double high, lw_minimum *best) {
   const lw_plane *plane = s->frame.plane;
   for (int i = -1; i < 2 * plane->load_count; i++) {
@@ -78,17 +95,52 @@ static lw_status no_wedge(const lw_plane *plane, lw_error *error) {
   return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE, "no wedge of soil is critical");
 }
 
-static void record(const lw_wedge *wedge, const lw_working *working) {
+static void record_crack(const lw_wedge *wedge, const lw_working *working) {
+  if (wedge->crack_depth_m <= 0.0) return;
+  lw_working_step(working,
+                  &(lw_step){.symbol = "zc",
+                             .formula = "crack behind the wedge, where soil would pull",
+                             .value = wedge->crack_depth_m,
+                             .unit = "m",
+                             .source = ""},
+                  "at %.3f m behind the wall", wedge->reach_m);
+}
+
+static void record(const lw_wedge *wedge, double cohesion_kn_per_m, const lw_working *working) {
+  double angle = wedge->plane_angle_rad * 57.295779513082320877;
+  bool holds = cohesion_kn_per_m > 0.0;
   lw_working_heading(working, "Wedge of soil, by trial");
-  lw_working_step(working, &(lw_step){.symbol = "rho", .formula = "failure plane with the greatest thrust",
-                                      .value = wedge->plane_angle_rad * 57.295779513082320877, .unit = "deg",
-                                      .source = "[COULOMB1776]"},
+  lw_working_step(working,
+                  &(lw_step){.symbol = "rho",
+                             .formula = "failure plane with the greatest thrust",
+                             .value = angle,
+                             .unit = "deg",
+                             .source = "[COULOMB1776]"},
                   "reaching %.3f m behind the wall", wedge->reach_m);
-  lw_working_step(working, &(lw_step){.symbol = "W", .formula = "weight of the wedge and the loads on it",
-                                      .value = wedge->weight_kn_per_m, .unit = "kN/m", .source = ""}, "polygon");
-  lw_working_step(working, &(lw_step){.symbol = "P", .formula = "W sin(rho - phi) / cos(rho - phi - d - t)",
-                                      .value = wedge->thrust_kn_per_m, .unit = "kN/m", .source = ""},
-                  "at rho = %.3f deg", wedge->plane_angle_rad * 57.295779513082320877);
+  record_crack(wedge, working);
+  lw_working_step(working,
+                  &(lw_step){.symbol = "W",
+                             .formula = "weight of the wedge and the loads on it",
+                             .value = wedge->weight_kn_per_m,
+                             .unit = "kN/m",
+                             .source = ""},
+                  "polygon");
+  if (holds)
+    lw_working_step(working,
+                    &(lw_step){.symbol = "C",
+                               .formula = "cohesion along the failure plane",
+                               .value = cohesion_kn_per_m,
+                               .unit = "kN/m",
+                               .source = ""},
+                    "c L");
+  lw_working_step(working,
+                  &(lw_step){.symbol = "P",
+                             .formula = holds ? "(W sin(rho - phi) - C cos phi) / cos(rho - phi - d - t)"
+                                              : "W sin(rho - phi) / cos(rho - phi - d - t)",
+                             .value = wedge->thrust_kn_per_m,
+                             .unit = "kN/m",
+                             .source = ""},
+                  "at rho = %.3f deg", angle);
 }
 
 lw_status lw_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_wedge *wedge, lw_error *error,
@@ -105,12 +157,14 @@ lw_status lw_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_wedge 
   if (status != LW_OK) return no_wedge(plane, error);
   try_corners(&s, low, high, &best);
   lw_wedge_body body;
-  if (!lw_wedge_body_of(&s.frame, cos(best.x), sin(best.x), &body)) return no_wedge(plane, error);
-  *wedge = (lw_wedge){
-      .thrust_kn_per_m = state == LW_PASSIVE ? best.value : fmax(-best.value, 0.0),
-      .plane_angle_rad = best.x, .weight_kn_per_m = body.weight_kn_per_m, .reach_m = body.reach_m,
-      .height_of_action_m = height_of(plane, best.x, &body)};
-  record(wedge, working);
+  if (isnan(thrust_at(&s, best.x, &body))) return no_wedge(plane, error);
+  *wedge = (lw_wedge){.thrust_kn_per_m = state == LW_PASSIVE ? best.value : fmax(-best.value, 0.0),
+                      .plane_angle_rad = best.x,
+                      .weight_kn_per_m = body.weight_kn_per_m,
+                      .reach_m = body.reach_m,
+                      .crack_depth_m = body.crack_depth_m,
+                      .height_of_action_m = height_of(plane, best.x, &body)};
+  record(wedge, body.cohesion_kn_per_m, working);
   return LW_OK;
 }
 
@@ -119,12 +173,12 @@ lw_status lw_wedge_as_thrust(lw_earth_state state, const lw_plane *plane, lw_thr
   lw_wedge wedge;
   lw_status status = lw_wedge_thrust(state, plane, &wedge, error, working);
   if (status != LW_OK) return status;
-  double h = plane->height_m, sign = state == LW_PASSIVE ? -1.0 : 1.0;
-  *thrust = (lw_thrust){
-      .total_kn_per_m = wedge.thrust_kn_per_m, .angle_rad = plane->batter_rad + sign * plane->wall_friction_rad,
-      .height_of_action_m = wedge.height_of_action_m,
-      .water_kn_per_m = 0.5 * plane->water_unit_weight_kn_per_m3 * pow(fmax(h - plane->water_depth_m, 0.0), 2),
-      .water_height_m = fmax(h - plane->water_depth_m, 0.0) / 3.0};
+  double sign = state == LW_PASSIVE ? -1.0 : 1.0;
+  *thrust = (lw_thrust){.total_kn_per_m = wedge.thrust_kn_per_m,
+                        .angle_rad = plane->batter_rad + sign * plane->wall_friction_rad,
+                        .height_of_action_m = wedge.height_of_action_m,
+                        .crack_depth_m = wedge.crack_depth_m};
+  lw_thrust_add_water(plane, thrust);
   lw_thrust_resolve(thrust);
   return LW_OK;
 }

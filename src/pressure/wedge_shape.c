@@ -7,51 +7,115 @@
 
 enum { CORNERS = 12 };
 
-typedef struct body_corners { lw_corner corner[CORNERS]; int count; } body_corners;
+typedef struct body_corners {
+  lw_corner corner[CORNERS];
+  int count;
+} body_corners;
 
 static bool one_zone(const lw_plane *plane) {
   bool one_soil = plane->layer_count == 1 || plane->layer[0].bottom_m >= plane->height_m;
-  return one_soil && (plane->water_depth_m <= 0.0 || plane->water_depth_m >= plane->height_m);
+  bool all_wet = plane->water_depth_m <= 0.0 && fabs(plane->slope_rad) < 1e-12;
+  return one_soil && (all_wet || plane->water_depth_m >= plane->height_m);
 }
 
 lw_wedge_frame lw_wedge_frame_of(const lw_plane *plane) {
-  return (lw_wedge_frame){
-      .plane = plane, .tan_slope = tan(plane->slope_rad),
-      .top = {-plane->height_m * tan(plane->batter_rad), plane->height_m},
-      .one_zone = one_zone(plane), .tan_friction = tan(plane->layer[0].friction_rad)};
+  lw_wedge_frame frame = {.plane = plane,
+                          .tan_slope = tan(plane->slope_rad),
+                          .top = {-plane->height_m * tan(plane->batter_rad), plane->height_m},
+                          .one_zone = one_zone(plane)};
+  for (int i = 0; i < plane->layer_count; i++) frame.tan_friction[i] = tan(plane->layer[i].friction_rad);
+  return frame;
 }
 
 static double ground_at(const lw_wedge_frame *frame, double behind_m) {
   return frame->top.y_m + fmin(behind_m, frame->plane->slope_run_m) * frame->tan_slope;
 }
 
-/* How far behind the plane's top the failure plane comes out: on the slope, else on the level ground beyond. */
-static bool daylight(const lw_wedge_frame *frame, double run, double rise, double *behind_m) {
+static double unit_weight_of(const lw_plane *plane, int layer, bool wet) {
+  const lw_layer *soil = &plane->layer[layer];
+  return wet ? soil->saturated_unit_weight_kn_per_m3 - plane->water_unit_weight_kn_per_m3
+             : soil->unit_weight_kn_per_m3;
+}
+
+/* How far behind the plane's top the failure plane comes out: on the slope, else on level ground beyond. */
+static bool daylight(const lw_wedge_frame *frame, const lw_wedge_line *line, double *behind_m) {
   double slope = frame->tan_slope, end = frame->plane->slope_run_m;
-  double closing = rise - run * slope, level = frame->top.y_m - slope * frame->top.x_m;
-  double behind = closing > 1e-12 ? level / closing * run - frame->top.x_m : INFINITY;
+  double closing = line->rise - line->run * slope, level = frame->top.y_m - slope * frame->top.x_m;
+  double behind = closing > 1e-12 ? level / closing * line->run - frame->top.x_m : INFINITY;
   if (behind > end) {
-    if (rise <= 1e-12) return false;
-    behind = ground_at(frame, end) * run / rise - frame->top.x_m;
+    if (line->rise <= 1e-12) return false;
+    behind = ground_at(frame, end) * line->run / line->rise - frame->top.x_m;
   }
   *behind_m = fmax(behind, 0.0);
   return isfinite(behind);
 }
 
-static void shape(const lw_wedge_frame *frame, double behind_m, body_corners *body) {
-  double end = frame->plane->slope_run_m, top_x = frame->top.x_m;
+static double plane_at(const lw_wedge_frame *frame, const lw_wedge_line *line, double behind_m) {
+  return (frame->top.x_m + behind_m) * line->rise / line->run;
+}
+
+typedef struct column {
+  const lw_wedge_frame *frame;
+  const lw_wedge_line *line;
+} column;
+
+/* Vertical stress on the failure plane below a point of the ground. */
+static double stress_below(const column *c, double behind_m) {
+  const lw_plane *plane = c->frame->plane;
+  double stress = plane->surcharge_kpa, end = plane->height_m - plane_at(c->frame, c->line, behind_m);
+  for (double depth = plane->height_m - ground_at(c->frame, behind_m); depth < end;) {
+    int i = lw_layer_at(plane, depth);
+    bool wet = depth >= plane->water_depth_m;
+    double bottom = fmin(end, plane->layer[i].bottom_m);
+    if (!wet) bottom = fmin(bottom, plane->water_depth_m);
+    stress += unit_weight_of(plane, i, wet) * (bottom - depth);
+    depth = bottom;
+  }
+  return stress;
+}
+
+/* What the last column of the body adds to the thrust less what its cohesion holds back, over its push: below
+ * 0 it only pulls, and the soil cracks in front of it. */
+static double gain(double behind_m, const void *context) {
+  const column *c = context;
+  int i = c->line->cracked_in;
+  double up = c->line->rise - c->frame->tan_friction[i] * c->line->run;
+  double held = c->frame->plane->layer[i].cohesion_kpa;
+  return up > 1e-9 ? stress_below(c, behind_m) - held / (c->line->run * up) : -1e6 - held;
+}
+
+/* Where the failure plane passes the bottom of a layer. */
+static double passes(const lw_wedge_frame *frame, const lw_wedge_line *line, int layer) {
+  double depth = fmin(frame->plane->layer[layer].bottom_m, frame->plane->height_m);
+  return (frame->plane->height_m - depth) * line->run / line->rise - frame->top.x_m;
+}
+
+/* Draw the end of the body back to the best crack that ends in the line's layer; soil that lies on the back
+ * stays. False when the plane does not pass that layer behind the back. */
+static bool crack(const lw_wedge_frame *frame, const lw_wedge_line *line, double *behind_m) {
+  column c = {frame, line};
+  int i = line->cracked_in;
+  if (line->run <= 1e-9 || line->rise <= 1e-9) return false;
+  double low = fmax(fmax(-frame->top.x_m, 0.0), passes(frame, line, i));
+  double high = i > 0 ? fmin(*behind_m, passes(frame, line, i - 1)) : *behind_m;
+  if (low >= high) return false;
+  *behind_m = high;
+  if (gain(high, &c) >= 0.0) return true;
+  *behind_m = low;
+  if (gain(low, &c) <= 0.0) return true;
+  return lw_solve_root(gain, &c, low, high, 1e-12, behind_m) == LW_OK;
+}
+
+/* Anticlockwise; the second corner is where the failure plane ends. */
+static void shape(const lw_wedge_frame *frame, double behind_m, double crack_m, body_corners *body) {
+  double end = frame->plane->slope_run_m, top_x = frame->top.x_m, ground = ground_at(frame, behind_m);
   body->count = 0;
   body->corner[body->count++] = (lw_corner){0.0, 0.0};
-  body->corner[body->count++] = (lw_corner){top_x + behind_m, ground_at(frame, behind_m)};
+  body->corner[body->count++] = (lw_corner){top_x + behind_m, ground - crack_m};
+  if (crack_m > 0.0) body->corner[body->count++] = (lw_corner){top_x + behind_m, ground};
   if (end < behind_m && fabs(frame->tan_slope) > 1e-12)
     body->corner[body->count++] = (lw_corner){top_x + end, ground_at(frame, end)};
   body->corner[body->count++] = frame->top;
-}
-
-static double unit_weight_of(const lw_plane *plane, int layer, bool wet) {
-  const lw_layer *soil = &plane->layer[layer];
-  return wet ? soil->saturated_unit_weight_kn_per_m3 - plane->water_unit_weight_kn_per_m3
-             : soil->unit_weight_kn_per_m3;
 }
 
 static void add_weight(lw_wedge_body *body, double weight, double x_m, double y_m) {
@@ -72,35 +136,45 @@ static void add_band(const body_corners *whole, double high_y, double low_y, dou
   add_weight(body, area * unit_weight, at.x_m, at.y_m);
 }
 
-/* One stretch of the failure plane within a layer: its share of the reaction goes by the stress on it. */
-typedef struct reaction { double stress, tangent, cohesion; } reaction;
+static double highest(const body_corners *whole) {
+  double y = 0.0;
+  for (int i = 0; i < whole->count; i++) y = fmax(y, whole->corner[i].y_m);
+  return y;
+}
 
-static void add_stretch(const lw_plane *plane, int layer, double stress_kpa, double rise_m, double rise,
+/* One stretch of the failure plane within a layer: its share of the reaction goes by the stress on it. */
+typedef struct reaction {
+  double stress, tangent, cohesion;
+} reaction;
+
+static void add_stretch(const lw_wedge_frame *frame, int layer, double stress_kpa, double rise_m,
                         reaction *sum) {
   double share = fmax(stress_kpa, 0.0) * rise_m;
   sum->stress += share;
-  sum->tangent += share * tan(plane->layer[layer].friction_rad);
-  sum->cohesion += plane->layer[layer].cohesion_kpa * rise_m / fmax(rise, 1e-6);
+  sum->tangent += share * frame->tan_friction[layer];
+  sum->cohesion += frame->plane->layer[layer].cohesion_kpa * rise_m;
 }
 
-/* Ground above the plane's top belongs to the first layer. */
-static void layered(const lw_plane *plane, const body_corners *whole, double rise, lw_wedge_body *body) {
+/* Ground above the plane's top belongs to the first layer, and stands above water that reaches up there. */
+static void layered(const lw_wedge_frame *frame, const body_corners *whole, double rise,
+                    lw_wedge_body *body) {
+  const lw_plane *plane = frame->plane;
   reaction sum = {0};
-  double stress = plane->surcharge_kpa, top_y = whole->corner[1].y_m;
-  for (double depth = 0.0; depth < plane->height_m;) {
+  double stress = plane->surcharge_kpa, end_y = whole->corner[1].y_m;
+  for (double depth = fmin(plane->height_m - highest(whole), 0.0); depth < plane->height_m;) {
     int i = lw_layer_at(plane, depth);
     bool wet = depth >= plane->water_depth_m;
     double bottom = fmin(plane->height_m, plane->layer[i].bottom_m), weight = unit_weight_of(plane, i, wet);
     if (!wet) bottom = fmin(bottom, plane->water_depth_m);
-    double high = depth > 0.0 ? plane->height_m - depth : INFINITY;
+    double high = plane->height_m - depth;
     add_band(whole, high, plane->height_m - bottom, weight, body);
-    double through = fmin(high, top_y) - (plane->height_m - bottom);
-    if (through > 0.0) add_stretch(plane, i, stress + 0.5 * weight * through, through, rise, &sum);
-    stress += weight * (bottom - depth);
+    double through = fmin(high, end_y) - (plane->height_m - bottom);
+    if (through > 0.0) add_stretch(frame, i, stress + 0.5 * weight * through, through, &sum);
+    stress += weight * (bottom - fmax(depth, 0.0));
     depth = bottom;
   }
-  body->friction_tan = sum.stress > 0.0 ? sum.tangent / sum.stress : tan(plane->layer[0].friction_rad);
-  body->cohesion_kn_per_m = sum.cohesion;
+  body->friction_tan = sum.stress > 0.0 ? sum.tangent / sum.stress : frame->tan_friction[0];
+  body->cohesion_kn_per_m = sum.cohesion / fmax(rise, 1e-6);
 }
 
 static void plain(const lw_wedge_frame *frame, const body_corners *whole, lw_wedge_body *body) {
@@ -109,7 +183,7 @@ static void plain(const lw_wedge_frame *frame, const body_corners *whole, lw_wed
   lw_corner at;
   lw_polygon_area(whole->corner, whole->count, &area, &at);
   add_weight(body, area * unit_weight_of(plane, 0, plane->water_depth_m <= 0.0), at.x_m, at.y_m);
-  body->friction_tan = frame->tan_friction;
+  body->friction_tan = frame->tan_friction[0];
   body->cohesion_kn_per_m = plane->layer[0].cohesion_kpa * hypot(whole->corner[1].x_m, whole->corner[1].y_m);
 }
 
@@ -127,14 +201,20 @@ static void add_loads(const lw_wedge_frame *frame, double behind_m, lw_wedge_bod
   }
 }
 
-bool lw_wedge_body_of(const lw_wedge_frame *frame, double run, double rise, lw_wedge_body *body) {
-  double behind;
+bool lw_wedge_body_of(const lw_wedge_frame *frame, const lw_wedge_line *line, lw_wedge_body *body) {
+  double behind, crack_m = 0.0;
   body_corners whole;
-  if (!daylight(frame, run, rise, &behind)) return false;
-  *body = (lw_wedge_body){.reach_m = behind};
-  shape(frame, behind, &whole);
-  if (frame->one_zone) plain(frame, &whole, body);
-  else layered(frame->plane, &whole, rise, body);
+  if (!daylight(frame, line, &behind)) return false;
+  if (line->cracked_in >= 0) {
+    if (!crack(frame, line, &behind)) return false;
+    crack_m = fmax(ground_at(frame, behind) - plane_at(frame, line, behind), 0.0);
+  }
+  *body = (lw_wedge_body){.reach_m = behind, .crack_depth_m = crack_m};
+  shape(frame, behind, crack_m, &whole);
+  if (frame->one_zone)
+    plain(frame, &whole, body);
+  else
+    layered(frame, &whole, line->rise, body);
   add_loads(frame, behind, body);
   if (body->weight_kn_per_m > 0.0) {
     body->x_m /= body->weight_kn_per_m;

@@ -4,30 +4,38 @@
 
 #include <lowwall/pressure.h>
 
-/* A plane with its angles' tangents at hand: a search asks for hundreds of bodies. */
+/* A plane with its angles' tangents at hand: a search asks for dozens of bodies. */
 typedef struct lw_wedge_frame {
   const lw_plane *plane;
   double tan_slope;
-  lw_corner top;                /* of the plane, seen from its foot */
-  bool one_zone;                /* one soil at one weight */
-  double tan_friction;          /* of the first layer */
+  lw_corner top; /* of the plane, seen from its foot */
+  bool one_zone; /* one soil at one weight */
+  double tan_friction[LW_SOIL_MAX];
 } lw_wedge_frame;
 
-/* The body between the plane, the ground and a failure plane through the plane's foot: axes at the foot, x into
- * the soil, y up. */
+/* A failure plane through the foot: a unit vector up into the soil. Where it ends in a crack, in one of the
+ * layers, the body ends there too; -1: no crack. */
+typedef struct lw_wedge_line {
+  double run, rise;
+  int cracked_in;
+} lw_wedge_line;
+
+/* The body between the plane, the ground and a failure plane through the plane's foot: axes at the foot, x
+ * into the soil, y up. */
 typedef struct lw_wedge_body {
-  double weight_kn_per_m;       /* soil and loads */
-  double x_m, y_m;              /* centroid of that weight */
-  double friction_tan;          /* along the failure plane, shared out by the stress on each layer */
-  double cohesion_kn_per_m;     /* along the failure plane */
-  double reach_m;               /* where it meets the ground, behind the plane's top */
+  double weight_kn_per_m;   /* effective, with the loads on it */
+  double x_m, y_m;          /* its centroid */
+  double cohesion_kn_per_m; /* along the failure plane */
+  double friction_tan;      /* along the failure plane, weighted by the stress on each stretch */
+  double reach_m;           /* where it ends on the ground, behind the plane's top */
+  double crack_depth_m;     /* there; 0: the plane itself meets the ground */
 } lw_wedge_body;
 
 lw_wedge_frame lw_wedge_frame_of(const lw_plane *plane);
 
-/* The body above a failure plane that rises as (run, rise), a unit vector. False when that plane never meets
- * the ground. */
-bool lw_wedge_body_of(const lw_wedge_frame *frame, double run, double rise, lw_wedge_body *body);
+/* The body above a failure plane. False when that plane never meets the ground, or misses the layer to be
+ * cracked. */
+bool lw_wedge_body_of(const lw_wedge_frame *frame, const lw_wedge_line *line, lw_wedge_body *body);
 
 /* Angle of the failure plane that meets the ground at x behind the plane's top. */
 double lw_wedge_angle_to(const lw_wedge_frame *frame, double x_m);
