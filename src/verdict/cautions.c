@@ -86,24 +86,32 @@ static unsigned matches(const lw_cues *cues, const lw_hazard_row *row) {
   return bits;
 }
 
-static int weight_of(const lw_cues *cues, const lw_verdict *v, const lw_hazard_row *row) {
-  unsigned bits = matches(cues, row);
+/* Which cues each hazard has, found once: the rows are words, and a schedule has many walls. */
+typedef struct lw_fits {
+  unsigned bits[LW_HAZARD_ROWS];
+} lw_fits;
+
+static int weight_of(const lw_cues *cues, const lw_fits *fits, const lw_facts *f, const lw_verdict *v,
+                     int at) {
+  const lw_hazard_row *row = &f->tables->hazard[at];
+  unsigned bits = fits->bits[at];
   int own = 0, alike = 0;
+  if (!bits) return 0;
   for (int i = 0; i < cues->count; i++) own += (bits >> i & 1u) && cues->cue[i].own ? 1 : 0;
   for (int i = 0; i < v->caution_count; i++) {
     if (v->caution[i] == row) return 0;
-    alike += matches(cues, v->caution[i]) & bits ? 1 : 0;
+    alike += fits->bits[v->caution[i] - f->tables->hazard] & bits ? 1 : 0;
   }
   own = own < OWN_CUES_COUNTED ? own : OWN_CUES_COUNTED;
-  return bits ? row->severity + OWN_CUE * own - alike : 0;
+  return row->severity + OWN_CUE * own - alike;
 }
 
-static const lw_hazard_row *heaviest(const lw_cues *cues, const lw_facts *f, const lw_verdict *v,
-                                     int *weight) {
+static const lw_hazard_row *heaviest(const lw_cues *cues, const lw_fits *fits, const lw_facts *f,
+                                     const lw_verdict *v, int *weight) {
   const lw_hazard_row *best = NULL;
   *weight = 0;
   for (int i = 0; i < f->tables->hazard_count; i++) {
-    int w = weight_of(cues, v, &f->tables->hazard[i]);
+    int w = weight_of(cues, fits, f, v, i);
     if (w > *weight) {
       best = &f->tables->hazard[i];
       *weight = w;
@@ -114,11 +122,14 @@ static const lw_hazard_row *heaviest(const lw_cues *cues, const lw_facts *f, con
 
 void lw_verdict_cautions(const lw_facts *facts, lw_verdict *verdict) {
   lw_cues cues = {.count = 0};
+  lw_fits fits;
   cues_of_works(facts, verdict, &cues);
   cues_of_site(facts, &cues);
+  for (int i = 0; i < facts->tables->hazard_count; i++)
+    fits.bits[i] = matches(&cues, &facts->tables->hazard[i]);
   while (verdict->caution_count < LW_CAUTION_MAX) {
     int weight;
-    const lw_hazard_row *row = heaviest(&cues, facts, verdict, &weight);
+    const lw_hazard_row *row = heaviest(&cues, &fits, facts, verdict, &weight);
     if (!row || (verdict->caution_count >= CAUTIONS_ENOUGH && weight < STILL_WORTH_SAYING)) return;
     verdict->caution[verdict->caution_count++] = row;
   }
