@@ -68,11 +68,14 @@ void lw_compare_methods(const lw_result *result, const lw_situation *situation,
 const char *lw_difference_why(const lw_plane *plane);
 
 /* The page's parts, in their order. */
+void lw_text_headline(const lw_page *page, const lw_result *result);
 void lw_text_verdict(const lw_page *page, const lw_result *result);
 void lw_text_checks(const lw_page *page, const lw_result *result);
 void lw_text_unchecked(const lw_page *page, const lw_result *result);
 void lw_text_remedies(const lw_page *page, const lw_result *result);
 void lw_text_heights(const lw_page *page, const lw_result *result);
+/* The reasons that rest on answers nobody gave, where they did not fit at the head. */
+void lw_text_resting(const lw_page *page, const lw_result *result);
 void lw_text_assumed(const lw_page *page, const lw_result *result, bool all);
 void lw_text_cautions(const lw_page *page, const lw_result *result);
 void lw_text_sources(const lw_page *page, const lw_result *result);

@@ -8,8 +8,8 @@ static void title(const lw_page *page, const lw_result *result) {
   lw_text_clean(result->given.title.text, name, sizeof name);
   lw_text_clean(result->given.mark.text, mark, sizeof mark);
   if (name[0] == '\0' && mark[0] == '\0') return;
-  lw_page_linef(page, LW_TONE_PLAIN, "%s%s%s%s", name, name[0] && mark[0] ? " - " : "", mark, "");
   lw_page_blank(page);
+  lw_page_sayf(page, "", "%s%s%s", name, name[0] && mark[0] ? " - " : "", mark);
 }
 
 static void last_word(const lw_page *page) {
@@ -22,6 +22,7 @@ static void last_word(const lw_page *page) {
 
 lw_status lw_report_text(const lw_result *result, const lw_text_style *style, lw_text *out) {
   lw_page page = {.out = out, .style = *style};
+  lw_text_headline(&page, result);
   title(&page, result);
   lw_text_verdict(&page, result);
   lw_text_checks(&page, result);
@@ -29,6 +30,7 @@ lw_status lw_report_text(const lw_result *result, const lw_text_style *style, lw
   lw_text_unchecked(&page, result);
   lw_text_heights(&page, result);
   lw_text_cautions(&page, result);
+  lw_text_resting(&page, result);
   lw_text_assumed(&page, result, false);
   lw_text_sources(&page, result);
   last_word(&page);

@@ -43,11 +43,24 @@ static const char *mark_of(const lw_row *row) {
   return seen == LW_MEMORY ? "m" : seen == LW_PROPOSAL ? "p" : "";
 }
 
+/* What it has, to two decimals, or to as many as it takes not to read like what it fell short of. */
+static void print_has(const lw_check *check, char *out, size_t size) {
+  lw_page_number(check->has, out, size);
+  if (!check->has.known || check->holds != LW_FALLS_SHORT || check->has.value >= 1000.0) return;
+  double needs = check->needs.known ? check->needs.value : 1.0;
+  for (int decimals = 2; decimals < 5; decimals++) {
+    double unit = pow(10.0, -decimals), printed = round(check->has.value / unit) * unit;
+    bool crosses = check->has.value < 1.0 && printed > 1.0 - 0.5 * unit;
+    lw_number_print(out, size, check->has.value, decimals);
+    if (!crosses && printed < needs - 0.5 * unit) return;
+  }
+}
+
 static void print_row(const lw_page *page, const lw_row *row) {
   char words[40], outcome[40], has[24], needs[24];
   lw_check_words(row->check, words, sizeof words);
   lw_check_outcome(row->check, outcome, sizeof outcome);
-  lw_page_number(row->check->has, has, sizeof has);
+  print_has(row->check, has, sizeof has);
   lw_page_number(row->check->needs, needs, sizeof needs);
   bool bad = row->check->counts && row->check->holds != LW_HOLDS;
   lw_page_linef(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN, "  %-25s%7s%7s%-1s  %-21s%s", words, has, needs,
@@ -70,7 +83,11 @@ static void say_which(const lw_page *page, const lw_rows *rows, bool moving, con
   for (int i = 0; i < rows->count; i++) {
     const lw_check *check = rows->row[i].check;
     char words[40];
+    /* Where it tips nothing is pressed either: the tipping says it. */
+    bool follows = check->reason == LW_REASON_OUTSIDE_BASE &&
+                   (check->kind == LW_CHECK_COMPRESSION || check->kind == LW_CHECK_BEARING);
     if (!check->counts || check->holds != LW_FALLS_SHORT || lw_check_would_move(check) != moving) continue;
+    if (follows) continue;
     lw_check_words(check, words, sizeof words);
     size_t used = strlen(list);
     lw_print(list + used, sizeof list - used, "%s%s", used ? "; " : "", words);
@@ -106,7 +123,7 @@ static void say_situation(const lw_page *page, const lw_situation *s) {
   if (worst) {
     lw_check_words(worst, words, sizeof words);
     lw_check_outcome(worst, outcome, sizeof outcome);
-    lw_page_number(worst->has, has, sizeof has);
+    print_has(worst, has, sizeof has);
     lw_page_number(worst->needs, needs, sizeof needs);
     if (worst->has.known) lw_print(numbers, sizeof numbers, " (has %s, needs %s)", has, needs);
   }

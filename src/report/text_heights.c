@@ -32,6 +32,11 @@ static const char *asks(lw_trigger trigger) {
   return "";
 }
 
+/* An exemption that still holds does so on conditions. */
+static bool is_exempt(const lw_limit_hit *hit) {
+  return hit->row->trigger == LW_EXEMPT_BELOW && !hit->past && hit->row->conditions[0] != '\0';
+}
+
 /* What a row past its figure means stands among the reasons; here it is only named. */
 static void limit(const lw_page *page, const lw_limit_hit *hit) {
   const lw_limit_row *row = hit->row;
@@ -42,10 +47,25 @@ static void limit(const lw_page *page, const lw_limit_hit *hit) {
   lw_text_addf(&line, " %s", row->from.source);
   if (row->as_of[0]) lw_text_addf(&line, ", %s", row->as_of);
   if (row->from.seen == LW_MEMORY) lw_text_add(&line, ", from memory");
-  /* An exemption that still holds does so on conditions. */
-  bool exempt = row->trigger == LW_EXEMPT_BELOW && !hit->past && row->conditions[0] != '\0';
-  if (exempt) lw_text_addf(&line, ". Only if: %s", row->conditions);
+  if (is_exempt(hit)) lw_text_addf(&line, ". Only if: %s", row->conditions);
   if (line.length > 0) lw_page_say(page, hit->past ? "  past   " : "  below  ", line.data);
+  page->out->failed = page->out->failed || line.failed;
+  lw_text_free(&line);
+}
+
+/* Rows that the wall is below and that set no conditions run on: each but a figure not reached. */
+static void below(const lw_page *page, const lw_verdict *v) {
+  lw_text line = {0};
+  for (int i = 0; i < v->limit_count; i++) {
+    const lw_limit_hit *hit = &v->limit[i];
+    if (hit->past || is_exempt(hit)) continue;
+    lw_text_addf(&line, "%s%s %.2f m, here %.2f m (%s), %s%s%s", line.length > 0 ? "; " : "",
+                 asks(hit->row->trigger), hit->row->height_m, hit->height_m,
+                 lw_height_slug(hit->row->measured), hit->row->id,
+                 hit->row->as_of[0] ? ", " : "", hit->row->as_of);
+    if (hit->row->from.seen == LW_MEMORY) lw_text_add(&line, ", from memory");
+  }
+  if (line.length > 0) lw_page_say(page, "  below  ", line.data);
   page->out->failed = page->out->failed || line.failed;
   lw_text_free(&line);
 }
@@ -59,7 +79,9 @@ void lw_text_heights(const lw_page *page, const lw_result *result) {
                                        : "Limits: the place is not known, so the cautious default");
   for (int past = 1; past >= 0; past--) {
     for (int i = 0; i < v->limit_count; i++) {
-      if (v->limit[i].past == (past == 1)) limit(page, &v->limit[i]);
+      const lw_limit_hit *hit = &v->limit[i];
+      if (past == 1 ? hit->past : is_exempt(hit)) limit(page, hit);
     }
   }
+  below(page, v);
 }

@@ -39,11 +39,32 @@ static const char *who_then(lw_who who) {
   return who == LW_WHO_COUNCIL ? "the council would be asked" : "it would be below the limit on file";
 }
 
-void lw_text_remedies(const lw_page *page, const lw_result *result) {
-  if (result->remedy_count > 0) remedies(page, result);
-  if (result->asking_count == 0) return;
+static void ask(const lw_page *page, const lw_result *result) {
   const lw_asking *a = &result->asking[0];
+  const lw_verdict *v = &result->verdict;
+  bool same = a->stands_then == v->stands && a->who_then == v->who;
+  lw_page_sayf(page, "  ", "%s Taken meanwhile: %s = %s. Were it %s: %s; %s.%s", a->question, a->item,
+               a->assumed, a->favourable, stands_then(a->stands_then), who_then(a->who_then),
+               same ? " No one answer alone changes that; this one helps most." : "");
+}
+
+/* The one thing for which there is no safe value comes before whatever was assumed. */
+static void ask_for_depth(const lw_page *page, const lw_result *result) {
+  bool courses = result->wall.section.kind == LW_WALL_COURSES;
+  lw_page_sayf(page, "  ",
+               "%s Nothing is taken meanwhile: there is no safe guess for it, and without it nothing can be "
+               "shown to stand. Give it as %s.",
+               courses ? "How deep are the blocks, from front to back?" : "How wide is the wall at its base?",
+               courses ? "block depth" : "base width");
+}
+
+void lw_text_remedies(const lw_page *page, const lw_result *result) {
+  bool depth = !result->wall.section.known;
+  if (result->remedy_count > 0) remedies(page, result);
+  if (result->asking_count == 0 && !depth) return;
   lw_page_heading(page, "The one answer most worth finding out");
-  lw_page_sayf(page, "  ", "%s Taken meanwhile: %s = %s. Were it %s: %s; %s.", a->question, a->item,
-               a->assumed, a->favourable, stands_then(a->stands_then), who_then(a->who_then));
+  if (depth)
+    ask_for_depth(page, result);
+  else
+    ask(page, result);
 }

@@ -10,15 +10,26 @@ static lw_tone tone_of(const lw_verdict *v) {
   return bad ? LW_TONE_BAD : v->who == LW_WHO_COUNCIL ? LW_TONE_STRONG : LW_TONE_GOOD;
 }
 
-static const char *stands_words(const lw_result *result) {
+/* Why nobody can say, or what is worst, in the words of the table below. */
+static void stands_words(const lw_result *result, char *out, size_t size) {
+  const lw_situation *s = NULL;
+  const lw_check *worst = lw_result_governing(result, &s);
+  bool unknown = worst && worst->holds == LW_CANNOT_SHOW;
+  char words[40] = "";
+  if (worst) lw_check_words(worst, words, sizeof words);
   switch (result->verdict.stands) {
-  case LW_HOLDS: return "on paper, in every case that decides here";
-  case LW_CANNOT_SHOW: return "nobody can say from this sheet";
+  case LW_HOLDS: lw_print(out, size, "on paper, in every case that decides here"); return;
+  case LW_CANNOT_SHOW:
+    lw_print(out, size, "nobody can say from this sheet%s%s", unknown ? ": " : "",
+             unknown ? lw_reason_sentence(worst->reason) : "");
+    return;
   case LW_FALLS_SHORT:
-    return lw_result_would_move(result) ? "no, as drawn it would move"
-                                        : "on paper, but with less margin than is asked";
+    lw_print(out, size, "%s%s%s%s%s",
+             lw_result_would_move(result) ? "no, as drawn it would move"
+                                          : "on paper, but with less margin than is asked",
+             worst ? "; worst: " : "", words, s ? ", " : "", s ? lw_situation_short(s->name) : "");
+    return;
   }
-  return "";
 }
 
 static const char *who_words(lw_who who) {
@@ -32,9 +43,11 @@ static const char *who_words(lw_who who) {
 
 static void answers(const lw_page *page, const lw_result *result) {
   const lw_verdict *v = &result->verdict;
+  char stands[200];
+  stands_words(result, stands, sizeof stands);
   lw_page_blank(page);
   lw_page_say(page, "  What it is       ", lw_what_sentence(v->what));
-  lw_page_say(page, "  Does it stand    ", stands_words(result));
+  lw_page_say(page, "  Does it stand    ", stands);
   lw_page_say(page, "  Who answers      ", who_words(v->who));
 }
 
@@ -52,8 +65,10 @@ static void faulty(const lw_page *page, const lw_result *result) {
   }
 }
 
+/* Where to read up a reason that is known. One that rests on no answer is settled by the answer, and its
+ * sources stand in the list of them. */
 static void reason(const lw_page *page, const lw_verdict_reason *r) {
-  bool own = strncmp(r->source, "[LOWWALL", 8) == 0 || r->source[0] == '\0';
+  bool own = strncmp(r->source, "[LOWWALL", 8) == 0 || r->source[0] == '\0' || r->assumed;
   lw_page_sayf(page, r->assumed ? "  ? " : "  - ", "%s%s%s", r->text, own ? "" : " ", own ? "" : r->source);
 }
 
@@ -70,31 +85,64 @@ static bool said_before(const lw_verdict *v, int index) {
   return false;
 }
 
-/* The gravest first; of those alike, what is known before what rests on an answer that nobody gave. */
-static void reasons_of(const lw_page *page, const lw_verdict *v, lw_answer answer, lw_who who) {
-  for (int assumed = 0; assumed <= 1; assumed++) {
-    for (int i = 0; i < v->reason_count; i++) {
-      const lw_verdict_reason *r = &v->reason[i];
-      bool alike = r->answer == answer && r->assumed == (assumed == 1);
-      if (alike && (answer != LW_ANSWER_WHO || r->who == who) && !said_before(v, i)) reason(page, r);
-    }
+/* What is refused is a reason twice, in the same words. */
+static bool said_of_standing(const lw_verdict *v, int index) {
+  for (int i = 0; i < index; i++) {
+    bool other = v->reason[i].answer != v->reason[index].answer;
+    if (other && strcmp(v->reason[i].text, v->reason[index].text) == 0) return true;
+  }
+  return false;
+}
+
+static bool belongs(const lw_verdict *v, int index, lw_answer answer, lw_who who) {
+  const lw_verdict_reason *r = &v->reason[index];
+  return r->answer == answer && (answer != LW_ANSWER_WHO || r->who == who) && !said_before(v, index);
+}
+
+static int first_of(const lw_verdict *v, lw_answer answer) {
+  for (int i = 0; i < v->reason_count; i++) {
+    if (v->reason[i].answer == answer) return i;
+  }
+  return -1;
+}
+
+/* At the head stand the reasons that are known and, whatever it rests on, the one that comes first: it alone
+ * settles the answer. The others that rest on no answer would bury the checks; they stand further down. */
+static bool at_head(const lw_verdict *v, int index) {
+  return !v->reason[index].assumed || index == first_of(v, v->reason[index].answer);
+}
+
+static void reasons_of(const lw_page *page, const lw_verdict *v, lw_answer answer, lw_who who, bool head) {
+  for (int i = 0; i < v->reason_count; i++) {
+    if (!belongs(v, i, answer, who) || at_head(v, i) != head) continue;
+    if (said_of_standing(v, i))
+      lw_page_say(page, v->reason[i].assumed ? "  ? " : "  - ", "What is said of whether it stands.");
+    else
+      reason(page, &v->reason[i]);
   }
 }
 
-static int count_of(const lw_verdict *v, lw_answer answer) {
+static int count_resting(const lw_verdict *v, lw_answer answer) {
   int count = 0;
-  for (int i = 0; i < v->reason_count; i++) count += v->reason[i].answer == answer ? 1 : 0;
+  for (int i = 0; i < v->reason_count; i++) {
+    const lw_verdict_reason *r = &v->reason[i];
+    count += belongs(v, i, answer, r->who) && !at_head(v, i) ? 1 : 0;
+  }
   return count;
 }
 
 static void group(const lw_page *page, const lw_verdict *v, lw_answer answer, const char *title) {
-  if (count_of(v, answer) == 0) return;
+  int resting = count_resting(v, answer);
+  if (first_of(v, answer) < 0) return;
   lw_page_linef(page, LW_TONE_PLAIN, " %s", title);
-  if (answer == LW_ANSWER_WHO) {
-    reasons_of(page, v, answer, LW_WHO_ENGINEER);
-    reasons_of(page, v, answer, LW_WHO_COUNCIL);
+  /* The gravest first. */
+  for (int who = LW_WHO_ENGINEER; who >= LW_WHO_BUILDER; who--) {
+    if (answer == LW_ANSWER_WHO || who == LW_WHO_BUILDER) reasons_of(page, v, answer, (lw_who)who, true);
   }
-  reasons_of(page, v, answer, LW_WHO_BUILDER);
+  if (resting > 0) {
+    lw_page_sayf(page, "  ? ", "and %d more that rest%s on an answer not known; see \"Not known\" below",
+                 resting, resting == 1 ? "s" : "");
+  }
 }
 
 static bool any_assumed(const lw_verdict *v) {
@@ -104,13 +152,38 @@ static bool any_assumed(const lw_verdict *v) {
   return false;
 }
 
+void lw_text_headline(const lw_page *page, const lw_result *result) {
+  faulty(page, result);
+  lw_page_tone(page, tone_of(&result->verdict), "", result->verdict.headline);
+}
+
 void lw_text_verdict(const lw_page *page, const lw_result *result) {
   const lw_verdict *v = &result->verdict;
-  faulty(page, result);
-  lw_page_tone(page, tone_of(v), "", v->headline);
   answers(page, result);
   lw_page_heading(page, any_assumed(v) ? "Why  (? rests on an answer that is not known)" : "Why");
   group(page, v, LW_ANSWER_WHAT, "What it is");
   group(page, v, LW_ANSWER_STANDS, "Whether it stands");
   group(page, v, LW_ANSWER_WHO, "Who answers for it");
+}
+
+static void resting(const lw_page *page, const lw_verdict *v, lw_answer answer, lw_who who, const char *title) {
+  bool any = false;
+  for (int i = 0; i < v->reason_count; i++) any = any || (belongs(v, i, answer, who) && !at_head(v, i));
+  if (!any) return;
+  lw_page_linef(page, LW_TONE_PLAIN, " %s", title);
+  reasons_of(page, v, answer, who, false);
+}
+
+void lw_text_resting(const lw_page *page, const lw_result *result) {
+  const lw_verdict *v = &result->verdict;
+  int count = 0;
+  for (int answer = LW_ANSWER_WHAT; answer <= LW_ANSWER_WHO; answer++)
+    count += count_resting(v, (lw_answer)answer);
+  if (count == 0) return;
+  lw_page_heading(page, "Not known, and therefore taken as the worse");
+  resting(page, v, LW_ANSWER_WHAT, LW_WHO_BUILDER, "What it is");
+  resting(page, v, LW_ANSWER_STANDS, LW_WHO_BUILDER, "Whether it stands");
+  resting(page, v, LW_ANSWER_WHO, LW_WHO_ENGINEER, "Each alone would call for an engineer");
+  resting(page, v, LW_ANSWER_WHO, LW_WHO_COUNCIL, "Each alone would call for the council");
+  resting(page, v, LW_ANSWER_WHO, LW_WHO_BUILDER, "Who answers for it");
 }

@@ -6,7 +6,15 @@
 
 /* The working of a whole wall: a student follows it with a pencil. */
 
-static void stage(const lw_page *page, const lw_result *result, const lw_stage *of, const char *title) {
+static void stage(const lw_page *page, const lw_result *result, const lw_situation *s, const lw_stage *of,
+                  lw_place place) {
+  static const char *const titles[] = {
+      [LW_AT_BASE] = "Base, moments about the toe",
+      [LW_AT_PAD] = "Underside of the pad, moments about the front of the base, at the pad's underside",
+      [LW_AT_JOINT] = "Joint %d, moments about its front edge",
+      [LW_AT_CAP] = "Cap, moments about its front edge"};
+  char title[96];
+  lw_print(title, sizeof title, titles[place.at], place.joint);
   if (of->status != LW_OK) {
     if (of->reason != LW_REASON_NO_PAD)
       lw_page_sayf(page, "  ", "%s: %s.", title, lw_reason_sentence(of->reason));
@@ -14,8 +22,10 @@ static void stage(const lw_page *page, const lw_result *result, const lw_stage *
   }
   lw_page_blank(page);
   lw_page_say(page, " ", title);
-  lw_working_moments(page, result, of);
+  lw_working_moments(page, result, of, place);
+  lw_working_uplift(page, result, s, of, place);
   lw_working_contact(page, result, of);
+  lw_working_written(page, result, s, of, place);
 }
 
 /* Of the joints the one that matters most is worked out in full. */
@@ -30,13 +40,11 @@ static int worst_joint(const lw_situation *s) {
 }
 
 static void joint_in_full(const lw_page *page, const lw_result *result, const lw_situation *s) {
-  char title[64];
   int joint = worst_joint(s);
   lw_stage *full = joint > 0 ? malloc(sizeof *full) : NULL;
   if (full == NULL) return;
   lw_situation_joint(&result->wall, result->tables, s, joint, full);
-  lw_print(title, sizeof title, "Joint %d, moments about its front edge", joint);
-  stage(page, result, full, title);
+  stage(page, result, s, full, (lw_place){LW_AT_JOINT, joint});
   free(full);
 }
 
@@ -50,9 +58,8 @@ static void situation(const lw_page *page, const lw_result *result, const lw_sit
     lw_page_sayf(page, "  ", "Water stands %.3f m below the top, behind.", s->water_depth_m);
   }
   lw_working_diagram(page, &s->base);
-  stage(page, result, &s->base, "Base, moments about the toe");
-  stage(page, result, &s->pad,
-        "Underside of the pad, moments about the front of the base, at the pad's underside");
+  stage(page, result, s, &s->base, (lw_place){LW_AT_BASE, 0});
+  stage(page, result, s, &s->pad, (lw_place){LW_AT_PAD, 0});
   lw_working_joints(page, result, s);
   joint_in_full(page, result, s);
   lw_working_checks(page, s);

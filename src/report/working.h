@@ -25,10 +25,21 @@ void lw_working_diagram(const lw_page *page, const lw_stage *stage);
 void lw_working_say(const lw_page *page, const lw_step *step);
 /* Rankine and Coulomb with the wedge beside each. */
 void lw_working_compared(const lw_page *page, const lw_result *result);
+/* A contact: base, pad, or a joint by its number. */
+typedef struct lw_place {
+  lw_at at;
+  int joint;
+} lw_place;
 /* The moment table of a stage with its check sums. */
-void lw_working_moments(const lw_page *page, const lw_result *result, const lw_stage *stage);
+void lw_working_moments(const lw_page *page, const lw_result *result, const lw_stage *stage, lw_place place);
 /* From the sums to the resultant and the pressures. */
 void lw_working_contact(const lw_page *page, const lw_result *result, const lw_stage *stage);
+/* The checks of one contact as formula, numbers, value. */
+void lw_working_written(const lw_page *page, const lw_result *result, const lw_situation *situation,
+                        const lw_stage *stage, lw_place place);
+/* How the uplift came about. */
+void lw_working_uplift(const lw_page *page, const lw_result *result, const lw_situation *situation,
+                       const lw_stage *stage, lw_place place);
 /* Every joint on a line. */
 void lw_working_joints(const lw_page *page, const lw_result *result, const lw_situation *situation);
 /* Every check of a situation: demand, resistance, has, needs, ratio, by what. */

@@ -2,6 +2,7 @@
 #include "working.h"
 
 #include <math.h>
+#include <string.h>
 
 /* From the sums to the pressures, and the checks as they are held against what is asked. */
 
@@ -38,6 +39,30 @@ static void edges(const lw_page *page, const lw_contact *c, lw_base_pressure met
                pressure_formula(c, method), c->front_kpa, c->rear_kpa, c->greatest_kpa);
 }
 
+/* Head falls in a straight line over what is pressed; what gapes behind it carries the full rear head. */
+void lw_working_uplift(const lw_page *page, const lw_result *result, const lw_situation *s,
+                       const lw_stage *stage, lw_place place) {
+  const lw_site *site = &result->wall.site;
+  const lw_contact *c = &stage->contact;
+  double foot = place.joint > 0 ? s->joint[place.joint - 1].height_m : lw_stage_foot(result, stage);
+  double above_foot = result->wall.section.height_m - foot;
+  double width = place.at == LW_AT_PAD ? result->wall.section.base_width_m : c->width_m;
+  double rear = fmax(above_foot - s->water_depth_m, 0.0), front = fmax(above_foot - site->front_water_depth_m, 0.0);
+  double scale = site->water_unit_weight_kn_per_m3 * result->wall.method.uplift_share;
+  bool gapes = c->inside && c->eccentricity_m > width / 6.0;
+  double pressed = gapes ? 3.0 * c->resultant_m : width;
+  double uplift = scale * (0.5 * (rear + front) * pressed + rear * (width - pressed));
+  bool same = fabs(uplift - c->uplift_kn_per_m) <= 1e-6 * fmax(uplift, 1.0);
+  if (c->uplift_kn_per_m <= 0.0 || !same) return;
+  lw_page_say(page, "  U   = ",
+              gapes ? "gw ((hr + hf)/2 b + hr (B - b)): the head falls over what is pressed, b = 3 xR, and is "
+                      "whole behind it"
+                    : "gw (hr + hf)/2 B: the head falls from the rear to the front");
+  lw_page_sayf(page, "      : ", "gw%s = %.3f kN/m3, hr = %.3f m, hf = %.3f m, b = %.4f m, B = %.4f m",
+               result->wall.method.uplift_share < 1.0 ? " x share" : "", scale, rear, front, pressed, width);
+  lw_page_sayf(page, "      = ", "%.4f kN/m, upwards", uplift);
+}
+
 void lw_working_contact(const lw_page *page, const lw_result *result, const lw_stage *stage) {
   const lw_contact *c = &stage->contact;
   char formula[120];
@@ -55,23 +80,25 @@ void lw_working_contact(const lw_page *page, const lw_result *result, const lw_s
     edges(page, c, result->wall.method.base_pressure);
 }
 
-static void number(lw_number n, int decimals, char *out, size_t size) {
-  if (n.known)
+/* As many decimals as leave a blank before it in its column. */
+static void number(lw_number n, int decimals, int columns, char *out, size_t size) {
+  lw_print(out, size, "-");
+  for (; n.known && decimals >= 0; decimals--) {
     lw_number_print(out, size, n.value, decimals);
-  else
-    lw_print(out, size, "-");
+    if ((int)strlen(out) < columns) return;
+  }
 }
 
 static void check_line(const lw_page *page, const lw_check *c) {
   char words[40], outcome[40], demand[24], resistance[24], has[24], needs[24];
   lw_check_words(c, words, sizeof words);
   lw_check_outcome(c, outcome, sizeof outcome);
-  number(c->demand, 3, demand, sizeof demand);
-  number(c->resistance, 3, resistance, sizeof resistance);
-  number(c->has, 3, has, sizeof has);
-  number(c->needs, 2, needs, sizeof needs);
+  number(c->demand, 3, 8, demand, sizeof demand);
+  number(c->resistance, 3, 8, resistance, sizeof resistance);
+  number(c->has, 3, 7, has, sizeof has);
+  number(c->needs, 2, 6, needs, sizeof needs);
   bool bad = c->counts && c->holds != LW_HOLDS;
-  lw_page_linef(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN, " %-23s%8s%8s %-6s%7s%5s %s", words, resistance,
+  lw_page_linef(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN, "%-23s%8s%8s %-6s%7s%6s %s", words, resistance,
                 demand, c->unit, has, needs, outcome);
   if (c->reason != LW_REASON_NONE) lw_page_sayf(page, "      ", "%s", lw_reason_sentence(c->reason));
 }
@@ -80,7 +107,7 @@ void lw_working_checks(const lw_page *page, const lw_situation *s) {
   const lw_format_row *by = NULL;
   lw_page_blank(page);
   lw_page_say(page, " ", "Checks: has = holds / pushes, and must reach needs");
-  lw_page_linef(page, LW_TONE_PLAIN, " %-23s%8s%8s %-6s%7s%5s", "", "holds", "pushes", "", "has", "needs");
+  lw_page_linef(page, LW_TONE_PLAIN, "%-23s%8s%8s %-6s%7s%6s", "", "holds", "pushes", "", "has", "needs");
   for (int i = 0; i < s->check_count; i++) {
     check_line(page, &s->check[i]);
     if (s->check[i].by) by = s->check[i].by;

@@ -63,23 +63,66 @@ static void check_sums(const lw_page *page, const lw_stage *stage, const lw_sums
   sums_line(page, "as used in the checks", &used);
 }
 
+/* What the diagram adds up to between two of its points, straight from one to the other. */
+static double area_between(const lw_profile_point *a, const lw_profile_point *b) {
+  return 0.5 * (a->soil_kpa + b->soil_kpa) * (b->depth_m - a->depth_m);
+}
+
+static void diagram_sum(const lw_page *page, const lw_thrust *thrust, double sum) {
+  double total = thrust->total_kn_per_m;
+  bool same = fabs(sum - total) <= 1e-9 * fmax(total, 1.0);
+  if (same)
+    lw_page_linef(page, LW_TONE_PLAIN, "  %-54s%20.4f", "sum of the areas = P", sum);
+  else
+    lw_page_sayf(page, "  ", "P = %.4f kN/m: between these points the diagram is not straight", total);
+}
+
+/* In one soil under an even load the pressure at the foot by hand; true only where it is that. */
+static void by_hand(const lw_page *page, const lw_stage *stage) {
+  const lw_plane *plane = &stage->back.plane;
+  const lw_thrust *t = &stage->thrust;
+  const lw_layer *soil = &plane->layer[0];
+  bool dry = plane->water_depth_m >= plane->height_m;
+  double wet = soil->saturated_unit_weight_kn_per_m3 - plane->water_unit_weight_kn_per_m3;
+  double weight = dry ? soil->unit_weight_kn_per_m3 : wet;
+  double foot = t->coefficient * (weight * plane->height_m + plane->surcharge_kpa);
+  double printed = t->profile[t->profile_count - 1].soil_kpa;
+  bool simple = lw_plane_is_plain(plane) && fabs(foot - printed) <= 1e-9 * fmax(printed, 1.0);
+  if (!simple) return;
+  lw_page_sayf(page, "  ", "At the foot: K (weight x depth + q) = %.4f x (%.2f x %.3f + %.2f) = %.3f kPa%s",
+               t->coefficient, weight, plane->height_m, plane->surcharge_kpa, printed,
+               dry ? "" : ", the soil's weight less the water's");
+}
+
 void lw_working_diagram(const lw_page *page, const lw_stage *stage) {
-  if (stage->status != LW_OK || stage->thrust.profile_count == 0) return;
+  const lw_thrust *thrust = &stage->thrust;
+  double sum = 0.0;
+  if (stage->status != LW_OK || thrust->profile_count == 0) return;
   lw_page_blank(page);
   lw_page_sayf(
       page, " ",
       "Pressure on the plane of %.3f m, along the thrust's own direction; the push is the area of it",
       stage->back.plane.height_m);
-  lw_page_linef(page, LW_TONE_PLAIN, "  %10s%20s%14s%12s", "depth m", "soil and load kPa", "of it load",
-                "water kPa");
-  for (int i = 0; i < stage->thrust.profile_count; i++) {
-    const lw_profile_point *p = &stage->thrust.profile[i];
-    lw_page_linef(page, LW_TONE_PLAIN, "  %10.3f%20.3f%14.3f%12.3f", p->depth_m, p->soil_kpa,
-                  p->surcharge_kpa, p->water_kpa);
+  lw_page_linef(page, LW_TONE_PLAIN, "  %10s%20s%12s%12s%20s", "depth m", "soil and load kPa", "of it load",
+                "water kPa", "soil area to here");
+  for (int i = 0; i < thrust->profile_count; i++) {
+    const lw_profile_point *p = &thrust->profile[i];
+    if (i > 0) sum += area_between(p - 1, p);
+    lw_page_linef(page, LW_TONE_PLAIN, "  %10.3f%20.3f%12.3f%12.3f%20.4f", p->depth_m, p->soil_kpa,
+                  p->surcharge_kpa, p->water_kpa, sum);
   }
+  diagram_sum(page, thrust, sum);
+  by_hand(page, stage);
 }
 
-void lw_working_moments(const lw_page *page, const lw_result *result, const lw_stage *stage) {
+/* The courses above a joint count from the joint; people count them from the ground. */
+static void label_of(const lw_result *result, const lw_force *force, lw_place place, char *out, size_t size) {
+  lw_force named = *force;
+  if (force->kind == LW_FORCE_PART && force->index >= 0) named.index += place.joint;
+  lw_force_label(result, &named, out, size);
+}
+
+void lw_working_moments(const lw_page *page, const lw_result *result, const lw_stage *stage, lw_place place) {
   lw_sums sums = {0};
   double foot = lw_stage_foot(result, stage);
   lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%8s%8s%9s%9s%8s%10s", "part", "area", "weight", "down", "push",
@@ -89,7 +132,7 @@ void lw_working_moments(const lw_page *page, const lw_result *result, const lw_s
   for (int i = 0; i < stage->forces.count; i++) {
     const lw_force *f = &stage->forces.force[i];
     char label[40];
-    lw_force_label(result, f, label, sizeof label);
+    label_of(result, f, place, label, sizeof label);
     if (fabs(f->vertical_kn_per_m) > NOTHING)
       upright_line(page, label, f, f->x_m - stage->contact.front_m, &sums);
     if (fabs(f->horizontal_kn_per_m) > NOTHING) level_line(page, label, f, f->y_m - foot, &sums);

@@ -123,12 +123,77 @@ Test(report, a_wall_of_unknown_depth_says_that_nobody_can_say) {
   lw_text_free(&page);
 }
 
-Test(report, title_of_the_sheet_is_cleaned) {
+/* The headline stays the first line, whatever the sheet calls its wall. */
+Test(report, title_of_the_sheet_is_cleaned_and_comes_second) {
   static lw_result copy;
   copy = *wall_of(wall_sorts[0]);
   snprintf(copy.given.title.text, sizeof copy.given.title.text, "Herb\033[31m bed");
+  snprintf(copy.given.mark.text, sizeof copy.given.mark.text, "B7");
   lw_text page = wall_page(&copy);
-  cr_expect_eq(strncmp(page.data, "Herb?[31m bed\n", 14), 0);
+  cr_expect_eq(strncmp(page.data, copy.verdict.headline, 24), 0, "%.60s", page.data);
+  cr_expect_not_null(strstr(page.data, "\n\nHerb?[31m bed - B7\n"));
+  lw_text_free(&page);
+}
+
+Test(report, a_long_title_keeps_the_columns) {
+  static lw_result copy;
+  copy = *wall_of(wall_sorts[0]);
+  for (size_t i = 0; i + 6 < sizeof copy.given.title.text; i += 5)
+    snprintf(copy.given.title.text + i, sizeof copy.given.title.text - i, "wall ");
+  cr_assert(strlen(copy.given.title.text) > 80);
+  lw_text page = wall_page(&copy);
+  cr_expect(longest_line(page.data) <= 80, "%zu", longest_line(page.data));
+  lw_text_free(&page);
+}
+
+/* Reasons that rest on no answer would bury the checks: the head says how many, and further down all stand. */
+Test(report, what_rests_on_no_answer_stands_below_the_checks) {
+  const lw_result *result = wall_of(wall_sorts[5]);
+  const lw_verdict *v = &result->verdict;
+  lw_text page = wall_page(result);
+  const char *checks = strstr(page.data, "\nChecks, each");
+  const char *below = strstr(page.data, "\nNot known, and");
+  cr_assert(checks != NULL && below != NULL && checks < below);
+  int above = 0, said = 0, assumed = 0;
+  for (const char *at = strstr(page.data, "\n  ? "); at != NULL; at = strstr(at + 1, "\n  ? ")) {
+    above += at < checks ? 1 : 0;
+    said += at > below && at < strstr(page.data, "\nAssumed, because") ? 1 : 0;
+  }
+  for (int i = 0; i < v->reason_count; i++) assumed += v->reason[i].assumed ? 1 : 0;
+  cr_expect(above <= 6, "%d lines at the head rest on no answer", above);
+  cr_expect(said >= 10 && said <= assumed, "%d of %d", said, assumed);
+  for (int i = 0; i < v->reason_count; i++) {
+    char beginning[24];
+    snprintf(beginning, sizeof beginning, "? %.14s", v->reason[i].text);
+    bool limit = strncmp(v->reason[i].slug, "limit-", 6) == 0;
+    if (v->reason[i].assumed && !limit) cr_expect_not_null(strstr(page.data, beginning), "%s", beginning);
+  }
+  lw_text_free(&page);
+}
+
+/* What has 0.996 and would move may not read like what has 1.00. */
+Test(report, what_falls_short_never_reads_like_what_is_asked) {
+  static lw_result copy;
+  copy = *wall_of(wall_sorts[0]);
+  for (int i = 0; i < copy.situations.count; i++) {
+    for (int k = 0; k < copy.situations.situation[i].check_count; k++) {
+      lw_check *check = &copy.situations.situation[i].check[k];
+      if (check->kind != LW_CHECK_SLIDING || check->at != LW_AT_BASE) continue;
+      check->has = (lw_number){1.4996, true};
+      check->needs = (lw_number){1.5, true};
+      check->ratio = (lw_number){1.4996 / 1.5, true};
+      check->holds = LW_FALLS_SHORT;
+    }
+  }
+  lw_text page = wall_page(&copy);
+  cr_expect_not_null(strstr(page.data, " 1.4996   1.50"));
+  cr_expect_null(strstr(page.data, "  1.50   1.50   falls"));
+  lw_text_free(&page);
+}
+
+Test(report, a_wall_without_depth_is_asked_for_its_depth_first) {
+  lw_text page = wall_page(wall_of(wall_sorts[5]));
+  cr_expect_not_null(strstr(page.data, "How deep are the blocks, from front to back?"));
   lw_text_free(&page);
 }
 

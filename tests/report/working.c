@@ -115,3 +115,69 @@ Test(report, recording_changes_nothing) {
   lw_text_free(&working);
   lw_text_free(&after);
 }
+
+/* Each check of base and pad that has a number is written out, or it is said why it is not. */
+Test(report, checks_are_written_out) {
+  lw_text working = wall_working(wall_of(
+      "wall height=300 mm;wall embedment=100 mm;course count=1;block height=400 mm;block depth=600 mm;"
+      "site behind=bed;soil 1 name=clean sand;footing soil name=stiff clay;base friction=0.45;drain outlets=2;"
+      "stone width=300 mm;ground slope=0 deg;vehicle access=no"));
+  cr_expect_not_null(strstr(working.data, "    R   = mu V = "));
+  cr_expect_not_null(strstr(working.data, "    has = what holds / what tips = "));
+  cr_expect_not_null(strstr(working.data, "    has = allowable / greatest pressure = "));
+  cr_expect_not_null(strstr(working.data, "without the load that presses down, which is the worse case:"));
+  cr_expect_null(strstr(working.data, "with the strengths that the format divides"));
+  lw_text_free(&working);
+}
+
+/* Above joint 1 stand courses 2 and up, and the cap is the cap. */
+Test(report, courses_above_a_joint_keep_their_numbers) {
+  lw_text working = wall_working(wall_of(wall_sorts[1]));
+  const char *joint = strstr(working.data, "\n Joint 1, moments about its front edge\n");
+  cr_assert_not_null(joint);
+  const char *end = strstr(joint, "  sums of this table"), *two = strstr(joint, "  course 2 ");
+  const char *one = strstr(joint, "  course 1 "), *cap = strstr(joint, "  cap ");
+  cr_assert_not_null(end);
+  cr_expect(two != NULL && two < end);
+  cr_expect(cap != NULL && cap < end);
+  cr_expect(one == NULL || one > end);
+  lw_text_free(&working);
+}
+
+/* "R = mu V = a x b = c": the numbers printed give the number printed. */
+Test(report, sliding_written_out_is_right_by_hand) {
+  static const char begin[] = "    R   = mu V = ";
+  int lines = 0;
+  for (int i = 0; wall_sorts[i]; i++) {
+    lw_text working = wall_working(wall_of(wall_sorts[i]));
+    for (const char *at = strstr(working.data, begin); at; at = strstr(at + 1, begin)) {
+      char *next;
+      double mu = strtod(at + strlen(begin), &next);
+      cr_assert_eq(strncmp(next, " x ", 3), 0, "%.80s", at);
+      double vertical = strtod(next + 3, &next);
+      cr_assert_eq(strncmp(next, " = ", 3), 0, "%.80s", at);
+      double holds = strtod(next + 3, NULL);
+      cr_expect(fabs(mu * vertical - holds) < 1e-4 + 0.5e-4 * vertical, "%.80s", at);
+      lines++;
+    }
+    lw_text_free(&working);
+  }
+  cr_assert(lines > 10);
+}
+
+/* The diagram's areas are the thrust, and its steps never go back. */
+Test(report, areas_of_the_diagram_are_the_thrust) {
+  const lw_result *result = wall_of(wall_sorts[1]);
+  lw_text working = wall_working(result);
+  const char *line = strstr(working.data, "  sum of the areas = P");
+  cr_assert_not_null(line);
+  double printed = last_number(line, strcspn(line, "\n"), NULL);
+  cr_expect(fabs(printed - result->situations.situation[0].base.thrust.total_kn_per_m) < 0.51e-4);
+  lw_text_free(&working);
+}
+
+Test(report, uplift_is_worked_out_where_water_stands) {
+  lw_text wet = wall_working(wall_of(wall_sorts[0]));
+  cr_expect_not_null(strstr(wet.data, "  U   = gw "));
+  lw_text_free(&wet);
+}
