@@ -209,7 +209,7 @@ static void raise(const lw_facts *f, const lw_condition *condition, lw_verdict *
   if (!r) return;
   size_t length = strlen(row->sentence);
   if (length > 0 && row->sentence[length - 1] == '.') length--;
-  lw_print(r->text, sizeof r->text, "%.*s (%s).", (int)length, row->sentence, found.detail);
+  lw_print(r->text, sizeof r->text, "%.*s: %s.", (int)length, row->sentence, found.detail);
 }
 
 void lw_verdict_conditions(const lw_facts *facts, lw_verdict *verdict) {

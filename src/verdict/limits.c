@@ -98,28 +98,46 @@ static const char *slug_of(lw_trigger trigger) {
 }
 
 static const char *meaning_of(lw_trigger trigger) {
-  static const char *const meanings[] = {[LW_EXEMPT_BELOW] = "ends its exemption",
-                                         [LW_APPROVAL_ABOVE] = "begins to ask for an approval",
-                                         [LW_ENGINEER_ABOVE] = "begins to ask for an engineer",
-                                         [LW_DESIGN_ABOVE] = "begins to ask for a design",
-                                         [LW_BARRIER_ABOVE] = "begins to ask for a barrier"};
+  static const char *const meanings[] = {[LW_EXEMPT_BELOW] = "stops leaving it to the builder",
+                                         [LW_APPROVAL_ABOVE] = "asks for an approval",
+                                         [LW_ENGINEER_ABOVE] = "asks for an engineer",
+                                         [LW_DESIGN_ABOVE] = "asks for a design",
+                                         [LW_BARRIER_ABOVE] = "asks about a barrier"};
   return meanings[trigger];
 }
 
+static const char *manner_of(lw_height_kind kind) {
+  static const char *const manners[LW_HEIGHT_KINDS] = {[LW_HEIGHT_TOTAL] = "high from underside to top",
+                                                       [LW_HEIGHT_EXPOSED] = "high above the ground in front",
+                                                       [LW_HEIGHT_RETAINED] = "of soil held up",
+                                                       [LW_HEIGHT_NATURAL] = "of cut or fill",
+                                                       [LW_HEIGHT_FENCE] = "high with its fence",
+                                                       [LW_HEIGHT_GREATEST] = "high by its greatest height"};
+  return manners[kind];
+}
+
+static void print_authority(const lw_limit_row *row, char *out, size_t size) {
+  bool default_row = strcmp(row->place, "default") == 0;
+  lw_print(out, size, default_row ? "the cautious default for a place not on file" : "%s, %s,",
+           row->instrument, row->region);
+}
+
 static void tell_past(const lw_facts *f, const lw_limit_row *row, double height_m, lw_verdict *v) {
-  lw_origin origin =
-      row->measured == LW_HEIGHT_NATURAL && f->c->cut_depth.origin != LW_GIVEN ? LW_ASSUMED : LW_GIVEN;
-  lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
-                                                         .who = calls_for(f, row),
-                                                         .origin = origin,
-                                                         .slug = slug_of(row->trigger),
-                                                         .source = row->from.source,
-                                                         .again = true});
+  bool natural = row->measured == LW_HEIGHT_NATURAL;
+  char authority[256];
+  lw_verdict_reason *r = lw_reasons_new(
+      v, &(lw_because){.answer = LW_ANSWER_WHO,
+                       .who = calls_for(f, row),
+                       .origin = natural && f->c->cut_depth.origin != LW_GIVEN ? LW_ASSUMED : LW_GIVEN,
+                       .slug = slug_of(row->trigger),
+                       .source = row->from.source,
+                       .again = true});
   if (!r) return;
-  lw_print(r->text, sizeof r->text, "%.2f m high (%s%s): %s %.2f m, where %s (%s) %s.", height_m,
-           tier_height(f, row) > 0.0 ? "with the other wall, " : "", lw_height_sentence(row->measured),
-           row->at_or_above ? "not below" : "past", row->height_m, row->instrument, row->region,
-           meaning_of(row->trigger));
+  print_authority(row, authority, sizeof authority);
+  lw_print(r->text, sizeof r->text, "It is %.2f m %s%s, %s the %.2f m where %s %s.", height_m,
+           manner_of(row->fence_counts ? LW_HEIGHT_FENCE : row->measured),
+           tier_height(f, row) > 0.0 ? " together with the other wall" : "",
+           row->at_or_above ? "not below" : "past", row->height_m, authority, meaning_of(row->trigger));
 }
 
 /* A distance that a row asks for besides its height; missed, it ends the row's mildness. */

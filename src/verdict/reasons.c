@@ -32,7 +32,7 @@ void lw_reasons_add(lw_verdict *verdict, const lw_because *because, const char *
 
 const char *lw_reasons_distance(const lw_quantity *q, char *out, size_t size) {
   bool assumed = q->origin == LW_ASSUMED;
-  lw_print(out, size, "%s%.2f m away", assumed ? "not known, so taken as " : "", q->si);
+  lw_print(out, size, assumed ? "at a distance not known, so taken as %.2f m" : "%.2f m away", q->si);
   return out;
 }
 

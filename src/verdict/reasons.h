@@ -22,7 +22,7 @@ lw_verdict_reason *lw_reasons_new(lw_verdict *verdict, const lw_because *because
 /* The same with its sentence. */
 void lw_reasons_add(lw_verdict *verdict, const lw_because *because, const char *text);
 
-/* "0.80 m away", or "not known, so taken as 1.00 m away". */
+/* "0.80 m away", or "at a distance not known, so taken as 1.00 m". */
 const char *lw_reasons_distance(const lw_quantity *q, char *out, size_t size);
 /* The text without its full stop, its first letter small: to stand inside another sentence. */
 void lw_reasons_clause(const char *text, char *out, size_t size);

@@ -54,6 +54,26 @@ static void refusals(const lw_facts *f, lw_verdict *v) {
   }
 }
 
+/* What a ratio below one means to people; the share in compression and an allowable pressure have margin
+ * in them. */
+static const char *meaning_of(const lw_check *check) {
+  bool moves = check->has.value < 1.0;
+  switch (check->kind) {
+  case LW_CHECK_SLIDING:
+    if (moves) return "it would slide";
+    break;
+  case LW_CHECK_OVERTURNING:
+  case LW_CHECK_TILTING:
+    if (moves) return "it would tip";
+    break;
+  case LW_CHECK_BEARING:
+    if (moves) return "the ground is pressed harder than it may be";
+    break;
+  case LW_CHECK_COMPRESSION: break;
+  }
+  return "it stands on paper with less margin than asked";
+}
+
 static void tell_short(const lw_check *check, const lw_situation *s, char *out, size_t size) {
   char at[24], where[64];
   lw_check_print_at(check, at, sizeof at);
@@ -63,9 +83,7 @@ static void tell_short(const lw_check *check, const lw_situation *s, char *out, 
              lw_reason_sentence(check->reason));
     return;
   }
-  const char *meaning = check->has.value < 1.0 && check->kind != LW_CHECK_COMPRESSION
-                            ? "it would move"
-                            : "it stands on paper with less margin than asked";
+  const char *meaning = meaning_of(check);
   double percent = 100.0 * (1.0 - check->ratio.value);
   lw_print(out, size,
            percent < 1.0 ? "Falls short by %.1f %%: %s (%s) has %.2f and needs %.2f; %s."
