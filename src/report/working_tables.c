@@ -68,13 +68,17 @@ static double area_between(const lw_profile_point *a, const lw_profile_point *b)
   return 0.5 * (a->soil_kpa + b->soil_kpa) * (b->depth_m - a->depth_m);
 }
 
-static void diagram_sum(const lw_page *page, const lw_thrust *thrust, double sum) {
-  double total = thrust->total_kn_per_m;
-  bool same = fabs(sum - total) <= 1e-9 * fmax(total, 1.0);
-  if (same)
+/* The diagram is the formula's; a wedge that pushes more takes its place. */
+static void diagram_sum(const lw_page *page, const lw_stage *stage, double sum) {
+  double formula = stage->formula_kn_per_m, used = stage->thrust.total_kn_per_m;
+  bool straight = fabs(sum - formula) <= 1e-9 * fmax(formula, 1.0);
+  if (straight)
     lw_page_linef(page, LW_TONE_PLAIN, "  %-54s%20.4f", "sum of the areas = P", sum);
   else
-    lw_page_sayf(page, "  ", "P = %.4f kN/m: between these points the diagram is not straight", total);
+    lw_page_sayf(page, "  ", "P = %.4f kN/m: between these points the diagram is not straight", formula);
+  if (stage->wedge_governs)
+    lw_page_sayf(page, "  ", "The wedge pushes more, %.4f kN/m, and is used: %s.", used,
+                 lw_difference_why(&stage->back.plane));
 }
 
 /* In one soil under an even load the pressure at the foot by hand; true only where it is that. */
@@ -111,7 +115,7 @@ void lw_working_diagram(const lw_page *page, const lw_stage *stage) {
     lw_page_linef(page, LW_TONE_PLAIN, "  %10.3f%20.3f%12.3f%12.3f%20.4f", p->depth_m, p->soil_kpa,
                   p->surcharge_kpa, p->water_kpa, sum);
   }
-  diagram_sum(page, thrust, sum);
+  diagram_sum(page, stage, sum);
   by_hand(page, stage);
 }
 
