@@ -173,6 +173,12 @@ void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_situatio
 void lw_situation_joint(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation, int joint,
                         lw_stage *stage);
 
+/** The strip footing that bearing by theory takes the base or the underside of the pad for, by the format's
+ *  strengths; for the working, and for calling a bearing routine with.
+ *  in    at   LW_AT_BASE, or LW_AT_PAD where there is one */
+lw_strip lw_situation_strip(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
+                            lw_at at);
+
 /** The check that governs: the least ratio among those that count, in the situations that decide; one that
  *  cannot be shown governs over all. False when nothing counts. */
 bool lw_situations_governing(const lw_situations *situations, int *situation, int *check);

@@ -28,6 +28,16 @@ static lw_strip strip_of(const lw_check_context *context, const lw_stage *stage,
       .inclination_factors = wall->method.inclination_factors};
 }
 
+lw_strip lw_situation_strip(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
+                            lw_at at) {
+  lw_format format;
+  lw_wall now = *wall;
+  lw_format_read(tables, wall->format, &format);
+  lw_format_apply(&format, situation->kind, &now.site);
+  lw_check_context context = {&now, &format, situation->kind, isfinite(situation->water_depth_m)};
+  return strip_of(&context, at == LW_AT_PAD ? &situation->pad : &situation->base, at);
+}
+
 static void by_theory(const lw_check_context *context, const lw_stage *stage, lw_at at, lw_check *check) {
   const lw_bearing_routine *routine = lw_bearing_routine_of(context->wall->method.bearing);
   lw_strip strip = strip_of(context, stage, at);

@@ -95,21 +95,46 @@ static bool pressed(const lw_page *page, const lw_stage *stage, const lw_check *
   return true;
 }
 
-static bool bearing(const lw_page *page, const lw_result *result, const lw_stage *stage,
-                    const lw_check *check) {
-  bool theory = result->wall.method.bearing != LW_BEARING_PRESUMPTIVE;
-  if (!check->resistance.known || (!theory && !agrees(check->demand, stage->contact.greatest_kpa))) return false;
-  has(page, check, theory ? "by theory / pressed" : "allowable / greatest pressure");
+static void theory_heading(void *context, const char *title) {
+  lw_page_say(context, "    ", title);
+}
+
+static void theory_step(void *context, const lw_step *step) {
+  lw_working_say(context, step);
+}
+
+/* The author's factors, one by one, for the very footing that was checked. */
+static bool theory(const lw_page *page, const lw_result *result, const lw_situation *s, const lw_check *check) {
+  const lw_bearing_routine *routine = lw_bearing_routine_of(result->wall.method.bearing);
+  lw_strip strip = lw_situation_strip(&result->wall, result->tables, s, check->at);
+  bool net = result->wall.method.bearing_on == LW_BEARING_NET;
+  lw_page to = *page;
+  lw_working working = {.context = &to, .heading = theory_heading, .step = theory_step};
+  lw_bearing b;
+  lw_error error = {0};
+  if (routine->ultimate(&strip, &b, &error, NULL) != LW_OK) return false;
+  if (!agrees(check->resistance, net ? b.net_kpa : b.ultimate_kpa)) return false;
+  (void)routine->ultimate(&strip, &b, &error, &working);
+  has(page, check, net ? "net / pressure less what stood there" : "ultimate / greatest pressure");
   return true;
 }
 
-static bool written(const lw_page *page, const lw_result *result, const lw_stage *stage, const lw_check *check) {
+static bool bearing(const lw_page *page, const lw_result *result, const lw_situation *s, const lw_stage *stage,
+                    const lw_check *check) {
+  if (result->wall.method.bearing != LW_BEARING_PRESUMPTIVE) return theory(page, result, s, check);
+  if (!check->resistance.known || !agrees(check->demand, stage->contact.greatest_kpa)) return false;
+  has(page, check, "allowable / greatest pressure");
+  return true;
+}
+
+static bool written(const lw_page *page, const lw_result *result, const lw_situation *s,
+                    const lw_stage *stage, const lw_check *check) {
   switch (check->kind) {
   case LW_CHECK_SLIDING: return sliding(page, result, stage, check);
   case LW_CHECK_OVERTURNING:
   case LW_CHECK_TILTING: return tipping(page, stage, check);
   case LW_CHECK_COMPRESSION: return pressed(page, stage, check);
-  case LW_CHECK_BEARING: return bearing(page, result, stage, check);
+  case LW_CHECK_BEARING: return bearing(page, result, s, stage, check);
   }
   return false;
 }
@@ -137,7 +162,7 @@ void lw_working_written(const lw_page *page, const lw_result *result, const lw_s
     bool of_pressure = check->kind == LW_CHECK_COMPRESSION || check->kind == LW_CHECK_BEARING;
     if (!stage->contact.inside && of_pressure) {
       lw_page_say(page, "    ", "nothing is pressed: the resultant is outside");
-    } else if (!written(page, result, stage, check)) {
+    } else if (!written(page, result, s, stage, check)) {
       lw_page_say(page, "    ",
                   may_be_lighter(stage) ? "without the load that presses down, which is the worse case:"
                                         : "with the strengths that the format divides:");

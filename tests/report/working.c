@@ -181,3 +181,10 @@ Test(report, uplift_is_worked_out_where_water_stands) {
   cr_expect_not_null(strstr(wet.data, "  U   = gw "));
   lw_text_free(&wet);
 }
+
+Test(report, bearing_by_theory_shows_its_factors) {
+  lw_text working = wall_working(wall_of(wall_sorts[6]));
+  cr_expect_not_null(strstr(working.data, "  Nq   = "));
+  cr_expect_not_null(strstr(working.data, "    has = ultimate / greatest pressure = "));
+  lw_text_free(&working);
+}
