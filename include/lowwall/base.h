@@ -32,7 +32,7 @@ typedef enum lw_status {
 #define LW_REASONS(X) \
   X(NONE, "none", "") \
   X(NO_DEMAND, "no-demand", "nothing pushes this way") \
-  X(NO_DEPTH, "no-depth", "the block depth or base width is not known, and there is no safe guess for it") \
+  X(NO_DEPTH, "no-depth", "the block depth or base width is not known, and nobody can guess it for you") \
   X(NO_WEIGHT, "no-weight", "no weight bears on this joint or base") \
   X(OUTSIDE_BASE, "outside-base", "the resultant falls outside the base or joint: it would tip") \
   X(STEEPER_THAN_FRICTION, "steeper-than-friction", \

@@ -116,7 +116,8 @@ typedef struct lw_case {
   lw_case_load load[LW_LOAD_MAX];
   lw_quantity seismic_horizontal, seismic_vertical;
 
-  lw_choice method_pressure, method_plane, method_thrust_direction, method_thrust_vertical, method_soil_on_heel,
+  lw_choice method_pressure, method_plane, method_thrust_direction, method_thrust_vertical,
+      method_soil_on_heel,
       method_surcharge_on_heel, method_passive_as, method_uplift_as, method_base_pressure, method_bearing,
       method_n_gamma, method_depth_factors, method_inclination_factors, method_bearing_on, method_crack;
   lw_quantity method_passive, method_base_friction, method_base_cohesion, method_uplift;

@@ -144,6 +144,7 @@ typedef struct lw_situations {
   lw_situation situation[LW_SITUATION_COUNT];
 } lw_situations;
 
+/** Slugs and sentences, for the reports. */
 const char *lw_check_slug(lw_check_kind kind);
 /** "base", "pad", "joint-1", "cap" */
 void lw_check_print_at(const lw_check *check, char *out, size_t size);
@@ -170,8 +171,8 @@ void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_situatio
                        const lw_working *working);
 
 /** The stage of one joint in full (for the working): as lw_situation.base is of the base. */
-void lw_situation_joint(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation, int joint,
-                        lw_stage *stage);
+void lw_situation_joint(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
+                        int joint, lw_stage *stage);
 
 /** The strip footing that bearing by theory takes the base or the underside of the pad for, by the format's
  *  strengths; for the working, and for calling a bearing routine with.

@@ -35,7 +35,8 @@ lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_result *result, l
 lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error,
                          const lw_working *working);
 
-/** What would make the wall stand, each alone, by root search over lw_run; and the unknown answers worth asking.
+/** What would make the wall stand, each alone, by root search over lw_run; and the unknown answers worth
+ *  asking.
  *  Fills result->remedy and result->asking. scratch is a second result to run in. */
 void lw_remedies_find(lw_result *result, lw_result *scratch);
 

@@ -13,8 +13,15 @@ extern "C" {
 
 enum { LW_PART_MAX = LW_COURSE_MAX + 2, LW_OUTLINE_MAX = 4 * (LW_COURSE_MAX + 2) };
 
-typedef enum lw_part_kind { LW_PART_COURSE, LW_PART_CAP, LW_PART_SLAB, LW_PART_FACE, LW_PART_STEM, LW_PART_BACK,
-                            LW_PART_POLYGON } lw_part_kind;
+typedef enum lw_part_kind {
+  LW_PART_COURSE,
+  LW_PART_CAP,
+  LW_PART_SLAB,
+  LW_PART_FACE,
+  LW_PART_STEM,
+  LW_PART_BACK,
+  LW_PART_POLYGON
+} lw_part_kind;
 
 typedef struct lw_corner { double x_m, y_m; } lw_corner;
 

@@ -8,8 +8,6 @@
 /* "Level" in front is up to 1 in 20; beyond that a value made for level ground says nothing. */
 static const double LEVEL_IN_FRONT = 0.05;
 
-static lw_number known(double value) { return (lw_number){.value = value, .known = true}; }
-
 /* Ground under the footing is buoyant when water stands behind the wall: it will stand under it too. */
 static lw_strip strip_of(const lw_check_context *context, const lw_stage *stage, lw_at at) {
   const lw_wall *wall = context->wall;
@@ -18,14 +16,18 @@ static lw_strip strip_of(const lw_check_context *context, const lw_stage *stage,
   double depth = wall->section.bearing_embedment_m + pad;
   double buoyant = soil->saturated_unit_weight_kn_per_m3 - wall->site.water_unit_weight_kn_per_m3;
   double weight = context->wet ? buoyant : soil->light_unit_weight_kn_per_m3;
-  return (lw_strip){
-      .width_m = stage->contact.width_m, .eccentricity_m = fabs(stage->contact.eccentricity_m),
-      .depth_m = depth, .overburden_kpa = depth * weight,
-      .friction_rad = soil->friction_rad, .cohesion_kpa = soil->cohesion_kpa, .unit_weight_kn_per_m3 = weight,
-      .vertical_kn_per_m = stage->contact.vertical_kn_per_m,
-      .horizontal_kn_per_m = fmax(stage->contact.horizontal_kn_per_m, 0.0),
-      .n_gamma = wall->method.n_gamma, .depth_factors = wall->method.depth_factors,
-      .inclination_factors = wall->method.inclination_factors};
+  return (lw_strip){.width_m = stage->contact.width_m,
+                    .eccentricity_m = fabs(stage->contact.eccentricity_m),
+                    .depth_m = depth,
+                    .overburden_kpa = depth * weight,
+                    .friction_rad = soil->friction_rad,
+                    .cohesion_kpa = soil->cohesion_kpa,
+                    .unit_weight_kn_per_m3 = weight,
+                    .vertical_kn_per_m = stage->contact.vertical_kn_per_m,
+                    .horizontal_kn_per_m = fmax(stage->contact.horizontal_kn_per_m, 0.0),
+                    .n_gamma = wall->method.n_gamma,
+                    .depth_factors = wall->method.depth_factors,
+                    .inclination_factors = wall->method.inclination_factors};
 }
 
 lw_strip lw_situation_strip(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
@@ -48,14 +50,14 @@ static void by_theory(const lw_check_context *context, const lw_stage *stage, lw
     return;
   }
   bool net = context->wall->method.bearing_on == LW_BEARING_NET;
-  check->resistance = known(net ? bearing.net_kpa : bearing.ultimate_kpa);
-  check->demand = known(stage->contact.greatest_kpa - (net ? strip.overburden_kpa : 0.0));
+  check->resistance = lw_known(net ? bearing.net_kpa : bearing.ultimate_kpa);
+  check->demand = lw_known(stage->contact.greatest_kpa - (net ? strip.overburden_kpa : 0.0));
   if (check->demand.value <= 1e-9) {
     check->holds = LW_HOLDS;
     check->reason = LW_REASON_NO_DEMAND;
     return;
   }
-  check->has = known(check->resistance.value / check->demand.value);
+  check->has = lw_known(check->resistance.value / check->demand.value);
   lw_check_weigh(check, context->format->row[LW_NEED_BEARING_THEORY], context->kind);
 }
 
@@ -67,13 +69,13 @@ static double allowable(const lw_site *site, lw_at at) {
 
 static void by_value(const lw_check_context *context, const lw_stage *stage, lw_at at, lw_check *check) {
   double value = allowable(&context->wall->site, at);
-  check->demand = known(stage->contact.greatest_kpa);
+  check->demand = lw_known(stage->contact.greatest_kpa);
   if (value <= 0.0) {
     lw_check_not_shown(check, LW_REASON_NO_BEARING_VALUE);
     return;
   }
-  check->resistance = known(value);
-  check->has = known(value / stage->contact.greatest_kpa);
+  check->resistance = lw_known(value);
+  check->has = lw_known(value / stage->contact.greatest_kpa);
   lw_check_weigh(check, context->format->row[LW_NEED_BEARING_PRESUMPTIVE], context->kind);
 }
 
@@ -83,8 +85,9 @@ lw_check lw_check_bearing(const lw_check_context *context, const lw_stage *stage
   if (stage->status != LW_OK) {
     lw_check_not_shown(&check, stage->reason);
   } else if (!stage->contact.inside) {
-    check.has = known(0.0);
-    lw_check_weigh(&check, context->format->row[theory ? LW_NEED_BEARING_THEORY : LW_NEED_BEARING_PRESUMPTIVE],
+    check.has = lw_known(0.0);
+    lw_check_weigh(&check,
+                   context->format->row[theory ? LW_NEED_BEARING_THEORY : LW_NEED_BEARING_PRESUMPTIVE],
                    context->kind);
     check.reason = LW_REASON_OUTSIDE_BASE;
   } else if (tan(context->wall->site.front_slope_rad) > LEVEL_IN_FRONT) {

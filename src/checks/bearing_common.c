@@ -63,9 +63,9 @@ static lw_status refuse(lw_error *error, lw_reason reason, const char *text) {
 }
 
 static bool is_finite_strip(const lw_strip *s) {
-  const double all[] = {s->width_m, s->eccentricity_m, s->depth_m, s->overburden_kpa, s->friction_rad,
-                        s->cohesion_kpa, s->unit_weight_kn_per_m3, s->vertical_kn_per_m,
-                        s->horizontal_kn_per_m};
+  const double all[] = {
+      s->width_m,      s->eccentricity_m,        s->depth_m,           s->overburden_kpa,     s->friction_rad,
+      s->cohesion_kpa, s->unit_weight_kn_per_m3, s->vertical_kn_per_m, s->horizontal_kn_per_m};
   for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
     if (!isfinite(all[i])) return false;
   return true;
@@ -87,27 +87,47 @@ static void record_capacity(const bearing_author *author, const lw_strip *strip,
   double deg = strip->friction_rad * 180.0 / pi;
   const char *source = author->routine->source;
   lw_n_gamma choice = strip->n_gamma == LW_N_GAMMA_OWN ? author->n_gamma : strip->n_gamma;
-  lw_working_step(working, &(lw_step){.symbol = "Nq", .formula = author->capacity_wording.q, .value = b->nq,
-                                      .unit = "", .source = source}, "phi = %.4g deg", deg);
-  lw_working_step(working, &(lw_step){.symbol = "Nc", .formula = author->capacity_wording.c, .value = b->nc,
-                                      .unit = "", .source = source}, "phi = %.4g deg, Nq = %.5g", deg, b->nq);
-  lw_working_step(working, &(lw_step){.symbol = "Ngamma", .formula = n_gamma_wording(choice, author),
-                                      .value = b->n_gamma, .unit = "", .source = source},
+  lw_working_step(working,
+                  &(lw_step){.symbol = "Nq",
+                             .formula = author->capacity_wording.q,
+                             .value = b->nq,
+                             .unit = "",
+                             .source = source},
+                  "phi = %.4g deg", deg);
+  lw_working_step(working,
+                  &(lw_step){.symbol = "Nc",
+                             .formula = author->capacity_wording.c,
+                             .value = b->nc,
+                             .unit = "",
+                             .source = source},
+                  "phi = %.4g deg, Nq = %.5g", deg, b->nq);
+  lw_working_step(working,
+                  &(lw_step){.symbol = "Ngamma",
+                             .formula = n_gamma_wording(choice, author),
+                             .value = b->n_gamma,
+                             .unit = "",
+                             .source = source},
                   "phi = %.4g deg, Nq = %.5g", deg, b->nq);
 }
 
 static void record_depth(const bearing_author *author, const lw_strip *strip, const lw_bearing *b,
                          const lw_working *working) {
   if (author->depth == NULL || strip->depth_factors == LW_NONE) return;
-  const struct { const char *symbol, *formula; double value; } rows[] = {
+  const struct {
+    const char *symbol, *formula;
+    double value;
+  } rows[] = {
       {"dq", author->depth_wording.q, b->dq},
       {"dc", author->depth_wording.c, b->dc},
       {"dgamma", author->depth_wording.gamma, b->d_gamma},
   };
   for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++)
-    lw_working_step(working, &(lw_step){.symbol = rows[i].symbol, .formula = rows[i].formula,
-                                        .value = rows[i].value, .unit = "",
-                                        .source = author->routine->source},
+    lw_working_step(working,
+                    &(lw_step){.symbol = rows[i].symbol,
+                               .formula = rows[i].formula,
+                               .value = rows[i].value,
+                               .unit = "",
+                               .source = author->routine->source},
                     "D = %.4g m, B = %.4g m", strip->depth_m, strip->width_m);
 }
 
@@ -115,39 +135,51 @@ static void record_inclination(const bearing_author *author, const lw_strip *str
                                const lw_working *working) {
   if (strip->inclination_factors == LW_NONE || !(strip->horizontal_kn_per_m > 0.0)) return;
   double angle = atan2(strip->horizontal_kn_per_m, strip->vertical_kn_per_m) * 180.0 / pi;
-  const struct { const char *symbol, *formula; double value; } rows[] = {
+  const struct {
+    const char *symbol, *formula;
+    double value;
+  } rows[] = {
       {"iq", author->inclination_wording.q, b->iq},
       {"ic", author->inclination_wording.c, b->ic},
       {"igamma", author->inclination_wording.gamma, b->i_gamma},
   };
   for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++)
-    lw_working_step(working, &(lw_step){.symbol = rows[i].symbol, .formula = rows[i].formula,
-                                        .value = rows[i].value, .unit = "",
-                                        .source = author->inclination_source},
+    lw_working_step(working,
+                    &(lw_step){.symbol = rows[i].symbol,
+                               .formula = rows[i].formula,
+                               .value = rows[i].value,
+                               .unit = "",
+                               .source = author->inclination_source},
                     "H = %.4g kN/m, V = %.4g kN/m, angle %.4g deg, B' = %.4g m", strip->horizontal_kn_per_m,
                     strip->vertical_kn_per_m, angle, b->effective_width_m);
 }
 
 static void record_sum(const bearing_author *author, const lw_strip *strip, const lw_bearing *b,
                        const lw_working *working) {
-  lw_working_step(working, &(lw_step){.symbol = "qu", .value = b->ultimate_kpa, .unit = "kPa",
-                                      .formula = "c Nc dc ic + q Nq dq iq + gamma B' Ngamma dgamma igamma/2",
-                                      .source = author->routine->source},
+  lw_working_step(working,
+                  &(lw_step){.symbol = "qu",
+                             .value = b->ultimate_kpa,
+                             .unit = "kPa",
+                             .formula = "c Nc dc ic + q Nq dq iq + gamma B' Ngamma dgamma igamma/2",
+                             .source = author->routine->source},
                   "%.4g x %.5g x %.4g x %.4g + %.4g x %.5g x %.4g x %.4g + "
                   "%.4g x %.4g x %.5g x %.4g x %.4g/2",
                   strip->cohesion_kpa, b->nc, b->dc, b->ic, strip->overburden_kpa, b->nq, b->dq, b->iq,
                   strip->unit_weight_kn_per_m3, b->effective_width_m, b->n_gamma, b->d_gamma, b->i_gamma);
-  lw_working_step(working, &(lw_step){.symbol = "qnet", .formula = "qu - q", .value = b->net_kpa,
-                                      .unit = "kPa", .source = ""},
-                  "%.5g - %.4g", b->ultimate_kpa, strip->overburden_kpa);
+  lw_working_step(
+      working,
+      &(lw_step){.symbol = "qnet", .formula = "qu - q", .value = b->net_kpa, .unit = "kPa", .source = ""},
+      "%.5g - %.4g", b->ultimate_kpa, strip->overburden_kpa);
 }
 
 static void record(const bearing_author *author, const lw_strip *strip, const lw_bearing *b,
                    const lw_working *working) {
   lw_working_heading(working, author->routine->title);
-  lw_working_step(working, &(lw_step){.symbol = "B'", .formula = "B - 2 e", .value = b->effective_width_m,
-                                      .unit = "m", .source = ""},
-                  "%.4g - 2 x %.4g", strip->width_m, fabs(strip->eccentricity_m));
+  lw_working_step(
+      working,
+      &(lw_step){
+          .symbol = "B'", .formula = "B - 2 e", .value = b->effective_width_m, .unit = "m", .source = ""},
+      "%.4g - 2 x %.4g", strip->width_m, fabs(strip->eccentricity_m));
   record_capacity(author, strip, b, working);
   record_depth(author, strip, b, working);
   record_inclination(author, strip, b, working);
@@ -161,7 +193,7 @@ static double ultimate_of(const lw_strip *strip, const lw_bearing *b) {
 
 lw_status lw_bearing_by(const bearing_author *author, const lw_strip *strip, lw_bearing *bearing,
                         lw_error *error, const lw_working *working) {
-  lw_strip pushed = *strip;   /* which way it pushes makes no difference to a level strip */
+  lw_strip pushed = *strip; /* which way it pushes makes no difference to a level strip */
   pushed.horizontal_kn_per_m = fabs(strip->horizontal_kn_per_m);
   lw_status status = accept(&pushed, error);
   if (status != LW_OK) return status;

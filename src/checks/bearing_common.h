@@ -5,12 +5,14 @@
 #include <lowwall/bearing.h>
 
 /* How the working writes a set of three factors. */
-typedef struct bearing_wording { const char *c, *q, *gamma; } bearing_wording;
+typedef struct bearing_wording {
+  const char *c, *q, *gamma;
+} bearing_wording;
 
 /* What makes one author's theory; the rest is common. A function that is NULL leaves its factors at 1. */
 typedef struct bearing_author {
   const lw_bearing_routine *routine;
-  lw_n_gamma n_gamma;        /* own: capacity fills it */
+  lw_n_gamma n_gamma; /* own: capacity fills it */
   void (*capacity)(double friction_rad, lw_bearing *bearing);
   void (*depth)(const lw_strip *strip, lw_bearing *bearing);
   void (*inclination)(const lw_strip *strip, lw_bearing *bearing);
@@ -36,8 +38,8 @@ void lw_bearing_meyerhof_inclination(const lw_strip *strip, lw_bearing *bearing)
 void lw_bearing_power_inclination(const lw_strip *strip, lw_bearing *bearing);
 double lw_bearing_depth_ratio(const lw_strip *strip);
 
-#define LW_MEYERHOF_INCLINATION_WORDING \
-  {"(1 - angle/90)^2", "(1 - angle/90)^2", "(1 - angle/phi)^2"}
+#define LW_MEYERHOF_INCLINATION_WORDING                                                                      \
+  { "(1 - angle/90)^2", "(1 - angle/90)^2", "(1 - angle/phi)^2" }
 #define LW_PRANDTL_NC "(Nq - 1) cot phi"
 #define LW_PRANDTL_NQ "exp(pi tan phi) tan^2(45 + phi/2)"
 

@@ -21,7 +21,8 @@ static const bearing_author author = {
     .inclination = inclination,
     .capacity_wording = {.c = LW_PRANDTL_NC, .q = LW_PRANDTL_NQ},
     .inclination_wording = {.c = "iq - (1 - iq)/(Nc tan phi); phi = 0: (1 + sqrt(1 - H/(B' c)))/2",
-                            .q = "(1 - H/(V + B' c cot phi))^2", .gamma = "(1 - H/(V + B' c cot phi))^3"},
+                            .q = "(1 - H/(V + B' c cot phi))^2",
+                            .gamma = "(1 - H/(V + B' c cot phi))^3"},
     .inclination_source = "[EN1997-1 annex D.4]",
 };
 

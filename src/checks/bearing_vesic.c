@@ -31,9 +31,11 @@ static const bearing_author author = {
     .inclination = inclination,
     .capacity_wording = {.c = LW_PRANDTL_NC, .q = LW_PRANDTL_NQ},
     .depth_wording = {.c = "dq - (1 - dq)/(Nc tan phi); phi = 0: 1 + 0.4 k",
-                      .q = "1 + 2 tan phi (1 - sin phi)^2 k, k = D/B or atan(D/B) above 1", .gamma = "1"},
+                      .q = "1 + 2 tan phi (1 - sin phi)^2 k, k = D/B or atan(D/B) above 1",
+                      .gamma = "1"},
     .inclination_wording = {.c = "iq - (1 - iq)/(Nc tan phi); phi = 0: 1 - 2 H/(B' c Nc)",
-                            .q = "(1 - H/(V + B' c cot phi))^2", .gamma = "(1 - H/(V + B' c cot phi))^3"},
+                            .q = "(1 - H/(V + B' c cot phi))^2",
+                            .gamma = "(1 - H/(V + B' c cot phi))^3"},
     .inclination_source = "[VESIC-1973 inclination]",
 };
 

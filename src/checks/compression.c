@@ -11,9 +11,9 @@ lw_check lw_check_compression(const lw_check_context *context, const lw_stage *s
     return check;
   }
   double share = contact->inside ? contact->share_in_compression : 0.0;
-  check.resistance = (lw_number){.value = share * contact->width_m, .known = true};
-  check.demand = (lw_number){.value = contact->width_m, .known = true};
-  check.has = (lw_number){.value = share, .known = true};
+  check.resistance = lw_known(share * contact->width_m);
+  check.demand = lw_known(contact->width_m);
+  check.has = lw_known(share);
   lw_check_weigh(&check, context->format->row[LW_NEED_COMPRESSION], context->kind);
   if (!contact->inside) check.reason = LW_REASON_OUTSIDE_BASE;
   return check;

@@ -3,14 +3,16 @@
 
 #include <math.h>
 
-/* A base or joint in equilibrium: resultant, contact in compression, edge pressures, uplift. Moments are about
- * the contact's front edge; what turns the wall forwards overturns, the rest resists. */
+/* A base or joint in equilibrium: resultant, contact in compression, edge pressures, uplift. Moments are
+ * about the contact's front edge; what turns the wall forwards overturns, the rest resists. */
 
 enum { UPLIFT_ROUNDS = 500 };
 
 static void add_moment(lw_contact *contact, double moment_knm_per_m) {
-  if (moment_knm_per_m >= 0.0) contact->resisting_knm_per_m += moment_knm_per_m;
-  else contact->overturning_knm_per_m -= moment_knm_per_m;
+  if (moment_knm_per_m >= 0.0)
+    contact->resisting_knm_per_m += moment_knm_per_m;
+  else
+    contact->overturning_knm_per_m -= moment_knm_per_m;
 }
 
 static void sum_forces(const lw_method *method, const lw_contact_terms *terms, const lw_forces *forces,
@@ -25,7 +27,8 @@ static void sum_forces(const lw_method *method, const lw_contact_terms *terms, c
     /* Some books take uplift off the resistance instead of adding it to what overturns. */
     if (f->kind == LW_FORCE_UPLIFT && method->uplift_as == LW_UPLIFT_OFF_RESISTANCE)
       contact->resisting_knm_per_m += upright;
-    else add_moment(contact, upright);
+    else
+      add_moment(contact, upright);
     if (f->kind == LW_FORCE_UPLIFT) contact->uplift_kn_per_m -= f->vertical_kn_per_m;
   }
 }
@@ -57,14 +60,16 @@ static void press_shells(double shell_m, lw_contact *c) {
   double near = half - fabs(c->eccentricity_m);
   bool whole = fabs(bend) <= 1.0 + 1e-12;
   c->share_in_compression = whole ? 1.0 : fmin(0.5, 1.5 * near / shell_m);
-  double edge = near < shell_m / 3.0 ? 2.0 * c->vertical_kn_per_m / (3.0 * near) : 2.0 * c->vertical_kn_per_m / shell_m;
+  double edge =
+      near < shell_m / 3.0 ? 2.0 * c->vertical_kn_per_m / (3.0 * near) : 2.0 * c->vertical_kn_per_m / shell_m;
   c->front_kpa = whole ? mean * (1.0 + bend) : (c->eccentricity_m > 0.0 ? edge : 0.0);
   c->rear_kpa = whole ? mean * (1.0 - bend) : (c->eccentricity_m > 0.0 ? 0.0 : edge);
 }
 
 void lw_contact_balance(const lw_method *method, const lw_contact_terms *terms, const lw_forces *forces,
                         lw_contact *contact) {
-  *contact = (lw_contact){.width_m = terms->rear_m - terms->front_m, .front_m = terms->front_m, .settled = true};
+  *contact =
+      (lw_contact){.width_m = terms->rear_m - terms->front_m, .front_m = terms->front_m, .settled = true};
   sum_forces(method, terms, forces, contact);
   if (contact->vertical_kn_per_m <= 0.0 || contact->width_m <= 0.0) return;
   double net = contact->resisting_knm_per_m - contact->overturning_knm_per_m;
@@ -74,8 +79,10 @@ void lw_contact_balance(const lw_method *method, const lw_contact_terms *terms, 
   contact->inside = contact->effective_width_m > 0.0;
   if (!contact->inside) return;
   bool shells = terms->shell_m > 0.0 && 2.0 * terms->shell_m < contact->width_m;
-  if (shells) press_shells(terms->shell_m, contact);
-  else press_full(method, contact);
+  if (shells)
+    press_shells(terms->shell_m, contact);
+  else
+    press_full(method, contact);
   contact->greatest_kpa = fmax(contact->front_kpa, contact->rear_kpa);
 }
 
@@ -87,8 +94,10 @@ static lw_force uplift_over(const lw_wall *wall, const lw_contact_terms *terms, 
   double force = 0.5 * (front + rear) * pressed_m + rear * open;
   double moment = pressed_m * pressed_m * (front / 6.0 + rear / 3.0) + rear * open * (pressed_m + 0.5 * open);
   double scale = wall->site.water_unit_weight_kn_per_m3 * wall->method.uplift_share;
-  return (lw_force){.kind = LW_FORCE_UPLIFT, .vertical_kn_per_m = -scale * force,
-                    .x_m = terms->front_m + moment / force, .y_m = terms->foot_y_m};
+  return (lw_force){.kind = LW_FORCE_UPLIFT,
+                    .vertical_kn_per_m = -scale * force,
+                    .x_m = terms->front_m + moment / force,
+                    .y_m = terms->foot_y_m};
 }
 
 static double pressed_length(const lw_contact *contact) {
@@ -96,8 +105,10 @@ static double pressed_length(const lw_contact *contact) {
   return opens_behind ? 3.0 * contact->resultant_m : contact->width_m;
 }
 
-void lw_contact_solve(const lw_wall *wall, const lw_contact_terms *terms, lw_forces *forces, lw_contact *contact) {
-  bool lifts = terms->uplift && terms->rear_head_m + terms->front_head_m > 0.0 && wall->method.uplift_share > 0.0;
+void lw_contact_solve(const lw_wall *wall, const lw_contact_terms *terms, lw_forces *forces,
+                      lw_contact *contact) {
+  bool lifts =
+      terms->uplift && terms->rear_head_m + terms->front_head_m > 0.0 && wall->method.uplift_share > 0.0;
   if (!lifts) {
     lw_contact_balance(&wall->method, terms, forces, contact);
     return;

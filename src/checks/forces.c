@@ -12,10 +12,13 @@ void lw_forces_add(lw_forces *forces, lw_force force) {
 static void add_weights(const lw_section *section, lw_forces *forces) {
   for (int i = 0; i < section->part_count; i++) {
     const lw_part *part = &section->part[i];
-    lw_forces_add(forces, (lw_force){
-        .kind = LW_FORCE_PART, .index = i, .area_m2 = part->area_m2,
-        .unit_weight_kn_per_m3 = part->unit_weight_kn_per_m3, .vertical_kn_per_m = part->weight_kn_per_m,
-        .x_m = part->x_m, .y_m = part->y_m});
+    lw_forces_add(forces, (lw_force){.kind = LW_FORCE_PART,
+                                     .index = i,
+                                     .area_m2 = part->area_m2,
+                                     .unit_weight_kn_per_m3 = part->unit_weight_kn_per_m3,
+                                     .vertical_kn_per_m = part->weight_kn_per_m,
+                                     .x_m = part->x_m,
+                                     .y_m = part->y_m});
   }
 }
 
@@ -23,9 +26,11 @@ static void add_weights(const lw_section *section, lw_forces *forces) {
 static void add_surcharge_on_wall(const lw_wall *wall, const lw_back_plane *back, lw_forces *forces) {
   double width = back->top_x_m - back->ground_x_m, load = wall->site.surcharge_kpa * width;
   if (wall->method.surcharge_on_heel != LW_SURCHARGE_PRESSES || load <= 0.0 || back->overhangs) return;
-  lw_forces_add(forces, (lw_force){
-      .kind = LW_FORCE_SURCHARGE_ON_WALL, .area_m2 = width, .vertical_kn_per_m = load,
-      .x_m = back->ground_x_m + 0.5 * width, .y_m = back->top_y_m});
+  lw_forces_add(forces, (lw_force){.kind = LW_FORCE_SURCHARGE_ON_WALL,
+                                   .area_m2 = width,
+                                   .vertical_kn_per_m = load,
+                                   .x_m = back->ground_x_m + 0.5 * width,
+                                   .y_m = back->top_y_m});
 }
 
 /* Where a thrust at this height meets its plane. */
@@ -38,10 +43,11 @@ static void add_thrust_part(const lw_push *push, lw_force_kind kind, double part
   double total = push->thrust.total_kn_per_m;
   if (fabs(part_kn_per_m) < 1e-12 || fabs(total) < 1e-12) return;
   double share = part_kn_per_m / total;
-  lw_forces_add(forces, (lw_force){
-      .kind = kind, .horizontal_kn_per_m = share * push->thrust.horizontal_kn_per_m,
-      .vertical_kn_per_m = share * push->thrust.vertical_kn_per_m,
-      .x_m = plane_x(&push->back, height_m), .y_m = push->back.foot_y_m + height_m});
+  lw_forces_add(forces, (lw_force){.kind = kind,
+                                   .horizontal_kn_per_m = share * push->thrust.horizontal_kn_per_m,
+                                   .vertical_kn_per_m = share * push->thrust.vertical_kn_per_m,
+                                   .x_m = plane_x(&push->back, height_m),
+                                   .y_m = push->back.foot_y_m + height_m});
 }
 
 /* Soil and surcharge apart, each at its own height, together at the height of the whole. */
@@ -65,9 +71,11 @@ static lw_corner top_front(const lw_section *section) {
 static void add_people(const lw_section *section, const lw_actions *actions, lw_forces *forces) {
   if (actions->people_down_kn_per_m <= 0.0 && actions->people_out_kn_per_m <= 0.0) return;
   lw_corner front = top_front(section);
-  lw_forces_add(forces, (lw_force){
-      .kind = LW_FORCE_PEOPLE, .horizontal_kn_per_m = actions->people_out_kn_per_m,
-      .vertical_kn_per_m = actions->people_down_kn_per_m, .x_m = front.x_m, .y_m = front.y_m});
+  lw_forces_add(forces, (lw_force){.kind = LW_FORCE_PEOPLE,
+                                   .horizontal_kn_per_m = actions->people_out_kn_per_m,
+                                   .vertical_kn_per_m = actions->people_down_kn_per_m,
+                                   .x_m = front.x_m,
+                                   .y_m = front.y_m});
 }
 
 /* A load on the cap stands on its middle. */
@@ -77,8 +85,10 @@ static void add_cap_loads(const lw_site *site, const lw_section *section, lw_for
   double rear = section->has_cap ? front + section->cap_depth_m : crest.x_m;
   for (int i = 0; i < site->load_count; i++) {
     if (site->load[i].kind != LW_LOAD_CAP) continue;
-    lw_forces_add(forces, (lw_force){.kind = LW_FORCE_CAP_LOAD, .vertical_kn_per_m = site->load[i].force,
-                                     .x_m = 0.5 * (front + rear), .y_m = crest.y_m});
+    lw_forces_add(forces, (lw_force){.kind = LW_FORCE_CAP_LOAD,
+                                     .vertical_kn_per_m = site->load[i].force,
+                                     .x_m = 0.5 * (front + rear),
+                                     .y_m = crest.y_m});
   }
 }
 

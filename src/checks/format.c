@@ -35,7 +35,8 @@ static void weaken(lw_soil *soil, double friction_factor, double cohesion_factor
 void lw_format_apply(const lw_format *format, lw_situation_kind kind, lw_site *site) {
   lw_number friction = lw_format_value(format->row[LW_NEED_FRICTION], kind);
   lw_number cohesion = lw_format_value(format->row[LW_NEED_COHESION], kind);
-  double on_friction = friction.known ? friction.value : 1.0, on_cohesion = cohesion.known ? cohesion.value : 1.0;
+  double on_friction = friction.known ? friction.value : 1.0,
+         on_cohesion = cohesion.known ? cohesion.value : 1.0;
   /* Dividing by one still costs the last bit of an angle: a lumped set leaves the soil as it is. */
   if (fabs(on_friction - 1.0) < 1e-12 && fabs(on_cohesion - 1.0) < 1e-12) return;
   for (int i = 0; i < site->soil_count; i++) weaken(&site->soil[i], on_friction, on_cohesion);

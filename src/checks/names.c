@@ -24,16 +24,26 @@ static const char *const SENTENCE[] = {
 static const char *const KIND[] = {
     [LW_USUAL] = "usual", [LW_UNUSUAL] = "unusual", [LW_EXTREME] = "extreme", [LW_WHAT_IF] = "what-if"};
 
-const char *lw_check_slug(lw_check_kind kind) { return CHECK[kind]; }
+const char *lw_check_slug(lw_check_kind kind) {
+  return CHECK[kind];
+}
 
-const char *lw_situation_slug(lw_situation_name name) { return SITUATION[name]; }
+const char *lw_situation_slug(lw_situation_name name) {
+  return SITUATION[name];
+}
 
-const char *lw_situation_sentence(lw_situation_name name) { return SENTENCE[name]; }
+const char *lw_situation_sentence(lw_situation_name name) {
+  return SENTENCE[name];
+}
 
-const char *lw_situation_kind_slug(lw_situation_kind kind) { return KIND[kind]; }
+const char *lw_situation_kind_slug(lw_situation_kind kind) {
+  return KIND[kind];
+}
 
 void lw_check_print_at(const lw_check *check, char *out, size_t size) {
   static const char *const AT[] = {[LW_AT_BASE] = "base", [LW_AT_PAD] = "pad", [LW_AT_CAP] = "cap"};
-  if (check->at == LW_AT_JOINT) (void)snprintf(out, size, "joint-%d", check->joint);
-  else (void)snprintf(out, size, "%s", AT[check->at]);
+  if (check->at == LW_AT_JOINT)
+    (void)snprintf(out, size, "joint-%d", check->joint);
+  else
+    (void)snprintf(out, size, "%s", AT[check->at]);
 }

@@ -3,20 +3,21 @@
 
 /* Overturning of the wall about its toe, tilting of a stack of courses about its front lower edge. */
 
-static lw_number known(double value) { return (lw_number){.value = value, .known = true}; }
-
 lw_check lw_check_overturning(const lw_check_context *context, const lw_stage *stage, lw_at at, int joint) {
   bool wall = at == LW_AT_BASE || at == LW_AT_PAD;
-  lw_check check = {.kind = wall ? LW_CHECK_OVERTURNING : LW_CHECK_TILTING, .at = at, .joint = joint,
-                    .unit = "kN m/m", .counts = true};
+  lw_check check = {.kind = wall ? LW_CHECK_OVERTURNING : LW_CHECK_TILTING,
+                    .at = at,
+                    .joint = joint,
+                    .unit = "kN m/m",
+                    .counts = true};
   const lw_format_row *row = context->format->row[LW_NEED_OVERTURNING];
   const lw_contact *contact = &stage->contact;
   if (stage->status != LW_OK) {
     lw_check_not_shown(&check, stage->reason);
     return check;
   }
-  check.demand = known(contact->overturning_knm_per_m);
-  check.resistance = known(contact->resisting_knm_per_m);
+  check.demand = lw_known(contact->overturning_knm_per_m);
+  check.resistance = lw_known(contact->resisting_knm_per_m);
   if (contact->overturning_knm_per_m <= 1e-9) {
     check.needs = lw_format_value(row, context->kind);
     check.by = row;
@@ -24,11 +25,11 @@ lw_check lw_check_overturning(const lw_check_context *context, const lw_stage *s
     check.reason = LW_REASON_NO_DEMAND;
     return check;
   }
-  check.has = known(contact->resisting_knm_per_m / contact->overturning_knm_per_m);
+  check.has = lw_known(contact->resisting_knm_per_m / contact->overturning_knm_per_m);
   lw_check_weigh(&check, row, context->kind);
   if (contact->inside || !check.counts) return check;
   /* The resultant is outside: whatever the moments say, it stands on nothing. */
-  check.ratio = known(0.0);
+  check.ratio = lw_known(0.0);
   check.holds = LW_FALLS_SHORT;
   check.reason = LW_REASON_OUTSIDE_BASE;
   return check;

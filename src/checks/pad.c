@@ -16,11 +16,13 @@ static double spread_width(const lw_wall *wall, double resultant_m, double effec
 }
 
 static lw_force pad_weight(const lw_pad *pad, double width_m, double middle_m) {
-  return (lw_force){
-      .kind = LW_FORCE_PART, .index = -1, .area_m2 = width_m * pad->thickness_m,
-      .unit_weight_kn_per_m3 = pad->unit_weight_kn_per_m3,
-      .vertical_kn_per_m = width_m * pad->thickness_m * pad->unit_weight_kn_per_m3,
-      .x_m = middle_m, .y_m = -0.5 * pad->thickness_m};
+  return (lw_force){.kind = LW_FORCE_PART,
+                    .index = -1,
+                    .area_m2 = width_m * pad->thickness_m,
+                    .unit_weight_kn_per_m3 = pad->unit_weight_kn_per_m3,
+                    .vertical_kn_per_m = width_m * pad->thickness_m * pad->unit_weight_kn_per_m3,
+                    .x_m = middle_m,
+                    .y_m = -0.5 * pad->thickness_m};
 }
 
 static void press_evenly(lw_contact *contact, double width_m) {
@@ -47,10 +49,13 @@ void lw_stage_pad(const lw_wall *wall, const lw_push *push, const lw_actions *ac
   double foot = -pad->thickness_m;
   lw_forces_gather(wall, &wall->section, push, actions, &stage->forces);
   lw_contact_terms terms = {
-      .front_m = 0.0, .rear_m = wall->section.base_width_m, .foot_y_m = foot, .uplift = true,
+      .front_m = 0.0,
+      .rear_m = wall->section.base_width_m,
+      .foot_y_m = foot,
+      .uplift = true,
       .rear_head_m = fmax(wall->section.height_m - wall->site.water_depth_m - foot, 0.0),
       .front_head_m = fmax(wall->section.height_m - wall->site.front_water_depth_m - foot, 0.0)};
-  /* The stone right under the base takes part in the balance; what lies within the spread is weighed after. */
+  /* The stone under the base takes part in the balance; what lies within the spread is weighed after. */
   int at = stage->forces.count;
   double middle = 0.5 * wall->section.base_width_m;
   lw_forces_add(&stage->forces, pad_weight(pad, wall->section.base_width_m, middle));

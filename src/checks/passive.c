@@ -17,10 +17,13 @@ static lw_plane plane_in_front(const lw_wall *wall, double depth_m) {
       .wall_friction_rad = coulomb ? fmin(wall->wall_friction_rad, soil->friction_rad / 3.0) : 0.0,
       .along_ground = !coulomb,
       .layer_count = 1,
-      .layer = {{.bottom_m = INFINITY, .friction_rad = soil->friction_rad, .cohesion_kpa = soil->cohesion_kpa,
+      .layer = {{.bottom_m = INFINITY,
+                 .friction_rad = soil->friction_rad,
+                 .cohesion_kpa = soil->cohesion_kpa,
                  .unit_weight_kn_per_m3 = soil->light_unit_weight_kn_per_m3,
                  .saturated_unit_weight_kn_per_m3 = soil->saturated_unit_weight_kn_per_m3}},
-      .water_depth_m = fmax(wall->site.front_water_depth_m - (wall->section.height_m - wall->section.embedment_m), 0.0),
+      .water_depth_m =
+          fmax(wall->site.front_water_depth_m - (wall->section.height_m - wall->section.embedment_m), 0.0),
       .water_unit_weight_kn_per_m3 = wall->site.water_unit_weight_kn_per_m3,
   };
 }

@@ -11,13 +11,13 @@ enum { CONTACTS = LW_COURSE_MAX + 2, BASE = 0, PAD = 1, FIRST_JOINT = 2 };
 
 /* Pushes on every contact; situations with the same water and soil share them. */
 typedef struct pushes {
-  int joint_count;              /* the joint under the cap included */
+  int joint_count; /* the joint under the cap included */
   lw_section above[LW_COURSE_MAX + 1];
   lw_push push[CONTACTS + 1];
 } pushes;
 
 typedef struct run {
-  const lw_wall *wall;          /* factored, and with the water of this situation */
+  const lw_wall *wall; /* factored, and with the water of this situation */
   const lw_check_context *context;
   const pushes *pushes;
   lw_situation *situation;
@@ -84,11 +84,15 @@ static void check_cap(const run *r, const lw_stage *stage) {
 }
 
 static void note_joint(const lw_stage *stage, double height_m, lw_joint *joint) {
-  *joint = (lw_joint){
-      .status = stage->status, .reason = stage->reason, .height_m = height_m,
-      .thrust_kn_per_m = stage->thrust.total_kn_per_m, .thrust_height_m = stage->thrust.height_of_action_m,
-      .wedge_kn_per_m = stage->wedge.thrust_kn_per_m, .wedge_known = stage->wedge_known,
-      .faulty = stage->faulty, .contact = stage->contact};
+  *joint = (lw_joint){.status = stage->status,
+                      .reason = stage->reason,
+                      .height_m = height_m,
+                      .thrust_kn_per_m = stage->thrust.total_kn_per_m,
+                      .thrust_height_m = stage->thrust.height_of_action_m,
+                      .wedge_kn_per_m = stage->wedge.thrust_kn_per_m,
+                      .wedge_known = stage->wedge_known,
+                      .faulty = stage->faulty,
+                      .contact = stage->contact};
 }
 
 static void run_joints(const run *r, const lw_actions *actions, bool first) {
@@ -98,8 +102,10 @@ static void run_joints(const run *r, const lw_actions *actions, bool first) {
     bool under_cap = section->has_cap && i == r->pushes->joint_count - 1;
     lw_stage_above(r->wall, &r->pushes->above[i], &r->pushes->push[FIRST_JOINT + i], actions, &stage);
     if (first) note_joint(&stage, section->part[i + 1].bottom_m, &r->situation->joint[i]);
-    if (under_cap) check_cap(r, &stage);
-    else check_joint(r, &stage, i + 1);
+    if (under_cap)
+      check_cap(r, &stage);
+    else
+      check_joint(r, &stage, i + 1);
   }
   if (first) r->situation->joint_count = r->pushes->joint_count;
 }
@@ -120,7 +126,8 @@ static void run_variant(const run *r, const lw_actions *actions, bool first) {
 static void run_variants(const run *r, const lw_actions *actions) {
   lw_actions lighter = *actions;
   bool cap_load = false;
-  for (int i = 0; i < r->wall->site.load_count; i++) cap_load = cap_load || r->wall->site.load[i].kind == LW_LOAD_CAP;
+  for (int i = 0; i < r->wall->site.load_count; i++)
+    cap_load = cap_load || r->wall->site.load[i].kind == LW_LOAD_CAP;
   run_variant(r, actions, true);
   if (actions->people_down_kn_per_m > 0.0) {
     lighter.people_down_kn_per_m = 0.0;
@@ -172,13 +179,15 @@ void lw_situations_follow(const lw_wall *wall, const lw_tables *tables, const lw
     bool again = pushed_for < 0 || !same_push(&format, &plan[pushed_for], &plan[i]);
     if (again) find_pushes(&now, &all, working);
     if (again) pushed_for = i;
-    if (wall->section.known) run_variants(&r, &plan[i].actions);
-    else run_unknown(&r);
+    if (wall->section.known)
+      run_variants(&r, &plan[i].actions);
+    else
+      run_unknown(&r);
   }
 }
 
-void lw_situation_joint(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation, int joint,
-                        lw_stage *stage) {
+void lw_situation_joint(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
+                        int joint, lw_stage *stage) {
   lw_format format;
   lw_wall now = *wall;
   lw_section above;

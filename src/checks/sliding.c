@@ -5,8 +5,6 @@
 
 /* Sliding on a contact: friction and what is bonded against the push. */
 
-static lw_number known(double value) { return (lw_number){.value = value, .known = true}; }
-
 /* What holds by itself, passive apart: friction of what is pressed, adhesion of what is in contact. */
 static double friction_of(const lw_wall *wall, const lw_contact *contact, lw_at at) {
   double pressed = fmax(contact->vertical_kn_per_m, 0.0);
@@ -32,8 +30,8 @@ lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage
   double push = stage->contact.horizontal_kn_per_m - (passive && off_push ? stage->passive_kn_per_m : 0.0);
   double holds = friction_of(context->wall, &stage->contact, at);
   if (passive && !off_push) holds += stage->passive_kn_per_m;
-  check.demand = known(fmax(push, 0.0));
-  check.resistance = known(holds);
+  check.demand = lw_known(fmax(push, 0.0));
+  check.resistance = lw_known(holds);
   if (push <= 1e-9) {
     check.needs = lw_format_value(row[LW_NEED_SLIDING], context->kind);
     check.by = row[LW_NEED_SLIDING];
@@ -41,7 +39,7 @@ lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage
     check.reason = LW_REASON_NO_DEMAND;
     return check;
   }
-  check.has = known(holds / push);
+  check.has = lw_known(holds / push);
   bool asks_more = passive && !off_push && row[LW_NEED_SLIDING_WITH_PASSIVE];
   lw_check_weigh(&check, row[asks_more ? LW_NEED_SLIDING_WITH_PASSIVE : LW_NEED_SLIDING], context->kind);
   return check;

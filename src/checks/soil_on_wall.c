@@ -8,10 +8,15 @@
 
 enum { CORNERS = 12 };
 
-typedef struct piece { lw_corner corner[CORNERS]; int count; } piece;
+typedef struct piece {
+  lw_corner corner[CORNERS];
+  int count;
+} piece;
 
 /* Sums of two groups: below and above the level where the ground meets the wall, as the books list them. */
-typedef struct tally { double area, weight, mx, my; } tally;
+typedef struct tally {
+  double area, weight, mx, my;
+} tally;
 
 static void weigh(const piece *column, double low_m, double high_m, double unit_weight, tally *sum) {
   if (high_m <= low_m) return;
@@ -80,8 +85,10 @@ static void add_column(const lw_site *site, const lw_section *section, const lw_
   /* Where the plane dips into the blocks the column ends. */
   if (da * db < 0.0) {
     double t = da / (da - db), x = xa + t * (xb - xa), y = ya + t * (yb - ya);
-    if (da < 0.0) xa = x, ya = ta = y;
-    else xb = x, yb = tb = y;
+    if (da < 0.0)
+      xa = x, ya = ta = y;
+    else
+      xb = x, yb = tb = y;
   }
   piece column = {.corner = {{xa, ya}, {xb, yb}, {xb, tb}, {xa, ta}}, .count = 4};
   weigh_column(site, section->height_m, back->ground_y_m, &column, sum);
@@ -113,10 +120,12 @@ void lw_soil_on_wall(const lw_wall *wall, const lw_section *section, const lw_ba
   }
   for (int above = 0; above < 2; above++) {
     if (sum[above].weight <= 1e-12) continue;
-    lw_forces_add(forces, (lw_force){
-        .kind = LW_FORCE_SOIL_ON_WALL, .index = above, .area_m2 = sum[above].area,
-        .unit_weight_kn_per_m3 = sum[above].weight / sum[above].area,
-        .vertical_kn_per_m = sum[above].weight,
-        .x_m = sum[above].mx / sum[above].weight, .y_m = sum[above].my / sum[above].weight});
+    lw_forces_add(forces, (lw_force){.kind = LW_FORCE_SOIL_ON_WALL,
+                                     .index = above,
+                                     .area_m2 = sum[above].area,
+                                     .unit_weight_kn_per_m3 = sum[above].weight / sum[above].area,
+                                     .vertical_kn_per_m = sum[above].weight,
+                                     .x_m = sum[above].mx / sum[above].weight,
+                                     .y_m = sum[above].my / sum[above].weight});
   }
 }

@@ -29,11 +29,12 @@ static double head(double section_height_m, double depth_m, double foot_y_m) {
 }
 
 static lw_contact_terms terms_of(const lw_site *site, const lw_section *section, bool uplift) {
-  return (lw_contact_terms){
-      .front_m = section->contact_front_m, .rear_m = section->contact_rear_m, .shell_m = 0.0,
-      .rear_head_m = head(section->height_m, site->water_depth_m, 0.0),
-      .front_head_m = head(section->height_m, site->front_water_depth_m, 0.0),
-      .uplift = uplift};
+  return (lw_contact_terms){.front_m = section->contact_front_m,
+                            .rear_m = section->contact_rear_m,
+                            .shell_m = 0.0,
+                            .rear_head_m = head(section->height_m, site->water_depth_m, 0.0),
+                            .front_head_m = head(section->height_m, site->front_water_depth_m, 0.0),
+                            .uplift = uplift};
 }
 
 static void close_stage(lw_stage *stage) {
@@ -53,8 +54,8 @@ void lw_stage_base(const lw_wall *wall, const lw_push *push, const lw_actions *a
 }
 
 /* A joint that is open lets the water out; one that is sealed carries it as uplift. */
-void lw_stage_above(const lw_wall *wall, const lw_section *above, const lw_push *push, const lw_actions *actions,
-                    lw_stage *stage) {
+void lw_stage_above(const lw_wall *wall, const lw_section *above, const lw_push *push,
+                    const lw_actions *actions, lw_stage *stage) {
   lw_stage_start(push, stage);
   if (stage->status != LW_OK) return;
   lw_forces_gather(wall, above, push, actions, &stage->forces);

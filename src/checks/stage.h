@@ -17,17 +17,27 @@ typedef struct lw_push {
 
 /* What a situation puts on the wall besides the soil. */
 typedef struct lw_actions {
-  double people_down_kn_per_m, people_out_kn_per_m;   /* on the front edge of the top */
-  bool cap_load;                                      /* the loads of kind cap are on */
+  double people_down_kn_per_m, people_out_kn_per_m; /* on the front edge of the top */
+  bool cap_load;                                    /* the loads of kind cap are on */
 } lw_actions;
 
 /* What the format asks for, looked up once. */
 typedef enum lw_need {
-  LW_NEED_SLIDING, LW_NEED_SLIDING_WITH_PASSIVE, LW_NEED_OVERTURNING, LW_NEED_COMPRESSION, LW_NEED_BEARING_THEORY,
-  LW_NEED_BEARING_PRESUMPTIVE, LW_NEED_PASSIVE_AS, LW_NEED_FRICTION, LW_NEED_COHESION, LW_NEED_COUNT
+  LW_NEED_SLIDING,
+  LW_NEED_SLIDING_WITH_PASSIVE,
+  LW_NEED_OVERTURNING,
+  LW_NEED_COMPRESSION,
+  LW_NEED_BEARING_THEORY,
+  LW_NEED_BEARING_PRESUMPTIVE,
+  LW_NEED_PASSIVE_AS,
+  LW_NEED_FRICTION,
+  LW_NEED_COHESION,
+  LW_NEED_COUNT
 } lw_need;
 
-typedef struct lw_format { const lw_format_row *row[LW_NEED_COUNT]; } lw_format;
+typedef struct lw_format {
+  const lw_format_row *row[LW_NEED_COUNT];
+} lw_format;
 
 void lw_format_read(const lw_tables *tables, const char *name, lw_format *format);
 /* The value of a row for a kind of situation: the usual one where it has none for that kind. */
@@ -43,19 +53,22 @@ void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_d
 void lw_forces_gather(const lw_wall *wall, const lw_section *section, const lw_push *push,
                       const lw_actions *actions, lw_forces *forces);
 void lw_forces_add(lw_forces *forces, lw_force force);
-void lw_soil_on_wall(const lw_wall *wall, const lw_section *section, const lw_back_plane *back, lw_forces *forces);
-void lw_water_on_outline(const lw_site *site, const lw_section *section, double extra_depth_m, lw_forces *forces);
+void lw_soil_on_wall(const lw_wall *wall, const lw_section *section, const lw_back_plane *back,
+                     lw_forces *forces);
+void lw_water_on_outline(const lw_site *site, const lw_section *section, double extra_depth_m,
+                         lw_forces *forces);
 
 typedef struct lw_contact_terms {
-  double front_m, rear_m;       /* of the contact, in the section's x */
-  double foot_y_m;              /* moments are about this level: 0, or below it for the pad's underside */
+  double front_m, rear_m; /* of the contact, in the section's x */
+  double foot_y_m;        /* moments are about this level: 0, or below it for the pad's underside */
   double shell_m;
-  double rear_head_m, front_head_m;   /* of water at its ends; 0: none */
+  double rear_head_m, front_head_m; /* of water at its ends; 0: none */
   bool uplift;
 } lw_contact_terms;
 
 /* Balance the forces on the contact, uplift and contact made to agree; adds the uplift to the forces. */
-void lw_contact_solve(const lw_wall *wall, const lw_contact_terms *terms, lw_forces *forces, lw_contact *contact);
+void lw_contact_solve(const lw_wall *wall, const lw_contact_terms *terms, lw_forces *forces,
+                      lw_contact *contact);
 /* Sums, resultant and pressures for the forces as they are. */
 void lw_contact_balance(const lw_method *method, const lw_contact_terms *terms, const lw_forces *forces,
                         lw_contact *contact);
@@ -64,8 +77,8 @@ void lw_contact_balance(const lw_method *method, const lw_contact_terms *terms, 
 void lw_stage_start(const lw_push *push, lw_stage *stage);
 void lw_stage_base(const lw_wall *wall, const lw_push *push, const lw_actions *actions, lw_stage *stage);
 void lw_stage_pad(const lw_wall *wall, const lw_push *push, const lw_actions *actions, lw_stage *stage);
-void lw_stage_above(const lw_wall *wall, const lw_section *above, const lw_push *push, const lw_actions *actions,
-                    lw_stage *stage);
+void lw_stage_above(const lw_wall *wall, const lw_section *above, const lw_push *push,
+                    const lw_actions *actions, lw_stage *stage);
 
 /* Passive resistance in front, share included; 0 when none is counted. */
 double lw_passive_resistance(const lw_wall *wall, double extra_depth_m);
@@ -75,7 +88,7 @@ typedef struct lw_check_context {
   const lw_wall *wall;
   const lw_format *format;
   lw_situation_kind kind;
-  bool wet;                /* water stands behind: buoyant ground under the base */
+  bool wet; /* water stands behind: buoyant ground under the base */
 } lw_check_context;
 
 lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage, lw_at at, int joint);
@@ -83,6 +96,7 @@ lw_check lw_check_overturning(const lw_check_context *context, const lw_stage *s
 lw_check lw_check_compression(const lw_check_context *context, const lw_stage *stage, lw_at at, int joint);
 lw_check lw_check_bearing(const lw_check_context *context, const lw_stage *stage, lw_at at);
 
+lw_number lw_known(double value);
 /* has, needs, ratio and whether it holds, from demand and resistance. */
 void lw_check_weigh(lw_check *check, const lw_format_row *row, lw_situation_kind kind);
 /* A check that has no answer, and why. */

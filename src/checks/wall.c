@@ -14,7 +14,8 @@ static double wall_friction_of(const lw_case *c, const lw_site *site) {
 }
 
 void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
-  *wall = (lw_wall){.people_on_cap = c->people_on_cap.origin == LW_ABSENT || c->people_on_cap.value == LW_YES};
+  *wall =
+      (lw_wall){.people_on_cap = c->people_on_cap.origin == LW_ABSENT || c->people_on_cap.value == LW_YES};
   lw_site_build(c, tables, &wall->site);
   lw_section_build(c, &wall->section);
   lw_method_build(c, &wall->method);

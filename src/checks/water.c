@@ -5,9 +5,13 @@
 
 /* Water acts normal to the real outline: inwards on the back, down on steps, up under overhangs. */
 
-typedef struct push_sum { double force, moment; } push_sum;
+typedef struct push_sum {
+  double force, moment;
+} push_sum;
 
-typedef struct water_sum { push_sum level, down, up; } water_sum;
+typedef struct water_sum {
+  push_sum level, down, up;
+} water_sum;
 
 /* One edge of the outline, wall on its left, in water that stands at level_m. */
 static void edge(lw_corner p, lw_corner q, double level_m, double unit_weight, water_sum *sum) {
@@ -16,8 +20,10 @@ static void edge(lw_corner p, lw_corner q, double level_m, double unit_weight, w
   if (hp < 0.0 || hq < 0.0) {
     double t = hp / (hp - hq);
     lw_corner at = {p.x_m + t * (q.x_m - p.x_m), level_m};
-    if (hp < 0.0) p = at, hp = 0.0;
-    else q = at, hq = 0.0;
+    if (hp < 0.0)
+      p = at, hp = 0.0;
+    else
+      q = at, hq = 0.0;
   }
   if (hp + hq <= 0.0) return;
   double mean = 0.5 * unit_weight * (hp + hq), t = (hp + 2.0 * hq) / (3.0 * (hp + hq));
@@ -33,19 +39,20 @@ static void edge(lw_corner p, lw_corner q, double level_m, double unit_weight, w
 static void add(lw_forces *forces, lw_force_kind kind, const push_sum *vertical, const push_sum *level) {
   bool stands = vertical && fabs(vertical->force) > 1e-12, pushes = level && fabs(level->force) > 1e-12;
   if (!stands && !pushes) return;
-  lw_forces_add(forces, (lw_force){
-      .kind = kind,
-      .horizontal_kn_per_m = pushes ? level->force : 0.0,
-      .vertical_kn_per_m = stands ? vertical->force : 0.0,
-      .x_m = stands ? vertical->moment / vertical->force : 0.0,
-      .y_m = pushes ? level->moment / level->force : 0.0});
+  lw_forces_add(forces, (lw_force){.kind = kind,
+                                   .horizontal_kn_per_m = pushes ? level->force : 0.0,
+                                   .vertical_kn_per_m = stands ? vertical->force : 0.0,
+                                   .x_m = stands ? vertical->moment / vertical->force : 0.0,
+                                   .y_m = pushes ? level->moment / level->force : 0.0});
 }
 
 /* Corners of the outline run counter-clockwise from the toe: base, back, top, face. */
 static int crest_index(const lw_section *section) {
   lw_corner crest = lw_section_crest(section);
   int i = 0;
-  while (fabs(section->outline[i].x_m - crest.x_m) > 1e-12 || fabs(section->outline[i].y_m - crest.y_m) > 1e-12) i++;
+  while (fabs(section->outline[i].x_m - crest.x_m) > 1e-12 ||
+         fabs(section->outline[i].y_m - crest.y_m) > 1e-12)
+    i++;
   return i;
 }
 
@@ -55,13 +62,16 @@ static int rear_foot_index(const lw_section *section) {
   return i;
 }
 
-static void side(const lw_section *section, int from, int to, double level_m, double unit_weight, water_sum *sum) {
+static void side(const lw_section *section, int from, int to, double level_m, double unit_weight,
+                 water_sum *sum) {
   for (int i = from; i < to; i++)
     edge(section->outline[i], section->outline[(i + 1) % section->outline_count], level_m, unit_weight, sum);
 }
 
-void lw_water_on_outline(const lw_site *site, const lw_section *section, double extra_depth_m, lw_forces *forces) {
-  double behind = section->height_m - site->water_depth_m, front = section->height_m - site->front_water_depth_m;
+void lw_water_on_outline(const lw_site *site, const lw_section *section, double extra_depth_m,
+                         lw_forces *forces) {
+  double behind = section->height_m - site->water_depth_m,
+         front = section->height_m - site->front_water_depth_m;
   double unit_weight = site->water_unit_weight_kn_per_m3;
   int foot = rear_foot_index(section), crest = crest_index(section);
   if (behind > -extra_depth_m) {

@@ -3,7 +3,9 @@
 
 #include <math.h>
 
-static lw_number known(double value) { return (lw_number){.value = value, .known = true}; }
+lw_number lw_known(double value) {
+  return (lw_number){.value = value, .known = true};
+}
 
 void lw_check_not_shown(lw_check *check, lw_reason reason) {
   check->has = check->ratio = (lw_number){0};
@@ -11,8 +13,8 @@ void lw_check_not_shown(lw_check *check, lw_reason reason) {
   check->reason = reason;
 }
 
-/* Without a requirement the number is printed and does not count; with a requirement of nothing (the resultant
- * need only stay inside) any `has` above zero does. */
+/* Without a requirement the number is printed and does not count; with a requirement of nothing (the
+ * resultant need only stay inside) any `has` above zero does. */
 void lw_check_weigh(lw_check *check, const lw_format_row *row, lw_situation_kind kind) {
   check->by = row;
   check->needs = lw_format_value(row, kind);
@@ -25,7 +27,7 @@ void lw_check_weigh(lw_check *check, const lw_format_row *row, lw_situation_kind
     check->reason = LW_REASON_NO_REQUIREMENT;
     return;
   }
-  check->ratio = known(check->has.value / check->needs.value);
+  check->ratio = lw_known(check->has.value / check->needs.value);
   check->holds = check->ratio.value >= 1.0 - 1e-12 ? LW_HOLDS : LW_FALLS_SHORT;
 }
 

@@ -4,7 +4,9 @@
 #include <math.h>
 
 /* The ground behind, in the section's axes: it starts at the wall's back and rises, level beyond its run. */
-typedef struct ground { double x_m, y_m, slope_rad, run_m; } ground;
+typedef struct ground {
+  double x_m, y_m, slope_rad, run_m;
+} ground;
 
 /* Rearmost x of the outline at one level. */
 static double rear_at(const lw_section *section, double y_m) {
@@ -22,7 +24,10 @@ static double rear_at(const lw_section *section, double y_m) {
 
 static ground ground_of(const lw_site *site, const lw_section *section) {
   double y = section->height_m - site->soil_below_top_m;
-  return (ground){.x_m = rear_at(section, fmax(y, 0.0)), .y_m = y, .slope_rad = site->slope_rad, .run_m = site->slope_run_m};
+  return (ground){.x_m = rear_at(section, fmax(y, 0.0)),
+                  .y_m = y,
+                  .slope_rad = site->slope_rad,
+                  .run_m = site->slope_run_m};
 }
 
 static double ground_level(const ground *g, double x_m) {
@@ -39,8 +44,9 @@ static bool along_ground(const lw_method *method) {
   return method->pressure == LW_PRESSURE_RANKINE || method->pressure == LW_PRESSURE_AT_REST;
 }
 
-/* A vertical plane through the rearmost point, so a stack that leans back carries the ground above its top. */
-static void place_upright(const lw_section *section, const ground *g, double extra_depth_m, lw_back_plane *back) {
+/* A vertical plane through the rearmost point: a stack that leans back carries the ground above its top. */
+static void place_upright(const lw_section *section, const ground *g, double extra_depth_m,
+                          lw_back_plane *back) {
   double x = fmax(lw_section_rear(section, 0.0), g->x_m);
   back->foot_x_m = back->top_x_m = x;
   back->foot_y_m = -extra_depth_m;
@@ -48,7 +54,8 @@ static void place_upright(const lw_section *section, const ground *g, double ext
 }
 
 /* The line of the back, carried down to the foot; it meets the ground at the ground's own start. */
-static void place_on_back(const lw_section *section, const ground *g, double extra_depth_m, lw_back_plane *back) {
+static void place_on_back(const lw_section *section, const ground *g, double extra_depth_m,
+                          lw_back_plane *back) {
   double batter = lw_section_back_angle(section);
   back->plane.batter_rad = batter;
   back->foot_x_m = section->back_foot_m + extra_depth_m * tan(batter);
@@ -83,7 +90,8 @@ static void loads_build(const lw_site *site, double from_crest_m, lw_plane *plan
     double near = fmax(load->near_m - from_crest_m, 0.0), far = load->far_m - from_crest_m;
     if (far < 0.0 || (strip && far <= near)) continue;
     plane->load[plane->load_count++] = (lw_plane_load){
-        .near_m = near, .far_m = far,
+        .near_m = near,
+        .far_m = far,
         .pressure_kpa = strip ? load->pressure_kpa : 0.0,
         .force_kn_per_m = strip ? 0.0 : load->force,
     };
@@ -95,8 +103,10 @@ void lw_back_plane_build(const lw_site *site, const lw_section *section, const l
   ground g = ground_of(site, section);
   *back = (lw_back_plane){
       .overhangs = lw_section_back_angle(section) < -1e-12, .ground_x_m = g.x_m, .ground_y_m = g.y_m};
-  if (on_the_back(method) && !along_ground(method)) place_on_back(section, &g, extra_depth_m, back);
-  else place_upright(section, &g, extra_depth_m, back);
+  if (on_the_back(method) && !along_ground(method))
+    place_on_back(section, &g, extra_depth_m, back);
+  else
+    place_upright(section, &g, extra_depth_m, back);
   if (on_the_back(method) && along_ground(method)) {
     back->foot_x_m = back->top_x_m = g.x_m;
     back->top_y_m = g.y_m;

@@ -2,7 +2,9 @@
 #include <lowwall/site.h>
 
 /* An absent choice is its first word, which is the cautious one. */
-static int word_of(const lw_choice *choice) { return choice->origin == LW_ABSENT ? 0 : choice->value; }
+static int word_of(const lw_choice *choice) {
+  return choice->origin == LW_ABSENT ? 0 : choice->value;
+}
 
 static double share_or(const lw_quantity *q, double otherwise) {
   return q->origin == LW_ABSENT ? otherwise : q->si;

@@ -6,9 +6,13 @@
 /* Stone narrower than this does not lead the water of a soil that drains badly to its outlet. */
 static const double STONE_THAT_DRAINS_M = 0.3;
 
-static bool present(const lw_quantity *q) { return q->origin != LW_ABSENT; }
+static bool present(const lw_quantity *q) {
+  return q->origin != LW_ABSENT;
+}
 
-static double value_or(const lw_quantity *q, double otherwise) { return present(q) ? q->si : otherwise; }
+static double value_or(const lw_quantity *q, double otherwise) {
+  return present(q) ? q->si : otherwise;
+}
 
 static void soil_build(const lw_case_soil *from, lw_soil *soil) {
   soil->friction_rad = value_or(&from->friction, 0.0);
@@ -75,8 +79,10 @@ static void loads_build(const lw_case *c, lw_site *site) {
   for (int i = 0; i < LW_LOAD_MAX; i++) {
     const lw_case_load *load = &c->load[i];
     if (load->kind.origin == LW_ABSENT || load->kind.value == LW_LOAD_NONE) continue;
-    if (load->kind.value == LW_LOAD_UNIFORM) site->surcharge_kpa += value_or(&load->pressure, 0.0);
-    else limited_load_add(load, site);
+    if (load->kind.value == LW_LOAD_UNIFORM)
+      site->surcharge_kpa += value_or(&load->pressure, 0.0);
+    else
+      limited_load_add(load, site);
   }
 }
 

@@ -6,7 +6,9 @@
 /* Solid block, and so the concrete of a hollow one, at its light end: it leaves the smaller void for fill. */
 static const double SOLID_BLOCK_KN_PER_M3 = 21.0;
 
-static bool present(const lw_quantity *q) { return q->origin != LW_ABSENT; }
+static bool present(const lw_quantity *q) {
+  return q->origin != LW_ABSENT;
+}
 
 /* Weight of a unit over its whole volume, with the fill in its voids when it is filled. */
 static double course_unit_weight(const lw_case *c) {

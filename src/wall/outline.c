@@ -40,20 +40,31 @@ void lw_outline_of_courses(lw_section *section) {
   }
 }
 
-lw_part lw_part_box(lw_part_kind kind, int number, lw_corner low, lw_corner high, double unit_weight_kn_per_m3) {
+lw_part lw_part_box(lw_part_kind kind, int number, lw_corner low, lw_corner high,
+                    double unit_weight_kn_per_m3) {
   double area = (high.x_m - low.x_m) * (high.y_m - low.y_m);
   return (lw_part){
-      .kind = kind, .number = number, .area_m2 = area,
-      .x_m = 0.5 * (low.x_m + high.x_m), .y_m = 0.5 * (low.y_m + high.y_m),
-      .unit_weight_kn_per_m3 = unit_weight_kn_per_m3, .weight_kn_per_m = area * unit_weight_kn_per_m3,
-      .front_m = low.x_m, .rear_m = high.x_m, .bottom_m = low.y_m, .top_m = high.y_m,
+      .kind = kind,
+      .number = number,
+      .area_m2 = area,
+      .x_m = 0.5 * (low.x_m + high.x_m),
+      .y_m = 0.5 * (low.y_m + high.y_m),
+      .unit_weight_kn_per_m3 = unit_weight_kn_per_m3,
+      .weight_kn_per_m = area * unit_weight_kn_per_m3,
+      .front_m = low.x_m,
+      .rear_m = high.x_m,
+      .bottom_m = low.y_m,
+      .top_m = high.y_m,
   };
 }
 
 lw_part lw_part_polygon(lw_part_kind kind, const lw_corner *corner, int count, double unit_weight_kn_per_m3) {
-  lw_part part = {.kind = kind, .unit_weight_kn_per_m3 = unit_weight_kn_per_m3,
-                  .front_m = corner[0].x_m, .rear_m = corner[0].x_m,
-                  .bottom_m = corner[0].y_m, .top_m = corner[0].y_m};
+  lw_part part = {.kind = kind,
+                  .unit_weight_kn_per_m3 = unit_weight_kn_per_m3,
+                  .front_m = corner[0].x_m,
+                  .rear_m = corner[0].x_m,
+                  .bottom_m = corner[0].y_m,
+                  .top_m = corner[0].y_m};
   lw_corner centroid;
   lw_polygon_area(corner, count, &part.area_m2, &centroid);
   part.x_m = centroid.x_m;

@@ -10,7 +10,8 @@ void lw_outline_add(lw_section *section, double x_m, double y_m);
 void lw_outline_of_courses(lw_section *section);
 
 /* A part of known box: a rectangle. */
-lw_part lw_part_box(lw_part_kind kind, int number, lw_corner low, lw_corner high, double unit_weight_kn_per_m3);
+lw_part lw_part_box(lw_part_kind kind, int number, lw_corner low, lw_corner high,
+                    double unit_weight_kn_per_m3);
 /* A part that is any polygon. */
 lw_part lw_part_polygon(lw_part_kind kind, const lw_corner *corner, int count, double unit_weight_kn_per_m3);
 

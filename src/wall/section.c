@@ -10,8 +10,10 @@ void lw_section_build(const lw_case *c, lw_section *section) {
   section->embedment_m = c->wall_embedment.si;
   section->bearing_embedment_m = c->wall_embedment.origin == LW_GIVEN ? c->wall_embedment.si : 0.0;
   section->height_m = c->wall_height.si + c->wall_embedment.si;
-  if (section->kind == LW_WALL_COURSES) lw_section_of_courses(c, section);
-  else lw_section_of_polygon(c, section);
+  if (section->kind == LW_WALL_COURSES)
+    lw_section_of_courses(c, section);
+  else
+    lw_section_of_polygon(c, section);
 }
 
 double lw_section_weight(const lw_section *section) {
@@ -22,7 +24,8 @@ double lw_section_weight(const lw_section *section) {
 
 double lw_section_moment(const lw_section *section) {
   double sum = 0.0;
-  for (int i = 0; i < section->part_count; i++) sum += section->part[i].weight_kn_per_m * section->part[i].x_m;
+  for (int i = 0; i < section->part_count; i++)
+    sum += section->part[i].weight_kn_per_m * section->part[i].x_m;
   return sum;
 }
 

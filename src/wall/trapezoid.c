@@ -3,10 +3,14 @@
 
 #include <math.h>
 
-static double value_or_zero(const lw_quantity *q) { return q->origin == LW_ABSENT ? 0.0 : q->si; }
+static double value_or_zero(const lw_quantity *q) {
+  return q->origin == LW_ABSENT ? 0.0 : q->si;
+}
 
 /* The stem between toe and heel: its four corners. */
-typedef struct stem { lw_corner front_foot, rear_foot, rear_top, front_top; } stem;
+typedef struct stem {
+  lw_corner front_foot, rear_foot, rear_top, front_top;
+} stem;
 
 static stem stem_of(const lw_case *c, double height_m) {
   double slab = value_or_zero(&c->slab_thickness), rise = height_m - slab;
@@ -21,7 +25,8 @@ static stem stem_of(const lw_case *c, double height_m) {
 }
 
 /* The wedge between a leaning face and the upright core, whichever way the face leans. */
-static void lean_add(lw_section *section, lw_part_kind kind, lw_corner foot, lw_corner top, double unit_weight) {
+static void lean_add(lw_section *section, lw_part_kind kind, lw_corner foot, lw_corner top,
+                     double unit_weight) {
   if (fabs(foot.x_m - top.x_m) < 1e-12) return;
   bool outward = kind == LW_PART_BACK ? top.x_m > foot.x_m : top.x_m < foot.x_m;
   lw_corner third = outward ? (lw_corner){foot.x_m, top.y_m} : (lw_corner){top.x_m, foot.y_m};
@@ -31,8 +36,8 @@ static void lean_add(lw_section *section, lw_part_kind kind, lw_corner foot, lw_
 
 static void parts_add(lw_section *section, const stem *s, double slab_m, double unit_weight) {
   if (slab_m > 0.0)
-    section->part[section->part_count++] =
-        lw_part_box(LW_PART_SLAB, 0, (lw_corner){0.0, 0.0}, (lw_corner){section->base_width_m, slab_m}, unit_weight);
+    section->part[section->part_count++] = lw_part_box(
+        LW_PART_SLAB, 0, (lw_corner){0.0, 0.0}, (lw_corner){section->base_width_m, slab_m}, unit_weight);
   lean_add(section, LW_PART_FACE, s->front_foot, s->front_top, unit_weight);
   lw_corner low = {fmax(s->front_foot.x_m, s->front_top.x_m), slab_m};
   lw_corner high = {fmin(s->rear_foot.x_m, s->rear_top.x_m), s->rear_top.y_m};
@@ -79,7 +84,8 @@ static void points_read(const lw_case *c, lw_section *section) {
 static void polygon(const lw_case *c, lw_section *section) {
   points_read(c, section);
   for (int i = 0; i < section->outline_count; i++)
-    if (section->outline[i].y_m < 1e-9) section->base_width_m = fmax(section->base_width_m, section->outline[i].x_m);
+    if (section->outline[i].y_m < 1e-9)
+      section->base_width_m = fmax(section->base_width_m, section->outline[i].x_m);
   section->back_foot_m = section->base_width_m;
   section->part[section->part_count++] =
       lw_part_polygon(LW_PART_POLYGON, section->outline, section->outline_count, c->wall_unit_weight.si);
@@ -89,7 +95,9 @@ void lw_section_of_polygon(const lw_case *c, lw_section *section) {
   bool by_points = c->point[0].x.origin != LW_ABSENT;
   section->known = by_points || c->base_width.origin != LW_ABSENT;
   if (!section->known) return;
-  if (by_points) polygon(c, section);
-  else trapezoid(c, section);
+  if (by_points)
+    polygon(c, section);
+  else
+    trapezoid(c, section);
   section->contact_rear_m = section->base_width_m;
 }

@@ -15,7 +15,7 @@ typedef struct bench {
   lw_result *result;
   lw_result *scratch;
   lw_plane plane;
-  double sink;          /* so that no call is optimised away */
+  double sink; /* so that no call is optimised away */
 } bench;
 
 typedef void (*work)(bench *b, int turn);
@@ -27,7 +27,9 @@ static double seconds(void) {
 }
 
 /* A height of its own each turn: no answer can be kept from the turn before. */
-static void vary(bench *b, int turn) { b->plane.height_m = 0.6 + 1e-6 * turn; }
+static void vary(bench *b, int turn) {
+  b->plane.height_m = 0.6 + 1e-6 * turn;
+}
 
 static void coulomb(bench *b, int turn) {
   lw_thrust thrust;
@@ -90,9 +92,15 @@ static bool prepare(bench *b) {
 }
 
 int main(void) {
-  static const struct { const char *name; work f; int turns; } ROWS[] = {
-      {"Coulomb's formula", coulomb, 200000},   {"Rankine's formula", rankine, 200000},
-      {"numerical wedge", wedge, 20000},        {"one wall, every check and case", whole, 500},
+  static const struct {
+    const char *name;
+    work f;
+    int turns;
+  } ROWS[] = {
+      {"Coulomb's formula", coulomb, 200000},
+      {"Rankine's formula", rankine, 200000},
+      {"numerical wedge", wedge, 20000},
+      {"one wall, every check and case", whole, 500},
       {"remedies and questions of one wall", remedies, 5},
   };
   static bench b;

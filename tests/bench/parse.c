@@ -13,7 +13,8 @@ int main(int argc, char **argv) {
   struct csv_parser parser;
   size_t bytes = 0, got;
   FILE *file = argc == 2 ? fopen(argv[1], "rb") : NULL;
-  if (!file || csv_init(&parser, CSV_STRICT | CSV_STRICT_FINI | CSV_APPEND_NULL | CSV_REPALL_NL) != 0) return 1;
+  if (!file || csv_init(&parser, CSV_STRICT | CSV_STRICT_FINI | CSV_APPEND_NULL | CSV_REPALL_NL) != 0)
+    return 1;
   while ((got = fread(block, 1, sizeof block, file)) > 0)
     if (csv_parse(&parser, block, got, count, NULL, &bytes) != got) return 1;
   csv_fini(&parser, count, NULL, &bytes);
