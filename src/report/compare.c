@@ -24,8 +24,7 @@ const char *lw_difference_why(const lw_plane *plane) {
   bool slopes = fabs(plane->slope_rad) > 1e-12;
   if (slopes && plane->water_depth_m < plane->height_m)
     return "ground that rises above level water: the wedge weighs it moist there, the formula wet";
-  if (isfinite(plane->slope_run_m) && slopes)
-    return "broken ground: the formula takes the slope as endless";
+  if (isfinite(plane->slope_run_m) && slopes) return "broken ground: the formula takes the slope as endless";
   if (plane->water_depth_m > 0.0 && plane->water_depth_m < plane->height_m)
     return "a water level within the height: the wedge weighs wet and moist soil on one plane";
   return "ground nearly as steep as the friction angle: the wedge has no far end";

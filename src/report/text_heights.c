@@ -59,11 +59,12 @@ static void below(const lw_page *page, const lw_verdict *v) {
   for (int i = 0; i < v->limit_count; i++) {
     const lw_limit_hit *hit = &v->limit[i];
     if (hit->past || is_exempt(hit)) continue;
-    lw_text_addf(&line, "%s%s %.2f m, here %.2f m (%s), %s%s%s", line.length > 0 ? "; " : "",
-                 asks(hit->row->trigger), hit->row->height_m, hit->height_m,
-                 lw_height_slug(hit->row->measured), hit->row->id,
-                 hit->row->as_of[0] ? ", " : "", hit->row->as_of);
-    if (hit->row->from.seen == LW_MEMORY) lw_text_add(&line, ", from memory");
+    const lw_limit_row *row = hit->row;
+    lw_text_addf(&line, "%s%s %.2f m, here %.2f m (%s), %s", line.length > 0 ? "; " : "", asks(row->trigger),
+                 row->height_m, hit->height_m, lw_height_slug(row->measured), row->id);
+    if (v->place_known) lw_text_addf(&line, " %s", row->from.source);
+    if (row->as_of[0]) lw_text_addf(&line, ", %s", row->as_of);
+    if (row->from.seen == LW_MEMORY) lw_text_add(&line, ", from memory");
   }
   if (line.length > 0) lw_page_say(page, "  below  ", line.data);
   page->out->failed = page->out->failed || line.failed;

@@ -166,7 +166,8 @@ void lw_text_verdict(const lw_page *page, const lw_result *result) {
   group(page, v, LW_ANSWER_WHO, "Who answers for it");
 }
 
-static void resting(const lw_page *page, const lw_verdict *v, lw_answer answer, lw_who who, const char *title) {
+static void resting(const lw_page *page, const lw_verdict *v, lw_answer answer, lw_who who,
+                    const char *title) {
   bool any = false;
   for (int i = 0; i < v->reason_count; i++) any = any || (belongs(v, i, answer, who) && !at_head(v, i));
   if (!any) return;

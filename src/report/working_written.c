@@ -61,8 +61,8 @@ static bool sliding(const lw_page *page, const lw_result *result, const lw_stage
   lw_print(text, sizeof text, "%s = %s = %.4f kN/m", formula, numbers, holds);
   is(page, "R", text);
   if (off_push) {
-    lw_print(text, sizeof text, "push less passive = %.4f - %.4f = %.4f kN/m", c->horizontal_kn_per_m, passive,
-             push);
+    lw_print(text, sizeof text, "push less passive = %.4f - %.4f = %.4f kN/m", c->horizontal_kn_per_m,
+             passive, push);
     is(page, "H", text);
   }
   has(page, check, "R / H");
@@ -104,7 +104,8 @@ static void theory_step(void *context, const lw_step *step) {
 }
 
 /* The author's factors, one by one, for the very footing that was checked. */
-static bool theory(const lw_page *page, const lw_result *result, const lw_situation *s, const lw_check *check) {
+static bool theory(const lw_page *page, const lw_result *result, const lw_situation *s,
+                   const lw_check *check) {
   const lw_bearing_routine *routine = lw_bearing_routine_of(result->wall.method.bearing);
   lw_strip strip = lw_situation_strip(&result->wall, result->tables, s, check->at);
   bool net = result->wall.method.bearing_on == LW_BEARING_NET;
@@ -119,8 +120,8 @@ static bool theory(const lw_page *page, const lw_result *result, const lw_situat
   return true;
 }
 
-static bool bearing(const lw_page *page, const lw_result *result, const lw_situation *s, const lw_stage *stage,
-                    const lw_check *check) {
+static bool bearing(const lw_page *page, const lw_result *result, const lw_situation *s,
+                    const lw_stage *stage, const lw_check *check) {
   if (result->wall.method.bearing != LW_BEARING_PRESUMPTIVE) return theory(page, result, s, check);
   if (!check->resistance.known || !agrees(check->demand, stage->contact.greatest_kpa)) return false;
   has(page, check, "allowable / greatest pressure");

@@ -146,7 +146,7 @@ Test(report, a_long_title_keeps_the_columns) {
   lw_text_free(&page);
 }
 
-/* Reasons that rest on no answer would bury the checks: the head says how many, and further down all stand. */
+/* What rests on no answer would bury the checks: the head says how much of it there is, the rest stands below. */
 Test(report, what_rests_on_no_answer_stands_below_the_checks) {
   const lw_result *result = wall_of(wall_sorts[5]);
   const lw_verdict *v = &result->verdict;

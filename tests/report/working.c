@@ -120,7 +120,8 @@ Test(report, recording_changes_nothing) {
 Test(report, checks_are_written_out) {
   lw_text working = wall_working(wall_of(
       "wall height=300 mm;wall embedment=100 mm;course count=1;block height=400 mm;block depth=600 mm;"
-      "site behind=bed;soil 1 name=clean sand;footing soil name=stiff clay;base friction=0.45;drain outlets=2;"
+      "site behind=bed;soil 1 name=clean sand;footing soil name=stiff clay;base friction=0.45;drain "
+      "outlets=2;"
       "stone width=300 mm;ground slope=0 deg;vehicle access=no"));
   cr_expect_not_null(strstr(working.data, "    R   = mu V = "));
   cr_expect_not_null(strstr(working.data, "    has = what holds / what tips = "));
