@@ -104,8 +104,11 @@ static void settle_footing(lw_settling *s) {
   lw_case *c = s->c;
   const lw_soil_row *row = settle_soil(s, &c->footing);
   if (row != NULL) {
-    from_row(&c->allowable_bearing, LW_KIND_PRESSURE, row->allowable_bearing_kpa,
-             (int)(row - s->tables->soil));
+    /* A row without a bearing value has none on purpose: none is what it gives, not the safe default. */
+    double bearing = isnan(row->allowable_bearing_kpa) ? 0.0 : row->allowable_bearing_kpa;
+    from_row(&c->allowable_bearing, LW_KIND_PRESSURE, bearing, (int)(row - s->tables->soil));
+    if (isnan(row->friction_rad))
+      from_row(&c->footing.friction, LW_KIND_ANGLE, 0.0, (int)(row - s->tables->soil));
   }
   settle_base(s);
 }

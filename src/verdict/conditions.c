@@ -84,6 +84,15 @@ static bool reactive_soil(const lw_facts *f, lw_finding *found) {
   return said_yes(&f->c->reactive_soil, LW_YES, "it cracks in dry seasons", found);
 }
 
+static bool fence_carries_soil(const lw_facts *f, lw_finding *found) {
+  if (!lw_facts_back_is(f, LW_BACK_FENCE)) return false;
+  found->origin = f->c->site_back.origin;
+  lw_print(found->detail, sizeof found->detail, "%s",
+           found->origin == LW_ASSUMED ? "what closes the bed is not known, so taken as a fence"
+                                       : "give the bed a side of its own there");
+  return true;
+}
+
 static bool fence_load(const lw_facts *f, lw_finding *found) {
   const lw_quantity *fence = &f->c->fence_height;
   if (fence->origin == LW_ABSENT || fence->si <= 0.0) return false;
@@ -173,6 +182,7 @@ static const lw_condition conditions[] = {
     {"mapped-land", mapped_land},
     {"reactive-soil", reactive_soil},
     {"fence-load", fence_load},
+    {"fence-carries-soil", fence_carries_soil},
     {"barrier-needed", barrier_needed},
     {"no-outlet", no_outlet},
     {"bad-fill", bad_fill},

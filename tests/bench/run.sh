@@ -14,8 +14,8 @@ echo 'The parts of one check:'
 awk -v rows="$rows" 'BEGIN {
   print "mark,site behind,site back,wall height [mm],wall embedment [mm],block height [mm]," \
         "block depth [mm],block unit weight [kN/m3],setback [mm],people on cap,ground slope [deg]," \
-        "soil 1 friction angle [deg],soil 1 unit weight [kN/m3],base friction,allowable bearing [kPa],drain outlets,stone width [mm]," \
-        "load 1 kind,load 1 pressure [kPa]"
+        "soil 1 friction angle [deg],soil 1 unit weight [kN/m3],base friction," \
+        "allowable bearing [kPa],drain outlets,stone width [mm],load 1 kind,load 1 pressure [kPa]"
   for (i = 0; i < rows; i++)
     printf "W%d,ground,ground,%d,200,200,%d,21,%d,yes,%d,%.2f,%.2f,0.45,100,%d,300,uniform,%.2f\n",
            i, 200 * (1 + i % 5), 300 + i % 400, i % 3 * 10, i % 11, 28 + i % 701 / 100,

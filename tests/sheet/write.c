@@ -51,8 +51,7 @@ Test(sheet, awkward_words_and_numbers_come_back) {
   lw_case c = {0};
   lw_faults faults = {0};
   static const char *const arguments[] = {"title=A \"low\" wall, by the; pond\t(old)",
-                                          "note=K\xC3\xBC"
-                                          "chengarten",
+                                          "note=Garten f\xC3\xBCr Kinder",
                                           "mark= W-1 ",
                                           "wall height=3' 7 1\"",
                                           "wall height=3.3333333333333335 ft",

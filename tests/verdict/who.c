@@ -114,6 +114,7 @@ Test(verdict, each_missed_clearance_alone_means_the_council) {
       {"public way distance=3.65 m", "clearance-public-way"},
       {"pool barrier distance=0.89 m", "clearance-pool-barrier"},
       {"other wall side=above;other wall height=1.1 m;other wall distance=2.1 m", "upper-wall-taller"},
+      {"site back=fence", "fence-carries-soil"},
   };
   expect_cause(rows, sizeof rows / sizeof *rows, LW_WHO_COUNCIL);
 }
@@ -138,10 +139,10 @@ Test(verdict, a_fall_is_asked_about) {
 /* Every condition of the table has its answer here, or is one that no item asks for. */
 Test(verdict, every_row_of_conditions_is_answered) {
   static const char *const answered[] = {
-      "supports-building",  "vehicle-load", "water-held",    "other-wall-near", "sloping-ground",
-      "boundary",           "public-way",   "mapped-land",   "reactive-soil",   "fence-load",
-      "barrier-needed",     "no-outlet",    "bad-fill",      "earthquake",      "wall-that-moved",
-      "digs-below-footing", "heritage",     "vibrating-load"};
+      "supports-building",  "vehicle-load", "water-held",     "other-wall-near",   "sloping-ground",
+      "boundary",           "public-way",   "mapped-land",    "reactive-soil",     "fence-load",
+      "barrier-needed",     "no-outlet",    "bad-fill",       "earthquake",        "wall-that-moved",
+      "digs-below-footing", "heritage",     "vibrating-load", "fence-carries-soil"};
   const lw_tables *tables = verdict_tables();
   cr_expect_eq((size_t)tables->condition_count, sizeof answered / sizeof *answered);
   for (size_t i = 0; i < sizeof answered / sizeof *answered; i++) {
