@@ -146,7 +146,7 @@ Test(report, a_long_title_keeps_the_columns) {
   lw_text_free(&page);
 }
 
-/* What rests on no answer would bury the checks: the head says how much of it there is, the rest stands below. */
+/* What rests on no answer would bury the checks: the head counts it, and it stands below them. */
 Test(report, what_rests_on_no_answer_stands_below_the_checks) {
   const lw_result *result = wall_of(wall_sorts[5]);
   const lw_verdict *v = &result->verdict;
