@@ -35,8 +35,10 @@ lw_status lw_at_rest_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
                              .formula = "(1 - sin phi)(1 + sin b)",
                              .value = thrust->coefficient,
                              .unit = "",
-                             .source = "[JAKY1944]"},
-                  "lowest layer");
+                             .source = "[JAKY1944 1 - sin phi]"},
+                  "phi = %.2f deg, b = %.2f deg",
+                  plane->layer[lw_layer_at(plane, plane->height_m)].friction_rad * 57.295779513082320877,
+                  plane->slope_rad * 57.295779513082320877);
   lw_thrust_record(plane, thrust, working);
   return LW_OK;
 }

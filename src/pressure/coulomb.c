@@ -3,7 +3,7 @@
 
 #include "profile.h"
 
-/* Coulomb: the plane wedge with friction on the back, in closed form. [COULOMB1776] */
+/* Coulomb: the plane wedge with friction on the back, in closed form. [COULOMB1776 wedge] */
 
 static const double HALF_PI = 1.57079632679489661923;
 static const double DEGREES = 180.0 / 3.14159265358979323846;
@@ -60,7 +60,7 @@ static void record(const lw_plane *plane, lw_earth_state state, const lw_thrust 
                              .formula = formula,
                              .value = thrust->coefficient,
                              .unit = "",
-                             .source = "[COULOMB1776]"},
+                             .source = "[COULOMB1776 wedge]"},
                   "phi = %.2f deg, d = %.2f deg, t = %.2f deg, b = %.2f deg", lowest->friction_rad * DEGREES,
                   plane->wall_friction_rad * DEGREES, plane->batter_rad * DEGREES,
                   plane->slope_rad * DEGREES);

@@ -5,12 +5,12 @@
 #include "profile.h"
 
 static const lw_pressure_routine ROUTINES[] = {
-    [LW_PRESSURE_RANKINE] = {"rankine", "Rankine, thrust on a vertical plane", "[RANKINE1857]",
+    [LW_PRESSURE_RANKINE] = {"rankine", "Rankine, thrust on a vertical plane", "[RANKINE1857 loose earth]",
                              lw_rankine_thrust},
-    [LW_PRESSURE_COULOMB] = {"coulomb", "Coulomb, thrust on the back", "[COULOMB1776]", lw_coulomb_thrust},
-    [LW_PRESSURE_WEDGE] = {"wedge", "numerical plane wedge, thrust on the back", "[COULOMB1776]",
+    [LW_PRESSURE_COULOMB] = {"coulomb", "Coulomb, thrust on the back", "[COULOMB1776 wedge]", lw_coulomb_thrust},
+    [LW_PRESSURE_WEDGE] = {"wedge", "numerical plane wedge, thrust on the back", "[COULOMB1776 wedge]",
                            lw_wedge_as_thrust},
-    [LW_PRESSURE_AT_REST] = {"at rest", "at rest, thrust on a vertical plane", "[JAKY1944]",
+    [LW_PRESSURE_AT_REST] = {"at rest", "at rest, thrust on a vertical plane", "[JAKY1944 1 - sin phi]",
                              lw_at_rest_thrust},
 };
 
@@ -35,7 +35,7 @@ void lw_thrust_record(const lw_plane *plane, const lw_thrust *thrust, const lw_w
   if (!working) return;
   lw_working_step(working,
                   &(lw_step){.symbol = "P",
-                             .formula = "sum of the pressure diagram over the plane",
+                             .formula = "area of the pressure diagram over the plane",
                              .value = thrust->total_kn_per_m,
                              .unit = "kN/m",
                              .source = ""},
@@ -61,5 +61,6 @@ void lw_thrust_record(const lw_plane *plane, const lw_thrust *thrust, const lw_w
                              .value = thrust->height_of_action_m,
                              .unit = "m",
                              .source = ""},
-                  "above the foot of the plane");
+                  "%.4f kN m/m / %.4f kN/m, above the foot of the plane",
+                  thrust->total_kn_per_m * thrust->height_of_action_m, thrust->total_kn_per_m);
 }

@@ -65,7 +65,7 @@ static void record(const lw_plane *plane, lw_earth_state state, const lw_thrust 
                              .formula = formula,
                              .value = thrust->coefficient,
                              .unit = "",
-                             .source = "[RANKINE1857]"},
+                             .source = "[RANKINE1857 loose earth]"},
                   "b = %.2f deg, phi = %.2f deg", beta, phi);
 }
 

@@ -5,7 +5,7 @@
 #include "wedge_shape.h"
 
 /* The numerical wedge: the thrust that holds (active) or lifts (passive) the body above a plane through the
- * foot, greatest (least) over the plane's angle. It knows nothing of the closed formulas. [COULOMB1776] */
+ * foot, greatest (least) over the plane's angle. It knows nothing of the closed formulas. [COULOMB1776 wedge] */
 
 enum { SCAN = 48, SCAN_BROKEN = 180 };
 static const double HALF_PI = 1.57079632679489661923;
@@ -95,54 +95,6 @@ static lw_status no_wedge(const lw_plane *plane, lw_error *error) {
   return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE, "no wedge of soil is critical");
 }
 
-static void record_crack(const lw_wedge *wedge, const lw_working *working) {
-  if (wedge->crack_depth_m <= 0.0) return;
-  lw_working_step(working,
-                  &(lw_step){.symbol = "zc",
-                             .formula = "crack behind the wedge, where soil would pull",
-                             .value = wedge->crack_depth_m,
-                             .unit = "m",
-                             .source = ""},
-                  "at %.3f m behind the wall", wedge->reach_m);
-}
-
-static void record(const lw_wedge *wedge, double cohesion_kn_per_m, const lw_working *working) {
-  double angle = wedge->plane_angle_rad * 57.295779513082320877;
-  bool holds = cohesion_kn_per_m > 0.0;
-  lw_working_heading(working, "Wedge of soil, by trial");
-  lw_working_step(working,
-                  &(lw_step){.symbol = "rho",
-                             .formula = "failure plane with the greatest thrust",
-                             .value = angle,
-                             .unit = "deg",
-                             .source = "[COULOMB1776]"},
-                  "reaching %.3f m behind the wall", wedge->reach_m);
-  record_crack(wedge, working);
-  lw_working_step(working,
-                  &(lw_step){.symbol = "W",
-                             .formula = "weight of the wedge and the loads on it",
-                             .value = wedge->weight_kn_per_m,
-                             .unit = "kN/m",
-                             .source = ""},
-                  "polygon");
-  if (holds)
-    lw_working_step(working,
-                    &(lw_step){.symbol = "C",
-                               .formula = "cohesion along the failure plane",
-                               .value = cohesion_kn_per_m,
-                               .unit = "kN/m",
-                               .source = ""},
-                    "c L");
-  lw_working_step(working,
-                  &(lw_step){.symbol = "P",
-                             .formula = holds ? "(W sin(rho - phi) - C cos phi) / cos(rho - phi - d - t)"
-                                              : "W sin(rho - phi) / cos(rho - phi - d - t)",
-                             .value = wedge->thrust_kn_per_m,
-                             .unit = "kN/m",
-                             .source = ""},
-                  "at rho = %.3f deg", angle);
-}
-
 lw_status lw_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_wedge *wedge, lw_error *error,
                           const lw_working *working) {
   search s = search_of(state, plane);
@@ -164,7 +116,7 @@ lw_status lw_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_wedge 
                       .reach_m = body.reach_m,
                       .crack_depth_m = body.crack_depth_m,
                       .height_of_action_m = height_of(plane, best.x, &body)};
-  record(wedge, body.cohesion_kn_per_m, working);
+  lw_wedge_record(state, plane, &body, wedge, working);
   return LW_OK;
 }
 

@@ -114,5 +114,5 @@ void lw_working_checks(const lw_page *page, const lw_situation *s) {
     check_line(page, &s->check[i]);
     if (s->check[i].by) by = s->check[i].by;
   }
-  if (by) lw_page_sayf(page, "  ", "By %s (format %s).", by->title, by->format);
+  if (by) lw_page_sayf(page, "  ", "What is needed follows the format %s: %s.", by->format, by->title);
 }
