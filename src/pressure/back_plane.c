@@ -101,8 +101,9 @@ static void loads_build(const lw_site *site, double from_crest_m, lw_plane *plan
 void lw_back_plane_build(const lw_site *site, const lw_section *section, const lw_method *method,
                          double wall_friction_rad, double extra_depth_m, lw_back_plane *back) {
   ground g = ground_of(site, section);
-  *back = (lw_back_plane){
-      .overhangs = lw_section_back_angle(section) < -1e-12, .ground_x_m = g.x_m, .ground_y_m = g.y_m};
+  *back = (lw_back_plane){.overhangs = lw_section_rear(section, 0.0) > section->base_width_m + 1e-9,
+                          .ground_x_m = g.x_m,
+                          .ground_y_m = g.y_m};
   if (on_the_back(method) && !along_ground(method))
     place_on_back(section, &g, extra_depth_m, back);
   else

@@ -7,7 +7,8 @@
 static const lw_pressure_routine ROUTINES[] = {
     [LW_PRESSURE_RANKINE] = {"rankine", "Rankine, thrust on a vertical plane", "[RANKINE1857 loose earth]",
                              lw_rankine_thrust},
-    [LW_PRESSURE_COULOMB] = {"coulomb", "Coulomb, thrust on the back", "[COULOMB1776 wedge]", lw_coulomb_thrust},
+    [LW_PRESSURE_COULOMB] = {"coulomb", "Coulomb, thrust on the back", "[COULOMB1776 wedge]",
+                             lw_coulomb_thrust},
     [LW_PRESSURE_WEDGE] = {"wedge", "numerical plane wedge, thrust on the back", "[COULOMB1776 wedge]",
                            lw_wedge_as_thrust},
     [LW_PRESSURE_AT_REST] = {"at rest", "at rest, thrust on a vertical plane", "[JAKY1944 1 - sin phi]",

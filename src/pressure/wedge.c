@@ -5,7 +5,8 @@
 #include "wedge_shape.h"
 
 /* The numerical wedge: the thrust that holds (active) or lifts (passive) the body above a plane through the
- * foot, greatest (least) over the plane's angle. It knows nothing of the closed formulas. [COULOMB1776 wedge] */
+ * foot, greatest (least) over the plane's angle. It knows nothing of the closed formulas.
+ * [COULOMB1776 wedge] */
 
 enum { SCAN = 48, SCAN_BROKEN = 180 };
 static const double HALF_PI = 1.57079632679489661923;

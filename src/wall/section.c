@@ -52,5 +52,9 @@ lw_corner lw_section_crest(const lw_section *section) {
 
 double lw_section_back_angle(const lw_section *section) {
   lw_corner crest = lw_section_crest(section);
-  return atan2(section->back_foot_m - crest.x_m, crest.y_m);
+  double top = crest.x_m;
+  /* A cap shallower than the blocks does not pull the back forwards: the blocks under it still lean. */
+  if (section->has_cap && section->part_count > 1)
+    top = fmax(top, section->part[section->part_count - 2].rear_m);
+  return atan2(section->back_foot_m - top, crest.y_m);
 }

@@ -79,7 +79,7 @@ Test(report, working_shows_both_formulas_and_their_wedges) {
   cr_expect_not_null(strstr(working.data, "  Rankine, thrust on a vertical plane"));
   cr_expect_not_null(strstr(working.data, "  Coulomb, thrust on the back"));
   cr_expect_not_null(strstr(working.data, "Wedge of soil, by trial"));
-  cr_expect_not_null(strstr(working.data, "[RANKINE1857]"));
+  cr_expect_not_null(strstr(working.data, "[RANKINE1857 "));
   lw_text_free(&working);
 }
 
