@@ -144,6 +144,10 @@ typedef struct lw_situations {
   lw_situation situation[LW_SITUATION_COUNT];
 } lw_situations;
 
+/** What a check is called when one speaks to people: "sliding on its base", "pressed share, joint 1". */
+void lw_check_words(const lw_check *check, char *out, size_t size);
+/** "as built", "outlet blocked", "people sitting" */
+const char *lw_situation_short(lw_situation_name name);
 /** Slugs and sentences, for the reports. */
 const char *lw_check_slug(lw_check_kind kind);
 /** "base", "pad", "joint-1", "cap" */

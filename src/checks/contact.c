@@ -100,8 +100,9 @@ static lw_force uplift_over(const lw_wall *wall, const lw_contact_terms *terms, 
                     .y_m = terms->foot_y_m};
 }
 
-static double pressed_length(const lw_contact *contact) {
-  bool opens_behind = contact->eccentricity_m > contact->width_m / 6.0;
+/* A base that is said to hold its tension does not open. */
+static double pressed_length(const lw_method *method, const lw_contact *contact) {
+  bool opens_behind = contact->eccentricity_m > contact->width_m / 6.0 && method->base_pressure != LW_BASE_LINEAR;
   return opens_behind ? 3.0 * contact->resultant_m : contact->width_m;
 }
 
@@ -119,7 +120,7 @@ void lw_contact_solve(const lw_wall *wall, const lw_contact_terms *terms, lw_for
     forces->force[at] = uplift_over(wall, terms, pressed);
     lw_contact_balance(&wall->method, terms, forces, contact);
     if (!contact->inside) return;
-    double next = pressed_length(contact);
+    double next = pressed_length(&wall->method, contact);
     if (fabs(next - pressed) <= 1e-12 * width) return;
     pressed = next;
   }

@@ -31,8 +31,6 @@ typedef struct lw_unchecked {
 typedef void (*lw_unchecked_taker)(void *context, const lw_unchecked *unchecked);
 void lw_unchecked_each(const lw_result *result, lw_unchecked_taker taker, void *context);
 
-/* A check in plain words: "sliding on its base", "tipping at joint 2". */
-void lw_check_words(const lw_check *check, char *out, size_t size);
 /* "holds", "falls short by 12 %", "cannot be shown", "not checked". */
 void lw_check_outcome(const lw_check *check, char *out, size_t size);
 /* has < 1: it would move. The share in compression is no such measure. */
@@ -41,8 +39,6 @@ bool lw_check_would_move(const lw_check *check);
 bool lw_result_would_move(const lw_result *result);
 /* Whether what it needs is read from memory or a proposal, in this kind of situation. */
 lw_seen lw_check_seen(const lw_check *check, lw_situation_kind kind);
-/* "as built", "outlet blocked": short names for a table. */
-const char *lw_situation_short(lw_situation_name name);
 const lw_check *lw_result_governing(const lw_result *result, const lw_situation **situation);
 /* True when a is worse than b, by what a reader should see first. */
 bool lw_check_worse(const lw_check *a, const lw_check *b);

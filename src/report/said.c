@@ -6,34 +6,6 @@
 
 /* What every form of report says of a check in the same words. */
 
-static void words_of_base(const lw_check *check, char *out, size_t size) {
-  static const char *const words[] = {[LW_CHECK_SLIDING] = "sliding on its base",
-                                      [LW_CHECK_OVERTURNING] = "tipping over its toe",
-                                      [LW_CHECK_COMPRESSION] = "pressed share of base",
-                                      [LW_CHECK_BEARING] = "ground under the base",
-                                      [LW_CHECK_TILTING] = "tipping over its toe"};
-  lw_print(out, size, "%s", words[check->kind]);
-}
-
-static void words_of_joint(const lw_check *check, char *out, size_t size) {
-  static const char *const words[] = {[LW_CHECK_SLIDING] = "sliding on joint %d",
-                                      [LW_CHECK_OVERTURNING] = "tipping at joint %d",
-                                      [LW_CHECK_COMPRESSION] = "pressed share, joint %d",
-                                      [LW_CHECK_BEARING] = "pressure in joint %d",
-                                      [LW_CHECK_TILTING] = "tipping at joint %d"};
-  lw_print(out, size, words[check->kind], check->joint);
-}
-
-void lw_check_words(const lw_check *check, char *out, size_t size) {
-  bool slides = check->kind == LW_CHECK_SLIDING;
-  switch (check->at) {
-  case LW_AT_BASE: words_of_base(check, out, size); break;
-  case LW_AT_PAD: lw_print(out, size, "%s", slides ? "sliding under the pad" : "ground under the pad"); break;
-  case LW_AT_JOINT: words_of_joint(check, out, size); break;
-  case LW_AT_CAP: lw_print(out, size, "%s", slides ? "cap sliding" : "cap tipping"); break;
-  }
-}
-
 void lw_check_outcome(const lw_check *check, char *out, size_t size) {
   double percent = check->ratio.known ? 100.0 * (1.0 - check->ratio.value) : 100.0;
   if (!check->counts) {
@@ -75,16 +47,9 @@ bool lw_result_would_move(const lw_result *result) {
 
 lw_seen lw_check_seen(const lw_check *check, lw_situation_kind kind) {
   if (!check->by) return LW_SEEN;
-  int at = kind == LW_WHAT_IF || isnan(check->by->needs[kind]) ? LW_USUAL : (int)kind;
+  int at = kind == LW_WHAT_IF ? LW_UNUSUAL : (int)kind;  /* as lw_format_value reads the row */
+  if (isnan(check->by->needs[at])) at = LW_USUAL;
   return check->by->needs_seen[at];
-}
-
-const char *lw_situation_short(lw_situation_name name) {
-  static const char *const words[] = {[LW_SITUATION_DRAINED] = "as built",
-                                      [LW_SITUATION_OUTLET_BLOCKED] = "outlet blocked",
-                                      [LW_SITUATION_PEOPLE_SITTING] = "people sitting",
-                                      [LW_SITUATION_PEOPLE_LEANING] = "people leaning"};
-  return (size_t)name < LW_SITUATION_COUNT ? words[name] : "";
 }
 
 const lw_check *lw_result_governing(const lw_result *result, const lw_situation **situation) {

@@ -75,39 +75,35 @@ static const char *meaning_of(const lw_check *check) {
 }
 
 static void tell_short(const lw_check *check, const lw_situation *s, char *out, size_t size) {
-  char at[24], where[64];
-  lw_check_print_at(check, at, sizeof at);
-  lw_print(where, sizeof where, "%s at %s, %s", lw_check_slug(check->kind), at, lw_situation_slug(s->name));
+  char words[48];
+  lw_check_words(check, words, sizeof words);
   if (!check->has.known || !check->ratio.known) {
-    lw_print(out, size, "Falls short: %s (%s): %s.", where, lw_situation_sentence(s->name),
+    lw_print(out, size, "Falls short: %s, with %s: %s.", words, lw_situation_sentence(s->name),
              lw_reason_sentence(check->reason));
     return;
   }
-  const char *meaning = meaning_of(check);
   double percent = 100.0 * (1.0 - check->ratio.value);
   lw_print(out, size,
-           percent < 1.0 ? "Falls short by %.1f %%: %s (%s) has %.2f and needs %.2f; %s."
-                         : "Falls short by %.0f %%: %s (%s) has %.2f and needs %.2f; %s.",
-           percent, where, lw_situation_sentence(s->name), check->has.value,
-           check->needs.known ? check->needs.value : 1.0, meaning);
+           percent < 1.0 ? "Falls short by %.1f %%: %s, %s, has %.2f and needs %.2f; %s."
+                         : "Falls short by %.0f %%: %s, %s, has %.2f and needs %.2f; %s.",
+           percent, words, lw_situation_sentence(s->name), check->has.value,
+           check->needs.known ? check->needs.value : 1.0, meaning_of(check));
 }
 
 static void tell_holds(const lw_check *check, const lw_situation *s, char *out, size_t size) {
-  char at[24], numbers[64] = "nothing pushes this way";
-  lw_check_print_at(check, at, sizeof at);
-  if (check->has.known && check->needs.known) {
+  char words[48], numbers[64] = "nothing pushes this way";
+  lw_check_words(check, words, sizeof words);
+  if (check->has.known && check->needs.known)
     lw_print(numbers, sizeof numbers, "it has %.2f and needs %.2f", check->has.value, check->needs.value);
-  }
-  lw_print(out, size, "Every deciding check holds; the nearest to its limit is %s at %s, %s (%s): %s.",
-           lw_check_slug(check->kind), at, lw_situation_slug(s->name), lw_situation_sentence(s->name),
-           numbers);
+  lw_print(out, size, "Every deciding check holds; the nearest to its limit is %s, %s: %s.", words,
+           lw_situation_sentence(s->name), numbers);
 }
 
 static void tell_unknown(const lw_check *check, const lw_situation *s, char *out, size_t size) {
-  char at[24];
-  lw_check_print_at(check, at, sizeof at);
-  lw_print(out, size, "It cannot be shown that %s at %s, %s, holds: %s.", lw_check_slug(check->kind), at,
-           lw_situation_slug(s->name), lw_reason_sentence(check->reason));
+  char words[48];
+  lw_check_words(check, words, sizeof words);
+  lw_print(out, size, "It cannot be shown to stand (%s, %s): %s.", words, lw_situation_sentence(s->name),
+           lw_reason_sentence(check->reason));
 }
 
 static void tell_governing(const lw_situations *situations, lw_verdict *v) {
