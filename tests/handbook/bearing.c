@@ -70,7 +70,7 @@ static case_outcome run_general(const case_row *row, double *value) {
   return CASE_VALUE;
 }
 
-static case_outcome run(const case_row *row, double *value) {
+case_outcome case_bearing(const case_row *row, double *value) {
   if (case_is(row, "method", "general")) return run_general(row, value);
   const lw_bearing_routine *routine = routine_of(row);
   lw_strip strip = strip_of(row);
@@ -81,5 +81,5 @@ static case_outcome run(const case_row *row, double *value) {
 }
 
 Test(handbook, bearing) {
-  cr_assert_eq(case_hold_all("tests/handbook/bearing.csv", run), 53);
+  cr_assert_eq(case_hold_all("tests/handbook/bearing.csv", case_bearing), 53);
 }

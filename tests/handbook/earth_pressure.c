@@ -209,7 +209,7 @@ static case_outcome run_wedge(const case_row *row, double *value) {
   return CASE_VALUE;
 }
 
-static case_outcome run(const case_row *row, double *value) {
+case_outcome case_earth_pressure(const case_row *row, double *value) {
   static const struct { const char *method; case_run run; } methods[] = {
       {"coulomb", run_coulomb}, {"rankine_slope", run_rankine}, {"given_K", run_given},
       {"rankine_cphi_slope", run_cohesive}, {"rankine_layers", run_layers}, {"crack", run_crack},
@@ -221,5 +221,5 @@ static case_outcome run(const case_row *row, double *value) {
 }
 
 Test(handbook, earth_pressure) {
-  cr_assert_eq(case_hold_all("tests/handbook/earth_pressure.csv", run), 541);
+  cr_assert_eq(case_hold_all("tests/handbook/earth_pressure.csv", case_earth_pressure), 541);
 }

@@ -7,10 +7,9 @@
 #include <stdio.h>
 #include <string.h>
 
-enum { LINE_MAX_BYTES = 2048, COLUMNS = 11 };
+enum { COLUMNS = 11 };
 
-/* One cell from a line, quoted or not; gives what follows its comma, or NULL at the line's end. */
-static const char *take_cell(const char *at, char *out) {
+const char *case_cell(const char *at, char *out) {
   bool quoted = *at == '"';
   size_t used = 0;
   at += quoted ? 1 : 0;
@@ -32,12 +31,12 @@ static void read_row(const char *line, case_row *row) {
   const char *at = line;
   for (int i = 0; i < COLUMNS; i++) {
     cr_assert_not_null(at, "too few cells in: %s", line);
-    at = take_cell(at, cells[i]);
+    at = case_cell(at, cells[i]);
   }
   cr_assert_null(at, "too many cells in: %s", line);
 }
 
-static double number_of(const char *text) {
+double case_number_of(const char *text) {
   double value = NAN;
   size_t length = strcspn(text, " ");
   return lw_number_read(text, length, &value) ? value : NAN;
@@ -64,7 +63,7 @@ bool case_is(const case_row *row, const char *key, const char *word) {
 double case_number(const case_row *row, const char *key, double instead) {
   char found[CASE_CELL_MAX];
   if (!case_word(row, key, found, sizeof found)) return instead;
-  double value = number_of(found);
+  double value = case_number_of(found);
   cr_assert(isfinite(value), "%s: %s is no number", row->id, key);
   const char *unit = strchr(found, ' ');
   return unit != NULL && strcmp(unit, " deg") == 0 ? value * 3.14159265358979323846 / 180.0 : value;
@@ -75,9 +74,7 @@ static double derived_tolerance(const case_row *row, double value) {
   return strcmp(row->quantity, "plane_angle") == 0 ? 2e-3 : 6e-6 * fabs(value) + 1e-9;
 }
 
-static void hold(const case_row *row, case_run run) {
-  double ours = NAN;
-  case_outcome outcome = run(row, &ours);
+void case_hold(const case_row *row, case_outcome outcome, double ours) {
   cr_expect_neq(outcome, CASE_UNSUPPORTED, "%s: %s is not supported", row->id, row->quantity);
   if (outcome == CASE_UNSUPPORTED) return;
   if (strcmp(row->recomputed, "none") == 0) {
@@ -85,18 +82,18 @@ static void hold(const case_row *row, case_run run) {
     return;
   }
   cr_expect_eq(outcome, CASE_VALUE, "%s: no answer", row->id);
-  double recomputed = number_of(row->recomputed), published = number_of(row->published);
+  double recomputed = case_number_of(row->recomputed), published = case_number_of(row->published);
   bool same = row->recomputed[0] == '\0' || fabs(ours - recomputed) <= derived_tolerance(row, recomputed);
   cr_expect(same, "%s: ours %.8g, recomputed %.8g", row->id, ours, recomputed);
   if (strcmp(row->agrees, "derived") == 0) return;
-  bool met = fabs(ours - published) <= number_of(row->tolerance);
+  bool met = fabs(ours - published) <= case_number_of(row->tolerance);
   if (strcmp(row->agrees, "yes") == 0)
     cr_expect(met, "%s: ours %.8g, published %.8g", row->id, ours, published);
   else
     cr_expect(!met, "%s: meets %.8g, which is marked wrong", row->id, published);
 }
 
-static void check_marks(const case_row *row) {
+void case_check_marks(const case_row *row) {
   bool seen = strcmp(row->seen, "seen") == 0 || strcmp(row->seen, "memory") == 0;
   bool derived = strcmp(row->seen, "derived") == 0;
   cr_expect(seen || derived, "%s: seen is \"%s\"", row->id, row->seen);
@@ -109,8 +106,8 @@ static void check_marks(const case_row *row) {
   cr_expect(!needs_ours || row->recomputed[0] != '\0', "%s: nothing to hold our value against", row->id);
 }
 
-int case_hold_all(const char *file, case_run run) {
-  char line[LINE_MAX_BYTES];
+int case_each(const char *file, case_run run, case_taker taker, void *context) {
+  char line[CASE_LINE_MAX];
   int count = 0;
   FILE *in = fopen(file, "r");
   cr_assert_not_null(in, "%s is not there", file);
@@ -118,12 +115,23 @@ int case_hold_all(const char *file, case_run run) {
   cr_assert_str_eq(line, "id,inputs,quantity,unit,published,tolerance,recomputed,source,seen,agrees,note\n");
   while (fgets(line, sizeof line, in) != NULL) {
     case_row row;
+    double ours = NAN;
     cr_assert_not_null(strchr(line, '\n'), "a line is too long");
     read_row(line, &row);
-    check_marks(&row);
-    hold(&row, run);
+    case_outcome outcome = run(&row, &ours);
+    taker(context, &row, outcome, ours);
     count++;
   }
   fclose(in);
   return count;
+}
+
+static void hold_row(void *context, const case_row *row, case_outcome outcome, double ours) {
+  (void)context;
+  case_check_marks(row);
+  case_hold(row, outcome, ours);
+}
+
+int case_hold_all(const char *file, case_run run) {
+  return case_each(file, run, hold_row, NULL);
 }

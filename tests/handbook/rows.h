@@ -5,9 +5,9 @@
 #include <stdbool.h>
 #include <stddef.h>
 
-/* Rows of tests/handbook/{earth_pressure,bearing}.csv: published numbers and what they follow from. */
+/* Rows of tests/handbook/{earth_pressure,bearing,walls}.csv: published numbers and what they follow from. */
 
-enum { CASE_CELL_MAX = 260 };
+enum { CASE_CELL_MAX = 360, CASE_LINE_MAX = 2048 };
 
 typedef struct case_row {
   char id[CASE_CELL_MAX], inputs[CASE_CELL_MAX], quantity[CASE_CELL_MAX], unit[CASE_CELL_MAX];
@@ -24,6 +24,22 @@ typedef case_outcome (*case_run)(const case_row *row, double *value);
  * missed while its recomputed value is met. A recomputed value may be missing where the book rounds factors
  * on the way: then the published one alone is held. Each failure is reported with the row's id. */
 int case_hold_all(const char *file, case_run run);
+
+/* Hand on every row of the file with what the library makes of it; gives the count of rows. */
+typedef void (*case_taker)(void *context, const case_row *row, case_outcome outcome, double ours);
+int case_each(const char *file, case_run run, case_taker taker, void *context);
+
+/* What each row is run by, for whoever wants the numbers as well. */
+case_outcome case_earth_pressure(const case_row *row, double *value);
+case_outcome case_bearing(const case_row *row, double *value);
+
+/* The parts of case_hold_all: marks that go together, and ours against published and recomputed. */
+void case_check_marks(const case_row *row);
+void case_hold(const case_row *row, case_outcome outcome, double ours);
+/* One cell from a line, quoted or not; gives what follows its comma, or NULL at the line's end. */
+const char *case_cell(const char *at, char *out);
+/* The number a text begins with, up to a blank; NAN when it is none. */
+double case_number_of(const char *text);
 
 /* The value of a key in `inputs`: "phi=30 deg; ...", degrees in radians; `instead` when it is absent. */
 double case_number(const case_row *row, const char *key, double instead);
