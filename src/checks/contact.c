@@ -102,7 +102,8 @@ static lw_force uplift_over(const lw_wall *wall, const lw_contact_terms *terms, 
 
 /* A base that is said to hold its tension does not open. */
 static double pressed_length(const lw_method *method, const lw_contact *contact) {
-  bool opens_behind = contact->eccentricity_m > contact->width_m / 6.0 && method->base_pressure != LW_BASE_LINEAR;
+  bool holds = method->base_pressure == LW_BASE_LINEAR;
+  bool opens_behind = !holds && contact->eccentricity_m > contact->width_m / 6.0;
   return opens_behind ? 3.0 * contact->resultant_m : contact->width_m;
 }
 

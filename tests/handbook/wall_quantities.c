@@ -16,14 +16,14 @@ static const lw_section *section_of(const wall_place *p) {
 static bool is_force(const wall_place *p, const lw_force *f, const char *what) {
   static const char *const PARTS[] = {"course", "cap", "slab", "face", "stem", "back", "polygon"};
   switch (f->kind) {
-    case LW_FORCE_PART:
-      if (strcmp(what, "wall") == 0) return true;
-      return f->index >= 0 && strcmp(what, PARTS[section_of(p)->part[f->index].kind]) == 0;
-    case LW_FORCE_SOIL_ON_WALL:
-      if (strcmp(what, "soil") == 0) return true;
-      return strcmp(what, f->index == 0 ? "soil low" : "soil high") == 0;
-    case LW_FORCE_SURCHARGE_ON_WALL: return strcmp(what, "surcharge") == 0;
-    default: return false;
+  case LW_FORCE_PART:
+    if (strcmp(what, "wall") == 0) return true;
+    return f->index >= 0 && strcmp(what, PARTS[section_of(p)->part[f->index].kind]) == 0;
+  case LW_FORCE_SOIL_ON_WALL:
+    if (strcmp(what, "soil") == 0) return true;
+    return strcmp(what, f->index == 0 ? "soil low" : "soil high") == 0;
+  case LW_FORCE_SURCHARGE_ON_WALL: return strcmp(what, "surcharge") == 0;
+  default: return false;
   }
 }
 
@@ -53,9 +53,15 @@ static double sum_of(const wall_place *p, lw_force_kind kind, bool horizontal) {
   return sum;
 }
 
-static double soil_thrust(const wall_place *p) { return sum_of(p, LW_FORCE_THRUST, true); }
-static double soil_thrust_vertical(const wall_place *p) { return sum_of(p, LW_FORCE_THRUST, false); }
-static double surcharge_thrust(const wall_place *p) { return sum_of(p, LW_FORCE_SURCHARGE_THRUST, true); }
+static double soil_thrust(const wall_place *p) {
+  return sum_of(p, LW_FORCE_THRUST, true);
+}
+static double soil_thrust_vertical(const wall_place *p) {
+  return sum_of(p, LW_FORCE_THRUST, false);
+}
+static double surcharge_thrust(const wall_place *p) {
+  return sum_of(p, LW_FORCE_SURCHARGE_THRUST, true);
+}
 
 static double wall_and_soil(const wall_place *p) {
   return sum_of(p, LW_FORCE_PART, false) + sum_of(p, LW_FORCE_SOIL_ON_WALL, false);
@@ -63,13 +69,27 @@ static double wall_and_soil(const wall_place *p) {
 
 /* --- thrust --- */
 
-static double thrust(const wall_place *p) { return p->stage->thrust.total_kn_per_m; }
-static double thrust_horizontal(const wall_place *p) { return p->stage->thrust.horizontal_kn_per_m; }
-static double thrust_vertical(const wall_place *p) { return p->stage->thrust.vertical_kn_per_m; }
-static double thrust_height(const wall_place *p) { return p->stage->thrust.height_of_action_m; }
-static double coefficient(const wall_place *p) { return p->stage->thrust.coefficient; }
-static double crack_depth(const wall_place *p) { return p->stage->thrust.crack_depth_m; }
-static double plane_height(const wall_place *p) { return p->stage->back.plane.height_m; }
+static double thrust(const wall_place *p) {
+  return p->stage->thrust.total_kn_per_m;
+}
+static double thrust_horizontal(const wall_place *p) {
+  return p->stage->thrust.horizontal_kn_per_m;
+}
+static double thrust_vertical(const wall_place *p) {
+  return p->stage->thrust.vertical_kn_per_m;
+}
+static double thrust_height(const wall_place *p) {
+  return p->stage->thrust.height_of_action_m;
+}
+static double coefficient(const wall_place *p) {
+  return p->stage->thrust.coefficient;
+}
+static double crack_depth(const wall_place *p) {
+  return p->stage->thrust.crack_depth_m;
+}
+static double plane_height(const wall_place *p) {
+  return p->stage->back.plane.height_m;
+}
 
 static double thrust_and_water(const wall_place *p) {
   return p->stage->thrust.total_kn_per_m + p->stage->thrust.water_kn_per_m;
@@ -92,20 +112,46 @@ static double thrust_with_tension(const wall_place *p) {
 
 /* --- contact --- */
 
-static double vertical(const wall_place *p) { return p->stage->contact.vertical_kn_per_m; }
-static double horizontal(const wall_place *p) { return p->stage->contact.horizontal_kn_per_m; }
-static double resisting(const wall_place *p) { return p->stage->contact.resisting_knm_per_m; }
-static double overturning(const wall_place *p) { return p->stage->contact.overturning_knm_per_m; }
-static double net_moment(const wall_place *p) { return resisting(p) - overturning(p); }
-static double resultant_arm(const wall_place *p) { return p->stage->contact.resultant_m; }
-static double eccentricity(const wall_place *p) { return p->stage->contact.eccentricity_m; }
+static double vertical(const wall_place *p) {
+  return p->stage->contact.vertical_kn_per_m;
+}
+static double horizontal(const wall_place *p) {
+  return p->stage->contact.horizontal_kn_per_m;
+}
+static double resisting(const wall_place *p) {
+  return p->stage->contact.resisting_knm_per_m;
+}
+static double overturning(const wall_place *p) {
+  return p->stage->contact.overturning_knm_per_m;
+}
+static double net_moment(const wall_place *p) {
+  return resisting(p) - overturning(p);
+}
+static double resultant_arm(const wall_place *p) {
+  return p->stage->contact.resultant_m;
+}
+static double eccentricity(const wall_place *p) {
+  return p->stage->contact.eccentricity_m;
+}
 /* Where the resultant is outside there is no pressure to speak of. */
-static double inside_or_none(const wall_place *p, double value) { return p->stage->contact.inside ? value : NAN; }
-static double toe_pressure(const wall_place *p) { return inside_or_none(p, p->stage->contact.front_kpa); }
-static double heel_pressure(const wall_place *p) { return inside_or_none(p, p->stage->contact.rear_kpa); }
-static double greatest_pressure(const wall_place *p) { return p->stage->contact.greatest_kpa; }
-static double resultant_force(const wall_place *p) { return hypot(vertical(p), horizontal(p)); }
-static double passive(const wall_place *p) { return p->stage->passive_kn_per_m; }
+static double inside_or_none(const wall_place *p, double value) {
+  return p->stage->contact.inside ? value : NAN;
+}
+static double toe_pressure(const wall_place *p) {
+  return inside_or_none(p, p->stage->contact.front_kpa);
+}
+static double heel_pressure(const wall_place *p) {
+  return inside_or_none(p, p->stage->contact.rear_kpa);
+}
+static double greatest_pressure(const wall_place *p) {
+  return p->stage->contact.greatest_kpa;
+}
+static double resultant_force(const wall_place *p) {
+  return hypot(vertical(p), horizontal(p));
+}
+static double passive(const wall_place *p) {
+  return p->stage->passive_kn_per_m;
+}
 
 static double middle_third(const wall_place *p) {
   const lw_contact *c = &p->stage->contact;
@@ -122,11 +168,15 @@ static double has(const wall_place *p, lw_check_kind kind) {
   return NAN;
 }
 
-static double sliding(const wall_place *p) { return has(p, LW_CHECK_SLIDING); }
+static double sliding(const wall_place *p) {
+  return has(p, LW_CHECK_SLIDING);
+}
 static double overturning_factor(const wall_place *p) {
   return has(p, p->at == LW_AT_BASE ? LW_CHECK_OVERTURNING : LW_CHECK_TILTING);
 }
-static double does_not_slide(const wall_place *p) { return sliding(p) >= 1.0 ? 1.0 : 0.0; }
+static double does_not_slide(const wall_place *p) {
+  return sliding(p) >= 1.0 ? 1.0 : 0.0;
+}
 
 /* --- bearing of a book that mixes its authors: capacity and depth factors of one, inclination factors of
  * another, everything on the effective width --- */
@@ -144,16 +194,20 @@ static lw_strip effective_strip(const wall_place *p) {
                     .horizontal_kn_per_m = horizontal(p)};
 }
 
-static lw_bearing by(const wall_place *p, lw_status (*author)(const lw_strip *, lw_bearing *, lw_error *,
-                                                              const lw_working *)) {
+static lw_bearing by(const wall_place *p,
+                     lw_status (*author)(const lw_strip *, lw_bearing *, lw_error *, const lw_working *)) {
   lw_strip strip = effective_strip(p);
   lw_bearing bearing = {.nc = NAN, .dc = NAN, .dq = NAN};
   (void)author(&strip, &bearing, NULL, NULL);
   return bearing;
 }
 
-static double depth_factor_c(const wall_place *p) { return by(p, lw_bearing_hansen).dc; }
-static double depth_factor_q(const wall_place *p) { return by(p, lw_bearing_hansen).dq; }
+static double depth_factor_c(const wall_place *p) {
+  return by(p, lw_bearing_hansen).dc;
+}
+static double depth_factor_q(const wall_place *p) {
+  return by(p, lw_bearing_hansen).dq;
+}
 
 static double ultimate_of(const wall_place *p, const lw_bearing *depth) {
   lw_strip s = effective_strip(p);
@@ -174,9 +228,15 @@ static double mixed_factor(const wall_place *p) {
 
 /* --- geometry --- */
 
-static double height(const wall_place *p) { return section_of(p)->height_m; }
-static double fill_over_heel(const wall_place *p) { return plane_height(p) - section_of(p)->part[0].top_m; }
-static double over_point_4(const wall_place *p) { return height(p) - p->result->given.point[3].y.si; }
+static double height(const wall_place *p) {
+  return section_of(p)->height_m;
+}
+static double fill_over_heel(const wall_place *p) {
+  return plane_height(p) - section_of(p)->part[0].top_m;
+}
+static double over_point_4(const wall_place *p) {
+  return height(p) - p->result->given.point[3].y.si;
+}
 
 static double heel_width(const wall_place *p) {
   const lw_section *s = section_of(p);

@@ -22,7 +22,7 @@ typedef struct unknown {
 typedef struct attempt {
   const wall_row *row;
   const lw_tables *tables;
-  lw_case c;                /* the sheet with the row's inputs, not settled */
+  lw_case c; /* the sheet with the row's inputs, not settled */
   lw_result *result;
   lw_stage stage;
   int count;
@@ -229,9 +229,9 @@ case_outcome wall_row_run(const wall_row *row, double *value) {
 
 static void read_row(const char *line, wall_row *w) {
   case_row *row = &w->row;
-  char *cells[COLUMNS] = {row->id,        w->sheet,       row->inputs,    w->solve,        w->situation,
-                          w->where,       row->quantity,  row->unit,      row->published,  row->tolerance,
-                          row->recomputed, row->source,   row->seen,      row->agrees,     row->note};
+  char *cells[COLUMNS] = {row->id,         w->sheet,      row->inputs, w->solve,       w->situation,
+                          w->where,        row->quantity, row->unit,   row->published, row->tolerance,
+                          row->recomputed, row->source,   row->seen,   row->agrees,    row->note};
   const char *at = line;
   for (int i = 0; i < COLUMNS; i++) {
     cr_assert_not_null(at, "too few cells in: %s", line);
