@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "formula.h"
 
+#include <errno.h>
 #include <getopt.h>
 #include <math.h>
 #include <stdio.h>
@@ -175,7 +176,8 @@ int lw_formula_refuse(const lw_formula_given *given, const char *name) {
 
 static int write_out(const char *data) {
   if (fputs(data, stdout) >= 0 && fflush(stdout) == 0) return 0;
-  fputs("lowwall: not-written: standard output could not be written\n", stderr);
+  /* A reader that has seen enough is no news. */
+  if (errno != EPIPE) fputs("lowwall: not-written: standard output could not be written\n", stderr);
   return EXIT_OTHER;
 }
 

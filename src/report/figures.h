@@ -34,6 +34,7 @@ void lw_figures_of_stage(const lw_figures *figures, const lw_stage *stage);
 void lw_figures_of_profile(const lw_figures *figures, const lw_stage *stage);
 void lw_figures_of_joint(const lw_figures *figures, const lw_joint *joint);
 void lw_figures_of_forces(const lw_figures *figures, const lw_stage *stage);
+void lw_figures_of_bearing(const lw_figures *figures, const lw_situation *s, const lw_stage *stage, lw_at at);
 void lw_figures_of_check(const lw_figures *figures, const lw_check *check);
 void lw_figures_of_advice(const lw_figures *figures);
 

@@ -43,9 +43,11 @@ void lw_figures_of_situation(const lw_figures *figures, const lw_situation *s) {
   lw_figures_of_stage(&base, &s->base);
   lw_figures_of_profile(&base, &s->base);
   lw_figures_of_forces(&base, &s->base);
+  lw_figures_of_bearing(&base, s, &s->base, LW_AT_BASE);
   lw_figures_of_stage(&pad, &s->pad);
   lw_figures_of_profile(&pad, &s->pad);
   lw_figures_of_forces(&pad, &s->pad);
+  lw_figures_of_bearing(&pad, s, &s->pad, LW_AT_PAD);
   of_joints(figures, s);
   for (int i = 0; i < s->check_count; i++) lw_figures_of_check(figures, &s->check[i]);
 }

@@ -111,13 +111,17 @@ static void end_of_check(const char *end, char *out, size_t size) {
 /* As the document writes the key of a figure of a situation. */
 static void name_in_situation(const pieces *p, char *out, size_t size) {
   const char *contact = is_one_of(p->piece[1], contacts) ? "base" : "joints[]";
-  bool profile = strncmp(p->piece[2], "profile-", 8) == 0;
+  bool profile = strncmp(p->piece[2], "profile-", 8) == 0, strip = strcmp(p->piece[2], "strip") == 0;
   if (p->count == 2) {
     snprintf(out, size, "situations[].%s", p->piece[1]);
   } else if (p->count == 4 && is_one_of(p->piece[2], checks)) {
     end_of_check(p->piece[3], out, size);
   } else if (p->count == 4) {
-    snprintf(out, size, "SITUATION.CONTACT.%s.%s", profile ? "profile-N" : "FORCE", p->piece[3]);
+    snprintf(out, size, "SITUATION.CONTACT.%s.%s",
+             profile ? "profile-N"
+             : strip ? "strip"
+                     : "FORCE",
+             p->piece[3]);
   } else if (is_one_of(p->piece[1], methods)) {
     snprintf(out, size, "SITUATION.METHOD.%s", p->piece[2]);
   } else {
