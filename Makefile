@@ -45,9 +45,11 @@ object = $(patsubst %.c,$(BUILD)/obj/%.o,$1)
 CLI_OBJECTS  := $(call object,$(filter src/cli/%,$(SOURCES)))
 LIB_OBJECTS  := $(call object,$(filter-out src/cli/%,$(SOURCES))) $(BUILD)/obj/tables_data.o
 TEST_OBJECTS := $(call object,$(TESTS))
+VALIDATION_OBJECT := $(call object,tests/handbook/validation/main.c)
 BENCH_PROGRAMS  := $(patsubst tests/bench/%.c,$(BUILD)/bench/%,$(BENCHES))
 THREAD_PROGRAMS := $(patsubst tests/threads/%.c,$(BUILD)/threads/%,$(THREADS))
-OBJECTS := $(LIB_OBJECTS) $(CLI_OBJECTS) $(TEST_OBJECTS) $(call object,$(BENCHES) $(THREADS))
+OBJECTS := $(LIB_OBJECTS) $(CLI_OBJECTS) $(TEST_OBJECTS) $(VALIDATION_OBJECT) \
+           $(call object,$(BENCHES) $(THREADS))
 
 COMMAND := $(BUILD)/lowwall
 STATIC  := $(BUILD)/liblowwall.a
@@ -59,7 +61,7 @@ SUBMAKE = +@$(MAKE) --no-print-directory
 # Terse unless V=1: what is made, not how.
 SAY = $(if $(V),,@echo '  $1 $@';)
 
-.PHONY: all help demo test bench lint format tidy cover install uninstall clean FORCE \
+.PHONY: all help demo test bench lint format tidy cover install uninstall validation clean FORCE \
         run-demo run-test run-bench run-lint test-programs thread-programs objects
 .DELETE_ON_ERROR:
 .SUFFIXES:
@@ -74,6 +76,7 @@ help:
 	@echo 'make install    below PREFIX ($(PREFIX)), under DESTDIR; make uninstall takes it away'
 	@echo 'make bench      timings as ratios          make cover   lines the tests reach'
 	@echo 'make format     clang-format, if present   make tidy    clang-tidy, if present'
+	@echo 'make validation  writes docs/validation.md from tests/handbook/'
 	@echo 'JOBS=N  BUILD=DIR  CC=clang  FLAVOUR=release|sanitize|cover|thread'
 
 # --- what the two commands do: set up first, then a make of its own sees what was installed ---
@@ -168,6 +171,9 @@ $(COMMAND): $(CLI_OBJECTS) $(STATIC)
 $(UNIT): $(TEST_OBJECTS) $(STATIC) $(BUILD)/list-tests
 	$(call SAY,link)$(COMPILE) $(LDFLAGS) $(TEST_OBJECTS) $(STATIC) $(LIBS) -lcriterion -o $@
 
+$(BUILD)/validation: $(VALIDATION_OBJECT) $(TEST_OBJECTS) $(STATIC) $(BUILD)/list-tests
+	$(call SAY,link)$(COMPILE) $(LDFLAGS) $(filter %.o %.a,$^) $(LIBS) -lcriterion -o $@
+
 $(BUILD)/bench/%: $(BUILD)/obj/tests/bench/%.o $(STATIC)
 	@mkdir -p $(@D)
 	$(call SAY,link)$(COMPILE) $(LDFLAGS) $< $(STATIC) $(LIBS) -o $@
@@ -183,6 +189,9 @@ $(BUILD)/paths: FORCE
 	$(call stamp,$(PREFIX) $(LIBDIR) $(INCLUDEDIR))
 
 # --- the rest ---
+
+validation: $(BUILD)/validation
+	$< > docs/validation.md
 
 install: all
 	@install -d '$(DESTDIR)$(BINDIR)' '$(DESTDIR)$(LIBDIR)/pkgconfig' '$(DESTDIR)$(INCLUDEDIR)/lowwall' \

@@ -34,6 +34,7 @@ static void read_row(const char *line, case_row *row) {
     at = case_cell(at, cells[i]);
   }
   cr_assert_null(at, "too many cells in: %s", line);
+  lw_print(row->about, sizeof row->about, "%s: %s", row->quantity, row->inputs);
 }
 
 double case_number_of(const char *text) {

@@ -13,6 +13,7 @@ typedef struct case_row {
   char id[CASE_CELL_MAX], inputs[CASE_CELL_MAX], quantity[CASE_CELL_MAX], unit[CASE_CELL_MAX];
   char published[CASE_CELL_MAX], tolerance[CASE_CELL_MAX], recomputed[CASE_CELL_MAX];
   char source[CASE_CELL_MAX], seen[CASE_CELL_MAX], agrees[CASE_CELL_MAX], note[CASE_CELL_MAX];
+  char about[3 * CASE_CELL_MAX];  /* what the number is and follows from, to be read */
 } case_row;
 
 /* What the library makes of a row. */

@@ -101,7 +101,7 @@ static double thrust_and_water_height(const wall_place *p) {
   return moment / thrust_and_water(p);
 }
 
-/* With tension counted, as books do before they say that it cracks, the level diagram is one straight line. */
+/* With tension counted, as books do before they say that it cracks, the level diagram is one line. */
 static double thrust_with_tension(const wall_place *p) {
   const lw_plane *plane = &p->stage->back.plane;
   double top = NAN, foot = NAN, stress = plane->layer[0].unit_weight_kn_per_m3 * plane->height_m;

@@ -238,6 +238,10 @@ static void read_row(const char *line, wall_row *w) {
     at = case_cell(at, cells[i]);
   }
   cr_assert_null(at, "too many cells in: %s", line);
+  bool plain = strcmp(w->where, "base") == 0;
+  lw_print(row->about, sizeof row->about, "%s%s%s%s%s%s%s", row->quantity, plain ? "" : " at ",
+           plain ? "" : w->where, row->inputs[0] ? "; with " : "", row->inputs, w->solve[0] ? "; with " : "",
+           w->solve);
 }
 
 int wall_each(const char *file, case_taker taker, void *context) {
