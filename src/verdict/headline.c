@@ -2,6 +2,7 @@
 #include "parts.h"
 
 #include <math.h>
+#include <string.h>
 
 /* The first line of every report. It never tells anyone to go ahead: at most that the wall is below the
  * limit on file, and that the authority confirms. */
@@ -37,15 +38,25 @@ static void does_not_stand(const lw_verdict *v, char *out, size_t size) {
   lw_print(out, size, "%s: %s.%s", begin, why, then);
 }
 
+/* A line that asks for someone's word, not a fall or the scope of a standard. */
+static bool asks_for_leave(lw_trigger trigger) {
+  return trigger == LW_EXEMPT_BELOW || trigger == LW_APPROVAL_ABOVE || trigger == LW_ENGINEER_ABOVE;
+}
+
 /* The row that the wall comes nearest to, of those it is below. */
 static const lw_limit_hit *nearest(const lw_verdict *v) {
   const lw_limit_hit *best = NULL;
   for (int i = 0; i < v->limit_count; i++) {
     const lw_limit_hit *hit = &v->limit[i];
-    if (hit->past || hit->row->trigger == LW_BARRIER_ABOVE) continue;
+    if (hit->past || !asks_for_leave(hit->row->trigger)) continue;
     if (!best || hit->row->height_m - hit->height_m < best->row->height_m - best->height_m) best = hit;
   }
   return best;
+}
+
+static const char *place_of(const lw_facts *f, const lw_limit_row *row) {
+  if (!f->place_known) return "a place that is not known";
+  return strcmp(row->region, "national") == 0 ? row->country : row->region;
 }
 
 static void below(const lw_facts *f, const lw_verdict *v, char *out, size_t size) {
@@ -60,8 +71,7 @@ static void below(const lw_facts *f, const lw_verdict *v, char *out, size_t size
            "Every deciding check holds, and it is below the limit on file for %s (%.2f m, %s, %s); confirm "
            "with the "
            "authority.",
-           f->place_known ? row->region : "a place that is not known", row->height_m, row->from.source,
-           row->as_of);
+           place_of(f, row), row->height_m, row->from.source, row->as_of);
 }
 
 void lw_verdict_headline(const lw_facts *facts, lw_verdict *verdict) {

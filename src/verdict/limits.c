@@ -83,6 +83,8 @@ static lw_who barrier_calls(const lw_facts *f) {
 
 static lw_who calls_for(const lw_facts *f, const lw_limit_row *row) {
   if (strcmp(row->confidence, "low") == 0) return LW_WHO_COUNCIL;
+  /* The height from which a standard is meant to be used is its scope, and names nobody. */
+  if (row->trigger == LW_DESIGN_ABOVE && strcmp(row->regime, "standard") == 0) return LW_WHO_COUNCIL;
   if (row->trigger == LW_ENGINEER_ABOVE || row->trigger == LW_DESIGN_ABOVE) return LW_WHO_ENGINEER;
   if (row->trigger == LW_BARRIER_ABOVE) return barrier_calls(f);
   return LW_WHO_COUNCIL;
