@@ -1,0 +1,99 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "stage.h"
+
+#include <math.h>
+
+static void add_weights(const lw_section *section, lw_forces *forces) {
+  for (int i = 0; i < section->part_count; i++) {
+    const lw_part *part = &section->part[i];
+    lw_forces_add(forces, (lw_force){.kind = LW_FORCE_PART,
+                                     .index = i,
+                                     .area_m2 = part->area_m2,
+                                     .unit_weight_kn_per_m3 = part->unit_weight_kn_per_m3,
+                                     .vertical_kn_per_m = part->weight_kn_per_m,
+                                     .x_m = part->x_m,
+                                     .y_m = part->y_m});
+  }
+}
+
+/* The uniform load above a heel presses on it only where the method says so. */
+static void add_surcharge_on_wall(const lw_wall *wall, const lw_back_plane *back, lw_forces *forces) {
+  double width = back->top_x_m - back->ground_x_m, load = wall->site.surcharge_kpa * width;
+  if (wall->method.surcharge_on_heel != LW_SURCHARGE_PRESSES || load <= 0.0 || back->overhangs) return;
+  lw_forces_add(forces, (lw_force){.kind = LW_FORCE_SURCHARGE_ON_WALL,
+                                   .area_m2 = width,
+                                   .vertical_kn_per_m = load,
+                                   .x_m = back->ground_x_m + 0.5 * width,
+                                   .y_m = back->top_y_m});
+}
+
+/* Where a thrust at this height meets its plane. */
+static double plane_x(const lw_back_plane *back, double above_foot_m) {
+  return back->foot_x_m - above_foot_m * tan(back->plane.batter_rad);
+}
+
+static void add_thrust_part(const lw_push *push, lw_force_kind kind, double part_kn_per_m, double height_m,
+                            lw_forces *forces) {
+  double total = push->thrust.total_kn_per_m;
+  if (fabs(part_kn_per_m) < 1e-12 || fabs(total) < 1e-12) return;
+  double share = part_kn_per_m / total;
+  lw_forces_add(forces, (lw_force){.kind = kind,
+                                   .horizontal_kn_per_m = share * push->thrust.horizontal_kn_per_m,
+                                   .vertical_kn_per_m = share * push->thrust.vertical_kn_per_m,
+                                   .x_m = plane_x(&push->back, height_m),
+                                   .y_m = push->back.foot_y_m + height_m});
+}
+
+/* Soil and surcharge apart, each at its own height, together at the height of the whole. */
+static void add_thrust(const lw_push *push, lw_forces *forces) {
+  const lw_thrust *t = &push->thrust;
+  double soil = t->total_kn_per_m - t->surcharge_kn_per_m;
+  double moment = t->total_kn_per_m * t->height_of_action_m - t->surcharge_kn_per_m * t->surcharge_height_m;
+  if (soil > 1e-12) add_thrust_part(push, LW_FORCE_THRUST, soil, moment / soil, forces);
+  add_thrust_part(push, LW_FORCE_SURCHARGE_THRUST, t->surcharge_kn_per_m, t->surcharge_height_m, forces);
+}
+
+/* Front edge of the top: of the cap, or of the highest block. */
+static lw_corner top_front(const lw_section *section) {
+  lw_corner crest = lw_section_crest(section), front = crest;
+  for (int i = 0; i < section->outline_count; i++)
+    if (section->outline[i].y_m > crest.y_m - 1e-9) front.x_m = fmin(front.x_m, section->outline[i].x_m);
+  if (section->has_cap) front.x_m = section->cap_front_m;
+  return front;
+}
+
+static void add_people(const lw_section *section, const lw_actions *actions, lw_forces *forces) {
+  if (actions->people_down_kn_per_m <= 0.0 && actions->people_out_kn_per_m <= 0.0) return;
+  lw_corner front = top_front(section);
+  lw_forces_add(forces, (lw_force){.kind = LW_FORCE_PEOPLE,
+                                   .horizontal_kn_per_m = actions->people_out_kn_per_m,
+                                   .vertical_kn_per_m = actions->people_down_kn_per_m,
+                                   .x_m = front.x_m,
+                                   .y_m = front.y_m});
+}
+
+/* A load on the cap stands on its middle. */
+static void add_cap_loads(const lw_site *site, const lw_section *section, lw_forces *forces) {
+  double front = top_front(section).x_m;
+  lw_corner crest = lw_section_crest(section);
+  double rear = section->has_cap ? front + section->cap_depth_m : crest.x_m;
+  for (int i = 0; i < site->load_count; i++) {
+    if (site->load[i].kind != LW_LOAD_CAP) continue;
+    lw_forces_add(forces, (lw_force){.kind = LW_FORCE_CAP_LOAD,
+                                     .vertical_kn_per_m = site->load[i].force,
+                                     .x_m = 0.5 * (front + rear),
+                                     .y_m = crest.y_m});
+  }
+}
+
+void lw_forces_gather(const lw_wall *wall, const lw_section *section, const lw_push *push,
+                      const lw_actions *actions, lw_forces *forces) {
+  forces->count = 0;
+  add_weights(section, forces);
+  lw_soil_on_wall(wall, section, &push->back, forces);
+  add_surcharge_on_wall(wall, &push->back, forces);
+  add_thrust(push, forces);
+  lw_water_on_outline(&wall->site, section, -push->back.foot_y_m, forces);
+  add_people(section, actions, forces);
+  if (actions->cap_load) add_cap_loads(&wall->site, section, forces);
+}
