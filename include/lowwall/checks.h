@@ -132,6 +132,7 @@ typedef struct lw_situation {
   bool decides;
   const char *why;          /* why it decides or does not, one sentence */
   double water_depth_m;     /* below the top of the wall, in this situation; INFINITY: dry */
+  double people_down_kn_per_m, people_out_kn_per_m; /* on the front edge of the top; 0: nobody */
   lw_stage base, pad;       /* pad.status is not LW_OK with reason no-pad when there is none */
   int joint_count;
   lw_joint joint[LW_COURSE_MAX];

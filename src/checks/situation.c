@@ -154,6 +154,8 @@ static void start(const lw_situation_plan *plan, lw_situation *situation) {
   situation->decides = plan->decides;
   situation->why = plan->why;
   situation->water_depth_m = plan->water_depth_m;
+  situation->people_down_kn_per_m = plan->actions.people_down_kn_per_m;
+  situation->people_out_kn_per_m = plan->actions.people_out_kn_per_m;
   situation->joint_count = situation->check_count = 0;
 }
 
@@ -192,16 +194,12 @@ void lw_situation_joint(const lw_wall *wall, const lw_tables *tables, const lw_s
   lw_wall now = *wall;
   lw_section above;
   lw_push push;
-  lw_actions actions = {.cap_load = true};
+  lw_actions actions = {.people_down_kn_per_m = situation->people_down_kn_per_m,
+                        .people_out_kn_per_m = situation->people_out_kn_per_m,
+                        .cap_load = true};
   lw_format_read(tables, wall->format, &format);
   now.site.water_depth_m = situation->water_depth_m;
   lw_format_apply(&format, situation->kind, &now.site);
-  for (int i = 0; i < situation->base.forces.count; i++) {
-    const lw_force *f = &situation->base.forces.force[i];
-    if (f->kind != LW_FORCE_PEOPLE) continue;
-    actions.people_down_kn_per_m = f->vertical_kn_per_m;
-    actions.people_out_kn_per_m = f->horizontal_kn_per_m;
-  }
   lw_section_above(&now.section, joint, &above);
   lw_push_find(&now, &above, 0.0, &push, NULL);
   lw_stage_above(&now, &above, &push, &actions, stage);
