@@ -120,6 +120,11 @@ void lw_contact_solve(const lw_wall *wall, const lw_contact_terms *terms, lw_for
   for (int round = 0; round < UPLIFT_ROUNDS; round++) {
     forces->force[at] = uplift_over(wall, terms, pressed);
     lw_contact_balance(&wall->method, terms, forces, contact);
+    bool tips = contact->vertical_kn_per_m <= 0.0 || contact->resultant_m <= 0.0;
+    if (!contact->inside && tips && pressed > 0.0 && wall->method.base_pressure != LW_BASE_LINEAR) {
+      pressed = 0.0;
+      continue;
+    }
     if (!contact->inside) return;
     double next = pressed_length(&wall->method, contact);
     if (fabs(next - pressed) <= 1e-12 * width) return;

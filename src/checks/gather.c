@@ -53,6 +53,21 @@ static void add_thrust(const lw_push *push, lw_forces *forces) {
   add_thrust_part(push, LW_FORCE_SURCHARGE_THRUST, t->surcharge_kn_per_m, t->surcharge_height_m, forces);
 }
 
+/* Water that stands in a tension crack pushes above the water that stands behind the wall. */
+static void add_crack_water(const lw_push *push, lw_forces *forces) {
+  const lw_plane *plane = &push->back.plane;
+  const lw_thrust *t = &push->thrust;
+  double deep = fmax(plane->height_m - plane->water_depth_m, 0.0);
+  double behind = 0.5 * plane->water_unit_weight_kn_per_m3 * deep * deep;
+  double crack = t->water_kn_per_m - behind;
+  if (crack <= 1e-9) return;
+  double height = (t->water_kn_per_m * t->water_height_m - behind * deep / 3.0) / crack;
+  lw_forces_add(forces, (lw_force){.kind = LW_FORCE_WATER,
+                                   .horizontal_kn_per_m = crack,
+                                   .x_m = push->back.foot_x_m,
+                                   .y_m = push->back.foot_y_m + height});
+}
+
 /* Front edge of the top: of the cap, or of the highest block. */
 static lw_corner top_front(const lw_section *section) {
   lw_corner crest = lw_section_crest(section), front = crest;
@@ -93,6 +108,7 @@ void lw_forces_gather(const lw_wall *wall, const lw_section *section, const lw_p
   lw_soil_on_wall(wall, section, &push->back, forces);
   add_surcharge_on_wall(wall, &push->back, forces);
   add_thrust(push, forces);
+  add_crack_water(push, forces);
   lw_water_on_outline(&wall->site, section, -push->back.foot_y_m, forces);
   add_people(section, actions, forces);
   if (actions->cap_load) add_cap_loads(&wall->site, section, forces);
