@@ -37,7 +37,9 @@ static void recheck(const lw_method *method, lw_push *push, const lw_working *wo
  * settled here, after the size. */
 static void direct(const lw_method *method, lw_push *push) {
   lw_thrust *thrust = &push->thrust;
-  double angle = method->direction == LW_DIRECTION_LEVEL ? 0.0 : thrust->angle_rad;
+  /* At rest nothing slides down the back: a downward part there would hold a wall that no friction holds. */
+  bool level = method->direction == LW_DIRECTION_LEVEL || method->pressure == LW_PRESSURE_AT_REST;
+  double angle = level ? 0.0 : thrust->angle_rad;
   thrust->angle_rad = angle;
   thrust->horizontal_kn_per_m = thrust->total_kn_per_m * cos(angle);
   thrust->vertical_kn_per_m = thrust->total_kn_per_m * sin(angle);
