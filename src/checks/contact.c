@@ -100,10 +100,12 @@ static lw_force uplift_over(const lw_wall *wall, const lw_contact_terms *terms, 
                     .y_m = terms->foot_y_m};
 }
 
-/* A base that is said to hold its tension does not open. */
+/* A base that is said to hold its tension does not open; one that tips forwards opens altogether. */
 static double pressed_length(const lw_method *method, const lw_contact *contact) {
-  bool holds = method->base_pressure == LW_BASE_LINEAR;
-  bool opens_behind = !holds && contact->eccentricity_m > contact->width_m / 6.0;
+  if (method->base_pressure == LW_BASE_LINEAR) return contact->width_m;
+  bool tips = contact->vertical_kn_per_m <= 0.0 || contact->resultant_m <= 0.0;
+  if (tips) return 0.0;
+  bool opens_behind = contact->eccentricity_m > contact->width_m / 6.0;
   return opens_behind ? 3.0 * contact->resultant_m : contact->width_m;
 }
 
@@ -120,12 +122,6 @@ void lw_contact_solve(const lw_wall *wall, const lw_contact_terms *terms, lw_for
   for (int round = 0; round < UPLIFT_ROUNDS; round++) {
     forces->force[at] = uplift_over(wall, terms, pressed);
     lw_contact_balance(&wall->method, terms, forces, contact);
-    bool tips = contact->vertical_kn_per_m <= 0.0 || contact->resultant_m <= 0.0;
-    if (!contact->inside && tips && pressed > 0.0 && wall->method.base_pressure != LW_BASE_LINEAR) {
-      pressed = 0.0;
-      continue;
-    }
-    if (!contact->inside) return;
     double next = pressed_length(&wall->method, contact);
     if (fabs(next - pressed) <= 1e-12 * width) return;
     pressed = next;

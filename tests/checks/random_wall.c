@@ -155,10 +155,9 @@ void random_wall_make(dice *d, random_wall *wall) {
 }
 
 void random_wall_plain(dice *d, random_wall *wall) {
-  double phi = dice_between(d, 20.0, 42.0), weight = dice_between(d, 15.0, 20.0);
+  double weight = dice_between(d, 15.0, 20.0);
   wall->count = 0;
   add_stack(d, wall);
-  random_wall_add(wall, "soil 1 friction angle=%.4f deg", phi);
   random_wall_add(wall, "soil 1 unit weight=%.3f kN/m3", weight);
   random_wall_add(wall, "soil 1 saturated unit weight=%.3f kN/m3", weight + dice_between(d, 0.5, 3.0));
   random_wall_add(wall, "wall friction=%.4f", dice_between(d, 0.0, 0.9));

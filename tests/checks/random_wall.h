@@ -26,7 +26,7 @@ typedef struct random_wall {
 void random_wall_add(random_wall *wall, const char *format, ...) __attribute__((format(printf, 2, 3)));
 /* Any wall, site and method that a sheet may hold without a fault. */
 void random_wall_make(dice *d, random_wall *wall);
-/* An upright wall without heel or steps: rectangle or stack. Neither slope, load nor water is given. */
+/* An upright stack without heel or steps; neither friction angle, slope, load nor water is given. */
 void random_wall_plain(dice *d, random_wall *wall);
 /* Settled; the test fails on a fault. */
 lw_case random_wall_case(const random_wall *wall);
