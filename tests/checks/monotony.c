@@ -7,9 +7,9 @@
 #include "random_wall.h"
 #include "support.h"
 
-/* More load, a steeper slope or higher water behind a wall: the push never falls. Where no soil stands on heel
- * or steps no ratio rises either, as long as the thrust is level: the downward part of a thrust along the
- * ground, or of one with friction on the back, grows with the push and holds a low, deep wall down. */
+/* More load, a steeper slope or higher water behind a wall: the push never falls. Where no soil stands on
+ * heel or steps no ratio rises either, as long as the thrust is level: the downward part of a thrust along
+ * the ground, or of one with friction on the back, grows with the push and holds a low, deep wall down. */
 
 enum { WALLS = 120 };
 

@@ -154,7 +154,7 @@ Test(physics, a_blocked_outlet_doubles_the_push) {
   free(result);
 }
 
-/* Said to hold its tension, the base keeps its uplift a triangle; else the part that opens takes all of it. */
+/* Said to hold its tension, a base keeps its uplift a triangle; else the part that opens takes all of it. */
 Test(physics, uplift_of_an_opening_base) {
   static const char *const PRESSURES[] = {"method base pressure=linear", "method base pressure=no tension"};
   double uplift[2];
