@@ -26,7 +26,8 @@ static void put_factors(const lw_figures *figures, const lw_bearing *b, const ch
                    rows[i].value);
 }
 
-void lw_figures_of_bearing(const lw_figures *figures, const lw_situation *s, const lw_stage *stage, lw_at at) {
+void lw_figures_of_bearing(const lw_figures *figures, const lw_situation *s, const lw_stage *stage,
+                           lw_at at) {
   const lw_wall *wall = &figures->result->wall;
   const lw_bearing_routine *routine = lw_bearing_routine_of(wall->method.bearing);
   if (!routine || stage->status != LW_OK || !stage->contact.inside) return;

@@ -18,7 +18,8 @@ Test(checks, a_wet_crack_pushes_with_its_water) {
   lw_result *dry = cracked("method crack=dry"), *wet = cracked("method crack=wet");
   const lw_stage *a = &checks_test_situation(dry, LW_SITUATION_DRAINED)->base;
   const lw_stage *b = &checks_test_situation(wet, LW_SITUATION_DRAINED)->base;
-  double half = atan(1.0) * (1.0 - 25.0 / 90.0), ka = tan(half), z = 2.0 * 3.0 / (18.0 * ka), water = 9.81 * z * z / 2.0;
+  double half = atan(1.0) * (1.0 - 25.0 / 90.0), ka = tan(half), z = 2.0 * 3.0 / (18.0 * ka),
+         water = 9.81 * z * z / 2.0;
   cr_expect(checks_test_near(b->thrust.crack_depth_m, z, 1e-9));
   cr_expect(checks_test_near(checks_test_horizontal(b, LW_FORCE_WATER), water, 1e-9));
   double push = b->contact.horizontal_kn_per_m - a->contact.horizontal_kn_per_m;
