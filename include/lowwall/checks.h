@@ -186,7 +186,7 @@ lw_strip lw_situation_strip(const lw_wall *wall, const lw_tables *tables, const 
                             lw_at at);
 
 /** The check that governs, among those that count in the situations that decide: the least ratio of those
- *  that fall short; if none does, one that cannot be shown; else the least ratio. False when nothing counts. */
+ *  that fall short; if none does, one that cannot be shown; else the least ratio. False: nothing counts. */
 bool lw_situations_governing(const lw_situations *situations, int *situation, int *check);
 
 /** Over the deciding situations: what the governing check says, LW_HOLDS where nothing governs. */

@@ -50,16 +50,18 @@ void lw_working_uplift(const lw_page *page, const lw_result *result, const lw_si
   double rear = fmax(above_foot - s->water_depth_m, 0.0),
          front = fmax(above_foot - site->front_water_depth_m, 0.0);
   double scale = site->water_unit_weight_kn_per_m3 * result->wall.method.uplift_share;
-  bool gapes = c->inside && c->eccentricity_m > width / 6.0;
-  double pressed = gapes ? 3.0 * c->resultant_m : width;
+  bool holds = result->wall.method.base_pressure == LW_BASE_LINEAR;
+  bool tips = !holds && (c->vertical_kn_per_m <= 0.0 || c->resultant_m <= 0.0);
+  bool gapes = !holds && !tips && c->eccentricity_m > width / 6.0;
+  double pressed = tips ? 0.0 : gapes ? 3.0 * c->resultant_m : width;
   double uplift = scale * (0.5 * (rear + front) * pressed + rear * (width - pressed));
   bool same = fabs(uplift - c->uplift_kn_per_m) <= 1e-6 * fmax(uplift, 1.0);
   if (c->uplift_kn_per_m <= 0.0 || !same) return;
   lw_page_say(page, "  U   = ",
-              gapes
-                  ? "gw ((hr + hf)/2 b + hr (B - b)): the head falls over what is pressed, b = 3 xR, and is "
-                    "whole behind it"
-                  : "gw (hr + hf)/2 B: the head falls from the rear to the front");
+              tips    ? "gw hr B: the resultant is in front of the contact, and all of it opens"
+              : gapes ? "gw ((hr + hf)/2 b + hr (B - b)): the head falls over what is pressed, b = 3 xR, and is "
+                        "whole behind it"
+                      : "gw (hr + hf)/2 B: the head falls from the rear to the front");
   lw_page_sayf(page, "      : ", "gw%s = %.3f kN/m3, hr = %.3f m, hf = %.3f m, b = %.4f m, B = %.4f m",
                result->wall.method.uplift_share < 1.0 ? " x share" : "", scale, rear, front, pressed, width);
   lw_page_sayf(page, "      = ", "%.4f kN/m, upwards", uplift);
