@@ -57,11 +57,12 @@ void lw_working_uplift(const lw_page *page, const lw_result *result, const lw_si
   double uplift = scale * (0.5 * (rear + front) * pressed + rear * (width - pressed));
   bool same = fabs(uplift - c->uplift_kn_per_m) <= 1e-6 * fmax(uplift, 1.0);
   if (c->uplift_kn_per_m <= 0.0 || !same) return;
-  lw_page_say(page, "  U   = ",
-              tips    ? "gw hr B: the resultant is in front of the contact, and all of it opens"
-              : gapes ? "gw ((hr + hf)/2 b + hr (B - b)): the head falls over what is pressed, b = 3 xR, and is "
-                        "whole behind it"
-                      : "gw (hr + hf)/2 B: the head falls from the rear to the front");
+  const char *formula = "gw (hr + hf)/2 B: the head falls from the rear to the front";
+  if (tips) formula = "gw hr B: the resultant is in front of the contact, and all of it opens";
+  if (gapes)
+    formula = "gw ((hr + hf)/2 b + hr (B - b)): the head falls over what is pressed, b = 3 xR, and is "
+              "whole behind it";
+  lw_page_say(page, "  U   = ", formula);
   lw_page_sayf(page, "      : ", "gw%s = %.3f kN/m3, hr = %.3f m, hf = %.3f m, b = %.4f m, B = %.4f m",
                result->wall.method.uplift_share < 1.0 ? " x share" : "", scale, rear, front, pressed, width);
   lw_page_sayf(page, "      = ", "%.4f kN/m, upwards", uplift);

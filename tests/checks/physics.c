@@ -173,3 +173,14 @@ Test(physics, uplift_of_an_opening_base) {
   }
   cr_expect_lt(uplift[0], uplift[1]);
 }
+
+/* Where the resultant falls in front, all of the base opens and the full head lifts it. */
+Test(physics, uplift_of_a_base_that_tips) {
+  lw_result *result = RUN("wall height=1.2 m", "wall embedment=0 m", "top width=0.3 m", "base width=0.3 m",
+                          "water depth=0.1 m", "load 1 kind=none", "ground slope=0 deg");
+  const lw_contact *contact = &drained(result)->base.contact;
+  cr_expect_not(contact->inside);
+  cr_expect(contact->settled);
+  cr_expect(checks_test_near(contact->uplift_kn_per_m, 9.81 * 1.1 * 0.3, 1e-9));
+  free(result);
+}
