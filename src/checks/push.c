@@ -16,11 +16,16 @@ static void fail(lw_push *push, const lw_error *error) {
 }
 
 /* The independent recheck on the same plane and in the same direction; the larger of the two is used. */
-static void recheck(const lw_method *method, lw_push *push, const lw_working *working) {
+static bool find_wedge(const lw_push *like, lw_push *push, const lw_working *working) {
   const lw_plane *plane = &push->back.plane;
-  lw_error error = {0};
-  if (method->pressure == LW_PRESSURE_AT_REST) return;
-  if (lw_wedge_thrust(LW_ACTIVE, plane, &push->wedge, &error, working) != LW_OK) return;
+  bool known = like && like->wedge_known;
+  if (known && lw_wedge_scale(&like->back.plane, &like->wedge, plane, &push->wedge)) return true;
+  return lw_wedge_thrust(LW_ACTIVE, plane, &push->wedge, NULL, working) == LW_OK;
+}
+
+static void recheck(const lw_method *method, const lw_push *like, lw_push *push, const lw_working *working) {
+  const lw_plane *plane = &push->back.plane;
+  if (method->pressure == LW_PRESSURE_AT_REST || !find_wedge(like, push, working)) return;
   push->wedge_known = true;
   double wedge = push->wedge.thrust_kn_per_m, formula = push->formula_kn_per_m;
   if (lw_plane_is_plain(plane)) {
@@ -47,8 +52,8 @@ static void direct(const lw_method *method, lw_push *push) {
   if (method->thrust_vertical == LW_NOT_COUNTED || down_misses) thrust->vertical_kn_per_m = 0.0;
 }
 
-void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_depth_m, lw_push *push,
-                  const lw_working *working) {
+void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_depth_m, const lw_push *like,
+                  lw_push *push, const lw_working *working) {
   const lw_method *method = &wall->method;
   lw_error error = {0};
   *push = (lw_push){.status = LW_OK};
@@ -65,6 +70,6 @@ void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_d
     return;
   }
   push->formula_kn_per_m = push->thrust.total_kn_per_m;
-  recheck(method, push, working);
+  recheck(method, like, push, working);
   direct(method, push);
 }

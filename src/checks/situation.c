@@ -23,18 +23,20 @@ typedef struct run {
   lw_situation *situation;
 } run;
 
+/* The base's wedge is searched; pad and joints whose planes are the same figure take it at their own size. */
 static void find_pushes(const lw_wall *wall, pushes *all, const lw_working *working) {
   int courses = wall->section.course_count;
   all->joint_count = 0;
   if (!wall->section.known) return;
   lw_working_heading(working, "Push on the base");
-  lw_push_find(wall, &wall->section, 0.0, &all->push[BASE], working);
+  lw_push *base = &all->push[BASE];
+  lw_push_find(wall, &wall->section, 0.0, NULL, base, working);
   if (wall->site.pad.thickness_m > 0.0)
-    lw_push_find(wall, &wall->section, wall->site.pad.thickness_m, &all->push[PAD], NULL);
+    lw_push_find(wall, &wall->section, wall->site.pad.thickness_m, base, &all->push[PAD], NULL);
   all->joint_count = courses > 0 ? courses - 1 + (wall->section.has_cap ? 1 : 0) : 0;
   for (int i = 0; i < all->joint_count; i++) {
     lw_section_above(&wall->section, i + 1, &all->above[i]);
-    lw_push_find(wall, &all->above[i], 0.0, &all->push[FIRST_JOINT + i], NULL);
+    lw_push_find(wall, &all->above[i], 0.0, base, &all->push[FIRST_JOINT + i], NULL);
   }
 }
 
@@ -201,6 +203,6 @@ void lw_situation_joint(const lw_wall *wall, const lw_tables *tables, const lw_s
   now.site.water_depth_m = situation->water_depth_m;
   lw_format_apply(&format, situation->kind, &now.site);
   lw_section_above(&now.section, joint, &above);
-  lw_push_find(&now, &above, 0.0, &push, NULL);
+  lw_push_find(&now, &above, 0.0, NULL, &push, NULL);
   lw_stage_above(&now, &above, &push, &actions, stage);
 }

@@ -182,3 +182,33 @@ Test(wedge, recorder_changes_nothing) {
   cr_expect_lt(2, h.steps);
   cr_expect_eq(h.incomplete, 0);
 }
+
+/* A wedge scaled from another height, weight and load is the wedge that a search finds there. */
+Test(pressure, a_scaled_wedge_is_the_searched_one) {
+  const lw_plane from = {.height_m = 1.3,
+                         .batter_rad = -0.09,
+                         .wall_friction_rad = 0.21,
+                         .slope_rad = 0.12,
+                         .slope_run_m = INFINITY,
+                         .surcharge_kpa = 2.7,
+                         .layer_count = 1,
+                         .layer = {{INFINITY, 0.53, 0.0, 18.7, 20.9}},
+                         .water_depth_m = INFINITY,
+                         .water_unit_weight_kn_per_m3 = 9.81};
+  lw_plane to = from, other = from;
+  lw_wedge wedge, scaled, searched;
+  to.height_m = 0.37;
+  to.surcharge_kpa = 7.9;
+  to.layer[0].unit_weight_kn_per_m3 = 16.1;
+  cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &from, &wedge, NULL, NULL), LW_OK);
+  cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &to, &searched, NULL, NULL), LW_OK);
+  cr_assert(lw_wedge_scale(&from, &wedge, &to, &scaled));
+  cr_expect(fabs(scaled.thrust_kn_per_m / searched.thrust_kn_per_m - 1.0) < 1e-9);
+  cr_expect(fabs(scaled.height_of_action_m - searched.height_of_action_m) < 1e-6);
+  cr_expect(fabs(scaled.reach_m - searched.reach_m) < 1e-6);
+  other.slope_rad = 0.13;
+  cr_expect_not(lw_wedge_scale(&from, &wedge, &other, &scaled), "another slope is another figure");
+  other = from;
+  other.water_depth_m = 0.4;
+  cr_expect_not(lw_wedge_scale(&from, &wedge, &other, &scaled), "water within the height is not plain");
+}

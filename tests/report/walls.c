@@ -21,7 +21,7 @@ const char *const wall_sorts[] = {
     "ft",
     "wall height=610 mm;block height=203 mm;wall embedment=202 mm;block depth=390 mm;soil 1 name=clay",
     "wall height=800 mm;block height=200 mm",
-    "wall height=700 mm;wall embedment=100 mm;block height=200 mm;block depth=510 mm;method pressure=at rest;"
+    "wall height=700 mm;wall embedment=100 mm;block height=200 mm;block depth=910 mm;method pressure=at rest;"
     "method bearing=vesic;method passive=50 %;footing soil friction angle=31 deg;place=new-south-wales",
     "wall height=900 mm;wall embedment=100 mm;block height=200 mm;block depth=700 mm;"
     "soil 1 friction angle=27 deg;soil 1 cohesion=3 kPa;soil 1 bottom=430 mm;soil 2 friction angle=33 deg;"
