@@ -180,8 +180,8 @@ const lw_pressure_routine *lw_pressure_routine_of(lw_pressure_method method);
  *  angle, uniform load, no water surface within the height or below ground that rises from it. */
 bool lw_plane_is_plain(const lw_plane *plane);
 
-/** The critical wedge of one plain plane from that of another with the same angles and friction: both are the same
- *  figure at another size, so the failure plane stays and the weights follow height, unit weight and load.
+/** The critical wedge of one plain plane from that of another with the same angles and friction: both are the
+ *  same figure at another size, so the failure plane stays and weights follow height, unit weight and load.
  *  out   scaled   unchanged when false
  *  gives true when both planes are plain and alike */
 bool lw_wedge_scale(const lw_plane *from, const lw_wedge *wedge, const lw_plane *to, lw_wedge *scaled);

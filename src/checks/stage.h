@@ -48,8 +48,8 @@ bool lw_format_passive_off_push(const lw_format *format, const lw_method *method
 
 /* like: a push found before, or NULL. Where both planes are the same figure at another size its wedge is scaled
  * instead of searched again. */
-void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_depth_m, const lw_push *like,
-                  lw_push *push, const lw_working *working);
+void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_depth_m,
+                  const lw_push *like, lw_push *push, const lw_working *working);
 
 /* Forces on a section; uplift is added by lw_contact_solve. */
 void lw_forces_gather(const lw_wall *wall, const lw_section *section, const lw_push *push,

@@ -34,8 +34,8 @@ bool lw_wedge_scale(const lw_plane *from, const lw_wedge *wedge, const lw_plane 
       .plane_angle_rad = wedge->plane_angle_rad,
       .weight_kn_per_m = weight,
       .reach_m = wedge->reach_m * size,
-      /* Lines parallel to the failure plane through the centroids of soil and load meet the back at a third and
-       * at half of its height. */
+      /* Lines parallel to the failure plane through the centroids of soil and load meet the back at a third
+       * and at half of its height. */
       .height_of_action_m = to->height_m * (new_soil / 3.0 + new_load / 2.0) / weight};
   return true;
 }
