@@ -46,8 +46,8 @@ lw_number lw_format_value(const lw_format_row *row, lw_situation_kind kind);
 void lw_format_apply(const lw_format *format, lw_situation_kind kind, lw_site *site);
 bool lw_format_passive_off_push(const lw_format *format, const lw_method *method);
 
-/* like: a push found before, or NULL. Where both planes are the same figure at another size its wedge is scaled
- * instead of searched again. */
+/* like: a push found before, or NULL. Where both planes are the same figure at another size its wedge is
+ * scaled instead of searched again. */
 void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_depth_m,
                   const lw_push *like, lw_push *push, const lw_working *working);
 
