@@ -145,6 +145,9 @@ typedef struct lw_situations {
   lw_situation situation[LW_SITUATION_COUNT];
 } lw_situations;
 
+/** True when a is graver than b, by what a reader should see first: what falls short, then what cannot be
+ *  shown, then the lesser ratio; what does not count comes last. */
+bool lw_check_graver(const lw_check *a, const lw_check *b);
 /** What a check is called when one speaks to people: "sliding on its base", "pressed share, joint 1". */
 void lw_check_words(const lw_check *check, char *out, size_t size);
 /** "as built", "outlet blocked", "people sitting" */

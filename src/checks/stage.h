@@ -103,7 +103,5 @@ lw_number lw_known(double value);
 void lw_check_weigh(lw_check *check, const lw_format_row *row, lw_situation_kind kind);
 /* A check that has no answer, and why. */
 void lw_check_not_shown(lw_check *check, lw_reason reason);
-/* True when a is graver than b. */
-bool lw_check_graver(const lw_check *a, const lw_check *b);
 
 #endif

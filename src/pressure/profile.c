@@ -28,6 +28,12 @@ int lw_layer_at(const lw_plane *plane, double depth_m) {
   return i;
 }
 
+double lw_layer_weight(const lw_plane *plane, int layer, bool wet) {
+  const lw_layer *soil = &plane->layer[layer];
+  return wet ? soil->saturated_unit_weight_kn_per_m3 - plane->water_unit_weight_kn_per_m3
+             : soil->unit_weight_kn_per_m3;
+}
+
 void lw_thrust_resolve(lw_thrust *thrust) {
   thrust->horizontal_kn_per_m = thrust->total_kn_per_m * cos(thrust->angle_rad);
   thrust->vertical_kn_per_m = thrust->total_kn_per_m * sin(thrust->angle_rad);
@@ -131,10 +137,7 @@ static lw_status walk_down(const lw_plane *plane, const lw_law *law, lw_thrust *
   double stress = 0.0;
   for (double depth = 0.0; depth < plane->height_m;) {
     int i = lw_layer_at(plane, depth);
-    const lw_layer *layer = &plane->layer[i];
-    bool wet = depth >= plane->water_depth_m;
-    double gradient = wet ? layer->saturated_unit_weight_kn_per_m3 - plane->water_unit_weight_kn_per_m3
-                          : layer->unit_weight_kn_per_m3;
+    double gradient = lw_layer_weight(plane, i, depth >= plane->water_depth_m);
     stretch s = {depth, next_break(plane, depth), stress, gradient, i};
     if (add_stretch(plane, law, s, thrust, sum) != LW_OK) return LW_NO_SOLUTION;
     stress += gradient * (s.bottom_m - depth);

@@ -20,6 +20,9 @@ lw_status lw_profile_integrate(const lw_plane *plane, const lw_law *law, lw_thru
 /* Index of the layer at a depth, the lower one on a boundary. */
 int lw_layer_at(const lw_plane *plane, double depth_m);
 
+/* Unit weight of a layer: moist, or buoyant below the water. */
+double lw_layer_weight(const lw_plane *plane, int layer, bool wet);
+
 /* Water behind the plane, and in the crack of thrust->crack_depth_m if cracks may fill: its force, height,
  * and its pressure in the profile. */
 void lw_thrust_add_water(const lw_plane *plane, lw_thrust *thrust);

@@ -17,10 +17,7 @@ static bool alike(const lw_plane *a, const lw_plane *b) {
 }
 
 static double unit_weight_of(const lw_plane *plane) {
-  const lw_layer *soil = &plane->layer[lw_layer_at(plane, 0.0)];
-  bool wet = plane->water_depth_m <= 0.0;
-  return wet ? soil->saturated_unit_weight_kn_per_m3 - plane->water_unit_weight_kn_per_m3
-             : soil->unit_weight_kn_per_m3;
+  return lw_layer_weight(plane, lw_layer_at(plane, 0.0), plane->water_depth_m <= 0.0);
 }
 
 bool lw_wedge_scale(const lw_plane *from, const lw_wedge *wedge, const lw_plane *to, lw_wedge *scaled) {

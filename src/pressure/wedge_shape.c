@@ -31,12 +31,6 @@ static double ground_at(const lw_wedge_frame *frame, double behind_m) {
   return frame->top.y_m + fmin(behind_m, frame->plane->slope_run_m) * frame->tan_slope;
 }
 
-static double unit_weight_of(const lw_plane *plane, int layer, bool wet) {
-  const lw_layer *soil = &plane->layer[layer];
-  return wet ? soil->saturated_unit_weight_kn_per_m3 - plane->water_unit_weight_kn_per_m3
-             : soil->unit_weight_kn_per_m3;
-}
-
 /* How far behind the plane's top the failure plane comes out: on the slope, else on level ground beyond. */
 static bool daylight(const lw_wedge_frame *frame, const lw_wedge_line *line, double *behind_m) {
   double slope = frame->tan_slope, end = frame->plane->slope_run_m;
@@ -68,7 +62,7 @@ static double stress_below(const column *c, double behind_m) {
     bool wet = depth >= plane->water_depth_m;
     double bottom = fmin(end, plane->layer[i].bottom_m);
     if (!wet) bottom = fmin(bottom, plane->water_depth_m);
-    stress += unit_weight_of(plane, i, wet) * (bottom - depth);
+    stress += lw_layer_weight(plane, i, wet) * (bottom - depth);
     depth = bottom;
   }
   return stress;
@@ -164,7 +158,7 @@ static void layered(const lw_wedge_frame *frame, const body_corners *whole, doub
   for (double depth = fmin(plane->height_m - highest(whole), 0.0); depth < plane->height_m;) {
     int i = lw_layer_at(plane, depth);
     bool wet = depth >= plane->water_depth_m;
-    double bottom = fmin(plane->height_m, plane->layer[i].bottom_m), weight = unit_weight_of(plane, i, wet);
+    double bottom = fmin(plane->height_m, plane->layer[i].bottom_m), weight = lw_layer_weight(plane, i, wet);
     if (!wet) bottom = fmin(bottom, plane->water_depth_m);
     double high = plane->height_m - depth;
     add_band(whole, high, plane->height_m - bottom, weight, body);
@@ -182,7 +176,7 @@ static void plain(const lw_wedge_frame *frame, const body_corners *whole, lw_wed
   double area;
   lw_corner at;
   lw_polygon_area(whole->corner, whole->count, &area, &at);
-  add_weight(body, area * unit_weight_of(plane, 0, plane->water_depth_m <= 0.0), at.x_m, at.y_m);
+  add_weight(body, area * lw_layer_weight(plane, 0, plane->water_depth_m <= 0.0), at.x_m, at.y_m);
   body->friction_tan = frame->tan_friction[0];
   body->cohesion_kn_per_m = plane->layer[0].cohesion_kpa * hypot(whole->corner[1].x_m, whole->corner[1].y_m);
 }

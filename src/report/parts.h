@@ -40,8 +40,6 @@ bool lw_result_would_move(const lw_result *result);
 /* Whether what it needs is read from memory or a proposal, in this kind of situation. */
 lw_seen lw_check_seen(const lw_check *check, lw_situation_kind kind);
 const lw_check *lw_result_governing(const lw_result *result, const lw_situation **situation);
-/* True when a is worse than b, by what a reader should see first. */
-bool lw_check_worse(const lw_check *a, const lw_check *b);
 
 /* A force in words: "course 2", "push of the soil"; and in a key: "course-2", "thrust". */
 void lw_force_label(const lw_result *result, const lw_force *force, char *out, size_t size);

@@ -59,14 +59,3 @@ const lw_check *lw_result_governing(const lw_result *result, const lw_situation 
   if (situation) *situation = s;
   return &s->check[v->governing_check];
 }
-
-static int grade(const lw_check *check) {
-  if (!check->counts) return 0;
-  return check->holds == LW_FALLS_SHORT ? 3 : check->holds == LW_CANNOT_SHOW ? 2 : 1;
-}
-
-bool lw_check_worse(const lw_check *a, const lw_check *b) {
-  if (grade(a) != grade(b)) return grade(a) > grade(b);
-  if (a->ratio.known && b->ratio.known) return a->ratio.value < b->ratio.value;
-  return a->ratio.known && !b->ratio.known;
-}

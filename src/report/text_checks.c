@@ -22,7 +22,7 @@ static void keep_worst(lw_rows *rows, const lw_check *check, const lw_situation 
   for (int i = 0; i < rows->count; i++) {
     lw_row *row = &rows->row[i];
     if (row->check->kind != check->kind || row->check->at != check->at) continue;
-    if (lw_check_worse(check, row->check)) *row = (lw_row){check, s};
+    if (lw_check_graver(check, row->check)) *row = (lw_row){check, s};
     return;
   }
   if (rows->count < ROWS) rows->row[rows->count++] = (lw_row){check, s};
@@ -112,7 +112,7 @@ static const lw_check *worst_of(const lw_situation *s) {
   for (int i = 0; i < s->check_count; i++) {
     const lw_check *check = &s->check[i];
     if (!check->counts || (!check->ratio.known && check->holds == LW_HOLDS)) continue;
-    if (!worst || lw_check_worse(check, worst)) worst = check;
+    if (!worst || lw_check_graver(check, worst)) worst = check;
   }
   return worst;
 }

@@ -34,7 +34,7 @@ static int worst_joint(const lw_situation *s) {
   for (int i = 0; i < s->check_count; i++) {
     const lw_check *check = &s->check[i];
     bool joint = check->at == LW_AT_JOINT && check->ratio.known;
-    if (joint && (!worst || lw_check_worse(check, worst))) worst = check;
+    if (joint && (!worst || lw_check_graver(check, worst))) worst = check;
   }
   return worst ? worst->joint : 0;
 }
