@@ -131,4 +131,14 @@ check 'all passed succeeds' [ "$status" = 0 ]
 echo '0 0 b' >"$scratch/results/b"
 tally
 check 'a runner that ran nothing fails' says '^3 passed, 1 failed$'
+
+# What a runner of Criterion leaves: its count, and below the results nothing else.
+rm -f "$scratch"/results/*
+mkdir "$scratch/results/test"
+printf '#!/bin/sh\necho "[====] Synthesis: Tested: 9999 | Passing: 9999 | Failing: 0 | Crashing: 0 "\n' \
+    >"$scratch/command/tests"
+chmod +x "$scratch/command/tests"
+sh "$here/unit.sh" "$scratch/command/tests" "$scratch/results/test/unit" >"$scratch/said" 2>&1
+tally
+check 'the closing line of everything counts a runner once' says '^9999 passed, 0 failed$'
 echo "$passed $failed $name" >"$result"

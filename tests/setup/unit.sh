@@ -11,8 +11,8 @@ if [ ! -x "$binary" ]; then
     echo "0 1 $name" >"$result"
     exit 1
 fi
-log=$(dirname "$result")/../log/$name.log
-mkdir -p "$(dirname "$log")"
+# Beside the binary: whatever lies below the results is counted.
+log=$(dirname "$binary")/$name.log
 status=0
 "$binary" --color=never >"$log" 2>&1 || status=$?
 # A sanitizer's report can run to thousands of lines; all of it stays in the log.
