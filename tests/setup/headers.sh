@@ -19,7 +19,7 @@ try() {
     fi
 }
 for file in include/lowwall/*.h; do
-    try "$(basename "$file")" "${CC:-cc}" -std=c17 -x c
-    try "$(basename "$file")" "${CXX:-c++}" -std=c++17 -x c++
+    try "$(basename "$file")" ${CC:-cc} -std=c17 -x c
+    try "$(basename "$file")" ${CXX:-c++} -std=c++17 -x c++
 done
 echo "$passed $failed $name" >"$result"

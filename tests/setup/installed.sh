@@ -47,7 +47,7 @@ shared() { # COMPILER SOURCE
 }
 static() {
     # shellcheck disable=SC2046
-    "${CC:-cc}" "$scratch/stranger.c" $(pc --cflags) "$prefix/lib/liblowwall.a" \
+    ${CC:-cc} "$scratch/stranger.c" $(pc --cflags) "$prefix/lib/liblowwall.a" \
         $(pc --static --libs-only-l | sed 's/-llowwall//') -o "$scratch/static" && "$scratch/static"
 }
 same_version() { [ "$("$scratch/static")" = "$(pc --modversion)" ]; }
@@ -59,7 +59,7 @@ for file in bin/lowwall lib/liblowwall.a lib/liblowwall.so lib/liblowwall.so.0 l
     check "$file is not there" test -s "$prefix/$file"
 done
 check 'the installed command does not run' "$prefix/bin/lowwall" --help
-check 'a C program does not link to the shared library' shared "${CC:-cc}" stranger.c
+check 'a C program does not link to the shared library' shared ${CC:-cc} stranger.c
 check 'a C++ program does not link to the shared library' shared "${CXX:-c++}" stranger.cc
 check 'a C program does not link to the static library' static
 check 'the pkg-config file has another version' same_version

@@ -10,13 +10,13 @@ purpose=$2
 CC=${CC:-cc}
 CXX=${CXX:-c++}
 
-# need HEADER LIBRARY: does a program with this header compile and link?
+# need HEADER LIBRARY: does a program with this header compile and link? CC may be two words (`ccache gcc`).
 links() {
     printf '#include <%s>\nint main(void) { return 0; }\n' "$1" |
-        "$CC" ${CPPFLAGS:-} ${LDFLAGS:-} -x c - "-l$2" -o /dev/null 2>/dev/null
+        $CC ${CPPFLAGS:-} ${LDFLAGS:-} -x c - "-l$2" -o /dev/null 2>/dev/null
 }
 has() { command -v "$1" >/dev/null 2>&1; }
-compiles_cxx() { printf '#include <cstddef>\nint main() {}\n' | "$CXX" -x c++ -fsyntax-only - 2>/dev/null; }
+compiles_cxx() { printf '#include <cstddef>\nint main() {}\n' | $CXX -x c++ -fsyntax-only - 2>/dev/null; }
 
 # A locale with a decimal comma, or the words to make one from: the tests show that it changes nothing.
 comma_locale() { [ -f /usr/share/i18n/locales/de_DE ] || locale -a 2>/dev/null | grep -q "^de_DE"; }
