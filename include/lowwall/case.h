@@ -67,6 +67,10 @@ typedef enum lw_n_gamma {  /* own: the method's own */
 } lw_n_gamma;
 typedef enum lw_own_or_none { LW_OWN, LW_NONE } lw_own_or_none;
 typedef enum lw_bearing_on { LW_BEARING_GROSS, LW_BEARING_NET } lw_bearing_on;
+typedef enum lw_load_pressure {  /* how a load at a distance reaches the wall */
+  LW_LOAD_PRESSURE_OWN, LW_LOAD_PRESSURE_HALF_SPACE, LW_LOAD_PRESSURE_DOUBLED, LW_LOAD_PRESSURE_CURVES,
+  LW_LOAD_PRESSURE_WEDGE
+} lw_load_pressure;
 typedef enum lw_crack { LW_CRACK_DRY, LW_CRACK_WET, LW_CRACK_TRIANGLE } lw_crack;
 
 /* A soil as the sheet has it; `soil n ...` and `footing soil ...` share it. */

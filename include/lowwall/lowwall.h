@@ -10,6 +10,7 @@
 #include <lowwall/site.h>
 #include <lowwall/section.h>
 #include <lowwall/pressure.h>
+#include <lowwall/elastic.h>
 #include <lowwall/bearing.h>
 #include <lowwall/checks.h>
 #include <lowwall/verdict.h>

@@ -26,8 +26,13 @@ typedef struct lw_layer {
   double unit_weight_kn_per_m3, saturated_unit_weight_kn_per_m3;
 } lw_layer;
 
-/* A load of limited width on the ground: pressure between near and far, or a line load with near == far. */
-typedef struct lw_plane_load { double near_m, far_m, pressure_kpa, force_kn_per_m; } lw_plane_load;
+/* A load of limited width on the ground or below it: pressure between near and far, or a line load with
+ * near == far; a point load is a line load of its whole force on one metre. */
+typedef struct lw_plane_load {
+  double near_m, far_m, pressure_kpa, force_kn_per_m;
+  double below_m;              /* of the ground's level at its near edge; 0: on the ground */
+  bool point;
+} lw_plane_load;
 
 /* A plane that soil pushes on, and what it meets from its top down. */
 typedef struct lw_plane {

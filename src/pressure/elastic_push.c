@@ -1,0 +1,137 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <lowwall/elastic.h>
+
+#include <math.h>
+
+/* The push of every load of limited width on a plane. Upright planes have closed forms; a leaning plane, a
+ * point load and the curves are integrated, in pieces that grow with depth: pressure changes over a length
+ * like the load's own distance. */
+
+static const double NEAREST_M = 0.001;
+
+/* One load against the plane: depths below the load's level. */
+typedef struct reach {
+  const lw_plane_load *load;
+  lw_load_pressure by;
+  lw_elastic_face face;
+  double below_top_m; /* of the load's level; negative: the ground rises to it */
+  double lean;        /* how far the plane comes nearer with each metre of depth */
+  double height_m;    /* from the load's level to the foot */
+  double beside;      /* share of a point load's curve that the metre in front feels */
+  bool turning;       /* integrate pressure times depth */
+} reach;
+
+/* The plane's own point at this depth, as the load sees it. */
+static double nearer(const reach *r, double depth_m) {
+  return r->lean * (depth_m + r->below_top_m);
+}
+
+static double strip_kpa(const reach *r, double depth_m) {
+  double nearer_m = nearer(r, depth_m);
+  lw_elastic_strip strip = {r->load->pressure_kpa, r->load->near_m - nearer_m, r->load->far_m - nearer_m};
+  return lw_elastic_strip_kpa(&strip, depth_m, r->face);
+}
+
+static double pressure_kpa(const reach *r, double depth_m) {
+  double force = r->load->force_kn_per_m, x = fmax(r->load->near_m - nearer(r, depth_m), NEAREST_M);
+  if (r->load->pressure_kpa > 0.0) return strip_kpa(r, depth_m);
+  if (r->by != LW_LOAD_PRESSURE_CURVES)
+    return r->load->point ? lw_elastic_point_mean_kpa(force, x, depth_m, r->face)
+                          : lw_elastic_line_kpa(force, x, depth_m, r->face);
+  if (!r->load->point) return lw_elastic_curve_line_kpa(force, x, depth_m, r->height_m);
+  lw_elastic_place straight = {.distance_m = x};
+  return r->beside * lw_elastic_curve_point_kpa(force, &straight, depth_m, r->height_m);
+}
+
+static double sample(double depth_m, const void *context) {
+  const reach *r = context;
+  double p = pressure_kpa(r, depth_m);
+  return r->turning ? p * depth_m : p;
+}
+
+static double falls_off(double along_m, const void *context) {
+  lw_elastic_place at = {.distance_m = *(const double *)context, .along_m = along_m}, straight = at;
+  straight.along_m = 0.0;
+  return lw_elastic_curve_point_kpa(1.0, &at, 1.0, 1.0) /
+         lw_elastic_curve_point_kpa(1.0, &straight, 1.0, 1.0);
+}
+
+/* The mean of cos²(1.1 α) over the metre in front of the load. Up to 0.4 H the curve does not know how near the
+ * load is, so neither does its fall along the wall: a load drawn nearer never pushes less. */
+static double share_in_front(double distance_m, double height_m) {
+  double x = fmax(fmax(distance_m, 0.4 * height_m), NEAREST_M), half = 0.0;
+  double end = fmin(0.5, x * tan(0.999 * 1.57079632679489661923 / 1.1));
+  return lw_solve_integral(falls_off, &x, 0.0, end, &half) == LW_OK ? 2.0 * half : 1.0;
+}
+
+/* From the load's level or the plane's top, whichever is lower, down to the foot. */
+static lw_status integrate(reach *r, lw_elastic_push *push) {
+  double start = fmax(-r->below_top_m, 0.0), step = fmax(fabs(r->load->near_m), NEAREST_M), force = 0.0,
+         moment = 0.0;
+  for (double from = start; from < r->height_m; step *= 2.0) {
+    double to = fmin(from + step, r->height_m), part = 0.0, turn = 0.0;
+    r->turning = false;
+    if (lw_solve_integral(sample, r, from, to, &part) != LW_OK) return LW_NO_SOLUTION;
+    r->turning = true;
+    if (lw_solve_integral(sample, r, from, to, &turn) != LW_OK) return LW_NO_SOLUTION;
+    force += part;
+    moment += turn;
+    from = to;
+  }
+  *push = (lw_elastic_push){force, force > 0.0 ? r->height_m - moment / force : 0.0};
+  return LW_OK;
+}
+
+static lw_elastic_push closed(const reach *r) {
+  const lw_plane_load *load = r->load;
+  if (load->pressure_kpa <= 0.0)
+    return lw_elastic_line_push(load->force_kn_per_m, fmax(load->near_m, NEAREST_M), r->height_m, r->face);
+  lw_elastic_strip strip = {load->pressure_kpa, load->near_m, load->far_m};
+  return lw_elastic_strip_push(&strip, r->height_m, r->face);
+}
+
+static bool has_closed_form(const reach *r) {
+  bool curve = r->by == LW_LOAD_PRESSURE_CURVES && r->load->pressure_kpa <= 0.0;
+  bool point = r->load->point && r->load->pressure_kpa <= 0.0;
+  return fabs(r->lean) < 1e-12 && !curve && !point && r->below_top_m >= 0.0;
+}
+
+static double ground_above_top(const lw_plane *plane, double behind_m) {
+  return fmin(fmax(behind_m, 0.0), plane->slope_run_m) * tan(plane->slope_rad);
+}
+
+static lw_status push_of(const lw_plane *plane, const lw_plane_load *load, lw_load_pressure by,
+                         lw_elastic_push *push) {
+  double below = load->below_m - ground_above_top(plane, load->near_m);
+  bool doubled = by != LW_LOAD_PRESSURE_HALF_SPACE;
+  reach r = {.load = load,
+             .by = by,
+             .face = doubled ? LW_ELASTIC_DOUBLED : LW_ELASTIC_HALF_SPACE,
+             .below_top_m = below,
+             .lean = tan(plane->batter_rad),
+             .height_m = plane->height_m - below,
+             .beside = 1.0};
+  *push = (lw_elastic_push){0};
+  if (r.height_m <= 0.0) return LW_OK;
+  if (has_closed_form(&r)) {
+    *push = closed(&r);
+    return LW_OK;
+  }
+  if (load->point && by == LW_LOAD_PRESSURE_CURVES) r.beside = share_in_front(load->near_m, r.height_m);
+  return integrate(&r, push);
+}
+
+lw_status lw_elastic_push_on(const lw_plane *plane, lw_load_pressure by, lw_elastic *push, lw_error *error) {
+  lw_elastic made = {0};
+  double moment = 0.0;
+  for (int i = 0; i < plane->load_count; i++) {
+    if (push_of(plane, &plane->load[i], by, &made.load[i]) != LW_OK)
+      return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE,
+                          "the pressure of a load at a distance cannot be integrated");
+    made.push_kn_per_m += made.load[i].push_kn_per_m;
+    moment += made.load[i].push_kn_per_m * made.load[i].height_m;
+  }
+  if (made.push_kn_per_m > 0.0) made.height_m = moment / made.push_kn_per_m;
+  *push = made;
+  return LW_OK;
+}
