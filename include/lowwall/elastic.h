@@ -84,7 +84,7 @@ typedef struct lw_elastic_push { double push_kn_per_m, height_m; } lw_elastic_pu
  *        height_m   H, from the load's level to the foot   m
  *        face       half-space or doubled
  *  gives the push and its height above the foot
- *  from  [JARQUIO1981]; tested by tests/handbook/loads.csv and the integral */
+ *  from  [JARQUIO1981 closed form]; tested by tests/handbook/loads.csv and the integral */
 lw_elastic_push lw_elastic_strip_push(const lw_elastic_strip *strip, double height_m, lw_elastic_face face);
 
 /** A line load's push over an upright plane in closed form: 2Q/π H²/(x² + H²) doubled.

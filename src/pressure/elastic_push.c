@@ -56,8 +56,8 @@ static double falls_off(double along_m, const void *context) {
          lw_elastic_curve_point_kpa(1.0, &straight, 1.0, 1.0);
 }
 
-/* The mean of cos²(1.1 α) over the metre in front of the load. Up to 0.4 H the curve does not know how near the
- * load is, so neither does its fall along the wall: a load drawn nearer never pushes less. */
+/* The mean of cos²(1.1 α) over the metre in front of the load. Up to 0.4 H the curve does not know how near
+ * the load is, so neither does its fall along the wall: a load drawn nearer never pushes less. */
 static double share_in_front(double distance_m, double height_m) {
   double x = fmax(fmax(distance_m, 0.4 * height_m), NEAREST_M), half = 0.0;
   double end = fmin(0.5, x * tan(0.999 * 1.57079632679489661923 / 1.1));

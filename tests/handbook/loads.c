@@ -58,7 +58,8 @@ static case_outcome run_line(const case_row *row, double *value) {
 }
 
 static case_outcome run_curve_line(const case_row *row, double *value) {
-  double h = case_number(row, "H", NAN), x = h * case_number(row, "m", NAN), z = h * case_number(row, "n", NAN);
+  double h = case_number(row, "H", NAN), x = h * case_number(row, "m", NAN);
+  double z = h * case_number(row, "n", NAN);
   *value = lw_elastic_curve_line_kpa(case_number(row, "Q", NAN), x, z, h);
   return asks(row, "pressure") ? CASE_VALUE : CASE_UNSUPPORTED;
 }

@@ -157,7 +157,8 @@ Test(elastic, the_push_of_a_load_falls_with_its_distance) {
         if (kind == 0) load = (lw_plane_load){.near_m = x, .far_m = x + 0.5, .pressure_kpa = 16.0};
         lw_plane plane = loaded(load);
         double height, push = push_on(&plane, (lw_load_pressure)by, &height);
-        cr_expect_leq(push, before * (1.0 + 1e-9), "by %d, kind %d, x %g: %g > %g", by, kind, x, push, before);
+        cr_expect_leq(push, before * (1.0 + 1e-9), "by %d, kind %d, x %g: %g > %g", by, kind, x, push,
+                      before);
         cr_expect_leq(height, height_before * (1.0 + 1e-6), "by %d, kind %d, x %g", by, kind, x);
         before = push;
         height_before = height;
@@ -199,7 +200,7 @@ Test(elastic, a_load_below_the_ground_is_felt_from_its_own_level_down) {
   cr_expect(near(1.0 + before, 1.0, 1e-15), "a load below the foot pushes %g", before);
 }
 
-/* On rising ground the load stands higher than the plane's top: what it sends out above that top is missed. */
+/* On rising ground the load stands higher than the plane's top: what it sends out above that is missed. */
 Test(elastic, a_load_on_a_slope_is_felt_from_the_top_of_the_plane) {
   lw_plane_load load = {.near_m = 1.0, .far_m = 2.0, .pressure_kpa = 10.0};
   lw_plane sloping = loaded(load), level = loaded(load), part = level;
