@@ -4,7 +4,8 @@ BEGIN {
   rooms = split("base tables sheet soil wall pressure checks verdict report cli", room, " ")
   for (i = 1; i <= rooms; i++) rank[room[i]] = i
   # a header with a name of its own belongs to the room that stands here
-  names = "case sheet site soil section wall bearing pressure elastic pressure result verdict run verdict lowwall report"
+  names = "case sheet site soil section wall bearing pressure result verdict run verdict lowwall report"
+  names = names " elastic pressure"
   split(names, other, " ")
   for (i = 1; i in other; i += 2) rank[other[i]] = rank[other[i + 1]]
   n = split(file, part, "/")
