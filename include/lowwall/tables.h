@@ -15,7 +15,7 @@ enum {
   LW_NAME_MAX = 48, LW_ALIASES_MAX = 160, LW_SOURCE_MAX = 160, LW_NOTE_MAX = 320,
   LW_SOIL_ROWS = 32, LW_INTERFACE_ROWS = 48, LW_MATERIAL_ROWS = 48, LW_LOAD_ROWS = 48,
   LW_BEARING_ROWS = 80, LW_FORMAT_ROWS = 96, LW_LIMIT_ROWS = 160, LW_HAZARD_ROWS = 80,
-  LW_CONDITION_ROWS = 32, LW_CLEARANCE_ROWS = 32, LW_THRESHOLD_ROWS = 32
+  LW_CONDITION_ROWS = 32, LW_CLEARANCE_ROWS = 32, LW_THRESHOLD_ROWS = 32, LW_AROUND_MAX = 4
 };
 
 typedef enum lw_seen { LW_SEEN, LW_MEMORY, LW_DERIVED, LW_PROPOSAL, LW_PRACTICE } lw_seen;
@@ -159,7 +159,26 @@ typedef struct lw_limit_row {
   bool not_a_wall_height;
   char as_of[48];
   lw_origin_note from;
+  /* Found when the tables are read: the index of the first row of its place, and of the places around it. */
+  int place_row, around_count, around[LW_AROUND_MAX];
 } lw_limit_row;
+
+/* What brings a hazard up. */
+#define LW_CUES(X) \
+  X(ALWAYS, "always") X(DIGGING, "digging") X(DEEP_DIG, "deep-dig") X(COMPACTION, "compaction") \
+  X(DELIVERY, "delivery") X(CUTTING, "cutting") X(LIFTING, "lifting") X(SOIL_IMPORTED, "soil-imported") \
+  X(FOOD, "food") X(CAP, "cap") X(PEOPLE_ON_CAP, "people-on-cap") X(WORKS_MOVED, "works-moved") \
+  X(TALL, "tall") X(OUTLET_BLOCKED, "outlet-blocked") X(FENCE_BEHIND, "fence-behind") \
+  X(BUILDING_BEHIND, "building-behind") X(POOL, "pool") X(LOAD_BEHIND, "load-behind") \
+  X(VEHICLE, "vehicle") X(TIER, "tier") X(SLOPE, "slope") X(CLAY, "clay") X(BOUNDARY, "boundary") \
+  X(SERVICES, "services") X(PUBLIC_WAY, "public-way") X(SEISMIC, "seismic") X(TREE, "tree") \
+  X(OVERHEAD, "overhead") X(COLD, "cold")
+typedef enum lw_cue {
+#define LW_CUE_NAME(name, slug) LW_CUE_##name,
+  LW_CUES(LW_CUE_NAME)
+#undef LW_CUE_NAME
+  LW_CUE_COUNT /* at most 32: a hazard keeps a bit for each */
+} lw_cue;
 
 /* tables/hazards.csv */
 typedef struct lw_hazard_row {
@@ -172,6 +191,7 @@ typedef struct lw_hazard_row {
   /* cue slugs, any of which brings it up: "always|digging|load-behind|..." */
   char when[LW_ALIASES_MAX];
   lw_origin_note from;
+  unsigned cues;                   /* the same, 1u << lw_cue each; found when the tables are read */
 } lw_hazard_row;
 
 /* tables/conditions.csv: what sends a wall to an engineer or the council whatever its height. */
@@ -262,10 +282,14 @@ bool lw_tables_has_place(const lw_tables *tables, const char *place);
 /** The slug of a place given by slug or by another of its names ("NSW"), or NULL. */
 const char *lw_tables_place(const lw_tables *tables, const char *place);
 
+/** The index of the first row of a place given by slug or another of its names; -1 when none is on file. */
+int lw_tables_place_row(const lw_tables *tables, const char *place);
+
 /** True when a row of tables/limits.csv is about that place: its own rows and those of the places around it
  *  (a council's wall also meets the state's and the country's rows). The rows of "default" are about
- *  the place "default" only. */
-bool lw_tables_limit_applies(const lw_tables *tables, const lw_limit_row *row, const char *place);
+ *  the place "default" only.
+ *  in    place_row  of lw_tables_place_row; below 0 no row is about it */
+bool lw_tables_limit_applies(const lw_tables *tables, const lw_limit_row *row, int place_row);
 
 /** True when one of the "|"-separated slugs of `list` is `slug`: for hazards' `when`, limits' `only_if`. */
 bool lw_tables_listed(const char *list, const char *slug);

@@ -133,10 +133,10 @@ static bool applies(const list_asked *asked, const lw_tables *tables, const char
     lw_fold(key, strlen(key), other);
     return strcmp(folded, other) == 0;
   }
-  const char *place = lw_tables_place(tables, asked->only);
-  for (int i = 0; place != NULL && i < tables->limit_count; i++)
+  int place_row = lw_tables_place_row(tables, asked->only);
+  for (int i = 0; i < tables->limit_count; i++)
     if (strcmp(tables->limit[i].id, key) == 0)
-      return lw_tables_limit_applies(tables, &tables->limit[i], place);
+      return lw_tables_limit_applies(tables, &tables->limit[i], place_row);
   return false;
 }
 

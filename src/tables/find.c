@@ -128,17 +128,21 @@ bool lw_tables_has_place(const lw_tables *tables, const char *place) {
   return lw_name_index(tables, "places", place) >= 0;
 }
 
+int lw_tables_place_row(const lw_tables *tables, const char *place) {
+  return lw_name_index(tables, "places", place);
+}
+
 const char *lw_tables_place(const lw_tables *tables, const char *place) {
-  int i = lw_name_index(tables, "places", place);
+  int i = lw_tables_place_row(tables, place);
   return i < 0 ? NULL : tables->limit[i].place;
 }
 
-bool lw_tables_limit_applies(const lw_tables *tables, const lw_limit_row *row, const char *place) {
-  if (strcmp(row->place, place) == 0) return true;
-  int i = lw_name_index(tables, "places", place);
-  if (i < 0) return false;
-  const lw_limit_row *known = &tables->limit[i];
-  return strcmp(known->place, row->place) == 0 || lw_tables_listed(known->within, row->place);
+bool lw_tables_limit_applies(const lw_tables *tables, const lw_limit_row *row, int place_row) {
+  if (place_row < 0) return false;
+  const lw_limit_row *place = &tables->limit[place_row];
+  bool applies = row->place_row == place->place_row;
+  for (int i = 0; i < place->around_count; i++) applies = applies || row->place_row == place->around[i];
+  return applies;
 }
 
 const char *lw_tables_nearest(const lw_tables *tables, const char *list, const char *stood) {

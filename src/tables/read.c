@@ -115,6 +115,7 @@ static lw_status read_all(const char *directory, lw_tables *tables, lw_error *er
     if (status == LW_OK) status = lw_shape_read(shape, bytes, text.length, tables, error);
   }
   lw_text_free(&text);
+  if (status == LW_OK) status = lw_tables_link(tables, error);
   return status == LW_OK ? lw_tables_check(tables, error) : status;
 }
 

@@ -86,6 +86,10 @@ const char *lw_column_store(const lw_column *column, const char *cell, size_t le
  *  gives LW_OK · LW_FAULTS */
 lw_status lw_tables_check(const lw_tables *tables, lw_error *error);
 
+/** Turn words that every wall asks about into numbers: places, and the cues of hazards.
+ *  gives LW_OK · LW_FAULTS for a cue that no wall has, or a place within too many others */
+lw_status lw_tables_link(lw_tables *tables, lw_error *error);
+
 /** Index of word in a "|"-separated list, or -1. */
 int lw_word_index(const char *words, const char *word);
 

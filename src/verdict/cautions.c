@@ -8,17 +8,11 @@
  * cue of this very wall before one that comes with every wall, and a second one of the same kind steps
  * back. */
 
-enum { CAUTIONS_ENOUGH = 5, STILL_WORTH_SAYING = 5, OWN_CUE = 2, OWN_CUES_COUNTED = 2, CUE_MAX = 32 };
+enum { CAUTIONS_ENOUGH = 5, STILL_WORTH_SAYING = 5, OWN_CUE = 2, OWN_CUES_COUNTED = 2 };
 
-/* The cues of tables/hazards.csv, and whether they are this wall's own or every wall's. */
-typedef struct lw_cue {
-  const char *slug;
-  bool fits, own;
-} lw_cue;
-
+/* The cues that this wall has, a bit each, and those of them that are its own and not every wall's. */
 typedef struct lw_cues {
-  int count;
-  lw_cue cue[CUE_MAX];
+  unsigned fits, own;
 } lw_cues;
 
 static double block_mass_kg(const lw_case *c) {
@@ -38,82 +32,77 @@ static bool nearer(const lw_facts *f, const lw_quantity *q, const char *clearanc
   return lw_facts_distance(q) < lw_facts_clearance(f, clearance);
 }
 
-static void add(lw_cues *cues, const char *slug, bool fits, bool own) {
-  if (cues->count < CUE_MAX) cues->cue[cues->count++] = (lw_cue){.slug = slug, .fits = fits, .own = own};
+static void common(lw_cues *cues, lw_cue cue, bool fits) {
+  if (fits) cues->fits |= 1u << cue;
+}
+
+static void own(lw_cues *cues, lw_cue cue, bool fits) {
+  common(cues, cue, fits);
+  if (fits) cues->own |= 1u << cue;
 }
 
 static void cues_of_works(const lw_facts *f, const lw_verdict *v, lw_cues *cues) {
   bool bed = v->what > LW_WHAT_RETAINING_WALL;
-  add(cues, "always", true, false);
-  add(cues, "digging", true, false);
-  add(cues, "compaction", true, false);
-  add(cues, "delivery", true, false);
-  add(cues, "cutting", f->wall->section.kind == LW_WALL_COURSES, false);
-  add(cues, "soil-imported", bed, false);
-  add(cues, "food", bed, false);
-  add(cues, "cap", f->wall->section.has_cap, false);
-  add(cues, "people-on-cap", f->wall->people_on_cap, true);
-  add(cues, "deep-dig", f->dig_m >= lw_facts_threshold(f, "trench-depth", 0.0), true);
-  add(cues, "lifting", block_mass_kg(f->c) > lw_facts_threshold(f, "lift-mass", 0.0), true);
-  add(cues, "works-moved", lw_verdict_condition_met(f, "wall-that-moved"), true);
+  common(cues, LW_CUE_ALWAYS, true);
+  common(cues, LW_CUE_DIGGING, true);
+  common(cues, LW_CUE_COMPACTION, true);
+  common(cues, LW_CUE_DELIVERY, true);
+  common(cues, LW_CUE_CUTTING, f->wall->section.kind == LW_WALL_COURSES);
+  common(cues, LW_CUE_SOIL_IMPORTED, bed);
+  common(cues, LW_CUE_FOOD, bed);
+  common(cues, LW_CUE_CAP, f->wall->section.has_cap);
+  own(cues, LW_CUE_PEOPLE_ON_CAP, f->wall->people_on_cap);
+  own(cues, LW_CUE_DEEP_DIG, f->dig_m >= lw_facts_threshold(f, "trench-depth", 0.0));
+  own(cues, LW_CUE_LIFTING, block_mass_kg(f->c) > lw_facts_threshold(f, "lift-mass", 0.0));
+  own(cues, LW_CUE_WORKS_MOVED, lw_verdict_condition_met(f, "wall-that-moved"));
 }
 
 static void cues_of_site(const lw_facts *f, lw_cues *cues) {
   const lw_case *c = f->c;
   bool fence = lw_facts_back_is(f, LW_BACK_FENCE) || lw_verdict_condition_met(f, "fence-load");
-  add(cues, "tall", f->height_m[LW_HEIGHT_EXPOSED] > lw_facts_clearance(f, "fall-flag"), true);
-  add(cues, "outlet-blocked", lw_site_ways_out(&f->wall->site) < 2, true);
-  add(cues, "fence-behind", fence, true);
-  add(cues, "building-behind", lw_verdict_condition_met(f, "supports-building"), true);
-  add(cues, "pool", nearer(f, &c->pool_barrier_distance, "pool-flag"), true);
-  add(cues, "load-behind", f->loaded, true);
-  add(cues, "vehicle", lw_verdict_condition_met(f, "vehicle-load"), true);
-  add(cues, "tier", f->other_wall_near, true);
-  add(cues, "slope", !f->level_behind || !f->level_in_front, true);
-  add(cues, "clay", clayey(f), true);
-  add(cues, "boundary", nearer(f, &c->boundary_distance, "boundary"), true);
-  add(cues, "services", nearer(f, &c->service_distance, "service"), true);
-  add(cues, "public-way", nearer(f, &c->public_way_distance, "public-way"), true);
-  add(cues, "seismic", lw_verdict_condition_met(f, "earthquake"), true);
+  own(cues, LW_CUE_TALL, f->height_m[LW_HEIGHT_EXPOSED] > lw_facts_clearance(f, "fall-flag"));
+  own(cues, LW_CUE_OUTLET_BLOCKED, lw_site_ways_out(&f->wall->site) < 2);
+  own(cues, LW_CUE_FENCE_BEHIND, fence);
+  own(cues, LW_CUE_BUILDING_BEHIND, lw_verdict_condition_met(f, "supports-building"));
+  own(cues, LW_CUE_POOL, nearer(f, &c->pool_barrier_distance, "pool-flag"));
+  own(cues, LW_CUE_LOAD_BEHIND, f->loaded);
+  own(cues, LW_CUE_VEHICLE, lw_verdict_condition_met(f, "vehicle-load"));
+  own(cues, LW_CUE_TIER, f->other_wall_near);
+  own(cues, LW_CUE_SLOPE, !f->level_behind || !f->level_in_front);
+  own(cues, LW_CUE_CLAY, clayey(f));
+  own(cues, LW_CUE_BOUNDARY, nearer(f, &c->boundary_distance, "boundary"));
+  own(cues, LW_CUE_SERVICES, nearer(f, &c->service_distance, "service"));
+  own(cues, LW_CUE_PUBLIC_WAY, nearer(f, &c->public_way_distance, "public-way"));
+  own(cues, LW_CUE_SEISMIC, lw_verdict_condition_met(f, "earthquake"));
 }
 
-/* The cues of a hazard that this wall has, a bit each. */
-static unsigned matches(const lw_cues *cues, const lw_hazard_row *row) {
-  unsigned bits = 0;
-  for (int i = 0; i < cues->count; i++) {
-    if (cues->cue[i].fits && lw_tables_listed(row->when, cues->cue[i].slug)) bits |= 1u << i;
-  }
-  return bits;
+static int count_bits(unsigned bits) {
+  int count = 0;
+  for (; bits; bits &= bits - 1) count++;
+  return count;
 }
 
-/* Which cues each hazard has, found once: the rows are words, and a schedule has many walls. */
-typedef struct lw_fits {
-  unsigned bits[LW_HAZARD_ROWS];
-} lw_fits;
-
-static int weight_of(const lw_cues *cues, const lw_fits *fits, const lw_facts *f, const lw_verdict *v,
-                     int at) {
-  const lw_hazard_row *row = &f->tables->hazard[at];
-  unsigned bits = fits->bits[at];
-  int own = 0, alike = 0;
+/* What a hazard weighs beside those already chosen; 0: nothing of this wall brings it up. */
+static int weight_of(const lw_cues *cues, const lw_verdict *v, const lw_hazard_row *row) {
+  unsigned bits = row->cues & cues->fits;
+  int own_cues = count_bits(bits & cues->own), alike = 0;
   if (!bits) return 0;
-  for (int i = 0; i < cues->count; i++) own += (bits >> i & 1u) && cues->cue[i].own ? 1 : 0;
   for (int i = 0; i < v->caution_count; i++) {
     if (v->caution[i] == row) return 0;
-    alike += fits->bits[v->caution[i] - f->tables->hazard] & bits ? 1 : 0;
+    alike += v->caution[i]->cues & bits ? 1 : 0;
   }
-  own = own < OWN_CUES_COUNTED ? own : OWN_CUES_COUNTED;
-  return row->severity + OWN_CUE * own - alike;
+  own_cues = own_cues < OWN_CUES_COUNTED ? own_cues : OWN_CUES_COUNTED;
+  return row->severity + OWN_CUE * own_cues - alike;
 }
 
-static const lw_hazard_row *heaviest(const lw_cues *cues, const lw_fits *fits, const lw_facts *f,
-                                     const lw_verdict *v, int *weight) {
+static const lw_hazard_row *heaviest(const lw_cues *cues, const lw_tables *tables, const lw_verdict *v,
+                                     int *weight) {
   const lw_hazard_row *best = NULL;
   *weight = 0;
-  for (int i = 0; i < f->tables->hazard_count; i++) {
-    int w = weight_of(cues, fits, f, v, i);
+  for (int i = 0; i < tables->hazard_count; i++) {
+    int w = weight_of(cues, v, &tables->hazard[i]);
     if (w > *weight) {
-      best = &f->tables->hazard[i];
+      best = &tables->hazard[i];
       *weight = w;
     }
   }
@@ -121,15 +110,12 @@ static const lw_hazard_row *heaviest(const lw_cues *cues, const lw_fits *fits, c
 }
 
 void lw_verdict_cautions(const lw_facts *facts, lw_verdict *verdict) {
-  lw_cues cues = {.count = 0};
-  lw_fits fits;
+  lw_cues cues = {0};
   cues_of_works(facts, verdict, &cues);
   cues_of_site(facts, &cues);
-  for (int i = 0; i < facts->tables->hazard_count; i++)
-    fits.bits[i] = matches(&cues, &facts->tables->hazard[i]);
   while (verdict->caution_count < LW_CAUTION_MAX) {
     int weight;
-    const lw_hazard_row *row = heaviest(&cues, &fits, facts, verdict, &weight);
+    const lw_hazard_row *row = heaviest(&cues, facts->tables, verdict, &weight);
     if (!row || (verdict->caution_count >= CAUTIONS_ENOUGH && weight < STILL_WORTH_SAYING)) return;
     verdict->caution[verdict->caution_count++] = row;
   }

@@ -118,22 +118,23 @@ static void loads_gather(lw_facts *f) {
 }
 
 /* A place counts as known when a row that certainly applies sets a height there. */
-static bool place_has_height(const lw_facts *f, const char *place) {
+static bool place_has_height(const lw_facts *f, int place_row) {
   for (int i = 0; i < f->tables->limit_count; i++) {
     const lw_limit_row *row = &f->tables->limit[i];
     bool sure = row->only_if[0] == '\0' && !lw_tables_listed("low", row->confidence);
     bool height = row->trigger != LW_BARRIER_ABOVE && row->trigger != LW_DESIGN_ABOVE &&
                   !row->not_a_wall_height && !row->fence_counts && !isfinite(row->street_within_m);
-    if (sure && height && lw_tables_limit_applies(f->tables, row, place)) return true;
+    if (sure && height && lw_tables_limit_applies(f->tables, row, place_row)) return true;
   }
   return false;
 }
 
 static void place_gather(lw_facts *f) {
   const lw_words *word = &f->c->place;
-  const char *place = word->origin == LW_ABSENT ? NULL : lw_tables_place(f->tables, word->text);
-  f->place = place ? place : "default";
-  f->place_known = place && !lw_tables_listed("default", place) && place_has_height(f, place);
+  int elsewhere = lw_tables_place_row(f->tables, "default");
+  int row = word->origin == LW_ABSENT ? -1 : lw_tables_place_row(f->tables, word->text);
+  f->place_row = row < 0 ? elsewhere : row;
+  f->place_known = row >= 0 && row != elsewhere && place_has_height(f, row);
 }
 
 void lw_facts_gather(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_facts *facts) {

@@ -23,7 +23,7 @@ typedef struct lw_facts {
   bool water_behind, no_way_out;
   bool people_above;
   bool place_known;
-  const char *place; /* slug of the place whose limits apply; "default" when none is on file */
+  int place_row; /* in tables/limits.csv: the place whose limits apply; "default" when none is on file */
 } lw_facts;
 
 void lw_facts_gather(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_facts *facts);

@@ -46,7 +46,7 @@ static bool one_is_so(const lw_facts *f, const char *list) {
 
 static bool is_about(const lw_facts *f, const lw_limit_row *row) {
   bool default_row = strcmp(row->place, "default") == 0;
-  bool here = lw_tables_limit_applies(f->tables, row, f->place) || (default_row && !f->place_known);
+  bool here = lw_tables_limit_applies(f->tables, row, f->place_row) || (default_row && !f->place_known);
   if (!here || !one_is_so(f, row->only_if)) return false;
   double street = lw_facts_distance(&f->c->public_way_distance);
   return !isfinite(row->street_within_m) || street <= row->street_within_m + ROUNDING;

@@ -122,6 +122,7 @@ static const char *const clashes[][4] = {
     {"materials", ",21,24,", ",25,24,", "low unit weight"},
     {"interfaces", "0.55,0.6,29,31", "0.65,0.6,29,31", "low friction"},
     {"loads", "\npeople-leaning,", "\npeople-lying,", "no row for people-leaning"},
+    {"hazards", "digging", "diging", "no wall has this cue"},
 };
 
 Test(tables, rows_that_contradict_each_other_are_faults) {
