@@ -49,7 +49,9 @@ typedef enum lw_status {
   X(NO_PAD, "no-pad", "no pad is given") \
   X(NO_REQUIREMENT, "no-requirement", "this set of factors asks for nothing here") \
   X(WEDGE_DISAGREES, "wedge-disagrees", "formula and numerical wedge disagree: do not use this result") \
-  X(NO_WEDGE_AT_REST, "no-wedge-at-rest", "earth pressure at rest has no failure wedge to compare with")
+  X(NO_WEDGE_AT_REST, "no-wedge-at-rest", "earth pressure at rest has no failure wedge to compare with") \
+  X(NO_CIRCLE, "no-circle", "no circle below the wall has an answer") \
+  X(ONE_WALL, "one-wall", "the other wall stands so near that both are one wall, which is not checked as two")
 
 typedef enum lw_reason {
 #define LW_REASON_NAME(name, slug, sentence) LW_REASON_##name,
@@ -190,6 +192,25 @@ typedef struct lw_minimum { double x, value; } lw_minimum;
  *  gives LW_OK · LW_NO_SOLUTION when f is nowhere finite */
 lw_status lw_solve_minimum(lw_function f, const void *context, double low, double high, int steps,
                            lw_minimum *least);
+
+/* A function of a few numbers, each within its own bounds. */
+enum { LW_LEAST_MAX = 3 };
+typedef double (*lw_function_of)(const double *x, const void *context);
+typedef struct lw_least {
+  int count;                                       /* 1 to LW_LEAST_MAX */
+  double low[LW_LEAST_MAX], high[LW_LEAST_MAX];
+  double step;                                     /* of the first searches, as a share of high - low */
+  double x[LW_LEAST_MAX], value;                   /* where to start, and after it the least found */
+} lw_least;
+
+/** A lower place of f near a start, by line searches (Brent's method) along each number in turn and along the
+ *  way they went together; needs no memory.
+ *  in    least   count, bounds, step and the start
+ *        turns   how often the whole is gone through at most
+ *  out   least   x and f there, never higher than at the start; unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION when f is not finite at the start
+ *  note  1 f may be infinite where it has no answer. The place is a lower one, not surely the lowest. */
+lw_status lw_solve_least(lw_function_of f, const void *context, int turns, lw_least *least);
 
 /** The integral of a smooth f over [low, high] (Gauss-Kronrod-Patterson, no memory needed).
  *  out   integral   unchanged on failure

@@ -12,6 +12,7 @@
 #include <lowwall/pressure.h>
 #include <lowwall/elastic.h>
 #include <lowwall/bearing.h>
+#include <lowwall/slip.h>
 #include <lowwall/checks.h>
 #include <lowwall/verdict.h>
 #include <lowwall/result.h>

@@ -84,3 +84,20 @@ Test(base, a_level_function_has_some_minimum_and_a_broken_one_none) {
   cr_expect(fabs(found.value - 3.7) < 1e-12);
   cr_expect(lw_solve_minimum(level, NULL, 3.0, 0.0, 37, &found) == LW_NO_SOLUTION);
 }
+
+/* A narrow valley that runs across the axes, with a bound across it and no answer beyond a line. */
+static double valley(const double *x, const void *context) {
+  (void)context;
+  double along = x[0] + x[1] - 1.3, across = x[0] - x[1] - 0.21, up = x[2] - 0.37;
+  return x[0] > 0.9 ? INFINITY : 2.5 + along * along + 40.0 * across * across + up * up;
+}
+
+Test(base, a_lower_place_is_found_across_a_valley) {
+  lw_least at = {.count = 3, .high = {1.0, 1.0, 1.0}, .step = 0.1, .x = {0.1, 0.9, 1.0}};
+  cr_assert_eq(lw_solve_least(valley, NULL, 40, &at), LW_OK);
+  cr_expect_lt(at.value, 2.5 + 1e-5);
+  cr_expect(fabs(at.x[0] - 0.755) < 0.01 && fabs(at.x[1] - 0.545) < 0.01 && fabs(at.x[2] - 0.37) < 0.01);
+  lw_least nowhere = {.count = 3, .high = {1.0, 1.0, 1.0}, .step = 0.1, .x = {0.95, 0.5, 0.5}};
+  cr_expect_eq(lw_solve_least(valley, NULL, 5, &nowhere), LW_NO_SOLUTION);
+  cr_expect(nowhere.x[0] > 0.94);
+}

@@ -5,7 +5,8 @@
 #include <stdbool.h>
 #include <stddef.h>
 
-/* Rows of tests/handbook/{earth_pressure,bearing,walls}.csv: published numbers and what they follow from. */
+/* Rows of tests/handbook/{earth_pressure,bearing,slip,walls}.csv: published numbers and what they follow
+ * from. */
 
 enum { CASE_CELL_MAX = 360, CASE_LINE_MAX = 2048 };
 
@@ -34,6 +35,7 @@ int case_each(const char *file, case_run run, case_taker taker, void *context);
 case_outcome case_earth_pressure(const case_row *row, double *value);
 case_outcome case_loads(const case_row *row, double *value);
 case_outcome case_bearing(const case_row *row, double *value);
+case_outcome case_slip(const case_row *row, double *value);
 
 /* The parts of case_hold_all: marks that go together, and ours against published and recomputed. */
 void case_check_marks(const case_row *row);

@@ -6,6 +6,7 @@ BEGIN {
   # a header with a name of its own belongs to the room that stands here
   names = "case sheet site soil section wall bearing pressure result verdict run verdict lowwall report"
   names = names " elastic pressure"
+  names = names " slip pressure"
   split(names, other, " ")
   for (i = 1; i in other; i += 2) rank[other[i]] = rank[other[i + 1]]
   n = split(file, part, "/")

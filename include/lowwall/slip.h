@@ -1,0 +1,162 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_SLIP_H
+#define LOWWALL_SLIP_H
+
+#include <lowwall/section.h>
+#include <lowwall/site.h>
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+/* A slip of wall and ground together along a circle, by slices. x runs from the front towards the soil, y up.
+ * A circle comes out of the ground in front (exit) and goes in behind (entry); what lies above it slides
+ * towards the front. */
+
+enum {
+  LW_SLIP_GROUND_MAX = 16,
+  LW_SLIP_LOAD_MAX = LW_LOAD_MAX + 3,
+  LW_SLIP_STRIP_MAX = LW_SLIP_GROUND_MAX + LW_OUTLINE_MAX + 2 * LW_SLIP_LOAD_MAX + 8,
+  LW_SLIP_SLICE_MAX = LW_SLIP_STRIP_MAX + 80
+};
+
+typedef enum lw_slip_method { LW_SLIP_BISHOP, LW_SLIP_ORDINARY, LW_SLIP_NOT } lw_slip_method;
+
+typedef struct lw_slip_soil {
+  double friction_rad, cohesion_kpa;
+  double unit_weight_kn_per_m3, saturated_unit_weight_kn_per_m3;
+  double bottom_y_m;       /* level of its underside; the last of a list lies on what is below */
+} lw_slip_soil;
+
+/* Per horizontal area between from and to, or a line load with from == to. */
+typedef struct lw_slip_load { double from_x_m, to_x_m, pressure_kpa, force_kn_per_m; } lw_slip_load;
+
+/* The water's surface: level up to the front, straight from there to the rear, level behind. It presses in
+ * the pores as deep as a point lies below it. -INFINITY: no water on that side. */
+typedef struct lw_slip_water {
+  double front_x_m, front_y_m, rear_x_m, rear_y_m, unit_weight_kn_per_m3;
+} lw_slip_water;
+
+/* Where circles are looked for: their exits and entries, in x. */
+typedef struct lw_slip_box { double exit_from_m, exit_to_m, entry_from_m, entry_to_m; } lw_slip_box;
+
+/* A cross-section through wall and ground. */
+typedef struct lw_slip_ground {
+  int corner_count;
+  lw_corner corner[LW_SLIP_GROUND_MAX]; /* of the surface, x never falling; two at one x are a step */
+  int soil_count;                       /* layers behind layer_x_m, from the top down */
+  lw_slip_soil soil[LW_SOIL_MAX];
+  double layer_x_m;                     /* in front of it there is only the ground below */
+  double raised_x_m, raised_kn_per_m3;  /* behind it, soil above raised_y_m is at least this heavy */
+  double raised_y_m;
+  lw_slip_soil below;                   /* everything under the layers, and in front of them */
+  lw_slip_water water;
+  int load_count;
+  lw_slip_load load[LW_SLIP_LOAD_MAX];
+  int body_count;                       /* the wall: circles pass below it; 0: there is none */
+  lw_corner body[LW_OUTLINE_MAX];
+  double body_kn_per_m3;
+  double pad_front_m, pad_rear_m, pad_y_m;  /* the pad's underside, which circles pass below as well */
+  double floor_y_m;                     /* no circle goes deeper; -INFINITY: no limit */
+  double seismic_horizontal;            /* kh, pushing to the front; 0: none */
+  lw_slip_box box;
+} lw_slip_ground;
+
+typedef struct lw_slip_circle {
+  double centre_x_m, centre_y_m, radius_m;
+  double exit_x_m, exit_y_m, entry_x_m, entry_y_m;
+} lw_slip_circle;
+
+/* One slice, as a student lists it. */
+typedef struct lw_slip_slice {
+  double x_m, width_m;         /* of its middle */
+  double base_y_m, length_m;   /* of its base: the middle's level, the arc's length */
+  double weight_kn_per_m;      /* with the loads on it */
+  double sine, cosine;         /* of α, the base's slope, positive where it falls towards the front */
+  double pore_kpa;             /* u at the middle of its base */
+  double tan_friction, cohesion_kpa;
+  double weight_y_m;           /* where its weight acts; matters to an earthquake only */
+} lw_slip_slice;
+
+typedef struct lw_slip_slices {
+  int count;
+  lw_slip_slice slice[LW_SLIP_SLICE_MAX];
+} lw_slip_slices;
+
+/* The factors of one circle. */
+typedef struct lw_slip {
+  lw_status status;            /* not LW_OK: no circle has an answer, reason says why */
+  lw_reason reason;
+  lw_slip_circle circle;
+  double ordinary, bishop;     /* bishop is 0 where it has no answer (the search was by ordinary slices) */
+  double driving_kn_per_m;     /* Σ W sin α, and the earthquake's part */
+  int slice_count, iterations; /* of Bishop */
+  int circles;                 /* tried in the search */
+} lw_slip;
+
+/** Bishop's simplified and the ordinary factor of one circle.
+ *  in    ground   a cross-section with x never falling along its surface
+ *        circle   its centre lies no lower than its entry
+ *        slices   how many at least, 4 to 64; corners of ground and wall cut more
+ *  out   slip     unchanged on failure
+ *        list     the slices, from the front; may be NULL
+ *  gives LW_OK · LW_NO_SOLUTION: it leaves the ground, cuts the wall, nothing drives it, or no iteration
+ *        settles (m_alpha below 0.2 counts as that)
+ *  note  1 Ordinary slices leave out the forces between slices: Σ [c l + (W cos α - u l) tan φ]/Σ W sin α;
+ *          a negative effective force counts as none. Bishop keeps the level ones:
+ *          Σ [c b + (W - u b) tan φ]/m_alpha /Σ W sin α, m_alpha = cos α + sin α tan φ/F.
+ *        2 An earthquake adds kh W times its arm over R to what drives, and takes kh W sin α off the
+ *          ordinary method's normal force.
+ *        3 A load on the ground counts only where it drives.
+ *  from  [FELLENIUS1936 circle]; [BISHOP1955 simplified]; [WHITMAN1967 m_alpha]; tested by
+ *        tests/handbook/slip.csv and tests/checks/slip.c */
+lw_status lw_slip_of_circle(const lw_slip_ground *ground, const lw_slip_circle *circle, int slices,
+                            lw_slip *slip, lw_slip_slices *list);
+
+/** The same from slices that are there already, a book's or one's own.
+ *  in    list     weight, sine, cosine, width, length, pore pressure and strength of each
+ *        circle   centre and radius for an earthquake's arm; NULL where there is none
+ *        seismic  kh   1   0: none
+ *        method   LW_SLIP_ORDINARY: an answer need not be one by Bishop, which is then 0
+ *  out   slip     unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION, as above
+ *  from  [FELLENIUS1936 circle]; [BISHOP1955 simplified]; tested by tests/handbook/slip.csv */
+lw_status lw_slip_of_slices(const lw_slip_slices *list, const lw_slip_circle *circle, double seismic,
+                            lw_slip_method method, lw_slip *slip);
+
+/** The circle with the least factor: a grid of exits, entries and depths, then line searches from its best.
+ *  in    ground   as above; its box holds the exits and entries to try
+ *        method   the factor that is made least: Bishop's or the ordinary one
+ *  out   slip     status LW_NO_SOLUTION with the reason no-circle when no circle has an answer
+ *  note  1 A circle passes below every corner of the wall, of the pad and of the ground between its ends,
+ *          does not overhang at its entry and stays above the floor.
+ *        2 A refined circle is kept only when it is worse for the wall than the one it came from.
+ *        3 A grid has gaps: within 1 % of a grid forty times as dense, on the walls that were tried.
+ *  from  [BISHOP1955 simplified]; tested by tests/handbook/slip.csv and tests/checks/slip.c */
+void lw_slip_search(const lw_slip_ground *ground, lw_slip_method method, lw_slip *slip);
+
+/** Factor of a long straight slope against a slip parallel to it.
+ *  in    soil        friction, cohesion, unit weight (of the whole slipping layer)
+ *        slope_rad   β   rad   0 < β < π/2
+ *        depth_m     vertical depth of the plane, z > 0
+ *        water_kpa   uplift on it per horizontal area, γw m z; flow along the slope: γw m z cos²β is u
+ *  gives [c + (γ z - water) cos²β tan φ]/(γ z sin β cos β)
+ *  from  [TAYLOR1948 infinite slope]; tested by tests/handbook/slip.csv */
+double lw_slip_infinite(const lw_slip_soil *soil, double slope_rad, double depth_m, double water_kpa);
+
+/** Height at which a free face stands on its own, by a plane through its foot.
+ *  in    soil       friction, cohesion, unit weight
+ *        face_rad   slope of the face from the horizontal   rad   φ < face ≤ π/2
+ *        factor     on cohesion and tan φ alike   1   > 0
+ *  out   height_m   unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION with the reason angle-out-of-range where the face is no steeper than φ
+ *  note  1 4 c sin(face) cos φ/{γ [1 - cos(face - φ)]}. No crack, no water, level ground above: a real cut
+ *          stands less high, and for a shorter time. Steep faces only; a circle is worse below about 60°.
+ *  from  [CULMANN1866 free face]; tested by tests/handbook/slip.csv */
+lw_status lw_free_face_height(const lw_slip_soil *soil, double face_rad, double factor, double *height_m,
+                              lw_error *error);
+
+#ifdef __cplusplus
+}
+#endif
+#endif

@@ -1,0 +1,105 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <math.h>
+
+#include "slip_parts.h"
+
+/* The factors of one circle. */
+
+enum { ITERATIONS = 100 };
+static const double SETTLED = 1e-8, LEAST_M_ALPHA = 0.2, TOUCH_M = 1e-7;
+
+static bool below(const lw_slip_circle *circle, double x_m, double y_m) {
+  if (x_m <= circle->exit_x_m || x_m >= circle->entry_x_m) return true;
+  double dx = x_m - circle->centre_x_m, dy = y_m - circle->centre_y_m;
+  return sqrt(dx * dx + dy * dy) <= circle->radius_m + TOUCH_M;
+}
+
+/* A wall or pad that reaches out of what slides is cut. */
+static bool inside(const lw_slip_circle *circle, double x_m, double y_m) {
+  return x_m >= circle->exit_x_m - TOUCH_M && x_m <= circle->entry_x_m + TOUCH_M && below(circle, x_m, y_m);
+}
+
+bool lw_slip_clear(const lw_slip_ground *ground, const lw_slip_circle *circle) {
+  if (circle->centre_y_m < circle->entry_y_m - TOUCH_M) return false;
+  double deepest =
+      circle->centre_x_m < circle->exit_x_m ? circle->exit_y_m : circle->centre_y_m - circle->radius_m;
+  if (deepest < ground->floor_y_m - TOUCH_M) return false;
+  for (int i = 0; i < ground->corner_count; i++)
+    if (!below(circle, ground->corner[i].x_m, ground->corner[i].y_m)) return false;
+  if (ground->body_count == 0) return true;
+  for (int i = 0; i < ground->body_count; i++) {
+    double x = ground->body[i].x_m, y = ground->body[i].y_m;
+    /* Above the ground behind only its place counts. */
+    if (!inside(circle, x, fmin(y, circle->entry_y_m))) return false;
+  }
+  return inside(circle, ground->pad_front_m, ground->pad_y_m) &&
+         inside(circle, ground->pad_rear_m, ground->pad_y_m);
+}
+
+static void sums(const lw_slip_slices *list, const lw_slip_circle *circle, double kh, double *driving,
+                 double *resisting) {
+  *driving = *resisting = 0.0;
+  for (int i = 0; i < list->count; i++) {
+    const lw_slip_slice *s = &list->slice[i];
+    double shaken = kh * s->weight_kn_per_m;
+    double normal = s->weight_kn_per_m * s->cosine - shaken * s->sine - s->pore_kpa * s->length_m;
+    *driving += s->weight_kn_per_m * s->sine;
+    if (circle && kh > 0.0) *driving += shaken * (circle->centre_y_m - s->weight_y_m) / circle->radius_m;
+    *resisting += s->cohesion_kpa * s->length_m + fmax(normal, 0.0) * s->tan_friction;
+  }
+}
+
+static bool bishop(const lw_slip_slices *list, double driving, double start, lw_slip *slip) {
+  double part[LW_SLIP_SLICE_MAX], turn[LW_SLIP_SLICE_MAX];
+  for (int i = 0; i < list->count; i++) {
+    const lw_slip_slice *s = &list->slice[i];
+    double carried = fmax(s->weight_kn_per_m - s->pore_kpa * s->width_m, 0.0);
+    part[i] = s->cohesion_kpa * s->width_m + carried * s->tan_friction;
+    turn[i] = s->sine * s->tan_friction;
+  }
+  double factor = start, least = 1.0;
+  for (int round = 1; round <= ITERATIONS; round++) {
+    double sum = 0.0, over = 1.0 / factor;
+    least = 1.0;
+    for (int i = 0; i < list->count; i++) {
+      double m_alpha = list->slice[i].cosine + turn[i] * over;
+      least = m_alpha < least ? m_alpha : least;
+      sum += part[i] / m_alpha;
+    }
+    double next = sum / driving;
+    if (!(next > 0.0) || !isfinite(next) || least <= 0.0) return false;
+    bool settled = fabs(next - factor) <= SETTLED * next;
+    factor = next;
+    if (!settled) continue;
+    slip->bishop = factor;
+    slip->iterations = round;
+    return least >= LEAST_M_ALPHA;
+  }
+  return false;
+}
+
+lw_status lw_slip_of_slices(const lw_slip_slices *list, const lw_slip_circle *circle, double seismic,
+                            lw_slip_method method, lw_slip *slip) {
+  lw_slip found = {.slice_count = list->count};
+  double resisting;
+  if (circle) found.circle = *circle;
+  sums(list, circle, seismic, &found.driving_kn_per_m, &resisting);
+  if (!(found.driving_kn_per_m > 1e-9)) return LW_NO_SOLUTION;
+  found.ordinary = resisting / found.driving_kn_per_m;
+  bool known = bishop(list, found.driving_kn_per_m, fmax(found.ordinary, 0.1), &found);
+  if (!known) found.bishop = 0.0;
+  if (!known && method == LW_SLIP_BISHOP) return LW_NO_SOLUTION;
+  *slip = found;
+  return LW_OK;
+}
+
+lw_status lw_slip_of_circle(const lw_slip_ground *ground, const lw_slip_circle *circle, int slices,
+                            lw_slip *slip, lw_slip_slices *list) {
+  lw_slip_strips strips;
+  lw_slip_slices own;
+  if (!list) list = &own;
+  if (!lw_slip_clear(ground, circle)) return LW_NO_SOLUTION;
+  lw_slip_cut(ground, &strips);
+  if (!lw_slip_slice_up(&strips, circle, slices, list)) return LW_NO_SOLUTION;
+  return lw_slip_of_slices(list, circle, ground->seismic_horizontal, LW_SLIP_BISHOP, slip);
+}

@@ -1,0 +1,42 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_CHECKS_SLIP_PARTS_H
+#define LOWWALL_CHECKS_SLIP_PARTS_H
+
+#include <lowwall/slip.h>
+
+/* A cross-section cut at every x where something begins, ends or bends: between two of them all is straight,
+ * so that a slice is weighed from a few numbers. */
+
+typedef struct lw_slip_line {
+  double start, end; /* level at both ends of the strip */
+} lw_slip_line;
+
+typedef struct lw_slip_strip {
+  double from_x_m, to_x_m;
+  lw_slip_line soil;        /* the ground's surface */
+  lw_slip_line bottom, top; /* of the wall, where it stands here */
+  lw_slip_line water;       /* -INFINITY: none */
+  bool has_body, layered, raised;
+  double pressure_kpa; /* of loads on the ground */
+} lw_slip_strip;
+
+typedef struct lw_slip_strips {
+  const lw_slip_ground *ground;
+  double tan_friction[LW_SOIL_MAX], tan_below;
+  int count;
+  lw_slip_strip strip[LW_SLIP_STRIP_MAX];
+} lw_slip_strips;
+
+void lw_slip_cut(const lw_slip_ground *ground, lw_slip_strips *strips);
+
+/* The ground's surface at x; at a step the level on the side asked for. */
+double lw_slip_surface(const lw_slip_ground *ground, double x_m, bool from_behind);
+
+/* Slices of a circle; false when there are too many. */
+bool lw_slip_slice_up(const lw_slip_strips *strips, const lw_slip_circle *circle, int slices,
+                      lw_slip_slices *list);
+
+/* True when the circle passes below wall, pad and ground, and not below the floor. */
+bool lw_slip_clear(const lw_slip_ground *ground, const lw_slip_circle *circle);
+
+#endif

@@ -1,0 +1,23 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <lowwall/slip.h>
+
+#include <math.h>
+
+/* Slips along a plane: the long slope and the free face. */
+
+double lw_slip_infinite(const lw_slip_soil *soil, double slope_rad, double depth_m, double water_kpa) {
+  double s = sin(slope_rad), c = cos(slope_rad), weight = soil->unit_weight_kn_per_m3 * depth_m;
+  double normal = fmax(weight - water_kpa, 0.0) * c * c;
+  return (soil->cohesion_kpa + normal * tan(soil->friction_rad)) / (weight * s * c);
+}
+
+lw_status lw_free_face_height(const lw_slip_soil *soil, double face_rad, double factor, double *height_m,
+                              lw_error *error) {
+  double phi = atan(tan(soil->friction_rad) / factor), cohesion = soil->cohesion_kpa / factor;
+  if (!(factor > 0.0) || face_rad <= phi + 1e-9 || face_rad > 1.5707963267948967 + 1e-9)
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE, "%s",
+                        "a face no steeper than its friction stands at any height by this formula");
+  *height_m =
+      4.0 * cohesion * sin(face_rad) * cos(phi) / (soil->unit_weight_kn_per_m3 * (1.0 - cos(face_rad - phi)));
+  return LW_OK;
+}

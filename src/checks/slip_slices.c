@@ -1,0 +1,150 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <math.h>
+
+#include "slip_parts.h"
+
+/* What lies above a circle, slice by slice. */
+
+static const double SAME_M = 1e-9;
+
+typedef struct column {
+  double weight, moment; /* kN per m2 of plan, and that times its level */
+} column;
+
+typedef struct span {
+  double low, high, water;
+} span;
+
+static void weigh(const span *s, double moist, double saturated, column *sum) {
+  if (s->high <= s->low) return;
+  double level = fmin(fmax(s->water, s->low), s->high);
+  double dry = moist * (s->high - level), wet = saturated * (level - s->low);
+  sum->weight += dry + wet;
+  sum->moment += 0.5 * (dry * (s->high + level) + wet * (level + s->low));
+}
+
+/* Soil between two levels of one strip, layer by layer from the top. */
+static void weigh_soil(const lw_slip_strips *strips, const lw_slip_strip *at, const span *whole,
+                       column *sum) {
+  const lw_slip_ground *ground = strips->ground;
+  double high = whole->high;
+  for (int i = 0; at->layered && i < ground->soil_count && high > whole->low; i++) {
+    const lw_slip_soil *soil = &ground->soil[i];
+    double low = fmax(soil->bottom_y_m, whole->low), moist = soil->unit_weight_kn_per_m3;
+    if (at->raised && high > ground->raised_y_m) {
+      double step = fmax(low, ground->raised_y_m), heavy = fmax(moist, ground->raised_kn_per_m3);
+      weigh(&(span){step, high, whole->water}, heavy, fmax(heavy, soil->saturated_unit_weight_kn_per_m3),
+            sum);
+      high = step;
+    }
+    weigh(&(span){low, high, whole->water}, moist, soil->saturated_unit_weight_kn_per_m3, sum);
+    high = fmin(high, low);
+  }
+  weigh(&(span){whole->low, high, whole->water}, ground->below.unit_weight_kn_per_m3,
+        ground->below.saturated_unit_weight_kn_per_m3, sum);
+}
+
+static double along(const lw_slip_line *line, double share) {
+  return line->start + share * (line->end - line->start);
+}
+
+static column weigh_column(const lw_slip_strips *strips, const lw_slip_strip *at, double share,
+                           double base_m) {
+  column sum = {0.0, 0.0};
+  double soil = along(&at->soil, share), water = isfinite(at->water.start) ? along(&at->water, share) : -1e30;
+  if (!at->has_body) {
+    weigh_soil(strips, at, &(span){base_m, soil, water}, &sum);
+    return sum;
+  }
+  double bottom = along(&at->bottom, share), top = along(&at->top, share);
+  double weight = strips->ground->body_kn_per_m3;
+  /* What a wall overhangs is filled behind it, whatever the ground's line does under it. */
+  weigh_soil(strips, at, &(span){base_m, bottom, water}, &sum);
+  weigh(&(span){bottom, top, -1e30}, weight, weight, &sum);
+  weigh_soil(strips, at, &(span){top, fmax(soil, top), water}, &sum);
+  return sum;
+}
+
+/* Strength where the base of a slice lies. */
+static void strength(const lw_slip_strips *strips, const lw_slip_strip *at, lw_slip_slice *slice) {
+  const lw_slip_ground *ground = strips->ground;
+  slice->tan_friction = strips->tan_below;
+  slice->cohesion_kpa = ground->below.cohesion_kpa;
+  for (int i = 0; at->layered && i < ground->soil_count; i++) {
+    if (slice->base_y_m <= ground->soil[i].bottom_y_m) continue;
+    slice->tan_friction = strips->tan_friction[i];
+    slice->cohesion_kpa = ground->soil[i].cohesion_kpa;
+    return;
+  }
+}
+
+/* Length of the arc over a chord: the series is good to 1e-7 for slices, and needs no arc sine. */
+static double arc_of(double chord_m, double radius_m) {
+  double z = 0.5 * chord_m / radius_m, zz = z * z;
+  return chord_m * (1.0 + zz / 6.0 + 3.0 * zz * zz / 40.0 + 15.0 * zz * zz * zz / 336.0);
+}
+
+static double circle_y(const lw_slip_circle *circle, double x_m) {
+  double dx = x_m - circle->centre_x_m, rest = circle->radius_m * circle->radius_m - dx * dx;
+  return circle->centre_y_m - sqrt(fmax(rest, 0.0));
+}
+
+/* Line loads on a slice. */
+static double line_loads(const lw_slip_ground *ground, double from_m, double to_m) {
+  double sum = 0.0;
+  for (int i = 0; i < ground->load_count; i++) {
+    const lw_slip_load *load = &ground->load[i];
+    bool here = load->from_x_m >= from_m && load->from_x_m < to_m;
+    if (here && load->to_x_m - load->from_x_m <= SAME_M) sum += load->force_kn_per_m;
+  }
+  return sum;
+}
+
+static void slice_of(const lw_slip_strips *strips, const lw_slip_strip *at, const lw_slip_circle *circle,
+                     const double edge[4], lw_slip_slice *slice) {
+  double from = edge[0], to = edge[1], width = to - from, middle = 0.5 * (from + to);
+  double share = (middle - at->from_x_m) / (at->to_x_m - at->from_x_m);
+  slice->x_m = middle;
+  slice->width_m = width;
+  slice->base_y_m = circle_y(circle, middle);
+  slice->length_m = arc_of(sqrt(width * width + (edge[3] - edge[2]) * (edge[3] - edge[2])), circle->radius_m);
+  slice->sine = (middle - circle->centre_x_m) / circle->radius_m;
+  slice->cosine = fmin(width / slice->length_m, 1.0);
+  column sum = weigh_column(strips, at, share, slice->base_y_m);
+  double load = at->pressure_kpa * width;
+  if (strips->ground->load_count > 0) load += line_loads(strips->ground, from, to);
+  double top = along(&at->soil, share);
+  if (slice->sine <= 0.0) load = 0.0;
+  slice->weight_kn_per_m = sum.weight * width + load;
+  slice->weight_y_m = slice->weight_kn_per_m > 0.0
+                          ? (sum.moment * width + load * top) / slice->weight_kn_per_m
+                          : slice->base_y_m;
+  double water = isfinite(at->water.start) ? along(&at->water, share) - slice->base_y_m : 0.0;
+  slice->pore_kpa = fmax(water, 0.0) * strips->ground->water.unit_weight_kn_per_m3;
+  strength(strips, at, slice);
+}
+
+bool lw_slip_slice_up(const lw_slip_strips *strips, const lw_slip_circle *circle, int slices,
+                      lw_slip_slices *list) {
+  double widest = (circle->entry_x_m - circle->exit_x_m) / slices;
+  int i = 0;
+  list->count = 0;
+  while (i < strips->count && strips->strip[i].to_x_m <= circle->exit_x_m + SAME_M) i++;
+  for (; i < strips->count && strips->strip[i].from_x_m < circle->entry_x_m - SAME_M; i++) {
+    const lw_slip_strip *at = &strips->strip[i];
+    double from = fmax(at->from_x_m, circle->exit_x_m), to = fmin(at->to_x_m, circle->entry_x_m);
+    int parts = (int)ceil((to - from) / widest - 1e-6);
+    parts = parts < 1 ? 1 : parts;
+    if (list->count + parts > LW_SLIP_SLICE_MAX) return false;
+    double width = (to - from) / parts;
+    double edge[4] = {from, from, 0.0, circle_y(circle, from)};
+    for (int k = 1; k <= parts; k++) {
+      edge[0] = edge[1];
+      edge[2] = edge[3];
+      edge[1] = from + k * width;
+      edge[3] = circle_y(circle, edge[1]);
+      slice_of(strips, at, circle, edge, &list->slice[list->count++]);
+    }
+  }
+  return list->count > 0;
+}
