@@ -38,6 +38,8 @@ typedef enum lw_status {
   X(STEEPER_THAN_FRICTION, "steeper-than-friction", \
     "the ground is steeper than the soil's own angle of friction") \
   X(NO_WEDGE, "no-wedge", "no wedge of soil is critical") \
+  X(NO_SEISMIC_WEDGE, "no-seismic-wedge", \
+    "in this earthquake the ground slides by itself: friction less slope is below the earthquake's angle") \
   X(ANGLE_OUT_OF_RANGE, "angle-out-of-range", "an angle is outside the range of the formula") \
   X(UPLIFT_UNSETTLED, "uplift-unsettled", "uplift and base contact do not settle on one answer") \
   X(FRONT_SLOPE, "front-slope", "the ground falls away in front, and the bearing value given ignores it") \

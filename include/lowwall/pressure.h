@@ -27,11 +27,13 @@ typedef struct lw_layer {
 } lw_layer;
 
 /* A load of limited width on the ground or below it: pressure between near and far, or a line load with
- * near == far; a point load is a line load of its whole force on one metre. */
+ * near == far; a point load is a line load of its whole force on one metre. A push is level, positive towards
+ * the wall, and whole as soon as a body of soil holds the near edge. */
 typedef struct lw_plane_load {
   double near_m, far_m, pressure_kpa, force_kn_per_m;
   double below_m;              /* of the ground's level at its near edge; 0: on the ground */
   bool point;
+  double push_kn_per_m;
 } lw_plane_load;
 
 /* A plane that soil pushes on, and what it meets from its top down. */
@@ -49,6 +51,7 @@ typedef struct lw_plane {
   int load_count;
   lw_plane_load load[LW_LOAD_MAX];
   bool along_ground;           /* Rankine: the thrust lies along the ground, wall_friction_rad that angle */
+  lw_seismic seismic;              /* all 0: no earthquake */
 } lw_plane;
 
 enum { LW_PROFILE_MAX = 4 * (LW_SOIL_MAX + 1) };
@@ -150,12 +153,17 @@ lw_status lw_at_rest_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
  *  in    state     active or passive
  *        plane     height > 0, 1 to LW_SOIL_MAX layers
  *  out   wedge     unchanged on failure
- *  gives LW_OK · LW_NO_SOLUTION with the reason no-wedge-at-rest, steeper-than-friction or no-wedge
+ *  gives LW_OK · LW_NO_SOLUTION with the reason no-wedge-at-rest, steeper-than-friction, no-seismic-wedge or
+ *        no-wedge
  *  note  1 It knows nothing of the closed formulas; where lw_plane_is_plain, they agree to 1e-6.
  *        2 Friction along the plane is that of the layers, weighted by the stress on each stretch.
  *        3 Active soil with cohesion cracks, from the ground down, where its last column would only pull. On
  *          a smooth upright wall that is Rankine's crack. A layer without cohesion keeps no crack open.
  *        4 Soil above the plane's top counts as the first layer, and as above the water.
+ *        5 An earthquake moves the body and the loads on it: level, towards the wall when active and away from
+ *          it when passive; below water with its saturated weight, or its moist weight where pervious.
+ *        6 The part of the thrust that a load's push makes acts where a line through the load, parallel to the
+ *          failure plane, meets the back.
  *  from  [COULOMB1776 trial wedge]; tested by tests/handbook/earth_pressure.csv and the closed formulas */
 lw_status lw_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_wedge *wedge, lw_error *error,
                           const lw_working *working);
@@ -182,7 +190,8 @@ typedef struct lw_pressure_routine {
 const lw_pressure_routine *lw_pressure_routine_of(lw_pressure_method method);
 
 /** True when formula and wedge must agree: one cohesionless soil, straight ground well below its friction
- *  angle, uniform load, no water surface within the height or below ground that rises from it. */
+ *  angle, uniform load, no water surface within the height or below ground that rises from it, no uniform load
+ *  on wet ground in an earthquake. */
 bool lw_plane_is_plain(const lw_plane *plane);
 
 /** The critical wedge of one plain plane from that of another with the same angles and friction: both are the

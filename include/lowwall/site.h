@@ -13,6 +13,14 @@ extern "C" {
  * INFINITY stands for "nowhere": the last soil's bottom, the depth of water that is not there, a slope that
  * never ends. */
 
+/* An earthquake as a steady push: shares of the weight of whatever it moves. */
+typedef struct lw_seismic {
+  double horizontal;      /* kh, always to the worse side */
+  double vertical;        /* kv, positive upwards: weight counts 1 - kv */
+  double height_share;    /* of the plane's height: where what it adds to a thrust acts */
+  bool pervious;          /* water below moves by itself; else it moves with the soil */
+} lw_seismic;
+
 typedef struct lw_soil {
   double friction_rad, cohesion_kpa;
   double unit_weight_kn_per_m3;            /* moist, where it pushes */

@@ -27,9 +27,14 @@ bool lw_plane_is_plain(const lw_plane *plane) {
   /* Ground that rises above water at the plane's top is heavier than what lies below. */
   bool one_weight = (plane->water_depth_m <= 0.0 && level) || plane->water_depth_m >= plane->height_m;
   bool straight = level || isinf(plane->slope_run_m);
-  /* At β = φ the critical wedge has no end, and no search finds its far side. */
-  bool ends = plane->slope_rad < soil->friction_rad - 1e-3;
-  return one_soil && one_weight && straight && ends && plane->load_count == 0 && soil->cohesion_kpa <= 0.0;
+  /* At β = φ the critical wedge has no end, and no search finds its far side; an earthquake turns β by ψ. */
+  bool wet = plane->water_depth_m <= 0.0, shaken = plane->seismic.horizontal > 0.0;
+  double steepest = plane->slope_rad + lw_layer_turned(plane, lw_layer_at(plane, 0.0), wet);
+  bool ends = steepest < soil->friction_rad - 1e-3;
+  /* Below water an earthquake turns the soil's weight further than that of a load on it. */
+  bool turns_alike = !(shaken && wet && plane->surcharge_kpa > 0.0);
+  bool even = plane->load_count == 0 && turns_alike && soil->cohesion_kpa <= 0.0;
+  return one_soil && one_weight && straight && ends && even;
 }
 
 void lw_thrust_record(const lw_plane *plane, const lw_thrust *thrust, const lw_working *working) {

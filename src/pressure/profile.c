@@ -34,6 +34,17 @@ double lw_layer_weight(const lw_plane *plane, int layer, bool wet) {
              : soil->unit_weight_kn_per_m3;
 }
 
+double lw_layer_moved(const lw_plane *plane, int layer, bool wet) {
+  const lw_layer *soil = &plane->layer[layer];
+  return wet && !plane->seismic.pervious ? soil->saturated_unit_weight_kn_per_m3
+                                         : soil->unit_weight_kn_per_m3;
+}
+
+double lw_layer_turned(const lw_plane *plane, int layer, bool wet) {
+  double weight = (1.0 - plane->seismic.vertical) * lw_layer_weight(plane, layer, wet);
+  return atan2(plane->seismic.horizontal * lw_layer_moved(plane, layer, wet), weight);
+}
+
 void lw_thrust_resolve(lw_thrust *thrust) {
   thrust->horizontal_kn_per_m = thrust->total_kn_per_m * cos(thrust->angle_rad);
   thrust->vertical_kn_per_m = thrust->total_kn_per_m * sin(thrust->angle_rad);

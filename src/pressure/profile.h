@@ -23,6 +23,13 @@ int lw_layer_at(const lw_plane *plane, double depth_m);
 /* Unit weight of a layer: moist, or buoyant below the water. */
 double lw_layer_weight(const lw_plane *plane, int layer, bool wet);
 
+/* Unit weight that an earthquake moves: below water the saturated one, or the moist one where the water moves
+ * by itself. */
+double lw_layer_moved(const lw_plane *plane, int layer, bool wet);
+
+/* The angle ψ by which an earthquake turns the weight of a layer. */
+double lw_layer_turned(const lw_plane *plane, int layer, bool wet);
+
 /* Water behind the plane, and in the crack of thrust->crack_depth_m if cracks may fill: its force, height,
  * and its pressure in the profile. */
 void lw_thrust_add_water(const lw_plane *plane, lw_thrust *thrust);

@@ -26,16 +26,18 @@ static search search_of(lw_earth_state state, const lw_plane *plane) {
   return s;
 }
 
-/* Equilibrium of the body: weight, thrust at δ to the normal of the back, reaction at φ to that of the
- * failure plane, cohesion along it: P = (W sin(ρ-φ) - C cos φ) / cos(ρ-φ-δ-θ), both parts divided by cos φ.
- * NAN where the three directions do not close. */
+/* Equilibrium of the body: weight, level push, thrust at δ to the normal of the back, reaction at φ to that of
+ * the failure plane, cohesion along it, both parts divided by cos φ:
+ * P = (W sin(ρ-φ) + E cos(ρ-φ) - C cos φ) / cos(ρ-φ-δ-θ). NAN where the directions do not close. */
 static double thrust_of(const search *s, const lw_wedge_line *line, lw_wedge_body *body) {
   if (!lw_wedge_body_of(&s->frame, line, body)) return NAN;
   double rub = s->sign * body->friction_tan;
   double up = line->rise - rub * line->run, along = line->run + rub * line->rise;
   double closing = along * s->cos_lean + up * s->sin_lean;
   if (closing <= 1e-9) return NAN;
-  return (body->weight_kn_per_m * up - s->sign * body->cohesion_kn_per_m) / closing;
+  double weight = body->weight_kn_per_m * (1.0 - s->frame.plane->seismic.vertical);
+  double level = lw_wedge_level(s->sign, s->frame.plane, body);
+  return (weight * up + level * along - s->sign * body->cohesion_kn_per_m) / closing;
 }
 
 /* Soil with cohesion may crack or not, and down to any layer: whichever pushes most. A load beyond a crack
@@ -79,17 +81,34 @@ static void try_corners(const search *s, double low, double high, lw_minimum *be
   }
 }
 
-/* The line through the body's centroid, parallel to the failure plane, meets the back there. */
-static double height_of(const lw_plane *plane, double angle_rad, const lw_wedge_body *body) {
+/* A line through a point of the body, parallel to the failure plane, meets the back there. */
+static double meets_back(const lw_plane *plane, double angle_rad, double x_m, double y_m) {
   double rise = sin(angle_rad), run = cos(angle_rad), lean = tan(plane->batter_rad);
   double level = run + rise * lean;
   if (level < 1e-9) return plane->height_m / 3.0;
-  double y = (body->y_m * run - body->x_m * rise) / level;
+  double y = (y_m * run - x_m * rise) / level;
   return fmin(fmax(y, 0.0), plane->height_m);
+}
+
+/* What the weight makes of the thrust acts by the body's centroid, what a push makes of it by the push's place.
+ * The thrust is linear in both. */
+static double height_of(const search *s, double angle_rad, const lw_wedge_body *body, double thrust) {
+  const lw_plane *plane = s->frame.plane;
+  double by_weight = meets_back(plane, angle_rad, body->x_m, body->y_m);
+  double rub = s->sign * body->friction_tan, rise = sin(angle_rad), run = cos(angle_rad);
+  double along = run + rub * rise, up = rise - rub * run;
+  double by_push = body->push_kn_per_m * along / (along * s->cos_lean + up * s->sin_lean);
+  if (by_push <= 1e-12 || thrust <= 1e-12) return by_weight;
+  double share = fmin(by_push / thrust, 1.0);
+  double at_push = meets_back(plane, angle_rad, body->push_x_m, body->push_y_m);
+  return by_weight + share * (at_push - by_weight);
 }
 
 static lw_status no_wedge(const lw_plane *plane, lw_error *error) {
   const lw_layer *soil = &plane->layer[0];
+  if (plane->slope_rad <= soil->friction_rad && plane->seismic.horizontal > 0.0)
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_SEISMIC_WEDGE,
+                        "in this earthquake the ground slides by itself");
   if (plane->slope_rad > soil->friction_rad && isinf(plane->slope_run_m))
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_STEEPER_THAN_FRICTION,
                         "the ground is steeper than the soil's own angle of friction");
@@ -101,22 +120,26 @@ lw_status lw_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_wedge 
   search s = search_of(state, plane);
   if (state == LW_AT_REST)
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE_AT_REST, "at rest no wedge slides");
-  bool endless = isinf(plane->slope_run_m);
+  bool endless = isinf(plane->slope_run_m), active = state == LW_ACTIVE;
   double low = (endless ? plane->slope_rad : 0.0) + 1e-6, high = HALF_PI + plane->batter_rad - 1e-9;
   lw_minimum best;
-  if (!(low < high) || (endless && state == LW_ACTIVE && plane->slope_rad > plane->layer[0].friction_rad))
+  double steepest = plane->slope_rad + lw_layer_turned(plane, 0, plane->water_depth_m <= 0.0);
+  if (!(low < high) || (endless && active && steepest > plane->layer[0].friction_rad))
     return no_wedge(plane, error);
   lw_status status = lw_solve_minimum(to_minimise, &s, low, high, broken(plane) ? SCAN_BROKEN : SCAN, &best);
   if (status != LW_OK) return no_wedge(plane, error);
   try_corners(&s, low, high, &best);
   lw_wedge_body body;
   if (isnan(thrust_at(&s, best.x, &body))) return no_wedge(plane, error);
+  /* The flatter the plane the greater the thrust: in this earthquake nothing holds the ground back. */
+  bool endless_body = best.x < low + 1e-4;
+  if (active && endless_body && plane->seismic.horizontal > 0.0) return no_wedge(plane, error);
   *wedge = (lw_wedge){.thrust_kn_per_m = state == LW_PASSIVE ? best.value : fmax(-best.value, 0.0),
                       .plane_angle_rad = best.x,
                       .weight_kn_per_m = body.weight_kn_per_m,
                       .reach_m = body.reach_m,
                       .crack_depth_m = body.crack_depth_m,
-                      .height_of_action_m = height_of(plane, best.x, &body)};
+                      .height_of_action_m = height_of(&s, best.x, &body, fabs(best.value))};
   lw_wedge_record(state, plane, &body, wedge, working);
   return LW_OK;
 }

@@ -9,11 +9,17 @@ static bool same(double a, double b) {
   return fabs(a - b) < 1e-12;
 }
 
+/* By an earthquake; the same for both where the bodies move alike. */
+static double turned(const lw_plane *plane) {
+  return lw_layer_turned(plane, lw_layer_at(plane, 0.0), plane->water_depth_m <= 0.0);
+}
+
 static bool alike(const lw_plane *a, const lw_plane *b) {
   const lw_layer *soil_a = &a->layer[lw_layer_at(a, 0.0)], *soil_b = &b->layer[lw_layer_at(b, 0.0)];
   bool angles = same(a->batter_rad, b->batter_rad) && same(a->wall_friction_rad, b->wall_friction_rad) &&
                 same(a->slope_rad, b->slope_rad) && same(soil_a->friction_rad, soil_b->friction_rad);
-  return angles && lw_plane_is_plain(a) && lw_plane_is_plain(b);
+  bool shaken = same(a->seismic.vertical, b->seismic.vertical) && same(turned(a), turned(b));
+  return angles && shaken && lw_plane_is_plain(a) && lw_plane_is_plain(b);
 }
 
 static double unit_weight_of(const lw_plane *plane) {

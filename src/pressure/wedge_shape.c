@@ -112,14 +112,24 @@ static void shape(const lw_wedge_frame *frame, double behind_m, double crack_m, 
   body->corner[body->count++] = frame->top;
 }
 
-static void add_weight(lw_wedge_body *body, double weight, double x_m, double y_m) {
+static void add_weight(lw_wedge_body *body, double weight, double moved, double x_m, double y_m) {
   body->weight_kn_per_m += weight;
+  body->moved_kn_per_m += moved;
   body->x_m += weight * x_m;
   body->y_m += weight * y_m;
 }
 
+/* Of one soil: what presses on the failure plane, and what an earthquake moves. */
+typedef struct unit_weights {
+  double effective, moved;
+} unit_weights;
+
+static unit_weights weights_of(const lw_plane *plane, int layer, bool wet) {
+  return (unit_weights){lw_layer_weight(plane, layer, wet), lw_layer_moved(plane, layer, wet)};
+}
+
 /* The part of the body between two depths below the plane's top. */
-static void add_band(const body_corners *whole, double high_y, double low_y, double unit_weight,
+static void add_band(const body_corners *whole, double high_y, double low_y, const unit_weights *weights,
                      lw_wedge_body *body) {
   lw_corner above[CORNERS + 2], band[CORNERS + 4], at;
   double area;
@@ -127,7 +137,7 @@ static void add_band(const body_corners *whole, double high_y, double low_y, dou
   n = lw_polygon_cut(above, n, high_y, false, band);
   if (n < 3) return;
   lw_polygon_area(band, n, &area, &at);
-  add_weight(body, area * unit_weight, at.x_m, at.y_m);
+  add_weight(body, area * weights->effective, area * weights->moved, at.x_m, at.y_m);
 }
 
 static double highest(const body_corners *whole) {
@@ -158,10 +168,11 @@ static void layered(const lw_wedge_frame *frame, const body_corners *whole, doub
   for (double depth = fmin(plane->height_m - highest(whole), 0.0); depth < plane->height_m;) {
     int i = lw_layer_at(plane, depth);
     bool wet = depth >= plane->water_depth_m;
-    double bottom = fmin(plane->height_m, plane->layer[i].bottom_m), weight = lw_layer_weight(plane, i, wet);
+    unit_weights weights = weights_of(plane, i, wet);
+    double bottom = fmin(plane->height_m, plane->layer[i].bottom_m), weight = weights.effective;
     if (!wet) bottom = fmin(bottom, plane->water_depth_m);
     double high = plane->height_m - depth;
-    add_band(whole, high, plane->height_m - bottom, weight, body);
+    add_band(whole, high, plane->height_m - bottom, &weights, body);
     double through = fmin(high, end_y) - (plane->height_m - bottom);
     if (through > 0.0) add_stretch(frame, i, stress + 0.5 * weight * through, through, &sum);
     stress += weight * (bottom - fmax(depth, 0.0));
@@ -176,22 +187,33 @@ static void plain(const lw_wedge_frame *frame, const body_corners *whole, lw_wed
   double area;
   lw_corner at;
   lw_polygon_area(whole->corner, whole->count, &area, &at);
-  add_weight(body, area * lw_layer_weight(plane, 0, plane->water_depth_m <= 0.0), at.x_m, at.y_m);
+  unit_weights weights = weights_of(plane, 0, plane->water_depth_m <= 0.0);
+  add_weight(body, area * weights.effective, area * weights.moved, at.x_m, at.y_m);
   body->friction_tan = frame->tan_friction[0];
   body->cohesion_kn_per_m = plane->layer[0].cohesion_kpa * hypot(whole->corner[1].x_m, whole->corner[1].y_m);
 }
 
-/* Loads that stand on the body. */
+static void add_push(lw_wedge_body *body, double push_kn_per_m, double x_m, double y_m) {
+  double sum = body->push_kn_per_m + push_kn_per_m;
+  if (fabs(push_kn_per_m) < 1e-12 || fabs(sum) < 1e-12) return;
+  double share = push_kn_per_m / sum;
+  body->push_x_m += share * (x_m - body->push_x_m);
+  body->push_y_m += share * (y_m - body->push_y_m);
+  body->push_kn_per_m = sum;
+}
+
+/* Loads that stand on the body, or push it. */
 static void add_loads(const lw_wedge_frame *frame, double behind_m, lw_wedge_body *body) {
   const lw_plane *plane = frame->plane;
-  double middle = 0.5 * behind_m;
-  add_weight(body, plane->surcharge_kpa * behind_m, frame->top.x_m + middle, ground_at(frame, middle));
+  double middle = 0.5 * behind_m, all_over = plane->surcharge_kpa * behind_m;
+  add_weight(body, all_over, all_over, frame->top.x_m + middle, ground_at(frame, middle));
   for (int i = 0; i < plane->load_count; i++) {
     const lw_plane_load *load = &plane->load[i];
     if (load->near_m > behind_m) continue;
     double far = fmin(load->far_m, behind_m), at = 0.5 * (load->near_m + far);
     double force = load->force_kn_per_m + load->pressure_kpa * (far - load->near_m);
-    add_weight(body, force, frame->top.x_m + at, ground_at(frame, at));
+    add_weight(body, force, force, frame->top.x_m + at, ground_at(frame, at));
+    add_push(body, load->push_kn_per_m, frame->top.x_m + load->near_m, ground_at(frame, load->near_m));
   }
 }
 
@@ -215,6 +237,10 @@ bool lw_wedge_body_of(const lw_wedge_frame *frame, const lw_wedge_line *line, lw
     body->y_m /= body->weight_kn_per_m;
   }
   return true;
+}
+
+double lw_wedge_level(double sign, const lw_plane *plane, const lw_wedge_body *body) {
+  return sign * plane->seismic.horizontal * body->moved_kn_per_m + body->push_kn_per_m;
 }
 
 double lw_wedge_angle_to(const lw_wedge_frame *frame, double x_m) {

@@ -24,11 +24,14 @@ typedef struct lw_wedge_line {
  * into the soil, y up. */
 typedef struct lw_wedge_body {
   double weight_kn_per_m;   /* effective, with the loads on it */
+  double moved_kn_per_m;    /* weight that an earthquake moves: below water more than the effective one */
   double x_m, y_m;          /* its centroid */
   double cohesion_kn_per_m; /* along the failure plane */
   double friction_tan;      /* along the failure plane, weighted by the stress on each stretch */
   double reach_m;           /* where it ends on the ground, behind the plane's top */
   double crack_depth_m;     /* there; 0: the plane itself meets the ground */
+  double push_kn_per_m;     /* level, of the loads, towards the wall; it acts at push_x_m, push_y_m */
+  double push_x_m, push_y_m;
 } lw_wedge_body;
 
 lw_wedge_frame lw_wedge_frame_of(const lw_plane *plane);
@@ -36,6 +39,9 @@ lw_wedge_frame lw_wedge_frame_of(const lw_plane *plane);
 /* The body above a failure plane. False when that plane never meets the ground, or misses the layer to be
  * cracked. */
 bool lw_wedge_body_of(const lw_wedge_frame *frame, const lw_wedge_line *line, lw_wedge_body *body);
+
+/* Level force on the body towards the wall: an earthquake's (away from it when passive, sign -1) and a push. */
+double lw_wedge_level(double sign, const lw_plane *plane, const lw_wedge_body *body);
 
 /* Angle of the failure plane that meets the ground at x behind the plane's top. */
 double lw_wedge_angle_to(const lw_wedge_frame *frame, double x_m);
