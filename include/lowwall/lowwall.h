@@ -11,6 +11,8 @@
 #include <lowwall/section.h>
 #include <lowwall/pressure.h>
 #include <lowwall/elastic.h>
+#include <lowwall/passive.h>
+#include <lowwall/seismic.h>
 #include <lowwall/bearing.h>
 #include <lowwall/slip.h>
 #include <lowwall/checks.h>

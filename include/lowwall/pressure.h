@@ -24,6 +24,7 @@ typedef struct lw_layer {
   double bottom_m;         /* below the plane's top; the last: INFINITY */
   double friction_rad, cohesion_kpa;
   double unit_weight_kn_per_m3, saturated_unit_weight_kn_per_m3;
+  double overconsolidation;    /* the greatest stress there ever was over today's; 0 counts as 1 */
 } lw_layer;
 
 /* A load of limited width on the ground or below it: pressure between near and far, or a line load with
@@ -48,6 +49,7 @@ typedef struct lw_plane {
   double water_depth_m;            /* below the plane's top; INFINITY: none. Level. */
   double water_unit_weight_kn_per_m3;
   lw_crack crack;
+  lw_overconsolidation overconsolidation;   /* how it raises the pressure at rest */
   int load_count;
   lw_plane_load load[LW_LOAD_MAX];
   bool along_ground;           /* Rankine: the thrust lies along the ground, wall_friction_rad that angle */
@@ -67,6 +69,9 @@ typedef struct lw_thrust {
   double horizontal_kn_per_m, vertical_kn_per_m;
   double height_of_action_m;      /* above the plane's foot */
   double surcharge_kn_per_m, surcharge_height_m;   /* the part of it due to the uniform load */
+  double seismic_kn_per_m, seismic_height_m;       /* what an earthquake adds; below 0 when passive */
+  double seismic_coefficient;     /* Mononobe and Okabe's, lowest layer, static part included; else 0 */
+  double seismic_turn_rad;        /* the angle ψ there */
   double water_kn_per_m, water_height_m;  /* horizontal, on the plane's height */
   double coefficient;             /* of the lowest layer */
   double crack_depth_m;           /* 0: none */
@@ -112,9 +117,22 @@ lw_status lw_coulomb_coefficient(lw_earth_state state, const lw_wall_angles *ang
  *        slope_rad      β   rad   |β| ≤ φ
  *  out   k              unchanged on failure
  *  gives LW_OK · LW_NO_SOLUTION with the reason angle-out-of-range or steeper-than-friction
- *  note  1 For soil that was never loaded more heavily than now; otherwise it pushes harder.
+ *  note  1 For soil that was never loaded more heavily than now: see lw_at_rest_overconsolidated.
  *  from  [JAKY1944 coefficient]; [EN1997-1 9.5.2]; tested by tests/handbook/earth_pressure.csv */
 lw_status lw_at_rest_coefficient(double friction_rad, double slope_rad, double *k, lw_error *error);
+
+/** The same of ground once loaded more heavily: times OCR^sin φ or OCR^0.5, at most Rankine's level Kp.
+ *  in    rule           which of the two
+ *        friction_rad   φ     rad   0 ≤ φ < π/2
+ *        slope_rad      β     rad   |β| ≤ φ
+ *        ratio          OCR   1     1 or more
+ *  out   k              unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION with the reason angle-out-of-range (a ratio below 1 as well) or
+ *        steeper-than-friction
+ *  note  1 The power sin φ asks for more than 0.5 from φ = 30° on.
+ *  from  [MAYNE-KULHAWY1982 unloading]; [EN1997-1 9.5.2]; tested by tests/handbook/earth_pressure.csv */
+lw_status lw_at_rest_overconsolidated(lw_overconsolidation rule, double friction_rad, double slope_rad,
+                                      double ratio, double *k, lw_error *error);
 
 /** Rankine's pressure at a point of a vertical plane, along the ground, in soil with or without cohesion.
  *  in    layer          friction and cohesion of the soil at the point
@@ -160,10 +178,10 @@ lw_status lw_at_rest_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
  *        3 Active soil with cohesion cracks, from the ground down, where its last column would only pull. On
  *          a smooth upright wall that is Rankine's crack. A layer without cohesion keeps no crack open.
  *        4 Soil above the plane's top counts as the first layer, and as above the water.
- *        5 An earthquake moves the body and the loads on it: level, towards the wall when active and away from
- *          it when passive; below water with its saturated weight, or its moist weight where pervious.
- *        6 The part of the thrust that a load's push makes acts where a line through the load, parallel to the
- *          failure plane, meets the back.
+ *        5 An earthquake moves the body and the loads on it: level, towards the wall when active and away
+ *          from it when passive; below water with its saturated weight, or its moist weight where pervious.
+ *        6 The part of the thrust that a load's push makes acts where a line through the load, parallel to
+ *          the failure plane, meets the back.
  *  from  [COULOMB1776 trial wedge]; tested by tests/handbook/earth_pressure.csv and the closed formulas */
 lw_status lw_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_wedge *wedge, lw_error *error,
                           const lw_working *working);
@@ -190,8 +208,8 @@ typedef struct lw_pressure_routine {
 const lw_pressure_routine *lw_pressure_routine_of(lw_pressure_method method);
 
 /** True when formula and wedge must agree: one cohesionless soil, straight ground well below its friction
- *  angle, uniform load, no water surface within the height or below ground that rises from it, no uniform load
- *  on wet ground in an earthquake. */
+ *  angle, uniform load, no water surface within the height or below ground that rises from it, no uniform
+ *  load on wet ground in an earthquake. */
 bool lw_plane_is_plain(const lw_plane *plane);
 
 /** The critical wedge of one plain plane from that of another with the same angles and friction: both are the

@@ -2,6 +2,7 @@
 #include <math.h>
 
 #include "profile.h"
+#include "seismic.h"
 
 /* Coulomb: the plane wedge with friction on the back, in closed form. [COULOMB1776 wedge] */
 
@@ -82,10 +83,13 @@ lw_status lw_coulomb_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
     made.passive_unsafe =
         made.passive_unsafe || (state == LW_PASSIVE && delta > layer->friction_rad / 3.0 + 1e-9);
   }
+  lw_seismic_part part;
   lw_status status = lw_profile_integrate(plane, &law, &made, error);
+  if (status == LW_OK) status = lw_seismic_find(state, plane, &part, error);
   if (status != LW_OK) return status;
   *thrust = made;
   record(plane, state, thrust, working);
   lw_thrust_record(plane, thrust, working);
+  lw_seismic_add(plane, &part, thrust, working);
   return LW_OK;
 }

@@ -8,6 +8,7 @@ typedef struct stretch {
   double top_m, bottom_m;
   double stress_kpa, gradient; /* vertical effective stress of the soil at its top, and its rise per metre */
   int layer;
+  double k;
 } stretch;
 
 /* Running sums: force and its moment about the plane's top. */
@@ -58,7 +59,7 @@ static double pressure_at(const lw_plane *plane, const lw_law *law, const stretc
   double stress = s->stress_kpa + s->gradient * (depth_m - s->top_m) + load_stress(plane, law);
   const lw_layer *layer = &plane->layer[s->layer];
   if (law->curved && layer->cohesion_kpa > 0.0) return law->curved(layer, plane->slope_rad, stress);
-  return law->k[s->layer] * stress - law->cut_kpa[s->layer];
+  return s->k * stress - law->cut_kpa[s->layer];
 }
 
 static double curve_value(double depth_m, const void *context) {
@@ -107,12 +108,12 @@ static void add_points(const lw_plane *plane, const lw_law *law, const stretch *
     thrust->profile[thrust->profile_count++] =
         (lw_profile_point){.depth_m = depth[i],
                            .soil_kpa = cracked ? 0.0 : fmax(pressure_at(plane, law, s, depth[i]), 0.0),
-                           .surcharge_kpa = cracked ? 0.0 : law->k[s->layer] * load_stress(plane, law)};
+                           .surcharge_kpa = cracked ? 0.0 : s->k * load_stress(plane, law)};
 }
 
 /* The part of a stretch that pushes. */
 static lw_status add_push(const lw_plane *plane, const lw_law *law, const stretch *s, tally *sum) {
-  double load = law->k[s->layer] * load_stress(plane, law);
+  double load = s->k * load_stress(plane, law);
   bool curved = law->curved && plane->layer[s->layer].cohesion_kpa > 0.0;
   sum->load_force += load * (s->bottom_m - s->top_m);
   sum->load_moment += load * 0.5 * (s->bottom_m * s->bottom_m - s->top_m * s->top_m);
@@ -148,12 +149,15 @@ static lw_status walk_down(const lw_plane *plane, const lw_law *law, lw_thrust *
   double stress = 0.0;
   for (double depth = 0.0; depth < plane->height_m;) {
     int i = lw_layer_at(plane, depth);
-    double gradient = lw_layer_weight(plane, i, depth >= plane->water_depth_m);
-    stretch s = {depth, next_break(plane, depth), stress, gradient, i};
+    bool wet = depth >= plane->water_depth_m;
+    double gradient = lw_layer_weight(plane, i, wet);
+    stretch s = {depth,  next_break(plane, depth),
+                 stress, gradient,
+                 i,      wet && law->wet_differs ? law->k_wet[i] : law->k[i]};
     if (add_stretch(plane, law, s, thrust, sum) != LW_OK) return LW_NO_SOLUTION;
     stress += gradient * (s.bottom_m - depth);
     depth = s.bottom_m;
-    thrust->coefficient = law->k[i];
+    thrust->coefficient = s.k;
   }
   return LW_OK;
 }

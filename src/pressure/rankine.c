@@ -2,6 +2,7 @@
 #include <math.h>
 
 #include "profile.h"
+#include "seismic.h"
 
 /* Rankine: a soil mass on the point of failure throughout, thrust on a vertical plane, along the ground. */
 
@@ -81,10 +82,13 @@ lw_status lw_rankine_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
     law.cut_kpa[i] = sign * 2.0 * layer->cohesion_kpa * sqrt(law.k[i]);
   }
   if (fabs(plane->slope_rad) > 1e-12) law.curved = state == LW_PASSIVE ? sloped_passive : sloped_active;
+  lw_seismic_part part;
   lw_status status = lw_profile_integrate(plane, &law, &made, error);
+  if (status == LW_OK) status = lw_seismic_find(state, plane, &part, error);
   if (status != LW_OK) return status;
   *thrust = made;
   record(plane, state, thrust, working);
   lw_thrust_record(plane, thrust, working);
+  lw_seismic_add(plane, &part, thrust, working);
   return LW_OK;
 }

@@ -2,6 +2,7 @@
 #include <math.h>
 
 #include "profile.h"
+#include "seismic.h"
 #include "wedge_shape.h"
 
 /* The numerical wedge: the thrust that holds (active) or lifts (passive) the body above a plane through the
@@ -26,8 +27,8 @@ static search search_of(lw_earth_state state, const lw_plane *plane) {
   return s;
 }
 
-/* Equilibrium of the body: weight, level push, thrust at δ to the normal of the back, reaction at φ to that of
- * the failure plane, cohesion along it, both parts divided by cos φ:
+/* Equilibrium of the body: weight, level push, thrust at δ to the normal of the back, reaction at φ to that
+ * of the failure plane, cohesion along it, both parts divided by cos φ:
  * P = (W sin(ρ-φ) + E cos(ρ-φ) - C cos φ) / cos(ρ-φ-δ-θ). NAN where the directions do not close. */
 static double thrust_of(const search *s, const lw_wedge_line *line, lw_wedge_body *body) {
   if (!lw_wedge_body_of(&s->frame, line, body)) return NAN;
@@ -90,8 +91,8 @@ static double meets_back(const lw_plane *plane, double angle_rad, double x_m, do
   return fmin(fmax(y, 0.0), plane->height_m);
 }
 
-/* What the weight makes of the thrust acts by the body's centroid, what a push makes of it by the push's place.
- * The thrust is linear in both. */
+/* What the weight makes of the thrust acts by the body's centroid, what a push makes of it by the push's
+ * place. The thrust is linear in both. */
 static double height_of(const search *s, double angle_rad, const lw_wedge_body *body, double thrust) {
   const lw_plane *plane = s->frame.plane;
   double by_weight = meets_back(plane, angle_rad, body->x_m, body->y_m);
@@ -146,8 +147,12 @@ lw_status lw_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_wedge 
 
 lw_status lw_wedge_as_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
                              const lw_working *working) {
-  lw_wedge wedge;
-  lw_status status = lw_wedge_thrust(state, plane, &wedge, error, working);
+  lw_wedge wedge, moving = {0};
+  lw_plane still = *plane;
+  bool shaken = plane->seismic.horizontal > 0.0 || fabs(plane->seismic.vertical) > 0.0;
+  still.seismic = (lw_seismic){0};
+  lw_status status = lw_wedge_thrust(state, &still, &wedge, error, working);
+  if (status == LW_OK && shaken) status = lw_wedge_thrust(state, plane, &moving, error, working);
   if (status != LW_OK) return status;
   double sign = state == LW_PASSIVE ? -1.0 : 1.0;
   *thrust = (lw_thrust){.total_kn_per_m = wedge.thrust_kn_per_m,
@@ -156,5 +161,9 @@ lw_status lw_wedge_as_thrust(lw_earth_state state, const lw_plane *plane, lw_thr
                         .crack_depth_m = wedge.crack_depth_m};
   lw_thrust_add_water(plane, thrust);
   lw_thrust_resolve(thrust);
+  lw_seismic_part part = {.increment_kn_per_m = moving.thrust_kn_per_m - wedge.thrust_kn_per_m,
+                          .turn_rad = lw_layer_turned(plane, lw_layer_at(plane, plane->height_m),
+                                                      plane->water_depth_m < plane->height_m)};
+  lw_seismic_add(plane, &part, thrust, working);
   return LW_OK;
 }

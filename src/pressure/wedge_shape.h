@@ -40,7 +40,7 @@ lw_wedge_frame lw_wedge_frame_of(const lw_plane *plane);
  * cracked. */
 bool lw_wedge_body_of(const lw_wedge_frame *frame, const lw_wedge_line *line, lw_wedge_body *body);
 
-/* Level force on the body towards the wall: an earthquake's (away from it when passive, sign -1) and a push. */
+/* Level force on the body towards the wall: an earthquake's (away from it when passive, sign -1), a push. */
 double lw_wedge_level(double sign, const lw_plane *plane, const lw_wedge_body *body);
 
 /* Angle of the failure plane that meets the ground at x behind the plane's top. */

@@ -7,6 +7,7 @@ BEGIN {
   names = "case sheet site soil section wall bearing pressure result verdict run verdict lowwall report"
   names = names " elastic pressure"
   names = names " slip pressure"
+  names = names " passive pressure seismic pressure"
   split(names, other, " ")
   for (i = 1; i in other; i += 2) rank[other[i]] = rank[other[i + 1]]
   n = split(file, part, "/")

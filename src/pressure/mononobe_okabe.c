@@ -1,0 +1,165 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <lowwall/seismic.h>
+
+#include <math.h>
+
+#include "profile.h"
+#include "seismic.h"
+
+/* Coulomb's plane wedge in a weight that an earthquake turns. [MONONOBE-OKABE formula] */
+
+static const double HALF_PI = 1.57079632679489661923;
+static const double DEGREES = 180.0 / 3.14159265358979323846;
+
+static lw_status slides(double turn_rad, lw_error *error) {
+  return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_SEISMIC_WEDGE,
+                      "the earthquake turns the weight by %.1f deg, more than friction less slope",
+                      turn_rad * DEGREES);
+}
+
+lw_status lw_mononobe_okabe_coefficient(lw_earth_state state, const lw_wall_angles *angles, double turn_rad,
+                                        double *k, lw_error *error) {
+  if (fabs(turn_rad) < 1e-15) return lw_coulomb_coefficient(state, angles, k, error);
+  double still, sign = state == LW_PASSIVE ? -1.0 : 1.0, psi = turn_rad;
+  lw_status status = lw_coulomb_coefficient(state, angles, &still, error);
+  if (status != LW_OK) return status;
+  double phi = angles->friction_rad, delta = angles->wall_friction_rad, theta = angles->batter_rad;
+  double beta = angles->slope_rad, rest = phi - sign * beta - psi, lean = delta + sign * theta + psi;
+  if (rest < -1e-12) return slides(psi, error);
+  if (!(psi >= 0.0) || fabs(lean) >= HALF_PI)
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE,
+                        "wall friction, batter and the earthquake's angle together reach 90 deg");
+  double facing = cos(phi - sign * theta - psi), square = cos(theta) * cos(theta);
+  double under = sin(phi + delta) * sin(fmax(rest, 0.0)) / (cos(lean) * cos(theta - beta));
+  double factor = 1.0 + sign * sqrt(fmax(under, 0.0));
+  if (factor <= 0.0)
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE, "no plane wedge resists at these angles");
+  *k = facing * facing / (cos(psi) * square * cos(lean) * factor * factor);
+  return LW_OK;
+}
+
+double lw_westergaard_kn_per_m(double horizontal, double water_unit_weight_kn_per_m3, double depth_m) {
+  return 7.0 / 12.0 * horizontal * water_unit_weight_kn_per_m3 * depth_m * depth_m;
+}
+
+double lw_seed_whitman_increment(double horizontal) {
+  return 0.75 * horizontal;
+}
+
+static bool shaken(const lw_plane *plane) {
+  return fabs(plane->seismic.horizontal) > 0.0 || fabs(plane->seismic.vertical) > 0.0;
+}
+
+/* Each layer's coefficient above and below water, in an earthquake or still, without cohesion. */
+static lw_status law_of(lw_earth_state state, const lw_plane *plane, bool still, lw_law *law,
+                        lw_error *error) {
+  double theta = plane->along_ground ? 0.0 : plane->batter_rad, beta = plane->slope_rad;
+  double delta = plane->along_ground ? beta : plane->wall_friction_rad;
+  double lighter = still ? 1.0 : 1.0 - plane->seismic.vertical;
+  *law = (lw_law){.surcharge_factor = cos(theta) * cos(beta) / cos(theta - beta), .wet_differs = true};
+  for (int i = 0; i < plane->layer_count; i++) {
+    lw_wall_angles angles = {plane->layer[i].friction_rad, delta, theta, beta};
+    for (int wet = 0; wet < 2; wet++) {
+      if (wet == 1 && !(plane->water_depth_m < plane->height_m)) continue;
+      double *k = wet == 1 ? &law->k_wet[i] : &law->k[i];
+      double turn = still ? 0.0 : lw_layer_turned(plane, i, wet == 1);
+      lw_status status = lw_mononobe_okabe_coefficient(state, &angles, turn, k, error);
+      if (status != LW_OK) return status;
+      *k *= lighter;
+    }
+  }
+  return LW_OK;
+}
+
+static lw_status total_of(lw_earth_state state, const lw_plane *plane, bool still, lw_thrust *thrust,
+                          lw_error *error) {
+  lw_law law;
+  lw_plane loose = *plane;
+  for (int i = 0; i < loose.layer_count; i++) loose.layer[i].cohesion_kpa = 0.0;
+  lw_status status = law_of(state, &loose, still, &law, error);
+  return status == LW_OK ? lw_profile_integrate(&loose, &law, thrust, error) : status;
+}
+
+/* All that stands above a level of the plane, moving with a wall that cannot yield. */
+static double moved_by_rigid_wall(const lw_plane *plane) {
+  double sum = plane->surcharge_kpa, depth = 0.0;
+  while (depth < plane->height_m) {
+    int i = lw_layer_at(plane, depth);
+    bool wet = depth >= plane->water_depth_m;
+    double bottom = fmin(plane->height_m, plane->layer[i].bottom_m);
+    if (!wet) bottom = fmin(bottom, plane->water_depth_m);
+    double weight =
+        wet ? plane->layer[i].saturated_unit_weight_kn_per_m3 : plane->layer[i].unit_weight_kn_per_m3;
+    sum += weight * (bottom - depth);
+    depth = bottom;
+  }
+  return sum * plane->height_m;
+}
+
+lw_status lw_seismic_find(lw_earth_state state, const lw_plane *plane, lw_seismic_part *part,
+                          lw_error *error) {
+  lw_thrust moving = {0}, still = {0};
+  *part = (lw_seismic_part){0};
+  if (!shaken(plane)) return LW_OK;
+  int lowest = lw_layer_at(plane, plane->height_m);
+  double turn = lw_layer_turned(plane, lowest, plane->water_depth_m < plane->height_m);
+  if (state == LW_AT_REST) {
+    part->increment_kn_per_m = plane->seismic.horizontal * moved_by_rigid_wall(plane);
+    part->turn_rad = turn;
+    return LW_OK;
+  }
+  lw_status status = total_of(state, plane, false, &moving, error);
+  if (status == LW_OK) status = total_of(state, plane, true, &still, error);
+  if (status != LW_OK) return status;
+  *part = (lw_seismic_part){.increment_kn_per_m = moving.total_kn_per_m - still.total_kn_per_m,
+                            .coefficient = moving.coefficient / (1.0 - plane->seismic.vertical),
+                            .turn_rad = turn};
+  return LW_OK;
+}
+
+static void record(const lw_plane *plane, const lw_seismic_part *part, const lw_thrust *thrust,
+                   const lw_working *working) {
+  lw_working_heading(working, "Earthquake, as a steady push");
+  lw_working_step(working,
+                  &(lw_step){.symbol = "psi",
+                             .formula = "atan(kh/(1 - kv)); below water times moved over effective weight",
+                             .value = part->turn_rad * DEGREES,
+                             .unit = "deg",
+                             .source = "[MONONOBE-OKABE formula]"},
+                  "kh = %.3f, kv = %.3f", plane->seismic.horizontal, plane->seismic.vertical);
+  if (part->coefficient > 0.0)
+    lw_working_step(working,
+                    &(lw_step){.symbol = "KE",
+                               .formula = "Coulomb's coefficient in a weight turned by psi",
+                               .value = part->coefficient,
+                               .unit = "",
+                               .source = "[MONONOBE-OKABE formula]"},
+                    "psi = %.2f deg, static part included", part->turn_rad * DEGREES);
+  lw_working_step(working,
+                  &(lw_step){.symbol = "dP",
+                             .formula = "thrust in the earthquake less the static one",
+                             .value = part->increment_kn_per_m,
+                             .unit = "kN/m",
+                             .source = ""},
+                  "at %.3f m above the foot; together %.4f kN/m at %.3f m", thrust->seismic_height_m,
+                  thrust->total_kn_per_m, thrust->height_of_action_m);
+}
+
+/* What is taken off (passive, or weight made lighter) goes off at the static thrust's own height. */
+void lw_seismic_add(const lw_plane *plane, const lw_seismic_part *part, lw_thrust *thrust,
+                    const lw_working *working) {
+  if (!shaken(plane)) return;
+  double before = thrust->total_kn_per_m, added = fmax(part->increment_kn_per_m, -before);
+  bool adds = added > 0.0;
+  thrust->seismic_kn_per_m = added;
+  thrust->seismic_coefficient = part->coefficient;
+  thrust->seismic_turn_rad = part->turn_rad;
+  thrust->seismic_height_m =
+      adds ? plane->seismic.height_share * plane->height_m : thrust->height_of_action_m;
+  thrust->total_kn_per_m = before + added;
+  if (adds)
+    thrust->height_of_action_m =
+        (before * thrust->height_of_action_m + added * thrust->seismic_height_m) / thrust->total_kn_per_m;
+  lw_thrust_resolve(thrust);
+  record(plane, part, thrust, working);
+}
