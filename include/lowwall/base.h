@@ -48,6 +48,8 @@ typedef enum lw_status {
   X(BUILDING_BEHIND, "building-behind", "a building is not a retaining wall") \
   X(FENCE_ON_WALL, "fence-on-wall", "a fence on a dry block wall is not checked here") \
   X(RELIES_ON_BOND, "relies-on-bond", "not checked: relies on its bond") \
+  X(NO_COURSES, "no-courses", "the wall is not laid course by course") \
+  X(NO_STAND_OFF, "no-stand-off", "no distance is enough: a layer of earth alone moves the newest course") \
   X(NO_PAD, "no-pad", "no pad is given") \
   X(NO_REQUIREMENT, "no-requirement", "this set of factors asks for nothing here") \
   X(WEDGE_DISAGREES, "wedge-disagrees", "formula and numerical wedge disagree: do not use this result") \

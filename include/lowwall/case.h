@@ -122,6 +122,9 @@ typedef struct lw_case {
   lw_case_load load[LW_LOAD_MAX];
   lw_quantity seismic_horizontal, seismic_vertical;
 
+  lw_words plant;
+  lw_quantity plant_mass, plant_force, plant_width, plant_distance, layer_thickness, bed_width;
+
   lw_choice method_pressure, method_plane, method_thrust_direction, method_thrust_vertical,
       method_soil_on_heel,
       method_surcharge_on_heel, method_passive_as, method_uplift_as, method_base_pressure, method_bearing,

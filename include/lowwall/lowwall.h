@@ -15,7 +15,11 @@
 #include <lowwall/seismic.h>
 #include <lowwall/bearing.h>
 #include <lowwall/slip.h>
+#include <lowwall/compaction.h>
+#include <lowwall/arching.h>
 #include <lowwall/checks.h>
+#include <lowwall/building.h>
+#include <lowwall/narrow.h>
 #include <lowwall/verdict.h>
 #include <lowwall/result.h>
 #include <lowwall/report.h>

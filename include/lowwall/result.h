@@ -2,6 +2,8 @@
 #ifndef LOWWALL_RESULT_H
 #define LOWWALL_RESULT_H
 
+#include <lowwall/building.h>
+#include <lowwall/narrow.h>
 #include <lowwall/sheet.h>
 #include <lowwall/verdict.h>
 
@@ -15,6 +17,8 @@ typedef struct lw_result {
   lw_case given;                /* settled: each value with its origin */
   lw_wall wall;
   lw_situations situations;
+  lw_building building;         /* the wall while it is built */
+  lw_narrow narrow;             /* published values for a bed narrower than its wedge */
   lw_verdict verdict;
   int remedy_count;
   lw_remedy remedy[LW_REMEDY_MAX];

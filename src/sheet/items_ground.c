@@ -71,6 +71,16 @@ static const lw_item items[] = {
      .example = "300 mm",
      .means = "Of the drainage stone right behind the wall.",
      .question = "How wide is the drainage stone behind the wall?"},
+    {.part = "ground",
+     .name = "bed width",
+     LENGTH(bed_width),
+     RANGE(0.01, 1000.0),
+     .assumed = NAN,
+     .unit = "m",
+     .example = "0.5 m",
+     .means = "Of a bed between two upright faces, inside. Where it is narrower than the wedge of soil "
+              "wants, published values for narrow beds are printed beside; they never count.",
+     .question = ""},
 
     {.part = "soil n",
      .name = "soil # name",

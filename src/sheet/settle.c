@@ -93,6 +93,9 @@ void lw_settle_names(lw_settling *s) {
   if (c->pad_material.origin == LW_GIVEN && lw_tables_material(s->tables, c->pad_material.text) == NULL) {
     unknown_row(s, &c->pad_material, "materials");
   }
+  if (c->plant.origin == LW_GIVEN && lw_tables_plant(s->tables, c->plant.text) == NULL) {
+    unknown_row(s, &c->plant, "plant");
+  }
   if (c->method_format.origin != LW_GIVEN) {
     c->method_format = (lw_words){.text = "lowwall", .origin = LW_ASSUMED};
   } else if (!lw_tables_has_format(s->tables, c->method_format.text)) {

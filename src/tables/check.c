@@ -12,10 +12,12 @@ static const needed needs[] = {
     {"soils", "loam"},           {"soils", "clay loam"},           {"loads", "garden"},
     {"loads", "vehicle"},        {"loads", "people-sitting-down"}, {"loads", "people-sitting-out"},
     {"loads", "people-leaning"}, {"formats", "lowwall"},           {"limits", "default"},
+    {"plant", "hand rammer"},    {"plant", "medium plate compactor"},
 };
 
 static bool has(const lw_tables *tables, const needed *need) {
   if (strcmp(need->table, "soils") == 0) return lw_tables_soil(tables, need->name) != NULL;
+  if (strcmp(need->table, "plant") == 0) return lw_tables_plant(tables, need->name) != NULL;
   if (strcmp(need->table, "loads") == 0) return lw_tables_load(tables, need->name) != NULL;
   if (strcmp(need->table, "formats") == 0) return lw_tables_has_format(tables, need->name);
   return lw_tables_has_place(tables, need->name);

@@ -15,6 +15,7 @@ static bool list_names(const lw_tables *tables, const char *list, lw_name_list *
   LIST("interfaces", tables->interface_, tables->interface_count, lw_interface_row, name, 0)
   LIST("materials", tables->material, tables->material_count, lw_material_row, name,
        offsetof(lw_material_row, aliases))
+  LIST("plant", tables->plant, tables->plant_count, lw_plant_row, name, offsetof(lw_plant_row, aliases))
   LIST("loads", tables->load, tables->load_count, lw_load_row, slug, 0)
   LIST("places", tables->limit, tables->limit_count, lw_limit_row, place, offsetof(lw_limit_row, aliases))
   LIST("formats", tables->format, tables->format_count, lw_format_row, format, 0)
@@ -88,6 +89,11 @@ const lw_load_row *lw_tables_load(const lw_tables *tables, const char *slug) {
 const lw_material_row *lw_tables_material(const lw_tables *tables, const char *name) {
   int i = lw_name_index(tables, "materials", name);
   return i < 0 ? NULL : &tables->material[i];
+}
+
+const lw_plant_row *lw_tables_plant(const lw_tables *tables, const char *name) {
+  int i = lw_name_index(tables, "plant", name);
+  return i < 0 ? NULL : &tables->plant[i];
 }
 
 const lw_interface_row *lw_tables_interface(const lw_tables *tables, const char *name) {

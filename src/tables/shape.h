@@ -62,7 +62,7 @@ typedef struct lw_shape {
         sizeof(((lw_tables *)0)->member) / sizeof(row), offsetof(lw_tables, count)                           \
   }
 
-extern const lw_shape lw_ground_shapes[]; /* soils, interfaces, materials, loads, bearing */
+extern const lw_shape lw_ground_shapes[]; /* soils, interfaces, materials, loads, bearing, plant */
 extern const size_t lw_ground_shape_count;
 extern const lw_shape lw_law_shapes[]; /* formats, limits, hazards, conditions, clearances, thresholds */
 extern const size_t lw_law_shape_count;

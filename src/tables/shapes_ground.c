@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/* The tables of what ground, blocks and loads are like. */
+/* The tables of what ground, blocks, loads and plant are like. */
 #include "shape.h"
 
 #define LIGHT 0.0  /* [kN/m3] no unit weight is negative */
@@ -67,12 +67,24 @@ static const lw_column bearing_columns[] = {
     LW_FROM(lw_bearing_row, from),
 };
 
+static const lw_column plant_columns[] = {
+    LW_TEXT("name", lw_plant_row, name),
+    LW_TEXT_MAYBE("aliases", lw_plant_row, aliases),
+    LW_NUMBER("mass [kg]", lw_plant_row, mass_kg, 1, 0, 50000),
+    LW_NUMBER("force [kN]", lw_plant_row, force_kn, 1, 0, 1000),
+    LW_NUMBER("width [mm]", lw_plant_row, width_m, LW_MM, 10, 10000),
+    LW_NUMBER("layer [mm]", lw_plant_row, layer_m, LW_MM, 10, 1000),
+    LW_TEXT_MAYBE("note", lw_plant_row, note),
+    LW_FROM(lw_plant_row, from),
+};
+
 const lw_shape lw_ground_shapes[] = {
     LW_SHAPE("soils", soil_columns, 1, lw_soil_row, soil, soil_count),
     LW_SHAPE("interfaces", interface_columns, 1, lw_interface_row, interface_, interface_count),
     LW_SHAPE("materials", material_columns, 1, lw_material_row, material, material_count),
     LW_SHAPE("loads", load_columns, 1, lw_load_row, load, load_count),
     LW_SHAPE("bearing", bearing_columns, 1, lw_bearing_row, bearing, bearing_count),
+    LW_SHAPE("plant", plant_columns, 1, lw_plant_row, plant, plant_count),
 };
 
 const size_t lw_ground_shape_count = sizeof(lw_ground_shapes) / sizeof(lw_ground_shapes[0]);

@@ -160,7 +160,7 @@ static void add_left_out(lw_text *out) {
 
 void validation_write(lw_text *out) {
   static const char *const NAMES[] = {"Whole walls", "Earth pressure", "Loads at a distance", "Bearing",
-                                      "Slips"};
+                                      "Slips", "Compaction and narrow beds"};
   enum { PARTS = sizeof NAMES / sizeof NAMES[0] };
   part parts[PARTS] = {0};
   (void)wall_each("tests/handbook/walls.csv", take_row, &parts[0]);
@@ -168,6 +168,7 @@ void validation_write(lw_text *out) {
   (void)case_each("tests/handbook/loads.csv", case_loads, take_row, &parts[2]);
   (void)case_each("tests/handbook/bearing.csv", case_bearing, take_row, &parts[3]);
   (void)case_each("tests/handbook/slip.csv", case_slip, take_row, &parts[4]);
+  (void)case_each("tests/handbook/building.csv", case_building, take_row, &parts[5]);
   part all = sum_of(parts, PARTS);
   add_intro(out);
   lw_text_add(out, "| | seen, agrees | seen, differs | memory, agrees | memory, differs | derived |\n"

@@ -41,10 +41,10 @@ Test(tables, as_many_rows_as_the_files_have) {
   } tables[] = {
       {"soils", t->soil_count, 16},           {"interfaces", t->interface_count, 30},
       {"materials", t->material_count, 20},   {"loads", t->load_count, 20},
-      {"bearing", t->bearing_count, 40},      {"formats", t->format_count, 50},
-      {"limits", t->limit_count, 90},         {"hazards", t->hazard_count, 62},
-      {"conditions", t->condition_count, 18}, {"clearances", t->clearance_count, 12},
-      {"thresholds", t->threshold_count, 10},
+      {"bearing", t->bearing_count, 40},      {"plant", t->plant_count, 8},
+      {"formats", t->format_count, 50},       {"limits", t->limit_count, 90},
+      {"hazards", t->hazard_count, 62},       {"conditions", t->condition_count, 18},
+      {"clearances", t->clearance_count, 12}, {"thresholds", t->threshold_count, 10},
   };
   size_t count = sizeof tables / sizeof tables[0];
   for (size_t i = 0; i < count; i++) {
@@ -75,6 +75,7 @@ Test(tables, every_row_says_where_it_comes_from) {
   EXPECT_SOURCES(t->material, t->material_count, name);
   EXPECT_SOURCES(t->load, t->load_count, slug);
   EXPECT_SOURCES(t->bearing, t->bearing_count, name);
+  EXPECT_SOURCES(t->plant, t->plant_count, name);
   EXPECT_SOURCES(t->format, t->format_count, format);
   EXPECT_SOURCES(t->limit, t->limit_count, id);
   EXPECT_SOURCES(t->hazard, t->hazard_count, id);

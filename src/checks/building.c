@@ -1,0 +1,141 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "building_parts.h"
+
+#include <math.h>
+
+/* The wall while it is built, with compaction plant behind the newest course. */
+
+static const double GRAVITY = 9.80665;
+static const char USUAL_PLANT[] = "medium plate compactor", HAND[] = "hand rammer";
+
+static bool given(const lw_quantity *q) {
+  return q->origin == LW_GIVEN;
+}
+
+static void from_row(const lw_plant_row *row, lw_plant *plant) {
+  if (!row) return;
+  plant->row = row;
+  lw_print(plant->name, sizeof plant->name, "%s", row->name);
+  plant->mass_kg = row->mass_kg;
+  plant->force_kn = row->force_kn;
+  plant->width_m = row->width_m;
+  plant->layer_m = row->layer_m;
+}
+
+static void sum_up(lw_plant *plant) {
+  double force = plant->mass_kg * GRAVITY / 1000.0 + plant->force_kn;
+  plant->line_load_kn_per_m = plant->width_m > 0.0 ? force / plant->width_m : 0.0;
+}
+
+/* Numbers without a name are the sheet's own plant; what they leave out is the usual plate's. */
+void lw_plant_build(const lw_case *c, const lw_tables *tables, lw_plant *plant) {
+  bool named = c->plant.origin == LW_GIVEN;
+  bool numbers = given(&c->plant_mass) || given(&c->plant_force) || given(&c->plant_width);
+  *plant = (lw_plant){.named = named || numbers};
+  from_row(lw_tables_plant(tables, named ? c->plant.text : USUAL_PLANT), plant);
+  if (numbers && !named) plant->name[0] = '\0';
+  if (given(&c->plant_mass)) plant->mass_kg = c->plant_mass.si;
+  if (given(&c->plant_force)) plant->force_kn = c->plant_force.si;
+  if (given(&c->plant_width)) plant->width_m = c->plant_width.si;
+  sum_up(plant);
+}
+
+static void hand_build(const lw_tables *tables, lw_plant *plant) {
+  *plant = (lw_plant){.named = false};
+  from_row(lw_tables_plant(tables, HAND), plant);
+  sum_up(plant);
+}
+
+/* A course is filled in equal layers, none thicker than the plant compacts. */
+static void plan_layers(const lw_case *c, const lw_section *section, lw_building *building) {
+  double course = section->part[0].top_m - section->part[0].bottom_m, most = building->plant.layer_m;
+  building->layers = most > 0.0 ? (int)ceil(course / most - 1e-9) : 1;
+  building->layer_m = course / building->layers;
+  building->layer_given = given(&c->layer_thickness);
+  if (!building->layer_given) return;
+  building->layer_m = c->layer_thickness.si;
+  building->layer_too_thick = building->layer_m > fmin(course, most) + 1e-9;
+}
+
+static const lw_check *graver_of(const lw_building_checks *checks) {
+  return lw_check_graver(&checks->tilting, &checks->sliding) ? &checks->tilting : &checks->sliding;
+}
+
+static const lw_check *newest(const lw_building_course *course) {
+  return lw_check_graver(&course->tilting, &course->sliding) ? &course->tilting : &course->sliding;
+}
+
+static bool lay_courses(const lw_building_site *site, lw_building *building) {
+  building->course_count = site->wall.section.course_count;
+  for (int i = 0; i < building->course_count; i++) {
+    lw_building_course *course = &building->course[i];
+    if (lw_building_fill(site, &building->plant, i, course) != LW_OK) return false;
+    lw_building_checks checks = lw_building_check(site, i, lw_building_hold_of(site, i, i), course->push);
+    course->sliding = checks.sliding;
+    course->tilting = checks.tilting;
+    lw_building_lower(site, building, i, course);
+    if (lw_check_graver(newest(course), newest(&building->course[building->worst]))) building->worst = i;
+  }
+  return true;
+}
+
+/* What compaction would leave on the whole wall if nothing ever gave way, and the earth alone once it has. */
+static void add_whole(const lw_building_site *site, lw_building *building) {
+  const lw_building_course *top = &building->course[building->course_count - 1];
+  double height = site->wall.section.height_m - site->wall.site.soil_below_top_m;
+  building->whole = lw_compaction_thrust(&top->diagram, height);
+  double push = top->diagram.coefficient * top->unit_weight_kn_per_m3 * height * height / 2.0;
+  building->settled = (lw_lateral){push, height / 3.0};
+}
+
+static bool gravest_at(const lw_building_site *site, const lw_building *building, const lw_plant *plant,
+                       double distance_m, lw_check *check) {
+  bool any = false;
+  for (int i = 0; i < building->course_count; i++) {
+    lw_building_course course;
+    if (lw_building_fill(site, plant, i, &course) != LW_OK || course.height_m <= 0.0) continue;
+    lw_lateral push = lw_building_push(&course, plant, distance_m);
+    lw_building_checks checks = lw_building_check(site, i, lw_building_hold_of(site, i, i), push);
+    const lw_check *graver = graver_of(&checks);
+    if (!any || lw_check_graver(graver, check)) *check = *graver;
+    any = true;
+  }
+  return any;
+}
+
+bool lw_building_at(const lw_wall *wall, const lw_tables *tables, const lw_building *building,
+                    const lw_plant *plant, double distance_m, lw_check *check) {
+  lw_building_site site;
+  lw_building_site_make(wall, tables, &site);
+  return building->studied && gravest_at(&site, building, plant, distance_m, check);
+}
+
+static lw_reason why_not(const lw_wall *wall) {
+  if (wall->section.kind != LW_WALL_COURSES) return LW_REASON_NO_COURSES;
+  if (!wall->section.known) return LW_REASON_NO_DEPTH;
+  if (wall->site.backfill_refused) return LW_REASON_REFUSED_BACKFILL;
+  return LW_REASON_NONE;
+}
+
+void lw_building_run(const lw_case *c, const lw_wall *wall, const lw_tables *tables, lw_building *building) {
+  lw_building_site site;
+  *building = (lw_building){.reason = why_not(wall)};
+  lw_plant_build(c, tables, &building->plant);
+  hand_build(tables, &building->hand);
+  if (building->reason != LW_REASON_NONE) return;
+  lw_building_site_make(wall, tables, &site);
+  plan_layers(c, &wall->section, building);
+  building->studied = lay_courses(&site, building);
+  if (!building->studied) {
+    building->reason = LW_REASON_ANGLE_OUT_OF_RANGE;
+    return;
+  }
+  add_whole(&site, building);
+  lw_building_stand_off(&site, building, &building->plant, &building->stand_off);
+  lw_building_stand_off(&site, building, &building->hand, &building->hand_stand_off);
+  if (!given(&c->plant_distance)) return;
+  building->distance_m = lw_known(c->plant_distance.si);
+  building->moves =
+      gravest_at(&site, building, &building->plant, c->plant_distance.si, &building->at_distance) &&
+      building->at_distance.holds == LW_FALLS_SHORT;
+}

@@ -1,0 +1,125 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "building_parts.h"
+
+#include <math.h>
+
+/* One course newly laid: what pushes it and what holds it. */
+
+/* A set that factors loads or soil asks 1 of a check. Its margin lies where this study has none, so the
+ * project's own figure is asked instead. */
+static const lw_format_row *asked_by(const lw_format *format, const lw_format *own, lw_need need) {
+  lw_number needs = lw_format_value(format->row[need], LW_UNUSUAL);
+  return needs.known && needs.value > 1.0 ? format->row[need] : own->row[need];
+}
+
+void lw_building_site_make(const lw_wall *wall, const lw_tables *tables, lw_building_site *site) {
+  lw_format format, own;
+  lw_format_read(tables, wall->format, &format);
+  lw_format_read(tables, "lowwall", &own);
+  site->wall = *wall;
+  lw_format_apply(&format, LW_UNUSUAL, &site->wall.site);
+  site->sliding = asked_by(&format, &own, LW_NEED_SLIDING);
+  site->overturning = asked_by(&format, &own, LW_NEED_OVERTURNING);
+}
+
+lw_status lw_building_fill(const lw_building_site *site, const lw_plant *plant, int i,
+                           lw_building_course *course) {
+  const lw_section *section = &site->wall.section;
+  const lw_part *part = &section->part[i];
+  double top = fmin(part->top_m, section->height_m - site->wall.site.soil_below_top_m);
+  double depth = section->height_m - 0.5 * (part->bottom_m + part->top_m);
+  const lw_soil *soil = &site->wall.site.soil[lw_site_soil_at(&site->wall.site, depth)];
+  *course = (lw_building_course){.course = i + 1,
+                                 .height_m = fmax(top - part->bottom_m, 0.0),
+                                 .friction_rad = soil->friction_rad,
+                                 .unit_weight_kn_per_m3 = soil->unit_weight_kn_per_m3};
+  lw_compaction compaction = {.line_load_kn_per_m = plant->line_load_kn_per_m,
+                              .unit_weight_kn_per_m3 = soil->unit_weight_kn_per_m3,
+                              .friction_rad = soil->friction_rad,
+                              .state = LW_ACTIVE};
+  lw_status status = lw_compaction_solve(&compaction, &course->diagram, NULL, NULL);
+  if (status != LW_OK) return status;
+  double h = course->height_m,
+         earth = course->diagram.coefficient * soil->unit_weight_kn_per_m3 * h * h / 2.0;
+  course->earth = (lw_lateral){earth, h / 3.0};
+  course->push = lw_compaction_thrust(&course->diagram, h);
+  return LW_OK;
+}
+
+lw_building_hold lw_building_hold_of(const lw_building_site *site, int from, int to) {
+  const lw_section *section = &site->wall.section;
+  double front = section->part[from].front_m, weight = 0.0, moment = 0.0;
+  if (from > 0) front = fmax(front, section->part[from - 1].front_m);
+  for (int i = from; i <= to; i++) {
+    weight += section->part[i].weight_kn_per_m;
+    moment += section->part[i].weight_kn_per_m * (section->part[i].x_m - front);
+  }
+  double friction = section->joint_friction * weight + section->joint_shear_kn_per_m;
+  if (from == 0)
+    friction =
+        site->wall.site.base_friction * weight + site->wall.site.base_adhesion_kpa * section->base_width_m;
+  return (lw_building_hold){friction, moment};
+}
+
+static void weigh(lw_check *check, const lw_format_row *row, double holds, double pushes) {
+  check->demand = lw_known(pushes);
+  check->resistance = lw_known(holds);
+  check->counts = true;
+  if (pushes <= 1e-9) {
+    check->needs = lw_format_value(row, LW_UNUSUAL);
+    check->by = row;
+    check->holds = LW_HOLDS;
+    check->reason = LW_REASON_NO_DEMAND;
+    return;
+  }
+  check->has = lw_known(fmax(holds, 0.0) / pushes);
+  lw_check_weigh(check, row, LW_UNUSUAL);
+}
+
+lw_building_checks lw_building_check(const lw_building_site *site, int from, lw_building_hold hold,
+                                     lw_lateral push) {
+  lw_at at = from > 0 ? LW_AT_JOINT : LW_AT_BASE;
+  lw_building_checks checks = {.sliding = {.kind = LW_CHECK_SLIDING, .at = at, .joint = from, .unit = "kN/m"},
+                               .tilting = {.kind = from > 0 ? LW_CHECK_TILTING : LW_CHECK_OVERTURNING,
+                                           .at = at,
+                                           .joint = from,
+                                           .unit = "kN m/m"}};
+  weigh(&checks.sliding, site->sliding, hold.friction_kn_per_m, push.thrust_kn_per_m);
+  weigh(&checks.tilting, site->overturning, hold.moment_knm_per_m, push.thrust_kn_per_m * push.height_m);
+  return checks;
+}
+
+/* Earth of course j that has yielded, under upright stress from the compacted level down: a trapezium. */
+static lw_lateral earth_of(const lw_building_course *c, double stress_kpa, double height_m) {
+  double k = c->diagram.coefficient, h = height_m, w = c->unit_weight_kn_per_m3;
+  double push = k * (stress_kpa * h + w * h * h / 2.0);
+  double moment = k * (stress_kpa * h * h / 2.0 + w * h * h * h / 6.0);
+  return (lw_lateral){push, push > 0.0 ? moment / push : 0.0};
+}
+
+/* Two pushes above one another: the upper acts `lift` above the foot of the lower. */
+static lw_lateral both(lw_lateral upper, double lift_m, lw_lateral lower) {
+  double push = upper.thrust_kn_per_m + lower.thrust_kn_per_m;
+  double moment = upper.thrust_kn_per_m * (upper.height_m + lift_m) + lower.thrust_kn_per_m * lower.height_m;
+  return (lw_lateral){push, push > 0.0 ? moment / push : 0.0};
+}
+
+/* A layer thicker than a course is compacted behind several at once, and none of them has yielded yet. */
+void lw_building_lower(const lw_building_site *site, const lw_building *building, int i,
+                       lw_building_course *course) {
+  double layer = fmax(building->layer_m, course->height_m), depth = course->height_m;
+  double stress = course->unit_weight_kn_per_m3 * course->height_m;
+  lw_lateral push = course->push;
+  for (int j = i - 1; j >= 0; j--) {
+    const lw_building_course *below = &building->course[j];
+    depth += below->height_m;
+    push = depth <= layer + 1e-9 ? lw_compaction_thrust(&course->diagram, depth)
+                                 : both(push, below->height_m, earth_of(below, stress, below->height_m));
+    stress += below->unit_weight_kn_per_m3 * below->height_m;
+    lw_building_checks checks = lw_building_check(site, j, lw_building_hold_of(site, j, i), push);
+    const lw_check *graver =
+        lw_check_graver(&checks.tilting, &checks.sliding) ? &checks.tilting : &checks.sliding;
+    if (!course->has_lower || lw_check_graver(graver, &course->lower)) course->lower = *graver;
+    course->has_lower = true;
+  }
+}

@@ -1,0 +1,116 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "building_parts.h"
+
+#include <math.h>
+
+/* How near plant may come to the newest course. */
+
+static const double FARTHEST_M = 100.0; /* beyond it no plant is told to keep off */
+static const double NEAREST_M = 1e-3;   /* nearer is touching */
+static const double SITE_STEP_M = 0.05; /* what can be kept on site with a tape and a line of paint */
+
+static lw_foot foot_of(const lw_plant *plant) {
+  return (lw_foot){.line_load_kn_per_m = plant->line_load_kn_per_m, .length_m = plant->width_m};
+}
+
+lw_lateral lw_building_push(const lw_building_course *course, const lw_plant *plant, double distance_m) {
+  lw_foot foot = foot_of(plant);
+  double h = course->height_m, touching = course->push.thrust_kn_per_m;
+  if (distance_m < NEAREST_M || h <= 0.0) return course->push;
+  lw_lateral far = lw_foot_thrust(&foot, distance_m, h);
+  double push = course->earth.thrust_kn_per_m + far.thrust_kn_per_m;
+  double moment = course->earth.thrust_kn_per_m * course->earth.height_m + far.thrust_kn_per_m * far.height_m;
+  push = fmin(push, touching);
+  moment = fmin(moment, touching * course->push.height_m);
+  return (lw_lateral){push, push > 0.0 ? moment / push : 0.0};
+}
+
+/* What the plant may add to a course's layer of earth before the course has less than it needs. */
+typedef struct allowance {
+  double height_m, push_kn_per_m, moment_knm_per_m;
+} allowance;
+
+enum { ALLOWANCES = 2 }; /* all courses are alike, but for one that is filled to part of its height */
+
+typedef struct search {
+  lw_foot foot;
+  allowance allowed;
+  bool moment;
+} search;
+
+static double spare(double distance_m, const void *context) {
+  const search *s = context;
+  lw_lateral push = lw_foot_thrust(&s->foot, distance_m, s->allowed.height_m);
+  if (s->moment) return s->allowed.moment_knm_per_m - push.thrust_kn_per_m * push.height_m;
+  return s->allowed.push_kn_per_m - push.thrust_kn_per_m;
+}
+
+static double needed(const lw_format_row *row) {
+  lw_number needs = lw_format_value(row, LW_UNUSUAL);
+  return needs.known ? fmax(needs.value, 1.0) : 1.0;
+}
+
+static int gather(const lw_building_site *site, const lw_building *building, allowance allowed[ALLOWANCES]) {
+  int count = 0;
+  for (int i = 0; i < building->course_count; i++) {
+    const lw_building_course *course = &building->course[i];
+    lw_building_hold hold = lw_building_hold_of(site, i, i);
+    if (course->height_m <= 0.0) continue;
+    double push = hold.friction_kn_per_m / needed(site->sliding) - course->earth.thrust_kn_per_m;
+    double moment = hold.moment_knm_per_m / needed(site->overturning) -
+                    course->earth.thrust_kn_per_m * course->earth.height_m;
+    int at = 0;
+    while (at < count && fabs(allowed[at].height_m - course->height_m) > 1e-9) at++;
+    if (at >= ALLOWANCES) at = ALLOWANCES - 1;
+    if (at == count) allowed[count++] = (allowance){course->height_m, push, moment};
+    allowed[at].height_m = fmax(allowed[at].height_m, course->height_m);
+    allowed[at].push_kn_per_m = fmin(allowed[at].push_kn_per_m, push);
+    allowed[at].moment_knm_per_m = fmin(allowed[at].moment_knm_per_m, moment);
+  }
+  return count;
+}
+
+/* The distance from which on there is enough to spare; below 0: there is none. */
+static double distance_for(const search *s) {
+  double distance;
+  if (spare(FARTHEST_M, s) <= 0.0) return -1.0;
+  if (spare(NEAREST_M, s) >= 0.0) return NEAREST_M;
+  return lw_solve_root(spare, s, NEAREST_M, FARTHEST_M, 1e-9, &distance) == LW_OK ? distance : -1.0;
+}
+
+static bool touching_holds(const lw_building_site *site, const lw_building *building, const lw_plant *plant) {
+  for (int i = 0; i < building->course_count; i++) {
+    lw_building_course course;
+    if (lw_building_fill(site, plant, i, &course) != LW_OK) return false;
+    lw_building_checks checks = lw_building_check(site, i, lw_building_hold_of(site, i, i), course.push);
+    if (checks.sliding.holds != LW_HOLDS || checks.tilting.holds != LW_HOLDS) return false;
+  }
+  return true;
+}
+
+static void set(lw_stand_off *stand_off, double distance_m) {
+  stand_off->distance_m = lw_known(distance_m);
+  stand_off->keep_m = lw_known(ceil(distance_m / SITE_STEP_M - 1e-6) * SITE_STEP_M);
+}
+
+void lw_building_stand_off(const lw_building_site *site, const lw_building *building, const lw_plant *plant,
+                           lw_stand_off *stand_off) {
+  allowance allowed[ALLOWANCES];
+  double farthest = 0.0;
+  *stand_off = (lw_stand_off){.reason = LW_REASON_NONE};
+  if (touching_holds(site, building, plant)) {
+    set(stand_off, 0.0);
+    return;
+  }
+  int count = gather(site, building, allowed);
+  for (int i = 0; i < 2 * count; i++) {
+    search s = {.foot = foot_of(plant), .allowed = allowed[i / 2], .moment = i % 2 == 1};
+    double distance = distance_for(&s);
+    if (distance < 0.0) {
+      stand_off->reason = LW_REASON_NO_STAND_OFF;
+      return;
+    }
+    farthest = fmax(farthest, distance);
+  }
+  set(stand_off, farthest);
+}

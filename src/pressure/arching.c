@@ -1,0 +1,70 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <lowwall/arching.h>
+
+#include <math.h>
+
+/* Soil between two faces. */
+
+/* (1 - exp(-r z))/r, which tends to z: r is 0 between smooth faces. */
+static double hung(double rate_per_m, double depth_m) {
+  double x = rate_per_m * depth_m;
+  return x < 1e-12 ? depth_m : -expm1(-x) / rate_per_m;
+}
+
+double lw_slot_kpa(const lw_slot *slot, double coefficient, double depth_m) {
+  double rate = 2.0 * coefficient * tan(slot->wall_friction_rad) / slot->width_m;
+  double upright =
+      slot->unit_weight_kn_per_m3 * hung(rate, depth_m) + slot->surcharge_kpa * exp(-rate * depth_m);
+  return coefficient * upright;
+}
+
+typedef struct integrand {
+  const lw_slot *slot;
+  double coefficient, height_m;
+} integrand;
+
+static double pressure_at(double depth_m, const void *context) {
+  const integrand *i = context;
+  return lw_slot_kpa(i->slot, i->coefficient, depth_m);
+}
+
+static double moment_at(double depth_m, const void *context) {
+  const integrand *i = context;
+  return lw_slot_kpa(i->slot, i->coefficient, depth_m) * (i->height_m - depth_m);
+}
+
+lw_status lw_slot_thrust(const lw_slot *slot, double coefficient, double height_m, lw_lateral *lateral,
+                         lw_error *error) {
+  integrand of = {slot, coefficient, height_m};
+  double push, moment;
+  if (lw_solve_integral(pressure_at, &of, 0.0, height_m, &push) != LW_OK ||
+      lw_solve_integral(moment_at, &of, 0.0, height_m, &moment) != LW_OK || !(push > 0.0))
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE,
+                        "the pressure between the faces cannot be summed");
+  *lateral = (lw_lateral){.thrust_kn_per_m = push, .height_m = moment / push};
+  return LW_OK;
+}
+
+static lw_status out_of_range(lw_error *error, const char *sentence) {
+  return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE, "%s", sentence);
+}
+
+lw_status lw_frydman_keissar_coefficient(double friction_rad, double wall_friction_rad, double *k,
+                                         lw_error *error) {
+  bool well = friction_rad > 0.0 && friction_rad < acos(0.0) && wall_friction_rad >= 0.0 &&
+              wall_friction_rad <= friction_rad + 1e-12;
+  if (!well) return out_of_range(error, "the friction of the face must be from 0 to that of the soil");
+  double s = sin(friction_rad) * sin(friction_rad), t = tan(wall_friction_rad);
+  double m = 4.0 * t * t - s + 1.0;
+  *k = (s + 1.0 - sqrt(fmax((s + 1.0) * (s + 1.0) - (1.0 - s) * m, 0.0))) / m;
+  return LW_OK;
+}
+
+lw_status lw_handy_coefficient(double friction_rad, double *k, lw_error *error) {
+  if (!(friction_rad > 0.0) || friction_rad >= acos(0.0))
+    return out_of_range(error, "the friction angle must be above 0 and below 90 deg");
+  double ka = (1.0 - sin(friction_rad)) / (1.0 + sin(friction_rad));
+  double t = 0.5 * (acos(0.0) + friction_rad), c = cos(t), s = sin(t);
+  *k = 1.06 * (c * c + ka * s * s);
+  return LW_OK;
+}
