@@ -47,6 +47,8 @@ typedef enum lw_status {
   X(REFUSED_BACKFILL, "refused-backfill", "this soil is refused as backfill") \
   X(BUILDING_BEHIND, "building-behind", "a building is not a retaining wall") \
   X(FENCE_ON_WALL, "fence-on-wall", "a fence on a dry block wall is not checked here") \
+  X(FENCE_SOIL, "fence-soil", \
+    "the ground rises towards the fence, and how high it stands there is not given") \
   X(RELIES_ON_BOND, "relies-on-bond", "not checked: relies on its bond") \
   X(NO_COURSES, "no-courses", "the wall is not laid course by course") \
   X(NO_STAND_OFF, "no-stand-off", "no distance is enough: a layer of earth alone moves the newest course") \
@@ -138,7 +140,8 @@ typedef enum lw_kind {
   LW_KIND_FORCE,           /* [kN] */
   LW_KIND_UNIT_WEIGHT,     /* [kN/m3] */
   LW_KIND_MASS,            /* [kg] */
-  LW_KIND_MOMENT           /* [kN m/m], results only */
+  LW_KIND_MOMENT,          /* [kN m/m], results only */
+  LW_KIND_POST_MOMENT      /* [kN m] of one post */
 } lw_kind;
 
 typedef struct lw_unit {

@@ -42,6 +42,8 @@ typedef enum lw_back { LW_BACK_WALL, LW_BACK_FENCE, LW_BACK_BUILDING, LW_BACK_GR
 typedef enum lw_side { LW_SIDE_ABOVE, LW_SIDE_BELOW } lw_side;
 typedef enum lw_above { LW_ABOVE_NOBODY, LW_ABOVE_HOUSEHOLD, LW_ABOVE_PUBLIC } lw_above;
 typedef enum lw_works { LW_WORKS_NEW, LW_WORKS_RAISED, LW_WORKS_MOVED } lw_works;
+typedef enum lw_fence_place { LW_FENCE_BEHIND, LW_FENCE_ON_WALL } lw_fence_place;
+typedef enum lw_exposure { LW_EXPOSURE_SHELTERED, LW_EXPOSURE_ORDINARY, LW_EXPOSURE_EXPOSED } lw_exposure;
 typedef enum lw_wall_kind { LW_WALL_COURSES, LW_WALL_SECTION } lw_wall_kind;
 typedef enum lw_fixing { LW_FIXING_DRY, LW_FIXING_BONDED } lw_fixing;
 typedef enum lw_joints { LW_JOINTS_OPEN, LW_JOINTS_SEALED } lw_joints;
@@ -96,6 +98,10 @@ typedef struct lw_case {
   lw_quantity level_difference, boundary_distance, building_distance, other_wall_distance,
       other_wall_height, fence_height, public_way_distance, service_distance, waterbody_distance,
       pool_barrier_distance;
+
+  lw_choice fence_place, wind_exposure, fence_run_end;
+  lw_quantity fence_distance, fence_soil_height, wind_pressure, post_spacing, post_depth, post_width,
+      post_moment, post_section, board_thickness, board_span, fence_permanent_factor;
 
   lw_choice wall_kind;
   lw_quantity wall_height, wall_embedment, wall_friction, wall_unit_weight;

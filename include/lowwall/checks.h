@@ -160,6 +160,12 @@ const char *lw_situation_slug(lw_situation_name name);
 const char *lw_situation_sentence(lw_situation_name name);
 const char *lw_situation_kind_slug(lw_situation_kind kind);   /* usual · unusual · extreme · what-if */
 
+/* Wind on a fence behind the wall: its posts push the ground that the wall holds. */
+typedef struct lw_wall_wind {
+  bool behind;
+  double push_kn_per_m, distance_m;   /* behind the rear of the top */
+} lw_wall_wind;
+
 /* What the situations are run on. */
 typedef struct lw_wall {
   lw_site site;
@@ -168,6 +174,7 @@ typedef struct lw_wall {
   double wall_friction_rad; /* δ; a share is of the least friction angle behind */
   char format[LW_NAME_MAX];
   bool people_on_cap;
+  lw_wall_wind wind;
 } lw_wall;
 
 /** Site, section and switches of a settled case. */

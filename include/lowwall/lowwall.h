@@ -20,6 +20,7 @@
 #include <lowwall/checks.h>
 #include <lowwall/building.h>
 #include <lowwall/narrow.h>
+#include <lowwall/fence.h>
 #include <lowwall/verdict.h>
 #include <lowwall/result.h>
 #include <lowwall/report.h>

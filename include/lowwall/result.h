@@ -4,6 +4,7 @@
 
 #include <lowwall/building.h>
 #include <lowwall/narrow.h>
+#include <lowwall/fence.h>
 #include <lowwall/sheet.h>
 #include <lowwall/verdict.h>
 
@@ -19,6 +20,7 @@ typedef struct lw_result {
   lw_situations situations;
   lw_building building;         /* the wall while it is built */
   lw_narrow narrow;             /* published values for a bed narrower than its wedge */
+  lw_fence fence;
   lw_verdict verdict;
   int remedy_count;
   lw_remedy remedy[LW_REMEDY_MAX];

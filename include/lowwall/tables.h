@@ -16,7 +16,8 @@ enum {
   LW_SOIL_ROWS = 32, LW_INTERFACE_ROWS = 48, LW_MATERIAL_ROWS = 48, LW_LOAD_ROWS = 48,
   LW_PLANT_ROWS = 24,
   LW_BEARING_ROWS = 80, LW_FORMAT_ROWS = 96, LW_LIMIT_ROWS = 160, LW_HAZARD_ROWS = 80,
-  LW_CONDITION_ROWS = 32, LW_CLEARANCE_ROWS = 32, LW_THRESHOLD_ROWS = 32, LW_AROUND_MAX = 4
+  LW_CONDITION_ROWS = 32, LW_CLEARANCE_ROWS = 32, LW_THRESHOLD_ROWS = 32, LW_AROUND_MAX = 4,
+  LW_FENCE_ROWS = 24
 };
 
 typedef enum lw_seen { LW_SEEN, LW_MEMORY, LW_DERIVED, LW_PROPOSAL, LW_PRACTICE } lw_seen;
@@ -230,7 +231,8 @@ typedef struct lw_clearance_row {
   lw_origin_note from;
 } lw_clearance_row;
 
-/* tables/thresholds.csv: the figures between one word and another, mostly proposals of this project. */
+/* tables/thresholds.csv, the figures between one word and another, mostly proposals of this project; and
+ * tables/fences.csv. */
 typedef struct lw_threshold_row {
   /* level-ground · level-difference · bed-slope · stone-width · lean-height · lift-mass ... */
   char slug[LW_NAME_MAX];
@@ -254,6 +256,7 @@ typedef struct lw_tables {
   int condition_count; lw_condition_row condition[LW_CONDITION_ROWS];
   int clearance_count; lw_clearance_row clearance[LW_CLEARANCE_ROWS];
   int threshold_count; lw_threshold_row threshold[LW_THRESHOLD_ROWS];
+  int fence_count;     lw_threshold_row fence[LW_FENCE_ROWS];
 } lw_tables;
 
 /** Read the tables.
@@ -291,6 +294,7 @@ const lw_format_row *lw_tables_format(const lw_tables *tables, const char *forma
 const lw_condition_row *lw_tables_condition(const lw_tables *tables, const char *slug);
 const lw_clearance_row *lw_tables_clearance(const lw_tables *tables, const char *slug);
 const lw_threshold_row *lw_tables_threshold(const lw_tables *tables, const char *slug);
+const lw_threshold_row *lw_tables_fence(const lw_tables *tables, const char *slug);
 bool lw_tables_has_format(const lw_tables *tables, const char *format);
 bool lw_tables_has_place(const lw_tables *tables, const char *place);
 

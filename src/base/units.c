@@ -84,6 +84,11 @@ static const lw_unit units[] = {
 
     {"kNm/m", LW_KIND_MOMENT, 1.0},
     {"ft-lb/ft", LW_KIND_MOMENT, POUND_FORCE_KN},
+
+    {"kNm", LW_KIND_POST_MOMENT, 1.0},
+    {"Nm", LW_KIND_POST_MOMENT, 0.001},
+    {"ft-lb", LW_KIND_POST_MOMENT, POUND_FORCE_KN * FOOT},
+    {"lb-ft", LW_KIND_POST_MOMENT, POUND_FORCE_KN * FOOT},
 };
 
 enum { UNIT_COUNT = sizeof units / sizeof *units, UNIT_NAME_MAX = 16 };
@@ -142,6 +147,7 @@ const char *lw_kind_unit(lw_kind kind) {
   case LW_KIND_UNIT_WEIGHT: return "kN/m3";
   case LW_KIND_MASS: return "kg";
   case LW_KIND_MOMENT: return "kNm/m";
+  case LW_KIND_POST_MOMENT: return "kNm";
   case LW_KIND_NUMBER:
   case LW_KIND_COUNT:
   case LW_KIND_SHARE: return "";

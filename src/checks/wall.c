@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/checks.h>
+#include <lowwall/fence.h>
 
 #include <math.h>
 
@@ -20,6 +20,7 @@ void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
   lw_section_build(c, &wall->section);
   lw_method_build(c, &wall->method);
   wall->wall_friction_rad = wall_friction_of(c, &wall->site);
+  lw_fence_wind_behind(c, tables, &wall->wind);
   lw_print(wall->format, sizeof wall->format, "%s",
            c->method_format.origin == LW_ABSENT ? "lowwall" : c->method_format.text);
 }

@@ -128,6 +128,7 @@ static const char *measured(lw_kind kind) {
   case LW_KIND_UNIT_WEIGHT: return "unit weight";
   case LW_KIND_MASS: return "mass";
   case LW_KIND_MOMENT: return "moment";
+  case LW_KIND_POST_MOMENT: return "moment of one";
   }
   return "";
 }

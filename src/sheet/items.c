@@ -4,8 +4,8 @@
 #include <ctype.h>
 #include <string.h>
 
-static const lw_item_group *const groups[] = {&lw_items_site, &lw_items_wall, &lw_items_ground,
-                                              &lw_items_building, &lw_items_method};
+static const lw_item_group *const groups[] = {&lw_items_site,   &lw_items_fence,    &lw_items_wall,
+                                              &lw_items_ground, &lw_items_building, &lw_items_method};
 
 enum { GROUP_COUNT = sizeof groups / sizeof *groups };
 
@@ -93,6 +93,7 @@ static const char *key_unit(lw_kind kind) {
   case LW_KIND_UNIT_WEIGHT: return "_kn_per_m3";
   case LW_KIND_MASS: return "_kg";
   case LW_KIND_MOMENT: return "_knm_per_m";
+  case LW_KIND_POST_MOMENT: return "_knm";
   case LW_KIND_ANGLE_OR_SHARE: return "_deg";
   case LW_KIND_NUMBER:
   case LW_KIND_COUNT:

@@ -121,9 +121,11 @@ static const lw_item items[] = {
      .assumed = NAN,
      .unit = "m",
      .example = "0 m",
-     .means = "Height of a fence or screen on the wall. Unknown: 1.8 m where a boundary is given within 1 m, "
+     .means = "Height of a fence, screen or hedge on the wall or behind it; of a hedge the height it will "
+              "grow to. Unknown: 1.8 m where a boundary is given within 1 m or the fence's place is given, "
               "else none.",
-     .question = "Does a fence or screen stand on the wall, now or planned, and how high?"},
+     .question =
+         "Does a fence, screen or hedge stand on the wall or behind it, now or planned, and how high?"},
     {.part = "site",
      .name = "site above",
      CHOICE(site_above, "nobody|household|public"),

@@ -4,7 +4,8 @@
 #include "entry.h"
 #include "settle.h"
 
-/* Unknown ground behind ground rises 1 in 4; an unknown fence at a near boundary is a solid one. */
+/* Unknown ground behind ground rises 1 in 4; an unknown fence at a near boundary, or where
+ * its place is given, is a solid one. */
 #define UNKNOWN_SLOPE_RAD atan(0.25)
 #define UNKNOWN_FENCE_M 1.8
 #define NEAR_BOUNDARY_M 1.0
@@ -71,6 +72,7 @@ void lw_settle_site(lw_settling *s) {
   if (!lw_given(&c->fence_height)) {
     bool at_boundary =
         lw_given(&c->boundary_distance) && c->boundary_distance.si <= NEAR_BOUNDARY_M + LW_MILLIMETRE;
-    c->fence_height = lw_assumed(LW_KIND_LENGTH, at_boundary ? UNKNOWN_FENCE_M : 0.0);
+    bool placed = c->fence_place.origin == LW_GIVEN || lw_given(&c->fence_distance);
+    c->fence_height = lw_assumed(LW_KIND_LENGTH, at_boundary || placed ? UNKNOWN_FENCE_M : 0.0);
   }
 }

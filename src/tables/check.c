@@ -13,12 +13,18 @@ static const needed needs[] = {
     {"loads", "vehicle"},        {"loads", "people-sitting-down"}, {"loads", "people-sitting-out"},
     {"loads", "people-leaning"}, {"formats", "lowwall"},           {"limits", "default"},
     {"plant", "hand rammer"},    {"plant", "medium plate compactor"},
+    {"fences", "wind-sheltered"},    {"fences", "wind-ordinary"},       {"fences", "wind-exposed"},
+    {"fences", "run-end"},           {"fences", "least-height"},        {"fences", "timber-lasting"},
+    {"fences", "timber-gust"},       {"fences", "timber-strength"},     {"fences", "timber-material"},
+    {"fences", "soil-factor"},       {"fences", "ground-factor"},       {"fences", "lateral-bearing"},
+    {"fences", "keep-off"},          {"fences", "clear-gap"},
 };
 
 static bool has(const lw_tables *tables, const needed *need) {
   if (strcmp(need->table, "soils") == 0) return lw_tables_soil(tables, need->name) != NULL;
   if (strcmp(need->table, "plant") == 0) return lw_tables_plant(tables, need->name) != NULL;
   if (strcmp(need->table, "loads") == 0) return lw_tables_load(tables, need->name) != NULL;
+  if (strcmp(need->table, "fences") == 0) return lw_tables_fence(tables, need->name) != NULL;
   if (strcmp(need->table, "formats") == 0) return lw_tables_has_format(tables, need->name);
   return lw_tables_has_place(tables, need->name);
 }

@@ -22,6 +22,7 @@ static bool list_names(const lw_tables *tables, const char *list, lw_name_list *
   LIST("conditions", tables->condition, tables->condition_count, lw_condition_row, slug, 0)
   LIST("clearances", tables->clearance, tables->clearance_count, lw_clearance_row, slug, 0)
   LIST("thresholds", tables->threshold, tables->threshold_count, lw_threshold_row, slug, 0)
+  LIST("fences", tables->fence, tables->fence_count, lw_threshold_row, slug, 0)
 #undef LIST
   return false;
 }
@@ -114,6 +115,11 @@ const lw_clearance_row *lw_tables_clearance(const lw_tables *tables, const char 
 const lw_threshold_row *lw_tables_threshold(const lw_tables *tables, const char *slug) {
   int i = lw_name_index(tables, "thresholds", slug);
   return i < 0 ? NULL : &tables->threshold[i];
+}
+
+const lw_threshold_row *lw_tables_fence(const lw_tables *tables, const char *slug) {
+  int i = lw_name_index(tables, "fences", slug);
+  return i < 0 ? NULL : &tables->fence[i];
 }
 
 const lw_format_row *lw_tables_format(const lw_tables *tables, const char *format, const char *quantity) {

@@ -64,7 +64,8 @@ typedef struct lw_shape {
 
 extern const lw_shape lw_ground_shapes[]; /* soils, interfaces, materials, loads, bearing, plant */
 extern const size_t lw_ground_shape_count;
-extern const lw_shape lw_law_shapes[]; /* formats, limits, hazards, conditions, clearances, thresholds */
+/* formats, limits, hazards, conditions, clearances, thresholds, fences */
+extern const lw_shape lw_law_shapes[];
 extern const size_t lw_law_shape_count;
 
 /** The i-th shape of all, or NULL past the last. */

@@ -100,6 +100,15 @@ static const lw_column threshold_columns[] = {
     LW_FROM(lw_threshold_row, from),
 };
 
+static const lw_column fence_columns[] = {
+    LW_TEXT("slug", lw_threshold_row, slug),
+    LW_TEXT("name", lw_threshold_row, name),
+    LW_NUMBER("value", lw_threshold_row, value, 1, 1e-3, 1e6),
+    LW_TEXT_MAYBE("unit", lw_threshold_row, unit),
+    LW_TEXT_MAYBE("note", lw_threshold_row, note),
+    LW_FROM(lw_threshold_row, from),
+};
+
 const lw_shape lw_law_shapes[] = {
     LW_SHAPE("formats", format_columns, 2, lw_format_row, format, format_count),
     LW_SHAPE("limits", limit_columns, 1, lw_limit_row, limit, limit_count),
@@ -107,6 +116,7 @@ const lw_shape lw_law_shapes[] = {
     LW_SHAPE("conditions", condition_columns, 1, lw_condition_row, condition, condition_count),
     LW_SHAPE("clearances", clearance_columns, 1, lw_clearance_row, clearance, clearance_count),
     LW_SHAPE("thresholds", threshold_columns, 1, lw_threshold_row, threshold, threshold_count),
+    LW_SHAPE("fences", fence_columns, 1, lw_threshold_row, fence, fence_count),
 };
 
 const size_t lw_law_shape_count = sizeof(lw_law_shapes) / sizeof(lw_law_shapes[0]);

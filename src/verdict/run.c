@@ -22,6 +22,7 @@ lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *r
   lw_situations_run(&result->wall, tables, &result->situations, working);
   lw_building_run(&result->given, &result->wall, tables, &result->building);
   lw_narrow_run(&result->given, &result->wall, tables, &result->situations, &result->narrow);
+  lw_fence_find(&settled, tables, &result->wall, &result->fence);
   lw_verdict_reach(&result->given, tables, &result->wall, &result->situations, &result->verdict);
   result->remedy_count = 0;
   result->asking_count = 0;

@@ -37,6 +37,7 @@ case_outcome case_loads(const case_row *row, double *value);
 case_outcome case_bearing(const case_row *row, double *value);
 case_outcome case_slip(const case_row *row, double *value);
 case_outcome case_building(const case_row *row, double *value);
+case_outcome case_fence(const case_row *row, double *value);
 
 /* The parts of case_hold_all: marks that go together, and ours against published and recomputed. */
 void case_check_marks(const case_row *row);

@@ -8,6 +8,7 @@ BEGIN {
   names = names " elastic pressure"
   names = names " slip pressure"
   names = names " passive pressure seismic pressure"
+  names = names " fence checks"
   split(names, other, " ")
   for (i = 1; i in other; i += 2) rank[other[i]] = rank[other[i + 1]]
   rank["compaction"] = rank["arching"] = rank["pressure"]

@@ -1,0 +1,137 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <lowwall/fence.h>
+
+#include <math.h>
+
+#include "fence_parts.h"
+
+/* The fence at the back of a bed: what pushes it beside the wind it was built for. */
+
+static const double STEEP = 1e-9;
+
+static double given_or(const lw_quantity *q, double instead) {
+  return q->origin == LW_ABSENT ? instead : q->si;
+}
+
+/* What the soil at the fence stands above the soil at the wall; NAN: it rises, and nobody says how far. */
+static double rise_to_fence(const lw_site *site) {
+  if (site->slope_rad <= STEEP) return 0.0;
+  return isfinite(site->slope_run_m) ? site->slope_run_m * tan(site->slope_rad) : NAN;
+}
+
+/* Of several soils the most pressing figures together. */
+static void press_most(const lw_site *site, lw_fence *fence) {
+  lw_fence_bed *bed = &fence->bed;
+  fence->friction_rad = site->soil_count > 0 ? site->soil[0].friction_rad : 0.0;
+  for (int i = 0; i < site->soil_count; i++) {
+    const lw_soil *soil = &site->soil[i];
+    bed->unit_weight_kn_per_m3 = fmax(bed->unit_weight_kn_per_m3, soil->unit_weight_kn_per_m3);
+    bed->saturated_unit_weight_kn_per_m3 =
+        fmax(bed->saturated_unit_weight_kn_per_m3, soil->saturated_unit_weight_kn_per_m3);
+    fence->friction_rad = fmin(fence->friction_rad, soil->friction_rad);
+  }
+  double sine = sin(fmax(fence->friction_rad, 0.0));
+  bed->coefficient = 1.0 - sine;
+  fence->yielding_coefficient = (1.0 - sine) / (1.0 + sine);
+}
+
+/* The edges of a strip count from the wall, not from the fence: it is taken as if it lay all over the bed. */
+static double load_on_bed(const lw_site *site) {
+  double load = site->surcharge_kpa;
+  for (int i = 0; i < site->load_count; i++)
+    if (site->load[i].kind == LW_LOAD_STRIP) load += site->load[i].pressure_kpa;
+  return load;
+}
+
+static double below_soil(const lw_site *site, double depth_m, double rise_m) {
+  return isfinite(depth_m) ? fmax(depth_m - site->soil_below_top_m, 0.0) + rise_m : INFINITY;
+}
+
+static void fill_bed(const lw_case *c, const lw_wall *wall, lw_fence *fence) {
+  const lw_site *site = &wall->site;
+  const lw_section *section = &wall->section;
+  lw_fence_bed *bed = &fence->bed;
+  double rise = rise_to_fence(site);
+  double held = section->height_m - section->embedment_m - site->soil_below_top_m;
+  bed->height_m = c->fence_soil_height.origin == LW_GIVEN ? c->fence_soil_height.si
+                                                          : held + rise - given_or(&c->level_difference, 0.0);
+  if (!isfinite(rise)) rise = 0.0;
+  press_most(site, fence);
+  bed->surcharge_kpa = load_on_bed(site);
+  bed->water_unit_weight_kn_per_m3 = site->water_unit_weight_kn_per_m3;
+  bed->water_depth_m = below_soil(site, site->water_depth_m, rise);
+  bed->hole_m = given_or(&c->post_depth, 0.0);
+  fence->blocked_water_m = fmin(below_soil(site, site->overflow_below_top_m, rise), bed->water_depth_m);
+}
+
+static lw_fence_bed bed_in(const lw_fence *fence, lw_fence_state state) {
+  lw_fence_bed bed = fence->bed;
+  if (state == LW_FENCE_BLOCKED) bed.water_depth_m = fence->blocked_water_m;
+  if (state == LW_FENCE_YIELDING) bed.coefficient = fence->yielding_coefficient;
+  return bed;
+}
+
+/* The ground around the hole is no timber. */
+static double kept(const lw_fence *fence, int measure) {
+  return measure == LW_FENCE_HOLE ? 1.0 : fence->lasting;
+}
+
+static void weigh(lw_fence *fence) {
+  lw_fence_wind_push(&fence->built_for, &fence->wind);
+  for (int s = 0; s < LW_FENCE_STATE_COUNT; s++) {
+    lw_fence_bed bed = bed_in(fence, (lw_fence_state)s);
+    lw_fence_soil_push(&bed, &fence->soil[s]);
+    for (int m = 0; m < LW_FENCE_MEASURE_COUNT; m++) {
+      fence->ratio[s][m] = fence->soil[s].of[m] / fence->wind.of[m];
+      fence->lasting_ratio[s][m] = fence->ratio[s][m] / kept(fence, m);
+    }
+  }
+}
+
+static lw_number equal(const lw_fence *fence, lw_fence_state state, int measure, double share) {
+  lw_fence_bed bed = bed_in(fence, state);
+  lw_number height = {0.0, false};
+  height.known =
+      lw_fence_equal_height(&bed, &fence->wind, (lw_fence_measure)measure, share, &height.value) == LW_OK;
+  return height;
+}
+
+static void find_heights(lw_fence *fence) {
+  for (int s = 0; s < LW_FENCE_STATE_COUNT; s++) {
+    for (int m = 0; m < LW_FENCE_MEASURE_COUNT; m++) {
+      fence->equal_m[s][m] = equal(fence, (lw_fence_state)s, m, 1.0);
+      fence->lasting_equal_m[s][m] = equal(fence, (lw_fence_state)s, m, kept(fence, m));
+    }
+  }
+}
+
+static void weigh_back(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence *fence) {
+  fence->back = c->site_back.origin == LW_GIVEN && c->site_back.value == LW_BACK_FENCE;
+  if (!fence->back) return;
+  fill_bed(c, wall, fence);
+  fence->lasting = given_or(&c->fence_permanent_factor, 1.0);
+  lw_fence_built_for(c, tables, fence);
+  if (!isfinite(fence->bed.height_m)) {
+    fence->status = LW_NO_SOLUTION;
+    fence->reason = LW_REASON_FENCE_SOIL;
+  } else if (fence->bed.height_m <= 0.0) {
+    fence->status = LW_NO_SOLUTION;
+    fence->reason = LW_REASON_NO_DEMAND;
+  } else {
+    weigh(fence);
+  }
+}
+
+void lw_fence_weigh(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence *fence) {
+  *fence = (lw_fence){.status = LW_OK};
+  weigh_back(c, tables, wall, fence);
+  lw_fence_find_wind(c, tables, wall, &fence->on);
+}
+
+void lw_fence_find(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence *fence) {
+  lw_fence_weigh(c, tables, wall, fence);
+  if (!fence->back || fence->status != LW_OK) return;
+  find_heights(fence);
+  lw_fence_find_post(c, tables, wall, fence);
+  lw_fence_find_boards(c, tables, fence);
+}

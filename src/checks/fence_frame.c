@@ -1,0 +1,94 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "fence_parts.h"
+
+#include <math.h>
+
+/* The posts and boards of a fence that closes a bed. */
+
+static void fill_hole(const lw_case *c, const lw_tables *tables, const lw_site *site, lw_fence_hole *hole) {
+  *hole = (lw_fence_hole){.depth_m = c->post_depth.si,
+                          .width_m = c->post_width.si,
+                          .friction_rad = site->footing.friction_rad,
+                          .unit_weight_kn_per_m3 = site->footing.light_unit_weight_kn_per_m3,
+                          .lateral_kpa_per_m = lw_fence_figure(tables, "lateral-bearing")};
+}
+
+static void fill_strength(const lw_case *c, const lw_tables *tables, double lasting, lw_fence_post *post) {
+  double gust = NAN;
+  if (c->post_moment.origin != LW_ABSENT) gust = c->post_moment.si;
+  if (c->post_section.origin != LW_ABSENT)
+    gust = lw_fence_post_moment(lw_fence_figure(tables, "timber-strength"), c->post_section.si) *
+           lw_fence_figure(tables, "timber-gust") / lw_fence_figure(tables, "timber-material");
+  if (!isfinite(gust)) return;
+  post->gust_knm = (lw_number){gust, true};
+  post->lasting_knm = (lw_number){gust * lasting, true};
+}
+
+static lw_number depth_by_broms(const lw_fence_post *post, const lw_fence_post_load *load) {
+  lw_number depth = {0.0, false};
+  depth.known =
+      lw_fence_broms_depth(&post->hole, load->push_kn, load->arm_m, post->needs, &depth.value) == LW_OK;
+  return depth;
+}
+
+static lw_number depth_by_code(const lw_fence_post *post, const lw_fence_post_load *load) {
+  lw_number depth = {0.0, false};
+  depth.known = lw_fence_code_depth_of(&post->hole, load->push_kn, load->arm_m, &depth.value) == LW_OK;
+  return depth;
+}
+
+static void put_load(const lw_fence_post *post, double push_kn, double moment_knm, lw_fence_post_load *load) {
+  load->push_kn = push_kn;
+  load->moment_knm = moment_knm;
+  load->arm_m = moment_knm / push_kn;
+  load->broms_kn = lw_fence_broms(&post->hole, load->arm_m);
+  load->code_kn = lw_fence_code_push(&post->hole, load->arm_m);
+  load->has = load->broms_kn / push_kn;
+  load->broms_depth_m = depth_by_broms(post, load);
+  load->code_depth_m = depth_by_code(post, load);
+}
+
+/* Wood is as strong as under the shortest of the loads that act together. */
+static void put_moment(lw_number resists, double moment_knm, lw_number *has) {
+  if (resists.known && moment_knm > 0.0) *has = (lw_number){resists.value / moment_knm, true};
+}
+
+void lw_fence_find_post(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence *fence) {
+  lw_fence_post *post = &fence->post;
+  post->spacing_m = c->post_spacing.si;
+  post->needs = lw_fence_figure(tables, "ground-factor");
+  post->soil_factor = lw_fence_figure(tables, "soil-factor");
+  fill_hole(c, tables, &wall->site, &post->hole);
+  fill_strength(c, tables, fence->lasting, post);
+  double s = post->spacing_m;
+  const double *dry = fence->soil[LW_FENCE_DRY].of, *wet = fence->soil[LW_FENCE_BLOCKED].of;
+  const double *wind = fence->wind.of;
+  lw_fence_post_load *load = post->load;
+  put_load(post, s * dry[LW_FENCE_SHEAR], s * dry[LW_FENCE_GROUND], &load[LW_FENCE_SOIL]);
+  put_load(post, s * wet[LW_FENCE_SHEAR], s * wet[LW_FENCE_GROUND], &load[LW_FENCE_WET_SOIL]);
+  put_load(post, s * wind[LW_FENCE_SHEAR], s * wind[LW_FENCE_GROUND], &load[LW_FENCE_WIND]);
+  put_load(post, s * (dry[LW_FENCE_SHEAR] + wind[LW_FENCE_SHEAR]),
+           s * (dry[LW_FENCE_GROUND] + wind[LW_FENCE_GROUND]), &load[LW_FENCE_SOIL_AND_WIND]);
+  double soil = post->soil_factor * load[LW_FENCE_SOIL].moment_knm;
+  double wet_soil = post->soil_factor * load[LW_FENCE_WET_SOIL].moment_knm;
+  double gust = load[LW_FENCE_WIND].moment_knm;
+  put_moment(post->lasting_knm, soil, &load[LW_FENCE_SOIL].moment_has);
+  put_moment(post->lasting_knm, wet_soil, &load[LW_FENCE_WET_SOIL].moment_has);
+  put_moment(post->gust_knm, gust, &load[LW_FENCE_WIND].moment_has);
+  put_moment(post->gust_knm, soil + gust, &load[LW_FENCE_SOIL_AND_WIND].moment_has);
+}
+
+void lw_fence_find_boards(const lw_case *c, const lw_tables *tables, lw_fence *fence) {
+  lw_fence_boards *boards = &fence->boards;
+  boards->thickness_m = c->board_thickness.si;
+  boards->span_m = c->board_span.si;
+  boards->stress_kpa = lw_fence_board_stress(fence->soil[LW_FENCE_DRY].of[LW_FENCE_BOARD], boards->span_m,
+                                             boards->thickness_m);
+  boards->blocked_stress_kpa = lw_fence_board_stress(fence->soil[LW_FENCE_BLOCKED].of[LW_FENCE_BOARD],
+                                                     boards->span_m, boards->thickness_m);
+  boards->allowed_kpa = lw_fence_figure(tables, "timber-strength") * lw_fence_figure(tables, "timber-gust") *
+                        fence->lasting / lw_fence_figure(tables, "timber-material") /
+                        lw_fence_figure(tables, "soil-factor");
+  boards->has = boards->allowed_kpa / boards->stress_kpa;
+  boards->blocked_has = boards->allowed_kpa / boards->blocked_stress_kpa;
+}

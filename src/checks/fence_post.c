@@ -1,0 +1,70 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <lowwall/fence.h>
+
+#include <math.h>
+
+/* A post in the ground, and timber in bending. */
+
+static const double DEEPEST_M = 20.0, CLOSE_M = 1e-9;
+
+/* The code's own figures, for a post that nothing holds at the ground. */
+static const double CODE_PUSH = 2.34, CODE_ARM = 4.36;
+
+double lw_fence_broms(const lw_fence_hole *hole, double arm_m) {
+  double depth = hole->depth_m, sine = sin(hole->friction_rad), kp = (1.0 + sine) / (1.0 - sine);
+  if (depth <= 0.0) return 0.0;
+  return 0.5 * hole->unit_weight_kn_per_m3 * hole->width_m * depth * depth * depth * kp / (arm_m + depth);
+}
+
+double lw_fence_code_depth(double push_kn, double arm_m, double width_m, double allowed_kpa) {
+  double a = CODE_PUSH * push_kn / (allowed_kpa * width_m);
+  return a > 0.0 ? 0.5 * a * (1.0 + sqrt(1.0 + CODE_ARM * arm_m / a)) : 0.0;
+}
+
+/* From d = A/2 (1 + sqrt(1 + 4.36 h/A)): A = d²/(d + 1.09 h). */
+double lw_fence_code_push(const lw_fence_hole *hole, double arm_m) {
+  double depth = hole->depth_m, allowed = hole->lateral_kpa_per_m * depth / 3.0;
+  if (depth <= 0.0) return 0.0;
+  double a = depth * depth / (depth + 0.25 * CODE_ARM * arm_m);
+  return a * allowed * hole->width_m / CODE_PUSH;
+}
+
+typedef struct need {
+  const lw_fence_hole *hole;
+  double (*holds)(const lw_fence_hole *, double);
+  double push_kn, arm_m;
+} need;
+
+static double spare_at(double depth_m, const void *context) {
+  const need *of = context;
+  lw_fence_hole hole = *of->hole;
+  hole.depth_m = depth_m;
+  return of->holds(&hole, of->arm_m) - of->push_kn;
+}
+
+static lw_status find_depth(const need *of, double *depth) {
+  if (of->push_kn <= 0.0) {
+    *depth = 0.0;
+    return LW_OK;
+  }
+  return lw_solve_root(spare_at, of, 0.0, DEEPEST_M, CLOSE_M, depth);
+}
+
+lw_status lw_fence_broms_depth(const lw_fence_hole *hole, double push_kn, double arm_m, double factor,
+                               double *depth) {
+  need of = {hole, lw_fence_broms, factor * push_kn, arm_m};
+  return find_depth(&of, depth);
+}
+
+lw_status lw_fence_code_depth_of(const lw_fence_hole *hole, double push_kn, double arm_m, double *depth) {
+  need of = {hole, lw_fence_code_push, push_kn, arm_m};
+  return find_depth(&of, depth);
+}
+
+double lw_fence_board_stress(double pressure_kpa, double span_m, double thickness_m) {
+  return 6.0 / 8.0 * pressure_kpa * span_m * span_m / (thickness_m * thickness_m);
+}
+
+double lw_fence_post_moment(double strength_kpa, double side_m) {
+  return strength_kpa * side_m * side_m * side_m / 6.0;
+}

@@ -1,0 +1,70 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "fence_parts.h"
+
+#include <math.h>
+
+/* Wind: what a fence was built for, and what it does to the wall below or before it. */
+
+double lw_fence_figure(const lw_tables *tables, const char *slug) {
+  const lw_threshold_row *row = lw_tables_fence(tables, slug);
+  return row ? row->value : NAN;
+}
+
+static double pressure_of(const lw_tables *tables, int exposure) {
+  static const char *const slugs[] = {"wind-sheltered", "wind-ordinary", "wind-exposed"};
+  return lw_fence_figure(tables, slugs[exposure]);
+}
+
+static bool stands(const lw_case *c) {
+  return c->fence_height.origin != LW_ABSENT && c->fence_height.si > 0.0;
+}
+
+static bool is_behind(const lw_case *c) {
+  return c->fence_place.origin != LW_ABSENT && c->fence_place.value == LW_FENCE_BEHIND;
+}
+
+void lw_fence_built_for(const lw_case *c, const lw_tables *tables, lw_fence *fence) {
+  bool exposed = c->wind_exposure.origin == LW_GIVEN;
+  double known = c->wind_pressure.origin == LW_GIVEN ? c->wind_pressure.si : NAN;
+  fence->height_known = c->fence_height.origin == LW_GIVEN && stands(c) && is_behind(c);
+  fence->exposure_known = exposed || isfinite(known);
+  fence->built_for = (lw_fence_gust){
+      .pressure_kpa = isfinite(known)
+                          ? known
+                          : pressure_of(tables, exposed ? c->wind_exposure.value : LW_EXPOSURE_SHELTERED),
+      .height_m = fence->height_known ? c->fence_height.si : lw_fence_figure(tables, "least-height"),
+      .hole_m = fence->bed.hole_m};
+}
+
+/* Pressure with the factor of a run's end in it, and that factor. */
+static double acting_pressure(const lw_case *c, const lw_tables *tables, double *factor) {
+  *factor = 1.0;
+  if (c->wind_pressure.origin == LW_GIVEN) return c->wind_pressure.si;
+  bool end = c->fence_run_end.origin == LW_ABSENT || c->fence_run_end.value == LW_YES;
+  int exposure = c->wind_exposure.origin == LW_ABSENT ? LW_EXPOSURE_EXPOSED : c->wind_exposure.value;
+  if (end) *factor = lw_fence_figure(tables, "run-end");
+  return *factor * pressure_of(tables, exposure);
+}
+
+void lw_fence_find_wind(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence_wind *wind) {
+  const lw_section *section = &wall->section;
+  *wind = (lw_fence_wind){.present = stands(c), .on_wall = !is_behind(c)};
+  if (!wind->present) return;
+  double height = c->fence_height.si;
+  wind->height_m = height;
+  wind->pressure_kpa = acting_pressure(c, tables, &wind->end_factor);
+  wind->force_kn_per_m = wind->pressure_kpa * height;
+  wind->foot_moment_knm_per_m = wind->force_kn_per_m * height / 2.0;
+  wind->toe_moment_knm_per_m = wind->force_kn_per_m * (section->height_m + height / 2.0);
+  if (section->known) wind->wall_moment_knm_per_m = (lw_number){lw_section_moment(section), true};
+  wind->distance_m = !wind->on_wall && c->fence_distance.origin != LW_ABSENT ? c->fence_distance.si : 0.0;
+  wind->keep_off_m = lw_fence_figure(tables, "keep-off") * section->height_m;
+}
+
+void lw_fence_wind_behind(const lw_case *c, const lw_tables *tables, lw_wall_wind *wind) {
+  double factor;
+  *wind = (lw_wall_wind){.behind = stands(c) && is_behind(c)};
+  if (!wind->behind) return;
+  wind->push_kn_per_m = acting_pressure(c, tables, &factor) * c->fence_height.si;
+  wind->distance_m = c->fence_distance.origin == LW_ABSENT ? 0.0 : c->fence_distance.si;
+}

@@ -1,0 +1,62 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "settle.h"
+
+/* What is not known of a fence, filled in only where there is one. */
+#define UNKNOWN_SPACING_M 3.0
+#define UNKNOWN_HOLE_M 0.6
+#define UNKNOWN_WIDTH_M 0.1
+#define UNKNOWN_BOARD_M 0.015
+#define UNKNOWN_SPAN_M 0.9
+
+static void choose(lw_choice *choice, int value) {
+  if (choice->origin != LW_GIVEN) *choice = (lw_choice){.value = value, .origin = LW_ASSUMED};
+}
+
+static void fill(lw_quantity *q, lw_kind kind, double si) {
+  if (!lw_given(q)) *q = lw_assumed(kind, si);
+}
+
+/* A fence on the wall or behind it. */
+static void settle_wind(lw_case *c) {
+  choose(&c->fence_place, lw_given(&c->fence_distance) ? LW_FENCE_BEHIND : LW_FENCE_ON_WALL);
+  if (c->fence_place.value == LW_FENCE_BEHIND) fill(&c->fence_distance, LW_KIND_LENGTH, 0.0);
+  if (!lw_given(&c->wind_pressure)) choose(&c->fence_run_end, LW_YES);
+}
+
+/* A fence that closes the bed. */
+static void settle_back(lw_settling *s) {
+  lw_case *c = s->c;
+  const lw_threshold_row *lasting = lw_tables_fence(s->tables, "timber-lasting");
+  const lw_threshold_row *gust = lw_tables_fence(s->tables, "timber-gust");
+  fill(&c->post_spacing, LW_KIND_LENGTH, UNKNOWN_SPACING_M);
+  fill(&c->post_depth, LW_KIND_LENGTH, UNKNOWN_HOLE_M);
+  fill(&c->post_width, LW_KIND_LENGTH, UNKNOWN_WIDTH_M);
+  fill(&c->board_thickness, LW_KIND_LENGTH, UNKNOWN_BOARD_M);
+  fill(&c->board_span, LW_KIND_LENGTH, UNKNOWN_SPAN_M);
+  if (lasting != NULL && gust != NULL && gust->value > 0.0)
+    fill(&c->fence_permanent_factor, LW_KIND_SHARE, lasting->value / gust->value);
+}
+
+static void hold(lw_settling *s) {
+  const lw_case *c = s->c;
+  bool on_wall = c->fence_place.origin == LW_GIVEN && c->fence_place.value == LW_FENCE_ON_WALL;
+  if (on_wall && lw_given(&c->fence_distance))
+    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &c->fence_distance,
+                    "this item left out: a fence on the wall stands no distance behind it");
+  if (lw_given(&c->post_moment) && lw_given(&c->post_section))
+    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &c->post_section,
+                    "one of post moment and post section left out");
+  if (lw_given(&c->wind_pressure) && c->wind_exposure.origin == LW_GIVEN)
+    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &c->wind_exposure,
+                    "this item left out: the wind pressure is given");
+}
+
+void lw_settle_fence(lw_settling *s) {
+  lw_case *c = s->c;
+  bool back = c->site_back.origin == LW_GIVEN && c->site_back.value == LW_BACK_FENCE;
+  bool stands = c->fence_height.origin != LW_ABSENT && c->fence_height.si > 0.0;
+  hold(s);
+  if (stands) settle_wind(c);
+  if (back) settle_back(s);
+  if ((stands || back) && !lw_given(&c->wind_pressure)) choose(&c->wind_exposure, LW_EXPOSURE_EXPOSED);
+}
