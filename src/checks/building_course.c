@@ -16,6 +16,7 @@ void lw_building_site_make(const lw_wall *wall, const lw_tables *tables, lw_buil
   lw_format format, own;
   lw_format_read(tables, wall->format, &format);
   lw_format_read(tables, "lowwall", &own);
+  site->tables = tables;
   site->wall = *wall;
   lw_format_apply(&format, LW_UNUSUAL, &site->wall.site);
   site->sliding = asked_by(&format, &own, LW_NEED_SLIDING);

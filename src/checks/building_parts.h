@@ -8,6 +8,7 @@
 
 /* What the study of one wall shares: strengths factored by the format, and what it asks. */
 typedef struct lw_building_site {
+  const lw_tables *tables;
   lw_wall wall; /* soils and friction by the format's strengths */
   const lw_format_row *sliding, *overturning;
 } lw_building_site;

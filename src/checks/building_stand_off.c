@@ -88,9 +88,24 @@ static bool touching_holds(const lw_building_site *site, const lw_building *buil
   return true;
 }
 
-static void set(lw_stand_off *stand_off, double distance_m) {
+static double threshold(const lw_building_site *site, const char *slug, double otherwise) {
+  const lw_threshold_row *row = lw_tables_threshold(site->tables, slug);
+  return row ? row->value : otherwise;
+}
+
+/* The distances of the table are kept whatever the sum says; a hand rammer is no machine. */
+static double least_of(const lw_building_site *site, const lw_plant *plant, double distance_m) {
+  bool heavy = plant->mass_kg > threshold(site, "machine-mass", 0.0);
+  bool by_hand = plant->mass_kg < threshold(site, "hand-mass", 0.0);
+  if (heavy) return threshold(site, "machine-distance", 0.0);
+  return distance_m > 0.0 && !by_hand ? threshold(site, "compactor-distance", 0.0) : 0.0;
+}
+
+static void set(const lw_building_site *site, const lw_plant *plant, lw_stand_off *stand_off,
+                double distance_m) {
+  double on_site = ceil(distance_m / SITE_STEP_M - 1e-6) * SITE_STEP_M;
   stand_off->distance_m = lw_known(distance_m);
-  stand_off->keep_m = lw_known(ceil(distance_m / SITE_STEP_M - 1e-6) * SITE_STEP_M);
+  stand_off->keep_m = lw_known(fmax(on_site, least_of(site, plant, distance_m)));
 }
 
 void lw_building_stand_off(const lw_building_site *site, const lw_building *building, const lw_plant *plant,
@@ -99,7 +114,7 @@ void lw_building_stand_off(const lw_building_site *site, const lw_building *buil
   double farthest = 0.0;
   *stand_off = (lw_stand_off){.reason = LW_REASON_NONE};
   if (touching_holds(site, building, plant)) {
-    set(stand_off, 0.0);
+    set(site, plant, stand_off, 0.0);
     return;
   }
   int count = gather(site, building, allowed);
@@ -112,5 +127,5 @@ void lw_building_stand_off(const lw_building_site *site, const lw_building *buil
     }
     farthest = fmax(farthest, distance);
   }
-  set(stand_off, farthest);
+  set(site, plant, stand_off, farthest);
 }

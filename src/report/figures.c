@@ -34,5 +34,7 @@ void lw_figures_each(const lw_result *result, lw_figure_taker taker, void *conte
     lw_figures below = lw_figures_below(&figures, lw_situation_slug(situation->name));
     lw_figures_of_situation(&below, situation);
   }
+  lw_figures_of_building(&figures);
+  lw_figures_of_narrow(&figures);
   lw_figures_of_advice(&figures);
 }

@@ -36,6 +36,13 @@ void lw_figures_of_joint(const lw_figures *figures, const lw_joint *joint);
 void lw_figures_of_forces(const lw_figures *figures, const lw_stage *stage);
 void lw_figures_of_bearing(const lw_figures *figures, const lw_situation *s, const lw_stage *stage, lw_at at);
 void lw_figures_of_check(const lw_figures *figures, const lw_check *check);
+void lw_figures_of_building(const lw_figures *figures);
+void lw_figures_of_plant(const lw_figures *figures, const lw_plant *plant);
+void lw_figures_of_building_itself(const lw_figures *figures, const lw_building *building);
+void lw_figures_of_building_course(const lw_figures *figures, const lw_building_course *course);
+void lw_figures_of_narrow(const lw_figures *figures);
+void lw_figures_of_narrow_itself(const lw_figures *figures, const lw_narrow *narrow);
+void lw_figures_of_narrow_value(const lw_figures *figures, const lw_narrow_value *value);
 void lw_figures_of_advice(const lw_figures *figures);
 
 #endif

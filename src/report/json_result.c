@@ -46,6 +46,7 @@ lw_status lw_report_json(const lw_result *result, int indent, lw_text *out) {
   lw_json_verdict(root, result);
   heights(root, result);
   lw_json_situations(root, result);
+  lw_json_building(root, result);
   lw_unchecked_each(result, add_unchecked, lw_json_list(root, "not_checked"));
   lw_json_advice(root, result);
   lw_json_given(root, result);

@@ -52,6 +52,13 @@ static void of_verdict(json_t *list, const lw_verdict *v) {
   }
 }
 
+static void of_building(json_t *list, const lw_result *result) {
+  const lw_plant_row *row = result->building.plant.row;
+  if (!result->building.studied) return;
+  note(list, "[INGOLD-1979 29(3)]", lw_seen_word(LW_MEMORY));
+  if (row) note(list, row->from.source, lw_seen_word(row->from.seen));
+}
+
 static void of_value(void *context, const lw_echo *echo) {
   note(context, echo->source, "");
 }
@@ -65,5 +72,6 @@ void lw_json_sources(json_t *root, const lw_result *result) {
   for (int i = 0; i < LW_SOIL_MAX; i++) of_soil(list, result, &result->given.soil[i]);
   of_soil(list, result, &result->given.footing);
   lw_echo_each(result, of_value, list);
+  of_building(list, result);
   of_verdict(list, &result->verdict);
 }

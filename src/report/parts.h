@@ -61,10 +61,16 @@ void lw_compare_methods(const lw_result *result, const lw_situation *situation,
 /* Why formula and wedge may differ on this plane; "" when they must agree. */
 const char *lw_difference_why(const lw_plane *plane);
 
+/* What to do while it is built, one or two sentences, without the last full stop. */
+enum { LW_INSTRUCTION_MAX = 400 };
+void lw_building_instruction(const lw_result *result, char *out, size_t size);
+
 /* The page's parts, in their order. */
 void lw_text_headline(const lw_page *page, const lw_result *result);
 void lw_text_verdict(const lw_page *page, const lw_result *result);
 void lw_text_checks(const lw_page *page, const lw_result *result);
+void lw_text_narrow(const lw_page *page, const lw_result *result);
+void lw_text_building(const lw_page *page, const lw_result *result);
 void lw_text_unchecked(const lw_page *page, const lw_result *result);
 void lw_text_remedies(const lw_page *page, const lw_result *result);
 void lw_text_heights(const lw_page *page, const lw_result *result);

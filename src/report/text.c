@@ -26,7 +26,9 @@ lw_status lw_report_text(const lw_result *result, const lw_text_style *style, lw
   title(&page, result);
   lw_text_verdict(&page, result);
   lw_text_checks(&page, result);
+  lw_text_narrow(&page, result);
   lw_text_remedies(&page, result);
+  lw_text_building(&page, result);
   lw_text_unchecked(&page, result);
   lw_text_heights(&page, result);
   lw_text_cautions(&page, result);

@@ -70,6 +70,13 @@ static void of_method(const lw_result *result, lw_sources *sources) {
   if (bearing) note(sources, bearing->source, LW_SEEN);
 }
 
+static void of_building(const lw_result *result, lw_sources *sources) {
+  const lw_plant_row *row = result->building.plant.row;
+  if (!result->building.studied) return;
+  note(sources, "[INGOLD-1979 29(3)]", LW_MEMORY);
+  if (row) note(sources, row->from.source, row->from.seen);
+}
+
 static void of_verdict(const lw_verdict *v, lw_sources *sources) {
   for (int i = 0; i < v->limit_count; i++)
     note(sources, v->limit[i].row->from.source, v->limit[i].row->from.seen);
@@ -99,6 +106,7 @@ void lw_text_sources(const lw_page *page, const lw_result *result) {
   of_checks(result, &sources);
   of_soils(result, &sources);
   lw_echo_each(result, of_value, &sources);
+  of_building(result, &sources);
   of_verdict(&result->verdict, &sources);
   lw_page_heading(page, "Sources (docs/sources.md says what each key is)");
   say(page, &sources, false, "  ");

@@ -7,7 +7,6 @@ static const lw_unchecked always[] = {
     {"global-slip", "A slip of the whole bank, wall and ground together: NOT CHECKED."},
     {"earthquake", "Earthquake: NOT CHECKED."},
     {"settlement", "Settling, frost, roots and swelling soil: NOT CHECKED."},
-    {"building-it", "The state while it is built, and a compactor close behind the wall: NOT CHECKED."},
     {"ends-and-corners",
      "Ends, corners and curves: NOT CHECKED. The check is of one metre of straight wall."},
 };
@@ -20,6 +19,10 @@ void lw_unchecked_each(const lw_result *result, lw_unchecked_taker taker, void *
   const lw_section *section = &result->wall.section;
   const lw_site *site = &result->wall.site;
   for (size_t i = 0; i < sizeof always / sizeof *always; i++) taker(context, &always[i]);
+  when(!result->building.studied,
+       &(lw_unchecked){"building-it",
+                       "The state while it is built, and a compactor close behind the wall: NOT CHECKED."},
+       taker, context);
   when(section->has_cap && section->cap_bonded,
        &(lw_unchecked){"cap-bond", "The cap: NOT CHECKED. It relies on its bond, which nobody tested."},
        taker, context);

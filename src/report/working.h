@@ -40,6 +40,8 @@ void lw_working_written(const lw_page *page, const lw_result *result, const lw_s
 /* How the uplift came about. */
 void lw_working_uplift(const lw_page *page, const lw_result *result, const lw_situation *situation,
                        const lw_stage *stage, lw_place place);
+/* While it is built, course by course; the narrow bed. */
+void lw_working_building(const lw_page *page, const lw_result *result);
 /* Every joint on a line. */
 void lw_working_joints(const lw_page *page, const lw_result *result, const lw_situation *situation);
 /* Every check of a situation: demand, resistance, has, needs, ratio, by what. */

@@ -94,7 +94,7 @@ static const lw_column clearance_columns[] = {
 static const lw_column threshold_columns[] = {
     LW_TEXT("slug", lw_threshold_row, slug),
     LW_TEXT("name", lw_threshold_row, name),
-    LW_NUMBER("value", lw_threshold_row, value, 1, 0, FAR),
+    LW_NUMBER("value", lw_threshold_row, value, 1, 0, 5000),
     LW_TEXT_MAYBE("unit", lw_threshold_row, unit),
     LW_TEXT_MAYBE("note", lw_threshold_row, note),
     LW_FROM(lw_threshold_row, from),

@@ -2,6 +2,8 @@
 #ifndef LOWWALL_VERDICT_PARTS_H
 #define LOWWALL_VERDICT_PARTS_H
 
+#include <lowwall/building.h>
+
 #include "facts.h"
 #include "reasons.h"
 
@@ -13,6 +15,7 @@ void lw_verdict_conditions(const lw_facts *facts,
                            lw_verdict *verdict); /* what means a professional at any height */
 void lw_verdict_clearances(const lw_facts *facts, lw_verdict *verdict); /* of the default */
 void lw_verdict_cautions(const lw_facts *facts, lw_verdict *verdict);
+void lw_verdict_building(const lw_building *building, lw_verdict *verdict);
 void lw_verdict_headline(const lw_facts *facts, lw_verdict *verdict);
 
 /* Whether one of the conditions of tables/conditions.csv is met. */

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <lowwall/result.h>
 
+#include "parts.h"
+
 /* The first fault, as one sentence. */
 static lw_status contradicted(const lw_faults *faults, lw_error *error) {
   const lw_fault *fault = &faults->fault[0];
@@ -24,6 +26,7 @@ lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *r
   lw_narrow_run(&result->given, &result->wall, tables, &result->situations, &result->narrow);
   lw_fence_find(&settled, tables, &result->wall, &result->fence);
   lw_verdict_reach(&result->given, tables, &result->wall, &result->situations, &result->verdict);
+  lw_verdict_building(&result->building, &result->verdict);
   result->remedy_count = 0;
   result->asking_count = 0;
   return LW_OK;

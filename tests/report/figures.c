@@ -59,7 +59,7 @@ static bool unit_fits(const lw_figure *f) {
   static const struct {
     const char *end, *unit;
   } units[] = {{"_kn_per_m3", "kN/m3"}, {"_knm_per_m", "kN m/m"},
-               {"_kn_per_m", "kN/m"},   {"_kpa", "kPa"},
+               {"_kn_per_m", "kN/m"},   {"_kpa", "kPa"},         {"_kg", "kg"},
                {"_deg", "deg"},         {"_kn", "kN"},
                {"_m2", "m2"},           {"_m", "m"}};
   size_t length = strlen(f->key);

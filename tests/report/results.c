@@ -141,7 +141,11 @@ static void name_figure(const char *key, char *out, size_t size) {
   for (int i = 0; i < p.count; i++) number_to_n(p.piece[i]);
   bool site = strcmp(p.piece[0], "site") == 0, remedy = strcmp(p.piece[0], "remedy") == 0;
   bool soil = site && (strcmp(p.piece[1], "soil-N") == 0 || strcmp(p.piece[1], "footing") == 0);
-  if (is_situation(p.piece[0])) {
+  bool course = strcmp(p.piece[0], "building") == 0 && strcmp(p.piece[1], "course-N") == 0;
+  bool narrow = strcmp(p.piece[0], "narrow") == 0 && p.count == 3;
+  if (course || narrow) {
+    snprintf(out, size, "%s.%s[].%s", p.piece[0], course ? "courses" : "values", p.piece[2]);
+  } else if (is_situation(p.piece[0])) {
     name_in_situation(&p, out, size);
   } else if (p.count == 2) {
     snprintf(out, size, "%s.%s", p.piece[0], p.piece[1]);
