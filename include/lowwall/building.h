@@ -27,7 +27,7 @@ typedef struct lw_plant {
 /* How near a piece of plant may come to the newest course. */
 typedef struct lw_stand_off {
   lw_number distance_m;   /* there it holds by just what is needed; 0: even touching */
-  lw_number keep_m;       /* rounded up to what can be kept on site, and no less than tables/thresholds.csv has */
+  lw_number keep_m;       /* rounded up to what can be kept on site, and no less than the thresholds have */
   lw_reason reason;       /* why there is none */
 } lw_stand_off;
 

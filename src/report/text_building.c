@@ -3,7 +3,7 @@
 
 #include <string.h>
 
-/* What the page says of building it: an instruction, and the numbers behind it where the sheet names plant. */
+/* What the page says of building it: an instruction, and the numbers behind it where plant is named. */
 
 static void plant_words(const lw_plant *plant, char *out, size_t size) {
   lw_print(out, size, "%s", plant->name[0] ? plant->name : "plant");
@@ -15,15 +15,14 @@ static void say_nearer(const lw_building *g, char *out, size_t size) {
   bool itself = g->plant.row == g->hand.row && strcmp(g->plant.name, g->hand.name) == 0;
   bool helps = !itself && hand->keep_m.known && hand->keep_m.value < g->stand_off.keep_m.value - 1e-9;
   if (!helps) {
-    lw_print(out, size, "Nearer, place stone by hand and leave it loose");
+    lw_print(out, size, "place stone by hand and leave it loose");
   } else if (hand->keep_m.value > 0.0) {
-    lw_print(
-        out, size,
-        "Nearer, a hand rammer and light blows, down to %.2f m from the blocks; there place stone by hand "
-        "and leave it loose",
-        hand->keep_m.value);
+    lw_print(out, size,
+             "a hand rammer and light blows, down to %.2f m from the blocks; there place stone by hand "
+             "and leave it loose",
+             hand->keep_m.value);
   } else {
-    lw_print(out, size, "Nearer, a hand rammer and light blows");
+    lw_print(out, size, "a hand rammer and light blows");
   }
 }
 
@@ -46,10 +45,12 @@ void lw_building_instruction(const lw_result *result, char *out, size_t size) {
         "or heavier blocks");
   } else if (no_room(result)) {
     lw_print(out, size,
-             "The bed leaves no room for the %s, which has to keep %.2f m away. %s. Layers of %.3f m at most",
+             "The bed leaves no room for the %s, which has to keep %.2f m away. In it, %s. Layers of %.3f m "
+             "at most",
              plant, g->stand_off.keep_m.value, nearer, g->hand.layer_m);
   } else if (g->stand_off.keep_m.value > 0.0) {
-    lw_print(out, size, "Keep the %s %.2f m or more behind the newest course. %s. Layers of %.3f m at most",
+    lw_print(out, size,
+             "Keep the %s %.2f m or more behind the newest course. Nearer, %s. Layers of %.3f m at most",
              plant, g->stand_off.keep_m.value, nearer, g->plant.layer_m);
   } else {
     lw_print(out, size, "The newest course holds with the %s beside it. Layers of %.3f m at most", plant,

@@ -21,14 +21,13 @@ const char *const wall_sorts[] = {
     "ft",
     "wall height=610 mm;block height=203 mm;wall embedment=202 mm;block depth=390 mm;soil 1 name=clay",
     "wall height=800 mm;block height=200 mm",
-    "wall height=813 mm;wall embedment=107 mm;block height=230 mm;block depth=343 mm;site behind=bed;bed "
-    "width=311 "
-    "mm;wall friction=17 deg;plant=trench rammer;plant distance=430 mm;layer thickness=130 mm",
     "wall height=700 mm;wall embedment=100 mm;block height=200 mm;block depth=910 mm;method pressure=at rest;"
     "method bearing=vesic;method passive=50 %;footing soil friction angle=31 deg;place=new-south-wales",
     "wall height=900 mm;wall embedment=100 mm;block height=200 mm;block depth=700 mm;"
     "soil 1 friction angle=27 deg;soil 1 cohesion=3 kPa;soil 1 bottom=430 mm;soil 2 friction angle=33 deg;"
     "load 1 kind=strip;load 1 pressure=11 kPa;load 1 near edge=0.7 m;load 1 far edge=2.1 m",
+    "wall height=813 mm;wall embedment=107 mm;block height=230 mm;block depth=343 mm;site behind=bed;"
+    "bed width=311 mm;wall friction=17 deg;plant=trench rammer;plant distance=430 mm;layer thickness=130 mm",
     NULL};
 
 static const lw_tables *tables(void) {
