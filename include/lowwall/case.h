@@ -81,6 +81,7 @@ typedef enum lw_crack { LW_CRACK_DRY, LW_CRACK_WET, LW_CRACK_TRIANGLE } lw_crack
 typedef struct lw_case_soil {
   lw_words name;
   lw_quantity friction, cohesion, unit_weight, light_unit_weight, saturated_unit_weight, bottom;
+  lw_quantity overconsolidation;
 } lw_case_soil;
 
 typedef struct lw_case_load {
@@ -137,6 +138,8 @@ typedef struct lw_case {
       method_n_gamma, method_depth_factors, method_inclination_factors, method_bearing_on, method_crack;
   lw_quantity method_passive, method_base_friction, method_base_cohesion, method_uplift;
   lw_words method_format;
+  lw_quantity method_seismic_height;
+  lw_choice method_passive_by, method_overconsolidation;
 
   bool settled;      /* lw_case_settle has filled in what was left out */
 } lw_case;

@@ -48,7 +48,10 @@ typedef enum lw_force_kind {
   LW_FORCE_FRONT_WATER,
   LW_FORCE_UPLIFT,
   LW_FORCE_PEOPLE,
-  LW_FORCE_CAP_LOAD
+  LW_FORCE_CAP_LOAD,
+  LW_FORCE_SEISMIC_THRUST,  /* what an earthquake adds to the thrust */
+  LW_FORCE_INERTIA,         /* of the wall (index 0), of what stands on it (1), of the pad (2) */
+  LW_FORCE_SEISMIC_WATER    /* open water behind (index 0) and in front (1) */
 } lw_force_kind;
 
 typedef struct lw_force {
@@ -56,12 +59,13 @@ typedef struct lw_force {
   int index;                /* of a part; 0 otherwise */
   double area_m2;           /* where the force is a weight */
   double unit_weight_kn_per_m3;
+  double moved_kn_per_m;        /* weight that an earthquake moves: of soil the heavy one, with its water */
   double horizontal_kn_per_m;   /* positive: pushes towards the front */
   double vertical_kn_per_m;     /* positive: presses down */
   double x_m, y_m;              /* where it acts */
 } lw_force;
 
-enum { LW_FORCE_MAX = LW_PART_MAX + 24 };
+enum { LW_FORCE_MAX = LW_PART_MAX + 32 };
 
 /* Forces gathered on one contact: the base, or a joint. Moments are about its front edge. */
 typedef struct lw_forces {
@@ -116,7 +120,8 @@ typedef struct lw_joint {
   X(DRAINED, "drained", "as built, water leaving") \
   X(OUTLET_BLOCKED, "outlet-blocked", "the outlet blocked, water standing behind") \
   X(PEOPLE_SITTING, "people-sitting", "people sitting along the top") \
-  X(PEOPLE_LEANING, "people-leaning", "people leaning on the top")
+  X(PEOPLE_LEANING, "people-leaning", "people leaning on the top") \
+  X(EARTHQUAKE, "earthquake", "an earthquake, as a steady push")
 typedef enum lw_situation_name {
 #define LW_SITUATION_NAME(name, slug, sentence) LW_SITUATION_##name,
   LW_SITUATIONS(LW_SITUATION_NAME)
@@ -133,6 +138,7 @@ typedef struct lw_situation {
   const char *why;          /* why it decides or does not, one sentence */
   double water_depth_m;     /* below the top of the wall, in this situation; INFINITY: dry */
   double people_down_kn_per_m, people_out_kn_per_m; /* on the front edge of the top; 0: nobody */
+  lw_seismic seismic;       /* of the way that is shown; the checks keep the worst of all ways */
   lw_stage base, pad;       /* pad.status is not LW_OK with reason no-pad when there is none */
   int joint_count;
   lw_joint joint[LW_COURSE_MAX];
@@ -175,6 +181,7 @@ typedef struct lw_wall {
   char format[LW_NAME_MAX];
   bool people_on_cap;
   lw_wall_wind wind;
+  double seismic_horizontal, seismic_vertical;   /* coefficients; both 0: no earthquake is looked at */
 } lw_wall;
 
 /** Site, section and switches of a settled case. */

@@ -100,6 +100,18 @@ typedef struct lw_wedge {
 lw_status lw_rankine_coefficient(lw_earth_state state, double friction_rad, double slope_rad, double *k,
                                  lw_error *error);
 
+/** Rankine's active stresses on a battered back: coefficient and direction, which is a result.
+ *  in    friction_rad    φ   rad   0 < φ < π/2
+ *        slope_rad       β   rad   |β| ≤ φ
+ *        batter_rad      θ   rad   |θ| < π/2
+ *  out   k               K γ H²/2 for the whole thrust; unchanged on failure
+ *        obliquity_rad   of the thrust from the normal of the back, downwards; unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION with the reason angle-out-of-range or steeper-than-friction
+ *  note  1 It holds only where the obliquity does not exceed the friction that the back can offer.
+ *  from  [CHU1991 stresses]; tested by tests/handbook/earth_pressure.csv */
+lw_status lw_rankine_battered(double friction_rad, double slope_rad, double batter_rad, double *k,
+                              double *obliquity_rad, lw_error *error);
+
 /** Coulomb's coefficient: plane wedge with friction on a back of any batter, K γ H²/2 for the whole thrust.
  *  in    state    active or passive
  *        angles   φ (0 ≤ φ < π/2), δ, θ and β, with the signs at the head of this file

@@ -27,6 +27,7 @@ typedef struct lw_soil {
   double light_unit_weight_kn_per_m3;      /* moist, where its weight helps */
   double saturated_unit_weight_kn_per_m3;
   double bottom_m;
+  double overconsolidation;                /* 1: never loaded more heavily than now */
 } lw_soil;
 
 typedef struct lw_site_load {
@@ -71,6 +72,7 @@ typedef struct lw_site {
   double pad_friction;               /* pad on ground */
   double allowable_bearing_kpa;      /* 0: no value may be assumed */
   lw_pad pad;
+  lw_seismic seismic;                /* all 0 but in the situation that is an earthquake */
 } lw_site;
 
 /* The handbook's switches, in the order of docs/sheet.md. */
@@ -90,6 +92,9 @@ typedef struct lw_method {
   lw_bearing_on bearing_on;
   lw_crack crack;
   double passive_share, uplift_share;
+  lw_passive_by passive_by;
+  lw_overconsolidation overconsolidation;
+  double seismic_height;             /* share of the plane's height at which what an earthquake adds acts */
 } lw_method;
 
 /** The site of a settled case.

@@ -10,6 +10,7 @@ static void add_weights(const lw_section *section, lw_forces *forces) {
                                      .index = i,
                                      .area_m2 = part->area_m2,
                                      .unit_weight_kn_per_m3 = part->unit_weight_kn_per_m3,
+                                     .moved_kn_per_m = part->weight_kn_per_m,
                                      .vertical_kn_per_m = part->weight_kn_per_m,
                                      .x_m = part->x_m,
                                      .y_m = part->y_m});
@@ -22,6 +23,7 @@ static void add_surcharge_on_wall(const lw_wall *wall, const lw_back_plane *back
   if (wall->method.surcharge_on_heel != LW_SURCHARGE_PRESSES || load <= 0.0 || back->overhangs) return;
   lw_forces_add(forces, (lw_force){.kind = LW_FORCE_SURCHARGE_ON_WALL,
                                    .area_m2 = width,
+                                   .moved_kn_per_m = load,
                                    .vertical_kn_per_m = load,
                                    .x_m = back->ground_x_m + 0.5 * width,
                                    .y_m = back->top_y_m});
@@ -44,13 +46,15 @@ static void add_thrust_part(const lw_push *push, lw_force_kind kind, double part
                                    .y_m = push->back.foot_y_m + height_m});
 }
 
-/* Soil and surcharge apart, each at its own height, together at the height of the whole. */
+/* Soil, surcharge and earthquake apart, each at its own height, together at the height of the whole. */
 static void add_thrust(const lw_push *push, lw_forces *forces) {
   const lw_thrust *t = &push->thrust;
-  double soil = t->total_kn_per_m - t->surcharge_kn_per_m;
-  double moment = t->total_kn_per_m * t->height_of_action_m - t->surcharge_kn_per_m * t->surcharge_height_m;
+  double shaken = fmax(t->seismic_kn_per_m, 0.0), soil = t->total_kn_per_m - t->surcharge_kn_per_m - shaken;
+  double moment = t->total_kn_per_m * t->height_of_action_m - t->surcharge_kn_per_m * t->surcharge_height_m -
+                  shaken * t->seismic_height_m;
   if (soil > 1e-12) add_thrust_part(push, LW_FORCE_THRUST, soil, moment / soil, forces);
   add_thrust_part(push, LW_FORCE_SURCHARGE_THRUST, t->surcharge_kn_per_m, t->surcharge_height_m, forces);
+  add_thrust_part(push, LW_FORCE_SEISMIC_THRUST, shaken, t->seismic_height_m, forces);
 }
 
 /* Water that stands in a tension crack pushes above the water that stands behind the wall. */
@@ -95,6 +99,7 @@ static void add_cap_loads(const lw_site *site, const lw_section *section, lw_for
   for (int i = 0; i < site->load_count; i++) {
     if (site->load[i].kind != LW_LOAD_CAP) continue;
     lw_forces_add(forces, (lw_force){.kind = LW_FORCE_CAP_LOAD,
+                                     .moved_kn_per_m = site->load[i].force,
                                      .vertical_kn_per_m = site->load[i].force,
                                      .x_m = 0.5 * (front + rear),
                                      .y_m = crest.y_m});
@@ -112,4 +117,5 @@ void lw_forces_gather(const lw_wall *wall, const lw_section *section, const lw_p
   lw_water_on_outline(&wall->site, section, -push->back.foot_y_m, forces);
   add_people(section, actions, forces);
   if (actions->cap_load) add_cap_loads(&wall->site, section, forces);
+  lw_seismic_on_wall(&wall->site, section, &push->back, forces);
 }

@@ -20,9 +20,17 @@ static lw_force pad_weight(const lw_pad *pad, double width_m, double middle_m) {
                     .index = -1,
                     .area_m2 = width_m * pad->thickness_m,
                     .unit_weight_kn_per_m3 = pad->unit_weight_kn_per_m3,
+                    .moved_kn_per_m = width_m * pad->thickness_m * pad->unit_weight_kn_per_m3,
                     .vertical_kn_per_m = width_m * pad->thickness_m * pad->unit_weight_kn_per_m3,
                     .x_m = middle_m,
                     .y_m = -0.5 * pad->thickness_m};
+}
+
+/* The pad's stone within a width, and what an earthquake makes of it. */
+static void put_pad(const lw_wall *wall, double width_m, double middle_m, int at, lw_forces *forces) {
+  lw_force weight = pad_weight(&wall->site.pad, width_m, middle_m);
+  forces->force[at] = weight;
+  if (lw_seismic_acts(&wall->site)) forces->force[at + 1] = lw_seismic_inertia(&wall->site, &weight, 2);
 }
 
 static void press_evenly(lw_contact *contact, double width_m) {
@@ -58,7 +66,8 @@ void lw_stage_pad(const lw_wall *wall, const lw_push *push, const lw_actions *ac
   /* The stone under the base takes part in the balance; what lies within the spread is weighed after. */
   int at = stage->forces.count;
   double middle = 0.5 * wall->section.base_width_m;
-  lw_forces_add(&stage->forces, pad_weight(pad, wall->section.base_width_m, middle));
+  stage->forces.count += lw_seismic_acts(&wall->site) ? 2 : 1;
+  put_pad(wall, wall->section.base_width_m, middle, at, &stage->forces);
   lw_contact_solve(wall, &terms, &stage->forces, &stage->contact);
   stage->passive_kn_per_m = lw_passive_resistance(wall, pad->thickness_m);
   if (!stage->contact.settled) {
@@ -67,7 +76,7 @@ void lw_stage_pad(const lw_wall *wall, const lw_push *push, const lw_actions *ac
   }
   if (stage->status != LW_OK || !stage->contact.inside) return;
   double width = spread_width(wall, stage->contact.resultant_m, stage->contact.effective_width_m);
-  stage->forces.force[at] = pad_weight(pad, width, stage->contact.resultant_m);
+  put_pad(wall, width, stage->contact.resultant_m, at, &stage->forces);
   lw_contact_balance(&wall->method, &terms, &stage->forces, &stage->contact);
   press_evenly(&stage->contact, width);
 }

@@ -11,6 +11,7 @@ enum { CONTACTS = LW_COURSE_MAX + 2, BASE = 0, PAD = 1, FIRST_JOINT = 2 };
 
 /* Pushes on every contact; situations with the same water and soil share them. */
 typedef struct pushes {
+  bool again;      /* they are not known yet for the situation in hand */
   int joint_count; /* the joint under the cap included */
   lw_section above[LW_COURSE_MAX + 1];
   lw_push push[CONTACTS + 1];
@@ -21,6 +22,7 @@ typedef struct run {
   const lw_check_context *context;
   const pushes *pushes;
   lw_situation *situation;
+  bool shown; /* its stages are the ones that reports show */
 } run;
 
 /* The base's wedge is searched; pad and joints whose planes are the same figure take it at their own size. */
@@ -130,7 +132,7 @@ static void run_variants(const run *r, const lw_actions *actions) {
   bool cap_load = false;
   for (int i = 0; i < r->wall->site.load_count; i++)
     cap_load = cap_load || r->wall->site.load[i].kind == LW_LOAD_CAP;
-  run_variant(r, actions, true);
+  run_variant(r, actions, r->shown);
   if (actions->people_down_kn_per_m > 0.0) {
     lighter.people_down_kn_per_m = 0.0;
     run_variant(r, &lighter, false);
@@ -161,9 +163,49 @@ static void start(const lw_situation_plan *plan, lw_situation *situation) {
   situation->joint_count = situation->check_count = 0;
 }
 
+/* The ways in which an earthquake may act: weight made lighter or heavier, wet ground with its water or the
+ * water by itself. Without one there is a single way, which is none. */
+enum { WAYS = 4 };
+
+static int ways_of(const lw_wall *wall, const lw_situation_plan *plan, lw_seismic way[WAYS]) {
+  double up = plan->seismic_vertical, share = wall->method.seismic_height;
+  bool shaken = plan->seismic_horizontal > 0.0 || up > 0.0;
+  bool wet = plan->water_depth_m < wall->section.height_m + wall->site.pad.thickness_m;
+  int count = 0;
+  way[count++] = shaken ? (lw_seismic){plan->seismic_horizontal, up, share, true} : (lw_seismic){0};
+  if (shaken && up > 0.0) way[count++] = (lw_seismic){plan->seismic_horizontal, -up, share, true};
+  for (int i = 0, dry = count; shaken && wet && i < dry; i++) {
+    way[count] = way[i];
+    way[count++].pervious = false;
+  }
+  return count;
+}
+
 static bool same_push(const lw_format *format, const lw_situation_plan *a, const lw_situation_plan *b) {
   bool same_water = a->water_depth_m <= b->water_depth_m && a->water_depth_m >= b->water_depth_m;
-  return same_water && (a->kind == b->kind || !format->row[LW_NEED_FRICTION]);
+  bool shaken = a->name == LW_SITUATION_EARTHQUAKE || b->name == LW_SITUATION_EARTHQUAKE;
+  return same_water && !shaken && (a->kind == b->kind || !format->row[LW_NEED_FRICTION]);
+}
+
+static void follow(const lw_wall *wall, const lw_format *format, const lw_situation_plan *plan, pushes *all,
+                   lw_situation *situation, const lw_working *working) {
+  lw_seismic way[WAYS];
+  int ways = ways_of(wall, plan, way);
+  start(plan, situation);
+  situation->seismic = way[0];
+  for (int i = 0; i < ways; i++) {
+    lw_wall now = *wall;
+    now.site.water_depth_m = plan->water_depth_m;
+    now.site.seismic = way[i];
+    lw_format_apply(format, plan->kind, &now.site);
+    lw_check_context context = {&now, format, plan->kind, isfinite(plan->water_depth_m)};
+    run r = {&now, &context, all, situation, i == 0};
+    if (all->again) find_pushes(&now, all, i == 0 ? working : NULL);
+    if (wall->section.known)
+      run_variants(&r, &plan->actions);
+    else
+      run_unknown(&r);
+  }
 }
 
 void lw_situations_follow(const lw_wall *wall, const lw_tables *tables, const lw_situation_plan *plan,
@@ -173,20 +215,10 @@ void lw_situations_follow(const lw_wall *wall, const lw_tables *tables, const lw
   int pushed_for = -1;
   lw_format_read(tables, wall->format, &format);
   for (int i = 0; i < situations->count; i++) {
-    lw_wall now = *wall;
-    now.site.water_depth_m = plan[i].water_depth_m;
-    lw_format_apply(&format, plan[i].kind, &now.site);
-    lw_check_context context = {&now, &format, plan[i].kind, isfinite(plan[i].water_depth_m)};
-    run r = {&now, &context, &all, &situations->situation[i]};
-    start(&plan[i], r.situation);
+    all.again = pushed_for < 0 || !same_push(&format, &plan[pushed_for], &plan[i]);
     lw_working_heading(working, lw_situation_sentence(plan[i].name));
-    bool again = pushed_for < 0 || !same_push(&format, &plan[pushed_for], &plan[i]);
-    if (again) find_pushes(&now, &all, working);
-    if (again) pushed_for = i;
-    if (wall->section.known)
-      run_variants(&r, &plan[i].actions);
-    else
-      run_unknown(&r);
+    follow(wall, &format, &plan[i], &all, &situations->situation[i], working);
+    if (all.again) pushed_for = i;
   }
 }
 
@@ -201,6 +233,7 @@ void lw_situation_joint(const lw_wall *wall, const lw_tables *tables, const lw_s
                         .cap_load = true};
   lw_format_read(tables, wall->format, &format);
   now.site.water_depth_m = situation->water_depth_m;
+  now.site.seismic = situation->seismic;
   lw_format_apply(&format, situation->kind, &now.site);
   lw_section_above(&now.section, joint, &above);
   lw_push_find(&now, &above, 0.0, NULL, &push, NULL);

@@ -12,6 +12,7 @@ typedef struct lw_situation_plan {
   const char *why;
   double water_depth_m;
   lw_actions actions;
+  double seismic_horizontal, seismic_vertical; /* both 0: no earthquake */
 } lw_situation_plan;
 
 /* Run every plan on the wall; situations->count says how many there are. */

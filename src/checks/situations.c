@@ -55,6 +55,17 @@ static void leaning(const lw_site *site, const lw_tables *tables, lw_situation_p
   plan->actions.people_out_kn_per_m = load_of(tables, "people-leaning");
 }
 
+/* With the water that is usual: where it has no way out, that is a wet bed. Nobody sits there. */
+static void earthquake(const lw_wall *wall, const lw_situation_plan *blocked_plan, lw_situation_plan *plan) {
+  plan->name = LW_SITUATION_EARTHQUAKE;
+  plan->kind = LW_EXTREME;
+  plan->decides = true;
+  plan->why = "earthquake coefficients are given";
+  plan->seismic_horizontal = wall->seismic_horizontal;
+  plan->seismic_vertical = wall->seismic_vertical;
+  if (blocked_plan->kind == LW_USUAL) plan->water_depth_m = blocked_plan->water_depth_m;
+}
+
 void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_situations *situations,
                        const lw_working *working) {
   lw_situation_plan plan[LW_SITUATION_COUNT];
@@ -65,6 +76,8 @@ void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_situatio
   blocked(&wall->site, &plan[count++]);
   if (wall->people_on_cap) sitting(tables, &plan[count++]);
   leaning(&wall->site, tables, &plan[count++]);
+  if (wall->seismic_horizontal > 0.0 || wall->seismic_vertical > 0.0)
+    earthquake(wall, &plan[1], &plan[count++]);
   situations->count = count;
   lw_situations_follow(wall, tables, plan, situations, working);
 }

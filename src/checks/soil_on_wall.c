@@ -15,10 +15,11 @@ typedef struct piece {
 
 /* Sums of two groups: below and above the level where the ground meets the wall, as the books list them. */
 typedef struct tally {
-  double area, weight, mx, my;
+  double area, weight, moved, mx, my;
 } tally;
 
-static void weigh(const piece *column, double low_m, double high_m, double unit_weight, tally *sum) {
+static void weigh(const piece *column, double low_m, double high_m, double unit_weight, double moved,
+                  tally *sum) {
   if (high_m <= low_m) return;
   piece above, band;
   above.count = lw_polygon_cut(column->corner, column->count, low_m, true, above.corner);
@@ -30,6 +31,7 @@ static void weigh(const piece *column, double low_m, double high_m, double unit_
   double weight = area * unit_weight;
   sum->area += area;
   sum->weight += weight;
+  sum->moved += area * moved;
   sum->mx += weight * at.x_m;
   sum->my += weight * at.y_m;
 }
@@ -42,10 +44,12 @@ static void weigh_column(const lw_site *site, double height_m, double ground_y_m
     const lw_soil *soil = &site->soil[i];
     double low = i == site->soil_count - 1 ? -INFINITY : height_m - soil->bottom_m;
     double wet = soil->saturated_unit_weight_kn_per_m3 - site->water_unit_weight_kn_per_m3;
+    double dry_moved = soil->unit_weight_kn_per_m3;
+    double wet_moved = site->seismic.pervious ? dry_moved : soil->saturated_unit_weight_kn_per_m3;
     for (int above = 0; above < 2; above++) {
       double from = above ? fmax(low, ground_y_m) : low, to = above ? high : fmin(high, ground_y_m);
-      weigh(column, fmax(from, water), to, soil->light_unit_weight_kn_per_m3, &sum[above]);
-      weigh(column, from, fmin(to, water), wet, &sum[above]);
+      weigh(column, fmax(from, water), to, soil->light_unit_weight_kn_per_m3, dry_moved, &sum[above]);
+      weigh(column, from, fmin(to, water), wet, wet_moved, &sum[above]);
     }
     high = low;
   }
@@ -112,7 +116,7 @@ void lw_soil_on_wall(const lw_wall *wall, const lw_section *section, const lw_ba
   double rear = lw_section_rear(section, 0.0);
   end = fmin(end, rear);
   if (end - start < 1e-9 || wall->method.soil_on_heel == LW_NOT_COUNTED) return;
-  tally sum[2] = {{0.0, 0.0, 0.0, 0.0}, {0.0, 0.0, 0.0, 0.0}};
+  tally sum[2] = {{0.0, 0.0, 0.0, 0.0, 0.0}, {0.0, 0.0, 0.0, 0.0, 0.0}};
   for (double x = start; x < end - 1e-12;) {
     double to = next_bend(&wall->site, section, back, x, end);
     add_column(&wall->site, section, back, x, to, sum);
@@ -124,6 +128,7 @@ void lw_soil_on_wall(const lw_wall *wall, const lw_section *section, const lw_ba
                                      .index = above,
                                      .area_m2 = sum[above].area,
                                      .unit_weight_kn_per_m3 = sum[above].weight / sum[above].area,
+                                     .moved_kn_per_m = sum[above].moved,
                                      .vertical_kn_per_m = sum[above].weight,
                                      .x_m = sum[above].mx / sum[above].weight,
                                      .y_m = sum[above].my / sum[above].weight});

@@ -60,6 +60,14 @@ void lw_soil_on_wall(const lw_wall *wall, const lw_section *section, const lw_ba
 void lw_water_on_outline(const lw_site *site, const lw_section *section, double extra_depth_m,
                          lw_forces *forces);
 
+/* What an earthquake does to a section beside the thrust: inertia of the wall and of what stands on it, and
+ * open water. Nothing without one. */
+void lw_seismic_on_wall(const lw_site *site, const lw_section *section, const lw_back_plane *back,
+                        lw_forces *forces);
+/* The inertia of one weight, under an index of its own. */
+lw_force lw_seismic_inertia(const lw_site *site, const lw_force *weight, int index);
+bool lw_seismic_acts(const lw_site *site);
+
 typedef struct lw_contact_terms {
   double front_m, rear_m; /* of the contact, in the section's x */
   double foot_y_m;        /* moments are about this level: 0, or below it for the pad's underside */

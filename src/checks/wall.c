@@ -21,6 +21,8 @@ void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
   lw_method_build(c, &wall->method);
   wall->wall_friction_rad = wall_friction_of(c, &wall->site);
   lw_fence_wind_behind(c, tables, &wall->wind);
+  if (c->seismic_horizontal.origin != LW_ABSENT) wall->seismic_horizontal = c->seismic_horizontal.si;
+  if (c->seismic_vertical.origin != LW_ABSENT) wall->seismic_vertical = fabs(c->seismic_vertical.si);
   lw_print(wall->format, sizeof wall->format, "%s",
            c->method_format.origin == LW_ABSENT ? "lowwall" : c->method_format.text);
 }

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include <lowwall/bearing.h>
+#include <lowwall/passive.h>
 #include <lowwall/pressure.h>
 
 #include "sheet/entry.h"
@@ -45,6 +46,10 @@ static void add_method(const lw_item *item, int word, lw_text *csv) {
   const char *title = word == 0 ? item->means : "", *source = "";
   if (strcmp(item->name, "method pressure") == 0) {
     const lw_pressure_routine *routine = lw_pressure_routine_of((lw_pressure_method)word);
+    title = routine->title;
+    source = routine->source;
+  } else if (strcmp(item->name, "method passive by") == 0 && word != LW_PASSIVE_OWN) {
+    const lw_pressure_routine *routine = lw_passive_routine_of((lw_passive_by)word);
     title = routine->title;
     source = routine->source;
   } else if (strcmp(item->name, "method bearing") == 0) {

@@ -3,8 +3,11 @@
 
 #include <math.h>
 
+#include <lowwall/passive.h>
+
 #include "cli.h"
 #include "formula.h"
+#include "pressure_parts.h"
 
 #define DEG(d) ((d)*3.14159265358979323846 / 180.0)
 #define TO_DEG 57.295779513082320877
@@ -16,7 +19,8 @@
 
 typedef enum pressure_item {
   METHOD, STATE, FRICTION, WALL_FRICTION, BATTER, SLOPE, HEIGHT, WEIGHT, SURCHARGE, COHESION, WATER_DEPTH,
-  SATURATED, WATER_WEIGHT, CRACK, ITEM_COUNT
+  SATURATED, WATER_WEIGHT, CRACK, PASSIVE_BY, SEISMIC, SEISMIC_UP, SEISMIC_HEIGHT, RATIO, RATIO_RULE,
+  ITEM_COUNT
 } pressure_item;
 
 static const lw_formula_item items[ITEM_COUNT] = {
@@ -54,6 +58,21 @@ static const lw_formula_item items[ITEM_COUNT] = {
     [CRACK] = {WORD_ITEM("method crack", "dry|wet|triangle", "wet",
                          "Crack in cohesive soil: dry, filled with water, or a straight line below it."),
                .sheet_name = ""},
+    [PASSIVE_BY] = {WORD_ITEM("method passive by", "own|log spiral|annex c", "log spiral",
+                              "Passive along a curve, in place of the method's own."), .sheet_name = ""},
+    [SEISMIC] = {NUMBER_ITEM("seismic horizontal", LW_KIND_NUMBER, 0.0, 1.0, "", "0.1",
+                             "Horizontal earthquake coefficient."), .sheet_name = ""},
+    [SEISMIC_UP] = {NUMBER_ITEM("seismic vertical", LW_KIND_NUMBER, -0.9, 0.9, "", "0.05",
+                                "Vertical earthquake coefficient, positive upwards."), .sheet_name = ""},
+    [SEISMIC_HEIGHT] = {NUMBER_ITEM("method seismic height", LW_KIND_SHARE, 0.0, 1.0, "", "50 %",
+                                    "Where what it adds acts, a share of the height; left out, 0.6."),
+                        .sheet_name = ""},
+    [RATIO] = {NUMBER_ITEM("overconsolidation", LW_KIND_NUMBER, 1.0, 100.0, "", "2",
+                           "The greatest weight that ever lay on it over today's, at rest."),
+               .sheet_name = "soil 1 overconsolidation"},
+    [RATIO_RULE] = {WORD_ITEM("method overconsolidation", "mayne-kulhawy=mayne kulhawy|en1997=en 1997",
+                              "en1997", "Power of that ratio: sine of the friction angle, or a half."),
+                    .sheet_name = ""},
 };
 
 static const lw_formula_sheet sheet = {
@@ -67,6 +86,8 @@ static const lw_formula_sheet sheet = {
 typedef struct pressure_run {
   lw_earth_state state;
   lw_pressure_method method;
+  const lw_pressure_routine *routine;
+  bool curved;
   lw_plane plane, wedge_plane;
   lw_thrust thrust;
   lw_wedge wedge;
@@ -88,6 +109,10 @@ static void choose(const lw_formula_given *given, pressure_run *run) {
   run->method = (lw_pressure_method)given->value[METHOD].word;
   if (run->state == LW_AT_REST) run->method = LW_PRESSURE_AT_REST;
   if (run->method == LW_PRESSURE_AT_REST) run->state = LW_AT_REST;
+  run->routine = lw_passive_routine_of((lw_passive_by)given->value[PASSIVE_BY].word);
+  run->curved = run->routine != NULL;
+  if (run->curved) run->method = LW_PRESSURE_COULOMB;
+  if (!run->curved) run->routine = lw_pressure_routine_of(run->method);
 }
 
 static void hold_words_against_each_other(lw_formula_given *given, const pressure_run *run) {
@@ -95,6 +120,12 @@ static void hold_words_against_each_other(lw_formula_given *given, const pressur
   bool yields = v[STATE].given && v[STATE].word != LW_AT_REST;
   if (yields && v[METHOD].given && v[METHOD].word == LW_PRESSURE_AT_REST)
     lw_formula_contradict(given, STATE, "'state=at rest', or another method");
+  if (run->curved && run->state != LW_PASSIVE)
+    lw_formula_contradict(given, PASSIVE_BY, "'state=passive', or the method's own");
+  if (run->curved && (v[SEISMIC].si > 0.0 || fabs(v[SEISMIC_UP].si) > 0.0))
+    lw_formula_contradict(given, PASSIVE_BY, "the method's own: curves are not computed in an earthquake");
+  if (v[RATIO].given && run->method != LW_PRESSURE_AT_REST)
+    lw_formula_contradict(given, RATIO, "'state=at rest': it raises the pressure of ground that stays put");
   if (!is_vertical_method(run->method)) return;
   if (fabs(v[WALL_FRICTION].si) > 0.0)
     lw_formula_contradict(given, WALL_FRICTION,
@@ -126,11 +157,15 @@ static lw_plane plane_of(const lw_formula_given *given, const pressure_run *run)
       .water_depth_m = v[WATER_DEPTH].given ? v[WATER_DEPTH].si : INFINITY,
       .water_unit_weight_kn_per_m3 = v[WATER_WEIGHT].given ? v[WATER_WEIGHT].si : 9.81,
       .crack = (lw_crack)v[CRACK].word, .along_ground = along,
+      .overconsolidation = (lw_overconsolidation)v[RATIO_RULE].word,
+      .seismic = {v[SEISMIC].si, v[SEISMIC_UP].si, v[SEISMIC_HEIGHT].given ? v[SEISMIC_HEIGHT].si : 0.6,
+                  false},
   };
   plane.layer[0] = (lw_layer){
       .bottom_m = INFINITY, .friction_rad = v[FRICTION].si, .cohesion_kpa = v[COHESION].si,
       .unit_weight_kn_per_m3 = v[WEIGHT].si,
       .saturated_unit_weight_kn_per_m3 = v[SATURATED].given ? v[SATURATED].si : v[WEIGHT].si,
+      .overconsolidation = v[RATIO].given ? v[RATIO].si : 1.0,
   };
   return plane;
 }
@@ -147,19 +182,23 @@ static double wedge_coefficient(const pressure_run *run) {
   const lw_plane *p = &run->plane;
   if (!lw_plane_is_plain(p) || p->water_depth_m < p->height_m) return NAN;
   double load = p->surcharge_kpa * cos(p->batter_rad) * cos(p->slope_rad) / cos(p->batter_rad - p->slope_rad);
-  return run->thrust.total_kn_per_m /
+  return (run->thrust.total_kn_per_m - run->thrust.seismic_kn_per_m) /
          (0.5 * p->layer[0].unit_weight_kn_per_m3 * p->height_m * p->height_m + load * p->height_m);
 }
 
+/* Formula and wedge are the same problem, solved twice. */
+static bool must_agree(const pressure_run *run) {
+  return run->wedge_known && !run->curved && lw_plane_is_plain(&run->plane);
+}
+
 static lw_status compute(pressure_run *run, const lw_working *working) {
-  const lw_pressure_routine *routine = lw_pressure_routine_of(run->method);
-  lw_status status = routine->thrust(run->state, &run->plane, &run->thrust, &run->error, working);
+  lw_status status = run->routine->thrust(run->state, &run->plane, &run->thrust, &run->error, working);
   if (status != LW_OK) return status;
   const lw_working *second = run->method == LW_PRESSURE_WEDGE ? NULL : working;
   status = lw_wedge_thrust(run->state, &run->wedge_plane, &run->wedge, &run->wedge_error, second);
   run->wedge_known = status == LW_OK;
   double formula = run->thrust.total_kn_per_m, gap = fabs(formula - run->wedge.thrust_kn_per_m);
-  run->faulty = run->wedge_known && lw_plane_is_plain(&run->plane) && gap > 1e-6 * fmax(formula, 1e-3);
+  run->faulty = must_agree(run) && gap > 1e-6 * fmax(formula, 1e-3);
   if (run->method == LW_PRESSURE_WEDGE) run->thrust.coefficient = wedge_coefficient(run);
   return LW_OK;
 }
@@ -175,8 +214,7 @@ static void set_wedge(json_t *out, const pressure_run *run) {
   lw_formula_set(out, "wedge_weight_kn_per_m", run->wedge.weight_kn_per_m, reason);
   lw_formula_set(out, "wedge_reach_m", run->wedge.reach_m, reason);
   lw_formula_set(out, "wedge_height_of_action_m", run->wedge.height_of_action_m, reason);
-  bool must_agree = run->wedge_known && lw_plane_is_plain(&run->plane);
-  json_object_set_new(out, "wedge_must_agree", json_boolean(must_agree));
+  json_object_set_new(out, "wedge_must_agree", json_boolean(must_agree(run)));
   json_object_set_new(out, "faulty", json_boolean(run->faulty));
   if (run->faulty)
     json_object_set_new(out, "faulty_reason", json_string(lw_reason_slug(LW_REASON_WEDGE_DISAGREES)));
@@ -208,11 +246,13 @@ static void set_thrust(json_t *out, const pressure_run *run) {
                  t->water_kn_per_m > 0.0 ? NULL : lw_reason_slug(LW_REASON_NO_DEMAND));
   lw_formula_set(out, "crack_depth_m", t->crack_depth_m, NULL);
   json_object_set_new(out, "passive_unsafe", json_boolean(t->passive_unsafe));
+  lw_pressure_spiral_json(&run->plane, t, out);
+  lw_pressure_seismic_json(&run->plane, t, out);
   json_object_set_new(out, "moist_weight_below_water", json_boolean(run->moist_below_water));
 }
 
 static int print_json(const lw_formula_given *given, const pressure_run *run, json_t *steps) {
-  const lw_pressure_routine *routine = lw_pressure_routine_of(run->method);
+  const lw_pressure_routine *routine = run->routine;
   char word[32];
   json_t *out = json_object();
   json_object_set_new(out, "method", json_string(routine->slug));
@@ -246,14 +286,17 @@ static void add_wedge(const pressure_run *run, lw_text *text) {
   if (fabs(gap) < 1e-6 * fmax(run->thrust.total_kn_per_m, 1e-3)) gap = 0.0;   /* rounding is no difference */
   lw_text_addf(text, "  wedge            %10.4f kN/m, difference %.3g kN/m; plane at %.2f deg, %.3f m back\n",
                run->wedge.thrust_kn_per_m, gap, run->wedge.plane_angle_rad * TO_DEG, run->wedge.reach_m);
-  if (run->faulty) lw_text_addf(text, "  FAULTY: %s.\n", lw_reason_sentence(LW_REASON_WEDGE_DISAGREES));
+  if (run->curved)
+    lw_text_add(text, "  The wedge fails along a plane, which resists more than soil does behind a rough\n"
+                      "  wall.\n");
+  else if (run->faulty) lw_text_addf(text, "  FAULTY: %s.\n", lw_reason_sentence(LW_REASON_WEDGE_DISAGREES));
   else if (!lw_plane_is_plain(&run->plane))
     lw_text_add(text, "  They need not agree: cohesion, water or ground at the friction angle is in play,\n"
                       "  and formula and wedge take these in differently. Use the less favourable.\n");
 }
 
 static void add_summary(const pressure_run *run, lw_text *text) {
-  const lw_pressure_routine *routine = lw_pressure_routine_of(run->method);
+  const lw_pressure_routine *routine = run->routine;
   const lw_thrust *t = &run->thrust;
   char word[32];
   lw_text_addf(text, "%s, %s   %s\n", routine->title,
@@ -265,14 +308,13 @@ static void add_summary(const pressure_run *run, lw_text *text) {
   lw_text_addf(text, "    vertical       %10.4f kN/m (positive: down on the wall)\n", t->vertical_kn_per_m);
   if (nothing_pushes(run) == NULL)
     lw_text_addf(text, "  height of action %10.4f m above the foot\n", t->height_of_action_m);
+  lw_pressure_seismic_text(&run->plane, t, text);
   if (t->crack_depth_m > 0.0) lw_text_addf(text, "  crack            %10.4f m deep\n", t->crack_depth_m);
   if (t->water_kn_per_m > 0.0)
     lw_text_addf(text, "  water            %10.4f kN/m at %.4f m above the foot, level\n", t->water_kn_per_m,
                  t->water_height_m);
   add_wedge(run, text);
-  if (t->passive_unsafe)
-    lw_text_add(text, "  UNSAFE: a plane wedge overrates passive pressure when wall friction exceeds a\n"
-                      "  third of the friction angle. A curved surface gives less.\n");
+  lw_pressure_spiral_text(&run->plane, t, text);
   if (run->moist_below_water)
     lw_text_add(text, "  No saturated unit weight is given: the unit weight is used below the water too.\n");
 }

@@ -76,6 +76,7 @@ static void layers_build(const lw_site *site, double above_top_m, lw_plane *plan
         .cohesion_kpa = soil->cohesion_kpa,
         .unit_weight_kn_per_m3 = soil->unit_weight_kn_per_m3,
         .saturated_unit_weight_kn_per_m3 = soil->saturated_unit_weight_kn_per_m3,
+        .overconsolidation = soil->overconsolidation,
     };
   }
 }
@@ -124,6 +125,8 @@ void lw_back_plane_build(const lw_site *site, const lw_section *section, const l
   plane->water_depth_m = fmax(site->water_depth_m + above_top, 0.0);
   plane->water_unit_weight_kn_per_m3 = site->water_unit_weight_kn_per_m3;
   plane->crack = method->crack;
+  plane->overconsolidation = method->overconsolidation;
+  plane->seismic = site->seismic;
   layers_build(site, above_top, plane);
   loads_build(site, back->top_x_m - lw_section_crest(section).x_m, plane);
 }

@@ -37,7 +37,11 @@ lw_status lw_annex_c_coefficients(lw_earth_state state, const lw_wall_angles *an
               exp(2.0 * fan * tan(phi));
   *annex = (lw_annex_c){.kg = kn * cos(beta) * cos(beta - theta),
                         .kq = kn * cos(beta) * cos(beta),
-                        .kc = (kn - 1.0) / tan(phi)};
+                        .kc = (kn - 1.0) / tan(phi),
+                        .kn = kn,
+                        .ground_rad = at_ground,
+                        .wall_rad = at_wall,
+                        .fan_rad = fan};
   annex->k = annex->kg / (cos(delta) * cos(theta));
   return LW_OK;
 }

@@ -23,6 +23,22 @@ lw_status lw_rankine_coefficient(lw_earth_state state, double friction_rad, doub
   return LW_OK;
 }
 
+lw_status lw_rankine_battered(double friction_rad, double slope_rad, double batter_rad, double *k,
+                              double *obliquity_rad, lw_error *error) {
+  double upright, sp = sin(friction_rad), sb = sin(slope_rad);
+  lw_status status = lw_rankine_coefficient(LW_ACTIVE, friction_rad, slope_rad, &upright, error);
+  if (status != LW_OK) return status;
+  if (!(friction_rad > 0.0) || fabs(batter_rad) >= acos(0.0))
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE,
+                        "friction must be above 0 and the back's angle below 90 deg");
+  double turn = asin(fmin(fmax(sb / sp, -1.0), 1.0)) - slope_rad + 2.0 * batter_rad;
+  double length = sqrt(1.0 + sp * sp - 2.0 * sp * cos(turn)), square = cos(batter_rad) * cos(batter_rad);
+  *k =
+      cos(slope_rad - batter_rad) * length / (square * (cos(slope_rad) + sqrt(fmax(sp * sp - sb * sb, 0.0))));
+  *obliquity_rad = atan2(sp * sin(turn), 1.0 - sp * cos(turn));
+  return LW_OK;
+}
+
 /* Cohesion under sloping ground: the Mohr circle through the stress on a plane parallel to the ground that
  * touches the envelope. Pressure along the ground, as a function of the vertical stress. [MG1997 eq.18] */
 static double sloped(lw_earth_state state, const lw_layer *layer, double slope_rad, double stress_kpa) {

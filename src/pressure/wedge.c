@@ -159,6 +159,9 @@ lw_status lw_wedge_as_thrust(lw_earth_state state, const lw_plane *plane, lw_thr
                         .angle_rad = plane->batter_rad + sign * plane->wall_friction_rad,
                         .height_of_action_m = wedge.height_of_action_m,
                         .crack_depth_m = wedge.crack_depth_m};
+  for (int i = 0; i < plane->layer_count && state == LW_PASSIVE; i++)
+    thrust->passive_unsafe =
+        thrust->passive_unsafe || plane->wall_friction_rad > plane->layer[i].friction_rad / 3.0 + 1e-9;
   lw_thrust_add_water(plane, thrust);
   lw_thrust_resolve(thrust);
   lw_seismic_part part = {.increment_kn_per_m = moving.thrust_kn_per_m - wedge.thrust_kn_per_m,

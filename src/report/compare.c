@@ -27,6 +27,8 @@ const char *lw_difference_why(const lw_plane *plane) {
   if (isfinite(plane->slope_run_m) && slopes) return "broken ground: the formula takes the slope as endless";
   if (plane->water_depth_m > 0.0 && plane->water_depth_m < plane->height_m)
     return "a water level within the height: the wedge weighs wet and moist soil on one plane";
+  if (plane->water_depth_m <= 0.0 && plane->seismic.horizontal > 0.0)
+    return "a load on wet ground: the earthquake turns the ground's weight further than the load's";
   return "ground nearly as steep as the friction angle: the wedge has no far end";
 }
 
@@ -61,6 +63,7 @@ void lw_compare_methods(const lw_result *result, const lw_situation *situation,
                         lw_compared compared[LW_COMPARED]) {
   lw_site site = result->wall.site;
   site.water_depth_m = situation->water_depth_m;
+  site.seismic = situation->seismic;
   compare(result, &site, LW_PRESSURE_RANKINE, &compared[0]);
   compare(result, &site, LW_PRESSURE_COULOMB, &compared[1]);
 }

@@ -38,6 +38,12 @@ void lw_figures_of_situation(const lw_figures *figures, const lw_situation *s) {
   lw_figures base = lw_figures_below(figures, "base"), pad = lw_figures_below(figures, "pad");
   lw_figures_put_number(figures, &(lw_figure_word){"water_depth_m", "water behind, below the top", "m", ""},
                         (lw_number){s->water_depth_m, isfinite(s->water_depth_m)}, LW_REASON_NO_DEMAND);
+  if (s->name == LW_SITUATION_EARTHQUAKE) {
+    lw_figures_put(figures, &(lw_figure_word){"seismic_horizontal", "share of weight that pushes", "", ""},
+                   s->seismic.horizontal);
+    lw_figures_put(figures, &(lw_figure_word){"seismic_vertical", "share of weight taken off", "", ""},
+                   s->seismic.vertical);
+  }
   if (figures->result->wall.section.known && !figures->result->wall.site.backfill_refused)
     compared(figures, s);
   lw_figures_of_stage(&base, &s->base);

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "figures.h"
 
+#include <math.h>
 #include <stddef.h>
 
 /* The thrust on a contact and the contact in balance, each a number of the stage under a key. */
@@ -74,6 +75,16 @@ static const lw_stage_figure pressures[] = {
     {"effective_width_m", "effective width", "m", OF(contact.effective_width_m)},
 };
 
+/* Only in an earthquake. */
+static const lw_stage_figure seismic[] = {
+    {"seismic_thrust_kn_per_m", "part of the thrust from the earthquake", "kN/m",
+     OF(thrust.seismic_kn_per_m)},
+    {"seismic_height_m", "height of that part above the foot of the plane", "m", OF(thrust.seismic_height_m)},
+    {"seismic_coefficient", "coefficient in the earthquake, lowest soil", "", OF(thrust.seismic_coefficient)},
+    {"seismic_angle_deg", "angle by which the earthquake turns the weight, lowest soil", "deg",
+     ANGLE(thrust.seismic_turn_rad)},
+};
+
 static void put_all(const lw_figures *figures, const lw_stage *stage, const lw_stage_figure *list,
                     size_t count) {
   for (size_t i = 0; i < count; i++) {
@@ -88,6 +99,9 @@ static void put_all(const lw_figures *figures, const lw_stage *stage, const lw_s
 void lw_figures_of_stage(const lw_figures *figures, const lw_stage *stage) {
   if (stage->status != LW_OK) return;
   put_all(figures, stage, thrusts, COUNT(thrusts));
+  const lw_seismic *shaken = &stage->back.plane.seismic;
+  if (shaken->horizontal > 0.0 || fabs(shaken->vertical) > 0.0)
+    put_all(figures, stage, seismic, COUNT(seismic));
   if (stage->wedge_known) {
     put_all(figures, stage, wedges, COUNT(wedges));
     lw_figures_put(figures, &(lw_figure_word){"wedge_difference_kn_per_m", "wedge less formula", "kN/m", ""},

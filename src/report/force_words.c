@@ -43,6 +43,9 @@ static const char *label_of(lw_force_kind kind) {
   case LW_FORCE_UPLIFT: return "uplift";
   case LW_FORCE_PEOPLE: return "people";
   case LW_FORCE_CAP_LOAD: return "load on the cap";
+  case LW_FORCE_SEISMIC_THRUST: return "push added by the earthquake";
+  case LW_FORCE_INERTIA: return "earthquake on the wall";
+  case LW_FORCE_SEISMIC_WATER: return "earthquake on open water behind";
   }
   return "";
 }
@@ -59,8 +62,26 @@ static const char *slug_of(lw_force_kind kind) {
   case LW_FORCE_UPLIFT: return "uplift";
   case LW_FORCE_PEOPLE: return "people";
   case LW_FORCE_CAP_LOAD: return "cap-load";
+  case LW_FORCE_SEISMIC_THRUST: return "seismic-push";
+  case LW_FORCE_INERTIA: return "inertia";
+  case LW_FORCE_SEISMIC_WATER: return "seismic-water";
   }
   return "";
+}
+
+/* An earthquake moves several things: the wall, what stands on it, the pad; water behind and in front. */
+static const char *label_by_index(const lw_force *force) {
+  if (force->kind == LW_FORCE_INERTIA && force->index == 1) return "earthquake on what stands on the wall";
+  if (force->kind == LW_FORCE_INERTIA && force->index == 2) return "earthquake on the stone of the pad";
+  if (force->kind == LW_FORCE_SEISMIC_WATER && force->index == 1) return "earthquake on open water in front";
+  return label_of(force->kind);
+}
+
+static const char *slug_by_index(const lw_force *force) {
+  if (force->kind == LW_FORCE_INERTIA && force->index == 1) return "inertia-on-wall";
+  if (force->kind == LW_FORCE_INERTIA && force->index == 2) return "inertia-pad";
+  if (force->kind == LW_FORCE_SEISMIC_WATER && force->index == 1) return "seismic-front-water";
+  return slug_of(force->kind);
 }
 
 void lw_force_label(const lw_result *result, const lw_force *force, char *out, size_t size) {
@@ -68,7 +89,7 @@ void lw_force_label(const lw_result *result, const lw_force *force, char *out, s
   if (part)
     label_part(part, out, size);
   else
-    lw_print(out, size, "%s", label_of(force->kind));
+    lw_print(out, size, "%s", label_by_index(force));
 }
 
 void lw_force_slug(const lw_result *result, const lw_force *force, char *out, size_t size) {
@@ -76,7 +97,7 @@ void lw_force_slug(const lw_result *result, const lw_force *force, char *out, si
   if (part)
     slug_part(part, out, size);
   else
-    lw_print(out, size, "%s", slug_of(force->kind));
+    lw_print(out, size, "%s", slug_by_index(force));
 }
 
 double lw_stage_foot(const lw_result *result, const lw_stage *stage) {

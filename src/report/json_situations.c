@@ -96,6 +96,10 @@ static void add_situation(json_t *list, const lw_result *result, const lw_situat
   lw_json_set_text(entry, "why", s->why);
   if (!lw_json_set_double(entry, "water_depth_m", s->water_depth_m))
     lw_json_set_text(entry, "reason", lw_reason_slug(LW_REASON_NO_DEMAND));
+  if (s->name == LW_SITUATION_EARTHQUAKE) {
+    lw_json_set_double(entry, "seismic_horizontal", s->seismic.horizontal);
+    lw_json_set_double(entry, "seismic_vertical", s->seismic.vertical);
+  }
   add_stage(entry, "base", result, &s->base);
   add_stage(entry, "pad", result, &s->pad);
   add_joints(entry, result, s);

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "parts.h"
 
+#include <string.h>
+
 /* What is not checked stands as plainly as what is. */
 
 static const lw_unchecked always[] = {
@@ -15,10 +17,15 @@ static void when(bool is_so, const lw_unchecked *unchecked, lw_unchecked_taker t
   if (is_so) taker(context, unchecked);
 }
 
+static bool shaken(const lw_result *result) {
+  return result->wall.seismic_horizontal > 0.0 || result->wall.seismic_vertical > 0.0;
+}
+
 void lw_unchecked_each(const lw_result *result, lw_unchecked_taker taker, void *context) {
   const lw_section *section = &result->wall.section;
   const lw_site *site = &result->wall.site;
-  for (size_t i = 0; i < sizeof always / sizeof *always; i++) taker(context, &always[i]);
+  for (size_t i = 0; i < sizeof always / sizeof *always; i++)
+    when(!(shaken(result) && strcmp(always[i].slug, "earthquake") == 0), &always[i], taker, context);
   when(!result->building.studied,
        &(lw_unchecked){"building-it",
                        "The state while it is built, and a compactor close behind the wall: NOT CHECKED."},

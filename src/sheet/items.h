@@ -38,7 +38,8 @@ typedef struct lw_item_group {
 extern const lw_item_group lw_items_site;   /* heading, site */
 extern const lw_item_group lw_items_fence;  /* fence, wind, posts, boards */
 extern const lw_item_group lw_items_wall;   /* wall, courses, section, pad */
-extern const lw_item_group lw_items_ground; /* ground, soil n, footing, water, load n, seismic */
+extern const lw_item_group lw_items_ground; /* ground, soil n, footing, water, load n */
+extern const lw_item_group lw_items_seismic;
 extern const lw_item_group lw_items_building; /* building it */
 extern const lw_item_group lw_items_method;
 

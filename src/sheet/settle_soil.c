@@ -4,7 +4,8 @@
 static bool soil_given(const lw_case_soil *soil) {
   return soil->name.origin == LW_GIVEN || lw_given(&soil->friction) || lw_given(&soil->cohesion) ||
          lw_given(&soil->unit_weight) || lw_given(&soil->light_unit_weight) ||
-         lw_given(&soil->saturated_unit_weight) || lw_given(&soil->bottom);
+         lw_given(&soil->saturated_unit_weight) || lw_given(&soil->bottom) ||
+         lw_given(&soil->overconsolidation);
 }
 
 /* Where a given soil can be shown as at fault: its name, or the first of its values. */
@@ -14,7 +15,8 @@ static const void *place_of_soil(const lw_case_soil *soil) {
                                  &soil->unit_weight,
                                  &soil->light_unit_weight,
                                  &soil->saturated_unit_weight,
-                                 &soil->bottom};
+                                 &soil->bottom,
+                                 &soil->overconsolidation};
   if (soil->name.origin == LW_GIVEN) {
     return &soil->name;
   }

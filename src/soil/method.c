@@ -30,5 +30,8 @@ void lw_method_build(const lw_case *c, lw_method *method) {
       .crack = (lw_crack)word_of(&c->method_crack),
       .passive_share = share_or(&c->method_passive, 0.0),
       .uplift_share = share_or(&c->method_uplift, 1.0),
+      .passive_by = (lw_passive_by)word_of(&c->method_passive_by),
+      .overconsolidation = (lw_overconsolidation)word_of(&c->method_overconsolidation),
+      .seismic_height = share_or(&c->method_seismic_height, 0.6),
   };
 }

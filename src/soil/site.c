@@ -21,6 +21,7 @@ static void soil_build(const lw_case_soil *from, lw_soil *soil) {
   soil->light_unit_weight_kn_per_m3 = value_or(&from->light_unit_weight, soil->unit_weight_kn_per_m3);
   soil->saturated_unit_weight_kn_per_m3 = value_or(&from->saturated_unit_weight, soil->unit_weight_kn_per_m3);
   soil->bottom_m = value_or(&from->bottom, INFINITY);
+  soil->overconsolidation = value_or(&from->overconsolidation, 1.0);
 }
 
 static const lw_soil_row *row_of(const lw_case_soil *soil, const lw_tables *tables) {

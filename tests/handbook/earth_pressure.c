@@ -7,8 +7,7 @@
 #include "rows.h"
 
 /* Published coefficients and thrusts, each through the public interface. One row keeps one system of units,
- * and the formulas do not care which. Not here, as the library does not compute them: Rankine on a battered
- * back, coefficients at rest of overconsolidated soil, earthquake, curved surfaces of failure. */
+ * and the formulas do not care which. Earthquakes and curved surfaces of failure: earthquake_and_curves.c. */
 
 #define DEG 57.295779513082320877
 
@@ -189,7 +188,8 @@ static case_outcome run_layers(const case_row *row, double *value) {
 static case_outcome run_at_rest(const case_row *row, double *value) {
   double sign = case_is(row, "method", "k0_slope_minus") ? -1.0 : 1.0;
   double phi = case_number(row, "phi", NAN), slope = case_number(row, "slope", 0.0);
-  lw_status status = lw_at_rest_coefficient(phi, sign * slope, value, NULL);
+  lw_status status = lw_at_rest_overconsolidated(LW_OCR_EN1997, phi, sign * slope,
+                                                 case_number(row, "OCR", 1.0), value, NULL);
   return status == LW_OK ? CASE_VALUE : CASE_NO_SOLUTION;
 }
 
@@ -217,9 +217,9 @@ case_outcome case_earth_pressure(const case_row *row, double *value) {
       {"trial_wedge", run_wedge}};
   for (size_t i = 0; i < sizeof methods / sizeof methods[0]; i++)
     if (case_is(row, "method", methods[i].method)) return methods[i].run(row, value);
-  return CASE_UNSUPPORTED;
+  return case_earthquake_or_curve(row, value);
 }
 
 Test(handbook, earth_pressure) {
-  cr_assert_eq(case_hold_all("tests/handbook/earth_pressure.csv", case_earth_pressure), 541);
+  cr_assert_eq(case_hold_all("tests/handbook/earth_pressure.csv", case_earth_pressure), 541 + 517);
 }

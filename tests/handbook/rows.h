@@ -34,6 +34,7 @@ int case_each(const char *file, case_run run, case_taker taker, void *context);
 /* What each row is run by, for whoever wants the numbers as well. */
 case_outcome case_earth_pressure(const case_row *row, double *value);
 case_outcome case_loads(const case_row *row, double *value);
+case_outcome case_earthquake_or_curve(const case_row *row, double *value);   /* a part of the former */
 case_outcome case_bearing(const case_row *row, double *value);
 case_outcome case_slip(const case_row *row, double *value);
 case_outcome case_building(const case_row *row, double *value);

@@ -166,7 +166,7 @@ Test(seismic, limit_of_the_formula) {
 }
 
 /* A wedge scaled to another height keeps what the earthquake adds. */
-Test(seismic, a_scaled_wedge_is_the_searched_one) {
+Test(seismic, a_scaled_wedge_keeps_what_is_added) {
   for (int wet = 0; wet < 2; wet++) {
     lw_plane from = pressure_plane(33.0), to, other;
     lw_wedge wedge, scaled, searched;
@@ -186,7 +186,7 @@ Test(seismic, a_scaled_wedge_is_the_searched_one) {
   }
 }
 
-Test(seismic, recorder_changes_nothing) {
+Test(seismic, working_changes_nothing) {
   lw_plane plane = pressure_plane(30.0);
   heard h = {0};
   lw_working working = pressure_listener(&h);

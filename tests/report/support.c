@@ -53,6 +53,10 @@ static const report_wall walls[] = {
      "bed",
      {"plant=small plate compactor", "plant distance=0.2 m", "bed width=0.2 m", "wall friction=15 deg"}},
     {"a joint that nothing helps", "bed", {"joint friction=0.01", "soil below top=0.2 m"}},
+    {"an earthquake",
+     "section",
+     {"method pressure=coulomb", "wall friction=9 deg", "seismic horizontal=0.07", "seismic vertical=0.03",
+      "front water depth=500 mm", "method passive=0.3", "method passive by=annex c"}},
     {"a known place", "ground", {"place=new-south-wales", "vehicle access=yes"}},
 };
 
