@@ -156,10 +156,14 @@ static void say_pushes(const lw_page *page, const lw_result *result) {
   for (int i = 0; i < result->situations.count; i++) {
     const lw_situation *s = &result->situations.situation[i];
     bool wet = s->name == LW_SITUATION_OUTLET_BLOCKED;
-    if (s->name == LW_SITUATION_DRAINED || wet) say_push(page, result, s);
+    bool shaken = s->name == LW_SITUATION_EARTHQUAKE;
+    if (s->name == LW_SITUATION_DRAINED || wet || shaken) say_push(page, result, s);
     if (wet && s->base.status == LW_OK)
       lw_page_sayf(page, "  ", "The water itself pushes another %.2f kN/m then.",
                    s->base.thrust.water_kn_per_m);
+    if (shaken && s->base.status == LW_OK)
+      lw_page_sayf(page, "  ", "Of it the earthquake adds %.2f kN/m, %.2f m above the foot of its plane.",
+                   s->base.thrust.seismic_kn_per_m, s->base.thrust.seismic_height_m);
   }
 }
 
