@@ -25,7 +25,7 @@ lw_status lw_log_spiral_coefficient(lw_earth_state state, const lw_wall_angles *
 
 /* Closed form of EN 1997-1 annex C.2: coefficients of pressure normal to the back. */
 typedef struct lw_annex_c {
-  double kg, kq, kc;   /* of weight (per depth along the back), of a vertical load, of cohesion */
+  double kg, kq, kc;   /* of weight (γ times the depth along the back), of a vertical load, of cohesion */
   double kn;           /* of a load normal to the ground */
   double k;            /* kg as the whole inclined thrust on vertical height */
   double ground_rad, wall_rad, fan_rad;   /* the annex's mt, mw and ν */

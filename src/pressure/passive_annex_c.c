@@ -42,7 +42,7 @@ lw_status lw_annex_c_coefficients(lw_earth_state state, const lw_wall_angles *an
                         .ground_rad = at_ground,
                         .wall_rad = at_wall,
                         .fan_rad = fan};
-  annex->k = annex->kg / (cos(delta) * cos(theta));
+  annex->k = annex->kg / (cos(delta) * cos(theta) * cos(theta));
   return LW_OK;
 }
 

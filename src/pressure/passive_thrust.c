@@ -31,7 +31,8 @@ static lw_status by_annex_c(lw_earth_state state, const lw_wall_angles *angles, 
   lw_status status = lw_annex_c_coefficients(state, angles, &annex, error);
   if (status != LW_OK) return status;
   double along_back = cos(angles->wall_friction_rad) * cos(angles->batter_rad);
-  *law = (layer_law){annex.k, -annex.kc * cohesion_kpa / along_back};
+  double sign = state == LW_PASSIVE ? -1.0 : 1.0;
+  *law = (layer_law){annex.k, sign * annex.kc * cohesion_kpa / along_back};
   return LW_OK;
 }
 
@@ -88,7 +89,7 @@ lw_status lw_annex_c_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
   if (status != LW_OK) return status;
   lw_working_heading(working, "EN 1997-1 annex C.2");
   record(state, plane, thrust,
-         "Kn cos b cos(b - t) / (cos d cos t), Kn = (1 + sin phi sin(2 mw + phi)) / "
+         "Kn cos b cos(b - t) / (cos d cos^2 t), Kn = (1 + sin phi sin(2 mw + phi)) / "
          "(1 - sin phi sin(2 mt + phi)) exp(2 v tan phi)",
          "[EN1997-1 annex C.2]", working);
   lw_thrust_record(plane, thrust, working);

@@ -106,3 +106,37 @@ Test(passive, thrusts_follow_their_coefficients) {
   plane.seismic.horizontal = 0.1;
   cr_expect_eq(lw_annex_c_thrust(LW_PASSIVE, &plane, &thrust, NULL, NULL), LW_NO_SOLUTION);
 }
+
+/* In Rankine's own state the fan has no width: annex C, Coulomb and the spiral say what his stresses say. */
+Test(passive, all_meet_in_rankines_state) {
+  for (double slope = -6.0; slope < 13.0; slope += 9.0)
+    for (double batter = -8.0; batter < 21.0; batter += 7.0) {
+      double rankine, obliquity, plane;
+      lw_status status =
+          lw_rankine_battered(RAD(31.0), RAD(slope), RAD(batter), &rankine, &obliquity, NULL);
+      cr_assert_eq(status, LW_OK);
+      lw_wall_angles angles = {RAD(31.0), obliquity, RAD(batter), RAD(slope)};
+      lw_annex_c annex;
+      cr_assert_eq(lw_annex_c_coefficients(LW_ACTIVE, &angles, &annex, NULL), LW_OK);
+      cr_assert_eq(lw_coulomb_coefficient(LW_ACTIVE, &angles, &plane, NULL), LW_OK);
+      cr_expect_lt(fabs(annex.fan_rad), 1e-9);
+      cr_expect_lt(fabs(annex.k / rankine - 1.0), 1e-9, "slope %g batter %g", slope, batter);
+      cr_expect_lt(fabs(plane / rankine - 1.0), 1e-9, "slope %g batter %g", slope, batter);
+      cr_expect_lt(fabs(spiral_of(LW_ACTIVE, &angles) / rankine - 1.0), 1e-6);
+    }
+}
+
+/* Load and cohesion as Rankine has them, on both sides. */
+Test(passive, annex_c_with_load_and_cohesion_is_rankine_where_smooth) {
+  for (int passive = 0; passive < 2; passive++) {
+    lw_earth_state state = passive ? LW_PASSIVE : LW_ACTIVE;
+    lw_plane plane = pressure_plane(29.0);
+    lw_thrust annex, rankine;
+    plane.surcharge_kpa = 7.0;
+    plane.layer[0].cohesion_kpa = 3.0;
+    cr_assert_eq(lw_annex_c_thrust(state, &plane, &annex, NULL, NULL), LW_OK);
+    cr_assert_eq(lw_rankine_thrust(state, &plane, &rankine, NULL, NULL), LW_OK);
+    cr_expect_lt(fabs(annex.total_kn_per_m / rankine.total_kn_per_m - 1.0), 1e-9);
+    cr_expect_lt(fabs(annex.height_of_action_m - rankine.height_of_action_m), 1e-9);
+  }
+}
