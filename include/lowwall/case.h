@@ -91,6 +91,29 @@ typedef struct lw_case_load {
 
 typedef struct lw_case_point { lw_quantity x, y; } lw_case_point;
 
+/* The plan, for the order and the pegs only: runs of face in order, with the soil on the left of who walks along
+ * them. Checks are of one metre of straight wall and read none of this. */
+enum { LW_RUN_MAX = 12, LW_STEP_MAX = 8 };
+typedef enum lw_plan_ends { LW_ENDS_OPEN, LW_ENDS_CLOSED } lw_plan_ends;
+typedef enum lw_plan_line { LW_LINE_BASE, LW_LINE_TOP } lw_plan_line;
+typedef enum lw_corner_unit { LW_CORNER_TURNED, LW_CORNER_CUT, LW_CORNER_HANDED } lw_corner_unit;
+
+typedef struct lw_case_run { lw_quantity length, radius, cap_depth; } lw_case_run;
+typedef struct lw_case_step { lw_quantity distance, courses; } lw_case_step;
+
+typedef struct lw_case_order {
+  lw_case_run run[LW_RUN_MAX];
+  lw_quantity turn[LW_RUN_MAX];
+  lw_choice ends, line, corner_unit, lining;
+  lw_quantity end_setback, ground_fall;
+  lw_case_step step[LW_STEP_MAX];
+  lw_quantity corner_length, joint_gap, curve_gap, tail_length, cap_length, bedding_thickness, bedding_ratio,
+      cement_bag_mass, pad_beyond, pipe_fall, outlet_length, soil_plug, geotextile_lap;
+  lw_quantity block_allowance, curve_allowance, spare_units, cap_allowance, adhesive_bead, adhesive_allowance,
+      stone_compaction, stone_allowance, geotextile_allowance, pipe_allowance, lining_allowance, settlement,
+      spoil_bulking, pallet_mass;
+} lw_case_order;
+
 typedef struct lw_case {
   lw_words title, mark, place, note;
 
@@ -140,6 +163,8 @@ typedef struct lw_case {
   lw_words method_format;
   lw_quantity method_seismic_height;
   lw_choice method_passive_by, method_overconsolidation;
+
+  lw_case_order order;
 
   bool settled;      /* lw_case_settle has filled in what was left out */
 } lw_case;

@@ -23,6 +23,7 @@
 #include <lowwall/fence.h>
 #include <lowwall/verdict.h>
 #include <lowwall/result.h>
+#include <lowwall/order.h>
 #include <lowwall/report.h>
 
 #endif

@@ -17,7 +17,8 @@ enum {
   LW_PLANT_ROWS = 24,
   LW_BEARING_ROWS = 80, LW_FORMAT_ROWS = 96, LW_LIMIT_ROWS = 160, LW_HAZARD_ROWS = 80,
   LW_CONDITION_ROWS = 32, LW_CLEARANCE_ROWS = 32, LW_THRESHOLD_ROWS = 32, LW_AROUND_MAX = 4,
-  LW_FENCE_ROWS = 24
+  LW_FENCE_ROWS = 24,
+  LW_ORDERING_ROWS = 64
 };
 
 typedef enum lw_seen { LW_SEEN, LW_MEMORY, LW_DERIVED, LW_PROPOSAL, LW_PRACTICE } lw_seen;
@@ -243,6 +244,17 @@ typedef struct lw_threshold_row {
   lw_origin_note from;
 } lw_threshold_row;
 
+/* tables/ordering.csv: allowances, loose volumes, densities: what an order needs beyond the wall itself. A row
+ * with the name of an item of the sheet is what that item is when it is left out. */
+typedef struct lw_ordering_row {
+  char slug[LW_NAME_MAX];          /* block-allowance · settlement · pad-stone-density ... */
+  char name[LW_NOTE_MAX];          /* in plain words */
+  double value;                    /* in `unit`, SI */
+  char unit[8];                    /* m · kg · "" */
+  char note[LW_NOTE_MAX];
+  lw_origin_note from;
+} lw_ordering_row;
+
 typedef struct lw_tables {
   int soil_count;      lw_soil_row soil[LW_SOIL_ROWS];
   int interface_count; lw_interface_row interface_[LW_INTERFACE_ROWS];
@@ -257,6 +269,7 @@ typedef struct lw_tables {
   int clearance_count; lw_clearance_row clearance[LW_CLEARANCE_ROWS];
   int threshold_count; lw_threshold_row threshold[LW_THRESHOLD_ROWS];
   int fence_count;     lw_threshold_row fence[LW_FENCE_ROWS];
+  int ordering_count;  lw_ordering_row ordering[LW_ORDERING_ROWS];
 } lw_tables;
 
 /** Read the tables.
@@ -295,6 +308,7 @@ const lw_condition_row *lw_tables_condition(const lw_tables *tables, const char 
 const lw_clearance_row *lw_tables_clearance(const lw_tables *tables, const char *slug);
 const lw_threshold_row *lw_tables_threshold(const lw_tables *tables, const char *slug);
 const lw_threshold_row *lw_tables_fence(const lw_tables *tables, const char *slug);
+const lw_ordering_row *lw_tables_ordering(const lw_tables *tables, const char *slug);
 bool lw_tables_has_format(const lw_tables *tables, const char *format);
 bool lw_tables_has_place(const lw_tables *tables, const char *place);
 

@@ -6,7 +6,7 @@
 
 static const lw_item_group *const groups[] = {&lw_items_site,   &lw_items_fence,   &lw_items_wall,
                                               &lw_items_ground, &lw_items_seismic, &lw_items_building,
-                                              &lw_items_method};
+                                              &lw_items_method, &lw_items_order};
 
 enum { GROUP_COUNT = sizeof groups / sizeof *groups };
 

@@ -42,6 +42,7 @@ extern const lw_item_group lw_items_ground; /* ground, soil n, footing, water, l
 extern const lw_item_group lw_items_seismic;
 extern const lw_item_group lw_items_building; /* building it */
 extern const lw_item_group lw_items_method;
+extern const lw_item_group lw_items_order; /* plan, order */
 
 enum { LW_ITEM_NAME_MAX = LW_FOLDED_MAX };
 

@@ -31,6 +31,9 @@ static bool in_part(const lw_item *item, const char *part) {
 static bool belongs(const lw_settling *s, const lw_item *item) {
   const lw_case *c = s->c;
   bool courses = c->wall_kind.value == LW_WALL_COURSES;
+  if (in_part(item, "plan") || in_part(item, "order")) {
+    return false; /* lw_case_settle_order fills them in, when an order is asked for */
+  }
   if (item->offset == offsetof(lw_case, people_on_cap)) {
     return true;
   }

@@ -23,6 +23,7 @@ static bool list_names(const lw_tables *tables, const char *list, lw_name_list *
   LIST("clearances", tables->clearance, tables->clearance_count, lw_clearance_row, slug, 0)
   LIST("thresholds", tables->threshold, tables->threshold_count, lw_threshold_row, slug, 0)
   LIST("fences", tables->fence, tables->fence_count, lw_threshold_row, slug, 0)
+  LIST("ordering", tables->ordering, tables->ordering_count, lw_ordering_row, slug, 0)
 #undef LIST
   return false;
 }
@@ -120,6 +121,11 @@ const lw_threshold_row *lw_tables_threshold(const lw_tables *tables, const char 
 const lw_threshold_row *lw_tables_fence(const lw_tables *tables, const char *slug) {
   int i = lw_name_index(tables, "fences", slug);
   return i < 0 ? NULL : &tables->fence[i];
+}
+
+const lw_ordering_row *lw_tables_ordering(const lw_tables *tables, const char *slug) {
+  int i = lw_name_index(tables, "ordering", slug);
+  return i < 0 ? NULL : &tables->ordering[i];
 }
 
 const lw_format_row *lw_tables_format(const lw_tables *tables, const char *format, const char *quantity) {

@@ -64,7 +64,7 @@ typedef struct lw_shape {
 
 extern const lw_shape lw_ground_shapes[]; /* soils, interfaces, materials, loads, bearing, plant */
 extern const size_t lw_ground_shape_count;
-/* formats, limits, hazards, conditions, clearances, thresholds, fences */
+/* formats, limits, hazards, conditions, clearances, thresholds, fences, ordering */
 extern const lw_shape lw_law_shapes[];
 extern const size_t lw_law_shape_count;
 

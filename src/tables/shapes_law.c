@@ -109,6 +109,15 @@ static const lw_column fence_columns[] = {
     LW_FROM(lw_threshold_row, from),
 };
 
+static const lw_column ordering_columns[] = {
+    LW_TEXT("slug", lw_ordering_row, slug),
+    LW_TEXT("name", lw_ordering_row, name),
+    LW_NUMBER("value", lw_ordering_row, value, 1, 0, 10000),
+    LW_TEXT_MAYBE("unit", lw_ordering_row, unit),
+    LW_TEXT_MAYBE("note", lw_ordering_row, note),
+    LW_FROM(lw_ordering_row, from),
+};
+
 const lw_shape lw_law_shapes[] = {
     LW_SHAPE("formats", format_columns, 2, lw_format_row, format, format_count),
     LW_SHAPE("limits", limit_columns, 1, lw_limit_row, limit, limit_count),
@@ -117,6 +126,7 @@ const lw_shape lw_law_shapes[] = {
     LW_SHAPE("clearances", clearance_columns, 1, lw_clearance_row, clearance, clearance_count),
     LW_SHAPE("thresholds", threshold_columns, 1, lw_threshold_row, threshold, threshold_count),
     LW_SHAPE("fences", fence_columns, 1, lw_threshold_row, fence, fence_count),
+    LW_SHAPE("ordering", ordering_columns, 1, lw_ordering_row, ordering, ordering_count),
 };
 
 const size_t lw_law_shape_count = sizeof(lw_law_shapes) / sizeof(lw_law_shapes[0]);

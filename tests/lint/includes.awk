@@ -1,7 +1,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # The includes of one file.   awk -v file=NAME -f includes.awk NAME
 BEGIN {
-  rooms = split("base tables sheet soil wall pressure checks verdict report cli", room, " ")
+  rooms = split("base tables sheet soil wall pressure checks verdict order report cli", room, " ")
   for (i = 1; i <= rooms; i++) rank[room[i]] = i
   # a header with a name of its own belongs to the room that stands here
   names = "case sheet site soil section wall bearing pressure result verdict run verdict lowwall report"

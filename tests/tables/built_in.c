@@ -46,6 +46,7 @@ Test(tables, as_many_rows_as_the_files_have) {
       {"hazards", t->hazard_count, 62},       {"conditions", t->condition_count, 18},
       {"clearances", t->clearance_count, 12}, {"thresholds", t->threshold_count, 10},
       {"fences", t->fence_count, 14},
+      {"ordering", t->ordering_count, 35},
   };
   size_t count = sizeof tables / sizeof tables[0];
   for (size_t i = 0; i < count; i++) {
@@ -84,6 +85,7 @@ Test(tables, every_row_says_where_it_comes_from) {
   EXPECT_SOURCES(t->clearance, t->clearance_count, slug);
   EXPECT_SOURCES(t->threshold, t->threshold_count, slug);
   EXPECT_SOURCES(t->fence, t->fence_count, slug);
+  EXPECT_SOURCES(t->ordering, t->ordering_count, slug);
   for (int i = 0; i < t->soil_count; i++) {
     cr_expect(names_a_source(&t->soil[i].weight_from), "%s", t->soil[i].name);
     cr_expect(names_a_source(&t->soil[i].bearing_from), "%s", t->soil[i].name);

@@ -1,0 +1,247 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_ORDER_H
+#define LOWWALL_ORDER_H
+
+#include <lowwall/result.h>
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+/* What to order for a wall as it is given, and where its pegs go. Nothing here says that it may be built.
+ *
+ * In plan X runs along run 1 and Y to the left of it, which is the soil's side; a turn is positive towards the
+ * soil. Lengths are those of the face. A *course* is offset towards the soil by its setbacks. A *stretch* is a
+ * chain of runs without a corner between them; a *row* is one course on one stretch, laid at one go. A *module*
+ * is a piece and the gap after it. */
+
+enum {
+  LW_STRETCH_MAX = LW_RUN_MAX, LW_ROW_MAX = 512, LW_CUT_MAX = 128, LW_ORDER_LINE_MAX = 32,
+  LW_ORDER_NOTE_MAX = 48, LW_PEG_MAX = 80, LW_LEVEL_MAX = 64, LW_PEG_CHECK_MAX = 32, LW_WORK_MAX = 40,
+  LW_ROW_UNITS = 4096
+};
+
+typedef struct lw_place { double x_m, y_m; } lw_place;
+
+typedef struct lw_plan_run {
+  double length_m;       /* on the face of the lowest course */
+  double radius_m;       /* of that face; 0: straight; positive: centre on the soil's side */
+  double turn_rad;       /* at its end */
+  double from_m;         /* its beginning, along the plan */
+  double heading_rad;    /* at its beginning */
+  double cap_depth_m;
+  lw_place begin, end, centre;
+} lw_plan_run;
+
+typedef struct lw_plan_step { double at_m; int rise; } lw_plan_step;
+
+typedef struct lw_plan {
+  int run_count;
+  lw_plan_run run[LW_RUN_MAX];
+  bool closed, closed_told;      /* told: from the runs, not from the sheet */
+  double length_m;               /* of all runs on the face of the lowest course */
+  double module_m;               /* block length and joint gap */
+  double gap_m, unit_m, tail_m, depth_m, base_depth_m, course_m, setback_m, end_setback_m, curve_gap_m;
+  int base_courses, courses;
+  int first_raised;              /* courses that the base lies above its lowest place at the beginning */
+  int step_count;
+  lw_plan_step step[LW_COURSE_MAX];
+  bool falls;
+  double fall_m;                 /* of the ground in front, beginning to end */
+} lw_plan;
+
+/** The plan of a case settled for an order.
+ *  out   plan    unchanged on faults
+ *  gives LW_OK · LW_FAULTS: a closed plan that does not close, steps that leave no wall, runs too long */
+lw_status lw_plan_build(const lw_case *c, lw_plan *plan, lw_faults *faults);
+/** How far the face of a course stands behind that of the lowest one. */
+double lw_plan_offset(const lw_plan *plan, int course);
+/** Length of a run's face at an offset towards the soil, corner to corner. */
+double lw_plan_run_length(const lw_plan *plan, int run, double offset_m);
+/** The corner at the beginning of a run at an offset towards the soil; run == run_count: the end of the plan. */
+lw_place lw_plan_corner(const lw_plan *plan, int run, double offset_m);
+/** Area of the strip between two offsets towards the soil, mitred at corners. */
+double lw_plan_strip(const lw_plan *plan, double from_m, double to_m);
+/** Area inside a closed plan at an offset towards the soil; 0 for an open one. */
+double lw_plan_inside(const lw_plan *plan, double offset_m);
+/** Courses that the base is raised above its lowest place, just before or after a distance along the plan. */
+int lw_plan_raised(const lw_plan *plan, double at_m, bool after);
+
+typedef enum lw_row_end {
+  LW_ROW_FREE,     /* a free end: a whole unit and a half in alternate courses */
+  LW_ROW_STEP,     /* the course runs into the ground here */
+  LW_ROW_THROUGH,  /* at a corner: this row runs through to the outer face */
+  LW_ROW_STOPPED,  /* at a corner: this row stops at the other run's end unit */
+  LW_ROW_MITRED,   /* at a corner: cut on the mitre */
+  LW_ROW_RING      /* a closed curve has no end */
+} lw_row_end;
+
+typedef struct lw_row {
+  int stretch, course;           /* course 0 is the lowest */
+  double from_m, to_m;           /* on its own face, from the corner or end where its stretch begins */
+  double module_sum_m;           /* what the modules below add up to */
+  lw_row_end start, end;
+  double first_m, last_m;        /* modules of the end pieces; 0: none */
+  int before, after;             /* whole units between them, before and after the closers */
+  int closer_count;
+  double closer_m[2];            /* modules of the cut pieces that close the row */
+  double slack_m;                /* what the joints take up: under 1 mm */
+  bool below_known;              /* a row lies below it */
+  double overlap_m;              /* least distance of its joints from those of the row below */
+  double overlap_at_m;           /* where, from the beginning of the stretch on the lowest face */
+} lw_row;
+
+typedef enum lw_cut_kind { LW_CUT_CLOSER, LW_CUT_MITRED, LW_CUT_CAP, LW_CUT_CAP_MITRED } lw_cut_kind;
+typedef struct lw_cut {
+  lw_cut_kind kind;
+  bool base_unit;                /* of the deeper units of the base courses */
+  double long_m, short_m;        /* the same for a square cut */
+  double saw_deg;                /* away from a square cut; 0: square */
+  int count;
+} lw_cut;
+
+typedef struct lw_course_count {
+  double offset_m;               /* behind the face of the lowest course */
+  double face_m;                 /* length of the face to be covered */
+  double covered_m;              /* of it by units and their joints, heads at corners included */
+  int whole, half, closer, left, right, mitred;
+  bool overlap_known;
+  double overlap_m, overlap_at_m;
+  int overlap_run;               /* run, from 1, where the least overlap stands */
+} lw_course_count;
+
+typedef enum lw_corner_made { LW_MADE_TURNED, LW_MADE_CUT, LW_MADE_HANDED } lw_corner_made;
+typedef struct lw_order_corner {
+  int run;                       /* it stands at the end of this run, from 0 */
+  double turn_rad;
+  lw_corner_made made;
+  bool first_through;            /* the run before it runs through in the lowest course */
+  int left, right;               /* handed units, seen from the front */
+  bool mitred;                   /* the cap is cut on the mitre here; otherwise a butt joint */
+  double cap_angle_deg[2];       /* between the mitre and the long edge, before and after */
+  double cap_saw_deg[2];         /* away from a square cut */
+  double cap_extra_m[2];         /* long edge beyond the short one */
+  double cap_mitre_m;            /* length of the cut */
+  const char *butt_reason;       /* "" when mitred or without a cap */
+} lw_order_corner;
+
+typedef struct lw_order_run {
+  int run;
+  double length_m, top_length_m; /* of the lowest and the highest course's face */
+  double radius_m, least_radius_m;   /* of a curve; the least at the course where it is sharpest */
+  bool radius_known, radius_kept;
+  double curve_gap_m;            /* the gap that its sharpest course asks for */
+  bool shorter_known, longer_known;
+  double shorter_m, longer_m;    /* the two nearest lengths that need no cut */
+} lw_order_run;
+
+/* Net, allowance and order, a line a thing to buy, dig or carry. */
+typedef struct lw_order_line {
+  const char *slug, *name, *unit;
+  double net;
+  bool allowance_known;
+  double allowance;              /* share, or pieces with `pieces` */
+  bool pieces;
+  double order;
+  double mass_kg;                /* of what is ordered; 0: not counted as carried */
+  const char *note;
+  char source[LW_SOURCE_MAX];    /* of the allowance or factor */
+} lw_order_line;
+
+typedef struct lw_order_note { char slug[32]; char text[320]; } lw_order_note;
+
+typedef enum lw_peg_kind { LW_PEG_BASE, LW_PEG_TOP, LW_PEG_CENTRE, LW_PEG_STEP } lw_peg_kind;
+typedef struct lw_peg {
+  char name[24];                 /* "B1" the first corner of the base line, "T1" of the top line, "C2", "S1" */
+  lw_peg_kind kind;
+  lw_place at;
+  double level_m;                /* underside of the lowest course there, or the top of the wall */
+} lw_peg;
+typedef struct lw_level { char name[64]; double level_m; } lw_level;
+typedef struct lw_peg_check {
+  char name[24];                 /* "B1 to B3" */
+  double distance_m, tolerance_m;
+  double angle_deg;              /* what that tolerance is at the corner between */
+} lw_peg_check;
+typedef struct lw_right_angle { int corner; double unit_m; } lw_right_angle;   /* legs 3 and 4 times unit_m */
+
+typedef struct lw_pegs {
+  int peg_count; lw_peg peg[LW_PEG_MAX];
+  int level_count; lw_level level[LW_LEVEL_MAX];
+  int check_count; lw_peg_check check[LW_PEG_CHECK_MAX];
+  int square_count; lw_right_angle square[LW_RUN_MAX];
+  double base_offset_m;          /* of the base line in front of the top line */
+  bool pipe_known;
+  double pipe_fall, pipe_length_m, pipe_high_m, pipe_outlet_m;   /* invert levels */
+  double batter_reading_m;       /* plumb from the top of the face to its base, as built */
+  double batter_alarm_m;         /* reading at which to act */
+  double lean_alarm_m, joint_alarm_m;
+} lw_pegs;
+
+typedef struct lw_work_step { bool hold; char text[360]; } lw_work_step;
+
+typedef struct lw_order {
+  lw_plan plan;
+  int corner_count; lw_order_corner corner[LW_RUN_MAX];
+  int stretch_count;
+  int row_count; lw_row row[LW_ROW_MAX];
+  lw_course_count course[LW_COURSE_MAX];
+  int cut_count; lw_cut cut[LW_CUT_MAX];
+  lw_order_run run[LW_RUN_MAX];
+  double overlap_needs_m;
+  int overlap_fails_at;          /* lowest course, from 1, whose overlap is less; 0: none */
+  bool has_cap;
+  int cap_whole, cap_count;      /* whole ones laid; all to be bought before the allowance */
+  double cap_line_m, cap_overhang_m, cap_wedge_deg;
+  int line_count; lw_order_line line[LW_ORDER_LINE_MAX];
+  double unit_mass_kg, base_unit_mass_kg, cap_mass_kg, lift_mass_kg;   /* heaviest of each; the limit */
+  double carried_kg;
+  int pallets;
+  double pallet_distance_m;      /* keep them at least so far behind the wall */
+  int note_count; lw_order_note note[LW_ORDER_NOTE_MAX];
+  lw_pegs pegs;
+  int work_count; lw_work_step work[LW_WORK_MAX];
+} lw_order;
+
+/** What to order and where to set it out.
+ *  in    result   of a case settled by lw_case_settle and lw_case_settle_order
+ *  out   order    some 150 KB: keep it static or on the heap
+ *  gives LW_OK · LW_FAULTS
+ *  note  1 Quantities are for the wall as given; the verdict of the result is not changed by them. */
+lw_status lw_order_make(const lw_result *result, lw_order *order, lw_faults *faults);
+
+typedef struct lw_mitre {
+  double angle_rad[2];           /* between the mitre and the long edge of each piece */
+  double extra_m[2];             /* long edge beyond the short edge */
+  double cut_m;                  /* length of the mitre */
+} lw_mitre;
+
+/** The mitre of two strips of any widths at any corner.
+ *  in    angle_rad   between the two runs, measured where the material is   0 < angle < π
+ *        first_m, second_m   the widths                                    > 0
+ *  out   mitre       unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION when the strips do not meet in a mitre: a butt joint
+ *  note  tan a1 = w1 sin θ / (w2 + w1 cos θ), a2 = θ - a1; plane geometry, both widths being heights of the
+ *        same cut */
+lw_status lw_order_mitre(double angle_rad, double first_m, double second_m, lw_mitre *mitre);
+
+/** The least radius of a face laid of tapered blocks or with open joints.
+ *  in    face_m, tail_m   length of a block at its face and at its rear
+ *        depth_m          front to back
+ *        gap_m            widest gap: at the face of a convex wall, at the rear of a concave one
+ *        convex           centre on the soil's side
+ *  out   radius_m         of the face; unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION when no radius will do
+ *  note  convex R = D (Lf + g)/(Lf + g - Lr), concave R = D Lf/(Lr + g - Lf): similar triangles */
+lw_status lw_order_least_radius(double face_m, double tail_m, double depth_m, double gap_m, bool convex,
+                                double *radius_m);
+
+/** The slug of a cut, a corner, a row's end. */
+const char *lw_cut_slug(lw_cut_kind kind);
+const char *lw_corner_slug(lw_corner_made made);
+const char *lw_row_end_slug(lw_row_end end);
+
+#ifdef __cplusplus
+}
+#endif
+#endif

@@ -1,0 +1,132 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "parts.h"
+
+/* The pieces of all rows, course by course, and the list of cuts. */
+
+static bool same(double a, double b) {
+  return fabs(a - b) <= LW_TAKEN_UP;
+}
+
+static bool same_cut(const lw_cut *a, const lw_cut *b) {
+  return a->kind == b->kind && a->base_unit == b->base_unit && same(a->long_m, b->long_m) &&
+         same(a->short_m, b->short_m) && fabs(a->saw_deg - b->saw_deg) < 0.05;
+}
+
+/* Pieces of a kind and length stand together; when the list is full, with the last of it. */
+void lw_order_cut_add(lw_order *order, const lw_cut *cut) {
+  int i = 0;
+  while (i < order->cut_count && !same_cut(&order->cut[i], cut)) i++;
+  if (i == LW_CUT_MAX) i = LW_CUT_MAX - 1;
+  if (i == order->cut_count) {
+    order->cut[order->cut_count++] = *cut;
+    order->cut[i].count = 0;
+  }
+  order->cut[i].count += cut->count;
+}
+
+static void count_square(lw_laying *laying, int course, double module_m) {
+  const lw_plan *plan = laying->plan;
+  lw_course_count *c = &laying->order->course[course];
+  if (same(module_m, plan->module_m)) {
+    c->whole++;
+  } else if (same(module_m, plan->module_m / 2.0)) {
+    c->half++;
+  } else {
+    double length = module_m - plan->gap_m;
+    lw_cut cut = {LW_CUT_CLOSER, course < plan->base_courses, length, length, 0.0, 1};
+    c->closer++;
+    lw_order_cut_add(laying->order, &cut);
+  }
+}
+
+/* Outwards the face is the long edge, inwards the short one. */
+static void count_mitred(lw_laying *laying, int course, const lw_order_corner *corner, double module_m) {
+  const lw_plan *plan = laying->plan;
+  double half_turn = corner->turn_rad / 2.0, face = module_m - plan->gap_m;
+  double rear = face - lw_plan_depth(plan, course) * tan(half_turn);
+  lw_cut cut = {LW_CUT_MITRED,
+                course < plan->base_courses,
+                fmax(face, rear),
+                fmax(0.0, fmin(face, rear)),
+                fabs(half_turn) * LW_RADIAN,
+                1};
+  laying->order->course[course].mitred++;
+  lw_order_cut_add(laying->order, &cut);
+}
+
+static void count_end(lw_laying *laying, const lw_row *row, bool at_end) {
+  const lw_stretch *s = &laying->stretch[row->stretch];
+  double module = at_end ? row->last_m : row->first_m;
+  int index = at_end ? s->corner_after : s->corner_before;
+  lw_row_end end = at_end ? row->end : row->start;
+  if (!(module > 0.0)) return;
+  lw_course_count *c = &laying->order->course[row->course];
+  lw_order_corner *corner = index >= 0 ? &laying->order->corner[index] : NULL;
+  if (corner != NULL && end == LW_ROW_MITRED) {
+    count_mitred(laying, row->course, corner, module);
+  } else if (corner != NULL && end == LW_ROW_THROUGH && corner->made == LW_MADE_HANDED) {
+    /* Seen from the front the end of a stretch is at its right. */
+    c->left += at_end ? 0 : 1;
+    c->right += at_end ? 1 : 0;
+    corner->left += at_end ? 0 : 1;
+    corner->right += at_end ? 1 : 0;
+  } else {
+    count_square(laying, row->course, module);
+  }
+}
+
+/* What of the face a row and the heads at its ends cover. */
+static double covers(const lw_laying *laying, const lw_row *row) {
+  const lw_stretch *s = &laying->stretch[row->stretch];
+  double covered = row->to_m - row->from_m;
+  double depth = lw_plan_depth(laying->plan, row->course), gap = laying->plan->gap_m;
+  for (int at_end = 0; at_end < 2; at_end++) {
+    int index = at_end ? s->corner_after : s->corner_before;
+    lw_row_end end = at_end ? row->end : row->start;
+    if (index < 0 || (end != LW_ROW_THROUGH && end != LW_ROW_STOPPED)) continue;
+    bool inward = laying->order->corner[index].turn_rad < 0.0;
+    if (end == LW_ROW_STOPPED)
+      covered += inward ? gap : depth + gap;
+    else
+      covered -= inward ? depth : 0.0;
+  }
+  return covered;
+}
+
+static void count_row(lw_laying *laying, const lw_row *row) {
+  lw_course_count *c = &laying->order->course[row->course];
+  count_end(laying, row, false);
+  c->whole += row->before + row->after;
+  for (int i = 0; i < row->closer_count; i++) count_square(laying, row->course, row->closer_m[i]);
+  count_end(laying, row, true);
+  c->covered_m += covers(laying, row);
+  if (!row->below_known || (c->overlap_known && c->overlap_m <= row->overlap_m)) return;
+  const lw_stretch *s = &laying->stretch[row->stretch];
+  int run = 0;
+  double at = row->overlap_at_m;
+  while (run + 1 < s->run_count) {
+    double length = laying->plan->run[lw_plan_at(laying->plan, s->first_run + run)].length_m;
+    if (at <= length) break;
+    at -= length;
+    run++;
+  }
+  c->overlap_known = true;
+  c->overlap_m = row->overlap_m;
+  c->overlap_at_m = at;
+  c->overlap_run = lw_plan_at(laying->plan, s->first_run + run) + 1;
+}
+
+void lw_order_count(lw_laying *laying) {
+  lw_order *order = laying->order;
+  for (int course = 0; course < laying->plan->courses; course++) {
+    order->course[course].offset_m = lw_plan_offset(laying->plan, course);
+    order->course[course].face_m = lw_rows_face(laying, course);
+  }
+  for (int i = 0; i < order->row_count; i++) count_row(laying, &order->row[i]);
+  order->overlap_needs_m = laying->overlap_share * laying->plan->module_m;
+  for (int course = 1; course < laying->plan->courses && order->overlap_fails_at == 0; course++) {
+    const lw_course_count *c = &order->course[course];
+    if (c->overlap_known && c->overlap_m < order->overlap_needs_m - LW_TAKEN_UP)
+      order->overlap_fails_at = course + 1;
+  }
+}

@@ -1,0 +1,100 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "parts.h"
+
+/* How a row is filled: whole units from both ends, and what is left over closed by one or two cut pieces near the
+ * middle, or at the step. A piece shorter than a third of a unit is avoided by two cuts of half and more. */
+
+typedef struct filling {
+  const lw_laying *laying;
+  lw_row row;
+  double module_m, left_m; /* what is left beside the ends and the whole units */
+  int whole;
+  lw_row *choice;
+  int count;
+} filling;
+
+static bool at_step(const lw_row *row) {
+  return row->start == LW_ROW_STEP || row->end == LW_ROW_STEP;
+}
+
+static void put(filling *f, int before, int whole, double first_m, double second_m) {
+  if (f->count >= LW_CHOICE_MAX || before < 0 || before > whole) return;
+  lw_row row = f->row;
+  row.before = before;
+  row.after = whole - before;
+  row.closer_count = second_m > 0.0 ? 2 : first_m > 0.0 ? 1 : 0;
+  row.closer_m[0] = first_m;
+  row.closer_m[1] = second_m;
+  double pieces = row.first_m + row.last_m + whole * f->module_m + first_m + second_m;
+  row.slack_m = row.module_sum_m - pieces;
+  f->choice[f->count++] = row;
+}
+
+/* The closers stand near the middle, or at the step, where the pattern of the other end stops. */
+static int place_of_closers(const filling *f, int whole, int shift) {
+  if (f->row.start == LW_ROW_STEP && f->row.end != LW_ROW_STEP) return shift == 0 ? 0 : -1;
+  if (at_step(&f->row)) return shift == 0 ? whole : -1;
+  return whole / 2 + shift;
+}
+
+static void put_single(filling *f) {
+  static const int shifts[] = {0, 1, -1};
+  for (int i = 0; i < 3; i++) put(f, place_of_closers(f, f->whole, shifts[i]), f->whole, f->left_m, 0.0);
+}
+
+/* One whole unit less, and two cuts in its place. */
+static void put_double(filling *f, double least_m) {
+  static const int shifts[] = {0, 1, -1};
+  static const double split[] = {0.5, 0.0, 1.0};
+  double both = f->module_m + f->left_m, spare = both - 2.0 * least_m;
+  if (spare < 0.0 || both - least_m > f->module_m - LW_TAKEN_UP) return;
+  for (int i = 0; i < 3; i++)
+    for (int k = 0; k < 3; k++) {
+      double first = least_m + spare * split[k];
+      put(f, place_of_closers(f, f->whole - 1, shifts[i]), f->whole - 1, first, both - first);
+    }
+}
+
+/* Too short for its two end pieces, or a sliver that no whole unit can share: the ends are cut as well. */
+static void put_short(filling *f) {
+  double module = f->module_m, tight = LW_TAKEN_UP;
+  bool last_whole = f->row.last_m > module - tight && f->row.end != LW_ROW_THROUGH;
+  bool first_whole = f->row.first_m > module - tight;
+  if (f->left_m > 0.0 && (last_whole || first_whole)) {
+    double share = (module + f->left_m) / 2.0;
+    if (last_whole)
+      f->row.last_m = 0.0;
+    else
+      f->row.first_m = 0.0;
+    put(f, 0, 0, share, share);
+    return;
+  }
+  double all = f->row.module_sum_m;
+  bool one = all < module + tight;
+  f->row.first_m = f->row.last_m = 0.0;
+  put(f, 0, 0, one ? all : all / 2.0, one ? 0.0 : all / 2.0);
+}
+
+int lw_row_choices(const lw_laying *laying, const lw_row *row, lw_row choice[LW_CHOICE_MAX]) {
+  double module = laying->plan->module_m;
+  filling f = {.laying = laying, .row = *row, .module_m = module, .choice = choice};
+  double room = row->module_sum_m - row->first_m - row->last_m;
+  f.whole = (int)floor((room + LW_TAKEN_UP) / module);
+  f.left_m = room - f.whole * module;
+  double least = laying->cut_share * module;
+  if (room < -LW_TAKEN_UP) {
+    f.left_m = 0.0;
+    put_short(&f);
+  } else if (fabs(f.left_m) <= LW_TAKEN_UP + 1e-9) {
+    put(&f, f.whole / 2, f.whole, 0.0, 0.0);
+  } else if (f.left_m >= least - LW_TAKEN_UP) {
+    put_single(&f);
+    if (f.whole > 0) put_double(&f, fmax(module / 2.0, f.left_m + module / 10.0));
+  } else if (f.whole > 0) {
+    put_double(&f, module / 2.0);
+  } else {
+    put_short(&f);
+  }
+  if (f.count == 0) put_single(&f);
+  return f.count;
+}

@@ -1,0 +1,64 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <stdarg.h>
+#include <string.h>
+
+#include "base/print.h"
+#include "parts.h"
+
+double lw_ordering_value(const lw_tables *tables, const char *slug, double otherwise) {
+  const lw_ordering_row *row = lw_tables_ordering(tables, slug);
+  return row != NULL ? row->value : otherwise;
+}
+
+void lw_order_note_add(lw_order *order, const char *slug, const char *format, ...) {
+  if (order->note_count >= LW_ORDER_NOTE_MAX) return;
+  lw_order_note *note = &order->note[order->note_count++];
+  lw_print(note->slug, sizeof note->slug, "%s", slug);
+  va_list arguments;
+  va_start(arguments, format);
+  lw_print_list(note->text, sizeof note->text, format, arguments);
+  va_end(arguments);
+}
+
+const char *lw_cut_slug(lw_cut_kind kind) {
+  static const char *const slugs[] = {"closer", "mitred-unit", "cap", "mitred-cap"};
+  return slugs[kind];
+}
+
+const char *lw_corner_slug(lw_corner_made made) {
+  static const char *const slugs[] = {"turned", "cut", "handed"};
+  return slugs[made];
+}
+
+const char *lw_row_end_slug(lw_row_end end) {
+  static const char *const slugs[] = {"free", "step", "through", "stopped", "mitred", "ring"};
+  return slugs[end];
+}
+
+static lw_laying begin(const lw_result *result, lw_order *order) {
+  const lw_case *c = &result->given;
+  return (lw_laying){.plan = &order->plan,
+                     .order = order,
+                     .tables = result->tables,
+                     .asked = (lw_corner_unit)c->order.corner_unit.value,
+                     .corner_unit_m = c->order.corner_length.si,
+                     .overlap_share = lw_ordering_value(result->tables, "overlap-least", 0.25),
+                     .cut_share = lw_ordering_value(result->tables, "cut-least", 1.0 / 3.0)};
+}
+
+lw_status lw_order_make(const lw_result *result, lw_order *order, lw_faults *faults) {
+  memset(order, 0, sizeof *order);
+  lw_status status = lw_plan_build(&result->given, &order->plan, faults);
+  if (status != LW_OK) return status;
+  lw_laying laying = begin(result, order);
+  lw_stretches_build(&laying);
+  lw_phases_choose(&laying);
+  if (lw_rows_build(&laying) != LW_OK) {
+    lw_faults_add(faults, LW_FAULT_TOO_MANY, (lw_cell_place){0, 0}, "run n length", "",
+                  "fewer runs, courses or steps: at most %d rows of blocks", LW_ROW_MAX);
+    return LW_FAULTS;
+  }
+  lw_bond_choose(&laying);
+  lw_order_count(&laying);
+  return LW_OK;
+}

@@ -1,0 +1,78 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_ORDER_PARTS_H
+#define LOWWALL_ORDER_PARTS_H
+
+#include <math.h>
+
+#include <lowwall/order.h>
+
+/* One millimetre over a whole row is taken up in its joints. */
+#define LW_TAKEN_UP 0.001
+#define LW_RADIAN 57.29577951308232
+
+enum { LW_CHOICE_MAX = 12 };
+
+typedef struct lw_stretch {
+  int first_run, run_count;
+  int corner_before, corner_after; /* index into the corners; -1: a free end */
+  bool ring;
+  double from_m, length_m; /* on the lowest face */
+  int start_bit, end_bit;  /* 0 or 1: what stands here in the lowest course */
+} lw_stretch;
+
+typedef struct lw_laying {
+  const lw_plan *plan;
+  lw_order *order;
+  const lw_tables *tables;
+  lw_corner_unit asked;
+  double corner_unit_m;
+  double overlap_share, cut_share;
+  int stretch_count;
+  lw_stretch stretch[LW_STRETCH_MAX];
+} lw_laying;
+
+/* The run at a place of a stretch, and where it lies in a course: on its own face from u_from to u_to in units of
+ * laying, on the lowest face from base_from to base_to from the beginning of the stretch. */
+typedef struct lw_span {
+  int run;
+  double u_from, u_to, base_from, base_to;
+} lw_span;
+
+int lw_plan_at(const lw_plan *plan, int run); /* of a closed plan, wrapped around */
+void lw_plan_add_steps(const lw_case *c, lw_plan *plan);
+double lw_plan_module(const lw_plan *plan, int run, int course); /* wider on a convex curve */
+double lw_plan_depth(const lw_plan *plan, int course);
+
+void lw_stretches_build(lw_laying *laying);
+int lw_stretch_spans(const lw_laying *laying, const lw_stretch *stretch, int course,
+                     lw_span span[LW_RUN_MAX]);
+double lw_stretch_base_of(const lw_span *span, int count, double u_m);
+double lw_stretch_lay_of(const lw_span *span, int count, double base_m);
+
+/* A row of a course, its ends and end pieces, no units yet. The whole stretch, steps left aside. */
+lw_row lw_row_whole(const lw_laying *laying, const lw_stretch *stretch, int course);
+lw_status lw_rows_build(lw_laying *laying);
+double lw_rows_face(const lw_laying *laying, int course);
+
+/* The ways to fill a row; at least one. */
+int lw_row_choices(const lw_laying *laying, const lw_row *row, lw_row choice[LW_CHOICE_MAX]);
+void lw_bond_choose(lw_laying *laying);
+void lw_phases_choose(lw_laying *laying);
+
+void lw_order_count(lw_laying *laying);
+void lw_order_runs(lw_laying *laying);
+void lw_order_caps(lw_laying *laying, const lw_result *result);
+void lw_order_lines(lw_laying *laying, const lw_result *result);
+void lw_order_pegs(lw_laying *laying, const lw_result *result);
+void lw_order_work(lw_laying *laying, const lw_result *result);
+
+void lw_order_note_add(lw_order *order, const char *slug, const char *format, ...)
+#if defined(__GNUC__)
+    __attribute__((format(printf, 3, 4)))
+#endif
+    ;
+void lw_order_cut_add(lw_order *order, const lw_cut *cut);
+/* The value of a row of tables/ordering.csv; otherwise when it is gone. */
+double lw_ordering_value(const lw_tables *tables, const char *slug, double otherwise);
+
+#endif

@@ -1,0 +1,242 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "parts.h"
+
+/* The plan: runs of face one after the other, straight or on an arc, with a turn at the end of each. */
+
+static const double FULL_TURN = 6.283185307179586;
+static const double RUNS_ON = 1e-6; /* [rad] no corner */
+static const double MEETS = 0.010;  /* [m] a plan that comes so near to its beginning is closed */
+
+int lw_plan_at(const lw_plan *plan, int run) {
+  int count = plan->run_count;
+  return ((run % count) + count) % count;
+}
+
+double lw_plan_offset(const lw_plan *plan, int course) {
+  return course * plan->setback_m;
+}
+
+double lw_plan_depth(const lw_plan *plan, int course) {
+  return course < plan->base_courses ? plan->base_depth_m : plan->depth_m;
+}
+
+static double bend(const lw_plan_run *run) {
+  return run->radius_m < 0.0 || run->radius_m > 0.0 ? run->length_m / run->radius_m : 0.0;
+}
+
+/* The half turn's tangent at the beginning or end of a run; 0 at an open end. */
+static double tangent_before(const lw_plan *plan, int run) {
+  if (run == 0 && !plan->closed) return 0.0;
+  return tan(plan->run[lw_plan_at(plan, run - 1)].turn_rad / 2.0);
+}
+
+static double tangent_after(const lw_plan *plan, int run) {
+  if (run == plan->run_count - 1 && !plan->closed) return 0.0;
+  return tan(plan->run[run].turn_rad / 2.0);
+}
+
+double lw_plan_run_length(const lw_plan *plan, int run, double offset_m) {
+  const lw_plan_run *r = &plan->run[run];
+  return r->length_m - offset_m * (bend(r) + tangent_before(plan, run) + tangent_after(plan, run));
+}
+
+double lw_plan_module(const lw_plan *plan, int run, int course) {
+  double radius = plan->run[run].radius_m;
+  if (!(radius > 0.0)) return plan->module_m;
+  double face = radius - lw_plan_offset(plan, course), rear = face - lw_plan_depth(plan, course);
+  double opened = rear > 0.0 ? plan->tail_m * face / rear : plan->module_m;
+  return fmax(plan->module_m, opened);
+}
+
+static lw_place ahead(lw_place from, double heading_rad, double length_m) {
+  return (lw_place){from.x_m + length_m * cos(heading_rad), from.y_m + length_m * sin(heading_rad)};
+}
+
+static lw_place to_the_left(lw_place from, double heading_rad, double length_m) {
+  return ahead(from, heading_rad + FULL_TURN / 4.0, length_m);
+}
+
+lw_place lw_plan_corner(const lw_plan *plan, int run, double offset_m) {
+  bool last = run == plan->run_count;
+  if (last && plan->closed) return lw_plan_corner(plan, 0, offset_m);
+  const lw_plan_run *r = &plan->run[last ? run - 1 : run];
+  lw_place at = last ? r->end : r->begin;
+  double heading = last ? r->heading_rad + bend(r) : r->heading_rad;
+  double back = last ? 0.0 : tangent_before(plan, run);
+  return ahead(to_the_left(at, heading, offset_m), heading, offset_m * back);
+}
+
+/* Where each run begins and ends; gives the heading after the last turn. */
+static double place_runs(lw_plan *plan) {
+  lw_place at = {0.0, 0.0};
+  double heading = 0.0, from = 0.0;
+  for (int i = 0; i < plan->run_count; i++) {
+    lw_plan_run *r = &plan->run[i];
+    double after = heading + bend(r);
+    r->begin = at;
+    r->heading_rad = heading;
+    r->from_m = from;
+    r->centre = to_the_left(at, heading, r->radius_m);
+    at = fabs(r->radius_m) > 0.0 ? to_the_left(r->centre, after, -r->radius_m)
+                                 : ahead(at, heading, r->length_m);
+    r->end = at;
+    from += r->length_m;
+    heading = after + r->turn_rad;
+  }
+  plan->length_m = from;
+  return heading;
+}
+
+/* Lengths measured at the top are those of the lowest face after this; headings do not change. */
+static void from_the_top(lw_plan *plan) {
+  double offset = lw_plan_offset(plan, plan->courses - 1);
+  lw_plan measured = *plan;
+  for (int i = 0; i < plan->run_count; i++) {
+    lw_plan_run *r = &plan->run[i];
+    const lw_plan_run *top = &measured.run[i];
+    double corners = tangent_before(&measured, i) + tangent_after(&measured, i);
+    bool curved = fabs(top->radius_m) > 0.0;
+    r->radius_m = curved ? top->radius_m + offset : 0.0;
+    r->length_m = (curved ? top->length_m * r->radius_m / top->radius_m : top->length_m) + offset * corners;
+  }
+}
+
+static void take_runs(const lw_case *c, lw_plan *plan) {
+  const lw_case_order *o = &c->order;
+  while (plan->run_count < LW_RUN_MAX && o->run[plan->run_count].length.origin != LW_ABSENT) {
+    const lw_case_run *given = &o->run[plan->run_count];
+    lw_plan_run *r = &plan->run[plan->run_count];
+    r->length_m = given->length.si;
+    r->radius_m = given->radius.origin != LW_ABSENT ? given->radius.si : 0.0;
+    r->turn_rad = o->turn[plan->run_count].origin != LW_ABSENT ? o->turn[plan->run_count].si : 0.0;
+    double cap = c->cap_depth.origin != LW_ABSENT ? c->cap_depth.si : 0.0;
+    r->cap_depth_m = given->cap_depth.origin != LW_ABSENT ? given->cap_depth.si : cap;
+    plan->run_count++;
+  }
+}
+
+static void take_blocks(const lw_case *c, lw_plan *plan) {
+  const lw_case_order *o = &c->order;
+  plan->unit_m = c->block_length.si;
+  plan->gap_m = o->joint_gap.si;
+  plan->module_m = plan->unit_m + plan->gap_m;
+  plan->tail_m = o->tail_length.si;
+  plan->depth_m = c->block_depth.si;
+  bool base = c->base_course_count.origin != LW_ABSENT && c->base_course_depth.origin != LW_ABSENT;
+  plan->base_courses = base ? (int)lround(c->base_course_count.si) : 0;
+  plan->base_depth_m = plan->base_courses > 0 ? c->base_course_depth.si : plan->depth_m;
+  plan->course_m = c->block_height.si;
+  plan->courses = (int)lround(c->course_count.si);
+  plan->setback_m = c->setback.si;
+  plan->end_setback_m = o->end_setback.si;
+  plan->curve_gap_m = o->curve_gap.si;
+}
+
+/* The distance by which the end misses the beginning. */
+static double misses(const lw_plan *plan) {
+  lw_place end = plan->run[plan->run_count - 1].end;
+  return hypot(end.x_m, end.y_m);
+}
+
+static void add_fault(lw_faults *faults, lw_fault_slug slug, const lw_quantity *q, const char *item,
+                      const char *wanted) {
+  lw_cell_place place = {q->row > 0 ? q->row : 0, q->column};
+  lw_faults_add(faults, slug, place, item, "", "%s", wanted);
+}
+
+static lw_status close_plan(const lw_case *c, lw_plan *plan, lw_faults *faults) {
+  const lw_case_order *o = &c->order;
+  lw_plan_run *last = &plan->run[plan->run_count - 1];
+  bool given = o->turn[plan->run_count - 1].origin != LW_ABSENT;
+  double heading = place_runs(plan);
+  char wanted[160];
+  /* The last turn is what is left of a full one, the nearer way round. */
+  double whole = heading - (given ? 0.0 : last->turn_rad) < 0.0 ? -FULL_TURN : FULL_TURN;
+  if (!given)
+    last->turn_rad = whole - heading;
+  else if (fabs(heading - whole) > 0.01) {
+    lw_print(wanted, sizeof wanted, "turns that make one full turn; these and the curves make %.2f deg",
+             heading * LW_RADIAN);
+    add_fault(faults, LW_FAULT_CONTRADICTION, &o->turn[plan->run_count - 1], "turn n angle", wanted);
+    return LW_FAULTS;
+  }
+  if (fabs(last->turn_rad) > 3.0) {
+    add_fault(faults, LW_FAULT_CONTRADICTION, &o->run[0].length, "run n length", "runs that close the plan");
+    return LW_FAULTS;
+  }
+  if (misses(plan) <= MEETS + 1e-9) return LW_OK;
+  lw_print(wanted, sizeof wanted, "runs that come back to their beginning; they end %.0f mm from it",
+           misses(plan) * 1000.0);
+  add_fault(faults, LW_FAULT_CONTRADICTION, &o->run[plan->run_count - 1].length, "run n length", wanted);
+  return LW_FAULTS;
+}
+
+static lw_status close_or_leave(const lw_case *c, lw_plan *plan, lw_faults *faults) {
+  place_runs(plan);
+  plan->closed_told = c->order.ends.origin != LW_GIVEN;
+  plan->closed = plan->closed_told ? misses(plan) <= MEETS : c->order.ends.value == LW_ENDS_CLOSED;
+  lw_status status = plan->closed ? close_plan(c, plan, faults) : LW_OK;
+  if (status != LW_OK || plan->closed) return status;
+  const lw_quantity *turn = &c->order.turn[plan->run_count - 1];
+  if (turn->origin == LW_ABSENT) return LW_OK;
+  add_fault(faults, LW_FAULT_CONTRADICTION, turn, "turn n angle",
+            "no turn after the last run of a plan with two ends, or `plan ends` closed");
+  return LW_FAULTS;
+}
+
+/* Every course must still have a face to cover, and a row no more units than there is room for. */
+static lw_status hold_lengths(const lw_case *c, const lw_plan *plan, lw_faults *faults) {
+  for (int i = 0; i < plan->run_count; i++) {
+    double top = lw_plan_run_length(plan, i, lw_plan_offset(plan, plan->courses - 1));
+    bool small = top < plan->unit_m / 2.0 || plan->run[i].length_m < plan->unit_m / 2.0;
+    if (small) {
+      add_fault(faults, LW_FAULT_CONTRADICTION, &c->order.run[i].length, "run n length",
+                "a run at least half a block long in every course, the setbacks at its corners taken off");
+      return LW_FAULTS;
+    }
+  }
+  if (plan->length_m / plan->module_m < LW_ROW_UNITS - 8) return LW_OK;
+  add_fault(faults, LW_FAULT_TOO_MANY, &c->order.run[0].length, "run n length",
+            "at most 4000 blocks in a course");
+  return LW_FAULTS;
+}
+
+static lw_status hold_steps(const lw_case *c, const lw_plan *plan, lw_faults *faults) {
+  int sum = 0, most = plan->first_raised;
+  for (int i = 0; i < plan->step_count; i++) {
+    sum += plan->step[i].rise;
+    most = most > plan->first_raised + sum ? most : plan->first_raised + sum;
+    if (plan->step[i].at_m > 0.0 && plan->step[i].at_m < plan->length_m) continue;
+    add_fault(faults, LW_FAULT_CONTRADICTION, &c->order.step[i].distance, "step n distance",
+              "a step between the beginning and the end of the runs");
+    return LW_FAULTS;
+  }
+  const lw_quantity *of = plan->falls ? &c->order.ground_fall : &c->order.step[0].courses;
+  const char *item = plan->falls ? "ground fall" : "step n courses";
+  if (plan->closed && (plan->falls || sum != 0)) {
+    add_fault(faults, LW_FAULT_CONTRADICTION, of, item,
+              plan->falls ? "steps in place of a fall: a closed plan ends where it began"
+                          : "steps up and down that end at the level of the beginning");
+    return LW_FAULTS;
+  }
+  if (most < plan->courses) return LW_OK;
+  add_fault(faults, LW_FAULT_CONTRADICTION, of, item, "steps that leave at least one course everywhere");
+  return LW_FAULTS;
+}
+
+lw_status lw_plan_build(const lw_case *c, lw_plan *plan, lw_faults *faults) {
+  lw_plan work = {0};
+  take_blocks(c, &work);
+  take_runs(c, &work);
+  lw_status status = close_or_leave(c, &work, faults);
+  if (status != LW_OK) return status;
+  if (c->order.line.value == LW_LINE_TOP) from_the_top(&work);
+  place_runs(&work);
+  for (int i = 0; i < work.run_count; i++)
+    if (fabs(work.run[i].turn_rad) < RUNS_ON) work.run[i].turn_rad = 0.0;
+  lw_plan_add_steps(c, &work);
+  status = hold_lengths(c, &work, faults);
+  if (status == LW_OK) status = hold_steps(c, &work, faults);
+  if (status == LW_OK) *plan = work;
+  return status;
+}

@@ -1,0 +1,104 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "parts.h"
+
+/* Corners, and the chains of runs between them. */
+
+static const double HALF_DEGREE = 0.0087266;
+static const double RIGHT_ANGLE = 1.5707963267948966;
+
+static lw_corner_made made_of(const lw_laying *laying, double turn_rad) {
+  bool square = fabs(fabs(turn_rad) - RIGHT_ANGLE) < HALF_DEGREE;
+  if (!square || laying->asked == LW_CORNER_CUT) return LW_MADE_CUT;
+  bool outward = turn_rad > 0.0;
+  return laying->asked == LW_CORNER_HANDED && outward ? LW_MADE_HANDED : LW_MADE_TURNED;
+}
+
+static void find_corners(lw_laying *laying) {
+  const lw_plan *plan = laying->plan;
+  lw_order *order = laying->order;
+  int runs = plan->closed ? plan->run_count : plan->run_count - 1;
+  for (int i = 0; i < runs; i++) {
+    if (!(fabs(plan->run[i].turn_rad) > 0.0)) continue;
+    lw_order_corner *corner = &order->corner[order->corner_count++];
+    *corner = (lw_order_corner){.run = i, .turn_rad = plan->run[i].turn_rad, .butt_reason = ""};
+    corner->made = made_of(laying, corner->turn_rad);
+  }
+}
+
+/* The corner at the end of a run, or -1. */
+static int corner_after(const lw_order *order, int run) {
+  for (int i = 0; i < order->corner_count; i++)
+    if (order->corner[i].run == run) return i;
+  return -1;
+}
+
+static lw_stretch begin_stretch(const lw_laying *laying, int run, int before) {
+  return (lw_stretch){.first_run = run,
+                      .corner_before = before,
+                      .corner_after = -1,
+                      .from_m = laying->plan->run[lw_plan_at(laying->plan, run)].from_m};
+}
+
+void lw_stretches_build(lw_laying *laying) {
+  const lw_plan *plan = laying->plan;
+  lw_order *order = laying->order;
+  find_corners(laying);
+  bool ring = plan->closed && order->corner_count == 0;
+  int first = plan->closed && !ring ? order->corner[0].run + 1 : 0;
+  int before = plan->closed && !ring ? 0 : -1;
+  lw_stretch open = begin_stretch(laying, first, before);
+  open.ring = ring;
+  for (int i = 0; i < plan->run_count; i++) {
+    int run = lw_plan_at(plan, first + i);
+    int after = ring ? -1 : corner_after(order, run);
+    open.run_count++;
+    open.length_m += plan->run[run].length_m;
+    if (after < 0 && i + 1 < plan->run_count) continue;
+    open.corner_after = after;
+    laying->stretch[laying->stretch_count++] = open;
+    open = begin_stretch(laying, first + i + 1, after);
+  }
+  order->stretch_count = laying->stretch_count;
+}
+
+/* What a course is short of at a free end, or of its neighbour's offset at a corner. */
+static double shift_of(const lw_laying *laying, int corner, int course) {
+  if (corner < 0) return course * laying->plan->end_setback_m;
+  return lw_plan_offset(laying->plan, course) * tan(laying->order->corner[corner].turn_rad / 2.0);
+}
+
+int lw_stretch_spans(const lw_laying *laying, const lw_stretch *stretch, int course,
+                     lw_span span[LW_RUN_MAX]) {
+  const lw_plan *plan = laying->plan;
+  double u = 0.0, base = 0.0;
+  for (int i = 0; i < stretch->run_count; i++) {
+    int run = lw_plan_at(plan, stretch->first_run + i);
+    double length = plan->run[run].length_m;
+    double left = i == 0 && !stretch->ring ? shift_of(laying, stretch->corner_before, course) : 0.0;
+    bool last = i == stretch->run_count - 1 && !stretch->ring;
+    double right = last ? shift_of(laying, stretch->corner_after, course) : 0.0;
+    double radius = plan->run[run].radius_m;
+    bool curved = fabs(radius) > 0.0;
+    double scale = curved ? 1.0 - lw_plan_offset(plan, course) / radius : 1.0;
+    double face = length * scale - left - right;
+    double laid = face * plan->module_m / lw_plan_module(plan, run, course);
+    span[i] = (lw_span){run, u, u + laid, base + left, base + length - right};
+    u += laid;
+    base += length;
+  }
+  return stretch->run_count;
+}
+
+double lw_stretch_base_of(const lw_span *span, int count, double u_m) {
+  int i = 0;
+  while (i + 1 < count && u_m > span[i].u_to) i++;
+  const lw_span *s = &span[i];
+  return s->base_from + (u_m - s->u_from) / (s->u_to - s->u_from) * (s->base_to - s->base_from);
+}
+
+double lw_stretch_lay_of(const lw_span *span, int count, double base_m) {
+  int i = 0;
+  while (i + 1 < count && base_m > span[i].base_to) i++;
+  const lw_span *s = &span[i];
+  return s->u_from + (base_m - s->base_from) / (s->base_to - s->base_from) * (s->u_to - s->u_from);
+}
