@@ -91,8 +91,8 @@ typedef struct lw_case_load {
 
 typedef struct lw_case_point { lw_quantity x, y; } lw_case_point;
 
-/* The plan, for the order and the pegs only: runs of face in order, with the soil on the left of who walks along
- * them. Checks are of one metre of straight wall and read none of this. */
+/* The plan, for the order and the pegs only: runs of face in order, with the soil on the left of who walks
+ * along them. Checks are of one metre of straight wall and read none of this. */
 enum { LW_RUN_MAX = 12, LW_STEP_MAX = 8 };
 typedef enum lw_plan_ends { LW_ENDS_OPEN, LW_ENDS_CLOSED } lw_plan_ends;
 typedef enum lw_plan_line { LW_LINE_BASE, LW_LINE_TOP } lw_plan_line;

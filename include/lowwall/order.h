@@ -9,11 +9,10 @@ extern "C" {
 #endif
 
 /* What to order for a wall as it is given, and where its pegs go. Nothing here says that it may be built.
- *
- * In plan X runs along run 1 and Y to the left of it, which is the soil's side; a turn is positive towards the
- * soil. Lengths are those of the face. A *course* is offset towards the soil by its setbacks. A *stretch* is a
- * chain of runs without a corner between them; a *row* is one course on one stretch, laid at one go. A *module*
- * is a piece and the gap after it. */
+ * In plan X runs along run 1 and Y to the left of it, which is the soil's side; a turn is positive towards
+ * the soil. Lengths are those of the face. A *course* is offset towards the soil by its setbacks. A
+ * *stretch* is a chain of runs without a corner between them; a *row* is one course on one stretch, laid
+ * at one go. A *module* is a piece and the gap after it. */
 
 enum {
   LW_STRETCH_MAX = LW_RUN_MAX, LW_ROW_MAX = 512, LW_CUT_MAX = 128, LW_ORDER_LINE_MAX = 32,
@@ -58,7 +57,7 @@ lw_status lw_plan_build(const lw_case *c, lw_plan *plan, lw_faults *faults);
 double lw_plan_offset(const lw_plan *plan, int course);
 /** Length of a run's face at an offset towards the soil, corner to corner. */
 double lw_plan_run_length(const lw_plan *plan, int run, double offset_m);
-/** The corner at the beginning of a run at an offset towards the soil; run == run_count: the end of the plan. */
+/** The corner at the beginning of a run at an offset towards the soil; run == run_count: the plan's end. */
 lw_place lw_plan_corner(const lw_plan *plan, int run, double offset_m);
 /** Area of the strip between two offsets towards the soil, mitred at corners. */
 double lw_plan_strip(const lw_plan *plan, double from_m, double to_m);
@@ -152,7 +151,7 @@ typedef struct lw_order_note { char slug[32]; char text[320]; } lw_order_note;
 
 typedef enum lw_peg_kind { LW_PEG_BASE, LW_PEG_TOP, LW_PEG_CENTRE, LW_PEG_STEP } lw_peg_kind;
 typedef struct lw_peg {
-  char name[24];                 /* "B1" the first corner of the base line, "T1" of the top line, "C2", "S1" */
+  char name[24];                 /* "B1" first corner of the base line, "T1" of the top line, "C2", "S1" */
   lw_peg_kind kind;
   lw_place at;
   double level_m;                /* underside of the lowest course there, or the top of the wall */

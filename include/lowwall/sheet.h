@@ -161,8 +161,8 @@ enum { LW_WORKED_OUT_ROW = -1 };
  *  gives LW_OK · LW_FAULTS */
 lw_status lw_case_settle(const lw_tables *tables, lw_case *c, lw_faults *faults);
 
-/** Fill in what `lowwall order` and `lowwall pegs` need beyond a check, and hold the plan's items against each
- *  other: a check reads none of them, so lw_case_settle leaves them alone. Call it after lw_case_settle.
+/** Fill in what `lowwall order` and `lowwall pegs` need beyond a check, and hold the plan's items against
+ *  each other: a check reads none of them, so lw_case_settle leaves them alone. Call it after that one.
  *  in    tables   an allowance left out is its row of tables/ordering.csv, marked assumed
  *  out   c        unchanged on faults
  *  gives LW_OK · LW_FAULTS */

@@ -244,8 +244,8 @@ typedef struct lw_threshold_row {
   lw_origin_note from;
 } lw_threshold_row;
 
-/* tables/ordering.csv: allowances, loose volumes, densities: what an order needs beyond the wall itself. A row
- * with the name of an item of the sheet is what that item is when it is left out. */
+/* tables/ordering.csv: allowances, loose volumes, densities: what an order needs beyond the wall itself. A
+ * row with the name of an item of the sheet is what that item is when it is left out. */
 typedef struct lw_ordering_row {
   char slug[LW_NAME_MAX];          /* block-allowance · settlement · pad-stone-density ... */
   char name[LW_NOTE_MAX];          /* in plain words */

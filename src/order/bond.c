@@ -1,9 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "seams.h"
 
-/* Which way each row is filled: the one with the best overlap over the whole stretch. A course lies over rows of
- * the course below, so the rows of a stretch make a tree with its root at the top: the best is found from the
- * leaves up, and taken from the root down. */
+/* Which way each row is filled: the one with the best overlap over the whole stretch. A course lies over
+ * rows of the course below, so the rows of a stretch make a tree with its root at the top: the best is
+ * found from the leaves up, and taken from the root down. */
 
 typedef struct bonding {
   const lw_laying *laying;

@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "parts.h"
 
-/* How a row is filled: whole units from both ends, and what is left over closed by one or two cut pieces near the
- * middle, or at the step. A piece shorter than a third of a unit is avoided by two cuts of half and more. */
+/* How a row is filled: whole units from both ends, and what is left over closed by one or two cut pieces
+ * near the middle, or at the step. A piece shorter than a third of a unit is avoided by two cuts of half
+ * and more. */
 
 typedef struct filling {
   const lw_laying *laying;

@@ -31,8 +31,8 @@ typedef struct lw_laying {
   lw_stretch stretch[LW_STRETCH_MAX];
 } lw_laying;
 
-/* The run at a place of a stretch, and where it lies in a course: on its own face from u_from to u_to in units of
- * laying, on the lowest face from base_from to base_to from the beginning of the stretch. */
+/* The run at a place of a stretch, and where it lies in a course: on its own face from u_from to u_to in
+ * units of laying, on the lowest face from base_from to base_to from the beginning of the stretch. */
 typedef struct lw_span {
   int run;
   double u_from, u_to, base_from, base_to;

@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "parts.h"
 
-/* What stands at each corner and free end in the lowest course: this way or that. All ways are tried, and the one
- * with the fewest cuts is taken. */
+/* What stands at each corner and free end in the lowest course: this way or that. All ways are tried, and
+ * the one with the fewest cuts is taken. */
 
 static bool leaves_a_cut(const lw_laying *laying, const lw_row *row) {
   double module = laying->plan->module_m;

@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "parts.h"
 
-/* The rows of a course: one on each stretch, or several where the base steps. What stands at their ends follows
- * from the corner or end, and from whether the course is an even one. */
+/* The rows of a course: one on each stretch, or several where the base steps. What stands at their ends
+ * follows from the corner or end, and from whether the course is an even one. */
 
 static const double NEAR = 1e-6; /* [m] */
 
@@ -57,8 +57,8 @@ static double end_module(const lw_laying *laying, int corner, lw_row_end end, in
   return odd(course, bit) ? module / 2.0 : module;
 }
 
-/* Fill in the end pieces and what the modules must add up to. A gap ends each module, so the row has one gap more
- * than it needs, except at a step and around a ring. */
+/* Fill in the end pieces and what the modules must add up to. A gap ends each module, so the row has one
+ * gap more than it needs, except at a step and around a ring. */
 static void finish_row(const lw_laying *laying, const lw_stretch *s, lw_row *row) {
   double gap = laying->plan->gap_m;
   row->first_m = end_module(laying, s->corner_before, row->start, row->course, s->start_bit);

@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "parts.h"
 
-/* A base on falling ground rises in steps of whole courses. The sheet's wall is its highest part; the top stays
- * level, so that a raised base has so many courses less. */
+/* A base on falling ground rises in steps of whole courses. The sheet's wall is its highest part; the top
+ * stays level, so that a raised base has so many courses less. */
 
 static const double NEAR = 1e-6; /* [m] */
 
@@ -10,8 +10,8 @@ static void put_step(lw_plan *plan, double at_m, int rise) {
   if (plan->step_count < LW_COURSE_MAX) plan->step[plan->step_count++] = (lw_plan_step){at_m, rise};
 }
 
-/* The k-th step may stand where the ground has risen by k courses over that at the low end, so that the lowest
- * course is nowhere less deep than there; moved uphill to a half unit counted from the low end. */
+/* The k-th step may stand where the ground has risen by k courses over that at the low end, so that the
+ * lowest course is nowhere less deep than there; moved uphill to a half unit counted from the low end. */
 static double step_from_low_end(const lw_plan *plan, int k, double fall_m) {
   double half = plan->module_m / 2.0;
   double allowed = k * plan->course_m * plan->length_m / fall_m;

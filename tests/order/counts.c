@@ -6,7 +6,8 @@
 
 #include <math.h>
 
-/* Small plans counted by hand, with blocks of 400 x 200 x 200 mm: half bond comes by itself at the corners. */
+/* Small plans counted by hand, with blocks of 400 x 200 x 200 mm: half bond comes by itself at the
+ * corners. */
 
 typedef struct counted {
   int whole, half, closer;
@@ -46,8 +47,8 @@ Test(order, an_l_by_hand) {
   cr_expect(epsilon_eq(dbl, order->course[1].overlap_m, 0.2, 1e-9));
 }
 
-/* L turned away from the soil: the run that runs through goes on behind the other one's face by 0.2 m. Course 1:
- * 2.4 + 0.2 = 2.6 m, 6 and a half; run 2 has 1.6 m, 4. */
+/* L turned away from the soil: the run that runs through goes on behind the other one's face by 0.2 m.
+ * Course 1: 2.4 + 0.2 = 2.6 m, 6 and a half; run 2 has 1.6 m, 4. */
 Test(order, an_inside_corner_by_hand) {
   const lw_order *order = order_of("run 1 length=2.4 m;run 2 length=1.6 m;turn 1 angle=-90 deg");
   order_pieces all = order_all(order);
@@ -56,8 +57,8 @@ Test(order, an_inside_corner_by_hand) {
   expect_course(order, 2, (counted){10, 1, 0}, "inside");
 }
 
-/* U of 1.6, 2.4 and 1.6 m: outer faces. The middle run has 2.4 m in one course and 2.0 m in the other when it runs
- * through at both ends or at none: 6 or 5. The sides then have 1.4 m, 3 and a half, or 1.6 m, 4. */
+/* U of 1.6, 2.4 and 1.6 m: outer faces. The middle run has 2.4 m in one course and 2.0 m in the other when
+ * it runs through at both ends or at none: 6 or 5. The sides then have 1.4 m, 3 and a half, or 1.6 m, 4. */
 Test(order, a_u_by_hand) {
   const lw_order *order = order_of("run 1 length=1.6 m;run 2 length=2.4 m;run 3 length=1.6 m;"
                                    "turn 1 angle=90 deg;turn 2 angle=90 deg");
@@ -88,8 +89,9 @@ Test(order, a_stepped_base_by_hand) {
   expect_course(order, 3, (counted){8, 0, 0}, "step");
 }
 
-/* Ground that falls 300 mm over 4 m from the beginning: with courses of 200 mm the base may rise once, where the
- * ground has risen by 200 mm over the low end, 2.667 m from it: moved up to 2.8 m, so 1.2 m from the beginning. */
+/* Ground that falls 300 mm over 4 m from the beginning: with courses of 200 mm the base may rise once,
+ * where the ground has risen by 200 mm over the low end, 2.667 m from it: moved up to 2.8 m, so 1.2 m from
+ * the beginning. */
 Test(order, falling_ground_steps_the_base_by_itself) {
   const lw_order *order = order_of("run 1 length=4 m;ground fall=300 mm");
   cr_assert(eq(int, order->plan.step_count, 1));
@@ -102,8 +104,8 @@ Test(order, falling_ground_steps_the_base_by_itself) {
   expect_course(order, 1, (counted){7, 0, 0}, "rise");
 }
 
-/* A quarter circle of 4 m radius, 6.283 m of face. Blocks tapered from 400 to 380 mm at 200 mm depth fit a radius
- * of 4 m: 15.7 units, so 15 of them and a cut of 0.708 units in the first course. */
+/* A quarter circle of 4 m radius, 6.283 m of face. Blocks tapered from 400 to 380 mm at 200 mm depth fit a
+ * radius of 4 m: 15.7 units, so 15 of them and a cut of 0.708 units in the first course. */
 Test(order, a_curve_by_hand) {
   const lw_order *order = order_of("run 1 length=6.283185307 m;run 1 radius=4 m;block tail length=380 mm");
   const lw_course_count *c = &order->course[0];
@@ -133,8 +135,8 @@ Test(order, handed_corners_are_counted_at_each_corner) {
   cr_expect(eq(int, all.whole, 3 * 18 - 12));
 }
 
-/* Runs of an even number of half units between two corners want both ends alike, runs of an odd number want them
- * to turn like a pinwheel: which hand stands where follows from the run lengths. */
+/* Runs of an even number of half units between two corners want both ends alike, runs of an odd number
+ * want them to turn like a pinwheel: which hand stands where follows from the run lengths. */
 Test(order, hands_follow_the_parity_of_the_runs) {
   const lw_order *order =
       order_of("run 1 length=2.6 m;run 2 length=1.8 m;run 3 length=2.6 m;run 4 length=1.8 m;"

@@ -4,7 +4,7 @@
 
 #include <lowwall/order.h>
 
-/** The order of a wall of blocks 400 x 200 x 200 mm, three courses, dry and touching, with the items of `items`
+/** The order of a wall of blocks 400 x 200 x 200 mm, three courses, dry and touching, with the items
  *  ("item=value;item=value") besides. It lasts until the next call. */
 const lw_order *order_of(const char *items);
 /** The result that the last order was made from. */
