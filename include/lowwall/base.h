@@ -54,6 +54,9 @@ typedef enum lw_status {
   X(NO_STAND_OFF, "no-stand-off", "no distance is enough: a layer of earth alone moves the newest course") \
   X(NO_PAD, "no-pad", "no pad is given") \
   X(NO_REQUIREMENT, "no-requirement", "this set of factors asks for nothing here") \
+  X(UNDERMINED, "undermined", "a trench in front is dug down beside or under the base") \
+  X(NO_SEEPAGE_FORM, "no-seepage-form", \
+    "the form on file is for level ground, one soil without cohesion and a drain on an upright plane") \
   X(WEDGE_DISAGREES, "wedge-disagrees", "formula and numerical wedge disagree: do not use this result") \
   X(NO_WEDGE_AT_REST, "no-wedge-at-rest", "earth pressure at rest has no failure wedge to compare with") \
   X(NO_CIRCLE, "no-circle", "no circle below the wall has an answer") \

@@ -148,6 +148,7 @@ typedef struct lw_case {
 
   lw_quantity water_depth, front_water_depth, overflow_below_top, water_unit_weight, drain_outlets;
   lw_choice wall_joints, ground_drains;
+  lw_quantity storm_rain, drainable_porosity, trench_depth, trench_distance;
 
   lw_case_load load[LW_LOAD_MAX];
   lw_quantity seismic_horizontal, seismic_vertical;

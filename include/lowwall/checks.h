@@ -119,9 +119,11 @@ typedef struct lw_joint {
 #define LW_SITUATIONS(X) \
   X(DRAINED, "drained", "as built, water leaving") \
   X(OUTLET_BLOCKED, "outlet-blocked", "the outlet blocked, water standing behind") \
+  X(STORM, "storm", "a storm on a bed that cannot drain") \
   X(PEOPLE_SITTING, "people-sitting", "people sitting along the top") \
   X(PEOPLE_LEANING, "people-leaning", "people leaning on the top") \
-  X(EARTHQUAKE, "earthquake", "an earthquake, as a steady push")
+  X(EARTHQUAKE, "earthquake", "an earthquake, as a steady push") \
+  X(TRENCH, "trench", "a trench open in front of the toe")
 typedef enum lw_situation_name {
 #define LW_SITUATION_NAME(name, slug, sentence) LW_SITUATION_##name,
   LW_SITUATIONS(LW_SITUATION_NAME)

@@ -6,7 +6,9 @@
 #include <lowwall/narrow.h>
 #include <lowwall/fence.h>
 #include <lowwall/sheet.h>
+#include <lowwall/trench.h>
 #include <lowwall/verdict.h>
+#include <lowwall/water.h>
 
 #ifdef __cplusplus
 extern "C" {
@@ -21,6 +23,10 @@ typedef struct lw_result {
   lw_building building;         /* the wall while it is built */
   lw_narrow narrow;             /* published values for a bed narrower than its wedge */
   lw_fence fence;
+  lw_storm storm;
+  lw_rain_seepage seepage;        /* this and the next by lw_water_find only */
+  lw_water_limits water_limits;
+  lw_trench trench;
   lw_verdict verdict;
   int remedy_count;
   lw_remedy remedy[LW_REMEDY_MAX];
@@ -45,6 +51,11 @@ lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *r
  *  asking.
  *  Fills result->remedy and result->asking. scratch is a second result to run in. */
 void lw_remedies_find(lw_result *result, lw_result *scratch);
+
+/** The water level at which each check falls short, and the push of seeping rain, for a report: fills
+ *  result->water_limits and result->seepage.
+ *  scratch is a second result to run in. */
+void lw_water_find(lw_result *result, lw_result *scratch);
 
 #ifdef __cplusplus
 }

@@ -66,6 +66,10 @@ typedef struct lw_site {
   bool joints_open, ground_drains;
   double stone_width_m;
 
+  double storm_rain_m, drainable_porosity;         /* 0: no storm */
+  double trench_depth_m, trench_distance_m;        /* in front: below the ground, from the toe; 0: none */
+  bool undermined;                   /* of the wall in that situation: it rests on nothing that is known */
+
   lw_soil footing;
   double base_friction;              /* tan of the angle, least of block on bedding and bedding on pad */
   double base_adhesion_kpa;
@@ -109,6 +113,10 @@ void lw_method_build(const lw_case *c, lw_method *method);
 /** Ways out for water, as design of the situations has them: outlets, + 1 open joints, + 1 draining ground;
  *  none unless the retained soil drains freely or the stone is at least 0.3 m wide. */
 int lw_site_ways_out(const lw_site *site);
+
+/** Where water stands with its way out blocked, below the top of the wall: up to the lower of the soil's top
+ *  and the overflow, or higher where it stands there anyway. */
+double lw_site_blocked_depth(const lw_site *site);
 
 /** The index of the soil at a depth below the top of the wall; on a boundary, the lower one. */
 int lw_site_soil_at(const lw_site *site, double depth_m);

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "stage.h"
+#include "situation.h"
 
 #include <math.h>
 
@@ -33,9 +33,9 @@ static lw_strip strip_of(const lw_check_context *context, const lw_stage *stage,
 lw_strip lw_situation_strip(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
                             lw_at at) {
   lw_format format;
-  lw_wall now = *wall;
+  lw_wall now;
   lw_format_read(tables, wall->format, &format);
-  lw_format_apply(&format, situation->kind, &now.site);
+  lw_situation_wall(wall, &format, situation, &now);
   lw_check_context context = {&now, &format, situation->kind, isfinite(situation->water_depth_m)};
   return strip_of(&context, at == LW_AT_PAD ? &situation->pad : &situation->base, at);
 }

@@ -18,6 +18,7 @@ typedef struct pushes {
 } pushes;
 
 typedef struct run {
+  const lw_contact_name *only; /* NULL: every contact */
   const lw_wall *wall; /* factored, and with the water of this situation */
   const lw_check_context *context;
   const pushes *pushes;
@@ -25,18 +26,30 @@ typedef struct run {
   bool shown; /* its stages are the ones that reports show */
 } run;
 
+static bool asked(const lw_contact_name *only, lw_at at, int joint) {
+  return !only || (only->at == at && only->joint == joint);
+}
+
+/* The joint under the cap is asked for as the cap. */
+static bool asked_joint(const lw_contact_name *only, const lw_section *section, int joint) {
+  bool under_cap = section->has_cap && joint == section->course_count;
+  return asked(only, under_cap ? LW_AT_CAP : LW_AT_JOINT, under_cap ? 0 : joint);
+}
+
 /* The base's wedge is searched; pad and joints whose planes are the same figure take it at their own size. */
-static void find_pushes(const lw_wall *wall, pushes *all, const lw_working *working) {
+static void find_pushes(const lw_wall *wall, const lw_contact_name *only, pushes *all,
+                        const lw_working *working) {
   int courses = wall->section.course_count;
   all->joint_count = 0;
   if (!wall->section.known) return;
   lw_working_heading(working, "Push on the base");
-  lw_push *base = &all->push[BASE];
-  lw_push_find(wall, &wall->section, 0.0, NULL, base, working);
-  if (wall->site.pad.thickness_m > 0.0)
+  lw_push *base = only && only->at != LW_AT_BASE ? NULL : &all->push[BASE];
+  if (base) lw_push_find(wall, &wall->section, 0.0, NULL, base, working);
+  if (wall->site.pad.thickness_m > 0.0 && asked(only, LW_AT_PAD, 0))
     lw_push_find(wall, &wall->section, wall->site.pad.thickness_m, base, &all->push[PAD], NULL);
   all->joint_count = courses > 0 ? courses - 1 + (wall->section.has_cap ? 1 : 0) : 0;
   for (int i = 0; i < all->joint_count; i++) {
+    if (!asked_joint(only, &wall->section, i + 1)) continue;
     lw_section_above(&wall->section, i + 1, &all->above[i]);
     lw_push_find(wall, &all->above[i], 0.0, base, &all->push[FIRST_JOINT + i], NULL);
   }
@@ -104,6 +117,7 @@ static void run_joints(const run *r, const lw_actions *actions, bool first) {
   lw_stage stage;
   for (int i = 0; i < r->pushes->joint_count; i++) {
     bool under_cap = section->has_cap && i == r->pushes->joint_count - 1;
+    if (!asked_joint(r->only, section, i + 1)) continue;
     lw_stage_above(r->wall, &r->pushes->above[i], &r->pushes->push[FIRST_JOINT + i], actions, &stage);
     if (first) note_joint(&stage, section->part[i + 1].bottom_m, &r->situation->joint[i]);
     if (under_cap)
@@ -114,16 +128,33 @@ static void run_joints(const run *r, const lw_actions *actions, bool first) {
   if (first) r->situation->joint_count = r->pushes->joint_count;
 }
 
+/* A wall that is dug away under its front edge rests on nothing that is known. */
+static void undermine(const run *r, lw_stage *stage) {
+  if (!r->wall->site.undermined || stage->status != LW_OK) return;
+  stage->status = LW_NO_SOLUTION;
+  stage->reason = LW_REASON_UNDERMINED;
+}
+
+static void run_base(const run *r, const lw_actions *actions, bool first) {
+  lw_stage stage;
+  lw_stage_base(r->wall, &r->pushes->push[BASE], actions, &stage);
+  undermine(r, &stage);
+  check_base(r, &stage);
+  if (first) r->situation->base = stage;
+}
+
+static void run_pad(const run *r, const lw_actions *actions, bool first) {
+  lw_stage stage;
+  lw_stage_pad(r->wall, &r->pushes->push[PAD], actions, &stage);
+  undermine(r, &stage);
+  check_pad(r, &stage);
+  if (first) r->situation->pad = stage;
+}
+
 static void run_variant(const run *r, const lw_actions *actions, bool first) {
-  lw_stage base, pad;
-  lw_stage_base(r->wall, &r->pushes->push[BASE], actions, &base);
-  check_base(r, &base);
-  lw_stage_pad(r->wall, &r->pushes->push[PAD], actions, &pad);
-  check_pad(r, &pad);
+  if (asked(r->only, LW_AT_BASE, 0)) run_base(r, actions, first);
+  if (asked(r->only, LW_AT_PAD, 0)) run_pad(r, actions, first);
   run_joints(r, actions, first);
-  if (!first) return;
-  r->situation->base = base;
-  r->situation->pad = pad;
 }
 
 /* The downward part of people and the load on a cap may be missing while the rest is there. */
@@ -194,13 +225,12 @@ static void follow(const lw_wall *wall, const lw_format *format, const lw_situat
   start(plan, situation);
   situation->seismic = way[0];
   for (int i = 0; i < ways; i++) {
-    lw_wall now = *wall;
-    now.site.water_depth_m = plan->water_depth_m;
-    now.site.seismic = way[i];
-    lw_format_apply(format, plan->kind, &now.site);
+    lw_wall now;
     lw_check_context context = {&now, format, plan->kind, isfinite(plan->water_depth_m)};
-    run r = {&now, &context, all, situation, i == 0};
-    if (all->again) find_pushes(&now, all, i == 0 ? working : NULL);
+    run r = {NULL, &now, &context, all, situation, i == 0};
+    lw_situation_wall(wall, format, situation, &now);
+    now.site.seismic = way[i];
+    if (all->again) find_pushes(&now, NULL, all, i == 0 ? working : NULL);
     if (wall->section.known)
       run_variants(&r, &plan->actions);
     else
@@ -222,20 +252,15 @@ void lw_situations_follow(const lw_wall *wall, const lw_tables *tables, const lw
   }
 }
 
-void lw_situation_joint(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
-                        int joint, lw_stage *stage) {
-  lw_format format;
-  lw_wall now = *wall;
-  lw_section above;
-  lw_push push;
-  lw_actions actions = {.people_down_kn_per_m = situation->people_down_kn_per_m,
-                        .people_out_kn_per_m = situation->people_out_kn_per_m,
-                        .cap_load = true};
-  lw_format_read(tables, wall->format, &format);
-  now.site.water_depth_m = situation->water_depth_m;
-  now.site.seismic = situation->seismic;
-  lw_format_apply(&format, situation->kind, &now.site);
-  lw_section_above(&now.section, joint, &above);
-  lw_push_find(&now, &above, 0.0, NULL, &push, NULL);
-  lw_stage_above(&now, &above, &push, &actions, stage);
+void lw_situation_contact(const lw_wall *wall, const lw_format *format, const lw_situation_plan *plan,
+                          const lw_contact_name *only, lw_situation *situation) {
+  pushes all;
+  lw_wall now;
+  lw_check_context context = {&now, format, plan->kind, isfinite(plan->water_depth_m)};
+  run r = {only, &now, &context, &all, situation, true};
+  start(plan, situation);
+  situation->seismic = (lw_seismic){0};
+  lw_situation_wall(wall, format, situation, &now);
+  find_pushes(&now, only, &all, NULL);
+  if (wall->section.known) run_variants(&r, &plan->actions);
 }

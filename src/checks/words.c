@@ -34,8 +34,10 @@ void lw_check_words(const lw_check *check, char *out, size_t size) {
 const char *lw_situation_short(lw_situation_name name) {
   static const char *const words[] = {[LW_SITUATION_DRAINED] = "as built",
                                       [LW_SITUATION_OUTLET_BLOCKED] = "outlet blocked",
+                                      [LW_SITUATION_STORM] = "storm",
                                       [LW_SITUATION_PEOPLE_SITTING] = "people sitting",
                                       [LW_SITUATION_PEOPLE_LEANING] = "people leaning",
-                                      [LW_SITUATION_EARTHQUAKE] = "an earthquake"};
+                                      [LW_SITUATION_EARTHQUAKE] = "an earthquake",
+                                      [LW_SITUATION_TRENCH] = "trench in front"};
   return (size_t)name < LW_SITUATION_COUNT ? words[name] : "";
 }

@@ -158,6 +158,7 @@ static int finish(const lw_check_asked *asked, const lw_tables *tables, check_wo
   if (lw_run(&work->c, tables, &work->result, &error) != LW_OK)
     return lw_cli_refuse("check", "%s: %s", lw_status_slug(error.status), error.text);
   lw_remedies_find(&work->result, &work->scratch);
+  lw_water_find(&work->result, &work->scratch);
   if (report(asked, &work->result, &text) == LW_OK)
     return lw_output_write(asked->output, &text, work->result.verdict.exit_status);
   lw_text_free(&text);

@@ -84,6 +84,7 @@ static void write_faults(schedule_run *run) {
 static void write_result(schedule_run *run) {
   if (run->asked->json) {
     lw_remedies_find(&run->result, &run->scratch);
+    lw_water_find(&run->result, &run->scratch);
     lw_report_json(&run->result, 0, &run->text);
   } else {
     lw_report_row(&run->result, &run->text);

@@ -65,6 +65,7 @@ static void echo_words(const lw_words *words, lw_echo *echo) {
 /* The part of a soil row that a value came from. */
 static const lw_origin_note *note_of(const lw_soil_row *row, const char *name) {
   if (strstr(name, "weight")) return &row->weight_from;
+  if (strstr(name, "porosity")) return &row->porosity_from;
   return strstr(name, "bearing") ? &row->bearing_from : &row->from;
 }
 

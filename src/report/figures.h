@@ -43,6 +43,8 @@ void lw_figures_of_building_course(const lw_figures *figures, const lw_building_
 void lw_figures_of_narrow(const lw_figures *figures);
 void lw_figures_of_narrow_itself(const lw_figures *figures, const lw_narrow *narrow);
 void lw_figures_of_narrow_value(const lw_figures *figures, const lw_narrow_value *value);
+void lw_figures_of_water(const lw_figures *figures);
+void lw_figures_of_trench(const lw_figures *figures);
 void lw_figures_of_advice(const lw_figures *figures);
 
 #endif

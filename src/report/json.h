@@ -25,6 +25,8 @@ lw_status lw_json_write(json_t *root, int indent, lw_text *out);
 void lw_json_verdict(json_t *root, const lw_result *result);
 void lw_json_situations(json_t *root, const lw_result *result);
 void lw_json_building(json_t *root, const lw_result *result);  /* and the narrow bed */
+void lw_json_water(json_t *root, const lw_result *result);
+void lw_json_trench(json_t *root, const lw_result *result);
 void lw_json_given(json_t *root, const lw_result *result);
 void lw_json_advice(json_t *root, const lw_result *result);
 void lw_json_format(json_t *root, const lw_result *result);

@@ -71,6 +71,9 @@ void lw_text_verdict(const lw_page *page, const lw_result *result);
 void lw_text_checks(const lw_page *page, const lw_result *result);
 void lw_text_narrow(const lw_page *page, const lw_result *result);
 void lw_text_building(const lw_page *page, const lw_result *result);
+void lw_text_water(const lw_page *page, const lw_result *result);
+/* Where nobody may dig in front: a line among the cautions. */
+void lw_text_keep_out(const lw_page *page, const lw_result *result);
 void lw_text_unchecked(const lw_page *page, const lw_result *result);
 void lw_text_remedies(const lw_page *page, const lw_result *result);
 void lw_text_heights(const lw_page *page, const lw_result *result);

@@ -10,6 +10,7 @@ void lw_text_cautions(const lw_page *page, const lw_result *result) {
   if (v->caution_count == 0) return;
   lw_page_heading(page, "Mind");
   for (int i = 0; i < v->caution_count; i++) lw_page_say(page, "  - ", v->caution[i]->caution);
+  if (result->wall.section.known) lw_text_keep_out(page, result);
 }
 
 enum { KEYS = 96, KEY_MAX = 40 };

@@ -57,6 +57,7 @@ static void situation(const lw_page *page, const lw_result *result, const lw_sit
   if (isfinite(s->water_depth_m)) {
     lw_page_sayf(page, "  ", "Water stands %.3f m below the top, behind.", s->water_depth_m);
   }
+  if (s->name == LW_SITUATION_STORM) lw_working_storm(page, &result->storm);
   lw_working_diagram(page, &s->base);
   stage(page, result, s, &s->base, (lw_place){LW_AT_BASE, 0});
   stage(page, result, s, &s->pad, (lw_place){LW_AT_PAD, 0});

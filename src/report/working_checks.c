@@ -119,3 +119,12 @@ void lw_working_checks(const lw_page *page, const lw_situation *s) {
   }
   if (by) lw_page_sayf(page, "  ", "What is needed follows the format %s: %s.", by->format, by->title);
 }
+
+/* Where the storm's water comes from. */
+void lw_working_storm(const lw_page *page, const lw_storm *s) {
+  char formula[120];
+  lw_print(formula, sizeof formula, "R/n = %.4f / %.4f", s->rain_m, s->porosity);
+  say(page, "dh", formula, s->rise_m, "m of water");
+  lw_page_sayf(page, "  ", "It rises from %.4f m below the top%s.", s->from_depth_m,
+               s->spills ? ", as far as the soil or the overflow lets it" : "");
+}

@@ -126,6 +126,7 @@ lw_status lw_case_settle(const lw_tables *tables, lw_case *c, lw_faults *faults)
   }
   lw_settle_site(&s);
   lw_settle_fence(&s);
+  lw_settle_wet(&s);
   lw_settle_names(&s);
   lw_settle_defaults(&s);
   lw_settle_hold(&s);

@@ -23,6 +23,7 @@ void lw_settle_courses(lw_settling *s);
 void lw_settle_section(lw_settling *s);
 void lw_settle_site(lw_settling *s);  /* after the wall: the level difference follows from its height */
 void lw_settle_fence(lw_settling *s); /* after the site */
+void lw_settle_wet(lw_settling *s);   /* after the soils: storm and trench */
 void lw_settle_names(lw_settling *s); /* place, format, pad material */
 void lw_settle_defaults(lw_settling *s);
 void lw_settle_hold(lw_settling *s); /* given items held against each other */

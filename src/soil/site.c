@@ -65,6 +65,13 @@ static void water_build(const lw_case *c, lw_site *site) {
   site->ground_drains = c->ground_drains.origin != LW_ABSENT && c->ground_drains.value == LW_YES;
 }
 
+static void storm_and_trench_build(const lw_case *c, lw_site *site) {
+  site->storm_rain_m = value_or(&c->storm_rain, 0.0);
+  site->drainable_porosity = value_or(&c->drainable_porosity, 0.0);
+  site->trench_depth_m = value_or(&c->trench_depth, 0.0);
+  site->trench_distance_m = value_or(&c->trench_distance, 0.0);
+}
+
 static void limited_load_add(const lw_case_load *load, lw_site *site) {
   bool strip = load->kind.value == LW_LOAD_STRIP;
   site->load[site->load_count++] = (lw_site_load){
@@ -110,6 +117,7 @@ void lw_site_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
   soils_build(c, tables, site);
   ground_build(c, site);
   water_build(c, site);
+  storm_and_trench_build(c, site);
   loads_build(c, site);
   footing_build(c, tables, site);
 }
@@ -118,6 +126,10 @@ int lw_site_ways_out(const lw_site *site) {
   bool reaches_outlet = site->free_draining || site->stone_width_m >= STONE_THAT_DRAINS_M;
   if (!reaches_outlet) return 0;
   return site->drain_outlets + (site->joints_open ? 1 : 0) + (site->ground_drains ? 1 : 0);
+}
+
+double lw_site_blocked_depth(const lw_site *site) {
+  return fmin(fmax(site->soil_below_top_m, site->overflow_below_top_m), site->water_depth_m);
 }
 
 int lw_site_soil_at(const lw_site *site, double depth_m) {

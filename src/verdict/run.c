@@ -25,6 +25,10 @@ lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *r
   lw_building_run(&result->given, &result->wall, tables, &result->building);
   lw_narrow_run(&result->given, &result->wall, tables, &result->situations, &result->narrow);
   lw_fence_find(&settled, tables, &result->wall, &result->fence);
+  lw_storm_find(&result->wall, &result->storm);
+  result->seepage = (lw_rain_seepage){0};
+  result->water_limits = (lw_water_limits){0};
+  lw_trench_find(&result->wall, tables, &result->trench);
   lw_verdict_reach(&result->given, tables, &result->wall, &result->situations, &result->verdict);
   lw_verdict_building(&result->building, &result->verdict);
   result->remedy_count = 0;
@@ -34,4 +38,15 @@ lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *r
 
 lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error) {
   return lw_run_working(c, tables, result, error, NULL);
+}
+
+void lw_water_find(lw_result *result, lw_result *scratch) {
+  result->water_limits = (lw_water_limits){0};
+  lw_rain_seepage_find(&result->wall, &result->seepage);
+  for (int i = 0; i < result->situations.count; i++) {
+    const lw_situation *s = &result->situations.situation[i];
+    if (s->name != LW_SITUATION_OUTLET_BLOCKED || !result->wall.section.known) continue;
+    lw_water_limits_find(&result->wall, result->tables, s, &scratch->situations.situation[0],
+                         &result->water_limits);
+  }
 }

@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <lowwall/trench.h>
+
 #include "parts.h"
 
 static const char HERE[] = "[LOWWALL verdict]";
@@ -127,6 +129,27 @@ static void tell_governing(const lw_situations *situations, lw_verdict *v) {
                  text);
 }
 
+/* A trench that goes deeper than the base: the heights that laws speak of stay those of the finished wall. */
+static void tell_trench(const lw_facts *facts, lw_verdict *v) {
+  lw_trench t;
+  char text[480];
+  lw_trench_find(facts->wall, facts->tables, &t);
+  if (!t.thrust_times.known) return;
+  lw_print(
+      text, sizeof text,
+      "The trench in front goes %.2f m below the base%s. Were the ground down to its floor to be held as "
+      "well, the soil would push %.1f times as hard and turn %.1f times as much: push grows with the "
+      "square of the height, its moment with the cube.",
+      -t.floor_m, t.undermines ? ", inside the line at 45 degrees from its front edge" : "",
+      t.thrust_times.value, t.moment_times.value);
+  lw_reasons_add(v,
+                 &(lw_because){.answer = LW_ANSWER_STANDS,
+                               .origin = facts->c->trench_depth.origin,
+                               .slug = "trench-below-base",
+                               .source = "[LOWWALL trench]"},
+                 text);
+}
+
 void lw_verdict_stands(const lw_facts *facts, const lw_situations *situations, lw_verdict *verdict) {
   verdict->stands = lw_situations_stand(situations);
   verdict->governed =
@@ -145,4 +168,5 @@ void lw_verdict_stands(const lw_facts *facts, const lw_situations *situations, l
         "It cannot be shown that it stands: the block depth or base width is not known, and there is no "
         "guess for it.");
   }
+  tell_trench(facts, verdict);
 }

@@ -13,6 +13,8 @@ BEGIN {
   for (i = 1; i in other; i += 2) rank[other[i]] = rank[other[i + 1]]
   rank["compaction"] = rank["arching"] = rank["pressure"]
   rank["building"] = rank["narrow"] = rank["checks"]
+  rank["water"] = rank["trench"] = rank["checks"]
+  rank["seepage"] = rank["pressure"]
   n = split(file, part, "/")
   if (part[1] == "include") { mine = part[n]; sub(/\.h$/, "", mine) } else mine = part[2]
   if (!(mine in rank)) printf "%s: belongs to no room\n", file

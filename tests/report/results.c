@@ -145,6 +145,8 @@ static void name_figure(const char *key, char *out, size_t size) {
   bool narrow = strcmp(p.piece[0], "narrow") == 0 && p.count == 3;
   if (course || narrow) {
     snprintf(out, size, "%s.%s[].%s", p.piece[0], course ? "courses" : "values", p.piece[2]);
+  } else if (p.count == 4 && strcmp(p.piece[0], "water") == 0) {
+    snprintf(out, size, "water.AT.CHECK.%s", p.piece[3]);
   } else if (is_situation(p.piece[0])) {
     name_in_situation(&p, out, size);
   } else if (p.count == 2) {

@@ -57,6 +57,9 @@ static const report_wall walls[] = {
      "section",
      {"method pressure=coulomb", "wall friction=9 deg", "seismic horizontal=0.07", "seismic vertical=0.03",
       "front water depth=500 mm", "method passive=0.3", "method passive by=annex c"}},
+    {"a storm and a trench",
+     "bed",
+     {"storm rain=50 mm", "trench depth=700 mm", "trench distance=900 mm"}},
     {"a known place", "ground", {"place=new-south-wales", "vehicle access=yes"}},
 };
 
@@ -94,6 +97,7 @@ const lw_result *report_test_result(const report_wall *wall) {
   lw_error error = {0};
   cr_assert(lw_run(&c, sheet_test_tables(), &result, &error) == LW_OK, "%s: %s", wall->name, error.text);
   lw_remedies_find(&result, &scratch);
+  lw_water_find(&result, &scratch);
   return &result;
 }
 

@@ -62,6 +62,7 @@ const lw_result *wall_of(const char *items) {
                faults.fault[0].wanted);
   cr_assert_eq(lw_run(&c, tables(), &two[0], &error), LW_OK, "%s", error.text);
   lw_remedies_find(&two[0], &two[1]);
+  lw_water_find(&two[0], &two[1]);
   return &two[0];
 }
 

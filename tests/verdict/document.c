@@ -37,6 +37,7 @@ Test(verdict, document_names_every_reason_that_is_given) {
       "course count=17;site above=public;reactive soil=yes;vehicle access=yes;water held behind=yes",
       ("boundary distance=0.9 m;building distance=1.4 m;other wall distance=1.9 m;service distance=0.9 m;"
        "waterbody distance=30 m;public way distance=3 m;pool barrier distance=0.5 m"),
+      "trench depth=1.2 m;trench distance=0.4 m",
       "place=NSW;course count=12;boundary distance=0.9 m",
       "other wall side=above;other wall height=1.1 m;other wall distance=2.1 m;water depth=0.2 m"};
   char *document = read_document();

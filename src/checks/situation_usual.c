@@ -1,0 +1,43 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "situation.h"
+
+/* The wall as built, and people on it. */
+
+/* People lean on a wall as on a guard where its top stands this far above the ground behind. */
+static const double LEANS_ABOVE_M = 0.6;
+
+static double load_of(const lw_tables *tables, const char *slug) {
+  const lw_load_row *row = lw_tables_load(tables, slug);
+  return row ? row->value : 0.0;
+}
+
+bool lw_plan_drained(const lw_wall *wall, const lw_tables *tables, lw_situation_plan *plan) {
+  (void)wall;
+  (void)tables;
+  plan->name = LW_SITUATION_DRAINED;
+  plan->kind = LW_USUAL;
+  plan->decides = true;
+  plan->why = "the wall as built must stand";
+  return true;
+}
+
+bool lw_plan_sitting(const lw_wall *wall, const lw_tables *tables, lw_situation_plan *plan) {
+  plan->name = LW_SITUATION_PEOPLE_SITTING;
+  plan->kind = LW_USUAL;
+  plan->decides = true;
+  plan->why = "people sit on a wall of this height";
+  plan->actions.people_down_kn_per_m = load_of(tables, "people-sitting-down");
+  plan->actions.people_out_kn_per_m = load_of(tables, "people-sitting-out");
+  return wall->people_on_cap;
+}
+
+bool lw_plan_leaning(const lw_wall *wall, const lw_tables *tables, lw_situation_plan *plan) {
+  bool guard = wall->site.soil_below_top_m > LEANS_ABOVE_M;
+  plan->name = LW_SITUATION_PEOPLE_LEANING;
+  plan->kind = guard ? LW_UNUSUAL : LW_WHAT_IF;
+  plan->decides = guard;
+  plan->why = guard ? "the top stands so far above the ground behind that people lean on it as on a guard"
+                    : "the top is low above the ground behind; nobody leans on it as on a guard";
+  plan->actions.people_out_kn_per_m = load_of(tables, "people-leaning");
+  return true;
+}

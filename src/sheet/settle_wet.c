@@ -1,0 +1,39 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "settle.h"
+
+/* What a storm and a trench need besides themselves; without them nothing is filled in. */
+
+/* The soil that holds least water is filled highest. A soil that is not named takes the cautious share. */
+static lw_quantity least_porosity(const lw_settling *s) {
+  const lw_threshold_row *unknown = lw_tables_threshold(s->tables, "drainable-porosity");
+  lw_quantity least = lw_assumed(LW_KIND_SHARE, unknown != NULL ? unknown->value : 0.01);
+  bool found = false;
+  for (int i = 0; i < s->soil_count; i++) {
+    const lw_words *name = &s->c->soil[i].name;
+    const lw_soil_row *row = name->origin == LW_ABSENT ? NULL : lw_tables_soil(s->tables, name->text);
+    lw_quantity own =
+        row != NULL ? lw_from_table(LW_KIND_SHARE, row->drainable_porosity, (int)(row - s->tables->soil))
+                    : lw_assumed(LW_KIND_SHARE, unknown != NULL ? unknown->value : 0.01);
+    if (!found || own.si < least.si) {
+      least = own;
+    }
+    found = true;
+  }
+  return least;
+}
+
+void lw_settle_wet(lw_settling *s) {
+  lw_case *c = s->c;
+  if (lw_given(&c->storm_rain) && !lw_given(&c->drainable_porosity)) {
+    c->drainable_porosity = least_porosity(s);
+  }
+  if (lw_given(&c->trench_depth) && !lw_given(&c->trench_distance)) {
+    c->trench_distance = lw_assumed(LW_KIND_LENGTH, 0.0);
+  }
+  if (lw_given(&c->trench_distance) && !lw_given(&c->trench_depth)) {
+    lw_settle_missing(s, &c->trench_depth, NULL, "how deep the trench is");
+  }
+  if (lw_given(&c->drainable_porosity) && !lw_given(&c->storm_rain)) {
+    lw_settle_missing(s, &c->storm_rain, NULL, "the rain that is to fill it");
+  }
+}
