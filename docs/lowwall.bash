@@ -8,7 +8,7 @@ _lowwall_words() {
 
 _lowwall_check() {
     case $2 in
-    -*) _lowwall_words $'--working\n--json\n--tables\n--output\n--help\n--version' "$2" ;;
+    -*) _lowwall_words $'--working\n--json\n--format\n--tables\n--output\n--help\n--version' "$2" ;;
     *) mapfile -t COMPREPLY < <(compgen -f -- "$2") ;;
     esac
 }
@@ -39,6 +39,10 @@ _lowwall() {
     fi
     case $before in
     -o | --output) mapfile -t COMPREPLY < <(compgen -f -- "$word"); return ;;
+    --format)
+        _lowwall_words "all"$'\n'"$(lowwall list formats --csv 2>/dev/null | sed -e 1d -e 's/,.*//' | sort -u)" "$word"
+        return
+        ;;
     --tables) mapfile -t COMPREPLY < <(compgen -d -- "$word"); return ;;
     esac
     case ${COMP_WORDS[1]} in

@@ -34,6 +34,7 @@ typedef struct lw_check {
   lw_holds holds;
   lw_reason reason;        /* whenever something is missing */
   bool counts;             /* false: printed, but no requirement or not checked (relies on its bond) */
+  bool factored;           /* demand and resistance are design values: partial factors are in them */
   const lw_format_row *by; /* format and clause of needs; NULL when none */
 } lw_check;
 
@@ -54,8 +55,18 @@ typedef enum lw_force_kind {
   LW_FORCE_SEISMIC_WATER    /* open water behind (index 0) and in front (1) */
 } lw_force_kind;
 
+/* Partial factors on what acts, by its source: both parts of one thrust, or of one weight, take the same. */
+typedef struct lw_factors {
+  bool factored;            /* false: everything acts as it is, and the numbers mean nothing */
+  double wall_weight, soil_weight, earth_pressure, water, front_water;
+  double variable;          /* thrust of loads on the ground behind */
+  double variable_on_wall;  /* people, loads on the cap */
+  double surcharge_on_wall; /* what presses on a heel: it may be missing there while it pushes behind */
+} lw_factors;
+
 typedef struct lw_force {
   lw_force_kind kind;
+  double factor;            /* is in the force already: 1 without partial factors */
   int index;                /* of a part; 0 otherwise */
   double area_m2;           /* where the force is a weight */
   double unit_weight_kn_per_m3;
@@ -69,6 +80,7 @@ enum { LW_FORCE_MAX = LW_PART_MAX + 32 };
 
 /* Forces gathered on one contact: the base, or a joint. Moments are about its front edge. */
 typedef struct lw_forces {
+  lw_factors factors;
   int count;
   lw_force force[LW_FORCE_MAX];
 } lw_forces;
@@ -141,6 +153,9 @@ typedef struct lw_situation {
   double water_depth_m;     /* below the top of the wall, in this situation; INFINITY: dry */
   double people_down_kn_per_m, people_out_kn_per_m; /* on the front edge of the top; 0: nobody */
   lw_seismic seismic;       /* of the way that is shown; the checks keep the worst of all ways */
+  const lw_format_row *set; /* a row of the set of factors under which the stages stand here: of several the
+                               one that governs; NULL when the format has no rows */
+  lw_factors factors;       /* on what acts, in those stages */
   lw_stage base, pad;       /* pad.status is not LW_OK with reason no-pad when there is none */
   int joint_count;
   lw_joint joint[LW_COURSE_MAX];
@@ -154,7 +169,7 @@ typedef struct lw_situations {
 } lw_situations;
 
 /** True when a is graver than b, by what a reader should see first: what falls short, then what cannot be
- *  shown, then the lesser ratio; what does not count comes last. */
+ *  shown, then the lesser ratio, or where nothing is asked the lesser has; what does not count comes last. */
 bool lw_check_graver(const lw_check *a, const lw_check *b);
 /** What a check is called when one speaks to people: "sliding on its base", "pressed share, joint 1". */
 void lw_check_words(const lw_check *check, char *out, size_t size);
@@ -208,7 +223,8 @@ lw_strip lw_situation_strip(const lw_wall *wall, const lw_tables *tables, const 
  *  that fall short; if none does, one that cannot be shown; else the least ratio. False: nothing counts. */
 bool lw_situations_governing(const lw_situations *situations, int *situation, int *check);
 
-/** Over the deciding situations: what the governing check says, LW_HOLDS where nothing governs. */
+/** Over the deciding situations: what the governing check says; where none governs LW_HOLDS, or
+ *  LW_CANNOT_SHOW when the format asks for nothing at all. */
 lw_holds lw_situations_stand(const lw_situations *situations);
 
 #ifdef __cplusplus

@@ -62,8 +62,8 @@ const char *lw_narrow_source(lw_narrow_method method);
  *  out   narrow       shown only for a bed whose given width is less than the wedge's
  *  note  1 δ is the wall friction of the sheet, on both faces: smooth unless it is given.
  *  from  [JANSSEN1895 slices]; [HANDY1985 the arch in soil arching]; tested by tests/checks/narrow.c */
-void lw_narrow_run(const lw_case *c, const lw_wall *wall, const lw_tables *tables,
-                   const lw_situations *situations, lw_narrow *narrow);
+void lw_narrow_run(const lw_case *c, const lw_wall *wall, const lw_situations *situations,
+                   lw_narrow *narrow);
 
 #ifdef __cplusplus
 }

@@ -3,6 +3,7 @@
 #define LOWWALL_RESULT_H
 
 #include <lowwall/building.h>
+#include <lowwall/formats.h>
 #include <lowwall/narrow.h>
 #include <lowwall/fence.h>
 #include <lowwall/sheet.h>
@@ -28,6 +29,7 @@ typedef struct lw_result {
   lw_water_limits water_limits;
   lw_trench trench;
   lw_verdict verdict;
+  lw_formats formats;           /* empty unless asked for: see lw_formats_compare */
   int remedy_count;
   lw_remedy remedy[LW_REMEDY_MAX];
   int asking_count;

@@ -15,7 +15,7 @@ enum {
   LW_NAME_MAX = 48, LW_ALIASES_MAX = 160, LW_SOURCE_MAX = 160, LW_NOTE_MAX = 320,
   LW_SOIL_ROWS = 32, LW_INTERFACE_ROWS = 48, LW_MATERIAL_ROWS = 48, LW_LOAD_ROWS = 48,
   LW_PLANT_ROWS = 24,
-  LW_BEARING_ROWS = 80, LW_FORMAT_ROWS = 96, LW_LIMIT_ROWS = 160, LW_HAZARD_ROWS = 80,
+  LW_BEARING_ROWS = 80, LW_FORMAT_ROWS = 256, LW_LIMIT_ROWS = 160, LW_HAZARD_ROWS = 80,
   LW_CONDITION_ROWS = 32, LW_CLEARANCE_ROWS = 32, LW_THRESHOLD_ROWS = 32, LW_AROUND_MAX = 4,
   LW_FENCE_ROWS = 24,
   LW_ORDERING_ROWS = 64
@@ -117,8 +117,14 @@ typedef enum lw_situation_kind { LW_USUAL, LW_UNUSUAL, LW_EXTREME, LW_WHAT_IF } 
 typedef struct lw_format_row {
   char format[LW_NAME_MAX];        /* slug: lowwall · ibc · navfac-dm7 · em-1110-2-2502 ... */
   char title[LW_SOURCE_MAX];       /* "USACE EM 1110-2-2502 (1989)" */
-  /* sliding · sliding-with-passive · overturning · compression · bearing-theory · bearing-presumptive ·
-   * friction (divides tan phi) · cohesion · passive-as (0 a resistance, 1 off the push) */
+  /* sliding · sliding-with-passive · overturning · compression · bearing-theory · bearing-presumptive:
+   *   what `has` must reach
+   * passive-as (0 a resistance, 1 off the push) · decides (0: never says that a wall holds)
+   * friction (divides tan phi) · cohesion · sliding-resistance · bearing-resistance · passive-resistance:
+   *   divide; with -times behind them they multiply
+   * permanent- · wall-weight- · soil-weight- · earth-pressure- · water- · variable-, each -unfavourable and
+   *   -favourable; at-rest-pressure-unfavourable, variable-on-wall-unfavourable: multiply what acts
+   * includes-NAME: the set NAME must hold as well */
   char quantity[LW_NAME_MAX];
   double needs[3];                 /* by lw_situation_kind; NAN: this format says nothing */
   lw_seen needs_seen[3];           /* of each number; means nothing where the number is missing */
@@ -280,7 +286,7 @@ typedef struct lw_tables {
  *  out   tables      unchanged on failure
  *        error       may be NULL; on LW_FAULTS its text names file, row, column, what stood there, the cure
  *  gives LW_OK · LW_NOT_READ · LW_TOO_MANY · LW_NO_MEMORY · LW_FAULTS
- *  note  lw_tables is some 700 KB of plain values: keep it static or on the heap, not on a small stack. */
+ *  note  lw_tables is some 850 KB of plain values: keep it static or on the heap, not on a small stack. */
 lw_status lw_tables_read(const char *directory, lw_tables *tables, lw_error *error);
 
 /** The CSV text of one table in effect, as it stands in its file.
@@ -328,6 +334,9 @@ bool lw_tables_limit_applies(const lw_tables *tables, const lw_limit_row *row, i
 
 /** True when one of the "|"-separated slugs of `list` is `slug`: for hazards' `when`, limits' `only_if`. */
 bool lw_tables_listed(const char *list, const char *slug);
+
+/** The first row of a format, or -1. */
+int lw_tables_format_index(const lw_tables *tables, const char *format);
 
 /** "seen", "memory", "derived", "proposal" or "practice". */
 const char *lw_seen_word(lw_seen seen);

@@ -34,8 +34,8 @@ lw_strip lw_situation_strip(const lw_wall *wall, const lw_tables *tables, const 
                             lw_at at) {
   lw_format format;
   lw_wall now;
-  lw_format_read(tables, wall->format, &format);
-  lw_situation_wall(wall, &format, situation, &now);
+  lw_format_read_of(tables, situation->set, &format);
+  lw_situation_wall(wall, &format, situation, &now, NULL);
   lw_check_context context = {&now, &format, situation->kind, isfinite(situation->water_depth_m)};
   return strip_of(&context, at == LW_AT_PAD ? &situation->pad : &situation->base, at);
 }
@@ -50,7 +50,9 @@ static void by_theory(const lw_check_context *context, const lw_stage *stage, lw
     return;
   }
   bool net = context->wall->method.bearing_on == LW_BEARING_NET;
-  check->resistance = lw_known(net ? bearing.net_kpa : bearing.ultimate_kpa);
+  double times = lw_format_times(context->format, context->kind, LW_NEED_BEARING_RESISTANCE,
+                                 LW_NEED_BEARING_RESISTANCE_TIMES);
+  check->resistance = lw_known(times * (net ? bearing.net_kpa : bearing.ultimate_kpa));
   check->demand = lw_known(stage->contact.greatest_kpa - (net ? strip.overburden_kpa : 0.0));
   if (check->demand.value <= 1e-9) {
     check->holds = LW_HOLDS;

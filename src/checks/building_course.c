@@ -13,14 +13,14 @@ static const lw_format_row *asked_by(const lw_format *format, const lw_format *o
 }
 
 void lw_building_site_make(const lw_wall *wall, const lw_tables *tables, lw_building_site *site) {
-  lw_format format, own;
-  lw_format_read(tables, wall->format, &format);
+  lw_format_family family, own;
+  lw_format_read(tables, wall->format, &family);
   lw_format_read(tables, "lowwall", &own);
   site->tables = tables;
   site->wall = *wall;
-  lw_format_apply(&format, LW_UNUSUAL, &site->wall.site);
-  site->sliding = asked_by(&format, &own, LW_NEED_SLIDING);
-  site->overturning = asked_by(&format, &own, LW_NEED_OVERTURNING);
+  lw_format_apply(&family.set[0], LW_UNUSUAL, &site->wall, NULL);
+  site->sliding = asked_by(&family.set[0], &own.set[0], LW_NEED_SLIDING);
+  site->overturning = asked_by(&family.set[0], &own.set[0], LW_NEED_OVERTURNING);
 }
 
 lw_status lw_building_fill(const lw_building_site *site, const lw_plant *plant, int i,

@@ -120,7 +120,7 @@ void lw_contact_solve(const lw_wall *wall, const lw_contact_terms *terms, lw_for
   double width = terms->rear_m - terms->front_m, pressed = width;
   int at = forces->count++;
   for (int round = 0; round < UPLIFT_ROUNDS; round++) {
-    forces->force[at] = uplift_over(wall, terms, pressed);
+    lw_forces_put(forces, at, uplift_over(wall, terms, pressed));
     lw_contact_balance(&wall->method, terms, forces, contact);
     double next = pressed_length(&wall->method, contact);
     if (fabs(next - pressed) <= 1e-12 * width) return;

@@ -3,7 +3,38 @@
 
 #include <assert.h>
 
+/* Forces come in here, each with the partial factor of its source. */
+
+/* No default: whoever adds a kind says whose factor it takes. */
+static double factor_of(const lw_factors *factors, lw_force_kind kind) {
+  if (!factors->factored) return 1.0;
+  switch (kind) {
+  case LW_FORCE_PART: return factors->wall_weight;
+  case LW_FORCE_SOIL_ON_WALL: return factors->soil_weight;
+  case LW_FORCE_SURCHARGE_ON_WALL: return factors->surcharge_on_wall;
+  case LW_FORCE_THRUST: return factors->earth_pressure;
+  case LW_FORCE_SURCHARGE_THRUST: return factors->variable;
+  case LW_FORCE_WATER:
+  case LW_FORCE_UPLIFT: return factors->water;
+  case LW_FORCE_FRONT_WATER: return factors->front_water;
+  case LW_FORCE_PEOPLE:
+  case LW_FORCE_CAP_LOAD: return factors->variable_on_wall;
+  /* An earthquake is an extreme situation, and its own action takes no factor there. */
+  case LW_FORCE_SEISMIC_THRUST:
+  case LW_FORCE_INERTIA:
+  case LW_FORCE_SEISMIC_WATER: return 1.0;
+  }
+  return 1.0;
+}
+
+void lw_forces_put(lw_forces *forces, int index, lw_force force) {
+  assert(index >= 0 && index < LW_FORCE_MAX);
+  force.factor = factor_of(&forces->factors, force.kind);
+  force.horizontal_kn_per_m *= force.factor;
+  force.vertical_kn_per_m *= force.factor;
+  forces->force[index] = force;
+}
+
 void lw_forces_add(lw_forces *forces, lw_force force) {
-  assert(forces->count < LW_FORCE_MAX);
-  forces->force[forces->count++] = force;
+  lw_forces_put(forces, forces->count++, force);
 }

@@ -1,22 +1,61 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "stage.h"
+#include "format.h"
 
 #include <math.h>
+#include <string.h>
 
 static const char *const QUANTITY[LW_NEED_COUNT] = {
-    [LW_NEED_SLIDING] = "sliding",
-    [LW_NEED_SLIDING_WITH_PASSIVE] = "sliding-with-passive",
-    [LW_NEED_OVERTURNING] = "overturning",
-    [LW_NEED_COMPRESSION] = "compression",
-    [LW_NEED_BEARING_THEORY] = "bearing-theory",
-    [LW_NEED_BEARING_PRESUMPTIVE] = "bearing-presumptive",
-    [LW_NEED_PASSIVE_AS] = "passive-as",
-    [LW_NEED_FRICTION] = "friction",
-    [LW_NEED_COHESION] = "cohesion",
+#define LW_NEED_NAME(name, quantity) [LW_NEED_##name] = quantity,
+    LW_NEEDS(LW_NEED_NAME)
+#undef LW_NEED_NAME
 };
 
-void lw_format_read(const lw_tables *tables, const char *name, lw_format *format) {
-  for (int i = 0; i < LW_NEED_COUNT; i++) format->row[i] = lw_tables_format(tables, name, QUANTITY[i]);
+/* A row "includes-NAME" takes the set NAME in. */
+static const char INCLUDES[] = "includes-";
+
+static const char *included(const lw_format_row *row) {
+  bool includes = strncmp(row->quantity, INCLUDES, sizeof INCLUDES - 1) == 0;
+  return includes ? row->quantity + sizeof INCLUDES - 1 : NULL;
+}
+
+static void take_row(const lw_format_row *row, lw_format *set) {
+  set->any = row;
+  for (int i = 0; i < LW_NEED_COUNT; i++)
+    if (strcmp(row->quantity, QUANTITY[i]) == 0) set->row[i] = row;
+}
+
+static void read_set(const lw_tables *tables, const char *slug, lw_format *set) {
+  *set = (lw_format){0};
+  for (int i = 0; i < tables->format_count; i++) {
+    const lw_format_row *row = &tables->format[i];
+    const char *part = included(row);
+    if (strcmp(row->format, slug) == 0) take_row(row, set);
+    if (part && strcmp(part, slug) == 0) set->part = true;
+  }
+}
+
+/* The name as the table writes it. */
+static const char *slug_of(const lw_tables *tables, const char *name) {
+  int i = lw_tables_format_index(tables, name);
+  return i < 0 ? name : tables->format[i].format;
+}
+
+void lw_format_read(const lw_tables *tables, const char *name, lw_format_family *family) {
+  const char *slug = slug_of(tables, name);
+  family->count = 1;
+  read_set(tables, slug, &family->set[0]);
+  for (int i = 0; i < tables->format_count && family->count < LW_SETS_MAX; i++) {
+    const lw_format_row *row = &tables->format[i];
+    const char *part = included(row);
+    if (!part || strcmp(row->format, slug) != 0) continue;
+    lw_format *set = &family->set[family->count++];
+    read_set(tables, part, set);
+    set->part = false;
+  }
+}
+
+void lw_format_read_of(const lw_tables *tables, const lw_format_row *row, lw_format *format) {
+  read_set(tables, row ? row->format : "", format);
 }
 
 lw_number lw_format_value(const lw_format_row *row, lw_situation_kind kind) {
@@ -27,27 +66,26 @@ lw_number lw_format_value(const lw_format_row *row, lw_situation_kind kind) {
   return (lw_number){.value = value, .known = !isnan(value)};
 }
 
-static void weaken(lw_soil *soil, double friction_factor, double cohesion_factor) {
-  soil->friction_rad = atan(tan(soil->friction_rad) / friction_factor);
-  soil->cohesion_kpa /= cohesion_factor;
-}
-
-void lw_format_apply(const lw_format *format, lw_situation_kind kind, lw_site *site) {
-  lw_number friction = lw_format_value(format->row[LW_NEED_FRICTION], kind);
-  lw_number cohesion = lw_format_value(format->row[LW_NEED_COHESION], kind);
-  double on_friction = friction.known ? friction.value : 1.0,
-         on_cohesion = cohesion.known ? cohesion.value : 1.0;
-  /* Dividing by one still costs the last bit of an angle: a lumped set leaves the soil as it is. */
-  if (fabs(on_friction - 1.0) < 1e-12 && fabs(on_cohesion - 1.0) < 1e-12) return;
-  for (int i = 0; i < site->soil_count; i++) weaken(&site->soil[i], on_friction, on_cohesion);
-  weaken(&site->footing, on_friction, on_cohesion);
-  site->base_friction /= on_friction;
-  site->pad_friction /= on_friction;
-  site->base_adhesion_kpa /= on_cohesion;
+bool lw_format_asks(const lw_format *format) {
+  for (int i = 0; i < LW_NEED_PASSIVE_AS; i++)
+    if (format->row[i]) return true;
+  return false;
 }
 
 bool lw_format_passive_off_push(const lw_format *format, const lw_method *method) {
   if (method->passive_as_given) return method->passive_as == LW_PASSIVE_OFF_PUSH;
   lw_number as = lw_format_value(format->row[LW_NEED_PASSIVE_AS], LW_USUAL);
   return as.known && as.value > 0.5;
+}
+
+bool lw_format_decides(const lw_format *format) {
+  lw_number decides = lw_format_value(format->row[LW_NEED_DECIDES], LW_USUAL);
+  return !decides.known || decides.value > 0.5;
+}
+
+void lw_format_restrain(const lw_format *format, lw_check *check) {
+  bool from_memory = !lw_format_decides(format);
+  if (!check->counts || check->holds != LW_HOLDS || (!from_memory && !format->part)) return;
+  check->holds = LW_CANNOT_SHOW;
+  check->reason = from_memory ? LW_REASON_NOT_FOR_DECISIONS : LW_REASON_PART_OF_FORMAT;
 }

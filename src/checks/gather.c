@@ -109,6 +109,7 @@ static void add_cap_loads(const lw_site *site, const lw_section *section, lw_for
 void lw_forces_gather(const lw_wall *wall, const lw_section *section, const lw_push *push,
                       const lw_actions *actions, lw_forces *forces) {
   forces->count = 0;
+  forces->factors = actions->factors;
   add_weights(section, forces);
   lw_soil_on_wall(wall, section, &push->back, forces);
   add_surcharge_on_wall(wall, &push->back, forces);

@@ -88,27 +88,25 @@ static double moment_more(const lw_stage *stage) {
   return fmax(raised - moment, 0.0) * cos(t->angle_rad);
 }
 
-static void raise_push(const lw_wall *wall, const lw_tables *tables, const lw_situations *situations,
-                       lw_narrow *n) {
+static void raise_push(const lw_situations *situations, lw_narrow *n) {
   const lw_situation *s = drained(situations);
   const lw_check *check = s ? overturning_of(s) : NULL;
-  lw_format format;
   if (!check || s->base.status != LW_OK || !check->has.known || !check->demand.known) return;
-  lw_format_read(tables, wall->format, &format);
   n->raised_known = true;
   n->raised_height_m = RAISED * s->base.back.plane.height_m;
   n->overturning = n->raised = *check;
-  n->raised.demand = lw_known(check->demand.value + moment_more(&s->base));
+  double factor = s->factors.factored ? s->factors.earth_pressure : 1.0;
+  n->raised.demand = lw_known(check->demand.value + factor * moment_more(&s->base));
   n->raised.has = lw_known(check->resistance.value / n->raised.demand.value);
-  lw_check_weigh(&n->raised, format.row[LW_NEED_OVERTURNING], s->kind);
+  lw_check_weigh(&n->raised, check->by, s->kind);
 }
 
 static bool is_bed(const lw_case *c) {
   return c->site_behind.origin != LW_ABSENT && c->site_behind.value == LW_BEHIND_BED;
 }
 
-void lw_narrow_run(const lw_case *c, const lw_wall *wall, const lw_tables *tables,
-                   const lw_situations *situations, lw_narrow *narrow) {
+void lw_narrow_run(const lw_case *c, const lw_wall *wall, const lw_situations *situations,
+                   lw_narrow *narrow) {
   const lw_soil *soil = weakest(&wall->site);
   *narrow = (lw_narrow){.shown = false};
   if (c->bed_width.origin != LW_GIVEN || !is_bed(c)) return;
@@ -122,5 +120,5 @@ void lw_narrow_run(const lw_case *c, const lw_wall *wall, const lw_tables *table
                   narrow->bed_width_m < narrow->wedge_width_m;
   if (!narrow->shown) return;
   for (int i = 0; i < LW_NARROW_COUNT; i++) fill_in((lw_narrow_method)i, narrow, &narrow->value[i]);
-  raise_push(wall, tables, situations, narrow);
+  raise_push(situations, narrow);
 }

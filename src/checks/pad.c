@@ -29,8 +29,9 @@ static lw_force pad_weight(const lw_pad *pad, double width_m, double middle_m) {
 /* The pad's stone within a width, and what an earthquake makes of it. */
 static void put_pad(const lw_wall *wall, double width_m, double middle_m, int at, lw_forces *forces) {
   lw_force weight = pad_weight(&wall->site.pad, width_m, middle_m);
-  forces->force[at] = weight;
-  if (lw_seismic_acts(&wall->site)) forces->force[at + 1] = lw_seismic_inertia(&wall->site, &weight, 2);
+  lw_forces_put(forces, at, weight);
+  if (lw_seismic_acts(&wall->site))
+    lw_forces_put(forces, at + 1, lw_seismic_inertia(&wall->site, &weight, 2));
 }
 
 static void press_evenly(lw_contact *contact, double width_m) {

@@ -11,7 +11,6 @@ enum { CONTACTS = LW_COURSE_MAX + 2, BASE = 0, PAD = 1, FIRST_JOINT = 2 };
 
 /* Pushes on every contact; situations with the same water and soil share them. */
 typedef struct pushes {
-  bool again;      /* they are not known yet for the situation in hand */
   int joint_count; /* the joint under the cap included */
   lw_section above[LW_COURSE_MAX + 1];
   lw_push push[CONTACTS + 1];
@@ -19,11 +18,14 @@ typedef struct pushes {
 
 typedef struct run {
   const lw_contact_name *only; /* NULL: every contact */
-  const lw_wall *wall; /* factored, and with the water of this situation */
+  const lw_wall *wall;         /* its strengths factored, and with the water of this situation */
   const lw_check_context *context;
   const pushes *pushes;
   lw_situation *situation;
-  bool shown; /* its stages are the ones that reports show */
+  lw_factors factors; /* in hand */
+  bool any;
+  lw_check gravest; /* under this set, and the factors it came about with */
+  lw_factors of_gravest;
 } run;
 
 static bool asked(const lw_contact_name *only, lw_at at, int joint) {
@@ -37,14 +39,12 @@ static bool asked_joint(const lw_contact_name *only, const lw_section *section, 
 }
 
 /* The base's wedge is searched; pad and joints whose planes are the same figure take it at their own size. */
-static void find_pushes(const lw_wall *wall, const lw_contact_name *only, pushes *all,
-                        const lw_working *working) {
+static void find_pushes(const lw_wall *wall, const lw_contact_name *only, pushes *all) {
   int courses = wall->section.course_count;
   all->joint_count = 0;
   if (!wall->section.known) return;
-  lw_working_heading(working, "Push on the base");
   lw_push *base = only && only->at != LW_AT_BASE ? NULL : &all->push[BASE];
-  if (base) lw_push_find(wall, &wall->section, 0.0, NULL, base, working);
+  if (base) lw_push_find(wall, &wall->section, 0.0, NULL, base, NULL);
   if (wall->site.pad.thickness_m > 0.0 && asked(only, LW_AT_PAD, 0))
     lw_push_find(wall, &wall->section, wall->site.pad.thickness_m, base, &all->push[PAD], NULL);
   all->joint_count = courses > 0 ? courses - 1 + (wall->section.has_cap ? 1 : 0) : 0;
@@ -55,7 +55,7 @@ static void find_pushes(const lw_wall *wall, const lw_contact_name *only, pushes
   }
 }
 
-static void keep(lw_situation *situation, const lw_check *check) {
+static void keep_graver(lw_situation *situation, const lw_check *check) {
   for (int i = 0; i < situation->check_count; i++) {
     lw_check *old = &situation->check[i];
     if (old->kind != check->kind || old->at != check->at || old->joint != check->joint) continue;
@@ -65,30 +65,40 @@ static void keep(lw_situation *situation, const lw_check *check) {
   situation->check[situation->check_count++] = *check;
 }
 
-static void check_base(const run *r, const lw_stage *stage) {
+static void keep(run *r, lw_check *check) {
+  check->factored = r->factors.factored;
+  lw_format_restrain(r->context->format, check);
+  keep_graver(r->situation, check);
+  if (r->any && !lw_check_graver(check, &r->gravest)) return;
+  r->any = true;
+  r->gravest = *check;
+  r->of_gravest = r->factors;
+}
+
+static void check_base(run *r, const lw_stage *stage) {
   lw_check checks[] = {lw_check_sliding(r->context, stage, LW_AT_BASE, 0),
                        lw_check_overturning(r->context, stage, LW_AT_BASE, 0),
                        lw_check_compression(r->context, stage, LW_AT_BASE, 0),
                        lw_check_bearing(r->context, stage, LW_AT_BASE)};
-  for (size_t i = 0; i < sizeof checks / sizeof checks[0]; i++) keep(r->situation, &checks[i]);
+  for (size_t i = 0; i < sizeof checks / sizeof checks[0]; i++) keep(r, &checks[i]);
 }
 
-static void check_pad(const run *r, const lw_stage *stage) {
+static void check_pad(run *r, const lw_stage *stage) {
   if (stage->status != LW_OK && stage->reason == LW_REASON_NO_PAD) return;
   lw_check checks[] = {lw_check_sliding(r->context, stage, LW_AT_PAD, 0),
                        lw_check_bearing(r->context, stage, LW_AT_PAD)};
-  for (size_t i = 0; i < sizeof checks / sizeof checks[0]; i++) keep(r->situation, &checks[i]);
+  for (size_t i = 0; i < sizeof checks / sizeof checks[0]; i++) keep(r, &checks[i]);
 }
 
-static void check_joint(const run *r, const lw_stage *stage, int joint) {
+static void check_joint(run *r, const lw_stage *stage, int joint) {
   lw_check checks[] = {lw_check_sliding(r->context, stage, LW_AT_JOINT, joint),
                        lw_check_overturning(r->context, stage, LW_AT_JOINT, joint),
                        lw_check_compression(r->context, stage, LW_AT_JOINT, joint)};
-  for (size_t i = 0; i < sizeof checks / sizeof checks[0]; i++) keep(r->situation, &checks[i]);
+  for (size_t i = 0; i < sizeof checks / sizeof checks[0]; i++) keep(r, &checks[i]);
 }
 
 /* A bonded cap is held by a glue nobody tested: that is said, and does not count either way. */
-static void check_cap(const run *r, const lw_stage *stage) {
+static void check_cap(run *r, const lw_stage *stage) {
   lw_check checks[] = {lw_check_sliding(r->context, stage, LW_AT_CAP, 0),
                        lw_check_overturning(r->context, stage, LW_AT_CAP, 0)};
   for (size_t i = 0; i < sizeof checks / sizeof checks[0]; i++) {
@@ -96,7 +106,7 @@ static void check_cap(const run *r, const lw_stage *stage) {
       lw_check_not_shown(&checks[i], LW_REASON_RELIES_ON_BOND);
       checks[i].counts = false;
     }
-    keep(r->situation, &checks[i]);
+    keep(r, &checks[i]);
   }
 }
 
@@ -112,20 +122,17 @@ static void note_joint(const lw_stage *stage, double height_m, lw_joint *joint) 
                       .contact = stage->contact};
 }
 
-static void run_joints(const run *r, const lw_actions *actions, bool first) {
-  const lw_section *section = &r->wall->section;
+static void check_joints(run *r, const lw_actions *actions) {
   lw_stage stage;
   for (int i = 0; i < r->pushes->joint_count; i++) {
-    bool under_cap = section->has_cap && i == r->pushes->joint_count - 1;
-    if (!asked_joint(r->only, section, i + 1)) continue;
+    bool under_cap = r->wall->section.has_cap && i == r->pushes->joint_count - 1;
+    if (!asked_joint(r->only, &r->wall->section, i + 1)) continue;
     lw_stage_above(r->wall, &r->pushes->above[i], &r->pushes->push[FIRST_JOINT + i], actions, &stage);
-    if (first) note_joint(&stage, section->part[i + 1].bottom_m, &r->situation->joint[i]);
     if (under_cap)
       check_cap(r, &stage);
     else
       check_joint(r, &stage, i + 1);
   }
-  if (first) r->situation->joint_count = r->pushes->joint_count;
 }
 
 /* A wall that is dug away under its front edge rests on nothing that is known. */
@@ -135,48 +142,78 @@ static void undermine(const run *r, lw_stage *stage) {
   stage->reason = LW_REASON_UNDERMINED;
 }
 
-static void run_base(const run *r, const lw_actions *actions, bool first) {
-  lw_stage stage;
-  lw_stage_base(r->wall, &r->pushes->push[BASE], actions, &stage);
-  undermine(r, &stage);
-  check_base(r, &stage);
-  if (first) r->situation->base = stage;
+static void stage_base(const run *r, const lw_actions *actions, lw_stage *stage) {
+  lw_stage_base(r->wall, &r->pushes->push[BASE], actions, stage);
+  undermine(r, stage);
 }
 
-static void run_pad(const run *r, const lw_actions *actions, bool first) {
-  lw_stage stage;
-  lw_stage_pad(r->wall, &r->pushes->push[PAD], actions, &stage);
-  undermine(r, &stage);
-  check_pad(r, &stage);
-  if (first) r->situation->pad = stage;
+static void stage_pad(const run *r, const lw_actions *actions, lw_stage *stage) {
+  lw_stage_pad(r->wall, &r->pushes->push[PAD], actions, stage);
+  undermine(r, stage);
 }
 
-static void run_variant(const run *r, const lw_actions *actions, bool first) {
-  if (asked(r->only, LW_AT_BASE, 0)) run_base(r, actions, first);
-  if (asked(r->only, LW_AT_PAD, 0)) run_pad(r, actions, first);
-  run_joints(r, actions, first);
+static void run_variant(run *r, const lw_actions *actions) {
+  lw_stage stage;
+  if (asked(r->only, LW_AT_BASE, 0)) {
+    stage_base(r, actions, &stage);
+    check_base(r, &stage);
+  }
+  if (asked(r->only, LW_AT_PAD, 0)) {
+    stage_pad(r, actions, &stage);
+    check_pad(r, &stage);
+  }
+  check_joints(r, actions);
 }
 
 /* The downward part of people and the load on a cap may be missing while the rest is there. */
-static void run_variants(const run *r, const lw_actions *actions) {
+static void run_variants(run *r, const lw_actions *actions) {
   lw_actions lighter = *actions;
   bool cap_load = false;
   for (int i = 0; i < r->wall->site.load_count; i++)
     cap_load = cap_load || r->wall->site.load[i].kind == LW_LOAD_CAP;
-  run_variant(r, actions, r->shown);
+  run_variant(r, actions);
   if (actions->people_down_kn_per_m > 0.0) {
     lighter.people_down_kn_per_m = 0.0;
-    run_variant(r, &lighter, false);
+    run_variant(r, &lighter);
   }
   if (!cap_load) return;
   lighter.cap_load = false;
-  run_variant(r, &lighter, false);
+  run_variant(r, &lighter);
   lighter.people_down_kn_per_m = actions->people_down_kn_per_m;
-  if (actions->people_down_kn_per_m > 0.0) run_variant(r, &lighter, false);
+  if (actions->people_down_kn_per_m > 0.0) run_variant(r, &lighter);
+}
+
+/* Every source of load favourable and unfavourable, as far as that makes a difference. */
+static void run_leanings(run *r, const lw_actions *actions) {
+  lw_factors factors[LW_LEANINGS];
+  int count = lw_format_factors(r->context->format, r->context->kind, r->wall, factors);
+  for (int i = 0; i < count; i++) {
+    lw_actions with = *actions;
+    with.factors = r->factors = factors[i];
+    run_variants(r, &with);
+  }
+}
+
+/* The stages that the reports show: with all loads there, under the factors of the gravest check. */
+static void record(const run *r, const lw_actions *actions) {
+  lw_situation *s = r->situation;
+  const lw_section *section = &r->wall->section;
+  lw_actions with = *actions;
+  lw_stage stage;
+  with.factors = s->factors = r->of_gravest;
+  s->set = r->context->format->any;
+  if (asked(r->only, LW_AT_BASE, 0)) stage_base(r, &with, &s->base);
+  if (asked(r->only, LW_AT_PAD, 0)) stage_pad(r, &with, &s->pad);
+  s->joint_count = r->pushes->joint_count;
+  for (int i = 0; i < s->joint_count; i++) {
+    if (!asked_joint(r->only, section, i + 1)) continue;
+    lw_stage_above(r->wall, &r->pushes->above[i], &r->pushes->push[FIRST_JOINT + i], &with, &stage);
+    note_joint(&stage, section->part[i + 1].bottom_m, &s->joint[i]);
+  }
 }
 
 /* Without a block depth no check can be shown, and each says so. */
-static void run_unknown(const run *r) {
+static void run_unknown(run *r) {
   lw_stage stage = {.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_DEPTH};
   check_base(r, &stage);
   r->situation->base = stage;
@@ -192,6 +229,8 @@ static void start(const lw_situation_plan *plan, lw_situation *situation) {
   situation->people_down_kn_per_m = plan->actions.people_down_kn_per_m;
   situation->people_out_kn_per_m = plan->actions.people_out_kn_per_m;
   situation->joint_count = situation->check_count = 0;
+  situation->set = NULL;
+  situation->factors = (lw_factors){0};
 }
 
 /* The ways in which an earthquake may act: weight made lighter or heavier, wet ground with its water or the
@@ -215,52 +254,96 @@ static int ways_of(const lw_wall *wall, const lw_situation_plan *plan, lw_seismi
 static bool same_push(const lw_format *format, const lw_situation_plan *a, const lw_situation_plan *b) {
   bool same_water = a->water_depth_m <= b->water_depth_m && a->water_depth_m >= b->water_depth_m;
   bool shaken = a->name == LW_SITUATION_EARTHQUAKE || b->name == LW_SITUATION_EARTHQUAKE;
-  return same_water && !shaken && (a->kind == b->kind || !format->row[LW_NEED_FRICTION]);
+  return same_water && !shaken && lw_format_same_ground(format, a->kind, b->kind);
 }
 
-static void follow(const lw_wall *wall, const lw_format *format, const lw_situation_plan *plan, pushes *all,
-                   lw_situation *situation, const lw_working *working) {
+/* What all sets of one run of situations share. */
+typedef struct follow {
+  const lw_wall *wall;
+  const lw_contact_name *only;
+  const lw_situation_plan *plan;
+  int count;
+  lw_situation *situation;
+  lw_check gravest[LW_SITUATION_COUNT]; /* of the sets before */
+} follow;
+
+/* The way that is shown comes last: its pushes are then at hand. */
+static void follow_plan(follow *f, const lw_format *format, int i, pushes *all, bool again, bool first) {
+  const lw_situation_plan *plan = &f->plan[i];
+  lw_wall now;
+  lw_check_context context = {&now, format, plan->kind, isfinite(plan->water_depth_m)};
+  run r = {.only = f->only, .wall = &now, .context = &context, .pushes = all, .situation = &f->situation[i]};
   lw_seismic way[WAYS];
-  int ways = ways_of(wall, plan, way);
-  start(plan, situation);
-  situation->seismic = way[0];
-  for (int i = 0; i < ways; i++) {
-    lw_wall now;
-    lw_check_context context = {&now, format, plan->kind, isfinite(plan->water_depth_m)};
-    run r = {NULL, &now, &context, all, situation, i == 0};
-    lw_situation_wall(wall, format, situation, &now);
-    now.site.seismic = way[i];
-    if (all->again) find_pushes(&now, NULL, all, i == 0 ? working : NULL);
-    if (wall->section.known)
-      run_variants(&r, &plan->actions);
+  for (int w = ways_of(f->wall, plan, way) - 1; w >= 0; w--) {
+    r.situation->seismic = way[w];
+    lw_situation_wall(f->wall, format, r.situation, &now, NULL);
+    if (again) find_pushes(&now, f->only, all);
+    if (f->wall->section.known)
+      run_leanings(&r, &plan->actions);
     else
       run_unknown(&r);
+  }
+  if (!f->wall->section.known || (!first && !lw_check_graver(&r.gravest, &f->gravest[i]))) return;
+  f->gravest[i] = r.gravest;
+  record(&r, &plan->actions);
+}
+
+static void follow_set(follow *f, const lw_format *format, bool first) {
+  pushes all;
+  int pushed_for = -1;
+  for (int i = 0; i < f->count; i++) {
+    bool again = pushed_for < 0 || !same_push(format, &f->plan[pushed_for], &f->plan[i]);
+    follow_plan(f, format, i, &all, again, first);
+    if (again) pushed_for = i;
+  }
+}
+
+static void follow_all(follow *f, const lw_format_family *family) {
+  bool first = true;
+  for (int i = 0; i < f->count; i++) start(&f->plan[i], &f->situation[i]);
+  for (int i = 0; i < family->count; i++) {
+    /* What asks for nothing is run only where nothing else is there. */
+    if (family->count > 1 && !lw_format_asks(&family->set[i])) continue;
+    follow_set(f, &family->set[i], first);
+    first = false;
+  }
+}
+
+/* The steps to the push that is shown. Where it is that of the situation before, nothing new is said. */
+static void tell_push(const lw_wall *wall, const lw_tables *tables, const lw_situation *s,
+                      const lw_working *working) {
+  lw_format format;
+  lw_push push;
+  lw_wall now;
+  lw_format_read_of(tables, s->set, &format);
+  lw_working_heading(working, "Push on the base");
+  lw_situation_wall(wall, &format, s, &now, working);
+  lw_push_find(&now, &now.section, 0.0, NULL, &push, working);
+}
+
+static void tell_pushes(const lw_wall *wall, const lw_tables *tables, const lw_situation_plan *plan,
+                        const lw_situations *situations, const lw_working *working) {
+  for (int i = 0; i < situations->count; i++) {
+    const lw_situation *s = &situations->situation[i], *before = s - 1;
+    lw_format format;
+    lw_format_read_of(tables, s->set, &format);
+    lw_working_heading(working, lw_situation_sentence(s->name));
+    bool same = i > 0 && s->set == before->set && same_push(&format, &plan[i - 1], &plan[i]);
+    if (wall->section.known && !same) tell_push(wall, tables, s, working);
   }
 }
 
 void lw_situations_follow(const lw_wall *wall, const lw_tables *tables, const lw_situation_plan *plan,
                           lw_situations *situations, const lw_working *working) {
-  pushes all;
-  lw_format format;
-  int pushed_for = -1;
-  lw_format_read(tables, wall->format, &format);
-  for (int i = 0; i < situations->count; i++) {
-    all.again = pushed_for < 0 || !same_push(&format, &plan[pushed_for], &plan[i]);
-    lw_working_heading(working, lw_situation_sentence(plan[i].name));
-    follow(wall, &format, &plan[i], &all, &situations->situation[i], working);
-    if (all.again) pushed_for = i;
-  }
+  lw_format_family family;
+  follow f = {.wall = wall, .plan = plan, .count = situations->count, .situation = situations->situation};
+  lw_format_read(tables, wall->format, &family);
+  follow_all(&f, &family);
+  if (working) tell_pushes(wall, tables, plan, situations, working);
 }
 
-void lw_situation_contact(const lw_wall *wall, const lw_format *format, const lw_situation_plan *plan,
+void lw_situation_contact(const lw_wall *wall, const lw_format_family *family, const lw_situation_plan *plan,
                           const lw_contact_name *only, lw_situation *situation) {
-  pushes all;
-  lw_wall now;
-  lw_check_context context = {&now, format, plan->kind, isfinite(plan->water_depth_m)};
-  run r = {only, &now, &context, &all, situation, true};
-  start(plan, situation);
-  situation->seismic = (lw_seismic){0};
-  lw_situation_wall(wall, format, situation, &now);
-  find_pushes(&now, only, &all, NULL);
-  if (wall->section.known) run_variants(&r, &plan->actions);
+  follow f = {.wall = wall, .only = only, .plan = plan, .count = 1, .situation = situation};
+  follow_all(&f, family);
 }

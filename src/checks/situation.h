@@ -31,7 +31,7 @@ bool lw_plan_trench(const lw_wall *wall, const lw_tables *tables, lw_situation_p
 /* The wall as it stands in a situation: the water behind it, what is dug away in front, and the strengths of
  * the ground as the format takes them in situations of that kind. */
 void lw_situation_wall(const lw_wall *wall, const lw_format *format, const lw_situation *situation,
-                       lw_wall *now);
+                       lw_wall *now, const lw_working *working);
 
 /* What a trench in front takes away from the support of the wall. */
 void lw_trench_open(lw_wall *now);
@@ -44,7 +44,7 @@ typedef struct lw_contact_name {
 
 /* One contact alone under a plan, for a search: its checks, and its stage or joint; nothing else of the
  * situation is filled in. */
-void lw_situation_contact(const lw_wall *wall, const lw_format *format, const lw_situation_plan *plan,
+void lw_situation_contact(const lw_wall *wall, const lw_format_family *family, const lw_situation_plan *plan,
                           const lw_contact_name *only, lw_situation *situation);
 
 /* Run every plan on the wall; situations->count says how many there are. */

@@ -40,8 +40,18 @@ bool lw_situations_governing(const lw_situations *situations, int *situation, in
   return worst != NULL;
 }
 
+static bool anything_counts(const lw_situations *situations) {
+  for (int s = 0; s < situations->count; s++) {
+    const lw_situation *at = &situations->situation[s];
+    for (int i = 0; at->decides && i < at->check_count; i++)
+      if (at->check[i].counts) return true;
+  }
+  return false;
+}
+
 lw_holds lw_situations_stand(const lw_situations *situations) {
   int s = 0, c = 0;
-  if (!lw_situations_governing(situations, &s, &c)) return LW_HOLDS;
+  if (!lw_situations_governing(situations, &s, &c))
+    return anything_counts(situations) ? LW_HOLDS : LW_CANNOT_SHOW;
   return situations->situation[s].check[c].holds;
 }

@@ -27,9 +27,14 @@ lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage
   }
   bool passive = stage->passive_kn_per_m > 0.0;
   bool off_push = lw_format_passive_off_push(context->format, &context->wall->method);
-  double push = stage->contact.horizontal_kn_per_m - (passive && off_push ? stage->passive_kn_per_m : 0.0);
-  double holds = friction_of(context->wall, &stage->contact, at);
-  if (passive && !off_push) holds += stage->passive_kn_per_m;
+  double in_front =
+      stage->passive_kn_per_m * lw_format_times(context->format, context->kind, LW_NEED_PASSIVE_RESISTANCE,
+                                                LW_NEED_PASSIVE_RESISTANCE_TIMES);
+  double push = stage->contact.horizontal_kn_per_m - (passive && off_push ? in_front : 0.0);
+  double holds = friction_of(context->wall, &stage->contact, at) *
+                 lw_format_times(context->format, context->kind, LW_NEED_SLIDING_RESISTANCE,
+                                 LW_NEED_SLIDING_RESISTANCE_TIMES);
+  if (passive && !off_push) holds += in_front;
   check.demand = lw_known(fmax(push, 0.0));
   check.resistance = lw_known(holds);
   if (push <= 1e-9) {

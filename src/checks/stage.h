@@ -2,7 +2,7 @@
 #ifndef LOWWALL_CHECKS_STAGE_H
 #define LOWWALL_CHECKS_STAGE_H
 
-#include <lowwall/checks.h>
+#include "format.h"
 
 /* The push on one contact: it depends on soil and water only, so situations with the same water share it. */
 typedef struct lw_push {
@@ -19,32 +19,8 @@ typedef struct lw_push {
 typedef struct lw_actions {
   double people_down_kn_per_m, people_out_kn_per_m; /* on the front edge of the top */
   bool cap_load;                                    /* the loads of kind cap are on */
+  lw_factors factors;
 } lw_actions;
-
-/* What the format asks for, looked up once. */
-typedef enum lw_need {
-  LW_NEED_SLIDING,
-  LW_NEED_SLIDING_WITH_PASSIVE,
-  LW_NEED_OVERTURNING,
-  LW_NEED_COMPRESSION,
-  LW_NEED_BEARING_THEORY,
-  LW_NEED_BEARING_PRESUMPTIVE,
-  LW_NEED_PASSIVE_AS,
-  LW_NEED_FRICTION,
-  LW_NEED_COHESION,
-  LW_NEED_COUNT
-} lw_need;
-
-typedef struct lw_format {
-  const lw_format_row *row[LW_NEED_COUNT];
-} lw_format;
-
-void lw_format_read(const lw_tables *tables, const char *name, lw_format *format);
-/* The value of a row for a kind of situation: the usual one where it has none for that kind. */
-lw_number lw_format_value(const lw_format_row *row, lw_situation_kind kind);
-/* Divide the strengths of the ground by the format's material factors, the one place where that happens. */
-void lw_format_apply(const lw_format *format, lw_situation_kind kind, lw_site *site);
-bool lw_format_passive_off_push(const lw_format *format, const lw_method *method);
 
 /* like: a push found before, or NULL. Where both planes are the same figure at another size its wedge is
  * scaled instead of searched again. */
@@ -54,7 +30,9 @@ void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_d
 /* Forces on a section; uplift is added by lw_contact_solve. */
 void lw_forces_gather(const lw_wall *wall, const lw_section *section, const lw_push *push,
                       const lw_actions *actions, lw_forces *forces);
+/* Every force comes in through these two: here its partial factor is put on it. */
 void lw_forces_add(lw_forces *forces, lw_force force);
+void lw_forces_put(lw_forces *forces, int index, lw_force force);
 void lw_soil_on_wall(const lw_wall *wall, const lw_section *section, const lw_back_plane *back,
                      lw_forces *forces);
 void lw_water_on_outline(const lw_site *site, const lw_section *section, double extra_depth_m,

@@ -15,7 +15,7 @@ static const double LEAST = 1e-12; /* what holds exactly stands on the holding s
 
 typedef struct search {
   const lw_wall *wall;
-  const lw_format *format;
+  const lw_format_family *family;
   lw_contact_name contact;
   lw_situation_plan plan; /* of the blocked outlet; its water is what is searched */
   lw_situation *scratch;
@@ -33,7 +33,7 @@ static const lw_check *same_check(const lw_situation *s, const lw_check *check) 
 static const lw_check *at_depth(const search *s, double depth_m) {
   lw_situation_plan plan = s->plan;
   plan.water_depth_m = depth_m;
-  lw_situation_contact(s->wall, s->format, &plan, &s->contact, s->scratch);
+  lw_situation_contact(s->wall, s->family, &plan, &s->contact, s->scratch);
   return same_check(s->scratch, s->check);
 }
 
@@ -102,7 +102,7 @@ static void scan(const search *s, double full_m, levels *all) {
     lw_situation_plan plan = s->plan;
     all->depth_m[i] = i == 0 ? anyway : foot + (full_m - foot) * (i - 1) / LEVELS;
     plan.water_depth_m = all->depth_m[i];
-    lw_situation_contact(s->wall, s->format, &plan, &s->contact, s->scratch);
+    lw_situation_contact(s->wall, s->family, &plan, &s->contact, s->scratch);
     for (int k = 0; k < s->scratch->check_count; k++)
       all->holds[i][s->scratch->check[k].kind] = holds(&s->scratch->check[k]);
   }
@@ -141,11 +141,11 @@ static bool same_contact(const lw_check *a, const lw_check *b) {
 /* The checks of a situation stand together by contact: those of one share a scan. */
 void lw_water_limits_find(const lw_wall *wall, const lw_tables *tables, const lw_situation *blocked,
                           lw_situation *scratch, lw_water_limits *limits) {
-  lw_format format;
+  lw_format_family family;
   levels all;
   const lw_check *scanned = NULL;
-  lw_format_read(tables, wall->format, &format);
-  search s = {.wall = wall, .format = &format, .scratch = scratch};
+  lw_format_read(tables, wall->format, &family);
+  search s = {.wall = wall, .family = &family, .scratch = scratch};
   s.plan = (lw_situation_plan){.name = blocked->name,
                                .kind = blocked->kind,
                                .decides = blocked->decides,

@@ -42,5 +42,6 @@ bool lw_check_graver(const lw_check *a, const lw_check *b) {
   int ga = grade(a), gb = grade(b);
   if (ga != gb) return ga > gb;
   if (a->ratio.known && b->ratio.known) return a->ratio.value < b->ratio.value;
-  return a->ratio.known && !b->ratio.known;
+  if (a->ratio.known || b->ratio.known) return a->ratio.known;
+  return a->has.known && (!b->has.known || a->has.value < b->has.value);
 }

@@ -14,7 +14,8 @@
 #include "output.h"
 
 static const char help[] =
-    "lowwall check [--working | --json] [--tables DIR] [-o FILE] [SHEET] [ITEM=VALUE ...]\n"
+    "lowwall check [--working | --json] [--format NAME | --format all] [--tables DIR] [-o FILE] [SHEET]\n"
+    "              [ITEM=VALUE ...]\n"
     "\n"
     "Check the wall of a sheet, or the many walls of a schedule: what it is, whether it stands, who must\n"
     "sign.\n"
@@ -23,6 +24,8 @@ static const char help[] =
     "\n"
     "  --working           every step of the calculation after the report\n"
     "  --json              everything, as JSON; of a schedule an object a line\n"
+    "  --format NAME       by that set of factors, as 'method format=NAME' does: see lowwall list formats\n"
+    "  --format all        by the sheet's own set, and what governs under every other; of one wall\n"
     "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n"
     "  -o, --output FILE   write there, the whole of it or nothing; - is standard output\n"
     "  -h, --help          this page\n"
@@ -92,6 +95,15 @@ static bool eats_its_sheet(const lw_check_asked *asked) {
   return S_ISREG(out.st_mode) && in.st_dev == out.st_dev && in.st_ino == out.st_ino;
 }
 
+/* A format by name is the item of that name; there is room for it, for the option took more than one. */
+static void take_format(lw_check_asked *asked) {
+  if (asked->format == NULL) return;
+  asked->all_formats = strcmp(asked->format, "all") == 0;
+  if (asked->all_formats) return;
+  lw_print(asked->format_item, sizeof asked->format_item, "method format=%s", asked->format);
+  asked->item[asked->item_count++] = asked->format_item;
+}
+
 static bool agree(const lw_check_asked *asked) {
   if (asked->working && asked->json) {
     lw_cli_refuse("check", "bad-option: --working is text; leave out --json");
@@ -107,7 +119,8 @@ static bool agree(const lw_check_asked *asked) {
 static int read_options(int argc, char **argv, lw_check_asked *asked) {
   static const struct option options[] = {
       {"working", no_argument, NULL, 'w'}, {"json", no_argument, NULL, 'j'},
-      {"tables", required_argument, NULL, 't'}, {"output", required_argument, NULL, 'o'},
+      {"tables", required_argument, NULL, 't'},
+      {"format", required_argument, NULL, 'f'}, {"output", required_argument, NULL, 'o'},
       {"help", no_argument, NULL, 'h'}, {"version", no_argument, NULL, 'v'}, {0}};
   optind = 0;   /* glibc: begin anew, whatever was read before */
   opterr = 0;
@@ -116,6 +129,7 @@ static int read_options(int argc, char **argv, lw_check_asked *asked) {
     switch (option) {
     case 'w': asked->working = true; break;
     case 'j': asked->json = true; break;
+    case 'f': well = lw_cli_take_once("check", "--format", optarg, &asked->format); break;
     case 't': well = lw_cli_take_once("check", "--tables", optarg, &asked->tables); break;
     case 'o': well = lw_cli_take_once("check", "--output", optarg, &asked->output); break;
     case 'v': return lw_cli_version(1, argv) + 1;
@@ -124,7 +138,9 @@ static int read_options(int argc, char **argv, lw_check_asked *asked) {
     }
     if (!well) return LW_EXIT_BAD_INPUT + 1;
   }
-  return take_arguments(argc, argv, asked) && agree(asked) ? 0 : LW_EXIT_BAD_INPUT + 1;
+  if (!take_arguments(argc, argv, asked) || !agree(asked)) return LW_EXIT_BAD_INPUT + 1;
+  take_format(asked);
+  return 0;
 }
 
 void lw_check_override(const lw_check_asked *asked, lw_case *c, lw_faults *faults) {
@@ -159,6 +175,8 @@ static int finish(const lw_check_asked *asked, const lw_tables *tables, check_wo
     return lw_cli_refuse("check", "%s: %s", lw_status_slug(error.status), error.text);
   lw_remedies_find(&work->result, &work->scratch);
   lw_water_find(&work->result, &work->scratch);
+  if (asked->all_formats)
+    lw_formats_compare(&work->result.wall, tables, &work->result.formats, &work->scratch.situations);
   if (report(asked, &work->result, &text) == LW_OK)
     return lw_output_write(asked->output, &text, work->result.verdict.exit_status);
   lw_text_free(&text);
@@ -178,6 +196,9 @@ static int check_upright(const lw_check_asked *asked, const lw_tables *tables, c
 static int check_schedule(const lw_check_asked *asked, const lw_tables *tables, check_work *work) {
   if (asked->working)
     return lw_cli_refuse("check", "bad-option: --working is for one wall; %.200s is a schedule",
+                         asked->sheet);
+  if (asked->all_formats)
+    return lw_cli_refuse("check", "bad-option: --format all is for one wall; %.200s is a schedule",
                          asked->sheet);
   return lw_check_schedule(asked, tables, &work->input, &work->faults);
 }

@@ -7,6 +7,9 @@
 /* What `lowwall check` was asked. */
 typedef struct lw_check_asked {
   bool working, json;
+  bool all_formats;                /* --format all */
+  const char *format;              /* as given, or NULL */
+  char format_item[128];
   const char *tables, *output;
   const char *sheet;               /* NULL: items alone make the wall */
   int item_count;

@@ -45,6 +45,7 @@ void lw_figures_of_narrow_itself(const lw_figures *figures, const lw_narrow *nar
 void lw_figures_of_narrow_value(const lw_figures *figures, const lw_narrow_value *value);
 void lw_figures_of_water(const lw_figures *figures);
 void lw_figures_of_trench(const lw_figures *figures);
+void lw_figures_of_formats(const lw_figures *figures);
 void lw_figures_of_advice(const lw_figures *figures);
 
 #endif

@@ -34,6 +34,27 @@ static void of_joints(const lw_figures *figures, const lw_situation *s) {
   }
 }
 
+/* The partial factors in the forces of the stages that follow. */
+static void of_factors(const lw_figures *figures, const lw_situation *s) {
+  const lw_factors *f = &s->factors;
+  const struct {
+    const char *tail, *label;
+    double value;
+  } rows[] = {{"wall_weight", "factor on the weight of the wall", f->wall_weight},
+              {"soil_weight", "factor on the weight of soil on the wall", f->soil_weight},
+              {"earth_pressure", "factor on the push of the soil", f->earth_pressure},
+              {"water", "factor on water behind and uplift", f->water},
+              {"front_water", "factor on water in front", f->front_water},
+              {"variable", "factor on the push of loads behind", f->variable},
+              {"variable_on_wall", "factor on people and loads on the cap", f->variable_on_wall},
+              {"surcharge_on_wall", "factor on the load standing on the wall", f->surcharge_on_wall}};
+  lw_figures b = lw_figures_below(figures, "factors");
+  if (!f->factored) return;
+  for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
+    lw_figures_put(&b, &(lw_figure_word){rows[i].tail, rows[i].label, "", s->set ? s->set->from.source : ""},
+                   rows[i].value);
+}
+
 void lw_figures_of_situation(const lw_figures *figures, const lw_situation *s) {
   lw_figures base = lw_figures_below(figures, "base"), pad = lw_figures_below(figures, "pad");
   lw_figures_put_number(figures, &(lw_figure_word){"water_depth_m", "water behind, below the top", "m", ""},
@@ -44,6 +65,7 @@ void lw_figures_of_situation(const lw_figures *figures, const lw_situation *s) {
     lw_figures_put(figures, &(lw_figure_word){"seismic_vertical", "share of weight taken off", "", ""},
                    s->seismic.vertical);
   }
+  of_factors(figures, s);
   if (figures->result->wall.section.known && !figures->result->wall.site.backfill_refused)
     compared(figures, s);
   lw_figures_of_stage(&base, &s->base);

@@ -30,6 +30,7 @@ void lw_json_trench(json_t *root, const lw_result *result);
 void lw_json_given(json_t *root, const lw_result *result);
 void lw_json_advice(json_t *root, const lw_result *result);
 void lw_json_format(json_t *root, const lw_result *result);
+void lw_json_formats(json_t *root, const lw_result *result);
 void lw_json_method(json_t *root, const lw_result *result);
 void lw_json_sources(json_t *root, const lw_result *result);
 void lw_json_figures(json_t *root, const lw_result *result);

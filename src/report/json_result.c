@@ -53,6 +53,7 @@ lw_status lw_report_json(const lw_result *result, int indent, lw_text *out) {
   lw_json_advice(root, result);
   lw_json_given(root, result);
   lw_json_format(root, result);
+  lw_json_formats(root, result);
   lw_json_method(root, result);
   lw_json_sources(root, result);
   lw_json_figures(root, result);

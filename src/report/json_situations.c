@@ -28,6 +28,7 @@ static void add_check(json_t *list, const lw_check *check, lw_situation_kind kin
   bool all = set_numbers(entry, check);
   set_holds(entry, check);
   lw_json_set_flag(entry, "counts", check->counts);
+  lw_json_set_flag(entry, "factored", check->factored);
   lw_json_set_flag(entry, "would_move", lw_check_would_move(check));
   lw_reason reason = check->reason;
   if (reason == LW_REASON_NONE && !all) reason = LW_REASON_NO_REQUIREMENT;
@@ -100,6 +101,7 @@ static void add_situation(json_t *list, const lw_result *result, const lw_situat
     lw_json_set_double(entry, "seismic_horizontal", s->seismic.horizontal);
     lw_json_set_double(entry, "seismic_vertical", s->seismic.vertical);
   }
+  lw_json_set_text(entry, "set", s->set ? s->set->format : "");
   add_stage(entry, "base", result, &s->base);
   add_stage(entry, "pad", result, &s->pad);
   add_joints(entry, result, s);

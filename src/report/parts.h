@@ -64,6 +64,8 @@ const char *lw_difference_why(const lw_plane *plane);
 /* What to do while it is built, one or two sentences, without the last full stop. */
 enum { LW_INSTRUCTION_MAX = 400 };
 void lw_building_instruction(const lw_result *result, char *out, size_t size);
+/* Why something is missing in the answer of a set of factors. */
+lw_reason lw_format_answer_reason(const lw_format_answer *answer);
 
 /* The page's parts, in their order. */
 void lw_text_headline(const lw_page *page, const lw_result *result);
@@ -74,6 +76,7 @@ void lw_text_building(const lw_page *page, const lw_result *result);
 void lw_text_water(const lw_page *page, const lw_result *result);
 /* Where nobody may dig in front: a line among the cautions. */
 void lw_text_keep_out(const lw_page *page, const lw_result *result);
+void lw_text_formats(const lw_page *page, const lw_result *result);
 void lw_text_unchecked(const lw_page *page, const lw_result *result);
 void lw_text_remedies(const lw_page *page, const lw_result *result);
 void lw_text_heights(const lw_page *page, const lw_result *result);

@@ -32,7 +32,8 @@ static bool measures_movement(const lw_check *check) {
 bool lw_check_would_move(const lw_check *check) {
   if (!check->counts || check->holds != LW_FALLS_SHORT) return false;
   if (check->reason == LW_REASON_OUTSIDE_BASE) return true;
-  return measures_movement(check) && check->has.known && check->has.value < 1.0;
+  /* Between design values there is margin on both sides. */
+  return measures_movement(check) && !check->factored && check->has.known && check->has.value < 1.0;
 }
 
 bool lw_result_would_move(const lw_result *result) {

@@ -48,6 +48,21 @@ static void joint_in_full(const lw_page *page, const lw_result *result, const lw
   free(full);
 }
 
+/* With partial factors the forces below are design values. */
+static void factors(const lw_page *page, const lw_situation *s) {
+  const lw_factors *f = &s->factors;
+  if (!f->factored) return;
+  lw_page_blank(page);
+  lw_page_sayf(
+      page, "  ",
+      "The set %s governs here (%s). Each force below is multiplied by the factor of its source: weight of "
+      "the wall %.2f, soil standing on it %.2f, push of the soil %.2f, water behind and uplift %.2f, "
+      "water in front %.2f, push of the load behind %.2f, load standing on the wall %.2f, people and "
+      "loads on the cap %.2f.",
+      s->set ? s->set->format : "", s->set ? s->set->title : "", f->wall_weight, f->soil_weight,
+      f->earth_pressure, f->water, f->front_water, f->variable, f->surcharge_on_wall, f->variable_on_wall);
+}
+
 static void situation(const lw_page *page, const lw_result *result, const lw_situation *s) {
   char title[160];
   lw_print(title, sizeof title, "Balance: %s (%s, %s)", lw_situation_sentence(s->name),
@@ -58,6 +73,7 @@ static void situation(const lw_page *page, const lw_result *result, const lw_sit
     lw_page_sayf(page, "  ", "Water stands %.3f m below the top, behind.", s->water_depth_m);
   }
   if (s->name == LW_SITUATION_STORM) lw_working_storm(page, &result->storm);
+  factors(page, s);
   lw_working_diagram(page, &s->base);
   stage(page, result, s, &s->base, (lw_place){LW_AT_BASE, 0});
   stage(page, result, s, &s->pad, (lw_place){LW_AT_PAD, 0});

@@ -149,6 +149,22 @@ static bool may_be_lighter(const lw_stage *stage) {
   return false;
 }
 
+/* Why a check rests on other numbers than those that stand above it. */
+static void say_other(const lw_page *page, const lw_situation *s, const lw_stage *stage,
+                      const lw_check *check) {
+  bool other_set = check->by && s->set && strcmp(check->by->format, s->set->format) != 0;
+  if (other_set)
+    lw_page_sayf(page, "    ", "under another set of the format, %s%s:", check->by->format,
+                 check->factored ? ", by design values" : ", every factor one");
+  else if (check->factored)
+    lw_page_say(page, "    ",
+                "design values: strengths and loads, each favourable or not, at the worst factors for it:");
+  else
+    lw_page_say(page, "    ",
+                may_be_lighter(stage) ? "without the load that presses down, which is the worse case:"
+                                      : "with the strengths that the format divides:");
+}
+
 void lw_working_written(const lw_page *page, const lw_result *result, const lw_situation *s,
                         const lw_stage *stage, lw_place place) {
   static const char *const words[] = {[LW_CHECK_SLIDING] = "sliding",
@@ -164,9 +180,7 @@ void lw_working_written(const lw_page *page, const lw_result *result, const lw_s
     if (!stage->contact.inside && of_pressure) {
       lw_page_say(page, "    ", "nothing is pressed: the resultant is outside");
     } else if (!written(page, result, s, stage, check)) {
-      lw_page_say(page, "    ",
-                  may_be_lighter(stage) ? "without the load that presses down, which is the worse case:"
-                                        : "with the strengths that the format divides:");
+      say_other(page, s, stage, check);
       if (check->resistance.known && check->demand.known) has(page, check, "what holds / what pushes");
     }
   }

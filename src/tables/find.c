@@ -138,8 +138,12 @@ const lw_format_row *lw_tables_format(const lw_tables *tables, const char *forma
   return NULL;
 }
 
+int lw_tables_format_index(const lw_tables *tables, const char *format) {
+  return lw_name_index(tables, "formats", format);
+}
+
 bool lw_tables_has_format(const lw_tables *tables, const char *format) {
-  return lw_name_index(tables, "formats", format) >= 0;
+  return lw_tables_format_index(tables, format) >= 0;
 }
 
 bool lw_tables_has_place(const lw_tables *tables, const char *place) {

@@ -23,7 +23,7 @@ lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *r
   lw_wall_build(&settled, tables, &result->wall);
   lw_situations_run(&result->wall, tables, &result->situations, working);
   lw_building_run(&result->given, &result->wall, tables, &result->building);
-  lw_narrow_run(&result->given, &result->wall, tables, &result->situations, &result->narrow);
+  lw_narrow_run(&result->given, &result->wall, &result->situations, &result->narrow);
   lw_fence_find(&settled, tables, &result->wall, &result->fence);
   lw_storm_find(&result->wall, &result->storm);
   result->seepage = (lw_rain_seepage){0};
@@ -31,6 +31,7 @@ lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *r
   lw_trench_find(&result->wall, tables, &result->trench);
   lw_verdict_reach(&result->given, tables, &result->wall, &result->situations, &result->verdict);
   lw_verdict_building(&result->building, &result->verdict);
+  result->formats.count = 0;
   result->remedy_count = 0;
   result->asking_count = 0;
   return LW_OK;

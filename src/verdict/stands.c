@@ -59,7 +59,7 @@ static void refusals(const lw_facts *f, lw_verdict *v) {
 /* What a ratio below one means to people; the share in compression and an allowable pressure have margin
  * in them. */
 static const char *meaning_of(const lw_check *check) {
-  bool moves = check->has.value < 1.0;
+  bool moves = check->has.value < 1.0 && !check->factored;
   switch (check->kind) {
   case LW_CHECK_SLIDING:
     if (moves) return "it would slide";
@@ -154,6 +154,7 @@ void lw_verdict_stands(const lw_facts *facts, const lw_situations *situations, l
   verdict->stands = lw_situations_stand(situations);
   verdict->governed =
       lw_situations_governing(situations, &verdict->governing_situation, &verdict->governing_check);
+  int before = verdict->reason_count;
   refusals(facts, verdict);
   if (verdict->governed) {
     tell_governing(situations, verdict);
@@ -167,6 +168,13 @@ void lw_verdict_stands(const lw_facts *facts, const lw_situations *situations, l
                       .source = HERE},
         "It cannot be shown that it stands: the block depth or base width is not known, and there is no "
         "guess for it.");
+  } else if (verdict->stands == LW_CANNOT_SHOW && verdict->reason_count == before) {
+    lw_reasons_add(verdict,
+                   &(lw_because){.answer = LW_ANSWER_STANDS,
+                                 .origin = LW_GIVEN,
+                                 .slug = lw_reason_slug(LW_REASON_NO_REQUIREMENT),
+                                 .source = HERE},
+                   "It cannot be shown that it stands: the set of factors asks for nothing here.");
   }
   tell_trench(facts, verdict);
 }

@@ -12,7 +12,7 @@ BEGIN {
   split(names, other, " ")
   for (i = 1; i in other; i += 2) rank[other[i]] = rank[other[i + 1]]
   rank["compaction"] = rank["arching"] = rank["pressure"]
-  rank["building"] = rank["narrow"] = rank["checks"]
+  rank["building"] = rank["narrow"] = rank["formats"] = rank["checks"]
   rank["water"] = rank["trench"] = rank["checks"]
   rank["seepage"] = rank["pressure"]
   n = split(file, part, "/")

@@ -112,7 +112,9 @@ static void end_of_check(const char *end, char *out, size_t size) {
 static void name_in_situation(const pieces *p, char *out, size_t size) {
   const char *contact = is_one_of(p->piece[1], contacts) ? "base" : "joints[]";
   bool profile = strncmp(p->piece[2], "profile-", 8) == 0, strip = strcmp(p->piece[2], "strip") == 0;
-  if (p->count == 2) {
+  if (strcmp(p->piece[1], "factors") == 0) {
+    snprintf(out, size, "SITUATION.factors.%s", p->piece[2]);
+  } else if (p->count == 2) {
     snprintf(out, size, "situations[].%s", p->piece[1]);
   } else if (p->count == 4 && is_one_of(p->piece[2], checks)) {
     end_of_check(p->piece[3], out, size);
@@ -147,6 +149,8 @@ static void name_figure(const char *key, char *out, size_t size) {
     snprintf(out, size, "%s.%s[].%s", p.piece[0], course ? "courses" : "values", p.piece[2]);
   } else if (p.count == 4 && strcmp(p.piece[0], "water") == 0) {
     snprintf(out, size, "water.AT.CHECK.%s", p.piece[3]);
+  } else if (strcmp(p.piece[0], "formats") == 0) {
+    snprintf(out, size, "formats.FORMAT.%s", p.piece[2]);
   } else if (is_situation(p.piece[0])) {
     name_in_situation(&p, out, size);
   } else if (p.count == 2) {

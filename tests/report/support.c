@@ -35,6 +35,7 @@ static const report_wall walls[] = {
      "section",
      {"method pressure=coulomb", "wall friction=18 deg", "method bearing=vesic"}},
     {"another format", "ground", {"method format=navfac-dm7", "method passive=0.5"}},
+    {"partial factors", "ground", {"method format=en1997-da1", "method passive=0.5"}},
     {"layers",
      "section",
      {"soil 1 bottom=0.5 m", "soil 2 friction angle=24 deg", "soil 2 cohesion=3 kPa",
@@ -98,6 +99,7 @@ const lw_result *report_test_result(const report_wall *wall) {
   cr_assert(lw_run(&c, sheet_test_tables(), &result, &error) == LW_OK, "%s: %s", wall->name, error.text);
   lw_remedies_find(&result, &scratch);
   lw_water_find(&result, &scratch);
+  lw_formats_compare(&result.wall, sheet_test_tables(), &result.formats, &scratch.situations);
   return &result;
 }
 

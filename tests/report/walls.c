@@ -28,6 +28,9 @@ const char *const wall_sorts[] = {
     "load 1 kind=strip;load 1 pressure=11 kPa;load 1 near edge=0.7 m;load 1 far edge=2.1 m",
     "wall height=813 mm;wall embedment=107 mm;block height=230 mm;block depth=343 mm;site behind=bed;"
     "bed width=311 mm;wall friction=17 deg;plant=trench rammer;plant distance=430 mm;layer thickness=130 mm",
+    "wall height=1100 mm;wall embedment=100 mm;wall kind=section;base width=930 mm;top width=390 mm;"
+    "wall unit weight=22.9 kN/m3;soil 1 friction angle=33 deg;ground slope=7 deg;method format=en1997-da1;"
+    "method bearing=en1997;footing soil friction angle=29 deg;method passive=20 %",
     NULL};
 
 static const lw_tables *tables(void) {
@@ -63,6 +66,7 @@ const lw_result *wall_of(const char *items) {
   cr_assert_eq(lw_run(&c, tables(), &two[0], &error), LW_OK, "%s", error.text);
   lw_remedies_find(&two[0], &two[1]);
   lw_water_find(&two[0], &two[1]);
+  lw_formats_compare(&two[0].wall, tables(), &two[0].formats, &two[1].situations);
   return &two[0];
 }
 

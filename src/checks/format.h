@@ -1,0 +1,89 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_CHECKS_FORMAT_H
+#define LOWWALL_CHECKS_FORMAT_H
+
+#include <lowwall/checks.h>
+
+/* What a format may ask for, and by what it may divide: the quantities of tables/formats.csv. A quantity that
+ * ends in -times multiplies, its namesake divides; both are printed as their code prints them. */
+#define LW_NEEDS(X)                                                                                          \
+  X(SLIDING, "sliding")                                                                                      \
+  X(SLIDING_WITH_PASSIVE, "sliding-with-passive")                                                            \
+  X(OVERTURNING, "overturning") X(COMPRESSION, "compression") X(BEARING_THEORY, "bearing-theory") X(         \
+      BEARING_PRESUMPTIVE, "bearing-presumptive") X(PASSIVE_AS, "passive-as") X(FRICTION, "friction")        \
+      X(FRICTION_TIMES, "friction-times") X(COHESION, "cohesion") X(COHESION_TIMES, "cohesion-times") X(     \
+          SLIDING_RESISTANCE, "sliding-resistance") X(SLIDING_RESISTANCE_TIMES, "sliding-resistance-times")  \
+          X(BEARING_RESISTANCE, "bearing-resistance") X(BEARING_RESISTANCE_TIMES,                            \
+                                                        "bearing-resistance-times") X(PASSIVE_RESISTANCE,    \
+                                                                                      "passive-resistance")  \
+              X(PASSIVE_RESISTANCE_TIMES, "passive-resistance-times") X(PERMANENT, "permanent-unfavourable") \
+                  X(PERMANENT_FAVOURABLE, "permanent-favourable") X(WALL_WEIGHT, "wall-weight-unfavourable") \
+                      X(WALL_WEIGHT_FAVOURABLE, "wall-weight-favourable") X(SOIL_WEIGHT,                     \
+                                                                            "soil-weight-unfavourable")      \
+                          X(SOIL_WEIGHT_FAVOURABLE,                                                          \
+                            "soil-weight-favourable") X(EARTH_PRESSURE, "earth-pressure-unfavourable")       \
+                              X(EARTH_PRESSURE_FAVOURABLE, "earth-pressure-favourable")                      \
+                                  X(AT_REST, "at-rest-pressure-unfavourable") X(WATER, "water-unfavourable") \
+                                      X(WATER_FAVOURABLE, "water-favourable")                                \
+                                          X(VARIABLE, "variable-unfavourable")                               \
+                                              X(VARIABLE_FAVOURABLE, "variable-favourable")                  \
+                                                  X(VARIABLE_ON_WALL, "variable-on-wall-unfavourable")       \
+                                                      X(DECIDES, "decides")
+typedef enum lw_need {
+#define LW_NEED_NAME(name, quantity) LW_NEED_##name,
+  LW_NEEDS(LW_NEED_NAME)
+#undef LW_NEED_NAME
+      LW_NEED_COUNT
+} lw_need;
+
+/* One set of factors, looked up once. */
+typedef struct lw_format {
+  const lw_format_row *any; /* one of its rows, for its name and title; NULL when it has none */
+  const lw_format_row *row[LW_NEED_COUNT];
+  bool part; /* chosen alone though it is one of the sets that its code asks for together */
+} lw_format;
+
+/* A format and the sets that it includes: all must hold. The first is its own. */
+enum { LW_SETS_MAX = 6 };
+typedef struct lw_format_family {
+  int count;
+  lw_format set[LW_SETS_MAX];
+} lw_format_family;
+
+/* Favourable or unfavourable, source by source: what the same wall is tried under. */
+typedef struct lw_leaning {
+  bool heavy;       /* weight of the wall unfavourable */
+  bool soil_heavy;  /* weight of soil on it unfavourable: with the wall, unless its factors are its own */
+  bool pushes_less; /* thrust and water favourable */
+  bool no_variable; /* loads behind are missing; those on the wall are tried without elsewhere */
+  bool heel_loaded; /* the load behind presses on the heel as well */
+} lw_leaning;
+enum { LW_LEANINGS = 32 };
+
+void lw_format_read(const lw_tables *tables, const char *name, lw_format_family *family);
+/* The one set that a row is of; without a row a set that asks for nothing. */
+void lw_format_read_of(const lw_tables *tables, const lw_format_row *row, lw_format *format);
+/* The value of a row for a kind of situation: the usual one where it has none for that kind. */
+lw_number lw_format_value(const lw_format_row *row, lw_situation_kind kind);
+/* By what a resistance is multiplied: times over divided by. */
+double lw_format_times(const lw_format *format, lw_situation_kind kind, lw_need divides, lw_need times);
+/* Whether the set divides or multiplies anything in this kind of situation: its values are design values. */
+bool lw_format_is_partial(const lw_format *format, lw_situation_kind kind);
+/* Whether the set asks for anything at all. */
+bool lw_format_asks(const lw_format *format);
+/* Whether two kinds of situation have the same strengths of the ground. */
+bool lw_format_same_ground(const lw_format *format, lw_situation_kind a, lw_situation_kind b);
+/* Divide the strengths by the format's material factors, the one place where that happens. working may be
+ * NULL. */
+void lw_format_apply(const lw_format *format, lw_situation_kind kind, lw_wall *wall,
+                     const lw_working *working);
+/* The factors on what acts; out: up to LW_LEANINGS that differ, the usual first. gives how many */
+int lw_format_factors(const lw_format *format, lw_situation_kind kind, const lw_wall *wall,
+                      lw_factors factors[LW_LEANINGS]);
+bool lw_format_passive_off_push(const lw_format *format, const lw_method *method);
+/* False: its numbers are from memory, and not for decisions. */
+bool lw_format_decides(const lw_format *format);
+/* A set that must not decide never says that a check holds. */
+void lw_format_restrain(const lw_format *format, lw_check *check);
+
+#endif

@@ -1,0 +1,151 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "format.h"
+
+#include <math.h>
+
+/* The factors of a set, on strengths, on resistances and on what acts. */
+
+static const double SAME = 1e-12;
+
+static double value_or(const lw_format *format, lw_need need, lw_situation_kind kind, double otherwise) {
+  lw_number value = lw_format_value(format->row[need], kind);
+  return value.known ? value.value : otherwise;
+}
+
+double lw_format_times(const lw_format *format, lw_situation_kind kind, lw_need divides, lw_need times) {
+  return value_or(format, times, kind, 1.0) / value_or(format, divides, kind, 1.0);
+}
+
+static double on_friction(const lw_format *format, lw_situation_kind kind) {
+  return lw_format_times(format, kind, LW_NEED_FRICTION, LW_NEED_FRICTION_TIMES);
+}
+
+static double on_cohesion(const lw_format *format, lw_situation_kind kind) {
+  return lw_format_times(format, kind, LW_NEED_COHESION, LW_NEED_COHESION_TIMES);
+}
+
+static bool same(double a, double b) {
+  return fabs(a - b) < SAME;
+}
+
+bool lw_format_same_ground(const lw_format *format, lw_situation_kind a, lw_situation_kind b) {
+  return same(on_friction(format, a), on_friction(format, b)) &&
+         same(on_cohesion(format, a), on_cohesion(format, b));
+}
+
+bool lw_format_is_partial(const lw_format *format, lw_situation_kind kind) {
+  for (int i = LW_NEED_FRICTION; i < LW_NEED_DECIDES; i++)
+    if (!same(value_or(format, (lw_need)i, kind, 1.0), 1.0)) return true;
+  return false;
+}
+
+static double weaker(double angle_rad, double times) {
+  return atan(tan(angle_rad) * times);
+}
+
+static void weaken(lw_soil *soil, double friction, double cohesion) {
+  soil->friction_rad = weaker(soil->friction_rad, friction);
+  soil->cohesion_kpa *= cohesion;
+}
+
+/* Block on block is no ground, but a code for stonework divides its friction by more: it is weakened too. */
+static void weaken_contacts(lw_wall *wall, double friction, double cohesion) {
+  wall->wall_friction_rad = weaker(wall->wall_friction_rad, friction);
+  wall->site.base_friction *= friction;
+  wall->site.pad_friction *= friction;
+  wall->site.base_adhesion_kpa *= cohesion;
+  wall->section.joint_friction *= friction;
+  wall->section.joint_shear_kn_per_m *= friction;
+}
+
+static void say(const lw_working *working, const lw_soil *soil, double friction, const char *symbol) {
+  static const double DEGREES = 180.0 / 3.14159265358979323846;
+  lw_step step = {.symbol = symbol,
+                  .formula = "atan(tan phi x factor), the angle to design with",
+                  .value = weaker(soil->friction_rad, friction) * DEGREES,
+                  .unit = "deg"};
+  lw_working_step(working, &step, "atan(tan(%.2f) x %.4f)", soil->friction_rad * DEGREES, friction);
+}
+
+void lw_format_apply(const lw_format *format, lw_situation_kind kind, lw_wall *wall,
+                     const lw_working *working) {
+  double friction = on_friction(format, kind), cohesion = on_cohesion(format, kind);
+  /* Dividing by one still costs the last bit of an angle: a lumped set leaves the soil as it is. */
+  if (same(friction, 1.0) && same(cohesion, 1.0)) return;
+  for (int i = 0; i < wall->site.soil_count; i++) {
+    say(working, &wall->site.soil[i], friction, "phid");
+    weaken(&wall->site.soil[i], friction, cohesion);
+  }
+  weaken(&wall->site.footing, friction, cohesion);
+  weaken_contacts(wall, friction, cohesion);
+}
+
+/* What has no factor of its own takes that of permanent actions. */
+static double permanent(const lw_format *format, lw_situation_kind kind, lw_need own, bool favourable) {
+  double common = value_or(format, favourable ? LW_NEED_PERMANENT_FAVOURABLE : LW_NEED_PERMANENT, kind, 1.0);
+  return value_or(format, own, kind, common);
+}
+
+static double pressure(const lw_format *format, lw_situation_kind kind, bool at_rest, bool favourable) {
+  if (favourable) return permanent(format, kind, LW_NEED_EARTH_PRESSURE_FAVOURABLE, true);
+  double active = permanent(format, kind, LW_NEED_EARTH_PRESSURE, false);
+  return at_rest ? value_or(format, LW_NEED_AT_REST, kind, active) : active;
+}
+
+static lw_factors factors_of(const lw_format *format, lw_situation_kind kind, bool at_rest,
+                             const lw_leaning *as) {
+  bool heavy = as->heavy, soil_heavy = as->soil_heavy, less = as->pushes_less;
+  double variable = value_or(format, LW_NEED_VARIABLE, kind, 1.0),
+         missing = value_or(format, LW_NEED_VARIABLE_FAVOURABLE, kind, 1.0);
+  bool gone = as->no_variable;
+  return (lw_factors){
+      .factored = true,
+      .wall_weight =
+          permanent(format, kind, heavy ? LW_NEED_WALL_WEIGHT : LW_NEED_WALL_WEIGHT_FAVOURABLE, !heavy),
+      .soil_weight = permanent(
+          format, kind, soil_heavy ? LW_NEED_SOIL_WEIGHT : LW_NEED_SOIL_WEIGHT_FAVOURABLE, !soil_heavy),
+      .earth_pressure = pressure(format, kind, at_rest, less),
+      .water = permanent(format, kind, less ? LW_NEED_WATER_FAVOURABLE : LW_NEED_WATER, less),
+      .front_water = permanent(format, kind, LW_NEED_WATER_FAVOURABLE, true),
+      .variable = gone ? missing : variable,
+      .variable_on_wall = value_or(format, LW_NEED_VARIABLE_ON_WALL, kind, variable),
+      .surcharge_on_wall = gone || !as->heel_loaded ? missing : variable};
+}
+
+static bool alike(const lw_factors *a, const lw_factors *b) {
+  return same(a->wall_weight, b->wall_weight) && same(a->soil_weight, b->soil_weight) &&
+         same(a->earth_pressure, b->earth_pressure) && same(a->water, b->water) &&
+         same(a->variable, b->variable) && same(a->variable_on_wall, b->variable_on_wall) &&
+         same(a->surcharge_on_wall, b->surcharge_on_wall);
+}
+
+static bool is_new(const lw_factors *all, int count) {
+  for (int i = 0; i < count; i++)
+    if (alike(&all[i], &all[count])) return false;
+  return true;
+}
+
+/* Every way for each source to be favourable or not; what makes no difference is tried once. */
+int lw_format_factors(const lw_format *format, lw_situation_kind kind, const lw_wall *wall,
+                      lw_factors factors[LW_LEANINGS]) {
+  int count = 0;
+  if (!lw_format_is_partial(format, kind)) {
+    factors[0] = (lw_factors){0};
+    return 1;
+  }
+  const lw_method *method = &wall->method;
+  bool loads = wall->site.surcharge_kpa > 0.0 || wall->site.load_count > 0;
+  bool heel = wall->site.surcharge_kpa > 0.0 && method->surcharge_on_heel == LW_SURCHARGE_PRESSES;
+  bool one_source = !format->row[LW_NEED_SOIL_WEIGHT];
+  for (int i = 0; i < LW_LEANINGS; i++) {
+    lw_leaning as = {.heavy = i & 1,
+                     .pushes_less = i & 2,
+                     .heel_loaded = i & 4,
+                     .no_variable = i & 8,
+                     .soil_heavy = one_source ? i & 1 : i & 16};
+    if ((one_source && i >= 16) || (as.heel_loaded && !heel) || (as.no_variable && !loads)) continue;
+    factors[count] = factors_of(format, kind, method->pressure == LW_PRESSURE_AT_REST, &as);
+    if (is_new(factors, count)) count++;
+  }
+  return count;
+}
