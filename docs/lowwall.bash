@@ -34,7 +34,7 @@ _lowwall() {
     local word=$2 before=$3
     COMPREPLY=()
     if [[ $COMP_CWORD = 1 ]]; then
-        _lowwall_words $'check\nnew\nlist\npressure\nbearing\nhelp\nversion\n--help\n--version' "$word"
+        _lowwall_words $'check\norder\npegs\nnew\nlist\npressure\nbearing\nhelp\nversion\n--help\n--version' "$word"
         return
     fi
     case $before in
@@ -47,10 +47,14 @@ _lowwall() {
     esac
     case ${COMP_WORDS[1]} in
     check) _lowwall_check "$1" "$word" ;;
+    order | pegs) case $word in
+        -*) _lowwall_words $'--csv\n--json\n--tables\n--output\n--help' "$word" ;;
+        *) mapfile -t COMPREPLY < <(compgen -f -- "$word") ;;
+        esac ;;
     list) _lowwall_list "$1" "$word" "$before" ;;
     new) _lowwall_words $'bed\nground\nsection\n--output\n--help' "$word" ;;
     pressure | bearing) _lowwall_words $'--json\n--help' "$word" ;;
-    help) _lowwall_words $'check\nnew\nlist\npressure\nbearing' "$word" ;;
+    help) _lowwall_words $'check\norder\npegs\nnew\nlist\npressure\nbearing' "$word" ;;
     esac
 }
 

@@ -20,7 +20,7 @@ enum {
   LW_ROW_UNITS = 4096
 };
 
-typedef struct lw_place { double x_m, y_m; } lw_place;
+typedef struct lw_spot { double x_m, y_m; } lw_spot;
 
 typedef struct lw_plan_run {
   double length_m;       /* on the face of the lowest course */
@@ -29,7 +29,7 @@ typedef struct lw_plan_run {
   double from_m;         /* its beginning, along the plan */
   double heading_rad;    /* at its beginning */
   double cap_depth_m;
-  lw_place begin, end, centre;
+  lw_spot begin, end, centre;
 } lw_plan_run;
 
 typedef struct lw_plan_step { double at_m; int rise; } lw_plan_step;
@@ -58,7 +58,7 @@ double lw_plan_offset(const lw_plan *plan, int course);
 /** Length of a run's face at an offset towards the soil, corner to corner. */
 double lw_plan_run_length(const lw_plan *plan, int run, double offset_m);
 /** The corner at the beginning of a run at an offset towards the soil; run == run_count: the plan's end. */
-lw_place lw_plan_corner(const lw_plan *plan, int run, double offset_m);
+lw_spot lw_plan_corner(const lw_plan *plan, int run, double offset_m);
 /** Area of the strip between two offsets towards the soil, mitred at corners. */
 double lw_plan_strip(const lw_plan *plan, double from_m, double to_m);
 /** Area inside a closed plan at an offset towards the soil; 0 for an open one. */
@@ -75,7 +75,7 @@ typedef enum lw_row_end {
   LW_ROW_RING      /* a closed curve has no end */
 } lw_row_end;
 
-typedef struct lw_row {
+typedef struct lw_laid {
   int stretch, course;           /* course 0 is the lowest */
   double from_m, to_m;           /* on its own face, from the corner or end where its stretch begins */
   double module_sum_m;           /* what the modules below add up to */
@@ -88,7 +88,7 @@ typedef struct lw_row {
   bool below_known;              /* a row lies below it */
   double overlap_m;              /* least distance of its joints from those of the row below */
   double overlap_at_m;           /* where, from the beginning of the stretch on the lowest face */
-} lw_row;
+} lw_laid;
 
 typedef enum lw_cut_kind { LW_CUT_CLOSER, LW_CUT_MITRED, LW_CUT_CAP, LW_CUT_CAP_MITRED } lw_cut_kind;
 typedef struct lw_cut {
@@ -153,7 +153,7 @@ typedef enum lw_peg_kind { LW_PEG_BASE, LW_PEG_TOP, LW_PEG_CENTRE, LW_PEG_STEP }
 typedef struct lw_peg {
   char name[24];                 /* "B1" first corner of the base line, "T1" of the top line, "C2", "S1" */
   lw_peg_kind kind;
-  lw_place at;
+  lw_spot at;
   double level_m;                /* underside of the lowest course there, or the top of the wall */
 } lw_peg;
 typedef struct lw_level { char name[64]; double level_m; } lw_level;
@@ -183,7 +183,7 @@ typedef struct lw_order {
   lw_plan plan;
   int corner_count; lw_order_corner corner[LW_RUN_MAX];
   int stretch_count;
-  int row_count; lw_row row[LW_ROW_MAX];
+  int row_count; lw_laid row[LW_ROW_MAX];
   lw_course_count course[LW_COURSE_MAX];
   int cut_count; lw_cut cut[LW_CUT_MAX];
   lw_order_run run[LW_RUN_MAX];

@@ -9,6 +9,8 @@ enum { LW_EXIT_DONE = 0, LW_EXIT_OTHER = 1, LW_EXIT_BAD_INPUT = 2 };
 
 /* A subcommand a file. argv[0] is the subcommand's name; each gives the exit status. */
 int lw_cli_check(int argc, char **argv);
+int lw_cli_order(int argc, char **argv);
+int lw_cli_pegs(int argc, char **argv);
 int lw_cli_new(int argc, char **argv);
 int lw_cli_list(int argc, char **argv);
 int lw_cli_pressure(int argc, char **argv);

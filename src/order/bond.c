@@ -13,7 +13,7 @@ typedef struct bonding {
   double cost[LW_ROW_MAX][LW_CHOICE_MAX];
 } bonding;
 
-static bool over(const lw_row *upper, const lw_row *lower, const lw_seams *a, const lw_seams *b) {
+static bool over(const lw_laid *upper, const lw_laid *lower, const lw_seams *a, const lw_seams *b) {
   return upper->stretch == lower->stretch && upper->course == lower->course + 1 && a->from_m < b->to_m &&
          b->from_m < a->to_m;
 }
@@ -24,7 +24,7 @@ static int find_parent(const lw_laying *laying, int row) {
   lw_seams mine, other;
   lw_seams_of(laying, &order->row[row], &mine);
   for (int i = 0; i < order->row_count; i++) {
-    const lw_row *upper = &order->row[i];
+    const lw_laid *upper = &order->row[i];
     if (upper->stretch != order->row[row].stretch || upper->course != order->row[row].course + 1) continue;
     lw_seams_of(laying, upper, &other);
     if (over(upper, &order->row[row], &other, &mine)) return i;
@@ -33,7 +33,7 @@ static int find_parent(const lw_laying *laying, int row) {
 }
 
 /* The best way to fill a lower row below one way of filling the upper one, and what both cost. */
-static int best_below(const bonding *b, int row, const lw_row *lower, const lw_seams *upper, double *cost) {
+static int best_below(const bonding *b, int row, const lw_laid *lower, const lw_seams *upper, double *cost) {
   int best = 0;
   *cost = INFINITY;
   for (int k = 0; k < b->count[row]; k++) {
@@ -48,13 +48,13 @@ static int best_below(const bonding *b, int row, const lw_row *lower, const lw_s
 }
 
 /* Fewer cuts are better where the overlap is the same. */
-static double own_cost(const bonding *b, const lw_row *row) {
+static double own_cost(const bonding *b, const lw_laid *row) {
   return row->closer_count * 0.001 * b->needs_m;
 }
 
 static void add_up(bonding *b, int row) {
   const lw_order *order = b->laying->order;
-  lw_row choice[LW_CHOICE_MAX], below[LW_CHOICE_MAX];
+  lw_laid choice[LW_CHOICE_MAX], below[LW_CHOICE_MAX];
   b->count[row] = lw_row_choices(b->laying, &order->row[row], choice);
   for (int k = 0; k < b->count[row]; k++) {
     lw_seams joints;
@@ -73,7 +73,7 @@ static void add_up(bonding *b, int row) {
 /* What was chosen for the row above is known; choose for this one. */
 static void take(bonding *b, int row) {
   lw_order *order = b->laying->order;
-  lw_row choice[LW_CHOICE_MAX];
+  lw_laid choice[LW_CHOICE_MAX];
   int count = lw_row_choices(b->laying, &order->row[row], choice), best = 0;
   if (b->parent[row] >= 0) {
     lw_seams upper;
@@ -89,7 +89,7 @@ static void take(bonding *b, int row) {
 
 static void measure(const lw_laying *laying, int row) {
   lw_order *order = laying->order;
-  lw_row *upper = &order->row[row];
+  lw_laid *upper = &order->row[row];
   lw_seams mine, other;
   lw_seams_of(laying, upper, &mine);
   for (int i = 0; i < row; i++) {

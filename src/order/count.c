@@ -54,7 +54,7 @@ static void count_mitred(lw_laying *laying, int course, const lw_order_corner *c
   lw_order_cut_add(laying->order, &cut);
 }
 
-static void count_end(lw_laying *laying, const lw_row *row, bool at_end) {
+static void count_end(lw_laying *laying, const lw_laid *row, bool at_end) {
   const lw_stretch *s = &laying->stretch[row->stretch];
   double module = at_end ? row->last_m : row->first_m;
   int index = at_end ? s->corner_after : s->corner_before;
@@ -76,7 +76,7 @@ static void count_end(lw_laying *laying, const lw_row *row, bool at_end) {
 }
 
 /* What of the face a row and the heads at its ends cover. */
-static double covers(const lw_laying *laying, const lw_row *row) {
+static double covers(const lw_laying *laying, const lw_laid *row) {
   const lw_stretch *s = &laying->stretch[row->stretch];
   double covered = row->to_m - row->from_m;
   double depth = lw_plan_depth(laying->plan, row->course), gap = laying->plan->gap_m;
@@ -93,7 +93,7 @@ static double covers(const lw_laying *laying, const lw_row *row) {
   return covered;
 }
 
-static void count_row(lw_laying *laying, const lw_row *row) {
+static void count_row(lw_laying *laying, const lw_laid *row) {
   lw_course_count *c = &laying->order->course[row->course];
   count_end(laying, row, false);
   c->whole += row->before + row->after;

@@ -7,20 +7,20 @@
 
 typedef struct filling {
   const lw_laying *laying;
-  lw_row row;
+  lw_laid row;
   double module_m, left_m; /* what is left beside the ends and the whole units */
   int whole;
-  lw_row *choice;
+  lw_laid *choice;
   int count;
 } filling;
 
-static bool at_step(const lw_row *row) {
+static bool at_step(const lw_laid *row) {
   return row->start == LW_ROW_STEP || row->end == LW_ROW_STEP;
 }
 
 static void put(filling *f, int before, int whole, double first_m, double second_m) {
   if (f->count >= LW_CHOICE_MAX || before < 0 || before > whole) return;
-  lw_row row = f->row;
+  lw_laid row = f->row;
   row.before = before;
   row.after = whole - before;
   row.closer_count = second_m > 0.0 ? 2 : first_m > 0.0 ? 1 : 0;
@@ -76,7 +76,7 @@ static void put_short(filling *f) {
   put(f, 0, 0, one ? all : all / 2.0, one ? 0.0 : all / 2.0);
 }
 
-int lw_row_choices(const lw_laying *laying, const lw_row *row, lw_row choice[LW_CHOICE_MAX]) {
+int lw_row_choices(const lw_laying *laying, const lw_laid *row, lw_laid choice[LW_CHOICE_MAX]) {
   double module = laying->plan->module_m;
   filling f = {.laying = laying, .row = *row, .module_m = module, .choice = choice};
   double room = row->module_sum_m - row->first_m - row->last_m;

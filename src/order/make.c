@@ -60,5 +60,10 @@ lw_status lw_order_make(const lw_result *result, lw_order *order, lw_faults *fau
   }
   lw_bond_choose(&laying);
   lw_order_count(&laying);
+  lw_order_runs(&laying);
+  lw_order_caps(&laying, result);
+  lw_order_lines(&laying, result);
+  lw_order_pegs(&laying, result);
+  lw_order_work(&laying, result);
   return LW_OK;
 }

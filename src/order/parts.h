@@ -50,12 +50,12 @@ double lw_stretch_base_of(const lw_span *span, int count, double u_m);
 double lw_stretch_lay_of(const lw_span *span, int count, double base_m);
 
 /* A row of a course, its ends and end pieces, no units yet. The whole stretch, steps left aside. */
-lw_row lw_row_whole(const lw_laying *laying, const lw_stretch *stretch, int course);
+lw_laid lw_row_whole(const lw_laying *laying, const lw_stretch *stretch, int course);
 lw_status lw_rows_build(lw_laying *laying);
 double lw_rows_face(const lw_laying *laying, int course);
 
 /* The ways to fill a row; at least one. */
-int lw_row_choices(const lw_laying *laying, const lw_row *row, lw_row choice[LW_CHOICE_MAX]);
+int lw_row_choices(const lw_laying *laying, const lw_laid *row, lw_laid choice[LW_CHOICE_MAX]);
 void lw_bond_choose(lw_laying *laying);
 void lw_phases_choose(lw_laying *laying);
 

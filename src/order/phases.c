@@ -4,7 +4,7 @@
 /* What stands at each corner and free end in the lowest course: this way or that. All ways are tried, and
  * the one with the fewest cuts is taken. */
 
-static bool leaves_a_cut(const lw_laying *laying, const lw_row *row) {
+static bool leaves_a_cut(const lw_laying *laying, const lw_laid *row) {
   double module = laying->plan->module_m;
   double room = row->module_sum_m - row->first_m - row->last_m;
   double left = room - module * round(room / module);
@@ -17,7 +17,7 @@ static int cuts_of(const lw_laying *laying, int stretch, int start_bit, int end_
   tried.start_bit = start_bit;
   tried.end_bit = end_bit;
   for (int course = 0; course < laying->plan->courses; course++) {
-    lw_row row = lw_row_whole(laying, &tried, course);
+    lw_laid row = lw_row_whole(laying, &tried, course);
     cuts += leaves_a_cut(laying, &row) ? 1 : 0;
   }
   return cuts;

@@ -48,19 +48,19 @@ double lw_plan_module(const lw_plan *plan, int run, int course) {
   return fmax(plan->module_m, opened);
 }
 
-static lw_place ahead(lw_place from, double heading_rad, double length_m) {
-  return (lw_place){from.x_m + length_m * cos(heading_rad), from.y_m + length_m * sin(heading_rad)};
+static lw_spot ahead(lw_spot from, double heading_rad, double length_m) {
+  return (lw_spot){from.x_m + length_m * cos(heading_rad), from.y_m + length_m * sin(heading_rad)};
 }
 
-static lw_place to_the_left(lw_place from, double heading_rad, double length_m) {
+static lw_spot to_the_left(lw_spot from, double heading_rad, double length_m) {
   return ahead(from, heading_rad + FULL_TURN / 4.0, length_m);
 }
 
-lw_place lw_plan_corner(const lw_plan *plan, int run, double offset_m) {
+lw_spot lw_plan_corner(const lw_plan *plan, int run, double offset_m) {
   bool last = run == plan->run_count;
   if (last && plan->closed) return lw_plan_corner(plan, 0, offset_m);
   const lw_plan_run *r = &plan->run[last ? run - 1 : run];
-  lw_place at = last ? r->end : r->begin;
+  lw_spot at = last ? r->end : r->begin;
   double heading = last ? r->heading_rad + bend(r) : r->heading_rad;
   double back = last ? 0.0 : tangent_before(plan, run);
   return ahead(to_the_left(at, heading, offset_m), heading, offset_m * back);
@@ -68,7 +68,7 @@ lw_place lw_plan_corner(const lw_plan *plan, int run, double offset_m) {
 
 /* Where each run begins and ends; gives the heading after the last turn. */
 static double place_runs(lw_plan *plan) {
-  lw_place at = {0.0, 0.0};
+  lw_spot at = {0.0, 0.0};
   double heading = 0.0, from = 0.0;
   for (int i = 0; i < plan->run_count; i++) {
     lw_plan_run *r = &plan->run[i];
@@ -134,7 +134,7 @@ static void take_blocks(const lw_case *c, lw_plan *plan) {
 
 /* The distance by which the end misses the beginning. */
 static double misses(const lw_plan *plan) {
-  lw_place end = plan->run[plan->run_count - 1].end;
+  lw_spot end = plan->run[plan->run_count - 1].end;
   return hypot(end.x_m, end.y_m);
 }
 

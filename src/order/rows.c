@@ -59,7 +59,7 @@ static double end_module(const lw_laying *laying, int corner, lw_row_end end, in
 
 /* Fill in the end pieces and what the modules must add up to. A gap ends each module, so the row has one
  * gap more than it needs, except at a step and around a ring. */
-static void finish_row(const lw_laying *laying, const lw_stretch *s, lw_row *row) {
+static void finish_row(const lw_laying *laying, const lw_stretch *s, lw_laid *row) {
   double gap = laying->plan->gap_m;
   row->first_m = end_module(laying, s->corner_before, row->start, row->course, s->start_bit);
   row->last_m = end_module(laying, s->corner_after, row->end, row->course, s->end_bit);
@@ -71,10 +71,10 @@ static void finish_row(const lw_laying *laying, const lw_stretch *s, lw_row *row
   row->module_sum_m = row->to_m - row->from_m + gaps * gap;
 }
 
-lw_row lw_row_whole(const lw_laying *laying, const lw_stretch *stretch, int course) {
+lw_laid lw_row_whole(const lw_laying *laying, const lw_stretch *stretch, int course) {
   lw_span span[LW_RUN_MAX];
   int count = lw_stretch_spans(laying, stretch, course, span);
-  lw_row row = {.course = course};
+  lw_laid row = {.course = course};
   row.start = row.end = LW_ROW_RING;
   if (!stretch->ring) {
     row.start = end_at(laying, stretch->corner_before, false, course, stretch->start_bit);
@@ -122,7 +122,7 @@ static lw_status add_row(lw_laying *laying, const lw_stretch *s, int course, dou
   if (order->row_count >= LW_ROW_MAX) return LW_TOO_MANY;
   lw_span span[LW_RUN_MAX];
   int count = lw_stretch_spans(laying, s, course, span);
-  lw_row row = lw_row_whole(laying, s, course);
+  lw_laid row = lw_row_whole(laying, s, course);
   row.stretch = (int)(s - laying->stretch);
   bool begins = from_m<NEAR, ends = to_m> s->length_m - NEAR;
   bool other = !begins || (s->corner_before >= 0 && !laid_at(plan, s->from_m, false, course));

@@ -6,7 +6,7 @@ static void put(lw_seams *joints, double at_m) {
 }
 
 /* Modules in their order along the row; the end of each is a joint, the last one's is the row's end. */
-static int modules_of(const lw_row *row, double module_m, double module[LW_ROW_UNITS + 8]) {
+static int modules_of(const lw_laid *row, double module_m, double module[LW_ROW_UNITS + 8]) {
   int count = 0;
   if (row->first_m > 0.0) module[count++] = row->first_m;
   for (int i = 0; i < row->before && count < LW_ROW_UNITS; i++) module[count++] = module_m;
@@ -32,7 +32,7 @@ static void wrap(lw_seams *joints, double length_m) {
   }
 }
 
-void lw_seams_of(const lw_laying *laying, const lw_row *row, lw_seams *joints) {
+void lw_seams_of(const lw_laying *laying, const lw_laid *row, lw_seams *joints) {
   const lw_stretch *s = &laying->stretch[row->stretch];
   lw_span span[LW_RUN_MAX];
   double module[LW_ROW_UNITS + 8];

@@ -11,7 +11,7 @@ typedef struct lw_seams {
   double at_m[LW_ROW_UNITS + 8];
 } lw_seams;
 
-void lw_seams_of(const lw_laying *laying, const lw_row *row, lw_seams *joints);
+void lw_seams_of(const lw_laying *laying, const lw_laid *row, lw_seams *joints);
 
 /* The least distance of an upper joint to a lower one, and where; false when no two stand over each other. */
 bool lw_seams_overlap(const lw_seams *lower, const lw_seams *upper, double *least_m, double *at_m);

@@ -85,7 +85,7 @@ static double rows_mm(const lw_order *order, double *mitred_mm, int *rows) {
   *mitred_mm = 0;
   *rows = order->row_count;
   for (int i = 0; i < order->row_count; i++) {
-    const lw_row *row = &order->row[i];
+    const lw_laid *row = &order->row[i];
     sum += row->module_sum_m * 1000;
     if (row->start == LW_ROW_MITRED) *mitred_mm += row->first_m * 1000;
     if (row->end == LW_ROW_MITRED) *mitred_mm += row->last_m * 1000;
@@ -116,7 +116,7 @@ Test(order, no_row_leaves_a_gap_and_no_cut_is_a_sliver) {
     const lw_order *order = order_of(p.items);
     double module = order->plan.module_m;
     for (int k = 0; k < order->row_count; k++) {
-      const lw_row *row = &order->row[k];
+      const lw_laid *row = &order->row[k];
       double pieces = row->first_m + row->last_m + (row->before + row->after) * module + row->slack_m;
       for (int n = 0; n < row->closer_count; n++) {
         pieces += row->closer_m[n];

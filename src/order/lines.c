@@ -1,0 +1,334 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "parts.h"
+
+/* What to buy, dig and carry: net, allowance and order, a line each. Lengths and areas are those of the
+ * plan. */
+
+typedef struct taking {
+  lw_laying *laying;
+  const lw_case *c;
+  const lw_case_order *o;
+  const lw_tables *tables;
+  double rear_m; /* of the lowest course, behind its face */
+  double stone_m, pad_m, pad_front_m, pad_rear_m, bedding_m, high_m, embedded_m;
+  int free_ends;
+} taking;
+
+static lw_order_line *put(const taking *t, const lw_order_line *line, const lw_quantity *allowance) {
+  lw_order *order = t->laying->order;
+  if (order->line_count >= LW_ORDER_LINE_MAX) return &order->line[LW_ORDER_LINE_MAX - 1];
+  lw_order_line *l = &order->line[order->line_count++];
+  *l = *line;
+  if (l->note == NULL) l->note = "";
+  l->order = l->net;
+  if (allowance == NULL) return l;
+  l->allowance_known = true;
+  l->allowance = l->pieces ? allowance->si : allowance->si;
+  l->order = l->pieces ? l->net + allowance->si : l->net * (1.0 + allowance->si);
+  bool ours = allowance->origin == LW_ASSUMED && allowance->table_row >= 0;
+  lw_print(l->source, sizeof l->source, "%s",
+           ours ? t->tables->ordering[allowance->table_row].from.source : "given");
+  return l;
+}
+
+static double up(double pieces) {
+  return ceil(pieces - 1e-9);
+}
+
+static double mass_of(const lw_case *c, double length_m, double depth_m) {
+  return c->block_unit_weight.si * 1000.0 / 9.80665 * length_m * depth_m * c->block_height.si;
+}
+
+static bool has_curve(const lw_plan *plan) {
+  bool curved = false;
+  for (int i = 0; i < plan->run_count; i++) curved = curved || fabs(plan->run[i].radius_m) > 0.0;
+  return curved;
+}
+
+/* Blocks of one depth; each cut takes a whole block, two halves come from one when halves are not sold. */
+static void blocks_of(const taking *t, bool base, double unit_kg) {
+  const lw_plan *plan = t->laying->plan;
+  const lw_order *order = t->laying->order;
+  int whole = 0, half = 0, cut = 0, left = 0, right = 0;
+  for (int i = 0; i < plan->courses; i++) {
+    const lw_course_count *n = &order->course[i];
+    if ((i < plan->base_courses) != base) continue;
+    whole += n->whole;
+    half += n->half;
+    cut += n->closer + n->mitred;
+    left += n->left;
+    right += n->right;
+  }
+  const lw_quantity *allowance = has_curve(plan) ? &t->o->curve_allowance : &t->o->block_allowance;
+  lw_order_line *l =
+      put(t,
+          &(lw_order_line){.slug = base ? "base-blocks" : "blocks",
+                           .name = base ? "deeper blocks of the base courses, whole" : "blocks, whole",
+                           .unit = "pieces",
+                           .net = whole + cut,
+                           .note = "each cut piece takes one; offcuts are not used again"},
+          allowance);
+  l->order = up(l->order);
+  l->mass_kg = l->order * unit_kg;
+  const struct {
+    const char *slug, *name;
+    int count;
+    double share;
+  } kinds[] = {
+      {base ? "base-half-blocks" : "half-blocks", base ? "deeper half blocks" : "half blocks", half, 0.5},
+      {base ? "base-left-corners" : "left-corners", base ? "deeper left corner units" : "left corner units",
+       left, t->laying->corner_unit_m / plan->unit_m},
+      {base ? "base-right-corners" : "right-corners",
+       base ? "deeper right corner units" : "right corner units", right,
+       t->laying->corner_unit_m / plan->unit_m}};
+  for (int i = 0; i < 3; i++) {
+    if (kinds[i].count == 0) continue;
+    const char *note = i == 0 ? "not sold: one whole block for two of them" : "";
+    l = put(t,
+            &(lw_order_line){.slug = kinds[i].slug,
+                             .name = kinds[i].name,
+                             .unit = "pieces",
+                             .net = kinds[i].count,
+                             .pieces = true,
+                             .note = note},
+            &t->o->spare_units);
+    l->mass_kg = l->order * unit_kg * kinds[i].share;
+  }
+}
+
+static void caps(const taking *t) {
+  lw_order *order = t->laying->order;
+  if (!order->has_cap) return;
+  double depth = t->c->cap_depth.si;
+  order->cap_mass_kg =
+      t->c->cap_unit_weight.si * 1000.0 / 9.80665 * t->o->cap_length.si * depth * t->c->cap_height.si;
+  lw_order_line *l = put(t,
+                         &(lw_order_line){.slug = "caps",
+                                          .name = "caps",
+                                          .unit = "pieces",
+                                          .net = order->cap_count,
+                                          .note = "mitred and cut pieces are cut from whole ones"},
+                         &t->o->cap_allowance);
+  l->order = up(l->order);
+  l->mass_kg = l->order * order->cap_mass_kg;
+  if (t->c->cap_fixing.value != LW_FIXING_BONDED) return;
+  double bead = t->o->adhesive_bead.si * 0.5;
+  put(t,
+      &(lw_order_line){.slug = "adhesive",
+                       .name = "adhesive in two beads",
+                       .unit = "L",
+                       .net = 2.0 * order->cap_line_m * 3.14159265358979 * bead * bead * 1000.0,
+                       .note = "dry, brushed, above 5 C, beads clear of weeps; no part of the check"},
+      &t->o->adhesive_allowance);
+}
+
+/* Mean depth of the dig beside that at the low end: where the ground falls between steps it is deeper. */
+static double deeper(const taking *t) {
+  const lw_plan *plan = t->laying->plan;
+  if (!plan->falls) return 0.0;
+  double base = 0.0, from = 0.0;
+  for (int i = 0; i <= plan->step_count; i++) {
+    double to = i < plan->step_count ? plan->step[i].at_m : plan->length_m;
+    base += (to - from) * lw_plan_raised(plan, (from + to) / 2.0, true) * plan->course_m;
+    from = to;
+  }
+  return fabs(plan->fall_m) / 2.0 - base / plan->length_m;
+}
+
+/* A strip of the plan with the free ends lengthened by what the pad goes beyond them. */
+static double strip(const taking *t, double from_m, double to_m) {
+  return lw_plan_strip(t->laying->plan, from_m, to_m) + t->free_ends * t->pad_front_m * (to_m - from_m);
+}
+
+static void digging(const taking *t) {
+  const lw_plan *plan = t->laying->plan;
+  double rear = fmax(t->pad_rear_m, t->rear_m + t->stone_m);
+  double depth = t->embedded_m + t->bedding_m + t->pad_m;
+  double steps = plan->step_count * lw_ordering_value(t->tables, "step-under", 0.3) *
+                 (t->pad_front_m + rear) * plan->course_m;
+  double dig = strip(t, -t->pad_front_m, rear) * (depth + deeper(t)) + (t->pad_m > 0.0 ? steps : 0.0);
+  put(t,
+      &(lw_order_line){.slug = "dig",
+                       .name = "dig, in the ground",
+                       .unit = "m3",
+                       .net = dig,
+                       .note = "to the ground in front; a bank behind is not counted"},
+      NULL);
+  lw_quantity swell = t->o->spoil_bulking;
+  swell.si -= 1.0;
+  put(t, &(lw_order_line){.slug = "spoil", .name = "spoil, loose", .unit = "m3", .net = dig}, &swell);
+}
+
+static void pad(const taking *t) {
+  if (!(t->pad_m > 0.0)) return;
+  const lw_plan *plan = t->laying->plan;
+  double steps = plan->step_count * lw_ordering_value(t->tables, "step-under", 0.3);
+  double volume =
+      (strip(t, -t->pad_front_m, t->pad_rear_m) + steps * (t->pad_front_m + t->pad_rear_m)) * t->pad_m;
+  lw_quantity loose = t->o->stone_compaction;
+  loose.si -= 1.0;
+  lw_order_line *l = put(t,
+                         &(lw_order_line){.slug = "pad-stone",
+                                          .name = "pad stone",
+                                          .unit = "m3",
+                                          .net = volume,
+                                          .note = "net as compacted, order as loose"},
+                         &loose);
+  l->mass_kg = volume * lw_ordering_value(t->tables, "pad-stone-density", 2200.0);
+  double bedding = strip(t, 0.0, t->rear_m) * t->bedding_m;
+  double sand = bedding * lw_ordering_value(t->tables, "bedding-loose", 1.25);
+  if (!(bedding > 0.0)) return;
+  l = put(t,
+          &(lw_order_line){.slug = "bedding-sand",
+                           .name = "sand for dry bedding, loose",
+                           .unit = "m3",
+                           .net = sand,
+                           .note = "its allowance is in the loose volume"},
+          NULL);
+  l->mass_kg = sand * lw_ordering_value(t->tables, "sand-density", 1630.0);
+  double cement = sand / t->o->bedding_ratio.si * lw_ordering_value(t->tables, "cement-density", 1440.0);
+  l = put(t,
+          &(lw_order_line){.slug = "cement",
+                           .name = "cement in bags",
+                           .unit = "bags",
+                           .net = cement / t->o->cement_bag_mass.si,
+                           .note = "dry sand and cement has no strength that is counted"},
+          NULL);
+  l->order = up(l->net);
+  l->mass_kg = l->order * t->o->cement_bag_mass.si;
+}
+
+static void drain(const taking *t) {
+  if (!(t->stone_m > 0.0)) return;
+  double high = fmax(0.0, t->high_m - t->o->soil_plug.si), rear = t->rear_m + t->stone_m;
+  double length = lw_plan_strip(t->laying->plan, t->rear_m, rear) / t->stone_m;
+  lw_order_line *l = put(t,
+                         &(lw_order_line){.slug = "drainage-stone",
+                                          .name = "drainage stone",
+                                          .unit = "m3",
+                                          .net = t->stone_m * high * length,
+                                          .note = "clean, one size; the highest part all along"},
+                         &t->o->stone_allowance);
+  l->mass_kg = l->order * lw_ordering_value(t->tables, "stone-density", 1630.0);
+  put(t,
+      &(lw_order_line){.slug = "geotextile",
+                       .name = "geotextile around the stone",
+                       .unit = "m2",
+                       .net = (2.0 * (t->stone_m + high) + t->o->geotextile_lap.si) * length},
+      &t->o->geotextile_allowance);
+  double outlets = t->c->drain_outlets.origin == LW_GIVEN ? t->c->drain_outlets.si : 0.0;
+  if (outlets < 0.5) {
+    lw_order_note_add(
+        t->laying->order, "no-outlet",
+        "The sheet names no drain outlet, so no pipe is ordered: where does the water come out?");
+    return;
+  }
+  put(t,
+      &(lw_order_line){.slug = "drain-pipe",
+                       .name = "drain pipe and outlets",
+                       .unit = "m",
+                       .net = length + outlets * t->o->outlet_length.si,
+                       .note = "one outlet is a way in for rods as well, or add one"},
+      &t->o->pipe_allowance);
+}
+
+static void soil(const taking *t) {
+  const lw_plan *plan = t->laying->plan;
+  double top = lw_plan_offset(plan, plan->courses - 1);
+  double below = t->c->soil_below_top.origin == LW_GIVEN
+                     ? t->c->soil_below_top.si
+                     : lw_ordering_value(t->tables, "soil-below-cap", 0.05);
+  double deep = fmax(0.0, t->c->wall_height.si - below);
+  double inside = lw_plan_inside(plan, t->rear_m + top / 2.0 + t->stone_m);
+  if (plan->closed && inside > 0.0 && t->c->site_behind.value == LW_BEHIND_BED) {
+    lw_order_line *l =
+        put(t,
+            &(lw_order_line){.slug = "soil",
+                             .name = "soil for the bed",
+                             .unit = "m3",
+                             .net = inside * deep,
+                             .note = "drainage stone taken off; it settles, so more is ordered"},
+            &t->o->settlement);
+    l->mass_kg = l->order * t->c->soil[0].light_unit_weight.si * 1000.0 / 9.80665;
+  } else {
+    lw_order_note_add(t->laying->order, "no-soil",
+                      "Soil behind the wall is counted for a closed bed only: measure what is filled.");
+  }
+  if (t->o->lining.value != LW_YES) return;
+  put(t,
+      &(lw_order_line){.slug = "lining",
+                       .name = "lining of the soil's side",
+                       .unit = "m2",
+                       .net = lw_plan_strip(plan, t->rear_m, t->rear_m + 1e-3) / 1e-3 * t->high_m},
+      &t->o->lining_allowance);
+}
+
+static taking begin(lw_laying *laying, const lw_result *result) {
+  const lw_case *c = &result->given;
+  taking t = {.laying = laying, .c = c, .o = &c->order, .tables = laying->tables};
+  t.rear_m = lw_plan_depth(laying->plan, 0);
+  t.pad_m = c->pad_thickness.origin != LW_ABSENT ? c->pad_thickness.si : 0.0;
+  t.stone_m = c->stone_width.origin == LW_GIVEN ? c->stone_width.si : 0.0;
+  t.bedding_m = t.pad_m > 0.0 ? c->order.bedding_thickness.si : 0.0;
+  double beyond = t.pad_m > 0.0 ? c->order.pad_beyond.si : 0.0;
+  bool width = t.pad_m > 0.0 && c->pad_width.origin == LW_GIVEN;
+  t.pad_front_m = width ? fmin(beyond, fmax(0.0, (c->pad_width.si - t.rear_m) / 2.0)) : beyond;
+  t.pad_rear_m = width ? c->pad_width.si - t.pad_front_m : t.rear_m + beyond;
+  t.embedded_m = c->wall_embedment.si;
+  double cap = c->cap_height.origin != LW_ABSENT ? c->cap_height.si : 0.0;
+  t.high_m = laying->plan->courses * laying->plan->course_m + cap;
+  t.free_ends = laying->plan->closed ? 0 : 2;
+  return t;
+}
+
+static void loads(const taking *t) {
+  lw_order *order = t->laying->order;
+  const lw_plan *plan = t->laying->plan;
+  const lw_threshold_row *lift = lw_tables_threshold(t->tables, "lift-mass");
+  order->lift_mass_kg = lift != NULL ? lift->value : 20.0;
+  double blocks = 0.0;
+  for (int i = 0; i < order->line_count; i++) {
+    order->carried_kg += order->line[i].mass_kg;
+    blocks += order->line[i].unit[0] == 'p' ? order->line[i].mass_kg : 0.0;
+  }
+  order->pallets = (int)up(blocks / t->o->pallet_mass.si);
+  order->pallet_distance_m = t->high_m + t->pad_m + t->bedding_m;
+  double heaviest = fmax(order->unit_mass_kg, fmax(order->base_unit_mass_kg, order->cap_mass_kg));
+  if (heaviest > order->lift_mass_kg)
+    lw_order_note_add(
+        order, "heavy-unit",
+        "A unit weighs up to %.0f kg, over the %.0f kg that one person should not lift again and "
+        "again: two people or a lifter.",
+        heaviest, order->lift_mass_kg);
+  if (order->overlap_fails_at > 0) {
+    const lw_course_count *n = &order->course[order->overlap_fails_at - 1];
+    lw_order_note_add(
+        order, "overlap-short",
+        "Course %d, run %d, %.2f m from its beginning: joints overlap by %.0f mm only, %.0f mm is a "
+        "quarter of a unit%s.",
+        order->overlap_fails_at, n->overlap_run, n->overlap_at_m, n->overlap_m * 1000.0,
+        order->overlap_needs_m * 1000.0,
+        plan->setback_m > 0.0 ? "; the setback moves the bond from course to course" : "");
+  }
+  if (!(t->pad_m > 0.0))
+    lw_order_note_add(order, "no-pad", "No pad is on the sheet, so none is ordered, and none is checked.");
+  if (!(t->stone_m > 0.0))
+    lw_order_note_add(order, "no-stone",
+                      "No drainage stone is on the sheet (`stone width`), so none is ordered.");
+}
+
+void lw_order_lines(lw_laying *laying, const lw_result *result) {
+  taking t = begin(laying, result);
+  lw_order *order = laying->order;
+  const lw_plan *plan = laying->plan;
+  order->unit_mass_kg = mass_of(t.c, plan->unit_m, plan->depth_m);
+  order->base_unit_mass_kg = plan->base_courses > 0 ? mass_of(t.c, plan->unit_m, plan->base_depth_m) : 0.0;
+  if (plan->base_courses < plan->courses) blocks_of(&t, false, order->unit_mass_kg);
+  if (plan->base_courses > 0) blocks_of(&t, true, order->base_unit_mass_kg);
+  caps(&t);
+  digging(&t);
+  pad(&t);
+  drain(&t);
+  soil(&t);
+  loads(&t);
+}

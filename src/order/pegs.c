@@ -1,0 +1,131 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "parts.h"
+
+/* Pegs and levels. Levels are above the underside of the lowest course where it is lowest. */
+
+static void put_peg(lw_pegs *pegs, lw_peg_kind kind, int number, lw_spot at, double level_m) {
+  static const char letters[] = "BTCS";
+  if (pegs->peg_count >= LW_PEG_MAX) return;
+  lw_peg *peg = &pegs->peg[pegs->peg_count++];
+  *peg = (lw_peg){.kind = kind, .at = at, .level_m = level_m};
+  lw_print(peg->name, sizeof peg->name, "%c%d", letters[kind], number);
+}
+
+static void put_level(lw_pegs *pegs, double level_m, const char *format, int number) {
+  if (pegs->level_count >= LW_LEVEL_MAX) return;
+  lw_level *level = &pegs->level[pegs->level_count++];
+  lw_print(level->name, sizeof level->name, format, number);
+  level->level_m = level_m;
+}
+
+/* Where a distance along the lowest face lies. */
+static lw_spot along(const lw_plan *plan, double at_m) {
+  int run = 0;
+  while (run + 1 < plan->run_count && at_m > plan->run[run + 1].from_m) run++;
+  const lw_plan_run *r = &plan->run[run];
+  double s = at_m - r->from_m;
+  if (!(fabs(r->radius_m) > 0.0))
+    return (lw_spot){r->begin.x_m + s * cos(r->heading_rad), r->begin.y_m + s * sin(r->heading_rad)};
+  double heading = r->heading_rad + s / r->radius_m;
+  return (lw_spot){r->centre.x_m + r->radius_m * sin(heading), r->centre.y_m - r->radius_m * cos(heading)};
+}
+
+static void place_pegs(const lw_plan *plan, lw_pegs *pegs, double top_m) {
+  int corners = plan->closed ? plan->run_count : plan->run_count + 1;
+  double back = lw_plan_offset(plan, plan->courses - 1);
+  for (int i = 0; i < corners; i++) {
+    double at = i < plan->run_count ? plan->run[i].from_m : plan->length_m;
+    int raised = lw_plan_raised(plan, at, i < plan->run_count);
+    put_peg(pegs, LW_PEG_BASE, i + 1, lw_plan_corner(plan, i, 0.0), raised * plan->course_m);
+  }
+  for (int i = 0; i < corners && back > 0.0; i++)
+    put_peg(pegs, LW_PEG_TOP, i + 1, lw_plan_corner(plan, i, back), top_m);
+  for (int i = 0; i < plan->run_count; i++)
+    if (fabs(plan->run[i].radius_m) > 0.0) put_peg(pegs, LW_PEG_CENTRE, i + 1, plan->run[i].centre, 0.0);
+  for (int i = 0; i < plan->step_count; i++) {
+    int raised = lw_plan_raised(plan, plan->step[i].at_m, true);
+    put_peg(pegs, LW_PEG_STEP, i + 1, along(plan, plan->step[i].at_m), raised * plan->course_m);
+  }
+}
+
+static double apart(lw_spot a, lw_spot b) {
+  return hypot(a.x_m - b.x_m, a.y_m - b.y_m);
+}
+
+/* Over each corner of straight runs the distance between the pegs on both sides of it: of a rectangle
+ * these are its diagonals. The tolerance is an error of that distance; at the corner it is an angle. */
+static void check_corners(const lw_plan *plan, lw_pegs *pegs, double tolerance_m) {
+  int corners = plan->closed ? plan->run_count : plan->run_count + 1;
+  for (int i = plan->closed ? 0 : 1; i < plan->run_count && pegs->check_count < LW_PEG_CHECK_MAX; i++) {
+    int before = (i - 1 + corners) % corners, after = (i + 1) % corners;
+    const lw_plan_run *p = &plan->run[lw_plan_at(plan, i - 1)], *q = &plan->run[i];
+    if (before == after || fabs(p->radius_m) > 0.0 || fabs(q->radius_m) > 0.0) continue;
+    if (!(fabs(p->turn_rad) > 0.0)) continue;
+    lw_peg_check *check = &pegs->check[pegs->check_count++];
+    lw_print(check->name, sizeof check->name, "B%d to B%d", before + 1, after + 1);
+    check->distance_m = apart(pegs->peg[before].at, pegs->peg[after].at);
+    check->tolerance_m = tolerance_m;
+    double sine = sin(3.14159265358979 - fabs(p->turn_rad));
+    check->angle_deg = tolerance_m * check->distance_m / (p->length_m * q->length_m * sine) * LW_RADIAN;
+    bool square = fabs(fabs(p->turn_rad) - 1.5707963267948966) < 1e-6;
+    if (!square) continue;
+    double shorter = fmin(p->length_m, q->length_m), longer = fmax(p->length_m, q->length_m);
+    double unit = floor(fmin(shorter / 3.0, longer / 4.0) / 0.05 + 1e-9) * 0.05;
+    if (unit > 0.0) pegs->square[pegs->square_count++] = (lw_right_angle){i + 1, unit};
+  }
+}
+
+static void levels(const lw_laying *laying, const lw_result *result, double top_m) {
+  const lw_plan *plan = laying->plan;
+  const lw_case *c = &result->given;
+  lw_pegs *pegs = &laying->order->pegs;
+  bool pad = c->pad_thickness.origin != LW_ABSENT;
+  double bedding = pad ? c->order.bedding_thickness.si : 0.0;
+  double cap = c->cap_height.origin != LW_ABSENT ? c->cap_height.si : 0.0;
+  put_level(pegs, top_m, "top of the wall%.0d", 0);
+  if (cap > 0.0) put_level(pegs, top_m - cap, "under the cap%.0d", 0);
+  put_level(pegs, c->wall_embedment.si, "ground in front, lowest%.0d", 0);
+  for (int i = 0; i < plan->courses; i++) put_level(pegs, i * plan->course_m, "under course %d", i + 1);
+  if (!pad) return;
+  put_level(pegs, -bedding, "top of the pad, lowest%.0d", 0);
+  put_level(pegs, -bedding - c->pad_thickness.si, "bottom of the dig, lowest%.0d", 0);
+  for (int i = 0; i < plan->step_count; i++) {
+    double at = plan->step[i].at_m;
+    int upper = lw_plan_raised(plan, at, true), under = lw_plan_raised(plan, at, false);
+    put_level(pegs, (upper > under ? upper : under) * plan->course_m - bedding,
+              "top of the upper pad at step S%d", i + 1);
+  }
+}
+
+/* The pipe lies at the top of the lowest pad at its high end and falls from there. */
+static void pipe(const lw_laying *laying, const lw_result *result) {
+  const lw_case *c = &result->given;
+  lw_pegs *pegs = &laying->order->pegs;
+  double outlets = c->drain_outlets.origin == LW_GIVEN ? c->drain_outlets.si : 0.0;
+  pegs->pipe_known = outlets > 0.5 && c->stone_width.origin == LW_GIVEN && c->stone_width.si > 0.0;
+  if (!pegs->pipe_known) return;
+  double bedding = c->pad_thickness.origin != LW_ABSENT ? c->order.bedding_thickness.si : 0.0;
+  double along_wall = laying->plan->length_m / (outlets > 1.5 ? 2.0 : 1.0);
+  pegs->pipe_fall = c->order.pipe_fall.si;
+  pegs->pipe_length_m = along_wall + c->order.outlet_length.si;
+  pegs->pipe_high_m = -bedding;
+  pegs->pipe_outlet_m = pegs->pipe_high_m - pegs->pipe_fall * pegs->pipe_length_m;
+}
+
+void lw_order_pegs(lw_laying *laying, const lw_result *result) {
+  const lw_plan *plan = laying->plan;
+  const lw_case *c = &result->given;
+  lw_pegs *pegs = &laying->order->pegs;
+  double cap = c->cap_height.origin != LW_ABSENT ? c->cap_height.si : 0.0;
+  double top = plan->courses * plan->course_m + cap;
+  const lw_threshold_row *lean = lw_tables_threshold(laying->tables, "movement-alarm");
+  place_pegs(plan, pegs, top);
+  check_corners(plan, pegs, lw_ordering_value(laying->tables, "peg-tolerance", 0.005));
+  levels(laying, result, top);
+  pipe(laying, result);
+  pegs->base_offset_m = lw_plan_offset(plan, plan->courses - 1);
+  pegs->batter_reading_m = pegs->base_offset_m;
+  pegs->lean_alarm_m = (lean != NULL ? lean->value : 0.01) * plan->courses * plan->course_m;
+  pegs->batter_alarm_m = pegs->batter_reading_m - pegs->lean_alarm_m;
+  pegs->joint_alarm_m = lw_ordering_value(laying->tables, "joint-step-alarm", 0.005);
+}

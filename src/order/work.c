@@ -1,0 +1,89 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <stdarg.h>
+
+#include "base/print.h"
+#include "parts.h"
+
+/* The order of work, with the points at which to stop and look before something is covered up. Common
+ * practice throughout; the figures are those of the wall and of tables/ordering.csv. */
+
+static void add(lw_order *order, bool hold, const char *format, ...)
+#if defined(__GNUC__)
+    __attribute__((format(printf, 3, 4)))
+#endif
+    ;
+
+static void add(lw_order *order, bool hold, const char *format, ...) {
+  if (order->work_count >= LW_WORK_MAX) return;
+  lw_work_step *step = &order->work[order->work_count++];
+  step->hold = hold;
+  va_list arguments;
+  va_start(arguments, format);
+  lw_print_list(step->text, sizeof step->text, format, arguments);
+  va_end(arguments);
+}
+
+static void ground(const lw_laying *laying, const lw_case *c) {
+  lw_order *order = laying->order;
+  add(order, true,
+      "Before anything: what the headline asks for is settled, and buried services are located.");
+  add(order, false,
+      "Set a datum peg outside the works, then the pegs, and check the distances between them.");
+  add(order, false, "Dig to the levels given; take out all that is soft or black.");
+  add(order, true,
+      "STOP and look before the pad covers it: firm ground all along, no water, the soil that the sheet "
+      "says.");
+  if (c->pad_thickness.origin == LW_ABSENT) return;
+  add(order, false, "Lay the pad, %.0f mm as compacted, in layers that the plate can compact.",
+      c->pad_thickness.si * 1000.0);
+  if (order->plan.step_count > 0)
+    add(order, false, "At each step the lower pad runs %.0f mm under the upper one.",
+        lw_ordering_value(laying->tables, "step-under", 0.3) * 1000.0);
+  add(order, true, "STOP and look before the blocks cover it: a heel leaves no mark, the level is right.");
+}
+
+static void blocks(const lw_laying *laying, const lw_case *c) {
+  lw_order *order = laying->order;
+  double level = lw_ordering_value(laying->tables, "base-level-tolerance", 0.002);
+  add(order, false, "Lay the lowest course to a string, level along and across to %.0f mm in a metre.",
+      level * 1000.0);
+  add(order, true,
+      "STOP and look before the second course: the lowest course's line and level, and its front "
+      "buried.");
+  if (laying->plan->setback_m > 0.0)
+    add(order, false,
+        "Each course steps back %.0f mm; the top line then stands %.0f mm behind the base line.",
+        laying->plan->setback_m * 1000.0, order->pegs.base_offset_m * 1000.0);
+  add(order, false,
+      "Lay from the corners and ends towards the middle, cuts there; fill never more than one course "
+      "behind the blocks, in loose layers of at most %.0f mm.",
+      lw_ordering_value(laying->tables, "soil-layer", 0.1) * 1000.0);
+  const lw_threshold_row *plate = lw_tables_threshold(laying->tables, "compactor-distance");
+  add(order, false, "No vibrating plate within %.2f m of the blocks: a hand rammer there.",
+      fmax(c->wall_height.si, plate != NULL ? plate->value : 0.6));
+}
+
+static void finish(const lw_laying *laying, const lw_case *c) {
+  lw_order *order = laying->order;
+  if (order->pegs.pipe_known) {
+    add(order, false, "Lay the pipe to a fall of 1 in %.0f.", 1.0 / fmax(order->pegs.pipe_fall, 1e-6));
+    add(order, true,
+        "STOP and look before stone covers it: pour water in, and see it come out at every outlet.");
+  }
+  if (c->stone_width.origin == LW_GIVEN && c->stone_width.si > 0.0)
+    add(order, true,
+        "STOP and look before soil covers it: the stone is clean, the cloth laps and folds over it.");
+  if (order->has_cap)
+    add(order, false, "Caps last: dry and brushed, from the corners, joints away from those below.");
+  add(order, true, "Hand-over: photograph the wall with a scale and read its batter at three stations.");
+  add(order, false,
+      "Read again after the first big rain, after the first winter, then every year; at an alarm value "
+      "empty the load, open the outlet, dig out the soil evenly from the top, then look for the "
+      "cause. Never prop it from below while standing under it.");
+}
+
+void lw_order_work(lw_laying *laying, const lw_result *result) {
+  ground(laying, &result->given);
+  blocks(laying, &result->given);
+  finish(laying, &result->given);
+}

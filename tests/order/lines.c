@@ -1,0 +1,69 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "support.h"
+
+#include <criterion/criterion.h>
+#include <criterion/new/assert.h>
+
+#include <math.h>
+#include <string.h>
+
+/* Common practice: 10 m of bedding, 0.5 m wide and 25 mm thick: 0.125 m3 in place, 0.156 of sand, 37.5 kg of
+ * cement, 2 bags of 20 kg. */
+Test(order, bedding_by_volume_ratio) {
+  const lw_order *order =
+      order_of("run 1 length=10 m;block depth=500 mm;pad thickness=100 mm;pad beyond=0 mm");
+  const lw_order_line *sand = order_line(order, "bedding-sand"), *cement = order_line(order, "cement");
+  cr_assert(sand != NULL && cement != NULL);
+  cr_expect(epsilon_eq(dbl, sand->net, 0.15625, 1e-9));
+  cr_expect(epsilon_eq(dbl, cement->net, 37.5 / 20.0, 1e-9));
+  cr_expect(epsilon_eq(dbl, cement->order, 2.0, 1e-9));
+}
+
+/* Common practice: an inner bed of 3.0 x 1.2 m, 0.6 m deep, is 2.16 m3, and 2.6 m3 are ordered. */
+Test(order, soil_of_a_bed_with_settlement) {
+  const lw_order *order =
+      order_of("site behind=bed;wall height=650 mm;wall embedment=150 mm;course count=4;soil below top=50 mm;"
+               "run 1 length=3.4 m;run 2 length=1.6 m;run 3 length=3.4 m;run 4 length=1.6 m;"
+               "turn 1 angle=90 deg;turn 2 angle=90 deg;turn 3 angle=90 deg");
+  const lw_order_line *soil = order_line(order, "soil");
+  cr_assert(soil != NULL);
+  cr_expect(epsilon_eq(dbl, soil->net, 2.16, 1e-9));
+  cr_expect(epsilon_eq(dbl, soil->order, 2.592, 1e-9));
+}
+
+/* 4.0 x 1.2 m: the diagonal is sqrt(17.44) m; 3-4-5 in the largest multiple of 50 mm that fits 1.2 and 4.0 m. */
+Test(order, pegs_of_a_rectangle) {
+  const lw_order *order =
+      order_of("run 1 length=4 m;run 2 length=1.2 m;run 3 length=4 m;run 4 length=1.2 m;setback=20 mm;"
+               "turn 1 angle=90 deg;turn 2 angle=90 deg;turn 3 angle=90 deg");
+  const lw_pegs *p = &order->pegs;
+  cr_assert(eq(int, p->check_count, 4));
+  for (int i = 0; i < 4; i++) cr_expect(epsilon_eq(dbl, p->check[i].distance_m, sqrt(17.44), 1e-9));
+  cr_expect(epsilon_eq(dbl, p->square[0].unit_m, 0.4, 1e-9));
+  cr_expect(epsilon_eq(dbl, p->base_offset_m, 0.04, 1e-12));
+  cr_expect_str_eq(p->peg[4].name, "T1");
+  cr_expect(epsilon_eq(dbl, p->peg[4].at.x_m, 0.04, 1e-9));
+  cr_expect(epsilon_eq(dbl, p->peg[4].at.y_m, 0.04, 1e-9));
+}
+
+Test(order, what_is_not_known_is_a_fault) {
+  const struct {
+    const char *items;
+    lw_fault_slug slug;
+  } rows[] = {{"mark=x", LW_FAULT_MISSING_ITEM},
+              {"run 1 length=4 m;run 2 length=2 m", LW_FAULT_MISSING_ITEM},
+              {"run 1 length=4 m;plan ends=closed", LW_FAULT_CONTRADICTION},
+              {"run 1 length=4 m;cap height=50 mm", LW_FAULT_MISSING_ITEM},
+              {"run 1 length=4 m;step 1 distance=2 m", LW_FAULT_MISSING_ITEM},
+              {"run 1 length=4 m;step 1 distance=2 m;step 1 courses=3", LW_FAULT_CONTRADICTION},
+              {"run 1 length=4 m;step 1 distance=5 m;step 1 courses=1", LW_FAULT_CONTRADICTION}};
+  for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++)
+    cr_expect(order_faults(rows[i].items)->fault[0].slug == rows[i].slug, "%s", rows[i].items);
+}
+
+Test(order, notes_say_what_is_wrong_with_a_plan) {
+  cr_expect(order_note(order_of("run 1 length=4 m;run 1 radius=3 m"), "curve-too-sharp") != NULL);
+  cr_expect(order_note(order_of("run 1 length=4 m"), "no-pad") != NULL);
+  cr_expect(order_note(order_of("run 1 length=4 m;run 2 length=3 m;turn 1 angle=90 deg;block depth=60 mm"),
+                       "overlap-short") != NULL);
+}
