@@ -47,15 +47,16 @@ lw_status lw_report_row_faults_json(const lw_case *c, const lw_faults *faults, l
 /* The two pages made from an order: what to buy, and the pegs with the order of work. */
 typedef enum lw_order_page { LW_PAGE_ORDER, LW_PAGE_PEGS } lw_order_page;
 
-/** An order as a page, as JSON with the keys of docs/order.md, as CSV. Each begins with the verdict's headline:
- *  quantities are for the wall as given, and no leave to build it.
+/** An order as a page, as JSON with the keys of docs/order.md, as CSV. Each begins with the verdict's
+ *  headline: quantities are for the wall as given, and no leave to build it.
  *  in    result   the one that the order was made from
  *  gives LW_OK · LW_NO_MEMORY */
 lw_status lw_report_order_text(const lw_result *result, const lw_order *order, lw_order_page page,
                                const lw_text_style *style, lw_text *out);
 lw_status lw_report_order_json(const lw_result *result, const lw_order *order, lw_order_page page, int indent,
                                lw_text *out);
-lw_status lw_report_order_csv(const lw_result *result, const lw_order *order, lw_order_page page, lw_text *out);
+lw_status lw_report_order_csv(const lw_result *result, const lw_order *order, lw_order_page page,
+                              lw_text *out);
 
 #ifdef __cplusplus
 }

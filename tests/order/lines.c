@@ -31,7 +31,8 @@ Test(order, soil_of_a_bed_with_settlement) {
   cr_expect(epsilon_eq(dbl, soil->order, 2.592, 1e-9));
 }
 
-/* 4.0 x 1.2 m: the diagonal is sqrt(17.44) m; 3-4-5 in the largest multiple of 50 mm that fits 1.2 and 4.0 m. */
+/* 4.0 x 1.2 m: the diagonal is sqrt(17.44) m; 3-4-5 in the largest multiple of 50 mm that fits 1.2 and 4.0
+ * m. */
 Test(order, pegs_of_a_rectangle) {
   const lw_order *order =
       order_of("run 1 length=4 m;run 2 length=1.2 m;run 3 length=4 m;run 4 length=1.2 m;setback=20 mm;"

@@ -27,9 +27,9 @@ Test(order, mitres_have_the_figures_of_the_trade) {
   }
 }
 
-/* 20 angles and widths: the cut runs from the meeting of the outer edges to that of the inner ones. Run 1 lies
- * along X with its outer edge on it, run 2 leaves the origin at the angle; their inner edges meet where both are
- * one width away. */
+/* 20 angles and widths: the cut runs from the meeting of the outer edges to that of the inner ones. Run 1
+ * lies along X with its outer edge on it, run 2 leaves the origin at the angle; their inner edges meet
+ * where both are one width away. */
 Test(order, mitres_agree_with_plane_geometry) {
   int mitred = 0;
   for (int i = 0; i < 20; i++) {
