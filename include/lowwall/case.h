@@ -85,8 +85,10 @@ typedef struct lw_case_soil {
 } lw_case_soil;
 
 typedef struct lw_case_load {
+  lw_words name;     /* a row of tables/loads.csv */
   lw_choice kind;
-  lw_quantity pressure, force, near_edge, far_edge, distance, below_ground;
+  lw_quantity pressure, force, push, near_edge, far_edge, distance, below_ground;
+  lw_quantity height;  /* of what is stacked or held, for a row that gives a pressure a metre */
 } lw_case_load;
 
 typedef struct lw_case_point { lw_quantity x, y; } lw_case_point;
@@ -166,6 +168,8 @@ typedef struct lw_case {
   lw_choice method_passive_by, method_overconsolidation;
 
   lw_case_order order;
+  lw_choice method_load_pressure;
+  lw_quantity method_influence_line;
 
   bool settled;      /* lw_case_settle has filled in what was left out */
 } lw_case;

@@ -3,6 +3,7 @@
 #define LOWWALL_CHECKS_H
 
 #include <lowwall/bearing.h>
+#include <lowwall/elastic.h>
 #include <lowwall/pressure.h>
 
 #ifdef __cplusplus
@@ -45,6 +46,7 @@ typedef enum lw_force_kind {
   LW_FORCE_SURCHARGE_ON_WALL,
   LW_FORCE_THRUST,          /* of the soil */
   LW_FORCE_SURCHARGE_THRUST,
+  LW_FORCE_LOADS_THRUST,    /* of loads at a distance, by elasticity or the curves */
   LW_FORCE_WATER,           /* on the real outline behind */
   LW_FORCE_FRONT_WATER,
   LW_FORCE_UPLIFT,
@@ -107,7 +109,9 @@ typedef struct lw_stage {
   lw_reason reason;
   lw_back_plane back;
   lw_thrust thrust;         /* as used: the larger of formula and wedge */
-  double formula_kn_per_m;  /* the formula's own thrust */
+  double formula_kn_per_m;  /* the formula's own thrust, of soil and uniform load */
+  lw_elastic elastic;       /* beside it, of the loads of limited width; used unless the wedge governs */
+  lw_load_pressure elastic_by;  /* half-space, doubled or curves; wedge: left to the wedge */
   lw_wedge wedge;
   bool wedge_known;         /* false at rest, or when the wedge has no answer */
   bool wedge_governs;
@@ -123,6 +127,7 @@ typedef struct lw_joint {
   lw_reason reason;
   double height_m;          /* of the joint above the base */
   double thrust_kn_per_m, thrust_height_m;  /* above the joint */
+  double elastic_kn_per_m, elastic_height_m;  /* of loads at a distance, as used */
   double wedge_kn_per_m;
   bool wedge_known, faulty;
   lw_contact contact;

@@ -103,14 +103,17 @@ typedef struct lw_elastic {
 /** Level push of all loads of limited width on a plane: pressure integrated from each load's own level down.
  *  in    plane   its loads; on sloping ground each stands at the height of the ground below its near edge
  *        by      half-space, doubled or curves
- *  out   push    unchanged on failure
- *  gives LW_OK · LW_NO_SOLUTION with the reason no-wedge when a pressure cannot be integrated
+ *  gives the push of each, their sum and its height above the foot
  *  note  1 On a leaning plane the level pressure is taken at the plane's own points; what the load adds there
  *          in shear is left out.
  *        2 A load nearer than a millimetre counts as a millimetre away: its push then sits at its level.
  *        3 The curves know no strip: it is taken as elastic and doubled, as their manuals do.
  *  from  [BOUSSINESQ1885 line, strip and point]; [TERZAGHI1954 curves]; tested by the closed forms */
-lw_status lw_elastic_push_on(const lw_plane *plane, lw_load_pressure by, lw_elastic *push, lw_error *error);
+lw_elastic lw_elastic_push_on(const lw_plane *plane, lw_load_pressure by);
+
+/** Record the push of each load and their sum. */
+void lw_elastic_record(const lw_plane *plane, lw_load_pressure by, const lw_elastic *push,
+                       const lw_working *working);
 
 #ifdef __cplusplus
 }

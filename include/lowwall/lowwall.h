@@ -21,6 +21,7 @@
 #include <lowwall/building.h>
 #include <lowwall/narrow.h>
 #include <lowwall/fence.h>
+#include <lowwall/influence.h>
 #include <lowwall/verdict.h>
 #include <lowwall/result.h>
 #include <lowwall/order.h>

@@ -6,6 +6,7 @@
 #include <lowwall/formats.h>
 #include <lowwall/narrow.h>
 #include <lowwall/fence.h>
+#include <lowwall/influence.h>
 #include <lowwall/sheet.h>
 #include <lowwall/trench.h>
 #include <lowwall/verdict.h>
@@ -28,6 +29,7 @@ typedef struct lw_result {
   lw_rain_seepage seepage;        /* this and the next by lw_water_find only */
   lw_water_limits water_limits;
   lw_trench trench;
+  lw_influence influence;       /* loads behind the wall against the line up from its base */
   lw_verdict verdict;
   lw_formats formats;           /* empty unless asked for: see lw_formats_compare */
   int remedy_count;

@@ -36,7 +36,6 @@ extern "C" {
   X(MISSING_ITEM, "missing-item", "an item that is needed is missing") \
   X(UNKNOWN_SOIL, "unknown-soil", "there is no such soil in the table") \
   X(UNKNOWN_ROW, "unknown-row", "there is no such row in the table") \
-  X(NOT_YET, "not-yet", "lowwall does not compute this item") \
   X(NO_ROOM, "no-room", "more faults than are listed")
 
 typedef enum lw_fault_slug {
@@ -102,7 +101,6 @@ typedef struct lw_item {
   const char *example;     /* "900 mm" */
   const char *means;       /* one sentence for docs/sheet.md */
   const char *question;    /* the question that would settle it, plain words; "" when it is not asked */
-  bool not_yet;            /* belongs to a capability that is not computed: giving it is a fault */
 } lw_item;
 
 /** The items in the order of the vocabulary; NULL past the end. */

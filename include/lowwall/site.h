@@ -34,7 +34,10 @@ typedef struct lw_site_load {
   lw_load_kind kind;      /* strip, line, point or cap; uniform ones are summed in surcharge_kpa */
   double pressure_kpa;    /* strip */
   double force;           /* line, cap: kN/m; point: kN, taken whole on the metre of wall in front of it */
+  double push;            /* cap: outward at its level, kN/m */
   double near_m, far_m;   /* from the rear of the top of the wall; line and point: both the distance */
+  double below_m;         /* of the ground's level there */
+  int number;             /* on the sheet, from 1 */
 } lw_site_load;
 
 typedef struct lw_pad {
@@ -95,6 +98,8 @@ typedef struct lw_method {
   lw_own_or_none depth_factors, inclination_factors;
   lw_bearing_on bearing_on;
   lw_crack crack;
+  lw_load_pressure load_pressure;
+  double influence_rad;              /* of the line up from the rear of the base, from the horizontal */
   double passive_share, uplift_share;
   lw_passive_by passive_by;
   lw_overconsolidation overconsolidation;

@@ -82,12 +82,21 @@ typedef struct lw_material_row {
 } lw_material_row;
 
 /* tables/loads.csv: `slug` is what code and sheet ask for. */
+/* push: outward at the cap; other: no load of a sheet by itself. */
+typedef enum lw_load_row_kind {
+  LW_LOAD_ROW_UNIFORM, LW_LOAD_ROW_STRIP, LW_LOAD_ROW_LINE, LW_LOAD_ROW_POINT, LW_LOAD_ROW_CAP,
+  LW_LOAD_ROW_PUSH, LW_LOAD_ROW_OTHER
+} lw_load_row_kind;
+
 typedef struct lw_load_row {
   /* garden · vehicle · people-sitting-down · people-sitting-out · people-leaning ... */
   char slug[LW_NAME_MAX];
   char name[LW_NAME_MAX];
+  lw_load_row_kind kind;
   double value;                    /* in `unit`, SI */
-  char unit[8];                    /* kPa · kN/m · kN */
+  char unit[8];                    /* kPa · kPa/m, times a height · kN/m · kN */
+  double push_kn_per_m;            /* of a cap load, outward; NAN: none */
+  double width_m;                  /* of a strip; NAN: not known */
   char note[LW_NOTE_MAX];
   lw_origin_note from;
 } lw_load_row;

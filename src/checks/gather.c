@@ -57,6 +57,16 @@ static void add_thrust(const lw_push *push, lw_forces *forces) {
   add_thrust_part(push, LW_FORCE_SEISMIC_THRUST, shaken, t->seismic_height_m, forces);
 }
 
+/* Loads at a distance push level, beside the formula's thrust; a wedge that governs carries them already. */
+static void add_loads_thrust(const lw_push *push, lw_forces *forces) {
+  const lw_elastic *loads = &push->elastic;
+  if (push->wedge_governs || loads->push_kn_per_m < 1e-12) return;
+  lw_forces_add(forces, (lw_force){.kind = LW_FORCE_LOADS_THRUST,
+                                   .horizontal_kn_per_m = loads->push_kn_per_m,
+                                   .x_m = plane_x(&push->back, loads->height_m),
+                                   .y_m = push->back.foot_y_m + loads->height_m});
+}
+
 /* Water that stands in a tension crack pushes above the water that stands behind the wall. */
 static void add_crack_water(const lw_push *push, lw_forces *forces) {
   const lw_plane *plane = &push->back.plane;
@@ -91,16 +101,18 @@ static void add_people(const lw_section *section, const lw_actions *actions, lw_
                                    .y_m = front.y_m});
 }
 
-/* A load on the cap stands on its middle. */
-static void add_cap_loads(const lw_site *site, const lw_section *section, lw_forces *forces) {
+/* A load on the cap stands on its middle, and may be absent; what pushes at its level does so always. */
+static void add_cap_loads(const lw_site *site, const lw_section *section, bool weighs, lw_forces *forces) {
   double front = top_front(section).x_m;
   lw_corner crest = lw_section_crest(section);
   double rear = section->has_cap ? front + section->cap_depth_m : crest.x_m;
   for (int i = 0; i < site->load_count; i++) {
-    if (site->load[i].kind != LW_LOAD_CAP) continue;
+    const lw_site_load *load = &site->load[i];
+    if (load->kind != LW_LOAD_CAP || (!weighs && load->push <= 0.0)) continue;
     lw_forces_add(forces, (lw_force){.kind = LW_FORCE_CAP_LOAD,
-                                     .moved_kn_per_m = site->load[i].force,
-                                     .vertical_kn_per_m = site->load[i].force,
+                                     .moved_kn_per_m = weighs ? load->force : 0.0,
+                                     .horizontal_kn_per_m = load->push,
+                                     .vertical_kn_per_m = weighs ? load->force : 0.0,
                                      .x_m = 0.5 * (front + rear),
                                      .y_m = crest.y_m});
   }
@@ -114,9 +126,10 @@ void lw_forces_gather(const lw_wall *wall, const lw_section *section, const lw_p
   lw_soil_on_wall(wall, section, &push->back, forces);
   add_surcharge_on_wall(wall, &push->back, forces);
   add_thrust(push, forces);
+  add_loads_thrust(push, forces);
   add_crack_water(push, forces);
   lw_water_on_outline(&wall->site, section, -push->back.foot_y_m, forces);
   add_people(section, actions, forces);
-  if (actions->cap_load) add_cap_loads(&wall->site, section, forces);
+  add_cap_loads(&wall->site, section, actions->cap_load, forces);
   lw_seismic_on_wall(&wall->site, section, &push->back, forces);
 }

@@ -23,6 +23,25 @@ static bool find_wedge(const lw_push *like, lw_push *push, const lw_working *wor
   return lw_wedge_thrust(LW_ACTIVE, plane, &push->wedge, NULL, working) == LW_OK;
 }
 
+/* At rest nothing slides down the back: a downward part there would hold a wall that no friction holds. */
+static bool level(const lw_method *method) {
+  return method->direction == LW_DIRECTION_LEVEL || method->pressure == LW_PRESSURE_AT_REST;
+}
+
+static double angle_used(const lw_method *method, const lw_push *push) {
+  return level(method) ? 0.0 : push->thrust.angle_rad;
+}
+
+/* Formula and loads by elasticity act together at one height. */
+static double height_together(const lw_method *method, const lw_push *push) {
+  double soil = push->thrust.total_kn_per_m * cos(angle_used(method, push)),
+         loads = push->elastic.push_kn_per_m;
+  if (soil + loads <= 0.0) return push->thrust.height_of_action_m;
+  return (soil * push->thrust.height_of_action_m + loads * push->elastic.height_m) / (soil + loads);
+}
+
+/* What the formula says, the loads it leaves to elasticity included, along the thrust: an elastic push is
+ * level. The wedge carries the loads itself, so the two are set beside each other and never added. */
 static void recheck(const lw_method *method, const lw_push *like, lw_push *push, const lw_working *working) {
   const lw_plane *plane = &push->back.plane;
   if (method->pressure == LW_PRESSURE_AT_REST || !find_wedge(like, push, working)) return;
@@ -32,24 +51,46 @@ static void recheck(const lw_method *method, const lw_push *like, lw_push *push,
     push->faulty = fabs(wedge - formula) > AGREEMENT * fmax(fabs(formula), 1e-9);
     return;
   }
+  formula += push->elastic.push_kn_per_m / fmax(cos(angle_used(method, push)), 1e-9);
   push->wedge_governs = wedge > formula * (1.0 + AGREEMENT);
   if (!push->wedge_governs) return;
+  push->thrust.height_of_action_m = fmax(height_together(method, push), push->wedge.height_of_action_m);
   push->thrust.total_kn_per_m = wedge;
-  push->thrust.height_of_action_m = fmax(push->thrust.height_of_action_m, push->wedge.height_of_action_m);
 }
 
 /* Level thrust, thrust whose downward part is not counted, thrust on soil under an overhang: the direction is
  * settled here, after the size. */
 static void direct(const lw_method *method, lw_push *push) {
   lw_thrust *thrust = &push->thrust;
-  /* At rest nothing slides down the back: a downward part there would hold a wall that no friction holds. */
-  bool level = method->direction == LW_DIRECTION_LEVEL || method->pressure == LW_PRESSURE_AT_REST;
-  double angle = level ? 0.0 : thrust->angle_rad;
+  double angle = angle_used(method, push);
   thrust->angle_rad = angle;
   thrust->horizontal_kn_per_m = thrust->total_kn_per_m * cos(angle);
   thrust->vertical_kn_per_m = thrust->total_kn_per_m * sin(angle);
   bool down_misses = push->back.overhangs && push->back.plane.along_ground && thrust->vertical_kn_per_m > 0.0;
   if (method->thrust_vertical == LW_NOT_COUNTED || down_misses) thrust->vertical_kn_per_m = 0.0;
+}
+
+/* Which theory carries loads at a distance: a wall that may yield feels the half-space, one at rest is taken
+ * for a face that cannot yield. */
+static lw_load_pressure theory_of(const lw_method *method) {
+  if (method->load_pressure != LW_LOAD_PRESSURE_OWN) return method->load_pressure;
+  return method->pressure == LW_PRESSURE_AT_REST ? LW_LOAD_PRESSURE_DOUBLED : LW_LOAD_PRESSURE_HALF_SPACE;
+}
+
+/* The formula's thrust, and the loads at a distance beside it. Closed formulas leave such loads out; the
+ * wedge as a method takes them in, so here it is asked about the ground without them. */
+static lw_status by_formula(const lw_method *method, lw_push *push, lw_error *error,
+                            const lw_working *working) {
+  const lw_pressure_routine *routine = lw_pressure_routine_of(method->pressure);
+  lw_plane plane = push->back.plane;
+  push->elastic_by = theory_of(method);
+  bool apart = push->elastic_by != LW_LOAD_PRESSURE_WEDGE;
+  if (apart) plane.load_count = 0;
+  lw_status status = routine->thrust(state_of(method), &plane, &push->thrust, error, working);
+  if (status != LW_OK || !apart || push->back.plane.load_count == 0) return status;
+  push->elastic = lw_elastic_push_on(&push->back.plane, push->elastic_by);
+  lw_elastic_record(&push->back.plane, push->elastic_by, &push->elastic, working);
+  return LW_OK;
 }
 
 void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_depth_m, const lw_push *like,
@@ -64,8 +105,7 @@ void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_d
     return;
   }
   if (push->back.plane.height_m <= 0.0) return;
-  const lw_pressure_routine *routine = lw_pressure_routine_of(method->pressure);
-  if (routine->thrust(state_of(method), &push->back.plane, &push->thrust, &error, working) != LW_OK) {
+  if (by_formula(method, push, &error, working) != LW_OK) {
     fail(push, &error);
     return;
   }

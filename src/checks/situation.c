@@ -116,6 +116,8 @@ static void note_joint(const lw_stage *stage, double height_m, lw_joint *joint) 
                       .height_m = height_m,
                       .thrust_kn_per_m = stage->thrust.total_kn_per_m,
                       .thrust_height_m = stage->thrust.height_of_action_m,
+                      .elastic_kn_per_m = stage->wedge_governs ? 0.0 : stage->elastic.push_kn_per_m,
+                      .elastic_height_m = stage->wedge_governs ? 0.0 : stage->elastic.height_m,
                       .wedge_kn_per_m = stage->wedge.thrust_kn_per_m,
                       .wedge_known = stage->wedge_known,
                       .faulty = stage->faulty,
@@ -170,7 +172,7 @@ static void run_variants(run *r, const lw_actions *actions) {
   lw_actions lighter = *actions;
   bool cap_load = false;
   for (int i = 0; i < r->wall->site.load_count; i++)
-    cap_load = cap_load || r->wall->site.load[i].kind == LW_LOAD_CAP;
+    cap_load = cap_load || (r->wall->site.load[i].kind == LW_LOAD_CAP && r->wall->site.load[i].force > 0.0);
   run_variant(r, actions);
   if (actions->people_down_kn_per_m > 0.0) {
     lighter.people_down_kn_per_m = 0.0;

@@ -11,6 +11,8 @@ void lw_stage_start(const lw_push *push, lw_stage *stage) {
   stage->back = push->back;
   stage->thrust = push->thrust;
   stage->formula_kn_per_m = push->formula_kn_per_m;
+  stage->elastic = push->elastic;
+  stage->elastic_by = push->elastic_by;
   stage->wedge = push->wedge;
   stage->wedge_known = push->wedge_known;
   stage->wedge_governs = push->wedge_governs;

@@ -11,6 +11,8 @@ typedef struct lw_push {
   lw_back_plane back;
   lw_thrust thrust;
   double formula_kn_per_m;
+  lw_elastic elastic; /* of the loads at a distance, level; not used where the wedge governs */
+  lw_load_pressure elastic_by;
   lw_wedge wedge;
   bool wedge_known, wedge_governs, faulty;
 } lw_push;
@@ -18,7 +20,7 @@ typedef struct lw_push {
 /* What a situation puts on the wall besides the soil. */
 typedef struct lw_actions {
   double people_down_kn_per_m, people_out_kn_per_m; /* on the front edge of the top */
-  bool cap_load;                                    /* the loads of kind cap are on */
+  bool cap_load; /* the weight of loads of kind cap is on; their push always is */
   lw_factors factors;
 } lw_actions;
 

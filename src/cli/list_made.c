@@ -107,14 +107,12 @@ void lw_list_make_items(const lw_tables *tables, lw_text *csv) {
   lw_text_add(csv, "part,item,key,takes,default,example,means,question\n");
   for (size_t i = 0; i < lw_item_count(); i++) {
     const lw_item *item = lw_item_at(i);
-    char name[LW_ITEM_NAME_MAX], key[96], takes[160], safe[64], means[400];
+    char name[LW_ITEM_NAME_MAX], key[96], takes[160], safe[64];
     lw_item_print_name(item, 0, name, sizeof name);
     lw_item_print_key(item, 0, key, sizeof key);
     say_takes(item, takes, sizeof takes);
     say_default(item, safe, sizeof safe);
-    lw_print(means, sizeof means, "%s%s", item->means,
-             item->not_yet ? " Not computed: anything but 0 is a fault." : "");
-    add_row(csv, (const char *const[]){item->part, name, key, takes, safe, item->example, means,
+    add_row(csv, (const char *const[]){item->part, name, key, takes, safe, item->example, item->means,
                                        item->question, NULL});
   }
 }

@@ -95,6 +95,8 @@ static void loads_build(const lw_site *site, double from_crest_m, lw_plane *plan
         .far_m = far,
         .pressure_kpa = strip ? load->pressure_kpa : 0.0,
         .force_kn_per_m = strip ? 0.0 : load->force,
+        .below_m = load->below_m,
+        .point = load->kind == LW_LOAD_POINT,
     };
   }
 }

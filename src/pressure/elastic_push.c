@@ -60,26 +60,28 @@ static double falls_off(double along_m, const void *context) {
  * the load is, so neither does its fall along the wall: a load drawn nearer never pushes less. */
 static double share_in_front(double distance_m, double height_m) {
   double x = fmax(fmax(distance_m, 0.4 * height_m), NEAREST_M), half = 0.0;
-  double end = fmin(0.5, x * tan(0.999 * 1.57079632679489661923 / 1.1));
-  return lw_solve_integral(falls_off, &x, 0.0, end, &half) == LW_OK ? 2.0 * half : 1.0;
+  double end = fmin(0.5, x * tan(1.57079632679489661923 / 1.1)), step = 0.5 * x;
+  for (double from = 0.0, to; from < end; from = to, step *= 2.0) {
+    to = fmin(from + step, end);
+    half += lw_gauss_integral(falls_off, &x, from, to);
+  }
+  return 2.0 * half;
 }
 
 /* From the load's level or the plane's top, whichever is lower, down to the foot. */
-static lw_status integrate(reach *r, lw_elastic_push *push) {
-  double start = fmax(-r->below_top_m, 0.0), step = fmax(fabs(r->load->near_m), NEAREST_M), force = 0.0,
-         moment = 0.0;
-  for (double from = start; from < r->height_m; step *= 2.0) {
-    double to = fmin(from + step, r->height_m), part = 0.0, turn = 0.0;
+static lw_elastic_push integrate(reach *r) {
+  double from = fmax(-r->below_top_m, 0.0), step = fmax(fabs(r->load->near_m), NEAREST_M);
+  double force = 0.0, moment = 0.0;
+  while (from < r->height_m) {
+    double to = fmin(from + step, r->height_m);
     r->turning = false;
-    if (lw_solve_integral(sample, r, from, to, &part) != LW_OK) return LW_NO_SOLUTION;
+    force += lw_gauss_integral(sample, r, from, to);
     r->turning = true;
-    if (lw_solve_integral(sample, r, from, to, &turn) != LW_OK) return LW_NO_SOLUTION;
-    force += part;
-    moment += turn;
+    moment += lw_gauss_integral(sample, r, from, to);
     from = to;
+    step *= 2.0;
   }
-  *push = (lw_elastic_push){force, force > 0.0 ? r->height_m - moment / force : 0.0};
-  return LW_OK;
+  return (lw_elastic_push){force, force > 0.0 ? r->height_m - moment / force : 0.0};
 }
 
 static lw_elastic_push closed(const reach *r) {
@@ -100,8 +102,7 @@ static double ground_above_top(const lw_plane *plane, double behind_m) {
   return fmin(fmax(behind_m, 0.0), plane->slope_run_m) * tan(plane->slope_rad);
 }
 
-static lw_status push_of(const lw_plane *plane, const lw_plane_load *load, lw_load_pressure by,
-                         lw_elastic_push *push) {
+static lw_elastic_push push_of(const lw_plane *plane, const lw_plane_load *load, lw_load_pressure by) {
   double below = load->below_m - ground_above_top(plane, load->near_m);
   bool doubled = by != LW_LOAD_PRESSURE_HALF_SPACE;
   reach r = {.load = load,
@@ -111,27 +112,20 @@ static lw_status push_of(const lw_plane *plane, const lw_plane_load *load, lw_lo
              .lean = tan(plane->batter_rad),
              .height_m = plane->height_m - below,
              .beside = 1.0};
-  *push = (lw_elastic_push){0};
-  if (r.height_m <= 0.0) return LW_OK;
-  if (has_closed_form(&r)) {
-    *push = closed(&r);
-    return LW_OK;
-  }
+  if (r.height_m <= 0.0) return (lw_elastic_push){0};
+  if (has_closed_form(&r)) return closed(&r);
   if (load->point && by == LW_LOAD_PRESSURE_CURVES) r.beside = share_in_front(load->near_m, r.height_m);
-  return integrate(&r, push);
+  return integrate(&r);
 }
 
-lw_status lw_elastic_push_on(const lw_plane *plane, lw_load_pressure by, lw_elastic *push, lw_error *error) {
+lw_elastic lw_elastic_push_on(const lw_plane *plane, lw_load_pressure by) {
   lw_elastic made = {0};
   double moment = 0.0;
   for (int i = 0; i < plane->load_count; i++) {
-    if (push_of(plane, &plane->load[i], by, &made.load[i]) != LW_OK)
-      return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE,
-                          "the pressure of a load at a distance cannot be integrated");
+    made.load[i] = push_of(plane, &plane->load[i], by);
     made.push_kn_per_m += made.load[i].push_kn_per_m;
     moment += made.load[i].push_kn_per_m * made.load[i].height_m;
   }
   if (made.push_kn_per_m > 0.0) made.height_m = moment / made.push_kn_per_m;
-  *push = made;
-  return LW_OK;
+  return made;
 }

@@ -75,7 +75,8 @@ static void try_corners(const search *s, double low, double high, lw_minimum *be
     const lw_plane_load *load = &plane->load[i < 0 ? 0 : i / 2];
     double x = i < 0 ? plane->slope_run_m : (i % 2 ? load->far_m : load->near_m);
     if (!isfinite(x)) continue;
-    double angle = lw_wedge_angle_to(&s->frame, x) - 1e-12;
+    double to = i < 0 ? lw_wedge_angle_to(&s->frame, x) : lw_wedge_angle_to_load(&s->frame, load, x);
+    double angle = to - 1e-12;
     if (angle <= low || angle >= high) continue;
     double value = to_minimise(angle, s);
     if (isfinite(value) && value < best->value) *best = (lw_minimum){angle, value};

@@ -202,18 +202,36 @@ static void add_push(lw_wedge_body *body, double push_kn_per_m, double x_m, doub
   body->push_kn_per_m = sum;
 }
 
-/* Loads that stand on the body, or push it. */
-static void add_loads(const lw_wedge_frame *frame, double behind_m, lw_wedge_body *body) {
+/* The level at which a load meets the ground: a footing is level, at its near edge. */
+static double level_of(const lw_wedge_frame *frame, const lw_plane_load *load) {
+  return ground_at(frame, load->near_m) - load->below_m;
+}
+
+/* How far back a load stands on the body: up to its end, and below ground to the failure plane. */
+static double stands_up_to(const lw_wedge_frame *frame, const lw_wedge_line *line, const lw_plane_load *load,
+                           double behind_m) {
+  if (load->below_m <= 0.0) return behind_m;
+  double level = level_of(frame, load);
+  if (level <= 0.0) return -INFINITY;
+  double passes = line->rise > 1e-12 ? level * line->run / line->rise - frame->top.x_m : INFINITY;
+  return fmin(behind_m, passes);
+}
+
+/* Loads that stand on the body or push it, and footings in it that the failure plane passes below. */
+static void add_loads(const lw_wedge_frame *frame, const lw_wedge_line *line, double behind_m,
+                      lw_wedge_body *body) {
   const lw_plane *plane = frame->plane;
   double middle = 0.5 * behind_m, all_over = plane->surcharge_kpa * behind_m;
   add_weight(body, all_over, all_over, frame->top.x_m + middle, ground_at(frame, middle));
   for (int i = 0; i < plane->load_count; i++) {
     const lw_plane_load *load = &plane->load[i];
-    if (load->near_m > behind_m) continue;
-    double far = fmin(load->far_m, behind_m), at = 0.5 * (load->near_m + far);
+    double end = stands_up_to(frame, line, load, behind_m);
+    if (load->near_m > end) continue;
+    double far = fmin(load->far_m, end), at = 0.5 * (load->near_m + far);
     double force = load->force_kn_per_m + load->pressure_kpa * (far - load->near_m);
-    add_weight(body, force, force, frame->top.x_m + at, ground_at(frame, at));
-    add_push(body, load->push_kn_per_m, frame->top.x_m + load->near_m, ground_at(frame, load->near_m));
+    double level = load->below_m > 0.0 ? level_of(frame, load) : ground_at(frame, at);
+    add_weight(body, force, force, frame->top.x_m + at, level);
+    add_push(body, load->push_kn_per_m, frame->top.x_m + load->near_m, level_of(frame, load));
   }
 }
 
@@ -231,7 +249,7 @@ bool lw_wedge_body_of(const lw_wedge_frame *frame, const lw_wedge_line *line, lw
     plain(frame, &whole, body);
   else
     layered(frame, &whole, line->rise, body);
-  add_loads(frame, behind, body);
+  add_loads(frame, line, behind, body);
   if (body->weight_kn_per_m > 0.0) {
     body->x_m /= body->weight_kn_per_m;
     body->y_m /= body->weight_kn_per_m;
@@ -245,4 +263,9 @@ double lw_wedge_level(double sign, const lw_plane *plane, const lw_wedge_body *b
 
 double lw_wedge_angle_to(const lw_wedge_frame *frame, double x_m) {
   return atan2(ground_at(frame, x_m), frame->top.x_m + x_m);
+}
+
+double lw_wedge_angle_to_load(const lw_wedge_frame *frame, const lw_plane_load *load, double x_m) {
+  double level = load->below_m > 0.0 ? level_of(frame, load) : ground_at(frame, x_m);
+  return atan2(level, frame->top.x_m + x_m);
 }

@@ -46,6 +46,9 @@ double lw_wedge_level(double sign, const lw_plane *plane, const lw_wedge_body *b
 /* Angle of the failure plane that meets the ground at x behind the plane's top. */
 double lw_wedge_angle_to(const lw_wedge_frame *frame, double x_m);
 
+/* The same for one edge of a load, at the level where it meets the ground. */
+double lw_wedge_angle_to_load(const lw_wedge_frame *frame, const lw_plane_load *load, double x_m);
+
 /* Record the critical wedge: plane, crack, weight, cohesion, and the thrust with its numbers put in. */
 void lw_wedge_record(lw_earth_state state, const lw_plane *plane, const lw_wedge_body *body,
                      const lw_wedge *wedge, const lw_working *working);

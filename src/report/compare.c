@@ -20,7 +20,9 @@ const char *lw_difference_why(const lw_plane *plane) {
   if (plane->layer_count > 1)
     return "layers: the wedge takes one plane through all, the formula each by itself";
   if (plane->load_count > 0)
-    return "a load at a distance: the wedge carries it only if its plane passes behind it";
+    return "loads at a distance: the wedge carries one whole once its plane passes behind it, elasticity a "
+           "part "
+           "of each wherever it stands";
   bool slopes = fabs(plane->slope_rad) > 1e-12;
   if (slopes && plane->water_depth_m < plane->height_m)
     return "ground that rises above level water: the wedge weighs it moist there, the formula wet";
@@ -30,6 +32,11 @@ const char *lw_difference_why(const lw_plane *plane) {
   if (plane->water_depth_m <= 0.0 && plane->seismic.horizontal > 0.0)
     return "a load on wet ground: the earthquake turns the ground's weight further than the load's";
   return "ground nearly as steep as the friction angle: the wedge has no far end";
+}
+
+/* Of a wall that may yield, as both methods take it. */
+static lw_load_pressure theory(const lw_method *method) {
+  return method->load_pressure == LW_LOAD_PRESSURE_OWN ? LW_LOAD_PRESSURE_HALF_SPACE : method->load_pressure;
 }
 
 static void compare(const lw_result *result, const lw_site *site, lw_pressure_method of, lw_compared *out) {
@@ -49,11 +56,15 @@ static void compare(const lw_result *result, const lw_site *site, lw_pressure_me
   }
   out->why = lw_difference_why(&back.plane);
   out->known = routine->thrust(LW_ACTIVE, &back.plane, &thrust, &error, NULL) == LW_OK;
+  lw_elastic loads = {0};
+  bool apart = method.load_pressure != LW_LOAD_PRESSURE_WEDGE && back.plane.load_count > 0;
+  if (out->known && apart) loads = lw_elastic_push_on(&back.plane, theory(&method));
   out->reason = error.reason;
   if (out->known) {
     out->formula_kn_per_m = thrust.total_kn_per_m;
     out->coefficient = thrust.coefficient;
     out->angle_rad = thrust.angle_rad;
+    out->loads_kn_per_m = loads.push_kn_per_m;
   }
   out->wedge_known = lw_wedge_thrust(LW_ACTIVE, &back.plane, &wedge, &error, NULL) == LW_OK;
   if (out->wedge_known) out->wedge_kn_per_m = wedge.thrust_kn_per_m;

@@ -29,6 +29,7 @@ void lw_figures_each(const lw_result *result, lw_figure_taker taker, void *conte
   lw_figures figures = {.taker = taker, .context = context, .result = result};
   lw_figures_of_wall(&figures);
   lw_figures_of_site(&figures);
+  lw_figures_of_influence(&figures);
   for (int i = 0; i < result->situations.count; i++) {
     const lw_situation *situation = &result->situations.situation[i];
     lw_figures below = lw_figures_below(&figures, lw_situation_slug(situation->name));

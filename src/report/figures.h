@@ -46,6 +46,8 @@ void lw_figures_of_narrow_value(const lw_figures *figures, const lw_narrow_value
 void lw_figures_of_water(const lw_figures *figures);
 void lw_figures_of_trench(const lw_figures *figures);
 void lw_figures_of_formats(const lw_figures *figures);
+void lw_figures_of_loads(const lw_figures *figures, const lw_stage *stage);
+void lw_figures_of_influence(const lw_figures *figures);
 void lw_figures_of_advice(const lw_figures *figures);
 
 #endif

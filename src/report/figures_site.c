@@ -90,7 +90,11 @@ static void load(const lw_figures *figures, int number, const lw_site_load *l) {
                                      point ? "kN" : "kN/m", ""},
                    l->force);
   }
+  if (l->push > 0.0)
+    lw_figures_put(&b, &(lw_figure_word){"push_kn_per_m", "outward at the cap", "kN/m", ""}, l->push);
   if (l->kind == LW_LOAD_CAP) return;
+  if (l->below_m > 0.0)
+    lw_figures_put(&b, &(lw_figure_word){"below_m", "below the ground", "m", ""}, l->below_m);
   lw_figures_put(&b, &(lw_figure_word){"near_m", "near edge behind the top", "m", ""}, l->near_m);
   lw_figures_put(&b, &(lw_figure_word){"far_m", "far edge behind the top", "m", ""}, l->far_m);
 }

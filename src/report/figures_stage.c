@@ -102,10 +102,11 @@ void lw_figures_of_stage(const lw_figures *figures, const lw_stage *stage) {
   const lw_seismic *shaken = &stage->back.plane.seismic;
   if (shaken->horizontal > 0.0 || fabs(shaken->vertical) > 0.0)
     put_all(figures, stage, seismic, COUNT(seismic));
+  lw_figures_of_loads(figures, stage);
   if (stage->wedge_known) {
     put_all(figures, stage, wedges, COUNT(wedges));
     lw_figures_put(figures, &(lw_figure_word){"wedge_difference_kn_per_m", "wedge less formula", "kN/m", ""},
-                   stage->wedge.thrust_kn_per_m - stage->formula_kn_per_m);
+                   stage->wedge.thrust_kn_per_m - lw_stage_by_formula(stage));
   }
   put_all(figures, stage, contacts, COUNT(contacts));
   if (stage->contact.inside) put_all(figures, stage, pressures, COUNT(pressures));
@@ -126,6 +127,14 @@ void lw_figures_of_joint(const lw_figures *figures, const lw_joint *joint) {
   lw_figures_put(figures,
                  &(lw_figure_word){"height_of_action_m", "height of the thrust above the joint", "m", ""},
                  joint->thrust_height_m);
+  if (joint->elastic_kn_per_m > 0.0) {
+    lw_figures_put(figures,
+                   &(lw_figure_word){"loads_push_kn_per_m", "push of loads at a distance, used", "kN/m", ""},
+                   joint->elastic_kn_per_m);
+    lw_figures_put(figures,
+                   &(lw_figure_word){"loads_height_m", "height of that push above the joint", "m", ""},
+                   joint->elastic_height_m);
+  }
   lw_figures_put_number(
       figures, &(lw_figure_word){"wedge_thrust_kn_per_m", "thrust by the numerical wedge", "kN/m", ""},
       (lw_number){joint->wedge_kn_per_m, joint->wedge_known}, no_wedge(figures));

@@ -23,6 +23,7 @@ json_t *lw_json_entry(json_t *list);
 lw_status lw_json_write(json_t *root, int indent, lw_text *out);
 
 void lw_json_verdict(json_t *root, const lw_result *result);
+void lw_json_influence(json_t *root, const lw_result *result);
 void lw_json_situations(json_t *root, const lw_result *result);
 void lw_json_building(json_t *root, const lw_result *result);  /* and the narrow bed */
 void lw_json_water(json_t *root, const lw_result *result);

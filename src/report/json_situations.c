@@ -81,6 +81,8 @@ static void add_stage(json_t *situation, const char *key, const lw_result *resul
   lw_json_set_flag(object, "wedge_known", stage->wedge_known);
   lw_json_set_flag(object, "wedge_governs", stage->wedge_governs);
   lw_json_set_flag(object, "faulty", stage->faulty);
+  lw_json_set_text(object, "loads_by",
+                   lw_stage_has_loads(stage) ? lw_load_theory_word(stage->elastic_by) : "");
   bool plain = stage->status != LW_OK || !stage->wedge_known;
   lw_json_set_text(object, "difference_why", plain ? "" : lw_difference_why(&stage->back.plane));
   lw_figures of = into(object, result);

@@ -53,6 +53,7 @@ typedef struct lw_compared {
   bool known, wedge_known;
   lw_reason reason;
   double formula_kn_per_m, wedge_kn_per_m, coefficient, angle_rad;
+  double loads_kn_per_m; /* of loads at a distance, level, beside the formula */
   const char *why; /* they differ; "" when they must agree */
 } lw_compared;
 enum { LW_COMPARED = 2 };
@@ -66,6 +67,15 @@ enum { LW_INSTRUCTION_MAX = 400 };
 void lw_building_instruction(const lw_result *result, char *out, size_t size);
 /* Why something is missing in the answer of a set of factors. */
 lw_reason lw_format_answer_reason(const lw_format_answer *answer);
+/* Loads of limited width push on this stage beside its formula. */
+bool lw_stage_has_loads(const lw_stage *stage);
+/* Formula and such loads together, along the thrust: what the wedge is set beside. */
+double lw_stage_by_formula(const lw_stage *stage);
+/* "half space", "doubled", "curves"; "uniform", "strip" ... */
+const char *lw_load_theory_word(lw_load_pressure by);
+const char *lw_load_kind_word(lw_load_kind kind);
+/* Each heavy load that the sheet places, and the line of influence. */
+void lw_text_influence(const lw_page *page, const lw_result *result);
 
 /* The page's parts, in their order. */
 void lw_text_headline(const lw_page *page, const lw_result *result);

@@ -137,19 +137,25 @@ static void say_situation(const lw_page *page, const lw_situation *s) {
 /* The push that all the rest follows from, with the recheck beside it. */
 static void say_push(const lw_page *page, const lw_result *result, const lw_situation *s) {
   const lw_stage *stage = &s->base;
-  char wedge[320] = "at rest there is no wedge to set beside it";
+  char wedge[320], loads[96] = "";
+  lw_print(wedge, sizeof wedge, "%s", "at rest there is no wedge to set beside it");
   if (stage->status != LW_OK) return;
+  if (lw_stage_has_loads(stage))
+    lw_print(loads, sizeof loads, ", and %.2f of loads at a distance (%s)", stage->elastic.push_kn_per_m,
+             lw_load_theory_word(stage->elastic_by));
   if (stage->wedge_known) {
     char difference[24];
     const char *why = lw_difference_why(&stage->back.plane);
-    lw_number_print(difference, sizeof difference, stage->wedge.thrust_kn_per_m - stage->formula_kn_per_m, 2);
+    double less = stage->wedge.thrust_kn_per_m - lw_stage_by_formula(stage);
+    lw_number_print(difference, sizeof difference, less, 2);
     bool differ = strcmp(difference, "0.00") != 0;
     lw_print(wedge, sizeof wedge, "%.2f by the numerical wedge, difference %s%s%s%s",
              stage->wedge.thrust_kn_per_m, difference, differ && why[0] ? "; they differ by " : "",
              differ ? why : "", differ ? "; the larger is used" : "");
   }
-  lw_page_sayf(page, "  ", "Push of the soil, %s: %.2f kN/m by %s; %s.", lw_situation_short(s->name),
-               stage->formula_kn_per_m, lw_pressure_routine_of(result->wall.method.pressure)->slug, wedge);
+  lw_page_sayf(page, "  ", "Push of the soil, %s: %.2f kN/m by %s%s; %s.", lw_situation_short(s->name),
+               stage->formula_kn_per_m, lw_pressure_routine_of(result->wall.method.pressure)->slug, loads,
+               wedge);
 }
 
 static void say_pushes(const lw_page *page, const lw_result *result) {
@@ -185,5 +191,6 @@ void lw_text_checks(const lw_page *page, const lw_result *result) {
   say_unknown(page, &rows);
   legend(page, &rows);
   say_pushes(page, result);
+  lw_text_influence(page, result);
   situations(page, result);
 }

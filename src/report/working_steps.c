@@ -126,13 +126,17 @@ static void compared_row(const lw_page *page, const lw_compared *c) {
     lw_page_sayf(page, "  ", "%s: %s", c->title, lw_reason_sentence(c->reason));
     return;
   }
+  double formula = c->formula_kn_per_m + c->loads_kn_per_m / fmax(cos(c->angle_rad), 1e-9);
   if (c->wedge_known) {
-    lw_number_print(difference, sizeof difference, c->wedge_kn_per_m - c->formula_kn_per_m, 4);
+    lw_number_print(difference, sizeof difference, c->wedge_kn_per_m - formula, 4);
     lw_number_print(wedge, sizeof wedge, c->wedge_kn_per_m, 4);
   }
   lw_page_linef(page, LW_TONE_PLAIN, "  %-38s%8.4f%10.4f%10s%11s", c->title, c->coefficient,
                 c->formula_kn_per_m, wedge, difference);
-  bool differs = c->wedge_known && fabs(c->wedge_kn_per_m - c->formula_kn_per_m) > 1e-6 * c->formula_kn_per_m;
+  bool differs = c->wedge_known && fabs(c->wedge_kn_per_m - formula) > 1e-6 * formula;
+  if (c->loads_kn_per_m > 0.0)
+    lw_page_sayf(page, "    ", "and %.4f kN/m of loads at a distance, level, in the difference",
+                 c->loads_kn_per_m);
   if (differs && c->why[0]) lw_page_sayf(page, "    ", "differ by %s", c->why);
 }
 

@@ -5,8 +5,8 @@
 #include <string.h>
 
 static const lw_item_group *const groups[] = {&lw_items_site, &lw_items_fence, &lw_items_wall, &lw_items_wet,
-                                              &lw_items_ground, &lw_items_seismic, &lw_items_building,
-                                              &lw_items_method, &lw_items_order};
+                                              &lw_items_ground, &lw_items_load, &lw_items_seismic,
+                                              &lw_items_building, &lw_items_method, &lw_items_order};
 
 enum { GROUP_COUNT = sizeof groups / sizeof *groups };
 

@@ -39,7 +39,8 @@ extern const lw_item_group lw_items_site;   /* heading, site */
 extern const lw_item_group lw_items_fence;  /* fence, wind, posts, boards */
 extern const lw_item_group lw_items_wet;    /* storm and trench */
 extern const lw_item_group lw_items_wall;   /* wall, courses, section, pad */
-extern const lw_item_group lw_items_ground; /* ground, soil n, footing, water, load n */
+extern const lw_item_group lw_items_ground; /* ground, soil n, footing, water */
+extern const lw_item_group lw_items_load;   /* load n */
 extern const lw_item_group lw_items_seismic;
 extern const lw_item_group lw_items_building; /* building it */
 extern const lw_item_group lw_items_method;

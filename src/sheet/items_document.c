@@ -50,7 +50,6 @@ static void add_item(const lw_item *item, lw_text *out) {
   lw_text_add(out, " | ");
   add_default(item, out);
   lw_text_addf(out, " | `%s` | %s", item->example, item->means);
-  lw_text_add(out, item->not_yet ? " Not computed: anything but 0 is a fault." : "");
   if (item->question[0] != '\0') {
     lw_text_addf(out, " *%s*", item->question);
   }

@@ -188,6 +188,28 @@ static const lw_item items[] = {
      .means = "Where what an earthquake adds to the thrust acts, a share of the plane's height.",
      .question = ""},
     {.part = "method",
+     .name = "method load pressure",
+     CHOICE(method_load_pressure, "own|half space|doubled|curves|wedge"),
+     .assumed = LW_LOAD_PRESSURE_OWN,
+     .unit = "",
+     .example = "doubled",
+     .means =
+         "How a strip, line or point load reaches the wall beside the wedge that carries it: elastic, as in "
+         "a half-space or doubled on a face that cannot yield, or by the curves of the manuals. `own`: "
+         "doubled at rest, else half-space. `wedge`: only the wedge.",
+     .question = ""},
+    {.part = "method",
+     .name = "method influence line",
+     ANGLE(method_influence_line),
+     RANGE(DEGREES(15), DEGREES(80)),
+     .assumed = DEGREES(45),
+     .unit = "deg",
+     .example = "45 deg",
+     .means =
+         "Line from the rear of the base up into the ground, from the horizontal. A load within it that is "
+         "heavier than garden use calls for an engineer.",
+     .question = ""},
+    {.part = "method",
      .name = "method format",
      WORDS(method_format),
      .assumed = NAN,

@@ -222,7 +222,7 @@ static lw_fault_slug check_range(const lw_item *item, const lw_measured *measure
   if (measured->si < item->low || measured->si > high) {
     return LW_FAULT_OUT_OF_RANGE;
   }
-  return item->not_yet && fabs(measured->si) > 0.0 ? LW_FAULT_NOT_YET : LW_FAULT_SLUG_COUNT;
+  return LW_FAULT_SLUG_COUNT;
 }
 
 static void say_wanted(const lw_item *item, lw_fault_slug slug, char *wanted, size_t size) {
@@ -244,9 +244,6 @@ static void say_wanted(const lw_item *item, lw_fault_slug slug, char *wanted, si
   case LW_FAULT_UNKNOWN_UNIT: lw_print(wanted, size, "one of the units %s", units); break;
   case LW_FAULT_TWO_UNITS: lw_print(wanted, size, "one unit, in the value or beside it"); break;
   case LW_FAULT_OUT_OF_RANGE: lw_print(wanted, size, "a value from %s to %s%s", low, high, or_share); break;
-  case LW_FAULT_NOT_YET:
-    lw_print(wanted, size, "the item left out, or 0: it is not part of the check");
-    break;
   default:
     lw_print(wanted, size, "%s, as in %s",
              item->kind == LW_KIND_COUNT ? "a whole number" : "a number with its unit", item->example);

@@ -80,7 +80,7 @@ void lw_settle_defaults(lw_settling *s) {
   }
 }
 
-static void unknown_row(lw_settling *s, const lw_words *words, const char *list) {
+void lw_settle_unknown_row(lw_settling *s, const lw_words *words, const char *list) {
   const char *nearest = lw_tables_nearest(s->tables, list, words->text);
   lw_settle_fault(s, LW_FAULT_UNKNOWN_ROW, words,
                   nearest != NULL ? "a row of `lowwall list %s`; the nearest is \"%s\""
@@ -91,18 +91,18 @@ static void unknown_row(lw_settling *s, const lw_words *words, const char *list)
 void lw_settle_names(lw_settling *s) {
   lw_case *c = s->c;
   if (c->place.origin == LW_GIVEN && !lw_tables_has_place(s->tables, c->place.text)) {
-    unknown_row(s, &c->place, "places");
+    lw_settle_unknown_row(s, &c->place, "places");
   }
   if (c->pad_material.origin == LW_GIVEN && lw_tables_material(s->tables, c->pad_material.text) == NULL) {
-    unknown_row(s, &c->pad_material, "materials");
+    lw_settle_unknown_row(s, &c->pad_material, "materials");
   }
   if (c->plant.origin == LW_GIVEN && lw_tables_plant(s->tables, c->plant.text) == NULL) {
-    unknown_row(s, &c->plant, "plant");
+    lw_settle_unknown_row(s, &c->plant, "plant");
   }
   if (c->method_format.origin != LW_GIVEN) {
     c->method_format = (lw_words){.text = "lowwall", .origin = LW_ASSUMED};
   } else if (!lw_tables_has_format(s->tables, c->method_format.text)) {
-    unknown_row(s, &c->method_format, "formats");
+    lw_settle_unknown_row(s, &c->method_format, "formats");
   }
 }
 

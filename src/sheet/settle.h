@@ -39,6 +39,14 @@ lw_quantity lw_worked_out(lw_kind kind, double si, bool from_given);
 /* The safe default that the table of items has for the item at this place. */
 double lw_default(const lw_settling *s, const lw_quantity *q);
 
+/* Kind and size of a load by its name; false after a fault. */
+bool lw_settle_load_name(lw_settling *s, lw_case_load *load);
+/* Named, and its row gives a pressure a metre. */
+bool lw_load_by_the_metre(const lw_settling *s, const lw_case_load *load);
+
+/* The fault of a name that no row has, with the nearest one. */
+void lw_settle_unknown_row(lw_settling *s, const lw_words *words, const char *list);
+
 /* A fault of the item at `where`, a lw_quantity, lw_choice or lw_words of the case. */
 void lw_settle_fault(lw_settling *s, lw_fault_slug slug, const void *where, const char *wanted_format, ...)
 #if defined(__GNUC__)

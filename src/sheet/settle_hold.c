@@ -81,8 +81,18 @@ static void hold_cap(lw_settling *s) {
   }
 }
 
+/* At rest nothing slides, so there is no wedge to leave a load to. */
+static void hold_method(lw_settling *s) {
+  const lw_choice *load = &s->c->method_load_pressure;
+  if (load->origin == LW_GIVEN && load->value == LW_LOAD_PRESSURE_WEDGE &&
+      s->c->method_pressure.value == LW_PRESSURE_AT_REST) {
+    lw_settle_fault(s, LW_FAULT_CONTRADICTION, load, "doubled, half space or curves: at rest has no wedge");
+  }
+}
+
 void lw_settle_hold(lw_settling *s) {
   hold_ground(s);
+  hold_method(s);
   if (s->c->wall_kind.value == LW_WALL_COURSES) {
     hold_blocks(s);
     hold_cap(s);

@@ -2,14 +2,18 @@
 #include "settle.h"
 
 static bool load_given(const lw_case_load *load) {
-  return load->kind.origin == LW_GIVEN || lw_given(&load->pressure) || lw_given(&load->force) ||
-         lw_given(&load->near_edge) || lw_given(&load->far_edge) || lw_given(&load->distance) ||
-         lw_given(&load->below_ground);
+  return load->kind.origin == LW_GIVEN || load->name.origin == LW_GIVEN || lw_given(&load->pressure) ||
+         lw_given(&load->force) || lw_given(&load->push) || lw_given(&load->near_edge) ||
+         lw_given(&load->far_edge) || lw_given(&load->distance) || lw_given(&load->below_ground) ||
+         lw_given(&load->height);
 }
 
 static const void *place_of_load(const lw_case_load *load) {
-  const lw_quantity *values[] = {&load->pressure, &load->force, &load->near_edge, &load->far_edge,
-                                 &load->distance};
+  const lw_quantity *values[] = {&load->pressure, &load->force, &load->push, &load->near_edge,
+                                 &load->far_edge, &load->distance};
+  if (load->kind.origin != LW_GIVEN && load->name.origin == LW_GIVEN) {
+    return &load->name;
+  }
   for (size_t i = 0; i < sizeof values / sizeof *values && load->kind.origin != LW_GIVEN; i++) {
     if (lw_given(values[i])) {
       return values[i];
@@ -18,9 +22,17 @@ static const void *place_of_load(const lw_case_load *load) {
   return &load->kind;
 }
 
-/* A pressure without a kind is uniform, or a strip when it has edges. A force could be one of three. */
+/* A pressure without a kind is uniform, or a strip when it has edges; a push is on the cap. A force could be
+ * one of three. */
 static bool settle_load_kind(lw_settling *s, lw_case_load *load) {
+  if (load->name.origin == LW_GIVEN) {
+    return lw_settle_load_name(s, load);
+  }
   if (load->kind.origin == LW_GIVEN && load->kind.row != LW_WORKED_OUT_ROW) {
+    return true;
+  }
+  if (lw_given(&load->push) && !lw_given(&load->pressure)) {
+    load->kind = (lw_choice){.value = LW_LOAD_CAP, .origin = LW_GIVEN, .row = LW_WORKED_OUT_ROW};
     return true;
   }
   if (!lw_given(&load->pressure)) {
@@ -34,7 +46,7 @@ static bool settle_load_kind(lw_settling *s, lw_case_load *load) {
 }
 
 static void need(lw_settling *s, const lw_quantity *q, const char *why) {
-  if (!lw_given(q)) {
+  if (q->origin == LW_ABSENT) {
     lw_settle_missing(s, q, NULL, why);
   }
 }
@@ -54,6 +66,22 @@ static void need_force(lw_settling *s, const lw_case_load *load, lw_kind kind) {
   }
 }
 
+/* What only some kinds have. */
+static void hold_extras(lw_settling *s, const lw_case_load *load, const char *name) {
+  bool behind = load->kind.value == LW_LOAD_STRIP || load->kind.value == LW_LOAD_LINE ||
+                load->kind.value == LW_LOAD_POINT;
+  if (load->kind.value != LW_LOAD_CAP) {
+    refuse(s, &load->push, name);
+  }
+  if (!behind) {
+    refuse(s, &load->below_ground, name);
+  }
+  if (lw_given(&load->height) && !lw_load_by_the_metre(s, load)) {
+    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &load->height,
+                    "this item left out: only a named load whose row gives a pressure a metre has a height");
+  }
+}
+
 static void hold_load(lw_settling *s, const lw_case_load *load) {
   static const char *const names[] = {"none", "uniform", "strip", "line", "point", "cap"};
   const char *name = names[load->kind.value];
@@ -61,12 +89,17 @@ static void hold_load(lw_settling *s, const lw_case_load *load) {
   bool strip = load->kind.value == LW_LOAD_STRIP;
   bool at_distance = load->kind.value == LW_LOAD_LINE || load->kind.value == LW_LOAD_POINT;
   bool force = at_distance || load->kind.value == LW_LOAD_CAP;
-  if (pressure) {
+  if (pressure && !lw_load_by_the_metre(s, load)) {
     need(s, &load->pressure, "the pressure of the load");
-  } else {
+  } else if (!pressure) {
     refuse(s, &load->pressure, name);
   }
-  if (force) {
+  bool pushes_only = load->kind.value == LW_LOAD_CAP && load->push.origin != LW_ABSENT &&
+                     load->force.origin == LW_ABSENT;
+  hold_extras(s, load, name);
+  if (pushes_only) {
+    /* A push at the cap need not weigh anything. */
+  } else if (force) {
     need_force(s, load, load->kind.value == LW_LOAD_POINT ? LW_KIND_FORCE : LW_KIND_LINE_LOAD);
   } else {
     refuse(s, &load->force, name);
@@ -83,14 +116,20 @@ static void hold_load(lw_settling *s, const lw_case_load *load) {
   } else {
     refuse(s, &load->distance, name);
   }
-  if (strip && lw_given(&load->near_edge) && lw_given(&load->far_edge) &&
+  if (strip && load->near_edge.origin != LW_ABSENT && lw_given(&load->far_edge) &&
       load->far_edge.si <= load->near_edge.si) {
     lw_settle_fault(s, LW_FAULT_CONTRADICTION, &load->far_edge, "an edge beyond the near one, %.6g m",
                     load->near_edge.si);
   }
 }
 
-/* The garden load, when nothing is said of what stands behind: a load on the cap does not say it. */
+/* The garden load, when nothing is said of what stands behind: a load on the cap does not say it, and a named
+ * one of limited width says what it is and not what else may come. */
+static bool says_what_stands_behind(const lw_case_load *load) {
+  bool wide = load->kind.value == LW_LOAD_NONE || load->kind.value == LW_LOAD_UNIFORM;
+  return load->kind.value != LW_LOAD_CAP && (wide || load->name.origin != LW_GIVEN);
+}
+
 static void assume_load(lw_settling *s) {
   lw_case *c = s->c;
   if (s->load_count >= LW_LOAD_MAX) {
@@ -113,7 +152,7 @@ static void assume_load(lw_settling *s) {
 
 void lw_settle_loads(lw_settling *s) {
   int gap = -1;
-  bool only_cap = true;
+  bool nothing_said = true;
   s->load_count = 0;
   for (int i = 0; i < LW_LOAD_MAX; i++) {
     lw_case_load *load = &s->c->load[i];
@@ -129,12 +168,12 @@ void lw_settle_loads(lw_settling *s) {
     s->load_count = i + 1;
     if (settle_load_kind(s, load)) {
       hold_load(s, load);
-      only_cap = only_cap && load->kind.value == LW_LOAD_CAP;
+      nothing_said = nothing_said && !says_what_stands_behind(load);
     } else {
-      only_cap = false;
+      nothing_said = false;
     }
   }
-  if (only_cap) {
+  if (nothing_said) {
     assume_load(s);
   }
 }

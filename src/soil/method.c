@@ -6,6 +6,8 @@ static int word_of(const lw_choice *choice) {
   return choice->origin == LW_ABSENT ? 0 : choice->value;
 }
 
+static const double QUARTER_TURN = 1.57079632679489661923;
+
 static double share_or(const lw_quantity *q, double otherwise) {
   return q->origin == LW_ABSENT ? otherwise : q->si;
 }
@@ -28,6 +30,8 @@ void lw_method_build(const lw_case *c, lw_method *method) {
       .inclination_factors = (lw_own_or_none)word_of(&c->method_inclination_factors),
       .bearing_on = (lw_bearing_on)word_of(&c->method_bearing_on),
       .crack = (lw_crack)word_of(&c->method_crack),
+      .load_pressure = (lw_load_pressure)word_of(&c->method_load_pressure),
+      .influence_rad = share_or(&c->method_influence_line, QUARTER_TURN / 2.0),
       .passive_share = share_or(&c->method_passive, 0.0),
       .uplift_share = share_or(&c->method_uplift, 1.0),
       .passive_by = (lw_passive_by)word_of(&c->method_passive_by),

@@ -72,14 +72,17 @@ static void storm_and_trench_build(const lw_case *c, lw_site *site) {
   site->trench_distance_m = value_or(&c->trench_distance, 0.0);
 }
 
-static void limited_load_add(const lw_case_load *load, lw_site *site) {
+static void limited_load_add(const lw_case_load *load, int number, lw_site *site) {
   bool strip = load->kind.value == LW_LOAD_STRIP;
   site->load[site->load_count++] = (lw_site_load){
       .kind = (lw_load_kind)load->kind.value,
       .pressure_kpa = value_or(&load->pressure, 0.0),
       .force = value_or(&load->force, 0.0),
+      .push = value_or(&load->push, 0.0),
       .near_m = strip ? value_or(&load->near_edge, 0.0) : value_or(&load->distance, 0.0),
       .far_m = strip ? value_or(&load->far_edge, 0.0) : value_or(&load->distance, 0.0),
+      .below_m = value_or(&load->below_ground, 0.0),
+      .number = number,
   };
 }
 
@@ -90,7 +93,7 @@ static void loads_build(const lw_case *c, lw_site *site) {
     if (load->kind.value == LW_LOAD_UNIFORM)
       site->surcharge_kpa += value_or(&load->pressure, 0.0);
     else
-      limited_load_add(load, site);
+      limited_load_add(load, i + 1, site);
   }
 }
 

@@ -121,12 +121,13 @@ bool lw_change_setback(const lw_trial *trial, double setback_m, lw_case *c) {
   return true;
 }
 
-/* A uniform load that stops short of the wall is a strip; how far it goes on beyond matters to no low
- * wall. */
+/* A uniform load that stops short of the wall is a strip; what it sends from twenty heights on is little. */
 static void step_back(const lw_trial *trial, double clear_m, lw_case_load *load) {
   double far_away = clear_m + 20.0 * trial->now->wall.section.height_m;
   switch ((lw_load_kind)load->kind.value) {
   case LW_LOAD_UNIFORM:
+    load->name = (lw_words){0};
+    load->height = (lw_quantity){0};
     load->kind = (lw_choice){.value = LW_LOAD_STRIP, .origin = LW_GIVEN};
     load->pressure = lw_trial_given(LW_KIND_PRESSURE, load->pressure.si);
     set_length(&load->near_edge, clear_m);

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "parts.h"
 
+#include <lowwall/influence.h>
 #include <math.h>
 #include <string.h>
 
@@ -47,6 +48,27 @@ static bool vehicle_load(const lw_facts *f, lw_finding *found) {
 static bool water_held(const lw_facts *f, lw_finding *found) {
   return said_yes(&f->c->water_held, LW_YES, "it holds water", found) ||
          near(&f->c->pool_barrier_distance, TOUCHING_M, "a pool barrier", found);
+}
+
+/* The load that is furthest within the line, and how far it would have to go. */
+static bool load_inside(const lw_facts *f, lw_finding *found) {
+  lw_influence influence;
+  const lw_influence_load *worst = NULL;
+  lw_influence_find(f->c, f->tables, f->wall, &influence);
+  for (int i = 0; i < influence.count; i++) {
+    const lw_influence_load *load = &influence.load[i];
+    if (load->heavy && load->inside && (!worst || load->move_m > worst->move_m)) worst = load;
+  }
+  if (!worst) return false;
+  const lw_words *name = &f->c->load[worst->number - 1].name;
+  found->origin = LW_GIVEN;
+  lw_print(
+      found->detail, sizeof found->detail,
+      "load %d%s%.24s begins %.2f m behind the top, the line at %.0f deg comes up at %.2f m; it is %.2f m "
+      "too near",
+      worst->number, name->origin == LW_ABSENT ? "" : ", ", name->origin == LW_ABSENT ? "" : name->text,
+      worst->distance_m, influence.angle_rad * 57.295779513082320877, worst->line_m, worst->move_m);
+  return true;
 }
 
 static bool other_wall_near(const lw_facts *f, lw_finding *found) {
@@ -176,6 +198,7 @@ static const lw_condition conditions[] = {
     {"sloping-ground", sloping_ground},
     {"supports-building", supports_building},
     {"vehicle-load", vehicle_load},
+    {"load-inside-influence", load_inside},
     {"water-held", water_held},
     {"boundary", boundary},
     {"public-way", public_way},

@@ -29,6 +29,7 @@ lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *r
   result->seepage = (lw_rain_seepage){0};
   result->water_limits = (lw_water_limits){0};
   lw_trench_find(&result->wall, tables, &result->trench);
+  lw_influence_find(&result->given, tables, &result->wall, &result->influence);
   lw_verdict_reach(&result->given, tables, &result->wall, &result->situations, &result->verdict);
   lw_verdict_building(&result->building, &result->verdict);
   result->formats.count = 0;

@@ -45,9 +45,8 @@ static case_outcome run_strip(const case_row *row, double *value) {
   }
   lw_plane plane = plane_of(row, (lw_plane_load){.near_m = strip.near_m, .far_m = strip.far_m,
                                                  .pressure_kpa = strip.pressure_kpa});
-  lw_elastic elastic;
   plane.batter_rad = 1e-9;
-  if (lw_elastic_push_on(&plane, LW_LOAD_PRESSURE_DOUBLED, &elastic, NULL) != LW_OK) return CASE_NO_SOLUTION;
+  lw_elastic elastic = lw_elastic_push_on(&plane, LW_LOAD_PRESSURE_DOUBLED);
   return part_of(row, elastic.load[0], value);
 }
 

@@ -9,6 +9,7 @@ BEGIN {
   names = names " slip pressure"
   names = names " passive pressure seismic pressure"
   names = names " fence checks"
+  names = names " influence verdict"
   split(names, other, " ")
   for (i = 1; i in other; i += 2) rank[other[i]] = rank[other[i + 1]]
   rank["compaction"] = rank["arching"] = rank["pressure"]

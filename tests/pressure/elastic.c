@@ -19,8 +19,7 @@ static lw_plane loaded(lw_plane_load load) {
 }
 
 static double push_on(const lw_plane *plane, lw_load_pressure by, double *height_m) {
-  lw_elastic e;
-  cr_assert_eq(lw_elastic_push_on(plane, by, &e, NULL), LW_OK);
+  lw_elastic e = lw_elastic_push_on(plane, by);
   if (height_m) *height_m = e.height_m;
   return e.push_kn_per_m;
 }
@@ -217,5 +216,38 @@ Test(elastic, a_line_load_sends_no_more_than_two_thirds) {
     lw_elastic_push push = lw_elastic_line_push(10.0, x, H, LW_ELASTIC_DOUBLED);
     cr_expect_leq(push.push_kn_per_m, 10.0 * 2.0 / 3.14159265358979323846 + 1e-12);
     cr_expect(0.0 < push.height_m && push.height_m < H);
+  }
+}
+
+/* A footing stands on the wedge only where the failure plane passes below it, and from below the foot of the
+ * plane it reaches nothing. */
+Test(elastic, a_footing_weighs_on_the_wedge_that_passes_below_it) {
+  lw_plane bare = pressure_plane(30), plane = loaded((lw_plane_load){.near_m = 0.5, .far_m = 1.1});
+  lw_wedge without, with;
+  double before = INFINITY;
+  plane.load[0].pressure_kpa = 80.0;
+  cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &bare, &without, NULL, NULL), LW_OK);
+  for (double depth = 0.0; depth < 3.5; depth += 0.05) {
+    plane.load[0].below_m = depth;
+    cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &with, NULL, NULL), LW_OK);
+    cr_expect_leq(with.thrust_kn_per_m, before * (1.0 + 1e-6), "%g m deep", depth);
+    cr_expect_leq(without.thrust_kn_per_m, with.thrust_kn_per_m * (1.0 + 1e-6), "%g m deep", depth);
+    before = with.thrust_kn_per_m;
+  }
+  cr_expect(near(before, without.thrust_kn_per_m, 1e-6), "%g, bare %g", before, without.thrust_kn_per_m);
+}
+
+/* The working of each kind of load, by each theory, is whole. */
+Test(elastic, the_working_is_whole) {
+  lw_plane plane = loaded((lw_plane_load){.near_m = 0.3, .far_m = 0.9, .pressure_kpa = 9.0});
+  plane.load_count = 3;
+  plane.load[1] = (lw_plane_load){.near_m = 0.7, .far_m = 0.7, .force_kn_per_m = 2.0};
+  plane.load[2] = (lw_plane_load){.near_m = 0.9, .far_m = 0.9, .force_kn_per_m = 3.0, .point = true};
+  for (int by = LW_LOAD_PRESSURE_HALF_SPACE; by <= LW_LOAD_PRESSURE_CURVES; by++) {
+    heard h = {0};
+    lw_working working = pressure_listener(&h);
+    lw_elastic push = lw_elastic_push_on(&plane, (lw_load_pressure)by);
+    lw_elastic_record(&plane, (lw_load_pressure)by, &push, &working);
+    cr_expect(h.headings == 1 && h.steps == 4 && h.incomplete == 0, "by %d: %d steps", by, h.steps);
   }
 }

@@ -61,6 +61,12 @@ static const report_wall walls[] = {
     {"a storm and a trench",
      "bed",
      {"storm rain=50 mm", "trench depth=700 mm", "trench distance=900 mm"}},
+    {"loads by name",
+     NULL,
+     {"wall height=0.8 m", "block depth=0.6 m", "load 1 name=pallet", "load 1 near edge=0.3 m",
+      "load 2 kind=strip", "load 2 pressure=40 kPa", "load 2 near edge=0.9 m", "load 2 far edge=1.5 m",
+      "load 2 below ground=0.4 m", "load 3 name=seat", "load 4 name=tank", "load 4 height=0.9 m",
+      "load 4 far edge=2 m"}},
     {"a known place", "ground", {"place=new-south-wales", "vehicle access=yes"}},
 };
 

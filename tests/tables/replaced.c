@@ -70,15 +70,15 @@ Test(tables, the_text_in_effect_is_the_files_own) {
 static const char *const faults[][7] = {
     {"loads", "slug,name", "slug,title", "loads.csv row 1", "name", "\"title\"", "header should be"},
     {"loads", "slug,name", "slug;name", "loads.csv row 1", "slug", "\"slug;name\"", "commas"},
-    {"loads", ",seen\n", "\n", "loads.csv row 1", "all", "6 cells", "7 cells"},
+    {"loads", ",seen\n", "\n", "loads.csv row 1", "all", "9 cells", "10 cells"},
     {"loads", "2.5,kPa", "2;5,kPa", "loads.csv row 2", "value", "\"2;5\"", "decimal point"},
     {"loads", "2.5,kPa", "\"2,5\",kPa", "loads.csv row 2", "value", "\"2,5\"", "decimal point"},
     {"loads", "2.5,kPa", "nan,kPa", "loads.csv row 2", "value", "\"nan\"", "decimal point"},
     {"loads", "2.5,kPa", "-2.5,kPa", "loads.csv row 2", "value", "\"-2.5\"", "within 0"},
     {"loads", "2.5,kPa", ",kPa", "loads.csv row 2", "value", "\"\"", "empty"},
     {"loads", "2.5,kPa", "2.5,kPa,", "loads.csv row 2", "seen", "LOWWALL", "one of seen|"},
-    {"loads", ",proposal\n", ",proposal,\n", "loads.csv row 2", "all", "8 cells", "7 cells"},
-    {"loads", ",proposal\n", "\n", "loads.csv row 2", "all", "6 cells", "7 cells"},
+    {"loads", ",proposal\n", ",proposal,\n", "loads.csv row 2", "all", "11 cells", "10 cells"},
+    {"loads", ",proposal\n", "\n", "loads.csv row 2", "all", "9 cells", "10 cells"},
     {"loads", "2.5,kPa", "2.5,kilopascal", "loads.csv row 2", "unit", "\"kilopascal\"", "7 bytes"},
     {"loads", ",proposal\n", ",rumour\n", "loads.csv row 2", "seen", "\"rumour\"", "seen|memory"},
     {"loads", "\nvehicle,", "\ngarden,", "loads.csv row 3", "slug", "\"garden\"", "earlier row"},
@@ -148,8 +148,9 @@ static void expect_fault(const char *file, const char *bytes, size_t length, lw_
 }
 
 Test(tables, files_that_are_no_tables) {
-  static const char header[] = "slug,name,value,unit,note,source,seen\n";
-  static const char with_nul[] = "slug,name,value,unit,note,source,seen\ngar\0den,a,1,kPa,,[KEY p.1],seen\n";
+  static const char header[] = "slug,name,kind,value,unit,push [kN/m],width [m],note,source,seen\n";
+  static const char with_nul[] = "slug,name,kind,value,unit,push [kN/m],width [m],note,source,seen\n"
+                                 "gar\0den,a,uniform,1,kPa,,,,[KEY p.1],seen\n";
   expect_fault("loads.csv", "", 0, LW_FAULTS, "no rows");
   expect_fault("loads.csv", "\n\n", 2, LW_FAULTS, "no rows");
   expect_fault("loads.csv", header, strlen(header), LW_FAULTS, "no rows");
@@ -161,8 +162,9 @@ Test(tables, files_that_are_no_tables) {
 
 Test(tables, a_table_may_not_outgrow_its_room) {
   lw_text text = {0};
-  lw_text_add(&text, "slug,name,value,unit,note,source,seen\n");
-  for (int i = 0; i <= LW_LOAD_ROWS; i++) lw_text_addf(&text, "load-%d,a,1,kPa,,[KEY p.1],seen\n", i);
+  lw_text_add(&text, "slug,name,kind,value,unit,push [kN/m],width [m],note,source,seen\n");
+  for (int i = 0; i <= LW_LOAD_ROWS; i++)
+    lw_text_addf(&text, "load-%d,a,uniform,1,kPa,,,,[KEY p.1],seen\n", i);
   expect_fault("loads.csv", text.data, text.length, LW_TOO_MANY, "there is room for");
   lw_text_clear(&text);
   while (text.length <= (size_t)4 * 1024 * 1024)

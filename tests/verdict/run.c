@@ -166,7 +166,7 @@ Test(verdict, no_second_outlet_where_there_are_two) {
 /* Each remedy alone: its ratio is that of the same wall with the value given on its sheet. */
 Test(verdict, loads_kept_back_and_setback_say_what_a_sheet_would) {
   static const char loaded[] = "site behind=ground;level difference=0.6 m;course count=7;base friction=0.7;"
-                               "block depth=400 mm;load 1 kind=uniform;load 1 pressure=20 kPa";
+                               "block depth=430 mm;load 1 kind=uniform;load 1 pressure=14 kPa";
   lw_result *result = run(loaded);
   cr_assert_neq(result->verdict.stands, LW_HOLDS);
   find(result);
@@ -176,12 +176,13 @@ Test(verdict, loads_kept_back_and_setback_say_what_a_sheet_would) {
   char changes[400];
   int used = lw_print(changes, sizeof changes,
                       "site behind=ground;level difference=0.6 m;course count=7;"
-                      "base friction=0.7;block depth=400 mm;load 1 kind=strip;load 1 pressure=20 kPa;");
-  lw_print(changes + used, sizeof changes - (size_t)used, "load 1 near edge=%.1f m;load 1 far edge=20 m",
-           back->value.value);
+                      "base friction=0.7;block depth=430 mm;load 1 kind=strip;load 1 pressure=14 kPa;");
+  double far = back->value.value + 20.0 * result->wall.section.height_m;
+  lw_print(changes + used, sizeof changes - (size_t)used, "load 1 near edge=%.1f m;load 1 far edge=%.1f m",
+           back->value.value, far);
   cr_expect(stands(changes), "%s", changes);
-  lw_print(changes + used, sizeof changes - (size_t)used, "load 1 near edge=%.1f m;load 1 far edge=20 m",
-           back->value.value - 0.1);
+  lw_print(changes + used, sizeof changes - (size_t)used, "load 1 near edge=%.1f m;load 1 far edge=%.1f m",
+           back->value.value - 0.1, far - 0.1);
   cr_expect_not(stands(changes), "%s", changes);
   free(result);
 }

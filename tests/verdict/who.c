@@ -142,7 +142,8 @@ Test(verdict, every_row_of_conditions_is_answered) {
       "supports-building",  "vehicle-load", "water-held",     "other-wall-near",   "sloping-ground",
       "boundary",           "public-way",   "mapped-land",    "reactive-soil",     "fence-load",
       "barrier-needed",     "no-outlet",    "bad-fill",       "earthquake",        "wall-that-moved",
-      "digs-below-footing", "heritage",     "vibrating-load", "fence-carries-soil"};
+      "digs-below-footing", "heritage",     "vibrating-load", "fence-carries-soil",
+      "load-inside-influence"};
   const lw_tables *tables = verdict_tables();
   cr_expect_eq((size_t)tables->condition_count, sizeof answered / sizeof *answered);
   for (size_t i = 0; i < sizeof answered / sizeof *answered; i++) {

@@ -1,0 +1,44 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "figures.h"
+
+#include <math.h>
+
+/* Loads behind the wall: what they push beside the formula, and how they stand to the line of influence. */
+
+static const double DEGREES = 180.0 / 3.14159265358979323846;
+
+void lw_figures_of_loads(const lw_figures *figures, const lw_stage *stage) {
+  if (!lw_stage_has_loads(stage)) return;
+  lw_figures_put(figures,
+                 &(lw_figure_word){"loads_push_kn_per_m", "push of loads at a distance, set beside the wedge",
+                                   "kN/m", ""},
+                 stage->elastic.push_kn_per_m);
+  lw_figures_put(
+      figures,
+      &(lw_figure_word){"loads_height_m", "height of that push above the foot of its plane", "m", ""},
+      stage->elastic.height_m);
+}
+
+static void of_influence_load(const lw_figures *influence, const lw_influence_load *load) {
+  char part[24];
+  lw_print(part, sizeof part, "load-%d", load->number);
+  lw_figures b = lw_figures_below(influence, part);
+  lw_figures_put(&b, &(lw_figure_word){"distance_m", "near edge of the load behind the top", "m", ""},
+                 load->distance_m);
+  lw_figures_put(&b, &(lw_figure_word){"below_m", "the load below the ground there", "m", ""}, load->below_m);
+  lw_figures_put(
+      &b, &(lw_figure_word){"line_m", "line of influence at the load's level, behind the top", "m", ""},
+      load->line_m);
+  lw_figures_put(
+      &b, &(lw_figure_word){"move_m", "how far back it would have to go to stand on the line", "m", ""},
+      load->move_m);
+}
+
+void lw_figures_of_influence(const lw_figures *figures) {
+  const lw_influence *all = &figures->result->influence;
+  lw_figures b = lw_figures_below(figures, "influence");
+  if (all->count == 0) return;
+  lw_figures_put(&b, &(lw_figure_word){"angle_deg", "line of influence from the horizontal", "deg", ""},
+                 all->angle_rad * DEGREES);
+  for (int i = 0; i < all->count; i++) of_influence_load(&b, &all->load[i]);
+}
