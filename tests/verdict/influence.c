@@ -6,7 +6,7 @@
 
 #include "help.h"
 
-/* The line of influence: the bed of the other tests is 0.3 m above ground, 0.4 m from its base, 0.3 m deep. */
+/* The line of influence: the bed of the other tests is 0.4 m high from its base and 0.3 m deep. */
 
 static lw_influence influence_of(const char *changes) {
   lw_result *result = calloc(1, sizeof *result);
@@ -51,7 +51,7 @@ Test(influence, the_angle_and_the_depth_move_the_line) {
   cr_expect_not(below.inside);
 }
 
-/* On rising ground the line runs away from a load that is moved back: at the place it is told, it is on it. */
+/* On rising ground the line runs away from a load that is moved back: where it is told to go, it meets it. */
 Test(influence, moved_as_told_a_load_stands_on_the_line) {
   static const char *const ground[] = {"", ";ground slope=1:4", ";ground slope=1:4;ground slope run=0.3 m"};
   for (size_t i = 0; i < sizeof ground / sizeof ground[0]; i++) {
