@@ -1,0 +1,106 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_DRAWING_H
+#define LOWWALL_DRAWING_H
+
+#include <lowwall/result.h>
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+/* A drawing is one list of marks on paper, in millimetres from the top left corner, x to the right, y down.
+ * Whoever draws adds marks; whoever writes a file format walks the list and knows nothing of walls.
+ * Everything is told apart by the weight and dashes of a line, by hatching and by words, never by colour. */
+
+typedef enum lw_pen {
+  LW_PEN_CUT,     /* what is cut: the heaviest line */
+  LW_PEN_SEEN,    /* edges seen beyond */
+  LW_PEN_FINE,    /* dimensions, leaders, hatching */
+  LW_PEN_DASHED,  /* water, failure plane */
+  LW_PEN_CHAIN,   /* axes, boundaries, zones */
+  LW_PEN_DOTTED,  /* the line of thrust, cloth */
+  LW_PEN_FORCE,   /* forces */
+  LW_PEN_NONE,    /* no edge */
+  LW_PEN_COUNT
+} lw_pen;
+
+typedef enum lw_fill { LW_FILL_NONE, LW_FILL_PAPER, LW_FILL_TINT, LW_FILL_INK } lw_fill;
+
+typedef enum lw_hatch {
+  LW_HATCH_NONE,
+  LW_HATCH_BLOCK,   /* lines at 45 degrees: masonry cut through */
+  LW_HATCH_EARTH,   /* groups of three short lines, this way and that: ground as it lies */
+  LW_HATCH_FILL,    /* scattered dots and short dashes: soil placed */
+  LW_HATCH_STONE,   /* small open pebbles: clean stone */
+  LW_HATCH_PAD,     /* lines both ways at 45 degrees: compacted stone */
+  LW_HATCH_COUNT
+} lw_hatch;
+
+typedef enum lw_mark_kind { LW_MARK_LINE, LW_MARK_AREA, LW_MARK_WORDS } lw_mark_kind;
+typedef enum lw_anchor { LW_ANCHOR_START, LW_ANCHOR_MIDDLE, LW_ANCHOR_END } lw_anchor;
+
+typedef struct lw_spot { double x_mm, y_mm; } lw_spot;
+
+typedef struct lw_mark {
+  lw_mark_kind kind;
+  lw_pen pen;
+  lw_fill fill;             /* of an area */
+  lw_anchor anchor;         /* of words; y is their base line */
+  bool bold;
+  double size_mm;           /* height of the letters' em */
+  size_t first, count;      /* spots of a line or area; of words the one where they stand */
+  size_t words;             /* where they begin in the drawing's text */
+} lw_mark;
+
+typedef struct lw_drawing {
+  double width_mm, height_mm;
+  size_t mark_count, mark_room, spot_count, spot_room;
+  lw_mark *mark;
+  lw_spot *spot;
+  lw_text words;            /* all words, each closed by a NUL */
+  lw_text title, description;   /* for those who listen instead of looking */
+  bool failed;              /* out of memory: what follows is dropped */
+} lw_drawing;
+
+void lw_drawing_free(lw_drawing *drawing);
+
+/** Add a line through spots, or an area closed through them.
+ *  in    spot, count   mm; 2 or more for a line, 3 for an area */
+void lw_drawing_line(lw_drawing *drawing, lw_pen pen, const lw_spot *spot, size_t count);
+void lw_drawing_area(lw_drawing *drawing, lw_pen pen, lw_fill fill, const lw_spot *spot, size_t count);
+
+/** Fill an area with the lines of a hatch, clipped to it; its outline is not drawn. */
+void lw_drawing_hatch(lw_drawing *drawing, lw_hatch hatch, const lw_spot *spot, size_t count);
+
+/** An arrow from one spot to another with its head at the second. */
+void lw_drawing_arrow(lw_drawing *drawing, lw_pen pen, lw_spot from, lw_spot to);
+
+/** Words at a spot, printf-like. Control characters are left out. */
+void lw_drawing_words(lw_drawing *drawing, lw_spot at, lw_anchor anchor, double size_mm, const char *format, ...)
+#if defined(__GNUC__)
+    __attribute__((format(printf, 5, 6)))
+#endif
+    ;
+void lw_drawing_bold(lw_drawing *drawing);   /* the words added last */
+
+typedef struct lw_box { double left_mm, top_mm, right_mm, bottom_mm; } lw_box;
+/** The box that words may take, on the wide side for any upright sans serif face. */
+lw_box lw_drawing_box(const lw_drawing *drawing, const lw_mark *words);
+
+/** Width of a string in such a face, on the wide side. [mm] */
+double lw_drawing_text_width(const char *string, double size_mm);
+
+/** The drawing as SVG, with real text, title and description. */
+lw_status lw_drawing_svg(const lw_drawing *drawing, lw_text *out);
+
+/** The section of a wall to scale, with its pressure, its resultant and a legend.
+ *  in    result     of lw_run
+ *        width_mm   of the paper it may take; 90 or more: a phone asks for a narrow one
+ *  out   drawing    empty before; to be freed by the caller
+ *  gives LW_OK · LW_NO_SOLUTION where the wall's section is not known · LW_NO_MEMORY */
+lw_status lw_draw_section(const lw_result *result, double width_mm, lw_drawing *drawing, lw_error *error);
+
+#ifdef __cplusplus
+}
+#endif
+#endif

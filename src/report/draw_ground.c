@@ -1,0 +1,165 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <math.h>
+
+#include "sketch.h"
+
+/* What the wall stands in: the ground in front and behind, stone, layers, water, and what stands on it. */
+
+static const double EARTH_BAND_MM = 3.2;
+
+/* Where the ground behind bends or leaves the window: two or three corners. */
+static int ground_line(const lw_sketch *s, lw_spot *spot) {
+  const lw_back_plane *back = &s->situation->base.back;
+  double bend = back->ground_x_m + s->result->wall.site.slope_run_m;
+  int count = 0;
+  spot[count++] = lw_sketch_at(s, back->ground_x_m, back->ground_y_m);
+  if (bend > back->ground_x_m && bend < s->right_m)
+    spot[count++] = lw_sketch_at(s, bend, lw_sketch_ground_behind(s, bend));
+  spot[count++] = lw_sketch_at(s, s->right_m, lw_sketch_ground_behind(s, s->right_m));
+  return count;
+}
+
+/* A band of hatch below a line, as a draughtsman shades the ground. */
+static void band(lw_sketch *s, lw_hatch hatch, const lw_spot *line, int count, double depth_mm) {
+  lw_spot area[8];
+  for (int i = 0; i < count; i++) {
+    area[i] = line[i];
+    area[2 * count - 1 - i] = (lw_spot){line[i].x_mm, line[i].y_mm + depth_mm};
+  }
+  lw_drawing_hatch(s->paper, hatch, area, 2 * (size_t)count);
+}
+
+static void behind(lw_sketch *s) {
+  lw_spot line[3], fill[8];
+  int count = ground_line(s, line);
+  lw_spot foot = lw_sketch_at(s, s->result->wall.section.base_width_m * 0.5, 0.0);
+  for (int i = 0; i < count; i++) fill[i] = line[i];
+  fill[count] = (lw_spot){line[count - 1].x_mm, foot.y_mm};
+  fill[count + 1] = foot;
+  lw_drawing_hatch(s->paper, LW_HATCH_FILL, fill, (size_t)count + 2);
+  lw_drawing_line(s->paper, LW_PEN_CUT, line, (size_t)count);
+  const lw_soil *soil = &s->result->wall.site.soil[0];
+  double x = s->right_m - 4.0 / s->mm_per_m;
+  lw_sketch_note(s, x, 0.45 * lw_sketch_ground_behind(s, x), "soil behind: %.0f deg, %.1f kN/m3%s",
+                 soil->friction_rad * 57.29577951308232, soil->unit_weight_kn_per_m3,
+                 s->result->wall.site.soil_count > 1 ? "; layers are marked" : "");
+}
+
+static void in_front(lw_sketch *s) {
+  lw_spot line[] = {lw_sketch_at(s, s->left_m, lw_sketch_ground_front(s, s->left_m)),
+                    lw_sketch_at(s, 0.0, lw_sketch_ground_front(s, 0.0))};
+  band(s, LW_HATCH_EARTH, line, 2, EARTH_BAND_MM);
+  lw_drawing_line(s->paper, LW_PEN_CUT, line, 2);
+}
+
+/* The ground that carries it, shaded under base or pad and beside them. */
+static void below(lw_sketch *s) {
+  const lw_wall *w = &s->result->wall;
+  double pad = w->site.pad.thickness_m, half = 0.5 * fmax(w->site.pad.width_m - w->section.base_width_m, 0.0);
+  double front = -half, rear = w->section.base_width_m + half;
+  lw_spot under[] = {lw_sketch_at(s, front, -pad), lw_sketch_at(s, rear, -pad)};
+  lw_spot heel[] = {lw_sketch_at(s, rear, 0.0), lw_sketch_at(s, s->right_m, 0.0)};
+  band(s, LW_HATCH_EARTH, under, 2, EARTH_BAND_MM);
+  band(s, LW_HATCH_EARTH, heel, 2, EARTH_BAND_MM);
+  lw_drawing_line(s->paper, LW_PEN_FINE, heel, 2);
+}
+
+static void layers(lw_sketch *s) {
+  const lw_wall *w = &s->result->wall;
+  for (int i = 0; i + 1 < w->site.soil_count; i++) {
+    double y = w->section.height_m - w->site.soil[i].bottom_m;
+    if (y <= s->bottom_m || y > s->top_m) continue;
+    lw_spot line[] = {lw_sketch_at(s, lw_section_rear(&w->section, fmax(y, 0.0)), y), lw_sketch_at(s, s->right_m, y)};
+    lw_drawing_line(s->paper, LW_PEN_SEEN, line, 2);
+    const lw_soil *soil = &w->site.soil[i + 1];
+    lw_sketch_note(s, s->right_m - 10.0 / s->mm_per_m, y, "soil %d from here down: %.0f deg, %.1f kN/m3", i + 2,
+                   soil->friction_rad * 57.29577951308232, soil->unit_weight_kn_per_m3);
+  }
+}
+
+static void stone(lw_sketch *s) {
+  const lw_wall *w = &s->result->wall;
+  double top = s->situation->base.back.ground_y_m, far = s->right_m - s->situation->base.back.ground_x_m;
+  double wide = fmin(w->site.stone_width_m, far);
+  if (wide <= 0.0 || top <= 0.0) return;
+  double low = lw_section_rear(&w->section, 0.0), high = s->situation->base.back.ground_x_m;
+  double soil_cover = fmin(0.15, 0.25 * top);
+  lw_spot area[] = {lw_sketch_at(s, 0.5 * low, 0.0), lw_sketch_at(s, low + wide, 0.0),
+                    lw_sketch_at(s, high + wide, top - soil_cover), lw_sketch_at(s, 0.5 * high, top - soil_cover)};
+  lw_drawing_area(s->paper, LW_PEN_NONE, LW_FILL_PAPER, area, 4);
+  lw_drawing_hatch(s->paper, LW_HATCH_STONE, area, 4);
+  lw_drawing_line(s->paper, LW_PEN_DOTTED, area + 1, 3);
+  lw_sketch_note(s, 0.5 * (low + high) + 0.6 * wide, 0.5 * (top - soil_cover),
+                 "clean drainage stone, %.0f mm, in filter cloth (dotted)", w->site.stone_width_m * 1000.0);
+}
+
+static void water(lw_sketch *s) {
+  const lw_wall *w = &s->result->wall;
+  double y = w->section.height_m - s->situation->water_depth_m;
+  if (!isfinite(y) || y <= s->bottom_m || y > s->top_m) return;
+  lw_spot line[] = {lw_sketch_at(s, lw_section_rear(&w->section, fmax(y, 0.0)), y), lw_sketch_at(s, s->right_m, y)};
+  lw_drawing_line(s->paper, LW_PEN_DASHED, line, 2);
+  lw_spot mark = {0.35 * line[0].x_mm + 0.65 * line[1].x_mm, line[0].y_mm};
+  lw_spot sign[] = {mark, {mark.x_mm - 1.3, mark.y_mm - 2.2}, {mark.x_mm + 1.3, mark.y_mm - 2.2}};
+  lw_drawing_area(s->paper, LW_PEN_SEEN, LW_FILL_PAPER, sign, 3);
+  lw_sketch_note(s, s->right_m - 16.0 / s->mm_per_m, y, "water, %s", lw_situation_sentence(s->situation->name));
+}
+
+void lw_sketch_ground(lw_sketch *sketch) {
+  behind(sketch);
+  in_front(sketch);
+  below(sketch);
+  layers(sketch);
+  stone(sketch);
+  water(sketch);
+}
+
+/* Arrows down on the ground, their feet on a line. */
+static void rain(lw_sketch *s, double from_m, double to_m, double long_mm) {
+  static const double EVERY_MM = 5.0;
+  lw_spot a = lw_sketch_at(s, from_m, lw_sketch_ground_behind(s, from_m));
+  lw_spot b = lw_sketch_at(s, to_m, lw_sketch_ground_behind(s, to_m));
+  int gaps = (int)fmax(1.0, floor((b.x_mm - a.x_mm) / EVERY_MM));
+  for (int i = 0; i <= gaps; i++) {
+    double share = (double)i / gaps, x = from_m + share * (to_m - from_m);
+    lw_spot foot = lw_sketch_at(s, x, lw_sketch_ground_behind(s, x));
+    lw_drawing_arrow(s->paper, LW_PEN_SEEN, (lw_spot){foot.x_mm, foot.y_mm - long_mm}, foot);
+  }
+  lw_spot tops[] = {{a.x_mm, a.y_mm - long_mm}, {b.x_mm, b.y_mm - long_mm}};
+  lw_drawing_line(s->paper, LW_PEN_SEEN, tops, 2);
+}
+
+static void single(lw_sketch *s, double x_m, double y_m, double long_mm) {
+  lw_spot foot = lw_sketch_at(s, x_m, y_m);
+  lw_drawing_arrow(s->paper, LW_PEN_FORCE, (lw_spot){foot.x_mm, foot.y_mm - long_mm}, foot);
+}
+
+void lw_sketch_loads(lw_sketch *sketch) {
+  static const double UNIFORM_MM = 4.0, STRIP_MM = 6.5, SINGLE_MM = 9.0;
+  const lw_site *site = &sketch->result->wall.site;
+  const lw_section *section = &sketch->result->wall.section;
+  lw_corner crest = lw_section_crest(section);
+  double start = sketch->situation->base.back.ground_x_m, up = 5.5 / sketch->mm_per_m;
+  if (site->surcharge_kpa > 0.0) {
+    rain(sketch, start, sketch->right_m, UNIFORM_MM);
+    double x = sketch->right_m - 8.0 / sketch->mm_per_m;
+    lw_sketch_note(sketch, x, lw_sketch_ground_behind(sketch, x) + up, "load all over the ground behind, %.1f kPa",
+                   site->surcharge_kpa);
+  }
+  for (int i = 0; i < site->load_count; i++) {
+    const lw_site_load *load = &site->load[i];
+    double near = crest.x_m + load->near_m, far = fmin(crest.x_m + load->far_m, sketch->right_m);
+    if (load->kind == LW_LOAD_CAP) {
+      single(sketch, 0.5 * (section->cap_front_m + crest.x_m), crest.y_m, SINGLE_MM);
+      lw_sketch_note(sketch, crest.x_m, crest.y_m + up, "load %d on the cap, %.1f kN/m", i + 1, load->force);
+    } else if (near < sketch->right_m && load->kind == LW_LOAD_STRIP) {
+      rain(sketch, near, far, STRIP_MM);
+      lw_sketch_note(sketch, near, lw_sketch_ground_behind(sketch, near) + up, "load %d, %.1f kPa from %.2f to %.2f m",
+                     i + 1, load->pressure_kpa, load->near_m, load->far_m);
+    } else if (near < sketch->right_m) {
+      single(sketch, near, lw_sketch_ground_behind(sketch, near), SINGLE_MM);
+      lw_sketch_note(sketch, near, lw_sketch_ground_behind(sketch, near) + up, "load %d, %.1f %s at %.2f m", i + 1,
+                     load->force, load->kind == LW_LOAD_POINT ? "kN" : "kN/m", load->near_m);
+    }
+  }
+}

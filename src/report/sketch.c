@@ -1,0 +1,166 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "sketch.h"
+
+#include <math.h>
+#include <stdarg.h>
+#include <string.h>
+
+#include "base/print.h"
+
+/* Places on the paper, and words that keep out of each other's way. */
+
+static const double CIRCLE_MM = 2.0;
+
+lw_spot lw_sketch_at(const lw_sketch *sketch, double x_m, double y_m) {
+  return (lw_spot){sketch->origin.x_mm + x_m * sketch->mm_per_m, sketch->origin.y_mm - y_m * sketch->mm_per_m};
+}
+
+double lw_sketch_ground_behind(const lw_sketch *sketch, double x_m) {
+  const lw_site *site = &sketch->result->wall.site;
+  const lw_back_plane *back = &sketch->situation->base.back;
+  double along = fmin(fmax(x_m - back->ground_x_m, 0.0), site->slope_run_m);
+  return back->ground_y_m + along * tan(site->slope_rad);
+}
+
+double lw_sketch_ground_front(const lw_sketch *sketch, double x_m) {
+  const lw_wall *wall = &sketch->result->wall;
+  return wall->section.embedment_m + fmin(x_m, 0.0) * tan(wall->site.front_slope_rad);
+}
+
+static bool meet(const lw_box *a, const lw_box *b) {
+  static const double AIR_MM = 0.4;
+  return a->left_mm < b->right_mm + AIR_MM && b->left_mm < a->right_mm + AIR_MM &&
+         a->top_mm < b->bottom_mm + AIR_MM && b->top_mm < a->bottom_mm + AIR_MM;
+}
+
+static bool is_free(const lw_sketch *sketch, const lw_box *box) {
+  for (int i = 0; i < sketch->label_count; i++)
+    if (meet(box, &sketch->label[i])) return false;
+  return true;
+}
+
+static void take(lw_sketch *sketch, lw_box box) {
+  if (sketch->label_count < LW_LABELS_MAX) sketch->label[sketch->label_count++] = box;
+}
+
+static lw_box circle_box(lw_spot at) {
+  return (lw_box){at.x_mm - CIRCLE_MM, at.y_mm - CIRCLE_MM, at.x_mm + CIRCLE_MM, at.y_mm + CIRCLE_MM};
+}
+
+/* Out from the spot in rings, until a place is found that nothing stands on. */
+static lw_spot free_place(const lw_sketch *sketch, lw_spot at) {
+  enum { RINGS = 8, WAYS = 12 };
+  static const double TURN = 0.52359877559829887; /* a twelfth */
+  for (int ring = 0; ring < RINGS; ring++) {
+    for (int way = 0; way < (ring ? WAYS : 1); way++) {
+      double out = 2.4 * ring;
+      lw_spot spot = {at.x_mm + out * cos(TURN * way + 0.8), at.y_mm - out * sin(TURN * way + 0.8)};
+      lw_box box = circle_box(spot);
+      if (is_free(sketch, &box)) return spot;
+    }
+  }
+  return at;
+}
+
+static void circle(lw_drawing *paper, lw_spot at) {
+  enum { SIDES = 24 };
+  lw_spot round[SIDES];
+  for (int i = 0; i < SIDES; i++) {
+    double turn = 2.0 * 3.14159265358979323846 * i / SIDES;
+    round[i] = (lw_spot){at.x_mm + CIRCLE_MM * cos(turn), at.y_mm + CIRCLE_MM * sin(turn)};
+  }
+  lw_drawing_area(paper, LW_PEN_FINE, LW_FILL_PAPER, round, SIDES);
+}
+
+void lw_sketch_note(lw_sketch *sketch, double x_m, double y_m, const char *format, ...) {
+  if (sketch->note_count == LW_NOTES_MAX) return;
+  lw_note *note = &sketch->note[sketch->note_count++];
+  va_list arguments;
+  va_start(arguments, format);
+  lw_print_list(note->words, sizeof note->words, format, arguments);
+  va_end(arguments);
+  lw_spot at = lw_sketch_at(sketch, x_m, y_m);
+  note->at = free_place(sketch, at);
+  note->to = at;
+  take(sketch, circle_box(note->at));
+}
+
+/* Over all that is drawn, so that no line crosses a number. */
+static void draw_numbers(lw_sketch *sketch) {
+  for (int i = 0; i < sketch->note_count; i++) {
+    const lw_note *note = &sketch->note[i];
+    lw_spot leader[] = {note->to, note->at};
+    if (hypot(note->to.x_mm - note->at.x_mm, note->to.y_mm - note->at.y_mm) > 0.1)
+      lw_drawing_line(sketch->paper, LW_PEN_FINE, leader, 2);
+    circle(sketch->paper, note->at);
+    lw_drawing_words(sketch->paper, (lw_spot){note->at.x_mm, note->at.y_mm + 0.35 * LW_SMALL_MM},
+                     LW_ANCHOR_MIDDLE, LW_SMALL_MM, "%d", i + 1);
+  }
+}
+
+void lw_sketch_label(lw_sketch *sketch, lw_spot at, lw_anchor anchor, const char *format, ...) {
+  enum { STEPS = 40 };
+  static const double STEP_MM = 0.6, AIR_MM = 0.3;
+  char words[160];
+  va_list arguments;
+  va_start(arguments, format);
+  lw_print_list(words, sizeof words, format, arguments);
+  va_end(arguments);
+  double width = lw_drawing_text_width(words, LW_SMALL_MM);
+  double back = anchor == LW_ANCHOR_START ? 0.0 : anchor == LW_ANCHOR_MIDDLE ? 0.5 : 1.0;
+  lw_box box = {0};
+  for (int step = 0; step < STEPS; step++) {
+    double left = at.x_mm - back * width, y = at.y_mm + step * STEP_MM;
+    box = (lw_box){left, y - 0.8 * LW_SMALL_MM, left + width, y + 0.22 * LW_SMALL_MM};
+    if (is_free(sketch, &box)) break;
+  }
+  take(sketch, box);
+  lw_spot under[] = {{box.left_mm - AIR_MM, box.top_mm - AIR_MM},
+                     {box.right_mm + AIR_MM, box.top_mm - AIR_MM},
+                     {box.right_mm + AIR_MM, box.bottom_mm + AIR_MM},
+                     {box.left_mm - AIR_MM, box.bottom_mm + AIR_MM}};
+  lw_drawing_area(sketch->paper, LW_PEN_NONE, LW_FILL_PAPER, under, 4);
+  lw_drawing_words(sketch->paper, (lw_spot){at.x_mm, box.bottom_mm - 0.22 * LW_SMALL_MM}, anchor, LW_SMALL_MM,
+                   "%s", words);
+}
+
+/* The longest beginning of words, ended at a blank, that fits a width; all of a word that alone does not. */
+static size_t fits(const char *words, double width_mm, double size_mm) {
+  char line[256];
+  size_t best = 0;
+  for (size_t i = 0;; i++) {
+    if (words[i] != ' ' && words[i] != '\0') continue;
+    lw_print(line, sizeof line, "%.*s", (int)i, words);
+    if (best > 0 && lw_drawing_text_width(line, size_mm) > width_mm) return best;
+    best = i;
+    if (words[i] == '\0') return best;
+  }
+}
+
+double lw_sketch_wrap(lw_drawing *paper, lw_spot at, double width_mm, double size_mm, bool bold,
+                      const char *words) {
+  double line_mm = size_mm * LW_LINE_MM / LW_BODY_MM;
+  while (*words != '\0') {
+    size_t length = fits(words, bold ? width_mm / 1.08 : width_mm, size_mm);
+    at.y_mm += line_mm;
+    lw_drawing_words(paper, (lw_spot){at.x_mm, at.y_mm - 0.28 * size_mm}, LW_ANCHOR_START, size_mm, "%.*s",
+                     (int)length, words);
+    if (bold) lw_drawing_bold(paper);
+    words += length;
+    while (*words == ' ') words++;
+  }
+  return at.y_mm;
+}
+
+double lw_sketch_legend(lw_sketch *sketch, lw_spot at, double width_mm) {
+  static const double NUMBER_MM = 5.5, BASE_LINE_MM = LW_SMALL_MM * (LW_LINE_MM / LW_BODY_MM - 0.28);
+  draw_numbers(sketch);
+  for (int i = 0; i < sketch->note_count; i++) {
+    lw_drawing_words(sketch->paper, (lw_spot){at.x_mm, at.y_mm + BASE_LINE_MM}, LW_ANCHOR_START, LW_SMALL_MM,
+                     "%d", i + 1);
+    lw_drawing_bold(sketch->paper);
+    at.y_mm = lw_sketch_wrap(sketch->paper, (lw_spot){at.x_mm + NUMBER_MM, at.y_mm}, width_mm - NUMBER_MM,
+                             LW_SMALL_MM, false, sketch->note[i].words);
+  }
+  return at.y_mm;
+}
