@@ -4,6 +4,7 @@
 
 #include <stdbool.h>
 #include <stddef.h>
+#include <stdint.h>
 
 #ifdef __cplusplus
 extern "C" {
@@ -132,6 +133,20 @@ bool lw_number_read(const char *bytes, size_t length, double *value);
 /** Print value with the given decimals (0 to 9) into out, `-0.00` as `0.00`, always with `.`.
  *  gives the length written, without the NUL */
 size_t lw_number_print(char *out, size_t size, double value, int decimals);
+
+/* SHA-256, to tell whether two texts are the same one. */
+enum { LW_HASH_HEX = 65 };
+typedef struct lw_hash {
+  uint32_t state[8];
+  uint64_t bytes;
+  unsigned char block[64];
+} lw_hash;
+
+/** Start; add bytes, as often as wanted; end, which gives 64 hexadecimal digits.
+ *  from  [FIPS180-4 6.2]; tested by the examples of the same standard */
+void lw_hash_start(lw_hash *hash);
+void lw_hash_add(lw_hash *hash, const void *bytes, size_t count);
+void lw_hash_end(lw_hash *hash, char hex[LW_HASH_HEX]);
 
 /* What a number is. The SI unit that the library computes in is in brackets. */
 typedef enum lw_kind {

@@ -93,6 +93,17 @@ double lw_drawing_text_width(const char *string, double size_mm);
 /** The drawing as SVG, with real text, title and description. */
 lw_status lw_drawing_svg(const lw_drawing *drawing, lw_text *out);
 
+/** Whether this library was built with what PDF and PNG need. */
+bool lw_drawing_has_paper(void);
+
+/** Pages as one PDF with embedded fonts and text that can be selected; a drawing as PNG.
+ *  in    page, count   1 or more
+ *        dots_per_mm   4 to 40
+ *  gives LW_OK · LW_NO_MEMORY · LW_NO_SOLUTION when it was built without cairo and pango; error says what to
+ *        install */
+lw_status lw_drawing_pdf(const lw_drawing *page, int count, lw_text *out, lw_error *error);
+lw_status lw_drawing_png(const lw_drawing *drawing, double dots_per_mm, lw_text *out, lw_error *error);
+
 /** The section of a wall to scale, with its pressure, its resultant and a legend.
  *  in    result     of lw_run
  *        width_mm   of the paper it may take; 90 or more: a phone asks for a narrow one

@@ -26,5 +26,7 @@
 #include <lowwall/result.h>
 #include <lowwall/order.h>
 #include <lowwall/report.h>
+#include <lowwall/drawing.h>
+#include <lowwall/precheck.h>
 
 #endif

@@ -8,6 +8,8 @@ static const lw_cli_command commands[] = {
     {"check", "check a wall, or the many walls of a schedule", lw_cli_check},
     {"order", "what to order for the wall of a sheet, block by block", lw_cli_order},
     {"pegs", "where its pegs go, the levels, and the order of work", lw_cli_pegs},
+    {"draw", "draw the section of a wall to scale", lw_cli_draw},
+    {"precheck", "make the two pages that a council can file", lw_cli_precheck},
     {"new", "write a sheet to start from", lw_cli_new},
     {"list", "print the published values, with their sources, and what a sheet may hold", lw_cli_list},
     {"pressure", "earth pressure of one soil on one plane, with its working", lw_cli_pressure},

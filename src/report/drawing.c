@@ -106,7 +106,7 @@ double lw_drawing_text_width(const char *string, double size_mm) {
 }
 
 lw_box lw_drawing_box(const lw_drawing *drawing, const lw_mark *words) {
-  static const double ABOVE = 0.80, BELOW = 0.22, BOLD = 1.08;
+  static const double ABOVE = 0.80, BELOW = 0.22, BOLD = 1.15;
   lw_spot at = drawing->spot[words->first];
   double width = lw_drawing_text_width(drawing->words.data + words->words, words->size_mm);
   if (words->bold) width *= BOLD;

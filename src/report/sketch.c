@@ -141,7 +141,7 @@ double lw_sketch_wrap(lw_drawing *paper, lw_spot at, double width_mm, double siz
                       const char *words) {
   double line_mm = size_mm * LW_LINE_MM / LW_BODY_MM;
   while (*words != '\0') {
-    size_t length = fits(words, bold ? width_mm / 1.08 : width_mm, size_mm);
+    size_t length = fits(words, bold ? width_mm / 1.15 : width_mm, size_mm);
     at.y_mm += line_mm;
     lw_drawing_words(paper, (lw_spot){at.x_mm, at.y_mm - 0.28 * size_mm}, LW_ANCHOR_START, size_mm, "%.*s",
                      (int)length, words);

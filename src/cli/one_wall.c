@@ -1,0 +1,109 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#define _XOPEN_SOURCE 700
+#include "one_wall.h"
+
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include "cli.h"
+
+/* An item has a "=" and no "/" before it; a file with "=" in its name can be given as ./NAME. */
+static bool is_item(const char *argument) {
+  const char *equals = strchr(argument, '=');
+  return equals != NULL && memchr(argument, '/', (size_t)(equals - argument)) == NULL;
+}
+
+/* An item whose value was forgotten, rather than a file of that name. */
+static bool lacks_value(const char *argument) {
+  int number;
+  return lw_item_find(argument, strlen(argument), &number) != NULL && access(argument, F_OK) != 0;
+}
+
+static bool take(char *argument, lw_wall_asked *asked) {
+  const char *command = asked->command;
+  if (is_item(argument)) {
+    asked->item[asked->item_count++] = argument;
+    return true;
+  }
+  if (argument[0] == '\0')
+    lw_cli_refuse(command, "bad-option: an empty argument is neither a sheet nor ITEM=VALUE");
+  else if (lacks_value(argument))
+    lw_cli_refuse(command, "no-value: \"%.80s\" is an item and wants a value, as in 'wall height=900 mm'", argument);
+  else if (asked->sheet != NULL)
+    lw_cli_refuse(command, "bad-option: %.200s and %.200s: one sheet at a time; a schedule holds many walls",
+                  asked->sheet, argument);
+  else
+    asked->sheet = argument;
+  return asked->sheet == argument;
+}
+
+bool lw_wall_take_arguments(int argc, char **argv, int first, lw_wall_asked *asked) {
+  asked->item = argv + first;
+  for (int i = first; i < argc; i++)
+    if (!take(argv[i], asked)) return false;
+  if (asked->sheet != NULL || asked->item_count > 0) return true;
+  lw_cli_refuse(asked->command, "bad-option: a sheet is wanted, or items as in 'wall height=600 mm'");
+  return false;
+}
+
+bool lw_wall_eats_its_sheet(const lw_wall_asked *asked) {
+  struct stat in, out;
+  if (asked->sheet == NULL || asked->output == NULL || strcmp(asked->output, "-") == 0) return false;
+  int known = strcmp(asked->sheet, "-") == 0 ? fstat(STDIN_FILENO, &in) : stat(asked->sheet, &in);
+  if (known != 0 || stat(asked->output, &out) != 0) return false;
+  return S_ISREG(out.st_mode) && in.st_dev == out.st_dev && in.st_ino == out.st_ino;
+}
+
+/* gives 0 to go on, else the exit status + 1 */
+static int read_sheet(const lw_wall_asked *asked, lw_one_wall *wall) {
+  lw_text bytes = {0};
+  if (lw_input_open(&wall->input, asked->sheet, &wall->faults) != LW_OK)
+    return lw_cli_print_faults(&wall->faults) + 1;
+  if (lw_sheet_is_schedule(wall->input.block, wall->input.length))
+    return lw_cli_refuse(asked->command, "bad-option: %.200s is a schedule; this is for one wall", asked->sheet) + 1;
+  lw_status status = lw_input_rest(&wall->input, &bytes, &wall->faults);
+  if (status == LW_OK)
+    lw_sheet_read(bytes.data != NULL ? bytes.data : "", bytes.length, &wall->c, &wall->faults);
+  lw_text_free(&bytes);
+  if (status == LW_NO_MEMORY) return lw_cli_no_memory() + 1;
+  return status == LW_OK ? 0 : lw_cli_print_faults(&wall->faults) + 1;
+}
+
+/* The same: from nothing to a result. */
+static int run(const lw_wall_asked *asked, lw_one_wall *wall) {
+  lw_error error = {0};
+  if (asked->sheet == NULL) lw_print(wall->faults.file, sizeof wall->faults.file, "lowwall %s", asked->command);
+  int ended = asked->sheet != NULL ? read_sheet(asked, wall) : 0;
+  if (ended > 0) return ended;
+  for (int i = 0; i < asked->item_count; i++) lw_sheet_override(asked->item[i], i + 1, &wall->c, &wall->faults);
+  lw_case_settle(wall->tables, &wall->c, &wall->faults);
+  if (wall->faults.count > 0) return lw_cli_print_faults(&wall->faults) + 1;
+  if (lw_run(&wall->c, wall->tables, &wall->result, &error) == LW_OK) return 0;
+  return lw_cli_refuse(asked->command, "%s: %s", lw_status_slug(error.status), error.text) + 1;
+}
+
+void lw_wall_free(lw_one_wall *wall) {
+  if (wall == NULL) return;
+  lw_input_close(&wall->input);
+  free(wall->tables);
+  free(wall);
+}
+
+lw_one_wall *lw_wall_run(const lw_wall_asked *asked, int *exit_status) {
+  lw_tables *tables = lw_cli_tables(asked->tables, exit_status);
+  if (tables == NULL) return NULL;
+  lw_one_wall *wall = calloc(1, sizeof *wall);
+  if (wall == NULL) {
+    free(tables);
+    *exit_status = lw_cli_no_memory();
+    return NULL;
+  }
+  wall->tables = tables;
+  int ended = run(asked, wall);
+  if (ended == 0) return wall;
+  *exit_status = ended - 1;
+  lw_wall_free(wall);
+  return NULL;
+}

@@ -1,0 +1,134 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#define _XOPEN_SOURCE 700
+#include <ctype.h>
+#include <getopt.h>
+#include <string.h>
+
+#include <lowwall/precheck.h>
+
+#include "cli.h"
+#include "one_wall.h"
+#include "output.h"
+
+static const char help[] =
+    "lowwall precheck [--paper a4|letter] [--tables DIR] -o FILE [SHEET] [ITEM=VALUE ...]\n"
+    "lowwall precheck --verify HASH [--tables DIR] [SHEET] [ITEM=VALUE ...]\n"
+    "\n"
+    "Make the two pages that a council can file: who must sign, heights, the drawn section, what was given and\n"
+    "assumed, every check with what it asks and has, what is not checked, limits with their clauses, and a hash\n"
+    "of what went in. FILE ends in .pdf or .html. It certifies nothing.\n"
+    "\n"
+    "  --paper a4|letter   the paper of a PDF; a4 if not given\n"
+    "  --verify HASH       say whether this sheet, these tables and this version are those of a pre-check\n"
+    "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n"
+    "  -o, --output FILE   write there, the whole of it or nothing\n"
+    "  -h, --help          this page\n"
+    "\n"
+    "Exit status: 0 done, or the hash belongs; 1 it does not, or anything else; 2 bad input or bad options.\n";
+
+typedef struct precheck_asked {
+  lw_wall_asked wall;
+  const char *paper, *verify;
+} precheck_asked;
+
+static bool ends_in(const char *name, const char *ending) {
+  size_t length = strlen(name), tail = strlen(ending);
+  return length > tail && strcmp(name + length - tail, ending) == 0;
+}
+
+static bool agree(const precheck_asked *asked) {
+  const char *name = asked->wall.output;
+  if (asked->paper && strcmp(asked->paper, "a4") != 0 && strcmp(asked->paper, "letter") != 0)
+    lw_cli_refuse("precheck", "bad-option: --paper %.40s: a4 or letter is wanted", asked->paper);
+  else if (asked->verify && name)
+    lw_cli_refuse("precheck", "bad-option: --verify writes nothing; leave out -o");
+  else if (!asked->verify && (!name || (!ends_in(name, ".pdf") && !ends_in(name, ".html"))))
+    lw_cli_refuse("precheck", "bad-option: -o FILE is wanted, and FILE ends in .pdf or .html");
+  else if (lw_wall_eats_its_sheet(&asked->wall))
+    lw_cli_refuse("precheck", "bad-option: %.200s is the sheet itself; give the output another name", name);
+  else
+    return true;
+  return false;
+}
+
+/* gives 0 to go on, else the exit status + 1 */
+static int read_options(int argc, char **argv, precheck_asked *asked) {
+  static const struct option options[] = {
+      {"paper", required_argument, NULL, 'p'}, {"verify", required_argument, NULL, 'v'},
+      {"tables", required_argument, NULL, 't'}, {"output", required_argument, NULL, 'o'},
+      {"help", no_argument, NULL, 'h'}, {0}};
+  optind = 0;   /* glibc: begin anew, whatever was read before */
+  opterr = 0;
+  for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
+    bool well = true;
+    switch (option) {
+    case 'p': well = lw_cli_take_once("precheck", "--paper", optarg, &asked->paper); break;
+    case 'v': well = lw_cli_take_once("precheck", "--verify", optarg, &asked->verify); break;
+    case 't': well = lw_cli_take_once("precheck", "--tables", optarg, &asked->wall.tables); break;
+    case 'o': well = lw_cli_take_once("precheck", "--output", optarg, &asked->wall.output); break;
+    case 'h': return lw_cli_print(help) + 1;
+    default: return lw_cli_refuse_option("precheck", argv, option) + 1;
+    }
+    if (!well) return LW_EXIT_BAD_INPUT + 1;
+  }
+  return lw_wall_take_arguments(argc, argv, optind, &asked->wall) && agree(asked) ? 0 : LW_EXIT_BAD_INPUT + 1;
+}
+
+/* Blanks and the size of letters do not count: people read it off paper. */
+static bool same_hash(const char *typed, const char *hash) {
+  for (; *typed != '\0'; typed++) {
+    if (isspace((unsigned char)*typed)) continue;
+    if (tolower((unsigned char)*typed) != *hash || *hash == '\0') return false;
+    hash++;
+  }
+  return *hash == '\0';
+}
+
+static int verify(const precheck_asked *asked, const char *hash) {
+  bool same = same_hash(asked->verify, hash);
+  lw_text text = {0};
+  lw_text_addf(&text, same ? "The hash belongs to this sheet, these tables and lowwall %s.\n"
+                           : "The hash does NOT belong to this sheet with these tables and lowwall %s.\n",
+               LW_VERSION);
+  if (!same) lw_text_addf(&text, "Theirs is %s\n", hash);
+  return lw_output_write(NULL, &text, same ? LW_EXIT_DONE : LW_EXIT_OTHER);
+}
+
+static lw_status make_pdf(const precheck_asked *asked, const lw_result *result, const char *hash, lw_text *out,
+                          lw_error *error) {
+  lw_drawing page[LW_PRECHECK_PAGES] = {0};
+  bool letter = asked->paper && strcmp(asked->paper, "letter") == 0;
+  int count = 0;
+  lw_status status =
+      lw_precheck_pages(result, hash, letter ? LW_PAPER_LETTER : LW_PAPER_A4, page, &count, error);
+  if (status == LW_OK) status = lw_drawing_pdf(page, count, out, error);
+  for (int i = 0; i < LW_PRECHECK_PAGES; i++) lw_drawing_free(&page[i]);
+  return status;
+}
+
+static int make(const precheck_asked *asked, const lw_one_wall *wall) {
+  char hash[LW_HASH_HEX] = "";
+  lw_error error = {0};
+  lw_text out = {0};
+  bool html = asked->wall.output && ends_in(asked->wall.output, ".html");
+  lw_status status = lw_precheck_hash(&wall->result.given, asked->wall.tables, hash, &error);
+  if (status == LW_OK && asked->verify) return verify(asked, hash);
+  if (status == LW_OK)
+    status = html ? lw_precheck_html(&wall->result, hash, &out) : make_pdf(asked, &wall->result, hash, &out, &error);
+  if (status == LW_OK) return lw_output_write(asked->wall.output, &out, LW_EXIT_DONE);
+  lw_text_free(&out);
+  if (status == LW_NO_MEMORY) return lw_cli_no_memory();
+  lw_cli_refuse("precheck", "%s: %s", lw_status_slug(status), error.text);
+  return LW_EXIT_OTHER;
+}
+
+int lw_cli_precheck(int argc, char **argv) {
+  precheck_asked asked = {.wall = {.command = "precheck"}};
+  int ended = read_options(argc, argv, &asked), exit_status = LW_EXIT_OTHER;
+  if (ended > 0) return ended - 1;
+  lw_one_wall *wall = lw_wall_run(&asked.wall, &exit_status);
+  if (wall == NULL) return exit_status;
+  exit_status = make(&asked, wall);
+  lw_wall_free(wall);
+  return exit_status;
+}

@@ -1,0 +1,158 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <lowwall/drawing.h>
+
+/* The list of marks as PDF and PNG, by cairo and pango where the build found them. */
+
+#ifdef LW_HAVE_CAIRO
+
+#include <cairo-pdf.h>
+#include <cairo.h>
+#include <pango/pangocairo.h>
+
+static const double POINTS_PER_MM = 72.0 / 25.4;
+
+static void set_pen(cairo_t *cr, lw_pen pen) {
+  static const double WIDTHS_MM[LW_PEN_COUNT] = {
+      [LW_PEN_CUT] = 0.50,   [LW_PEN_SEEN] = 0.30,   [LW_PEN_FINE] = 0.15, [LW_PEN_DASHED] = 0.30,
+      [LW_PEN_CHAIN] = 0.22, [LW_PEN_DOTTED] = 0.40, [LW_PEN_FORCE] = 0.60};
+  static const double DASHED[] = {2.4, 1.2}, CHAIN[] = {5.0, 1.0, 0.8, 1.0}, DOTTED[] = {0.5, 1.1};
+  cairo_set_line_width(cr, WIDTHS_MM[pen]);
+  cairo_set_line_join(cr, CAIRO_LINE_JOIN_ROUND);
+  cairo_set_dash(cr, NULL, 0, 0.0);
+  if (pen == LW_PEN_DASHED) cairo_set_dash(cr, DASHED, 2, 0.0);
+  if (pen == LW_PEN_CHAIN) cairo_set_dash(cr, CHAIN, 4, 0.0);
+  if (pen == LW_PEN_DOTTED) cairo_set_dash(cr, DOTTED, 2, 0.0);
+}
+
+static void trace(cairo_t *cr, const lw_drawing *drawing, const lw_mark *mark) {
+  static const double GREYS[] = {[LW_FILL_PAPER] = 1.0, [LW_FILL_TINT] = 0.89, [LW_FILL_INK] = 0.0};
+  for (size_t i = 0; i < mark->count; i++)
+    cairo_line_to(cr, drawing->spot[mark->first + i].x_mm, drawing->spot[mark->first + i].y_mm);
+  if (mark->kind == LW_MARK_AREA) {
+    cairo_close_path(cr);
+    if (mark->fill != LW_FILL_NONE) {
+      cairo_set_source_rgb(cr, GREYS[mark->fill], GREYS[mark->fill], GREYS[mark->fill]);
+      cairo_fill_preserve(cr);
+    }
+  }
+  cairo_set_source_rgb(cr, 0.0, 0.0, 0.0);
+  set_pen(cr, mark->pen);
+  if (mark->pen != LW_PEN_NONE) cairo_stroke(cr);
+  cairo_new_path(cr);
+}
+
+static void print_words(cairo_t *cr, const lw_drawing *drawing, const lw_mark *mark) {
+  lw_spot at = drawing->spot[mark->first];
+  PangoLayout *layout = pango_cairo_create_layout(cr);
+  PangoFontDescription *font = pango_font_description_from_string("sans-serif");
+  pango_font_description_set_absolute_size(font, mark->size_mm * PANGO_SCALE);
+  if (mark->bold) pango_font_description_set_weight(font, PANGO_WEIGHT_BOLD);
+  pango_layout_set_font_description(layout, font);
+  pango_layout_set_text(layout, drawing->words.data + mark->words, -1);
+  int wide = 0, high = 0;
+  pango_layout_get_size(layout, &wide, &high);
+  double width = (double)wide / PANGO_SCALE;
+  double back = mark->anchor == LW_ANCHOR_START ? 0.0 : mark->anchor == LW_ANCHOR_MIDDLE ? 0.5 : 1.0;
+  double base = (double)pango_layout_get_baseline(layout) / PANGO_SCALE;
+  cairo_move_to(cr, at.x_mm - back * width, at.y_mm - base);
+  cairo_set_source_rgb(cr, 0.0, 0.0, 0.0);
+  pango_cairo_show_layout(cr, layout);
+  cairo_new_path(cr);
+  pango_font_description_free(font);
+  g_object_unref(layout);
+}
+
+static void draw(cairo_t *cr, const lw_drawing *drawing) {
+  for (size_t i = 0; i < drawing->mark_count; i++) {
+    const lw_mark *mark = &drawing->mark[i];
+    if (mark->kind == LW_MARK_WORDS)
+      print_words(cr, drawing, mark);
+    else
+      trace(cr, drawing, mark);
+  }
+}
+
+static cairo_status_t take(void *out, const unsigned char *bytes, unsigned int count) {
+  lw_text_add_bytes(out, (const char *)bytes, count);
+  return ((lw_text *)out)->failed ? CAIRO_STATUS_WRITE_ERROR : CAIRO_STATUS_SUCCESS;
+}
+
+static lw_status ended(cairo_t *cr, cairo_surface_t *surface, const lw_text *out) {
+  bool well = cairo_status(cr) == CAIRO_STATUS_SUCCESS;
+  cairo_destroy(cr);
+  cairo_surface_finish(surface);
+  well = well && cairo_surface_status(surface) == CAIRO_STATUS_SUCCESS && !out->failed;
+  cairo_surface_destroy(surface);
+  return well ? LW_OK : LW_NO_MEMORY;
+}
+
+bool lw_drawing_has_paper(void) {
+  return true;
+}
+
+lw_status lw_drawing_pdf(const lw_drawing *page, int count, lw_text *out, lw_error *error) {
+  cairo_surface_t *surface = cairo_pdf_surface_create_for_stream(
+      take, out, page[0].width_mm * POINTS_PER_MM, page[0].height_mm * POINTS_PER_MM);
+  cairo_t *cr = cairo_create(surface);
+  cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_TITLE, page[0].title.data ? page[0].title.data : "");
+  cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_SUBJECT,
+                                 page[0].description.data ? page[0].description.data : "");
+  cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_CREATOR, "lowwall " LW_VERSION);
+  cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_CREATE_DATE, "2000-01-01T00:00:00Z");
+  for (int i = 0; i < count; i++) {
+    cairo_pdf_surface_set_size(surface, page[i].width_mm * POINTS_PER_MM, page[i].height_mm * POINTS_PER_MM);
+    cairo_save(cr);
+    cairo_scale(cr, POINTS_PER_MM, POINTS_PER_MM);
+    cairo_tag_begin(cr, i == 0 ? "H1" : "P", NULL);
+    draw(cr, &page[i]);
+    cairo_tag_end(cr, i == 0 ? "H1" : "P");
+    cairo_restore(cr);
+    cairo_show_page(cr);
+  }
+  lw_status status = ended(cr, surface, out);
+  return status == LW_OK ? status : lw_error_set(error, status, LW_REASON_NONE, "the PDF could not be made");
+}
+
+lw_status lw_drawing_png(const lw_drawing *drawing, double dots_per_mm, lw_text *out, lw_error *error) {
+  cairo_surface_t *surface =
+      cairo_image_surface_create(CAIRO_FORMAT_RGB24, (int)(drawing->width_mm * dots_per_mm + 0.5),
+                                 (int)(drawing->height_mm * dots_per_mm + 0.5));
+  cairo_t *cr = cairo_create(surface);
+  cairo_set_source_rgb(cr, 1.0, 1.0, 1.0);
+  cairo_paint(cr);
+  cairo_scale(cr, dots_per_mm, dots_per_mm);
+  draw(cr, drawing);
+  cairo_surface_flush(surface);
+  bool written = cairo_surface_write_to_png_stream(surface, take, out) == CAIRO_STATUS_SUCCESS;
+  lw_status status = ended(cr, surface, out);
+  if (status == LW_OK && written) return LW_OK;
+  return lw_error_set(error, LW_NO_MEMORY, LW_REASON_NONE, "the picture could not be made");
+}
+
+#else
+
+static lw_status without(lw_error *error) {
+  return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NONE,
+                      "this lowwall was built without cairo and pango, and gives SVG and HTML only; install "
+                      "libcairo2-dev and libpango1.0-dev and build it again");
+}
+
+bool lw_drawing_has_paper(void) {
+  return false;
+}
+
+lw_status lw_drawing_pdf(const lw_drawing *page, int count, lw_text *out, lw_error *error) {
+  (void)page;
+  (void)count;
+  (void)out;
+  return without(error);
+}
+
+lw_status lw_drawing_png(const lw_drawing *drawing, double dots_per_mm, lw_text *out, lw_error *error) {
+  (void)drawing;
+  (void)dots_per_mm;
+  (void)out;
+  return without(error);
+}
+
+#endif

@@ -1,0 +1,131 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <math.h>
+
+#include "parts.h"
+#include "precheck_blocks.h"
+
+/* Loads, soil, water, the way it was calculated; what it does to neighbours. */
+
+static const double DEGREES = 57.29577951308232;
+
+static const char *origin_of(lw_origin origin) {
+  return origin == LW_GIVEN ? "given" : origin == LW_TABLE ? "from the tables" : "assumed";
+}
+
+/* Up and back at 45 degrees from the rear of the base to the ground: how far on the ground. */
+static double reach_m(const lw_result *result) {
+  const lw_back_plane *back = &result->situations.situation[0].base.back;
+  double slope = fmin(tan(result->wall.site.slope_rad), 0.9);
+  return back->ground_y_m / (1.0 - slope);
+}
+
+static void loads(const lw_blocks *b) {
+  const lw_site *site = &b->result->wall.site;
+  lw_block_say(b, LW_BLOCK_HEADING, "", "Loads behind the wall");
+  if (site->surcharge_kpa > 0.0)
+    lw_block_say(b, LW_BLOCK_FACT, "now", "%.1f kPa all over the ground behind (%s)", site->surcharge_kpa,
+                 origin_of(b->result->given.load[0].kind.origin));
+  for (int i = 0; i < site->load_count; i++) {
+    const lw_site_load *load = &site->load[i];
+    bool strip = load->kind == LW_LOAD_STRIP;
+    lw_block_say(b, LW_BLOCK_FACT, "now", "%.1f %s, %.2f m behind the top", strip ? load->pressure_kpa : load->force,
+                 strip ? "kPa" : load->kind == LW_LOAD_POINT ? "kN" : "kN/m", load->near_m);
+  }
+  if (site->surcharge_kpa <= 0.0 && site->load_count == 0) lw_block_say(b, LW_BLOCK_FACT, "now", "none, as given");
+  lw_block_say(b, LW_BLOCK_FACT, "later", "nothing heavier than what is named above may stand, park or be stacked nearer "
+               "than %.2f m to the rear of the base: the line at 45 deg on the drawing", reach_m(b->result));
+}
+
+static void soil(const lw_blocks *b) {
+  const lw_result *r = b->result;
+  lw_block_say(b, LW_BLOCK_HEADING, "", "Soil, and where its figures come from");
+  for (int i = 0; i < r->wall.site.soil_count; i++) {
+    const lw_case_soil *c = &r->given.soil[i];
+    const lw_soil *s = &r->wall.site.soil[i];
+    lw_block_say(b, LW_BLOCK_FACT, i == 0 ? "behind" : "below it", "%s%sfriction angle %.1f deg (%s), cohesion %.1f kPa, "
+                 "%.1f kN/m3 (%s)", c->name.text, c->name.text[0] ? ": " : "", s->friction_rad * DEGREES,
+                 origin_of(c->friction.origin), s->cohesion_kpa, s->unit_weight_kn_per_m3,
+                 origin_of(c->unit_weight.origin));
+  }
+  lw_block_say(b, LW_BLOCK_FACT, "under it", "friction angle %.1f deg (%s), allowable bearing %.0f kPa (%s)",
+               r->wall.site.footing.friction_rad * DEGREES, origin_of(r->given.footing.friction.origin),
+               r->wall.site.allowable_bearing_kpa, origin_of(r->given.allowable_bearing.origin));
+}
+
+static void water(const lw_blocks *b) {
+  const lw_site *site = &b->result->wall.site;
+  lw_block_say(b, LW_BLOCK_HEADING, "", "Water");
+  lw_block_say(b, LW_BLOCK_FACT, "ways out", "%d that count: %d outlets, joints %s, ground that %s", lw_site_ways_out(site),
+               site->drain_outlets, site->joints_open ? "open" : "sealed or not known",
+               site->ground_drains ? "drains" : "does not drain, or is not known to");
+  lw_block_say(b, LW_BLOCK_FACT, "outlet", "must end in a lawful place on the owner's land; the sheet does not say where it "
+               "ends");
+}
+
+static void method(const lw_blocks *b) {
+  const lw_result *r = b->result;
+  const lw_format_row *row = lw_tables_format(r->tables, r->wall.format, "sliding");
+  static const char *const METHODS[] = {"Rankine's earth pressure", "Coulomb's earth pressure", "the numerical wedge",
+                                        "earth pressure at rest"};
+  lw_block_say(b, LW_BLOCK_HEADING, "", "Method");
+  lw_block_say(b, LW_BLOCK_FACT, "pressure", "%s, rechecked by a numerical wedge where one exists",
+               METHODS[r->wall.method.pressure]);
+  lw_block_say(b, LW_BLOCK_FACT, "factors", "%s (%s)", row ? row->title : r->wall.format, r->wall.format);
+}
+
+void lw_blocks_ground(const lw_blocks *blocks) {
+  loads(blocks);
+  soil(blocks);
+  water(blocks);
+  method(blocks);
+}
+
+static void distance(const lw_blocks *b, const char *label, const lw_quantity *q, const char *to) {
+  if (q->origin == LW_GIVEN)
+    lw_block_say(b, LW_BLOCK_FACT, label, "%.2f m to %s", q->si, to);
+  else
+    lw_block_say(b, LW_BLOCK_FACT, label, "not given: ask how far it is to %s", to);
+}
+
+void lw_blocks_neighbours(const lw_blocks *blocks) {
+  const lw_case *c = &blocks->result->given;
+  const lw_verdict *v = &blocks->result->verdict;
+  lw_block_say(blocks, LW_BLOCK_HEADING, "", "Neighbours, falls and pools");
+  distance(blocks, "boundary", &c->boundary_distance, "the boundary");
+  distance(blocks, "building", &c->building_distance, "the nearest building");
+  distance(blocks, "services", &c->service_distance, "the nearest pipe or cable");
+  distance(blocks, "public way", &c->public_way_distance, "the nearest street or footpath");
+  distance(blocks, "pool", &c->pool_barrier_distance, "the nearest pool barrier; a wall beside one can be climbed");
+  lw_block_say(blocks, LW_BLOCK_FACT, "digging", "the trench goes %.2f m below the ground in front; the neighbour's ground "
+               "and footings must stay held while it is open",
+               blocks->result->wall.section.embedment_m + blocks->result->wall.site.pad.thickness_m);
+  lw_block_say(blocks, LW_BLOCK_FACT, "fall", "%.2f m from the top to the ground in front",
+               v->height_m[LW_HEIGHT_EXPOSED]);
+}
+
+static void echo(void *context, const lw_echo *said, lw_origin origin) {
+  const lw_blocks *b = context;
+  bool heading = said->item->part && (said->item->part[0] == 'h' && said->item->part[1] == 'e');
+  bool asked = origin != LW_ASSUMED || said->item->question[0] != '\0';
+  if (said->origin != origin || heading || !asked) return;
+  if (origin == LW_ASSUMED)
+    lw_block_say(b, LW_BLOCK_FACT, said->name, "%s. %s", said->words, said->item->question);
+  else
+    lw_block_say(b, LW_BLOCK_FACT, said->name, "%s", said->words);
+}
+
+static void assumed(void *context, const lw_echo *said) {
+  echo(context, said, LW_ASSUMED);
+}
+
+static void given(void *context, const lw_echo *said) {
+  echo(context, said, LW_GIVEN);
+}
+
+void lw_blocks_inputs(const lw_blocks *blocks) {
+  lw_blocks copy = *blocks;
+  lw_block_say(blocks, LW_BLOCK_HEADING, "", "Assumed, because the sheet does not say");
+  lw_echo_each(blocks->result, assumed, &copy);
+  lw_block_say(blocks, LW_BLOCK_HEADING, "", "Given on the sheet");
+  lw_echo_each(blocks->result, given, &copy);
+}
