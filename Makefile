@@ -32,7 +32,13 @@ TEST_WARN := -Wno-conversion
 LANGUAGE := -std=c17 $(WARN) -ffp-contract=off
 OPTIONS := $(LANGUAGE) $(FLAVOUR_$(FLAVOUR)) -Iinclude -Isrc -fPIC -fvisibility=default
 COMPILE = $(CC) $(OPTIONS) $(CPPFLAGS) $(CFLAGS)
-LIBS := -lgsl -lgslcblas -lcsv -ljansson -lm
+# PDF and PNG need cairo and pango; without them the drawings are SVG and HTML.
+PAPER := $(shell pkg-config --exists pangocairo cairo 2>/dev/null && echo pangocairo cairo)
+ifneq ($(PAPER),)
+PAPER_FLAGS := -DLW_HAVE_CAIRO $(patsubst -I%,-isystem %,$(shell pkg-config --cflags $(PAPER)))
+PAPER_LIBS  := $(shell pkg-config --libs $(PAPER))
+endif
+LIBS := -lgsl -lgslcblas -lcsv -ljansson $(PAPER_LIBS) -lm
 
 SOURCES  := $(sort $(wildcard src/*/*.c))
 TABLES   := $(sort $(wildcard tables/*.csv))
@@ -132,7 +138,7 @@ define stamp
 endef
 
 $(BUILD)/flags: FORCE
-	$(call stamp,$(COMPILE) $(LDFLAGS))
+	$(call stamp,$(COMPILE) $(LDFLAGS) $(PAPER_FLAGS) $(LIBS))
 $(BUILD)/list-lib: FORCE
 	$(call stamp,$(LIB_OBJECTS) $(CLI_OBJECTS))
 $(BUILD)/list-tests: FORCE
@@ -148,6 +154,8 @@ $(BUILD)/prerequisites:
 $(BUILD)/obj/%.o: %.c $(BUILD)/flags | $(BUILD)/prerequisites
 	@mkdir -p $(@D)
 	$(call SAY,cc)$(COMPILE) $(if $(filter tests/%,$<),$(TEST_WARN)) -MMD -MP -c $< -o $@
+
+$(BUILD)/obj/src/report/paper.o: OPTIONS += $(PAPER_FLAGS)
 
 $(BUILD)/obj/tables_data.o: $(BUILD)/tables_data.c $(BUILD)/flags | $(BUILD)/prerequisites
 	@mkdir -p $(@D)
@@ -183,10 +191,10 @@ $(BUILD)/threads/%: $(BUILD)/obj/tests/threads/%.o $(STATIC)
 	$(call SAY,link)$(COMPILE) $(LDFLAGS) $< $(STATIC) $(LIBS) -pthread -o $@
 
 $(BUILD)/lowwall.pc: src/lowwall.pc.in include/lowwall/base.h $(BUILD)/paths
-	@sed -e 's|@PREFIX@|$(PREFIX)|' -e 's|@LIBDIR@|$(LIBDIR)|' -e 's|@INCLUDEDIR@|$(INCLUDEDIR)|' \
+	@sed -e 's|@PAPER@|$(PAPER)|' -e 's|@PREFIX@|$(PREFIX)|' -e 's|@LIBDIR@|$(LIBDIR)|' -e 's|@INCLUDEDIR@|$(INCLUDEDIR)|' \
 	    -e 's|@VERSION@|$(VERSION)|' src/lowwall.pc.in > $@
 $(BUILD)/paths: FORCE
-	$(call stamp,$(PREFIX) $(LIBDIR) $(INCLUDEDIR))
+	$(call stamp,$(PREFIX) $(LIBDIR) $(INCLUDEDIR) $(PAPER))
 
 # --- the rest ---
 

@@ -31,7 +31,7 @@ apt_installed() { grep -q -e "$1" "$scratch/installed"; }
 system() {
     rm -rf "${scratch:?}/bin" "$scratch/installed"
     mkdir "$scratch/bin"
-    for tool in sh awk grep cat env; do ln -s "$(command -v $tool)" "$scratch/bin/$tool"; done
+    for tool in sh awk grep cat env head; do ln -s "$(command -v $tool)" "$scratch/bin/$tool"; done
     printf '#!/bin/sh\necho %s\n' "$1" >"$scratch/bin/id"
     cat >"$scratch/bin/cc" <<'SCRIPT'
 #!/bin/sh
@@ -41,6 +41,13 @@ done
 SCRIPT
     printf '#!/bin/sh\ncase $* in *install*) echo "$@" >>"$SCRATCH/installed";; esac\n' \
         >"$scratch/bin/apt-get"
+    cat >"$scratch/bin/pkg-config" <<'SCRIPT'
+#!/bin/sh
+name=$2
+[ "$name" != pangocairo ] || name=pango
+grep -qs -e "$name" "$SCRATCH/has" "$SCRATCH/installed"
+SCRIPT
+    printf '#!/bin/sh\ngrep -qs -e fonts "$SCRATCH/has" "$SCRATCH/installed" && echo font\n' >"$scratch/bin/find"
     printf '#!/bin/sh\nshift\n[ "$1" = true ] || exec "$@"\n' >"$scratch/bin/sudo"
     case " $* " in *' apt '*) ;; *) rm "$scratch/bin/apt-get" ;; esac
     case " $* " in *' sudo '*) ;; *) rm "$scratch/bin/sudo" ;; esac
@@ -51,7 +58,7 @@ setup() { # MODE PURPOSE
     SCRATCH=$scratch PATH=$scratch/bin CC=cc sh "$here/setup.sh" "$@" >"$scratch/said" 2>&1 || status=$?
 }
 
-echo 'c gsl csv jansson' >"$scratch/has"
+echo 'c gsl csv jansson cairo pangocairo fonts' >"$scratch/has"
 system 0 apt
 setup --install demo
 check 'with all there it succeeds' [ "$status" = 0 ]
@@ -83,6 +90,13 @@ system 0
 setup --install demo
 check 'without apt it fails' [ "$status" = 1 ]
 check 'without apt it names packages' says 'libcsv-devel'
+
+echo 'c gsl csv jansson' >"$scratch/has"
+system 1000
+setup --install demo
+check 'without cairo it succeeds' [ "$status" = 0 ]
+check 'without cairo it says what is left out' says '^PDF and PNG are left out; they want libcairo2-dev'
+echo 'c gsl' >"$scratch/has"
 
 system 0 apt
 setup --check demo

@@ -21,6 +21,9 @@ compiles_cxx() { printf '#include <cstddef>\nint main() {}\n' | $CXX -x c++ -fsy
 # A locale with a decimal comma, or the words to make one from: the tests show that it changes nothing.
 comma_locale() { [ -f /usr/share/i18n/locales/de_DE ] || locale -a 2>/dev/null | grep -q "^de_DE"; }
 
+# Words on paper want letters.
+any_font() { [ -n "$(find /usr/share/fonts /usr/local/share/fonts "$HOME/.fonts" -name '*.[to]tf' 2>/dev/null | head -n 1)" ]; }
+
 # One line a need: slug, then its package on Debian, Fedora, Homebrew (- : comes with the system).
 packages() {
     cat <<'TABLE'
@@ -34,6 +37,9 @@ pkg-config pkg-config pkgconf-pkg-config pkgconf
 comma-locale locales glibc-locale-source -
 clang clang clang llvm
 mandoc mandoc mandoc mandoc
+cairo libcairo2-dev cairo-devel cairo
+pango libpango1.0-dev pango-devel pango
+fonts fonts-dejavu-core dejavu-sans-fonts -
 TABLE
 }
 
@@ -46,6 +52,9 @@ present() {
     criterion) links criterion/criterion.h criterion ;;
     cxx) compiles_cxx ;;
     comma-locale) comma_locale ;;
+    cairo) pkg-config --exists cairo 2>/dev/null ;;
+    pango) pkg-config --exists pangocairo 2>/dev/null ;;
+    fonts) any_font ;;
     *) has "$1" ;;
     esac
 }
@@ -59,8 +68,15 @@ needs() {
     esac
 }
 
-missing() {
-    for need in $(needs); do
+# What it builds without, and does less: PDF and PNG.
+wishes() {
+    case $purpose in
+    demo | test) echo pkg-config cairo pango fonts ;;
+    esac
+}
+
+missing() { # NEED...
+    for need in "$@"; do
         present "$need" || printf '%s ' "$need"
     done
 }
@@ -99,12 +115,20 @@ install() {
     $apt install -y -qq --no-install-recommends $wanted >/dev/null
 }
 
-lacking=$(missing)
-[ -n "$lacking" ] || exit 0
+# shellcheck disable=SC2046
+lacking=$(missing $(needs)) wished=
+# shellcheck disable=SC2046
+[ "$mode" != --install ] || wished=$(missing $(wishes))
+[ -n "$lacking$wished" ] || exit 0
 # shellcheck disable=SC2086
-if [ "$mode" = --install ] && has apt-get && install $lacking; then
-    lacking=$(missing)
-    [ -n "$lacking" ] || exit 0
+if [ "$mode" = --install ] && has apt-get && install $lacking $wished; then
+    # shellcheck disable=SC2046
+    lacking=$(missing $(needs)) wished=$(missing $(wishes))
+fi
+if [ -z "$lacking" ]; then
+    # shellcheck disable=SC2086
+    [ -z "$wished" ] || echo "PDF and PNG are left out; they want$(names 2 $wished) (Debian's names)"
+    exit 0
 fi
 # shellcheck disable=SC2086
 tell $lacking >&2
