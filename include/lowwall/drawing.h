@@ -36,6 +36,9 @@ typedef enum lw_hatch {
   LW_HATCH_COUNT
 } lw_hatch;
 
+/* What a group of marks is to someone who listens. */
+typedef enum lw_role { LW_ROLE_FIGURE, LW_ROLE_TITLE, LW_ROLE_HEADING, LW_ROLE_PARAGRAPH } lw_role;
+
 typedef enum lw_mark_kind { LW_MARK_LINE, LW_MARK_AREA, LW_MARK_WORDS } lw_mark_kind;
 typedef enum lw_anchor { LW_ANCHOR_START, LW_ANCHOR_MIDDLE, LW_ANCHOR_END } lw_anchor;
 
@@ -50,6 +53,8 @@ typedef struct lw_mark {
   double size_mm;           /* height of the letters' em */
   size_t first, count;      /* spots of a line or area; of words the one where they stand */
   size_t words;             /* where they begin in the drawing's text */
+  lw_role role;
+  int group;                /* marks of one number belong together */
 } lw_mark;
 
 typedef struct lw_drawing {
@@ -59,8 +64,13 @@ typedef struct lw_drawing {
   lw_spot *spot;
   lw_text words;            /* all words, each closed by a NUL */
   lw_text title, description;   /* for those who listen instead of looking */
+  lw_role role;             /* of the marks added from now on, and the number of their group */
+  int group;
   bool failed;              /* out of memory: what follows is dropped */
 } lw_drawing;
+
+/** A new group of marks begins. */
+void lw_drawing_begin(lw_drawing *drawing, lw_role role);
 
 void lw_drawing_free(lw_drawing *drawing);
 

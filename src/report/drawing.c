@@ -27,10 +27,15 @@ static lw_mark *new_mark(lw_drawing *d, const lw_spot *spot, size_t count) {
   if (!fits) d->failed = true;
   if (d->failed) return NULL;
   lw_mark *mark = &d->mark[d->mark_count++];
-  *mark = (lw_mark){.first = d->spot_count, .count = count};
+  *mark = (lw_mark){.first = d->spot_count, .count = count, .role = d->role, .group = d->group};
   memcpy(d->spot + d->spot_count, spot, count * sizeof *spot);
   d->spot_count += count;
   return mark;
+}
+
+void lw_drawing_begin(lw_drawing *drawing, lw_role role) {
+  drawing->role = role;
+  drawing->group++;
 }
 
 void lw_drawing_line(lw_drawing *drawing, lw_pen pen, const lw_spot *spot, size_t count) {

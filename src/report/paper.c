@@ -9,6 +9,8 @@
 #include <cairo.h>
 #include <pango/pangocairo.h>
 
+#include "pdf_language.h"
+
 static const double POINTS_PER_MM = 72.0 / 25.4;
 
 static void set_pen(cairo_t *cr, lw_pen pen) {
@@ -44,6 +46,15 @@ static void trace(cairo_t *cr, const lw_drawing *drawing, const lw_mark *mark) {
 static void print_words(cairo_t *cr, const lw_drawing *drawing, const lw_mark *mark) {
   lw_spot at = drawing->spot[mark->first];
   PangoLayout *layout = pango_cairo_create_layout(cr);
+  /* Letters stand where their own widths put them, not on the dots of a screen: words stay words when copied. */
+  PangoContext *context = pango_layout_get_context(layout);
+  cairo_font_options_t *options = cairo_font_options_create();
+  cairo_font_options_set_hint_style(options, CAIRO_HINT_STYLE_NONE);
+  cairo_font_options_set_hint_metrics(options, CAIRO_HINT_METRICS_OFF);
+  pango_cairo_context_set_font_options(context, options);
+  pango_context_set_round_glyph_positions(context, FALSE);
+  pango_layout_context_changed(layout);
+  cairo_font_options_destroy(options);
   PangoFontDescription *font = pango_font_description_from_string("sans-serif");
   pango_font_description_set_absolute_size(font, mark->size_mm * PANGO_SCALE);
   if (mark->bold) pango_font_description_set_weight(font, PANGO_WEIGHT_BOLD);
@@ -62,13 +73,20 @@ static void print_words(cairo_t *cr, const lw_drawing *drawing, const lw_mark *m
   g_object_unref(layout);
 }
 
-static void draw(cairo_t *cr, const lw_drawing *drawing) {
+/* A reader for the blind goes by the tags; a picture has none of its own. */
+static void draw(cairo_t *cr, const lw_drawing *drawing, bool tagged) {
+  static const char *const TAGS[] = {
+      [LW_ROLE_FIGURE] = "Figure", [LW_ROLE_TITLE] = "H1", [LW_ROLE_HEADING] = "H2", [LW_ROLE_PARAGRAPH] = "P"};
   for (size_t i = 0; i < drawing->mark_count; i++) {
     const lw_mark *mark = &drawing->mark[i];
+    bool first = i == 0 || mark[-1].group != mark->group;
+    bool last = i + 1 == drawing->mark_count || mark[1].group != mark->group;
+    if (tagged && first) cairo_tag_begin(cr, TAGS[mark->role], NULL);
     if (mark->kind == LW_MARK_WORDS)
       print_words(cr, drawing, mark);
     else
       trace(cr, drawing, mark);
+    if (tagged && last) cairo_tag_end(cr, TAGS[mark->role]);
   }
 }
 
@@ -103,14 +121,14 @@ lw_status lw_drawing_pdf(const lw_drawing *page, int count, lw_text *out, lw_err
     cairo_pdf_surface_set_size(surface, page[i].width_mm * POINTS_PER_MM, page[i].height_mm * POINTS_PER_MM);
     cairo_save(cr);
     cairo_scale(cr, POINTS_PER_MM, POINTS_PER_MM);
-    cairo_tag_begin(cr, i == 0 ? "H1" : "P", NULL);
-    draw(cr, &page[i]);
-    cairo_tag_end(cr, i == 0 ? "H1" : "P");
+    draw(cr, &page[i], true);
     cairo_restore(cr);
     cairo_show_page(cr);
   }
   lw_status status = ended(cr, surface, out);
-  return status == LW_OK ? status : lw_error_set(error, status, LW_REASON_NONE, "the PDF could not be made");
+  if (status == LW_OK) lw_pdf_add_language(out);
+  if (status == LW_OK && !out->failed) return LW_OK;
+  return lw_error_set(error, LW_NO_MEMORY, LW_REASON_NONE, "the PDF could not be made");
 }
 
 lw_status lw_drawing_png(const lw_drawing *drawing, double dots_per_mm, lw_text *out, lw_error *error) {
@@ -121,7 +139,7 @@ lw_status lw_drawing_png(const lw_drawing *drawing, double dots_per_mm, lw_text 
   cairo_set_source_rgb(cr, 1.0, 1.0, 1.0);
   cairo_paint(cr);
   cairo_scale(cr, dots_per_mm, dots_per_mm);
-  draw(cr, drawing);
+  draw(cr, drawing, false);
   cairo_surface_flush(surface);
   bool written = cairo_surface_write_to_png_stream(surface, take, out) == CAIRO_STATUS_SUCCESS;
   lw_status status = ended(cr, surface, out);

@@ -83,11 +83,10 @@ static void fact(flow *f, const lw_block *block) {
   double label = lw_drawing_text_width(block->label, f->size_mm) * 1.15;
   double indent = fmax(18.0, label + 1.6);
   if (!make_room(f, height_of(block->words, column_width(f) - indent, f->size_mm, false))) return;
-  double y = f->y_mm;
-  put(f, indent, f->size_mm, false, block->words);
-  lw_spot at = {column_left(f), y + LEADING * f->size_mm - 0.28 * f->size_mm};
+  lw_spot at = {column_left(f), f->y_mm + (LEADING - 0.28) * f->size_mm};
   lw_drawing_words(page_of(f), at, LW_ANCHOR_START, f->size_mm, "%s", block->label);
   lw_drawing_bold(page_of(f));
+  put(f, indent, f->size_mm, false, block->words);
 }
 
 static void check(flow *f, const lw_block *block) {
@@ -145,7 +144,13 @@ static void section(flow *f) {
 }
 
 static void take(void *context, const lw_block *block) {
+  static const lw_role ROLES[] = {[LW_BLOCK_WHO] = LW_ROLE_TITLE,       [LW_BLOCK_HEADING] = LW_ROLE_HEADING,
+                                  [LW_BLOCK_FACT] = LW_ROLE_PARAGRAPH,  [LW_BLOCK_WORDS] = LW_ROLE_PARAGRAPH,
+                                  [LW_BLOCK_CHECK] = LW_ROLE_PARAGRAPH, [LW_BLOCK_SECTION] = LW_ROLE_FIGURE,
+                                  [LW_BLOCK_LINE] = LW_ROLE_PARAGRAPH};
   flow *f = context;
+  /* A block may go on to the next page. */
+  for (int i = f->at_page; i < LW_PRECHECK_PAGES; i++) lw_drawing_begin(&f->page[i], ROLES[block->kind]);
   switch (block->kind) {
   case LW_BLOCK_WHO:
     f->y_mm = lw_sketch_wrap(f->page, (lw_spot){MARGIN_MM, MARGIN_MM}, f->paper.x_mm - 2.0 * MARGIN_MM, 3.6, true,
@@ -167,6 +172,7 @@ static void take(void *context, const lw_block *block) {
 static void foot(flow *f, int count, const char *hash) {
   for (int i = 0; i < count; i++) {
     lw_spot at = {MARGIN_MM, f->paper.y_mm - MARGIN_MM};
+    lw_drawing_begin(&f->page[i], LW_ROLE_PARAGRAPH);
     lw_drawing_words(&f->page[i], at, LW_ANCHOR_START, 2.2, "lowwall %s pre-check, page %d of %d. %.8s", LW_VERSION,
                      i + 1, count, hash);
     f->page[i].width_mm = f->paper.x_mm;
