@@ -1,0 +1,142 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/* The pre-check: who must sign comes first, all of it fits on two pages, the hash follows what was given. */
+#include "checks/random_wall.h"
+#include "markup.h"
+#include "walls.h"
+
+#include <lowwall/precheck.h>
+
+#include <criterion/criterion.h>
+#include <criterion/new/assert.h>
+
+#include <stdlib.h>
+#include <string.h>
+
+static const char HASH[] = "0123456789abcdef0123456789abcdef0123456789abcdef0123456789abcdef";
+
+typedef struct seen {
+  int count[LW_BLOCK_LINE + 1];
+  lw_block_kind first;
+  bool not_checked;
+  char headline[720];
+} seen;
+
+static void see(void *context, const lw_block *block) {
+  seen *s = context;
+  int all = 0;
+  for (int i = 0; i <= LW_BLOCK_LINE; i++) all += s->count[i];
+  if (all == 0) s->first = block->kind;
+  if (block->kind == LW_BLOCK_WHO) lw_print(s->headline, sizeof s->headline, "%s", block->words);
+  s->not_checked = s->not_checked || (block->kind == LW_BLOCK_WORDS && block->strong);
+  s->count[block->kind]++;
+}
+
+Test(precheck, who_must_sign_comes_first_and_what_is_not_checked_is_there) {
+  for (size_t i = 0; wall_sorts[i]; i++) {
+    const lw_result *result = wall_of(wall_sorts[i]);
+    seen s = {.first = LW_BLOCK_LINE};
+    lw_precheck_each(result, HASH, see, &s);
+    cr_expect_eq(s.first, LW_BLOCK_WHO);
+    cr_expect_str_eq(s.headline, result->verdict.headline);
+    cr_expect_eq(s.count[LW_BLOCK_SECTION], 1);
+    cr_expect_eq(s.count[LW_BLOCK_LINE], 4);
+    cr_expect(s.not_checked);
+    cr_expect_eq(result->wall.section.known && s.count[LW_BLOCK_CHECK] == 0, false, "%s", wall_sorts[i]);
+  }
+}
+
+Test(precheck, html_and_svg_close_what_they_open) {
+  for (size_t i = 0; wall_sorts[i]; i++) {
+    char items[700];
+    lw_print(items, sizeof items, "%s;title=<b>Peas & \"beans\"</i>", wall_sorts[i]);
+    const lw_result *result = wall_of(items);
+    lw_text html = {0}, svg = {0};
+    lw_drawing drawing = {0};
+    cr_expect_eq(lw_precheck_html(result, HASH, &html), LW_OK);
+    cr_expect(markup_is_closed(html.data), "%s", items);
+    cr_expect_not_null(strstr(html.data, "&lt;b&gt;Peas &amp;"));
+    if (lw_draw_section(result, 180.0, &drawing, NULL) == LW_OK) {
+      cr_expect_eq(lw_drawing_svg(&drawing, &svg), LW_OK);
+      cr_expect(markup_is_closed(svg.data), "%s", items);
+    }
+    lw_drawing_free(&drawing);
+    lw_text_free(&html);
+    lw_text_free(&svg);
+  }
+  cr_expect_not(markup_is_closed("<p>a</b>"));
+  cr_expect_not(markup_is_closed("<p>a & b</p>"));
+  cr_expect_not(markup_is_closed("<p>"));
+}
+
+static void expect_within(const lw_drawing *page, const char *wall) {
+  for (size_t i = 0; i < page->mark_count; i++) {
+    if (page->mark[i].kind != LW_MARK_WORDS) continue;
+    lw_box box = lw_drawing_box(page, &page->mark[i]);
+    cr_expect(box.left_mm >= 0.0 && box.right_mm <= page->width_mm && box.bottom_mm <= page->height_mm,
+              "\"%s\" leaves the page: %s", page->words.data + page->mark[i].words, wall);
+  }
+}
+
+Test(precheck, it_fits_on_two_pages_of_either_paper) {
+  enum { WALLS = 12 };
+  static lw_result result;
+  static lw_tables tables;
+  char name[RANDOM_ITEMS * RANDOM_ITEM_BYTES];
+  dice d = {7};
+  cr_assert_eq(lw_tables_read(NULL, &tables, NULL), LW_OK);
+  for (int i = 0; i < WALLS; i++) {
+    random_wall wall = {0};
+    random_wall_make(&d, &wall);
+    lw_case c = random_wall_case(&wall);
+    random_wall_name(&wall, name, sizeof name);
+    cr_assert_eq(lw_run(&c, &tables, &result, NULL), LW_OK);
+    lw_drawing page[LW_PRECHECK_PAGES] = {0};
+    lw_error error = {0};
+    int count = 0;
+    lw_paper paper = i % 2 ? LW_PAPER_LETTER : LW_PAPER_A4;
+    cr_expect_eq(lw_precheck_pages(&result, HASH, paper, page, &count, &error), LW_OK, "%s: %s", error.text, name);
+    for (int k = 0; k < count; k++) expect_within(&page[k], name);
+    for (int k = 0; k < LW_PRECHECK_PAGES; k++) lw_drawing_free(&page[k]);
+  }
+}
+
+static void hash_of(const char *items, char *hex) {
+  const lw_result *result = wall_of(items);
+  cr_assert_eq(lw_precheck_hash(&result->given, NULL, hex, NULL), LW_OK);
+}
+
+Test(precheck, the_hash_is_of_what_was_given_and_not_of_how) {
+  char one[LW_HASH_HEX], other[LW_HASH_HEX];
+  hash_of("wall height=800 mm;block height=200 mm;block depth=400 mm", one);
+  cr_expect_eq(strlen(one), 64u);
+  hash_of("block depth=40 cm;block height=0.2 m;wall height=800 mm", other);
+  cr_expect_str_eq(one, other);
+  hash_of("wall height=800 mm;block height=200 mm;block depth=401 mm", other);
+  cr_expect_str_neq(one, other);
+  hash_of("wall height=800 mm;block height=200 mm;block depth=400 mm;setback=0 mm", other);
+  cr_expect_str_neq(one, other, "an answer that agrees with what would be assumed is still an answer");
+}
+
+Test(precheck, a_pdf_says_what_it_is_or_what_to_install) {
+  const lw_result *result = wall_of(wall_sorts[1]);
+  lw_drawing page[LW_PRECHECK_PAGES] = {0};
+  lw_error error = {0};
+  lw_text pdf = {0}, png = {0};
+  int count = 0;
+  cr_assert_eq(lw_precheck_pages(result, HASH, LW_PAPER_A4, page, &count, &error), LW_OK);
+  lw_status made = lw_drawing_pdf(page, count, &pdf, &error), drawn = lw_drawing_png(page, 4.0, &png, &error);
+  if (lw_drawing_has_paper()) {
+    cr_assert_eq(made, LW_OK);
+    cr_expect_eq(memcmp(pdf.data, "%PDF-", 5), 0);
+    cr_expect_eq(memcmp(png.data, "\x89PNG", 4), 0);
+    cr_expect_not_null(strstr(pdf.data + pdf.length - 600, "/Lang (en)"));
+    cr_expect_not_null(strstr(pdf.data + pdf.length - 600, "/Marked true"));
+  } else {
+    cr_expect_eq(made, LW_NO_SOLUTION);
+    cr_expect_eq(drawn, LW_NO_SOLUTION);
+    cr_expect_not_null(strstr(error.text, "libpango1.0-dev"));
+  }
+  for (int k = 0; k < LW_PRECHECK_PAGES; k++) lw_drawing_free(&page[k]);
+  lw_text_free(&pdf);
+  lw_text_free(&png);
+}
