@@ -191,8 +191,8 @@ $(BUILD)/threads/%: $(BUILD)/obj/tests/threads/%.o $(STATIC)
 	$(call SAY,link)$(COMPILE) $(LDFLAGS) $< $(STATIC) $(LIBS) -pthread -o $@
 
 $(BUILD)/lowwall.pc: src/lowwall.pc.in include/lowwall/base.h $(BUILD)/paths
-	@sed -e 's|@PAPER@|$(PAPER)|' -e 's|@PREFIX@|$(PREFIX)|' -e 's|@LIBDIR@|$(LIBDIR)|' -e 's|@INCLUDEDIR@|$(INCLUDEDIR)|' \
-	    -e 's|@VERSION@|$(VERSION)|' src/lowwall.pc.in > $@
+	@sed -e 's|@PREFIX@|$(PREFIX)|' -e 's|@LIBDIR@|$(LIBDIR)|' -e 's|@INCLUDEDIR@|$(INCLUDEDIR)|' \
+	    -e 's|@VERSION@|$(VERSION)|' -e 's|@PAPER@|$(PAPER)|' src/lowwall.pc.in > $@
 $(BUILD)/paths: FORCE
 	$(call stamp,$(PREFIX) $(LIBDIR) $(INCLUDEDIR) $(PAPER))
 

@@ -13,6 +13,13 @@ _lowwall_check() {
     esac
 }
 
+_lowwall_wall() { # OPTIONS WORD
+    case $2 in
+    -*) _lowwall_words "$1" "$2" ;;
+    *) mapfile -t COMPREPLY < <(compgen -f -- "$2") ;;
+    esac
+}
+
 _lowwall_list() {
     local lists=$'soils\ninterfaces\nmaterials\nloads\nbearing\nplant\nformats\nplaces\nlimits\nconditions\nclearances'
     lists+=$'\nthresholds\nfences\nordering\nhazards\nmethods\nitems\nunits'
@@ -34,7 +41,7 @@ _lowwall() {
     local word=$2 before=$3
     COMPREPLY=()
     if [[ $COMP_CWORD = 1 ]]; then
-        _lowwall_words $'check\norder\npegs\nnew\nlist\npressure\nbearing\nhelp\nversion\n--help\n--version' "$word"
+        _lowwall_words $'check\norder\npegs\ndraw\nprecheck\nnew\nlist\npressure\nbearing\nhelp\nversion\n--help\n--version' "$word"
         return
     fi
     case $before in
@@ -47,14 +54,13 @@ _lowwall() {
     esac
     case ${COMP_WORDS[1]} in
     check) _lowwall_check "$1" "$word" ;;
-    order | pegs) case $word in
-        -*) _lowwall_words $'--csv\n--json\n--tables\n--output\n--help' "$word" ;;
-        *) mapfile -t COMPREPLY < <(compgen -f -- "$word") ;;
-        esac ;;
+    order | pegs) _lowwall_wall $'--csv\n--json\n--tables\n--output\n--help' "$word" ;;
+    draw) _lowwall_wall $'--width\n--tables\n--output\n--help' "$word" ;;
+    precheck) _lowwall_wall $'--paper\n--verify\n--tables\n--output\n--help' "$word" ;;
     list) _lowwall_list "$1" "$word" "$before" ;;
     new) _lowwall_words $'bed\nground\nsection\n--output\n--help' "$word" ;;
     pressure | bearing) _lowwall_words $'--json\n--help' "$word" ;;
-    help) _lowwall_words $'check\norder\npegs\nnew\nlist\npressure\nbearing' "$word" ;;
+    help) _lowwall_words $'check\norder\npegs\ndraw\nprecheck\nnew\nlist\npressure\nbearing' "$word" ;;
     esac
 }
 

@@ -72,6 +72,7 @@ typedef struct lw_drawing {
 /** A new group of marks begins. */
 void lw_drawing_begin(lw_drawing *drawing, lw_role role);
 
+/** Give back its memory; it is empty then. */
 void lw_drawing_free(lw_drawing *drawing);
 
 /** Add a line through spots, or an area closed through them.
@@ -86,7 +87,8 @@ void lw_drawing_hatch(lw_drawing *drawing, lw_hatch hatch, const lw_spot *spot, 
 void lw_drawing_arrow(lw_drawing *drawing, lw_pen pen, lw_spot from, lw_spot to);
 
 /** Words at a spot, printf-like. Control characters are left out. */
-void lw_drawing_words(lw_drawing *drawing, lw_spot at, lw_anchor anchor, double size_mm, const char *format, ...)
+void lw_drawing_words(lw_drawing *drawing, lw_spot at, lw_anchor anchor, double size_mm, const char *format,
+                      ...)
 #if defined(__GNUC__)
     __attribute__((format(printf, 5, 6)))
 #endif
@@ -109,8 +111,8 @@ bool lw_drawing_has_paper(void);
 /** Pages as one PDF with embedded fonts and text that can be selected; a drawing as PNG.
  *  in    page, count   1 or more
  *        dots_per_mm   4 to 40
- *  gives LW_OK · LW_NO_MEMORY · LW_NO_SOLUTION when it was built without cairo and pango; error says what to
- *        install */
+ *  gives LW_OK · LW_NO_MEMORY · LW_NO_SOLUTION when it was built without cairo and pango; error says what
+ *        to install */
 lw_status lw_drawing_pdf(const lw_drawing *page, int count, lw_text *out, lw_error *error);
 lw_status lw_drawing_png(const lw_drawing *drawing, double dots_per_mm, lw_text *out, lw_error *error);
 

@@ -50,7 +50,7 @@ enum { LW_PRECHECK_PAGES = 2 };
 /** The sheet on paper, two pages at most.
  *  out   page    as many as count says; each to be freed by the caller
  *        count
- *  gives LW_OK · LW_NO_MEMORY · LW_TOO_MANY when it does not fit on two pages even in the smallest letters */
+ *  gives LW_OK · LW_NO_MEMORY · LW_TOO_MANY when two pages do not hold it even in the smallest letters */
 lw_status lw_precheck_pages(const lw_result *result, const char *hash, lw_paper paper,
                             lw_drawing page[LW_PRECHECK_PAGES], int *count, lw_error *error);
 

@@ -24,8 +24,8 @@ static uint32_t turn(uint32_t word, int bits) {
 
 static void schedule(const unsigned char *block, uint32_t *word) {
   for (int i = 0; i < 16; i++)
-    word[i] = (uint32_t)block[4 * i] << 24 | (uint32_t)block[4 * i + 1] << 16 | (uint32_t)block[4 * i + 2] << 8 |
-              block[4 * i + 3];
+    word[i] = (uint32_t)block[4 * i] << 24 | (uint32_t)block[4 * i + 1] << 16 |
+              (uint32_t)block[4 * i + 2] << 8 | block[4 * i + 3];
   for (int i = 16; i < ROUNDS; i++) {
     uint32_t near = word[i - 15], far = word[i - 2];
     word[i] = word[i - 16] + (turn(near, 7) ^ turn(near, 18) ^ near >> 3) + word[i - 7] +
@@ -38,8 +38,10 @@ static void compress(lw_hash *hash, const unsigned char *block) {
   schedule(block, word);
   memcpy(s, hash->state, sizeof s);
   for (int i = 0; i < ROUNDS; i++) {
-    uint32_t choice = (s[4] & s[5]) ^ (~s[4] & s[6]), majority = (s[0] & s[1]) ^ (s[0] & s[2]) ^ (s[1] & s[2]);
-    uint32_t first = s[7] + (turn(s[4], 6) ^ turn(s[4], 11) ^ turn(s[4], 25)) + choice + CONSTANT[i] + word[i];
+    uint32_t choice = (s[4] & s[5]) ^ (~s[4] & s[6]),
+             majority = (s[0] & s[1]) ^ (s[0] & s[2]) ^ (s[1] & s[2]);
+    uint32_t first =
+        s[7] + (turn(s[4], 6) ^ turn(s[4], 11) ^ turn(s[4], 25)) + choice + CONSTANT[i] + word[i];
     uint32_t second = (turn(s[0], 2) ^ turn(s[0], 13) ^ turn(s[0], 22)) + majority;
     memmove(s + 1, s, 7 * sizeof *s);
     s[4] += first;
@@ -49,8 +51,8 @@ static void compress(lw_hash *hash, const unsigned char *block) {
 }
 
 void lw_hash_start(lw_hash *hash) {
-  *hash = (lw_hash){.state = {0x6a09e667, 0xbb67ae85, 0x3c6ef372, 0xa54ff53a, 0x510e527f, 0x9b05688c, 0x1f83d9ab,
-                              0x5be0cd19}};
+  *hash = (lw_hash){.state = {0x6a09e667, 0xbb67ae85, 0x3c6ef372, 0xa54ff53a, 0x510e527f, 0x9b05688c,
+                              0x1f83d9ab, 0x5be0cd19}};
 }
 
 void lw_hash_add(lw_hash *hash, const void *bytes, size_t count) {

@@ -30,7 +30,8 @@ static bool take(char *argument, lw_wall_asked *asked) {
   if (argument[0] == '\0')
     lw_cli_refuse(command, "bad-option: an empty argument is neither a sheet nor ITEM=VALUE");
   else if (lacks_value(argument))
-    lw_cli_refuse(command, "no-value: \"%.80s\" is an item and wants a value, as in 'wall height=900 mm'", argument);
+    lw_cli_refuse(command, "no-value: \"%.80s\" is an item and wants a value, as in 'wall height=900 mm'",
+                  argument);
   else if (asked->sheet != NULL)
     lw_cli_refuse(command, "bad-option: %.200s and %.200s: one sheet at a time; a schedule holds many walls",
                   asked->sheet, argument);
@@ -62,7 +63,9 @@ static int read_sheet(const lw_wall_asked *asked, lw_one_wall *wall) {
   if (lw_input_open(&wall->input, asked->sheet, &wall->faults) != LW_OK)
     return lw_cli_print_faults(&wall->faults) + 1;
   if (lw_sheet_is_schedule(wall->input.block, wall->input.length))
-    return lw_cli_refuse(asked->command, "bad-option: %.200s is a schedule; this is for one wall", asked->sheet) + 1;
+    return lw_cli_refuse(asked->command, "bad-option: %.200s is a schedule; this is for one wall",
+                         asked->sheet) +
+           1;
   lw_status status = lw_input_rest(&wall->input, &bytes, &wall->faults);
   if (status == LW_OK)
     lw_sheet_read(bytes.data != NULL ? bytes.data : "", bytes.length, &wall->c, &wall->faults);
@@ -74,10 +77,12 @@ static int read_sheet(const lw_wall_asked *asked, lw_one_wall *wall) {
 /* The same: from nothing to a result. */
 static int run(const lw_wall_asked *asked, lw_one_wall *wall) {
   lw_error error = {0};
-  if (asked->sheet == NULL) lw_print(wall->faults.file, sizeof wall->faults.file, "lowwall %s", asked->command);
+  if (asked->sheet == NULL)
+    lw_print(wall->faults.file, sizeof wall->faults.file, "lowwall %s", asked->command);
   int ended = asked->sheet != NULL ? read_sheet(asked, wall) : 0;
   if (ended > 0) return ended;
-  for (int i = 0; i < asked->item_count; i++) lw_sheet_override(asked->item[i], i + 1, &wall->c, &wall->faults);
+  for (int i = 0; i < asked->item_count; i++)
+    lw_sheet_override(asked->item[i], i + 1, &wall->c, &wall->faults);
   lw_case_settle(wall->tables, &wall->c, &wall->faults);
   if (wall->faults.count > 0) return lw_cli_print_faults(&wall->faults) + 1;
   if (lw_run(&wall->c, wall->tables, &wall->result, &error) == LW_OK) return 0;

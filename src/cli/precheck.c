@@ -14,8 +14,10 @@ static const char help[] =
     "lowwall precheck [--paper a4|letter] [--tables DIR] -o FILE [SHEET] [ITEM=VALUE ...]\n"
     "lowwall precheck --verify HASH [--tables DIR] [SHEET] [ITEM=VALUE ...]\n"
     "\n"
-    "Make the two pages that a council can file: who must sign, heights, the drawn section, what was given and\n"
-    "assumed, every check with what it asks and has, what is not checked, limits with their clauses, and a hash\n"
+    "Make the two pages that a council can file: who must sign, heights, the drawn section, what was given "
+    "and\n"
+    "assumed, every check with what it asks and has, what is not checked, limits with their clauses, and a "
+    "hash\n"
     "of what went in. FILE ends in .pdf or .html. It certifies nothing.\n"
     "\n"
     "  --paper a4|letter   the paper of a PDF; a4 if not given\n"
@@ -24,7 +26,8 @@ static const char help[] =
     "  -o, --output FILE   write there, the whole of it or nothing\n"
     "  -h, --help          this page\n"
     "\n"
-    "Exit status: 0 done, or the hash belongs; 1 it does not, or anything else; 2 bad input or bad options.\n";
+    "Exit status: 0 done, or the hash belongs; 1 it does not, or anything else; 2 bad input or bad "
+    "options.\n";
 
 typedef struct precheck_asked {
   lw_wall_asked wall;
@@ -54,10 +57,10 @@ static bool agree(const precheck_asked *asked) {
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, precheck_asked *asked) {
   static const struct option options[] = {
-      {"paper", required_argument, NULL, 'p'}, {"verify", required_argument, NULL, 'v'},
+      {"paper", required_argument, NULL, 'p'},  {"verify", required_argument, NULL, 'v'},
       {"tables", required_argument, NULL, 't'}, {"output", required_argument, NULL, 'o'},
-      {"help", no_argument, NULL, 'h'}, {0}};
-  optind = 0;   /* glibc: begin anew, whatever was read before */
+      {"help", no_argument, NULL, 'h'},         {0}};
+  optind = 0; /* glibc: begin anew, whatever was read before */
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
     bool well = true;
@@ -87,15 +90,16 @@ static bool same_hash(const char *typed, const char *hash) {
 static int verify(const precheck_asked *asked, const char *hash) {
   bool same = same_hash(asked->verify, hash);
   lw_text text = {0};
-  lw_text_addf(&text, same ? "The hash belongs to this sheet, these tables and lowwall %s.\n"
-                           : "The hash does NOT belong to this sheet with these tables and lowwall %s.\n",
+  lw_text_addf(&text,
+               same ? "The hash belongs to this sheet, these tables and lowwall %s.\n"
+                    : "The hash does NOT belong to this sheet with these tables and lowwall %s.\n",
                LW_VERSION);
   if (!same) lw_text_addf(&text, "Theirs is %s\n", hash);
   return lw_output_write(NULL, &text, same ? LW_EXIT_DONE : LW_EXIT_OTHER);
 }
 
-static lw_status make_pdf(const precheck_asked *asked, const lw_result *result, const char *hash, lw_text *out,
-                          lw_error *error) {
+static lw_status make_pdf(const precheck_asked *asked, const lw_result *result, const char *hash,
+                          lw_text *out, lw_error *error) {
   lw_drawing page[LW_PRECHECK_PAGES] = {0};
   bool letter = asked->paper && strcmp(asked->paper, "letter") == 0;
   int count = 0;
@@ -114,7 +118,8 @@ static int make(const precheck_asked *asked, const lw_one_wall *wall) {
   lw_status status = lw_precheck_hash(&wall->result.given, asked->wall.tables, hash, &error);
   if (status == LW_OK && asked->verify) return verify(asked, hash);
   if (status == LW_OK)
-    status = html ? lw_precheck_html(&wall->result, hash, &out) : make_pdf(asked, &wall->result, hash, &out, &error);
+    status = html ? lw_precheck_html(&wall->result, hash, &out)
+                  : make_pdf(asked, &wall->result, hash, &out, &error);
   if (status == LW_OK) return lw_output_write(asked->wall.output, &out, LW_EXIT_DONE);
   lw_text_free(&out);
   if (status == LW_NO_MEMORY) return lw_cli_no_memory();

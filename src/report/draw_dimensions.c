@@ -26,14 +26,15 @@ static void upright(lw_sketch *s, double x_mm, const double *level_m, int count)
                     {x_mm, lw_sketch_at(s, 0.0, level_m[count - 1]).y_mm}};
   lw_drawing_line(s->paper, LW_PEN_FINE, line, 2);
   for (int i = 0; i < count; i++) slash(s->paper, (lw_spot){x_mm, lw_sketch_at(s, 0.0, level_m[i]).y_mm});
-  for (int i = 0; i + 1 < count; i++) middle[i] = lw_sketch_at(s, 0.0, 0.5 * (level_m[i] + level_m[i + 1])).y_mm;
+  for (int i = 0; i + 1 < count; i++)
+    middle[i] = lw_sketch_at(s, 0.0, 0.5 * (level_m[i] + level_m[i + 1])).y_mm;
   spread(middle, count - 1);
   for (int i = 0; i + 1 < count; i++) {
     double y = lw_sketch_at(s, 0.0, 0.5 * (level_m[i] + level_m[i + 1])).y_mm;
     lw_spot leader[] = {{x_mm, y}, {x_mm - 1.0, middle[i]}};
     if (fabs(y - middle[i]) > 0.3) lw_drawing_line(s->paper, LW_PEN_FINE, leader, 2);
-    lw_drawing_words(s->paper, (lw_spot){x_mm - 1.3, middle[i] + 0.35 * LW_SMALL_MM}, LW_ANCHOR_END, LW_SMALL_MM,
-                     "%.0f", (level_m[i + 1] - level_m[i]) * 1000.0);
+    lw_drawing_words(s->paper, (lw_spot){x_mm - 1.3, middle[i] + 0.35 * LW_SMALL_MM}, LW_ANCHOR_END,
+                     LW_SMALL_MM, "%.0f", (level_m[i + 1] - level_m[i]) * 1000.0);
   }
 }
 
@@ -43,8 +44,8 @@ static void level(lw_sketch *s, double y_mm, double from_m, double to_m) {
   lw_drawing_line(s->paper, LW_PEN_FINE, line, 2);
   slash(s->paper, line[0]);
   slash(s->paper, line[1]);
-  lw_sketch_label(s, (lw_spot){0.5 * (a.x_mm + b.x_mm), y_mm + 1.2 + 0.8 * LW_SMALL_MM}, LW_ANCHOR_MIDDLE, "%.0f",
-                  (to_m - from_m) * 1000.0);
+  lw_sketch_label(s, (lw_spot){0.5 * (a.x_mm + b.x_mm), y_mm + 1.2 + 0.8 * LW_SMALL_MM}, LW_ANCHOR_MIDDLE,
+                  "%.0f", (to_m - from_m) * 1000.0);
 }
 
 static void add_level(double *levels, int *count, double level_m) {

@@ -68,7 +68,8 @@ static void resultant(lw_sketch *s) {
   lw_spot from = {to.x_mm + LONG_MM * contact->horizontal_kn_per_m / all,
                   to.y_mm - LONG_MM * contact->vertical_kn_per_m / all};
   lw_drawing_arrow(s->paper, LW_PEN_FORCE, from, to);
-  lw_sketch_note(s, x + (from.x_mm - to.x_mm) / s->mm_per_m, (to.y_mm - from.y_mm) / s->mm_per_m, "resultant on the base, %.1f kN/m, %.0f mm %s the middle", all,
+  lw_sketch_note(s, x + (from.x_mm - to.x_mm) / s->mm_per_m, (to.y_mm - from.y_mm) / s->mm_per_m,
+                 "resultant on the base, %.1f kN/m, %.0f mm %s the middle", all,
                  fabs(contact->eccentricity_m) * 1000.0,
                  contact->eccentricity_m >= 0.0 ? "in front of" : "behind");
 }
@@ -95,11 +96,15 @@ static void base_pressure(lw_sketch *s) {
   a.y_mm += GAP_MM;
   b.y_mm += GAP_MM;
   double down = HIGH_MM / contact->greatest_kpa;
-  lw_spot area[] = {a, b, {b.x_mm, b.y_mm + down * fmax(contact->rear_kpa, 0.0)},
+  lw_spot area[] = {a,
+                    b,
+                    {b.x_mm, b.y_mm + down * fmax(contact->rear_kpa, 0.0)},
                     {a.x_mm, a.y_mm + down * fmax(contact->front_kpa, 0.0)}};
   lw_drawing_area(s->paper, LW_PEN_SEEN, LW_FILL_TINT, area, 4);
-  lw_sketch_label(s, (lw_spot){a.x_mm - 1.0, a.y_mm + 2.0}, LW_ANCHOR_END, "%.0f kPa", fmax(contact->front_kpa, 0.0));
-  lw_sketch_label(s, (lw_spot){b.x_mm + 1.0, b.y_mm + 2.0}, LW_ANCHOR_START, "%.0f kPa", fmax(contact->rear_kpa, 0.0));
+  lw_sketch_label(s, (lw_spot){a.x_mm - 1.0, a.y_mm + 2.0}, LW_ANCHOR_END, "%.0f kPa",
+                  fmax(contact->front_kpa, 0.0));
+  lw_sketch_label(s, (lw_spot){b.x_mm + 1.0, b.y_mm + 2.0}, LW_ANCHOR_START, "%.0f kPa",
+                  fmax(contact->rear_kpa, 0.0));
 }
 
 void lw_sketch_forces(lw_sketch *sketch) {
@@ -132,7 +137,8 @@ void lw_sketch_pressure(lw_sketch *sketch, lw_spot foot, double width_mm) {
   soil[count++] = (lw_spot){foot.x_mm, foot.y_mm - high_mm};
   for (int i = 0; i < t->profile_count; i++) {
     const lw_profile_point *p = &t->profile[i];
-    double y = foot.y_mm - high_mm + p->depth_m * sketch->mm_per_m, dry = fmax(p->soil_kpa + p->surcharge_kpa, 0.0);
+    double y = foot.y_mm - high_mm + p->depth_m * sketch->mm_per_m,
+           dry = fmax(p->soil_kpa + p->surcharge_kpa, 0.0);
     soil[count++] = (lw_spot){foot.x_mm + dry * mm_per_kpa, y};
     water[i] = (lw_spot){foot.x_mm + (dry + p->water_kpa) * mm_per_kpa, y};
     water[2 * t->profile_count - 1 - i] = soil[count - 1];
@@ -142,10 +148,12 @@ void lw_sketch_pressure(lw_sketch *sketch, lw_spot foot, double width_mm) {
   if (t->water_kn_per_m > 1e-9)
     lw_drawing_area(sketch->paper, LW_PEN_DASHED, LW_FILL_NONE, water, 2 * (size_t)t->profile_count);
   double at = foot.y_mm - t->height_of_action_m * sketch->mm_per_m;
-  lw_drawing_arrow(sketch->paper, LW_PEN_FORCE, (lw_spot){foot.x_mm + width_mm, at}, (lw_spot){foot.x_mm, at});
+  lw_drawing_arrow(sketch->paper, LW_PEN_FORCE, (lw_spot){foot.x_mm + width_mm, at},
+                   (lw_spot){foot.x_mm, at});
   lw_sketch_label(sketch, (lw_spot){foot.x_mm, foot.y_mm + 4.0}, LW_ANCHOR_START, "0 to %.1f kPa", most);
   lw_sketch_note(sketch, (foot.x_mm + width_mm - sketch->origin.x_mm) / sketch->mm_per_m,
                  (sketch->origin.y_mm - at) / sketch->mm_per_m,
-                 "push of the soil, %.2f kN/m at %.2f m above its foot%s", t->total_kn_per_m, t->height_of_action_m,
+                 "push of the soil, %.2f kN/m at %.2f m above its foot%s", t->total_kn_per_m,
+                 t->height_of_action_m,
                  t->water_kn_per_m > 1e-9 ? "; the water's pressure is dashed beside it" : "");
 }

@@ -69,11 +69,12 @@ static void layers(lw_sketch *s) {
   for (int i = 0; i + 1 < w->site.soil_count; i++) {
     double y = w->section.height_m - w->site.soil[i].bottom_m;
     if (y <= s->bottom_m || y > s->top_m) continue;
-    lw_spot line[] = {lw_sketch_at(s, lw_section_rear(&w->section, fmax(y, 0.0)), y), lw_sketch_at(s, s->right_m, y)};
+    lw_spot line[] = {lw_sketch_at(s, lw_section_rear(&w->section, fmax(y, 0.0)), y),
+                      lw_sketch_at(s, s->right_m, y)};
     lw_drawing_line(s->paper, LW_PEN_SEEN, line, 2);
     const lw_soil *soil = &w->site.soil[i + 1];
-    lw_sketch_note(s, s->right_m - 10.0 / s->mm_per_m, y, "soil %d from here down: %.0f deg, %.1f kN/m3", i + 2,
-                   soil->friction_rad * 57.29577951308232, soil->unit_weight_kn_per_m3);
+    lw_sketch_note(s, s->right_m - 10.0 / s->mm_per_m, y, "soil %d from here down: %.0f deg, %.1f kN/m3",
+                   i + 2, soil->friction_rad * 57.29577951308232, soil->unit_weight_kn_per_m3);
   }
 }
 
@@ -85,7 +86,8 @@ static void stone(lw_sketch *s) {
   double low = lw_section_rear(&w->section, 0.0), high = s->situation->base.back.ground_x_m;
   double soil_cover = fmin(0.15, 0.25 * top);
   lw_spot area[] = {lw_sketch_at(s, 0.5 * low, 0.0), lw_sketch_at(s, low + wide, 0.0),
-                    lw_sketch_at(s, high + wide, top - soil_cover), lw_sketch_at(s, 0.5 * high, top - soil_cover)};
+                    lw_sketch_at(s, high + wide, top - soil_cover),
+                    lw_sketch_at(s, 0.5 * high, top - soil_cover)};
   lw_drawing_area(s->paper, LW_PEN_NONE, LW_FILL_PAPER, area, 4);
   lw_drawing_hatch(s->paper, LW_HATCH_STONE, area, 4);
   lw_drawing_line(s->paper, LW_PEN_DOTTED, area + 1, 3);
@@ -97,12 +99,14 @@ static void water(lw_sketch *s) {
   const lw_wall *w = &s->result->wall;
   double y = w->section.height_m - s->situation->water_depth_m;
   if (!isfinite(y) || y <= s->bottom_m || y > s->top_m) return;
-  lw_spot line[] = {lw_sketch_at(s, lw_section_rear(&w->section, fmax(y, 0.0)), y), lw_sketch_at(s, s->right_m, y)};
+  lw_spot line[] = {lw_sketch_at(s, lw_section_rear(&w->section, fmax(y, 0.0)), y),
+                    lw_sketch_at(s, s->right_m, y)};
   lw_drawing_line(s->paper, LW_PEN_DASHED, line, 2);
   lw_spot mark = {0.35 * line[0].x_mm + 0.65 * line[1].x_mm, line[0].y_mm};
   lw_spot sign[] = {mark, {mark.x_mm - 1.3, mark.y_mm - 2.2}, {mark.x_mm + 1.3, mark.y_mm - 2.2}};
   lw_drawing_area(s->paper, LW_PEN_SEEN, LW_FILL_PAPER, sign, 3);
-  lw_sketch_note(s, s->right_m - 16.0 / s->mm_per_m, y, "water, %s", lw_situation_sentence(s->situation->name));
+  lw_sketch_note(s, s->right_m - 16.0 / s->mm_per_m, y, "water, %s",
+                 lw_situation_sentence(s->situation->name));
 }
 
 void lw_sketch_ground(lw_sketch *sketch) {
@@ -143,8 +147,8 @@ void lw_sketch_loads(lw_sketch *sketch) {
   if (site->surcharge_kpa > 0.0) {
     rain(sketch, start, sketch->right_m, UNIFORM_MM);
     double x = sketch->right_m - 8.0 / sketch->mm_per_m;
-    lw_sketch_note(sketch, x, lw_sketch_ground_behind(sketch, x) + up, "load all over the ground behind, %.1f kPa",
-                   site->surcharge_kpa);
+    lw_sketch_note(sketch, x, lw_sketch_ground_behind(sketch, x) + up,
+                   "load all over the ground behind, %.1f kPa", site->surcharge_kpa);
   }
   for (int i = 0; i < site->load_count; i++) {
     const lw_site_load *load = &site->load[i];
@@ -154,12 +158,13 @@ void lw_sketch_loads(lw_sketch *sketch) {
       lw_sketch_note(sketch, crest.x_m, crest.y_m + up, "load %d on the cap, %.1f kN/m", i + 1, load->force);
     } else if (near < sketch->right_m && load->kind == LW_LOAD_STRIP) {
       rain(sketch, near, far, STRIP_MM);
-      lw_sketch_note(sketch, near, lw_sketch_ground_behind(sketch, near) + up, "load %d, %.1f kPa from %.2f to %.2f m",
-                     i + 1, load->pressure_kpa, load->near_m, load->far_m);
+      lw_sketch_note(sketch, near, lw_sketch_ground_behind(sketch, near) + up,
+                     "load %d, %.1f kPa from %.2f to %.2f m", i + 1, load->pressure_kpa, load->near_m,
+                     load->far_m);
     } else if (near < sketch->right_m) {
       single(sketch, near, lw_sketch_ground_behind(sketch, near), SINGLE_MM);
-      lw_sketch_note(sketch, near, lw_sketch_ground_behind(sketch, near) + up, "load %d, %.1f %s at %.2f m", i + 1,
-                     load->force, load->kind == LW_LOAD_POINT ? "kN" : "kN/m", load->near_m);
+      lw_sketch_note(sketch, near, lw_sketch_ground_behind(sketch, near) + up, "load %d, %.1f %s at %.2f m",
+                     i + 1, load->force, load->kind == LW_LOAD_POINT ? "kN" : "kN/m", load->near_m);
     }
   }
 }

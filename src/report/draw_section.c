@@ -49,7 +49,8 @@ static bool choose_scale(lw_sketch *s, double room_mm) {
   static const double HIGHEST_MM = 120.0;
   for (size_t i = 0; i < sizeof SCALES / sizeof SCALES[0]; i++) {
     double mm_per_m = 1000.0 / SCALES[i];
-    if ((s->right_m - s->left_m) * mm_per_m > room_mm || (s->top_m - s->bottom_m) * mm_per_m > HIGHEST_MM) continue;
+    if ((s->right_m - s->left_m) * mm_per_m > room_mm || (s->top_m - s->bottom_m) * mm_per_m > HIGHEST_MM)
+      continue;
     s->scale = SCALES[i];
     s->mm_per_m = mm_per_m;
     return true;
@@ -59,8 +60,7 @@ static bool choose_scale(lw_sketch *s, double room_mm) {
 
 static double head(lw_sketch *s, double y_mm) {
   const lw_result *r = s->result;
-  const lw_check *governs = r->verdict.governed
-                                ? &s->situation->check[r->verdict.governing_check] : NULL;
+  const lw_check *governs = r->verdict.governed ? &s->situation->check[r->verdict.governing_check] : NULL;
   double wide = s->width_mm - 2.0 * MARGIN_MM;
   char words[400], check[80] = "", outcome[48] = "";
   y_mm = lw_sketch_wrap(s->paper, (lw_spot){MARGIN_MM, y_mm}, wide, LW_BODY_MM, true, r->verdict.headline);
@@ -68,16 +68,19 @@ static double head(lw_sketch *s, double y_mm) {
     lw_check_words(governs, check, sizeof check);
     lw_check_outcome(governs, outcome, sizeof outcome);
   }
-  lw_print(words, sizeof words, "%s%sSection, 1:%d when printed %.0f mm wide; lengths in mm. Drawn: %s.%s%s%s%s",
+  lw_print(words, sizeof words,
+           "%s%sSection, 1:%d when printed %.0f mm wide; lengths in mm. Drawn: %s.%s%s%s%s",
            r->given.title.text, r->given.title.text[0] ? ". " : "", s->scale, s->width_mm,
-           lw_situation_sentence(s->situation->name), governs ? " Governs: " : "", check, governs ? " " : "", outcome);
+           lw_situation_sentence(s->situation->name), governs ? " Governs: " : "", check, governs ? " " : "",
+           outcome);
   return lw_sketch_wrap(s->paper, (lw_spot){MARGIN_MM, y_mm + 1.0}, wide, LW_SMALL_MM, false, words);
 }
 
 static void describe(lw_sketch *s) {
   const lw_result *r = s->result;
   lw_text *out = &s->paper->description;
-  lw_text_addf(&s->paper->title, "Section of the wall%s%s", r->given.title.text[0] ? ": " : "", r->given.title.text);
+  lw_text_addf(&s->paper->title, "Section of the wall%s%s", r->given.title.text[0] ? ": " : "",
+               r->given.title.text);
   lw_text_add(out, r->verdict.headline);
   for (int i = 0; i < s->note_count; i++) lw_text_addf(out, " %d: %s.", i + 1, s->note[i].words);
   s->paper->failed = s->paper->failed || s->paper->title.failed || out->failed;
@@ -96,14 +99,16 @@ static void draw(lw_sketch *s) {
   lw_sketch_loads(s);
   lw_sketch_dimensions(s);
   lw_sketch_forces(s);
-  lw_spot panel = {s->width_mm - MARGIN_MM - PANEL_MM + 4.0, lw_sketch_at(s, 0.0, s->situation->base.back.foot_y_m).y_mm};
+  lw_spot panel = {s->width_mm - MARGIN_MM - PANEL_MM + 4.0,
+                   lw_sketch_at(s, 0.0, s->situation->base.back.foot_y_m).y_mm};
   if (!beside) {
     foot += s->situation->base.back.plane.height_m * s->mm_per_m + 6.0;
     panel = (lw_spot){MARGIN_MM + DIMENSIONS_MM, foot - 4.0};
     foot += 4.0;
   }
   lw_sketch_pressure(s, panel, PANEL_MM - 8.0);
-  s->paper->height_mm = lw_sketch_legend(s, (lw_spot){MARGIN_MM, foot}, s->width_mm - 2.0 * MARGIN_MM) + MARGIN_MM;
+  s->paper->height_mm =
+      lw_sketch_legend(s, (lw_spot){MARGIN_MM, foot}, s->width_mm - 2.0 * MARGIN_MM) + MARGIN_MM;
   s->paper->width_mm = s->width_mm;
   describe(s);
 }
@@ -116,7 +121,8 @@ lw_status lw_draw_section(const lw_result *result, double width_mm, lw_drawing *
   open_window(&s);
   double room = width_mm - 2.0 * MARGIN_MM - DIMENSIONS_MM - (width_mm >= BESIDE_FROM_MM ? PANEL_MM : 0.0);
   if (!choose_scale(&s, room))
-    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NONE, "the wall is too high to be drawn on this paper");
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NONE,
+                        "the wall is too high to be drawn on this paper");
   draw(&s);
   return drawing->failed ? LW_NO_MEMORY : LW_OK;
 }

@@ -6,8 +6,9 @@
 /* The wall itself, cut through: courses with cap and setback, or the polygon; the pad. */
 
 static void box(lw_sketch *s, lw_pen pen, lw_hatch hatch, const lw_part *part) {
-  lw_spot corner[] = {lw_sketch_at(s, part->front_m, part->bottom_m), lw_sketch_at(s, part->rear_m, part->bottom_m),
-                      lw_sketch_at(s, part->rear_m, part->top_m), lw_sketch_at(s, part->front_m, part->top_m)};
+  lw_spot corner[] = {
+      lw_sketch_at(s, part->front_m, part->bottom_m), lw_sketch_at(s, part->rear_m, part->bottom_m),
+      lw_sketch_at(s, part->rear_m, part->top_m), lw_sketch_at(s, part->front_m, part->top_m)};
   lw_drawing_area(s->paper, LW_PEN_NONE, LW_FILL_PAPER, corner, 4);
   lw_drawing_hatch(s->paper, hatch, corner, 4);
   lw_drawing_area(s->paper, pen, LW_FILL_NONE, corner, 4);
@@ -31,10 +32,11 @@ static void pad(lw_sketch *s) {
   lw_part part = {.front_m = -half, .rear_m = width + half, .bottom_m = -deep, .top_m = 0.0};
   box(s, LW_PEN_SEEN, LW_HATCH_PAD, &part);
   if (w->site.pad.width_m > 0.0)
-    lw_sketch_note(s, width + half, -0.5 * deep, "compacted stone pad, %.0f mm thick, %.0f mm wide", deep * 1000.0,
-                   w->site.pad.width_m * 1000.0);
+    lw_sketch_note(s, width + half, -0.5 * deep, "compacted stone pad, %.0f mm thick, %.0f mm wide",
+                   deep * 1000.0, w->site.pad.width_m * 1000.0);
   else
-    lw_sketch_note(s, width, -0.5 * deep, "compacted stone pad, %.0f mm thick; its width is not given", deep * 1000.0);
+    lw_sketch_note(s, width, -0.5 * deep, "compacted stone pad, %.0f mm thick; its width is not given",
+                   deep * 1000.0);
 }
 
 static void name_parts(lw_sketch *s, const lw_section *section) {
@@ -44,9 +46,10 @@ static void name_parts(lw_sketch *s, const lw_section *section) {
     return;
   }
   const lw_part *middle = &section->part[section->course_count / 2];
-  lw_sketch_note(s, middle->x_m, middle->y_m, "%d courses of blocks laid dry, %.0f mm high and %.0f mm deep%s",
-                 section->course_count, (middle->top_m - middle->bottom_m) * 1000.0,
-                 (middle->rear_m - middle->front_m) * 1000.0, section->shell_m > 0.0 ? ", hollow" : "");
+  lw_sketch_note(s, middle->x_m, middle->y_m,
+                 "%d courses of blocks laid dry, %.0f mm high and %.0f mm deep%s", section->course_count,
+                 (middle->top_m - middle->bottom_m) * 1000.0, (middle->rear_m - middle->front_m) * 1000.0,
+                 section->shell_m > 0.0 ? ", hollow" : "");
   if (!section->has_cap) return;
   const lw_part *cap = &section->part[section->part_count - 1];
   lw_sketch_note(s, cap->x_m, cap->y_m, "cap, %.0f mm by %.0f mm, %s", (cap->top_m - cap->bottom_m) * 1000.0,

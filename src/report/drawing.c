@@ -62,7 +62,8 @@ void lw_drawing_arrow(lw_drawing *drawing, lw_pen pen, lw_spot from, lw_spot to)
   y /= long_mm;
   lw_spot neck = {to.x_mm - head * x, to.y_mm - head * y};
   lw_spot shaft[] = {from, neck};
-  lw_spot tip[] = {to, {neck.x_mm - half * y, neck.y_mm + half * x}, {neck.x_mm + half * y, neck.y_mm - half * x}};
+  lw_spot tip[] = {
+      to, {neck.x_mm - half * y, neck.y_mm + half * x}, {neck.x_mm + half * y, neck.y_mm - half * x}};
   lw_drawing_line(drawing, pen, shaft, 2);
   lw_drawing_area(drawing, LW_PEN_FINE, LW_FILL_INK, tip, 3);
 }

@@ -66,7 +66,8 @@ static void dashed(lw_drawing *d, const grid *g, const dashes *dash, double at, 
     stretch(d, g, at, along.from, along.to);
     return;
   }
-  for (double t = floor((along.from - dash->phase_mm) / period) * period + dash->phase_mm; t < along.to; t += period)
+  for (double t = floor((along.from - dash->phase_mm) / period) * period + dash->phase_mm; t < along.to;
+       t += period)
     stretch(d, g, at, fmax(t, along.from), fmin(t + dash->on_mm, along.to));
 }
 
@@ -93,8 +94,11 @@ static void pebbles(lw_drawing *d, const lw_spot *spot, size_t count) {
     for (int i = 0; i + 1 < crossings; i += 2) {
       double first = (ceil(t[i] / APART_MM) + (row % 2 ? 0.5 : 0.0)) * APART_MM;
       for (double x = first; x < t[i + 1] - WIDE_MM; x += APART_MM) {
-        lw_spot pebble[] = {{x - WIDE_MM, y}, {x - 0.3 * WIDE_MM, y - HIGH_MM}, {x + 0.7 * WIDE_MM, y - 0.7 * HIGH_MM},
-                            {x + WIDE_MM, y + 0.2 * HIGH_MM}, {x + 0.1 * WIDE_MM, y + HIGH_MM}};
+        lw_spot pebble[] = {{x - WIDE_MM, y},
+                            {x - 0.3 * WIDE_MM, y - HIGH_MM},
+                            {x + 0.7 * WIDE_MM, y - 0.7 * HIGH_MM},
+                            {x + WIDE_MM, y + 0.2 * HIGH_MM},
+                            {x + 0.1 * WIDE_MM, y + HIGH_MM}};
         if (x > t[i] + WIDE_MM) lw_drawing_area(d, LW_PEN_FINE, LW_FILL_NONE, pebble, 5);
       }
     }

@@ -46,7 +46,7 @@ static void trace(cairo_t *cr, const lw_drawing *drawing, const lw_mark *mark) {
 static void print_words(cairo_t *cr, const lw_drawing *drawing, const lw_mark *mark) {
   lw_spot at = drawing->spot[mark->first];
   PangoLayout *layout = pango_cairo_create_layout(cr);
-  /* Letters stand where their own widths put them, not on the dots of a screen: words stay words when copied. */
+  /* Letters stand where their own widths put them, not on the dots of a screen: words copied stay words. */
   PangoContext *context = pango_layout_get_context(layout);
   cairo_font_options_t *options = cairo_font_options_create();
   cairo_font_options_set_hint_style(options, CAIRO_HINT_STYLE_NONE);
@@ -75,8 +75,10 @@ static void print_words(cairo_t *cr, const lw_drawing *drawing, const lw_mark *m
 
 /* A reader for the blind goes by the tags; a picture has none of its own. */
 static void draw(cairo_t *cr, const lw_drawing *drawing, bool tagged) {
-  static const char *const TAGS[] = {
-      [LW_ROLE_FIGURE] = "Figure", [LW_ROLE_TITLE] = "H1", [LW_ROLE_HEADING] = "H2", [LW_ROLE_PARAGRAPH] = "P"};
+  static const char *const TAGS[] = {[LW_ROLE_FIGURE] = "Figure",
+                                     [LW_ROLE_TITLE] = "H1",
+                                     [LW_ROLE_HEADING] = "H2",
+                                     [LW_ROLE_PARAGRAPH] = "P"};
   for (size_t i = 0; i < drawing->mark_count; i++) {
     const lw_mark *mark = &drawing->mark[i];
     bool first = i == 0 || mark[-1].group != mark->group;
@@ -109,10 +111,11 @@ bool lw_drawing_has_paper(void) {
 }
 
 lw_status lw_drawing_pdf(const lw_drawing *page, int count, lw_text *out, lw_error *error) {
-  cairo_surface_t *surface = cairo_pdf_surface_create_for_stream(
-      take, out, page[0].width_mm * POINTS_PER_MM, page[0].height_mm * POINTS_PER_MM);
+  cairo_surface_t *surface = cairo_pdf_surface_create_for_stream(take, out, page[0].width_mm * POINTS_PER_MM,
+                                                                 page[0].height_mm * POINTS_PER_MM);
   cairo_t *cr = cairo_create(surface);
-  cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_TITLE, page[0].title.data ? page[0].title.data : "");
+  cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_TITLE,
+                                 page[0].title.data ? page[0].title.data : "");
   cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_SUBJECT,
                                  page[0].description.data ? page[0].description.data : "");
   cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_CREATOR, "lowwall " LW_VERSION);

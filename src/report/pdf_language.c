@@ -4,9 +4,9 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* cairo writes the tree of tags but says neither that it did nor in which language the words are. Both stand in
- * the catalogue, so a second one is added behind the file as [ISO32000-1 7.5.6] has it for a changed object:
- * nothing of what cairo wrote moves. A file that looks otherwise stays as it is. */
+/* cairo writes the tree of tags but says neither that it did nor in which language the words are. Both stand
+ * in the catalogue, so a second one is added behind the file as [ISO32000-1 7.5.6] has it for a changed
+ * object: nothing of what cairo wrote moves. A file that looks otherwise stays as it is. */
 
 /* The last place of a word in the file, or NULL; the file is bytes, with NULs among them. */
 static const char *last(const lw_text *pdf, const char *word) {
@@ -34,12 +34,15 @@ void lw_pdf_add_language(lw_text *pdf) {
   lw_text entries = {0};
   lw_text_add_bytes(&entries, catalogue, (size_t)(close - catalogue));
   size_t object_at = pdf->length;
-  lw_text_addf(pdf, "%ld 0 obj\n%s   /Lang (en)\n   /MarkInfo << /Marked true >>\n"
-               "   /ViewerPreferences << /DisplayDocTitle true >>\n>>\nendobj\n", root,
-               entries.data ? entries.data : "");
+  lw_text_addf(pdf,
+               "%ld 0 obj\n%s   /Lang (en)\n   /MarkInfo << /Marked true >>\n"
+               "   /ViewerPreferences << /DisplayDocTitle true >>\n>>\nendobj\n",
+               root, entries.data ? entries.data : "");
   size_t table_at = pdf->length;
-  lw_text_addf(pdf, "xref\n%ld 1\n%010zu 00000 n \ntrailer\n<< /Size %ld\n   /Root %ld 0 R\n   /Info %ld 0 R\n"
-               "   /Prev %ld\n>>\nstartxref\n%zu\n%%%%EOF\n", root, object_at, size, root, info, start, table_at);
+  lw_text_addf(pdf,
+               "xref\n%ld 1\n%010zu 00000 n \ntrailer\n<< /Size %ld\n   /Root %ld 0 R\n   /Info %ld 0 R\n"
+               "   /Prev %ld\n>>\nstartxref\n%zu\n%%%%EOF\n",
+               root, object_at, size, root, info, start, table_at);
   pdf->failed = pdf->failed || entries.failed;
   lw_text_free(&entries);
 }

@@ -28,8 +28,10 @@ static void where(const lw_blocks *b) {
   heading(b, "The works");
   if (c->title.text[0]) lw_block_say(b, LW_BLOCK_FACT, "title", "%s", c->title.text);
   if (c->mark.text[0]) lw_block_say(b, LW_BLOCK_FACT, "mark", "%s", c->mark.text);
-  lw_block_say(b, LW_BLOCK_FACT, "place", "%s", b->result->verdict.place_known ? c->place.text
-               : c->place.text[0] ? c->place.text : "not given: the cautious default of the tables is used");
+  lw_block_say(b, LW_BLOCK_FACT, "place", "%s",
+               b->result->verdict.place_known ? c->place.text
+               : c->place.text[0]             ? c->place.text
+                                              : "not given: the cautious default of the tables is used");
   if (c->note.text[0]) lw_block_say(b, LW_BLOCK_FACT, "note", "%s", c->note.text);
   lw_block_say(b, LW_BLOCK_FACT, "what it is", "%s", lw_what_sentence(b->result->verdict.what));
 }
@@ -40,7 +42,8 @@ static void heights(const lw_blocks *b) {
   for (int i = 0; i < LW_HEIGHT_KINDS; i++)
     lw_block_say(b, LW_BLOCK_FACT, lw_height_slug((lw_height_kind)i), "%.2f m, %s", v->height_m[i],
                  lw_height_sentence((lw_height_kind)i));
-  lw_block_say(b, LW_BLOCK_FACT, "to the pad", "%.2f m, from the underside of the pad to the top", v->total_to_pad_m);
+  lw_block_say(b, LW_BLOCK_FACT, "to the pad", "%.2f m, from the underside of the pad to the top",
+               v->total_to_pad_m);
 }
 
 static const char *trigger_words(const lw_limit_hit *hit) {
@@ -62,9 +65,9 @@ static void limits(const lw_blocks *b) {
     const lw_limit_hit *hit = &v->limit[i];
     const lw_limit_row *row = hit->row;
     bool conditions = !hit->past && row->trigger == LW_EXEMPT_BELOW && row->conditions[0] != '\0';
-    lw_block_say(b, LW_BLOCK_FACT, row->id, "%.2f m (%s), here %.2f m: %s. %s, %s. %s%s%s%s%s%s", row->height_m,
-                 lw_height_slug(row->measured), hit->height_m, trigger_words(hit), row->instrument, row->region,
-                 row->from.source, row->as_of[0] ? ", as of " : "", row->as_of,
+    lw_block_say(b, LW_BLOCK_FACT, row->id, "%.2f m (%s), here %.2f m: %s. %s, %s. %s%s%s%s%s%s",
+                 row->height_m, lw_height_slug(row->measured), hit->height_m, trigger_words(hit),
+                 row->instrument, row->region, row->from.source, row->as_of[0] ? ", as of " : "", row->as_of,
                  row->from.seen == LW_MEMORY ? ", from memory" : "", conditions ? ". Only if: " : "",
                  conditions ? row->conditions : "");
   }
@@ -85,7 +88,8 @@ static void cautions(const lw_blocks *b) {
   const lw_verdict *v = &b->result->verdict;
   heading(b, "Cautions that fit this wall");
   for (int i = 0; i < v->caution_count; i++)
-    lw_block_say(b, LW_BLOCK_FACT, v->caution[i]->id, "%s. %s", v->caution[i]->hazard, v->caution[i]->caution);
+    lw_block_say(b, LW_BLOCK_FACT, v->caution[i]->id, "%s. %s", v->caution[i]->hazard,
+                 v->caution[i]->caution);
 }
 
 /* In groups of eight, as people read it out; --verify takes it with and without the blanks. */
@@ -107,10 +111,14 @@ static void end(const lw_blocks *b, const char *hash) {
   lw_block_say(b, LW_BLOCK_LINE, "licence", " ");
   lw_block_say(b, LW_BLOCK_LINE, "signature", " ");
   lw_block_say(b, LW_BLOCK_LINE, "date", " ");
-  lw_block_say(b, LW_BLOCK_FACT, "program", "lowwall %s, a pre-check by calculation. It certifies nothing and claims no "
-               "compliance with any code; the local code and a licensed engineer go before it.", LW_VERSION);
-  lw_block_say(b, LW_BLOCK_FACT, "hash", "%s, of what was given, the tables in effect and the version: lowwall precheck "
-               "--verify HASH SHEET says whether a sheet belongs to it.", groups);
+  lw_block_say(b, LW_BLOCK_FACT, "program",
+               "lowwall %s, a pre-check by calculation. It certifies nothing and claims no "
+               "compliance with any code; the local code and a licensed engineer go before it.",
+               LW_VERSION);
+  lw_block_say(b, LW_BLOCK_FACT, "hash",
+               "%s, of what was given, the tables in effect and the version: lowwall precheck "
+               "--verify HASH SHEET says whether a sheet belongs to it.",
+               groups);
 }
 
 void lw_precheck_each(const lw_result *result, const char *hash, lw_block_taker taker, void *context) {
@@ -140,7 +148,8 @@ lw_status lw_precheck_hash(const lw_case *c, const char *directory, char hex[LW_
     lw_text_addf(&text, "\n%s\n", name);
     status = lw_tables_csv(directory, name, &text, error);
   }
-  if (status == LW_OK && text.failed) status = lw_error_set(error, LW_NO_MEMORY, LW_REASON_NONE, "no memory left");
+  if (status == LW_OK && text.failed)
+    status = lw_error_set(error, LW_NO_MEMORY, LW_REASON_NONE, "no memory left");
   lw_hash_start(&hash);
   lw_hash_add(&hash, text.data, text.length);
   lw_text_free(&text);

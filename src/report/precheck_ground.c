@@ -28,12 +28,19 @@ static void loads(const lw_blocks *b) {
   for (int i = 0; i < site->load_count; i++) {
     const lw_site_load *load = &site->load[i];
     bool strip = load->kind == LW_LOAD_STRIP;
-    lw_block_say(b, LW_BLOCK_FACT, "now", "%.1f %s, %.2f m behind the top", strip ? load->pressure_kpa : load->force,
-                 strip ? "kPa" : load->kind == LW_LOAD_POINT ? "kN" : "kN/m", load->near_m);
+    lw_block_say(b, LW_BLOCK_FACT, "now", "%.1f %s, %.2f m behind the top",
+                 strip ? load->pressure_kpa : load->force,
+                 strip                         ? "kPa"
+                 : load->kind == LW_LOAD_POINT ? "kN"
+                                               : "kN/m",
+                 load->near_m);
   }
-  if (site->surcharge_kpa <= 0.0 && site->load_count == 0) lw_block_say(b, LW_BLOCK_FACT, "now", "none, as given");
-  lw_block_say(b, LW_BLOCK_FACT, "later", "nothing heavier than what is named above may stand, park or be stacked nearer "
-               "than %.2f m to the rear of the base: the line at 45 deg on the drawing", reach_m(b->result));
+  if (site->surcharge_kpa <= 0.0 && site->load_count == 0)
+    lw_block_say(b, LW_BLOCK_FACT, "now", "none, as given");
+  lw_block_say(b, LW_BLOCK_FACT, "later",
+               "nothing heavier than what is named above may stand, park or be stacked nearer "
+               "than %.2f m to the rear of the base: the line at 45 deg on the drawing",
+               reach_m(b->result));
 }
 
 static void soil(const lw_blocks *b) {
@@ -42,8 +49,10 @@ static void soil(const lw_blocks *b) {
   for (int i = 0; i < r->wall.site.soil_count; i++) {
     const lw_case_soil *c = &r->given.soil[i];
     const lw_soil *s = &r->wall.site.soil[i];
-    lw_block_say(b, LW_BLOCK_FACT, i == 0 ? "behind" : "below it", "%s%sfriction angle %.1f deg (%s), cohesion %.1f kPa, "
-                 "%.1f kN/m3 (%s)", c->name.text, c->name.text[0] ? ": " : "", s->friction_rad * DEGREES,
+    lw_block_say(b, LW_BLOCK_FACT, i == 0 ? "behind" : "below it",
+                 "%s%sfriction angle %.1f deg (%s), cohesion %.1f kPa, "
+                 "%.1f kN/m3 (%s)",
+                 c->name.text, c->name.text[0] ? ": " : "", s->friction_rad * DEGREES,
                  origin_of(c->friction.origin), s->cohesion_kpa, s->unit_weight_kn_per_m3,
                  origin_of(c->unit_weight.origin));
   }
@@ -55,18 +64,20 @@ static void soil(const lw_blocks *b) {
 static void water(const lw_blocks *b) {
   const lw_site *site = &b->result->wall.site;
   lw_block_say(b, LW_BLOCK_HEADING, "", "Water");
-  lw_block_say(b, LW_BLOCK_FACT, "ways out", "%d that count: %d outlets, joints %s, ground that %s", lw_site_ways_out(site),
-               site->drain_outlets, site->joints_open ? "open" : "sealed or not known",
+  lw_block_say(b, LW_BLOCK_FACT, "ways out", "%d that count: %d outlets, joints %s, ground that %s",
+               lw_site_ways_out(site), site->drain_outlets,
+               site->joints_open ? "open" : "sealed or not known",
                site->ground_drains ? "drains" : "does not drain, or is not known to");
-  lw_block_say(b, LW_BLOCK_FACT, "outlet", "must end in a lawful place on the owner's land; the sheet does not say where it "
+  lw_block_say(b, LW_BLOCK_FACT, "outlet",
+               "must end in a lawful place on the owner's land; the sheet does not say where it "
                "ends");
 }
 
 static void method(const lw_blocks *b) {
   const lw_result *r = b->result;
   const lw_format_row *row = lw_tables_format(r->tables, r->wall.format, "sliding");
-  static const char *const METHODS[] = {"Rankine's earth pressure", "Coulomb's earth pressure", "the numerical wedge",
-                                        "earth pressure at rest"};
+  static const char *const METHODS[] = {"Rankine's earth pressure", "Coulomb's earth pressure",
+                                        "the numerical wedge", "earth pressure at rest"};
   lw_block_say(b, LW_BLOCK_HEADING, "", "Method");
   lw_block_say(b, LW_BLOCK_FACT, "pressure", "%s, rechecked by a numerical wedge where one exists",
                METHODS[r->wall.method.pressure]);
@@ -95,8 +106,10 @@ void lw_blocks_neighbours(const lw_blocks *blocks) {
   distance(blocks, "building", &c->building_distance, "the nearest building");
   distance(blocks, "services", &c->service_distance, "the nearest pipe or cable");
   distance(blocks, "public way", &c->public_way_distance, "the nearest street or footpath");
-  distance(blocks, "pool", &c->pool_barrier_distance, "the nearest pool barrier; a wall beside one can be climbed");
-  lw_block_say(blocks, LW_BLOCK_FACT, "digging", "the trench goes %.2f m below the ground in front; the neighbour's ground "
+  distance(blocks, "pool", &c->pool_barrier_distance,
+           "the nearest pool barrier; a wall beside one can be climbed");
+  lw_block_say(blocks, LW_BLOCK_FACT, "digging",
+               "the trench goes %.2f m below the ground in front; the neighbour's ground "
                "and footings must stay held while it is open",
                blocks->result->wall.section.embedment_m + blocks->result->wall.site.pad.thickness_m);
   lw_block_say(blocks, LW_BLOCK_FACT, "fall", "%.2f m from the top to the ground in front",

@@ -11,19 +11,25 @@ typedef struct html {
 } html;
 
 static const char style[] =
-    "body{font:16px/1.4 sans-serif;color:#000;background:#fff;max-width:52rem;margin:1rem auto;padding:0 1rem}"
+    "body{font:16px/1.4 sans-serif;color:#000;background:#fff;max-width:52rem;margin:1rem auto;padding:0 "
+    "1rem}"
     "h1{font-size:1.35rem}h2{font-size:1.05rem;border-bottom:1px solid #000;margin:1.4em 0 .4em}"
-    "table{border-collapse:collapse;width:100%}th,td{text-align:left;vertical-align:top;padding:.15em .6em .15em 0}"
+    "table{border-collapse:collapse;width:100%}th,td{text-align:left;vertical-align:top;padding:.15em .6em "
+    ".15em 0}"
     "th{font-weight:normal;white-space:nowrap}.n{text-align:right}.s{font-weight:bold}"
     ".w{border-bottom:1px solid #000;height:2em;width:80%}svg{max-width:100%;height:auto}"
     "@media print{body{font-size:10px}}";
 
 static void add(html *h, const char *words) {
   for (const char *c = words; *c != '\0'; c++) {
-    if (*c == '&') lw_text_add(h->out, "&amp;");
-    else if (*c == '<') lw_text_add(h->out, "&lt;");
-    else if (*c == '>') lw_text_add(h->out, "&gt;");
-    else lw_text_add_bytes(h->out, c, 1);
+    if (*c == '&')
+      lw_text_add(h->out, "&amp;");
+    else if (*c == '<')
+      lw_text_add(h->out, "&lt;");
+    else if (*c == '>')
+      lw_text_add(h->out, "&gt;");
+    else
+      lw_text_add_bytes(h->out, c, 1);
   }
 }
 
@@ -73,7 +79,9 @@ static void take(void *context, const lw_block *block) {
     between(h, "", block->needs, block->strong ? "</td><td class=\"s\">" : "</td><td>");
     between(h, "", block->words, "</td></tr>\n");
     break;
-  case LW_BLOCK_LINE: between(h, "<tr><th scope=\"row\">", block->label, "</th><td class=\"w\"></td></tr>\n"); break;
+  case LW_BLOCK_LINE:
+    between(h, "<tr><th scope=\"row\">", block->label, "</th><td class=\"w\"></td></tr>\n");
+    break;
   }
 }
 

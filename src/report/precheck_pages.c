@@ -14,12 +14,12 @@ static const double MARGIN_MM = 11.0, GUTTER_MM = 6.0, FOOT_MM = 8.0, LEADING = 
 typedef struct flow {
   lw_drawing *page;
   const lw_result *result;
-  double size_mm;            /* of the letters */
-  lw_spot paper;             /* its width and height */
-  double top_mm[LW_PRECHECK_PAGES];   /* where the columns of a page begin */
+  double size_mm;                   /* of the letters */
+  lw_spot paper;                    /* its width and height */
+  double top_mm[LW_PRECHECK_PAGES]; /* where the columns of a page begin */
   int at_page, at_column;
   double y_mm;
-  bool full;                 /* something did not fit any more */
+  bool full; /* something did not fit any more */
   lw_status status;
 } flow;
 
@@ -98,8 +98,10 @@ static void check(flow *f, const lw_block *block) {
   double y = f->y_mm - 0.28 * f->size_mm;
   lw_drawing_words(page_of(f), (lw_spot){left, y}, LW_ANCHOR_START, f->size_mm, "%s", block->label);
   lw_drawing_words(page_of(f), (lw_spot){left + HAS * width, y}, LW_ANCHOR_END, f->size_mm, "%s", block->has);
-  lw_drawing_words(page_of(f), (lw_spot){left + NEEDS * width, y}, LW_ANCHOR_END, f->size_mm, "%s", block->needs);
-  lw_drawing_words(page_of(f), (lw_spot){left + OUTCOME * width, y}, LW_ANCHOR_START, f->size_mm, "%s", block->words);
+  lw_drawing_words(page_of(f), (lw_spot){left + NEEDS * width, y}, LW_ANCHOR_END, f->size_mm, "%s",
+                   block->needs);
+  lw_drawing_words(page_of(f), (lw_spot){left + OUTCOME * width, y}, LW_ANCHOR_START, f->size_mm, "%s",
+                   block->words);
   if (block->strong) lw_drawing_bold(page_of(f));
 }
 
@@ -153,8 +155,9 @@ static void take(void *context, const lw_block *block) {
   for (int i = f->at_page; i < LW_PRECHECK_PAGES; i++) lw_drawing_begin(&f->page[i], ROLES[block->kind]);
   switch (block->kind) {
   case LW_BLOCK_WHO:
-    f->y_mm = lw_sketch_wrap(f->page, (lw_spot){MARGIN_MM, MARGIN_MM}, f->paper.x_mm - 2.0 * MARGIN_MM, 3.6, true,
-                             block->words) + 1.5;
+    f->y_mm = lw_sketch_wrap(f->page, (lw_spot){MARGIN_MM, MARGIN_MM}, f->paper.x_mm - 2.0 * MARGIN_MM, 3.6,
+                             true, block->words) +
+              1.5;
     f->top_mm[0] = f->y_mm;
     break;
   case LW_BLOCK_HEADING: heading(f, block->words); break;
@@ -173,12 +176,12 @@ static void foot(flow *f, int count, const char *hash) {
   for (int i = 0; i < count; i++) {
     lw_spot at = {MARGIN_MM, f->paper.y_mm - MARGIN_MM};
     lw_drawing_begin(&f->page[i], LW_ROLE_PARAGRAPH);
-    lw_drawing_words(&f->page[i], at, LW_ANCHOR_START, 2.2, "lowwall %s pre-check, page %d of %d. %.8s", LW_VERSION,
-                     i + 1, count, hash);
+    lw_drawing_words(&f->page[i], at, LW_ANCHOR_START, 2.2, "lowwall %s pre-check, page %d of %d. %.8s",
+                     LW_VERSION, i + 1, count, hash);
     f->page[i].width_mm = f->paper.x_mm;
     f->page[i].height_mm = f->paper.y_mm;
-    lw_text_addf(&f->page[i].title, "Pre-check of a wall%s%s, page %d", f->result->given.title.text[0] ? ": " : "",
-                 f->result->given.title.text, i + 1);
+    lw_text_addf(&f->page[i].title, "Pre-check of a wall%s%s, page %d",
+                 f->result->given.title.text[0] ? ": " : "", f->result->given.title.text, i + 1);
     lw_text_add(&f->page[i].description, f->result->verdict.headline);
   }
 }
@@ -206,5 +209,6 @@ lw_status lw_precheck_pages(const lw_result *result, const char *hash, lw_paper 
     for (int k = 0; k < LW_PRECHECK_PAGES; k++) lw_drawing_free(&page[k]);
     if (failed) return lw_error_set(error, LW_NO_MEMORY, LW_REASON_NONE, "no memory left");
   }
-  return lw_error_set(error, LW_TOO_MANY, LW_REASON_NONE, "there is more to say of this wall than two pages hold");
+  return lw_error_set(error, LW_TOO_MANY, LW_REASON_NONE,
+                      "there is more to say of this wall than two pages hold");
 }

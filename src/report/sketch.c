@@ -12,7 +12,8 @@
 static const double CIRCLE_MM = 2.0;
 
 lw_spot lw_sketch_at(const lw_sketch *sketch, double x_m, double y_m) {
-  return (lw_spot){sketch->origin.x_mm + x_m * sketch->mm_per_m, sketch->origin.y_mm - y_m * sketch->mm_per_m};
+  return (lw_spot){sketch->origin.x_mm + x_m * sketch->mm_per_m,
+                   sketch->origin.y_mm - y_m * sketch->mm_per_m};
 }
 
 double lw_sketch_ground_behind(const lw_sketch *sketch, double x_m) {

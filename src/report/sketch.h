@@ -9,9 +9,9 @@
 
 enum { LW_NOTES_MAX = 24, LW_LABELS_MAX = 64, LW_DIMENSIONS_MAX = 12 };
 
-#define LW_SMALL_MM 2.3  /* letters of numbers and legend */
+#define LW_SMALL_MM 2.3 /* letters of numbers and legend */
 #define LW_BODY_MM 2.8
-#define LW_LINE_MM 3.6   /* from line to line */
+#define LW_LINE_MM 3.6 /* from line to line */
 
 typedef struct lw_note {
   lw_spot at, to; /* the number, and what it is about */
@@ -23,13 +23,13 @@ typedef struct lw_sketch {
   const lw_result *result;
   const lw_situation *situation; /* the one that is drawn */
   double mm_per_m;
-  int scale;                     /* 1 : scale */
-  lw_spot origin;                /* the toe on paper */
-  double left_m, right_m, bottom_m, top_m;   /* the window */
+  int scale;                               /* 1 : scale */
+  lw_spot origin;                          /* the toe on paper */
+  double left_m, right_m, bottom_m, top_m; /* the window */
   double width_mm;
   int note_count, label_count;
   lw_note note[LW_NOTES_MAX];
-  lw_box label[LW_LABELS_MAX];   /* taken by words and numbers inside the window */
+  lw_box label[LW_LABELS_MAX]; /* taken by words and numbers inside the window */
 } lw_sketch;
 
 lw_spot lw_sketch_at(const lw_sketch *sketch, double x_m, double y_m);

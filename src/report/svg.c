@@ -10,10 +10,10 @@ typedef struct pen_style {
 } pen_style;
 
 static const pen_style PENS[LW_PEN_COUNT] = {
-    [LW_PEN_CUT] = {0.50, NULL},           [LW_PEN_SEEN] = {0.30, NULL},
-    [LW_PEN_FINE] = {0.15, NULL},          [LW_PEN_DASHED] = {0.30, "2.4 1.2"},
-    [LW_PEN_CHAIN] = {0.22, "5 1 0.8 1"},  [LW_PEN_DOTTED] = {0.40, "0.5 1.1"},
-    [LW_PEN_FORCE] = {0.60, NULL},         [LW_PEN_NONE] = {0.0, NULL},
+    [LW_PEN_CUT] = {0.50, NULL},          [LW_PEN_SEEN] = {0.30, NULL},
+    [LW_PEN_FINE] = {0.15, NULL},         [LW_PEN_DASHED] = {0.30, "2.4 1.2"},
+    [LW_PEN_CHAIN] = {0.22, "5 1 0.8 1"}, [LW_PEN_DOTTED] = {0.40, "0.5 1.1"},
+    [LW_PEN_FORCE] = {0.60, NULL},        [LW_PEN_NONE] = {0.0, NULL},
 };
 
 static void add_escaped(lw_text *out, const char *string) {

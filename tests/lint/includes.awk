@@ -4,24 +4,19 @@ BEGIN {
   rooms = split("base tables sheet soil wall pressure checks verdict order report cli", room, " ")
   for (i = 1; i <= rooms; i++) rank[room[i]] = i
   # a header with a name of its own belongs to the room that stands here
-  names = "case sheet site soil section wall bearing pressure result verdict run verdict lowwall report"
-  names = names " elastic pressure"
-  names = names " slip pressure"
-  names = names " passive pressure seismic pressure"
-  names = names " fence checks"
-  names = names " influence verdict"
-  split(names, other, " ")
-  for (i = 1; i in other; i += 2) rank[other[i]] = rank[other[i + 1]]
-  rank["compaction"] = rank["arching"] = rank["pressure"]
-  rank["building"] = rank["narrow"] = rank["formats"] = rank["checks"]
-  rank["water"] = rank["trench"] = rank["checks"]
-  rank["seepage"] = rank["pressure"]
+  belongs("case", "sheet")
+  belongs("site", "soil")
+  belongs("section", "wall")
+  belongs("elastic slip passive seismic seepage compaction arching bearing", "pressure")
+  belongs("fence building narrow water trench formats", "checks")
+  belongs("result run influence", "verdict")
+  belongs("drawing precheck lowwall", "report")
   n = split(file, part, "/")
   if (part[1] == "include") { mine = part[n]; sub(/\.h$/, "", mine) } else mine = part[2]
   if (!(mine in rank)) printf "%s: belongs to no room\n", file
 }
 /^[ \t]*#[ \t]*include/ {
-  if ($0 !~ /^#include (<[a-z0-9_\/.]+>|"([a-z]+\/)?[a-z0-9_]+\.h")/) {
+  if ($0 !~ /^#include (<[a-z0-9_\/.-]+>|"([a-z]+\/)?[a-z0-9_]+\.h")/) {
     say("neither <lowwall/room.h>, \"file.h\" beside it nor \"room/file.h\"")
     next
   }
@@ -38,6 +33,11 @@ BEGIN {
     if (name ~ /^(gsl\/|csv\.h|jansson\.h|criterion)/) say("a public header shows " name)
   } else if (name ~ /^gsl\// && mine != "base" && mine != "cli") say("GSL is called from base only")
   else if (name == "csv.h" && rank[mine] > rank["sheet"]) say("CSV is read by tables and sheet only")
+  else if (name ~ /^(cairo|pango)/ && mine != "report") say("drawing on paper is for report")
   else if (name == "jansson.h" && rank[mine] < rank["report"]) say("JSON is for report and cli")
 }
 function say(words) { printf "%s:%d: %s\n", file, FNR, words }
+function belongs(headers, to,    i, count, header) {
+  count = split(headers, header, " ")
+  for (i = 1; i <= count; i++) rank[header[i]] = rank[to]
+}

@@ -36,7 +36,8 @@ bool markup_is_closed(const char *text) {
     bool closing = at[1] == '/', alone = end[-1] == '/' || at[1] == '!' || strncmp(at, "<meta", 5) == 0;
     if (closing) {
       size_t named = (size_t)(end - at) - 2;
-      if (deep == 0 || strlen(open[deep - 1]) != named || memcmp(open[deep - 1], at + 2, named) != 0) return false;
+      if (deep == 0 || strlen(open[deep - 1]) != named || memcmp(open[deep - 1], at + 2, named) != 0)
+        return false;
       deep--;
     } else if (!alone) {
       if (deep == DEEP || length >= NAME) return false;

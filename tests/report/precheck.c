@@ -94,7 +94,8 @@ Test(precheck, it_fits_on_two_pages_of_either_paper) {
     lw_error error = {0};
     int count = 0;
     lw_paper paper = i % 2 ? LW_PAPER_LETTER : LW_PAPER_A4;
-    cr_expect_eq(lw_precheck_pages(&result, HASH, paper, page, &count, &error), LW_OK, "%s: %s", error.text, name);
+    cr_expect_eq(lw_precheck_pages(&result, HASH, paper, page, &count, &error), LW_OK, "%s: %s", error.text,
+                 name);
     for (int k = 0; k < count; k++) expect_within(&page[k], name);
     for (int k = 0; k < LW_PRECHECK_PAGES; k++) lw_drawing_free(&page[k]);
   }

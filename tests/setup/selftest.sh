@@ -47,7 +47,10 @@ name=$2
 [ "$name" != pangocairo ] || name=pango
 grep -qs -e "$name" "$SCRATCH/has" "$SCRATCH/installed"
 SCRIPT
-    printf '#!/bin/sh\ngrep -qs -e fonts "$SCRATCH/has" "$SCRATCH/installed" && echo font\n' >"$scratch/bin/find"
+    cat >"$scratch/bin/find" <<'SCRIPT'
+#!/bin/sh
+grep -s -e fonts "$SCRATCH/has" "$SCRATCH/installed"
+SCRIPT
     printf '#!/bin/sh\nshift\n[ "$1" = true ] || exec "$@"\n' >"$scratch/bin/sudo"
     case " $* " in *' apt '*) ;; *) rm "$scratch/bin/apt-get" ;; esac
     case " $* " in *' sudo '*) ;; *) rm "$scratch/bin/sudo" ;; esac

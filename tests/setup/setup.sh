@@ -22,7 +22,9 @@ compiles_cxx() { printf '#include <cstddef>\nint main() {}\n' | $CXX -x c++ -fsy
 comma_locale() { [ -f /usr/share/i18n/locales/de_DE ] || locale -a 2>/dev/null | grep -q "^de_DE"; }
 
 # Words on paper want letters.
-any_font() { [ -n "$(find /usr/share/fonts /usr/local/share/fonts "$HOME/.fonts" -name '*.[to]tf' 2>/dev/null | head -n 1)" ]; }
+any_font() {
+    [ -n "$(find /usr/share/fonts /usr/local/share/fonts -name '*.[to]tf' 2>/dev/null | head -n 1)" ]
+}
 
 # One line a need: slug, then its package on Debian, Fedora, Homebrew (- : comes with the system).
 packages() {
