@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /* The drawn section: every wall fits its page, no words stand on others, the SVG is well-formed. */
-#include "checks/random_wall.h"
+#include "../checks/random_wall.h"
 
 #include <lowwall/drawing.h>
 

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /* The pre-check: who must sign comes first, all of it fits on two pages, the hash follows what was given. */
-#include "checks/random_wall.h"
+#include "../checks/random_wall.h"
 #include "markup.h"
 #include "walls.h"
 
