@@ -42,7 +42,7 @@ typedef enum lw_role { LW_ROLE_FIGURE, LW_ROLE_TITLE, LW_ROLE_HEADING, LW_ROLE_P
 typedef enum lw_mark_kind { LW_MARK_LINE, LW_MARK_AREA, LW_MARK_WORDS } lw_mark_kind;
 typedef enum lw_anchor { LW_ANCHOR_START, LW_ANCHOR_MIDDLE, LW_ANCHOR_END } lw_anchor;
 
-typedef struct lw_spot { double x_mm, y_mm; } lw_spot;
+typedef struct lw_xy_mm { double x_mm, y_mm; } lw_xy_mm;
 
 typedef struct lw_mark {
   lw_mark_kind kind;
@@ -61,7 +61,7 @@ typedef struct lw_drawing {
   double width_mm, height_mm;
   size_t mark_count, mark_room, spot_count, spot_room;
   lw_mark *mark;
-  lw_spot *spot;
+  lw_xy_mm *spot;
   lw_text words;            /* all words, each closed by a NUL */
   lw_text title, description;   /* for those who listen instead of looking */
   lw_role role;             /* of the marks added from now on, and the number of their group */
@@ -77,17 +77,17 @@ void lw_drawing_free(lw_drawing *drawing);
 
 /** Add a line through spots, or an area closed through them.
  *  in    spot, count   mm; 2 or more for a line, 3 for an area */
-void lw_drawing_line(lw_drawing *drawing, lw_pen pen, const lw_spot *spot, size_t count);
-void lw_drawing_area(lw_drawing *drawing, lw_pen pen, lw_fill fill, const lw_spot *spot, size_t count);
+void lw_drawing_line(lw_drawing *drawing, lw_pen pen, const lw_xy_mm *spot, size_t count);
+void lw_drawing_area(lw_drawing *drawing, lw_pen pen, lw_fill fill, const lw_xy_mm *spot, size_t count);
 
 /** Fill an area with the lines of a hatch, clipped to it; its outline is not drawn. */
-void lw_drawing_hatch(lw_drawing *drawing, lw_hatch hatch, const lw_spot *spot, size_t count);
+void lw_drawing_hatch(lw_drawing *drawing, lw_hatch hatch, const lw_xy_mm *spot, size_t count);
 
 /** An arrow from one spot to another with its head at the second. */
-void lw_drawing_arrow(lw_drawing *drawing, lw_pen pen, lw_spot from, lw_spot to);
+void lw_drawing_arrow(lw_drawing *drawing, lw_pen pen, lw_xy_mm from, lw_xy_mm to);
 
 /** Words at a spot, printf-like. Control characters are left out. */
-void lw_drawing_words(lw_drawing *drawing, lw_spot at, lw_anchor anchor, double size_mm, const char *format,
+void lw_drawing_words(lw_drawing *drawing, lw_xy_mm at, lw_anchor anchor, double size_mm, const char *format,
                       ...)
 #if defined(__GNUC__)
     __attribute__((format(printf, 5, 6)))

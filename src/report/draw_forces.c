@@ -11,7 +11,7 @@ static void failure_plane(lw_sketch *s) {
   if (base->status != LW_OK || !base->wedge_known) return;
   double slope = tan(base->wedge.plane_angle_rad), x = base->back.foot_x_m, y = base->back.foot_y_m;
   double end = fmin(base->back.top_x_m + base->wedge.reach_m, s->right_m);
-  lw_spot line[] = {lw_sketch_at(s, x, y), lw_sketch_at(s, end, fmin(y + (end - x) * slope, s->top_m))};
+  lw_xy_mm line[] = {lw_sketch_at(s, x, y), lw_sketch_at(s, end, fmin(y + (end - x) * slope, s->top_m))};
   lw_drawing_line(s->paper, LW_PEN_DASHED, line, 2);
   double note = x + 0.72 * (end - x);
   lw_sketch_note(s, note, y + (note - x) * slope, "the soil would slide along this plane, %.0f deg",
@@ -26,7 +26,7 @@ static void keep_free(lw_sketch *s) {
     x += 0.01;
     y += 0.01;
   }
-  lw_spot line[] = {lw_sketch_at(s, section->base_width_m, 0.0), lw_sketch_at(s, x, y)};
+  lw_xy_mm line[] = {lw_sketch_at(s, section->base_width_m, 0.0), lw_sketch_at(s, x, y)};
   lw_drawing_line(s->paper, LW_PEN_CHAIN, line, 2);
   double note = section->base_width_m + 0.85 * (x - section->base_width_m);
   lw_sketch_note(s, note, 0.85 * y, "keep vehicles, pallets and stacks beyond this line, at 45 deg");
@@ -41,7 +41,7 @@ static bool crossing(const lw_contact *contact, double origin_m, double *x_m) {
 
 static void line_of_thrust(lw_sketch *s) {
   const lw_section *section = &s->result->wall.section;
-  lw_spot line[LW_COURSE_MAX + 1];
+  lw_xy_mm line[LW_COURSE_MAX + 1];
   size_t count = 0;
   double x;
   for (int i = s->situation->joint_count - 1; i >= 0; i--) {
@@ -64,9 +64,9 @@ static void resultant(lw_sketch *s) {
     lw_sketch_note(s, 0.0, 0.0, "no resultant falls inside the base: it tips about this edge");
     return;
   }
-  lw_spot to = lw_sketch_at(s, x, 0.0);
-  lw_spot from = {to.x_mm + LONG_MM * contact->horizontal_kn_per_m / all,
-                  to.y_mm - LONG_MM * contact->vertical_kn_per_m / all};
+  lw_xy_mm to = lw_sketch_at(s, x, 0.0);
+  lw_xy_mm from = {to.x_mm + LONG_MM * contact->horizontal_kn_per_m / all,
+                   to.y_mm - LONG_MM * contact->vertical_kn_per_m / all};
   lw_drawing_arrow(s->paper, LW_PEN_FORCE, from, to);
   lw_sketch_note(s, x + (from.x_mm - to.x_mm) / s->mm_per_m, (to.y_mm - from.y_mm) / s->mm_per_m,
                  "resultant on the base, %.1f kN/m, %.0f mm %s the middle", all,
@@ -77,8 +77,8 @@ static void resultant(lw_sketch *s) {
 static void middle_third(lw_sketch *s) {
   const lw_contact *contact = &s->situation->base.contact;
   for (int i = 1; i <= 2; i++) {
-    lw_spot at = lw_sketch_at(s, contact->front_m + contact->width_m * i / 3.0, 0.0);
-    lw_spot tick[] = {{at.x_mm, at.y_mm - 1.6}, {at.x_mm, at.y_mm + 1.6}};
+    lw_xy_mm at = lw_sketch_at(s, contact->front_m + contact->width_m * i / 3.0, 0.0);
+    lw_xy_mm tick[] = {{at.x_mm, at.y_mm - 1.6}, {at.x_mm, at.y_mm + 1.6}};
     lw_drawing_line(s->paper, LW_PEN_SEEN, tick, 2);
   }
 }
@@ -91,19 +91,19 @@ static void base_pressure(lw_sketch *s) {
   double pressed = contact->width_m * contact->share_in_compression;
   bool front = contact->front_kpa >= contact->rear_kpa;
   double left = front ? contact->front_m : contact->front_m + contact->width_m - pressed;
-  lw_spot a = lw_sketch_at(s, left, -s->result->wall.site.pad.thickness_m);
-  lw_spot b = lw_sketch_at(s, left + pressed, -s->result->wall.site.pad.thickness_m);
+  lw_xy_mm a = lw_sketch_at(s, left, -s->result->wall.site.pad.thickness_m);
+  lw_xy_mm b = lw_sketch_at(s, left + pressed, -s->result->wall.site.pad.thickness_m);
   a.y_mm += GAP_MM;
   b.y_mm += GAP_MM;
   double down = HIGH_MM / contact->greatest_kpa;
-  lw_spot area[] = {a,
-                    b,
-                    {b.x_mm, b.y_mm + down * fmax(contact->rear_kpa, 0.0)},
-                    {a.x_mm, a.y_mm + down * fmax(contact->front_kpa, 0.0)}};
+  lw_xy_mm area[] = {a,
+                     b,
+                     {b.x_mm, b.y_mm + down * fmax(contact->rear_kpa, 0.0)},
+                     {a.x_mm, a.y_mm + down * fmax(contact->front_kpa, 0.0)}};
   lw_drawing_area(s->paper, LW_PEN_SEEN, LW_FILL_TINT, area, 4);
-  lw_sketch_label(s, (lw_spot){a.x_mm - 1.0, a.y_mm + 2.0}, LW_ANCHOR_END, "%.0f kPa",
+  lw_sketch_label(s, (lw_xy_mm){a.x_mm - 1.0, a.y_mm + 2.0}, LW_ANCHOR_END, "%.0f kPa",
                   fmax(contact->front_kpa, 0.0));
-  lw_sketch_label(s, (lw_spot){b.x_mm + 1.0, b.y_mm + 2.0}, LW_ANCHOR_START, "%.0f kPa",
+  lw_sketch_label(s, (lw_xy_mm){b.x_mm + 1.0, b.y_mm + 2.0}, LW_ANCHOR_START, "%.0f kPa",
                   fmax(contact->rear_kpa, 0.0));
 }
 
@@ -126,21 +126,21 @@ static double greatest(const lw_thrust *thrust) {
 }
 
 /* Soil with its loads from the axis, water on top of it; the depths are to the section's own scale. */
-void lw_sketch_pressure(lw_sketch *sketch, lw_spot foot, double width_mm) {
+void lw_sketch_pressure(lw_sketch *sketch, lw_xy_mm foot, double width_mm) {
   const lw_stage *base = &sketch->situation->base;
   const lw_thrust *t = &base->thrust;
   double most = greatest(t), high_mm = base->back.plane.height_m * sketch->mm_per_m;
-  lw_spot soil[LW_PROFILE_MAX + 2], water[2 * LW_PROFILE_MAX];
+  lw_xy_mm soil[LW_PROFILE_MAX + 2], water[2 * LW_PROFILE_MAX];
   size_t count = 0;
   if (base->status != LW_OK || most <= 0.0 || t->profile_count < 2) return;
   double mm_per_kpa = (width_mm - 4.0) / most;
-  soil[count++] = (lw_spot){foot.x_mm, foot.y_mm - high_mm};
+  soil[count++] = (lw_xy_mm){foot.x_mm, foot.y_mm - high_mm};
   for (int i = 0; i < t->profile_count; i++) {
     const lw_profile_point *p = &t->profile[i];
     double y = foot.y_mm - high_mm + p->depth_m * sketch->mm_per_m,
            dry = fmax(p->soil_kpa + p->surcharge_kpa, 0.0);
-    soil[count++] = (lw_spot){foot.x_mm + dry * mm_per_kpa, y};
-    water[i] = (lw_spot){foot.x_mm + (dry + p->water_kpa) * mm_per_kpa, y};
+    soil[count++] = (lw_xy_mm){foot.x_mm + dry * mm_per_kpa, y};
+    water[i] = (lw_xy_mm){foot.x_mm + (dry + p->water_kpa) * mm_per_kpa, y};
     water[2 * t->profile_count - 1 - i] = soil[count - 1];
   }
   soil[count++] = foot;
@@ -148,9 +148,9 @@ void lw_sketch_pressure(lw_sketch *sketch, lw_spot foot, double width_mm) {
   if (t->water_kn_per_m > 1e-9)
     lw_drawing_area(sketch->paper, LW_PEN_DASHED, LW_FILL_NONE, water, 2 * (size_t)t->profile_count);
   double at = foot.y_mm - t->height_of_action_m * sketch->mm_per_m;
-  lw_drawing_arrow(sketch->paper, LW_PEN_FORCE, (lw_spot){foot.x_mm + width_mm, at},
-                   (lw_spot){foot.x_mm, at});
-  lw_sketch_label(sketch, (lw_spot){foot.x_mm, foot.y_mm + 4.0}, LW_ANCHOR_START, "0 to %.1f kPa", most);
+  lw_drawing_arrow(sketch->paper, LW_PEN_FORCE, (lw_xy_mm){foot.x_mm + width_mm, at},
+                   (lw_xy_mm){foot.x_mm, at});
+  lw_sketch_label(sketch, (lw_xy_mm){foot.x_mm, foot.y_mm + 4.0}, LW_ANCHOR_START, "0 to %.1f kPa", most);
   lw_sketch_note(sketch, (foot.x_mm + width_mm - sketch->origin.x_mm) / sketch->mm_per_m,
                  (sketch->origin.y_mm - at) / sketch->mm_per_m,
                  "push of the soil, %.2f kN/m at %.2f m above its foot%s", t->total_kn_per_m,

@@ -8,7 +8,7 @@
 static const double EARTH_BAND_MM = 3.2;
 
 /* Where the ground behind bends or leaves the window: two or three corners. */
-static int ground_line(const lw_sketch *s, lw_spot *spot) {
+static int ground_line(const lw_sketch *s, lw_xy_mm *spot) {
   const lw_back_plane *back = &s->situation->base.back;
   double bend = back->ground_x_m + s->result->wall.site.slope_run_m;
   int count = 0;
@@ -20,21 +20,21 @@ static int ground_line(const lw_sketch *s, lw_spot *spot) {
 }
 
 /* A band of hatch below a line, as a draughtsman shades the ground. */
-static void band(lw_sketch *s, lw_hatch hatch, const lw_spot *line, int count, double depth_mm) {
-  lw_spot area[8];
+static void band(lw_sketch *s, lw_hatch hatch, const lw_xy_mm *line, int count, double depth_mm) {
+  lw_xy_mm area[8];
   for (int i = 0; i < count; i++) {
     area[i] = line[i];
-    area[2 * count - 1 - i] = (lw_spot){line[i].x_mm, line[i].y_mm + depth_mm};
+    area[2 * count - 1 - i] = (lw_xy_mm){line[i].x_mm, line[i].y_mm + depth_mm};
   }
   lw_drawing_hatch(s->paper, hatch, area, 2 * (size_t)count);
 }
 
 static void behind(lw_sketch *s) {
-  lw_spot line[3], fill[8];
+  lw_xy_mm line[3], fill[8];
   int count = ground_line(s, line);
-  lw_spot foot = lw_sketch_at(s, s->result->wall.section.base_width_m * 0.5, 0.0);
+  lw_xy_mm foot = lw_sketch_at(s, s->result->wall.section.base_width_m * 0.5, 0.0);
   for (int i = 0; i < count; i++) fill[i] = line[i];
-  fill[count] = (lw_spot){line[count - 1].x_mm, foot.y_mm};
+  fill[count] = (lw_xy_mm){line[count - 1].x_mm, foot.y_mm};
   fill[count + 1] = foot;
   lw_drawing_hatch(s->paper, LW_HATCH_FILL, fill, (size_t)count + 2);
   lw_drawing_line(s->paper, LW_PEN_CUT, line, (size_t)count);
@@ -46,8 +46,8 @@ static void behind(lw_sketch *s) {
 }
 
 static void in_front(lw_sketch *s) {
-  lw_spot line[] = {lw_sketch_at(s, s->left_m, lw_sketch_ground_front(s, s->left_m)),
-                    lw_sketch_at(s, 0.0, lw_sketch_ground_front(s, 0.0))};
+  lw_xy_mm line[] = {lw_sketch_at(s, s->left_m, lw_sketch_ground_front(s, s->left_m)),
+                     lw_sketch_at(s, 0.0, lw_sketch_ground_front(s, 0.0))};
   band(s, LW_HATCH_EARTH, line, 2, EARTH_BAND_MM);
   lw_drawing_line(s->paper, LW_PEN_CUT, line, 2);
 }
@@ -57,8 +57,8 @@ static void below(lw_sketch *s) {
   const lw_wall *w = &s->result->wall;
   double pad = w->site.pad.thickness_m, half = 0.5 * fmax(w->site.pad.width_m - w->section.base_width_m, 0.0);
   double front = -half, rear = w->section.base_width_m + half;
-  lw_spot under[] = {lw_sketch_at(s, front, -pad), lw_sketch_at(s, rear, -pad)};
-  lw_spot heel[] = {lw_sketch_at(s, rear, 0.0), lw_sketch_at(s, s->right_m, 0.0)};
+  lw_xy_mm under[] = {lw_sketch_at(s, front, -pad), lw_sketch_at(s, rear, -pad)};
+  lw_xy_mm heel[] = {lw_sketch_at(s, rear, 0.0), lw_sketch_at(s, s->right_m, 0.0)};
   band(s, LW_HATCH_EARTH, under, 2, EARTH_BAND_MM);
   band(s, LW_HATCH_EARTH, heel, 2, EARTH_BAND_MM);
   lw_drawing_line(s->paper, LW_PEN_FINE, heel, 2);
@@ -69,8 +69,8 @@ static void layers(lw_sketch *s) {
   for (int i = 0; i + 1 < w->site.soil_count; i++) {
     double y = w->section.height_m - w->site.soil[i].bottom_m;
     if (y <= s->bottom_m || y > s->top_m) continue;
-    lw_spot line[] = {lw_sketch_at(s, lw_section_rear(&w->section, fmax(y, 0.0)), y),
-                      lw_sketch_at(s, s->right_m, y)};
+    lw_xy_mm line[] = {lw_sketch_at(s, lw_section_rear(&w->section, fmax(y, 0.0)), y),
+                       lw_sketch_at(s, s->right_m, y)};
     lw_drawing_line(s->paper, LW_PEN_SEEN, line, 2);
     const lw_soil *soil = &w->site.soil[i + 1];
     lw_sketch_note(s, s->right_m - 10.0 / s->mm_per_m, y, "soil %d from here down: %.0f deg, %.1f kN/m3",
@@ -85,9 +85,9 @@ static void stone(lw_sketch *s) {
   if (wide <= 0.0 || top <= 0.0) return;
   double low = lw_section_rear(&w->section, 0.0), high = s->situation->base.back.ground_x_m;
   double soil_cover = fmin(0.15, 0.25 * top);
-  lw_spot area[] = {lw_sketch_at(s, 0.5 * low, 0.0), lw_sketch_at(s, low + wide, 0.0),
-                    lw_sketch_at(s, high + wide, top - soil_cover),
-                    lw_sketch_at(s, 0.5 * high, top - soil_cover)};
+  lw_xy_mm area[] = {lw_sketch_at(s, 0.5 * low, 0.0), lw_sketch_at(s, low + wide, 0.0),
+                     lw_sketch_at(s, high + wide, top - soil_cover),
+                     lw_sketch_at(s, 0.5 * high, top - soil_cover)};
   lw_drawing_area(s->paper, LW_PEN_NONE, LW_FILL_PAPER, area, 4);
   lw_drawing_hatch(s->paper, LW_HATCH_STONE, area, 4);
   lw_drawing_line(s->paper, LW_PEN_DOTTED, area + 1, 3);
@@ -99,11 +99,11 @@ static void water(lw_sketch *s) {
   const lw_wall *w = &s->result->wall;
   double y = w->section.height_m - s->situation->water_depth_m;
   if (!isfinite(y) || y <= s->bottom_m || y > s->top_m) return;
-  lw_spot line[] = {lw_sketch_at(s, lw_section_rear(&w->section, fmax(y, 0.0)), y),
-                    lw_sketch_at(s, s->right_m, y)};
+  lw_xy_mm line[] = {lw_sketch_at(s, lw_section_rear(&w->section, fmax(y, 0.0)), y),
+                     lw_sketch_at(s, s->right_m, y)};
   lw_drawing_line(s->paper, LW_PEN_DASHED, line, 2);
-  lw_spot mark = {0.35 * line[0].x_mm + 0.65 * line[1].x_mm, line[0].y_mm};
-  lw_spot sign[] = {mark, {mark.x_mm - 1.3, mark.y_mm - 2.2}, {mark.x_mm + 1.3, mark.y_mm - 2.2}};
+  lw_xy_mm mark = {0.35 * line[0].x_mm + 0.65 * line[1].x_mm, line[0].y_mm};
+  lw_xy_mm sign[] = {mark, {mark.x_mm - 1.3, mark.y_mm - 2.2}, {mark.x_mm + 1.3, mark.y_mm - 2.2}};
   lw_drawing_area(s->paper, LW_PEN_SEEN, LW_FILL_PAPER, sign, 3);
   lw_sketch_note(s, s->right_m - 16.0 / s->mm_per_m, y, "water, %s",
                  lw_situation_sentence(s->situation->name));
@@ -121,21 +121,21 @@ void lw_sketch_ground(lw_sketch *sketch) {
 /* Arrows down on the ground, their feet on a line. */
 static void rain(lw_sketch *s, double from_m, double to_m, double long_mm) {
   static const double EVERY_MM = 5.0;
-  lw_spot a = lw_sketch_at(s, from_m, lw_sketch_ground_behind(s, from_m));
-  lw_spot b = lw_sketch_at(s, to_m, lw_sketch_ground_behind(s, to_m));
+  lw_xy_mm a = lw_sketch_at(s, from_m, lw_sketch_ground_behind(s, from_m));
+  lw_xy_mm b = lw_sketch_at(s, to_m, lw_sketch_ground_behind(s, to_m));
   int gaps = (int)fmax(1.0, floor((b.x_mm - a.x_mm) / EVERY_MM));
   for (int i = 0; i <= gaps; i++) {
     double share = (double)i / gaps, x = from_m + share * (to_m - from_m);
-    lw_spot foot = lw_sketch_at(s, x, lw_sketch_ground_behind(s, x));
-    lw_drawing_arrow(s->paper, LW_PEN_SEEN, (lw_spot){foot.x_mm, foot.y_mm - long_mm}, foot);
+    lw_xy_mm foot = lw_sketch_at(s, x, lw_sketch_ground_behind(s, x));
+    lw_drawing_arrow(s->paper, LW_PEN_SEEN, (lw_xy_mm){foot.x_mm, foot.y_mm - long_mm}, foot);
   }
-  lw_spot tops[] = {{a.x_mm, a.y_mm - long_mm}, {b.x_mm, b.y_mm - long_mm}};
+  lw_xy_mm tops[] = {{a.x_mm, a.y_mm - long_mm}, {b.x_mm, b.y_mm - long_mm}};
   lw_drawing_line(s->paper, LW_PEN_SEEN, tops, 2);
 }
 
 static void single(lw_sketch *s, double x_m, double y_m, double long_mm) {
-  lw_spot foot = lw_sketch_at(s, x_m, y_m);
-  lw_drawing_arrow(s->paper, LW_PEN_FORCE, (lw_spot){foot.x_mm, foot.y_mm - long_mm}, foot);
+  lw_xy_mm foot = lw_sketch_at(s, x_m, y_m);
+  lw_drawing_arrow(s->paper, LW_PEN_FORCE, (lw_xy_mm){foot.x_mm, foot.y_mm - long_mm}, foot);
 }
 
 void lw_sketch_loads(lw_sketch *sketch) {

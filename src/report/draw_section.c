@@ -63,7 +63,7 @@ static double head(lw_sketch *s, double y_mm) {
   const lw_check *governs = r->verdict.governed ? &s->situation->check[r->verdict.governing_check] : NULL;
   double wide = s->width_mm - 2.0 * MARGIN_MM;
   char words[400], check[80] = "", outcome[48] = "";
-  y_mm = lw_sketch_wrap(s->paper, (lw_spot){MARGIN_MM, y_mm}, wide, LW_BODY_MM, true, r->verdict.headline);
+  y_mm = lw_sketch_wrap(s->paper, (lw_xy_mm){MARGIN_MM, y_mm}, wide, LW_BODY_MM, true, r->verdict.headline);
   if (governs) {
     lw_check_words(governs, check, sizeof check);
     lw_check_outcome(governs, outcome, sizeof outcome);
@@ -73,7 +73,7 @@ static double head(lw_sketch *s, double y_mm) {
            r->given.title.text, r->given.title.text[0] ? ". " : "", s->scale, s->width_mm,
            lw_situation_sentence(s->situation->name), governs ? " Governs: " : "", check, governs ? " " : "",
            outcome);
-  return lw_sketch_wrap(s->paper, (lw_spot){MARGIN_MM, y_mm + 1.0}, wide, LW_SMALL_MM, false, words);
+  return lw_sketch_wrap(s->paper, (lw_xy_mm){MARGIN_MM, y_mm + 1.0}, wide, LW_SMALL_MM, false, words);
 }
 
 static void describe(lw_sketch *s) {
@@ -92,23 +92,23 @@ static void draw(lw_sketch *s) {
   double y = head(s, MARGIN_MM - 1.0);
   s->label[s->label_count++] = (lw_box){0.0, 0.0, s->width_mm, y};
   y += SKY_MM;
-  s->origin = (lw_spot){MARGIN_MM + DIMENSIONS_MM - s->left_m * s->mm_per_m, y + s->top_m * s->mm_per_m};
+  s->origin = (lw_xy_mm){MARGIN_MM + DIMENSIONS_MM - s->left_m * s->mm_per_m, y + s->top_m * s->mm_per_m};
   double foot = lw_sketch_at(s, 0.0, s->bottom_m).y_mm + BELOW_BASE_MM;
   lw_sketch_ground(s);
   lw_sketch_wall(s);
   lw_sketch_loads(s);
   lw_sketch_dimensions(s);
   lw_sketch_forces(s);
-  lw_spot panel = {s->width_mm - MARGIN_MM - PANEL_MM + 4.0,
-                   lw_sketch_at(s, 0.0, s->situation->base.back.foot_y_m).y_mm};
+  lw_xy_mm panel = {s->width_mm - MARGIN_MM - PANEL_MM + 4.0,
+                    lw_sketch_at(s, 0.0, s->situation->base.back.foot_y_m).y_mm};
   if (!beside) {
     foot += s->situation->base.back.plane.height_m * s->mm_per_m + 6.0;
-    panel = (lw_spot){MARGIN_MM + DIMENSIONS_MM, foot - 4.0};
+    panel = (lw_xy_mm){MARGIN_MM + DIMENSIONS_MM, foot - 4.0};
     foot += 4.0;
   }
   lw_sketch_pressure(s, panel, PANEL_MM - 8.0);
   s->paper->height_mm =
-      lw_sketch_legend(s, (lw_spot){MARGIN_MM, foot}, s->width_mm - 2.0 * MARGIN_MM) + MARGIN_MM;
+      lw_sketch_legend(s, (lw_xy_mm){MARGIN_MM, foot}, s->width_mm - 2.0 * MARGIN_MM) + MARGIN_MM;
   s->paper->width_mm = s->width_mm;
   describe(s);
 }

@@ -6,7 +6,7 @@
 /* The wall itself, cut through: courses with cap and setback, or the polygon; the pad. */
 
 static void box(lw_sketch *s, lw_pen pen, lw_hatch hatch, const lw_part *part) {
-  lw_spot corner[] = {
+  lw_xy_mm corner[] = {
       lw_sketch_at(s, part->front_m, part->bottom_m), lw_sketch_at(s, part->rear_m, part->bottom_m),
       lw_sketch_at(s, part->rear_m, part->top_m), lw_sketch_at(s, part->front_m, part->top_m)};
   lw_drawing_area(s->paper, LW_PEN_NONE, LW_FILL_PAPER, corner, 4);
@@ -15,7 +15,7 @@ static void box(lw_sketch *s, lw_pen pen, lw_hatch hatch, const lw_part *part) {
 }
 
 static void polygon(lw_sketch *s, const lw_section *section) {
-  lw_spot corner[LW_OUTLINE_MAX];
+  lw_xy_mm corner[LW_OUTLINE_MAX];
   for (int i = 0; i < section->outline_count; i++)
     corner[i] = lw_sketch_at(s, section->outline[i].x_m, section->outline[i].y_m);
   size_t count = (size_t)section->outline_count;

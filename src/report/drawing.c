@@ -21,7 +21,7 @@ static bool room_for(void **rows, size_t *room, size_t wanted, size_t row_size) 
   return true;
 }
 
-static lw_mark *new_mark(lw_drawing *d, const lw_spot *spot, size_t count) {
+static lw_mark *new_mark(lw_drawing *d, const lw_xy_mm *spot, size_t count) {
   bool fits = room_for((void **)&d->mark, &d->mark_room, d->mark_count + 1, sizeof *d->mark) &&
               room_for((void **)&d->spot, &d->spot_room, d->spot_count + count, sizeof *d->spot);
   if (!fits) d->failed = true;
@@ -38,14 +38,14 @@ void lw_drawing_begin(lw_drawing *drawing, lw_role role) {
   drawing->group++;
 }
 
-void lw_drawing_line(lw_drawing *drawing, lw_pen pen, const lw_spot *spot, size_t count) {
+void lw_drawing_line(lw_drawing *drawing, lw_pen pen, const lw_xy_mm *spot, size_t count) {
   lw_mark *mark = new_mark(drawing, spot, count);
   if (!mark) return;
   mark->kind = LW_MARK_LINE;
   mark->pen = pen;
 }
 
-void lw_drawing_area(lw_drawing *drawing, lw_pen pen, lw_fill fill, const lw_spot *spot, size_t count) {
+void lw_drawing_area(lw_drawing *drawing, lw_pen pen, lw_fill fill, const lw_xy_mm *spot, size_t count) {
   lw_mark *mark = new_mark(drawing, spot, count);
   if (!mark) return;
   mark->kind = LW_MARK_AREA;
@@ -53,16 +53,16 @@ void lw_drawing_area(lw_drawing *drawing, lw_pen pen, lw_fill fill, const lw_spo
   mark->fill = fill;
 }
 
-void lw_drawing_arrow(lw_drawing *drawing, lw_pen pen, lw_spot from, lw_spot to) {
+void lw_drawing_arrow(lw_drawing *drawing, lw_pen pen, lw_xy_mm from, lw_xy_mm to) {
   static const double LENGTH_MM = 2.4, HALF_WIDTH_MM = 0.7;
   double x = to.x_mm - from.x_mm, y = to.y_mm - from.y_mm, long_mm = hypot(x, y);
   if (long_mm < 1e-6) return;
   double head = fmin(LENGTH_MM, long_mm), half = HALF_WIDTH_MM * head / LENGTH_MM;
   x /= long_mm;
   y /= long_mm;
-  lw_spot neck = {to.x_mm - head * x, to.y_mm - head * y};
-  lw_spot shaft[] = {from, neck};
-  lw_spot tip[] = {
+  lw_xy_mm neck = {to.x_mm - head * x, to.y_mm - head * y};
+  lw_xy_mm shaft[] = {from, neck};
+  lw_xy_mm tip[] = {
       to, {neck.x_mm - half * y, neck.y_mm + half * x}, {neck.x_mm + half * y, neck.y_mm - half * x}};
   lw_drawing_line(drawing, pen, shaft, 2);
   lw_drawing_area(drawing, LW_PEN_FINE, LW_FILL_INK, tip, 3);
@@ -74,7 +74,7 @@ static void add_clean(lw_text *words, const char *string) {
   lw_text_add_bytes(words, "", 1);
 }
 
-void lw_drawing_words(lw_drawing *drawing, lw_spot at, lw_anchor anchor, double size_mm, const char *format,
+void lw_drawing_words(lw_drawing *drawing, lw_xy_mm at, lw_anchor anchor, double size_mm, const char *format,
                       ...) {
   char string[256];
   va_list arguments;
@@ -113,7 +113,7 @@ double lw_drawing_text_width(const char *string, double size_mm) {
 
 lw_box lw_drawing_box(const lw_drawing *drawing, const lw_mark *words) {
   static const double ABOVE = 0.80, BELOW = 0.22, BOLD = 1.15;
-  lw_spot at = drawing->spot[words->first];
+  lw_xy_mm at = drawing->spot[words->first];
   double width = lw_drawing_text_width(drawing->words.data + words->words, words->size_mm);
   if (words->bold) width *= BOLD;
   double back = words->anchor == LW_ANCHOR_START ? 0.0 : words->anchor == LW_ANCHOR_MIDDLE ? 0.5 : 1.0;

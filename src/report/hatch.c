@@ -20,10 +20,10 @@ static int by_value(const void *a, const void *b) {
 
 /* Where the line `along * t + across * at` lies inside the area: t of each stretch, in pairs. The line is
  * turned to the level by the frame (c, s). */
-static int inside(const lw_spot *spot, size_t count, double c, double s, double at, double *t) {
+static int inside(const lw_xy_mm *spot, size_t count, double c, double s, double at, double *t) {
   int crossings = 0;
   for (size_t i = 0; i < count; i++) {
-    lw_spot a = spot[i], b = spot[(i + 1) % count];
+    lw_xy_mm a = spot[i], b = spot[(i + 1) % count];
     double ya = c * a.y_mm - s * a.x_mm, yb = c * b.y_mm - s * b.x_mm;
     if ((ya > at) == (yb > at) || crossings == CROSSINGS) continue;
     double share = (at - ya) / (yb - ya);
@@ -34,7 +34,7 @@ static int inside(const lw_spot *spot, size_t count, double c, double s, double 
   return crossings;
 }
 
-static span across(const lw_spot *spot, size_t count, double c, double s) {
+static span across(const lw_xy_mm *spot, size_t count, double c, double s) {
   span all = {INFINITY, -INFINITY};
   for (size_t i = 0; i < count; i++) {
     double at = c * spot[i].y_mm - s * spot[i].x_mm;
@@ -55,8 +55,8 @@ typedef struct grid {
 } grid;
 
 static void stretch(lw_drawing *d, const grid *g, double at, double from, double to) {
-  lw_spot line[] = {{g->c * from - g->s * at, g->s * from + g->c * at},
-                    {g->c * to - g->s * at, g->s * to + g->c * at}};
+  lw_xy_mm line[] = {{g->c * from - g->s * at, g->s * from + g->c * at},
+                     {g->c * to - g->s * at, g->s * to + g->c * at}};
   if (to - from > 0.05) lw_drawing_line(d, LW_PEN_FINE, line, 2);
 }
 
@@ -72,7 +72,7 @@ static void dashed(lw_drawing *d, const grid *g, const dashes *dash, double at, 
 }
 
 /* Every line of the grid that crosses the area; the phase moves on from line to line. */
-static void lines(lw_drawing *d, const grid *g, dashes dash, const lw_spot *spot, size_t count) {
+static void lines(lw_drawing *d, const grid *g, dashes dash, const lw_xy_mm *spot, size_t count) {
   double t[CROSSINGS], shift = dash.phase_mm;
   span all = across(spot, count, g->c, g->s);
   for (double k = ceil(all.from / g->gap_mm); k * g->gap_mm < all.to; k++) {
@@ -84,7 +84,7 @@ static void lines(lw_drawing *d, const grid *g, dashes dash, const lw_spot *spot
 }
 
 /* Open pebbles, the rows shifted against each other. */
-static void pebbles(lw_drawing *d, const lw_spot *spot, size_t count) {
+static void pebbles(lw_drawing *d, const lw_xy_mm *spot, size_t count) {
   static const double ROW_MM = 1.9, APART_MM = 2.4, WIDE_MM = 0.75, HIGH_MM = 0.5;
   double t[CROSSINGS];
   span all = across(spot, count, 1.0, 0.0);
@@ -94,18 +94,18 @@ static void pebbles(lw_drawing *d, const lw_spot *spot, size_t count) {
     for (int i = 0; i + 1 < crossings; i += 2) {
       double first = (ceil(t[i] / APART_MM) + (row % 2 ? 0.5 : 0.0)) * APART_MM;
       for (double x = first; x < t[i + 1] - WIDE_MM; x += APART_MM) {
-        lw_spot pebble[] = {{x - WIDE_MM, y},
-                            {x - 0.3 * WIDE_MM, y - HIGH_MM},
-                            {x + 0.7 * WIDE_MM, y - 0.7 * HIGH_MM},
-                            {x + WIDE_MM, y + 0.2 * HIGH_MM},
-                            {x + 0.1 * WIDE_MM, y + HIGH_MM}};
+        lw_xy_mm pebble[] = {{x - WIDE_MM, y},
+                             {x - 0.3 * WIDE_MM, y - HIGH_MM},
+                             {x + 0.7 * WIDE_MM, y - 0.7 * HIGH_MM},
+                             {x + WIDE_MM, y + 0.2 * HIGH_MM},
+                             {x + 0.1 * WIDE_MM, y + HIGH_MM}};
         if (x > t[i] + WIDE_MM) lw_drawing_area(d, LW_PEN_FINE, LW_FILL_NONE, pebble, 5);
       }
     }
   }
 }
 
-void lw_drawing_hatch(lw_drawing *drawing, lw_hatch hatch, const lw_spot *spot, size_t count) {
+void lw_drawing_hatch(lw_drawing *drawing, lw_hatch hatch, const lw_xy_mm *spot, size_t count) {
   static const double DIAGONAL = 0.70710678118654752;
   grid rising = {DIAGONAL, -DIAGONAL, 1.6}, falling = {DIAGONAL, DIAGONAL, 2.2}, level = {1.0, 0.0, 1.7};
   switch (hatch) {

@@ -44,7 +44,7 @@ static void trace(cairo_t *cr, const lw_drawing *drawing, const lw_mark *mark) {
 }
 
 static void print_words(cairo_t *cr, const lw_drawing *drawing, const lw_mark *mark) {
-  lw_spot at = drawing->spot[mark->first];
+  lw_xy_mm at = drawing->spot[mark->first];
   PangoLayout *layout = pango_cairo_create_layout(cr);
   /* Letters stand where their own widths put them, not on the dots of a screen: words copied stay words. */
   PangoContext *context = pango_layout_get_context(layout);

@@ -15,7 +15,7 @@ typedef struct flow {
   lw_drawing *page;
   const lw_result *result;
   double size_mm;                   /* of the letters */
-  lw_spot paper;                    /* its width and height */
+  lw_xy_mm paper;                   /* its width and height */
   double top_mm[LW_PRECHECK_PAGES]; /* where the columns of a page begin */
   int at_page, at_column;
   double y_mm;
@@ -57,13 +57,13 @@ static bool make_room(flow *f, double high_mm) {
 
 static double height_of(const char *words, double width_mm, double size_mm, bool bold) {
   lw_drawing trial = {0};
-  double high = lw_sketch_wrap(&trial, (lw_spot){0.0, 0.0}, width_mm, size_mm, bold, words);
+  double high = lw_sketch_wrap(&trial, (lw_xy_mm){0.0, 0.0}, width_mm, size_mm, bold, words);
   lw_drawing_free(&trial);
   return high;
 }
 
 static void put(flow *f, double indent_mm, double size_mm, bool bold, const char *words) {
-  lw_spot at = {column_left(f) + indent_mm, f->y_mm};
+  lw_xy_mm at = {column_left(f) + indent_mm, f->y_mm};
   f->y_mm = lw_sketch_wrap(page_of(f), at, column_width(f) - indent_mm, size_mm, bold, words);
 }
 
@@ -73,7 +73,7 @@ static void heading(flow *f, const char *words) {
   if (!make_room(f, 1.2 + height_of(words, width, size, true) + 2.0 * LEADING * f->size_mm)) return;
   f->y_mm += 1.2;
   put(f, 0.0, size, true, words);
-  lw_spot rule[] = {{column_left(f), f->y_mm + 0.4}, {column_left(f) + width, f->y_mm + 0.4}};
+  lw_xy_mm rule[] = {{column_left(f), f->y_mm + 0.4}, {column_left(f) + width, f->y_mm + 0.4}};
   lw_drawing_line(page_of(f), LW_PEN_FINE, rule, 2);
   f->y_mm += 0.6;
 }
@@ -83,7 +83,7 @@ static void fact(flow *f, const lw_block *block) {
   double label = lw_drawing_text_width(block->label, f->size_mm) * 1.15;
   double indent = fmax(18.0, label + 1.6);
   if (!make_room(f, height_of(block->words, column_width(f) - indent, f->size_mm, false))) return;
-  lw_spot at = {column_left(f), f->y_mm + (LEADING - 0.28) * f->size_mm};
+  lw_xy_mm at = {column_left(f), f->y_mm + (LEADING - 0.28) * f->size_mm};
   lw_drawing_words(page_of(f), at, LW_ANCHOR_START, f->size_mm, "%s", block->label);
   lw_drawing_bold(page_of(f));
   put(f, indent, f->size_mm, false, block->words);
@@ -96,11 +96,12 @@ static void check(flow *f, const lw_block *block) {
   left = column_left(f);
   f->y_mm += LEADING * f->size_mm;
   double y = f->y_mm - 0.28 * f->size_mm;
-  lw_drawing_words(page_of(f), (lw_spot){left, y}, LW_ANCHOR_START, f->size_mm, "%s", block->label);
-  lw_drawing_words(page_of(f), (lw_spot){left + HAS * width, y}, LW_ANCHOR_END, f->size_mm, "%s", block->has);
-  lw_drawing_words(page_of(f), (lw_spot){left + NEEDS * width, y}, LW_ANCHOR_END, f->size_mm, "%s",
+  lw_drawing_words(page_of(f), (lw_xy_mm){left, y}, LW_ANCHOR_START, f->size_mm, "%s", block->label);
+  lw_drawing_words(page_of(f), (lw_xy_mm){left + HAS * width, y}, LW_ANCHOR_END, f->size_mm, "%s",
+                   block->has);
+  lw_drawing_words(page_of(f), (lw_xy_mm){left + NEEDS * width, y}, LW_ANCHOR_END, f->size_mm, "%s",
                    block->needs);
-  lw_drawing_words(page_of(f), (lw_spot){left + OUTCOME * width, y}, LW_ANCHOR_START, f->size_mm, "%s",
+  lw_drawing_words(page_of(f), (lw_xy_mm){left + OUTCOME * width, y}, LW_ANCHOR_START, f->size_mm, "%s",
                    block->words);
   if (block->strong) lw_drawing_bold(page_of(f));
 }
@@ -110,19 +111,20 @@ static void line(flow *f, const lw_block *block) {
   if (!make_room(f, HIGH_MM)) return;
   f->y_mm += HIGH_MM;
   double label = lw_drawing_text_width(block->label, f->size_mm), left = column_left(f);
-  lw_drawing_words(page_of(f), (lw_spot){left, f->y_mm}, LW_ANCHOR_START, f->size_mm, "%s", block->label);
-  lw_spot rule[] = {{left + fmax(18.0, label + 2.0), f->y_mm + 0.4}, {left + column_width(f), f->y_mm + 0.4}};
+  lw_drawing_words(page_of(f), (lw_xy_mm){left, f->y_mm}, LW_ANCHOR_START, f->size_mm, "%s", block->label);
+  lw_xy_mm rule[] = {{left + fmax(18.0, label + 2.0), f->y_mm + 0.4},
+                     {left + column_width(f), f->y_mm + 0.4}};
   lw_drawing_line(page_of(f), LW_PEN_FINE, rule, 2);
 }
 
 /* The marks of one drawing on another, moved. */
-static void paste(const lw_drawing *from, lw_spot by, lw_drawing *to) {
-  lw_spot moved[LW_OUTLINE_MAX + LW_PROFILE_MAX];
+static void paste(const lw_drawing *from, lw_xy_mm by, lw_drawing *to) {
+  lw_xy_mm moved[LW_OUTLINE_MAX + LW_PROFILE_MAX];
   for (size_t i = 0; i < from->mark_count; i++) {
     const lw_mark *mark = &from->mark[i];
-    const lw_spot *spot = &from->spot[mark->first];
+    const lw_xy_mm *spot = &from->spot[mark->first];
     size_t room = sizeof moved / sizeof *moved, count = mark->count < room ? mark->count : room;
-    for (size_t k = 0; k < count; k++) moved[k] = (lw_spot){spot[k].x_mm + by.x_mm, spot[k].y_mm + by.y_mm};
+    for (size_t k = 0; k < count; k++) moved[k] = (lw_xy_mm){spot[k].x_mm + by.x_mm, spot[k].y_mm + by.y_mm};
     if (mark->kind == LW_MARK_LINE) lw_drawing_line(to, mark->pen, moved, count);
     if (mark->kind == LW_MARK_AREA) lw_drawing_area(to, mark->pen, mark->fill, moved, count);
     if (mark->kind != LW_MARK_WORDS) continue;
@@ -137,7 +139,7 @@ static void section(flow *f) {
   lw_status status = lw_draw_section(f->result, column_width(f), &drawing, &error);
   if (status == LW_NO_MEMORY) f->status = status;
   if (status == LW_OK && make_room(f, drawing.height_mm)) {
-    paste(&drawing, (lw_spot){column_left(f), f->y_mm}, page_of(f));
+    paste(&drawing, (lw_xy_mm){column_left(f), f->y_mm}, page_of(f));
     f->y_mm += drawing.height_mm;
   }
   if (status == LW_NO_SOLUTION && make_room(f, height_of(error.text, column_width(f), f->size_mm, true)))
@@ -155,7 +157,7 @@ static void take(void *context, const lw_block *block) {
   for (int i = f->at_page; i < LW_PRECHECK_PAGES; i++) lw_drawing_begin(&f->page[i], ROLES[block->kind]);
   switch (block->kind) {
   case LW_BLOCK_WHO:
-    f->y_mm = lw_sketch_wrap(f->page, (lw_spot){MARGIN_MM, MARGIN_MM}, f->paper.x_mm - 2.0 * MARGIN_MM, 3.6,
+    f->y_mm = lw_sketch_wrap(f->page, (lw_xy_mm){MARGIN_MM, MARGIN_MM}, f->paper.x_mm - 2.0 * MARGIN_MM, 3.6,
                              true, block->words) +
               1.5;
     f->top_mm[0] = f->y_mm;
@@ -174,7 +176,7 @@ static void take(void *context, const lw_block *block) {
 
 static void foot(flow *f, int count, const char *hash) {
   for (int i = 0; i < count; i++) {
-    lw_spot at = {MARGIN_MM, f->paper.y_mm - MARGIN_MM};
+    lw_xy_mm at = {MARGIN_MM, f->paper.y_mm - MARGIN_MM};
     lw_drawing_begin(&f->page[i], LW_ROLE_PARAGRAPH);
     lw_drawing_words(&f->page[i], at, LW_ANCHOR_START, 2.2, "lowwall %s pre-check, page %d of %d. %.8s",
                      LW_VERSION, i + 1, count, hash);
@@ -196,7 +198,7 @@ static bool try_size(flow *f, const char *hash) {
 
 lw_status lw_precheck_pages(const lw_result *result, const char *hash, lw_paper paper,
                             lw_drawing page[LW_PRECHECK_PAGES], int *count, lw_error *error) {
-  static const lw_spot PAPERS[] = {[LW_PAPER_A4] = {210.0, 297.0}, [LW_PAPER_LETTER] = {215.9, 279.4}};
+  static const lw_xy_mm PAPERS[] = {[LW_PAPER_A4] = {210.0, 297.0}, [LW_PAPER_LETTER] = {215.9, 279.4}};
   static const double SIZES_MM[] = {2.6, 2.4, 2.2, 2.0, 1.8, 1.6, 1.45};
   flow f = {.page = page, .result = result, .paper = PAPERS[paper]};
   for (size_t i = 0; i < sizeof SIZES_MM / sizeof *SIZES_MM; i++) {

@@ -11,9 +11,9 @@
 
 static const double CIRCLE_MM = 2.0;
 
-lw_spot lw_sketch_at(const lw_sketch *sketch, double x_m, double y_m) {
-  return (lw_spot){sketch->origin.x_mm + x_m * sketch->mm_per_m,
-                   sketch->origin.y_mm - y_m * sketch->mm_per_m};
+lw_xy_mm lw_sketch_at(const lw_sketch *sketch, double x_m, double y_m) {
+  return (lw_xy_mm){sketch->origin.x_mm + x_m * sketch->mm_per_m,
+                    sketch->origin.y_mm - y_m * sketch->mm_per_m};
 }
 
 double lw_sketch_ground_behind(const lw_sketch *sketch, double x_m) {
@@ -44,18 +44,18 @@ static void take(lw_sketch *sketch, lw_box box) {
   if (sketch->label_count < LW_LABELS_MAX) sketch->label[sketch->label_count++] = box;
 }
 
-static lw_box circle_box(lw_spot at) {
+static lw_box circle_box(lw_xy_mm at) {
   return (lw_box){at.x_mm - CIRCLE_MM, at.y_mm - CIRCLE_MM, at.x_mm + CIRCLE_MM, at.y_mm + CIRCLE_MM};
 }
 
 /* Out from the spot in rings, until a place is found that nothing stands on. */
-static lw_spot free_place(const lw_sketch *sketch, lw_spot at) {
+static lw_xy_mm free_place(const lw_sketch *sketch, lw_xy_mm at) {
   enum { RINGS = 8, WAYS = 12 };
   static const double TURN = 0.52359877559829887; /* a twelfth */
   for (int ring = 0; ring < RINGS; ring++) {
     for (int way = 0; way < (ring ? WAYS : 1); way++) {
       double out = 2.4 * ring;
-      lw_spot spot = {at.x_mm + out * cos(TURN * way + 0.8), at.y_mm - out * sin(TURN * way + 0.8)};
+      lw_xy_mm spot = {at.x_mm + out * cos(TURN * way + 0.8), at.y_mm - out * sin(TURN * way + 0.8)};
       lw_box box = circle_box(spot);
       if (is_free(sketch, &box)) return spot;
     }
@@ -63,12 +63,12 @@ static lw_spot free_place(const lw_sketch *sketch, lw_spot at) {
   return at;
 }
 
-static void circle(lw_drawing *paper, lw_spot at) {
+static void circle(lw_drawing *paper, lw_xy_mm at) {
   enum { SIDES = 24 };
-  lw_spot round[SIDES];
+  lw_xy_mm round[SIDES];
   for (int i = 0; i < SIDES; i++) {
     double turn = 2.0 * 3.14159265358979323846 * i / SIDES;
-    round[i] = (lw_spot){at.x_mm + CIRCLE_MM * cos(turn), at.y_mm + CIRCLE_MM * sin(turn)};
+    round[i] = (lw_xy_mm){at.x_mm + CIRCLE_MM * cos(turn), at.y_mm + CIRCLE_MM * sin(turn)};
   }
   lw_drawing_area(paper, LW_PEN_FINE, LW_FILL_PAPER, round, SIDES);
 }
@@ -80,7 +80,7 @@ void lw_sketch_note(lw_sketch *sketch, double x_m, double y_m, const char *forma
   va_start(arguments, format);
   lw_print_list(note->words, sizeof note->words, format, arguments);
   va_end(arguments);
-  lw_spot at = lw_sketch_at(sketch, x_m, y_m);
+  lw_xy_mm at = lw_sketch_at(sketch, x_m, y_m);
   note->at = free_place(sketch, at);
   note->to = at;
   take(sketch, circle_box(note->at));
@@ -90,16 +90,16 @@ void lw_sketch_note(lw_sketch *sketch, double x_m, double y_m, const char *forma
 static void draw_numbers(lw_sketch *sketch) {
   for (int i = 0; i < sketch->note_count; i++) {
     const lw_note *note = &sketch->note[i];
-    lw_spot leader[] = {note->to, note->at};
+    lw_xy_mm leader[] = {note->to, note->at};
     if (hypot(note->to.x_mm - note->at.x_mm, note->to.y_mm - note->at.y_mm) > 0.1)
       lw_drawing_line(sketch->paper, LW_PEN_FINE, leader, 2);
     circle(sketch->paper, note->at);
-    lw_drawing_words(sketch->paper, (lw_spot){note->at.x_mm, note->at.y_mm + 0.35 * LW_SMALL_MM},
+    lw_drawing_words(sketch->paper, (lw_xy_mm){note->at.x_mm, note->at.y_mm + 0.35 * LW_SMALL_MM},
                      LW_ANCHOR_MIDDLE, LW_SMALL_MM, "%d", i + 1);
   }
 }
 
-void lw_sketch_label(lw_sketch *sketch, lw_spot at, lw_anchor anchor, const char *format, ...) {
+void lw_sketch_label(lw_sketch *sketch, lw_xy_mm at, lw_anchor anchor, const char *format, ...) {
   enum { STEPS = 40 };
   static const double STEP_MM = 0.6, AIR_MM = 0.3;
   char words[160];
@@ -116,13 +116,13 @@ void lw_sketch_label(lw_sketch *sketch, lw_spot at, lw_anchor anchor, const char
     if (is_free(sketch, &box)) break;
   }
   take(sketch, box);
-  lw_spot under[] = {{box.left_mm - AIR_MM, box.top_mm - AIR_MM},
-                     {box.right_mm + AIR_MM, box.top_mm - AIR_MM},
-                     {box.right_mm + AIR_MM, box.bottom_mm + AIR_MM},
-                     {box.left_mm - AIR_MM, box.bottom_mm + AIR_MM}};
+  lw_xy_mm under[] = {{box.left_mm - AIR_MM, box.top_mm - AIR_MM},
+                      {box.right_mm + AIR_MM, box.top_mm - AIR_MM},
+                      {box.right_mm + AIR_MM, box.bottom_mm + AIR_MM},
+                      {box.left_mm - AIR_MM, box.bottom_mm + AIR_MM}};
   lw_drawing_area(sketch->paper, LW_PEN_NONE, LW_FILL_PAPER, under, 4);
-  lw_drawing_words(sketch->paper, (lw_spot){at.x_mm, box.bottom_mm - 0.22 * LW_SMALL_MM}, anchor, LW_SMALL_MM,
-                   "%s", words);
+  lw_drawing_words(sketch->paper, (lw_xy_mm){at.x_mm, box.bottom_mm - 0.22 * LW_SMALL_MM}, anchor,
+                   LW_SMALL_MM, "%s", words);
 }
 
 /* The longest beginning of words, ended at a blank, that fits a width; all of a word that alone does not. */
@@ -138,13 +138,13 @@ static size_t fits(const char *words, double width_mm, double size_mm) {
   }
 }
 
-double lw_sketch_wrap(lw_drawing *paper, lw_spot at, double width_mm, double size_mm, bool bold,
+double lw_sketch_wrap(lw_drawing *paper, lw_xy_mm at, double width_mm, double size_mm, bool bold,
                       const char *words) {
   double line_mm = size_mm * LW_LINE_MM / LW_BODY_MM;
   while (*words != '\0') {
     size_t length = fits(words, bold ? width_mm / 1.15 : width_mm, size_mm);
     at.y_mm += line_mm;
-    lw_drawing_words(paper, (lw_spot){at.x_mm, at.y_mm - 0.28 * size_mm}, LW_ANCHOR_START, size_mm, "%.*s",
+    lw_drawing_words(paper, (lw_xy_mm){at.x_mm, at.y_mm - 0.28 * size_mm}, LW_ANCHOR_START, size_mm, "%.*s",
                      (int)length, words);
     if (bold) lw_drawing_bold(paper);
     words += length;
@@ -153,14 +153,14 @@ double lw_sketch_wrap(lw_drawing *paper, lw_spot at, double width_mm, double siz
   return at.y_mm;
 }
 
-double lw_sketch_legend(lw_sketch *sketch, lw_spot at, double width_mm) {
+double lw_sketch_legend(lw_sketch *sketch, lw_xy_mm at, double width_mm) {
   static const double NUMBER_MM = 5.5, BASE_LINE_MM = LW_SMALL_MM * (LW_LINE_MM / LW_BODY_MM - 0.28);
   draw_numbers(sketch);
   for (int i = 0; i < sketch->note_count; i++) {
-    lw_drawing_words(sketch->paper, (lw_spot){at.x_mm, at.y_mm + BASE_LINE_MM}, LW_ANCHOR_START, LW_SMALL_MM,
+    lw_drawing_words(sketch->paper, (lw_xy_mm){at.x_mm, at.y_mm + BASE_LINE_MM}, LW_ANCHOR_START, LW_SMALL_MM,
                      "%d", i + 1);
     lw_drawing_bold(sketch->paper);
-    at.y_mm = lw_sketch_wrap(sketch->paper, (lw_spot){at.x_mm + NUMBER_MM, at.y_mm}, width_mm - NUMBER_MM,
+    at.y_mm = lw_sketch_wrap(sketch->paper, (lw_xy_mm){at.x_mm + NUMBER_MM, at.y_mm}, width_mm - NUMBER_MM,
                              LW_SMALL_MM, false, sketch->note[i].words);
   }
   return at.y_mm;

@@ -14,7 +14,7 @@ enum { LW_NOTES_MAX = 24, LW_LABELS_MAX = 64, LW_DIMENSIONS_MAX = 12 };
 #define LW_LINE_MM 3.6 /* from line to line */
 
 typedef struct lw_note {
-  lw_spot at, to; /* the number, and what it is about */
+  lw_xy_mm at, to; /* the number, and what it is about */
   char words[160];
 } lw_note;
 
@@ -24,7 +24,7 @@ typedef struct lw_sketch {
   const lw_situation *situation; /* the one that is drawn */
   double mm_per_m;
   int scale;                               /* 1 : scale */
-  lw_spot origin;                          /* the toe on paper */
+  lw_xy_mm origin;                         /* the toe on paper */
   double left_m, right_m, bottom_m, top_m; /* the window */
   double width_mm;
   int note_count, label_count;
@@ -32,7 +32,7 @@ typedef struct lw_sketch {
   lw_box label[LW_LABELS_MAX]; /* taken by words and numbers inside the window */
 } lw_sketch;
 
-lw_spot lw_sketch_at(const lw_sketch *sketch, double x_m, double y_m);
+lw_xy_mm lw_sketch_at(const lw_sketch *sketch, double x_m, double y_m);
 /* y of the ground behind at x, and in front at x. */
 double lw_sketch_ground_behind(const lw_sketch *sketch, double x_m);
 double lw_sketch_ground_front(const lw_sketch *sketch, double x_m);
@@ -44,14 +44,14 @@ void lw_sketch_note(lw_sketch *sketch, double x_m, double y_m, const char *forma
 #endif
     ;
 /* Words in the section, moved down until they meet no others. */
-void lw_sketch_label(lw_sketch *sketch, lw_spot at, lw_anchor anchor, const char *format, ...)
+void lw_sketch_label(lw_sketch *sketch, lw_xy_mm at, lw_anchor anchor, const char *format, ...)
 #if defined(__GNUC__)
     __attribute__((format(printf, 4, 5)))
 #endif
     ;
 
 /* Words broken into lines of a width. gives y below the last line */
-double lw_sketch_wrap(lw_drawing *paper, lw_spot at, double width_mm, double size_mm, bool bold,
+double lw_sketch_wrap(lw_drawing *paper, lw_xy_mm at, double width_mm, double size_mm, bool bold,
                       const char *words);
 
 void lw_sketch_ground(lw_sketch *sketch);
@@ -60,8 +60,8 @@ void lw_sketch_loads(lw_sketch *sketch);
 void lw_sketch_forces(lw_sketch *sketch);
 void lw_sketch_dimensions(lw_sketch *sketch);
 /* The pressure diagram beside or below the section, its axis at x. */
-void lw_sketch_pressure(lw_sketch *sketch, lw_spot foot, double width_mm);
+void lw_sketch_pressure(lw_sketch *sketch, lw_xy_mm foot, double width_mm);
 /* gives y below the legend */
-double lw_sketch_legend(lw_sketch *sketch, lw_spot at, double width_mm);
+double lw_sketch_legend(lw_sketch *sketch, lw_xy_mm at, double width_mm);
 
 #endif

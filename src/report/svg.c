@@ -40,7 +40,7 @@ static void add_style(const lw_mark *mark, lw_text *out) {
 static void add_path(const lw_drawing *drawing, const lw_mark *mark, lw_text *out) {
   lw_text_add(out, "<path d=\"");
   for (size_t i = 0; i < mark->count; i++) {
-    const lw_spot *spot = &drawing->spot[mark->first + i];
+    const lw_xy_mm *spot = &drawing->spot[mark->first + i];
     lw_text_addf(out, "%c%.2f %.2f", i == 0 ? 'M' : 'L', spot->x_mm, spot->y_mm);
   }
   lw_text_add(out, mark->kind == LW_MARK_AREA ? "Z\"" : "\"");
@@ -50,7 +50,7 @@ static void add_path(const lw_drawing *drawing, const lw_mark *mark, lw_text *ou
 
 static void add_words(const lw_drawing *drawing, const lw_mark *mark, lw_text *out) {
   static const char *const ANCHORS[] = {"start", "middle", "end"};
-  lw_spot at = drawing->spot[mark->first];
+  lw_xy_mm at = drawing->spot[mark->first];
   lw_text_addf(out, "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\" text-anchor=\"%s\"%s>", at.x_mm, at.y_mm,
                mark->size_mm, ANCHORS[mark->anchor], mark->bold ? " font-weight=\"bold\"" : "");
   add_escaped(out, drawing->words.data + mark->words);

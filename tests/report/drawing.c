@@ -44,7 +44,7 @@ static void expect_words_apart(const lw_drawing *d, const char *wall) {
 
 static void expect_on_page(const lw_drawing *d, const char *wall) {
   for (size_t i = 0; i < d->spot_count; i++) {
-    const lw_spot *s = &d->spot[i];
+    const lw_xy_mm *s = &d->spot[i];
     bool on =
         s->x_mm > -0.01 && s->x_mm < d->width_mm + 0.01 && s->y_mm > -0.01 && s->y_mm < d->height_mm + 0.01;
     cr_expect(on, "a mark at %.1f, %.1f leaves the page of %.1f by %.1f: %s", s->x_mm, s->y_mm, d->width_mm,
