@@ -67,6 +67,7 @@ void lw_json_sources(json_t *root, const lw_result *result) {
   const lw_bearing_routine *bearing = lw_bearing_routine_of(result->wall.method.bearing);
   json_t *list = lw_json_list(root, "sources");
   note(list, lw_pressure_routine_of(result->wall.method.pressure)->source, "");
+  note(list, lw_loads_source(result), lw_seen_word(LW_MEMORY));
   if (bearing) note(list, bearing->source, "");
   of_checks(list, result);
   for (int i = 0; i < LW_SOIL_MAX; i++) of_soil(list, result, &result->given.soil[i]);

@@ -71,6 +71,8 @@ lw_reason lw_format_answer_reason(const lw_format_answer *answer);
 bool lw_stage_has_loads(const lw_stage *stage);
 /* Formula and such loads together, along the thrust: what the wedge is set beside. */
 double lw_stage_by_formula(const lw_stage *stage);
+/* Whose theory such loads are carried by; "" without them. From memory, all of them. */
+const char *lw_loads_source(const lw_result *result);
 /* "half space", "doubled", "curves"; "uniform", "strip" ... */
 const char *lw_load_theory_word(lw_load_pressure by);
 const char *lw_load_kind_word(lw_load_kind kind);

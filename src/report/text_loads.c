@@ -24,6 +24,13 @@ const char *lw_load_kind_word(lw_load_kind kind) {
   return words[kind];
 }
 
+const char *lw_loads_source(const lw_result *result) {
+  const lw_stage *base = &result->situations.situation[0].base;
+  if (result->situations.count == 0 || !lw_stage_has_loads(base)) return "";
+  return base->elastic_by == LW_LOAD_PRESSURE_CURVES ? "[TERZAGHI1954 curves]"
+                                                     : "[BOUSSINESQ1885 line, strip and point]";
+}
+
 double lw_stage_by_formula(const lw_stage *stage) {
   return stage->formula_kn_per_m + stage->elastic.push_kn_per_m / fmax(cos(stage->thrust.angle_rad), 1e-9);
 }

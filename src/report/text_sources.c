@@ -67,6 +67,7 @@ static void of_soils(const lw_result *result, lw_sources *sources) {
 
 static void of_method(const lw_result *result, lw_sources *sources) {
   note(sources, lw_pressure_routine_of(result->wall.method.pressure)->source, LW_SEEN);
+  note(sources, lw_loads_source(result), LW_MEMORY);
   const lw_bearing_routine *bearing = lw_bearing_routine_of(result->wall.method.bearing);
   if (bearing) note(sources, bearing->source, LW_SEEN);
 }
