@@ -17,7 +17,8 @@ static bool says(lw_text text, const char *words) {
 
 static const lw_result *loaded(const char *more) {
   char items[400];
-  lw_print(items, sizeof items, "%s;load 1 kind=line;load 1 force=3 kN/m;load 1 distance=0.5 m%s", bare, more);
+  lw_print(items, sizeof items, "%s;load 1 kind=line;load 1 force=3 kN/m;load 1 distance=0.5 m%s", bare,
+           more);
   return wall_of(items);
 }
 
