@@ -75,6 +75,7 @@ typedef enum lw_load_pressure {  /* how a load at a distance reaches the wall */
   LW_LOAD_PRESSURE_OWN, LW_LOAD_PRESSURE_HALF_SPACE, LW_LOAD_PRESSURE_DOUBLED, LW_LOAD_PRESSURE_CURVES,
   LW_LOAD_PRESSURE_WEDGE
 } lw_load_pressure;
+typedef enum lw_slip_method { LW_SLIP_BISHOP, LW_SLIP_ORDINARY, LW_SLIP_NOT } lw_slip_method;
 typedef enum lw_crack { LW_CRACK_DRY, LW_CRACK_WET, LW_CRACK_TRIANGLE } lw_crack;
 
 /* A soil as the sheet has it; `soil n ...` and `footing soil ...` share it. */
@@ -166,6 +167,7 @@ typedef struct lw_case {
   lw_words method_format;
   lw_quantity method_seismic_height;
   lw_choice method_passive_by, method_overconsolidation;
+  lw_choice method_slip;
 
   lw_case_order order;
   lw_choice method_load_pressure;

@@ -5,6 +5,7 @@
 #include <lowwall/bearing.h>
 #include <lowwall/elastic.h>
 #include <lowwall/pressure.h>
+#include <lowwall/slip.h>
 
 #ifdef __cplusplus
 extern "C" {
@@ -15,14 +16,14 @@ typedef struct lw_number { double value; bool known; } lw_number;
 
 #define LW_CHECK_KINDS(X) \
   X(SLIDING, "sliding") X(OVERTURNING, "overturning") X(COMPRESSION, "compression") X(BEARING, "bearing") \
-  X(TILTING, "tilting")
+  X(TILTING, "tilting") X(SLIP, "slip")
 typedef enum lw_check_kind {
 #define LW_CHECK_NAME(name, slug) LW_CHECK_##name,
   LW_CHECK_KINDS(LW_CHECK_NAME)
 #undef LW_CHECK_NAME
 } lw_check_kind;
 
-typedef enum lw_at { LW_AT_BASE, LW_AT_PAD, LW_AT_JOINT, LW_AT_CAP } lw_at;
+typedef enum lw_at { LW_AT_BASE, LW_AT_PAD, LW_AT_JOINT, LW_AT_CAP, LW_AT_GROUND } lw_at;
 typedef enum lw_holds { LW_HOLDS, LW_FALLS_SHORT, LW_CANNOT_SHOW } lw_holds;
 
 /* One failure mode at one place: has = resistance / demand, needs = the has required, ratio = has / needs. */
@@ -148,7 +149,7 @@ typedef enum lw_situation_name {
   LW_SITUATION_COUNT
 } lw_situation_name;
 
-enum { LW_CHECK_MAX = 8 + 3 * LW_COURSE_MAX };
+enum { LW_CHECK_MAX = 10 + 3 * LW_COURSE_MAX };
 
 typedef struct lw_situation {
   lw_situation_name name;
@@ -166,6 +167,9 @@ typedef struct lw_situation {
   lw_joint joint[LW_COURSE_MAX];
   int check_count;
   lw_check check[LW_CHECK_MAX];
+  bool slip_known;          /* a circle was searched; slip.status says whether there is an answer */
+  lw_slip slip;
+  const lw_format_row *slip_set; /* a row of the set of factors it was found under; NULL: none */
 } lw_situation;
 
 typedef struct lw_situations {
@@ -194,6 +198,31 @@ typedef struct lw_wall_wind {
   double push_kn_per_m, distance_m;   /* behind the rear of the top */
 } lw_wall_wind;
 
+/* Two walls, one above the other, by the clear distance between them over the height of the lower. */
+typedef enum lw_tier_band {
+  LW_TIER_NONE,         /* no other wall is known */
+  LW_TIER_ALONE,        /* each a wall of its own, apart from a slip */
+  LW_TIER_TOGETHER,     /* the upper one loads the lower one */
+  LW_TIER_ONE_WALL      /* too near for two */
+} lw_tier_band;
+
+typedef struct lw_tier {
+  lw_tier_band band;
+  bool above;             /* the other wall stands above this one */
+  double distance_m;      /* clear, from the back of the lower to the face of the upper */
+  double height_m;        /* of the other wall */
+  double lower_m;         /* height of the lower of the two */
+  double pressure_kpa;    /* of the upper wall and its soil on this one's ground; 0: none */
+} lw_tier;
+
+/* Why a slip of wall and ground is looked for, or is not. */
+typedef enum lw_slip_cause {
+  LW_SLIP_LEVEL_BED,      /* only imported soil on level ground: nothing to slip on */
+  LW_SLIP_GROUND_BEHIND,  /* ground held up */
+  LW_SLIP_SLOPE,          /* the ground behind or in front slopes */
+  LW_SLIP_TIER            /* another wall near */
+} lw_slip_cause;
+
 /* What the situations are run on. */
 typedef struct lw_wall {
   lw_site site;
@@ -204,6 +233,10 @@ typedef struct lw_wall {
   bool people_on_cap;
   lw_wall_wind wind;
   double seismic_horizontal, seismic_vertical;   /* coefficients; both 0: no earthquake is looked at */
+  lw_tier tier;
+  lw_slip_cause slip_cause;
+  double bed_slope_rad;     /* of the ground under a bed that stands on a slope; 0: it does not */
+  bool slip_last;           /* no slip is searched where another check that decides falls short */
 } lw_wall;
 
 /** Site, section and switches of a settled case. */
@@ -223,6 +256,15 @@ void lw_situation_joint(const lw_wall *wall, const lw_tables *tables, const lw_s
  *  in    at   LW_AT_BASE, or LW_AT_PAD where there is one */
 lw_strip lw_situation_strip(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
                             lw_at at);
+
+/** The cross-section that a slip is looked for in, water as in the situation, strengths by the format's.
+ *  in    situation   for its water and kind
+ *  out   ground      for lw_slip_search and lw_slip_of_circle
+ *  note  1 In front of the toe and below the base is the ground under the footing; layers behind end at the
+ *          base. Only embedment that was given is there. Water free in front is left away.
+ *        2 An upper wall is a step of the ground behind, as heavy as the heavier of it and its soil. */
+void lw_situation_slip_ground(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
+                              lw_slip_ground *ground);
 
 /** The check that governs, among those that count in the situations that decide: the least ratio of those
  *  that fall short; if none does, one that cannot be shown; else the least ratio. False: nothing counts. */

@@ -97,7 +97,7 @@ lw_elastic_push lw_elastic_line_push(double force_kn_per_m, double distance_m, d
 /* What the loads of a plane send to it. */
 typedef struct lw_elastic {
   double push_kn_per_m, height_m;     /* all of them, level, above the plane's foot */
-  lw_elastic_push load[LW_LOAD_MAX];  /* each, in the plane's order */
+  lw_elastic_push load[LW_SITE_LOAD_MAX];  /* each, in the plane's order */
 } lw_elastic;
 
 /** Level push of all loads of limited width on a plane: pressure integrated from each load's own level down.

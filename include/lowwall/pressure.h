@@ -51,7 +51,7 @@ typedef struct lw_plane {
   lw_crack crack;
   lw_overconsolidation overconsolidation;   /* how it raises the pressure at rest */
   int load_count;
-  lw_plane_load load[LW_LOAD_MAX];
+  lw_plane_load load[LW_SITE_LOAD_MAX];
   bool along_ground;           /* Rankine: the thrust lies along the ground, wall_friction_rad that angle */
   lw_seismic seismic;              /* all 0: no earthquake */
 } lw_plane;

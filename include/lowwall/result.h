@@ -47,6 +47,11 @@ typedef struct lw_result {
  *  note  allocates nothing, opens nothing, prints nothing */
 lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error);
 
+/** The same, for whoever only asks whether it stands: a slip, the dearest check, is not searched where
+ *  another check that decides falls short already, nor in situations that do not decide.
+ *  note  1 verdict.stands is that of lw_run; what governs may be another check that falls short. */
+lw_status lw_run_stands(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error);
+
 /** The same, recording the working of every step of the mechanics. */
 lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error,
                          const lw_working *working);

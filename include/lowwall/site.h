@@ -30,6 +30,9 @@ typedef struct lw_soil {
   double overconsolidation;                /* 1: never loaded more heavily than now */
 } lw_soil;
 
+/* Those of the sheet, and the wall above. */
+enum { LW_SITE_LOAD_MAX = LW_LOAD_MAX + 1 };
+
 typedef struct lw_site_load {
   lw_load_kind kind;      /* strip, line, point or cap; uniform ones are summed in surcharge_kpa */
   double pressure_kpa;    /* strip */
@@ -38,6 +41,7 @@ typedef struct lw_site_load {
   double near_m, far_m;   /* from the rear of the top of the wall; line and point: both the distance */
   double below_m;         /* of the ground's level there */
   int number;             /* on the sheet, from 1 */
+  bool other_wall;        /* not given as a load: the wall above and what it holds up */
 } lw_site_load;
 
 typedef struct lw_pad {
@@ -60,7 +64,7 @@ typedef struct lw_site {
 
   double surcharge_kpa;
   int load_count;
-  lw_site_load load[LW_LOAD_MAX];
+  lw_site_load load[LW_SITE_LOAD_MAX];
 
   double water_depth_m, front_water_depth_m;
   double overflow_below_top_m;
@@ -104,6 +108,7 @@ typedef struct lw_method {
   lw_passive_by passive_by;
   lw_overconsolidation overconsolidation;
   double seismic_height;             /* share of the plane's height at which what an earthquake adds acts */
+  lw_slip_method slip;
 } lw_method;
 
 /** The site of a settled case.

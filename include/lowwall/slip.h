@@ -20,8 +20,6 @@ enum {
   LW_SLIP_SLICE_MAX = LW_SLIP_STRIP_MAX + 80
 };
 
-typedef enum lw_slip_method { LW_SLIP_BISHOP, LW_SLIP_ORDINARY, LW_SLIP_NOT } lw_slip_method;
-
 typedef struct lw_slip_soil {
   double friction_rad, cohesion_kpa;
   double unit_weight_kn_per_m3, saturated_unit_weight_kn_per_m3;
@@ -76,6 +74,7 @@ typedef struct lw_slip_slice {
   double pore_kpa;             /* u at the middle of its base */
   double tan_friction, cohesion_kpa;
   double weight_y_m;           /* where its weight acts; matters to an earthquake only */
+  double load_kn_per_m, load_y_m;  /* the part of it that may be absent, and where */
 } lw_slip_slice;
 
 typedef struct lw_slip_slices {
@@ -107,7 +106,8 @@ typedef struct lw_slip {
  *          Σ [c b + (W - u b) tan φ]/m_alpha /Σ W sin α, m_alpha = cos α + sin α tan φ/F.
  *        2 An earthquake adds kh W times its arm over R to what drives, and takes kh W sin α off the
  *          ordinary method's normal force.
- *        3 A load on the ground counts only where it drives.
+ *        3 A load on the ground counts only where it drives, and not at all where its friction holds more
+ *          than it drives: the worse of both is taken.
  *  from  [FELLENIUS1936 circle]; [BISHOP1955 simplified]; [WHITMAN1967 m_alpha]; tested by
  *        tests/handbook/slip.csv and tests/checks/slip.c */
 lw_status lw_slip_of_circle(const lw_slip_ground *ground, const lw_slip_circle *circle, int slices,

@@ -8,6 +8,7 @@
  * ends in -times multiplies, its namesake divides; both are printed as their code prints them. */
 #define LW_NEEDS(X)                                                                                          \
   X(SLIDING, "sliding")                                                                                      \
+  X(SLIP, "slip")                                                                                            \
   X(SLIDING_WITH_PASSIVE, "sliding-with-passive")                                                            \
   X(OVERTURNING, "overturning") X(COMPRESSION, "compression") X(BEARING_THEORY, "bearing-theory") X(         \
       BEARING_PRESUMPTIVE, "bearing-presumptive") X(PASSIVE_AS, "passive-as") X(FRICTION, "friction")        \

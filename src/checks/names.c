@@ -41,7 +41,8 @@ const char *lw_situation_kind_slug(lw_situation_kind kind) {
 }
 
 void lw_check_print_at(const lw_check *check, char *out, size_t size) {
-  static const char *const AT[] = {[LW_AT_BASE] = "base", [LW_AT_PAD] = "pad", [LW_AT_CAP] = "cap"};
+  static const char *const AT[] = {[LW_AT_BASE] = "base", [LW_AT_PAD] = "pad", [LW_AT_CAP] = "cap",
+                                   [LW_AT_GROUND] = "ground"};
   if (check->at == LW_AT_JOINT)
     (void)snprintf(out, size, "joint-%d", check->joint);
   else

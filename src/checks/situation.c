@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "situation.h"
+#include "tier.h"
 
 #include <math.h>
 #include <string.h>
@@ -233,6 +234,7 @@ static void start(const lw_situation_plan *plan, lw_situation *situation) {
   situation->joint_count = situation->check_count = 0;
   situation->set = NULL;
   situation->factors = (lw_factors){0};
+  situation->slip_known = false;
 }
 
 /* The ways in which an earthquake may act: weight made lighter or heavier, wet ground with its water or the
@@ -341,6 +343,7 @@ void lw_situations_follow(const lw_wall *wall, const lw_tables *tables, const lw
   follow f = {.wall = wall, .plan = plan, .count = situations->count, .situation = situations->situation};
   lw_format_read(tables, wall->format, &family);
   follow_all(&f, &family);
+  lw_slips_check(wall, &family, situations);
   if (working) tell_pushes(wall, tables, plan, situations, working);
 }
 

@@ -93,6 +93,37 @@ lw_status lw_slip_of_slices(const lw_slip_slices *list, const lw_slip_circle *ci
   return LW_OK;
 }
 
+static void take_off(lw_slip_slices *list, double sign) {
+  for (int i = 0; i < list->count; i++) {
+    lw_slip_slice *s = &list->slice[i];
+    double before = s->weight_kn_per_m,
+           moment = before * s->weight_y_m - sign * s->load_kn_per_m * s->load_y_m;
+    s->weight_kn_per_m -= sign * s->load_kn_per_m;
+    if (s->weight_kn_per_m > 0.0) s->weight_y_m = moment / s->weight_kn_per_m;
+  }
+}
+
+static double factor_of(const lw_slip *slip, lw_slip_method method) {
+  return method == LW_SLIP_ORDINARY ? slip->ordinary : slip->bishop;
+}
+
+lw_status lw_slip_worse(lw_slip_slices *list, const lw_slip_circle *circle, double seismic,
+                        lw_slip_method method, lw_slip *slip) {
+  lw_slip without;
+  bool loaded = false;
+  lw_status status = lw_slip_of_slices(list, circle, seismic, method, slip);
+  for (int i = 0; i < list->count && !loaded; i++) loaded = list->slice[i].load_kn_per_m > 0.0;
+  if (!loaded) return status;
+  take_off(list, 1.0);
+  if (lw_slip_of_slices(list, circle, seismic, method, &without) == LW_OK &&
+      (status != LW_OK || factor_of(&without, method) < factor_of(slip, method))) {
+    *slip = without;
+    return LW_OK;
+  }
+  take_off(list, -1.0);
+  return status;
+}
+
 lw_status lw_slip_of_circle(const lw_slip_ground *ground, const lw_slip_circle *circle, int slices,
                             lw_slip *slip, lw_slip_slices *list) {
   lw_slip_strips strips;
@@ -101,5 +132,5 @@ lw_status lw_slip_of_circle(const lw_slip_ground *ground, const lw_slip_circle *
   if (!lw_slip_clear(ground, circle)) return LW_NO_SOLUTION;
   lw_slip_cut(ground, &strips);
   if (!lw_slip_slice_up(&strips, circle, slices, list)) return LW_NO_SOLUTION;
-  return lw_slip_of_slices(list, circle, ground->seismic_horizontal, LW_SLIP_BISHOP, slip);
+  return lw_slip_worse(list, circle, ground->seismic_horizontal, LW_SLIP_BISHOP, slip);
 }

@@ -36,6 +36,10 @@ double lw_slip_surface(const lw_slip_ground *ground, double x_m, bool from_behin
 bool lw_slip_slice_up(const lw_slip_strips *strips, const lw_slip_circle *circle, int slices,
                       lw_slip_slices *list);
 
+/* The factors with the loads or without them, whichever is worse; the list is left as that has it. */
+lw_status lw_slip_worse(lw_slip_slices *list, const lw_slip_circle *circle, double seismic,
+                        lw_slip_method method, lw_slip *slip);
+
 /* True when the circle passes below wall, pad and ground, and not below the floor. */
 bool lw_slip_clear(const lw_slip_ground *ground, const lw_slip_circle *circle);
 

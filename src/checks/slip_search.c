@@ -7,7 +7,7 @@
  * lies in front, how far its entry lies behind, and how deep it goes between the shallowest that clears wall
  * and ground and the deepest that does not overhang. So no trial is wasted on a circle that cuts the wall. */
 
-enum { EXITS = 7, ENTRIES = 8, DEPTHS = 4, COARSE = 14, FINE = 40, TURNS = 6, STARTS = 2 };
+enum { EXITS = 7, ENTRIES = 8, DEPTHS = 4, COARSE = 14, FINE = 40, TURNS = 6, STARTS = 3 };
 
 typedef struct search {
   const lw_slip_strips *strips;
@@ -73,8 +73,7 @@ static double factor_at(const double *x, const void *context) {
   if (!circle_of(ground, x, &circle)) return INFINITY;
   ++*s->circles;
   if (!lw_slip_slice_up(s->strips, &circle, s->slices, &list)) return INFINITY;
-  if (lw_slip_of_slices(&list, &circle, ground->seismic_horizontal, s->method, s->last) != LW_OK)
-    return INFINITY;
+  if (lw_slip_worse(&list, &circle, ground->seismic_horizontal, s->method, s->last) != LW_OK) return INFINITY;
   return s->method == LW_SLIP_ORDINARY ? s->last->ordinary : s->last->bishop;
 }
 
@@ -82,14 +81,22 @@ typedef struct start {
   double x[3], factor;
 } start;
 
-/* The best of the grid, and the best that lies well away from it. */
+static bool apart(const start *a, const start *b) {
+  return fabs(a->x[0] - b->x[0]) + fabs(a->x[1] - b->x[1]) + 0.5 * fabs(a->x[2] - b->x[2]) > 0.25;
+}
+
+/* The best of the grid, and the best that lie well away from it and from each other. */
 static void keep(start best[STARTS], const start *now) {
-  double apart = fabs(now->x[0] - best[0].x[0]) + fabs(now->x[1] - best[0].x[1]);
-  if (now->factor < best[0].factor) {
-    if (apart > 0.3) best[1] = best[0];
-    best[0] = *now;
-  } else if (apart > 0.3 && now->factor < best[1].factor) {
-    best[1] = *now;
+  start rest = *now;
+  for (int i = 0; i < STARTS && isfinite(rest.factor); i++) {
+    if (!(rest.factor < best[i].factor)) {
+      if (!apart(&rest, &best[i])) return;
+      continue;
+    }
+    start beaten = best[i];
+    best[i] = rest;
+    if (!isfinite(beaten.factor) || !apart(&beaten, &rest)) return;
+    rest = beaten;
   }
 }
 

@@ -115,6 +115,8 @@ static void slice_of(const lw_slip_strips *strips, const lw_slip_strip *at, cons
   if (strips->ground->load_count > 0) load += line_loads(strips->ground, from, to);
   double top = along(&at->soil, share);
   if (slice->sine <= 0.0) load = 0.0;
+  slice->load_kn_per_m = load;
+  slice->load_y_m = top;
   slice->weight_kn_per_m = sum.weight * width + load;
   slice->weight_y_m = slice->weight_kn_per_m > 0.0
                           ? (sum.moment * width + load * top) / slice->weight_kn_per_m

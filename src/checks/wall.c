@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/fence.h>
+#include "tier.h"
 
+#include <lowwall/fence.h>
 #include <math.h>
 
 /* A share is of the weakest soil behind: less friction on the back is the greater push. */
@@ -25,4 +26,6 @@ void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
   if (c->seismic_vertical.origin != LW_ABSENT) wall->seismic_vertical = fabs(c->seismic_vertical.si);
   lw_print(wall->format, sizeof wall->format, "%s",
            c->method_format.origin == LW_ABSENT ? "lowwall" : c->method_format.text);
+  lw_tier_build(c, tables, wall);
+  lw_slip_cause_build(c, tables, wall);
 }

@@ -154,7 +154,8 @@ void lw_water_limits_find(const lw_wall *wall, const lw_tables *tables, const lw
   *limits = (lw_water_limits){.found = true};
   for (int i = 0; i < blocked->check_count; i++) {
     s.check = &blocked->check[i];
-    if (!s.check->counts) continue;
+    /* A slip is searched, and its factor has kinks: no level is told of it. */
+    if (!s.check->counts || s.check->at == LW_AT_GROUND) continue;
     s.contact = (lw_contact_name){s.check->at, s.check->joint};
     if (!scanned || !same_contact(scanned, s.check)) scan(&s, blocked->water_depth_m, &all);
     scanned = s.check;

@@ -8,7 +8,8 @@ static void words_of_base(const lw_check *check, char *out, size_t size) {
                                       [LW_CHECK_OVERTURNING] = "tipping over its toe",
                                       [LW_CHECK_COMPRESSION] = "pressed share of base",
                                       [LW_CHECK_BEARING] = "ground under the base",
-                                      [LW_CHECK_TILTING] = "tipping over its toe"};
+                                      [LW_CHECK_TILTING] = "tipping over its toe",
+                                      [LW_CHECK_SLIP] = "slip of wall and ground"};
   lw_print(out, size, "%s", words[check->kind]);
 }
 
@@ -17,7 +18,8 @@ static void words_of_joint(const lw_check *check, char *out, size_t size) {
                                       [LW_CHECK_OVERTURNING] = "tipping at joint %d",
                                       [LW_CHECK_COMPRESSION] = "pressed share, joint %d",
                                       [LW_CHECK_BEARING] = "pressure in joint %d",
-                                      [LW_CHECK_TILTING] = "tipping at joint %d"};
+                                      [LW_CHECK_TILTING] = "tipping at joint %d",
+                                      [LW_CHECK_SLIP] = "slip through joint %d"};
   lw_print(out, size, words[check->kind], check->joint);
 }
 
@@ -27,6 +29,9 @@ void lw_check_words(const lw_check *check, char *out, size_t size) {
   case LW_AT_BASE: words_of_base(check, out, size); break;
   case LW_AT_PAD: lw_print(out, size, "%s", slides ? "sliding under the pad" : "ground under the pad"); break;
   case LW_AT_JOINT: words_of_joint(check, out, size); break;
+  case LW_AT_GROUND:
+    lw_print(out, size, slides ? "bed sliding downhill" : "slip of wall and ground");
+    break;
   case LW_AT_CAP: lw_print(out, size, "%s", slides ? "cap sliding" : "cap tipping"); break;
   }
 }

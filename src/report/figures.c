@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "figures.h"
+#include "slip.h"
 
 #include <math.h>
 
@@ -30,6 +30,7 @@ void lw_figures_each(const lw_result *result, lw_figure_taker taker, void *conte
   lw_figures_of_wall(&figures);
   lw_figures_of_site(&figures);
   lw_figures_of_influence(&figures);
+  lw_figures_of_tier(&figures);
   for (int i = 0; i < result->situations.count; i++) {
     const lw_situation *situation = &result->situations.situation[i];
     lw_figures below = lw_figures_below(&figures, lw_situation_slug(situation->name));

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "figures.h"
+#include "slip.h"
 
 #include <math.h>
 #include <string.h>
@@ -81,5 +81,8 @@ void lw_figures_of_situation(const lw_figures *figures, const lw_situation *s) {
   lw_figures_of_forces(&pad, &s->pad);
   lw_figures_of_bearing(&pad, s, &s->pad, LW_AT_PAD);
   of_joints(figures, s);
+  lw_figures slip = lw_figures_below(figures, "slip");
+  lw_figures_of_slip(&slip, s);
+  lw_figures_of_slices(&slip, s);
   for (int i = 0; i < s->check_count; i++) lw_figures_of_check(figures, &s->check[i]);
 }

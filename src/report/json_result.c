@@ -50,6 +50,7 @@ lw_status lw_report_json(const lw_result *result, int indent, lw_text *out) {
   lw_json_water(root, result);
   lw_json_trench(root, result);
   lw_json_influence(root, result);
+  lw_json_tier(root, result);
   lw_unchecked_each(result, add_unchecked, lw_json_list(root, "not_checked"));
   lw_json_advice(root, result);
   lw_json_given(root, result);

@@ -107,6 +107,7 @@ static void add_situation(json_t *list, const lw_result *result, const lw_situat
   add_stage(entry, "base", result, &s->base);
   add_stage(entry, "pad", result, &s->pad);
   add_joints(entry, result, s);
+  lw_json_slip(entry, result, s);
   json_t *checks = lw_json_list(entry, "checks");
   for (int i = 0; i < s->check_count; i++) add_check(checks, &s->check[i], s->kind);
 }

@@ -6,7 +6,6 @@
 /* What is not checked stands as plainly as what is. */
 
 static const lw_unchecked always[] = {
-    {"global-slip", "A slip of the whole bank, wall and ground together: NOT CHECKED."},
     {"earthquake", "Earthquake: NOT CHECKED."},
     {"settlement", "Settling, frost, roots and swelling soil: NOT CHECKED."},
     {"ends-and-corners",
@@ -21,9 +20,24 @@ static bool shaken(const lw_result *result) {
   return result->wall.seismic_horizontal > 0.0 || result->wall.seismic_vertical > 0.0;
 }
 
+/* Where only imported soil stands on level ground the joints and the base are what can give way. */
+static void slip(const lw_result *result, lw_unchecked_taker taker, void *context) {
+  bool level = result->wall.slip_cause == LW_SLIP_LEVEL_BED;
+  when(level,
+       &(lw_unchecked){
+           "global-slip",
+           "A slip of the whole bank, wall and ground together: NOT CHECKED. Only imported soil on "
+           "level ground was told of, and no ground that is held up or falls away."},
+       taker, context);
+  when(!level && (result->wall.method.slip == LW_SLIP_NOT || !result->wall.section.known),
+       &(lw_unchecked){"global-slip", "A slip of the whole bank, wall and ground together: NOT CHECKED."},
+       taker, context);
+}
+
 void lw_unchecked_each(const lw_result *result, lw_unchecked_taker taker, void *context) {
   const lw_section *section = &result->wall.section;
   const lw_site *site = &result->wall.site;
+  slip(result, taker, context);
   for (size_t i = 0; i < sizeof always / sizeof *always; i++)
     when(!(shaken(result) && strcmp(always[i].slug, "earthquake") == 0), &always[i], taker, context);
   when(!result->building.studied,

@@ -79,6 +79,7 @@ static void situation(const lw_page *page, const lw_result *result, const lw_sit
   stage(page, result, s, &s->pad, (lw_place){LW_AT_PAD, 0});
   lw_working_joints(page, result, s);
   joint_in_full(page, result, s);
+  lw_working_slip(page, result, s);
   lw_working_checks(page, s);
 }
 

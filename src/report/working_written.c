@@ -136,6 +136,7 @@ static bool written(const lw_page *page, const lw_result *result, const lw_situa
   case LW_CHECK_TILTING: return tipping(page, stage, check);
   case LW_CHECK_COMPRESSION: return pressed(page, stage, check);
   case LW_CHECK_BEARING: return bearing(page, result, s, stage, check);
+  case LW_CHECK_SLIP: return false;
   }
   return false;
 }
@@ -171,7 +172,8 @@ void lw_working_written(const lw_page *page, const lw_result *result, const lw_s
                                       [LW_CHECK_OVERTURNING] = "tipping",
                                       [LW_CHECK_COMPRESSION] = "pressed share",
                                       [LW_CHECK_BEARING] = "ground",
-                                      [LW_CHECK_TILTING] = "tipping"};
+                                      [LW_CHECK_TILTING] = "tipping",
+                                      [LW_CHECK_SLIP] = "slip"};
   for (int i = 0; i < s->check_count; i++) {
     const lw_check *check = &s->check[i];
     if (check->at != place.at || check->joint != place.joint || !check->has.known) continue;

@@ -37,5 +37,6 @@ void lw_method_build(const lw_case *c, lw_method *method) {
       .passive_by = (lw_passive_by)word_of(&c->method_passive_by),
       .overconsolidation = (lw_overconsolidation)word_of(&c->method_overconsolidation),
       .seismic_height = share_or(&c->method_seismic_height, 0.6),
+      .slip = (lw_slip_method)word_of(&c->method_slip),
   };
 }

@@ -95,6 +95,7 @@ static double nearest_load(const lw_facts *f) {
   const lw_load_row *garden = lw_tables_load(f->tables, "garden");
   double least = site->surcharge_kpa > (garden ? garden->value : 0.0) + ROUNDING ? 0.0 : INFINITY;
   for (int i = 0; i < site->load_count; i++) {
+    if (site->load[i].other_wall) continue; /* a tier has reasons of its own */
     least = fmin(least, site->load[i].kind == LW_LOAD_CAP ? 0.0 : site->load[i].near_m);
   }
   return least;

@@ -12,8 +12,8 @@ static lw_status contradicted(const lw_faults *faults, lw_error *error) {
                       lw_fault_slug_name(fault->slug), fault->item, fault->stood, fault->wanted);
 }
 
-lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error,
-                         const lw_working *working) {
+static lw_status run(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error,
+                     const lw_working *working, bool slip_last) {
   lw_case settled = *c; /* also when c is the result's own */
   lw_faults faults = {.count = 0};
   if (!settled.settled && lw_case_settle(tables, &settled, &faults) != LW_OK)
@@ -21,6 +21,7 @@ lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *r
   result->tables = tables;
   result->given = settled;
   lw_wall_build(&settled, tables, &result->wall);
+  result->wall.slip_last = slip_last;
   lw_situations_run(&result->wall, tables, &result->situations, working);
   lw_building_run(&result->given, &result->wall, tables, &result->building);
   lw_narrow_run(&result->given, &result->wall, &result->situations, &result->narrow);
@@ -38,8 +39,17 @@ lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *r
   return LW_OK;
 }
 
+lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error,
+                         const lw_working *working) {
+  return run(c, tables, result, error, working, false);
+}
+
 lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error) {
-  return lw_run_working(c, tables, result, error, NULL);
+  return run(c, tables, result, error, NULL, false);
+}
+
+lw_status lw_run_stands(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error) {
+  return run(c, tables, result, error, NULL, true);
 }
 
 void lw_water_find(lw_result *result, lw_result *scratch) {

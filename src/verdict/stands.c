@@ -68,6 +68,9 @@ static const char *meaning_of(const lw_check *check) {
   case LW_CHECK_TILTING:
     if (moves) return "it would tip";
     break;
+  case LW_CHECK_SLIP:
+    if (moves) return "wall and ground would slip together";
+    break;
   case LW_CHECK_BEARING:
     if (moves) return "the ground is pressed harder than it may be";
     break;

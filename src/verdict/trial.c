@@ -10,11 +10,21 @@ lw_quantity lw_trial_given(lw_kind kind, double si) {
   return (lw_quantity){.si = si, .origin = LW_GIVEN, .kind = kind, .table_row = -1};
 }
 
-bool lw_trial_run(const lw_trial *trial, double value) {
+typedef lw_status (*runner)(const lw_case *, const lw_tables *, lw_result *, lw_error *);
+
+static bool run_by(const lw_trial *trial, double value, runner by) {
   lw_case c = trial->now->given;
   c.settled = false;
   if (!trial->change(trial, value, &c)) return false;
-  return lw_run(&c, trial->now->tables, trial->scratch, NULL) == LW_OK;
+  return by(&c, trial->now->tables, trial->scratch, NULL) == LW_OK;
+}
+
+bool lw_trial_run(const lw_trial *trial, double value) {
+  return run_by(trial, value, lw_run_stands);
+}
+
+bool lw_trial_finish(const lw_trial *trial, double value) {
+  return run_by(trial, value, lw_run);
 }
 
 bool lw_trial_stands(const lw_trial *trial, double value) {

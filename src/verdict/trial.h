@@ -18,6 +18,8 @@ struct lw_trial {
 
 /* Run with the change; false when the case cannot be so. */
 bool lw_trial_run(const lw_trial *trial, double value);
+/* The same in full, to be told of. */
+bool lw_trial_finish(const lw_trial *trial, double value);
 bool lw_trial_stands(const lw_trial *trial, double value);
 /* Values to be tried: from + step, from + 2 step ... from + most x step. */
 typedef struct lw_steps {

@@ -2,6 +2,7 @@
 #include "parts.h"
 
 #include <math.h>
+#include <string.h>
 
 /* Each question in turn; the gravest that is answered yes says what it is, and all that are yes are
  * reasons. */
@@ -20,6 +21,26 @@ static lw_verdict_reason *because(lw_verdict *v, lw_what what, lw_origin origin,
       v, &(lw_because){.answer = LW_ANSWER_WHAT, .origin = origin, .slug = slug, .source = source});
 }
 
+/* What the distance means for the sums. */
+static void tier_band(const lw_facts *f, lw_verdict_reason *r) {
+  const lw_tier *t = &f->wall->tier;
+  size_t used = strlen(r->text), room = sizeof r->text - used;
+  if (t->band == LW_TIER_ONE_WALL)
+    lw_print(r->text + used, room,
+             " Nearer than %.2f m they are one wall %.2f m high, and one that is not checked as two.",
+             lw_facts_threshold(f, "tier-one-wall", 0.6) * t->lower_m,
+             t->height_m + f->height_m[LW_HEIGHT_EXPOSED]);
+  else if (t->band == LW_TIER_TOGETHER && t->above)
+    lw_print(r->text + used, room,
+             " The upper wall and its soil, %.1f kPa from %.2f m back, press on this one's wedge; its outlet "
+             "must not let water out behind this wall.",
+             t->pressure_kpa, t->distance_m);
+  else if (t->band == LW_TIER_TOGETHER)
+    lw_print(r->text + used, room,
+             " This one loads the wall below, which has to be checked with it; its outlet must not let water "
+             "out behind that wall.");
+}
+
 static void tier(const lw_facts *f, lw_verdict *v) {
   if (!f->other_wall_near) return;
   char away[64];
@@ -31,6 +52,7 @@ static void tier(const lw_facts *f, lw_verdict *v) {
            "Another wall stands %s: nearer than %.2f m, twice the height of the lower of the two, so they "
            "act together.",
            away, lw_facts_threshold(f, "tier-apart", 2.0) * f->lower_wall_m);
+  tier_band(f, r);
 }
 
 static void ground_behind(const lw_facts *f, lw_verdict *v) {

@@ -62,8 +62,11 @@ static void expect_no_higher_ratio(const pair *p) {
       const lw_check *x = &a->check[i], *y = &b->check[i];
       char at[32];
       if (!x->ratio.known || !y->ratio.known || a->kind != b->kind) continue;
+      /* More of a fill that is stronger than the ground below may hold a slip more than it drives it. */
+      if (x->kind == LW_CHECK_SLIP && p->raised[0] == 's') continue;
+      double slack = x->kind == LW_CHECK_SLIP ? 1e-2 : 1e-9; /* a search finds the least to 1 % */
       lw_check_print_at(x, at, sizeof at);
-      cr_expect_leq(y->ratio.value, x->ratio.value * (1.0 + 1e-9),
+      cr_expect_leq(y->ratio.value, x->ratio.value * (1.0 + slack),
                     "%s: %s at %s, %s: ratio %.9g, then %.9g: %s", p->raised, lw_check_slug(x->kind), at,
                     lw_situation_slug(a->name), x->ratio.value, y->ratio.value, p->name);
     }

@@ -56,6 +56,10 @@ static void expect_same_checks(const lw_result *a, const lw_result *b, double sh
       const lw_check *x = &p->check[i], *y = &q->check[i];
       cr_expect_eq(x->has.known, y->has.known);
       cr_expect_eq(x->holds, y->holds);
+      if (x->kind == LW_CHECK_SLIP) { /* its least is flat: the circle may lie a little elsewhere */
+        cr_expect(checks_test_near(x->has.value, y->has.value, 1e-4), "slip %d of %d", i, s);
+        continue;
+      }
       cr_expect(checks_test_near(x->demand.value, y->demand.value, share), "demand %d of %d", i, s);
       cr_expect(checks_test_near(x->resistance.value, y->resistance.value, share), "resistance %d of %d", i,
                 s);

@@ -101,7 +101,8 @@ static void number_to_n(char *piece) {
 
 static const char *const contacts[] = {"base", "pad", NULL};
 static const char *const methods[] = {"rankine", "coulomb", NULL};
-static const char *const checks[] = {"sliding", "overturning", "compression", "bearing", "tilting", NULL};
+static const char *const checks[] = {"sliding", "overturning", "compression", "bearing", "tilting", "slip",
+                                     NULL};
 
 static void end_of_check(const char *end, char *out, size_t size) {
   bool demand = strncmp(end, "demand_", 7) == 0, resistance = strncmp(end, "resistance_", 11) == 0;
@@ -118,6 +119,12 @@ static void name_in_situation(const pieces *p, char *out, size_t size) {
     snprintf(out, size, "situations[].%s", p->piece[1]);
   } else if (p->count == 4 && is_one_of(p->piece[2], checks)) {
     end_of_check(p->piece[3], out, size);
+  } else if (strcmp(p->piece[1], "slip") == 0) {
+    bool shown = strncmp(p->piece[2], "shown_", 6) == 0;
+    if (p->count == 4)
+      snprintf(out, size, "situations[].slip.shown[].%s", p->piece[3]);
+    else
+      snprintf(out, size, "%s.slip.%s", shown ? "SITUATION" : "situations[]", p->piece[2]);
   } else if (p->count == 4) {
     snprintf(out, size, "SITUATION.CONTACT.%s.%s",
              profile ? "profile-N"

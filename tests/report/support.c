@@ -67,6 +67,13 @@ static const report_wall walls[] = {
       "load 2 kind=strip", "load 2 pressure=40 kPa", "load 2 near edge=0.9 m", "load 2 far edge=1.5 m",
       "load 2 below ground=0.4 m", "load 3 name=seat", "load 4 name=tank", "load 4 height=0.9 m",
       "load 4 far edge=2 m"}},
+    {"a tier",
+     "ground",
+     {"other wall distance=0.9 m", "other wall height=0.5 m", "other wall side=above"}},
+    {"a bed on a slope", "bed", {"front slope=1:6", "ground slope=1:20"}},
+    {"ordinary slices",
+     "ground",
+     {"method slip=ordinary", "other wall side=below", "other wall distance=0.2 m"}},
     {"a known place", "ground", {"place=new-south-wales", "vehicle access=yes"}},
 };
 

@@ -218,7 +218,8 @@ Test(verdict, a_section_gets_a_wider_base) {
   static const char sheet[] =
       "item,value\nwall kind,section\nwall height,0.9 m\nwall embedment,0.1 m\ntop width,0.3 m\n"
       "base width,0.35 m\nbase friction,0.55\nground slope,0 deg\nvehicle access,no\n"
-      "soil 1 name,clean sand\ndrain outlets,2\nstone width,300 mm\npeople on cap,no\n";
+      "soil 1 name,clean sand\ndrain outlets,2\nstone width,300 mm\npeople on cap,no\n"
+      "footing soil friction angle,33 deg\n";
   cr_assert_eq(lw_sheet_read(sheet, sizeof sheet - 1, &c, &faults), LW_OK, "%s", faults.fault[0].wanted);
   lw_result *result = calloc(1, sizeof *result);
   cr_assert_eq(lw_run(&c, verdict_tables(), result, NULL), LW_OK);

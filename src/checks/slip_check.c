@@ -1,0 +1,135 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "tier.h"
+
+#include <math.h>
+
+/* The check against a slip of wall and ground together, and of a bed down the slope it stands on. */
+
+/* Of several sets of factors the gravest answer stays. True: it is this one. */
+static bool add(const lw_check_context *context, lw_situation *situation, lw_check *check) {
+  check->factored = lw_format_is_partial(context->format, context->kind);
+  lw_format_restrain(context->format, check);
+  for (int i = 0; i < situation->check_count; i++) {
+    lw_check *old = &situation->check[i];
+    if (old->kind != check->kind || old->at != check->at) continue;
+    bool graver = lw_check_graver(check, old);
+    if (graver) *old = *check;
+    return graver;
+  }
+  situation->check[situation->check_count++] = *check;
+  return true;
+}
+
+/* Ground that nothing is known to hold has no answer, and refused fill is refused here as well. */
+static lw_reason refused(const lw_wall *now) {
+  const lw_soil *below = &now->site.footing;
+  if (now->site.backfill_refused) return LW_REASON_REFUSED_BACKFILL;
+  if (now->tier.band == LW_TIER_ONE_WALL) return LW_REASON_ONE_WALL;
+  if (below->friction_rad <= 0.0 && below->cohesion_kpa <= 0.0) return LW_REASON_NO_BEARING_VALUE;
+  return LW_REASON_NONE;
+}
+
+static void weigh(const lw_check_context *context, const lw_slip *slip, lw_check *check) {
+  double has = context->wall->method.slip == LW_SLIP_ORDINARY ? slip->ordinary : slip->bishop;
+  check->demand = lw_known(slip->driving_kn_per_m);
+  check->resistance = lw_known(has * slip->driving_kn_per_m);
+  check->has = lw_known(has);
+  lw_check_weigh(check, context->format->row[LW_NEED_SLIP], context->kind);
+}
+
+static void check_slip(const lw_check_context *context, lw_situation *situation) {
+  lw_check check = {.kind = LW_CHECK_SLIP, .at = LW_AT_GROUND, .unit = "kN/m", .counts = true};
+  const lw_wall *now = context->wall;
+  lw_slip slip;
+  lw_reason reason = refused(now);
+  bool searched = reason == LW_REASON_NONE;
+  if (searched) {
+    lw_slip_ground ground;
+    lw_slip_ground_build(now, &ground);
+    lw_slip_search(&ground, now->method.slip, &slip);
+    reason = slip.status == LW_OK ? LW_REASON_NONE : slip.reason;
+  }
+  if (reason == LW_REASON_NONE) {
+    weigh(context, &slip, &check);
+  } else {
+    lw_check_not_shown(&check, reason);
+    check.counts = context->format->row[LW_NEED_SLIP] != NULL;
+  }
+  if (!add(context, situation, &check) || !searched) return;
+  situation->slip_known = true;
+  situation->slip = slip;
+  situation->slip_set = context->format->any;
+}
+
+/* The bed's weight on its slope, per area of plan; water that stands in it lifts it. */
+static void check_bed(const lw_check_context *context, lw_situation *situation) {
+  lw_check check = {.kind = LW_CHECK_SLIDING, .at = LW_AT_GROUND, .unit = "kPa", .counts = true};
+  const lw_wall *now = context->wall;
+  const lw_site *site = &now->site;
+  double depth = now->section.height_m - site->soil_below_top_m;
+  double wet = fmin(fmax(now->section.height_m - site->water_depth_m, 0.0), depth);
+  double least = site->footing.friction_rad;
+  for (int i = 0; i < site->soil_count; i++) least = fmin(least, site->soil[i].friction_rad);
+  if (site->backfill_refused || depth <= 0.0) return;
+  const lw_soil *fill = &site->soil[0];
+  double weight = fill->unit_weight_kn_per_m3 * (depth - wet) + fill->saturated_unit_weight_kn_per_m3 * wet;
+  lw_slip_soil soil = {.friction_rad = least, .unit_weight_kn_per_m3 = weight / depth};
+  double lifted = site->water_unit_weight_kn_per_m3 * wet;
+  double has = lw_slip_infinite(&soil, now->bed_slope_rad, depth, lifted) *
+               lw_format_times(context->format, context->kind, LW_NEED_SLIDING_RESISTANCE,
+                               LW_NEED_SLIDING_RESISTANCE_TIMES);
+  check.demand = lw_known(weight * sin(now->bed_slope_rad) * cos(now->bed_slope_rad));
+  check.resistance = lw_known(has * check.demand.value);
+  check.has = lw_known(has);
+  lw_check_weigh(&check, context->format->row[LW_NEED_SLIDING], context->kind);
+  (void)add(context, situation, &check);
+}
+
+/* People on the top and a trench change no circle that is not looked at without them. */
+static bool looked_at(lw_situation_name name) {
+  return name == LW_SITUATION_DRAINED || name == LW_SITUATION_OUTLET_BLOCKED ||
+         name == LW_SITUATION_EARTHQUAKE;
+}
+
+static bool looked_for(const lw_wall *wall) {
+  return wall->slip_cause != LW_SLIP_LEVEL_BED && wall->method.slip != LW_SLIP_NOT;
+}
+
+/* Where no set asks anything of a slip it is printed under the first. */
+static bool under(const lw_format_family *family, int set) {
+  int first = -1;
+  for (int i = family->count - 1; i >= 0; i--)
+    if (family->count == 1 || lw_format_asks(&family->set[i])) first = i;
+  return set == first || family->set[set].row[LW_NEED_SLIP] != NULL;
+}
+
+static void check_situation(const lw_wall *wall, const lw_format_family *family, lw_situation *situation,
+                            bool slips) {
+  for (int i = 0; i < family->count; i++) {
+    const lw_format *format = &family->set[i];
+    lw_wall now;
+    if (!under(family, i)) continue;
+    lw_situation_wall(wall, format, situation, &now, NULL);
+    lw_check_context context = {&now, format, situation->kind, isfinite(situation->water_depth_m)};
+    if (now.bed_slope_rad > 0.0) check_bed(&context, situation);
+    if (slips) check_slip(&context, situation);
+  }
+}
+
+void lw_slips_check(const lw_wall *wall, const lw_format_family *family, lw_situations *situations) {
+  for (int i = 0; i < situations->count; i++) {
+    lw_situation *situation = &situations->situation[i];
+    if (!looked_at(situation->name) || !wall->section.known) continue;
+    bool skip = wall->slip_last && (!situation->decides || lw_situations_stand(situations) == LW_FALLS_SHORT);
+    check_situation(wall, family, situation, looked_for(wall) && !skip);
+  }
+}
+
+void lw_situation_slip_ground(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
+                              lw_slip_ground *ground) {
+  lw_format format;
+  lw_wall now;
+  lw_format_read_of(tables, situation->slip_set, &format);
+  lw_situation_wall(wall, &format, situation, &now, NULL);
+  lw_slip_ground_build(&now, ground);
+}

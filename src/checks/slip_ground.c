@@ -1,0 +1,132 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <math.h>
+
+#include "tier.h"
+
+/* The cross-section through wall and ground that circles are drawn in. */
+
+static const double JUST_M = 1e-3;
+static const double REACH_IN_HEIGHTS =
+    4.0; /* of exits and entries: further off no circle was ever critical */
+
+static lw_slip_soil soil_of(const lw_soil *soil, double bottom_y_m) {
+  return (lw_slip_soil){soil->friction_rad, soil->cohesion_kpa, soil->unit_weight_kn_per_m3,
+                        fmax(soil->saturated_unit_weight_kn_per_m3, soil->unit_weight_kn_per_m3), bottom_y_m};
+}
+
+static void corner(lw_slip_ground *g, double x_m, double y_m) {
+  g->corner[g->corner_count++] = (lw_corner){x_m, y_m};
+}
+
+/* In front: down the slope, and over the edge of a wall below. */
+static void front(const lw_wall *wall, double reach_m, lw_slip_ground *g) {
+  double y = wall->section.bearing_embedment_m, fall = tan(wall->site.front_slope_rad), step = 0.0;
+  const lw_tier *tier = &wall->tier;
+  if (tier->band != LW_TIER_NONE && !tier->above) step = tier->height_m;
+  corner(g, -2.0 * reach_m, y - 2.0 * reach_m * fall - step);
+  if (step > 0.0) {
+    corner(g, -tier->distance_m, y - tier->distance_m * fall - step);
+    corner(g, -tier->distance_m, y - tier->distance_m * fall);
+  }
+  corner(g, 0.0, y);
+}
+
+/* Behind: along the slope to the end of its run, and up the face of a wall above. */
+static void behind(const lw_wall *wall, lw_corner from, double reach_m, lw_slip_ground *g) {
+  const lw_site *site = &wall->site;
+  const lw_tier *tier = &wall->tier;
+  bool raised = tier->band != LW_TIER_NONE && tier->above && tier->height_m > 0.0;
+  double rise = tan(site->slope_rad), end = 2.0 * reach_m, run = fmin(site->slope_run_m, end);
+  double at = raised ? fmin(tier->distance_m, end) : end;
+  corner(g, from.x_m, g->corner[g->corner_count - 1].y_m);
+  corner(g, from.x_m, from.y_m);
+  if (run < at) corner(g, from.x_m + run, from.y_m + run * rise);
+  double y = from.y_m + fmin(at, run) * rise;
+  corner(g, from.x_m + at, y);
+  if (!raised) return;
+  g->raised_x_m = from.x_m + at;
+  g->raised_y_m = y;
+  g->raised_kn_per_m3 = tier->pressure_kpa > 0.0 ? tier->pressure_kpa / tier->height_m : 0.0;
+  corner(g, from.x_m + at, y + tier->height_m);
+  if (run > at && run < end) corner(g, from.x_m + run, from.y_m + run * rise + tier->height_m);
+  corner(g, from.x_m + end, from.y_m + run * rise + tier->height_m);
+}
+
+static void layers(const lw_site *site, double height_m, lw_slip_ground *g) {
+  g->soil_count = site->soil_count;
+  for (int i = 0; i < site->soil_count; i++) {
+    bool last = i == site->soil_count - 1;
+    g->soil[i] = soil_of(&site->soil[i], last ? 0.0 : fmax(height_m - site->soil[i].bottom_m, 0.0));
+  }
+  g->below = soil_of(&site->footing, -INFINITY);
+}
+
+/* Behind the wall as it stands there; in front no lower than the base where it seeps under. */
+static void water(const lw_site *site, const lw_section *section, double ground_y_m, lw_slip_ground *g) {
+  double rear = fmin(section->height_m - site->water_depth_m, ground_y_m);
+  double ahead = fmin(section->height_m - site->front_water_depth_m, section->bearing_embedment_m);
+  if (isfinite(rear) && !isfinite(ahead)) ahead = fmin(rear, 0.0);
+  g->water = (lw_slip_water){.front_x_m = 0.0,
+                             .front_y_m = isfinite(ahead) ? ahead : -INFINITY,
+                             .rear_x_m = fmax(section->base_width_m, JUST_M),
+                             .rear_y_m = isfinite(rear) ? rear : ahead,
+                             .unit_weight_kn_per_m3 = site->water_unit_weight_kn_per_m3};
+}
+
+static void load(lw_slip_ground *g, lw_slip_load one) {
+  if (g->load_count < LW_SLIP_LOAD_MAX) g->load[g->load_count++] = one;
+}
+
+static void loads(const lw_site *site, lw_corner from, double middle_m, double reach_m, lw_slip_ground *g) {
+  if (site->surcharge_kpa > 0.0)
+    load(g, (lw_slip_load){from.x_m, from.x_m + 2.0 * reach_m, site->surcharge_kpa, 0.0});
+  for (int i = 0; i < site->load_count; i++) {
+    const lw_site_load *l = &site->load[i];
+    if (l->other_wall) continue;
+    if (l->kind == LW_LOAD_STRIP)
+      load(g, (lw_slip_load){from.x_m + fmax(l->near_m, 0.0), from.x_m + l->far_m, l->pressure_kpa, 0.0});
+    else if (l->kind == LW_LOAD_CAP)
+      load(g, (lw_slip_load){middle_m, middle_m, 0.0, l->force});
+    else
+      load(g, (lw_slip_load){from.x_m + l->near_m, from.x_m + l->near_m, 0.0, l->force});
+  }
+}
+
+/* All of its weight, cap included, spread over its outline. */
+static void body(const lw_section *section, lw_slip_ground *g) {
+  double area;
+  lw_corner at;
+  g->body_count = section->outline_count;
+  for (int i = 0; i < section->outline_count; i++) g->body[i] = section->outline[i];
+  lw_polygon_area(section->outline, section->outline_count, &area, &at);
+  g->body_kn_per_m3 = area > 0.0 ? lw_section_weight(section) / area : 0.0;
+}
+
+static void pad(const lw_site *site, const lw_section *section, lw_slip_ground *g) {
+  double beyond = fmax(0.5 * (site->pad.width_m - section->base_width_m), 0.0);
+  bool there = site->pad.thickness_m > 0.0;
+  g->pad_front_m = there ? -beyond : 0.0;
+  g->pad_rear_m = section->base_width_m + (there ? beyond : 0.0);
+  g->pad_y_m = -site->pad.thickness_m;
+}
+
+void lw_slip_ground_build(const lw_wall *now, lw_slip_ground *g) {
+  const lw_section *section = &now->section;
+  const lw_tier *tier = &now->tier;
+  bool two = tier->band != LW_TIER_NONE;
+  lw_corner crest = lw_section_crest(section);
+  lw_corner from = {fmax(crest.x_m, JUST_M), section->height_m - now->site.soil_below_top_m};
+  double height = section->height_m + now->site.pad.thickness_m + (two ? tier->height_m : 0.0);
+  double reach = REACH_IN_HEIGHTS * height + (two ? tier->distance_m : 0.0);
+  *g = (lw_slip_ground){
+      .floor_y_m = -INFINITY, .raised_x_m = INFINITY, .seismic_horizontal = now->site.seismic.horizontal};
+  front(now, reach, g);
+  behind(now, from, reach, g);
+  layers(&now->site, section->height_m, g);
+  water(&now->site, section, from.y_m, g);
+  loads(&now->site, from, 0.5 * from.x_m, reach, g);
+  body(section, g);
+  pad(&now->site, section, g);
+  double rear = fmax(fmax(lw_section_rear(section, 0.0), g->pad_rear_m), from.x_m);
+  g->box = (lw_slip_box){-reach, fmin(g->pad_front_m, 0.0) - JUST_M, rear + JUST_M, rear + reach};
+}

@@ -1,0 +1,25 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_REPORT_SLIP_H
+#define LOWWALL_REPORT_SLIP_H
+
+#include "figures.h"
+
+/* The worst circle in a few slices, for a student to go through. */
+enum { LW_SLIP_SHOWN = 8 };
+
+/* The circle sliced afresh; false where there is none. */
+bool lw_slip_shown(const lw_result *result, const lw_situation *situation, lw_slip *slip,
+                   lw_slip_slices *list);
+/* What of a slice holds it back by ordinary slices, and what drives it. */
+double lw_slice_driving(const lw_slip_slice *slice);
+double lw_slice_holding(const lw_slip_slice *slice);
+
+void lw_figures_of_slip(const lw_figures *figures, const lw_situation *situation);
+void lw_figures_of_slices(const lw_figures *figures, const lw_situation *situation);
+void lw_figures_of_slice(const lw_figures *figures, const lw_slip_slice *slice);
+void lw_figures_of_tier(const lw_figures *figures);
+
+const char *lw_tier_band_slug(lw_tier_band band);
+const char *lw_slip_method_slug(lw_slip_method method);
+
+#endif
