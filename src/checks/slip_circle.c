@@ -63,11 +63,12 @@ static bool bishop(const lw_slip_slices *list, double driving, double start, lw_
     least = 1.0;
     for (int i = 0; i < list->count; i++) {
       double m_alpha = list->slice[i].cosine + turn[i] * over;
+      if (m_alpha <= 0.0) return false;
       least = m_alpha < least ? m_alpha : least;
       sum += part[i] / m_alpha;
     }
     double next = sum / driving;
-    if (!(next > 0.0) || !isfinite(next) || least <= 0.0) return false;
+    if (!(next > 0.0) || !isfinite(next)) return false;
     bool settled = fabs(next - factor) <= SETTLED * next;
     factor = next;
     if (!settled) continue;
