@@ -54,6 +54,27 @@ static void whole(bench *b, int turn) {
   if (lw_run(&b->given, b->tables, b->result, NULL) == LW_OK) b->sink += b->result->verdict.exit_status;
 }
 
+static void seismic(bench *b, int turn) {
+  double k;
+  lw_wall_angles angles = {0.5, 0.2, 0.0, 0.05 + 1e-9 * turn};
+  if (lw_mononobe_okabe_coefficient(LW_ACTIVE, &angles, 0.1, &k, NULL) == LW_OK) b->sink += k;
+}
+
+static void strip(bench *b, int turn) {
+  lw_elastic_strip load = {.pressure_kpa = 10.0, .near_m = 0.5 + 1e-7 * turn, .far_m = 1.5};
+  b->sink += lw_elastic_strip_kpa(&load, 0.4, LW_ELASTIC_HALF_SPACE);
+}
+
+static void water(bench *b, int turn) {
+  whole(b, turn);
+  lw_water_find(b->result, b->scratch);
+}
+
+static void formats(bench *b, int turn) {
+  whole(b, turn);
+  lw_formats_compare(&b->result->wall, b->tables, &b->result->formats, &b->scratch->situations);
+}
+
 static void remedies(bench *b, int turn) {
   whole(b, turn);
   lw_remedies_find(b->result, b->scratch);
@@ -68,6 +89,19 @@ static double microseconds(bench *b, work f, int turns) {
     best = fmin(best, seconds() - start);
   }
   return best / turns * 1e6;
+}
+
+/* The same wall with one more thing on its sheet. */
+static double changed(bench *b, const char *item) {
+  lw_case plain = b->given;
+  lw_faults *faults = calloc(1, sizeof *faults);
+  b->given.settled = false;
+  bool ready = faults && lw_sheet_override(item, 1, &b->given, faults) == LW_OK &&
+               lw_case_settle(b->tables, &b->given, faults) == LW_OK;
+  double time = ready ? microseconds(b, whole, 200) : NAN;
+  b->given = plain;
+  free(faults);
+  return time;
 }
 
 static bool prepare(bench *b) {
@@ -101,7 +135,19 @@ int main(void) {
       {"Rankine's formula", rankine, 200000},
       {"numerical wedge", wedge, 20000},
       {"one wall, every check and case", whole, 500},
+      {"Mononobe-Okabe's coefficient", seismic, 200000},
+      {"pressure of a strip by elasticity", strip, 200000},
+      {"the water level of every check", water, 20},
+      {"every set of factors on file", formats, 20},
       {"remedies and questions of one wall", remedies, 5},
+  };
+  static const struct {
+    const char *name, *item;
+  } CHANGES[] = {
+      {"... with an earthquake", "seismic horizontal=0.1"},
+      {"... with a storm", "storm rain=50 mm"},
+      {"... with a trench in front", "trench depth=100 mm"},
+      {"... without a search for slips", "method slip=not"},
   };
   static bench b;
   if (!prepare(&b)) return 1;
@@ -110,6 +156,11 @@ int main(void) {
     double time = microseconds(&b, ROWS[i].f, ROWS[i].turns);
     if (i == 0) unit = time;
     printf("  %-36s %10.2f us  %9.1f times Coulomb\n", ROWS[i].name, time, time / unit);
+  }
+  for (size_t i = 0; i < sizeof CHANGES / sizeof CHANGES[0]; i++) {
+    double time = changed(&b, CHANGES[i].item);
+    if (isfinite(time))
+      printf("  %-36s %10.2f us  %9.1f times Coulomb\n", CHANGES[i].name, time, time / unit);
   }
   free(b.tables);
   free(b.result);
