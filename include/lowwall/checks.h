@@ -141,7 +141,8 @@ typedef struct lw_joint {
   X(PEOPLE_SITTING, "people-sitting", "people sitting along the top") \
   X(PEOPLE_LEANING, "people-leaning", "people leaning on the top") \
   X(EARTHQUAKE, "earthquake", "an earthquake, as a steady push") \
-  X(TRENCH, "trench", "a trench open in front of the toe")
+  X(TRENCH, "trench", "a trench open in front of the toe") \
+  X(WIND, "wind", "wind on the fence behind")
 typedef enum lw_situation_name {
 #define LW_SITUATION_NAME(name, slug, sentence) LW_SITUATION_##name,
   LW_SITUATIONS(LW_SITUATION_NAME)

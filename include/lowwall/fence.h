@@ -157,6 +157,7 @@ typedef struct lw_fence_wind {
   lw_number wall_moment_knm_per_m;             /* of the wall's own weight, about its toe */
   double distance_m;                           /* of a fence behind */
   double keep_off_m;                           /* common practice */
+  lw_number clear_m;      /* from here on the drained wedge does not take the push; by lw_fence_clear */
 } lw_fence_wind;
 
 typedef struct lw_fence {
@@ -186,6 +187,13 @@ typedef struct lw_fence {
 void lw_fence_find(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence *fence);
 /** Only the pushes and their ratios, without heights found by root. */
 void lw_fence_weigh(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence *fence);
+
+/** From what distance on the critical wedge of the drained wall does not take the push of the posts.
+ *  in    situations   as run
+ *  out   wind         its clear_m; not known where nothing stands behind, or at rest
+ *  note  1 Some twenty searches of the wedge: once a wall, not in a search over walls.
+ *  from  [COULOMB1776 trial wedge] with a level push on the ground */
+void lw_fence_clear(const lw_situations *situations, lw_fence_wind *wind);
 
 /** Slugs, words and units, for the reports. */
 const char *lw_fence_measure_slug(lw_fence_measure measure);

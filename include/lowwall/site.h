@@ -30,14 +30,15 @@ typedef struct lw_soil {
   double overconsolidation;                /* 1: never loaded more heavily than now */
 } lw_soil;
 
-/* Those of the sheet, and the wall above. */
-enum { LW_SITE_LOAD_MAX = LW_LOAD_MAX + 1 };
+/* Those of the sheet, the wall above, and the posts of a fence in the wind. */
+enum { LW_SITE_LOAD_MAX = LW_LOAD_MAX + 2 };
 
 typedef struct lw_site_load {
   lw_load_kind kind;      /* strip, line, point or cap; uniform ones are summed in surcharge_kpa */
   double pressure_kpa;    /* strip */
   double force;           /* line, cap: kN/m; point: kN, taken whole on the metre of wall in front of it */
   double push;            /* cap: outward at its level, kN/m */
+  double push_kn_per_m;   /* level, towards the wall: of a line, where a post leans on the ground */
   double near_m, far_m;   /* from the rear of the top of the wall; line and point: both the distance */
   double below_m;         /* of the ground's level there */
   int number;             /* on the sheet, from 1 */

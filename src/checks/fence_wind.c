@@ -5,6 +5,9 @@
 
 /* Wind: what a fence was built for, and what it does to the wall below or before it. */
 
+/* How far, in heights, and how finely the end of the wedge is looked for. */
+static const double FARTHEST = 40.0, CLEAR_STEP_M = 0.005, NOTHING_KN_PER_M = 1e-6;
+
 double lw_fence_figure(const lw_tables *tables, const char *slug) {
   const lw_threshold_row *row = lw_tables_fence(tables, slug);
   return row ? row->value : NAN;
@@ -59,6 +62,30 @@ void lw_fence_find_wind(const lw_case *c, const lw_tables *tables, const lw_wall
   if (section->known) wind->wall_moment_knm_per_m = (lw_number){lw_section_moment(section), true};
   wind->distance_m = !wind->on_wall && c->fence_distance.origin != LW_ABSENT ? c->fence_distance.si : 0.0;
   wind->keep_off_m = lw_fence_figure(tables, "keep-off") * section->height_m;
+}
+
+static double thrust_with(lw_plane plane, double push_kn_per_m, double distance_m) {
+  lw_wedge wedge;
+  if (push_kn_per_m > 0.0)
+    plane.load[plane.load_count++] =
+        (lw_plane_load){.near_m = distance_m, .far_m = distance_m, .push_kn_per_m = push_kn_per_m};
+  return lw_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL) == LW_OK ? wedge.thrust_kn_per_m : NAN;
+}
+
+void lw_fence_clear(const lw_situations *situations, lw_fence_wind *wind) {
+  const lw_stage *base = &situations->situation[0].base;
+  wind->clear_m.known = false;
+  if (!wind->present || wind->on_wall || base->status != LW_OK || !base->wedge_known) return;
+  lw_plane plane = base->back.plane;
+  if (plane.load_count >= LW_SITE_LOAD_MAX) return;
+  double alone = thrust_with(plane, 0.0, 0.0), near = 0.0, far = FARTHEST * plane.height_m;
+  if (!(thrust_with(plane, wind->force_kn_per_m, far) <= alone + NOTHING_KN_PER_M)) return;
+  while (far - near > CLEAR_STEP_M) {
+    double middle = 0.5 * (near + far);
+    bool takes = thrust_with(plane, wind->force_kn_per_m, middle) > alone + NOTHING_KN_PER_M;
+    *(takes ? &near : &far) = middle;
+  }
+  wind->clear_m = (lw_number){far, true};
 }
 
 void lw_fence_wind_behind(const lw_case *c, const lw_tables *tables, lw_wall_wind *wind) {

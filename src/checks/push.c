@@ -40,13 +40,50 @@ static double height_together(const lw_method *method, const lw_push *push) {
   return (soil * push->thrust.height_of_action_m + loads * push->elastic.height_m) / (soil + loads);
 }
 
+static void add_to_thrust(lw_thrust *thrust, double force_kn_per_m, double height_m) {
+  double moment = thrust->total_kn_per_m * thrust->height_of_action_m + force_kn_per_m * height_m;
+  thrust->total_kn_per_m += force_kn_per_m;
+  if (thrust->total_kn_per_m > 0.0) thrust->height_of_action_m = moment / thrust->total_kn_per_m;
+}
+
+/* At rest there is no wedge that a level push on the ground could enter: within a line at 45 degrees it is
+ * taken whole, where that line meets the wall. */
+static void push_at_rest(lw_push *push) {
+  const lw_plane *plane = &push->back.plane;
+  for (int i = 0; i < plane->load_count; i++) {
+    double force = plane->load[i].push_kn_per_m, height = plane->height_m - plane->load[i].near_m;
+    if (force > 0.0 && height > 0.0) add_to_thrust(&push->thrust, force, height);
+  }
+}
+
+/* Neither formula nor elasticity knows a level push on the ground: what the wedge has more by it is theirs
+ * too. */
+static void push_by_wedge(lw_push *push) {
+  lw_plane still = push->back.plane;
+  lw_wedge without;
+  bool pushed = false;
+  for (int i = 0; i < still.load_count; i++) {
+    pushed = pushed || still.load[i].push_kn_per_m > 0.0;
+    still.load[i].push_kn_per_m = 0.0;
+  }
+  if (!pushed || lw_wedge_thrust(LW_ACTIVE, &still, &without, NULL, NULL) != LW_OK) return;
+  const lw_wedge *with = &push->wedge;
+  double more = with->thrust_kn_per_m - without.thrust_kn_per_m;
+  if (more <= AGREEMENT * with->thrust_kn_per_m) return;
+  double moment =
+      with->thrust_kn_per_m * with->height_of_action_m - without.thrust_kn_per_m * without.height_of_action_m;
+  add_to_thrust(&push->thrust, more, fmin(fmax(moment / more, 0.0), still.height_m));
+}
+
 /* What the formula says, the loads it leaves to elasticity included, along the thrust: an elastic push is
  * level. The wedge carries the loads itself, so the two are set beside each other and never added. */
 static void recheck(const lw_method *method, const lw_push *like, lw_push *push, const lw_working *working) {
   const lw_plane *plane = &push->back.plane;
   if (method->pressure == LW_PRESSURE_AT_REST || !find_wedge(like, push, working)) return;
   push->wedge_known = true;
-  double wedge = push->wedge.thrust_kn_per_m, formula = push->formula_kn_per_m;
+  bool has_it = method->pressure == LW_PRESSURE_WEDGE && push->elastic_by == LW_LOAD_PRESSURE_WEDGE;
+  if (!has_it) push_by_wedge(push);
+  double wedge = push->wedge.thrust_kn_per_m, formula = push->thrust.total_kn_per_m;
   if (lw_plane_is_plain(plane)) {
     push->faulty = fabs(wedge - formula) > AGREEMENT * fmax(fabs(formula), 1e-9);
     return;
@@ -110,6 +147,7 @@ void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_d
     return;
   }
   push->formula_kn_per_m = push->thrust.total_kn_per_m;
+  if (method->pressure == LW_PRESSURE_AT_REST) push_at_rest(push);
   recheck(method, like, push, working);
   direct(method, push);
 }

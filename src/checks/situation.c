@@ -258,7 +258,8 @@ static int ways_of(const lw_wall *wall, const lw_situation_plan *plan, lw_seismi
 static bool same_push(const lw_format *format, const lw_situation_plan *a, const lw_situation_plan *b) {
   bool same_water = a->water_depth_m <= b->water_depth_m && a->water_depth_m >= b->water_depth_m;
   bool shaken = a->name == LW_SITUATION_EARTHQUAKE || b->name == LW_SITUATION_EARTHQUAKE;
-  return same_water && !shaken && lw_format_same_ground(format, a->kind, b->kind);
+  bool windy = a->name == LW_SITUATION_WIND || b->name == LW_SITUATION_WIND;
+  return same_water && !shaken && !windy && lw_format_same_ground(format, a->kind, b->kind);
 }
 
 /* What all sets of one run of situations share. */

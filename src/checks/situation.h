@@ -27,6 +27,7 @@ bool lw_plan_sitting(const lw_wall *wall, const lw_tables *tables, lw_situation_
 bool lw_plan_leaning(const lw_wall *wall, const lw_tables *tables, lw_situation_plan *plan);
 bool lw_plan_earthquake(const lw_wall *wall, const lw_tables *tables, lw_situation_plan *plan);
 bool lw_plan_trench(const lw_wall *wall, const lw_tables *tables, lw_situation_plan *plan);
+bool lw_plan_wind(const lw_wall *wall, const lw_tables *tables, lw_situation_plan *plan);
 
 /* The wall as it stands in a situation: the water behind it, what is dug away in front, and the strengths of
  * the ground as the format takes them in situations of that kind. */
@@ -35,6 +36,8 @@ void lw_situation_wall(const lw_wall *wall, const lw_format *format, const lw_si
 
 /* What a trench in front takes away from the support of the wall. */
 void lw_trench_open(lw_wall *now);
+/* The posts of a fence behind push the ground. */
+void lw_wind_blow(lw_wall *now);
 
 /* A base, a pad, a joint by its number, or a cap. */
 typedef struct lw_contact_name {

@@ -8,6 +8,7 @@ void lw_situation_wall(const lw_wall *wall, const lw_format *format, const lw_si
   *now = *wall;
   now->site.water_depth_m = situation->water_depth_m;
   now->site.seismic = situation->seismic;
+  if (situation->name == LW_SITUATION_WIND) lw_wind_blow(now);
   if (situation->name == LW_SITUATION_TRENCH) lw_trench_open(now);
   lw_format_apply(format, situation->kind, now, working);
 }

@@ -43,6 +43,7 @@ const char *lw_situation_short(lw_situation_name name) {
                                       [LW_SITUATION_PEOPLE_SITTING] = "people sitting",
                                       [LW_SITUATION_PEOPLE_LEANING] = "people leaning",
                                       [LW_SITUATION_EARTHQUAKE] = "an earthquake",
-                                      [LW_SITUATION_TRENCH] = "trench in front"};
+                                      [LW_SITUATION_TRENCH] = "trench in front",
+                                      [LW_SITUATION_WIND] = "wind on fence"};
   return (size_t)name < LW_SITUATION_COUNT ? words[name] : "";
 }

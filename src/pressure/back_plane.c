@@ -97,6 +97,7 @@ static void loads_build(const lw_site *site, double from_crest_m, lw_plane *plan
         .force_kn_per_m = strip ? 0.0 : load->force,
         .below_m = load->below_m,
         .point = load->kind == LW_LOAD_POINT,
+        .push_kn_per_m = load->push_kn_per_m,
     };
   }
 }

@@ -41,5 +41,6 @@ void lw_figures_each(const lw_result *result, lw_figure_taker taker, void *conte
   lw_figures_of_water(&figures);
   lw_figures_of_trench(&figures);
   lw_figures_of_formats(&figures);
+  lw_figures_of_fence(&figures);
   lw_figures_of_advice(&figures);
 }

@@ -48,6 +48,7 @@ void lw_figures_of_trench(const lw_figures *figures);
 void lw_figures_of_formats(const lw_figures *figures);
 void lw_figures_of_loads(const lw_figures *figures, const lw_stage *stage);
 void lw_figures_of_influence(const lw_figures *figures);
+void lw_figures_of_fence(const lw_figures *figures);
 void lw_figures_of_advice(const lw_figures *figures);
 
 #endif

@@ -36,6 +36,7 @@ void lw_json_method(json_t *root, const lw_result *result);
 void lw_json_sources(json_t *root, const lw_result *result);
 void lw_json_slip(json_t *situation, const lw_result *result, const lw_situation *s);
 void lw_json_tier(json_t *root, const lw_result *result);
+void lw_json_fence(json_t *root, const lw_result *result);
 void lw_json_figures(json_t *root, const lw_result *result);
 
 #endif

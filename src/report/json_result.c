@@ -52,6 +52,7 @@ lw_status lw_report_json(const lw_result *result, int indent, lw_text *out) {
   lw_json_influence(root, result);
   lw_json_tier(root, result);
   lw_unchecked_each(result, add_unchecked, lw_json_list(root, "not_checked"));
+  lw_json_fence(root, result);
   lw_json_advice(root, result);
   lw_json_given(root, result);
   lw_json_format(root, result);

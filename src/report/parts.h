@@ -91,6 +91,7 @@ void lw_text_keep_out(const lw_page *page, const lw_result *result);
 void lw_text_formats(const lw_page *page, const lw_result *result);
 void lw_text_unchecked(const lw_page *page, const lw_result *result);
 void lw_text_remedies(const lw_page *page, const lw_result *result);
+void lw_text_fence(const lw_page *page, const lw_result *result);
 void lw_text_heights(const lw_page *page, const lw_result *result);
 /* The reasons that rest on answers nobody gave, where they did not fit at the head. */
 void lw_text_resting(const lw_page *page, const lw_result *result);

@@ -31,6 +31,7 @@ lw_status lw_report_text(const lw_result *result, const lw_text_style *style, lw
   lw_text_formats(&page, result);
   lw_text_remedies(&page, result);
   lw_text_building(&page, result);
+  lw_text_fence(&page, result);
   lw_text_unchecked(&page, result);
   lw_text_heights(&page, result);
   lw_text_cautions(&page, result);

@@ -112,15 +112,26 @@ static bool fence_carries_soil(const lw_facts *f, lw_finding *found) {
   lw_print(found->detail, sizeof found->detail, "%s",
            found->origin == LW_ASSUMED ? "what closes the bed is not known, so taken as a fence"
                                        : "give the bed a side of its own there");
+  const lw_fence *fence = &f->fence;
+  if (!fence->back || fence->status != LW_OK) return true;
+  const double *ratio = fence->ratio[LW_FENCE_DRY];
+  lw_print(found->detail, sizeof found->detail,
+           "soil over the wind it was built for: boards %.2f, push %.2f, moment at the ground %.2f, at the "
+           "hole's bottom %.2f",
+           ratio[LW_FENCE_BOARD], ratio[LW_FENCE_SHEAR], ratio[LW_FENCE_GROUND], ratio[LW_FENCE_HOLE]);
   return true;
 }
 
 static bool fence_load(const lw_facts *f, lw_finding *found) {
   const lw_quantity *fence = &f->c->fence_height;
-  if (fence->origin == LW_ABSENT || fence->si <= 0.0) return false;
+  if (f->fence_m <= 0.0) return false;
   found->origin = fence->origin;
-  lw_print(found->detail, sizeof found->detail, "%s%.2f m high",
-           fence->origin == LW_ASSUMED ? "not known, so taken as " : "", fence->si);
+  const lw_fence_wind *wind = &f->fence.on;
+  int used = lw_print(found->detail, sizeof found->detail, "%s%.2f m high",
+                      fence->origin == LW_ASSUMED ? "not known, so taken as " : "", fence->si);
+  if (!wind->on_wall && used > 0 && (size_t)used < sizeof found->detail)
+    lw_print(found->detail + used, sizeof found->detail - (size_t)used,
+             ", %.2f m behind the wall, within its height of %.2f m", wind->distance_m, wind->keep_off_m);
   return true;
 }
 

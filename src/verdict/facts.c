@@ -47,16 +47,23 @@ static double natural_height(const lw_case *c, double retained_m) {
   return fmax(cut, fill);
 }
 
+/* A fence that keeps its distance neither loads the wall nor adds to its height. */
+static void fence_gather(lw_facts *f) {
+  lw_fence_weigh(f->c, f->tables, f->wall, &f->fence);
+  const lw_fence_wind *wind = &f->fence.on;
+  bool near = wind->present && (wind->on_wall || wind->distance_m < wind->keep_off_m - ROUNDING);
+  f->fence_m = near ? wind->height_m : 0.0;
+}
+
 static void heights_gather(lw_facts *f) {
   const lw_section *section = &f->wall->section;
   double *h = f->height_m;
-  double fence = f->c->fence_height.origin == LW_ABSENT ? 0.0 : f->c->fence_height.si;
   f->to_pad_m = section->height_m + f->wall->site.pad.thickness_m;
   h[LW_HEIGHT_TOTAL] = section->height_m;
   h[LW_HEIGHT_EXPOSED] = section->height_m - section->embedment_m;
   h[LW_HEIGHT_RETAINED] = fmax(0.0, h[LW_HEIGHT_EXPOSED] - f->wall->site.soil_below_top_m);
   h[LW_HEIGHT_NATURAL] = natural_height(f->c, h[LW_HEIGHT_RETAINED]);
-  h[LW_HEIGHT_FENCE] = h[LW_HEIGHT_EXPOSED] + fence;
+  h[LW_HEIGHT_FENCE] = h[LW_HEIGHT_EXPOSED] + f->fence_m;
   h[LW_HEIGHT_GREATEST] =
       fmax(fmax(f->to_pad_m, h[LW_HEIGHT_EXPOSED]), fmax(h[LW_HEIGHT_RETAINED], h[LW_HEIGHT_NATURAL]));
   double cut = f->c->cut_depth.origin == LW_GIVEN ? f->c->cut_depth.si : 0.0;
@@ -140,6 +147,7 @@ static void place_gather(lw_facts *f) {
 
 void lw_facts_gather(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_facts *facts) {
   *facts = (lw_facts){.c = c, .tables = tables, .wall = wall};
+  fence_gather(facts);
   heights_gather(facts);
   other_wall_gather(facts);
   ground_gather(facts);

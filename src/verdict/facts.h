@@ -2,6 +2,7 @@
 #ifndef LOWWALL_VERDICT_FACTS_H
 #define LOWWALL_VERDICT_FACTS_H
 
+#include <lowwall/fence.h>
 #include <lowwall/verdict.h>
 
 /* What the three answers are reached from: levels and distances, worked out once. */
@@ -22,6 +23,8 @@ typedef struct lw_facts {
   bool loaded;
   bool water_behind, no_way_out;
   bool people_above;
+  lw_fence fence;       /* its pushes and ratios */
+  double fence_m;       /* height of a fence that the wall carries or is too near to; 0: none */
   bool place_known;
   int place_row; /* in tables/limits.csv: the place whose limits apply; "default" when none is on file */
 } lw_facts;

@@ -178,6 +178,7 @@ static bool is_refused(const lw_result *result) {
 
 void lw_remedies_find(lw_result *result, lw_result *scratch) {
   result->remedy_count = 0;
+  lw_fence_clear(&result->situations, &result->fence.on);
   lw_asking_find(result, scratch);
   if (result->verdict.stands == LW_HOLDS || is_refused(result)) return;
   deeper(result, scratch);

@@ -36,24 +36,34 @@ static void refuse_backfill(const lw_facts *f, lw_verdict *v) {
          "The soil behind is refused as backfill: no friction angle may be given for it.");
 }
 
-static void refusals(const lw_facts *f, lw_verdict *v) {
+/* Wind on a fence on the wall, beside what the wall holds by its own weight. */
+static void refuse_fence(const lw_facts *f, lw_verdict *v) {
   const lw_quantity *fence = &f->c->fence_height;
+  const lw_fence_wind *wind = &f->fence.on;
+  char text[480], holds[80] = "";
+  if (wind->wall_moment_knm_per_m.known)
+    lw_print(holds, sizeof holds, ", where its own weight holds %.2f", wind->wall_moment_knm_per_m.value);
+  lw_print(
+      text, sizeof text,
+      "A fence %s%.2f m high%s loads the wall with %.2f kN/m of wind, %.2f kN m/m about its toe%s: a fence "
+      "on a dry wall is not checked further. Give it posts and footings of its own, %.2f m behind or more.",
+      fence->origin == LW_ASSUMED ? "(not known, so taken as there) " : "", fence->si,
+      f->c->fence_place.origin == LW_ASSUMED ? ", taken as on the wall," : "", wind->force_kn_per_m,
+      wind->toe_moment_knm_per_m, holds, wind->keep_off_m);
+  refuse(v, fence->origin == LW_GIVEN ? f->c->fence_place.origin : fence->origin, LW_REASON_FENCE_ON_WALL,
+         text);
+}
+
+static void refusals(const lw_facts *f, lw_verdict *v) {
   if (f->wall->site.backfill_refused) refuse_backfill(f, v);
   if (lw_facts_back_is(f, LW_BACK_BUILDING)) {
-    refuse(v, f->c->site_back.origin, LW_REASON_BUILDING_BEHIND,
-           "A building is to carry the soil, and a building is not a retaining wall: leave a drained gap and "
-           "build a "
-           "fourth side.");
+    refuse(
+        v, f->c->site_back.origin, LW_REASON_BUILDING_BEHIND,
+        "A building is to carry the soil, and a building is not a retaining wall: its wall was not built to "
+        "be bent, soil against it keeps it damp, and termites come in behind it unseen. Build a fourth side "
+        "that stands by itself, with a drained gap and air between it and the building.");
   }
-  if (fence->origin != LW_ABSENT && fence->si > 0.0) {
-    char text[240];
-    lw_print(text, sizeof text,
-             "A fence %s%.2f m high loads the wall with wind, and that is not checked here: give it posts "
-             "and footings "
-             "of its own, clear of the wall.",
-             fence->origin == LW_ASSUMED ? "(not known, so taken as there) " : "", fence->si);
-    refuse(v, fence->origin, LW_REASON_FENCE_ON_WALL, text);
-  }
+  if (f->fence.on.present && f->fence.on.on_wall) refuse_fence(f, v);
 }
 
 /* What a ratio below one means to people; the share in compression and an allowable pressure have margin

@@ -129,6 +129,19 @@ static void slope_under(const lw_facts *f, lw_verdict *v) {
            1.0 / tan(fabs(slope->si)), 1.0 / most);
 }
 
+/* What the soil comes to beside the wind that the fence was built for. */
+static void tell_fence(const lw_fence *fence, lw_verdict_reason *r) {
+  if (!fence->back || fence->status != LW_OK) return;
+  const double *ratio = fence->ratio[LW_FENCE_DRY], *kept = fence->lasting_ratio[LW_FENCE_DRY];
+  lw_print(
+      r->text, sizeof r->text,
+      "A fence closes the bed, and its posts were not made to carry soil: %.2f m of it comes to %.2f of the "
+      "wind it was built for on the boards, %.2f in push, %.2f in moment at the ground (%.2f of what is "
+      "kept for good) and %.2f at the bottom of the hole. Build a fourth side, clear of it.",
+      fence->bed.height_m, ratio[LW_FENCE_BOARD], ratio[LW_FENCE_SHEAR], ratio[LW_FENCE_GROUND],
+      kept[LW_FENCE_GROUND], ratio[LW_FENCE_HOLE]);
+}
+
 static void back_of_bed(const lw_facts *f, lw_verdict *v) {
   lw_origin origin = f->c->site_back.origin;
   const char *unknown =
@@ -138,7 +151,7 @@ static void back_of_bed(const lw_facts *f, lw_verdict *v) {
     if (r)
       lw_print(r->text, sizeof r->text,
                "A building closes the bed, and a building is not a retaining wall: "
-               "leave a drained gap and build a fourth side.");
+               "leave a gap with drainage and air, and build a fourth side that stands by itself.");
   } else if (lw_facts_back_is(f, LW_BACK_FENCE)) {
     lw_verdict_reason *r = because(v, LW_WHAT_BED_AGAINST_FENCE, origin, "back-is-fence", HERE);
     if (r)
@@ -147,6 +160,7 @@ static void back_of_bed(const lw_facts *f, lw_verdict *v) {
                "build a fourth side.",
                unknown);
     if (r && !unknown[0]) r->text[0] = 'A';
+    if (r) tell_fence(&f->fence, r);
   }
 }
 

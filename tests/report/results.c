@@ -11,7 +11,7 @@
 
 /* docs/results.md and the JSON hold the same keys. A key of the document is the first cell of a row. */
 
-enum { KEYS_MAX = 600, KEY_BYTES = 96 };
+enum { KEYS_MAX = 1000, KEY_BYTES = 96 };
 
 typedef struct keys {
   int count;
@@ -53,6 +53,26 @@ static void meet(keys *all, const char *key, const char *said) {
   if (at >= 0) all->met[at] = true;
 }
 
+/* In the document "fence.board.ratio" is "fence.MEASURE.ratio", "fence.wind_post.has" is
+ * "fence.LOAD_post.has". */
+static void name_of_fence(char *key, size_t size) {
+  static const char *const measures[] = {"board", "shear", "ground", "hole"};
+  static const char fence[] = "fence.", end[] = "_post";
+  char rest[128];
+  if (strncmp(key, fence, sizeof fence - 1) != 0) return;
+  const char *part = key + sizeof fence - 1;
+  size_t length = strcspn(part, ".");
+  bool load = length > sizeof end - 1 && strncmp(part + length - (sizeof end - 1), end, sizeof end - 1) == 0;
+  snprintf(rest, sizeof rest, "%s", part + length);
+  for (size_t i = 0; i < sizeof measures / sizeof measures[0]; i++) {
+    if (strlen(measures[i]) != length || strncmp(part, measures[i], length) != 0) continue;
+    char *unit = strstr(rest, "_k");
+    if (unit != NULL) snprintf(unit, sizeof rest - (size_t)(unit - rest), "_UNIT");
+    snprintf(key, size, "fence.MEASURE%s", rest);
+  }
+  if (load) snprintf(key, size, "fence.LOAD_post%s", rest);
+}
+
 /* The items of a sheet stand for each other, and so do base and pad. */
 static void meet_path(void *context, const json_t *parent, const char *path, const json_t *value) {
   static const char given[] = "given.", pad[] = "situations[].pad.";
@@ -68,6 +88,7 @@ static void meet_path(void *context, const json_t *parent, const char *path, con
   } else {
     snprintf(key, sizeof key, "%s", path);
   }
+  name_of_fence(key, sizeof key);
   meet(context, key, path);
 }
 
@@ -170,6 +191,7 @@ static void name_figure(const char *key, char *out, size_t size) {
 static void meet_figure(void *context, const lw_figure *figure) {
   char key[256];
   name_figure(figure->key, key, sizeof key);
+  name_of_fence(key, sizeof key);
   meet(context, key, figure->key);
 }
 

@@ -74,6 +74,11 @@ static const report_wall walls[] = {
     {"ordinary slices",
      "ground",
      {"method slip=ordinary", "other wall side=below", "other wall distance=0.2 m"}},
+    {"fence at the back",
+     "bed",
+     {"site back=fence", "fence height=1.8 m", "fence place=behind", "fence distance=0.7 m",
+      "post section=100 mm"}},
+    {"fence on the wall", "bed", {"site back=fence", "fence height=1.2 m", "ground slope=5 deg"}},
     {"a known place", "ground", {"place=new-south-wales", "vehicle access=yes"}},
 };
 

@@ -31,6 +31,11 @@ const char *const wall_sorts[] = {
     "wall height=1100 mm;wall embedment=100 mm;wall kind=section;base width=930 mm;top width=390 mm;"
     "wall unit weight=22.9 kN/m3;soil 1 friction angle=33 deg;ground slope=7 deg;method format=en1997-da1;"
     "method bearing=en1997;footing soil friction angle=29 deg;method passive=20 %",
+    "wall height=570 mm;block height=190 mm;wall embedment=0 mm;block depth=311 mm;site behind=bed;"
+    "site back=fence;"
+    "fence height=1.7 m;fence place=behind;fence distance=0.43 m;wind exposure=ordinary;post section=90 mm",
+    "wall height=570 mm;block height=190 mm;wall embedment=0 mm;block depth=311 mm;fence height=1.7 m;"
+    "wind pressure=0.62 kPa",
     NULL};
 
 static const lw_tables *tables(void) {
