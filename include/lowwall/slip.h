@@ -30,7 +30,8 @@ typedef struct lw_slip_soil {
 typedef struct lw_slip_load { double from_x_m, to_x_m, pressure_kpa, force_kn_per_m; } lw_slip_load;
 
 /* The water's surface: level up to the front, straight from there to the rear, level behind. It presses in
- * the pores as deep as a point lies below it. -INFINITY: no water on that side. */
+ * the pores as deep as a point lies below it, or below the ground where that is lower. -INFINITY: no water on
+ * that side. */
 typedef struct lw_slip_water {
   double front_x_m, front_y_m, rear_x_m, rear_y_m, unit_weight_kn_per_m3;
 } lw_slip_water;

@@ -6,7 +6,7 @@
 /* The factors of one circle. */
 
 enum { ITERATIONS = 100 };
-static const double SETTLED = 1e-8, LEAST_M_ALPHA = 0.2, TOUCH_M = 1e-7;
+static const double SETTLED = 1e-7, LEAST_M_ALPHA = 0.2, TOUCH_M = 1e-7;
 
 static bool below(const lw_slip_circle *circle, double x_m, double y_m) {
   if (x_m <= circle->exit_x_m || x_m >= circle->entry_x_m) return true;
@@ -108,16 +108,27 @@ static double factor_of(const lw_slip *slip, lw_slip_method method) {
   return method == LW_SLIP_ORDINARY ? slip->ordinary : slip->bishop;
 }
 
+/* Whether the loads hold more than F times what they drive; then it is worse without them. */
+static bool loads_help(const lw_slip_slices *list, double factor, lw_slip_method method) {
+  double helps = 0.0;
+  for (int i = 0; i < list->count; i++) {
+    const lw_slip_slice *s = &list->slice[i];
+    if (s->load_kn_per_m <= 0.0) continue;
+    double normal =
+        method == LW_SLIP_ORDINARY ? s->cosine : 1.0 / (s->cosine + s->sine * s->tan_friction / factor);
+    helps += s->load_kn_per_m * (normal * s->tan_friction - factor * s->sine);
+  }
+  return helps > 0.0;
+}
+
 lw_status lw_slip_worse(lw_slip_slices *list, const lw_slip_circle *circle, double seismic,
                         lw_slip_method method, lw_slip *slip) {
   lw_slip without;
-  bool loaded = false;
   lw_status status = lw_slip_of_slices(list, circle, seismic, method, slip);
-  for (int i = 0; i < list->count && !loaded; i++) loaded = list->slice[i].load_kn_per_m > 0.0;
-  if (!loaded) return status;
+  if (status != LW_OK || !loads_help(list, factor_of(slip, method), method)) return status;
   take_off(list, 1.0);
   if (lw_slip_of_slices(list, circle, seismic, method, &without) == LW_OK &&
-      (status != LW_OK || factor_of(&without, method) < factor_of(slip, method))) {
+      factor_of(&without, method) < factor_of(slip, method)) {
     *slip = without;
     return LW_OK;
   }

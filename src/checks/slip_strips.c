@@ -67,6 +67,10 @@ static void strip_of(const lw_slip_ground *ground, double from_m, double to_m, l
   strip->raised = middle > ground->raised_x_m;
   strip->pressure_kpa = pressure_on(ground, middle);
   body_of(ground, strip);
+  if (strip->has_body) return;
+  /* Water does not stand above ground that falls away below its level: it runs off. */
+  strip->water.start = fmin(strip->water.start, strip->soil.start);
+  strip->water.end = fmin(strip->water.end, strip->soil.end);
 }
 
 typedef struct cuts {

@@ -171,6 +171,15 @@ Test(checks, slip_monotony) {
   cr_expect_lt(now * 1.05, searched(&stiff, LW_SLIP_BISHOP));
 }
 
+/* Water level with the toe does not stand above a slope that falls away from it. */
+Test(checks, slip_water_runs_off_a_falling_front) {
+  lw_slip_ground g = wall_of(0.6, -0.5, -0.5), wet = wall_of(0.6, 0.0, 0.0);
+  g.corner[0].y_m = wet.corner[0].y_m = -1.2;
+  double dry = searched(&g, LW_SLIP_BISHOP), level = searched(&wet, LW_SLIP_BISHOP);
+  cr_expect_lt(level, dry);
+  cr_expect_lt(0.5 * dry, level, "%g and %g", level, dry);
+}
+
 /* Scaled in length with cohesion alike, the factor stays. */
 Test(checks, slip_scale) {
   lw_slip_ground g = wall_of(0.5, 0.0, 0.6), big = g;
