@@ -2,22 +2,16 @@
 #ifndef LOWWALL_CLI_CHECK_H
 #define LOWWALL_CLI_CHECK_H
 
-#include "input.h"
+#include "one_wall.h"
 
 /* What `lowwall check` was asked. */
 typedef struct lw_check_asked {
+  lw_wall_asked wall;
   bool working, json;
   bool all_formats;                /* --format all */
   const char *format;              /* as given, or NULL */
   char format_item[128];
-  const char *tables, *output;
-  const char *sheet;               /* NULL: items alone make the wall */
-  int item_count;
-  char **item;
 } lw_check_asked;
-
-/* The items of the command line into a case, faults noted. */
-void lw_check_override(const lw_check_asked *asked, lw_case *c, lw_faults *faults);
 
 /* Many walls, a row each. The input holds its first block; header_faults those of the command line.
  * gives the exit status */

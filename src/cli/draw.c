@@ -65,10 +65,6 @@ static int read_options(int argc, char **argv, draw_asked *asked) {
     if (!well) return LW_EXIT_BAD_INPUT + 1;
   }
   bool well = take_width(asked) && lw_wall_take_arguments(argc, argv, optind, &asked->wall);
-  if (well && lw_wall_eats_its_sheet(&asked->wall))
-    return lw_cli_refuse("draw", "bad-option: %.200s is the sheet itself; give the output another name",
-                         asked->wall.output) +
-           1;
   return well ? 0 : LW_EXIT_BAD_INPUT + 1;
 }
 
@@ -102,9 +98,10 @@ int lw_cli_draw(int argc, char **argv) {
   draw_asked asked = {.wall = {.command = "draw"}};
   int ended = read_options(argc, argv, &asked), exit_status = LW_EXIT_OTHER;
   if (ended > 0) return ended - 1;
-  lw_one_wall *wall = lw_wall_run(&asked.wall, &exit_status);
+  lw_one_wall *wall = lw_wall_open(&asked.wall, &exit_status);
   if (wall == NULL) return exit_status;
-  exit_status = draw(&asked, &wall->result);
-  lw_wall_free(wall);
+  ended = lw_wall_run(&asked.wall, wall);
+  exit_status = ended > 0 ? ended - 1 : draw(&asked, &wall->result);
+  lw_wall_close(wall);
   return exit_status;
 }

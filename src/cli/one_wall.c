@@ -40,16 +40,8 @@ static bool take(char *argument, lw_wall_asked *asked) {
   return asked->sheet == argument;
 }
 
-bool lw_wall_take_arguments(int argc, char **argv, int first, lw_wall_asked *asked) {
-  asked->item = argv + first;
-  for (int i = first; i < argc; i++)
-    if (!take(argv[i], asked)) return false;
-  if (asked->sheet != NULL || asked->item_count > 0) return true;
-  lw_cli_refuse(asked->command, "bad-option: a sheet is wanted, or items as in 'wall height=600 mm'");
-  return false;
-}
-
-bool lw_wall_eats_its_sheet(const lw_wall_asked *asked) {
+/* Would the output take the place of the sheet it is made from? */
+static bool eats_its_sheet(const lw_wall_asked *asked) {
   struct stat in, out;
   if (asked->sheet == NULL || asked->output == NULL || strcmp(asked->output, "-") == 0) return false;
   int known = strcmp(asked->sheet, "-") == 0 ? fstat(STDIN_FILENO, &in) : stat(asked->sheet, &in);
@@ -57,46 +49,44 @@ bool lw_wall_eats_its_sheet(const lw_wall_asked *asked) {
   return S_ISREG(out.st_mode) && in.st_dev == out.st_dev && in.st_ino == out.st_ino;
 }
 
-/* gives 0 to go on, else the exit status + 1 */
-static int read_sheet(const lw_wall_asked *asked, lw_one_wall *wall) {
-  lw_text bytes = {0};
-  if (lw_input_open(&wall->input, asked->sheet, &wall->faults) != LW_OK)
-    return lw_cli_print_faults(&wall->faults) + 1;
-  if (lw_sheet_is_schedule(wall->input.block, wall->input.length))
-    return lw_cli_refuse(asked->command, "bad-option: %.200s is a schedule; this is for one wall",
-                         asked->sheet) +
-           1;
-  lw_status status = lw_input_rest(&wall->input, &bytes, &wall->faults);
-  if (status == LW_OK)
-    lw_sheet_read(bytes.data != NULL ? bytes.data : "", bytes.length, &wall->c, &wall->faults);
-  lw_text_free(&bytes);
-  if (status == LW_NO_MEMORY) return lw_cli_no_memory() + 1;
-  return status == LW_OK ? 0 : lw_cli_print_faults(&wall->faults) + 1;
+bool lw_wall_take_arguments(int argc, char **argv, int first, lw_wall_asked *asked) {
+  asked->item = argv + first;
+  for (int i = first; i < argc; i++)
+    if (!take(argv[i], asked)) return false;
+  if (asked->sheet == NULL && asked->item_count == 0)
+    lw_cli_refuse(asked->command, "bad-option: a sheet is wanted, or items as in 'wall height=600 mm'");
+  else if (eats_its_sheet(asked))
+    lw_cli_refuse(asked->command, "bad-option: %.200s is the sheet itself; give the output another name",
+                  asked->output);
+  else
+    return true;
+  return false;
 }
 
-/* The same: from nothing to a result. */
-static int run(const lw_wall_asked *asked, lw_one_wall *wall) {
-  lw_error error = {0};
-  if (asked->sheet == NULL)
-    lw_print(wall->faults.file, sizeof wall->faults.file, "lowwall %s", asked->command);
-  int ended = asked->sheet != NULL ? read_sheet(asked, wall) : 0;
-  if (ended > 0) return ended;
-  for (int i = 0; i < asked->item_count; i++)
-    lw_sheet_override(asked->item[i], i + 1, &wall->c, &wall->faults);
-  lw_case_settle(wall->tables, &wall->c, &wall->faults);
-  if (wall->faults.count > 0) return lw_cli_print_faults(&wall->faults) + 1;
-  if (lw_run(&wall->c, wall->tables, &wall->result, &error) == LW_OK) return 0;
-  return lw_cli_refuse(asked->command, "%s: %s", lw_status_slug(error.status), error.text) + 1;
+void lw_wall_override(const lw_wall_asked *asked, lw_case *c, lw_faults *faults) {
+  for (int i = 0; i < asked->item_count; i++) lw_sheet_override(asked->item[i], i + 1, c, faults);
 }
 
-void lw_wall_free(lw_one_wall *wall) {
+void lw_wall_close(lw_one_wall *wall) {
   if (wall == NULL) return;
   lw_input_close(&wall->input);
   free(wall->tables);
   free(wall);
 }
 
-lw_one_wall *lw_wall_run(const lw_wall_asked *asked, int *exit_status) {
+/* gives 0 to go on, else the exit status + 1 */
+static int open_sheet(const lw_wall_asked *asked, lw_one_wall *wall) {
+  if (asked->sheet == NULL) {
+    lw_print(wall->faults.file, sizeof wall->faults.file, "lowwall %s", asked->command);
+    return 0;
+  }
+  if (lw_input_open(&wall->input, asked->sheet, &wall->faults) != LW_OK)
+    return lw_cli_print_faults(&wall->faults) + 1;
+  wall->many = lw_sheet_is_schedule(wall->input.block, wall->input.length);
+  return 0;
+}
+
+lw_one_wall *lw_wall_open(const lw_wall_asked *asked, int *exit_status) {
   lw_tables *tables = lw_cli_tables(asked->tables, exit_status);
   if (tables == NULL) return NULL;
   lw_one_wall *wall = calloc(1, sizeof *wall);
@@ -106,9 +96,33 @@ lw_one_wall *lw_wall_run(const lw_wall_asked *asked, int *exit_status) {
     return NULL;
   }
   wall->tables = tables;
-  int ended = run(asked, wall);
+  int ended = open_sheet(asked, wall);
   if (ended == 0) return wall;
   *exit_status = ended - 1;
-  lw_wall_free(wall);
+  lw_wall_close(wall);
   return NULL;
+}
+
+static int read_rest(const lw_wall_asked *asked, lw_one_wall *wall) {
+  lw_text bytes = {0};
+  if (wall->many)
+    return lw_cli_refuse(asked->command, "bad-option: %.200s is a schedule; this is for one wall",
+                         asked->sheet) + 1;
+  lw_status status = lw_input_rest(&wall->input, &bytes, &wall->faults);
+  if (status == LW_OK)
+    lw_sheet_read(bytes.data != NULL ? bytes.data : "", bytes.length, &wall->c, &wall->faults);
+  lw_text_free(&bytes);
+  if (status == LW_NO_MEMORY) return lw_cli_no_memory() + 1;
+  return status == LW_OK ? 0 : lw_cli_print_faults(&wall->faults) + 1;
+}
+
+int lw_wall_run(const lw_wall_asked *asked, lw_one_wall *wall) {
+  lw_error error = {0};
+  int ended = asked->sheet != NULL ? read_rest(asked, wall) : 0;
+  if (ended > 0) return ended;
+  lw_wall_override(asked, &wall->c, &wall->faults);
+  (asked->settle ? asked->settle : lw_case_settle)(wall->tables, &wall->c, &wall->faults);
+  if (wall->faults.count > 0) return lw_cli_print_faults(&wall->faults) + 1;
+  if (lw_run(&wall->c, wall->tables, &wall->result, &error) == LW_OK) return 0;
+  return lw_cli_refuse(asked->command, "%s: %s", lw_status_slug(error.status), error.text) + 1;
 }

@@ -6,35 +6,40 @@
 
 #include "input.h"
 
-/* What the commands about one wall have in common: a sheet, items that override it, tables of one's own. */
+/* What the commands about a wall have in common: a sheet, items that override it, tables of one's own. */
 typedef struct lw_wall_asked {
   const char *command;             /* "draw": for messages */
   const char *tables, *output;
   const char *sheet;               /* NULL: items alone make the wall */
   int item_count;
   char **item;                     /* "wall height=1.2 m" */
+  /* What fills in what was left out; NULL: lw_case_settle. */
+  lw_status (*settle)(const lw_tables *tables, lw_case *c, lw_faults *faults);
 } lw_wall_asked;
 
-/* Sort what is left of the command line into sheet and items; the items take its place.
- * in    first   the index in argv of what is left
- * false after saying what is wrong */
+/* Sort what is left of the command line, from the argument first on, into sheet and items; the items take its
+ * place. false after saying what is wrong, also when the output would take the place of the sheet. */
 bool lw_wall_take_arguments(int argc, char **argv, int first, lw_wall_asked *asked);
 
-/* Would the output take the place of the sheet it is made from? */
-bool lw_wall_eats_its_sheet(const lw_wall_asked *asked);
+/* The items of the command line into a case, faults noted. */
+void lw_wall_override(const lw_wall_asked *asked, lw_case *c, lw_faults *faults);
 
 /* All that one wall needs, too big for a stack. */
 typedef struct lw_one_wall {
   lw_tables *tables;
   lw_faults faults;
-  lw_input input;
+  lw_input input;                  /* holds the first block */
+  bool many;                       /* the sheet is a schedule */
   lw_case c;
   lw_result result, scratch;
 } lw_one_wall;
 
-/* Read, settle and run. gives NULL after saying why, with the exit status to end with; else the wall, to be
- * given up with lw_wall_free */
-lw_one_wall *lw_wall_run(const lw_wall_asked *asked, int *exit_status);
-void lw_wall_free(lw_one_wall *wall);
+/* The tables, and the sheet as far as it takes to tell one wall from many. gives NULL after saying why, with
+ * the exit status to end with; else the wall, to be given up with lw_wall_close */
+lw_one_wall *lw_wall_open(const lw_wall_asked *asked, int *exit_status);
+void lw_wall_close(lw_one_wall *wall);
+
+/* Read the rest, settle and run. gives 0, or after saying why the exit status + 1 */
+int lw_wall_run(const lw_wall_asked *asked, lw_one_wall *wall);
 
 #endif

@@ -1,12 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <getopt.h>
 #include <stdlib.h>
-#include <string.h>
 
 #include <lowwall/report.h>
 
-#include "check.h"
 #include "cli.h"
+#include "one_wall.h"
 #include "output.h"
 
 /* `lowwall order` and `lowwall pegs`: two pages of the same order. */
@@ -36,39 +35,10 @@ static const char options_help[] =
     "else.\n";
 
 typedef struct asked {
-  const char *command;
+  lw_wall_asked wall;
   lw_order_page page;
   bool csv, json;
-  const char *tables, *output;
-  lw_check_asked items;
 } asked;
-
-typedef struct work {
-  lw_faults faults;
-  lw_input input;
-  lw_case c;
-  lw_result result;
-  lw_order order;
-} work;
-
-static bool take_arguments(int argc, char **argv, asked *a) {
-  a->items.item = argv + optind;
-  for (int i = optind; i < argc; i++) {
-    const char *equals = strchr(argv[i], '=');
-    bool item = equals != NULL && memchr(argv[i], '/', (size_t)(equals - argv[i])) == NULL;
-    if (item) {
-      a->items.item[a->items.item_count++] = argv[i];
-    } else if (a->items.sheet == NULL && argv[i][0] != '\0') {
-      a->items.sheet = argv[i];
-    } else {
-      lw_cli_refuse(a->command, "bad-option: \"%.200s\": one sheet at a time, then ITEM=VALUE", argv[i]);
-      return false;
-    }
-  }
-  if (a->items.sheet != NULL || a->items.item_count > 0) return true;
-  lw_cli_refuse(a->command, "bad-option: a sheet is wanted, or items as in 'run 1 length=6 m'");
-  return false;
-}
 
 static int print_help(const asked *a) {
   lw_text page = {0};
@@ -90,68 +60,51 @@ static int read_options(int argc, char **argv, asked *a) {
     switch (option) {
     case 'c': a->csv = true; break;
     case 'j': a->json = true; break;
-    case 't': well = lw_cli_take_once(a->command, "--tables", optarg, &a->tables); break;
-    case 'o': well = lw_cli_take_once(a->command, "--output", optarg, &a->output); break;
+    case 't': well = lw_cli_take_once(a->wall.command, "--tables", optarg, &a->wall.tables); break;
+    case 'o': well = lw_cli_take_once(a->wall.command, "--output", optarg, &a->wall.output); break;
     case 'h': return print_help(a) + 1;
-    default: return lw_cli_refuse_option(a->command, argv, option) + 1;
+    default: return lw_cli_refuse_option(a->wall.command, argv, option) + 1;
     }
     if (!well) return LW_EXIT_BAD_INPUT + 1;
   }
-  if (a->csv && a->json) return lw_cli_refuse(a->command, "bad-option: --csv or --json, not both") + 1;
-  return take_arguments(argc, argv, a) ? 0 : LW_EXIT_BAD_INPUT + 1;
+  if (a->csv && a->json) return lw_cli_refuse(a->wall.command, "bad-option: --csv or --json, not both") + 1;
+  return lw_wall_take_arguments(argc, argv, optind, &a->wall) ? 0 : LW_EXIT_BAD_INPUT + 1;
 }
 
-static lw_status report(const asked *a, const work *w, lw_text *text) {
-  if (a->json) return lw_report_order_json(&w->result, &w->order, a->page, 2, text);
-  if (a->csv) return lw_report_order_csv(&w->result, &w->order, a->page, text);
+static lw_status report(const asked *a, const lw_result *result, const lw_order *order, lw_text *text) {
+  if (a->json) return lw_report_order_json(result, order, a->page, 2, text);
+  if (a->csv) return lw_report_order_csv(result, order, a->page, text);
   lw_text_style style = {.columns = 80};
-  return lw_report_order_text(&w->result, &w->order, a->page, &style, text);
+  return lw_report_order_text(result, order, a->page, &style, text);
 }
 
-static int finish(const asked *a, const lw_tables *tables, work *w) {
-  lw_error error = {0};
+/* The wall, then what only an order asks about. */
+static lw_status settle(const lw_tables *tables, lw_case *c, lw_faults *faults) {
+  lw_status status = lw_case_settle(tables, c, faults);
+  return status == LW_OK ? lw_case_settle_order(tables, c, faults) : status;
+}
+
+static int make(const asked *a, lw_one_wall *wall, lw_order *order) {
   lw_text text = {0};
-  lw_check_override(&a->items, &w->c, &w->faults);
-  if (lw_case_settle(tables, &w->c, &w->faults) == LW_OK) lw_case_settle_order(tables, &w->c, &w->faults);
-  if (w->faults.count > 0) return lw_cli_print_faults(&w->faults);
-  if (lw_run(&w->c, tables, &w->result, &error) != LW_OK)
-    return lw_cli_refuse(a->command, "%s: %s", lw_status_slug(error.status), error.text);
-  if (lw_order_make(&w->result, &w->order, &w->faults) != LW_OK) return lw_cli_print_faults(&w->faults);
-  if (report(a, w, &text) == LW_OK) return lw_output_write(a->output, &text, LW_EXIT_DONE);
+  int ended = lw_wall_run(&a->wall, wall);
+  if (ended > 0) return ended - 1;
+  if (lw_order_make(&wall->result, order, &wall->faults) != LW_OK) return lw_cli_print_faults(&wall->faults);
+  if (report(a, &wall->result, order, &text) == LW_OK)
+    return lw_output_write(a->wall.output, &text, LW_EXIT_DONE);
   lw_text_free(&text);
   return lw_cli_no_memory();
 }
 
-static int read_sheet(const asked *a, const lw_tables *tables, work *w) {
-  lw_text bytes = {0};
-  if (a->items.sheet == NULL) {
-    lw_print(w->faults.file, sizeof w->faults.file, "lowwall %s", a->command);
-    return finish(a, tables, w);
-  }
-  if (lw_input_open(&w->input, a->items.sheet, &w->faults) != LW_OK) return lw_cli_print_faults(&w->faults);
-  if (lw_sheet_is_schedule(w->input.block, w->input.length))
-    return lw_cli_refuse(a->command,
-                         "bad-option: %.200s is a schedule; an order is made from the sheet of one wall",
-                         a->items.sheet);
-  lw_status status = lw_input_rest(&w->input, &bytes, &w->faults);
-  if (status == LW_OK) lw_sheet_read(bytes.data != NULL ? bytes.data : "", bytes.length, &w->c, &w->faults);
-  lw_text_free(&bytes);
-  if (status == LW_NO_MEMORY) return lw_cli_no_memory();
-  return status == LW_OK ? finish(a, tables, w) : lw_cli_print_faults(&w->faults);
-}
-
 static int run(int argc, char **argv, const char *command, lw_order_page page) {
-  asked a = {.command = command, .page = page};
-  int ended = read_options(argc, argv, &a);
+  asked a = {.wall = {.command = command, .settle = settle}, .page = page};
+  int ended = read_options(argc, argv, &a), exit_status = LW_EXIT_OTHER;
   if (ended > 0) return ended - 1;
-  int exit_status = LW_EXIT_OTHER;
-  lw_tables *tables = lw_cli_tables(a.tables, &exit_status);
-  if (tables == NULL) return exit_status;
-  work *w = calloc(1, sizeof *w);
-  exit_status = w != NULL ? read_sheet(&a, tables, w) : lw_cli_no_memory();
-  if (w != NULL) lw_input_close(&w->input);
-  free(w);
-  free(tables);
+  lw_one_wall *wall = lw_wall_open(&a.wall, &exit_status);
+  if (wall == NULL) return exit_status;
+  lw_order *order = calloc(1, sizeof *order);
+  exit_status = order != NULL ? make(&a, wall, order) : lw_cli_no_memory();
+  free(order);
+  lw_wall_close(wall);
   return exit_status;
 }
 

@@ -47,8 +47,6 @@ static bool agree(const precheck_asked *asked) {
     lw_cli_refuse("precheck", "bad-option: --verify writes nothing; leave out -o");
   else if (!asked->verify && (!name || (!ends_in(name, ".pdf") && !ends_in(name, ".html"))))
     lw_cli_refuse("precheck", "bad-option: -o FILE is wanted, and FILE ends in .pdf or .html");
-  else if (lw_wall_eats_its_sheet(&asked->wall))
-    lw_cli_refuse("precheck", "bad-option: %.200s is the sheet itself; give the output another name", name);
   else
     return true;
   return false;
@@ -131,9 +129,10 @@ int lw_cli_precheck(int argc, char **argv) {
   precheck_asked asked = {.wall = {.command = "precheck"}};
   int ended = read_options(argc, argv, &asked), exit_status = LW_EXIT_OTHER;
   if (ended > 0) return ended - 1;
-  lw_one_wall *wall = lw_wall_run(&asked.wall, &exit_status);
+  lw_one_wall *wall = lw_wall_open(&asked.wall, &exit_status);
   if (wall == NULL) return exit_status;
-  exit_status = make(&asked, wall);
-  lw_wall_free(wall);
+  ended = lw_wall_run(&asked.wall, wall);
+  exit_status = ended > 0 ? ended - 1 : make(&asked, wall);
+  lw_wall_close(wall);
   return exit_status;
 }

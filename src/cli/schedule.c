@@ -41,8 +41,8 @@ static void copy_faults(const lw_faults *from, lw_faults *to) {
 
 /* The items of the command line were read once; their values replace those of the row. */
 static void override(schedule_run *run) {
-  for (int i = 0; i < run->asked->item_count; i++) {
-    const char *argument = run->asked->item[i];
+  for (int i = 0; i < run->asked->wall.item_count; i++) {
+    const char *argument = run->asked->wall.item[i];
     int number;
     const lw_item *item = lw_item_find(argument, strcspn(argument, "="), &number);
     if (item == NULL) continue;
@@ -123,8 +123,8 @@ static lw_status read_rows(schedule_run *run, lw_input *input, lw_faults *header
 }
 
 static int check_rows(schedule_run *run, lw_input *input, lw_faults *header_faults) {
-  lw_check_override(run->asked, &run->overrides, header_faults);
-  if (!lw_output_open(&run->output, run->asked->output)) return LW_EXIT_OTHER;
+  lw_wall_override(&run->asked->wall, &run->overrides, header_faults);
+  if (!lw_output_open(&run->output, run->asked->wall.output)) return LW_EXIT_OTHER;
   lw_status status = read_rows(run, input, header_faults);
   if (status == LW_FAULTS) {
     if (run->output.name == NULL) fflush(run->output.file);
