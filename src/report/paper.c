@@ -10,30 +10,25 @@
 #include <pango/pangocairo.h>
 
 #include "pdf_language.h"
+#include "pens.h"
 
 static const double POINTS_PER_MM = 72.0 / 25.4;
 
 static void set_pen(cairo_t *cr, lw_pen pen) {
-  static const double WIDTHS_MM[LW_PEN_COUNT] = {
-      [LW_PEN_CUT] = 0.50,   [LW_PEN_SEEN] = 0.30,   [LW_PEN_FINE] = 0.15, [LW_PEN_DASHED] = 0.30,
-      [LW_PEN_CHAIN] = 0.22, [LW_PEN_DOTTED] = 0.40, [LW_PEN_FORCE] = 0.60};
-  static const double DASHED[] = {2.4, 1.2}, CHAIN[] = {5.0, 1.0, 0.8, 1.0}, DOTTED[] = {0.5, 1.1};
-  cairo_set_line_width(cr, WIDTHS_MM[pen]);
+  const lw_pen_style *style = lw_pen_style_of(pen);
+  cairo_set_line_width(cr, style->width_mm);
   cairo_set_line_join(cr, CAIRO_LINE_JOIN_ROUND);
-  cairo_set_dash(cr, NULL, 0, 0.0);
-  if (pen == LW_PEN_DASHED) cairo_set_dash(cr, DASHED, 2, 0.0);
-  if (pen == LW_PEN_CHAIN) cairo_set_dash(cr, CHAIN, 4, 0.0);
-  if (pen == LW_PEN_DOTTED) cairo_set_dash(cr, DOTTED, 2, 0.0);
+  cairo_set_dash(cr, style->dash_mm, style->dash_count, 0.0);
 }
 
 static void trace(cairo_t *cr, const lw_drawing *drawing, const lw_mark *mark) {
-  static const double GREYS[] = {[LW_FILL_PAPER] = 1.0, [LW_FILL_TINT] = 0.89, [LW_FILL_INK] = 0.0};
   for (size_t i = 0; i < mark->count; i++)
     cairo_line_to(cr, drawing->spot[mark->first + i].x_mm, drawing->spot[mark->first + i].y_mm);
   if (mark->kind == LW_MARK_AREA) {
     cairo_close_path(cr);
     if (mark->fill != LW_FILL_NONE) {
-      cairo_set_source_rgb(cr, GREYS[mark->fill], GREYS[mark->fill], GREYS[mark->fill]);
+      double grey = lw_fill_grey(mark->fill);
+      cairo_set_source_rgb(cr, grey, grey, grey);
       cairo_fill_preserve(cr);
     }
   }

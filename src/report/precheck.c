@@ -29,9 +29,7 @@ static void where(const lw_blocks *b) {
   if (c->title.text[0]) lw_block_say(b, LW_BLOCK_FACT, "title", "%s", c->title.text);
   if (c->mark.text[0]) lw_block_say(b, LW_BLOCK_FACT, "mark", "%s", c->mark.text);
   lw_block_say(b, LW_BLOCK_FACT, "place", "%s",
-               b->result->verdict.place_known ? c->place.text
-               : c->place.text[0]             ? c->place.text
-                                              : "not given: the cautious default of the tables is used");
+               c->place.text[0] ? c->place.text : "not given: the cautious default of the tables is used");
   if (c->note.text[0]) lw_block_say(b, LW_BLOCK_FACT, "note", "%s", c->note.text);
   lw_block_say(b, LW_BLOCK_FACT, "what it is", "%s", lw_what_sentence(b->result->verdict.what));
 }

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "markup.h"
 #include "precheck_blocks.h"
 
 /* The blocks as one HTML page: readable without style, black on white, on a phone and on paper. */
@@ -20,22 +21,9 @@ static const char style[] =
     ".w{border-bottom:1px solid #000;height:2em;width:80%}svg{max-width:100%;height:auto}"
     "@media print{body{font-size:10px}}";
 
-static void add(html *h, const char *words) {
-  for (const char *c = words; *c != '\0'; c++) {
-    if (*c == '&')
-      lw_text_add(h->out, "&amp;");
-    else if (*c == '<')
-      lw_text_add(h->out, "&lt;");
-    else if (*c == '>')
-      lw_text_add(h->out, "&gt;");
-    else
-      lw_text_add_bytes(h->out, c, 1);
-  }
-}
-
 static void between(html *h, const char *before, const char *words, const char *after) {
   lw_text_add(h->out, before);
-  add(h, words);
+  lw_markup_add(h->out, words);
   lw_text_add(h->out, after);
 }
 

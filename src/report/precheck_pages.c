@@ -14,13 +14,14 @@ static const double MARGIN_MM = 11.0, GUTTER_MM = 6.0, FOOT_MM = 8.0, LEADING = 
 typedef struct flow {
   lw_drawing *page;
   const lw_result *result;
+  lw_drawing section;               /* as wide as a column, drawn once */
+  lw_error undrawn;                 /* or why it could not be */
   double size_mm;                   /* of the letters */
   lw_xy_mm paper;                   /* its width and height */
   double top_mm[LW_PRECHECK_PAGES]; /* where the columns of a page begin */
   int at_page, at_column;
   double y_mm;
   bool full; /* something did not fit any more */
-  lw_status status;
 } flow;
 
 static double column_width(const flow *f) {
@@ -134,17 +135,13 @@ static void paste(const lw_drawing *from, lw_xy_mm by, lw_drawing *to) {
 }
 
 static void section(flow *f) {
-  lw_drawing drawing = {0};
-  lw_error error = {0};
-  lw_status status = lw_draw_section(f->result, column_width(f), &drawing, &error);
-  if (status == LW_NO_MEMORY) f->status = status;
-  if (status == LW_OK && make_room(f, drawing.height_mm)) {
-    paste(&drawing, (lw_xy_mm){column_left(f), f->y_mm}, page_of(f));
-    f->y_mm += drawing.height_mm;
+  if (f->undrawn.text[0]) {
+    if (make_room(f, height_of(f->undrawn.text, column_width(f), f->size_mm, true)))
+      put(f, 0.0, f->size_mm, true, f->undrawn.text);
+  } else if (make_room(f, f->section.height_mm)) {
+    paste(&f->section, (lw_xy_mm){column_left(f), f->y_mm}, page_of(f));
+    f->y_mm += f->section.height_mm;
   }
-  if (status == LW_NO_SOLUTION && make_room(f, height_of(error.text, column_width(f), f->size_mm, true)))
-    put(f, 0.0, f->size_mm, true, error.text);
-  lw_drawing_free(&drawing);
 }
 
 static void take(void *context, const lw_block *block) {
@@ -196,21 +193,30 @@ static bool try_size(flow *f, const char *hash) {
   return !f->full;
 }
 
-lw_status lw_precheck_pages(const lw_result *result, const char *hash, lw_paper paper,
-                            lw_drawing page[LW_PRECHECK_PAGES], int *count, lw_error *error) {
-  static const lw_xy_mm PAPERS[] = {[LW_PAPER_A4] = {210.0, 297.0}, [LW_PAPER_LETTER] = {215.9, 279.4}};
+/* In the largest letters with which all fits. */
+static lw_status fit(flow *f, const char *hash, int *count, lw_error *error) {
   static const double SIZES_MM[] = {2.6, 2.4, 2.2, 2.0, 1.8, 1.6, 1.45};
-  flow f = {.page = page, .result = result, .paper = PAPERS[paper]};
   for (size_t i = 0; i < sizeof SIZES_MM / sizeof *SIZES_MM; i++) {
-    f.size_mm = SIZES_MM[i];
-    bool fits = try_size(&f, hash);
-    *count = f.at_page + 1;
-    if (fits) foot(&f, *count, hash);
-    bool failed = f.status != LW_OK || page[0].failed || page[1].failed;
+    f->size_mm = SIZES_MM[i];
+    bool fits = try_size(f, hash);
+    *count = f->at_page + 1;
+    if (fits) foot(f, *count, hash);
+    bool failed = f->page[0].failed || f->page[1].failed;
     if (fits && !failed) return LW_OK;
-    for (int k = 0; k < LW_PRECHECK_PAGES; k++) lw_drawing_free(&page[k]);
+    for (int k = 0; k < LW_PRECHECK_PAGES; k++) lw_drawing_free(&f->page[k]);
     if (failed) return lw_error_set(error, LW_NO_MEMORY, LW_REASON_NONE, "no memory left");
   }
   return lw_error_set(error, LW_TOO_MANY, LW_REASON_NONE,
                       "there is more to say of this wall than two pages hold");
+}
+
+lw_status lw_precheck_pages(const lw_result *result, const char *hash, lw_paper paper,
+                            lw_drawing page[LW_PRECHECK_PAGES], int *count, lw_error *error) {
+  static const lw_xy_mm PAPERS[] = {[LW_PAPER_A4] = {210.0, 297.0}, [LW_PAPER_LETTER] = {215.9, 279.4}};
+  flow f = {.page = page, .result = result, .paper = PAPERS[paper]};
+  lw_status status = lw_draw_section(result, column_width(&f), &f.section, &f.undrawn);
+  if (status == LW_NO_MEMORY) lw_error_set(error, status, LW_REASON_NONE, "no memory left");
+  if (status != LW_NO_MEMORY) status = fit(&f, hash, count, error);
+  lw_drawing_free(&f.section);
+  return status;
 }

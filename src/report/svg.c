@@ -1,40 +1,22 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/drawing.h>
+#include "markup.h"
+#include "pens.h"
 
-/* The list of marks as SVG. It needs no library: lines are paths, words are text that can be read and copied.
- * Black on white, so that a copier and a fax keep it. */
-
-typedef struct pen_style {
-  double width_mm;
-  const char *dashes;
-} pen_style;
-
-static const pen_style PENS[LW_PEN_COUNT] = {
-    [LW_PEN_CUT] = {0.50, NULL},          [LW_PEN_SEEN] = {0.30, NULL},
-    [LW_PEN_FINE] = {0.15, NULL},         [LW_PEN_DASHED] = {0.30, "2.4 1.2"},
-    [LW_PEN_CHAIN] = {0.22, "5 1 0.8 1"}, [LW_PEN_DOTTED] = {0.40, "0.5 1.1"},
-    [LW_PEN_FORCE] = {0.60, NULL},        [LW_PEN_NONE] = {0.0, NULL},
-};
-
-static void add_escaped(lw_text *out, const char *string) {
-  for (const char *c = string; *c != '\0'; c++) {
-    switch (*c) {
-    case '&': lw_text_add(out, "&amp;"); break;
-    case '<': lw_text_add(out, "&lt;"); break;
-    case '>': lw_text_add(out, "&gt;"); break;
-    case '"': lw_text_add(out, "&quot;"); break;
-    default: lw_text_add_bytes(out, c, 1);
-    }
-  }
-}
+/* The list of marks as SVG. It needs no library: lines are paths, words are text that can be read and copied. */
 
 static void add_style(const lw_mark *mark, lw_text *out) {
-  static const char *const FILLS[] = {"none", "#fff", "#e4e4e4", "#000"};
-  const pen_style *pen = &PENS[mark->pen];
-  lw_text_addf(out, " fill=\"%s\"", mark->kind == LW_MARK_AREA ? FILLS[mark->fill] : "none");
+  const lw_pen_style *pen = lw_pen_style_of(mark->pen);
+  int grey = (int)(lw_fill_grey(mark->fill) * 255.0 + 0.5);
+  bool filled = mark->kind == LW_MARK_AREA && mark->fill != LW_FILL_NONE;
+  if (filled)
+    lw_text_addf(out, " fill=\"#%02x%02x%02x\"", grey, grey, grey);
+  else
+    lw_text_add(out, " fill=\"none\"");
   if (mark->pen == LW_PEN_NONE) return;
   lw_text_addf(out, " stroke=\"#000\" stroke-width=\"%.2f\"", pen->width_mm);
-  if (pen->dashes) lw_text_addf(out, " stroke-dasharray=\"%s\"", pen->dashes);
+  for (int i = 0; i < pen->dash_count; i++)
+    lw_text_addf(out, "%s%.1f", i == 0 ? " stroke-dasharray=\"" : " ", pen->dash_mm[i]);
+  if (pen->dash_count > 0) lw_text_add(out, "\"");
 }
 
 static void add_path(const lw_drawing *drawing, const lw_mark *mark, lw_text *out) {
@@ -53,7 +35,7 @@ static void add_words(const lw_drawing *drawing, const lw_mark *mark, lw_text *o
   lw_xy_mm at = drawing->spot[mark->first];
   lw_text_addf(out, "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\" text-anchor=\"%s\"%s>", at.x_mm, at.y_mm,
                mark->size_mm, ANCHORS[mark->anchor], mark->bold ? " font-weight=\"bold\"" : "");
-  add_escaped(out, drawing->words.data + mark->words);
+  lw_markup_add(out, drawing->words.data + mark->words);
   lw_text_add(out, "</text>\n");
 }
 
@@ -63,9 +45,9 @@ lw_status lw_drawing_svg(const lw_drawing *drawing, lw_text *out) {
                "viewBox=\"0 0 %.2f %.2f\" role=\"img\" aria-labelledby=\"title description\" "
                "font-family=\"sans-serif\" stroke-linejoin=\"round\">\n<title id=\"title\">",
                drawing->width_mm, drawing->height_mm, drawing->width_mm, drawing->height_mm);
-  add_escaped(out, drawing->title.data ? drawing->title.data : "");
+  lw_markup_add(out, drawing->title.data ? drawing->title.data : "");
   lw_text_add(out, "</title>\n<desc id=\"description\">");
-  add_escaped(out, drawing->description.data ? drawing->description.data : "");
+  lw_markup_add(out, drawing->description.data ? drawing->description.data : "");
   lw_text_add(out, "</desc>\n<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>\n");
   for (size_t i = 0; i < drawing->mark_count; i++) {
     const lw_mark *mark = &drawing->mark[i];
