@@ -148,6 +148,8 @@ void lw_hash_start(lw_hash *hash);
 void lw_hash_add(lw_hash *hash, const void *bytes, size_t count);
 void lw_hash_end(lw_hash *hash, char hex[LW_HASH_HEX]);
 
+#define LW_DEG_PER_RAD (180.0 / 3.14159265358979323846)
+
 /* What a number is. The SI unit that the library computes in is in brackets. */
 typedef enum lw_kind {
   LW_KIND_NUMBER,          /* pure number */

@@ -41,6 +41,12 @@ typedef struct lw_influence {
 void lw_influence_find(const lw_case *c, const lw_tables *tables, const lw_wall *wall,
                        lw_influence *influence);
 
+/** How far behind the rear of the top the line comes out of the ground.
+ *  in    wall   as lw_wall_build made it
+ *  gives the distance in m; 0 where it comes out in front of the top's rear
+ *  note  1 Ground that rises as steeply as the line is followed to its bend. */
+double lw_influence_reach(const lw_wall *wall);
+
 #ifdef __cplusplus
 }
 #endif

@@ -15,21 +15,22 @@ static void failure_plane(lw_sketch *s) {
   lw_drawing_line(s->paper, LW_PEN_DASHED, line, 2);
   double note = x + 0.72 * (end - x);
   lw_sketch_note(s, note, y + (note - x) * slope, "the soil would slide along this plane, %.0f deg",
-                 base->wedge.plane_angle_rad * 57.29577951308232);
+                 base->wedge.plane_angle_rad * LW_DEG_PER_RAD);
 }
 
-/* Up and back at 45 degrees from the rear of the base: what stands on the ground before it loads the wall. */
+/* Up and back from the rear of the base: what stands on the ground before it leans on the wall. */
 static void keep_free(lw_sketch *s) {
-  const lw_section *section = &s->result->wall.section;
-  double x = section->base_width_m, y = 0.0;
-  while (x < s->right_m && y < lw_sketch_ground_behind(s, x)) {
-    x += 0.01;
-    y += 0.01;
-  }
-  lw_xy_mm line[] = {lw_sketch_at(s, section->base_width_m, 0.0), lw_sketch_at(s, x, y)};
+  const lw_wall *w = &s->result->wall;
+  double rear = w->section.base_width_m, slope = tan(w->method.influence_rad);
+  double out = lw_section_crest(&w->section).x_m + lw_influence_reach(w);
+  double end = fmin(fmin(out, s->right_m), rear + s->top_m / slope);
+  lw_xy_mm line[] = {lw_sketch_at(s, rear, 0.0), lw_sketch_at(s, end, (end - rear) * slope)};
+  if (end <= rear) return;
   lw_drawing_line(s->paper, LW_PEN_CHAIN, line, 2);
-  double note = section->base_width_m + 0.85 * (x - section->base_width_m);
-  lw_sketch_note(s, note, 0.85 * y, "keep vehicles, pallets and stacks beyond this line, at 45 deg");
+  double note = rear + 0.85 * (end - rear);
+  lw_sketch_note(s, note, (note - rear) * slope,
+                 "keep vehicles, pallets and stacks beyond this line, at %.0f deg",
+                 w->method.influence_rad * LW_DEG_PER_RAD);
 }
 
 /* x on the section where the resultant crosses a contact. */
@@ -53,7 +54,6 @@ static void line_of_thrust(lw_sketch *s) {
     line[count++] = lw_sketch_at(s, x, 0.0);
   if (count < 2) return;
   lw_drawing_line(s->paper, LW_PEN_DOTTED, line, count);
-  lw_drawing_line(s->paper, LW_PEN_FORCE, line + count - 1, 1);
 }
 
 static void resultant(lw_sketch *s) {

@@ -6,17 +6,8 @@
 
 /* Loads, soil, water, the way it was calculated; what it does to neighbours. */
 
-static const double DEGREES = 57.29577951308232;
-
 static const char *origin_of(lw_origin origin) {
   return origin == LW_GIVEN ? "given" : origin == LW_TABLE ? "from the tables" : "assumed";
-}
-
-/* Up and back at 45 degrees from the rear of the base to the ground: how far on the ground. */
-static double reach_m(const lw_result *result) {
-  const lw_back_plane *back = &result->situations.situation[0].base.back;
-  double slope = fmin(tan(result->wall.site.slope_rad), 0.9);
-  return back->ground_y_m / (1.0 - slope);
 }
 
 static void loads(const lw_blocks *b) {
@@ -39,8 +30,8 @@ static void loads(const lw_blocks *b) {
     lw_block_say(b, LW_BLOCK_FACT, "now", "none, as given");
   lw_block_say(b, LW_BLOCK_FACT, "later",
                "nothing heavier than what is named above may stand, park or be stacked nearer "
-               "than %.2f m to the rear of the base: the line at 45 deg on the drawing",
-               reach_m(b->result));
+               "than %.2f m to the rear of the top: the line at %.0f deg on the drawing",
+               lw_influence_reach(&b->result->wall), b->result->influence.angle_rad * LW_DEG_PER_RAD);
 }
 
 static void soil(const lw_blocks *b) {
@@ -52,13 +43,14 @@ static void soil(const lw_blocks *b) {
     lw_block_say(b, LW_BLOCK_FACT, i == 0 ? "behind" : "below it",
                  "%s%sfriction angle %.1f deg (%s), cohesion %.1f kPa, "
                  "%.1f kN/m3 (%s)",
-                 c->name.text, c->name.text[0] ? ": " : "", s->friction_rad * DEGREES,
+                 c->name.text, c->name.text[0] ? ": " : "", s->friction_rad * LW_DEG_PER_RAD,
                  origin_of(c->friction.origin), s->cohesion_kpa, s->unit_weight_kn_per_m3,
                  origin_of(c->unit_weight.origin));
   }
   lw_block_say(b, LW_BLOCK_FACT, "under it", "friction angle %.1f deg (%s), allowable bearing %.0f kPa (%s)",
-               r->wall.site.footing.friction_rad * DEGREES, origin_of(r->given.footing.friction.origin),
-               r->wall.site.allowable_bearing_kpa, origin_of(r->given.allowable_bearing.origin));
+               r->wall.site.footing.friction_rad * LW_DEG_PER_RAD,
+               origin_of(r->given.footing.friction.origin), r->wall.site.allowable_bearing_kpa,
+               origin_of(r->given.allowable_bearing.origin));
 }
 
 static void water(const lw_blocks *b) {

@@ -36,6 +36,13 @@ static void hold(const lw_wall *wall, double angle_rad, lw_influence_load *load)
   load->move_m = along <= left || left <= 0.0 ? along : gap + left * rise;
 }
 
+/* As far as a load at the wall would have to move. */
+double lw_influence_reach(const lw_wall *wall) {
+  lw_influence_load at_the_wall = {0};
+  hold(wall, wall->method.influence_rad, &at_the_wall);
+  return at_the_wall.move_m;
+}
+
 static bool is_behind(const lw_case_load *load) {
   bool there = load->kind.origin == LW_GIVEN && load->kind.value != LW_LOAD_NONE;
   return there && load->kind.value != LW_LOAD_CAP;
