@@ -59,12 +59,11 @@ static void weaken_contacts(lw_wall *wall, double friction, double cohesion) {
 }
 
 static void say(const lw_working *working, const lw_soil *soil, double friction, const char *symbol) {
-  static const double DEGREES = 180.0 / 3.14159265358979323846;
   lw_step step = {.symbol = symbol,
                   .formula = "atan(tan phi x factor), the angle to design with",
-                  .value = weaker(soil->friction_rad, friction) * DEGREES,
+                  .value = weaker(soil->friction_rad, friction) * LW_DEG_PER_RAD,
                   .unit = "deg"};
-  lw_working_step(working, &step, "atan(tan(%.2f) x %.4f)", soil->friction_rad * DEGREES, friction);
+  lw_working_step(working, &step, "atan(tan(%.2f) x %.4f)", soil->friction_rad * LW_DEG_PER_RAD, friction);
 }
 
 void lw_format_apply(const lw_format *format, lw_situation_kind kind, lw_wall *wall,

@@ -58,7 +58,7 @@ static void key_of(const lw_item *item, lw_kind kind, char *out, size_t size) {
 static json_t *value_json(const lw_item *item, const lw_formula_value *value) {
   char word[48];
   if (item->type == LW_ITEM_CHOICE) return json_string(lw_item_word(item, value->word, word, sizeof word));
-  return json_real(value->kind == LW_KIND_ANGLE ? value->si * 57.295779513082320877 : value->si);
+  return json_real(value->kind == LW_KIND_ANGLE ? value->si * LW_DEG_PER_RAD : value->si);
 }
 
 json_t *lw_formula_given_json(const lw_formula_given *given) {

@@ -10,7 +10,6 @@
 #include "pressure_parts.h"
 
 #define DEG(d) ((d)*3.14159265358979323846 / 180.0)
-#define TO_DEG 57.295779513082320877
 #define ITEM(n, t, k) .item = {.part = "pressure", .name = (n), .type = (t), .kind = (k)
 #define NUMBER_ITEM(n, k, from, to, u, e, m) \
   ITEM(n, LW_ITEM_QUANTITY, k), .low = (from), .high = (to), .unit = (u), .example = (e), .means = (m)}
@@ -210,7 +209,7 @@ static const char *nothing_pushes(const pressure_run *run) {
 static void set_wedge(json_t *out, const pressure_run *run) {
   const char *reason = run->wedge_known ? NULL : lw_reason_slug(run->wedge_error.reason);
   lw_formula_set(out, "wedge_thrust_kn_per_m", run->wedge.thrust_kn_per_m, reason);
-  lw_formula_set(out, "wedge_plane_angle_deg", run->wedge.plane_angle_rad * TO_DEG, reason);
+  lw_formula_set(out, "wedge_plane_angle_deg", run->wedge.plane_angle_rad * LW_DEG_PER_RAD, reason);
   lw_formula_set(out, "wedge_weight_kn_per_m", run->wedge.weight_kn_per_m, reason);
   lw_formula_set(out, "wedge_reach_m", run->wedge.reach_m, reason);
   lw_formula_set(out, "wedge_height_of_action_m", run->wedge.height_of_action_m, reason);
@@ -237,7 +236,7 @@ static void set_thrust(json_t *out, const pressure_run *run) {
   const lw_thrust *t = &run->thrust;
   lw_formula_set(out, "coefficient", t->coefficient, isnan(t->coefficient) ? "no-coefficient" : NULL);
   lw_formula_set(out, "thrust_kn_per_m", t->total_kn_per_m, NULL);
-  lw_formula_set(out, "thrust_angle_deg", t->angle_rad * TO_DEG, NULL);
+  lw_formula_set(out, "thrust_angle_deg", t->angle_rad * LW_DEG_PER_RAD, NULL);
   lw_formula_set(out, "thrust_horizontal_kn_per_m", t->horizontal_kn_per_m, NULL);
   lw_formula_set(out, "thrust_vertical_kn_per_m", t->vertical_kn_per_m, NULL);
   lw_formula_set(out, "height_of_action_m", t->height_of_action_m, nothing_pushes(run));
@@ -285,7 +284,8 @@ static void add_wedge(const pressure_run *run, lw_text *text) {
   double gap = run->wedge.thrust_kn_per_m - run->thrust.total_kn_per_m;
   if (fabs(gap) < 1e-6 * fmax(run->thrust.total_kn_per_m, 1e-3)) gap = 0.0;   /* rounding is no difference */
   lw_text_addf(text, "  wedge            %10.4f kN/m, difference %.3g kN/m; plane at %.2f deg, %.3f m back\n",
-               run->wedge.thrust_kn_per_m, gap, run->wedge.plane_angle_rad * TO_DEG, run->wedge.reach_m);
+                run->wedge.thrust_kn_per_m, gap, run->wedge.plane_angle_rad * LW_DEG_PER_RAD,
+                run->wedge.reach_m);
   if (run->curved)
     lw_text_add(text, "  The wedge fails along a plane, which resists more than soil does behind a rough\n"
                       "  wall.\n");
@@ -303,7 +303,7 @@ static void add_summary(const pressure_run *run, lw_text *text) {
                lw_item_word(&items[STATE].item, (int)run->state, word, sizeof word), routine->source);
   if (!isnan(t->coefficient)) lw_text_addf(text, "  coefficient      %10.4f\n", t->coefficient);
   lw_text_addf(text, "  thrust           %10.4f kN/m at %.2f deg to the horizontal\n", t->total_kn_per_m,
-               t->angle_rad * TO_DEG);
+               t->angle_rad * LW_DEG_PER_RAD);
   lw_text_addf(text, "    horizontal     %10.4f kN/m\n", t->horizontal_kn_per_m);
   lw_text_addf(text, "    vertical       %10.4f kN/m (positive: down on the wall)\n", t->vertical_kn_per_m);
   if (nothing_pushes(run) == NULL)

@@ -7,8 +7,6 @@
 
 #include "formula.h"
 
-#define TO_DEG 57.295779513082320877
-
 static bool shaken(const lw_plane *plane) {
   return plane->seismic.horizontal > 0.0 || fabs(plane->seismic.vertical) > 0.0;
 }
@@ -19,7 +17,7 @@ void lw_pressure_seismic_json(const lw_plane *plane, const lw_thrust *thrust, js
   lw_formula_set(out, "seismic_height_m", thrust->seismic_height_m, NULL);
   lw_formula_set(out, "seismic_coefficient", thrust->seismic_coefficient,
                  thrust->seismic_coefficient > 0.0 ? NULL : "no-coefficient");
-  lw_formula_set(out, "seismic_angle_deg", thrust->seismic_turn_rad * TO_DEG, NULL);
+  lw_formula_set(out, "seismic_angle_deg", thrust->seismic_turn_rad * LW_DEG_PER_RAD, NULL);
 }
 
 void lw_pressure_seismic_text(const lw_plane *plane, const lw_thrust *thrust, lw_text *text) {
@@ -28,7 +26,7 @@ void lw_pressure_seismic_text(const lw_plane *plane, const lw_thrust *thrust, lw
                thrust->seismic_kn_per_m, thrust->seismic_height_m);
   if (thrust->seismic_coefficient > 0.0)
     lw_text_addf(text, "                   %10.4f coefficient with it, the weight turned by %.2f deg\n",
-                 thrust->seismic_coefficient, thrust->seismic_turn_rad * TO_DEG);
+                 thrust->seismic_coefficient, thrust->seismic_turn_rad * LW_DEG_PER_RAD);
 }
 
 /* Curves are not computed in an earthquake: there the static value stands beside it. */

@@ -28,7 +28,7 @@ static void cut_corner(const capping *k, lw_order_corner *corner) {
   corner->mitred = true;
   corner->cap_mitre_m = mitre.cut_m;
   for (int i = 0; i < 2; i++) {
-    corner->cap_angle_deg[i] = mitre.angle_rad[i] * LW_RADIAN;
+    corner->cap_angle_deg[i] = mitre.angle_rad[i] * LW_DEG_PER_RAD;
     corner->cap_saw_deg[i] = 90.0 - corner->cap_angle_deg[i];
     corner->cap_extra_m[i] = mitre.extra_m[i];
   }
@@ -107,7 +107,7 @@ void lw_order_caps(lw_laying *laying, const lw_result *result) {
   for (int i = 0; i < laying->plan->run_count; i++) {
     double radius = laying->plan->run[i].radius_m;
     if (fabs(radius) > 0.0)
-      order->cap_wedge_deg = fmax(order->cap_wedge_deg, LW_RADIAN * k.length_m / 2.0 / fabs(radius));
+      order->cap_wedge_deg = fmax(order->cap_wedge_deg, LW_DEG_PER_RAD * k.length_m / 2.0 / fabs(radius));
     lay_run(&k, i);
   }
 }

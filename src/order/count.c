@@ -48,7 +48,7 @@ static void count_mitred(lw_laying *laying, int course, const lw_order_corner *c
                 course < plan->base_courses,
                 fmax(face, rear),
                 fmax(0.0, fmin(face, rear)),
-                fabs(half_turn) * LW_RADIAN,
+                fabs(half_turn) * LW_DEG_PER_RAD,
                 1};
   laying->order->course[course].mitred++;
   lw_order_cut_add(laying->order, &cut);

@@ -8,7 +8,6 @@
 
 /* One millimetre over a whole row is taken up in its joints. */
 #define LW_TAKEN_UP 0.001
-#define LW_RADIAN 57.29577951308232
 
 enum { LW_CHOICE_MAX = 12 };
 

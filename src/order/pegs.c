@@ -66,7 +66,7 @@ static void check_corners(const lw_plan *plan, lw_pegs *pegs, double tolerance_m
     check->distance_m = apart(pegs->peg[before].at, pegs->peg[after].at);
     check->tolerance_m = tolerance_m;
     double sine = sin(3.14159265358979 - fabs(p->turn_rad));
-    check->angle_deg = tolerance_m * check->distance_m / (p->length_m * q->length_m * sine) * LW_RADIAN;
+    check->angle_deg = tolerance_m * check->distance_m / (p->length_m * q->length_m * sine) * LW_DEG_PER_RAD;
     bool square = fabs(fabs(p->turn_rad) - 1.5707963267948966) < 1e-6;
     if (!square) continue;
     double shorter = fmin(p->length_m, q->length_m), longer = fmax(p->length_m, q->length_m);

@@ -156,7 +156,7 @@ static lw_status close_plan(const lw_case *c, lw_plan *plan, lw_faults *faults) 
     last->turn_rad = whole - heading;
   else if (fabs(heading - whole) > 0.01) {
     lw_print(wanted, sizeof wanted, "turns that make one full turn; these and the curves make %.2f deg",
-             heading * LW_RADIAN);
+             heading * LW_DEG_PER_RAD);
     add_fault(faults, LW_FAULT_CONTRADICTION, &o->turn[plan->run_count - 1], "turn n angle", wanted);
     return LW_FAULTS;
   }

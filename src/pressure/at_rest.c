@@ -6,8 +6,6 @@
 
 /* Earth pressure of ground that does not move: Jaky's simplified coefficient, raised by a slope. */
 
-static const double DEGREES = 180.0 / 3.14159265358979323846;
-
 lw_status lw_at_rest_coefficient(double friction_rad, double slope_rad, double *k, lw_error *error) {
   if (!(friction_rad >= 0.0) || friction_rad >= acos(0.0))
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE,
@@ -39,7 +37,8 @@ static double ratio_of(const lw_layer *layer) {
 
 static void record(const lw_plane *plane, const lw_thrust *thrust, const lw_working *working) {
   const lw_layer *lowest = &plane->layer[lw_layer_at(plane, plane->height_m)];
-  double phi = lowest->friction_rad * DEGREES, beta = plane->slope_rad * DEGREES, ratio = ratio_of(lowest);
+  double phi = lowest->friction_rad * LW_DEG_PER_RAD, beta = plane->slope_rad * LW_DEG_PER_RAD,
+         ratio = ratio_of(lowest);
   bool once = ratio <= 1.0, mayne = plane->overconsolidation == LW_OCR_MAYNE_KULHAWY;
   const char *power = mayne ? "(1 - sin phi)(1 + sin b) OCR^(sin phi), at most (1 + sin phi)/(1 - sin phi)"
                             : "(1 - sin phi)(1 + sin b) OCR^0.5, at most (1 + sin phi)/(1 - sin phi)";

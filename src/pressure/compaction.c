@@ -7,7 +7,6 @@
  * while it stands at a distance. */
 
 static const double PI = 3.14159265358979323846;
-static const double TO_DEG = 57.295779513082320877;
 
 static lw_status coefficient_of(const lw_compaction *c, double *k, lw_error *error) {
   bool yields = c->state == LW_ACTIVE;
@@ -28,7 +27,7 @@ static void record(const lw_compaction *c, const lw_compaction_diagram *d, const
                              .value = d->coefficient,
                              .unit = "",
                              .source = yields ? "[RANKINE1857 level ground]" : "[JAKY1944 1 - sin phi]"},
-                  "phi = %.2f deg", c->friction_rad * TO_DEG);
+                  "phi = %.2f deg", c->friction_rad * LW_DEG_PER_RAD);
   lw_working_step(
       working,
       &(lw_step){

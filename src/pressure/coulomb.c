@@ -7,7 +7,6 @@
 /* Coulomb: the plane wedge with friction on the back, in closed form. [COULOMB1776 wedge] */
 
 static const double HALF_PI = 1.57079632679489661923;
-static const double DEGREES = 180.0 / 3.14159265358979323846;
 
 static lw_status out_of_range(lw_error *error) {
   return lw_error_set(
@@ -28,8 +27,8 @@ static lw_status check_angles(lw_earth_state state, const lw_wall_angles *a, lw_
       state == LW_PASSIVE ? a->slope_rad < -a->friction_rad - 1e-12 : a->slope_rad > a->friction_rad + 1e-12;
   if (steep)
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_STEEPER_THAN_FRICTION,
-                        "ground at %.1f deg is steeper than friction of %.1f deg", a->slope_rad * DEGREES,
-                        a->friction_rad * DEGREES);
+                        "ground at %.1f deg is steeper than friction of %.1f deg",
+                        a->slope_rad * LW_DEG_PER_RAD, a->friction_rad * LW_DEG_PER_RAD);
   return LW_OK;
 }
 
@@ -62,9 +61,9 @@ static void record(const lw_plane *plane, lw_earth_state state, const lw_thrust 
                              .value = thrust->coefficient,
                              .unit = "",
                              .source = "[COULOMB1776 wedge]"},
-                  "phi = %.2f deg, d = %.2f deg, t = %.2f deg, b = %.2f deg", lowest->friction_rad * DEGREES,
-                  plane->wall_friction_rad * DEGREES, plane->batter_rad * DEGREES,
-                  plane->slope_rad * DEGREES);
+                  "phi = %.2f deg, d = %.2f deg, t = %.2f deg, b = %.2f deg",
+                  lowest->friction_rad * LW_DEG_PER_RAD, plane->wall_friction_rad * LW_DEG_PER_RAD,
+                  plane->batter_rad * LW_DEG_PER_RAD, plane->slope_rad * LW_DEG_PER_RAD);
 }
 
 lw_status lw_coulomb_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,

@@ -53,14 +53,14 @@ void lw_thrust_record(const lw_plane *plane, const lw_thrust *thrust, const lw_w
                              .value = thrust->horizontal_kn_per_m,
                              .unit = "kN/m",
                              .source = ""},
-                  "%.3f cos %.2f deg", thrust->total_kn_per_m, thrust->angle_rad * 57.295779513082320877);
+                  "%.3f cos %.2f deg", thrust->total_kn_per_m, thrust->angle_rad * LW_DEG_PER_RAD);
   lw_working_step(working,
                   &(lw_step){.symbol = "Pv",
                              .formula = "P sin a",
                              .value = thrust->vertical_kn_per_m,
                              .unit = "kN/m",
                              .source = ""},
-                  "%.3f sin %.2f deg", thrust->total_kn_per_m, thrust->angle_rad * 57.295779513082320877);
+                  "%.3f sin %.2f deg", thrust->total_kn_per_m, thrust->angle_rad * LW_DEG_PER_RAD);
   lw_working_step(working,
                   &(lw_step){.symbol = "h",
                              .formula = "moment of the diagram / P",

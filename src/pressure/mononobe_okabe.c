@@ -9,12 +9,11 @@
 /* Coulomb's plane wedge in a weight that an earthquake turns. [MONONOBE-OKABE formula] */
 
 static const double HALF_PI = 1.57079632679489661923;
-static const double DEGREES = 180.0 / 3.14159265358979323846;
 
 static lw_status slides(double turn_rad, lw_error *error) {
   return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_SEISMIC_WEDGE,
                       "the earthquake turns the weight by %.1f deg, more than friction less slope",
-                      turn_rad * DEGREES);
+                      turn_rad * LW_DEG_PER_RAD);
 }
 
 lw_status lw_mononobe_okabe_coefficient(lw_earth_state state, const lw_wall_angles *angles, double turn_rad,
@@ -123,7 +122,7 @@ static void record(const lw_plane *plane, const lw_seismic_part *part, const lw_
   lw_working_step(working,
                   &(lw_step){.symbol = "psi",
                              .formula = "atan(kh/(1 - kv)); below water times moved over effective weight",
-                             .value = part->turn_rad * DEGREES,
+                             .value = part->turn_rad * LW_DEG_PER_RAD,
                              .unit = "deg",
                              .source = "[MONONOBE-OKABE formula]"},
                   "kh = %.3f, kv = %.3f", plane->seismic.horizontal, plane->seismic.vertical);
@@ -134,7 +133,7 @@ static void record(const lw_plane *plane, const lw_seismic_part *part, const lw_
                                .value = part->coefficient,
                                .unit = "",
                                .source = "[MONONOBE-OKABE formula]"},
-                    "psi = %.2f deg, static part included", part->turn_rad * DEGREES);
+                    "psi = %.2f deg, static part included", part->turn_rad * LW_DEG_PER_RAD);
   lw_working_step(working,
                   &(lw_step){.symbol = "dP",
                              .formula = "thrust in the earthquake less the static one",

@@ -8,8 +8,6 @@
 
 /* Thrusts by curved surfaces, each layer at its own coefficient, and the list of the methods. */
 
-static const double DEGREES = 180.0 / 3.14159265358979323846;
-
 typedef struct layer_law {
   double k, cut_kpa;
 } layer_law;
@@ -45,9 +43,9 @@ static void record(lw_earth_state state, const lw_plane *plane, const lw_thrust 
                              .value = thrust->coefficient,
                              .unit = "",
                              .source = source},
-                  "phi = %.2f deg, d = %.2f deg, t = %.2f deg, b = %.2f deg", lowest->friction_rad * DEGREES,
-                  plane->wall_friction_rad * DEGREES, plane->batter_rad * DEGREES,
-                  plane->slope_rad * DEGREES);
+                  "phi = %.2f deg, d = %.2f deg, t = %.2f deg, b = %.2f deg",
+                  lowest->friction_rad * LW_DEG_PER_RAD, plane->wall_friction_rad * LW_DEG_PER_RAD,
+                  plane->batter_rad * LW_DEG_PER_RAD, plane->slope_rad * LW_DEG_PER_RAD);
 }
 
 static lw_status integrate(lw_earth_state state, const lw_plane *plane, layer_rule rule, lw_thrust *thrust,

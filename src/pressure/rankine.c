@@ -6,8 +6,6 @@
 
 /* Rankine: a soil mass on the point of failure throughout, thrust on a vertical plane, along the ground. */
 
-static const double DEGREES = 180.0 / 3.14159265358979323846;
-
 lw_status lw_rankine_coefficient(lw_earth_state state, double friction_rad, double slope_rad, double *k,
                                  lw_error *error) {
   double phi = friction_rad, beta = slope_rad;
@@ -16,8 +14,8 @@ lw_status lw_rankine_coefficient(lw_earth_state state, double friction_rad, doub
                         "the friction angle must be from 0 to less than 90 deg");
   if (fabs(beta) > phi + 1e-12)
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_STEEPER_THAN_FRICTION,
-                        "ground at %.1f deg is steeper than friction of %.1f deg", beta * DEGREES,
-                        phi * DEGREES);
+                        "ground at %.1f deg is steeper than friction of %.1f deg", beta * LW_DEG_PER_RAD,
+                        phi * LW_DEG_PER_RAD);
   double c = cos(beta), s = sqrt(fmax(c * c - cos(phi) * cos(phi), 0.0));
   *k = state == LW_PASSIVE ? c * (c + s) / (c - s) : c * (c - s) / (c + s);
   return LW_OK;
@@ -72,7 +70,7 @@ static double sloped_passive(const lw_layer *layer, double slope_rad, double str
 static void record(const lw_plane *plane, lw_earth_state state, const lw_thrust *thrust,
                    const lw_working *working) {
   const lw_layer *lowest = &plane->layer[lw_layer_at(plane, plane->height_m)];
-  double phi = lowest->friction_rad * DEGREES, beta = plane->slope_rad * DEGREES;
+  double phi = lowest->friction_rad * LW_DEG_PER_RAD, beta = plane->slope_rad * LW_DEG_PER_RAD;
   const char *formula =
       state == LW_PASSIVE ? "cos b (cos b + sqrt(cos^2 b - cos^2 phi)) / (cos b - sqrt(cos^2 b - cos^2 phi))"
                           : "cos b (cos b - sqrt(cos^2 b - cos^2 phi)) / (cos b + sqrt(cos^2 b - cos^2 phi))";

@@ -3,14 +3,12 @@
 
 #include "wedge_shape.h"
 
-static const double DEGREES = 180.0 / 3.14159265358979323846;
-
 static void record_plane(lw_earth_state state, const lw_wedge *wedge, const lw_working *working) {
   lw_working_step(working,
                   &(lw_step){.symbol = "rho",
                              .formula = state == LW_PASSIVE ? "failure plane with the least thrust"
                                                             : "failure plane with the greatest thrust",
-                             .value = wedge->plane_angle_rad * DEGREES,
+                             .value = wedge->plane_angle_rad * LW_DEG_PER_RAD,
                              .unit = "deg",
                              .source = "[COULOMB1776 wedge]"},
                   "reaching %.3f m behind the wall", wedge->reach_m);
@@ -69,8 +67,8 @@ static const char *formula_of(bool passive, bool level) {
 static void record_thrust(lw_earth_state state, const lw_plane *plane, const lw_wedge_body *body,
                           const lw_wedge *wedge, const lw_working *working) {
   bool passive = state == LW_PASSIVE;
-  double rho = wedge->plane_angle_rad * DEGREES, phi = atan(body->friction_tan) * DEGREES;
-  double d = plane->wall_friction_rad * DEGREES, t = plane->batter_rad * DEGREES;
+  double rho = wedge->plane_angle_rad * LW_DEG_PER_RAD, phi = atan(body->friction_tan) * LW_DEG_PER_RAD;
+  double d = plane->wall_friction_rad * LW_DEG_PER_RAD, t = plane->batter_rad * LW_DEG_PER_RAD;
   double e = lw_wedge_level(passive ? -1.0 : 1.0, plane, body), kv = plane->seismic.vertical;
   bool level = fabs(e) >= 1e-12 || fabs(kv) >= 1e-12;
   char sign = passive ? '+' : '-', shaken[96] = "";

@@ -41,7 +41,7 @@ static void behind(lw_sketch *s) {
   const lw_soil *soil = &s->result->wall.site.soil[0];
   double x = s->right_m - 4.0 / s->mm_per_m;
   lw_sketch_note(s, x, 0.45 * lw_sketch_ground_behind(s, x), "soil behind: %.0f deg, %.1f kN/m3%s",
-                 soil->friction_rad * 57.29577951308232, soil->unit_weight_kn_per_m3,
+                 soil->friction_rad * LW_DEG_PER_RAD, soil->unit_weight_kn_per_m3,
                  s->result->wall.site.soil_count > 1 ? "; layers are marked" : "");
 }
 
@@ -74,7 +74,7 @@ static void layers(lw_sketch *s) {
     lw_drawing_line(s->paper, LW_PEN_SEEN, line, 2);
     const lw_soil *soil = &w->site.soil[i + 1];
     lw_sketch_note(s, s->right_m - 10.0 / s->mm_per_m, y, "soil %d from here down: %.0f deg, %.1f kN/m3",
-                   i + 2, soil->friction_rad * 57.29577951308232, soil->unit_weight_kn_per_m3);
+                   i + 2, soil->friction_rad * LW_DEG_PER_RAD, soil->unit_weight_kn_per_m3);
   }
 }
 

@@ -6,8 +6,6 @@
 
 /* The case said back: each value as its user would write it, with where it came from. */
 
-static const double DEGREES = 180.0 / 3.14159265358979323846;
-
 static bool is_angle(lw_kind kind) {
   return kind == LW_KIND_ANGLE || kind == LW_KIND_ANGLE_OR_SHARE;
 }
@@ -27,7 +25,7 @@ static const char *words_unit(const lw_item *item, const lw_quantity *q, double 
 /* A share of another angle is said as a share, and its key's value is the angle it comes to. */
 static void echo_share(const lw_result *result, const lw_quantity *q, lw_echo *echo) {
   lw_print(echo->words, sizeof echo->words, "%.6g of the soil's angle", q->si);
-  echo->value = (lw_number){result->wall.wall_friction_rad * DEGREES, true};
+  echo->value = (lw_number){result->wall.wall_friction_rad * LW_DEG_PER_RAD, true};
   echo->unit = "deg";
 }
 
@@ -44,7 +42,7 @@ static void echo_quantity(const lw_result *result, const lw_quantity *q, lw_echo
   }
   const char *unit = words_unit(echo->item, q, &factor);
   lw_print(echo->words, sizeof echo->words, unit[0] ? "%.6g %s" : "%.6g%s", q->si / factor, unit);
-  echo->value = (lw_number){angle ? q->si * DEGREES : q->si, true};
+  echo->value = (lw_number){angle ? q->si * LW_DEG_PER_RAD : q->si, true};
   echo->unit = angle ? "deg" : lw_kind_unit(q->kind);
 }
 

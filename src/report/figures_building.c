@@ -3,7 +3,6 @@
 
 /* The wall while it is built, and the narrow bed, as figures. */
 
-static const double DEGREES = 180.0 / 3.14159265358979323846;
 static const char INGOLD[] = "[INGOLD-1979 29(3)]";
 
 void lw_figures_of_plant(const lw_figures *b, const lw_plant *p) {
@@ -113,9 +112,9 @@ void lw_figures_of_narrow_itself(const lw_figures *b, const lw_narrow *n) {
                  n->wedge_width_m);
   lw_figures_put(b, &(lw_figure_word){"height_m", "height of the soil", "m", ""}, n->height_m);
   lw_figures_put(b, &(lw_figure_word){"friction_deg", "friction of the weakest soil", "deg", ""},
-                 n->friction_rad * DEGREES);
+                 n->friction_rad * LW_DEG_PER_RAD);
   lw_figures_put(b, &(lw_figure_word){"wall_friction_deg", "friction of both faces", "deg", ""},
-                 n->wall_friction_rad * DEGREES);
+                 n->wall_friction_rad * LW_DEG_PER_RAD);
   if (!n->raised_known) return;
   lw_figures_put(b, &(lw_figure_word){"raised_height_m", "the push of the soil put at 0.42 H", "m", ""},
                  n->raised_height_m);

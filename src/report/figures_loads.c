@@ -5,8 +5,6 @@
 
 /* Loads behind the wall: what they push beside the formula, and how they stand to the line of influence. */
 
-static const double DEGREES = 180.0 / 3.14159265358979323846;
-
 void lw_figures_of_loads(const lw_figures *figures, const lw_stage *stage) {
   if (!lw_stage_has_loads(stage)) return;
   lw_figures_put(figures,
@@ -39,6 +37,6 @@ void lw_figures_of_influence(const lw_figures *figures) {
   lw_figures b = lw_figures_below(figures, "influence");
   if (all->count == 0) return;
   lw_figures_put(&b, &(lw_figure_word){"angle_deg", "line of influence from the horizontal", "deg", ""},
-                 all->angle_rad * DEGREES);
+                 all->angle_rad * LW_DEG_PER_RAD);
   for (int i = 0; i < all->count; i++) of_influence_load(&b, &all->load[i]);
 }

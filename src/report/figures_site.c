@@ -5,8 +5,6 @@
 
 /* The site as it was computed with, in the units of people. */
 
-static const double DEGREES = 180.0 / 3.14159265358979323846;
-
 typedef struct lw_site_figure {
   lw_figure_word word;
   double value;
@@ -23,7 +21,7 @@ static void put_all(const lw_figures *b, const lw_site_figure *list, size_t coun
 static void soil(const lw_figures *figures, const char *part, const lw_soil *s) {
   lw_figures b = lw_figures_below(figures, part);
   const lw_site_figure list[] = {
-      {{"friction_deg", "angle of friction", "deg", ""}, s->friction_rad * DEGREES},
+      {{"friction_deg", "angle of friction", "deg", ""}, s->friction_rad * LW_DEG_PER_RAD},
       {{"cohesion_kpa", "cohesion", "kPa", ""}, s->cohesion_kpa},
       {{"unit_weight_kn_per_m3", "unit weight where it pushes", "kN/m3", ""}, s->unit_weight_kn_per_m3},
       {{"light_unit_weight_kn_per_m3", "unit weight where it helps", "kN/m3", ""},
@@ -36,10 +34,10 @@ static void soil(const lw_figures *figures, const char *part, const lw_soil *s) 
 
 static void ground(const lw_figures *b, const lw_site *s) {
   const lw_site_figure list[] = {
-      {{"slope_deg", "slope of the ground behind", "deg", ""}, s->slope_rad * DEGREES},
+      {{"slope_deg", "slope of the ground behind", "deg", ""}, s->slope_rad * LW_DEG_PER_RAD},
       {{"slope_run_m", "length of that slope, level beyond", "m", ""}, s->slope_run_m},
       {{"soil_below_top_m", "soil at the wall below its top", "m", ""}, s->soil_below_top_m},
-      {{"front_slope_deg", "fall of the ground in front", "deg", ""}, s->front_slope_rad * DEGREES},
+      {{"front_slope_deg", "fall of the ground in front", "deg", ""}, s->front_slope_rad * LW_DEG_PER_RAD},
       {{"stone_width_m", "width of the drainage stone", "m", ""}, s->stone_width_m},
       {{"surcharge_kpa", "uniform load behind", "kPa", ""}, s->surcharge_kpa},
       {{"water_unit_weight_kn_per_m3", "unit weight of water", "kN/m3", ""}, s->water_unit_weight_kn_per_m3},
@@ -51,7 +49,8 @@ static void ground(const lw_figures *b, const lw_site *s) {
 static void under(const lw_figures *b, const lw_wall *w) {
   const lw_site *s = &w->site;
   const lw_site_figure list[] = {
-      {{"wall_friction_deg", "friction of soil on the wall", "deg", ""}, w->wall_friction_rad * DEGREES},
+      {{"wall_friction_deg", "friction of soil on the wall", "deg", ""},
+       w->wall_friction_rad * LW_DEG_PER_RAD},
       {{"base_friction", "friction under the base, the weaker interface", "", ""}, s->base_friction},
       {{"base_adhesion_kpa", "adhesion under the base", "kPa", ""}, s->base_adhesion_kpa},
       {{"pad_friction", "friction of the pad on the ground", "", ""}, s->pad_friction}};

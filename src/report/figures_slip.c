@@ -3,8 +3,6 @@
 
 #include <math.h>
 
-static const double DEGREES = 180.0 / 3.14159265358979323846;
-
 const char *lw_tier_band_slug(lw_tier_band band) {
   static const char *const words[] = {[LW_TIER_NONE] = "none",
                                       [LW_TIER_ALONE] = "alone",
@@ -69,11 +67,11 @@ void lw_figures_of_slice(const lw_figures *figures, const lw_slip_slice *slice) 
       {{"x_m", "middle of the slice, behind the toe", "m", ""}, slice->x_m},
       {{"width_m", "width of the slice", "m", ""}, slice->width_m},
       {{"weight_kn_per_m", "weight of the slice", "kN/m", ""}, slice->weight_kn_per_m},
-      {{"angle_deg", "slope of its base", "deg", ""}, asin(slice->sine) * DEGREES},
+      {{"angle_deg", "slope of its base", "deg", ""}, asin(slice->sine) * LW_DEG_PER_RAD},
       {{"length_m", "length of its base", "m", ""}, slice->length_m},
       {{"pore_kpa", "pore pressure at its base", "kPa", ""}, slice->pore_kpa},
       {{"cohesion_kpa", "cohesion at its base", "kPa", ""}, slice->cohesion_kpa},
-      {{"friction_deg", "friction at its base", "deg", ""}, atan(slice->tan_friction) * DEGREES},
+      {{"friction_deg", "friction at its base", "deg", ""}, atan(slice->tan_friction) * LW_DEG_PER_RAD},
       {{"driving_kn_per_m", "what drives it", "kN/m", ""}, lw_slice_driving(slice)},
       {{"holding_kn_per_m", "what holds it, by ordinary slices", "kN/m", ""}, lw_slice_holding(slice)}};
   for (size_t i = 0; i < sizeof all / sizeof *all; i++) lw_figures_put(figures, &all[i].word, all[i].value);

@@ -6,8 +6,6 @@
 
 /* The thrust on a contact and the contact in balance, each a number of the stage under a key. */
 
-#define DEGREES (180.0 / 3.14159265358979323846)
-
 typedef struct lw_stage_figure {
   const char *tail, *label, *unit;
   size_t offset;
@@ -15,7 +13,7 @@ typedef struct lw_stage_figure {
 } lw_stage_figure;
 
 #define OF(field) offsetof(lw_stage, field), 1.0
-#define ANGLE(field) offsetof(lw_stage, field), DEGREES
+#define ANGLE(field) offsetof(lw_stage, field), LW_DEG_PER_RAD
 
 static const lw_stage_figure thrusts[] = {
     {"plane_height_m", "height of the plane that soil pushes on", "m", OF(back.plane.height_m)},

@@ -5,8 +5,6 @@
 
 /* Heights and the section: what is the same in every situation. */
 
-static const double DEGREES = 180.0 / 3.14159265358979323846;
-
 static void heights(const lw_figures *figures) {
   const lw_verdict *v = &figures->result->verdict;
   lw_figures below = lw_figures_below(figures, "heights");
@@ -54,7 +52,7 @@ static void section(const lw_figures *figures) {
       &b, &(lw_figure_word){"weight_moment_knm_per_m", "moment of the weight about the toe", "kN m/m", ""},
       lw_section_moment(s));
   lw_figures_put(&b, &(lw_figure_word){"back_angle_deg", "angle of the back from the vertical", "deg", ""},
-                 lw_section_back_angle(s) * DEGREES);
+                 lw_section_back_angle(s) * LW_DEG_PER_RAD);
   lw_figures_put(&b, &(lw_figure_word){"joint_friction", "friction between courses", "", ""},
                  s->joint_friction);
 }

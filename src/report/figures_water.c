@@ -46,7 +46,7 @@ static void seepage(const lw_figures *figures, const lw_rain_seepage *of) {
   lw_figures_put(&b, &(lw_figure_word){"blocked_k", "coefficient, water up to the ground", "", DRY},
                  p->blocked_k);
   lw_figures_put(&b, &(lw_figure_word){"plane_angle_deg", "critical plane while it seeps", "deg", ""},
-                 p->plane_angle_rad * 180.0 / 3.14159265358979323846);
+                 p->plane_angle_rad * LW_DEG_PER_RAD);
   lw_figures_put(&b,
                  &(lw_figure_word){"pore_force_kn_per_m", "force of the seeping water on it", "kN/m", WET},
                  p->pore_force_kn_per_m);

@@ -20,7 +20,7 @@ static void add_load(json_t *list, const lw_result *result, const lw_influence_l
 
 void lw_json_influence(json_t *root, const lw_result *result) {
   json_t *object = lw_json_object(root, "influence");
-  lw_json_set_double(object, "angle_deg", result->influence.angle_rad * 57.295779513082320877);
+  lw_json_set_double(object, "angle_deg", result->influence.angle_rad * LW_DEG_PER_RAD);
   json_t *list = lw_json_list(object, "loads");
   for (int i = 0; i < result->influence.count; i++) add_load(list, result, &result->influence.load[i]);
 }

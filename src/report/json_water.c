@@ -3,8 +3,6 @@
 
 /* Water in the bed, and digging in front of the toe. */
 
-static const double DEGREES = 180.0 / 3.14159265358979323846;
-
 static void add_storm(json_t *water, const lw_storm *s) {
   json_t *object = lw_json_object(water, "storm");
   bool given = s->rain_m > 0.0;
@@ -50,7 +48,7 @@ static void add_seepage(json_t *water, const lw_rain_seepage *of) {
   lw_json_set_double(object, "dry_k", of->push.dry_k);
   lw_json_set_double(object, "seeping_k", of->push.seeping_k);
   lw_json_set_double(object, "blocked_k", of->push.blocked_k);
-  lw_json_set_double(object, "plane_angle_deg", of->push.plane_angle_rad * DEGREES);
+  lw_json_set_double(object, "plane_angle_deg", of->push.plane_angle_rad * LW_DEG_PER_RAD);
   lw_json_set_double(object, "pore_force_kn_per_m", of->push.pore_force_kn_per_m);
 }
 

@@ -25,7 +25,7 @@ static void plan(json_t *root, const lw_order *order) {
     lw_json_set_count(run, "run", i + 1);
     lw_json_set_double(run, "length_m", r->length_m);
     lw_json_set_double(run, "top_length_m", r->top_length_m);
-    lw_json_set_double(run, "turn_deg", p->run[i].turn_rad * 57.29577951308232);
+    lw_json_set_double(run, "turn_deg", p->run[i].turn_rad * LW_DEG_PER_RAD);
     known(run, "radius_m", r->radius_m, curved);
     known(run, "least_radius_m", r->least_radius_m, r->radius_known);
     known(run, "curve_gap_mm", r->curve_gap_m * 1000.0, curved);
@@ -40,7 +40,7 @@ static void corners(json_t *root, const lw_order *order) {
     const lw_order_corner *c = &order->corner[i];
     json_t *corner = lw_json_entry(list);
     lw_json_set_count(corner, "after_run", c->run + 1);
-    lw_json_set_double(corner, "turn_deg", c->turn_rad * 57.29577951308232);
+    lw_json_set_double(corner, "turn_deg", c->turn_rad * LW_DEG_PER_RAD);
     lw_json_set_text(corner, "made", lw_corner_slug(c->made));
     lw_json_set_flag(corner, "first_run_through", c->first_through);
     lw_json_set_count(corner, "left", c->left);

@@ -37,7 +37,7 @@ double lw_stage_by_formula(const lw_stage *stage) {
 
 void lw_text_influence(const lw_page *page, const lw_result *result) {
   const lw_influence *all = &result->influence;
-  double angle = all->angle_rad * 57.295779513082320877;
+  double angle = all->angle_rad * LW_DEG_PER_RAD;
   for (int i = 0; i < all->count; i++) {
     const lw_influence_load *load = &all->load[i];
     if (load->kind == LW_LOAD_UNIFORM || !load->heavy) continue;

@@ -104,8 +104,8 @@ static void narrow(const lw_page *page, const lw_result *result) {
       page, "  ",
       "B = %.3f m; the wedge wants H tan(45 - phi/2) = %.3f m; H = %.3f m, phi = %.2f deg, both faces "
       "d = %.2f deg.",
-      n->bed_width_m, n->wedge_width_m, n->height_m, n->friction_rad * 57.295779513082320877,
-      n->wall_friction_rad * 57.295779513082320877);
+      n->bed_width_m, n->wedge_width_m, n->height_m, n->friction_rad * LW_DEG_PER_RAD,
+      n->wall_friction_rad * LW_DEG_PER_RAD);
   lw_page_say(page, "  s    = ", "g B/(2 tan d) [1 - exp(-2 K z tan d/B)]   [JANSSEN1895 slices]");
   lw_page_linef(page, LW_TONE_PLAIN, "  %-18s%8s%10s%10s%9s%9s", "", "K", "foot kPa", "P kN/m", "share",
                 "at H");

@@ -7,8 +7,6 @@
 
 /* The worst circle of a situation, slice by slice: the sums of ordinary slices can be followed by hand. */
 
-static const double DEGREES = 180.0 / 3.14159265358979323846;
-
 static void circle(const lw_page *page, const lw_slip *slip) {
   const lw_slip_circle *c = &slip->circle;
   lw_page_sayf(page, "  ",
@@ -19,8 +17,9 @@ static void circle(const lw_page *page, const lw_slip *slip) {
 
 static void slice(const lw_page *page, int number, const lw_slip_slice *s) {
   lw_page_linef(page, LW_TONE_PLAIN, "  %2d%8.3f%7.3f%8.3f%8.2f%7.3f%8.3f%7.2f%6.1f%8.3f%8.3f", number,
-                s->x_m, s->width_m, s->weight_kn_per_m, asin(s->sine) * DEGREES, s->length_m, s->pore_kpa,
-                s->cohesion_kpa, atan(s->tan_friction) * DEGREES, lw_slice_driving(s), lw_slice_holding(s));
+                s->x_m, s->width_m, s->weight_kn_per_m, asin(s->sine) * LW_DEG_PER_RAD, s->length_m,
+                s->pore_kpa, s->cohesion_kpa, atan(s->tan_friction) * LW_DEG_PER_RAD, lw_slice_driving(s),
+                lw_slice_holding(s));
 }
 
 static void sums(const lw_page *page, const lw_slip *shown, const lw_slip *slip, const lw_slip_slices *list) {

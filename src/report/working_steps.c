@@ -6,8 +6,6 @@
 
 /* Steps as they are recorded, what was put in before them, and the two formulas side by side after them. */
 
-static const double DEGREES = 180.0 / 3.14159265358979323846;
-
 void lw_working_say(const lw_page *page, const lw_step *step) {
   char prefix[48], value[64], inserted[512];
   lw_text_clean(step->inserted ? step->inserted : "", inserted, sizeof inserted);
@@ -92,7 +90,7 @@ static void given_soil(const lw_page *page, const lw_soil *soil, const char *nam
       page, "  ",
       "%s: phi = %.2f deg, c = %.2f kPa, unit weight %.2f kN/m3 where it pushes and %.2f where it helps, "
       "saturated %.2f%s",
-      name, soil->friction_rad * DEGREES, soil->cohesion_kpa, soil->unit_weight_kn_per_m3,
+      name, soil->friction_rad * LW_DEG_PER_RAD, soil->cohesion_kpa, soil->unit_weight_kn_per_m3,
       soil->light_unit_weight_kn_per_m3, soil->saturated_unit_weight_kn_per_m3, to);
 }
 
@@ -107,7 +105,7 @@ void lw_working_given(const lw_page *page, const lw_result *result) {
                "Section: %.3f m high, %.3f m wide at the base, base %.3f m below the ground in front, back "
                "%.2f deg from the vertical",
                section->height_m, section->base_width_m, section->embedment_m,
-               section->known ? lw_section_back_angle(section) * DEGREES : 0.0);
+               section->known ? lw_section_back_angle(section) * LW_DEG_PER_RAD : 0.0);
   for (int i = 0; i < site->soil_count; i++) {
     lw_print(name, sizeof name, "Soil %d", i + 1);
     given_soil(page, &site->soil[i], name);
@@ -116,8 +114,8 @@ void lw_working_given(const lw_page *page, const lw_result *result) {
   lw_page_sayf(page, "  ",
                "Ground behind b = %.2f deg, its surface %.3f m below the top; load q = %.2f kPa; friction of "
                "soil on the wall d = %.2f deg; friction under the base %.3f",
-               site->slope_rad * DEGREES, site->soil_below_top_m, site->surcharge_kpa,
-               result->wall.wall_friction_rad * DEGREES, site->base_friction);
+               site->slope_rad * LW_DEG_PER_RAD, site->soil_below_top_m, site->surcharge_kpa,
+               result->wall.wall_friction_rad * LW_DEG_PER_RAD, site->base_friction);
 }
 
 static void compared_row(const lw_page *page, const lw_compared *c) {

@@ -67,7 +67,7 @@ static bool load_inside(const lw_facts *f, lw_finding *found) {
       "load %d%s%.24s begins %.2f m behind the top, the line at %.0f deg comes up at %.2f m; it is %.2f m "
       "too near",
       worst->number, name->origin == LW_ABSENT ? "" : ", ", name->origin == LW_ABSENT ? "" : name->text,
-      worst->distance_m, influence.angle_rad * 57.295779513082320877, worst->line_m, worst->move_m);
+      worst->distance_m, influence.angle_rad * LW_DEG_PER_RAD, worst->line_m, worst->move_m);
   return true;
 }
 
