@@ -2,7 +2,7 @@
 #include "markup.h"
 #include "pens.h"
 
-/* The list of marks as SVG. It needs no library: lines are paths, words are text that can be read and copied. */
+/* The list of marks as SVG. It needs no library: lines are paths, words are text that can be copied. */
 
 static void add_style(const lw_mark *mark, lw_text *out) {
   const lw_pen_style *pen = lw_pen_style_of(mark->pen);
