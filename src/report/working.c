@@ -106,6 +106,7 @@ lw_status lw_report_working(const lw_result *result, const lw_text_style *style,
   for (int i = 0; i < result->situations.count; i++)
     situation(&page, result, &result->situations.situation[i]);
   lw_working_building(&page, result);
+  lw_working_fence(&page, result);
   lw_text_unchecked(&page, result);
   lw_text_assumed(&page, result, true);
   lw_text_sources(&page, result);

@@ -6,6 +6,8 @@
 
 /* The parts of the working, in their order. */
 
+/* The fence as the back of the bed. */
+void lw_working_fence(const lw_page *page, const lw_result *result);
 /* What was put in: the wall, the soils, the water. */
 void lw_working_given(const lw_page *page, const lw_result *result);
 /* Steps as they come, each situation by itself: most situations share theirs. */

@@ -48,6 +48,7 @@ Test(verdict, what_is_refused_cannot_be_shown) {
       {"site back=building", "building-behind"},
       {"site back=building;site behind=ground", "building-behind"},
       {"fence height=1.2 m", "fence-on-wall"},
+      {"fence height=0.4 m;fence place=on the wall", "fence-on-wall"},
   };
   for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
     lw_verdict v = verdict_of(rows[i].changes, LW_HOLDS);
@@ -203,4 +204,38 @@ Test(verdict, cautions_fit_the_wall) {
   lw_verdict plain = verdict_of("block depth=100 mm", LW_HOLDS);
   static const char *const strange[] = {"pool", "vehicle", "tier", "tall", "seismic", "works-moved"};
   for (size_t i = 0; i < sizeof strange / sizeof *strange; i++) cr_expect_not(cautioned(&plain, strange[i]));
+}
+
+/* Behind and one wall height away a fence neither refuses the wall nor adds to its height. */
+Test(verdict, a_fence_that_keeps_its_distance_is_none_of_the_walls) {
+  lw_verdict v = verdict_of("fence height=1.8 m;fence place=behind;fence distance=0.4 m", LW_HOLDS);
+  cr_expect_null(verdict_reason(&v, LW_ANSWER_STANDS, "fence-on-wall"));
+  cr_expect_null(verdict_reason(&v, LW_ANSWER_WHO, "fence-load"));
+  cr_expect_float_eq(v.height_m[LW_HEIGHT_FENCE], v.height_m[LW_HEIGHT_EXPOSED], 1e-9);
+}
+
+/* The numbers of the refusal: 0.6 kPa on 1.8 m at the top of a wall 0.4 m high; a building wants a gap. */
+Test(verdict, refusals_carry_their_numbers_and_what_to_do) {
+  lw_verdict v = verdict_of("fence height=1.8 m;wind pressure=0.6 kPa", LW_HOLDS);
+  const lw_verdict_reason *r = verdict_reason(&v, LW_ANSWER_STANDS, "fence-on-wall");
+  cr_assert_not_null(r);
+  cr_expect_not_null(strstr(r->text, "1.08 kN/m"), "%s", r->text);
+  cr_expect_not_null(strstr(r->text, "1.40 kN m/m"), "%s", r->text);
+  cr_expect_not_null(strstr(r->text, "holds 0.38"), "%s", r->text);
+  v = verdict_of("site back=building", LW_HOLDS);
+  r = verdict_reason(&v, LW_ANSWER_STANDS, "building-behind");
+  cr_assert_not_null(r);
+  cr_expect_not_null(strstr(r->text, "drained gap and air"), "%s", r->text);
+}
+
+/* Soil 0.3 m high, 18 kN/m3 at 30 degrees, beside 0.6 kPa on 1.8 m. */
+Test(verdict, a_bed_against_a_fence_is_told_its_ratios) {
+  lw_verdict v = verdict_of("site back=fence;fence height=1.8 m;fence place=behind;fence distance=1 m;"
+                            "wind pressure=0.6 kPa;fence soil height=300 mm;soil 1 friction angle=30 deg;"
+                            "soil 1 unit weight=18 kN/m3;load 1 kind=none",
+                            LW_HOLDS);
+  const lw_verdict_reason *r = verdict_reason(&v, LW_ANSWER_WHAT, "back-is-fence");
+  cr_expect_eq(v.what, LW_WHAT_BED_AGAINST_FENCE);
+  cr_assert_not_null(r);
+  cr_expect_not_null(strstr(r->text, "4.50 of the wind"), "%s", r->text);
 }

@@ -90,6 +90,8 @@ Test(verdict, each_condition_alone_means_an_engineer) {
       {"mapped land=yes", "mapped-land"},
       {"reactive soil=yes", "reactive-soil"},
       {"fence height=0.1 m", "fence-load"},
+      {"fence height=1.8 m;fence place=behind", "fence-load"},
+      {"fence height=1.8 m;fence distance=0.39 m", "fence-load"},
       {"course count=12;site above=household", "barrier-needed"},
       {"drain outlets=0;wall joints=sealed;ground drains=no", "no-outlet"},
       {"water depth=0.2 m", "no-outlet"},
