@@ -75,7 +75,8 @@ static void back(const lw_page *page, const lw_result *result) {
   lw_page_sayf(
       page, "  ",
       "%.2f m of soil at rest, a metre run, beside the wind of %.2f kPa on %.2f m that the fence was "
-      "built for%s. 1 is as much as that wind; `kept`: over what is left under a load that stays "
+      "built for%s. 1 is as much as that wind; `wet`: with the outlet blocked; `kept`: over what is left "
+      "under a load that stays "
       "(%.2f).",
       f->bed.height_m, f->built_for.pressure_kpa, f->built_for.height_m,
       f->height_known && f->exposure_known ? "" : ", as far as is known", f->lasting);
