@@ -192,7 +192,10 @@ Test(pressure, a_scaled_wedge_is_the_searched_one) {
                          .slope_run_m = INFINITY,
                          .surcharge_kpa = 2.7,
                          .layer_count = 1,
-                         .layer = {{INFINITY, 0.53, 0.0, 18.7, 20.9}},
+                         .layer = {{.bottom_m = INFINITY,
+                                    .friction_rad = 0.53,
+                                    .unit_weight_kn_per_m3 = 18.7,
+                                    .saturated_unit_weight_kn_per_m3 = 20.9}},
                          .water_depth_m = INFINITY,
                          .water_unit_weight_kn_per_m3 = 9.81};
   lw_plane to = from, other = from;
