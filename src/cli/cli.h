@@ -46,6 +46,9 @@ void lw_cli_clean(char *text);
 /* Take an option that may stand once. false after saying that it is given twice */
 bool lw_cli_take_once(const char *command, const char *option, const char *value, const char **out);
 
+/* Whether a file's name has this ending, and something before it; no name has none. */
+bool lw_cli_ends_in(const char *name, const char *ending);
+
 /* The one of the names nearest to what stood there, or NULL. names ends with NULL */
 const char *lw_cli_nearest(const char *stood, const char *const *names);
 

@@ -68,15 +68,10 @@ static int read_options(int argc, char **argv, draw_asked *asked) {
   return well ? 0 : LW_EXIT_BAD_INPUT + 1;
 }
 
-static bool ends_in(const char *name, const char *ending) {
-  size_t length = name ? strlen(name) : 0, tail = strlen(ending);
-  return length > tail && strcmp(name + length - tail, ending) == 0;
-}
-
 static lw_status write_as(const char *name, const lw_drawing *drawing, lw_text *out, lw_error *error) {
   static const double DOTS_PER_MM = 8.0;
-  if (ends_in(name, ".pdf")) return lw_drawing_pdf(drawing, 1, out, error);
-  if (ends_in(name, ".png")) return lw_drawing_png(drawing, DOTS_PER_MM, out, error);
+  if (lw_cli_ends_in(name, ".pdf")) return lw_drawing_pdf(drawing, 1, out, error);
+  if (lw_cli_ends_in(name, ".png")) return lw_drawing_png(drawing, DOTS_PER_MM, out, error);
   return lw_drawing_svg(drawing, out);
 }
 

@@ -34,18 +34,13 @@ typedef struct precheck_asked {
   const char *paper, *verify;
 } precheck_asked;
 
-static bool ends_in(const char *name, const char *ending) {
-  size_t length = strlen(name), tail = strlen(ending);
-  return length > tail && strcmp(name + length - tail, ending) == 0;
-}
-
 static bool agree(const precheck_asked *asked) {
   const char *name = asked->wall.output;
   if (asked->paper && strcmp(asked->paper, "a4") != 0 && strcmp(asked->paper, "letter") != 0)
     lw_cli_refuse("precheck", "bad-option: --paper %.40s: a4 or letter is wanted", asked->paper);
   else if (asked->verify && name)
     lw_cli_refuse("precheck", "bad-option: --verify writes nothing; leave out -o");
-  else if (!asked->verify && (!name || (!ends_in(name, ".pdf") && !ends_in(name, ".html"))))
+  else if (!asked->verify && (!name || (!lw_cli_ends_in(name, ".pdf") && !lw_cli_ends_in(name, ".html"))))
     lw_cli_refuse("precheck", "bad-option: -o FILE is wanted, and FILE ends in .pdf or .html");
   else
     return true;
@@ -112,7 +107,7 @@ static int make(const precheck_asked *asked, const lw_one_wall *wall) {
   char hash[LW_HASH_HEX] = "";
   lw_error error = {0};
   lw_text out = {0};
-  bool html = asked->wall.output && ends_in(asked->wall.output, ".html");
+  bool html = asked->wall.output && lw_cli_ends_in(asked->wall.output, ".html");
   lw_status status = lw_precheck_hash(&wall->result.given, asked->wall.tables, hash, &error);
   if (status == LW_OK && asked->verify) return verify(asked, hash);
   if (status == LW_OK)

@@ -96,3 +96,8 @@ int lw_cli_print(const char *page) {
   lw_text_add(&text, page);
   return lw_output_write(NULL, &text, LW_EXIT_DONE);
 }
+
+bool lw_cli_ends_in(const char *name, const char *ending) {
+  size_t length = name != NULL ? strlen(name) : 0, tail = strlen(ending);
+  return length > tail && strcmp(name + length - tail, ending) == 0;
+}
