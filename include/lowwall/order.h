@@ -90,6 +90,27 @@ typedef struct lw_laid {
   double overlap_at_m;           /* where, from the beginning of the stretch on the lowest face */
 } lw_laid;
 
+/* A chain of runs without a corner between them. */
+typedef struct lw_stretch {
+  int first_run, run_count;        /* of a closed plan it may run past the last run: wrap around */
+  int corner_before, corner_after; /* index into the corners; -1: a free end */
+  bool ring;
+  double from_m, length_m;         /* on the lowest face; from the plan's beginning */
+  int start_bit, end_bit;          /* 0 or 1: what stands here in the lowest course */
+} lw_stretch;
+
+/* What is seen of a row from the front, piece by piece. */
+typedef enum lw_piece_kind {
+  LW_PIECE_WHOLE, LW_PIECE_HALF, LW_PIECE_CUT, LW_PIECE_MITRED, LW_PIECE_HANDED,
+  LW_PIECE_HEAD                    /* the end of the other run's block at a corner */
+} lw_piece_kind;
+typedef struct lw_piece {
+  lw_piece_kind kind;
+  double from_m, to_m;             /* on the lowest face, from the beginning of the stretch */
+  double length_m;                 /* of the piece itself at its face */
+} lw_piece;
+enum { LW_PIECE_MAX = LW_ROW_UNITS + 10 };
+
 typedef enum lw_cut_kind { LW_CUT_CLOSER, LW_CUT_MITRED, LW_CUT_CAP, LW_CUT_CAP_MITRED } lw_cut_kind;
 typedef struct lw_cut {
   lw_cut_kind kind;
@@ -182,7 +203,7 @@ typedef struct lw_work_step { bool hold; char text[360]; } lw_work_step;
 typedef struct lw_order {
   lw_plan plan;
   int corner_count; lw_order_corner corner[LW_RUN_MAX];
-  int stretch_count;
+  int stretch_count; lw_stretch stretch[LW_STRETCH_MAX];
   int row_count; lw_laid row[LW_ROW_MAX];
   lw_course_count course[LW_COURSE_MAX];
   int cut_count; lw_cut cut[LW_CUT_MAX];
@@ -208,6 +229,15 @@ typedef struct lw_order {
  *  gives LW_OK · LW_FAULTS
  *  note  1 Quantities are for the wall as given; the verdict of the result is not changed by them. */
 lw_status lw_order_make(const lw_result *result, lw_order *order, lw_faults *faults);
+
+/** What is seen of a row: the layout that the counts were made of, piece by piece.
+ *  in    order   of lw_order_make
+ *        row     0 to order->row_count - 1
+ *  out   piece   room for LW_PIECE_MAX
+ *  gives how many
+ *  note  1 What the other run hides at an inside corner is left out. A piece that a ring's beginning parts
+ *          is given as two. */
+int lw_order_pieces(const lw_order *order, int row, lw_piece *piece);
 
 typedef struct lw_mitre {
   double angle_rad[2];           /* between the mitre and the long edge of each piece */

@@ -53,6 +53,7 @@ lw_status lw_order_make(const lw_result *result, lw_order *order, lw_faults *fau
   lw_laying laying = begin(result, order);
   lw_stretches_build(&laying);
   lw_phases_choose(&laying);
+  memcpy(order->stretch, laying.stretch, sizeof order->stretch);
   if (lw_rows_build(&laying) != LW_OK) {
     lw_faults_add(faults, LW_FAULT_TOO_MANY, (lw_cell_place){0, 0}, "run n length", "",
                   "fewer runs, courses or steps: at most %d rows of blocks", LW_ROW_MAX);

@@ -11,14 +11,6 @@
 
 enum { LW_CHOICE_MAX = 12 };
 
-typedef struct lw_stretch {
-  int first_run, run_count;
-  int corner_before, corner_after; /* index into the corners; -1: a free end */
-  bool ring;
-  double from_m, length_m; /* on the lowest face */
-  int start_bit, end_bit;  /* 0 or 1: what stands here in the lowest course */
-} lw_stretch;
-
 typedef struct lw_laying {
   const lw_plan *plan;
   lw_order *order;
@@ -45,6 +37,8 @@ double lw_plan_depth(const lw_plan *plan, int course);
 void lw_stretches_build(lw_laying *laying);
 int lw_stretch_spans(const lw_laying *laying, const lw_stretch *stretch, int course,
                      lw_span span[LW_RUN_MAX]);
+/* The same, of an order that is made. */
+int lw_order_spans(const lw_order *order, const lw_stretch *stretch, int course, lw_span span[LW_RUN_MAX]);
 double lw_stretch_base_of(const lw_span *span, int count, double u_m);
 double lw_stretch_lay_of(const lw_span *span, int count, double base_m);
 

@@ -62,21 +62,20 @@ void lw_stretches_build(lw_laying *laying) {
 }
 
 /* What a course is short of at a free end, or of its neighbour's offset at a corner. */
-static double shift_of(const lw_laying *laying, int corner, int course) {
-  if (corner < 0) return course * laying->plan->end_setback_m;
-  return lw_plan_offset(laying->plan, course) * tan(laying->order->corner[corner].turn_rad / 2.0);
+static double shift_of(const lw_order *order, int corner, int course) {
+  if (corner < 0) return course * order->plan.end_setback_m;
+  return lw_plan_offset(&order->plan, course) * tan(order->corner[corner].turn_rad / 2.0);
 }
 
-int lw_stretch_spans(const lw_laying *laying, const lw_stretch *stretch, int course,
-                     lw_span span[LW_RUN_MAX]) {
-  const lw_plan *plan = laying->plan;
+int lw_order_spans(const lw_order *order, const lw_stretch *stretch, int course, lw_span span[LW_RUN_MAX]) {
+  const lw_plan *plan = &order->plan;
   double u = 0.0, base = 0.0;
   for (int i = 0; i < stretch->run_count; i++) {
     int run = lw_plan_at(plan, stretch->first_run + i);
     double length = plan->run[run].length_m;
-    double left = i == 0 && !stretch->ring ? shift_of(laying, stretch->corner_before, course) : 0.0;
+    double left = i == 0 && !stretch->ring ? shift_of(order, stretch->corner_before, course) : 0.0;
     bool last = i == stretch->run_count - 1 && !stretch->ring;
-    double right = last ? shift_of(laying, stretch->corner_after, course) : 0.0;
+    double right = last ? shift_of(order, stretch->corner_after, course) : 0.0;
     double radius = plan->run[run].radius_m;
     bool curved = fabs(radius) > 0.0;
     double scale = curved ? 1.0 - lw_plan_offset(plan, course) / radius : 1.0;
@@ -87,6 +86,11 @@ int lw_stretch_spans(const lw_laying *laying, const lw_stretch *stretch, int cou
     base += length;
   }
   return stretch->run_count;
+}
+
+int lw_stretch_spans(const lw_laying *laying, const lw_stretch *stretch, int course,
+                     lw_span span[LW_RUN_MAX]) {
+  return lw_order_spans(laying->order, stretch, course, span);
 }
 
 double lw_stretch_base_of(const lw_span *span, int count, double u_m) {
