@@ -2,6 +2,7 @@
 #ifndef LOWWALL_DRAWING_H
 #define LOWWALL_DRAWING_H
 
+#include <lowwall/order.h>
 #include <lowwall/result.h>
 
 #ifdef __cplusplus
@@ -122,6 +123,24 @@ lw_status lw_drawing_png(const lw_drawing *drawing, double dots_per_mm, lw_text 
  *  out   drawing    empty before; to be freed by the caller
  *  gives LW_OK · LW_NO_SOLUTION where the wall's section is not known · LW_NO_MEMORY */
 lw_status lw_draw_section(const lw_result *result, double width_mm, lw_drawing *drawing, lw_error *error);
+
+/** The wall unrolled and seen from in front, block by block as the order lays it: corners, halves, cut
+ *  pieces, steps of the base, ground, caps. A long one is drawn in strips.
+ *  in    result, order   of lw_run and lw_order_make
+ *        width_mm        as above
+ *  out   drawing         empty before; to be freed by the caller
+ *  gives LW_OK · LW_NO_SOLUTION where it is too long for the paper · LW_NO_MEMORY */
+lw_status lw_draw_elevation(const lw_result *result, const lw_order *order, double width_mm,
+                            lw_drawing *drawing, lw_error *error);
+
+/** The wall from above: runs with their lengths, turns, curves, pegs, the distances that check them, and the
+ *  side of the soil. Run 1 runs to the right, whatever its bearing is.
+ *  in    result, order   of lw_run and lw_order_make
+ *        width_mm        as above
+ *  out   drawing         empty before; to be freed by the caller
+ *  gives LW_OK · LW_NO_SOLUTION where it is too large for the paper · LW_NO_MEMORY */
+lw_status lw_draw_plan(const lw_result *result, const lw_order *order, double width_mm, lw_drawing *drawing,
+                       lw_error *error);
 
 #ifdef __cplusplus
 }

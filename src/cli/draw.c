@@ -1,23 +1,27 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #define _XOPEN_SOURCE 700
 #include <getopt.h>
+#include <stdlib.h>
 #include <string.h>
 
 #include <lowwall/drawing.h>
+#include <lowwall/order.h>
 
 #include "cli.h"
 #include "one_wall.h"
 #include "output.h"
 
 static const char help[] =
-    "lowwall draw [--width MM] [--tables DIR] [-o FILE] [SHEET] [ITEM=VALUE ...]\n"
+    "lowwall draw [--view section | elevation | plan] [--width MM] [--tables DIR] [-o FILE] [SHEET]\n"
+    "             [ITEM=VALUE ...]\n"
     "\n"
-    "Draw the section of the wall of a sheet to scale: courses and cap, pad, ground, stone, water and loads, "
-    "the\n"
-    "pressure behind, the resultant, and what each number means. As SVG, or as PDF or PNG where FILE ends "
-    "in\n"
-    ".pdf or .png.\n"
+    "Draw the wall of a sheet to scale. As SVG, or as PDF or PNG where FILE ends in .pdf or .png.\n"
     "\n"
+    "  --view section      cut through: courses and cap, pad, ground, stone, water and loads, the pressure\n"
+    "                      behind, the resultant, and what each number means; so it is when none is named\n"
+    "  --view elevation    from in front and unrolled, block by block: corners, halves, cut pieces, steps\n"
+    "  --view plan         from above: runs, turns, curves, pegs and the distances that check them\n"
+    "                      (elevation and plan need the plan, `run 1 length` at least)\n"
     "  --width MM          of the paper, 90 to 400; 180 fits A4, 95 a phone\n"
     "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n"
     "  -o, --output FILE   write there, the whole of it or nothing; - is standard output\n"
@@ -27,9 +31,12 @@ static const char help[] =
 
 enum { NARROWEST_MM = 90, WIDEST_MM = 400, A4_MM = 180 };
 
+typedef enum draw_view { SECTION, ELEVATION, PLAN, VIEWS } draw_view;
+
 typedef struct draw_asked {
   lw_wall_asked wall;
-  const char *width;
+  const char *width, *view_name;
+  draw_view view;
   double width_mm;
 } draw_asked;
 
@@ -44,18 +51,36 @@ static bool take_width(draw_asked *asked) {
   return false;
 }
 
+/* The wall, then what only an order asks about. */
+static lw_status settle(const lw_tables *tables, lw_case *c, lw_faults *faults) {
+  lw_status status = lw_case_settle(tables, c, faults);
+  return status == LW_OK ? lw_case_settle_order(tables, c, faults) : status;
+}
+
+static bool take_view(draw_asked *asked) {
+  static const char *const NAMES[VIEWS] = {"section", "elevation", "plan"};
+  for (int i = 0; i < VIEWS; i++) {
+    if (strcmp(asked->view_name ? asked->view_name : NAMES[SECTION], NAMES[i]) != 0) continue;
+    asked->view = (draw_view)i;
+    if (i != SECTION) asked->wall.settle = settle;
+    return true;
+  }
+  lw_cli_refuse("draw", "bad-option: --view %.40s: section, elevation or plan is wanted", asked->view_name);
+  return false;
+}
+
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, draw_asked *asked) {
-  static const struct option options[] = {{"width", required_argument, NULL, 'w'},
-                                          {"tables", required_argument, NULL, 't'},
-                                          {"output", required_argument, NULL, 'o'},
-                                          {"help", no_argument, NULL, 'h'},
-                                          {0}};
+  static const struct option options[] = {
+      {"view", required_argument, NULL, 'v'},   {"width", required_argument, NULL, 'w'},
+      {"tables", required_argument, NULL, 't'}, {"output", required_argument, NULL, 'o'},
+      {"help", no_argument, NULL, 'h'},         {0}};
   optind = 0; /* glibc: begin anew, whatever was read before */
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
     bool well = true;
     switch (option) {
+    case 'v': well = lw_cli_take_once("draw", "--view", optarg, &asked->view_name); break;
     case 'w': well = lw_cli_take_once("draw", "--width", optarg, &asked->width); break;
     case 't': well = lw_cli_take_once("draw", "--tables", optarg, &asked->wall.tables); break;
     case 'o': well = lw_cli_take_once("draw", "--output", optarg, &asked->wall.output); break;
@@ -64,7 +89,8 @@ static int read_options(int argc, char **argv, draw_asked *asked) {
     }
     if (!well) return LW_EXIT_BAD_INPUT + 1;
   }
-  bool well = take_width(asked) && lw_wall_take_arguments(argc, argv, optind, &asked->wall);
+  bool well =
+      take_width(asked) && take_view(asked) && lw_wall_take_arguments(argc, argv, optind, &asked->wall);
   return well ? 0 : LW_EXIT_BAD_INPUT + 1;
 }
 
@@ -75,15 +101,39 @@ static lw_status write_as(const char *name, const lw_drawing *drawing, lw_text *
   return lw_drawing_svg(drawing, out);
 }
 
-static int draw(const draw_asked *asked, const lw_result *result) {
+static lw_status draw_order(const draw_asked *asked, const lw_result *result, const lw_order *order,
+                            lw_drawing *drawing, lw_error *error) {
+  if (asked->view == ELEVATION) return lw_draw_elevation(result, order, asked->width_mm, drawing, error);
+  return lw_draw_plan(result, order, asked->width_mm, drawing, error);
+}
+
+/* gives 0 to go on with the drawing, else the exit status + 1 */
+static int draw_view_of(const draw_asked *asked, lw_one_wall *wall, lw_drawing *drawing) {
+  lw_error error = {0};
+  lw_order *order = asked->view != SECTION ? calloc(1, sizeof *order) : NULL;
+  lw_status status = asked->view != SECTION && !order ? LW_NO_MEMORY : LW_OK;
+  if (order) status = lw_order_make(&wall->result, order, &wall->faults);
+  if (status == LW_OK)
+    status = order ? draw_order(asked, &wall->result, order, drawing, &error)
+                   : lw_draw_section(&wall->result, asked->width_mm, drawing, &error);
+  free(order);
+  if (status == LW_OK) return 0;
+  if (status == LW_NO_MEMORY) return lw_cli_no_memory() + 1;
+  if (status == LW_FAULTS) return lw_cli_print_faults(&wall->faults) + 1;
+  lw_cli_refuse("draw", "%s: %s", lw_status_slug(status), error.text);
+  return LW_EXIT_OTHER + 1;
+}
+
+static int draw(const draw_asked *asked, lw_one_wall *wall) {
   lw_drawing drawing = {0};
   lw_text out = {0};
   lw_error error = {0};
-  lw_status status = lw_draw_section(result, asked->width_mm, &drawing, &error);
-  if (status == LW_OK) status = write_as(asked->wall.output, &drawing, &out, &error);
+  int ended = draw_view_of(asked, wall, &drawing);
+  lw_status status = ended == 0 ? write_as(asked->wall.output, &drawing, &out, &error) : LW_OK;
   lw_drawing_free(&drawing);
-  if (status == LW_OK) return lw_output_write(asked->wall.output, &out, LW_EXIT_DONE);
+  if (ended == 0 && status == LW_OK) return lw_output_write(asked->wall.output, &out, LW_EXIT_DONE);
   lw_text_free(&out);
+  if (ended > 0) return ended - 1;
   if (status == LW_NO_MEMORY) return lw_cli_no_memory();
   lw_cli_refuse("draw", "%s: %s", lw_status_slug(status), error.text);
   return LW_EXIT_OTHER;
@@ -96,7 +146,7 @@ int lw_cli_draw(int argc, char **argv) {
   lw_one_wall *wall = lw_wall_open(&asked.wall, &exit_status);
   if (wall == NULL) return exit_status;
   ended = lw_wall_run(&asked.wall, wall);
-  exit_status = ended > 0 ? ended - 1 : draw(&asked, &wall->result);
+  exit_status = ended > 0 ? ended - 1 : draw(&asked, wall);
   lw_wall_close(wall);
   return exit_status;
 }

@@ -7,7 +7,7 @@
 /* Dimensions as the trade draws them: a chain with a slash at each end of a length, whole lengths outside of
  * the parts, millimetres without a unit. */
 
-static void slash(lw_drawing *paper, lw_xy_mm at) {
+void lw_sketch_slash(lw_drawing *paper, lw_xy_mm at) {
   lw_xy_mm line[] = {{at.x_mm - 0.9, at.y_mm + 0.9}, {at.x_mm + 0.9, at.y_mm - 0.9}};
   lw_drawing_line(paper, LW_PEN_SEEN, line, 2);
 }
@@ -20,12 +20,13 @@ static void spread(double *y, int count) {
 }
 
 /* levels from the bottom up */
-static void upright(lw_sketch *s, double x_mm, const double *level_m, int count) {
+void lw_sketch_upright(lw_sketch *s, double x_mm, const double *level_m, int count) {
   double middle[LW_DIMENSIONS_MAX];
   lw_xy_mm line[] = {{x_mm, lw_sketch_at(s, 0.0, level_m[0]).y_mm},
                      {x_mm, lw_sketch_at(s, 0.0, level_m[count - 1]).y_mm}};
   lw_drawing_line(s->paper, LW_PEN_FINE, line, 2);
-  for (int i = 0; i < count; i++) slash(s->paper, (lw_xy_mm){x_mm, lw_sketch_at(s, 0.0, level_m[i]).y_mm});
+  for (int i = 0; i < count; i++)
+    lw_sketch_slash(s->paper, (lw_xy_mm){x_mm, lw_sketch_at(s, 0.0, level_m[i]).y_mm});
   for (int i = 0; i + 1 < count; i++)
     middle[i] = lw_sketch_at(s, 0.0, 0.5 * (level_m[i] + level_m[i + 1])).y_mm;
   spread(middle, count - 1);
@@ -42,8 +43,8 @@ static void level(lw_sketch *s, double y_mm, double from_m, double to_m) {
   lw_xy_mm a = lw_sketch_at(s, from_m, 0.0), b = lw_sketch_at(s, to_m, 0.0);
   lw_xy_mm line[] = {{a.x_mm, y_mm}, {b.x_mm, y_mm}};
   lw_drawing_line(s->paper, LW_PEN_FINE, line, 2);
-  slash(s->paper, line[0]);
-  slash(s->paper, line[1]);
+  lw_sketch_slash(s->paper, line[0]);
+  lw_sketch_slash(s->paper, line[1]);
   lw_sketch_label(s, (lw_xy_mm){0.5 * (a.x_mm + b.x_mm), y_mm + 1.2 + 0.8 * LW_SMALL_MM}, LW_ANCHOR_MIDDLE,
                   "%.0f", (to_m - from_m) * 1000.0);
 }
@@ -63,8 +64,8 @@ void lw_sketch_dimensions(lw_sketch *sketch) {
   add_level(levels, &count, section->embedment_m);
   if (section->has_cap) add_level(levels, &count, section->height_m - section->cap_height_m);
   add_level(levels, &count, section->height_m);
-  upright(sketch, window + INNER_MM - OUTER_MM, levels, count);
+  lw_sketch_upright(sketch, window + INNER_MM - OUTER_MM, levels, count);
   double whole[] = {-pad, section->height_m};
-  if (count > 2) upright(sketch, window - OUTER_MM, whole, 2);
+  if (count > 2) lw_sketch_upright(sketch, window - OUTER_MM, whole, 2);
   level(sketch, lw_sketch_at(sketch, 0.0, -pad).y_mm + BELOW_MM, 0.0, section->base_width_m);
 }

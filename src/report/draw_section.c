@@ -6,7 +6,7 @@
 
 /* The section of a wall: what is shown of the ground, at which scale, and the page around it. */
 
-static const double MARGIN_MM = 4.0, DIMENSIONS_MM = 24.0, PANEL_MM = 34.0, BESIDE_FROM_MM = 140.0;
+static const double MARGIN_MM = LW_MARGIN_MM, DIMENSIONS_MM = 24.0, PANEL_MM = 34.0, BESIDE_FROM_MM = 140.0;
 static const double BELOW_BASE_MM = 24.0, SKY_MM = 12.0;
 
 /* The situation that governs, or the wall as built. */

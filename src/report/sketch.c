@@ -34,13 +34,13 @@ static bool meet(const lw_box *a, const lw_box *b) {
          a->top_mm < b->bottom_mm + AIR_MM && b->top_mm < a->bottom_mm + AIR_MM;
 }
 
-static bool is_free(const lw_sketch *sketch, const lw_box *box) {
+bool lw_sketch_is_free(const lw_sketch *sketch, const lw_box *box) {
   for (int i = 0; i < sketch->label_count; i++)
     if (meet(box, &sketch->label[i])) return false;
   return true;
 }
 
-static void take(lw_sketch *sketch, lw_box box) {
+void lw_sketch_take(lw_sketch *sketch, lw_box box) {
   if (sketch->label_count < LW_LABELS_MAX) sketch->label[sketch->label_count++] = box;
 }
 
@@ -57,7 +57,7 @@ static lw_xy_mm free_place(const lw_sketch *sketch, lw_xy_mm at) {
       double out = 2.4 * ring;
       lw_xy_mm spot = {at.x_mm + out * cos(TURN * way + 0.8), at.y_mm - out * sin(TURN * way + 0.8)};
       lw_box box = circle_box(spot);
-      if (is_free(sketch, &box)) return spot;
+      if (lw_sketch_is_free(sketch, &box)) return spot;
     }
   }
   return at;
@@ -83,7 +83,7 @@ void lw_sketch_note(lw_sketch *sketch, double x_m, double y_m, const char *forma
   lw_xy_mm at = lw_sketch_at(sketch, x_m, y_m);
   note->at = free_place(sketch, at);
   note->to = at;
-  take(sketch, circle_box(note->at));
+  lw_sketch_take(sketch, circle_box(note->at));
 }
 
 /* Over all that is drawn, so that no line crosses a number. */
@@ -113,9 +113,9 @@ void lw_sketch_label(lw_sketch *sketch, lw_xy_mm at, lw_anchor anchor, const cha
   for (int step = 0; step < STEPS; step++) {
     double left = at.x_mm - back * width, y = at.y_mm + step * STEP_MM;
     box = (lw_box){left, y - 0.8 * LW_SMALL_MM, left + width, y + 0.22 * LW_SMALL_MM};
-    if (is_free(sketch, &box)) break;
+    if (lw_sketch_is_free(sketch, &box)) break;
   }
-  take(sketch, box);
+  lw_sketch_take(sketch, box);
   lw_xy_mm under[] = {{box.left_mm - AIR_MM, box.top_mm - AIR_MM},
                       {box.right_mm + AIR_MM, box.top_mm - AIR_MM},
                       {box.right_mm + AIR_MM, box.bottom_mm + AIR_MM},

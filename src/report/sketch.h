@@ -7,8 +7,9 @@
 /* A section being drawn: the paper, the window on the ground that it shows, and the numbers that the legend
  * explains. x and y are the section's own: metres from the toe, y up. */
 
-enum { LW_NOTES_MAX = 24, LW_LABELS_MAX = 64, LW_DIMENSIONS_MAX = 12 };
+enum { LW_NOTES_MAX = 24, LW_LABELS_MAX = 512, LW_DIMENSIONS_MAX = 12 };
 
+#define LW_MARGIN_MM 4.0
 #define LW_SMALL_MM 2.3 /* letters of numbers and legend */
 #define LW_BODY_MM 2.8
 #define LW_LINE_MM 3.6 /* from line to line */
@@ -49,6 +50,33 @@ void lw_sketch_label(lw_sketch *sketch, lw_xy_mm at, lw_anchor anchor, const cha
     __attribute__((format(printf, 4, 5)))
 #endif
     ;
+
+/* Words where they meet no others and stay on the page: moved by so much up to so often, or in rings around the
+ * spot. gives false, nothing added, when there is no such place */
+typedef struct lw_move {
+  double by_mm;
+  int times;
+} lw_move;
+bool lw_sketch_place(lw_sketch *sketch, lw_xy_mm at, lw_anchor anchor, lw_move move, const char *format, ...)
+#if defined(__GNUC__)
+    __attribute__((format(printf, 5, 6)))
+#endif
+    ;
+bool lw_sketch_around(lw_sketch *sketch, lw_xy_mm at, const char *format, ...)
+#if defined(__GNUC__)
+    __attribute__((format(printf, 3, 4)))
+#endif
+    ;
+bool lw_sketch_is_free(const lw_sketch *sketch, const lw_box *box);
+void lw_sketch_take(lw_sketch *sketch, lw_box box);
+
+/* The verdict's headline, and below it what is drawn. gives y below */
+double lw_sketch_head(lw_sketch *sketch, const char *words);
+/* A bar of whole metres or half of one, so that a picture of any size can be measured. gives y below */
+double lw_sketch_bar(lw_sketch *sketch, lw_xy_mm at, double room_mm);
+/* The slash at the end of a dimension; an upright chain of levels from the bottom up, values at its left. */
+void lw_sketch_slash(lw_drawing *paper, lw_xy_mm at);
+void lw_sketch_upright(lw_sketch *sketch, double x_mm, const double *level_m, int count);
 
 /* Words broken into lines of a width. gives y below the last line */
 double lw_sketch_wrap(lw_drawing *paper, lw_xy_mm at, double width_mm, double size_mm, bool bold,

@@ -1,0 +1,133 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "elevation.h"
+
+#include <math.h>
+#include <stdlib.h>
+
+#include "base/print.h"
+
+/* The page of the elevation: how many strips at which scale, one below the other, and the legend. */
+
+static const double LEVELS_MM = 17.0, ABOVE_MM = 13.0, BELOW_MM = 14.0, LEAST_BLOCK_MM = 5.0, RIGHT_MM = 3.0;
+
+double lw_elevation_along(const lw_elevation *e, int stretch, double at_m) {
+  const lw_plan *plan = &e->order->plan;
+  double at = e->order->stretch[stretch].from_m + at_m;
+  return plan->closed && at > plan->length_m ? at - plan->length_m : at;
+}
+
+static void measure(lw_elevation *e) {
+  const lw_order *o = e->order;
+  const lw_case *c = &e->s.result->given;
+  for (int i = 0; i < o->stretch_count; i++) e->begins_m[i + 1] = e->begins_m[i] + o->stretch[i].length_m;
+  bool pad = c->pad_thickness.origin != LW_ABSENT && c->pad_thickness.si > 0.0;
+  e->pad_m = pad ? c->pad_thickness.si : 0.0;
+  e->bedding_m = pad ? c->order.bedding_thickness.si : 0.0;
+  e->cap_m = o->has_cap && c->cap_height.origin != LW_ABSENT ? c->cap_height.si : 0.0;
+  e->ground_m = c->wall_embedment.si;
+  e->bottom_m = -e->pad_m - e->bedding_m;
+  e->top_m = o->plan.courses * o->plan.course_m + e->cap_m;
+}
+
+/* Whole stretches as long as they fit, a long one broken off. gives their number, one too many if too long */
+static int pack(lw_elevation *e, double room_m, int most) {
+  double all = e->begins_m[e->order->stretch_count], at = 0.0;
+  int count = 0;
+  while (at < all - 1e-6) {
+    if (count == most) return most + 1;
+    double end = fmin(at + room_m, all), whole = at;
+    for (int i = 1; i <= e->order->stretch_count; i++)
+      if (e->begins_m[i] <= end + 1e-6 && e->begins_m[i] > whole) whole = e->begins_m[i];
+    if (whole > at + 1e-6) end = whole;
+    e->strip[count++] = (lw_face_strip){at, end};
+    at = end;
+  }
+  return count;
+}
+
+static bool choose(lw_elevation *e, double room_mm, double least_block_mm) {
+  static const int SCALES[] = {5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 300, 500, 1000, 2000};
+  static const double HIGHEST_MM = 90.0;
+  for (int most = 1; most <= LW_STRIP_MAX; most++)
+    for (size_t i = 0; i < sizeof SCALES / sizeof *SCALES; i++) {
+      double mm_per_m = 1000.0 / SCALES[i];
+      if (e->order->plan.module_m * mm_per_m < least_block_mm) break;
+      if ((e->top_m - e->bottom_m) * mm_per_m > HIGHEST_MM) continue;
+      e->strip_count = pack(e, room_mm / mm_per_m, most);
+      if (e->strip_count > most) continue;
+      e->s.scale = SCALES[i];
+      e->s.mm_per_m = mm_per_m;
+      return true;
+    }
+  return false;
+}
+
+static void levels(lw_elevation *e) {
+  double level[LW_DIMENSIONS_MAX];
+  int count = 0;
+  double all[] = {e->bottom_m, 0.0, e->ground_m, e->top_m - e->cap_m, e->top_m};
+  for (size_t i = 0; i < sizeof all / sizeof *all; i++)
+    if (count == 0 || all[i] > level[count - 1] + 1e-6) level[count++] = all[i];
+  double x = LW_MARGIN_MM + LEVELS_MM - 4.0, whole[] = {0.0, e->top_m};
+  lw_sketch_upright(&e->s, x, level, count);
+  if (count > 2) lw_sketch_upright(&e->s, x - 7.5, whole, 2);
+}
+
+static void describe(lw_elevation *e) {
+  const lw_order *o = e->order;
+  lw_drawing *paper = e->s.paper;
+  const char *title = e->s.result->given.title.text;
+  int cuts = 0;
+  for (int i = 0; i < o->cut_count; i++)
+    if (o->cut[i].kind == LW_CUT_CLOSER || o->cut[i].kind == LW_CUT_MITRED) cuts += o->cut[i].count;
+  lw_text_addf(&paper->title, "Elevation of the wall%s%s", title[0] ? ": " : "", title);
+  lw_text_addf(&paper->description, "%s %d courses on %d runs, %.3f m along the lowest face; %d cut pieces.",
+               e->s.result->verdict.headline, o->plan.courses, o->plan.run_count, o->plan.length_m, cuts);
+  paper->failed = paper->failed || paper->title.failed || paper->description.failed;
+}
+
+static void draw(lw_elevation *e) {
+  char words[320];
+  bool setback = e->order->plan.setback_m > 0.0;
+  lw_print(words, sizeof words,
+           "Elevation, 1:%d when printed %.0f mm wide; lengths in mm. Seen from in front and unrolled, one "
+           "run after another from left to right%s.%s",
+           e->s.scale, e->s.width_mm, e->strip_count > 1 ? ", in strips" : "",
+           setback ? " Each course is drawn over the lowest one: setbacks are not shown." : "");
+  double y = lw_sketch_head(&e->s, words);
+  for (int i = 0; i < e->strip_count; i++) {
+    double left = LW_MARGIN_MM + LEVELS_MM;
+    y += ABOVE_MM;
+    e->s.origin = (lw_xy_mm){left - e->strip[i].from_m * e->s.mm_per_m, y + e->top_m * e->s.mm_per_m};
+    if (i == 0) levels(e);
+    lw_elevation_strip(e, &e->strip[i]);
+    y += (e->top_m - e->bottom_m) * e->s.mm_per_m + BELOW_MM;
+  }
+  y = lw_sketch_bar(&e->s, (lw_xy_mm){LW_MARGIN_MM, y}, e->s.width_mm - 2.0 * LW_MARGIN_MM);
+  e->s.paper->width_mm = e->s.width_mm;
+  e->s.paper->height_mm = lw_elevation_legend(e, y) + LW_MARGIN_MM;
+  describe(e);
+}
+
+lw_status lw_draw_elevation(const lw_result *result, const lw_order *order, double width_mm,
+                            lw_drawing *drawing, lw_error *error) {
+  lw_elevation *e = calloc(1, sizeof *e);
+  lw_piece *piece = calloc(LW_PIECE_MAX, sizeof *piece);
+  bool fits = false;
+  if (e && piece) {
+    e->s = (lw_sketch){.paper = drawing, .result = result, .width_mm = width_mm};
+    e->order = order;
+    e->piece = piece;
+    measure(e);
+    double room = width_mm - 2.0 * LW_MARGIN_MM - LEVELS_MM - RIGHT_MM;
+    fits = choose(e, room, LEAST_BLOCK_MM) || choose(e, room, 0.0);
+    if (fits) draw(e);
+  }
+  bool memory = e && piece && !drawing->failed;
+  free(piece);
+  free(e);
+  if (!memory) return LW_NO_MEMORY;
+  if (fits) return LW_OK;
+  return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NONE,
+                      "the wall is too long or too high to be drawn on this paper");
+}

@@ -1,0 +1,154 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <math.h>
+#include <string.h>
+
+#include "base/print.h"
+#include "elevation.h"
+
+/* What the elevation's pieces and lines mean, and the cuts by name. */
+
+static const double SAMPLE_MM = 8.0, HIGH_MM = 3.2;
+
+void lw_elevation_letter(int cut, char name[4]) {
+  enum { LETTERS = 26 };
+  if (cut < LETTERS)
+    lw_print(name, 4, "%c", 'a' + cut);
+  else
+    lw_print(name, 4, "%c%c", 'a' + cut / LETTERS - 1, 'a' + cut % LETTERS);
+}
+
+static bool of_kind(const lw_cut *cut, const lw_piece *piece) {
+  if (piece->kind == LW_PIECE_CUT)
+    return cut->kind == LW_CUT_CLOSER && fabs(cut->long_m - piece->length_m) < 0.0011;
+  return cut->kind == LW_CUT_MITRED &&
+         fmin(fabs(cut->long_m - piece->length_m), fabs(cut->short_m - piece->length_m)) < 0.0011;
+}
+
+bool lw_elevation_cut_name(const lw_elevation *e, const lw_piece *piece, int course, char name[4]) {
+  bool base = course < e->order->plan.base_courses;
+  if (piece->kind != LW_PIECE_CUT && piece->kind != LW_PIECE_MITRED) return false;
+  for (int i = 0; i < e->order->cut_count; i++) {
+    if (e->order->cut[i].base_unit != base || !of_kind(&e->order->cut[i], piece)) continue;
+    lw_elevation_letter(i, name);
+    return true;
+  }
+  return false;
+}
+
+/* The words beside a sample. gives y below both */
+static double said(lw_elevation *e, double y_mm, const char *words) {
+  double left = LW_MARGIN_MM + SAMPLE_MM + 2.0;
+  double y = lw_sketch_wrap(e->s.paper, (lw_xy_mm){left, y_mm}, e->s.width_mm - left - LW_MARGIN_MM,
+                            LW_SMALL_MM, false, words);
+  return fmax(y, y_mm + HIGH_MM) + 0.9;
+}
+
+static lw_box sample_box(double y_mm) {
+  return (lw_box){LW_MARGIN_MM, y_mm, LW_MARGIN_MM + SAMPLE_MM, y_mm + HIGH_MM};
+}
+
+static double pieces(lw_elevation *e, double y_mm) {
+  static const char *const WORDS[] = {
+      [LW_PIECE_WHOLE] = "whole block",
+      [LW_PIECE_HALF] = "half block",
+      [LW_PIECE_CUT] = "cut piece; its letter stands in the list below",
+      [LW_PIECE_MITRED] = "block cut on the mitre of a corner; its letter stands in the list below",
+      [LW_PIECE_HANDED] = "left or right unit of a corner",
+      [LW_PIECE_HEAD] = "end of the other run's block at a corner"};
+  const lw_plan *plan = &e->order->plan;
+  bool cut_told = false;
+  for (int kind = 0; kind <= LW_PIECE_HEAD; kind++) {
+    bool cut = kind == LW_PIECE_CUT || kind == LW_PIECE_MITRED;
+    char words[120];
+    if (!e->seen[kind] || (cut && cut_told)) continue;
+    cut_told = cut_told || cut;
+    lw_box box = sample_box(y_mm);
+    lw_elevation_piece(e->s.paper, (lw_piece_kind)kind, &box);
+    double length = kind == LW_PIECE_HALF ? plan->module_m / 2.0 - plan->gap_m : plan->unit_m;
+    lw_print(words, sizeof words, "%s", WORDS[kind]);
+    if (kind <= LW_PIECE_HALF)
+      lw_print(words, sizeof words, "%s, %.0f mm long", WORDS[kind], length * 1000.0);
+    y_mm = said(e, y_mm, words);
+  }
+  return y_mm;
+}
+
+static double band(lw_elevation *e, double y_mm, lw_hatch hatch, lw_fill fill, const char *words) {
+  lw_box b = sample_box(y_mm);
+  lw_xy_mm c[] = {
+      {b.left_mm, b.top_mm}, {b.right_mm, b.top_mm}, {b.right_mm, b.bottom_mm}, {b.left_mm, b.bottom_mm}};
+  lw_drawing_area(e->s.paper, LW_PEN_NONE, fill, c, 4);
+  lw_drawing_hatch(e->s.paper, hatch, c, 4);
+  lw_drawing_area(e->s.paper, LW_PEN_SEEN, LW_FILL_NONE, c, 4);
+  return said(e, y_mm, words);
+}
+
+static double ground(lw_elevation *e, double y_mm) {
+  const lw_plan *plan = &e->order->plan;
+  bool steps = plan->step_count > 0 && !plan->falls;
+  lw_xy_mm line[] = {{LW_MARGIN_MM, y_mm + 0.5 * HIGH_MM}, {LW_MARGIN_MM + SAMPLE_MM, y_mm + 0.5 * HIGH_MM}};
+  char words[160];
+  lw_drawing_line(e->s.paper, LW_PEN_CUT, line, 2);
+  lw_print(words, sizeof words, "ground in front, %.0f mm above the lowest base%s", e->ground_m * 1000.0,
+           plan->falls ? " at its low end"
+           : steps     ? "; where the base is raised its level is not given, and not drawn"
+                       : "");
+  return said(e, y_mm, words);
+}
+
+static double layers(lw_elevation *e, double y_mm) {
+  char words[120];
+  if (e->cap_m > 0.0) {
+    lw_print(words, sizeof words, "cap, %.0f mm high; `lowwall order` lists its pieces", e->cap_m * 1000.0);
+    y_mm = band(e, y_mm, LW_HATCH_NONE, LW_FILL_PAPER, words);
+  }
+  if (e->bedding_m > 0.0) {
+    lw_print(words, sizeof words, "bedding, %.0f mm", e->bedding_m * 1000.0);
+    y_mm = band(e, y_mm, LW_HATCH_NONE, LW_FILL_TINT, words);
+  }
+  if (e->pad_m > 0.0) {
+    lw_print(words, sizeof words, "compacted stone pad, %.0f mm", e->pad_m * 1000.0);
+    y_mm = band(e, y_mm, LW_HATCH_PAD, LW_FILL_PAPER, words);
+  }
+  return ground(e, y_mm);
+}
+
+static double cuts(lw_elevation *e, double y_mm) {
+  for (int i = 0; i < e->order->cut_count; i++) {
+    const lw_cut *c = &e->order->cut[i];
+    char name[4], words[160];
+    if (c->kind != LW_CUT_CLOSER && c->kind != LW_CUT_MITRED) continue;
+    lw_elevation_letter(i, name);
+    lw_drawing_words(e->s.paper, (lw_xy_mm){LW_MARGIN_MM + 0.5 * SAMPLE_MM, y_mm + 2.3}, LW_ANCHOR_MIDDLE,
+                     LW_SMALL_MM, "%s", name);
+    lw_drawing_bold(e->s.paper);
+    if (c->kind == LW_CUT_CLOSER)
+      lw_print(words, sizeof words, "cut to %.0f mm, %d of them%s", c->long_m * 1000.0, c->count,
+               c->base_unit ? ", base unit" : "");
+    else
+      lw_print(words, sizeof words, "long edge %.0f mm, short edge %.0f mm, saw %.1f deg, %d of them%s",
+               c->long_m * 1000.0, c->short_m * 1000.0, c->saw_deg, c->count,
+               c->base_unit ? ", base unit" : "");
+    y_mm = said(e, y_mm, words);
+  }
+  return y_mm;
+}
+
+static double overlap(lw_elevation *e, double y_mm) {
+  int course = e->order->overlap_fails_at;
+  char words[160];
+  if (course == 0) return y_mm;
+  const lw_course_count *c = &e->order->course[course - 1];
+  lw_print(words, sizeof words, "Course %d overlaps the one below by %.0f mm at run %d; %.0f mm are wanted.",
+           course, c->overlap_m * 1000.0, c->overlap_run, e->order->overlap_needs_m * 1000.0);
+  return lw_sketch_wrap(e->s.paper, (lw_xy_mm){LW_MARGIN_MM, y_mm}, e->s.width_mm - 2.0 * LW_MARGIN_MM,
+                        LW_SMALL_MM, true, words) +
+         0.9;
+}
+
+double lw_elevation_legend(lw_elevation *e, double y_mm) {
+  y_mm = pieces(e, y_mm);
+  y_mm = layers(e, y_mm);
+  y_mm = cuts(e, y_mm);
+  return overlap(e, y_mm);
+}

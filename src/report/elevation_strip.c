@@ -1,0 +1,229 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <math.h>
+
+#include "base/print.h"
+#include "elevation.h"
+
+/* One strip of the wall seen from in front. */
+
+static void corners_of(const lw_box *b, lw_xy_mm corner[4]) {
+  corner[0] = (lw_xy_mm){b->left_mm, b->bottom_mm};
+  corner[1] = (lw_xy_mm){b->right_mm, b->bottom_mm};
+  corner[2] = (lw_xy_mm){b->right_mm, b->top_mm};
+  corner[3] = (lw_xy_mm){b->left_mm, b->top_mm};
+}
+
+void lw_elevation_piece(lw_drawing *paper, lw_piece_kind kind, const lw_box *box) {
+  lw_xy_mm c[4];
+  corners_of(box, c);
+  bool cut = kind == LW_PIECE_CUT || kind == LW_PIECE_MITRED;
+  lw_drawing_area(paper, LW_PEN_NONE, kind == LW_PIECE_HALF ? LW_FILL_TINT : LW_FILL_PAPER, c, 4);
+  if (cut) lw_drawing_hatch(paper, LW_HATCH_BLOCK, c, 4);
+  if (kind == LW_PIECE_HEAD || kind == LW_PIECE_HANDED) {
+    lw_xy_mm falling[] = {c[3], c[1]}, rising[] = {c[0], c[2]};
+    lw_drawing_line(paper, LW_PEN_FINE, falling, 2);
+    if (kind == LW_PIECE_HEAD) lw_drawing_line(paper, LW_PEN_FINE, rising, 2);
+  }
+  lw_drawing_area(paper, LW_PEN_SEEN, LW_FILL_NONE, c, 4);
+}
+
+/* What of a stretch of the development falls on the strip, on paper; false: nothing. */
+static bool on_strip(const lw_elevation *e, const lw_face_strip *strip, lw_box *box, const double side_m[4]) {
+  double from = fmax(side_m[0], strip->from_m), to = fmin(side_m[1], strip->to_m);
+  lw_xy_mm low = lw_sketch_at(&e->s, from, side_m[2]), high = lw_sketch_at(&e->s, to, side_m[3]);
+  *box = (lw_box){low.x_mm, high.y_mm, high.x_mm, low.y_mm};
+  return to - from > 1e-6;
+}
+
+/* The name of a cut on the piece, where it is large enough for it. */
+static void letter(lw_elevation *e, const lw_box *b, const char *name) {
+  static const double AIR_MM = 0.5;
+  double width = lw_drawing_text_width(name, LW_SMALL_MM);
+  if (b->right_mm - b->left_mm < width + AIR_MM || b->bottom_mm - b->top_mm < LW_SMALL_MM + AIR_MM) return;
+  lw_sketch_place(&e->s, (lw_xy_mm){0.5 * (b->left_mm + b->right_mm), 0.5 * (b->top_mm + b->bottom_mm) + 0.7},
+                  LW_ANCHOR_MIDDLE, (lw_move){0}, "%s", name);
+}
+
+static void row(lw_elevation *e, const lw_face_strip *strip, int index) {
+  const lw_laid *r = &e->order->row[index];
+  double high = e->order->plan.course_m, begin = e->begins_m[r->stretch];
+  int count = lw_order_pieces(e->order, index, e->piece);
+  for (int i = 0; i < count; i++) {
+    const lw_piece *p = &e->piece[i];
+    double side[] = {begin + p->from_m, begin + p->to_m, r->course * high, (r->course + 1) * high};
+    lw_box box;
+    char name[4];
+    if (!on_strip(e, strip, &box, side)) continue;
+    lw_elevation_piece(e->s.paper, p->kind, &box);
+    e->seen[p->kind] = true;
+    if (lw_elevation_cut_name(e, p, r->course, name)) letter(e, &box, name);
+  }
+}
+
+/* Every place where the base begins, steps or ends, as pieces of one level. */
+static double level_ends(const lw_elevation *e, int stretch, double from_m) {
+  const lw_plan *plan = &e->order->plan;
+  const lw_stretch *s = &e->order->stretch[stretch];
+  double nearest = s->length_m;
+  for (int i = 0; i < plan->step_count; i++) {
+    double at = plan->step[i].at_m - s->from_m;
+    if (at < -1e-6 && plan->closed) at += plan->length_m;
+    if (at > from_m + 1e-6 && at < nearest) nearest = at;
+  }
+  return nearest;
+}
+
+static void pad(const lw_elevation *e, const lw_face_strip *strip, double from_m, double to_m,
+                double base_m) {
+  double top = base_m - e->bedding_m;
+  double bed[] = {from_m, to_m, top, base_m}, stone[] = {from_m, to_m, top - e->pad_m, top};
+  lw_xy_mm corner[4];
+  lw_box box;
+  if (e->pad_m > 0.0 && on_strip(e, strip, &box, stone)) {
+    corners_of(&box, corner);
+    lw_drawing_hatch(e->s.paper, LW_HATCH_PAD, corner, 4);
+    lw_drawing_area(e->s.paper, LW_PEN_SEEN, LW_FILL_NONE, corner, 4);
+  }
+  if (e->bedding_m > 0.0 && on_strip(e, strip, &box, bed)) {
+    corners_of(&box, corner);
+    lw_drawing_area(e->s.paper, LW_PEN_SEEN, LW_FILL_TINT, corner, 4);
+  }
+}
+
+/* The ground in front: by the fall that is given, else where the base is lowest; elsewhere nobody said. */
+static void ground(const lw_elevation *e, const lw_face_strip *strip, const double side_m[2], int raised) {
+  const lw_plan *plan = &e->order->plan;
+  double from = fmax(side_m[0], strip->from_m), to = fmin(side_m[1], strip->to_m);
+  double slope = plan->falls ? -plan->fall_m / plan->length_m : 0.0;
+  double begin = e->ground_m + fmax(plan->fall_m, 0.0);
+  if (to - from < 1e-6 || (!plan->falls && raised > 0)) return;
+  lw_xy_mm line[] = {lw_sketch_at(&e->s, from, begin + slope * from),
+                     lw_sketch_at(&e->s, to, begin + slope * to)};
+  lw_drawing_line(e->s.paper, LW_PEN_CUT, line, 2);
+}
+
+static void base(lw_elevation *e, const lw_face_strip *strip, int stretch, bool only_ground) {
+  const lw_stretch *s = &e->order->stretch[stretch];
+  double high = e->order->plan.course_m;
+  for (double from = 0.0; from < s->length_m - 1e-6;) {
+    double to = level_ends(e, stretch, from);
+    double along = lw_elevation_along(e, stretch, 0.5 * (from + to));
+    int raised = lw_plan_raised(&e->order->plan, along, true);
+    double side[] = {e->begins_m[stretch] + from, e->begins_m[stretch] + to};
+    if (only_ground)
+      ground(e, strip, side, raised);
+    else
+      pad(e, strip, side[0], side[1], raised * high);
+    from = to;
+  }
+}
+
+static void cap(const lw_elevation *e, const lw_face_strip *strip, int stretch) {
+  double top = e->order->plan.courses * e->order->plan.course_m;
+  double side[] = {e->begins_m[stretch], e->begins_m[stretch + 1], top, top + e->cap_m};
+  lw_box box;
+  lw_xy_mm corner[4];
+  if (e->cap_m <= 0.0 || !on_strip(e, strip, &box, side)) return;
+  corners_of(&box, corner);
+  lw_drawing_area(e->s.paper, LW_PEN_CUT, LW_FILL_PAPER, corner, 4);
+}
+
+/* Over a run's beginning: its peg, and how the wall turns there. */
+static void corner_name(lw_elevation *e, const lw_face_strip *strip, double at_m, int peg, double turn_rad) {
+  static const double TICK_MM = 2.0, ROW_MM = 3.0;
+  lw_xy_mm foot = lw_sketch_at(&e->s, at_m, e->top_m);
+  lw_xy_mm tick[] = {{foot.x_mm, foot.y_mm - 0.3}, {foot.x_mm, foot.y_mm - TICK_MM}};
+  bool first = at_m<strip->from_m + 1e-6, last = at_m> strip->to_m - 1e-6;
+  lw_anchor anchor = first ? LW_ANCHOR_START : last ? LW_ANCHOR_END : LW_ANCHOR_MIDDLE;
+  lw_xy_mm at = {foot.x_mm, foot.y_mm - TICK_MM - 0.8};
+  if (at_m < strip->from_m - 1e-6 || at_m > strip->to_m + 1e-6) return;
+  lw_drawing_line(e->s.paper, LW_PEN_SEEN, tick, 2);
+  bool turns = fabs(turn_rad) > 1e-6;
+  if (!turns || !lw_sketch_place(&e->s, at, anchor, (lw_move){-ROW_MM, 1}, "B%d, turns %.0f deg", peg,
+                                 turn_rad * LW_DEG_PER_RAD))
+    lw_sketch_place(&e->s, at, anchor, (lw_move){-ROW_MM, 2}, "B%d", peg);
+}
+
+static double turn_before(const lw_plan *plan, int run) {
+  if (run > 0) return plan->run[run - 1].turn_rad;
+  return plan->closed ? plan->run[plan->run_count - 1].turn_rad : 0.0;
+}
+
+static void run_length(lw_elevation *e, const lw_face_strip *strip, double from_m, double to_m, int run) {
+  static const double BELOW_MM = 4.0;
+  double from = fmax(from_m, strip->from_m), to = fmin(to_m, strip->to_m);
+  lw_xy_mm a = lw_sketch_at(&e->s, from, e->bottom_m), b = lw_sketch_at(&e->s, to, e->bottom_m);
+  if (to - from < 1e-6) return;
+  a.y_mm += BELOW_MM;
+  b.y_mm += BELOW_MM;
+  lw_xy_mm line[] = {a, b};
+  lw_drawing_line(e->s.paper, LW_PEN_FINE, line, 2);
+  if (from_m >= strip->from_m - 1e-6) lw_sketch_slash(e->s.paper, a);
+  if (to_m <= strip->to_m + 1e-6) lw_sketch_slash(e->s.paper, b);
+  double length = e->order->plan.run[run].length_m * 1000.0;
+  bool whole = from_m >= strip->from_m - 1e-6 && to_m <= strip->to_m + 1e-6;
+  lw_xy_mm at = {0.5 * (a.x_mm + b.x_mm), a.y_mm + 3.2};
+  if (!lw_sketch_place(&e->s, at, LW_ANCHOR_MIDDLE, (lw_move){0}, "run %d%s: %.0f", run + 1,
+                       whole ? "" : " (in parts)", length))
+    lw_sketch_place(&e->s, at, LW_ANCHOR_MIDDLE, (lw_move){3.0, 1}, "%.0f", length);
+}
+
+static void runs(lw_elevation *e, const lw_face_strip *strip, int stretch) {
+  const lw_plan *plan = &e->order->plan;
+  const lw_stretch *s = &e->order->stretch[stretch];
+  double at = e->begins_m[stretch];
+  for (int i = 0; i < s->run_count; i++) {
+    int run = (s->first_run + i) % plan->run_count, next = run + 2;
+    double to = at + plan->run[run].length_m;
+    run_length(e, strip, at, to, run);
+    corner_name(e, strip, at, run + 1, turn_before(plan, run));
+    if (plan->closed && next > plan->run_count) next = 1;
+    bool leaves = i + 1 == s->run_count;
+    if (leaves) corner_name(e, strip, to - 1e-9, next, plan->run[run].turn_rad);
+    at = to;
+  }
+}
+
+static void steps(lw_elevation *e, const lw_face_strip *strip, int stretch) {
+  const lw_plan *plan = &e->order->plan;
+  const lw_stretch *s = &e->order->stretch[stretch];
+  for (int i = 0; i < plan->step_count; i++) {
+    double at = plan->step[i].at_m - s->from_m;
+    if (at < -1e-6 && plan->closed) at += plan->length_m;
+    double x = e->begins_m[stretch] + at;
+    if (at < 0.0 || at > s->length_m || x < strip->from_m || x > strip->to_m) continue;
+    int under = lw_plan_raised(plan, plan->step[i].at_m, false);
+    int over = lw_plan_raised(plan, plan->step[i].at_m, true), least = under < over ? under : over;
+    lw_xy_mm foot = lw_sketch_at(&e->s, x, least * plan->course_m - e->bedding_m - e->pad_m);
+    lw_sketch_place(&e->s, (lw_xy_mm){foot.x_mm, foot.y_mm + 2.6}, LW_ANCHOR_MIDDLE, (lw_move){0.4, 3}, "S%d",
+                    i + 1);
+  }
+}
+
+/* A wavy end where the strip breaks off within a stretch. */
+static void broken(const lw_elevation *e, double at_m) {
+  lw_xy_mm a = lw_sketch_at(&e->s, at_m, e->top_m), b = lw_sketch_at(&e->s, at_m, e->bottom_m);
+  double middle = 0.5 * (a.y_mm + b.y_mm), x = a.x_mm;
+  lw_xy_mm line[] = {{x, a.y_mm - 1.5},       {x, middle - 1.5}, {x - 1.2, middle - 0.5},
+                     {x + 1.2, middle + 0.5}, {x, middle + 1.5}, {x, b.y_mm + 1.5}};
+  lw_drawing_line(e->s.paper, LW_PEN_FINE, line, 6);
+}
+
+static bool at_an_end(const lw_elevation *e, double at_m) {
+  for (int i = 0; i <= e->order->stretch_count; i++)
+    if (fabs(e->begins_m[i] - at_m) < 1e-6) return true;
+  return false;
+}
+
+void lw_elevation_strip(lw_elevation *e, const lw_face_strip *strip) {
+  for (int i = 0; i < e->order->stretch_count; i++) base(e, strip, i, false);
+  for (int i = 0; i < e->order->row_count; i++) row(e, strip, i);
+  for (int i = 0; i < e->order->stretch_count; i++) {
+    cap(e, strip, i);
+    base(e, strip, i, true);
+    steps(e, strip, i);
+    runs(e, strip, i);
+  }
+  if (!at_an_end(e, strip->from_m)) broken(e, strip->from_m);
+  if (!at_an_end(e, strip->to_m)) broken(e, strip->to_m);
+}

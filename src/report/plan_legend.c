@@ -1,0 +1,80 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <math.h>
+
+#include "base/print.h"
+#include "plan_view.h"
+
+/* What the plan's lines mean, the distances that check it, and the pegs with their places and levels. */
+
+static double say(lw_plan_view *v, double y_mm, const char *words) {
+  return lw_sketch_wrap(v->s.paper, (lw_xy_mm){LW_MARGIN_MM, y_mm}, v->s.width_mm - 2.0 * LW_MARGIN_MM,
+                        LW_SMALL_MM, false, words);
+}
+
+static double lines(lw_plan_view *v, double y_mm) {
+  const lw_pegs *p = &v->order->pegs;
+  char words[240];
+  lw_print(words, sizeof words,
+           "Heavy line: face of the lowest course. Tint: the wall, %.0f mm deep. Dots: soil. Black squares: "
+           "pegs of the base line (B).%s",
+           v->depth_m * 1000.0, v->order->plan.step_count > 0 ? " Crosses S: steps of the base." : "");
+  y_mm = say(v, y_mm, words);
+  if (p->base_offset_m > 0.0) {
+    lw_print(words, sizeof words,
+             "Top line (T): %.0f mm behind the base line, towards the soil; dashed where that can be drawn.",
+             p->base_offset_m * 1000.0);
+    y_mm = say(v, y_mm, words);
+  }
+  if (!p->pipe_known) return y_mm + 1.0;
+  lw_print(
+      words, sizeof words,
+      "Drain pipe behind the wall: inside bottom %.3f m at its high end, %.3f m at the outlet, %.2f m long.",
+      p->pipe_high_m, p->pipe_outlet_m, p->pipe_length_m);
+  return say(v, y_mm, words) + 1.0;
+}
+
+static double checks(lw_plan_view *v, double y_mm) {
+  const lw_pegs *p = &v->order->pegs;
+  char words[200];
+  for (int i = 0; i < p->check_count; i++) {
+    lw_print(words, sizeof words, "%s%s: %.3f m, within %.0f mm.",
+             i == 0 ? "Chain lines check corners. " : "", p->check[i].name, p->check[i].distance_m,
+             p->check[i].tolerance_m * 1000.0);
+    y_mm = say(v, y_mm, words);
+  }
+  for (int i = 0; i < p->square_count; i++) {
+    double unit = p->square[i].unit_m;
+    lw_print(words, sizeof words,
+             "Corner B%d is square when %.2f m and %.2f m along its sides are %.2f m apart.",
+             p->square[i].corner, 3.0 * unit, 4.0 * unit, 5.0 * unit);
+    y_mm = say(v, y_mm, words);
+  }
+  return y_mm + 1.0;
+}
+
+static void cell(lw_drawing *paper, double right_mm, double y_mm, double value_m) {
+  lw_drawing_words(paper, (lw_xy_mm){right_mm, y_mm}, LW_ANCHOR_END, LW_SMALL_MM, "%.3f", value_m);
+}
+
+/* As many columns of the table as the paper is wide. */
+static double table(lw_plan_view *v, double y_mm) {
+  static const double COLUMN_MM = 43.0, NAME_MM = 6.0, NUMBER_MM = 11.5, ROW_MM = 3.1;
+  const lw_pegs *p = &v->order->pegs;
+  int columns = (int)fmax(1.0, floor((v->s.width_mm - 2.0 * LW_MARGIN_MM) / COLUMN_MM));
+  int rows = (p->peg_count + columns - 1) / columns;
+  y_mm = say(v, y_mm, "Pegs in metres: X along run 1, Y towards the soil, level above the lowest base.");
+  for (int i = 0; i < p->peg_count; i++) {
+    double left = LW_MARGIN_MM + (i / rows) * COLUMN_MM, y = y_mm + (i % rows + 1) * ROW_MM;
+    lw_drawing_words(v->s.paper, (lw_xy_mm){left, y}, LW_ANCHOR_START, LW_SMALL_MM, "%s", p->peg[i].name);
+    cell(v->s.paper, left + NAME_MM + NUMBER_MM, y, p->peg[i].at.x_m);
+    cell(v->s.paper, left + NAME_MM + 2.0 * NUMBER_MM, y, p->peg[i].at.y_m);
+    cell(v->s.paper, left + NAME_MM + 3.0 * NUMBER_MM, y, p->peg[i].level_m);
+  }
+  return y_mm + (rows + 1) * ROW_MM;
+}
+
+double lw_plan_legend(lw_plan_view *view, double y_mm) {
+  y_mm = lines(view, y_mm);
+  y_mm = checks(view, y_mm);
+  return table(view, y_mm);
+}

@@ -1,0 +1,144 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "plan_view.h"
+
+#include <math.h>
+#include <stdlib.h>
+
+#include "base/print.h"
+
+/* The page of the plan: the window, the scale, and where faces lie. */
+
+static const double AROUND_MM = 20.0, HIGHEST_MM = 190.0;
+
+static bool is_curved(const lw_plan_run *run) {
+  return fabs(run->radius_m) > 0.0;
+}
+
+static lw_spot on_arc(const lw_plan_run *run, double share, double offset_m) {
+  double heading = run->heading_rad + share * run->length_m / run->radius_m, r = run->radius_m - offset_m;
+  return (lw_spot){run->centre.x_m + r * sin(heading), run->centre.y_m - r * cos(heading)};
+}
+
+int lw_plan_face(const lw_order *order, double offset_m, lw_spot *spot) {
+  const lw_plan *plan = &order->plan;
+  int count = 0;
+  for (int i = 0; i < plan->run_count; i++) {
+    spot[count++] = lw_plan_corner(plan, i, offset_m);
+    for (int k = 1; k < LW_ARC_SPOTS && is_curved(&plan->run[i]); k++)
+      spot[count++] = on_arc(&plan->run[i], (double)k / LW_ARC_SPOTS, offset_m);
+  }
+  spot[count++] = lw_plan_corner(plan, plan->run_count, offset_m);
+  return count;
+}
+
+lw_spot lw_plan_on_run(const lw_order *order, int run, double share, lw_spot *outward) {
+  const lw_plan_run *r = &order->plan.run[run];
+  double heading = r->heading_rad + (is_curved(r) ? share * r->length_m / r->radius_m : 0.0);
+  *outward = (lw_spot){sin(heading), -cos(heading)};
+  if (is_curved(r)) return on_arc(r, share, 0.0);
+  return (lw_spot){r->begin.x_m + share * (r->end.x_m - r->begin.x_m),
+                   r->begin.y_m + share * (r->end.y_m - r->begin.y_m)};
+}
+
+static void reach(lw_sketch *s, lw_spot spot) {
+  s->left_m = fmin(s->left_m, spot.x_m);
+  s->right_m = fmax(s->right_m, spot.x_m);
+  s->bottom_m = fmin(s->bottom_m, spot.y_m);
+  s->top_m = fmax(s->top_m, spot.y_m);
+}
+
+/* All of both faces; the centre of a curve only where it makes the picture little larger. */
+static bool open_window(lw_plan_view *v) {
+  lw_spot *spot = calloc(LW_FACE_SPOTS, sizeof *spot);
+  lw_sketch *s = &v->s;
+  double offsets[] = {0.0, v->depth_m};
+  if (!spot) return false;
+  s->left_m = s->bottom_m = INFINITY;
+  s->right_m = s->top_m = -INFINITY;
+  for (int side = 0; side < 2; side++)
+    for (int i = lw_plan_face(v->order, offsets[side], spot) - 1; i >= 0; i--) reach(s, spot[i]);
+  free(spot);
+  double size = fmax(s->right_m - s->left_m, s->top_m - s->bottom_m);
+  for (int i = 0; i < v->order->plan.run_count; i++) {
+    lw_sketch with = *s;
+    if (!is_curved(&v->order->plan.run[i])) continue;
+    reach(&with, v->order->plan.run[i].centre);
+    if (fmax(with.right_m - with.left_m, with.top_m - with.bottom_m) < 1.3 * size) *s = with;
+  }
+  return true;
+}
+
+static bool choose(lw_sketch *s) {
+  static const int SCALES[] = {5,   10,  15,  20,  25,  30,   40,   50,   75,
+                               100, 150, 200, 300, 500, 1000, 2000, 5000, 10000};
+  double room = s->width_mm - 2.0 * (LW_MARGIN_MM + AROUND_MM);
+  for (size_t i = 0; i < sizeof SCALES / sizeof *SCALES; i++) {
+    s->scale = SCALES[i];
+    s->mm_per_m = 1000.0 / SCALES[i];
+    if ((s->right_m - s->left_m) * s->mm_per_m <= room &&
+        (s->top_m - s->bottom_m) * s->mm_per_m <= HIGHEST_MM)
+      return true;
+  }
+  return false;
+}
+
+static void describe(lw_plan_view *v) {
+  const lw_plan *plan = &v->order->plan;
+  lw_drawing *paper = v->s.paper;
+  const char *title = v->s.result->given.title.text;
+  lw_text_addf(&paper->title, "Plan of the wall%s%s", title[0] ? ": " : "", title);
+  lw_text_addf(&paper->description, "%s %s plan of %d runs, %.3f m on the lowest face.",
+               v->s.result->verdict.headline, plan->closed ? "A closed" : "An open", plan->run_count,
+               plan->length_m);
+  for (int i = 0; i < plan->run_count; i++) {
+    const lw_plan_run *r = &plan->run[i];
+    bool turns = fabs(r->turn_rad) > 1e-6 && (plan->closed || i + 1 < plan->run_count);
+    lw_text_addf(&paper->description, " Run %d: %.3f m", i + 1, r->length_m);
+    if (is_curved(r)) lw_text_addf(&paper->description, ", radius %.2f m", fabs(r->radius_m));
+    if (turns) lw_text_addf(&paper->description, ", then a turn of %.0f deg", r->turn_rad * LW_DEG_PER_RAD);
+    lw_text_add(&paper->description, ".");
+  }
+  paper->failed = paper->failed || paper->title.failed || paper->description.failed;
+}
+
+static void draw(lw_plan_view *v) {
+  lw_sketch *s = &v->s;
+  char words[320];
+  lw_print(
+      words, sizeof words,
+      "Plan, 1:%d when printed %.0f mm wide; lengths of the face of the lowest course in mm. The soil is "
+      "where the dots are, on the left of who walks from B1 on. Which way is north is not given: run 1 is "
+      "drawn to the right.",
+      s->scale, s->width_mm);
+  double y = lw_sketch_head(s, words) + AROUND_MM - 4.0;
+  double left = 0.5 * (s->width_mm - (s->right_m - s->left_m) * s->mm_per_m);
+  s->origin = (lw_xy_mm){left - s->left_m * s->mm_per_m, y + s->top_m * s->mm_per_m};
+  lw_plan_draw_wall(v);
+  lw_plan_draw_pegs(v);
+  lw_plan_draw_lengths(v);
+  y += (s->top_m - s->bottom_m) * s->mm_per_m + AROUND_MM - 3.0;
+  y = lw_sketch_bar(s, (lw_xy_mm){LW_MARGIN_MM, y}, s->width_mm - 2.0 * LW_MARGIN_MM);
+  s->paper->width_mm = s->width_mm;
+  s->paper->height_mm = lw_plan_legend(v, y) + LW_MARGIN_MM;
+  describe(v);
+}
+
+lw_status lw_draw_plan(const lw_result *result, const lw_order *order, double width_mm, lw_drawing *drawing,
+                       lw_error *error) {
+  lw_plan_view *v = calloc(1, sizeof *v);
+  bool fits = false, memory = v != NULL;
+  if (v) {
+    v->s = (lw_sketch){.paper = drawing, .result = result, .width_mm = width_mm};
+    v->order = order;
+    v->depth_m = fmax(order->plan.depth_m, order->plan.base_depth_m);
+    v->top_m = lw_plan_offset(&order->plan, order->plan.courses - 1);
+    memory = open_window(v);
+    fits = memory && choose(&v->s);
+    if (fits) draw(v);
+  }
+  free(v);
+  if (!memory || drawing->failed) return LW_NO_MEMORY;
+  if (fits) return LW_OK;
+  return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NONE,
+                      "the plan is too large to be drawn on this paper");
+}

@@ -1,0 +1,91 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "sketch.h"
+
+#include <math.h>
+#include <stdarg.h>
+
+#include "base/print.h"
+
+/* Words that look for a place of their own, and what stands at the top of each view. */
+
+static lw_box box_of(const char *words, lw_xy_mm at, lw_anchor anchor) {
+  double width = lw_drawing_text_width(words, LW_SMALL_MM);
+  double back = anchor == LW_ANCHOR_START ? 0.0 : anchor == LW_ANCHOR_MIDDLE ? 0.5 : 1.0;
+  double left = at.x_mm - back * width;
+  return (lw_box){left, at.y_mm - 0.8 * LW_SMALL_MM, left + width, at.y_mm + 0.22 * LW_SMALL_MM};
+}
+
+/* On paper of their own, so that no line runs through them. */
+static bool put(lw_sketch *s, const char *words, lw_xy_mm at, lw_anchor anchor) {
+  static const double AIR_MM = 0.3;
+  lw_box b = box_of(words, at, anchor);
+  bool on_page = b.left_mm >= AIR_MM && b.right_mm <= s->width_mm - AIR_MM && b.top_mm >= AIR_MM;
+  if (!on_page || s->label_count == LW_LABELS_MAX || !lw_sketch_is_free(s, &b)) return false;
+  lw_sketch_take(s, b);
+  lw_xy_mm under[] = {{b.left_mm - AIR_MM, b.top_mm - AIR_MM},
+                      {b.right_mm + AIR_MM, b.top_mm - AIR_MM},
+                      {b.right_mm + AIR_MM, b.bottom_mm + AIR_MM},
+                      {b.left_mm - AIR_MM, b.bottom_mm + AIR_MM}};
+  lw_drawing_area(s->paper, LW_PEN_NONE, LW_FILL_PAPER, under, 4);
+  lw_drawing_words(s->paper, at, anchor, LW_SMALL_MM, "%s", words);
+  return true;
+}
+
+bool lw_sketch_place(lw_sketch *sketch, lw_xy_mm at, lw_anchor anchor, lw_move move, const char *format,
+                     ...) {
+  char words[160];
+  va_list arguments;
+  va_start(arguments, format);
+  lw_print_list(words, sizeof words, format, arguments);
+  va_end(arguments);
+  for (int i = 0; i <= move.times; i++, at.y_mm += move.by_mm)
+    if (put(sketch, words, at, anchor)) return true;
+  return false;
+}
+
+bool lw_sketch_around(lw_sketch *sketch, lw_xy_mm at, const char *format, ...) {
+  enum { RINGS = 9, WAYS = 16 };
+  static const double TURN = 0.39269908169872415, RING_MM = 1.8; /* a sixteenth */
+  char words[160];
+  va_list arguments;
+  va_start(arguments, format);
+  lw_print_list(words, sizeof words, format, arguments);
+  va_end(arguments);
+  at.y_mm += 0.3 * LW_SMALL_MM;
+  for (int ring = 0; ring < RINGS; ring++)
+    for (int way = 0; way < (ring ? WAYS : 1); way++) {
+      lw_xy_mm spot = {at.x_mm + 1.6 * ring * RING_MM * cos(way * TURN),
+                       at.y_mm + ring * RING_MM * sin(way * TURN)};
+      if (put(sketch, words, spot, LW_ANCHOR_MIDDLE)) return true;
+    }
+  return false;
+}
+
+double lw_sketch_head(lw_sketch *sketch, const char *words) {
+  const lw_result *r = sketch->result;
+  double wide = sketch->width_mm - 2.0 * LW_MARGIN_MM;
+  char all[400];
+  double y = lw_sketch_wrap(sketch->paper, (lw_xy_mm){LW_MARGIN_MM, LW_MARGIN_MM - 1.0}, wide, LW_BODY_MM,
+                            true, r->verdict.headline);
+  lw_print(all, sizeof all, "%s%s%s", r->given.title.text, r->given.title.text[0] ? ". " : "", words);
+  y = lw_sketch_wrap(sketch->paper, (lw_xy_mm){LW_MARGIN_MM, y + 1.0}, wide, LW_SMALL_MM, false, all);
+  lw_sketch_take(sketch, (lw_box){0.0, 0.0, sketch->width_mm, y});
+  return y;
+}
+
+double lw_sketch_bar(lw_sketch *sketch, lw_xy_mm at, double room_mm) {
+  static const double LENGTHS_M[] = {0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0};
+  static const double HIGH_MM = 1.4, LEAST_MM = 18.0;
+  size_t i = 0;
+  while (i + 1 < sizeof LENGTHS_M / sizeof *LENGTHS_M && LENGTHS_M[i] * sketch->mm_per_m < LEAST_MM) i++;
+  double long_mm = LENGTHS_M[i] * sketch->mm_per_m;
+  if (long_mm > room_mm - 16.0) return at.y_mm;
+  for (int half = 0; half < 2; half++) {
+    double left = at.x_mm + 0.5 * half * long_mm, right = left + 0.5 * long_mm, low = at.y_mm + HIGH_MM;
+    lw_xy_mm box[] = {{left, at.y_mm}, {right, at.y_mm}, {right, low}, {left, low}};
+    lw_drawing_area(sketch->paper, LW_PEN_FINE, half ? LW_FILL_PAPER : LW_FILL_INK, box, 4);
+  }
+  lw_drawing_words(sketch->paper, (lw_xy_mm){at.x_mm + long_mm + 1.5, at.y_mm + HIGH_MM + 0.2},
+                   LW_ANCHOR_START, LW_SMALL_MM, "%.1f m", LENGTHS_M[i]);
+  return at.y_mm + LW_LINE_MM + 1.0;
+}
