@@ -54,12 +54,13 @@ static void add_level(double *levels, int *count, double level_m) {
 }
 
 void lw_sketch_dimensions(lw_sketch *sketch) {
-  static const double INNER_MM = 9.0, OUTER_MM = 18.0, BELOW_MM = 19.0;
+  static const double INNER_MM = 9.0, OUTER_MM = 18.0, BELOW_MM = 19.0, NEAR_MM = 8.0;
   const lw_wall *w = &sketch->result->wall;
   const lw_section *section = &w->section;
-  double pad = w->site.pad.thickness_m, window = lw_sketch_at(sketch, sketch->left_m, 0.0).x_mm;
+  double pad = lw_sketch_under(sketch), window = lw_sketch_at(sketch, sketch->left_m, 0.0).x_mm;
   double levels[LW_DIMENSIONS_MAX] = {-pad};
   int count = 1;
+  add_level(levels, &count, -lw_sketch_bedding(sketch));
   add_level(levels, &count, 0.0);
   add_level(levels, &count, section->embedment_m);
   if (section->has_cap) add_level(levels, &count, section->height_m - section->cap_height_m);
@@ -67,5 +68,6 @@ void lw_sketch_dimensions(lw_sketch *sketch) {
   lw_sketch_upright(sketch, window + INNER_MM - OUTER_MM, levels, count);
   double whole[] = {-pad, section->height_m};
   if (count > 2) lw_sketch_upright(sketch, window - OUTER_MM, whole, 2);
-  level(sketch, lw_sketch_at(sketch, 0.0, -pad).y_mm + BELOW_MM, 0.0, section->base_width_m);
+  level(sketch, lw_sketch_at(sketch, 0.0, -pad).y_mm + (lw_sketch_presses(sketch) ? BELOW_MM : NEAR_MM), 0.0,
+        section->base_width_m);
 }

@@ -54,6 +54,9 @@ static void line_of_thrust(lw_sketch *s) {
     line[count++] = lw_sketch_at(s, x, 0.0);
   if (count < 2) return;
   lw_drawing_line(s->paper, LW_PEN_DOTTED, line, count);
+  lw_sketch_note(s, (line[count / 2].x_mm - s->origin.x_mm) / s->mm_per_m,
+                 (s->origin.y_mm - line[count / 2].y_mm) / s->mm_per_m,
+                 "line of thrust (dotted): where the resultant crosses each joint");
 }
 
 static void resultant(lw_sketch *s) {
@@ -81,18 +84,27 @@ static void middle_third(lw_sketch *s) {
     lw_xy_mm tick[] = {{at.x_mm, at.y_mm - 1.6}, {at.x_mm, at.y_mm + 1.6}};
     lw_drawing_line(s->paper, LW_PEN_SEEN, tick, 2);
   }
+  if (contact->width_m > 0.0)
+    lw_sketch_note(s, contact->front_m + contact->width_m / 3.0, 0.0,
+                   "between these ticks is the middle third of the base, %.0f mm",
+                   contact->width_m / 3.0 * 1000.0);
+}
+
+bool lw_sketch_presses(const lw_sketch *sketch) {
+  const lw_stage *base = &sketch->situation->base;
+  return base->status == LW_OK && base->contact.inside && base->contact.greatest_kpa > 0.0;
 }
 
 /* Below pad and base, as high as the pressure is, the greatest always the same. */
 static void base_pressure(lw_sketch *s) {
   static const double HIGH_MM = 9.0, GAP_MM = 5.0;
   const lw_contact *contact = &s->situation->base.contact;
-  if (s->situation->base.status != LW_OK || !contact->inside || contact->greatest_kpa <= 0.0) return;
+  if (!lw_sketch_presses(s)) return;
   double pressed = contact->width_m * contact->share_in_compression;
   bool front = contact->front_kpa >= contact->rear_kpa;
   double left = front ? contact->front_m : contact->front_m + contact->width_m - pressed;
-  lw_xy_mm a = lw_sketch_at(s, left, -s->result->wall.site.pad.thickness_m);
-  lw_xy_mm b = lw_sketch_at(s, left + pressed, -s->result->wall.site.pad.thickness_m);
+  lw_xy_mm a = lw_sketch_at(s, left, -lw_sketch_under(s));
+  lw_xy_mm b = lw_sketch_at(s, left + pressed, -lw_sketch_under(s));
   a.y_mm += GAP_MM;
   b.y_mm += GAP_MM;
   double down = HIGH_MM / contact->greatest_kpa;

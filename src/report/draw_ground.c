@@ -55,7 +55,7 @@ static void in_front(lw_sketch *s) {
 /* The ground that carries it, shaded under base or pad and beside them. */
 static void below(lw_sketch *s) {
   const lw_wall *w = &s->result->wall;
-  double pad = w->site.pad.thickness_m, half = 0.5 * fmax(w->site.pad.width_m - w->section.base_width_m, 0.0);
+  double pad = lw_sketch_under(s), half = 0.5 * fmax(w->site.pad.width_m - w->section.base_width_m, 0.0);
   double front = -half, rear = w->section.base_width_m + half;
   lw_xy_mm under[] = {lw_sketch_at(s, front, -pad), lw_sketch_at(s, rear, -pad)};
   lw_xy_mm heel[] = {lw_sketch_at(s, rear, 0.0), lw_sketch_at(s, s->right_m, 0.0)};

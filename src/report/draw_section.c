@@ -7,7 +7,7 @@
 /* The section of a wall: what is shown of the ground, at which scale, and the page around it. */
 
 static const double MARGIN_MM = LW_MARGIN_MM, DIMENSIONS_MM = 24.0, PANEL_MM = 34.0, BESIDE_FROM_MM = 140.0;
-static const double BELOW_BASE_MM = 24.0, SKY_MM = 12.0;
+static const double BELOW_BASE_MM = 24.0, BELOW_NOTHING_MM = 13.0, SKY_MM = 12.0;
 
 /* The situation that governs, or the wall as built. */
 static const lw_situation *situation_of(const lw_result *result) {
@@ -40,7 +40,7 @@ static void open_window(lw_sketch *s) {
   s->left_m = front - fmax(0.35 * high, 0.25);
   s->right_m = rear + reach;
   s->top_m = fmax(high, fmax(lw_sketch_ground_behind(s, s->right_m), base->back.ground_y_m));
-  s->bottom_m = fmin(-w->site.pad.thickness_m, lw_sketch_ground_front(s, s->left_m));
+  s->bottom_m = fmin(-lw_sketch_under(s), lw_sketch_ground_front(s, s->left_m));
 }
 
 /* The largest of the scales in use at which the window fits its room. */
@@ -93,10 +93,12 @@ static void draw(lw_sketch *s) {
   s->label[s->label_count++] = (lw_box){0.0, 0.0, s->width_mm, y};
   y += SKY_MM;
   s->origin = (lw_xy_mm){MARGIN_MM + DIMENSIONS_MM - s->left_m * s->mm_per_m, y + s->top_m * s->mm_per_m};
-  double foot = lw_sketch_at(s, 0.0, s->bottom_m).y_mm + BELOW_BASE_MM;
+  double foot =
+      lw_sketch_at(s, 0.0, s->bottom_m).y_mm + (lw_sketch_presses(s) ? BELOW_BASE_MM : BELOW_NOTHING_MM);
   lw_sketch_ground(s);
   lw_sketch_wall(s);
   lw_sketch_loads(s);
+  lw_sketch_site(s);
   lw_sketch_dimensions(s);
   lw_sketch_forces(s);
   lw_xy_mm panel = {s->width_mm - MARGIN_MM - PANEL_MM + 4.0,

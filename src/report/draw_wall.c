@@ -28,14 +28,15 @@ static void pad(lw_sketch *s) {
   const lw_wall *w = &s->result->wall;
   double deep = w->site.pad.thickness_m, width = w->section.base_width_m;
   double half = 0.5 * fmax(w->site.pad.width_m - width, 0.0);
+  double low = lw_sketch_under(s);
   if (deep <= 0.0) return;
-  lw_part part = {.front_m = -half, .rear_m = width + half, .bottom_m = -deep, .top_m = 0.0};
+  lw_part part = {.front_m = -half, .rear_m = width + half, .bottom_m = -low, .top_m = deep - low};
   box(s, LW_PEN_SEEN, LW_HATCH_PAD, &part);
   if (w->site.pad.width_m > 0.0)
-    lw_sketch_note(s, width + half, -0.5 * deep, "compacted stone pad, %.0f mm thick, %.0f mm wide",
+    lw_sketch_note(s, width + half, 0.5 * deep - low, "compacted stone pad, %.0f mm thick, %.0f mm wide",
                    deep * 1000.0, w->site.pad.width_m * 1000.0);
   else
-    lw_sketch_note(s, width, -0.5 * deep, "compacted stone pad, %.0f mm thick; its width is not given",
+    lw_sketch_note(s, width, 0.5 * deep - low, "compacted stone pad, %.0f mm thick; its width is not given",
                    deep * 1000.0);
 }
 

@@ -8,7 +8,7 @@
 
 /* The page of the elevation: how many strips at which scale, one below the other, and the legend. */
 
-static const double LEVELS_MM = 17.0, ABOVE_MM = 13.0, BELOW_MM = 14.0, LEAST_BLOCK_MM = 5.0, RIGHT_MM = 3.0;
+static const double LEVELS_MM = 17.0, ABOVE_MM = 11.5, BELOW_MM = 14.0, RIGHT_MM = 3.0;
 
 double lw_elevation_along(const lw_elevation *e, int stretch, double at_m) {
   const lw_plan *plan = &e->order->plan;
@@ -45,13 +45,17 @@ static int pack(lw_elevation *e, double room_m, int most) {
   return count;
 }
 
-static bool choose(lw_elevation *e, double room_mm, double least_block_mm) {
+/* Blocks at least so large on paper that a letter fits on a cut one; or any size. */
+static bool choose(lw_elevation *e, double room_mm, bool any_size) {
+  static const double LEAST_LONG_MM = 5.0, LEAST_HIGH_MM = 3.2;
   static const int SCALES[] = {5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 300, 500, 1000, 2000};
   static const double HIGHEST_MM = 90.0;
   for (int most = 1; most <= LW_STRIP_MAX; most++)
     for (size_t i = 0; i < sizeof SCALES / sizeof *SCALES; i++) {
       double mm_per_m = 1000.0 / SCALES[i];
-      if (e->order->plan.module_m * mm_per_m < least_block_mm) break;
+      bool small = e->order->plan.module_m * mm_per_m < LEAST_LONG_MM ||
+                   e->order->plan.course_m * mm_per_m < LEAST_HIGH_MM;
+      if (small && !any_size) break;
       if ((e->top_m - e->bottom_m) * mm_per_m > HIGHEST_MM) continue;
       e->strip_count = pack(e, room_mm / mm_per_m, most);
       if (e->strip_count > most) continue;
@@ -93,7 +97,7 @@ static void draw(lw_elevation *e) {
            "Elevation, 1:%d when printed %.0f mm wide; lengths in mm. Seen from in front and unrolled, one "
            "run after another from left to right%s.%s",
            e->s.scale, e->s.width_mm, e->strip_count > 1 ? ", in strips" : "",
-           setback ? " Each course is drawn over the lowest one: setbacks are not shown." : "");
+           setback ? " Each course is drawn over the lowest one; the gaps at corners are the setbacks." : "");
   double y = lw_sketch_head(&e->s, words);
   for (int i = 0; i < e->strip_count; i++) {
     double left = LW_MARGIN_MM + LEVELS_MM;
@@ -120,7 +124,7 @@ lw_status lw_draw_elevation(const lw_result *result, const lw_order *order, doub
     e->piece = piece;
     measure(e);
     double room = width_mm - 2.0 * LW_MARGIN_MM - LEVELS_MM - RIGHT_MM;
-    fits = choose(e, room, LEAST_BLOCK_MM) || choose(e, room, 0.0);
+    fits = choose(e, room, false) || choose(e, room, true);
     if (fits) draw(e);
   }
   bool memory = e && piece && !drawing->failed;

@@ -113,25 +113,42 @@ static double layers(lw_elevation *e, double y_mm) {
   return ground(e, y_mm);
 }
 
+static void cut_words(const lw_cut *c, char *words, size_t size) {
+  const char *base = c->base_unit ? ", base unit" : "";
+  if (c->kind == LW_CUT_CLOSER)
+    lw_print(words, size, "%.0f mm: %d%s", c->long_m * 1000.0, c->count, base);
+  else
+    lw_print(words, size, "long edge %.0f mm, short edge %.0f mm, saw %.1f deg: %d%s", c->long_m * 1000.0,
+             c->short_m * 1000.0, c->saw_deg, c->count, base);
+}
+
+/* Each where the words before it end, or on a new line: name, length, how many. */
 static double cuts(lw_elevation *e, double y_mm) {
+  static const double NAME_MM = 4.0, APART_MM = 4.0;
+  double x = LW_MARGIN_MM, right = e->s.width_mm - LW_MARGIN_MM;
+  bool any = false;
   for (int i = 0; i < e->order->cut_count; i++) {
     const lw_cut *c = &e->order->cut[i];
     char name[4], words[160];
     if (c->kind != LW_CUT_CLOSER && c->kind != LW_CUT_MITRED) continue;
+    if (!any)
+      y_mm = lw_sketch_wrap(e->s.paper, (lw_xy_mm){x, y_mm}, right - x, LW_SMALL_MM, false,
+                            "Cut pieces, each with its length and how many:");
+    any = true;
     lw_elevation_letter(i, name);
-    lw_drawing_words(e->s.paper, (lw_xy_mm){LW_MARGIN_MM + 0.5 * SAMPLE_MM, y_mm + 2.3}, LW_ANCHOR_MIDDLE,
-                     LW_SMALL_MM, "%s", name);
+    cut_words(c, words, sizeof words);
+    double wide = NAME_MM + lw_drawing_text_width(words, LW_SMALL_MM) + APART_MM;
+    if (x > LW_MARGIN_MM && x + wide > right) {
+      x = LW_MARGIN_MM;
+      y_mm += LW_LINE_MM;
+    }
+    lw_drawing_words(e->s.paper, (lw_xy_mm){x, y_mm + 2.3}, LW_ANCHOR_START, LW_SMALL_MM, "%s", name);
     lw_drawing_bold(e->s.paper);
-    if (c->kind == LW_CUT_CLOSER)
-      lw_print(words, sizeof words, "cut to %.0f mm, %d of them%s", c->long_m * 1000.0, c->count,
-               c->base_unit ? ", base unit" : "");
-    else
-      lw_print(words, sizeof words, "long edge %.0f mm, short edge %.0f mm, saw %.1f deg, %d of them%s",
-               c->long_m * 1000.0, c->short_m * 1000.0, c->saw_deg, c->count,
-               c->base_unit ? ", base unit" : "");
-    y_mm = said(e, y_mm, words);
+    lw_drawing_words(e->s.paper, (lw_xy_mm){x + NAME_MM, y_mm + 2.3}, LW_ANCHOR_START, LW_SMALL_MM, "%s",
+                     words);
+    x += wide;
   }
-  return y_mm;
+  return any ? y_mm + LW_LINE_MM + 0.9 : y_mm;
 }
 
 static double overlap(lw_elevation *e, double y_mm) {

@@ -138,7 +138,7 @@ static void corner_name(lw_elevation *e, const lw_face_strip *strip, double at_m
   lw_xy_mm at = {foot.x_mm, foot.y_mm - TICK_MM - 0.8};
   if (at_m < strip->from_m - 1e-6 || at_m > strip->to_m + 1e-6) return;
   lw_drawing_line(e->s.paper, LW_PEN_SEEN, tick, 2);
-  bool turns = fabs(turn_rad) > 1e-6;
+  bool turns = fabs(turn_rad) > 0.002; /* a tenth of a degree: it runs on */
   if (!turns || !lw_sketch_place(&e->s, at, anchor, (lw_move){-ROW_MM, 1}, "B%d, turns %.0f deg", peg,
                                  turn_rad * LW_DEG_PER_RAD))
     lw_sketch_place(&e->s, at, anchor, (lw_move){-ROW_MM, 2}, "B%d", peg);
@@ -176,10 +176,9 @@ static void runs(lw_elevation *e, const lw_face_strip *strip, int stretch) {
     int run = (s->first_run + i) % plan->run_count, next = run + 2;
     double to = at + plan->run[run].length_m;
     run_length(e, strip, at, to, run);
-    corner_name(e, strip, at, run + 1, turn_before(plan, run));
+    if (at < strip->to_m - 1e-6) corner_name(e, strip, at, run + 1, turn_before(plan, run));
     if (plan->closed && next > plan->run_count) next = 1;
-    bool leaves = i + 1 == s->run_count;
-    if (leaves) corner_name(e, strip, to - 1e-9, next, plan->run[run].turn_rad);
+    if (fabs(to - strip->to_m) < 1e-6) corner_name(e, strip, to, next, plan->run[run].turn_rad);
     at = to;
   }
 }

@@ -53,7 +53,8 @@ static double checks(lw_plan_view *v, double y_mm) {
 }
 
 static void cell(lw_drawing *paper, double right_mm, double y_mm, double value_m) {
-  lw_drawing_words(paper, (lw_xy_mm){right_mm, y_mm}, LW_ANCHOR_END, LW_SMALL_MM, "%.3f", value_m);
+  lw_drawing_words(paper, (lw_xy_mm){right_mm, y_mm}, LW_ANCHOR_END, LW_SMALL_MM, "%.3f",
+                   fabs(value_m) < 0.0005 ? 0.0 : value_m);
 }
 
 /* As many columns of the table as the paper is wide. */

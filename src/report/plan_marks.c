@@ -2,6 +2,7 @@
 #include <math.h>
 #include <stdlib.h>
 
+#include "base/print.h"
 #include "plan_view.h"
 
 /* What is drawn of the plan: the wall and the soil's side, pegs and what checks them, lengths and turns. */
@@ -92,28 +93,26 @@ static void keep_clear(lw_sketch *s, lw_xy_mm at) {
   lw_sketch_take(s, (lw_box){at.x_mm - HALF_MM, at.y_mm - HALF_MM, at.x_mm + HALF_MM, at.y_mm + HALF_MM});
 }
 
+static bool is_shown(const lw_plan_view *v, const lw_peg *peg) {
+  static const double APART_MM = 2.5;
+  bool apart = v->order->pegs.base_offset_m * v->s.mm_per_m >= APART_MM;
+  return (peg->kind != LW_PEG_TOP || apart) && in_window(&v->s, peg->at);
+}
+
 /* Base line pegs in ink, the others as crosses; those of the top line only where they can be told apart. */
 void lw_plan_draw_pegs(lw_plan_view *v) {
-  static const double APART_MM = 2.5;
   const lw_pegs *pegs = &v->order->pegs;
   diagonals(v);
   centres(v);
   for (int i = 0; i < pegs->peg_count; i++) {
     const lw_peg *p = &pegs->peg[i];
     lw_xy_mm at = lw_sketch_at(&v->s, p->at.x_m, p->at.y_m);
-    bool shown = p->kind != LW_PEG_TOP || pegs->base_offset_m * v->s.mm_per_m >= APART_MM;
-    if (!shown || !in_window(&v->s, p->at)) continue;
+    if (!is_shown(v, p)) continue;
     if (p->kind == LW_PEG_BASE)
       stake(v->s.paper, at);
     else
       cross(v->s.paper, at, 1.3);
     keep_clear(&v->s, at);
-  }
-  for (int i = 0; i < pegs->peg_count; i++) {
-    const lw_peg *p = &pegs->peg[i];
-    bool shown = p->kind != LW_PEG_TOP || pegs->base_offset_m * v->s.mm_per_m >= APART_MM;
-    if (shown && in_window(&v->s, p->at))
-      lw_sketch_around(&v->s, lw_sketch_at(&v->s, p->at.x_m, p->at.y_m), "%s", p->name);
   }
 }
 
@@ -123,13 +122,20 @@ static lw_xy_mm moved(lw_xy_mm from, lw_spot way, double by_mm) {
 
 /* Along a straight run in front of it, with a slash at each end; a curve has its radius beside its length. */
 static void length(lw_plan_view *v, int run) {
-  static const double LINE_MM = 6.0, WORDS_MM = 9.5;
+  static const double LINE_MM = 6.0, BESIDE_MM = 1.4;
   const lw_plan_run *r = &v->order->plan.run[run];
   lw_spot out, ends[2] = {r->begin, r->end};
   lw_spot middle = lw_plan_on_run(v->order, run, 0.5, &out);
-  lw_xy_mm at = moved(lw_sketch_at(&v->s, middle.x_m, middle.y_m), out, WORDS_MM);
+  char words[40];
+  lw_print(words, sizeof words, "run %d: %.0f", run + 1, r->length_m * 1000.0);
+  double half = 0.5 * lw_drawing_text_width(words, LW_SMALL_MM);
+  double beyond = LINE_MM + BESIDE_MM + fabs(out.x_m) * half + fabs(out.y_m) * 0.5 * LW_SMALL_MM;
+  lw_xy_mm at = moved(lw_sketch_at(&v->s, middle.x_m, middle.y_m), out, beyond);
   if (fabs(r->radius_m) > 0.0) {
-    lw_sketch_around(&v->s, at, "run %d: %.0f, R %.0f", run + 1, r->length_m * 1000.0,
+    double inward = r->radius_m > 0.0 ? -1.0 : 1.0, in_mm = 0.5 * fabs(r->radius_m) * v->s.mm_per_m;
+    lw_xy_mm face = lw_sketch_at(&v->s, middle.x_m, middle.y_m);
+    lw_sketch_around(&v->s, at, "%s", words);
+    lw_sketch_around(&v->s, moved(face, out, inward * fmin(in_mm, 20.0)), "R %.0f",
                      fabs(r->radius_m) * 1000.0);
     return;
   }
@@ -140,9 +146,10 @@ static void length(lw_plan_view *v, int run) {
     line[i] = moved(face, out, LINE_MM);
     lw_drawing_line(v->s.paper, LW_PEN_FINE, witness, 2);
     lw_sketch_slash(v->s.paper, line[i]);
+    keep_clear(&v->s, line[i]);
   }
   lw_drawing_line(v->s.paper, LW_PEN_FINE, line, 2);
-  lw_sketch_around(&v->s, at, "run %d: %.0f", run + 1, r->length_m * 1000.0);
+  lw_sketch_around(&v->s, at, "%s", words);
 }
 
 static void turn(lw_plan_view *v, int run) {
@@ -150,7 +157,7 @@ static void turn(lw_plan_view *v, int run) {
   const lw_plan *plan = &v->order->plan;
   const lw_plan_run *r = &plan->run[run];
   lw_spot before, after;
-  if (!(fabs(r->turn_rad) > 0.0) || (!plan->closed && run + 1 == plan->run_count)) return;
+  if (fabs(r->turn_rad) < LW_NO_TURN_RAD || (!plan->closed && run + 1 == plan->run_count)) return;
   lw_spot corner = lw_plan_on_run(v->order, run, 1.0, &before);
   lw_plan_on_run(v->order, (run + 1) % plan->run_count, 0.0, &after);
   lw_spot inward = {-(before.x_m + after.x_m), -(before.y_m + after.y_m)};
@@ -162,8 +169,49 @@ static void turn(lw_plan_view *v, int run) {
                    r->turn_rad * LW_DEG_PER_RAD);
 }
 
+/* Away from the wall at a corner, or away from it and its end. */
+static lw_spot away_from(const lw_plan_view *v, int corner) {
+  const lw_plan *plan = &v->order->plan;
+  lw_spot before = {0.0, 0.0}, after = {0.0, 0.0}, way;
+  bool begins = plan->closed || corner > 0, goes_on = plan->closed || corner < plan->run_count;
+  if (begins) lw_plan_on_run(v->order, (corner + plan->run_count - 1) % plan->run_count, 1.0, &before);
+  if (goes_on) lw_plan_on_run(v->order, corner % plan->run_count, 0.0, &after);
+  way = (lw_spot){before.x_m + after.x_m, before.y_m + after.y_m};
+  /* Along the run is a quarter turn left of the way out. */
+  if (!begins) way = (lw_spot){after.x_m + after.y_m, after.y_m - after.x_m};
+  if (!goes_on) way = (lw_spot){before.x_m - before.y_m, before.y_m + before.x_m};
+  double size = fmax(hypot(way.x_m, way.y_m), 1e-6);
+  return (lw_spot){way.x_m / size, way.y_m / size};
+}
+
+static lw_spot away_from_step(const lw_plan_view *v, int step) {
+  const lw_plan *plan = &v->order->plan;
+  lw_spot out;
+  int run = 0;
+  while (run + 1 < plan->run_count && plan->step[step].at_m > plan->run[run + 1].from_m) run++;
+  lw_plan_on_run(v->order, run, (plan->step[step].at_m - plan->run[run].from_m) / plan->run[run].length_m,
+                 &out);
+  return out;
+}
+
+static void peg_names(lw_plan_view *v) {
+  static const double AWAY_MM = 3.4;
+  const lw_pegs *pegs = &v->order->pegs;
+  for (int i = 0; i < pegs->peg_count; i++) {
+    const lw_peg *p = &pegs->peg[i];
+    int number = (int)strtol(p->name + 1, NULL, 10) - 1;
+    lw_spot way = {0.7, 0.7};
+    if (!is_shown(v, p)) continue;
+    if (p->kind == LW_PEG_BASE) way = away_from(v, number);
+    if (p->kind == LW_PEG_STEP) way = away_from_step(v, number);
+    if (p->kind == LW_PEG_TOP) way = (lw_spot){-away_from(v, number).x_m, -away_from(v, number).y_m};
+    lw_sketch_around(&v->s, moved(lw_sketch_at(&v->s, p->at.x_m, p->at.y_m), way, AWAY_MM), "%s", p->name);
+  }
+}
+
 void lw_plan_draw_lengths(lw_plan_view *v) {
   for (int i = 0; i < v->order->plan.run_count; i++) length(v, i);
+  peg_names(v);
   for (int i = 0; i < v->order->plan.run_count; i++) turn(v, i);
   lw_spot out, middle = lw_plan_on_run(v->order, 0, 0.35, &out);
   lw_xy_mm at = lw_sketch_at(&v->s, middle.x_m, middle.y_m);

@@ -8,7 +8,7 @@
 
 /* The page of the plan: the window, the scale, and where faces lie. */
 
-static const double AROUND_MM = 20.0, HIGHEST_MM = 190.0;
+static const double AROUND_MM = 22.0, HIGHEST_MM = 190.0;
 
 static bool is_curved(const lw_plan_run *run) {
   return fabs(run->radius_m) > 0.0;
@@ -92,7 +92,7 @@ static void describe(lw_plan_view *v) {
                plan->length_m);
   for (int i = 0; i < plan->run_count; i++) {
     const lw_plan_run *r = &plan->run[i];
-    bool turns = fabs(r->turn_rad) > 1e-6 && (plan->closed || i + 1 < plan->run_count);
+    bool turns = fabs(r->turn_rad) >= LW_NO_TURN_RAD && (plan->closed || i + 1 < plan->run_count);
     lw_text_addf(&paper->description, " Run %d: %.3f m", i + 1, r->length_m);
     if (is_curved(r)) lw_text_addf(&paper->description, ", radius %.2f m", fabs(r->radius_m));
     if (turns) lw_text_addf(&paper->description, ", then a turn of %.0f deg", r->turn_rad * LW_DEG_PER_RAD);

@@ -7,6 +7,7 @@
 #include "sketch.h"
 
 /* The wall from above, X of the pegs to the right and Y up. */
+#define LW_NO_TURN_RAD 0.002 /* a tenth of a degree: the wall runs on */
 enum { LW_ARC_SPOTS = 24, LW_FACE_SPOTS = LW_RUN_MAX * (LW_ARC_SPOTS + 1) + 1 };
 
 typedef struct lw_plan_view {

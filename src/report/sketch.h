@@ -7,7 +7,7 @@
 /* A section being drawn: the paper, the window on the ground that it shows, and the numbers that the legend
  * explains. x and y are the section's own: metres from the toe, y up. */
 
-enum { LW_NOTES_MAX = 24, LW_LABELS_MAX = 512, LW_DIMENSIONS_MAX = 12 };
+enum { LW_NOTES_MAX = 40, LW_LABELS_MAX = 512, LW_DIMENSIONS_MAX = 12 };
 
 #define LW_MARGIN_MM 4.0
 #define LW_SMALL_MM 2.3 /* letters of numbers and legend */
@@ -85,6 +85,13 @@ double lw_sketch_wrap(lw_drawing *paper, lw_xy_mm at, double width_mm, double si
 void lw_sketch_ground(lw_sketch *sketch);
 void lw_sketch_wall(lw_sketch *sketch);
 void lw_sketch_loads(lw_sketch *sketch);
+/* Pipe, bedding, boundary. */
+void lw_sketch_site(lw_sketch *sketch);
+/* Thickness of the bedding that is given, and of all that is built below the wall. [m] */
+double lw_sketch_bedding(const lw_sketch *sketch);
+double lw_sketch_under(const lw_sketch *sketch);
+/* Whether there is a pressure to be drawn below the base. */
+bool lw_sketch_presses(const lw_sketch *sketch);
 void lw_sketch_forces(lw_sketch *sketch);
 void lw_sketch_dimensions(lw_sketch *sketch);
 /* The pressure diagram beside or below the section, its axis at x. */

@@ -1,0 +1,76 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <math.h>
+
+#include "sketch.h"
+
+/* What the section shows besides: the bedding, the drain pipe, the boundary, and what the ticks and dots on
+ * the wall mean. */
+
+double lw_sketch_bedding(const lw_sketch *sketch) {
+  const lw_quantity *bedding = &sketch->result->given.order.bedding_thickness;
+  bool laid = sketch->result->wall.site.pad.thickness_m > 0.0 && bedding->origin == LW_GIVEN;
+  return laid ? bedding->si : 0.0;
+}
+
+double lw_sketch_under(const lw_sketch *sketch) {
+  return sketch->result->wall.site.pad.thickness_m + lw_sketch_bedding(sketch);
+}
+
+/* On the pad at its high end, behind the wall; its width is nobody's, and said to be so. */
+static void pipe(lw_sketch *s) {
+  enum { SIDES = 20 };
+  static const double RADIUS_M = 0.05;
+  const lw_case *c = &s->result->given;
+  bool there = c->drain_outlets.origin == LW_GIVEN && c->drain_outlets.si > 0.5;
+  if (!there || s->result->wall.site.stone_width_m < 2.0 * RADIUS_M) return;
+  double invert = -lw_sketch_bedding(s), x = lw_section_rear(&s->result->wall.section, 0.0) + 1.4 * RADIUS_M;
+  lw_xy_mm round[SIDES];
+  for (int i = 0; i < SIDES; i++) {
+    double turn = 6.283185307179586 * i / SIDES;
+    round[i] = lw_sketch_at(s, x + RADIUS_M * cos(turn), invert + RADIUS_M * (1.0 + sin(turn)));
+  }
+  lw_drawing_area(s->paper, LW_PEN_SEEN, LW_FILL_PAPER, round, SIDES);
+  if (invert < 0.0)
+    lw_sketch_note(
+        s, x + 2.0 * RADIUS_M, invert + RADIUS_M,
+        "drain pipe, drawn 100 mm wide; inside bottom at its high end %.0f mm below the wall's base",
+        -invert * 1000.0);
+  else
+    lw_sketch_note(s, x + 2.0 * RADIUS_M, invert + RADIUS_M,
+                   "drain pipe, drawn 100 mm wide; inside bottom at its high end level with the wall's base");
+}
+
+static void bedding(lw_sketch *s) {
+  const lw_wall *w = &s->result->wall;
+  double deep = lw_sketch_bedding(s), rear = w->section.base_width_m;
+  double half = 0.5 * fmax(w->site.pad.width_m - rear, 0.0);
+  if (deep <= 0.0) return;
+  lw_xy_mm band[] = {lw_sketch_at(s, -half, 0.0), lw_sketch_at(s, rear + half, 0.0),
+                     lw_sketch_at(s, rear + half, -deep), lw_sketch_at(s, -half, -deep)};
+  lw_drawing_area(s->paper, LW_PEN_SEEN, LW_FILL_TINT, band, 4);
+  lw_sketch_note(s, 0.5 * rear, -0.5 * deep, "bedding, %.0f mm; no check counts on it", deep * 1000.0);
+}
+
+/* Behind, where it is the worse: there the wedge and the dig reach. */
+static void boundary(lw_sketch *s) {
+  const lw_quantity *q = &s->result->given.boundary_distance;
+  if (q->origin != LW_GIVEN) return;
+  double x = s->result->wall.section.base_width_m + q->si, air = 3.0 / s->mm_per_m;
+  if (x > s->right_m) {
+    double edge = s->right_m - 2.0 / s->mm_per_m;
+    lw_sketch_note(s, edge, 0.7 * lw_sketch_ground_behind(s, edge),
+                   "boundary %.2f m away, out of the picture (on which side is not given)", q->si);
+    return;
+  }
+  lw_xy_mm line[] = {lw_sketch_at(s, x, -air), lw_sketch_at(s, x, lw_sketch_ground_behind(s, x) + air)};
+  lw_drawing_line(s->paper, LW_PEN_CHAIN, line, 2);
+  lw_sketch_note(s, x, 0.25 * lw_sketch_ground_behind(s, x),
+                 "boundary %.2f m away; its side is not given: drawn behind, where soil would pull it along",
+                 q->si);
+}
+
+void lw_sketch_site(lw_sketch *sketch) {
+  pipe(sketch);
+  bedding(sketch);
+  boundary(sketch);
+}
