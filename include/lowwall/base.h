@@ -164,7 +164,8 @@ typedef enum lw_kind {
   LW_KIND_UNIT_WEIGHT,     /* [kN/m3] */
   LW_KIND_MASS,            /* [kg] */
   LW_KIND_MOMENT,          /* [kN m/m], results only */
-  LW_KIND_POST_MOMENT      /* [kN m] of one post */
+  LW_KIND_POST_MOMENT,     /* [kN m] of one post */
+  LW_KIND_VOLUME           /* [m3] */
 } lw_kind;
 
 typedef struct lw_unit {

@@ -99,6 +99,7 @@ typedef struct lw_case_point { lw_quantity x, y; } lw_case_point;
 enum { LW_RUN_MAX = 12, LW_STEP_MAX = 8 };
 typedef enum lw_plan_ends { LW_ENDS_OPEN, LW_ENDS_CLOSED } lw_plan_ends;
 typedef enum lw_plan_line { LW_LINE_BASE, LW_LINE_TOP } lw_plan_line;
+typedef enum lw_half_unit { LW_HALF_CUT, LW_HALF_SOLD } lw_half_unit;
 typedef enum lw_corner_unit { LW_CORNER_TURNED, LW_CORNER_CUT, LW_CORNER_HANDED } lw_corner_unit;
 
 typedef struct lw_case_run { lw_quantity length, radius, cap_depth; } lw_case_run;
@@ -115,6 +116,8 @@ typedef struct lw_case_order {
   lw_quantity block_allowance, curve_allowance, spare_units, cap_allowance, adhesive_bead, adhesive_allowance,
       stone_compaction, stone_allowance, geotextile_allowance, pipe_allowance, lining_allowance, settlement,
       spoil_bulking, pallet_mass;
+  lw_choice half_unit, offcuts;
+  lw_quantity saw_kerf, barrow_mass, barrow_volume, skip_volume;
 } lw_case_order;
 
 typedef struct lw_case {

@@ -17,6 +17,7 @@ extern "C" {
 enum {
   LW_STRETCH_MAX = LW_RUN_MAX, LW_ROW_MAX = 512, LW_CUT_MAX = 128, LW_ORDER_LINE_MAX = 32,
   LW_ORDER_NOTE_MAX = 48, LW_PEG_MAX = 80, LW_LEVEL_MAX = 64, LW_PEG_CHECK_MAX = 32, LW_WORK_MAX = 40,
+  LW_INVERT_MAX = 64, LW_STATION_MAX = 3,
   LW_ROW_UNITS = 4096
 };
 
@@ -111,14 +112,30 @@ typedef struct lw_piece {
 } lw_piece;
 enum { LW_PIECE_MAX = LW_ROW_UNITS + 10 };
 
-typedef enum lw_cut_kind { LW_CUT_CLOSER, LW_CUT_MITRED, LW_CUT_CAP, LW_CUT_CAP_MITRED } lw_cut_kind;
+typedef enum lw_cut_kind {
+  LW_CUT_CLOSER, LW_CUT_MITRED, LW_CUT_CAP, LW_CUT_CAP_MITRED,
+  LW_CUT_CAP_WEDGE, /* of a curve: cut at both ends by half the turn of one cap */
+  LW_CUT_HALF       /* a half unit, where none are sold */
+} lw_cut_kind;
 typedef struct lw_cut {
   lw_cut_kind kind;
   bool base_unit;                /* of the deeper units of the base courses */
   double long_m, short_m;        /* the same for a square cut */
   double saw_deg;                /* away from a square cut; 0: square */
   int count;
+  double saw_other_deg;          /* of its other end; 0: square */
+  double waste_long_m, waste_short_m;  /* edges of what falls off a whole one beyond the saw */
 } lw_cut;
+
+/* Whole ones that are sawn alike: what each gives, and what is left of it. */
+typedef enum lw_stock { LW_STOCK_BLOCK, LW_STOCK_BASE_BLOCK, LW_STOCK_CAP } lw_stock;
+enum { LW_SAWN_MAX = 6, LW_BLANK_MAX = 128 };
+typedef struct lw_blank {
+  lw_stock stock;
+  int count, pieces;
+  double piece_m[LW_SAWN_MAX];   /* long edges */
+  double rest_m;                 /* long edge of what is left */
+} lw_blank;
 
 typedef struct lw_course_count {
   double offset_m;               /* behind the face of the lowest course */
@@ -153,6 +170,10 @@ typedef struct lw_order_run {
   double curve_gap_m;            /* the gap that its sharpest course asks for */
   bool shorter_known, longer_known;
   double shorter_m, longer_m;    /* the two nearest lengths that need no cut */
+  bool fits;                     /* as it is; the two are then the next ones */
+  const char *no_fit_reason;     /* why no length is told; "" */
+  bool cap_joint_known;
+  double cap_joint_m, cap_joint_at_m;  /* nearest joint of caps to one of blocks, and where on the run */
 } lw_order_run;
 
 /* Net, allowance and order, a line a thing to buy, dig or carry. */
@@ -164,7 +185,7 @@ typedef struct lw_order_line {
   bool pieces;
   double order;
   double mass_kg;                /* of what is ordered; 0: not counted as carried */
-  const char *note;
+  char note[200];
   char source[LW_SOURCE_MAX];    /* of the allowance or factor */
 } lw_order_line;
 
@@ -181,8 +202,12 @@ typedef struct lw_level { char name[64]; double level_m; } lw_level;
 typedef struct lw_peg_check {
   char name[24];                 /* "B1 to B3" */
   double distance_m, tolerance_m;
-  double angle_deg;              /* what that tolerance is at the corner between */
+  double angle_deg;              /* what that tolerance is at the corner between; 0: of a curve, no corner */
 } lw_peg_check;
+/* Inside bottom of the drain pipe, from its high point to where it comes out. */
+typedef struct lw_invert { char name[48]; double along_m, level_m; } lw_invert;
+/* Where the batter is read after hand-over: plumb from the top of the face to its base. */
+typedef struct lw_station { double along_m, height_m, reading_m, lean_alarm_m; } lw_station;
 typedef struct lw_right_angle { int corner; double unit_m; } lw_right_angle;   /* legs 3 and 4 times unit_m */
 
 typedef struct lw_pegs {
@@ -192,7 +217,11 @@ typedef struct lw_pegs {
   int square_count; lw_right_angle square[LW_RUN_MAX];
   double base_offset_m;          /* of the base line in front of the top line */
   bool pipe_known;
-  double pipe_fall, pipe_length_m, pipe_high_m, pipe_outlet_m;   /* invert levels */
+  double pipe_fall, pipe_high_m, pipe_outlet_m;   /* invert levels */
+  double pipe_length_m;          /* the longest way to daylight */
+  double pipe_below_front_m;     /* the lowest outlet below the lowest ground in front */
+  int invert_count; lw_invert invert[LW_INVERT_MAX];
+  int station_count; lw_station station[LW_STATION_MAX];
   double batter_reading_m;       /* plumb from the top of the face to its base, as built */
   double batter_alarm_m;         /* reading at which to act */
   double lean_alarm_m, joint_alarm_m;
@@ -207,15 +236,20 @@ typedef struct lw_order {
   int row_count; lw_laid row[LW_ROW_MAX];
   lw_course_count course[LW_COURSE_MAX];
   int cut_count; lw_cut cut[LW_CUT_MAX];
+  int blank_count; lw_blank blank[LW_BLANK_MAX];
+  int sawn[3], sawn_again[3];    /* by stock: whole ones cut with every piece from a new one, offcuts used */
   lw_order_run run[LW_RUN_MAX];
   double overlap_needs_m;
   int overlap_fails_at;          /* lowest course, from 1, whose overlap is less; 0: none */
   bool has_cap;
   int cap_whole, cap_count;      /* whole ones laid; all to be bought before the allowance */
+  double cap_joint_needs_m;
   double cap_line_m, cap_overhang_m, cap_wedge_deg;
   int line_count; lw_order_line line[LW_ORDER_LINE_MAX];
   double unit_mass_kg, base_unit_mass_kg, cap_mass_kg, lift_mass_kg;   /* heaviest of each; the limit */
-  double carried_kg;
+  double carried_kg;             /* to the wall and away from it */
+  double spoil_kg, loose_m3;     /* of it dug; loose volume of all that is loose */
+  int barrows, skips, spoil_barrows;
   int pallets;
   double pallet_distance_m;      /* keep them at least so far behind the wall */
   int note_count; lw_order_note note[LW_ORDER_NOTE_MAX];
@@ -265,8 +299,9 @@ lw_status lw_order_mitre(double angle_rad, double first_m, double second_m, lw_m
 lw_status lw_order_least_radius(double face_m, double tail_m, double depth_m, double gap_m, bool convex,
                                 double *radius_m);
 
-/** The slug of a cut, a corner, a row's end. */
+/** The slug of a cut, a stock, a corner, a row's end. */
 const char *lw_cut_slug(lw_cut_kind kind);
+const char *lw_stock_slug(lw_stock stock);
 const char *lw_corner_slug(lw_corner_made made);
 const char *lw_row_end_slug(lw_row_end end);
 

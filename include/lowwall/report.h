@@ -55,6 +55,8 @@ lw_status lw_report_order_text(const lw_result *result, const lw_order *order, l
                                const lw_text_style *style, lw_text *out);
 lw_status lw_report_order_json(const lw_result *result, const lw_order *order, lw_order_page page, int indent,
                                lw_text *out);
+/** The header that stands once above the rows of one wall or many. */
+void lw_report_order_csv_header(lw_order_page page, lw_text *out);
 lw_status lw_report_order_csv(const lw_result *result, const lw_order *order, lw_order_page page,
                               lw_text *out);
 

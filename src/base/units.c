@@ -85,6 +85,13 @@ static const lw_unit units[] = {
     {"kNm/m", LW_KIND_MOMENT, 1.0},
     {"ft-lb/ft", LW_KIND_MOMENT, POUND_FORCE_KN},
 
+    {"m3", LW_KIND_VOLUME, 1.0},
+    {"L", LW_KIND_VOLUME, 0.001},
+    {"litre", LW_KIND_VOLUME, 0.001},
+    {"litres", LW_KIND_VOLUME, 0.001},
+    {"ft3", LW_KIND_VOLUME, FOOT * FOOT * FOOT},
+    {"yd3", LW_KIND_VOLUME, 27.0 * FOOT * FOOT * FOOT},
+
     {"kNm", LW_KIND_POST_MOMENT, 1.0},
     {"Nm", LW_KIND_POST_MOMENT, 0.001},
     {"ft-lb", LW_KIND_POST_MOMENT, POUND_FORCE_KN * FOOT},
@@ -148,6 +155,7 @@ const char *lw_kind_unit(lw_kind kind) {
   case LW_KIND_MASS: return "kg";
   case LW_KIND_MOMENT: return "kNm/m";
   case LW_KIND_POST_MOMENT: return "kNm";
+  case LW_KIND_VOLUME: return "m3";
   case LW_KIND_NUMBER:
   case LW_KIND_COUNT:
   case LW_KIND_SHARE: return "";

@@ -2,10 +2,8 @@
 #include <getopt.h>
 #include <stdlib.h>
 
-#include <lowwall/report.h>
-
 #include "cli.h"
-#include "one_wall.h"
+#include "order.h"
 #include "output.h"
 
 /* `lowwall order` and `lowwall pegs`: two pages of the same order. */
@@ -31,16 +29,11 @@ static const char options_help[] =
     "  -o, --output FILE   write there, the whole of it or nothing; - is standard output\n"
     "  -h, --help          this page\n"
     "\n"
-    "One wall at a time: a schedule is refused. Exit status 0, 2 bad input or bad options, 1 anything "
-    "else.\n";
+    "SHEET may be a schedule, a row a wall: one list a wall then, in CSV with the mark in the first column, "
+    "in\n"
+    "JSON one object a line. Exit status 0, 2 bad input or bad options, 1 anything else.\n";
 
-typedef struct asked {
-  lw_wall_asked wall;
-  lw_order_page page;
-  bool csv, json;
-} asked;
-
-static int print_help(const asked *a) {
+static int print_help(const lw_order_asked *a) {
   lw_text page = {0};
   lw_text_add(&page, a->page == LW_PAGE_ORDER ? order_help : pegs_help);
   lw_text_add(&page, options_help);
@@ -48,7 +41,7 @@ static int print_help(const asked *a) {
 }
 
 /* gives 0 to go on, else the exit status + 1 */
-static int read_options(int argc, char **argv, asked *a) {
+static int read_options(int argc, char **argv, lw_order_asked *a) {
   static const struct option options[] = {
       {"csv", no_argument, NULL, 'c'},          {"json", no_argument, NULL, 'j'},
       {"tables", required_argument, NULL, 't'}, {"output", required_argument, NULL, 'o'},
@@ -71,38 +64,42 @@ static int read_options(int argc, char **argv, asked *a) {
   return lw_wall_take_arguments(argc, argv, optind, &a->wall) ? 0 : LW_EXIT_BAD_INPUT + 1;
 }
 
-static lw_status report(const asked *a, const lw_result *result, const lw_order *order, lw_text *text) {
-  if (a->json) return lw_report_order_json(result, order, a->page, 2, text);
-  if (a->csv) return lw_report_order_csv(result, order, a->page, text);
+lw_status lw_order_report(const lw_order_asked *asked, const lw_result *result, const lw_order *order,
+                          int indent, lw_text *text) {
+  if (asked->json) return lw_report_order_json(result, order, asked->page, indent, text);
+  if (asked->csv) return lw_report_order_csv(result, order, asked->page, text);
   lw_text_style style = {.columns = 80};
-  return lw_report_order_text(result, order, a->page, &style, text);
+  return lw_report_order_text(result, order, asked->page, &style, text);
 }
 
-/* The wall, then what only an order asks about. */
-static lw_status settle(const lw_tables *tables, lw_case *c, lw_faults *faults) {
+lw_status lw_order_settle(const lw_tables *tables, lw_case *c, lw_faults *faults) {
   lw_status status = lw_case_settle(tables, c, faults);
   return status == LW_OK ? lw_case_settle_order(tables, c, faults) : status;
 }
 
-static int make(const asked *a, lw_one_wall *wall, lw_order *order) {
+static int make(const lw_order_asked *a, lw_one_wall *wall, lw_order *order) {
   lw_text text = {0};
   int ended = lw_wall_run(&a->wall, wall);
   if (ended > 0) return ended - 1;
   if (lw_order_make(&wall->result, order, &wall->faults) != LW_OK) return lw_cli_print_faults(&wall->faults);
-  if (report(a, &wall->result, order, &text) == LW_OK)
+  if (a->csv) lw_report_order_csv_header(a->page, &text);
+  if (lw_order_report(a, &wall->result, order, 2, &text) == LW_OK)
     return lw_output_write(a->wall.output, &text, LW_EXIT_DONE);
   lw_text_free(&text);
   return lw_cli_no_memory();
 }
 
 static int run(int argc, char **argv, const char *command, lw_order_page page) {
-  asked a = {.wall = {.command = command, .settle = settle}, .page = page};
+  lw_order_asked a = {.wall = {.command = command, .settle = lw_order_settle}, .page = page};
   int ended = read_options(argc, argv, &a), exit_status = LW_EXIT_OTHER;
   if (ended > 0) return ended - 1;
   lw_one_wall *wall = lw_wall_open(&a.wall, &exit_status);
   if (wall == NULL) return exit_status;
   lw_order *order = calloc(1, sizeof *order);
-  exit_status = order != NULL ? make(&a, wall, order) : lw_cli_no_memory();
+  if (order == NULL)
+    exit_status = lw_cli_no_memory();
+  else
+    exit_status = wall->many ? lw_order_schedule(&a, wall, order) : make(&a, wall, order);
   free(order);
   lw_wall_close(wall);
   return exit_status;

@@ -1,28 +1,31 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "parts.h"
+#include "caps.h"
 
 /* The caps: a line of them in front of the top course by the overhang, mitred where it turns. */
 
-typedef struct capping {
-  lw_laying *laying;
-  double length_m, overhang_m, point_least_deg, piece_least_m;
-} capping;
+static const double HALF_TURN = 3.14159265358979323846;
 
-static void butt(lw_order_corner *corner, const char *reason) {
+static void butt(lw_order *order, lw_order_corner *corner, const char *reason) {
+  double angle = LW_DEG_PER_RAD * (HALF_TURN - fabs(corner->turn_rad)), saw = fabs(90.0 - angle);
   corner->mitred = false;
   corner->butt_reason = reason;
+  lw_order_note_add(
+      order, "cap-butt-joint",
+      "The caps at the end of run %d: a butt joint, because %s. The caps of run %d run through, "
+      "the next cap is cut %s against them.",
+      corner->run + 1, reason, corner->run + 1, saw < 0.5 ? "square" : "to their rear edge");
 }
 
 /* The material of a corner turned either way lies in the angle between its runs that is less than a half
  * turn. */
-static void cut_corner(const capping *k, lw_order_corner *corner) {
+static void cut_corner(const lw_capping *k, lw_order_corner *corner) {
   const lw_plan *plan = k->laying->plan;
-  double angle = 3.14159265358979323846 - fabs(corner->turn_rad);
+  double angle = HALF_TURN - fabs(corner->turn_rad);
   double before = plan->run[corner->run].cap_depth_m;
   double after = plan->run[lw_plan_at(plan, corner->run + 1)].cap_depth_m;
   lw_mitre mitre;
   if (lw_order_mitre(angle, before, after, &mitre) != LW_OK) {
-    butt(corner, "the two widths do not meet in a mitre at this angle");
+    butt(k->laying->order, corner, "the two widths do not meet in a mitre at this angle");
     return;
   }
   corner->mitred = true;
@@ -34,15 +37,9 @@ static void cut_corner(const capping *k, lw_order_corner *corner) {
   }
   double sharp = fmin(corner->cap_angle_deg[0], corner->cap_angle_deg[1]);
   if (sharp < k->point_least_deg)
-    butt(corner, "the points of the mitre would be too sharp and break");
-  else if (fmax(mitre.extra_m[0], mitre.extra_m[1]) >= k->length_m)
-    butt(corner, "the mitre is longer than a cap");
-}
-
-/* The line of caps on a run: the face of the top course moved out by the overhang, 0 at free ends. */
-static double cap_line(const capping *k, int run) {
-  const lw_plan *plan = k->laying->plan;
-  return lw_plan_run_length(plan, run, lw_plan_offset(plan, plan->courses - 1) - k->overhang_m);
+    butt(k->laying->order, corner, "the points of the mitre would be too sharp and break");
+  else if (fmax(mitre.extra_m[0], mitre.extra_m[1]) >= k->length_m - LW_TAKEN_UP)
+    butt(k->laying->order, corner, "the mitre is longer than a cap");
 }
 
 static const lw_order_corner *corner_at(const lw_order *order, int run) {
@@ -51,40 +48,81 @@ static const lw_order_corner *corner_at(const lw_order *order, int run) {
   return NULL;
 }
 
-static void add_mitred(const capping *k, const lw_order_corner *corner, int side) {
-  if (corner == NULL || !corner->mitred) return;
-  double extra = corner->cap_extra_m[side];
-  lw_cut cut = {LW_CUT_CAP_MITRED, false, k->length_m, k->length_m - extra, corner->cap_saw_deg[side], 1};
-  lw_order_cut_add(k->laying->order, &cut);
+/* What an end adds to the laying line in front. At an inside mitre the long edge is at the rear, so the line
+ * in front is short of it. At a square butt joint the caps before run through and those after stop there. */
+static double end_adds(const lw_capping *k, const lw_order_corner *corner, int side, double gap_m) {
+  const lw_plan *plan = k->laying->plan;
+  if (corner == NULL) return 0.0;
+  bool inward = corner->turn_rad < 0.0;
+  if (corner->mitred) return inward ? corner->cap_extra_m[side] : 0.0;
+  bool square = fabs(fabs(corner->turn_rad) - HALF_TURN / 2.0) < 0.01;
+  if (!square) return 0.0;
+  if (side == 0) return inward ? plan->run[lw_plan_at(plan, corner->run + 1)].cap_depth_m : 0.0;
+  return inward ? -gap_m : -plan->run[corner->run].cap_depth_m - gap_m;
 }
 
-/* Whole caps from both ends; what is left is one cut, or two of half and more where it would be a sliver.
- * At an inside mitre the long edge is at the rear, so the line in front is short of it. */
-static void lay_run(const capping *k, int run) {
+static lw_cap_end end_of(const lw_capping *k, const lw_order_corner *corner, int side) {
   const lw_plan *plan = k->laying->plan;
-  lw_order *order = k->laying->order;
-  const lw_order_corner *end = corner_at(order, run);
-  const lw_order_corner *begin = run > 0 || plan->closed ? corner_at(order, lw_plan_at(plan, run - 1)) : NULL;
-  double line = cap_line(k, run), module = k->length_m + plan->gap_m;
-  double laid = line + plan->gap_m;
-  if (begin != NULL && begin->mitred && begin->turn_rad < 0.0) laid += begin->cap_extra_m[1];
-  if (end != NULL && end->mitred && end->turn_rad < 0.0) laid += end->cap_extra_m[0];
-  int whole = (int)floor((laid + LW_TAKEN_UP) / module);
-  double left = laid - whole * module;
-  add_mitred(k, begin, 1);
-  add_mitred(k, end, 0);
-  order->cap_line_m += line;
-  order->cap_count += whole;
-  if (left > LW_TAKEN_UP) {
-    bool two = left - plan->gap_m < k->piece_least_m && whole > 0;
-    double piece = (two ? (left + module) / 2.0 : left) - plan->gap_m;
-    lw_cut cut = {LW_CUT_CAP, false, piece, piece, 0.0, two ? 2 : 1};
-    lw_order_cut_add(order, &cut);
-    order->cap_count++;
-    whole -= two ? 1 : 0;
+  double offset = lw_plan_offset(plan, plan->courses - 1) - k->overhang_m;
+  lw_cap_end end = {.adds_m = end_adds(k, corner, side, plan->gap_m)};
+  if (corner == NULL) {
+    end.base_m = (plan->courses - 1) * plan->end_setback_m;
+    return end;
   }
-  int mitred = (begin != NULL && begin->mitred ? 1 : 0) + (end != NULL && end->mitred ? 1 : 0);
-  order->cap_whole += whole > mitred ? whole - mitred : 0;
+  end.base_m = offset * tan(corner->turn_rad / 2.0);
+  end.mitred = corner->mitred;
+  end.inward = corner->turn_rad < 0.0;
+  end.extra_m = corner->mitred ? corner->cap_extra_m[side] : 0.0;
+  end.saw_deg = corner->mitred ? corner->cap_saw_deg[side] : 0.0;
+  return end;
+}
+
+/* On a curve the long edges make the line: the front where the centre is behind, else the rear. */
+static lw_cap_line line_of(const lw_capping *k, int run) {
+  const lw_plan *plan = k->laying->plan;
+  const lw_plan_run *r = &plan->run[run];
+  const lw_order *order = k->laying->order;
+  bool first = run == 0 && !plan->closed, last = run == plan->run_count - 1 && !plan->closed;
+  bool straight_before = first ? false : fabs(plan->run[lw_plan_at(plan, run - 1)].turn_rad) > 0.0;
+  double offset = lw_plan_offset(plan, plan->courses - 1) - k->overhang_m;
+  lw_cap_line line = {.run = run, .ratio = 1.0};
+  line.begin = end_of(k, first ? NULL : corner_at(order, lw_plan_at(plan, run - 1)), 1);
+  line.end = end_of(k, last ? NULL : corner_at(order, run), 0);
+  if (!first && !straight_before) line.begin = (lw_cap_end){0};
+  if (!last && !(fabs(r->turn_rad) > 0.0)) line.end = (lw_cap_end){0};
+  line.base_m = r->length_m - line.begin.base_m - line.end.base_m;
+  line.front_m = line.base_m;
+  line.long_m = line.front_m;
+  if (!(fabs(r->radius_m) > 0.0)) return line;
+  double front = fabs(r->radius_m - offset), deep = r->cap_depth_m;
+  bool convex = r->radius_m > 0.0;
+  line.front_m *= front / fabs(r->radius_m);
+  line.ratio = convex ? fmax(0.0, front - deep) / front : front / (front + deep);
+  line.long_m = convex ? line.front_m : line.front_m / line.ratio;
+  return line;
+}
+
+static lw_capping begin(lw_laying *laying, const lw_case *c) {
+  const lw_tables *tables = laying->tables;
+  return (lw_capping){.laying = laying,
+                      .length_m = c->order.cap_length.si,
+                      .overhang_m = c->cap_overhang.si,
+                      .point_least_deg = lw_ordering_value(tables, "mitre-point-least", 32.0),
+                      .piece_least_m = lw_ordering_value(tables, "cap-piece-least", 0.3),
+                      .joint_least_m = lw_ordering_value(tables, "cap-joint-least", 0.05)};
+}
+
+static void warn_of_joints(const lw_capping *k) {
+  lw_order *order = k->laying->order;
+  for (int i = 0; i < k->laying->plan->run_count; i++) {
+    const lw_order_run *r = &order->run[i];
+    if (!r->cap_joint_known || r->cap_joint_m >= k->joint_least_m - LW_TAKEN_UP) continue;
+    lw_order_note_add(
+        order, "cap-joint-near",
+        "Run %d: a joint of the caps stands %.0f mm from one of the blocks below, %.2f m from the "
+        "run's beginning; %.0f mm is wanted, and no way of laying them has it.",
+        i + 1, r->cap_joint_m * 1000.0, r->cap_joint_at_m, k->joint_least_m * 1000.0);
+  }
 }
 
 void lw_order_caps(lw_laying *laying, const lw_result *result) {
@@ -92,22 +130,14 @@ void lw_order_caps(lw_laying *laying, const lw_result *result) {
   lw_order *order = laying->order;
   order->has_cap = c->cap_height.origin != LW_ABSENT && c->cap_height.si > 0.0;
   if (!order->has_cap) return;
-  capping k = {.laying = laying,
-               .length_m = c->order.cap_length.si,
-               .overhang_m = c->cap_overhang.si,
-               .point_least_deg = lw_ordering_value(laying->tables, "mitre-point-least", 32.0),
-               .piece_least_m = lw_ordering_value(laying->tables, "cap-piece-least", 0.3)};
+  lw_capping k = begin(laying, c);
   order->cap_overhang_m = k.overhang_m;
-  for (int i = 0; i < order->corner_count; i++) {
-    cut_corner(&k, &order->corner[i]);
-    if (order->corner[i].mitred) continue;
-    lw_order_note_add(order, "cap-butt-joint", "The caps at the end of run %d: a butt joint, because %s.",
-                      order->corner[i].run + 1, order->corner[i].butt_reason);
-  }
+  order->cap_joint_needs_m = k.joint_least_m;
+  for (int i = 0; i < order->corner_count; i++) cut_corner(&k, &order->corner[i]);
   for (int i = 0; i < laying->plan->run_count; i++) {
-    double radius = laying->plan->run[i].radius_m;
-    if (fabs(radius) > 0.0)
-      order->cap_wedge_deg = fmax(order->cap_wedge_deg, LW_DEG_PER_RAD * k.length_m / 2.0 / fabs(radius));
-    lay_run(&k, i);
+    lw_cap_line line = line_of(&k, i);
+    order->cap_line_m += line.front_m;
+    lw_caps_lay(&k, &line);
   }
+  warn_of_joints(&k);
 }

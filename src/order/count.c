@@ -9,7 +9,8 @@ static bool same(double a, double b) {
 
 static bool same_cut(const lw_cut *a, const lw_cut *b) {
   return a->kind == b->kind && a->base_unit == b->base_unit && same(a->long_m, b->long_m) &&
-         same(a->short_m, b->short_m) && fabs(a->saw_deg - b->saw_deg) < 0.05;
+         same(a->short_m, b->short_m) && fabs(a->saw_deg - b->saw_deg) < 0.05 &&
+         fabs(a->saw_other_deg - b->saw_other_deg) < 0.05;
 }
 
 /* Pieces of a kind and length stand together; when the list is full, with the last of it. */
@@ -30,10 +31,21 @@ static void count_square(lw_laying *laying, int course, double module_m) {
   if (same(module_m, plan->module_m)) {
     c->whole++;
   } else if (same(module_m, plan->module_m / 2.0)) {
+    double length = module_m - plan->gap_m;
+    lw_cut cut = {.kind = LW_CUT_HALF,
+                  .base_unit = course < plan->base_courses,
+                  .long_m = length,
+                  .short_m = length,
+                  .count = 1};
     c->half++;
+    if (laying->half_cut) lw_order_cut_add(laying->order, &cut);
   } else {
     double length = module_m - plan->gap_m;
-    lw_cut cut = {LW_CUT_CLOSER, course < plan->base_courses, length, length, 0.0, 1};
+    lw_cut cut = {.kind = LW_CUT_CLOSER,
+                  .base_unit = course < plan->base_courses,
+                  .long_m = length,
+                  .short_m = length,
+                  .count = 1};
     c->closer++;
     lw_order_cut_add(laying->order, &cut);
   }
@@ -44,12 +56,12 @@ static void count_mitred(lw_laying *laying, int course, const lw_order_corner *c
   const lw_plan *plan = laying->plan;
   double half_turn = corner->turn_rad / 2.0, face = module_m - plan->gap_m;
   double rear = face - lw_plan_depth(plan, course) * tan(half_turn);
-  lw_cut cut = {LW_CUT_MITRED,
-                course < plan->base_courses,
-                fmax(face, rear),
-                fmax(0.0, fmin(face, rear)),
-                fabs(half_turn) * LW_DEG_PER_RAD,
-                1};
+  lw_cut cut = {.kind = LW_CUT_MITRED,
+                .base_unit = course < plan->base_courses,
+                .long_m = fmax(face, rear),
+                .short_m = fmax(0.0, fmin(face, rear)),
+                .saw_deg = fabs(half_turn) * LW_DEG_PER_RAD,
+                .count = 1};
   laying->order->course[course].mitred++;
   lw_order_cut_add(laying->order, &cut);
 }

@@ -31,28 +31,65 @@ static void put(filling *f, int before, int whole, double first_m, double second
   f->choice[f->count++] = row;
 }
 
-/* The closers stand near the middle, or at the step, where the pattern of the other end stops. */
-static int place_of_closers(const filling *f, int whole, int shift) {
-  if (f->row.start == LW_ROW_STEP && f->row.end != LW_ROW_STEP) return shift == 0 ? 0 : -1;
-  if (at_step(&f->row)) return shift == 0 ? whole : -1;
-  return whole / 2 + shift;
+/* Whole units before the closers, most wanted first; none twice. */
+typedef struct places {
+  int count;
+  int at[LW_PLACE_MAX];
+} places;
+
+static void want(places *p, int whole, int at) {
+  for (int i = 0; i < p->count; i++)
+    if (p->at[i] == at) return;
+  if (at >= 0 && at <= whole && p->count < LW_PLACE_MAX) p->at[p->count++] = at;
+}
+
+/* Where a step of the base lies below the row the pattern of the joints below changes: closers there let
+ * this row follow it on both sides. */
+static void want_at_steps(const filling *f, int whole, places *p) {
+  const lw_plan *plan = f->laying->plan;
+  const lw_stretch *s = &f->laying->stretch[f->row.stretch];
+  lw_span span[LW_RUN_MAX];
+  int count = lw_stretch_spans(f->laying, s, f->row.course, span);
+  for (int i = 0; i < plan->step_count; i++) {
+    double at = plan->step[i].at_m - s->from_m;
+    if (at < 0.0 && plan->closed) at += plan->length_m;
+    if (at <= 0.0 || at >= s->length_m) continue;
+    double past = lw_stretch_lay_of(span, count, at) - f->row.from_m - f->row.first_m;
+    int units = (int)floor(past / f->module_m);
+    for (int shift = 0; shift > -3; shift--) want(p, whole, units + shift);
+  }
+}
+
+/* The closers stand near the middle, or at the step that ends the row, where the pattern of the other end
+ * stops; elsewhere when the joints below ask for it. */
+static places places_of(const filling *f, int whole) {
+  places p = {0};
+  if (at_step(&f->row)) {
+    want(&p, whole, f->row.start == LW_ROW_STEP && f->row.end != LW_ROW_STEP ? 0 : whole);
+    return p;
+  }
+  for (int i = 0; i < 3; i++) want(&p, whole, whole / 2 + (i == 2 ? -1 : i));
+  want_at_steps(f, whole, &p);
+  want(&p, whole, whole / 4);
+  want(&p, whole, whole - whole / 4);
+  return p;
 }
 
 static void put_single(filling *f) {
-  static const int shifts[] = {0, 1, -1};
-  for (int i = 0; i < 3; i++) put(f, place_of_closers(f, f->whole, shifts[i]), f->whole, f->left_m, 0.0);
+  places p = places_of(f, f->whole);
+  for (int i = 0; i < p.count; i++) put(f, p.at[i], f->whole, f->left_m, 0.0);
 }
 
 /* One whole unit less, and two cuts in its place. */
 static void put_double(filling *f, double least_m) {
-  static const int shifts[] = {0, 1, -1};
   static const double split[] = {0.5, 0.0, 1.0};
   double both = f->module_m + f->left_m, spare = both - 2.0 * least_m;
   if (spare < 0.0 || both - least_m > f->module_m - LW_TAKEN_UP) return;
-  for (int i = 0; i < 3; i++)
+  places p = places_of(f, f->whole - 1);
+  for (int i = 0; i < p.count; i++)
     for (int k = 0; k < 3; k++) {
       double first = least_m + spare * split[k];
-      put(f, place_of_closers(f, f->whole - 1, shifts[i]), f->whole - 1, first, both - first);
+      put(f, p.at[i], f->whole - 1, first, both - first);
     }
 }
 

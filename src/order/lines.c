@@ -1,4 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <string.h>
+
+#include "base/print.h"
 #include "parts.h"
 
 /* What to buy, dig and carry: net, allowance and order, a line each. Lengths and areas are those of the
@@ -19,7 +22,6 @@ static lw_order_line *put(const taking *t, const lw_order_line *line, const lw_q
   if (order->line_count >= LW_ORDER_LINE_MAX) return &order->line[LW_ORDER_LINE_MAX - 1];
   lw_order_line *l = &order->line[order->line_count++];
   *l = *line;
-  if (l->note == NULL) l->note = "";
   l->order = l->net;
   if (allowance == NULL) return l;
   l->allowance_known = true;
@@ -45,55 +47,64 @@ static bool has_curve(const lw_plan *plan) {
   return curved;
 }
 
-/* Blocks of one depth; each cut takes a whole block, two halves come from one when halves are not sold. */
+/* Pieces of all courses of one depth. */
+static lw_course_count sum_of(const taking *t, bool base) {
+  const lw_plan *plan = t->laying->plan;
+  lw_course_count sum = {0};
+  for (int i = 0; i < plan->courses; i++) {
+    const lw_course_count *n = &t->laying->order->course[i];
+    if ((i < plan->base_courses) != base) continue;
+    sum.whole += n->whole;
+    sum.half += n->half;
+    sum.left += n->left;
+    sum.right += n->right;
+  }
+  return sum;
+}
+
+/* How many are sawn, and what using offcuts again saves or has saved. */
+static int sawn(const taking *t, lw_stock stock, char *note, size_t size) {
+  const lw_order *order = t->laying->order;
+  int fresh = order->sawn[stock], again = order->sawn_again[stock];
+  bool used = t->o->offcuts.value == LW_YES;
+  note[0] = '\0';
+  if (fresh > 0 && fresh == again)
+    lw_print(note, size, "%d of them are sawn; no offcut is long enough to be used again", fresh);
+  else if (fresh > 0 && used)
+    lw_print(note, size, "%d of them are sawn, offcuts used; %d if each piece takes a new one", again, fresh);
+  else if (fresh > 0)
+    lw_print(note, size, "%d of them are sawn, each for its own piece; %d if offcuts are used again", fresh,
+             again);
+  return used ? again : fresh;
+}
+
+static void kind_of(const taking *t, const char *slug, const char *name, int count, double unit_kg) {
+  if (count == 0) return;
+  lw_order_line *l =
+      put(t, &(lw_order_line){.slug = slug, .name = name, .unit = "pieces", .net = count, .pieces = true},
+          &t->o->spare_units);
+  l->mass_kg = l->order * unit_kg;
+}
+
+/* Blocks of one depth, whole ones and those to be sawn; then the units that are bought as such. */
 static void blocks_of(const taking *t, bool base, double unit_kg) {
   const lw_plan *plan = t->laying->plan;
-  const lw_order *order = t->laying->order;
-  int whole = 0, half = 0, cut = 0, left = 0, right = 0;
-  for (int i = 0; i < plan->courses; i++) {
-    const lw_course_count *n = &order->course[i];
-    if ((i < plan->base_courses) != base) continue;
-    whole += n->whole;
-    half += n->half;
-    cut += n->closer + n->mitred;
-    left += n->left;
-    right += n->right;
-  }
-  const lw_quantity *allowance = has_curve(plan) ? &t->o->curve_allowance : &t->o->block_allowance;
-  lw_order_line *l =
-      put(t,
-          &(lw_order_line){.slug = base ? "base-blocks" : "blocks",
-                           .name = base ? "deeper blocks of the base courses, whole" : "blocks, whole",
-                           .unit = "pieces",
-                           .net = whole + cut,
-                           .note = "each cut piece takes one; offcuts are not used again"},
-          allowance);
+  lw_course_count sum = sum_of(t, base);
+  lw_order_line line = {.slug = base ? "base-blocks" : "blocks",
+                        .name = base ? "deeper blocks of the base courses, whole" : "blocks, whole",
+                        .unit = "pieces"};
+  line.net = sum.whole + sawn(t, base ? LW_STOCK_BASE_BLOCK : LW_STOCK_BLOCK, line.note, sizeof line.note);
+  lw_order_line *l = put(t, &line, has_curve(plan) ? &t->o->curve_allowance : &t->o->block_allowance);
   l->order = up(l->order);
   l->mass_kg = l->order * unit_kg;
-  const struct {
-    const char *slug, *name;
-    int count;
-    double share;
-  } kinds[] = {
-      {base ? "base-half-blocks" : "half-blocks", base ? "deeper half blocks" : "half blocks", half, 0.5},
-      {base ? "base-left-corners" : "left-corners", base ? "deeper left corner units" : "left corner units",
-       left, t->laying->corner_unit_m / plan->unit_m},
-      {base ? "base-right-corners" : "right-corners",
-       base ? "deeper right corner units" : "right corner units", right,
-       t->laying->corner_unit_m / plan->unit_m}};
-  for (int i = 0; i < 3; i++) {
-    if (kinds[i].count == 0) continue;
-    const char *note = i == 0 ? "not sold: one whole block for two of them" : "";
-    l = put(t,
-            &(lw_order_line){.slug = kinds[i].slug,
-                             .name = kinds[i].name,
-                             .unit = "pieces",
-                             .net = kinds[i].count,
-                             .pieces = true,
-                             .note = note},
-            &t->o->spare_units);
-    l->mass_kg = l->order * unit_kg * kinds[i].share;
-  }
+  double corner_kg = unit_kg * t->laying->corner_unit_m / plan->unit_m;
+  if (!t->laying->half_cut)
+    kind_of(t, base ? "base-half-blocks" : "half-blocks", base ? "deeper half blocks" : "half blocks",
+            sum.half, unit_kg / 2.0);
+  kind_of(t, base ? "base-left-corners" : "left-corners",
+          base ? "deeper left corner units" : "left corner units", sum.left, corner_kg);
+  kind_of(t, base ? "base-right-corners" : "right-corners",
+          base ? "deeper right corner units" : "right corner units", sum.right, corner_kg);
 }
 
 static void caps(const taking *t) {
@@ -102,13 +113,10 @@ static void caps(const taking *t) {
   double depth = t->c->cap_depth.si;
   order->cap_mass_kg =
       t->c->cap_unit_weight.si * 1000.0 / 9.80665 * t->o->cap_length.si * depth * t->c->cap_height.si;
-  lw_order_line *l = put(t,
-                         &(lw_order_line){.slug = "caps",
-                                          .name = "caps",
-                                          .unit = "pieces",
-                                          .net = order->cap_count,
-                                          .note = "mitred and cut pieces are cut from whole ones"},
-                         &t->o->cap_allowance);
+  lw_order_line line = {.slug = "caps", .name = "caps", .unit = "pieces"};
+  order->cap_count = order->cap_whole + sawn(t, LW_STOCK_CAP, line.note, sizeof line.note);
+  line.net = order->cap_count;
+  lw_order_line *l = put(t, &line, &t->o->cap_allowance);
   l->order = up(l->order);
   l->mass_kg = l->order * order->cap_mass_kg;
   if (t->c->cap_fixing.value != LW_FIXING_BONDED) return;
@@ -140,6 +148,11 @@ static double strip(const taking *t, double from_m, double to_m) {
   return lw_plan_strip(t->laying->plan, from_m, to_m) + t->free_ends * t->pad_front_m * (to_m - from_m);
 }
 
+/* Trips of a barrow that is full by volume or by mass, whichever takes more. */
+static int barrows(const taking *t, double loose_m3, double mass_kg) {
+  return (int)up(fmax(loose_m3 / t->o->barrow_volume.si, mass_kg / t->o->barrow_mass.si));
+}
+
 static void digging(const taking *t) {
   const lw_plan *plan = t->laying->plan;
   double rear = fmax(t->pad_rear_m, t->rear_m + t->stone_m);
@@ -156,7 +169,18 @@ static void digging(const taking *t) {
       NULL);
   lw_quantity swell = t->o->spoil_bulking;
   swell.si -= 1.0;
-  put(t, &(lw_order_line){.slug = "spoil", .name = "spoil, loose", .unit = "m3", .net = dig}, &swell);
+  lw_order *order = t->laying->order;
+  lw_order_line *l =
+      put(t,
+          &(lw_order_line){.slug = "spoil",
+                           .name = "spoil, loose",
+                           .unit = "m3",
+                           .net = dig,
+                           .note = "net as it lies, order as loose: what is carried away if none is used"},
+          &swell);
+  order->spoil_kg = l->mass_kg = dig * lw_ordering_value(t->tables, "soil-dug", 2000.0);
+  order->skips = (int)up(l->order / t->o->skip_volume.si);
+  order->spoil_barrows = barrows(t, l->order, l->mass_kg);
 }
 
 static void pad(const taking *t) {
@@ -281,18 +305,56 @@ static taking begin(lw_laying *laying, const lw_result *result) {
   return t;
 }
 
-static void loads(const taking *t) {
+/* What is loose, what is carried, and how it comes. */
+static void carrying(const taking *t, const lw_result *result) {
+  lw_order *order = t->laying->order;
+  double blocks = 0.0, loose_kg = 0.0;
+  for (int i = 0; i < order->line_count; i++) {
+    const lw_order_line *l = &order->line[i];
+    bool loose = strcmp(l->unit, "m3") == 0 && strcmp(l->slug, "dig") != 0 && strcmp(l->slug, "spoil") != 0;
+    order->carried_kg += l->mass_kg;
+    blocks += strcmp(l->unit, "pieces") == 0 && strcmp(l->slug, "caps") != 0 ? l->mass_kg : 0.0;
+    order->loose_m3 += loose ? l->order : 0.0;
+    loose_kg += loose ? l->mass_kg : 0.0;
+  }
+  order->barrows = barrows(t, order->loose_m3, loose_kg);
+  order->pallets = (int)up(blocks / t->o->pallet_mass.si);
+  /* Outside the line of influence, and outside 45 degrees from the bottom of the dig while it is open. */
+  order->pallet_distance_m = fmax(t->high_m + t->pad_m + t->bedding_m, lw_influence_reach(&result->wall));
+}
+
+static void note_corners(const taking *t) {
   lw_order *order = t->laying->order;
   const lw_plan *plan = t->laying->plan;
+  bool turned = false;
+  for (int i = 0; i < order->corner_count; i++) turned = turned || order->corner[i].made == LW_MADE_TURNED;
+  double stagger = fabs(remainder(plan->unit_m - plan->depth_m, plan->module_m));
+  if (!turned || plan->courses < 2 || stagger >= order->overlap_needs_m - LW_TAKEN_UP) return;
+  lw_order_note_add(
+      order, "corner-stagger",
+      "Blocks of %.0f x %.0f mm turned at a corner overlap by %.0f mm there, whatever the lengths "
+      "of the runs; %.0f mm is a quarter of a unit. Half bond comes by itself where a block is "
+      "twice as long as deep.",
+      plan->unit_m * 1000.0, plan->depth_m * 1000.0, stagger * 1000.0, order->overlap_needs_m * 1000.0);
+}
+
+static void note_overlap(const taking *t) {
+  lw_order *order = t->laying->order;
+  if (order->overlap_fails_at == 0) return;
+  const lw_course_count *n = &order->course[order->overlap_fails_at - 1];
+  lw_order_note_add(
+      order, "overlap-short",
+      "Course %d, run %d, %.2f m from its beginning: joints overlap by %.0f mm only, %.0f mm is a "
+      "quarter of a unit%s.",
+      order->overlap_fails_at, n->overlap_run, n->overlap_at_m, n->overlap_m * 1000.0,
+      order->overlap_needs_m * 1000.0,
+      t->laying->plan->setback_m > 0.0 ? "; the setback moves the bond from course to course" : "");
+}
+
+static void notes(const taking *t) {
+  lw_order *order = t->laying->order;
   const lw_threshold_row *lift = lw_tables_threshold(t->tables, "lift-mass");
   order->lift_mass_kg = lift != NULL ? lift->value : 20.0;
-  double blocks = 0.0;
-  for (int i = 0; i < order->line_count; i++) {
-    order->carried_kg += order->line[i].mass_kg;
-    blocks += order->line[i].unit[0] == 'p' ? order->line[i].mass_kg : 0.0;
-  }
-  order->pallets = (int)up(blocks / t->o->pallet_mass.si);
-  order->pallet_distance_m = t->high_m + t->pad_m + t->bedding_m;
   double heaviest = fmax(order->unit_mass_kg, fmax(order->base_unit_mass_kg, order->cap_mass_kg));
   if (heaviest > order->lift_mass_kg)
     lw_order_note_add(
@@ -300,16 +362,8 @@ static void loads(const taking *t) {
         "A unit weighs up to %.0f kg, over the %.0f kg that one person should not lift again and "
         "again: two people or a lifter.",
         heaviest, order->lift_mass_kg);
-  if (order->overlap_fails_at > 0) {
-    const lw_course_count *n = &order->course[order->overlap_fails_at - 1];
-    lw_order_note_add(
-        order, "overlap-short",
-        "Course %d, run %d, %.2f m from its beginning: joints overlap by %.0f mm only, %.0f mm is a "
-        "quarter of a unit%s.",
-        order->overlap_fails_at, n->overlap_run, n->overlap_at_m, n->overlap_m * 1000.0,
-        order->overlap_needs_m * 1000.0,
-        plan->setback_m > 0.0 ? "; the setback moves the bond from course to course" : "");
-  }
+  note_corners(t);
+  note_overlap(t);
   if (!(t->pad_m > 0.0))
     lw_order_note_add(order, "no-pad", "No pad is on the sheet, so none is ordered, and none is checked.");
   if (!(t->stone_m > 0.0))
@@ -330,5 +384,6 @@ void lw_order_lines(lw_laying *laying, const lw_result *result) {
   pad(&t);
   drain(&t);
   soil(&t);
-  loads(&t);
+  carrying(&t, result);
+  notes(&t);
 }

@@ -21,8 +21,13 @@ void lw_order_note_add(lw_order *order, const char *slug, const char *format, ..
 }
 
 const char *lw_cut_slug(lw_cut_kind kind) {
-  static const char *const slugs[] = {"closer", "mitred-unit", "cap", "mitred-cap"};
+  static const char *const slugs[] = {"closer", "mitred-unit", "cap", "mitred-cap", "wedge-cap", "half"};
   return slugs[kind];
+}
+
+const char *lw_stock_slug(lw_stock stock) {
+  static const char *const slugs[] = {"block", "base-block", "cap"};
+  return slugs[stock];
 }
 
 const char *lw_corner_slug(lw_corner_made made) {
@@ -42,6 +47,7 @@ static lw_laying begin(const lw_result *result, lw_order *order) {
                      .tables = result->tables,
                      .asked = (lw_corner_unit)c->order.corner_unit.value,
                      .corner_unit_m = c->order.corner_length.si,
+                     .half_cut = c->order.half_unit.value == LW_HALF_CUT,
                      .overlap_share = lw_ordering_value(result->tables, "overlap-least", 0.25),
                      .cut_share = lw_ordering_value(result->tables, "cut-least", 1.0 / 3.0)};
 }
@@ -63,6 +69,7 @@ lw_status lw_order_make(const lw_result *result, lw_order *order, lw_faults *fau
   lw_order_count(&laying);
   lw_order_runs(&laying);
   lw_order_caps(&laying, result);
+  lw_order_cutting(&laying, result);
   lw_order_lines(&laying, result);
   lw_order_pegs(&laying, result);
   lw_order_work(&laying, result);

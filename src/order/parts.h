@@ -9,7 +9,7 @@
 /* One millimetre over a whole row is taken up in its joints. */
 #define LW_TAKEN_UP 0.001
 
-enum { LW_CHOICE_MAX = 12 };
+enum { LW_CHOICE_MAX = 48, LW_PLACE_MAX = 12 };
 
 typedef struct lw_laying {
   const lw_plan *plan;
@@ -18,6 +18,7 @@ typedef struct lw_laying {
   lw_corner_unit asked;
   double corner_unit_m;
   double overlap_share, cut_share;
+  bool half_cut; /* half units are cut from whole ones */
   int stretch_count;
   lw_stretch stretch[LW_STRETCH_MAX];
 } lw_laying;
@@ -55,8 +56,10 @@ void lw_phases_choose(lw_laying *laying);
 void lw_order_count(lw_laying *laying);
 void lw_order_runs(lw_laying *laying);
 void lw_order_caps(lw_laying *laying, const lw_result *result);
+void lw_order_cutting(lw_laying *laying, const lw_result *result);
 void lw_order_lines(lw_laying *laying, const lw_result *result);
 void lw_order_pegs(lw_laying *laying, const lw_result *result);
+void lw_order_pipe(lw_laying *laying, const lw_result *result);
 void lw_order_work(lw_laying *laying, const lw_result *result);
 
 void lw_order_note_add(lw_order *order, const char *slug, const char *format, ...)

@@ -1,4 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <string.h>
+
+#include "base/print.h"
 #include "parts.h"
 
 /* Pegs and levels. Levels are above the underside of the lowest course where it is lowest. */
@@ -15,7 +18,7 @@ static void put_level(lw_pegs *pegs, double level_m, const char *format, int num
   if (pegs->level_count >= LW_LEVEL_MAX) return;
   lw_level *level = &pegs->level[pegs->level_count++];
   lw_print(level->name, sizeof level->name, format, number);
-  level->level_m = level_m;
+  level->level_m = level_m + 0.0; /* never -0 */
 }
 
 /* Where a distance along the lowest face lies. */
@@ -52,26 +55,60 @@ static double apart(lw_spot a, lw_spot b) {
   return hypot(a.x_m - b.x_m, a.y_m - b.y_m);
 }
 
+static lw_peg_check *put_check(lw_pegs *pegs, double distance_m, double tolerance_m) {
+  if (pegs->check_count >= LW_PEG_CHECK_MAX) return NULL;
+  lw_peg_check *check = &pegs->check[pegs->check_count++];
+  *check = (lw_peg_check){.distance_m = distance_m, .tolerance_m = tolerance_m};
+  return check;
+}
+
+/* Each diagonal once, whichever way it is named. */
+static bool told(const lw_pegs *pegs, int from, int to) {
+  char name[24];
+  lw_print(name, sizeof name, "B%d to B%d", to, from);
+  for (int i = 0; i < pegs->check_count; i++)
+    if (strcmp(pegs->check[i].name, name) == 0) return true;
+  return false;
+}
+
+/* 3-4-5 in the largest multiple of 50 mm that fits the two runs. */
+static void check_square(const lw_plan_run *p, const lw_plan_run *q, int corner, lw_pegs *pegs) {
+  if (fabs(fabs(p->turn_rad) - 1.5707963267948966) > 1e-6) return;
+  double shorter = fmin(p->length_m, q->length_m), longer = fmax(p->length_m, q->length_m);
+  double unit = floor(fmin(shorter / 3.0, longer / 4.0) / 0.05 + 1e-9) * 0.05;
+  if (unit > 0.0) pegs->square[pegs->square_count++] = (lw_right_angle){corner, unit};
+}
+
 /* Over each corner of straight runs the distance between the pegs on both sides of it: of a rectangle
  * these are its diagonals. The tolerance is an error of that distance; at the corner it is an angle. */
 static void check_corners(const lw_plan *plan, lw_pegs *pegs, double tolerance_m) {
   int corners = plan->closed ? plan->run_count : plan->run_count + 1;
-  for (int i = plan->closed ? 0 : 1; i < plan->run_count && pegs->check_count < LW_PEG_CHECK_MAX; i++) {
+  for (int i = plan->closed ? 0 : 1; i < plan->run_count; i++) {
     int before = (i - 1 + corners) % corners, after = (i + 1) % corners;
     const lw_plan_run *p = &plan->run[lw_plan_at(plan, i - 1)], *q = &plan->run[i];
     if (before == after || fabs(p->radius_m) > 0.0 || fabs(q->radius_m) > 0.0) continue;
     if (!(fabs(p->turn_rad) > 0.0)) continue;
-    lw_peg_check *check = &pegs->check[pegs->check_count++];
+    check_square(p, q, i + 1, pegs);
+    if (told(pegs, before + 1, after + 1)) continue;
+    lw_peg_check *check = put_check(pegs, apart(pegs->peg[before].at, pegs->peg[after].at), tolerance_m);
+    if (check == NULL) return;
     lw_print(check->name, sizeof check->name, "B%d to B%d", before + 1, after + 1);
-    check->distance_m = apart(pegs->peg[before].at, pegs->peg[after].at);
-    check->tolerance_m = tolerance_m;
     double sine = sin(3.14159265358979 - fabs(p->turn_rad));
     check->angle_deg = tolerance_m * check->distance_m / (p->length_m * q->length_m * sine) * LW_DEG_PER_RAD;
-    bool square = fabs(fabs(p->turn_rad) - 1.5707963267948966) < 1e-6;
-    if (!square) continue;
-    double shorter = fmin(p->length_m, q->length_m), longer = fmax(p->length_m, q->length_m);
-    double unit = floor(fmin(shorter / 3.0, longer / 4.0) / 0.05 + 1e-9) * 0.05;
-    if (unit > 0.0) pegs->square[pegs->square_count++] = (lw_right_angle){i + 1, unit};
+  }
+}
+
+/* Of a curve the chord and the radius. */
+static void check_curves(const lw_plan *plan, lw_pegs *pegs, double tolerance_m) {
+  for (int i = 0; i < plan->run_count; i++) {
+    const lw_plan_run *r = &plan->run[i];
+    if (!(fabs(r->radius_m) > 0.0)) continue;
+    int after = plan->closed ? (i + 1) % plan->run_count : i + 1;
+    double chord = apart(r->begin, r->end);
+    lw_peg_check *check = chord > tolerance_m ? put_check(pegs, chord, tolerance_m) : NULL;
+    if (check != NULL) lw_print(check->name, sizeof check->name, "B%d to B%d", i + 1, after + 1);
+    check = put_check(pegs, fabs(r->radius_m), tolerance_m);
+    if (check != NULL) lw_print(check->name, sizeof check->name, "C%d to the face", i + 1);
   }
 }
 
@@ -97,19 +134,17 @@ static void levels(const lw_laying *laying, const lw_result *result, double top_
   }
 }
 
-/* The pipe lies at the top of the lowest pad at its high end and falls from there. */
-static void pipe(const lw_laying *laying, const lw_result *result) {
-  const lw_case *c = &result->given;
-  lw_pegs *pegs = &laying->order->pegs;
-  double outlets = c->drain_outlets.origin == LW_GIVEN ? c->drain_outlets.si : 0.0;
-  pegs->pipe_known = outlets > 0.5 && c->stone_width.origin == LW_GIVEN && c->stone_width.si > 0.0;
-  if (!pegs->pipe_known) return;
-  double bedding = c->pad_thickness.origin != LW_ABSENT ? c->order.bedding_thickness.si : 0.0;
-  double along_wall = laying->plan->length_m / (outlets > 1.5 ? 2.0 : 1.0);
-  pegs->pipe_fall = c->order.pipe_fall.si;
-  pegs->pipe_length_m = along_wall + c->order.outlet_length.si;
-  pegs->pipe_high_m = -bedding;
-  pegs->pipe_outlet_m = pegs->pipe_high_m - pegs->pipe_fall * pegs->pipe_length_m;
+/* A sixth from both ends and the middle. A raised base leaves so much less to lean. */
+static void stations(const lw_plan *plan, lw_pegs *pegs, double lean_share) {
+  double top = lw_plan_offset(plan, plan->courses - 1);
+  for (int i = 0; i < LW_STATION_MAX; i++) {
+    double at = (2 * i + 1) * plan->length_m / (2.0 * LW_STATION_MAX);
+    int raised = lw_plan_raised(plan, at, true);
+    lw_station *s = &pegs->station[pegs->station_count++];
+    *s = (lw_station){.along_m = at, .height_m = (plan->courses - raised) * plan->course_m};
+    s->reading_m = top - lw_plan_offset(plan, raised);
+    s->lean_alarm_m = lean_share * s->height_m;
+  }
 }
 
 void lw_order_pegs(lw_laying *laying, const lw_result *result) {
@@ -120,9 +155,12 @@ void lw_order_pegs(lw_laying *laying, const lw_result *result) {
   double top = plan->courses * plan->course_m + cap;
   const lw_threshold_row *lean = lw_tables_threshold(laying->tables, "movement-alarm");
   place_pegs(plan, pegs, top);
-  check_corners(plan, pegs, lw_ordering_value(laying->tables, "peg-tolerance", 0.005));
+  double tolerance = lw_ordering_value(laying->tables, "peg-tolerance", 0.005);
+  check_corners(plan, pegs, tolerance);
+  check_curves(plan, pegs, tolerance);
   levels(laying, result, top);
-  pipe(laying, result);
+  lw_order_pipe(laying, result);
+  stations(plan, pegs, lean != NULL ? lean->value : 0.01);
   pegs->base_offset_m = lw_plan_offset(plan, plan->courses - 1);
   pegs->batter_reading_m = pegs->base_offset_m;
   pegs->lean_alarm_m = (lean != NULL ? lean->value : 0.01) * plan->courses * plan->course_m;

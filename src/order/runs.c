@@ -36,7 +36,14 @@ static double too_long(const lw_laying *laying, int stretch, int course, int sta
   return over > module - LW_TAKEN_UP ? over - module : over;
 }
 
-/* The nearest lengths are those that leave nothing over in both kinds of course. */
+/* Does what stands at the corners in the lowest course agree with this way of beginning and ending? */
+static bool as_laid(const lw_stretch *s, int bits) {
+  bool start = s->corner_before < 0 || s->start_bit == (bits & 1);
+  return start && (s->corner_after < 0 || s->end_bit == bits >> 1);
+}
+
+/* The nearest lengths are those that leave nothing over in both kinds of course; of a run that fits, the
+ * next ones on both sides. */
 static void lengths(const lw_laying *laying, int stretch, lw_order_run *r) {
   const lw_plan *plan = laying->plan;
   double shorter = INFINITY, longer = INFINITY, module = plan->module_m;
@@ -47,14 +54,23 @@ static void lengths(const lw_laying *laying, int stretch, lw_order_run *r) {
       double other = too_long(laying, stretch, course, bits & 1, bits >> 1);
       agree = agree && fabs(remainder(other - first, module)) <= LW_TAKEN_UP;
     }
-    if (!agree) continue;
-    shorter = fmin(shorter, fmax(0.0, first));
-    longer = fmin(longer, first <= LW_TAKEN_UP ? 0.0 : module - first);
+    bool laid = as_laid(&laying->stretch[stretch], bits);
+    if (!agree || (plan->courses == 1 && !laid)) continue;
+    bool fits = fabs(first) <= LW_TAKEN_UP;
+    r->fits = r->fits || (fits && laid);
+    shorter = fmin(shorter, fits ? module : first);
+    longer = fmin(longer, fits ? module : module - first);
   }
-  r->shorter_known = isfinite(shorter) && r->length_m - shorter > module / 2.0;
-  r->longer_known = isfinite(longer);
+  if (!isfinite(shorter)) {
+    r->no_fit_reason = plan->setback_m > 0.0 || plan->end_setback_m > 0.0
+                           ? "the setback makes each course shorter than the one below"
+                           : "the corners take different lengths off odd and even courses";
+    return;
+  }
+  r->shorter_known = r->length_m - shorter > module / 2.0;
+  r->longer_known = true;
   r->shorter_m = r->shorter_known ? r->length_m - shorter : 0.0;
-  r->longer_m = r->longer_known ? r->length_m + longer : 0.0;
+  r->longer_m = r->length_m + longer;
 }
 
 void lw_order_runs(lw_laying *laying) {
@@ -64,12 +80,18 @@ void lw_order_runs(lw_laying *laying) {
     lw_order_run *r = &laying->order->run[i];
     *r = (lw_order_run){
         .run = i, .length_m = plan->run[i].length_m, .top_length_m = lw_plan_run_length(plan, i, top)};
+    r->no_fit_reason = "";
     if (fabs(plan->run[i].radius_m) > 0.0) curve(laying, r);
   }
   for (int i = 0; i < laying->stretch_count; i++) {
     const lw_stretch *s = &laying->stretch[i];
     int run = lw_plan_at(plan, s->first_run);
-    if (s->run_count == 1 && !s->ring && !(fabs(plan->run[run].radius_m) > 0.0))
+    bool straight = s->run_count == 1 && !s->ring && !(fabs(plan->run[run].radius_m) > 0.0);
+    if (straight)
       lengths(laying, i, &laying->order->run[run]);
+    else
+      for (int n = 0; n < s->run_count; n++)
+        laying->order->run[lw_plan_at(plan, s->first_run + n)].no_fit_reason =
+            "the blocks run on from run to run, or around a curve";
   }
 }

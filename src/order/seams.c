@@ -85,7 +85,8 @@ double lw_seams_lack(const lw_seams *lower, const lw_seams *upper, double needs_
   for (int i = 0; i < upper->count; i++) {
     double at = upper->at_m[i];
     if (at < lower->from_m || at > lower->to_m) continue;
-    lack += fmax(0.0, needs_m - nearest(lower, at, &near));
+    double short_m = fmax(0.0, needs_m - nearest(lower, at, &near));
+    lack += short_m * short_m / needs_m; /* one joint over another is worse than two half so near */
   }
   return lack;
 }

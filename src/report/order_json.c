@@ -1,9 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/order.h>
-
 #include <string.h>
 
-#include "json.h"
+#include "order_report.h"
 
 /* The order and the pegs as one object; its keys are documented in docs/order.md. */
 
@@ -17,6 +15,12 @@ static void plan(json_t *root, const lw_order *order) {
   lw_json_set_flag(object, "closed", p->closed);
   lw_json_set_double(object, "length_m", p->length_m);
   lw_json_set_count(object, "courses", p->courses);
+  json_t *steps = lw_json_list(object, "steps");
+  for (int i = 0; i < p->step_count; i++) {
+    json_t *step = lw_json_entry(steps);
+    lw_json_set_double(step, "at_m", p->step[i].at_m);
+    lw_json_set_count(step, "courses", p->step[i].rise);
+  }
   json_t *runs = lw_json_list(object, "runs");
   for (int i = 0; i < p->run_count; i++) {
     const lw_order_run *r = &order->run[i];
@@ -31,6 +35,10 @@ static void plan(json_t *root, const lw_order *order) {
     known(run, "curve_gap_mm", r->curve_gap_m * 1000.0, curved);
     known(run, "no_cut_shorter_m", r->shorter_m, r->shorter_known);
     known(run, "no_cut_longer_m", r->longer_m, r->longer_known);
+    lw_json_set_flag(run, "no_cut_as_it_is", r->fits);
+    lw_json_set_text(run, "no_cut_reason", r->no_fit_reason);
+    known(run, "cap_joint_mm", r->cap_joint_m * 1000.0, r->cap_joint_known);
+    known(run, "cap_joint_at_m", r->cap_joint_at_m, r->cap_joint_known);
   }
 }
 
@@ -48,6 +56,7 @@ static void corners(json_t *root, const lw_order *order) {
     if (!order->has_cap) continue;
     lw_json_set_flag(corner, "cap_mitred", c->mitred);
     lw_json_set_text(corner, "cap_butt_reason", c->butt_reason);
+    known(corner, "cap_mitre_mm", c->cap_mitre_m * 1000.0, c->mitred);
     for (int k = 0; k < 2; k++) {
       known(corner, k ? "cap_angle_after_deg" : "cap_angle_before_deg", c->cap_angle_deg[k], c->mitred);
       known(corner, k ? "cap_saw_after_deg" : "cap_saw_before_deg", c->cap_saw_deg[k], c->mitred);
@@ -71,6 +80,8 @@ static void courses(json_t *root, const lw_order *order) {
     lw_json_set_count(course, "left", c->left);
     lw_json_set_count(course, "right", c->right);
     known(course, "overlap_mm", c->overlap_m * 1000.0, c->overlap_known);
+    known(course, "overlap_run", c->overlap_run, c->overlap_known);
+    known(course, "overlap_at_m", c->overlap_at_m, c->overlap_known);
   }
   lw_json_set_double(root, "overlap_needs_mm", order->overlap_needs_m * 1000.0);
   lw_json_set_count(root, "overlap_fails_at_course", order->overlap_fails_at);
@@ -87,7 +98,52 @@ static void cuts(json_t *root, const lw_order *order) {
     lw_json_set_double(cut, "long_mm", c->long_m * 1000.0);
     lw_json_set_double(cut, "short_mm", c->short_m * 1000.0);
     lw_json_set_double(cut, "saw_deg", c->saw_deg);
+    lw_json_set_double(cut, "saw_other_deg", c->saw_other_deg);
+    lw_json_set_double(cut, "waste_long_mm", c->waste_long_m * 1000.0);
+    lw_json_set_double(cut, "waste_short_mm", c->waste_short_m * 1000.0);
   }
+}
+
+static void sawn(json_t *root, const lw_order *order) {
+  json_t *list = lw_json_list(root, "sawn_from");
+  for (int i = 0; i < order->blank_count; i++) {
+    const lw_blank *b = &order->blank[i];
+    json_t *blank = lw_json_entry(list);
+    lw_json_set_text(blank, "stock", lw_stock_slug(b->stock));
+    lw_json_set_count(blank, "count", b->count);
+    json_t *pieces = lw_json_list(blank, "pieces_mm");
+    for (int k = 0; k < b->pieces; k++) json_array_append_new(pieces, json_real(b->piece_m[k] * 1000.0));
+    lw_json_set_double(blank, "left_mm", b->rest_m * 1000.0);
+  }
+  json_t *object = lw_json_object(root, "sawn");
+  for (int i = 0; i < 3; i++) {
+    json_t *stock = lw_json_object(object, lw_stock_slug((lw_stock)i));
+    lw_json_set_count(stock, "each_from_a_new_one", order->sawn[i]);
+    lw_json_set_count(stock, "offcuts_used", order->sawn_again[i]);
+  }
+}
+
+static void carrying(json_t *root, const lw_order *order) {
+  lw_json_set_double(root, "unit_mass_kg", order->unit_mass_kg);
+  known(root, "base_unit_mass_kg", order->base_unit_mass_kg, order->base_unit_mass_kg > 0.0);
+  known(root, "cap_mass_kg", order->cap_mass_kg, order->cap_mass_kg > 0.0);
+  lw_json_set_double(root, "lift_mass_kg", order->lift_mass_kg);
+  lw_json_set_double(root, "carried_kg", order->carried_kg);
+  lw_json_set_double(root, "spoil_kg", order->spoil_kg);
+  lw_json_set_count(root, "spoil_barrows", order->spoil_barrows);
+  lw_json_set_count(root, "skips", order->skips);
+  lw_json_set_double(root, "loose_m3", order->loose_m3);
+  lw_json_set_count(root, "barrows", order->barrows);
+  lw_json_set_count(root, "pallets", order->pallets);
+  lw_json_set_double(root, "pallet_distance_m", order->pallet_distance_m);
+}
+
+static void caps(json_t *root, const lw_order *order) {
+  known(root, "cap_line_m", order->cap_line_m, order->has_cap);
+  known(root, "cap_whole", order->cap_whole, order->has_cap);
+  known(root, "cap_overhang_mm", order->cap_overhang_m * 1000.0, order->has_cap);
+  known(root, "cap_joint_needs_mm", order->cap_joint_needs_m * 1000.0, order->has_cap);
+  known(root, "cap_wedge_deg", order->cap_wedge_deg, order->cap_wedge_deg > 0.0);
 }
 
 static void lines(json_t *root, const lw_order *order) {
@@ -106,63 +162,21 @@ static void lines(json_t *root, const lw_order *order) {
     lw_json_set_text(line, "note", l->note);
     lw_json_set_text(line, "source", l->source);
   }
-  lw_json_set_double(root, "unit_mass_kg", order->unit_mass_kg);
-  lw_json_set_double(root, "lift_mass_kg", order->lift_mass_kg);
-  lw_json_set_double(root, "carried_kg", order->carried_kg);
-  lw_json_set_count(root, "pallets", order->pallets);
-  lw_json_set_double(root, "pallet_distance_m", order->pallet_distance_m);
-  known(root, "cap_overhang_mm", order->cap_overhang_m * 1000.0, order->has_cap);
-  known(root, "cap_wedge_deg", order->cap_wedge_deg, order->cap_wedge_deg > 0.0);
 }
 
-static void pegs(json_t *root, const lw_pegs *p) {
-  json_t *list = lw_json_list(root, "pegs");
-  for (int i = 0; i < p->peg_count; i++) {
-    json_t *peg = lw_json_entry(list);
-    lw_json_set_text(peg, "peg", p->peg[i].name);
-    lw_json_set_double(peg, "x_m", p->peg[i].at.x_m);
-    lw_json_set_double(peg, "y_m", p->peg[i].at.y_m);
-    lw_json_set_double(peg, "level_m", p->peg[i].level_m);
-  }
-  list = lw_json_list(root, "levels");
-  for (int i = 0; i < p->level_count; i++) {
-    json_t *level = lw_json_entry(list);
-    lw_json_set_text(level, "name", p->level[i].name);
-    lw_json_set_double(level, "level_m", p->level[i].level_m);
-  }
-  list = lw_json_list(root, "check_distances");
-  for (int i = 0; i < p->check_count; i++) {
-    json_t *check = lw_json_entry(list);
-    lw_json_set_text(check, "between", p->check[i].name);
-    lw_json_set_double(check, "distance_m", p->check[i].distance_m);
-    lw_json_set_double(check, "tolerance_mm", p->check[i].tolerance_m * 1000.0);
-    lw_json_set_double(check, "angle_deg", p->check[i].angle_deg);
-  }
-  list = lw_json_list(root, "right_angles");
-  for (int i = 0; i < p->square_count; i++) {
-    json_t *square = lw_json_entry(list);
-    lw_json_set_count(square, "corner", p->square[i].corner);
-    lw_json_set_double(square, "three_m", 3.0 * p->square[i].unit_m);
-    lw_json_set_double(square, "four_m", 4.0 * p->square[i].unit_m);
-    lw_json_set_double(square, "five_m", 5.0 * p->square[i].unit_m);
-  }
-  lw_json_set_double(root, "base_line_in_front_mm", p->base_offset_m * 1000.0);
-  known(root, "pipe_high_m", p->pipe_high_m, p->pipe_known);
-  known(root, "pipe_outlet_m", p->pipe_outlet_m, p->pipe_known);
-  known(root, "pipe_length_m", p->pipe_length_m, p->pipe_known);
-  known(root, "pipe_fall", p->pipe_fall, p->pipe_known);
-  lw_json_set_double(root, "batter_reading_mm", p->batter_reading_m * 1000.0);
-  lw_json_set_double(root, "batter_alarm_mm", p->batter_alarm_m * 1000.0);
-  lw_json_set_double(root, "lean_alarm_mm", p->lean_alarm_m * 1000.0);
-  lw_json_set_double(root, "joint_alarm_mm", p->joint_alarm_m * 1000.0);
-}
+typedef struct assuming {
+  const lw_result *result;
+  json_t *list;
+} assuming;
 
 static void add_assumed(void *context, const lw_echo *echo) {
+  const assuming *a = context;
   bool ours = strcmp(echo->item->part, "plan") == 0 || strcmp(echo->item->part, "order") == 0;
   if (!ours || echo->origin != LW_ASSUMED) return;
-  json_t *object = lw_json_entry(context);
+  json_t *object = lw_json_entry(a->list);
   lw_json_set_text(object, "item", echo->name);
   lw_json_set_text(object, "words", echo->words);
+  lw_json_set_text(object, "source", lw_order_assumed_source(a->result, echo));
 }
 
 lw_status lw_report_order_json(const lw_result *result, const lw_order *order, lw_order_page page, int indent,
@@ -177,15 +191,12 @@ lw_status lw_report_order_json(const lw_result *result, const lw_order *order, l
     corners(root, order);
     courses(root, order);
     cuts(root, order);
+    sawn(root, order);
+    caps(root, order);
     lines(root, order);
+    carrying(root, order);
   } else {
-    pegs(root, &order->pegs);
-    json_t *list = lw_json_list(root, "work");
-    for (int i = 0; i < order->work_count; i++) {
-      json_t *step = lw_json_entry(list);
-      lw_json_set_flag(step, "hold", order->work[i].hold);
-      lw_json_set_text(step, "text", order->work[i].text);
-    }
+    lw_order_pegs_json(root, order);
   }
   json_t *notes = lw_json_list(root, "notes");
   for (int i = 0; i < order->note_count; i++) {
@@ -193,6 +204,7 @@ lw_status lw_report_order_json(const lw_result *result, const lw_order *order, l
     lw_json_set_text(note, "slug", order->note[i].slug);
     lw_json_set_text(note, "text", order->note[i].text);
   }
-  lw_echo_each(result, add_assumed, lw_json_list(root, "assumptions"));
+  assuming a = {result, lw_json_list(root, "assumptions")};
+  lw_echo_each(result, add_assumed, &a);
   return lw_json_write(root, indent, out);
 }

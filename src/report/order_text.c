@@ -3,7 +3,7 @@
 
 #include <string.h>
 
-#include "parts.h"
+#include "order_report.h"
 
 /* The order and the pegs as a page. The verdict's headline stands first: a list of blocks is no leave to
  * build. */
@@ -13,7 +13,10 @@ static void head(const lw_page *page, const lw_result *result, const char *what)
   lw_text_clean(result->given.title.text, title, sizeof title);
   lw_page_tone(page, LW_TONE_STRONG, "", result->verdict.headline);
   lw_page_blank(page);
-  if (title[0] != '\0') lw_page_say(page, "", title);
+  char mark[LW_WORDS_MAX];
+  lw_text_clean(result->given.mark.text, mark, sizeof mark);
+  if (mark[0] != '\0' || title[0] != '\0')
+    lw_page_sayf(page, "", mark[0] != '\0' && title[0] != '\0' ? "%s: %s" : "%s%s", mark, title);
   lw_page_say(page, "", what);
 }
 
@@ -23,11 +26,36 @@ static void runs(const lw_page *page, const lw_order *order) {
     const lw_order_run *r = &order->run[i];
     lw_page_linef(page, LW_TONE_PLAIN, "  run %d   %7.3f m at the lowest course, %7.3f m at the top", i + 1,
                   r->length_m, r->top_length_m);
+    if (r->fits) lw_page_say(page, "          ", "needs no cut as it is");
     if (r->shorter_known && r->longer_known)
       lw_page_linef(page, LW_TONE_PLAIN, "          no cut at %.3f m or %.3f m", r->shorter_m, r->longer_m);
+    else if (r->longer_known)
+      lw_page_linef(page, LW_TONE_PLAIN, "          no cut at %.3f m", r->longer_m);
+    if (r->no_fit_reason[0] != '\0')
+      lw_page_sayf(page, "          ", "no length without cuts: %s", r->no_fit_reason);
     if (r->radius_m > 0.0 && r->radius_known)
-      lw_page_linef(page, LW_TONE_PLAIN, "          radius %.2f m, the blocks follow %.2f m", r->radius_m,
-                    r->least_radius_m);
+      lw_page_sayf(
+          page, "          ",
+          "radius %.2f m at its sharpest course, the blocks follow %.2f m; the joints open to %.0f mm",
+          r->radius_m, r->least_radius_m, r->curve_gap_m * 1000.0);
+  }
+}
+
+static void corners(const lw_page *page, const lw_order *order) {
+  if (order->corner_count == 0) return;
+  lw_page_heading(page, "Corners");
+  for (int i = 0; i < order->corner_count; i++) {
+    const lw_order_corner *c = &order->corner[i];
+    if (c->made == LW_MADE_CUT)
+      lw_page_sayf(page, "  ", "after run %d, turn %.1f deg: blocks cut on the mitre", c->run + 1,
+                   c->turn_rad * LW_DEG_PER_RAD);
+    else
+      lw_page_sayf(page, "  ",
+                   "after run %d, turn %.1f deg: %s; the run %s runs through in the lowest course",
+                   c->run + 1, c->turn_rad * LW_DEG_PER_RAD, lw_corner_slug(c->made),
+                   c->first_through ? "before it" : "after it");
+    if (c->made == LW_MADE_HANDED)
+      lw_page_sayf(page, "    ", "%d left and %d right units, seen from the front", c->left, c->right);
   }
 }
 
@@ -38,21 +66,75 @@ static void courses(const lw_page *page, const lw_order *order) {
   for (int i = 0; i < order->plan.courses; i++) {
     const lw_course_count *c = &order->course[i];
     char overlap[32] = "-";
-    if (c->overlap_known) lw_print(overlap, sizeof overlap, "%.0f", c->overlap_m * 1000.0);
+    bool less = c->overlap_known && c->overlap_m < order->overlap_needs_m - 0.001;
+    if (c->overlap_known)
+      lw_print(overlap, sizeof overlap, less ? "%.0f less" : "%.0f", c->overlap_m * 1000.0);
     lw_page_linef(page, LW_TONE_PLAIN, "  %6d %8.3f %6d %6d %6d %6d %6d %6d  %10s", i + 1, c->face_m,
                   c->whole, c->half, c->closer, c->mitred, c->left, c->right, overlap);
+  }
+  if (order->overlap_fails_at > 0)
+    lw_page_sayf(page, "  ", "less: under a quarter of a unit, %.0f mm.", order->overlap_needs_m * 1000.0);
+}
+
+static void cut_line(const lw_page *page, const lw_cut *c) {
+  char other[40] = "";
+  if (c->saw_other_deg > 0.0) lw_print(other, sizeof other, " and %.1f deg", c->saw_other_deg);
+  if (c->long_m - c->short_m < 0.0005)
+    lw_page_linef(page, LW_TONE_PLAIN, "  %4d  %-11s %4.0f mm, square; waste %.0f mm%s", c->count,
+                  lw_cut_slug(c->kind), c->long_m * 1000.0, c->waste_long_m * 1000.0,
+                  c->base_unit ? ", base unit" : "");
+  else
+    lw_page_linef(page, LW_TONE_PLAIN,
+                  "  %4d  %-11s %4.0f mm long edge, %4.0f mm short, saw %.1f deg%s; waste %.0f/%.0f mm%s",
+                  c->count, lw_cut_slug(c->kind), c->long_m * 1000.0, c->short_m * 1000.0, c->saw_deg, other,
+                  c->waste_long_m * 1000.0, c->waste_short_m * 1000.0, c->base_unit ? ", base unit" : "");
+}
+
+static void blanks(const lw_page *page, const lw_order *order) {
+  lw_page_say(page, "  ", "Sawn from:");
+  for (int i = 0; i < order->blank_count; i++) {
+    const lw_blank *b = &order->blank[i];
+    char pieces[120] = "";
+    for (int k = 0; k < b->pieces; k++) {
+      size_t used = strlen(pieces);
+      lw_print(pieces + used, sizeof pieces - used, k > 0 ? " + %.0f" : "%.0f", b->piece_m[k] * 1000.0);
+    }
+    lw_page_linef(page, LW_TONE_PLAIN, "  %4d  %-11s %s mm, %.0f mm left", b->count, lw_stock_slug(b->stock),
+                  pieces, b->rest_m * 1000.0);
   }
 }
 
 static void cuts(const lw_page *page, const lw_order *order) {
   if (order->cut_count == 0) return;
   lw_page_heading(page, "Cutting list, the saw away from a square cut");
-  for (int i = 0; i < order->cut_count; i++) {
-    const lw_cut *c = &order->cut[i];
-    lw_page_linef(page, LW_TONE_PLAIN, "  %4d  %-12s long edge %4.0f mm, short edge %4.0f mm, saw %.1f deg%s",
-                  c->count, lw_cut_slug(c->kind), c->long_m * 1000.0, c->short_m * 1000.0, c->saw_deg,
-                  c->base_unit ? ", base unit" : "");
+  for (int i = 0; i < order->cut_count; i++) cut_line(page, &order->cut[i]);
+  lw_page_say(page, "  ",
+              "Measure along the long edge. The waste is what lies beyond the saw, its own long edge at the "
+              "piece's short one.");
+  blanks(page, order);
+}
+
+static void caps(const lw_page *page, const lw_order *order) {
+  if (!order->has_cap) return;
+  lw_page_heading(page, "Caps");
+  lw_page_sayf(page, "  ", "%.3f m of front edge, %.0f mm in front of the top course; %d whole and uncut.",
+               order->cap_line_m, order->cap_overhang_m * 1000.0, order->cap_whole);
+  for (int i = 0; i < order->corner_count; i++) {
+    const lw_order_corner *c = &order->corner[i];
+    if (!c->mitred) continue; /* a butt joint has its note */
+    lw_page_sayf(page, "  ",
+                 "after run %d: a mitre %.0f mm long, %.1f and %.1f deg to the long edges, saw %.1f and %.1f "
+                 "deg; long edges %.0f and %.0f mm over the short ones",
+                 c->run + 1, c->cap_mitre_m * 1000.0, c->cap_angle_deg[0], c->cap_angle_deg[1],
+                 c->cap_saw_deg[0], c->cap_saw_deg[1], c->cap_extra_m[0] * 1000.0,
+                 c->cap_extra_m[1] * 1000.0);
   }
+  if (order->cap_wedge_deg > 0.0)
+    lw_page_sayf(page, "  ", "On the curve each cap is cut %.1f deg at both ends.", order->cap_wedge_deg);
+  for (int i = 0; i < order->plan.run_count; i++)
+    if (order->run[i].cap_joint_known)
+      lw_page_sayf(page, "  ", "run %d: joints at least %.0f mm from those of the blocks", i + 1,
+                   order->run[i].cap_joint_m * 1000.0);
 }
 
 static void lines(const lw_page *page, const lw_order *order) {
@@ -71,78 +153,80 @@ static void lines(const lw_page *page, const lw_order *order) {
                   l->name, l->net, allowance, l->order, l->unit, mass);
     if (l->note[0] != '\0') lw_page_say(page, "      ", l->note);
   }
-  lw_page_sayf(page, "  ",
-               "To carry: %.0f kg in all; a block weighs %.0f kg. Blocks come on %d pallets: keep them and "
-               "all heaps at least %.2f m behind the wall.",
-               order->carried_kg, order->unit_mass_kg, order->pallets, order->pallet_distance_m);
 }
 
-static void notes(const lw_page *page, const lw_order *order) {
+static void carrying(const lw_page *page, const lw_order *order) {
+  lw_page_heading(page, "To carry");
+  lw_page_sayf(page, "  ", "%.0f kg in all, %.0f kg of it dug and carried away.", order->carried_kg,
+               order->spoil_kg);
+  lw_page_sayf(page, "  ", "Spoil: %d trips of a barrow, %d of a skip or truck.", order->spoil_barrows,
+               order->skips);
+  if (order->barrows > 0)
+    lw_page_sayf(page, "  ", "Stone, sand and soil: %.2f m3 loose, %d trips of a barrow.", order->loose_m3,
+                 order->barrows);
+  lw_page_sayf(page, "  ", "A block weighs %.0f kg.", order->unit_mass_kg);
+  if (order->base_unit_mass_kg > 0.0)
+    lw_page_sayf(page, "  ", "A deeper block of the base courses weighs %.0f kg.", order->base_unit_mass_kg);
+  if (order->cap_mass_kg > 0.0) lw_page_sayf(page, "  ", "A cap weighs %.0f kg.", order->cap_mass_kg);
+  lw_page_sayf(
+      page, "  ",
+      "Blocks come on %d pallets. Pallets, skip and heaps stand at least %.2f m behind the wall, and "
+      "never in front of an open dig.",
+      order->pallets, order->pallet_distance_m);
+}
+
+void lw_order_notes_text(const lw_page *page, const lw_order *order) {
   if (order->note_count == 0) return;
   lw_page_heading(page, "Mind");
   for (int i = 0; i < order->note_count; i++) lw_page_say(page, "  - ", order->note[i].text);
 }
 
+const char *lw_order_assumed_source(const lw_result *result, const lw_echo *echo) {
+  const lw_ordering_row *row = lw_tables_ordering(result->tables, echo->item->name);
+  const lw_quantity *bulking = &result->given.order.spoil_bulking;
+  bool by_soil = strcmp(echo->item->name, "spoil bulking") == 0 && bulking->table_row >= 0;
+  if (by_soil) row = &result->tables->ordering[bulking->table_row];
+  return row != NULL ? row->from.source : "";
+}
+
+typedef struct assuming {
+  const lw_page *page;
+  const lw_result *result;
+} assuming;
+
 static void add_assumed(void *context, const lw_echo *echo) {
-  const lw_page *page = context;
+  const assuming *a = context;
   bool ours = strcmp(echo->item->part, "plan") == 0 || strcmp(echo->item->part, "order") == 0;
-  if (ours && echo->origin == LW_ASSUMED) lw_page_sayf(page, "  ", "%s = %s", echo->name, echo->words);
-}
-
-static void pegs(const lw_page *page, const lw_pegs *p) {
-  lw_page_heading(page, "Pegs: X along run 1, Y towards the soil, level above the lowest course's underside");
-  for (int i = 0; i < p->peg_count; i++)
-    lw_page_linef(page, LW_TONE_PLAIN, "  %-4s %9.3f %9.3f %8.3f m", p->peg[i].name, p->peg[i].at.x_m,
-                  p->peg[i].at.y_m, p->peg[i].level_m);
-  if (p->base_offset_m > 0.0)
-    lw_page_sayf(page, "  ", "The base line (B) stands %.0f mm in front of the top line (T).",
-                 p->base_offset_m * 1000.0);
-  for (int i = 0; i < p->check_count; i++)
-    lw_page_sayf(page, "  ", "%s: %.3f m, within %.0f mm, which is %.2f deg at the corner.", p->check[i].name,
-                 p->check[i].distance_m, p->check[i].tolerance_m * 1000.0, p->check[i].angle_deg);
-  for (int i = 0; i < p->square_count; i++)
-    lw_page_sayf(page, "  ", "Corner B%d: %.2f, %.2f and %.2f m make it square.", p->square[i].corner,
-                 3.0 * p->square[i].unit_m, 4.0 * p->square[i].unit_m, 5.0 * p->square[i].unit_m);
-  lw_page_heading(page, "Levels");
-  for (int i = 0; i < p->level_count; i++)
-    lw_page_linef(page, LW_TONE_PLAIN, "  %8.3f m  %s", p->level[i].level_m, p->level[i].name);
-  if (p->pipe_known)
-    lw_page_sayf(page, "  ",
-                 "Pipe: inside bottom %.3f m at its high end, %.3f m at the outlet, %.2f m long. The "
-                 "outlet must lie above where it drains to.",
-                 p->pipe_high_m, p->pipe_outlet_m, p->pipe_length_m);
-}
-
-static void work(const lw_page *page, const lw_order *order) {
-  const lw_pegs *p = &order->pegs;
-  lw_page_heading(page, "Order of work (common practice)");
-  for (int i = 0; i < order->work_count; i++)
-    lw_page_say(page, order->work[i].hold ? "  # " : "  - ", order->work[i].text);
-  lw_page_heading(page, "After hand-over");
-  lw_page_sayf(page, "  ",
-               "Plumb from the top of the face to its base: %.0f mm as built. Act when it has come out by "
-               "%.0f mm, or when a joint has stepped by %.0f mm.",
-               p->batter_reading_m * 1000.0, p->lean_alarm_m * 1000.0, p->joint_alarm_m * 1000.0);
+  if (!ours || echo->origin != LW_ASSUMED) return;
+  const char *source = lw_order_assumed_source(a->result, echo);
+  if (source[0] != '\0')
+    lw_page_sayf(a->page, "  ", "%s = %s (%s)", echo->name, echo->words, source);
+  else
+    lw_page_sayf(a->page, "  ", "%s = %s", echo->name, echo->words);
 }
 
 lw_status lw_report_order_text(const lw_result *result, const lw_order *order, lw_order_page which,
                                const lw_text_style *style, lw_text *out) {
   lw_page page = {.out = out, .style = *style};
+  assuming a = {&page, result};
   if (which == LW_PAGE_ORDER) {
     head(&page, result,
          "Quantities for the wall as the sheet gives it. They do not say that it may be built.");
+    lines(&page, order);
+    carrying(&page, order);
+    lw_order_notes_text(&page, order);
     runs(&page, order);
+    corners(&page, order);
     courses(&page, order);
     cuts(&page, order);
-    lines(&page, order);
+    caps(&page, order);
   } else {
     head(&page, result,
          "Setting out of the wall as the sheet gives it. It does not say that it may be built.");
-    pegs(&page, &order->pegs);
-    work(&page, order);
+    lw_order_pegs_text(&page, order);
+    lw_order_notes_text(&page, order);
   }
-  notes(&page, order);
   lw_page_heading(&page, "Assumed, because the sheet does not say");
-  lw_echo_each(result, add_assumed, &page);
+  lw_echo_each(result, add_assumed, &a);
   return out->failed ? LW_NO_MEMORY : LW_OK;
 }

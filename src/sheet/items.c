@@ -6,7 +6,8 @@
 
 static const lw_item_group *const groups[] = {&lw_items_site, &lw_items_fence, &lw_items_wall, &lw_items_wet,
                                               &lw_items_ground, &lw_items_load, &lw_items_seismic,
-                                              &lw_items_building, &lw_items_method, &lw_items_order};
+                                              &lw_items_building, &lw_items_method, &lw_items_order,
+                                              &lw_items_saw};
 
 enum { GROUP_COUNT = sizeof groups / sizeof *groups };
 
@@ -95,6 +96,7 @@ static const char *key_unit(lw_kind kind) {
   case LW_KIND_MASS: return "_kg";
   case LW_KIND_MOMENT: return "_knm_per_m";
   case LW_KIND_POST_MOMENT: return "_knm";
+  case LW_KIND_VOLUME: return "_m3";
   case LW_KIND_ANGLE_OR_SHARE: return "_deg";
   case LW_KIND_NUMBER:
   case LW_KIND_COUNT:

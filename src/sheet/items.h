@@ -45,6 +45,7 @@ extern const lw_item_group lw_items_seismic;
 extern const lw_item_group lw_items_building; /* building it */
 extern const lw_item_group lw_items_method;
 extern const lw_item_group lw_items_order; /* plan, order */
+extern const lw_item_group lw_items_saw;   /* order: cuts and carrying */
 
 enum { LW_ITEM_NAME_MAX = LW_FOLDED_MAX };
 

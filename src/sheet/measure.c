@@ -17,7 +17,7 @@ const lw_unit *lw_item_unit(const lw_item *item, const char *name, size_t length
     return unit;
   }
   *slug = LW_FAULT_UNKNOWN_UNIT;
-  for (int kind = LW_KIND_SHARE; kind <= LW_KIND_POST_MOMENT; kind++) {
+  for (int kind = LW_KIND_SHARE; kind <= LW_KIND_VOLUME; kind++) {
     if (lw_unit_find((lw_kind)kind, name, length) != NULL) {
       *slug = LW_FAULT_WRONG_UNIT;
     }

@@ -1,0 +1,26 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_CLI_ORDER_H
+#define LOWWALL_CLI_ORDER_H
+
+#include <lowwall/report.h>
+
+#include "one_wall.h"
+
+/* What `lowwall order` or `lowwall pegs` was asked. */
+typedef struct lw_order_asked {
+  lw_wall_asked wall;
+  lw_order_page page;
+  bool csv, json;
+} lw_order_asked;
+
+/* The wall, then what only an order asks about. */
+lw_status lw_order_settle(const lw_tables *tables, lw_case *c, lw_faults *faults);
+
+/* Append one wall; indent as lw_report_json's. */
+lw_status lw_order_report(const lw_order_asked *asked, const lw_result *result, const lw_order *order,
+                          int indent, lw_text *text);
+
+/* Many walls, a row each; the wall's input holds the first block. gives the exit status */
+int lw_order_schedule(const lw_order_asked *asked, lw_one_wall *wall, lw_order *order);
+
+#endif

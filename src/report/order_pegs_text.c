@@ -1,0 +1,81 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "order_report.h"
+
+/* The pegs, the levels, the order of work and what to read after hand-over, as a page. */
+
+static void pegs(const lw_page *page, const lw_pegs *p) {
+  lw_page_heading(page, "Pegs: X along run 1, Y towards the soil, level above the lowest course's underside");
+  for (int i = 0; i < p->peg_count; i++)
+    lw_page_linef(page, LW_TONE_PLAIN, "  %-4s %9.3f %9.3f %8.3f m", p->peg[i].name, p->peg[i].at.x_m,
+                  p->peg[i].at.y_m, p->peg[i].level_m);
+  lw_page_say(page, "  ", "B: base line. T: top line. C: centre of a curve. S: step of the base.");
+  if (p->base_offset_m > 0.0)
+    lw_page_sayf(page, "  ", "The base line (B) stands %.0f mm in front of the top line (T).",
+                 p->base_offset_m * 1000.0);
+}
+
+static void checks(const lw_page *page, const lw_pegs *p) {
+  if (p->check_count + p->square_count == 0) return;
+  lw_page_heading(page, "Check the pegs");
+  for (int i = 0; i < p->check_count; i++) {
+    const lw_peg_check *c = &p->check[i];
+    if (c->angle_deg > 0.0)
+      lw_page_sayf(page, "  ", "%s: %.3f m, within %.0f mm, which is %.2f deg at the corner.", c->name,
+                   c->distance_m, c->tolerance_m * 1000.0, c->angle_deg);
+    else
+      lw_page_sayf(page, "  ", "%s: %.3f m, within %.0f mm.", c->name, c->distance_m,
+                   c->tolerance_m * 1000.0);
+  }
+  for (int i = 0; i < p->square_count; i++)
+    lw_page_sayf(page, "  ", "Corner B%d: %.2f and %.2f m along the runs, %.2f m across, make it square.",
+                 p->square[i].corner, 3.0 * p->square[i].unit_m, 4.0 * p->square[i].unit_m,
+                 5.0 * p->square[i].unit_m);
+}
+
+static void pipe(const lw_page *page, const lw_pegs *p) {
+  if (!p->pipe_known) return;
+  lw_page_heading(page, "Drain pipe, its inside bottom");
+  for (int i = 0; i < p->invert_count; i++)
+    lw_page_linef(page, LW_TONE_PLAIN, "  %8.3f m  %s, %.2f m along the wall", p->invert[i].level_m,
+                  p->invert[i].name, p->invert[i].along_m);
+  lw_page_sayf(
+      page, "  ",
+      "The longest way to daylight is %.2f m, falling at least 1 in %.0f. The lowest outlet is %.0f mm "
+      "below the lowest ground in front: it must come out where the ground, or what takes the water, "
+      "lies lower still.",
+      p->pipe_length_m, 1.0 / p->pipe_fall, p->pipe_below_front_m * 1000.0);
+}
+
+static void work(const lw_page *page, const lw_order *order) {
+  lw_page_heading(page, "Order of work (common practice); # is a point to stop and look");
+  for (int i = 0; i < order->work_count; i++)
+    lw_page_say(page, order->work[i].hold ? "  # " : "  - ", order->work[i].text);
+}
+
+static void hand_over(const lw_page *page, const lw_pegs *p) {
+  lw_page_heading(page, "After hand-over");
+  lw_page_say(page, "  ",
+              "Plumb from the top of the face to its base, behind it positive; write down what it is.");
+  for (int i = 0; i < p->station_count; i++) {
+    const lw_station *s = &p->station[i];
+    lw_page_sayf(page, "  ",
+                 "%.2f m along the wall: %.0f mm as drawn; alarm when it has come out by %.0f mm.",
+                 s->along_m, s->reading_m * 1000.0, s->lean_alarm_m * 1000.0);
+  }
+  lw_page_sayf(page, "  ",
+               "Alarm too: a joint that has stepped by %.0f mm, an outlet that is dry while the soil is wet, "
+               "muddy water from an outlet.",
+               p->joint_alarm_m * 1000.0);
+}
+
+void lw_order_pegs_text(const lw_page *page, const lw_order *order) {
+  const lw_pegs *p = &order->pegs;
+  pegs(page, p);
+  checks(page, p);
+  lw_page_heading(page, "Levels");
+  for (int i = 0; i < p->level_count; i++)
+    lw_page_linef(page, LW_TONE_PLAIN, "  %8.3f m  %s", p->level[i].level_m, p->level[i].name);
+  pipe(page, p);
+  work(page, order);
+  hand_over(page, p);
+}

@@ -1,0 +1,18 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_REPORT_ORDER_REPORT_H
+#define LOWWALL_REPORT_ORDER_REPORT_H
+
+#include <lowwall/order.h>
+
+#include "json.h"
+#include "page.h"
+
+/* Pieces of the two pages made from an order. */
+void lw_order_notes_text(const lw_page *page, const lw_order *order);
+void lw_order_pegs_text(const lw_page *page, const lw_order *order);
+void lw_order_pegs_json(json_t *root, const lw_order *order);
+
+/* Where an assumed item of the plan or the order comes from; "" when from no table. */
+const char *lw_order_assumed_source(const lw_result *result, const lw_echo *echo);
+
+#endif
