@@ -155,7 +155,7 @@ $(BUILD)/obj/%.o: %.c $(BUILD)/flags | $(BUILD)/prerequisites
 	@mkdir -p $(@D)
 	$(call SAY,cc)$(COMPILE) $(if $(filter tests/%,$<),$(TEST_WARN)) -MMD -MP -c $< -o $@
 
-$(BUILD)/obj/src/report/paper.o: OPTIONS += $(PAPER_FLAGS)
+$(BUILD)/obj/src/report/paper.o $(BUILD)/obj/tests/report/picture.o: OPTIONS += $(PAPER_FLAGS)
 
 $(BUILD)/obj/tables_data.o: $(BUILD)/tables_data.c $(BUILD)/flags | $(BUILD)/prerequisites
 	@mkdir -p $(@D)

@@ -151,16 +151,29 @@ static double cuts(lw_elevation *e, double y_mm) {
   return any ? y_mm + LW_LINE_MM + 0.9 : y_mm;
 }
 
+/* Every course whose joints stand too near those below, and the least of them. */
 static double overlap(lw_elevation *e, double y_mm) {
-  int course = e->order->overlap_fails_at;
-  char words[160];
-  if (course == 0) return y_mm;
-  const lw_course_count *c = &e->order->course[course - 1];
-  lw_print(words, sizeof words, "Course %d overlaps the one below by %.0f mm at run %d; %.0f mm are wanted.",
-           course, c->overlap_m * 1000.0, c->overlap_run, e->order->overlap_needs_m * 1000.0);
-  return lw_sketch_wrap(e->s.paper, (lw_xy_mm){LW_MARGIN_MM, y_mm}, e->s.width_mm - 2.0 * LW_MARGIN_MM,
-                        LW_SMALL_MM, true, words) +
-         0.9;
+  const lw_order *o = e->order;
+  lw_text words = {0};
+  int worst = o->overlap_fails_at - 1;
+  if (worst < 0) return y_mm;
+  lw_text_add(&words, "Joints stand too near those below in course");
+  for (int i = worst; i < o->plan.courses; i++) {
+    const lw_course_count *c = &o->course[i];
+    if (!c->overlap_known || c->overlap_m > o->overlap_needs_m - 0.001) continue;
+    lw_text_addf(&words, " %d", i + 1);
+    if (c->overlap_m < o->course[worst].overlap_m) worst = i;
+  }
+  lw_text_addf(&words, ": %.0f mm of overlap in course %d on run %d; %.0f mm are wanted.",
+               o->course[worst].overlap_m * 1000.0, worst + 1, o->course[worst].overlap_run,
+               o->overlap_needs_m * 1000.0);
+  if (words.failed)
+    e->s.paper->failed = true;
+  else
+    y_mm = lw_sketch_wrap(e->s.paper, (lw_xy_mm){LW_MARGIN_MM, y_mm}, e->s.width_mm - 2.0 * LW_MARGIN_MM,
+                          LW_SMALL_MM, true, words.data);
+  lw_text_free(&words);
+  return y_mm + 0.9;
 }
 
 double lw_elevation_legend(lw_elevation *e, double y_mm) {

@@ -51,8 +51,8 @@ void lw_sketch_label(lw_sketch *sketch, lw_xy_mm at, lw_anchor anchor, const cha
 #endif
     ;
 
-/* Words where they meet no others and stay on the page: moved by so much up to so often, or in rings around the
- * spot. gives false, nothing added, when there is no such place */
+/* Words where they meet no others and stay on the page: moved by so much up to so often, or in rings around
+ * the spot. gives false, nothing added, when there is no such place */
 typedef struct lw_move {
   double by_mm;
   int times;

@@ -1,0 +1,11 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef TESTS_REPORT_ON_PAPER_H
+#define TESTS_REPORT_ON_PAPER_H
+
+#include <lowwall/drawing.h>
+
+/** No words stand on others, all marks lie on the page, and as SVG it is well-formed with a title, a
+ *  description and real text. */
+void expect_on_paper(const lw_drawing *drawing, const char *name);
+
+#endif
