@@ -50,12 +50,13 @@ _lowwall() {
         _lowwall_words "all"$'\n'"$(lowwall list formats --csv 2>/dev/null | sed -e 1d -e 's/,.*//' | sort -u)" "$word"
         return
         ;;
+    --view) _lowwall_words $'section\nelevation\nplan' "$word"; return ;;
     --tables) mapfile -t COMPREPLY < <(compgen -d -- "$word"); return ;;
     esac
     case ${COMP_WORDS[1]} in
     check) _lowwall_check "$1" "$word" ;;
     order | pegs) _lowwall_wall $'--csv\n--json\n--tables\n--output\n--help' "$word" ;;
-    draw) _lowwall_wall $'--width\n--tables\n--output\n--help' "$word" ;;
+    draw) _lowwall_wall $'--view\n--width\n--tables\n--output\n--help' "$word" ;;
     precheck) _lowwall_wall $'--paper\n--verify\n--tables\n--output\n--help' "$word" ;;
     list) _lowwall_list "$1" "$word" "$before" ;;
     new) _lowwall_words $'bed\nground\nsection\n--output\n--help' "$word" ;;

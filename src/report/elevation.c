@@ -10,6 +10,10 @@
 
 static const double LEVELS_MM = 17.0, ABOVE_MM = 11.5, BELOW_MM = 14.0, RIGHT_MM = 3.0;
 
+double lw_elevation_end(const lw_elevation *e, int stretch) {
+  return e->begins_m[stretch] + e->order->stretch[stretch].length_m;
+}
+
 double lw_elevation_along(const lw_elevation *e, int stretch, double at_m) {
   const lw_plan *plan = &e->order->plan;
   double at = e->order->stretch[stretch].from_m + at_m;
@@ -19,7 +23,14 @@ double lw_elevation_along(const lw_elevation *e, int stretch, double at_m) {
 static void measure(lw_elevation *e) {
   const lw_order *o = e->order;
   const lw_case *c = &e->s.result->given;
-  for (int i = 0; i < o->stretch_count; i++) e->begins_m[i + 1] = e->begins_m[i] + o->stretch[i].length_m;
+  int first = 0;
+  for (int i = 0; i < o->stretch_count; i++)
+    if (o->stretch[i].first_run % o->plan.run_count == 0) first = i;
+  for (int i = 0; i < o->stretch_count; i++) {
+    int stretch = (first + i) % o->stretch_count;
+    e->begins_m[stretch] = e->length_m;
+    e->length_m += o->stretch[stretch].length_m;
+  }
   bool pad = c->pad_thickness.origin != LW_ABSENT && c->pad_thickness.si > 0.0;
   e->pad_m = pad ? c->pad_thickness.si : 0.0;
   e->bedding_m = pad ? c->order.bedding_thickness.si : 0.0;
@@ -31,13 +42,13 @@ static void measure(lw_elevation *e) {
 
 /* Whole stretches as long as they fit, a long one broken off. gives their number, one too many if too long */
 static int pack(lw_elevation *e, double room_m, int most) {
-  double all = e->begins_m[e->order->stretch_count], at = 0.0;
+  double all = e->length_m, at = 0.0;
   int count = 0;
   while (at < all - 1e-6) {
     if (count == most) return most + 1;
     double end = fmin(at + room_m, all), whole = at;
-    for (int i = 1; i <= e->order->stretch_count; i++)
-      if (e->begins_m[i] <= end + 1e-6 && e->begins_m[i] > whole) whole = e->begins_m[i];
+    for (int i = 0; i < e->order->stretch_count; i++)
+      if (lw_elevation_end(e, i) <= end + 1e-6) whole = fmax(whole, lw_elevation_end(e, i));
     if (whole > at + 1e-6) end = whole;
     e->strip[count++] = (lw_face_strip){at, end};
     at = end;
@@ -85,7 +96,7 @@ static void describe(lw_elevation *e) {
   for (int i = 0; i < o->cut_count; i++)
     if (o->cut[i].kind == LW_CUT_CLOSER || o->cut[i].kind == LW_CUT_MITRED) cuts += o->cut[i].count;
   lw_text_addf(&paper->title, "Elevation of the wall%s%s", title[0] ? ": " : "", title);
-  lw_text_addf(&paper->description, "%s %d courses on %d runs, %.3f m along the lowest face; %d cut pieces.",
+  lw_text_addf(&paper->description, "%s Courses: %d. Runs: %d, %.3f m along the lowest face. Cut pieces: %d.",
                e->s.result->verdict.headline, o->plan.courses, o->plan.run_count, o->plan.length_m, cuts);
   paper->failed = paper->failed || paper->title.failed || paper->description.failed;
 }

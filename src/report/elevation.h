@@ -6,7 +6,7 @@
 
 #include "sketch.h"
 
-/* The wall unrolled: x along the stretches, one after another in their order, y up from the lowest base. */
+/* The wall unrolled: x along the stretches, one after another, y up from the lowest base. */
 enum { LW_STRIP_MAX = 24 };
 
 typedef struct lw_face_strip { double from_m, to_m; } lw_face_strip;
@@ -14,7 +14,8 @@ typedef struct lw_face_strip { double from_m, to_m; } lw_face_strip;
 typedef struct lw_elevation {
   lw_sketch s;
   const lw_order *order;
-  double begins_m[LW_STRETCH_MAX + 1]; /* of each stretch; the last is the whole length */
+  double begins_m[LW_STRETCH_MAX]; /* each stretch, on the development; the one with run 1 first */
+  double length_m;
   double pad_m, bedding_m, cap_m, ground_m;
   double top_m, bottom_m;
   int strip_count;
@@ -23,6 +24,8 @@ typedef struct lw_elevation {
   bool seen[LW_PIECE_HEAD + 1]; /* which kinds were drawn: the legend names those */
 } lw_elevation;
 
+/* Where a stretch ends on the development. */
+double lw_elevation_end(const lw_elevation *e, int stretch);
 /* Where a distance from a stretch's beginning lies along the plan. */
 double lw_elevation_along(const lw_elevation *e, int stretch, double at_m);
 /* One strip; the sketch's origin says where it stands. */

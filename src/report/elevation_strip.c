@@ -120,7 +120,7 @@ static void base(lw_elevation *e, const lw_face_strip *strip, int stretch, bool 
 
 static void cap(const lw_elevation *e, const lw_face_strip *strip, int stretch) {
   double top = e->order->plan.courses * e->order->plan.course_m;
-  double side[] = {e->begins_m[stretch], e->begins_m[stretch + 1], top, top + e->cap_m};
+  double side[] = {e->begins_m[stretch], lw_elevation_end(e, stretch), top, top + e->cap_m};
   lw_box box;
   lw_xy_mm corner[4];
   if (e->cap_m <= 0.0 || !on_strip(e, strip, &box, side)) return;
@@ -209,9 +209,10 @@ static void broken(const lw_elevation *e, double at_m) {
 }
 
 static bool at_an_end(const lw_elevation *e, double at_m) {
-  for (int i = 0; i <= e->order->stretch_count; i++)
-    if (fabs(e->begins_m[i] - at_m) < 1e-6) return true;
-  return false;
+  bool found = at_m < 1e-6;
+  for (int i = 0; i < e->order->stretch_count; i++)
+    found = found || fabs(lw_elevation_end(e, i) - at_m) < 1e-6;
+  return found;
 }
 
 void lw_elevation_strip(lw_elevation *e, const lw_face_strip *strip) {

@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
+#include <stdlib.h>
+#include <string.h>
 
 #include "base/print.h"
 #include "plan_view.h"
@@ -9,6 +11,11 @@
 static double say(lw_plan_view *v, double y_mm, const char *words) {
   return lw_sketch_wrap(v->s.paper, (lw_xy_mm){LW_MARGIN_MM, y_mm}, v->s.width_mm - 2.0 * LW_MARGIN_MM,
                         LW_SMALL_MM, false, words);
+}
+
+/* No minus before nothing. */
+static double level(double value_m) {
+  return fabs(value_m) < 0.0005 ? 0.0 : value_m;
 }
 
 static double lines(lw_plan_view *v, double y_mm) {
@@ -29,32 +36,62 @@ static double lines(lw_plan_view *v, double y_mm) {
   lw_print(
       words, sizeof words,
       "Drain pipe behind the wall: inside bottom %.3f m at its high end, %.3f m at the outlet, %.2f m long.",
-      p->pipe_high_m, p->pipe_outlet_m, p->pipe_length_m);
+      level(p->pipe_high_m), level(p->pipe_outlet_m), p->pipe_length_m);
   return say(v, y_mm, words) + 1.0;
 }
 
-static double checks(lw_plan_view *v, double y_mm) {
+bool lw_plan_check_pegs(const lw_pegs *pegs, int check, int peg[2]) {
+  const char *name = pegs->check[check].name, *second = strrchr(name, 'B');
+  peg[0] = (int)strtol(name + 1, NULL, 10) - 1;
+  peg[1] = second ? (int)strtol(second + 1, NULL, 10) - 1 : -1;
+  return peg[0] >= 0 && peg[1] >= 0 && peg[0] < pegs->peg_count && peg[1] < pegs->peg_count;
+}
+
+bool lw_plan_check_told(const lw_pegs *pegs, int check) {
+  int mine[2], other[2];
+  if (!lw_plan_check_pegs(pegs, check, mine)) return false;
+  for (int i = 0; i < check; i++) {
+    if (!lw_plan_check_pegs(pegs, i, other)) continue;
+    if (mine[0] + mine[1] == other[0] + other[1] && (mine[0] == other[0] || mine[0] == other[1])) return true;
+  }
+  return false;
+}
+
+static double distances(lw_plan_view *v, double y_mm) {
   const lw_pegs *p = &v->order->pegs;
   char words[200];
   for (int i = 0; i < p->check_count; i++) {
+    if (lw_plan_check_told(p, i)) continue;
     lw_print(words, sizeof words, "%s%s: %.3f m, within %.0f mm.",
              i == 0 ? "Chain lines check corners. " : "", p->check[i].name, p->check[i].distance_m,
              p->check[i].tolerance_m * 1000.0);
     y_mm = say(v, y_mm, words);
   }
-  for (int i = 0; i < p->square_count; i++) {
+  return y_mm;
+}
+
+/* Corners of one triangle in one sentence. */
+static double squares(lw_plan_view *v, double y_mm) {
+  const lw_pegs *p = &v->order->pegs;
+  for (int i = 0; i < p->square_count;) {
+    lw_text words = {0};
     double unit = p->square[i].unit_m;
-    lw_print(words, sizeof words,
-             "Corner B%d is square when %.2f m and %.2f m along its sides are %.2f m apart.",
-             p->square[i].corner, 3.0 * unit, 4.0 * unit, 5.0 * unit);
-    y_mm = say(v, y_mm, words);
+    lw_text_add(&words, "Square at");
+    for (; i < p->square_count && fabs(p->square[i].unit_m - unit) < 1e-9; i++)
+      lw_text_addf(&words, " B%d", p->square[i].corner);
+    lw_text_addf(&words, ": where %.2f m and %.2f m along the sides are %.2f m apart.", 3.0 * unit,
+                 4.0 * unit, 5.0 * unit);
+    if (words.failed)
+      v->s.paper->failed = true;
+    else
+      y_mm = say(v, y_mm, words.data);
+    lw_text_free(&words);
   }
   return y_mm + 1.0;
 }
 
 static void cell(lw_drawing *paper, double right_mm, double y_mm, double value_m) {
-  lw_drawing_words(paper, (lw_xy_mm){right_mm, y_mm}, LW_ANCHOR_END, LW_SMALL_MM, "%.3f",
-                   fabs(value_m) < 0.0005 ? 0.0 : value_m);
+  lw_drawing_words(paper, (lw_xy_mm){right_mm, y_mm}, LW_ANCHOR_END, LW_SMALL_MM, "%.3f", level(value_m));
 }
 
 /* As many columns of the table as the paper is wide. */
@@ -76,6 +113,7 @@ static double table(lw_plan_view *v, double y_mm) {
 
 double lw_plan_legend(lw_plan_view *view, double y_mm) {
   y_mm = lines(view, y_mm);
-  y_mm = checks(view, y_mm);
+  y_mm = distances(view, y_mm);
+  y_mm = squares(view, y_mm);
   return table(view, y_mm);
 }

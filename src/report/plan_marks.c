@@ -62,15 +62,13 @@ static bool in_window(const lw_sketch *s, lw_spot at) {
          at.y_m < s->top_m + 1e-6;
 }
 
-/* The distances that check the corners, from peg to peg. */
+/* The distances that check the corners, from peg to peg; once where two corners share one. */
 static void diagonals(lw_plan_view *v) {
   const lw_pegs *pegs = &v->order->pegs;
   for (int i = 0; i < pegs->check_count; i++) {
-    int from = (int)strtol(pegs->check[i].name + 1, NULL, 10), to = 0;
-    for (const char *c = pegs->check[i].name + 1; *c != '\0'; c++)
-      if (*c == 'B') to = (int)strtol(c + 1, NULL, 10);
-    if (from < 1 || to < 1 || from > pegs->peg_count || to > pegs->peg_count) continue;
-    lw_spot a = pegs->peg[from - 1].at, b = pegs->peg[to - 1].at;
+    int peg[2];
+    if (lw_plan_check_told(pegs, i) || !lw_plan_check_pegs(pegs, i, peg)) continue;
+    lw_spot a = pegs->peg[peg[0]].at, b = pegs->peg[peg[1]].at;
     lw_xy_mm line[] = {lw_sketch_at(&v->s, a.x_m, a.y_m), lw_sketch_at(&v->s, b.x_m, b.y_m)};
     lw_drawing_line(v->s.paper, LW_PEN_CHAIN, line, 2);
   }
@@ -122,7 +120,7 @@ static lw_xy_mm moved(lw_xy_mm from, lw_spot way, double by_mm) {
 
 /* Along a straight run in front of it, with a slash at each end; a curve has its radius beside its length. */
 static void length(lw_plan_view *v, int run) {
-  static const double LINE_MM = 6.0, BESIDE_MM = 1.4;
+  static const double LINE_MM = 6.0, BESIDE_MM = 1.4, ROOM_MM = 9.0;
   const lw_plan_run *r = &v->order->plan.run[run];
   lw_spot out, ends[2] = {r->begin, r->end};
   lw_spot middle = lw_plan_on_run(v->order, run, 0.5, &out);
@@ -133,10 +131,10 @@ static void length(lw_plan_view *v, int run) {
   lw_xy_mm at = moved(lw_sketch_at(&v->s, middle.x_m, middle.y_m), out, beyond);
   if (fabs(r->radius_m) > 0.0) {
     double inward = r->radius_m > 0.0 ? -1.0 : 1.0, in_mm = 0.5 * fabs(r->radius_m) * v->s.mm_per_m;
-    lw_xy_mm face = lw_sketch_at(&v->s, middle.x_m, middle.y_m);
+    lw_xy_mm spoke = moved(lw_sketch_at(&v->s, middle.x_m, middle.y_m), out, inward * fmin(in_mm, 20.0));
     lw_sketch_around(&v->s, at, "%s", words);
-    lw_sketch_around(&v->s, moved(face, out, inward * fmin(in_mm, 20.0)), "R %.0f",
-                     fabs(r->radius_m) * 1000.0);
+    if (in_mm < ROOM_MM) spoke = (lw_xy_mm){at.x_mm, at.y_mm + 3.0};
+    lw_sketch_around(&v->s, spoke, "R %.0f", fabs(r->radius_m) * 1000.0);
     return;
   }
   lw_xy_mm line[2];
@@ -153,7 +151,7 @@ static void length(lw_plan_view *v, int run) {
 }
 
 static void turn(lw_plan_view *v, int run) {
-  static const double IN_MM = 8.0;
+  static const double IN_MM = 8.0, DIAGONAL = 1.4142135623730951;
   const lw_plan *plan = &v->order->plan;
   const lw_plan_run *r = &plan->run[run];
   lw_spot before, after;
@@ -164,7 +162,7 @@ static void turn(lw_plan_view *v, int run) {
   double size = hypot(inward.x_m, inward.y_m);
   if (size < 1e-6) return;
   inward = (lw_spot){inward.x_m / size, inward.y_m / size};
-  double by = IN_MM + v->depth_m * v->s.mm_per_m;
+  double by = IN_MM + DIAGONAL * v->depth_m * v->s.mm_per_m;
   lw_sketch_around(&v->s, moved(lw_sketch_at(&v->s, corner.x_m, corner.y_m), inward, by), "%.0f deg",
                    r->turn_rad * LW_DEG_PER_RAD);
 }

@@ -31,6 +31,7 @@ LOWWALL=$(cd "$build/sanitize" && pwd)/lowwall sanitized \
     sh "$here/unit.sh" "$build/sanitize/lowwall-tests" "$results/unit-sanitized"
 sh tests/recorded/run.sh "$build/lowwall" "$results/recorded"
 sanitized sh tests/recorded/run.sh "$build/sanitize/lowwall" "$results/recorded-sanitized"
+sh "$here/drawings.sh" "$build/lowwall" "$results/drawings"
 sh "$here/headers.sh" "$results/headers"
 sh "$here/threads.sh" "$build/thread/threads" "$results/threads"
 sh "$here/installed.sh" "$build" "$results/installed"
