@@ -17,6 +17,11 @@ void lw_elevation_letter(int cut, char name[4]) {
     lw_print(name, 4, "%c%c", 'a' + cut / LETTERS - 1, 'a' + cut % LETTERS);
 }
 
+/* Cut pieces of the face; halves are shown as such, and caps are not drawn one by one. */
+static bool is_lettered(const lw_cut *cut) {
+  return cut->kind == LW_CUT_CLOSER || cut->kind == LW_CUT_MITRED;
+}
+
 static bool of_kind(const lw_cut *cut, const lw_piece *piece) {
   if (piece->kind == LW_PIECE_CUT)
     return cut->kind == LW_CUT_CLOSER && fabs(cut->long_m - piece->length_m) < 0.0011;
@@ -27,10 +32,11 @@ static bool of_kind(const lw_cut *cut, const lw_piece *piece) {
 bool lw_elevation_cut_name(const lw_elevation *e, const lw_piece *piece, int course, char name[4]) {
   bool base = course < e->order->plan.base_courses;
   if (piece->kind != LW_PIECE_CUT && piece->kind != LW_PIECE_MITRED) return false;
-  for (int i = 0; i < e->order->cut_count; i++) {
-    if (e->order->cut[i].base_unit != base || !of_kind(&e->order->cut[i], piece)) continue;
-    lw_elevation_letter(i, name);
-    return true;
+  for (int i = 0, letter = 0; i < e->order->cut_count; i++) {
+    const lw_cut *cut = &e->order->cut[i];
+    if (!is_lettered(cut)) continue;
+    lw_elevation_letter(letter++, name);
+    if (cut->base_unit == base && of_kind(cut, piece)) return true;
   }
   return false;
 }
@@ -126,16 +132,15 @@ static void cut_words(const lw_cut *c, char *words, size_t size) {
 static double cuts(lw_elevation *e, double y_mm) {
   static const double NAME_MM = 4.0, APART_MM = 4.0;
   double x = LW_MARGIN_MM, right = e->s.width_mm - LW_MARGIN_MM;
-  bool any = false;
+  int letter = 0;
   for (int i = 0; i < e->order->cut_count; i++) {
     const lw_cut *c = &e->order->cut[i];
     char name[4], words[160];
-    if (c->kind != LW_CUT_CLOSER && c->kind != LW_CUT_MITRED) continue;
-    if (!any)
+    if (!is_lettered(c)) continue;
+    if (letter == 0)
       y_mm = lw_sketch_wrap(e->s.paper, (lw_xy_mm){x, y_mm}, right - x, LW_SMALL_MM, false,
                             "Cut pieces, each with its length and how many:");
-    any = true;
-    lw_elevation_letter(i, name);
+    lw_elevation_letter(letter++, name);
     cut_words(c, words, sizeof words);
     double wide = NAME_MM + lw_drawing_text_width(words, LW_SMALL_MM) + APART_MM;
     if (x > LW_MARGIN_MM && x + wide > right) {
@@ -148,7 +153,7 @@ static double cuts(lw_elevation *e, double y_mm) {
                      words);
     x += wide;
   }
-  return any ? y_mm + LW_LINE_MM + 0.9 : y_mm;
+  return letter > 0 ? y_mm + LW_LINE_MM + 0.9 : y_mm;
 }
 
 /* Every course whose joints stand too near those below, and the least of them. */

@@ -33,10 +33,10 @@ static double lines(lw_plan_view *v, double y_mm) {
     y_mm = say(v, y_mm, words);
   }
   if (!p->pipe_known) return y_mm + 1.0;
-  lw_print(
-      words, sizeof words,
-      "Drain pipe behind the wall: inside bottom %.3f m at its high end, %.3f m at the outlet, %.2f m long.",
-      level(p->pipe_high_m), level(p->pipe_outlet_m), p->pipe_length_m);
+  lw_print(words, sizeof words,
+           "Drain pipe behind the wall: inside bottom %.3f m at its highest, %.3f m at its lowest outlet; "
+           "the longest way to daylight is %.2f m.",
+           level(p->pipe_high_m), level(p->pipe_outlet_m), p->pipe_length_m);
   return say(v, y_mm, words) + 1.0;
 }
 
