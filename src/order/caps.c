@@ -120,7 +120,7 @@ static void warn_of_joints(const lw_capping *k) {
     lw_order_note_add(
         order, "cap-joint-near",
         "Run %d: a joint of the caps stands %.0f mm from one of the blocks below, %.2f m from the "
-        "run's beginning; %.0f mm is wanted, and no way of laying them has it.",
+        "run's beginning; %.0f mm is wanted, and none of the ways tried has it.",
         i + 1, r->cap_joint_m * 1000.0, r->cap_joint_at_m, k->joint_least_m * 1000.0);
   }
 }

@@ -1,4 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <string.h>
+
+#include "base/print.h"
 #include "parts.h"
 
 /* The pieces of all rows, course by course, and the list of cuts. */
@@ -105,12 +108,29 @@ static double covers(const lw_laying *laying, const lw_laid *row) {
   return covered;
 }
 
+/* A row too short for whole end pieces has cut ones in their place, at its corners as well. */
+static void note_short(lw_laying *laying, const lw_laid *row) {
+  bool ends = row->first_m > 0.0 || row->last_m > 0.0 || row->before + row->after > 0;
+  if (ends || row->start == LW_ROW_STEP || row->end == LW_ROW_STEP) return;
+  int run = lw_plan_at(laying->plan, laying->stretch[row->stretch].first_run) + 1;
+  char slug[32];
+  lw_print(slug, sizeof slug, "short-run-%d", run);
+  for (int i = 0; i < laying->order->note_count; i++)
+    if (strcmp(laying->order->note[i].slug, slug) == 0) return;
+  lw_order_note_add(
+      laying->order, slug,
+      "Run %d is so short that a course of it has cut pieces only, at its corners as well: make "
+      "it longer or shorter, or lay it out by hand.",
+      run);
+}
+
 static void count_row(lw_laying *laying, const lw_laid *row) {
   lw_course_count *c = &laying->order->course[row->course];
   count_end(laying, row, false);
   c->whole += row->before + row->after;
   for (int i = 0; i < row->closer_count; i++) count_square(laying, row->course, row->closer_m[i]);
   count_end(laying, row, true);
+  note_short(laying, row);
   c->covered_m += covers(laying, row);
   if (!row->below_known || (c->overlap_known && c->overlap_m <= row->overlap_m)) return;
   const lw_stretch *s = &laying->stretch[row->stretch];

@@ -72,6 +72,8 @@ static places places_of(const filling *f, int whole) {
   want_at_steps(f, whole, &p);
   want(&p, whole, whole / 4);
   want(&p, whole, whole - whole / 4);
+  want(&p, whole, 0);
+  want(&p, whole, whole);
   return p;
 }
 

@@ -5,7 +5,7 @@
 
 static const double FULL_TURN = 6.283185307179586;
 static const double RUNS_ON = 0.002; /* [rad] a tenth of a degree is no corner */
-static const double MEETS = 0.010;  /* [m] a plan that comes so near to its beginning is closed */
+static const double MEETS = 0.010;   /* [m] a plan that comes so near to its beginning is closed */
 
 int lw_plan_at(const lw_plan *plan, int run) {
   int count = plan->run_count;

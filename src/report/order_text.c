@@ -170,7 +170,7 @@ static void carrying(const lw_page *page, const lw_order *order) {
   if (order->cap_mass_kg > 0.0) lw_page_sayf(page, "  ", "A cap weighs %.0f kg.", order->cap_mass_kg);
   lw_page_sayf(
       page, "  ",
-      "Blocks come on %d pallets. Pallets, skip and heaps stand at least %.2f m behind the wall, and "
+      "Pallets of blocks: %d. Pallets, skip and heaps stand at least %.2f m behind the wall, and "
       "never in front of an open dig.",
       order->pallets, order->pallet_distance_m);
 }
