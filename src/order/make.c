@@ -40,6 +40,19 @@ const char *lw_row_end_slug(lw_row_end end) {
   return slugs[end];
 }
 
+/* A plan that just misses its beginning was meant to close, more often than not. */
+static void note_nearly_closed(lw_order *order) {
+  const lw_plan *plan = &order->plan;
+  lw_spot begin = lw_plan_corner(plan, 0, 0.0), end = lw_plan_corner(plan, plan->run_count, 0.0);
+  double apart = hypot(end.x_m - begin.x_m, end.y_m - begin.y_m);
+  if (plan->closed || plan->run_count < 3 || apart > plan->unit_m) return;
+  lw_order_note_add(
+      order, "nearly-closed",
+      "The runs end %.0f mm from where they began, and are taken as a wall with two ends: measure "
+      "again if it is to close.",
+      apart * 1000.0);
+}
+
 static lw_laying begin(const lw_result *result, lw_order *order) {
   const lw_case *c = &result->given;
   return (lw_laying){.plan = &order->plan,
@@ -56,6 +69,7 @@ lw_status lw_order_make(const lw_result *result, lw_order *order, lw_faults *fau
   memset(order, 0, sizeof *order);
   lw_status status = lw_plan_build(&result->given, &order->plan, faults);
   if (status != LW_OK) return status;
+  note_nearly_closed(order);
   lw_laying laying = begin(result, order);
   lw_stretches_build(&laying);
   lw_phases_choose(&laying);

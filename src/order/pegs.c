@@ -123,6 +123,13 @@ static void levels(const lw_laying *laying, const lw_result *result, double top_
   if (cap > 0.0) put_level(pegs, top_m - cap, "under the cap%.0d", 0);
   put_level(pegs, c->wall_embedment.si, "ground in front, lowest%.0d", 0);
   for (int i = 0; i < plan->courses; i++) put_level(pegs, i * plan->course_m, "under course %d", i + 1);
+  for (int i = 0; i < plan->step_count; i++) {
+    double at = plan->step[i].at_m;
+    put_level(pegs, lw_plan_raised(plan, at, false) * plan->course_m, "under the blocks before step S%d",
+              i + 1);
+    put_level(pegs, lw_plan_raised(plan, at, true) * plan->course_m, "under the blocks after step S%d",
+              i + 1);
+  }
   if (!pad) return;
   put_level(pegs, -bedding, "top of the pad, lowest%.0d", 0);
   put_level(pegs, -bedding - c->pad_thickness.si, "bottom of the dig, lowest%.0d", 0);

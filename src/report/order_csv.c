@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/report.h>
+#include "order_report.h"
 
 /* The order lines and the cuts, or the pegs, as CSV; the headline stands in the first row of each wall. */
 
@@ -40,6 +40,15 @@ static void cut(const lw_cut *c, lw_text *out) {
   lw_text_addf(out, ", waste %.0f/%.0f mm\"\n", c->waste_long_m * 1000.0, c->waste_short_m * 1000.0);
 }
 
+static void notes(const lw_result *result, const lw_order *order, lw_order_page page, lw_text *out) {
+  for (int i = 0; i < order->note_count; i++) {
+    start_row(result, out);
+    lw_text_add(out, page == LW_PAGE_ORDER ? "note,,,,,,,," : "note,,,,,,,");
+    quoted(out, order->note[i].text);
+    lw_text_add(out, "\n");
+  }
+}
+
 static void lines(const lw_result *result, const lw_order *order, lw_text *out) {
   start_row(result, out);
   lw_text_add(out, "headline,");
@@ -53,6 +62,7 @@ static void lines(const lw_result *result, const lw_order *order, lw_text *out) 
     start_row(result, out);
     cut(&order->cut[i], out);
   }
+  notes(result, order, LW_PAGE_ORDER, out);
 }
 
 static void check_rows(const lw_result *result, const lw_pegs *p, lw_text *out) {
@@ -72,12 +82,12 @@ static void check_rows(const lw_result *result, const lw_pegs *p, lw_text *out) 
 static void level_rows(const lw_result *result, const lw_pegs *p, lw_text *out) {
   for (int i = 0; i < p->level_count; i++) {
     start_row(result, out);
-    lw_text_addf(out, "level,,,%.3f,,,,\"%s\"\n", p->level[i].level_m, p->level[i].name);
+    lw_text_addf(out, "level,,,%.3f,,,,\"%s\"\n", lw_order_level(p->level[i].level_m), p->level[i].name);
   }
   for (int i = 0; i < p->invert_count; i++) {
     start_row(result, out);
-    lw_text_addf(out, "pipe,,,%.3f,%.3f,,,\"%s\"\n", p->invert[i].level_m, p->invert[i].along_m,
-                 p->invert[i].name);
+    lw_text_addf(out, "pipe,,,%.3f,%.3f,,,\"%s\"\n", lw_order_level(p->invert[i].level_m),
+                 p->invert[i].along_m, p->invert[i].name);
   }
   for (int i = 0; i < p->station_count; i++) {
     const lw_station *s = &p->station[i];
@@ -87,18 +97,20 @@ static void level_rows(const lw_result *result, const lw_pegs *p, lw_text *out) 
   }
 }
 
-static void pegs(const lw_result *result, const lw_pegs *p, lw_text *out) {
+static void pegs(const lw_result *result, const lw_order *order, lw_text *out) {
+  const lw_pegs *p = &order->pegs;
   start_row(result, out);
   lw_text_add(out, "headline,,,,,,,");
   quoted(out, result->verdict.headline);
   lw_text_add(out, "\n");
   for (int i = 0; i < p->peg_count; i++) {
     start_row(result, out);
-    lw_text_addf(out, "%s,%.3f,%.3f,%.3f,,,,\n", p->peg[i].name, p->peg[i].at.x_m, p->peg[i].at.y_m,
-                 p->peg[i].level_m);
+    lw_text_addf(out, "%s,%.3f,%.3f,%.3f,,,,\n", p->peg[i].name, lw_order_level(p->peg[i].at.x_m),
+                 lw_order_level(p->peg[i].at.y_m), p->peg[i].level_m);
   }
   check_rows(result, p, out);
   level_rows(result, p, out);
+  notes(result, order, LW_PAGE_PEGS, out);
 }
 
 void lw_report_order_csv_header(lw_order_page page, lw_text *out) {
@@ -112,6 +124,6 @@ lw_status lw_report_order_csv(const lw_result *result, const lw_order *order, lw
   if (page == LW_PAGE_ORDER)
     lines(result, order, out);
   else
-    pegs(result, &order->pegs, out);
+    pegs(result, order, out);
   return out->failed ? LW_NO_MEMORY : LW_OK;
 }

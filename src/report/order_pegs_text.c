@@ -3,11 +3,15 @@
 
 /* The pegs, the levels, the order of work and what to read after hand-over, as a page. */
 
+double lw_order_level(double level_m) {
+  return level_m > -0.0005 && level_m < 0.0005 ? 0.0 : level_m;
+}
+
 static void pegs(const lw_page *page, const lw_pegs *p) {
   lw_page_heading(page, "Pegs: X along run 1, Y towards the soil, level above the lowest course's underside");
   for (int i = 0; i < p->peg_count; i++)
-    lw_page_linef(page, LW_TONE_PLAIN, "  %-4s %9.3f %9.3f %8.3f m", p->peg[i].name, p->peg[i].at.x_m,
-                  p->peg[i].at.y_m, p->peg[i].level_m);
+    lw_page_linef(page, LW_TONE_PLAIN, "  %-4s %9.3f %9.3f %8.3f m", p->peg[i].name,
+                  lw_order_level(p->peg[i].at.x_m), lw_order_level(p->peg[i].at.y_m), p->peg[i].level_m);
   lw_page_say(page, "  ", "B: base line. T: top line. C: centre of a curve. S: step of the base.");
   if (p->base_offset_m > 0.0)
     lw_page_sayf(page, "  ", "The base line (B) stands %.0f mm in front of the top line (T).",
@@ -36,8 +40,8 @@ static void pipe(const lw_page *page, const lw_pegs *p) {
   if (!p->pipe_known) return;
   lw_page_heading(page, "Drain pipe, its inside bottom");
   for (int i = 0; i < p->invert_count; i++)
-    lw_page_linef(page, LW_TONE_PLAIN, "  %8.3f m  %s, %.2f m along the wall", p->invert[i].level_m,
-                  p->invert[i].name, p->invert[i].along_m);
+    lw_page_linef(page, LW_TONE_PLAIN, "  %8.3f m  %s, %.2f m along the wall",
+                  lw_order_level(p->invert[i].level_m), p->invert[i].name, p->invert[i].along_m);
   lw_page_sayf(
       page, "  ",
       "The longest way to daylight is %.2f m, falling at least 1 in %.0f. The lowest outlet is %.0f mm "
@@ -74,7 +78,8 @@ void lw_order_pegs_text(const lw_page *page, const lw_order *order) {
   checks(page, p);
   lw_page_heading(page, "Levels");
   for (int i = 0; i < p->level_count; i++)
-    lw_page_linef(page, LW_TONE_PLAIN, "  %8.3f m  %s", p->level[i].level_m, p->level[i].name);
+    lw_page_linef(page, LW_TONE_PLAIN, "  %8.3f m  %s", lw_order_level(p->level[i].level_m),
+                  p->level[i].name);
   pipe(page, p);
   work(page, order);
   hand_over(page, p);

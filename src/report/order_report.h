@@ -12,6 +12,9 @@ void lw_order_notes_text(const lw_page *page, const lw_order *order);
 void lw_order_pegs_text(const lw_page *page, const lw_order *order);
 void lw_order_pegs_json(json_t *root, const lw_order *order);
 
+/* A level for print: what rounds to nought has no sign. */
+double lw_order_level(double level_m);
+
 /* Where an assumed item of the plan or the order comes from; "" when from no table. */
 const char *lw_order_assumed_source(const lw_result *result, const lw_echo *echo);
 

@@ -168,11 +168,10 @@ static void carrying(const lw_page *page, const lw_order *order) {
   if (order->base_unit_mass_kg > 0.0)
     lw_page_sayf(page, "  ", "A deeper block of the base courses weighs %.0f kg.", order->base_unit_mass_kg);
   if (order->cap_mass_kg > 0.0) lw_page_sayf(page, "  ", "A cap weighs %.0f kg.", order->cap_mass_kg);
-  lw_page_sayf(
-      page, "  ",
-      "Pallets of blocks: %d. Pallets, skip and heaps stand at least %.2f m behind the wall, and "
-      "never in front of an open dig.",
-      order->pallets, order->pallet_distance_m);
+  lw_page_sayf(page, "  ",
+               "Pallets of blocks: %d. Pallets, skip and heaps stand at least %.2f m behind the wall, and "
+               "never in front of an open dig.",
+               order->pallets, order->pallet_distance_m);
 }
 
 void lw_order_notes_text(const lw_page *page, const lw_order *order) {
@@ -189,15 +188,47 @@ const char *lw_order_assumed_source(const lw_result *result, const lw_echo *echo
   return row != NULL ? row->from.source : "";
 }
 
+/* Items that matter only where there is such a line. */
+static const struct {
+  const char *item, *line;
+} only_with[] = {{"cap ", "caps"},
+                 {"adhesive", "adhesive"},
+                 {"bedding", "bedding-sand"},
+                 {"cement", "cement"},
+                 {"pad beyond", "pad-stone"},
+                 {"stone compaction", "pad-stone"},
+                 {"stone allowance", "drainage-stone"},
+                 {"soil plug", "drainage-stone"},
+                 {"geotextile", "geotextile"},
+                 {"drain ", "drain-pipe"},
+                 {"pipe allowance", "drain-pipe"},
+                 {"lining allowance", "lining"},
+                 {"settlement", "soil"}};
+
+static bool has_line(const lw_order *order, const char *slug) {
+  for (int i = 0; i < order->line_count; i++)
+    if (strcmp(order->line[i].slug, slug) == 0) return true;
+  return false;
+}
+
+static bool matters(const lw_order *order, const char *name) {
+  for (size_t i = 0; i < sizeof only_with / sizeof only_with[0]; i++) {
+    const char *item = only_with[i].item;
+    if (strncmp(name, item, strlen(item)) == 0) return has_line(order, only_with[i].line);
+  }
+  return true;
+}
+
 typedef struct assuming {
   const lw_page *page;
+  const lw_order *order;
   const lw_result *result;
 } assuming;
 
 static void add_assumed(void *context, const lw_echo *echo) {
   const assuming *a = context;
   bool ours = strcmp(echo->item->part, "plan") == 0 || strcmp(echo->item->part, "order") == 0;
-  if (!ours || echo->origin != LW_ASSUMED) return;
+  if (!ours || echo->origin != LW_ASSUMED || !matters(a->order, echo->name)) return;
   const char *source = lw_order_assumed_source(a->result, echo);
   if (source[0] != '\0')
     lw_page_sayf(a->page, "  ", "%s = %s (%s)", echo->name, echo->words, source);
@@ -208,7 +239,7 @@ static void add_assumed(void *context, const lw_echo *echo) {
 lw_status lw_report_order_text(const lw_result *result, const lw_order *order, lw_order_page which,
                                const lw_text_style *style, lw_text *out) {
   lw_page page = {.out = out, .style = *style};
-  assuming a = {&page, result};
+  assuming a = {&page, order, result};
   if (which == LW_PAGE_ORDER) {
     head(&page, result,
          "Quantities for the wall as the sheet gives it. They do not say that it may be built.");

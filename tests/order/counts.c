@@ -58,12 +58,16 @@ Test(order, an_inside_corner_by_hand) {
 }
 
 /* U of 1.6, 2.4 and 1.6 m: outer faces. The middle run has 2.4 m in one course and 2.0 m in the other when
- * it runs through at both ends or at none: 6 or 5. The sides then have 1.4 m, 3 and a half, or 1.6 m, 4. */
+ * it runs through at both ends or at none: 6 or 5. The sides then have 1.4 m, 3 and a half, or 1.6 m, 4.
+ * So one course has 6 + 3 + 3 = 12 whole ones and 2 halves, the other 5 + 4 + 4 = 13. */
 Test(order, a_u_by_hand) {
   const lw_order *order = order_of("run 1 length=1.6 m;run 2 length=2.4 m;run 3 length=1.6 m;"
                                    "turn 1 angle=90 deg;turn 2 angle=90 deg");
   order_pieces all = order_all(order);
   cr_expect(eq(int, all.closer, 0));
+  bool through = order->course[0].half > 0;
+  for (int course = 1; course <= 3; course++)
+    expect_course(order, course, (course & 1) == through ? (counted){12, 2, 0} : (counted){13, 0, 0}, "U");
   double pieces = order->course[0].whole + order->course[0].half / 2.0;
   /* 5.6 m of face, less a head of 0.2 m at each of two corners: 5.2 m, 13 units. */
   cr_expect(epsilon_eq(dbl, pieces, 13.0, 1e-9));
@@ -105,18 +109,75 @@ Test(order, falling_ground_steps_the_base_by_itself) {
 }
 
 /* A quarter circle of 4 m radius, 6.283 m of face. Blocks tapered from 400 to 380 mm at 200 mm depth fit a
- * radius of 4 m: 15.7 units, so 15 of them and a cut of 0.708 units in the first course. */
+ * radius of 4 m: their rears stand on 3.8 m, and 380 x 4/3.8 = 400. So 15.708 units in each course: with a
+ * whole one at both ends 16 pieces, one or two of them cut; with halves at both ends 2 halves and 15 pieces,
+ * one or two of them cut. */
 Test(order, a_curve_by_hand) {
   const lw_order *order = order_of("run 1 length=6.283185307 m;run 1 radius=4 m;block tail length=380 mm");
-  const lw_course_count *c = &order->course[0];
-  double cut = 6.283185307 - 15 * 0.4;
   double cuts = 0.0;
-  for (int i = 0; i < order->cut_count; i++) cuts += order->cut[i].long_m * order->cut[i].count;
-  cr_expect(le(int, c->closer, 2));
-  cr_expect(le(int, c->whole, 15));
-  cr_expect(lt(dbl, 0.0, cuts));
-  cr_expect(lt(dbl, fabs(c->face_m - 6.283185307), 1e-9));
-  cr_expect(lt(dbl, 0.0, cut));
+  for (int i = 0; i < order->cut_count; i++)
+    if (order->cut[i].kind == LW_CUT_CLOSER) cuts += order->cut[i].long_m * order->cut[i].count;
+  double modules = cuts / 0.4;
+  for (int course = 1; course <= 3; course++) {
+    const lw_course_count *c = &order->course[course - 1];
+    cr_expect(eq(int, c->half, course == 2 ? 2 : 0));
+    cr_expect(eq(int, c->whole + c->closer, course == 2 ? 15 : 16));
+    cr_expect(lt(dbl, fabs(c->face_m - 6.283185307), 1e-9));
+    modules += c->whole + c->half / 2.0;
+  }
+  cr_expect(epsilon_eq(dbl, modules, 3 * 15.70796, 0.008));
+}
+
+/* Rectangular blocks of 300 x 200 mm on a radius of 6.2 m: each joint opens by 10 mm at the face, 310 mm a
+ * unit. 3.1 m: ten; a half, nine and a half; ten. One metre less of radius asks for more than the gap. */
+Test(order, a_curve_of_open_joints_by_hand) {
+  const lw_order *order =
+      order_of("block length=300 mm;run 1 length=3.1 m;run 1 radius=6.2 m;curve gap=10 mm");
+  expect_course(order, 1, (counted){10, 0, 0}, "open joints");
+  expect_course(order, 2, (counted){9, 2, 0}, "open joints");
+  expect_course(order, 3, (counted){10, 0, 0}, "open joints");
+  cr_expect(order->run[0].radius_kept);
+  cr_expect(epsilon_eq(dbl, order->run[0].curve_gap_m, 0.01, 1e-9));
+  cr_expect(order_note(order, "curve-too-sharp") == NULL);
+  order = order_of("block length=300 mm;run 1 length=3.1 m;run 1 radius=5.2 m;curve gap=10 mm");
+  cr_expect(order_note(order, "curve-too-sharp") != NULL);
+}
+
+/* Centre in front: the faces touch, the rears open by 300 x 200/4000 = 15 mm: 3 m is ten blocks. */
+Test(order, a_curve_round_a_centre_in_front_by_hand) {
+  const lw_order *order = order_of("block length=300 mm;run 1 length=3 m;run 1 radius=-4 m;curve gap=15 mm");
+  expect_course(order, 1, (counted){10, 0, 0}, "concave");
+  expect_course(order, 2, (counted){9, 2, 0}, "concave");
+  cr_expect(order->run[0].radius_kept);
+  cr_expect(epsilon_eq(dbl, order->run[0].curve_gap_m, 0.015, 1e-9));
+}
+
+/* Straight into a bend of tapered blocks, 2 m and 2 m: they run on, 10 blocks in all, without a break. */
+Test(order, a_bend_runs_on_from_the_straight) {
+  const lw_order *order =
+      order_of("run 1 length=2 m;turn 1 angle=0 deg;run 2 length=2 m;run 2 radius=4 m;block "
+               "tail length=380 mm");
+  expect_course(order, 1, (counted){10, 0, 0}, "bend");
+  expect_course(order, 2, (counted){9, 2, 0}, "bend");
+}
+
+/* A step inside the second run of an L: 2.4 and 3.2 m, up by a course 1.2 m after the corner.
+ * Course 1 lies on
+ * 3.6 m and runs through at the corner in one of the two: 6 + (1.2 - 0.2)/0.4 = 8.5, or 5.5 + 3. */
+Test(order, a_step_behind_a_corner_by_hand) {
+  const lw_order *order =
+      order_of("run 1 length=2.4 m;turn 1 angle=90 deg;run 2 length=3.2 m;step 1 distance=3.6 "
+               "m;step 1 courses=1");
+  const lw_course_count *c = &order->course[0];
+  cr_expect(epsilon_eq(dbl, c->covered_m, 3.6, 1e-9));
+  cr_expect(epsilon_eq(dbl, c->whole + c->half / 2.0, 8.5, 1e-9));
+  cr_expect(eq(int, c->closer, 0));
+  for (int i = 1; i < 3; i++) {
+    c = &order->course[i];
+    cr_expect(epsilon_eq(dbl, c->covered_m, 5.6, 1e-9));
+    cr_expect(epsilon_eq(dbl, c->whole + c->half / 2.0, (5.6 - 0.2) / 0.4, 1e-9));
+    cr_expect(eq(int, c->closer, 0));
+  }
 }
 
 /* Handed: a rectangle of n courses has 4 n corner units; each corner one hand, then the other. */

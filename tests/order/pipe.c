@@ -1,0 +1,110 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "support.h"
+
+#include <criterion/criterion.h>
+#include <criterion/new/assert.h>
+
+#include <math.h>
+#include <stdio.h>
+#include <string.h>
+
+#define DRAIN ";stone width=300 mm;pad thickness=100 mm;bedding thickness=25 mm;drain outlet length=2 m"
+
+static void expect_levels(const char *items, const double *level_m, int count) {
+  const lw_pegs *p = &order_of(items)->pegs;
+  cr_expect(eq(int, p->invert_count, count), "%s", items);
+  for (int i = 0; i < count && i < p->invert_count; i++)
+    cr_expect(epsilon_eq(dbl, p->invert[i].level_m, level_m[i], 1e-9), "%s: %s %.4f, by hand %.4f", items,
+              p->invert[i].name, p->invert[i].level_m, level_m[i]);
+}
+
+/* 8 m, one outlet at the end: from the top of the pad, 25 mm under the blocks, 1 in 100 down: 80 mm along the
+ * wall and 20 mm in the 2 m beyond it. */
+Test(order, pipe_of_a_level_base_by_hand) {
+  expect_levels("run 1 length=8 m;drain outlets=1" DRAIN, (double[]){-0.025, -0.105, -0.125}, 3);
+  const lw_pegs *p = &order_of("run 1 length=8 m;drain outlets=1" DRAIN)->pegs;
+  cr_expect(epsilon_eq(dbl, p->pipe_length_m, 10.0, 1e-9));
+  cr_expect(epsilon_eq(dbl, p->pipe_below_front_m, 0.1 + 0.125, 1e-9));
+  /* Two outlets: from the middle to both ends, 4 m and 2 m each. */
+  expect_levels("run 1 length=8 m;drain outlets=2" DRAIN,
+                (double[]){-0.025, -0.065, -0.085, -0.025, -0.065, -0.085}, 6);
+}
+
+/* 6 m with the base one course of 200 mm up from 2.4 m on: it begins on the upper pad at the end, has fallen
+ * 36 mm at the step, goes down to the lower pad's top, and falls 24 mm more to the beginning. */
+Test(order, pipe_of_a_stepped_base_by_hand) {
+  expect_levels("run 1 length=6 m;step 1 distance=2.4 m;step 1 courses=1;drain outlets=1" DRAIN,
+                (double[]){0.175, 0.139, -0.025, -0.049, -0.069}, 5);
+}
+
+/* A closed bed of 2.4 by 1.6 m with outlets at B1 and half way around: from the places between, 2 m each way;
+ * the corners on the way are told. */
+Test(order, pipe_around_a_bed_by_hand) {
+  const lw_pegs *p =
+      &order_of("run 1 length=2.4 m;run 2 length=1.6 m;run 3 length=2.4 m;run 4 length=1.6 m;turn 1 angle=90 "
+                "deg;turn 2 angle=90 deg;turn 3 angle=90 deg;drain outlets=2" DRAIN)
+           ->pegs;
+  int outlets = 0;
+  for (int i = 0; i < p->invert_count; i++) {
+    if (strcmp(p->invert[i].name, "outlet") != 0) continue;
+    outlets++;
+    cr_expect(epsilon_eq(dbl, p->invert[i].level_m, -0.025 - 0.02 - 0.02, 1e-9));
+  }
+  cr_expect(eq(int, outlets, 4));
+  cr_expect(epsilon_eq(dbl, p->pipe_length_m, 4.0, 1e-9));
+}
+
+/* Nowhere uphill, nowhere less than the fall, nowhere above the pad. */
+Test(order, water_finds_its_way_whatever_the_steps) {
+  for (int i = 0; i < 200; i++) {
+    char items[320];
+    int up = order_random(0, 1) < 0.5 ? 1 : -1, back = order_random(0, 1) < 0.5 ? up : -up;
+    snprintf(items, sizeof items,
+             "run 1 length=%.0f mm;turn 1 angle=90 deg;run 2 length=3 m;course count=5;step 1 distance=%.0f "
+             "mm;step 1 courses=%d;step 2 distance=%.0f mm;step 2 courses=%d;drain outlets=%d" DRAIN,
+             round(order_random(2000, 5000)), round(order_random(700, 1800)), up,
+             round(order_random(2500, 4500)), back, 1 + i % 2);
+    const lw_order *order = order_of(items);
+    const lw_pegs *p = &order->pegs;
+    cr_assert(lt(int, 1, p->invert_count));
+    for (int k = 1; k < p->invert_count; k++) {
+      const lw_invert *a = &p->invert[k - 1], *b = &p->invert[k];
+      if (strcmp(b->name, "high point") == 0) continue;
+      double along = fabs(a->along_m - b->along_m);
+      cr_expect(le(dbl, b->level_m, a->level_m - 0.01 * along + 1e-9), "%s", items);
+      int raised = lw_plan_raised(&order->plan, b->along_m, true);
+      int other = lw_plan_raised(&order->plan, b->along_m, false);
+      int most = raised > other ? raised : other;
+      cr_expect(le(dbl, b->level_m, most * 0.2 - 0.025 + 1e-9), "%s", items);
+    }
+  }
+}
+
+/* 1 % of the height that stands at each third of the wall is an alarm; a raised base leaves less of it, and
+ * less setback. */
+Test(order, batter_is_read_at_three_stations) {
+  const lw_pegs *p =
+      &order_of("run 1 length=6 m;step 1 distance=2.4 m;step 1 courses=1;setback=10 mm;course count=4")->pegs;
+  cr_assert(eq(int, p->station_count, 3));
+  cr_expect(epsilon_eq(dbl, p->station[0].along_m, 1.0, 1e-9));
+  cr_expect(epsilon_eq(dbl, p->station[0].reading_m, 0.03, 1e-9));
+  cr_expect(epsilon_eq(dbl, p->station[0].lean_alarm_m, 0.008, 1e-9));
+  cr_expect(epsilon_eq(dbl, p->station[2].reading_m, 0.02, 1e-9));
+  cr_expect(epsilon_eq(dbl, p->station[2].lean_alarm_m, 0.006, 1e-9));
+}
+
+/* Each diagonal of a rectangle once; its tolerance as an angle is d e / (a b): of 4.0 x 1.2 m 5 mm are 0.25
+ * degrees, so that 20 mm in each, 40 mm between the two, are 1 degree. Common practice, recomputed. */
+Test(order, a_diagonal_is_told_once) {
+  const lw_pegs *p =
+      &order_of("run 1 length=4 m;run 2 length=1.2 m;run 3 length=4 m;run 4 length=1.2 m;turn 1 "
+                "angle=90 deg;turn 2 angle=90 deg;turn 3 angle=90 deg")
+           ->pegs;
+  cr_assert(eq(int, p->check_count, 2));
+  cr_expect(epsilon_eq(dbl, p->check[0].angle_deg, 0.005 * sqrt(17.44) / 4.8 * 180.0 / 3.14159265, 1e-6));
+  cr_expect_str_neq(p->check[0].name, p->check[1].name);
+  p = &order_of("run 1 length=4 m;run 1 radius=5 m;curve gap=20 mm")->pegs;
+  cr_assert(eq(int, p->check_count, 2));
+  cr_expect(epsilon_eq(dbl, p->check[0].distance_m, 10.0 * sin(0.4), 1e-9));
+  cr_expect(epsilon_eq(dbl, p->check[1].distance_m, 5.0, 1e-9));
+}

@@ -1,0 +1,81 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "support.h"
+
+#include <criterion/criterion.h>
+#include <criterion/new/assert.h>
+
+#include <math.h>
+#include <stdio.h>
+
+static const lw_blank *find_blank(const lw_order *order, int pieces) {
+  for (int i = 0; i < order->blank_count; i++)
+    if (order->blank[i].pieces == pieces) return &order->blank[i];
+  return NULL;
+}
+
+/* One course of an L, runs of 2.54 and 2.74 m: the first runs through, 6 blocks and 140 mm; the second has
+ * 2.74 - 0.2 = 2.54 m, the same. Two pieces of 140 mm from two blocks, or from one: 400 - 280 - 2 x 4 = 112
+ * mm are left of it. */
+Test(order, two_short_pieces_come_from_one_block) {
+  static const char plan[] = "course count=1;run 1 length=2.54 m;turn 1 angle=90 deg;run 2 length=2.74 m";
+  char items[160];
+  const lw_order *order = order_of(plan);
+  cr_expect(eq(int, order->course[0].closer, 2));
+  cr_expect(eq(int, order->sawn[LW_STOCK_BLOCK], 2));
+  cr_expect(eq(int, order->sawn_again[LW_STOCK_BLOCK], 1));
+  cr_expect(epsilon_eq(dbl, order_line(order, "blocks")->net, 14.0, 1e-9));
+  snprintf(items, sizeof items, "%s;offcuts used=yes", plan);
+  order = order_of(items);
+  cr_expect(epsilon_eq(dbl, order_line(order, "blocks")->net, 13.0, 1e-9));
+  const lw_blank *blank = find_blank(order, 2);
+  cr_assert(blank != NULL);
+  cr_expect(epsilon_eq(dbl, blank->rest_m, 0.112, 1e-9));
+}
+
+/* 2.4 m in three courses: two halves in the second. They are one block, cut in the middle; where halves are
+ * sold they are ordered with two to spare. */
+Test(order, halves_are_cut_or_bought) {
+  const lw_order *order = order_of("run 1 length=2.4 m");
+  cr_expect(eq(int, order->sawn[LW_STOCK_BLOCK], 1));
+  cr_expect(epsilon_eq(dbl, order_line(order, "blocks")->net, 6 + 5 + 1 + 6, 1e-9));
+  cr_expect(order_line(order, "half-blocks") == NULL);
+  order = order_of("run 1 length=2.4 m;half unit=sold");
+  cr_expect(epsilon_eq(dbl, order_line(order, "blocks")->net, 6 + 5 + 6, 1e-9));
+  cr_assert(order_line(order, "half-blocks") != NULL);
+  cr_expect(epsilon_eq(dbl, order_line(order, "half-blocks")->order, 4.0, 1e-9));
+}
+
+static int blanks_of(const lw_order *order, lw_stock stock, int *pieces) {
+  int sum = 0;
+  for (int i = 0; i < order->blank_count; i++) {
+    const lw_blank *b = &order->blank[i];
+    if (b->stock != stock) continue;
+    sum += b->count;
+    *pieces += b->count * b->pieces;
+    double gone = b->rest_m;
+    for (int k = 0; k < b->pieces; k++) gone += b->piece_m[k];
+    /* Pieces, rest and saw make the whole one; in halves the saw takes from the pieces. */
+    cr_expect(le(dbl, gone, order->plan.unit_m + 0.0041));
+    cr_expect(le(dbl, order->plan.unit_m - b->pieces * 0.004 - 0.0041, gone));
+  }
+  return sum;
+}
+
+/* Every piece of the cutting list comes from a whole one, and none gives more than it has. */
+Test(order, what_is_sawn_is_all_there) {
+  for (int i = 0; i < 150; i++) {
+    char items[400];
+    snprintf(items, sizeof items,
+             "run 1 length=%.0f mm;turn 1 angle=%.0f deg;run 2 length=%.0f mm;setback=%.0f mm;joint gap=%.0f "
+             "mm;offcuts used=%s",
+             round(order_random(1200, 6000)), round(order_random(-60, 90)), round(order_random(1200, 6000)),
+             round(order_random(0, 20)), round(order_random(0, 5)), i % 2 ? "yes" : "no");
+    const lw_order *order = order_of(items);
+    int listed = 0, sawn = 0;
+    for (int k = 0; k < order->cut_count; k++) listed += order->cut[k].count;
+    int whole = blanks_of(order, LW_STOCK_BLOCK, &sawn);
+    cr_expect(eq(int, sawn, listed), "%s", items);
+    cr_expect(eq(int, whole, (i % 2 ? order->sawn_again : order->sawn)[LW_STOCK_BLOCK]), "%s", items);
+    cr_expect(le(int, order->sawn_again[LW_STOCK_BLOCK], order->sawn[LW_STOCK_BLOCK]), "%s", items);
+  }
+}
