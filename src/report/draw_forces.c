@@ -86,8 +86,7 @@ static void middle_third(lw_sketch *s) {
   }
   if (contact->width_m > 0.0)
     lw_sketch_note(s, contact->front_m + contact->width_m / 3.0, 0.0,
-                   "between these ticks is the middle third of the base, %.0f mm",
-                   contact->width_m / 3.0 * 1000.0);
+                   "between these ticks is the middle third of the base");
 }
 
 bool lw_sketch_presses(const lw_sketch *sketch) {
@@ -128,13 +127,24 @@ void lw_sketch_forces(lw_sketch *sketch) {
   resultant(sketch);
 }
 
+/* The soil's pressure holds what its loads add. */
 static double greatest(const lw_thrust *thrust) {
   double most = 0.0;
   for (int i = 0; i < thrust->profile_count; i++) {
     const lw_profile_point *p = &thrust->profile[i];
-    most = fmax(most, p->soil_kpa + p->surcharge_kpa + p->water_kpa);
+    most = fmax(most, p->soil_kpa + p->water_kpa);
   }
   return most;
+}
+
+static void name_pressure(lw_sketch *s, lw_xy_mm at, const lw_thrust *thrust) {
+  double soil = 0.0, water = 0.0;
+  for (int i = 0; i < thrust->profile_count; i++) {
+    soil = fmax(soil, thrust->profile[i].soil_kpa);
+    water = fmax(water, thrust->profile[i].water_kpa);
+  }
+  lw_sketch_label(s, at, LW_ANCHOR_START, "soil to %.1f kPa", soil);
+  if (water > 0.0) lw_sketch_label(s, at, LW_ANCHOR_START, "water to %.1f kPa", water);
 }
 
 /* Soil with its loads from the axis, water on top of it; the depths are to the section's own scale. */
@@ -149,8 +159,7 @@ void lw_sketch_pressure(lw_sketch *sketch, lw_xy_mm foot, double width_mm) {
   soil[count++] = (lw_xy_mm){foot.x_mm, foot.y_mm - high_mm};
   for (int i = 0; i < t->profile_count; i++) {
     const lw_profile_point *p = &t->profile[i];
-    double y = foot.y_mm - high_mm + p->depth_m * sketch->mm_per_m,
-           dry = fmax(p->soil_kpa + p->surcharge_kpa, 0.0);
+    double y = foot.y_mm - high_mm + p->depth_m * sketch->mm_per_m, dry = fmax(p->soil_kpa, 0.0);
     soil[count++] = (lw_xy_mm){foot.x_mm + dry * mm_per_kpa, y};
     water[i] = (lw_xy_mm){foot.x_mm + (dry + p->water_kpa) * mm_per_kpa, y};
     water[2 * t->profile_count - 1 - i] = soil[count - 1];
@@ -162,7 +171,7 @@ void lw_sketch_pressure(lw_sketch *sketch, lw_xy_mm foot, double width_mm) {
   double at = foot.y_mm - t->height_of_action_m * sketch->mm_per_m;
   lw_drawing_arrow(sketch->paper, LW_PEN_FORCE, (lw_xy_mm){foot.x_mm + width_mm, at},
                    (lw_xy_mm){foot.x_mm, at});
-  lw_sketch_label(sketch, (lw_xy_mm){foot.x_mm, foot.y_mm + 4.0}, LW_ANCHOR_START, "0 to %.1f kPa", most);
+  name_pressure(sketch, (lw_xy_mm){foot.x_mm, foot.y_mm + 4.0}, t);
   lw_sketch_note(sketch, (foot.x_mm + width_mm - sketch->origin.x_mm) / sketch->mm_per_m,
                  (sketch->origin.y_mm - at) / sketch->mm_per_m,
                  "push of the soil, %.2f kN/m at %.2f m above its foot%s", t->total_kn_per_m,

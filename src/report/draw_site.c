@@ -43,10 +43,9 @@ static void pipe(lw_sketch *s) {
 static void bedding(lw_sketch *s) {
   const lw_wall *w = &s->result->wall;
   double deep = lw_sketch_bedding(s), rear = w->section.base_width_m;
-  double half = 0.5 * fmax(w->site.pad.width_m - rear, 0.0);
   if (deep <= 0.0) return;
-  lw_xy_mm band[] = {lw_sketch_at(s, -half, 0.0), lw_sketch_at(s, rear + half, 0.0),
-                     lw_sketch_at(s, rear + half, -deep), lw_sketch_at(s, -half, -deep)};
+  lw_xy_mm band[] = {lw_sketch_at(s, 0.0, 0.0), lw_sketch_at(s, rear, 0.0), lw_sketch_at(s, rear, -deep),
+                     lw_sketch_at(s, 0.0, -deep)};
   lw_drawing_area(s->paper, LW_PEN_SEEN, LW_FILL_TINT, band, 4);
   lw_sketch_note(s, 0.5 * rear, -0.5 * deep, "bedding, %.0f mm; no check counts on it", deep * 1000.0);
 }
@@ -65,12 +64,27 @@ static void boundary(lw_sketch *s) {
   lw_xy_mm line[] = {lw_sketch_at(s, x, -air), lw_sketch_at(s, x, lw_sketch_ground_behind(s, x) + air)};
   lw_drawing_line(s->paper, LW_PEN_CHAIN, line, 2);
   lw_sketch_note(s, x, 0.25 * lw_sketch_ground_behind(s, x),
-                 "boundary %.2f m away; its side is not given: drawn behind, where soil would pull it along",
-                 q->si);
+                 "boundary %.2f m away; its side is not given: drawn behind, the worse side", q->si);
+}
+
+/* The other wall of a pair: on the side that is given, past the edge of the picture or by its place. */
+static void other_wall(lw_sketch *s) {
+  const lw_case *c = &s->result->given;
+  bool told = c->other_wall_distance.origin == LW_GIVEN && c->other_wall_height.origin == LW_GIVEN &&
+              c->other_wall_side.origin == LW_GIVEN;
+  if (!told) return;
+  bool above = c->other_wall_side.value == LW_SIDE_ABOVE;
+  double away = c->other_wall_distance.si, edge = 2.0 / s->mm_per_m;
+  double behind = fmin(s->result->wall.section.base_width_m + away, s->right_m - edge);
+  double x = above ? behind : fmax(-away, s->left_m + edge);
+  double y = above ? lw_sketch_ground_behind(s, x) : lw_sketch_ground_front(s, x);
+  lw_sketch_note(s, x, y, "the other wall is %.2f m away on this side, %s, %.2f m high", away,
+                 above ? "above" : "below", c->other_wall_height.si);
 }
 
 void lw_sketch_site(lw_sketch *sketch) {
   pipe(sketch);
   bedding(sketch);
   boundary(sketch);
+  other_wall(sketch);
 }

@@ -162,7 +162,7 @@ static double overlap(lw_elevation *e, double y_mm) {
   lw_text words = {0};
   int worst = o->overlap_fails_at - 1;
   if (worst < 0) return y_mm;
-  lw_text_add(&words, "Joints stand too near those below in course");
+  lw_text_add(&words, "Joints stand too near those below in courses");
   for (int i = worst; i < o->plan.courses; i++) {
     const lw_course_count *c = &o->course[i];
     if (!c->overlap_known || c->overlap_m > o->overlap_needs_m - 0.001) continue;

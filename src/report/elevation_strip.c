@@ -90,6 +90,15 @@ static void pad(const lw_elevation *e, const lw_face_strip *strip, double from_m
   }
 }
 
+/* Beside the wall the ground runs on a little, shaded as ground is. */
+static void beside(lw_drawing *paper, lw_xy_mm *end, double way) {
+  static const double LONG_MM = 2.8, DEEP_MM = 2.4;
+  lw_xy_mm past = {end->x_mm + way * LONG_MM, end->y_mm};
+  lw_xy_mm band[] = {*end, past, {past.x_mm, past.y_mm + DEEP_MM}, {end->x_mm, end->y_mm + DEEP_MM}};
+  lw_drawing_hatch(paper, LW_HATCH_EARTH, band, 4);
+  *end = past;
+}
+
 /* The ground in front: by the fall that is given, else where the base is lowest; elsewhere nobody said. */
 static void ground(const lw_elevation *e, const lw_face_strip *strip, const double side_m[2], int raised) {
   const lw_plan *plan = &e->order->plan;
@@ -99,6 +108,8 @@ static void ground(const lw_elevation *e, const lw_face_strip *strip, const doub
   if (to - from < 1e-6 || (!plan->falls && raised > 0)) return;
   lw_xy_mm line[] = {lw_sketch_at(&e->s, from, begin + slope * from),
                      lw_sketch_at(&e->s, to, begin + slope * to)};
+  if (from < strip->from_m + 1e-6) beside(e->s.paper, &line[0], -1.0);
+  if (to > strip->to_m - 1e-6) beside(e->s.paper, &line[1], 1.0);
   lw_drawing_line(e->s.paper, LW_PEN_CUT, line, 2);
 }
 

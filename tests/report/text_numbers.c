@@ -1,5 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "../order/support.h"
 #include "walls.h"
+
+#include <lowwall/drawing.h>
 
 #include <criterion/criterion.h>
 
@@ -12,7 +15,7 @@
 /* No figure on the page that the JSON does not carry: every number with a decimal point is, to its printed
  * digits, a number of the JSON, in SI or in a unit that people use. */
 
-enum { NUMBERS = 40000 };
+enum { NUMBERS = 40000, LARGE = 100 };
 
 typedef struct numbers {
   int count;
@@ -64,12 +67,14 @@ static bool carried(const numbers *all, double printed, int decimals) {
   return false;
 }
 
-static int missing_from(const numbers *all, const char *text, const char **first) {
+/* On a drawing also every length in whole millimetres; `whole_from` is above all numbers where that is not
+ * asked. */
+static int missing_from(const numbers *all, const char *text, double whole_from, const char **first) {
   int missing = 0, decimals;
   double value;
   const char *at = text, *next;
   while ((next = next_number(at, &value, &decimals)) != NULL) {
-    if (decimals > 0 && !carried(all, value, decimals)) {
+    if ((decimals > 0 || value > whole_from) && !carried(all, value, decimals)) {
       if (missing++ == 0) *first = next;
     }
     at = next;
@@ -77,9 +82,9 @@ static int missing_from(const numbers *all, const char *text, const char **first
   return missing;
 }
 
-static void hold(const char *items, lw_text text, const numbers *all) {
+static void hold(const char *items, lw_text text, double whole_from, const numbers *all) {
   const char *first = "";
-  int missing = missing_from(all, text.data, &first);
+  int missing = missing_from(all, text.data, whole_from, &first);
   int back = first - text.data > 70 ? 70 : (int)(first - text.data);
   cr_expect_eq(missing, 0, "%s: %d numbers the JSON lacks, the first at: %.90s", items, missing,
                missing ? first - back : "");
@@ -94,9 +99,81 @@ Test(report, no_number_on_the_page_that_the_json_lacks) {
     cr_assert_not_null(root);
     all.count = 0;
     collect(&all, root);
-    hold(wall_sorts[i], page, &all);
+    hold(wall_sorts[i], page, INFINITY, &all);
     json_decref(root);
     lw_text_free(&json);
     lw_text_free(&page);
+  }
+}
+
+/* All words of a drawing but the scale, which is the paper's and not the wall's. */
+static lw_text drawn(const lw_drawing *d) {
+  lw_text words = {0};
+  for (size_t i = 0; i < d->mark_count; i++) {
+    const char *said = d->words.data + d->mark[i].words;
+    if (d->mark[i].kind != LW_MARK_WORDS || strstr(said, "when printed")) continue;
+    bool bar = strlen(said) > 2 && strlen(said) < 8 && strcmp(said + strlen(said) - 2, " m") == 0;
+    if (!bar) lw_text_addf(&words, "%s\n", said);
+  }
+  cr_assert_not(words.failed);
+  return words;
+}
+
+static void collect_text(numbers *all, lw_text *json) {
+  json_t *root = json_loads(json->data, 0, NULL);
+  cr_assert_not_null(root);
+  collect(all, root);
+  json_decref(root);
+  lw_text_free(json);
+}
+
+Test(report, no_number_on_the_section_that_the_json_lacks) {
+  static numbers all;
+  int drawings = 0;
+  for (int i = 0; wall_sorts[i]; i++) {
+    lw_drawing d = {0};
+    const lw_result *result = wall_of(wall_sorts[i]);
+    lw_text json = wall_json(result);
+    all.count = 0;
+    collect_text(&all, &json);
+    if (lw_draw_section(result, 180.0, &d, NULL) == LW_OK) {
+      lw_text words = drawn(&d);
+      /* Under a cap the chain of dimensions has a length that is a difference of two of the JSON's. */
+      hold(wall_sorts[i], words, strstr(wall_sorts[i], "cap height") ? INFINITY : LARGE, &all);
+      lw_text_free(&words);
+      drawings++;
+    }
+    lw_drawing_free(&d);
+  }
+  cr_expect(drawings >= 8);
+}
+
+Test(report, no_number_on_elevation_and_plan_that_the_json_lacks) {
+  static const char *const plans[] = {
+      "run 1 length=5.37 m;turn 1 angle=90 deg;run 2 length=3.21 m;setback=15 mm;pad thickness=150 mm;"
+      "pad width=600 mm;stone width=300 mm;drain outlets=1;step 1 distance=2 m;step 1 courses=1",
+      "run 1 length=5.37 m;turn 1 angle=35 deg;run 2 length=3.2 m;run 2 radius=4 m",
+      "run 1 length=4.1 m;turn 1 angle=90 deg;run 2 length=2.3 m;turn 2 angle=90 deg;run 3 length=4.1 m;"
+      "turn 3 angle=90 deg;run 4 length=2.3 m;cap height=60 mm;cap depth=240 mm;cap length=500 mm"};
+  static numbers all;
+  for (size_t i = 0; i < sizeof plans / sizeof *plans; i++) {
+    const lw_order *order = order_of(plans[i]);
+    const lw_result *result = order_result();
+    lw_text json = wall_json(result), list = {0}, pegs = {0};
+    cr_assert_eq(lw_report_order_json(result, order, LW_PAGE_ORDER, 2, &list), LW_OK);
+    cr_assert_eq(lw_report_order_json(result, order, LW_PAGE_PEGS, 2, &pegs), LW_OK);
+    all.count = 0;
+    collect_text(&all, &json);
+    collect_text(&all, &list);
+    collect_text(&all, &pegs);
+    lw_drawing d[2] = {0};
+    cr_assert_eq(lw_draw_elevation(result, order, 250.0, &d[0], NULL), LW_OK);
+    cr_assert_eq(lw_draw_plan(result, order, 250.0, &d[1], NULL), LW_OK);
+    for (int k = 0; k < 2; k++) {
+      lw_text words = drawn(&d[k]);
+      hold(plans[i], words, LARGE, &all);
+      lw_text_free(&words);
+      lw_drawing_free(&d[k]);
+    }
   }
 }
