@@ -243,11 +243,6 @@ typedef struct lw_least {
  *  note  1 f may be infinite where it has no answer. The place is a lower one, not surely the lowest. */
 lw_status lw_solve_least(lw_function_of f, const void *context, int turns, lw_least *least);
 
-/** The integral of a smooth f over [low, high] (Gauss-Kronrod-Patterson, no memory needed).
- *  out   integral   unchanged on failure
- *  gives LW_OK · LW_NO_SOLUTION when f is not finite or too rough for a relative 1e-10 */
-lw_status lw_solve_integral(lw_function f, const void *context, double low, double high, double *integral);
-
 /** The integral by Gauss and Legendre's rule of ten points, exact for polynomials up to degree 19.
  *  in    f, context   smooth over [low, high]: cut the range where it is not
  *  gives the integral; it knows no error, so it cannot fail and its caller answers for the cut */

@@ -47,7 +47,8 @@ typedef enum lw_force_kind {
   LW_FORCE_SURCHARGE_ON_WALL,
   LW_FORCE_THRUST,          /* of the soil */
   LW_FORCE_SURCHARGE_THRUST,
-  LW_FORCE_LOADS_THRUST,    /* of loads at a distance, by elasticity or the curves */
+  LW_FORCE_LOADS_THRUST,    /* of loads at a distance: by elasticity, the curves, or their part of the wedge */
+  LW_FORCE_LEVEL_THRUST,    /* of what pushes the ground behind level */
   LW_FORCE_WATER,           /* on the real outline behind */
   LW_FORCE_FRONT_WATER,
   LW_FORCE_UPLIFT,
@@ -63,6 +64,7 @@ typedef struct lw_factors {
   bool factored;            /* false: everything acts as it is, and the numbers mean nothing */
   double wall_weight, soil_weight, earth_pressure, water, front_water;
   double variable;          /* thrust of loads on the ground behind */
+  double level_push;        /* thrust of what pushes the ground level: its factor is on it at its source */
   double variable_on_wall;  /* people, loads on the cap */
   double surcharge_on_wall; /* what presses on a heel: it may be missing there while it pushes behind */
 } lw_factors;
@@ -170,6 +172,7 @@ typedef struct lw_situation {
   lw_check check[LW_CHECK_MAX];
   bool slip_known;          /* a circle was searched; slip.status says whether there is an answer */
   lw_slip slip;
+  bool slip_light;               /* weights in it took their favourable factors, which was the worse */
   const lw_format_row *slip_set; /* a row of the set of factors it was found under; NULL: none */
 } lw_situation;
 

@@ -126,11 +126,11 @@ typedef enum lw_situation_kind { LW_USUAL, LW_UNUSUAL, LW_EXTREME, LW_WHAT_IF } 
 typedef struct lw_format_row {
   char format[LW_NAME_MAX];        /* slug: lowwall · ibc · navfac-dm7 · em-1110-2-2502 ... */
   char title[LW_SOURCE_MAX];       /* "USACE EM 1110-2-2502 (1989)" */
-  /* sliding · sliding-with-passive · overturning · compression · bearing-theory · bearing-presumptive:
+  /* sliding · slip · sliding-with-passive · overturning · compression · bearing-theory · bearing-presumptive:
    *   what `has` must reach
    * passive-as (0 a resistance, 1 off the push) · decides (0: never says that a wall holds)
-   * friction (divides tan phi) · cohesion · sliding-resistance · bearing-resistance · passive-resistance:
-   *   divide; with -times behind them they multiply
+   * friction (divides tan phi) · cohesion · sliding-resistance · slip-resistance · bearing-resistance ·
+   *   passive-resistance: divide; with -times behind them they multiply
    * permanent- · wall-weight- · soil-weight- · earth-pressure- · water- · variable-, each -unfavourable and
    *   -favourable; at-rest-pressure-unfavourable, variable-on-wall-unfavourable: multiply what acts
    * includes-NAME: the set NAME must hold as well */

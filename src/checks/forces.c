@@ -15,6 +15,7 @@ static double factor_of(const lw_factors *factors, lw_force_kind kind) {
   case LW_FORCE_THRUST: return factors->earth_pressure;
   case LW_FORCE_SURCHARGE_THRUST:
   case LW_FORCE_LOADS_THRUST: return factors->variable;
+  case LW_FORCE_LEVEL_THRUST: return factors->level_push;
   case LW_FORCE_WATER:
   case LW_FORCE_UPLIFT: return factors->water;
   case LW_FORCE_FRONT_WATER: return factors->front_water;

@@ -10,26 +10,32 @@
   X(SLIDING, "sliding")                                                                                      \
   X(SLIP, "slip")                                                                                            \
   X(SLIDING_WITH_PASSIVE, "sliding-with-passive")                                                            \
-  X(OVERTURNING, "overturning") X(COMPRESSION, "compression") X(BEARING_THEORY, "bearing-theory") X(         \
-      BEARING_PRESUMPTIVE, "bearing-presumptive") X(PASSIVE_AS, "passive-as") X(FRICTION, "friction")        \
-      X(FRICTION_TIMES, "friction-times") X(COHESION, "cohesion") X(COHESION_TIMES, "cohesion-times") X(     \
-          SLIDING_RESISTANCE, "sliding-resistance") X(SLIDING_RESISTANCE_TIMES, "sliding-resistance-times")  \
-          X(BEARING_RESISTANCE, "bearing-resistance") X(BEARING_RESISTANCE_TIMES,                            \
-                                                        "bearing-resistance-times") X(PASSIVE_RESISTANCE,    \
-                                                                                      "passive-resistance")  \
-              X(PASSIVE_RESISTANCE_TIMES, "passive-resistance-times") X(PERMANENT, "permanent-unfavourable") \
-                  X(PERMANENT_FAVOURABLE, "permanent-favourable") X(WALL_WEIGHT, "wall-weight-unfavourable") \
-                      X(WALL_WEIGHT_FAVOURABLE, "wall-weight-favourable") X(SOIL_WEIGHT,                     \
-                                                                            "soil-weight-unfavourable")      \
-                          X(SOIL_WEIGHT_FAVOURABLE,                                                          \
-                            "soil-weight-favourable") X(EARTH_PRESSURE, "earth-pressure-unfavourable")       \
-                              X(EARTH_PRESSURE_FAVOURABLE, "earth-pressure-favourable")                      \
-                                  X(AT_REST, "at-rest-pressure-unfavourable") X(WATER, "water-unfavourable") \
-                                      X(WATER_FAVOURABLE, "water-favourable")                                \
-                                          X(VARIABLE, "variable-unfavourable")                               \
-                                              X(VARIABLE_FAVOURABLE, "variable-favourable")                  \
-                                                  X(VARIABLE_ON_WALL, "variable-on-wall-unfavourable")       \
-                                                      X(DECIDES, "decides")
+  X(OVERTURNING, "overturning")                                                                              \
+  X(COMPRESSION, "compression")                                                                              \
+  X(BEARING_THEORY, "bearing-theory") X(BEARING_PRESUMPTIVE, "bearing-presumptive")                          \
+      X(PASSIVE_AS, "passive-as") X(FRICTION, "friction") X(FRICTION_TIMES, "friction-times") X(             \
+          COHESION, "cohesion") X(COHESION_TIMES, "cohesion-times") X(SLIP_RESISTANCE, "slip-resistance")    \
+          X(SLIP_RESISTANCE_TIMES, "slip-resistance-times") X(SLIDING_RESISTANCE, "sliding-resistance")      \
+              X(SLIDING_RESISTANCE_TIMES, "sliding-resistance-times") X(BEARING_RESISTANCE,                  \
+                                                                        "bearing-resistance")                \
+                  X(BEARING_RESISTANCE_TIMES, "bearing-resistance-times") X(                                 \
+                      PASSIVE_RESISTANCE, "passive-resistance") X(PASSIVE_RESISTANCE_TIMES,                  \
+                                                                  "passive-resistance-times")                \
+                      X(PERMANENT, "permanent-unfavourable") X(PERMANENT_FAVOURABLE, "permanent-favourable") \
+                          X(WALL_WEIGHT, "wall-weight-unfavourable")                                         \
+                              X(WALL_WEIGHT_FAVOURABLE, "wall-weight-favourable")                            \
+                                  X(SOIL_WEIGHT, "soil-weight-unfavourable")                                 \
+                                      X(SOIL_WEIGHT_FAVOURABLE, "soil-weight-favourable")                    \
+                                          X(EARTH_PRESSURE, "earth-pressure-unfavourable")                   \
+                                              X(EARTH_PRESSURE_FAVOURABLE, "earth-pressure-favourable")      \
+                                                  X(AT_REST, "at-rest-pressure-unfavourable")                \
+                                                      X(WATER, "water-unfavourable") X(WATER_FAVOURABLE,     \
+                                                                                       "water-favourable")   \
+                                                          X(VARIABLE, "variable-unfavourable")               \
+                                                              X(VARIABLE_FAVOURABLE, "variable-favourable")  \
+                                                                  X(VARIABLE_ON_WALL,                        \
+                                                                    "variable-on-wall-unfavourable")         \
+                                                                      X(DECIDES, "decides")
 typedef enum lw_need {
 #define LW_NEED_NAME(name, quantity) LW_NEED_##name,
   LW_NEEDS(LW_NEED_NAME)
@@ -74,10 +80,16 @@ bool lw_format_is_partial(const lw_format *format, lw_situation_kind kind);
 bool lw_format_asks(const lw_format *format);
 /* Whether two kinds of situation have the same strengths of the ground. */
 bool lw_format_same_ground(const lw_format *format, lw_situation_kind a, lw_situation_kind b);
-/* Divide the strengths by the format's material factors, the one place where that happens. working may be
- * NULL. */
+/* Divide the strengths by the format's material factors, and put the factor of variable actions on what
+ * pushes the ground level: the one place where that happens. working may be NULL. */
 void lw_format_apply(const lw_format *format, lw_situation_kind kind, lw_wall *wall,
                      const lw_working *working);
+/* Put the set's factors on the weights, the water and the loads of a cross-section. One source, one factor:
+ * weight that drives and weight that holds are both unfavourable, or (light) both favourable. */
+void lw_format_weigh_ground(const lw_format *format, lw_situation_kind kind, bool light,
+                            lw_slip_ground *ground);
+/* Whether the two differ. */
+bool lw_format_weighs_twice(const lw_format *format, lw_situation_kind kind);
 /* The factors on what acts; out: up to LW_LEANINGS that differ, the usual first. gives how many */
 int lw_format_factors(const lw_format *format, lw_situation_kind kind, const lw_wall *wall,
                       lw_factors factors[LW_LEANINGS]);

@@ -66,8 +66,15 @@ static void say(const lw_working *working, const lw_soil *soil, double friction,
   lw_working_step(working, &step, "atan(tan(%.2f) x %.4f)", soil->friction_rad * LW_DEG_PER_RAD, friction);
 }
 
+/* What a level push moves grows faster than the push, so its factor stands on it where it acts. */
+static void push_at_source(const lw_format *format, lw_situation_kind kind, lw_site *site) {
+  double variable = value_or(format, LW_NEED_VARIABLE, kind, 1.0);
+  for (int i = 0; i < site->load_count; i++) site->load[i].push_kn_per_m *= variable;
+}
+
 void lw_format_apply(const lw_format *format, lw_situation_kind kind, lw_wall *wall,
                      const lw_working *working) {
+  push_at_source(format, kind, &wall->site);
   double friction = on_friction(format, kind), cohesion = on_cohesion(format, kind);
   /* Dividing by one still costs the last bit of an angle: a lumped set leaves the soil as it is. */
   if (same(friction, 1.0) && same(cohesion, 1.0)) return;
@@ -107,6 +114,7 @@ static lw_factors factors_of(const lw_format *format, lw_situation_kind kind, bo
       .water = permanent(format, kind, less ? LW_NEED_WATER_FAVOURABLE : LW_NEED_WATER, less),
       .front_water = permanent(format, kind, LW_NEED_WATER_FAVOURABLE, true),
       .variable = gone ? missing : variable,
+      .level_push = gone ? missing / variable : 1.0,
       .variable_on_wall = value_or(format, LW_NEED_VARIABLE_ON_WALL, kind, variable),
       .surcharge_on_wall = gone || !as->heel_loaded ? missing : variable};
 }
@@ -114,8 +122,8 @@ static lw_factors factors_of(const lw_format *format, lw_situation_kind kind, bo
 static bool alike(const lw_factors *a, const lw_factors *b) {
   return same(a->wall_weight, b->wall_weight) && same(a->soil_weight, b->soil_weight) &&
          same(a->earth_pressure, b->earth_pressure) && same(a->water, b->water) &&
-         same(a->variable, b->variable) && same(a->variable_on_wall, b->variable_on_wall) &&
-         same(a->surcharge_on_wall, b->surcharge_on_wall);
+         same(a->variable, b->variable) && same(a->level_push, b->level_push) &&
+         same(a->variable_on_wall, b->variable_on_wall) && same(a->surcharge_on_wall, b->surcharge_on_wall);
 }
 
 static bool is_new(const lw_factors *all, int count) {

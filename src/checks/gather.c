@@ -46,15 +46,26 @@ static void add_thrust_part(const lw_push *push, lw_force_kind kind, double part
                                    .y_m = push->back.foot_y_m + height_m});
 }
 
-/* Soil, surcharge and earthquake apart, each at its own height, together at the height of the whole. */
+/* Soil, surcharge, earthquake, loads at a distance and level pushes apart, each at its own height, together at
+ * the height of the whole: each has a factor of its own. */
 static void add_thrust(const lw_push *push, lw_forces *forces) {
   const lw_thrust *t = &push->thrust;
-  double shaken = fmax(t->seismic_kn_per_m, 0.0), soil = t->total_kn_per_m - t->surcharge_kn_per_m - shaken;
-  double moment = t->total_kn_per_m * t->height_of_action_m - t->surcharge_kn_per_m * t->surcharge_height_m -
-                  shaken * t->seismic_height_m;
+  struct {
+    lw_force_kind kind;
+    lw_lateral part;
+  } parts[] = {{LW_FORCE_SURCHARGE_THRUST, {t->surcharge_kn_per_m, t->surcharge_height_m}},
+               {LW_FORCE_SEISMIC_THRUST, {fmax(t->seismic_kn_per_m, 0.0), t->seismic_height_m}},
+               {LW_FORCE_LOADS_THRUST, push->by_loads},
+               {LW_FORCE_LEVEL_THRUST, push->by_pushes}};
+  enum { PARTS = sizeof parts / sizeof parts[0] };
+  double soil = t->total_kn_per_m, moment = soil * t->height_of_action_m;
+  for (int i = 0; i < PARTS; i++) {
+    soil -= parts[i].part.thrust_kn_per_m;
+    moment -= parts[i].part.thrust_kn_per_m * parts[i].part.height_m;
+  }
   if (soil > 1e-12) add_thrust_part(push, LW_FORCE_THRUST, soil, moment / soil, forces);
-  add_thrust_part(push, LW_FORCE_SURCHARGE_THRUST, t->surcharge_kn_per_m, t->surcharge_height_m, forces);
-  add_thrust_part(push, LW_FORCE_SEISMIC_THRUST, shaken, t->seismic_height_m, forces);
+  for (int i = 0; i < PARTS; i++)
+    add_thrust_part(push, parts[i].kind, parts[i].part.thrust_kn_per_m, parts[i].part.height_m, forces);
 }
 
 /* Loads at a distance push level, beside the formula's thrust; a wedge that governs carries them already. */

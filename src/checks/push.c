@@ -52,27 +52,57 @@ static void push_at_rest(lw_push *push) {
   const lw_plane *plane = &push->back.plane;
   for (int i = 0; i < plane->load_count; i++) {
     double force = plane->load[i].push_kn_per_m, height = plane->height_m - plane->load[i].near_m;
-    if (force > 0.0 && height > 0.0) add_to_thrust(&push->thrust, force, height);
+    if (force <= 0.0 || height <= 0.0) continue;
+    add_to_thrust(&push->thrust, force, height);
+    double sum = push->by_pushes.thrust_kn_per_m + force;
+    push->by_pushes.height_m += (height - push->by_pushes.height_m) * force / sum;
+    push->by_pushes.thrust_kn_per_m = sum;
   }
+}
+
+typedef enum carried { CARRIES_NOTHING, CARRIES_WEIGHTS } carried;
+
+/* The wedge of the same ground without its loads at a distance, or with their weights alone. */
+static bool find_lighter(const lw_push *push, carried what, lw_wedge *wedge) {
+  lw_plane plane = push->back.plane;
+  if (what == CARRIES_NOTHING) plane.load_count = 0;
+  for (int i = 0; i < plane.load_count; i++) plane.load[i].push_kn_per_m = 0.0;
+  return lw_wedge_thrust(LW_ACTIVE, &plane, wedge, NULL, NULL) == LW_OK;
+}
+
+static bool is_pushed(const lw_plane *plane) {
+  for (int i = 0; i < plane->load_count; i++)
+    if (plane->load[i].push_kn_per_m > 0.0) return true;
+  return false;
+}
+
+/* What one wedge has more than another, and where that acts. */
+static lw_lateral between(const lw_wedge *with, const lw_wedge *without, double height_m) {
+  double more = with->thrust_kn_per_m - without->thrust_kn_per_m;
+  if (more <= AGREEMENT * with->thrust_kn_per_m) return (lw_lateral){0};
+  double moment = with->thrust_kn_per_m * with->height_of_action_m -
+                  without->thrust_kn_per_m * without->height_of_action_m;
+  return (lw_lateral){.thrust_kn_per_m = more, .height_m = fmin(fmax(moment / more, 0.0), height_m)};
 }
 
 /* Neither formula nor elasticity knows a level push on the ground: what the wedge has more by it is theirs
  * too. */
 static void push_by_wedge(lw_push *push) {
-  lw_plane still = push->back.plane;
   lw_wedge without;
-  bool pushed = false;
-  for (int i = 0; i < still.load_count; i++) {
-    pushed = pushed || still.load[i].push_kn_per_m > 0.0;
-    still.load[i].push_kn_per_m = 0.0;
-  }
-  if (!pushed || lw_wedge_thrust(LW_ACTIVE, &still, &without, NULL, NULL) != LW_OK) return;
-  const lw_wedge *with = &push->wedge;
-  double more = with->thrust_kn_per_m - without.thrust_kn_per_m;
-  if (more <= AGREEMENT * with->thrust_kn_per_m) return;
-  double moment =
-      with->thrust_kn_per_m * with->height_of_action_m - without.thrust_kn_per_m * without.height_of_action_m;
-  add_to_thrust(&push->thrust, more, fmin(fmax(moment / more, 0.0), still.height_m));
+  if (!is_pushed(&push->back.plane) || !find_lighter(push, CARRIES_WEIGHTS, &without)) return;
+  push->by_pushes = between(&push->wedge, &without, push->back.plane.height_m);
+  add_to_thrust(&push->thrust, push->by_pushes.thrust_kn_per_m, push->by_pushes.height_m);
+}
+
+/* A wedge that is used carries every load: how much of its thrust is whose, for factors of their own. */
+static void part_wedge(lw_push *push) {
+  const lw_plane *plane = &push->back.plane;
+  lw_wedge none, still = push->wedge;
+  bool pushed = is_pushed(plane);
+  if (plane->load_count == 0 || !find_lighter(push, CARRIES_NOTHING, &none)) return;
+  if (pushed && !find_lighter(push, CARRIES_WEIGHTS, &still)) return;
+  push->by_loads = between(&still, &none, plane->height_m);
+  if (pushed) push->by_pushes = between(&push->wedge, &still, plane->height_m);
 }
 
 /* What the formula says, the loads it leaves to elasticity included, along the thrust: an elastic push is
@@ -88,11 +118,13 @@ static void recheck(const lw_method *method, const lw_push *like, lw_push *push,
     push->faulty = fabs(wedge - formula) > AGREEMENT * fmax(fabs(formula), 1e-9);
     return;
   }
+  if (has_it) part_wedge(push);
   formula += push->elastic.push_kn_per_m / fmax(cos(angle_used(method, push)), 1e-9);
   push->wedge_governs = wedge > formula * (1.0 + AGREEMENT);
   if (!push->wedge_governs) return;
   push->thrust.height_of_action_m = fmax(height_together(method, push), push->wedge.height_of_action_m);
   push->thrust.total_kn_per_m = wedge;
+  if (!has_it) part_wedge(push);
 }
 
 /* Level thrust, thrust whose downward part is not counted, thrust on soil under an overhang: the direction is

@@ -24,29 +24,62 @@ static bool add(const lw_check_context *context, lw_situation *situation, lw_che
 static lw_reason refused(const lw_wall *now) {
   const lw_soil *below = &now->site.footing;
   if (now->site.backfill_refused) return LW_REASON_REFUSED_BACKFILL;
+  if (now->site.undermined) return LW_REASON_UNDERMINED;
   if (now->tier.band == LW_TIER_ONE_WALL) return LW_REASON_ONE_WALL;
   if (below->friction_rad <= 0.0 && below->cohesion_kpa <= 0.0) return LW_REASON_NO_BEARING_VALUE;
   return LW_REASON_NONE;
 }
 
+/* The ground in front keeps its own slope up to a trench, which is open as far as circles go. */
+static void ground_of(const lw_wall *wall, const lw_format *format, const lw_situation *situation,
+                      const lw_wall *now, bool light, lw_slip_ground *ground) {
+  lw_wall cut = *now;
+  if (situation->name == LW_SITUATION_TRENCH) {
+    cut.site.front_slope_rad = wall->site.front_slope_rad;
+    cut.section.bearing_embedment_m = wall->section.bearing_embedment_m;
+    cut.site.front_open = true;
+  }
+  lw_slip_ground_build(&cut, ground);
+  lw_format_weigh_ground(format, situation->kind, light, ground);
+}
+
 static void weigh(const lw_check_context *context, const lw_slip *slip, lw_check *check) {
-  double has = context->wall->method.slip == LW_SLIP_ORDINARY ? slip->ordinary : slip->bishop;
+  double factor = context->wall->method.slip == LW_SLIP_ORDINARY ? slip->ordinary : slip->bishop;
+  double has = factor * lw_format_times(context->format, context->kind, LW_NEED_SLIP_RESISTANCE,
+                                        LW_NEED_SLIP_RESISTANCE_TIMES);
   check->demand = lw_known(slip->driving_kn_per_m);
   check->resistance = lw_known(has * slip->driving_kn_per_m);
   check->has = lw_known(has);
   lw_check_weigh(check, context->format->row[LW_NEED_SLIP], context->kind);
 }
 
-static void check_slip(const lw_check_context *context, lw_situation *situation) {
+/* The worst circle, weights unfavourable or favourable as a whole. gives whether the latter is the worse */
+static bool search(const lw_wall *wall, const lw_check_context *context, const lw_situation *situation,
+                   lw_slip *slip) {
+  lw_slip_method method = context->wall->method.slip;
+  lw_slip_ground ground;
+  lw_slip other;
+  ground_of(wall, context->format, situation, context->wall, false, &ground);
+  lw_slip_search(&ground, method, slip);
+  if (slip->status != LW_OK || !lw_format_weighs_twice(context->format, context->kind)) return false;
+  ground_of(wall, context->format, situation, context->wall, true, &ground);
+  lw_slip_search(&ground, method, &other);
+  bool ordinary = method == LW_SLIP_ORDINARY;
+  bool worse =
+      other.status == LW_OK && (ordinary ? other.ordinary < slip->ordinary : other.bishop < slip->bishop);
+  if (worse) *slip = other;
+  return worse;
+}
+
+static void check_slip(const lw_wall *wall, const lw_check_context *context, lw_situation *situation) {
   lw_check check = {.kind = LW_CHECK_SLIP, .at = LW_AT_GROUND, .unit = "kN/m", .counts = true};
   const lw_wall *now = context->wall;
   lw_slip slip;
   lw_reason reason = refused(now);
   bool searched = reason == LW_REASON_NONE;
+  bool light = false;
   if (searched) {
-    lw_slip_ground ground;
-    lw_slip_ground_build(now, &ground);
-    lw_slip_search(&ground, now->method.slip, &slip);
+    light = search(wall, context, situation, &slip);
     reason = slip.status == LW_OK ? LW_REASON_NONE : slip.reason;
   }
   if (reason == LW_REASON_NONE) {
@@ -58,6 +91,7 @@ static void check_slip(const lw_check_context *context, lw_situation *situation)
   if (!add(context, situation, &check) || !searched) return;
   situation->slip_known = true;
   situation->slip = slip;
+  situation->slip_light = light;
   situation->slip_set = context->format->any;
 }
 
@@ -85,10 +119,10 @@ static void check_bed(const lw_check_context *context, lw_situation *situation) 
   (void)add(context, situation, &check);
 }
 
-/* People on the top and a trench change no circle that is not looked at without them. */
+/* People on the top, and wind on a fence, which turns to and fro, are not looked at. */
 static bool looked_at(lw_situation_name name) {
-  return name == LW_SITUATION_DRAINED || name == LW_SITUATION_OUTLET_BLOCKED ||
-         name == LW_SITUATION_EARTHQUAKE;
+  return name == LW_SITUATION_DRAINED || name == LW_SITUATION_OUTLET_BLOCKED || name == LW_SITUATION_STORM ||
+         name == LW_SITUATION_EARTHQUAKE || name == LW_SITUATION_TRENCH;
 }
 
 static bool looked_for(const lw_wall *wall) {
@@ -112,7 +146,7 @@ static void check_situation(const lw_wall *wall, const lw_format_family *family,
     lw_situation_wall(wall, format, situation, &now, NULL);
     lw_check_context context = {&now, format, situation->kind, isfinite(situation->water_depth_m)};
     if (now.bed_slope_rad > 0.0) check_bed(&context, situation);
-    if (slips) check_slip(&context, situation);
+    if (slips) check_slip(wall, &context, situation);
   }
 }
 
@@ -131,5 +165,5 @@ void lw_situation_slip_ground(const lw_wall *wall, const lw_tables *tables, cons
   lw_wall now;
   lw_format_read_of(tables, situation->slip_set, &format);
   lw_situation_wall(wall, &format, situation, &now, NULL);
-  lw_slip_ground_build(&now, ground);
+  ground_of(wall, &format, situation, &now, situation->slip_light, ground);
 }

@@ -18,15 +18,36 @@ static void corner(lw_slip_ground *g, double x_m, double y_m) {
   g->corner[g->corner_count++] = (lw_corner){x_m, y_m};
 }
 
-/* In front: down the slope, and over the edge of a wall below. */
-static void front(const lw_wall *wall, double reach_m, lw_slip_ground *g) {
-  double y = wall->section.bearing_embedment_m, fall = tan(wall->site.front_slope_rad), step = 0.0;
+/* A drop of the ground in front: the face of a wall below, or of a trench. */
+typedef struct drop {
+  double distance_m, depth_m;
+} drop;
+
+static int drops_of(const lw_wall *wall, drop drops[2]) {
   const lw_tier *tier = &wall->tier;
-  if (tier->band != LW_TIER_NONE && !tier->above) step = tier->height_m;
-  corner(g, -2.0 * reach_m, y - 2.0 * reach_m * fall - step);
-  if (step > 0.0) {
-    corner(g, -tier->distance_m, y - tier->distance_m * fall - step);
-    corner(g, -tier->distance_m, y - tier->distance_m * fall);
+  const lw_site *site = &wall->site;
+  int count = 0;
+  if (site->front_open && site->trench_depth_m > 0.0)
+    drops[count++] = (drop){fmax(site->trench_distance_m, JUST_M), site->trench_depth_m};
+  if (tier->band == LW_TIER_NONE || tier->above || tier->height_m <= 0.0) return count;
+  bool nearer = count > 0 && tier->distance_m < drops[0].distance_m;
+  if (nearer) drops[1] = drops[0];
+  drops[nearer ? 0 : count] = (drop){tier->distance_m, tier->height_m};
+  return count + 1;
+}
+
+/* In front: down the slope, and over the edge of a wall below and of a trench; a trench has no far side. */
+static void front(const lw_wall *wall, double reach_m, lw_slip_ground *g) {
+  double y = wall->section.bearing_embedment_m, fall = tan(wall->site.front_slope_rad), below = 0.0;
+  drop drops[2];
+  int count = drops_of(wall, drops);
+  for (int i = 0; i < count; i++) below += drops[i].depth_m;
+  corner(g, -2.0 * reach_m, y - 2.0 * reach_m * fall - below);
+  for (int i = count - 1; i >= 0; i--) {
+    double level = y - drops[i].distance_m * fall;
+    corner(g, -drops[i].distance_m, level - below);
+    below -= drops[i].depth_m;
+    corner(g, -drops[i].distance_m, level - below);
   }
   corner(g, 0.0, y);
 }
@@ -114,10 +135,13 @@ void lw_slip_ground_build(const lw_wall *now, lw_slip_ground *g) {
   const lw_section *section = &now->section;
   const lw_tier *tier = &now->tier;
   bool two = tier->band != LW_TIER_NONE;
+  const lw_site *site = &now->site;
+  double trench = site->front_open ? site->trench_depth_m : 0.0;
   lw_corner crest = lw_section_crest(section);
   lw_corner from = {fmax(crest.x_m, JUST_M), section->height_m - now->site.soil_below_top_m};
-  double height = section->height_m + now->site.pad.thickness_m + (two ? tier->height_m : 0.0);
-  double reach = REACH_IN_HEIGHTS * height + (two ? tier->distance_m : 0.0);
+  double height = section->height_m + now->site.pad.thickness_m + (two ? tier->height_m : 0.0) + trench;
+  double reach = REACH_IN_HEIGHTS * height + (two ? tier->distance_m : 0.0) +
+                 (trench > 0.0 ? site->trench_distance_m : 0.0);
   *g = (lw_slip_ground){
       .floor_y_m = -INFINITY, .raised_x_m = INFINITY, .seismic_horizontal = now->site.seismic.horizontal};
   front(now, reach, g);

@@ -2,6 +2,8 @@
 #ifndef LOWWALL_CHECKS_STAGE_H
 #define LOWWALL_CHECKS_STAGE_H
 
+#include <lowwall/compaction.h>
+
 #include "format.h"
 
 /* The push on one contact: it depends on soil and water only, so situations with the same water share it. */
@@ -15,6 +17,7 @@ typedef struct lw_push {
   lw_load_pressure elastic_by;
   lw_wedge wedge;
   bool wedge_known, wedge_governs, faulty;
+  lw_lateral by_loads, by_pushes; /* parts of the thrust: of loads at a distance, of level pushes */
 } lw_push;
 
 /* What a situation puts on the wall besides the soil. */

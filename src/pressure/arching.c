@@ -33,12 +33,21 @@ static double moment_at(double depth_m, const void *context) {
   return lw_slot_kpa(i->slot, i->coefficient, depth_m) * (i->height_m - depth_m);
 }
 
+/* Cut where the pressure has settled to within exp(-4) of what it tends to, again and again: in each piece the
+ * rule is exact to the last digits. Below forty widths over the friction it no longer changes. */
+static double integral_of(lw_function f, const integrand *of) {
+  double rate = 2.0 * of->coefficient * tan(of->slot->wall_friction_rad) / of->slot->width_m;
+  double piece = rate > 0.0 ? 4.0 / rate : of->height_m, sum = 0.0, from = 0.0;
+  for (int i = 0; i < 10 && from + piece < of->height_m; i++, from += piece)
+    sum += lw_gauss_integral(f, of, from, from + piece);
+  return sum + lw_gauss_integral(f, of, from, of->height_m);
+}
+
 lw_status lw_slot_thrust(const lw_slot *slot, double coefficient, double height_m, lw_lateral *lateral,
                          lw_error *error) {
   integrand of = {slot, coefficient, height_m};
-  double push, moment;
-  if (lw_solve_integral(pressure_at, &of, 0.0, height_m, &push) != LW_OK ||
-      lw_solve_integral(moment_at, &of, 0.0, height_m, &moment) != LW_OK || !(push > 0.0))
+  double push = integral_of(pressure_at, &of), moment = integral_of(moment_at, &of);
+  if (!isfinite(push) || !isfinite(moment) || !(push > 0.0))
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE,
                         "the pressure between the faces cannot be summed");
   *lateral = (lw_lateral){.thrust_kn_per_m = push, .height_m = moment / push};

@@ -86,9 +86,9 @@ static double push_starts(const lw_plane *plane, const lw_law *law, const stretc
 
 static lw_status add_curved(const lw_plane *plane, const lw_law *law, const stretch *s, tally *sum) {
   curve force = {plane, law, s, false}, moment = {plane, law, s, true};
-  double f = 0.0, m = 0.0;
-  if (lw_solve_integral(curve_value, &force, s->top_m, s->bottom_m, &f) != LW_OK) return LW_NO_SOLUTION;
-  if (lw_solve_integral(curve_value, &moment, s->top_m, s->bottom_m, &m) != LW_OK) return LW_NO_SOLUTION;
+  double f = lw_gauss_integral(curve_value, &force, s->top_m, s->bottom_m),
+         m = lw_gauss_integral(curve_value, &moment, s->top_m, s->bottom_m);
+  if (!isfinite(f) || !isfinite(m)) return LW_NO_SOLUTION;
   sum->force += f;
   sum->moment += m;
   return LW_OK;

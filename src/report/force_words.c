@@ -39,6 +39,7 @@ static const char *label_of(lw_force_kind kind) {
   case LW_FORCE_THRUST: return "push of the soil";
   case LW_FORCE_SURCHARGE_THRUST: return "push of the load behind";
   case LW_FORCE_LOADS_THRUST: return "push of loads at distance";
+  case LW_FORCE_LEVEL_THRUST: return "push through the ground";
   case LW_FORCE_WATER: return "water behind";
   case LW_FORCE_FRONT_WATER: return "water in front";
   case LW_FORCE_UPLIFT: return "uplift";
@@ -59,6 +60,7 @@ static const char *slug_of(lw_force_kind kind) {
   case LW_FORCE_THRUST: return "soil-push";
   case LW_FORCE_SURCHARGE_THRUST: return "load-push";
   case LW_FORCE_LOADS_THRUST: return "loads-push";
+  case LW_FORCE_LEVEL_THRUST: return "level-push";
   case LW_FORCE_WATER: return "water";
   case LW_FORCE_FRONT_WATER: return "front-water";
   case LW_FORCE_UPLIFT: return "uplift";

@@ -109,13 +109,14 @@ static void check(flow *f, const lw_block *block) {
 
 static void line(flow *f, const lw_block *block) {
   static const double HIGH_MM = 7.5;
-  if (!make_room(f, HIGH_MM)) return;
+  if (!make_room(f, HIGH_MM + 1.4)) return;
   f->y_mm += HIGH_MM;
   double label = lw_drawing_text_width(block->label, f->size_mm), left = column_left(f);
   lw_drawing_words(page_of(f), (lw_xy_mm){left, f->y_mm}, LW_ANCHOR_START, f->size_mm, "%s", block->label);
   lw_xy_mm rule[] = {{left + fmax(18.0, label + 2.0), f->y_mm + 0.4},
                      {left + column_width(f), f->y_mm + 0.4}};
   lw_drawing_line(page_of(f), LW_PEN_FINE, rule, 2);
+  f->y_mm += 1.4;
 }
 
 /* The marks of one drawing on another, moved. */

@@ -59,7 +59,7 @@ Test(loads, the_theory_is_the_one_asked_for) {
   cr_expect(checks_test_near(base_of(curves)->elastic.push_kn_per_m, 2.0 * push, 1e-9));
   cr_expect(checks_test_near(1.0 + base_of(wedge)->elastic.push_kn_per_m, 1.0, 1e-15));
   double left = checks_test_horizontal(base_of(wedge), LW_FORCE_LOADS_THRUST);
-  cr_expect(checks_test_near(1.0 + left, 1.0, 1e-15));
+  cr_expect_lt(0.0, left, "the wedge's own part: it is the load's, and takes its factor");
   cr_expect_eq(base_of(rest)->elastic_by, LW_LOAD_PRESSURE_DOUBLED);
   lw_result *all[] = {half, rest, doubled, curves, wedge};
   for (size_t i = 0; i < sizeof all / sizeof all[0]; i++) free(all[i]);
@@ -151,4 +151,69 @@ Test(loads, a_name_gives_what_the_sheet_does_not) {
   cr_expect(checks_test_near(tank->given.load[0].pressure.si, 1.5 * 9.81, 1e-12));
   cr_expect(checks_test_near(tank->given.load[1].force.si, 10.0, 1e-12));
   free(tank);
+}
+
+#define FENCED \
+  WALL, "fence height=1.8 m", "fence place=behind", "fence distance=0.3 m", "wind pressure=0.9 kPa"
+
+static double wind_push(const char *format) {
+  lw_result *result = RUN(FENCED, format);
+  const lw_situation *wind = checks_test_situation(result, LW_SITUATION_WIND);
+  double push = wind ? checks_test_horizontal(&wind->base, LW_FORCE_LEVEL_THRUST) : NAN;
+  free(result);
+  return push;
+}
+
+/* Wind is a variable action: 1.5 on it, at its source, so never less than 1.5 of what it pushes; and 1.75. */
+Test(loads, wind_takes_the_factor_of_what_varies) {
+  double plain = wind_push("method format=lowwall"), da2 = wind_push("method format=en1997-da2-geo"),
+         lrfd = wind_push("method format=aashto-lrfd-strength-1");
+  cr_expect_lt(0.0, plain);
+  cr_expect_leq(1.5 * plain * (1.0 - 1e-6), da2, "%g, factored %g", plain, da2);
+  cr_expect_leq(1.75 * plain * (1.0 - 1e-6), lrfd, "%g, factored %g", plain, lrfd);
+}
+
+/* Loads that a governing wedge carries leave with their own factor: 1.5 of them, 1.35 of the soil. */
+Test(loads, loads_in_a_wedge_take_the_factor_of_what_varies) {
+  lw_result *plain = RUN(WALL, STRIP("0.1 m", "1.6 m"), "method load pressure=wedge");
+  lw_result *da2 =
+      RUN(WALL, STRIP("0.1 m", "1.6 m"), "method load pressure=wedge", "method format=en1997-da2-geo");
+  double loads = checks_test_horizontal(base_of(plain), LW_FORCE_LOADS_THRUST),
+         soil = checks_test_horizontal(base_of(plain), LW_FORCE_THRUST);
+  cr_expect_lt(0.0, loads);
+  cr_expect(checks_test_near(checks_test_horizontal(base_of(da2), LW_FORCE_LOADS_THRUST), 1.5 * loads, 1e-9));
+  cr_expect(checks_test_near(checks_test_horizontal(base_of(da2), LW_FORCE_THRUST), 1.35 * soil, 1e-9));
+  free(plain);
+  free(da2);
+}
+
+static double slip_has(const char *format, const char *more) {
+  lw_result *result = RUN(WALL, "front slope=20 deg", format, more);
+  const lw_situation *drained = checks_test_situation(result, LW_SITUATION_DRAINED);
+  double has = NAN;
+  for (int i = 0; i < drained->check_count; i++)
+    if (drained->check[i].kind == LW_CHECK_SLIP && drained->check[i].counts) has = drained->check[i].has.value;
+  free(result);
+  return has;
+}
+
+/* Without loads and cohesion a circle's factor scales with tan phi and with what divides the resistance. */
+Test(loads, a_slip_takes_the_factors_of_each_approach) {
+  const char *bare = "load 1 kind=none";
+  double plain = slip_has("method format=lowwall", bare);
+  cr_expect(checks_test_near(slip_has("method format=en1997-da1-1", bare), plain, 1e-6));
+  cr_expect(checks_test_near(slip_has("method format=en1997-da2-geo", bare), plain / 1.1, 1e-6));
+  cr_expect(checks_test_near(slip_has("method format=en1997-da1-2", bare), plain / 1.25, 0.02));
+  cr_expect(checks_test_near(slip_has("method format=en1997-da3-geo", bare),
+                             slip_has("method format=en1997-da1-2", bare), 1e-9));
+}
+
+/* A trench in front takes ground away that holds. */
+Test(loads, a_trench_lowers_what_a_slip_has) {
+  lw_result *result = RUN(WALL, "front slope=10 deg", "trench depth=0.4 m", "trench distance=0.6 m");
+  const lw_situation *open = checks_test_situation(result, LW_SITUATION_TRENCH),
+                     *drained = checks_test_situation(result, LW_SITUATION_DRAINED);
+  cr_assert(open != NULL && open->slip_known && drained->slip_known);
+  cr_expect_lt(open->slip.bishop, drained->slip.bishop);
+  free(result);
 }

@@ -40,12 +40,17 @@ static double moment_at(double depth, const void *context) {
   return lw_compaction_kpa(context, depth) * depth;
 }
 
+/* The rule on a hundred equal pieces. */
+static double pieces(lw_function f, const void *context, double low, double high) {
+  double piece = (high - low) / 100.0, total = 0.0;
+  for (int i = 0; i < 100; i++) total += lw_gauss_integral(f, context, low + i * piece, low + (i + 1) * piece);
+  return total;
+}
+
 static double sum(lw_function f, const lw_compaction_diagram *d, double height) {
   double at[] = {0.0, fmin(d->zc_m, height), fmin(d->hc_m, height), height}, total = 0.0;
   for (int i = 0; i < 3; i++) {
-    double part = 0.0;
-    if (at[i + 1] > at[i]) cr_assert_eq(lw_solve_integral(f, d, at[i], at[i + 1], &part), LW_OK);
-    total += part;
+    if (at[i + 1] > at[i]) total += pieces(f, d, at[i], at[i + 1]);
   }
   return total;
 }
@@ -112,7 +117,7 @@ static double foot_kpa(double z, const void *context) {
   foot_at f = *(const foot_at *)context;
   double half = 0.0;
   f.z = z;
-  if (z > 0.0) cr_assert_eq(lw_solve_integral(point_at, &f, 0.0, f.half, &half), LW_OK);
+  if (z > 0.0) half = pieces(point_at, &f, 0.0, f.half);
   return 2.0 * half;
 }
 
@@ -124,10 +129,9 @@ Test(pressure, foot_is_the_sum_of_its_points) {
   for (double x = 0.3; x < 3.0; x *= 1.7) {
     lw_foot foot = {13.1, 0.46};
     foot_at at = {x, 0.0, 0.23};
-    double push, about_top, h = 0.37;
+    double h = 0.37, push = pieces(foot_kpa, &at, 0.0, h),
+           about_top = pieces(foot_moment, &at, 0.0, h);
     lw_lateral t = lw_foot_thrust(&foot, x, h);
-    cr_assert_eq(lw_solve_integral(foot_kpa, &at, 0.0, h, &push), LW_OK);
-    cr_assert_eq(lw_solve_integral(foot_moment, &at, 0.0, h, &about_top), LW_OK);
     cr_expect(epsilon_eq(dbl, t.thrust_kn_per_m, 13.1 * push, 1e-5 * t.thrust_kn_per_m), "x %g", x);
     cr_expect(epsilon_eq(dbl, t.height_m, h - about_top / push, 1e-5), "x %g", x);
   }

@@ -40,6 +40,44 @@ int main(void) {
 }
 SOURCE
 cp "$scratch/stranger.c" "$scratch/stranger.cc"
+# A host that leaves GSL its own handler, which aborts: hopeless questions must come back as a status.
+cat >"$scratch/host.c" <<'SOURCE'
+#include <gsl/gsl_errno.h>
+#include <lowwall/arching.h>
+#include <math.h>
+static double no_root(double x, const void *context) { return context ? x : 1.0 + x * x; }
+static double no_number(double x, const void *context) { return context ? x : x / 0.0 - x / 0.0; }
+static double wall(double x, const void *context) { return context ? x : x < 0.3 ? 1e300 : -1e300; }
+static void handler(const char *reason, const char *file, int line, int number) {
+  (void)reason, (void)file, (void)line, (void)number;
+}
+int main(void) {
+  const lw_function f[] = {no_root, no_number, wall};
+  const double ends[] = {-1.0, 0.0, 0.25, 1e-12, 1.0, 1e300, INFINITY, NAN};
+  const int count = sizeof ends / sizeof ends[0];
+  lw_minimum least;
+  double x = 0.0;
+  for (int turn = 0; turn < 2; turn++) {
+    for (int k = 0; k < 3 * count * count; k++) {
+      double a = ends[k / count % count], b = ends[k % count];
+      (void)lw_solve_root(f[k / count / count], NULL, a, b, 1e-9, &x);
+      (void)lw_solve_minimum(f[k / count / count], NULL, a, b, 8, &least);
+      lw_slot slot = {.width_m = a, .unit_weight_kn_per_m3 = 18.0, .wall_friction_rad = 0.5};
+      lw_lateral lateral;
+      lw_error error;
+      (void)lw_slot_thrust(&slot, 0.3, b, &lateral, &error);
+    }
+    if (lw_solve_root(no_root, NULL, 0.0, 1.0, 1e-9, &x) == LW_OK) return 1;
+    if (turn == 0) gsl_set_error_handler(handler);
+  }
+  return gsl_set_error_handler(NULL) == handler ? 0 : 2;
+}
+SOURCE
+host() {
+    # shellcheck disable=SC2046
+    ${CC:-cc} "$scratch/host.c" $(pc --cflags) $(pkg-config --cflags gsl) "$prefix/lib/liblowwall.a" \
+        $(pc --static --libs-only-l | sed 's/-llowwall//') -o "$scratch/host" && "$scratch/host"
+}
 shared() { # COMPILER SOURCE
     # shellcheck disable=SC2046
     "$1" "$scratch/$2" $(pc --cflags --libs) -o "$scratch/shared" &&
@@ -62,6 +100,7 @@ check 'the installed command does not run' "$prefix/bin/lowwall" --help
 check 'a C program does not link to the shared library' shared ${CC:-cc} stranger.c
 check 'a C++ program does not link to the shared library' shared "${CXX:-c++}" stranger.cc
 check 'a C program does not link to the static library' static
+check 'the library aborts its host, or changes GSL'"'"'s handler' host
 check 'the pkg-config file has another version' same_version
 check 'make uninstall fails' own_make uninstall
 check 'make uninstall leaves something' nothing_left

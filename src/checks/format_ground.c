@@ -1,0 +1,36 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <math.h>
+
+#include "format.h"
+
+/* The factors of a set on a cross-section through wall and ground. */
+
+static double value_or(const lw_format *format, lw_need need, lw_situation_kind kind, double otherwise) {
+  lw_number value = lw_format_value(format->row[need], kind);
+  return value.known ? value.value : otherwise;
+}
+
+static void weigh(lw_slip_soil *soil, double permanent) {
+  soil->unit_weight_kn_per_m3 *= permanent;
+  soil->saturated_unit_weight_kn_per_m3 *= permanent;
+}
+
+void lw_format_weigh_ground(const lw_format *format, lw_situation_kind kind, bool light,
+                            lw_slip_ground *ground) {
+  double permanent = value_or(format, light ? LW_NEED_PERMANENT_FAVOURABLE : LW_NEED_PERMANENT, kind, 1.0),
+         variable = value_or(format, LW_NEED_VARIABLE, kind, 1.0);
+  for (int i = 0; i < ground->soil_count; i++) weigh(&ground->soil[i], permanent);
+  weigh(&ground->below, permanent);
+  ground->raised_kn_per_m3 *= permanent;
+  ground->body_kn_per_m3 *= permanent;
+  ground->water.unit_weight_kn_per_m3 *= permanent;
+  for (int i = 0; i < ground->load_count; i++) {
+    ground->load[i].pressure_kpa *= variable;
+    ground->load[i].force_kn_per_m *= variable;
+  }
+}
+
+bool lw_format_weighs_twice(const lw_format *format, lw_situation_kind kind) {
+  return fabs(value_or(format, LW_NEED_PERMANENT, kind, 1.0) -
+              value_or(format, LW_NEED_PERMANENT_FAVOURABLE, kind, 1.0)) > 1e-12;
+}
