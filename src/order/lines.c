@@ -323,54 +323,6 @@ static void carrying(const taking *t, const lw_result *result) {
   order->pallet_distance_m = fmax(t->high_m + t->pad_m + t->bedding_m, lw_influence_reach(&result->wall));
 }
 
-static void note_corners(const taking *t) {
-  lw_order *order = t->laying->order;
-  const lw_plan *plan = t->laying->plan;
-  bool turned = false;
-  for (int i = 0; i < order->corner_count; i++) turned = turned || order->corner[i].made == LW_MADE_TURNED;
-  double stagger = fabs(remainder(plan->unit_m - plan->depth_m, plan->module_m));
-  if (!turned || plan->courses < 2 || stagger >= order->overlap_needs_m - LW_TAKEN_UP) return;
-  lw_order_note_add(
-      order, "corner-stagger",
-      "Blocks of %.0f x %.0f mm turned at a corner overlap by %.0f mm there, whatever the lengths "
-      "of the runs; %.0f mm is a quarter of a unit. Half bond comes by itself where a block is "
-      "twice as long as deep.",
-      plan->unit_m * 1000.0, plan->depth_m * 1000.0, stagger * 1000.0, order->overlap_needs_m * 1000.0);
-}
-
-static void note_overlap(const taking *t) {
-  lw_order *order = t->laying->order;
-  if (order->overlap_fails_at == 0) return;
-  const lw_course_count *n = &order->course[order->overlap_fails_at - 1];
-  lw_order_note_add(
-      order, "overlap-short",
-      "Course %d, run %d, %.2f m from its beginning: joints overlap by %.0f mm only, %.0f mm is a "
-      "quarter of a unit%s.",
-      order->overlap_fails_at, n->overlap_run, n->overlap_at_m, n->overlap_m * 1000.0,
-      order->overlap_needs_m * 1000.0,
-      t->laying->plan->setback_m > 0.0 ? "; the setback moves the bond from course to course" : "");
-}
-
-static void notes(const taking *t) {
-  lw_order *order = t->laying->order;
-  const lw_threshold_row *lift = lw_tables_threshold(t->tables, "lift-mass");
-  order->lift_mass_kg = lift != NULL ? lift->value : 20.0;
-  double heaviest = fmax(order->unit_mass_kg, fmax(order->base_unit_mass_kg, order->cap_mass_kg));
-  if (heaviest > order->lift_mass_kg)
-    lw_order_note_add(
-        order, "heavy-unit",
-        "A unit weighs up to %.0f kg, over the %.0f kg that one person should not lift again and "
-        "again: two people or a lifter.",
-        heaviest, order->lift_mass_kg);
-  note_corners(t);
-  note_overlap(t);
-  if (!(t->pad_m > 0.0))
-    lw_order_note_add(order, "no-pad", "No pad is on the sheet, so none is ordered, and none is checked.");
-  if (!(t->stone_m > 0.0))
-    lw_order_note_add(order, "no-stone",
-                      "No drainage stone is on the sheet (`stone width`), so none is ordered.");
-}
-
 void lw_order_lines(lw_laying *laying, const lw_result *result) {
   taking t = begin(laying, result);
   lw_order *order = laying->order;
@@ -385,5 +337,4 @@ void lw_order_lines(lw_laying *laying, const lw_result *result) {
   drain(&t);
   soil(&t);
   carrying(&t, result);
-  notes(&t);
 }

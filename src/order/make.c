@@ -85,6 +85,7 @@ lw_status lw_order_make(const lw_result *result, lw_order *order, lw_faults *fau
   lw_order_caps(&laying, result);
   lw_order_cutting(&laying, result);
   lw_order_lines(&laying, result);
+  lw_order_notes(&laying, result);
   lw_order_pegs(&laying, result);
   lw_order_work(&laying, result);
   return LW_OK;

@@ -58,6 +58,7 @@ void lw_order_runs(lw_laying *laying);
 void lw_order_caps(lw_laying *laying, const lw_result *result);
 void lw_order_cutting(lw_laying *laying, const lw_result *result);
 void lw_order_lines(lw_laying *laying, const lw_result *result);
+void lw_order_notes(lw_laying *laying, const lw_result *result);
 void lw_order_pegs(lw_laying *laying, const lw_result *result);
 void lw_order_pipe(lw_laying *laying, const lw_result *result);
 void lw_order_work(lw_laying *laying, const lw_result *result);

@@ -68,3 +68,47 @@ Test(order, notes_say_what_is_wrong_with_a_plan) {
   cr_expect(order_note(order_of("run 1 length=4 m;run 2 length=3 m;turn 1 angle=90 deg;block depth=60 mm"),
                        "overlap-short") != NULL);
 }
+
+/* Figures that everybody in the trade uses and no standard gives are marked so, and are what they are. */
+Test(order, trade_facts_are_marked_common_practice) {
+  const struct {
+    const char *slug;
+    double value;
+  } facts[] = {{"bedding-ratio", 6.0},    {"pad-low-wall", 0.1},    {"cut-least", 1.0 / 3.0},
+               {"overlap-least", 0.25},   {"peg-tolerance", 0.005}, {"drain-pipe-fall", 0.01},
+               {"stone-compaction", 1.3}, {"settlement", 0.2},      {"barrow-mass", 80.0},
+               {"block-allowance", 0.05}};
+  for (size_t i = 0; i < sizeof facts / sizeof facts[0]; i++) {
+    const lw_ordering_row *row = lw_tables_ordering(order_tables(), facts[i].slug);
+    cr_assert(row != NULL, "%s", facts[i].slug);
+    cr_expect(epsilon_eq(dbl, row->value, facts[i].value, 1e-9), "%s", facts[i].slug);
+    cr_expect_str_eq(row->from.source, "common practice, no source");
+  }
+}
+
+/* Every allowance left out is the row of its name, and says so. */
+Test(order, allowances_come_from_the_table) {
+  const lw_order *order =
+      order_of("run 1 length=4 m;stone width=300 mm;drain outlets=1;pad thickness=100 mm");
+  static const char *const lines[] = {"blocks", "drainage-stone", "geotextile", "drain-pipe", "pad-stone"};
+  for (size_t i = 0; i < sizeof lines / sizeof lines[0]; i++) {
+    const lw_order_line *l = order_line(order, lines[i]);
+    cr_assert(l != NULL && l->allowance_known, "%s", lines[i]);
+    cr_expect_str_eq(l->source, "common practice, no source");
+  }
+  const lw_order_line *l = order_line(order_of("run 1 length=4 m;block allowance=20 %"), "blocks");
+  cr_expect_str_eq(l->source, "given");
+  cr_expect(epsilon_eq(dbl, l->order, ceil(l->net * 1.2), 1e-9));
+}
+
+/* 10 m x 0.2 m of dig, 0.1 m deep, is 0.2 m3: 400 kg at 2000 kg/m3, five barrows of 80 kg; loose 0.318 m3 is
+ * six of 60 L. */
+Test(order, trips_by_mass_or_by_volume) {
+  const lw_order *order = order_of("run 1 length=10 m;spoil bulking=1.59");
+  cr_expect(epsilon_eq(dbl, order->spoil_kg, 400.0, 1e-6));
+  cr_expect(eq(int, order->spoil_barrows, 6));
+  cr_expect(eq(int, order->skips, 1));
+  order = order_of("run 1 length=10 m;barrow mass=50 kg;skip volume=0.1 m3");
+  cr_expect(eq(int, order->spoil_barrows, 8));
+  cr_expect(eq(int, order->skips, 4));
+}
