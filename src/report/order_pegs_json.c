@@ -57,7 +57,8 @@ static void pipe(json_t *root, const lw_pegs *p) {
   known(root, "pipe_below_front_mm", p->pipe_below_front_m * 1000.0, p->pipe_known);
   known(root, "pipe_length_m", p->pipe_length_m, p->pipe_known);
   known(root, "pipe_fall", p->pipe_fall, p->pipe_known);
-  known(root, "pipe_fall_one_in", 1.0 / p->pipe_fall, p->pipe_known);
+  bool falls = p->pipe_known && p->pipe_fall > 0.0;
+  known(root, "pipe_fall_one_in", falls ? 1.0 / p->pipe_fall : 0.0, falls);
 }
 
 static void work(json_t *root, const lw_order *order) {

@@ -209,7 +209,7 @@ static const lw_item items[] = {
      .name = "drain pipe fall",
      NUMBER(order.pipe_fall),
      .also = LW_KIND_ANGLE,
-     RANGE(0.0, 0.2),
+     RANGE(0.001, 0.2),
      .assumed = NAN,
      .unit = "",
      .example = "0.01",
