@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /* The PNG of a section against a stored one. Letters are left out of both, so that no font decides; where
  * words stand there must be ink. The grey of squares is compared, not each dot: edges may be smoothed
- * otherwise. With LW_PICTURE=FILE today's picture is written there, to be looked at and put in place by hand. */
+ * otherwise. With LW_PICTURE=FILE today's picture is written there; who has looked at it puts it in place. */
 #include <lowwall/drawing.h>
 
 #include <criterion/criterion.h>
