@@ -21,7 +21,7 @@ small='wall height=400 mm'
 if "$command" draw "$small" 'block height=200 mm' 'block depth=300 mm' -o "$out/try.pdf" 2>"$out/try"; then
     paper=yes
 fi
-why=$(sed -n '1s/^lowwall draw: //p' "$out/try")
+why=$(sed -n '1s,^lowwall draw: [a-z-]*: ,,p' "$out/try")
 rm -f "$out/try" "$out/try.pdf"
 
 drawings() { # SHEET NAME
