@@ -222,10 +222,25 @@ static void pad(const taking *t) {
   l->mass_kg = l->order * t->o->cement_bag_mass.si;
 }
 
+/* Behind the centre of a curve a strip folds over itself. */
+static void note_past_centre(const taking *t, double rear_m) {
+  const lw_plan *plan = t->laying->plan;
+  for (int i = 0; i < plan->run_count; i++) {
+    double radius = plan->run[i].radius_m;
+    if (!(radius > 0.0) || radius >= rear_m) continue;
+    lw_order_note_add(
+        t->laying->order, "stone-past-centre",
+        "Run %d: the drainage stone reaches past the centre of the curve: measure stone, cloth, "
+        "pipe and dig there by hand.",
+        i + 1);
+  }
+}
+
 static void drain(const taking *t) {
   if (!(t->stone_m > 0.0)) return;
   double high = fmax(0.0, t->high_m - t->o->soil_plug.si), rear = t->rear_m + t->stone_m;
-  double length = lw_plan_strip(t->laying->plan, t->rear_m, rear) / t->stone_m;
+  double length = fmax(0.0, lw_plan_strip(t->laying->plan, t->rear_m, rear) / t->stone_m);
+  note_past_centre(t, rear);
   lw_order_line *l = put(t,
                          &(lw_order_line){.slug = "drainage-stone",
                                           .name = "drainage stone",
