@@ -115,7 +115,7 @@ Test(order, trips_by_mass_or_by_volume) {
 
 Test(order, stone_past_the_centre_of_a_curve_is_not_less_than_none) {
   const lw_order *order =
-      order_of("run 1 length=300 mm;run 1 radius=0.45 m;stone width=400 mm;curve gap=400 mm;drain outlets=1");
+      order_of("run 1 length=300 mm;run 1 radius=0.45 m;stone width=400 mm;curve gap=200 mm;drain outlets=1");
   cr_expect(order_note(order, "stone-past-centre") != NULL);
   for (int i = 0; i < order->line_count; i++) cr_expect(le(dbl, 0.0, order->line[i].net));
 }
