@@ -103,13 +103,14 @@ static lw_status make_pdf(const precheck_asked *asked, const lw_result *result, 
   return status;
 }
 
-static int make(const precheck_asked *asked, const lw_one_wall *wall) {
+static int make(const precheck_asked *asked, lw_one_wall *wall) {
   char hash[LW_HASH_HEX] = "";
   lw_error error = {0};
   lw_text out = {0};
   bool html = asked->wall.output && lw_cli_ends_in(asked->wall.output, ".html");
   lw_status status = lw_precheck_hash(&wall->result.given, asked->wall.tables, hash, &error);
   if (status == LW_OK && asked->verify) return verify(asked, hash);
+  if (status == LW_OK) lw_water_find(&wall->result, &wall->scratch);
   if (status == LW_OK)
     status = html ? lw_precheck_html(&wall->result, hash, &out)
                   : make_pdf(asked, &wall->result, hash, &out, &error);

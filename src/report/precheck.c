@@ -76,6 +76,7 @@ static void reasons(const lw_blocks *b) {
   heading(b, "Why");
   for (int i = 0; i < v->reason_count; i++) {
     const lw_verdict_reason *r = &v->reason[i];
+    if (i > 0 && strcmp(r->text, v->reason[i - 1].text) == 0) continue;
     bool own = strncmp(r->source, "[LOWWALL", 8) == 0 || r->source[0] == '\0';
     lw_block_say(b, LW_BLOCK_FACT, r->assumed ? "not known" : "given", "%s%s%s", r->text, own ? "" : " ",
                  own ? "" : r->source);
@@ -127,6 +128,7 @@ void lw_precheck_each(const lw_result *result, const char *hash, lw_block_taker 
   lw_block_say(&b, LW_BLOCK_SECTION, "", " ");
   lw_blocks_ground(&b);
   lw_blocks_checks(&b);
+  lw_blocks_special(&b);
   reasons(&b);
   limits(&b);
   lw_blocks_neighbours(&b);

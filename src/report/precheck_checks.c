@@ -35,12 +35,21 @@ static void unchecked(void *context, const lw_unchecked *what) {
            &(lw_block){.kind = LW_BLOCK_WORDS, .label = what->slug, .words = what->text, .strong = true});
 }
 
+static void columns(const lw_blocks *b) {
+  b->taker(b->context, &(lw_block){.kind = LW_BLOCK_CHECK,
+                                   .label = "resistance over demand",
+                                   .words = "",
+                                   .has = "has",
+                                   .needs = "needs"});
+}
+
 void lw_blocks_checks(const lw_blocks *blocks) {
   const lw_situations *all = &blocks->result->situations;
   for (int i = 0; i < all->count; i++) {
     const lw_situation *s = &all->situation[i];
     if (!s->decides) continue;
     lw_block_say(blocks, LW_BLOCK_HEADING, "", "Checked: %s", lw_situation_sentence(s->name));
+    columns(blocks);
     for (int k = 0; k < s->check_count; k++) {
       const lw_check *check = worse_of(s, k);
       if (check) row(blocks, check);

@@ -119,6 +119,15 @@ static void echo(void *context, const lw_echo *said, lw_origin origin) {
     lw_block_say(b, LW_BLOCK_FACT, said->name, "%s", said->words);
 }
 
+static bool is_asked(const lw_echo *said) {
+  return said->origin == LW_ASSUMED && said->item->question[0] != '\0';
+}
+
+static void count(void *context, const lw_echo *said) {
+  int *sum = context;
+  *sum += is_asked(said) ? 1 : 0;
+}
+
 static void assumed(void *context, const lw_echo *said) {
   echo(context, said, LW_ASSUMED);
 }
@@ -130,6 +139,9 @@ static void given(void *context, const lw_echo *said) {
 void lw_blocks_inputs(const lw_blocks *blocks) {
   lw_blocks copy = *blocks;
   lw_block_say(blocks, LW_BLOCK_HEADING, "", "Assumed, because the sheet does not say");
+  int all = 0;
+  lw_echo_each(blocks->result, count, &all);
+  if (all == 0) lw_block_say(blocks, LW_BLOCK_WORDS, "", "Nothing that a question would settle.");
   lw_echo_each(blocks->result, assumed, &copy);
   lw_block_say(blocks, LW_BLOCK_HEADING, "", "Given on the sheet");
   lw_echo_each(blocks->result, given, &copy);

@@ -32,6 +32,7 @@ LOWWALL=$(cd "$build/sanitize" && pwd)/lowwall sanitized \
 sh tests/recorded/run.sh "$build/lowwall" "$results/recorded"
 sanitized sh tests/recorded/run.sh "$build/sanitize/lowwall" "$results/recorded-sanitized"
 sh "$here/drawings.sh" "$build/lowwall" "$results/drawings"
+sh "$here/precheck.sh" "$build" "$results/precheck"
 sh "$here/headers.sh" "$results/headers"
 sh "$here/threads.sh" "$build/thread/threads" "$results/threads"
 sh "$here/installed.sh" "$build" "$results/installed"

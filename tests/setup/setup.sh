@@ -41,6 +41,7 @@ clang clang clang llvm
 mandoc mandoc mandoc mandoc
 cairo libcairo2-dev cairo-devel cairo
 pango libpango1.0-dev pango-devel pango
+pdftotext poppler-utils poppler-utils poppler
 fonts fonts-dejavu-core dejavu-sans-fonts -
 TABLE
 }
@@ -73,7 +74,8 @@ needs() {
 # What it builds without, and does less: PDF and PNG.
 wishes() {
     case $purpose in
-    demo | test) echo pkg-config cairo pango fonts ;;
+    demo) echo pkg-config cairo pango fonts ;;
+    test) echo pkg-config cairo pango fonts pdftotext ;;
     esac
 }
 

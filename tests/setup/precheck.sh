@@ -1,0 +1,97 @@
+#!/bin/sh
+# SPDX-License-Identifier: GPL-3.0-or-later
+# The pre-check as a PDF: two pages at most, fonts embedded, tagged, with title; on it and in the HTML no number that
+# the JSON of the same sheet does not carry. Skipped with a word where poppler-utils or cairo are missing.
+#   precheck.sh BUILD RESULT
+set -u
+build=$1
+result=$2
+name=$(basename "$result")
+echo "== $name"
+passed=0
+failed=0
+scratch=$(mktemp -d)
+trap 'rm -rf "$scratch"' EXIT
+for tool in pdfinfo pdffonts pdftotext; do
+    command -v $tool >/dev/null 2>&1 && continue
+    echo "skipped: $tool is not installed (apt-get install poppler-utils)"
+    echo "0 0 $name" >"$result"
+    exit 0
+done
+if ! "$build/lowwall" precheck -o "$scratch/try.pdf" docs/demo/bed.csv 2>"$scratch/why"; then
+    echo "skipped: no PDF is made here: $(cat "$scratch/why")"
+    echo "0 0 $name" >"$result"
+    exit 0
+fi
+
+# check WORDS COMMAND...
+check() {
+    words=$1
+    shift
+    if "$@" >"$scratch/log" 2>&1; then
+        passed=$((passed + 1))
+    else
+        failed=$((failed + 1))
+        echo "precheck: $words"
+        tail -n 20 "$scratch/log"
+    fi
+}
+pages() { pdfinfo "$pdf" | awk '/^Pages:/ { exit !($2 >= 1 && $2 <= 2) }'; }
+titled() { pdfinfo "$pdf" | grep -q '^Title: *Pre-check' && pdfinfo "$pdf" | grep -q '^Tagged: *yes'; }
+spoken() { grep -aq '/Lang (en)' "$pdf"; }
+embedded() { pdffonts "$pdf" | awk 'NR > 2 { all++; for (i = 1; i <= NF; i++) if ($i == "yes" || $i == "no") {
+    if ($i == "no") bad = 1; break } } END { exit !(all > 0 && !bad) }'; }
+who() { pdftotext "$pdf" - | head -n 4 | grep -Eq 'council|engineer|authority|builder'; }
+verified() { "$build/lowwall" precheck --verify "$(hash_in "$pdf")" "$@"; }
+other() { ! "$build/lowwall" precheck --verify "$(hash_in "$pdf")" "$@" 'block unit weight=20.5 kN/m3'; }
+# The hash as it stands on the paper, its groups on several lines.
+hash_in() { pdftotext "$1" - | grep -Eo '\b[0-9a-f]{8}\b' | awk '!seen[$0]++' | head -n 8 | tr -d '\n'; }
+# Every number with decimals and a unit stands in the JSON, in metres, kilopascals or plain, as it is printed.
+carried() { # TEXT SHEET...
+    text=$1
+    shift
+    grep -Eo '[0-9]+\.[0-9]+ (m|kPa|kN/m|kN m/m|kN/m3|deg)\b' "$text" |
+        awk '{ print $1 }' | LC_ALL=C sort -u >"$scratch/printed"
+    "$build/lowwall" check --json "$@" | grep -Eo -- '-?[0-9]+(\.[0-9]+)?([eE][-+]?[0-9]+)?' | awk '
+        { v = $1 < 0 ? -$1 : $1
+          for (d = 0; d < 5; d++) printf "%.*f\n%.*f\n", d, v, d, v * 57.29577951308232 }' |
+        LC_ALL=C sort -u >"$scratch/carried"
+    test -s "$scratch/printed" && ! LC_ALL=C comm -23 "$scratch/printed" "$scratch/carried" | grep .
+}
+all_of() { # SORT SHEET...
+    sort=$1
+    shift
+    pdf=$scratch/one.pdf
+    check "$sort: no PDF" "$build/lowwall" precheck -o "$pdf" "$@"
+    check "$sort: more than two pages" pages
+    check "$sort: no title, or not tagged" titled
+    check "$sort: no language" spoken
+    check "$sort: a font is not embedded" embedded
+    check "$sort: who must sign is not what comes first" who
+    pdftotext -layout "$pdf" "$scratch/words"
+    check "$sort: a number on paper that the JSON does not carry" carried "$scratch/words" "$@"
+    "$build/lowwall" precheck -o "$scratch/one.html" "$@"
+    sed 's/<[^>]*>/ /g' "$scratch/one.html" >"$scratch/words"
+    check "$sort: a number in the HTML that the JSON does not carry" carried "$scratch/words" "$@"
+    check "$sort: its hash does not verify" verified "$@"
+    check "$sort: its hash verifies another wall" other "$@"
+}
+for sheet in bed terrace bank; do all_of "$sheet" "docs/demo/$sheet.csv"; done
+all_of 'a bed against a fence' docs/demo/bed.csv 'site back=fence' 'fence height=1.8 m' 'drain outlets=0'
+all_of 'everything at once' docs/demo/bank.csv 'storm rain=60 mm' 'trench depth=0.4 m' 'trench distance=0.9 m' \
+    'seismic horizontal=0.1' 'fence height=1.8 m' 'fence place=behind' 'drain outlets=0'
+# The hash: the order of rows does not count; a value and a table do.
+hash=$(hash_in "$scratch/try.pdf")
+belongs() { "$build/lowwall" precheck --verify "$hash" "$@"; }
+belongs_not() { ! belongs "$@"; }
+head -n 1 docs/demo/bed.csv >"$scratch/turned.csv"
+tail -n +2 docs/demo/bed.csv | LC_ALL=C sort -r >>"$scratch/turned.csv"
+mkdir "$scratch/same" "$scratch/changed"
+cp tables/formats.csv "$scratch/same"
+sed '2s/,1\.5,/,1.6,/' tables/formats.csv >"$scratch/changed/formats.csv"
+check 'the hash does not belong to its own sheet' belongs docs/demo/bed.csv
+check 'the order of rows changes the hash' belongs "$scratch/turned.csv"
+check 'the same table from a folder changes the hash' belongs --tables "$scratch/same" docs/demo/bed.csv
+check 'another table leaves the hash' belongs_not --tables "$scratch/changed" docs/demo/bed.csv
+check 'another value leaves the hash' belongs_not docs/demo/bed.csv 'people on cap=no'
+echo "$passed $failed $name" >"$result"
