@@ -72,7 +72,8 @@ static void resultant(lw_sketch *s) {
                    to.y_mm - LONG_MM * contact->vertical_kn_per_m / all};
   lw_drawing_arrow(s->paper, LW_PEN_FORCE, from, to);
   lw_sketch_note(s, x + (from.x_mm - to.x_mm) / s->mm_per_m, (to.y_mm - from.y_mm) / s->mm_per_m,
-                 "resultant on the base, %.1f kN/m, %.0f mm %s the middle", all,
+                 "resultant on the base, %.1f kN/m down and %.1f level, %.0f mm %s the middle",
+                 contact->vertical_kn_per_m, contact->horizontal_kn_per_m,
                  fabs(contact->eccentricity_m) * 1000.0,
                  contact->eccentricity_m >= 0.0 ? "in front of" : "behind");
 }
