@@ -47,7 +47,7 @@ typedef enum lw_force_kind {
   LW_FORCE_SURCHARGE_ON_WALL,
   LW_FORCE_THRUST,          /* of the soil */
   LW_FORCE_SURCHARGE_THRUST,
-  LW_FORCE_LOADS_THRUST,    /* of loads at a distance: by elasticity, the curves, or their part of the wedge */
+  LW_FORCE_LOADS_THRUST,    /* of loads at a distance: by elasticity, curves, or their part of the wedge */
   LW_FORCE_LEVEL_THRUST,    /* of what pushes the ground behind level */
   LW_FORCE_WATER,           /* on the real outline behind */
   LW_FORCE_FRONT_WATER,

@@ -46,8 +46,8 @@ static void add_thrust_part(const lw_push *push, lw_force_kind kind, double part
                                    .y_m = push->back.foot_y_m + height_m});
 }
 
-/* Soil, surcharge, earthquake, loads at a distance and level pushes apart, each at its own height, together at
- * the height of the whole: each has a factor of its own. */
+/* Soil, surcharge, earthquake, loads at a distance and level pushes apart, each at its own height, together
+ * at the height of the whole: each has a factor of its own. */
 static void add_thrust(const lw_push *push, lw_forces *forces) {
   const lw_thrust *t = &push->thrust;
   struct {

@@ -33,8 +33,8 @@ static double moment_at(double depth_m, const void *context) {
   return lw_slot_kpa(i->slot, i->coefficient, depth_m) * (i->height_m - depth_m);
 }
 
-/* Cut where the pressure has settled to within exp(-4) of what it tends to, again and again: in each piece the
- * rule is exact to the last digits. Below forty widths over the friction it no longer changes. */
+/* Cut where the pressure has settled to within exp(-4) of what it tends to, again and again: in each piece
+ * the rule is exact to the last digits. Below forty widths over the friction it no longer changes. */
 static double integral_of(lw_function f, const integrand *of) {
   double rate = 2.0 * of->coefficient * tan(of->slot->wall_friction_rad) / of->slot->width_m;
   double piece = rate > 0.0 ? 4.0 / rate : of->height_m, sum = 0.0, from = 0.0;

@@ -7,12 +7,11 @@
 
 /* Loads at a distance on a whole wall: what is set beside what, and what each word of the sheet does. */
 
-#define WALL \
-  "course count=5", "block height=200 mm", "block depth=500 mm", "wall embedment=200 mm", \
-      "site behind=ground", "ground slope=0 deg", "soil 1 friction angle=30 deg", "people on cap=no", \
+#define WALL                                                                                                 \
+  "course count=5", "block height=200 mm", "block depth=500 mm", "wall embedment=200 mm",                    \
+      "site behind=ground", "ground slope=0 deg", "soil 1 friction angle=30 deg", "people on cap=no",        \
       "drain outlets=2", "stone width=300 mm"
-#define STRIP_OF(pressure, far) \
-  "load 1 kind=strip", "load 1 pressure=" pressure, "load 1 far edge=" far
+#define STRIP_OF(pressure, far) "load 1 kind=strip", "load 1 pressure=" pressure, "load 1 far edge=" far
 #define STRIP(near, far) STRIP_OF("12 kPa", far), "load 1 near edge=" near
 
 static const lw_stage *base_of(const lw_result *result) {
@@ -75,9 +74,9 @@ Test(loads, no_load_and_a_load_of_nothing_are_one) {
 
 /* A footing below the base's level pushes nothing; nearer the surface it never pushes less. */
 Test(loads, a_footing_at_depth) {
-  static const char *const DEPTH[] = {"load 1 below ground=0 m", "load 1 below ground=0.25 m",
+  static const char *const DEPTH[] = {"load 1 below ground=0 m",   "load 1 below ground=0.25 m",
                                       "load 1 below ground=0.6 m", "load 1 below ground=0.99 m",
-                                      "load 1 below ground=1 m", "load 1 below ground=5 m"};
+                                      "load 1 below ground=1 m",   "load 1 below ground=5 m"};
   lw_result *none = RUN(WALL, "load 1 kind=none");
   double bare = level_push(base_of(none)), before = INFINITY;
   for (size_t i = 0; i < sizeof DEPTH / sizeof DEPTH[0]; i++) {
@@ -118,8 +117,8 @@ Test(loads, the_weight_on_a_cap_never_helps) {
   const lw_situation *a = checks_test_situation(seat, LW_SITUATION_DRAINED);
   const lw_situation *b = checks_test_situation(push, LW_SITUATION_DRAINED);
   for (int k = LW_CHECK_SLIDING; k <= LW_CHECK_OVERTURNING; k++) {
-    const lw_check *with = checks_test_at_base(a, (lw_check_kind)k), *without =
-        checks_test_at_base(b, (lw_check_kind)k);
+    const lw_check *with = checks_test_at_base(a, (lw_check_kind)k),
+                   *without = checks_test_at_base(b, (lw_check_kind)k);
     cr_assert(with && without && with->has.known && without->has.known);
     cr_expect_leq(with->has.value, without->has.value * (1.0 + 1e-9), "check %d", k);
   }
@@ -140,8 +139,8 @@ Test(loads, a_name_gives_what_the_sheet_does_not) {
   cr_expect_eq(c->load[1].kind.origin, LW_ASSUMED);
   cr_expect(checks_test_near(named->wall.site.surcharge_kpa, 2.5, 1e-12));
   free(named);
-  lw_result *given = RUN(WALL, "load 1 name=bulk-bag", "load 1 pressure=9 kPa", "load 1 near edge=1 m",
-                         "load 2 kind=none");
+  lw_result *given =
+      RUN(WALL, "load 1 name=bulk-bag", "load 1 pressure=9 kPa", "load 1 near edge=1 m", "load 2 kind=none");
   cr_expect(checks_test_near(given->given.load[0].pressure.si, 9.0, 1e-12));
   cr_expect(checks_test_near(given->given.load[0].far_edge.si, 1.9, 1e-12));
   cr_expect(checks_test_near(1.0 + given->wall.site.surcharge_kpa, 1.0, 1e-12));
@@ -153,7 +152,7 @@ Test(loads, a_name_gives_what_the_sheet_does_not) {
   free(tank);
 }
 
-#define FENCED \
+#define FENCED                                                                                               \
   WALL, "fence height=1.8 m", "fence place=behind", "fence distance=0.3 m", "wind pressure=0.9 kPa"
 
 static double wind_push(const char *format) {
@@ -192,7 +191,8 @@ static double slip_has(const char *format, const char *more) {
   const lw_situation *drained = checks_test_situation(result, LW_SITUATION_DRAINED);
   double has = NAN;
   for (int i = 0; i < drained->check_count; i++)
-    if (drained->check[i].kind == LW_CHECK_SLIP && drained->check[i].counts) has = drained->check[i].has.value;
+    if (drained->check[i].kind == LW_CHECK_SLIP && drained->check[i].counts)
+      has = drained->check[i].has.value;
   free(result);
   return has;
 }

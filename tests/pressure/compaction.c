@@ -43,7 +43,8 @@ static double moment_at(double depth, const void *context) {
 /* The rule on a hundred equal pieces. */
 static double pieces(lw_function f, const void *context, double low, double high) {
   double piece = (high - low) / 100.0, total = 0.0;
-  for (int i = 0; i < 100; i++) total += lw_gauss_integral(f, context, low + i * piece, low + (i + 1) * piece);
+  for (int i = 0; i < 100; i++)
+    total += lw_gauss_integral(f, context, low + i * piece, low + (i + 1) * piece);
   return total;
 }
 
@@ -129,8 +130,7 @@ Test(pressure, foot_is_the_sum_of_its_points) {
   for (double x = 0.3; x < 3.0; x *= 1.7) {
     lw_foot foot = {13.1, 0.46};
     foot_at at = {x, 0.0, 0.23};
-    double h = 0.37, push = pieces(foot_kpa, &at, 0.0, h),
-           about_top = pieces(foot_moment, &at, 0.0, h);
+    double h = 0.37, push = pieces(foot_kpa, &at, 0.0, h), about_top = pieces(foot_moment, &at, 0.0, h);
     lw_lateral t = lw_foot_thrust(&foot, x, h);
     cr_expect(epsilon_eq(dbl, t.thrust_kn_per_m, 13.1 * push, 1e-5 * t.thrust_kn_per_m), "x %g", x);
     cr_expect(epsilon_eq(dbl, t.height_m, h - about_top / push, 1e-5), "x %g", x);
