@@ -14,6 +14,7 @@ typedef struct taking {
   const lw_tables *tables;
   double rear_m; /* of the lowest course, behind its face */
   double stone_m, pad_m, pad_front_m, pad_rear_m, bedding_m, high_m, embedded_m;
+  double raised_m; /* the base above its lowest place, on the mean of the length */
   int free_ends;
 } taking;
 
@@ -69,11 +70,11 @@ static int sawn(const taking *t, lw_stock stock, char *note, size_t size) {
   bool used = t->o->offcuts.value == LW_YES;
   note[0] = '\0';
   if (fresh > 0 && fresh == again)
-    lw_print(note, size, "%d of them are sawn; no offcut is long enough to be used again", fresh);
+    lw_print(note, size, "%d of them to be sawn; no offcut is long enough to be used again", fresh);
   else if (fresh > 0 && used)
-    lw_print(note, size, "%d of them are sawn, offcuts used; %d if each piece takes a new one", again, fresh);
+    lw_print(note, size, "%d of them to be sawn, offcuts used; %d if each piece takes a new one", again, fresh);
   else if (fresh > 0)
-    lw_print(note, size, "%d of them are sawn, each for its own piece; %d if offcuts are used again", fresh,
+    lw_print(note, size, "%d of them to be sawn, each for its own piece; %d if offcuts are used again", fresh,
              again);
   return used ? again : fresh;
 }
@@ -130,22 +131,30 @@ static void caps(const taking *t) {
       &t->o->adhesive_allowance);
 }
 
-/* Mean depth of the dig beside that at the low end: where the ground falls between steps it is deeper. */
-static double deeper(const taking *t) {
-  const lw_plan *plan = t->laying->plan;
-  if (!plan->falls) return 0.0;
+static double mean_raised(const lw_plan *plan) {
   double base = 0.0, from = 0.0;
   for (int i = 0; i <= plan->step_count; i++) {
     double to = i < plan->step_count ? plan->step[i].at_m : plan->length_m;
     base += (to - from) * lw_plan_raised(plan, (from + to) / 2.0, true) * plan->course_m;
     from = to;
   }
-  return fabs(plan->fall_m) / 2.0 - base / plan->length_m;
+  return base / plan->length_m;
+}
+
+/* Mean depth of the dig beside that at the low end: where the ground falls between steps it is deeper. */
+static double deeper(const taking *t) {
+  const lw_plan *plan = t->laying->plan;
+  return plan->falls ? fabs(plan->fall_m) / 2.0 - t->raised_m : 0.0;
 }
 
 /* A strip of the plan with the free ends lengthened by what the pad goes beyond them. */
 static double strip(const taking *t, double from_m, double to_m) {
   return lw_plan_strip(t->laying->plan, from_m, to_m) + t->free_ends * t->pad_front_m * (to_m - from_m);
+}
+
+/* The dig reaches behind the drainage stone, or behind the pad where that is wider. */
+static double dig_rear(const taking *t) {
+  return fmax(t->pad_rear_m, t->rear_m + t->stone_m);
 }
 
 /* Trips of a barrow that is full by volume or by mass, whichever takes more. */
@@ -155,7 +164,7 @@ static int barrows(const taking *t, double loose_m3, double mass_kg) {
 
 static void digging(const taking *t) {
   const lw_plan *plan = t->laying->plan;
-  double rear = fmax(t->pad_rear_m, t->rear_m + t->stone_m);
+  double rear = dig_rear(t);
   double depth = t->embedded_m + t->bedding_m + t->pad_m;
   double steps = plan->step_count * lw_ordering_value(t->tables, "step-under", 0.3) *
                  (t->pad_front_m + rear) * plan->course_m;
@@ -199,7 +208,7 @@ static void pad(const taking *t) {
                                           .note = "net as compacted, order as loose"},
                          &loose);
   l->mass_kg = volume * lw_ordering_value(t->tables, "pad-stone-density", 2200.0);
-  double bedding = strip(t, 0.0, t->rear_m) * t->bedding_m;
+  double bedding = lw_plan_strip(plan, 0.0, t->rear_m) * t->bedding_m;
   double sand = bedding * lw_ordering_value(t->tables, "bedding-loose", 1.25);
   if (!(bedding > 0.0)) return;
   l = put(t,
@@ -236,18 +245,31 @@ static void note_past_centre(const taking *t, double rear_m) {
   }
 }
 
+/* Of the stone, from the underside of the blocks to the soil that covers it. */
+static double stone_height(const taking *t) {
+  double below = t->c->soil_below_top.origin == LW_GIVEN ? t->c->soil_below_top.si : 0.0;
+  return fmax(0.0, t->high_m - t->raised_m - below - t->o->soil_plug.si);
+}
+
+/* What is dug behind the pad, for the pipe and to work in, is filled with stone as well. */
+static double behind_the_pad(const taking *t) {
+  return fmax(0.0, strip(t, t->pad_rear_m, dig_rear(t))) * (t->pad_m + t->bedding_m);
+}
+
 static void drain(const taking *t) {
   if (!(t->stone_m > 0.0)) return;
-  double high = fmax(0.0, t->high_m - t->o->soil_plug.si), rear = t->rear_m + t->stone_m;
+  double high = stone_height(t), rear = t->rear_m + t->stone_m;
   double length = fmax(0.0, lw_plan_strip(t->laying->plan, t->rear_m, rear) / t->stone_m);
   note_past_centre(t, rear);
   lw_order_line *l = put(t,
                          &(lw_order_line){.slug = "drainage-stone",
                                           .name = "drainage stone",
                                           .unit = "m3",
-                                          .net = t->stone_m * high * length,
-                                          .note = "clean, one size; the highest part all along"},
+                                          .net = t->stone_m * high * length + behind_the_pad(t),
+                                          .note = "clean, one size; up to the soil over it"},
                          &t->o->stone_allowance);
+  if (t->pad_m > 0.0)
+    lw_print(l->note, sizeof l->note, "clean, one size; behind the pad and up to the soil over it");
   l->mass_kg = l->order * lw_ordering_value(t->tables, "stone-density", 1630.0);
   put(t,
       &(lw_order_line){.slug = "geotextile",
@@ -279,14 +301,15 @@ static void soil(const taking *t) {
                      : lw_ordering_value(t->tables, "soil-below-cap", 0.05);
   double deep = fmax(0.0, t->c->wall_height.si - below);
   double inside = lw_plan_inside(plan, t->rear_m + top / 2.0 + t->stone_m);
+  double over = lw_plan_inside(plan, t->rear_m + top / 2.0) - inside; /* the stone's share of the surface */
   if (plan->closed && inside > 0.0 && t->c->site_behind.value == LW_BEHIND_BED) {
     lw_order_line *l =
         put(t,
             &(lw_order_line){.slug = "soil",
                              .name = "soil for the bed",
                              .unit = "m3",
-                             .net = inside * deep,
-                             .note = "drainage stone taken off; it settles, so more is ordered"},
+                             .net = inside * deep + over * fmin(deep, t->o->soil_plug.si),
+                             .note = "beside the drainage stone and over it; it settles, so more is ordered"},
             &t->o->settlement);
     l->mass_kg = l->order * t->c->soil[0].light_unit_weight.si * 1000.0 / 9.80665;
   } else {
@@ -317,6 +340,7 @@ static taking begin(lw_laying *laying, const lw_result *result) {
   double cap = c->cap_height.origin != LW_ABSENT ? c->cap_height.si : 0.0;
   t.high_m = laying->plan->courses * laying->plan->course_m + cap;
   t.free_ends = laying->plan->closed ? 0 : 2;
+  t.raised_m = mean_raised(laying->plan);
   return t;
 }
 

@@ -34,6 +34,8 @@ int lw_plan_at(const lw_plan *plan, int run); /* of a closed plan, wrapped aroun
 void lw_plan_add_steps(const lw_case *c, lw_plan *plan);
 double lw_plan_module(const lw_plan *plan, int run, int course); /* wider on a convex curve */
 double lw_plan_depth(const lw_plan *plan, int course);
+/* How much the free ends of a run have stepped back in a course, both together. */
+double lw_plan_end_back(const lw_plan *plan, int run, int course);
 
 void lw_stretches_build(lw_laying *laying);
 int lw_stretch_spans(const lw_laying *laying, const lw_stretch *stretch, int course,

@@ -33,6 +33,21 @@ static lw_spot along(const lw_plan *plan, double at_m) {
   return (lw_spot){r->centre.x_m + r->radius_m * sin(heading), r->centre.y_m - r->radius_m * cos(heading)};
 }
 
+/* A corner of the top line; at a free end it has stepped back along the wall as well. */
+static lw_spot top_corner(const lw_plan *plan, int corner, double back_m) {
+  bool last = corner == plan->run_count;
+  lw_spot at = lw_plan_corner(plan, corner, back_m);
+  if (plan->closed || (corner > 0 && !last)) return at;
+  const lw_plan_run *r = &plan->run[last ? corner - 1 : corner];
+  double along = (last ? -1.0 : 1.0) * (plan->courses - 1) * plan->end_setback_m;
+  bool curved = fabs(r->radius_m) > 0.0;
+  double heading = r->heading_rad + (curved && last ? r->length_m / r->radius_m : 0.0);
+  if (!curved) return (lw_spot){at.x_m + along * cos(heading), at.y_m + along * sin(heading)};
+  double radius = r->radius_m - back_m;
+  heading += along / radius;
+  return (lw_spot){r->centre.x_m + radius * sin(heading), r->centre.y_m - radius * cos(heading)};
+}
+
 static void place_pegs(const lw_plan *plan, lw_pegs *pegs, double top_m) {
   int corners = plan->closed ? plan->run_count : plan->run_count + 1;
   double back = lw_plan_offset(plan, plan->courses - 1);
@@ -42,7 +57,7 @@ static void place_pegs(const lw_plan *plan, lw_pegs *pegs, double top_m) {
     put_peg(pegs, LW_PEG_BASE, i + 1, lw_plan_corner(plan, i, 0.0), raised * plan->course_m);
   }
   for (int i = 0; i < corners && back > 0.0; i++)
-    put_peg(pegs, LW_PEG_TOP, i + 1, lw_plan_corner(plan, i, back), top_m);
+    put_peg(pegs, LW_PEG_TOP, i + 1, top_corner(plan, i, back), top_m);
   for (int i = 0; i < plan->run_count; i++)
     if (fabs(plan->run[i].radius_m) > 0.0) put_peg(pegs, LW_PEG_CENTRE, i + 1, plan->run[i].centre, 0.0);
   for (int i = 0; i < plan->step_count; i++) {
@@ -136,8 +151,9 @@ static void levels(const lw_laying *laying, const lw_result *result, double top_
   for (int i = 0; i < plan->step_count; i++) {
     double at = plan->step[i].at_m;
     int upper = lw_plan_raised(plan, at, true), under = lw_plan_raised(plan, at, false);
-    put_level(pegs, (upper > under ? upper : under) * plan->course_m - bedding,
-              "top of the upper pad at step S%d", i + 1);
+    double pad_top = (upper > under ? upper : under) * plan->course_m - bedding;
+    put_level(pegs, pad_top, "top of the upper pad at step S%d", i + 1);
+    put_level(pegs, pad_top - c->pad_thickness.si, "bottom of the upper dig at step S%d", i + 1);
   }
 }
 

@@ -6,6 +6,8 @@
  * beside it, so that where the base steps down the pipe steps down too. */
 
 static const double NEAR = 1e-6; /* [m] */
+/* More than these are levelled as if they were so few: deeper, so on the safe side. */
+static const double OUTLETS_TOLD = 9.0;
 
 enum { LW_PLACE_NAME = 24 };
 
@@ -109,25 +111,37 @@ static int highest(const lw_plan *plan) {
   return most;
 }
 
-/* Around a closed plan the water comes from the far side of each outlet, both ways. */
-static void pipe_around(piping *p, bool two) {
+/* Around a closed plan the water comes from midway between the outlets, both ways; all of them evenly
+ * spaced on a level base, at its low place on one with steps. */
+static void pipe_around(piping *p, int outlets) {
   const lw_plan *plan = p->plan;
   bool level = plan->step_count == 0;
-  double outlet = level ? 0.0 : middle_of(plan, 0), arm = plan->length_m / (two && level ? 4.0 : 2.0);
-  for (int i = 0; i < (two && level ? 2 : 1); i++) {
-    double at = outlet + i * plan->length_m / 2.0;
+  int count = level ? outlets : 1;
+  double outlet = level ? 0.0 : middle_of(plan, 0), arm = plan->length_m / (2.0 * count);
+  for (int i = 0; i < count; i++) {
+    double at = outlet + i * plan->length_m / count;
     run_pipe(p, wrapped(plan, at - arm), arm, true);
     run_pipe(p, wrapped(plan, at + arm), arm, false);
   }
 }
 
-/* Along an open plan: to both ends where both are low and there are outlets enough, else to the low place. */
-static void pipe_along(piping *p, bool two) {
+/* Along an open plan: to both ends where both are low and there are outlets enough, on a level base to the
+ * others between them too, evenly spaced; else to the low place. */
+static void pipe_along(piping *p, int outlets) {
   const lw_plan *plan = p->plan;
   double length = plan->length_m;
+  bool two = outlets > 1;
   bool low_begin = lw_plan_raised(plan, 0.0, true) == 0, low_end = lw_plan_raised(plan, length, false) == 0;
+  if (two && plan->step_count == 0) {
+    double half = length / (outlets - 1) / 2.0;
+    for (int i = 0; i < outlets - 1; i++) {
+      run_pipe(p, (2 * i + 1) * half, half, false);
+      run_pipe(p, (2 * i + 1) * half, half, true);
+    }
+    return;
+  }
   if (two && low_begin && low_end) {
-    double high = plan->step_count == 0 ? length / 2.0 : middle_of(plan, highest(plan));
+    double high = middle_of(plan, highest(plan));
     run_pipe(p, high, high, false);
     run_pipe(p, high, length - high, true);
     return;
@@ -148,7 +162,7 @@ void lw_order_pipe(lw_laying *laying, const lw_result *result) {
   p.bedding_m = c->pad_thickness.origin != LW_ABSENT ? c->order.bedding_thickness.si : 0.0;
   pegs->pipe_fall = p.fall;
   pegs->pipe_outlet_m = INFINITY;
-  (laying->plan->closed ? pipe_around : pipe_along)(&p, outlets > 1.5);
+  (laying->plan->closed ? pipe_around : pipe_along)(&p, (int)fmin(outlets + 0.5, OUTLETS_TOLD));
   pegs->pipe_high_m = pegs->invert[0].level_m;
   for (int i = 0; i < pegs->invert_count; i++)
     pegs->pipe_high_m = fmax(pegs->pipe_high_m, pegs->invert[i].level_m);

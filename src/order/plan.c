@@ -48,6 +48,11 @@ double lw_plan_module(const lw_plan *plan, int run, int course) {
   return fmax(plan->module_m, opened);
 }
 
+double lw_plan_end_back(const lw_plan *plan, int run, int course) {
+  int free_ends = plan->closed ? 0 : (run == 0 ? 1 : 0) + (run == plan->run_count - 1 ? 1 : 0);
+  return free_ends * course * plan->end_setback_m;
+}
+
 static lw_spot ahead(lw_spot from, double heading_rad, double length_m) {
   return (lw_spot){from.x_m + length_m * cos(heading_rad), from.y_m + length_m * sin(heading_rad)};
 }
@@ -97,7 +102,8 @@ static void from_the_top(lw_plan *plan) {
     double corners = tangent_before(&measured, i) + tangent_after(&measured, i);
     bool curved = fabs(top->radius_m) > 0.0;
     r->radius_m = curved ? top->radius_m + offset : 0.0;
-    r->length_m = (curved ? top->length_m * r->radius_m / top->radius_m : top->length_m) + offset * corners;
+    double length = top->length_m + lw_plan_end_back(plan, i, plan->courses - 1);
+    r->length_m = (curved ? length * r->radius_m / top->radius_m : length) + offset * corners;
   }
 }
 
@@ -187,11 +193,13 @@ static lw_status close_or_leave(const lw_case *c, lw_plan *plan, lw_faults *faul
 /* Every course must still have a face to cover, and a row no more units than there is room for. */
 static lw_status hold_lengths(const lw_case *c, const lw_plan *plan, lw_faults *faults) {
   for (int i = 0; i < plan->run_count; i++) {
-    double top = lw_plan_run_length(plan, i, lw_plan_offset(plan, plan->courses - 1));
+    double top = lw_plan_run_length(plan, i, lw_plan_offset(plan, plan->courses - 1)) -
+                 lw_plan_end_back(plan, i, plan->courses - 1);
     bool small = top < plan->unit_m / 2.0 || plan->run[i].length_m < plan->unit_m / 2.0;
     if (small) {
       add_fault(faults, LW_FAULT_CONTRADICTION, &c->order.run[i].length, "run n length",
-                "a run at least half a block long in every course, the setbacks at its corners taken off");
+                "a run at least half a block long in every course, the setbacks at its corners and ends taken "
+                "off: make it longer, or `setback` or `end setback` smaller");
       return LW_FAULTS;
     }
   }

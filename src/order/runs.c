@@ -78,8 +78,8 @@ void lw_order_runs(lw_laying *laying) {
   double top = lw_plan_offset(plan, plan->courses - 1);
   for (int i = 0; i < plan->run_count; i++) {
     lw_order_run *r = &laying->order->run[i];
-    *r = (lw_order_run){
-        .run = i, .length_m = plan->run[i].length_m, .top_length_m = lw_plan_run_length(plan, i, top)};
+    *r = (lw_order_run){.run = i, .length_m = plan->run[i].length_m};
+    r->top_length_m = lw_plan_run_length(plan, i, top) - lw_plan_end_back(plan, i, plan->courses - 1);
     r->no_fit_reason = "";
     if (fabs(plan->run[i].radius_m) > 0.0) curve(laying, r);
   }

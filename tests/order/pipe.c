@@ -108,3 +108,38 @@ Test(order, a_diagonal_is_told_once) {
   cr_expect(epsilon_eq(dbl, p->check[0].distance_m, 10.0 * sin(0.4), 1e-9));
   cr_expect(epsilon_eq(dbl, p->check[1].distance_m, 5.0, 1e-9));
 }
+
+/* Three outlets on 8 m: at both ends and in the middle, the high points between, 2 m and the 2 m outlets from
+ * each. Around a bed of 9 m: every 3 m, 1.5 m each way. */
+Test(order, every_outlet_has_its_level) {
+  expect_levels("run 1 length=8 m;drain outlets=3" DRAIN,
+                (double[]){-0.025, -0.045, -0.065, -0.025, -0.045, -0.065, -0.025, -0.045, -0.065, -0.025,
+                           -0.045, -0.065},
+                12);
+  const lw_pegs *p =
+      &order_of("run 1 length=3 m;run 2 length=1.5 m;run 3 length=3 m;run 4 length=1.5 m;turn 1 angle=90 "
+                "deg;turn 2 angle=90 deg;turn 3 angle=90 deg;drain outlets=3" DRAIN)
+           ->pegs;
+  cr_expect(epsilon_eq(dbl, p->pipe_outlet_m, -0.025 - 0.015 - 0.02, 1e-9));
+}
+
+/* Five courses that step back 20 mm, at the free ends as well: the top line of 8 m and 2.4 m is 80 mm shorter
+ * at the corner and at each end; measured at the top the lengths are those asked for. */
+Test(order, free_ends_step_back_on_the_top_line) {
+  const char *items = "run 1 length=8 m;run 2 length=2.4 m;turn 1 angle=90 deg;course count=5;setback=20 mm;"
+                      "end setback=20 mm";
+  const lw_order *order = order_of(items);
+  cr_expect(epsilon_eq(dbl, order->run[0].top_length_m, 7.84, 1e-9));
+  cr_expect(epsilon_eq(dbl, order->run[1].top_length_m, 2.24, 1e-9));
+  const lw_peg *t1 = &order->pegs.peg[3], *t3 = &order->pegs.peg[5];
+  cr_expect_str_eq(t1->name, "T1");
+  cr_expect(epsilon_eq(dbl, t1->at.x_m, 0.08, 1e-9));
+  cr_expect(epsilon_eq(dbl, t1->at.y_m, 0.08, 1e-9));
+  cr_expect(epsilon_eq(dbl, t3->at.x_m, 7.92, 1e-9));
+  cr_expect(epsilon_eq(dbl, t3->at.y_m, 2.32, 1e-9));
+  char top[256];
+  snprintf(top, sizeof top, "%s;plan line=top", items);
+  order = order_of(top);
+  cr_expect(epsilon_eq(dbl, order->run[0].top_length_m, 8.0, 1e-9));
+  cr_expect(epsilon_eq(dbl, order->run[0].length_m, 8.16, 1e-9));
+}
