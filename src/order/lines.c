@@ -72,7 +72,8 @@ static int sawn(const taking *t, lw_stock stock, char *note, size_t size) {
   if (fresh > 0 && fresh == again)
     lw_print(note, size, "%d of them to be sawn; no offcut is long enough to be used again", fresh);
   else if (fresh > 0 && used)
-    lw_print(note, size, "%d of them to be sawn, offcuts used; %d if each piece takes a new one", again, fresh);
+    lw_print(note, size, "%d of them to be sawn, offcuts used; %d if each piece takes a new one", again,
+             fresh);
   else if (fresh > 0)
     lw_print(note, size, "%d of them to be sawn, each for its own piece; %d if offcuts are used again", fresh,
              again);

@@ -198,8 +198,8 @@ static lw_status hold_lengths(const lw_case *c, const lw_plan *plan, lw_faults *
     bool small = top < plan->unit_m / 2.0 || plan->run[i].length_m < plan->unit_m / 2.0;
     if (small) {
       add_fault(faults, LW_FAULT_CONTRADICTION, &c->order.run[i].length, "run n length",
-                "a run at least half a block long in every course, the setbacks at its corners and ends taken "
-                "off: make it longer, or `setback` or `end setback` smaller");
+                "a run at least half a block long in every course, the setbacks at its corners and ends "
+                "taken off: make it longer, or `setback` or `end setback` smaller");
       return LW_FAULTS;
     }
   }

@@ -56,8 +56,8 @@ static void blocks(const lw_laying *laying, const lw_case *c) {
         laying->plan->setback_m * 1000.0, order->pegs.base_offset_m * 1000.0);
   if (laying->plan->setback_m > 0.0 && order->plan.step_count > 0)
     add(order, false,
-        "Above a step of the base the lowest course, and its pad, stand %.0f mm behind the base line for each "
-        "course that the base has risen: they lie on the same lean.",
+        "Above a step of the base the lowest course, and its pad, stand %.0f mm behind the base line for "
+        "each course that the base has risen: they lie on the same lean.",
         laying->plan->setback_m * 1000.0);
   add(order, false,
       "Lay from the corners and ends towards the middle, cuts there; fill never more than one course "

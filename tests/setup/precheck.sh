@@ -1,7 +1,8 @@
 #!/bin/sh
 # SPDX-License-Identifier: GPL-3.0-or-later
-# The pre-check as a PDF: two pages at most, fonts embedded, tagged, with title; on it and in the HTML no number
-# that the JSON of the same sheet does not carry. Skipped with a word where poppler-utils or cairo are missing.
+# The pre-check as a PDF: two pages at most, fonts embedded, tagged, with title; on it and in the HTML no
+# number that the JSON of the same sheet does not carry. Skipped with a word where poppler-utils or cairo are
+# missing.
 #   precheck.sh BUILD RESULT
 set -u
 build=$1
@@ -79,7 +80,8 @@ all_of() { # SORT SHEET...
 for sheet in bed terrace bank; do all_of "$sheet" "docs/demo/$sheet.csv"; done
 all_of 'a bed against a fence' docs/demo/bed.csv 'site back=fence' 'fence height=1.8 m' 'drain outlets=0'
 all_of 'everything at once' docs/demo/bank.csv 'storm rain=60 mm' 'trench depth=0.4 m' \
-    'trench distance=0.9 m' 'seismic horizontal=0.1' 'fence height=1.8 m' 'fence place=behind' 'drain outlets=0'
+    'trench distance=0.9 m' 'seismic horizontal=0.1' 'fence height=1.8 m' \
+    'fence place=behind' 'drain outlets=0'
 # The hash: the order of rows does not count; a value and a table do.
 hash=$(hash_in "$scratch/try.pdf")
 belongs() { "$build/lowwall" precheck --verify "$hash" "$@"; }
