@@ -3,6 +3,7 @@
 #include "check.h"
 
 #include <getopt.h>
+#include <math.h>
 #include <stdlib.h>
 #include <string.h>
 #include <unistd.h>
@@ -10,11 +11,12 @@
 #include <lowwall/report.h>
 
 #include "cli.h"
+#include "crew.h"
 #include "output.h"
 
 static const char help[] =
-    "lowwall check [--working | --json] [--format NAME | --format all] [--tables DIR] [-o FILE] [SHEET]\n"
-    "              [ITEM=VALUE ...]\n"
+    "lowwall check [--working | --json] [--format NAME | --format all] [--tables DIR] [-j N] [-o FILE]\n"
+    "              [SHEET] [ITEM=VALUE ...]\n"
     "\n"
     "Check the wall of a sheet, or the many walls of a schedule: what it is, whether it stands, who must\n"
     "sign.\n"
@@ -26,10 +28,13 @@ static const char help[] =
     "  --format NAME       by that set of factors, as 'method format=NAME' does: see lowwall list formats\n"
     "  --format all        by the sheet's own set, and what governs under every other; of one wall\n"
     "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n"
+    "  -j, --jobs N        check a schedule with N threads, 1 to 256; left out it is 1. The output is the same\n"
+    "                      whatever N is; of one wall nothing changes. -j $(nproc) uses every core\n"
     "  -o, --output FILE   write there, the whole of it or nothing; - is standard output\n"
     "  -h, --help          this page\n"
     "\n"
-    "The results of a schedule are CSV, a row a wall.\n"
+    "The results of a schedule are CSV, a row a wall in the order of the schedule. While it runs, a line on\n"
+    "a terminal shows how far it is.\n"
     "\n"
     "Exit status, of many walls the gravest in the order 1, 2, 5, 4, 3, 0:\n"
     "  0  every deciding check holds and the wall is below the limit on file; confirm with the authority\n"
@@ -48,6 +53,20 @@ static void take_format(lw_check_asked *asked) {
   asked->wall.item[asked->wall.item_count++] = asked->format_item;
 }
 
+static bool take_jobs(lw_check_asked *asked) {
+  double jobs = 1.0;
+  asked->jobs = 1;
+  if (asked->jobs_given == NULL) return true;
+  bool number = lw_number_read(asked->jobs_given, strlen(asked->jobs_given), &jobs);
+  if (number && jobs >= 1.0 && jobs <= LW_CREW_MAX && floor(jobs) >= jobs) {
+    asked->jobs = (int)jobs;
+    return true;
+  }
+  lw_cli_refuse("check", "bad-option: --jobs %.40s: a number of threads from 1 to %d is wanted, at best that "
+                "of the cores", asked->jobs_given, LW_CREW_MAX);
+  return false;
+}
+
 static bool agree(const lw_check_asked *asked) {
   if (!asked->working || !asked->json) return true;
   lw_cli_refuse("check", "bad-option: --working is text; leave out --json");
@@ -57,17 +76,19 @@ static bool agree(const lw_check_asked *asked) {
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, lw_check_asked *asked) {
   static const struct option options[] = {
-      {"working", no_argument, NULL, 'w'}, {"json", no_argument, NULL, 'j'},
+      {"working", no_argument, NULL, 'w'}, {"json", no_argument, NULL, 'J'},
+      {"jobs", required_argument, NULL, 'j'},
       {"tables", required_argument, NULL, 't'},
       {"format", required_argument, NULL, 'f'}, {"output", required_argument, NULL, 'o'},
       {"help", no_argument, NULL, 'h'}, {"version", no_argument, NULL, 'v'}, {0}};
   optind = 0;   /* glibc: begin anew, whatever was read before */
   opterr = 0;
-  for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
+  for (int option; (option = getopt_long(argc, argv, ":o:j:h", options, NULL)) != -1;) {
     bool well = true;
     switch (option) {
     case 'w': asked->working = true; break;
-    case 'j': asked->json = true; break;
+    case 'J': asked->json = true; break;
+    case 'j': well = lw_cli_take_once("check", "--jobs", optarg, &asked->jobs_given); break;
     case 'f': well = lw_cli_take_once("check", "--format", optarg, &asked->format); break;
     case 't': well = lw_cli_take_once("check", "--tables", optarg, &asked->wall.tables); break;
     case 'o': well = lw_cli_take_once("check", "--output", optarg, &asked->wall.output); break;
@@ -77,7 +98,8 @@ static int read_options(int argc, char **argv, lw_check_asked *asked) {
     }
     if (!well) return LW_EXIT_BAD_INPUT + 1;
   }
-  if (!lw_wall_take_arguments(argc, argv, optind, &asked->wall) || !agree(asked))
+  if (!take_jobs(asked) || !lw_wall_take_arguments(argc, argv, optind, &asked->wall) ||
+      !agree(asked))
     return LW_EXIT_BAD_INPUT + 1;
   take_format(asked);
   return 0;
@@ -121,7 +143,7 @@ static int check_schedule(const lw_check_asked *asked, lw_one_wall *wall) {
   if (alone != NULL)
     return lw_cli_refuse("check", "bad-option: %s is for one wall; %.200s is a schedule", alone,
                          asked->wall.sheet);
-  return lw_check_schedule(asked, wall->tables, &wall->input, &wall->faults);
+  return lw_check_schedule(asked, wall);
 }
 
 int lw_cli_check(int argc, char **argv) {

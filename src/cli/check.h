@@ -9,13 +9,12 @@ typedef struct lw_check_asked {
   lw_wall_asked wall;
   bool working, json;
   bool all_formats;                /* --format all */
-  const char *format;              /* as given, or NULL */
+  const char *format, *jobs_given; /* as given, or NULL */
+  int jobs;                        /* threads for a schedule, from 1 */
   char format_item[128];
 } lw_check_asked;
 
-/* Many walls, a row each. The input holds its first block; header_faults those of the command line.
- * gives the exit status */
-int lw_check_schedule(const lw_check_asked *asked, const lw_tables *tables, lw_input *input,
-                      lw_faults *header_faults);
+/* Many walls, a row each. The wall's input holds the first block. gives the exit status */
+int lw_check_schedule(const lw_check_asked *asked, lw_one_wall *wall);
 
 #endif

@@ -9,6 +9,7 @@
 #include <unistd.h>
 
 #include "cli.h"
+#include "interrupt.h"
 
 /* A file opened while one of the three streams is closed would take its number, and messages would go into
  * it. They are opened the wrong way round, so that using them is still an error. */
@@ -40,6 +41,7 @@ int main(int argc, char **argv) {
   /* A closed pipe, or a file grown too large, is then an error of writing, and files are tidied up. */
   signal(SIGPIPE, SIG_IGN);
   signal(SIGXFSZ, SIG_IGN);
+  lw_interrupt_watch();
   if (argc < 2) return lw_cli_refuse("", "bad-option: a command is wanted, as in lowwall check wall.csv");
   return end(dispatch(argc - 1, argv + 1));
 }

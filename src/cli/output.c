@@ -9,6 +9,7 @@
 #include <unistd.h>
 
 #include "cli.h"
+#include "interrupt.h"
 
 /* A reader that closed its end of a pipe had enough: nothing to complain about, but not all was written. */
 static bool fail(lw_output *output, const char *why) {
@@ -44,7 +45,7 @@ static bool open_beside(lw_output *output, const struct stat *there) {
   output->target = there != NULL ? realpath(output->name, NULL) : strdup(output->name);
   output->beside = output->target != NULL ? beside(output->target) : NULL;
   if (output->beside == NULL) return fail(output, "out of memory");
-  int handle = mkstemp(output->beside);
+  int handle = lw_interrupt_make_file(output->beside);
   if (handle < 0) {
     free(output->beside);
     output->beside = NULL;
@@ -71,6 +72,7 @@ static bool open_file(lw_output *output) {
 /* What was not put in its place is taken away. */
 static void forget(lw_output *output) {
   if (output->beside != NULL) unlink(output->beside);
+  lw_interrupt_forget_file();
   free(output->beside);
   free(output->target);
   output->beside = output->target = NULL;

@@ -1,131 +1,139 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <stdlib.h>
-#include <string.h>
 
 #include <lowwall/report.h>
 
-#include "check.h"
 #include "cli.h"
+#include "crew.h"
 #include "output.h"
+#include "progress.h"
 
-/* A schedule, wall by wall: each result is written before the next row is read. */
+/* A schedule: rows are read into batches, a crew checks them, and what comes of them is written in the order
+ * of the rows. The memory is that of the crew's batches, however long the schedule is. */
+
+/* A row with --json takes milliseconds and its object is long: each goes alone. */
+enum { PIECE = 4096, ROWS_OF_JSON = 1 };
+
 typedef struct schedule_run {
   const lw_check_asked *asked;
-  const lw_tables *tables;
+  lw_crew *crew;
+  lw_batch *batch;                 /* that is being filled, NULL before the first row */
   lw_output output;
-  bool begun;              /* the header of the results is written */
+  lw_progress progress;
+  bool begun;                      /* the header of the results is written */
   int gravest;
-  lw_text text;            /* of one row, used again and again */
-  lw_case overrides, c;
-  lw_faults faults;        /* of the row in hand */
-  lw_result result, scratch;
 } schedule_run;
 
-/* From the least grave on. */
-static int gravity(int exit_status) {
-  static const int order[] = {0, 3, 4, 5, 2, 1};
-  int rank = 0;
-  while (rank < 5 && order[rank] != exit_status) rank++;
-  return rank;
-}
+static void note(schedule_run *run, int exit_status) { run->gravest = lw_graver(run->gravest, exit_status); }
 
-static void note(schedule_run *run, int exit_status) {
-  if (gravity(exit_status) > gravity(run->gravest)) run->gravest = exit_status;
-}
-
-static void copy_faults(const lw_faults *from, lw_faults *to) {
-  memcpy(to->file, from->file, sizeof to->file);
-  to->count = from->count;
-  memcpy(to->fault, from->fault, (size_t)from->count * sizeof from->fault[0]);
-}
-
-/* The items of the command line were read once; their values replace those of the row. */
-static void override(schedule_run *run) {
-  for (int i = 0; i < run->asked->wall.item_count; i++) {
-    const char *argument = run->asked->wall.item[i];
-    int number;
-    const lw_item *item = lw_item_find(argument, strcspn(argument, "="), &number);
-    if (item == NULL) continue;
-    switch (item->type) {
-    case LW_ITEM_QUANTITY:
-      *lw_item_quantity(item, number, &run->c) = *lw_item_quantity(item, number, &run->overrides);
-      break;
-    case LW_ITEM_CHOICE:
-      *lw_item_choice(item, number, &run->c) = *lw_item_choice(item, number, &run->overrides);
-      break;
-    case LW_ITEM_WORDS:
-      *lw_item_words(item, number, &run->c) = *lw_item_words(item, number, &run->overrides);
-      break;
-    }
-  }
-}
-
-static void write_text(schedule_run *run) {
-  if (!lw_output_add(&run->output, &run->text)) note(run, LW_EXIT_OTHER);
-  lw_text_clear(&run->text);
+static void write_text(schedule_run *run, const lw_text *text) {
+  if (!lw_output_add(&run->output, text)) note(run, LW_EXIT_OTHER);
 }
 
 /* Nothing is written before the first row shows that the header is sound. */
 static void begin(schedule_run *run) {
-  if (!run->begun && !run->asked->json) lw_report_row_header(&run->text);
+  lw_text header = {0};
+  if (!run->begun && !run->asked->json) {
+    lw_report_row_header(&header);
+    write_text(run, &header);
+    lw_text_free(&header);
+  }
   run->begun = true;
-  write_text(run);
 }
 
-static void write_faults(schedule_run *run) {
+static void say(schedule_run *run, const char *words, size_t length) {
   /* Lines and rows keep their order on a terminal. */
   if (run->output.name == NULL) fflush(run->output.file);
-  lw_cli_print_faults(&run->faults);
-  note(run, LW_EXIT_BAD_INPUT);
-  if (run->asked->json) lw_report_row_faults_json(&run->c, &run->faults, &run->text);
-  else lw_report_row_faults(&run->c, &run->faults, &run->text);
+  lw_progress_hide(&run->progress);
+  fwrite(words, 1, length, stderr);
 }
 
-static void write_result(schedule_run *run) {
-  if (run->asked->json) {
-    lw_remedies_find(&run->result, &run->scratch);
-    lw_water_find(&run->result, &run->scratch);
-    lw_report_json(&run->result, 0, &run->text);
-  } else {
-    lw_report_row(&run->result, &run->text);
-  }
-  note(run, run->result.verdict.exit_status);
+/* The share of a text from one end to another. */
+static lw_text part_of(const lw_text *text, size_t from, size_t to) {
+  char *data = text->data != NULL ? text->data + from : NULL;
+  return (lw_text){.data = data, .length = to - from, .failed = text->failed};
 }
 
-static void check_row(void *context, int row, const lw_case *c, const lw_faults *faults) {
-  schedule_run *run = context;
-  lw_error error = {0};
-  if (run->output.failed) return;
+static void write_batch(schedule_run *run, const lw_batch *batch) {
+  size_t text = 0, row_text = 0, said = 0;
   begin(run);
-  run->c = *c;
-  copy_faults(faults, &run->faults);
-  override(run);
-  if (lw_case_settle(run->tables, &run->c, &run->faults) == LW_OK && run->faults.count == 0 &&
-      lw_run(&run->c, run->tables, &run->result, &error) != LW_OK)
-    lw_faults_add(&run->faults, LW_FAULT_CONTRADICTION, (lw_cell_place){row, 0}, "", "", "%s", error.text);
-  if (run->faults.count > 0) write_faults(run);
-  else write_result(run);
-  write_text(run);
+  for (int i = 0; i < batch->count && !run->output.failed; i++) {
+    const lw_batch_row *row = &batch->row[i];
+    if (row->said_end > said) {
+      lw_text before = part_of(&batch->text, text, row_text);
+      write_text(run, &before);
+      say(run, batch->said.data + said, row->said_end - said);
+      text = row_text;
+      said = row->said_end;
+    }
+    row_text = row->text_end;
+  }
+  lw_text rest = part_of(&batch->text, text, row_text);
+  write_text(run, &rest);
+  note(run, batch->gravest);
+}
+
+/* The oldest batch, once it is checked. false when none is left */
+static bool write_oldest(schedule_run *run) {
+  const lw_batch *batch = lw_crew_oldest(run->crew);
+  if (batch == NULL) return false;
+  if (!run->output.failed) write_batch(run, batch);
+  lw_progress_step(&run->progress, batch->count);
+  lw_crew_give_back(run->crew);
+  return true;
+}
+
+static void hand_in(schedule_run *run) {
+  if (run->batch == NULL || run->batch->count == 0) return;
+  lw_crew_hand_in(run->crew);
+  run->batch = NULL;
+}
+
+static void take_row(void *context, int row, const lw_case *c, const lw_faults *faults) {
+  schedule_run *run = context;
+  run->progress.read++;
+  while (!run->output.failed && (run->batch == NULL || !lw_batch_add(run->batch, row, c, faults))) {
+    hand_in(run);
+    while ((run->batch = lw_crew_empty(run->crew)) == NULL) write_oldest(run);
+  }
+  if (run->asked->json && run->batch != NULL && run->batch->count == ROWS_OF_JSON) hand_in(run);
+}
+
+/* In small pieces, so that the progress knows how far it is. gives LW_OK · LW_FAULTS of the file */
+static lw_status feed(schedule_run *run, lw_schedule *schedule, const lw_input *input) {
+  lw_status status = LW_OK;
+  for (size_t at = 0; at < input->length && status == LW_OK && !run->output.failed; at += PIECE) {
+    size_t length = input->length - at < PIECE ? input->length - at : PIECE;
+    run->progress.fed += (double)length;
+    status = lw_schedule_feed(schedule, input->block + at, length);
+  }
+  return status;
 }
 
 /* gives LW_OK · LW_FAULTS of the file · LW_NO_MEMORY */
 static lw_status read_rows(schedule_run *run, lw_input *input, lw_faults *header_faults) {
-  lw_schedule *schedule = lw_schedule_open(check_row, run, header_faults);
+  lw_schedule *schedule = lw_schedule_open(take_row, run, header_faults);
   if (schedule == NULL) return LW_NO_MEMORY;
   lw_status status = LW_OK;
   while (status == LW_OK && input->length > 0 && !run->output.failed) {
-    status = lw_schedule_feed(schedule, input->block, input->length);
+    status = feed(run, schedule, input);
     if (status == LW_OK) status = lw_input_next(input, header_faults);
   }
   if (status == LW_OK && !run->output.failed) status = lw_schedule_finish(schedule);
   lw_schedule_close(schedule);
+  hand_in(run);
+  while (!run->output.failed && write_oldest(run)) {}
   return status;
 }
 
-static int check_rows(schedule_run *run, lw_input *input, lw_faults *header_faults) {
-  lw_wall_override(&run->asked->wall, &run->overrides, header_faults);
-  if (!lw_output_open(&run->output, run->asked->wall.output)) return LW_EXIT_OTHER;
+static void check_rows(schedule_run *run, lw_input *input, lw_faults *header_faults) {
+  if (!lw_output_open(&run->output, run->asked->wall.output)) {
+    note(run, LW_EXIT_OTHER);
+    return;
+  }
+  lw_progress_open(&run->progress, input->file, run->output.file);
   lw_status status = read_rows(run, input, header_faults);
+  lw_progress_hide(&run->progress);
   if (status == LW_FAULTS) {
     if (run->output.name == NULL) fflush(run->output.file);
     note(run, lw_cli_print_faults(header_faults));
@@ -133,17 +141,14 @@ static int check_rows(schedule_run *run, lw_input *input, lw_faults *header_faul
     note(run, lw_cli_no_memory());
   }
   if (!lw_output_close(&run->output, status == LW_OK) && status == LW_OK) note(run, LW_EXIT_OTHER);
-  return run->gravest;
 }
 
-int lw_check_schedule(const lw_check_asked *asked, const lw_tables *tables, lw_input *input,
-                      lw_faults *header_faults) {
-  schedule_run *run = calloc(1, sizeof *run);
-  if (run == NULL) return lw_cli_no_memory();
-  run->asked = asked;
-  run->tables = tables;
-  int exit_status = check_rows(run, input, header_faults);
-  lw_text_free(&run->text);
-  free(run);
-  return exit_status;
+int lw_check_schedule(const lw_check_asked *asked, lw_one_wall *wall) {
+  schedule_run run = {.asked = asked, .gravest = LW_EXIT_DONE};
+  lw_wall_override(&asked->wall, &wall->c, &wall->faults);
+  run.crew = lw_crew_open(asked->jobs, &(lw_crew_job){asked, wall->tables, &wall->c, wall->faults.file});
+  if (run.crew == NULL) return lw_cli_no_memory();
+  check_rows(&run, &wall->input, &wall->faults);
+  lw_crew_close(run.crew);
+  return run.gravest;
 }

@@ -1,0 +1,96 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "batch.h"
+
+#include <string.h>
+
+#include <lowwall/report.h>
+
+#include "cli.h"
+
+/* From the least grave on. */
+static int gravity(int exit_status) {
+  static const int order[] = {0, 3, 4, 5, 2, 1};
+  int rank = 0;
+  while (rank < 5 && order[rank] != exit_status) rank++;
+  return rank;
+}
+
+int lw_graver(int one, int other) { return gravity(other) > gravity(one) ? other : one; }
+
+bool lw_batch_add(lw_batch *batch, int row, const lw_case *c, const lw_faults *faults) {
+  if (batch->count == LW_BATCH_ROWS || batch->fault_count + faults->count > LW_FAULT_MAX) return false;
+  lw_batch_row *added = &batch->row[batch->count++];
+  added->row = row;
+  added->c = *c;
+  added->fault_count = faults->count;
+  memcpy(&batch->fault[batch->fault_count], faults->fault, (size_t)faults->count * sizeof faults->fault[0]);
+  batch->fault_count += faults->count;
+  return true;
+}
+
+void lw_batch_clear(lw_batch *batch) {
+  batch->count = batch->fault_count = 0;
+  batch->gravest = LW_EXIT_DONE;
+  lw_text_clear(&batch->text);
+  lw_text_clear(&batch->said);
+}
+
+/* The items of the command line were read once; their values replace those of the row. */
+static void override(lw_hand *hand, lw_case *c) {
+  lw_case *from = &hand->overrides;
+  for (int i = 0; i < hand->asked->wall.item_count; i++) {
+    const char *argument = hand->asked->wall.item[i];
+    int number;
+    const lw_item *item = lw_item_find(argument, strcspn(argument, "="), &number);
+    if (item == NULL) continue;
+    switch (item->type) {
+    case LW_ITEM_QUANTITY: *lw_item_quantity(item, number, c) = *lw_item_quantity(item, number, from); break;
+    case LW_ITEM_CHOICE: *lw_item_choice(item, number, c) = *lw_item_choice(item, number, from); break;
+    case LW_ITEM_WORDS: *lw_item_words(item, number, c) = *lw_item_words(item, number, from); break;
+    }
+  }
+}
+
+static void write_faults(lw_batch *batch, const lw_hand *hand, const lw_case *c) {
+  lw_faults_print(&hand->faults, &batch->said);
+  batch->gravest = lw_graver(batch->gravest, LW_EXIT_BAD_INPUT);
+  if (!hand->asked->json) lw_report_row_faults(c, &hand->faults, &batch->text);
+  else if (lw_report_row_faults_json(c, &hand->faults, &batch->text) != LW_OK) batch->text.failed = true;
+}
+
+static void write_result(lw_batch *batch, lw_hand *hand) {
+  lw_result *result = &hand->result;
+  batch->gravest = lw_graver(batch->gravest, result->verdict.exit_status);
+  if (!hand->asked->json) {
+    lw_report_row(result, &batch->text);
+    return;
+  }
+  lw_remedies_find(result, &hand->scratch);
+  lw_water_find(result, &hand->scratch);
+  if (lw_report_json(result, 0, &batch->text) != LW_OK) batch->text.failed = true;
+}
+
+static void check_row(lw_batch *batch, lw_batch_row *row, lw_hand *hand) {
+  lw_error error = {0};
+  override(hand, &row->c);
+  if (lw_case_settle(hand->tables, &row->c, &hand->faults) == LW_OK && hand->faults.count == 0 &&
+      lw_run(&row->c, hand->tables, &hand->result, &error) != LW_OK)
+    lw_faults_add(&hand->faults, LW_FAULT_CONTRADICTION, (lw_cell_place){row->row, 0}, "", "", "%s",
+                  error.text);
+  if (hand->faults.count > 0) write_faults(batch, hand, &row->c);
+  else write_result(batch, hand);
+  row->text_end = batch->text.length;
+  row->said_end = batch->said.length;
+}
+
+void lw_batch_check(lw_batch *batch, lw_hand *hand) {
+  const lw_fault *fault = batch->fault;
+  for (int i = 0; i < batch->count; i++) {
+    lw_batch_row *row = &batch->row[i];
+    hand->faults.count = row->fault_count;
+    memcpy(hand->faults.fault, fault, (size_t)row->fault_count * sizeof *fault);
+    fault += row->fault_count;
+    check_row(batch, row, hand);
+  }
+  if (batch->said.failed) batch->text.failed = true;
+}
