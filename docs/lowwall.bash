@@ -8,7 +8,7 @@ _lowwall_words() {
 
 _lowwall_check() {
     case $2 in
-    -*) _lowwall_words $'--working\n--json\n--format\n--tables\n--output\n--help\n--version' "$2" ;;
+    -*) _lowwall_words $'--working\n--json\n--format\n--tables\n--jobs\n--output\n--help\n--version' "$2" ;;
     *) mapfile -t COMPREPLY < <(compgen -f -- "$2") ;;
     esac
 }
@@ -51,6 +51,7 @@ _lowwall() {
         return
         ;;
     --view) _lowwall_words $'section\nelevation\nplan' "$word"; return ;;
+    -j | --jobs) _lowwall_words "$(seq "$(getconf _NPROCESSORS_ONLN)")" "$word"; return ;;
     --tables) mapfile -t COMPREPLY < <(compgen -d -- "$word"); return ;;
     esac
     case ${COMP_WORDS[1]} in

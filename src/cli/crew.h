@@ -19,7 +19,7 @@ typedef struct lw_crew_job {
   const char *file;
 } lw_crew_job;
 
-/* gives NULL out of memory. Threads that the system has no room for are done without: the work is the same. */
+/* gives NULL out of memory. Threads that the system has no room for are done without. */
 lw_crew *lw_crew_open(int threads, const lw_crew_job *job);
 /* An empty batch to fill; NULL while all are handed in: take the oldest back first. */
 lw_batch *lw_crew_empty(lw_crew *crew);

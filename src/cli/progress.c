@@ -13,8 +13,8 @@
 
 #include "interrupt.h"
 
-/* Whoever waits less than the first sees nothing; redrawing more often than the second is a flicker. */
-static const double FIRST_S = 0.3, AGAIN_S = 0.1;
+/* What is drawn more often is a flicker; who waits no longer than this sees nothing. */
+static const double DRAW_EVERY_S = 0.1;
 enum { BAR = 30, USUAL_COLUMNS = 80 };
 
 static double now_s(void) {
@@ -50,8 +50,9 @@ static void add_bar(lw_text *line, double share) {
 
 static void add_time_left(lw_text *line, double left_s) {
   long seconds = left_s < 360000.0 ? (long)(left_s + 0.5) : 360000;
-  if (seconds >= 3600) lw_text_addf(line, ", %ld:%02ld:%02ld left", seconds / 3600, seconds / 60 % 60, seconds % 60);
-  else lw_text_addf(line, ", %ld:%02ld left", seconds / 60, seconds % 60);
+  long minutes = seconds / 60, hours = minutes / 60;
+  if (hours > 0) lw_text_addf(line, ", %ld:%02ld:%02ld left", hours, minutes % 60, seconds % 60);
+  else lw_text_addf(line, ", %ld:%02ld left", minutes, seconds % 60);
 }
 
 static size_t columns(void) {
@@ -77,7 +78,7 @@ void lw_progress_step(lw_progress *progress, int rows) {
   progress->written += rows;
   if (!progress->wanted) return;
   double now = now_s();
-  if (now - progress->began_s < FIRST_S || now - progress->drawn_s < AGAIN_S) return;
+  if (now - progress->drawn_s < DRAW_EVERY_S) return;
   progress->drawn_s = now;
   if (tcgetpgrp(STDERR_FILENO) != getpgrp()) return;
   progress->drawn = true;

@@ -5,9 +5,9 @@
 #include <stdbool.h>
 #include <stdio.h>
 
-/* How far a schedule is: one line at the foot of the terminal, drawn again and again and wiped out at the end.
- * Only where someone sees it: standard error is a terminal, the results do not go to one, and we are in its
- * foreground. Everywhere else these functions do nothing. */
+/* How far a schedule is: one line at the foot of the terminal, drawn again and again and wiped out at the
+ * end. Only where someone sees it: standard error is a terminal, the results do not go to one, and we are in
+ * its foreground. Everywhere else these functions do nothing. */
 typedef struct lw_progress {
   bool wanted, drawn;
   double size;                     /* of the schedule in bytes; 0 when it cannot be known */
