@@ -47,10 +47,13 @@ typedef struct lw_result {
  *  note  allocates nothing, opens nothing, prints nothing */
 lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error);
 
-/** The same, for whoever only asks whether it stands: a slip, the dearest check, is not searched where
- *  another check that decides falls short already, nor in situations that do not decide.
- *  note  1 verdict.stands is that of lw_run; what governs may be another check that falls short. */
-lw_status lw_run_stands(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error);
+/** The same, for whoever asks only for the verdict and the check that governs, as a row of a schedule does.
+ *  out   result   given, wall, situations and verdict; of the rest nothing that holds
+ *  note  1 A slip, the dearest check, is searched only as far as it may govern (lw_slip_search_below), and is
+ *          no check of a situation where it cannot. What is done while building is not told as a reason.
+ *        2 What stands, who must see it, what governs and its figures are those of lw_run; tested by
+ *          tests/verdict/governing.c */
+lw_status lw_run_governing(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error);
 
 /** The same, recording the working of every step of the mechanics. */
 lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error,

@@ -132,9 +132,20 @@ lw_status lw_slip_of_slices(const lw_slip_slices *list, const lw_slip_circle *ci
  *  note  1 A circle passes below every corner of the wall, of the pad and of the ground between its ends,
  *          does not overhang at its entry and stays above the floor.
  *        2 A refined circle is kept only when it is worse for the wall than the one it came from.
- *        3 A grid has gaps: within 1 % of a grid forty times as dense, on the walls that were tried.
+ *        3 A grid has gaps: of 298 random cross-sections three came out more than 1 % above the least of a
+ *          grid of 24 exits, entries and depths, the worst 3.4 %.
  *  from  [BISHOP1955 simplified]; tested by tests/handbook/slip.csv and tests/checks/slip.c */
 void lw_slip_search(const lw_slip_ground *ground, lw_slip_method method, lw_slip *slip);
+
+/** The same for whoever asks only whether it is below a factor: ends as soon as it cannot be any more.
+ *  in    enough   1   INFINITY searches to the end
+ *  out   slip     unchanged when false
+ *  gives true: it was searched to the end, and slip may be below enough or not · false: it is not below
+ *  note  1 It ends early where the best of the grid, or of its first part, lies further above enough than the
+ *          best of a grid was found to lie above the least: see the gaps in src/checks/slip_search.c.
+ *  from  as above; tested by tests/checks/slip_wall.c */
+bool lw_slip_search_below(const lw_slip_ground *ground, lw_slip_method method, double enough,
+                          lw_slip *slip);
 
 /** Factor of a long straight slope against a slip parallel to it.
  *  in    soil        friction, cohesion, unit weight (of the whole slipping layer)

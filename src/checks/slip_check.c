@@ -43,55 +43,79 @@ static void ground_of(const lw_wall *wall, const lw_format *format, const lw_sit
   lw_format_weigh_ground(format, situation->kind, light, ground);
 }
 
+static double resistance_times(const lw_check_context *context) {
+  return lw_format_times(context->format, context->kind, LW_NEED_SLIP_RESISTANCE,
+                         LW_NEED_SLIP_RESISTANCE_TIMES);
+}
+
+static double factor_of(const lw_wall *now, const lw_slip *slip) {
+  return now->method.slip == LW_SLIP_ORDINARY ? slip->ordinary : slip->bishop;
+}
+
 static void weigh(const lw_check_context *context, const lw_slip *slip, lw_check *check) {
-  double factor = context->wall->method.slip == LW_SLIP_ORDINARY ? slip->ordinary : slip->bishop;
-  double has = factor * lw_format_times(context->format, context->kind, LW_NEED_SLIP_RESISTANCE,
-                                        LW_NEED_SLIP_RESISTANCE_TIMES);
+  double has = factor_of(context->wall, slip) * resistance_times(context);
   check->demand = lw_known(slip->driving_kn_per_m);
   check->resistance = lw_known(has * slip->driving_kn_per_m);
   check->has = lw_known(has);
   lw_check_weigh(check, context->format->row[LW_NEED_SLIP], context->kind);
 }
 
-/* The worst circle, weights unfavourable or favourable as a whole. gives whether the latter is the worse */
-static bool search(const lw_wall *wall, const lw_check_context *context, const lw_situation *situation,
-                   lw_slip *slip) {
-  lw_slip_method method = context->wall->method.slip;
-  lw_slip_ground ground;
-  lw_slip other;
-  ground_of(wall, context->format, situation, context->wall, false, &ground);
-  lw_slip_search(&ground, method, slip);
-  if (slip->status != LW_OK || !lw_format_weighs_twice(context->format, context->kind)) return false;
-  ground_of(wall, context->format, situation, context->wall, true, &ground);
-  lw_slip_search(&ground, method, &other);
-  bool ordinary = method == LW_SLIP_ORDINARY;
-  bool worse =
-      other.status == LW_OK && (ordinary ? other.ordinary < slip->ordinary : other.bishop < slip->bishop);
-  if (worse) *slip = other;
-  return worse;
+/* The factor from which on a slip cannot govern beside what governs so far. Where nothing falls short yet it
+ * is searched to the end: whether a wall stands never hangs on where a search may end early. */
+static double enough_for(const lw_check_context *context, const lw_situations *all) {
+  lw_number needs = lw_format_value(context->format->row[LW_NEED_SLIP], context->kind);
+  int situation, check;
+  if (!context->wall->slip_governs) return INFINITY;
+  if (!needs.known) return -INFINITY;
+  if (!lw_situations_governing(all, &situation, &check)) return INFINITY;
+  const lw_check *governing = &all->situation[situation].check[check];
+  if (governing->holds != LW_FALLS_SHORT || !governing->ratio.known) return INFINITY;
+  return needs.value * governing->ratio.value / resistance_times(context);
 }
 
-static void check_slip(const lw_wall *wall, const lw_check_context *context, lw_situation *situation) {
-  lw_check check = {.kind = LW_CHECK_SLIP, .at = LW_AT_GROUND, .unit = "kN/m", .counts = true};
-  const lw_wall *now = context->wall;
+/* The worst circle below enough, weights unfavourable or favourable as a whole. gives whether there is one */
+typedef struct worst_slip {
   lw_slip slip;
-  lw_reason reason = refused(now);
+  bool light;
+} worst_slip;
+
+static bool search(const lw_wall *wall, const lw_check_context *context, const lw_situation *situation,
+                   double enough, worst_slip *worst) {
+  const lw_wall *now = context->wall;
+  lw_slip_ground ground;
+  lw_slip other;
+  worst->light = false;
+  ground_of(wall, context->format, situation, now, false, &ground);
+  bool found = lw_slip_search_below(&ground, now->method.slip, enough, &worst->slip);
+  if (found && worst->slip.status != LW_OK) return true;
+  if (!lw_format_weighs_twice(context->format, context->kind)) return found;
+  ground_of(wall, context->format, situation, now, true, &ground);
+  if (!lw_slip_search_below(&ground, now->method.slip, enough, &other) || other.status != LW_OK) return found;
+  worst->light = !found || factor_of(now, &other) < factor_of(now, &worst->slip);
+  if (worst->light) worst->slip = other;
+  return true;
+}
+
+static void check_slip(const lw_wall *wall, const lw_check_context *context, double enough,
+                       lw_situation *situation) {
+  lw_check check = {.kind = LW_CHECK_SLIP, .at = LW_AT_GROUND, .unit = "kN/m", .counts = true};
+  worst_slip worst;
+  lw_reason reason = refused(context->wall);
   bool searched = reason == LW_REASON_NONE;
-  bool light = false;
   if (searched) {
-    light = search(wall, context, situation, &slip);
-    reason = slip.status == LW_OK ? LW_REASON_NONE : slip.reason;
+    if (!search(wall, context, situation, enough, &worst)) return;
+    if (worst.slip.status != LW_OK) reason = worst.slip.reason;
   }
   if (reason == LW_REASON_NONE) {
-    weigh(context, &slip, &check);
+    weigh(context, &worst.slip, &check);
   } else {
     lw_check_not_shown(&check, reason);
     check.counts = context->format->row[LW_NEED_SLIP] != NULL;
   }
   if (!add(context, situation, &check) || !searched) return;
   situation->slip_known = true;
-  situation->slip = slip;
-  situation->slip_light = light;
+  situation->slip = worst.slip;
+  situation->slip_light = worst.light;
   situation->slip_set = context->format->any;
 }
 
@@ -137,8 +161,8 @@ static bool under(const lw_format_family *family, int set) {
   return set == first || family->set[set].row[LW_NEED_SLIP] != NULL;
 }
 
-static void check_situation(const lw_wall *wall, const lw_format_family *family, lw_situation *situation,
-                            bool slips) {
+static void check_situation(const lw_wall *wall, const lw_format_family *family, const lw_situations *all,
+                            lw_situation *situation) {
   for (int i = 0; i < family->count; i++) {
     const lw_format *format = &family->set[i];
     lw_wall now;
@@ -146,7 +170,7 @@ static void check_situation(const lw_wall *wall, const lw_format_family *family,
     lw_situation_wall(wall, format, situation, &now, NULL);
     lw_check_context context = {&now, format, situation->kind, isfinite(situation->water_depth_m)};
     if (now.bed_slope_rad > 0.0) check_bed(&context, situation);
-    if (slips) check_slip(wall, &context, situation);
+    if (looked_for(wall)) check_slip(wall, &context, enough_for(&context, all), situation);
   }
 }
 
@@ -154,8 +178,8 @@ void lw_slips_check(const lw_wall *wall, const lw_format_family *family, lw_situ
   for (int i = 0; i < situations->count; i++) {
     lw_situation *situation = &situations->situation[i];
     if (!looked_at(situation->name) || !wall->section.known) continue;
-    bool skip = wall->slip_last && (!situation->decides || lw_situations_stand(situations) == LW_FALLS_SHORT);
-    check_situation(wall, family, situation, looked_for(wall) && !skip);
+    if (wall->slip_governs && !situation->decides) continue;
+    check_situation(wall, family, situations, situation);
   }
 }
 

@@ -30,7 +30,7 @@ bool lw_slip_clear(const lw_slip_ground *ground, const lw_slip_circle *circle) {
   for (int i = 0; i < ground->body_count; i++) {
     double x = ground->body[i].x_m, y = ground->body[i].y_m;
     /* Above the ground behind only its place counts. */
-    if (!inside(circle, x, fmin(y, circle->entry_y_m))) return false;
+    if (!inside(circle, x, smaller(y, circle->entry_y_m))) return false;
   }
   return inside(circle, ground->pad_front_m, ground->pad_y_m) &&
          inside(circle, ground->pad_rear_m, ground->pad_y_m);
@@ -45,29 +45,34 @@ static void sums(const lw_slip_slices *list, const lw_slip_circle *circle, doubl
     double normal = s->weight_kn_per_m * s->cosine - shaken * s->sine - s->pore_kpa * s->length_m;
     *driving += s->weight_kn_per_m * s->sine;
     if (circle && kh > 0.0) *driving += shaken * (circle->centre_y_m - s->weight_y_m) / circle->radius_m;
-    *resisting += s->cohesion_kpa * s->length_m + fmax(normal, 0.0) * s->tan_friction;
+    *resisting += s->cohesion_kpa * s->length_m + larger(normal, 0.0) * s->tan_friction;
   }
 }
 
+/* The factor is on both sides of Bishop's equation. Newton's method: where the classical iteration closes a
+ * part of the gap each round, this squares it. */
 static bool bishop(const lw_slip_slices *list, double driving, double start, lw_slip *slip) {
   double part[LW_SLIP_SLICE_MAX], turn[LW_SLIP_SLICE_MAX];
   for (int i = 0; i < list->count; i++) {
     const lw_slip_slice *s = &list->slice[i];
-    double carried = fmax(s->weight_kn_per_m - s->pore_kpa * s->width_m, 0.0);
+    double carried = larger(s->weight_kn_per_m - s->pore_kpa * s->width_m, 0.0);
     part[i] = s->cohesion_kpa * s->width_m + carried * s->tan_friction;
     turn[i] = s->sine * s->tan_friction;
   }
-  double factor = start, least = 1.0;
+  double factor = start;
   for (int round = 1; round <= ITERATIONS; round++) {
-    double sum = 0.0, over = 1.0 / factor;
-    least = 1.0;
+    double sum = 0.0, rise = 0.0, over = 1.0 / factor, least = 1.0;
     for (int i = 0; i < list->count; i++) {
       double m_alpha = list->slice[i].cosine + turn[i] * over;
       if (m_alpha <= 0.0) return false;
-      least = m_alpha < least ? m_alpha : least;
-      sum += part[i] / m_alpha;
+      least = smaller(m_alpha, least);
+      double share = part[i] / m_alpha;
+      sum += share;
+      rise += share / m_alpha * turn[i];
     }
-    double next = sum / driving;
+    /* Of sum/driving over the factor; at 1 or more the classical iteration would not settle either. */
+    double slope = rise * over * over / driving, fixed = sum / driving;
+    double next = slope < 0.9 ? factor + (fixed - factor) / (1.0 - slope) : fixed;
     if (!(next > 0.0) || !isfinite(next)) return false;
     bool settled = fabs(next - factor) <= SETTLED * next;
     factor = next;
@@ -87,7 +92,7 @@ lw_status lw_slip_of_slices(const lw_slip_slices *list, const lw_slip_circle *ci
   sums(list, circle, seismic, &found.driving_kn_per_m, &resisting);
   if (!(found.driving_kn_per_m > 1e-9)) return LW_NO_SOLUTION;
   found.ordinary = resisting / found.driving_kn_per_m;
-  bool known = bishop(list, found.driving_kn_per_m, fmax(found.ordinary, 0.1), &found);
+  bool known = bishop(list, found.driving_kn_per_m, larger(found.ordinary, 0.1), &found);
   if (!known) found.bishop = 0.0;
   if (!known && method == LW_SLIP_BISHOP) return LW_NO_SOLUTION;
   *slip = found;

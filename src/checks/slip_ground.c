@@ -18,6 +18,13 @@ static void corner(lw_slip_ground *g, double x_m, double y_m) {
   g->corner[g->corner_count++] = (lw_corner){x_m, y_m};
 }
 
+/* No slip of two low walls reaches across a field between them. */
+static bool takes_both(const lw_wall *wall) {
+  const lw_tier *tier = &wall->tier;
+  double heights = wall->section.height_m + wall->site.pad.thickness_m + tier->height_m;
+  return tier->band != LW_TIER_NONE && tier->height_m > 0.0 && tier->distance_m <= REACH_IN_HEIGHTS * heights;
+}
+
 /* A drop of the ground in front: the face of a wall below, or of a trench. */
 typedef struct drop {
   double distance_m, depth_m;
@@ -29,7 +36,7 @@ static int drops_of(const lw_wall *wall, drop drops[2]) {
   int count = 0;
   if (site->front_open && site->trench_depth_m > 0.0)
     drops[count++] = (drop){fmax(site->trench_distance_m, JUST_M), site->trench_depth_m};
-  if (tier->band == LW_TIER_NONE || tier->above || tier->height_m <= 0.0) return count;
+  if (!takes_both(wall) || tier->above) return count;
   bool nearer = count > 0 && tier->distance_m < drops[0].distance_m;
   if (nearer) drops[1] = drops[0];
   drops[nearer ? 0 : count] = (drop){tier->distance_m, tier->height_m};
@@ -56,7 +63,7 @@ static void front(const lw_wall *wall, double reach_m, lw_slip_ground *g) {
 static void behind(const lw_wall *wall, lw_corner from, double reach_m, lw_slip_ground *g) {
   const lw_site *site = &wall->site;
   const lw_tier *tier = &wall->tier;
-  bool raised = tier->band != LW_TIER_NONE && tier->above && tier->height_m > 0.0;
+  bool raised = takes_both(wall) && tier->above;
   double rise = tan(site->slope_rad), end = 2.0 * reach_m, run = fmin(site->slope_run_m, end);
   double at = raised ? fmin(tier->distance_m, end) : end;
   corner(g, from.x_m, g->corner[g->corner_count - 1].y_m);
@@ -134,11 +141,11 @@ static void pad(const lw_site *site, const lw_section *section, lw_slip_ground *
 void lw_slip_ground_build(const lw_wall *now, lw_slip_ground *g) {
   const lw_section *section = &now->section;
   const lw_tier *tier = &now->tier;
-  bool two = tier->band != LW_TIER_NONE;
   const lw_site *site = &now->site;
   double trench = site->front_open ? site->trench_depth_m : 0.0;
   lw_corner crest = lw_section_crest(section);
   lw_corner from = {fmax(crest.x_m, JUST_M), section->height_m - now->site.soil_below_top_m};
+  bool two = takes_both(now);
   double height = section->height_m + now->site.pad.thickness_m + (two ? tier->height_m : 0.0) + trench;
   double reach = REACH_IN_HEIGHTS * height + (two ? tier->distance_m : 0.0) +
                  (trench > 0.0 ? site->trench_distance_m : 0.0);

@@ -4,6 +4,15 @@
 
 #include <lowwall/slip.h>
 
+/* The library's fmax and fmin are calls, for the sake of what is not a number; a search makes millions. */
+static inline double larger(double a, double b) {
+  return a > b ? a : b;
+}
+
+static inline double smaller(double a, double b) {
+  return a < b ? a : b;
+}
+
 /* A cross-section cut at every x where something begins, ends or bends: between two of them all is straight,
  * so that a slice is weighed from a few numbers. */
 
@@ -12,7 +21,7 @@ typedef struct lw_slip_line {
 } lw_slip_line;
 
 typedef struct lw_slip_strip {
-  double from_x_m, to_x_m;
+  double from_x_m, to_x_m, over_width; /* the last: of 1 */
   lw_slip_line soil;        /* the ground's surface */
   lw_slip_line bottom, top; /* of the wall, where it stands here */
   lw_slip_line water;       /* -INFINITY: none */

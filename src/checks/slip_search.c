@@ -7,7 +7,11 @@
  * lies in front, how far its entry lies behind, and how deep it goes between the shallowest that clears wall
  * and ground and the deepest that does not overhang. So no trial is wasted on a circle that cuts the wall. */
 
-enum { EXITS = 7, ENTRIES = 8, DEPTHS = 4, COARSE = 14, FINE = 40, TURNS = 6, STARTS = 3 };
+enum { EXITS = 7, ENTRIES = 8, DEPTHS = 4, COARSE = 10, FINE = 40, TURNS = 5, LAST_TURNS = 2, STARTS = 3 };
+
+/* How many times the least factor the best of an eighth of the grid may be, the best of all of it, and the
+ * bottom of the best's hollow. Of 15,000 random cross-sections they were at most 2.61, 1.92 and 1.46. */
+static const double EIGHTH_GAP = 3.5, GRID_GAP = 2.25, HOLLOW_GAP = 1.6;
 
 typedef struct search {
   const lw_slip_strips *strips;
@@ -16,6 +20,12 @@ typedef struct search {
   int *circles;
   lw_slip *last; /* the circle just tried */
 } search;
+
+/* Exit and entry, and between which sags of the arc below them a circle passes. */
+typedef struct chord {
+  lw_slip_circle ends;
+  double half_m, least_m, most_m;
+} chord;
 
 /* How far the arc must hang below the chord from exit to entry to pass below a point; 0 for one above it. */
 static double sag_below(const lw_slip_circle *c, double half_m, double x_m, double y_m) {
@@ -35,29 +45,40 @@ static double least_sag(const lw_slip_ground *ground, const lw_slip_circle *c, d
   double sag = 0.0;
   for (int i = 0; i < ground->corner_count; i++) {
     double x = ground->corner[i].x_m;
-    if (x > c->exit_x_m && x < c->entry_x_m) sag = fmax(sag, sag_below(c, half_m, x, ground->corner[i].y_m));
+    if (x <= c->exit_x_m || x >= c->entry_x_m) continue;
+    sag = larger(sag, sag_below(c, half_m, x, ground->corner[i].y_m));
   }
   if (ground->body_count == 0) return sag;
   for (int i = 0; i < ground->body_count; i++)
-    sag = fmax(sag, sag_below(c, half_m, ground->body[i].x_m, fmin(ground->body[i].y_m, c->entry_y_m)));
-  sag = fmax(sag, sag_below(c, half_m, ground->pad_front_m, ground->pad_y_m));
-  return fmax(sag, sag_below(c, half_m, ground->pad_rear_m, ground->pad_y_m));
+    sag = larger(sag, sag_below(c, half_m, ground->body[i].x_m, smaller(ground->body[i].y_m, c->entry_y_m)));
+  sag = larger(sag, sag_below(c, half_m, ground->pad_front_m, ground->pad_y_m));
+  return larger(sag, sag_below(c, half_m, ground->pad_rear_m, ground->pad_y_m));
 }
 
 /* The square crowds the trials near the wall. */
-static bool circle_of(const lw_slip_ground *ground, const double x[3], lw_slip_circle *c) {
+static bool chord_of(const lw_slip_ground *ground, double exit_share, double entry_share, chord *line) {
   const lw_slip_box *box = &ground->box;
-  c->exit_x_m = box->exit_to_m - (box->exit_to_m - box->exit_from_m) * x[0] * x[0];
-  c->entry_x_m = box->entry_from_m + (box->entry_to_m - box->entry_from_m) * x[1] * x[1];
+  lw_slip_circle *c = &line->ends;
+  c->exit_x_m = box->exit_to_m - (box->exit_to_m - box->exit_from_m) * exit_share * exit_share;
+  c->entry_x_m = box->entry_from_m + (box->entry_to_m - box->entry_from_m) * entry_share * entry_share;
   c->exit_y_m = lw_slip_surface(ground, c->exit_x_m, false);
   c->entry_y_m = lw_slip_surface(ground, c->entry_x_m, true);
   double dx = c->entry_x_m - c->exit_x_m, dy = c->entry_y_m - c->exit_y_m,
          half = 0.5 * sqrt(dx * dx + dy * dy);
   if (dx < 1e-6 || half < 1e-6) return false;
-  double rise = fmax(dy, 0.0) / dx, upright = half * rise;
-  double most = sqrt(half * half + upright * upright) - upright, least = least_sag(ground, c, half);
-  if (!(least < most)) return false;
-  double sag = least + (most - least) * (least > 0.0 ? x[2] : 0.01 + 0.99 * x[2]);
+  double upright = half * larger(dy, 0.0) / dx;
+  line->half_m = half;
+  line->most_m = sqrt(half * half + upright * upright) - upright;
+  line->least_m = least_sag(ground, c, half);
+  return line->least_m < line->most_m;
+}
+
+static bool circle_of(const lw_slip_ground *ground, const chord *line, double depth_share,
+                      lw_slip_circle *c) {
+  *c = line->ends;
+  double dx = c->entry_x_m - c->exit_x_m, dy = c->entry_y_m - c->exit_y_m, half = line->half_m;
+  double share = line->least_m > 0.0 ? depth_share : 0.01 + 0.99 * depth_share;
+  double sag = line->least_m + (line->most_m - line->least_m) * share;
   double up = (half * half - sag * sag) / (2.0 * sag);
   c->radius_m = up + sag;
   c->centre_x_m = 0.5 * (c->exit_x_m + c->entry_x_m) - up * dy / (2.0 * half);
@@ -65,20 +86,26 @@ static bool circle_of(const lw_slip_ground *ground, const double x[3], lw_slip_c
   return lw_slip_clear(ground, c);
 }
 
-static double factor_at(const double *x, const void *context) {
-  const search *s = context;
+static double factor_of(const search *s, const chord *line, double depth_share) {
   lw_slip_circle circle;
   lw_slip_slices list;
   const lw_slip_ground *ground = s->strips->ground;
-  if (!circle_of(ground, x, &circle)) return INFINITY;
+  if (!circle_of(ground, line, depth_share, &circle)) return INFINITY;
   ++*s->circles;
   if (!lw_slip_slice_up(s->strips, &circle, s->slices, &list)) return INFINITY;
   if (lw_slip_worse(&list, &circle, ground->seismic_horizontal, s->method, s->last) != LW_OK) return INFINITY;
   return s->method == LW_SLIP_ORDINARY ? s->last->ordinary : s->last->bishop;
 }
 
+static double factor_at(const double *x, const void *context) {
+  const search *s = context;
+  chord line;
+  return chord_of(s->strips->ground, x[0], x[1], &line) ? factor_of(s, &line, x[2]) : INFINITY;
+}
+
 typedef struct start {
   double x[3], factor;
+  int slices;
 } start;
 
 static bool apart(const start *a, const start *b) {
@@ -100,37 +127,91 @@ static void keep(start best[STARTS], const start *now) {
   }
 }
 
-static void scan(const search *s, start best[STARTS]) {
-  for (int i = 0; i < STARTS; i++) best[i] = (start){.factor = INFINITY};
+/* The grid in two rounds: an eighth of it spread over the whole, then the rest. */
+static bool in_round(int round, int exit, int entry, int depth) {
+  bool eighth = exit % 2 == 0 && entry % 2 == 1 && depth % 2 == 0;
+  return eighth == (round == 0);
+}
+
+static void scan(const search *s, int round, start best[STARTS]) {
   for (int i = 0; i < EXITS; i++)
-    for (int k = 0; k < ENTRIES; k++)
+    for (int k = 0; k < ENTRIES; k++) {
+      chord line;
+      double exit_share = i / (EXITS - 1.0), entry_share = (k + 1.0) / ENTRIES;
+      if (round == 0 && !in_round(round, i, k, 0)) continue;
+      if (!chord_of(s->strips->ground, exit_share, entry_share, &line)) continue;
       for (int d = 0; d < DEPTHS; d++) {
-        start now = {.x = {i / (EXITS - 1.0), (k + 1.0) / ENTRIES, d / (DEPTHS - 0.5)}};
-        now.factor = factor_at(now.x, s);
+        if (!in_round(round, i, k, d)) continue;
+        start now = {.x = {exit_share, entry_share, d / (DEPTHS - 0.5)}, .slices = COARSE};
+        now.factor = factor_of(s, &line, now.x[2]);
         keep(best, &now);
       }
+    }
 }
 
-static void refine(const search *s, const start *from, lw_slip *least, double *factor) {
-  lw_least at = {.count = 3, .low = {0.0, 0.0, 0.0}, .high = {1.0, 1.0, 1.0}, .step = 0.08};
+static bool far_off(const start *best, double gap, double enough) {
+  return isfinite(best->factor) && best->factor > gap * enough;
+}
+
+static bool scan_below(const search *s, double enough, start best[STARTS]) {
+  for (int i = 0; i < STARTS; i++) best[i] = (start){.factor = INFINITY};
+  scan(s, 0, best);
+  if (far_off(&best[0], EIGHTH_GAP, enough)) return false;
+  scan(s, 1, best);
+  return !far_off(&best[0], GRID_GAP, enough);
+}
+
+static void refine(const search *s, int turns, double step, start *from) {
+  lw_least at = {.count = 3, .low = {0.0, 0.0, 0.0}, .high = {1.0, 1.0, 1.0}, .step = step};
   for (int i = 0; i < 3; i++) at.x[i] = from->x[i];
-  if (lw_solve_least(factor_at, s, TURNS, &at) != LW_OK || !(at.value < *factor)) return;
-  *factor = factor_at(at.x, s);
-  *least = *s->last;
+  at.value = from->factor;
+  if (lw_solve_least(factor_at, s, turns, &at) != LW_OK || !(at.value < from->factor)) return;
+  for (int i = 0; i < 3; i++) from->x[i] = at.x[i];
+  from->factor = at.value;
 }
 
-void lw_slip_search(const lw_slip_ground *ground, lw_slip_method method, lw_slip *slip) {
+/* The bottom of the hollow a start lies in, found among few slices and weighed by many. */
+static start bottom_of(search *s, const start *from) {
+  start at = *from, fine;
+  s->slices = COARSE;
+  refine(s, TURNS, 0.08, &at);
+  fine = at;
+  s->slices = fine.slices = FINE;
+  fine.factor = factor_at(fine.x, s);
+  return isfinite(fine.factor) ? fine : at;
+}
+
+static bool deepest_below(search *s, double enough, const start best[STARTS], start *least) {
+  *least = bottom_of(s, &best[0]);
+  if (far_off(least, HOLLOW_GAP, enough)) return false;
+  for (int i = 1; i < STARTS && best[i].factor <= GRID_GAP * least->factor; i++) {
+    start other = bottom_of(s, &best[i]);
+    if (other.factor < least->factor) *least = other;
+  }
+  s->slices = least->slices;
+  refine(s, LAST_TURNS, 0.02, least);
+  return true;
+}
+
+bool lw_slip_search_below(const lw_slip_ground *ground, lw_slip_method method, double enough, lw_slip *slip) {
   lw_slip_strips strips;
   lw_slip last = {0};
   int circles = 0;
-  start best[STARTS];
+  start best[STARTS], least;
   search s = {.strips = &strips, .method = method, .slices = COARSE, .circles = &circles, .last = &last};
-  double factor = INFINITY;
   lw_slip_cut(ground, &strips);
-  scan(&s, best);
-  s.slices = FINE;
-  *slip = (lw_slip){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_CIRCLE};
-  for (int i = 0; i < STARTS; i++)
-    if (isfinite(best[i].factor)) refine(&s, &best[i], slip, &factor);
+  if (!scan_below(&s, enough, best)) return false;
+  if (!isfinite(best[0].factor)) {
+    *slip = (lw_slip){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_CIRCLE, .circles = circles};
+    return true;
+  }
+  if (!deepest_below(&s, enough, best, &least)) return false;
+  (void)factor_at(least.x, &s);
+  *slip = last;
   slip->circles = circles;
+  return true;
+}
+
+void lw_slip_search(const lw_slip_ground *ground, lw_slip_method method, lw_slip *slip) {
+  (void)lw_slip_search_below(ground, method, INFINITY, slip);
 }

@@ -17,7 +17,7 @@ typedef struct span {
 
 static void weigh(const span *s, double moist, double saturated, column *sum) {
   if (s->high <= s->low) return;
-  double level = fmin(fmax(s->water, s->low), s->high);
+  double level = smaller(larger(s->water, s->low), s->high);
   double dry = moist * (s->high - level), wet = saturated * (level - s->low);
   sum->weight += dry + wet;
   sum->moment += 0.5 * (dry * (s->high + level) + wet * (level + s->low));
@@ -30,15 +30,15 @@ static void weigh_soil(const lw_slip_strips *strips, const lw_slip_strip *at, co
   double high = whole->high;
   for (int i = 0; at->layered && i < ground->soil_count && high > whole->low; i++) {
     const lw_slip_soil *soil = &ground->soil[i];
-    double low = fmax(soil->bottom_y_m, whole->low), moist = soil->unit_weight_kn_per_m3;
+    double low = larger(soil->bottom_y_m, whole->low), moist = soil->unit_weight_kn_per_m3;
     if (at->raised && high > ground->raised_y_m) {
-      double step = fmax(low, ground->raised_y_m), heavy = fmax(moist, ground->raised_kn_per_m3);
-      weigh(&(span){step, high, whole->water}, heavy, fmax(heavy, soil->saturated_unit_weight_kn_per_m3),
+      double step = larger(low, ground->raised_y_m), heavy = larger(moist, ground->raised_kn_per_m3);
+      weigh(&(span){step, high, whole->water}, heavy, larger(heavy, soil->saturated_unit_weight_kn_per_m3),
             sum);
       high = step;
     }
     weigh(&(span){low, high, whole->water}, moist, soil->saturated_unit_weight_kn_per_m3, sum);
-    high = fmin(high, low);
+    high = smaller(high, low);
   }
   weigh(&(span){whole->low, high, whole->water}, ground->below.unit_weight_kn_per_m3,
         ground->below.saturated_unit_weight_kn_per_m3, sum);
@@ -61,7 +61,7 @@ static column weigh_column(const lw_slip_strips *strips, const lw_slip_strip *at
   /* What a wall overhangs is filled behind it, whatever the ground's line does under it. */
   weigh_soil(strips, at, &(span){base_m, bottom, water}, &sum);
   weigh(&(span){bottom, top, -1e30}, weight, weight, &sum);
-  weigh_soil(strips, at, &(span){top, fmax(soil, top), water}, &sum);
+  weigh_soil(strips, at, &(span){top, larger(soil, top), water}, &sum);
   return sum;
 }
 
@@ -79,14 +79,14 @@ static void strength(const lw_slip_strips *strips, const lw_slip_strip *at, lw_s
 }
 
 /* Length of the arc over a chord: the series is good to 1e-7 for slices, and needs no arc sine. */
-static double arc_of(double chord_m, double radius_m) {
-  double z = 0.5 * chord_m / radius_m, zz = z * z;
+static double arc_of(double chord_m, double over_radius) {
+  double z = 0.5 * chord_m * over_radius, zz = z * z;
   return chord_m * (1.0 + zz / 6.0 + 3.0 * zz * zz / 40.0 + 15.0 * zz * zz * zz / 336.0);
 }
 
 static double circle_y(const lw_slip_circle *circle, double x_m) {
   double dx = x_m - circle->centre_x_m, rest = circle->radius_m * circle->radius_m - dx * dx;
-  return circle->centre_y_m - sqrt(fmax(rest, 0.0));
+  return circle->centre_y_m - sqrt(larger(rest, 0.0));
 }
 
 /* Line loads on a slice. */
@@ -101,15 +101,16 @@ static double line_loads(const lw_slip_ground *ground, double from_m, double to_
 }
 
 static void slice_of(const lw_slip_strips *strips, const lw_slip_strip *at, const lw_slip_circle *circle,
-                     const double edge[4], lw_slip_slice *slice) {
+                     double over_radius, const double edge[4], lw_slip_slice *slice) {
   double from = edge[0], to = edge[1], width = to - from, middle = 0.5 * (from + to);
-  double share = (middle - at->from_x_m) / (at->to_x_m - at->from_x_m);
+  double share = (middle - at->from_x_m) * at->over_width;
+  double fall = edge[3] - edge[2];
   slice->x_m = middle;
   slice->width_m = width;
   slice->base_y_m = circle_y(circle, middle);
-  slice->length_m = arc_of(sqrt(width * width + (edge[3] - edge[2]) * (edge[3] - edge[2])), circle->radius_m);
-  slice->sine = (middle - circle->centre_x_m) / circle->radius_m;
-  slice->cosine = fmin(width / slice->length_m, 1.0);
+  slice->length_m = arc_of(sqrt(width * width + fall * fall), over_radius);
+  slice->sine = (middle - circle->centre_x_m) * over_radius;
+  slice->cosine = smaller(width / slice->length_m, 1.0);
   column sum = weigh_column(strips, at, share, slice->base_y_m);
   double load = at->pressure_kpa * width;
   if (strips->ground->load_count > 0) load += line_loads(strips->ground, from, to);
@@ -122,30 +123,69 @@ static void slice_of(const lw_slip_strips *strips, const lw_slip_strip *at, cons
                           ? (sum.moment * width + load * top) / slice->weight_kn_per_m
                           : slice->base_y_m;
   double water = isfinite(at->water.start) ? along(&at->water, share) - slice->base_y_m : 0.0;
-  slice->pore_kpa = fmax(water, 0.0) * strips->ground->water.unit_weight_kn_per_m3;
+  slice->pore_kpa = larger(water, 0.0) * strips->ground->water.unit_weight_kn_per_m3;
   strength(strips, at, slice);
+}
+
+/* Where the circle passes from one layer into the next, from the front: a slice has one strength. */
+typedef struct crossings {
+  int count;
+  double x_m[2 * LW_SOIL_MAX + 1];
+} crossings;
+
+static void cross(crossings *all, double x_m) {
+  int i = all->count++;
+  for (; i > 0 && all->x_m[i - 1] > x_m; i--) all->x_m[i] = all->x_m[i - 1];
+  all->x_m[i] = x_m;
+}
+
+static void crossings_of(const lw_slip_ground *ground, const lw_slip_circle *circle, crossings *all) {
+  all->count = 0;
+  for (int i = 0; i < ground->soil_count; i++) {
+    double up = circle->centre_y_m - ground->soil[i].bottom_y_m,
+           rest = circle->radius_m * circle->radius_m - up * up;
+    if (up <= 0.0 || rest <= 0.0) continue;
+    cross(all, circle->centre_x_m - sqrt(rest));
+    cross(all, circle->centre_x_m + sqrt(rest));
+  }
+  cross(all, INFINITY);
+}
+
+/* Slices no wider than the widest between two places of a strip. */
+static bool slice_between(const lw_slip_strips *strips, const lw_slip_strip *at, const lw_slip_circle *circle,
+                          const double range[3], lw_slip_slices *list) {
+  double from = range[0], to = range[1], widest = range[2];
+  int parts = (int)ceil((to - from) / widest - 1e-6);
+  parts = parts < 1 ? 1 : parts;
+  if (list->count + parts > LW_SLIP_SLICE_MAX) return false;
+  double width = (to - from) / parts, over_radius = 1.0 / circle->radius_m;
+  double edge[4] = {from, from, 0.0, circle_y(circle, from)};
+  for (int k = 1; k <= parts; k++) {
+    edge[0] = edge[1];
+    edge[2] = edge[3];
+    edge[1] = from + k * width;
+    edge[3] = circle_y(circle, edge[1]);
+    slice_of(strips, at, circle, over_radius, edge, &list->slice[list->count++]);
+  }
+  return true;
 }
 
 bool lw_slip_slice_up(const lw_slip_strips *strips, const lw_slip_circle *circle, int slices,
                       lw_slip_slices *list) {
   double widest = (circle->entry_x_m - circle->exit_x_m) / slices;
   int i = 0;
+  crossings all;
+  crossings_of(strips->ground, circle, &all);
   list->count = 0;
   while (i < strips->count && strips->strip[i].to_x_m <= circle->exit_x_m + SAME_M) i++;
   for (; i < strips->count && strips->strip[i].from_x_m < circle->entry_x_m - SAME_M; i++) {
     const lw_slip_strip *at = &strips->strip[i];
-    double from = fmax(at->from_x_m, circle->exit_x_m), to = fmin(at->to_x_m, circle->entry_x_m);
-    int parts = (int)ceil((to - from) / widest - 1e-6);
-    parts = parts < 1 ? 1 : parts;
-    if (list->count + parts > LW_SLIP_SLICE_MAX) return false;
-    double width = (to - from) / parts;
-    double edge[4] = {from, from, 0.0, circle_y(circle, from)};
-    for (int k = 1; k <= parts; k++) {
-      edge[0] = edge[1];
-      edge[2] = edge[3];
-      edge[1] = from + k * width;
-      edge[3] = circle_y(circle, edge[1]);
-      slice_of(strips, at, circle, edge, &list->slice[list->count++]);
+    double from = larger(at->from_x_m, circle->exit_x_m), to = smaller(at->to_x_m, circle->entry_x_m);
+    for (int c = 0; from < to - SAME_M; c++) {
+      double end = at->layered ? smaller(all.x_m[c], to) : to;
+      if (end <= from + SAME_M) continue;
+      if (!slice_between(strips, at, circle, (double[3]){from, end, widest}, list)) return false;
+      from = end;
     }
   }
   return list->count > 0;

@@ -3,7 +3,7 @@
 
 #include "slip_parts.h"
 
-static const double SAME_M = 1e-9;
+static const double SAME_M = 1e-9, HALF_LINE_M = 0.005;
 
 double lw_slip_surface(const lw_slip_ground *ground, double x_m, bool from_behind) {
   const lw_corner *at = ground->corner;
@@ -23,8 +23,8 @@ static bool body_at(const lw_slip_ground *ground, double x_m, double *bottom_m, 
     const lw_corner *p = &ground->body[i], *q = &ground->body[(i + 1) % ground->body_count];
     if ((p->x_m - x_m) * (q->x_m - x_m) >= 0.0) continue;
     double y = p->y_m + (q->y_m - p->y_m) * (x_m - p->x_m) / (q->x_m - p->x_m);
-    *bottom_m = fmin(*bottom_m, y);
-    *top_m = fmax(*top_m, y);
+    *bottom_m = smaller(*bottom_m, y);
+    *top_m = larger(*top_m, y);
   }
   return *top_m > *bottom_m;
 }
@@ -46,7 +46,7 @@ static double water_at(const lw_slip_water *water, double x_m) {
   double share = (x_m - water->front_x_m) / (water->rear_x_m - water->front_x_m);
   bool both = isfinite(water->front_y_m) && isfinite(water->rear_y_m);
   return both ? water->front_y_m + share * (water->rear_y_m - water->front_y_m)
-              : fmax(water->front_y_m, water->rear_y_m);
+              : larger(water->front_y_m, water->rear_y_m);
 }
 
 static double pressure_on(const lw_slip_ground *ground, double x_m) {
@@ -60,7 +60,7 @@ static double pressure_on(const lw_slip_ground *ground, double x_m) {
 
 static void strip_of(const lw_slip_ground *ground, double from_m, double to_m, lw_slip_strip *strip) {
   double middle = 0.5 * (from_m + to_m);
-  *strip = (lw_slip_strip){.from_x_m = from_m, .to_x_m = to_m};
+  *strip = (lw_slip_strip){.from_x_m = from_m, .to_x_m = to_m, .over_width = 1.0 / (to_m - from_m)};
   strip->soil = (lw_slip_line){lw_slip_surface(ground, from_m, true), lw_slip_surface(ground, to_m, false)};
   strip->water = (lw_slip_line){water_at(&ground->water, from_m), water_at(&ground->water, to_m)};
   strip->layered = ground->soil_count > 0 && middle > ground->layer_x_m;
@@ -69,8 +69,8 @@ static void strip_of(const lw_slip_ground *ground, double from_m, double to_m, l
   body_of(ground, strip);
   if (strip->has_body) return;
   /* Water does not stand above ground that falls away below its level: it runs off. */
-  strip->water.start = fmin(strip->water.start, strip->soil.start);
-  strip->water.end = fmin(strip->water.end, strip->soil.end);
+  strip->water.start = smaller(strip->water.start, strip->soil.start);
+  strip->water.end = smaller(strip->water.end, strip->soil.end);
 }
 
 typedef struct cuts {
@@ -90,8 +90,10 @@ static void cuts_of(const lw_slip_ground *ground, cuts *all) {
   for (int i = 0; i < ground->corner_count; i++) cut_at(all, ground->corner[i].x_m);
   for (int i = 0; i < ground->body_count; i++) cut_at(all, ground->body[i].x_m);
   for (int i = 0; i < ground->load_count; i++) {
-    cut_at(all, ground->load[i].from_x_m);
-    cut_at(all, ground->load[i].to_x_m);
+    /* A line load stands in the middle of a narrow slice, whose slope is that of the circle under it. */
+    double spread = ground->load[i].force_kn_per_m > 0.0 ? HALF_LINE_M : 0.0;
+    cut_at(all, ground->load[i].from_x_m - spread);
+    cut_at(all, ground->load[i].to_x_m + spread);
   }
   if (ground->soil_count > 0) cut_at(all, ground->layer_x_m);
   cut_at(all, ground->raised_x_m);

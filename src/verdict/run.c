@@ -12,27 +12,14 @@ static lw_status contradicted(const lw_faults *faults, lw_error *error) {
                       lw_fault_slug_name(fault->slug), fault->item, fault->stood, fault->wanted);
 }
 
-static lw_status run(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error,
-                     const lw_working *working, bool slip_last) {
-  lw_case settled = *c; /* also when c is the result's own */
+/* From the case to the wall. */
+static lw_status build(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error) {
   lw_faults faults = {.count = 0};
-  if (!settled.settled && lw_case_settle(tables, &settled, &faults) != LW_OK)
+  if (&result->given != c) result->given = *c;
+  if (!result->given.settled && lw_case_settle(tables, &result->given, &faults) != LW_OK)
     return contradicted(&faults, error);
   result->tables = tables;
-  result->given = settled;
-  lw_wall_build(&settled, tables, &result->wall);
-  result->wall.slip_last = slip_last;
-  lw_situations_run(&result->wall, tables, &result->situations, working);
-  lw_building_run(&result->given, &result->wall, tables, &result->building);
-  lw_narrow_run(&result->given, &result->wall, &result->situations, &result->narrow);
-  lw_fence_find(&settled, tables, &result->wall, &result->fence);
-  lw_storm_find(&result->wall, &result->storm);
-  result->seepage = (lw_rain_seepage){0};
-  result->water_limits = (lw_water_limits){0};
-  lw_trench_find(&result->wall, tables, &result->trench);
-  lw_influence_find(&result->given, tables, &result->wall, &result->influence);
-  lw_verdict_reach(&result->given, tables, &result->wall, &result->situations, &result->verdict);
-  lw_verdict_building(&result->building, &result->verdict);
+  lw_wall_build(&result->given, tables, &result->wall);
   result->formats.count = 0;
   result->remedy_count = 0;
   result->asking_count = 0;
@@ -41,15 +28,33 @@ static lw_status run(const lw_case *c, const lw_tables *tables, lw_result *resul
 
 lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error,
                          const lw_working *working) {
-  return run(c, tables, result, error, working, false);
+  lw_status status = build(c, tables, result, error);
+  if (status != LW_OK) return status;
+  lw_situations_run(&result->wall, tables, &result->situations, working);
+  lw_building_run(&result->given, &result->wall, tables, &result->building);
+  lw_narrow_run(&result->given, &result->wall, &result->situations, &result->narrow);
+  lw_fence_find(&result->given, tables, &result->wall, &result->fence);
+  lw_storm_find(&result->wall, &result->storm);
+  result->seepage = (lw_rain_seepage){0};
+  result->water_limits = (lw_water_limits){0};
+  lw_trench_find(&result->wall, tables, &result->trench);
+  lw_influence_find(&result->given, tables, &result->wall, &result->influence);
+  lw_verdict_reach(&result->given, tables, &result->wall, &result->situations, &result->verdict);
+  lw_verdict_building(&result->building, &result->verdict);
+  return LW_OK;
 }
 
 lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error) {
-  return run(c, tables, result, error, NULL, false);
+  return lw_run_working(c, tables, result, error, NULL);
 }
 
-lw_status lw_run_stands(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error) {
-  return run(c, tables, result, error, NULL, true);
+lw_status lw_run_governing(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error) {
+  lw_status status = build(c, tables, result, error);
+  if (status != LW_OK) return status;
+  result->wall.slip_governs = true;
+  lw_situations_run(&result->wall, tables, &result->situations, NULL);
+  lw_verdict_reach(&result->given, tables, &result->wall, &result->situations, &result->verdict);
+  return LW_OK;
 }
 
 void lw_water_find(lw_result *result, lw_result *scratch) {

@@ -20,7 +20,7 @@ static bool run_by(const lw_trial *trial, double value, runner by) {
 }
 
 bool lw_trial_run(const lw_trial *trial, double value) {
-  return run_by(trial, value, lw_run_stands);
+  return run_by(trial, value, lw_run_governing);
 }
 
 bool lw_trial_finish(const lw_trial *trial, double value) {

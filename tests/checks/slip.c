@@ -117,6 +117,35 @@ Test(checks, slip_slices_converge) {
   cr_expect_lt(0.62 * 0.95 * 22.5, weight);
 }
 
+/* A slice lies in one layer, so few slices across strong soil above weak tell what many tell. */
+Test(checks, slip_slices_follow_the_layers) {
+  lw_slip_ground g = wall_of(0.4, -INFINITY, -INFINITY);
+  g.soil[0] = soil_of(39.5, 5.0);
+  g.soil[0].bottom_y_m = 0.0;
+  g.below = soil_of(10.0, 0.0);
+  for (double entry = 1.6; entry < 1.7; entry += 0.01) {
+    lw_slip_circle c = circle_through(-2.5, 0.15, entry, 0.9, 1.1);
+    lw_slip few, many;
+    cr_assert_eq(lw_slip_of_circle(&g, &c, 16, &few, NULL), LW_OK);
+    cr_assert_eq(lw_slip_of_circle(&g, &c, 64, &many, NULL), LW_OK);
+    cr_expect_lt(fabs(few.bishop / many.bishop - 1.0), 8e-3, "%g: %g and %g", entry, few.bishop, many.bishop);
+  }
+}
+
+/* A line load acts on the slope under it, wherever the edges of slices fall. */
+Test(checks, slip_line_load_is_smooth) {
+  lw_slip_ground g = wall_of(0.4, -INFINITY, -INFINITY);
+  lw_slip before, slip;
+  g.load_count = 2;
+  g.load[1] = (lw_slip_load){1.5, 1.5, 0.0, 30.0};
+  for (int i = 0; i < 30; i++) {
+    lw_slip_circle c = circle_through(-1.5, 0.15, 1.55 + 0.002 * i, 0.9, 0.75);
+    cr_assert_eq(lw_slip_of_circle(&g, &c, 20, &slip, NULL), LW_OK);
+    if (i > 0) cr_expect_lt(fabs(slip.bishop / before.bishop - 1.0), 4e-3, "%d", i);
+    before = slip;
+  }
+}
+
 /* The wall is heavier than its soil by so much, and no circle cuts it. */
 Test(checks, slip_circles_pass_below_the_wall) {
   lw_slip_ground g = wall_of(0.5, -INFINITY, -INFINITY);
@@ -151,6 +180,19 @@ Test(checks, slip_search_finds_the_least) {
     lw_slip_ground g = wall_of(depth[i], i == 1 ? 0.0 : -INFINITY, i == 1 ? 0.9 : -INFINITY);
     double found = searched(&g, LW_SLIP_BISHOP), grid = brute(&g);
     cr_expect_lt(found, grid * 1.01, "depth %g: %g, and by brute force %g", depth[i], found, grid);
+  }
+}
+
+/* Ending early tells only that it is not below: never of a wall that is, and of a wall far above always. */
+Test(checks, slip_search_ends_early_when_far_above) {
+  for (double depth = 0.3; depth < 0.95; depth += 0.1) {
+    lw_slip_ground g = wall_of(depth, -INFINITY, -INFINITY);
+    double least = searched(&g, LW_SLIP_BISHOP);
+    lw_slip slip = {.circles = -1};
+    cr_expect(!lw_slip_search_below(&g, LW_SLIP_BISHOP, least / 4.0, &slip));
+    cr_expect_eq(slip.circles, -1);
+    cr_expect(lw_slip_search_below(&g, LW_SLIP_BISHOP, least, &slip));
+    cr_expect_eq(slip.bishop, least);
   }
 }
 
