@@ -174,9 +174,12 @@ if command -v script >/dev/null 2>&1; then
     seen "$slow | TERM=dumb '$command' check - -o results.csv"
     ! grep -q ' a second' screen
     note 'progress on a terminal that cannot wipe a line' $?
-    walls 20 >slow.csv
-    seen "'$command' check slow.csv --json -o results.csv"
-    grep -q '\] *[0-9]* %  [0-9]* rows, [0-9]* a second, [0-9]*:[0-9][0-9] left' screen
+    # Enough rows that someone has to wait for them, however fast they become.
+    for rows in 20 80 320 1280; do
+        walls "$rows" >slow.csv
+        seen "'$command' check slow.csv --json -o results.csv"
+        grep -q '\] *[0-9]* %  [0-9]* rows, [0-9]* a second, [0-9]*:[0-9][0-9] left' screen && break
+    done
     note 'no bar and no time left for a file' $?
 else
     echo 'schedule: without script, so the progress is not looked at'
