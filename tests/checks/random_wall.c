@@ -154,6 +154,10 @@ void random_wall_make(dice *d, random_wall *wall) {
   random_wall_add(wall, "drain outlets=%d", dice_pick(d, 3));
 }
 
+void random_wall_hurry(random_wall *wall, int number) {
+  if (number % 4 != 0) random_wall_add(wall, "method slip=not");
+}
+
 void random_wall_plain(dice *d, random_wall *wall) {
   double weight = dice_between(d, 15.0, 20.0);
   wall->count = 0;

@@ -16,6 +16,14 @@ int dice_pick(dice *d, int count);
 
 enum { RANDOM_ITEMS = 48, RANDOM_ITEM_BYTES = 64 };
 
+/* The sanitizers make a build four times as slow, and look for faults of memory, not for numbers: such a
+ * build takes a quarter of the walls of a long walk. */
+#ifdef __SANITIZE_ADDRESS__
+enum { RANDOM_SHARE = 4 };
+#else
+enum { RANDOM_SHARE = 1 };
+#endif
+
 /* A wall as `item=value` arguments. */
 typedef struct random_wall {
   int count;
@@ -26,6 +34,8 @@ typedef struct random_wall {
 void random_wall_add(random_wall *wall, const char *format, ...) __attribute__((format(printf, 2, 3)));
 /* Any wall, site and method that a sheet may hold without a fault. */
 void random_wall_make(dice *d, random_wall *wall);
+/* The search for slips takes most of the time of a wall: only every fourth keeps it. */
+void random_wall_hurry(random_wall *wall, int number);
 /* An upright stack without heel or steps; neither friction angle, slope, load nor water is given. */
 void random_wall_plain(dice *d, random_wall *wall);
 /* Settled; the test fails on a fault. */

@@ -83,6 +83,7 @@ Test(water_limits, of_any_wall) {
   for (int i = 0; i < 25; i++) {
     random_wall wall;
     random_wall_make(&d, &wall);
+    random_wall_hurry(&wall, i);
     lw_case c = random_wall_case(&wall);
     cr_assert_eq(lw_run(&c, sheet_test_tables(), result, NULL), LW_OK);
     reached += expect_limits(result, again);

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-# Lengths and parameters, read from stripped C.   awk -v file=NAME -f functions.awk
+# Lengths and parameters.   awk -f strip.awk -f functions.awk FILE...
 function parameters(head,    i, c, depth, count, word, total) {
   # the parameters are in the first parentheses; `void` and `...` are none
   depth = 0; word = ""; total = 0
@@ -23,12 +23,14 @@ function named(head) {
 }
 function judge(head, line) {
   if (parameters(head) > 6)
-    printf "%s:%d: %s takes %d parameters, 6 at most\n", file, line, named(head), parameters(head)
+    printf "%s:%d: %s takes %d parameters, 6 at most\n", FILENAME, line, named(head), parameters(head)
 }
+FNR == 1 { depth = inside = code = continued = 0; text = "" }
 /^[ \t]*#/ || continued { continued = /\\$/; next }
 {
   has_code = $0 ~ /[^ \t{}]/
   if (inside) code += has_code
+  if (depth > 0 && !/[{}]/) next # nothing on this line opens or closes a function
   for (i = 1; i <= length($0); i++) {
     c = substr($0, i, 1)
     if (c == "{") {
@@ -40,7 +42,7 @@ function judge(head, line) {
     } else if (c == "}") {
       if (depth > 0 && --depth == 0) {
         if (inside && code > 60)
-          printf "%s:%d: %s has %d code lines, 60 at most\n", file, start, named(head), code
+          printf "%s:%d: %s has %d code lines, 60 at most\n", FILENAME, start, named(head), code
         inside = 0; text = ""
       }
     } else if (depth == 0) {

@@ -5,13 +5,18 @@ set -u
 here=$(dirname "$0")
 LC_ALL=C
 export LC_ALL
-for file in $(find include src tests -name '*.[ch]' | sort); do
-    awk -f "$here/strip.awk" "$file" | awk -v file="$file" -f "$here/functions.awk"
-done
+find include src tests -name '*.[ch]' | sort |
+    xargs awk -f "$here/strip.awk" -f "$here/functions.awk" /dev/null
 # Bytes that continue a UTF-8 character are not counted.
-for file in Makefile $(find include src tests -name '*.[ch]' -o -name '*.sh' -o -name '*.awk' | sort); do
-    awk -v file="$file" '
-        { line = $0; gsub(/[\200-\277]/, "", line) }
-        length(line) > 110 { printf "%s:%d: %d characters, 110 at most\n", file, FNR, length(line) }
-        END { if (FNR > 400) printf "%s: %d lines, 400 at most\n", file, FNR }' "$file"
-done
+{
+    echo Makefile
+    find include src tests -name '*.[ch]' -o -name '*.sh' -o -name '*.awk' | sort
+} | xargs awk '
+    function judge() { if (lines > 400) printf "%s: %d lines, 400 at most\n", name, lines }
+    FNR == 1 { judge(); name = FILENAME }
+    { lines = FNR }
+    length($0) > 110 {
+        line = $0; gsub(/[\200-\277]/, "", line)
+        if (length(line) > 110) printf "%s:%d: %d characters, 110 at most\n", FILENAME, FNR, length(line)
+    }
+    END { judge() }'

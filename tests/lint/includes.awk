@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-# The includes of one file.   awk -v file=NAME -f includes.awk NAME
+# The includes of files.   awk -f includes.awk FILE...
 BEGIN {
   rooms = split("base tables sheet soil wall pressure checks verdict order report cli", room, " ")
   for (i = 1; i <= rooms; i++) rank[room[i]] = i
@@ -11,9 +11,11 @@ BEGIN {
   belongs("fence building narrow water trench formats", "checks")
   belongs("result run influence", "verdict")
   belongs("drawing precheck lowwall", "report")
-  n = split(file, part, "/")
+}
+FNR == 1 {
+  n = split(FILENAME, part, "/")
   if (part[1] == "include") { mine = part[n]; sub(/\.h$/, "", mine) } else mine = part[2]
-  if (!(mine in rank)) printf "%s: belongs to no room\n", file
+  if (!(mine in rank)) printf "%s: belongs to no room\n", FILENAME
 }
 /^[ \t]*#[ \t]*include/ {
   if ($0 !~ /^#include (<[a-z0-9_\/.-]+>|"([a-z]+\/)?[a-z0-9_]+\.h")/) {
@@ -36,7 +38,7 @@ BEGIN {
   else if (name ~ /^(cairo|pango)/ && mine != "report") say("drawing on paper is for report")
   else if (name == "jansson.h" && rank[mine] < rank["report"]) say("JSON is for report and cli")
 }
-function say(words) { printf "%s:%d: %s\n", file, FNR, words }
+function say(words) { printf "%s:%d: %s\n", FILENAME, FNR, words }
 function belongs(headers, to,    i, count, header) {
   count = split(headers, header, " ")
   for (i = 1; i <= count; i++) rank[header[i]] = rank[to]

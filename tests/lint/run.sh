@@ -7,9 +7,9 @@ here=$(dirname "$0")
 results=$build/results/lint
 rm -rf "$results"
 mkdir -p "$results"
-passed=1 # the clang build, which the Makefile has made before it comes here
+passed=1 # the reading by clang, which the Makefile has done before it comes here
 failed=0
-echo "ok    clang build"
+echo "ok    clang, every file"
 for lint in "$here"/*.sh; do
     name=$(basename "$lint" .sh)
     case $name in run | selftest) continue ;; esac

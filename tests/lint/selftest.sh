@@ -60,8 +60,9 @@ tree && add "// $(printf '%0108d' 0)" && finds functions '111 characters'
 tree && add "// $(printf '%0104d' 0)φφφ" && finds functions ''
 tree && add 'void f(char *a) { strcpy(a, a); }' && finds banned 'banned: .*strcpy'
 tree && add 'void f(char *a) { snprintf(a, 1, "strcpy(a)"); }' && finds banned ''
-tree && add '#include <math.h>\nint lw_same(double a) { return sin(a) != cos(a); }' &&
-    finds doubles 'twice.c:8'
+tree && mkdir tree/build && echo "${CC:-cc} -Werror" >tree/build/flags &&
+    finds doubles 'build/flags: these let'
+echo "${CC:-cc} -Werror -Wfloat-equal" >tree/build/flags && finds doubles ''
 tree && echo 'int x;' >tree/src/base/x.c && finds spdx 'src/base/x.c:1: wants'
 tree && printf '\nint lw_wall_bare(int x);\n' >>tree/include/lowwall/wall.h &&
     finds docblock 'before lw_wall_bare'

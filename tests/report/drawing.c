@@ -30,6 +30,7 @@ Test(drawing, every_wall_fits_its_page_and_no_words_stand_on_others) {
   for (int i = 0; i < WALLS; i++) {
     random_wall wall = {0};
     random_wall_make(&d, &wall);
+    random_wall_hurry(&wall, i);
     lw_case c = random_wall_case(&wall);
     cr_assert_eq(lw_run(&c, tables(), &result, NULL), LW_OK);
     random_wall_name(&wall, name, sizeof name);

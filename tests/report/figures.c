@@ -6,6 +6,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "every_wall.h"
 #include "support.h"
 
 enum { FIGURES_MAX = 8000 };
@@ -41,17 +42,16 @@ static int by_key(const void *a, const void *b) {
   return strcmp(((const lw_figure *)a)->key, ((const lw_figure *)b)->key);
 }
 
-Test(report, no_two_figures_have_the_same_key) {
+int every_key_is_alone(const every_wall *wall) {
   static figures sorted;
-  for (size_t i = 0; report_test_wall(i) != NULL; i++) {
-    sorted = *figures_of(report_test_result(report_test_wall(i)));
-    cr_expect(sorted.count > 50);
-    qsort(sorted.figure, (size_t)sorted.count, sizeof sorted.figure[0], by_key);
-    for (int k = 1; k < sorted.count; k++) {
-      cr_expect(ne(int, by_key(&sorted.figure[k - 1], &sorted.figure[k]), 0), "%s: %s twice",
-                report_test_wall(i)->name, sorted.figure[k].key);
-    }
+  sorted = *figures_of(wall->result);
+  cr_expect(sorted.count > 50);
+  qsort(sorted.figure, (size_t)sorted.count, sizeof sorted.figure[0], by_key);
+  for (int k = 1; k < sorted.count; k++) {
+    cr_expect(ne(int, by_key(&sorted.figure[k - 1], &sorted.figure[k]), 0), "%s: %s twice", wall->name,
+              sorted.figure[k].key);
   }
+  return sorted.count;
 }
 
 /* The end of a key is its unit, as programs and people read it. */
@@ -72,7 +72,7 @@ static bool unit_fits(const lw_figure *f) {
 }
 
 static void is_whole(void *context, const lw_figure *f) {
-  (void)context;
+  ++*(int *)context;
   cr_expect(f->label != NULL && f->label[0] != '\0', "%s has no label", f->key);
   cr_expect(f->source != NULL);
   cr_expect(unit_fits(f), "%s is in %s", f->key, f->unit);
@@ -81,10 +81,10 @@ static void is_whole(void *context, const lw_figure *f) {
   cr_expect(isfinite(f->value.value));
 }
 
-Test(report, every_figure_has_label_unit_and_a_finite_value) {
-  for (size_t i = 0; report_test_wall(i) != NULL; i++) {
-    lw_figures_each(report_test_result(report_test_wall(i)), is_whole, NULL);
-  }
+int every_figure_is_whole(const every_wall *wall) {
+  int count = 0;
+  lw_figures_each(wall->result, is_whole, &count);
+  return count;
 }
 
 Test(report, figures_of_the_base_are_in_balance) {

@@ -28,8 +28,8 @@ Test(report, loads_at_a_distance_stand_beside_the_formula_with_their_source) {
   cr_expect(says(wall_page(loaded("")), "BOUSSINESQ1885"));
   cr_expect(says(wall_json(loaded("")), "\"loads_by\": \"half space\""));
   cr_expect(says(wall_json(loaded("")), "[BOUSSINESQ1885 line, strip and point]"));
-  cr_expect(says(wall_json(loaded(";method load pressure=curves")), "[TERZAGHI1954 curves]"));
   cr_expect(says(wall_working(loaded("")), "Loads at a distance"));
+  cr_expect(says(wall_json(loaded(";method load pressure=curves")), "[TERZAGHI1954 curves]"));
   cr_expect_not(says(wall_json(loaded(";method load pressure=wedge")), "BOUSSINESQ1885"));
 }
 

@@ -7,6 +7,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "every_wall.h"
 #include "support.h"
 
 enum { COLUMNS = 12 };
@@ -72,26 +73,25 @@ static void same_number(const char *printed, lw_number number) {
   cr_expect(epsilon_eq(dbl, strtod(printed, NULL), number.value, 0.00050001));
 }
 
-Test(report, a_row_says_what_the_verdict_says) {
-  for (size_t i = 0; report_test_wall(i) != NULL; i++) {
-    const lw_result *result = report_test_result(report_test_wall(i));
-    const lw_verdict *v = &result->verdict;
-    cells c = row_of(result);
-    cr_expect(eq(str, c.cell[0], (char *)(size_t)result->given.mark.text));
-    cr_expect(eq(str, c.cell[1], (char *)(size_t)v->headline));
-    cr_expect(eq(str, c.cell[2], (char *)(size_t)lw_what_slug(v->what)));
-    cr_expect(eq(str, c.cell[3], (char *)(size_t)lw_holds_slug(v->stands)));
-    cr_expect(eq(str, c.cell[4], (char *)(size_t)lw_who_slug(v->who)));
-    cr_expect(eq(int, (int)strtol(c.cell[11], NULL, 10), v->exit_status));
-    if (!v->governed) continue;
-    const lw_situation *s = &result->situations.situation[v->governing_situation];
-    const lw_check *check = &s->check[v->governing_check];
-    cr_expect(eq(str, c.cell[5], (char *)(size_t)lw_situation_slug(s->name)));
-    cr_expect(eq(str, c.cell[6], (char *)(size_t)lw_check_slug(check->kind)));
-    same_number(c.cell[8], check->has);
-    same_number(c.cell[9], check->needs);
-    same_number(c.cell[10], check->ratio);
-  }
+int every_row_says_what_the_verdict_says(const every_wall *wall) {
+  const lw_result *result = wall->result;
+  const lw_verdict *v = &result->verdict;
+  cells c = row_of(result);
+  cr_expect(eq(str, c.cell[0], (char *)(size_t)result->given.mark.text));
+  cr_expect(eq(str, c.cell[1], (char *)(size_t)v->headline));
+  cr_expect(eq(str, c.cell[2], (char *)(size_t)lw_what_slug(v->what)));
+  cr_expect(eq(str, c.cell[3], (char *)(size_t)lw_holds_slug(v->stands)));
+  cr_expect(eq(str, c.cell[4], (char *)(size_t)lw_who_slug(v->who)));
+  cr_expect(eq(int, (int)strtol(c.cell[11], NULL, 10), v->exit_status));
+  if (!v->governed) return 1;
+  const lw_situation *s = &result->situations.situation[v->governing_situation];
+  const lw_check *check = &s->check[v->governing_check];
+  cr_expect(eq(str, c.cell[5], (char *)(size_t)lw_situation_slug(s->name)));
+  cr_expect(eq(str, c.cell[6], (char *)(size_t)lw_check_slug(check->kind)));
+  same_number(c.cell[8], check->has);
+  same_number(c.cell[9], check->needs);
+  same_number(c.cell[10], check->ratio);
+  return 1;
 }
 
 Test(report, where_nothing_governs_six_cells_are_empty) {

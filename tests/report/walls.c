@@ -60,6 +60,10 @@ static void give(const char *items, lw_case *c, lw_faults *faults) {
 
 const lw_result *wall_of(const char *items) {
   static lw_result *two;
+  static char made[1024]; /* the items of the wall that is there already */
+  if (two != NULL && strcmp(made, items) == 0) return &two[0];
+  cr_assert(strlen(items) < sizeof made);
+  snprintf(made, sizeof made, "%s", items);
   if (two == NULL) two = calloc(2, sizeof *two);
   cr_assert_not_null(two);
   lw_case c = {0};

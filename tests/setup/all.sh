@@ -26,17 +26,32 @@ sanitized() {
         UBSAN_OPTIONS=halt_on_error=1:print_stacktrace=1 "$@"
 }
 
-LOWWALL=$(cd "$build" && pwd)/lowwall sh "$here/unit.sh" "$build/lowwall-tests" "$results/unit"
-LOWWALL=$(cd "$build/sanitize" && pwd)/lowwall sanitized \
-    sh "$here/unit.sh" "$build/sanitize/lowwall-tests" "$results/unit-sanitized"
-sh tests/recorded/run.sh "$build/lowwall" "$results/recorded"
-sanitized sh tests/recorded/run.sh "$build/sanitize/lowwall" "$results/recorded-sanitized"
-sh "$here/drawings.sh" "$build/lowwall" "$results/drawings"
-sh "$here/precheck.sh" "$build" "$results/precheck"
-sh "$here/schedule.sh" "$build/lowwall" "$results/schedule"
-sh "$here/headers.sh" "$results/headers"
-sh "$here/threads.sh" "$build/thread/threads" "$results/threads"
-sh "$here/installed.sh" "$build" "$results/installed"
-sh "$here/selftest.sh" "$results/setup"
-sh tests/lint/selftest.sh "$results/lint-rules"
+# run NAME COMMAND...: a runner that ends without a word of its result has failed.
+run() {
+    name=$1
+    shift
+    echo "0 1 $name" >"$results/$name"
+    "$@" "$results/$name"
+}
+# The unit tests use every core now and then, the rest only one: they go side by side, and what the rest says
+# is kept until the unit tests have had their say.
+rest() {
+    run recorded-sanitized sanitized sh tests/recorded/run.sh "$build/sanitize/lowwall"
+    run recorded sh tests/recorded/run.sh "$build/lowwall"
+    run drawings sh "$here/drawings.sh" "$build/lowwall"
+    run precheck sh "$here/precheck.sh" "$build"
+    run schedule sh "$here/schedule.sh" "$build/lowwall"
+    run headers sh "$here/headers.sh"
+    run threads sh "$here/threads.sh" "$build/thread/threads"
+    run installed sh "$here/installed.sh" "$build"
+    run setup sh "$here/selftest.sh"
+    run lint-rules sh tests/lint/selftest.sh
+}
+rest >"$build/rest.log" 2>&1 &
+root=$(cd "$build" && pwd)
+run unit env LOWWALL="$root/lowwall" sh "$here/unit.sh" "$build/lowwall-tests"
+run unit-sanitized sanitized env LOWWALL="$root/sanitize/lowwall" \
+    sh "$here/unit.sh" "$build/sanitize/lowwall-tests"
+wait
+cat "$build/rest.log"
 sh "$here/tally.sh" "$results"
