@@ -162,6 +162,16 @@ typedef struct lw_order_corner {
   const char *butt_reason;       /* "" when mitred or without a cap */
 } lw_order_corner;
 
+/* How the caps of a run are laid: modules of its end pieces and closers, 0: none, and whole ones between. */
+typedef struct lw_cap_row {
+  bool known;
+  double first_m, closer_m[2], last_m, module_m, gap_m;
+  int before, after;               /* whole ones before and after the closers */
+  bool mitred[2];                  /* at its beginning and end */
+  double base_from_m, base_to_m;   /* on the lowest face, from the run's beginning */
+  double short_m, base_per_laid;   /* from laying to the lowest face: hidden at its beginning, the scale */
+} lw_cap_row;
+
 typedef struct lw_order_run {
   int run;
   double length_m, top_length_m; /* of the lowest and the highest course's face */
@@ -174,6 +184,7 @@ typedef struct lw_order_run {
   const char *no_fit_reason;     /* why no length is told; "" */
   bool cap_joint_known;
   double cap_joint_m, cap_joint_at_m;  /* nearest joint of caps to one of blocks, and where on the run */
+  lw_cap_row caps;
 } lw_order_run;
 
 /* Net, allowance and order, a line a thing to buy, dig or carry. */
@@ -272,6 +283,13 @@ lw_status lw_order_make(const lw_result *result, lw_order *order, lw_faults *fau
  *  note  1 What the other run hides at an inside corner is left out. A piece that a ring's beginning parts
  *          is given as two. */
 int lw_order_pieces(const lw_order *order, int row, lw_piece *piece);
+
+/** The caps of a run as they are laid: whole, cut or mitred, on the lowest face from the run's beginning.
+ *  in    order   of lw_order_make
+ *        run     0 to order->plan.run_count - 1
+ *  out   piece   room for LW_PIECE_MAX
+ *  gives how many; 0 without a cap */
+int lw_order_cap_pieces(const lw_order *order, int run, lw_piece *piece);
 
 typedef struct lw_mitre {
   double angle_rad[2];           /* between the mitre and the long edge of each piece */

@@ -15,6 +15,7 @@ typedef enum lw_block_kind {
   LW_BLOCK_WHO,        /* who must sign: always the first */
   LW_BLOCK_HEADING,
   LW_BLOCK_FACT,       /* a label and words */
+  LW_BLOCK_ITEM,       /* an item of the sheet and its value: the label is a longer one */
   LW_BLOCK_WORDS,      /* a paragraph */
   LW_BLOCK_CHECK,      /* label, words has · needs · outcome in columns */
   LW_BLOCK_SECTION,    /* the drawing stands here */

@@ -51,6 +51,18 @@ static bool take_width(draw_asked *asked) {
   return false;
 }
 
+/* A file named as another kind of picture would not open as one. */
+static bool take_name(const draw_asked *asked) {
+  const char *name = asked->wall.output, *base = name ? strrchr(name, '/') : NULL;
+  const char *dot = name ? strrchr(base ? base : name, '.') : NULL;
+  static const char *const KINDS[] = {".svg", ".pdf", ".png"};
+  if (dot == NULL || dot[1] == '\0' || dot == name || dot[-1] == '/') return true;
+  for (size_t i = 0; i < sizeof KINDS / sizeof *KINDS; i++)
+    if (lw_cli_ends_in(name, KINDS[i])) return true;
+  lw_cli_refuse("draw", "bad-option: -o %.60s: a name that ends in .svg, .pdf or .png is wanted", name);
+  return false;
+}
+
 /* The wall, then what only an order asks about. */
 static lw_status settle(const lw_tables *tables, lw_case *c, lw_faults *faults) {
   lw_status status = lw_case_settle(tables, c, faults);
@@ -89,8 +101,8 @@ static int read_options(int argc, char **argv, draw_asked *asked) {
     }
     if (!well) return LW_EXIT_BAD_INPUT + 1;
   }
-  bool well =
-      take_width(asked) && take_view(asked) && lw_wall_take_arguments(argc, argv, optind, &asked->wall);
+  bool well = take_width(asked) && take_view(asked) && take_name(asked) &&
+              lw_wall_take_arguments(argc, argv, optind, &asked->wall);
   return well ? 0 : LW_EXIT_BAD_INPUT + 1;
 }
 

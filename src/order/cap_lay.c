@@ -174,6 +174,19 @@ void lw_caps_lay(const lw_capping *k, const lw_cap_line *line) {
   if (!t.found) return;
   for (int i = 0; i < pieces_of(&t.best); i++) list_piece(&t, &t.best, i);
   lw_order_run *r = &order->run[line->run];
+  r->caps = (lw_cap_row){.known = true,
+                         .first_m = t.best.first_m,
+                         .closer_m = {t.best.closer_m[0], t.best.closer_m[1]},
+                         .last_m = t.best.last_m,
+                         .module_m = t.module_m,
+                         .gap_m = t.gap_m,
+                         .before = t.best.before,
+                         .after = t.best.after,
+                         .mitred = {laid.begin.mitred, laid.end.mitred},
+                         .base_from_m = laid.begin.base_m,
+                         .base_to_m = laid.begin.base_m + laid.base_m,
+                         .short_m = laid.begin.inward ? laid.begin.extra_m : 0.0,
+                         .base_per_laid = laid.base_m / laid.long_m};
   r->cap_joint_known = t.known && isfinite(t.best_m);
   r->cap_joint_m = r->cap_joint_known ? t.best_m : 0.0;
   r->cap_joint_at_m = r->cap_joint_known ? t.best_at_m : 0.0;

@@ -34,6 +34,8 @@ int lw_plan_at(const lw_plan *plan, int run); /* of a closed plan, wrapped aroun
 void lw_plan_add_steps(const lw_case *c, lw_plan *plan);
 double lw_plan_module(const lw_plan *plan, int run, int course); /* wider on a convex curve */
 double lw_plan_depth(const lw_plan *plan, int course);
+/* Whether the face crosses itself, and which runs do, from 0. */
+bool lw_plan_crosses(const lw_plan *plan, int *first, int *second);
 /* How much the free ends of a run have stepped back in a course, both together. */
 double lw_plan_end_back(const lw_plan *plan, int run, int course);
 

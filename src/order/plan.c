@@ -190,18 +190,43 @@ static lw_status close_or_leave(const lw_case *c, lw_plan *plan, lw_faults *faul
   return LW_FAULTS;
 }
 
-/* Every course must still have a face to cover, and a row no more units than there is room for. */
+static void run_fault(const lw_case *c, int run, lw_faults *faults, const char *wanted) {
+  char item[32];
+  lw_print(item, sizeof item, "run %d length", run + 1);
+  add_fault(faults, LW_FAULT_CONTRADICTION, &c->order.run[run].length, item, wanted);
+}
+
+/* Every course must still have a face to cover, and its blocks room between those of the runs beside. */
+static lw_status hold_run(const lw_case *c, const lw_plan *plan, int run, lw_faults *faults) {
+  double offset = lw_plan_offset(plan, plan->courses - 1), length = plan->run[run].length_m;
+  double top = lw_plan_run_length(plan, run, offset) - lw_plan_end_back(plan, run, plan->courses - 1);
+  double rear = fmin(lw_plan_run_length(plan, run, lw_plan_depth(plan, 0)),
+                     lw_plan_run_length(plan, run, offset + lw_plan_depth(plan, plan->courses - 1)));
+  if (fmin(top, length) < plan->unit_m / 2.0) {
+    run_fault(c, run, faults,
+              "a run at least half a block long in every course, the setbacks at its corners and ends taken "
+              "off: make it longer, or the blocks shorter, or `setback` or `end setback` smaller");
+    return LW_FAULTS;
+  }
+  if (rear >= -1e-9) return LW_OK;
+  run_fault(c, run, faults,
+            "a run with room for the depth of the blocks at its corners or on its curve: make it longer, or "
+            "its radius larger");
+  return LW_FAULTS;
+}
+
+/* A row may have no more units than there is room for, and no run may cross another. */
 static lw_status hold_lengths(const lw_case *c, const lw_plan *plan, lw_faults *faults) {
-  for (int i = 0; i < plan->run_count; i++) {
-    double top = lw_plan_run_length(plan, i, lw_plan_offset(plan, plan->courses - 1)) -
-                 lw_plan_end_back(plan, i, plan->courses - 1);
-    bool small = top < plan->unit_m / 2.0 || plan->run[i].length_m < plan->unit_m / 2.0;
-    if (small) {
-      add_fault(faults, LW_FAULT_CONTRADICTION, &c->order.run[i].length, "run n length",
-                "a run at least half a block long in every course, the setbacks at its corners and ends "
-                "taken off: make it longer, or `setback` or `end setback` smaller");
-      return LW_FAULTS;
-    }
+  int first, second;
+  for (int i = 0; i < plan->run_count; i++)
+    if (hold_run(c, plan, i, faults) != LW_OK) return LW_FAULTS;
+  if (lw_plan_crosses(plan, &first, &second)) {
+    char wanted[120];
+    lw_print(wanted, sizeof wanted,
+             "a plan whose runs do not cross; run %d crosses run %d: look at its turns", second + 1,
+             first + 1);
+    run_fault(c, second, faults, wanted);
+    return LW_FAULTS;
   }
   if (plan->length_m / plan->module_m < LW_ROW_UNITS - 8) return LW_OK;
   add_fault(faults, LW_FAULT_TOO_MANY, &c->order.run[0].length, "run n length",

@@ -6,6 +6,8 @@
 /* What acts: the plane along which soil would slide, the zone to keep free of loads, the resultant on the
  * base and the line of thrust through the joints, the pressure under the base and on the back. */
 
+static const double LONG_MM = 13.0; /* of the arrow of the resultant */
+
 static void failure_plane(lw_sketch *s) {
   const lw_stage *base = &s->situation->base;
   if (base->status != LW_OK || !base->wedge_known) return;
@@ -54,36 +56,45 @@ static void line_of_thrust(lw_sketch *s) {
     line[count++] = lw_sketch_at(s, x, 0.0);
   if (count < 2) return;
   lw_drawing_line(s->paper, LW_PEN_DOTTED, line, count);
-  lw_sketch_note(s, (line[count / 2].x_mm - s->origin.x_mm) / s->mm_per_m,
-                 (s->origin.y_mm - line[count / 2].y_mm) / s->mm_per_m,
-                 "line of thrust (dotted): where the resultant crosses each joint");
+  lw_sketch_note_aside(s, (line[count / 2].x_mm - s->origin.x_mm) / s->mm_per_m,
+                       (s->origin.y_mm - line[count / 2].y_mm) / s->mm_per_m,
+                       "line of thrust (dotted): where the resultant crosses each joint");
 }
 
 static void resultant(lw_sketch *s) {
-  static const double LONG_MM = 13.0;
   const lw_contact *contact = &s->situation->base.contact;
   double x, all = hypot(contact->horizontal_kn_per_m, contact->vertical_kn_per_m);
-  if (s->situation->base.status != LW_OK || !crossing(contact, 0.0, &x) || all < 1e-9) {
-    lw_sketch_note(s, 0.0, 0.0, "no resultant falls inside the base: it tips about this edge");
+  if (s->situation->base.status != LW_OK) {
+    lw_sketch_note_aside(s, 0.0, 0.0, "the forces cannot be shown: the check says why");
+    return;
+  }
+  if (!crossing(contact, 0.0, &x) || all < 1e-9) {
+    lw_sketch_note_aside(s, 0.0, 0.0, "no resultant falls inside the base: it tips about this edge");
     return;
   }
   lw_xy_mm to = lw_sketch_at(s, x, 0.0);
   lw_xy_mm from = {to.x_mm + LONG_MM * contact->horizontal_kn_per_m / all,
                    to.y_mm - LONG_MM * contact->vertical_kn_per_m / all};
   lw_drawing_arrow(s->paper, LW_PEN_FORCE, from, to);
-  lw_sketch_note(s, x + (from.x_mm - to.x_mm) / s->mm_per_m, (to.y_mm - from.y_mm) / s->mm_per_m,
-                 "resultant on the base, %.1f kN/m down and %.1f level, %.0f mm %s the middle",
-                 contact->vertical_kn_per_m, contact->horizontal_kn_per_m,
-                 fabs(contact->eccentricity_m) * 1000.0,
-                 contact->eccentricity_m >= 0.0 ? "in front of" : "behind");
+  double share = 0.6 / s->mm_per_m;
+  lw_sketch_note_aside(s, x + share * (from.x_mm - to.x_mm), share * (to.y_mm - from.y_mm),
+                       "resultant on the base, %.1f kN/m down and %.1f level, %.0f mm %s the middle",
+                       contact->vertical_kn_per_m, contact->horizontal_kn_per_m,
+                       fabs(contact->eccentricity_m) * 1000.0,
+                       contact->eccentricity_m >= 0.0 ? "in front of" : "behind");
 }
 
+/* Its number keeps off the resultant, which ends between the ticks or beside them. */
 static void middle_third(lw_sketch *s) {
   const lw_contact *contact = &s->situation->base.contact;
+  lw_xy_mm low = lw_sketch_at(s, contact->front_m, 0.0);
+  lw_xy_mm end = lw_sketch_at(s, contact->front_m + contact->width_m, 0.0);
+  lw_sketch_take(s, (lw_box){low.x_mm, low.y_mm - LONG_MM, end.x_mm, low.y_mm - 0.5});
   for (int i = 1; i <= 2; i++) {
     lw_xy_mm at = lw_sketch_at(s, contact->front_m + contact->width_m * i / 3.0, 0.0);
     lw_xy_mm tick[] = {{at.x_mm, at.y_mm - 1.6}, {at.x_mm, at.y_mm + 1.6}};
     lw_drawing_line(s->paper, LW_PEN_SEEN, tick, 2);
+    lw_sketch_take(s, (lw_box){at.x_mm - 0.1, at.y_mm - 1.6, at.x_mm + 0.1, at.y_mm + 1.6});
   }
   if (contact->width_m > 0.0)
     lw_sketch_note(s, contact->front_m + contact->width_m / 3.0, 0.0,
@@ -148,6 +159,11 @@ static void name_pressure(lw_sketch *s, lw_xy_mm at, const lw_thrust *thrust) {
   if (water > 0.0) lw_sketch_label(s, at, LW_ANCHOR_START, "water to %.1f kPa", water);
 }
 
+bool lw_sketch_pushes(const lw_sketch *sketch) {
+  const lw_stage *base = &sketch->situation->base;
+  return base->status == LW_OK && greatest(&base->thrust) > 0.0 && base->thrust.profile_count >= 2;
+}
+
 /* Soil with its loads from the axis, water on top of it; the depths are to the section's own scale. */
 void lw_sketch_pressure(lw_sketch *sketch, lw_xy_mm foot, double width_mm) {
   const lw_stage *base = &sketch->situation->base;
@@ -155,7 +171,7 @@ void lw_sketch_pressure(lw_sketch *sketch, lw_xy_mm foot, double width_mm) {
   double most = greatest(t), high_mm = base->back.plane.height_m * sketch->mm_per_m;
   lw_xy_mm soil[LW_PROFILE_MAX + 2], water[2 * LW_PROFILE_MAX];
   size_t count = 0;
-  if (base->status != LW_OK || most <= 0.0 || t->profile_count < 2) return;
+  if (!lw_sketch_pushes(sketch)) return;
   double mm_per_kpa = (width_mm - 4.0) / most;
   soil[count++] = (lw_xy_mm){foot.x_mm, foot.y_mm - high_mm};
   for (int i = 0; i < t->profile_count; i++) {

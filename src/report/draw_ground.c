@@ -3,7 +3,7 @@
 
 #include "sketch.h"
 
-/* What the wall stands in: the ground in front and behind, stone, layers, water, and what stands on it. */
+/* What the wall stands in: the ground in front and behind, stone, layers and water. */
 
 static const double EARTH_BAND_MM = 3.2;
 
@@ -45,11 +45,19 @@ static void behind(lw_sketch *s) {
                  s->result->wall.site.soil_count > 1 ? "; layers are marked" : "");
 }
 
+/* Where another wall stands below, the ground drops by its height. */
 static void in_front(lw_sketch *s) {
-  lw_xy_mm line[] = {lw_sketch_at(s, s->left_m, lw_sketch_ground_front(s, s->left_m)),
+  bool drops = lw_sketch_pair(s) && !lw_sketch_pair_above(s);
+  double edge = drops ? lw_sketch_pair_m(s) : s->left_m, drop = drops ? s->result->wall.tier.height_m : 0.0;
+  lw_xy_mm line[] = {lw_sketch_at(s, edge, lw_sketch_ground_front(s, edge)),
                      lw_sketch_at(s, 0.0, lw_sketch_ground_front(s, 0.0))};
   band(s, LW_HATCH_EARTH, line, 2, EARTH_BAND_MM);
   lw_drawing_line(s->paper, LW_PEN_CUT, line, 2);
+  if (!drops) return;
+  lw_xy_mm low[] = {lw_sketch_at(s, s->left_m, lw_sketch_ground_front(s, s->left_m) - drop),
+                    lw_sketch_at(s, edge, lw_sketch_ground_front(s, edge) - drop), line[0]};
+  band(s, LW_HATCH_EARTH, low, 2, EARTH_BAND_MM);
+  lw_drawing_line(s->paper, LW_PEN_CUT, low, 3);
 }
 
 /* The ground that carries it, shaded under base or pad and beside them. */
@@ -105,8 +113,19 @@ static void water(lw_sketch *s) {
   lw_xy_mm mark = {0.35 * line[0].x_mm + 0.65 * line[1].x_mm, line[0].y_mm};
   lw_xy_mm sign[] = {mark, {mark.x_mm - 1.3, mark.y_mm - 2.2}, {mark.x_mm + 1.3, mark.y_mm - 2.2}};
   lw_drawing_area(s->paper, LW_PEN_SEEN, LW_FILL_PAPER, sign, 3);
-  lw_sketch_note(s, s->right_m - 16.0 / s->mm_per_m, y, "water, %s",
-                 lw_situation_sentence(s->situation->name));
+  lw_sketch_note(s, s->right_m - 16.0 / s->mm_per_m, y, "water behind, %.2f m below the top: %s",
+                 s->situation->water_depth_m, lw_situation_sentence(s->situation->name));
+}
+
+/* Standing water in front, on the ground or above it. */
+static void water_in_front(lw_sketch *s) {
+  const lw_wall *w = &s->result->wall;
+  double y = w->section.height_m - w->site.front_water_depth_m;
+  if (!isfinite(y) || y <= lw_sketch_ground_front(s, 0.0) || y > s->top_m) return;
+  lw_xy_mm line[] = {lw_sketch_at(s, s->left_m, y), lw_sketch_at(s, 0.0, y)};
+  lw_drawing_line(s->paper, LW_PEN_DASHED, line, 2);
+  lw_sketch_note(s, s->left_m + 3.0 / s->mm_per_m, y, "water in front, %.2f m below the top",
+                 w->site.front_water_depth_m);
 }
 
 void lw_sketch_ground(lw_sketch *sketch) {
@@ -116,55 +135,5 @@ void lw_sketch_ground(lw_sketch *sketch) {
   layers(sketch);
   stone(sketch);
   water(sketch);
-}
-
-/* Arrows down on the ground, their feet on a line. */
-static void rain(lw_sketch *s, double from_m, double to_m, double long_mm) {
-  static const double EVERY_MM = 5.0;
-  lw_xy_mm a = lw_sketch_at(s, from_m, lw_sketch_ground_behind(s, from_m));
-  lw_xy_mm b = lw_sketch_at(s, to_m, lw_sketch_ground_behind(s, to_m));
-  int gaps = (int)fmax(1.0, floor((b.x_mm - a.x_mm) / EVERY_MM));
-  for (int i = 0; i <= gaps; i++) {
-    double share = (double)i / gaps, x = from_m + share * (to_m - from_m);
-    lw_xy_mm foot = lw_sketch_at(s, x, lw_sketch_ground_behind(s, x));
-    lw_drawing_arrow(s->paper, LW_PEN_SEEN, (lw_xy_mm){foot.x_mm, foot.y_mm - long_mm}, foot);
-  }
-  lw_xy_mm tops[] = {{a.x_mm, a.y_mm - long_mm}, {b.x_mm, b.y_mm - long_mm}};
-  lw_drawing_line(s->paper, LW_PEN_SEEN, tops, 2);
-}
-
-static void single(lw_sketch *s, double x_m, double y_m, double long_mm) {
-  lw_xy_mm foot = lw_sketch_at(s, x_m, y_m);
-  lw_drawing_arrow(s->paper, LW_PEN_FORCE, (lw_xy_mm){foot.x_mm, foot.y_mm - long_mm}, foot);
-}
-
-void lw_sketch_loads(lw_sketch *sketch) {
-  static const double UNIFORM_MM = 4.0, STRIP_MM = 6.5, SINGLE_MM = 9.0;
-  const lw_site *site = &sketch->result->wall.site;
-  const lw_section *section = &sketch->result->wall.section;
-  lw_corner crest = lw_section_crest(section);
-  double start = sketch->situation->base.back.ground_x_m, up = 5.5 / sketch->mm_per_m;
-  if (site->surcharge_kpa > 0.0) {
-    rain(sketch, start, sketch->right_m, UNIFORM_MM);
-    double x = sketch->right_m - 8.0 / sketch->mm_per_m;
-    lw_sketch_note(sketch, x, lw_sketch_ground_behind(sketch, x) + up,
-                   "load all over the ground behind, %.1f kPa", site->surcharge_kpa);
-  }
-  for (int i = 0; i < site->load_count; i++) {
-    const lw_site_load *load = &site->load[i];
-    double near = crest.x_m + load->near_m, far = fmin(crest.x_m + load->far_m, sketch->right_m);
-    if (load->kind == LW_LOAD_CAP) {
-      single(sketch, 0.5 * (section->cap_front_m + crest.x_m), crest.y_m, SINGLE_MM);
-      lw_sketch_note(sketch, crest.x_m, crest.y_m + up, "load %d on the cap, %.1f kN/m", i + 1, load->force);
-    } else if (near < sketch->right_m && load->kind == LW_LOAD_STRIP) {
-      rain(sketch, near, far, STRIP_MM);
-      lw_sketch_note(sketch, near, lw_sketch_ground_behind(sketch, near) + up,
-                     "load %d, %.1f kPa from %.2f to %.2f m", i + 1, load->pressure_kpa, load->near_m,
-                     load->far_m);
-    } else if (near < sketch->right_m) {
-      single(sketch, near, lw_sketch_ground_behind(sketch, near), SINGLE_MM);
-      lw_sketch_note(sketch, near, lw_sketch_ground_behind(sketch, near) + up, "load %d, %.1f %s at %.2f m",
-                     i + 1, load->force, load->kind == LW_LOAD_POINT ? "kN" : "kN/m", load->near_m);
-    }
-  }
+  water_in_front(sketch);
 }

@@ -36,11 +36,16 @@ static void open_window(lw_sketch *s) {
   if (base->wedge_known) reach = fmax(reach, base->back.top_x_m + base->wedge.reach_m - rear);
   for (int i = 0; i < w->site.load_count; i++)
     if (w->site.load[i].kind != LW_LOAD_CAP) reach = fmax(reach, w->site.load[i].near_m + 0.3 * high);
-  reach = fmin(fmax(reach, w->site.stone_width_m + 0.3 * high), 2.0 * high);
+  double most = s->width_mm < BESIDE_FROM_MM ? 1.4 * high : 2.0 * high; /* what is farther is named only */
+  reach = fmin(fmax(reach, w->site.stone_width_m + 0.3 * high), most);
   s->left_m = front - fmax(0.35 * high, 0.25);
   s->right_m = rear + reach;
+  bool pair = lw_sketch_pair(s), above = lw_sketch_pair_above(s);
+  if (above) s->right_m = fmax(s->right_m, lw_sketch_pair_m(s) + 0.3 * high);
+  if (pair && !above) s->left_m = fmin(s->left_m, lw_sketch_pair_m(s) - 0.2 * high);
   s->top_m = fmax(high, fmax(lw_sketch_ground_behind(s, s->right_m), base->back.ground_y_m));
-  s->bottom_m = fmin(-lw_sketch_under(s), lw_sketch_ground_front(s, s->left_m));
+  double drop = pair && !above ? w->tier.height_m : 0.0;
+  s->bottom_m = fmin(-lw_sketch_under(s), lw_sketch_ground_front(s, s->left_m) - drop);
 }
 
 /* The largest of the scales in use at which the window fits its room. */
@@ -63,7 +68,8 @@ static double head(lw_sketch *s, double y_mm) {
   const lw_check *governs = r->verdict.governed ? &s->situation->check[r->verdict.governing_check] : NULL;
   double wide = s->width_mm - 2.0 * MARGIN_MM;
   char words[400], check[80] = "", outcome[48] = "";
-  y_mm = lw_sketch_wrap(s->paper, (lw_xy_mm){MARGIN_MM, y_mm}, wide, LW_BODY_MM, true, r->verdict.headline);
+  if (!s->headless)
+    y_mm = lw_sketch_wrap(s->paper, (lw_xy_mm){MARGIN_MM, y_mm}, wide, LW_BODY_MM, true, r->verdict.headline);
   if (governs) {
     lw_check_words(governs, check, sizeof check);
     lw_check_outcome(governs, outcome, sizeof outcome);
@@ -91,7 +97,8 @@ static void draw(lw_sketch *s) {
   bool beside = s->width_mm >= BESIDE_FROM_MM;
   double y = head(s, MARGIN_MM - 1.0);
   s->label[s->label_count++] = (lw_box){0.0, 0.0, s->width_mm, y};
-  y += SKY_MM;
+  s->sky_mm = lw_sketch_sky(s);
+  y += SKY_MM + s->sky_mm;
   s->origin = (lw_xy_mm){MARGIN_MM + DIMENSIONS_MM - s->left_m * s->mm_per_m, y + s->top_m * s->mm_per_m};
   double foot =
       lw_sketch_at(s, 0.0, s->bottom_m).y_mm + (lw_sketch_presses(s) ? BELOW_BASE_MM : BELOW_NOTHING_MM);
@@ -103,7 +110,7 @@ static void draw(lw_sketch *s) {
   lw_sketch_forces(s);
   lw_xy_mm panel = {s->width_mm - MARGIN_MM - PANEL_MM + 4.0,
                     lw_sketch_at(s, 0.0, s->situation->base.back.foot_y_m).y_mm};
-  if (!beside) {
+  if (!beside && lw_sketch_pushes(s)) {
     foot += s->situation->base.back.plane.height_m * s->mm_per_m + 6.0;
     panel = (lw_xy_mm){MARGIN_MM + DIMENSIONS_MM, foot - 4.0};
     foot += 4.0;
@@ -115,8 +122,10 @@ static void draw(lw_sketch *s) {
   describe(s);
 }
 
-lw_status lw_draw_section(const lw_result *result, double width_mm, lw_drawing *drawing, lw_error *error) {
+static lw_status draw_section(const lw_result *result, double width_mm, bool headless, lw_drawing *drawing,
+                              lw_error *error) {
   lw_sketch s = {.paper = drawing, .result = result, .situation = situation_of(result), .width_mm = width_mm};
+  s.headless = headless;
   if (!result->wall.section.known)
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_DEPTH,
                         "the wall cannot be drawn: its depth is not given (block depth, or base width)");
@@ -127,4 +136,13 @@ lw_status lw_draw_section(const lw_result *result, double width_mm, lw_drawing *
                         "the wall is too high to be drawn on this paper");
   draw(&s);
   return drawing->failed ? LW_NO_MEMORY : LW_OK;
+}
+
+lw_status lw_draw_section(const lw_result *result, double width_mm, lw_drawing *drawing, lw_error *error) {
+  return draw_section(result, width_mm, false, drawing, error);
+}
+
+lw_status lw_draw_section_below(const lw_result *result, double width_mm, lw_drawing *drawing,
+                                lw_error *error) {
+  return draw_section(result, width_mm, true, drawing, error);
 }

@@ -30,14 +30,10 @@ static void pipe(lw_sketch *s) {
     round[i] = lw_sketch_at(s, x + RADIUS_M * cos(turn), invert + RADIUS_M * (1.0 + sin(turn)));
   }
   lw_drawing_area(s->paper, LW_PEN_SEEN, LW_FILL_PAPER, round, SIDES);
-  if (invert < 0.0)
-    lw_sketch_note(
-        s, x + 2.0 * RADIUS_M, invert + RADIUS_M,
-        "drain pipe, drawn 100 mm wide; inside bottom at its high end %.0f mm below the wall's base",
-        -invert * 1000.0);
-  else
-    lw_sketch_note(s, x + 2.0 * RADIUS_M, invert + RADIUS_M,
-                   "drain pipe, drawn 100 mm wide; inside bottom at its high end level with the wall's base");
+  bool pad = s->result->wall.site.pad.thickness_m > 0.0;
+  lw_sketch_note(s, x + 2.0 * RADIUS_M, invert + RADIUS_M,
+                 "drain pipe, drawn 100 mm wide; at its high end it lies level with %s, and falls from there",
+                 pad ? "the top of the pad" : "the wall's base");
 }
 
 static void bedding(lw_sketch *s) {
@@ -67,24 +63,10 @@ static void boundary(lw_sketch *s) {
                  "boundary %.2f m away; its side is not given: drawn behind, the worse side", q->si);
 }
 
-/* The other wall of a pair: on the side that is given, past the edge of the picture or by its place. */
-static void other_wall(lw_sketch *s) {
-  const lw_case *c = &s->result->given;
-  bool told = c->other_wall_distance.origin == LW_GIVEN && c->other_wall_height.origin == LW_GIVEN &&
-              c->other_wall_side.origin == LW_GIVEN;
-  if (!told) return;
-  bool above = c->other_wall_side.value == LW_SIDE_ABOVE;
-  double away = c->other_wall_distance.si, edge = 2.0 / s->mm_per_m;
-  double behind = fmin(s->result->wall.section.base_width_m + away, s->right_m - edge);
-  double x = above ? behind : fmax(-away, s->left_m + edge);
-  double y = above ? lw_sketch_ground_behind(s, x) : lw_sketch_ground_front(s, x);
-  lw_sketch_note(s, x, y, "the other wall is %.2f m away on this side, %s, %.2f m high", away,
-                 above ? "above" : "below", c->other_wall_height.si);
-}
-
 void lw_sketch_site(lw_sketch *sketch) {
   pipe(sketch);
   bedding(sketch);
   boundary(sketch);
-  other_wall(sketch);
+  lw_sketch_other_wall(sketch);
+  lw_sketch_fence(sketch);
 }

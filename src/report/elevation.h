@@ -21,6 +21,7 @@ typedef struct lw_elevation {
   int strip_count;
   lw_face_strip strip[LW_STRIP_MAX];
   lw_piece *piece; /* room for one row */
+  bool cap_cut; /* a cap that is sawn was drawn */
   bool seen[LW_PIECE_HEAD + 1]; /* which kinds were drawn: the legend names those */
 } lw_elevation;
 

@@ -17,7 +17,7 @@ void lw_elevation_letter(int cut, char name[4]) {
     lw_print(name, 4, "%c%c", 'a' + cut / LETTERS - 1, 'a' + cut % LETTERS);
 }
 
-/* Cut pieces of the face; halves are shown as such, and caps are not drawn one by one. */
+/* Cut pieces of the face; halves are shown as such, and caps are too low for letters. */
 static bool is_lettered(const lw_cut *cut) {
   return cut->kind == LW_CUT_CLOSER || cut->kind == LW_CUT_MITRED;
 }
@@ -105,7 +105,8 @@ static double ground(lw_elevation *e, double y_mm) {
 static double layers(lw_elevation *e, double y_mm) {
   char words[120];
   if (e->cap_m > 0.0) {
-    lw_print(words, sizeof words, "cap, %.0f mm high; `lowwall order` lists its pieces", e->cap_m * 1000.0);
+    lw_print(words, sizeof words, "caps, %.0f mm high%s", e->cap_m * 1000.0,
+             e->cap_cut ? "; the hatched ones are sawn: `lowwall order` has their lengths and mitres" : "");
     y_mm = band(e, y_mm, LW_HATCH_NONE, LW_FILL_PAPER, words);
   }
   if (e->bedding_m > 0.0) {

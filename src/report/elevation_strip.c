@@ -129,14 +129,37 @@ static void base(lw_elevation *e, const lw_face_strip *strip, int stretch, bool 
   }
 }
 
-static void cap(const lw_elevation *e, const lw_face_strip *strip, int stretch) {
-  double top = e->order->plan.courses * e->order->plan.course_m;
-  double side[] = {e->begins_m[stretch], lw_elevation_end(e, stretch), top, top + e->cap_m};
-  lw_box box;
-  lw_xy_mm corner[4];
-  if (e->cap_m <= 0.0 || !on_strip(e, strip, &box, side)) return;
-  corners_of(&box, corner);
-  lw_drawing_area(e->s.paper, LW_PEN_CUT, LW_FILL_PAPER, corner, 4);
+static double turn_before(const lw_plan *plan, int run) {
+  if (run > 0) return plan->run[run - 1].turn_rad;
+  return plan->closed ? plan->run[plan->run_count - 1].turn_rad : 0.0;
+}
+
+/* Cap by cap as they are laid; what stands out past a corner is the other run's to show, and at an inside
+ * corner the other run's overhang fills what is left. */
+static void cap_run(lw_elevation *e, const lw_face_strip *strip, double begins_m, int run) {
+  const lw_plan *plan = &e->order->plan;
+  double top = plan->courses * plan->course_m, ends = begins_m + plan->run[run].length_m;
+  bool inside[] = {turn_before(plan, run) < 0.0, plan->run[run].turn_rad < 0.0};
+  int count = lw_order_cap_pieces(e->order, run, e->piece);
+  for (int i = 0; i < count; i++) {
+    const lw_piece *p = &e->piece[i];
+    double from = i == 0 && inside[0] ? begins_m : fmax(begins_m + p->from_m, begins_m);
+    double to = i + 1 == count && inside[1] ? ends : fmin(begins_m + p->to_m, ends);
+    lw_box box;
+    if (!on_strip(e, strip, &box, (double[]){from, to, top, top + e->cap_m})) continue;
+    e->cap_cut = e->cap_cut || p->kind != LW_PIECE_WHOLE;
+    lw_elevation_piece(e->s.paper, p->kind, &box);
+  }
+}
+
+static void cap(lw_elevation *e, const lw_face_strip *strip, int stretch) {
+  const lw_stretch *s = &e->order->stretch[stretch];
+  double at = e->begins_m[stretch];
+  for (int i = 0; i < s->run_count && e->cap_m > 0.0; i++) {
+    int run = (s->first_run + i) % e->order->plan.run_count;
+    cap_run(e, strip, at, run);
+    at += e->order->plan.run[run].length_m;
+  }
 }
 
 /* Over a run's beginning: its peg, and how the wall turns there. */
@@ -153,11 +176,6 @@ static void corner_name(lw_elevation *e, const lw_face_strip *strip, double at_m
   if (!turns || !lw_sketch_place(&e->s, at, anchor, (lw_move){-ROW_MM, 1}, "B%d, turns %.0f deg", peg,
                                  turn_rad * LW_DEG_PER_RAD))
     lw_sketch_place(&e->s, at, anchor, (lw_move){-ROW_MM, 2}, "B%d", peg);
-}
-
-static double turn_before(const lw_plan *plan, int run) {
-  if (run > 0) return plan->run[run - 1].turn_rad;
-  return plan->closed ? plan->run[plan->run_count - 1].turn_rad : 0.0;
 }
 
 static void run_length(lw_elevation *e, const lw_face_strip *strip, double from_m, double to_m, int run) {

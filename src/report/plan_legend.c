@@ -79,8 +79,8 @@ static double squares(lw_plan_view *v, double y_mm) {
     lw_text_add(&words, "Square at");
     for (; i < p->square_count && fabs(p->square[i].unit_m - unit) < 1e-9; i++)
       lw_text_addf(&words, " B%d", p->square[i].corner);
-    lw_text_addf(&words, ": where %.2f m and %.2f m along the sides are %.2f m apart.", 3.0 * unit,
-                 4.0 * unit, 5.0 * unit);
+    lw_text_addf(&words, ": %.2f m along one side and %.2f m along the other are then %.2f m apart.",
+                 3.0 * unit, 4.0 * unit, 5.0 * unit);
     if (words.failed)
       v->s.paper->failed = true;
     else
@@ -96,19 +96,24 @@ static void cell(lw_drawing *paper, double right_mm, double y_mm, double value_m
 
 /* As many columns of the table as the paper is wide. */
 static double table(lw_plan_view *v, double y_mm) {
-  static const double COLUMN_MM = 43.0, NAME_MM = 6.0, NUMBER_MM = 11.5, ROW_MM = 3.1;
+  static const double COLUMN_MM = 43.0, NAME_MM = 4.5, NUMBER_MM = 11.0, ROW_MM = 3.1;
+  static const char *const HEADS[] = {"X", "Y", "level"};
   const lw_pegs *p = &v->order->pegs;
   int columns = (int)fmax(1.0, floor((v->s.width_mm - 2.0 * LW_MARGIN_MM) / COLUMN_MM));
   int rows = (p->peg_count + columns - 1) / columns;
   y_mm = say(v, y_mm, "Pegs in metres: X along run 1, Y towards the soil, level above the lowest base.");
   for (int i = 0; i < p->peg_count; i++) {
-    double left = LW_MARGIN_MM + (i / rows) * COLUMN_MM, y = y_mm + (i % rows + 1) * ROW_MM;
+    double left = LW_MARGIN_MM + (i / rows) * COLUMN_MM, y = y_mm + (i % rows + 2) * ROW_MM;
+    for (int k = 0; k < 3 && i % rows == 0; k++)
+      lw_drawing_words(v->s.paper, (lw_xy_mm){left + NAME_MM + (k + 1) * NUMBER_MM, y - ROW_MM},
+                       LW_ANCHOR_END, LW_SMALL_MM, "%s", HEADS[k]);
     lw_drawing_words(v->s.paper, (lw_xy_mm){left, y}, LW_ANCHOR_START, LW_SMALL_MM, "%s", p->peg[i].name);
+    lw_drawing_bold(v->s.paper);
     cell(v->s.paper, left + NAME_MM + NUMBER_MM, y, p->peg[i].at.x_m);
     cell(v->s.paper, left + NAME_MM + 2.0 * NUMBER_MM, y, p->peg[i].at.y_m);
     cell(v->s.paper, left + NAME_MM + 3.0 * NUMBER_MM, y, p->peg[i].level_m);
   }
-  return y_mm + (rows + 1) * ROW_MM;
+  return y_mm + (rows + 2) * ROW_MM;
 }
 
 double lw_plan_legend(lw_plan_view *view, double y_mm) {

@@ -73,7 +73,7 @@ static void limits(const lw_blocks *b) {
 
 static void reasons(const lw_blocks *b) {
   const lw_verdict *v = &b->result->verdict;
-  heading(b, "Why");
+  heading(b, "Why, by what is given and what is not known");
   for (int i = 0; i < v->reason_count; i++) {
     const lw_verdict_reason *r = &v->reason[i];
     if (i > 0 && strcmp(r->text, v->reason[i - 1].text) == 0) continue;

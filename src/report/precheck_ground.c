@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
+#include "base/print.h"
 #include "parts.h"
 #include "precheck_blocks.h"
 
@@ -10,22 +11,38 @@ static const char *origin_of(lw_origin origin) {
   return origin == LW_GIVEN ? "given" : origin == LW_TABLE ? "from the tables" : "assumed";
 }
 
+/* By its number and name on the sheet, with its size and place. */
+static void load(const lw_blocks *b, const lw_site_load *load) {
+  if (load->other_wall) {
+    lw_block_say(b, LW_BLOCK_FACT, "now", "%.1f kPa from the wall above and what it holds up, from %.2f m on",
+                 load->pressure_kpa, load->near_m);
+    return;
+  }
+  const char *given = b->result->given.load[load->number - 1].name.text;
+  char name[72] = "", place[48];
+  if (given[0]) lw_print(name, sizeof name, " (%.60s)", given);
+  if (load->kind == LW_LOAD_CAP)
+    lw_print(place, sizeof place, "on the cap");
+  else if (load->kind == LW_LOAD_STRIP)
+    lw_print(place, sizeof place, "from %.2f to %.2f m behind the top", load->near_m, load->far_m);
+  else
+    lw_print(place, sizeof place, "%.2f m behind the top", load->near_m);
+  bool strip = load->kind == LW_LOAD_STRIP;
+  lw_block_say(b, LW_BLOCK_FACT, "now", "load %d%s: %.1f %s, %s", load->number, name,
+               strip ? load->pressure_kpa : load->force,
+               strip                         ? "kPa"
+               : load->kind == LW_LOAD_POINT ? "kN"
+                                             : "kN/m",
+               place);
+}
+
 static void loads(const lw_blocks *b) {
   const lw_site *site = &b->result->wall.site;
   lw_block_say(b, LW_BLOCK_HEADING, "", "Loads behind the wall");
   if (site->surcharge_kpa > 0.0)
     lw_block_say(b, LW_BLOCK_FACT, "now", "%.1f kPa all over the ground behind (%s)", site->surcharge_kpa,
                  origin_of(b->result->given.load[0].kind.origin));
-  for (int i = 0; i < site->load_count; i++) {
-    const lw_site_load *load = &site->load[i];
-    bool strip = load->kind == LW_LOAD_STRIP;
-    lw_block_say(b, LW_BLOCK_FACT, "now", "%.1f %s, %.2f m behind the top",
-                 strip ? load->pressure_kpa : load->force,
-                 strip                         ? "kPa"
-                 : load->kind == LW_LOAD_POINT ? "kN"
-                                               : "kN/m",
-                 load->near_m);
-  }
+  for (int i = 0; i < site->load_count; i++) load(b, &site->load[i]);
   if (site->surcharge_kpa <= 0.0 && site->load_count == 0)
     lw_block_say(b, LW_BLOCK_FACT, "now", "none, as given");
   lw_block_say(b, LW_BLOCK_FACT, "later",
@@ -47,8 +64,10 @@ static void soil(const lw_blocks *b) {
                  origin_of(c->friction.origin), s->cohesion_kpa, s->unit_weight_kn_per_m3,
                  origin_of(c->unit_weight.origin));
   }
-  lw_block_say(b, LW_BLOCK_FACT, "under it", "friction angle %.1f deg (%s), allowable bearing %.0f kPa (%s)",
-               r->wall.site.footing.friction_rad * LW_DEG_PER_RAD,
+  const char *under = r->given.footing.name.text;
+  lw_block_say(b, LW_BLOCK_FACT, "under it",
+               "%s%sfriction angle %.1f deg (%s), allowable bearing %.0f kPa (%s)", under,
+               under[0] ? ": " : "", r->wall.site.footing.friction_rad * LW_DEG_PER_RAD,
                origin_of(r->given.footing.friction.origin), r->wall.site.allowable_bearing_kpa,
                origin_of(r->given.allowable_bearing.origin));
 }
@@ -56,8 +75,9 @@ static void soil(const lw_blocks *b) {
 static void water(const lw_blocks *b) {
   const lw_site *site = &b->result->wall.site;
   lw_block_say(b, LW_BLOCK_HEADING, "", "Water");
-  lw_block_say(b, LW_BLOCK_FACT, "ways out", "%d that count: %d outlets, joints %s, ground that %s",
-               lw_site_ways_out(site), site->drain_outlets,
+  lw_block_say(b, LW_BLOCK_FACT, "ways out",
+               "%d that count: %d outlet%s of the drain, joints %s, ground that %s", lw_site_ways_out(site),
+               site->drain_outlets, site->drain_outlets == 1 ? "" : "s",
                site->joints_open ? "open" : "sealed or not known",
                site->ground_drains ? "drains" : "does not drain, or is not known to");
   lw_block_say(b, LW_BLOCK_FACT, "outlet",
@@ -114,9 +134,9 @@ static void echo(void *context, const lw_echo *said, lw_origin origin) {
   bool asked = origin != LW_ASSUMED || said->item->question[0] != '\0';
   if (said->origin != origin || heading || !asked) return;
   if (origin == LW_ASSUMED)
-    lw_block_say(b, LW_BLOCK_FACT, said->name, "%s. %s", said->words, said->item->question);
+    lw_block_say(b, LW_BLOCK_ITEM, said->name, "%s. %s", said->words, said->item->question);
   else
-    lw_block_say(b, LW_BLOCK_FACT, said->name, "%s", said->words);
+    lw_block_say(b, LW_BLOCK_ITEM, said->name, "%s", said->words);
 }
 
 static bool is_asked(const lw_echo *said) {

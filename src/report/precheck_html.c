@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "markup.h"
 #include "precheck_blocks.h"
+#include "sketch.h"
 
 /* The blocks as one HTML page: readable without style, black on white, on a phone and on paper. */
 
@@ -17,8 +18,8 @@ static const char style[] =
     "h1{font-size:1.35rem}h2{font-size:1.05rem;border-bottom:1px solid #000;margin:1.4em 0 .4em}"
     "table{border-collapse:collapse;width:100%}th,td{text-align:left;vertical-align:top;padding:.15em .6em "
     ".15em 0}"
-    "th{font-weight:normal;white-space:nowrap}.n{text-align:right}.s{font-weight:bold}"
-    ".w{border-bottom:1px solid #000;height:2em;width:80%}svg{max-width:100%;height:auto}"
+    "th{font-weight:normal}.n{text-align:right}.s{font-weight:bold}"
+    ".w{border-bottom:1px solid #000;height:2em;width:80%}svg{width:100%;max-width:36rem;height:auto}"
     "@media print{body{font-size:10px}}";
 
 static void between(html *h, const char *before, const char *words, const char *after) {
@@ -38,10 +39,12 @@ static void keep_open(html *h, lw_block_kind kind) {
     lw_text_add(h->out, "<table>\n");
 }
 
+/* As narrow as for a phone, and scaled up where there is room: its letters are never smaller than there. */
 static void section(html *h) {
+  static const double PHONE_MM = 95.0;
   lw_drawing drawing = {0};
   lw_error error = {0};
-  lw_status status = lw_draw_section(h->result, 180.0, &drawing, &error);
+  lw_status status = lw_draw_section_below(h->result, PHONE_MM, &drawing, &error);
   if (status == LW_OK) status = lw_drawing_svg(&drawing, h->out);
   if (status == LW_NO_SOLUTION) between(h, "<p class=\"s\">", error.text, "</p>\n");
   if (status == LW_NO_MEMORY) h->status = status;
@@ -50,7 +53,8 @@ static void section(html *h) {
 
 static void take(void *context, const lw_block *block) {
   html *h = context;
-  bool row = block->kind == LW_BLOCK_FACT || block->kind == LW_BLOCK_CHECK || block->kind == LW_BLOCK_LINE;
+  bool row = block->kind == LW_BLOCK_FACT || block->kind == LW_BLOCK_ITEM || block->kind == LW_BLOCK_CHECK ||
+             block->kind == LW_BLOCK_LINE;
   keep_open(h, row ? block->kind : LW_BLOCK_WHO);
   switch (block->kind) {
   case LW_BLOCK_WHO: between(h, "<h1>", block->words, "</h1>\n"); break;
@@ -58,6 +62,7 @@ static void take(void *context, const lw_block *block) {
   case LW_BLOCK_WORDS: between(h, block->strong ? "<p class=\"s\">" : "<p>", block->words, "</p>\n"); break;
   case LW_BLOCK_SECTION: section(h); break;
   case LW_BLOCK_FACT:
+  case LW_BLOCK_ITEM:
     between(h, "<tr><th scope=\"row\">", block->label, "</th><td>");
     between(h, "", block->words, "</td></tr>\n");
     break;

@@ -72,7 +72,7 @@ static void heading(flow *f, const char *words) {
   double size = 1.12 * f->size_mm, width = column_width(f);
   /* Never alone at the foot of a column. */
   if (!make_room(f, 1.2 + height_of(words, width, size, true) + 2.0 * LEADING * f->size_mm)) return;
-  f->y_mm += 1.2;
+  if (f->y_mm > f->top_mm[f->at_page] + 0.1) f->y_mm += 1.2;
   put(f, 0.0, size, true, words);
   lw_xy_mm rule[] = {{column_left(f), f->y_mm + 0.4}, {column_left(f) + width, f->y_mm + 0.4}};
   lw_drawing_line(page_of(f), LW_PEN_FINE, rule, 2);
@@ -82,7 +82,8 @@ static void heading(flow *f, const char *words) {
 /* The label in the margin of the column, the words beside it. */
 static void fact(flow *f, const lw_block *block) {
   double label = lw_drawing_text_width(block->label, f->size_mm) * 1.15;
-  double indent = fmax(18.0, label + 1.6);
+  double column = block->kind == LW_BLOCK_ITEM ? 12.5 * f->size_mm : 18.0;
+  double indent = fmax(column, label + 1.6);
   if (!make_room(f, height_of(block->words, column_width(f) - indent, f->size_mm, false))) return;
   lw_xy_mm at = {column_left(f), f->y_mm + (LEADING - 0.28) * f->size_mm};
   lw_drawing_words(page_of(f), at, LW_ANCHOR_START, f->size_mm, "%s", block->label);
@@ -146,10 +147,10 @@ static void section(flow *f) {
 }
 
 static void take(void *context, const lw_block *block) {
-  static const lw_role ROLES[] = {[LW_BLOCK_WHO] = LW_ROLE_TITLE,       [LW_BLOCK_HEADING] = LW_ROLE_HEADING,
-                                  [LW_BLOCK_FACT] = LW_ROLE_PARAGRAPH,  [LW_BLOCK_WORDS] = LW_ROLE_PARAGRAPH,
-                                  [LW_BLOCK_CHECK] = LW_ROLE_PARAGRAPH, [LW_BLOCK_SECTION] = LW_ROLE_FIGURE,
-                                  [LW_BLOCK_LINE] = LW_ROLE_PARAGRAPH};
+  static const lw_role ROLES[] = {[LW_BLOCK_WHO] = LW_ROLE_TITLE,      [LW_BLOCK_HEADING] = LW_ROLE_HEADING,
+                                  [LW_BLOCK_FACT] = LW_ROLE_PARAGRAPH, [LW_BLOCK_WORDS] = LW_ROLE_PARAGRAPH,
+                                  [LW_BLOCK_ITEM] = LW_ROLE_PARAGRAPH, [LW_BLOCK_CHECK] = LW_ROLE_PARAGRAPH,
+                                  [LW_BLOCK_SECTION] = LW_ROLE_FIGURE, [LW_BLOCK_LINE] = LW_ROLE_PARAGRAPH};
   flow *f = context;
   /* A block may go on to the next page. */
   for (int i = f->at_page; i < LW_PRECHECK_PAGES; i++) lw_drawing_begin(&f->page[i], ROLES[block->kind]);
@@ -161,7 +162,8 @@ static void take(void *context, const lw_block *block) {
     f->top_mm[0] = f->y_mm;
     break;
   case LW_BLOCK_HEADING: heading(f, block->words); break;
-  case LW_BLOCK_FACT: fact(f, block); break;
+  case LW_BLOCK_FACT:
+  case LW_BLOCK_ITEM: fact(f, block); break;
   case LW_BLOCK_WORDS:
     if (make_room(f, height_of(block->words, column_width(f), f->size_mm, block->strong)))
       put(f, 0.0, f->size_mm, block->strong, block->words);
@@ -215,7 +217,7 @@ lw_status lw_precheck_pages(const lw_result *result, const char *hash, lw_paper 
                             lw_drawing page[LW_PRECHECK_PAGES], int *count, lw_error *error) {
   static const lw_xy_mm PAPERS[] = {[LW_PAPER_A4] = {210.0, 297.0}, [LW_PAPER_LETTER] = {215.9, 279.4}};
   flow f = {.page = page, .result = result, .paper = PAPERS[paper]};
-  lw_status status = lw_draw_section(result, column_width(&f), &f.section, &f.undrawn);
+  lw_status status = lw_draw_section_below(result, column_width(&f), &f.section, &f.undrawn);
   if (status == LW_NO_MEMORY) lw_error_set(error, status, LW_REASON_NONE, "no memory left");
   if (status != LW_NO_MEMORY) status = fit(&f, hash, count, error);
   lw_drawing_free(&f.section);

@@ -73,26 +73,86 @@ static void circle(lw_drawing *paper, lw_xy_mm at) {
   lw_drawing_area(paper, LW_PEN_FINE, LW_FILL_PAPER, round, SIDES);
 }
 
+/* In the air in front of the wall, as near the spot's own height as there is room between ground and top. */
+static lw_xy_mm place_aside(const lw_sketch *s, lw_xy_mm at) {
+  enum { STEPS = 16 };
+  static const double AIR_MM = 1.2, STEP_MM = 1.1;
+  const lw_section *section = &s->result->wall.section;
+  double front = section->embedment_m > 0.0 ? 0.0 : section->part[0].front_m;
+  for (int i = 0; i < section->part_count; i++) front = fmin(front, section->part[i].front_m);
+  double x = lw_sketch_at(s, front, 0.0).x_mm - CIRCLE_MM - AIR_MM;
+  double low = lw_sketch_at(s, 0.0, lw_sketch_ground_front(s, front)).y_mm - CIRCLE_MM - 0.5;
+  double high = lw_sketch_at(s, 0.0, section->height_m).y_mm - CIRCLE_MM;
+  for (int step = 0; step < 2 * STEPS; step++) {
+    double y = at.y_mm + (step % 2 ? -1.0 : 1.0) * ((step + 1) / 2) * STEP_MM;
+    lw_xy_mm spot = {x, fmax(high, fmin(low, y))};
+    lw_box box = circle_box(spot);
+    if (lw_sketch_is_free(s, &box)) return spot;
+  }
+  return free_place(s, at);
+}
+
+static void put_note(lw_sketch *s, lw_xy_mm to, bool aside, const char *format, va_list arguments) {
+  if (s->note_count == LW_NOTES_MAX) return;
+  lw_note *note = &s->note[s->note_count++];
+  lw_print_list(note->words, sizeof note->words, format, arguments);
+  note->at = aside ? place_aside(s, to) : free_place(s, to);
+  note->to = to;
+  note->aside = aside;
+  lw_sketch_take(s, circle_box(note->at));
+}
+
 void lw_sketch_note(lw_sketch *sketch, double x_m, double y_m, const char *format, ...) {
-  if (sketch->note_count == LW_NOTES_MAX) return;
-  lw_note *note = &sketch->note[sketch->note_count++];
   va_list arguments;
   va_start(arguments, format);
-  lw_print_list(note->words, sizeof note->words, format, arguments);
+  put_note(sketch, lw_sketch_at(sketch, x_m, y_m), false, format, arguments);
   va_end(arguments);
-  lw_xy_mm at = lw_sketch_at(sketch, x_m, y_m);
-  note->at = free_place(sketch, at);
-  note->to = at;
-  lw_sketch_take(sketch, circle_box(note->at));
+}
+
+void lw_sketch_note_aside(lw_sketch *sketch, double x_m, double y_m, const char *format, ...) {
+  va_list arguments;
+  va_start(arguments, format);
+  put_note(sketch, lw_sketch_at(sketch, x_m, y_m), true, format, arguments);
+  va_end(arguments);
+}
+
+/* The end of a leader, so that it is seen where it points. */
+static void dot(lw_drawing *paper, lw_xy_mm at) {
+  enum { SIDES = 8 };
+  static const double DOT_MM = 0.35;
+  lw_xy_mm round[SIDES];
+  for (int i = 0; i < SIDES; i++) {
+    double turn = 6.283185307179586 * i / SIDES;
+    round[i] = (lw_xy_mm){at.x_mm + DOT_MM * cos(turn), at.y_mm + DOT_MM * sin(turn)};
+  }
+  lw_drawing_area(paper, LW_PEN_NONE, LW_FILL_INK, round, SIDES);
+}
+
+/* Numbers in the air in front stand in the order of what they are about, so that no leaders cross. */
+static void sort_aside(lw_sketch *s) {
+  for (int i = 0; i < s->note_count; i++)
+    for (int k = i + 1; k < s->note_count; k++) {
+      lw_note *a = &s->note[i], *b = &s->note[k];
+      bool crossed = (a->to.y_mm - b->to.y_mm) * (a->at.y_mm - b->at.y_mm) < 0.0;
+      if (!a->aside || !b->aside || !crossed || fabs(a->at.x_mm - b->at.x_mm) > 0.1) continue;
+      lw_xy_mm at = a->at;
+      a->at = b->at;
+      b->at = at;
+    }
 }
 
 /* Over all that is drawn, so that no line crosses a number. */
 static void draw_numbers(lw_sketch *sketch) {
+  sort_aside(sketch);
   for (int i = 0; i < sketch->note_count; i++) {
     const lw_note *note = &sketch->note[i];
     lw_xy_mm leader[] = {note->to, note->at};
-    if (hypot(note->to.x_mm - note->at.x_mm, note->to.y_mm - note->at.y_mm) > 0.1)
-      lw_drawing_line(sketch->paper, LW_PEN_FINE, leader, 2);
+    if (hypot(note->to.x_mm - note->at.x_mm, note->to.y_mm - note->at.y_mm) < 0.1) continue;
+    lw_drawing_line(sketch->paper, LW_PEN_FINE, leader, 2);
+    dot(sketch->paper, note->to);
+  }
+  for (int i = 0; i < sketch->note_count; i++) {
+    const lw_note *note = &sketch->note[i];
     circle(sketch->paper, note->at);
     lw_drawing_words(sketch->paper, (lw_xy_mm){note->at.x_mm, note->at.y_mm + 0.35 * LW_SMALL_MM},
                      LW_ANCHOR_MIDDLE, LW_SMALL_MM, "%d", i + 1);

@@ -16,6 +16,7 @@ enum { LW_NOTES_MAX = 40, LW_LABELS_MAX = 512, LW_DIMENSIONS_MAX = 12 };
 
 typedef struct lw_note {
   lw_xy_mm at, to; /* the number, and what it is about */
+  bool aside;      /* in the air in front of the wall */
   char words[160];
 } lw_note;
 
@@ -27,7 +28,9 @@ typedef struct lw_sketch {
   int scale;                               /* 1 : scale */
   lw_xy_mm origin;                         /* the toe on paper */
   double left_m, right_m, bottom_m, top_m; /* the window */
+  double sky_mm;                           /* what a fence or another wall may take above the ground */
   double width_mm;
+  bool headless; /* the headline stands elsewhere on the page */
   int note_count, label_count;
   lw_note note[LW_NOTES_MAX];
   lw_box label[LW_LABELS_MAX]; /* taken by words and numbers inside the window */
@@ -40,6 +43,12 @@ double lw_sketch_ground_front(const lw_sketch *sketch, double x_m);
 
 /* A number in a circle at a spot of the section; the legend has the words, printf-like. */
 void lw_sketch_note(lw_sketch *sketch, double x_m, double y_m, const char *format, ...)
+#if defined(__GNUC__)
+    __attribute__((format(printf, 4, 5)))
+#endif
+    ;
+/* The same for a spot on the wall: the number stands in the air in front of it, where there is room. */
+void lw_sketch_note_aside(lw_sketch *sketch, double x_m, double y_m, const char *format, ...)
 #if defined(__GNUC__)
     __attribute__((format(printf, 4, 5)))
 #endif
@@ -82,16 +91,30 @@ void lw_sketch_upright(lw_sketch *sketch, double x_mm, const double *level_m, in
 double lw_sketch_wrap(lw_drawing *paper, lw_xy_mm at, double width_mm, double size_mm, bool bold,
                       const char *words);
 
+/* lw_draw_section for a page whose first line is the headline: it is not told again. */
+lw_status lw_draw_section_below(const lw_result *result, double width_mm, lw_drawing *drawing,
+                                lw_error *error);
+
 void lw_sketch_ground(lw_sketch *sketch);
 void lw_sketch_wall(lw_sketch *sketch);
 void lw_sketch_loads(lw_sketch *sketch);
 /* Pipe, bedding, boundary. */
 void lw_sketch_site(lw_sketch *sketch);
+/* Another wall so near that the two act together; where its face stands, or its back when it is below. [m] */
+bool lw_sketch_pair(const lw_sketch *sketch);
+bool lw_sketch_pair_above(const lw_sketch *sketch);
+double lw_sketch_pair_m(const lw_sketch *sketch);
+/* What fence or other wall want above the ground, as much as they may have. [mm] */
+double lw_sketch_sky(const lw_sketch *sketch);
+void lw_sketch_other_wall(lw_sketch *sketch);
+void lw_sketch_fence(lw_sketch *sketch);
 /* Thickness of the bedding that is given, and of all that is built below the wall. [m] */
 double lw_sketch_bedding(const lw_sketch *sketch);
 double lw_sketch_under(const lw_sketch *sketch);
 /* Whether there is a pressure to be drawn below the base. */
 bool lw_sketch_presses(const lw_sketch *sketch);
+/* Whether there is one to be drawn on the back. */
+bool lw_sketch_pushes(const lw_sketch *sketch);
 void lw_sketch_forces(lw_sketch *sketch);
 void lw_sketch_dimensions(lw_sketch *sketch);
 /* The pressure diagram beside or below the section, its axis at x. */

@@ -186,7 +186,10 @@ static void miss_load(const lw_facts *f, const lw_limit_row *row, double height_
   if (!r) return;
   lw_print(r->text, sizeof r->text,
            "A load heavier than garden use %s%.2f m behind, nearer than %.2f m (%s).",
-           origin == LW_ASSUMED ? "is not known, so taken as " : "stands ", f->load_m, zone, row->region);
+           origin == LW_ASSUMED                         ? "is not known, so taken as "
+           : lw_facts_is(&f->c->vehicle_access, LW_YES) ? "(a vehicle) can stand "
+                                                        : "stands ",
+           f->load_m, zone, row->region);
 }
 
 /* A barrier row asks for nothing besides its height. */

@@ -111,3 +111,35 @@ Test(order, caps_cover_their_line) {
     cr_expect(epsilon_eq(dbl, order->cap_line_m, face, 1e-9), "%s", items);
   }
 }
+
+/* What is drawn cap by cap is what is counted: end to end along the lowest face, each whole one a whole cap,
+ * and as many sawn as the cutting list has. */
+Test(order, caps_one_by_one_are_those_that_are_counted) {
+  static const char *const plans[] = {
+      "run 1 length=6 m" CAPS, "run 1 length=4.7 m;turn 1 angle=60 deg;run 2 length=3.3 m;setback=10 mm" CAPS,
+      "run 1 length=4.2 m;turn 1 angle=-90 deg;run 2 length=3.1 m" CAPS,
+      "run 1 length=2.4 m;turn 1 angle=0 deg;run 2 length=3 m;run 2 radius=4 m;curve gap=60 mm" CAPS};
+  static lw_piece piece[LW_PIECE_MAX];
+  for (size_t i = 0; i < sizeof plans / sizeof *plans; i++) {
+    const lw_order *order = order_of(plans[i]);
+    int whole = 0, sawn = 0, listed = 0;
+    for (int run = 0; run < order->plan.run_count; run++) {
+      int count = lw_order_cap_pieces(order, run, piece);
+      cr_assert(lt(int, 0, count), "%s", plans[i]);
+      cr_expect(epsilon_eq(dbl, piece[0].from_m, order->run[run].caps.base_from_m, 1e-9));
+      cr_expect(epsilon_eq(dbl, piece[count - 1].to_m, order->run[run].caps.base_to_m, 1e-9));
+      for (int k = 0; k < count; k++) {
+        whole += piece[k].kind == LW_PIECE_WHOLE ? 1 : 0;
+        sawn += piece[k].kind == LW_PIECE_WHOLE ? 0 : 1;
+        cr_expect(lt(dbl, piece[k].from_m, piece[k].to_m), "%s", plans[i]);
+        if (k > 0) cr_expect(epsilon_eq(dbl, piece[k].from_m, piece[k - 1].to_m, 1e-9));
+      }
+    }
+    for (int k = 0; k < order->cut_count; k++)
+      if (order->cut[k].kind == LW_CUT_CAP || order->cut[k].kind == LW_CUT_CAP_MITRED)
+        listed += order->cut[k].count;
+    if (order->cap_wedge_deg > 0.0) continue; /* all of a curve are sawn, at both ends */
+    cr_expect(eq(int, whole, order->cap_whole), "%s", plans[i]);
+    cr_expect(eq(int, sawn, listed), "%s", plans[i]);
+  }
+}

@@ -51,15 +51,26 @@ Test(order, what_is_not_known_is_a_fault) {
   const struct {
     const char *items;
     lw_fault_slug slug;
-  } rows[] = {{"mark=x", LW_FAULT_MISSING_ITEM},
-              {"run 1 length=4 m;run 2 length=2 m", LW_FAULT_MISSING_ITEM},
-              {"run 1 length=4 m;plan ends=closed", LW_FAULT_CONTRADICTION},
-              {"run 1 length=4 m;cap height=50 mm", LW_FAULT_MISSING_ITEM},
-              {"run 1 length=4 m;step 1 distance=2 m", LW_FAULT_MISSING_ITEM},
-              {"run 1 length=4 m;step 1 distance=2 m;step 1 courses=3", LW_FAULT_CONTRADICTION},
-              {"run 1 length=4 m;step 1 distance=5 m;step 1 courses=1", LW_FAULT_CONTRADICTION}};
+  } rows[] = {
+      {"mark=x", LW_FAULT_MISSING_ITEM},
+      {"run 1 length=4 m;run 2 length=2 m", LW_FAULT_MISSING_ITEM},
+      {"run 1 length=4 m;plan ends=closed", LW_FAULT_CONTRADICTION},
+      {"run 1 length=4 m;cap height=50 mm", LW_FAULT_MISSING_ITEM},
+      {"run 1 length=4 m;step 1 distance=2 m", LW_FAULT_MISSING_ITEM},
+      {"run 1 length=4 m;step 1 distance=2 m;step 1 courses=3", LW_FAULT_CONTRADICTION},
+      {"run 1 length=4 m;step 1 distance=5 m;step 1 courses=1", LW_FAULT_CONTRADICTION},
+      /* Run 4 comes down through run 1; 0.3 m between two blocks of 0.2 m; setback that eats a run. */
+      {"run 1 length=6 m;turn 1 angle=90 deg;run 2 length=2 m;turn 2 angle=90 deg;run 3 length=3 m;"
+       "turn 3 angle=90 deg;run 4 length=4 m",
+       LW_FAULT_CONTRADICTION},
+      {"run 1 length=2 m;turn 1 angle=90 deg;run 2 length=0.3 m;turn 2 angle=90 deg;run 3 length=2 m",
+       LW_FAULT_CONTRADICTION},
+      {"run 1 length=0.8 m;setback=100 mm;end setback=150 mm;course count=4", LW_FAULT_CONTRADICTION}};
   for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++)
     cr_expect(order_faults(rows[i].items)->fault[0].slug == rows[i].slug, "%s", rows[i].items);
+  const lw_faults *crossed = order_faults(rows[7].items);
+  cr_expect_str_eq(crossed->fault[0].item, "run 4 length");
+  cr_expect(strstr(crossed->fault[0].wanted, "run 4 crosses run 1") != NULL);
 }
 
 Test(order, notes_say_what_is_wrong_with_a_plan) {
@@ -128,8 +139,8 @@ Test(order, drainage_stone_by_hand) {
   const lw_order *order =
       order_of("course count=4;run 1 length=8 m;step 1 distance=3 m;step 1 courses=1;step 2 distance=5 m;"
                "step 2 courses=1;stone width=300 mm;soil below top=50 mm;pad thickness=100 mm");
-  cr_expect(epsilon_eq(dbl, order_line(order, "drainage-stone")->net,
-                       0.3 * 0.4 * 8.0 + 0.15 * 0.125 * 8.3, 1e-9));
+  cr_expect(
+      epsilon_eq(dbl, order_line(order, "drainage-stone")->net, 0.3 * 0.4 * 8.0 + 0.15 * 0.125 * 8.3, 1e-9));
   cr_expect(epsilon_eq(dbl, order_line(order, "geotextile")->net, (2.0 * (0.3 + 0.4) + 0.3) * 8.0, 1e-9));
   /* Bedding lies under the blocks only, the pad goes beyond them: 8 x 0.2 x 0.025 m, 1.25 times that. */
   cr_expect(epsilon_eq(dbl, order_line(order, "bedding-sand")->net, 0.05, 1e-9));

@@ -53,6 +53,10 @@ const lw_order *order_of(const char *items) {
   return &order;
 }
 
+const lw_order *order_try(const char *items) {
+  return make(items) == LW_OK ? &order : NULL;
+}
+
 const lw_result *order_result(void) {
   return &result;
 }

@@ -1,0 +1,122 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <math.h>
+
+#include "base/print.h"
+#include "sketch.h"
+
+/* What stands beside the wall: the other wall of a pair, and a fence. Both may be taller than the picture has
+ * room for: then they are broken off, and that is said. */
+
+static const double SKY_MOST_MM = 22.0;
+
+bool lw_sketch_pair(const lw_sketch *sketch) {
+  lw_tier_band band = sketch->result->wall.tier.band;
+  return band == LW_TIER_ONE_WALL || band == LW_TIER_TOGETHER;
+}
+
+bool lw_sketch_pair_above(const lw_sketch *sketch) {
+  return lw_sketch_pair(sketch) && sketch->result->wall.tier.above;
+}
+
+double lw_sketch_pair_m(const lw_sketch *sketch) {
+  const lw_tier *tier = &sketch->result->wall.tier;
+  return tier->above ? lw_section_crest(&sketch->result->wall.section).x_m + tier->distance_m
+                     : -tier->distance_m;
+}
+
+static bool has_fence(const lw_case *c) {
+  return c->fence_height.origin != LW_ABSENT && c->fence_height.si > 0.0;
+}
+
+double lw_sketch_sky(const lw_sketch *sketch) {
+  const lw_case *c = &sketch->result->given;
+  double high = lw_sketch_pair_above(sketch) ? sketch->result->wall.tier.height_m : 0.0;
+  if (has_fence(c)) high = fmax(high, c->fence_height.si);
+  return fmin(high * sketch->mm_per_m, SKY_MOST_MM);
+}
+
+/* How high something is drawn, and the two strokes where it is broken off. */
+static double drawn_m(const lw_sketch *s, double high_m) {
+  return fmin(high_m, s->sky_mm / s->mm_per_m);
+}
+
+static void broken_at(lw_sketch *s, double x_m, double y_m) {
+  lw_xy_mm at = lw_sketch_at(s, x_m, y_m);
+  for (int i = 0; i < 2; i++) {
+    double y = at.y_mm + 2.0 + 0.9 * i;
+    lw_xy_mm stroke[] = {{at.x_mm - 1.3, y + 0.5}, {at.x_mm + 1.3, y - 0.5}};
+    lw_drawing_line(s->paper, LW_PEN_FINE, stroke, 2);
+  }
+}
+
+/* Its face, and the ground that it holds up: how thick it is nobody said. */
+static void pair_above(lw_sketch *s) {
+  const lw_tier *tier = &s->result->wall.tier;
+  double x = lw_sketch_pair_m(s), foot = lw_sketch_ground_behind(s, x), high = drawn_m(s, tier->height_m);
+  bool broken = high < tier->height_m - 1e-6;
+  lw_xy_mm area[] = {lw_sketch_at(s, x, foot), lw_sketch_at(s, x, foot + high),
+                     lw_sketch_at(s, s->right_m, foot + high),
+                     lw_sketch_at(s, s->right_m, lw_sketch_ground_behind(s, s->right_m))};
+  lw_drawing_hatch(s->paper, LW_HATCH_FILL, area, 4);
+  lw_drawing_line(s->paper, LW_PEN_CUT, area, 3);
+  if (broken) broken_at(s, x, foot + high);
+  const char *cut = broken ? "; drawn broken off" : "";
+  if (tier->pressure_kpa > 0.0)
+    lw_sketch_note(s, x, foot + 0.5 * high,
+                   "face of the other wall, %.2f m high and %.2f m away%s; with what it holds up it presses "
+                   "%.1f kPa on this ground",
+                   tier->height_m, tier->distance_m, cut, tier->pressure_kpa);
+  else
+    lw_sketch_note(s, x, foot + 0.5 * high, "face of the other wall, %.2f m high and %.2f m away%s",
+                   tier->height_m, tier->distance_m, cut);
+}
+
+void lw_sketch_other_wall(lw_sketch *s) {
+  const lw_case *c = &s->result->given;
+  const lw_tier *tier = &s->result->wall.tier;
+  bool told = c->other_wall_distance.origin == LW_GIVEN && c->other_wall_height.origin == LW_GIVEN &&
+              c->other_wall_side.origin == LW_GIVEN;
+  if (lw_sketch_pair_above(s)) {
+    pair_above(s);
+  } else if (lw_sketch_pair(s)) {
+    double x = lw_sketch_pair_m(s);
+    lw_sketch_note(s, x, lw_sketch_ground_front(s, x) - 0.5 * tier->height_m,
+                   "the other wall, %.2f m high, stands here, %.2f m away; its thickness is not given",
+                   tier->height_m, tier->distance_m);
+  } else if (told) {
+    double edge = 2.0 / s->mm_per_m, x = tier->above ? s->right_m - edge : s->left_m + edge;
+    lw_sketch_note(s, x, tier->above ? lw_sketch_ground_behind(s, x) : lw_sketch_ground_front(s, x),
+                   "the other wall is %.2f m away on this side, %s, %.2f m high: out of the picture",
+                   tier->distance_m, tier->above ? "above" : "below", tier->height_m);
+  }
+}
+
+void lw_sketch_fence(lw_sketch *s) {
+  const lw_case *c = &s->result->given;
+  if (!has_fence(c)) return;
+  const lw_section *section = &s->result->wall.section;
+  lw_corner crest = lw_section_crest(section);
+  bool behind = c->fence_place.origin != LW_ABSENT && c->fence_place.value == LW_FENCE_BEHIND;
+  bool closes = c->site_back.origin != LW_ABSENT && c->site_back.value == LW_BACK_FENCE;
+  double away = c->fence_distance.origin != LW_ABSENT ? c->fence_distance.si : 0.0;
+  double x = behind ? crest.x_m + away : 0.5 * (section->part[section->part_count - 1].front_m + crest.x_m);
+  bool far = x > s->right_m - 1.0 / s->mm_per_m || (behind && closes && c->fence_distance.origin != LW_GIVEN);
+  double edge = s->right_m - 1.0 / s->mm_per_m;
+  if (far) {
+    lw_sketch_note(s, edge, lw_sketch_ground_behind(s, edge), "a fence %.2f m high is further behind",
+                   c->fence_height.si);
+    return;
+  }
+  double foot = behind ? lw_sketch_ground_behind(s, x) : crest.y_m, high = drawn_m(s, c->fence_height.si);
+  bool broken = high < c->fence_height.si - 1e-6;
+  double half = 0.5 / s->mm_per_m;
+  lw_xy_mm post[] = {lw_sketch_at(s, x - half, foot), lw_sketch_at(s, x - half, foot + high),
+                     lw_sketch_at(s, x + half, foot + high), lw_sketch_at(s, x + half, foot)};
+  lw_drawing_area(s->paper, LW_PEN_SEEN, LW_FILL_PAPER, post, 4);
+  if (broken) broken_at(s, x, foot + high);
+  char where[40] = "on the wall";
+  if (behind) lw_print(where, sizeof where, "%.2f m behind the top", away);
+  lw_sketch_note(s, x, foot + 0.6 * high, "fence, %.2f m high%s, %s%s", c->fence_height.si,
+                 c->fence_height.origin == LW_GIVEN ? "" : " (assumed)", where,
+                 broken ? "; drawn broken off" : "");
+}
