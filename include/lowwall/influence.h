@@ -21,6 +21,7 @@ typedef struct lw_influence_load {
   double line_m;         /* where the line passes the load's level, behind the top of the wall */
   double move_m;         /* how far back it would have to go to stand on the line; 0: it is outside */
   bool heavy;            /* heavier than garden use; a uniform load: as heavy as a vehicle's */
+  bool below_base;       /* it stands below the rear of the base, and does not push the wall */
   bool inside;
 } lw_influence_load;
 

@@ -26,8 +26,12 @@ typedef struct lw_slip_soil {
   double bottom_y_m;       /* level of its underside; the last of a list lies on what is below */
 } lw_slip_soil;
 
-/* Per horizontal area between from and to, or a line load with from == to. */
-typedef struct lw_slip_load { double from_x_m, to_x_m, pressure_kpa, force_kn_per_m; } lw_slip_load;
+/* Per horizontal area between from and to, or a line load with from == to; below the ground at its front edge
+ * it loads only what slips below it. */
+typedef struct lw_slip_load {
+  double from_x_m, to_x_m, pressure_kpa, force_kn_per_m;
+  double below_m; /* 0: it stands on the ground */
+} lw_slip_load;
 
 /* The water's surface: level up to the front, straight from there to the rear, level behind. It presses in
  * the pores as deep as a point lies below it, or below the ground where that is lower. -INFINITY: no water on

@@ -107,16 +107,17 @@ static void load(lw_slip_ground *g, lw_slip_load one) {
 
 static void loads(const lw_site *site, lw_corner from, double middle_m, double reach_m, lw_slip_ground *g) {
   if (site->surcharge_kpa > 0.0)
-    load(g, (lw_slip_load){from.x_m, from.x_m + 2.0 * reach_m, site->surcharge_kpa, 0.0});
+    load(g, (lw_slip_load){from.x_m, from.x_m + 2.0 * reach_m, site->surcharge_kpa, 0.0, 0.0});
   for (int i = 0; i < site->load_count; i++) {
     const lw_site_load *l = &site->load[i];
     if (l->other_wall) continue;
     if (l->kind == LW_LOAD_STRIP)
-      load(g, (lw_slip_load){from.x_m + fmax(l->near_m, 0.0), from.x_m + l->far_m, l->pressure_kpa, 0.0});
+      load(g, (lw_slip_load){from.x_m + fmax(l->near_m, 0.0), from.x_m + l->far_m, l->pressure_kpa, 0.0,
+                             l->below_m});
     else if (l->kind == LW_LOAD_CAP)
-      load(g, (lw_slip_load){middle_m, middle_m, 0.0, l->force});
+      load(g, (lw_slip_load){middle_m, middle_m, 0.0, l->force, 0.0});
     else
-      load(g, (lw_slip_load){from.x_m + l->near_m, from.x_m + l->near_m, 0.0, l->force});
+      load(g, (lw_slip_load){from.x_m + l->near_m, from.x_m + l->near_m, 0.0, l->force, l->below_m});
   }
 }
 

@@ -26,12 +26,13 @@ typedef struct lw_slip_strip {
   lw_slip_line bottom, top; /* of the wall, where it stands here */
   lw_slip_line water;       /* -INFINITY: none */
   bool has_body, layered, raised;
-  double pressure_kpa; /* of loads on the ground */
+  double pressure_kpa; /* of loads that stand on the ground */
 } lw_slip_strip;
 
 typedef struct lw_slip_strips {
   const lw_slip_ground *ground;
   double tan_friction[LW_SOIL_MAX], tan_below;
+  double load_y_m[LW_SLIP_LOAD_MAX]; /* of those below the ground; INFINITY: on it */
   int count;
   lw_slip_strip strip[LW_SLIP_STRIP_MAX];
 } lw_slip_strips;

@@ -89,13 +89,21 @@ static double circle_y(const lw_slip_circle *circle, double x_m) {
   return circle->centre_y_m - sqrt(larger(rest, 0.0));
 }
 
-/* Line loads on a slice. */
-static double line_loads(const lw_slip_ground *ground, double from_m, double to_m) {
-  double sum = 0.0;
+/* On a slice: line loads, and what stands in the ground, if the circle passes below it. */
+static column loads_on(const lw_slip_strips *strips, const lw_slip_slice *slice, double from_m, double top_m) {
+  const lw_slip_ground *ground = strips->ground;
+  column sum = {0.0, 0.0};
   for (int i = 0; i < ground->load_count; i++) {
     const lw_slip_load *load = &ground->load[i];
-    bool here = load->from_x_m >= from_m && load->from_x_m < to_m;
-    if (here && load->to_x_m - load->from_x_m <= SAME_M) sum += load->force_kn_per_m;
+    double level = fmin(strips->load_y_m[i], top_m), force = 0.0;
+    bool line = load->to_x_m - load->from_x_m <= SAME_M;
+    if (slice->base_y_m > strips->load_y_m[i]) continue;
+    if (line && load->from_x_m >= from_m && load->from_x_m < from_m + slice->width_m)
+      force = load->force_kn_per_m;
+    else if (load->below_m > 0.0 && load->from_x_m < slice->x_m && slice->x_m < load->to_x_m)
+      force = load->pressure_kpa * slice->width_m;
+    sum.weight += force;
+    sum.moment += force * level;
   }
   return sum;
 }
@@ -112,15 +120,16 @@ static void slice_of(const lw_slip_strips *strips, const lw_slip_strip *at, cons
   slice->sine = (middle - circle->centre_x_m) * over_radius;
   slice->cosine = smaller(width / slice->length_m, 1.0);
   column sum = weigh_column(strips, at, share, slice->base_y_m);
-  double load = at->pressure_kpa * width;
-  if (strips->ground->load_count > 0) load += line_loads(strips->ground, from, to);
   double top = along(&at->soil, share);
-  if (slice->sine <= 0.0) load = 0.0;
-  slice->load_kn_per_m = load;
-  slice->load_y_m = top;
-  slice->weight_kn_per_m = sum.weight * width + load;
+  column load = loads_on(strips, slice, from, top);
+  load.weight += at->pressure_kpa * width;
+  load.moment += at->pressure_kpa * width * top;
+  if (slice->sine <= 0.0) load = (column){0.0, 0.0};
+  slice->load_kn_per_m = load.weight;
+  slice->load_y_m = load.weight > 0.0 ? load.moment / load.weight : top;
+  slice->weight_kn_per_m = sum.weight * width + load.weight;
   slice->weight_y_m = slice->weight_kn_per_m > 0.0
-                          ? (sum.moment * width + load * top) / slice->weight_kn_per_m
+                          ? (sum.moment * width + load.moment) / slice->weight_kn_per_m
                           : slice->base_y_m;
   double water = isfinite(at->water.start) ? along(&at->water, share) - slice->base_y_m : 0.0;
   slice->pore_kpa = larger(water, 0.0) * strips->ground->water.unit_weight_kn_per_m3;

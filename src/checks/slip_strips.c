@@ -53,7 +53,8 @@ static double pressure_on(const lw_slip_ground *ground, double x_m) {
   double sum = 0.0;
   for (int i = 0; i < ground->load_count; i++) {
     const lw_slip_load *load = &ground->load[i];
-    if (load->from_x_m < x_m && x_m < load->to_x_m) sum += load->pressure_kpa;
+    bool here = load->from_x_m < x_m && x_m < load->to_x_m;
+    if (here && load->below_m <= 0.0) sum += load->pressure_kpa;
   }
   return sum;
 }
@@ -108,6 +109,11 @@ void lw_slip_cut(const lw_slip_ground *ground, lw_slip_strips *strips) {
   strips->count = 0;
   for (int i = 0; i < ground->soil_count; i++) strips->tan_friction[i] = tan(ground->soil[i].friction_rad);
   strips->tan_below = tan(ground->below.friction_rad);
+  for (int i = 0; i < ground->load_count; i++) {
+    const lw_slip_load *load = &ground->load[i];
+    double level = lw_slip_surface(ground, load->from_x_m, true) - load->below_m;
+    strips->load_y_m[i] = load->below_m > 0.0 ? level : INFINITY;
+  }
   for (int i = 0; i + 1 < all.count; i++)
     if (all.x_m[i + 1] - all.x_m[i] > SAME_M && strips->count < LW_SLIP_STRIP_MAX)
       strip_of(ground, all.x_m[i], all.x_m[i + 1], &strips->strip[strips->count++]);

@@ -42,6 +42,13 @@ void lw_text_influence(const lw_page *page, const lw_result *result) {
     const lw_influence_load *load = &all->load[i];
     if (load->kind == LW_LOAD_UNIFORM || !load->heavy) continue;
     char too_near[64] = "";
+    if (load->below_base) {
+      lw_page_sayf(page, "  ",
+                   "Load %d stands below the rear of the base: it does not push this wall, and counts only "
+                   "where ground slips below it.",
+                   load->number);
+      continue;
+    }
     if (load->inside) lw_print(too_near, sizeof too_near, ": %.2f m too near", load->move_m);
     lw_page_sayf(
         page, "  ",

@@ -26,7 +26,8 @@ static void hold(const lw_wall *wall, double angle_rad, lw_influence_load *load)
   double level = level_of(&wall->site, &wall->section, load->distance_m, load->below_m);
   load->line_m = level / tan(angle_rad) - base_in_front(&wall->section);
   /* Below the base nothing leans on the wall; a dig below a footing is asked about elsewhere. */
-  load->inside = level > 0.0 && load->distance_m < load->line_m - ROUNDING;
+  load->below_base = level <= 0.0;
+  load->inside = !load->below_base && load->distance_m < load->line_m - ROUNDING;
   if (!load->inside) return;
   double rise = tan(wall->site.slope_rad) / tan(angle_rad);
   double gap = load->line_m - load->distance_m, left = wall->site.slope_run_m - load->distance_m;

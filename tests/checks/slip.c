@@ -35,7 +35,7 @@ static lw_slip_ground wall_of(double depth, double front_water, double rear_wate
   g.body_kn_per_m3 = 22.5;
   g.pad_rear_m = depth;
   g.load_count = 1;
-  g.load[0] = (lw_slip_load){depth, 9.0, 2.5, 0.0};
+  g.load[0] = (lw_slip_load){depth, 9.0, 2.5, 0.0, 0.0};
   g.water = (lw_slip_water){0.0, front_water, depth, rear_water, 9.81};
   g.box = (lw_slip_box){-4.0, -1e-3, depth + 1e-3, 6.0};
   return g;
@@ -230,11 +230,37 @@ Test(checks, slip_scale) {
     big.corner[i] = (lw_corner){k * g.corner[i].x_m, k * g.corner[i].y_m};
   for (int i = 0; i < g.body_count; i++) big.body[i] = (lw_corner){k * g.body[i].x_m, k * g.body[i].y_m};
   big.pad_rear_m *= k;
-  big.load[0] = (lw_slip_load){k * g.load[0].from_x_m, k * g.load[0].to_x_m, k * 2.5, 0.0};
+  big.load[0] = (lw_slip_load){k * g.load[0].from_x_m, k * g.load[0].to_x_m, k * 2.5, 0.0, 0.0};
   big.water = (lw_slip_water){0.0, 0.0, k * 0.5, k * 0.6, 9.81};
   big.box = (lw_slip_box){-4.0 * k, -1e-3 * k, k * g.box.entry_from_m, 6.0 * k};
   double a = searched(&g, LW_SLIP_BISHOP), b = searched(&big, LW_SLIP_BISHOP);
   cr_expect_lt(fabs(a / b - 1.0), 1e-6, "%.9g and %.9g", a, b);
+}
+
+/* A footing in the ground loads what slips below it, and nothing that slips above. */
+Test(checks, slip_load_in_the_ground) {
+  lw_slip_ground g = wall_of(0.5, -INFINITY, -INFINITY);
+  lw_slip_circle c = circle_through(-0.7, 0.15, 1.5, 0.9, 0.62);
+  double centre = c.centre_x_m, at = 1.2, dx = at - centre;
+  double depth = 0.9 - (c.centre_y_m - sqrt(c.radius_m * c.radius_m - dx * dx));
+  const lw_slip_load strip = {at, at + 1e-3, 9000.0, 0.0, 0.0}, line = {at, at, 0.0, 9.0, 0.0};
+  double bare, on[2], above[2], below[2];
+  lw_slip slip;
+  cr_assert_eq(lw_slip_of_circle(&g, &c, 40, &slip, NULL), LW_OK);
+  bare = slip.bishop;
+  g.load_count = 2;
+  for (int i = 0; i < 2; i++) {
+    double *out[] = {&on[i], &above[i], &below[i]}, deep[] = {0.0, depth - 0.05, depth + 0.05};
+    for (int k = 0; k < 3; k++) {
+      g.load[1] = i == 0 ? strip : line;
+      g.load[1].below_m = deep[k];
+      cr_assert_eq(lw_slip_of_circle(&g, &c, 40, &slip, NULL), LW_OK);
+      *out[k] = slip.bishop;
+    }
+    cr_expect_lt(on[i], 0.9 * bare, "%g and %g", on[i], bare);
+    cr_expect_lt(fabs(above[i] - on[i]), 1e-9);
+    cr_expect_lt(fabs(below[i] / bare - 1.0), 5e-3, "%g and %g", below[i], bare);
+  }
 }
 
 Test(checks, slip_no_answer) {

@@ -33,6 +33,12 @@ Test(report, loads_at_a_distance_stand_beside_the_formula_with_their_source) {
   cr_expect_not(says(wall_json(loaded(";method load pressure=wedge")), "BOUSSINESQ1885"));
 }
 
+Test(report, a_load_below_the_base_is_said_to_push_nothing) {
+  const char *deep = ";load 1 below ground=1.2 m";
+  cr_expect(says(wall_page(loaded(deep)), "Load 1 stands below the rear of the base"));
+  cr_expect_not(says(wall_page(loaded(deep)), "line of influence"));
+}
+
 Test(report, without_such_loads_nothing_is_said_of_them) {
   cr_expect_not(says(wall_page(wall_of(bare)), "loads at a distance"));
   cr_expect_not(says(wall_page(wall_of(bare)), "line of influence"));
