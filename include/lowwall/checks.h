@@ -255,6 +255,21 @@ void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_situatio
 void lw_situation_joint(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
                         int joint, lw_stage *stage);
 
+/* What a check rests on. */
+typedef struct lw_retrace {
+  lw_wall wall;        /* with the strengths of the check's own set */
+  lw_stage stage;      /* with that set's factors on what acts */
+  lw_strip strip;      /* what a theory of bearing takes the contact for */
+  double on_friction;  /* tan φ and every friction were multiplied by this */
+  double on_sliding, on_passive, on_bearing;   /* and resistances by these */
+} lw_retrace;
+
+/** The stage behind a check, found again, for the working: a situation keeps only the stage that governs.
+ *  in    check   one of the situation's, slip excepted
+ *  gives false where none of the set's variants has the check's numbers; out is then not to be used */
+bool lw_check_retrace(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
+                      const lw_check *check, lw_retrace *out);
+
 /** The strip footing that bearing by theory takes the base or the underside of the pad for, by the format's
  *  strengths; for the working, and for calling a bearing routine with.
  *  in    at   LW_AT_BASE, or LW_AT_PAD where there is one */

@@ -9,7 +9,7 @@
 static const double LEVEL_IN_FRONT = 0.05;
 
 /* Ground under the footing is buoyant when water stands behind the wall: it will stand under it too. */
-static lw_strip strip_of(const lw_check_context *context, const lw_stage *stage, lw_at at) {
+lw_strip lw_bearing_strip(const lw_check_context *context, const lw_stage *stage, lw_at at) {
   const lw_wall *wall = context->wall;
   const lw_soil *soil = &wall->site.footing;
   double pad = at == LW_AT_PAD ? wall->site.pad.thickness_m : 0.0;
@@ -37,12 +37,12 @@ lw_strip lw_situation_strip(const lw_wall *wall, const lw_tables *tables, const 
   lw_format_read_of(tables, situation->set, &format);
   lw_situation_wall(wall, &format, situation, &now, NULL);
   lw_check_context context = {&now, &format, situation->kind, isfinite(situation->water_depth_m)};
-  return strip_of(&context, at == LW_AT_PAD ? &situation->pad : &situation->base, at);
+  return lw_bearing_strip(&context, at == LW_AT_PAD ? &situation->pad : &situation->base, at);
 }
 
 static void by_theory(const lw_check_context *context, const lw_stage *stage, lw_at at, lw_check *check) {
   const lw_bearing_routine *routine = lw_bearing_routine_of(context->wall->method.bearing);
-  lw_strip strip = strip_of(context, stage, at);
+  lw_strip strip = lw_bearing_strip(context, stage, at);
   lw_bearing bearing;
   lw_error error = {0};
   if (routine->ultimate(&strip, &bearing, &error, NULL) != LW_OK) {

@@ -87,6 +87,8 @@ typedef struct lw_check_context {
 lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage, lw_at at, int joint);
 lw_check lw_check_overturning(const lw_check_context *context, const lw_stage *stage, lw_at at, int joint);
 lw_check lw_check_compression(const lw_check_context *context, const lw_stage *stage, lw_at at, int joint);
+/* The strip footing that a theory takes the contact for. */
+lw_strip lw_bearing_strip(const lw_check_context *context, const lw_stage *stage, lw_at at);
 lw_check lw_check_bearing(const lw_check_context *context, const lw_stage *stage, lw_at at);
 
 lw_number lw_known(double value);

@@ -79,11 +79,18 @@ static void say_seepage(const lw_page *page, const lw_rain_seepage *of) {
       p->seeping_kn_per_m, p->seeping_k, p->dry_kn_per_m, p->dry_k, p->blocked_kn_per_m, p->blocked_k);
 }
 
+static bool any_level(const lw_water_limits *limits) {
+  for (int i = 0; i < limits->count; i++)
+    if (limits->limit[i].state == LW_WATER_FALLS_AT) return true;
+  return false;
+}
+
 void lw_text_water(const lw_page *page, const lw_result *result) {
   const lw_situation *blocked = blocked_of(result);
   bool storm = result->storm.rain_m > 0.0;
   bool seeps = result->seepage.looked_at && result->seepage.status == LW_OK;
-  bool limits = blocked && result->water_limits.count > 0 && (storm || blocked->decides);
+  bool limits = blocked && result->water_limits.count > 0 &&
+                (storm || blocked->decides || any_level(&result->water_limits));
   if (!storm && !limits && !seeps) return;
   lw_page_heading(page, "Water in the bed");
   if (storm) say_storm(page, &result->storm);

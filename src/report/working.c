@@ -80,7 +80,7 @@ static void situation(const lw_page *page, const lw_result *result, const lw_sit
   lw_working_joints(page, result, s);
   joint_in_full(page, result, s);
   lw_working_slip(page, result, s);
-  lw_working_checks(page, s);
+  lw_working_checks(page, result, s);
 }
 
 static lw_status record(const lw_page *page, const lw_result *result, lw_result *again) {
@@ -105,6 +105,7 @@ lw_status lw_report_working(const lw_result *result, const lw_text_style *style,
   lw_working_compared(&page, result);
   for (int i = 0; i < result->situations.count; i++)
     situation(&page, result, &result->situations.situation[i]);
+  lw_working_water(&page, result);
   lw_working_building(&page, result);
   lw_working_fence(&page, result);
   lw_text_unchecked(&page, result);

@@ -44,12 +44,14 @@ void lw_working_uplift(const lw_page *page, const lw_result *result, const lw_si
                        const lw_stage *stage, lw_place place);
 /* While it is built, course by course; the narrow bed. */
 void lw_working_building(const lw_page *page, const lw_result *result);
+/* How high water may stand, and what seeps to a drain. */
+void lw_working_water(const lw_page *page, const lw_result *result);
 /* Every joint on a line. */
 void lw_working_joints(const lw_page *page, const lw_result *result, const lw_situation *situation);
 /* The worst circle, slice by slice. */
 void lw_working_slip(const lw_page *page, const lw_result *result, const lw_situation *situation);
 /* Every check of a situation: demand, resistance, has, needs, ratio, by what. */
 void lw_working_storm(const lw_page *page, const lw_storm *storm);
-void lw_working_checks(const lw_page *page, const lw_situation *situation);
+void lw_working_checks(const lw_page *page, const lw_result *result, const lw_situation *situation);
 
 #endif

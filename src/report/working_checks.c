@@ -109,16 +109,33 @@ static void check_line(const lw_page *page, const lw_check *c) {
   if (c->reason != LW_REASON_NONE) lw_page_sayf(page, "      ", "%s", lw_reason_sentence(c->reason));
 }
 
-void lw_working_checks(const lw_page *page, const lw_situation *s) {
+/* What is needed may follow several sets of one format, a check each. */
+static void say_sets(const lw_page *page, const lw_result *result, const lw_situation *s) {
   const lw_format_row *by = NULL;
+  char sets[240] = "";
+  int count = 0;
+  for (int i = 0; i < s->check_count; i++) {
+    const lw_format_row *row = s->check[i].by;
+    if (!row || (by && strcmp(row->format, by->format) == 0)) continue;
+    size_t used = strlen(sets);
+    by = row;
+    if (strstr(sets, row->format) && count > 1) continue;
+    lw_print(sets + used, sizeof sets - used, "%s%s", used ? ", " : "", row->format);
+    count++;
+  }
+  if (count == 1)
+    lw_page_sayf(page, "  ", "What is needed follows the format %s: %s.", by->format, by->title);
+  else if (count > 1)
+    lw_page_sayf(page, "  ", "What is needed follows the format %s, each check by the worst of its sets: %s.",
+                 result->wall.format, sets);
+}
+
+void lw_working_checks(const lw_page *page, const lw_result *result, const lw_situation *s) {
   lw_page_blank(page);
   lw_page_say(page, " ", "Checks: has = holds / pushes, and must reach needs");
   lw_page_linef(page, LW_TONE_PLAIN, "%-23s%8s%8s %-6s%7s%6s", "", "holds", "pushes", "", "has", "needs");
-  for (int i = 0; i < s->check_count; i++) {
-    check_line(page, &s->check[i]);
-    if (s->check[i].by) by = s->check[i].by;
-  }
-  if (by) lw_page_sayf(page, "  ", "What is needed follows the format %s: %s.", by->format, by->title);
+  for (int i = 0; i < s->check_count; i++) check_line(page, &s->check[i]);
+  say_sets(page, result, s);
 }
 
 /* Where the storm's water comes from. */

@@ -37,6 +37,21 @@ static void sums(const lw_page *page, const lw_slip *shown, const lw_slip *slip,
   if (slip->bishop > 0.0) lw_page_sayf(page, "    ", "and Bishop %.4f.", slip->bishop);
 }
 
+/* What the set of factors makes of the circle's own factor. */
+static void by_set(const lw_page *page, const lw_result *result, const lw_situation *s) {
+  double found = result->wall.method.slip == LW_SLIP_ORDINARY ? s->slip.ordinary : s->slip.bishop;
+  for (int i = 0; i < s->check_count; i++) {
+    const lw_check *check = &s->check[i];
+    if (check->kind != LW_CHECK_SLIP || !check->has.known || !check->factored || !s->slip_set) continue;
+    lw_page_sayf(page, "  ",
+                 "Strengths, loads and weights%s are those to design with under the set %s.",
+                 s->slip_light ? ", favourable as a whole," : "", s->slip_set->format);
+    if (fabs(check->has.value / found - 1.0) > 1e-9)
+      lw_page_sayf(page, "  ", "has = %.4f x %.4f = %.4f, the set's factor on what holds", found,
+                   check->has.value / found, check->has.value);
+  }
+}
+
 void lw_working_slip(const lw_page *page, const lw_result *result, const lw_situation *s) {
   lw_slip shown;
   lw_slip_slices list;
@@ -52,4 +67,5 @@ void lw_working_slip(const lw_page *page, const lw_result *result, const lw_situ
                 "kPa", "kPa", "deg", "kN/m", "kN/m");
   for (int i = 0; i < list.count; i++) slice(page, i + 1, &list.slice[i]);
   sums(page, &shown, &s->slip, &list);
+  by_set(page, result, s);
 }

@@ -2,10 +2,12 @@
 #include "working.h"
 
 #include <math.h>
+#include <stdlib.h>
 #include <string.h>
 
 /* The checks of one contact written out: formula, the numbers put in, what comes of it. A formula stands here
- * only where its numbers give the very value that the check used; where they do not, it is said why. */
+ * only where its numbers give the very value that the check used; a check that rests on other forces than
+ * those shown has its own sums and factors beside it. */
 
 static bool agrees(lw_number number, double value) {
   return number.known && fabs(number.value - value) <= 1e-9 * fmax(fabs(value), 1.0);
@@ -43,22 +45,41 @@ static void plus(char *out, size_t size, double value, bool there) {
   if (there) lw_print(out + used, size - used, " + %.4f", value);
 }
 
-static bool sliding(const lw_page *page, const lw_result *result, const lw_stage *stage,
-                    const lw_check *check) {
-  const lw_contact *c = &stage->contact;
-  double mu = friction_of(&result->wall, check->at), bond = bond_of(&result->wall, c, check->at);
-  double friction = mu * fmax(c->vertical_kn_per_m, 0.0), passive = stage->passive_kn_per_m;
-  bool off_push = passive > 0.0 && agrees(check->resistance, friction + bond);
-  double holds = friction + bond + (off_push ? 0.0 : passive);
+/* What a resistance is multiplied by, where it is. */
+static void times(char *out, size_t size, double factor, const char *formula) {
+  bool one = fabs(factor - 1.0) < 1e-12;
+  if (one)
+    lw_print(out, size, "%s", formula);
+  else
+    lw_print(out, size, "%.4f (%s)", factor, formula);
+}
+
+static void friction_by_design(const lw_page *page, const lw_retrace *by, double mu) {
+  char text[120];
+  if (fabs(by->on_friction - 1.0) < 1e-12) return;
+  lw_print(text, sizeof text, "%.4f x %.4f = %.4f, the friction to design with", mu / by->on_friction,
+           by->on_friction, mu);
+  is(page, "mu", text);
+}
+
+static bool sliding(const lw_page *page, const lw_retrace *by, const lw_check *check) {
+  const lw_contact *c = &by->stage.contact;
+  double mu = friction_of(&by->wall, check->at), bond = bond_of(&by->wall, c, check->at);
+  double ground = mu * fmax(c->vertical_kn_per_m, 0.0) + bond;
+  double passive = by->on_passive * by->stage.passive_kn_per_m;
+  bool off_push = passive > 0.0 && agrees(check->resistance, by->on_sliding * ground);
+  double holds = by->on_sliding * ground + (off_push ? 0.0 : passive);
   double push = c->horizontal_kn_per_m - (off_push ? passive : 0.0);
-  char text[240], formula[40], numbers[120];
+  char text[240], formula[80], numbers[120], factored[120];
   if (!agrees(check->resistance, holds) || !agrees(check->demand, push)) return false;
   bool passes = passive > 0.0 && !off_push;
-  lw_print(formula, sizeof formula, "mu V%s%s", bond > 0.0 ? " + bond" : "", passes ? " + passive" : "");
+  friction_by_design(page, by, mu);
+  times(formula, sizeof formula, by->on_sliding, bond > 0.0 ? "mu V + bond" : "mu V");
   lw_print(numbers, sizeof numbers, "%.4f x %.4f", mu, fmax(c->vertical_kn_per_m, 0.0));
   plus(numbers, sizeof numbers, bond, bond > 0.0);
-  plus(numbers, sizeof numbers, passive, passes);
-  lw_print(text, sizeof text, "%s = %s = %.4f kN/m", formula, numbers, holds);
+  times(factored, sizeof factored, by->on_sliding, numbers);
+  plus(factored, sizeof factored, passive, passes);
+  lw_print(text, sizeof text, "%s%s = %s = %.4f kN/m", formula, passes ? " + passive" : "", factored, holds);
   is(page, "R", text);
   if (off_push) {
     lw_print(text, sizeof text, "push less passive = %.4f - %.4f = %.4f kN/m", c->horizontal_kn_per_m,
@@ -104,38 +125,38 @@ static void theory_step(void *context, const lw_step *step) {
 }
 
 /* The author's factors, one by one, for the very footing that was checked. */
-static bool theory(const lw_page *page, const lw_result *result, const lw_situation *s,
-                   const lw_check *check) {
-  const lw_bearing_routine *routine = lw_bearing_routine_of(result->wall.method.bearing);
-  lw_strip strip = lw_situation_strip(&result->wall, result->tables, s, check->at);
-  bool net = result->wall.method.bearing_on == LW_BEARING_NET;
+static bool theory(const lw_page *page, const lw_retrace *by, const lw_check *check) {
+  const lw_bearing_routine *routine = lw_bearing_routine_of(by->wall.method.bearing);
+  bool net = by->wall.method.bearing_on == LW_BEARING_NET;
   lw_page to = *page;
   lw_working working = {.context = &to, .heading = theory_heading, .step = theory_step};
   lw_bearing b;
   lw_error error = {0};
-  if (routine->ultimate(&strip, &b, &error, NULL) != LW_OK) return false;
-  if (!agrees(check->resistance, net ? b.net_kpa : b.ultimate_kpa)) return false;
-  (void)routine->ultimate(&strip, &b, &error, &working);
-  has(page, check, net ? "net / pressure less what stood there" : "ultimate / greatest pressure");
+  char formula[80];
+  if (routine->ultimate(&by->strip, &b, &error, NULL) != LW_OK) return false;
+  if (!agrees(check->resistance, by->on_bearing * (net ? b.net_kpa : b.ultimate_kpa))) return false;
+  (void)routine->ultimate(&by->strip, &b, &error, &working);
+  times(formula, sizeof formula, by->on_bearing, net ? "net" : "ultimate");
+  lw_print(formula + strlen(formula), sizeof formula - strlen(formula), " / %s",
+           net ? "pressure less what stood there" : "greatest pressure");
+  has(page, check, formula);
   return true;
 }
 
-static bool bearing(const lw_page *page, const lw_result *result, const lw_situation *s,
-                    const lw_stage *stage, const lw_check *check) {
-  if (result->wall.method.bearing != LW_BEARING_PRESUMPTIVE) return theory(page, result, s, check);
-  if (!check->resistance.known || !agrees(check->demand, stage->contact.greatest_kpa)) return false;
+static bool bearing(const lw_page *page, const lw_retrace *by, const lw_check *check) {
+  if (by->wall.method.bearing != LW_BEARING_PRESUMPTIVE) return theory(page, by, check);
+  if (!check->resistance.known || !agrees(check->demand, by->stage.contact.greatest_kpa)) return false;
   has(page, check, "allowable / greatest pressure");
   return true;
 }
 
-static bool written(const lw_page *page, const lw_result *result, const lw_situation *s,
-                    const lw_stage *stage, const lw_check *check) {
+static bool written(const lw_page *page, const lw_retrace *by, const lw_check *check) {
   switch (check->kind) {
-  case LW_CHECK_SLIDING: return sliding(page, result, stage, check);
+  case LW_CHECK_SLIDING: return sliding(page, by, check);
   case LW_CHECK_OVERTURNING:
-  case LW_CHECK_TILTING: return tipping(page, stage, check);
-  case LW_CHECK_COMPRESSION: return pressed(page, stage, check);
-  case LW_CHECK_BEARING: return bearing(page, result, s, stage, check);
+  case LW_CHECK_TILTING: return tipping(page, &by->stage, check);
+  case LW_CHECK_COMPRESSION: return pressed(page, &by->stage, check);
+  case LW_CHECK_BEARING: return bearing(page, by, check);
   case LW_CHECK_SLIP: return false;
   }
   return false;
@@ -150,20 +171,79 @@ static bool may_be_lighter(const lw_stage *stage) {
   return false;
 }
 
-/* Why a check rests on other numbers than those that stand above it. */
-static void say_other(const lw_page *page, const lw_situation *s, const lw_stage *stage,
+static const char *source_of(lw_force_kind kind) {
+  switch (kind) {
+  case LW_FORCE_PART: return "weight of the wall";
+  case LW_FORCE_SOIL_ON_WALL: return "soil standing on it";
+  case LW_FORCE_SURCHARGE_ON_WALL: return "load standing on it";
+  case LW_FORCE_THRUST: return "push of the soil";
+  case LW_FORCE_SURCHARGE_THRUST:
+  case LW_FORCE_LOADS_THRUST: return "push of loads behind";
+  case LW_FORCE_LEVEL_THRUST: return "push through the ground";
+  case LW_FORCE_WATER:
+  case LW_FORCE_UPLIFT: return "water behind and uplift";
+  case LW_FORCE_FRONT_WATER: return "water in front";
+  case LW_FORCE_PEOPLE:
+  case LW_FORCE_CAP_LOAD: return "people and loads on the cap";
+  default: return "";
+  }
+}
+
+/* The factors that stand on what acts, each source once. */
+static void source_factors(const lw_forces *forces, char *out, size_t size) {
+  for (int i = 0; i < forces->count; i++) {
+    const char *name = source_of(forces->force[i].kind);
+    size_t used = strlen(out);
+    if (name[0] == '\0' || strstr(out, name)) continue;
+    lw_print(out + used, size - used, "%s%s x %.2f", used ? ", " : "", name, forces->force[i].factor);
+  }
+}
+
+/* Where a check rests on other numbers than those that stand above it: which, and their sums. */
+static void say_basis(const lw_page *page, const lw_situation *s, const lw_retrace *by,
                       const lw_check *check) {
+  const lw_contact *c = &by->stage.contact;
   bool other_set = check->by && s->set && strcmp(check->by->format, s->set->format) != 0;
-  if (other_set)
-    lw_page_sayf(page, "    ", "under another set of the format, %s%s:", check->by->format,
-                 check->factored ? ", by design values" : ", every factor one");
-  else if (check->factored)
-    lw_page_say(page, "    ",
-                "design values: strengths and loads, each favourable or not, at the worst factors for it:");
+  char factors[320] = "", set[120] = "", strengths[60] = "";
+  if (other_set) lw_print(set, sizeof set, " under another set of the format, %s", check->by->format);
+  if (fabs(by->on_friction - 1.0) > 1e-12)
+    lw_print(strengths, sizeof strengths, "tan phi and every friction x %.4f; ", by->on_friction);
+  if (by->stage.forces.factors.factored)
+    source_factors(&by->stage.forces, factors, sizeof factors);
   else
-    lw_page_say(page, "    ",
-                may_be_lighter(stage) ? "without the load that presses down, which is the worse case:"
-                                      : "with the strengths that the format divides:");
+    lw_print(factors, sizeof factors, "every factor on what acts is one");
+  lw_page_sayf(page, "    ", "at its own worst%s: %s%s", set, strengths, factors);
+  lw_page_sayf(page, "    ", "sums: %.4f down, %.4f push; %.4f tips, %.4f holds", c->vertical_kn_per_m,
+               c->horizontal_kn_per_m, c->overturning_knm_per_m, c->resisting_knm_per_m);
+}
+
+static bool same_forces(const lw_stage *a, const lw_stage *b) {
+  const lw_contact *p = &a->contact, *q = &b->contact;
+  const double both[][2] = {{p->vertical_kn_per_m, q->vertical_kn_per_m},
+                            {p->horizontal_kn_per_m, q->horizontal_kn_per_m},
+                            {p->resisting_knm_per_m, q->resisting_knm_per_m},
+                            {p->overturning_knm_per_m, q->overturning_knm_per_m}};
+  for (size_t i = 0; i < sizeof both / sizeof *both; i++)
+    if (fabs(both[i][0] - both[i][1]) > 1e-9) return false;
+  return true;
+}
+
+/* A check whose stage is not found again stands with its two numbers. */
+static void write_check(const lw_page *page, const lw_result *result, const lw_situation *s,
+                        const lw_stage *shown, const lw_check *check) {
+  bool of_pressure = check->kind == LW_CHECK_COMPRESSION || check->kind == LW_CHECK_BEARING;
+  lw_retrace *by = malloc(sizeof *by);
+  bool found = by && lw_check_retrace(&result->wall, result->tables, s, check, by);
+  if (found && !same_forces(&by->stage, shown)) {
+    if (may_be_lighter(shown) && !may_be_lighter(&by->stage))
+      lw_page_say(page, "    ", "without the load that presses down, which is the worse case:");
+    say_basis(page, s, by, check);
+  }
+  if (of_pressure && !(found ? by->stage.contact : shown->contact).inside)
+    lw_page_say(page, "    ", "nothing is pressed: the resultant is outside");
+  else if (!found || !written(page, by, check))
+    has(page, check, "what holds / what pushes");
+  free(by);
 }
 
 void lw_working_written(const lw_page *page, const lw_result *result, const lw_situation *s,
@@ -178,12 +258,6 @@ void lw_working_written(const lw_page *page, const lw_result *result, const lw_s
     const lw_check *check = &s->check[i];
     if (check->at != place.at || check->joint != place.joint || !check->has.known) continue;
     lw_page_sayf(page, "  ", "%s:", words[check->kind]);
-    bool of_pressure = check->kind == LW_CHECK_COMPRESSION || check->kind == LW_CHECK_BEARING;
-    if (!stage->contact.inside && of_pressure) {
-      lw_page_say(page, "    ", "nothing is pressed: the resultant is outside");
-    } else if (!written(page, result, s, stage, check)) {
-      say_other(page, s, stage, check);
-      if (check->resistance.known && check->demand.known) has(page, check, "what holds / what pushes");
-    }
+    write_check(page, result, s, stage, check);
   }
 }
