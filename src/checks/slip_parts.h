@@ -33,6 +33,7 @@ typedef struct lw_slip_strips {
   const lw_slip_ground *ground;
   double tan_friction[LW_SOIL_MAX], tan_below;
   double load_y_m[LW_SLIP_LOAD_MAX]; /* of those below the ground; INFINITY: on it */
+  bool by_slice;                     /* some load is a line, or below the ground */
   int count;
   lw_slip_strip strip[LW_SLIP_STRIP_MAX];
 } lw_slip_strips;

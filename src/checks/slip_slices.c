@@ -95,7 +95,7 @@ static column loads_on(const lw_slip_strips *strips, const lw_slip_slice *slice,
   column sum = {0.0, 0.0};
   for (int i = 0; i < ground->load_count; i++) {
     const lw_slip_load *load = &ground->load[i];
-    double level = fmin(strips->load_y_m[i], top_m), force = 0.0;
+    double level = smaller(strips->load_y_m[i], top_m), force = 0.0;
     bool line = load->to_x_m - load->from_x_m <= SAME_M;
     if (slice->base_y_m > strips->load_y_m[i]) continue;
     if (line && load->from_x_m >= from_m && load->from_x_m < from_m + slice->width_m)
@@ -121,7 +121,8 @@ static void slice_of(const lw_slip_strips *strips, const lw_slip_strip *at, cons
   slice->cosine = smaller(width / slice->length_m, 1.0);
   column sum = weigh_column(strips, at, share, slice->base_y_m);
   double top = along(&at->soil, share);
-  column load = loads_on(strips, slice, from, top);
+  column load = {0.0, 0.0};
+  if (strips->by_slice) load = loads_on(strips, slice, from, top);
   load.weight += at->pressure_kpa * width;
   load.moment += at->pressure_kpa * width * top;
   if (slice->sine <= 0.0) load = (column){0.0, 0.0};

@@ -109,10 +109,12 @@ void lw_slip_cut(const lw_slip_ground *ground, lw_slip_strips *strips) {
   strips->count = 0;
   for (int i = 0; i < ground->soil_count; i++) strips->tan_friction[i] = tan(ground->soil[i].friction_rad);
   strips->tan_below = tan(ground->below.friction_rad);
+  strips->by_slice = false;
   for (int i = 0; i < ground->load_count; i++) {
     const lw_slip_load *load = &ground->load[i];
     double level = lw_slip_surface(ground, load->from_x_m, true) - load->below_m;
     strips->load_y_m[i] = load->below_m > 0.0 ? level : INFINITY;
+    strips->by_slice = strips->by_slice || load->below_m > 0.0 || load->force_kn_per_m > 0.0;
   }
   for (int i = 0; i + 1 < all.count; i++)
     if (all.x_m[i + 1] - all.x_m[i] > SAME_M && strips->count < LW_SLIP_STRIP_MAX)

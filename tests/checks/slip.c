@@ -137,7 +137,7 @@ Test(checks, slip_line_load_is_smooth) {
   lw_slip_ground g = wall_of(0.4, -INFINITY, -INFINITY);
   lw_slip before, slip;
   g.load_count = 2;
-  g.load[1] = (lw_slip_load){1.5, 1.5, 0.0, 30.0};
+  g.load[1] = (lw_slip_load){1.5, 1.5, 0.0, 30.0, 0.0};
   for (int i = 0; i < 30; i++) {
     lw_slip_circle c = circle_through(-1.5, 0.15, 1.55 + 0.002 * i, 0.9, 0.75);
     cr_assert_eq(lw_slip_of_circle(&g, &c, 20, &slip, NULL), LW_OK);
