@@ -56,6 +56,12 @@ const char *lw_narrow_slug(lw_narrow_method method);
 const char *lw_narrow_title(lw_narrow_method method);
 const char *lw_narrow_source(lw_narrow_method method);
 
+/** The published values alone, of one soil between two faces.
+ *  in    narrow   bed width, height, friction, wall friction and unit weight: > 0, wall friction from 0 to φ
+ *  out   narrow   wedge_width_m and value[]; each says whether it is known
+ *  from  [JANSSEN1895 slices]; tested by tests/checks/narrow.c */
+void lw_narrow_solve(lw_narrow *narrow);
+
 /** The published values for a narrow bed, and what a higher resultant would do.
  *  in    c            a settled case: bed width, site behind
  *        situations   as run; the wall as built gives the overturning check

@@ -101,6 +101,11 @@ static void raise_push(const lw_situations *situations, lw_narrow *n) {
   lw_check_weigh(&n->raised, check->by, s->kind);
 }
 
+void lw_narrow_solve(lw_narrow *narrow) {
+  narrow->wedge_width_m = narrow->height_m * tan(0.5 * (acos(0.0) - narrow->friction_rad));
+  for (int i = 0; i < LW_NARROW_COUNT; i++) fill_in((lw_narrow_method)i, narrow, &narrow->value[i]);
+}
+
 static bool is_bed(const lw_case *c) {
   return c->site_behind.origin != LW_ABSENT && c->site_behind.value == LW_BEHIND_BED;
 }
@@ -119,6 +124,6 @@ void lw_narrow_run(const lw_case *c, const lw_wall *wall, const lw_situations *s
   narrow->shown = narrow->height_m > 0.0 && soil->friction_rad > 0.0 && !wall->site.backfill_refused &&
                   narrow->bed_width_m < narrow->wedge_width_m;
   if (!narrow->shown) return;
-  for (int i = 0; i < LW_NARROW_COUNT; i++) fill_in((lw_narrow_method)i, narrow, &narrow->value[i]);
+  lw_narrow_solve(narrow);
   raise_push(situations, narrow);
 }

@@ -19,7 +19,7 @@
 typedef enum pressure_item {
   METHOD, STATE, FRICTION, WALL_FRICTION, BATTER, SLOPE, HEIGHT, WEIGHT, SURCHARGE, COHESION, WATER_DEPTH,
   SATURATED, WATER_WEIGHT, CRACK, PASSIVE_BY, SEISMIC, SEISMIC_UP, SEISMIC_HEIGHT, RATIO, RATIO_RULE,
-  ITEM_COUNT
+  PLANT_LOAD, BED_WIDTH, ITEM_COUNT
 } pressure_item;
 
 static const lw_formula_item items[ITEM_COUNT] = {
@@ -72,6 +72,12 @@ static const lw_formula_item items[ITEM_COUNT] = {
     [RATIO_RULE] = {WORD_ITEM("method overconsolidation", "mayne-kulhawy=mayne kulhawy|en1997=en 1997",
                               "en1997", "Power of that ratio: sine of the friction angle, or a half."),
                     .sheet_name = ""},
+    [PLANT_LOAD] = {NUMBER_ITEM("plant load", LW_KIND_LINE_LOAD, 0.0, 1000.0, "kN/m", "32 kN/m",
+                                "Of compaction plant, its weight and force over its contact along the wall."),
+                    .sheet_name = ""},
+    [BED_WIDTH] = {NUMBER_ITEM("bed width", LW_KIND_LENGTH, 0.01, 1000.0, "m", "0.4 m",
+                               "Between two upright faces: published values for narrow beds beside."),
+                   .sheet_name = ""},
 };
 
 static const lw_formula_sheet sheet = {
@@ -92,6 +98,7 @@ typedef struct pressure_run {
   lw_wedge wedge;
   lw_error error, wedge_error;
   bool wedge_known, faulty, moist_below_water;
+  lw_pressure_beside beside;
 } pressure_run;
 
 static double angle_of(const lw_formula_given *given, pressure_item i) {
@@ -134,6 +141,19 @@ static void hold_words_against_each_other(lw_formula_given *given, const pressur
                           "0: Rankine and at rest act on a vertical plane; Coulomb takes a battered back");
 }
 
+/* Plant and narrow beds are told of the plain case only: that of their published forms. */
+static void hold_beside_against(lw_formula_given *given, const pressure_run *run, pressure_item item) {
+  static const char *const plain = "none, or dry level soil without cohesion, load or earthquake on an upright "
+                                   "plane, active or at rest";
+  const lw_formula_value *v = given->value;
+  bool turned = fabs(v[BATTER].si) > 0.0 || fabs(v[SLOPE].si) > 0.0;
+  bool more = v[SURCHARGE].si > 0.0 || v[COHESION].si > 0.0 || v[WATER_DEPTH].given || v[SEISMIC].si > 0.0 ||
+              fabs(v[SEISMIC_UP].si) > 0.0 || v[RATIO].si > 1.0;
+  if (!v[item].given) return;
+  if (turned || more || run->state == LW_PASSIVE || v[FRICTION].si <= 0.0)
+    lw_formula_contradict(given, item, plain);
+}
+
 static void hold_numbers_against_each_other(lw_formula_given *given, const pressure_run *run) {
   const lw_formula_value *v = given->value;
   bool both_ways = is_vertical_method(run->method);
@@ -142,6 +162,8 @@ static void hold_numbers_against_each_other(lw_formula_given *given, const press
     lw_formula_contradict(given, SLOPE, "at most the friction angle: steeper ground does not stand");
   if (v[SATURATED].given && v[SATURATED].si < v[WEIGHT].si)
     lw_formula_contradict(given, SATURATED, "at least the unit weight of the moist soil");
+  hold_beside_against(given, run, PLANT_LOAD);
+  hold_beside_against(given, run, BED_WIDTH);
   if (v[COHESION].si > 0.0 && run->method == LW_PRESSURE_AT_REST)
     lw_formula_contradict(given, COHESION, "0: at rest is given for soil without cohesion");
 }
@@ -199,6 +221,7 @@ static lw_status compute(pressure_run *run, const lw_working *working) {
   double formula = run->thrust.total_kn_per_m, gap = fabs(formula - run->wedge.thrust_kn_per_m);
   run->faulty = must_agree(run) && gap > 1e-6 * fmax(formula, 1e-3);
   if (run->method == LW_PRESSURE_WEDGE) run->thrust.coefficient = wedge_coefficient(run);
+  lw_pressure_beside_find(run->state, &run->plane, &run->beside, working);
   return LW_OK;
 }
 
@@ -262,6 +285,7 @@ static int print_json(const lw_formula_given *given, const pressure_run *run, js
   json_object_set_new(out, "given", lw_formula_given_json(given));
   set_thrust(out, run);
   set_wedge(out, run);
+  lw_pressure_beside_json(&run->beside, out);
   json_object_set_new(out, "profile", profile_json(&run->thrust));
   json_object_set_new(out, "working", steps);
   return lw_formula_print_json(out);
@@ -342,6 +366,7 @@ static int answer_text(lw_formula_given *given, pressure_run *run) {
   }
   add_summary(run, &text);
   add_profile(&run->thrust, &text);
+  lw_pressure_beside_text(&run->beside, &text);
   lw_text_add(&text, "\nWorking\n");
   lw_text_add(&text, steps.data != NULL ? steps.data : "");
   text.failed = text.failed || steps.failed;
@@ -361,6 +386,10 @@ int lw_cli_pressure(int argc, char **argv) {
   if (given.faults.count > 0) return lw_formula_refuse(&given, "pressure");
   run.plane = plane_of(&given, &run);
   run.wedge_plane = wedge_plane_of(&run);
+  run.beside.plant_given = given.value[PLANT_LOAD].given;
+  run.beside.plant_kn_per_m = given.value[PLANT_LOAD].si;
+  run.beside.bed_width_m = given.value[BED_WIDTH].si;
+  run.beside.wall_friction_rad = angle_of(&given, WALL_FRICTION);
   run.moist_below_water = run.plane.water_depth_m < run.plane.height_m && !given.value[SATURATED].given;
   return given.json ? answer_json(&given, &run) : answer_text(&given, &run);
 }

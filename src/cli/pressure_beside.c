@@ -1,0 +1,135 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <math.h>
+
+#include "formula.h"
+#include "pressure_parts.h"
+
+/* Beside the thrust of `lowwall pressure`: compaction plant, and a bed between two faces that stand close. */
+
+static const double RAISED = 0.42;
+
+static void find_plant(lw_earth_state state, const lw_plane *plane, lw_pressure_beside *beside,
+                       const lw_working *working) {
+  lw_compaction compaction = {.line_load_kn_per_m = beside->plant_kn_per_m,
+                              .unit_weight_kn_per_m3 = plane->layer[0].unit_weight_kn_per_m3,
+                              .friction_rad = plane->layer[0].friction_rad,
+                              .state = state};
+  lw_working_heading(working, "Compaction plant that touches the wall, while it is built");
+  beside->plant_status = lw_compaction_solve(&compaction, &beside->diagram, NULL, working);
+  if (beside->plant_status != LW_OK) return;
+  beside->push = lw_compaction_thrust(&beside->diagram, plane->height_m);
+  double weight = beside->diagram.unit_weight_kn_per_m3;
+  beside->earth_kn_per_m = 0.5 * beside->diagram.coefficient * weight * plane->height_m * plane->height_m;
+}
+
+static void tell_slices(const lw_narrow *n, const lw_narrow_value *v, lw_narrow_method method,
+                        const lw_working *working) {
+  bool smooth = n->wall_friction_rad <= 0.0;
+  lw_step step = {.symbol = "s",
+                  .formula = smooth ? "K g H, as nothing hangs on smooth faces"
+                                    : "g B/(2 tan d) [1 - exp(-2 K H tan d/B)]",
+                  .value = v->foot_kpa,
+                  .unit = "kPa",
+                  .source = lw_narrow_source(method)};
+  lw_working_step(working, &step, "K = %.4f (%s), g = %.2f kN/m3, B = %.3f m, H = %.3f m, d = %.2f deg",
+                  v->coefficient, lw_narrow_slug(method), n->unit_weight_kn_per_m3, n->bed_width_m, n->height_m,
+                  n->wall_friction_rad * LW_DEG_PER_RAD);
+}
+
+static void find_narrow(const lw_plane *plane, lw_pressure_beside *beside, const lw_working *working) {
+  lw_narrow *n = &beside->narrow;
+  double friction = plane->layer[0].friction_rad;
+  *n = (lw_narrow){.shown = true,
+                   .bed_width_m = beside->bed_width_m,
+                   .height_m = plane->height_m,
+                   .friction_rad = friction,
+                   .wall_friction_rad = fmin(fmax(beside->wall_friction_rad, 0.0), friction),
+                   .unit_weight_kn_per_m3 = plane->layer[0].unit_weight_kn_per_m3};
+  lw_narrow_solve(n);
+  lw_working_heading(working, "Narrow bed, the pressure at the foot; never counted");
+  for (int i = 0; i < LW_NARROW_COUNT; i++)
+    if (n->value[i].known) tell_slices(n, &n->value[i], (lw_narrow_method)i, working);
+}
+
+void lw_pressure_beside_find(lw_earth_state state, const lw_plane *plane, lw_pressure_beside *beside,
+                             const lw_working *working) {
+  beside->height_m = plane->height_m;
+  if (beside->plant_given) find_plant(state, plane, beside, working);
+  if (beside->bed_width_m > 0.0) find_narrow(plane, beside, working);
+}
+
+static void plant_json(const lw_pressure_beside *b, json_t *out) {
+  const char *reason = b->plant_status == LW_OK ? NULL : lw_reason_slug(LW_REASON_ANGLE_OUT_OF_RANGE);
+  json_t *plant = json_object();
+  json_object_set_new(plant, "source", json_string("[INGOLD-1979 29(3)]"));
+  lw_formula_set(plant, "coefficient", b->diagram.coefficient, reason);
+  lw_formula_set(plant, "zc_m", b->diagram.zc_m, reason);
+  lw_formula_set(plant, "hc_m", b->diagram.hc_m, reason);
+  lw_formula_set(plant, "greatest_kpa", b->diagram.greatest_kpa, reason);
+  lw_formula_set(plant, "thrust_kn_per_m", b->push.thrust_kn_per_m, reason);
+  lw_formula_set(plant, "height_of_action_m", b->push.height_m, reason);
+  lw_formula_set(plant, "earth_alone_kn_per_m", b->earth_kn_per_m, reason);
+  json_object_set_new(out, "compaction", plant);
+}
+
+static json_t *value_json(lw_narrow_method method, const lw_narrow_value *v) {
+  const char *reason = v->known ? NULL : lw_reason_slug(v->reason);
+  json_t *value = json_object();
+  json_object_set_new(value, "by", json_string(lw_narrow_slug(method)));
+  json_object_set_new(value, "source", json_string(lw_narrow_source(method)));
+  lw_formula_set(value, "coefficient", v->coefficient, reason);
+  lw_formula_set(value, "foot_kpa", v->foot_kpa, reason);
+  lw_formula_set(value, "thrust_kn_per_m", v->push.thrust_kn_per_m, reason);
+  lw_formula_set(value, "height_of_action_m", v->push.height_m, reason);
+  lw_formula_set(value, "share_of_wide", v->share, reason);
+  return value;
+}
+
+static void narrow_json(const lw_narrow *n, json_t *out) {
+  json_t *narrow = json_object(), *values = json_array();
+  lw_formula_set(narrow, "bed_width_m", n->bed_width_m, NULL);
+  lw_formula_set(narrow, "wedge_width_m", n->wedge_width_m, NULL);
+  lw_formula_set(narrow, "raised_height_m", RAISED * n->height_m, NULL);
+  for (int i = 0; i < LW_NARROW_COUNT; i++)
+    json_array_append_new(values, value_json((lw_narrow_method)i, &n->value[i]));
+  json_object_set_new(narrow, "values", values);
+  json_object_set_new(out, "narrow", narrow);
+}
+
+void lw_pressure_beside_json(const lw_pressure_beside *beside, json_t *out) {
+  if (beside->plant_given) plant_json(beside, out);
+  if (beside->narrow.shown) narrow_json(&beside->narrow, out);
+}
+
+static void add_plant(const lw_pressure_beside *b, lw_text *text) {
+  const lw_compaction_diagram *d = &b->diagram;
+  lw_text_add(text, "\nCompaction plant that touches, while it is built: an upper value   [INGOLD-1979 29(3)]\n");
+  lw_text_addf(text, "  greatest         %10.4f kPa, from %.4f to %.4f m down\n", d->greatest_kpa, d->zc_m, d->hc_m);
+  lw_text_addf(text, "  thrust           %10.4f kN/m at %.4f m above the foot; of earth alone %.4f kN/m\n",
+               b->push.thrust_kn_per_m, b->push.height_m, b->earth_kn_per_m);
+  lw_text_add(text, "  It is not added: a wall that gives way by half a millimetre sheds it [LR946 abstract].\n");
+}
+
+static void add_narrow(const lw_narrow *n, lw_text *text) {
+  lw_text_addf(text, "\nNarrow bed %.3f m wide; the wedge wants %.3f m. Published values, never counted\n",
+               n->bed_width_m, n->wedge_width_m);
+  lw_text_add(text, "                         K    foot kPa   thrust kN/m   share of wide   at, of H\n");
+  for (int i = 0; i < LW_NARROW_COUNT; i++) {
+    const lw_narrow_value *v = &n->value[i];
+    if (v->known)
+      lw_text_addf(text, "  %-18s %7.4f %9.3f %13.3f %15.3f %10.3f\n", lw_narrow_slug((lw_narrow_method)i),
+                   v->coefficient, v->foot_kpa, v->push.thrust_kn_per_m, v->share, v->height_share);
+    else
+      lw_text_addf(text, "  %-18s none: %s\n", lw_narrow_slug((lw_narrow_method)i),
+                   lw_reason_sentence(v->reason));
+  }
+  lw_text_addf(text,
+               "  Arching can bring the push up to 0.42 H, %.3f m, where it turns %.2f times as much as at a\n"
+               "  third [HANDY1985 abstract].\n",
+               RAISED * n->height_m, 3.0 * RAISED);
+}
+
+void lw_pressure_beside_text(const lw_pressure_beside *beside, lw_text *text) {
+  if (beside->plant_given && beside->plant_status == LW_OK) add_plant(beside, text);
+  if (beside->narrow.shown) add_narrow(&beside->narrow, text);
+}
