@@ -112,7 +112,8 @@ static case_outcome at_rest(const case_row *row, double *value) {
 case_outcome case_earthquake_or_curve(const case_row *row, double *value) {
   static const struct { const char *method; case_run run; } methods[] = {
       {"logspiral", spiral}, {"caquot_kerisel", spiral}, {"kerisel_absi", spiral}, {"sokolovskii", spiral},
-      {"soubra", spiral}, {"en1997_c2", annex_c}, {"ufc_eq_4_12", ufc}, {"mononobe_okabe", mononobe_okabe},
+      {"soubra", spiral}, {"terzaghi_peck_wedge", spiral}, {"shields_tolunay", spiral},
+      {"zhu_qian", spiral}, {"en1997_c2", annex_c}, {"ufc_eq_4_12", ufc}, {"mononobe_okabe", mononobe_okabe},
       {"seed_whitman", seed_whitman}, {"rankine_batter", battered}, {"mayne_kulhawy", at_rest}};
   for (size_t i = 0; i < sizeof methods / sizeof methods[0]; i++)
     if (case_is(row, "method", methods[i].method)) return methods[i].run(row, value);

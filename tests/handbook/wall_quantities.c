@@ -243,6 +243,10 @@ static double heel_width(const wall_place *p) {
   return s->base_width_m - s->part[s->part_count - 1].rear_m;
 }
 
+static double design_friction(const wall_place *p) {
+  return p->stage->back.plane.layer[0].friction_rad;
+}
+
 typedef struct quantity {
   const char *name;
   double (*of)(const wall_place *);
@@ -287,6 +291,7 @@ static const quantity QUANTITIES[] = {
     {"fill over heel", fill_over_heel},
     {"height over point 4", over_point_4},
     {"heel width", heel_width},
+    {"design friction", design_friction},
 };
 
 bool wall_quantity(const wall_place *place, const char *name, double *value) {

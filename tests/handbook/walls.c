@@ -9,7 +9,7 @@
 
 /* Numbers that the collected examples hold, numbers held here beyond them (an arm beside its weight, a sum
  * in place of its parts), and those left out with a reason. */
-enum { COLLECTED = 135, ADDED = 5, LEFT_OUT = 7 };
+enum { COLLECTED = 135, ADDED = 5, LEFT_OUT = 6 };
 
 static void hold_row(void *context, const case_row *row, case_outcome outcome, double ours) {
   (void)context;
