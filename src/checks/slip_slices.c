@@ -90,7 +90,8 @@ static double circle_y(const lw_slip_circle *circle, double x_m) {
 }
 
 /* On a slice: line loads, and what stands in the ground, if the circle passes below it. */
-static column loads_on(const lw_slip_strips *strips, const lw_slip_slice *slice, double from_m, double top_m) {
+static column loads_on(const lw_slip_strips *strips, const lw_slip_slice *slice, double from_m,
+                       double top_m) {
   const lw_slip_ground *ground = strips->ground;
   column sum = {0.0, 0.0};
   for (int i = 0; i < ground->load_count; i++) {

@@ -143,8 +143,8 @@ static void hold_words_against_each_other(lw_formula_given *given, const pressur
 
 /* Plant and narrow beds are told of the plain case only: that of their published forms. */
 static void hold_beside_against(lw_formula_given *given, const pressure_run *run, pressure_item item) {
-  static const char *const plain = "none, or dry level soil without cohesion, load or earthquake on an upright "
-                                   "plane, active or at rest";
+  static const char *const plain =
+      "none, or dry level soil without cohesion, load or earthquake on an upright plane, active or at rest";
   const lw_formula_value *v = given->value;
   bool turned = fabs(v[BATTER].si) > 0.0 || fabs(v[SLOPE].si) > 0.0;
   bool more = v[SURCHARGE].si > 0.0 || v[COHESION].si > 0.0 || v[WATER_DEPTH].given || v[SEISMIC].si > 0.0 ||

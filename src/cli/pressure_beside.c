@@ -32,8 +32,8 @@ static void tell_slices(const lw_narrow *n, const lw_narrow_value *v, lw_narrow_
                   .unit = "kPa",
                   .source = lw_narrow_source(method)};
   lw_working_step(working, &step, "K = %.4f (%s), g = %.2f kN/m3, B = %.3f m, H = %.3f m, d = %.2f deg",
-                  v->coefficient, lw_narrow_slug(method), n->unit_weight_kn_per_m3, n->bed_width_m, n->height_m,
-                  n->wall_friction_rad * LW_DEG_PER_RAD);
+                  v->coefficient, lw_narrow_slug(method), n->unit_weight_kn_per_m3, n->bed_width_m,
+                  n->height_m, n->wall_friction_rad * LW_DEG_PER_RAD);
 }
 
 static void find_narrow(const lw_plane *plane, lw_pressure_beside *beside, const lw_working *working) {
@@ -103,11 +103,14 @@ void lw_pressure_beside_json(const lw_pressure_beside *beside, json_t *out) {
 
 static void add_plant(const lw_pressure_beside *b, lw_text *text) {
   const lw_compaction_diagram *d = &b->diagram;
-  lw_text_add(text, "\nCompaction plant that touches, while it is built: an upper value   [INGOLD-1979 29(3)]\n");
-  lw_text_addf(text, "  greatest         %10.4f kPa, from %.4f to %.4f m down\n", d->greatest_kpa, d->zc_m, d->hc_m);
+  lw_text_add(text, "\nCompaction plant that touches, while it is built: an upper value   "
+                    "[INGOLD-1979 29(3)]\n");
+  lw_text_addf(text, "  greatest         %10.4f kPa, from %.4f to %.4f m down\n", d->greatest_kpa, d->zc_m,
+               d->hc_m);
   lw_text_addf(text, "  thrust           %10.4f kN/m at %.4f m above the foot; of earth alone %.4f kN/m\n",
                b->push.thrust_kn_per_m, b->push.height_m, b->earth_kn_per_m);
-  lw_text_add(text, "  It is not added: a wall that gives way by half a millimetre sheds it [LR946 abstract].\n");
+  lw_text_add(text, "  It is not added: a wall that gives way by half a millimetre sheds it "
+                    "[LR946 abstract].\n");
 }
 
 static void add_narrow(const lw_narrow *n, lw_text *text) {
@@ -124,8 +127,8 @@ static void add_narrow(const lw_narrow *n, lw_text *text) {
                    lw_reason_sentence(v->reason));
   }
   lw_text_addf(text,
-               "  Arching can bring the push up to 0.42 H, %.3f m, where it turns %.2f times as much as at a\n"
-               "  third [HANDY1985 abstract].\n",
+               "  Arching can bring the push up to 0.42 H, %.3f m, where it turns %.2f times as much as "
+               "at a\n  third [HANDY1985 abstract].\n",
                RAISED * n->height_m, 3.0 * RAISED);
 }
 

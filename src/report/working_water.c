@@ -46,12 +46,12 @@ static void seepage(const lw_page *page, const lw_result *result) {
   }
   lw_back_plane_build(&wall->site, &wall->section, &wall->method, wall->wall_friction_rad, 0.0, &back);
   lw_page_say(page, "  h    = ",
-              "H - sum of An exp(-ln x) cos(ln y), ln = (2n + 1) pi/(2 H), An = 8 H/((2n + 1)^2 pi^2), the head "
-              "at x behind the drain and y above its foot [GRAY1958 vertical drain]");
+              "H - sum of An exp(-ln x) cos(ln y), ln = (2n + 1) pi/(2 H), An = 8 H/((2n + 1)^2 pi^2), the "
+              "head at x behind the drain and y above its foot [GRAY1958 vertical drain]");
   wedge(page, &back.plane, &of->push);
   lw_page_sayf(page, "  ",
-               "Level: %.4f kN/m seeping, %.4f dry, %.4f with water up to the ground; over g H^2/2 + q H that "
-               "is %.4f, %.4f and %.4f. It decides nothing.",
+               "Level: %.4f kN/m seeping, %.4f dry, %.4f with water up to the ground; over g H^2/2 + q H "
+               "that is %.4f, %.4f and %.4f. It decides nothing.",
                of->push.seeping_kn_per_m, of->push.dry_kn_per_m, of->push.blocked_kn_per_m,
                of->push.seeping_k, of->push.dry_k, of->push.blocked_k);
 }
@@ -81,8 +81,8 @@ static void limits(const lw_page *page, const lw_result *result) {
   if (all->count == 0) return;
   lw_page_blank(page);
   lw_page_say(page, " ",
-              "How high the water may stand: the level at which ratio = has / needs first falls to 1, by root "
-              "search, asked as with the outlet blocked");
+              "How high the water may stand: the level at which ratio = has / needs first falls to 1, by "
+              "root search, asked as with the outlet blocked");
   lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%10s%9s", "", "m below top", "ratio");
   for (int i = 0; i < all->count; i++) limit_line(page, &all->limit[i]);
 }
