@@ -182,8 +182,8 @@ Test(report, bearing_by_theory_shows_its_factors) {
 }
 
 /* Four blocks 0.45 x 0.2 m of 21 kN/m3, set back 20 mm, phi 30, 18 kN/m3, 2.5 kPa, mu 0.5. By hand, from the
- * factors of [EN1997-1 T.A.2] and [EN1997-1 T.A.4]: Ka(24.79 deg) = 0.40913; push 0.40913 (5.76 + 1.3 x 2.0) =
- * 3.4203; friction 0.5/1.25 x 7.56 = 3.0240; loss of equilibrium 0.9 x 1.9278 over 1.1 x 0.6284 + 1.5 x
+ * factors of [EN1997-1 T.A.2] and [EN1997-1 T.A.4]: Ka(24.79 deg) = 0.40913; push 0.40913 (5.76 + 1.3 x 2.0)
+ * = 3.4203; friction 0.5/1.25 x 7.56 = 3.0240; loss of equilibrium 0.9 x 1.9278 over 1.1 x 0.6284 + 1.5 x
  * 0.3273. */
 Test(report, checks_under_partial_factors_are_written_out) {
   static const char *const lines[] = {
@@ -200,8 +200,8 @@ Test(report, checks_under_partial_factors_are_written_out) {
   lw_text working = wall_working(wall_of(
       "wall height=600 mm;wall embedment=200 mm;block height=200 mm;block depth=450 mm;setback=20 mm;"
       "block unit weight=21 kN/m3;soil 1 friction angle=30 deg;soil 1 unit weight=18 kN/m3;"
-      "ground slope=0 deg;base friction=0.5;load 1 kind=uniform;load 1 pressure=2.5 kPa;people on cap=no;site behind=bed;"
-      "allowable bearing=96 kPa;method format=en1997-da1"));
+      "ground slope=0 deg;base friction=0.5;load 1 kind=uniform;load 1 pressure=2.5 kPa;people on cap=no;"
+      "site behind=bed;allowable bearing=96 kPa;method format=en1997-da1"));
   for (size_t i = 0; i < sizeof lines / sizeof *lines; i++)
     cr_expect_not_null(strstr(working.data, lines[i]), "%s", lines[i]);
   cr_expect_null(strstr(working.data, "has = what holds / what pushes"));
