@@ -33,7 +33,8 @@ WARN := -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Wvla -Wcast-qual -Wfloat
 # Their own code need not be fast (the library's is what takes the time), and is a third of all code.
 TEST_OPTIONS := -Wno-conversion -Wno-float-equal -O1 -g1
 LANGUAGE := -std=c17 $(WARN) -ffp-contract=off
-OPTIONS := $(LANGUAGE) $(FLAVOUR_$(FLAVOUR)) -Iinclude -Isrc -fPIC -fvisibility=default
+OPTIONS := $(LANGUAGE) $(FLAVOUR_$(FLAVOUR)) -Iinclude -Isrc -fPIC -fvisibility=default \
+           -fno-semantic-interposition
 COMPILE = $(CC) $(OPTIONS) $(CPPFLAGS) $(CFLAGS)
 # PDF and PNG need cairo and pango; without them the drawings are SVG and HTML.
 PAPER := $(shell pkg-config --exists pangocairo cairo 2>/dev/null && echo pangocairo cairo)

@@ -240,7 +240,7 @@ typedef struct lw_wall {
   lw_tier tier;
   lw_slip_cause slip_cause;
   double bed_slope_rad;     /* of the ground under a bed that stands on a slope; 0: it does not */
-  bool slip_governs;        /* a slip is searched only as far as it may govern: see lw_run_governing */
+  bool governing_only;      /* nobody asks for more than what governs: see lw_run_governing */
 } lw_wall;
 
 /** Site, section and switches of a settled case. */

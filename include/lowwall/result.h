@@ -50,7 +50,7 @@ lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_result *result, l
 /** The same, for whoever asks only for the verdict and the check that governs, as a row of a schedule does.
  *  out   result   given, wall, situations and verdict; of the rest nothing that holds
  *  note  1 A slip, the dearest check, is searched only as far as it may govern (lw_slip_search_below), and is
- *          no check of a situation where it cannot. What is done while building is not told as a reason.
+ *          no check of a situation where it cannot. No cautions, and no reason from while it is built.
  *        2 What stands, who must see it, what governs and its figures are those of lw_run; tested by
  *          tests/verdict/governing.c */
 lw_status lw_run_governing(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error);

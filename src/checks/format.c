@@ -21,7 +21,7 @@ static const char *included(const lw_format_row *row) {
 static void take_row(const lw_format_row *row, lw_format *set) {
   set->any = row;
   for (int i = 0; i < LW_NEED_COUNT; i++)
-    if (strcmp(row->quantity, QUANTITY[i]) == 0) set->row[i] = row;
+    if (row->quantity[0] == QUANTITY[i][0] && strcmp(row->quantity, QUANTITY[i]) == 0) set->row[i] = row;
 }
 
 static void read_set(const lw_tables *tables, const char *slug, lw_format *set) {

@@ -65,7 +65,7 @@ static void weigh(const lw_check_context *context, const lw_slip *slip, lw_check
 static double enough_for(const lw_check_context *context, const lw_situations *all) {
   lw_number needs = lw_format_value(context->format->row[LW_NEED_SLIP], context->kind);
   int situation, check;
-  if (!context->wall->slip_governs) return INFINITY;
+  if (!context->wall->governing_only) return INFINITY;
   if (!needs.known) return -INFINITY;
   if (!lw_situations_governing(all, &situation, &check)) return INFINITY;
   const lw_check *governing = &all->situation[situation].check[check];
@@ -178,7 +178,7 @@ void lw_slips_check(const lw_wall *wall, const lw_format_family *family, lw_situ
   for (int i = 0; i < situations->count; i++) {
     lw_situation *situation = &situations->situation[i];
     if (!looked_at(situation->name) || !wall->section.known) continue;
-    if (wall->slip_governs && !situation->decides) continue;
+    if (wall->governing_only && !situation->decides) continue;
     check_situation(wall, family, situations, situation);
   }
 }

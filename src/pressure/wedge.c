@@ -9,7 +9,8 @@
  * foot, greatest (least) over the plane's angle. It knows nothing of the closed formulas.
  * [COULOMB1776 wedge] */
 
-enum { SCAN = 48, SCAN_BROKEN = 180 };
+/* One hump needs few trials to be found, several need many. */
+enum { SCAN_SMOOTH = 16, SCAN = 48, SCAN_BROKEN = 180 };
 static const double HALF_PI = 1.57079632679489661923;
 
 typedef struct search {
@@ -66,6 +67,14 @@ static double to_minimise(double angle_rad, const void *context) {
 static bool broken(const lw_plane *plane) {
   return plane->load_count > 0 || (isfinite(plane->slope_run_m) && fabs(plane->slope_rad) > 1e-12) ||
          plane->layer_count > 1;
+}
+
+/* Dry soil without cohesion under an even load: the thrust has one hump. */
+static int trials_for(const lw_plane *plane) {
+  if (broken(plane)) return SCAN_BROKEN;
+  bool cracks = plane->layer[0].cohesion_kpa > 0.0, wet = plane->water_depth_m < plane->height_m;
+  bool shaken = plane->seismic.horizontal > 0.0;
+  return cracks || wet || shaken ? SCAN : SCAN_SMOOTH;
 }
 
 /* A load steps onto the body all at once: planes that just reach each load, and each bend, are tried too. */
@@ -128,7 +137,7 @@ lw_status lw_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_wedge 
   double steepest = plane->slope_rad + lw_layer_turned(plane, 0, plane->water_depth_m <= 0.0);
   if (!(low < high) || (endless && active && steepest > plane->layer[0].friction_rad))
     return no_wedge(plane, error);
-  lw_status status = lw_solve_minimum(to_minimise, &s, low, high, broken(plane) ? SCAN_BROKEN : SCAN, &best);
+  lw_status status = lw_solve_minimum(to_minimise, &s, low, high, trials_for(plane), &best);
   if (status != LW_OK) return no_wedge(plane, error);
   try_corners(&s, low, high, &best);
   lw_wedge_body body;

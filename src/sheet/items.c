@@ -29,6 +29,16 @@ const lw_item *lw_item_at(size_t index) {
   return NULL;
 }
 
+const lw_item *lw_item_next(lw_item_walk *walk) {
+  for (; walk->group < GROUP_COUNT; walk->group++, walk->index = 0) {
+    const lw_item_group *group = groups[walk->group];
+    if (walk->index < group->count) {
+      return &group->item[walk->index++];
+    }
+  }
+  return NULL;
+}
+
 /* The number in "soil 12 name", and where its digits stand; 0 when the second word is none. */
 static int find_number(const char *folded, size_t *begin, size_t *end) {
   const char *space = strchr(folded, ' ');

@@ -35,6 +35,13 @@ typedef struct lw_item_group {
   size_t count;
 } lw_item_group;
 
+/* Through all items, in the order of the vocabulary: of what a schedule does to each row this is the most. */
+typedef struct lw_item_walk {
+  size_t group, index;
+} lw_item_walk;
+
+const lw_item *lw_item_next(lw_item_walk *walk); /* NULL after the last */
+
 extern const lw_item_group lw_items_site;   /* heading, site */
 extern const lw_item_group lw_items_fence;  /* fence, wind, posts, boards */
 extern const lw_item_group lw_items_wet;    /* storm and trench */

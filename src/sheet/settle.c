@@ -4,11 +4,12 @@
 #include <string.h>
 
 #include "entry.h"
+#include "items.h"
 
 /* Forget what an earlier settling filled in, so that it follows anew from what is given. */
 static void forget_filled_in(lw_case *c) {
-  for (size_t i = 0; i < lw_item_count(); i++) {
-    const lw_item *item = lw_item_at(i);
+  lw_item_walk walk = {0};
+  for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
     int row;
     for (int n = item->repeats > 0 ? 1 : 0; n <= item->repeats; n++) {
       if (!lw_entry_given(item, n, c, &row)) {
@@ -65,8 +66,8 @@ static void fill_in(const lw_settling *s, const lw_item *item, int number) {
 }
 
 void lw_settle_defaults(lw_settling *s) {
-  for (size_t i = 0; i < lw_item_count(); i++) {
-    const lw_item *item = lw_item_at(i);
+  lw_item_walk walk = {0};
+  for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
     if (item->type == LW_ITEM_WORDS || isnan(item->assumed) || !belongs(s, item)) {
       continue;
     }

@@ -4,6 +4,7 @@
 
 #include "base/print.h"
 #include "entry.h"
+#include "items.h"
 #include "settle.h"
 
 bool lw_given(const lw_quantity *q) {
@@ -28,17 +29,16 @@ lw_quantity lw_worked_out(lw_kind kind, double si, bool from_given) {
 /* The item, and its number, that lies at this place of the case. */
 static const lw_item *item_at_place(const lw_settling *s, const void *where, int *number) {
   size_t offset = (size_t)((const char *)where - (const char *)s->c);
-  for (size_t i = 0; i < lw_item_count(); i++) {
-    const lw_item *item = lw_item_at(i);
-    *number = item->repeats > 0 ? 1 : 0;
-    if (item->offset == offset) {
-      return item;
+  lw_item_walk walk = {0};
+  for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
+    bool repeated = item->repeats > 0;
+    size_t end = repeated ? item->offset + item->stride * (size_t)item->repeats : item->offset + 1;
+    if (offset < item->offset || offset >= end) {
+      continue;
     }
-    for (int n = 2; n <= item->repeats; n++) {
-      if (item->offset + item->stride * (size_t)(n - 1) == offset) {
-        *number = n;
-        return item;
-      }
+    if (!repeated || (offset - item->offset) % item->stride == 0) {
+      *number = repeated ? 1 + (int)((offset - item->offset) / item->stride) : 0;
+      return item;
     }
   }
   return NULL;
@@ -128,8 +128,8 @@ static bool has_fault(const lw_settling *s, const void *where) {
 /* The one row that all given items share, as those of a schedule do; else 0. */
 static int common_row(const lw_settling *s) {
   int common = 0;
-  for (size_t i = 0; i < lw_item_count(); i++) {
-    const lw_item *item = lw_item_at(i);
+  lw_item_walk walk = {0};
+  for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
     for (int n = item->repeats > 0 ? 1 : 0; n <= item->repeats; n++) {
       int row;
       if (!lw_entry_given(item, n, s->c, &row) || row <= 0) {

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
 
+#include "items.h"
 #include "settle.h"
 
 /* What an order needs beyond a check: the plan in order, and for each allowance left out the row of
@@ -23,8 +24,8 @@ static void fill_in_quantity(lw_settling *s, const lw_item *item) {
 }
 
 static void fill_in(lw_settling *s) {
-  for (size_t i = 0; i < lw_item_count(); i++) {
-    const lw_item *item = lw_item_at(i);
+  lw_item_walk walk = {0};
+  for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
     if (!of_order(item) || item->repeats > 0) continue;
     if (item->type == LW_ITEM_QUANTITY) {
       fill_in_quantity(s, item);

@@ -2,6 +2,7 @@
 #include <string.h>
 
 #include "entry.h"
+#include "items.h"
 #include "settle.h"
 
 /* Unknown ground behind ground rises 1 in 4; an unknown fence at a near boundary, or where
@@ -12,8 +13,8 @@
 
 /* Does the sheet give any quantity of this part? The first such, or NULL. */
 static const lw_quantity *first_given(const lw_settling *s, const char *part) {
-  for (size_t i = 0; i < lw_item_count(); i++) {
-    const lw_item *item = lw_item_at(i);
+  lw_item_walk walk = {0};
+  for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
     if (item->type != LW_ITEM_QUANTITY || strcmp(item->part, part) != 0) {
       continue;
     }

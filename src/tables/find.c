@@ -74,7 +74,7 @@ int lw_name_index(const lw_tables *tables, const char *list, const char *name) {
   if (!list_names(tables, list, &names)) return -1;
   /* A schedule asks for the same slugs a hundred thousand times: as written first, folded only then. */
   for (int i = 0; i < names.count; i++)
-    if (strcmp(name_of(&names, i), name) == 0) return i;
+    if (name_of(&names, i)[0] == name[0] && strcmp(name_of(&names, i), name) == 0) return i;
   if (lw_fold(name, strlen(name), folded) == 0) return -1;
   for (int i = 0; i < names.count; i++)
     if (matches(name_of(&names, i), folded)) return i;

@@ -12,12 +12,15 @@ static lw_status contradicted(const lw_faults *faults, lw_error *error) {
                       lw_fault_slug_name(fault->slug), fault->item, fault->stood, fault->wanted);
 }
 
-/* From the case to the wall. */
-static lw_status build(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error) {
+static lw_status settle(const lw_tables *tables, lw_case *c, lw_error *error) {
   lw_faults faults = {.count = 0};
+  return lw_case_settle(tables, c, &faults) == LW_OK ? LW_OK : contradicted(&faults, error);
+}
+
+static lw_status build(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error) {
   if (&result->given != c) result->given = *c;
-  if (!result->given.settled && lw_case_settle(tables, &result->given, &faults) != LW_OK)
-    return contradicted(&faults, error);
+  lw_status status = result->given.settled ? LW_OK : settle(tables, &result->given, error);
+  if (status != LW_OK) return status;
   result->tables = tables;
   lw_wall_build(&result->given, tables, &result->wall);
   result->formats.count = 0;
@@ -51,7 +54,7 @@ lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_result *result, l
 lw_status lw_run_governing(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error) {
   lw_status status = build(c, tables, result, error);
   if (status != LW_OK) return status;
-  result->wall.slip_governs = true;
+  result->wall.governing_only = true;
   lw_situations_run(&result->wall, tables, &result->situations, NULL);
   lw_verdict_reach(&result->given, tables, &result->wall, &result->situations, &result->verdict);
   return LW_OK;

@@ -28,7 +28,7 @@ void lw_verdict_reach(const lw_case *c, const lw_tables *tables, const lw_wall *
   lw_verdict_what(&facts, verdict);
   lw_verdict_stands(&facts, situations, verdict);
   who(&facts, verdict);
-  lw_verdict_cautions(&facts, verdict);
+  if (!wall->governing_only) lw_verdict_cautions(&facts, verdict);
   lw_verdict_headline(&facts, verdict);
   verdict->exit_status = exit_of(verdict);
 }
