@@ -45,6 +45,11 @@ void lw_order_notes(lw_laying *laying, const lw_result *result) {
         heaviest, order->lift_mass_kg);
   note_corners(laying);
   note_overlap(laying);
+  double covered = c->cap_depth.si - order->cap_overhang_m;
+  if (order->has_cap && covered < laying->plan->depth_m - 0.0005)
+    lw_order_note_add(order, "cap-narrow",
+                      "The cap covers %.0f mm of the %.0f mm of the blocks: water and dirt get in behind it.",
+                      covered * 1000.0, laying->plan->depth_m * 1000.0);
   if (c->pad_thickness.origin == LW_ABSENT || !(c->pad_thickness.si > 0.0))
     lw_order_note_add(order, "no-pad",
                       "No pad is on the sheet, so none is ordered, and none is checked. Common practice, no "

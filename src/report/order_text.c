@@ -28,15 +28,17 @@ static void runs(const lw_page *page, const lw_order *order) {
                   r->length_m, r->top_length_m);
     if (r->fits) lw_page_say(page, "          ", "needs no cut as it is");
     if (r->shorter_known && r->longer_known)
-      lw_page_linef(page, LW_TONE_PLAIN, "          no cut at %.3f m or %.3f m", r->shorter_m, r->longer_m);
+      lw_page_linef(page, LW_TONE_PLAIN, "          without a cut: %.3f m or %.3f m", r->shorter_m,
+                    r->longer_m);
     else if (r->longer_known)
-      lw_page_linef(page, LW_TONE_PLAIN, "          no cut at %.3f m", r->longer_m);
+      lw_page_linef(page, LW_TONE_PLAIN, "          without a cut: %.3f m", r->longer_m);
     if (r->no_fit_reason[0] != '\0')
       lw_page_sayf(page, "          ", "no length without cuts: %s", r->no_fit_reason);
     if (r->radius_m > 0.0 && r->radius_known)
       lw_page_sayf(
           page, "          ",
-          "radius %.2f m at its sharpest course, the blocks follow %.2f m; the joints open to %.0f mm",
+          "radius %.2f m at its sharpest course; these blocks go round one of %.2f m or more; their joints "
+          "open by %.0f mm here",
           r->radius_m, r->least_radius_m, r->curve_gap_m * 1000.0);
   }
 }
@@ -46,13 +48,14 @@ static void corners(const lw_page *page, const lw_order *order) {
   lw_page_heading(page, "Corners");
   for (int i = 0; i < order->corner_count; i++) {
     const lw_order_corner *c = &order->corner[i];
+    const char *inside = c->turn_rad < 0.0 ? ", an inside corner" : "";
     if (c->made == LW_MADE_CUT)
-      lw_page_sayf(page, "  ", "after run %d, turn %.1f deg: blocks cut on the mitre", c->run + 1,
-                   c->turn_rad * LW_DEG_PER_RAD);
+      lw_page_sayf(page, "  ", "after run %d, turn %.1f deg%s: blocks cut on the mitre", c->run + 1,
+                   c->turn_rad * LW_DEG_PER_RAD, inside);
     else
       lw_page_sayf(page, "  ",
-                   "after run %d, turn %.1f deg: %s; the run %s runs through in the lowest course",
-                   c->run + 1, c->turn_rad * LW_DEG_PER_RAD, lw_corner_slug(c->made),
+                   "after run %d, turn %.1f deg%s: %s; the run %s runs through in the lowest course",
+                   c->run + 1, c->turn_rad * LW_DEG_PER_RAD, inside, lw_corner_slug(c->made),
                    c->first_through ? "before it" : "after it");
     if (c->made == LW_MADE_HANDED)
       lw_page_sayf(page, "    ", "%d left and %d right units, seen from the front", c->left, c->right);
@@ -142,14 +145,18 @@ static void lines(const lw_page *page, const lw_order *order) {
   for (int i = 0; i < order->line_count; i++) {
     const lw_order_line *l = &order->line[i];
     char allowance[40] = "-", mass[40] = "";
-    bool whole = strcmp(l->unit, "pieces") == 0;
+    bool whole = strcmp(l->unit, "pieces") == 0, bags = strcmp(l->unit, "bags") == 0;
     if (l->allowance_known && l->pieces)
       lw_print(allowance, sizeof allowance, "+%.0f", l->allowance);
     else if (l->allowance_known)
       lw_print(allowance, sizeof allowance, "%.0f %%", l->allowance * 100.0);
-    if (l->mass_kg > 0.0) lw_print(mass, sizeof mass, "%.0f kg", l->mass_kg);
+    bool tonnes = strcmp(l->unit, "m3") == 0; /* as the yard weighs it */
+    if (l->mass_kg > 0.0)
+      lw_print(mass, sizeof mass, tonnes ? "%.2f t" : "%.0f kg", tonnes ? l->mass_kg / 1000.0 : l->mass_kg);
     lw_page_linef(page, LW_TONE_PLAIN,
-                  whole ? "  %-36.36s %8.0f %6s %8.0f %-6s %s" : "  %-36.36s %8.2f %6s %8.2f %-6s %s",
+                  whole  ? "  %-36.36s %8.0f %6s %8.0f %-6s %s"
+                  : bags ? "  %-36.36s %8.2f %6s %8.0f %-6s %s"
+                         : "  %-36.36s %8.2f %6s %8.2f %-6s %s",
                   l->name, l->net, allowance, l->order, l->unit, mass);
     if (l->note[0] != '\0') lw_page_say(page, "      ", l->note);
   }

@@ -44,10 +44,10 @@ static void put_count(lw_settling *s, const heights *h, bool sure) {
 /* Heights that whole courses give, below and above the one that does not fit. */
 static void does_not_fit(lw_settling *s, const heights *h) {
   double courses = (h->height_m + h->embedment_m - h->cap_m) / h->block_m;
-  int below = (int)floor(courses + LW_MILLIMETRE);
+  int below = (int)fmax(floor(courses + LW_MILLIMETRE), 0.0);
   double low = below * h->block_m + h->cap_m - h->embedment_m;
   double high = low + h->block_m;
-  if (low > LW_MILLIMETRE) {
+  if (below > 0 && low > LW_MILLIMETRE) {
     lw_settle_fault(
         s, LW_FAULT_CONTRADICTION, &s->c->wall_height,
         "%.6g mm with %d courses or %.6g mm with %d: wall height + wall embedment = courses + cap",

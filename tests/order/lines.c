@@ -71,11 +71,20 @@ Test(order, what_is_not_known_is_a_fault) {
   const lw_faults *crossed = order_faults(rows[7].items);
   cr_expect_str_eq(crossed->fault[0].item, "run 4 length");
   cr_expect(strstr(crossed->fault[0].wanted, "run 4 crosses run 1") != NULL);
+  /* A cap higher than the wall: no count below one is proposed. */
+  const lw_faults *low = order_faults("run 1 length=4 m;wall height=450 mm;cap height=1 m;cap length=600 mm");
+  cr_expect(strstr(low->fault[0].wanted, "with 1 courses") != NULL, "%s", low->fault[0].wanted);
+  cr_expect(strchr(low->fault[0].wanted, '-') == NULL, "%s", low->fault[0].wanted);
 }
 
 Test(order, notes_say_what_is_wrong_with_a_plan) {
   cr_expect(order_note(order_of("run 1 length=4 m;run 1 radius=3 m"), "curve-too-sharp") != NULL);
   cr_expect(order_note(order_of("run 1 length=4 m"), "no-pad") != NULL);
+  cr_expect(order_note(order_of("run 1 length=4 m;cap height=50 mm;cap length=600 mm;cap depth=150 mm"),
+                       "cap-narrow") != NULL);
+  cr_expect(order_note(order_of("run 1 length=4 m;cap height=50 mm;cap length=600 mm;cap depth=240 mm;"
+                                "cap overhang=40 mm"),
+                       "cap-narrow") == NULL);
   cr_expect(order_note(order_of("run 1 length=4 m;run 2 length=3 m;turn 1 angle=90 deg;block depth=60 mm"),
                        "overlap-short") != NULL);
 }

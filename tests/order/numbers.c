@@ -13,7 +13,7 @@
 
 /* No figure in the text or the CSV of an order or of pegs that its JSON does not carry, to its
  * printed digits,
- * in SI or in mm and per cent; and no key of the JSON that docs/order.md does not have. */
+ * in SI or in mm, per cent and tonnes; and no key of the JSON that docs/order.md does not have. */
 
 enum { MOST = 20000 };
 
@@ -54,7 +54,7 @@ static void collect(numbers *all, json_t *at) {
 }
 
 static bool carried(const numbers *all, double printed, int decimals) {
-  static const double units[] = {1.0, 100.0, 1000.0};
+  static const double units[] = {1.0, 100.0, 1000.0, 0.001};
   double half = 0.5000001 * pow(10.0, -decimals);
   for (int i = 0; i < all->count; i++)
     for (size_t u = 0; u < sizeof units / sizeof *units; u++)
