@@ -98,7 +98,11 @@ static void middle_third(lw_sketch *s) {
   }
   if (contact->width_m > 0.0)
     lw_sketch_note(s, contact->front_m + contact->width_m / 3.0, 0.0,
-                   "between these ticks is the middle third of the base");
+                   "between these ticks is the middle third of the base%s",
+                   !lw_sketch_presses(s)                        ? ""
+                   : s->result->wall.site.pad.thickness_m > 0.0 ? "; the pressure drawn below is that "
+                                                                  "under the blocks, on top of the pad"
+                                                                : "; the pressure under it is drawn below");
 }
 
 bool lw_sketch_presses(const lw_sketch *sketch) {
