@@ -75,7 +75,7 @@ static void circle(lw_drawing *paper, lw_xy_mm at) {
 
 /* In the air in front of the wall, as near the spot's own height as there is room between ground and top. */
 static lw_xy_mm place_aside(const lw_sketch *s, lw_xy_mm at) {
-  enum { STEPS = 16 };
+  enum { STEPS = 60 };
   static const double AIR_MM = 1.2, STEP_MM = 1.1;
   const lw_section *section = &s->result->wall.section;
   double front = section->embedment_m > 0.0 ? 0.0 : section->part[0].front_m;
