@@ -169,7 +169,8 @@ typedef struct lw_cap_row {
   int before, after;               /* whole ones before and after the closers */
   bool mitred[2];                  /* at its beginning and end */
   double base_from_m, base_to_m;   /* on the lowest face, from the run's beginning */
-  double short_m, base_per_laid;   /* from laying to the lowest face: hidden at its beginning, the scale */
+  double hidden_m;                 /* before that, by the run before at a butt joint */
+  double zero_m, base_per_laid;    /* from laying to the lowest face */
 } lw_cap_row;
 
 typedef struct lw_order_run {

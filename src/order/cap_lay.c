@@ -41,7 +41,7 @@ static double module_at(const trying *t, const way *w, int index) {
 /* Where the joint after a length of laying stands on the lowest face, from the run's beginning. */
 static double on_base(const trying *t, double laid_m) {
   const lw_cap_line *l = t->line;
-  double in_front = laid_m - t->gap_m / 2.0 - (l->begin.inward ? l->begin.extra_m : 0.0);
+  double in_front = laid_m - t->gap_m / 2.0 - l->begin.adds_m;
   return l->begin.base_m + in_front * l->base_m / l->long_m;
 }
 
@@ -161,6 +161,7 @@ void lw_caps_lay(const lw_capping *k, const lw_cap_line *line) {
   trying t = {.k = k, .line = &laid, .gap_m = plan->gap_m, .module_m = k->length_m + plan->gap_m};
   bool ring = plan->closed && plan->run_count == 1;
   t.sum_m = line->long_m + line->begin.adds_m + line->end.adds_m + (ring ? 0.0 : plan->gap_m);
+  t.sum_m = fmax(t.sum_m, fmin(line->long_m, k->piece_least_m)); /* what a butt joint leaves of a short run */
   double opens = k->length_m * (1.0 - line->ratio);
   /* A wedge no wider than the gap that is allowed anyway is left to the joint. */
   if (opens <= fmax(plan->gap_m, plan->curve_gap_m))
@@ -183,10 +184,12 @@ void lw_caps_lay(const lw_capping *k, const lw_cap_line *line) {
                          .before = t.best.before,
                          .after = t.best.after,
                          .mitred = {laid.begin.mitred, laid.end.mitred},
+                         .hidden_m = fmax(0.0, -laid.begin.adds_m) * laid.base_m / laid.long_m,
                          .base_from_m = laid.begin.base_m,
                          .base_to_m = laid.begin.base_m + laid.base_m,
-                         .short_m = laid.begin.inward ? laid.begin.extra_m : 0.0,
+                         .zero_m = on_base(&t, 0.0),
                          .base_per_laid = laid.base_m / laid.long_m};
+  r->caps.base_from_m += r->caps.hidden_m;
   r->cap_joint_known = t.known && isfinite(t.best_m);
   r->cap_joint_m = r->cap_joint_known ? t.best_m : 0.0;
   r->cap_joint_at_m = r->cap_joint_known ? t.best_at_m : 0.0;

@@ -12,7 +12,7 @@ typedef struct listing {
 
 /* Where the joint after a length of laying stands on the lowest face; the ends are those of the line. */
 static double on_base(const lw_cap_row *c, double laid_m) {
-  double at = c->base_from_m + (laid_m - c->gap_m / 2.0 - c->short_m) * c->base_per_laid;
+  double at = c->zero_m + laid_m * c->base_per_laid;
   return fmin(fmax(at, c->base_from_m), c->base_to_m);
 }
 

@@ -49,16 +49,19 @@ static const lw_order_corner *corner_at(const lw_order *order, int run) {
 }
 
 /* What an end adds to the laying line in front. At an inside mitre the long edge is at the rear, so the line
- * in front is short of it. At a square butt joint the caps before run through and those after stop there. */
+ * in front is short of it. At a butt joint the caps before run through and those after stop at their rear edge,
+ * which the front edge meets the farther on the sharper the corner is. */
 static double end_adds(const lw_capping *k, const lw_order_corner *corner, int side, double gap_m) {
   const lw_plan *plan = k->laying->plan;
   if (corner == NULL) return 0.0;
   bool inward = corner->turn_rad < 0.0;
   if (corner->mitred) return inward ? corner->cap_extra_m[side] : 0.0;
+  double before = plan->run[corner->run].cap_depth_m;
+  if (side == 1 && !inward) return -before / sin(corner->turn_rad) - gap_m;
   bool square = fabs(fabs(corner->turn_rad) - HALF_TURN / 2.0) < 0.01;
   if (!square) return 0.0;
   if (side == 0) return inward ? plan->run[lw_plan_at(plan, corner->run + 1)].cap_depth_m : 0.0;
-  return inward ? -gap_m : -plan->run[corner->run].cap_depth_m - gap_m;
+  return -gap_m;
 }
 
 static lw_cap_end end_of(const lw_capping *k, const lw_order_corner *corner, int side) {

@@ -140,7 +140,12 @@ static void cap_run(lw_elevation *e, const lw_face_strip *strip, double begins_m
   const lw_plan *plan = &e->order->plan;
   double top = plan->courses * plan->course_m, ends = begins_m + plan->run[run].length_m;
   bool inside[] = {turn_before(plan, run) < 0.0, plan->run[run].turn_rad < 0.0};
+  const lw_cap_row *caps = &e->order->run[run].caps;
   int count = lw_order_cap_pieces(e->order, run, e->piece);
+  lw_box head; /* at a butt joint the end of the other run's cap is seen here */
+  double hides[] = {begins_m, fmin(begins_m + caps->base_from_m, ends), top, top + e->cap_m};
+  if (count > 0 && caps->hidden_m > 0.0 && on_strip(e, strip, &head, hides))
+    lw_elevation_piece(e->s.paper, LW_PIECE_HEAD, &head);
   for (int i = 0; i < count; i++) {
     const lw_piece *p = &e->piece[i];
     double from = i == 0 && inside[0] ? begins_m : fmax(begins_m + p->from_m, begins_m);

@@ -143,3 +143,18 @@ Test(order, caps_one_by_one_are_those_that_are_counted) {
     cr_expect(eq(int, sawn, listed), "%s", plans[i]);
   }
 }
+
+/* 120 degrees of turn: 60 between the runs, a mitre of 30 is too sharp. The caps of run 2 begin where their
+ * front edge meets the rear edge of those of run 1, 230 / sin 60 = 265.6 mm from the corner. */
+Test(order, caps_after_a_sharp_butt_joint_begin_at_the_rear_edge) {
+  static lw_piece piece[LW_PIECE_MAX];
+  const lw_order *order = order_of("run 1 length=3 m;turn 1 angle=120 deg;run 2 length=3 m" CAPS);
+  double hidden = 0.23 / sin(60.0 * 3.14159265358979323846 / 180.0), sum = 0.0;
+  int count = lw_order_cap_pieces(order, 1, piece);
+  cr_expect_not(order->corner[0].mitred);
+  for (int i = 0; i < count; i++) sum += piece[i].length_m;
+  cr_expect(epsilon_eq(dbl, sum, 3.0 - hidden, 1e-9));
+  cr_expect(epsilon_eq(dbl, piece[0].from_m, hidden, 1e-9));
+  cr_expect(epsilon_eq(dbl, piece[0].to_m, hidden + piece[0].length_m, 1e-9));
+  cr_expect(epsilon_eq(dbl, piece[count - 1].to_m, 3.0, 1e-9));
+}
