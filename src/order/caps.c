@@ -49,8 +49,8 @@ static const lw_order_corner *corner_at(const lw_order *order, int run) {
 }
 
 /* What an end adds to the laying line in front. At an inside mitre the long edge is at the rear, so the line
- * in front is short of it. At a butt joint the caps before run through and those after stop at their rear edge,
- * which the front edge meets the farther on the sharper the corner is. */
+ * in front is short of it. At a butt joint the caps before run through and those after stop at their rear
+ * edge, which the front edge meets the farther on the sharper the corner is. */
 static double end_adds(const lw_capping *k, const lw_order_corner *corner, int side, double gap_m) {
   const lw_plan *plan = k->laying->plan;
   if (corner == NULL) return 0.0;
