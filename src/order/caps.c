@@ -4,6 +4,8 @@
 /* The caps: a line of them in front of the top course by the overhang, mitred where it turns. */
 
 static const double HALF_TURN = 3.14159265358979323846;
+/* Round a lesser corner a butt joint stands at the end of the caps before it, not at their rear edge. */
+static const double AT_REAR = 3.14159265358979323846 / 3.0;
 
 static void butt(lw_order *order, lw_order_corner *corner, const char *reason) {
   double angle = LW_DEG_PER_RAD * (HALF_TURN - fabs(corner->turn_rad)), saw = fabs(90.0 - angle);
@@ -13,7 +15,10 @@ static void butt(lw_order *order, lw_order_corner *corner, const char *reason) {
       order, "cap-butt-joint",
       "The caps at the end of run %d: a butt joint, because %s. The caps of run %d run through, "
       "the next cap is cut %s against them.",
-      corner->run + 1, reason, corner->run + 1, saw < 0.5 ? "square" : "to their rear edge");
+      corner->run + 1, reason, corner->run + 1,
+      saw < 0.5                           ? "square"
+      : fabs(corner->turn_rad) >= AT_REAR ? "to their rear edge"
+                                          : "to their end");
 }
 
 /* The material of a corner turned either way lies in the angle between its runs that is less than a half
@@ -57,7 +62,7 @@ static double end_adds(const lw_capping *k, const lw_order_corner *corner, int s
   bool inward = corner->turn_rad < 0.0;
   if (corner->mitred) return inward ? corner->cap_extra_m[side] : 0.0;
   double before = plan->run[corner->run].cap_depth_m;
-  if (side == 1 && !inward) return -before / sin(corner->turn_rad) - gap_m;
+  if (side == 1 && !inward && corner->turn_rad >= AT_REAR) return -before / sin(corner->turn_rad) - gap_m;
   bool square = fabs(fabs(corner->turn_rad) - HALF_TURN / 2.0) < 0.01;
   if (!square) return 0.0;
   if (side == 0) return inward ? plan->run[lw_plan_at(plan, corner->run + 1)].cap_depth_m : 0.0;

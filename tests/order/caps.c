@@ -157,4 +157,9 @@ Test(order, caps_after_a_sharp_butt_joint_begin_at_the_rear_edge) {
   cr_expect(epsilon_eq(dbl, piece[0].from_m, hidden, 1e-9));
   cr_expect(epsilon_eq(dbl, piece[0].to_m, hidden + piece[0].length_m, 1e-9));
   cr_expect(epsilon_eq(dbl, piece[count - 1].to_m, 3.0, 1e-9));
+  /* Round 10 degrees they begin where those of run 1 end. */
+  order = order_of("run 1 length=3.6 m;turn 1 angle=10 deg;run 2 length=2.4 m;run 2 cap depth=90 mm" CAPS);
+  cr_expect_not(order->corner[0].mitred);
+  lw_order_cap_pieces(order, 1, piece);
+  cr_expect(epsilon_eq(dbl, piece[0].from_m, 0.0, 1e-9));
 }
