@@ -78,7 +78,16 @@ static void legend(const lw_page *page, const lw_rows *rows) {
                memory && proposal ? "; " : "", proposal ? "p: a proposal of this project" : "");
 }
 
-static void say_which(const lw_page *page, const lw_rows *rows, bool moving, const char *beginning) {
+/* What falling short means: it would move, it does not stand by design values, or it has less margin. */
+typedef enum shortfall { MOVES, BY_DESIGN, MARGIN } shortfall;
+
+static shortfall shortfall_of(const lw_check *check) {
+  if (lw_check_would_move(check)) return MOVES;
+  bool below = check->factored && check->kind != LW_CHECK_COMPRESSION && check->has.value < 1.0;
+  return below ? BY_DESIGN : MARGIN;
+}
+
+static void say_which(const lw_page *page, const lw_rows *rows, shortfall which, const char *beginning) {
   char list[480] = "";
   for (int i = 0; i < rows->count; i++) {
     const lw_check *check = rows->row[i].check;
@@ -86,7 +95,7 @@ static void say_which(const lw_page *page, const lw_rows *rows, bool moving, con
     /* Where it tips nothing is pressed either: the tipping says it. */
     bool follows = check->reason == LW_REASON_OUTSIDE_BASE &&
                    (check->kind == LW_CHECK_COMPRESSION || check->kind == LW_CHECK_BEARING);
-    if (!check->counts || check->holds != LW_FALLS_SHORT || lw_check_would_move(check) != moving) continue;
+    if (!check->counts || check->holds != LW_FALLS_SHORT || shortfall_of(check) != which) continue;
     if (follows) continue;
     lw_check_words(check, words, sizeof words);
     size_t used = strlen(list);
@@ -184,8 +193,9 @@ void lw_text_checks(const lw_page *page, const lw_result *result) {
   lw_page_heading(page, "Checks, each at its worst over the cases that decide");
   lw_page_linef(page, LW_TONE_PLAIN, "  %-25s%7s%7s%-1s  %-21s%s", "", "has", "needs", "", "", "case");
   for (int i = 0; i < rows.count; i++) print_row(page, &rows.row[i]);
-  say_which(page, &rows, true, "These would move");
-  say_which(page, &rows, false,
+  say_which(page, &rows, MOVES, "These would move");
+  say_which(page, &rows, BY_DESIGN, "These do not stand by the design values, which hold the margin");
+  say_which(page, &rows, MARGIN,
             lw_result_would_move(result) ? "These have less margin than asked"
                                          : "These stand on paper with less margin than asked");
   say_unknown(page, &rows);

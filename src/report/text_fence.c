@@ -64,11 +64,26 @@ static void advice(const lw_page *page, const lw_result *result) {
       clear);
 }
 
+/* A height without a place is that of a fence on the wall, which is the graver one. */
+static void say_whose_height(const lw_page *page, const lw_result *result) {
+  const lw_case *c = &result->given;
+  if (c->fence_height.origin != LW_GIVEN || c->fence_place.origin == LW_GIVEN || c->fence_height.si <= 0.0)
+    return;
+  lw_page_say(page, "  ",
+              "The fence height given is taken for a fence on the wall, as no place is given; with `fence "
+              "place = behind` it is the height of this fence.");
+}
+
 static void back(const lw_page *page, const lw_result *result) {
   const lw_fence *f = &result->fence;
   lw_page_heading(page, "The fence as the back of the bed");
   if (f->status != LW_OK) {
-    lw_page_sayf(page, "  ", "Cannot be shown: %s.", lw_reason_sentence(f->reason));
+    if (f->reason == LW_REASON_NO_DEMAND)
+      lw_page_say(page, "  ",
+                  "No soil stands against it above the lower ground beside it, as the sheet has it. Give "
+                  "`fence soil height` if some does.");
+    else
+      lw_page_sayf(page, "  ", "Cannot be shown: %s.", lw_reason_sentence(f->reason));
     advice(page, result);
     return;
   }
@@ -83,6 +98,7 @@ static void back(const lw_page *page, const lw_result *result) {
   lw_page_linef(page, LW_TONE_PLAIN, "  %-27s%7s%7s %-7s%6s%6s%6s%7s", "", "soil", "wind", "", "ratio", "wet",
                 "kept", "wet");
   for (int m = 0; m < LW_FENCE_MEASURE_COUNT; m++) row(page, f, (lw_fence_measure)m);
+  say_whose_height(page, result);
   heights(page, f);
   post(page, &f->post);
   boards(page, &f->boards);

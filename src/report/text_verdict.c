@@ -26,7 +26,9 @@ static void stands_words(const lw_result *result, char *out, size_t size) {
   case LW_FALLS_SHORT:
     lw_print(out, size, "%s%s%s%s%s",
              lw_result_would_move(result) ? "no, as drawn it would move"
-                                          : "on paper, but with less margin than is asked",
+             : worst && worst->factored && worst->kind != LW_CHECK_COMPRESSION
+                 ? "not by the design values of its format"
+                 : "on paper, but with less margin than is asked",
              worst ? "; worst: " : "", words, s ? ", " : "", s ? lw_situation_short(s->name) : "");
     return;
   }

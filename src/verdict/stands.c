@@ -70,6 +70,10 @@ static void refusals(const lw_facts *f, lw_verdict *v) {
  * in them. */
 static const char *meaning_of(const lw_check *check) {
   bool moves = check->has.value < 1.0 && !check->factored;
+  if (check->reason == LW_REASON_OUTSIDE_BASE)
+    return check->factored ? "by its design values it would tip" : "it would tip";
+  if (check->factored && check->has.value < 1.0 && check->kind != LW_CHECK_COMPRESSION)
+    return "it does not stand by the design values, which hold the margin";
   switch (check->kind) {
   case LW_CHECK_SLIDING:
     if (moves) return "it would slide";
@@ -98,11 +102,13 @@ static void tell_short(const lw_check *check, const lw_situation *s, char *out, 
     return;
   }
   double percent = 100.0 * (1.0 - check->ratio.value);
-  lw_print(out, size,
-           percent < 1.0 ? "Falls short by %.1f %%: %s, %s, has %.2f and needs %.2f; %s."
-                         : "Falls short by %.0f %%: %s, %s, has %.2f and needs %.2f; %s.",
-           percent, words, lw_situation_sentence(s->name), check->has.value,
-           check->needs.known ? check->needs.value : 1.0, meaning_of(check));
+  char by[24] = "";
+  /* Where the resultant is outside the ratio is 0 whatever the moments say: no share of them is missing. */
+  if (check->reason != LW_REASON_OUTSIDE_BASE)
+    lw_print(by, sizeof by, percent < 1.0 ? " by %.1f %%" : " by %.0f %%", percent);
+  lw_print(out, size, "Falls short%s: %s, %s, has %.2f and needs %.2f; %s.", by, words,
+           lw_situation_sentence(s->name), check->has.value, check->needs.known ? check->needs.value : 1.0,
+           meaning_of(check));
 }
 
 static void tell_holds(const lw_check *check, const lw_situation *s, char *out, size_t size) {

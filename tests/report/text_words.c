@@ -106,6 +106,26 @@ Test(report, falling_short_by_movement_and_by_margin_read_differently) {
   lw_text_free(&margin);
 }
 
+/* Between design values a ratio below 1 says neither that it would slide nor that it stands on paper; where
+ * it tips no share of the moments is missing. */
+Test(report, falling_short_by_design_values_claims_no_more) {
+  lw_text design = wall_page(wall_of(
+      "wall height=600 mm;block height=200 mm;wall embedment=200 mm;block depth=450 mm;people on cap=no;"
+      "setback=20 mm;soil 1 friction angle=30 deg;soil 1 unit weight=18 kN/m3;base friction=0.5;"
+      "joint friction=0.6;ground slope=0 deg;site behind=ground;vehicle access=no;drain outlets=2;"
+      "wall joints=open;stone width=300 mm;soil 1 name=sandy loam;footing soil name=clean sand;"
+      "method format=en1997-da1"));
+  cr_expect_not_null(strstr(design.data, "not by the design values of its format; worst: sliding"));
+  cr_expect_not_null(strstr(design.data, "These do not stand by the design values, which hold the"));
+  cr_expect_null(strstr(design.data, "stands on paper"));
+  lw_text_free(&design);
+  lw_text tips = wall_page(wall_of(
+      "wall height=800 mm;block height=200 mm;wall embedment=200 mm;block depth=250 mm;people on cap=no"));
+  cr_expect_not_null(strstr(tips.data, "it would tip"));
+  cr_expect_null(strstr(tips.data, "by 100 %"));
+  lw_text_free(&tips);
+}
+
 Test(report, a_wall_of_unknown_depth_says_that_nobody_can_say) {
   lw_text page = wall_page(wall_of(wall_sorts[5]));
   cr_expect_not_null(strstr(page.data, "nobody can say from this sheet"));
