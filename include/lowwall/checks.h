@@ -255,6 +255,13 @@ void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_situatio
 void lw_situation_joint(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
                         int joint, lw_stage *stage);
 
+/** Passive resistance of the ground in front, as far as the method counts it.
+ *  in    extra_depth_m   below the base: the pad's thickness under the pad, else 0   m
+ *        working         its steps; NULL allowed
+ *  gives kN/m, the share included; 0 when none is counted, or where it has no answer
+ *  from  [RANKINE1857 level ground]; [COULOMB1776 general form] */
+double lw_passive_resistance(const lw_wall *wall, double extra_depth_m, const lw_working *working);
+
 /* What a check rests on. */
 typedef struct lw_retrace {
   lw_wall wall;        /* with the strengths of the check's own set */

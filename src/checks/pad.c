@@ -70,7 +70,7 @@ void lw_stage_pad(const lw_wall *wall, const lw_push *push, const lw_actions *ac
   stage->forces.count += lw_seismic_acts(&wall->site) ? 2 : 1;
   put_pad(wall, wall->section.base_width_m, middle, at, &stage->forces);
   lw_contact_solve(wall, &terms, &stage->forces, &stage->contact);
-  stage->passive_kn_per_m = lw_passive_resistance(wall, pad->thickness_m);
+  stage->passive_kn_per_m = lw_passive_resistance(wall, pad->thickness_m, NULL);
   if (!stage->contact.settled) {
     stage->status = LW_NO_SOLUTION;
     stage->reason = LW_REASON_UPLIFT_UNSETTLED;

@@ -28,33 +28,35 @@ static lw_plane plane_in_front(const lw_wall *wall, double depth_m) {
 /* Where the plane wedge overrates friction the value at a third of the angle is used; where the ground in
  * front falls away Rankine's coefficient does not know it, and Coulomb's does. In an earthquake friction on
  * the wall does not count. [EN1998-5 7.3.2.3] */
-static lw_status by_planes(const lw_wall *wall, lw_plane *plane, lw_thrust *thrust) {
+static lw_status by_planes(const lw_wall *wall, lw_plane *plane, lw_thrust *thrust,
+                           const lw_working *working) {
   bool falls = wall->site.front_slope_rad > 0.0, shaken = lw_seismic_acts(&wall->site);
   bool coulomb = wall->method.pressure == LW_PRESSURE_COULOMB || falls || shaken;
   double third = fmin(wall->wall_friction_rad, wall->site.footing.friction_rad / 3.0);
   plane->along_ground = !coulomb;
   plane->wall_friction_rad = coulomb && !shaken ? third : 0.0;
-  return coulomb ? lw_coulomb_thrust(LW_PASSIVE, plane, thrust, NULL, NULL)
-                 : lw_rankine_thrust(LW_PASSIVE, plane, thrust, NULL, NULL);
+  return coulomb ? lw_coulomb_thrust(LW_PASSIVE, plane, thrust, NULL, working)
+                 : lw_rankine_thrust(LW_PASSIVE, plane, thrust, NULL, working);
 }
 
 /* At the whole wall friction the thrust lifts the wall, and takes that much friction from under it. */
-static double along_a_curve(const lw_wall *wall, const lw_pressure_routine *routine, lw_plane *plane) {
+static double along_a_curve(const lw_wall *wall, const lw_pressure_routine *routine, lw_plane *plane,
+                            const lw_working *working) {
   lw_thrust thrust;
   plane->wall_friction_rad = fmin(wall->wall_friction_rad, wall->site.footing.friction_rad);
-  if (routine->thrust(LW_PASSIVE, plane, &thrust, NULL, NULL) != LW_OK) return 0.0;
+  if (routine->thrust(LW_PASSIVE, plane, &thrust, NULL, working) != LW_OK) return 0.0;
   double under = fmax(wall->site.base_friction, wall->site.pad_friction);
   return fmax(thrust.horizontal_kn_per_m + under * fmin(thrust.vertical_kn_per_m, 0.0), 0.0);
 }
 
-double lw_passive_resistance(const lw_wall *wall, double extra_depth_m) {
+double lw_passive_resistance(const lw_wall *wall, double extra_depth_m, const lw_working *working) {
   double depth = wall->section.embedment_m + extra_depth_m;
   if (wall->method.passive_share <= 0.0 || depth <= 0.0) return 0.0;
   lw_plane plane = plane_in_front(wall, depth);
   lw_thrust thrust;
   const lw_pressure_routine *curved = lw_passive_routine_of(wall->method.passive_by);
   if (curved && !lw_seismic_acts(&wall->site))
-    return wall->method.passive_share * along_a_curve(wall, curved, &plane);
-  lw_status status = by_planes(wall, &plane, &thrust);
+    return wall->method.passive_share * along_a_curve(wall, curved, &plane, working);
+  lw_status status = by_planes(wall, &plane, &thrust, working);
   return status == LW_OK ? wall->method.passive_share * thrust.horizontal_kn_per_m : 0.0;
 }

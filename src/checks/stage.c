@@ -51,7 +51,7 @@ void lw_stage_base(const lw_wall *wall, const lw_push *push, const lw_actions *a
   lw_forces_gather(wall, &wall->section, push, actions, &stage->forces);
   lw_contact_terms terms = terms_of(&wall->site, &wall->section, true);
   lw_contact_solve(wall, &terms, &stage->forces, &stage->contact);
-  stage->passive_kn_per_m = lw_passive_resistance(wall, 0.0);
+  stage->passive_kn_per_m = lw_passive_resistance(wall, 0.0, NULL);
   close_stage(stage);
 }
 

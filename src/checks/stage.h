@@ -73,9 +73,6 @@ void lw_stage_pad(const lw_wall *wall, const lw_push *push, const lw_actions *ac
 void lw_stage_above(const lw_wall *wall, const lw_section *above, const lw_push *push,
                     const lw_actions *actions, lw_stage *stage);
 
-/* Passive resistance in front, share included; 0 when none is counted. */
-double lw_passive_resistance(const lw_wall *wall, double extra_depth_m);
-
 /* What the checks of one situation share. */
 typedef struct lw_check_context {
   const lw_wall *wall;

@@ -62,6 +62,28 @@ static void friction_by_design(const lw_page *page, const lw_retrace *by, double
   is(page, "mu", text);
 }
 
+static void inner_heading(void *context, const char *title) {
+  lw_page_say(context, "    ", title);
+}
+
+static void inner_step(void *context, const lw_step *step) {
+  lw_working_say(context, step);
+}
+
+/* The ground in front: its coefficient and thrust, and the share that counts. */
+static void passive_steps(const lw_page *page, const lw_retrace *by, const lw_check *check) {
+  double extra = check->at == LW_AT_PAD ? by->wall.site.pad.thickness_m : 0.0, passive;
+  lw_page to = *page;
+  lw_working working = {.context = &to, .heading = inner_heading, .step = inner_step};
+  if (by->stage.passive_kn_per_m <= 0.0) return;
+  lw_page_say(page, "    ", "in front, passive:");
+  passive = lw_passive_resistance(&by->wall, extra, &working);
+  bool curved = by->wall.method.passive_by != LW_PASSIVE_OWN;
+  lw_page_sayf(page, "    ", "its level part%s x share %.2f%s = %.4f kN/m",
+               curved ? ", less the friction that its lift takes off," : "", by->wall.method.passive_share,
+               by->on_passive < 1.0 ? ", before the set's factor," : "", passive);
+}
+
 static bool sliding(const lw_page *page, const lw_retrace *by, const lw_check *check) {
   const lw_contact *c = &by->stage.contact;
   double mu = friction_of(&by->wall, check->at), bond = bond_of(&by->wall, c, check->at);
@@ -74,6 +96,7 @@ static bool sliding(const lw_page *page, const lw_retrace *by, const lw_check *c
   if (!agrees(check->resistance, holds) || !agrees(check->demand, push)) return false;
   bool passes = passive > 0.0 && !off_push;
   friction_by_design(page, by, mu);
+  passive_steps(page, by, check);
   times(formula, sizeof formula, by->on_sliding, bond > 0.0 ? "mu V + bond" : "mu V");
   lw_print(numbers, sizeof numbers, "%.4f x %.4f", mu, fmax(c->vertical_kn_per_m, 0.0));
   plus(numbers, sizeof numbers, bond, bond > 0.0);
@@ -116,20 +139,12 @@ static bool pressed(const lw_page *page, const lw_stage *stage, const lw_check *
   return true;
 }
 
-static void theory_heading(void *context, const char *title) {
-  lw_page_say(context, "    ", title);
-}
-
-static void theory_step(void *context, const lw_step *step) {
-  lw_working_say(context, step);
-}
-
 /* The author's factors, one by one, for the very footing that was checked. */
 static bool theory(const lw_page *page, const lw_retrace *by, const lw_check *check) {
   const lw_bearing_routine *routine = lw_bearing_routine_of(by->wall.method.bearing);
   bool net = by->wall.method.bearing_on == LW_BEARING_NET;
   lw_page to = *page;
-  lw_working working = {.context = &to, .heading = theory_heading, .step = theory_step};
+  lw_working working = {.context = &to, .heading = inner_heading, .step = inner_step};
   lw_bearing b;
   lw_error error = {0};
   char formula[80];

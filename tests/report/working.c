@@ -245,3 +245,18 @@ Test(report, water_levels_and_seepage_have_their_working) {
   cr_expect_lt(fabs(thrust - printed), 2e-3, "%g and %g", thrust, printed);
   lw_text_free(&working);
 }
+
+/* Coulomb's passive coefficient at a third of 28 degrees is 3.6879; 0.2 m of 17 kN/m3 resist 1.2373 level, and
+ * half of it counts. */
+Test(report, passive_in_front_has_its_working) {
+  lw_text working = wall_working(wall_of(
+      "wall height=600 mm;wall embedment=200 mm;block height=200 mm;block depth=450 mm;site behind=bed;"
+      "footing soil friction angle=28 deg;footing soil unit weight=17 kN/m3;wall friction=20 deg;"
+      "method pressure=coulomb;method passive=0.5;soil 1 friction angle=30 deg"));
+  const char *front = strstr(working.data, "    in front, passive:");
+  cr_assert_not_null(front);
+  const char *kp = strstr(front, "= 3.6879 ");
+  const char *share = strstr(front, "its level part x share 0.50 = 0.6186");
+  cr_expect(kp != NULL && share != NULL && kp < share);
+  lw_text_free(&working);
+}
