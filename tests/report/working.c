@@ -246,8 +246,8 @@ Test(report, water_levels_and_seepage_have_their_working) {
   lw_text_free(&working);
 }
 
-/* Coulomb's passive coefficient at a third of 28 degrees is 3.6879; 0.2 m of 17 kN/m3 resist 1.2373 level, and
- * half of it counts. */
+/* Coulomb's passive coefficient at a third of 28 degrees is 3.6879; 0.2 m of 17 kN/m3 resist 1.2373 level,
+ * and half of it counts. */
 Test(report, passive_in_front_has_its_working) {
   lw_text working = wall_working(wall_of(
       "wall height=600 mm;wall embedment=200 mm;block height=200 mm;block depth=450 mm;site behind=bed;"
