@@ -98,6 +98,11 @@ typedef struct lw_slip {
   int circles;                 /* tried in the search */
 } lw_slip;
 
+/** Its factor by the method asked for.
+ *  in    slip   status LW_OK
+ *  gives ordinary by LW_SLIP_ORDINARY, else bishop   1 */
+double lw_slip_factor(const lw_slip *slip, lw_slip_method method);
+
 /** Bishop's simplified and the ordinary factor of one circle.
  *  in    ground   a cross-section with x never falling along its surface
  *        circle   its centre lies no lower than its entry

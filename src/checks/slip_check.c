@@ -48,12 +48,8 @@ static double resistance_times(const lw_check_context *context) {
                          LW_NEED_SLIP_RESISTANCE_TIMES);
 }
 
-static double factor_of(const lw_wall *now, const lw_slip *slip) {
-  return now->method.slip == LW_SLIP_ORDINARY ? slip->ordinary : slip->bishop;
-}
-
 static void weigh(const lw_check_context *context, const lw_slip *slip, lw_check *check) {
-  double has = factor_of(context->wall, slip) * resistance_times(context);
+  double has = lw_slip_factor(slip, context->wall->method.slip) * resistance_times(context);
   check->demand = lw_known(slip->driving_kn_per_m);
   check->resistance = lw_known(has * slip->driving_kn_per_m);
   check->has = lw_known(has);
@@ -91,7 +87,8 @@ static bool search(const lw_wall *wall, const lw_check_context *context, const l
   if (!lw_format_weighs_twice(context->format, context->kind)) return found;
   ground_of(wall, context->format, situation, now, true, &ground);
   if (!lw_slip_search_below(&ground, now->method.slip, enough, &other) || other.status != LW_OK) return found;
-  worst->light = !found || factor_of(now, &other) < factor_of(now, &worst->slip);
+  lw_slip_method by = now->method.slip;
+  worst->light = !found || lw_slip_factor(&other, by) < lw_slip_factor(&worst->slip, by);
   if (worst->light) worst->slip = other;
   return true;
 }

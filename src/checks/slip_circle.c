@@ -109,7 +109,7 @@ static void take_off(lw_slip_slices *list, double sign) {
   }
 }
 
-static double factor_of(const lw_slip *slip, lw_slip_method method) {
+double lw_slip_factor(const lw_slip *slip, lw_slip_method method) {
   return method == LW_SLIP_ORDINARY ? slip->ordinary : slip->bishop;
 }
 
@@ -130,10 +130,10 @@ lw_status lw_slip_worse(lw_slip_slices *list, const lw_slip_circle *circle, doub
                         lw_slip_method method, lw_slip *slip) {
   lw_slip without;
   lw_status status = lw_slip_of_slices(list, circle, seismic, method, slip);
-  if (status != LW_OK || !loads_help(list, factor_of(slip, method), method)) return status;
+  if (status != LW_OK || !loads_help(list, lw_slip_factor(slip, method), method)) return status;
   take_off(list, 1.0);
   if (lw_slip_of_slices(list, circle, seismic, method, &without) == LW_OK &&
-      factor_of(&without, method) < factor_of(slip, method)) {
+      lw_slip_factor(&without, method) < lw_slip_factor(slip, method)) {
     *slip = without;
     return LW_OK;
   }

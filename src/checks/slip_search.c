@@ -94,7 +94,7 @@ static double factor_of(const search *s, const chord *line, double depth_share) 
   ++*s->circles;
   if (!lw_slip_slice_up(s->strips, &circle, s->slices, &list)) return INFINITY;
   if (lw_slip_worse(&list, &circle, ground->seismic_horizontal, s->method, s->last) != LW_OK) return INFINITY;
-  return s->method == LW_SLIP_ORDINARY ? s->last->ordinary : s->last->bishop;
+  return lw_slip_factor(s->last, s->method);
 }
 
 static double factor_at(const double *x, const void *context) {

@@ -39,7 +39,7 @@ static void sums(const lw_page *page, const lw_slip *shown, const lw_slip *slip,
 
 /* What the set of factors makes of the circle's own factor. */
 static void by_set(const lw_page *page, const lw_result *result, const lw_situation *s) {
-  double found = result->wall.method.slip == LW_SLIP_ORDINARY ? s->slip.ordinary : s->slip.bishop;
+  double found = lw_slip_factor(&s->slip, result->wall.method.slip);
   for (int i = 0; i < s->check_count; i++) {
     const lw_check *check = &s->check[i];
     if (check->kind != LW_CHECK_SLIP || !check->has.known || !check->factored || !s->slip_set) continue;

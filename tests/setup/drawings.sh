@@ -8,21 +8,7 @@ LC_ALL=C
 export LC_ALL
 command=$1
 result=$2
-name=$(basename "$result")
-echo "== $name"
-passed=0
-failed=0
-scratch=$(mktemp -d)
-trap 'rm -rf "$scratch"' EXIT
-
-note() { # WHAT STATUS
-    if [ "$2" = 0 ]; then
-        passed=$((passed + 1))
-    else
-        failed=$((failed + 1))
-        echo "drawings: $1"
-    fi
-}
+. "$(dirname "$0")/counting.sh"
 
 have() {
     command -v "$1" >/dev/null 2>&1 && return 0
@@ -85,4 +71,4 @@ if have xmllint; then
     ! xmllint --noout "$scratch/open.svg" 2>/dev/null
     note 'an open tag is not seen' $?
 fi
-echo "$passed $failed $name" >"$result"
+counted

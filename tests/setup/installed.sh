@@ -5,28 +5,11 @@
 set -u
 build=$1
 result=$2
-name=$(basename "$result")
-echo "== $name"
-passed=0
-failed=0
-scratch=$(mktemp -d)
-trap 'rm -rf "$scratch"' EXIT
+. "$(dirname "$0")/counting.sh"
 prefix=$scratch/usr
 PKG_CONFIG_PATH=$prefix/lib/pkgconfig
 export PKG_CONFIG_PATH
 
-# check WORDS COMMAND...
-check() {
-    words=$1
-    shift
-    if "$@" >"$scratch/log" 2>&1; then
-        passed=$((passed + 1))
-    else
-        failed=$((failed + 1))
-        echo "installed: $words"
-        tail -n 20 "$scratch/log"
-    fi
-}
 own_make() { MAKEFLAGS='' MAKELEVEL='' make --no-print-directory BUILD="$build" PREFIX="$prefix" "$@"; }
 pc() { pkg-config "$@" lowwall; }
 cat >"$scratch/stranger.c" <<'SOURCE'
@@ -104,4 +87,4 @@ check 'the library aborts its host, or changes GSL'"'"'s handler' host
 check 'the pkg-config file has another version' same_version
 check 'make uninstall fails' own_make uninstall
 check 'make uninstall leaves something' nothing_left
-echo "$passed $failed $name" >"$result"
+counted

@@ -7,36 +7,19 @@
 set -u
 build=$1
 result=$2
-name=$(basename "$result")
-echo "== $name"
-passed=0
-failed=0
-scratch=$(mktemp -d)
-trap 'rm -rf "$scratch"' EXIT
+. "$(dirname "$0")/counting.sh"
 for tool in pdfinfo pdffonts pdftotext; do
     command -v $tool >/dev/null 2>&1 && continue
     echo "skipped: $tool is not installed (apt-get install poppler-utils)"
-    echo "0 0 $name" >"$result"
+    counted
     exit 0
 done
 if ! "$build/lowwall" precheck -o "$scratch/try.pdf" docs/demo/bed.csv 2>"$scratch/why"; then
     echo "skipped: no PDF is made here: $(cat "$scratch/why")"
-    echo "0 0 $name" >"$result"
+    counted
     exit 0
 fi
 
-# check WORDS COMMAND...
-check() {
-    words=$1
-    shift
-    if "$@" >"$scratch/log" 2>&1; then
-        passed=$((passed + 1))
-    else
-        failed=$((failed + 1))
-        echo "precheck: $words"
-        tail -n 20 "$scratch/log"
-    fi
-}
 pages() { pdfinfo "$pdf" | awk '/^Pages:/ { exit !($2 >= 1 && $2 <= 2) }'; }
 titled() { pdfinfo "$pdf" | grep -q '^Title: *Pre-check' && pdfinfo "$pdf" | grep -q '^Tagged: *yes'; }
 spoken() { grep -aq '/Lang (en)' "$pdf"; }
@@ -96,4 +79,4 @@ check 'the order of rows changes the hash' belongs "$scratch/turned.csv"
 check 'the same table from a folder changes the hash' belongs --tables "$scratch/same" docs/demo/bed.csv
 check 'another table leaves the hash' belongs_not --tables "$scratch/changed" docs/demo/bed.csv
 check 'another value leaves the hash' belongs_not docs/demo/bed.csv 'people on cap=no'
-echo "$passed $failed $name" >"$result"
+counted

@@ -8,22 +8,8 @@ TERM=dumb
 export LC_ALL TERM
 case $1 in /*) command=$1 ;; *) command=$(pwd)/$1 ;; esac
 case $2 in /*) result=$2 ;; *) result=$(pwd)/$2 ;; esac
-name=$(basename "$result")
-echo "== $name"
-passed=0
-failed=0
-scratch=$(mktemp -d)
-trap 'rm -rf "$scratch"' EXIT
+. "$(dirname "$0")/counting.sh"
 cd "$scratch" || exit 1
-
-note() { # WHAT STATUS
-    if [ "$2" = 0 ]; then
-        passed=$((passed + 1))
-    else
-        failed=$((failed + 1))
-        echo "schedule: $1"
-    fi
-}
 
 # Invented walls; with `faulty` some rows name a soil that is not, have a height that cannot be or cells too
 # many. The note is long, for a sheet is read in blocks and a few rows are to fill one.
@@ -184,4 +170,4 @@ if command -v script >/dev/null 2>&1; then
 else
     echo 'schedule: without script, so the progress is not looked at'
 fi
-echo "$passed $failed $name" >"$result"
+counted
