@@ -224,10 +224,12 @@ const lw_pressure_routine *lw_pressure_routine_of(lw_pressure_method method);
  *  load on wet ground in an earthquake. */
 bool lw_plane_is_plain(const lw_plane *plane);
 
-/** The critical wedge of one plain plane from that of another with the same angles and friction: both are the
- *  same figure at another size, so the failure plane stays and weights follow height, unit weight and load.
+/** The critical wedge of one plane from that of another with the same angles and friction: both are the same
+ *  figure at another size, so the failure plane stays and weights follow height, unit weights and load.
  *  out   scaled   unchanged when false
- *  gives true when both planes are plain and alike */
+ *  gives true when both planes are alike and each is plain, or level, unshaken and so but for its water
+ *  note  1 Where ground is level the water's level cuts a similar figure off the wedge: it may stand at any
+ *          depth. */
 bool lw_wedge_scale(const lw_plane *from, const lw_wedge *wedge, const lw_plane *to, lw_wedge *scaled);
 
 /* The plane that a section offers to a site, and where it stands. */

@@ -16,11 +16,13 @@ static void fail(lw_push *push, const lw_error *error) {
 }
 
 /* The independent recheck on the same plane and in the same direction; the larger of the two is used. */
-static bool find_wedge(const lw_push *like, lw_push *push, const lw_working *working) {
+static bool find_wedge(lw_wedge_known *searched, lw_push *push, const lw_working *working) {
   const lw_plane *plane = &push->back.plane;
-  bool known = like && like->wedge_known;
-  if (known && lw_wedge_scale(&like->back.plane, &like->wedge, plane, &push->wedge)) return true;
-  return lw_wedge_thrust(LW_ACTIVE, plane, &push->wedge, NULL, working) == LW_OK;
+  bool known = searched && searched->known;
+  if (known && lw_wedge_scale(&searched->plane, &searched->wedge, plane, &push->wedge)) return true;
+  if (lw_wedge_thrust(LW_ACTIVE, plane, &push->wedge, NULL, working) != LW_OK) return false;
+  if (searched) *searched = (lw_wedge_known){true, *plane, push->wedge};
+  return true;
 }
 
 /* At rest nothing slides down the back: a downward part there would hold a wall that no friction holds. */
@@ -107,9 +109,10 @@ static void part_wedge(lw_push *push) {
 
 /* What the formula says, the loads it leaves to elasticity included, along the thrust: an elastic push is
  * level. The wedge carries the loads itself, so the two are set beside each other and never added. */
-static void recheck(const lw_method *method, const lw_push *like, lw_push *push, const lw_working *working) {
+static void recheck(const lw_method *method, lw_wedge_known *searched, lw_push *push,
+                    const lw_working *working) {
   const lw_plane *plane = &push->back.plane;
-  if (method->pressure == LW_PRESSURE_AT_REST || !find_wedge(like, push, working)) return;
+  if (method->pressure == LW_PRESSURE_AT_REST || !find_wedge(searched, push, working)) return;
   push->wedge_known = true;
   bool has_it = method->pressure == LW_PRESSURE_WEDGE && push->elastic_by == LW_LOAD_PRESSURE_WEDGE;
   if (!has_it) push_by_wedge(push);
@@ -162,8 +165,8 @@ static lw_status by_formula(const lw_method *method, lw_push *push, lw_error *er
   return LW_OK;
 }
 
-void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_depth_m, const lw_push *like,
-                  lw_push *push, const lw_working *working) {
+void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_depth_m,
+                  lw_wedge_known *searched, lw_push *push, const lw_working *working) {
   const lw_method *method = &wall->method;
   lw_error error = {0};
   *push = (lw_push){.status = LW_OK};
@@ -180,6 +183,6 @@ void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_d
   }
   push->formula_kn_per_m = push->thrust.total_kn_per_m;
   if (method->pressure == LW_PRESSURE_AT_REST) push_at_rest(push);
-  recheck(method, like, push, working);
+  recheck(method, searched, push, working);
   direct(method, push);
 }

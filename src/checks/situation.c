@@ -10,11 +10,13 @@
 
 enum { CONTACTS = LW_COURSE_MAX + 2, BASE = 0, PAD = 1, FIRST_JOINT = 2 };
 
-/* Pushes on every contact; situations with the same water and soil share them. */
+/* The courses above each joint, the one under the cap included, and the pushes on every contact. Situations
+ * with the same water and soil share the pushes, all of them a wedge that only changes its size. */
 typedef struct pushes {
-  int joint_count; /* the joint under the cap included */
+  int joint_count;
   lw_section above[LW_COURSE_MAX + 1];
   lw_push push[CONTACTS + 1];
+  lw_wedge_known searched;
 } pushes;
 
 typedef struct run {
@@ -39,21 +41,26 @@ static bool asked_joint(const lw_contact_name *only, const lw_section *section, 
   return asked(only, under_cap ? LW_AT_CAP : LW_AT_JOINT, under_cap ? 0 : joint);
 }
 
-/* The base's wedge is searched; pad and joints whose planes are the same figure take it at their own size. */
+/* No situation changes what stands above a joint. */
+static void find_joints(const lw_section *section, const lw_contact_name *only, pushes *all) {
+  int courses = section->known ? section->course_count : 0;
+  all->searched.known = false;
+  all->joint_count = courses > 0 ? courses - 1 + (section->has_cap ? 1 : 0) : 0;
+  for (int i = 0; i < all->joint_count; i++)
+    if (asked_joint(only, section, i + 1)) lw_section_above(section, i + 1, &all->above[i]);
+}
+
 static void find_pushes(const lw_wall *wall, const lw_contact_name *only, pushes *all) {
-  int courses = wall->section.course_count;
-  all->joint_count = 0;
-  if (!wall->section.known) return;
-  lw_push *base = only && only->at != LW_AT_BASE ? NULL : &all->push[BASE];
-  if (base) lw_push_find(wall, &wall->section, 0.0, NULL, base, NULL);
-  if (wall->site.pad.thickness_m > 0.0 && asked(only, LW_AT_PAD, 0))
-    lw_push_find(wall, &wall->section, wall->site.pad.thickness_m, base, &all->push[PAD], NULL);
-  all->joint_count = courses > 0 ? courses - 1 + (wall->section.has_cap ? 1 : 0) : 0;
-  for (int i = 0; i < all->joint_count; i++) {
-    if (!asked_joint(only, &wall->section, i + 1)) continue;
-    lw_section_above(&wall->section, i + 1, &all->above[i]);
-    lw_push_find(wall, &all->above[i], 0.0, base, &all->push[FIRST_JOINT + i], NULL);
-  }
+  const lw_section *section = &wall->section;
+  lw_wedge_known *searched = &all->searched;
+  double pad = wall->site.pad.thickness_m;
+  if (!section->known) return;
+  if (asked(only, LW_AT_BASE, 0)) lw_push_find(wall, section, 0.0, searched, &all->push[BASE], NULL);
+  if (pad > 0.0 && asked(only, LW_AT_PAD, 0))
+    lw_push_find(wall, section, pad, searched, &all->push[PAD], NULL);
+  for (int i = 0; i < all->joint_count; i++)
+    if (asked_joint(only, section, i + 1))
+      lw_push_find(wall, &all->above[i], 0.0, searched, &all->push[FIRST_JOINT + i], NULL);
 }
 
 static void keep_graver(lw_situation *situation, const lw_check *check) {
@@ -290,26 +297,31 @@ static void follow_plan(follow *f, const lw_format *format, int i, pushes *all, 
   }
   if (!f->wall->section.known || (!first && !lw_check_graver(&r.gravest, &f->gravest[i]))) return;
   f->gravest[i] = r.gravest;
-  record(&r, &plan->actions);
+  if (!f->wall->governing_only) record(&r, &plan->actions);
 }
 
-static void follow_set(follow *f, const lw_format *format, bool first) {
-  pushes all;
-  int pushed_for = -1;
+/* Situations with the same pushes one after another. */
+static void follow_set(follow *f, const lw_format *format, pushes *all, bool first) {
+  bool done[LW_SITUATION_COUNT] = {false};
   for (int i = 0; i < f->count; i++) {
-    bool again = pushed_for < 0 || !same_push(format, &f->plan[pushed_for], &f->plan[i]);
-    follow_plan(f, format, i, &all, again, first);
-    if (again) pushed_for = i;
+    if (done[i]) continue;
+    for (int k = i; k < f->count; k++) {
+      if (done[k] || (k > i && !same_push(format, &f->plan[i], &f->plan[k]))) continue;
+      follow_plan(f, format, k, all, k == i, first);
+      done[k] = true;
+    }
   }
 }
 
 static void follow_all(follow *f, const lw_format_family *family) {
+  pushes all;
   bool first = true;
+  find_joints(&f->wall->section, f->only, &all);
   for (int i = 0; i < f->count; i++) start(&f->plan[i], &f->situation[i]);
   for (int i = 0; i < family->count; i++) {
     /* What asks for nothing is run only where nothing else is there. */
     if (family->count > 1 && !lw_format_asks(&family->set[i])) continue;
-    follow_set(f, &family->set[i], first);
+    follow_set(f, &family->set[i], &all, first);
     first = false;
   }
 }

@@ -27,10 +27,17 @@ typedef struct lw_actions {
   lw_factors factors;
 } lw_actions;
 
-/* like: a push found before, or NULL. Where both planes are the same figure at another size its wedge is
- * scaled instead of searched again. */
+/* A wedge that was searched, and on which plane. */
+typedef struct lw_wedge_known {
+  bool known;
+  lw_plane plane;
+  lw_wedge wedge;
+} lw_wedge_known;
+
+/* searched: of a push found before, and replaced by one that is searched here; NULL allowed. Where both planes
+ * are the same figure at another size its wedge is scaled instead of searched again. */
 void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_depth_m,
-                  const lw_push *like, lw_push *push, const lw_working *working);
+                  lw_wedge_known *searched, lw_push *push, const lw_working *working);
 
 /* Forces on a section; uplift is added by lw_contact_solve. */
 void lw_forces_gather(const lw_wall *wall, const lw_section *section, const lw_push *push,

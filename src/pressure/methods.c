@@ -20,21 +20,35 @@ const lw_pressure_routine *lw_pressure_routine_of(lw_pressure_method method) {
   return &ROUTINES[method];
 }
 
-bool lw_plane_is_plain(const lw_plane *plane) {
-  const lw_layer *soil = &plane->layer[lw_layer_at(plane, 0.0)];
-  bool one_soil = lw_layer_at(plane, 0.0) == lw_layer_at(plane, plane->height_m * (1.0 - 1e-12));
-  bool level = fabs(plane->slope_rad) < 1e-12;
-  /* Ground that rises above water at the plane's top is heavier than what lies below. */
-  bool one_weight = (plane->water_depth_m <= 0.0 && level) || plane->water_depth_m >= plane->height_m;
-  bool straight = level || isinf(plane->slope_run_m);
+static bool is_level(const lw_plane *plane) {
+  return fabs(plane->slope_rad) < 1e-12;
+}
+
+/* One cohesionless soil down to the foot, straight ground, an even load. */
+static bool is_even(const lw_plane *plane) {
+  int layer = lw_layer_at(plane, 0.0);
+  const lw_layer *soil = &plane->layer[layer];
+  bool one_soil = layer == lw_layer_at(plane, plane->height_m * (1.0 - 1e-12));
+  bool straight = is_level(plane) || isinf(plane->slope_run_m);
   /* At β = φ the critical wedge has no end, and no search finds its far side; an earthquake turns β by ψ. */
   bool wet = plane->water_depth_m <= 0.0, shaken = plane->seismic.horizontal > 0.0;
-  double steepest = plane->slope_rad + lw_layer_turned(plane, lw_layer_at(plane, 0.0), wet);
-  bool ends = steepest < soil->friction_rad - 1e-3;
+  double turned = shaken ? lw_layer_turned(plane, layer, wet) : 0.0;
+  bool ends = plane->slope_rad + turned < soil->friction_rad - 1e-3;
+  return one_soil && straight && ends && plane->load_count == 0 && soil->cohesion_kpa <= 0.0;
+}
+
+bool lw_plane_is_plain(const lw_plane *plane) {
+  bool wet = plane->water_depth_m <= 0.0;
+  /* Ground that rises above water at the plane's top is heavier than what lies below. */
+  bool one_weight = (wet && is_level(plane)) || plane->water_depth_m >= plane->height_m;
   /* Below water an earthquake turns the soil's weight further than that of a load on it. */
-  bool turns_alike = !(shaken && wet && plane->surcharge_kpa > 0.0);
-  bool even = plane->load_count == 0 && turns_alike && soil->cohesion_kpa <= 0.0;
-  return one_soil && one_weight && straight && ends && even;
+  bool turns_alike = !(plane->seismic.horizontal > 0.0 && wet && plane->surcharge_kpa > 0.0);
+  return one_weight && turns_alike && is_even(plane);
+}
+
+bool lw_plane_is_one_figure(const lw_plane *plane) {
+  bool shaken = plane->seismic.horizontal > 0.0;
+  return lw_plane_is_plain(plane) || (is_level(plane) && !shaken && is_even(plane));
 }
 
 void lw_thrust_record(const lw_plane *plane, const lw_thrust *thrust, const lw_working *working) {

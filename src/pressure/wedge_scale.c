@@ -3,7 +3,7 @@
 
 #include "profile.h"
 
-/* Plain planes with the same angles have the same critical wedge at another size. */
+/* Planes of one figure with the same angles have the same critical wedge at another size and weight. */
 
 static bool same(double a, double b) {
   return fabs(a - b) < 1e-12;
@@ -19,26 +19,37 @@ static bool alike(const lw_plane *a, const lw_plane *b) {
   bool angles = same(a->batter_rad, b->batter_rad) && same(a->wall_friction_rad, b->wall_friction_rad) &&
                 same(a->slope_rad, b->slope_rad) && same(soil_a->friction_rad, soil_b->friction_rad);
   bool shaken = same(a->seismic.vertical, b->seismic.vertical) && same(turned(a), turned(b));
-  return angles && shaken && lw_plane_is_plain(a) && lw_plane_is_plain(b);
+  return angles && shaken && lw_plane_is_one_figure(a) && lw_plane_is_one_figure(b);
 }
 
-static double unit_weight_of(const lw_plane *plane) {
-  return lw_layer_weight(plane, lw_layer_at(plane, 0.0), plane->water_depth_m <= 0.0);
+/* Weight of a wedge of one soil per its area over the square of its height, and what that turns about the foot.
+ * The water's level cuts a smaller wedge of the same figure off its lower end. */
+typedef struct stack {
+  double weight, moment;
+} stack;
+
+static stack stack_of(const lw_plane *plane) {
+  int soil = lw_layer_at(plane, 0.0);
+  double high = plane->height_m, deep = fmin(fmax(high - plane->water_depth_m, 0.0), high);
+  double moist = lw_layer_weight(plane, soil, false), lighter = moist - lw_layer_weight(plane, soil, true);
+  /* Lines parallel to the failure plane through the centroid of either wedge meet the back at a third of its
+   * height. */
+  return (stack){moist * high * high - lighter * deep * deep,
+                 (moist * high * high * high - lighter * deep * deep * deep) / 3.0};
 }
 
 bool lw_wedge_scale(const lw_plane *from, const lw_wedge *wedge, const lw_plane *to, lw_wedge *scaled) {
   double load = from->surcharge_kpa * wedge->reach_m, soil = wedge->weight_kn_per_m - load;
   if (from->height_m <= 0.0 || to->height_m <= 0.0 || soil <= 0.0 || !alike(from, to)) return false;
   double size = to->height_m / from->height_m;
-  double new_soil = soil * size * size * unit_weight_of(to) / unit_weight_of(from);
+  stack old = stack_of(from), new = stack_of(to);
+  double new_soil = soil * new.weight / old.weight;
   double new_load = to->surcharge_kpa * wedge->reach_m * size, weight = new_soil + new_load;
   *scaled = (lw_wedge){
       .thrust_kn_per_m = wedge->thrust_kn_per_m * weight / wedge->weight_kn_per_m,
       .plane_angle_rad = wedge->plane_angle_rad,
       .weight_kn_per_m = weight,
       .reach_m = wedge->reach_m * size,
-      /* Lines parallel to the failure plane through the centroids of soil and load meet the back at a third
-       * and at half of its height. */
-      .height_of_action_m = to->height_m * (new_soil / 3.0 + new_load / 2.0) / weight};
+      .height_of_action_m = (soil * new.moment / old.weight + new_load * 0.5 * to->height_m) / weight};
   return true;
 }

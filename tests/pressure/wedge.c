@@ -213,5 +213,35 @@ Test(pressure, a_scaled_wedge_is_the_searched_one) {
   cr_expect_not(lw_wedge_scale(&from, &wedge, &other, &scaled), "another slope is another figure");
   other = from;
   other.water_depth_m = 0.4;
-  cr_expect_not(lw_wedge_scale(&from, &wedge, &other, &scaled), "water within the height is not plain");
+  cr_expect_not(lw_wedge_scale(&from, &wedge, &other, &scaled), "the water's level cuts another figure off");
+}
+
+/* Behind level ground the water's level cuts off a wedge of the same figure: it may stand at any depth. */
+Test(pressure, a_wedge_behind_level_ground_is_scaled_to_any_water) {
+  const double depths[] = {INFINITY, 0.9, 0.55, 0.0};
+  lw_plane from = pressure_plane(31.0), to, other;
+  lw_wedge wedge, scaled, searched;
+  from.batter_rad = 0.07;
+  from.wall_friction_rad = 0.3;
+  from.surcharge_kpa = 3.1;
+  for (size_t i = 0; i < sizeof depths / sizeof *depths; i++) {
+    from.water_depth_m = depths[i];
+    cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &from, &wedge, NULL, NULL), LW_OK);
+    for (size_t k = 0; k < sizeof depths / sizeof *depths; k++) {
+      to = from;
+      to.height_m = 1.1;
+      to.water_depth_m = depths[k];
+      cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &to, &searched, NULL, NULL), LW_OK);
+      cr_assert(lw_wedge_scale(&from, &wedge, &to, &scaled));
+      cr_expect(fabs(scaled.thrust_kn_per_m / searched.thrust_kn_per_m - 1.0) < 1e-9);
+      cr_expect(fabs(scaled.weight_kn_per_m / searched.weight_kn_per_m - 1.0) < 1e-6);
+      cr_expect(fabs(scaled.height_of_action_m - searched.height_of_action_m) < 1e-6);
+    }
+  }
+  other = to;
+  other.seismic.horizontal = 0.1;
+  cr_expect_not(lw_wedge_scale(&from, &wedge, &other, &scaled), "an earthquake turns wet ground further");
+  other = to;
+  other.layer[0].cohesion_kpa = 1.0;
+  cr_expect_not(lw_wedge_scale(&from, &wedge, &other, &scaled), "cohesion keeps its size");
 }
