@@ -3,6 +3,7 @@
 #define LOWWALL_TABLES_H
 
 #include <lowwall/base.h>
+#include <lowwall/needs.h>
 
 #ifdef __cplusplus
 extern "C" {
@@ -140,6 +141,11 @@ typedef struct lw_format_row {
   char clause[LW_NAME_MAX];
   char note[LW_NOTE_MAX];
   lw_origin_note from;
+  /* Not in the file: read once, so that a wall need not compare names. */
+  lw_need need;                    /* LW_NEED_COUNT: not a quantity of this list */
+  int set, next;                   /* the first and the next row of the same set; -1: no next */
+  int includes;                    /* the first row of the set taken in; -1: none, or it has no row */
+  bool taken_in;                   /* another set takes this one's set in */
 } lw_format_row;
 
 /* tables/limits.csv: what the law of a place says about height. */

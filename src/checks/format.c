@@ -2,60 +2,35 @@
 #include "format.h"
 
 #include <math.h>
-#include <string.h>
 
-static const char *const QUANTITY[LW_NEED_COUNT] = {
-#define LW_NEED_NAME(name, quantity) [LW_NEED_##name] = quantity,
-    LW_NEEDS(LW_NEED_NAME)
-#undef LW_NEED_NAME
-};
-
-/* A row "includes-NAME" takes the set NAME in. */
-static const char INCLUDES[] = "includes-";
-
-static const char *included(const lw_format_row *row) {
-  bool includes = strncmp(row->quantity, INCLUDES, sizeof INCLUDES - 1) == 0;
-  return includes ? row->quantity + sizeof INCLUDES - 1 : NULL;
-}
-
-static void take_row(const lw_format_row *row, lw_format *set) {
-  set->any = row;
-  for (int i = 0; i < LW_NEED_COUNT; i++)
-    if (row->quantity[0] == QUANTITY[i][0] && strcmp(row->quantity, QUANTITY[i]) == 0) set->row[i] = row;
-}
-
-static void read_set(const lw_tables *tables, const char *slug, lw_format *set) {
-  *set = (lw_format){0};
-  for (int i = 0; i < tables->format_count; i++) {
+/* The set that begins with a row. */
+static void read_set(const lw_tables *tables, int first, lw_format *set) {
+  *set = (lw_format){.part = tables->format[first].taken_in};
+  for (int i = first; i >= 0; i = tables->format[i].next) {
     const lw_format_row *row = &tables->format[i];
-    const char *part = included(row);
-    if (strcmp(row->format, slug) == 0) take_row(row, set);
-    if (part && strcmp(part, slug) == 0) set->part = true;
+    set->any = row;
+    if (row->need < LW_NEED_COUNT) set->row[row->need] = row;
   }
 }
 
-/* The name as the table writes it. */
-static const char *slug_of(const lw_tables *tables, const char *name) {
-  int i = lw_tables_format_index(tables, name);
-  return i < 0 ? name : tables->format[i].format;
-}
-
 void lw_format_read(const lw_tables *tables, const char *name, lw_format_family *family) {
-  const char *slug = slug_of(tables, name);
+  int first = lw_tables_format_index(tables, name);
   family->count = 1;
-  read_set(tables, slug, &family->set[0]);
-  for (int i = 0; i < tables->format_count && family->count < LW_SETS_MAX; i++) {
-    const lw_format_row *row = &tables->format[i];
-    const char *part = included(row);
-    if (!part || strcmp(row->format, slug) != 0) continue;
-    lw_format *set = &family->set[family->count++];
-    read_set(tables, part, set);
-    set->part = false;
+  family->set[0] = (lw_format){0};
+  if (first < 0) return;
+  first = tables->format[first].set;
+  read_set(tables, first, &family->set[0]);
+  for (int i = first; i >= 0 && family->count < LW_SETS_MAX; i = tables->format[i].next) {
+    if (tables->format[i].includes < 0) continue;
+    lw_format *part = &family->set[family->count++];
+    read_set(tables, tables->format[i].includes, part);
+    part->part = false;
   }
 }
 
 void lw_format_read_of(const lw_tables *tables, const lw_format_row *row, lw_format *format) {
-  read_set(tables, row ? row->format : "", format);
+  *format = (lw_format){0};
+  if (row) read_set(tables, row->set, format);
 }
 
 lw_number lw_format_value(const lw_format_row *row, lw_situation_kind kind) {

@@ -71,7 +71,44 @@ static lw_status link_cues(lw_tables *tables, lw_error *error) {
   return LW_OK;
 }
 
+static lw_need need_of(const char *quantity) {
+  static const char *const quantities[] = {
+#define LW_NEED_QUANTITY(name, quantity) quantity,
+      LW_NEEDS(LW_NEED_QUANTITY)
+#undef LW_NEED_QUANTITY
+  };
+  int i = 0;
+  while (i < LW_NEED_COUNT && strcmp(quantities[i], quantity) != 0) i++;
+  return (lw_need)i;
+}
+
+/* The first row of a set from a row on; -1: there is none. */
+static int row_of(const lw_tables *tables, const char *set, int from) {
+  for (int i = from; i < tables->format_count; i++)
+    if (strcmp(tables->format[i].format, set) == 0) return i;
+  return -1;
+}
+
+/* A row "includes-NAME" takes the set NAME in. */
+static void link_formats(lw_tables *tables) {
+  static const char includes[] = "includes-";
+  size_t length = sizeof includes - 1;
+  for (int i = 0; i < tables->format_count; i++) {
+    lw_format_row *row = &tables->format[i];
+    bool takes_in = strncmp(row->quantity, includes, length) == 0;
+    row->need = need_of(row->quantity);
+    row->set = row_of(tables, row->format, 0);
+    row->next = row_of(tables, row->format, i + 1);
+    row->includes = takes_in ? row_of(tables, row->quantity + length, 0) : -1;
+  }
+  for (int i = 0; i < tables->format_count; i++) {
+    int taken = tables->format[i].includes;
+    for (int k = taken; k >= 0; k = tables->format[k].next) tables->format[k].taken_in = true;
+  }
+}
+
 lw_status lw_tables_link(lw_tables *tables, lw_error *error) {
+  link_formats(tables);
   lw_status status = link_places(tables, error);
   return status == LW_OK ? link_cues(tables, error) : status;
 }
