@@ -235,6 +235,7 @@ bool lw_wedge_scale(const lw_plane *from, const lw_wedge *wedge, const lw_plane 
 /* The plane that a section offers to a site, and where it stands. */
 typedef struct lw_back_plane {
   lw_plane plane;
+  double lean;                  /* tan θ of the plane */
   double foot_x_m, foot_y_m;    /* of the plane's foot, in the section's axes */
   double top_x_m, top_y_m;      /* where it meets the ground */
   double ground_x_m, ground_y_m;   /* where the ground behind starts at the wall */

@@ -47,6 +47,10 @@ typedef struct lw_section {
   lw_part part[LW_PART_MAX];               /* from the bottom up */
   int outline_count;
   lw_corner outline[LW_OUTLINE_MAX];       /* counter-clockwise, starting at the toe; no cap overhang */
+  lw_corner crest;          /* rear end of the top: where the ground behind meets the wall */
+  double rear_m;            /* rearmost x, the cap left out */
+  double back_rad;          /* θ of the line from the rear of the base to the rear of the top, positive when
+                               soil lies on it */
   bool has_cap, cap_bonded;
   double cap_front_m;       /* x of the cap's front edge */
   double cap_overhang_m, cap_depth_m, cap_height_m;
@@ -79,10 +83,6 @@ double lw_section_weight(const lw_section *section);        /* kN/m */
 double lw_section_moment(const lw_section *section);        /* of the weight about the toe, kN m/m */
 /** x of the rearmost point of the section at or above y, the cap left out. */
 double lw_section_rear(const lw_section *section, double y_m);
-/** Rearmost x of the top, and its y: where the ground behind meets the wall. */
-lw_corner lw_section_crest(const lw_section *section);
-/** Angle of the line from the rear of the base to the rear of the top: θ, positive when soil lies on it. */
-double lw_section_back_angle(const lw_section *section);
 
 #ifdef __cplusplus
 }

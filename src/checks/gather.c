@@ -31,7 +31,7 @@ static void add_surcharge_on_wall(const lw_wall *wall, const lw_back_plane *back
 
 /* Where a thrust at this height meets its plane. */
 static double plane_x(const lw_back_plane *back, double above_foot_m) {
-  return back->foot_x_m - above_foot_m * tan(back->plane.batter_rad);
+  return back->foot_x_m - above_foot_m * back->lean;
 }
 
 static void add_thrust_part(const lw_push *push, lw_force_kind kind, double part_kn_per_m, double height_m,
@@ -95,9 +95,9 @@ static void add_crack_water(const lw_push *push, lw_forces *forces) {
 
 /* Front edge of the top: of the cap, or of the highest block. */
 static lw_corner top_front(const lw_section *section) {
-  lw_corner crest = lw_section_crest(section), front = crest;
+  lw_corner front = section->crest;
   for (int i = 0; i < section->outline_count; i++)
-    if (section->outline[i].y_m > crest.y_m - 1e-9) front.x_m = fmin(front.x_m, section->outline[i].x_m);
+    if (section->outline[i].y_m > front.y_m - 1e-9) front.x_m = fmin(front.x_m, section->outline[i].x_m);
   if (section->has_cap) front.x_m = section->cap_front_m;
   return front;
 }
@@ -114,18 +114,17 @@ static void add_people(const lw_section *section, const lw_actions *actions, lw_
 
 /* A load on the cap stands on its middle, and may be absent; what pushes at its level does so always. */
 static void add_cap_loads(const lw_site *site, const lw_section *section, bool weighs, lw_forces *forces) {
-  double front = top_front(section).x_m;
-  lw_corner crest = lw_section_crest(section);
-  double rear = section->has_cap ? front + section->cap_depth_m : crest.x_m;
   for (int i = 0; i < site->load_count; i++) {
     const lw_site_load *load = &site->load[i];
     if (load->kind != LW_LOAD_CAP || (!weighs && load->push <= 0.0)) continue;
+    double front = top_front(section).x_m;
+    double rear = section->has_cap ? front + section->cap_depth_m : section->crest.x_m;
     lw_forces_add(forces, (lw_force){.kind = LW_FORCE_CAP_LOAD,
                                      .moved_kn_per_m = weighs ? load->force : 0.0,
                                      .horizontal_kn_per_m = load->push,
                                      .vertical_kn_per_m = weighs ? load->force : 0.0,
                                      .x_m = 0.5 * (front + rear),
-                                     .y_m = crest.y_m});
+                                     .y_m = section->crest.y_m});
   }
 }
 

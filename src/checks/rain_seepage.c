@@ -5,7 +5,7 @@
 
 /* Does the drain stand on the plane of the push, at the wall's back or in stone that fills the gap? */
 static bool drain_on_plane(const lw_wall *wall, const lw_back_plane *back) {
-  double front = fmin(wall->section.base_width_m, lw_section_crest(&wall->section).x_m);
+  double front = fmin(wall->section.base_width_m, wall->section.crest.x_m);
   return back->foot_x_m - front <= wall->site.stone_width_m + 1e-9;
 }
 

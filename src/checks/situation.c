@@ -92,7 +92,6 @@ static void check_base(run *r, const lw_stage *stage) {
 }
 
 static void check_pad(run *r, const lw_stage *stage) {
-  if (stage->status != LW_OK && stage->reason == LW_REASON_NO_PAD) return;
   lw_check checks[] = {lw_check_sliding(r->context, stage, LW_AT_PAD, 0),
                        lw_check_bearing(r->context, stage, LW_AT_PAD)};
   for (size_t i = 0; i < sizeof checks / sizeof checks[0]; i++) keep(r, &checks[i]);
@@ -168,7 +167,7 @@ static void run_variant(run *r, const lw_actions *actions) {
     stage_base(r, actions, &stage);
     check_base(r, &stage);
   }
-  if (asked(r->only, LW_AT_PAD, 0)) {
+  if (r->wall->site.pad.thickness_m > 0.0 && asked(r->only, LW_AT_PAD, 0)) {
     stage_pad(r, actions, &stage);
     check_pad(r, &stage);
   }

@@ -144,7 +144,7 @@ void lw_slip_ground_build(const lw_wall *now, lw_slip_ground *g) {
   const lw_tier *tier = &now->tier;
   const lw_site *site = &now->site;
   double trench = site->front_open ? site->trench_depth_m : 0.0;
-  lw_corner crest = lw_section_crest(section);
+  lw_corner crest = section->crest;
   lw_corner from = {fmax(crest.x_m, JUST_M), section->height_m - now->site.soil_below_top_m};
   bool two = takes_both(now);
   double height = section->height_m + now->site.pad.thickness_m + (two ? tier->height_m : 0.0) + trench;
@@ -159,6 +159,6 @@ void lw_slip_ground_build(const lw_wall *now, lw_slip_ground *g) {
   loads(&now->site, from, 0.5 * from.x_m, reach, g);
   body(section, g);
   pad(&now->site, section, g);
-  double rear = fmax(fmax(lw_section_rear(section, 0.0), g->pad_rear_m), from.x_m);
+  double rear = fmax(fmax(section->rear_m, g->pad_rear_m), from.x_m);
   g->box = (lw_slip_box){-reach, fmin(g->pad_front_m, 0.0) - JUST_M, rear + JUST_M, rear + reach};
 }

@@ -75,9 +75,8 @@ static bool surface_of(const lw_section *section, double xa, double xb, double *
 static double top_of(const lw_site *site, const lw_back_plane *back, double x_m) {
   double along = fmin(fmax(x_m - back->ground_x_m, 0.0), site->slope_run_m);
   double ground = back->ground_y_m + along * tan(site->slope_rad);
-  double lean = tan(back->plane.batter_rad);
-  if (fabs(lean) < 1e-12) return ground;
-  return fmin(ground, back->foot_y_m + (back->foot_x_m - x_m) / lean);
+  if (fabs(back->lean) < 1e-12) return ground;
+  return fmin(ground, back->foot_y_m + (back->foot_x_m - x_m) / back->lean);
 }
 
 static void add_column(const lw_site *site, const lw_section *section, const lw_back_plane *back, double xa,
@@ -113,7 +112,7 @@ static double next_bend(const lw_site *site, const lw_section *section, const lw
 void lw_soil_on_wall(const lw_wall *wall, const lw_section *section, const lw_back_plane *back,
                      lw_forces *forces) {
   double end = fmax(back->top_x_m, back->foot_x_m), start = fmin(back->ground_x_m, back->top_x_m);
-  double rear = lw_section_rear(section, 0.0);
+  double rear = section->rear_m;
   end = fmin(end, rear);
   if (end - start < 1e-9 || wall->method.soil_on_heel == LW_NOT_COUNTED) return;
   tally sum[2] = {{0.0, 0.0, 0.0, 0.0, 0.0}, {0.0, 0.0, 0.0, 0.0, 0.0}};

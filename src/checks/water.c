@@ -48,7 +48,7 @@ static void add(lw_forces *forces, lw_force_kind kind, const push_sum *vertical,
 
 /* Corners of the outline run counter-clockwise from the toe: base, back, top, face. */
 static int crest_index(const lw_section *section) {
-  lw_corner crest = lw_section_crest(section);
+  lw_corner crest = section->crest;
   int i = 0;
   while (fabs(section->outline[i].x_m - crest.x_m) > 1e-12 ||
          fabs(section->outline[i].y_m - crest.y_m) > 1e-12)
@@ -73,6 +73,7 @@ void lw_water_on_outline(const lw_site *site, const lw_section *section, double 
   double behind = section->height_m - site->water_depth_m,
          front = section->height_m - site->front_water_depth_m;
   double unit_weight = site->water_unit_weight_kn_per_m3;
+  if (behind <= -extra_depth_m && front <= -extra_depth_m) return;
   int foot = rear_foot_index(section), crest = crest_index(section);
   if (behind > -extra_depth_m) {
     water_sum sum = {0};

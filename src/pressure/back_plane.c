@@ -47,7 +47,7 @@ static bool along_ground(const lw_method *method) {
 /* A vertical plane through the rearmost point: a stack that leans back carries the ground above its top. */
 static void place_upright(const lw_section *section, const ground *g, double extra_depth_m,
                           lw_back_plane *back) {
-  double x = fmax(lw_section_rear(section, 0.0), g->x_m);
+  double x = fmax(section->rear_m, g->x_m);
   back->foot_x_m = back->top_x_m = x;
   back->foot_y_m = -extra_depth_m;
   back->top_y_m = ground_level(g, x);
@@ -56,11 +56,11 @@ static void place_upright(const lw_section *section, const ground *g, double ext
 /* The line of the back, carried down to the foot; it meets the ground at the ground's own start. */
 static void place_on_back(const lw_section *section, const ground *g, double extra_depth_m,
                           lw_back_plane *back) {
-  double batter = lw_section_back_angle(section);
-  back->plane.batter_rad = batter;
-  back->foot_x_m = section->back_foot_m + extra_depth_m * tan(batter);
+  back->plane.batter_rad = section->back_rad;
+  back->lean = tan(section->back_rad);
+  back->foot_x_m = section->back_foot_m + extra_depth_m * back->lean;
   back->foot_y_m = -extra_depth_m;
-  back->top_x_m = section->back_foot_m - g->y_m * tan(batter);
+  back->top_x_m = section->back_foot_m - g->y_m * back->lean;
   back->top_y_m = g->y_m;
 }
 
@@ -105,7 +105,7 @@ static void loads_build(const lw_site *site, double from_crest_m, lw_plane *plan
 void lw_back_plane_build(const lw_site *site, const lw_section *section, const lw_method *method,
                          double wall_friction_rad, double extra_depth_m, lw_back_plane *back) {
   ground g = ground_of(site, section);
-  *back = (lw_back_plane){.overhangs = lw_section_rear(section, 0.0) > section->base_width_m + 1e-9,
+  *back = (lw_back_plane){.overhangs = section->rear_m > section->base_width_m + 1e-9,
                           .ground_x_m = g.x_m,
                           .ground_y_m = g.y_m};
   if (on_the_back(method) && !along_ground(method))
@@ -131,5 +131,5 @@ void lw_back_plane_build(const lw_site *site, const lw_section *section, const l
   plane->overconsolidation = method->overconsolidation;
   plane->seismic = site->seismic;
   layers_build(site, above_top, plane);
-  loads_build(site, back->top_x_m - lw_section_crest(section).x_m, plane);
+  loads_build(site, back->top_x_m - section->crest.x_m, plane);
 }

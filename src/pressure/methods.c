@@ -31,8 +31,7 @@ static bool is_even(const lw_plane *plane) {
   bool one_soil = layer == lw_layer_at(plane, plane->height_m * (1.0 - 1e-12));
   bool straight = is_level(plane) || isinf(plane->slope_run_m);
   /* At β = φ the critical wedge has no end, and no search finds its far side; an earthquake turns β by ψ. */
-  bool wet = plane->water_depth_m <= 0.0, shaken = plane->seismic.horizontal > 0.0;
-  double turned = shaken ? lw_layer_turned(plane, layer, wet) : 0.0;
+  double turned = lw_layer_turned(plane, layer, plane->water_depth_m <= 0.0);
   bool ends = plane->slope_rad + turned < soil->friction_rad - 1e-3;
   return one_soil && straight && ends && plane->load_count == 0 && soil->cohesion_kpa <= 0.0;
 }

@@ -42,6 +42,7 @@ double lw_layer_moved(const lw_plane *plane, int layer, bool wet) {
 }
 
 double lw_layer_turned(const lw_plane *plane, int layer, bool wet) {
+  if (plane->seismic.horizontal <= 0.0) return 0.0;
   double weight = (1.0 - plane->seismic.vertical) * lw_layer_weight(plane, layer, wet);
   return atan2(plane->seismic.horizontal * lw_layer_moved(plane, layer, wet), weight);
 }

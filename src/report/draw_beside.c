@@ -20,7 +20,7 @@ bool lw_sketch_pair_above(const lw_sketch *sketch) {
 
 double lw_sketch_pair_m(const lw_sketch *sketch) {
   const lw_tier *tier = &sketch->result->wall.tier;
-  return tier->above ? lw_section_crest(&sketch->result->wall.section).x_m + tier->distance_m
+  return tier->above ? sketch->result->wall.section.crest.x_m + tier->distance_m
                      : -tier->distance_m;
 }
 
@@ -95,7 +95,7 @@ void lw_sketch_fence(lw_sketch *s) {
   const lw_case *c = &s->result->given;
   if (!has_fence(c)) return;
   const lw_section *section = &s->result->wall.section;
-  lw_corner crest = lw_section_crest(section);
+  lw_corner crest = section->crest;
   bool behind = c->fence_place.origin != LW_ABSENT && c->fence_place.value == LW_FENCE_BEHIND;
   bool closes = c->site_back.origin != LW_ABSENT && c->site_back.value == LW_BACK_FENCE;
   double away = c->fence_distance.origin != LW_ABSENT ? c->fence_distance.si : 0.0;

@@ -92,7 +92,7 @@ static void stone(lw_sketch *s) {
   double wide = fmin(w->site.stone_width_m, far);
   if (wide <= 0.0 || top <= 0.0) return;
   double soil_cover = fmin(0.15, 0.25 * top);
-  double low = lw_section_rear(&w->section, 0.0), high = lw_section_rear(&w->section, top - soil_cover);
+  double low = w->section.rear_m, high = lw_section_rear(&w->section, top - soil_cover);
   lw_xy_mm area[] = {lw_sketch_at(s, 0.5 * low, 0.0), lw_sketch_at(s, low + wide, 0.0),
                      lw_sketch_at(s, high + wide, top - soil_cover),
                      lw_sketch_at(s, 0.5 * high, top - soil_cover)};

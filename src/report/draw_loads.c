@@ -35,7 +35,7 @@ static void name_of(const lw_sketch *s, const lw_site_load *load, char *name, si
 static void on_cap(lw_sketch *s, const lw_site_load *load, const char *name) {
   static const double SINGLE_MM = 9.0;
   const lw_section *section = &s->result->wall.section;
-  lw_corner crest = lw_section_crest(section);
+  lw_corner crest = section->crest;
   double x = 0.5 * (section->cap_front_m + crest.x_m), up = 5.5 / s->mm_per_m;
   if (load->force > 0.0) single(s, x, crest.y_m, SINGLE_MM);
   if (load->push > 0.0) {
@@ -60,7 +60,7 @@ static void size_of(const lw_site_load *load, char *words, size_t size) {
 
 static void behind(lw_sketch *s, const lw_site_load *load, const char *name) {
   static const double STRIP_MM = 6.5, SINGLE_MM = 9.0;
-  double crest = lw_section_crest(&s->result->wall.section).x_m, up = 5.5 / s->mm_per_m;
+  double crest = s->result->wall.section.crest.x_m, up = 5.5 / s->mm_per_m;
   double near = crest + load->near_m, far = fmin(crest + load->far_m, s->right_m);
   char words[100];
   size_of(load, words, sizeof words);

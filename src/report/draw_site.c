@@ -23,7 +23,7 @@ static void pipe(lw_sketch *s) {
   const lw_case *c = &s->result->given;
   bool there = c->drain_outlets.origin == LW_GIVEN && c->drain_outlets.si > 0.5;
   if (!there || s->result->wall.site.stone_width_m < 2.0 * RADIUS_M) return;
-  double invert = -lw_sketch_bedding(s), x = lw_section_rear(&s->result->wall.section, 0.0) + 1.4 * RADIUS_M;
+  double invert = -lw_sketch_bedding(s), x = s->result->wall.section.rear_m + 1.4 * RADIUS_M;
   lw_xy_mm round[SIDES];
   for (int i = 0; i < SIDES; i++) {
     double turn = 6.283185307179586 * i / SIDES;

@@ -52,7 +52,7 @@ static void section(const lw_figures *figures) {
       &b, &(lw_figure_word){"weight_moment_knm_per_m", "moment of the weight about the toe", "kN m/m", ""},
       lw_section_moment(s));
   lw_figures_put(&b, &(lw_figure_word){"back_angle_deg", "angle of the back from the vertical", "deg", ""},
-                 lw_section_back_angle(s) * LW_DEG_PER_RAD);
+                 s->back_rad * LW_DEG_PER_RAD);
   lw_figures_put(&b, &(lw_figure_word){"joint_friction", "friction between courses", "", ""},
                  s->joint_friction);
 }

@@ -105,7 +105,7 @@ void lw_working_given(const lw_page *page, const lw_result *result) {
                "Section: %.3f m high, %.3f m wide at the base, base %.3f m below the ground in front, back "
                "%.2f deg from the vertical",
                section->height_m, section->base_width_m, section->embedment_m,
-               section->known ? lw_section_back_angle(section) * LW_DEG_PER_RAD : 0.0);
+               section->known ? section->back_rad * LW_DEG_PER_RAD : 0.0);
   for (int i = 0; i < site->soil_count; i++) {
     lw_print(name, sizeof name, "Soil %d", i + 1);
     given_soil(page, &site->soil[i], name);

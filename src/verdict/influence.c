@@ -19,7 +19,7 @@ static double level_of(const lw_site *site, const lw_section *section, double be
 
 /* How far the rear of the base lies in front of the rear of the top; negative: behind it. */
 static double base_in_front(const lw_section *section) {
-  return section->known ? lw_section_crest(section).x_m - section->base_width_m : 0.0;
+  return section->known ? section->crest.x_m - section->base_width_m : 0.0;
 }
 
 static void hold(const lw_wall *wall, double angle_rad, lw_influence_load *load) {

@@ -91,4 +91,5 @@ void lw_section_above(const lw_section *section, int joint, lw_section *above) {
   above->contact_rear_m = fmin(lower->rear_m, upper->rear_m) - front;
   lw_outline_of_courses(above);
   above->back_foot_m = above->outline[1].x_m;
+  lw_section_measure(above);
 }

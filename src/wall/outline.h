@@ -15,6 +15,9 @@ lw_part lw_part_box(lw_part_kind kind, int number, lw_corner low, lw_corner high
 /* A part that is any polygon. */
 lw_part lw_part_polygon(lw_part_kind kind, const lw_corner *corner, int count, double unit_weight_kn_per_m3);
 
+/* Crest, rear and back of a section whose outline is there. */
+void lw_section_measure(lw_section *section);
+
 void lw_section_of_courses(const lw_case *c, lw_section *section);
 void lw_section_of_polygon(const lw_case *c, lw_section *section);
 

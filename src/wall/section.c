@@ -14,6 +14,7 @@ void lw_section_build(const lw_case *c, lw_section *section) {
     lw_section_of_courses(c, section);
   else
     lw_section_of_polygon(c, section);
+  lw_section_measure(section);
 }
 
 double lw_section_weight(const lw_section *section) {
@@ -40,7 +41,7 @@ double lw_section_rear(const lw_section *section, double y_m) {
   return rear;
 }
 
-lw_corner lw_section_crest(const lw_section *section) {
+static lw_corner crest_of(const lw_section *section) {
   lw_corner crest = section->outline[0];
   for (int i = 1; i < section->outline_count; i++) {
     const lw_corner *at = &section->outline[i];
@@ -50,11 +51,16 @@ lw_corner lw_section_crest(const lw_section *section) {
   return crest;
 }
 
-double lw_section_back_angle(const lw_section *section) {
-  lw_corner crest = lw_section_crest(section);
-  double top = crest.x_m;
+static double back_angle_of(const lw_section *section) {
+  double top = section->crest.x_m;
   /* A cap shallower than the blocks does not pull the back forwards: the blocks under it still lean. */
   if (section->has_cap && section->part_count > 1)
     top = fmax(top, section->part[section->part_count - 2].rear_m);
-  return atan2(section->back_foot_m - top, crest.y_m);
+  return atan2(section->back_foot_m - top, section->crest.y_m);
+}
+
+void lw_section_measure(lw_section *section) {
+  section->crest = crest_of(section);
+  section->rear_m = lw_section_rear(section, 0.0);
+  section->back_rad = back_angle_of(section);
 }

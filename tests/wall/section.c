@@ -40,8 +40,8 @@ Test(section, courses_and_cap) {
   cr_expect(near(s.part[4].front_m, 0.02) && near(s.part[4].rear_m, 0.43));
   cr_expect(near(s.base_width_m, 0.35));
   /* What hangs over, in front and behind, holds no ground. */
-  cr_expect(near(lw_section_rear(&s, 0.0), 0.395) && near(lw_section_crest(&s).x_m, 0.395));
-  cr_expect(near(lw_section_back_angle(&s), -atan(0.045 / 0.86)));
+  cr_expect(near(s.rear_m, 0.395) && near(s.crest.x_m, 0.395));
+  cr_expect(near(s.back_rad, -atan(0.045 / 0.86)));
 }
 
 Test(section, deeper_base_courses) {
@@ -54,7 +54,7 @@ Test(section, deeper_base_courses) {
   cr_expect(near(lw_section_weight(&s), 2.0 * base + 3.0 * upper));
   cr_expect(near(lw_section_moment(&s), base * base_arms + upper * upper_arms));
   cr_expect(near(s.base_width_m, 0.52));
-  cr_expect(near(lw_section_rear(&s, 0.0), 0.53));
+  cr_expect(near(s.rear_m, 0.53));
   cr_expect(near(lw_section_rear(&s, 0.301), 0.34));
 }
 
