@@ -34,8 +34,8 @@ typedef struct lw_wedge_known {
   lw_wedge wedge;
 } lw_wedge_known;
 
-/* searched: of a push found before, and replaced by one that is searched here; NULL allowed. Where both planes
- * are the same figure at another size its wedge is scaled instead of searched again. */
+/* searched: of a push found before, and replaced by one that is searched here; NULL allowed. Where both
+ * planes are the same figure at another size its wedge is scaled instead of searched again. */
 void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_depth_m,
                   lw_wedge_known *searched, lw_push *push, const lw_working *working);
 

@@ -19,9 +19,9 @@ typedef struct lw_law {
  * direction is the caller's: angle_rad is read from *thrust. Coefficient is that of the lowest layer met. */
 lw_status lw_profile_integrate(const lw_plane *plane, const lw_law *law, lw_thrust *thrust, lw_error *error);
 
-/* True when all that weighs on a failure plane keeps its share whatever the plane's angle, so that the critical
- * angle depends on nothing but angles: plain planes, and level ground with water at any depth, which cuts a
- * similar figure off the wedge. */
+/* True when all that weighs on a failure plane keeps its share whatever the plane's angle, so that the
+ * critical angle depends on nothing but angles: plain planes, and level ground with water at any depth, which
+ * cuts a similar figure off the wedge. */
 bool lw_plane_is_one_figure(const lw_plane *plane);
 
 /* Index of the layer at a depth, the lower one on a boundary. */

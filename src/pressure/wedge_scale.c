@@ -22,8 +22,8 @@ static bool alike(const lw_plane *a, const lw_plane *b) {
   return angles && shaken && lw_plane_is_one_figure(a) && lw_plane_is_one_figure(b);
 }
 
-/* Weight of a wedge of one soil per its area over the square of its height, and what that turns about the foot.
- * The water's level cuts a smaller wedge of the same figure off its lower end. */
+/* Weight of a wedge of one soil per its area over the square of its height, and what that turns about the
+ * foot. The water's level cuts a smaller wedge of the same figure off its lower end. */
 typedef struct stack {
   double weight, moment;
 } stack;
