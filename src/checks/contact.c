@@ -15,22 +15,25 @@ static void add_moment(lw_contact *contact, double moment_knm_per_m) {
     contact->overturning_knm_per_m -= moment_knm_per_m;
 }
 
-static void sum_forces(const lw_method *method, const lw_contact_terms *terms, const lw_forces *forces,
-                       lw_contact *contact) {
-  for (int i = 0; i < forces->count; i++) {
-    const lw_force *f = &forces->force[i];
-    double level = -f->horizontal_kn_per_m * (f->y_m - terms->foot_y_m);
-    double upright = f->vertical_kn_per_m * (f->x_m - terms->front_m);
-    contact->vertical_kn_per_m += f->vertical_kn_per_m;
-    contact->horizontal_kn_per_m += f->horizontal_kn_per_m;
-    add_moment(contact, level);
-    /* Some books take uplift off the resistance instead of adding it to what overturns. */
-    if (f->kind == LW_FORCE_UPLIFT && method->uplift_as == LW_UPLIFT_OFF_RESISTANCE)
-      contact->resisting_knm_per_m += upright;
-    else
-      add_moment(contact, upright);
-    if (f->kind == LW_FORCE_UPLIFT) contact->uplift_kn_per_m -= f->vertical_kn_per_m;
-  }
+static void add_force(const lw_method *method, const lw_contact_terms *terms, const lw_force *f,
+                      lw_contact *contact) {
+  double level = -f->horizontal_kn_per_m * (f->y_m - terms->foot_y_m);
+  double upright = f->vertical_kn_per_m * (f->x_m - terms->front_m);
+  contact->vertical_kn_per_m += f->vertical_kn_per_m;
+  contact->horizontal_kn_per_m += f->horizontal_kn_per_m;
+  add_moment(contact, level);
+  /* Some books take uplift off the resistance instead of adding it to what overturns. */
+  if (f->kind == LW_FORCE_UPLIFT && method->uplift_as == LW_UPLIFT_OFF_RESISTANCE)
+    contact->resisting_knm_per_m += upright;
+  else
+    add_moment(contact, upright);
+  if (f->kind == LW_FORCE_UPLIFT) contact->uplift_kn_per_m -= f->vertical_kn_per_m;
+}
+
+static lw_contact sum_of(const lw_method *method, const lw_contact_terms *terms, const lw_forces *forces) {
+  lw_contact sum = {.width_m = terms->rear_m - terms->front_m, .front_m = terms->front_m, .settled = true};
+  for (int i = 0; i < forces->count; i++) add_force(method, terms, &forces->force[i], &sum);
+  return sum;
 }
 
 /* Edge pressures of a full rectangle. */
@@ -66,11 +69,8 @@ static void press_shells(double shell_m, lw_contact *c) {
   c->rear_kpa = whole ? mean * (1.0 - bend) : (c->eccentricity_m > 0.0 ? 0.0 : edge);
 }
 
-void lw_contact_balance(const lw_method *method, const lw_contact_terms *terms, const lw_forces *forces,
-                        lw_contact *contact) {
-  *contact =
-      (lw_contact){.width_m = terms->rear_m - terms->front_m, .front_m = terms->front_m, .settled = true};
-  sum_forces(method, terms, forces, contact);
+/* Resultant and pressures that the sums make. */
+static void press(const lw_method *method, const lw_contact_terms *terms, lw_contact *contact) {
   if (contact->vertical_kn_per_m <= 0.0 || contact->width_m <= 0.0) return;
   double net = contact->resisting_knm_per_m - contact->overturning_knm_per_m;
   contact->resultant_m = net / contact->vertical_kn_per_m;
@@ -84,6 +84,12 @@ void lw_contact_balance(const lw_method *method, const lw_contact_terms *terms, 
   else
     press_full(method, contact);
   contact->greatest_kpa = fmax(contact->front_kpa, contact->rear_kpa);
+}
+
+void lw_contact_balance(const lw_method *method, const lw_contact_terms *terms, const lw_forces *forces,
+                        lw_contact *contact) {
+  *contact = sum_of(method, terms, forces);
+  press(method, terms, contact);
 }
 
 /* Head falls in a straight line from rear to front over the length in compression; the open part behind it
@@ -117,11 +123,14 @@ void lw_contact_solve(const lw_wall *wall, const lw_contact_terms *terms, lw_for
     lw_contact_balance(&wall->method, terms, forces, contact);
     return;
   }
-  double width = terms->rear_m - terms->front_m, pressed = width;
+  lw_contact others = sum_of(&wall->method, terms, forces);
+  double width = others.width_m, pressed = width;
   int at = forces->count++;
   for (int round = 0; round < UPLIFT_ROUNDS; round++) {
     lw_forces_put(forces, at, uplift_over(wall, terms, pressed));
-    lw_contact_balance(&wall->method, terms, forces, contact);
+    *contact = others;
+    add_force(&wall->method, terms, &forces->force[at], contact);
+    press(&wall->method, terms, contact);
     double next = pressed_length(&wall->method, contact);
     if (fabs(next - pressed) <= 1e-12 * width) return;
     pressed = next;

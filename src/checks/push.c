@@ -154,12 +154,13 @@ static lw_load_pressure theory_of(const lw_method *method) {
 static lw_status by_formula(const lw_method *method, lw_push *push, lw_error *error,
                             const lw_working *working) {
   const lw_pressure_routine *routine = lw_pressure_routine_of(method->pressure);
-  lw_plane plane = push->back.plane;
   push->elastic_by = theory_of(method);
-  bool apart = push->elastic_by != LW_LOAD_PRESSURE_WEDGE;
-  if (apart) plane.load_count = 0;
+  bool apart = push->elastic_by != LW_LOAD_PRESSURE_WEDGE && push->back.plane.load_count > 0;
+  if (!apart) return routine->thrust(state_of(method), &push->back.plane, &push->thrust, error, working);
+  lw_plane plane = push->back.plane;
+  plane.load_count = 0;
   lw_status status = routine->thrust(state_of(method), &plane, &push->thrust, error, working);
-  if (status != LW_OK || !apart || push->back.plane.load_count == 0) return status;
+  if (status != LW_OK) return status;
   push->elastic = lw_elastic_push_on(&push->back.plane, push->elastic_by);
   lw_elastic_record(&push->back.plane, push->elastic_by, &push->elastic, working);
   return LW_OK;

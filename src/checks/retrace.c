@@ -36,6 +36,7 @@ static void push_on(trace *t) {
 
 static void stage_of(trace *t, const lw_actions *actions) {
   const lw_wall *wall = &t->out->wall;
+  lw_stage_show(&t->push, &t->out->stage);
   switch (t->check->at) {
   case LW_AT_BASE: lw_stage_base(wall, &t->push, actions, &t->out->stage); return;
   case LW_AT_PAD: lw_stage_pad(wall, &t->push, actions, &t->out->stage); return;

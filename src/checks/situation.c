@@ -207,16 +207,24 @@ static void run_leanings(run *r, const lw_actions *actions) {
 static void record(const run *r, const lw_actions *actions) {
   lw_situation *s = r->situation;
   const lw_section *section = &r->wall->section;
+  bool has_pad = r->wall->site.pad.thickness_m > 0.0;
   lw_actions with = *actions;
   lw_stage stage;
   with.factors = s->factors = r->of_gravest;
   s->set = r->context->format->any;
-  if (asked(r->only, LW_AT_BASE, 0)) stage_base(r, &with, &s->base);
-  if (asked(r->only, LW_AT_PAD, 0)) stage_pad(r, &with, &s->pad);
+  if (asked(r->only, LW_AT_BASE, 0)) {
+    stage_base(r, &with, &s->base);
+    lw_stage_show(&r->pushes->push[BASE], &s->base);
+  }
+  if (asked(r->only, LW_AT_PAD, 0)) {
+    stage_pad(r, &with, &s->pad);
+    if (has_pad) lw_stage_show(&r->pushes->push[PAD], &s->pad);
+  }
   s->joint_count = r->pushes->joint_count;
   for (int i = 0; i < s->joint_count; i++) {
     if (!asked_joint(r->only, section, i + 1)) continue;
     lw_stage_above(r->wall, &r->pushes->above[i], &r->pushes->push[FIRST_JOINT + i], &with, &stage);
+    lw_stage_show(&r->pushes->push[FIRST_JOINT + i], &stage);
     note_joint(&stage, section->part[i + 1].bottom_m, &s->joint[i]);
   }
 }

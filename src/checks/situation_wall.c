@@ -28,4 +28,5 @@ void lw_situation_joint(const lw_wall *wall, const lw_tables *tables, const lw_s
   lw_section_above(&now.section, joint, &above);
   lw_push_find(&now, &above, 0.0, NULL, &push, NULL);
   lw_stage_above(&now, &above, &push, &actions, stage);
+  lw_stage_show(&push, stage);
 }

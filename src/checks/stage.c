@@ -8,6 +8,16 @@
 void lw_stage_start(const lw_push *push, lw_stage *stage) {
   stage->status = push->status;
   stage->reason = push->reason;
+  stage->passive_kn_per_m = 0.0;
+  stage->forces.count = 0;
+  stage->contact = (lw_contact){.settled = true};
+  if (push->status == LW_OK && push->faulty) {
+    stage->status = LW_NO_SOLUTION;
+    stage->reason = LW_REASON_WEDGE_DISAGREES;
+  }
+}
+
+void lw_stage_show(const lw_push *push, lw_stage *stage) {
   stage->back = push->back;
   stage->thrust = push->thrust;
   stage->formula_kn_per_m = push->formula_kn_per_m;
@@ -17,13 +27,6 @@ void lw_stage_start(const lw_push *push, lw_stage *stage) {
   stage->wedge_known = push->wedge_known;
   stage->wedge_governs = push->wedge_governs;
   stage->faulty = push->faulty;
-  stage->passive_kn_per_m = 0.0;
-  stage->forces.count = 0;
-  stage->contact = (lw_contact){.settled = true};
-  if (push->status == LW_OK && push->faulty) {
-    stage->status = LW_NO_SOLUTION;
-    stage->reason = LW_REASON_WEDGE_DISAGREES;
-  }
 }
 
 static double head(double section_height_m, double depth_m, double foot_y_m) {

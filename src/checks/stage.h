@@ -73,12 +73,14 @@ void lw_contact_solve(const lw_wall *wall, const lw_contact_terms *terms, lw_for
 void lw_contact_balance(const lw_method *method, const lw_contact_terms *terms, const lw_forces *forces,
                         lw_contact *contact);
 
-/* The push taken over, nothing gathered yet. */
+/* Whether the push is known, nothing gathered yet. */
 void lw_stage_start(const lw_push *push, lw_stage *stage);
 void lw_stage_base(const lw_wall *wall, const lw_push *push, const lw_actions *actions, lw_stage *stage);
 void lw_stage_pad(const lw_wall *wall, const lw_push *push, const lw_actions *actions, lw_stage *stage);
 void lw_stage_above(const lw_wall *wall, const lw_section *above, const lw_push *push,
                     const lw_actions *actions, lw_stage *stage);
+/* The push itself, in a stage that somebody looks at: checks need only what is gathered and balanced. */
+void lw_stage_show(const lw_push *push, lw_stage *stage);
 
 /* What the checks of one situation share. */
 typedef struct lw_check_context {
