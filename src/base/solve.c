@@ -145,11 +145,9 @@ static void descend(lw_function f, const void *context, const bracket *b, spot *
       break;
     }
   }
-  double x = gsl_min_fminimizer_x_minimum(&solver);
-  double y = f(x, context);
-  if (isfinite(y) && y <= least->y) {
-    *least = (spot){x, y};
-  }
+  /* What stands in for a value that is not finite is higher than the middle: the least is one of f's own. */
+  spot found = {gsl_min_fminimizer_x_minimum(&solver), gsl_min_fminimizer_f_minimum(&solver)};
+  if (found.y <= least->y) *least = found;
 }
 
 lw_status lw_solve_minimum(lw_function f, const void *context, double low, double high, int steps,

@@ -95,11 +95,10 @@ static double moved_by_rigid_wall(const lw_plane *plane) {
   return sum * plane->height_m;
 }
 
-lw_status lw_seismic_find(lw_earth_state state, const lw_plane *plane, lw_seismic_part *part,
-                          lw_error *error) {
+/* Of ground that is shaken. */
+static lw_status find_part(lw_earth_state state, const lw_plane *plane, lw_seismic_part *part,
+                           lw_error *error) {
   lw_thrust moving = {0}, still = {0};
-  *part = (lw_seismic_part){0};
-  if (!shaken(plane)) return LW_OK;
   int lowest = lw_layer_at(plane, plane->height_m);
   double turn = lw_layer_turned(plane, lowest, plane->water_depth_m < plane->height_m);
   if (state == LW_AT_REST) {
@@ -114,6 +113,12 @@ lw_status lw_seismic_find(lw_earth_state state, const lw_plane *plane, lw_seismi
                             .coefficient = moving.coefficient / (1.0 - plane->seismic.vertical),
                             .turn_rad = turn};
   return LW_OK;
+}
+
+lw_status lw_seismic_find(lw_earth_state state, const lw_plane *plane, lw_seismic_part *part,
+                          lw_error *error) {
+  *part = (lw_seismic_part){0};
+  return shaken(plane) ? find_part(state, plane, part, error) : LW_OK;
 }
 
 static void record(const lw_plane *plane, const lw_seismic_part *part, const lw_thrust *thrust,

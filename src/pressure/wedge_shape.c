@@ -190,7 +190,9 @@ static void plain(const lw_wedge_frame *frame, const body_corners *whole, lw_wed
   unit_weights weights = weights_of(plane, 0, plane->water_depth_m <= 0.0);
   add_weight(body, area * weights.effective, area * weights.moved, at.x_m, at.y_m);
   body->friction_tan = frame->tan_friction[0];
-  body->cohesion_kn_per_m = plane->layer[0].cohesion_kpa * hypot(whole->corner[1].x_m, whole->corner[1].y_m);
+  double cohesion = plane->layer[0].cohesion_kpa;
+  if (cohesion > 0.0)
+    body->cohesion_kn_per_m = cohesion * hypot(whole->corner[1].x_m, whole->corner[1].y_m);
 }
 
 static void add_push(lw_wedge_body *body, double push_kn_per_m, double x_m, double y_m) {
