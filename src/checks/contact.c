@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/extremes.h"
+
 /* A base or joint in equilibrium: resultant, contact in compression, edge pressures, uplift. Moments are
  * about the contact's front edge; what turns the wall forwards overturns, the rest resists. */
 
@@ -62,7 +64,7 @@ static void press_shells(double shell_m, lw_contact *c) {
   double mean = c->vertical_kn_per_m / area, bend = c->eccentricity_m / kern;
   double near = half - fabs(c->eccentricity_m);
   bool whole = fabs(bend) <= 1.0 + 1e-12;
-  c->share_in_compression = whole ? 1.0 : fmin(0.5, 1.5 * near / shell_m);
+  c->share_in_compression = whole ? 1.0 : lw_smaller(0.5, 1.5 * near / shell_m);
   double edge =
       near < shell_m / 3.0 ? 2.0 * c->vertical_kn_per_m / (3.0 * near) : 2.0 * c->vertical_kn_per_m / shell_m;
   c->front_kpa = whole ? mean * (1.0 + bend) : (c->eccentricity_m > 0.0 ? edge : 0.0);
@@ -83,7 +85,7 @@ static void press(const lw_method *method, const lw_contact_terms *terms, lw_con
     press_shells(terms->shell_m, contact);
   else
     press_full(method, contact);
-  contact->greatest_kpa = fmax(contact->front_kpa, contact->rear_kpa);
+  contact->greatest_kpa = lw_larger(contact->front_kpa, contact->rear_kpa);
 }
 
 void lw_contact_balance(const lw_method *method, const lw_contact_terms *terms, const lw_forces *forces,
@@ -94,14 +96,16 @@ void lw_contact_balance(const lw_method *method, const lw_contact_terms *terms, 
 
 /* Head falls in a straight line from rear to front over the length in compression; the open part behind it
  * carries the full rear head. */
-static lw_force uplift_over(const lw_wall *wall, const lw_contact_terms *terms, double pressed_m) {
+static lw_force uplift_over(const lw_wall *wall, const lw_contact_terms *terms, double factor,
+                            double pressed_m) {
   double width = terms->rear_m - terms->front_m, rear = terms->rear_head_m, front = terms->front_head_m;
   double open = width - pressed_m;
   double force = 0.5 * (front + rear) * pressed_m + rear * open;
   double moment = pressed_m * pressed_m * (front / 6.0 + rear / 3.0) + rear * open * (pressed_m + 0.5 * open);
   double scale = wall->site.water_unit_weight_kn_per_m3 * wall->method.uplift_share;
   return (lw_force){.kind = LW_FORCE_UPLIFT,
-                    .vertical_kn_per_m = -scale * force,
+                    .factor = factor,
+                    .vertical_kn_per_m = -scale * force * factor,
                     .x_m = terms->front_m + moment / force,
                     .y_m = terms->foot_y_m};
 }
@@ -125,11 +129,12 @@ void lw_contact_solve(const lw_wall *wall, const lw_contact_terms *terms, lw_for
   }
   lw_contact others = sum_of(&wall->method, terms, forces);
   double width = others.width_m, pressed = width;
-  int at = forces->count++;
+  lw_force *uplift = &forces->force[forces->count++];
+  double factor = lw_forces_factor(forces, LW_FORCE_UPLIFT);
   for (int round = 0; round < UPLIFT_ROUNDS; round++) {
-    lw_forces_put(forces, at, uplift_over(wall, terms, pressed));
+    *uplift = uplift_over(wall, terms, factor, pressed);
     *contact = others;
-    add_force(&wall->method, terms, &forces->force[at], contact);
+    add_force(&wall->method, terms, uplift, contact);
     press(&wall->method, terms, contact);
     double next = pressed_length(&wall->method, contact);
     if (fabs(next - pressed) <= 1e-12 * width) return;

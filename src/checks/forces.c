@@ -6,7 +6,8 @@
 /* Forces come in here, each with the partial factor of its source. */
 
 /* No default: whoever adds a kind says whose factor it takes. */
-static double factor_of(const lw_factors *factors, lw_force_kind kind) {
+double lw_forces_factor(const lw_forces *forces, lw_force_kind kind) {
+  const lw_factors *factors = &forces->factors;
   if (!factors->factored) return 1.0;
   switch (kind) {
   case LW_FORCE_PART: return factors->wall_weight;
@@ -31,7 +32,7 @@ static double factor_of(const lw_factors *factors, lw_force_kind kind) {
 
 void lw_forces_put(lw_forces *forces, int index, lw_force force) {
   assert(index >= 0 && index < LW_FORCE_MAX);
-  force.factor = factor_of(&forces->factors, force.kind);
+  force.factor = lw_forces_factor(forces, force.kind);
   force.horizontal_kn_per_m *= force.factor;
   force.vertical_kn_per_m *= force.factor;
   forces->force[index] = force;

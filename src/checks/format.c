@@ -10,6 +10,7 @@ static void read_set(const lw_tables *tables, int first, lw_format *set) {
     const lw_format_row *row = &tables->format[i];
     set->any = row;
     if (row->need < LW_NEED_COUNT) set->row[row->need] = row;
+    if (row->need >= LW_NEED_FRICTION && row->need < LW_NEED_DECIDES) set->has_factors = true;
   }
 }
 

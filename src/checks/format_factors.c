@@ -13,6 +13,7 @@ static double value_or(const lw_format *format, lw_need need, lw_situation_kind 
 }
 
 double lw_format_times(const lw_format *format, lw_situation_kind kind, lw_need divides, lw_need times) {
+  if (!format->has_factors) return 1.0;
   return value_or(format, times, kind, 1.0) / value_or(format, divides, kind, 1.0);
 }
 
@@ -34,7 +35,7 @@ bool lw_format_same_ground(const lw_format *format, lw_situation_kind a, lw_situ
 }
 
 bool lw_format_is_partial(const lw_format *format, lw_situation_kind kind) {
-  for (int i = LW_NEED_FRICTION; i < LW_NEED_DECIDES; i++)
+  for (int i = LW_NEED_FRICTION; format->has_factors && i < LW_NEED_DECIDES; i++)
     if (!same(value_or(format, (lw_need)i, kind, 1.0), 1.0)) return true;
   return false;
 }
@@ -74,6 +75,7 @@ static void push_at_source(const lw_format *format, lw_situation_kind kind, lw_s
 
 void lw_format_apply(const lw_format *format, lw_situation_kind kind, lw_wall *wall,
                      const lw_working *working) {
+  if (!format->has_factors) return;
   push_at_source(format, kind, &wall->site);
   double friction = on_friction(format, kind), cohesion = on_cohesion(format, kind);
   /* Dividing by one still costs the last bit of an angle: a lumped set leaves the soil as it is. */

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/extremes.h"
+
 static void add_weights(const lw_section *section, lw_forces *forces) {
   for (int i = 0; i < section->part_count; i++) {
     const lw_part *part = &section->part[i];
@@ -54,7 +56,7 @@ static void add_thrust(const lw_push *push, lw_forces *forces) {
     lw_force_kind kind;
     lw_lateral part;
   } parts[] = {{LW_FORCE_SURCHARGE_THRUST, {t->surcharge_kn_per_m, t->surcharge_height_m}},
-               {LW_FORCE_SEISMIC_THRUST, {fmax(t->seismic_kn_per_m, 0.0), t->seismic_height_m}},
+               {LW_FORCE_SEISMIC_THRUST, {lw_larger(t->seismic_kn_per_m, 0.0), t->seismic_height_m}},
                {LW_FORCE_LOADS_THRUST, push->by_loads},
                {LW_FORCE_LEVEL_THRUST, push->by_pushes}};
   enum { PARTS = sizeof parts / sizeof parts[0] };
@@ -82,7 +84,7 @@ static void add_loads_thrust(const lw_push *push, lw_forces *forces) {
 static void add_crack_water(const lw_push *push, lw_forces *forces) {
   const lw_plane *plane = &push->back.plane;
   const lw_thrust *t = &push->thrust;
-  double deep = fmax(plane->height_m - plane->water_depth_m, 0.0);
+  double deep = lw_larger(plane->height_m - plane->water_depth_m, 0.0);
   double behind = 0.5 * plane->water_unit_weight_kn_per_m3 * deep * deep;
   double crack = t->water_kn_per_m - behind;
   if (crack <= 1e-9) return;
@@ -97,7 +99,7 @@ static void add_crack_water(const lw_push *push, lw_forces *forces) {
 static lw_corner top_front(const lw_section *section) {
   lw_corner front = section->crest;
   for (int i = 0; i < section->outline_count; i++)
-    if (section->outline[i].y_m > front.y_m - 1e-9) front.x_m = fmin(front.x_m, section->outline[i].x_m);
+    if (section->outline[i].y_m > front.y_m - 1e-9) front.x_m = lw_smaller(front.x_m, section->outline[i].x_m);
   if (section->has_cap) front.x_m = section->cap_front_m;
   return front;
 }

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/extremes.h"
+
 /* Formula and wedge that must agree do so to this share of the thrust. */
 static const double AGREEMENT = 1e-6;
 
@@ -84,7 +86,7 @@ static lw_lateral between(const lw_wedge *with, const lw_wedge *without, double 
   if (more <= AGREEMENT * with->thrust_kn_per_m) return (lw_lateral){0};
   double moment = with->thrust_kn_per_m * with->height_of_action_m -
                   without->thrust_kn_per_m * without->height_of_action_m;
-  return (lw_lateral){.thrust_kn_per_m = more, .height_m = fmin(fmax(moment / more, 0.0), height_m)};
+  return (lw_lateral){.thrust_kn_per_m = more, .height_m = lw_smaller(lw_larger(moment / more, 0.0), height_m)};
 }
 
 /* Neither formula nor elasticity knows a level push on the ground: what the wedge has more by it is theirs
@@ -118,14 +120,14 @@ static void recheck(const lw_method *method, lw_wedge_known *searched, lw_push *
   if (!has_it) push_by_wedge(push);
   double wedge = push->wedge.thrust_kn_per_m, formula = push->thrust.total_kn_per_m;
   if (lw_plane_is_plain(plane)) {
-    push->faulty = fabs(wedge - formula) > AGREEMENT * fmax(fabs(formula), 1e-9);
+    push->faulty = fabs(wedge - formula) > AGREEMENT * lw_larger(fabs(formula), 1e-9);
     return;
   }
   if (has_it) part_wedge(push);
-  formula += push->elastic.push_kn_per_m / fmax(cos(angle_used(method, push)), 1e-9);
+  formula += push->elastic.push_kn_per_m / lw_larger(cos(angle_used(method, push)), 1e-9);
   push->wedge_governs = wedge > formula * (1.0 + AGREEMENT);
   if (!push->wedge_governs) return;
-  push->thrust.height_of_action_m = fmax(height_together(method, push), push->wedge.height_of_action_m);
+  push->thrust.height_of_action_m = lw_larger(height_together(method, push), push->wedge.height_of_action_m);
   push->thrust.total_kn_per_m = wedge;
   if (!has_it) part_wedge(push);
 }

@@ -30,7 +30,7 @@ bool lw_slip_clear(const lw_slip_ground *ground, const lw_slip_circle *circle) {
   for (int i = 0; i < ground->body_count; i++) {
     double x = ground->body[i].x_m, y = ground->body[i].y_m;
     /* Above the ground behind only its place counts. */
-    if (!inside(circle, x, smaller(y, circle->entry_y_m))) return false;
+    if (!inside(circle, x, lw_smaller(y, circle->entry_y_m))) return false;
   }
   return inside(circle, ground->pad_front_m, ground->pad_y_m) &&
          inside(circle, ground->pad_rear_m, ground->pad_y_m);
@@ -45,7 +45,7 @@ static void sums(const lw_slip_slices *list, const lw_slip_circle *circle, doubl
     double normal = s->weight_kn_per_m * s->cosine - shaken * s->sine - s->pore_kpa * s->length_m;
     *driving += s->weight_kn_per_m * s->sine;
     if (circle && kh > 0.0) *driving += shaken * (circle->centre_y_m - s->weight_y_m) / circle->radius_m;
-    *resisting += s->cohesion_kpa * s->length_m + larger(normal, 0.0) * s->tan_friction;
+    *resisting += s->cohesion_kpa * s->length_m + lw_larger(normal, 0.0) * s->tan_friction;
   }
 }
 
@@ -55,7 +55,7 @@ static bool bishop(const lw_slip_slices *list, double driving, double start, lw_
   double part[LW_SLIP_SLICE_MAX], turn[LW_SLIP_SLICE_MAX];
   for (int i = 0; i < list->count; i++) {
     const lw_slip_slice *s = &list->slice[i];
-    double carried = larger(s->weight_kn_per_m - s->pore_kpa * s->width_m, 0.0);
+    double carried = lw_larger(s->weight_kn_per_m - s->pore_kpa * s->width_m, 0.0);
     part[i] = s->cohesion_kpa * s->width_m + carried * s->tan_friction;
     turn[i] = s->sine * s->tan_friction;
   }
@@ -65,7 +65,7 @@ static bool bishop(const lw_slip_slices *list, double driving, double start, lw_
     for (int i = 0; i < list->count; i++) {
       double m_alpha = list->slice[i].cosine + turn[i] * over;
       if (m_alpha <= 0.0) return false;
-      least = smaller(m_alpha, least);
+      least = lw_smaller(m_alpha, least);
       double share = part[i] / m_alpha;
       sum += share;
       rise += share / m_alpha * turn[i];
@@ -92,7 +92,7 @@ lw_status lw_slip_of_slices(const lw_slip_slices *list, const lw_slip_circle *ci
   sums(list, circle, seismic, &found.driving_kn_per_m, &resisting);
   if (!(found.driving_kn_per_m > 1e-9)) return LW_NO_SOLUTION;
   found.ordinary = resisting / found.driving_kn_per_m;
-  bool known = bishop(list, found.driving_kn_per_m, larger(found.ordinary, 0.1), &found);
+  bool known = bishop(list, found.driving_kn_per_m, lw_larger(found.ordinary, 0.1), &found);
   if (!known) found.bishop = 0.0;
   if (!known && method == LW_SLIP_BISHOP) return LW_NO_SOLUTION;
   *slip = found;

@@ -4,14 +4,7 @@
 
 #include <lowwall/slip.h>
 
-/* The library's fmax and fmin are calls, for the sake of what is not a number; a search makes millions. */
-static inline double larger(double a, double b) {
-  return a > b ? a : b;
-}
-
-static inline double smaller(double a, double b) {
-  return a < b ? a : b;
-}
+#include "base/extremes.h"
 
 /* A cross-section cut at every x where something begins, ends or bends: between two of them all is straight,
  * so that a slice is weighed from a few numbers. */

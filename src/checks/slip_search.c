@@ -47,13 +47,13 @@ static double least_sag(const lw_slip_ground *ground, const lw_slip_circle *c, d
   for (int i = 0; i < ground->corner_count; i++) {
     double x = ground->corner[i].x_m;
     if (x <= c->exit_x_m || x >= c->entry_x_m) continue;
-    sag = larger(sag, sag_below(c, half_m, x, ground->corner[i].y_m));
+    sag = lw_larger(sag, sag_below(c, half_m, x, ground->corner[i].y_m));
   }
   if (ground->body_count == 0) return sag;
   for (int i = 0; i < ground->body_count; i++)
-    sag = larger(sag, sag_below(c, half_m, ground->body[i].x_m, smaller(ground->body[i].y_m, c->entry_y_m)));
-  sag = larger(sag, sag_below(c, half_m, ground->pad_front_m, ground->pad_y_m));
-  return larger(sag, sag_below(c, half_m, ground->pad_rear_m, ground->pad_y_m));
+    sag = lw_larger(sag, sag_below(c, half_m, ground->body[i].x_m, lw_smaller(ground->body[i].y_m, c->entry_y_m)));
+  sag = lw_larger(sag, sag_below(c, half_m, ground->pad_front_m, ground->pad_y_m));
+  return lw_larger(sag, sag_below(c, half_m, ground->pad_rear_m, ground->pad_y_m));
 }
 
 /* The square crowds the trials near the wall. */
@@ -67,7 +67,7 @@ static bool chord_of(const lw_slip_ground *ground, double exit_share, double ent
   double dx = c->entry_x_m - c->exit_x_m, dy = c->entry_y_m - c->exit_y_m,
          half = 0.5 * sqrt(dx * dx + dy * dy);
   if (dx < 1e-6 || half < 1e-6) return false;
-  double upright = half * larger(dy, 0.0) / dx;
+  double upright = half * lw_larger(dy, 0.0) / dx;
   line->half_m = half;
   line->most_m = sqrt(half * half + upright * upright) - upright;
   line->least_m = least_sag(ground, c, half);

@@ -17,7 +17,7 @@ typedef struct span {
 
 static void weigh(const span *s, double moist, double saturated, column *sum) {
   if (s->high <= s->low) return;
-  double level = smaller(larger(s->water, s->low), s->high);
+  double level = lw_smaller(lw_larger(s->water, s->low), s->high);
   double dry = moist * (s->high - level), wet = saturated * (level - s->low);
   sum->weight += dry + wet;
   sum->moment += 0.5 * (dry * (s->high + level) + wet * (level + s->low));
@@ -30,15 +30,15 @@ static void weigh_soil(const lw_slip_strips *strips, const lw_slip_strip *at, co
   double high = whole->high;
   for (int i = 0; at->layered && i < ground->soil_count && high > whole->low; i++) {
     const lw_slip_soil *soil = &ground->soil[i];
-    double low = larger(soil->bottom_y_m, whole->low), moist = soil->unit_weight_kn_per_m3;
+    double low = lw_larger(soil->bottom_y_m, whole->low), moist = soil->unit_weight_kn_per_m3;
     if (at->raised && high > ground->raised_y_m) {
-      double step = larger(low, ground->raised_y_m), heavy = larger(moist, ground->raised_kn_per_m3);
-      weigh(&(span){step, high, whole->water}, heavy, larger(heavy, soil->saturated_unit_weight_kn_per_m3),
+      double step = lw_larger(low, ground->raised_y_m), heavy = lw_larger(moist, ground->raised_kn_per_m3);
+      weigh(&(span){step, high, whole->water}, heavy, lw_larger(heavy, soil->saturated_unit_weight_kn_per_m3),
             sum);
       high = step;
     }
     weigh(&(span){low, high, whole->water}, moist, soil->saturated_unit_weight_kn_per_m3, sum);
-    high = smaller(high, low);
+    high = lw_smaller(high, low);
   }
   weigh(&(span){whole->low, high, whole->water}, ground->below.unit_weight_kn_per_m3,
         ground->below.saturated_unit_weight_kn_per_m3, sum);
@@ -61,7 +61,7 @@ static column weigh_column(const lw_slip_strips *strips, const lw_slip_strip *at
   /* What a wall overhangs is filled behind it, whatever the ground's line does under it. */
   weigh_soil(strips, at, &(span){base_m, bottom, water}, &sum);
   weigh(&(span){bottom, top, -1e30}, weight, weight, &sum);
-  weigh_soil(strips, at, &(span){top, larger(soil, top), water}, &sum);
+  weigh_soil(strips, at, &(span){top, lw_larger(soil, top), water}, &sum);
   return sum;
 }
 
@@ -86,7 +86,7 @@ static double arc_of(double chord_m, double over_radius) {
 
 static double circle_y(const lw_slip_circle *circle, double x_m) {
   double dx = x_m - circle->centre_x_m, rest = circle->radius_m * circle->radius_m - dx * dx;
-  return circle->centre_y_m - sqrt(larger(rest, 0.0));
+  return circle->centre_y_m - sqrt(lw_larger(rest, 0.0));
 }
 
 /* On a slice: line loads, and what stands in the ground, if the circle passes below it. */
@@ -96,7 +96,7 @@ static column loads_on(const lw_slip_strips *strips, const lw_slip_slice *slice,
   column sum = {0.0, 0.0};
   for (int i = 0; i < ground->load_count; i++) {
     const lw_slip_load *load = &ground->load[i];
-    double level = smaller(strips->load_y_m[i], top_m), force = 0.0;
+    double level = lw_smaller(strips->load_y_m[i], top_m), force = 0.0;
     bool line = load->to_x_m - load->from_x_m <= SAME_M;
     if (slice->base_y_m > strips->load_y_m[i]) continue;
     if (line && load->from_x_m >= from_m && load->from_x_m < from_m + slice->width_m)
@@ -119,7 +119,7 @@ static void slice_of(const lw_slip_strips *strips, const lw_slip_strip *at, cons
   slice->base_y_m = circle_y(circle, middle);
   slice->length_m = arc_of(sqrt(width * width + fall * fall), over_radius);
   slice->sine = (middle - circle->centre_x_m) * over_radius;
-  slice->cosine = smaller(width / slice->length_m, 1.0);
+  slice->cosine = lw_smaller(width / slice->length_m, 1.0);
   column sum = weigh_column(strips, at, share, slice->base_y_m);
   double top = along(&at->soil, share);
   column load = {0.0, 0.0};
@@ -134,7 +134,7 @@ static void slice_of(const lw_slip_strips *strips, const lw_slip_strip *at, cons
                           ? (sum.moment * width + load.moment) / slice->weight_kn_per_m
                           : slice->base_y_m;
   double water = isfinite(at->water.start) ? along(&at->water, share) - slice->base_y_m : 0.0;
-  slice->pore_kpa = larger(water, 0.0) * strips->ground->water.unit_weight_kn_per_m3;
+  slice->pore_kpa = lw_larger(water, 0.0) * strips->ground->water.unit_weight_kn_per_m3;
   strength(strips, at, slice);
 }
 
@@ -191,9 +191,9 @@ bool lw_slip_slice_up(const lw_slip_strips *strips, const lw_slip_circle *circle
   while (i < strips->count && strips->strip[i].to_x_m <= circle->exit_x_m + SAME_M) i++;
   for (; i < strips->count && strips->strip[i].from_x_m < circle->entry_x_m - SAME_M; i++) {
     const lw_slip_strip *at = &strips->strip[i];
-    double from = larger(at->from_x_m, circle->exit_x_m), to = smaller(at->to_x_m, circle->entry_x_m);
+    double from = lw_larger(at->from_x_m, circle->exit_x_m), to = lw_smaller(at->to_x_m, circle->entry_x_m);
     for (int c = 0; from < to - SAME_M; c++) {
-      double end = at->layered ? smaller(all.x_m[c], to) : to;
+      double end = at->layered ? lw_smaller(all.x_m[c], to) : to;
       if (end <= from + SAME_M) continue;
       if (!slice_between(strips, at, circle, (double[3]){from, end, widest}, list)) return false;
       from = end;

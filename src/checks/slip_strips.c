@@ -23,8 +23,8 @@ static bool body_at(const lw_slip_ground *ground, double x_m, double *bottom_m, 
     const lw_corner *p = &ground->body[i], *q = &ground->body[(i + 1) % ground->body_count];
     if ((p->x_m - x_m) * (q->x_m - x_m) >= 0.0) continue;
     double y = p->y_m + (q->y_m - p->y_m) * (x_m - p->x_m) / (q->x_m - p->x_m);
-    *bottom_m = smaller(*bottom_m, y);
-    *top_m = larger(*top_m, y);
+    *bottom_m = lw_smaller(*bottom_m, y);
+    *top_m = lw_larger(*top_m, y);
   }
   return *top_m > *bottom_m;
 }
@@ -46,7 +46,7 @@ static double water_at(const lw_slip_water *water, double x_m) {
   double share = (x_m - water->front_x_m) / (water->rear_x_m - water->front_x_m);
   bool both = isfinite(water->front_y_m) && isfinite(water->rear_y_m);
   return both ? water->front_y_m + share * (water->rear_y_m - water->front_y_m)
-              : larger(water->front_y_m, water->rear_y_m);
+              : lw_larger(water->front_y_m, water->rear_y_m);
 }
 
 static double pressure_on(const lw_slip_ground *ground, double x_m) {
@@ -70,8 +70,8 @@ static void strip_of(const lw_slip_ground *ground, double from_m, double to_m, l
   body_of(ground, strip);
   if (strip->has_body) return;
   /* Water does not stand above ground that falls away below its level: it runs off. */
-  strip->water.start = smaller(strip->water.start, strip->soil.start);
-  strip->water.end = smaller(strip->water.end, strip->soil.end);
+  strip->water.start = lw_smaller(strip->water.start, strip->soil.start);
+  strip->water.end = lw_smaller(strip->water.end, strip->soil.end);
 }
 
 typedef struct cuts {

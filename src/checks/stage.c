@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/extremes.h"
+
 /* One contact in one situation: forces gathered, contact balanced. */
 
 void lw_stage_start(const lw_push *push, lw_stage *stage) {
@@ -30,7 +32,7 @@ void lw_stage_show(const lw_push *push, lw_stage *stage) {
 }
 
 static double head(double section_height_m, double depth_m, double foot_y_m) {
-  return fmax(section_height_m - depth_m - foot_y_m, 0.0);
+  return lw_larger(section_height_m - depth_m - foot_y_m, 0.0);
 }
 
 static lw_contact_terms terms_of(const lw_site *site, const lw_section *section, bool uplift) {

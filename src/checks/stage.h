@@ -42,7 +42,9 @@ void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_d
 /* Forces on a section; uplift is added by lw_contact_solve. */
 void lw_forces_gather(const lw_wall *wall, const lw_section *section, const lw_push *push,
                       const lw_actions *actions, lw_forces *forces);
-/* Every force comes in through these two: here its partial factor is put on it. */
+/* The partial factor of a kind of force: 1 without any. */
+double lw_forces_factor(const lw_forces *forces, lw_force_kind kind);
+/* Forces come in through these two, and take their factor on there. */
 void lw_forces_add(lw_forces *forces, lw_force force);
 void lw_forces_put(lw_forces *forces, int index, lw_force force);
 void lw_soil_on_wall(const lw_wall *wall, const lw_section *section, const lw_back_plane *back,

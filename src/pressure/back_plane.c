@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/extremes.h"
+
 /* The ground behind, in the section's axes: it starts at the wall's back and rises, level beyond its run. */
 typedef struct ground {
   double x_m, y_m, slope_rad, run_m;
@@ -13,25 +15,25 @@ static double rear_at(const lw_section *section, double y_m) {
   double rear = -INFINITY;
   for (int i = 0; i < section->outline_count; i++) {
     const lw_corner *a = &section->outline[i], *b = &section->outline[(i + 1) % section->outline_count];
-    double low = fmin(a->y_m, b->y_m), high = fmax(a->y_m, b->y_m);
+    double low = lw_smaller(a->y_m, b->y_m), high = lw_larger(a->y_m, b->y_m);
     if (y_m < low - 1e-12 || y_m > high + 1e-12) continue;
     double rise = b->y_m - a->y_m;
-    double x = fabs(rise) < 1e-12 ? fmax(a->x_m, b->x_m) : a->x_m + (b->x_m - a->x_m) * (y_m - a->y_m) / rise;
-    rear = fmax(rear, x);
+    double x = fabs(rise) < 1e-12 ? lw_larger(a->x_m, b->x_m) : a->x_m + (b->x_m - a->x_m) * (y_m - a->y_m) / rise;
+    rear = lw_larger(rear, x);
   }
   return rear;
 }
 
 static ground ground_of(const lw_site *site, const lw_section *section) {
   double y = section->height_m - site->soil_below_top_m;
-  return (ground){.x_m = rear_at(section, fmax(y, 0.0)),
+  return (ground){.x_m = rear_at(section, lw_larger(y, 0.0)),
                   .y_m = y,
                   .slope_rad = site->slope_rad,
                   .run_m = site->slope_run_m};
 }
 
 static double ground_level(const ground *g, double x_m) {
-  double along = fmin(fmax(x_m - g->x_m, 0.0), g->run_m);
+  double along = lw_smaller(lw_larger(x_m - g->x_m, 0.0), g->run_m);
   return g->y_m + along * tan(g->slope_rad);
 }
 
@@ -47,7 +49,7 @@ static bool along_ground(const lw_method *method) {
 /* A vertical plane through the rearmost point: a stack that leans back carries the ground above its top. */
 static void place_upright(const lw_section *section, const ground *g, double extra_depth_m,
                           lw_back_plane *back) {
-  double x = fmax(section->rear_m, g->x_m);
+  double x = lw_larger(section->rear_m, g->x_m);
   back->foot_x_m = back->top_x_m = x;
   back->foot_y_m = -extra_depth_m;
   back->top_y_m = ground_level(g, x);
@@ -88,7 +90,7 @@ static void loads_build(const lw_site *site, double from_crest_m, lw_plane *plan
     const lw_site_load *load = &site->load[i];
     if (load->kind == LW_LOAD_CAP) continue;
     bool strip = load->kind == LW_LOAD_STRIP;
-    double near = fmax(load->near_m - from_crest_m, 0.0), far = load->far_m - from_crest_m;
+    double near = lw_larger(load->near_m - from_crest_m, 0.0), far = load->far_m - from_crest_m;
     if (far < 0.0 || (strip && far <= near)) continue;
     plane->load[plane->load_count++] = (lw_plane_load){
         .near_m = near,
@@ -119,13 +121,13 @@ void lw_back_plane_build(const lw_site *site, const lw_section *section, const l
   lw_plane *plane = &back->plane;
   double above_top = back->top_y_m - section->height_m;
   /* Soil that lies lower than the foot of this stack of courses leaves it free. */
-  plane->height_m = fmax(back->top_y_m - back->foot_y_m, 0.0);
+  plane->height_m = lw_larger(back->top_y_m - back->foot_y_m, 0.0);
   plane->along_ground = along_ground(method);
   plane->wall_friction_rad = plane->along_ground ? site->slope_rad : wall_friction_rad;
   plane->slope_rad = site->slope_rad;
-  plane->slope_run_m = fmax(site->slope_run_m - (back->top_x_m - g.x_m), 0.0);
+  plane->slope_run_m = lw_larger(site->slope_run_m - (back->top_x_m - g.x_m), 0.0);
   plane->surcharge_kpa = site->surcharge_kpa;
-  plane->water_depth_m = fmax(site->water_depth_m + above_top, 0.0);
+  plane->water_depth_m = lw_larger(site->water_depth_m + above_top, 0.0);
   plane->water_unit_weight_kn_per_m3 = site->water_unit_weight_kn_per_m3;
   plane->crack = method->crack;
   plane->overconsolidation = method->overconsolidation;

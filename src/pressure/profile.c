@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/extremes.h"
+
 /* A stretch of the plane within one layer, above or below the water: stress and pressure are smooth on it. */
 typedef struct stretch {
   double top_m, bottom_m;
@@ -108,7 +110,7 @@ static void add_points(const lw_plane *plane, const lw_law *law, const stretch *
   for (int i = 0; i < 2; i++)
     thrust->profile[thrust->profile_count++] =
         (lw_profile_point){.depth_m = depth[i],
-                           .soil_kpa = cracked ? 0.0 : fmax(pressure_at(plane, law, s, depth[i]), 0.0),
+                           .soil_kpa = cracked ? 0.0 : lw_larger(pressure_at(plane, law, s, depth[i]), 0.0),
                            .surcharge_kpa = cracked ? 0.0 : s->k * load_stress(plane, law)};
 }
 
@@ -131,7 +133,7 @@ static lw_status add_stretch(const lw_plane *plane, const lw_law *law, stretch s
   if (start > s.top_m) {
     stretch open = s;
     open.bottom_m = start;
-    sum->crack_m = fmax(sum->crack_m, start);
+    sum->crack_m = lw_larger(sum->crack_m, start);
     add_points(plane, law, &open, true, thrust);
   }
   if (start >= s.bottom_m) return LW_OK;
@@ -142,8 +144,8 @@ static lw_status add_stretch(const lw_plane *plane, const lw_law *law, stretch s
 }
 
 static double next_break(const lw_plane *plane, double depth_m) {
-  double next = fmin(plane->height_m, plane->layer[lw_layer_at(plane, depth_m)].bottom_m);
-  return plane->water_depth_m > depth_m ? fmin(next, plane->water_depth_m) : next;
+  double next = lw_smaller(plane->height_m, plane->layer[lw_layer_at(plane, depth_m)].bottom_m);
+  return plane->water_depth_m > depth_m ? lw_smaller(next, plane->water_depth_m) : next;
 }
 
 static lw_status walk_down(const lw_plane *plane, const lw_law *law, lw_thrust *thrust, tally *sum) {
@@ -166,7 +168,7 @@ static lw_status walk_down(const lw_plane *plane, const lw_law *law, lw_thrust *
 /* Water that stands in the soil from one depth down to the foot. */
 static void add_ground_water(const lw_plane *plane, double from_m, tally *water) {
   double weight = plane->water_unit_weight_kn_per_m3, surface = plane->water_depth_m;
-  double from = fmax(from_m, surface), to = plane->height_m;
+  double from = lw_larger(from_m, surface), to = plane->height_m;
   if (from < to) add_straight(from, to, weight * (from - surface), weight * (to - surface), water);
 }
 
@@ -174,7 +176,7 @@ static void add_ground_water(const lw_plane *plane, double from_m, tally *water)
  * only that water is left. */
 void lw_thrust_add_water(const lw_plane *plane, lw_thrust *thrust) {
   double weight = plane->water_unit_weight_kn_per_m3;
-  double crack = plane->crack == LW_CRACK_WET ? fmin(thrust->crack_depth_m, plane->height_m) : 0.0;
+  double crack = plane->crack == LW_CRACK_WET ? lw_smaller(thrust->crack_depth_m, plane->height_m) : 0.0;
   tally water = {0};
   add_straight(0.0, crack, 0.0, weight * crack, &water);
   add_ground_water(plane, crack, &water);
@@ -183,7 +185,7 @@ void lw_thrust_add_water(const lw_plane *plane, lw_thrust *thrust) {
   for (int i = 0; i + 1 < thrust->profile_count; i += 2) {
     lw_profile_point *pair = &thrust->profile[i];
     double surface = pair[1].depth_m <= crack + 1e-12 ? 0.0 : plane->water_depth_m;
-    for (int k = 0; k < 2; k++) pair[k].water_kpa = weight * fmax(pair[k].depth_m - surface, 0.0);
+    for (int k = 0; k < 2; k++) pair[k].water_kpa = weight * lw_larger(pair[k].depth_m - surface, 0.0);
   }
 }
 
@@ -195,7 +197,7 @@ lw_status lw_profile_integrate(const lw_plane *plane, const lw_law *law, lw_thru
                         "the pressure diagram cannot be integrated");
   thrust->total_kn_per_m = sum.force;
   thrust->height_of_action_m = sum.force > 0.0 ? plane->height_m - sum.moment / sum.force : 0.0;
-  thrust->surcharge_kn_per_m = fmin(sum.load_force, sum.force);
+  thrust->surcharge_kn_per_m = lw_smaller(sum.load_force, sum.force);
   thrust->surcharge_height_m =
       sum.load_force > 0.0 ? plane->height_m - sum.load_moment / sum.load_force : 0.0;
   thrust->crack_depth_m = sum.crack_m;

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
+#include "base/extremes.h"
+
 #include "profile.h"
 #include "seismic.h"
 #include "wedge_shape.h"
@@ -98,7 +100,7 @@ static double meets_back(const lw_plane *plane, double angle_rad, double x_m, do
   double level = run + rise * lean;
   if (level < 1e-9) return plane->height_m / 3.0;
   double y = (y_m * run - x_m * rise) / level;
-  return fmin(fmax(y, 0.0), plane->height_m);
+  return lw_smaller(lw_larger(y, 0.0), plane->height_m);
 }
 
 /* What the weight makes of the thrust acts by the body's centroid, what a push makes of it by the push's
@@ -110,7 +112,7 @@ static double height_of(const search *s, double angle_rad, const lw_wedge_body *
   double along = run + rub * rise, up = rise - rub * run;
   double by_push = body->push_kn_per_m * along / (along * s->cos_lean + up * s->sin_lean);
   if (by_push <= 1e-12 || thrust <= 1e-12) return by_weight;
-  double share = fmin(by_push / thrust, 1.0);
+  double share = lw_smaller(by_push / thrust, 1.0);
   double at_push = meets_back(plane, angle_rad, body->push_x_m, body->push_y_m);
   return by_weight + share * (at_push - by_weight);
 }
@@ -145,7 +147,7 @@ lw_status lw_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_wedge 
   /* The flatter the plane the greater the thrust: in this earthquake nothing holds the ground back. */
   bool endless_body = best.x < low + 1e-4;
   if (active && endless_body && plane->seismic.horizontal > 0.0) return no_wedge(plane, error);
-  *wedge = (lw_wedge){.thrust_kn_per_m = state == LW_PASSIVE ? best.value : fmax(-best.value, 0.0),
+  *wedge = (lw_wedge){.thrust_kn_per_m = state == LW_PASSIVE ? best.value : lw_larger(-best.value, 0.0),
                       .plane_angle_rad = best.x,
                       .weight_kn_per_m = body.weight_kn_per_m,
                       .reach_m = body.reach_m,

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
+#include "base/extremes.h"
+
 #include "profile.h"
 
 /* Planes of one figure with the same angles have the same critical wedge at another size and weight. */
@@ -30,7 +32,7 @@ typedef struct stack {
 
 static stack stack_of(const lw_plane *plane) {
   int soil = lw_layer_at(plane, 0.0);
-  double high = plane->height_m, deep = fmin(fmax(high - plane->water_depth_m, 0.0), high);
+  double high = plane->height_m, deep = lw_smaller(lw_larger(high - plane->water_depth_m, 0.0), high);
   double moist = lw_layer_weight(plane, soil, false), lighter = moist - lw_layer_weight(plane, soil, true);
   /* Lines parallel to the failure plane through the centroid of either wedge meet the back at a third of its
    * height. */

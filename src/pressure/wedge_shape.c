@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/extremes.h"
+
 #include "profile.h"
 
 enum { CORNERS = 12 };
@@ -28,7 +30,7 @@ lw_wedge_frame lw_wedge_frame_of(const lw_plane *plane) {
 }
 
 static double ground_at(const lw_wedge_frame *frame, double behind_m) {
-  return frame->top.y_m + fmin(behind_m, frame->plane->slope_run_m) * frame->tan_slope;
+  return frame->top.y_m + lw_smaller(behind_m, frame->plane->slope_run_m) * frame->tan_slope;
 }
 
 /* How far behind the plane's top the failure plane comes out: on the slope, else on level ground beyond. */
@@ -40,7 +42,7 @@ static bool daylight(const lw_wedge_frame *frame, const lw_wedge_line *line, dou
     if (line->rise <= 1e-12) return false;
     behind = ground_at(frame, end) * line->run / line->rise - frame->top.x_m;
   }
-  *behind_m = fmax(behind, 0.0);
+  *behind_m = lw_larger(behind, 0.0);
   return isfinite(behind);
 }
 
@@ -60,8 +62,8 @@ static double stress_below(const column *c, double behind_m) {
   for (double depth = plane->height_m - ground_at(c->frame, behind_m); depth < end;) {
     int i = lw_layer_at(plane, depth);
     bool wet = depth >= plane->water_depth_m;
-    double bottom = fmin(end, plane->layer[i].bottom_m);
-    if (!wet) bottom = fmin(bottom, plane->water_depth_m);
+    double bottom = lw_smaller(end, plane->layer[i].bottom_m);
+    if (!wet) bottom = lw_smaller(bottom, plane->water_depth_m);
     stress += lw_layer_weight(plane, i, wet) * (bottom - depth);
     depth = bottom;
   }
@@ -80,7 +82,7 @@ static double gain(double behind_m, const void *context) {
 
 /* Where the failure plane passes the bottom of a layer. */
 static double passes(const lw_wedge_frame *frame, const lw_wedge_line *line, int layer) {
-  double depth = fmin(frame->plane->layer[layer].bottom_m, frame->plane->height_m);
+  double depth = lw_smaller(frame->plane->layer[layer].bottom_m, frame->plane->height_m);
   return (frame->plane->height_m - depth) * line->run / line->rise - frame->top.x_m;
 }
 
@@ -90,8 +92,8 @@ static bool crack(const lw_wedge_frame *frame, const lw_wedge_line *line, double
   column c = {frame, line};
   int i = line->cracked_in;
   if (line->run <= 1e-9 || line->rise <= 1e-9) return false;
-  double low = fmax(fmax(-frame->top.x_m, 0.0), passes(frame, line, i));
-  double high = i > 0 ? fmin(*behind_m, passes(frame, line, i - 1)) : *behind_m;
+  double low = lw_larger(lw_larger(-frame->top.x_m, 0.0), passes(frame, line, i));
+  double high = i > 0 ? lw_smaller(*behind_m, passes(frame, line, i - 1)) : *behind_m;
   if (low >= high) return false;
   *behind_m = high;
   if (gain(high, &c) >= 0.0) return true;
@@ -142,7 +144,7 @@ static void add_band(const body_corners *whole, double high_y, double low_y, con
 
 static double highest(const body_corners *whole) {
   double y = 0.0;
-  for (int i = 0; i < whole->count; i++) y = fmax(y, whole->corner[i].y_m);
+  for (int i = 0; i < whole->count; i++) y = lw_larger(y, whole->corner[i].y_m);
   return y;
 }
 
@@ -153,7 +155,7 @@ typedef struct reaction {
 
 static void add_stretch(const lw_wedge_frame *frame, int layer, double stress_kpa, double rise_m,
                         reaction *sum) {
-  double share = fmax(stress_kpa, 0.0) * rise_m;
+  double share = lw_larger(stress_kpa, 0.0) * rise_m;
   sum->stress += share;
   sum->tangent += share * frame->tan_friction[layer];
   sum->cohesion += frame->plane->layer[layer].cohesion_kpa * rise_m;
@@ -165,21 +167,21 @@ static void layered(const lw_wedge_frame *frame, const body_corners *whole, doub
   const lw_plane *plane = frame->plane;
   reaction sum = {0};
   double stress = plane->surcharge_kpa, end_y = whole->corner[1].y_m;
-  for (double depth = fmin(plane->height_m - highest(whole), 0.0); depth < plane->height_m;) {
+  for (double depth = lw_smaller(plane->height_m - highest(whole), 0.0); depth < plane->height_m;) {
     int i = lw_layer_at(plane, depth);
     bool wet = depth >= plane->water_depth_m;
     unit_weights weights = weights_of(plane, i, wet);
-    double bottom = fmin(plane->height_m, plane->layer[i].bottom_m), weight = weights.effective;
-    if (!wet) bottom = fmin(bottom, plane->water_depth_m);
+    double bottom = lw_smaller(plane->height_m, plane->layer[i].bottom_m), weight = weights.effective;
+    if (!wet) bottom = lw_smaller(bottom, plane->water_depth_m);
     double high = plane->height_m - depth;
     add_band(whole, high, plane->height_m - bottom, &weights, body);
-    double through = fmin(high, end_y) - (plane->height_m - bottom);
+    double through = lw_smaller(high, end_y) - (plane->height_m - bottom);
     if (through > 0.0) add_stretch(frame, i, stress + 0.5 * weight * through, through, &sum);
-    stress += weight * (bottom - fmax(depth, 0.0));
+    stress += weight * (bottom - lw_larger(depth, 0.0));
     depth = bottom;
   }
   body->friction_tan = sum.stress > 0.0 ? sum.tangent / sum.stress : frame->tan_friction[0];
-  body->cohesion_kn_per_m = sum.cohesion / fmax(rise, 1e-6);
+  body->cohesion_kn_per_m = sum.cohesion / lw_larger(rise, 1e-6);
 }
 
 static void plain(const lw_wedge_frame *frame, const body_corners *whole, lw_wedge_body *body) {
@@ -216,7 +218,7 @@ static double stands_up_to(const lw_wedge_frame *frame, const lw_wedge_line *lin
   double level = level_of(frame, load);
   if (level <= 0.0) return -INFINITY;
   double passes = line->rise > 1e-12 ? level * line->run / line->rise - frame->top.x_m : INFINITY;
-  return fmin(behind_m, passes);
+  return lw_smaller(behind_m, passes);
 }
 
 /* Loads that stand on the body or push it, and footings in it that the failure plane passes below. */
@@ -229,7 +231,7 @@ static void add_loads(const lw_wedge_frame *frame, const lw_wedge_line *line, do
     const lw_plane_load *load = &plane->load[i];
     double end = stands_up_to(frame, line, load, behind_m);
     if (load->near_m > end) continue;
-    double far = fmin(load->far_m, end), at = 0.5 * (load->near_m + far);
+    double far = lw_smaller(load->far_m, end), at = 0.5 * (load->near_m + far);
     double force = load->force_kn_per_m + load->pressure_kpa * (far - load->near_m);
     double level = load->below_m > 0.0 ? level_of(frame, load) : ground_at(frame, at);
     add_weight(body, force, force, frame->top.x_m + at, level);
@@ -243,7 +245,7 @@ bool lw_wedge_body_of(const lw_wedge_frame *frame, const lw_wedge_line *line, lw
   if (!daylight(frame, line, &behind)) return false;
   if (line->cracked_in >= 0) {
     if (!crack(frame, line, &behind)) return false;
-    crack_m = fmax(ground_at(frame, behind) - plane_at(frame, line, behind), 0.0);
+    crack_m = lw_larger(ground_at(frame, behind) - plane_at(frame, line, behind), 0.0);
   }
   *body = (lw_wedge_body){.reach_m = behind, .crack_depth_m = crack_m};
   shape(frame, behind, crack_m, &whole);

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/extremes.h"
+
 #include "outline.h"
 
 void lw_section_build(const lw_case *c, lw_section *section) {
@@ -34,9 +36,9 @@ double lw_section_rear(const lw_section *section, double y_m) {
   double rear = 0.0;
   for (int i = 0; i < section->outline_count; i++) {
     const lw_corner *a = &section->outline[i], *b = &section->outline[(i + 1) % section->outline_count];
-    if (a->y_m >= y_m - 1e-9) rear = fmax(rear, a->x_m);
+    if (a->y_m >= y_m - 1e-9) rear = lw_larger(rear, a->x_m);
     bool crosses = (a->y_m - y_m) * (b->y_m - y_m) < 0.0;
-    if (crosses) rear = fmax(rear, a->x_m + (b->x_m - a->x_m) * (y_m - a->y_m) / (b->y_m - a->y_m));
+    if (crosses) rear = lw_larger(rear, a->x_m + (b->x_m - a->x_m) * (y_m - a->y_m) / (b->y_m - a->y_m));
   }
   return rear;
 }
@@ -55,7 +57,7 @@ static double back_angle_of(const lw_section *section) {
   double top = section->crest.x_m;
   /* A cap shallower than the blocks does not pull the back forwards: the blocks under it still lean. */
   if (section->has_cap && section->part_count > 1)
-    top = fmax(top, section->part[section->part_count - 2].rear_m);
+    top = lw_larger(top, section->part[section->part_count - 2].rear_m);
   return atan2(section->back_foot_m - top, section->crest.y_m);
 }
 
