@@ -3,6 +3,13 @@
 
 #include <math.h>
 
+/* A factor that leaves everything as it is. */
+static bool is_one(const lw_format_row *row) {
+  bool one = true;
+  for (int i = LW_USUAL; i <= LW_EXTREME; i++) one = one && !(fabs(row->needs[i] - 1.0) > 0.0);
+  return one;
+}
+
 /* The set that begins with a row. */
 static void read_set(const lw_tables *tables, int first, lw_format *set) {
   *set = (lw_format){.part = tables->format[first].taken_in};
@@ -10,7 +17,7 @@ static void read_set(const lw_tables *tables, int first, lw_format *set) {
     const lw_format_row *row = &tables->format[i];
     set->any = row;
     if (row->need < LW_NEED_COUNT) set->row[row->need] = row;
-    if (row->need >= LW_NEED_FRICTION && row->need < LW_NEED_DECIDES) set->has_factors = true;
+    if (row->need >= LW_NEED_FRICTION && row->need < LW_NEED_DECIDES && !is_one(row)) set->has_factors = true;
   }
 }
 
