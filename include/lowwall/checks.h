@@ -230,7 +230,6 @@ typedef enum lw_slip_cause {
 /* What the situations are run on. */
 typedef struct lw_wall {
   lw_site site;
-  lw_section section;
   lw_method method;
   double wall_friction_rad; /* δ; a share is of the least friction angle behind */
   char format[LW_NAME_MAX];
@@ -241,6 +240,7 @@ typedef struct lw_wall {
   lw_slip_cause slip_cause;
   double bed_slope_rad;     /* of the ground under a bed that stands on a slope; 0: it does not */
   bool governing_only;      /* nobody asks for more than what governs: see lw_run_governing */
+  lw_section section;
 } lw_wall;
 
 /** Site, section and switches of a settled case. */

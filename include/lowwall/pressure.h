@@ -44,16 +44,15 @@ typedef struct lw_plane {
   double wall_friction_rad;    /* direction of the thrust: δ from the normal */
   double slope_rad, slope_run_m;   /* from the plane's top; level beyond the run (INFINITY: never) */
   double surcharge_kpa;            /* per horizontal area */
-  int layer_count;
-  lw_layer layer[LW_SOIL_MAX];
   double water_depth_m;            /* below the plane's top; INFINITY: none. Level. */
   double water_unit_weight_kn_per_m3;
   lw_crack crack;
   lw_overconsolidation overconsolidation;   /* how it raises the pressure at rest */
-  int load_count;
-  lw_plane_load load[LW_SITE_LOAD_MAX];
   bool along_ground;           /* Rankine: the thrust lies along the ground, wall_friction_rad that angle */
   lw_seismic seismic;              /* all 0: no earthquake */
+  int layer_count, load_count;
+  lw_layer layer[LW_SOIL_MAX];     /* what lies past a count means nothing, here and below */
+  lw_plane_load load[LW_SITE_LOAD_MAX];
 } lw_plane;
 
 enum { LW_PROFILE_MAX = 4 * (LW_SOIL_MAX + 1) };
@@ -234,12 +233,12 @@ bool lw_wedge_scale(const lw_plane *from, const lw_wedge *wedge, const lw_plane 
 
 /* The plane that a section offers to a site, and where it stands. */
 typedef struct lw_back_plane {
-  lw_plane plane;
   double lean;                  /* tan θ of the plane */
   double foot_x_m, foot_y_m;    /* of the plane's foot, in the section's axes */
   double top_x_m, top_y_m;      /* where it meets the ground */
   double ground_x_m, ground_y_m;   /* where the ground behind starts at the wall */
   bool overhangs;               /* θ < 0: Rankine's downward part does not reach the wall */
+  lw_plane plane;
 } lw_back_plane;
 
 /** The plane on which the thrust of the method acts, for a whole wall or for the courses above a joint.

@@ -43,10 +43,6 @@ typedef struct lw_section {
   bool known;               /* false: block depth or base width is not given; nothing below is */
   double contact_front_m, contact_rear_m;    /* of the base, or of the joint under the lowest course */
   double shell_m;           /* hollow and unfilled: only the face shells bear, this thick; 0 otherwise */
-  int part_count;
-  lw_part part[LW_PART_MAX];               /* from the bottom up */
-  int outline_count;
-  lw_corner outline[LW_OUTLINE_MAX];       /* counter-clockwise, starting at the toe; no cap overhang */
   lw_corner crest;          /* rear end of the top: where the ground behind meets the wall */
   double rear_m;            /* rearmost x, the cap left out */
   double back_rad;          /* θ of the line from the rear of the base to the rear of the top, positive when
@@ -56,6 +52,9 @@ typedef struct lw_section {
   double cap_overhang_m, cap_depth_m, cap_height_m;
   double joint_friction, joint_shear_kn_per_m;
   int course_count;         /* 0 for a polygon */
+  int part_count, outline_count;
+  lw_part part[LW_PART_MAX];               /* from the bottom up */
+  lw_corner outline[LW_OUTLINE_MAX];       /* counter-clockwise, starting at the toe; no cap overhang */
 } lw_section;
 
 /** The section of a settled case; geometry that does not close was a fault before. */

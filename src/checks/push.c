@@ -2,6 +2,8 @@
 #include "stage.h"
 
 #include <math.h>
+#include <stddef.h>
+#include <string.h>
 
 #include "base/extremes.h"
 
@@ -172,7 +174,8 @@ void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_d
                   lw_wedge_known *searched, lw_push *push, const lw_working *working) {
   const lw_method *method = &wall->method;
   lw_error error = {0};
-  *push = (lw_push){.status = LW_OK};
+  /* The plane is built whole, the thrust's profile up to its count. */
+  memset(push, 0, offsetof(lw_push, thrust) + offsetof(lw_thrust, profile));
   lw_back_plane_build(&wall->site, section, method, wall->wall_friction_rad, extra_depth_m, &push->back);
   if (wall->site.backfill_refused) {
     push->status = LW_NO_SOLUTION;

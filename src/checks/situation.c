@@ -283,20 +283,21 @@ typedef struct follow {
   const lw_situation_plan *plan;
   int count;
   lw_situation *situation;
+  lw_wall *now; /* the wall as it stands in the situation in hand */
   lw_check gravest[LW_SITUATION_COUNT]; /* of the sets before */
 } follow;
 
 /* The way that is shown comes last: its pushes are then at hand. */
 static void follow_plan(follow *f, const lw_format *format, int i, pushes *all, bool again, bool first) {
   const lw_situation_plan *plan = &f->plan[i];
-  lw_wall now;
-  lw_check_context context = {&now, format, plan->kind, isfinite(plan->water_depth_m)};
-  run r = {.only = f->only, .wall = &now, .context = &context, .pushes = all, .situation = &f->situation[i]};
+  lw_wall *now = f->now;
+  lw_check_context context = {now, format, plan->kind, isfinite(plan->water_depth_m)};
+  run r = {.only = f->only, .wall = now, .context = &context, .pushes = all, .situation = &f->situation[i]};
   lw_seismic way[WAYS];
   for (int w = ways_of(f->wall, plan, way) - 1; w >= 0; w--) {
     r.situation->seismic = way[w];
-    lw_situation_wall(f->wall, format, r.situation, &now, NULL);
-    if (again) find_pushes(&now, f->only, all);
+    lw_situation_change(f->wall, format, r.situation, now, NULL);
+    if (again) find_pushes(now, f->only, all);
     if (f->wall->section.known)
       run_leanings(&r, &plan->actions);
     else
@@ -360,7 +361,12 @@ static void tell_pushes(const lw_wall *wall, const lw_tables *tables, const lw_s
 void lw_situations_follow(const lw_wall *wall, const lw_tables *tables, const lw_situation_plan *plan,
                           lw_situations *situations, const lw_working *working) {
   lw_format_family family;
-  follow f = {.wall = wall, .plan = plan, .count = situations->count, .situation = situations->situation};
+  lw_wall now = *wall;
+  follow f = {.wall = wall,
+              .plan = plan,
+              .count = situations->count,
+              .situation = situations->situation,
+              .now = &now};
   lw_format_read(tables, wall->format, &family);
   follow_all(&f, &family);
   lw_slips_check(wall, &family, situations);
@@ -369,6 +375,8 @@ void lw_situations_follow(const lw_wall *wall, const lw_tables *tables, const lw
 
 void lw_situation_contact(const lw_wall *wall, const lw_format_family *family, const lw_situation_plan *plan,
                           const lw_contact_name *only, lw_situation *situation) {
-  follow f = {.wall = wall, .only = only, .plan = plan, .count = 1, .situation = situation};
+  lw_wall now = *wall;
+  follow f = {
+      .wall = wall, .only = only, .plan = plan, .count = 1, .situation = situation, .now = &now};
   follow_all(&f, family);
 }

@@ -34,6 +34,11 @@ bool lw_plan_wind(const lw_wall *wall, const lw_tables *tables, lw_situation_pla
 void lw_situation_wall(const lw_wall *wall, const lw_format *format, const lw_situation *situation,
                        lw_wall *now, const lw_working *working);
 
+/* The same for a copy of the wall, as it is or as it stood in another situation: none changes parts or
+ * outline. */
+void lw_situation_change(const lw_wall *wall, const lw_format *format, const lw_situation *situation,
+                         lw_wall *now, const lw_working *working);
+
 /* What a trench in front takes away from the support of the wall. */
 void lw_trench_open(lw_wall *now);
 /* The posts of a fence behind push the ground. */

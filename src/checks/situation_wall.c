@@ -1,16 +1,25 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "situation.h"
 
+#include <stddef.h>
+#include <string.h>
+
 /* The wall as it stands in a situation, and one joint of it in full. */
 
-void lw_situation_wall(const lw_wall *wall, const lw_format *format, const lw_situation *situation,
-                       lw_wall *now, const lw_working *working) {
-  *now = *wall;
+void lw_situation_change(const lw_wall *wall, const lw_format *format, const lw_situation *situation,
+                         lw_wall *now, const lw_working *working) {
+  memcpy(now, wall, offsetof(lw_wall, section) + offsetof(lw_section, part));
   now->site.water_depth_m = situation->water_depth_m;
   now->site.seismic = situation->seismic;
   if (situation->name == LW_SITUATION_WIND) lw_wind_blow(now);
   if (situation->name == LW_SITUATION_TRENCH) lw_trench_open(now);
   lw_format_apply(format, situation->kind, now, working);
+}
+
+void lw_situation_wall(const lw_wall *wall, const lw_format *format, const lw_situation *situation,
+                       lw_wall *now, const lw_working *working) {
+  *now = *wall;
+  lw_situation_change(wall, format, situation, now, working);
 }
 
 void lw_situation_joint(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,

@@ -10,14 +10,14 @@
 typedef struct lw_push {
   lw_status status;
   lw_reason reason;
-  lw_back_plane back;
-  lw_thrust thrust;
   double formula_kn_per_m;
   lw_elastic elastic; /* of the loads at a distance, level; not used where the wedge governs */
   lw_load_pressure elastic_by;
   lw_wedge wedge;
   bool wedge_known, wedge_governs, faulty;
   lw_lateral by_loads, by_pushes; /* parts of the thrust: of loads at a distance, of level pushes */
+  lw_thrust thrust;
+  lw_back_plane back;
 } lw_push;
 
 /* What a situation puts on the wall besides the soil. */

@@ -60,7 +60,6 @@ lw_status lw_at_rest_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
                             const lw_working *working) {
   (void)state; /* at rest is its own state */
   lw_law law = {.surcharge_factor = 1.0};
-  lw_thrust made = {.angle_rad = plane->slope_rad};
   for (int i = 0; i < plane->layer_count; i++) {
     const lw_layer *layer = &plane->layer[i];
     lw_status status = lw_at_rest_overconsolidated(plane->overconsolidation, layer->friction_rad,
@@ -68,10 +67,9 @@ lw_status lw_at_rest_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
     if (status != LW_OK) return status;
   }
   lw_seismic_part part;
-  lw_status status = lw_profile_integrate(plane, &law, &made, error);
-  if (status == LW_OK) status = lw_seismic_find(LW_AT_REST, plane, &part, error);
+  lw_status status = lw_seismic_find(LW_AT_REST, plane, &part, error);
+  if (status == LW_OK) status = lw_profile_integrate(plane, &law, plane->slope_rad, thrust, error);
   if (status != LW_OK) return status;
-  *thrust = made;
   record(plane, thrust, working);
   lw_thrust_record(plane, thrust, working);
   lw_seismic_add(plane, &part, thrust, working);

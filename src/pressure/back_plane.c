@@ -2,6 +2,8 @@
 #include <lowwall/pressure.h>
 
 #include <math.h>
+#include <stddef.h>
+#include <string.h>
 
 #include "base/extremes.h"
 
@@ -107,9 +109,11 @@ static void loads_build(const lw_site *site, double from_crest_m, lw_plane *plan
 void lw_back_plane_build(const lw_site *site, const lw_section *section, const lw_method *method,
                          double wall_friction_rad, double extra_depth_m, lw_back_plane *back) {
   ground g = ground_of(site, section);
-  *back = (lw_back_plane){.overhangs = section->rear_m > section->base_width_m + 1e-9,
-                          .ground_x_m = g.x_m,
-                          .ground_y_m = g.y_m};
+  /* All but the lists, which are filled up to their counts. */
+  memset(back, 0, offsetof(lw_back_plane, plane) + offsetof(lw_plane, layer));
+  back->overhangs = section->rear_m > section->base_width_m + 1e-9;
+  back->ground_x_m = g.x_m;
+  back->ground_y_m = g.y_m;
   if (on_the_back(method) && !along_ground(method))
     place_on_back(section, &g, extra_depth_m, back);
   else

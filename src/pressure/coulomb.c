@@ -72,21 +72,21 @@ lw_status lw_coulomb_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
   double sign = state == LW_PASSIVE ? -1.0 : 1.0;
   lw_law law = {.surcharge_factor = cos(theta) * cos(beta) / cos(theta - beta)};
   /* A passive thrust with friction points above the normal: it lifts the wall. */
-  lw_thrust made = {.angle_rad = state == LW_PASSIVE ? theta - delta : theta + delta};
+  double angle = state == LW_PASSIVE ? theta - delta : theta + delta;
+  bool unsafe = false;
   for (int i = 0; i < plane->layer_count; i++) {
     const lw_layer *layer = &plane->layer[i];
     lw_wall_angles angles = {layer->friction_rad, delta, theta, beta};
     lw_status status = lw_coulomb_coefficient(state, &angles, &law.k[i], error);
     if (status != LW_OK) return status;
     law.cut_kpa[i] = sign * 2.0 * layer->cohesion_kpa * sqrt(law.k[i]);
-    made.passive_unsafe =
-        made.passive_unsafe || (state == LW_PASSIVE && delta > layer->friction_rad / 3.0 + 1e-9);
+    unsafe = unsafe || (state == LW_PASSIVE && delta > layer->friction_rad / 3.0 + 1e-9);
   }
   lw_seismic_part part;
-  lw_status status = lw_profile_integrate(plane, &law, &made, error);
-  if (status == LW_OK) status = lw_seismic_find(state, plane, &part, error);
+  lw_status status = lw_seismic_find(state, plane, &part, error);
+  if (status == LW_OK) status = lw_profile_integrate(plane, &law, angle, thrust, error);
   if (status != LW_OK) return status;
-  *thrust = made;
+  thrust->passive_unsafe = unsafe;
   record(plane, state, thrust, working);
   lw_thrust_record(plane, thrust, working);
   lw_seismic_add(plane, &part, thrust, working);

@@ -76,7 +76,7 @@ static lw_status total_of(lw_earth_state state, const lw_plane *plane, bool stil
   lw_plane loose = *plane;
   for (int i = 0; i < loose.layer_count; i++) loose.layer[i].cohesion_kpa = 0.0;
   lw_status status = law_of(state, &loose, still, &law, error);
-  return status == LW_OK ? lw_profile_integrate(&loose, &law, thrust, error) : status;
+  return status == LW_OK ? lw_profile_integrate(&loose, &law, 0.0, thrust, error) : status;
 }
 
 /* All that stands above a level of the plane, moving with a wall that cannot yield. */

@@ -52,7 +52,7 @@ static lw_status integrate(lw_earth_state state, const lw_plane *plane, layer_ru
                            lw_error *error) {
   double theta = plane->batter_rad, beta = plane->slope_rad, delta = plane->wall_friction_rad;
   lw_law law = {.surcharge_factor = cos(theta) * cos(beta) / cos(theta - beta)};
-  lw_thrust made = {.angle_rad = state == LW_PASSIVE ? theta - delta : theta + delta};
+  double angle = state == LW_PASSIVE ? theta - delta : theta + delta;
   if (fabs(plane->seismic.horizontal) > 0.0 || fabs(plane->seismic.vertical) > 0.0)
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE,
                         "curved surfaces are not computed in an earthquake");
@@ -65,9 +65,7 @@ static lw_status integrate(lw_earth_state state, const lw_plane *plane, layer_ru
     law.k[i] = found.k;
     law.cut_kpa[i] = found.cut_kpa;
   }
-  lw_status status = lw_profile_integrate(plane, &law, &made, error);
-  if (status == LW_OK) *thrust = made;
-  return status;
+  return lw_profile_integrate(plane, &law, angle, thrust, error);
 }
 
 lw_status lw_log_spiral_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust,

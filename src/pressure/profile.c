@@ -2,6 +2,8 @@
 #include "profile.h"
 
 #include <math.h>
+#include <stddef.h>
+#include <string.h>
 
 #include "base/extremes.h"
 
@@ -189,19 +191,23 @@ void lw_thrust_add_water(const lw_plane *plane, lw_thrust *thrust) {
   }
 }
 
-lw_status lw_profile_integrate(const lw_plane *plane, const lw_law *law, lw_thrust *thrust, lw_error *error) {
+lw_status lw_profile_integrate(const lw_plane *plane, const lw_law *law, double angle_rad, lw_thrust *thrust,
+                               lw_error *error) {
+  lw_thrust made;
   tally sum = {0};
-  thrust->profile_count = 0;
-  if (walk_down(plane, law, thrust, &sum) != LW_OK)
+  /* A profile is filled up to its count. */
+  memset(&made, 0, offsetof(lw_thrust, profile));
+  if (walk_down(plane, law, &made, &sum) != LW_OK)
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE,
                         "the pressure diagram cannot be integrated");
-  thrust->total_kn_per_m = sum.force;
-  thrust->height_of_action_m = sum.force > 0.0 ? plane->height_m - sum.moment / sum.force : 0.0;
-  thrust->surcharge_kn_per_m = lw_smaller(sum.load_force, sum.force);
-  thrust->surcharge_height_m =
-      sum.load_force > 0.0 ? plane->height_m - sum.load_moment / sum.load_force : 0.0;
-  thrust->crack_depth_m = sum.crack_m;
-  lw_thrust_add_water(plane, thrust);
-  lw_thrust_resolve(thrust);
+  made.angle_rad = angle_rad;
+  made.total_kn_per_m = sum.force;
+  made.height_of_action_m = sum.force > 0.0 ? plane->height_m - sum.moment / sum.force : 0.0;
+  made.surcharge_kn_per_m = lw_smaller(sum.load_force, sum.force);
+  made.surcharge_height_m = sum.load_force > 0.0 ? plane->height_m - sum.load_moment / sum.load_force : 0.0;
+  made.crack_depth_m = sum.crack_m;
+  lw_thrust_add_water(plane, &made);
+  lw_thrust_resolve(&made);
+  memcpy(thrust, &made, offsetof(lw_thrust, profile) + (size_t)made.profile_count * sizeof made.profile[0]);
   return LW_OK;
 }

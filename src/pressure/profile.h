@@ -15,9 +15,10 @@ typedef struct lw_law {
   double (*curved)(const lw_layer *layer, double slope_rad, double stress_kpa);
 } lw_law;
 
-/* Integrate the law down the plane: profile, thrust, its height, its surcharge part, water, crack. The
- * direction is the caller's: angle_rad is read from *thrust. Coefficient is that of the lowest layer met. */
-lw_status lw_profile_integrate(const lw_plane *plane, const lw_law *law, lw_thrust *thrust, lw_error *error);
+/* Integrate the law down the plane: profile, thrust in a direction, its height, its surcharge part, water,
+ * crack. Coefficient is that of the lowest layer met. On failure the thrust is unchanged. */
+lw_status lw_profile_integrate(const lw_plane *plane, const lw_law *law, double angle_rad, lw_thrust *thrust,
+                               lw_error *error);
 
 /* True when all that weighs on a failure plane keeps its share whatever the plane's angle, so that the
  * critical angle depends on nothing but angles: plain planes, and level ground with water at any depth, which

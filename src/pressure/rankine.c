@@ -87,7 +87,6 @@ static void record(const lw_plane *plane, lw_earth_state state, const lw_thrust 
 lw_status lw_rankine_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
                             const lw_working *working) {
   lw_law law = {.surcharge_factor = 1.0};
-  lw_thrust made = {.angle_rad = plane->slope_rad};
   double sign = state == LW_PASSIVE ? -1.0 : 1.0;
   for (int i = 0; i < plane->layer_count; i++) {
     const lw_layer *layer = &plane->layer[i];
@@ -97,10 +96,9 @@ lw_status lw_rankine_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
   }
   if (fabs(plane->slope_rad) > 1e-12) law.curved = state == LW_PASSIVE ? sloped_passive : sloped_active;
   lw_seismic_part part;
-  lw_status status = lw_profile_integrate(plane, &law, &made, error);
-  if (status == LW_OK) status = lw_seismic_find(state, plane, &part, error);
+  lw_status status = lw_seismic_find(state, plane, &part, error);
+  if (status == LW_OK) status = lw_profile_integrate(plane, &law, plane->slope_rad, thrust, error);
   if (status != LW_OK) return status;
-  *thrust = made;
   record(plane, state, thrust, working);
   lw_thrust_record(plane, thrust, working);
   lw_seismic_add(plane, &part, thrust, working);
