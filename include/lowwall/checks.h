@@ -103,7 +103,6 @@ typedef struct lw_contact {
   double greatest_kpa;
   double effective_width_m;
   double uplift_kn_per_m;
-  bool settled;                         /* uplift and contact agree */
 } lw_contact;
 
 /* One contact in one situation with the thrust on it and its recheck. */

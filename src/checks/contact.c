@@ -8,8 +8,6 @@
 /* A base or joint in equilibrium: resultant, contact in compression, edge pressures, uplift. Moments are
  * about the contact's front edge; what turns the wall forwards overturns, the rest resists. */
 
-enum { UPLIFT_ROUNDS = 500 };
-
 static void add_moment(lw_contact *contact, double moment_knm_per_m) {
   if (moment_knm_per_m >= 0.0)
     contact->resisting_knm_per_m += moment_knm_per_m;
@@ -33,7 +31,7 @@ static void add_force(const lw_method *method, const lw_contact_terms *terms, co
 }
 
 static lw_contact sum_of(const lw_method *method, const lw_contact_terms *terms, const lw_forces *forces) {
-  lw_contact sum = {.width_m = terms->rear_m - terms->front_m, .front_m = terms->front_m, .settled = true};
+  lw_contact sum = {.width_m = terms->rear_m - terms->front_m, .front_m = terms->front_m};
   for (int i = 0; i < forces->count; i++) add_force(method, terms, &forces->force[i], &sum);
   return sum;
 }
@@ -95,50 +93,55 @@ void lw_contact_balance(const lw_method *method, const lw_contact_terms *terms, 
 }
 
 /* Head falls in a straight line from rear to front over the length in compression; the open part behind it
- * carries the full rear head. */
-static lw_force uplift_over(const lw_wall *wall, const lw_contact_terms *terms, double factor,
-                            double pressed_m) {
+ * carries the full rear head. lift: unit weight of water times what else is on uplift. */
+static lw_force uplift_over(const lw_contact_terms *terms, double factor, double lift, double pressed_m) {
   double width = terms->rear_m - terms->front_m, rear = terms->rear_head_m, front = terms->front_head_m;
   double open = width - pressed_m;
   double force = 0.5 * (front + rear) * pressed_m + rear * open;
   double moment = pressed_m * pressed_m * (front / 6.0 + rear / 3.0) + rear * open * (pressed_m + 0.5 * open);
-  double scale = wall->site.water_unit_weight_kn_per_m3 * wall->method.uplift_share;
   return (lw_force){.kind = LW_FORCE_UPLIFT,
                     .factor = factor,
-                    .vertical_kn_per_m = -scale * force * factor,
+                    .vertical_kn_per_m = -lift * force,
                     .x_m = terms->front_m + moment / force,
                     .y_m = terms->foot_y_m};
 }
 
-/* A base that is said to hold its tension does not open; one that tips forwards opens altogether. */
-static double pressed_length(const lw_method *method, const lw_contact *contact) {
-  if (method->base_pressure == LW_BASE_LINEAR) return contact->width_m;
+/* A base that is said to hold its tension does not open. */
+static bool opens(const lw_method *method, const lw_contact *contact) {
+  if (method->base_pressure == LW_BASE_LINEAR) return false;
   bool tips = contact->vertical_kn_per_m <= 0.0 || contact->resultant_m <= 0.0;
-  if (tips) return 0.0;
-  bool opens_behind = contact->eccentricity_m > contact->width_m / 6.0;
-  return opens_behind ? 3.0 * contact->resultant_m : contact->width_m;
+  return tips || contact->eccentricity_m > contact->width_m / 6.0;
+}
+
+/* What stays pressed of a contact that opens. Over that length the reaction stands at a third of it, and so does
+ * all that the head loses there: together they stand where the reaction would under the full rear head
+ * everywhere. One that would tip then opens altogether. */
+static double pressed_length(const lw_contact *others, double full_lift) {
+  double lifted = full_lift * others->width_m;
+  double vertical = others->vertical_kn_per_m - lifted;
+  double net = others->resisting_knm_per_m - others->overturning_knm_per_m - 0.5 * lifted * others->width_m;
+  return vertical > 0.0 && net > 0.0 ? lw_smaller(3.0 * net / vertical, others->width_m) : 0.0;
 }
 
 void lw_contact_solve(const lw_wall *wall, const lw_contact_terms *terms, lw_forces *forces,
                       lw_contact *contact) {
-  bool lifts =
-      terms->uplift && terms->rear_head_m + terms->front_head_m > 0.0 && wall->method.uplift_share > 0.0;
+  const lw_method *method = &wall->method;
+  bool lifts = terms->uplift && terms->rear_head_m + terms->front_head_m > 0.0 && method->uplift_share > 0.0;
   if (!lifts) {
-    lw_contact_balance(&wall->method, terms, forces, contact);
+    lw_contact_balance(method, terms, forces, contact);
     return;
   }
-  lw_contact others = sum_of(&wall->method, terms, forces);
-  double width = others.width_m, pressed = width;
+  lw_contact others = sum_of(method, terms, forces);
   lw_force *uplift = &forces->force[forces->count++];
   double factor = lw_forces_factor(forces, LW_FORCE_UPLIFT);
-  for (int round = 0; round < UPLIFT_ROUNDS; round++) {
-    *uplift = uplift_over(wall, terms, factor, pressed);
-    *contact = others;
-    add_force(&wall->method, terms, uplift, contact);
-    press(&wall->method, terms, contact);
-    double next = pressed_length(&wall->method, contact);
-    if (fabs(next - pressed) <= 1e-12 * width) return;
-    pressed = next;
-  }
-  contact->settled = false;
+  double lift = wall->site.water_unit_weight_kn_per_m3 * method->uplift_share * factor;
+  *uplift = uplift_over(terms, factor, lift, others.width_m);
+  *contact = others;
+  add_force(method, terms, uplift, contact);
+  press(method, terms, contact);
+  if (!opens(method, contact)) return;
+  *uplift = uplift_over(terms, factor, lift, pressed_length(&others, lift * terms->rear_head_m));
+  *contact = others;
+  add_force(method, terms, uplift, contact);
+  press(method, terms, contact);
 }

@@ -71,11 +71,7 @@ void lw_stage_pad(const lw_wall *wall, const lw_push *push, const lw_actions *ac
   put_pad(wall, wall->section.base_width_m, middle, at, &stage->forces);
   lw_contact_solve(wall, &terms, &stage->forces, &stage->contact);
   stage->passive_kn_per_m = lw_passive_resistance(wall, pad->thickness_m, NULL);
-  if (!stage->contact.settled) {
-    stage->status = LW_NO_SOLUTION;
-    stage->reason = LW_REASON_UPLIFT_UNSETTLED;
-  }
-  if (stage->status != LW_OK || !stage->contact.inside) return;
+  if (!stage->contact.inside) return;
   double width = spread_width(wall, stage->contact.resultant_m, stage->contact.effective_width_m);
   put_pad(wall, width, stage->contact.resultant_m, at, &stage->forces);
   lw_contact_balance(&wall->method, &terms, &stage->forces, &stage->contact);

@@ -172,9 +172,10 @@ static void check_situation(const lw_wall *wall, const lw_format_family *family,
 }
 
 void lw_slips_check(const lw_wall *wall, const lw_format_family *family, lw_situations *situations) {
+  if (!wall->section.known || (!looked_for(wall) && wall->bed_slope_rad <= 0.0)) return;
   for (int i = 0; i < situations->count; i++) {
     lw_situation *situation = &situations->situation[i];
-    if (!looked_at(situation->name) || !wall->section.known) continue;
+    if (!looked_at(situation->name)) continue;
     if (wall->governing_only && !situation->decides) continue;
     check_situation(wall, family, situations, situation);
   }

@@ -12,7 +12,7 @@ void lw_stage_start(const lw_push *push, lw_stage *stage) {
   stage->reason = push->reason;
   stage->passive_kn_per_m = 0.0;
   stage->forces.count = 0;
-  stage->contact = (lw_contact){.settled = true};
+  stage->contact = (lw_contact){0};
   if (push->status == LW_OK && push->faulty) {
     stage->status = LW_NO_SOLUTION;
     stage->reason = LW_REASON_WEDGE_DISAGREES;
@@ -44,12 +44,6 @@ static lw_contact_terms terms_of(const lw_site *site, const lw_section *section,
                             .uplift = uplift};
 }
 
-static void close_stage(lw_stage *stage) {
-  if (stage->contact.settled) return;
-  stage->status = LW_NO_SOLUTION;
-  stage->reason = LW_REASON_UPLIFT_UNSETTLED;
-}
-
 void lw_stage_base(const lw_wall *wall, const lw_push *push, const lw_actions *actions, lw_stage *stage) {
   lw_stage_start(push, stage);
   if (stage->status != LW_OK) return;
@@ -57,7 +51,6 @@ void lw_stage_base(const lw_wall *wall, const lw_push *push, const lw_actions *a
   lw_contact_terms terms = terms_of(&wall->site, &wall->section, true);
   lw_contact_solve(wall, &terms, &stage->forces, &stage->contact);
   stage->passive_kn_per_m = lw_passive_resistance(wall, 0.0, NULL);
-  close_stage(stage);
 }
 
 /* A joint that is open lets the water out; one that is sealed carries it as uplift. */
@@ -69,5 +62,4 @@ void lw_stage_above(const lw_wall *wall, const lw_section *above, const lw_push 
   lw_contact_terms terms = terms_of(&wall->site, above, !wall->site.joints_open);
   terms.shell_m = above->shell_m;
   lw_contact_solve(wall, &terms, &stage->forces, &stage->contact);
-  close_stage(stage);
 }

@@ -14,7 +14,7 @@ enum { WALLS = 3000 / RANDOM_SHARE };
 
 typedef struct walk {
   const char *name; /* of the wall in hand */
-  int plain, stages, unsettled, shown, not_shown;
+  int plain, stages, shown, not_shown;
 } walk;
 
 static void finite_figure(void *context, const lw_figure *figure) {
@@ -81,11 +81,9 @@ static void hold_stage(walk *w, const lw_wall *wall, const lw_stage *stage, doub
                 stage->wedge.thrust_kn_per_m, w->name);
   if (stage->status != LW_OK) {
     cr_expect_neq(stage->reason, LW_REASON_NONE, "no reason: %s", w->name);
-    w->unsettled += stage->reason == LW_REASON_UPLIFT_UNSETTLED ? 1 : 0;
     return;
   }
   w->stages++;
-  cr_expect(stage->contact.settled, "not settled: %s", w->name);
   cr_expect(finite_contact(&stage->contact), "not finite: %s", w->name);
   expect_balance(w, stage, foot_y_m);
   if (solid) expect_carried(w, wall, &stage->contact);
@@ -145,5 +143,5 @@ Test(grid, every_wall_is_in_balance) {
   cr_expect_lt(5 * WALLS, w.stages);
   cr_expect_lt(WALLS, w.plain);
   cr_expect_lt(10 * w.not_shown, w.shown, "%d shown, %d not", w.shown, w.not_shown);
-  cr_log_info("%d stages, %d plain, %d unsettled", w.stages, w.plain, w.unsettled);
+  cr_log_info("%d stages, %d plain", w.stages, w.plain);
 }

@@ -4,6 +4,8 @@
 #include <stdlib.h>
 
 #include "support.h"
+#include "checks/stage.h"
+#include "random_wall.h"
 
 /* What must hold of a whole wall whatever the book: size, units, joints, water, no push. */
 
@@ -184,7 +186,39 @@ Test(physics, uplift_of_a_base_that_tips) {
                           "water depth=0.1 m", "load 1 kind=none", "ground slope=0 deg");
   const lw_contact *contact = &drained(result)->base.contact;
   cr_expect_not(contact->inside);
-  cr_expect(contact->settled);
   cr_expect(checks_test_near(contact->uplift_kn_per_m, 9.81 * 1.1 * 0.3, 1e-9));
   free(result);
+}
+
+/* Head and contact agree: the head falls over just what is pressed, whatever stands on the base. */
+Test(physics, uplift_agrees_with_what_it_leaves_pressed) {
+  static lw_wall wall;
+  static lw_forces forces;
+  dice d = {20261126};
+  int full = 0, opened = 0, tipped = 0;
+  wall.site.water_unit_weight_kn_per_m3 = 9.81;
+  wall.method.uplift_share = 1.0;
+  for (int i = 0; i < 4000; i++) {
+    lw_contact contact;
+    lw_contact_terms terms = {.rear_m = dice_between(&d, 0.2, 2.0), .uplift = true};
+    double width = terms.rear_m;
+    terms.rear_head_m = dice_between(&d, 0.0, 2.0);
+    terms.front_head_m = dice_between(&d, 0.0, terms.rear_head_m);
+    forces.count = 0;
+    lw_forces_add(&forces, (lw_force){.kind = LW_FORCE_PART,
+                                      .vertical_kn_per_m = dice_between(&d, 1.0, 60.0) * width,
+                                      .horizontal_kn_per_m = dice_between(&d, 0.0, 20.0),
+                                      .x_m = 0.5 * width,
+                                      .y_m = dice_between(&d, 0.1, 1.0)});
+    lw_contact_solve(&wall, &terms, &forces, &contact);
+    bool tips = contact.vertical_kn_per_m <= 0.0 || contact.resultant_m <= 0.0;
+    bool opens = contact.eccentricity_m > width / 6.0 * (1.0 + 1e-9);
+    double pressed = tips ? 0.0 : opens ? 3.0 * contact.resultant_m : width;
+    double head = 0.5 * (terms.rear_head_m + terms.front_head_m) * pressed +
+                  terms.rear_head_m * (width - pressed);
+    *(tips ? &tipped : opens ? &opened : &full) += 1;
+    cr_expect(checks_test_near(contact.uplift_kn_per_m, 9.81 * head, 1e-9), "wall %d: %.12g of %.12g", i,
+              contact.uplift_kn_per_m, 9.81 * head);
+  }
+  cr_expect(full > 300 && opened > 300 && tipped > 300, "%d full, %d opened, %d tipped", full, opened, tipped);
 }

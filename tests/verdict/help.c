@@ -82,7 +82,7 @@ void verdict_situations(lw_holds holds, lw_situations *situations) {
   if (holds != LW_CANNOT_SHOW) return;
   lw_check *check = &situations->situation[0].check[0];
   check->has.known = check->ratio.known = false;
-  check->reason = LW_REASON_UPLIFT_UNSETTLED;
+  check->reason = LW_REASON_NO_WEDGE;
 }
 
 lw_verdict verdict_with(const lw_tables *tables, const char *changes, lw_holds holds) {

@@ -27,7 +27,7 @@ Test(verdict, stands_follows_the_checks) {
   cr_expect_eq(falls.stands, LW_FALLS_SHORT);
   cr_expect_eq(unknown.stands, LW_CANNOT_SHOW);
   cr_expect_not_null(verdict_reason(&holds, LW_ANSWER_STANDS, "holds"));
-  cr_expect_not_null(verdict_reason(&unknown, LW_ANSWER_STANDS, "uplift-unsettled"));
+  cr_expect_not_null(verdict_reason(&unknown, LW_ANSWER_STANDS, "no-wedge"));
   const lw_verdict_reason *r = verdict_reason(&falls, LW_ANSWER_STANDS, "falls-short");
   cr_assert_not_null(r);
   cr_expect_not_null(strstr(r->text, "Falls short by 12 %"), "%s", r->text);
