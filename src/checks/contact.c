@@ -113,8 +113,8 @@ static bool opens(const lw_method *method, const lw_contact *contact) {
   return tips || contact->eccentricity_m > contact->width_m / 6.0;
 }
 
-/* What stays pressed of a contact that opens. Over that length the reaction stands at a third of it, and so does
- * all that the head loses there: together they stand where the reaction would under the full rear head
+/* What stays pressed of a contact that opens. The reaction stands at a third of that length, and so does all
+ * that the head loses over it: together they stand where the reaction would under the full rear head
  * everywhere. One that would tip then opens altogether. */
 static double pressed_length(const lw_contact *others, double full_lift) {
   double lifted = full_lift * others->width_m;

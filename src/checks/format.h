@@ -9,7 +9,7 @@ typedef struct lw_format {
   const lw_format_row *any; /* one of its rows, for its name and title; NULL when it has none */
   const lw_format_row *row[LW_NEED_COUNT];
   bool has_factors; /* some row divides or multiplies by more or less than 1 */
-  bool part; /* chosen alone though it is one of the sets that its code asks for together */
+  bool part;        /* chosen alone though it is one of the sets that its code asks for together */
 } lw_format;
 
 /* A format and the sets that it includes: all must hold. The first is its own. */

@@ -99,7 +99,8 @@ static void add_crack_water(const lw_push *push, lw_forces *forces) {
 static lw_corner top_front(const lw_section *section) {
   lw_corner front = section->crest;
   for (int i = 0; i < section->outline_count; i++)
-    if (section->outline[i].y_m > front.y_m - 1e-9) front.x_m = lw_smaller(front.x_m, section->outline[i].x_m);
+    if (section->outline[i].y_m > front.y_m - 1e-9)
+      front.x_m = lw_smaller(front.x_m, section->outline[i].x_m);
   if (section->has_cap) front.x_m = section->cap_front_m;
   return front;
 }

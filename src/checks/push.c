@@ -88,7 +88,8 @@ static lw_lateral between(const lw_wedge *with, const lw_wedge *without, double 
   if (more <= AGREEMENT * with->thrust_kn_per_m) return (lw_lateral){0};
   double moment = with->thrust_kn_per_m * with->height_of_action_m -
                   without->thrust_kn_per_m * without->height_of_action_m;
-  return (lw_lateral){.thrust_kn_per_m = more, .height_m = lw_smaller(lw_larger(moment / more, 0.0), height_m)};
+  return (lw_lateral){.thrust_kn_per_m = more,
+                      .height_m = lw_smaller(lw_larger(moment / more, 0.0), height_m)};
 }
 
 /* Neither formula nor elasticity knows a level push on the ground: what the wedge has more by it is theirs

@@ -283,7 +283,7 @@ typedef struct follow {
   const lw_situation_plan *plan;
   int count;
   lw_situation *situation;
-  lw_wall *now; /* the wall as it stands in the situation in hand */
+  lw_wall *now;                         /* the wall as it stands in the situation in hand */
   lw_check gravest[LW_SITUATION_COUNT]; /* of the sets before */
 } follow;
 
@@ -376,7 +376,6 @@ void lw_situations_follow(const lw_wall *wall, const lw_tables *tables, const lw
 void lw_situation_contact(const lw_wall *wall, const lw_format_family *family, const lw_situation_plan *plan,
                           const lw_contact_name *only, lw_situation *situation) {
   lw_wall now = *wall;
-  follow f = {
-      .wall = wall, .only = only, .plan = plan, .count = 1, .situation = situation, .now = &now};
+  follow f = {.wall = wall, .only = only, .plan = plan, .count = 1, .situation = situation, .now = &now};
   follow_all(&f, family);
 }

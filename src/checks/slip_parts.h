@@ -15,9 +15,9 @@ typedef struct lw_slip_line {
 
 typedef struct lw_slip_strip {
   double from_x_m, to_x_m, over_width; /* the last: of 1 */
-  lw_slip_line soil;        /* the ground's surface */
-  lw_slip_line bottom, top; /* of the wall, where it stands here */
-  lw_slip_line water;       /* -INFINITY: none */
+  lw_slip_line soil;                   /* the ground's surface */
+  lw_slip_line bottom, top;            /* of the wall, where it stands here */
+  lw_slip_line water;                  /* -INFINITY: none */
   bool has_body, layered, raised;
   double pressure_kpa; /* of loads that stand on the ground */
 } lw_slip_strip;

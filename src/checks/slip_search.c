@@ -51,7 +51,8 @@ static double least_sag(const lw_slip_ground *ground, const lw_slip_circle *c, d
   }
   if (ground->body_count == 0) return sag;
   for (int i = 0; i < ground->body_count; i++)
-    sag = lw_larger(sag, sag_below(c, half_m, ground->body[i].x_m, lw_smaller(ground->body[i].y_m, c->entry_y_m)));
+    sag = lw_larger(sag,
+                    sag_below(c, half_m, ground->body[i].x_m, lw_smaller(ground->body[i].y_m, c->entry_y_m)));
   sag = lw_larger(sag, sag_below(c, half_m, ground->pad_front_m, ground->pad_y_m));
   return lw_larger(sag, sag_below(c, half_m, ground->pad_rear_m, ground->pad_y_m));
 }

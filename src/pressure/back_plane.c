@@ -20,7 +20,8 @@ static double rear_at(const lw_section *section, double y_m) {
     double low = lw_smaller(a->y_m, b->y_m), high = lw_larger(a->y_m, b->y_m);
     if (y_m < low - 1e-12 || y_m > high + 1e-12) continue;
     double rise = b->y_m - a->y_m;
-    double x = fabs(rise) < 1e-12 ? lw_larger(a->x_m, b->x_m) : a->x_m + (b->x_m - a->x_m) * (y_m - a->y_m) / rise;
+    double x =
+        fabs(rise) < 1e-12 ? lw_larger(a->x_m, b->x_m) : a->x_m + (b->x_m - a->x_m) * (y_m - a->y_m) / rise;
     rear = lw_larger(rear, x);
   }
   return rear;

@@ -11,7 +11,7 @@ typedef struct lw_law {
   double cut_kpa[LW_SOIL_MAX]; /* taken off for cohesion; negative where it adds (passive) */
   bool wet_differs;            /* below water k_wet stands for k: an earthquake turns the weight further */
   double k_wet[LW_SOIL_MAX];
-  double surcharge_factor;     /* of a load per horizontal area on this plane */
+  double surcharge_factor; /* of a load per horizontal area on this plane */
   double (*curved)(const lw_layer *layer, double slope_rad, double stress_kpa);
 } lw_law;
 

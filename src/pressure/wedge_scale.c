@@ -47,11 +47,11 @@ bool lw_wedge_scale(const lw_plane *from, const lw_wedge *wedge, const lw_plane 
   stack old = stack_of(from), new = stack_of(to);
   double new_soil = soil * new.weight / old.weight;
   double new_load = to->surcharge_kpa * wedge->reach_m * size, weight = new_soil + new_load;
-  *scaled = (lw_wedge){
-      .thrust_kn_per_m = wedge->thrust_kn_per_m * weight / wedge->weight_kn_per_m,
-      .plane_angle_rad = wedge->plane_angle_rad,
-      .weight_kn_per_m = weight,
-      .reach_m = wedge->reach_m * size,
-      .height_of_action_m = (soil * new.moment / old.weight + new_load * 0.5 * to->height_m) / weight};
+  *scaled = (lw_wedge){.thrust_kn_per_m = wedge->thrust_kn_per_m * weight / wedge->weight_kn_per_m,
+                       .plane_angle_rad = wedge->plane_angle_rad,
+                       .weight_kn_per_m = weight,
+                       .reach_m = wedge->reach_m * size,
+                       .height_of_action_m =
+                           (soil * new.moment / old.weight + new_load * 0.5 * to->height_m) / weight};
   return true;
 }

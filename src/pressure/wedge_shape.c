@@ -193,8 +193,7 @@ static void plain(const lw_wedge_frame *frame, const body_corners *whole, lw_wed
   add_weight(body, area * weights.effective, area * weights.moved, at.x_m, at.y_m);
   body->friction_tan = frame->tan_friction[0];
   double cohesion = plane->layer[0].cohesion_kpa;
-  if (cohesion > 0.0)
-    body->cohesion_kn_per_m = cohesion * hypot(whole->corner[1].x_m, whole->corner[1].y_m);
+  if (cohesion > 0.0) body->cohesion_kn_per_m = cohesion * hypot(whole->corner[1].x_m, whole->corner[1].y_m);
 }
 
 static void add_push(lw_wedge_body *body, double push_kn_per_m, double x_m, double y_m) {

@@ -214,11 +214,12 @@ Test(physics, uplift_agrees_with_what_it_leaves_pressed) {
     bool tips = contact.vertical_kn_per_m <= 0.0 || contact.resultant_m <= 0.0;
     bool opens = contact.eccentricity_m > width / 6.0 * (1.0 + 1e-9);
     double pressed = tips ? 0.0 : opens ? 3.0 * contact.resultant_m : width;
-    double head = 0.5 * (terms.rear_head_m + terms.front_head_m) * pressed +
-                  terms.rear_head_m * (width - pressed);
+    double head =
+        0.5 * (terms.rear_head_m + terms.front_head_m) * pressed + terms.rear_head_m * (width - pressed);
     *(tips ? &tipped : opens ? &opened : &full) += 1;
     cr_expect(checks_test_near(contact.uplift_kn_per_m, 9.81 * head, 1e-9), "wall %d: %.12g of %.12g", i,
               contact.uplift_kn_per_m, 9.81 * head);
   }
-  cr_expect(full > 300 && opened > 300 && tipped > 300, "%d full, %d opened, %d tipped", full, opened, tipped);
+  cr_expect(full > 300 && opened > 300 && tipped > 300, "%d full, %d opened, %d tipped", full, opened,
+            tipped);
 }
