@@ -18,6 +18,7 @@ enum {
   LW_PLANT_ROWS = 24,
   LW_BEARING_ROWS = 80, LW_FORMAT_ROWS = 256, LW_LIMIT_ROWS = 160, LW_HAZARD_ROWS = 80,
   LW_CONDITION_ROWS = 32, LW_CLEARANCE_ROWS = 32, LW_THRESHOLD_ROWS = 32, LW_AROUND_MAX = 4,
+  LW_NAME_SLOTS = 2048,
   LW_FENCE_ROWS = 24,
   LW_ORDERING_ROWS = 64
 };
@@ -166,6 +167,22 @@ typedef enum lw_height_kind {
   LW_HEIGHT_KINDS
 } lw_height_kind;
 
+/* What narrows a row of limits.csv. */
+#define LW_ONLY_IFS(X) \
+  X(NEAR_BOUNDARY, "near-boundary") X(NEAR_WATERBODY, "near-waterbody") \
+  X(WALKING_SURFACE, "walking-surface") X(NEXT_TO_HIGHWAY, "next-to-highway") \
+  X(NEAR_PUBLIC_WAY, "near-public-way") X(MAPPED_LAND, "mapped-land") \
+  X(SUPPORTS_STRUCTURE, "supports-structure") X(CROSSES_BOUNDARY, "crosses-boundary") \
+  X(WEAKENS_ADJOINING, "weakens-adjoining") X(CHANGES_DRAINAGE, "changes-drainage") \
+  X(OTHER_LOAD, "other-load-than-soil") X(NOT_LEVEL_SOIL_ALONE, "not-level-soil-alone")
+typedef enum lw_only_if {
+#define LW_ONLY_IF_NAME(name, slug) LW_ONLY_IF_##name,
+  LW_ONLY_IFS(LW_ONLY_IF_NAME)
+#undef LW_ONLY_IF_NAME
+  LW_ONLY_IF_OTHER,                 /* a word that no sheet answers */
+  LW_ONLY_IF_COUNT
+} lw_only_if;
+
 typedef struct lw_limit_row {
   char id[24];
   /* slug of the place: "new-south-wales"; "default" for the conservative default */
@@ -197,8 +214,11 @@ typedef struct lw_limit_row {
   bool not_a_wall_height;
   char as_of[48];
   lw_origin_note from;
-  /* Found when the tables are read: the index of the first row of its place, and of the places around it. */
+  /* Found when the tables are read: the index of the first row of its place, and of the places around it;
+   * only_if as bits, 1u << lw_only_if each; and what its words say. */
   int place_row, around_count, around[LW_AROUND_MAX];
+  unsigned narrows;
+  bool of_default, unsure, of_standard;
 } lw_limit_row;
 
 /* What brings a hazard up. */
@@ -240,9 +260,12 @@ typedef struct lw_condition_row {
   char basis;                      /* 'L' from a law or an authority, 'J' a judgement of this project */
   char note[LW_NOTE_MAX];
   lw_origin_note from;
+  bool for_council;                /* what `who` says; found when the tables are read */
 } lw_condition_row;
 
 /* tables/clearances.csv: distances to keep, and heights of fall, where the place is not known. */
+typedef enum lw_height_of { LW_OF_GREATEST, LW_OF_LOWER_WALL, LW_OF_TOTAL } lw_height_of;
+
 typedef struct lw_clearance_row {
   /* boundary · building · other-wall · load · service · waterbody · public-way · fall · ... */
   char slug[LW_NAME_MAX];
@@ -253,6 +276,7 @@ typedef struct lw_clearance_row {
   char height_of[16];
   char note[LW_NOTE_MAX];
   lw_origin_note from;
+  lw_height_of of;                 /* what height_of says; found when the tables are read */
 } lw_clearance_row;
 
 /* tables/thresholds.csv, the figures between one word and another, mostly proposals of this project; and
@@ -278,6 +302,12 @@ typedef struct lw_ordering_row {
   lw_origin_note from;
 } lw_ordering_row;
 
+/* One name of any list and its row, for finding it by a hash. */
+typedef struct lw_name_slot {
+  bool taken;
+  short list, row;
+} lw_name_slot;
+
 typedef struct lw_tables {
   int soil_count;      lw_soil_row soil[LW_SOIL_ROWS];
   int interface_count; lw_interface_row interface_[LW_INTERFACE_ROWS];
@@ -293,6 +323,8 @@ typedef struct lw_tables {
   int threshold_count; lw_threshold_row threshold[LW_THRESHOLD_ROWS];
   int fence_count;     lw_threshold_row fence[LW_FENCE_ROWS];
   int ordering_count;  lw_ordering_row ordering[LW_ORDERING_ROWS];
+  short limit_place[LW_LIMIT_ROWS];    /* place_row of each limit, side by side: all are walked for a wall */
+  lw_name_slot slot[LW_NAME_SLOTS];
 } lw_tables;
 
 /** Read the tables.
@@ -344,8 +376,9 @@ int lw_tables_place_row(const lw_tables *tables, const char *place);
 /** True when a row of tables/limits.csv is about that place: its own rows and those of the places around it
  *  (a council's wall also meets the state's and the country's rows). The rows of "default" are about
  *  the place "default" only.
- *  in    place_row  of lw_tables_place_row; below 0 no row is about it */
-bool lw_tables_limit_applies(const lw_tables *tables, const lw_limit_row *row, int place_row);
+ *  in    row        its index
+ *        place_row  of lw_tables_place_row; below 0 no row is about it */
+bool lw_tables_limit_applies(const lw_tables *tables, int row, int place_row);
 
 /** True when one of the "|"-separated slugs of `list` is `slug`: for hazards' `when`, limits' `only_if`. */
 bool lw_tables_listed(const char *list, const char *slug);

@@ -53,16 +53,15 @@ typedef struct lw_verdict {
   double height_m[LW_HEIGHT_KINDS];     /* by every definition that laws use */
   double total_to_pad_m;                /* to the underside of the pad */
   bool place_known;
-  int reason_count;
-  lw_verdict_reason reason[LW_REASONS_MAX];
-  int limit_count;
-  lw_limit_hit limit[LW_LIMIT_HIT_MAX];
+  bool headline_only;                   /* of the reasons only those are there that the headline may take */
   bool governed;                        /* a check governs */
   int governing_situation, governing_check;
-  int caution_count;
-  const lw_hazard_row *caution[LW_CAUTION_MAX];
-  char headline[720];
   int exit_status;                      /* 0, 3, 4 or 5 */
+  int reason_count, limit_count, caution_count;
+  char headline[720];
+  lw_verdict_reason reason[LW_REASONS_MAX];
+  lw_limit_hit limit[LW_LIMIT_HIT_MAX];
+  const lw_hazard_row *caution[LW_CAUTION_MAX];
 } lw_verdict;
 
 /* One change, alone, that would make the wall stand. */

@@ -136,7 +136,7 @@ static bool applies(const list_asked *asked, const lw_tables *tables, const char
   int place_row = lw_tables_place_row(tables, asked->only);
   for (int i = 0; i < tables->limit_count; i++)
     if (strcmp(tables->limit[i].id, key) == 0)
-      return lw_tables_limit_applies(tables, &tables->limit[i], place_row);
+      return lw_tables_limit_applies(tables, i, place_row);
   return false;
 }
 

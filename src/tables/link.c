@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "names.h"
 #include "shape.h"
 
 #include <string.h>
@@ -33,6 +34,7 @@ static lw_status link_places(lw_tables *tables, lw_error *error) {
     const char *within = row->within;
     char place[sizeof row->within];
     row->place_row = first_of(tables, row->place);
+    tables->limit_place[i] = (short)row->place_row;
     for (row->around_count = 0; next_word(&within, place, sizeof place);) {
       int around = first_of(tables, place);
       /* A place around it may have no row of its own. */
@@ -43,6 +45,36 @@ static lw_status link_places(lw_tables *tables, lw_error *error) {
     }
   }
   return LW_OK;
+}
+
+static unsigned narrow_of(const char *word) {
+  static const char *const slugs[] = {
+#define LW_ONLY_IF_SLUG(name, slug) slug,
+      LW_ONLY_IFS(LW_ONLY_IF_SLUG)
+#undef LW_ONLY_IF_SLUG
+  };
+  unsigned i = 0;
+  while (i < LW_ONLY_IF_OTHER && strcmp(slugs[i], word) != 0) i++;
+  return i;
+}
+
+static void link_words(lw_tables *tables) {
+  for (int i = 0; i < tables->limit_count; i++) {
+    lw_limit_row *row = &tables->limit[i];
+    const char *only = row->only_if;
+    char word[sizeof row->only_if];
+    while (next_word(&only, word, sizeof word)) row->narrows |= 1u << narrow_of(word);
+    row->of_default = strcmp(row->place, "default") == 0;
+    row->unsure = strcmp(row->confidence, "low") == 0;
+    row->of_standard = strcmp(row->regime, "standard") == 0;
+  }
+  for (int i = 0; i < tables->condition_count; i++)
+    tables->condition[i].for_council = strcmp(tables->condition[i].who, "council") == 0;
+  for (int i = 0; i < tables->clearance_count; i++) {
+    lw_clearance_row *row = &tables->clearance[i];
+    bool lower = strcmp(row->height_of, "lower-wall") == 0, total = strcmp(row->height_of, "total") == 0;
+    row->of = lower ? LW_OF_LOWER_WALL : total ? LW_OF_TOTAL : LW_OF_GREATEST;
+  }
 }
 
 static int cue_of(const char *word) {
@@ -108,7 +140,9 @@ static void link_formats(lw_tables *tables) {
 }
 
 lw_status lw_tables_link(lw_tables *tables, lw_error *error) {
+  lw_names_index(tables);
   link_formats(tables);
+  link_words(tables);
   lw_status status = link_places(tables, error);
   return status == LW_OK ? link_cues(tables, error) : status;
 }

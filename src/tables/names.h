@@ -4,15 +4,36 @@
 
 #include <lowwall/tables.h>
 
-/* Where the names of a list stand in memory. */
-typedef struct lw_name_list {
-  const char *rows;
-  size_t row_size;
-  int count;
-  size_t name_offset, aliases_offset; /* aliases_offset 0: the list has none */
-} lw_name_list;
+/* The lists of names inside the tables. */
+typedef enum lw_list {
+  LW_LIST_SOILS,
+  LW_LIST_INTERFACES,
+  LW_LIST_MATERIALS,
+  LW_LIST_PLANT,
+  LW_LIST_LOADS,
+  LW_LIST_PLACES,
+  LW_LIST_FORMATS,
+  LW_LIST_CONDITIONS,
+  LW_LIST_CLEARANCES,
+  LW_LIST_THRESHOLDS,
+  LW_LIST_FENCES,
+  LW_LIST_ORDERING,
+  LW_LIST_COUNT
+} lw_list;
+
+int lw_list_rows(const lw_tables *tables, lw_list list);
+/* The name of a row, and its "|"-separated aliases, "" where a list has none. */
+const char *lw_list_name(const lw_tables *tables, lw_list list, int row);
+const char *lw_list_aliases(const lw_tables *tables, lw_list list, int row);
+/* The list of a table; LW_LIST_COUNT when it has no names. */
+lw_list lw_list_called(const char *table);
+
+/* Enter every name as it is written: once, when the tables are read. */
+void lw_names_index(lw_tables *tables);
+/* The first row whose name is written just so; -1: none. */
+int lw_names_exactly(const lw_tables *tables, lw_list list, const char *name);
 
 /** The first row with that name, or else with that alias; -1: none. */
-int lw_name_index(const lw_tables *tables, const char *list, const char *name);
+int lw_name_index(const lw_tables *tables, lw_list list, const char *name);
 
 #endif

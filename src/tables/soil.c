@@ -84,7 +84,7 @@ static const char *after(const char *text, const char *word) {
 const lw_soil_row *lw_tables_soil(const lw_tables *tables, const char *name) {
   char folded[LW_FOLDED_MAX];
   span s;
-  int i = lw_name_index(tables, "soils", name);
+  int i = lw_name_index(tables, LW_LIST_SOILS, name);
   if (i >= 0) return &tables->soil[i];
   lw_fold(name, strlen(name), folded);
   const char *ribbon = after(folded, "ribbon ");

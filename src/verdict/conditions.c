@@ -3,7 +3,10 @@
 
 #include <lowwall/influence.h>
 #include <math.h>
+#include <stdarg.h>
 #include <string.h>
+
+#include "base/print.h"
 
 /* What sends a wall to a professional whatever its height. The rows, their sentences and whom they call
  * for stand in tables/conditions.csv; here is only how the sheet answers each. Heritage and vibrating
@@ -12,25 +15,38 @@
 /* How an answer was come by, for the end of the sentence. */
 typedef struct lw_finding {
   lw_origin origin;
+  bool told; /* somebody reads the detail */
   char detail[LW_DETAIL_MAX];
 } lw_finding;
 
 static const double TOUCHING_M = 1e-9;
 
+static void tell(lw_finding *found, const char *format, ...) __attribute__((format(printf, 2, 3)));
+
+/* Onto what is told already. */
+static void tell(lw_finding *found, const char *format, ...) {
+  if (!found->told) return;
+  size_t used = strlen(found->detail);
+  va_list arguments;
+  va_start(arguments, format);
+  lw_print_list(found->detail + used, sizeof found->detail - used, format, arguments);
+  va_end(arguments);
+}
+
 static bool near(const lw_quantity *q, double within_m, const char *what, lw_finding *found) {
   if (q->origin == LW_ABSENT || q->si >= within_m) return false;
   char away[64];
   found->origin = q->origin;
-  lw_print(found->detail, sizeof found->detail, "%s %s, within the %.2f m that count here", what,
-           lw_reasons_distance(q, away, sizeof away), within_m);
+  if (found->told)
+    tell(found, "%s %s, within the %.2f m that count here", what, lw_reasons_distance(q, away, sizeof away),
+         within_m);
   return true;
 }
 
 static bool said_yes(const lw_choice *choice, int value, const char *known, lw_finding *found) {
   if (!lw_facts_is(choice, value)) return false;
   found->origin = choice->origin;
-  lw_print(found->detail, sizeof found->detail, "%s",
-           choice->origin == LW_ASSUMED ? "not known, so taken as true" : known);
+  tell(found, "%s", choice->origin == LW_ASSUMED ? "not known, so taken as true" : known);
   return true;
 }
 
@@ -62,12 +78,11 @@ static bool load_inside(const lw_facts *f, lw_finding *found) {
   if (!worst) return false;
   const lw_words *name = &f->c->load[worst->number - 1].name;
   found->origin = LW_GIVEN;
-  lw_print(
-      found->detail, sizeof found->detail,
-      "load %d%s%.24s begins %.2f m behind the top, the line at %.0f deg comes up at %.2f m; it is %.2f m "
-      "too near",
-      worst->number, name->origin == LW_ABSENT ? "" : ", ", name->origin == LW_ABSENT ? "" : name->text,
-      worst->distance_m, influence.angle_rad * LW_DEG_PER_RAD, worst->line_m, worst->move_m);
+  tell(found,
+       "load %d%s%.24s begins %.2f m behind the top, the line at %.0f deg comes up at %.2f m; it is %.2f m "
+       "too near",
+       worst->number, name->origin == LW_ABSENT ? "" : ", ", name->origin == LW_ABSENT ? "" : name->text,
+       worst->distance_m, influence.angle_rad * LW_DEG_PER_RAD, worst->line_m, worst->move_m);
   return true;
 }
 
@@ -79,8 +94,8 @@ static bool other_wall_near(const lw_facts *f, lw_finding *found) {
 
 static bool slopes(const lw_quantity *slope, const char *where, lw_finding *found) {
   found->origin = slope->origin;
-  lw_print(found->detail, sizeof found->detail, "1 in %.1f %s%s", 1.0 / tan(fabs(slope->si)), where,
-           slope->origin == LW_ASSUMED ? ", not known, so taken as that" : "");
+  tell(found, "1 in %.1f %s%s", 1.0 / tan(fabs(slope->si)), where,
+       slope->origin == LW_ASSUMED ? ", not known, so taken as that" : "");
   return true;
 }
 
@@ -109,16 +124,17 @@ static bool reactive_soil(const lw_facts *f, lw_finding *found) {
 static bool fence_carries_soil(const lw_facts *f, lw_finding *found) {
   if (!lw_facts_back_is(f, LW_BACK_FENCE)) return false;
   found->origin = f->c->site_back.origin;
-  lw_print(found->detail, sizeof found->detail, "%s",
-           found->origin == LW_ASSUMED ? "what closes the bed is not known, so taken as a fence"
-                                       : "give the bed a side of its own there");
   const lw_fence *fence = &f->fence;
-  if (!fence->back || fence->status != LW_OK) return true;
   const double *ratio = fence->ratio[LW_FENCE_DRY];
-  lw_print(found->detail, sizeof found->detail,
-           "soil over the wind it was built for: boards %.2f, push %.2f, moment at the ground %.2f, at the "
-           "hole's bottom %.2f",
-           ratio[LW_FENCE_BOARD], ratio[LW_FENCE_SHEAR], ratio[LW_FENCE_GROUND], ratio[LW_FENCE_HOLE]);
+  if (fence->back && fence->status == LW_OK)
+    tell(found,
+         "soil over the wind it was built for: boards %.2f, push %.2f, moment at the ground %.2f, at the "
+         "hole's bottom %.2f",
+         ratio[LW_FENCE_BOARD], ratio[LW_FENCE_SHEAR], ratio[LW_FENCE_GROUND], ratio[LW_FENCE_HOLE]);
+  else
+    tell(found, "%s",
+         found->origin == LW_ASSUMED ? "what closes the bed is not known, so taken as a fence"
+                                     : "give the bed a side of its own there");
   return true;
 }
 
@@ -127,11 +143,9 @@ static bool fence_load(const lw_facts *f, lw_finding *found) {
   if (f->fence_m <= 0.0) return false;
   found->origin = fence->origin;
   const lw_fence_wind *wind = &f->fence.on;
-  int used = lw_print(found->detail, sizeof found->detail, "%s%.2f m high",
-                      fence->origin == LW_ASSUMED ? "not known, so taken as " : "", fence->si);
-  if (!wind->on_wall && used > 0 && (size_t)used < sizeof found->detail)
-    lw_print(found->detail + used, sizeof found->detail - (size_t)used,
-             ", %.2f m behind the wall, within its height of %.2f m", wind->distance_m, wind->keep_off_m);
+  tell(found, "%s%.2f m high", fence->origin == LW_ASSUMED ? "not known, so taken as " : "", fence->si);
+  if (!wind->on_wall)
+    tell(found, ", %.2f m behind the wall, within its height of %.2f m", wind->distance_m, wind->keep_off_m);
   return true;
 }
 
@@ -140,24 +154,23 @@ static bool barrier_needed(const lw_facts *f, lw_finding *found) {
   double most = lw_facts_clearance(f, "fall-barrier");
   if (!f->people_above || f->height_m[LW_HEIGHT_EXPOSED] < most - TOUCHING_M) return false;
   found->origin = f->c->site_above.origin;
-  lw_print(found->detail, sizeof found->detail, "%sa drop of %.2f m, %.2f m or more",
-           found->origin == LW_ASSUMED ? "who is above is not known, so taken as people; " : "",
-           f->height_m[LW_HEIGHT_EXPOSED], most);
+  tell(found, "%sa drop of %.2f m, %.2f m or more",
+       found->origin == LW_ASSUMED ? "who is above is not known, so taken as people; " : "",
+       f->height_m[LW_HEIGHT_EXPOSED], most);
   return true;
 }
 
 static bool no_outlet(const lw_facts *f, lw_finding *found) {
   if (f->water_behind) {
     found->origin = LW_GIVEN;
-    lw_print(found->detail, sizeof found->detail, "water stands %.2f m below the top",
-             f->wall->site.water_depth_m);
+    tell(found, "water stands %.2f m below the top", f->wall->site.water_depth_m);
     return true;
   }
   if (!f->no_way_out) return false;
   found->origin = f->c->drain_outlets.origin == LW_GIVEN ? LW_GIVEN : LW_ASSUMED;
-  lw_print(found->detail, sizeof found->detail, "%s",
-           found->origin == LW_GIVEN ? "no outlet, no open joints, no ground that drains"
-                                     : "where it gets out is not known, so taken as nowhere");
+  tell(found, "%s",
+       found->origin == LW_GIVEN ? "no outlet, no open joints, no ground that drains"
+                                 : "where it gets out is not known, so taken as nowhere");
   return true;
 }
 
@@ -173,9 +186,9 @@ static bool bad_fill(const lw_facts *f, lw_finding *found) {
   bool behind = f->wall->site.backfill_refused;
   if (!behind && !bears_nothing(f)) return false;
   found->origin = LW_GIVEN;
-  lw_print(found->detail, sizeof found->detail, "%s",
-           behind ? "the soil behind is refused as backfill"
-                  : "no bearing value may be given for the ground under it");
+  tell(found, "%s",
+       behind ? "the soil behind is refused as backfill"
+              : "no bearing value may be given for the ground under it");
   return true;
 }
 
@@ -183,7 +196,7 @@ static bool earthquake(const lw_facts *f, lw_finding *found) {
   const lw_quantity *q = &f->c->seismic_horizontal;
   if (q->origin == LW_ABSENT || q->si <= 0.0) return false;
   found->origin = q->origin;
-  lw_print(found->detail, sizeof found->detail, "horizontal coefficient %.2f", q->si);
+  tell(found, "horizontal coefficient %.2f", q->si);
   return true;
 }
 
@@ -232,7 +245,7 @@ const char *lw_verdict_condition_at(size_t index) {
 }
 
 bool lw_verdict_condition_met(const lw_facts *facts, const char *slug) {
-  lw_finding found;
+  lw_finding found = {.told = false};
   for (size_t i = 0; i < CONDITIONS; i++) {
     if (strcmp(conditions[i].slug, slug) == 0) return conditions[i].met(facts, &found);
   }
@@ -244,13 +257,16 @@ static void raise(const lw_facts *f, const lw_condition *condition, lw_verdict *
   lw_finding found = {.origin = LW_GIVEN};
   const lw_condition_row *row = lw_tables_condition(f->tables, condition->slug);
   if (!row || !condition->met(f, &found)) return;
-  lw_who who = strcmp(row->who, "council") == 0 ? LW_WHO_COUNCIL : LW_WHO_ENGINEER;
+  lw_who who = row->for_council ? LW_WHO_COUNCIL : LW_WHO_ENGINEER;
   lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
                                                          .who = who,
                                                          .origin = found.origin,
                                                          .slug = condition->slug,
                                                          .source = row->from.source});
   if (!r) return;
+  /* Most are not read in a schedule: the detail is told only now. */
+  found.told = true;
+  (void)condition->met(f, &found);
   size_t length = strlen(row->sentence);
   if (length > 0 && row->sentence[length - 1] == '.') length--;
   lw_print(r->text, sizeof r->text, "%.*s: %s.", (int)length, row->sentence, found.detail);

@@ -27,16 +27,15 @@ bool lw_facts_back_is(const lw_facts *facts, lw_back back) {
   return said && lw_facts_is(site_back, (int)back);
 }
 
-static double height_of(const lw_facts *facts, const char *which) {
-  if (lw_tables_listed("lower-wall", which)) return facts->lower_wall_m;
-  if (lw_tables_listed("total", which)) return facts->height_m[LW_HEIGHT_TOTAL];
-  return facts->height_m[LW_HEIGHT_GREATEST];
+static double height_of(const lw_facts *facts, lw_height_of which) {
+  if (which == LW_OF_LOWER_WALL) return facts->lower_wall_m;
+  return facts->height_m[which == LW_OF_TOTAL ? LW_HEIGHT_TOTAL : LW_HEIGHT_GREATEST];
 }
 
 double lw_facts_clearance(const lw_facts *facts, const char *slug) {
   const lw_clearance_row *row = lw_tables_clearance(facts->tables, slug);
   if (!row) return 0.0;
-  double by_height = isfinite(row->per_height) ? row->per_height * height_of(facts, row->height_of) : 0.0;
+  double by_height = isfinite(row->per_height) ? row->per_height * height_of(facts, row->of) : 0.0;
   return fmax(isfinite(row->at_least_m) ? row->at_least_m : 0.0, by_height);
 }
 
@@ -128,11 +127,12 @@ static void loads_gather(lw_facts *f) {
 /* A place counts as known when a row that certainly applies sets a height there. */
 static bool place_has_height(const lw_facts *f, int place_row) {
   for (int i = 0; i < f->tables->limit_count; i++) {
+    if (!lw_tables_limit_applies(f->tables, i, place_row)) continue;
     const lw_limit_row *row = &f->tables->limit[i];
-    bool sure = row->only_if[0] == '\0' && !lw_tables_listed("low", row->confidence);
+    bool sure = row->narrows == 0 && !row->unsure;
     bool height = row->trigger != LW_BARRIER_ABOVE && row->trigger != LW_DESIGN_ABOVE &&
                   !row->not_a_wall_height && !row->fence_counts && !isfinite(row->street_within_m);
-    if (sure && height && lw_tables_limit_applies(f->tables, row, place_row)) return true;
+    if (sure && height) return true;
   }
   return false;
 }

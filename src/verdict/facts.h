@@ -23,8 +23,8 @@ typedef struct lw_facts {
   bool loaded;
   bool water_behind, no_way_out;
   bool people_above;
-  lw_fence fence;       /* its pushes and ratios */
-  double fence_m;       /* height of a fence that the wall carries or is too near to; 0: none */
+  lw_fence fence; /* its pushes and ratios */
+  double fence_m; /* height of a fence that the wall carries or is too near to; 0: none */
   bool place_known;
   int place_row; /* in tables/limits.csv: the place whose limits apply; "default" when none is on file */
 } lw_facts;

@@ -2,7 +2,6 @@
 #include "parts.h"
 
 #include <math.h>
-#include <string.h>
 
 /* The rows of tables/limits.csv that are about this place, each held against the wall: its height by the
  * row's own definition, then what the row asks for besides. A row that says itself unsure calls for the
@@ -11,43 +10,38 @@
 static const double ROUNDING = 1e-9;
 
 /* Whether what narrows a row is so; not known counts as so, because a row never makes the verdict milder. */
-static bool is_so(const lw_facts *f, const char *narrows) {
+static bool is_so(const lw_facts *f, lw_only_if narrow) {
   const lw_case *c = f->c;
-  bool way = lw_facts_distance(&c->public_way_distance) < lw_facts_clearance(f, "public-way") + ROUNDING;
-  if (strcmp(narrows, "near-boundary") == 0) {
+  switch (narrow) {
+  case LW_ONLY_IF_NEAR_BOUNDARY:
     return lw_facts_distance(&c->boundary_distance) < lw_facts_clearance(f, "boundary") - ROUNDING;
-  }
-  if (strcmp(narrows, "near-waterbody") == 0) {
+  case LW_ONLY_IF_NEAR_WATERBODY:
     return lw_facts_distance(&c->waterbody_distance) < lw_facts_clearance(f, "waterbody") - ROUNDING;
+  case LW_ONLY_IF_WALKING_SURFACE: return f->people_above;
+  case LW_ONLY_IF_NEXT_TO_HIGHWAY:
+  case LW_ONLY_IF_NEAR_PUBLIC_WAY:
+    return lw_facts_distance(&c->public_way_distance) < lw_facts_clearance(f, "public-way") + ROUNDING;
+  case LW_ONLY_IF_MAPPED_LAND: return lw_verdict_condition_met(f, "mapped-land");
+  case LW_ONLY_IF_SUPPORTS_STRUCTURE: return lw_verdict_condition_met(f, "supports-building");
+  case LW_ONLY_IF_CROSSES_BOUNDARY:
+  case LW_ONLY_IF_WEAKENS_ADJOINING: return lw_verdict_condition_met(f, "boundary");
+  case LW_ONLY_IF_CHANGES_DRAINAGE: return lw_verdict_condition_met(f, "no-outlet");
+  case LW_ONLY_IF_OTHER_LOAD: return f->loaded || f->water_behind;
+  case LW_ONLY_IF_NOT_LEVEL_SOIL_ALONE: return f->loaded || f->water_behind || !f->level_behind;
+  case LW_ONLY_IF_OTHER:
+  case LW_ONLY_IF_COUNT: break;
   }
-  if (strcmp(narrows, "walking-surface") == 0) return f->people_above;
-  if (strcmp(narrows, "next-to-highway") == 0 || strcmp(narrows, "near-public-way") == 0) return way;
-  if (strcmp(narrows, "mapped-land") == 0) return lw_verdict_condition_met(f, "mapped-land");
-  if (strcmp(narrows, "supports-structure") == 0) return lw_verdict_condition_met(f, "supports-building");
-  if (strcmp(narrows, "crosses-boundary") == 0) return lw_verdict_condition_met(f, "boundary");
-  if (strcmp(narrows, "weakens-adjoining") == 0) return lw_verdict_condition_met(f, "boundary");
-  if (strcmp(narrows, "changes-drainage") == 0) return lw_verdict_condition_met(f, "no-outlet");
-  if (strcmp(narrows, "other-load-than-soil") == 0) return f->loaded || f->water_behind;
-  if (strcmp(narrows, "not-level-soil-alone") == 0) return f->loaded || f->water_behind || !f->level_behind;
   return true;
 }
 
-static bool one_is_so(const lw_facts *f, const char *list) {
-  if (list[0] == '\0') return true;
-  char slug[LW_ALIASES_MAX];
-  while (list[0] != '\0') {
-    size_t length = strcspn(list, "|");
-    lw_print(slug, sizeof slug, "%.*s", (int)length, list);
-    if (is_so(f, slug)) return true;
-    list += length + (list[length] == '|' ? 1 : 0);
-  }
-  return false;
+static bool one_is_so(const lw_facts *f, unsigned narrows) {
+  bool so = narrows == 0;
+  for (unsigned i = 0; i < LW_ONLY_IF_COUNT && !so; i++) so = (narrows & 1u << i) && is_so(f, (lw_only_if)i);
+  return so;
 }
 
 static bool is_about(const lw_facts *f, const lw_limit_row *row) {
-  bool default_row = strcmp(row->place, "default") == 0;
-  bool here = lw_tables_limit_applies(f->tables, row, f->place_row) || (default_row && !f->place_known);
-  if (!here || !one_is_so(f, row->only_if)) return false;
+  if (!one_is_so(f, row->narrows)) return false;
   double street = lw_facts_distance(&f->c->public_way_distance);
   return !isfinite(row->street_within_m) || street <= row->street_within_m + ROUNDING;
 }
@@ -77,14 +71,14 @@ static bool is_past(const lw_limit_row *row, double height_m) {
 
 static lw_who barrier_calls(const lw_facts *f) {
   const lw_condition_row *row = lw_tables_condition(f->tables, "barrier-needed");
-  bool council = !f->place_known || (row && strcmp(row->who, "council") == 0);
+  bool council = !f->place_known || (row && row->for_council);
   return council ? LW_WHO_COUNCIL : LW_WHO_ENGINEER;
 }
 
 static lw_who calls_for(const lw_facts *f, const lw_limit_row *row) {
-  if (strcmp(row->confidence, "low") == 0) return LW_WHO_COUNCIL;
+  if (row->unsure) return LW_WHO_COUNCIL;
   /* The height from which a standard is meant to be used is its scope, and names nobody. */
-  if (row->trigger == LW_DESIGN_ABOVE && strcmp(row->regime, "standard") == 0) return LW_WHO_COUNCIL;
+  if (row->trigger == LW_DESIGN_ABOVE && row->of_standard) return LW_WHO_COUNCIL;
   if (row->trigger == LW_ENGINEER_ABOVE || row->trigger == LW_DESIGN_ABOVE) return LW_WHO_ENGINEER;
   if (row->trigger == LW_BARRIER_ABOVE) return barrier_calls(f);
   return LW_WHO_COUNCIL;
@@ -119,8 +113,7 @@ static const char *manner_of(lw_height_kind kind) {
 }
 
 static void print_authority(const lw_limit_row *row, char *out, size_t size) {
-  bool default_row = strcmp(row->place, "default") == 0;
-  lw_print(out, size, default_row ? "the cautious default for a place not on file" : "%s, %s,",
+  lw_print(out, size, row->of_default ? "the cautious default for a place not on file" : "%s, %s,",
            row->instrument, row->region);
 }
 
@@ -211,8 +204,15 @@ static void hold_conditions(const lw_facts *f, const lw_limit_row *row, double h
   miss_load(f, row, height_m, v);
 }
 
+/* Of the place, or where it has no height on file of the default. */
+static bool here(const lw_facts *f, int row) {
+  if (lw_tables_limit_applies(f->tables, row, f->place_row)) return true;
+  return !f->place_known && f->tables->limit[f->tables->limit_place[row]].of_default;
+}
+
 void lw_verdict_limits(const lw_facts *facts, lw_verdict *verdict) {
   for (int i = 0; i < facts->tables->limit_count; i++) {
+    if (!here(facts, i)) continue;
     const lw_limit_row *row = &facts->tables->limit[i];
     if (!is_about(facts, row)) continue;
     double height = height_by(facts, row);

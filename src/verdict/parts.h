@@ -9,7 +9,13 @@
 
 /* The parts of a verdict, in the order they are reached; each adds its reasons. */
 void lw_verdict_what(const lw_facts *facts, lw_verdict *verdict);
-void lw_verdict_stands(const lw_facts *facts, const lw_situations *situations, lw_verdict *verdict);
+/* gives the reason of the check that governs, for lw_verdict_tell_stands once it is known who must see it;
+ * NULL: no check governs, or the reason stands there already */
+lw_verdict_reason *lw_verdict_stands(const lw_facts *facts, const lw_situations *situations,
+                                     lw_verdict *verdict);
+/* The sentence of that reason. The headline does not take it where an engineer is called for. */
+void lw_verdict_tell_stands(const lw_situations *situations, const lw_verdict *verdict,
+                            lw_verdict_reason *reason);
 void lw_verdict_limits(const lw_facts *facts, lw_verdict *verdict); /* rows of the place, or of the default */
 void lw_verdict_conditions(const lw_facts *facts,
                            lw_verdict *verdict); /* what means a professional at any height */

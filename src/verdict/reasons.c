@@ -13,13 +13,29 @@ static bool said_already(const lw_verdict *verdict, const lw_because *because) {
   return false;
 }
 
+/* The headline never says what it is, nor why the lesser of two must see it, and takes the first that is known
+ * before the first: see lw_reasons_first. */
+static bool outdone(const lw_verdict *verdict, const lw_because *because) {
+  bool lesser = because->answer == LW_ANSWER_WHO && because->who < verdict->who;
+  if (because->answer == LW_ANSWER_WHAT || lesser) return true;
+  for (int i = 0; i < verdict->reason_count; i++) {
+    const lw_verdict_reason *r = &verdict->reason[i];
+    bool same = r->answer == because->answer && r->who == because->who;
+    if (same && (!r->assumed || because->origin == LW_ASSUMED)) return true;
+  }
+  return false;
+}
+
 lw_verdict_reason *lw_reasons_new(lw_verdict *verdict, const lw_because *because) {
   if (because->answer == LW_ANSWER_WHO && because->who > verdict->who) verdict->who = because->who;
+  if (verdict->headline_only && outdone(verdict, because)) return NULL;
   if (verdict->reason_count >= LW_REASONS_MAX) return NULL;
   if (!because->again && said_already(verdict, because)) return NULL;
   lw_verdict_reason *r = &verdict->reason[verdict->reason_count++];
-  *r = (lw_verdict_reason){
-      .answer = because->answer, .who = because->who, .assumed = because->origin == LW_ASSUMED};
+  r->answer = because->answer;
+  r->who = because->who;
+  r->assumed = because->origin == LW_ASSUMED;
+  r->text[0] = '\0';
   lw_print(r->slug, sizeof r->slug, "%s", because->slug);
   lw_print(r->source, sizeof r->source, "%s", because->source ? because->source : "");
   return r;

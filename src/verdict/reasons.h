@@ -17,7 +17,8 @@ typedef struct lw_because {
 enum { LW_DETAIL_MAX = 160 };
 
 /* A new reason, for its text to be printed into; NULL when this slug stands there already, for the same
- * answer and at least as grave, or when there is no room. Who must sign is raised all the same. */
+ * answer and at least as grave, when there is no room, or when only the headline is asked for and cannot take
+ * it. Who must sign is raised all the same. */
 lw_verdict_reason *lw_reasons_new(lw_verdict *verdict, const lw_because *because);
 /* The same with its sentence. */
 void lw_reasons_add(lw_verdict *verdict, const lw_because *because, const char *text);

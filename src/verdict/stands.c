@@ -127,25 +127,31 @@ static void tell_unknown(const lw_check *check, const lw_situation *s, char *out
            lw_reason_sentence(check->reason));
 }
 
-static void tell_governing(const lw_situations *situations, lw_verdict *v) {
+static const lw_check *governing(const lw_situations *situations, const lw_verdict *v) {
+  return &situations->situation[v->governing_situation].check[v->governing_check];
+}
+
+/* The reason of the check that governs, its sentence still to be told. */
+static lw_verdict_reason *by_governing(const lw_situations *situations, lw_verdict *v) {
+  const lw_check *check = governing(situations, v);
+  bool unknown = check->holds == LW_CANNOT_SHOW;
+  return lw_reasons_new(
+      v, &(lw_because){.answer = LW_ANSWER_STANDS,
+                       .origin = LW_GIVEN,
+                       .slug = unknown ? lw_reason_slug(check->reason) : lw_holds_slug(check->holds),
+                       .source = check->by ? check->by->from.source : HERE});
+}
+
+void lw_verdict_tell_stands(const lw_situations *situations, const lw_verdict *v, lw_verdict_reason *reason) {
   const lw_situation *s = &situations->situation[v->governing_situation];
-  const lw_check *check = &s->check[v->governing_check];
-  char text[480];
-  const char *slug = lw_holds_slug(check->holds);
-  if (check->holds == LW_HOLDS) {
-    tell_holds(check, s, text, sizeof text);
-  } else if (check->holds == LW_FALLS_SHORT) {
-    tell_short(check, s, text, sizeof text);
-  } else {
-    tell_unknown(check, s, text, sizeof text);
-    slug = lw_reason_slug(check->reason);
-  }
-  lw_reasons_add(v,
-                 &(lw_because){.answer = LW_ANSWER_STANDS,
-                               .origin = LW_GIVEN,
-                               .slug = slug,
-                               .source = check->by ? check->by->from.source : HERE},
-                 text);
+  const lw_check *check = governing(situations, v);
+  if (v->headline_only && v->who == LW_WHO_ENGINEER) return;
+  if (check->holds == LW_HOLDS)
+    tell_holds(check, s, reason->text, sizeof reason->text);
+  else if (check->holds == LW_FALLS_SHORT)
+    tell_short(check, s, reason->text, sizeof reason->text);
+  else
+    tell_unknown(check, s, reason->text, sizeof reason->text);
 }
 
 /* A trench that goes deeper than the base: the heights that laws speak of stay those of the finished wall. */
@@ -169,14 +175,16 @@ static void tell_trench(const lw_facts *facts, lw_verdict *v) {
                  text);
 }
 
-void lw_verdict_stands(const lw_facts *facts, const lw_situations *situations, lw_verdict *verdict) {
+lw_verdict_reason *lw_verdict_stands(const lw_facts *facts, const lw_situations *situations,
+                                     lw_verdict *verdict) {
+  lw_verdict_reason *reason = NULL;
   verdict->stands = lw_situations_stand(situations);
   verdict->governed =
       lw_situations_governing(situations, &verdict->governing_situation, &verdict->governing_check);
   int before = verdict->reason_count;
   refusals(facts, verdict);
   if (verdict->governed) {
-    tell_governing(situations, verdict);
+    reason = by_governing(situations, verdict);
   } else if (!facts->wall->section.known) {
     verdict->stands = LW_CANNOT_SHOW;
     lw_reasons_add(
@@ -196,4 +204,5 @@ void lw_verdict_stands(const lw_facts *facts, const lw_situations *situations, l
                    "It cannot be shown that it stands: the set of factors asks for nothing here.");
   }
   tell_trench(facts, verdict);
+  return reason;
 }

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "parts.h"
 
+#include <stddef.h>
 #include <string.h>
 
 /* Gravest first: 5 engineer, 4 does not stand or cannot be shown to, 3 council, 0. */
@@ -22,12 +23,17 @@ void lw_verdict_reach(const lw_case *c, const lw_tables *tables, const lw_wall *
                       const lw_situations *situations, lw_verdict *verdict) {
   lw_facts facts;
   lw_facts_gather(c, tables, wall, &facts);
-  *verdict =
-      (lw_verdict){.who = LW_WHO_BUILDER, .place_known = facts.place_known, .total_to_pad_m = facts.to_pad_m};
+  /* The lists are filled up to their counts. */
+  memset(verdict, 0, offsetof(lw_verdict, reason));
+  verdict->who = LW_WHO_BUILDER;
+  verdict->headline_only = wall->governing_only;
+  verdict->place_known = facts.place_known;
+  verdict->total_to_pad_m = facts.to_pad_m;
   memcpy(verdict->height_m, facts.height_m, sizeof verdict->height_m);
   lw_verdict_what(&facts, verdict);
-  lw_verdict_stands(&facts, situations, verdict);
+  lw_verdict_reason *stands = lw_verdict_stands(&facts, situations, verdict);
   who(&facts, verdict);
+  if (stands) lw_verdict_tell_stands(situations, verdict, stands);
   if (!wall->governing_only) lw_verdict_cautions(&facts, verdict);
   lw_verdict_headline(&facts, verdict);
   verdict->exit_status = exit_of(verdict);

@@ -18,7 +18,7 @@ static const lw_limit_row *limit(const char *id) {
 
 static bool applies(const lw_limit_row *row, const char *place) {
   const lw_tables *t = tables_built_in();
-  return lw_tables_limit_applies(t, row, lw_tables_place_row(t, place));
+  return lw_tables_limit_applies(t, (int)(row - t->limit), lw_tables_place_row(t, place));
 }
 
 static int rows_that_apply(const char *place) {

@@ -203,7 +203,7 @@ Test(verdict, one_cell_of_conditions_changes_who_is_called) {
   lw_tables *tables = verdict_tables_copy();
   for (int i = 0; i < tables->condition_count; i++) {
     lw_condition_row *row = &tables->condition[i];
-    if (strcmp(row->slug, "reactive-soil") == 0) snprintf(row->who, sizeof row->who, "council");
+    if (strcmp(row->slug, "reactive-soil") == 0) row->for_council = true;
   }
   cr_expect_eq(verdict_with(tables, "reactive soil=yes", LW_HOLDS).who, LW_WHO_COUNCIL);
   cr_expect_eq(verdict_of("reactive soil=yes", LW_HOLDS).who, LW_WHO_ENGINEER);
@@ -216,7 +216,7 @@ Test(verdict, a_row_of_low_confidence_only_asks) {
   lw_limit_row *row = verdict_limit(tables, "AU-NSW-03");
   const char *wall = "place=NSW;wall embedment=0 mm;block height=160 mm;cut depth=0.64 m;fill depth=0 m";
   cr_expect_eq(verdict_with(tables, wall, LW_HOLDS).who, LW_WHO_ENGINEER);
-  snprintf(row->confidence, sizeof row->confidence, "low");
+  row->unsure = true;
   cr_expect_eq(verdict_with(tables, wall, LW_HOLDS).who, LW_WHO_COUNCIL);
   free(tables);
 }
