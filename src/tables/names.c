@@ -4,7 +4,7 @@
 #include <stddef.h>
 #include <string.h>
 
-/* The names of all lists, and where each is found. A schedule asks for the same few a hundred thousand times. */
+/* The names of all lists, and where each is found: a schedule asks for the same few again and again. */
 
 /* Where a list stands inside the tables. aliases_offset 0: it has none. */
 typedef struct shelf {

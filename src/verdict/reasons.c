@@ -13,8 +13,8 @@ static bool said_already(const lw_verdict *verdict, const lw_because *because) {
   return false;
 }
 
-/* The headline never says what it is, nor why the lesser of two must see it, and takes the first that is known
- * before the first: see lw_reasons_first. */
+/* The headline never says what it is, nor why the lesser of two must see it, and takes the first that is
+ * known before the first: see lw_reasons_first. */
 static bool outdone(const lw_verdict *verdict, const lw_because *because) {
   bool lesser = because->answer == LW_ANSWER_WHO && because->who < verdict->who;
   if (because->answer == LW_ANSWER_WHAT || lesser) return true;
