@@ -84,8 +84,21 @@ void lw_faults_print(const lw_faults *faults, lw_text *out);
 /* The one table of items: reading, writing, JSON keys, docs/sheet.md and starter sheets come from it. */
 typedef enum lw_item_type { LW_ITEM_QUANTITY, LW_ITEM_CHOICE, LW_ITEM_WORDS } lw_item_type;
 
+/* What an item is about: the parts of the vocabulary, and the commands that have items of their own. */
+#define LW_ITEM_PARTS(X) \
+  X(NOTHING, "") X(HEADING, "heading") X(SITE, "site") X(FENCE, "fence") X(WET, "storm and trench") \
+  X(WALL, "wall") X(COURSES, "courses") X(SECTION, "section") X(PAD, "pad") X(GROUND, "ground") \
+  X(SOIL, "soil n") X(FOOTING, "footing") X(WATER, "water") X(LOAD, "load n") \
+  X(SEISMIC, "seismic") X(BUILDING, "building it") X(METHOD, "method") X(PLAN, "plan") \
+  X(ORDER, "order") X(PRESSURE, "pressure") X(BEARING, "bearing")
+typedef enum lw_item_part {
+#define LW_ITEM_PART_NAME(name, words) LW_ABOUT_##name,
+  LW_ITEM_PARTS(LW_ITEM_PART_NAME)
+#undef LW_ITEM_PART_NAME
+} lw_item_part;
+
 typedef struct lw_item {
-  const char *part;        /* heading · site · wall · courses ... : the row of the vocabulary */
+  lw_item_part part;
   const char *name;        /* "soil # friction angle": # is the number of a repeated part */
   lw_item_type type;
   lw_kind kind;            /* of a quantity */
@@ -110,6 +123,8 @@ const lw_item *lw_item_at(size_t index);
  *  out   number  n of a repeated part, else 0; it may be greater than the item repeats
  *  gives the item, or NULL */
 const lw_item *lw_item_find(const char *name, size_t length, int *number);
+/** "heading", "soil n" */
+const char *lw_item_part_words(lw_item_part part);
 /** The item's name with its number put in. */
 void lw_item_print_name(const lw_item *item, int number, char *out, size_t size);
 /** The JSON key: snake case, number put in, SI-like unit last: "soil_1_friction_angle_deg". */
@@ -158,6 +173,8 @@ enum { LW_WORKED_OUT_ROW = -1 };
  *  fault already is not reported missing. On faults the case is unchanged.
  *  gives LW_OK · LW_FAULTS */
 lw_status lw_case_settle(const lw_tables *tables, lw_case *c, lw_faults *faults);
+/** The same without a copy beside it: on faults the case is left half filled in, and not settled. */
+lw_status lw_case_settle_in_place(const lw_tables *tables, lw_case *c, lw_faults *faults);
 
 /** Fill in what `lowwall order` and `lowwall pegs` need beyond a check, and hold the plan's items against
  *  each other: a check reads none of them, so lw_case_settle leaves them alone. Call it after that one.

@@ -74,9 +74,11 @@ static void check_row(lw_batch *batch, lw_batch_row *row, lw_hand *hand) {
   lw_status (*run)(const lw_case *, const lw_tables *, lw_result *, lw_error *) =
       hand->asked->json ? lw_run : lw_run_governing;
   lw_error error = {0};
-  override(hand, &row->c);
-  if (lw_case_settle(hand->tables, &row->c, &hand->faults) == LW_OK && hand->faults.count == 0 &&
-      run(&row->c, hand->tables, &hand->result, &error) != LW_OK)
+  lw_case *c = &hand->result.given;
+  *c = row->c;
+  override(hand, c);
+  if (lw_case_settle_in_place(hand->tables, c, &hand->faults) == LW_OK && hand->faults.count == 0 &&
+      run(c, hand->tables, &hand->result, &error) != LW_OK)
     lw_faults_add(&hand->faults, LW_FAULT_CONTRADICTION, (lw_cell_place){row->row, 0}, "", "", "%s",
                   error.text);
   if (hand->faults.count > 0) write_faults(batch, hand, &row->c);

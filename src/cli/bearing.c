@@ -7,7 +7,7 @@
 #include "formula.h"
 
 #define DEG(d) ((d)*3.14159265358979323846 / 180.0)
-#define ITEM(n, t, k) .item = {.part = "bearing", .name = (n), .type = (t), .kind = (k)
+#define ITEM(n, t, k) .item = {.part = LW_ABOUT_BEARING, .name = (n), .type = (t), .kind = (k)
 #define NUMBER_ITEM(n, k, from, to, u, e, m) \
   ITEM(n, LW_ITEM_QUANTITY, k), .low = (from), .high = (to), .unit = (u), .example = (e), .means = (m)}
 #define WORD_ITEM(n, list, e, m) \

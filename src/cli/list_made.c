@@ -67,7 +67,7 @@ void lw_list_make_methods(const lw_tables *tables, lw_text *csv) {
   for (size_t i = 0; i < lw_item_count(); i++) {
     const lw_item *item = lw_item_at(i);
     char said[48];
-    if (strcmp(item->part, "method") != 0) continue;
+    if (item->part != LW_ABOUT_METHOD) continue;
     if (item->type == LW_ITEM_QUANTITY)
       add_row(csv, (const char *const[]){item->name, "a share", item->means, "", NULL});
     else if (item->type == LW_ITEM_WORDS)
@@ -112,7 +112,7 @@ void lw_list_make_items(const lw_tables *tables, lw_text *csv) {
     lw_item_print_key(item, 0, key, sizeof key);
     say_takes(item, takes, sizeof takes);
     say_default(item, safe, sizeof safe);
-    add_row(csv, (const char *const[]){item->part, name, key, takes, safe, item->example, item->means,
+    add_row(csv, (const char *const[]){lw_item_part_words(item->part), name, key, takes, safe, item->example, item->means,
                                        item->question, NULL});
   }
 }

@@ -171,7 +171,7 @@ typedef struct assuming {
 
 static void add_assumed(void *context, const lw_echo *echo) {
   const assuming *a = context;
-  bool ours = strcmp(echo->item->part, "plan") == 0 || strcmp(echo->item->part, "order") == 0;
+  bool ours = echo->item->part == LW_ABOUT_PLAN || echo->item->part == LW_ABOUT_ORDER;
   if (!ours || echo->origin != LW_ASSUMED) return;
   json_t *object = lw_json_entry(a->list);
   lw_json_set_text(object, "item", echo->name);

@@ -234,7 +234,7 @@ typedef struct assuming {
 
 static void add_assumed(void *context, const lw_echo *echo) {
   const assuming *a = context;
-  bool ours = strcmp(echo->item->part, "plan") == 0 || strcmp(echo->item->part, "order") == 0;
+  bool ours = echo->item->part == LW_ABOUT_PLAN || echo->item->part == LW_ABOUT_ORDER;
   if (!ours || echo->origin != LW_ASSUMED || !matters(a->order, echo->name)) return;
   const char *source = lw_order_assumed_source(a->result, echo);
   if (source[0] != '\0')

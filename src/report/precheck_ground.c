@@ -130,7 +130,7 @@ void lw_blocks_neighbours(const lw_blocks *blocks) {
 
 static void echo(void *context, const lw_echo *said, lw_origin origin) {
   const lw_blocks *b = context;
-  bool heading = said->item->part && (said->item->part[0] == 'h' && said->item->part[1] == 'e');
+  bool heading = said->item->part == LW_ABOUT_HEADING;
   bool asked = origin != LW_ASSUMED || said->item->question[0] != '\0';
   if (said->origin != origin || heading || !asked) return;
   if (origin == LW_ASSUMED)

@@ -24,11 +24,11 @@ static void say_assumed(void *context, const lw_echo *echo) {
 
 /* The switches of the method and what is not part of the check stand in the working, all of them. */
 static bool is_a_switch(const lw_item *item) {
-  return strcmp(item->part, "method") == 0 || strcmp(item->part, "seismic") == 0;
+  return item->part == LW_ABOUT_METHOD || item->part == LW_ABOUT_SEISMIC;
 }
 
 static bool belongs(const lw_listing *listing, const lw_echo *echo) {
-  bool heading = strcmp(echo->item->part, "heading") == 0 && strcmp(echo->item->name, "place") != 0;
+  bool heading = echo->item->part == LW_ABOUT_HEADING && strcmp(echo->item->name, "place") != 0;
   bool asked = echo->origin == LW_ASSUMED && echo->item->question[0] != '\0';
   bool left_out = echo->origin == LW_ASSUMED && !listing->all && is_a_switch(echo->item);
   return echo->origin == listing->origin && !heading && !asked && !left_out;

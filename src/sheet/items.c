@@ -4,37 +4,33 @@
 #include <ctype.h>
 #include <string.h>
 
-static const lw_item_group *const groups[] = {&lw_items_site, &lw_items_fence, &lw_items_wall, &lw_items_wet,
-                                              &lw_items_ground, &lw_items_load, &lw_items_seismic,
-                                              &lw_items_building, &lw_items_method, &lw_items_order,
-                                              &lw_items_saw};
+const lw_item_group *const lw_item_groups[LW_ITEM_GROUPS] = {
+    &lw_items_site, &lw_items_fence,   &lw_items_wall,     &lw_items_wet,    &lw_items_ground, &lw_items_load,
+    &lw_items_seismic, &lw_items_building, &lw_items_method, &lw_items_order, &lw_items_saw};
 
-enum { GROUP_COUNT = sizeof groups / sizeof *groups };
+const char *lw_item_part_words(lw_item_part part) {
+  static const char *const words[] = {
+#define LW_ITEM_PART_WORDS(name, words) words,
+      LW_ITEM_PARTS(LW_ITEM_PART_WORDS)
+#undef LW_ITEM_PART_WORDS
+  };
+  return words[part];
+}
 
 size_t lw_item_count(void) {
   size_t count = 0;
-  for (size_t g = 0; g < GROUP_COUNT; g++) {
-    count += groups[g]->count;
+  for (size_t g = 0; g < LW_ITEM_GROUPS; g++) {
+    count += lw_item_groups[g]->count;
   }
   return count;
 }
 
 const lw_item *lw_item_at(size_t index) {
-  for (size_t g = 0; g < GROUP_COUNT; g++) {
-    if (index < groups[g]->count) {
-      return &groups[g]->item[index];
+  for (size_t g = 0; g < LW_ITEM_GROUPS; g++) {
+    if (index < lw_item_groups[g]->count) {
+      return &lw_item_groups[g]->item[index];
     }
-    index -= groups[g]->count;
-  }
-  return NULL;
-}
-
-const lw_item *lw_item_next(lw_item_walk *walk) {
-  for (; walk->group < GROUP_COUNT; walk->group++, walk->index = 0) {
-    const lw_item_group *group = groups[walk->group];
-    if (walk->index < group->count) {
-      return &group->item[walk->index++];
-    }
+    index -= lw_item_groups[g]->count;
   }
   return NULL;
 }
@@ -56,10 +52,10 @@ static int find_number(const char *folded, size_t *begin, size_t *end) {
 }
 
 static const lw_item *find_folded(const char *pattern) {
-  for (size_t g = 0; g < GROUP_COUNT; g++) {
-    for (size_t i = 0; i < groups[g]->count; i++) {
-      if (strcmp(groups[g]->item[i].name, pattern) == 0) {
-        return &groups[g]->item[i];
+  for (size_t g = 0; g < LW_ITEM_GROUPS; g++) {
+    for (size_t i = 0; i < lw_item_groups[g]->count; i++) {
+      if (strcmp(lw_item_groups[g]->item[i].name, pattern) == 0) {
+        return &lw_item_groups[g]->item[i];
       }
     }
   }

@@ -40,8 +40,6 @@ typedef struct lw_item_walk {
   size_t group, index;
 } lw_item_walk;
 
-const lw_item *lw_item_next(lw_item_walk *walk); /* NULL after the last */
-
 extern const lw_item_group lw_items_site;   /* heading, site */
 extern const lw_item_group lw_items_fence;  /* fence, wind, posts, boards */
 extern const lw_item_group lw_items_wet;    /* storm and trench */
@@ -54,7 +52,19 @@ extern const lw_item_group lw_items_method;
 extern const lw_item_group lw_items_order; /* plan, order */
 extern const lw_item_group lw_items_saw;   /* order: cuts and carrying */
 
-enum { LW_ITEM_NAME_MAX = LW_FOLDED_MAX };
+enum { LW_ITEM_NAME_MAX = LW_FOLDED_MAX, LW_ITEM_GROUPS = 11 };
+extern const lw_item_group *const lw_item_groups[LW_ITEM_GROUPS];
+
+/* NULL after the last */
+static inline const lw_item *lw_item_next(lw_item_walk *walk) {
+  for (; walk->group < LW_ITEM_GROUPS; walk->group++, walk->index = 0) {
+    const lw_item_group *group = lw_item_groups[walk->group];
+    if (walk->index < group->count) {
+      return &group->item[walk->index++];
+    }
+  }
+  return NULL;
+}
 
 /* The item nearest to what stood there, its number put in; false when nothing is near. */
 bool lw_item_nearest(const char *stood, char *out, size_t size);

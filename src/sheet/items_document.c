@@ -57,12 +57,12 @@ static void add_item(const lw_item *item, lw_text *out) {
 }
 
 void lw_items_document(lw_text *out) {
-  const char *part = "";
+  lw_item_part part = LW_ABOUT_NOTHING;
   for (size_t i = 0; i < lw_item_count(); i++) {
     const lw_item *item = lw_item_at(i);
-    if (strcmp(part, item->part) != 0) {
+    if (part != item->part) {
       part = item->part;
-      lw_text_addf(out, "\n### %s\n\n", part);
+      lw_text_addf(out, "\n### %s\n\n", lw_item_part_words(part));
       lw_text_add(
           out,
           "| item | unit | takes | safe default | example | meaning, and the *question* that settles it |\n"

@@ -2,7 +2,7 @@
 #include "items.h"
 
 static const lw_item items[] = {
-    {.part = "load n",
+    {.part = LW_ABOUT_LOAD,
      .name = "load # name",
      WORDS(load[0].name),
      EACH_LOAD,
@@ -14,7 +14,7 @@ static const lw_item items[] = {
          "known, its width. A named load behind the wall says nothing of what else may come there: without a "
          "uniform load or `none` the default of `load n kind` stands beside it.",
      .question = ""},
-    {.part = "load n",
+    {.part = LW_ABOUT_LOAD,
      .name = "load # kind",
      CHOICE(load[0].kind, "none|uniform|strip|line|point|cap"),
      EACH_LOAD,
@@ -25,7 +25,7 @@ static const lw_item items[] = {
          "What stands behind the wall or on its cap. With no load given, load 1 is uniform: 10 kPa where a "
          "vehicle could reach it, else 2.5 kPa; `none` says there is none.",
      .question = "What is the heaviest thing that can ever stand or drive within one wall height behind?"},
-    {.part = "load n",
+    {.part = LW_ABOUT_LOAD,
      .name = "load # pressure",
      PRESSURE(load[0].pressure),
      EACH_LOAD,
@@ -35,7 +35,7 @@ static const lw_item items[] = {
      .example = "2.5 kPa",
      .means = "Of a uniform or strip load.",
      .question = ""},
-    {.part = "load n",
+    {.part = LW_ABOUT_LOAD,
      .name = "load # force",
      QUANTITY(LW_KIND_LINE_LOAD, load[0].force),
      .also = LW_KIND_FORCE,
@@ -46,7 +46,7 @@ static const lw_item items[] = {
      .example = "3 kN/m",
      .means = "Of a line load or a load on the cap, a metre run; of a point load in kN.",
      .question = ""},
-    {.part = "load n",
+    {.part = LW_ABOUT_LOAD,
      .name = "load # push",
      QUANTITY(LW_KIND_LINE_LOAD, load[0].push),
      EACH_LOAD,
@@ -58,7 +58,7 @@ static const lw_item items[] = {
          "Outward at the level of the cap, of a load of kind `cap`: of a guard, a rail or a seat. It acts "
          "in every situation, also where the load's own weight is taken off.",
      .question = ""},
-    {.part = "load n",
+    {.part = LW_ABOUT_LOAD,
      .name = "load # near edge",
      LENGTH(load[0].near_edge),
      EACH_LOAD,
@@ -68,7 +68,7 @@ static const lw_item items[] = {
      .example = "0.5 m",
      .means = "Of a strip, from the rear of the top of the wall. Of a named one 0 where nobody says.",
      .question = "How far behind the top of the wall does this load begin?"},
-    {.part = "load n",
+    {.part = LW_ABOUT_LOAD,
      .name = "load # far edge",
      LENGTH(load[0].far_edge),
      EACH_LOAD,
@@ -79,7 +79,7 @@ static const lw_item items[] = {
      .means =
          "Of a strip, from the rear of the top of the wall; a named one may have its width from the table.",
      .question = ""},
-    {.part = "load n",
+    {.part = LW_ABOUT_LOAD,
      .name = "load # distance",
      LENGTH(load[0].distance),
      EACH_LOAD,
@@ -90,7 +90,7 @@ static const lw_item items[] = {
      .means = "Of a line or point load, from the rear of the top of the wall. Of a named one 0 where nobody "
               "says.",
      .question = "How far behind the top of the wall does this load stand?"},
-    {.part = "load n",
+    {.part = LW_ABOUT_LOAD,
      .name = "load # below ground",
      LENGTH(load[0].below_ground),
      EACH_LOAD,
@@ -100,7 +100,7 @@ static const lw_item items[] = {
      .example = "0 m",
      .means = "Depth at which a strip, line or point meets the ground, as a neighbour's footing does.",
      .question = ""},
-    {.part = "load n",
+    {.part = LW_ABOUT_LOAD,
      .name = "load # height",
      LENGTH(load[0].height),
      EACH_LOAD,

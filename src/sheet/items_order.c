@@ -7,7 +7,7 @@
 #define EACH_STEP .stride = sizeof(lw_case_step), .repeats = LW_STEP_MAX
 
 static const lw_item items[] = {
-    {.part = "plan",
+    {.part = LW_ABOUT_PLAN,
      .name = "run # length",
      LENGTH(order.run[0].length),
      EACH_RUN,
@@ -19,7 +19,7 @@ static const lw_item items[] = {
               "that `plan line` says; of a curve along the curve. Walk along the runs with "
               "the soil on your left.",
      .question = "How long is the wall, run by run?"},
-    {.part = "plan",
+    {.part = LW_ABOUT_PLAN,
      .name = "run # radius",
      LENGTH(order.run[0].radius),
      EACH_RUN,
@@ -30,7 +30,7 @@ static const lw_item items[] = {
      .means = "Of the face of a run that is a curve: positive with its centre on the soil's "
               "side, negative with its centre in front. Left out, the run is straight.",
      .question = ""},
-    {.part = "plan",
+    {.part = LW_ABOUT_PLAN,
      .name = "run # cap depth",
      LENGTH(order.run[0].cap_depth),
      EACH_RUN,
@@ -40,7 +40,7 @@ static const lw_item items[] = {
      .example = "300 mm",
      .means = "Front to back of the cap on that run, where it is another than `cap depth`.",
      .question = ""},
-    {.part = "plan",
+    {.part = LW_ABOUT_PLAN,
      .name = "turn # angle",
      ANGLE(order.turn[0]),
      EACH_TURN,
@@ -51,7 +51,7 @@ static const lw_item items[] = {
      .means = "How the wall turns at the end of that run: positive towards the soil, negative "
               "away from it, 0 runs on. The turn that closes a closed plan may be left out.",
      .question = "At what angle does the wall turn?"},
-    {.part = "plan",
+    {.part = LW_ABOUT_PLAN,
      .name = "plan ends",
      CHOICE(order.ends, "open|closed"),
      .assumed = NAN,
@@ -60,7 +60,7 @@ static const lw_item items[] = {
      .means = "Whether the runs come back to where they began. Left out, it is told from the "
               "runs.",
      .question = ""},
-    {.part = "plan",
+    {.part = LW_ABOUT_PLAN,
      .name = "plan line",
      CHOICE(order.line, "base|top"),
      .assumed = LW_LINE_BASE,
@@ -69,7 +69,7 @@ static const lw_item items[] = {
      .means = "Where the lengths and radii are measured: on the face of the lowest course or "
               "of the highest one.",
      .question = ""},
-    {.part = "plan",
+    {.part = LW_ABOUT_PLAN,
      .name = "end setback",
      LENGTH(order.end_setback),
      RANGE(0.0, 1.0),
@@ -79,7 +79,7 @@ static const lw_item items[] = {
      .means = "How far each course steps back at a free end. Unknown: none, the end stands "
               "plumb.",
      .question = ""},
-    {.part = "plan",
+    {.part = LW_ABOUT_PLAN,
      .name = "ground fall",
      LENGTH(order.ground_fall),
      RANGE(-20.0, 20.0),
@@ -90,7 +90,7 @@ static const lw_item items[] = {
               "last; negative when it rises. The sheet's wall is the highest part; the base "
               "steps up by whole courses where the ground allows it.",
      .question = ""},
-    {.part = "plan",
+    {.part = LW_ABOUT_PLAN,
      .name = "step # distance",
      LENGTH(order.step[0].distance),
      EACH_STEP,
@@ -101,7 +101,7 @@ static const lw_item items[] = {
      .means = "Of a step of the base, along the face of the lowest course from the beginning "
               "of run 1. In place of `ground fall`.",
      .question = ""},
-    {.part = "plan",
+    {.part = LW_ABOUT_PLAN,
      .name = "step # courses",
      NUMBER(order.step[0].courses),
      EACH_STEP,
@@ -111,7 +111,7 @@ static const lw_item items[] = {
      .example = "1",
      .means = "Whole courses that the base rises at that step; negative when it goes down.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "corner unit",
      CHOICE(order.corner_unit, "turned|cut|handed"),
      .assumed = LW_CORNER_TURNED,
@@ -120,7 +120,7 @@ static const lw_item items[] = {
      .means = "Right-angled corners: ordinary units turned in alternate courses, units cut on "
               "the mitre, or left and right corner units. Other angles are cut.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "corner length",
      LENGTH(order.corner_length),
      RANGE(0.02, 5.0),
@@ -129,7 +129,7 @@ static const lw_item items[] = {
      .example = "400 mm",
      .means = "Long face of a left or right corner unit. Unknown: as the block.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "joint gap",
      LENGTH(order.joint_gap),
      RANGE(0.0, 0.05),
@@ -138,7 +138,7 @@ static const lw_item items[] = {
      .example = "0 mm",
      .means = "Open gap between two blocks of a course. Unknown: none, they touch.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "curve gap",
      LENGTH(order.curve_gap),
      RANGE(0.0, 0.2),
@@ -148,7 +148,7 @@ static const lw_item items[] = {
      .means = "Widest gap allowed on a curve: at the face where the centre is on the soil's "
               "side, at the rear where it is in front. Unknown: none.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "block tail length",
      LENGTH(order.tail_length),
      RANGE(0.02, 5.0),
@@ -157,7 +157,7 @@ static const lw_item items[] = {
      .example = "240 mm",
      .means = "Length of a block at its rear, where it is tapered. Unknown: as its face.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "cap length",
      LENGTH(order.cap_length),
      RANGE(0.05, 5.0),
@@ -166,7 +166,7 @@ static const lw_item items[] = {
      .example = "600 mm",
      .means = "Length of one cap along the wall.",
      .question = "How long is one cap?"},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "bedding thickness",
      LENGTH(order.bedding_thickness),
      RANGE(0.0, 0.2),
@@ -176,7 +176,7 @@ static const lw_item items[] = {
      .means = "Dry sand and cement between the pad and the lowest course; 0: none. Unknown: "
               "the row of `lowwall list ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "bedding ratio",
      NUMBER(order.bedding_ratio),
      RANGE(1.0, 50.0),
@@ -186,7 +186,7 @@ static const lw_item items[] = {
      .means = "Sand to cement in the bedding, by loose volume. Unknown: the row of `lowwall "
               "list ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "cement bag mass",
      QUANTITY(LW_KIND_MASS, order.cement_bag_mass),
      RANGE(1.0, 100.0),
@@ -195,7 +195,7 @@ static const lw_item items[] = {
      .example = "20 kg",
      .means = "Of one bag of cement. Unknown: the row of `lowwall list ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "pad beyond",
      LENGTH(order.pad_beyond),
      RANGE(0.0, 2.0),
@@ -205,7 +205,7 @@ static const lw_item items[] = {
      .means = "Pad in front of the blocks and at free ends; behind them too where `pad width` "
               "is left out. Unknown: the row of `lowwall list ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "drain pipe fall",
      NUMBER(order.pipe_fall),
      .also = LW_KIND_ANGLE,
@@ -216,7 +216,7 @@ static const lw_item items[] = {
      .means = "Fall of the drain pipe, rise over run. Unknown: the row of `lowwall list "
               "ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "drain outlet length",
      LENGTH(order.outlet_length),
      RANGE(0.0, 500.0),
@@ -226,7 +226,7 @@ static const lw_item items[] = {
      .means = "Pipe from the drain to daylight at each of the `drain outlets`. Unknown: the "
               "row of `lowwall list ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "soil plug",
      LENGTH(order.soil_plug),
      RANGE(0.0, 2.0),
@@ -236,7 +236,7 @@ static const lw_item items[] = {
      .means = "Soil over the drainage stone at the top. Unknown: the row of `lowwall list "
               "ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "geotextile lap",
      LENGTH(order.geotextile_lap),
      RANGE(0.0, 2.0),
@@ -246,7 +246,7 @@ static const lw_item items[] = {
      .means = "Lap of the cloth around the drainage stone. Unknown: the row of `lowwall list "
               "ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "lining",
      CHOICE(order.lining, "no=n=false|yes=y=true"),
      .assumed = LW_NO,
@@ -255,7 +255,7 @@ static const lw_item items[] = {
      .means = "Whether the soil's side of the blocks is lined. A lining takes the friction of "
               "the wall away and traps water.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "block allowance",
      SHARE(order.block_allowance),
      RANGE(0.0, 1.0),
@@ -265,7 +265,7 @@ static const lw_item items[] = {
      .means = "Blocks ordered beyond those counted. Unknown: the row of `lowwall list "
               "ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "curve allowance",
      SHARE(order.curve_allowance),
      RANGE(0.0, 1.0),
@@ -275,7 +275,7 @@ static const lw_item items[] = {
      .means = "The same where the plan has a curve. Unknown: the row of `lowwall list "
               "ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "spare units",
      COUNT(order.spare_units),
      RANGE(0.0, 100.0),
@@ -285,7 +285,7 @@ static const lw_item items[] = {
      .means = "Corner, half and mitred units ordered beyond those counted, each kind. "
               "Unknown: the row of `lowwall list ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "cap allowance",
      SHARE(order.cap_allowance),
      RANGE(0.0, 1.0),
@@ -295,7 +295,7 @@ static const lw_item items[] = {
      .means = "Caps ordered beyond those counted. Unknown: the row of `lowwall list "
               "ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "adhesive bead",
      LENGTH(order.adhesive_bead),
      RANGE(0.001, 0.05),
@@ -305,7 +305,7 @@ static const lw_item items[] = {
      .means = "Diameter of each of the two beads under bonded caps. Unknown: the row of "
               "`lowwall list ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "adhesive allowance",
      SHARE(order.adhesive_allowance),
      RANGE(0.0, 1.0),
@@ -315,7 +315,7 @@ static const lw_item items[] = {
      .means = "Adhesive ordered beyond what the beads hold. Unknown: the row of `lowwall list "
               "ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "stone compaction",
      NUMBER(order.stone_compaction),
      RANGE(1.0, 2.0),
@@ -325,7 +325,7 @@ static const lw_item items[] = {
      .means = "Loose pad stone delivered for one volume compacted in place. Unknown: the row "
               "of `lowwall list ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "stone allowance",
      SHARE(order.stone_allowance),
      RANGE(0.0, 1.0),
@@ -335,7 +335,7 @@ static const lw_item items[] = {
      .means = "Drainage stone ordered beyond the space it fills. Unknown: the row of `lowwall "
               "list ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "geotextile allowance",
      SHARE(order.geotextile_allowance),
      RANGE(0.0, 1.0),
@@ -345,7 +345,7 @@ static const lw_item items[] = {
      .means = "Cloth ordered beyond what is laid. Unknown: the row of `lowwall list "
               "ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "pipe allowance",
      SHARE(order.pipe_allowance),
      RANGE(0.0, 1.0),
@@ -355,7 +355,7 @@ static const lw_item items[] = {
      .means = "Drain pipe ordered beyond its length. Unknown: the row of `lowwall list "
               "ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "lining allowance",
      SHARE(order.lining_allowance),
      RANGE(0.0, 1.0),
@@ -365,7 +365,7 @@ static const lw_item items[] = {
      .means = "Lining ordered beyond what is covered. Unknown: the row of `lowwall list "
               "ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "settlement",
      SHARE(order.settlement),
      RANGE(0.0, 1.0),
@@ -375,7 +375,7 @@ static const lw_item items[] = {
      .means = "Soil ordered beyond the space it fills because it settles. Unknown: the row of "
               "`lowwall list ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "spoil bulking",
      NUMBER(order.spoil_bulking),
      RANGE(1.0, 2.0),
@@ -385,7 +385,7 @@ static const lw_item items[] = {
      .means = "Loose volume of one volume dug. Unknown: the row `bulk-sand`, `bulk-loam` or "
               "`bulk-clay` of `lowwall list ordering`, by the soil under the wall.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "pallet mass",
      QUANTITY(LW_KIND_MASS, order.pallet_mass),
      RANGE(10.0, 5000.0),

@@ -4,7 +4,7 @@
 /* How an order cuts and carries: halves, offcuts, saw, barrow, skip. */
 
 static const lw_item items[] = {
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "half unit",
      CHOICE(order.half_unit, "cut|sold"),
      .assumed = LW_HALF_CUT,
@@ -12,7 +12,7 @@ static const lw_item items[] = {
      .example = "sold",
      .means = "Whether half units can be bought. Unknown: they are cut, two from a whole one.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "offcuts used",
      YES_NO(order.offcuts),
      .assumed = LW_NO,
@@ -21,7 +21,7 @@ static const lw_item items[] = {
      .means = "Whether what is left of a cut block or cap is cut again. Unknown: each cut "
               "piece takes a whole one; the order says how many would be saved.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "saw kerf",
      LENGTH(order.saw_kerf),
      RANGE(0.0, 0.02),
@@ -31,7 +31,7 @@ static const lw_item items[] = {
      .means = "Width that the saw takes; 0 where blocks are split. Unknown: the row of "
               "`lowwall list ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "barrow mass",
      QUANTITY(LW_KIND_MASS, order.barrow_mass),
      RANGE(5.0, 2000.0),
@@ -40,7 +40,7 @@ static const lw_item items[] = {
      .example = "80 kg",
      .means = "Most in one barrow. Unknown: the row of `lowwall list ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "barrow volume",
      QUANTITY(LW_KIND_VOLUME, order.barrow_volume),
      RANGE(0.005, 2.0),
@@ -49,7 +49,7 @@ static const lw_item items[] = {
      .example = "60 L",
      .means = "Loose, in one barrow. Unknown: the row of `lowwall list ordering`.",
      .question = ""},
-    {.part = "order",
+    {.part = LW_ABOUT_ORDER,
      .name = "skip volume",
      QUANTITY(LW_KIND_VOLUME, order.skip_volume),
      RANGE(0.1, 50.0),

@@ -2,7 +2,7 @@
 #include "items.h"
 
 static const lw_item items[] = {
-    {.part = "seismic",
+    {.part = LW_ABOUT_SEISMIC,
      .name = "seismic horizontal",
      NUMBER(seismic_horizontal),
      RANGE(0.0, 1.0),
@@ -11,7 +11,7 @@ static const lw_item items[] = {
      .example = "0.1",
      .means = "Horizontal earthquake coefficient, a share of weight. 0: no earthquake is looked at.",
      .question = ""},
-    {.part = "seismic",
+    {.part = LW_ABOUT_SEISMIC,
      .name = "seismic vertical",
      NUMBER(seismic_vertical),
      RANGE(-0.9, 0.9),

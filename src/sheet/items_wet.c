@@ -3,7 +3,7 @@
 
 /* What comes one day: a storm, and somebody who digs in front. Neither is assumed. */
 static const lw_item items[] = {
-    {.part = "storm and trench",
+    {.part = LW_ABOUT_WET,
      .name = "storm rain",
      LENGTH(storm_rain),
      RANGE(0.0, 2.0),
@@ -13,7 +13,7 @@ static const lw_item items[] = {
      .means = "Rain of one storm on the bed itself, to see how high it lifts the water in a bed that cannot "
               "drain; left out, no storm is looked at.",
      .question = ""},
-    {.part = "storm and trench",
+    {.part = LW_ABOUT_WET,
      .name = "drainable porosity",
      SHARE(drainable_porosity),
      RANGE(0.01, 0.6),
@@ -23,7 +23,7 @@ static const lw_item items[] = {
      .means = "Share of the moist soil's volume that rain can still fill. Unknown: the least of the soils "
               "named behind, 0.1 for one not named.",
      .question = ""},
-    {.part = "storm and trench",
+    {.part = LW_ABOUT_WET,
      .name = "trench depth",
      LENGTH(trench_depth),
      RANGE(0.0, 20.0),
@@ -32,7 +32,7 @@ static const lw_item items[] = {
      .example = "400 mm",
      .means = "Of a trench that is to be dug in front, below the ground there; left out, there is none.",
      .question = ""},
-    {.part = "storm and trench",
+    {.part = LW_ABOUT_WET,
      .name = "trench distance",
      LENGTH(trench_distance),
      RANGE(0.0, 1000.0),

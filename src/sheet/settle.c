@@ -24,31 +24,22 @@ static bool any_filled_in(const lw_case *c) {
          c->method_pressure.origin == LW_ASSUMED || c->works.origin == LW_ASSUMED;
 }
 
-static bool in_part(const lw_item *item, const char *part) {
-  return strcmp(item->part, part) == 0;
-}
-
 /* Is the item one that this wall has? A wall of courses has no base slab, and without a cap no cap weight. */
 static bool belongs(const lw_settling *s, const lw_item *item) {
   const lw_case *c = s->c;
   bool courses = c->wall_kind.value == LW_WALL_COURSES;
-  if (in_part(item, "plan") || in_part(item, "order")) {
-    return false; /* lw_case_settle_order fills them in, when an order is asked for */
+  switch (item->part) {
+  /* lw_case_settle_order fills them in, when an order is asked for */
+  case LW_ABOUT_PLAN:
+  case LW_ABOUT_ORDER: return false;
+  case LW_ABOUT_COURSES: {
+    bool of_cap = strncmp(item->name, "cap ", 4) == 0, there = c->cap_height.origin != LW_ABSENT;
+    return item->offset == offsetof(lw_case, people_on_cap) || (courses && (!of_cap || there));
   }
-  if (item->offset == offsetof(lw_case, people_on_cap)) {
-    return true;
+  case LW_ABOUT_SECTION: return !courses && s->point_count == 0;
+  case LW_ABOUT_PAD: return c->pad_thickness.origin != LW_ABSENT;
+  default: return item->offset != offsetof(lw_case, wall_unit_weight) || !courses;
   }
-  if (item->offset == offsetof(lw_case, wall_unit_weight)) {
-    return !courses;
-  }
-  if (in_part(item, "courses")) {
-    bool of_cap = strncmp(item->name, "cap ", 4) == 0;
-    return courses && (!of_cap || c->cap_height.origin != LW_ABSENT);
-  }
-  if (in_part(item, "section")) {
-    return !courses && s->point_count == 0;
-  }
-  return !in_part(item, "pad") || c->pad_thickness.origin != LW_ABSENT;
 }
 
 static void fill_in(const lw_settling *s, const lw_item *item, int number) {
@@ -73,7 +64,7 @@ void lw_settle_defaults(lw_settling *s) {
     }
     if (item->repeats == 0) {
       fill_in(s, item, 0);
-    } else if (in_part(item, "soil n")) {
+    } else if (item->part == LW_ABOUT_SOIL) {
       for (int n = 1; n <= s->soil_count; n++) {
         fill_in(s, item, n);
       }
@@ -107,20 +98,19 @@ void lw_settle_names(lw_settling *s) {
   }
 }
 
-lw_status lw_case_settle(const lw_tables *tables, lw_case *c, lw_faults *faults) {
+lw_status lw_case_settle_in_place(const lw_tables *tables, lw_case *c, lw_faults *faults) {
   if (c->settled) {
     return LW_OK;
   }
-  lw_case work = *c;
-  lw_settling s = {.tables = tables, .c = &work, .faults = faults};
+  lw_settling s = {.tables = tables, .c = c, .faults = faults};
   int before = faults->count;
-  if (any_filled_in(&work)) {
-    forget_filled_in(&work);
+  if (any_filled_in(c)) {
+    forget_filled_in(c);
   }
   lw_settle_kind(&s);
   lw_settle_soils(&s);
   lw_settle_loads(&s);
-  if (work.wall_kind.value == LW_WALL_COURSES) {
+  if (c->wall_kind.value == LW_WALL_COURSES) {
     lw_settle_courses(&s);
   } else {
     lw_settle_section(&s);
@@ -131,10 +121,18 @@ lw_status lw_case_settle(const lw_tables *tables, lw_case *c, lw_faults *faults)
   lw_settle_names(&s);
   lw_settle_defaults(&s);
   lw_settle_hold(&s);
-  if (faults->count > before) {
-    return LW_FAULTS;
+  c->settled = faults->count == before;
+  return c->settled ? LW_OK : LW_FAULTS;
+}
+
+lw_status lw_case_settle(const lw_tables *tables, lw_case *c, lw_faults *faults) {
+  if (c->settled) {
+    return LW_OK;
   }
-  work.settled = true;
-  *c = work;
-  return LW_OK;
+  lw_case work = *c;
+  lw_status status = lw_case_settle_in_place(tables, &work, faults);
+  if (status == LW_OK) {
+    *c = work;
+  }
+  return status;
 }

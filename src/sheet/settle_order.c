@@ -8,7 +8,7 @@
  * tables/ordering.csv with its name. */
 
 static bool of_order(const lw_item *item) {
-  return strcmp(item->part, "plan") == 0 || strcmp(item->part, "order") == 0;
+  return item->part == LW_ABOUT_PLAN || item->part == LW_ABOUT_ORDER;
 }
 
 static void fill_in_quantity(lw_settling *s, const lw_item *item) {

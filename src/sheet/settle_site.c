@@ -1,6 +1,4 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <string.h>
-
 #include "entry.h"
 #include "items.h"
 #include "settle.h"
@@ -12,10 +10,10 @@
 #define NEAR_BOUNDARY_M 1.0
 
 /* Does the sheet give any quantity of this part? The first such, or NULL. */
-static const lw_quantity *first_given(const lw_settling *s, const char *part) {
+static const lw_quantity *first_given(const lw_settling *s, lw_item_part part) {
   lw_item_walk walk = {0};
   for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
-    if (item->type != LW_ITEM_QUANTITY || strcmp(item->part, part) != 0) {
+    if (item->type != LW_ITEM_QUANTITY || item->part != part) {
       continue;
     }
     for (int n = item->repeats > 0 ? 1 : 0; n <= item->repeats; n++) {
@@ -30,8 +28,8 @@ static const lw_quantity *first_given(const lw_settling *s, const char *part) {
 
 void lw_settle_kind(lw_settling *s) {
   lw_choice *kind = &s->c->wall_kind;
-  const lw_quantity *of_courses = first_given(s, "courses");
-  const lw_quantity *of_section = first_given(s, "section");
+  const lw_quantity *of_courses = first_given(s, LW_ABOUT_COURSES);
+  const lw_quantity *of_section = first_given(s, LW_ABOUT_SECTION);
   if (kind->origin != LW_GIVEN) {
     bool section = of_section != NULL && of_courses == NULL;
     *kind = (lw_choice){.value = section ? LW_WALL_SECTION : LW_WALL_COURSES, .origin = LW_ASSUMED};

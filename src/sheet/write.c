@@ -117,7 +117,7 @@ void lw_sheet_write(const lw_case *c, bool assumed, lw_text *out) {
     if (item->repeats > 0) {
       size_t last = i;
       while (last + 1 < lw_item_count() && lw_item_at(last + 1)->repeats == item->repeats &&
-             strcmp(lw_item_at(last + 1)->part, item->part) == 0) {
+             lw_item_at(last + 1)->part == item->part) {
         last++;
       }
       for (int n = 1; n <= item->repeats; n++) {
