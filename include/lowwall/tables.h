@@ -3,7 +3,7 @@
 #define LOWWALL_TABLES_H
 
 #include <lowwall/base.h>
-#include <lowwall/needs.h>
+#include <lowwall/known.h>
 
 #ifdef __cplusplus
 extern "C" {
@@ -167,22 +167,6 @@ typedef enum lw_height_kind {
   LW_HEIGHT_KINDS
 } lw_height_kind;
 
-/* What narrows a row of limits.csv. */
-#define LW_ONLY_IFS(X) \
-  X(NEAR_BOUNDARY, "near-boundary") X(NEAR_WATERBODY, "near-waterbody") \
-  X(WALKING_SURFACE, "walking-surface") X(NEXT_TO_HIGHWAY, "next-to-highway") \
-  X(NEAR_PUBLIC_WAY, "near-public-way") X(MAPPED_LAND, "mapped-land") \
-  X(SUPPORTS_STRUCTURE, "supports-structure") X(CROSSES_BOUNDARY, "crosses-boundary") \
-  X(WEAKENS_ADJOINING, "weakens-adjoining") X(CHANGES_DRAINAGE, "changes-drainage") \
-  X(OTHER_LOAD, "other-load-than-soil") X(NOT_LEVEL_SOIL_ALONE, "not-level-soil-alone")
-typedef enum lw_only_if {
-#define LW_ONLY_IF_NAME(name, slug) LW_ONLY_IF_##name,
-  LW_ONLY_IFS(LW_ONLY_IF_NAME)
-#undef LW_ONLY_IF_NAME
-  LW_ONLY_IF_OTHER,                 /* a word that no sheet answers */
-  LW_ONLY_IF_COUNT
-} lw_only_if;
-
 typedef struct lw_limit_row {
   char id[24];
   /* slug of the place: "new-south-wales"; "default" for the conservative default */
@@ -324,6 +308,7 @@ typedef struct lw_tables {
   int fence_count;     lw_threshold_row fence[LW_FENCE_ROWS];
   int ordering_count;  lw_ordering_row ordering[LW_ORDERING_ROWS];
   short limit_place[LW_LIMIT_ROWS];    /* place_row of each limit, side by side: all are walked for a wall */
+  short known[LW_KNOWN_COUNT];         /* the row of each, -1: it is gone */
   lw_name_slot slot[LW_NAME_SLOTS];
 } lw_tables;
 
@@ -360,6 +345,12 @@ const lw_plant_row *lw_tables_plant(const lw_tables *tables, const char *name);
 const lw_interface_row *lw_tables_interface(const lw_tables *tables, const char *name);
 const lw_format_row *lw_tables_format(const lw_tables *tables, const char *format, const char *quantity);
 const lw_condition_row *lw_tables_condition(const lw_tables *tables, const char *slug);
+/* The same for the rows that code asks for, without a search; the row must be one of that table. */
+const char *lw_known_slug(lw_known_row row);
+const lw_load_row *lw_known_load(const lw_tables *tables, lw_known_row row);
+const lw_condition_row *lw_known_condition(const lw_tables *tables, lw_known_row row);
+const lw_clearance_row *lw_known_clearance(const lw_tables *tables, lw_known_row row);
+const lw_threshold_row *lw_known_threshold(const lw_tables *tables, lw_known_row row);
 const lw_clearance_row *lw_tables_clearance(const lw_tables *tables, const char *slug);
 const lw_threshold_row *lw_tables_threshold(const lw_tables *tables, const char *slug);
 const lw_threshold_row *lw_tables_fence(const lw_tables *tables, const char *slug);

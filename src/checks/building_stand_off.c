@@ -88,17 +88,17 @@ static bool touching_holds(const lw_building_site *site, const lw_building *buil
   return true;
 }
 
-static double threshold(const lw_building_site *site, const char *slug, double otherwise) {
-  const lw_threshold_row *row = lw_tables_threshold(site->tables, slug);
+static double threshold(const lw_building_site *site, lw_known_row known, double otherwise) {
+  const lw_threshold_row *row = lw_known_threshold(site->tables, known);
   return row ? row->value : otherwise;
 }
 
 /* The distances of the table are kept whatever the sum says; a hand rammer is no machine. */
 static double least_of(const lw_building_site *site, const lw_plant *plant, double distance_m) {
-  bool heavy = plant->mass_kg > threshold(site, "machine-mass", 0.0);
-  bool by_hand = plant->mass_kg < threshold(site, "hand-mass", 0.0);
-  if (heavy) return threshold(site, "machine-distance", 0.0);
-  return distance_m > 0.0 && !by_hand ? threshold(site, "compactor-distance", 0.0) : 0.0;
+  bool heavy = plant->mass_kg > threshold(site, LW_THRESHOLD_MACHINE_MASS, 0.0);
+  bool by_hand = plant->mass_kg < threshold(site, LW_THRESHOLD_HAND_MASS, 0.0);
+  if (heavy) return threshold(site, LW_THRESHOLD_MACHINE_DISTANCE, 0.0);
+  return distance_m > 0.0 && !by_hand ? threshold(site, LW_THRESHOLD_COMPACTOR_DISTANCE, 0.0) : 0.0;
 }
 
 static void set(const lw_building_site *site, const lw_plant *plant, lw_stand_off *stand_off,

@@ -6,8 +6,8 @@
 /* People lean on a wall as on a guard where its top stands this far above the ground behind. */
 static const double LEANS_ABOVE_M = 0.6;
 
-static double load_of(const lw_tables *tables, const char *slug) {
-  const lw_load_row *row = lw_tables_load(tables, slug);
+static double load_of(const lw_tables *tables, lw_known_row load) {
+  const lw_load_row *row = lw_known_load(tables, load);
   return row ? row->value : 0.0;
 }
 
@@ -26,8 +26,8 @@ bool lw_plan_sitting(const lw_wall *wall, const lw_tables *tables, lw_situation_
   plan->kind = LW_USUAL;
   plan->decides = true;
   plan->why = "people sit on a wall of this height";
-  plan->actions.people_down_kn_per_m = load_of(tables, "people-sitting-down");
-  plan->actions.people_out_kn_per_m = load_of(tables, "people-sitting-out");
+  plan->actions.people_down_kn_per_m = load_of(tables, LW_LOAD_OF_PEOPLE_SITTING_DOWN);
+  plan->actions.people_out_kn_per_m = load_of(tables, LW_LOAD_OF_PEOPLE_SITTING_OUT);
   return wall->people_on_cap;
 }
 
@@ -38,6 +38,6 @@ bool lw_plan_leaning(const lw_wall *wall, const lw_tables *tables, lw_situation_
   plan->decides = guard;
   plan->why = guard ? "the top stands so far above the ground behind that people lean on it as on a guard"
                     : "the top is low above the ground behind; nobody leans on it as on a guard";
-  plan->actions.people_out_kn_per_m = load_of(tables, "people-leaning");
+  plan->actions.people_out_kn_per_m = load_of(tables, LW_LOAD_OF_PEOPLE_LEANING);
   return true;
 }

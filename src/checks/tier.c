@@ -8,8 +8,8 @@
 
 static const double ROUNDING = 1e-9, FAR_M = 1000.0;
 
-static double threshold(const lw_tables *tables, const char *slug, double otherwise) {
-  const lw_threshold_row *row = lw_tables_threshold(tables, slug);
+static double threshold(const lw_tables *tables, lw_known_row known, double otherwise) {
+  const lw_threshold_row *row = lw_known_threshold(tables, known);
   return row && isfinite(row->value) ? row->value : otherwise;
 }
 
@@ -18,9 +18,10 @@ static bool is(const lw_choice *choice, int value) {
 }
 
 static lw_tier_band band_of(const lw_tables *tables, const lw_tier *tier) {
-  if (tier->distance_m < threshold(tables, "tier-one-wall", 0.6) * tier->lower_m - ROUNDING)
+  if (tier->distance_m < threshold(tables, LW_THRESHOLD_TIER_ONE_WALL, 0.6) * tier->lower_m - ROUNDING)
     return LW_TIER_ONE_WALL;
-  bool apart = tier->distance_m >= threshold(tables, "tier-apart", INFINITY) * tier->lower_m - ROUNDING;
+  bool apart =
+      tier->distance_m >= threshold(tables, LW_THRESHOLD_TIER_APART, INFINITY) * tier->lower_m - ROUNDING;
   return apart ? LW_TIER_ALONE : LW_TIER_TOGETHER;
 }
 
@@ -55,7 +56,8 @@ void lw_tier_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
 
 void lw_slip_cause_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
   const lw_site *site = &wall->site;
-  double level = atan(threshold(tables, "level-ground", 0.0)), steepest = threshold(tables, "bed-slope", 0.0);
+  double level = atan(threshold(tables, LW_THRESHOLD_LEVEL_GROUND, 0.0)),
+         steepest = threshold(tables, LW_THRESHOLD_BED_SLOPE, 0.0);
   double slope = fmax(fabs(site->slope_rad), fabs(site->front_slope_rad));
   bool bed = is(&c->site_behind, LW_BEHIND_BED);
   wall->slip_cause = LW_SLIP_LEVEL_BED;

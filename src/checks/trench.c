@@ -71,7 +71,7 @@ static bool counts_the_front(const lw_wall *wall) {
 }
 
 void lw_trench_find(const lw_wall *wall, const lw_tables *tables, lw_trench *trench) {
-  const lw_threshold_row *row = lw_tables_threshold(tables, "keep-out-front");
+  const lw_threshold_row *row = lw_known_threshold(tables, LW_THRESHOLD_KEEP_OUT_FRONT);
   double heights = row && isfinite(row->value) ? row->value : 1.0;
   double held = wall->section.height_m - wall->site.soil_below_top_m;
   *trench = (lw_trench){

@@ -34,7 +34,7 @@ static void note_overlap(lw_laying *laying) {
 void lw_order_notes(lw_laying *laying, const lw_result *result) {
   const lw_case *c = &result->given;
   lw_order *order = laying->order;
-  const lw_threshold_row *lift = lw_tables_threshold(laying->tables, "lift-mass");
+  const lw_threshold_row *lift = lw_known_threshold(laying->tables, LW_THRESHOLD_LIFT_MASS);
   order->lift_mass_kg = lift != NULL ? lift->value : 20.0;
   double heaviest = fmax(order->unit_mass_kg, fmax(order->base_unit_mass_kg, order->cap_mass_kg));
   if (heaviest > order->lift_mass_kg)

@@ -176,7 +176,7 @@ void lw_order_pegs(lw_laying *laying, const lw_result *result) {
   lw_pegs *pegs = &laying->order->pegs;
   double cap = c->cap_height.origin != LW_ABSENT ? c->cap_height.si : 0.0;
   double top = plan->courses * plan->course_m + cap;
-  const lw_threshold_row *lean = lw_tables_threshold(laying->tables, "movement-alarm");
+  const lw_threshold_row *lean = lw_known_threshold(laying->tables, LW_THRESHOLD_MOVEMENT_ALARM);
   place_pegs(plan, pegs, top);
   double tolerance = lw_ordering_value(laying->tables, "peg-tolerance", 0.005);
   check_corners(plan, pegs, tolerance);

@@ -9,8 +9,8 @@ static bool load_given(const lw_case_load *load) {
 }
 
 static const void *place_of_load(const lw_case_load *load) {
-  const lw_quantity *values[] = {&load->pressure, &load->force, &load->push, &load->near_edge,
-                                 &load->far_edge, &load->distance};
+  const lw_quantity *values[] = {&load->pressure,  &load->force,    &load->push,
+                                 &load->near_edge, &load->far_edge, &load->distance};
   if (load->kind.origin != LW_GIVEN && load->name.origin == LW_GIVEN) {
     return &load->name;
   }
@@ -94,8 +94,8 @@ static void hold_load(lw_settling *s, const lw_case_load *load) {
   } else if (!pressure) {
     refuse(s, &load->pressure, name);
   }
-  bool pushes_only = load->kind.value == LW_LOAD_CAP && load->push.origin != LW_ABSENT &&
-                     load->force.origin == LW_ABSENT;
+  bool pushes_only =
+      load->kind.value == LW_LOAD_CAP && load->push.origin != LW_ABSENT && load->force.origin == LW_ABSENT;
   hold_extras(s, load, name);
   if (pushes_only) {
     /* A push at the cap need not weigh anything. */
@@ -136,12 +136,12 @@ static void assume_load(lw_settling *s) {
     return;
   }
   bool vehicle = c->vehicle_access.origin != LW_GIVEN || c->vehicle_access.value == LW_YES;
-  const char *slug = vehicle ? "vehicle" : "garden";
-  const lw_load_row *row = lw_tables_load(s->tables, slug);
+  lw_known_row assumed = vehicle ? LW_LOAD_OF_VEHICLE : LW_LOAD_OF_GARDEN;
+  const lw_load_row *row = lw_known_load(s->tables, assumed);
   lw_case_load *load = &c->load[s->load_count];
   if (row == NULL) {
     lw_settle_fault(s, LW_FAULT_UNKNOWN_ROW, &load->kind,
-                    "a row \"%s\" in the table of loads, or the load given", slug);
+                    "a row \"%s\" in the table of loads, or the load given", lw_known_slug(assumed));
     return;
   }
   load->kind = (lw_choice){.value = LW_LOAD_UNIFORM, .origin = LW_ASSUMED};

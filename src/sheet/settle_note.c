@@ -26,11 +26,10 @@ lw_quantity lw_worked_out(lw_kind kind, double si, bool from_given) {
   return q;
 }
 
-/* The item, and its number, that lies at this place of the case. */
-static const lw_item *item_at_place(const lw_settling *s, const void *where, int *number) {
-  size_t offset = (size_t)((const char *)where - (const char *)s->c);
-  lw_item_walk walk = {0};
-  for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
+/* The item of a group, and its number, that lies at this offset of the case. */
+static const lw_item *item_in(const lw_item_group *group, size_t offset, int *number) {
+  for (size_t i = 0; i < group->count; i++) {
+    const lw_item *item = &group->item[i];
     bool repeated = item->repeats > 0;
     size_t end = repeated ? item->offset + item->stride * (size_t)item->repeats : item->offset + 1;
     if (offset < item->offset || offset >= end) {
@@ -44,9 +43,21 @@ static const lw_item *item_at_place(const lw_settling *s, const void *where, int
   return NULL;
 }
 
-double lw_default(const lw_settling *s, const lw_quantity *q) {
+static size_t offset_of(const lw_settling *s, const void *where) {
+  return (size_t)((const char *)where - (const char *)s->c);
+}
+
+static const lw_item *item_at_place(const lw_settling *s, const void *where, int *number) {
+  const lw_item *item = NULL;
+  for (size_t g = 0; g < LW_ITEM_GROUPS && item == NULL; g++) {
+    item = item_in(lw_item_groups[g], offset_of(s, where), number);
+  }
+  return item;
+}
+
+double lw_default(const lw_settling *s, const lw_item_group *group, const lw_quantity *q) {
   int number;
-  const lw_item *item = item_at_place(s, q, &number);
+  const lw_item *item = item_in(group, offset_of(s, q), &number);
   return item != NULL ? item->assumed : NAN;
 }
 

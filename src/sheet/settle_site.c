@@ -9,10 +9,10 @@
 #define UNKNOWN_FENCE_M 1.8
 #define NEAR_BOUNDARY_M 1.0
 
-/* Does the sheet give any quantity of this part? The first such, or NULL. */
+/* Does the sheet give any quantity of this part of the wall? The first such, or NULL. */
 static const lw_quantity *first_given(const lw_settling *s, lw_item_part part) {
-  lw_item_walk walk = {0};
-  for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
+  for (size_t i = 0; i < lw_items_wall.count; i++) {
+    const lw_item *item = &lw_items_wall.item[i];
     if (item->type != LW_ITEM_QUANTITY || item->part != part) {
       continue;
     }

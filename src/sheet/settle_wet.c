@@ -5,7 +5,7 @@
 
 /* The soil that holds least water is filled highest. A soil that is not named takes the cautious share. */
 static lw_quantity least_porosity(const lw_settling *s) {
-  const lw_threshold_row *unknown = lw_tables_threshold(s->tables, "drainable-porosity");
+  const lw_threshold_row *unknown = lw_known_threshold(s->tables, LW_THRESHOLD_DRAINABLE_POROSITY);
   lw_quantity least = lw_assumed(LW_KIND_SHARE, unknown != NULL ? unknown->value : 0.01);
   bool found = false;
   for (int i = 0; i < s->soil_count; i++) {

@@ -141,6 +141,7 @@ static void link_formats(lw_tables *tables) {
 
 lw_status lw_tables_link(lw_tables *tables, lw_error *error) {
   lw_names_index(tables);
+  lw_known_link(tables);
   link_formats(tables);
   link_words(tables);
   lw_status status = link_places(tables, error);

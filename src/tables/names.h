@@ -33,6 +33,9 @@ void lw_names_index(lw_tables *tables);
 /* The first row whose name is written just so; -1: none. */
 int lw_names_exactly(const lw_tables *tables, lw_list list, const char *name);
 
+/* Find the rows that code asks for, once the names are entered. */
+void lw_known_link(lw_tables *tables);
+
 /** The first row with that name, or else with that alias; -1: none. */
 int lw_name_index(const lw_tables *tables, lw_list list, const char *name);
 

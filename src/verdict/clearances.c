@@ -7,10 +7,9 @@
 
 static const double ROUNDING = 1e-9;
 
-static void miss(const lw_facts *f, lw_verdict *v, const char *row_slug, const lw_quantity *q,
-                 const char *slug) {
-  const lw_clearance_row *row = lw_tables_clearance(f->tables, row_slug);
-  double wanted = lw_facts_clearance(f, row_slug);
+static void miss(const lw_facts *f, lw_verdict *v, lw_known_row of, const lw_quantity *q, const char *slug) {
+  const lw_clearance_row *row = lw_known_clearance(f->tables, of);
+  double wanted = lw_facts_clearance(f, of);
   if (!row || q->origin == LW_ABSENT || q->si >= wanted - ROUNDING) return;
   char away[64];
   lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
@@ -24,8 +23,8 @@ static void miss(const lw_facts *f, lw_verdict *v, const char *row_slug, const l
 }
 
 static void load(const lw_facts *f, lw_verdict *v) {
-  const lw_clearance_row *row = lw_tables_clearance(f->tables, "load");
-  double wanted = lw_facts_clearance(f, "load");
+  const lw_clearance_row *row = lw_known_clearance(f->tables, LW_CLEARANCE_LOAD);
+  double wanted = lw_facts_clearance(f, LW_CLEARANCE_LOAD);
   if (!row || !(f->load_m < wanted - ROUNDING)) return;
   lw_origin origin = f->c->load[0].kind.origin == LW_ASSUMED ? LW_ASSUMED : LW_GIVEN;
   lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
@@ -45,9 +44,9 @@ static void taller_above(const lw_facts *f, lw_verdict *v) {
   double mine = f->height_m[LW_HEIGHT_EXPOSED];
   bool above = lw_facts_is(&c->other_wall_side, LW_SIDE_ABOVE);
   double upper = above ? other : mine, lower = above ? mine : other;
-  const lw_clearance_row *row = lw_tables_clearance(f->tables, "other-wall");
-  double apart =
-      fmax(lw_facts_clearance(f, "other-wall"), lw_facts_threshold(f, "tier-apart", INFINITY) * upper);
+  const lw_clearance_row *row = lw_known_clearance(f->tables, LW_CLEARANCE_OTHER_WALL);
+  double apart = fmax(lw_facts_clearance(f, LW_CLEARANCE_OTHER_WALL),
+                      lw_facts_threshold(f, LW_THRESHOLD_TIER_APART, INFINITY) * upper);
   bool together = f->other_wall_m < apart - ROUNDING;
   if (!row || !together || upper <= lower + ROUNDING) return;
   lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
@@ -62,13 +61,13 @@ static void taller_above(const lw_facts *f, lw_verdict *v) {
 
 void lw_verdict_clearances(const lw_facts *facts, lw_verdict *verdict) {
   const lw_case *c = facts->c;
-  miss(facts, verdict, "boundary", &c->boundary_distance, "clearance-boundary");
-  miss(facts, verdict, "building", &c->building_distance, "clearance-building");
-  miss(facts, verdict, "other-wall", &c->other_wall_distance, "clearance-other-wall");
+  miss(facts, verdict, LW_CLEARANCE_BOUNDARY, &c->boundary_distance, "clearance-boundary");
+  miss(facts, verdict, LW_CLEARANCE_BUILDING, &c->building_distance, "clearance-building");
+  miss(facts, verdict, LW_CLEARANCE_OTHER_WALL, &c->other_wall_distance, "clearance-other-wall");
   load(facts, verdict);
-  miss(facts, verdict, "service", &c->service_distance, "clearance-service");
-  miss(facts, verdict, "waterbody", &c->waterbody_distance, "clearance-waterbody");
-  miss(facts, verdict, "public-way", &c->public_way_distance, "clearance-public-way");
-  miss(facts, verdict, "pool-barrier", &c->pool_barrier_distance, "clearance-pool-barrier");
+  miss(facts, verdict, LW_CLEARANCE_SERVICE, &c->service_distance, "clearance-service");
+  miss(facts, verdict, LW_CLEARANCE_WATERBODY, &c->waterbody_distance, "clearance-waterbody");
+  miss(facts, verdict, LW_CLEARANCE_PUBLIC_WAY, &c->public_way_distance, "clearance-public-way");
+  miss(facts, verdict, LW_CLEARANCE_POOL_BARRIER, &c->pool_barrier_distance, "clearance-pool-barrier");
   taller_above(facts, verdict);
 }

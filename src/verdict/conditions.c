@@ -88,8 +88,8 @@ static bool load_inside(const lw_facts *f, lw_finding *found) {
 
 static bool other_wall_near(const lw_facts *f, lw_finding *found) {
   return near(&f->c->other_wall_distance,
-              lw_facts_threshold(f, "tier-apart", INFINITY) * f->lower_wall_m - TOUCHING_M, "another wall",
-              found);
+              lw_facts_threshold(f, LW_THRESHOLD_TIER_APART, INFINITY) * f->lower_wall_m - TOUCHING_M,
+              "another wall", found);
 }
 
 static bool slopes(const lw_quantity *slope, const char *where, lw_finding *found) {
@@ -151,7 +151,7 @@ static bool fence_load(const lw_facts *f, lw_finding *found) {
 
 /* The drop from which codes that ask for a barrier agree; lower ones are a question for the council. */
 static bool barrier_needed(const lw_facts *f, lw_finding *found) {
-  double most = lw_facts_clearance(f, "fall-barrier");
+  double most = lw_facts_clearance(f, LW_CLEARANCE_FALL_BARRIER);
   if (!f->people_above || f->height_m[LW_HEIGHT_EXPOSED] < most - TOUCHING_M) return false;
   found->origin = f->c->site_above.origin;
   tell(found, "%sa drop of %.2f m, %.2f m or more",
@@ -213,41 +213,41 @@ static bool digs_below(const lw_facts *f, lw_finding *found) {
 }
 
 typedef struct lw_condition {
-  const char *slug;
+  lw_known_row row;
   bool (*met)(const lw_facts *, lw_finding *);
 } lw_condition;
 
 static const lw_condition conditions[] = {
-    {"other-wall-near", other_wall_near},
-    {"sloping-ground", sloping_ground},
-    {"supports-building", supports_building},
-    {"vehicle-load", vehicle_load},
-    {"load-inside-influence", load_inside},
-    {"water-held", water_held},
-    {"boundary", boundary},
-    {"public-way", public_way},
-    {"mapped-land", mapped_land},
-    {"reactive-soil", reactive_soil},
-    {"fence-load", fence_load},
-    {"fence-carries-soil", fence_carries_soil},
-    {"barrier-needed", barrier_needed},
-    {"no-outlet", no_outlet},
-    {"bad-fill", bad_fill},
-    {"earthquake", earthquake},
-    {"wall-that-moved", wall_that_moved},
-    {"digs-below-footing", digs_below},
+    {LW_CONDITION_OTHER_WALL_NEAR, other_wall_near},
+    {LW_CONDITION_SLOPING_GROUND, sloping_ground},
+    {LW_CONDITION_SUPPORTS_BUILDING, supports_building},
+    {LW_CONDITION_VEHICLE_LOAD, vehicle_load},
+    {LW_CONDITION_LOAD_INSIDE_INFLUENCE, load_inside},
+    {LW_CONDITION_WATER_HELD, water_held},
+    {LW_CONDITION_BOUNDARY, boundary},
+    {LW_CONDITION_PUBLIC_WAY, public_way},
+    {LW_CONDITION_MAPPED_LAND, mapped_land},
+    {LW_CONDITION_REACTIVE_SOIL, reactive_soil},
+    {LW_CONDITION_FENCE_LOAD, fence_load},
+    {LW_CONDITION_FENCE_CARRIES_SOIL, fence_carries_soil},
+    {LW_CONDITION_BARRIER_NEEDED, barrier_needed},
+    {LW_CONDITION_NO_OUTLET, no_outlet},
+    {LW_CONDITION_BAD_FILL, bad_fill},
+    {LW_CONDITION_EARTHQUAKE, earthquake},
+    {LW_CONDITION_WALL_THAT_MOVED, wall_that_moved},
+    {LW_CONDITION_DIGS_BELOW_FOOTING, digs_below},
 };
 
 enum { CONDITIONS = sizeof conditions / sizeof *conditions };
 
 const char *lw_verdict_condition_at(size_t index) {
-  return index < CONDITIONS ? conditions[index].slug : NULL;
+  return index < CONDITIONS ? lw_known_slug(conditions[index].row) : NULL;
 }
 
-bool lw_verdict_condition_met(const lw_facts *facts, const char *slug) {
+bool lw_verdict_condition_met(const lw_facts *facts, lw_known_row row) {
   lw_finding found = {.told = false};
   for (size_t i = 0; i < CONDITIONS; i++) {
-    if (strcmp(conditions[i].slug, slug) == 0) return conditions[i].met(facts, &found);
+    if (conditions[i].row == row) return conditions[i].met(facts, &found);
   }
   return false;
 }
@@ -255,13 +255,13 @@ bool lw_verdict_condition_met(const lw_facts *facts, const char *slug) {
 /* A table may give a condition to the council; one whose row is gone is no longer asked for. */
 static void raise(const lw_facts *f, const lw_condition *condition, lw_verdict *v) {
   lw_finding found = {.origin = LW_GIVEN};
-  const lw_condition_row *row = lw_tables_condition(f->tables, condition->slug);
+  const lw_condition_row *row = lw_known_condition(f->tables, condition->row);
   if (!row || !condition->met(f, &found)) return;
   lw_who who = row->for_council ? LW_WHO_COUNCIL : LW_WHO_ENGINEER;
   lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
                                                          .who = who,
                                                          .origin = found.origin,
-                                                         .slug = condition->slug,
+                                                         .slug = row->slug,
                                                          .source = row->from.source});
   if (!r) return;
   /* Most are not read in a schedule: the detail is told only now. */

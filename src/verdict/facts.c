@@ -8,8 +8,8 @@ static const double QUARTER_PI = 0.78539816339744830962;
 /* A figure met exactly in decimal millimetres is met, whatever its binary digits. */
 static const double ROUNDING = 1e-9;
 
-double lw_facts_threshold(const lw_facts *facts, const char *slug, double otherwise) {
-  const lw_threshold_row *row = lw_tables_threshold(facts->tables, slug);
+double lw_facts_threshold(const lw_facts *facts, lw_known_row threshold, double otherwise) {
+  const lw_threshold_row *row = lw_known_threshold(facts->tables, threshold);
   return row && isfinite(row->value) ? row->value : otherwise;
 }
 
@@ -32,8 +32,8 @@ static double height_of(const lw_facts *facts, lw_height_of which) {
   return facts->height_m[which == LW_OF_TOTAL ? LW_HEIGHT_TOTAL : LW_HEIGHT_GREATEST];
 }
 
-double lw_facts_clearance(const lw_facts *facts, const char *slug) {
-  const lw_clearance_row *row = lw_tables_clearance(facts->tables, slug);
+double lw_facts_clearance(const lw_facts *facts, lw_known_row clearance) {
+  const lw_clearance_row *row = lw_known_clearance(facts->tables, clearance);
   if (!row) return 0.0;
   double by_height = isfinite(row->per_height) ? row->per_height * height_of(facts, row->of) : 0.0;
   return fmax(isfinite(row->at_least_m) ? row->at_least_m : 0.0, by_height);
@@ -92,13 +92,13 @@ static void other_wall_gather(lw_facts *f) {
   bool other_is_lower = lw_facts_is(&c->other_wall_side, LW_SIDE_BELOW);
   f->lower_wall_m = other_is_lower ? other : f->height_m[LW_HEIGHT_EXPOSED];
   f->other_wall_m = lw_facts_distance(&c->other_wall_distance);
-  double apart = lw_facts_threshold(f, "tier-apart", INFINITY) * f->lower_wall_m;
+  double apart = lw_facts_threshold(f, LW_THRESHOLD_TIER_APART, INFINITY) * f->lower_wall_m;
   f->other_wall_near = f->other_wall_m < apart - ROUNDING;
 }
 
 static double nearest_load(const lw_facts *f) {
   const lw_site *site = &f->wall->site;
-  const lw_load_row *garden = lw_tables_load(f->tables, "garden");
+  const lw_load_row *garden = lw_known_load(f->tables, LW_LOAD_OF_GARDEN);
   double least = site->surcharge_kpa > (garden ? garden->value : 0.0) + ROUNDING ? 0.0 : INFINITY;
   for (int i = 0; i < site->load_count; i++) {
     if (site->load[i].other_wall) continue; /* a tier has reasons of its own */
@@ -109,7 +109,7 @@ static double nearest_load(const lw_facts *f) {
 
 static void ground_gather(lw_facts *f) {
   const lw_site *site = &f->wall->site;
-  double level = atan(lw_facts_threshold(f, "level-ground", 0.0)) + ROUNDING;
+  double level = atan(lw_facts_threshold(f, LW_THRESHOLD_LEVEL_GROUND, 0.0)) + ROUNDING;
   f->reach_m = reach_of(f, QUARTER_PI);
   f->wedge_m = reach_of(f, QUARTER_PI - least_friction(site) / 2.0);
   f->level_behind = fabs(site->slope_rad) <= level;

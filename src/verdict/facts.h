@@ -32,9 +32,9 @@ typedef struct lw_facts {
 void lw_facts_gather(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_facts *facts);
 
 /* The value of a row of tables/thresholds.csv; otherwise, the unfavourable value, when that row is gone. */
-double lw_facts_threshold(const lw_facts *facts, const char *slug, double otherwise);
+double lw_facts_threshold(const lw_facts *facts, lw_known_row threshold, double otherwise);
 /* The distance that a row of tables/clearances.csv asks for; 0 when that row is gone. */
-double lw_facts_clearance(const lw_facts *facts, const char *slug);
+double lw_facts_clearance(const lw_facts *facts, lw_known_row clearance);
 /* A distance of a settled case: what is left out is not there. */
 double lw_facts_distance(const lw_quantity *q);
 bool lw_facts_is(const lw_choice *choice, int value);

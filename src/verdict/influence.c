@@ -59,15 +59,16 @@ static lw_influence_load load_of(const lw_case_load *from, int number) {
   return load;
 }
 
-static double pressure_of(const lw_tables *tables, const char *slug) {
-  const lw_load_row *row = lw_tables_load(tables, slug);
+static double pressure_of(const lw_tables *tables, lw_known_row load) {
+  const lw_load_row *row = lw_known_load(tables, load);
   return row ? row->value : 0.0;
 }
 
 /* People on an even surface are garden use or a path; from the load of a vehicle on it is something heavy. */
 static bool is_heavy(const lw_tables *tables, const lw_influence_load *load) {
-  if (load->kind == LW_LOAD_UNIFORM) return load->pressure_kpa > pressure_of(tables, "vehicle") - ROUNDING;
-  return load->force > 0.0 || load->pressure_kpa > pressure_of(tables, "garden") + ROUNDING;
+  if (load->kind == LW_LOAD_UNIFORM)
+    return load->pressure_kpa > pressure_of(tables, LW_LOAD_OF_VEHICLE) - ROUNDING;
+  return load->force > 0.0 || load->pressure_kpa > pressure_of(tables, LW_LOAD_OF_GARDEN) + ROUNDING;
 }
 
 void lw_influence_find(const lw_case *c, const lw_tables *tables, const lw_wall *wall,

@@ -14,18 +14,20 @@ static bool is_so(const lw_facts *f, lw_only_if narrow) {
   const lw_case *c = f->c;
   switch (narrow) {
   case LW_ONLY_IF_NEAR_BOUNDARY:
-    return lw_facts_distance(&c->boundary_distance) < lw_facts_clearance(f, "boundary") - ROUNDING;
+    return lw_facts_distance(&c->boundary_distance) < lw_facts_clearance(f, LW_CLEARANCE_BOUNDARY) - ROUNDING;
   case LW_ONLY_IF_NEAR_WATERBODY:
-    return lw_facts_distance(&c->waterbody_distance) < lw_facts_clearance(f, "waterbody") - ROUNDING;
+    return lw_facts_distance(&c->waterbody_distance) <
+           lw_facts_clearance(f, LW_CLEARANCE_WATERBODY) - ROUNDING;
   case LW_ONLY_IF_WALKING_SURFACE: return f->people_above;
   case LW_ONLY_IF_NEXT_TO_HIGHWAY:
   case LW_ONLY_IF_NEAR_PUBLIC_WAY:
-    return lw_facts_distance(&c->public_way_distance) < lw_facts_clearance(f, "public-way") + ROUNDING;
-  case LW_ONLY_IF_MAPPED_LAND: return lw_verdict_condition_met(f, "mapped-land");
-  case LW_ONLY_IF_SUPPORTS_STRUCTURE: return lw_verdict_condition_met(f, "supports-building");
+    return lw_facts_distance(&c->public_way_distance) <
+           lw_facts_clearance(f, LW_CLEARANCE_PUBLIC_WAY) + ROUNDING;
+  case LW_ONLY_IF_MAPPED_LAND: return lw_verdict_condition_met(f, LW_CONDITION_MAPPED_LAND);
+  case LW_ONLY_IF_SUPPORTS_STRUCTURE: return lw_verdict_condition_met(f, LW_CONDITION_SUPPORTS_BUILDING);
   case LW_ONLY_IF_CROSSES_BOUNDARY:
-  case LW_ONLY_IF_WEAKENS_ADJOINING: return lw_verdict_condition_met(f, "boundary");
-  case LW_ONLY_IF_CHANGES_DRAINAGE: return lw_verdict_condition_met(f, "no-outlet");
+  case LW_ONLY_IF_WEAKENS_ADJOINING: return lw_verdict_condition_met(f, LW_CONDITION_BOUNDARY);
+  case LW_ONLY_IF_CHANGES_DRAINAGE: return lw_verdict_condition_met(f, LW_CONDITION_NO_OUTLET);
   case LW_ONLY_IF_OTHER_LOAD: return f->loaded || f->water_behind;
   case LW_ONLY_IF_NOT_LEVEL_SOIL_ALONE: return f->loaded || f->water_behind || !f->level_behind;
   case LW_ONLY_IF_OTHER:
@@ -52,7 +54,7 @@ static double tier_height(const lw_facts *f, const lw_limit_row *row) {
   double spacing =
       fmax(isfinite(row->tier_spacing_m) ? row->tier_spacing_m : 0.0,
            isfinite(row->tier_spacing_per_height) ? row->tier_spacing_per_height * f->lower_wall_m : 0.0);
-  if (row->tiers_add) spacing = fmax(spacing, lw_facts_clearance(f, "other-wall"));
+  if (row->tiers_add) spacing = fmax(spacing, lw_facts_clearance(f, LW_CLEARANCE_OTHER_WALL));
   if (!(f->other_wall_m < spacing - ROUNDING)) return 0.0;
   const lw_quantity *other = &f->c->other_wall_height;
   return other->origin == LW_ABSENT ? f->height_m[LW_HEIGHT_EXPOSED] : other->si;
@@ -70,7 +72,7 @@ static bool is_past(const lw_limit_row *row, double height_m) {
 }
 
 static lw_who barrier_calls(const lw_facts *f) {
-  const lw_condition_row *row = lw_tables_condition(f->tables, "barrier-needed");
+  const lw_condition_row *row = lw_known_condition(f->tables, LW_CONDITION_BARRIER_NEEDED);
   bool council = !f->place_known || (row && row->for_council);
   return council ? LW_WHO_COUNCIL : LW_WHO_ENGINEER;
 }
@@ -164,7 +166,7 @@ static double larger(double distance_m, double by_height) {
 /* How near a load must be to count for a row that allows none; not said: as the default has it. */
 static double load_zone(const lw_facts *f, const lw_limit_row *row, double height_m) {
   double zone = larger(row->surcharge_zone_m, row->surcharge_zone_per_height * height_m);
-  return isfinite(zone) ? zone : lw_facts_clearance(f, "load");
+  return isfinite(zone) ? zone : lw_facts_clearance(f, LW_CLEARANCE_LOAD);
 }
 
 static void miss_load(const lw_facts *f, const lw_limit_row *row, double height_m, lw_verdict *v) {

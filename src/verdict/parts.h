@@ -25,7 +25,7 @@ void lw_verdict_building(const lw_building *building, lw_verdict *verdict);
 void lw_verdict_headline(const lw_facts *facts, lw_verdict *verdict);
 
 /* Whether one of the conditions of tables/conditions.csv is met. */
-bool lw_verdict_condition_met(const lw_facts *facts, const char *slug);
+bool lw_verdict_condition_met(const lw_facts *facts, lw_known_row row);
 /* The i-th condition that a sheet can answer, or NULL past the last. */
 const char *lw_verdict_condition_at(size_t index);
 

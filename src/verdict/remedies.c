@@ -92,7 +92,7 @@ static void lower(lw_result *result, lw_result *scratch) {
 }
 
 static void second_outlet(lw_result *result, lw_result *scratch) {
-  const lw_threshold_row *row = lw_tables_threshold(result->tables, "stone-width");
+  const lw_threshold_row *row = lw_known_threshold(result->tables, LW_THRESHOLD_STONE_WIDTH);
   if (!row || lw_site_ways_out(&result->wall.site) >= 2) return;
   attempt(&(lw_attempt){.slug = "second-outlet",
                         .change = lw_change_outlets,

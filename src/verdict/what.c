@@ -9,8 +9,8 @@
 
 static const char HERE[] = "[LOWWALL verdict]";
 
-static const char *source_of(const lw_facts *f, const char *threshold) {
-  const lw_threshold_row *row = lw_tables_threshold(f->tables, threshold);
+static const char *source_of(const lw_facts *f, lw_known_row threshold) {
+  const lw_threshold_row *row = lw_known_threshold(f->tables, threshold);
   return row ? row->from.source : HERE;
 }
 
@@ -28,7 +28,7 @@ static void tier_band(const lw_facts *f, lw_verdict_reason *r) {
   if (t->band == LW_TIER_ONE_WALL)
     lw_print(r->text + used, room,
              " Nearer than %.2f m they are one wall %.2f m high, and one that is not checked as two.",
-             lw_facts_threshold(f, "tier-one-wall", 0.6) * t->lower_m,
+             lw_facts_threshold(f, LW_THRESHOLD_TIER_ONE_WALL, 0.6) * t->lower_m,
              t->height_m + f->height_m[LW_HEIGHT_EXPOSED]);
   else if (t->band == LW_TIER_TOGETHER && t->above)
     lw_print(r->text + used, room,
@@ -46,12 +46,12 @@ static void tier(const lw_facts *f, lw_verdict *v) {
   char away[64];
   lw_reasons_distance(&f->c->other_wall_distance, away, sizeof away);
   lw_verdict_reason *r = because(v, LW_WHAT_TIER, f->c->other_wall_distance.origin, "other-wall-near",
-                                 source_of(f, "tier-apart"));
+                                 source_of(f, LW_THRESHOLD_TIER_APART));
   if (!r) return;
   lw_print(r->text, sizeof r->text,
            "Another wall stands %s: nearer than %.2f m, twice the height of the lower of the two, so they "
            "act together.",
-           away, lw_facts_threshold(f, "tier-apart", 2.0) * f->lower_wall_m);
+           away, lw_facts_threshold(f, LW_THRESHOLD_TIER_APART, 2.0) * f->lower_wall_m);
   tier_band(f, r);
 }
 
@@ -70,10 +70,10 @@ static void ground_behind(const lw_facts *f, lw_verdict *v) {
 
 static void level_difference(const lw_facts *f, lw_verdict *v) {
   const lw_quantity *d = &f->c->level_difference;
-  double most = lw_facts_threshold(f, "level-difference", 0.0);
+  double most = lw_facts_threshold(f, LW_THRESHOLD_LEVEL_DIFFERENCE, 0.0);
   if (d->origin == LW_ABSENT || fabs(d->si) <= most + 1e-9) return;
-  lw_verdict_reason *r =
-      because(v, LW_WHAT_RETAINING_WALL, d->origin, "level-difference", source_of(f, "level-difference"));
+  lw_verdict_reason *r = because(v, LW_WHAT_RETAINING_WALL, d->origin, "level-difference",
+                                 source_of(f, LW_THRESHOLD_LEVEL_DIFFERENCE));
   if (!r) return;
   lw_print(r->text, sizeof r->text,
            "The ground beyond differs from the ground in front by %s%.2f m, more than %.2f m.",
@@ -115,13 +115,13 @@ static void wedge(const lw_facts *f, lw_verdict *v) {
 }
 
 static void slope_under(const lw_facts *f, lw_verdict *v) {
-  double most = lw_facts_threshold(f, "bed-slope", 0.0);
+  double most = lw_facts_threshold(f, LW_THRESHOLD_BED_SLOPE, 0.0);
   const lw_case *c = f->c;
   bool behind = tan(fabs(f->wall->site.slope_rad)) > most + 1e-9;
   if (!behind && tan(fabs(f->wall->site.front_slope_rad)) <= most + 1e-9) return;
   const lw_quantity *slope = behind ? &c->ground_slope : &c->front_slope;
   lw_verdict_reason *r =
-      because(v, LW_WHAT_BED_ON_SLOPE, slope->origin, "slope-under", source_of(f, "bed-slope"));
+      because(v, LW_WHAT_BED_ON_SLOPE, slope->origin, "slope-under", source_of(f, LW_THRESHOLD_BED_SLOPE));
   if (!r) return;
   lw_print(r->text, sizeof r->text, "The ground %s slopes %s1 in %.1f, steeper than 1 in %.1f.",
            behind ? "behind" : "in front",

@@ -4,7 +4,7 @@ BEGIN {
   rooms = split("base tables sheet soil wall pressure checks verdict order report cli", room, " ")
   for (i = 1; i <= rooms; i++) rank[room[i]] = i
   # a header with a name of its own belongs to the room that stands here
-  belongs("needs", "tables")
+  belongs("known", "tables")
   belongs("case", "sheet")
   belongs("site", "soil")
   belongs("section", "wall")

@@ -51,6 +51,16 @@ Test(tables, rows_say_as_numbers_what_their_words_say) {
   cr_expect(narrowed > 0 && unsure > 0 && lower > 0, "%d, %d, %d", narrowed, unsure, lower);
 }
 
+Test(tables, rows_that_code_asks_for_are_there) {
+  const lw_tables *t = tables_built_in();
+  for (int i = 0; i < LW_KNOWN_COUNT; i++)
+    cr_expect_geq(t->known[i], 0, "%s", lw_known_slug((lw_known_row)i));
+  cr_expect_str_eq(lw_known_clearance(t, LW_CLEARANCE_FALL_BARRIER)->slug, "fall-barrier");
+  cr_expect_str_eq(lw_known_threshold(t, LW_THRESHOLD_TIER_APART)->slug, "tier-apart");
+  cr_expect_str_eq(lw_known_condition(t, LW_CONDITION_BOUNDARY)->slug, "boundary");
+  cr_expect_str_eq(lw_known_load(t, LW_LOAD_OF_VEHICLE)->slug, "vehicle");
+}
+
 Test(tables, rows_of_a_set_of_factors_follow_one_another) {
   const lw_tables *t = tables_built_in();
   int taken = 0;
