@@ -112,8 +112,8 @@ void lw_list_make_items(const lw_tables *tables, lw_text *csv) {
     lw_item_print_key(item, 0, key, sizeof key);
     say_takes(item, takes, sizeof takes);
     say_default(item, safe, sizeof safe);
-    add_row(csv, (const char *const[]){lw_item_part_words(item->part), name, key, takes, safe, item->example, item->means,
-                                       item->question, NULL});
+    add_row(csv, (const char *const[]){lw_item_part_words(item->part), name, key, takes, safe, item->example,
+                                       item->means, item->question, NULL});
   }
 }
 

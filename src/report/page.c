@@ -122,10 +122,24 @@ static bool controls(const unsigned char *at, size_t length) {
   return (length == 1 && (at[0] < 0x20 || at[0] == 0x7F)) || (length == 2 && at[0] == 0xC2 && at[1] < 0xA0);
 }
 
+/* Most text is nothing else. */
+static size_t plain_bytes(const unsigned char *at, size_t left) {
+  size_t count = 0;
+  while (count < left && at[count] >= 0x20 && at[count] < 0x7F) count++;
+  return count;
+}
+
 void lw_text_clean(const char *text, char *out, size_t size) {
   size_t left = strlen(text), used = 0;
   const unsigned char *at = (const unsigned char *)text;
   while (left > 0) {
+    size_t plain = plain_bytes(at, left), room = size - 1 - used;
+    size_t taken = plain < room ? plain : room;
+    memcpy(out + used, at, taken);
+    used += taken;
+    at += plain;
+    left -= plain;
+    if (left == 0 || taken < plain) break;
     size_t length = character(at, left);
     bool bad = length == 0 || controls(at, length);
     size_t bytes = bad ? 1 : length;
