@@ -46,8 +46,9 @@ static double thrust_of(const search *s, const lw_wedge_line *line, lw_wedge_bod
 
 /* Soil with cohesion may crack or not, and down to any layer: whichever pushes most. A load beyond a crack
  * may keep it shut. */
-static double thrust_at(const search *s, double angle_rad, lw_wedge_body *body) {
-  lw_wedge_line line = {cos(angle_rad), sin(angle_rad), -1};
+static double thrust_at(const search *s, double half_tan, lw_wedge_body *body) {
+  double square = half_tan * half_tan, over = 1.0 / (1.0 + square);
+  lw_wedge_line line = {(1.0 - square) * over, 2.0 * half_tan * over, -1};
   double most = thrust_of(s, &line, body);
   for (line.cracked_in = 0; line.cracked_in < s->cracking; line.cracked_in++) {
     lw_wedge_body parted;
@@ -59,11 +60,12 @@ static double thrust_at(const search *s, double angle_rad, lw_wedge_body *body) 
   return most;
 }
 
-/* The search is for a least value: the active thrust is turned over. */
-static double to_minimise(double angle_rad, const void *context) {
+/* The search is for a least value: the active thrust is turned over. It goes through the tangent of half the
+ * angle, from which sine and cosine follow by one division. */
+static double to_minimise(double half_tan, const void *context) {
   const search *s = context;
   lw_wedge_body body;
-  return -s->sign * thrust_at(s, angle_rad, &body);
+  return -s->sign * thrust_at(s, half_tan, &body);
 }
 
 static bool broken(const lw_plane *plane) {
@@ -87,10 +89,10 @@ static void try_corners(const search *s, double low, double high, lw_minimum *be
     double x = i < 0 ? plane->slope_run_m : (i % 2 ? load->far_m : load->near_m);
     if (!isfinite(x)) continue;
     double to = i < 0 ? lw_wedge_angle_to(&s->frame, x) : lw_wedge_angle_to_load(&s->frame, load, x);
-    double angle = to - 1e-12;
-    if (angle <= low || angle >= high) continue;
-    double value = to_minimise(angle, s);
-    if (isfinite(value) && value < best->value) *best = (lw_minimum){angle, value};
+    double half_tan = tan(0.5 * to) - 1e-12;
+    if (half_tan <= low || half_tan >= high) continue;
+    double value = to_minimise(half_tan, s);
+    if (isfinite(value) && value < best->value) *best = (lw_minimum){half_tan, value};
   }
 }
 
@@ -139,20 +141,22 @@ lw_status lw_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_wedge 
   double steepest = plane->slope_rad + lw_layer_turned(plane, 0, plane->water_depth_m <= 0.0);
   if (!(low < high) || (endless && active && steepest > plane->layer[0].friction_rad))
     return no_wedge(plane, error);
-  lw_status status = lw_solve_minimum(to_minimise, &s, low, high, trials_for(plane), &best);
+  double from = tan(0.5 * low), to = tan(0.5 * high);
+  lw_status status = lw_solve_minimum(to_minimise, &s, from, to, trials_for(plane), &best);
   if (status != LW_OK) return no_wedge(plane, error);
-  try_corners(&s, low, high, &best);
+  try_corners(&s, from, to, &best);
+  double angle = 2.0 * atan(best.x);
   lw_wedge_body body;
   if (isnan(thrust_at(&s, best.x, &body))) return no_wedge(plane, error);
   /* The flatter the plane the greater the thrust: in this earthquake nothing holds the ground back. */
-  bool endless_body = best.x < low + 1e-4;
+  bool endless_body = angle < low + 1e-4;
   if (active && endless_body && plane->seismic.horizontal > 0.0) return no_wedge(plane, error);
   *wedge = (lw_wedge){.thrust_kn_per_m = state == LW_PASSIVE ? best.value : lw_larger(-best.value, 0.0),
-                      .plane_angle_rad = best.x,
+                      .plane_angle_rad = angle,
                       .weight_kn_per_m = body.weight_kn_per_m,
                       .reach_m = body.reach_m,
                       .crack_depth_m = body.crack_depth_m,
-                      .height_of_action_m = height_of(&s, best.x, &body, fabs(best.value))};
+                      .height_of_action_m = height_of(&s, angle, &body, fabs(best.value))};
   lw_wedge_record(state, plane, &body, wedge, working);
   return LW_OK;
 }
