@@ -21,11 +21,15 @@ bool lw_batch_add(lw_batch *batch, int row, const lw_case *c, const lw_faults *f
   if (batch->count == LW_BATCH_ROWS || batch->fault_count + faults->count > LW_FAULT_MAX) return false;
   lw_batch_row *added = &batch->row[batch->count++];
   added->row = row;
-  added->c = *c;
+  if (c != &added->c) added->c = *c;
   added->fault_count = faults->count;
   memcpy(&batch->fault[batch->fault_count], faults->fault, (size_t)faults->count * sizeof faults->fault[0]);
   batch->fault_count += faults->count;
   return true;
+}
+
+lw_case *lw_batch_place(lw_batch *batch) {
+  return batch->count < LW_BATCH_ROWS ? &batch->row[batch->count].c : NULL;
 }
 
 void lw_batch_clear(lw_batch *batch) {

@@ -17,6 +17,7 @@ enum { PIECE = 4096, ROWS_OF_JSON = 1 };
 typedef struct schedule_run {
   const lw_check_asked *asked;
   lw_crew *crew;
+  lw_schedule *schedule;
   lw_batch *batch;                 /* that is being filled, NULL before the first row */
   lw_output output;
   lw_progress progress;
@@ -97,6 +98,7 @@ static void take_row(void *context, int row, const lw_case *c, const lw_faults *
     while ((run->batch = lw_crew_empty(run->crew)) == NULL) write_oldest(run);
   }
   if (run->asked->json && run->batch != NULL && run->batch->count == ROWS_OF_JSON) hand_in(run);
+  lw_schedule_into(run->schedule, run->batch != NULL ? lw_batch_place(run->batch) : NULL);
 }
 
 /* In small pieces, so that the progress knows how far it is. gives LW_OK · LW_FAULTS of the file */
@@ -115,6 +117,7 @@ static lw_status read_rows(schedule_run *run, lw_input *input, lw_faults *header
   lw_schedule *schedule = lw_schedule_open(take_row, run, header_faults);
   if (schedule == NULL) return LW_NO_MEMORY;
   lw_status status = LW_OK;
+  run->schedule = schedule;
   while (status == LW_OK && input->length > 0 && !run->output.failed) {
     status = feed(run, schedule, input);
     if (status == LW_OK) status = lw_input_next(input, header_faults);

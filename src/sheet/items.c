@@ -121,18 +121,14 @@ void lw_item_print_key(const lw_item *item, int number, char *out, size_t size) 
   lw_print(out, size, "%s%s", name, item->type == LW_ITEM_QUANTITY ? key_unit(item->kind) : "");
 }
 
-static size_t place_in_case(const lw_item *item, int number) {
-  return item->offset + (number > 1 ? item->stride * (size_t)(number - 1) : 0);
-}
-
 lw_quantity *lw_item_quantity(const lw_item *item, int number, lw_case *c) {
-  return (lw_quantity *)(void *)((char *)c + place_in_case(item, number));
+  return lw_item_place(item, number, c);
 }
 
 lw_choice *lw_item_choice(const lw_item *item, int number, lw_case *c) {
-  return (lw_choice *)(void *)((char *)c + place_in_case(item, number));
+  return lw_item_place(item, number, c);
 }
 
 lw_words *lw_item_words(const lw_item *item, int number, lw_case *c) {
-  return (lw_words *)(void *)((char *)c + place_in_case(item, number));
+  return lw_item_place(item, number, c);
 }

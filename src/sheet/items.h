@@ -66,6 +66,11 @@ static inline const lw_item *lw_item_next(lw_item_walk *walk) {
   return NULL;
 }
 
+/* Where a value lies in its case; number: n of a repeated part, else 0. */
+static inline void *lw_item_place(const lw_item *item, int number, lw_case *c) {
+  return (char *)c + item->offset + (number > 1 ? item->stride * (size_t)(number - 1) : 0);
+}
+
 /* The item nearest to what stood there, its number put in; false when nothing is near. */
 bool lw_item_nearest(const char *stood, char *out, size_t size);
 

@@ -22,7 +22,7 @@ struct lw_schedule {
   void *context;
   lw_faults *header_faults;
   lw_faults row_faults;
-  lw_case c;
+  lw_case own, *c; /* c: where the row in hand is read into */
   int column_count;
   bool has_header, bad_header, any_row, row_has_cells;
   column column[COLUMN_MAX];
@@ -100,7 +100,7 @@ static void take_cell(void *context, const char *text, size_t length, int row, i
     return;
   }
   lw_entry entry = {col->item, col->number, text, length, col->unit, s->cells.comma_is_decimal, row, at};
-  lw_entry_store(&entry, &s->c, &s->row_faults);
+  lw_entry_store(&entry, s->c, &s->row_faults);
 }
 
 static void end_row(void *context, int row, int cells) {
@@ -113,8 +113,8 @@ static void end_row(void *context, int row, int cells) {
   }
   if (s->row_has_cells && !s->bad_header) {
     s->any_row = true;
-    s->each(s->context, row, &s->c, &s->row_faults);
-    memset(&s->c, 0, sizeof s->c);
+    s->each(s->context, row, s->c, &s->row_faults);
+    memset(s->c, 0, sizeof *s->c);
   }
   s->row_faults.count = 0;
   s->row_has_cells = false;
@@ -125,6 +125,7 @@ lw_schedule *lw_schedule_open(lw_schedule_row each, void *context, lw_faults *he
   if (s == NULL) {
     return NULL;
   }
+  s->c = &s->own;
   s->each = each;
   s->context = context;
   s->header_faults = header_faults;
@@ -135,6 +136,10 @@ lw_schedule *lw_schedule_open(lw_schedule_row each, void *context, lw_faults *he
   s->cells.faults = header_faults;
   lw_cells_open(&s->cells);
   return s;
+}
+
+void lw_schedule_into(lw_schedule *schedule, lw_case *c) {
+  schedule->c = c != NULL ? c : &schedule->own;
 }
 
 /* Broken quoting ends the reading: a fault of the file, noted among those of the row it broke. */

@@ -44,13 +44,13 @@ static bool belongs(const lw_settling *s, const lw_item *item) {
 
 static void fill_in(const lw_settling *s, const lw_item *item, int number) {
   if (item->type == LW_ITEM_CHOICE) {
-    lw_choice *choice = lw_item_choice(item, number, s->c);
+    lw_choice *choice = lw_item_place(item, number, s->c);
     if (choice->origin == LW_ABSENT) {
       *choice = (lw_choice){.value = (int)item->assumed, .origin = LW_ASSUMED};
     }
     return;
   }
-  lw_quantity *q = lw_item_quantity(item, number, s->c);
+  lw_quantity *q = lw_item_place(item, number, s->c);
   if (q->origin == LW_ABSENT) {
     *q = lw_assumed(item->kind == LW_KIND_ANGLE_OR_SHARE ? LW_KIND_ANGLE : item->kind, item->assumed);
   }
