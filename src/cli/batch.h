@@ -33,7 +33,7 @@ typedef struct lw_hand {
   lw_result result, scratch;
 } lw_hand;
 
-/* Where the case of the next row will stand: one that is read into it need not be copied. NULL: it is full. */
+/* Where the case of the next row will stand: read into it, it need not be copied. NULL: the batch is full. */
 lw_case *lw_batch_place(lw_batch *batch);
 /* Take in one more row. false when the batch is full, or the row's faults no longer fit in */
 bool lw_batch_add(lw_batch *batch, int row, const lw_case *c, const lw_faults *faults);
