@@ -177,8 +177,27 @@ enum { LW_WORKED_OUT_ROW = -1 };
  *  fault already is not reported missing. On faults the case is unchanged.
  *  gives LW_OK · LW_FAULTS */
 lw_status lw_case_settle(const lw_tables *tables, lw_case *c, lw_faults *faults);
-/** The same without a copy beside it: on faults the case is left half filled in, and not settled. */
-lw_status lw_case_settle_in_place(const lw_tables *tables, lw_case *c, lw_faults *faults);
+
+/* The safe defaults of the items, side by side: a schedule fills them in row after row. */
+enum { LW_DEFAULTS_MAX = 192 };
+typedef struct lw_default_value {
+  uint16_t offset, stride; /* into lw_case, and from one soil to the next */
+  uint8_t had_by;          /* which walls have the item */
+  bool choice;
+  lw_kind kind;
+  double value;
+} lw_default_value;
+typedef struct lw_defaults {
+  int count;
+  lw_default_value value[LW_DEFAULTS_MAX];
+} lw_defaults;
+
+/** Gather them from the table of items. */
+void lw_defaults_gather(lw_defaults *defaults);
+/** As lw_case_settle, with the defaults gathered already and no copy beside the case: on faults it is left
+ *  half filled in, and not settled. */
+lw_status lw_case_settle_in_place(const lw_tables *tables, const lw_defaults *defaults, lw_case *c,
+                                  lw_faults *faults);
 
 /** Fill in what `lowwall order` and `lowwall pegs` need beyond a check, and hold the plan's items against
  *  each other: a check reads none of them, so lw_case_settle leaves them alone. Call it after that one.

@@ -29,6 +29,7 @@ typedef struct lw_hand {
   const lw_check_asked *asked;
   const lw_tables *tables;
   lw_case overrides;               /* the items of the command line */
+  lw_defaults defaults;
   lw_faults faults;                /* of the row in hand; their file's name is set beforehand */
   lw_result result, scratch;
 } lw_hand;

@@ -69,6 +69,7 @@ static void brief(lw_crew *crew, worker *one, const lw_crew_job *job) {
   one->hand.asked = job->asked;
   one->hand.tables = job->tables;
   one->hand.overrides = *job->overrides;
+  lw_defaults_gather(&one->hand.defaults);
   lw_print(one->hand.faults.file, sizeof one->hand.faults.file, "%s", job->file);
 }
 

@@ -25,6 +25,9 @@ lw_wedge_frame lw_wedge_frame_of(const lw_plane *plane) {
                           .tan_slope = tan(plane->slope_rad),
                           .top = {-plane->height_m * tan(plane->batter_rad), plane->height_m},
                           .one_zone = one_zone(plane)};
+  bool wet = plane->water_depth_m <= 0.0;
+  frame.effective = lw_layer_weight(plane, 0, wet);
+  frame.moved = lw_layer_moved(plane, 0, wet);
   for (int i = 0; i < plane->layer_count; i++) frame.tan_friction[i] = tan(plane->layer[i].friction_rad);
   return frame;
 }
@@ -185,14 +188,12 @@ static void layered(const lw_wedge_frame *frame, const body_corners *whole, doub
 }
 
 static void plain(const lw_wedge_frame *frame, const body_corners *whole, lw_wedge_body *body) {
-  const lw_plane *plane = frame->plane;
   double area;
   lw_corner at;
   lw_polygon_area(whole->corner, whole->count, &area, &at);
-  unit_weights weights = weights_of(plane, 0, plane->water_depth_m <= 0.0);
-  add_weight(body, area * weights.effective, area * weights.moved, at.x_m, at.y_m);
+  add_weight(body, area * frame->effective, area * frame->moved, at.x_m, at.y_m);
   body->friction_tan = frame->tan_friction[0];
-  double cohesion = plane->layer[0].cohesion_kpa;
+  double cohesion = frame->plane->layer[0].cohesion_kpa;
   if (cohesion > 0.0) body->cohesion_kn_per_m = cohesion * hypot(whole->corner[1].x_m, whole->corner[1].y_m);
 }
 

@@ -9,7 +9,8 @@ typedef struct lw_wedge_frame {
   const lw_plane *plane;
   double tan_slope;
   lw_corner top; /* of the plane, seen from its foot */
-  bool one_zone; /* one soil at one weight */
+  bool one_zone; /* one soil at one weight, which presses and which an earthquake moves: */
+  double effective, moved;
   double tan_friction[LW_SOIL_MAX];
 } lw_wedge_frame;
 

@@ -24,54 +24,6 @@ static bool any_filled_in(const lw_case *c) {
          c->method_pressure.origin == LW_ASSUMED || c->works.origin == LW_ASSUMED;
 }
 
-/* Is the item one that this wall has? A wall of courses has no base slab, and without a cap no cap weight. */
-static bool belongs(const lw_settling *s, const lw_item *item) {
-  const lw_case *c = s->c;
-  bool courses = c->wall_kind.value == LW_WALL_COURSES;
-  switch (item->part) {
-  /* lw_case_settle_order fills them in, when an order is asked for */
-  case LW_ABOUT_PLAN:
-  case LW_ABOUT_ORDER: return false;
-  case LW_ABOUT_COURSES: {
-    bool of_cap = strncmp(item->name, "cap ", 4) == 0, there = c->cap_height.origin != LW_ABSENT;
-    return item->offset == offsetof(lw_case, people_on_cap) || (courses && (!of_cap || there));
-  }
-  case LW_ABOUT_SECTION: return !courses && s->point_count == 0;
-  case LW_ABOUT_PAD: return c->pad_thickness.origin != LW_ABSENT;
-  default: return item->offset != offsetof(lw_case, wall_unit_weight) || !courses;
-  }
-}
-
-static void fill_in(const lw_settling *s, const lw_item *item, int number) {
-  if (item->type == LW_ITEM_CHOICE) {
-    lw_choice *choice = lw_item_place(item, number, s->c);
-    if (choice->origin == LW_ABSENT) {
-      *choice = (lw_choice){.value = (int)item->assumed, .origin = LW_ASSUMED};
-    }
-    return;
-  }
-  lw_quantity *q = lw_item_place(item, number, s->c);
-  if (q->origin == LW_ABSENT) {
-    *q = lw_assumed(item->kind == LW_KIND_ANGLE_OR_SHARE ? LW_KIND_ANGLE : item->kind, item->assumed);
-  }
-}
-
-void lw_settle_defaults(lw_settling *s) {
-  lw_item_walk walk = {0};
-  for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
-    if (item->type == LW_ITEM_WORDS || isnan(item->assumed) || !belongs(s, item)) {
-      continue;
-    }
-    if (item->repeats == 0) {
-      fill_in(s, item, 0);
-    } else if (item->part == LW_ABOUT_SOIL) {
-      for (int n = 1; n <= s->soil_count; n++) {
-        fill_in(s, item, n);
-      }
-    }
-  }
-}
-
 void lw_settle_unknown_row(lw_settling *s, const lw_words *words, const char *list) {
   const char *nearest = lw_tables_nearest(s->tables, list, words->text);
   lw_settle_fault(s, LW_FAULT_UNKNOWN_ROW, words,
@@ -98,11 +50,12 @@ void lw_settle_names(lw_settling *s) {
   }
 }
 
-lw_status lw_case_settle_in_place(const lw_tables *tables, lw_case *c, lw_faults *faults) {
+lw_status lw_case_settle_in_place(const lw_tables *tables, const lw_defaults *defaults, lw_case *c,
+                                  lw_faults *faults) {
   if (c->settled) {
     return LW_OK;
   }
-  lw_settling s = {.tables = tables, .c = c, .faults = faults};
+  lw_settling s = {.tables = tables, .defaults = defaults, .c = c, .faults = faults};
   int before = faults->count;
   if (any_filled_in(c)) {
     forget_filled_in(c);
@@ -130,7 +83,9 @@ lw_status lw_case_settle(const lw_tables *tables, lw_case *c, lw_faults *faults)
     return LW_OK;
   }
   lw_case work = *c;
-  lw_status status = lw_case_settle_in_place(tables, &work, faults);
+  lw_defaults defaults;
+  lw_defaults_gather(&defaults);
+  lw_status status = lw_case_settle_in_place(tables, &defaults, &work, faults);
   if (status == LW_OK) {
     *c = work;
   }

@@ -8,6 +8,7 @@
  * then every item of the table of items that is still absent, has a default and belongs to this wall. */
 typedef struct lw_settling {
   const lw_tables *tables;
+  const lw_defaults *defaults;
   lw_case *c;
   lw_faults *faults;
   int soil_count, load_count, point_count; /* as numbered on the sheet, without gaps */

@@ -139,7 +139,7 @@ static bool place_has_height(const lw_facts *f, int place_row) {
 
 static void place_gather(lw_facts *f) {
   const lw_words *word = &f->c->place;
-  int elsewhere = lw_tables_place_row(f->tables, "default");
+  int elsewhere = f->default_row = lw_tables_place_row(f->tables, "default");
   int row = word->origin == LW_ABSENT ? -1 : lw_tables_place_row(f->tables, word->text);
   f->place_row = row < 0 ? elsewhere : row;
   f->place_known = row >= 0 && row != elsewhere && place_has_height(f, row);

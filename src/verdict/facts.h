@@ -26,6 +26,7 @@ typedef struct lw_facts {
   lw_fence fence; /* its pushes and ratios */
   double fence_m; /* height of a fence that the wall carries or is too near to; 0: none */
   bool place_known;
+  int default_row; /* in tables/limits.csv, of the place "default" */
   int place_row; /* in tables/limits.csv: the place whose limits apply; "default" when none is on file */
 } lw_facts;
 

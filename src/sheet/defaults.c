@@ -1,0 +1,95 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <assert.h>
+#include <string.h>
+
+#include "items.h"
+#include "settle.h"
+
+/* The safe defaults of the table of items, put side by side. */
+
+/* Which walls have the item: a wall of courses has no base slab, and without a cap no cap weight. */
+typedef enum had_by {
+  BY_ALL,
+  BY_COURSES,
+  BY_COURSES_WITH_CAP,
+  BY_SECTION,
+  BY_SECTION_OF_PARTS, /* not given by its points */
+  BY_PAD,
+  BY_EACH_SOIL,
+  BY_NONE,
+  HAD_BY_COUNT
+} had_by;
+
+static had_by had_by_of(const lw_item *item) {
+  bool of_soil = item->part == LW_ABOUT_SOIL, of_cap = strncmp(item->name, "cap ", 4) == 0;
+  if (item->type == LW_ITEM_WORDS || isnan(item->assumed) || (item->repeats > 0 && !of_soil)) {
+    return BY_NONE;
+  }
+  switch (item->part) {
+  /* lw_case_settle_order fills them in, when an order is asked for */
+  case LW_ABOUT_PLAN:
+  case LW_ABOUT_ORDER: return BY_NONE;
+  case LW_ABOUT_SOIL: return BY_EACH_SOIL;
+  case LW_ABOUT_COURSES:
+    if (item->offset == offsetof(lw_case, people_on_cap)) {
+      return BY_ALL;
+    }
+    return of_cap ? BY_COURSES_WITH_CAP : BY_COURSES;
+  case LW_ABOUT_SECTION: return BY_SECTION_OF_PARTS;
+  case LW_ABOUT_PAD: return BY_PAD;
+  default: return item->offset == offsetof(lw_case, wall_unit_weight) ? BY_SECTION : BY_ALL;
+  }
+}
+
+void lw_defaults_gather(lw_defaults *defaults) {
+  lw_item_walk walk = {0};
+  defaults->count = 0;
+  for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
+    had_by by = had_by_of(item);
+    if (by == BY_NONE) {
+      continue;
+    }
+    assert(defaults->count < LW_DEFAULTS_MAX && item->offset <= UINT16_MAX && item->stride <= UINT16_MAX);
+    defaults->value[defaults->count++] =
+        (lw_default_value){.offset = (uint16_t)item->offset,
+                           .stride = (uint16_t)item->stride,
+                           .had_by = (uint8_t)by,
+                           .choice = item->type == LW_ITEM_CHOICE,
+                           .kind = item->kind == LW_KIND_ANGLE_OR_SHARE ? LW_KIND_ANGLE : item->kind,
+                           .value = item->assumed};
+  }
+}
+
+static void fill_in(const lw_default_value *from, void *where) {
+  if (from->choice) {
+    lw_choice *choice = where;
+    if (choice->origin == LW_ABSENT) {
+      *choice = (lw_choice){.value = (int)from->value, .origin = LW_ASSUMED};
+    }
+    return;
+  }
+  lw_quantity *q = where;
+  if (q->origin == LW_ABSENT) {
+    *q = lw_assumed(from->kind, from->value);
+  }
+}
+
+void lw_settle_defaults(lw_settling *s) {
+  lw_case *c = s->c;
+  bool courses = c->wall_kind.value == LW_WALL_COURSES;
+  const int times[HAD_BY_COUNT] = {
+      [BY_ALL] = 1,
+      [BY_COURSES] = courses ? 1 : 0,
+      [BY_COURSES_WITH_CAP] = courses && c->cap_height.origin != LW_ABSENT ? 1 : 0,
+      [BY_SECTION] = courses ? 0 : 1,
+      [BY_SECTION_OF_PARTS] = !courses && s->point_count == 0 ? 1 : 0,
+      [BY_PAD] = c->pad_thickness.origin != LW_ABSENT ? 1 : 0,
+      [BY_EACH_SOIL] = s->soil_count,
+  };
+  for (int i = 0; i < s->defaults->count; i++) {
+    const lw_default_value *from = &s->defaults->value[i];
+    for (int n = 0; n < times[from->had_by]; n++) {
+      fill_in(from, (char *)c + from->offset + n * from->stride);
+    }
+  }
+}
