@@ -81,7 +81,8 @@ static void check_row(lw_batch *batch, lw_batch_row *row, lw_hand *hand) {
   lw_case *c = &hand->result.given;
   *c = row->c;
   override(hand, c);
-  if (lw_case_settle_in_place(hand->tables, &hand->defaults, c, &hand->faults) == LW_OK && hand->faults.count == 0 &&
+  lw_status settled = lw_case_settle_in_place(hand->tables, &hand->defaults, c, &hand->faults);
+  if (settled == LW_OK && hand->faults.count == 0 &&
       run(c, hand->tables, &hand->result, &error) != LW_OK)
     lw_faults_add(&hand->faults, LW_FAULT_CONTRADICTION, (lw_cell_place){row->row, 0}, "", "", "%s",
                   error.text);
