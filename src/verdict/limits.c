@@ -224,9 +224,9 @@ static places places_of(const lw_facts *f) {
 }
 
 static bool here(const places *at, int place_row) {
-  bool found = false;
-  for (int i = 0; i < at->count; i++) found = found || at->row[i] == place_row;
-  return found;
+  for (int i = 0; i < at->count; i++)
+    if (at->row[i] == place_row) return true;
+  return false;
 }
 
 void lw_verdict_limits(const lw_facts *facts, lw_verdict *verdict) {
