@@ -158,10 +158,14 @@ typedef void (*lw_schedule_row)(void *context, int row, const lw_case *c, const 
 lw_schedule *lw_schedule_open(lw_schedule_row each, void *context, lw_faults *header_faults);
 lw_status lw_schedule_feed(lw_schedule *schedule, const char *bytes, size_t length);
 lw_status lw_schedule_finish(lw_schedule *schedule);
-/** While a row is handed on: where the next is to be read into, and those after it; whatever stands there is
- *  emptied. What is handed on then is that case itself, and need not be copied.
- *  in    c   it lives until the next one is named; NULL: the reader's own, as in the beginning */
-void lw_schedule_into(lw_schedule *schedule, lw_case *c);
+/** A row is a few values in a large case: packed, it is handed to another thread, or kept, for little.
+ *  gives lw_schedule_row_size: bytes of a packed row, once the header is read
+ *  in    c      lw_schedule_pack: as it was handed on, read from that schedule
+ *  out   c      lw_schedule_unpack: the same again; whatever stood there is gone
+ *  note  1 Unpacking only reads the schedule: several threads may, while it reads on. */
+size_t lw_schedule_row_size(const lw_schedule *schedule);
+void lw_schedule_pack(const lw_schedule *schedule, const lw_case *c, unsigned char *bytes);
+void lw_schedule_unpack(const lw_schedule *schedule, const unsigned char *bytes, lw_case *c);
 void lw_schedule_close(lw_schedule *schedule);
 /** True when the bytes begin a schedule (their header row names items), false for an upright sheet. */
 bool lw_sheet_is_schedule(const char *bytes, size_t length);

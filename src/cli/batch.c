@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "batch.h"
 
+#include <stdlib.h>
 #include <string.h>
 
 #include <lowwall/report.h>
@@ -17,19 +18,34 @@ static int gravity(int exit_status) {
 
 int lw_graver(int one, int other) { return gravity(other) > gravity(one) ? other : one; }
 
-bool lw_batch_add(lw_batch *batch, int row, const lw_case *c, const lw_faults *faults) {
+/* Room for the rows of a batch; how long one is shows with the first. */
+static bool has_room(lw_batch *batch, const lw_schedule *schedule) {
+  batch->row_size = lw_schedule_row_size(schedule);
+  if (batch->packed == NULL) batch->packed = malloc(batch->row_size * LW_BATCH_ROWS + 1);
+  return batch->packed != NULL;
+}
+
+bool lw_batch_add(lw_batch *batch, const lw_schedule *schedule, int row, const lw_case *c,
+                  const lw_faults *faults) {
   if (batch->count == LW_BATCH_ROWS || batch->fault_count + faults->count > LW_FAULT_MAX) return false;
+  if (!has_room(batch, schedule)) {
+    batch->text.failed = true;
+    return true;
+  }
+  lw_schedule_pack(schedule, c, batch->packed + batch->row_size * (size_t)batch->count);
   lw_batch_row *added = &batch->row[batch->count++];
   added->row = row;
-  if (c != &added->c) added->c = *c;
   added->fault_count = faults->count;
   memcpy(&batch->fault[batch->fault_count], faults->fault, (size_t)faults->count * sizeof faults->fault[0]);
   batch->fault_count += faults->count;
+  batch->schedule = schedule;
   return true;
 }
 
-lw_case *lw_batch_place(lw_batch *batch) {
-  return batch->count < LW_BATCH_ROWS ? &batch->row[batch->count].c : NULL;
+void lw_batch_free(lw_batch *batch) {
+  free(batch->packed);
+  lw_text_free(&batch->text);
+  lw_text_free(&batch->said);
 }
 
 void lw_batch_clear(lw_batch *batch) {
@@ -74,19 +90,20 @@ static void write_result(lw_batch *batch, lw_hand *hand) {
   if (lw_report_json(result, 0, &batch->text) != LW_OK) batch->text.failed = true;
 }
 
-static void check_row(lw_batch *batch, lw_batch_row *row, lw_hand *hand) {
+static void check_row(lw_batch *batch, int number, lw_hand *hand) {
   lw_status (*run)(const lw_case *, const lw_tables *, lw_result *, lw_error *) =
       hand->asked->json ? lw_run : lw_run_governing;
   lw_error error = {0};
+  lw_batch_row *row = &batch->row[number];
   lw_case *c = &hand->result.given;
-  *c = row->c;
+  lw_schedule_unpack(batch->schedule, batch->packed + batch->row_size * (size_t)number, c);
   override(hand, c);
   lw_status settled = lw_case_settle_in_place(hand->tables, &hand->defaults, c, &hand->faults);
   if (settled == LW_OK && hand->faults.count == 0 &&
       run(c, hand->tables, &hand->result, &error) != LW_OK)
     lw_faults_add(&hand->faults, LW_FAULT_CONTRADICTION, (lw_cell_place){row->row, 0}, "", "", "%s",
                   error.text);
-  if (hand->faults.count > 0) write_faults(batch, hand, &row->c);
+  if (hand->faults.count > 0) write_faults(batch, hand, c);
   else write_result(batch, hand);
   row->text_end = batch->text.length;
   row->said_end = batch->said.length;
@@ -95,11 +112,11 @@ static void check_row(lw_batch *batch, lw_batch_row *row, lw_hand *hand) {
 void lw_batch_check(lw_batch *batch, lw_hand *hand) {
   const lw_fault *fault = batch->fault;
   for (int i = 0; i < batch->count; i++) {
-    lw_batch_row *row = &batch->row[i];
+    const lw_batch_row *row = &batch->row[i];
     hand->faults.count = row->fault_count;
     memcpy(hand->faults.fault, fault, (size_t)row->fault_count * sizeof *fault);
     fault += row->fault_count;
-    check_row(batch, row, hand);
+    check_row(batch, i, hand);
   }
   if (batch->said.failed) batch->text.failed = true;
 }

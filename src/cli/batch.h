@@ -6,18 +6,20 @@
 
 /* A few rows of a schedule, and what comes of them: the pieces in which rows go through several threads.
  * Few enough that a batch stays in a core's cache, many enough that handing it over costs nothing. */
-enum { LW_BATCH_ROWS = 16 };
+enum { LW_BATCH_ROWS = 32 };
 
 typedef struct lw_batch_row {
   int row;                         /* of the schedule, from 1 */
   int fault_count;                 /* found in reading; of all rows one after the other in the batch's list */
   size_t text_end, said_end;       /* where the row's share of the batch's texts ends */
-  lw_case c;
 } lw_batch_row;
 
 typedef struct lw_batch {
   int count, fault_count;
   lw_batch_row row[LW_BATCH_ROWS];
+  const lw_schedule *schedule;     /* that the rows were read from */
+  size_t row_size;
+  unsigned char *packed;           /* their values; NULL before the first row */
   lw_fault fault[LW_FAULT_MAX];
   lw_text text;                    /* the result rows */
   lw_text said;                    /* the fault lines, for standard error */
@@ -34,14 +36,15 @@ typedef struct lw_hand {
   lw_result result, scratch;
 } lw_hand;
 
-/* Where the case of the next row will stand: read into it, it need not be copied. NULL: the batch is full. */
-lw_case *lw_batch_place(lw_batch *batch);
-/* Take in one more row. false when the batch is full, or the row's faults no longer fit in */
-bool lw_batch_add(lw_batch *batch, int row, const lw_case *c, const lw_faults *faults);
+/* Take in one more row, as the schedule hands it on. false when the batch is full, or the row's faults no longer
+ * fit in */
+bool lw_batch_add(lw_batch *batch, const lw_schedule *schedule, int row, const lw_case *c,
+                  const lw_faults *faults);
 /* Check its rows. Each batch is a function of its rows alone, whichever thread does it. */
 void lw_batch_check(lw_batch *batch, lw_hand *hand);
-/* Empty it; the memory of its texts is kept. */
+/* Empty it; its memory is kept. */
 void lw_batch_clear(lw_batch *batch);
+void lw_batch_free(lw_batch *batch);
 
 /* The graver of two exit statuses. */
 int lw_graver(int one, int other);

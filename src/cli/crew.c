@@ -134,10 +134,7 @@ void lw_crew_close(lw_crew *crew) {
   pthread_cond_broadcast(&crew->handed_in);
   pthread_mutex_unlock(&crew->lock);
   for (int i = 1; i < crew->workers; i++) pthread_join(crew->worker[i].thread, NULL);
-  for (int i = 0; i < crew->places; i++) {
-    lw_text_free(&crew->ring[i].batch.text);
-    lw_text_free(&crew->ring[i].batch.said);
-  }
+  for (int i = 0; i < crew->places; i++) lw_batch_free(&crew->ring[i].batch);
   pthread_cond_destroy(&crew->checked);
   pthread_cond_destroy(&crew->handed_in);
   pthread_mutex_destroy(&crew->lock);

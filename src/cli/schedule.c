@@ -93,12 +93,16 @@ static void hand_in(schedule_run *run) {
 static void take_row(void *context, int row, const lw_case *c, const lw_faults *faults) {
   schedule_run *run = context;
   run->progress.read++;
-  while (!run->output.failed && (run->batch == NULL || !lw_batch_add(run->batch, row, c, faults))) {
+  while (!run->output.failed &&
+         (run->batch == NULL || !lw_batch_add(run->batch, run->schedule, row, c, faults))) {
     hand_in(run);
     while ((run->batch = lw_crew_empty(run->crew)) == NULL) write_oldest(run);
   }
+  if (run->batch != NULL && run->batch->text.failed) {
+    note(run, lw_cli_no_memory());
+    run->output.failed = true;
+  }
   if (run->asked->json && run->batch != NULL && run->batch->count == ROWS_OF_JSON) hand_in(run);
-  lw_schedule_into(run->schedule, run->batch != NULL ? lw_batch_place(run->batch) : NULL);
 }
 
 /* In small pieces, so that the progress knows how far it is. gives LW_OK · LW_FAULTS of the file */
@@ -114,16 +118,14 @@ static lw_status feed(schedule_run *run, lw_schedule *schedule, const lw_input *
 
 /* gives LW_OK · LW_FAULTS of the file · LW_NO_MEMORY */
 static lw_status read_rows(schedule_run *run, lw_input *input, lw_faults *header_faults) {
-  lw_schedule *schedule = lw_schedule_open(take_row, run, header_faults);
+  lw_schedule *schedule = run->schedule = lw_schedule_open(take_row, run, header_faults);
   if (schedule == NULL) return LW_NO_MEMORY;
   lw_status status = LW_OK;
-  run->schedule = schedule;
   while (status == LW_OK && input->length > 0 && !run->output.failed) {
     status = feed(run, schedule, input);
     if (status == LW_OK) status = lw_input_next(input, header_faults);
   }
   if (status == LW_OK && !run->output.failed) status = lw_schedule_finish(schedule);
-  lw_schedule_close(schedule);
   hand_in(run);
   while (!run->output.failed && write_oldest(run)) {}
   return status;
@@ -153,5 +155,7 @@ int lw_check_schedule(const lw_check_asked *asked, lw_one_wall *wall) {
   if (run.crew == NULL) return lw_cli_no_memory();
   check_rows(&run, &wall->input, &wall->faults);
   lw_crew_close(run.crew);
+  /* Batches are unpacked by it. */
+  lw_schedule_close(run.schedule);
   return run.gravest;
 }

@@ -14,6 +14,7 @@ typedef struct column {
   const lw_item *item; /* NULL: no name in the header, or a faulty one */
   int number;
   const lw_unit *unit;
+  size_t place, size; /* of its value in a case */
 } column;
 
 struct lw_schedule {
@@ -22,7 +23,8 @@ struct lw_schedule {
   void *context;
   lw_faults *header_faults;
   lw_faults row_faults;
-  lw_case own, *c; /* c: where the row in hand is read into */
+  lw_case c; /* of the row in hand */
+  size_t row_size;
   int column_count;
   bool has_header, bad_header, any_row, row_has_cells;
   column column[COLUMN_MAX];
@@ -61,7 +63,15 @@ static void resolve(lw_schedule *s, const char *text, size_t length, int row, in
     lw_faults_add(s->header_faults, LW_FAULT_DUPLICATE_ITEM, (lw_cell_place){row, at}, "", text,
                   "it once; it heads column %d already", earlier);
   } else if (lw_entry_unit(item, unit, row, at, &col->unit, s->header_faults)) {
+    static const size_t sizes[] = {
+        [LW_ITEM_QUANTITY] = sizeof(lw_quantity),
+        [LW_ITEM_CHOICE] = sizeof(lw_choice),
+        [LW_ITEM_WORDS] = sizeof(lw_words),
+    };
     col->item = item;
+    col->place = (size_t)((const char *)lw_item_place(item, col->number, &s->c) - (const char *)&s->c);
+    col->size = sizes[item->type];
+    s->row_size += col->size;
   }
 }
 
@@ -100,7 +110,14 @@ static void take_cell(void *context, const char *text, size_t length, int row, i
     return;
   }
   lw_entry entry = {col->item, col->number, text, length, col->unit, s->cells.comma_is_decimal, row, at};
-  lw_entry_store(&entry, s->c, &s->row_faults);
+  lw_entry_store(&entry, &s->c, &s->row_faults);
+}
+
+/* Nothing was stored but under the columns. */
+static void forget_row(lw_schedule *s) {
+  for (int i = 0; i < s->column_count; i++) {
+    memset((char *)&s->c + s->column[i].place, 0, s->column[i].size);
+  }
 }
 
 static void end_row(void *context, int row, int cells) {
@@ -113,8 +130,8 @@ static void end_row(void *context, int row, int cells) {
   }
   if (s->row_has_cells && !s->bad_header) {
     s->any_row = true;
-    s->each(s->context, row, s->c, &s->row_faults);
-    memset(s->c, 0, sizeof *s->c);
+    s->each(s->context, row, &s->c, &s->row_faults);
+    forget_row(s);
   }
   s->row_faults.count = 0;
   s->row_has_cells = false;
@@ -125,7 +142,6 @@ lw_schedule *lw_schedule_open(lw_schedule_row each, void *context, lw_faults *he
   if (s == NULL) {
     return NULL;
   }
-  s->c = &s->own;
   s->each = each;
   s->context = context;
   s->header_faults = header_faults;
@@ -138,8 +154,25 @@ lw_schedule *lw_schedule_open(lw_schedule_row each, void *context, lw_faults *he
   return s;
 }
 
-void lw_schedule_into(lw_schedule *schedule, lw_case *c) {
-  schedule->c = c != NULL ? c : &schedule->own;
+size_t lw_schedule_row_size(const lw_schedule *schedule) {
+  return schedule->row_size;
+}
+
+void lw_schedule_pack(const lw_schedule *schedule, const lw_case *c, unsigned char *bytes) {
+  for (int i = 0; i < schedule->column_count; i++) {
+    const column *col = &schedule->column[i];
+    memcpy(bytes, (const char *)c + col->place, col->size);
+    bytes += col->size;
+  }
+}
+
+void lw_schedule_unpack(const lw_schedule *schedule, const unsigned char *bytes, lw_case *c) {
+  memset(c, 0, sizeof *c);
+  for (int i = 0; i < schedule->column_count; i++) {
+    const column *col = &schedule->column[i];
+    memcpy((char *)c + col->place, bytes, col->size);
+    bytes += col->size;
+  }
 }
 
 /* Broken quoting ends the reading: a fault of the file, noted among those of the row it broke. */
