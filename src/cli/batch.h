@@ -36,8 +36,8 @@ typedef struct lw_hand {
   lw_result result, scratch;
 } lw_hand;
 
-/* Take in one more row, as the schedule hands it on. false when the batch is full, or the row's faults no longer
- * fit in */
+/* Take in one more row, as the schedule hands it on. false when the batch is full, or the row's faults no
+ * longer fit in. Out of memory: batch->text.failed */
 bool lw_batch_add(lw_batch *batch, const lw_schedule *schedule, int row, const lw_case *c,
                   const lw_faults *faults);
 /* Check its rows. Each batch is a function of its rows alone, whichever thread does it. */
