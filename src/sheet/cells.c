@@ -31,7 +31,9 @@ static size_t character_length(const unsigned char *s, size_t left) {
 
 static bool is_utf8(const char *text, size_t length) {
   const unsigned char *s = (const unsigned char *)text;
-  for (size_t i = 0; i < length;) {
+  size_t i = 0;
+  while (i < length && s[i] < 0x80) i++; /* most cells are nothing else */
+  while (i < length) {
     size_t step = character_length(s + i, length - i);
     if (step == 0) {
       return false;

@@ -131,10 +131,11 @@ static void tell_past(const lw_facts *f, const lw_limit_row *row, double height_
                        .again = true});
   if (!r) return;
   print_authority(row, authority, sizeof authority);
-  lw_print(r->text, sizeof r->text, "It is %.2f m %s%s, %s the %.2f m where %s %s.", height_m,
-           manner_of(row->fence_counts ? LW_HEIGHT_FENCE : row->measured),
+  lw_print(r->text, sizeof r->text, "It is %s m %s%s, %s the %s m where %s %s.",
+           lw_two_decimals(height_m).text, manner_of(row->fence_counts ? LW_HEIGHT_FENCE : row->measured),
            tier_height(f, row) > 0.0 ? " together with the other wall" : "",
-           row->at_or_above ? "not below" : "past", row->height_m, authority, meaning_of(row->trigger));
+           row->at_or_above ? "not below" : "past", lw_two_decimals(row->height_m).text, authority,
+           meaning_of(row->trigger));
 }
 
 /* A distance that a row asks for besides its height; missed, it ends the row's mildness. */
@@ -154,8 +155,9 @@ static void miss(const lw_facts *f, const lw_limit_row *row, const lw_keep *keep
                                                          .slug = keep->slug,
                                                          .source = row->from.source});
   if (!r) return;
-  lw_print(r->text, sizeof r->text, "Nearer than %.2f m to %s: %s (%s).", keep->at_least_m, keep->name,
-           lw_reasons_distance(q, away, sizeof away), row->region[0] ? row->region : row->instrument);
+  lw_print(r->text, sizeof r->text, "Nearer than %s m to %s: %s (%s).",
+           lw_two_decimals(keep->at_least_m).text, keep->name, lw_reasons_distance(q, away, sizeof away),
+           row->region[0] ? row->region : row->instrument);
 }
 
 static double larger(double distance_m, double by_height) {
@@ -179,12 +181,11 @@ static void miss_load(const lw_facts *f, const lw_limit_row *row, double height_
                                                          .slug = "clearance-load",
                                                          .source = row->from.source});
   if (!r) return;
-  lw_print(r->text, sizeof r->text,
-           "A load heavier than garden use %s%.2f m behind, nearer than %.2f m (%s).",
+  lw_print(r->text, sizeof r->text, "A load heavier than garden use %s%s m behind, nearer than %s m (%s).",
            origin == LW_ASSUMED                         ? "is not known, so taken as "
            : lw_facts_is(&f->c->vehicle_access, LW_YES) ? "(a vehicle) can stand "
                                                         : "stands ",
-           f->load_m, zone, row->region);
+           lw_two_decimals(f->load_m).text, lw_two_decimals(zone).text, row->region);
 }
 
 /* A barrier row asks for nothing besides its height. */

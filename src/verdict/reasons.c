@@ -46,9 +46,16 @@ void lw_reasons_add(lw_verdict *verdict, const lw_because *because, const char *
   if (r) lw_print(r->text, sizeof r->text, "%s", text);
 }
 
+lw_digits lw_two_decimals(double value) {
+  lw_digits digits;
+  lw_number_print(digits.text, sizeof digits.text, value, 2);
+  return digits;
+}
+
 const char *lw_reasons_distance(const lw_quantity *q, char *out, size_t size) {
   bool assumed = q->origin == LW_ASSUMED;
-  lw_print(out, size, assumed ? "at a distance not known, so taken as %.2f m" : "%.2f m away", q->si);
+  lw_print(out, size, assumed ? "at a distance not known, so taken as %s m" : "%s m away",
+           lw_two_decimals(q->si).text);
   return out;
 }
 

@@ -23,6 +23,12 @@ lw_verdict_reason *lw_reasons_new(lw_verdict *verdict, const lw_because *because
 /* The same with its sentence. */
 void lw_reasons_add(lw_verdict *verdict, const lw_because *because, const char *text);
 
+/* "0.80": of all that a reason costs, printf's own way with a number is the most. */
+typedef struct lw_digits {
+  char text[32];
+} lw_digits;
+lw_digits lw_two_decimals(double value);
+
 /* "0.80 m away", or "at a distance not known, so taken as 1.00 m". */
 const char *lw_reasons_distance(const lw_quantity *q, char *out, size_t size);
 /* The text without its full stop, its first letter small: to stand inside another sentence. */
