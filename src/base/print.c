@@ -42,22 +42,56 @@ double lw_read_double(const char *string, char **end) {
   return value;
 }
 
-/* What a string alone needs of snprintf, which is most of what verdicts print. */
-static int copy(char *out, size_t size, const char *words) {
-  size_t length = strlen(words), kept = length < size ? length : size - 1;
-  if (size > 0) {
-    memcpy(out, words, kept);
-    out[kept] = '\0';
+/* Most of what verdicts print is words put together, which needs none of printf: %s and %.*s alone. */
+static bool only_words(const char *format) {
+  for (const char *at = strchr(format, '%'); at != NULL; at = strchr(at, '%')) {
+    size_t length = at[1] == 's' ? 2 : strncmp(at + 1, ".*s", 3) == 0 ? 4 : 0;
+    if (length == 0) {
+      return false;
+    }
+    at += length;
   }
-  return (int)length;
+  return true;
+}
+
+/* As much as fits of what is being put together, and how long all of it is. */
+typedef struct line {
+  char *out;
+  size_t size, length;
+} line;
+
+static void put(line *l, const char *bytes, size_t count) {
+  size_t room = l->length < l->size ? l->size - l->length : 0;
+  if (room > 0) {
+    memcpy(l->out + l->length, bytes, count < room ? count : room);
+  }
+  l->length += count;
+}
+
+static int put_together(char *out, size_t size, const char *format, va_list arguments) {
+  line l = {out, size > 0 ? size - 1 : 0, 0};
+  for (size_t plain = strcspn(format, "%"); *format != '\0'; plain = strcspn(format, "%")) {
+    put(&l, format, plain);
+    format += plain;
+    if (*format == '%') {
+      bool cut = format[1] == '.';
+      int most = cut ? va_arg(arguments, int) : 0;
+      const char *words = va_arg(arguments, const char *);
+      put(&l, words, cut ? strnlen(words, (size_t)most) : strlen(words));
+      format += cut ? 4 : 2;
+    }
+  }
+  if (size > 0) {
+    out[l.length < size ? l.length : size - 1] = '\0';
+  }
+  return (int)l.length;
 }
 
 int lw_print(char *out, size_t size, const char *format, ...) {
   va_list arguments;
   va_start(arguments, format);
-  bool plain = strcmp(format, "%s") == 0;
-  int length = plain ? copy(out, size, va_arg(arguments, const char *))
-                     : lw_print_list(out, size, format, arguments);
+  int length = only_words(format) ? put_together(out, size, format, arguments)
+                                  : lw_print_list(out, size, format, arguments);
   va_end(arguments);
   return length;
 }

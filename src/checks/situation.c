@@ -77,7 +77,7 @@ static void keep(run *r, lw_check *check) {
   check->factored = r->factors.factored;
   lw_format_restrain(r->context->format, check);
   keep_graver(r->situation, check);
-  if (r->any && !lw_check_graver(check, &r->gravest)) return;
+  if (r->wall->governing_only || (r->any && !lw_check_graver(check, &r->gravest))) return;
   r->any = true;
   r->gravest = *check;
   r->of_gravest = r->factors;
@@ -303,9 +303,10 @@ static void follow_plan(follow *f, const lw_format *format, int i, pushes *all, 
     else
       run_unknown(&r);
   }
-  if (!f->wall->section.known || (!first && !lw_check_graver(&r.gravest, &f->gravest[i]))) return;
+  bool shown = f->wall->section.known && !f->wall->governing_only;
+  if (!shown || (!first && !lw_check_graver(&r.gravest, &f->gravest[i]))) return;
   f->gravest[i] = r.gravest;
-  if (!f->wall->governing_only) record(&r, &plan->actions);
+  record(&r, &plan->actions);
 }
 
 /* Situations with the same pushes one after another. */

@@ -2,6 +2,7 @@
 #include <criterion/criterion.h>
 #include <criterion/new/assert.h>
 
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -89,4 +90,25 @@ Test(base, the_recorder_gets_each_step_with_its_numbers_and_may_be_null) {
   cr_expect(eq(str, h.inserted, "tan2(45 - 30/2)"));
   lw_working_heading(NULL, "Heights");
   lw_working_step(NULL, &(lw_step){0}, "%d", 1);
+}
+
+/* Words put together without printf come out as printf has them, cut where it cuts. */
+Test(base, words_are_put_together_as_printf_does) {
+  static const char *const words[] = {"", "a", "of nothing", "100 %", "\xC3\xA9 and more than fits in there"};
+  enum { WORDS = sizeof words / sizeof *words };
+  for (size_t size = 0; size < 48; size++)
+    for (size_t i = 0; i < WORDS; i++)
+      for (size_t k = 0; k < WORDS; k++) {
+        char ours[64] = "untouched", theirs[64] = "untouched";
+        int cut = (int)(size % 7);
+        int length = lw_print(ours, size, "%s: (%.*s)%s.", words[i], cut, words[k], words[i]);
+        cr_expect_eq(length, snprintf(theirs, size, "%s: (%.*s)%s.", words[i], cut, words[k], words[i]));
+        cr_expect_str_eq(ours, theirs);
+        length = lw_print(ours, size, "%s %d %%", words[i], (int)k);
+        cr_expect_eq(length, snprintf(theirs, size, "%s %d %%", words[i], (int)k));
+        cr_expect_str_eq(ours, theirs);
+      }
+  char plain[8];
+  cr_expect_eq(lw_print(plain, sizeof plain, "plain"), 5);
+  cr_expect_str_eq(plain, "plain");
 }
