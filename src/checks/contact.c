@@ -102,7 +102,7 @@ static lw_force uplift_over(const lw_contact_terms *terms, double factor, double
   return (lw_force){.kind = LW_FORCE_UPLIFT,
                     .factor = factor,
                     .vertical_kn_per_m = -lift * force,
-                    .x_m = terms->front_m + moment / force,
+                    .x_m = terms->front_m + (force > 0.0 ? moment / force : 0.0),
                     .y_m = terms->foot_y_m};
 }
 

@@ -45,6 +45,8 @@ bool lw_wedge_scale(const lw_plane *from, const lw_wedge *wedge, const lw_plane 
   if (from->height_m <= 0.0 || to->height_m <= 0.0 || soil <= 0.0 || !alike(from, to)) return false;
   double size = to->height_m / from->height_m;
   stack old = stack_of(from), new = stack_of(to);
+  /* Soil as light as water weighs nothing below it. */
+  if (old.weight <= 0.0 || new.weight <= 0.0) return false;
   double new_soil = soil * new.weight / old.weight;
   double new_load = to->surcharge_kpa * wedge->reach_m * size, weight = new_soil + new_load;
   *scaled = (lw_wedge){.thrust_kn_per_m = wedge->thrust_kn_per_m * weight / wedge->weight_kn_per_m,

@@ -239,6 +239,9 @@ Test(pressure, a_wedge_behind_level_ground_is_scaled_to_any_water) {
     }
   }
   other = to;
+  other.layer[0].saturated_unit_weight_kn_per_m3 = 9.81;
+  cr_expect_not(lw_wedge_scale(&from, &wedge, &other, &scaled), "nothing weighs that is as light as water");
+  other = to;
   other.seismic.horizontal = 0.1;
   cr_expect_not(lw_wedge_scale(&from, &wedge, &other, &scaled), "an earthquake turns wet ground further");
   other = to;

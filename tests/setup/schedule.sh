@@ -134,7 +134,7 @@ fi
 cmp -s one.csv short.csv && [ ! -s said ]
 note 'fewer threads than asked for: other results' $?
 status=0
-(ulimit -v 250000 && exec "$command" check many.csv -j 256) >short.csv 2>said || status=$?
+(ulimit -v 150000 && exec "$command" check many.csv -j 256) >short.csv 2>said || status=$?
 [ "$status" = 1 ] && [ ! -s short.csv ] && grep -q 'no-memory' said
 note "no room for a crew: exit status $status: $(cat said)" $?
 
