@@ -9,6 +9,7 @@ static const double SAME_M = 1e-9;
 
 typedef struct column {
   double weight, moment; /* kN per m2 of plan, and that times its level */
+  bool shaken;           /* only an earthquake asks for the moment */
 } column;
 
 typedef struct span {
@@ -20,7 +21,7 @@ static void weigh(const span *s, double moist, double saturated, column *sum) {
   double level = lw_smaller(lw_larger(s->water, s->low), s->high);
   double dry = moist * (s->high - level), wet = saturated * (level - s->low);
   sum->weight += dry + wet;
-  sum->moment += 0.5 * (dry * (s->high + level) + wet * (level + s->low));
+  if (sum->shaken) sum->moment += 0.5 * (dry * (s->high + level) + wet * (level + s->low));
 }
 
 /* Soil between two levels of one strip, layer by layer from the top. */
@@ -50,7 +51,7 @@ static double along(const lw_slip_line *line, double share) {
 
 static column weigh_column(const lw_slip_strips *strips, const lw_slip_strip *at, double share,
                            double base_m) {
-  column sum = {0.0, 0.0};
+  column sum = {.shaken = strips->ground->seismic_horizontal > 0.0};
   double soil = along(&at->soil, share), water = isfinite(at->water.start) ? along(&at->water, share) : -1e30;
   if (!at->has_body) {
     weigh_soil(strips, at, &(span){base_m, soil, water}, &sum);
@@ -93,7 +94,7 @@ static double circle_y(const lw_slip_circle *circle, double x_m) {
 static column loads_on(const lw_slip_strips *strips, const lw_slip_slice *slice, double from_m,
                        double top_m) {
   const lw_slip_ground *ground = strips->ground;
-  column sum = {0.0, 0.0};
+  column sum = {.weight = 0.0};
   for (int i = 0; i < ground->load_count; i++) {
     const lw_slip_load *load = &ground->load[i];
     double level = lw_smaller(strips->load_y_m[i], top_m), force = 0.0;
@@ -122,17 +123,18 @@ static void slice_of(const lw_slip_strips *strips, const lw_slip_strip *at, cons
   slice->cosine = lw_smaller(width / slice->length_m, 1.0);
   column sum = weigh_column(strips, at, share, slice->base_y_m);
   double top = along(&at->soil, share);
-  column load = {0.0, 0.0};
+  column load = {.weight = 0.0};
   if (strips->by_slice) load = loads_on(strips, slice, from, top);
   load.weight += at->pressure_kpa * width;
   load.moment += at->pressure_kpa * width * top;
-  if (slice->sine <= 0.0) load = (column){0.0, 0.0};
+  if (slice->sine <= 0.0) load = (column){.weight = 0.0};
   slice->load_kn_per_m = load.weight;
-  slice->load_y_m = load.weight > 0.0 ? load.moment / load.weight : top;
   slice->weight_kn_per_m = sum.weight * width + load.weight;
-  slice->weight_y_m = slice->weight_kn_per_m > 0.0
-                          ? (sum.moment * width + load.moment) / slice->weight_kn_per_m
-                          : slice->base_y_m;
+  slice->load_y_m = top;
+  slice->weight_y_m = slice->base_y_m;
+  if (sum.shaken && load.weight > 0.0) slice->load_y_m = load.moment / load.weight;
+  if (sum.shaken && slice->weight_kn_per_m > 0.0)
+    slice->weight_y_m = (sum.moment * width + load.moment) / slice->weight_kn_per_m;
   double water = isfinite(at->water.start) ? along(&at->water, share) - slice->base_y_m : 0.0;
   slice->pore_kpa = lw_larger(water, 0.0) * strips->ground->water.unit_weight_kn_per_m3;
   strength(strips, at, slice);
