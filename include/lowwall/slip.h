@@ -78,7 +78,7 @@ typedef struct lw_slip_slice {
   double sine, cosine;         /* of α, the base's slope, positive where it falls towards the front */
   double pore_kpa;             /* u at the middle of its base */
   double tan_friction, cohesion_kpa;
-  double weight_y_m;           /* where its weight acts; matters to an earthquake only, and is found for one */
+  double weight_y_m;           /* where its weight acts; matters to an earthquake only, found for one */
   double load_kn_per_m, load_y_m;  /* the part of it that may be absent, and where */
 } lw_slip_slice;
 

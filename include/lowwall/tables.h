@@ -203,6 +203,7 @@ typedef struct lw_limit_row {
   int place_row, around_count, around[LW_AROUND_MAX];
   unsigned narrows;
   bool of_default, unsure, of_standard;
+  bool keeps_off;                  /* it asks for a distance, or for no load */
 } lw_limit_row;
 
 /* What brings a hazard up. */

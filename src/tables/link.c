@@ -2,6 +2,7 @@
 #include "names.h"
 #include "shape.h"
 
+#include <math.h>
 #include <string.h>
 
 /* Words of the rows that every wall asks about, turned into numbers once. */
@@ -58,6 +59,16 @@ static unsigned narrow_of(const char *word) {
   return i;
 }
 
+static bool keeps_off(const lw_limit_row *row) {
+  const double asked[] = {row->min_boundary_m,   row->min_boundary_per_height,
+                          row->min_building_m,   row->min_building_per_height,
+                          row->min_other_wall_m, row->min_other_wall_per_height,
+                          row->min_service_m,    row->min_waterbody_m};
+  bool any = row->no_surcharge;
+  for (size_t i = 0; i < sizeof asked / sizeof *asked; i++) any = any || isfinite(asked[i]);
+  return any;
+}
+
 static void link_words(lw_tables *tables) {
   for (int i = 0; i < tables->limit_count; i++) {
     lw_limit_row *row = &tables->limit[i];
@@ -67,6 +78,7 @@ static void link_words(lw_tables *tables) {
     row->of_default = strcmp(row->place, "default") == 0;
     row->unsure = strcmp(row->confidence, "low") == 0;
     row->of_standard = strcmp(row->regime, "standard") == 0;
+    row->keeps_off = keeps_off(row);
   }
   for (int i = 0; i < tables->condition_count; i++)
     tables->condition[i].for_council = strcmp(tables->condition[i].who, "council") == 0;

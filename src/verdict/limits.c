@@ -191,6 +191,7 @@ static void miss_load(const lw_facts *f, const lw_limit_row *row, double height_
 /* A barrier row asks for nothing besides its height. */
 static void hold_conditions(const lw_facts *f, const lw_limit_row *row, double height_m, lw_verdict *v) {
   const lw_case *c = f->c;
+  if (row->trigger == LW_BARRIER_ABOVE || !row->keeps_off) return;
   const lw_keep keeps[] = {
       {&c->boundary_distance, larger(row->min_boundary_m, row->min_boundary_per_height * height_m),
        "clearance-boundary", "a boundary"},
@@ -202,7 +203,6 @@ static void hold_conditions(const lw_facts *f, const lw_limit_row *row, double h
       {&c->service_distance, row->min_service_m, "clearance-service", "a service"},
       {&c->waterbody_distance, row->min_waterbody_m, "clearance-waterbody", "a waterbody"},
   };
-  if (row->trigger == LW_BARRIER_ABOVE) return;
   for (size_t i = 0; i < sizeof keeps / sizeof *keeps; i++) miss(f, row, &keeps[i], v);
   miss_load(f, row, height_m, v);
 }
