@@ -362,7 +362,8 @@ static void tell_pushes(const lw_wall *wall, const lw_tables *tables, const lw_s
 void lw_situations_follow(const lw_wall *wall, const lw_tables *tables, const lw_situation_plan *plan,
                           lw_situations *situations, const lw_working *working) {
   lw_format_family family;
-  lw_wall now = *wall;
+  lw_wall now;
+  lw_section_copy(&wall->section, &now.section);
   follow f = {.wall = wall,
               .plan = plan,
               .count = situations->count,
@@ -376,7 +377,8 @@ void lw_situations_follow(const lw_wall *wall, const lw_tables *tables, const lw
 
 void lw_situation_contact(const lw_wall *wall, const lw_format_family *family, const lw_situation_plan *plan,
                           const lw_contact_name *only, lw_situation *situation) {
-  lw_wall now = *wall;
+  lw_wall now;
+  lw_section_copy(&wall->section, &now.section);
   follow f = {.wall = wall, .only = only, .plan = plan, .count = 1, .situation = situation, .now = &now};
   follow_all(&f, family);
 }

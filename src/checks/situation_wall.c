@@ -18,7 +18,7 @@ void lw_situation_change(const lw_wall *wall, const lw_format *format, const lw_
 
 void lw_situation_wall(const lw_wall *wall, const lw_format *format, const lw_situation *situation,
                        lw_wall *now, const lw_working *working) {
-  *now = *wall;
+  lw_section_copy(&wall->section, &now->section);
   lw_situation_change(wall, format, situation, now, working);
 }
 

@@ -3,6 +3,8 @@
 
 #include <lowwall/fence.h>
 #include <math.h>
+#include <stddef.h>
+#include <string.h>
 
 /* A share is of the weakest soil behind: less friction on the back is the greater push. */
 static double wall_friction_of(const lw_case *c, const lw_site *site) {
@@ -15,8 +17,8 @@ static double wall_friction_of(const lw_case *c, const lw_site *site) {
 }
 
 void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
-  *wall =
-      (lw_wall){.people_on_cap = c->people_on_cap.origin == LW_ABSENT || c->people_on_cap.value == LW_YES};
+  memset(wall, 0, offsetof(lw_wall, section));
+  wall->people_on_cap = c->people_on_cap.origin == LW_ABSENT || c->people_on_cap.value == LW_YES;
   lw_site_build(c, tables, &wall->site);
   lw_section_build(c, &wall->section);
   lw_method_build(c, &wall->method);

@@ -2,6 +2,8 @@
 #include "outline.h"
 
 #include <math.h>
+#include <stddef.h>
+#include <string.h>
 
 /* Solid block, and so the concrete of a hollow one, at its light end: it leaves the smaller void for fill. */
 static const double SOLID_BLOCK_KN_PER_M3 = 21.0;
@@ -79,7 +81,7 @@ static void shift(lw_section *section, double x_m, double y_m) {
 void lw_section_above(const lw_section *section, int joint, lw_section *above) {
   const lw_part *lower = &section->part[joint - 1], *upper = &section->part[joint];
   double front = upper->front_m, bottom = upper->bottom_m;
-  *above = *section;
+  memcpy(above, section, offsetof(lw_section, part));
   above->part_count = section->part_count - joint;
   above->course_count = section->course_count - joint;
   for (int i = 0; i < above->part_count; i++) above->part[i] = section->part[joint + i];

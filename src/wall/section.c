@@ -2,13 +2,17 @@
 #include <lowwall/section.h>
 
 #include <math.h>
+#include <stddef.h>
+#include <string.h>
 
 #include "base/extremes.h"
 
 #include "outline.h"
 
 void lw_section_build(const lw_case *c, lw_section *section) {
-  *section = (lw_section){.kind = (lw_wall_kind)c->wall_kind.value};
+  /* All but the lists, which are filled up to their counts. */
+  memset(section, 0, offsetof(lw_section, part));
+  section->kind = (lw_wall_kind)c->wall_kind.value;
   section->embedment_m = c->wall_embedment.si;
   section->bearing_embedment_m = c->wall_embedment.origin == LW_GIVEN ? c->wall_embedment.si : 0.0;
   section->height_m = c->wall_height.si + c->wall_embedment.si;
@@ -16,7 +20,13 @@ void lw_section_build(const lw_case *c, lw_section *section) {
     lw_section_of_courses(c, section);
   else
     lw_section_of_polygon(c, section);
-  lw_section_measure(section);
+  if (section->outline_count > 0) lw_section_measure(section);
+}
+
+void lw_section_copy(const lw_section *from, lw_section *to) {
+  memcpy(to, from, offsetof(lw_section, part));
+  memcpy(to->part, from->part, (size_t)from->part_count * sizeof from->part[0]);
+  memcpy(to->outline, from->outline, (size_t)from->outline_count * sizeof from->outline[0]);
 }
 
 double lw_section_weight(const lw_section *section) {
