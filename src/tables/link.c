@@ -48,15 +48,20 @@ static lw_status link_places(lw_tables *tables, lw_error *error) {
   return LW_OK;
 }
 
+/* Where a word stands among others; their count where it does not. */
+static int index_of(const char *const *words, int count, const char *word) {
+  int i = 0;
+  while (i < count && strcmp(words[i], word) != 0) i++;
+  return i;
+}
+
 static unsigned narrow_of(const char *word) {
   static const char *const slugs[] = {
 #define LW_ONLY_IF_SLUG(name, slug) slug,
       LW_ONLY_IFS(LW_ONLY_IF_SLUG)
 #undef LW_ONLY_IF_SLUG
   };
-  unsigned i = 0;
-  while (i < LW_ONLY_IF_OTHER && strcmp(slugs[i], word) != 0) i++;
-  return i;
+  return (unsigned)index_of(slugs, LW_ONLY_IF_OTHER, word);
 }
 
 static bool keeps_off(const lw_limit_row *row) {
@@ -95,9 +100,7 @@ static int cue_of(const char *word) {
       LW_CUES(LW_CUE_SLUG)
 #undef LW_CUE_SLUG
   };
-  for (int i = 0; i < LW_CUE_COUNT; i++)
-    if (strcmp(slugs[i], word) == 0) return i;
-  return -1;
+  return index_of(slugs, LW_CUE_COUNT, word);
 }
 
 static lw_status link_cues(lw_tables *tables, lw_error *error) {
@@ -107,7 +110,7 @@ static lw_status link_cues(lw_tables *tables, lw_error *error) {
     char word[sizeof row->when];
     while (next_word(&when, word, sizeof word)) {
       int cue = cue_of(word);
-      if (cue < 0)
+      if (cue == LW_CUE_COUNT)
         return wrong(error, "hazards", row->id, word, "no wall has this cue: docs/verdict.md lists them");
       row->cues |= 1u << cue;
     }
@@ -121,9 +124,7 @@ static lw_need need_of(const char *quantity) {
       LW_NEEDS(LW_NEED_QUANTITY)
 #undef LW_NEED_QUANTITY
   };
-  int i = 0;
-  while (i < LW_NEED_COUNT && strcmp(quantities[i], quantity) != 0) i++;
-  return (lw_need)i;
+  return (lw_need)index_of(quantities, LW_NEED_COUNT, quantity);
 }
 
 /* The first row of a set from a row on; -1: there is none. */
