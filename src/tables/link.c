@@ -24,9 +24,7 @@ static bool next_word(const char **list, char *word, size_t size) {
 
 /* Rows of one place stand together or apart; the first of them stands for the place. */
 static int first_of(const lw_tables *tables, const char *place) {
-  for (int i = 0; i < tables->limit_count; i++)
-    if (strcmp(tables->limit[i].place, place) == 0) return i;
-  return -1;
+  return lw_names_exactly(tables, LW_LIST_PLACES, place);
 }
 
 static lw_status link_places(lw_tables *tables, lw_error *error) {
@@ -127,24 +125,20 @@ static lw_need need_of(const char *quantity) {
   return (lw_need)index_of(quantities, LW_NEED_COUNT, quantity);
 }
 
-/* The first row of a set from a row on; -1: there is none. */
-static int row_of(const lw_tables *tables, const char *set, int from) {
-  for (int i = from; i < tables->format_count; i++)
-    if (strcmp(tables->format[i].format, set) == 0) return i;
-  return -1;
-}
-
-/* A row "includes-NAME" takes the set NAME in. */
+/* A row "includes-NAME" takes the set NAME in. Backwards, so that each row finds the one after it. */
 static void link_formats(lw_tables *tables) {
   static const char includes[] = "includes-";
   size_t length = sizeof includes - 1;
-  for (int i = 0; i < tables->format_count; i++) {
+  int after[LW_FORMAT_ROWS]; /* of each set, by its first row */
+  for (int i = 0; i < tables->format_count; i++) after[i] = -1;
+  for (int i = tables->format_count - 1; i >= 0; i--) {
     lw_format_row *row = &tables->format[i];
     bool takes_in = strncmp(row->quantity, includes, length) == 0;
     row->need = need_of(row->quantity);
-    row->set = row_of(tables, row->format, 0);
-    row->next = row_of(tables, row->format, i + 1);
-    row->includes = takes_in ? row_of(tables, row->quantity + length, 0) : -1;
+    row->set = lw_names_exactly(tables, LW_LIST_FORMATS, row->format);
+    row->next = after[row->set];
+    row->includes = takes_in ? lw_names_exactly(tables, LW_LIST_FORMATS, row->quantity + length) : -1;
+    after[row->set] = i;
   }
   for (int i = 0; i < tables->format_count; i++) {
     int taken = tables->format[i].includes;
