@@ -207,33 +207,15 @@ static void hold_conditions(const lw_facts *f, const lw_limit_row *row, double h
   miss_load(f, row, height_m, v);
 }
 
-/* The places whose rows count, each by its first row: this one, those around it, and the default where it has
- * no height on file. */
-typedef struct places {
-  int count, row[LW_AROUND_MAX + 2];
-} places;
-
-static places places_of(const lw_facts *f) {
-  places at = {0};
-  if (f->place_row >= 0) {
-    const lw_limit_row *home = &f->tables->limit[f->place_row];
-    at.row[at.count++] = home->place_row;
-    for (int i = 0; i < home->around_count; i++) at.row[at.count++] = home->around[i];
-  }
-  if (!f->place_known && f->place_row != f->default_row) at.row[at.count++] = f->default_row;
-  return at;
-}
-
-static bool here(const places *at, int place_row) {
-  for (int i = 0; i < at->count; i++)
-    if (at->row[i] == place_row) return true;
-  return false;
+/* Of the place, or where it has no height on file of the default. */
+static bool here(const lw_facts *f, int row) {
+  bool of_default = f->tables->limit_place[row] == f->default_row;
+  return lw_tables_limit_applies(f->tables, row, f->place_row) || (of_default && !f->place_known);
 }
 
 void lw_verdict_limits(const lw_facts *facts, lw_verdict *verdict) {
-  places at = places_of(facts);
   for (int i = 0; i < facts->tables->limit_count; i++) {
-    if (!here(&at, facts->tables->limit_place[i])) continue;
+    if (!here(facts, i)) continue;
     const lw_limit_row *row = &facts->tables->limit[i];
     if (!is_about(facts, row)) continue;
     double height = height_by(facts, row);
