@@ -93,15 +93,15 @@ void lw_contact_balance(const lw_method *method, const lw_contact_terms *terms, 
 }
 
 /* Head falls in a straight line from rear to front over the length in compression; the open part behind it
- * carries the full rear head. lift: unit weight of water times what else is on uplift. */
-static lw_force uplift_over(const lw_contact_terms *terms, double factor, double lift, double pressed_m) {
+ * carries the full rear head. weight: of water, times what else is on uplift. */
+static lw_force uplift_over(const lw_contact_terms *terms, double factor, double weight, double pressed_m) {
   double width = terms->rear_m - terms->front_m, rear = terms->rear_head_m, front = terms->front_head_m;
   double open = width - pressed_m;
   double force = 0.5 * (front + rear) * pressed_m + rear * open;
   double moment = pressed_m * pressed_m * (front / 6.0 + rear / 3.0) + rear * open * (pressed_m + 0.5 * open);
   return (lw_force){.kind = LW_FORCE_UPLIFT,
                     .factor = factor,
-                    .vertical_kn_per_m = -lift * force,
+                    .vertical_kn_per_m = -weight * force,
                     .x_m = terms->front_m + (force > 0.0 ? moment / force : 0.0),
                     .y_m = terms->foot_y_m};
 }
@@ -123,6 +123,14 @@ static double pressed_length(const lw_contact *others, double full_lift) {
   return vertical > 0.0 && net > 0.0 ? lw_smaller(3.0 * net / vertical, others->width_m) : 0.0;
 }
 
+/* The contact with uplift beside the other forces. */
+static void lift(const lw_method *method, const lw_contact_terms *terms, const lw_contact *others,
+                 const lw_force *uplift, lw_contact *contact) {
+  *contact = *others;
+  add_force(method, terms, uplift, contact);
+  press(method, terms, contact);
+}
+
 void lw_contact_solve(const lw_wall *wall, const lw_contact_terms *terms, lw_forces *forces,
                       lw_contact *contact) {
   const lw_method *method = &wall->method;
@@ -134,14 +142,10 @@ void lw_contact_solve(const lw_wall *wall, const lw_contact_terms *terms, lw_for
   lw_contact others = sum_of(method, terms, forces);
   lw_force *uplift = &forces->force[forces->count++];
   double factor = lw_forces_factor(forces, LW_FORCE_UPLIFT);
-  double lift = wall->site.water_unit_weight_kn_per_m3 * method->uplift_share * factor;
-  *uplift = uplift_over(terms, factor, lift, others.width_m);
-  *contact = others;
-  add_force(method, terms, uplift, contact);
-  press(method, terms, contact);
+  double weight = wall->site.water_unit_weight_kn_per_m3 * method->uplift_share * factor;
+  *uplift = uplift_over(terms, factor, weight, others.width_m);
+  lift(method, terms, &others, uplift, contact);
   if (!opens(method, contact)) return;
-  *uplift = uplift_over(terms, factor, lift, pressed_length(&others, lift * terms->rear_head_m));
-  *contact = others;
-  add_force(method, terms, uplift, contact);
-  press(method, terms, contact);
+  *uplift = uplift_over(terms, factor, weight, pressed_length(&others, weight * terms->rear_head_m));
+  lift(method, terms, &others, uplift, contact);
 }
