@@ -61,22 +61,15 @@ typedef struct line {
 } line;
 
 static void put(line *l, const char *bytes, size_t count) {
-  size_t room = l->length < l->size ? l->size - l->length : 0;
+  size_t room = l->length + 1 < l->size ? l->size - 1 - l->length : 0;
   if (room > 0) {
     memcpy(l->out + l->length, bytes, count < room ? count : room);
   }
   l->length += count;
 }
 
-static int end(line *l, size_t size) {
-  if (size > 0) {
-    l->out[l->length < size ? l->length : size - 1] = '\0';
-  }
-  return (int)l->length;
-}
-
 static int put_together(char *out, size_t size, const char *format, va_list arguments) {
-  line l = {out, size > 0 ? size - 1 : 0, 0};
+  line l = {out, size, 0};
   for (size_t plain = strcspn(format, "%"); *format != '\0'; plain = strcspn(format, "%")) {
     put(&l, format, plain);
     format += plain;
@@ -88,23 +81,17 @@ static int put_together(char *out, size_t size, const char *format, va_list argu
       format += cut ? 4 : 2;
     }
   }
-  return end(&l, size);
+  if (size > 0) {
+    out[l.length < size ? l.length : size - 1] = '\0';
+  }
+  return (int)l.length;
 }
 
 int lw_print(char *out, size_t size, const char *format, ...) {
   va_list arguments;
   va_start(arguments, format);
-  int length;
-  if (strcmp(format, "%s") == 0) {
-    const char *words = va_arg(arguments, const char *);
-    line l = {out, size > 0 ? size - 1 : 0, 0};
-    put(&l, words, strlen(words));
-    length = end(&l, size);
-  } else if (only_words(format)) {
-    length = put_together(out, size, format, arguments);
-  } else {
-    length = lw_print_list(out, size, format, arguments);
-  }
+  int length = only_words(format) ? put_together(out, size, format, arguments)
+                                  : lw_print_list(out, size, format, arguments);
   va_end(arguments);
   return length;
 }

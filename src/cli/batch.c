@@ -20,9 +20,13 @@ int lw_graver(int one, int other) { return gravity(other) > gravity(one) ? other
 
 /* Room for the rows of a batch; how long one is shows with the first. */
 static bool has_room(lw_batch *batch, const lw_schedule *schedule) {
-  batch->row_size = lw_schedule_row_size(schedule);
-  if (batch->packed == NULL) batch->packed = malloc(batch->row_size * LW_BATCH_ROWS + 1);
+  batch->schedule = schedule;
+  if (batch->packed == NULL) batch->packed = malloc(lw_schedule_row_size(schedule) * LW_BATCH_ROWS + 1);
   return batch->packed != NULL;
+}
+
+static unsigned char *packed_row(const lw_batch *batch, int number) {
+  return batch->packed + lw_schedule_row_size(batch->schedule) * (size_t)number;
 }
 
 bool lw_batch_add(lw_batch *batch, const lw_schedule *schedule, int row, const lw_case *c,
@@ -32,13 +36,12 @@ bool lw_batch_add(lw_batch *batch, const lw_schedule *schedule, int row, const l
     batch->text.failed = true;
     return true;
   }
-  lw_schedule_pack(schedule, c, batch->packed + batch->row_size * (size_t)batch->count);
+  lw_schedule_pack(schedule, c, packed_row(batch, batch->count));
   lw_batch_row *added = &batch->row[batch->count++];
   added->row = row;
   added->fault_count = faults->count;
   memcpy(&batch->fault[batch->fault_count], faults->fault, (size_t)faults->count * sizeof faults->fault[0]);
   batch->fault_count += faults->count;
-  batch->schedule = schedule;
   return true;
 }
 
@@ -96,7 +99,7 @@ static void check_row(lw_batch *batch, int number, lw_hand *hand) {
   lw_error error = {0};
   lw_batch_row *row = &batch->row[number];
   lw_case *c = &hand->result.given;
-  lw_schedule_unpack(batch->schedule, batch->packed + batch->row_size * (size_t)number, c);
+  lw_schedule_unpack(batch->schedule, packed_row(batch, number), c);
   override(hand, c);
   lw_status settled = lw_case_settle_in_place(hand->tables, &hand->defaults, c, &hand->faults);
   if (settled == LW_OK && hand->faults.count == 0 &&

@@ -18,7 +18,6 @@ typedef struct lw_batch {
   int count, fault_count;
   lw_batch_row row[LW_BATCH_ROWS];
   const lw_schedule *schedule;     /* that the rows were read from */
-  size_t row_size;
   unsigned char *packed;           /* their values; NULL before the first row */
   lw_fault fault[LW_FAULT_MAX];
   lw_text text;                    /* the result rows */
