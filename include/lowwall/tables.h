@@ -308,7 +308,7 @@ typedef struct lw_tables {
   int threshold_count; lw_threshold_row threshold[LW_THRESHOLD_ROWS];
   int fence_count;     lw_threshold_row fence[LW_FENCE_ROWS];
   int ordering_count;  lw_ordering_row ordering[LW_ORDERING_ROWS];
-  short limit_place[LW_LIMIT_ROWS];    /* place_row of each limit, side by side: all are walked for a wall */
+  short limit_place[LW_LIMIT_ROWS];    /* place_row of each limit, side by side: see lw_places */
   short known[LW_KNOWN_COUNT];         /* the row of each, -1: it is gone */
   lw_name_slot slot[LW_NAME_SLOTS];
 } lw_tables;
@@ -365,12 +365,16 @@ const char *lw_tables_place(const lw_tables *tables, const char *place);
 /** The index of the first row of a place given by slug or another of its names; -1 when none is on file. */
 int lw_tables_place_row(const lw_tables *tables, const char *place);
 
-/** True when a row of tables/limits.csv is about that place: its own rows and those of the places around it
- *  (a council's wall also meets the state's and the country's rows). The rows of "default" are about
- *  the place "default" only.
- *  in    row        its index
- *        place_row  of lw_tables_place_row; below 0 no row is about it */
-bool lw_tables_limit_applies(const lw_tables *tables, int row, int place_row);
+/* Places, each by the index of its first row of tables/limits.csv: the rows that are about a wall are those
+ * with at[limit_place[row]]. */
+typedef struct lw_places {
+  bool at[LW_LIMIT_ROWS];
+} lw_places;
+
+/** Add a place and the places around it: a council's wall also meets the state's and the country's rows. The
+ *  rows of "default" are about the place "default" only.
+ *  in    place_row  of lw_tables_place_row; below 0 none is added */
+void lw_tables_add_places(const lw_tables *tables, int place_row, lw_places *places);
 
 /** True when one of the "|"-separated slugs of `list` is `slug`: for hazards' `when`, limits' `only_if`. */
 bool lw_tables_listed(const char *list, const char *slug);

@@ -34,9 +34,8 @@ typedef struct lw_verdict_reason {
   lw_answer answer;
   lw_who who;            /* whom it calls for, of a who reason */
   bool assumed;          /* it rests on an answer that is not known */
-  char slug[40];
+  const char *slug, *source;  /* of the code or of the tables */
   char text[480];        /* one plain sentence */
-  char source[LW_SOURCE_MAX];
 } lw_verdict_reason;
 
 /* A row of tables/limits.csv held against this wall. */

@@ -133,10 +133,10 @@ static bool applies(const list_asked *asked, const lw_tables *tables, const char
     lw_fold(key, strlen(key), other);
     return strcmp(folded, other) == 0;
   }
-  int place_row = lw_tables_place_row(tables, asked->only);
+  lw_places places = {0};
+  lw_tables_add_places(tables, lw_tables_place_row(tables, asked->only), &places);
   for (int i = 0; i < tables->limit_count; i++)
-    if (strcmp(tables->limit[i].id, key) == 0)
-      return lw_tables_limit_applies(tables, i, place_row);
+    if (strcmp(tables->limit[i].id, key) == 0) return places.at[tables->limit_place[i]];
   return false;
 }
 

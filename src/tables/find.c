@@ -120,13 +120,11 @@ const char *lw_tables_place(const lw_tables *tables, const char *place) {
   return i < 0 ? NULL : tables->limit[i].place;
 }
 
-bool lw_tables_limit_applies(const lw_tables *tables, int row, int place_row) {
-  if (place_row < 0) return false;
+void lw_tables_add_places(const lw_tables *tables, int place_row, lw_places *places) {
+  if (place_row < 0) return;
   const lw_limit_row *place = &tables->limit[place_row];
-  int of = tables->limit_place[row];
-  bool applies = of == place->place_row;
-  for (int i = 0; i < place->around_count; i++) applies = applies || of == place->around[i];
-  return applies;
+  places->at[place->place_row] = true;
+  for (int i = 0; i < place->around_count; i++) places->at[place->around[i]] = true;
 }
 
 const char *lw_tables_nearest(const lw_tables *tables, const char *table, const char *stood) {

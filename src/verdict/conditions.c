@@ -15,8 +15,7 @@
 /* How an answer was come by, for the end of the sentence. */
 typedef struct lw_finding {
   lw_origin origin;
-  bool told; /* somebody reads the detail */
-  char detail[LW_DETAIL_MAX];
+  char *detail; /* LW_DETAIL_MAX bytes; NULL: nobody reads it */
 } lw_finding;
 
 static const double TOUCHING_M = 1e-9;
@@ -25,11 +24,11 @@ static void tell(lw_finding *found, const char *format, ...) __attribute__((form
 
 /* Onto what is told already. */
 static void tell(lw_finding *found, const char *format, ...) {
-  if (!found->told) return;
+  if (!found->detail) return;
   size_t used = strlen(found->detail);
   va_list arguments;
   va_start(arguments, format);
-  lw_print_list(found->detail + used, sizeof found->detail - used, format, arguments);
+  lw_print_list(found->detail + used, LW_DETAIL_MAX - used, format, arguments);
   va_end(arguments);
 }
 
@@ -37,7 +36,7 @@ static bool near(const lw_quantity *q, double within_m, const char *what, lw_fin
   if (q->origin == LW_ABSENT || q->si >= within_m) return false;
   char away[64];
   found->origin = q->origin;
-  if (found->told)
+  if (found->detail)
     tell(found, "%s %s, within the %.2f m that count here", what, lw_reasons_distance(q, away, sizeof away),
          within_m);
   return true;
@@ -245,7 +244,7 @@ const char *lw_verdict_condition_at(size_t index) {
 }
 
 bool lw_verdict_condition_met(const lw_facts *facts, lw_known_row row) {
-  lw_finding found = {.told = false};
+  lw_finding found = {LW_GIVEN, NULL};
   for (size_t i = 0; i < CONDITIONS; i++) {
     if (conditions[i].row == row) return conditions[i].met(facts, &found);
   }
@@ -254,7 +253,7 @@ bool lw_verdict_condition_met(const lw_facts *facts, lw_known_row row) {
 
 /* A table may give a condition to the council; one whose row is gone is no longer asked for. */
 static void raise(const lw_facts *f, const lw_condition *condition, lw_verdict *v) {
-  lw_finding found = {.origin = LW_GIVEN};
+  lw_finding found = {LW_GIVEN, NULL};
   const lw_condition_row *row = lw_known_condition(f->tables, condition->row);
   if (!row || !condition->met(f, &found)) return;
   lw_who who = row->for_council ? LW_WHO_COUNCIL : LW_WHO_ENGINEER;
@@ -265,11 +264,12 @@ static void raise(const lw_facts *f, const lw_condition *condition, lw_verdict *
                                                          .source = row->from.source});
   if (!r) return;
   /* Most are not read in a schedule: the detail is told only now. */
-  found.told = true;
+  char detail[LW_DETAIL_MAX] = "";
+  found.detail = detail;
   (void)condition->met(f, &found);
   size_t length = strlen(row->sentence);
   if (length > 0 && row->sentence[length - 1] == '.') length--;
-  lw_print(r->text, sizeof r->text, "%.*s: %s.", (int)length, row->sentence, found.detail);
+  lw_print(r->text, sizeof r->text, "%.*s: %s.", (int)length, row->sentence, detail);
 }
 
 void lw_verdict_conditions(const lw_facts *facts, lw_verdict *verdict) {

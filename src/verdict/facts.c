@@ -125,9 +125,9 @@ static void loads_gather(lw_facts *f) {
 }
 
 /* A place counts as known when a row that certainly applies sets a height there. */
-static bool place_has_height(const lw_facts *f, int place_row) {
+static bool place_has_height(const lw_facts *f) {
   for (int i = 0; i < f->tables->limit_count; i++) {
-    if (!lw_tables_limit_applies(f->tables, i, place_row)) continue;
+    if (!f->places.at[f->tables->limit_place[i]]) continue;
     const lw_limit_row *row = &f->tables->limit[i];
     bool sure = row->narrows == 0 && !row->unsure;
     bool height = row->trigger != LW_BARRIER_ABOVE && row->trigger != LW_DESIGN_ABOVE &&
@@ -139,10 +139,11 @@ static bool place_has_height(const lw_facts *f, int place_row) {
 
 static void place_gather(lw_facts *f) {
   const lw_words *word = &f->c->place;
-  int elsewhere = f->default_row = lw_tables_place_row(f->tables, "default");
+  int elsewhere = lw_tables_place_row(f->tables, "default");
   int row = word->origin == LW_ABSENT ? -1 : lw_tables_place_row(f->tables, word->text);
-  f->place_row = row < 0 ? elsewhere : row;
-  f->place_known = row >= 0 && row != elsewhere && place_has_height(f, row);
+  lw_tables_add_places(f->tables, row, &f->places);
+  f->place_known = row >= 0 && row != elsewhere && place_has_height(f);
+  if (!f->place_known) lw_tables_add_places(f->tables, elsewhere, &f->places);
 }
 
 void lw_facts_gather(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_facts *facts) {

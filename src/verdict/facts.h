@@ -26,8 +26,7 @@ typedef struct lw_facts {
   lw_fence fence; /* its pushes and ratios */
   double fence_m; /* height of a fence that the wall carries or is too near to; 0: none */
   bool place_known;
-  int default_row; /* in tables/limits.csv, of the place "default" */
-  int place_row; /* in tables/limits.csv: the place whose limits apply; "default" when none is on file */
+  lw_places places; /* whose limits apply; those of "default" too where no height is on file */
 } lw_facts;
 
 void lw_facts_gather(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_facts *facts);

@@ -207,23 +207,18 @@ static void hold_conditions(const lw_facts *f, const lw_limit_row *row, double h
   miss_load(f, row, height_m, v);
 }
 
-/* Of the place, or where it has no height on file of the default. */
-static bool here(const lw_facts *f, int row) {
-  bool of_default = f->tables->limit_place[row] == f->default_row;
-  return lw_tables_limit_applies(f->tables, row, f->place_row) || (of_default && !f->place_known);
+static void hold(const lw_facts *f, const lw_limit_row *row, lw_verdict *v) {
+  if (!is_about(f, row)) return;
+  double height = height_by(f, row);
+  bool past = is_past(row, height);
+  if (v->limit_count < LW_LIMIT_HIT_MAX)
+    v->limit[v->limit_count++] = (lw_limit_hit){.row = row, .height_m = height, .past = past};
+  if (past) tell_past(f, row, height, v);
+  hold_conditions(f, row, height, v);
 }
 
 void lw_verdict_limits(const lw_facts *facts, lw_verdict *verdict) {
-  for (int i = 0; i < facts->tables->limit_count; i++) {
-    if (!here(facts, i)) continue;
-    const lw_limit_row *row = &facts->tables->limit[i];
-    if (!is_about(facts, row)) continue;
-    double height = height_by(facts, row);
-    bool past = is_past(row, height);
-    if (verdict->limit_count < LW_LIMIT_HIT_MAX) {
-      verdict->limit[verdict->limit_count++] = (lw_limit_hit){.row = row, .height_m = height, .past = past};
-    }
-    if (past) tell_past(facts, row, height, verdict);
-    hold_conditions(facts, row, height, verdict);
-  }
+  const lw_tables *tables = facts->tables;
+  for (int i = 0; i < tables->limit_count; i++)
+    if (facts->places.at[tables->limit_place[i]]) hold(facts, &tables->limit[i], verdict);
 }

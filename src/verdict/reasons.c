@@ -36,8 +36,8 @@ lw_verdict_reason *lw_reasons_new(lw_verdict *verdict, const lw_because *because
   r->who = because->who;
   r->assumed = because->origin == LW_ASSUMED;
   r->text[0] = '\0';
-  lw_print(r->slug, sizeof r->slug, "%s", because->slug);
-  lw_print(r->source, sizeof r->source, "%s", because->source ? because->source : "");
+  r->slug = because->slug;
+  r->source = because->source ? because->source : "";
   return r;
 }
 

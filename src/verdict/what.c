@@ -44,14 +44,14 @@ static void tier_band(const lw_facts *f, lw_verdict_reason *r) {
 static void tier(const lw_facts *f, lw_verdict *v) {
   if (!f->other_wall_near) return;
   char away[64];
-  lw_reasons_distance(&f->c->other_wall_distance, away, sizeof away);
   lw_verdict_reason *r = because(v, LW_WHAT_TIER, f->c->other_wall_distance.origin, "other-wall-near",
                                  source_of(f, LW_THRESHOLD_TIER_APART));
   if (!r) return;
   lw_print(r->text, sizeof r->text,
            "Another wall stands %s: nearer than %.2f m, twice the height of the lower of the two, so they "
            "act together.",
-           away, lw_facts_threshold(f, LW_THRESHOLD_TIER_APART, 2.0) * f->lower_wall_m);
+           lw_reasons_distance(&f->c->other_wall_distance, away, sizeof away),
+           lw_facts_threshold(f, LW_THRESHOLD_TIER_APART, 2.0) * f->lower_wall_m);
   tier_band(f, r);
 }
 
@@ -93,14 +93,13 @@ static void in_wedge(const lw_facts *f, lw_verdict *v, const lw_quantity *distan
                      const char *name) {
   if (distance->origin == LW_ABSENT || !(distance->si < f->reach_m)) return;
   char away[64];
-  lw_reasons_distance(distance, away, sizeof away);
   lw_verdict_reason *r = because(v, LW_WHAT_RETAINING_WALL, distance->origin, slug, HERE);
   if (!r) return;
   lw_print(r->text, sizeof r->text,
            "If the wall vanished, %s could move: %s, within the %.2f m of a line drawn up and back at 45 "
            "degrees from "
            "the bottom rear (the wedge itself reaches %.2f m).",
-           name, away, f->reach_m, f->wedge_m);
+           name, lw_reasons_distance(distance, away, sizeof away), f->reach_m, f->wedge_m);
 }
 
 /* A building or fence that carries the far side is named for what it is, not by its distance. */

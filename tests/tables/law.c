@@ -18,7 +18,9 @@ static const lw_limit_row *limit(const char *id) {
 
 static bool applies(const lw_limit_row *row, const char *place) {
   const lw_tables *t = tables_built_in();
-  return lw_tables_limit_applies(t, (int)(row - t->limit), lw_tables_place_row(t, place));
+  lw_places places = {0};
+  lw_tables_add_places(t, lw_tables_place_row(t, place), &places);
+  return places.at[row->place_row];
 }
 
 static int rows_that_apply(const char *place) {
