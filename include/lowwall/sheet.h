@@ -182,8 +182,9 @@ enum { LW_WORKED_OUT_ROW = -1 };
  *  gives LW_OK · LW_FAULTS */
 lw_status lw_case_settle(const lw_tables *tables, lw_case *c, lw_faults *faults);
 
-/* The safe defaults of the items, side by side: a schedule fills them in row after row. */
-enum { LW_DEFAULTS_MAX = 192 };
+/* What settling asks of the table of items, gathered once: a schedule settles row after row. The safe
+ * defaults, side by side, and the quantities that only one kind of wall has, which tell it. */
+enum { LW_DEFAULTS_MAX = 192, LW_TELLING_MAX = 96 };
 typedef struct lw_default_value {
   uint16_t offset, stride; /* into lw_case, and from one soil to the next */
   uint8_t had_by;          /* which walls have the item */
@@ -191,9 +192,15 @@ typedef struct lw_default_value {
   lw_kind kind;
   double value;
 } lw_default_value;
+typedef struct lw_telling {
+  int count;
+  uint16_t offset[LW_TELLING_MAX]; /* into lw_case, in the order of the vocabulary */
+} lw_telling;
 typedef struct lw_defaults {
   int count;
   lw_default_value value[LW_DEFAULTS_MAX];
+  lw_telling courses, section;
+  double moist_kn_per_m3, light_kn_per_m3, saturated_kn_per_m3; /* of a soil that nobody weighed */
 } lw_defaults;
 
 /** Gather them from the table of items. */

@@ -42,18 +42,6 @@ double lw_read_double(const char *string, char **end) {
   return value;
 }
 
-/* Most of what verdicts print is words put together, which needs none of printf: %s and %.*s alone. */
-static bool only_words(const char *format) {
-  for (const char *at = strchr(format, '%'); at != NULL; at = strchr(at, '%')) {
-    size_t length = at[1] == 's' ? 2 : strncmp(at + 1, ".*s", 3) == 0 ? 4 : 0;
-    if (length == 0) {
-      return false;
-    }
-    at += length;
-  }
-  return true;
-}
-
 /* As much as fits of what is being put together, and how long all of it is. */
 typedef struct line {
   char *out;
@@ -68,19 +56,26 @@ static void put(line *l, const char *bytes, size_t count) {
   l->length += count;
 }
 
+/* Most of what is printed is words put together, %s and %.*s alone, which needs none of printf. -1 where it
+ * is more than that. */
 static int put_together(char *out, size_t size, const char *format, va_list arguments) {
   line l = {out, size, 0};
-  for (size_t plain = strcspn(format, "%"); *format != '\0'; plain = strcspn(format, "%")) {
-    put(&l, format, plain);
-    format += plain;
-    if (*format == '%') {
-      bool cut = format[1] == '.';
-      int most = cut ? va_arg(arguments, int) : 0;
+  for (const char *mark = strchr(format, '%'); mark != NULL; mark = strchr(format, '%')) {
+    put(&l, format, (size_t)(mark - format));
+    if (mark[1] == 's') {
       const char *words = va_arg(arguments, const char *);
-      put(&l, words, cut ? strnlen(words, (size_t)most) : strlen(words));
-      format += cut ? 4 : 2;
+      put(&l, words, strlen(words));
+      format = mark + 2;
+    } else if (strncmp(mark + 1, ".*s", 3) == 0) {
+      int most = va_arg(arguments, int);
+      const char *words = va_arg(arguments, const char *);
+      put(&l, words, strnlen(words, (size_t)most));
+      format = mark + 4;
+    } else {
+      return -1;
     }
   }
+  put(&l, format, strlen(format));
   if (size > 0) {
     out[l.length < size ? l.length : size - 1] = '\0';
   }
@@ -90,8 +85,12 @@ static int put_together(char *out, size_t size, const char *format, va_list argu
 int lw_print(char *out, size_t size, const char *format, ...) {
   va_list arguments;
   va_start(arguments, format);
-  int length = only_words(format) ? put_together(out, size, format, arguments)
-                                  : lw_print_list(out, size, format, arguments);
+  int length = put_together(out, size, format, arguments);
   va_end(arguments);
+  if (length < 0) {
+    va_start(arguments, format);
+    length = lw_print_list(out, size, format, arguments);
+    va_end(arguments);
+  }
   return length;
 }

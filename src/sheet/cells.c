@@ -32,7 +32,6 @@ static size_t character_length(const unsigned char *s, size_t left) {
 static bool is_utf8(const char *text, size_t length) {
   const unsigned char *s = (const unsigned char *)text;
   size_t i = 0;
-  while (i < length && s[i] < 0x80) i++; /* most cells are nothing else */
   while (i < length) {
     size_t step = character_length(s + i, length - i);
     if (step == 0) {
@@ -43,7 +42,18 @@ static bool is_utf8(const char *text, size_t length) {
   return true;
 }
 
+/* Most cells are nothing else. */
+static bool is_plain(const char *text, size_t length) {
+  const unsigned char *s = (const unsigned char *)text;
+  size_t i = 0;
+  while (i < length && s[i] > 0 && s[i] < 0x80) i++;
+  return i == length && length <= LW_CELL_MAX;
+}
+
 static bool has_fault(lw_cells *cells, const char *text, size_t length) {
+  if (is_plain(text, length)) {
+    return false;
+  }
   lw_fault_slug slug;
   const char *wanted;
   if (length > LW_CELL_MAX) {

@@ -5,7 +5,7 @@
 #include "items.h"
 #include "settle.h"
 
-/* The safe defaults of the table of items, put side by side. */
+/* What settling asks of the table of items, put side by side. */
 
 /* Which walls have the item: a wall of courses has no base slab, and without a cap no cap weight. */
 typedef enum had_by {
@@ -41,9 +41,38 @@ static had_by had_by_of(const lw_item *item) {
   }
 }
 
+static void gather_telling(lw_item_part part, lw_telling *telling) {
+  telling->count = 0;
+  for (size_t i = 0; i < lw_items_wall.count; i++) {
+    const lw_item *item = &lw_items_wall.item[i];
+    if (item->type != LW_ITEM_QUANTITY || item->part != part) {
+      continue;
+    }
+    for (int n = 0; n < (item->repeats > 0 ? item->repeats : 1); n++) {
+      assert(telling->count < LW_TELLING_MAX);
+      telling->offset[telling->count++] = (uint16_t)(item->offset + (size_t)n * item->stride);
+    }
+  }
+}
+
+/* Of one item of the ground, by where it lies in the first soil. */
+static double of_soil(size_t offset) {
+  for (size_t i = 0; i < lw_items_ground.count; i++) {
+    if (lw_items_ground.item[i].offset == offset) {
+      return lw_items_ground.item[i].assumed;
+    }
+  }
+  return NAN;
+}
+
 void lw_defaults_gather(lw_defaults *defaults) {
   lw_item_walk walk = {0};
   defaults->count = 0;
+  gather_telling(LW_ABOUT_COURSES, &defaults->courses);
+  gather_telling(LW_ABOUT_SECTION, &defaults->section);
+  defaults->moist_kn_per_m3 = of_soil(offsetof(lw_case, soil[0].unit_weight));
+  defaults->light_kn_per_m3 = of_soil(offsetof(lw_case, soil[0].light_unit_weight));
+  defaults->saturated_kn_per_m3 = of_soil(offsetof(lw_case, soil[0].saturated_unit_weight));
   for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
     had_by by = had_by_of(item);
     if (by == BY_NONE) {

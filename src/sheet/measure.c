@@ -253,11 +253,11 @@ static void say_wanted(const lw_item *item, lw_fault_slug slug, char *wanted, si
 lw_fault_slug lw_measure(const lw_entry *entry, lw_measured *measured, char *wanted, size_t size) {
   lw_measured m = {0.0, LW_KIND_NUMBER};
   lw_fault_slug slug = LW_FAULT_SLUG_COUNT;
-  const char *colon = strchr(entry->value, ':');
   if (lw_number_read(entry->value, entry->length, &m.si)) {
     m.kind = entry->unit != NULL ? entry->unit->kind : LW_KIND_NUMBER;
     m.si *= entry->unit != NULL ? entry->unit->to_si : 1.0;
   } else {
+    const char *colon = strchr(entry->value, ':');
     slug = colon != NULL ? read_slope(entry, colon, &m) : read_with_unit(entry, &m);
   }
   slug = slug == LW_FAULT_SLUG_COUNT ? fit_kind(entry->item, &m) : slug;

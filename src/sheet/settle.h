@@ -30,7 +30,9 @@ void lw_settle_defaults(lw_settling *s);
 void lw_settle_hold(lw_settling *s); /* given items held against each other */
 
 /* Given by the user, not worked out by an earlier settling. */
-bool lw_given(const lw_quantity *q);
+static inline bool lw_given(const lw_quantity *q) {
+  return q->origin == LW_GIVEN && q->row != LW_WORKED_OUT_ROW;
+}
 
 lw_quantity lw_assumed(lw_kind kind, double si);
 lw_quantity lw_from_table(lw_kind kind, double si, int table_row);

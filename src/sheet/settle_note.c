@@ -7,10 +7,6 @@
 #include "items.h"
 #include "settle.h"
 
-bool lw_given(const lw_quantity *q) {
-  return q->origin == LW_GIVEN && q->row != LW_WORKED_OUT_ROW;
-}
-
 lw_quantity lw_assumed(lw_kind kind, double si) {
   return (lw_quantity){.si = si, .origin = LW_ASSUMED, .kind = kind, .table_row = -1};
 }

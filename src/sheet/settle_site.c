@@ -9,18 +9,12 @@
 #define UNKNOWN_FENCE_M 1.8
 #define NEAR_BOUNDARY_M 1.0
 
-/* Does the sheet give any quantity of this part of the wall? The first such, or NULL. */
-static const lw_quantity *first_given(const lw_settling *s, lw_item_part part) {
-  for (size_t i = 0; i < lw_items_wall.count; i++) {
-    const lw_item *item = &lw_items_wall.item[i];
-    if (item->type != LW_ITEM_QUANTITY || item->part != part) {
-      continue;
-    }
-    for (int n = item->repeats > 0 ? 1 : 0; n <= item->repeats; n++) {
-      const lw_quantity *q = lw_item_quantity(item, n, s->c);
-      if (lw_given(q)) {
-        return q;
-      }
+/* Does the sheet give any quantity that only this kind of wall has? The first such, or NULL. */
+static const lw_quantity *first_given(const lw_case *c, const lw_telling *telling) {
+  for (int i = 0; i < telling->count; i++) {
+    const lw_quantity *q = (const void *)((const char *)c + telling->offset[i]);
+    if (lw_given(q)) {
+      return q;
     }
   }
   return NULL;
@@ -28,8 +22,8 @@ static const lw_quantity *first_given(const lw_settling *s, lw_item_part part) {
 
 void lw_settle_kind(lw_settling *s) {
   lw_choice *kind = &s->c->wall_kind;
-  const lw_quantity *of_courses = first_given(s, LW_ABOUT_COURSES);
-  const lw_quantity *of_section = first_given(s, LW_ABOUT_SECTION);
+  const lw_quantity *of_courses = first_given(s->c, &s->defaults->courses);
+  const lw_quantity *of_section = first_given(s->c, &s->defaults->section);
   if (kind->origin != LW_GIVEN) {
     bool section = of_section != NULL && of_courses == NULL;
     *kind = (lw_choice){.value = section ? LW_WALL_SECTION : LW_WALL_COURSES, .origin = LW_ASSUMED};

@@ -54,13 +54,10 @@ static void settle_weights(lw_settling *s, lw_case_soil *soil) {
   if (lw_given(&soil->unit_weight) && !lw_given(&soil->light_unit_weight)) {
     soil->light_unit_weight = lw_worked_out(LW_KIND_UNIT_WEIGHT, soil->unit_weight.si, true);
   }
-  double moist = soil->unit_weight.origin != LW_ABSENT
-                     ? soil->unit_weight.si
-                     : lw_default(s, &lw_items_ground, &s->c->soil[0].unit_weight);
+  double moist = soil->unit_weight.origin != LW_ABSENT ? soil->unit_weight.si : s->defaults->moist_kn_per_m3;
   if (soil->saturated_unit_weight.origin == LW_ABSENT || !lw_given(&soil->saturated_unit_weight)) {
-    double wet = soil->saturated_unit_weight.origin != LW_ABSENT
-                     ? soil->saturated_unit_weight.si
-                     : lw_default(s, &lw_items_ground, &s->c->soil[0].saturated_unit_weight);
+    double wet = soil->saturated_unit_weight.origin != LW_ABSENT ? soil->saturated_unit_weight.si
+                                                                 : s->defaults->saturated_kn_per_m3;
     if (soil->saturated_unit_weight.origin == LW_ABSENT || wet < moist) {
       soil->saturated_unit_weight = lw_assumed(LW_KIND_UNIT_WEIGHT, fmax(wet, moist));
     }
@@ -68,9 +65,8 @@ static void settle_weights(lw_settling *s, lw_case_soil *soil) {
     soil->unit_weight = lw_assumed(LW_KIND_UNIT_WEIGHT, fmin(moist, soil->saturated_unit_weight.si));
     moist = soil->unit_weight.si;
   }
-  double light = soil->light_unit_weight.origin != LW_ABSENT
-                     ? soil->light_unit_weight.si
-                     : lw_default(s, &lw_items_ground, &s->c->soil[0].light_unit_weight);
+  double light =
+      soil->light_unit_weight.origin != LW_ABSENT ? soil->light_unit_weight.si : s->defaults->light_kn_per_m3;
   if (!lw_given(&soil->light_unit_weight) && light > moist) {
     soil->light_unit_weight = lw_assumed(LW_KIND_UNIT_WEIGHT, moist);
   }
