@@ -33,7 +33,11 @@ WARN := -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Wvla -Wcast-qual -Wfloat
 # Their own code need not be fast (the library's is what takes the time), and is a third of all code.
 TEST_OPTIONS := -Wno-conversion -Wno-float-equal -O1 -g1
 LANGUAGE := -std=c17 $(WARN) -ffp-contract=off
-OPTIONS := $(LANGUAGE) $(FLAVOUR_$(FLAVOUR)) -Iinclude -Isrc -fPIC -fvisibility=default \
+# Left to itself GCC clears and copies structs of some hundred bytes by a string instruction of x86, which
+# takes longer to start than the C library takes for the whole: a row of a schedule meets a hundred of them.
+STRUCTS := $(shell echo | $(CC) -mstringop-strategy=libcall -x c -fsyntax-only - 2>/dev/null \
+                   && echo -mstringop-strategy=libcall)
+OPTIONS := $(LANGUAGE) $(FLAVOUR_$(FLAVOUR)) $(STRUCTS) -Iinclude -Isrc -fPIC -fvisibility=default \
            -fno-semantic-interposition
 COMPILE = $(CC) $(OPTIONS) $(CPPFLAGS) $(CFLAGS)
 # PDF and PNG need cairo and pango; without them the drawings are SVG and HTML.
