@@ -47,6 +47,7 @@ typedef struct lw_section {
   double rear_m;            /* rearmost x, the cap left out */
   double back_rad;          /* θ of the line from the rear of the base to the rear of the top, positive when
                                soil lies on it */
+  double back_lean;         /* tan θ */
   bool has_cap, cap_bonded;
   double cap_front_m;       /* x of the cap's front edge */
   double cap_overhang_m, cap_depth_m, cap_height_m;

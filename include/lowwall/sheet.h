@@ -189,8 +189,10 @@ typedef struct lw_default_value {
   uint16_t offset, stride; /* into lw_case, and from one soil to the next */
   uint8_t had_by;          /* which walls have the item */
   bool choice;
-  lw_kind kind;
-  double value;
+  union {
+    lw_quantity quantity;
+    lw_choice choice;
+  } as;
 } lw_default_value;
 typedef struct lw_telling {
   int count;

@@ -26,14 +26,6 @@ static void leave_c_locale(locale_t plain, locale_t before) {
   }
 }
 
-int lw_print_list(char *out, size_t size, const char *format, va_list arguments) {
-  locale_t before;
-  locale_t plain = enter_c_locale(&before);
-  int length = vsnprintf(out, size, format, arguments);
-  leave_c_locale(plain, before);
-  return length;
-}
-
 double lw_read_double(const char *string, char **end) {
   locale_t before;
   locale_t plain = enter_c_locale(&before);
@@ -82,15 +74,25 @@ static int put_together(char *out, size_t size, const char *format, va_list argu
   return (int)l.length;
 }
 
+int lw_print_list(char *out, size_t size, const char *format, va_list arguments) {
+  va_list again;
+  va_copy(again, arguments);
+  int length = put_together(out, size, format, again);
+  va_end(again);
+  if (length >= 0) {
+    return length;
+  }
+  locale_t before;
+  locale_t plain = enter_c_locale(&before);
+  length = vsnprintf(out, size, format, arguments);
+  leave_c_locale(plain, before);
+  return length;
+}
+
 int lw_print(char *out, size_t size, const char *format, ...) {
   va_list arguments;
   va_start(arguments, format);
-  int length = put_together(out, size, format, arguments);
+  int length = lw_print_list(out, size, format, arguments);
   va_end(arguments);
-  if (length < 0) {
-    va_start(arguments, format);
-    length = lw_print_list(out, size, format, arguments);
-    va_end(arguments);
-  }
   return length;
 }

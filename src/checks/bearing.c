@@ -6,7 +6,7 @@
 /* Bearing of the ground under the base or the pad: an allowable value, or a theory of the strip footing. */
 
 /* "Level" in front is up to 1 in 20; beyond that a value made for level ground says nothing. */
-static const double LEVEL_IN_FRONT = 0.05;
+static const double LEVEL_IN_FRONT_RAD = 0.04995839572194276; /* atan(1/20) */
 
 /* Ground under the footing is buoyant when water stands behind the wall: it will stand under it too. */
 lw_strip lw_bearing_strip(const lw_check_context *context, const lw_stage *stage, lw_at at) {
@@ -92,7 +92,7 @@ lw_check lw_check_bearing(const lw_check_context *context, const lw_stage *stage
                    context->format->row[theory ? LW_NEED_BEARING_THEORY : LW_NEED_BEARING_PRESUMPTIVE],
                    context->kind);
     check.reason = LW_REASON_OUTSIDE_BASE;
-  } else if (tan(context->wall->site.front_slope_rad) > LEVEL_IN_FRONT) {
+  } else if (context->wall->site.front_slope_rad > LEVEL_IN_FRONT_RAD) {
     lw_check_not_shown(&check, LW_REASON_FRONT_SLOPE);
   } else if (theory) {
     by_theory(context, stage, at, &check);

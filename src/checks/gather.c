@@ -38,9 +38,7 @@ static double plane_x(const lw_back_plane *back, double above_foot_m) {
 
 static void add_thrust_part(const lw_push *push, lw_force_kind kind, double part_kn_per_m, double height_m,
                             lw_forces *forces) {
-  double total = push->thrust.total_kn_per_m;
-  if (fabs(part_kn_per_m) < 1e-12 || fabs(total) < 1e-12) return;
-  double share = part_kn_per_m / total;
+  double share = part_kn_per_m / push->thrust.total_kn_per_m;
   lw_forces_add(forces, (lw_force){.kind = kind,
                                    .horizontal_kn_per_m = share * push->thrust.horizontal_kn_per_m,
                                    .vertical_kn_per_m = share * push->thrust.vertical_kn_per_m,
@@ -61,13 +59,15 @@ static void add_thrust(const lw_push *push, lw_forces *forces) {
                {LW_FORCE_LEVEL_THRUST, push->by_pushes}};
   enum { PARTS = sizeof parts / sizeof parts[0] };
   double soil = t->total_kn_per_m, moment = soil * t->height_of_action_m;
+  if (fabs(soil) < 1e-12) return;
   for (int i = 0; i < PARTS; i++) {
     soil -= parts[i].part.thrust_kn_per_m;
     moment -= parts[i].part.thrust_kn_per_m * parts[i].part.height_m;
   }
   if (soil > 1e-12) add_thrust_part(push, LW_FORCE_THRUST, soil, moment / soil, forces);
   for (int i = 0; i < PARTS; i++)
-    add_thrust_part(push, parts[i].kind, parts[i].part.thrust_kn_per_m, parts[i].part.height_m, forces);
+    if (fabs(parts[i].part.thrust_kn_per_m) >= 1e-12)
+      add_thrust_part(push, parts[i].kind, parts[i].part.thrust_kn_per_m, parts[i].part.height_m, forces);
 }
 
 /* Loads at a distance push level, beside the formula's thrust; a wedge that governs carries them already. */

@@ -1,8 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <lowwall/checks.h>
 
-#include <stdio.h>
-
 static const char *const CHECK[] = {
 #define LW_CHECK_NAME(name, slug) [LW_CHECK_##name] = slug,
     LW_CHECK_KINDS(LW_CHECK_NAME)
@@ -43,8 +41,11 @@ const char *lw_situation_kind_slug(lw_situation_kind kind) {
 void lw_check_print_at(const lw_check *check, char *out, size_t size) {
   static const char *const AT[] = {[LW_AT_BASE] = "base", [LW_AT_PAD] = "pad", [LW_AT_CAP] = "cap",
                                    [LW_AT_GROUND] = "ground"};
-  if (check->at == LW_AT_JOINT)
-    (void)snprintf(out, size, "joint-%d", check->joint);
-  else
-    (void)snprintf(out, size, "%s", AT[check->at]);
+  char number[16];
+  if (check->at != LW_AT_JOINT) {
+    lw_print(out, size, "%s", AT[check->at]);
+    return;
+  }
+  lw_number_print(number, sizeof number, check->joint, 0);
+  lw_print(out, size, "joint-%s", number);
 }

@@ -171,6 +171,15 @@ static lw_status by_formula(const lw_method *method, lw_push *push, lw_error *er
   return LW_OK;
 }
 
+/* The planes of a wall mostly have the same angles: Coulomb's coefficient is worked out on the first. */
+static void keep_coefficient(const lw_method *method, lw_push *push) {
+  lw_plane *plane = &push->back.plane;
+  if (method->pressure != LW_PRESSURE_COULOMB || plane->layer_count > 1) return;
+  plane->known = (lw_coulomb_known){{plane->layer[0].friction_rad, plane->wall_friction_rad,
+                                     plane->batter_rad, plane->slope_rad},
+                                    push->thrust.coefficient};
+}
+
 void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_depth_m,
                   lw_wedge_known *searched, lw_push *push, const lw_working *working) {
   const lw_method *method = &wall->method;
@@ -184,10 +193,12 @@ void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_d
     return;
   }
   if (push->back.plane.height_m <= 0.0) return;
+  if (searched && searched->known) push->back.plane.known = searched->plane.known;
   if (by_formula(method, push, &error, working) != LW_OK) {
     fail(push, &error);
     return;
   }
+  keep_coefficient(method, push);
   push->formula_kn_per_m = push->thrust.total_kn_per_m;
   if (method->pressure == LW_PRESSURE_AT_REST) push_at_rest(push);
   recheck(method, searched, push, working);

@@ -3,11 +3,13 @@
 
 #include <math.h>
 
+#include "base/extremes.h"
+
 /* Sliding on a contact: friction and what is bonded against the push. */
 
 /* What holds by itself, passive apart: friction of what is pressed, adhesion of what is in contact. */
 static double friction_of(const lw_wall *wall, const lw_contact *contact, lw_at at) {
-  double pressed = fmax(contact->vertical_kn_per_m, 0.0);
+  double pressed = lw_larger(contact->vertical_kn_per_m, 0.0);
   const lw_site *site = &wall->site;
   if (at == LW_AT_JOINT || at == LW_AT_CAP) {
     double shear = at == LW_AT_JOINT && pressed > 0.0 ? wall->section.joint_shear_kn_per_m : 0.0;
@@ -35,7 +37,7 @@ lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage
                  lw_format_times(context->format, context->kind, LW_NEED_SLIDING_RESISTANCE,
                                  LW_NEED_SLIDING_RESISTANCE_TIMES);
   if (passive && !off_push) holds += in_front;
-  check.demand = lw_known(fmax(push, 0.0));
+  check.demand = lw_known(lw_larger(push, 0.0));
   check.resistance = lw_known(holds);
   if (push <= 1e-9) {
     check.needs = lw_format_value(row[LW_NEED_SLIDING], context->kind);

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/extremes.h"
+
 /* Soil that stands on heel, steps or a battered back, in front of the plane that the thrust acts on. It is
  * taken column by column between the corners of the outline, each column cut at layers and water. */
 
@@ -47,9 +49,10 @@ static void weigh_column(const lw_site *site, double height_m, double ground_y_m
     double dry_moved = soil->unit_weight_kn_per_m3;
     double wet_moved = site->seismic.pervious ? dry_moved : soil->saturated_unit_weight_kn_per_m3;
     for (int above = 0; above < 2; above++) {
-      double from = above ? fmax(low, ground_y_m) : low, to = above ? high : fmin(high, ground_y_m);
-      weigh(column, fmax(from, water), to, soil->light_unit_weight_kn_per_m3, dry_moved, &sum[above]);
-      weigh(column, from, fmin(to, water), wet, wet_moved, &sum[above]);
+      double from = above ? lw_larger(low, ground_y_m) : low,
+             to = above ? high : lw_smaller(high, ground_y_m);
+      weigh(column, lw_larger(from, water), to, soil->light_unit_weight_kn_per_m3, dry_moved, &sum[above]);
+      weigh(column, from, lw_smaller(to, water), wet, wet_moved, &sum[above]);
     }
     high = low;
   }
@@ -73,10 +76,10 @@ static bool surface_of(const lw_section *section, double xa, double xb, double *
 
 /* What the soil reaches up to at x: the ground, or the battered plane where that is lower. */
 static double top_of(const lw_site *site, const lw_back_plane *back, double x_m) {
-  double along = fmin(fmax(x_m - back->ground_x_m, 0.0), site->slope_run_m);
+  double along = lw_smaller(lw_larger(x_m - back->ground_x_m, 0.0), site->slope_run_m);
   double ground = back->ground_y_m + along * tan(site->slope_rad);
   if (fabs(back->lean) < 1e-12) return ground;
-  return fmin(ground, back->foot_y_m + (back->foot_x_m - x_m) / back->lean);
+  return lw_smaller(ground, back->foot_y_m + (back->foot_x_m - x_m) / back->lean);
 }
 
 static void add_column(const lw_site *site, const lw_section *section, const lw_back_plane *back, double xa,
@@ -103,17 +106,17 @@ static double next_bend(const lw_site *site, const lw_section *section, const lw
   double next = end_m, bend = back->ground_x_m + site->slope_run_m;
   for (int i = 0; i < section->outline_count; i++) {
     double at = section->outline[i].x_m;
-    if (at > x_m + 1e-12) next = fmin(next, at);
+    if (at > x_m + 1e-12) next = lw_smaller(next, at);
   }
-  if (bend > x_m + 1e-12) next = fmin(next, bend);
+  if (bend > x_m + 1e-12) next = lw_smaller(next, bend);
   return next;
 }
 
 void lw_soil_on_wall(const lw_wall *wall, const lw_section *section, const lw_back_plane *back,
                      lw_forces *forces) {
-  double end = fmax(back->top_x_m, back->foot_x_m), start = fmin(back->ground_x_m, back->top_x_m);
+  double end = lw_larger(back->top_x_m, back->foot_x_m), start = lw_smaller(back->ground_x_m, back->top_x_m);
   double rear = section->rear_m;
-  end = fmin(end, rear);
+  end = lw_smaller(end, rear);
   if (end - start < 1e-9 || wall->method.soil_on_heel == LW_NOT_COUNTED) return;
   tally sum[2] = {{0.0, 0.0, 0.0, 0.0, 0.0}, {0.0, 0.0, 0.0, 0.0, 0.0}};
   for (double x = start; x < end - 1e-12;) {

@@ -2,6 +2,7 @@
 #ifndef LOWWALL_CHECKS_STAGE_H
 #define LOWWALL_CHECKS_STAGE_H
 
+#include <assert.h>
 #include <lowwall/compaction.h>
 
 #include "format.h"
@@ -42,11 +43,23 @@ void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_d
 /* Forces on a section; uplift is added by lw_contact_solve. */
 void lw_forces_gather(const lw_wall *wall, const lw_section *section, const lw_push *push,
                       const lw_actions *actions, lw_forces *forces);
-/* The partial factor of a kind of force: 1 without any. */
-double lw_forces_factor(const lw_forces *forces, lw_force_kind kind);
+/* The partial factor that a kind of force takes from its source. */
+double lw_factor_of(const lw_factors *factors, lw_force_kind kind);
+/* 1 without any */
+static inline double lw_forces_factor(const lw_forces *forces, lw_force_kind kind) {
+  return forces->factors.factored ? lw_factor_of(&forces->factors, kind) : 1.0;
+}
 /* Forces come in through these two, and take their factor on there. */
-void lw_forces_add(lw_forces *forces, lw_force force);
-void lw_forces_put(lw_forces *forces, int index, lw_force force);
+static inline void lw_forces_put(lw_forces *forces, int index, lw_force force) {
+  assert(index >= 0 && index < LW_FORCE_MAX);
+  force.factor = lw_forces_factor(forces, force.kind);
+  force.horizontal_kn_per_m *= force.factor;
+  force.vertical_kn_per_m *= force.factor;
+  forces->force[index] = force;
+}
+static inline void lw_forces_add(lw_forces *forces, lw_force force) {
+  lw_forces_put(forces, forces->count++, force);
+}
 void lw_soil_on_wall(const lw_wall *wall, const lw_section *section, const lw_back_plane *back,
                      lw_forces *forces);
 void lw_water_on_outline(const lw_site *site, const lw_section *section, double extra_depth_m,

@@ -62,7 +62,7 @@ static void place_upright(const lw_section *section, const ground *g, double ext
 static void place_on_back(const lw_section *section, const ground *g, double extra_depth_m,
                           lw_back_plane *back) {
   back->plane.batter_rad = section->back_rad;
-  back->lean = tan(section->back_rad);
+  back->lean = section->back_lean;
   back->foot_x_m = section->back_foot_m + extra_depth_m * back->lean;
   back->foot_y_m = -extra_depth_m;
   back->top_x_m = section->back_foot_m - g->y_m * back->lean;

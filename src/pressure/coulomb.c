@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
+#include <string.h>
 
 #include "profile.h"
 #include "seismic.h"
@@ -47,6 +48,16 @@ lw_status lw_coulomb_coefficient(lw_earth_state state, const lw_wall_angles *ang
   return LW_OK;
 }
 
+/* Planes of one wall mostly have the same angles. */
+static lw_status coefficient_on(const lw_plane *plane, lw_earth_state state, const lw_wall_angles *angles,
+                                double *k, lw_error *error) {
+  const lw_coulomb_known *known = &plane->known;
+  bool is_known = known->k > 0.0 && memcmp(&known->angles, angles, sizeof *angles) == 0;
+  if (state != LW_ACTIVE || !is_known) return lw_coulomb_coefficient(state, angles, k, error);
+  *k = known->k;
+  return LW_OK;
+}
+
 static void record(const lw_plane *plane, lw_earth_state state, const lw_thrust *thrust,
                    const lw_working *working) {
   const lw_layer *lowest = &plane->layer[lw_layer_at(plane, plane->height_m)];
@@ -77,7 +88,7 @@ lw_status lw_coulomb_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
   for (int i = 0; i < plane->layer_count; i++) {
     const lw_layer *layer = &plane->layer[i];
     lw_wall_angles angles = {layer->friction_rad, delta, theta, beta};
-    lw_status status = lw_coulomb_coefficient(state, &angles, &law.k[i], error);
+    lw_status status = coefficient_on(plane, state, &angles, &law.k[i], error);
     if (status != LW_OK) return status;
     law.cut_kpa[i] = sign * 2.0 * layer->cohesion_kpa * sqrt(law.k[i]);
     unsafe = unsafe || (state == LW_PASSIVE && delta > layer->friction_rad / 3.0 + 1e-9);

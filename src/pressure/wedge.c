@@ -12,7 +12,7 @@
  * [COULOMB1776 wedge] */
 
 /* One hump needs few trials to be found, several need many. */
-enum { SCAN_SMOOTH = 8, SCAN = 48, SCAN_BROKEN = 180 };
+enum { SCAN_SMOOTH = 4, SCAN = 48, SCAN_BROKEN = 180 };
 static const double HALF_PI = 1.57079632679489661923;
 
 typedef struct search {

@@ -79,13 +79,17 @@ void lw_defaults_gather(lw_defaults *defaults) {
       continue;
     }
     assert(defaults->count < LW_DEFAULTS_MAX && item->offset <= UINT16_MAX && item->stride <= UINT16_MAX);
-    defaults->value[defaults->count++] =
-        (lw_default_value){.offset = (uint16_t)item->offset,
-                           .stride = (uint16_t)item->stride,
-                           .had_by = (uint8_t)by,
-                           .choice = item->type == LW_ITEM_CHOICE,
-                           .kind = item->kind == LW_KIND_ANGLE_OR_SHARE ? LW_KIND_ANGLE : item->kind,
-                           .value = item->assumed};
+    lw_default_value *value = &defaults->value[defaults->count++];
+    *value = (lw_default_value){.offset = (uint16_t)item->offset,
+                                .stride = (uint16_t)item->stride,
+                                .had_by = (uint8_t)by,
+                                .choice = item->type == LW_ITEM_CHOICE};
+    if (value->choice) {
+      value->as.choice = (lw_choice){.value = (int)item->assumed, .origin = LW_ASSUMED};
+    } else {
+      value->as.quantity =
+          lw_assumed(item->kind == LW_KIND_ANGLE_OR_SHARE ? LW_KIND_ANGLE : item->kind, item->assumed);
+    }
   }
 }
 
@@ -93,13 +97,13 @@ static void fill_in(const lw_default_value *from, void *where) {
   if (from->choice) {
     lw_choice *choice = where;
     if (choice->origin == LW_ABSENT) {
-      *choice = (lw_choice){.value = (int)from->value, .origin = LW_ASSUMED};
+      *choice = from->as.choice;
     }
     return;
   }
   lw_quantity *q = where;
   if (q->origin == LW_ABSENT) {
-    *q = lw_assumed(from->kind, from->value);
+    *q = from->as.quantity;
   }
 }
 

@@ -6,9 +6,9 @@
 /* What a person writes where the answer is not known. The safe default then stands, as if left out. */
 static bool is_unknown(const char *text, size_t length) {
   static const char *const ways[] = {"unknown", "?", "don't know", "dont know", "not known"};
+  static const char first[] = "?UuDdNn \t";
   char folded[LW_FOLDED_MAX];
-  bool may_be = text[0] == '?' || ((text[0] | 0x20) >= 'a' && (text[0] | 0x20) <= 'z');
-  if (!may_be || length >= LW_FOLDED_MAX || lw_fold(text, length, folded) == 0) {
+  if (strchr(first, text[0]) == NULL || length >= LW_FOLDED_MAX || lw_fold(text, length, folded) == 0) {
     return false;
   }
   for (size_t i = 0; i < sizeof ways / sizeof *ways; i++) {

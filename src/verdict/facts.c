@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/extremes.h"
+
 static const double QUARTER_PI = 0.78539816339744830962;
 
 /* A figure met exactly in decimal millimetres is met, whatever its binary digits. */
@@ -36,14 +38,14 @@ double lw_facts_clearance(const lw_facts *facts, lw_known_row clearance) {
   const lw_clearance_row *row = lw_known_clearance(facts->tables, clearance);
   if (!row) return 0.0;
   double by_height = isfinite(row->per_height) ? row->per_height * height_of(facts, row->of) : 0.0;
-  return fmax(isfinite(row->at_least_m) ? row->at_least_m : 0.0, by_height);
+  return lw_larger(isfinite(row->at_least_m) ? row->at_least_m : 0.0, by_height);
 }
 
 /* What is not known of cut and fill is as deep as the soil held up. */
 static double natural_height(const lw_case *c, double retained_m) {
   double cut = c->cut_depth.origin == LW_GIVEN ? c->cut_depth.si : retained_m;
   double fill = c->fill_depth.origin == LW_GIVEN ? c->fill_depth.si : retained_m;
-  return fmax(cut, fill);
+  return lw_larger(cut, fill);
 }
 
 /* A fence that keeps its distance neither loads the wall nor adds to its height. */
@@ -60,20 +62,20 @@ static void heights_gather(lw_facts *f) {
   f->to_pad_m = section->height_m + f->wall->site.pad.thickness_m;
   h[LW_HEIGHT_TOTAL] = section->height_m;
   h[LW_HEIGHT_EXPOSED] = section->height_m - section->embedment_m;
-  h[LW_HEIGHT_RETAINED] = fmax(0.0, h[LW_HEIGHT_EXPOSED] - f->wall->site.soil_below_top_m);
+  h[LW_HEIGHT_RETAINED] = lw_larger(0.0, h[LW_HEIGHT_EXPOSED] - f->wall->site.soil_below_top_m);
   h[LW_HEIGHT_NATURAL] = natural_height(f->c, h[LW_HEIGHT_RETAINED]);
   h[LW_HEIGHT_FENCE] = h[LW_HEIGHT_EXPOSED] + f->fence_m;
-  h[LW_HEIGHT_GREATEST] =
-      fmax(fmax(f->to_pad_m, h[LW_HEIGHT_EXPOSED]), fmax(h[LW_HEIGHT_RETAINED], h[LW_HEIGHT_NATURAL]));
+  h[LW_HEIGHT_GREATEST] = lw_larger(lw_larger(f->to_pad_m, h[LW_HEIGHT_EXPOSED]),
+                                    lw_larger(h[LW_HEIGHT_RETAINED], h[LW_HEIGHT_NATURAL]));
   double cut = f->c->cut_depth.origin == LW_GIVEN ? f->c->cut_depth.si : 0.0;
-  f->dig_m = fmax(section->embedment_m + f->wall->site.pad.thickness_m, cut);
+  f->dig_m = lw_larger(section->embedment_m + f->wall->site.pad.thickness_m, cut);
 }
 
-/* Where a line from the bottom rear, `lean` from the vertical, comes out of the ground: its distance back. */
-static double reach_of(const lw_facts *f, double lean_rad) {
+/* Where a line from the bottom rear, back by `run` for each metre up, comes out of the ground: its distance
+ * back. rise: of the ground, likewise. */
+static double reach_of(const lw_facts *f, double run, double rise) {
   const lw_site *site = &f->wall->site;
-  double depth = fmax(0.0, f->to_pad_m - site->soil_below_top_m);
-  double run = tan(lean_rad), rise = tan(site->slope_rad);
+  double depth = lw_larger(0.0, f->to_pad_m - site->soil_below_top_m);
   double back = run * rise < 1.0 ? run * depth / (1.0 - run * rise) : INFINITY;
   if (back <= site->slope_run_m) return back;
   return run * (depth + site->slope_run_m * rise);
@@ -81,7 +83,7 @@ static double reach_of(const lw_facts *f, double lean_rad) {
 
 static double least_friction(const lw_site *site) {
   double least = site->soil_count > 0 ? site->soil[0].friction_rad : 0.0;
-  for (int i = 1; i < site->soil_count; i++) least = fmin(least, site->soil[i].friction_rad);
+  for (int i = 1; i < site->soil_count; i++) least = lw_smaller(least, site->soil[i].friction_rad);
   return least;
 }
 
@@ -102,7 +104,7 @@ static double nearest_load(const lw_facts *f) {
   double least = site->surcharge_kpa > (garden ? garden->value : 0.0) + ROUNDING ? 0.0 : INFINITY;
   for (int i = 0; i < site->load_count; i++) {
     if (site->load[i].other_wall) continue; /* a tier has reasons of its own */
-    least = fmin(least, site->load[i].kind == LW_LOAD_CAP ? 0.0 : site->load[i].near_m);
+    least = lw_smaller(least, site->load[i].kind == LW_LOAD_CAP ? 0.0 : site->load[i].near_m);
   }
   return least;
 }
@@ -110,8 +112,9 @@ static double nearest_load(const lw_facts *f) {
 static void ground_gather(lw_facts *f) {
   const lw_site *site = &f->wall->site;
   double level = atan(lw_facts_threshold(f, LW_THRESHOLD_LEVEL_GROUND, 0.0)) + ROUNDING;
-  f->reach_m = reach_of(f, QUARTER_PI);
-  f->wedge_m = reach_of(f, QUARTER_PI - least_friction(site) / 2.0);
+  double rise = tan(site->slope_rad);
+  f->reach_m = reach_of(f, 1.0, rise);
+  f->wedge_m = reach_of(f, tan(QUARTER_PI - least_friction(site) / 2.0), rise);
   f->level_behind = fabs(site->slope_rad) <= level;
   f->level_in_front = fabs(site->front_slope_rad) <= level;
   f->water_behind = site->water_depth_m < f->wall->section.height_m;

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/extremes.h"
+
 /* The rows of tables/limits.csv that are about this place, each held against the wall: its height by the
  * row's own definition, then what the row asks for besides. A row that says itself unsure calls for the
  * council at most. */
@@ -51,10 +53,10 @@ static bool is_about(const lw_facts *f, const lw_limit_row *row) {
 /* Tiers nearer than the row's spacing, or all that a row adds, are one wall from the lowest foot to the
  * top. */
 static double tier_height(const lw_facts *f, const lw_limit_row *row) {
-  double spacing =
-      fmax(isfinite(row->tier_spacing_m) ? row->tier_spacing_m : 0.0,
-           isfinite(row->tier_spacing_per_height) ? row->tier_spacing_per_height * f->lower_wall_m : 0.0);
-  if (row->tiers_add) spacing = fmax(spacing, lw_facts_clearance(f, LW_CLEARANCE_OTHER_WALL));
+  double spacing = lw_larger(
+      isfinite(row->tier_spacing_m) ? row->tier_spacing_m : 0.0,
+      isfinite(row->tier_spacing_per_height) ? row->tier_spacing_per_height * f->lower_wall_m : 0.0);
+  if (row->tiers_add) spacing = lw_larger(spacing, lw_facts_clearance(f, LW_CLEARANCE_OTHER_WALL));
   if (!(f->other_wall_m < spacing - ROUNDING)) return 0.0;
   const lw_quantity *other = &f->c->other_wall_height;
   return other->origin == LW_ABSENT ? f->height_m[LW_HEIGHT_EXPOSED] : other->si;
@@ -63,7 +65,7 @@ static double tier_height(const lw_facts *f, const lw_limit_row *row) {
 static double height_by(const lw_facts *f, const lw_limit_row *row) {
   double height = f->height_m[row->measured];
   if (row->measured == LW_HEIGHT_TOTAL) height = f->to_pad_m;
-  if (row->fence_counts) height = fmax(height, f->height_m[LW_HEIGHT_FENCE]);
+  if (row->fence_counts) height = lw_larger(height, f->height_m[LW_HEIGHT_FENCE]);
   return height + tier_height(f, row);
 }
 
@@ -162,7 +164,7 @@ static void miss(const lw_facts *f, const lw_limit_row *row, const lw_keep *keep
 
 static double larger(double distance_m, double by_height) {
   if (!isfinite(distance_m)) return by_height;
-  return isfinite(by_height) ? fmax(distance_m, by_height) : distance_m;
+  return isfinite(by_height) ? lw_larger(distance_m, by_height) : distance_m;
 }
 
 /* How near a load must be to count for a row that allows none; not said: as the default has it. */

@@ -11,13 +11,13 @@ void lw_polygon_area(const lw_corner *corner, int count, double *area_m2, lw_cor
     double bx = corner[i + 1].x_m - corner[0].x_m, by = corner[i + 1].y_m - corner[0].y_m;
     double cross = ax * by - bx * ay;
     twice += cross;
-    mx += cross * (ax + bx) / 3.0;
-    my += cross * (ay + by) / 3.0;
+    mx += cross * (ax + bx);
+    my += cross * (ay + by);
   }
   *area_m2 = fabs(twice) / 2.0;
   bool flat = fabs(twice) < 1e-300;
-  centroid->x_m = corner[0].x_m + (flat ? 0.0 : mx / twice);
-  centroid->y_m = corner[0].y_m + (flat ? 0.0 : my / twice);
+  centroid->x_m = corner[0].x_m + (flat ? 0.0 : mx / (3.0 * twice));
+  centroid->y_m = corner[0].y_m + (flat ? 0.0 : my / (3.0 * twice));
 }
 
 void lw_polygon_mirror(const lw_corner *corner, int count, double width_m, lw_corner *mirrored) {

@@ -63,16 +63,17 @@ static lw_corner crest_of(const lw_section *section) {
   return crest;
 }
 
-static double back_angle_of(const lw_section *section) {
+static double back_lean_of(const lw_section *section) {
   double top = section->crest.x_m;
   /* A cap shallower than the blocks does not pull the back forwards: the blocks under it still lean. */
   if (section->has_cap && section->part_count > 1)
     top = lw_larger(top, section->part[section->part_count - 2].rear_m);
-  return atan2(section->back_foot_m - top, section->crest.y_m);
+  return (section->back_foot_m - top) / section->crest.y_m;
 }
 
 void lw_section_measure(lw_section *section) {
   section->crest = crest_of(section);
   section->rear_m = lw_section_rear(section, 0.0);
-  section->back_rad = back_angle_of(section);
+  section->back_lean = back_lean_of(section);
+  section->back_rad = atan(section->back_lean);
 }
