@@ -19,6 +19,8 @@ static void read_set(const lw_tables *tables, int first, lw_format *set) {
     if (row->need < LW_NEED_COUNT) set->row[row->need] = row;
     if (row->need >= LW_NEED_FRICTION && row->need < LW_NEED_DECIDES && !is_one(row)) set->has_factors = true;
   }
+  lw_number decides = lw_format_value(set->row[LW_NEED_DECIDES], LW_USUAL);
+  set->from_memory = decides.known && decides.value <= 0.5;
 }
 
 void lw_format_read(const lw_tables *tables, const char *name, lw_format_family *family) {
@@ -61,14 +63,9 @@ bool lw_format_passive_off_push(const lw_format *format, const lw_method *method
   return as.known && as.value > 0.5;
 }
 
-bool lw_format_decides(const lw_format *format) {
-  lw_number decides = lw_format_value(format->row[LW_NEED_DECIDES], LW_USUAL);
-  return !decides.known || decides.value > 0.5;
-}
-
 void lw_format_restrain(const lw_format *format, lw_check *check) {
-  bool from_memory = !lw_format_decides(format);
-  if (!check->counts || check->holds != LW_HOLDS || (!from_memory && !format->part)) return;
+  bool restrained = format->from_memory || format->part;
+  if (!check->counts || check->holds != LW_HOLDS || !restrained) return;
   check->holds = LW_CANNOT_SHOW;
-  check->reason = from_memory ? LW_REASON_NOT_FOR_DECISIONS : LW_REASON_PART_OF_FORMAT;
+  check->reason = format->from_memory ? LW_REASON_NOT_FOR_DECISIONS : LW_REASON_PART_OF_FORMAT;
 }

@@ -9,6 +9,7 @@ typedef struct lw_format {
   const lw_format_row *any; /* one of its rows, for its name and title; NULL when it has none */
   const lw_format_row *row[LW_NEED_COUNT];
   bool has_factors; /* some row divides or multiplies by more or less than 1 */
+  bool from_memory; /* its numbers are, and not for decisions */
   bool part;        /* chosen alone though it is one of the sets that its code asks for together */
 } lw_format;
 
@@ -56,8 +57,6 @@ bool lw_format_weighs_twice(const lw_format *format, lw_situation_kind kind);
 int lw_format_factors(const lw_format *format, lw_situation_kind kind, const lw_wall *wall,
                       lw_factors factors[LW_LEANINGS]);
 bool lw_format_passive_off_push(const lw_format *format, const lw_method *method);
-/* False: its numbers are from memory, and not for decisions. */
-bool lw_format_decides(const lw_format *format);
 /* A set that must not decide never says that a check holds. */
 void lw_format_restrain(const lw_format *format, lw_check *check);
 

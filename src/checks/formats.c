@@ -30,7 +30,7 @@ static void mark_all(const lw_tables *tables, lw_format_answer *answer) {
   answer->part = family.set[0].part;
   answer->decides = true;
   for (int i = 0; i < family.count; i++) {
-    answer->decides = answer->decides && lw_format_decides(&family.set[i]);
+    answer->decides = answer->decides && !family.set[i].from_memory;
     mark(tables, &family.set[i], answer);
   }
 }

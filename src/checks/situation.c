@@ -2,6 +2,7 @@
 #include "situation.h"
 #include "tier.h"
 
+#include <assert.h>
 #include <math.h>
 #include <string.h>
 
@@ -26,6 +27,7 @@ typedef struct run {
   const pushes *pushes;
   lw_situation *situation;
   lw_factors factors; /* in hand */
+  int next;           /* check of the variant in hand */
   bool any;
   lw_check gravest; /* under this set, and the factors it came about with */
   lw_factors of_gravest;
@@ -63,20 +65,20 @@ static void find_pushes(const lw_wall *wall, const lw_contact_name *only, pushes
       lw_push_find(wall, &all->above[i], 0.0, searched, &all->push[FIRST_JOINT + i], NULL);
 }
 
-static void keep_graver(lw_situation *situation, const lw_check *check) {
-  for (int i = 0; i < situation->check_count; i++) {
-    lw_check *old = &situation->check[i];
-    if (old->kind != check->kind || old->at != check->at || old->joint != check->joint) continue;
-    if (lw_check_graver(check, old)) *old = *check;
-    return;
-  }
-  situation->check[situation->check_count++] = *check;
+/* Every variant has the same checks in the same order. */
+static void keep_graver(run *r, const lw_check *check) {
+  lw_situation *s = r->situation;
+  lw_check *kept = &s->check[r->next];
+  bool first = r->next++ == s->check_count;
+  if (first) s->check_count++;
+  assert(first || (kept->kind == check->kind && kept->at == check->at && kept->joint == check->joint));
+  if (first || lw_check_graver(check, kept)) *kept = *check;
 }
 
 static void keep(run *r, lw_check *check) {
   check->factored = r->factors.factored;
   lw_format_restrain(r->context->format, check);
-  keep_graver(r->situation, check);
+  keep_graver(r, check);
   if (r->wall->governing_only || (r->any && !lw_check_graver(check, &r->gravest))) return;
   r->any = true;
   r->gravest = *check;
@@ -163,6 +165,7 @@ static void stage_pad(const run *r, const lw_actions *actions, lw_stage *stage) 
 
 static void run_variant(run *r, const lw_actions *actions) {
   lw_stage stage;
+  r->next = 0;
   if (asked(r->only, LW_AT_BASE, 0)) {
     stage_base(r, actions, &stage);
     check_base(r, &stage);
@@ -232,6 +235,7 @@ static void record(const run *r, const lw_actions *actions) {
 /* Without a block depth no check can be shown, and each says so. */
 static void run_unknown(run *r) {
   lw_stage stage = {.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_DEPTH};
+  r->next = 0;
   check_base(r, &stage);
   r->situation->base = stage;
   r->situation->pad = (lw_stage){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_PAD};

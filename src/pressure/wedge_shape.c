@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/extremes.h"
+#include "wall/polygon.h"
 
 #include "profile.h"
 
@@ -136,13 +137,12 @@ static unit_weights weights_of(const lw_plane *plane, int layer, bool wet) {
 /* The part of the body between two depths below the plane's top. */
 static void add_band(const body_corners *whole, double high_y, double low_y, const unit_weights *weights,
                      lw_wedge_body *body) {
-  lw_corner above[CORNERS + 2], band[CORNERS + 4], at;
-  double area;
+  lw_corner above[CORNERS + 2], band[CORNERS + 4];
   int n = lw_polygon_cut(whole->corner, whole->count, low_y, true, above);
   n = lw_polygon_cut(above, n, high_y, false, band);
   if (n < 3) return;
-  lw_polygon_area(band, n, &area, &at);
-  add_weight(body, area * weights->effective, area * weights->moved, at.x_m, at.y_m);
+  lw_patch patch = lw_patch_of(band, n);
+  add_weight(body, patch.area_m2 * weights->effective, patch.area_m2 * weights->moved, patch.x_m, patch.y_m);
 }
 
 static double highest(const body_corners *whole) {
@@ -188,10 +188,8 @@ static void layered(const lw_wedge_frame *frame, const body_corners *whole, doub
 }
 
 static void plain(const lw_wedge_frame *frame, const body_corners *whole, lw_wedge_body *body) {
-  double area;
-  lw_corner at;
-  lw_polygon_area(whole->corner, whole->count, &area, &at);
-  add_weight(body, area * frame->effective, area * frame->moved, at.x_m, at.y_m);
+  lw_patch patch = lw_patch_of(whole->corner, whole->count);
+  add_weight(body, patch.area_m2 * frame->effective, patch.area_m2 * frame->moved, patch.x_m, patch.y_m);
   body->friction_tan = frame->tan_friction[0];
   double cohesion = frame->plane->layer[0].cohesion_kpa;
   if (cohesion > 0.0) body->cohesion_kn_per_m = cohesion * hypot(whole->corner[1].x_m, whole->corner[1].y_m);
@@ -247,7 +245,10 @@ bool lw_wedge_body_of(const lw_wedge_frame *frame, const lw_wedge_line *line, lw
     if (!crack(frame, line, &behind)) return false;
     crack_m = lw_larger(ground_at(frame, behind) - plane_at(frame, line, behind), 0.0);
   }
-  *body = (lw_wedge_body){.reach_m = behind, .crack_depth_m = crack_m};
+  body->weight_kn_per_m = body->moved_kn_per_m = body->x_m = body->y_m = 0.0;
+  body->push_kn_per_m = body->push_x_m = body->push_y_m = body->cohesion_kn_per_m = 0.0;
+  body->reach_m = behind;
+  body->crack_depth_m = crack_m;
   shape(frame, behind, crack_m, &whole);
   if (frame->one_zone)
     plain(frame, &whole, body);

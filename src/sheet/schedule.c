@@ -17,6 +17,18 @@ typedef struct column {
   size_t place, size; /* of its value in a case */
 } column;
 
+/* memcpy by sizes that the compiler knows: three times a column, a row. */
+static void copy_value(const column *col, void *to, const void *from) {
+  if (col->item == NULL) {
+    return;
+  }
+  switch (col->item->type) {
+  case LW_ITEM_QUANTITY: memcpy(to, from, sizeof(lw_quantity)); break;
+  case LW_ITEM_CHOICE: memcpy(to, from, sizeof(lw_choice)); break;
+  case LW_ITEM_WORDS: memcpy(to, from, sizeof(lw_words)); break;
+  }
+}
+
 struct lw_schedule {
   lw_cells cells;
   lw_schedule_row each;
@@ -115,8 +127,13 @@ static void take_cell(void *context, const char *text, size_t length, int row, i
 
 /* Nothing was stored but under the columns. */
 static void forget_row(lw_schedule *s) {
+  static const union {
+    lw_quantity quantity;
+    lw_choice choice;
+    lw_words words;
+  } nothing;
   for (int i = 0; i < s->column_count; i++) {
-    memset((char *)&s->c + s->column[i].place, 0, s->column[i].size);
+    copy_value(&s->column[i], (char *)&s->c + s->column[i].place, &nothing);
   }
 }
 
@@ -161,7 +178,7 @@ size_t lw_schedule_row_size(const lw_schedule *schedule) {
 void lw_schedule_pack(const lw_schedule *schedule, const lw_case *c, unsigned char *bytes) {
   for (int i = 0; i < schedule->column_count; i++) {
     const column *col = &schedule->column[i];
-    memcpy(bytes, (const char *)c + col->place, col->size);
+    copy_value(col, bytes, (const char *)c + col->place);
     bytes += col->size;
   }
 }
@@ -170,7 +187,7 @@ void lw_schedule_unpack(const lw_schedule *schedule, const unsigned char *bytes,
   memset(c, 0, sizeof *c);
   for (int i = 0; i < schedule->column_count; i++) {
     const column *col = &schedule->column[i];
-    memcpy((char *)c + col->place, bytes, col->size);
+    copy_value(col, (char *)c + col->place, bytes);
     bytes += col->size;
   }
 }

@@ -1,23 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/section.h>
-
-#include <math.h>
+#include "polygon.h"
 
 void lw_polygon_area(const lw_corner *corner, int count, double *area_m2, lw_corner *centroid) {
-  double twice = 0.0, mx = 0.0, my = 0.0;
-  /* Measured from the first corner, so that a small polygon far from the origin keeps its digits. */
-  for (int i = 1; i + 1 < count; i++) {
-    double ax = corner[i].x_m - corner[0].x_m, ay = corner[i].y_m - corner[0].y_m;
-    double bx = corner[i + 1].x_m - corner[0].x_m, by = corner[i + 1].y_m - corner[0].y_m;
-    double cross = ax * by - bx * ay;
-    twice += cross;
-    mx += cross * (ax + bx);
-    my += cross * (ay + by);
-  }
-  *area_m2 = fabs(twice) / 2.0;
-  bool flat = fabs(twice) < 1e-300;
-  centroid->x_m = corner[0].x_m + (flat ? 0.0 : mx / (3.0 * twice));
-  centroid->y_m = corner[0].y_m + (flat ? 0.0 : my / (3.0 * twice));
+  lw_patch patch = lw_patch_of(corner, count);
+  *area_m2 = patch.area_m2;
+  *centroid = (lw_corner){patch.x_m, patch.y_m};
 }
 
 void lw_polygon_mirror(const lw_corner *corner, int count, double width_m, lw_corner *mirrored) {
