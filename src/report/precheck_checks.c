@@ -36,9 +36,9 @@ static void unchecked(void *context, const lw_unchecked *what) {
 }
 
 static void columns(const lw_blocks *b) {
-  b->taker(b->context, &(lw_block){.kind = LW_BLOCK_CHECK,
+  b->taker(b->context, &(lw_block){.kind = LW_BLOCK_COLUMNS,
                                    .label = "resistance over demand",
-                                   .words = "",
+                                   .words = "outcome",
                                    .has = "has",
                                    .needs = "needs"});
 }

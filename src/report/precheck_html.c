@@ -32,11 +32,26 @@ static void keep_open(html *h, lw_block_kind kind) {
   if (h->open == kind) return;
   if (h->open != LW_BLOCK_WHO) lw_text_add(h->out, "</table>\n");
   h->open = kind;
-  if (kind == LW_BLOCK_CHECK)
-    lw_text_add(h->out, "<table><tr><th scope=\"col\">check</th><th scope=\"col\" class=\"n\">has</th>"
-                        "<th scope=\"col\" class=\"n\">needs</th><th scope=\"col\">outcome</th></tr>\n");
-  else if (kind != LW_BLOCK_WHO)
-    lw_text_add(h->out, "<table>\n");
+  if (kind != LW_BLOCK_WHO) lw_text_add(h->out, "<table>\n");
+}
+
+static void four_cells(html *h, const lw_block *block, const char *const before[4], const char *after) {
+  between(h, before[0], block->label, before[1]);
+  between(h, "", block->has, before[2]);
+  between(h, "", block->needs, before[3]);
+  between(h, "", block->words, after);
+}
+
+static void columns(html *h, const lw_block *block) {
+  static const char *const before[] = {"<tr><th scope=\"col\">", "</th><th scope=\"col\" class=\"n\">",
+                                       "</th><th scope=\"col\" class=\"n\">", "</th><th scope=\"col\">"};
+  four_cells(h, block, before, "</th></tr>\n");
+}
+
+static void check(html *h, const lw_block *block) {
+  const char *const before[] = {"<tr><th scope=\"row\">", "</th><td class=\"n\">", "</td><td class=\"n\">",
+                                block->strong ? "</td><td class=\"s\">" : "</td><td>"};
+  four_cells(h, block, before, "</td></tr>\n");
 }
 
 /* As narrow as for a phone, and scaled up where there is room: its letters are never smaller than there. */
@@ -51,11 +66,21 @@ static void section(html *h) {
   lw_drawing_free(&drawing);
 }
 
+/* Rows of one kind stand in one table; what is no row in none. */
+static lw_block_kind list_of(lw_block_kind kind) {
+  switch (kind) {
+  case LW_BLOCK_COLUMNS: return LW_BLOCK_CHECK;
+  case LW_BLOCK_FACT:
+  case LW_BLOCK_ITEM:
+  case LW_BLOCK_CHECK:
+  case LW_BLOCK_LINE: return kind;
+  default: return LW_BLOCK_WHO;
+  }
+}
+
 static void take(void *context, const lw_block *block) {
   html *h = context;
-  bool row = block->kind == LW_BLOCK_FACT || block->kind == LW_BLOCK_ITEM || block->kind == LW_BLOCK_CHECK ||
-             block->kind == LW_BLOCK_LINE;
-  keep_open(h, row ? block->kind : LW_BLOCK_WHO);
+  keep_open(h, list_of(block->kind));
   switch (block->kind) {
   case LW_BLOCK_WHO: between(h, "<h1>", block->words, "</h1>\n"); break;
   case LW_BLOCK_HEADING: between(h, "<h2>", block->words, "</h2>\n"); break;
@@ -66,12 +91,8 @@ static void take(void *context, const lw_block *block) {
     between(h, "<tr><th scope=\"row\">", block->label, "</th><td>");
     between(h, "", block->words, "</td></tr>\n");
     break;
-  case LW_BLOCK_CHECK:
-    between(h, "<tr><th scope=\"row\">", block->label, "</th><td class=\"n\">");
-    between(h, "", block->has, "</td><td class=\"n\">");
-    between(h, "", block->needs, block->strong ? "</td><td class=\"s\">" : "</td><td>");
-    between(h, "", block->words, "</td></tr>\n");
-    break;
+  case LW_BLOCK_COLUMNS: columns(h, block); break;
+  case LW_BLOCK_CHECK: check(h, block); break;
   case LW_BLOCK_LINE:
     between(h, "<tr><th scope=\"row\">", block->label, "</th><td class=\"w\"></td></tr>\n");
     break;

@@ -147,10 +147,12 @@ static void section(flow *f) {
 }
 
 static void take(void *context, const lw_block *block) {
-  static const lw_role ROLES[] = {[LW_BLOCK_WHO] = LW_ROLE_TITLE,      [LW_BLOCK_HEADING] = LW_ROLE_HEADING,
-                                  [LW_BLOCK_FACT] = LW_ROLE_PARAGRAPH, [LW_BLOCK_WORDS] = LW_ROLE_PARAGRAPH,
-                                  [LW_BLOCK_ITEM] = LW_ROLE_PARAGRAPH, [LW_BLOCK_CHECK] = LW_ROLE_PARAGRAPH,
-                                  [LW_BLOCK_SECTION] = LW_ROLE_FIGURE, [LW_BLOCK_LINE] = LW_ROLE_PARAGRAPH};
+  static const lw_role ROLES[] = {
+      [LW_BLOCK_WHO] = LW_ROLE_TITLE,       [LW_BLOCK_HEADING] = LW_ROLE_HEADING,
+      [LW_BLOCK_FACT] = LW_ROLE_PARAGRAPH,  [LW_BLOCK_WORDS] = LW_ROLE_PARAGRAPH,
+      [LW_BLOCK_ITEM] = LW_ROLE_PARAGRAPH,  [LW_BLOCK_COLUMNS] = LW_ROLE_PARAGRAPH,
+      [LW_BLOCK_CHECK] = LW_ROLE_PARAGRAPH, [LW_BLOCK_SECTION] = LW_ROLE_FIGURE,
+      [LW_BLOCK_LINE] = LW_ROLE_PARAGRAPH};
   flow *f = context;
   /* A block may go on to the next page. */
   for (int i = f->at_page; i < LW_PRECHECK_PAGES; i++) lw_drawing_begin(&f->page[i], ROLES[block->kind]);
@@ -168,6 +170,7 @@ static void take(void *context, const lw_block *block) {
     if (make_room(f, height_of(block->words, column_width(f), f->size_mm, block->strong)))
       put(f, 0.0, f->size_mm, block->strong, block->words);
     break;
+  case LW_BLOCK_COLUMNS:
   case LW_BLOCK_CHECK: check(f, block); break;
   case LW_BLOCK_SECTION: section(f); break;
   case LW_BLOCK_LINE: line(f, block); break;

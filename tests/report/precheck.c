@@ -17,8 +17,8 @@ static const char HASH[] = "0123456789abcdef0123456789abcdef0123456789abcdef0123
 
 typedef struct seen {
   int count[LW_BLOCK_LINE + 1];
-  lw_block_kind first;
-  bool not_checked;
+  lw_block_kind first, last;
+  bool not_checked, nameless; /* the latter: a table of checks whose columns have no names */
   char headline[720];
 } seen;
 
@@ -29,6 +29,8 @@ static void see(void *context, const lw_block *block) {
   if (all == 0) s->first = block->kind;
   if (block->kind == LW_BLOCK_WHO) lw_print(s->headline, sizeof s->headline, "%s", block->words);
   s->not_checked = s->not_checked || (block->kind == LW_BLOCK_WORDS && block->strong);
+  s->nameless = s->nameless || (block->kind == LW_BLOCK_CHECK && s->last == LW_BLOCK_HEADING);
+  s->last = block->kind;
   s->count[block->kind]++;
 }
 
@@ -41,6 +43,7 @@ int every_precheck_says_who_must_sign(const every_wall *wall) {
   cr_expect_eq(s.count[LW_BLOCK_SECTION], 1);
   cr_expect_eq(s.count[LW_BLOCK_LINE], 4);
   cr_expect(s.not_checked);
+  cr_expect_not(s.nameless);
   cr_expect_eq(result->wall.section.known && s.count[LW_BLOCK_CHECK] == 0, false, "%s", wall->name);
   return 1;
 }
