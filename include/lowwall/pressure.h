@@ -37,7 +37,7 @@ typedef struct lw_plane_load {
   double push_kn_per_m;
 } lw_plane_load;
 
-/* Coulomb's active coefficient where somebody has worked it out already, and for which angles; k 0: nobody. */
+/* Coulomb's active coefficient where somebody has worked it out already, and for which angles; k 0: none. */
 typedef struct lw_coulomb_known {
   lw_wall_angles angles;
   double k;

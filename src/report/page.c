@@ -6,6 +6,7 @@
 #include <string.h>
 
 #include "base/print.h"
+#include "base/utf8.h"
 
 enum { COLUMNS_LEAST = 40, LINE_MAX_BYTES = 2048 };
 
@@ -102,22 +103,6 @@ void lw_page_linef(const lw_page *page, lw_tone tone, const char *format, ...) {
   lw_text_add(page->out, "\n");
 }
 
-/* Bytes of the character that begins here, or 0 when it is not one of UTF-8's shortest forms. */
-static size_t character(const unsigned char *at, size_t left) {
-  size_t length = at[0] < 0x80                    ? 1
-                  : at[0] >= 0xC2 && at[0] < 0xE0 ? 2
-                  : at[0] >= 0xE0 && at[0] < 0xF0 ? 3
-                  : at[0] >= 0xF0 && at[0] < 0xF5 ? 4
-                                                  : 0;
-  if (length == 0 || length > left) return 0;
-  for (size_t i = 1; i < length; i++) {
-    if ((at[i] & 0xC0) != 0x80) return 0;
-  }
-  bool overlong = (at[0] == 0xE0 && at[1] < 0xA0) || (at[0] == 0xF0 && at[1] < 0x90);
-  bool beyond = (at[0] == 0xED && at[1] >= 0xA0) || (at[0] == 0xF4 && at[1] >= 0x90);
-  return overlong || beyond ? 0 : length;
-}
-
 /* The controls of terminals: below a blank, and in two bytes U+0080 to U+009F. */
 static bool controls(const unsigned char *at, size_t length) {
   return (length == 1 && (at[0] < 0x20 || at[0] == 0x7F)) || (length == 2 && at[0] == 0xC2 && at[1] < 0xA0);
@@ -151,7 +136,7 @@ void lw_text_clean(const char *text, char *out, size_t size) {
     at += plain;
     left -= plain;
     if (left == 0 || taken < plain) break;
-    size_t length = character(at, left);
+    size_t length = lw_utf8_length(at, left);
     bool bad = length == 0 || controls(at, length);
     size_t bytes = bad ? 1 : length;
     if (used + bytes >= size) break;

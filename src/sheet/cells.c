@@ -3,44 +3,7 @@
 
 #include <string.h>
 
-static bool is_continuation(unsigned char c) {
-  return (c & 0xC0) == 0x80;
-}
-
-/* The length of the UTF-8 character at s, 0 if it is none. Overlong forms and surrogates are none. */
-static size_t character_length(const unsigned char *s, size_t left) {
-  if (s[0] < 0x80) {
-    return 1;
-  }
-  size_t length = s[0] >= 0xC2 && s[0] <= 0xDF   ? 2
-                  : (s[0] & 0xF0) == 0xE0        ? 3
-                  : s[0] >= 0xF0 && s[0] <= 0xF4 ? 4
-                                                 : 0;
-  if (length == 0 || length > left) {
-    return 0;
-  }
-  for (size_t i = 1; i < length; i++) {
-    if (!is_continuation(s[i])) {
-      return 0;
-    }
-  }
-  bool overlong = (s[0] == 0xE0 && s[1] < 0xA0) || (s[0] == 0xF0 && s[1] < 0x90);
-  bool beyond = (s[0] == 0xED && s[1] >= 0xA0) || (s[0] == 0xF4 && s[1] >= 0x90);
-  return overlong || beyond ? 0 : length;
-}
-
-static bool is_utf8(const char *text, size_t length) {
-  const unsigned char *s = (const unsigned char *)text;
-  size_t i = 0;
-  while (i < length) {
-    size_t step = character_length(s + i, length - i);
-    if (step == 0) {
-      return false;
-    }
-    i += step;
-  }
-  return true;
-}
+#include "base/utf8.h"
 
 /* Most cells are nothing else. */
 static bool is_plain(const char *text, size_t length) {
@@ -62,7 +25,7 @@ static bool has_fault(lw_cells *cells, const char *text, size_t length) {
   } else if (memchr(text, '\0', length) != NULL) {
     slug = LW_FAULT_NUL_BYTE;
     wanted = "a plain CSV file, as a spreadsheet saves it";
-  } else if (!is_utf8(text, length)) {
+  } else if (!lw_is_utf8(text, length)) {
     slug = LW_FAULT_NOT_UTF8;
     wanted = "the file saved as CSV in UTF-8";
   } else {

@@ -5,21 +5,11 @@
 #include <stdio.h>
 #include <string.h>
 
-static bool is_utf8(const unsigned char *bytes, size_t length) {
-  for (size_t i = 0; i < length;) {
-    size_t more = bytes[i] < 0x80 ? 0 : (bytes[i] & 0xE0) == 0xC0 ? 1 : (bytes[i] & 0xF0) == 0xE0 ? 2 : 3;
-    if (more == 3 && (bytes[i] & 0xF8) != 0xF0) return false;
-    if (more >= length - i) return false;
-    for (size_t k = 1; k <= more; k++)
-      if ((bytes[i + k] & 0xC0) != 0x80) return false;
-    i += more + 1;
-  }
-  return true;
-}
+#include "base/utf8.h"
 
 static const char *store_text(const lw_column *column, const char *cell, size_t length, char *member,
                               char *wanted, size_t size) {
-  if (!is_utf8((const unsigned char *)cell, length)) return "UTF-8 text should stand there";
+  if (!lw_is_utf8(cell, length)) return "UTF-8 text should stand there";
   if (length >= column->size) {
     snprintf(wanted, size, "at most %zu bytes have room", column->size - 1);
     return wanted;
