@@ -5,9 +5,10 @@
 #include <gsl/gsl_min.h>
 #include <math.h>
 
-/* GSL's simplex would allocate; its line search does not, when solver and state stand on the stack. */
-enum { STATE_DOUBLES = 32, LINE_ITERATIONS = 7, STRIDES = 5 };
-static const double NEAR_ENOUGH = 1e-5, AS_GOOD = 1e-7;
+/* GSL's simplex would allocate; its line search does not, when solver and state stand on the stack. A line is
+ * not gone down to its end: the turn after it begins elsewhere. */
+enum { STATE_DOUBLES = 32, LINE_ITERATIONS = 3, STRIDES = 5 };
+static const double NEAR_ENOUGH = 1e-5;
 
 /* f along a line through a point. */
 typedef struct line {
@@ -124,7 +125,7 @@ lw_status lw_solve_least(lw_function_of f, const void *context, int turns, lw_le
   for (int i = 0; i < turns; i++) {
     double before = now.value;
     turn(&l, &now);
-    if (before - now.value < AS_GOOD * fabs(now.value)) break;
+    if (before - now.value < now.worth * fabs(now.value)) break;
     now.step *= 0.6;
   }
   now.step = least->step;

@@ -66,9 +66,9 @@ static bool bishop(const lw_slip_slices *list, double driving, double start, lw_
       double m_alpha = list->slice[i].cosine + turn[i] * over;
       if (m_alpha <= 0.0) return false;
       least = lw_smaller(m_alpha, least);
-      double share = part[i] / m_alpha;
+      double lighter = 1.0 / m_alpha, share = part[i] * lighter;
       sum += share;
-      rise += share / m_alpha * turn[i];
+      rise += share * lighter * turn[i];
     }
     /* Of sum/driving over the factor; at 1 or more the classical iteration would not settle either. */
     double slope = rise * over * over / driving, fixed = sum / driving;

@@ -31,6 +31,27 @@ typedef struct lw_slip_strips {
   lw_slip_strip strip[LW_SLIP_STRIP_MAX];
 } lw_slip_strips;
 
+/* How hard the worst circle is searched for. */
+enum { LW_SLIP_STARTS_MAX = 8 };
+typedef struct lw_slip_effort {
+  int exits, entries, depths; /* of the grid */
+  int coarse, fine;           /* slices while it is searched, and at the end */
+  int starts;                 /* from how many of the grid's best, at most LW_SLIP_STARTS_MAX */
+  int turns, last_turns;      /* of line searches from each, and from the best of all at the end */
+} lw_slip_effort;
+extern const lw_slip_effort lw_slip_usual, lw_slip_hard;
+const lw_slip_effort *lw_slip_effort_for(const lw_slip_ground *ground);
+
+/* The least factor after each stage: an eighth of the grid, all of it, the bottom of the best's hollow, the
+ * end. Filled up to the stage at which a search ends early. */
+typedef struct lw_slip_stages {
+  double eighth, grid, hollow, least;
+} lw_slip_stages;
+
+/* lw_slip_search_below with an effort of one's own, for whoever measures what the usual one misses. */
+bool lw_slip_search_by(const lw_slip_effort *effort, const lw_slip_ground *ground, lw_slip_method method,
+                       double enough, lw_slip_stages *stages, lw_slip *slip);
+
 void lw_slip_cut(const lw_slip_ground *ground, lw_slip_strips *strips);
 
 /* The ground's surface at x; at a step the level on the side asked for. */

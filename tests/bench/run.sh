@@ -13,6 +13,9 @@ trap 'rm -rf "$work"' EXIT
 echo 'The parts of one check:'
 "$programs/kernels"
 
+printf '\nWhat the search for slips misses:\n'
+"$programs/slip" 2000 100
+
 now() { date +%s%N; }
 # The faster of two runs; the statuses below 3 of `lowwall check` are faults, those of a verdict are none.
 time_of() {

@@ -1,0 +1,190 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/* What the search for slips misses, on random cross-sections that are the same in every run.
+ *
+ *    slip SECTIONS DENSE
+ *
+ * Once of the walls that a garden has, once of wild ones: soft and strong soils, heavy line loads, footings
+ * in the ground. First how many times the least factor is the best of each stage at most, over SECTIONS of
+ * them: the gaps in src/checks/slip_search.c stand above these. Then how far the usual search lies above a
+ * dense one, over DENSE of them. Fails where a gap is met. */
+#include <lowwall/lowwall.h>
+
+#include "checks/slip_parts.h"
+
+#include <math.h>
+#include <stdio.h>
+#include <stdlib.h>
+
+static const lw_slip_effort DENSE = {.exits = 25,
+                                     .entries = 24,
+                                     .depths = 16,
+                                     .coarse = 16,
+                                     .fine = 40,
+                                     .starts = 6,
+                                     .turns = 8,
+                                     .last_turns = 5};
+
+/* As src/checks/slip_search.c has them. */
+static const lw_slip_stages GAPS = {.eighth = 3.5, .grid = 2.25, .hollow = 1.6};
+
+typedef struct survey {
+  lw_tables *tables;
+  lw_result *result;
+  unsigned long long dice;
+  bool wild;
+  int sections, dense, compared, above;
+  lw_slip_stages most; /* times the least */
+  double worst;
+} survey;
+
+static double between(survey *s, double low, double high) {
+  s->dice = s->dice * 6364136223846793005ULL + 1442695040888963407ULL;
+  return low + (high - low) * (double)(s->dice >> 11) / 9007199254740992.0;
+}
+
+static bool one_in(survey *s, int count) {
+  return between(s, 0.0, count) < 1.0;
+}
+
+typedef struct thrown {
+  lw_case c;
+  lw_faults faults;
+} thrown;
+
+static void item(thrown *sheet, const char *name, double value, const char *unit) {
+  char words[96];
+  lw_print(words, sizeof words, "%s=%.4f%s", name, value, unit);
+  (void)lw_sheet_override(words, 1, &sheet->c, &sheet->faults);
+}
+
+static void soil(survey *s, thrown *sheet, const char *of) {
+  char name[48];
+  bool sticks = one_in(s, 2);
+  double loosest = s->wild ? (sticks ? 0.0 : 18.0) : (sticks ? 12.0 : 24.0), tightest = s->wild ? 42.0 : 36.0;
+  lw_print(name, sizeof name, "%s friction angle", of);
+  item(sheet, name, between(s, loosest, tightest), "deg");
+  lw_print(name, sizeof name, "%s unit weight", of);
+  item(sheet, name, between(s, 15.0, 20.0), "kN/m3");
+  lw_print(name, sizeof name, "%s cohesion", of);
+  if (sticks) item(sheet, name, between(s, 0.5, s->wild ? 40.0 : 10.0) * between(s, 0.0, 1.0), "kPa");
+}
+
+static void wall(survey *s, thrown *sheet) {
+  double courses = floor(between(s, 2.0, 11.0));
+  item(sheet, "course count", courses, "");
+  item(sheet, "block height", between(s, 0.1, 0.25), "m");
+  item(sheet, "block depth", between(s, 0.15, 0.8), "m");
+  item(sheet, "block unit weight", between(s, 16.0, 24.0), "kN/m3");
+  item(sheet, "wall embedment", between(s, 0.0, 0.3), "m");
+  if (one_in(s, 3)) item(sheet, "setback", between(s, 0.0, 40.0), "mm");
+  if (one_in(s, 3)) item(sheet, "pad thickness", between(s, 0.05, 0.3), "m");
+}
+
+static void ground(survey *s, thrown *sheet) {
+  soil(s, sheet, "soil 1");
+  soil(s, sheet, "footing soil");
+  if (one_in(s, 3)) {
+    item(sheet, "soil 1 bottom", between(s, 0.2, 0.8), "m");
+    soil(s, sheet, "soil 2");
+  }
+  if (one_in(s, 2)) item(sheet, "ground slope", between(s, 0.0, 25.0), "deg");
+  if (one_in(s, 4)) item(sheet, "ground slope run", between(s, 0.3, 4.0), "m");
+  if (one_in(s, 3)) item(sheet, "front slope", between(s, 0.0, 25.0), "deg");
+  item(sheet, "drain outlets", floor(between(s, 0.0, 3.0)), "");
+  if (one_in(s, 3)) item(sheet, "water depth", between(s, 0.0, 1.5), "m");
+  if (one_in(s, 4)) item(sheet, "soil below top", between(s, 0.0, 0.3), "m");
+}
+
+static void load(survey *s, thrown *sheet) {
+  double near = between(s, 0.0, 1.5);
+  if (one_in(s, 2)) return;
+  if (s->wild && one_in(s, 3)) {
+    (void)lw_sheet_override("load 1 kind=line", 1, &sheet->c, &sheet->faults);
+    item(sheet, "load 1 force", between(s, 1.0, 40.0), "kN/m");
+    item(sheet, "load 1 distance", near, "m");
+    return;
+  }
+  (void)lw_sheet_override("load 1 kind=strip", 1, &sheet->c, &sheet->faults);
+  item(sheet, "load 1 pressure", between(s, 1.0, s->wild ? 80.0 : 15.0), "kPa");
+  item(sheet, "load 1 near edge", near, "m");
+  item(sheet, "load 1 far edge", near + between(s, 0.2, 3.0), "m");
+  if (s->wild && one_in(s, 3)) item(sheet, "load 1 below ground", between(s, 0.1, 1.0), "m");
+}
+
+/* A wall that holds up ground; false where the dice contradict themselves. */
+static bool throw_wall(survey *s) {
+  static thrown sheet;
+  sheet.c = (lw_case){0};
+  sheet.faults.count = 0;
+  (void)lw_sheet_override("site behind=ground", 1, &sheet.c, &sheet.faults);
+  wall(s, &sheet);
+  ground(s, &sheet);
+  load(s, &sheet);
+  return sheet.faults.count == 0 && lw_case_settle(s->tables, &sheet.c, &sheet.faults) == LW_OK &&
+         lw_run(&sheet.c, s->tables, s->result, NULL) == LW_OK;
+}
+
+static void note_stages(survey *s, const lw_slip_stages *found) {
+  s->most.eighth = fmax(s->most.eighth, found->eighth / found->least);
+  s->most.grid = fmax(s->most.grid, found->grid / found->least);
+  s->most.hollow = fmax(s->most.hollow, found->hollow / found->least);
+}
+
+static void compare(survey *s, const lw_slip_ground *ground, double least) {
+  lw_slip_stages stages;
+  lw_slip slip;
+  if (!lw_slip_search_by(&DENSE, ground, LW_SLIP_BISHOP, INFINITY, &stages, &slip) || slip.status != LW_OK)
+    return;
+  s->compared++;
+  s->above += least > 1.01 * slip.bishop ? 1 : 0;
+  s->worst = fmax(s->worst, least / slip.bishop);
+}
+
+static void look_at(survey *s, const lw_situation *situation) {
+  lw_slip_stages stages;
+  lw_slip slip;
+  lw_slip_ground ground;
+  if (!situation->slip_known || situation->slip.status != LW_OK) return;
+  lw_situation_slip_ground(&s->result->wall, s->tables, situation, &ground);
+  (void)lw_slip_search_by(lw_slip_effort_for(&ground), &ground, LW_SLIP_BISHOP, INFINITY, &stages, &slip);
+  if (slip.status != LW_OK || !isfinite(stages.eighth)) return;
+  s->sections++;
+  note_stages(s, &stages);
+  if (s->compared < s->dense) compare(s, &ground, slip.bishop);
+}
+
+static bool say(const survey *s) {
+  printf("  %d %s cross-sections; times the least factor at most:\n", s->sections,
+         s->wild ? "wild" : "garden");
+  printf("    %-38s %6.2f   taken for at most %.2f\n", "best of an eighth of the grid", s->most.eighth,
+         GAPS.eighth);
+  printf("    %-38s %6.2f   taken for at most %.2f\n", "best of the grid", s->most.grid, GAPS.grid);
+  printf("    %-38s %6.2f   taken for at most %.2f\n", "bottom of the best's hollow", s->most.hollow,
+         GAPS.hollow);
+  printf("    against a dense search of %d of them: %d more than 1 %% above, the worst %.1f %%\n",
+         s->compared, s->above, s->compared > 0 ? 100.0 * (s->worst - 1.0) : 0.0);
+  return s->most.eighth < GAPS.eighth && s->most.grid < GAPS.grid && s->most.hollow < GAPS.hollow;
+}
+
+static bool look(survey s, int sections) {
+  while (s.sections < sections) {
+    if (!throw_wall(&s)) continue;
+    for (int i = 0; i < s.result->situations.count; i++) look_at(&s, &s.result->situations.situation[i]);
+  }
+  return say(&s);
+}
+
+int main(int count, char **arguments) {
+  if (count != 3) return 2;
+  int sections = (int)strtol(arguments[1], NULL, 10);
+  survey s = {.dice = 20261126, .dense = (int)strtol(arguments[2], NULL, 10)};
+  survey wild = s;
+  wild.wild = true;
+  wild.tables = s.tables = calloc(1, sizeof *s.tables);
+  wild.result = s.result = calloc(1, sizeof *s.result);
+  if (!s.tables || !s.result || lw_tables_read(NULL, s.tables, NULL) != LW_OK) return 1;
+  bool garden_well = look(s, sections), wild_well = look(wild, sections);
+  free(s.result);
+  free(s.tables);
+  return garden_well && wild_well ? 0 : 1;
+}
