@@ -133,6 +133,8 @@ void lw_item_print_key(const lw_item *item, int number, char *out, size_t size);
 lw_quantity *lw_item_quantity(const lw_item *item, int number, lw_case *c);
 lw_choice *lw_item_choice(const lw_item *item, int number, lw_case *c);
 lw_words *lw_item_words(const lw_item *item, int number, lw_case *c);
+/** The item's value of one case into another, with where it came from. */
+void lw_item_copy(const lw_item *item, int number, const lw_case *from, lw_case *to);
 /** The word of a choice: "courses". */
 const char *lw_item_word(const lw_item *item, int value, char *out, size_t size);
 

@@ -58,20 +58,9 @@ void lw_batch_clear(lw_batch *batch) {
   lw_text_clear(&batch->said);
 }
 
-/* The items of the command line were read once; their values replace those of the row. */
-static void override(lw_hand *hand, lw_case *c) {
-  lw_case *from = &hand->overrides;
-  for (int i = 0; i < hand->asked->wall.item_count; i++) {
-    const char *argument = hand->asked->wall.item[i];
-    int number;
-    const lw_item *item = lw_item_find(argument, strcspn(argument, "="), &number);
-    if (item == NULL) continue;
-    switch (item->type) {
-    case LW_ITEM_QUANTITY: *lw_item_quantity(item, number, c) = *lw_item_quantity(item, number, from); break;
-    case LW_ITEM_CHOICE: *lw_item_choice(item, number, c) = *lw_item_choice(item, number, from); break;
-    case LW_ITEM_WORDS: *lw_item_words(item, number, c) = *lw_item_words(item, number, from); break;
-    }
-  }
+static void override(const lw_hand *hand, lw_case *c) {
+  for (int i = 0; i < hand->override_count; i++)
+    lw_item_copy(hand->override[i].item, hand->override[i].number, hand->overrides, c);
 }
 
 static void write_faults(lw_batch *batch, const lw_hand *hand, const lw_case *c) {

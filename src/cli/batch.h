@@ -25,11 +25,19 @@ typedef struct lw_batch {
   int gravest;                     /* exit status */
 } lw_batch;
 
+/* An item of the command line, whose value replaces that of each row. */
+typedef struct lw_override {
+  const lw_item *item;
+  int number;                      /* of a repeated part, else 0 */
+} lw_override;
+
 /* What a thread needs to check batches, too big for a stack. */
 typedef struct lw_hand {
   const lw_check_asked *asked;
   const lw_tables *tables;
-  lw_case overrides;               /* the items of the command line */
+  const lw_case *overrides;        /* the values of the command line's items */
+  const lw_override *override;
+  int override_count;
   lw_defaults defaults;
   lw_faults faults;                /* of the row in hand; their file's name is set beforehand */
   lw_result result, scratch;

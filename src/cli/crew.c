@@ -6,6 +6,7 @@
 #include <pthread.h>
 #include <signal.h>
 #include <stdlib.h>
+#include <string.h>
 
 typedef struct ring_place {
   lw_batch batch;
@@ -28,6 +29,8 @@ struct lw_crew {
   int places, workers;             /* workers: the first is the thread that opened the crew */
   ring_place *ring;
   worker *worker;
+  lw_case overrides;
+  lw_override *override;
 };
 
 /* Check the next batch handed in; the lock is held before and after. */
@@ -64,11 +67,26 @@ static void start_the_others(lw_crew *crew, int threads) {
   pthread_sigmask(SIG_SETMASK, &before, NULL);
 }
 
-static void brief(lw_crew *crew, worker *one, const lw_crew_job *job) {
+/* The names of the command line's items are looked up once. */
+static int find_overrides(lw_crew *crew, const lw_crew_job *job) {
+  int count = 0;
+  crew->overrides = *job->overrides;
+  for (int i = 0; i < job->asked->wall.item_count; i++) {
+    const char *argument = job->asked->wall.item[i];
+    lw_override *one = &crew->override[count];
+    one->item = lw_item_find(argument, strcspn(argument, "="), &one->number);
+    count += one->item != NULL ? 1 : 0;
+  }
+  return count;
+}
+
+static void brief(lw_crew *crew, worker *one, const lw_crew_job *job, int overrides) {
   one->crew = crew;
   one->hand.asked = job->asked;
   one->hand.tables = job->tables;
-  one->hand.overrides = *job->overrides;
+  one->hand.overrides = &crew->overrides;
+  one->hand.override = crew->override;
+  one->hand.override_count = overrides;
   lw_defaults_gather(&one->hand.defaults);
   lw_print(one->hand.faults.file, sizeof one->hand.faults.file, "%s", job->file);
 }
@@ -76,22 +94,29 @@ static void brief(lw_crew *crew, worker *one, const lw_crew_job *job) {
 /* With others at work, enough that none waits while the oldest batch is written. */
 static int places_for(int threads) { return threads == 1 ? 1 : 2 * threads + 2; }
 
+static void free_crew(lw_crew *crew) {
+  free(crew->ring);
+  free(crew->worker);
+  free(crew->override);
+  free(crew);
+}
+
 lw_crew *lw_crew_open(int threads, const lw_crew_job *job) {
   lw_crew *crew = calloc(1, sizeof *crew);
   if (crew == NULL) return NULL;
   crew->places = places_for(threads);
   crew->ring = calloc((size_t)crew->places, sizeof *crew->ring);
   crew->worker = calloc((size_t)threads, sizeof *crew->worker);
-  if (crew->ring == NULL || crew->worker == NULL) {
-    free(crew->ring);
-    free(crew->worker);
-    free(crew);
+  crew->override = calloc((size_t)job->asked->wall.item_count + 1, sizeof *crew->override);
+  if (crew->ring == NULL || crew->worker == NULL || crew->override == NULL) {
+    free_crew(crew);
     return NULL;
   }
+  int overrides = find_overrides(crew, job);
   pthread_mutex_init(&crew->lock, NULL);
   pthread_cond_init(&crew->handed_in, NULL);
   pthread_cond_init(&crew->checked, NULL);
-  for (int i = 0; i < threads; i++) brief(crew, &crew->worker[i], job);
+  for (int i = 0; i < threads; i++) brief(crew, &crew->worker[i], job, overrides);
   start_the_others(crew, threads);
   return crew;
 }
@@ -138,7 +163,5 @@ void lw_crew_close(lw_crew *crew) {
   pthread_cond_destroy(&crew->checked);
   pthread_cond_destroy(&crew->handed_in);
   pthread_mutex_destroy(&crew->lock);
-  free(crew->ring);
-  free(crew->worker);
-  free(crew);
+  free_crew(crew);
 }

@@ -132,3 +132,8 @@ lw_choice *lw_item_choice(const lw_item *item, int number, lw_case *c) {
 lw_words *lw_item_words(const lw_item *item, int number, lw_case *c) {
   return lw_item_place(item, number, c);
 }
+
+void lw_item_copy(const lw_item *item, int number, const lw_case *from, lw_case *to) {
+  size_t offset = (size_t)((const char *)lw_item_place(item, number, to) - (const char *)to);
+  lw_item_copy_value(item, (char *)to + offset, (const char *)from + offset);
+}

@@ -4,6 +4,7 @@
 
 #include <math.h>
 #include <stddef.h>
+#include <string.h>
 
 #include <lowwall/sheet.h>
 
@@ -69,6 +70,15 @@ static inline const lw_item *lw_item_next(lw_item_walk *walk) {
 /* Where a value lies in its case; number: n of a repeated part, else 0. */
 static inline void *lw_item_place(const lw_item *item, int number, lw_case *c) {
   return (char *)c + item->offset + (number > 1 ? item->stride * (size_t)(number - 1) : 0);
+}
+
+/* One value, by sizes that the compiler knows: a schedule copies each three times. */
+static inline void lw_item_copy_value(const lw_item *item, void *to, const void *from) {
+  switch (item->type) {
+  case LW_ITEM_QUANTITY: memcpy(to, from, sizeof(lw_quantity)); break;
+  case LW_ITEM_CHOICE: memcpy(to, from, sizeof(lw_choice)); break;
+  case LW_ITEM_WORDS: memcpy(to, from, sizeof(lw_words)); break;
+  }
 }
 
 /* The item nearest to what stood there, its number put in; false when nothing is near. */

@@ -4,6 +4,7 @@
 
 #include "cells.h"
 #include "entry.h"
+#include "items.h"
 
 /* The schedule: the header row holds the items, each with its unit in brackets; a row a wall. The header is
  * resolved once; a row then costs no search, and the memory is that of one row. */
@@ -17,15 +18,10 @@ typedef struct column {
   size_t place, size; /* of its value in a case */
 } column;
 
-/* memcpy by sizes that the compiler knows: three times a column, a row. */
+/* Nothing where there is no item. */
 static void copy_value(const column *col, void *to, const void *from) {
-  if (col->item == NULL) {
-    return;
-  }
-  switch (col->item->type) {
-  case LW_ITEM_QUANTITY: memcpy(to, from, sizeof(lw_quantity)); break;
-  case LW_ITEM_CHOICE: memcpy(to, from, sizeof(lw_choice)); break;
-  case LW_ITEM_WORDS: memcpy(to, from, sizeof(lw_words)); break;
+  if (col->item != NULL) {
+    lw_item_copy_value(col->item, to, from);
   }
 }
 
