@@ -24,6 +24,9 @@ typedef void (*lw_echo_taker)(void *context, const lw_echo *echo);
 /** Every item of the case that is there: given, from a table, assumed. */
 void lw_echo_each(const lw_result *result, lw_echo_taker taker, void *context);
 
+/* Of the limits that are past, and call for the same person, one is reason enough: all of them are listed. */
+bool lw_reason_said_before(const lw_verdict *v, int index);
+
 /* What is not checked, and said so. */
 typedef struct lw_unchecked {
   const char *slug, *text;

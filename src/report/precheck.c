@@ -6,6 +6,7 @@
 #include <string.h>
 
 #include "base/print.h"
+#include "parts.h"
 #include "precheck_blocks.h"
 
 /* What the pre-check says, in the order in which an officer asks. It claims nothing: it shows. */
@@ -76,7 +77,8 @@ static void reasons(const lw_blocks *b) {
   heading(b, "Why, by what is given and what is not known");
   for (int i = 0; i < v->reason_count; i++) {
     const lw_verdict_reason *r = &v->reason[i];
-    if (i > 0 && strcmp(r->text, v->reason[i - 1].text) == 0) continue;
+    bool twice = i > 0 && strcmp(r->text, v->reason[i - 1].text) == 0;
+    if (twice || lw_reason_said_before(v, i)) continue;
     bool own = strncmp(r->source, "[LOWWALL", 8) == 0 || r->source[0] == '\0';
     lw_block_say(b, LW_BLOCK_FACT, r->assumed ? "not known" : "given", "%s%s%s", r->text, own ? "" : " ",
                  own ? "" : r->source);

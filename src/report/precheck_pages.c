@@ -201,7 +201,7 @@ static bool try_size(flow *f, const char *hash) {
 
 /* In the largest letters with which all fits. */
 static lw_status fit(flow *f, const char *hash, int *count, lw_error *error) {
-  static const double SIZES_MM[] = {2.6, 2.4, 2.2, 2.0, 1.8, 1.6, 1.45};
+  static const double SIZES_MM[] = {2.6, 2.5, 2.4, 2.3, 2.2, 2.1, 2.0, 1.9, 1.8, 1.7, 1.6, 1.5, 1.45};
   for (size_t i = 0; i < sizeof SIZES_MM / sizeof *SIZES_MM; i++) {
     f->size_mm = SIZES_MM[i];
     bool fits = try_size(f, hash);

@@ -74,12 +74,11 @@ static void reason(const lw_page *page, const lw_verdict_reason *r) {
   lw_page_sayf(page, r->assumed ? "  ? " : "  - ", "%s%s%s", r->text, own ? "" : " ", own ? "" : r->source);
 }
 
-/* Of the limits that are past one is reason enough here; all of them stand under the heights. */
 static bool is_limit(const lw_verdict_reason *r) {
   return strncmp(r->slug, "limit-", 6) == 0;
 }
 
-static bool said_before(const lw_verdict *v, int index) {
+bool lw_reason_said_before(const lw_verdict *v, int index) {
   for (int i = 0; i < index && is_limit(&v->reason[index]); i++) {
     const lw_verdict_reason *r = &v->reason[i];
     if (is_limit(r) && r->who == v->reason[index].who) return true;
@@ -98,7 +97,7 @@ static bool said_of_standing(const lw_verdict *v, int index) {
 
 static bool belongs(const lw_verdict *v, int index, lw_answer answer, lw_who who) {
   const lw_verdict_reason *r = &v->reason[index];
-  return r->answer == answer && (answer != LW_ANSWER_WHO || r->who == who) && !said_before(v, index);
+  return r->answer == answer && (answer != LW_ANSWER_WHO || r->who == who) && !lw_reason_said_before(v, index);
 }
 
 static int first_of(const lw_verdict *v, lw_answer answer) {

@@ -25,16 +25,16 @@ static void miss(const lw_facts *f, lw_verdict *v, lw_known_row of, const lw_qua
 static void load(const lw_facts *f, lw_verdict *v) {
   const lw_clearance_row *row = lw_known_clearance(f->tables, LW_CLEARANCE_LOAD);
   double wanted = lw_facts_clearance(f, LW_CLEARANCE_LOAD);
-  if (!row || !(f->load_m < wanted - ROUNDING)) return;
-  lw_origin origin = f->c->load[0].kind.origin == LW_ASSUMED ? LW_ASSUMED : LW_GIVEN;
+  lw_heavy heavy = lw_facts_heavy(f, wanted);
+  if (!row || !(heavy.distance_m < wanted - ROUNDING)) return;
   lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
                                                          .who = LW_WHO_COUNCIL,
-                                                         .origin = origin,
+                                                         .origin = heavy.origin,
                                                          .slug = "clearance-load",
                                                          .source = row->from.source});
   if (!r) return;
   lw_print(r->text, sizeof r->text, "Nearer than %.2f m to %s: %s%.2f m from the rear of the top.", wanted,
-           row->name, origin == LW_ASSUMED ? "not known, so taken as " : "", f->load_m);
+           row->name, heavy.origin == LW_ASSUMED ? "not known, so taken as " : "", heavy.distance_m);
 }
 
 /* The upper of two walls must not be the taller one, as far as its own height counts for a tier. */

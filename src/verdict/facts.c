@@ -98,15 +98,34 @@ static void other_wall_gather(lw_facts *f) {
   f->other_wall_near = f->other_wall_m < apart - ROUNDING;
 }
 
-static double nearest_load(const lw_facts *f) {
+/* Only a uniform load may be assumed. */
+static lw_origin uniform_origin(const lw_case *c) {
+  for (int i = 0; i < LW_LOAD_MAX; i++)
+    if (c->load[i].kind.origin == LW_ASSUMED) return LW_ASSUMED;
+  return LW_GIVEN;
+}
+
+static lw_heavy nearest_load(const lw_facts *f) {
   const lw_site *site = &f->wall->site;
   const lw_load_row *garden = lw_known_load(f->tables, LW_LOAD_OF_GARDEN);
-  double least = site->surcharge_kpa > (garden ? garden->value : 0.0) + ROUNDING ? 0.0 : INFINITY;
+  lw_heavy found = {INFINITY, LW_ABSENT, false};
+  if (site->surcharge_kpa > (garden ? garden->value : 0.0) + ROUNDING)
+    found = (lw_heavy){0.0, uniform_origin(f->c), false};
   for (int i = 0; i < site->load_count; i++) {
     if (site->load[i].other_wall) continue; /* a tier has reasons of its own */
-    least = lw_smaller(least, site->load[i].kind == LW_LOAD_CAP ? 0.0 : site->load[i].near_m);
+    double distance = site->load[i].kind == LW_LOAD_CAP ? 0.0 : site->load[i].near_m;
+    if (distance < found.distance_m) found = (lw_heavy){distance, LW_GIVEN, false};
   }
-  return least;
+  return found;
+}
+
+lw_heavy lw_facts_heavy(const lw_facts *facts, double within_m) {
+  lw_heavy vehicle = {INFINITY, facts->c->vehicle_access.origin, true};
+  bool near = facts->stands.distance_m < within_m - ROUNDING;
+  if (lw_facts_is(&facts->c->vehicle_access, LW_YES)) vehicle.distance_m = 0.0;
+  if (!near) return vehicle;
+  bool surer = facts->stands.origin != LW_GIVEN && vehicle.origin == LW_GIVEN;
+  return surer && isfinite(vehicle.distance_m) ? vehicle : facts->stands;
 }
 
 static void ground_gather(lw_facts *f) {
@@ -122,9 +141,8 @@ static void ground_gather(lw_facts *f) {
 }
 
 static void loads_gather(lw_facts *f) {
-  f->load_m = nearest_load(f);
-  if (lw_facts_is(&f->c->vehicle_access, LW_YES)) f->load_m = 0.0;
-  f->loaded = isfinite(f->load_m);
+  f->stands = nearest_load(f);
+  f->loaded = isfinite(f->stands.distance_m) || lw_facts_is(&f->c->vehicle_access, LW_YES);
 }
 
 /* A place counts as known when a row that certainly applies sets a height there. */

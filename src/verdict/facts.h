@@ -5,6 +5,13 @@
 #include <lowwall/fence.h>
 #include <lowwall/verdict.h>
 
+/* A load heavier than garden use, behind the rear of the top. */
+typedef struct lw_heavy {
+  double distance_m; /* INFINITY: none */
+  lw_origin origin;
+  bool vehicle; /* that may come, rather than what stands there */
+} lw_heavy;
+
 /* What the three answers are reached from: levels and distances, worked out once. */
 typedef struct lw_facts {
   const lw_case *c;
@@ -17,7 +24,7 @@ typedef struct lw_facts {
   double wedge_m;       /* of the line at 45 - phi/2 */
   double lower_wall_m;  /* height of the lower of this wall and the other one */
   double other_wall_m;  /* clear distance to the other wall; INFINITY: there is none */
-  double load_m;        /* nearest load heavier than garden use; INFINITY: none */
+  lw_heavy stands;      /* nearest heavy load on the sheet */
   bool other_wall_near; /* a tier */
   bool level_behind, level_in_front;
   bool loaded;
@@ -31,6 +38,9 @@ typedef struct lw_facts {
 
 void lw_facts_gather(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_facts *facts);
 
+/* The heavy load to tell of within a distance: what is known before what is not, what stands there before a
+ * vehicle that may come. */
+lw_heavy lw_facts_heavy(const lw_facts *facts, double within_m);
 /* The value of a row of tables/thresholds.csv; otherwise, the unfavourable value, when that row is gone. */
 double lw_facts_threshold(const lw_facts *facts, lw_known_row threshold, double otherwise);
 /* The distance that a row of tables/clearances.csv asks for; 0 when that row is gone. */

@@ -175,19 +175,19 @@ static double load_zone(const lw_facts *f, const lw_limit_row *row, double heigh
 
 static void miss_load(const lw_facts *f, const lw_limit_row *row, double height_m, lw_verdict *v) {
   double zone = load_zone(f, row, height_m);
-  if (!row->no_surcharge || !(f->load_m < zone - ROUNDING)) return;
-  lw_origin origin = f->c->load[0].kind.origin == LW_GIVEN ? LW_GIVEN : f->c->vehicle_access.origin;
+  lw_heavy load = lw_facts_heavy(f, zone);
+  if (!row->no_surcharge || !(load.distance_m < zone - ROUNDING)) return;
   lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
                                                          .who = calls_for(f, row),
-                                                         .origin = origin,
+                                                         .origin = load.origin,
                                                          .slug = "clearance-load",
                                                          .source = row->from.source});
   if (!r) return;
   lw_print(r->text, sizeof r->text, "A load heavier than garden use %s%s m behind, nearer than %s m (%s).",
-           origin == LW_ASSUMED                         ? "is not known, so taken as "
-           : lw_facts_is(&f->c->vehicle_access, LW_YES) ? "(a vehicle) can stand "
-                                                        : "stands ",
-           lw_two_decimals(f->load_m).text, lw_two_decimals(zone).text, row->region);
+           load.origin == LW_ASSUMED ? "is not known, so taken as "
+           : load.vehicle            ? "(a vehicle) can stand "
+                                     : "stands ",
+           lw_two_decimals(load.distance_m).text, lw_two_decimals(zone).text, row->region);
 }
 
 /* A barrier row asks for nothing besides its height. */

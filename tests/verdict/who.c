@@ -141,11 +141,10 @@ Test(verdict, a_fall_is_asked_about) {
 /* Every condition of the table has its answer here, or is one that no item asks for. */
 Test(verdict, every_row_of_conditions_is_answered) {
   static const char *const answered[] = {
-      "supports-building",  "vehicle-load", "water-held",     "other-wall-near",   "sloping-ground",
-      "boundary",           "public-way",   "mapped-land",    "reactive-soil",     "fence-load",
-      "barrier-needed",     "no-outlet",    "bad-fill",       "earthquake",        "wall-that-moved",
-      "digs-below-footing", "heritage",     "vibrating-load", "fence-carries-soil",
-      "load-inside-influence"};
+      "supports-building",  "vehicle-load", "water-held",     "other-wall-near",    "sloping-ground",
+      "boundary",           "public-way",   "mapped-land",    "reactive-soil",      "fence-load",
+      "barrier-needed",     "no-outlet",    "bad-fill",       "earthquake",         "wall-that-moved",
+      "digs-below-footing", "heritage",     "vibrating-load", "fence-carries-soil", "load-inside-influence"};
   const lw_tables *tables = verdict_tables();
   cr_expect_eq((size_t)tables->condition_count, sizeof answered / sizeof *answered);
   for (size_t i = 0; i < sizeof answered / sizeof *answered; i++) {
@@ -160,6 +159,31 @@ Test(verdict, an_assumed_answer_says_so) {
   cr_expect(r->assumed);
   cr_expect_not_null(strstr(r->text, "not known, so taken as"));
   cr_expect_eq(v.who, LW_WHO_ENGINEER);
+}
+
+/* What stands there is told before a vehicle that may come, and what is known before what is not. */
+Test(verdict, the_heavy_load_that_is_known_is_the_one_told) {
+  static const struct {
+    const char *changes, *told;
+    bool assumed;
+  } rows[] = {
+      {"vehicle access=unknown;load 1 kind=strip;load 1 pressure=5 kPa;load 1 near edge=1.2 m;"
+       "load 1 far edge=3 m",
+       "1.20 m", false},
+      {"vehicle access=unknown;load 1 kind=strip;load 1 pressure=5 kPa;load 1 near edge=6 m;"
+       "load 1 far edge=7 m",
+       "0.00 m", true},
+      {"vehicle access=unknown", "0.00 m", true},
+      {"vehicle access=yes", "0.00 m", false},
+  };
+  for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+    lw_verdict v = verdict_of(rows[i].changes, LW_HOLDS);
+    const lw_verdict_reason *r = verdict_reason(&v, LW_ANSWER_WHO, "clearance-load");
+    cr_assert_not_null(r, "%s", rows[i].changes);
+    cr_expect_eq(r->assumed, rows[i].assumed, "%s: %s", rows[i].changes, r->text);
+    cr_expect_not_null(strstr(r->text, rows[i].told), "%s: %s", rows[i].changes, r->text);
+    cr_expect_eq(strstr(r->text, "not known") != NULL, rows[i].assumed, "%s", r->text);
+  }
 }
 
 /* A known place has its own figures; what is nowhere mild stays grave. */
