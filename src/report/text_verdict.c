@@ -97,7 +97,8 @@ static bool said_of_standing(const lw_verdict *v, int index) {
 
 static bool belongs(const lw_verdict *v, int index, lw_answer answer, lw_who who) {
   const lw_verdict_reason *r = &v->reason[index];
-  return r->answer == answer && (answer != LW_ANSWER_WHO || r->who == who) && !lw_reason_said_before(v, index);
+  return r->answer == answer && (answer != LW_ANSWER_WHO || r->who == who) &&
+         !lw_reason_said_before(v, index);
 }
 
 static int first_of(const lw_verdict *v, lw_answer answer) {
