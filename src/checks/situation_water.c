@@ -5,12 +5,19 @@
 
 /* Water behind the wall: its way out blocked, and a storm in a bed that cannot drain. */
 
+static bool has_outlet(const lw_site *site) {
+  return site->drain_outlets > 0 || site->joints_open || site->ground_drains;
+}
+
 /* Water up to the lower of the soil's top and the overflow, or higher where it stands there anyway. */
 bool lw_plan_blocked(const lw_wall *wall, const lw_tables *tables, lw_situation_plan *plan) {
   static const char *const WHY[] = {
       "no way out for water is known, so a wet bed is the usual state",
       "there is one way out for water, and it will block one day",
       "there are two or more ways out for water, so all of them blocked is printed and does not decide"};
+  static const char NOT_REACHED[] =
+      "this soil does not drain, and no drainage stone 300 mm wide or more leads "
+      "its water out, so a wet bed is the usual state";
   static const lw_situation_kind KIND[] = {LW_USUAL, LW_UNUSUAL, LW_WHAT_IF};
   int ways = lw_site_ways_out(&wall->site);
   int at = ways < 2 ? ways : 2;
@@ -18,7 +25,7 @@ bool lw_plan_blocked(const lw_wall *wall, const lw_tables *tables, lw_situation_
   plan->name = LW_SITUATION_OUTLET_BLOCKED;
   plan->kind = KIND[at];
   plan->decides = at < 2;
-  plan->why = WHY[at];
+  plan->why = at == 0 && has_outlet(&wall->site) ? NOT_REACHED : WHY[at];
   plan->water_depth_m = lw_site_blocked_depth(&wall->site);
   return true;
 }
