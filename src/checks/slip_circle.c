@@ -6,7 +6,8 @@
 /* The factors of one circle. */
 
 enum { ITERATIONS = 100 };
-static const double SETTLED = 1e-7, LEAST_M_ALPHA = 0.2, TOUCH_M = 1e-7;
+/* Newton squares the gap: a step of 1e-4 leaves 1e-8. */
+static const double SETTLED = 1e-7, SETTLED_BY_NEWTON = 1e-4, LEAST_M_ALPHA = 0.2, TOUCH_M = 1e-7;
 
 static bool below(const lw_slip_circle *circle, double x_m, double y_m) {
   if (x_m <= circle->exit_x_m || x_m >= circle->entry_x_m) return true;
@@ -72,9 +73,10 @@ static bool bishop(const lw_slip_slices *list, double driving, double start, lw_
     }
     /* Of sum/driving over the factor; at 1 or more the classical iteration would not settle either. */
     double slope = rise * over * over / driving, fixed = sum / driving;
-    double next = slope < 0.9 ? factor + (fixed - factor) / (1.0 - slope) : fixed;
+    bool newton = slope < 0.9;
+    double next = newton ? factor + (fixed - factor) / (1.0 - slope) : fixed;
     if (!(next > 0.0) || !isfinite(next)) return false;
-    bool settled = fabs(next - factor) <= SETTLED * next;
+    bool settled = fabs(next - factor) <= (newton ? SETTLED_BY_NEWTON : SETTLED) * next;
     factor = next;
     if (!settled) continue;
     slip->bishop = factor;
