@@ -67,9 +67,9 @@ static bool bishop(const lw_slip_slices *list, double driving, double start, lw_
       double m_alpha = list->slice[i].cosine + turn[i] * over;
       if (m_alpha <= 0.0) return false;
       least = lw_smaller(m_alpha, least);
-      double lighter = 1.0 / m_alpha, share = part[i] * lighter;
+      double over_m = 1.0 / m_alpha, share = part[i] * over_m;
       sum += share;
-      rise += share * lighter * turn[i];
+      rise += share * over_m * turn[i];
     }
     /* Of sum/driving over the factor; at 1 or more the classical iteration would not settle either. */
     double slope = rise * over * over / driving, fixed = sum / driving;
