@@ -141,7 +141,7 @@ static bool answer(const lw_favourable *f, const lw_result *result, lw_result *s
   lw_faults faults = {.count = 0};
   lw_print(argument, sizeof argument, "%s=%s", f->item, f->value);
   if (lw_sheet_override(argument, 1, &c, &faults) != LW_OK) return false;
-  return lw_run(&c, result->tables, scratch, NULL) == LW_OK;
+  return lw_run_verdict(&c, result->tables, scratch, NULL) == LW_OK;
 }
 
 static void note(const lw_item *item, int number, const lw_favourable *f, const lw_result *then,

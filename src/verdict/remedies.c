@@ -44,7 +44,7 @@ static void attempt(const lw_attempt *a, lw_result *result, lw_result *scratch) 
   if (a->steps.most < 1 || result->remedy_count >= LW_REMEDY_MAX) return;
   int steps = lw_trial_least(&trial, &a->steps);
   double found = a->steps.from + (steps > 0 ? steps : a->steps.most) * a->steps.step;
-  if (!lw_trial_finish(&trial, found)) return;
+  if (!lw_trial_run(&trial, found)) return;
   lw_remedy *r = &result->remedy[result->remedy_count++];
   *r = (lw_remedy){.enough = steps > 0, .value = {a->told_from + a->told_sign * found, true}, .unit = "m"};
   lw_print(r->slug, sizeof r->slug, "%s", a->slug);

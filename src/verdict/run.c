@@ -2,6 +2,7 @@
 #include <lowwall/result.h>
 
 #include "parts.h"
+#include "trial.h"
 
 /* The first fault, as one sentence. */
 static lw_status contradicted(const lw_faults *faults, lw_error *error) {
@@ -51,13 +52,23 @@ lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_result *result, l
   return lw_run_working(c, tables, result, error, NULL);
 }
 
-lw_status lw_run_governing(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error) {
+static lw_status run_governing(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error,
+                               bool all_reasons) {
   lw_status status = build(c, tables, result, error);
   if (status != LW_OK) return status;
   result->wall.governing_only = true;
   lw_situations_run(&result->wall, tables, &result->situations, NULL);
+  result->wall.governing_only = !all_reasons;
   lw_verdict_reach(&result->given, tables, &result->wall, &result->situations, &result->verdict);
   return LW_OK;
+}
+
+lw_status lw_run_governing(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error) {
+  return run_governing(c, tables, result, error, false);
+}
+
+lw_status lw_run_verdict(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error) {
+  return run_governing(c, tables, result, error, true);
 }
 
 void lw_water_find(lw_result *result, lw_result *scratch) {

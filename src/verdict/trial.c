@@ -10,21 +10,11 @@ lw_quantity lw_trial_given(lw_kind kind, double si) {
   return (lw_quantity){.si = si, .origin = LW_GIVEN, .kind = kind, .table_row = -1};
 }
 
-typedef lw_status (*runner)(const lw_case *, const lw_tables *, lw_result *, lw_error *);
-
-static bool run_by(const lw_trial *trial, double value, runner by) {
+bool lw_trial_run(const lw_trial *trial, double value) {
   lw_case c = trial->now->given;
   c.settled = false;
   if (!trial->change(trial, value, &c)) return false;
-  return by(&c, trial->now->tables, trial->scratch, NULL) == LW_OK;
-}
-
-bool lw_trial_run(const lw_trial *trial, double value) {
-  return run_by(trial, value, lw_run_governing);
-}
-
-bool lw_trial_finish(const lw_trial *trial, double value) {
-  return run_by(trial, value, lw_run);
+  return lw_run_governing(&c, trial->now->tables, trial->scratch, NULL) == LW_OK;
 }
 
 bool lw_trial_stands(const lw_trial *trial, double value) {

@@ -16,10 +16,11 @@ struct lw_trial {
   lw_change change;
 };
 
+/* lw_run_governing with all reasons who must see the wall: what a question would change is told by them. */
+lw_status lw_run_verdict(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error);
+
 /* Run with the change; false when the case cannot be so. */
 bool lw_trial_run(const lw_trial *trial, double value);
-/* The same in full, to be told of. */
-bool lw_trial_finish(const lw_trial *trial, double value);
 bool lw_trial_stands(const lw_trial *trial, double value);
 /* Values to be tried: from + step, from + 2 step ... from + most x step. */
 typedef struct lw_steps {
