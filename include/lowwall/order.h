@@ -133,8 +133,9 @@ enum { LW_SAWN_MAX = 6, LW_BLANK_MAX = 128 };
 typedef struct lw_blank {
   lw_stock stock;
   int count, pieces;
-  double piece_m[LW_SAWN_MAX];   /* long edges */
-  double rest_m;                 /* long edge of what is left */
+  double piece_m[LW_SAWN_MAX], short_m[LW_SAWN_MAX];   /* long and short edges */
+  double rest_m, far_m;          /* short and long edge of what is left */
+  double mitre_deg;              /* at which it ends, away from a square cut */
 } lw_blank;
 
 typedef struct lw_course_count {

@@ -20,11 +20,16 @@ static lw_stock stock_of(const lw_cut *cut) {
   return cut->base_unit ? LW_STOCK_BASE_BLOCK : LW_STOCK_BLOCK;
 }
 
+static bool same(double a, double b) {
+  return fabs(a - b) <= LW_TAKEN_UP;
+}
+
 static bool alike(const lw_blank *a, const lw_blank *b) {
-  if (a->stock != b->stock || a->pieces != b->pieces || fabs(a->rest_m - b->rest_m) > LW_TAKEN_UP)
+  if (a->stock != b->stock || a->pieces != b->pieces || !same(a->rest_m, b->rest_m) ||
+      !same(a->far_m, b->far_m))
     return false;
   for (int i = 0; i < a->pieces; i++)
-    if (fabs(a->piece_m[i] - b->piece_m[i]) > LW_TAKEN_UP) return false;
+    if (!same(a->piece_m[i], b->piece_m[i])) return false;
   return true;
 }
 
@@ -40,33 +45,58 @@ static void keep(sawing *s, const lw_blank *blank) {
   s->blank[s->count++].count = 1;
 }
 
-/* Two halves come from one with the saw in the middle: each is short by half its width. */
-static double fits(const sawing *s, const lw_blank *blank, const lw_cut *cut) {
+/* One mitred end, and the other square. */
+static bool is_mitred(const lw_cut *cut) {
+  return cut->saw_deg > 0.0 && cut->saw_other_deg <= 0.0;
+}
+
+/* What a mitred piece leaves ends in the same mitre: turned round, the next one has it already. */
+static bool nests(const lw_blank *blank, const lw_cut *cut) {
+  return blank->mitre_deg > 0.0 && is_mitred(cut) && fabs(blank->mitre_deg - cut->saw_deg) < 1e-6;
+}
+
+/* What is over when a piece is taken from a blank; below 0: it does not fit. Two halves come from one with
+ * the saw in the middle: each is short by half its width. */
+static double over(const sawing *s, const lw_blank *blank, const lw_cut *cut) {
   double give = cut->kind == LW_CUT_HALF ? s->kerf_m : 0.0;
-  return blank->rest_m + give - cut->long_m;
+  return (nests(blank, cut) ? blank->far_m : blank->rest_m) + give - cut->long_m;
 }
 
 static bool may_share(const sawing *s, const lw_blank *blank, const lw_cut *cut) {
-  bool halves =
-      cut->kind == LW_CUT_HALF && blank->pieces == 1 && fabs(blank->piece_m[0] - cut->long_m) <= LW_TAKEN_UP;
+  bool halves = cut->kind == LW_CUT_HALF && blank->pieces == 1 && same(blank->piece_m[0], cut->long_m);
   return blank->count > 0 && (s->again || halves) && blank->pieces < LW_SAWN_MAX &&
-         fits(s, blank, cut) >= -LW_TAKEN_UP;
+         over(s, blank, cut) >= -LW_TAKEN_UP;
+}
+
+/* The saw takes its width; on a mitre more of the edge. */
+static double sawn_off(const sawing *s, double rest_m, double saw_deg) {
+  return fmax(rest_m - s->kerf_m / cos(saw_deg / LW_DEG_PER_RAD), 0.0);
+}
+
+static void take(const sawing *s, const lw_cut *cut, lw_blank *blank) {
+  double from_m = nests(blank, cut) ? blank->far_m : blank->rest_m;
+  bool mitre = is_mitred(cut) && !nests(blank, cut);
+  blank->piece_m[blank->pieces] = cut->long_m;
+  blank->short_m[blank->pieces++] = cut->short_m;
+  blank->rest_m = sawn_off(s, from_m - cut->long_m, 0.0);
+  blank->far_m = mitre ? sawn_off(s, from_m - cut->short_m, cut->saw_deg) : blank->rest_m;
+  blank->mitre_deg = mitre ? cut->saw_deg : 0.0;
 }
 
 static void saw(sawing *s, const lw_cut *cut) {
-  lw_blank taken = {.stock = s->stock, .rest_m = s->whole_m};
+  lw_blank taken = {.stock = s->stock, .rest_m = s->whole_m, .far_m = s->whole_m};
   int best = -1;
   for (int i = s->first; i < s->count; i++)
-    if (may_share(s, &s->blank[i], cut) && (best < 0 || s->blank[i].rest_m < s->blank[best].rest_m)) best = i;
+    if (may_share(s, &s->blank[i], cut) &&
+        (best < 0 || over(s, &s->blank[i], cut) < over(s, &s->blank[best], cut)))
+      best = i;
   if (best >= 0) {
     taken = s->blank[best];
     s->blank[best].count--;
   } else {
     s->sawn++;
   }
-  taken.piece_m[taken.pieces++] = cut->long_m;
-  double rest = taken.rest_m - cut->long_m;
-  taken.rest_m = rest > s->kerf_m ? rest - s->kerf_m : 0.0;
+  take(s, cut, &taken);
   keep(s, &taken);
 }
 

@@ -114,6 +114,7 @@ static void sawn(json_t *root, const lw_order *order) {
     json_t *pieces = lw_json_list(blank, "pieces_mm");
     for (int k = 0; k < b->pieces; k++) json_array_append_new(pieces, json_real(b->piece_m[k] * 1000.0));
     lw_json_set_double(blank, "left_mm", b->rest_m * 1000.0);
+    lw_json_set_double(blank, "left_long_mm", b->far_m * 1000.0);
   }
   json_t *object = lw_json_object(root, "sawn");
   for (int i = 0; i < 3; i++) {

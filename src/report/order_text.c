@@ -102,8 +102,10 @@ static void blanks(const lw_page *page, const lw_order *order) {
       size_t used = strlen(pieces);
       lw_print(pieces + used, sizeof pieces - used, k > 0 ? " + %.0f" : "%.0f", b->piece_m[k] * 1000.0);
     }
-    lw_page_linef(page, LW_TONE_PLAIN, "  %4d  %-11s %s mm, %.0f mm left", b->count, lw_stock_slug(b->stock),
-                  pieces, b->rest_m * 1000.0);
+    char far[24] = "";
+    if (b->far_m > b->rest_m + 1e-9) lw_print(far, sizeof far, "%.0f/", b->far_m * 1000.0);
+    lw_page_linef(page, LW_TONE_PLAIN, "  %4d  %-11s %s mm, %s%.0f mm left", b->count,
+                  lw_stock_slug(b->stock), pieces, far, b->rest_m * 1000.0);
   }
 }
 

@@ -18,8 +18,10 @@ static const lw_item items[] = {
      .assumed = LW_NO,
      .unit = "",
      .example = "yes",
-     .means = "Whether what is left of a cut block or cap is cut again. Unknown: each cut "
-              "piece takes a whole one; the order says how many would be saved.",
+     .means =
+         "Whether what is left of a cut block or cap is cut again; a mitred one is turned round for it and "
+         "shows its rear. Unknown: each cut piece takes a whole one; the order says how many would be "
+         "saved.",
      .question = ""},
     {.part = LW_ABOUT_ORDER,
      .name = "saw kerf",
