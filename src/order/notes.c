@@ -18,6 +18,21 @@ static void note_corners(lw_laying *laying) {
       plan->unit_m * 1000.0, plan->depth_m * 1000.0, stagger * 1000.0, order->overlap_needs_m * 1000.0);
 }
 
+/* Other corners are bonded: their blocks run through in turn. */
+static void note_mitres(lw_laying *laying) {
+  lw_order *order = laying->order;
+  int mitred = 0;
+  for (int i = 0; i < order->corner_count; i++) mitred += order->corner[i].made == LW_MADE_CUT ? 1 : 0;
+  if (mitred == 0 || laying->plan->courses < 2) return;
+  lw_order_note_add(
+      order, "corner-mitre",
+      "%d of the corners %s cut on the mitre: a joint runs straight up there through every course, and no "
+      "block ties the two runs together. Nothing here checks such a corner; one at 90 degrees, or a curve, "
+      "is "
+      "bonded.",
+      mitred, mitred == 1 ? "is" : "are");
+}
+
 static void note_overlap(lw_laying *laying) {
   lw_order *order = laying->order;
   if (order->overlap_fails_at == 0) return;
@@ -44,6 +59,7 @@ void lw_order_notes(lw_laying *laying, const lw_result *result) {
         "again: two people or a lifter.",
         heaviest, order->lift_mass_kg);
   note_corners(laying);
+  note_mitres(laying);
   note_overlap(laying);
   double covered = c->cap_depth.si - order->cap_overhang_m;
   if (order->has_cap && covered < laying->plan->depth_m - 0.0005)

@@ -5,6 +5,7 @@
 #include <criterion/new/assert.h>
 
 #include <math.h>
+#include <stdio.h>
 #include <string.h>
 
 /* Common practice: 10 m of bedding, 0.5 m wide and 25 mm thick: 0.125 m3 in place, 0.156 of sand, 37.5 kg of
@@ -163,4 +164,18 @@ Test(order, soil_over_the_stone_of_a_bed) {
                "run 1 length=3.4 m;run 2 length=1.6 m;run 3 length=3.4 m;run 4 length=1.6 m;"
                "turn 1 angle=90 deg;turn 2 angle=90 deg;turn 3 angle=90 deg;stone width=300 mm");
   cr_expect(epsilon_eq(dbl, order_line(order, "soil")->net, 1.44 * 0.6 + 2.16 * 0.15, 1e-9));
+}
+
+/* A mitred corner has a straight joint; one course has no joint over another, and a turned corner is
+ * bonded. */
+Test(order, a_mitred_corner_is_told_of) {
+  static const char mitred[] = "run 1 length=3 m;turn 1 angle=60 deg;run 2 length=3 m";
+  char one_course[120];
+  snprintf(one_course, sizeof one_course, "%s;course count=1", mitred);
+  cr_expect(order_note(order_of(mitred), "corner-mitre") != NULL);
+  cr_expect(order_note(order_of(one_course), "corner-mitre") == NULL);
+  cr_expect(order_note(order_of("run 1 length=3 m;turn 1 angle=90 deg;run 2 length=3 m"), "corner-mitre") ==
+            NULL);
+  cr_expect(order_note(order_of("run 1 length=3 m;turn 1 angle=90 deg;run 2 length=3 m;corner unit=cut"),
+                       "corner-mitre") != NULL);
 }
