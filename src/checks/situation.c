@@ -1,245 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "situation.h"
+#include "situation_run.h"
 #include "tier.h"
 
-#include <assert.h>
 #include <math.h>
-#include <string.h>
 
-/* One situation run: every contact pushed, loaded and checked. Loads that may be absent are tried present and
- * absent, and the graver answer of each check stays. */
-
-enum { CONTACTS = LW_COURSE_MAX + 2, BASE = 0, PAD = 1, FIRST_JOINT = 2 };
-
-/* The courses above each joint, the one under the cap included, and the pushes on every contact. Situations
- * with the same water and soil share the pushes, all of them a wedge that only changes its size. */
-typedef struct pushes {
-  int joint_count;
-  lw_section above[LW_COURSE_MAX + 1];
-  lw_push push[CONTACTS + 1];
-  lw_wedge_known searched;
-} pushes;
-
-typedef struct run {
-  const lw_contact_name *only; /* NULL: every contact */
-  const lw_wall *wall;         /* its strengths factored, and with the water of this situation */
-  const lw_check_context *context;
-  const pushes *pushes;
-  lw_situation *situation;
-  lw_factors factors; /* in hand */
-  int next;           /* check of the variant in hand */
-  bool any;
-  lw_check gravest; /* under this set, and the factors it came about with */
-  lw_factors of_gravest;
-} run;
-
-static bool asked(const lw_contact_name *only, lw_at at, int joint) {
-  return !only || (only->at == at && only->joint == joint);
-}
-
-/* The joint under the cap is asked for as the cap. */
-static bool asked_joint(const lw_contact_name *only, const lw_section *section, int joint) {
-  bool under_cap = section->has_cap && joint == section->course_count;
-  return asked(only, under_cap ? LW_AT_CAP : LW_AT_JOINT, under_cap ? 0 : joint);
-}
-
-/* No situation changes what stands above a joint. */
-static void find_joints(const lw_section *section, const lw_contact_name *only, pushes *all) {
-  int courses = section->known ? section->course_count : 0;
-  all->searched.known = false;
-  all->joint_count = courses > 0 ? courses - 1 + (section->has_cap ? 1 : 0) : 0;
-  for (int i = 0; i < all->joint_count; i++)
-    if (asked_joint(only, section, i + 1)) lw_section_above(section, i + 1, &all->above[i]);
-}
-
-static void find_pushes(const lw_wall *wall, const lw_contact_name *only, pushes *all) {
-  const lw_section *section = &wall->section;
-  lw_wedge_known *searched = &all->searched;
-  double pad = wall->site.pad.thickness_m;
-  if (!section->known) return;
-  if (asked(only, LW_AT_BASE, 0)) lw_push_find(wall, section, 0.0, searched, &all->push[BASE], NULL);
-  if (pad > 0.0 && asked(only, LW_AT_PAD, 0))
-    lw_push_find(wall, section, pad, searched, &all->push[PAD], NULL);
-  for (int i = 0; i < all->joint_count; i++)
-    if (asked_joint(only, section, i + 1))
-      lw_push_find(wall, &all->above[i], 0.0, searched, &all->push[FIRST_JOINT + i], NULL);
-}
-
-/* Every variant has the same checks in the same order. */
-static void keep_graver(run *r, const lw_check *check) {
-  lw_situation *s = r->situation;
-  lw_check *kept = &s->check[r->next];
-  bool first = r->next++ == s->check_count;
-  if (first) s->check_count++;
-  assert(first || (kept->kind == check->kind && kept->at == check->at && kept->joint == check->joint));
-  if (first || lw_check_graver(check, kept)) *kept = *check;
-}
-
-static void keep(run *r, lw_check *check) {
-  check->factored = r->factors.factored;
-  lw_format_restrain(r->context->format, check);
-  keep_graver(r, check);
-  if (r->wall->governing_only || (r->any && !lw_check_graver(check, &r->gravest))) return;
-  r->any = true;
-  r->gravest = *check;
-  r->of_gravest = r->factors;
-}
-
-static void check_base(run *r, const lw_stage *stage) {
-  lw_check checks[] = {lw_check_sliding(r->context, stage, LW_AT_BASE, 0),
-                       lw_check_overturning(r->context, stage, LW_AT_BASE, 0),
-                       lw_check_compression(r->context, stage, LW_AT_BASE, 0),
-                       lw_check_bearing(r->context, stage, LW_AT_BASE)};
-  for (size_t i = 0; i < sizeof checks / sizeof checks[0]; i++) keep(r, &checks[i]);
-}
-
-static void check_pad(run *r, const lw_stage *stage) {
-  lw_check checks[] = {lw_check_sliding(r->context, stage, LW_AT_PAD, 0),
-                       lw_check_bearing(r->context, stage, LW_AT_PAD)};
-  for (size_t i = 0; i < sizeof checks / sizeof checks[0]; i++) keep(r, &checks[i]);
-}
-
-static void check_joint(run *r, const lw_stage *stage, int joint) {
-  lw_check checks[] = {lw_check_sliding(r->context, stage, LW_AT_JOINT, joint),
-                       lw_check_overturning(r->context, stage, LW_AT_JOINT, joint),
-                       lw_check_compression(r->context, stage, LW_AT_JOINT, joint)};
-  for (size_t i = 0; i < sizeof checks / sizeof checks[0]; i++) keep(r, &checks[i]);
-}
-
-/* A bonded cap is held by a glue nobody tested: that is said, and does not count either way. */
-static void check_cap(run *r, const lw_stage *stage) {
-  lw_check checks[] = {lw_check_sliding(r->context, stage, LW_AT_CAP, 0),
-                       lw_check_overturning(r->context, stage, LW_AT_CAP, 0)};
-  for (size_t i = 0; i < sizeof checks / sizeof checks[0]; i++) {
-    if (r->wall->section.cap_bonded) {
-      lw_check_not_shown(&checks[i], LW_REASON_RELIES_ON_BOND);
-      checks[i].counts = false;
-    }
-    keep(r, &checks[i]);
-  }
-}
-
-static void note_joint(const lw_stage *stage, double height_m, lw_joint *joint) {
-  *joint = (lw_joint){.status = stage->status,
-                      .reason = stage->reason,
-                      .height_m = height_m,
-                      .thrust_kn_per_m = stage->thrust.total_kn_per_m,
-                      .thrust_height_m = stage->thrust.height_of_action_m,
-                      .elastic_kn_per_m = stage->wedge_governs ? 0.0 : stage->elastic.push_kn_per_m,
-                      .elastic_height_m = stage->wedge_governs ? 0.0 : stage->elastic.height_m,
-                      .wedge_kn_per_m = stage->wedge.thrust_kn_per_m,
-                      .wedge_known = stage->wedge_known,
-                      .faulty = stage->faulty,
-                      .contact = stage->contact};
-}
-
-static void check_joints(run *r, const lw_actions *actions) {
-  lw_stage stage;
-  for (int i = 0; i < r->pushes->joint_count; i++) {
-    bool under_cap = r->wall->section.has_cap && i == r->pushes->joint_count - 1;
-    if (!asked_joint(r->only, &r->wall->section, i + 1)) continue;
-    lw_stage_above(r->wall, &r->pushes->above[i], &r->pushes->push[FIRST_JOINT + i], actions, &stage);
-    if (under_cap)
-      check_cap(r, &stage);
-    else
-      check_joint(r, &stage, i + 1);
-  }
-}
-
-/* A wall that is dug away under its front edge rests on nothing that is known. */
-static void undermine(const run *r, lw_stage *stage) {
-  if (!r->wall->site.undermined || stage->status != LW_OK) return;
-  stage->status = LW_NO_SOLUTION;
-  stage->reason = LW_REASON_UNDERMINED;
-}
-
-static void stage_base(const run *r, const lw_actions *actions, lw_stage *stage) {
-  lw_stage_base(r->wall, &r->pushes->push[BASE], actions, stage);
-  undermine(r, stage);
-}
-
-static void stage_pad(const run *r, const lw_actions *actions, lw_stage *stage) {
-  lw_stage_pad(r->wall, &r->pushes->push[PAD], actions, stage);
-  undermine(r, stage);
-}
-
-static void run_variant(run *r, const lw_actions *actions) {
-  lw_stage stage;
-  r->next = 0;
-  if (asked(r->only, LW_AT_BASE, 0)) {
-    stage_base(r, actions, &stage);
-    check_base(r, &stage);
-  }
-  if (r->wall->site.pad.thickness_m > 0.0 && asked(r->only, LW_AT_PAD, 0)) {
-    stage_pad(r, actions, &stage);
-    check_pad(r, &stage);
-  }
-  check_joints(r, actions);
-}
-
-/* The downward part of people and the load on a cap may be missing while the rest is there. */
-static void run_variants(run *r, const lw_actions *actions) {
-  lw_actions lighter = *actions;
-  bool cap_load = false;
-  for (int i = 0; i < r->wall->site.load_count; i++)
-    cap_load = cap_load || (r->wall->site.load[i].kind == LW_LOAD_CAP && r->wall->site.load[i].force > 0.0);
-  run_variant(r, actions);
-  if (actions->people_down_kn_per_m > 0.0) {
-    lighter.people_down_kn_per_m = 0.0;
-    run_variant(r, &lighter);
-  }
-  if (!cap_load) return;
-  lighter.cap_load = false;
-  run_variant(r, &lighter);
-  lighter.people_down_kn_per_m = actions->people_down_kn_per_m;
-  if (actions->people_down_kn_per_m > 0.0) run_variant(r, &lighter);
-}
-
-/* Every source of load favourable and unfavourable, as far as that makes a difference. */
-static void run_leanings(run *r, const lw_actions *actions) {
-  lw_factors factors[LW_LEANINGS];
-  int count = lw_format_factors(r->context->format, r->context->kind, r->wall, factors);
-  for (int i = 0; i < count; i++) {
-    lw_actions with = *actions;
-    with.factors = r->factors = factors[i];
-    run_variants(r, &with);
-  }
-}
-
-/* The stages that the reports show: with all loads there, under the factors of the gravest check. */
-static void record(const run *r, const lw_actions *actions) {
-  lw_situation *s = r->situation;
-  const lw_section *section = &r->wall->section;
-  bool has_pad = r->wall->site.pad.thickness_m > 0.0;
-  lw_actions with = *actions;
-  lw_stage stage;
-  with.factors = s->factors = r->of_gravest;
-  s->set = r->context->format->any;
-  if (asked(r->only, LW_AT_BASE, 0)) {
-    stage_base(r, &with, &s->base);
-    lw_stage_show(&r->pushes->push[BASE], &s->base);
-  }
-  if (asked(r->only, LW_AT_PAD, 0)) {
-    stage_pad(r, &with, &s->pad);
-    if (has_pad) lw_stage_show(&r->pushes->push[PAD], &s->pad);
-  }
-  s->joint_count = r->pushes->joint_count;
-  for (int i = 0; i < s->joint_count; i++) {
-    if (!asked_joint(r->only, section, i + 1)) continue;
-    lw_stage_above(r->wall, &r->pushes->above[i], &r->pushes->push[FIRST_JOINT + i], &with, &stage);
-    lw_stage_show(&r->pushes->push[FIRST_JOINT + i], &stage);
-    note_joint(&stage, section->part[i + 1].bottom_m, &s->joint[i]);
-  }
-}
-
-/* Without a block depth no check can be shown, and each says so. */
-static void run_unknown(run *r) {
-  lw_stage stage = {.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_DEPTH};
-  r->next = 0;
-  check_base(r, &stage);
-  r->situation->base = stage;
-  r->situation->pad = (lw_stage){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_PAD};
-}
+/* Every situation of a wall, under every set of factors of its format and every way of an earthquake: those
+ * with the same pushes follow one another. */
 
 static void start(const lw_situation_plan *plan, lw_situation *situation) {
   situation->name = plan->name;
@@ -292,29 +58,27 @@ typedef struct follow {
 } follow;
 
 /* The way that is shown comes last: its pushes are then at hand. */
-static void follow_plan(follow *f, const lw_format *format, int i, pushes *all, bool again, bool first) {
+static void follow_plan(follow *f, const lw_format *format, int i, lw_pushes *all, bool again, bool first) {
   const lw_situation_plan *plan = &f->plan[i];
   lw_wall *now = f->now;
   lw_check_context context = {now, format, plan->kind, isfinite(plan->water_depth_m)};
-  run r = {.only = f->only, .wall = now, .context = &context, .pushes = all, .situation = &f->situation[i]};
+  lw_situation_run r = {
+      .only = f->only, .wall = now, .context = &context, .pushes = all, .situation = &f->situation[i]};
   lw_seismic way[WAYS];
   for (int w = ways_of(f->wall, plan, way) - 1; w >= 0; w--) {
     r.situation->seismic = way[w];
     lw_situation_change(f->wall, format, r.situation, now, NULL);
-    if (again) find_pushes(now, f->only, all);
-    if (f->wall->section.known)
-      run_leanings(&r, &plan->actions);
-    else
-      run_unknown(&r);
+    if (again) lw_pushes_find(now, f->only, all);
+    lw_situation_check(&r, &plan->actions);
   }
   bool shown = f->wall->section.known && !f->wall->governing_only;
   if (!shown || (!first && !lw_check_graver(&r.gravest, &f->gravest[i]))) return;
   f->gravest[i] = r.gravest;
-  record(&r, &plan->actions);
+  lw_situation_record(&r, &plan->actions);
 }
 
 /* Situations with the same pushes one after another. */
-static void follow_set(follow *f, const lw_format *format, pushes *all, bool first) {
+static void follow_set(follow *f, const lw_format *format, lw_pushes *all, bool first) {
   bool done[LW_SITUATION_COUNT] = {false};
   for (int i = 0; i < f->count; i++) {
     if (done[i]) continue;
@@ -327,9 +91,9 @@ static void follow_set(follow *f, const lw_format *format, pushes *all, bool fir
 }
 
 static void follow_all(follow *f, const lw_format_family *family) {
-  pushes all;
+  lw_pushes all;
   bool first = true;
-  find_joints(&f->wall->section, f->only, &all);
+  lw_pushes_begin(&f->wall->section, f->only, &all);
   for (int i = 0; i < f->count; i++) start(&f->plan[i], &f->situation[i]);
   for (int i = 0; i < family->count; i++) {
     /* What asks for nothing is run only where nothing else is there. */
