@@ -1,0 +1,110 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "lines.h"
+
+#include "base/print.h"
+
+/* Lines of blocks and caps. */
+
+static double mass_of(const lw_case *c, double length_m, double depth_m) {
+  return c->block_unit_weight.si * 1000.0 / 9.80665 * length_m * depth_m * c->block_height.si;
+}
+
+static bool has_curve(const lw_plan *plan) {
+  bool curved = false;
+  for (int i = 0; i < plan->run_count; i++) curved = curved || fabs(plan->run[i].radius_m) > 0.0;
+  return curved;
+}
+
+/* Pieces of all courses of one depth. */
+static lw_course_count sum_of(const lw_taking *t, bool base) {
+  const lw_plan *plan = t->laying->plan;
+  lw_course_count sum = {0};
+  for (int i = 0; i < plan->courses; i++) {
+    const lw_course_count *n = &t->laying->order->course[i];
+    if ((i < plan->base_courses) != base) continue;
+    sum.whole += n->whole;
+    sum.half += n->half;
+    sum.left += n->left;
+    sum.right += n->right;
+  }
+  return sum;
+}
+
+/* How many are sawn, and what using offcuts again saves or has saved. */
+static int sawn(const lw_taking *t, lw_stock stock, char *note, size_t size) {
+  const lw_order *order = t->laying->order;
+  int fresh = order->sawn[stock], again = order->sawn_again[stock];
+  bool used = t->o->offcuts.value == LW_YES;
+  note[0] = '\0';
+  if (fresh > 0 && fresh == again)
+    lw_print(note, size, "%d of them to be sawn; no offcut is long enough to be used again", fresh);
+  else if (fresh > 0 && used)
+    lw_print(note, size, "%d of them to be sawn, offcuts used; %d if each piece takes a new one", again,
+             fresh);
+  else if (fresh > 0)
+    lw_print(note, size, "%d of them to be sawn, each for its own piece; %d if offcuts are used again", fresh,
+             again);
+  return used ? again : fresh;
+}
+
+static void kind_of(const lw_taking *t, const char *slug, const char *name, int count, double unit_kg) {
+  if (count == 0) return;
+  lw_order_line *l = lw_line_put(
+      t, &(lw_order_line){.slug = slug, .name = name, .unit = "pieces", .net = count, .pieces = true},
+      &t->o->spare_units);
+  l->mass_kg = l->order * unit_kg;
+}
+
+/* Blocks of one depth, whole ones and those to be sawn; then the units that are bought as such. */
+static void blocks_of(const lw_taking *t, bool base, double unit_kg) {
+  const lw_plan *plan = t->laying->plan;
+  lw_course_count sum = sum_of(t, base);
+  lw_order_line line = {.slug = base ? "base-blocks" : "blocks",
+                        .name = base ? "deeper blocks of the base courses, whole" : "blocks, whole",
+                        .unit = "pieces"};
+  line.net = sum.whole + sawn(t, base ? LW_STOCK_BASE_BLOCK : LW_STOCK_BLOCK, line.note, sizeof line.note);
+  lw_order_line *l = lw_line_put(t, &line, has_curve(plan) ? &t->o->curve_allowance : &t->o->block_allowance);
+  l->order = lw_pieces_up(l->order);
+  l->mass_kg = l->order * unit_kg;
+  double corner_kg = unit_kg * t->laying->corner_unit_m / plan->unit_m;
+  if (!t->laying->half_cut)
+    kind_of(t, base ? "base-half-blocks" : "half-blocks", base ? "deeper half blocks" : "half blocks",
+            sum.half, unit_kg / 2.0);
+  kind_of(t, base ? "base-left-corners" : "left-corners",
+          base ? "deeper left corner units" : "left corner units", sum.left, corner_kg);
+  kind_of(t, base ? "base-right-corners" : "right-corners",
+          base ? "deeper right corner units" : "right corner units", sum.right, corner_kg);
+}
+
+static void caps(const lw_taking *t) {
+  lw_order *order = t->laying->order;
+  if (!order->has_cap) return;
+  double depth = t->c->cap_depth.si;
+  order->cap_mass_kg =
+      t->c->cap_unit_weight.si * 1000.0 / 9.80665 * t->o->cap_length.si * depth * t->c->cap_height.si;
+  lw_order_line line = {.slug = "caps", .name = "caps", .unit = "pieces"};
+  order->cap_count = order->cap_whole + sawn(t, LW_STOCK_CAP, line.note, sizeof line.note);
+  line.net = order->cap_count;
+  lw_order_line *l = lw_line_put(t, &line, &t->o->cap_allowance);
+  l->order = lw_pieces_up(l->order);
+  l->mass_kg = l->order * order->cap_mass_kg;
+  if (t->c->cap_fixing.value != LW_FIXING_BONDED) return;
+  double bead = t->o->adhesive_bead.si * 0.5;
+  lw_line_put(t,
+              &(lw_order_line){.slug = "adhesive",
+                               .name = "adhesive in two beads",
+                               .unit = "L",
+                               .net = 2.0 * order->cap_line_m * 3.14159265358979 * bead * bead * 1000.0,
+                               .note = "dry, brushed, above 5 C, beads clear of weeps; no part of the check"},
+              &t->o->adhesive_allowance);
+}
+
+void lw_lines_units(const lw_taking *t) {
+  lw_order *order = t->laying->order;
+  const lw_plan *plan = t->laying->plan;
+  order->unit_mass_kg = mass_of(t->c, plan->unit_m, plan->depth_m);
+  order->base_unit_mass_kg = plan->base_courses > 0 ? mass_of(t->c, plan->unit_m, plan->base_depth_m) : 0.0;
+  if (plan->base_courses < plan->courses) blocks_of(t, false, order->unit_mass_kg);
+  if (plan->base_courses > 0) blocks_of(t, true, order->base_unit_mass_kg);
+  caps(t);
+}
