@@ -7,7 +7,7 @@
 
 #include "cli.h"
 #include "formula.h"
-#include "pressure_parts.h"
+#include "pressure_run.h"
 
 #define DEG(d) ((d)*3.14159265358979323846 / 180.0)
 #define ITEM(n, t, k) .item = {.part = LW_ABOUT_PRESSURE, .name = (n), .type = (t), .kind = (k)
@@ -87,20 +87,6 @@ static const lw_formula_sheet sheet = {
     .count = ITEM_COUNT,
 };
 
-/* One question and its answer. */
-typedef struct pressure_run {
-  lw_earth_state state;
-  lw_pressure_method method;
-  const lw_pressure_routine *routine;
-  bool curved;
-  lw_plane plane, wedge_plane;
-  lw_thrust thrust;
-  lw_wedge wedge;
-  lw_error error, wedge_error;
-  bool wedge_known, faulty, moist_below_water;
-  lw_pressure_beside beside;
-} pressure_run;
-
 static double angle_of(const lw_formula_given *given, pressure_item i) {
   bool share = given->value[i].kind == LW_KIND_SHARE;
   return share ? given->value[i].si * given->value[FRICTION].si : given->value[i].si;
@@ -110,7 +96,7 @@ static bool is_vertical_method(lw_pressure_method method) {
   return method == LW_PRESSURE_RANKINE || method == LW_PRESSURE_AT_REST;
 }
 
-static void choose(const lw_formula_given *given, pressure_run *run) {
+static void choose(const lw_formula_given *given, lw_pressure_run *run) {
   run->state = (lw_earth_state)given->value[STATE].word;
   run->method = (lw_pressure_method)given->value[METHOD].word;
   if (run->state == LW_AT_REST) run->method = LW_PRESSURE_AT_REST;
@@ -119,9 +105,10 @@ static void choose(const lw_formula_given *given, pressure_run *run) {
   run->curved = run->routine != NULL;
   if (run->curved) run->method = LW_PRESSURE_COULOMB;
   if (!run->curved) run->routine = lw_pressure_routine_of(run->method);
+  lw_item_word(&items[STATE].item, (int)run->state, run->state_word, sizeof run->state_word);
 }
 
-static void hold_words_against_each_other(lw_formula_given *given, const pressure_run *run) {
+static void hold_words_against_each_other(lw_formula_given *given, const lw_pressure_run *run) {
   const lw_formula_value *v = given->value;
   bool yields = v[STATE].given && v[STATE].word != LW_AT_REST;
   if (yields && v[METHOD].given && v[METHOD].word == LW_PRESSURE_AT_REST)
@@ -142,7 +129,7 @@ static void hold_words_against_each_other(lw_formula_given *given, const pressur
 }
 
 /* Plant and narrow beds are told of the plain case only: that of their published forms. */
-static void hold_beside_against(lw_formula_given *given, const pressure_run *run, pressure_item item) {
+static void hold_beside_against(lw_formula_given *given, const lw_pressure_run *run, pressure_item item) {
   static const char *const plain =
       "none, or dry level soil without cohesion, load or earthquake on an upright plane, active or at rest";
   const lw_formula_value *v = given->value;
@@ -154,7 +141,7 @@ static void hold_beside_against(lw_formula_given *given, const pressure_run *run
     lw_formula_contradict(given, item, plain);
 }
 
-static void hold_numbers_against_each_other(lw_formula_given *given, const pressure_run *run) {
+static void hold_numbers_against_each_other(lw_formula_given *given, const lw_pressure_run *run) {
   const lw_formula_value *v = given->value;
   bool both_ways = is_vertical_method(run->method);
   double steep = run->state == LW_PASSIVE ? -v[SLOPE].si : v[SLOPE].si;
@@ -168,7 +155,7 @@ static void hold_numbers_against_each_other(lw_formula_given *given, const press
     lw_formula_contradict(given, COHESION, "0: at rest is given for soil without cohesion");
 }
 
-static lw_plane plane_of(const lw_formula_given *given, const pressure_run *run) {
+static lw_plane plane_of(const lw_formula_given *given, const lw_pressure_run *run) {
   const lw_formula_value *v = given->value;
   bool along = is_vertical_method(run->method);
   lw_plane plane = {
@@ -192,14 +179,14 @@ static lw_plane plane_of(const lw_formula_given *given, const pressure_run *run)
 }
 
 /* Rankine's thrust lies along the ground in both states; a passive wedge counts its wall friction upwards. */
-static lw_plane wedge_plane_of(const pressure_run *run) {
+static lw_plane wedge_plane_of(const lw_pressure_run *run) {
   lw_plane plane = run->plane;
   if (plane.along_ground && run->state == LW_PASSIVE) plane.wall_friction_rad = -plane.wall_friction_rad;
   return plane;
 }
 
 /* What a formula's coefficient would be with the wedge's thrust: only where weight and load alone push. */
-static double wedge_coefficient(const pressure_run *run) {
+static double wedge_coefficient(const lw_pressure_run *run) {
   const lw_plane *p = &run->plane;
   if (!lw_plane_is_plain(p) || p->water_depth_m < p->height_m) return NAN;
   double load = p->surcharge_kpa * cos(p->batter_rad) * cos(p->slope_rad) / cos(p->batter_rad - p->slope_rad);
@@ -207,149 +194,39 @@ static double wedge_coefficient(const pressure_run *run) {
          (0.5 * p->layer[0].unit_weight_kn_per_m3 * p->height_m * p->height_m + load * p->height_m);
 }
 
-/* Formula and wedge are the same problem, solved twice. */
-static bool must_agree(const pressure_run *run) {
-  return run->wedge_known && !run->curved && lw_plane_is_plain(&run->plane);
-}
-
-static lw_status compute(pressure_run *run, const lw_working *working) {
+static lw_status compute(lw_pressure_run *run, const lw_working *working) {
   lw_status status = run->routine->thrust(run->state, &run->plane, &run->thrust, &run->error, working);
   if (status != LW_OK) return status;
   const lw_working *second = run->method == LW_PRESSURE_WEDGE ? NULL : working;
   status = lw_wedge_thrust(run->state, &run->wedge_plane, &run->wedge, &run->wedge_error, second);
   run->wedge_known = status == LW_OK;
   double formula = run->thrust.total_kn_per_m, gap = fabs(formula - run->wedge.thrust_kn_per_m);
-  run->faulty = must_agree(run) && gap > 1e-6 * fmax(formula, 1e-3);
+  run->faulty = lw_pressure_must_agree(run) && gap > 1e-6 * fmax(formula, 1e-3);
   if (run->method == LW_PRESSURE_WEDGE) run->thrust.coefficient = wedge_coefficient(run);
   lw_pressure_beside_find(run->state, &run->plane, &run->beside, working);
   return LW_OK;
 }
 
-static const char *nothing_pushes(const pressure_run *run) {
-  return run->thrust.total_kn_per_m > 0.0 ? NULL : lw_reason_slug(LW_REASON_NO_DEMAND);
-}
-
-static void set_wedge(json_t *out, const pressure_run *run) {
-  const char *reason = run->wedge_known ? NULL : lw_reason_slug(run->wedge_error.reason);
-  lw_formula_set(out, "wedge_thrust_kn_per_m", run->wedge.thrust_kn_per_m, reason);
-  lw_formula_set(out, "wedge_plane_angle_deg", run->wedge.plane_angle_rad * LW_DEG_PER_RAD, reason);
-  lw_formula_set(out, "wedge_weight_kn_per_m", run->wedge.weight_kn_per_m, reason);
-  lw_formula_set(out, "wedge_reach_m", run->wedge.reach_m, reason);
-  lw_formula_set(out, "wedge_height_of_action_m", run->wedge.height_of_action_m, reason);
-  json_object_set_new(out, "wedge_must_agree", json_boolean(must_agree(run)));
-  json_object_set_new(out, "faulty", json_boolean(run->faulty));
-  if (run->faulty)
-    json_object_set_new(out, "faulty_reason", json_string(lw_reason_slug(LW_REASON_WEDGE_DISAGREES)));
-}
-
-static json_t *profile_json(const lw_thrust *thrust) {
-  json_t *array = json_array();
-  for (int i = 0; i < thrust->profile_count; i++) {
-    json_t *point = json_object();
-    lw_formula_set(point, "depth_m", thrust->profile[i].depth_m, NULL);
-    lw_formula_set(point, "soil_kpa", thrust->profile[i].soil_kpa, NULL);
-    lw_formula_set(point, "surcharge_kpa", thrust->profile[i].surcharge_kpa, NULL);
-    lw_formula_set(point, "water_kpa", thrust->profile[i].water_kpa, NULL);
-    json_array_append_new(array, point);
-  }
-  return array;
-}
-
-static void set_thrust(json_t *out, const pressure_run *run) {
-  const lw_thrust *t = &run->thrust;
-  lw_formula_set(out, "coefficient", t->coefficient, isnan(t->coefficient) ? "no-coefficient" : NULL);
-  lw_formula_set(out, "thrust_kn_per_m", t->total_kn_per_m, NULL);
-  lw_formula_set(out, "thrust_angle_deg", t->angle_rad * LW_DEG_PER_RAD, NULL);
-  lw_formula_set(out, "thrust_horizontal_kn_per_m", t->horizontal_kn_per_m, NULL);
-  lw_formula_set(out, "thrust_vertical_kn_per_m", t->vertical_kn_per_m, NULL);
-  lw_formula_set(out, "height_of_action_m", t->height_of_action_m, nothing_pushes(run));
-  lw_formula_set(out, "water_thrust_kn_per_m", t->water_kn_per_m, NULL);
-  lw_formula_set(out, "water_height_of_action_m", t->water_height_m,
-                 t->water_kn_per_m > 0.0 ? NULL : lw_reason_slug(LW_REASON_NO_DEMAND));
-  lw_formula_set(out, "crack_depth_m", t->crack_depth_m, NULL);
-  json_object_set_new(out, "passive_unsafe", json_boolean(t->passive_unsafe));
-  lw_pressure_spiral_json(&run->plane, t, out);
-  lw_pressure_seismic_json(&run->plane, t, out);
-  json_object_set_new(out, "moist_weight_below_water", json_boolean(run->moist_below_water));
-}
-
-static int print_json(const lw_formula_given *given, const pressure_run *run, json_t *steps) {
+static int print_json(const lw_formula_given *given, const lw_pressure_run *run, json_t *steps) {
   const lw_pressure_routine *routine = run->routine;
-  char word[32];
   json_t *out = json_object();
   json_object_set_new(out, "method", json_string(routine->slug));
   json_object_set_new(out, "title", json_string(routine->title));
-  const char *state = lw_item_word(&items[STATE].item, (int)run->state, word, sizeof word);
-  json_object_set_new(out, "state", json_string(state));
+  json_object_set_new(out, "state", json_string(run->state_word));
   json_object_set_new(out, "source", json_string(routine->source));
   json_object_set_new(out, "given", lw_formula_given_json(given));
-  set_thrust(out, run);
-  set_wedge(out, run);
-  lw_pressure_beside_json(&run->beside, out);
-  json_object_set_new(out, "profile", profile_json(&run->thrust));
+  lw_pressure_run_json(run, out);
   json_object_set_new(out, "working", steps);
   return lw_formula_print_json(out);
 }
 
-static void add_profile(const lw_thrust *t, lw_text *text) {
-  if (t->profile_count == 0) return;
-  lw_text_add(text, "\nPressure, along the thrust, per metre of vertical depth\n"
-                    "  depth m   soil kPa   of it load kPa   water kPa\n");
-  for (int i = 0; i < t->profile_count; i++)
-    lw_text_addf(text, "  %7.3f   %8.3f   %14.3f   %9.3f\n", t->profile[i].depth_m, t->profile[i].soil_kpa,
-                 t->profile[i].surcharge_kpa, t->profile[i].water_kpa);
-}
-
-static void add_wedge(const pressure_run *run, lw_text *text) {
-  if (!run->wedge_known) {
-    lw_text_addf(text, "  wedge            none: %s\n", lw_reason_sentence(run->wedge_error.reason));
-    return;
-  }
-  double gap = run->wedge.thrust_kn_per_m - run->thrust.total_kn_per_m;
-  if (fabs(gap) < 1e-6 * fmax(run->thrust.total_kn_per_m, 1e-3)) gap = 0.0;   /* rounding is no difference */
-  lw_text_addf(text, "  wedge            %10.4f kN/m, difference %.3g kN/m; plane at %.2f deg, %.3f m back\n",
-                run->wedge.thrust_kn_per_m, gap, run->wedge.plane_angle_rad * LW_DEG_PER_RAD,
-                run->wedge.reach_m);
-  if (run->curved)
-    lw_text_add(text, "  The wedge fails along a plane, which resists more than soil does behind a rough\n"
-                      "  wall.\n");
-  else if (run->faulty) lw_text_addf(text, "  FAULTY: %s.\n", lw_reason_sentence(LW_REASON_WEDGE_DISAGREES));
-  else if (!lw_plane_is_plain(&run->plane))
-    lw_text_add(text, "  They need not agree: cohesion, water or ground at the friction angle is in play,\n"
-                      "  and formula and wedge take these in differently. Use the less favourable.\n");
-}
-
-static void add_summary(const pressure_run *run, lw_text *text) {
-  const lw_pressure_routine *routine = run->routine;
-  const lw_thrust *t = &run->thrust;
-  char word[32];
-  lw_text_addf(text, "%s, %s   %s\n", routine->title,
-               lw_item_word(&items[STATE].item, (int)run->state, word, sizeof word), routine->source);
-  if (!isnan(t->coefficient)) lw_text_addf(text, "  coefficient      %10.4f\n", t->coefficient);
-  lw_text_addf(text, "  thrust           %10.4f kN/m at %.2f deg to the horizontal\n", t->total_kn_per_m,
-               t->angle_rad * LW_DEG_PER_RAD);
-  lw_text_addf(text, "    horizontal     %10.4f kN/m\n", t->horizontal_kn_per_m);
-  lw_text_addf(text, "    vertical       %10.4f kN/m (positive: down on the wall)\n", t->vertical_kn_per_m);
-  if (nothing_pushes(run) == NULL)
-    lw_text_addf(text, "  height of action %10.4f m above the foot\n", t->height_of_action_m);
-  lw_pressure_seismic_text(&run->plane, t, text);
-  if (t->crack_depth_m > 0.0) lw_text_addf(text, "  crack            %10.4f m deep\n", t->crack_depth_m);
-  if (t->water_kn_per_m > 0.0)
-    lw_text_addf(text, "  water            %10.4f kN/m at %.4f m above the foot, level\n", t->water_kn_per_m,
-                 t->water_height_m);
-  add_wedge(run, text);
-  lw_pressure_spiral_text(&run->plane, t, text);
-  if (run->moist_below_water)
-    lw_text_add(text, "  No saturated unit weight is given: the unit weight is used below the water too.\n");
-}
-
-static int refuse_no_solution(lw_formula_given *given, const pressure_run *run) {
+static int refuse_no_solution(lw_formula_given *given, const lw_pressure_run *run) {
   lw_faults_add(&given->faults, LW_FAULT_CONTRADICTION, (lw_cell_place){0, 0}, "", "",
                 "other values: %s (%s)", run->error.text, lw_reason_slug(run->error.reason));
   return lw_formula_refuse(given, "pressure");
 }
 
-static int answer_json(lw_formula_given *given, pressure_run *run) {
+static int answer_json(lw_formula_given *given, lw_pressure_run *run) {
   json_t *steps = json_array();
   lw_working working = lw_formula_json_working(steps);
   if (compute(run, &working) == LW_OK) return print_json(given, run, steps);
@@ -357,16 +234,14 @@ static int answer_json(lw_formula_given *given, pressure_run *run) {
   return refuse_no_solution(given, run);
 }
 
-static int answer_text(lw_formula_given *given, pressure_run *run) {
+static int answer_text(lw_formula_given *given, lw_pressure_run *run) {
   lw_text steps = {0}, text = {0};
   lw_working working = lw_formula_text_working(&steps);
   if (compute(run, &working) != LW_OK) {
     lw_text_free(&steps);
     return refuse_no_solution(given, run);
   }
-  add_summary(run, &text);
-  add_profile(&run->thrust, &text);
-  lw_pressure_beside_text(&run->beside, &text);
+  lw_pressure_run_text(run, &text);
   lw_text_add(&text, "\nWorking\n");
   lw_text_add(&text, steps.data != NULL ? steps.data : "");
   text.failed = text.failed || steps.failed;
@@ -376,7 +251,7 @@ static int answer_text(lw_formula_given *given, pressure_run *run) {
 
 int lw_cli_pressure(int argc, char **argv) {
   lw_formula_given given;
-  pressure_run run = {0};
+  lw_pressure_run run = {0};
   lw_formula_next next = lw_formula_read(&sheet, argc, argv, &given);
   if (next == LW_FORMULA_HELPED) return 0;
   choose(&given, &run);

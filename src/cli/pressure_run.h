@@ -1,0 +1,28 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_CLI_PRESSURE_RUN_H
+#define LOWWALL_CLI_PRESSURE_RUN_H
+
+#include "pressure_parts.h"
+
+/* One question of `lowwall pressure` and its answer. */
+typedef struct lw_pressure_run {
+  lw_earth_state state;
+  char state_word[32];
+  lw_pressure_method method;
+  const lw_pressure_routine *routine;
+  bool curved;
+  lw_plane plane, wedge_plane;
+  lw_thrust thrust;
+  lw_wedge wedge;
+  lw_error error, wedge_error;
+  bool wedge_known, faulty, moist_below_water;
+  lw_pressure_beside beside;
+} lw_pressure_run;
+
+/* Formula and wedge are the same problem, solved twice. */
+bool lw_pressure_must_agree(const lw_pressure_run *run);
+/* The answer as keys, the working left out, and as a page. */
+void lw_pressure_run_json(const lw_pressure_run *run, json_t *out);
+void lw_pressure_run_text(const lw_pressure_run *run, lw_text *text);
+
+#endif
