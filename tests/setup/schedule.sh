@@ -104,6 +104,17 @@ note "a signal: ends with $status, or leaves a file half written" $?
 
 # --- memory: the most that was ever in use, read while the command waits for more rows ---
 
+# Until it has worked off all that it was sent: its processor time stands still.
+works_off() { # PROCESS
+    spent=-1
+    for turn in 1 2 3 4 5 6 7 8 9 10; do
+        before=$spent
+        spent=$(awk '{ print $14 + $15 }' "/proc/$1/stat")
+        [ "$spent" != "$before" ] || return 0
+        sleep 0.2
+    done
+}
+
 peak_kb() { # ROWS ARGS...
     rows=$1
     shift
@@ -111,6 +122,7 @@ peak_kb() { # ROWS ARGS...
     running=$!
     exec 3>feed
     walls "$rows" >&3
+    works_off "$running"
     awk '$1 == "VmHWM:" { print $2 }' "/proc/$running/status"
     exec 3>&-
     wait "$running"
