@@ -143,7 +143,7 @@ lw_status lw_slip_of_slices(const lw_slip_slices *list, const lw_slip_circle *ci
  *        2 A refined circle is kept only when it is worse for the wall than the one it came from.
  *        3 A grid has gaps, and a hollow is gone down to a thousandth. tests/bench/slip.c sets it beside a
  *          dense search: of 1000 cross-sections of garden walls none lay 1 % above; of 1000 wild ones (heavy
- *          line loads, footings in the ground) 18 did, the worst by 13 %.
+ *          line loads, footings in the ground) 16 did, the worst by 10 %.
  *  from  [BISHOP1955 simplified]; tested by tests/handbook/slip.csv and tests/checks/slip.c */
 void lw_slip_search(const lw_slip_ground *ground, lw_slip_method method, lw_slip *slip);
 

@@ -5,9 +5,8 @@
 #include <gsl/gsl_min.h>
 #include <math.h>
 
-/* GSL's simplex would allocate; its line search does not, when solver and state stand on the stack. A line is
- * not gone down to its end: the turn after it begins elsewhere. */
-enum { STATE_DOUBLES = 32, LINE_ITERATIONS = 3, STRIDES = 5 };
+/* GSL's simplex would allocate; its line search does not, when solver and state stand on the stack. */
+enum { STATE_DOUBLES = 32, STRIDES = 5 };
 static const double NEAR_ENOUGH = 1e-5;
 
 /* f along a line through a point. */
@@ -84,7 +83,7 @@ static spot descend(line *l, const spot three[3]) {
       gsl_min_fminimizer_set_with_values(&solver, &function, three[1].s, three[1].y, three[0].s, three[0].y,
                                          three[2].s, three[2].y) != GSL_SUCCESS)
     return three[1];
-  for (int i = 0; i < LINE_ITERATIONS; i++) {
+  for (int i = 0; i < l->from->line_steps; i++) {
     if (gsl_min_fminimizer_iterate(&solver) != GSL_SUCCESS) break;
     if (gsl_min_fminimizer_x_upper(&solver) - gsl_min_fminimizer_x_lower(&solver) < NEAR_ENOUGH) break;
   }

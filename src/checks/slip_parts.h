@@ -38,6 +38,8 @@ typedef struct lw_slip_effort {
   int coarse, fine;           /* slices while it is searched, and at the end */
   int starts;                 /* from how many of the grid's best, at most LW_SLIP_STARTS_MAX */
   int turns, last_turns;      /* of line searches from each, and from the best of all at the end */
+  int line_steps;             /* of Brent's method along a line */
+  double worth;               /* a turn that lowers the factor by a smaller share is the last */
 } lw_slip_effort;
 extern const lw_slip_effort lw_slip_usual, lw_slip_hard;
 const lw_slip_effort *lw_slip_effort_for(const lw_slip_ground *ground);

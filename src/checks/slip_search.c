@@ -14,7 +14,9 @@ const lw_slip_effort lw_slip_usual = {.exits = 7,
                                       .fine = 40,
                                       .starts = 3,
                                       .turns = 5,
-                                      .last_turns = 2};
+                                      .last_turns = 2,
+                                      .line_steps = 3,
+                                      .worth = 1e-3};
 
 /* A load that acts on a line, or in the ground, makes hollows of its own. */
 const lw_slip_effort lw_slip_hard = {.exits = 9,
@@ -24,15 +26,14 @@ const lw_slip_effort lw_slip_hard = {.exits = 9,
                                      .fine = 40,
                                      .starts = 6,
                                      .turns = 5,
-                                     .last_turns = 2};
+                                     .last_turns = 3,
+                                     .line_steps = 7,
+                                     .worth = 1e-6};
 
 /* How many times the least factor the best of an eighth of the grid may be, the best of all of it, and the
  * bottom of the best's hollow: more than tests/bench/slip.c finds on any of 30,000 random cross-sections,
- * 2.09, 1.44 and 1.36. tests/verdict/governing.c holds what comes of it. */
+ * 2.09, 1.44 and 1.31. tests/verdict/governing.c holds what comes of it. */
 static const double EIGHTH_GAP = 3.5, GRID_GAP = 2.25, HOLLOW_GAP = 1.6;
-
-/* A turn of line searches that lowers the factor by less is the last one. */
-static const double WORTH = 1e-3;
 
 typedef struct search {
   const lw_slip_strips *strips;
@@ -191,7 +192,11 @@ static bool scan_below(const search *s, double enough, start best[LW_SLIP_STARTS
 }
 
 static void refine(const search *s, int turns, double step, start *from) {
-  lw_least at = {.count = 3, .high = {1.0, 1.0, 1.0}, .step = step, .worth = WORTH};
+  lw_least at = {.count = 3,
+                 .high = {1.0, 1.0, 1.0},
+                 .step = step,
+                 .worth = s->effort->worth,
+                 .line_steps = s->effort->line_steps};
   for (int i = 0; i < 3; i++) at.x[i] = from->x[i];
   at.value = from->factor;
   if (lw_solve_least(factor_at, s, turns, &at) != LW_OK || !(at.value < from->factor)) return;

@@ -93,11 +93,13 @@ static double valley(const double *x, const void *context) {
 }
 
 Test(base, a_lower_place_is_found_across_a_valley) {
-  lw_least at = {.count = 3, .high = {1.0, 1.0, 1.0}, .step = 0.1, .worth = 1e-9, .x = {0.1, 0.9, 1.0}};
+  lw_least at = {
+      .count = 3, .high = {1.0, 1.0, 1.0}, .step = 0.1, .line_steps = 7, .worth = 1e-9, .x = {0.1, 0.9, 1.0}};
   cr_assert_eq(lw_solve_least(valley, NULL, 40, &at), LW_OK);
   cr_expect_lt(at.value, 2.5 + 1e-5);
   cr_expect(fabs(at.x[0] - 0.755) < 0.01 && fabs(at.x[1] - 0.545) < 0.01 && fabs(at.x[2] - 0.37) < 0.01);
-  lw_least nowhere = {.count = 3, .high = {1.0, 1.0, 1.0}, .step = 0.1, .x = {0.95, 0.5, 0.5}};
+  lw_least nowhere = {
+      .count = 3, .high = {1.0, 1.0, 1.0}, .step = 0.1, .line_steps = 7, .x = {0.95, 0.5, 0.5}};
   cr_expect_eq(lw_solve_least(valley, NULL, 5, &nowhere), LW_NO_SOLUTION);
   cr_expect(nowhere.x[0] > 0.94);
 }

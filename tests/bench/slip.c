@@ -22,7 +22,9 @@ static const lw_slip_effort DENSE = {.exits = 25,
                                      .fine = 40,
                                      .starts = 6,
                                      .turns = 8,
-                                     .last_turns = 5};
+                                     .last_turns = 5,
+                                     .line_steps = 7,
+                                     .worth = 1e-6};
 
 /* As src/checks/slip_search.c has them. */
 static const lw_slip_stages GAPS = {.eighth = 3.5, .grid = 2.25, .hollow = 1.6};
