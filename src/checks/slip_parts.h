@@ -41,8 +41,6 @@ typedef struct lw_slip_effort {
   int line_steps;             /* of Brent's method along a line */
   double worth;               /* a turn that lowers the factor by a smaller share is the last */
 } lw_slip_effort;
-extern const lw_slip_effort lw_slip_usual, lw_slip_hard;
-const lw_slip_effort *lw_slip_effort_for(const lw_slip_ground *ground);
 
 /* The least factor after each stage: an eighth of the grid, all of it, the bottom of the best's hollow, the
  * end. Filled up to the stage at which a search ends early. */
@@ -50,7 +48,11 @@ typedef struct lw_slip_stages {
   double eighth, grid, hollow, least;
 } lw_slip_stages;
 
-/* lw_slip_search_below with an effort of one's own, for whoever measures what the usual one misses. */
+/* How many times the least factor each stage but the last may be. */
+extern const lw_slip_stages lw_slip_gaps;
+
+/* lw_slip_search_below with its stages told, for whoever measures what it misses. effort: one's own; NULL:
+ * the one that the ground's loads ask for. */
 bool lw_slip_search_by(const lw_slip_effort *effort, const lw_slip_ground *ground, lw_slip_method method,
                        double enough, lw_slip_stages *stages, lw_slip *slip);
 

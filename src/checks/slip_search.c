@@ -7,33 +7,33 @@
  * lies in front, how far its entry lies behind, and how deep it goes between the shallowest that clears wall
  * and ground and the deepest that does not overhang. So no trial is wasted on a circle that cuts the wall. */
 
-const lw_slip_effort lw_slip_usual = {.exits = 7,
-                                      .entries = 8,
-                                      .depths = 5,
-                                      .coarse = 12,
-                                      .fine = 40,
-                                      .starts = 3,
-                                      .turns = 5,
-                                      .last_turns = 2,
-                                      .line_steps = 3,
-                                      .worth = 1e-3};
+static const lw_slip_effort USUAL = {.exits = 7,
+                                     .entries = 8,
+                                     .depths = 5,
+                                     .coarse = 12,
+                                     .fine = 40,
+                                     .starts = 3,
+                                     .turns = 5,
+                                     .last_turns = 2,
+                                     .line_steps = 3,
+                                     .worth = 1e-3};
 
 /* A load that acts on a line, or in the ground, makes hollows of its own. */
-const lw_slip_effort lw_slip_hard = {.exits = 9,
-                                     .entries = 12,
-                                     .depths = 7,
-                                     .coarse = 16,
-                                     .fine = 40,
-                                     .starts = 6,
-                                     .turns = 5,
-                                     .last_turns = 3,
-                                     .line_steps = 7,
-                                     .worth = 1e-6};
+static const lw_slip_effort HARD = {.exits = 9,
+                                    .entries = 12,
+                                    .depths = 7,
+                                    .coarse = 16,
+                                    .fine = 40,
+                                    .starts = 6,
+                                    .turns = 5,
+                                    .last_turns = 3,
+                                    .line_steps = 7,
+                                    .worth = 1e-6};
 
 /* How many times the least factor the best of an eighth of the grid may be, the best of all of it, and the
  * bottom of the best's hollow: more than tests/bench/slip.c finds on any of 30,000 random cross-sections,
  * 2.09, 1.44 and 1.31. tests/verdict/governing.c holds what comes of it. */
-static const double EIGHTH_GAP = 3.5, GRID_GAP = 2.25, HOLLOW_GAP = 1.6;
+const lw_slip_stages lw_slip_gaps = {.eighth = 3.5, .grid = 2.25, .hollow = 1.6, .least = 1.0};
 
 typedef struct search {
   const lw_slip_strips *strips;
@@ -42,6 +42,8 @@ typedef struct search {
   int slices;
   int *circles;
   lw_slip *last; /* the circle just tried */
+  double enough; /* it may end where it cannot come below this */
+  lw_slip_stages *stages;
 } search;
 
 /* Exit and entry, and between which sags of the arc below them a circle passes. */
@@ -176,19 +178,18 @@ static void scan(const search *s, int round, start best[LW_SLIP_STARTS_MAX]) {
     for (int k = 0; k < s->effort->entries; k++) scan_chord(s, round, i, k, best);
 }
 
-static bool far_off(const start *best, double gap, double enough) {
-  return isfinite(best->factor) && best->factor > gap * enough;
+static bool far_off(const search *s, const start *best, double gap) {
+  return isfinite(best->factor) && best->factor > gap * s->enough;
 }
 
-static bool scan_below(const search *s, double enough, start best[LW_SLIP_STARTS_MAX],
-                       lw_slip_stages *stages) {
+static bool scan_below(const search *s, start best[LW_SLIP_STARTS_MAX]) {
   for (int i = 0; i < LW_SLIP_STARTS_MAX; i++) best[i] = (start){.factor = INFINITY};
   scan(s, 0, best);
-  stages->eighth = best[0].factor;
-  if (far_off(&best[0], EIGHTH_GAP, enough)) return false;
+  s->stages->eighth = best[0].factor;
+  if (far_off(s, &best[0], lw_slip_gaps.eighth)) return false;
   scan(s, 1, best);
-  stages->grid = best[0].factor;
-  return !far_off(&best[0], GRID_GAP, enough);
+  s->stages->grid = best[0].factor;
+  return !far_off(s, &best[0], lw_slip_gaps.grid);
 }
 
 static void refine(const search *s, int turns, double step, start *from) {
@@ -215,18 +216,17 @@ static start bottom_of(search *s, const start *from) {
   return isfinite(fine.factor) ? fine : at;
 }
 
-static bool deepest_below(search *s, double enough, const start best[LW_SLIP_STARTS_MAX], start *least,
-                          lw_slip_stages *stages) {
+static bool deepest_below(search *s, const start best[LW_SLIP_STARTS_MAX], start *least) {
   *least = bottom_of(s, &best[0]);
-  stages->hollow = least->factor;
-  if (far_off(least, HOLLOW_GAP, enough)) return false;
-  for (int i = 1; i < s->effort->starts && best[i].factor <= GRID_GAP * least->factor; i++) {
+  s->stages->hollow = least->factor;
+  if (far_off(s, least, lw_slip_gaps.hollow)) return false;
+  for (int i = 1; i < s->effort->starts && best[i].factor <= lw_slip_gaps.grid * least->factor; i++) {
     start other = bottom_of(s, &best[i]);
     if (other.factor < least->factor) *least = other;
   }
   s->slices = least->slices;
   refine(s, s->effort->last_turns, 0.02, least);
-  stages->least = least->factor;
+  s->stages->least = least->factor;
   return true;
 }
 
@@ -236,29 +236,24 @@ bool lw_slip_search_by(const lw_slip_effort *effort, const lw_slip_ground *groun
   lw_slip last = {0};
   int circles = 0;
   start best[LW_SLIP_STARTS_MAX], least;
-  search s = {&strips, effort, method, effort->coarse, &circles, &last};
   lw_slip_cut(ground, &strips);
-  if (!scan_below(&s, enough, best, stages)) return false;
+  if (!effort) effort = strips.by_slice ? &HARD : &USUAL;
+  search s = {&strips, effort, method, effort->coarse, &circles, &last, enough, stages};
+  if (!scan_below(&s, best)) return false;
   if (!isfinite(best[0].factor)) {
     *slip = (lw_slip){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_CIRCLE, .circles = circles};
     return true;
   }
-  if (!deepest_below(&s, enough, best, &least, stages)) return false;
+  if (!deepest_below(&s, best, &least)) return false;
   (void)factor_at(least.x, &s);
   *slip = last;
   slip->circles = circles;
   return true;
 }
 
-const lw_slip_effort *lw_slip_effort_for(const lw_slip_ground *ground) {
-  for (int i = 0; i < ground->load_count; i++)
-    if (ground->load[i].below_m > 0.0 || ground->load[i].force_kn_per_m > 0.0) return &lw_slip_hard;
-  return &lw_slip_usual;
-}
-
 bool lw_slip_search_below(const lw_slip_ground *ground, lw_slip_method method, double enough, lw_slip *slip) {
   lw_slip_stages stages;
-  return lw_slip_search_by(lw_slip_effort_for(ground), ground, method, enough, &stages, slip);
+  return lw_slip_search_by(NULL, ground, method, enough, &stages, slip);
 }
 
 void lw_slip_search(const lw_slip_ground *ground, lw_slip_method method, lw_slip *slip) {

@@ -29,7 +29,6 @@ struct lw_crew {
   int places, workers;             /* workers: the first is the thread that opened the crew */
   ring_place *ring;
   worker *worker;
-  lw_case overrides;
   lw_override *override;
 };
 
@@ -70,7 +69,6 @@ static void start_the_others(lw_crew *crew, int threads) {
 /* The names of the command line's items are looked up once. */
 static int find_overrides(lw_crew *crew, const lw_crew_job *job) {
   int count = 0;
-  crew->overrides = *job->overrides;
   for (int i = 0; i < job->asked->wall.item_count; i++) {
     const char *argument = job->asked->wall.item[i];
     lw_override *one = &crew->override[count];
@@ -84,7 +82,7 @@ static void brief(lw_crew *crew, worker *one, const lw_crew_job *job, int overri
   one->crew = crew;
   one->hand.asked = job->asked;
   one->hand.tables = job->tables;
-  one->hand.overrides = &crew->overrides;
+  one->hand.overrides = job->overrides;
   one->hand.override = crew->override;
   one->hand.override_count = overrides;
   lw_defaults_gather(&one->hand.defaults);

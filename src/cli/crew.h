@@ -11,7 +11,8 @@ enum { LW_CREW_MAX = 256 };
 
 typedef struct lw_crew lw_crew;
 
-/* What each hand of the crew is given; file is the sheet's name, for faults. */
+/* What each hand of the crew is given, all of it there as long as the crew; file is the sheet's name, for
+ * faults. */
 typedef struct lw_crew_job {
   const lw_check_asked *asked;
   const lw_tables *tables;

@@ -26,9 +26,6 @@ static const lw_slip_effort DENSE = {.exits = 25,
                                      .line_steps = 7,
                                      .worth = 1e-6};
 
-/* As src/checks/slip_search.c has them. */
-static const lw_slip_stages GAPS = {.eighth = 3.5, .grid = 2.25, .hollow = 1.6};
-
 typedef struct survey {
   lw_tables *tables;
   lw_result *result;
@@ -148,7 +145,7 @@ static void look_at(survey *s, const lw_situation *situation) {
   lw_slip_ground ground;
   if (!situation->slip_known || situation->slip.status != LW_OK) return;
   lw_situation_slip_ground(&s->result->wall, s->tables, situation, &ground);
-  (void)lw_slip_search_by(lw_slip_effort_for(&ground), &ground, LW_SLIP_BISHOP, INFINITY, &stages, &slip);
+  (void)lw_slip_search_by(NULL, &ground, LW_SLIP_BISHOP, INFINITY, &stages, &slip);
   if (slip.status != LW_OK || !isfinite(stages.eighth)) return;
   s->sections++;
   note_stages(s, &stages);
@@ -159,13 +156,14 @@ static bool say(const survey *s) {
   printf("  %d %s cross-sections; times the least factor at most:\n", s->sections,
          s->wild ? "wild" : "garden");
   printf("    %-38s %6.2f   taken for at most %.2f\n", "best of an eighth of the grid", s->most.eighth,
-         GAPS.eighth);
-  printf("    %-38s %6.2f   taken for at most %.2f\n", "best of the grid", s->most.grid, GAPS.grid);
+         lw_slip_gaps.eighth);
+  printf("    %-38s %6.2f   taken for at most %.2f\n", "best of the grid", s->most.grid, lw_slip_gaps.grid);
   printf("    %-38s %6.2f   taken for at most %.2f\n", "bottom of the best's hollow", s->most.hollow,
-         GAPS.hollow);
+         lw_slip_gaps.hollow);
   printf("    against a dense search of %d of them: %d more than 1 %% above, the worst %.1f %%\n",
          s->compared, s->above, s->compared > 0 ? 100.0 * (s->worst - 1.0) : 0.0);
-  return s->most.eighth < GAPS.eighth && s->most.grid < GAPS.grid && s->most.hollow < GAPS.hollow;
+  return s->most.eighth < lw_slip_gaps.eighth && s->most.grid < lw_slip_gaps.grid &&
+         s->most.hollow < lw_slip_gaps.hollow;
 }
 
 static bool look(survey s, int sections) {
