@@ -55,24 +55,15 @@ static void gather_telling(lw_item_part part, lw_telling *telling) {
   }
 }
 
-/* Of one item of the ground, by where it lies in the first soil. */
-static double of_soil(size_t offset) {
-  for (size_t i = 0; i < lw_items_ground.count; i++) {
-    if (lw_items_ground.item[i].offset == offset) {
-      return lw_items_ground.item[i].assumed;
-    }
-  }
-  return NAN;
-}
-
 void lw_defaults_gather(lw_defaults *defaults) {
   lw_item_walk walk = {0};
   defaults->count = 0;
   gather_telling(LW_ABOUT_COURSES, &defaults->courses);
   gather_telling(LW_ABOUT_SECTION, &defaults->section);
-  defaults->moist_kn_per_m3 = of_soil(offsetof(lw_case, soil[0].unit_weight));
-  defaults->light_kn_per_m3 = of_soil(offsetof(lw_case, soil[0].light_unit_weight));
-  defaults->saturated_kn_per_m3 = of_soil(offsetof(lw_case, soil[0].saturated_unit_weight));
+  defaults->moist_kn_per_m3 = lw_default(&lw_items_ground, offsetof(lw_case, soil[0].unit_weight));
+  defaults->light_kn_per_m3 = lw_default(&lw_items_ground, offsetof(lw_case, soil[0].light_unit_weight));
+  defaults->saturated_kn_per_m3 =
+      lw_default(&lw_items_ground, offsetof(lw_case, soil[0].saturated_unit_weight));
   for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
     had_by by = had_by_of(item);
     if (by == BY_NONE) {

@@ -123,13 +123,11 @@ static void take_cell(void *context, const char *text, size_t length, int row, i
 
 /* Nothing was stored but under the columns. */
 static void forget_row(lw_schedule *s) {
-  static const union {
-    lw_quantity quantity;
-    lw_choice choice;
-    lw_words words;
-  } nothing;
   for (int i = 0; i < s->column_count; i++) {
-    copy_value(&s->column[i], (char *)&s->c + s->column[i].place, &nothing);
+    const column *col = &s->column[i];
+    if (col->item != NULL) {
+      lw_entry_forget(col->item, col->number, &s->c);
+    }
   }
 }
 

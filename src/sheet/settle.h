@@ -39,8 +39,8 @@ lw_quantity lw_from_table(lw_kind kind, double si, int table_row);
 /* Worked out: as good as given when all that it follows from is, else assumed. */
 lw_quantity lw_worked_out(lw_kind kind, double si, bool from_given);
 
-/* The safe default that a group of the table of items has for the item at this place. */
-double lw_default(const lw_settling *s, const lw_item_group *group, const lw_quantity *q);
+/* The safe default that a group of the table of items has for the item at this place of a case. */
+double lw_default(const lw_item_group *group, size_t offset);
 
 /* Kind and size of a load by its name; false after a fault. */
 bool lw_settle_load_name(lw_settling *s, lw_case_load *load);

@@ -18,9 +18,10 @@ static heights take_heights(const lw_settling *s) {
                .block_given = lw_given(&c->block_height)};
   h.height_m = h.height_given ? c->wall_height.si : NAN;
   h.count = h.count_given ? (int)lround(c->course_count.si) : 0;
-  h.embedment_m =
-      h.embedment_given ? c->wall_embedment.si : lw_default(s, &lw_items_wall, &c->wall_embedment);
-  h.block_m = h.block_given ? c->block_height.si : lw_default(s, &lw_items_wall, &c->block_height);
+  h.embedment_m = h.embedment_given ? c->wall_embedment.si
+                                    : lw_default(&lw_items_wall, offsetof(lw_case, wall_embedment));
+  h.block_m =
+      h.block_given ? c->block_height.si : lw_default(&lw_items_wall, offsetof(lw_case, block_height));
   h.cap_m = lw_given(&c->cap_height) ? c->cap_height.si : 0.0;
   return h;
 }

@@ -51,9 +51,9 @@ static const lw_item *item_at_place(const lw_settling *s, const void *where, int
   return item;
 }
 
-double lw_default(const lw_settling *s, const lw_item_group *group, const lw_quantity *q) {
+double lw_default(const lw_item_group *group, size_t offset) {
   int number;
-  const lw_item *item = item_in(group, offset_of(s, q), &number);
+  const lw_item *item = item_in(group, offset, &number);
   return item != NULL ? item->assumed : NAN;
 }
 

@@ -20,8 +20,9 @@ static void heights_of_points(lw_settling *s, double total_m) {
     }
     return;
   }
-  double buried = embedment ? c->wall_embedment.si
-                            : fmin(lw_default(s, &lw_items_wall, &c->wall_embedment), total_m / 2.0);
+  double buried = embedment
+                      ? c->wall_embedment.si
+                      : fmin(lw_default(&lw_items_wall, offsetof(lw_case, wall_embedment)), total_m / 2.0);
   buried = height ? total_m - c->wall_height.si : buried;
   if (buried < -LW_MILLIMETRE || total_m - buried < LW_MILLIMETRE) {
     lw_settle_fault(s, LW_FAULT_CONTRADICTION, height ? &c->wall_height : &c->wall_embedment,
@@ -228,8 +229,8 @@ static void settle_trapezoid(lw_settling *s) {
     return;
   }
   bool sure = lw_given(&c->wall_embedment);
-  double total_m =
-      c->wall_height.si + (sure ? c->wall_embedment.si : lw_default(s, &lw_items_wall, &c->wall_embedment));
+  double total_m = c->wall_height.si + (sure ? c->wall_embedment.si
+                                             : lw_default(&lw_items_wall, offsetof(lw_case, wall_embedment)));
   if (!slab_is_sound(s, total_m)) {
     return;
   }
