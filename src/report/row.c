@@ -1,35 +1,22 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "parts.h"
 
-#include <assert.h>
 #include <math.h>
 #include <string.h>
 
 /* A schedule's results, a row a wall. Printing costs more than checking: only a fault goes through printf. */
 
-enum { DECIMALS = 3, CELL_MAX = 1024, ROW_MAX = 6 * CELL_MAX, EMPTY_AFTER_HEADLINE = 9 };
+enum { DECIMALS = 3, CELL_MAX = 1024, EMPTY_AFTER_HEADLINE = 9 };
 
-/* A row in the making: two cells of words, at most twice as long when quoted, and a dozen short ones. */
-typedef struct row {
-  size_t length;
-  char text[ROW_MAX];
-} row;
-
-static inline void put_bytes(row *out, const char *bytes, size_t count) {
-  assert(out->length + count <= sizeof out->text);
-  memcpy(out->text + out->length, bytes, count);
-  out->length += count;
+static void put(lw_text *out, const char *words) {
+  lw_text_add_bytes(out, words, strlen(words));
 }
 
-static inline void put(row *out, const char *words) {
-  put_bytes(out, words, strlen(words));
-}
-
-static void put_quoted(row *out, const char *cell) {
+static void put_quoted(lw_text *out, const char *cell) {
   put(out, "\"");
   for (const char *at = cell; *at;) {
     size_t length = strcspn(at, "\"");
-    put_bytes(out, at, length);
+    lw_text_add_bytes(out, at, length);
     at += length;
     if (*at == '"') {
       put(out, "\"\"");
@@ -40,7 +27,7 @@ static void put_quoted(row *out, const char *cell) {
 }
 
 /* A cell and the comma after it. Control characters and what is not UTF-8 become `?` before. */
-static void add_cell(row *out, const char *words) {
+static void add_cell(lw_text *out, const char *words) {
   char cell[CELL_MAX];
   lw_text_clean(words, cell, sizeof cell);
   size_t length = strlen(cell);
@@ -48,25 +35,25 @@ static void add_cell(row *out, const char *words) {
   if (blank_at_an_end || strpbrk(cell, ",\"") != NULL)
     put_quoted(out, cell);
   else
-    put_bytes(out, cell, length);
+    lw_text_add_bytes(out, cell, length);
   put(out, ",");
 }
 
 /* Our own words never need quotes. */
-static void add_slug(row *out, const char *slug) {
+static void add_slug(lw_text *out, const char *slug) {
   put(out, slug);
   put(out, ",");
 }
 
-static void add_number(row *out, lw_number number) {
+static void add_number(lw_text *out, lw_number number) {
   char digits[400];
   if (number.known && isfinite(number.value)) {
-    put_bytes(out, digits, lw_number_print(digits, sizeof digits, number.value, DECIMALS));
+    lw_text_add_bytes(out, digits, lw_number_print(digits, sizeof digits, number.value, DECIMALS));
   }
   put(out, ",");
 }
 
-static void add_governing(const lw_result *result, row *out) {
+static void add_governing(const lw_result *result, lw_text *out) {
   const lw_situation *situation = NULL;
   const lw_check *check = lw_result_governing(result, &situation);
   if (!check) {
@@ -84,23 +71,20 @@ static void add_governing(const lw_result *result, row *out) {
 }
 
 void lw_report_row_header(lw_text *out) {
-  lw_text_add(out, "mark,headline,what,stands,who,governing situation,check,at,has,needs,ratio,exit\n");
+  put(out, "mark,headline,what,stands,who,governing situation,check,at,has,needs,ratio,exit\n");
 }
 
 void lw_report_row(const lw_result *result, lw_text *out) {
   const lw_verdict *v = &result->verdict;
   char status[16];
-  row line;
-  line.length = 0;
-  add_cell(&line, result->given.mark.text);
-  add_cell(&line, v->headline);
-  add_slug(&line, lw_what_slug(v->what));
-  add_slug(&line, lw_holds_slug(v->stands));
-  add_slug(&line, lw_who_slug(v->who));
-  add_governing(result, &line);
-  put_bytes(&line, status, lw_number_print(status, sizeof status, v->exit_status, 0));
-  put(&line, "\n");
-  lw_text_add_bytes(out, line.text, line.length);
+  add_cell(out, result->given.mark.text);
+  add_cell(out, v->headline);
+  add_slug(out, lw_what_slug(v->what));
+  add_slug(out, lw_holds_slug(v->stands));
+  add_slug(out, lw_who_slug(v->who));
+  add_governing(result, out);
+  lw_text_add_bytes(out, status, lw_number_print(status, sizeof status, v->exit_status, 0));
+  put(out, "\n");
 }
 
 /* The first fault in words, and how many more there are. */
@@ -118,12 +102,9 @@ static void fault_words(const lw_faults *faults, char *out, size_t size) {
 
 void lw_report_row_faults(const lw_case *c, const lw_faults *faults, lw_text *out) {
   char words[CELL_MAX];
-  row line;
-  line.length = 0;
   fault_words(faults, words, sizeof words);
-  add_cell(&line, c->mark.text);
-  add_cell(&line, words);
-  for (int i = 0; i < EMPTY_AFTER_HEADLINE; i++) put(&line, ",");
-  put(&line, "2\n");
-  lw_text_add_bytes(out, line.text, line.length);
+  add_cell(out, c->mark.text);
+  add_cell(out, words);
+  for (int i = 0; i < EMPTY_AFTER_HEADLINE; i++) put(out, ",");
+  put(out, "2\n");
 }
