@@ -245,10 +245,7 @@ bool lw_wedge_body_of(const lw_wedge_frame *frame, const lw_wedge_line *line, lw
     if (!crack(frame, line, &behind)) return false;
     crack_m = lw_larger(ground_at(frame, behind) - plane_at(frame, line, behind), 0.0);
   }
-  body->weight_kn_per_m = body->moved_kn_per_m = body->x_m = body->y_m = 0.0;
-  body->push_kn_per_m = body->push_x_m = body->push_y_m = body->cohesion_kn_per_m = 0.0;
-  body->reach_m = behind;
-  body->crack_depth_m = crack_m;
+  *body = (lw_wedge_body){.reach_m = behind, .crack_depth_m = crack_m};
   shape(frame, behind, crack_m, &whole);
   if (frame->one_zone)
     plain(frame, &whole, body);
