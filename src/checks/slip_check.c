@@ -107,7 +107,7 @@ static void check_slip(const lw_wall *wall, const lw_check_context *context, dou
     weigh(context, &worst.slip, &check);
   } else {
     lw_check_not_shown(&check, reason);
-    check.counts = context->format->row[LW_NEED_SLIP] != NULL;
+    check.counts = reason == LW_REASON_ONE_WALL || context->format->row[LW_NEED_SLIP] != NULL;
   }
   if (!add(context, situation, &check) || !searched) return;
   situation->slip_known = true;
@@ -146,7 +146,10 @@ static bool looked_at(lw_situation_name name) {
          name == LW_SITUATION_EARTHQUAKE || name == LW_SITUATION_TRENCH;
 }
 
+/* Two walls too near for two are shown by no check of one of them: that they act as one is said of their
+ * slip, and counts even where nobody asks for slips. */
 static bool looked_for(const lw_wall *wall) {
+  if (wall->tier.band == LW_TIER_ONE_WALL) return true;
   return wall->slip_cause != LW_SLIP_LEVEL_BED && wall->method.slip != LW_SLIP_NOT;
 }
 
