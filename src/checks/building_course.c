@@ -105,19 +105,36 @@ static lw_lateral both(lw_lateral upper, double lift_m, lw_lateral lower) {
   return (lw_lateral){push, push > 0.0 ? moment / push : 0.0};
 }
 
-/* A layer thicker than a course is compacted behind several at once, and none of them has yielded yet. */
+/* The push from the compacted level down, course after course. */
+typedef struct reach {
+  const lw_compaction_diagram *diagram; /* of the layer just compacted */
+  double layer_m;                       /* its thickness */
+  double depth_m, stress_kpa;           /* come down to */
+  lw_lateral push;                      /* so far, about that depth */
+} reach;
+
+/* Down past one course: as far as the layer goes none of it has yielded, below it all has. */
+static void go_down(const lw_building_course *course, reach *to) {
+  double within = fmin(fmax(to->layer_m - to->depth_m, 0.0), course->height_m);
+  double below = course->height_m - within;
+  to->depth_m += course->height_m;
+  to->stress_kpa += course->unit_weight_kn_per_m3 * within;
+  if (within > 0.0) to->push = lw_compaction_thrust(to->diagram, to->depth_m - below);
+  if (below > 0.0) to->push = both(to->push, below, earth_of(course, to->stress_kpa, below));
+  to->stress_kpa += course->unit_weight_kn_per_m3 * below;
+}
+
+/* A layer thicker than a course is compacted behind several at once, and may end within one. */
 void lw_building_lower(const lw_building_site *site, const lw_building *building, int i,
                        lw_building_course *course) {
-  double layer = fmax(building->layer_m, course->height_m), depth = course->height_m;
-  double stress = course->unit_weight_kn_per_m3 * course->height_m;
-  lw_lateral push = course->push;
+  reach to = {.diagram = &course->diagram,
+              .layer_m = fmax(building->layer_m, course->height_m),
+              .depth_m = course->height_m,
+              .stress_kpa = course->unit_weight_kn_per_m3 * course->height_m,
+              .push = course->push};
   for (int j = i - 1; j >= 0; j--) {
-    const lw_building_course *below = &building->course[j];
-    depth += below->height_m;
-    push = depth <= layer + 1e-9 ? lw_compaction_thrust(&course->diagram, depth)
-                                 : both(push, below->height_m, earth_of(below, stress, below->height_m));
-    stress += below->unit_weight_kn_per_m3 * below->height_m;
-    lw_building_checks checks = lw_building_check(site, j, lw_building_hold_of(site, j, i), push);
+    go_down(&building->course[j], &to);
+    lw_building_checks checks = lw_building_check(site, j, lw_building_hold_of(site, j, i), to.push);
     const lw_check *graver =
         lw_check_graver(&checks.tilting, &checks.sliding) ? &checks.tilting : &checks.sliding;
     if (!course->has_lower || lw_check_graver(graver, &course->lower)) course->lower = *graver;
