@@ -27,7 +27,7 @@ typedef struct lw_plant {
 /* How near a piece of plant may come to the newest course. */
 typedef struct lw_stand_off {
   lw_number distance_m;   /* there it holds by just what is needed; 0: even touching */
-  lw_number keep_m;       /* rounded up to what can be kept on site, and no less than the thresholds have */
+  lw_number keep_m;       /* no less than the thresholds have, rounded up to what can be kept on site */
   lw_reason reason;       /* why there is none */
 } lw_stand_off;
 
@@ -50,6 +50,7 @@ typedef struct lw_building {
   double layer_m;           /* thickness of a layer, as given or as it should be */
   bool layer_given, layer_too_thick;
   int layers;               /* a course is filled in so many */
+  double layer_most_m, hand_layer_most_m;   /* thickest for each: what it compacts, never more than a course */
   int course_count;
   lw_building_course course[LW_COURSE_MAX];
   int worst;                /* the course whose joint is nearest to its limit or furthest past it: an index */

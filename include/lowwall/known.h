@@ -74,7 +74,8 @@ typedef enum lw_only_if {
 #define LW_THRESHOLDS(X) \
   X(LEVEL_GROUND, "level-ground") X(LEVEL_DIFFERENCE, "level-difference") X(BED_SLOPE, "bed-slope") \
   X(STONE_WIDTH, "stone-width") X(LIFT_MASS, "lift-mass") \
-  X(COMPACTOR_DISTANCE, "compactor-distance") X(MACHINE_DISTANCE, "machine-distance") \
+  X(COMPACTOR_DISTANCE, "compactor-distance") X(COMPACTOR_HEIGHTS, "compactor-heights") \
+  X(MACHINE_DISTANCE, "machine-distance") \
   X(MACHINE_MASS, "machine-mass") X(HAND_MASS, "hand-mass") X(TRENCH_DEPTH, "trench-depth") \
   X(MOVEMENT_ALARM, "movement-alarm") X(TIER_APART, "tier-apart") X(TIER_ONE_WALL, "tier-one-wall") \
   X(DRAINABLE_POROSITY, "drainable-porosity") X(KEEP_OUT_FRONT, "keep-out-front")

@@ -46,15 +46,21 @@ static void hand_build(const lw_tables *tables, lw_plant *plant) {
   sum_up(plant);
 }
 
+static double thickest(const lw_plant *plant, double course_m) {
+  return plant->layer_m > 0.0 ? fmin(plant->layer_m, course_m) : course_m;
+}
+
 /* A course is filled in equal layers, none thicker than the plant compacts. */
 static void plan_layers(const lw_case *c, const lw_section *section, lw_building *building) {
-  double course = section->part[0].top_m - section->part[0].bottom_m, most = building->plant.layer_m;
-  building->layers = most > 0.0 ? (int)ceil(course / most - 1e-9) : 1;
+  double course = section->part[0].top_m - section->part[0].bottom_m;
+  double most = building->layer_most_m = thickest(&building->plant, course);
+  building->hand_layer_most_m = thickest(&building->hand, course);
+  building->layers = (int)ceil(course / most - 1e-9);
   building->layer_m = course / building->layers;
   building->layer_given = given(&c->layer_thickness);
   if (!building->layer_given) return;
   building->layer_m = c->layer_thickness.si;
-  building->layer_too_thick = building->layer_m > fmin(course, most) + 1e-9;
+  building->layer_too_thick = building->layer_m > most + 1e-9;
 }
 
 static const lw_check *graver_of(const lw_building_checks *checks) {

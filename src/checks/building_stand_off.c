@@ -93,19 +93,24 @@ static double threshold(const lw_building_site *site, lw_known_row known, double
   return row ? row->value : otherwise;
 }
 
-/* The distances of the table are kept whatever the sum says; a hand rammer is no machine. */
-static double least_of(const lw_building_site *site, const lw_plant *plant, double distance_m) {
+/* The distances of the table are kept whatever the sum says, even by plant that may touch; a hand rammer is
+ * no machine. */
+static double least_of(const lw_building_site *site, const lw_plant *plant) {
+  const lw_section *section = &site->wall.section;
+  if (plant->mass_kg < threshold(site, LW_THRESHOLD_HAND_MASS, 0.0)) return 0.0;
+  double least = threshold(site, LW_THRESHOLD_COMPACTOR_DISTANCE, 0.0);
   bool heavy = plant->mass_kg > threshold(site, LW_THRESHOLD_MACHINE_MASS, 0.0);
-  bool by_hand = plant->mass_kg < threshold(site, LW_THRESHOLD_HAND_MASS, 0.0);
-  if (heavy) return threshold(site, LW_THRESHOLD_MACHINE_DISTANCE, 0.0);
-  return distance_m > 0.0 && !by_hand ? threshold(site, LW_THRESHOLD_COMPACTOR_DISTANCE, 0.0) : 0.0;
+  if (heavy) least = fmax(least, threshold(site, LW_THRESHOLD_MACHINE_DISTANCE, 0.0));
+  if (plant->force_kn <= 0.0) return least;
+  double heights = threshold(site, LW_THRESHOLD_COMPACTOR_HEIGHTS, 0.0);
+  return fmax(least, heights * (section->height_m - section->embedment_m));
 }
 
 static void set(const lw_building_site *site, const lw_plant *plant, lw_stand_off *stand_off,
                 double distance_m) {
-  double on_site = ceil(distance_m / SITE_STEP_M - 1e-6) * SITE_STEP_M;
+  double keep = fmax(distance_m, least_of(site, plant));
   stand_off->distance_m = lw_known(distance_m);
-  stand_off->keep_m = lw_known(fmax(on_site, least_of(site, plant, distance_m)));
+  stand_off->keep_m = lw_known(ceil(keep / SITE_STEP_M - 1e-6) * SITE_STEP_M);
 }
 
 void lw_building_stand_off(const lw_building_site *site, const lw_building *building, const lw_plant *plant,

@@ -63,9 +63,10 @@ static void blocks(const lw_laying *laying, const lw_case *c) {
       "Lay from the corners and ends towards the middle, cuts there; fill never more than one course "
       "behind the blocks, in loose layers of at most %.0f mm.",
       lw_ordering_value(laying->tables, "soil-layer", 0.1) * 1000.0);
-  const lw_threshold_row *plate = lw_known_threshold(laying->tables, LW_THRESHOLD_COMPACTOR_DISTANCE);
+  const lw_threshold_row *plate = lw_known_threshold(laying->tables, LW_THRESHOLD_COMPACTOR_DISTANCE),
+                         *heights = lw_known_threshold(laying->tables, LW_THRESHOLD_COMPACTOR_HEIGHTS);
   add(order, false, "No vibrating plate within %.2f m of the blocks: a hand rammer there.",
-      fmax(c->wall_height.si, plate != NULL ? plate->value : 0.6));
+      fmax(c->wall_height.si * (heights != NULL ? heights->value : 1.0), plate != NULL ? plate->value : 0.6));
 }
 
 static void finish(const lw_laying *laying, const lw_case *c) {

@@ -61,6 +61,10 @@ void lw_figures_of_building_itself(const lw_figures *b, const lw_building *g) {
                  d->greatest_kpa);
   lw_figures_put(b, &(lw_figure_word){"layer_m", "layers to fill in", "m", ""}, g->layer_m);
   lw_figures_put(b, &(lw_figure_word){"layers", "layers to a course", "", ""}, (double)g->layers);
+  lw_figures_put(b, &(lw_figure_word){"layer_most_m", "thickest layer for it here", "m", ""},
+                 g->layer_most_m);
+  lw_figures_put(b, &(lw_figure_word){"hand_layer_most_m", "thickest layer for the hand rammer", "m", ""},
+                 g->hand_layer_most_m);
   of_stand_off(b, "", &g->stand_off);
   of_stand_off(b, "hand_", &g->hand_stand_off);
   lw_figures_put(

@@ -47,14 +47,14 @@ void lw_building_instruction(const lw_result *result, char *out, size_t size) {
     lw_print(out, size,
              "The bed leaves no room for the %s, which has to keep %.2f m away. In it, %s. Layers of %.3f m "
              "at most",
-             plant, g->stand_off.keep_m.value, nearer, g->hand.layer_m);
+             plant, g->stand_off.keep_m.value, nearer, g->hand_layer_most_m);
   } else if (g->stand_off.keep_m.value > 0.0) {
     lw_print(out, size,
              "Keep the %s %.2f m or more behind the newest course. Nearer, %s. Layers of %.3f m at most",
-             plant, g->stand_off.keep_m.value, nearer, g->plant.layer_m);
+             plant, g->stand_off.keep_m.value, nearer, g->layer_most_m);
   } else {
     lw_print(out, size, "The newest course holds with the %s beside it. Layers of %.3f m at most", plant,
-             g->plant.layer_m);
+             g->layer_most_m);
   }
 }
 

@@ -105,3 +105,38 @@ Test(building_layers, what_a_layer_pushes_is_the_sum_of_its_pressures) {
   }
   cr_expect(between > WALLS / 4, "%d layers thicker than a course", between);
 }
+
+/* Whatever holds, an engine keeps off, and no layer is thicker than a course. */
+Test(building_layers, an_engine_never_comes_near) {
+  const lw_tables *t = sheet_test_tables();
+  dice d = {.state = 15};
+  char name[RANDOM_ITEMS * RANDOM_ITEM_BYTES];
+  int touch = 0;
+  for (int w = 0; w < WALLS; w++) {
+    const lw_plant_row *plant = &t->plant[w % t->plant_count];
+    double course = dice_between(&d, 0.05, 0.3), depth = dice_between(&d, 0.3, 2.5);
+    int count = 2 + dice_pick(&d, 6);
+    random_wall wall = {0};
+    random_wall_add(&wall, "course count=%d", count);
+    random_wall_add(&wall, "block height=%.17g m", course);
+    random_wall_add(&wall, "block depth=%.17g m", depth);
+    random_wall_add(&wall, "wall embedment=0.02 m");
+    random_wall_add(&wall, "method slip=not");
+    random_wall_add(&wall, "plant=%s", plant->name);
+    lw_result *r = malloc(sizeof *r);
+    lw_case c = random_wall_case(&wall);
+    cr_assert_eq(lw_run(&c, t, r, NULL), LW_OK);
+    const lw_building *g = &r->building;
+    random_wall_name(&wall, name, sizeof name);
+    cr_expect(g->layer_most_m <= course + 1e-12 && g->layer_most_m <= plant->layer_m + 1e-12, "%s", name);
+    cr_expect(g->hand_layer_most_m <= course + 1e-12 && g->layer_m <= course + 1e-12, "%s", name);
+    bool known = g->stand_off.keep_m.known;
+    double engine = plant->mass_kg < 20.0 ? 0.0 : 0.6, keep = known ? g->stand_off.keep_m.value : INFINITY;
+    if (plant->mass_kg > 1500.0) engine = 1.0;
+    if (plant->mass_kg >= 20.0 && plant->force_kn > 0.0) engine = fmax(engine, count * course - 0.02);
+    cr_expect(keep >= engine - 1e-9 && keep >= g->stand_off.distance_m.value - 1e-9, "keep %.3f: %s", keep, name);
+    touch += plant->mass_kg >= 20.0 && g->stand_off.distance_m.value <= 0.0;
+    free(r);
+  }
+  cr_expect(touch > 2, "%d engines may touch: the walls tell nothing", touch);
+}
