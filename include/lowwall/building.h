@@ -50,7 +50,7 @@ typedef struct lw_building {
   double layer_m;           /* thickness of a layer, as given or as it should be */
   bool layer_given, layer_too_thick;
   int layers;               /* a course is filled in so many */
-  double layer_most_m, hand_layer_most_m;   /* thickest for each: what it compacts, never more than a course */
+  double layer_most_m, hand_layer_most_m;   /* thickest for each: never more than a course */
   int course_count;
   lw_building_course course[LW_COURSE_MAX];
   int worst;                /* the course whose joint is nearest to its limit or furthest past it: an index */
