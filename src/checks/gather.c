@@ -36,38 +36,22 @@ static double plane_x(const lw_back_plane *back, double above_foot_m) {
   return back->foot_x_m - above_foot_m * back->lean;
 }
 
-static void add_thrust_part(const lw_push *push, lw_force_kind kind, double part_kn_per_m, double height_m,
-                            lw_forces *forces) {
-  double share = part_kn_per_m / push->thrust.total_kn_per_m;
-  lw_forces_add(forces, (lw_force){.kind = kind,
-                                   .horizontal_kn_per_m = share * push->thrust.horizontal_kn_per_m,
-                                   .vertical_kn_per_m = share * push->thrust.vertical_kn_per_m,
-                                   .x_m = plane_x(&push->back, height_m),
-                                   .y_m = push->back.foot_y_m + height_m});
-}
-
-/* Soil, surcharge, earthquake, loads at a distance and level pushes apart, each at its own height, together
- * at the height of the whole: each has a factor of its own. */
+/* Each part of the thrust has a factor of its own. */
 static void add_thrust(const lw_push *push, lw_forces *forces) {
+  static const lw_force_kind KIND[LW_PUSH_PARTS] = {LW_FORCE_THRUST, LW_FORCE_SURCHARGE_THRUST,
+                                                    LW_FORCE_SEISMIC_THRUST, LW_FORCE_LOADS_THRUST,
+                                                    LW_FORCE_LEVEL_THRUST};
   const lw_thrust *t = &push->thrust;
-  struct {
-    lw_force_kind kind;
-    lw_lateral part;
-  } parts[] = {{LW_FORCE_SURCHARGE_THRUST, {t->surcharge_kn_per_m, t->surcharge_height_m}},
-               {LW_FORCE_SEISMIC_THRUST, {lw_larger(t->seismic_kn_per_m, 0.0), t->seismic_height_m}},
-               {LW_FORCE_LOADS_THRUST, push->by_loads},
-               {LW_FORCE_LEVEL_THRUST, push->by_pushes}};
-  enum { PARTS = sizeof parts / sizeof parts[0] };
-  double soil = t->total_kn_per_m, moment = soil * t->height_of_action_m;
-  if (fabs(soil) < 1e-12) return;
-  for (int i = 0; i < PARTS; i++) {
-    soil -= parts[i].part.thrust_kn_per_m;
-    moment -= parts[i].part.thrust_kn_per_m * parts[i].part.height_m;
+  for (int i = 0; i < LW_PUSH_PARTS; i++) {
+    const lw_lateral *part = &push->part[i];
+    if (part->thrust_kn_per_m < 1e-12) continue;
+    double share = part->thrust_kn_per_m / t->total_kn_per_m;
+    lw_forces_add(forces, (lw_force){.kind = KIND[i],
+                                     .horizontal_kn_per_m = share * t->horizontal_kn_per_m,
+                                     .vertical_kn_per_m = share * t->vertical_kn_per_m,
+                                     .x_m = plane_x(&push->back, part->height_m),
+                                     .y_m = push->back.foot_y_m + part->height_m});
   }
-  if (soil > 1e-12) add_thrust_part(push, LW_FORCE_THRUST, soil, moment / soil, forces);
-  for (int i = 0; i < PARTS; i++)
-    if (fabs(parts[i].part.thrust_kn_per_m) >= 1e-12)
-      add_thrust_part(push, parts[i].kind, parts[i].part.thrust_kn_per_m, parts[i].part.height_m, forces);
 }
 
 /* Loads at a distance push level, beside the formula's thrust; a wedge that governs carries them already. */

@@ -101,13 +101,16 @@ static void push_by_wedge(lw_push *push) {
   add_to_thrust(&push->thrust, push->by_pushes.thrust_kn_per_m, push->by_pushes.height_m);
 }
 
-/* A wedge that is used carries every load: how much of its thrust is whose, for factors of their own. */
-static void part_wedge(lw_push *push) {
+/* A wedge that is used carries every load: how much of its thrust is whose, for factors of their own. Without
+ * loads it would act at the higher of its own height and the formula's. */
+static void part_wedge(lw_push *push, double formula_height_m) {
   const lw_plane *plane = &push->back.plane;
   lw_wedge none, still = push->wedge;
   bool pushed = is_pushed(plane);
   if (plane->load_count == 0 || !find_lighter(push, CARRIES_NOTHING, &none)) return;
   if (pushed && !find_lighter(push, CARRIES_WEIGHTS, &still)) return;
+  push->unloaded = (lw_lateral){.thrust_kn_per_m = none.thrust_kn_per_m,
+                                .height_m = lw_larger(none.height_of_action_m, formula_height_m)};
   push->by_loads = between(&still, &none, plane->height_m);
   if (pushed) push->by_pushes = between(&push->wedge, &still, plane->height_m);
 }
@@ -120,19 +123,20 @@ static void recheck(const lw_method *method, lw_wedge_known *searched, lw_push *
   if (method->pressure == LW_PRESSURE_AT_REST || !find_wedge(searched, push, working)) return;
   push->wedge_known = true;
   bool has_it = method->pressure == LW_PRESSURE_WEDGE && push->elastic_by == LW_LOAD_PRESSURE_WEDGE;
+  double formula_height = push->thrust.height_of_action_m;
   if (!has_it) push_by_wedge(push);
   double wedge = push->wedge.thrust_kn_per_m, formula = push->thrust.total_kn_per_m;
   if (lw_plane_is_plain(plane)) {
     push->faulty = fabs(wedge - formula) > AGREEMENT * lw_larger(fabs(formula), 1e-9);
     return;
   }
-  if (has_it) part_wedge(push);
+  if (has_it) part_wedge(push, 0.0);
   formula += push->elastic.push_kn_per_m / lw_larger(cos(angle_used(method, push)), 1e-9);
   push->wedge_governs = wedge > formula * (1.0 + AGREEMENT);
   if (!push->wedge_governs) return;
   push->thrust.height_of_action_m = lw_larger(height_together(method, push), push->wedge.height_of_action_m);
   push->thrust.total_kn_per_m = wedge;
-  if (!has_it) part_wedge(push);
+  if (!has_it) part_wedge(push, formula_height);
 }
 
 /* Level thrust, thrust whose downward part is not counted, thrust on soil under an overhang: the direction is
@@ -203,4 +207,5 @@ void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_d
   if (method->pressure == LW_PRESSURE_AT_REST) push_at_rest(push);
   recheck(method, searched, push, working);
   direct(method, push);
+  lw_push_divide(push);
 }

@@ -7,6 +7,16 @@
 
 #include "format.h"
 
+/* Whose a part of a thrust is: each has a partial factor of its own. */
+typedef enum lw_push_part {
+  LW_PART_OF_SOIL,
+  LW_PART_OF_SURCHARGE,
+  LW_PART_OF_EARTHQUAKE,
+  LW_PART_OF_LOADS,  /* at a distance, where the wedge carries them */
+  LW_PART_OF_PUSHES, /* level ones on the ground */
+  LW_PUSH_PARTS
+} lw_push_part;
+
 /* The push on one contact: it depends on soil and water only, so situations with the same water share it. */
 typedef struct lw_push {
   lw_status status;
@@ -16,7 +26,9 @@ typedef struct lw_push {
   lw_load_pressure elastic_by;
   lw_wedge wedge;
   bool wedge_known, wedge_governs, faulty;
-  lw_lateral by_loads, by_pushes; /* parts of the thrust: of loads at a distance, of level pushes */
+  lw_lateral by_loads, by_pushes; /* what loads at a distance and level pushes add to a thrust */
+  lw_lateral unloaded;            /* the wedge without both, where it has them; thrust 0: it has none */
+  lw_lateral part[LW_PUSH_PARTS]; /* the thrust again, each part along it and at its own height */
   lw_thrust thrust;
   lw_back_plane back;
 } lw_push;
@@ -39,6 +51,10 @@ typedef struct lw_wedge_known {
  * planes are the same figure at another size its wedge is scaled instead of searched again. */
 void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_depth_m,
                   lw_wedge_known *searched, lw_push *push, const lw_working *working);
+
+/* Divide a thrust among those whose it is: no arm leaves the plane, and the parts make up thrust and
+ * moment. */
+void lw_push_divide(lw_push *push);
 
 /* Forces on a section; uplift is added by lw_contact_solve. */
 void lw_forces_gather(const lw_wall *wall, const lw_section *section, const lw_push *push,
