@@ -254,7 +254,8 @@ void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_situatio
 void lw_situation_joint(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
                         int joint, lw_stage *stage);
 
-/** Passive resistance of the ground in front, as far as the method counts it.
+/** Passive resistance of the ground in front, as far as the method counts it: its level part, less the
+ *  friction under base or pad that is lost where it turns up and lifts the wall.
  *  in    extra_depth_m   below the base: the pad's thickness under the pad, else 0   m
  *        working         its steps; NULL allowed
  *  gives kN/m, the share included; 0 when none is counted, or where it has no answer

@@ -10,7 +10,7 @@ static lw_plane plane_in_front(const lw_wall *wall, double depth_m) {
   const lw_soil *soil = &wall->site.footing;
   return (lw_plane){
       .height_m = depth_m,
-      .slope_rad = -wall->site.front_slope_rad,
+      .slope_rad = 0.0 - wall->site.front_slope_rad,
       .slope_run_m = INFINITY,
       .layer_count = 1,
       .layer = {{.bottom_m = INFINITY,
@@ -39,14 +39,21 @@ static lw_status by_planes(const lw_wall *wall, lw_plane *plane, lw_thrust *thru
                  : lw_rankine_thrust(LW_PASSIVE, plane, thrust, NULL, working);
 }
 
-/* At the whole wall friction the thrust lifts the wall, and takes that much friction from under it. */
-static double along_a_curve(const lw_wall *wall, const lw_pressure_routine *routine, lw_plane *plane,
-                            const lw_working *working) {
-  lw_thrust thrust;
+/* Along a curve the whole wall friction counts. */
+static lw_status along_a_curve(const lw_wall *wall, const lw_pressure_routine *routine, lw_plane *plane,
+                               lw_thrust *thrust, const lw_working *working) {
   plane->wall_friction_rad = fmin(wall->wall_friction_rad, wall->site.footing.friction_rad);
-  if (routine->thrust(LW_PASSIVE, plane, &thrust, NULL, working) != LW_OK) return 0.0;
-  double under = fmax(wall->site.base_friction, wall->site.pad_friction);
-  return fmax(thrust.horizontal_kn_per_m + under * fmin(thrust.vertical_kn_per_m, 0.0), 0.0);
+  return routine->thrust(LW_PASSIVE, plane, thrust, NULL, working);
+}
+
+/* A thrust that turns up lifts the wall, and takes that much friction from under it. */
+static double less_its_lift(const lw_thrust *thrust, double friction, const lw_working *working) {
+  double level = thrust->horizontal_kn_per_m, lift = fmax(-thrust->vertical_kn_per_m, 0.0);
+  if (lift <= 0.0) return level;
+  double left = fmax(level - friction * lift, 0.0);
+  lw_step step = {.symbol = "Pp", .formula = "level part - mu x lift", .value = left, .unit = "kN/m"};
+  lw_working_step(working, &step, "%.4f - %.4f x %.4f", level, friction, lift);
+  return left;
 }
 
 double lw_passive_resistance(const lw_wall *wall, double extra_depth_m, const lw_working *working) {
@@ -55,8 +62,10 @@ double lw_passive_resistance(const lw_wall *wall, double extra_depth_m, const lw
   lw_plane plane = plane_in_front(wall, depth);
   lw_thrust thrust;
   const lw_pressure_routine *curved = lw_passive_routine_of(wall->method.passive_by);
-  if (curved && !lw_seismic_acts(&wall->site))
-    return wall->method.passive_share * along_a_curve(wall, curved, &plane, working);
-  lw_status status = by_planes(wall, &plane, &thrust, working);
-  return status == LW_OK ? wall->method.passive_share * thrust.horizontal_kn_per_m : 0.0;
+  bool curve = curved && !lw_seismic_acts(&wall->site);
+  lw_status status = curve ? along_a_curve(wall, curved, &plane, &thrust, working)
+                           : by_planes(wall, &plane, &thrust, working);
+  if (status != LW_OK) return 0.0;
+  double under = extra_depth_m > 0.0 ? wall->site.pad_friction : wall->site.base_friction;
+  return wall->method.passive_share * less_its_lift(&thrust, under, working);
 }

@@ -78,10 +78,11 @@ static void passive_steps(const lw_page *page, const lw_retrace *by, const lw_ch
   if (by->stage.passive_kn_per_m <= 0.0) return;
   lw_page_say(page, "    ", "in front, passive:");
   passive = lw_passive_resistance(&by->wall, extra, &working);
-  bool curved = by->wall.method.passive_by != LW_PASSIVE_OWN;
-  lw_page_sayf(page, "    ", "its level part%s x share %.2f%s = %.4f kN/m",
-               curved ? ", less the friction that its lift takes off," : "", by->wall.method.passive_share,
-               by->on_passive < 1.0 ? ", before the set's factor," : "", passive);
+  lw_page_sayf(page, "    ",
+               "its level part, less the friction under the wall that its lift takes off, x share %.2f%s = "
+               "%.4f kN/m",
+               by->wall.method.passive_share, by->on_passive < 1.0 ? ", before the set's factor," : "",
+               passive);
 }
 
 static bool sliding(const lw_page *page, const lw_retrace *by, const lw_check *check) {
