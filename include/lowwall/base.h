@@ -61,6 +61,8 @@ typedef enum lw_status {
   X(NO_SEEPAGE_FORM, "no-seepage-form", \
     "the form on file is for level ground, one soil without cohesion and a drain on an upright plane") \
   X(WEDGE_DISAGREES, "wedge-disagrees", "formula and numerical wedge disagree: do not use this result") \
+  X(NOT_FINITE, "not-finite", "a value in it is no number: do not use this result") \
+  X(NO_PUSH, "no-push", "soil stands behind and no push was found for it: do not use this result") \
   X(NO_WEDGE_AT_REST, "no-wedge-at-rest", "earth pressure at rest has no failure wedge to compare with") \
   X(NO_CIRCLE, "no-circle", "no circle below the wall has an answer") \
   X(ONE_WALL, "one-wall", "the other wall stands so near that both are one wall, which is not checked as two")

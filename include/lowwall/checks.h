@@ -117,7 +117,7 @@ typedef struct lw_stage {
   lw_wedge wedge;
   bool wedge_known;         /* false at rest, or when the wedge has no answer */
   bool wedge_governs;
-  bool faulty;              /* they must agree and do not */
+  bool faulty;              /* a fault of the program, as lw_check_faulty has it; reason says which */
   double passive_kn_per_m;  /* counted, share included */
   lw_forces forces;
   lw_contact contact;
@@ -180,8 +180,13 @@ typedef struct lw_situations {
   lw_situation situation[LW_SITUATION_COUNT];
 } lw_situations;
 
-/** True when a is graver than b, by what a reader should see first: what falls short, then what cannot be
- *  shown, then the lesser ratio, or where nothing is asked the lesser has; what does not count comes last. */
+/** True where the program itself went wrong: a value is no number, soil has no push, or formula and wedge
+ *  disagree. No verdict survives such a check, in whichever situation it stands. */
+bool lw_check_faulty(const lw_check *check);
+
+/** True when a is graver than b, by what a reader should see first: a fault of the program, what falls short,
+ *  then what cannot be shown, then the lesser ratio, or where nothing is asked the lesser has; what does not
+ *  count comes last. */
 bool lw_check_graver(const lw_check *a, const lw_check *b);
 /** What a check is called when one speaks to people: "sliding on its base", "pressed share, joint 1". */
 void lw_check_words(const lw_check *check, char *out, size_t size);

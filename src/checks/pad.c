@@ -47,14 +47,8 @@ static void no_pad(lw_stage *stage) {
   *stage = (lw_stage){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_PAD};
 }
 
-void lw_stage_pad(const lw_wall *wall, const lw_push *push, const lw_actions *actions, lw_stage *stage) {
+static void balance(const lw_wall *wall, const lw_push *push, const lw_actions *actions, lw_stage *stage) {
   const lw_pad *pad = &wall->site.pad;
-  if (pad->thickness_m <= 0.0) {
-    no_pad(stage);
-    return;
-  }
-  lw_stage_start(push, stage);
-  if (stage->status != LW_OK) return;
   double foot = -pad->thickness_m;
   lw_forces_gather(wall, &wall->section, push, actions, &stage->forces);
   lw_contact_terms terms = {
@@ -76,4 +70,15 @@ void lw_stage_pad(const lw_wall *wall, const lw_push *push, const lw_actions *ac
   put_pad(wall, width, stage->contact.resultant_m, at, &stage->forces);
   lw_contact_balance(&wall->method, &terms, &stage->forces, &stage->contact);
   press_evenly(&stage->contact, width);
+}
+
+void lw_stage_pad(const lw_wall *wall, const lw_push *push, const lw_actions *actions, lw_stage *stage) {
+  if (wall->site.pad.thickness_m <= 0.0) {
+    no_pad(stage);
+    return;
+  }
+  lw_stage_start(push, stage);
+  if (stage->status != LW_OK) return;
+  balance(wall, push, actions, stage);
+  lw_stage_end(stage);
 }

@@ -127,7 +127,7 @@ static void recheck(const lw_method *method, lw_wedge_known *searched, lw_push *
   if (!has_it) push_by_wedge(push);
   double wedge = push->wedge.thrust_kn_per_m, formula = push->thrust.total_kn_per_m;
   if (lw_plane_is_plain(plane)) {
-    push->faulty = fabs(wedge - formula) > AGREEMENT * lw_larger(fabs(formula), 1e-9);
+    push->faulty = !(fabs(wedge - formula) <= AGREEMENT * lw_larger(fabs(formula), 1e-9));
     return;
   }
   if (has_it) part_wedge(push, 0.0);
@@ -184,8 +184,8 @@ static void keep_coefficient(const lw_method *method, lw_push *push) {
                                     push->thrust.coefficient};
 }
 
-void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_depth_m,
-                  lw_wedge_known *searched, lw_push *push, const lw_working *working) {
+static void find(const lw_wall *wall, const lw_section *section, double extra_depth_m,
+                 lw_wedge_known *searched, lw_push *push, const lw_working *working) {
   const lw_method *method = &wall->method;
   lw_error error = {0};
   /* The plane is built whole, the thrust's profile up to its count. */
@@ -208,4 +208,12 @@ void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_d
   recheck(method, searched, push, working);
   direct(method, push);
   lw_push_divide(push);
+}
+
+void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_depth_m,
+                  lw_wedge_known *searched, lw_push *push, const lw_working *working) {
+  find(wall, section, extra_depth_m, searched, push, working);
+  if (push->status != LW_OK) return;
+  push->reason = lw_push_doubt(wall, section, extra_depth_m, push);
+  push->faulty = push->reason != LW_REASON_NONE;
 }

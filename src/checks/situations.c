@@ -24,14 +24,19 @@ void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_situatio
   lw_situations_follow(wall, tables, plan, situations, working);
 }
 
+/* A fault of the program governs wherever it shows: who computes one thing wrong is not believed another. */
+static bool weighs(const lw_situation *at, const lw_check *check) {
+  if (lw_check_faulty(check)) return true;
+  return at->decides && check->counts && (check->ratio.known || check->holds != LW_HOLDS);
+}
+
 bool lw_situations_governing(const lw_situations *situations, int *situation, int *check) {
   const lw_check *worst = NULL;
   for (int s = 0; s < situations->count; s++) {
     const lw_situation *at = &situations->situation[s];
-    for (int i = 0; at->decides && i < at->check_count; i++) {
+    for (int i = 0; i < at->check_count; i++) {
       const lw_check *c = &at->check[i];
-      bool weighs = c->counts && (c->ratio.known || c->holds != LW_HOLDS);
-      if (!weighs || (worst && !lw_check_graver(c, worst))) continue;
+      if (!weighs(at, c) || (worst && !lw_check_graver(c, worst))) continue;
       worst = c;
       *situation = s;
       *check = i;

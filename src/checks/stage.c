@@ -13,10 +13,21 @@ void lw_stage_start(const lw_push *push, lw_stage *stage) {
   stage->passive_kn_per_m = 0.0;
   stage->forces.count = 0;
   stage->contact = (lw_contact){0};
-  if (push->status == LW_OK && push->faulty) {
-    stage->status = LW_NO_SOLUTION;
-    stage->reason = LW_REASON_WEDGE_DISAGREES;
-  }
+  stage->faulty = push->status == LW_OK && push->faulty;
+  if (stage->faulty) stage->status = LW_NO_SOLUTION;
+}
+
+void lw_stage_end(lw_stage *stage) {
+  const lw_contact *c = &stage->contact;
+  /* A sum is finite only where every one of its terms is. */
+  double sum = c->width_m + c->front_m + c->vertical_kn_per_m + c->horizontal_kn_per_m +
+               c->resisting_knm_per_m + c->overturning_knm_per_m + c->resultant_m + c->eccentricity_m +
+               c->share_in_compression + c->front_kpa + c->rear_kpa + c->greatest_kpa +
+               c->effective_width_m + c->uplift_kn_per_m + stage->passive_kn_per_m;
+  if (isfinite(sum)) return;
+  stage->faulty = true;
+  stage->status = LW_NO_SOLUTION;
+  stage->reason = LW_REASON_NOT_FINITE;
 }
 
 void lw_stage_show(const lw_push *push, lw_stage *stage) {
@@ -28,7 +39,6 @@ void lw_stage_show(const lw_push *push, lw_stage *stage) {
   stage->wedge = push->wedge;
   stage->wedge_known = push->wedge_known;
   stage->wedge_governs = push->wedge_governs;
-  stage->faulty = push->faulty;
 }
 
 static double head(double section_height_m, double depth_m, double foot_y_m) {
@@ -51,6 +61,7 @@ void lw_stage_base(const lw_wall *wall, const lw_push *push, const lw_actions *a
   lw_contact_terms terms = terms_of(&wall->site, &wall->section, true);
   lw_contact_solve(wall, &terms, &stage->forces, &stage->contact);
   stage->passive_kn_per_m = lw_passive_resistance(wall, 0.0, NULL);
+  lw_stage_end(stage);
 }
 
 /* A joint that is open lets the water out; one that is sealed carries it as uplift. */
@@ -62,4 +73,5 @@ void lw_stage_above(const lw_wall *wall, const lw_section *above, const lw_push 
   lw_contact_terms terms = terms_of(&wall->site, above, !wall->site.joints_open);
   terms.shell_m = above->shell_m;
   lw_contact_solve(wall, &terms, &stage->forces, &stage->contact);
+  lw_stage_end(stage);
 }

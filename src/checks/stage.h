@@ -20,7 +20,7 @@ typedef enum lw_push_part {
 /* The push on one contact: it depends on soil and water only, so situations with the same water share it. */
 typedef struct lw_push {
   lw_status status;
-  lw_reason reason;
+  lw_reason reason; /* why there is none, or what is wrong with a faulty one */
   double formula_kn_per_m;
   lw_elastic elastic; /* of the loads at a distance, level; not used where the wedge governs */
   lw_load_pressure elastic_by;
@@ -55,6 +55,11 @@ void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_d
 /* Divide a thrust among those whose it is: no arm leaves the plane, and the parts make up thrust and
  * moment. */
 void lw_push_divide(lw_push *push);
+
+/* What is wrong with a push that was found: a value that is no number, no push where soil stands that cannot
+ * stand by itself, a wedge that disagrees. LW_REASON_NONE: nothing. */
+lw_reason lw_push_doubt(const lw_wall *wall, const lw_section *section, double extra_depth_m,
+                        const lw_push *push);
 
 /* Forces on a section; uplift is added by lw_contact_solve. */
 void lw_forces_gather(const lw_wall *wall, const lw_section *section, const lw_push *push,
@@ -106,6 +111,8 @@ void lw_contact_balance(const lw_method *method, const lw_contact_terms *terms, 
 
 /* Whether the push is known, nothing gathered yet. */
 void lw_stage_start(const lw_push *push, lw_stage *stage);
+/* Balanced: a stage with a value that is no number is faulty and has no answer. */
+void lw_stage_end(lw_stage *stage);
 void lw_stage_base(const lw_wall *wall, const lw_push *push, const lw_actions *actions, lw_stage *stage);
 void lw_stage_pad(const lw_wall *wall, const lw_push *push, const lw_actions *actions, lw_stage *stage);
 void lw_stage_above(const lw_wall *wall, const lw_section *above, const lw_push *push,

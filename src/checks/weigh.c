@@ -21,6 +21,10 @@ void lw_check_weigh(lw_check *check, const lw_format_row *row, lw_situation_kind
   check->counts = check->needs.known;
   check->reason = check->counts ? LW_REASON_NONE : LW_REASON_NO_REQUIREMENT;
   check->holds = LW_HOLDS;
+  if (!isfinite(check->has.value)) {
+    lw_check_not_shown(check, LW_REASON_NOT_FINITE);
+    return;
+  }
   if (!check->counts) return;
   if (check->needs.value <= 0.0) {
     check->holds = check->has.value > 0.0 ? LW_HOLDS : LW_FALLS_SHORT;
@@ -31,7 +35,14 @@ void lw_check_weigh(lw_check *check, const lw_format_row *row, lw_situation_kind
   check->holds = check->ratio.value >= 1.0 - 1e-12 ? LW_HOLDS : LW_FALLS_SHORT;
 }
 
+bool lw_check_faulty(const lw_check *check) {
+  bool wrong = check->reason == LW_REASON_NOT_FINITE || check->reason == LW_REASON_NO_PUSH ||
+               check->reason == LW_REASON_WEDGE_DISAGREES;
+  return wrong && check->holds == LW_CANNOT_SHOW;
+}
+
 static int grade(const lw_check *check) {
+  if (lw_check_faulty(check)) return 4;
   if (!check->counts) return 0;
   if (check->holds == LW_FALLS_SHORT) return 3;
   if (check->holds == LW_CANNOT_SHOW) return 2;

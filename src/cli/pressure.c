@@ -201,7 +201,7 @@ static lw_status compute(lw_pressure_run *run, const lw_working *working) {
   status = lw_wedge_thrust(run->state, &run->wedge_plane, &run->wedge, &run->wedge_error, second);
   run->wedge_known = status == LW_OK;
   double formula = run->thrust.total_kn_per_m, gap = fabs(formula - run->wedge.thrust_kn_per_m);
-  run->faulty = lw_pressure_must_agree(run) && gap > 1e-6 * fmax(formula, 1e-3);
+  run->faulty = lw_pressure_must_agree(run) && !(gap <= 1e-6 * fmax(formula, 1e-3));
   if (run->method == LW_PRESSURE_WEDGE) run->thrust.coefficient = wedge_coefficient(run);
   lw_pressure_beside_find(run->state, &run->plane, &run->beside, working);
   return LW_OK;

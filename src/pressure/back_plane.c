@@ -12,9 +12,10 @@ typedef struct ground {
   double x_m, y_m, slope_rad, run_m;
 } ground;
 
-/* Rearmost x of the outline at one level. */
+/* Rearmost x of the outline at one level between base and crest. */
 static double rear_at(const lw_section *section, double y_m) {
-  double rear = -INFINITY;
+  bool met = false;
+  double rear = section->crest.x_m;
   for (int i = 0; i < section->outline_count; i++) {
     const lw_corner *a = &section->outline[i], *b = &section->outline[(i + 1) % section->outline_count];
     double low = lw_smaller(a->y_m, b->y_m), high = lw_larger(a->y_m, b->y_m);
@@ -22,14 +23,15 @@ static double rear_at(const lw_section *section, double y_m) {
     double rise = b->y_m - a->y_m;
     double x =
         fabs(rise) < 1e-12 ? lw_larger(a->x_m, b->x_m) : a->x_m + (b->x_m - a->x_m) * (y_m - a->y_m) / rise;
-    rear = lw_larger(rear, x);
+    rear = met ? lw_larger(rear, x) : x;
+    met = true;
   }
   return rear;
 }
 
 static ground ground_of(const lw_site *site, const lw_section *section) {
   double y = section->height_m - site->soil_below_top_m;
-  return (ground){.x_m = rear_at(section, lw_larger(y, 0.0)),
+  return (ground){.x_m = rear_at(section, lw_smaller(lw_larger(y, 0.0), section->crest.y_m)),
                   .y_m = y,
                   .slope_rad = site->slope_rad,
                   .run_m = site->slope_run_m};

@@ -53,15 +53,27 @@ static void answers(const lw_page *page, const lw_result *result) {
   lw_page_say(page, "  Who answers      ", who_words(v->who));
 }
 
+/* What is wrong with a situation, by a check of it or by a stage that no check looks at. */
+static bool is_faulty(const lw_situation *s, lw_reason *reason) {
+  for (int i = 0; i < s->check_count; i++) {
+    if (!lw_check_faulty(&s->check[i])) continue;
+    *reason = s->check[i].reason;
+    return true;
+  }
+  bool any = s->base.faulty || s->pad.faulty;
+  for (int j = 0; j < s->joint_count; j++) any = any || s->joint[j].faulty;
+  *reason = LW_REASON_WEDGE_DISAGREES;
+  return any;
+}
+
 static void faulty(const lw_page *page, const lw_result *result) {
   for (int i = 0; i < result->situations.count; i++) {
-    const lw_situation *s = &result->situations.situation[i];
-    bool any = s->base.faulty || s->pad.faulty;
-    for (int j = 0; j < s->joint_count; j++) any = any || s->joint[j].faulty;
-    if (!any) continue;
-    lw_page_tone(
-        page, LW_TONE_BAD, "",
-        "THIS REPORT IS FAULTY: formula and numerical wedge must agree here and do not. Do not use it.");
+    lw_reason reason;
+    if (!is_faulty(&result->situations.situation[i], &reason)) continue;
+    char text[200];
+    lw_print(text, sizeof text, "THIS REPORT IS FAULTY, through a fault of the program: %s.",
+             lw_reason_sentence(reason));
+    lw_page_tone(page, LW_TONE_BAD, "", text);
     lw_page_blank(page);
     return;
   }

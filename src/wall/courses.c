@@ -34,8 +34,12 @@ static void courses_add(const lw_case *c, lw_section *section) {
   }
 }
 
+static double cap_height(const lw_case *c) {
+  return present(&c->cap_height) ? c->cap_height.si : 0.0;
+}
+
 static void cap_add(const lw_case *c, lw_section *section) {
-  if (!present(&c->cap_height) || c->cap_height.si <= 0.0) return;
+  if (cap_height(c) <= 0.0) return;
   const lw_part *top = &section->part[section->part_count - 1];
   double overhang = present(&c->cap_overhang) ? c->cap_overhang.si : 0.0;
   double depth = present(&c->cap_depth) ? c->cap_depth.si : top->rear_m - top->front_m + overhang;
@@ -54,6 +58,7 @@ static void cap_add(const lw_case *c, lw_section *section) {
 void lw_section_of_courses(const lw_case *c, lw_section *section) {
   section->known = present(&c->block_depth);
   section->course_count = (int)lround(c->course_count.si);
+  section->height_m = section->course_count * c->block_height.si + cap_height(c);
   section->joint_friction = c->joint_friction.si;
   section->joint_shear_kn_per_m = present(&c->joint_shear) ? c->joint_shear.si : 0.0;
   bool hollow = present(&c->face_shell_thickness) && !present(&c->fill_unit_weight);
@@ -74,7 +79,6 @@ static void shift(lw_section *section, double x_m, double y_m) {
     part->x_m -= x_m, part->front_m -= x_m, part->rear_m -= x_m;
     part->y_m -= y_m, part->bottom_m -= y_m, part->top_m -= y_m;
   }
-  section->height_m -= y_m;
   section->cap_front_m -= x_m;
 }
 

@@ -73,6 +73,8 @@ static double back_lean_of(const lw_section *section) {
 
 void lw_section_measure(lw_section *section) {
   section->crest = crest_of(section);
+  /* A sheet's heights may differ by a millimetre: what stands there is what its courses or points make. */
+  section->height_m = section->crest.y_m;
   section->rear_m = lw_section_rear(section, 0.0);
   section->back_lean = back_lean_of(section);
   section->back_rad = atan(section->back_lean);

@@ -61,15 +61,27 @@ static void trapezoid(const lw_case *c, lw_section *section) {
   parts_add(section, &s, slab, c->wall_unit_weight.si);
 }
 
+/* Points no higher than this above the lowest stand on the base: as near as a sheet need say it. */
+static const double ON_THE_BASE_M = 0.001;
+
+/* The points of a case, those of the base on one level; how many there are. */
+static int points_take(const lw_case *c, lw_corner corner[LW_POINT_MAX]) {
+  int count = 0;
+  double lowest = c->point[0].y.si;
+  for (; count < LW_POINT_MAX && c->point[count].x.origin != LW_ABSENT; count++) {
+    corner[count] = (lw_corner){c->point[count].x.si, c->point[count].y.si};
+    lowest = fmin(lowest, corner[count].y_m);
+  }
+  for (int i = 0; i < count; i++)
+    if (corner[i].y_m <= lowest + ON_THE_BASE_M) corner[i].y_m = lowest;
+  return count;
+}
+
 /* The polygon turned counter-clockwise, its lowest front corner first. */
 static void points_read(const lw_case *c, lw_section *section) {
   lw_corner corner[LW_POINT_MAX];
-  int count = 0, first = 0;
+  int count = points_take(c, corner), first = 0;
   double twice = 0.0;
-  while (count < LW_POINT_MAX && c->point[count].x.origin != LW_ABSENT) {
-    corner[count] = (lw_corner){c->point[count].x.si, c->point[count].y.si};
-    count++;
-  }
   for (int i = 0; i < count; i++) {
     const lw_corner *a = &corner[i], *b = &corner[(i + 1) % count], *best = &corner[first];
     twice += a->x_m * b->y_m - b->x_m * a->y_m;
