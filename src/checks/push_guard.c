@@ -33,7 +33,8 @@ static bool thrust_is_finite(const lw_push *push) {
   const lw_thrust *t = &push->thrust;
   double wedge = push->wedge_known ? push->wedge.thrust_kn_per_m + push->wedge.height_of_action_m : 0.0;
   double parts = push->by_loads.thrust_kn_per_m + push->by_loads.height_m + push->by_pushes.thrust_kn_per_m +
-                 push->by_pushes.height_m + push->unloaded.thrust_kn_per_m + push->unloaded.height_m;
+                 push->by_pushes.height_m + push->unloaded.thrust_kn_per_m + push->unloaded.height_m +
+                 t->surcharge_kn_per_m + t->surcharge_height_m + t->seismic_kn_per_m + t->seismic_height_m;
   for (int i = 0; i < LW_PUSH_PARTS; i++) parts += push->part[i].thrust_kn_per_m + push->part[i].height_m;
   return isfinite(t->total_kn_per_m + t->horizontal_kn_per_m + t->vertical_kn_per_m + t->height_of_action_m +
                   t->water_kn_per_m + t->water_height_m + push->formula_kn_per_m +
