@@ -43,18 +43,21 @@ static double load_on_bed(const lw_site *site) {
   return load;
 }
 
+/* Below the soil's surface at the fence; the water is level, and no higher than the soil at the wall. */
 static double below_soil(const lw_site *site, double depth_m, double rise_m) {
-  return isfinite(depth_m) ? fmax(depth_m - site->soil_below_top_m, 0.0) + rise_m : INFINITY;
+  return isfinite(depth_m) ? fmax(fmax(depth_m - site->soil_below_top_m, 0.0) + rise_m, 0.0) : INFINITY;
 }
 
 static void fill_bed(const lw_case *c, const lw_wall *wall, lw_fence *fence) {
   const lw_site *site = &wall->site;
   const lw_section *section = &wall->section;
   lw_fence_bed *bed = &fence->bed;
-  double rise = rise_to_fence(site);
-  double held = section->height_m - section->embedment_m - site->soil_below_top_m;
-  bed->height_m = c->fence_soil_height.origin == LW_GIVEN ? c->fence_soil_height.si
-                                                          : held + rise - given_or(&c->level_difference, 0.0);
+  /* Soil at the wall above the ground beside the fence: a height that is given says how far it rises. */
+  double held = section->height_m - section->embedment_m - site->soil_below_top_m -
+                given_or(&c->level_difference, 0.0);
+  bool given = c->fence_soil_height.origin == LW_GIVEN;
+  double rise = given ? c->fence_soil_height.si - held : rise_to_fence(site);
+  bed->height_m = held + rise;
   if (!isfinite(rise)) rise = 0.0;
   press_most(site, fence);
   bed->surcharge_kpa = load_on_bed(site);

@@ -48,6 +48,16 @@ static double natural_height(const lw_case *c, double retained_m) {
   return lw_larger(cut, fill);
 }
 
+/* The foot of a fence above the top of the wall: behind, it stands on ground that may lie lower, and rises.
+ * Nobody knows how far off: as far as it counts. */
+static double fence_foot(const lw_facts *f) {
+  const lw_fence_wind *wind = &f->fence.on;
+  const lw_site *site = &f->wall->site;
+  if (wind->on_wall) return 0.0;
+  double behind = f->c->fence_distance.origin == LW_GIVEN ? wind->distance_m : wind->keep_off_m;
+  return lw_smaller(behind, site->slope_run_m) * tan(site->slope_rad) - site->soil_below_top_m;
+}
+
 /* A fence that keeps its distance neither loads the wall nor adds to its height. */
 static void fence_gather(lw_facts *f) {
   lw_fence_weigh(f->c, f->tables, f->wall, &f->fence);
@@ -64,7 +74,8 @@ static void heights_gather(lw_facts *f) {
   h[LW_HEIGHT_EXPOSED] = section->height_m - section->embedment_m;
   h[LW_HEIGHT_RETAINED] = lw_larger(0.0, h[LW_HEIGHT_EXPOSED] - f->wall->site.soil_below_top_m);
   h[LW_HEIGHT_NATURAL] = natural_height(f->c, h[LW_HEIGHT_RETAINED]);
-  h[LW_HEIGHT_FENCE] = h[LW_HEIGHT_EXPOSED] + f->fence_m;
+  h[LW_HEIGHT_FENCE] = h[LW_HEIGHT_EXPOSED];
+  if (f->fence_m > 0.0) h[LW_HEIGHT_FENCE] += lw_larger(fence_foot(f) + f->fence_m, 0.0);
   h[LW_HEIGHT_GREATEST] = lw_larger(lw_larger(f->to_pad_m, h[LW_HEIGHT_EXPOSED]),
                                     lw_larger(h[LW_HEIGHT_RETAINED], h[LW_HEIGHT_NATURAL]));
   double cut = f->c->cut_depth.origin == LW_GIVEN ? f->c->cut_depth.si : 0.0;
