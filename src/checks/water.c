@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/extremes.h"
+
 /* Water acts normal to the real outline: inwards on the back, down on steps, up under overhangs. */
 
 typedef struct push_sum {
@@ -68,6 +70,25 @@ static void side(const lw_section *section, int from, int to, double level_m, do
     edge(section->outline[i], section->outline[(i + 1) % section->outline_count], level_m, unit_weight, sum);
 }
 
+/* Undersides that the outline leaves out: of a cap's overhang, which holds no ground, and of what the lowest
+ * course of a stack above a joint has beyond that joint. */
+static void lift_behind(const lw_section *section, double level_m, double unit_weight, water_sum *sum) {
+  const lw_part *cap = &section->part[section->part_count - 1];
+  lw_corner bears = {section->crest.x_m, cap->bottom_m}, rear = {cap->rear_m, cap->bottom_m};
+  edge((lw_corner){section->contact_rear_m, 0.0}, section->outline[rear_foot_index(section)], level_m,
+       unit_weight, sum);
+  if (section->has_cap) edge(bears, rear, level_m, unit_weight, sum);
+}
+
+static void lift_front(const lw_section *section, double level_m, double unit_weight, water_sum *sum) {
+  const lw_part *cap = &section->part[section->part_count - 1], *below = cap - 1;
+  edge(section->outline[0], (lw_corner){section->contact_front_m, 0.0}, level_m, unit_weight, sum);
+  if (!section->has_cap || section->part_count < 2) return;
+  lw_corner front = {cap->front_m, cap->bottom_m};
+  lw_corner bears = {lw_larger(below->front_m, cap->front_m), cap->bottom_m};
+  edge(front, bears, level_m, unit_weight, sum);
+}
+
 void lw_water_on_outline(const lw_site *site, const lw_section *section, double extra_depth_m,
                          lw_forces *forces) {
   double behind = section->height_m - site->water_depth_m,
@@ -80,12 +101,14 @@ void lw_water_on_outline(const lw_site *site, const lw_section *section, double 
     double rear = section->outline[foot].x_m;
     edge((lw_corner){rear, -extra_depth_m}, (lw_corner){rear, 0.0}, behind, unit_weight, &sum);
     side(section, foot, crest, behind, unit_weight, &sum);
+    lift_behind(section, behind, unit_weight, &sum);
     add(forces, LW_FORCE_WATER, &sum.down, &sum.level);
     add(forces, LW_FORCE_WATER, &sum.up, NULL);
   }
   if (front > -extra_depth_m) {
     water_sum sum = {0};
     side(section, crest, section->outline_count, front, unit_weight, &sum);
+    lift_front(section, front, unit_weight, &sum);
     edge((lw_corner){0.0, 0.0}, (lw_corner){0.0, -extra_depth_m}, front, unit_weight, &sum);
     add(forces, LW_FORCE_FRONT_WATER, &sum.down, &sum.level);
     add(forces, LW_FORCE_FRONT_WATER, &sum.up, NULL);
