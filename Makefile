@@ -50,7 +50,7 @@ LIBS := -lgsl -lgslcblas -lcsv -ljansson $(PAPER_LIBS) -lm -pthread
 
 SOURCES  := $(sort $(wildcard src/*/*.c))
 TABLES   := $(sort $(wildcard tables/*.csv))
-NOT_UNIT := $(foreach d,bench fuzz lint setup threads recorded,tests/$d/%)
+NOT_UNIT := $(foreach d,bench faults fuzz lint setup threads recorded,tests/$d/%)
 TESTS    := $(sort $(filter-out $(NOT_UNIT),$(wildcard tests/*/*.c)))
 BENCHES  := $(sort $(wildcard tests/bench/*.c))
 THREADS  := $(sort $(wildcard tests/threads/*.c))
@@ -70,6 +70,7 @@ STATIC  := $(BUILD)/liblowwall.a
 SONAME  := liblowwall.so.$(SOVERSION)
 SHARED  := $(BUILD)/liblowwall.so.$(VERSION)
 UNIT    := $(BUILD)/lowwall-tests
+FAULT   := $(BUILD)/faults/preload.so
 
 SUBMAKE = +@$(MAKE) --no-print-directory
 # Terse unless V=1: what is made, not how.
@@ -119,7 +120,7 @@ cover:
 run-demo: $(COMMAND)
 	@sh tests/setup/demo.sh $(COMMAND)
 
-run-test: all test-programs
+run-test: all test-programs $(FAULT)
 	$(SUBMAKE) FLAVOUR=sanitize BUILD=$(BUILD)/sanitize test-programs
 ifneq ($(THREADS),)
 	$(SUBMAKE) FLAVOUR=thread BUILD=$(BUILD)/thread THREAD_LIB=$(STATIC) thread-programs
@@ -205,6 +206,11 @@ THREAD_LIB ?= $(STATIC)
 $(BUILD)/threads/%: $(BUILD)/obj/tests/threads/%.o $(filter-out %/main.o,$(CLI_OBJECTS)) $(THREAD_LIB)
 	@mkdir -p $(@D)
 	$(call SAY,link)$(COMPILE) $(LDFLAGS) $(filter %.o,$^) $(THREAD_LIB) $(LIBS) -o $@
+
+# Stands before the C library and lets a call fail: of its own, and never sanitized.
+$(FAULT): tests/faults/preload.c $(BUILD)/flags
+	@mkdir -p $(@D)
+	$(call SAY,link)$(CC) $(LANGUAGE) $(TEST_OPTIONS) -fPIC -shared $(CPPFLAGS) $(CFLAGS) $(LDFLAGS) $< -o $@
 
 $(BUILD)/lowwall.pc: src/lowwall.pc.in include/lowwall/base.h $(BUILD)/paths
 	@sed -e 's|@PREFIX@|$(PREFIX)|' -e 's|@LIBDIR@|$(LIBDIR)|' -e 's|@INCLUDEDIR@|$(INCLUDEDIR)|' \

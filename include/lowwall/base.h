@@ -113,7 +113,7 @@ void lw_text_addf(lw_text *text, const char *format, ...)
     __attribute__((format(printf, 2, 3)))
 #endif
     ;
-void lw_text_clear(lw_text *text);  /* keeps the memory */
+void lw_text_clear(lw_text *text);  /* keeps the memory, and a failure */
 void lw_text_free(lw_text *text);
 
 /* Numbers as text, independent of the host's locale: so are lw_text_addf, lw_error_set, lw_working_step. */

@@ -64,7 +64,6 @@ void lw_text_addf(lw_text *text, const char *format, ...) {
 
 void lw_text_clear(lw_text *text) {
   text->length = 0;
-  text->failed = false;
   if (text->data != NULL) {
     text->data[0] = '\0';
   }

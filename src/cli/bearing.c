@@ -126,24 +126,23 @@ static void set_load(json_t *object, const bearing_run *run, const bearing_answe
   lw_formula_set(object, "has", loaded ? a->bearing.ultimate_kpa / applied_kpa(run, a) : 0.0, reason);
 }
 
-static json_t *answer_json(const bearing_run *run, const bearing_answer *a) {
-  json_t *object = json_object();
-  json_object_set_new(object, "slug", json_string(a->routine->slug));
-  json_object_set_new(object, "title", json_string(a->routine->title));
-  json_object_set_new(object, "source", json_string(a->routine->source));
+static void add_answer(json_t *authors, const bearing_run *run, const bearing_answer *a) {
+  json_t *object = lw_json_entry(authors);
+  lw_json_set_text(object, "slug", a->routine->slug);
+  lw_json_set_text(object, "title", a->routine->title);
+  lw_json_set_text(object, "source", a->routine->source);
   for (int i = 0; i < ROWS; i++) lw_formula_set(object, rows[i].key, field_of(&a->bearing, &rows[i]), NULL);
   set_load(object, run, a);
-  return object;
 }
 
 static json_t *run_json(const lw_formula_given *given, const bearing_run *run, json_t *steps) {
-  json_t *out = json_object(), *authors = json_array();
-  json_object_set_new(out, "given", lw_formula_given_json(given));
+  json_t *out = json_object();
+  lw_formula_given_json(given, lw_json_object(out, "given"));
   lw_formula_set(out, "effective_width_m", run->by[0].bearing.effective_width_m, NULL);
   lw_formula_set(out, "overburden_kpa", run->strip.overburden_kpa, NULL);
-  for (int i = 0; i < AUTHORS; i++) json_array_append_new(authors, answer_json(run, &run->by[i]));
-  json_object_set_new(out, "authors", authors);
-  json_object_set_new(out, "working", steps);
+  json_t *authors = lw_json_list(out, "authors");
+  for (int i = 0; i < AUTHORS; i++) add_answer(authors, run, &run->by[i]);
+  lw_json_put(out, "working", steps);
   return out;
 }
 

@@ -2,8 +2,9 @@
 #ifndef LOWWALL_CLI_FORMULA_H
 #define LOWWALL_CLI_FORMULA_H
 
-#include <jansson.h>
 #include <lowwall/sheet.h>
+
+#include "report/json.h"
 
 /* What `lowwall pressure` and `lowwall bearing` share: items on the command line that make no wall, and the
  * working of a single formula as text and as JSON. */
@@ -64,6 +65,6 @@ lw_working lw_formula_json_working(json_t *array);
 void lw_formula_set(json_t *object, const char *key, double value, const char *reason);
 
 /* The items that were given, in SI units, under their names in snake case. */
-json_t *lw_formula_given_json(const lw_formula_given *given);
+void lw_formula_given_json(const lw_formula_given *given, json_t *object);
 
 #endif

@@ -2,7 +2,6 @@
 #include "formula.h"
 
 #include <math.h>
-#include <stdlib.h>
 
 static void text_heading(void *context, const char *title) {
   lw_text_addf(context, "\n%s\n", title);
@@ -21,14 +20,17 @@ lw_working lw_formula_text_working(lw_text *text) {
 }
 
 static void json_heading(void *context, const char *title) {
-  json_array_append_new(context, json_pack("{s:s}", "heading", title));
+  lw_json_set_text(lw_json_entry(context), "heading", title);
 }
 
 static void json_step(void *context, const lw_step *step) {
-  json_t *object = json_pack("{s:s, s:s, s:s, s:s, s:s}", "symbol", step->symbol, "formula", step->formula,
-                             "inserted", step->inserted, "unit", step->unit, "source", step->source);
+  json_t *object = lw_json_entry(context);
+  lw_json_set_text(object, "symbol", step->symbol);
+  lw_json_set_text(object, "formula", step->formula);
+  lw_json_set_text(object, "inserted", step->inserted);
+  lw_json_set_text(object, "unit", step->unit);
+  lw_json_set_text(object, "source", step->source);
   lw_formula_set(object, "value", step->value, NULL);
-  json_array_append_new(context, object);
 }
 
 lw_working lw_formula_json_working(json_t *array) {
@@ -37,11 +39,9 @@ lw_working lw_formula_json_working(json_t *array) {
 
 void lw_formula_set(json_t *object, const char *key, double value, const char *reason) {
   char name[80];
-  bool missing = reason != NULL || !isfinite(value);
-  json_object_set_new(object, key, missing ? json_null() : json_real(value));
-  if (!missing) return;
+  if (lw_json_set_real(object, key, (lw_number){value, reason == NULL})) return;
   lw_print(name, sizeof name, "%s_reason", key);
-  json_object_set_new(object, name, json_string(reason != NULL ? reason : "not-finite"));
+  lw_json_set_text(object, name, reason != NULL ? reason : "not-finite");
 }
 
 /* "friction angle" becomes "friction_angle_deg". */
@@ -55,31 +55,27 @@ static void key_of(const lw_item *item, lw_kind kind, char *out, size_t size) {
   for (char *c = out; *c != '\0'; c++) *c = *c == ' ' ? '_' : *c;
 }
 
-static json_t *value_json(const lw_item *item, const lw_formula_value *value) {
+static void set_value(json_t *object, const char *key, const lw_item *item, const lw_formula_value *value) {
   char word[48];
-  if (item->type == LW_ITEM_CHOICE) return json_string(lw_item_word(item, value->word, word, sizeof word));
-  return json_real(value->kind == LW_KIND_ANGLE ? value->si * LW_DEG_PER_RAD : value->si);
+  if (item->type == LW_ITEM_CHOICE)
+    lw_json_set_text(object, key, lw_item_word(item, value->word, word, sizeof word));
+  else
+    lw_json_set_double(object, key, value->kind == LW_KIND_ANGLE ? value->si * LW_DEG_PER_RAD : value->si);
 }
 
-json_t *lw_formula_given_json(const lw_formula_given *given) {
-  json_t *object = json_object();
+void lw_formula_given_json(const lw_formula_given *given, json_t *object) {
   for (size_t i = 0; i < given->sheet->count; i++) {
     if (!given->value[i].given) continue;
     char key[96];
     const lw_item *item = &given->sheet->item[i].item;
     key_of(item, given->value[i].kind, key, sizeof key);
-    json_object_set_new(object, key, value_json(item, &given->value[i]));
+    set_value(object, key, item, &given->value[i]);
   }
-  return object;
 }
 
 int lw_formula_print_json(json_t *value) {
+  enum { INDENT = 2 };
   lw_text text = {0};
-  char *dump = json_dumps(value, JSON_INDENT(2) | JSON_REAL_PRECISION(15));
-  json_decref(value);
-  if (dump == NULL) text.failed = true;
-  else lw_text_add(&text, dump);
-  lw_text_add(&text, "\n");
-  free(dump);
+  if (lw_json_write_exact(value, INDENT, &text) != LW_OK) text.failed = true;
   return lw_formula_print(&text);
 }

@@ -17,6 +17,7 @@ static lw_status unreadable(lw_faults *faults, const char *wanted) {
 
 static lw_status because(lw_faults *faults, int reason) {
   char wanted[160];
+  if (reason == ENOMEM) return LW_NO_MEMORY;
   lw_print(wanted, sizeof wanted, "a sheet; the system says: %s", strerror(reason));
   return unreadable(faults, wanted);
 }

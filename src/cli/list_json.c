@@ -2,10 +2,9 @@
 #include "list.h"
 
 #include <ctype.h>
-#include <jansson.h>
-#include <stdlib.h>
 #include <string.h>
 
+#include "report/json.h"
 #include "tables/shape.h"
 
 /* Is the column one of numbers? Of a published table its shape says so. */
@@ -34,31 +33,26 @@ static void key_of(const char *header, char *out, size_t size) {
   out[used] = '\0';
 }
 
-static json_t *value_of(const lw_list *list, const char *header, const char *cell) {
-  double value;
-  if (!is_number(list, header)) return json_string(cell);
-  return lw_number_read(cell, strlen(cell), &value) ? json_real(value) : json_null();
+static void set_value(json_t *object, const char *key, const char *cell, bool number) {
+  lw_number value = {0};
+  value.known = number && lw_number_read(cell, strlen(cell), &value.value);
+  if (number) lw_json_set_real(object, key, value);
+  else lw_json_set_text(object, key, cell);
 }
 
-static json_t *row_of(const lw_list *list, const lw_grid *grid, int row) {
-  json_t *object = json_object();
+static void add_row(json_t *array, const lw_list *list, const lw_grid *grid, int row) {
+  json_t *object = lw_json_entry(array);
   for (int i = 0; i < grid->columns && lw_grid_at(grid, 0, i)[0] != '\0'; i++) {
     const char *header = lw_grid_at(grid, 0, i);
     char key[64];
     key_of(header, key, sizeof key);
-    json_object_set_new(object, key, value_of(list, header, lw_grid_at(grid, row, i)));
+    set_value(object, key, lw_grid_at(grid, row, i), is_number(list, header));
   }
-  return object;
 }
 
 lw_status lw_list_json(const lw_list *list, const lw_grid *grid, lw_text *out) {
+  enum { INDENT = 2 };
   json_t *array = json_array();
-  for (int row = 1; row < grid->rows; row++) json_array_append_new(array, row_of(list, grid, row));
-  char *dump = json_dumps(array, JSON_INDENT(2) | JSON_REAL_PRECISION(15));
-  json_decref(array);
-  if (dump == NULL) return LW_NO_MEMORY;
-  lw_text_add(out, dump);
-  lw_text_add(out, "\n");
-  free(dump);
-  return out->failed ? LW_NO_MEMORY : LW_OK;
+  for (int row = 1; row < grid->rows; row++) add_row(array, list, grid, row);
+  return lw_json_write_exact(array, INDENT, out);
 }

@@ -74,14 +74,19 @@ void lw_wall_close(lw_one_wall *wall) {
   free(wall);
 }
 
+/* What keeps a sheet from being read, said aloud. gives the exit status + 1 */
+static int unread(const lw_one_wall *wall, lw_status status) {
+  return (status == LW_NO_MEMORY ? lw_cli_no_memory() : lw_cli_print_faults(&wall->faults)) + 1;
+}
+
 /* gives 0 to go on, else the exit status + 1 */
 static int open_sheet(const lw_wall_asked *asked, lw_one_wall *wall) {
   if (asked->sheet == NULL) {
     lw_print(wall->faults.file, sizeof wall->faults.file, "lowwall %s", asked->command);
     return 0;
   }
-  if (lw_input_open(&wall->input, asked->sheet, &wall->faults) != LW_OK)
-    return lw_cli_print_faults(&wall->faults) + 1;
+  lw_status status = lw_input_open(&wall->input, asked->sheet, &wall->faults);
+  if (status != LW_OK) return unread(wall, status);
   wall->many = lw_sheet_is_schedule(wall->input.block, wall->input.length);
   return 0;
 }
@@ -112,8 +117,7 @@ static int read_rest(const lw_wall_asked *asked, lw_one_wall *wall) {
   if (status == LW_OK)
     lw_sheet_read(bytes.data != NULL ? bytes.data : "", bytes.length, &wall->c, &wall->faults);
   lw_text_free(&bytes);
-  if (status == LW_NO_MEMORY) return lw_cli_no_memory() + 1;
-  return status == LW_OK ? 0 : lw_cli_print_faults(&wall->faults) + 1;
+  return status == LW_OK ? 0 : unread(wall, status);
 }
 
 int lw_wall_run(const lw_wall_asked *asked, lw_one_wall *wall) {

@@ -67,7 +67,7 @@ static void list_row(void *context, int row, const lw_case *c, const lw_faults *
   if (all->count > 0)
     write_faults(l, &wall->c, all);
   else if (lw_order_report(l->asked, &wall->result, l->order, 0, &l->text) != LW_OK)
-    note(l, lw_cli_no_memory());
+    l->text.failed = true;
   if (!lw_output_add(&l->output, &l->text)) note(l, LW_EXIT_OTHER);
   lw_text_clear(&l->text);
 }

@@ -210,13 +210,13 @@ static lw_status compute(lw_pressure_run *run, const lw_working *working) {
 static int print_json(const lw_formula_given *given, const lw_pressure_run *run, json_t *steps) {
   const lw_pressure_routine *routine = run->routine;
   json_t *out = json_object();
-  json_object_set_new(out, "method", json_string(routine->slug));
-  json_object_set_new(out, "title", json_string(routine->title));
-  json_object_set_new(out, "state", json_string(run->state_word));
-  json_object_set_new(out, "source", json_string(routine->source));
-  json_object_set_new(out, "given", lw_formula_given_json(given));
+  lw_json_set_text(out, "method", routine->slug);
+  lw_json_set_text(out, "title", routine->title);
+  lw_json_set_text(out, "state", run->state_word);
+  lw_json_set_text(out, "source", routine->source);
+  lw_formula_given_json(given, lw_json_object(out, "given"));
   lw_pressure_run_json(run, out);
-  json_object_set_new(out, "working", steps);
+  lw_json_put(out, "working", steps);
   return lw_formula_print_json(out);
 }
 

@@ -60,8 +60,8 @@ void lw_pressure_beside_find(lw_earth_state state, const lw_plane *plane, lw_pre
 
 static void plant_json(const lw_pressure_beside *b, json_t *out) {
   const char *reason = b->plant_status == LW_OK ? NULL : lw_reason_slug(LW_REASON_ANGLE_OUT_OF_RANGE);
-  json_t *plant = json_object();
-  json_object_set_new(plant, "source", json_string("[INGOLD-1979 29(3)]"));
+  json_t *plant = lw_json_object(out, "compaction");
+  lw_json_set_text(plant, "source", "[INGOLD-1979 29(3)]");
   lw_formula_set(plant, "coefficient", b->diagram.coefficient, reason);
   lw_formula_set(plant, "zc_m", b->diagram.zc_m, reason);
   lw_formula_set(plant, "hc_m", b->diagram.hc_m, reason);
@@ -69,31 +69,27 @@ static void plant_json(const lw_pressure_beside *b, json_t *out) {
   lw_formula_set(plant, "thrust_kn_per_m", b->push.thrust_kn_per_m, reason);
   lw_formula_set(plant, "height_of_action_m", b->push.height_m, reason);
   lw_formula_set(plant, "earth_alone_kn_per_m", b->earth_kn_per_m, reason);
-  json_object_set_new(out, "compaction", plant);
 }
 
-static json_t *value_json(lw_narrow_method method, const lw_narrow_value *v) {
+static void add_value(json_t *list, lw_narrow_method method, const lw_narrow_value *v) {
   const char *reason = v->known ? NULL : lw_reason_slug(v->reason);
-  json_t *value = json_object();
-  json_object_set_new(value, "by", json_string(lw_narrow_slug(method)));
-  json_object_set_new(value, "source", json_string(lw_narrow_source(method)));
+  json_t *value = lw_json_entry(list);
+  lw_json_set_text(value, "by", lw_narrow_slug(method));
+  lw_json_set_text(value, "source", lw_narrow_source(method));
   lw_formula_set(value, "coefficient", v->coefficient, reason);
   lw_formula_set(value, "foot_kpa", v->foot_kpa, reason);
   lw_formula_set(value, "thrust_kn_per_m", v->push.thrust_kn_per_m, reason);
   lw_formula_set(value, "height_of_action_m", v->push.height_m, reason);
   lw_formula_set(value, "share_of_wide", v->share, reason);
-  return value;
 }
 
 static void narrow_json(const lw_narrow *n, json_t *out) {
-  json_t *narrow = json_object(), *values = json_array();
+  json_t *narrow = lw_json_object(out, "narrow");
   lw_formula_set(narrow, "bed_width_m", n->bed_width_m, NULL);
   lw_formula_set(narrow, "wedge_width_m", n->wedge_width_m, NULL);
   lw_formula_set(narrow, "raised_height_m", RAISED * n->height_m, NULL);
-  for (int i = 0; i < LW_NARROW_COUNT; i++)
-    json_array_append_new(values, value_json((lw_narrow_method)i, &n->value[i]));
-  json_object_set_new(narrow, "values", values);
-  json_object_set_new(out, "narrow", narrow);
+  json_t *values = lw_json_list(narrow, "values");
+  for (int i = 0; i < LW_NARROW_COUNT; i++) add_value(values, (lw_narrow_method)i, &n->value[i]);
 }
 
 void lw_pressure_beside_json(const lw_pressure_beside *beside, json_t *out) {

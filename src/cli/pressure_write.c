@@ -22,23 +22,21 @@ static void set_wedge(json_t *out, const lw_pressure_run *run) {
   lw_formula_set(out, "wedge_weight_kn_per_m", run->wedge.weight_kn_per_m, reason);
   lw_formula_set(out, "wedge_reach_m", run->wedge.reach_m, reason);
   lw_formula_set(out, "wedge_height_of_action_m", run->wedge.height_of_action_m, reason);
-  json_object_set_new(out, "wedge_must_agree", json_boolean(lw_pressure_must_agree(run)));
-  json_object_set_new(out, "faulty", json_boolean(run->faulty));
+  lw_json_set_flag(out, "wedge_must_agree", lw_pressure_must_agree(run));
+  lw_json_set_flag(out, "faulty", run->faulty);
   if (run->faulty)
-    json_object_set_new(out, "faulty_reason", json_string(lw_reason_slug(LW_REASON_WEDGE_DISAGREES)));
+    lw_json_set_text(out, "faulty_reason", lw_reason_slug(LW_REASON_WEDGE_DISAGREES));
 }
 
-static json_t *profile_json(const lw_thrust *thrust) {
-  json_t *array = json_array();
+static void set_profile(json_t *out, const lw_thrust *thrust) {
+  json_t *list = lw_json_list(out, "profile");
   for (int i = 0; i < thrust->profile_count; i++) {
-    json_t *point = json_object();
+    json_t *point = lw_json_entry(list);
     lw_formula_set(point, "depth_m", thrust->profile[i].depth_m, NULL);
     lw_formula_set(point, "soil_kpa", thrust->profile[i].soil_kpa, NULL);
     lw_formula_set(point, "surcharge_kpa", thrust->profile[i].surcharge_kpa, NULL);
     lw_formula_set(point, "water_kpa", thrust->profile[i].water_kpa, NULL);
-    json_array_append_new(array, point);
   }
-  return array;
 }
 
 static void set_thrust(json_t *out, const lw_pressure_run *run) {
@@ -53,10 +51,10 @@ static void set_thrust(json_t *out, const lw_pressure_run *run) {
   lw_formula_set(out, "water_height_of_action_m", t->water_height_m,
                  t->water_kn_per_m > 0.0 ? NULL : lw_reason_slug(LW_REASON_NO_DEMAND));
   lw_formula_set(out, "crack_depth_m", t->crack_depth_m, NULL);
-  json_object_set_new(out, "passive_unsafe", json_boolean(t->passive_unsafe));
+  lw_json_set_flag(out, "passive_unsafe", t->passive_unsafe);
   lw_pressure_spiral_json(&run->plane, t, out);
   lw_pressure_seismic_json(&run->plane, t, out);
-  json_object_set_new(out, "moist_weight_below_water", json_boolean(run->moist_below_water));
+  lw_json_set_flag(out, "moist_weight_below_water", run->moist_below_water);
 }
 
 static void add_profile(const lw_thrust *t, lw_text *text) {
@@ -113,7 +111,7 @@ void lw_pressure_run_json(const lw_pressure_run *run, json_t *out) {
   set_thrust(out, run);
   set_wedge(out, run);
   lw_pressure_beside_json(&run->beside, out);
-  json_object_set_new(out, "profile", profile_json(&run->thrust));
+  set_profile(out, &run->thrust);
 }
 
 void lw_pressure_run_text(const lw_pressure_run *run, lw_text *text) {

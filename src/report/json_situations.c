@@ -16,7 +16,7 @@ static bool set_numbers(json_t *entry, const lw_check *check) {
 
 static void set_holds(json_t *entry, const lw_check *check) {
   bool shown = check->holds != LW_CANNOT_SHOW;
-  json_object_set_new(entry, "holds", shown ? json_boolean(check->holds == LW_HOLDS) : json_null());
+  lw_json_put(entry, "holds", shown ? json_boolean(check->holds == LW_HOLDS) : json_null());
 }
 
 static void add_check(json_t *list, const lw_check *check, lw_situation_kind kind) {

@@ -25,7 +25,7 @@ static void add_governing(json_t *verdict, const lw_result *result) {
   const lw_situation *situation = NULL;
   const lw_check *check = lw_result_governing(result, &situation);
   if (!check) {
-    json_object_set_new(verdict, "governing", json_null());
+    lw_json_put(verdict, "governing", json_null());
     lw_json_set_text(verdict, "reason", lw_reason_slug(LW_REASON_NO_DEMAND));
     return;
   }

@@ -112,7 +112,7 @@ static void sawn(json_t *root, const lw_order *order) {
     lw_json_set_text(blank, "stock", lw_stock_slug(b->stock));
     lw_json_set_count(blank, "count", b->count);
     json_t *pieces = lw_json_list(blank, "pieces_mm");
-    for (int k = 0; k < b->pieces; k++) json_array_append_new(pieces, json_real(b->piece_m[k] * 1000.0));
+    for (int k = 0; k < b->pieces; k++) lw_json_append(pieces, json_real(b->piece_m[k] * 1000.0));
     lw_json_set_double(blank, "left_mm", b->rest_m * 1000.0);
     lw_json_set_double(blank, "left_long_mm", b->far_m * 1000.0);
   }

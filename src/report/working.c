@@ -41,8 +41,12 @@ static int worst_joint(const lw_situation *s) {
 
 static void joint_in_full(const lw_page *page, const lw_result *result, const lw_situation *s) {
   int joint = worst_joint(s);
-  lw_stage *full = joint > 0 ? malloc(sizeof *full) : NULL;
-  if (full == NULL) return;
+  if (joint == 0) return;
+  lw_stage *full = malloc(sizeof *full);
+  if (full == NULL) {
+    page->out->failed = true;
+    return;
+  }
   lw_situation_joint(&result->wall, result->tables, s, joint, full);
   stage(page, result, s, full, (lw_place){LW_AT_JOINT, joint});
   free(full);

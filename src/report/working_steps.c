@@ -69,13 +69,13 @@ void lw_recorder_print(const lw_recorder *recorder, const lw_page *page) {
     char title[160];
     int same = same_as(recorder, i);
     lw_print(title, sizeof title, "Push: %s", lw_situation_sentence(recorder->name[i]));
+    page->out->failed = page->out->failed || recorder->steps[i].failed;
     if (recorder->steps[i].length == 0) continue;
     lw_page_heading(page, title);
     if (same >= 0)
       lw_page_sayf(page, "  ", "As in the case \"%s\".", lw_situation_short(recorder->name[same]));
     else
       lw_text_add_bytes(page->out, recorder->steps[i].data, recorder->steps[i].length);
-    page->out->failed = page->out->failed || recorder->steps[i].failed;
   }
 }
 

@@ -249,6 +249,7 @@ static void write_check(const lw_page *page, const lw_result *result, const lw_s
                         const lw_stage *shown, const lw_check *check) {
   bool of_pressure = check->kind == LW_CHECK_COMPRESSION || check->kind == LW_CHECK_BEARING;
   lw_retrace *by = malloc(sizeof *by);
+  page->out->failed = page->out->failed || by == NULL;
   bool found = by && lw_check_retrace(&result->wall, result->tables, s, check, by);
   if (found && !same_forces(&by->stage, shown)) {
     if (may_be_lighter(shown) && !may_be_lighter(&by->stage))

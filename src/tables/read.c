@@ -17,6 +17,12 @@ static lw_status no_memory(lw_error *error) {
   return lw_error_set(error, LW_NO_MEMORY, LW_REASON_NONE, "out of memory");
 }
 
+/* Why the system would not open or read it. */
+static lw_status not_read(const char *path, lw_error *error) {
+  if (errno == ENOMEM) return no_memory(error);
+  return lw_error_set(error, LW_NOT_READ, LW_REASON_NONE, "%.150s: %.60s", path, strerror(errno));
+}
+
 static lw_status read_stream(FILE *file, const char *path, lw_text *text, lw_error *error) {
   char chunk[8192];
   size_t got, before = text->length;
@@ -26,9 +32,7 @@ static lw_status read_stream(FILE *file, const char *path, lw_text *text, lw_err
     if (text->length - before > FILE_CEILING)
       return lw_error_set(error, LW_TOO_MANY, LW_REASON_NONE, "%.150s is larger than a table may be", path);
   }
-  if (ferror(file))
-    return lw_error_set(error, LW_NOT_READ, LW_REASON_NONE, "%.150s: %.60s", path, strerror(errno));
-  return LW_OK;
+  return ferror(file) ? not_read(path, error) : LW_OK;
 }
 
 /* A file that is not there is no error: found stays false and the built-in table serves. */
@@ -36,7 +40,7 @@ static lw_status read_file(const char *path, lw_text *text, bool *found, lw_erro
   FILE *file = fopen(path, "rb");
   *found = file != NULL;
   if (!file && errno == ENOENT) return LW_OK;
-  if (!file) return lw_error_set(error, LW_NOT_READ, LW_REASON_NONE, "%.150s: %.60s", path, strerror(errno));
+  if (!file) return not_read(path, error);
   lw_status status = read_stream(file, path, text, error);
   fclose(file);
   return status;
@@ -77,8 +81,7 @@ static size_t stem_length(const char *file) {
 /* A directory that was mistyped, or a file with a misspelt name, would silently leave the built-in tables. */
 static lw_status check_directory(const char *directory, lw_error *error) {
   DIR *open = opendir(directory);
-  if (!open)
-    return lw_error_set(error, LW_NOT_READ, LW_REASON_NONE, "%.150s: %.60s", directory, strerror(errno));
+  if (!open) return not_read(directory, error);
   lw_status status = LW_OK;
   int tables = 0;
   const struct dirent *entry;

@@ -41,6 +41,8 @@ Test(base, text_has_a_ceiling) {
   cr_expect(text.failed);
   lw_text_add(&text, "dropped");
   cr_expect(eq(str, text.data, "kept"));
+  lw_text_clear(&text);
+  cr_expect(text.failed, "a text used again and again is looked at once, at the end");
   lw_text_free(&text);
 }
 

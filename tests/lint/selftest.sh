@@ -60,6 +60,8 @@ tree && add "// $(printf '%0108d' 0)" && finds functions '111 characters'
 tree && add "// $(printf '%0104d' 0)φφφ" && finds functions ''
 tree && add 'void f(char *a) { strcpy(a, a); }' && finds banned 'banned: .*strcpy'
 tree && add 'void f(char *a) { snprintf(a, 1, "strcpy(a)"); }' && finds banned ''
+tree && add 'void f(json_t *a) { json_object_set_new(a, "b", json_null()); }' &&
+    finds banned 'banned: .*json_object_set_new'
 tree && mkdir tree/build && echo "${CC:-cc} -Werror" >tree/build/flags &&
     finds doubles 'build/flags: these let'
 echo "${CC:-cc} -Werror -Wfloat-equal" >tree/build/flags && finds doubles ''

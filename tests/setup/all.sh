@@ -43,6 +43,7 @@ rest() {
     run schedule sh "$here/schedule.sh" "$build/lowwall"
     run headers sh "$here/headers.sh"
     run threads sh "$here/threads.sh" "$build/thread/threads"
+    run faults sh tests/faults/run.sh "$build/lowwall" "$build/faults/preload.so" 60
     run installed sh "$here/installed.sh" "$build"
     run setup sh "$here/selftest.sh"
     run lint-rules sh tests/lint/selftest.sh
