@@ -93,15 +93,19 @@ typedef struct lw_forces {
 /* The contact in equilibrium. */
 typedef struct lw_contact {
   double width_m, front_m;              /* its width, and x of its front edge */
+  lw_taper taper;                       /* share of the run that bears at its front and at its rear */
+  double area_m2;                       /* of a metre of run: less than the width under blocks that taper */
   double vertical_kn_per_m, horizontal_kn_per_m;
   double resisting_knm_per_m, overturning_knm_per_m;
   double resultant_m;                   /* from the front edge; meaningless when inside is false */
   double eccentricity_m;                /* from the middle, positive towards the front */
+  double kern_m, kern_behind_m;         /* so far before and behind the middle it presses on all that bears */
   bool inside;                          /* V > 0 and the resultant inside the contact */
-  double share_in_compression;          /* 0 to 1 */
+  double share_in_compression;          /* 0 to 1, of the area */
+  double pressed_m;                     /* how long that is, from the edge that is pressed most */
   double front_kpa, rear_kpa;           /* edge pressures by method base pressure */
   double greatest_kpa;
-  double effective_width_m;
+  double effective_width_m;             /* B - 2|e|; of blocks that taper the area about the resultant */
   double uplift_kn_per_m;
 } lw_contact;
 

@@ -33,6 +33,12 @@ typedef struct lw_part {
   double front_m, rear_m, bottom_m, top_m;   /* its box */
 } lw_part;
 
+/* Share of the wall's run that blocks take up, from the front of a strip to its rear, on a straight line in
+ * between: 1 and 1 is a full rectangle. */
+typedef struct lw_taper {
+  double front, rear;
+} lw_taper;
+
 typedef struct lw_section {
   lw_wall_kind kind;
   double height_m;          /* base to top, cap included */
@@ -42,6 +48,10 @@ typedef struct lw_section {
   double back_foot_m;       /* x where the line of the back meets the level of the base */
   bool known;               /* false: block depth or base width is not given; nothing below is */
   double contact_front_m, contact_rear_m;    /* of the base, or of the joint under the lowest course */
+  double tail_share;        /* of blocks that taper: length at the rear over that at the face; or 1 */
+  bool tails_filled;        /* what stands between two tails is weighed with them */
+  lw_taper contact;         /* from contact_front_m to contact_rear_m: what bears */
+  lw_taper underside;       /* and what has an underside there, that water may push on */
   double shell_m;           /* hollow and unfilled: only the face shells bear, this thick; 0 otherwise */
   lw_corner crest;          /* rear end of the top: where the ground behind meets the wall */
   double rear_m;            /* rearmost x, the cap left out */

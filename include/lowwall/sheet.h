@@ -221,6 +221,14 @@ lw_status lw_case_settle_in_place(const lw_tables *tables, const lw_defaults *de
  *  gives LW_OK · LW_FAULTS */
 lw_status lw_case_settle_order(const lw_tables *tables, lw_case *c, lw_faults *faults);
 
+/** The length of a block at its rear as a share of that at its face, the mean share of the wall's run that a
+ *  block takes up between the two, and its volume.
+ *  in    c        1 where `block tail length` or `block length` is not there: a full rectangle
+ *        depth_m  front to back of the block */
+double lw_case_tail_share(const lw_case *c);
+double lw_case_mean_share(const lw_case *c);
+double lw_case_block_m3(const lw_case *c, double depth_m);
+
 /** Write a case as an upright sheet; reading it gives the same case.
  *  assumed: also write what was assumed or taken from a table, as comments in the note column. */
 void lw_sheet_write(const lw_case *c, bool assumed, lw_text *out);

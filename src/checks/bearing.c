@@ -8,6 +8,12 @@
 /* "Level" in front is up to 1 in 20; beyond that a value made for level ground says nothing. */
 static const double LEVEL_IN_FRONT_RAD = 0.04995839572194276; /* atan(1/20) */
 
+/* Under blocks that taper the footing is as wide as their area a metre; its effective width is theirs. */
+static double off_middle(const lw_contact *contact) {
+  bool whole = contact->area_m2 >= contact->width_m;
+  return whole ? fabs(contact->eccentricity_m) : 0.5 * (contact->area_m2 - contact->effective_width_m);
+}
+
 /* Ground under the footing is buoyant when water stands behind the wall: it will stand under it too. */
 lw_strip lw_bearing_strip(const lw_check_context *context, const lw_stage *stage, lw_at at) {
   const lw_wall *wall = context->wall;
@@ -16,8 +22,8 @@ lw_strip lw_bearing_strip(const lw_check_context *context, const lw_stage *stage
   double depth = wall->section.bearing_embedment_m + pad;
   double buoyant = soil->saturated_unit_weight_kn_per_m3 - wall->site.water_unit_weight_kn_per_m3;
   double weight = context->wet ? buoyant : soil->light_unit_weight_kn_per_m3;
-  return (lw_strip){.width_m = stage->contact.width_m,
-                    .eccentricity_m = fabs(stage->contact.eccentricity_m),
+  return (lw_strip){.width_m = stage->contact.area_m2,
+                    .eccentricity_m = off_middle(&stage->contact),
                     .depth_m = depth,
                     .overburden_kpa = depth * weight,
                     .friction_rad = soil->friction_rad,

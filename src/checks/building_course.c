@@ -56,9 +56,9 @@ lw_building_hold lw_building_hold_of(const lw_building_site *site, int from, int
     moment += section->part[i].weight_kn_per_m * (section->part[i].x_m - front);
   }
   double friction = section->joint_friction * weight + section->joint_shear_kn_per_m;
+  double bears = 0.5 * (section->contact.front + section->contact.rear) * section->base_width_m;
   if (from == 0)
-    friction =
-        site->wall.site.base_friction * weight + site->wall.site.base_adhesion_kpa * section->base_width_m;
+    friction = site->wall.site.base_friction * weight + site->wall.site.base_adhesion_kpa * bears;
   return (lw_building_hold){friction, moment};
 }
 

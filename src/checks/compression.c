@@ -11,8 +11,8 @@ lw_check lw_check_compression(const lw_check_context *context, const lw_stage *s
     return check;
   }
   double share = contact->inside ? contact->share_in_compression : 0.0;
-  check.resistance = lw_known(share * contact->width_m);
-  check.demand = lw_known(contact->width_m);
+  check.resistance = lw_known(share * contact->area_m2);
+  check.demand = lw_known(contact->area_m2);
   check.has = lw_known(share);
   lw_check_weigh(&check, context->format->row[LW_NEED_COMPRESSION], context->kind);
   if (!contact->inside) check.reason = LW_REASON_OUTSIDE_BASE;

@@ -5,6 +5,8 @@
 
 #include "base/extremes.h"
 
+#include "taper.h"
+
 /* A base or joint in equilibrium: resultant, contact in compression, edge pressures, uplift. Moments are
  * about the contact's front edge; what turns the wall forwards overturns, the rest resists. */
 
@@ -31,7 +33,10 @@ static void add_force(const lw_method *method, const lw_contact_terms *terms, co
 }
 
 static lw_contact sum_of(const lw_method *method, const lw_contact_terms *terms, const lw_forces *forces) {
-  lw_contact sum = {.width_m = terms->rear_m - terms->front_m, .front_m = terms->front_m};
+  double width = terms->rear_m - terms->front_m;
+  lw_contact sum = {.width_m = width, .area_m2 = width, .front_m = terms->front_m, .taper = terms->contact};
+  sum.kern_m = sum.kern_behind_m = width / 6.0;
+  if (!lw_taper_whole(terms->contact)) lw_taper_measure(terms->contact, &sum);
   for (int i = 0; i < forces->count; i++) add_force(method, terms, &forces->force[i], &sum);
   return sum;
 }
@@ -42,6 +47,7 @@ static void press_full(const lw_method *method, lw_contact *c) {
   double near = 0.5 * c->width_m - fabs(c->eccentricity_m);
   bool kern = fabs(bend) <= 1.0 + 1e-12;
   c->share_in_compression = kern ? 1.0 : 3.0 * near / c->width_m;
+  c->pressed_m = kern ? c->width_m : 3.0 * near;
   if (method->base_pressure == LW_BASE_EFFECTIVE) {
     c->front_kpa = c->rear_kpa = c->vertical_kn_per_m / c->effective_width_m;
   } else if (kern || method->base_pressure == LW_BASE_LINEAR) {
@@ -59,10 +65,12 @@ static void press_full(const lw_method *method, lw_contact *c) {
 static void press_shells(double shell_m, lw_contact *c) {
   double half = 0.5 * c->width_m, inner = c->width_m - 2.0 * shell_m, area = 2.0 * shell_m;
   double inertia = (pow(c->width_m, 3) - pow(inner, 3)) / 12.0, kern = inertia / (area * half);
+  c->kern_m = c->kern_behind_m = kern;
   double mean = c->vertical_kn_per_m / area, bend = c->eccentricity_m / kern;
   double near = half - fabs(c->eccentricity_m);
   bool whole = fabs(bend) <= 1.0 + 1e-12;
   c->share_in_compression = whole ? 1.0 : lw_smaller(0.5, 1.5 * near / shell_m);
+  c->pressed_m = whole ? c->width_m : lw_smaller(shell_m, 3.0 * near);
   double edge =
       near < shell_m / 3.0 ? 2.0 * c->vertical_kn_per_m / (3.0 * near) : 2.0 * c->vertical_kn_per_m / shell_m;
   c->front_kpa = whole ? mean * (1.0 + bend) : (c->eccentricity_m > 0.0 ? edge : 0.0);
@@ -71,19 +79,23 @@ static void press_shells(double shell_m, lw_contact *c) {
 
 /* Resultant and pressures that the sums make. */
 static void press(const lw_method *method, const lw_contact_terms *terms, lw_contact *contact) {
-  if (contact->vertical_kn_per_m <= 0.0 || contact->width_m <= 0.0) return;
+  if (contact->vertical_kn_per_m <= 0.0 || contact->width_m <= 0.0 || contact->area_m2 <= 0.0) return;
   double net = contact->resisting_knm_per_m - contact->overturning_knm_per_m;
   contact->resultant_m = net / contact->vertical_kn_per_m;
   contact->eccentricity_m = 0.5 * contact->width_m - contact->resultant_m;
   contact->effective_width_m = contact->width_m - 2.0 * fabs(contact->eccentricity_m);
   contact->inside = contact->effective_width_m > 0.0;
   if (!contact->inside) return;
+  if (!lw_taper_whole(terms->contact))
+    contact->effective_width_m = lw_taper_effective(terms->contact, contact->width_m, contact->resultant_m);
   bool shells = terms->shell_m > 0.0 && 2.0 * terms->shell_m < contact->width_m;
-  if (shells)
+  if (!lw_taper_whole(terms->contact))
+    lw_taper_press(method, terms->contact, shells ? terms->shell_m : 0.0, contact);
+  else if (shells)
     press_shells(terms->shell_m, contact);
   else
     press_full(method, contact);
-  contact->greatest_kpa = lw_larger(contact->front_kpa, contact->rear_kpa);
+  if (contact->inside) contact->greatest_kpa = lw_larger(contact->front_kpa, contact->rear_kpa);
 }
 
 void lw_contact_balance(const lw_method *method, const lw_contact_terms *terms, const lw_forces *forces,
@@ -96,6 +108,7 @@ void lw_contact_balance(const lw_method *method, const lw_contact_terms *terms, 
  * carries the full rear head. weight: of water, times what else is on uplift. */
 static lw_force uplift_over(const lw_contact_terms *terms, double factor, double weight, double pressed_m) {
   double width = terms->rear_m - terms->front_m, rear = terms->rear_head_m, front = terms->front_head_m;
+  if (!lw_taper_whole(terms->contact)) return lw_taper_uplift(terms, factor, weight, pressed_m);
   double open = width - pressed_m;
   double force = 0.5 * (front + rear) * pressed_m + rear * open;
   double moment = pressed_m * pressed_m * (front / 6.0 + rear / 3.0) + rear * open * (pressed_m + 0.5 * open);
@@ -109,18 +122,20 @@ static lw_force uplift_over(const lw_contact_terms *terms, double factor, double
 /* A base that is said to hold its tension does not open. */
 static bool opens(const lw_method *method, const lw_contact *contact) {
   if (method->base_pressure == LW_BASE_LINEAR) return false;
-  bool tips = contact->vertical_kn_per_m <= 0.0 || contact->resultant_m <= 0.0;
-  return tips || contact->eccentricity_m > contact->width_m / 6.0;
+  if (contact->vertical_kn_per_m <= 0.0 || contact->resultant_m <= 0.0) return true;
+  return contact->eccentricity_m > contact->kern_m;
 }
 
 /* What stays pressed of a contact that opens. The reaction stands at a third of that length, and so does all
  * that the head loses over it: together they stand where the reaction would under the full rear head
  * everywhere. One that would tip then opens altogether. */
-static double pressed_length(const lw_contact *others, double full_lift) {
-  double lifted = full_lift * others->width_m;
-  double vertical = others->vertical_kn_per_m - lifted;
-  double net = others->resisting_knm_per_m - others->overturning_knm_per_m - 0.5 * lifted * others->width_m;
-  return vertical > 0.0 && net > 0.0 ? lw_smaller(3.0 * net / vertical, others->width_m) : 0.0;
+static double pressed_length(const lw_contact_terms *terms, const lw_contact *others, double full_lift) {
+  double width = others->width_m;
+  lw_plan_sums under = lw_taper_sums(terms->underside, width);
+  double vertical = others->vertical_kn_per_m - full_lift * under.area_m2;
+  double net = others->resisting_knm_per_m - others->overturning_knm_per_m - full_lift * under.first_m3;
+  if (vertical <= 0.0 || net <= 0.0) return 0.0;
+  return lw_smaller(lw_taper_pressed(terms->contact, width, net / vertical), width);
 }
 
 /* The contact with uplift beside the other forces. */
@@ -134,7 +149,8 @@ static void lift(const lw_method *method, const lw_contact_terms *terms, const l
 void lw_contact_solve(const lw_wall *wall, const lw_contact_terms *terms, lw_forces *forces,
                       lw_contact *contact) {
   const lw_method *method = &wall->method;
-  bool lifts = terms->uplift && terms->rear_head_m + terms->front_head_m > 0.0 && method->uplift_share > 0.0;
+  bool under = terms->uplift || !lw_taper_whole(terms->contact);
+  bool lifts = under && terms->rear_head_m + terms->front_head_m > 0.0 && method->uplift_share > 0.0;
   if (!lifts) {
     lw_contact_balance(method, terms, forces, contact);
     return;
@@ -145,7 +161,7 @@ void lw_contact_solve(const lw_wall *wall, const lw_contact_terms *terms, lw_for
   double weight = wall->site.water_unit_weight_kn_per_m3 * method->uplift_share * factor;
   *uplift = uplift_over(terms, factor, weight, others.width_m);
   lift(method, terms, &others, uplift, contact);
-  if (!opens(method, contact)) return;
-  *uplift = uplift_over(terms, factor, weight, pressed_length(&others, weight * terms->rear_head_m));
+  if (!terms->uplift || !opens(method, contact)) return;
+  *uplift = uplift_over(terms, factor, weight, pressed_length(terms, &others, weight * terms->rear_head_m));
   lift(method, terms, &others, uplift, contact);
 }

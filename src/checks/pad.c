@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "taper.h"
+
 /* The underside of the pad: the thrust covers the pad's thickness too, the load spreads through it from the
  * effective width of the base, and the pad's own weight within the spread is added. */
 
@@ -26,6 +28,13 @@ static lw_force pad_weight(const lw_pad *pad, double width_m, double middle_m) {
                     .y_m = -0.5 * pad->thickness_m};
 }
 
+/* The load comes from the blocks: where they taper, from no more than their own effective area. */
+static double effective_width(const lw_section *section, const lw_contact *contact) {
+  if (lw_taper_whole(section->contact)) return contact->effective_width_m;
+  double width = section->contact_rear_m;
+  return fmin(contact->effective_width_m, lw_taper_effective(section->contact, width, contact->resultant_m));
+}
+
 /* The pad's stone within a width, and what an earthquake makes of it. */
 static void put_pad(const lw_wall *wall, double width_m, double middle_m, int at, lw_forces *forces) {
   lw_force weight = pad_weight(&wall->site.pad, width_m, middle_m);
@@ -35,8 +44,9 @@ static void put_pad(const lw_wall *wall, double width_m, double middle_m, int at
 }
 
 static void press_evenly(lw_contact *contact, double width_m) {
-  contact->width_m = width_m;
+  contact->width_m = contact->area_m2 = contact->pressed_m = width_m;
   contact->effective_width_m = width_m;
+  contact->kern_m = contact->kern_behind_m = width_m / 6.0;
   contact->eccentricity_m = 0.0;
   contact->inside = contact->vertical_kn_per_m > 0.0 && width_m > 0.0;
   contact->greatest_kpa = contact->inside ? contact->vertical_kn_per_m / width_m : 0.0;
@@ -55,6 +65,8 @@ static void balance(const lw_wall *wall, const lw_push *push, const lw_actions *
       .front_m = 0.0,
       .rear_m = wall->section.base_width_m,
       .foot_y_m = foot,
+      .contact = {1.0, 1.0},
+      .underside = {1.0, 1.0},
       .uplift = true,
       .rear_head_m = fmax(wall->section.height_m - wall->site.water_depth_m - foot, 0.0),
       .front_head_m = fmax(wall->section.height_m - wall->site.front_water_depth_m - foot, 0.0)};
@@ -66,7 +78,8 @@ static void balance(const lw_wall *wall, const lw_push *push, const lw_actions *
   lw_contact_solve(wall, &terms, &stage->forces, &stage->contact);
   stage->passive_kn_per_m = lw_passive_resistance(wall, pad->thickness_m, NULL);
   if (!stage->contact.inside) return;
-  double width = spread_width(wall, stage->contact.resultant_m, stage->contact.effective_width_m);
+  double effective = effective_width(&wall->section, &stage->contact);
+  double width = spread_width(wall, stage->contact.resultant_m, effective);
   put_pad(wall, width, stage->contact.resultant_m, at, &stage->forces);
   lw_contact_balance(&wall->method, &terms, &stage->forces, &stage->contact);
   press_evenly(&stage->contact, width);

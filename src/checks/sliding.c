@@ -16,7 +16,7 @@ static double friction_of(const lw_wall *wall, const lw_contact *contact, lw_at 
     return wall->section.joint_friction * pressed + shear;
   }
   double friction = at == LW_AT_PAD ? site->pad_friction : site->base_friction;
-  double adhesion = site->base_adhesion_kpa * contact->width_m * contact->share_in_compression;
+  double adhesion = site->base_adhesion_kpa * contact->area_m2 * contact->share_in_compression;
   return friction * pressed + (contact->inside ? adhesion : 0.0);
 }
 

@@ -48,7 +48,8 @@ static double head(double section_height_m, double depth_m, double foot_y_m) {
 static lw_contact_terms terms_of(const lw_site *site, const lw_section *section, bool uplift) {
   return (lw_contact_terms){.front_m = section->contact_front_m,
                             .rear_m = section->contact_rear_m,
-                            .shell_m = 0.0,
+                            .contact = section->contact,
+                            .underside = section->underside,
                             .rear_head_m = head(section->height_m, site->water_depth_m, 0.0),
                             .front_head_m = head(section->height_m, site->front_water_depth_m, 0.0),
                             .uplift = uplift};

@@ -98,6 +98,7 @@ typedef struct lw_contact_terms {
   double front_m, rear_m; /* of the contact, in the section's x */
   double foot_y_m;        /* moments are about this level: 0, or below it for the pad's underside */
   double shell_m;
+  lw_taper contact, underside; /* what bears between these ends, and what has an underside there */
   double rear_head_m, front_head_m; /* of water at its ends; 0: none */
   bool uplift;
 } lw_contact_terms;

@@ -41,12 +41,13 @@ static bool holds(const lw_check *check) {
   return check && check->holds == LW_HOLDS;
 }
 
-/* Inside the middle third the pressed share is 1, however far inside: the root wants to know how far. */
+/* Inside the core the pressed share is 1, however far inside: the root wants to know how far. */
 static double beyond_whole(const search *s) {
   const lw_situation *now = s->scratch;
   int joint = s->contact.joint > 0 ? s->contact.joint : s->wall->section.course_count;
   const lw_contact *c = s->contact.at == LW_AT_BASE ? &now->base.contact : &now->joint[joint - 1].contact;
-  return 3.0 * (0.5 * c->width_m - fabs(c->eccentricity_m)) / c->width_m - 1.0;
+  double half = 0.5 * c->width_m, front = (half - c->eccentricity_m) / (half - c->kern_m);
+  return fmin(front, (half + c->eccentricity_m) / (half - c->kern_behind_m)) - 1.0;
 }
 
 static double margin(double depth_m, const void *context) {

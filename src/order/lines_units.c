@@ -1,12 +1,14 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "lines.h"
 
+#include <lowwall/sheet.h>
+
 #include "base/print.h"
 
 /* Lines of blocks and caps. */
 
-static double mass_of(const lw_case *c, double length_m, double depth_m) {
-  return c->block_unit_weight.si * 1000.0 / 9.80665 * length_m * depth_m * c->block_height.si;
+static double mass_of(const lw_case *c, double depth_m) {
+  return c->block_unit_weight.si * 1000.0 / 9.80665 * lw_case_block_m3(c, depth_m);
 }
 
 static bool has_curve(const lw_plan *plan) {
@@ -66,7 +68,8 @@ static void blocks_of(const lw_taking *t, bool base, double unit_kg) {
   lw_order_line *l = lw_line_put(t, &line, has_curve(plan) ? &t->o->curve_allowance : &t->o->block_allowance);
   l->order = lw_pieces_up(l->order);
   l->mass_kg = l->order * unit_kg;
-  double corner_kg = unit_kg * t->laying->corner_unit_m / plan->unit_m;
+  /* A unit made for a corner is square: it has no tail. */
+  double corner_kg = unit_kg / lw_case_mean_share(t->c) * t->laying->corner_unit_m / plan->unit_m;
   if (!t->laying->half_cut)
     kind_of(t, base ? "base-half-blocks" : "half-blocks", base ? "deeper half blocks" : "half blocks",
             sum.half, unit_kg / 2.0);
@@ -102,8 +105,8 @@ static void caps(const lw_taking *t) {
 void lw_lines_units(const lw_taking *t) {
   lw_order *order = t->laying->order;
   const lw_plan *plan = t->laying->plan;
-  order->unit_mass_kg = mass_of(t->c, plan->unit_m, plan->depth_m);
-  order->base_unit_mass_kg = plan->base_courses > 0 ? mass_of(t->c, plan->unit_m, plan->base_depth_m) : 0.0;
+  order->unit_mass_kg = mass_of(t->c, plan->depth_m);
+  order->base_unit_mass_kg = plan->base_courses > 0 ? mass_of(t->c, plan->base_depth_m) : 0.0;
   if (plan->base_courses < plan->courses) blocks_of(t, false, order->unit_mass_kg);
   if (plan->base_courses > 0) blocks_of(t, true, order->base_unit_mass_kg);
   caps(t);

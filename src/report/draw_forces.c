@@ -90,15 +90,18 @@ static void middle_third(lw_sketch *s) {
   lw_xy_mm low = lw_sketch_at(s, contact->front_m, 0.0);
   lw_xy_mm end = lw_sketch_at(s, contact->front_m + contact->width_m, 0.0);
   lw_sketch_take(s, (lw_box){low.x_mm, low.y_mm - LONG_MM, end.x_mm, low.y_mm - 0.5});
-  for (int i = 1; i <= 2; i++) {
-    lw_xy_mm at = lw_sketch_at(s, contact->front_m + contact->width_m * i / 3.0, 0.0);
+  double middle = contact->front_m + 0.5 * contact->width_m;
+  double ends[] = {middle - contact->kern_m, middle + contact->kern_behind_m};
+  bool third = contact->area_m2 >= contact->width_m;
+  for (int i = 0; i < 2; i++) {
+    lw_xy_mm at = lw_sketch_at(s, ends[i], 0.0);
     lw_xy_mm tick[] = {{at.x_mm, at.y_mm - 1.6}, {at.x_mm, at.y_mm + 1.6}};
     lw_drawing_line(s->paper, LW_PEN_SEEN, tick, 2);
     lw_sketch_take(s, (lw_box){at.x_mm - 0.1, at.y_mm - 1.6, at.x_mm + 0.1, at.y_mm + 1.6});
   }
   if (contact->width_m > 0.0)
-    lw_sketch_note(s, contact->front_m + contact->width_m / 3.0, 0.0,
-                   "between these ticks is the middle third of the base%s",
+    lw_sketch_note(s, ends[0], 0.0, "between these ticks %s of the base%s",
+                   third ? "is the middle third" : "the resultant presses on all",
                    !lw_sketch_presses(s)                        ? ""
                    : s->result->wall.site.pad.thickness_m > 0.0 ? "; the pressure drawn below is that "
                                                                   "under the blocks, on top of the pad"
@@ -115,7 +118,7 @@ static void base_pressure(lw_sketch *s) {
   static const double HIGH_MM = 9.0, GAP_MM = 5.0;
   const lw_contact *contact = &s->situation->base.contact;
   if (!lw_sketch_presses(s)) return;
-  double pressed = contact->width_m * contact->share_in_compression;
+  double pressed = contact->pressed_m;
   bool front = contact->front_kpa >= contact->rear_kpa;
   double left = front ? contact->front_m : contact->front_m + contact->width_m - pressed;
   lw_xy_mm a = lw_sketch_at(s, left, -lw_sketch_under(s));

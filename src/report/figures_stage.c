@@ -54,8 +54,8 @@ static const lw_stage_figure wedges[] = {
 static const lw_stage_figure contacts[] = {
     {"width_m", "width of the contact", "m", OF(contact.width_m)},
     {"front_m", "front edge of the contact behind the toe", "m", OF(contact.front_m)},
-    {"kern_m", "a sixth of the width, up to which all of it is pressed", "m",
-     offsetof(lw_stage, contact.width_m), 1.0 / 6.0},
+    {"kern_m", "all that bears is pressed with the resultant so far in front of the middle", "m",
+     OF(contact.kern_m)},
     {"vertical_kn_per_m", "all that presses down", "kN/m", OF(contact.vertical_kn_per_m)},
     {"horizontal_kn_per_m", "all that pushes to the front", "kN/m", OF(contact.horizontal_kn_per_m)},
     {"uplift_kn_per_m", "uplift of water under it", "kN/m", OF(contact.uplift_kn_per_m)},
@@ -66,11 +66,21 @@ static const lw_stage_figure contacts[] = {
 static const lw_stage_figure pressures[] = {
     {"resultant_m", "resultant from the front edge", "m", OF(contact.resultant_m)},
     {"eccentricity_m", "resultant in front of the middle", "m", OF(contact.eccentricity_m)},
-    {"share_in_compression", "share of the width in compression", "", OF(contact.share_in_compression)},
+    {"share_in_compression", "share of the contact in compression", "", OF(contact.share_in_compression)},
     {"front_kpa", "pressure at the front edge", "kPa", OF(contact.front_kpa)},
     {"rear_kpa", "pressure at the rear edge", "kPa", OF(contact.rear_kpa)},
     {"greatest_kpa", "greatest pressure", "kPa", OF(contact.greatest_kpa)},
     {"effective_width_m", "effective width", "m", OF(contact.effective_width_m)},
+};
+
+/* Only under blocks that taper. */
+static const lw_stage_figure tapers[] = {
+    {"area_m2", "area of the contact, of a metre of wall", "m2", OF(contact.area_m2)},
+    {"front_share", "share of the run that bears at its front", "", OF(contact.taper.front)},
+    {"rear_share", "share of the run that bears at its rear", "", OF(contact.taper.rear)},
+    {"kern_behind_m", "all that bears is pressed with the resultant so far behind the middle", "m",
+     OF(contact.kern_behind_m)},
+    {"pressed_m", "how much of the width is pressed", "m", OF(contact.pressed_m)},
 };
 
 /* Only in an earthquake. */
@@ -94,6 +104,13 @@ static void put_all(const lw_figures *figures, const lw_stage *stage, const lw_s
 
 #define COUNT(list) (sizeof(list) / sizeof *(list))
 
+static void put_contact(const lw_figures *figures, const lw_stage *stage) {
+  const lw_contact *contact = &stage->contact;
+  put_all(figures, stage, contacts, COUNT(contacts));
+  if (contact->inside) put_all(figures, stage, pressures, COUNT(pressures));
+  if (contact->area_m2 < contact->width_m) put_all(figures, stage, tapers, COUNT(tapers));
+}
+
 void lw_figures_of_stage(const lw_figures *figures, const lw_stage *stage) {
   if (stage->status != LW_OK) return;
   put_all(figures, stage, thrusts, COUNT(thrusts));
@@ -106,8 +123,7 @@ void lw_figures_of_stage(const lw_figures *figures, const lw_stage *stage) {
     lw_figures_put(figures, &(lw_figure_word){"wedge_difference_kn_per_m", "wedge less formula", "kN/m", ""},
                    stage->wedge.thrust_kn_per_m - lw_stage_by_formula(stage));
   }
-  put_all(figures, stage, contacts, COUNT(contacts));
-  if (stage->contact.inside) put_all(figures, stage, pressures, COUNT(pressures));
+  put_contact(figures, stage);
 }
 
 static lw_reason no_wedge(const lw_figures *figures) {
@@ -136,6 +152,5 @@ void lw_figures_of_joint(const lw_figures *figures, const lw_joint *joint) {
   lw_figures_put_number(
       figures, &(lw_figure_word){"wedge_thrust_kn_per_m", "thrust by the numerical wedge", "kN/m", ""},
       (lw_number){joint->wedge_kn_per_m, joint->wedge_known}, no_wedge(figures));
-  put_all(figures, &stage, contacts, COUNT(contacts));
-  if (joint->contact.inside) put_all(figures, &stage, pressures, COUNT(pressures));
+  put_contact(figures, &stage);
 }

@@ -172,8 +172,7 @@ typedef struct assuming {
 
 static void add_assumed(void *context, const lw_echo *echo) {
   const assuming *a = context;
-  bool ours = echo->item->part == LW_ABOUT_PLAN || echo->item->part == LW_ABOUT_ORDER;
-  if (!ours || echo->origin != LW_ASSUMED) return;
+  if (!lw_order_assumes(echo)) return;
   json_t *object = lw_json_entry(a->list);
   lw_json_set_text(object, "item", echo->name);
   lw_json_set_text(object, "words", echo->words);

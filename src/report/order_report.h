@@ -15,6 +15,8 @@ void lw_order_pegs_json(json_t *root, const lw_order *order);
 /* A level for print: what rounds to nought has no sign. */
 double lw_order_level(double level_m);
 
+/* Was this item assumed, and does an order or its plan ask for it? */
+bool lw_order_assumes(const lw_echo *echo);
 /* Where an assumed item of the plan or the order comes from; "" when from no table. */
 const char *lw_order_assumed_source(const lw_result *result, const lw_echo *echo);
 

@@ -234,10 +234,16 @@ typedef struct assuming {
   const lw_result *result;
 } assuming;
 
+/* The tail is an item of the blocks, for a check reads it; only an order fills it in. */
+bool lw_order_assumes(const lw_echo *echo) {
+  lw_item_part part = echo->item->part;
+  bool ours = part == LW_ABOUT_PLAN || part == LW_ABOUT_ORDER || strcmp(echo->name, "block tail length") == 0;
+  return ours && echo->origin == LW_ASSUMED;
+}
+
 static void add_assumed(void *context, const lw_echo *echo) {
   const assuming *a = context;
-  bool ours = echo->item->part == LW_ABOUT_PLAN || echo->item->part == LW_ABOUT_ORDER;
-  if (!ours || echo->origin != LW_ASSUMED || !matters(a->order, echo->name)) return;
+  if (!lw_order_assumes(echo) || !matters(a->order, echo->name)) return;
   const char *source = lw_order_assumed_source(a->result, echo);
   if (source[0] != '\0')
     lw_page_sayf(a->page, "  ", "%s = %s (%s)", echo->name, echo->words, source);

@@ -15,6 +15,11 @@ static void say(const lw_page *page, const char *symbol, const char *formula, do
 
 /* How the two edge pressures came about; their values stand after it. */
 static const char *pressure_formula(const lw_contact *c, lw_base_pressure method) {
+  bool taper = c->area_m2 < c->width_m;
+  if (taper && method == LW_BASE_EFFECTIVE) return "V/B', even over the effective area";
+  if (taper && (method == LW_BASE_LINEAR || c->share_in_compression > 1.0 - 1e-9))
+    return "V (J - xR S)/(A J - S^2) in front, and V (xR A - S)/(A J - S^2) more a metre";
+  if (taper) return "a triangle on the part of the trapezium that is pressed";
   if (method == LW_BASE_EFFECTIVE) return "V/B', even over the effective width";
   if (method == LW_BASE_LINEAR) return "V/B (1 +- 6e/B), tension shown where it would be";
   if (c->share_in_compression > 1.0 - 1e-9) return "V/B (1 +- 6e/B), the resultant inside the middle third";
@@ -30,11 +35,23 @@ static void on_pad(const lw_page *page, const lw_contact *c) {
   say(page, "p", formula, c->greatest_kpa, "kPa, evenly");
 }
 
+/* Blocks that taper: what bears in plan, with its moments about the front edge. */
+static void trapezium(const lw_page *page, const lw_contact *c) {
+  double b = c->width_m, f = c->taper.front, r = c->taper.rear;
+  lw_page_sayf(page, "  ", "The blocks taper: %.4f of the run bears in front, %.4f at the rear.", f, r);
+  say(page, "A", "B (wf + wr)/2", c->area_m2, "m2/m");
+  say(page, "S", "B^2 (wf + 2 wr)/6", b * b * (f + 2.0 * r) / 6.0, "m3/m");
+  say(page, "J", "B^3 (wf + 3 wr)/12", b * b * b * (f + 3.0 * r) / 12.0, "m4/m");
+  say(page, "b", "what is pressed of the width", c->pressed_m, "m");
+}
+
 static void edges(const lw_page *page, const lw_contact *c, lw_base_pressure method) {
   char formula[120];
   lw_print(formula, sizeof formula, "B/2 - xR with B = %.4f m", c->width_m);
   say(page, "e", formula, c->eccentricity_m, "m towards the front");
-  say(page, "B'", "B - 2|e|", c->effective_width_m, "m");
+  if (c->area_m2 < c->width_m) trapezium(page, c);
+  say(page, "B'", c->area_m2 < c->width_m ? "the area about the resultant, a metre" : "B - 2|e|",
+      c->effective_width_m, "m");
   lw_page_sayf(page, "  p   = ", "%s: front %.3f kPa, rear %.3f kPa, greatest %.3f kPa",
                pressure_formula(c, method), c->front_kpa, c->rear_kpa, c->greatest_kpa);
 }
@@ -55,6 +72,13 @@ void lw_working_uplift(const lw_page *page, const lw_result *result, const lw_si
   bool tips = !holds && (c->vertical_kn_per_m <= 0.0 || c->resultant_m <= 0.0);
   bool gapes = !holds && !tips && c->eccentricity_m > width / 6.0;
   double pressed = tips ? 0.0 : gapes ? 3.0 * c->resultant_m : width;
+  if (c->area_m2 < c->width_m && c->uplift_kn_per_m > 0.0) {
+    lw_page_sayf(page, "  U   = ",
+                 "%.4f kN/m, upwards: gw %.3f kN/m3 on the undersides, hr = %.3f m between the tails and "
+                 "under what gapes, falling to hf = %.3f m under what is pressed",
+                 c->uplift_kn_per_m, scale, rear, front);
+    return;
+  }
   double uplift = scale * (0.5 * (rear + front) * pressed + rear * (width - pressed));
   bool same = fabs(uplift - c->uplift_kn_per_m) <= 1e-6 * fmax(uplift, 1.0);
   if (c->uplift_kn_per_m <= 0.0 || !same) return;

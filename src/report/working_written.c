@@ -36,7 +36,7 @@ static double friction_of(const lw_wall *wall, lw_at at) {
 /* What holds besides friction: bonded ground under what is pressed, or the key of a joint. */
 static double bond_of(const lw_wall *wall, const lw_contact *c, lw_at at) {
   if (at == LW_AT_BASE || at == LW_AT_PAD)
-    return c->inside ? wall->site.base_adhesion_kpa * c->width_m * c->share_in_compression : 0.0;
+    return c->inside ? wall->site.base_adhesion_kpa * c->area_m2 * c->share_in_compression : 0.0;
   return at == LW_AT_JOINT && c->vertical_kn_per_m > 0.0 ? wall->section.joint_shear_kn_per_m : 0.0;
 }
 
@@ -126,8 +126,11 @@ static bool pressed(const lw_page *page, const lw_stage *stage, const lw_check *
   const lw_contact *c = &stage->contact;
   char text[160];
   double near = 0.5 * c->width_m - fabs(c->eccentricity_m), triangle = 3.0 * near;
-  if (!c->inside || !agrees(check->resistance, c->share_in_compression * c->width_m)) return false;
-  if (c->share_in_compression > 1.0 - 1e-9)
+  if (!c->inside || !agrees(check->resistance, c->share_in_compression * c->area_m2)) return false;
+  if (c->area_m2 < c->width_m)
+    lw_print(text, sizeof text, "%.4f m2 a metre of %.4f, the blocks taper: %.4f m of the width is pressed",
+             check->resistance.value, c->area_m2, c->pressed_m);
+  else if (c->share_in_compression > 1.0 - 1e-9)
     lw_print(text, sizeof text, "B: |e| = %.4f m is within B/6 = %.4f m", fabs(c->eccentricity_m),
              c->width_m / 6.0);
   else if (agrees(check->resistance, triangle))

@@ -185,7 +185,7 @@ static void settle_block_weight(lw_settling *s) {
     return;
   }
   const lw_unit *heavy = lw_unit_find(LW_KIND_UNIT_WEIGHT, "kg/m3", 5);
-  double volume = c->block_length.si * c->block_depth.si * c->block_height.si;
+  double volume = lw_case_block_m3(c, c->block_depth.si);
   double weight = c->block_mass.si / volume * heavy->to_si;
   if (lw_given(&c->block_unit_weight) && fabs(c->block_unit_weight.si / weight - 1.0) > 0.01) {
     lw_settle_fault(s, LW_FAULT_CONTRADICTION, &c->block_mass,

@@ -43,8 +43,24 @@ static void hold_ground(lw_settling *s) {
   }
 }
 
+/* Without the length of its face a tail says nothing of a block's plan. */
+static void hold_tail(lw_settling *s) {
+  const lw_case *c = s->c;
+  const lw_quantity *tail = &c->order.tail_length;
+  if (!lw_given(tail)) {
+    return;
+  }
+  if (!lw_given(&c->block_length)) {
+    lw_settle_missing(s, &c->block_length, NULL, "the block's length at its face, beside that of its tail");
+  } else if (tail->si > c->block_length.si) {
+    lw_settle_fault(s, LW_FAULT_CONTRADICTION, tail, "at most the block length, %.6g mm",
+                    c->block_length.si * 1000.0);
+  }
+}
+
 static void hold_blocks(lw_settling *s) {
   const lw_case *c = s->c;
+  hold_tail(s);
   bool depth = lw_given(&c->block_depth);
   if (depth && lw_given(&c->setback) && c->setback.si >= c->block_depth.si) {
     lw_settle_fault(s, LW_FAULT_CONTRADICTION, &c->setback, "less than the block depth, %.6g mm",

@@ -73,10 +73,6 @@ static void hold_blocks(lw_settling *s) {
   bool cap = lw_given(&c->cap_height) && c->cap_height.si > 0.0;
   if (cap && !lw_given(&c->order.cap_length))
     lw_settle_missing(s, &c->order.cap_length, NULL, "the length of one cap");
-  const lw_quantity *tail = &c->order.tail_length;
-  if (lw_given(tail) && lw_given(&c->block_length) && tail->si > c->block_length.si)
-    lw_settle_fault(s, LW_FAULT_CONTRADICTION, tail, "at most the block length, %.6g mm",
-                    c->block_length.si * 1000.0);
 }
 
 /* Runs 1 to n without a gap; gives n. */

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "parts.h"
 
+#include <lowwall/sheet.h>
 #include <math.h>
 #include <string.h>
 
@@ -19,8 +20,7 @@ static double block_mass_kg(const lw_case *c) {
   static const double GRAVITY = 9.80665;
   if (c->block_mass.origin != LW_ABSENT) return c->block_mass.si;
   if (c->block_depth.origin == LW_ABSENT || c->block_length.origin == LW_ABSENT) return 0.0;
-  return c->block_unit_weight.si * c->block_height.si * c->block_depth.si * c->block_length.si * 1000.0 /
-         GRAVITY;
+  return c->block_unit_weight.si * lw_case_block_m3(c, c->block_depth.si) * 1000.0 / GRAVITY;
 }
 
 static bool clayey(const lw_facts *f) {

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "outline.h"
 
+#include <lowwall/sheet.h>
 #include <math.h>
 #include <stddef.h>
 #include <string.h>
@@ -27,10 +28,13 @@ static double depth_of(const lw_case *c, int number) {
 
 static void courses_add(const lw_case *c, lw_section *section) {
   double height = c->block_height.si, weight = course_unit_weight(c);
+  double fill = section->tails_filled ? c->fill_unit_weight.si : 0.0;
   for (int number = 1; number <= section->course_count; number++) {
     double front = (number - 1) * c->setback.si, bottom = (number - 1) * height;
     lw_corner low = {front, bottom}, high = {front + depth_of(c, number), bottom + height};
-    section->part[section->part_count++] = lw_part_box(LW_PART_COURSE, number, low, high, weight);
+    lw_part *part = &section->part[section->part_count++];
+    *part = lw_part_box(LW_PART_COURSE, number, low, high, weight);
+    if (section->tail_share < 1.0) lw_part_taper(part, section->tail_share, fill);
   }
 }
 
@@ -63,12 +67,16 @@ void lw_section_of_courses(const lw_case *c, lw_section *section) {
   section->joint_shear_kn_per_m = present(&c->joint_shear) ? c->joint_shear.si : 0.0;
   bool hollow = present(&c->face_shell_thickness) && !present(&c->fill_unit_weight);
   section->shell_m = hollow ? c->face_shell_thickness.si : 0.0;
+  section->tail_share = lw_case_tail_share(c);
+  section->tails_filled = present(&c->fill_unit_weight);
   if (!section->known || section->course_count < 1) return;
   courses_add(c, section);
   cap_add(c, section);
   section->base_width_m = section->part[0].rear_m;
   section->back_foot_m = section->base_width_m;
   section->contact_rear_m = section->base_width_m;
+  section->contact = (lw_taper){1.0, section->tail_share};
+  section->underside = section->tails_filled ? (lw_taper){1.0, 1.0} : section->contact;
   lw_outline_of_courses(section);
 }
 
@@ -95,6 +103,7 @@ void lw_section_above(const lw_section *section, int joint, lw_section *above) {
   above->base_width_m = upper->rear_m - front;
   above->contact_front_m = fmax(lower->front_m, front) - front;
   above->contact_rear_m = fmin(lower->rear_m, upper->rear_m) - front;
+  if (section->tail_share < 1.0) lw_section_taper(lower, upper, above);
   lw_outline_of_courses(above);
   above->back_foot_m = above->outline[1].x_m;
   lw_section_measure(above);

@@ -112,4 +112,6 @@ void lw_section_of_polygon(const lw_case *c, lw_section *section) {
   else
     trapezoid(c, section);
   section->contact_rear_m = section->base_width_m;
+  section->tail_share = 1.0;
+  section->contact = section->underside = (lw_taper){1.0, 1.0};
 }

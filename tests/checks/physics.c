@@ -200,7 +200,8 @@ Test(physics, uplift_agrees_with_what_it_leaves_pressed) {
   wall.method.uplift_share = 1.0;
   for (int i = 0; i < 4000; i++) {
     lw_contact contact;
-    lw_contact_terms terms = {.rear_m = dice_between(&d, 0.2, 2.0), .uplift = true};
+    lw_contact_terms terms = {
+        .rear_m = dice_between(&d, 0.2, 2.0), .uplift = true, .contact = {1.0, 1.0}, .underside = {1.0, 1.0}};
     double width = terms.rear_m;
     terms.rear_head_m = i % 50 == 0 ? 0.0 : dice_between(&d, 0.0, 2.0);
     terms.front_head_m = dice_between(&d, 0.0, i % 50 == 0 ? 0.5 : terms.rear_head_m);

@@ -22,6 +22,7 @@ static const report_wall walls[] = {
      {"course count=12", "block height=150 mm", "block depth=900 mm", "cap height=60 mm", "cap depth=400 mm",
       "cap overhang=40 mm", "mark=C12", "setback=10 mm", "load 1 kind=strip", "load 1 pressure=8 kPa",
       "load 1 near edge=0.4 m", "load 1 far edge=1.2 m"}},
+    {"blocks that taper", "ground", {"block length=400 mm", "block tail length=240 mm"}},
     {"bonded cap",
      "ground",
      {"cap height=60 mm", "cap depth=500 mm", "cap fixing=bonded", "wall height=660 mm"}},
