@@ -62,7 +62,7 @@ typedef struct lw_plane {
   lw_plane_load load[LW_SITE_LOAD_MAX];
 } lw_plane;
 
-enum { LW_PROFILE_MAX = 4 * (LW_SOIL_MAX + 1) };
+enum { LW_PROFILE_MAX = 6 * (LW_SOIL_MAX + 1) };
 
 /* Pressure of the soil (with its surcharge) and of the water at a depth. Points come in pairs, top and bottom
  * of a stretch: two at one depth where the pressure jumps. In a crack only water pushes. */
@@ -74,7 +74,7 @@ typedef struct lw_thrust {
   double angle_rad;               /* to the horizontal, positive: it presses the wall down */
   double horizontal_kn_per_m, vertical_kn_per_m;
   double height_of_action_m;      /* above the plane's foot */
-  double surcharge_kn_per_m, surcharge_height_m;   /* the part of it due to the uniform load */
+  double surcharge_kn_per_m, surcharge_height_m;   /* what of it the uniform load adds */
   double seismic_kn_per_m, seismic_height_m;       /* what an earthquake adds; below 0 when passive */
   double seismic_coefficient;     /* Mononobe and Okabe's, lowest layer, static part included; else 0 */
   double seismic_turn_rad;        /* the angle ψ there */

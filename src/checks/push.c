@@ -213,7 +213,8 @@ static void find(const lw_wall *wall, const lw_section *section, double extra_de
 void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_depth_m,
                   lw_wedge_known *searched, lw_push *push, const lw_working *working) {
   find(wall, section, extra_depth_m, searched, push, working);
-  if (push->status != LW_OK) return;
-  push->reason = lw_push_doubt(wall, section, extra_depth_m, push);
-  push->faulty = push->reason != LW_REASON_NONE;
+  lw_reason doubt = lw_push_doubt(wall, section, extra_depth_m, push);
+  if (push->status != LW_OK && doubt != LW_REASON_NOT_FINITE) return;
+  push->reason = doubt;
+  push->faulty = doubt != LW_REASON_NONE;
 }

@@ -36,6 +36,15 @@ static void move_arms(lw_lateral *part, int count, double plane_m, double *missi
   *missing_knm_per_m -= (up ? share : -share) * room;
 }
 
+/* What a thrust says of its parts is what it is made of: of a formula's they may not add up to a wedge. */
+static void tell(lw_push *push) {
+  const lw_lateral *load = &push->part[LW_PART_OF_SURCHARGE], *shake = &push->part[LW_PART_OF_EARTHQUAKE];
+  push->thrust.surcharge_kn_per_m = load->thrust_kn_per_m;
+  push->thrust.surcharge_height_m = load->thrust_kn_per_m > 0.0 ? load->height_m : 0.0;
+  push->thrust.seismic_kn_per_m = shake->thrust_kn_per_m;
+  push->thrust.seismic_height_m = shake->thrust_kn_per_m > 0.0 ? shake->height_m : 0.0;
+}
+
 void lw_push_divide(lw_push *push) {
   const lw_thrust *t = &push->thrust;
   lw_lateral *part = push->part;
@@ -53,4 +62,5 @@ void lw_push_divide(lw_push *push) {
   move_arms(&part[LW_PART_OF_LOADS], 2, plane, &missing);
   move_arms(&part[LW_PART_OF_SOIL], 1, plane, &missing);
   move_arms(&part[LW_PART_OF_SURCHARGE], 2, plane, &missing);
+  tell(push);
 }

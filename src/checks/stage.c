@@ -13,7 +13,7 @@ void lw_stage_start(const lw_push *push, lw_stage *stage) {
   stage->passive_kn_per_m = 0.0;
   stage->forces.count = 0;
   stage->contact = (lw_contact){0};
-  stage->faulty = push->status == LW_OK && push->faulty;
+  stage->faulty = push->faulty;
   if (stage->faulty) stage->status = LW_NO_SOLUTION;
 }
 

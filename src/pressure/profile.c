@@ -20,11 +20,12 @@ typedef struct tally {
   double force, moment, load_force, load_moment, crack_m;
 } tally;
 
+/* A pressure down a stretch to be integrated: the whole, or what the uniform load makes of it. */
 typedef struct curve {
   const lw_plane *plane;
   const lw_law *law;
   const stretch *s;
-  bool moment;
+  bool of_load, moment;
 } curve;
 
 int lw_layer_at(const lw_plane *plane, double depth_m) {
@@ -60,49 +61,71 @@ static double load_stress(const lw_plane *plane, const lw_law *law) {
   return plane->surcharge_kpa * law->surcharge_factor;
 }
 
-static double pressure_at(const lw_plane *plane, const lw_law *law, const stretch *s, double depth_m) {
-  double stress = s->stress_kpa + s->gradient * (depth_m - s->top_m) + load_stress(plane, law);
-  const lw_layer *layer = &plane->layer[s->layer];
-  if (law->curved && layer->cohesion_kpa > 0.0) return law->curved(layer, plane->slope_rad, stress);
+static bool is_curved(const lw_plane *plane, const lw_law *law, const stretch *s) {
+  return law->curved && plane->layer[s->layer].cohesion_kpa > 0.0;
+}
+
+static double pressure_under(const lw_plane *plane, const lw_law *law, const stretch *s, double depth_m,
+                             double load_kpa) {
+  double stress = s->stress_kpa + s->gradient * (depth_m - s->top_m) + load_kpa;
+  if (is_curved(plane, law, s)) return law->curved(&plane->layer[s->layer], plane->slope_rad, stress);
   return s->k * stress - law->cut_kpa[s->layer];
+}
+
+static double pressure_at(const lw_plane *plane, const lw_law *law, const stretch *s, double depth_m) {
+  return pressure_under(plane, law, s, depth_m, load_stress(plane, law));
+}
+
+/* What the load adds: soil that would stand by itself without it pushes by the load alone. */
+static double load_share(const lw_plane *plane, const lw_law *law, const stretch *s, double depth_m) {
+  double alone = pressure_under(plane, law, s, depth_m, 0.0);
+  if (alone >= 0.0 && !is_curved(plane, law, s)) return s->k * load_stress(plane, law);
+  return lw_larger(pressure_at(plane, law, s, depth_m), 0.0) - lw_larger(alone, 0.0);
 }
 
 static double curve_value(double depth_m, const void *context) {
   const curve *c = context;
-  double p = pressure_at(c->plane, c->law, c->s, depth_m);
+  double p =
+      c->of_load ? load_share(c->plane, c->law, c->s, depth_m) : pressure_at(c->plane, c->law, c->s, depth_m);
   return c->moment ? p * depth_m : p;
 }
 
-static double curve_pressure(double depth_m, const void *context) {
+static double unloaded_pressure(double depth_m, const void *context) {
   const curve *c = context;
-  return pressure_at(c->plane, c->law, c->s, depth_m);
+  return pressure_under(c->plane, c->law, c->s, depth_m, 0.0);
 }
 
 /* Where pressure turns from tension to push inside a stretch: above it the soil stands by itself. */
-static double push_starts(const lw_plane *plane, const lw_law *law, const stretch *s) {
-  double top = pressure_at(plane, law, s, s->top_m), bottom = pressure_at(plane, law, s, s->bottom_m);
-  if (top >= 0.0) return s->top_m;
-  if (bottom <= 0.0) return s->bottom_m;
-  curve c = {plane, law, s, false};
+static double push_starts(const lw_plane *plane, const lw_law *law, const stretch *s, bool loaded) {
+  curve c = {plane, law, s, false, false};
+  lw_function pressure = loaded ? curve_value : unloaded_pressure;
   double at = s->bottom_m;
-  (void)lw_solve_root(curve_pressure, &c, s->top_m, s->bottom_m, 1e-13, &at);
+  if (pressure(s->top_m, &c) >= 0.0) return s->top_m;
+  if (pressure(s->bottom_m, &c) <= 0.0) return s->bottom_m;
+  (void)lw_solve_root(pressure, &c, s->top_m, s->bottom_m, 1e-13, &at);
   return at;
-}
-
-static lw_status add_curved(const lw_plane *plane, const lw_law *law, const stretch *s, tally *sum) {
-  curve force = {plane, law, s, false}, moment = {plane, law, s, true};
-  double f = lw_gauss_integral(curve_value, &force, s->top_m, s->bottom_m),
-         m = lw_gauss_integral(curve_value, &moment, s->top_m, s->bottom_m);
-  if (!isfinite(f) || !isfinite(m)) return LW_NO_SOLUTION;
-  sum->force += f;
-  sum->moment += m;
-  return LW_OK;
 }
 
 static void add_straight(double top_m, double bottom_m, double p_top, double p_bottom, tally *sum) {
   double run = bottom_m - top_m;
   sum->force += 0.5 * (p_top + p_bottom) * run;
   sum->moment += run * (p_top * (2.0 * top_m + bottom_m) + p_bottom * (top_m + 2.0 * bottom_m)) / 6.0;
+}
+
+/* Force and moment of a curve between two depths; by the triangle of a crack its ends and a straight line. */
+static lw_status integrate(curve c, double top_m, double bottom_m, double *force, double *moment) {
+  tally sum = {0};
+  if (is_curved(c.plane, c.law, c.s) && c.plane->crack != LW_CRACK_TRIANGLE) {
+    sum.force = lw_gauss_integral(curve_value, &c, top_m, bottom_m);
+    c.moment = true;
+    sum.moment = lw_gauss_integral(curve_value, &c, top_m, bottom_m);
+  } else {
+    add_straight(top_m, bottom_m, curve_value(top_m, &c), curve_value(bottom_m, &c), &sum);
+  }
+  if (!isfinite(sum.force) || !isfinite(sum.moment)) return LW_NO_SOLUTION;
+  *force += sum.force;
+  *moment += sum.moment;
+  return LW_OK;
 }
 
 /* Top and bottom of a piece that lies in one stretch. */
@@ -113,25 +136,33 @@ static void add_points(const lw_plane *plane, const lw_law *law, const stretch *
     thrust->profile[thrust->profile_count++] =
         (lw_profile_point){.depth_m = depth[i],
                            .soil_kpa = cracked ? 0.0 : lw_larger(pressure_at(plane, law, s, depth[i]), 0.0),
-                           .surcharge_kpa = cracked ? 0.0 : s->k * load_stress(plane, law)};
+                           .surcharge_kpa = cracked ? 0.0 : load_share(plane, law, s, depth[i])};
 }
 
-/* The part of a stretch that pushes. */
-static lw_status add_push(const lw_plane *plane, const lw_law *law, const stretch *s, tally *sum) {
-  double load = s->k * load_stress(plane, law);
-  bool curved = law->curved && plane->layer[s->layer].cohesion_kpa > 0.0;
-  sum->load_force += load * (s->bottom_m - s->top_m);
-  sum->load_moment += load * 0.5 * (s->bottom_m * s->bottom_m - s->top_m * s->top_m);
-  if (curved && plane->crack != LW_CRACK_TRIANGLE) return add_curved(plane, law, s, sum);
-  double p_top = pressure_at(plane, law, s, s->top_m), p_bottom = pressure_at(plane, law, s, s->bottom_m);
-  add_straight(s->top_m, s->bottom_m, p_top, p_bottom, sum);
-  return LW_OK;
+/* What the load makes of the part of a stretch that pushes: all of it down to where the soil would push
+ * without it, and so it is drawn. */
+static lw_status add_load(const lw_plane *plane, const lw_law *law, const stretch *s, lw_thrust *thrust,
+                          tally *sum) {
+  bool cohesive = plane->layer[s->layer].cohesion_kpa > 0.0 && load_stress(plane, law) > 0.0;
+  double from = cohesive ? push_starts(plane, law, s, false) : s->top_m;
+  curve load = {plane, law, s, true, false};
+  if (from > s->top_m && from < s->bottom_m) {
+    stretch upper = *s, lower = *s;
+    upper.bottom_m = lower.top_m = from;
+    lower.stress_kpa += s->gradient * (from - s->top_m);
+    add_points(plane, law, &upper, false, thrust);
+    add_points(plane, law, &lower, false, thrust);
+  } else {
+    add_points(plane, law, s, false, thrust);
+  }
+  if (integrate(load, s->top_m, from, &sum->load_force, &sum->load_moment) != LW_OK) return LW_NO_SOLUTION;
+  return integrate(load, from, s->bottom_m, &sum->load_force, &sum->load_moment);
 }
 
 /* One stretch: cracked part without a push, the rest summed, both noted in the profile. */
 static lw_status add_stretch(const lw_plane *plane, const lw_law *law, stretch s, lw_thrust *thrust,
                              tally *sum) {
-  double start = push_starts(plane, law, &s);
+  double start = push_starts(plane, law, &s, true);
   if (start > s.top_m) {
     stretch open = s;
     open.bottom_m = start;
@@ -141,8 +172,9 @@ static lw_status add_stretch(const lw_plane *plane, const lw_law *law, stretch s
   if (start >= s.bottom_m) return LW_OK;
   s.stress_kpa += s.gradient * (start - s.top_m);
   s.top_m = start;
-  add_points(plane, law, &s, false, thrust);
-  return add_push(plane, law, &s, sum);
+  curve whole = {plane, law, &s, false, false};
+  if (integrate(whole, s.top_m, s.bottom_m, &sum->force, &sum->moment) != LW_OK) return LW_NO_SOLUTION;
+  return add_load(plane, law, &s, thrust, sum);
 }
 
 static double next_break(const lw_plane *plane, double depth_m) {
@@ -198,7 +230,7 @@ lw_status lw_profile_integrate(const lw_plane *plane, const lw_law *law, double 
   /* A profile is filled up to its count. */
   memset(&made, 0, offsetof(lw_thrust, profile));
   if (walk_down(plane, law, &made, &sum) != LW_OK)
-    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE,
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NOT_FINITE,
                         "the pressure diagram cannot be integrated");
   made.angle_rad = angle_rad;
   made.total_kn_per_m = sum.force;
