@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/extremes.h"
+
 /* Bearing of the ground under the base or the pad: an allowable value, or a theory of the strip footing. */
 
 /* "Level" in front is up to 1 in 20; beyond that a value made for level ground says nothing. */
@@ -14,21 +16,39 @@ static double off_middle(const lw_contact *contact) {
   return whole ? fabs(contact->eccentricity_m) : 0.5 * (contact->area_m2 - contact->effective_width_m);
 }
 
-/* Ground under the footing is buoyant when water stands behind the wall: it will stand under it too. */
+/* Weight of the ground beside a footing and of the ground that its failure moves. */
+typedef struct weights {
+  double beside_kpa, below_kn_per_m3;
+} weights;
+
+/* Water that stands behind the wall will stand under it too: all of it is buoyant. Else the water in front
+ * counts, whole from the base up, and less and less down to a base width below it. */
+static weights weights_of(const lw_check_context *context, double depth_m, double foot_y_m, double width_m) {
+  const lw_site *site = &context->wall->site;
+  const lw_soil *soil = &site->footing;
+  double moist = soil->light_unit_weight_kn_per_m3;
+  double buoyant =
+      lw_smaller(soil->saturated_unit_weight_kn_per_m3 - site->water_unit_weight_kn_per_m3, moist);
+  double over =
+      context->wet ? INFINITY : context->wall->section.height_m - site->front_water_depth_m - foot_y_m;
+  double wet = lw_smaller(lw_larger(over, 0.0), depth_m);
+  double dry_below = over >= 0.0 ? 0.0 : -over >= width_m ? 1.0 : -over / width_m;
+  return (weights){moist * (depth_m - wet) + buoyant * wet, buoyant + dry_below * (moist - buoyant)};
+}
+
 lw_strip lw_bearing_strip(const lw_check_context *context, const lw_stage *stage, lw_at at) {
   const lw_wall *wall = context->wall;
   const lw_soil *soil = &wall->site.footing;
   double pad = at == LW_AT_PAD ? wall->site.pad.thickness_m : 0.0;
   double depth = wall->section.bearing_embedment_m + pad;
-  double buoyant = soil->saturated_unit_weight_kn_per_m3 - wall->site.water_unit_weight_kn_per_m3;
-  double weight = context->wet ? buoyant : soil->light_unit_weight_kn_per_m3;
+  weights weight = weights_of(context, depth, -pad, stage->contact.area_m2);
   return (lw_strip){.width_m = stage->contact.area_m2,
                     .eccentricity_m = off_middle(&stage->contact),
                     .depth_m = depth,
-                    .overburden_kpa = depth * weight,
+                    .overburden_kpa = weight.beside_kpa,
                     .friction_rad = soil->friction_rad,
                     .cohesion_kpa = soil->cohesion_kpa,
-                    .unit_weight_kn_per_m3 = weight,
+                    .unit_weight_kn_per_m3 = weight.below_kn_per_m3,
                     .vertical_kn_per_m = stage->contact.vertical_kn_per_m,
                     .horizontal_kn_per_m = fmax(stage->contact.horizontal_kn_per_m, 0.0),
                     .n_gamma = wall->method.n_gamma,
