@@ -77,7 +77,8 @@ typedef enum lw_only_if {
   X(COMPACTOR_DISTANCE, "compactor-distance") X(COMPACTOR_HEIGHTS, "compactor-heights") \
   X(MACHINE_DISTANCE, "machine-distance") \
   X(MACHINE_MASS, "machine-mass") X(HAND_MASS, "hand-mass") X(TRENCH_DEPTH, "trench-depth") \
-  X(MOVEMENT_ALARM, "movement-alarm") X(TIER_APART, "tier-apart") X(TIER_ONE_WALL, "tier-one-wall") \
+  X(MOVEMENT_ALARM, "movement-alarm") X(FILL_THAT_COUNTS, "fill-that-counts") \
+  X(TIER_APART, "tier-apart") X(TIER_ONE_WALL, "tier-one-wall") \
   X(DRAINABLE_POROSITY, "drainable-porosity") X(KEEP_OUT_FRONT, "keep-out-front")
 #define LW_CONDITIONS(X) \
   X(OTHER_WALL_NEAR, "other-wall-near") X(SLOPING_GROUND, "sloping-ground") \

@@ -32,6 +32,7 @@ typedef struct lw_result {
   lw_influence influence;       /* loads behind the wall against the line up from its base */
   lw_verdict verdict;
   lw_formats formats;           /* empty unless asked for: see lw_formats_compare */
+  bool remedies_sought;
   int remedy_count;
   lw_remedy remedy[LW_REMEDY_MAX];
   int asking_count;
@@ -59,9 +60,13 @@ lw_status lw_run_governing(const lw_case *c, const lw_tables *tables, lw_result 
 lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error,
                          const lw_working *working);
 
-/** What would make the wall stand, each alone, by root search over lw_run; and the unknown answers worth
- *  asking.
- *  Fills result->remedy and result->asking. scratch is a second result to run in. */
+/** What would make every deciding check hold, each change by itself or, where one is not enough, two
+ *  together; and the unknown answers worth asking.
+ *  Fills result->remedy and result->asking. scratch is a second result to run in.
+ *  note  1 Sizes are such as can be bought or built: depths and widths by 50 mm, whole courses, setbacks by
+ *          5 mm from 10.
+ *        2 A remedy is found by typing its items into the case: what is told holds as it is printed. None
+ *          calls for more than the wall as it is does. */
 void lw_remedies_find(lw_result *result, lw_result *scratch);
 
 /** The water level at which each check falls short, and the push of seeping rain, for a report: fills

@@ -27,7 +27,7 @@ typedef enum lw_who { LW_WHO_BUILDER, LW_WHO_COUNCIL, LW_WHO_ENGINEER } lw_who;
 /* The answer a reason belongs to. */
 typedef enum lw_answer { LW_ANSWER_WHAT, LW_ANSWER_STANDS, LW_ANSWER_WHO } lw_answer;
 
-enum { LW_REASONS_MAX = 64, LW_CAUTION_MAX = 10, LW_REMEDY_MAX = 8, LW_ASKING_MAX = 8,
+enum { LW_REASONS_MAX = 64, LW_CAUTION_MAX = 10, LW_REMEDY_MAX = 10, LW_ASKING_MAX = 8,
        LW_LIMIT_HIT_MAX = 24 };
 
 typedef struct lw_verdict_reason {
@@ -63,14 +63,28 @@ typedef struct lw_verdict {
   const lw_hazard_row *caution[LW_CAUTION_MAX];
 } lw_verdict;
 
-/* One change, alone, that would make the wall stand. */
+/* Items as they are typed, `item=value`, on the command line or into a sheet. */
+enum { LW_TYPED_MAX = 20, LW_TYPED_BYTES = 48 };
+typedef struct lw_typed {
+  int count;
+  char item[LW_TYPED_MAX][LW_TYPED_BYTES];
+} lw_typed;
+
+/* One of the changes of a remedy.
+ * slug: deeper-blocks · lower-wall · second-outlet · wider-stone · stone-wedge · more-setback · load-back ·
+ * lower-soil · filled-hollows · wider-pad */
+typedef struct lw_remedy_part {
+  const char *slug, *unit;
+  double value;          /* the least block depth, the greatest height ..., SI */
+} lw_remedy_part;
+
+/* What would make every deciding check hold: one change or, where that is not enough, two together. */
 typedef struct lw_remedy {
-  /* deeper-blocks · lower-wall · second-outlet · stone-wedge · more-setback · load-back */
-  char slug[40];
-  char text[256];
-  bool enough;
-  lw_number value;       /* the least block depth, the greatest height ..., SI */
-  const char *unit;
+  char slug[48];         /* of two: theirs, with "+" between */
+  char text[400];
+  int part_count;
+  lw_remedy_part part[2];
+  lw_typed items;        /* typed in as they stand, all of them, they give `holds` */
   lw_number ratio;       /* of the governing check then */
   char governs[80];      /* "sliding at base, outlet-blocked" */
 } lw_remedy;

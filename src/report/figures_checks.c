@@ -6,7 +6,8 @@
 /* Units as they end a key. */
 static const struct {
   const char *unit, *key;
-} key_units[] = {{"kN/m", "kn_per_m"}, {"kN m/m", "knm_per_m"}, {"kPa", "kpa"}, {"m", "m"}, {"deg", "deg"}};
+} key_units[] = {{"kN/m", "kn_per_m"}, {"kN m/m", "knm_per_m"}, {"kPa", "kpa"}, {"m", "m"}, {"deg", "deg"},
+               {"kN/m3", "kn_per_m3"}};
 
 const char *lw_figures_key_unit(const char *unit) {
   for (size_t i = 0; i < sizeof key_units / sizeof *key_units; i++) {
@@ -36,23 +37,24 @@ void lw_figures_of_check(const lw_figures *figures, const lw_check *check) {
   }
 }
 
-static void of_remedies(const lw_figures *figures, const lw_result *r) {
-  for (int i = 0; i < r->remedy_count; i++) {
-    const lw_remedy *remedy = &r->remedy[i];
-    char part[56], tail[24];
-    lw_print(part, sizeof part, "remedy.%s", remedy->slug);
-    lw_print(tail, sizeof tail, "value_%s", lw_figures_key_unit(remedy->unit));
-    lw_figures b = lw_figures_below(figures, part);
-    lw_figures_put_number(&b, &(lw_figure_word){tail, "what it comes to", remedy->unit, ""}, remedy->value,
-                          LW_REASON_NONE);
-    lw_figures_put_number(&b, &(lw_figure_word){"ratio", "has over needs of what governs then", "", ""},
-                          remedy->ratio, LW_REASON_NONE);
+/* "remedy.second-outlet+lower-wall.lower-wall_m" */
+static void of_remedy(const lw_figures *figures, const lw_remedy *remedy) {
+  char part[64];
+  lw_print(part, sizeof part, "remedy.%s", remedy->slug);
+  lw_figures b = lw_figures_below(figures, part);
+  for (int i = 0; i < remedy->part_count; i++) {
+    const lw_remedy_part *p = &remedy->part[i];
+    char key[64];
+    lw_print(key, sizeof key, "%s_%s", p->slug, lw_figures_key_unit(p->unit));
+    lw_figures_put(&b, &(lw_figure_word){key, "what it comes to", p->unit, ""}, p->value);
   }
+  lw_figures_put_number(&b, &(lw_figure_word){"ratio", "has over needs of what governs then", "", ""},
+                        remedy->ratio, LW_REASON_NONE);
 }
 
 void lw_figures_of_advice(const lw_figures *figures) {
   const lw_result *r = figures->result;
-  of_remedies(figures, r);
+  for (int i = 0; i < r->remedy_count; i++) of_remedy(figures, &r->remedy[i]);
   for (int i = 0; i < r->asking_count; i++) {
     char part[32];
     lw_print(part, sizeof part, "asking-%d", i + 1);

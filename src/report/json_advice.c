@@ -1,6 +1,21 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "json.h"
 
+static void add_parts(json_t *entry, const lw_remedy *remedy) {
+  json_t *list = lw_json_list(entry, "parts");
+  for (int i = 0; i < remedy->part_count; i++) {
+    json_t *part = lw_json_entry(list);
+    lw_json_set_text(part, "slug", remedy->part[i].slug);
+    (void)lw_json_set_real(part, "value", (lw_number){remedy->part[i].value, true});
+    lw_json_set_text(part, "unit", remedy->part[i].unit);
+  }
+}
+
+static void add_items(json_t *entry, const lw_typed *typed) {
+  json_t *list = lw_json_list(entry, "items");
+  for (int i = 0; i < typed->count; i++) lw_json_append(list, json_string(typed->item[i]));
+}
+
 static void add_remedies(json_t *root, const lw_result *result) {
   json_t *list = lw_json_list(root, "remedies");
   for (int i = 0; i < result->remedy_count; i++) {
@@ -8,12 +23,11 @@ static void add_remedies(json_t *root, const lw_result *result) {
     json_t *entry = lw_json_entry(list);
     lw_json_set_text(entry, "slug", remedy->slug);
     lw_json_set_text(entry, "text", remedy->text);
-    lw_json_set_flag(entry, "enough", remedy->enough);
-    bool all = lw_json_set_real(entry, "value", remedy->value);
-    lw_json_set_text(entry, "unit", remedy->unit);
-    all = lw_json_set_real(entry, "ratio", remedy->ratio) && all;
+    add_parts(entry, remedy);
+    add_items(entry, &remedy->items);
+    if (!lw_json_set_real(entry, "ratio", remedy->ratio))
+      lw_json_set_text(entry, "reason", lw_reason_slug(LW_REASON_NO_DEMAND));
     lw_json_set_text(entry, "governs", remedy->governs);
-    if (!all) lw_json_set_text(entry, "reason", lw_reason_slug(LW_REASON_NO_DEMAND));
   }
 }
 

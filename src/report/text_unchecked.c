@@ -13,19 +13,41 @@ void lw_text_unchecked(const lw_page *page, const lw_result *result) {
   lw_unchecked_each(result, say, &given);
 }
 
+/* An item is never broken at the end of a line: it is copied as it stands. */
+static void type_in(const lw_page *page, const lw_typed *typed) {
+  static const char first[] = "    Type in:", next[] = "            ";
+  char line[256];
+  size_t used = (size_t)lw_print(line, sizeof line, "%s", first);
+  for (int i = 0; i < typed->count; i++) {
+    size_t more = strlen(typed->item[i]) + 3;
+    bool full = used + more > (size_t)page->style.columns || used + more >= sizeof line;
+    if (full && used > sizeof first - 1) {
+      lw_page_linef(page, LW_TONE_PLAIN, "%s", line);
+      used = (size_t)lw_print(line, sizeof line, "%s", next);
+    }
+    used += (size_t)lw_print(line + used, sizeof line - used, " '%s'", typed->item[i]);
+  }
+  lw_page_linef(page, LW_TONE_PLAIN, "%s", line);
+}
+
 /* The engineer's last word stands in each remedy, so that none is quoted without it; here once is enough. */
 static void remedy(const lw_page *page, const lw_remedy *r) {
   char text[sizeof r->text];
   lw_print(text, sizeof text, "%s", r->text);
   char *repeated = strstr(text, " The engineer decides");
   if (repeated) *repeated = '\0';
-  lw_page_say(page, r->enough ? "  + " : "  - ", text);
+  lw_page_say(page, "  + ", text);
+  type_in(page, &r->items);
 }
 
 static void remedies(const lw_page *page, const lw_result *result) {
-  lw_page_heading(page, "What would make it stand, each alone (+ enough, - not enough)");
+  lw_page_heading(page, "What would make every check hold, each by itself");
+  if (result->remedy_count == 0)
+    lw_page_say(page, "  ",
+                "Nothing that was tried does, neither one change nor two together. It takes other blocks, "
+                "another kind of wall or another place.");
   for (int i = 0; i < result->remedy_count; i++) remedy(page, &result->remedy[i]);
-  if (result->verdict.who == LW_WHO_ENGINEER)
+  if (result->remedy_count > 0 && result->verdict.who == LW_WHO_ENGINEER)
     lw_page_say(page, "  ", "None of these is a way round the engineer, who decides all the same.");
 }
 
@@ -60,7 +82,8 @@ static void ask_for_depth(const lw_page *page, const lw_result *result) {
 
 void lw_text_remedies(const lw_page *page, const lw_result *result) {
   bool depth = !result->wall.section.known;
-  if (result->remedy_count > 0) remedies(page, result);
+  bool short_of = result->remedies_sought && result->verdict.stands == LW_FALLS_SHORT;
+  if (result->remedy_count > 0 || short_of) remedies(page, result);
   if (result->asking_count == 0 && !depth) return;
   lw_page_heading(page, "The one answer most worth finding out");
   if (depth)

@@ -3,154 +3,225 @@
 
 #include <math.h>
 
-static bool there(const lw_quantity *q) {
-  return q->origin != LW_ABSENT;
+#include "sheet/settle.h"
+
+/* Changes of the wall itself. Sizes are those that are sold or built. */
+
+static const double DEPTH_STEP_M = 0.05, DEPTH_MOST_M = 1.2, DEPTH_LEAST_M = 0.1;
+static const double HEIGHT_LEAST_M = 0.1, SECTION_HEIGHT_STEP_M = 0.05;
+static const double SETBACK_STEP_M = 0.005, SETBACK_LEAST_M = 0.01;
+static const double SETBACK_MOST_SHARE = 0.25; /* of the block's depth: more leaves too little to stand on */
+static const double MILLIMETRES = 1000.0;
+static const char MM[] = "%.6g mm";
+
+double lw_change_steps_below(double value, double step) {
+  return floor(value / step + 1e-6) * step;
 }
 
-static void set(lw_quantity *q, double si) {
-  *q = lw_trial_given(q->kind, si);
+double lw_change_steps_above(double value, double step) {
+  return ceil(value / step - 1e-6) * step;
 }
 
-static void set_length(lw_quantity *q, double si) {
-  *q = lw_trial_given(LW_KIND_LENGTH, si);
+int lw_change_count(double from, double to, double step) {
+  int count = (int)floor((to - from) / step + 1e-6);
+  return count > 0 ? count : 0;
 }
 
-static void grow_given(lw_quantity *q, double by) {
-  if (q->origin == LW_GIVEN) set(q, q->si + by);
+static bool of_courses(const lw_case *c) {
+  return c->wall_kind.value == LW_WALL_COURSES;
 }
 
 double lw_change_depth_now(const lw_case *c) {
-  const lw_quantity *depth = c->wall_kind.value == LW_WALL_COURSES ? &c->block_depth : &c->base_width;
-  return there(depth) ? depth->si : 0.0;
+  const lw_quantity *depth = of_courses(c) ? &c->block_depth : &c->base_width;
+  return depth->origin != LW_ABSENT ? depth->si : 0.0;
 }
 
-/* Deeper blocks are of the same stuff: their unit weight stays, a mass given for the old ones goes. Cap,
- * deeper base courses and pad grow with them. */
-static void deeper_blocks(double depth_m, lw_case *c) {
+static lw_range depths(const lw_case *c) {
+  double now = lw_change_depth_now(c);
+  double from = now > 0.0 ? lw_change_steps_below(now, DEPTH_STEP_M) : DEPTH_LEAST_M - DEPTH_STEP_M;
+  return (lw_range){.from = from,
+                    .step = DEPTH_STEP_M,
+                    .most = lw_change_count(from, DEPTH_MOST_M, DEPTH_STEP_M),
+                    .told_sign = 1.0};
+}
+
+/* A pad keeps what it has beyond the wall on both sides, in widths that are dug. */
+static bool pad_follows(const lw_case *c, double more_m, lw_typed *typed) {
+  if (!lw_given(&c->pad_width)) return true;
+  double width = lw_change_steps_above(c->pad_width.si + more_m, DEPTH_STEP_M);
+  return lw_typed_put(typed, "pad width", MM, width * MILLIMETRES);
+}
+
+static lw_range deeper_range(const lw_result *now) {
+  return of_courses(&now->given) ? depths(&now->given) : (lw_range){0};
+}
+
+/* Deeper blocks are of the same stuff, so that their mass grows with them. */
+static bool mass_follows(const lw_case *c, double depth_m, lw_typed *typed) {
+  double now = lw_change_depth_now(c);
+  if (!lw_given(&c->block_mass)) return true;
+  if (now <= 0.0) return lw_typed_put(typed, "block mass", "%s", "unknown");
+  return lw_typed_put(typed, "block mass", "%.6g kg", c->block_mass.si * depth_m / now);
+}
+
+/* A cap goes on covering them, deeper base courses reach as far beyond them, a bed loses what they take. */
+static bool what_stands_follows(const lw_case *c, double more_m, lw_typed *typed) {
+  double base = lw_change_steps_above(c->base_course_depth.si + more_m, DEPTH_STEP_M);
+  bool room = true;
+  if (lw_given(&c->cap_depth))
+    room = lw_typed_put(typed, "cap depth", MM, (c->cap_depth.si + more_m) * MILLIMETRES);
+  if (room && lw_given(&c->base_course_depth))
+    room = lw_typed_put(typed, "base course depth", MM, base * MILLIMETRES);
+  if (room && lw_given(&c->bed_width))
+    room = lw_typed_put(typed, "bed width", MM, (c->bed_width.si - more_m) * MILLIMETRES);
+  return room;
+}
+
+static bool deeper(const lw_changing *wall, double depth_m, lw_typed *typed) {
+  const lw_case *c = wall->c;
   double now = lw_change_depth_now(c), more_m = depth_m - now;
-  set_length(&c->block_depth, depth_m);
-  if (there(&c->block_mass)) {
-    c->block_mass = (lw_quantity){0};
-    if (there(&c->block_unit_weight)) set(&c->block_unit_weight, c->block_unit_weight.si);
-  }
-  if (now <= 0.0) return;
-  grow_given(&c->cap_depth, more_m);
-  grow_given(&c->base_course_depth, more_m);
-  grow_given(&c->pad_width, more_m);
+  bool room =
+      lw_typed_put(typed, "block depth", MM, depth_m * MILLIMETRES) && mass_follows(c, depth_m, typed);
+  if (!room || now <= 0.0) return room;
+  return what_stands_follows(c, more_m, typed) && pad_follows(c, more_m, typed);
 }
 
-bool lw_change_deeper(const lw_trial *trial, double depth_m, lw_case *c) {
-  (void)trial;
-  if (c->wall_kind.value == LW_WALL_COURSES) {
-    deeper_blocks(depth_m, c);
-    return true;
-  }
-  if (there(&c->point[0].x)) return false;
-  grow_given(&c->pad_width, depth_m - lw_change_depth_now(c));
-  set_length(&c->base_width, depth_m);
-  if (there(&c->top_width)) {
-    set(&c->top_width, c->top_width.si);
-    c->face_batter = (lw_quantity){0}; /* the base grows forward; the face takes what the widths leave */
-  }
-  return true;
+const lw_change lw_change_deeper = {.slug = "deeper-blocks",
+                                    .unit = "m",
+                                    .tells = "Blocks %.0f mm deep",
+                                    .tells_times = 1000.0,
+                                    .range = deeper_range,
+                                    .type = deeper};
+
+static lw_range wider_range(const lw_result *now) {
+  bool points = now->given.point[0].x.origin != LW_ABSENT;
+  return of_courses(&now->given) || points ? (lw_range){0} : depths(&now->given);
+}
+
+/* The base grows forward: the top stays, and the face takes what the widths leave. */
+static bool wider(const lw_changing *wall, double width_m, lw_typed *typed) {
+  const lw_case *c = wall->c;
+  bool room = lw_typed_put(typed, "base width", MM, width_m * MILLIMETRES) &&
+              pad_follows(c, width_m - lw_change_depth_now(c), typed);
+  if (!room || c->top_width.origin == LW_ABSENT) return room;
+  if (!lw_typed_put(typed, "top width", MM, c->top_width.si * MILLIMETRES)) return false;
+  return c->face_batter.origin != LW_GIVEN || lw_typed_put(typed, "face batter", "%s", "unknown");
+}
+
+const lw_change lw_change_wider = {.slug = "deeper-blocks",
+                                   .unit = "m",
+                                   .tells = "A base %.0f mm wide",
+                                   .tells_times = 1000.0,
+                                   .range = wider_range,
+                                   .type = wider};
+
+/* The lowest wall worth trying leaves one course, or one step, above the ground. */
+static lw_range lower_range(const lw_result *now) {
+  const lw_case *c = &now->given;
+  double exposed = now->verdict.height_m[LW_HEIGHT_EXPOSED];
+  double step = of_courses(c) ? c->block_height.si : SECTION_HEIGHT_STEP_M;
+  int most = lw_change_count(0.0, exposed - HEIGHT_LEAST_M, step);
+  int courses = of_courses(c) ? (int)lround(c->course_count.si) - 1 : LW_COURSE_MAX * 8;
+  if (c->point[0].x.origin != LW_ABSENT) return (lw_range){0};
+  return (lw_range){
+      .step = step, .most = most < courses ? most : courses, .told_from = exposed, .told_sign = -1.0};
 }
 
 /* What is measured downwards from the top comes nearer to it. */
-static void top_falls(double less_m, lw_case *c) {
-  lw_quantity *depths[] = {&c->water_depth, &c->front_water_depth, &c->overflow_below_top};
-  for (size_t i = 0; i < sizeof depths / sizeof *depths; i++) {
-    if (depths[i]->origin == LW_GIVEN) set(depths[i], fmax(0.0, depths[i]->si - less_m));
+static bool top_falls(const lw_case *c, double less_m, lw_typed *typed) {
+  const struct {
+    const char *item;
+    const lw_quantity *depth;
+  } depths_below[] = {{"water depth", &c->water_depth},
+                      {"front water depth", &c->front_water_depth},
+                      {"overflow below top", &c->overflow_below_top}};
+  bool room = true;
+  for (size_t i = 0; i < sizeof depths_below / sizeof *depths_below && room; i++) {
+    const lw_quantity *depth = depths_below[i].depth;
+    if (lw_given(depth))
+      room = lw_typed_put(typed, depths_below[i].item, MM, fmax(0.0, depth->si - less_m) * MILLIMETRES);
   }
-  for (int i = 0; i < LW_SOIL_MAX; i++) {
-    lw_quantity *bottom = &c->soil[i].bottom;
-    if (bottom->origin == LW_GIVEN) set(bottom, fmax(0.001 * (i + 1), bottom->si - less_m));
+  for (int i = 0; i < LW_SOIL_MAX && room; i++) {
+    const lw_quantity *bottom = &c->soil[i].bottom;
+    char item[32];
+    lw_print(item, sizeof item, "soil %d bottom", i + 1);
+    if (lw_given(bottom))
+      room = lw_typed_put(typed, item, MM, fmax(0.001 * (i + 1), bottom->si - less_m) * MILLIMETRES);
   }
+  return room;
 }
 
-bool lw_change_lower(const lw_trial *trial, double less_m, lw_case *c) {
-  const lw_section *section = &trial->now->wall.section;
-  if (there(&c->point[0].x)) return false;
+static bool fewer_courses(const lw_case *c, double less_m, lw_typed *typed) {
+  double count = c->course_count.si - round(less_m / c->block_height.si);
+  if (count < 1.0 || !lw_typed_put(typed, "course count", "%.0f", count)) return false;
+  bool too_many = lw_given(&c->base_course_count) && c->base_course_count.si > count;
+  return !too_many || lw_typed_put(typed, "base course count", "%.0f", count);
+}
+
+static bool lower(const lw_changing *wall, double less_m, lw_typed *typed) {
+  const lw_case *c = wall->c;
+  const lw_section *section = &wall->now->wall.section;
   double exposed = section->height_m - section->embedment_m - less_m;
-  if (exposed < 0.05) return false;
-  if (c->wall_kind.value == LW_WALL_COURSES) {
-    double block = c->block_height.si;
-    double count = c->course_count.si - round(less_m / block);
-    if (count < 1.0) return false;
-    c->course_count = lw_trial_given(LW_KIND_COUNT, count);
-    set_length(&c->block_height, block);
-    if (there(&c->base_course_count) && c->base_course_count.si > count) set(&c->base_course_count, count);
-  }
-  set_length(&c->wall_height, exposed);
-  if (c->wall_embedment.origin == LW_GIVEN) set_length(&c->wall_embedment, section->embedment_m);
-  if (c->level_difference.origin == LW_GIVEN && c->level_difference.si > 0.0) {
-    set(&c->level_difference, fmax(0.0, c->level_difference.si - less_m));
-  }
-  top_falls(less_m, c);
-  return true;
+  if (exposed < SECTION_HEIGHT_STEP_M) return false;
+  if (of_courses(c) && !fewer_courses(c, less_m, typed)) return false;
+  if (!lw_typed_put(typed, "wall height", MM, exposed * MILLIMETRES)) return false;
+  bool held = lw_given(&c->level_difference) && c->level_difference.si > 0.0;
+  if (held &&
+      !lw_typed_put(typed, "level difference", MM, fmax(0.0, c->level_difference.si - less_m) * MILLIMETRES))
+    return false;
+  return top_falls(c, less_m, typed);
 }
 
-bool lw_change_outlets(const lw_trial *trial, double stone_m, lw_case *c) {
-  (void)trial;
-  double outlets = there(&c->drain_outlets) ? c->drain_outlets.si : 0.0;
-  double stone = there(&c->stone_width) ? c->stone_width.si : 0.0;
-  c->drain_outlets = lw_trial_given(LW_KIND_COUNT, fmax(2.0, outlets));
-  set_length(&c->stone_width, fmax(stone_m, stone));
-  return true;
+const lw_change lw_change_lower = {.slug = "lower-wall",
+                                   .unit = "m",
+                                   .tells = "A wall at most %.0f mm high above the ground in front",
+                                   .tells_times = 1000.0,
+                                   .range = lower_range,
+                                   .type = lower};
+
+static lw_range setback_range(const lw_result *now) {
+  const lw_case *c = &now->given;
+  if (!of_courses(c) || c->course_count.si < 2.0) return (lw_range){0};
+  double now_m = c->setback.origin == LW_ABSENT ? 0.0 : c->setback.si;
+  double from = fmax(SETBACK_LEAST_M - SETBACK_STEP_M, lw_change_steps_below(now_m, SETBACK_STEP_M));
+  double most = SETBACK_MOST_SHARE * lw_change_depth_now(c);
+  return (lw_range){.from = from,
+                    .step = SETBACK_STEP_M,
+                    .most = lw_change_count(from, most, SETBACK_STEP_M),
+                    .told_sign = 1.0};
 }
 
-const lw_soil_row *lw_change_stone_row(const lw_tables *tables) {
-  const lw_soil_row *row = lw_tables_soil(tables, "crushed rock");
-  return row && row->use == LW_BACKFILL_GOOD && row->free_draining && isfinite(row->friction_rad) ? row
-                                                                                                  : NULL;
+static bool setback(const lw_changing *wall, double setback_m, lw_typed *typed) {
+  (void)wall;
+  return lw_typed_put(typed, "setback", MM, setback_m * MILLIMETRES);
 }
 
-bool lw_change_stone(const lw_trial *trial, double stone_m, lw_case *c) {
-  const lw_soil_row *row = lw_change_stone_row(trial->now->tables);
-  if (!row) return false;
-  for (int i = 0; i < LW_SOIL_MAX; i++) c->soil[i] = (lw_case_soil){0};
-  lw_print(c->soil[0].name.text, sizeof c->soil[0].name.text, "%s", row->name);
-  c->soil[0].name.origin = LW_GIVEN;
-  set_length(&c->stone_width, stone_m);
-  return true;
+const lw_change lw_change_setback = {.slug = "more-setback",
+                                     .unit = "m",
+                                     .tells = "Each course set back %.0f mm",
+                                     .tells_times = 1000.0,
+                                     .wavers = true,
+                                     .range = setback_range,
+                                     .type = setback};
+
+/* Of what lies in open units some drops out: what counts is the share of tables/thresholds.csv. */
+static lw_range filled_range(const lw_result *now) {
+  const lw_case *c = &now->given;
+  const lw_material_row *gravel = lw_tables_material(now->tables, "loose gravel");
+  const lw_threshold_row *share = lw_known_threshold(now->tables, LW_THRESHOLD_FILL_THAT_COUNTS);
+  bool hollow = lw_given(&c->face_shell_thickness) && c->fill_unit_weight.origin == LW_ABSENT;
+  if (!of_courses(c) || !hollow || !gravel || !share) return (lw_range){0};
+  return (lw_range){.step = share->value * gravel->unit_weight_low_kn_per_m3, .most = 1, .told_sign = 1.0};
 }
 
-bool lw_change_setback(const lw_trial *trial, double setback_m, lw_case *c) {
-  (void)trial;
-  if (c->wall_kind.value != LW_WALL_COURSES) return false;
-  set_length(&c->setback, setback_m);
-  return true;
+static bool filled(const lw_changing *wall, double unit_weight_kn_per_m3, lw_typed *typed) {
+  (void)wall;
+  return lw_typed_put(typed, "fill unit weight", "%.6g kN/m3", unit_weight_kn_per_m3);
 }
 
-/* A uniform load that stops short of the wall is a strip; what it sends from twenty heights on is little. */
-static void step_back(const lw_trial *trial, double clear_m, lw_case_load *load) {
-  double far_away = clear_m + 20.0 * trial->now->wall.section.height_m;
-  switch ((lw_load_kind)load->kind.value) {
-  case LW_LOAD_UNIFORM:
-    load->name = (lw_words){0};
-    load->height = (lw_quantity){0};
-    load->kind = (lw_choice){.value = LW_LOAD_STRIP, .origin = LW_GIVEN};
-    load->pressure = lw_trial_given(LW_KIND_PRESSURE, load->pressure.si);
-    set_length(&load->near_edge, clear_m);
-    set_length(&load->far_edge, far_away);
-    break;
-  case LW_LOAD_STRIP:
-    set_length(&load->far_edge, fmax(load->far_edge.si, load->far_edge.si + clear_m - load->near_edge.si));
-    set_length(&load->near_edge, fmax(load->near_edge.si, clear_m));
-    break;
-  case LW_LOAD_LINE:
-  case LW_LOAD_POINT: set_length(&load->distance, fmax(load->distance.si, clear_m)); break;
-  case LW_LOAD_NONE:
-  case LW_LOAD_CAP: break;
-  }
-}
-
-bool lw_change_load(const lw_trial *trial, double clear_m, lw_case *c) {
-  bool any = false;
-  for (int i = 0; i < LW_LOAD_MAX; i++) {
-    lw_case_load *load = &c->load[i];
-    if (load->kind.origin == LW_ABSENT || load->kind.value == LW_LOAD_NONE) continue;
-    any = any || load->kind.value != LW_LOAD_CAP;
-    step_back(trial, clear_m, load);
-  }
-  return any;
-}
+const lw_change lw_change_filled = {.slug = "filled-hollows",
+                                    .unit = "kN/m3",
+                                    .tells = "Every hollow filled with gravel, of which %.1f kN/m3 counts",
+                                    .tells_times = 1.0,
+                                    .range = filled_range,
+                                    .type = filled};

@@ -2,24 +2,55 @@
 #ifndef LOWWALL_VERDICT_CHANGES_H
 #define LOWWALL_VERDICT_CHANGES_H
 
-#include "trial.h"
+#include <lowwall/result.h>
 
-/* Changes that a builder can buy or do. Each false when this wall has nothing to change so. */
-bool lw_change_deeper(const lw_trial *trial, double depth_m,
-                      lw_case *c); /* blocks, or the base of a section */
-bool lw_change_lower(const lw_trial *trial, double less_m,
-                     lw_case *c); /* a whole number of courses, or less */
-bool lw_change_outlets(const lw_trial *trial, double stone_m,
-                       lw_case *c); /* two outlets in stone this wide */
-bool lw_change_stone(const lw_trial *trial, double stone_m,
-                     lw_case *c); /* crushed rock as wide as the wedge */
-bool lw_change_setback(const lw_trial *trial, double setback_m, lw_case *c);
-bool lw_change_load(const lw_trial *trial, double clear_m,
-                    lw_case *c); /* every load behind at least so far */
+#include "typed.h"
 
-/* The row of the stone that fills the wedge; NULL when the tables have none. */
-const lw_soil_row *lw_change_stone_row(const lw_tables *tables);
+/* Values to be tried: from + step, from + 2 step ... from + most x step. What is told of a value found is
+ * told_from + told_sign x value. most 0: this wall has nothing to change so. */
+typedef struct lw_range {
+  double from, step;
+  int most;
+  double told_from, told_sign;
+} lw_range;
+
+/* A wall to be changed: as it was run, and its case, in which an earlier change may be typed already. */
+typedef struct lw_changing {
+  const lw_result *now;
+  const lw_case *c;
+} lw_changing;
+
+/* A change that a builder can buy or do. */
+typedef struct lw_change {
+  const char *slug, *unit;
+  const char *tells; /* printf format of the value told x tells_times */
+  double tells_times;
+  bool wavers;       /* more of it need not help more */
+  lw_range (*range)(const lw_result *now);
+  /* Put the items that make it so, and what must follow them; false when this case cannot be changed so. */
+  bool (*type)(const lw_changing *wall, double value, lw_typed *typed);
+} lw_change;
+
+extern const lw_change lw_change_deeper;  /* blocks */
+extern const lw_change lw_change_wider;   /* the base of a section */
+extern const lw_change lw_change_lower;   /* by whole courses, or steps of a section */
+extern const lw_change lw_change_setback; /* of each course */
+extern const lw_change lw_change_filled;  /* the hollows of hollow blocks */
+extern const lw_change lw_change_outlets; /* two, in stone that leads water to them */
+extern const lw_change lw_change_wider_stone; /* where there are outlets enough that no water reaches */
+extern const lw_change lw_change_stone;   /* crushed rock as wide as the wedge */
+extern const lw_change lw_change_soil;    /* kept lower below the top */
+extern const lw_change lw_change_pad;     /* wider */
+extern const lw_change lw_change_load;    /* every load behind at least so far */
+
+/* The largest multiple of a step that is no more than a value, and the least that is no less. */
+double lw_change_steps_below(double value, double step);
+double lw_change_steps_above(double value, double step);
+/* How many steps lead from one value to another. */
+int lw_change_count(double from, double to, double step);
 /* Front to back of the wall as it is, or 0 when that is not known. */
 double lw_change_depth_now(const lw_case *c);
+/* The row of the stone that fills the wedge; NULL when the tables have none. */
+const lw_soil_row *lw_change_stone_row(const lw_tables *tables);
 
 #endif

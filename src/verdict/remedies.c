@@ -1,166 +1,81 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "changes.h"
+#include <lowwall/result.h>
 
-#include <math.h>
 #include <string.h>
 
 #include "asking.h"
+#include "trial.h"
 
-/* What would make the wall stand, each change alone. All are searched over lw_run itself, so that a remedy
- * is what a sheet with that value would say. */
+/* What would make every deciding check hold: each change by itself or, where it is not enough, with the first
+ * of the others beside which it is. The order is that in which they are told, and in which partners are
+ * looked for: what is cheap and spoils nothing comes first. */
+static const lw_change *const changes[] = {
+    &lw_change_outlets, &lw_change_wider_stone, &lw_change_filled, &lw_change_pad,
+    &lw_change_deeper,  &lw_change_wider,       &lw_change_lower,  &lw_change_soil,
+    &lw_change_setback, &lw_change_load,        &lw_change_stone,
+};
+enum { CHANGES = sizeof changes / sizeof *changes };
 
-enum { LOAD_STEPS_MOST = 60, HEIGHT_STEPS_MOST = 200 };
-static const double DEPTH_STEP_M = 0.01, DEPTH_MOST_M = 1.2, DEPTH_LEAST_M = 0.1;
-static const double HEIGHT_LEAST_M = 0.1, SECTION_HEIGHT_STEP_M = 0.05, SETBACK_STEP_M = 0.005,
-                    LOAD_STEP_M = 0.1;
-static const double SETBACK_MOST_SHARE = 0.25; /* of the block's depth: more leaves too little to stand on */
-static const double QUARTER_PI = 0.78539816339744830962;
+/* Steps with which each stands alone; 0: it does not, NOTHING: this wall has nothing to change so. */
+enum { NOTHING = -1 };
+typedef struct lw_alone {
+  int steps[CHANGES];
+  bool told[CHANGES]; /* in a remedy already */
+} lw_alone;
 
-/* A remedy to be tried. The value it tells is `told_from` + `told_sign` x the value found. */
-typedef struct lw_attempt {
-  const char *slug;
-  lw_change change;
-  lw_steps steps;
-  double told_from, told_sign;
-  const char *tells; /* printf format of that value, in metres x tells_times */
-  double tells_times;
-} lw_attempt;
-
-static void tell(const lw_attempt *a, const lw_result *now, const lw_result *then, lw_remedy *r) {
-  char what[160], ratio[40] = "";
-  lw_print(what, sizeof what, a->tells, r->value.value * a->tells_times);
-  lw_trial_governs(then, r->governs, sizeof r->governs);
-  r->ratio = lw_trial_ratio(then);
-  if (r->ratio.known) lw_print(ratio, sizeof ratio, " with %.2f times what is asked", r->ratio.value);
-  lw_print(r->text, sizeof r->text,
-           r->enough ? "%s: then it stands; %s governs%s.%s"
-                     : "%s: this alone is not enough; %s governs%s.%s",
-           what, r->governs, ratio,
-           now->verdict.who == LW_WHO_ENGINEER ? " The engineer decides all the same." : "");
+static void tell_part(const lw_trial *trial, int i, lw_remedy *r) {
+  const lw_change *change = trial->part[i].change;
+  const lw_range *range = &trial->part[i].range;
+  double told = range->told_from + range->told_sign * lw_trial_value(trial, i);
+  size_t text = strlen(r->text), slug = strlen(r->slug);
+  r->part[r->part_count++] = (lw_remedy_part){change->slug, change->unit, told};
+  lw_print(r->slug + slug, sizeof r->slug - slug, "%s%s", i > 0 ? "+" : "", change->slug);
+  lw_print(r->text + text, sizeof r->text - text, "%s", i > 0 ? "; and " : "");
+  text = strlen(r->text);
+  lw_print(r->text + text, sizeof r->text - text, change->tells, told * change->tells_times);
+  if (i > 0 && r->text[text] >= 'A' && r->text[text] <= 'Z') r->text[text] = (char)(r->text[text] + 32);
 }
 
-static void attempt(const lw_attempt *a, lw_result *result, lw_result *scratch) {
-  lw_trial trial = {.now = result, .scratch = scratch, .change = a->change};
-  if (a->steps.most < 1 || result->remedy_count >= LW_REMEDY_MAX) return;
-  int steps = lw_trial_least(&trial, &a->steps);
-  double found = a->steps.from + (steps > 0 ? steps : a->steps.most) * a->steps.step;
-  if (!lw_trial_run(&trial, found)) return;
+/* The trial has just been run as it is told. */
+static void tell(const lw_trial *trial, lw_result *result) {
+  if (result->remedy_count >= LW_REMEDY_MAX) return;
   lw_remedy *r = &result->remedy[result->remedy_count++];
-  *r = (lw_remedy){.enough = steps > 0, .value = {a->told_from + a->told_sign * found, true}, .unit = "m"};
-  lw_print(r->slug, sizeof r->slug, "%s", a->slug);
-  tell(a, result, scratch, r);
+  char ratio[40] = "";
+  *r = (lw_remedy){.items = trial->typed, .ratio = lw_trial_ratio(trial->scratch)};
+  for (int i = 0; i < trial->count; i++) tell_part(trial, i, r);
+  lw_trial_governs(trial->scratch, r->governs, sizeof r->governs);
+  if (r->ratio.known) lw_print(ratio, sizeof ratio, " with %.2f times what is asked", r->ratio.value);
+  size_t used = strlen(r->text);
+  lw_print(r->text + used, sizeof r->text - used, ": then every deciding check holds; %s governs%s.%s",
+           r->governs, ratio,
+           trial->scratch->verdict.who == LW_WHO_ENGINEER ? " The engineer decides all the same." : "");
 }
 
-static double whole_steps(double value, double step) {
-  return floor(value / step + 1e-6) * step;
+static void try_alone(int i, lw_result *result, lw_result *scratch, lw_alone *alone) {
+  lw_trial trial = {.now = result, .scratch = scratch};
+  alone->steps[i] = NOTHING;
+  alone->told[i] = false;
+  if (!lw_trial_add(&trial, changes[i])) return;
+  bool enough = lw_trial_alone(&trial);
+  alone->steps[i] = enough ? trial.part[0].steps : 0;
+  alone->told[i] = enough;
+  if (enough) tell(&trial, result);
 }
 
-static int count_to(double from, double to, double step) {
-  return (int)floor((to - from) / step + 1e-6);
+/* One that stands alone gains nothing by a partner that leaves it as it was. */
+static bool adds_something(const lw_trial *trial, int partner, const lw_alone *alone) {
+  return alone->steps[partner] == 0 || trial->part[1].steps < alone->steps[partner];
 }
 
-static void deeper(lw_result *result, lw_result *scratch) {
-  double now = lw_change_depth_now(&result->given);
-  double from = now > 0.0 ? whole_steps(now, DEPTH_STEP_M) : DEPTH_LEAST_M - DEPTH_STEP_M;
-  bool courses = result->given.wall_kind.value == LW_WALL_COURSES;
-  attempt(&(lw_attempt){.slug = "deeper-blocks",
-                        .change = lw_change_deeper,
-                        .steps = {from, DEPTH_STEP_M, count_to(from, DEPTH_MOST_M, DEPTH_STEP_M)},
-                        .told_sign = 1.0,
-                        .tells = courses ? "Blocks %.0f mm deep" : "A base %.0f mm wide",
-                        .tells_times = 1000.0},
-          result, scratch);
-}
-
-/* The lowest wall worth trying leaves one course, or one step, above the ground. */
-static void lower(lw_result *result, lw_result *scratch) {
-  bool courses = result->given.wall_kind.value == LW_WALL_COURSES;
-  double exposed = result->verdict.height_m[LW_HEIGHT_EXPOSED];
-  double step = courses ? result->given.block_height.si : SECTION_HEIGHT_STEP_M;
-  int most = count_to(0.0, exposed - HEIGHT_LEAST_M, step);
-  if (courses && most > (int)lround(result->given.course_count.si) - 1) {
-    most = (int)lround(result->given.course_count.si) - 1;
+static void try_together(int i, lw_result *result, lw_result *scratch, lw_alone *alone) {
+  for (int partner = 0; partner < CHANGES && !alone->told[i]; partner++) {
+    lw_trial trial = {.now = result, .scratch = scratch};
+    bool fits = partner != i && alone->steps[partner] != NOTHING && lw_trial_add(&trial, changes[i]) &&
+                lw_trial_add(&trial, changes[partner]);
+    if (!fits || !lw_trial_together(&trial) || !adds_something(&trial, partner, alone)) continue;
+    alone->told[i] = alone->told[partner] = true;
+    tell(&trial, result);
   }
-  attempt(&(lw_attempt){.slug = "lower-wall",
-                        .change = lw_change_lower,
-                        .steps = {0.0, step, most < HEIGHT_STEPS_MOST ? most : HEIGHT_STEPS_MOST},
-                        .told_from = exposed,
-                        .told_sign = -1.0,
-                        .tells_times = 1000.0,
-                        .tells = "A wall at most %.0f mm high above the ground in front"},
-          result, scratch);
-}
-
-static void second_outlet(lw_result *result, lw_result *scratch) {
-  const lw_threshold_row *row = lw_known_threshold(result->tables, LW_THRESHOLD_STONE_WIDTH);
-  if (!row || lw_site_ways_out(&result->wall.site) >= 2) return;
-  attempt(&(lw_attempt){.slug = "second-outlet",
-                        .change = lw_change_outlets,
-                        .steps = {0.0, row->value, 1},
-                        .told_sign = 1.0,
-                        .tells = "Two outlets, and drainage stone %.0f mm wide behind the wall",
-                        .tells_times = 1000.0},
-          result, scratch);
-}
-
-/* Stone counts only where it fills the whole critical wedge, found with its own angle. */
-static void stone_wedge(lw_result *result, lw_result *scratch) {
-  const lw_soil_row *stone = lw_change_stone_row(result->tables);
-  if (!stone) return;
-  double run = tan(QUARTER_PI - stone->friction_rad / 2.0), rise = tan(result->wall.site.slope_rad);
-  if (run * rise >= 1.0) return;
-  double reach = run * result->verdict.total_to_pad_m / (1.0 - run * rise);
-  double width = ceil(reach / DEPTH_STEP_M - 1e-6) * DEPTH_STEP_M;
-  attempt(
-      &(lw_attempt){.slug = "stone-wedge",
-                    .change = lw_change_stone,
-                    .steps = {0.0, width, 1},
-                    .told_sign = 1.0,
-                    .tells = "Crushed rock through the whole wedge, %.0f mm wide behind the wall at the top",
-                    .tells_times = 1000.0},
-      result, scratch);
-}
-
-/* Leaning further back need not help all the way: the first step that stands, or else the best. */
-static int best_setback(const lw_trial *trial, double from, int most) {
-  int best = 1;
-  double best_ratio = -1.0;
-  for (int steps = 1; steps <= most; steps++) {
-    if (lw_trial_stands(trial, from + steps * SETBACK_STEP_M)) return steps;
-    lw_number ratio = lw_trial_ratio(trial->scratch);
-    if (ratio.known && ratio.value > best_ratio) {
-      best = steps;
-      best_ratio = ratio.value;
-    }
-  }
-  return best;
-}
-
-static void more_setback(lw_result *result, lw_result *scratch) {
-  const lw_case *c = &result->given;
-  if (c->wall_kind.value != LW_WALL_COURSES || c->course_count.si < 2.0) return;
-  double from = whole_steps(c->setback.origin == LW_ABSENT ? 0.0 : c->setback.si, SETBACK_STEP_M);
-  int most = count_to(from, SETBACK_MOST_SHARE * lw_change_depth_now(c), SETBACK_STEP_M);
-  if (most < 1) return;
-  lw_trial trial = {.now = result, .scratch = scratch, .change = lw_change_setback};
-  int steps = best_setback(&trial, from, most);
-  attempt(&(lw_attempt){.slug = "more-setback",
-                        .change = lw_change_setback,
-                        .steps = {from + (steps - 1) * SETBACK_STEP_M, SETBACK_STEP_M, 1},
-                        .told_sign = 1.0,
-                        .tells = "Each course set back %.0f mm",
-                        .tells_times = 1000.0},
-          result, scratch);
-}
-
-static void load_back(lw_result *result, lw_result *scratch) {
-  attempt(&(lw_attempt){.slug = "load-back",
-                        .change = lw_change_load,
-                        .steps = {0.0, LOAD_STEP_M, LOAD_STEPS_MOST},
-                        .told_sign = 1.0,
-                        .tells = "No load nearer than %.1f m behind the wall",
-                        .tells_times = 1.0},
-          result, scratch);
 }
 
 /* What is refused as engineering has no remedy of this kind. */
@@ -177,15 +92,21 @@ static bool is_refused(const lw_result *result) {
 }
 
 void lw_remedies_find(lw_result *result, lw_result *scratch) {
+  lw_alone alone;
   result->remedy_count = 0;
   lw_fence_clear(&result->situations, &result->fence.on);
   lw_asking_find(result, scratch);
-  if (result->verdict.stands == LW_HOLDS || is_refused(result)) return;
-  deeper(result, scratch);
-  if (!result->wall.section.known) return;
-  lower(result, scratch);
-  second_outlet(result, scratch);
-  stone_wedge(result, scratch);
-  more_setback(result, scratch);
-  load_back(result, scratch);
+  result->remedies_sought = result->verdict.stands != LW_HOLDS && !is_refused(result);
+  if (!result->remedies_sought) return;
+  if (!result->wall.section.known) {
+    for (int i = 0; i < CHANGES; i++) {
+      if (changes[i] == &lw_change_deeper || changes[i] == &lw_change_wider)
+        try_alone(i, result, scratch, &alone);
+    }
+    return;
+  }
+  for (int i = 0; i < CHANGES; i++) try_alone(i, result, scratch, &alone);
+  for (int i = 0; i < CHANGES; i++) {
+    if (alone.steps[i] == 0) try_together(i, result, scratch, &alone);
+  }
 }

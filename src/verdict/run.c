@@ -25,6 +25,7 @@ static lw_status build(const lw_case *c, const lw_tables *tables, lw_result *res
   result->tables = tables;
   lw_wall_build(&result->given, tables, &result->wall);
   result->formats.count = 0;
+  result->remedies_sought = false;
   result->remedy_count = 0;
   result->asking_count = 0;
   return LW_OK;

@@ -3,22 +3,93 @@
 
 #include <math.h>
 
-/* What a check without a ratio counts for in the search: it holds, by far. */
-static const double BY_FAR = 9.0;
+/* Two changes grow together in so many strides. */
+enum { STRIDES = 6 };
 
-lw_quantity lw_trial_given(lw_kind kind, double si) {
-  return (lw_quantity){.si = si, .origin = LW_GIVEN, .kind = kind, .table_row = -1};
+bool lw_trial_add(lw_trial *trial, const lw_change *change) {
+  lw_range range = change->range(trial->now);
+  if (range.most < 1 || trial->count >= LW_TRIAL_CHANGES) return false;
+  trial->part[trial->count].change = change;
+  trial->part[trial->count].range = range;
+  trial->part[trial->count++].steps = 0;
+  return true;
 }
 
-bool lw_trial_run(const lw_trial *trial, double value) {
+double lw_trial_value(const lw_trial *trial, int part) {
+  const lw_range *range = &trial->part[part].range;
+  return range->from + trial->part[part].steps * range->step;
+}
+
+/* The second change sees a case in which the first is typed already. */
+static bool type(lw_trial *trial, lw_case *c) {
+  lw_changing wall = {.now = trial->now, .c = c};
+  trial->typed.count = 0;
+  for (int i = 0; i < trial->count; i++) {
+    if (trial->part[i].steps < 1) continue;
+    if (!trial->part[i].change->type(&wall, lw_trial_value(trial, i), &trial->typed)) return false;
+    if (!lw_typed_enter(&trial->typed, c)) return false;
+  }
+  return true;
+}
+
+bool lw_trial_run(lw_trial *trial) {
   lw_case c = trial->now->given;
   c.settled = false;
-  if (!trial->change(trial, value, &c)) return false;
+  if (!type(trial, &c)) return false;
   return lw_run_governing(&c, trial->now->tables, trial->scratch, NULL) == LW_OK;
 }
 
-bool lw_trial_stands(const lw_trial *trial, double value) {
-  return lw_trial_run(trial, value) && trial->scratch->verdict.stands == LW_HOLDS;
+bool lw_trial_stands(lw_trial *trial) {
+  if (!lw_trial_run(trial)) return false;
+  const lw_verdict *then = &trial->scratch->verdict;
+  return then->stands == LW_HOLDS && then->who <= trial->now->verdict.who;
+}
+
+static bool stands_with(lw_trial *trial, int part, int steps) {
+  trial->part[part].steps = steps;
+  return lw_trial_stands(trial);
+}
+
+/* It stands with the steps that the part has: halve, then go down while one less is enough. */
+static void shrink(lw_trial *trial, int part) {
+  int short_of = 0, enough = trial->part[part].steps;
+  while (enough - short_of > 1) {
+    int middle = (short_of + enough) / 2;
+    if (stands_with(trial, part, middle))
+      enough = middle;
+    else
+      short_of = middle;
+  }
+  while (enough > 1 && stands_with(trial, part, enough - 1)) enough--;
+  trial->part[part].steps = enough;
+}
+
+/* More of some changes need not help all the way. */
+static bool first_that_stands(lw_trial *trial) {
+  for (int steps = 1; steps <= trial->part[0].range.most; steps++) {
+    if (stands_with(trial, 0, steps)) return true;
+  }
+  return false;
+}
+
+bool lw_trial_alone(lw_trial *trial) {
+  if (trial->part[0].change->wavers) return first_that_stands(trial);
+  if (!stands_with(trial, 0, trial->part[0].range.most)) return false;
+  shrink(trial, 0);
+  return lw_trial_stands(trial);
+}
+
+bool lw_trial_together(lw_trial *trial) {
+  bool stands = false;
+  for (int stride = 1; stride <= STRIDES && !stands; stride++) {
+    for (int i = 0; i < trial->count; i++) {
+      double steps = (double)trial->part[i].range.most * stride / STRIDES;
+      trial->part[i].steps = (int)ceil(steps);
+    }
+    stands = lw_trial_stands(trial);
+  }
+  for (int i = 0; i < trial->count && stands; i++) shrink(trial, i);
+  return stands && lw_trial_stands(trial);
 }
 
 static const lw_check *governing(const lw_result *result) {
@@ -42,48 +113,4 @@ void lw_trial_governs(const lw_result *result, char *out, size_t size) {
   lw_check_print_at(check, at, sizeof at);
   const lw_situation *s = &result->situations.situation[result->verdict.governing_situation];
   lw_print(out, size, "%s at %s, %s", lw_check_slug(check->kind), at, lw_situation_slug(s->name));
-}
-
-/* Below zero: falls short. What cannot be run or shown has no value, and the root search gives up there. */
-static double margin(double value, const void *context) {
-  const lw_trial *trial = context;
-  if (!lw_trial_run(trial, value)) return NAN;
-  const lw_check *check = governing(trial->scratch);
-  if (!check || check->holds == LW_CANNOT_SHOW) return NAN;
-  if (check->ratio.known) return check->ratio.value - 1.0;
-  return check->holds == LW_HOLDS ? BY_FAR : -1.0;
-}
-
-static bool enough_with(const lw_trial *trial, const lw_steps *steps, int count) {
-  return lw_trial_stands(trial, steps->from + count * steps->step);
-}
-
-/* Halving, where the ratio jumps or has gaps. */
-static int halve(const lw_trial *trial, const lw_steps *steps) {
-  int short_of = 0, enough = steps->most;
-  while (enough - short_of > 1) {
-    int middle = (short_of + enough) / 2;
-    if (enough_with(trial, steps, middle)) {
-      enough = middle;
-    } else {
-      short_of = middle;
-    }
-  }
-  return enough;
-}
-
-int lw_trial_least(const lw_trial *trial, const lw_steps *steps) {
-  int most = steps->most;
-  if (most < 1 || !enough_with(trial, steps, most)) return 0;
-  if (most == 1) return 1;
-  double root, high = steps->from + most * steps->step;
-  int count;
-  if (lw_solve_root(margin, trial, steps->from, high, steps->step / 8.0, &root) == LW_OK) {
-    count = (int)fmin(fmax(ceil((root - steps->from) / steps->step), 1.0), most);
-    while (count < most && !enough_with(trial, steps, count)) count++;
-  } else {
-    count = halve(trial, steps);
-  }
-  while (count > 1 && enough_with(trial, steps, count - 1)) count--;
-  return count;
 }

@@ -2,39 +2,40 @@
 #ifndef LOWWALL_VERDICT_TRIAL_H
 #define LOWWALL_VERDICT_TRIAL_H
 
-#include <lowwall/result.h>
+#include "changes.h"
 
-/* The same wall with one thing changed, run from its case to its verdict. */
-typedef struct lw_trial lw_trial;
-
-/* Change a case by one value: what it sets counts as given, and what follows from it is settled anew. */
-typedef bool (*lw_change)(const lw_trial *trial, double value, lw_case *c);
-
-struct lw_trial {
+/* The same wall with one or two things changed, typed in and run from its case to its verdict. */
+enum { LW_TRIAL_CHANGES = 2 };
+typedef struct lw_trial {
   const lw_result *now; /* the wall as it is */
   lw_result *scratch;   /* the wall as changed, after a run */
-  lw_change change;
-};
+  int count;
+  struct {
+    const lw_change *change;
+    lw_range range;
+    int steps;
+  } part[LW_TRIAL_CHANGES];
+  lw_typed typed; /* what was typed for the last run */
+} lw_trial;
 
 /* lw_run_governing with all reasons who must see the wall: what a question would change is told by them. */
 lw_status lw_run_verdict(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error);
 
-/* Run with the change; false when the case cannot be so. */
-bool lw_trial_run(const lw_trial *trial, double value);
-bool lw_trial_stands(const lw_trial *trial, double value);
-/* Values to be tried: from + step, from + 2 step ... from + most x step. */
-typedef struct lw_steps {
-  double from, step;
-  int most;
-} lw_steps;
-/* The least number of steps with which the wall stands: a root of (ratio - 1) to begin with, then step by
- * step, so that one step less does not stand. 0: it does not with the most. */
-int lw_trial_least(const lw_trial *trial, const lw_steps *steps);
+/* Add a change, with no step of it yet; false when this wall has nothing to change so. */
+bool lw_trial_add(lw_trial *trial, const lw_change *change);
+/* The value that a part has with its steps. */
+double lw_trial_value(const lw_trial *trial, int part);
+/* Run with its steps; false when the case cannot be so. */
+bool lw_trial_run(lw_trial *trial);
+/* Every deciding check holds with its steps, and nobody graver must see it than the wall as it is. */
+bool lw_trial_stands(lw_trial *trial);
+/* The fewest steps of a trial of one change with which it stands: so set and run, or false. */
+bool lw_trial_alone(lw_trial *trial);
+/* The same of two: both grow together until it stands, then each shrinks as far as it may. */
+bool lw_trial_together(lw_trial *trial);
 /* The ratio of the check that governs a result; not known when nothing does or it has none. */
 lw_number lw_trial_ratio(const lw_result *result);
 /* "sliding at base, outlet-blocked" */
 void lw_trial_governs(const lw_result *result, char *out, size_t size);
-/* A length, angle or number as given. */
-lw_quantity lw_trial_given(lw_kind kind, double si);
 
 #endif

@@ -175,7 +175,11 @@ static void name_figure(const char *key, char *out, size_t size) {
   bool soil = site && (strcmp(p.piece[1], "soil-N") == 0 || strcmp(p.piece[1], "footing") == 0);
   bool course = strcmp(p.piece[0], "building") == 0 && strcmp(p.piece[1], "course-N") == 0;
   bool narrow = strcmp(p.piece[0], "narrow") == 0 && p.count == 3;
-  if (course || narrow) {
+  if (remedy && p.count == 3 && strcmp(p.piece[2], "ratio") != 0) {
+    const char *unit = strrchr(p.piece[2], '_');
+    cr_assert(unit != NULL, "%s", key);
+    snprintf(out, size, "remedy.SLUG.PART_UNIT");
+  } else if (course || narrow) {
     snprintf(out, size, "%s.%s[].%s", p.piece[0], course ? "courses" : "values", p.piece[2]);
   } else if (p.count == 4 && strcmp(p.piece[0], "water") == 0) {
     snprintf(out, size, "water.AT.CHECK.%s", p.piece[3]);
@@ -202,7 +206,8 @@ static void meet_remedy_without_ratio(keys *all) {
   static lw_result result;
   result = *report_test_named("nothing governs");
   result.remedy_count = 1;
-  result.remedy[0] = (lw_remedy){.slug = "load-back", .enough = true, .value = {0.5, true}, .unit = "m"};
+  result.remedy[0] = (lw_remedy){
+      .slug = "load-back", .part_count = 1, .part[0] = {.slug = "load-back", .unit = "m", .value = 0.5}};
   json_t *root = report_test_json(&result);
   report_test_walk(root, NULL, "", meet_path, all);
   json_decref(root);

@@ -101,11 +101,10 @@ Test(verdict, deeper_blocks_are_the_least_that_stand) {
   find(result);
   const lw_remedy *r = remedy(result, "deeper-blocks");
   cr_assert_not_null(r);
-  cr_assert(r->enough, "%s", r->text);
-  double mm = r->value.value * 1000.0;
-  cr_expect_float_eq(fmod(mm + 1e-6, 10.0), 0.0, 1e-3, "%g mm", mm);
+  double mm = r->part[0].value * 1000.0;
+  cr_expect_float_eq(fmod(mm + 1e-6, 50.0), 0.0, 1e-3, "%g mm", mm);
   cr_expect(stands(with(changes, sizeof changes, thin, "%.0f mm", mm)), "%s", r->text);
-  cr_expect_not(stands(with(changes, sizeof changes, thin, "%.0f mm", mm - 10.0)), "%s", r->text);
+  cr_expect_not(stands(with(changes, sizeof changes, thin, "%.0f mm", mm - 50.0)), "%s", r->text);
   cr_expect(r->ratio.known && r->ratio.value >= 1.0);
   free(result);
 }
@@ -115,10 +114,9 @@ Test(verdict, a_depth_not_known_is_found) {
   find(result);
   const lw_remedy *r = remedy(result, "deeper-blocks");
   cr_assert_not_null(r);
-  cr_assert(r->enough, "%s", r->text);
   char changes[160];
   cr_expect(stands(
-      with(changes, sizeof changes, "base friction=0.6;block depth=", "%.0f mm", r->value.value * 1000.0)));
+      with(changes, sizeof changes, "base friction=0.6;block depth=", "%.0f mm", r->part[0].value * 1000.0)));
   cr_expect_eq(result->remedy_count, 1);
   free(result);
 }
@@ -132,8 +130,7 @@ Test(verdict, a_lower_wall_is_the_highest_that_stands) {
   find(result);
   const lw_remedy *r = remedy(result, "lower-wall");
   cr_assert_not_null(r);
-  cr_assert(r->enough, "%s", r->text);
-  double courses = round((r->value.value + 0.1) / 0.1);
+  double courses = round((r->part[0].value + 0.1) / 0.1);
   cr_expect(courses < 9.0);
   cr_expect(stands(with(changes, sizeof changes, base, "%.0f", courses)), "%s", r->text);
   cr_expect_not(stands(with(changes, sizeof changes, base, "%.0f", courses + 1.0)), "%s", r->text);
@@ -150,8 +147,7 @@ Test(verdict, a_second_outlet_where_water_decides) {
   find(result);
   const lw_remedy *r = remedy(result, "second-outlet");
   cr_assert_not_null(r);
-  cr_expect(r->enough, "%s", r->text);
-  cr_expect_eq(stands(with(changes, sizeof changes, one, "%.0f", 2.0)), r->enough);
+  cr_expect(stands(with(changes, sizeof changes, one, "%.0f", 2.0)), "%s", r->text);
   free(result);
 }
 
@@ -172,17 +168,16 @@ Test(verdict, loads_kept_back_and_setback_say_what_a_sheet_would) {
   find(result);
   const lw_remedy *back = remedy(result, "load-back");
   cr_assert_not_null(back);
-  cr_expect(back->enough, "%s", back->text);
   char changes[400];
   int used = lw_print(changes, sizeof changes,
                       "site behind=ground;level difference=0.6 m;course count=7;"
                       "base friction=0.7;block depth=430 mm;load 1 kind=strip;load 1 pressure=14 kPa;");
-  double far = back->value.value + 20.0 * result->wall.section.height_m;
+  double far = back->part[0].value + 20.0 * result->wall.section.height_m;
   lw_print(changes + used, sizeof changes - (size_t)used, "load 1 near edge=%.1f m;load 1 far edge=%.1f m",
-           back->value.value, far);
+           back->part[0].value, far);
   cr_expect(stands(changes), "%s", changes);
   lw_print(changes + used, sizeof changes - (size_t)used, "load 1 near edge=%.1f m;load 1 far edge=%.1f m",
-           back->value.value - 0.1, far - 0.1);
+           back->part[0].value - 0.1, far - 0.1);
   cr_expect_not(stands(changes), "%s", changes);
   free(result);
 }
@@ -227,8 +222,7 @@ Test(verdict, a_section_gets_a_wider_base) {
   find(result);
   const lw_remedy *r = remedy(result, "deeper-blocks");
   cr_assert_not_null(r);
-  cr_assert(r->enough, "%s", r->text);
-  c.base_width.si = r->value.value;
+  c.base_width.si = r->part[0].value;
   cr_assert_eq(lw_run(&c, verdict_tables(), result, NULL), LW_OK);
   cr_expect_eq(result->verdict.stands, LW_HOLDS);
   free(result);

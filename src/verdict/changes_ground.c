@@ -1,0 +1,194 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "changes.h"
+
+#include <math.h>
+
+#include "sheet/settle.h"
+
+/* Changes of what lies behind the wall and under it. */
+
+enum { LOAD_STEPS_MOST = 60, PAD_STEPS_MOST = 20 };
+static const double STEP_M = 0.05, LOAD_STEP_M = 0.1, HELD_LEAST_M = 0.1;
+static const double QUARTER_PI = 0.78539816339744830962;
+static const double MILLIMETRES = 1000.0;
+static const char MM[] = "%.6g mm";
+
+static double or_zero(const lw_quantity *q) {
+  return q->origin == LW_ABSENT ? 0.0 : q->si;
+}
+
+static lw_range once(double value) {
+  return (lw_range){.step = value, .most = value > 0.0 ? 1 : 0, .told_sign = 1.0};
+}
+
+/* Width of the stone that leads water to an outlet; 0 when that row is gone, or the ways out are enough. */
+static double leading_stone(const lw_result *now) {
+  const lw_threshold_row *row = lw_known_threshold(now->tables, LW_THRESHOLD_STONE_WIDTH);
+  return row && lw_site_ways_out(&now->wall.site) < 2 ? row->value : 0.0;
+}
+
+static lw_range outlets_range(const lw_result *now) {
+  return now->wall.site.drain_outlets < 2 ? once(leading_stone(now)) : (lw_range){0};
+}
+
+static bool stone(const lw_changing *wall, double stone_m, lw_typed *typed) {
+  double width = fmax(stone_m, or_zero(&wall->c->stone_width));
+  return lw_typed_put(typed, "stone width", MM, width * MILLIMETRES);
+}
+
+static bool outlets(const lw_changing *wall, double stone_m, lw_typed *typed) {
+  return lw_typed_put(typed, "drain outlets", "%d", 2) && stone(wall, stone_m, typed);
+}
+
+const lw_change lw_change_outlets = {
+    .slug = "second-outlet",
+    .unit = "m",
+    .tells = "Two outlets, and drainage stone %.0f mm wide or more behind the wall",
+    .tells_times = 1000.0,
+    .range = outlets_range,
+    .type = outlets};
+
+static lw_range wider_stone_range(const lw_result *now) {
+  return now->wall.site.drain_outlets >= 2 ? once(leading_stone(now)) : (lw_range){0};
+}
+
+const lw_change lw_change_wider_stone = {
+    .slug = "wider-stone",
+    .unit = "m",
+    .tells = "Drainage stone %.0f mm wide behind the wall, which leads the water to its outlets",
+    .tells_times = 1000.0,
+    .range = wider_stone_range,
+    .type = stone};
+
+const lw_soil_row *lw_change_stone_row(const lw_tables *tables) {
+  const lw_soil_row *row = lw_tables_soil(tables, "crushed rock");
+  return row && row->use == LW_BACKFILL_GOOD && row->free_draining && isfinite(row->friction_rad) ? row
+                                                                                                  : NULL;
+}
+
+/* Stone counts only where it fills the whole critical wedge, found with its own angle. */
+static lw_range wedge_range(const lw_result *now) {
+  const lw_soil_row *row = lw_change_stone_row(now->tables);
+  if (!row) return (lw_range){0};
+  double run = tan(QUARTER_PI - row->friction_rad / 2.0), rise = tan(now->wall.site.slope_rad);
+  if (run * rise >= 1.0) return (lw_range){0};
+  double reach = run * now->verdict.total_to_pad_m / (1.0 - run * rise);
+  return once(lw_change_steps_above(reach, STEP_M));
+}
+
+static bool wedge(const lw_changing *wall, double stone_m, lw_typed *typed) {
+  const lw_soil_row *row = lw_change_stone_row(wall->now->tables);
+  bool room = row != NULL;
+  for (int i = 1; i <= LW_SOIL_MAX && room; i++)
+    room = lw_typed_forget_part(typed, LW_ABOUT_SOIL, i, wall->c);
+  return room && lw_typed_put(typed, "soil 1 name", "%s", row->name) && stone(wall, stone_m, typed);
+}
+
+const lw_change lw_change_stone = {
+    .slug = "stone-wedge",
+    .unit = "m",
+    .tells = "Crushed rock through the whole wedge, %.0f mm wide behind the wall at the top",
+    .tells_times = 1000.0,
+    .range = wedge_range,
+    .type = wedge};
+
+static lw_range soil_range(const lw_result *now) {
+  double from = lw_change_steps_below(now->wall.site.soil_below_top_m, STEP_M);
+  double most = now->verdict.height_m[LW_HEIGHT_EXPOSED] - HELD_LEAST_M;
+  return (lw_range){
+      .from = from, .step = STEP_M, .most = lw_change_count(from, most, STEP_M), .told_sign = 1.0};
+}
+
+/* Where the ground goes on behind, what lies beyond goes down with it. */
+static bool lower_soil(const lw_changing *wall, double below_m, lw_typed *typed) {
+  const lw_case *c = wall->c;
+  const lw_quantity *beyond = &c->level_difference;
+  double less_m = below_m - wall->now->wall.site.soil_below_top_m;
+  if (!lw_typed_put(typed, "soil below top", MM, below_m * MILLIMETRES)) return false;
+  if (!lw_given(beyond) || beyond->si <= 0.0) return true;
+  return lw_typed_put(typed, "level difference", MM, fmax(0.0, beyond->si - less_m) * MILLIMETRES);
+}
+
+const lw_change lw_change_soil = {.slug = "lower-soil",
+                                  .unit = "m",
+                                  .tells = "Soil kept %.0f mm below the top of the wall",
+                                  .tells_times = 1000.0,
+                                  .wavers = true,
+                                  .range = soil_range,
+                                  .type = lower_soil};
+
+static lw_range pad_range(const lw_result *now) {
+  const lw_pad *pad = &now->wall.site.pad;
+  if (pad->thickness_m <= 0.0) return (lw_range){0};
+  double width = fmax(pad->width_m, now->wall.section.base_width_m);
+  return (lw_range){
+      .from = lw_change_steps_below(width, STEP_M), .step = STEP_M, .most = PAD_STEPS_MOST, .told_sign = 1.0};
+}
+
+static bool wider_pad(const lw_changing *wall, double width_m, lw_typed *typed) {
+  (void)wall;
+  return lw_typed_put(typed, "pad width", MM, width_m * MILLIMETRES);
+}
+
+const lw_change lw_change_pad = {.slug = "wider-pad",
+                                 .unit = "m",
+                                 .tells = "A pad %.0f mm wide",
+                                 .tells_times = 1000.0,
+                                 .range = pad_range,
+                                 .type = wider_pad};
+
+static bool is_behind(const lw_case_load *load) {
+  bool there = load->kind.origin != LW_ABSENT && load->kind.value != LW_LOAD_NONE;
+  return there && load->kind.value != LW_LOAD_CAP;
+}
+
+static lw_range load_range(const lw_result *now) {
+  bool any = false;
+  for (int i = 0; i < LW_LOAD_MAX; i++) any = any || is_behind(&now->given.load[i]);
+  return (lw_range){.step = LOAD_STEP_M, .most = any ? LOAD_STEPS_MOST : 0, .told_sign = 1.0};
+}
+
+static bool put_metres(int number, const char *end, double metres, lw_typed *typed) {
+  char item[40];
+  lw_print(item, sizeof item, "load %d %s", number, end);
+  return lw_typed_put(typed, item, "%.6g m", metres);
+}
+
+/* A uniform load that stops short of the wall is a strip; what it sends from twenty heights on is little. */
+static bool uniform_back(const lw_changing *wall, int number, double clear_m, lw_typed *typed) {
+  const lw_case_load *load = &wall->c->load[number - 1];
+  double far_m = lw_change_steps_above(clear_m + 20.0 * wall->now->wall.section.height_m, LOAD_STEP_M);
+  char kind[40], pressure[40];
+  lw_print(kind, sizeof kind, "load %d kind", number);
+  lw_print(pressure, sizeof pressure, "load %d pressure", number);
+  return lw_typed_forget_part(typed, LW_ABOUT_LOAD, number, wall->c) &&
+         lw_typed_put(typed, kind, "%s", "strip") &&
+         lw_typed_put(typed, pressure, "%.9g kPa", load->pressure.si) &&
+         put_metres(number, "near edge", clear_m, typed) && put_metres(number, "far edge", far_m, typed);
+}
+
+static bool step_back(const lw_changing *wall, int number, double clear_m, lw_typed *typed) {
+  const lw_case_load *load = &wall->c->load[number - 1];
+  bool strip = load->kind.value == LW_LOAD_STRIP;
+  double near = strip ? load->near_edge.si : load->distance.si;
+  if (load->kind.value == LW_LOAD_UNIFORM) return uniform_back(wall, number, clear_m, typed);
+  if (near >= clear_m) return true;
+  if (!strip) return put_metres(number, "distance", clear_m, typed);
+  return put_metres(number, "near edge", clear_m, typed) &&
+         put_metres(number, "far edge", load->far_edge.si + clear_m - near, typed);
+}
+
+static bool load_back(const lw_changing *wall, double clear_m, lw_typed *typed) {
+  bool room = true;
+  for (int i = 0; i < LW_LOAD_MAX && room; i++) {
+    if (is_behind(&wall->c->load[i])) room = step_back(wall, i + 1, clear_m, typed);
+  }
+  return room;
+}
+
+const lw_change lw_change_load = {.slug = "load-back",
+                                  .unit = "m",
+                                  .tells = "No load nearer than %.1f m behind the wall",
+                                  .tells_times = 1.0,
+                                  .range = load_range,
+                                  .type = load_back};
