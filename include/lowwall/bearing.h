@@ -23,7 +23,8 @@ typedef struct lw_strip {
 typedef struct lw_bearing {
   double nc, nq, n_gamma;
   double dc, dq, d_gamma;              /* depth factors, 1 when none */
-  double ic, iq, i_gamma;              /* inclination factors, 1 when none */
+  double ic, iq, i_gamma;              /* inclination factors, 1 when none, 0 where it slides */
+  bool slides;                         /* H > V tan φ + B' c: the ground slides before it bears */
   double effective_width_m;            /* B - 2e */
   double ultimate_kpa;                 /* gross, on the effective width */
   double net_kpa;                      /* ultimate less the overburden */
@@ -52,8 +53,8 @@ const lw_bearing_routine *lw_bearing_routine_of(lw_bearing_method method);
  *  note  1 No shape factors: B against a wall's length is nothing. No factors for sloping ground or base.
  *        2 Depth factors take the full width B, not B'. They rely on the soil above the footing; leave
  *          them out where it may be dug away.
- *        3 Inclination factors of 0 say that the footing slides before it bears: qu is then what is left.
- *          A cohesion term never counts below 0.
+ *        3 Where H exceeds V tan φ + B' c the footing slides before it bears: inclination factors are 0
+ *          then, and with them qu. A cohesion term never counts below 0.
  *        4 Frictionless soil (φ below 1e-6 rad) takes each author's own undrained form.
  *        5 With n_gamma not `own` only Nγ is another author's.
  *        6 terzaghi: Nγ from a table of passive coefficients, 5° apart, interpolated in the logarithm; no

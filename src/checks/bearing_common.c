@@ -131,9 +131,25 @@ static void record_depth(const bearing_author *author, const lw_strip *strip, co
                     "D = %.4g m, B = %.4g m", strip->depth_m, strip->width_m);
 }
 
+/* What friction and cohesion of the ground itself hold under the footing. */
+static double held_by_ground(const lw_strip *strip, double width_m) {
+  return strip->vertical_kn_per_m * tan(strip->friction_rad) + width_m * strip->cohesion_kpa;
+}
+
+static void record_sliding(const lw_strip *strip, const lw_bearing *b, const lw_working *working) {
+  static const char WHY[] = "0, for H > V tan phi + B' c: it slides before it bears";
+  lw_step step = {.symbol = "i", .formula = WHY, .unit = "", .source = ""};
+  lw_working_step(working, &step, "H = %.4g kN/m, V tan phi + B' c = %.4g kN/m", strip->horizontal_kn_per_m,
+                  held_by_ground(strip, b->effective_width_m));
+}
+
 static void record_inclination(const bearing_author *author, const lw_strip *strip, const lw_bearing *b,
                                const lw_working *working) {
   if (strip->inclination_factors == LW_NONE || !(strip->horizontal_kn_per_m > 0.0)) return;
+  if (b->slides) {
+    record_sliding(strip, b, working);
+    return;
+  }
   double angle = atan2(strip->horizontal_kn_per_m, strip->vertical_kn_per_m) * 180.0 / pi;
   const struct {
     const char *symbol, *formula;
@@ -191,6 +207,14 @@ static double ultimate_of(const lw_strip *strip, const lw_bearing *b) {
          0.5 * strip->unit_weight_kn_per_m3 * b->effective_width_m * b->n_gamma * b->d_gamma * b->i_gamma;
 }
 
+/* No author's factors are meant for a load that the ground below cannot hold from sliding. */
+static void incline(const bearing_author *author, const lw_strip *strip, lw_bearing *b) {
+  if (b->slides)
+    b->ic = b->iq = b->i_gamma = 0.0;
+  else
+    author->inclination(strip, b);
+}
+
 lw_status lw_bearing_by(const bearing_author *author, const lw_strip *strip, lw_bearing *bearing,
                         lw_error *error, const lw_working *working) {
   lw_strip pushed = *strip; /* which way it pushes makes no difference to a level strip */
@@ -204,7 +228,8 @@ lw_status lw_bearing_by(const bearing_author *author, const lw_strip *strip, lw_
   if (choice != LW_N_GAMMA_OWN) b.n_gamma = n_gamma_of(choice, strip->friction_rad);
   if (author->depth != NULL && strip->depth_factors == LW_OWN) author->depth(&pushed, &b);
   bool inclined = pushed.horizontal_kn_per_m > 0.0;
-  if (inclined && strip->inclination_factors == LW_OWN) author->inclination(&pushed, &b);
+  b.slides = inclined && pushed.horizontal_kn_per_m > held_by_ground(&pushed, b.effective_width_m);
+  if (inclined && strip->inclination_factors == LW_OWN) incline(author, &pushed, &b);
   b.ultimate_kpa = ultimate_of(strip, &b);
   b.net_kpa = b.ultimate_kpa - strip->overburden_kpa;
   record(author, &pushed, &b, working);

@@ -140,6 +140,7 @@ static json_t *run_json(const lw_formula_given *given, const bearing_run *run, j
   lw_formula_given_json(given, lw_json_object(out, "given"));
   lw_formula_set(out, "effective_width_m", run->by[0].bearing.effective_width_m, NULL);
   lw_formula_set(out, "overburden_kpa", run->strip.overburden_kpa, NULL);
+  lw_json_set_flag(out, "slides", run->by[0].bearing.slides);
   json_t *authors = lw_json_list(out, "authors");
   for (int i = 0; i < AUTHORS; i++) add_answer(authors, run, &run->by[i]);
   lw_json_put(out, "working", steps);
@@ -164,6 +165,8 @@ static void add_table(const bearing_run *run, lw_text *text) {
   for (int i = 0; i < AUTHORS; i++)
     lw_text_addf(text, " %10.2f", run->by[i].bearing.ultimate_kpa / applied_kpa(run, &run->by[i]));
   lw_text_addf(text, "\n  applied, V/B': %.2f kPa\n", applied_kpa(run, &run->by[0]));
+  if (run->by[0].bearing.slides)
+    lw_text_add(text, "  It slides before it bears: H is more than V tan phi + B' c.\n");
 }
 
 static const bearing_answer *refused(const bearing_run *run) {

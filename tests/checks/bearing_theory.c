@@ -83,6 +83,30 @@ Test(bearing_theory, a_footing_that_slides_bears_nothing_by_its_cohesion) {
   for (int i = 2; i < AUTHORS; i++) cr_expect(fabs(bearing_of(i, &strip).ic) < 1e-12, "%s", author(i)->slug);
 }
 
+/* What the ground holds from sliding is V tan φ + B' c: past it no author's footing bears, before it none
+ * bears more than without the push. */
+Test(bearing_theory, a_footing_that_slides_bears_nothing_by_any_author) {
+  for (int i = 0; i < AUTHORS; i++)
+    for (double phi = 0.0; phi < 49.0; phi += 3.5)
+      for (double c = 0.0; c < 30.0; c += 7.3) {
+        lw_strip strip = strip_at(phi), none;
+        strip.cohesion_kpa = c;
+        double width = strip.width_m - 2.0 * fabs(strip.eccentricity_m);
+        double held = strip.vertical_kn_per_m * tan(strip.friction_rad) + width * c;
+        none = strip;
+        none.inclination_factors = LW_NONE;
+        for (double share = 0.1; share < 3.0; share += 0.3) {
+          strip.horizontal_kn_per_m = none.horizontal_kn_per_m = share * held;
+          lw_bearing b = bearing_of(i, &strip), book = bearing_of(i, &none);
+          bool slides = held > 0.0 && share > 1.0;
+          cr_expect_eq(b.slides, slides, "%s phi %g c %g share %g", author(i)->slug, phi, c, share);
+          cr_expect_eq(book.slides, slides, "whatever factors are taken");
+          cr_expect(!slides || b.ultimate_kpa <= 1e-12, "%s bears %g", author(i)->slug, b.ultimate_kpa);
+          cr_expect(b.ultimate_kpa <= book.ultimate_kpa + 1e-9 && book.ultimate_kpa >= 0.0);
+        }
+      }
+}
+
 Test(bearing_theory, never_more_with_more_push_or_eccentricity) {
   for (int i = 0; i < AUTHORS; i++)
     for (double phi = 0.0; phi < 46.0; phi += 9.0) {

@@ -55,13 +55,14 @@ static balance balance_of(const by_hand *s, bool wall_heavy, bool soil_heavy, bo
   return b;
 }
 
-/* Strip of annex D on the effective width, even pressure; the soil's own 0.8 m beside it. */
+/* Strip of annex D on the effective width, even pressure; the soil's own 0.8 m beside it. What slides bears
+ * nothing. */
 static double bearing_of(const by_hand *s, const balance *b) {
   double phi = atan(tan(32.5 * PI / 180.0) / s->strength);
   double width = 2.0 * (b->holds - b->tips) / b->down; /* B - 2e, with e towards the toe */
   if (width > 3.9) width = 2.0 * 3.9 - width;
   double nq = exp(PI * tan(phi)) * pow(tan(PI / 4.0 + phi / 2.0), 2), ng = 2.0 * (nq - 1.0) * tan(phi);
-  double left = 1.0 - b->push / b->down;
+  double left = b->push > b->down * tan(phi) ? 0.0 : 1.0 - b->push / b->down;
   double ultimate = 0.8 * 19.0 * nq * pow(left, 2) + 0.5 * 19.0 * width * ng * pow(left, 3);
   return s->bearing * ultimate / (b->down / width);
 }
