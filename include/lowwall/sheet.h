@@ -178,6 +178,7 @@ enum { LW_WORKED_OUT_ROW = -1 };
 
 /** Fill in what was left out: table rows by name, then safe defaults, each marked; then hold the items
  *  against each other (heights and courses, angles and slopes, layers in order, geometry that closes).
+ *  What a value may be is in the table of items, and is held against it here whoever put it in.
  *  Settling a settled case changes nothing; whoever changes a settled case and wants it settled anew clears
  *  `settled`. May also be called after a reading that found faults, to find the others: an item that has a
  *  fault already is not reported missing. On faults the case is unchanged.
@@ -200,9 +201,25 @@ typedef struct lw_telling {
   int count;
   uint16_t offset[LW_TELLING_MAX]; /* into lw_case, in the order of the vocabulary */
 } lw_telling;
+/* What a value may be: a quantity's range, a choice's first and last word. Side by side are the items of a
+ * repeated part, in its first number, and in a part of their own those that do not repeat. */
+enum { LW_HELD_MAX = 192, LW_HELD_PARTS = 4 };
+typedef struct lw_held {
+  double low, high;
+  uint16_t offset; /* into lw_case */
+  uint8_t type;    /* lw_item_type */
+  uint8_t kind;    /* lw_kind */
+} lw_held;
+typedef struct lw_held_part {
+  size_t stride;
+  int first, count, repeats;
+} lw_held_part;
 typedef struct lw_defaults {
   int count;
   lw_default_value value[LW_DEFAULTS_MAX];
+  int held_count;
+  lw_held held[LW_HELD_MAX];
+  lw_held_part held_part[LW_HELD_PARTS];
   lw_telling courses, section;
   double moist_kn_per_m3, light_kn_per_m3, saturated_kn_per_m3; /* of a soil that nobody weighed */
 } lw_defaults;

@@ -26,6 +26,14 @@ size_t lw_item_count(void) {
   return count;
 }
 
+int lw_item_word_count(const lw_item *item) {
+  int count = 1;
+  for (const char *at = item->words; *at != '\0'; at++) {
+    count += *at == '|' ? 1 : 0;
+  }
+  return count;
+}
+
 const lw_item *lw_item_at(size_t index) {
   for (size_t g = 0; g < LW_ITEM_GROUPS; g++) {
     if (index < lw_item_groups[g]->count) {

@@ -72,6 +72,11 @@ static inline void *lw_item_place(const lw_item *item, int number, lw_case *c) {
   return (char *)c + item->offset + (number > 1 ? item->stride * (size_t)(number - 1) : 0);
 }
 
+/* Of the plan and the order, which lw_case_settle leaves alone. */
+static inline bool lw_item_is_of_order(const lw_item *item) {
+  return item->part == LW_ABOUT_PLAN || item->part == LW_ABOUT_ORDER;
+}
+
 /* One value, by sizes that the compiler knows: a schedule copies each three times. */
 static inline void lw_item_copy_value(const lw_item *item, void *to, const void *from) {
   switch (item->type) {
@@ -86,6 +91,9 @@ bool lw_item_nearest(const char *stood, char *out, size_t size);
 
 /* The value of a choice's word, folded, or -1. */
 int lw_item_word_value(const lw_item *item, const char *folded);
+
+/* How many words a choice has. */
+int lw_item_word_count(const lw_item *item);
 
 /* The words of a choice, for a sentence: "courses, section". */
 void lw_item_list_words(const lw_item *item, char *out, size_t size);

@@ -216,22 +216,17 @@ static lw_fault_slug fit_kind(const lw_item *item, lw_measured *measured) {
   }
 }
 
-static lw_fault_slug check_range(const lw_item *item, const lw_measured *measured) {
-  bool share = item->kind == LW_KIND_ANGLE_OR_SHARE && measured->kind == LW_KIND_SHARE;
-  double high = share ? 1.0 : item->high;
-  if (measured->si < item->low || measured->si > high) {
-    return LW_FAULT_OUT_OF_RANGE;
-  }
-  return LW_FAULT_SLUG_COUNT;
-}
-
-static void say_wanted(const lw_item *item, lw_fault_slug slug, char *wanted, size_t size) {
+void lw_item_say_range(const lw_item *item, char *out, size_t size) {
   char low[48];
   char high[48];
-  char units[96];
   const char *or_share = item->kind == LW_KIND_ANGLE_OR_SHARE ? ", or a share from 0 to 1" : "";
   lw_item_say(item, item->low, low, sizeof low);
   lw_item_say(item, item->high, high, sizeof high);
+  lw_print(out, size, "a value from %s to %s%s", low, high, or_share);
+}
+
+static void say_wanted(const lw_item *item, lw_fault_slug slug, char *wanted, size_t size) {
+  char units[96];
   lw_item_list_units(item, units, sizeof units);
   switch (slug) {
   case LW_FAULT_DECIMAL_COMMA:
@@ -243,7 +238,7 @@ static void say_wanted(const lw_item *item, lw_fault_slug slug, char *wanted, si
   case LW_FAULT_WRONG_UNIT:
   case LW_FAULT_UNKNOWN_UNIT: lw_print(wanted, size, "one of the units %s", units); break;
   case LW_FAULT_TWO_UNITS: lw_print(wanted, size, "one unit, in the value or beside it"); break;
-  case LW_FAULT_OUT_OF_RANGE: lw_print(wanted, size, "a value from %s to %s%s", low, high, or_share); break;
+  case LW_FAULT_OUT_OF_RANGE: lw_item_say_range(item, wanted, size); break;
   default:
     lw_print(wanted, size, "%s, as in %s",
              item->kind == LW_KIND_COUNT ? "a whole number" : "a number with its unit", item->example);
@@ -261,7 +256,9 @@ lw_fault_slug lw_measure(const lw_entry *entry, lw_measured *measured, char *wan
     slug = colon != NULL ? read_slope(entry, colon, &m) : read_with_unit(entry, &m);
   }
   slug = slug == LW_FAULT_SLUG_COUNT ? fit_kind(entry->item, &m) : slug;
-  slug = slug == LW_FAULT_SLUG_COUNT ? check_range(entry->item, &m) : slug;
+  if (slug == LW_FAULT_SLUG_COUNT && !lw_item_takes_value(entry->item, m.kind, m.si)) {
+    slug = LW_FAULT_OUT_OF_RANGE;
+  }
   if (slug != LW_FAULT_SLUG_COUNT) {
     say_wanted(entry->item, slug, wanted, size);
     return slug;

@@ -60,6 +60,10 @@ lw_status lw_case_settle_in_place(const lw_tables *tables, const lw_defaults *de
   if (any_filled_in(c)) {
     forget_filled_in(c);
   }
+  lw_settle_ranges(&s);
+  if (faults->count > before) {
+    return LW_FAULTS;
+  }
   lw_settle_kind(&s);
   lw_settle_soils(&s);
   lw_settle_loads(&s);
@@ -78,9 +82,17 @@ lw_status lw_case_settle_in_place(const lw_tables *tables, const lw_defaults *de
   return c->settled ? LW_OK : LW_FAULTS;
 }
 
+/* A settled case may have been changed since: what it was filled in from no longer shows, its values do. */
+static lw_status hold_settled(const lw_tables *tables, lw_case *c, lw_faults *faults) {
+  lw_settling s = {.tables = tables, .c = c, .faults = faults};
+  int before = faults->count;
+  lw_settle_each_range(&s);
+  return faults->count == before ? LW_OK : LW_FAULTS;
+}
+
 lw_status lw_case_settle(const lw_tables *tables, lw_case *c, lw_faults *faults) {
   if (c->settled) {
-    return LW_OK;
+    return hold_settled(tables, c, faults);
   }
   lw_case work = *c;
   lw_defaults defaults;

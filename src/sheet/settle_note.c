@@ -79,7 +79,7 @@ static place place_of(const lw_settling *s, const lw_item *item, int number) {
   } else {
     const lw_words *words = lw_item_words(item, number, s->c);
     p = (place){words->row, words->column, ""};
-    lw_print(p.stood, sizeof p.stood, "%s", words->text);
+    lw_print(p.stood, sizeof p.stood, "%.*s", LW_WORDS_MAX - 1, words->text);
   }
   p.row = p.row == LW_WORKED_OUT_ROW ? 0 : p.row;
   return p;

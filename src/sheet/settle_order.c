@@ -149,6 +149,8 @@ lw_status lw_case_settle_order(const lw_tables *tables, lw_case *c, lw_faults *f
   lw_case work = *c;
   lw_settling s = {.tables = tables, .c = &work, .faults = faults};
   int before = faults->count;
+  lw_settle_ranges_of_order(&s);
+  if (faults->count > before) return LW_FAULTS;
   hold_blocks(&s);
   int runs = count_runs(&s);
   hold_turns(&s, runs);

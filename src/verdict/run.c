@@ -18,9 +18,11 @@ static lw_status settle(const lw_tables *tables, lw_case *c, lw_error *error) {
   return lw_case_settle(tables, c, &faults) == LW_OK ? LW_OK : contradicted(&faults, error);
 }
 
-static lw_status build(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error) {
+/* trusted: a settled case is as settling left it, as within the library it is. */
+static lw_status build(const lw_case *c, const lw_tables *tables, bool trusted, lw_result *result,
+                       lw_error *error) {
   if (&result->given != c) result->given = *c;
-  lw_status status = result->given.settled ? LW_OK : settle(tables, &result->given, error);
+  lw_status status = trusted && c->settled ? LW_OK : settle(tables, &result->given, error);
   if (status != LW_OK) return status;
   result->tables = tables;
   lw_wall_build(&result->given, tables, &result->wall);
@@ -33,7 +35,7 @@ static lw_status build(const lw_case *c, const lw_tables *tables, lw_result *res
 
 lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error,
                          const lw_working *working) {
-  lw_status status = build(c, tables, result, error);
+  lw_status status = build(c, tables, false, result, error);
   if (status != LW_OK) return status;
   lw_situations_run(&result->wall, tables, &result->situations, working);
   lw_building_run(&result->given, &result->wall, tables, &result->building);
@@ -55,7 +57,7 @@ lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_result *result, l
 
 static lw_status run_governing(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error,
                                bool all_reasons) {
-  lw_status status = build(c, tables, result, error);
+  lw_status status = build(c, tables, true, result, error);
   if (status != LW_OK) return status;
   result->wall.governing_only = true;
   lw_situations_run(&result->wall, tables, &result->situations, NULL);

@@ -48,6 +48,22 @@ static const char *with(char *out, size_t size, const char *base, const char *fo
   return out;
 }
 
+Test(verdict, run_refuses_what_a_sheet_may_not_hold_settled_or_not) {
+  lw_result *result = calloc(1, sizeof *result);
+  lw_error error = {0};
+  lw_case c;
+  verdict_case("", &c);
+  c.soil[0].friction = (lw_quantity){.si = 30.0, .origin = LW_GIVEN, .kind = LW_KIND_ANGLE};
+  cr_expect_eq(lw_run(&c, verdict_tables(), result, &error), LW_FAULTS, "degrees where radians are due");
+  cr_expect_not_null(strstr(error.text, "out-of-range"), "%s", error.text);
+  verdict_case("", &c);
+  cr_assert_eq(lw_run(&c, verdict_tables(), result, &error), LW_OK);
+  c = result->given;
+  c.soil[0].friction.si = NAN;
+  cr_expect_eq(lw_run(&c, verdict_tables(), result, &error), LW_FAULTS, "no number in a settled case");
+  free(result);
+}
+
 Test(verdict, run_settles_a_case_and_leaves_it_as_it_was) {
   lw_case c;
   verdict_case("", &c);

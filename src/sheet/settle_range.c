@@ -1,0 +1,105 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <string.h>
+
+#include "entry.h"
+#include "settle.h"
+
+/* A case need not come from a sheet: what a program put into it is held against the table of items too. */
+
+/* Beyond its range: a count is whole, and a share is at most 1. */
+static bool fits_kind(lw_kind of_item, lw_kind kind, double si) {
+  if (of_item == LW_KIND_COUNT) return !(fabs(si - round(si)) > 0.0);
+  if (of_item == LW_KIND_ANGLE_OR_SHARE) return kind == LW_KIND_ANGLE || (kind == LW_KIND_SHARE && si <= 1.0);
+  return true;
+}
+
+bool lw_item_takes_value(const lw_item *item, lw_kind kind, double si) {
+  bool share = item->kind == LW_KIND_ANGLE_OR_SHARE && kind == LW_KIND_SHARE;
+  return si >= item->low && (share || si <= item->high) && fits_kind(item->kind, kind, si);
+}
+
+static void hold_quantity(lw_settling *s, const lw_item *item, const lw_quantity *q) {
+  char wanted[160];
+  if (q->origin == LW_ABSENT || q->row == LW_WORKED_OUT_ROW) return;
+  if (lw_item_takes_value(item, q->kind, q->si)) return;
+  lw_item_say_range(item, wanted, sizeof wanted);
+  lw_settle_fault(s, LW_FAULT_OUT_OF_RANGE, q, "%s", wanted);
+}
+
+static void hold_choice(lw_settling *s, const lw_item *item, const lw_choice *choice) {
+  char words[128];
+  if (choice->origin == LW_ABSENT || (choice->value >= 0 && choice->value < lw_item_word_count(item))) return;
+  lw_item_list_words(item, words, sizeof words);
+  lw_settle_fault(s, LW_FAULT_OUT_OF_RANGE, choice, "one of: %s", words);
+}
+
+static void hold_words(lw_settling *s, const lw_words *words) {
+  if (words->origin == LW_ABSENT || memchr(words->text, '\0', sizeof words->text) != NULL) return;
+  lw_settle_fault(s, LW_FAULT_OUT_OF_RANGE, words, "at most %d bytes", LW_WORDS_MAX - 1);
+}
+
+static void hold(lw_settling *s, const lw_item *item, int number) {
+  if (item->type == LW_ITEM_QUANTITY) hold_quantity(s, item, lw_item_quantity(item, number, s->c));
+  else if (item->type == LW_ITEM_CHOICE) hold_choice(s, item, lw_item_choice(item, number, s->c));
+  else hold_words(s, lw_item_words(item, number, s->c));
+}
+
+static void hold_all(lw_settling *s, bool of_order) {
+  lw_item_walk walk = {0};
+  for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
+    if (lw_item_is_of_order(item) != of_order) continue;
+    for (int n = item->repeats > 0 ? 1 : 0; n <= item->repeats; n++) hold(s, item, n);
+  }
+}
+
+/* The same by numbers alone, for it is done with each row of a schedule. */
+typedef struct glance {
+  bool given, doubtful;
+} glance;
+
+static glance glance_at(const lw_held *held, const void *where) {
+  if (held->type == LW_ITEM_QUANTITY) {
+    const lw_quantity *q = where;
+    bool given = q->origin != LW_ABSENT;
+    bool within = q->si >= held->low && q->si <= held->high;
+    return (glance){given, given && !(within && fits_kind((lw_kind)held->kind, q->kind, q->si))};
+  }
+  if (held->type == LW_ITEM_CHOICE) {
+    const lw_choice *choice = where;
+    bool given = choice->origin != LW_ABSENT;
+    return (glance){given, given && !(choice->value >= held->low && choice->value <= held->high)};
+  }
+  const lw_words *words = where;
+  bool given = words->origin != LW_ABSENT;
+  return (glance){given, given && memchr(words->text, '\0', sizeof words->text) == NULL};
+}
+
+/* A gap in the numbers is a fault of its own: behind it nothing is read. */
+static bool is_doubtful(const lw_defaults *defaults, const lw_held_part *part, const lw_case *c) {
+  glance seen = {.given = true};
+  for (int n = 0; n < part->repeats && seen.given; n++) {
+    seen.given = false;
+    for (int i = part->first; i < part->first + part->count; i++) {
+      const lw_held *held = &defaults->held[i];
+      glance at = glance_at(held, (const char *)c + held->offset + (size_t)n * part->stride);
+      if (at.doubtful) return true;
+      seen.given = seen.given || at.given;
+    }
+  }
+  return false;
+}
+
+void lw_settle_ranges(lw_settling *s) {
+  bool doubtful = false;
+  for (int i = 0; i < LW_HELD_PARTS && !doubtful; i++)
+    doubtful = is_doubtful(s->defaults, &s->defaults->held_part[i], s->c);
+  if (doubtful) hold_all(s, false);
+}
+
+void lw_settle_each_range(lw_settling *s) {
+  hold_all(s, false);
+}
+
+void lw_settle_ranges_of_order(lw_settling *s) {
+  hold_all(s, true);
+}

@@ -1,0 +1,95 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "sheet/items.h"
+#include "support.h"
+
+#include <criterion/criterion.h>
+#include <criterion/new/assert.h>
+
+#include <math.h>
+#include <string.h>
+
+/* A case may be filled in by a program. It is held against the table of items as a sheet is. */
+
+static bool refused(lw_case *c, bool order) {
+  static lw_faults faults;
+  memset(&faults, 0, sizeof faults);
+  lw_status status = lw_case_settle(sheet_test_tables(), c, &faults);
+  if (status == LW_OK && order) status = lw_case_settle_order(sheet_test_tables(), c, &faults);
+  for (int i = 0; i < faults.count; i++)
+    if (faults.fault[i].slug == LW_FAULT_OUT_OF_RANGE) return status == LW_FAULTS;
+  return false;
+}
+
+/* The smallest sheet that has the parts in front of this one. */
+static lw_case before(const lw_item *item, int number) {
+  lw_case c = CASE("wall height=600 mm", "block depth=300 mm");
+  c.settled = false;
+  for (int n = 1; n < number; n++) {
+    lw_quantity *q = item->type == LW_ITEM_QUANTITY ? lw_item_quantity(item, n, &c) : NULL;
+    if (q != NULL) *q = (lw_quantity){item->low, LW_GIVEN, item->kind, 0, 0, -1};
+    if (item->type == LW_ITEM_CHOICE) *lw_item_choice(item, n, &c) = (lw_choice){0, LW_GIVEN, 0, 0};
+    if (item->type == LW_ITEM_WORDS)
+      *lw_item_words(item, n, &c) = (lw_words){.text = "w", .origin = LW_GIVEN};
+  }
+  return c;
+}
+
+static void no_quantity_beyond(const lw_item *item, int number) {
+  const double values[] = {NAN,         INFINITY, -INFINITY, 1e300, -1e300, nextafter(item->high, INFINITY),
+                           nextafter(item->low, -INFINITY)};
+  for (size_t i = 0; i < sizeof values / sizeof *values; i++) {
+    lw_case c = before(item, number);
+    lw_kind kind = item->kind == LW_KIND_ANGLE_OR_SHARE ? LW_KIND_ANGLE : item->kind;
+    *lw_item_quantity(item, number, &c) = (lw_quantity){values[i], LW_GIVEN, kind, 3, 2, -1};
+    bool well = refused(&c, lw_item_is_of_order(item));
+    cr_expect(well, "%s %d: %g is taken", item->name, number, values[i]);
+  }
+}
+
+static void no_choice_beyond(const lw_item *item, int number) {
+  const int values[] = {-1, lw_item_word_count(item), 1 << 30};
+  for (size_t i = 0; i < sizeof values / sizeof *values; i++) {
+    lw_case c = before(item, number);
+    *lw_item_choice(item, number, &c) = (lw_choice){values[i], LW_GIVEN, 3, 2};
+    bool well = refused(&c, lw_item_is_of_order(item));
+    cr_expect(well, "%s %d: word %d is taken", item->name, number, values[i]);
+  }
+}
+
+static void no_words_without_end(const lw_item *item, int number) {
+  lw_case c = before(item, number);
+  lw_words *words = lw_item_words(item, number, &c);
+  memset(words->text, 'w', sizeof words->text);
+  words->origin = LW_GIVEN;
+  bool well = refused(&c, lw_item_is_of_order(item));
+  cr_expect(well, "%s %d: words without an end are taken", item->name, number);
+}
+
+Test(sheet, what_a_sheet_may_not_hold_no_case_may_hold) {
+  for (size_t i = 0; i < lw_item_count(); i++) {
+    const lw_item *item = lw_item_at(i);
+    for (int n = item->repeats > 0 ? 1 : 0; n <= item->repeats; n++) {
+      if (item->type == LW_ITEM_QUANTITY) no_quantity_beyond(item, n);
+      else if (item->type == LW_ITEM_CHOICE) no_choice_beyond(item, n);
+      else no_words_without_end(item, n);
+    }
+  }
+}
+
+Test(sheet, a_count_is_whole_and_an_angle_or_share_says_which_it_is) {
+  lw_case c = CASE("wall height=600 mm", "block depth=300 mm"), half = c, neither = c;
+  half.settled = neither.settled = false;
+  half.drain_outlets = (lw_quantity){1.5, LW_GIVEN, LW_KIND_COUNT, 0, 0, -1};
+  neither.wall_friction = (lw_quantity){0.5, LW_GIVEN, LW_KIND_NUMBER, 0, 0, -1};
+  cr_expect(refused(&half, false));
+  cr_expect(refused(&neither, false));
+}
+
+Test(sheet, a_settled_case_that_was_changed_is_held_again) {
+  lw_case c = CASE("wall height=600 mm", "block depth=300 mm");
+  c.block_depth.si = 1e300;
+  cr_expect(refused(&c, false));
+  c.block_depth.si = 0.3;
+  c.soil[0].friction.si = NAN;
+  cr_expect(refused(&c, false), "what was assumed too");
+}
