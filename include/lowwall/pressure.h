@@ -21,7 +21,7 @@ typedef struct lw_wall_angles {
 } lw_wall_angles;
 
 typedef struct lw_layer {
-  double bottom_m;         /* below the plane's top; the last: INFINITY */
+  double bottom_m;         /* below the plane's top, below 0 where ground rises; the last: INFINITY */
   double friction_rad, cohesion_kpa;
   double unit_weight_kn_per_m3, saturated_unit_weight_kn_per_m3;
   double overconsolidation;    /* the greatest stress there ever was over today's; 0 counts as 1 */
@@ -192,10 +192,12 @@ lw_status lw_at_rest_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
  *  gives LW_OK · LW_NO_SOLUTION with the reason no-wedge-at-rest, steeper-than-friction, no-seismic-wedge or
  *        no-wedge
  *  note  1 It knows nothing of the closed formulas; where lw_plane_is_plain, they agree to 1e-6.
- *        2 Friction along the plane is that of the layers, weighted by the stress on each stretch.
+ *        2 Friction along the plane is that of the layers, weighted by the columns of soil and uniform load
+ *          that stand on each stretch.
  *        3 Active soil with cohesion cracks, from the ground down, where its last column would only pull. On
  *          a smooth upright wall that is Rankine's crack. A layer without cohesion keeps no crack open.
- *        4 Soil above the plane's top counts as the first layer, and as above the water.
+ *        4 Layers are level. Ground that rises above the plane's top is of the soil that has its level there,
+ *          the first as far as it goes, and above the water.
  *        5 An earthquake moves the body and the loads on it: level, towards the wall when active and away
  *          from it when passive; below water with its saturated weight, or its moist weight where pervious.
  *        6 The part of the thrust that a load's push makes acts where a line through the load, parallel to

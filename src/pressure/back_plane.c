@@ -71,12 +71,14 @@ static void place_on_back(const lw_section *section, const ground *g, double ext
   back->top_y_m = g->y_m;
 }
 
+/* A layer that ends above the plane's top is still there where the ground rises behind it. */
 static void layers_build(const lw_site *site, double above_top_m, lw_plane *plane) {
+  bool rises = site->slope_rad > 0.0;
   for (int i = 0; i < site->soil_count; i++) {
     const lw_soil *soil = &site->soil[i];
     double bottom = soil->bottom_m + above_top_m;
     bool last = i == site->soil_count - 1;
-    if (!last && bottom <= 0.0) continue;
+    if (!last && bottom <= 0.0 && !rises) continue;
     plane->layer[plane->layer_count++] = (lw_layer){
         .bottom_m = last ? INFINITY : bottom,
         .friction_rad = soil->friction_rad,

@@ -28,7 +28,8 @@ static bool is_level(const lw_plane *plane) {
 static bool is_even(const lw_plane *plane) {
   int layer = lw_layer_at(plane, 0.0);
   const lw_layer *soil = &plane->layer[layer];
-  bool one_soil = layer == lw_layer_at(plane, plane->height_m * (1.0 - 1e-12));
+  bool one_soil = layer == lw_layer_at(plane, plane->height_m * (1.0 - 1e-12)) &&
+                  (layer == 0 || plane->slope_rad <= 0.0);
   bool straight = is_level(plane) || isinf(plane->slope_run_m);
   /* At β = φ the critical wedge has no end, and no search finds its far side; an earthquake turns β by ψ. */
   double turned = lw_layer_turned(plane, layer, plane->water_depth_m <= 0.0);

@@ -9,28 +9,53 @@
 #include "profile.h"
 
 enum { CORNERS = 12 };
+/* Higher than any ground. */
+static const double FAR_M = 1e6;
 
 typedef struct body_corners {
   lw_corner corner[CORNERS];
   int count;
 } body_corners;
 
-static bool one_zone(const lw_plane *plane) {
-  bool one_soil = plane->layer_count == 1 || plane->layer[0].bottom_m >= plane->height_m;
-  bool all_wet = plane->water_depth_m <= 0.0 && fabs(plane->slope_rad) < 1e-12;
-  return one_soil && (all_wet || plane->water_depth_m >= plane->height_m);
+/* Ground that rises is of the first layer where it leaves the wall, and stands above water that reaches up
+ * there; level ground begins at the plane's top. */
+static void zones_build(lw_wedge_frame *frame) {
+  const lw_plane *plane = frame->plane;
+  bool rises = plane->slope_rad > 0.0;
+  double depth = rises ? -FAR_M : 0.0;
+  while (depth < plane->height_m && frame->zone_count < LW_WEDGE_ZONES) {
+    int i = lw_layer_at(plane, depth);
+    bool wet = depth >= plane->water_depth_m;
+    double bottom = lw_smaller(plane->height_m, plane->layer[i].bottom_m);
+    if (!wet) bottom = lw_smaller(bottom, plane->water_depth_m);
+    frame->zone[frame->zone_count++] = (lw_wedge_zone){.layer = i,
+                                                       .low_m = plane->height_m - bottom,
+                                                       .effective = lw_layer_weight(plane, i, wet),
+                                                       .moved = lw_layer_moved(plane, i, wet)};
+    depth = bottom;
+  }
+  for (int i = frame->zone_count - 1; i > 0; i--) {
+    const lw_wedge_zone *zone = &frame->zone[i];
+    frame->zone[i - 1].below_kpa = zone->below_kpa + zone->effective * (zone[-1].low_m - zone->low_m);
+  }
 }
 
 lw_wedge_frame lw_wedge_frame_of(const lw_plane *plane) {
-  lw_wedge_frame frame = {.plane = plane,
-                          .tan_slope = tan(plane->slope_rad),
-                          .top = {-plane->height_m * tan(plane->batter_rad), plane->height_m},
-                          .one_zone = one_zone(plane)};
-  bool wet = plane->water_depth_m <= 0.0;
-  frame.effective = lw_layer_weight(plane, 0, wet);
-  frame.moved = lw_layer_moved(plane, 0, wet);
+  lw_wedge_frame frame;
+  frame.plane = plane;
+  frame.tan_slope = tan(plane->slope_rad);
+  frame.top = (lw_corner){-plane->height_m * tan(plane->batter_rad), plane->height_m};
+  frame.zone_count = 0;
+  zones_build(&frame);
   for (int i = 0; i < plane->layer_count; i++) frame.tan_friction[i] = tan(plane->layer[i].friction_rad);
   return frame;
+}
+
+/* What ground up to a level weighs, per area, above the level of the foot. */
+static double weight_up_to(const lw_wedge_frame *frame, double y_m) {
+  const lw_wedge_zone *zone = frame->zone, *last = zone + frame->zone_count - 1;
+  while (zone < last && y_m < zone->low_m) zone++;
+  return zone->below_kpa + zone->effective * (y_m - zone->low_m);
 }
 
 static double ground_at(const lw_wedge_frame *frame, double behind_m) {
@@ -61,17 +86,8 @@ typedef struct column {
 
 /* Vertical stress on the failure plane below a point of the ground. */
 static double stress_below(const column *c, double behind_m) {
-  const lw_plane *plane = c->frame->plane;
-  double stress = plane->surcharge_kpa, end = plane->height_m - plane_at(c->frame, c->line, behind_m);
-  for (double depth = plane->height_m - ground_at(c->frame, behind_m); depth < end;) {
-    int i = lw_layer_at(plane, depth);
-    bool wet = depth >= plane->water_depth_m;
-    double bottom = lw_smaller(end, plane->layer[i].bottom_m);
-    if (!wet) bottom = lw_smaller(bottom, plane->water_depth_m);
-    stress += lw_layer_weight(plane, i, wet) * (bottom - depth);
-    depth = bottom;
-  }
-  return stress;
+  return c->frame->plane->surcharge_kpa + weight_up_to(c->frame, ground_at(c->frame, behind_m)) -
+         weight_up_to(c->frame, plane_at(c->frame, c->line, behind_m));
 }
 
 /* What the last column of the body adds to the thrust less what its cohesion holds back, over its push: below
@@ -125,24 +141,15 @@ static void add_weight(lw_wedge_body *body, double weight, double moved, double 
   body->y_m += weight * y_m;
 }
 
-/* Of one soil: what presses on the failure plane, and what an earthquake moves. */
-typedef struct unit_weights {
-  double effective, moved;
-} unit_weights;
-
-static unit_weights weights_of(const lw_plane *plane, int layer, bool wet) {
-  return (unit_weights){lw_layer_weight(plane, layer, wet), lw_layer_moved(plane, layer, wet)};
-}
-
-/* The part of the body between two depths below the plane's top. */
-static void add_band(const body_corners *whole, double high_y, double low_y, const unit_weights *weights,
+/* The part of the body within a zone, which reaches up to a level. */
+static void add_zone(const body_corners *whole, const lw_wedge_zone *zone, double high_m,
                      lw_wedge_body *body) {
   lw_corner above[CORNERS + 2], band[CORNERS + 4];
-  int n = lw_polygon_cut(whole->corner, whole->count, low_y, true, above);
-  n = lw_polygon_cut(above, n, high_y, false, band);
+  int n = lw_polygon_cut(whole->corner, whole->count, zone->low_m, true, above);
+  n = lw_polygon_cut(above, n, high_m, false, band);
   if (n < 3) return;
   lw_patch patch = lw_patch_of(band, n);
-  add_weight(body, patch.area_m2 * weights->effective, patch.area_m2 * weights->moved, patch.x_m, patch.y_m);
+  add_weight(body, patch.area_m2 * zone->effective, patch.area_m2 * zone->moved, patch.x_m, patch.y_m);
 }
 
 static double highest(const body_corners *whole) {
@@ -151,47 +158,53 @@ static double highest(const body_corners *whole) {
   return y;
 }
 
-/* One stretch of the failure plane within a layer: its share of the reaction goes by the stress on it. */
+/* One stretch of the failure plane within a layer: its share of the reaction goes by the columns of soil and
+ * load that stand on it. */
 typedef struct reaction {
-  double stress, tangent, cohesion;
+  double weight, tangent;
 } reaction;
 
-static void add_stretch(const lw_wedge_frame *frame, int layer, double stress_kpa, double rise_m,
-                        reaction *sum) {
-  double share = lw_larger(stress_kpa, 0.0) * rise_m;
-  sum->stress += share;
-  sum->tangent += share * frame->tan_friction[layer];
-  sum->cohesion += frame->plane->layer[layer].cohesion_kpa * rise_m;
+/* Columns over a stretch without a bend of the ground above it, times the rise of the plane over its run. */
+static double columns_on(const column *c, double from_y_m, double to_y_m) {
+  double over = c->line->run / c->line->rise, top_x = c->frame->top.x_m;
+  double first = stress_below(c, from_y_m * over - top_x), last = stress_below(c, to_y_m * over - top_x);
+  return 0.5 * (lw_larger(first, 0.0) + lw_larger(last, 0.0)) * (to_y_m - from_y_m);
 }
 
-/* Ground above the plane's top belongs to the first layer, and stands above water that reaches up there. */
-static void layered(const lw_wedge_frame *frame, const body_corners *whole, double rise,
+static void add_stretch(const column *c, int layer, double low_m, double high_m, reaction *sum) {
+  /* Beyond its slope the ground above the stretch is level. */
+  double bend = (c->frame->plane->slope_run_m + c->frame->top.x_m) * c->line->rise;
+  double cut = lw_smaller(lw_larger(low_m, bend / lw_larger(c->line->run, 1e-12)), high_m);
+  double weight = columns_on(c, low_m, cut) + columns_on(c, cut, high_m);
+  sum->weight += weight;
+  sum->tangent += weight * c->frame->tan_friction[layer];
+}
+
+static void layered(const lw_wedge_frame *frame, const body_corners *whole, const lw_wedge_line *line,
                     lw_wedge_body *body) {
-  const lw_plane *plane = frame->plane;
-  reaction sum = {0};
-  double stress = plane->surcharge_kpa, end_y = whole->corner[1].y_m;
-  for (double depth = lw_smaller(plane->height_m - highest(whole), 0.0); depth < plane->height_m;) {
-    int i = lw_layer_at(plane, depth);
-    bool wet = depth >= plane->water_depth_m;
-    unit_weights weights = weights_of(plane, i, wet);
-    double bottom = lw_smaller(plane->height_m, plane->layer[i].bottom_m), weight = weights.effective;
-    if (!wet) bottom = lw_smaller(bottom, plane->water_depth_m);
-    double high = plane->height_m - depth;
-    add_band(whole, high, plane->height_m - bottom, &weights, body);
-    double through = lw_smaller(high, end_y) - (plane->height_m - bottom);
-    if (through > 0.0) add_stretch(frame, i, stress + 0.5 * weight * through, through, &sum);
-    stress += weight * (bottom - lw_larger(depth, 0.0));
-    depth = bottom;
+  column c = {frame, line};
+  reaction sum = {0.0, 0.0};
+  double high = lw_larger(highest(whole), frame->plane->height_m), end = whole->corner[1].y_m, held = 0.0;
+  for (int i = 0; i < frame->zone_count; i++) {
+    const lw_wedge_zone *zone = &frame->zone[i];
+    add_zone(whole, zone, high, body);
+    double top = lw_smaller(high, end);
+    if (top > zone->low_m) {
+      add_stretch(&c, zone->layer, zone->low_m, top, &sum);
+      held += frame->plane->layer[zone->layer].cohesion_kpa * (top - zone->low_m);
+    }
+    high = zone->low_m;
   }
-  body->friction_tan = sum.stress > 0.0 ? sum.tangent / sum.stress : frame->tan_friction[0];
-  body->cohesion_kn_per_m = sum.cohesion / lw_larger(rise, 1e-6);
+  body->friction_tan = sum.weight > 0.0 ? sum.tangent / sum.weight : frame->tan_friction[0];
+  body->cohesion_kn_per_m = held / lw_larger(line->rise, 1e-6);
 }
 
 static void plain(const lw_wedge_frame *frame, const body_corners *whole, lw_wedge_body *body) {
   lw_patch patch = lw_patch_of(whole->corner, whole->count);
-  add_weight(body, patch.area_m2 * frame->effective, patch.area_m2 * frame->moved, patch.x_m, patch.y_m);
-  body->friction_tan = frame->tan_friction[0];
-  double cohesion = frame->plane->layer[0].cohesion_kpa;
+  add_weight(body, patch.area_m2 * frame->zone[0].effective, patch.area_m2 * frame->zone[0].moved, patch.x_m,
+             patch.y_m);
+  body->friction_tan = frame->tan_friction[frame->zone[0].layer];
+  double cohesion = frame->plane->layer[frame->zone[0].layer].cohesion_kpa;
   if (cohesion > 0.0) body->cohesion_kn_per_m = cohesion * hypot(whole->corner[1].x_m, whole->corner[1].y_m);
 }
 
@@ -247,10 +260,10 @@ bool lw_wedge_body_of(const lw_wedge_frame *frame, const lw_wedge_line *line, lw
   }
   *body = (lw_wedge_body){.reach_m = behind, .crack_depth_m = crack_m};
   shape(frame, behind, crack_m, &whole);
-  if (frame->one_zone)
+  if (frame->zone_count == 1)
     plain(frame, &whole, body);
   else
-    layered(frame, &whole, line->rise, body);
+    layered(frame, &whole, line, body);
   add_loads(frame, line, behind, body);
   if (body->weight_kn_per_m > 0.0) {
     body->x_m /= body->weight_kn_per_m;

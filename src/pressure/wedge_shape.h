@@ -4,13 +4,25 @@
 
 #include <lowwall/pressure.h>
 
-/* A plane with its angles' tangents at hand: a search asks for dozens of bodies. */
+/* A zone of ground at one weight: a layer, or the part of it below the water. It reaches up to the one above,
+ * the first as far as there is ground. */
+typedef struct lw_wedge_zone {
+  int layer;
+  double low_m;            /* its bottom, above the plane's foot */
+  double effective, moved; /* unit weight that presses, and that an earthquake moves */
+  double below_kpa;        /* what all zones below it weigh on a level */
+} lw_wedge_zone;
+
+enum { LW_WEDGE_ZONES = LW_SOIL_MAX + 1 };
+
+/* A plane with its angles' tangents and its zones, from the top down, at hand: a search asks for dozens of
+ * bodies. */
 typedef struct lw_wedge_frame {
   const lw_plane *plane;
   double tan_slope;
   lw_corner top; /* of the plane, seen from its foot */
-  bool one_zone; /* one soil at one weight, which presses and which an earthquake moves: */
-  double effective, moved;
+  int zone_count;
+  lw_wedge_zone zone[LW_WEDGE_ZONES];
   double tan_friction[LW_SOIL_MAX];
 } lw_wedge_frame;
 

@@ -89,12 +89,6 @@ static bool on_a_ledge(const lw_section *section, double depth_m) {
   return ledge;
 }
 
-/* Ground that rises from the wall is of the soil at the wall's back: where a layer ends there, it changes. */
-static bool changes_soil(const lw_site *site, double depth_m) {
-  bool rises = site->slope_rad > 0.0, ends = fabs(site->soil[0].bottom_m - site->soil_below_top_m) < 1e-6;
-  return rises && ends && fabs(depth_m - site->soil_below_top_m) < 1e-6;
-}
-
 /* A crack may go down to the bottom of a layer that keeps it open: to the foot where that ends there. */
 static bool cracks_to_the_foot(const lw_wall *wall) {
   const lw_soil *first = &wall->site.soil[0];
@@ -104,8 +98,7 @@ static bool cracks_to_the_foot(const lw_wall *wall) {
 
 static bool is_threshold(const lw_wall *wall, double depth_m) {
   bool soil = fabs(depth_m - wall->site.soil_below_top_m) < 1e-6;
-  return (soil && on_a_ledge(&wall->section, depth_m)) || changes_soil(&wall->site, depth_m) ||
-         cracks_to_the_foot(wall);
+  return (soil && on_a_ledge(&wall->section, depth_m)) || cracks_to_the_foot(wall);
 }
 
 static void move(bench *b, const lw_case *c, lw_quantity *moved, const char *what) {
