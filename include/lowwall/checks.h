@@ -189,8 +189,8 @@ typedef struct lw_situations {
 bool lw_check_faulty(const lw_check *check);
 
 /** True when a is graver than b, by what a reader should see first: a fault of the program, what falls short,
- *  then what cannot be shown, then the lesser ratio, or where nothing is asked the lesser has; what does not
- *  count comes last. */
+ *  then what cannot be shown, then the lesser ratio; where nothing is asked, or of two checks of a kind that
+ *  tip, the lesser has; what does not count comes last. */
 bool lw_check_graver(const lw_check *a, const lw_check *b);
 /** What a check is called when one speaks to people: "sliding on its base", "pressed share, joint 1". */
 void lw_check_words(const lw_check *check, char *out, size_t size);

@@ -49,10 +49,17 @@ static int grade(const lw_check *check) {
   return 1;
 }
 
+static bool has_less(const lw_check *a, const lw_check *b) {
+  return a->has.known && (!b->has.known || a->has.value < b->has.value);
+}
+
+/* Whatever tips has ratio 0: of two tries at one check the lesser moments still tell which is graver. */
 bool lw_check_graver(const lw_check *a, const lw_check *b) {
   int ga = grade(a), gb = grade(b);
   if (ga != gb) return ga > gb;
-  if (a->ratio.known && b->ratio.known) return a->ratio.value < b->ratio.value;
-  if (a->ratio.known || b->ratio.known) return a->ratio.known;
-  return a->has.known && (!b->has.known || a->has.value < b->has.value);
+  if (a->ratio.known != b->ratio.known) return a->ratio.known;
+  if (!a->ratio.known) return has_less(a, b);
+  if (a->ratio.value < b->ratio.value || b->ratio.value < a->ratio.value)
+    return a->ratio.value < b->ratio.value;
+  return a->kind == b->kind && has_less(a, b);
 }

@@ -1,0 +1,52 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_TESTS_CHECKS_SETS_BY_DEFINITION_H
+#define LOWWALL_TESTS_CHECKS_SETS_BY_DEFINITION_H
+
+#include <lowwall/result.h>
+
+#include "random_wall.h"
+
+/* The figures of one set as its code prints them; pairs are favourable, unfavourable. */
+typedef struct code_set {
+  const char *format;
+  double strength; /* divides tan φ */
+  double wall[2], soil[2], push[2];
+  double variable, people;
+  double sliding;   /* multiplies its resistance */
+  bool overturning; /* asked for: what tips then has ratio 0 */
+} code_set;
+enum { CODE_SET_COUNT = 7, CODE_LEANINGS = 64 };
+extern const code_set CODE_SETS[CODE_SET_COUNT];
+
+/* A solid section with one dry soil behind, and its numbers. */
+typedef struct code_wall {
+  bool coulomb;
+  double height_m, base_m, weight; /* of the whole section */
+  double lean, face;               /* shares of the base that the batters of back and face take */
+  double buried_m;
+  double phi_deg, delta_deg, gamma, slope_deg, load_kpa;
+  double friction, footing_deg;
+} code_wall;
+
+void code_wall_make(dice *d, code_wall *w);
+/* As items of a sheet, tan φ and every friction divided by strength already. */
+void code_wall_items(const code_wall *w, double strength, random_wall *items);
+double code_design_angle(double angle_deg, double strength);
+/* The caller frees. */
+lw_result *code_run(const random_wall *items, const char *format);
+
+/* Favourable or not, source by source. */
+typedef struct code_leaning {
+  bool wall_heavy, soil_heavy, pushes_less, no_load, on_heel, nobody_down;
+} code_leaning;
+int code_leanings(const code_set *s, code_leaning all[CODE_LEANINGS]);
+double code_factor_of(const code_set *s, const code_leaning *as, lw_force_kind kind);
+
+/* Sums about the toe. */
+typedef struct code_balance {
+  double down, level, holds, tips, pressed;
+  bool inside;
+} code_balance;
+code_balance code_balance_of(const code_set *s, const code_leaning *as, const lw_stage *plain);
+
+#endif
