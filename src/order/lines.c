@@ -27,33 +27,67 @@ int lw_barrows(const lw_taking *t, double loose_m3, double mass_kg) {
   return (int)lw_pieces_up(fmax(loose_m3 / t->o->barrow_volume.si, mass_kg / t->o->barrow_mass.si));
 }
 
-static double mean_raised(const lw_plan *plan) {
-  double base = 0.0, from = 0.0;
-  for (int i = 0; i <= plan->step_count; i++) {
-    double to = i < plan->step_count ? plan->step[i].at_m : plan->length_m;
-    base += (to - from) * lw_plan_raised(plan, (from + to) / 2.0, true) * plan->course_m;
-    from = to;
-  }
-  return base / plan->length_m;
+/* Where the ground falls the base is nowhere less deep than at the low end, and deeper between steps. */
+static double ground_over(const lw_plan *plan, double middle_m, int raised, double embedded_m) {
+  if (!plan->falls) return embedded_m;
+  double from_low = plan->fall_m > 0.0 ? plan->length_m - middle_m : middle_m;
+  return embedded_m + fabs(plan->fall_m) * from_low / plan->length_m - raised * plan->course_m;
+}
+
+static lw_base_part part_of(const lw_taking *t, double from_m, double to_m) {
+  const lw_plan *plan = t->laying->plan;
+  const lw_case *c = t->c;
+  double middle = (from_m + to_m) / 2.0;
+  lw_base_part p = {.face = lw_face_between(plan, from_m, to_m),
+                    .raised = lw_plan_raised(plan, middle, true)};
+  p.offset_m = lw_plan_offset(plan, p.raised);
+  p.depth_m = lw_plan_depth(plan, p.raised);
+  p.free_ends = plan->closed ? 0 : (from_m <= 0.0 ? 1 : 0) + (to_m >= plan->length_m ? 1 : 0);
+  double beyond = t->pad_m > 0.0 ? t->o->pad_beyond.si : 0.0;
+  bool width = t->pad_m > 0.0 && c->pad_width.origin == LW_GIVEN;
+  p.pad_front_m = width ? fmin(beyond, fmax(0.0, (c->pad_width.si - p.depth_m) / 2.0)) : beyond;
+  p.pad_rear_m = width ? c->pad_width.si - p.pad_front_m : p.depth_m + beyond;
+  p.dig_rear_m = fmax(p.pad_rear_m, p.depth_m + t->stone_m);
+  p.ground_m = ground_over(plan, middle, p.raised, c->wall_embedment.si);
+  return p;
+}
+
+double lw_part_strip(const lw_base_part *p, double from_m, double to_m) {
+  return lw_face_strip(&p->face, p->offset_m + from_m, p->offset_m + to_m) +
+         p->free_ends * p->pad_front_m * (to_m - from_m);
+}
+
+int lw_part_rise(const lw_taking *t, int part) {
+  return part + 1 < t->part_count ? t->part[part + 1].raised - t->part[part].raised : 0;
 }
 
 static lw_taking begin(lw_laying *laying, const lw_result *result) {
   const lw_case *c = &result->given;
+  const lw_plan *plan = laying->plan;
   lw_taking t = {.laying = laying, .c = c, .o = &c->order, .tables = laying->tables};
-  t.rear_m = lw_plan_depth(laying->plan, 0);
   t.pad_m = c->pad_thickness.origin != LW_ABSENT ? c->pad_thickness.si : 0.0;
   t.stone_m = c->stone_width.origin == LW_GIVEN ? c->stone_width.si : 0.0;
   t.bedding_m = t.pad_m > 0.0 ? c->order.bedding_thickness.si : 0.0;
-  double beyond = t.pad_m > 0.0 ? c->order.pad_beyond.si : 0.0;
-  bool width = t.pad_m > 0.0 && c->pad_width.origin == LW_GIVEN;
-  t.pad_front_m = width ? fmin(beyond, fmax(0.0, (c->pad_width.si - t.rear_m) / 2.0)) : beyond;
-  t.pad_rear_m = width ? c->pad_width.si - t.pad_front_m : t.rear_m + beyond;
-  t.embedded_m = c->wall_embedment.si;
+  t.step_under_m = t.pad_m > 0.0 ? lw_ordering_value(t.tables, "step-under", 0.3) : 0.0;
   double cap = c->cap_height.origin != LW_ABSENT ? c->cap_height.si : 0.0;
-  t.high_m = laying->plan->courses * laying->plan->course_m + cap;
-  t.free_ends = laying->plan->closed ? 0 : 2;
-  t.raised_m = mean_raised(laying->plan);
+  t.high_m = plan->courses * plan->course_m + cap;
+  for (double from = 0.0, to; t.part_count <= plan->step_count; from = to) {
+    to = t.part_count < plan->step_count ? plan->step[t.part_count].at_m : plan->length_m;
+    t.part[t.part_count] = part_of(&t, from, to);
+    t.part_count++;
+  }
   return t;
+}
+
+/* While the dig is open the ground behind it stands to a line at 45 degrees from its bottom at the rear. */
+static double open_dig_reach(const lw_taking *t) {
+  double reach = 0.0;
+  for (int i = 0; i < t->part_count; i++) {
+    const lw_base_part *p = &t->part[i];
+    double deep = t->high_m - p->raised * t->laying->plan->course_m + t->pad_m + t->bedding_m;
+    reach = fmax(reach, p->dig_rear_m - p->depth_m + deep);
+  }
+  return reach;
 }
 
 /* What is loose, what is carried, and how it comes. */
@@ -70,13 +104,13 @@ static void carrying(const lw_taking *t, const lw_result *result) {
   }
   order->barrows = lw_barrows(t, order->loose_m3, loose_kg);
   order->pallets = (int)lw_pieces_up(blocks / t->o->pallet_mass.si);
-  /* Outside the line of influence, and outside 45 degrees from the bottom of the dig while it is open. */
-  order->pallet_distance_m = fmax(t->high_m + t->pad_m + t->bedding_m, lw_influence_reach(&result->wall));
+  order->pallet_distance_m = fmax(open_dig_reach(t), lw_influence_reach(&result->wall));
 }
 
 void lw_order_lines(lw_laying *laying, const lw_result *result) {
   lw_taking t = begin(laying, result);
   lw_lines_units(&t);
   lw_lines_ground(&t);
+  lw_lines_behind(&t);
   carrying(&t, result);
 }

@@ -39,6 +39,23 @@ bool lw_plan_crosses(const lw_plan *plan, int *first, int *second);
 /* How much the free ends of a run have stepped back in a course, both together. */
 double lw_plan_end_back(const lw_plan *plan, int run, int course);
 
+/* The half turn's tangent at the beginning or the end of a run; 0 at an open end. */
+double lw_plan_tangent(const lw_plan *plan, int run, bool after);
+
+/* The face of the lowest course between two places of the plan, and what it loses for each metre that it is
+ * moved towards the soil: corners and curves make it shorter there. */
+typedef struct lw_face {
+  double length_m, loses;
+} lw_face;
+lw_face lw_face_between(const lw_plan *plan, double from_m, double to_m);
+static inline double lw_face_at(const lw_face *face, double offset_m) {
+  return face->length_m - offset_m * face->loses;
+}
+/* Area between two such offsets. */
+static inline double lw_face_strip(const lw_face *face, double from_m, double to_m) {
+  return face->length_m * (to_m - from_m) - face->loses * (to_m * to_m - from_m * from_m) / 2.0;
+}
+
 void lw_stretches_build(lw_laying *laying);
 int lw_stretch_spans(const lw_laying *laying, const lw_stretch *stretch, int course,
                      lw_span span[LW_RUN_MAX]);

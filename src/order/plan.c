@@ -35,6 +35,10 @@ static double tangent_after(const lw_plan *plan, int run) {
   return tan(plan->run[run].turn_rad / 2.0);
 }
 
+double lw_plan_tangent(const lw_plan *plan, int run, bool after) {
+  return after ? tangent_after(plan, run) : tangent_before(plan, run);
+}
+
 double lw_plan_run_length(const lw_plan *plan, int run, double offset_m) {
   const lw_plan_run *r = &plan->run[run];
   return r->length_m - offset_m * (bend(r) + tangent_before(plan, run) + tangent_after(plan, run));

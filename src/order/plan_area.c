@@ -14,6 +14,28 @@ double lw_plan_strip(const lw_plan *plan, double from_m, double to_m) {
   return plan->length_m * (to_m - from_m) - shortening(plan) * (to_m * to_m - from_m * from_m) / 2.0;
 }
 
+/* What a run between two places of it loses for each metre that its face is moved towards the soil. */
+static double loses(const lw_plan *plan, int run, double share, bool begins, bool ends) {
+  const lw_plan_run *r = &plan->run[run];
+  double before = begins ? lw_plan_tangent(plan, run, false) : 0.0;
+  double after = ends ? lw_plan_tangent(plan, run, true) : 0.0;
+  double bend = fabs(r->radius_m) > 0.0 ? r->length_m / r->radius_m : 0.0;
+  return share * bend + before + after;
+}
+
+lw_face lw_face_between(const lw_plan *plan, double from_m, double to_m) {
+  static const double NEAR = 1e-9;
+  lw_face face = {0};
+  for (int i = 0; i < plan->run_count; i++) {
+    double begin = plan->run[i].from_m, end = begin + plan->run[i].length_m;
+    double low = fmax(begin, from_m), high = fmin(end, to_m);
+    if (high <= low) continue;
+    face.length_m += high - low;
+    face.loses += loses(plan, i, (high - low) / (end - begin), low <= begin + NEAR, high >= end - NEAR);
+  }
+  return face;
+}
+
 /* Between the chord and the arc of a run, positive on the right of the chord: outside. */
 static double segment(const lw_plan_run *r) {
   if (!(fabs(r->radius_m) > 0.0)) return 0.0;

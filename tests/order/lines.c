@@ -142,16 +142,19 @@ Test(order, stone_past_the_centre_of_a_curve_is_not_less_than_none) {
 }
 
 /* 8 m with steps of a 200 mm course at 3 m and 5 m: 3 m at 0, 2 m at 200 and 3 m at 400 mm, 200 mm on the
- * mean. Of 4 courses, the soil 50 mm below the top and 150 mm of it over the stone: 800 - 200 - 200 = 400 mm
- * of stone, 300 mm wide. Behind the pad, 150 mm beyond the 200 mm of the blocks, the dig is 150 mm wider, and
- * with its ends 8.3 m long and 125 mm deep. */
+ * mean. Of 4 courses, the soil 50 mm below the top and 150 mm of it over the stone: 600, 400 and 200 mm of
+ * stone, 300 mm wide. Behind the pad, 150 mm beyond the 200 mm of the blocks, the dig is 150 mm wider, with
+ * its ends 8.3 m long and 125 mm deep; and 300 mm of it run under each step of 200 mm. The cloth: floor and
+ * top with its lap, both sides, of the pocket too; 0.19875 and 0.07875 m2 at the ends, 0.06 m2 at a step. */
 Test(order, drainage_stone_by_hand) {
   const lw_order *order =
       order_of("course count=4;run 1 length=8 m;step 1 distance=3 m;step 1 courses=1;step 2 distance=5 m;"
                "step 2 courses=1;stone width=300 mm;soil below top=50 mm;pad thickness=100 mm");
-  cr_expect(
-      epsilon_eq(dbl, order_line(order, "drainage-stone")->net, 0.3 * 0.4 * 8.0 + 0.15 * 0.125 * 8.3, 1e-9));
-  cr_expect(epsilon_eq(dbl, order_line(order, "geotextile")->net, (2.0 * (0.3 + 0.4) + 0.3) * 8.0, 1e-9));
+  cr_expect(epsilon_eq(dbl, order_line(order, "drainage-stone")->net,
+                       0.3 * 0.4 * 8.0 + 0.15 * 0.125 * 8.3 + 2.0 * 0.3 * 0.2 * 0.15, 1e-9));
+  cr_expect(epsilon_eq(dbl, order_line(order, "geotextile")->net,
+                       (2.0 * (0.3 + 0.4) + 0.3) * 8.0 + 2.0 * 0.125 * 8.0 + 0.19875 + 0.07875 + 2.0 * 0.06,
+                       1e-9));
   /* Bedding lies under the blocks only, the pad goes beyond them: 8 x 0.2 x 0.025 m, 1.25 times that. */
   cr_expect(epsilon_eq(dbl, order_line(order, "bedding-sand")->net, 0.05, 1e-9));
 }

@@ -1,0 +1,238 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "lines.h"
+
+#include <lowwall/sheet.h>
+
+#include "base/print.h"
+
+/* Lines of what is filled in behind the blocks and into them: part by part of the plan, course by course, for
+ * each course has a rear of its own. */
+
+/* The stone of a part as a body: its volume, and the cloth around it. */
+typedef struct stone_body {
+  double volume_m3, cloth_m2, end_m2, wide_m; /* its cut across; its width at the top */
+} stone_body;
+
+/* Of one course: from the blocks' rear back to the stone's, between two levels. */
+typedef struct layer {
+  double low_m, high_m, rear_m, reach_m;
+} layer;
+
+static double rear_of(const lw_plan *plan, int course) {
+  return lw_plan_offset(plan, course) + lw_plan_depth(plan, course);
+}
+
+/* What a course has of it up to a level; under a cap the highest one reaches to the top. */
+static layer layer_of(const lw_taking *t, int course, double top_m, double reach_m) {
+  const lw_plan *plan = t->laying->plan;
+  double rear = rear_of(plan, course);
+  bool highest = course + 1 == plan->courses;
+  double high = highest ? t->high_m : (course + 1) * plan->course_m;
+  return (layer){course * plan->course_m, fmin(high, top_m), rear, fmax(reach_m, rear + t->stone_m)};
+}
+
+static double level_below_top(const lw_taking *t, double otherwise_m) {
+  bool given = t->c->soil_below_top.origin == LW_GIVEN;
+  return t->high_m - (given ? t->c->soil_below_top.si : otherwise_m);
+}
+
+/* The stone stands to the soil that covers it. */
+static double stone_top(const lw_taking *t) {
+  return t->stone_m > 0.0 ? level_below_top(t, 0.0) - t->o->soil_plug.si : 0.0;
+}
+
+/* What is dug behind the pad, for the pipe and to work in, is filled with stone as well. */
+static void add_pocket(const lw_taking *t, const lw_base_part *p, stone_body *body) {
+  double deep = t->pad_m + t->bedding_m, from = p->offset_m + p->pad_rear_m, to = p->offset_m + p->dig_rear_m;
+  if (!(deep > 0.0) || to <= from) return;
+  body->volume_m3 += fmax(0.0, lw_part_strip(p, p->pad_rear_m, p->dig_rear_m)) * deep;
+  body->cloth_m2 += (lw_face_at(&p->face, from) + lw_face_at(&p->face, to)) * deep;
+  body->end_m2 += (to - from) * deep;
+}
+
+/* Flat cloth under the lowest layer and over the highest, and on every ledge between two; upright cloth in
+ * front and behind. */
+static stone_body stone_of(const lw_taking *t, const lw_base_part *p) {
+  const lw_plan *plan = t->laying->plan;
+  stone_body body = {0};
+  layer last = {.rear_m = 0.0, .reach_m = 0.0};
+  for (int i = p->raised; i < plan->courses; i++) {
+    layer l = layer_of(t, i, stone_top(t), last.reach_m);
+    double high = l.high_m - l.low_m;
+    if (high <= 0.0) break;
+    double floor = lw_face_strip(&p->face, l.rear_m, l.reach_m);
+    double ledges = fabs(lw_face_strip(&p->face, last.rear_m, l.rear_m)) +
+                    fabs(lw_face_strip(&p->face, last.reach_m, l.reach_m));
+    body.volume_m3 += fmax(0.0, floor) * high;
+    body.cloth_m2 += i == p->raised ? fmax(0.0, floor) : ledges;
+    body.cloth_m2 += fmax(0.0, lw_face_at(&p->face, l.rear_m) + lw_face_at(&p->face, l.reach_m)) * high;
+    body.end_m2 += (l.reach_m - l.rear_m) * high;
+    last = l;
+  }
+  body.wide_m = last.reach_m - last.rear_m;
+  double middle = 0.5 * (last.rear_m + last.reach_m);
+  body.cloth_m2 += fmax(0.0, lw_face_strip(&p->face, last.rear_m, last.reach_m));
+  if (body.wide_m > 0.0) body.cloth_m2 += fmax(0.0, lw_face_at(&p->face, middle)) * t->o->geotextile_lap.si;
+  add_pocket(t, p, &body);
+  body.cloth_m2 += p->free_ends * body.end_m2;
+  return body;
+}
+
+/* Behind the centre of a curve a strip folds over itself. */
+static void note_past_centre(const lw_taking *t) {
+  const lw_plan *plan = t->laying->plan;
+  double rear = rear_of(plan, plan->courses - 1) + t->stone_m;
+  for (int i = 0; i < plan->run_count; i++) {
+    double radius = plan->run[i].radius_m;
+    if (!(radius > 0.0) || radius >= fmax(rear, rear_of(plan, 0) + t->stone_m)) continue;
+    lw_order_note_add(
+        t->laying->order, "stone-past-centre",
+        "Run %d: the drainage stone reaches past the centre of the curve: measure stone, cloth, "
+        "pipe and dig there by hand.",
+        i + 1);
+  }
+}
+
+/* At a step the lower stone runs on behind the lower pad, and ends where the upper begins. */
+static stone_body all_stone(const lw_taking *t) {
+  stone_body all = {0}, last = {0};
+  for (int i = 0; i < t->part_count; i++) {
+    const lw_base_part *p = &t->part[i];
+    stone_body body = stone_of(t, p);
+    int rise = i > 0 ? lw_part_rise(t, i - 1) : 0;
+    const lw_base_part *upper = rise > 0 ? p : &t->part[i > 0 ? i - 1 : 0];
+    double steps = fabs((double)rise) * t->laying->plan->course_m * t->step_under_m;
+    all.volume_m3 += body.volume_m3 + steps * (upper->dig_rear_m - upper->pad_rear_m);
+    all.cloth_m2 += body.cloth_m2 + (i > 0 ? fabs(body.end_m2 - last.end_m2) : 0.0);
+    last = body;
+  }
+  return all;
+}
+
+/* Along the middle of the stone, behind the lowest course. */
+static double pipe_length(const lw_taking *t) {
+  double length = 0.0;
+  for (int i = 0; i < t->part_count; i++) {
+    const lw_base_part *p = &t->part[i];
+    length += lw_face_at(&p->face, p->offset_m + p->depth_m + t->stone_m / 2.0);
+  }
+  return fmax(0.0, length);
+}
+
+static void drain(const lw_taking *t) {
+  if (!(t->stone_m > 0.0)) return;
+  stone_body stone = all_stone(t);
+  note_past_centre(t);
+  lw_order_line *l = lw_line_put(t,
+                                 &(lw_order_line){.slug = "drainage-stone",
+                                                  .name = "drainage stone",
+                                                  .unit = "m3",
+                                                  .net = stone.volume_m3,
+                                                  .note = "clean, one size; up to the soil over it"},
+                                 &t->o->stone_allowance);
+  if (t->pad_m > 0.0)
+    lw_print(l->note, sizeof l->note, "clean, one size; behind the pad and up to the soil over it");
+  l->mass_kg = l->order * lw_ordering_value(t->tables, "stone-density", 1630.0);
+  lw_line_put(
+      t,
+      &(lw_order_line){
+          .slug = "geotextile", .name = "geotextile around the stone", .unit = "m2", .net = stone.cloth_m2},
+      &t->o->geotextile_allowance);
+  double outlets = t->c->drain_outlets.origin == LW_GIVEN ? t->c->drain_outlets.si : 0.0;
+  if (outlets < 0.5) {
+    lw_order_note_add(
+        t->laying->order, "no-outlet",
+        "The sheet names no drain outlet, so no pipe is ordered: where does the water come out?");
+    return;
+  }
+  lw_line_put(t,
+              &(lw_order_line){.slug = "drain-pipe",
+                               .name = "drain pipe and outlets",
+                               .unit = "m",
+                               .net = pipe_length(t) + outlets * t->o->outlet_length.si,
+                               .note = "one outlet is a way in for rods as well, or add one"},
+              &t->o->pipe_allowance);
+}
+
+/* Inside the wall from the ground in front up: behind the stone, and over it to the blocks. */
+static double soil_volume(const lw_taking *t) {
+  const lw_plan *plan = t->laying->plan;
+  double top = level_below_top(t, lw_ordering_value(t->tables, "soil-below-cap", 0.05));
+  double stone = stone_top(t), ground = t->c->wall_embedment.si, volume = 0.0, reach = 0.0;
+  for (int i = 0; i < plan->courses; i++) {
+    layer l = layer_of(t, i, top, reach);
+    double low = fmax(l.low_m, ground), beside = fmax(0.0, fmin(l.high_m, stone) - low);
+    double all = fmax(0.0, l.high_m - low);
+    volume += lw_plan_inside(plan, l.reach_m) * beside + lw_plan_inside(plan, l.rear_m) * (all - beside);
+    reach = l.reach_m;
+  }
+  return volume;
+}
+
+static void soil(const lw_taking *t) {
+  const lw_plan *plan = t->laying->plan;
+  bool bed = plan->closed && t->c->site_behind.value == LW_BEHIND_BED;
+  double volume = bed ? soil_volume(t) : 0.0;
+  if (!(volume > 0.0)) {
+    lw_order_note_add(t->laying->order, "no-soil",
+                      "Soil behind the wall is counted for a closed bed only: measure what is filled.");
+    return;
+  }
+  lw_order_line *l = lw_line_put(
+      t,
+      &(lw_order_line){.slug = "soil",
+                       .name = "soil for the bed",
+                       .unit = "m3",
+                       .net = volume,
+                       .note = "beside the drainage stone and over it; it settles, so more is ordered"},
+      &t->o->settlement);
+  l->mass_kg = l->order * t->c->soil[0].light_unit_weight.si * 1000.0 / 9.80665;
+}
+
+/* The soil's side of the blocks from the underside of the lowest up, with the ledge of deeper ones. */
+static void lining(const lw_taking *t) {
+  const lw_plan *plan = t->laying->plan;
+  double area = 0.0;
+  if (t->o->lining.value != LW_YES) return;
+  for (int n = 0; n < t->part_count; n++) {
+    const lw_base_part *p = &t->part[n];
+    for (int i = p->raised; i < plan->courses; i++) {
+      layer l = layer_of(t, i, t->high_m, 0.0);
+      area += lw_face_at(&p->face, l.rear_m) * (l.high_m - l.low_m);
+      if (i > p->raised) area += fabs(lw_face_strip(&p->face, rear_of(plan, i - 1), l.rear_m));
+    }
+  }
+  lw_line_put(
+      t, &(lw_order_line){.slug = "lining", .name = "lining of the soil's side", .unit = "m2", .net = area},
+      &t->o->lining_allowance);
+}
+
+/* The voids of hollow blocks, and what is open between the tails of those that taper. A check takes the
+ * lightest concrete, so that little fill holds the wall down; an order the densest: enough is there. */
+static void fill(const lw_taking *t) {
+  const lw_plan *plan = t->laying->plan;
+  if (t->c->fill_unit_weight.origin == LW_ABSENT) return;
+  double concrete = lw_ordering_value(t->tables, "block-concrete", 2400.0) * 9.80665 / 1000.0;
+  double full = lw_case_mean_share(t->c);
+  double voids = 1.0 - full + full * fmax(0.0, 1.0 - t->c->block_unit_weight.si / concrete), body = 0.0;
+  for (int n = 0; n < t->part_count; n++)
+    for (int i = t->part[n].raised; i < plan->courses; i++)
+      body += lw_face_strip(&t->part[n].face, lw_plan_offset(plan, i), rear_of(plan, i)) * plan->course_m;
+  if (!(body * voids > 0.0)) return;
+  lw_order_line *l = lw_line_put(
+      t,
+      &(lw_order_line){.slug = "block-fill",
+                       .name = full < 1.0 ? "fill of the blocks and between tails" : "fill of hollow blocks",
+                       .unit = "m3",
+                       .net = body * voids,
+                       .note = "clean stone that runs into every void"},
+      &t->o->stone_allowance);
+  l->mass_kg = l->order * t->c->fill_unit_weight.si * 1000.0 / 9.80665;
+}
+
+void lw_lines_behind(const lw_taking *t) {
+  drain(t);
+  soil(t);
+  lining(t);
+  fill(t);
+}
