@@ -100,7 +100,7 @@ static void add_column(const lw_site *site, const lw_section *section, const lw_
   weigh_column(site, section->height_m, back->ground_y_m, &column, sum);
 }
 
-/* The next place, going back from the wall, where surface or ground may bend. */
+/* The next place, going back from the wall, where surface, ground or plane may bend. */
 static double next_bend(const lw_site *site, const lw_section *section, const lw_back_plane *back, double x_m,
                         double end_m) {
   double next = end_m, bend = back->ground_x_m + site->slope_run_m;
@@ -109,6 +109,7 @@ static double next_bend(const lw_site *site, const lw_section *section, const lw
     if (at > x_m + 1e-12) next = lw_smaller(next, at);
   }
   if (bend > x_m + 1e-12) next = lw_smaller(next, bend);
+  if (back->top_x_m > x_m + 1e-12) next = lw_smaller(next, back->top_x_m);
   return next;
 }
 

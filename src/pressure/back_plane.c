@@ -60,20 +60,31 @@ static void place_upright(const lw_section *section, const ground *g, double ext
   back->top_y_m = ground_level(g, x);
 }
 
-/* The line of the back, carried down to the foot; it meets the ground at the ground's own start. */
+/* Where the line of the back meets the ground: at the ground's own start, or up the slope where that starts
+ * in front of the line, on a ledge. */
+static double meets_ground(const lw_section *section, const ground *g) {
+  double lean = section->back_lean, rise = tan(g->slope_rad);
+  double ahead = section->back_foot_m - g->y_m * lean - g->x_m;
+  double closing = 1.0 + lean * rise;
+  if (ahead <= 0.0 || rise <= 0.0 || closing <= 1e-3) return g->y_m;
+  return g->y_m + lw_smaller(ahead / closing, g->run_m) * rise;
+}
+
+/* The line of the back, carried down to the foot. */
 static void place_on_back(const lw_section *section, const ground *g, double extra_depth_m,
                           lw_back_plane *back) {
+  double top_y = meets_ground(section, g);
   back->plane.batter_rad = section->back_rad;
   back->lean = section->back_lean;
   back->foot_x_m = section->back_foot_m + extra_depth_m * back->lean;
   back->foot_y_m = -extra_depth_m;
-  back->top_x_m = section->back_foot_m - g->y_m * back->lean;
-  back->top_y_m = g->y_m;
+  back->top_x_m = section->back_foot_m - top_y * back->lean;
+  back->top_y_m = top_y;
 }
 
 /* A layer that ends above the plane's top is still there where the ground rises behind it. */
 static void layers_build(const lw_site *site, double above_top_m, lw_plane *plane) {
-  bool rises = site->slope_rad > 0.0;
+  bool rises = plane->slope_rad > 0.0;
   for (int i = 0; i < site->soil_count; i++) {
     const lw_soil *soil = &site->soil[i];
     double bottom = soil->bottom_m + above_top_m;
@@ -132,9 +143,10 @@ void lw_back_plane_build(const lw_site *site, const lw_section *section, const l
   /* Soil that lies lower than the foot of this stack of courses leaves it free. */
   plane->height_m = lw_larger(back->top_y_m - back->foot_y_m, 0.0);
   plane->along_ground = along_ground(method);
-  plane->wall_friction_rad = plane->along_ground ? site->slope_rad : wall_friction_rad;
-  plane->slope_rad = site->slope_rad;
-  plane->slope_run_m = lw_larger(site->slope_run_m - (back->top_x_m - g.x_m), 0.0);
+  plane->slope_run_m = lw_larger(site->slope_run_m - lw_larger(back->top_x_m - g.x_m, 0.0), 0.0);
+  /* Where the slope has ended in front of the plane, what pushes on it is level ground. */
+  plane->slope_rad = plane->slope_run_m > 0.0 ? site->slope_rad : 0.0;
+  plane->wall_friction_rad = plane->along_ground ? plane->slope_rad : wall_friction_rad;
   plane->surcharge_kpa = site->surcharge_kpa;
   plane->water_depth_m = lw_larger(site->water_depth_m + above_top, 0.0);
   plane->water_unit_weight_kn_per_m3 = site->water_unit_weight_kn_per_m3;

@@ -34,13 +34,23 @@ static void lean_add(lw_section *section, lw_part_kind kind, lw_corner foot, lw_
   section->part[section->part_count++] = lw_part_polygon(kind, triangle, 3, unit_weight);
 }
 
+/* A stem that leans past its own foot has no upright core: it is one part. */
+static void leaning_add(lw_section *section, const stem *s, double unit_weight) {
+  lw_corner corner[4] = {s->front_foot, s->rear_foot, s->rear_top, s->front_top};
+  section->part[section->part_count++] = lw_part_polygon(LW_PART_STEM, corner, 4, unit_weight);
+}
+
 static void parts_add(lw_section *section, const stem *s, double slab_m, double unit_weight) {
   if (slab_m > 0.0)
     section->part[section->part_count++] = lw_part_box(
         LW_PART_SLAB, 0, (lw_corner){0.0, 0.0}, (lw_corner){section->base_width_m, slab_m}, unit_weight);
-  lean_add(section, LW_PART_FACE, s->front_foot, s->front_top, unit_weight);
   lw_corner low = {fmax(s->front_foot.x_m, s->front_top.x_m), slab_m};
   lw_corner high = {fmin(s->rear_foot.x_m, s->rear_top.x_m), s->rear_top.y_m};
+  if (high.x_m < low.x_m) {
+    leaning_add(section, s, unit_weight);
+    return;
+  }
+  lean_add(section, LW_PART_FACE, s->front_foot, s->front_top, unit_weight);
   section->part[section->part_count++] = lw_part_box(LW_PART_STEM, 0, low, high, unit_weight);
   lean_add(section, LW_PART_BACK, s->rear_foot, s->rear_top, unit_weight);
 }

@@ -2,6 +2,7 @@
 #include <criterion/criterion.h>
 #include <lowwall/section.h>
 #include <math.h>
+#include <stdio.h>
 
 #include "../checks/random_wall.h"
 #include "../sheet/support.h"
@@ -186,4 +187,34 @@ Test(section, without_a_depth_nothing_is_known) {
   lw_section s = built(&c);
   cr_expect_not(s.known);
   cr_expect_eq(s.part_count, 0);
+}
+
+/* However a stem leans, its parts are its outline again, and none of them weighs less than nothing: that
+ * would be told as overturning. */
+Test(section, no_part_weighs_less_than_nothing) {
+  dice d = {604};
+  int leaning = 0;
+  for (int i = 0; i < 600; i++) {
+    double base = dice_between(&d, 0.3, 1.0), slab = dice_pick(&d, 2) ? 0.15 : 0.0;
+    char width[40], top[40], batter[40], thick[40];
+    snprintf(width, sizeof width, "base width=%.4f m", base);
+    snprintf(top, sizeof top, "top width=%.4f m", dice_between(&d, 0.05, 1.5) * base);
+    snprintf(batter, sizeof batter, "back batter=%.4f deg", dice_between(&d, -44.0, 44.0));
+    snprintf(thick, sizeof thick, "slab thickness=%.3f m", slab);
+    lw_case c = CASE("wall height=1.4 m", "wall embedment=0 m", width, top, batter, thick);
+    lw_section s = built(&c);
+    double area, sum = 0.0, mx = 0.0, my = 0.0;
+    lw_corner centroid;
+    lw_polygon_area(s.outline, s.outline_count, &area, &centroid);
+    for (int k = 0; k < s.part_count; k++) {
+      cr_expect_leq(0.0, s.part[k].weight_kn_per_m, "%s %s %s", width, top, batter);
+      sum += s.part[k].area_m2;
+      mx += s.part[k].area_m2 * s.part[k].x_m;
+      my += s.part[k].area_m2 * s.part[k].y_m;
+    }
+    leaning += s.part_count == (slab > 0.0 ? 2 : 1);
+    cr_expect(near(sum, area), "%.9g of %.9g: %s %s %s %s", sum, area, width, top, batter, thick);
+    cr_expect(near(mx, area * centroid.x_m) && near(my, area * centroid.y_m), "%s %s %s", width, top, batter);
+  }
+  cr_expect_lt(50, leaning);
 }
