@@ -152,7 +152,8 @@ typedef struct lw_case {
   lw_case_soil footing;
   lw_quantity base_friction, base_adhesion, allowable_bearing;
 
-  lw_quantity water_depth, front_water_depth, overflow_below_top, water_unit_weight, drain_outlets;
+  lw_quantity water_depth, front_water_depth, overflow_below_top, water_unit_weight, drain_outlets,
+      outlet_level;
   lw_choice wall_joints, ground_drains;
   lw_quantity storm_rain, drainable_porosity, trench_depth, trench_distance;
 

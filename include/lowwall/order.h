@@ -233,6 +233,7 @@ typedef struct lw_pegs {
   double pipe_fall, pipe_high_m, pipe_outlet_m;   /* invert levels */
   double pipe_length_m;          /* the longest way to daylight */
   double pipe_below_front_m;     /* the lowest outlet below the lowest ground in front */
+  int outlet_count;              /* that have their place */
   int invert_count; lw_invert invert[LW_INVERT_MAX];
   int station_count; lw_station station[LW_STATION_MAX];
   double batter_reading_m;       /* plumb from the top of the face to its base, as built */

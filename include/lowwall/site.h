@@ -70,7 +70,8 @@ typedef struct lw_site {
   double water_depth_m, front_water_depth_m;
   double overflow_below_top_m;
   double water_unit_weight_kn_per_m3;
-  int drain_outlets;
+  int drain_outlets;                 /* those that can come out */
+  bool outlets_buried;               /* there are some, and they lie below the ground in front */
   bool joints_open, ground_drains;
   double stone_width_m;
 

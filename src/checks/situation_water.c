@@ -18,6 +18,8 @@ bool lw_plan_blocked(const lw_wall *wall, const lw_tables *tables, lw_situation_
   static const char NOT_REACHED[] =
       "this soil does not drain, and no drainage stone 300 mm wide or more leads "
       "its water out, so a wet bed is the usual state";
+  static const char BURIED[] =
+      "the outlets lie below the ground in front, where no water comes out, so a wet bed is the usual state";
   static const lw_situation_kind KIND[] = {LW_USUAL, LW_UNUSUAL, LW_WHAT_IF};
   int ways = lw_site_ways_out(&wall->site);
   int at = ways < 2 ? ways : 2;
@@ -25,7 +27,10 @@ bool lw_plan_blocked(const lw_wall *wall, const lw_tables *tables, lw_situation_
   plan->name = LW_SITUATION_OUTLET_BLOCKED;
   plan->kind = KIND[at];
   plan->decides = at < 2;
-  plan->why = at == 0 && has_outlet(&wall->site) ? NOT_REACHED : WHY[at];
+  plan->why = at > 0                      ? WHY[at]
+              : has_outlet(&wall->site)   ? NOT_REACHED
+              : wall->site.outlets_buried ? BURIED
+                                          : WHY[0];
   plan->water_depth_m = lw_site_blocked_depth(&wall->site);
   return true;
 }

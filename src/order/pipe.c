@@ -1,9 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <string.h>
+
 #include "base/print.h"
 #include "parts.h"
 
-/* The drain pipe: from its high point it falls at least so much a metre, and it lies nowhere above the pad
- * beside it, so that where the base steps down the pipe steps down too. */
+/* The drain pipe: from its high point it falls at least so much a metre, beside the pad, so that where the
+ * base steps down the pipe steps down too, and higher where it could not come out else: its outlets lie at
+ * the `outlet level`, which the check counts them by. */
 
 static const double NEAR = 1e-6; /* [m] */
 /* More than these are levelled as if they were so few: deeper, so on the safe side. */
@@ -15,7 +18,10 @@ typedef struct piping {
   const lw_plan *plan;
   lw_pegs *pegs;
   double fall, outlet_length_m, bedding_m;
-  double level_m; /* of the pipe where we are */
+  double ground_m, outlet_level_m;
+  int spare_outlets;            /* still to be placed, beside those at the ends of the ways */
+  double level_m;               /* of the pipe where we are */
+  double gone_m[LW_INVERT_MAX]; /* along its way, of each invert */
 } piping;
 
 static double wrapped(const lw_plan *plan, double at_m) {
@@ -41,6 +47,7 @@ static void tell(piping *p, const char *name, double at_m) {
 /* One way of the water along the wall, and how far we are. */
 typedef struct way {
   double from_m, length_m, gone_m;
+  double exits_m; /* between outlets on the way where the base no longer steps down; 0: none */
   bool forward;
 } way;
 
@@ -51,7 +58,7 @@ static double place_of(const way *w, double gone_m) {
 /* The next corner peg or step on the way, as a distance from where it began; the way's length when none. */
 static double next_place(const piping *p, const way *w, char name[LW_PLACE_NAME]) {
   const lw_plan *plan = p->plan;
-  double nearest = w->length_m;
+  double nearest = w->exits_m > 0.0 ? fmin(w->gone_m + w->exits_m, w->length_m) : w->length_m;
   name[0] = '\0';
   for (int i = 0; i < plan->run_count + plan->step_count; i++) {
     bool step = i >= plan->run_count;
@@ -65,30 +72,91 @@ static double next_place(const piping *p, const way *w, char name[LW_PLACE_NAME]
   return nearest;
 }
 
+/* Where it comes out: at its level above the ground in front there, which rises with the base. What leads
+ * to it is raised as far as the fall asks for; the pipe from the wall to daylight may fall more steeply. */
+static void come_out(piping *p, const way *w, int first) {
+  lw_pegs *pegs = p->pegs;
+  double at = place_of(w, w->gone_m);
+  int raised = lw_plan_raised(p->plan, wrapped(p->plan, at), !w->forward);
+  double out = raised * p->plan->course_m + p->ground_m + p->outlet_level_m;
+  for (int i = first; i < pegs->invert_count; i++) {
+    double left = w->gone_m - p->gone_m[i] + p->outlet_length_m;
+    pegs->invert[i].level_m = fmax(pegs->invert[i].level_m, out + p->fall * left);
+  }
+  p->level_m = out;
+  tell(p, "outlet", at);
+  pegs->pipe_outlet_m = fmin(pegs->pipe_outlet_m, out);
+  pegs->pipe_length_m = fmax(pegs->pipe_length_m, w->gone_m - p->gone_m[first] + p->outlet_length_m);
+}
+
+static void tell_on_way(piping *p, const way *w, const char *name) {
+  if (p->pegs->invert_count < LW_INVERT_MAX) p->gone_m[p->pegs->invert_count] = w->gone_m;
+  tell(p, name, place_of(w, w->gone_m));
+}
+
+/* Come out where the pipe is, and begin anew at the top of the pad beyond. */
+static int begin_anew(piping *p, const way *w, double beyond_m, int first) {
+  p->spare_outlets--;
+  tell_on_way(p, w, "where it leaves the wall");
+  come_out(p, w, first);
+  p->level_m = beyond_m;
+  int again = p->pegs->invert_count;
+  tell_on_way(p, w, "high point");
+  return again;
+}
+
+static bool steps_down_ahead(const piping *p, const way *w) {
+  const lw_plan *plan = p->plan;
+  for (int i = 0; i < plan->step_count; i++) {
+    double at = plan->step[i].at_m, ahead = w->forward ? at - w->from_m : w->from_m - at;
+    if (plan->closed) ahead -= floor(ahead / plan->length_m) * plan->length_m;
+    bool down = pad_top(p, at, w->forward, true) < pad_top(p, at, w->forward, false) - NEAR;
+    if (down && ahead > w->gone_m + NEAR && ahead < w->length_m - NEAR) return true;
+  }
+  return false;
+}
+
+/* Outlets that find no step to come out at share what is left of the way. */
+static void share_out(const piping *p, way *w) {
+  bool flat = p->spare_outlets > 0 && !steps_down_ahead(p, w);
+  w->exits_m = flat ? (w->length_m - w->gone_m) / (p->spare_outlets + 1) : 0.0;
+}
+
+/* On to the next place; false at the way's end. */
+static bool go_on(piping *p, way *w, int *first) {
+  char name[LW_PLACE_NAME], line[48];
+  double exit = w->exits_m > 0.0 ? w->gone_m + w->exits_m : INFINITY;
+  double next = next_place(p, w, name), at = place_of(w, next);
+  p->level_m = fmin(p->level_m - p->fall * (next - w->gone_m), pad_top(p, at, w->forward, false));
+  w->exits_m = fmax(0.0, w->exits_m - (next - w->gone_m));
+  w->gone_m = next;
+  double pad = pad_top(p, at, w->forward, true),
+         beyond = name[0] != '\0' ? fmin(p->level_m, pad) : p->level_m;
+  bool drops = beyond < p->level_m - NEAR, ended = next >= w->length_m - NEAR;
+  if (!ended && p->spare_outlets > 0 && (drops || next > exit - NEAR)) {
+    *first = begin_anew(p, w, pad, *first);
+    share_out(p, w);
+    return true;
+  }
+  lw_print(line, sizeof line, drops ? "%s, before the step" : "%s", name);
+  tell_on_way(p, w, name[0] != '\0' ? line : "where it leaves the wall");
+  if (drops) {
+    p->level_m = beyond;
+    lw_print(line, sizeof line, "%s, after the step", name);
+    tell_on_way(p, w, line);
+  }
+  return !ended;
+}
+
 /* From the high point to the outlet and out to daylight. */
 static void run_pipe(piping *p, double from_m, double length_m, bool forward) {
   way w = {.from_m = from_m, .length_m = length_m, .forward = forward};
-  char name[LW_PLACE_NAME], line[48];
+  int first = p->pegs->invert_count;
   p->level_m = pad_top(p, from_m, forward, true);
-  tell(p, "high point", from_m);
-  while (w.gone_m < length_m - NEAR) {
-    double next = next_place(p, &w, name), at = place_of(&w, next);
-    p->level_m = fmin(p->level_m - p->fall * (next - w.gone_m), pad_top(p, at, forward, false));
-    w.gone_m = next;
-    double beyond = name[0] != '\0' ? fmin(p->level_m, pad_top(p, at, forward, true)) : p->level_m;
-    bool drops = beyond < p->level_m - NEAR;
-    lw_print(line, sizeof line, drops ? "%s, before the step" : "%s", name);
-    tell(p, name[0] != '\0' ? line : "where it leaves the wall", at);
-    if (!drops) continue;
-    p->level_m = beyond;
-    lw_print(line, sizeof line, "%s, after the step", name);
-    tell(p, line, at);
-  }
-  p->level_m -= p->fall * p->outlet_length_m;
-  tell(p, "outlet", place_of(&w, length_m));
-  lw_pegs *pegs = p->pegs;
-  pegs->pipe_outlet_m = fmin(pegs->pipe_outlet_m, p->level_m);
-  pegs->pipe_length_m = fmax(pegs->pipe_length_m, length_m + p->outlet_length_m);
+  share_out(p, &w);
+  tell_on_way(p, &w, "high point");
+  while (length_m > NEAR && go_on(p, &w, &first)) continue;
+  come_out(p, &w, first);
 }
 
 /* The middle of the first stretch of the plan whose base is raised so far. */
@@ -117,6 +185,7 @@ static void pipe_around(piping *p, int outlets) {
   const lw_plan *plan = p->plan;
   bool level = plan->step_count == 0;
   int count = level ? outlets : 1;
+  p->spare_outlets = outlets - count;
   double outlet = level ? 0.0 : middle_of(plan, 0), arm = plan->length_m / (2.0 * count);
   for (int i = 0; i < count; i++) {
     double at = outlet + i * plan->length_m / count;
@@ -142,13 +211,42 @@ static void pipe_along(piping *p, int outlets) {
   }
   if (two && low_begin && low_end) {
     double high = middle_of(plan, highest(plan));
+    p->spare_outlets = outlets - 2;
     run_pipe(p, high, high, false);
     run_pipe(p, high, length - high, true);
     return;
   }
+  p->spare_outlets = outlets - 1;
   double low = low_end ? length : low_begin ? 0.0 : middle_of(plan, 0);
   if (low > NEAR) run_pipe(p, 0.0, low, true);
   if (low < length - NEAR) run_pipe(p, length, length - low, false);
+}
+
+/* Two ways may lead to one outlet. */
+static int outlets_told(const lw_pegs *pegs) {
+  int count = 0;
+  for (int i = 0; i < pegs->invert_count; i++) {
+    bool again = strcmp(pegs->invert[i].name, "outlet") != 0;
+    for (int k = 0; k < i && !again; k++) {
+      const lw_invert *a = &pegs->invert[k], *b = &pegs->invert[i];
+      again = strcmp(a->name, "outlet") == 0 && fabs(a->along_m - b->along_m) < NEAR &&
+              fabs(a->level_m - b->level_m) < NEAR;
+    }
+    count += again ? 0 : 1;
+  }
+  return count;
+}
+
+/* Around or along a low wall a long pipe may rise out of its soil. */
+static void note_high(lw_laying *laying, const lw_case *c) {
+  const lw_pegs *pegs = &laying->order->pegs;
+  double soil = c->wall_embedment.si + c->wall_height.si - c->soil_below_top.si;
+  if (pegs->pipe_high_m < soil - c->order.soil_plug.si) return;
+  lw_order_note_add(
+      laying->order, "pipe-high",
+      "At its high point the drain pipe lies %.0f mm below the soil behind: more outlets, nearer "
+      "each other, let it begin lower.",
+      (soil - pegs->pipe_high_m) * 1000.0);
 }
 
 void lw_order_pipe(lw_laying *laying, const lw_result *result) {
@@ -159,6 +257,8 @@ void lw_order_pipe(lw_laying *laying, const lw_result *result) {
   if (!pegs->pipe_known) return;
   piping p = {.plan = laying->plan, .pegs = pegs, .fall = c->order.pipe_fall.si};
   p.outlet_length_m = c->order.outlet_length.si;
+  p.ground_m = c->wall_embedment.si;
+  p.outlet_level_m = c->outlet_level.origin != LW_ABSENT ? c->outlet_level.si : 0.0;
   p.bedding_m = c->pad_thickness.origin != LW_ABSENT ? c->order.bedding_thickness.si : 0.0;
   pegs->pipe_fall = p.fall;
   pegs->pipe_outlet_m = INFINITY;
@@ -166,5 +266,7 @@ void lw_order_pipe(lw_laying *laying, const lw_result *result) {
   pegs->pipe_high_m = pegs->invert[0].level_m;
   for (int i = 0; i < pegs->invert_count; i++)
     pegs->pipe_high_m = fmax(pegs->pipe_high_m, pegs->invert[i].level_m);
-  pegs->pipe_below_front_m = c->wall_embedment.si - pegs->pipe_outlet_m;
+  pegs->pipe_below_front_m = c->wall_embedment.si - pegs->pipe_outlet_m + 0.0;
+  pegs->outlet_count = outlets_told(pegs);
+  note_high(laying, c);
 }

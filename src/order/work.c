@@ -42,7 +42,7 @@ static void ground(const lw_laying *laying, const lw_case *c) {
   add(order, true, "STOP and look before the blocks cover it: a heel leaves no mark, the level is right.");
 }
 
-static void blocks(const lw_laying *laying, const lw_case *c) {
+static void blocks(const lw_laying *laying) {
   lw_order *order = laying->order;
   double level = lw_ordering_value(laying->tables, "base-level-tolerance", 0.002);
   add(order, false, "Lay the lowest course to a string, level along and across to %.0f mm in a metre.",
@@ -63,10 +63,16 @@ static void blocks(const lw_laying *laying, const lw_case *c) {
       "Lay from the corners and ends towards the middle, cuts there; fill never more than one course "
       "behind the blocks, in loose layers of at most %.0f mm.",
       lw_ordering_value(laying->tables, "soil-layer", 0.1) * 1000.0);
-  const lw_threshold_row *plate = lw_known_threshold(laying->tables, LW_THRESHOLD_COMPACTOR_DISTANCE),
-                         *heights = lw_known_threshold(laying->tables, LW_THRESHOLD_COMPACTOR_HEIGHTS);
-  add(order, false, "No vibrating plate within %.2f m of the blocks: a hand rammer there.",
-      fmax(c->wall_height.si * (heights != NULL ? heights->value : 1.0), plate != NULL ? plate->value : 0.6));
+}
+
+/* The check's own distance: two figures for one thing are one too many. */
+static void plant(lw_order *order, const lw_building *g) {
+  const char *name = g->plant.name[0] != '\0' ? g->plant.name : "plant";
+  if (!g->studied || !g->stand_off.keep_m.known)
+    add(order, false, "No plant behind the wall at any distance: place stone by hand and leave it loose.");
+  else if (g->stand_off.keep_m.value > 0.0)
+    add(order, false, "Keep the %s %.2f m or more behind the newest course: a hand rammer nearer than that.",
+        name, g->stand_off.keep_m.value);
 }
 
 static void finish(const lw_laying *laying, const lw_case *c) {
@@ -90,6 +96,7 @@ static void finish(const lw_laying *laying, const lw_case *c) {
 
 void lw_order_work(lw_laying *laying, const lw_result *result) {
   ground(laying, &result->given);
-  blocks(laying, &result->given);
+  blocks(laying);
+  plant(laying->order, &result->building);
   finish(laying, &result->given);
 }

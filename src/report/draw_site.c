@@ -16,14 +16,17 @@ double lw_sketch_under(const lw_sketch *sketch) {
   return sketch->result->wall.site.pad.thickness_m + lw_sketch_bedding(sketch);
 }
 
-/* On the pad at its high end, behind the wall; its width is nobody's, and said to be so. */
+/* Where it comes out, behind the wall, or on the pad where that lies higher; its width is nobody's, and
+ * said to be so. */
 static void pipe(lw_sketch *s) {
   enum { SIDES = 20 };
   static const double RADIUS_M = 0.05;
   const lw_case *c = &s->result->given;
   bool there = c->drain_outlets.origin == LW_GIVEN && c->drain_outlets.si > 0.5;
   if (!there || s->result->wall.site.stone_width_m < 2.0 * RADIUS_M) return;
-  double invert = -lw_sketch_bedding(s), x = s->result->wall.section.rear_m + 1.4 * RADIUS_M;
+  double out = c->wall_embedment.si + c->outlet_level.si;
+  bool on_pad = out <= -lw_sketch_bedding(s);
+  double invert = on_pad ? -lw_sketch_bedding(s) : out, x = s->result->wall.section.rear_m + 1.4 * RADIUS_M;
   lw_xy_mm round[SIDES];
   for (int i = 0; i < SIDES; i++) {
     double turn = 6.283185307179586 * i / SIDES;
@@ -31,9 +34,12 @@ static void pipe(lw_sketch *s) {
   }
   lw_drawing_area(s->paper, LW_PEN_SEEN, LW_FILL_PAPER, round, SIDES);
   bool pad = s->result->wall.site.pad.thickness_m > 0.0;
-  lw_sketch_note(s, x + 2.0 * RADIUS_M, invert + RADIUS_M,
-                 "drain pipe, drawn 100 mm wide; at its high end it lies level with %s, and falls from there",
-                 pad ? "the top of the pad" : "the wall's base");
+  lw_sketch_note(s, x + 2.0 * RADIUS_M, invert + RADIUS_M, "drain pipe, drawn 100 mm wide; %s%s",
+                 !on_pad ? "at its outlet it lies so, and it rises from there along the wall"
+                         : "at its high end it lies level with ",
+                 !on_pad ? ""
+                 : pad   ? "the top of the pad, and falls from there"
+                         : "the wall's base, and falls from there");
 }
 
 static void bedding(lw_sketch *s) {

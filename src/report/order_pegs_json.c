@@ -52,6 +52,7 @@ static void pipe(json_t *root, const lw_pegs *p) {
     lw_json_set_double(invert, "along_m", p->invert[i].along_m);
     lw_json_set_double(invert, "level_m", p->invert[i].level_m);
   }
+  lw_json_set_count(root, "outlets", p->outlet_count);
   known(root, "pipe_high_m", p->pipe_high_m, p->pipe_known);
   known(root, "pipe_outlet_m", p->pipe_outlet_m, p->pipe_known);
   known(root, "pipe_below_front_mm", p->pipe_below_front_m * 1000.0, p->pipe_known);

@@ -42,12 +42,18 @@ static void pipe(const lw_page *page, const lw_pegs *p) {
   for (int i = 0; i < p->invert_count; i++)
     lw_page_linef(page, LW_TONE_PLAIN, "  %8.3f m  %s, %.2f m along the wall",
                   lw_order_level(p->invert[i].level_m), p->invert[i].name, p->invert[i].along_m);
-  lw_page_sayf(
-      page, "  ",
-      "The longest way to daylight is %.2f m, falling at least 1 in %.0f. The lowest outlet is %.0f mm "
-      "below the lowest ground in front: it must come out where the ground, or what takes the water, "
-      "lies lower still.",
-      p->pipe_length_m, 1.0 / p->pipe_fall, p->pipe_below_front_m * 1000.0);
+  char comes_out[160];
+  if (p->pipe_below_front_m > 0.0005)
+    lw_print(
+        comes_out, sizeof comes_out,
+        "The lowest outlet is %.0f mm below the lowest ground in front: it must come out where the ground, "
+        "or what takes the water, lies lower still",
+        p->pipe_below_front_m * 1000.0);
+  else
+    lw_print(comes_out, sizeof comes_out, "Each outlet comes out %.0f mm above the ground in front of it",
+             lw_order_level(-p->pipe_below_front_m) * 1000.0);
+  lw_page_sayf(page, "  ", "The longest way to daylight is %.2f m, falling at least 1 in %.0f. %s.",
+               p->pipe_length_m, 1.0 / p->pipe_fall, comes_out);
 }
 
 static void work(const lw_page *page, const lw_order *order) {

@@ -293,6 +293,18 @@ static const lw_item items[] = {
      .means = "Outlets of drain pipes that come to daylight.",
      .question = "Where does the water come out, and is there a second way out?"},
     {.part = LW_ABOUT_WATER,
+     .name = "outlet level",
+     LENGTH(outlet_level),
+     RANGE(-10.0, 10.0),
+     .assumed = NAN,
+     .unit = "mm",
+     .example = "20 mm",
+     .means =
+         "Inside bottom of the drain pipe where it comes out, above the finished ground in front of the "
+         "wall; negative: below it. An outlet below the ground is no way out, unless `front slope` falls "
+         "as far within the `drain outlet length`. Left out, the pipe is laid to come out at the ground.",
+     .question = ""},
+    {.part = LW_ABOUT_WATER,
      .name = "wall joints",
      CHOICE(wall_joints, "open|sealed"),
      .assumed = LW_JOINTS_SEALED,

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "settle.h"
 
-/* What a storm and a trench need besides themselves; without them nothing is filled in. */
+/* What outlets, a storm and a trench need besides themselves; without them nothing is filled in. */
 
 /* The soil that holds least water is filled highest. A soil that is not named takes the cautious share. */
 static lw_quantity least_porosity(const lw_settling *s) {
@@ -24,6 +24,9 @@ static lw_quantity least_porosity(const lw_settling *s) {
 
 void lw_settle_wet(lw_settling *s) {
   lw_case *c = s->c;
+  if (lw_given(&c->drain_outlets) && c->drain_outlets.si > 0.5 && !lw_given(&c->outlet_level)) {
+    c->outlet_level = lw_assumed(LW_KIND_LENGTH, 0.0);
+  }
   if (lw_given(&c->storm_rain) && !lw_given(&c->drainable_porosity)) {
     c->drainable_porosity = least_porosity(s);
   }

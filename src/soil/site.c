@@ -55,12 +55,21 @@ static void ground_build(const lw_case *c, lw_site *site) {
   site->stone_width_m = value_or(&c->stone_width, 0.0);
 }
 
+/* An outlet comes out where its inside bottom lies no lower than the ground there. */
+static bool buried(const lw_case *c) {
+  static const double NEAR_M = 1e-6;
+  if (value_or(&c->drain_outlets, 0.0) < 0.5) return false;
+  double fallen = tan(value_or(&c->front_slope, 0.0)) * value_or(&c->order.outlet_length, 0.0);
+  return value_or(&c->outlet_level, 0.0) < -fallen - NEAR_M;
+}
+
 static void water_build(const lw_case *c, lw_site *site) {
   site->water_depth_m = value_or(&c->water_depth, INFINITY);
   site->front_water_depth_m = value_or(&c->front_water_depth, INFINITY);
   site->overflow_below_top_m = value_or(&c->overflow_below_top, 0.0);
   site->water_unit_weight_kn_per_m3 = c->water_unit_weight.si;
-  site->drain_outlets = (int)lround(value_or(&c->drain_outlets, 0.0));
+  site->outlets_buried = buried(c);
+  site->drain_outlets = site->outlets_buried ? 0 : (int)lround(value_or(&c->drain_outlets, 0.0));
   site->joints_open = c->wall_joints.origin != LW_ABSENT && c->wall_joints.value == LW_JOINTS_OPEN;
   site->ground_drains = c->ground_drains.origin != LW_ABSENT && c->ground_drains.value == LW_YES;
 }

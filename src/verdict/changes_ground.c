@@ -37,13 +37,15 @@ static bool stone(const lw_changing *wall, double stone_m, lw_typed *typed) {
 }
 
 static bool outlets(const lw_changing *wall, double stone_m, lw_typed *typed) {
-  return lw_typed_put(typed, "drain outlets", "%d", 2) && stone(wall, stone_m, typed);
+  bool room = lw_typed_put(typed, "drain outlets", "%d", 2) && stone(wall, stone_m, typed);
+  return room && (!wall->now->wall.site.outlets_buried || lw_typed_put(typed, "outlet level", "%d mm", 0));
 }
 
 const lw_change lw_change_outlets = {
     .slug = "second-outlet",
     .unit = "m",
-    .tells = "Two outlets, and drainage stone %.0f mm wide or more behind the wall",
+    .tells = "Two outlets that come out above the ground, and drainage stone %.0f mm wide or more behind the "
+             "wall",
     .tells_times = 1000.0,
     .range = outlets_range,
     .type = outlets};

@@ -168,7 +168,10 @@ static bool no_outlet(const lw_facts *f, lw_finding *found) {
   if (!f->no_way_out) return false;
   found->origin = f->c->drain_outlets.origin == LW_GIVEN ? LW_GIVEN : LW_ASSUMED;
   tell(found, "%s",
-       found->origin == LW_GIVEN ? "no outlet, no open joints, no ground that drains"
+       f->wall->site.outlets_buried
+           ? "its outlets lie below the ground in front, and there are no open joints, no ground that drains"
+       : found->origin == LW_GIVEN
+           ? "no outlet, no open joints, no ground that drains"
                                  : "where it gets out is not known, so taken as nowhere");
   return true;
 }

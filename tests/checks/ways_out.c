@@ -42,3 +42,27 @@ Test(checks, ways_out_decide_what_a_blocked_outlet_is) {
     free(result);
   }
 }
+
+/* An outlet below the ground in front lets nothing out, unless the ground falls away as far. */
+Test(checks, a_buried_outlet_is_no_way_out) {
+  static const struct {
+    const char *level, *slope;
+    lw_situation_kind kind;
+    const char *why;
+  } rows[] = {
+      {"outlet level=0 mm", "front slope=0 deg", LW_WHAT_IF, "two or more"},
+      {"outlet level=30 mm", "front slope=0 deg", LW_WHAT_IF, "two or more"},
+      {"outlet level=-1 mm", "front slope=0 deg", LW_USUAL, "the outlets lie below the ground in front"},
+      {"outlet level=-199 mm", "front slope=1:10", LW_WHAT_IF, "two or more"},
+      {"outlet level=-201 mm", "front slope=1:10", LW_USUAL, "the outlets lie below the ground in front"},
+      {"outlet level=unknown", "front slope=0 deg", LW_WHAT_IF, "two or more"},
+  };
+  for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+    lw_result *result = RUN(WALL, "drain outlets=2", "drain outlet length=2 m", "wall joints=sealed",
+                            "ground drains=no", "stone width=300 mm", rows[i].level, rows[i].slope);
+    const lw_situation *blocked = checks_test_situation(result, LW_SITUATION_OUTLET_BLOCKED);
+    cr_expect_eq(blocked->kind, rows[i].kind, "row %zu", i);
+    cr_expect_not_null(strstr(blocked->why, rows[i].why), "row %zu: %s", i, blocked->why);
+    free(result);
+  }
+}

@@ -18,22 +18,26 @@ static void expect_levels(const char *items, const double *level_m, int count) {
               p->invert[i].name, p->invert[i].level_m, level_m[i]);
 }
 
+/* Outlets so far below the ground in front, which lies 0.1 m above the blocks' underside, that the pad
+ * decides. */
+#define AT(level) ";outlet level=" level " mm"
+
 /* 8 m, one outlet at the end: from the top of the pad, 25 mm under the blocks, 1 in 100 down: 80 mm along the
  * wall and 20 mm in the 2 m beyond it. */
 Test(order, pipe_of_a_level_base_by_hand) {
-  expect_levels("run 1 length=8 m;drain outlets=1" DRAIN, (double[]){-0.025, -0.105, -0.125}, 3);
-  const lw_pegs *p = &order_of("run 1 length=8 m;drain outlets=1" DRAIN)->pegs;
+  expect_levels("run 1 length=8 m;drain outlets=1" DRAIN AT("-225"), (double[]){-0.025, -0.105, -0.125}, 3);
+  const lw_pegs *p = &order_of("run 1 length=8 m;drain outlets=1" DRAIN AT("-225"))->pegs;
   cr_expect(epsilon_eq(dbl, p->pipe_length_m, 10.0, 1e-9));
   cr_expect(epsilon_eq(dbl, p->pipe_below_front_m, 0.1 + 0.125, 1e-9));
   /* Two outlets: from the middle to both ends, 4 m and 2 m each. */
-  expect_levels("run 1 length=8 m;drain outlets=2" DRAIN,
+  expect_levels("run 1 length=8 m;drain outlets=2" DRAIN AT("-185"),
                 (double[]){-0.025, -0.065, -0.085, -0.025, -0.065, -0.085}, 6);
 }
 
 /* 6 m with the base one course of 200 mm up from 2.4 m on: it begins on the upper pad at the end, has fallen
  * 36 mm at the step, goes down to the lower pad's top, and falls 24 mm more to the beginning. */
 Test(order, pipe_of_a_stepped_base_by_hand) {
-  expect_levels("run 1 length=6 m;step 1 distance=2.4 m;step 1 courses=1;drain outlets=1" DRAIN,
+  expect_levels("run 1 length=6 m;step 1 distance=2.4 m;step 1 courses=1;drain outlets=1" DRAIN AT("-169"),
                 (double[]){0.175, 0.139, -0.025, -0.049, -0.069}, 5);
 }
 
@@ -42,7 +46,7 @@ Test(order, pipe_of_a_stepped_base_by_hand) {
 Test(order, pipe_around_a_bed_by_hand) {
   const lw_pegs *p =
       &order_of("run 1 length=2.4 m;run 2 length=1.6 m;run 3 length=2.4 m;run 4 length=1.6 m;turn 1 angle=90 "
-                "deg;turn 2 angle=90 deg;turn 3 angle=90 deg;drain outlets=2" DRAIN)
+                "deg;turn 2 angle=90 deg;turn 3 angle=90 deg;drain outlets=2" DRAIN AT("-165"))
            ->pegs;
   int outlets = 0;
   for (int i = 0; i < p->invert_count; i++) {
@@ -54,16 +58,80 @@ Test(order, pipe_around_a_bed_by_hand) {
   cr_expect(epsilon_eq(dbl, p->pipe_length_m, 4.0, 1e-9));
 }
 
-/* Nowhere uphill, nowhere less than the fall, nowhere above the pad. */
+/* Left out, the pipe comes out at the ground in front, 100 mm up: 20 mm higher where it leaves the wall, 80
+ * mm more at its high point. 50 mm above the ground all of it is 50 mm higher. Far below it the pipe along
+ * the wall stays on the pad, and falls more steeply outside. */
+Test(order, a_pipe_is_laid_to_come_out) {
+  expect_levels("run 1 length=8 m;drain outlets=1" DRAIN, (double[]){0.2, 0.12, 0.1}, 3);
+  expect_levels("run 1 length=8 m;drain outlets=1" DRAIN AT("50"), (double[]){0.25, 0.17, 0.15}, 3);
+  expect_levels("run 1 length=8 m;drain outlets=1" DRAIN AT("-900"), (double[]){-0.025, -0.105, -0.8}, 3);
+}
+
+/* Check and pegs count one number of outlets: all of the sheet have their place, at their level above the
+ * ground in front of them; those below it are no way out. */
+Test(order, check_and_pegs_agree_on_the_outlets) {
+  int buried = 0, stepped = 0;
+  for (int i = 0; i < 200; i++) {
+    char items[400];
+    int outlets = 1 + (int)order_random(0, 6), up = i % 3 == 0 ? 0 : i % 3 == 1 ? 1 : -1;
+    double level = i % 4 == 0 ? 0.0 : round(order_random(-200, 200)), slope = i % 5 == 0 ? 5.0 : 0.0;
+    int used = snprintf(
+        items, sizeof items,
+        "run 1 length=%.0f mm;turn 1 angle=90 deg;run 2 length=3 m;course count=5;wall "
+        "joints=sealed;ground drains=no;front slope=%.0f deg;drain outlets=%d;outlet level=%.0f mm" DRAIN,
+        round(order_random(2500, 6000)), slope, outlets, level);
+    if (up != 0)
+      snprintf(items + used, sizeof items - (size_t)used, ";step 1 distance=%.0f mm;step 1 courses=%d",
+               round(order_random(700, 1800)), up);
+    const lw_order *order = order_of(items);
+    const lw_pegs *p = &order->pegs;
+    const lw_site *site = &order_result()->wall.site;
+    bool comes_out = level / 1000.0 >= -tan(slope * 3.14159265358979 / 180.0) * 2.0;
+    cr_expect(eq(int, p->outlet_count, outlets), "%s", items);
+    cr_expect(eq(int, lw_site_ways_out(site), comes_out ? outlets : 0), "%s", items);
+    cr_expect(site->outlets_buried == !comes_out, "%s", items);
+    for (int k = 0; k < p->invert_count; k++) {
+      double above = p->invert[k].level_m - 0.1 - level / 1000.0;
+      bool outlet = strcmp(p->invert[k].name, "outlet") == 0;
+      if (outlet) cr_expect(lt(dbl, fabs(remainder(above, order->plan.course_m)), 1e-9), "%s", items);
+    }
+    cr_expect(epsilon_eq(dbl, p->pipe_below_front_m, -level / 1000.0, 1e-9), "%s", items);
+    buried += comes_out ? 0 : 1;
+    stepped += up != 0 ? 1 : 0;
+  }
+  cr_expect(buried > 20 && stepped > 100);
+}
+
+/* One stand-off of plant, in the check and in the order of work. */
+Test(order, plant_keeps_the_distance_that_the_check_has) {
+  static const char *const walls[] = {"run 1 length=4 m",
+                                      "run 1 length=4 m;course count=6;block depth=300 mm",
+                                      "run 1 length=4 m;block depth=390 mm;plant=hand rammer"};
+  for (size_t i = 0; i < sizeof walls / sizeof *walls; i++) {
+    const lw_order *order = order_of(walls[i]);
+    const lw_stand_off *s = &order_result()->building.stand_off;
+    char keep[48];
+    bool said = false;
+    if (s->keep_m.known)
+      snprintf(keep, sizeof keep, "%.2f m or more behind the newest course", s->keep_m.value);
+    else
+      snprintf(keep, sizeof keep, "No plant behind the wall");
+    for (int k = 0; k < order->work_count; k++) said = said || strstr(order->work[k].text, keep) != NULL;
+    cr_expect(said || (s->keep_m.known && s->keep_m.value <= 0.0), "%s: %s", walls[i], keep);
+  }
+}
+
+/* Nowhere uphill, nowhere less than the fall, nowhere above the pad where the outlet lies deep enough. */
 Test(order, water_finds_its_way_whatever_the_steps) {
   for (int i = 0; i < 200; i++) {
     char items[320];
     int up = order_random(0, 1) < 0.5 ? 1 : -1, back = order_random(0, 1) < 0.5 ? up : -up;
-    snprintf(items, sizeof items,
-             "run 1 length=%.0f mm;turn 1 angle=90 deg;run 2 length=3 m;course count=5;step 1 distance=%.0f "
-             "mm;step 1 courses=%d;step 2 distance=%.0f mm;step 2 courses=%d;drain outlets=%d" DRAIN,
-             round(order_random(2000, 5000)), round(order_random(700, 1800)), up,
-             round(order_random(2500, 4500)), back, 1 + i % 2);
+    snprintf(
+        items, sizeof items,
+        "run 1 length=%.0f mm;turn 1 angle=90 deg;run 2 length=3 m;course count=5;step 1 distance=%.0f "
+        "mm;step 1 courses=%d;step 2 distance=%.0f mm;step 2 courses=%d;drain outlets=%d" DRAIN AT("-600"),
+        round(order_random(2000, 5000)), round(order_random(700, 1800)), up, round(order_random(2500, 4500)),
+        back, 1 + i % 2);
     const lw_order *order = order_of(items);
     const lw_pegs *p = &order->pegs;
     cr_assert(lt(int, 1, p->invert_count));
@@ -112,13 +180,13 @@ Test(order, a_diagonal_is_told_once) {
 /* Three outlets on 8 m: at both ends and in the middle, the high points between, 2 m and the 2 m outlets from
  * each. Around a bed of 9 m: every 3 m, 1.5 m each way. */
 Test(order, every_outlet_has_its_level) {
-  expect_levels("run 1 length=8 m;drain outlets=3" DRAIN,
+  expect_levels("run 1 length=8 m;drain outlets=3" DRAIN AT("-165"),
                 (double[]){-0.025, -0.045, -0.065, -0.025, -0.045, -0.065, -0.025, -0.045, -0.065, -0.025,
                            -0.045, -0.065},
                 12);
   const lw_pegs *p =
       &order_of("run 1 length=3 m;run 2 length=1.5 m;run 3 length=3 m;run 4 length=1.5 m;turn 1 angle=90 "
-                "deg;turn 2 angle=90 deg;turn 3 angle=90 deg;drain outlets=3" DRAIN)
+                "deg;turn 2 angle=90 deg;turn 3 angle=90 deg;drain outlets=3" DRAIN AT("-160"))
            ->pegs;
   cr_expect(epsilon_eq(dbl, p->pipe_outlet_m, -0.025 - 0.015 - 0.02, 1e-9));
 }
