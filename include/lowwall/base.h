@@ -42,6 +42,7 @@ typedef enum lw_status {
   X(NO_SEISMIC_WEDGE, "no-seismic-wedge", \
     "in this earthquake the ground slides by itself: friction less slope is below the earthquake's angle") \
   X(ANGLE_OUT_OF_RANGE, "angle-out-of-range", "an angle is outside the range of the formula") \
+  X(OUT_OF_RANGE, "out-of-range", "a value is outside the range of the formula") \
   X(FRONT_SLOPE, "front-slope", "the ground falls away in front, and the bearing value given ignores it") \
   X(NO_BEARING_VALUE, "no-bearing-value", "no bearing value may be assumed for this ground") \
   X(REFUSED_BACKFILL, "refused-backfill", "this soil is refused as backfill") \

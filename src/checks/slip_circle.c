@@ -86,7 +86,7 @@ static bool bishop(const lw_slip_slices *list, double driving, double start, lw_
   return false;
 }
 
-lw_status lw_slip_of_slices(const lw_slip_slices *list, const lw_slip_circle *circle, double seismic,
+static lw_status factors_of(const lw_slip_slices *list, const lw_slip_circle *circle, double seismic,
                             lw_slip_method method, lw_slip *slip) {
   lw_slip found = {.slice_count = list->count};
   double resisting;
@@ -99,6 +99,12 @@ lw_status lw_slip_of_slices(const lw_slip_slices *list, const lw_slip_circle *ci
   if (!known && method == LW_SLIP_BISHOP) return LW_NO_SOLUTION;
   *slip = found;
   return LW_OK;
+}
+
+lw_status lw_slip_of_slices(const lw_slip_slices *list, const lw_slip_circle *circle, double seismic,
+                            lw_slip_method method, lw_slip *slip) {
+  if (!lw_slip_slices_hold(list) || !(seismic >= 0.0 && seismic < 1.0)) return LW_NO_SOLUTION;
+  return factors_of(list, circle, seismic, method, slip);
 }
 
 static void take_off(lw_slip_slices *list, double sign) {
@@ -131,10 +137,10 @@ static bool loads_help(const lw_slip_slices *list, double factor, lw_slip_method
 lw_status lw_slip_worse(lw_slip_slices *list, const lw_slip_circle *circle, double seismic,
                         lw_slip_method method, lw_slip *slip) {
   lw_slip without;
-  lw_status status = lw_slip_of_slices(list, circle, seismic, method, slip);
+  lw_status status = factors_of(list, circle, seismic, method, slip);
   if (status != LW_OK || !loads_help(list, lw_slip_factor(slip, method), method)) return status;
   take_off(list, 1.0);
-  if (lw_slip_of_slices(list, circle, seismic, method, &without) == LW_OK &&
+  if (factors_of(list, circle, seismic, method, &without) == LW_OK &&
       lw_slip_factor(&without, method) < lw_slip_factor(slip, method)) {
     *slip = without;
     return LW_OK;
@@ -148,7 +154,7 @@ lw_status lw_slip_of_circle(const lw_slip_ground *ground, const lw_slip_circle *
   lw_slip_strips strips;
   lw_slip_slices own;
   if (!list) list = &own;
-  if (!lw_slip_clear(ground, circle)) return LW_NO_SOLUTION;
+  if (!lw_slip_ground_holds(ground) || !lw_slip_clear(ground, circle)) return LW_NO_SOLUTION;
   lw_slip_cut(ground, &strips);
   if (!lw_slip_slice_up(&strips, circle, slices, list)) return LW_NO_SOLUTION;
   return lw_slip_worse(list, circle, ground->seismic_horizontal, LW_SLIP_BISHOP, slip);

@@ -72,4 +72,8 @@ lw_status lw_slip_worse(lw_slip_slices *list, const lw_slip_circle *circle, doub
 /* True when the circle passes below wall, pad and ground, and not below the floor. */
 bool lw_slip_clear(const lw_slip_ground *ground, const lw_slip_circle *circle);
 
+/* Whether a caller's cross-section, or a list of slices, can be asked about: numbers, within the lists. */
+bool lw_slip_ground_holds(const lw_slip_ground *ground);
+bool lw_slip_slices_hold(const lw_slip_slices *list);
+
 #endif

@@ -14,10 +14,15 @@ double lw_slip_infinite(const lw_slip_soil *soil, double slope_rad, double depth
 lw_status lw_free_face_height(const lw_slip_soil *soil, double face_rad, double factor, double *height_m,
                               lw_error *error) {
   double phi = atan(tan(soil->friction_rad) / factor), cohesion = soil->cohesion_kpa / factor;
-  if (!(factor > 0.0) || face_rad <= phi + 1e-9 || face_rad > 1.5707963267948967 + 1e-9)
+  double weight = soil->unit_weight_kn_per_m3, right = acos(0.0);
+  if (!(factor > 0.0) || !(soil->friction_rad >= 0.0 && soil->friction_rad < right) ||
+      !(face_rad > phi + 1e-9 && face_rad <= right + 1e-9))
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE, "%s",
                         "a face no steeper than its friction stands at any height by this formula");
-  *height_m =
-      4.0 * cohesion * sin(face_rad) * cos(phi) / (soil->unit_weight_kn_per_m3 * (1.0 - cos(face_rad - phi)));
+  double height = 4.0 * cohesion * sin(face_rad) * cos(phi) / (weight * (1.0 - cos(face_rad - phi)));
+  if (!(weight > 0.0) || !(height >= 0.0) || !isfinite(height))
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_OUT_OF_RANGE, "%s",
+                        "soil weighs something, and its cohesion is 0 or more");
+  *height_m = height;
   return LW_OK;
 }

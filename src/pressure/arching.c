@@ -46,6 +46,11 @@ static double integral_of(lw_function f, const integrand *of) {
 lw_status lw_slot_thrust(const lw_slot *slot, double coefficient, double height_m, lw_lateral *lateral,
                          lw_error *error) {
   integrand of = {slot, coefficient, height_m};
+  bool well = slot->width_m > 0.0 && slot->unit_weight_kn_per_m3 > 0.0 && slot->wall_friction_rad >= 0.0 &&
+              slot->wall_friction_rad < acos(0.0) && coefficient > 0.0 && height_m > 0.0;
+  if (!well)
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_OUT_OF_RANGE,
+                        "a slot has a width, a height, soil that weighs something and a coefficient");
   double push = integral_of(pressure_at, &of), moment = integral_of(moment_at, &of);
   if (!isfinite(push) || !isfinite(moment) || !(push > 0.0))
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE,

@@ -10,7 +10,7 @@ lw_status lw_at_rest_coefficient(double friction_rad, double slope_rad, double *
   if (!(friction_rad >= 0.0) || friction_rad >= acos(0.0))
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE,
                         "the friction angle must be from 0 to less than 90 deg");
-  if (fabs(slope_rad) > friction_rad + 1e-12)
+  if (!(fabs(slope_rad) <= friction_rad + 1e-12))
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_STEEPER_THAN_FRICTION,
                         "the ground is steeper than its own friction angle");
   *k = (1.0 - sin(friction_rad)) * (1.0 + sin(slope_rad));
@@ -60,6 +60,7 @@ lw_status lw_at_rest_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
                             const lw_working *working) {
   (void)state; /* at rest is its own state */
   lw_law law = {.surcharge_factor = 1.0};
+  if (lw_plane_hold(plane, error) != LW_OK) return LW_NO_SOLUTION;
   for (int i = 0; i < plane->layer_count; i++) {
     const lw_layer *layer = &plane->layer[i];
     lw_status status = lw_at_rest_overconsolidated(plane->overconsolidation, layer->friction_rad,

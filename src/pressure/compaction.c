@@ -10,7 +10,9 @@ static const double PI = 3.14159265358979323846;
 
 static lw_status coefficient_of(const lw_compaction *c, double *k, lw_error *error) {
   bool yields = c->state == LW_ACTIVE;
-  if (c->state == LW_PASSIVE || !(c->friction_rad > 0.0) || !(c->unit_weight_kn_per_m3 > 0.0))
+  bool weighs = c->unit_weight_kn_per_m3 > 0.0 && isfinite(c->unit_weight_kn_per_m3);
+  bool presses = c->line_load_kn_per_m >= 0.0 && isfinite(c->line_load_kn_per_m);
+  if (c->state == LW_PASSIVE || !(c->friction_rad > 0.0) || !weighs || !presses)
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE,
                         "compaction is for soil with friction and weight, against a wall that yields or not");
   return yields ? lw_rankine_coefficient(LW_ACTIVE, c->friction_rad, 0.0, k, error)

@@ -20,10 +20,10 @@ static lw_status check_angles(lw_earth_state state, const lw_wall_angles *a, lw_
       state == LW_PASSIVE ? a->wall_friction_rad - a->batter_rad : a->wall_friction_rad + a->batter_rad;
   double facing = state == LW_PASSIVE ? a->friction_rad + a->batter_rad : a->friction_rad - a->batter_rad;
   if (!(a->friction_rad >= 0.0) || a->friction_rad >= HALF_PI) return out_of_range(error);
-  if (fabs(lean) >= HALF_PI || fabs(a->batter_rad) >= HALF_PI || facing >= HALF_PI)
+  bool apart = fabs(a->batter_rad - a->slope_rad) < HALF_PI;
+  if (!(fabs(lean) < HALF_PI) || !(fabs(a->batter_rad) < HALF_PI) || !(facing < HALF_PI) || !apart)
     return out_of_range(error);
-  if (fabs(a->batter_rad - a->slope_rad) >= HALF_PI || a->friction_rad + a->wall_friction_rad < 0.0)
-    return out_of_range(error);
+  if (a->friction_rad + a->wall_friction_rad < 0.0) return out_of_range(error);
   bool steep =
       state == LW_PASSIVE ? a->slope_rad < -a->friction_rad - 1e-12 : a->slope_rad > a->friction_rad + 1e-12;
   if (steep)
@@ -81,6 +81,7 @@ lw_status lw_coulomb_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
                             const lw_working *working) {
   double theta = plane->batter_rad, beta = plane->slope_rad, delta = plane->wall_friction_rad;
   double sign = state == LW_PASSIVE ? -1.0 : 1.0;
+  if (lw_plane_hold(plane, error) != LW_OK) return LW_NO_SOLUTION;
   lw_law law = {.surcharge_factor = cos(theta) * cos(beta) / cos(theta - beta)};
   /* A passive thrust with friction points above the normal: it lifts the wall. */
   double angle = state == LW_PASSIVE ? theta - delta : theta + delta;

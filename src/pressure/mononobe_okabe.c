@@ -18,6 +18,9 @@ static lw_status slides(double turn_rad, lw_error *error) {
 
 lw_status lw_mononobe_okabe_coefficient(lw_earth_state state, const lw_wall_angles *angles, double turn_rad,
                                         double *k, lw_error *error) {
+  if (!(turn_rad < HALF_PI))
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE,
+                        "the earthquake's angle must be below 90 deg");
   if (fabs(turn_rad) < 1e-15) return lw_coulomb_coefficient(state, angles, k, error);
   double still, sign = state == LW_PASSIVE ? -1.0 : 1.0, psi = turn_rad;
   lw_status status = lw_coulomb_coefficient(state, angles, &still, error);
@@ -46,7 +49,7 @@ double lw_seed_whitman_increment(double horizontal) {
 }
 
 static bool shaken(const lw_plane *plane) {
-  return fabs(plane->seismic.horizontal) > 0.0 || fabs(plane->seismic.vertical) > 0.0;
+  return !(fabs(plane->seismic.horizontal) <= 0.0 && fabs(plane->seismic.vertical) <= 0.0);
 }
 
 /* Each layer's coefficient above and below water, in an earthquake or still, without cohesion. */
@@ -117,8 +120,11 @@ static lw_status find_part(lw_earth_state state, const lw_plane *plane, lw_seism
 
 lw_status lw_seismic_find(lw_earth_state state, const lw_plane *plane, lw_seismic_part *part,
                           lw_error *error) {
-  *part = (lw_seismic_part){0};
-  return shaken(plane) ? find_part(state, plane, part, error) : LW_OK;
+  lw_seismic_part found = {0};
+  lw_status status = shaken(plane) ? lw_plane_hold(plane, error) : LW_OK;
+  if (status == LW_OK && shaken(plane)) status = find_part(state, plane, &found, error);
+  if (status == LW_OK) *part = found;
+  return status;
 }
 
 static void record(const lw_plane *plane, const lw_seismic_part *part, const lw_thrust *thrust,

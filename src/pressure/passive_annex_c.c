@@ -10,11 +10,11 @@ static const double HALF_PI = 1.57079632679489661923;
 
 static lw_status check(const lw_wall_angles *a, lw_error *error) {
   double phi = a->friction_rad;
-  if (!(phi > 0.0) || phi >= HALF_PI || fabs(a->wall_friction_rad) > phi + 1e-12 ||
-      fabs(a->batter_rad) >= HALF_PI)
+  if (!(phi > 0.0) || phi >= HALF_PI || !(fabs(a->wall_friction_rad) <= phi + 1e-12) ||
+      !(fabs(a->batter_rad) < HALF_PI))
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE,
                         "annex C takes a friction angle from above 0 to 90 deg, and at most it on the wall");
-  if (fabs(a->slope_rad) > phi + 1e-12)
+  if (!(fabs(a->slope_rad) <= phi + 1e-12))
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_STEEPER_THAN_FRICTION,
                         "the ground is steeper than its own friction angle");
   return LW_OK;

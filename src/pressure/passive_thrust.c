@@ -50,6 +50,7 @@ static void record(lw_earth_state state, const lw_plane *plane, const lw_thrust 
 
 static lw_status integrate(lw_earth_state state, const lw_plane *plane, layer_rule rule, lw_thrust *thrust,
                            lw_error *error) {
+  if (lw_plane_hold(plane, error) != LW_OK) return LW_NO_SOLUTION;
   double theta = plane->batter_rad, beta = plane->slope_rad, delta = plane->wall_friction_rad;
   lw_law law = {.surcharge_factor = cos(theta) * cos(beta) / cos(theta - beta)};
   double angle = state == LW_PASSIVE ? theta - delta : theta + delta;

@@ -25,6 +25,11 @@ lw_status lw_profile_integrate(const lw_plane *plane, const lw_law *law, double 
  * cuts a similar figure off the wedge. */
 bool lw_plane_is_one_figure(const lw_plane *plane);
 
+/* Whether a formula may be asked about the plane: its numbers are numbers, its layers in order and the last
+ * as deep as the plane, its counts within their lists, its soil weighs something, its angles are angles.
+ * gives LW_OK · LW_NO_SOLUTION with the reason out-of-range or angle-out-of-range */
+lw_status lw_plane_hold(const lw_plane *plane, lw_error *error);
+
 /* Index of the layer at a depth, the lower one on a boundary. */
 int lw_layer_at(const lw_plane *plane, double depth_m);
 

@@ -12,7 +12,7 @@ lw_status lw_rankine_coefficient(lw_earth_state state, double friction_rad, doub
   if (!(phi >= 0.0) || phi >= acos(0.0))
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE,
                         "the friction angle must be from 0 to less than 90 deg");
-  if (fabs(beta) > phi + 1e-12)
+  if (!(fabs(beta) <= phi + 1e-12))
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_STEEPER_THAN_FRICTION,
                         "ground at %.1f deg is steeper than friction of %.1f deg", beta * LW_DEG_PER_RAD,
                         phi * LW_DEG_PER_RAD);
@@ -26,7 +26,7 @@ lw_status lw_rankine_battered(double friction_rad, double slope_rad, double batt
   double upright, sp = sin(friction_rad), sb = sin(slope_rad);
   lw_status status = lw_rankine_coefficient(LW_ACTIVE, friction_rad, slope_rad, &upright, error);
   if (status != LW_OK) return status;
-  if (!(friction_rad > 0.0) || fabs(batter_rad) >= acos(0.0))
+  if (!(friction_rad > 0.0) || !(fabs(batter_rad) < acos(0.0)))
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE,
                         "friction must be above 0 and the back's angle below 90 deg");
   double turn = asin(fmin(fmax(sb / sp, -1.0), 1.0)) - slope_rad + 2.0 * batter_rad;
@@ -55,7 +55,11 @@ lw_status lw_rankine_pressure(lw_earth_state state, const lw_layer *layer, doubl
   double k;
   lw_status status = lw_rankine_coefficient(state, layer->friction_rad, slope_rad, &k, error);
   if (status != LW_OK) return status;
-  *pressure_kpa = sloped(state, layer, slope_rad, stress_kpa);
+  double pressure = sloped(state, layer, slope_rad, stress_kpa);
+  if (!isfinite(pressure) || !(stress_kpa >= 0.0) || !(layer->cohesion_kpa >= 0.0))
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_OUT_OF_RANGE,
+                        "the stress and the cohesion must be 0 or more");
+  *pressure_kpa = pressure;
   return LW_OK;
 }
 
@@ -87,6 +91,7 @@ static void record(const lw_plane *plane, lw_earth_state state, const lw_thrust 
 lw_status lw_rankine_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
                             const lw_working *working) {
   lw_law law = {.surcharge_factor = 1.0};
+  if (lw_plane_hold(plane, error) != LW_OK) return LW_NO_SOLUTION;
   double sign = state == LW_PASSIVE ? -1.0 : 1.0;
   for (int i = 0; i < plane->layer_count; i++) {
     const lw_layer *layer = &plane->layer[i];

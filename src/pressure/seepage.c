@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "profile.h"
+
 /* Seepage to an upright drain by the series of Laplace's equation in a half-strip. */
 
 static const double PI = 3.14159265358979323846, ZETA_3 = 1.20205690315959428540;
@@ -67,6 +69,7 @@ lw_status lw_seepage_thrust(const lw_plane *plane, lw_seepage *seepage, lw_error
   const lw_layer *soil = &plane->layer[0];
   lw_minimum best;
   double k, water = plane->water_unit_weight_kn_per_m3, level = cos(plane->wall_friction_rad);
+  if (lw_plane_hold(plane, error) != LW_OK) return LW_NO_SOLUTION;
   if (!fits(plane))
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_SEEPAGE_FORM, "%s",
                         lw_reason_sentence(LW_REASON_NO_SEEPAGE_FORM));

@@ -124,7 +124,7 @@ static lw_status no_wedge(const lw_plane *plane, lw_error *error) {
   if (plane->slope_rad <= soil->friction_rad && plane->seismic.horizontal > 0.0)
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_SEISMIC_WEDGE,
                         "in this earthquake the ground slides by itself");
-  if (plane->slope_rad > soil->friction_rad && isinf(plane->slope_run_m))
+  if (fabs(plane->slope_rad) > soil->friction_rad && isinf(plane->slope_run_m))
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_STEEPER_THAN_FRICTION,
                         "the ground is steeper than the soil's own angle of friction");
   return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE, "no wedge of soil is critical");
@@ -132,6 +132,7 @@ static lw_status no_wedge(const lw_plane *plane, lw_error *error) {
 
 lw_status lw_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_wedge *wedge, lw_error *error,
                           const lw_working *working) {
+  if (lw_plane_hold(plane, error) != LW_OK) return LW_NO_SOLUTION;
   search s = search_of(state, plane);
   if (state == LW_AT_REST)
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE_AT_REST, "at rest no wedge slides");
@@ -139,8 +140,9 @@ lw_status lw_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_wedge 
   double low = (endless ? plane->slope_rad : 0.0) + 1e-6, high = HALF_PI + plane->batter_rad - 1e-9;
   lw_minimum best;
   double steepest = plane->slope_rad + lw_layer_turned(plane, 0, plane->water_depth_m <= 0.0);
-  if (!(low < high) || (endless && active && steepest > plane->layer[0].friction_rad))
-    return no_wedge(plane, error);
+  double friction = plane->layer[0].friction_rad;
+  bool slides = endless && (active ? steepest > friction : -plane->slope_rad > friction);
+  if (!(low < high) || slides) return no_wedge(plane, error);
   double from = tan(0.5 * low), to = tan(0.5 * high);
   lw_status status = lw_solve_minimum(to_minimise, &s, from, to, trials_for(plane), &best);
   if (status != LW_OK) return no_wedge(plane, error);
@@ -167,7 +169,8 @@ lw_status lw_wedge_as_thrust(lw_earth_state state, const lw_plane *plane, lw_thr
   lw_plane still = *plane;
   bool shaken = plane->seismic.horizontal > 0.0 || fabs(plane->seismic.vertical) > 0.0;
   still.seismic = (lw_seismic){0};
-  lw_status status = lw_wedge_thrust(state, &still, &wedge, error, working);
+  lw_status status = lw_plane_hold(plane, error);
+  if (status == LW_OK) status = lw_wedge_thrust(state, &still, &wedge, error, working);
   if (status == LW_OK && shaken) status = lw_wedge_thrust(state, plane, &moving, error, working);
   if (status != LW_OK) return status;
   double sign = state == LW_PASSIVE ? -1.0 : 1.0;

@@ -113,8 +113,8 @@ Test(seepage, only_where_there_is_a_form) {
   sloping.slope_rad = 0.1;
   sticky.layer[0].cohesion_kpa = 1.0;
   leaning.batter_rad = -0.05;
-  layered.layer[0].bottom_m = 0.5;
   layered.layer[1] = layered.layer[0];
+  layered.layer[0].bottom_m = 0.5;
   layered.layer_count = 2;
   const lw_plane *const planes[] = {&sloping, &sticky, &leaning, &layered};
   for (size_t i = 0; i < sizeof planes / sizeof *planes; i++) {
