@@ -278,6 +278,7 @@ typedef struct lw_retrace {
   lw_strip strip;      /* what a theory of bearing takes the contact for */
   double on_friction;  /* tan φ and every friction were multiplied by this */
   double on_sliding, on_passive, on_bearing;   /* and resistances by these */
+  double ground_holds_kn_per_m;                /* from sliding at most, passive apart; INFINITY: no limit */
 } lw_retrace;
 
 /** The stage behind a check, found again, for the working: a situation keeps only the stage that governs.

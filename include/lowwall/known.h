@@ -19,6 +19,7 @@
   X(FRICTION_TIMES, "friction-times") \
   X(COHESION, "cohesion") \
   X(COHESION_TIMES, "cohesion-times") \
+  X(UNDRAINED_COHESION, "undrained-cohesion") \
   X(SLIP_RESISTANCE, "slip-resistance") \
   X(SLIP_RESISTANCE_TIMES, "slip-resistance-times") \
   X(SLIDING_RESISTANCE, "sliding-resistance") \
@@ -41,7 +42,8 @@
   X(VARIABLE, "variable-unfavourable") \
   X(VARIABLE_FAVOURABLE, "variable-favourable") \
   X(VARIABLE_ON_WALL, "variable-on-wall-unfavourable") \
-  X(DECIDES, "decides")
+  X(DECIDES, "decides") \
+  X(UNDRAINED_SLIDING, "undrained-sliding-of-weight")
 typedef enum lw_need {
 #define LW_NEED_NAME(name, quantity) LW_NEED_##name,
   LW_NEEDS(LW_NEED_NAME)

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "bearing_common.h"
+
 /* The factors of a set, on strengths, on resistances and on what acts. */
 
 static const double SAME = 1e-12;
@@ -25,13 +27,20 @@ static double on_cohesion(const lw_format *format, lw_situation_kind kind) {
   return lw_format_times(format, kind, LW_NEED_COHESION, LW_NEED_COHESION_TIMES);
 }
 
+/* Of soil that is taken without friction; what has no factor of its own takes that of cohesion. */
+static double on_undrained(const lw_format *format, lw_situation_kind kind) {
+  lw_number divides = lw_format_value(format->row[LW_NEED_UNDRAINED_COHESION], kind);
+  return divides.known ? 1.0 / divides.value : on_cohesion(format, kind);
+}
+
 static bool same(double a, double b) {
   return fabs(a - b) < SAME;
 }
 
 bool lw_format_same_ground(const lw_format *format, lw_situation_kind a, lw_situation_kind b) {
   return same(on_friction(format, a), on_friction(format, b)) &&
-         same(on_cohesion(format, a), on_cohesion(format, b));
+         same(on_cohesion(format, a), on_cohesion(format, b)) &&
+         same(on_undrained(format, a), on_undrained(format, b));
 }
 
 bool lw_format_is_partial(const lw_format *format, lw_situation_kind kind) {
@@ -44,19 +53,29 @@ static double weaker(double angle_rad, double times) {
   return atan(tan(angle_rad) * times);
 }
 
-static void weaken(lw_soil *soil, double friction, double cohesion) {
-  soil->friction_rad = weaker(soil->friction_rad, friction);
-  soil->cohesion_kpa *= cohesion;
+/* By what strengths are multiplied. */
+typedef struct strengths {
+  double friction, cohesion, undrained;
+} strengths;
+
+static double of_cohesion(const strengths *times, const lw_soil *soil) {
+  return lw_bearing_is_frictionless(soil->friction_rad) ? times->undrained : times->cohesion;
 }
 
-/* Block on block is no ground, but a code for stonework divides its friction by more: it is weakened too. */
-static void weaken_contacts(lw_wall *wall, double friction, double cohesion) {
-  wall->wall_friction_rad = weaker(wall->wall_friction_rad, friction);
-  wall->site.base_friction *= friction;
-  wall->site.pad_friction *= friction;
-  wall->site.base_adhesion_kpa *= cohesion;
-  wall->section.joint_friction *= friction;
-  wall->section.joint_shear_kn_per_m *= friction;
+static void weaken(lw_soil *soil, const strengths *times) {
+  soil->cohesion_kpa *= of_cohesion(times, soil);
+  soil->friction_rad = weaker(soil->friction_rad, times->friction);
+}
+
+/* Block on block is no ground, but a code for stonework divides its friction by more: it is weakened too.
+ * Adhesion is a share of the cohesion of the ground below. */
+static void weaken_contacts(lw_wall *wall, const strengths *times) {
+  wall->wall_friction_rad = weaker(wall->wall_friction_rad, times->friction);
+  wall->site.base_friction *= times->friction;
+  wall->site.pad_friction *= times->friction;
+  wall->site.base_adhesion_kpa *= of_cohesion(times, &wall->site.footing);
+  wall->section.joint_friction *= times->friction;
+  wall->section.joint_shear_kn_per_m *= times->friction;
 }
 
 static void say(const lw_working *working, const lw_soil *soil, double friction, const char *symbol) {
@@ -77,15 +96,15 @@ void lw_format_apply(const lw_format *format, lw_situation_kind kind, lw_wall *w
                      const lw_working *working) {
   if (!format->has_factors) return;
   push_at_source(format, kind, &wall->site);
-  double friction = on_friction(format, kind), cohesion = on_cohesion(format, kind);
+  strengths times = {on_friction(format, kind), on_cohesion(format, kind), on_undrained(format, kind)};
   /* Dividing by one still costs the last bit of an angle: a lumped set leaves the soil as it is. */
-  if (same(friction, 1.0) && same(cohesion, 1.0)) return;
+  if (same(times.friction, 1.0) && same(times.cohesion, 1.0) && same(times.undrained, 1.0)) return;
   for (int i = 0; i < wall->site.soil_count; i++) {
-    say(working, &wall->site.soil[i], friction, "phid");
-    weaken(&wall->site.soil[i], friction, cohesion);
+    say(working, &wall->site.soil[i], times.friction, "phid");
+    weaken(&wall->site.soil[i], &times);
   }
-  weaken(&wall->site.footing, friction, cohesion);
-  weaken_contacts(wall, friction, cohesion);
+  weaken_contacts(wall, &times);
+  weaken(&wall->site.footing, &times);
 }
 
 /* What has no factor of its own takes that of permanent actions. */

@@ -65,6 +65,7 @@ static void note(trace *t) {
       lw_format_times(&t->format, kind, LW_NEED_PASSIVE_RESISTANCE, LW_NEED_PASSIVE_RESISTANCE_TIMES);
   out->on_bearing =
       lw_format_times(&t->format, kind, LW_NEED_BEARING_RESISTANCE, LW_NEED_BEARING_RESISTANCE_TIMES);
+  out->ground_holds_kn_per_m = lw_sliding_most(&t->context, &out->stage.contact, t->check->at);
   out->strip = lw_bearing_strip(&t->context, &out->stage, t->check->at);
 }
 

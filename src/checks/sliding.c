@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/extremes.h"
+#include "bearing_common.h"
 
 /* Sliding on a contact: friction and what is bonded against the push. */
 
@@ -18,6 +19,15 @@ static double friction_of(const lw_wall *wall, const lw_contact *contact, lw_at 
   double friction = at == LW_AT_PAD ? site->pad_friction : site->base_friction;
   double adhesion = site->base_adhesion_kpa * contact->area_m2 * contact->share_in_compression;
   return friction * pressed + (contact->inside ? adhesion : 0.0);
+}
+
+/* Water or air can get between clay and a dry wall. */
+double lw_sliding_most(const lw_check_context *context, const lw_contact *contact, lw_at at) {
+  const lw_site *site = &context->wall->site;
+  lw_number share = lw_format_value(context->format->row[LW_NEED_UNDRAINED_SLIDING], context->kind);
+  bool on_ground = at == LW_AT_PAD || (at == LW_AT_BASE && site->pad.thickness_m <= 0.0);
+  if (!share.known || !on_ground || !lw_bearing_is_frictionless(site->footing.friction_rad)) return INFINITY;
+  return share.value * lw_larger(contact->vertical_kn_per_m, 0.0);
 }
 
 lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage, lw_at at, int joint) {
@@ -36,6 +46,7 @@ lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage
   double holds = friction_of(context->wall, &stage->contact, at) *
                  lw_format_times(context->format, context->kind, LW_NEED_SLIDING_RESISTANCE,
                                  LW_NEED_SLIDING_RESISTANCE_TIMES);
+  holds = lw_smaller(holds, lw_sliding_most(context, &stage->contact, at));
   if (passive && !off_push) holds += in_front;
   check.demand = lw_known(lw_larger(push, 0.0));
   check.resistance = lw_known(holds);

@@ -130,6 +130,8 @@ typedef struct lw_check_context {
 } lw_check_context;
 
 lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage, lw_at at, int joint);
+/* The most that the ground may hold where it is taken without friction; INFINITY: no such limit. */
+double lw_sliding_most(const lw_check_context *context, const lw_contact *contact, lw_at at);
 lw_check lw_check_overturning(const lw_check_context *context, const lw_stage *stage, lw_at at, int joint);
 lw_check lw_check_compression(const lw_check_context *context, const lw_stage *stage, lw_at at, int joint);
 /* The strip footing that a theory takes the contact for. */

@@ -85,13 +85,27 @@ static void passive_steps(const lw_page *page, const lw_retrace *by, const lw_ch
                passive);
 }
 
+/* Where water or air can get to clay, a share of the weight is the most that holds. */
+static void limited(const lw_page *page, const lw_retrace *by, const char *formula, const char *numbers,
+                    double unlimited) {
+  char text[240];
+  double down = by->stage.contact.vertical_kn_per_m;
+  lw_print(text, sizeof text,
+           "%s = %s = %.4f kN/m, limited to %.2f V = %.2f x %.4f = %.4f kN/m on clay without "
+           "friction",
+           formula, numbers, unlimited, by->ground_holds_kn_per_m / down, by->ground_holds_kn_per_m / down,
+           down, by->ground_holds_kn_per_m);
+  is(page, "Rg", text);
+}
+
 static bool sliding(const lw_page *page, const lw_retrace *by, const lw_check *check) {
   const lw_contact *c = &by->stage.contact;
   double mu = friction_of(&by->wall, check->at), bond = bond_of(&by->wall, c, check->at);
-  double ground = mu * fmax(c->vertical_kn_per_m, 0.0) + bond;
+  double unlimited = by->on_sliding * (mu * fmax(c->vertical_kn_per_m, 0.0) + bond);
+  double ground = fmin(unlimited, by->ground_holds_kn_per_m);
   double passive = by->on_passive * by->stage.passive_kn_per_m;
-  bool off_push = passive > 0.0 && agrees(check->resistance, by->on_sliding * ground);
-  double holds = by->on_sliding * ground + (off_push ? 0.0 : passive);
+  bool off_push = passive > 0.0 && agrees(check->resistance, ground);
+  double holds = ground + (off_push ? 0.0 : passive);
   double push = c->horizontal_kn_per_m - (off_push ? passive : 0.0);
   char text[240], formula[80], numbers[120], factored[120];
   if (!agrees(check->resistance, holds) || !agrees(check->demand, push)) return false;
@@ -102,8 +116,11 @@ static bool sliding(const lw_page *page, const lw_retrace *by, const lw_check *c
   lw_print(numbers, sizeof numbers, "%.4f x %.4f", mu, fmax(c->vertical_kn_per_m, 0.0));
   plus(numbers, sizeof numbers, bond, bond > 0.0);
   times(factored, sizeof factored, by->on_sliding, numbers);
+  if (ground < unlimited) limited(page, by, formula, factored, unlimited);
+  if (ground < unlimited) lw_print(factored, sizeof factored, "%.4f", ground);
   plus(factored, sizeof factored, passive, passes);
-  lw_print(text, sizeof text, "%s%s = %s = %.4f kN/m", formula, passes ? " + passive" : "", factored, holds);
+  lw_print(text, sizeof text, "%s%s = %s = %.4f kN/m", ground < unlimited ? "the limit" : formula,
+           passes ? " + passive" : "", factored, holds);
   is(page, "R", text);
   if (off_push) {
     lw_print(text, sizeof text, "push less passive = %.4f - %.4f = %.4f kN/m", c->horizontal_kn_per_m,
@@ -268,12 +285,10 @@ static void write_check(const lw_page *page, const lw_result *result, const lw_s
 
 void lw_working_written(const lw_page *page, const lw_result *result, const lw_situation *s,
                         const lw_stage *stage, lw_place place) {
-  static const char *const words[] = {[LW_CHECK_SLIDING] = "sliding",
-                                      [LW_CHECK_OVERTURNING] = "tipping",
-                                      [LW_CHECK_COMPRESSION] = "pressed share",
-                                      [LW_CHECK_BEARING] = "ground",
-                                      [LW_CHECK_TILTING] = "tipping",
-                                      [LW_CHECK_SLIP] = "slip"};
+  static const char *const words[] = {
+      [LW_CHECK_SLIDING] = "sliding",           [LW_CHECK_OVERTURNING] = "tipping",
+      [LW_CHECK_COMPRESSION] = "pressed share", [LW_CHECK_BEARING] = "ground",
+      [LW_CHECK_TILTING] = "tipping",           [LW_CHECK_SLIP] = "slip"};
   for (int i = 0; i < s->check_count; i++) {
     const lw_check *check = &s->check[i];
     if (check->at != place.at || check->joint != place.joint || !check->has.known) continue;

@@ -17,13 +17,35 @@ static const double PI = 3.14159265358979323846;
 /* [EN1997-1 T.A.1] to [EN1997-1 T.A.4], [EN1997-1 T.A.13]; [AASHTO-LRFD T.3.4.1-2], [AASHTO-LRFD T.3.4.1-1],
  * [AASHTO-LRFD T.10.5.5.2.2-1]. */
 const code_set CODE_SETS[CODE_SET_COUNT] = {
-    {"en1997-da1-1", 1.0, {1.0, 1.35}, {1.0, 1.35}, {1.0, 1.35}, 1.5, 1.5, 1.0, false},
-    {"en1997-da1-2", 1.25, {1.0, 1.0}, {1.0, 1.0}, {1.0, 1.0}, 1.3, 1.3, 1.0, false},
-    {"en1997-da2-geo", 1.0, {1.0, 1.35}, {1.0, 1.35}, {1.0, 1.35}, 1.5, 1.5, 1.0 / 1.1, false},
-    {"en1997-da3-geo", 1.25, {1.0, 1.35}, {1.0, 1.0}, {1.0, 1.0}, 1.3, 1.5, 1.0, false},
-    {"en1997-equ", 1.25, {0.9, 1.1}, {0.9, 1.1}, {0.9, 1.1}, 1.5, 1.5, 1.0, true},
-    {"ibc", 1.0, {1.0, 1.0}, {1.0, 1.0}, {1.0, 1.0}, 1.0, 1.0, 1.0, true},
-    {"aashto-lrfd-strength-1", 1.0, {0.9, 1.25}, {1.0, 1.35}, {0.9, 1.5}, 1.75, 1.75, 0.8, false},
+    {"en1997-da1-1", 1.0, 1.0, {1.0, 1.35}, {1.0, 1.35}, {1.0, 1.35}, 1.5, 1.5, 1.0, 1.0, 0.4, false},
+    {"en1997-da1-2", 1.25, 1.4, {1.0, 1.0}, {1.0, 1.0}, {1.0, 1.0}, 1.3, 1.3, 1.0, 1.0, 0.4, false},
+    {"en1997-da2-geo",
+     1.0,
+     1.0,
+     {1.0, 1.35},
+     {1.0, 1.35},
+     {1.0, 1.35},
+     1.5,
+     1.5,
+     1.0 / 1.1,
+     1.0 / 1.4,
+     0.4,
+     false},
+    {"en1997-da3-geo", 1.25, 1.4, {1.0, 1.35}, {1.0, 1.0}, {1.0, 1.0}, 1.3, 1.5, 1.0, 1.0, 0.4, false},
+    {"en1997-equ", 1.25, 1.4, {0.9, 1.1}, {0.9, 1.1}, {0.9, 1.1}, 1.5, 1.5, 1.0, 1.0, INFINITY, true},
+    {"ibc", 1.0, 1.0, {1.0, 1.0}, {1.0, 1.0}, {1.0, 1.0}, 1.0, 1.0, 1.0, 1.0, INFINITY, true},
+    {"aashto-lrfd-strength-1",
+     1.0,
+     1.0,
+     {0.9, 1.25},
+     {1.0, 1.35},
+     {0.9, 1.5},
+     1.75,
+     1.75,
+     0.8,
+     0.45,
+     INFINITY,
+     false},
 };
 
 double code_design_angle(double angle_deg, double strength) {
@@ -47,7 +69,25 @@ void code_wall_make(dice *d, code_wall *w) {
   w->coulomb = dice_pick(d, 2);
 }
 
-void code_wall_items(const code_wall *w, double strength, random_wall *items) {
+void code_wall_on_clay(dice *d, code_wall *w) {
+  code_wall_make(d, w);
+  w->footing_deg = w->friction = 0.0;
+  w->clay_kpa = dice_between(d, 10.0, 120.0);
+  w->adhesion_kpa = dice_between(d, 0.3, 1.0) * w->clay_kpa;
+}
+
+static void add_footing(const code_wall *w, double strength, double undrained, random_wall *items) {
+  random_wall_add(items, "footing soil friction angle=%.17g deg",
+                  code_design_angle(w->footing_deg, strength));
+  random_wall_add(items, "base friction=%.17g", w->friction / strength);
+  if (w->clay_kpa <= 0.0) return;
+  random_wall_add(items, "footing soil cohesion=%.17g kPa", w->clay_kpa / undrained);
+  random_wall_add(items, "base adhesion=%.17g kPa", w->adhesion_kpa / undrained);
+  random_wall_add(items, "method bearing=en1997");
+  random_wall_add(items, "method base pressure=effective");
+}
+
+void code_wall_items(const code_wall *w, double strength, double undrained, random_wall *items) {
   double phi = code_design_angle(w->phi_deg, strength), delta = code_design_angle(w->delta_deg, strength);
   *items = (random_wall){0};
   random_wall_add(items, "wall kind=section");
@@ -65,9 +105,7 @@ void code_wall_items(const code_wall *w, double strength, random_wall *items) {
   random_wall_add(items, "ground slope=%.17g deg", w->slope_deg);
   random_wall_add(items, "load 1 kind=%s", w->load_kpa > 0.0 ? "uniform" : "none");
   if (w->load_kpa > 0.0) random_wall_add(items, "load 1 pressure=%.17g kPa", w->load_kpa);
-  random_wall_add(items, "footing soil friction angle=%.17g deg",
-                  code_design_angle(w->footing_deg, strength));
-  random_wall_add(items, "base friction=%.17g", w->friction / strength);
+  add_footing(w, strength, undrained, items);
   random_wall_add(items, "people on cap=yes");
   random_wall_add(items, "method slip=not");
   random_wall_add(items, "method surcharge on heel=presses");
@@ -113,6 +151,7 @@ code_balance code_balance_of(const code_set *s, const code_leaning *as, const lw
   double near = fmin(from_toe, plain->contact.width_m - from_toe);
   b.inside = near > 0.0;
   b.pressed = b.inside ? fmin(1.0, 3.0 * near / plain->contact.width_m) : 0.0;
+  b.effective_m = fmax(2.0 * near, 0.0);
   return b;
 }
 

@@ -9,10 +9,11 @@
 /* The figures of one set as its code prints them; pairs are favourable, unfavourable. */
 typedef struct code_set {
   const char *format;
-  double strength; /* divides tan φ */
+  double strength, undrained; /* divide tan φ, and the strength of clay without friction */
   double wall[2], soil[2], push[2];
   double variable, people;
-  double sliding;   /* multiplies its resistance */
+  double sliding, bearing; /* multiply resistances */
+  double of_weight;        /* the most that clay without friction holds, of the weight on it */
   bool overturning; /* asked for: what tips then has ratio 0 */
 } code_set;
 enum { CODE_SET_COUNT = 7, CODE_LEANINGS = 64 };
@@ -25,12 +26,14 @@ typedef struct code_wall {
   double lean, face;               /* shares of the base that the batters of back and face take */
   double buried_m;
   double phi_deg, delta_deg, gamma, slope_deg, load_kpa;
-  double friction, footing_deg;
+  double friction, footing_deg, clay_kpa, adhesion_kpa;
 } code_wall;
 
 void code_wall_make(dice *d, code_wall *w);
-/* As items of a sheet, tan φ and every friction divided by strength already. */
-void code_wall_items(const code_wall *w, double strength, random_wall *items);
+/* On clay that is taken without friction. */
+void code_wall_on_clay(dice *d, code_wall *w);
+/* As items of a sheet, tan φ and every friction divided by strength already, clay by undrained. */
+void code_wall_items(const code_wall *w, double strength, double undrained, random_wall *items);
 double code_design_angle(double angle_deg, double strength);
 /* The caller frees. */
 lw_result *code_run(const random_wall *items, const char *format);
@@ -44,7 +47,7 @@ double code_factor_of(const code_set *s, const code_leaning *as, lw_force_kind k
 
 /* Sums about the toe. */
 typedef struct code_balance {
-  double down, level, holds, tips, pressed;
+  double down, level, holds, tips, pressed, effective_m;
   bool inside;
 } code_balance;
 code_balance code_balance_of(const code_set *s, const code_leaning *as, const lw_stage *plain);

@@ -56,8 +56,8 @@ Test(sets, the_gravest_try_is_the_one_shown) {
       const code_set *set = &CODE_SETS[k];
       random_wall items, design;
       char what[RANDOM_ITEMS * RANDOM_ITEM_BYTES];
-      code_wall_items(&wall, 1.0, &items);
-      code_wall_items(&wall, set->strength, &design);
+      code_wall_items(&wall, 1.0, 1.0, &items);
+      code_wall_items(&wall, set->strength, set->undrained, &design);
       lw_result *plain = code_run(&design, "lowwall"), *factored = code_run(&items, set->format);
       lw_situation_name name = w % 2 ? LW_SITUATION_DRAINED : LW_SITUATION_PEOPLE_SITTING;
       const lw_stage *base = &checks_test_situation(plain, name)->base;
