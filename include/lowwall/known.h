@@ -81,7 +81,8 @@ typedef enum lw_only_if {
   X(MACHINE_MASS, "machine-mass") X(HAND_MASS, "hand-mass") X(TRENCH_DEPTH, "trench-depth") \
   X(MOVEMENT_ALARM, "movement-alarm") X(FILL_THAT_COUNTS, "fill-that-counts") \
   X(TIER_APART, "tier-apart") X(TIER_ONE_WALL, "tier-one-wall") \
-  X(DRAINABLE_POROSITY, "drainable-porosity") X(KEEP_OUT_FRONT, "keep-out-front")
+  X(DRAINABLE_POROSITY, "drainable-porosity") X(KEEP_OUT_FRONT, "keep-out-front") \
+  X(OTHER_WALL_HEIGHT, "other-wall-height")
 #define LW_CONDITIONS(X) \
   X(OTHER_WALL_NEAR, "other-wall-near") X(SLOPING_GROUND, "sloping-ground") \
   X(SUPPORTS_BUILDING, "supports-building") X(VEHICLE_LOAD, "vehicle-load") \

@@ -49,6 +49,7 @@ typedef struct lw_soil_row {
   double allowable_bearing_kpa;    /* cautious presumptive value for this ground; NAN when none */
   lw_backfill_use use;
   bool free_draining;
+  bool never_swells;               /* sand and gravel: whether the ground is reactive need not be asked */
   /* ribbon lengths that mean this soil: from included, to not; NAN: none, no end */
   double ribbon_from_m, ribbon_to_m;
   /* angle of a poured heap of dry grains, likewise: a floor of the friction angle */

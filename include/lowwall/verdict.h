@@ -35,6 +35,7 @@ typedef struct lw_verdict_reason {
   lw_who who;            /* whom it calls for, of a who reason */
   bool assumed;          /* it rests on an answer that is not known */
   const char *slug, *source;  /* of the code or of the tables */
+  const char *left_out;  /* the item of the sheet that would tell; NULL: none */
   char text[480];        /* one plain sentence */
 } lw_verdict_reason;
 

@@ -18,6 +18,7 @@ static void add_reasons(json_t *verdict, const lw_verdict *v) {
     lw_json_set_text(entry, "answer", answer_word(reason->answer));
     lw_json_set_text(entry, "who", reason->answer == LW_ANSWER_WHO ? lw_who_slug(reason->who) : "");
     lw_json_set_flag(entry, "assumed", reason->assumed);
+    lw_json_set_text(entry, "left_out", reason->left_out ? reason->left_out : "");
   }
 }
 

@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "items.h"
 
-/* An unknown distance is taken as near: the checks that it raises are raised. */
-#define NEAR_M 1.0
+/* An unknown distance is no distance: every check that it raises is raised, as a question. */
+#define NEAR_M 0.0
 #define FAR RANGE(0.0, 1e5)
 
 static const lw_item items[] = {
@@ -145,7 +145,7 @@ static const lw_item items[] = {
     {.part = LW_ABOUT_SITE,
      .name = "water held behind",
      YES_NO(water_held),
-     .assumed = LW_NO,
+     .assumed = LW_YES,
      .unit = "",
      .example = "no",
      .means = "Whether the wall holds water, as a pond or tank does.",

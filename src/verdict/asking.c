@@ -14,6 +14,8 @@ typedef struct lw_favourable {
 
 static const lw_favourable favourable[] = {
     {"vehicle access", "no"},
+    {"water held behind", "no"},
+    {"works", "new"},
     {"drain outlets", "2"},
     {"wall joints", "open"},
     {"ground drains", "yes"},

@@ -36,6 +36,11 @@ static void common(lw_cues *cues, lw_cue cue, bool fits) {
   if (fits) cues->fits |= 1u << cue;
 }
 
+/* Not one that is only a question: the report asks it. */
+static bool is_so(const lw_facts *f, lw_known_row condition) {
+  return lw_verdict_condition(f, condition, NULL) == LW_SO_YES;
+}
+
 static void own(lw_cues *cues, lw_cue cue, bool fits) {
   common(cues, cue, fits);
   if (fits) cues->own |= 1u << cue;
@@ -52,28 +57,28 @@ static void cues_of_works(const lw_facts *f, const lw_verdict *v, lw_cues *cues)
   common(cues, LW_CUE_FOOD, bed);
   common(cues, LW_CUE_CAP, f->wall->section.has_cap);
   own(cues, LW_CUE_PEOPLE_ON_CAP, f->wall->people_on_cap);
-  own(cues, LW_CUE_DEEP_DIG, f->dig_m >= lw_facts_threshold(f, LW_THRESHOLD_TRENCH_DEPTH, 0.0));
+  own(cues, LW_CUE_DEEP_DIG, f->dig.taken_m >= lw_facts_threshold(f, LW_THRESHOLD_TRENCH_DEPTH, 0.0));
   own(cues, LW_CUE_LIFTING, block_mass_kg(f->c) > lw_facts_threshold(f, LW_THRESHOLD_LIFT_MASS, 0.0));
-  own(cues, LW_CUE_WORKS_MOVED, lw_verdict_condition_met(f, LW_CONDITION_WALL_THAT_MOVED));
+  own(cues, LW_CUE_WORKS_MOVED, is_so(f, LW_CONDITION_WALL_THAT_MOVED));
 }
 
 static void cues_of_site(const lw_facts *f, lw_cues *cues) {
   const lw_case *c = f->c;
-  bool fence = lw_facts_back_is(f, LW_BACK_FENCE) || lw_verdict_condition_met(f, LW_CONDITION_FENCE_LOAD);
+  bool fence = lw_facts_back_is(f, LW_BACK_FENCE) || is_so(f, LW_CONDITION_FENCE_LOAD);
   own(cues, LW_CUE_TALL, f->height_m[LW_HEIGHT_EXPOSED] > lw_facts_clearance(f, LW_CLEARANCE_FALL_FLAG));
   own(cues, LW_CUE_OUTLET_BLOCKED, lw_site_ways_out(&f->wall->site) < 2);
   own(cues, LW_CUE_FENCE_BEHIND, fence);
-  own(cues, LW_CUE_BUILDING_BEHIND, lw_verdict_condition_met(f, LW_CONDITION_SUPPORTS_BUILDING));
+  own(cues, LW_CUE_BUILDING_BEHIND, is_so(f, LW_CONDITION_SUPPORTS_BUILDING));
   own(cues, LW_CUE_POOL, nearer(f, &c->pool_barrier_distance, LW_CLEARANCE_POOL_FLAG));
-  own(cues, LW_CUE_LOAD_BEHIND, f->loaded);
-  own(cues, LW_CUE_VEHICLE, lw_verdict_condition_met(f, LW_CONDITION_VEHICLE_LOAD));
+  own(cues, LW_CUE_LOAD_BEHIND, f->loaded != LW_SO_NOT);
+  own(cues, LW_CUE_VEHICLE, lw_verdict_condition(f, LW_CONDITION_VEHICLE_LOAD, NULL) != LW_SO_NOT);
   own(cues, LW_CUE_TIER, f->other_wall_near);
   own(cues, LW_CUE_SLOPE, !f->level_behind || !f->level_in_front);
   own(cues, LW_CUE_CLAY, clayey(f));
   own(cues, LW_CUE_BOUNDARY, nearer(f, &c->boundary_distance, LW_CLEARANCE_BOUNDARY));
   own(cues, LW_CUE_SERVICES, nearer(f, &c->service_distance, LW_CLEARANCE_SERVICE));
   own(cues, LW_CUE_PUBLIC_WAY, nearer(f, &c->public_way_distance, LW_CLEARANCE_PUBLIC_WAY));
-  own(cues, LW_CUE_SEISMIC, lw_verdict_condition_met(f, LW_CONDITION_EARTHQUAKE));
+  own(cues, LW_CUE_SEISMIC, is_so(f, LW_CONDITION_EARTHQUAKE));
 }
 
 static int count_bits(unsigned bits) {

@@ -3,38 +3,73 @@
 
 #include <math.h>
 
-/* The distances to keep where no place is on file; a missed one is a question for the council. */
+/* The distances to keep where no place is on file, and of them those that a place on file says nothing of: to
+ * services, waterbodies, streets and pool barriers. A missed one is a question for the council. */
 
 static const double ROUNDING = 1e-9;
 
-static void miss(const lw_facts *f, lw_verdict *v, lw_known_row of, const lw_quantity *q, const char *slug) {
-  const lw_clearance_row *row = lw_known_clearance(f->tables, of);
-  double wanted = lw_facts_clearance(f, of);
-  if (!row || q->origin == LW_ABSENT || q->si >= wanted - ROUNDING) return;
+/* A distance of the sheet, what it is to, and the item that has it. */
+typedef struct lw_kept {
+  lw_known_row of;
+  const lw_quantity *distance;
+  const char *slug, *item;
+} lw_kept;
+
+static double per_height(const lw_clearance_row *row, double height_m) {
+  return fmax(isfinite(row->at_least_m) ? row->at_least_m : 0.0,
+              isfinite(row->per_height) ? row->per_height * height_m : 0.0);
+}
+
+/* As far as the row asks for with the height as taken, and as far as it does for certain. */
+static lw_span wanted_by(const lw_facts *f, const lw_clearance_row *row) {
+  const lw_span *height = row->of == LW_OF_LOWER_WALL ? &f->lower_wall
+                          : row->of == LW_OF_TOTAL    ? &f->height[LW_HEIGHT_TOTAL]
+                                                      : &f->height[LW_HEIGHT_GREATEST];
+  double taken = isfinite(height->taken_m) ? height->taken_m : f->height_m[LW_HEIGHT_GREATEST];
+  return (lw_span){per_height(row, taken), per_height(row, height->certain_m), height->left_out};
+}
+
+static void miss(const lw_facts *f, lw_verdict *v, const lw_kept *kept) {
+  const lw_clearance_row *row = lw_known_clearance(f->tables, kept->of);
+  if (!row) return;
+  lw_span wanted = wanted_by(f, row);
+  lw_so so = lw_facts_nearer(kept->distance, wanted.taken_m);
+  bool certain = lw_facts_nearer(kept->distance, wanted.certain_m) == LW_SO_YES;
+  if (so == LW_SO_NOT) return;
+  if (!certain) {
+    lw_reasons_ask(v, kept->slug, row->from.source, so == LW_SO_OPEN ? kept->item : wanted.left_out);
+    return;
+  }
   char away[64];
   lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
                                                          .who = LW_WHO_COUNCIL,
-                                                         .origin = q->origin,
-                                                         .slug = slug,
+                                                         .origin = LW_GIVEN,
+                                                         .slug = kept->slug,
                                                          .source = row->from.source});
   if (!r) return;
-  lw_print(r->text, sizeof r->text, "Nearer than %.2f m to %s: %s.", wanted, row->name,
-           lw_reasons_distance(q, away, sizeof away));
+  lw_print(r->text, sizeof r->text, "Nearer than %.2f m to %s: %s.", wanted.taken_m, row->name,
+           lw_reasons_distance(kept->distance, away, sizeof away));
 }
 
 static void load(const lw_facts *f, lw_verdict *v) {
   const lw_clearance_row *row = lw_known_clearance(f->tables, LW_CLEARANCE_LOAD);
-  double wanted = lw_facts_clearance(f, LW_CLEARANCE_LOAD);
-  lw_heavy heavy = lw_facts_heavy(f, wanted);
-  if (!row || !(heavy.distance_m < wanted - ROUNDING)) return;
+  if (!row) return;
+  lw_span wanted = wanted_by(f, row);
+  lw_heavy heavy = lw_facts_heavy(f, wanted.taken_m);
+  if (!(heavy.distance_m < wanted.taken_m - ROUNDING)) return;
+  if (heavy.origin == LW_ASSUMED || !(heavy.distance_m < wanted.certain_m - ROUNDING)) {
+    const char *left_out = heavy.origin == LW_ASSUMED ? f->load_left_out : wanted.left_out;
+    lw_reasons_ask(v, "clearance-load", row->from.source, left_out);
+    return;
+  }
   lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
                                                          .who = LW_WHO_COUNCIL,
-                                                         .origin = heavy.origin,
+                                                         .origin = LW_GIVEN,
                                                          .slug = "clearance-load",
                                                          .source = row->from.source});
   if (!r) return;
-  lw_print(r->text, sizeof r->text, "Nearer than %.2f m to %s: %s%.2f m from the rear of the top.", wanted,
-           row->name, heavy.origin == LW_ASSUMED ? "not known, so taken as " : "", heavy.distance_m);
+  lw_print(r->text, sizeof r->text, "Nearer than %.2f m to %s: %.2f m from the rear of the top.",
+           wanted.taken_m, row->name, heavy.distance_m);
 }
 
 /* The upper of two walls must not be the taller one, as far as its own height counts for a tier. */
@@ -45,10 +80,19 @@ static void taller_above(const lw_facts *f, lw_verdict *v) {
   bool above = lw_facts_is(&c->other_wall_side, LW_SIDE_ABOVE);
   double upper = above ? other : mine, lower = above ? mine : other;
   const lw_clearance_row *row = lw_known_clearance(f->tables, LW_CLEARANCE_OTHER_WALL);
+  if (!row || lw_facts_nearer(&c->other_wall_distance, 0.0) == LW_SO_OPEN) return;
+  bool told = c->other_wall_height.origin == LW_GIVEN && c->other_wall_side.origin == LW_GIVEN;
+  double tallest = told ? upper : fmax(mine, f->lower_wall.taken_m);
   double apart = fmax(lw_facts_clearance(f, LW_CLEARANCE_OTHER_WALL),
-                      lw_facts_threshold(f, LW_THRESHOLD_TIER_APART, INFINITY) * upper);
-  bool together = f->other_wall_m < apart - ROUNDING;
-  if (!row || !together || upper <= lower + ROUNDING) return;
+                      lw_facts_threshold(f, LW_THRESHOLD_TIER_APART, INFINITY) * tallest);
+  bool together = lw_facts_nearer(&c->other_wall_distance, apart) == LW_SO_YES;
+  if (together && !told) {
+    bool height = c->other_wall_height.origin == LW_GIVEN;
+    lw_reasons_ask(v, "upper-wall-taller", row->from.source,
+                   height ? "other wall side" : "other wall height");
+    return;
+  }
+  if (!together || upper <= lower + ROUNDING) return;
   lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
                                                          .who = LW_WHO_COUNCIL,
                                                          .origin = c->other_wall_height.origin,
@@ -61,13 +105,28 @@ static void taller_above(const lw_facts *f, lw_verdict *v) {
 
 void lw_verdict_clearances(const lw_facts *facts, lw_verdict *verdict) {
   const lw_case *c = facts->c;
-  miss(facts, verdict, LW_CLEARANCE_BOUNDARY, &c->boundary_distance, "clearance-boundary");
-  miss(facts, verdict, LW_CLEARANCE_BUILDING, &c->building_distance, "clearance-building");
-  miss(facts, verdict, LW_CLEARANCE_OTHER_WALL, &c->other_wall_distance, "clearance-other-wall");
+  bool all = !facts->place_known;
+  const struct {
+    lw_kept kept;
+    bool asked;
+  } rows[] = {
+      {{LW_CLEARANCE_BOUNDARY, &c->boundary_distance, "clearance-boundary", "boundary distance"}, all},
+      {{LW_CLEARANCE_BUILDING, &c->building_distance, "clearance-building", "building distance"}, all},
+      {{LW_CLEARANCE_OTHER_WALL, &c->other_wall_distance, "clearance-other-wall", "other wall distance"},
+       all},
+      {{LW_CLEARANCE_SERVICE, &c->service_distance, "clearance-service", "service distance"},
+       all || !facts->own_service},
+      {{LW_CLEARANCE_WATERBODY, &c->waterbody_distance, "clearance-waterbody", "waterbody distance"},
+       all || !facts->own_waterbody},
+      {{LW_CLEARANCE_PUBLIC_WAY, &c->public_way_distance, "clearance-public-way", "public way distance"},
+       all || !facts->own_street},
+      {{LW_CLEARANCE_POOL_BARRIER, &c->pool_barrier_distance, "clearance-pool-barrier",
+        "pool barrier distance"},
+       true},
+  };
+  for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
+    if (rows[i].asked) miss(facts, verdict, &rows[i].kept);
+  if (!all) return;
   load(facts, verdict);
-  miss(facts, verdict, LW_CLEARANCE_SERVICE, &c->service_distance, "clearance-service");
-  miss(facts, verdict, LW_CLEARANCE_WATERBODY, &c->waterbody_distance, "clearance-waterbody");
-  miss(facts, verdict, LW_CLEARANCE_PUBLIC_WAY, &c->public_way_distance, "clearance-public-way");
-  miss(facts, verdict, LW_CLEARANCE_POOL_BARRIER, &c->pool_barrier_distance, "clearance-pool-barrier");
   taller_above(facts, verdict);
 }

@@ -9,12 +9,16 @@
 #include "base/print.h"
 
 /* What sends a wall to a professional whatever its height. The rows, their sentences and whom they call
- * for stand in tables/conditions.csv; here is only how the sheet answers each. Heritage and vibrating
- * loads have no item: nobody is asked for them. */
+ * for stand in tables/conditions.csv; here is only how the sheet answers each. What it leaves out asks the
+ * council, and is named; it is never taken as answered, nor as an engineer's. Heritage and vibrating loads
+ * have no item: nobody is asked for them. */
 
-/* How an answer was come by, for the end of the sentence. */
+enum { LW_LEFT_OUT_MAX = 8 };
+
+/* What came of one condition: the items that leave it open, and the end of the sentence where it is so. */
 typedef struct lw_finding {
-  lw_origin origin;
+  const char *left_out[LW_LEFT_OUT_MAX];
+  int left_out_count;
   char *detail; /* LW_DETAIL_MAX bytes; NULL: nobody reads it */
 } lw_finding;
 
@@ -32,41 +36,74 @@ static void tell(lw_finding *found, const char *format, ...) {
   va_end(arguments);
 }
 
-static bool near(const lw_quantity *q, double within_m, const char *what, lw_finding *found) {
-  if (q->origin == LW_ABSENT || q->si >= within_m) return false;
-  char away[64];
-  found->origin = q->origin;
-  if (found->detail)
-    tell(found, "%s %s, within the %.2f m that count here", what, lw_reasons_distance(q, away, sizeof away),
-         within_m);
-  return true;
+static lw_so open_by(lw_finding *found, const char *item) {
+  if (item && found->left_out_count < LW_LEFT_OUT_MAX) found->left_out[found->left_out_count++] = item;
+  return LW_SO_OPEN;
 }
 
-static bool said_yes(const lw_choice *choice, int value, const char *known, lw_finding *found) {
-  if (!lw_facts_is(choice, value)) return false;
-  found->origin = choice->origin;
-  tell(found, "%s", choice->origin == LW_ASSUMED ? "not known, so taken as true" : known);
-  return true;
+static lw_so either(lw_so a, lw_so b) {
+  return a > b ? a : b;
 }
 
-static bool supports_building(const lw_facts *f, lw_finding *found) {
+/* A thing, and the item that has its distance. */
+typedef struct lw_thing {
+  const lw_quantity *distance;
+  const char *item, *words;
+} lw_thing;
+
+/* Within the line or the dig; within their uncertain part only, what leaves that uncertain is asked. */
+static lw_so near(const lw_thing *thing, const lw_span *within, lw_finding *found) {
+  const lw_quantity *q = thing->distance;
+  if (q->origin == LW_ABSENT) return LW_SO_NOT;
+  if (q->origin == LW_ASSUMED) return open_by(found, thing->item);
+  if (q->si >= within->taken_m) return LW_SO_NOT;
+  if (q->si >= within->certain_m) return open_by(found, within->left_out);
+  tell(found, "%s %.2f m away, within the %.2f m that count here", thing->words, q->si, within->certain_m);
+  return LW_SO_YES;
+}
+
+static lw_so said_yes(const lw_choice *choice, int value, const char *known, const char *item,
+                      lw_finding *found) {
+  if (choice->origin == LW_ASSUMED) return open_by(found, item);
+  if (!lw_facts_is(choice, value)) return LW_SO_NOT;
+  tell(found, "%s", known);
+  return LW_SO_YES;
+}
+
+static lw_thing building(const lw_facts *f) {
+  return (lw_thing){&f->c->building_distance, "building distance", "a building"};
+}
+
+static lw_so supports_building(const lw_facts *f, lw_finding *found) {
+  lw_thing thing = building(f);
   if (lw_facts_back_is(f, LW_BACK_BUILDING)) {
-    return said_yes(&f->c->site_back, LW_BACK_BUILDING, "a building closes the far side", found);
+    tell(found, "%s", "a building closes the far side");
+    return LW_SO_YES;
   }
-  return near(&f->c->building_distance, f->reach_m, "a building", found);
+  return near(&thing, &f->reach, found);
 }
 
-static bool vehicle_load(const lw_facts *f, lw_finding *found) {
-  return said_yes(&f->c->vehicle_access, LW_YES, "a vehicle can reach it", found);
+static lw_so vehicle_load(const lw_facts *f, lw_finding *found) {
+  return said_yes(&f->c->vehicle_access, LW_YES, "a vehicle can reach it", "vehicle access", found);
 }
 
-static bool water_held(const lw_facts *f, lw_finding *found) {
-  return said_yes(&f->c->water_held, LW_YES, "it holds water", found) ||
-         near(&f->c->pool_barrier_distance, TOUCHING_M, "a pool barrier", found);
+static lw_so water_held(const lw_facts *f, lw_finding *found) {
+  const lw_span touching = {TOUCHING_M, TOUCHING_M, NULL};
+  lw_thing pool = {&f->c->pool_barrier_distance, "pool barrier distance", "a pool barrier"};
+  lw_so held = said_yes(&f->c->water_held, LW_YES, "it holds water", "water held behind", found);
+  return held == LW_SO_YES ? held : either(held, near(&pool, &touching, found));
+}
+
+/* How much of the line's height above a load is only assumed. */
+static double uncertain_m(const lw_facts *f, const lw_influence_load *load) {
+  const lw_span *total = &f->height[LW_HEIGHT_TOTAL];
+  bool slope = f->c->ground_slope.origin == LW_ASSUMED;
+  double rise = slope ? fmax(load->distance_m, 0.0) * tan(f->wall->site.slope_rad) : 0.0;
+  return total->taken_m - total->certain_m + rise;
 }
 
 /* The load that is furthest within the line, and how far it would have to go. */
-static bool load_inside(const lw_facts *f, lw_finding *found) {
+static lw_so load_inside(const lw_facts *f, lw_finding *found) {
   lw_influence influence;
   const lw_influence_load *worst = NULL;
   lw_influence_find(f->c, f->tables, f->wall, &influence);
@@ -74,55 +111,78 @@ static bool load_inside(const lw_facts *f, lw_finding *found) {
     const lw_influence_load *load = &influence.load[i];
     if (load->heavy && load->inside && (!worst || load->move_m > worst->move_m)) worst = load;
   }
-  if (!worst) return false;
+  if (!worst) return f->load_left_out ? open_by(found, f->load_left_out) : LW_SO_NOT;
+  double certain = worst->line_m - uncertain_m(f, worst) / tan(influence.angle_rad);
+  if (worst->distance_m >= certain) return open_by(found, f->reach.left_out);
   const lw_words *name = &f->c->load[worst->number - 1].name;
-  found->origin = LW_GIVEN;
   tell(found,
        "load %d%s%.24s begins %.2f m behind the top, the line at %.0f deg comes up at %.2f m; it is %.2f m "
        "too near",
        worst->number, name->origin == LW_ABSENT ? "" : ", ", name->origin == LW_ABSENT ? "" : name->text,
        worst->distance_m, influence.angle_rad * LW_DEG_PER_RAD, worst->line_m, worst->move_m);
-  return true;
+  return LW_SO_YES;
 }
 
-static bool other_wall_near(const lw_facts *f, lw_finding *found) {
-  return near(&f->c->other_wall_distance,
-              lw_facts_threshold(f, LW_THRESHOLD_TIER_APART, INFINITY) * f->lower_wall_m - TOUCHING_M,
-              "another wall", found);
+static lw_so other_wall_near(const lw_facts *f, lw_finding *found) {
+  double apart = lw_facts_threshold(f, LW_THRESHOLD_TIER_APART, INFINITY);
+  const lw_span *lower = &f->lower_wall;
+  const lw_span within = {apart * lower->taken_m - TOUCHING_M, apart * lower->certain_m - TOUCHING_M,
+                          lower->left_out};
+  lw_thing wall = {&f->c->other_wall_distance, "other wall distance", "another wall"};
+  return near(&wall, &within, found);
 }
 
-static bool slopes(const lw_quantity *slope, const char *where, lw_finding *found) {
-  found->origin = slope->origin;
-  tell(found, "1 in %.1f %s%s", 1.0 / tan(fabs(slope->si)), where,
-       slope->origin == LW_ASSUMED ? ", not known, so taken as that" : "");
-  return true;
+static lw_so slopes(const lw_quantity *slope, bool level, const char *where, const char *item,
+                    lw_finding *found) {
+  if (slope->origin == LW_ASSUMED) return open_by(found, item);
+  if (level) return LW_SO_NOT;
+  tell(found, "1 in %.1f %s", 1.0 / tan(fabs(slope->si)), where);
+  return LW_SO_YES;
 }
 
-static bool sloping_ground(const lw_facts *f, lw_finding *found) {
-  if (!f->level_behind) return slopes(&f->c->ground_slope, "behind", found);
-  if (!f->level_in_front) return slopes(&f->c->front_slope, "in front", found);
-  return false;
+/* Where nobody says what is behind, nobody says that it is level across. */
+static lw_so sloping_ground(const lw_facts *f, lw_finding *found) {
+  const lw_case *c = f->c;
+  lw_so behind = slopes(&c->ground_slope, f->level_behind, "behind", "ground slope", found);
+  if (behind == LW_SO_YES) return behind;
+  lw_so front = slopes(&c->front_slope, f->level_in_front, "in front", "front slope", found);
+  if (front == LW_SO_YES) return front;
+  lw_so unsaid = c->site_behind.origin == LW_ASSUMED ? open_by(found, "site behind") : LW_SO_NOT;
+  return either(either(behind, front), unsaid);
 }
 
-static bool boundary(const lw_facts *f, lw_finding *found) {
-  return near(&f->c->boundary_distance, fmax(f->reach_m, f->dig_m), "the boundary", found);
+static lw_so boundary(const lw_facts *f, lw_finding *found) {
+  const lw_span *further = f->dig.taken_m > f->reach.taken_m ? &f->dig : &f->reach;
+  lw_span within = {further->taken_m, fmax(f->dig.certain_m, f->reach.certain_m), further->left_out};
+  lw_thing thing = {&f->c->boundary_distance, "boundary distance", "the boundary"};
+  return near(&thing, &within, found);
 }
 
-static bool public_way(const lw_facts *f, lw_finding *found) {
-  return near(&f->c->public_way_distance, f->reach_m, "a street or public path", found);
+static lw_so public_way(const lw_facts *f, lw_finding *found) {
+  lw_thing way = {&f->c->public_way_distance, "public way distance", "a street or public path"};
+  return near(&way, &f->reach, found);
 }
 
-static bool mapped_land(const lw_facts *f, lw_finding *found) {
-  return said_yes(&f->c->mapped_land, LW_YES, "it is on a map", found);
+static lw_so mapped_land(const lw_facts *f, lw_finding *found) {
+  return said_yes(&f->c->mapped_land, LW_YES, "it is on a map", "mapped land", found);
 }
 
-static bool reactive_soil(const lw_facts *f, lw_finding *found) {
-  return said_yes(&f->c->reactive_soil, LW_YES, "it cracks in dry seasons", found);
+/* Sand and gravel under the wall do not swell: naming them answers. */
+static bool never_swells(const lw_facts *f) {
+  const lw_words *name = &f->c->footing.name;
+  const lw_soil_row *row = name->origin == LW_ABSENT ? NULL : lw_tables_soil(f->tables, name->text);
+  return row && row->never_swells;
 }
 
-static bool fence_carries_soil(const lw_facts *f, lw_finding *found) {
-  if (!lw_facts_back_is(f, LW_BACK_FENCE)) return false;
-  found->origin = f->c->site_back.origin;
+static lw_so reactive_soil(const lw_facts *f, lw_finding *found) {
+  const lw_choice *said = &f->c->reactive_soil;
+  if (said->origin == LW_ASSUMED && never_swells(f)) return LW_SO_NOT;
+  return said_yes(said, LW_YES, "it cracks in dry seasons", "reactive soil", found);
+}
+
+static lw_so fence_carries_soil(const lw_facts *f, lw_finding *found) {
+  if (f->c->site_back.origin == LW_ASSUMED) return open_by(found, "site back");
+  if (!lw_facts_back_is(f, LW_BACK_FENCE)) return LW_SO_NOT;
   const lw_fence *fence = &f->fence;
   const double *ratio = fence->ratio[LW_FENCE_DRY];
   if (fence->back && fence->status == LW_OK)
@@ -131,49 +191,55 @@ static bool fence_carries_soil(const lw_facts *f, lw_finding *found) {
          "hole's bottom %.2f",
          ratio[LW_FENCE_BOARD], ratio[LW_FENCE_SHEAR], ratio[LW_FENCE_GROUND], ratio[LW_FENCE_HOLE]);
   else
-    tell(found, "%s",
-         found->origin == LW_ASSUMED ? "what closes the bed is not known, so taken as a fence"
-                                     : "give the bed a side of its own there");
-  return true;
+    tell(found, "%s", "give the bed a side of its own there");
+  return LW_SO_YES;
 }
 
-static bool fence_load(const lw_facts *f, lw_finding *found) {
-  const lw_quantity *fence = &f->c->fence_height;
-  if (f->fence_m <= 0.0) return false;
-  found->origin = fence->origin;
+static lw_so fence_load(const lw_facts *f, lw_finding *found) {
+  const lw_case *c = f->c;
   const lw_fence_wind *wind = &f->fence.on;
-  tell(found, "%s%.2f m high", fence->origin == LW_ASSUMED ? "not known, so taken as " : "", fence->si);
+  if (c->fence_height.origin == LW_ASSUMED) return open_by(found, "fence height");
+  if (f->fence_m <= 0.0) return LW_SO_NOT;
+  if (c->fence_place.origin == LW_ASSUMED && c->fence_distance.origin != LW_GIVEN)
+    return open_by(found, "fence place");
+  if (!wind->on_wall && c->fence_distance.origin == LW_ASSUMED) return open_by(found, "fence distance");
+  const lw_span *total = &f->height[LW_HEIGHT_TOTAL];
+  bool certain = wind->on_wall || wind->distance_m < wind->keep_off_m - (total->taken_m - total->certain_m);
+  if (!certain) return open_by(found, total->left_out);
+  tell(found, "%.2f m high", c->fence_height.si);
   if (!wind->on_wall)
     tell(found, ", %.2f m behind the wall, within its height of %.2f m", wind->distance_m, wind->keep_off_m);
-  return true;
+  return LW_SO_YES;
 }
 
 /* The drop from which codes that ask for a barrier agree; lower ones are a question for the council. */
-static bool barrier_needed(const lw_facts *f, lw_finding *found) {
-  double most = lw_facts_clearance(f, LW_CLEARANCE_FALL_BARRIER);
-  if (!f->people_above || f->height_m[LW_HEIGHT_EXPOSED] < most - TOUCHING_M) return false;
-  found->origin = f->c->site_above.origin;
-  tell(found, "%sa drop of %.2f m, %.2f m or more",
-       found->origin == LW_ASSUMED ? "who is above is not known, so taken as people; " : "",
-       f->height_m[LW_HEIGHT_EXPOSED], most);
-  return true;
+static lw_so barrier_needed(const lw_facts *f, lw_finding *found) {
+  double most = lw_facts_clearance(f, LW_CLEARANCE_FALL_BARRIER) - TOUCHING_M;
+  const lw_span *drop = &f->height[LW_HEIGHT_EXPOSED];
+  if (f->c->site_above.origin == LW_ASSUMED) return open_by(found, "site above");
+  if (!f->people_above || drop->taken_m < most) return LW_SO_NOT;
+  if (drop->certain_m < most) return open_by(found, drop->left_out);
+  tell(found, "a drop of %.2f m, %.2f m or more", drop->certain_m, most);
+  return LW_SO_YES;
 }
 
-static bool no_outlet(const lw_facts *f, lw_finding *found) {
+/* A way out that is told answers for the others; with none told, each that is left out may be one. */
+static lw_so no_outlet(const lw_facts *f, lw_finding *found) {
+  const lw_case *c = f->c;
   if (f->water_behind) {
-    found->origin = LW_GIVEN;
     tell(found, "water stands %.2f m below the top", f->wall->site.water_depth_m);
-    return true;
+    return LW_SO_YES;
   }
-  if (!f->no_way_out) return false;
-  found->origin = f->c->drain_outlets.origin == LW_GIVEN ? LW_GIVEN : LW_ASSUMED;
+  if (!f->no_way_out) return LW_SO_NOT;
+  if (c->drain_outlets.origin == LW_ASSUMED) open_by(found, "drain outlets");
+  if (c->wall_joints.origin == LW_ASSUMED) open_by(found, "wall joints");
+  if (c->ground_drains.origin == LW_ASSUMED) open_by(found, "ground drains");
+  if (found->left_out_count > 0) return LW_SO_OPEN;
   tell(found, "%s",
        f->wall->site.outlets_buried
            ? "its outlets lie below the ground in front, and there are no open joints, no ground that drains"
-       : found->origin == LW_GIVEN
-           ? "no outlet, no open joints, no ground that drains"
-                                 : "where it gets out is not known, so taken as nowhere");
-  return true;
+           : "no outlet, no open joints, no ground that drains");
+  return LW_SO_YES;
 }
 
 /* A named ground whose row gives no bearing value on purpose, and none given in its stead. */
@@ -184,39 +250,53 @@ static bool bears_nothing(const lw_facts *f) {
   return f->wall->site.allowable_bearing_kpa <= 0.0 || (row && !isfinite(row->allowable_bearing_kpa));
 }
 
-static bool bad_fill(const lw_facts *f, lw_finding *found) {
+/* Neither named nor measured. */
+static bool nobody_knows(const lw_case_soil *soil) {
+  return soil->name.origin == LW_ABSENT && soil->friction.origin == LW_ASSUMED;
+}
+
+static lw_so bad_fill(const lw_facts *f, lw_finding *found) {
+  static const char *const BEHIND[LW_SOIL_MAX] = {"soil 1 name", "soil 2 name", "soil 3 name",
+                                                  "soil 4 name", "soil 5 name", "soil 6 name"};
   bool behind = f->wall->site.backfill_refused;
-  if (!behind && !bears_nothing(f)) return false;
-  found->origin = LW_GIVEN;
-  tell(found, "%s",
-       behind ? "the soil behind is refused as backfill"
-              : "no bearing value may be given for the ground under it");
-  return true;
+  if (behind || bears_nothing(f)) {
+    tell(found, "%s",
+         behind ? "the soil behind is refused as backfill"
+                : "no bearing value may be given for the ground under it");
+    return LW_SO_YES;
+  }
+  for (int i = 0; i < f->wall->site.soil_count; i++)
+    if (nobody_knows(&f->c->soil[i])) open_by(found, BEHIND[i]);
+  if (nobody_knows(&f->c->footing) && f->c->allowable_bearing.origin != LW_GIVEN)
+    open_by(found, "footing soil name");
+  return found->left_out_count > 0 ? LW_SO_OPEN : LW_SO_NOT;
 }
 
-static bool earthquake(const lw_facts *f, lw_finding *found) {
+static lw_so earthquake(const lw_facts *f, lw_finding *found) {
   const lw_quantity *q = &f->c->seismic_horizontal;
-  if (q->origin == LW_ABSENT || q->si <= 0.0) return false;
-  found->origin = q->origin;
+  if (q->origin == LW_ABSENT || q->si <= 0.0) return LW_SO_NOT;
   tell(found, "horizontal coefficient %.2f", q->si);
-  return true;
+  return LW_SO_YES;
 }
 
-static bool wall_that_moved(const lw_facts *f, lw_finding *found) {
-  return said_yes(&f->c->works, LW_WORKS_MOVED, "it has moved", found) ||
-         said_yes(&f->c->works, LW_WORKS_RAISED, "it is made higher than it was", found);
+static lw_so wall_that_moved(const lw_facts *f, lw_finding *found) {
+  lw_so moved = said_yes(&f->c->works, LW_WORKS_MOVED, "it has moved", "works", found);
+  if (moved != LW_SO_NOT) return moved;
+  return said_yes(&f->c->works, LW_WORKS_RAISED, "it is made higher than it was", "works", found);
 }
 
 /* How deep a footing or a main lies is not asked: the trench reaches below it where it is nearer than it
  * is deep. */
-static bool digs_below(const lw_facts *f, lw_finding *found) {
-  return near(&f->c->building_distance, f->dig_m, "a building", found) ||
-         near(&f->c->service_distance, f->dig_m, "a service", found);
+static lw_so digs_below(const lw_facts *f, lw_finding *found) {
+  lw_thing house = building(f);
+  lw_thing service = {&f->c->service_distance, "service distance", "a service"};
+  lw_so footing = near(&house, &f->dig, found);
+  return footing == LW_SO_YES ? footing : either(footing, near(&service, &f->dig, found));
 }
 
 typedef struct lw_condition {
   lw_known_row row;
-  bool (*met)(const lw_facts *, lw_finding *);
+  lw_so (*met)(const lw_facts *, lw_finding *);
 } lw_condition;
 
 static const lw_condition conditions[] = {
@@ -246,33 +326,44 @@ const char *lw_verdict_condition_at(size_t index) {
   return index < CONDITIONS ? lw_known_slug(conditions[index].row) : NULL;
 }
 
-bool lw_verdict_condition_met(const lw_facts *facts, lw_known_row row) {
-  lw_finding found = {LW_GIVEN, NULL};
+lw_so lw_verdict_condition(const lw_facts *facts, lw_known_row row, const char **left_out) {
+  lw_finding found = {0};
   for (size_t i = 0; i < CONDITIONS; i++) {
-    if (conditions[i].row == row) return conditions[i].met(facts, &found);
+    if (conditions[i].row != row) continue;
+    lw_so so = conditions[i].met(facts, &found);
+    if (left_out && found.left_out_count > 0) *left_out = found.left_out[0];
+    return so;
   }
-  return false;
+  return LW_SO_NOT;
 }
 
-/* A table may give a condition to the council; one whose row is gone is no longer asked for. */
-static void raise(const lw_facts *f, const lw_condition *condition, lw_verdict *v) {
-  lw_finding found = {LW_GIVEN, NULL};
-  const lw_condition_row *row = lw_known_condition(f->tables, condition->row);
-  if (!row || !condition->met(f, &found)) return;
+/* The sentence of the table and what is so of this wall. */
+static void say_so(const lw_facts *f, const lw_condition *condition, const lw_condition_row *row,
+                   lw_verdict *v) {
   lw_who who = row->for_council ? LW_WHO_COUNCIL : LW_WHO_ENGINEER;
   lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
                                                          .who = who,
-                                                         .origin = found.origin,
+                                                         .origin = LW_GIVEN,
                                                          .slug = row->slug,
                                                          .source = row->from.source});
   if (!r) return;
   /* Most are not read in a schedule: the detail is told only now. */
   char detail[LW_DETAIL_MAX] = "";
-  found.detail = detail;
-  (void)condition->met(f, &found);
+  (void)condition->met(f, &(lw_finding){.detail = detail});
   size_t length = strlen(row->sentence);
   if (length > 0 && row->sentence[length - 1] == '.') length--;
   lw_print(r->text, sizeof r->text, "%.*s: %s.", (int)length, row->sentence, detail);
+}
+
+/* A table may give a condition to the council; one whose row is gone is no longer asked for. */
+static void raise(const lw_facts *f, const lw_condition *condition, lw_verdict *v) {
+  lw_finding found = {0};
+  const lw_condition_row *row = lw_known_condition(f->tables, condition->row);
+  if (!row) return;
+  lw_so so = condition->met(f, &found);
+  if (so == LW_SO_YES) say_so(f, condition, row, v);
+  for (int i = 0; so == LW_SO_OPEN && i < found.left_out_count; i++)
+    lw_reasons_ask(v, row->slug, row->from.source, found.left_out[i]);
 }
 
 void lw_verdict_conditions(const lw_facts *facts, lw_verdict *verdict) {

@@ -5,8 +5,6 @@
 
 #include "base/extremes.h"
 
-static const double QUARTER_PI = 0.78539816339744830962;
-
 /* A figure met exactly in decimal millimetres is met, whatever its binary digits. */
 static const double ROUNDING = 1e-9;
 
@@ -16,7 +14,13 @@ double lw_facts_threshold(const lw_facts *facts, lw_known_row threshold, double 
 }
 
 double lw_facts_distance(const lw_quantity *q) {
-  return q->origin == LW_ABSENT ? INFINITY : q->si;
+  if (q->origin == LW_ABSENT) return INFINITY;
+  return q->origin == LW_ASSUMED ? 0.0 : q->si;
+}
+
+lw_so lw_facts_nearer(const lw_quantity *q, double than_m) {
+  if (q->origin == LW_ASSUMED) return LW_SO_OPEN;
+  return q->origin != LW_ABSENT && q->si < than_m - ROUNDING ? LW_SO_YES : LW_SO_NOT;
 }
 
 bool lw_facts_is(const lw_choice *choice, int value) {
@@ -41,72 +45,12 @@ double lw_facts_clearance(const lw_facts *facts, lw_known_row clearance) {
   return lw_larger(isfinite(row->at_least_m) ? row->at_least_m : 0.0, by_height);
 }
 
-/* What is not known of cut and fill is as deep as the soil held up. */
-static double natural_height(const lw_case *c, double retained_m) {
-  double cut = c->cut_depth.origin == LW_GIVEN ? c->cut_depth.si : retained_m;
-  double fill = c->fill_depth.origin == LW_GIVEN ? c->fill_depth.si : retained_m;
-  return lw_larger(cut, fill);
-}
-
-/* The foot of a fence above the top of the wall: behind, it stands on ground that may lie lower, and rises.
- * Nobody knows how far off: as far as it counts. */
-static double fence_foot(const lw_facts *f) {
-  const lw_fence_wind *wind = &f->fence.on;
-  const lw_site *site = &f->wall->site;
-  if (wind->on_wall) return 0.0;
-  double behind = f->c->fence_distance.origin == LW_GIVEN ? wind->distance_m : wind->keep_off_m;
-  return lw_smaller(behind, site->slope_run_m) * tan(site->slope_rad) - site->soil_below_top_m;
-}
-
 /* A fence that keeps its distance neither loads the wall nor adds to its height. */
 static void fence_gather(lw_facts *f) {
   lw_fence_weigh(f->c, f->tables, f->wall, &f->fence);
   const lw_fence_wind *wind = &f->fence.on;
   bool near = wind->present && (wind->on_wall || wind->distance_m < wind->keep_off_m - ROUNDING);
   f->fence_m = near ? wind->height_m : 0.0;
-}
-
-static void heights_gather(lw_facts *f) {
-  const lw_section *section = &f->wall->section;
-  double *h = f->height_m;
-  f->to_pad_m = section->height_m + f->wall->site.pad.thickness_m;
-  h[LW_HEIGHT_TOTAL] = section->height_m;
-  h[LW_HEIGHT_EXPOSED] = section->height_m - section->embedment_m;
-  h[LW_HEIGHT_RETAINED] = lw_larger(0.0, h[LW_HEIGHT_EXPOSED] - f->wall->site.soil_below_top_m);
-  h[LW_HEIGHT_NATURAL] = natural_height(f->c, h[LW_HEIGHT_RETAINED]);
-  h[LW_HEIGHT_FENCE] = h[LW_HEIGHT_EXPOSED];
-  if (f->fence_m > 0.0) h[LW_HEIGHT_FENCE] += lw_larger(fence_foot(f) + f->fence_m, 0.0);
-  h[LW_HEIGHT_GREATEST] = lw_larger(lw_larger(f->to_pad_m, h[LW_HEIGHT_EXPOSED]),
-                                    lw_larger(h[LW_HEIGHT_RETAINED], h[LW_HEIGHT_NATURAL]));
-  double cut = f->c->cut_depth.origin == LW_GIVEN ? f->c->cut_depth.si : 0.0;
-  f->dig_m = lw_larger(section->embedment_m + f->wall->site.pad.thickness_m, cut);
-}
-
-/* Where a line from the bottom rear, back by `run` for each metre up, comes out of the ground: its distance
- * back. rise: of the ground, likewise. */
-static double reach_of(const lw_facts *f, double run, double rise) {
-  const lw_site *site = &f->wall->site;
-  double depth = lw_larger(0.0, f->to_pad_m - site->soil_below_top_m);
-  double back = run * rise < 1.0 ? run * depth / (1.0 - run * rise) : INFINITY;
-  if (back <= site->slope_run_m) return back;
-  return run * (depth + site->slope_run_m * rise);
-}
-
-static double least_friction(const lw_site *site) {
-  double least = site->soil_count > 0 ? site->soil[0].friction_rad : 0.0;
-  for (int i = 1; i < site->soil_count; i++) least = lw_smaller(least, site->soil[i].friction_rad);
-  return least;
-}
-
-static void other_wall_gather(lw_facts *f) {
-  const lw_case *c = f->c;
-  double other =
-      c->other_wall_height.origin == LW_ABSENT ? f->height_m[LW_HEIGHT_EXPOSED] : c->other_wall_height.si;
-  bool other_is_lower = lw_facts_is(&c->other_wall_side, LW_SIDE_BELOW);
-  f->lower_wall_m = other_is_lower ? other : f->height_m[LW_HEIGHT_EXPOSED];
-  f->other_wall_m = lw_facts_distance(&c->other_wall_distance);
-  double apart = lw_facts_threshold(f, LW_THRESHOLD_TIER_APART, INFINITY) * f->lower_wall_m;
-  f->other_wall_near = f->other_wall_m < apart - ROUNDING;
 }
 
 /* Only a uniform load may be assumed. */
@@ -142,18 +86,29 @@ lw_heavy lw_facts_heavy(const lw_facts *facts, double within_m) {
 static void ground_gather(lw_facts *f) {
   const lw_site *site = &f->wall->site;
   double level = atan(lw_facts_threshold(f, LW_THRESHOLD_LEVEL_GROUND, 0.0)) + ROUNDING;
-  double rise = tan(site->slope_rad);
-  f->reach_m = reach_of(f, 1.0, rise);
-  f->wedge_m = reach_of(f, tan(QUARTER_PI - least_friction(site) / 2.0), rise);
   f->level_behind = fabs(site->slope_rad) <= level;
   f->level_in_front = fabs(site->front_slope_rad) <= level;
   f->water_behind = site->water_depth_m < f->wall->section.height_m;
   f->no_way_out = site->drain_outlets <= 0 && !site->joints_open && !site->ground_drains;
 }
 
+/* The item that would tell what stands behind: nothing is said of it, or not whether a vehicle may come. */
+static const char *load_left_out(const lw_case *c) {
+  static const char *const KINDS[LW_LOAD_MAX] = {"load 1 kind", "load 2 kind", "load 3 kind",
+                                                 "load 4 kind", "load 5 kind", "load 6 kind"};
+  if (c->vehicle_access.origin == LW_ASSUMED) return "vehicle access";
+  for (int i = 0; i < LW_LOAD_MAX; i++)
+    if (c->load[i].kind.origin == LW_ASSUMED) return KINDS[i];
+  return NULL;
+}
+
 static void loads_gather(lw_facts *f) {
+  const lw_choice *vehicle = &f->c->vehicle_access;
   f->stands = nearest_load(f);
-  f->loaded = isfinite(f->stands.distance_m) || lw_facts_is(&f->c->vehicle_access, LW_YES);
+  f->load_left_out = load_left_out(f->c);
+  bool stands = isfinite(f->stands.distance_m) && f->stands.origin != LW_ASSUMED;
+  bool comes = vehicle->origin == LW_GIVEN && vehicle->value == LW_YES;
+  f->loaded = stands || comes ? LW_SO_YES : f->load_left_out ? LW_SO_OPEN : LW_SO_NOT;
 }
 
 /* A place counts as known when a row that certainly applies sets a height there. */
@@ -169,11 +124,24 @@ static bool place_has_height(const lw_facts *f) {
   return false;
 }
 
+/* What the rows about a place ask of their own: the default's distance is not asked there then. */
+static void own_clearances(lw_facts *f) {
+  const unsigned street = 1u << LW_ONLY_IF_NEAR_PUBLIC_WAY | 1u << LW_ONLY_IF_NEXT_TO_HIGHWAY;
+  for (int i = 0; i < f->tables->limit_count; i++) {
+    const lw_limit_row *row = &f->tables->limit[i];
+    if (!f->places.at[f->tables->limit_place[i]] || row->unsure) continue;
+    f->own_service = f->own_service || isfinite(row->min_service_m);
+    f->own_waterbody = f->own_waterbody || isfinite(row->min_waterbody_m);
+    f->own_street = f->own_street || isfinite(row->street_within_m) || (row->narrows & street) != 0;
+  }
+}
+
 static void place_gather(lw_facts *f) {
   const lw_words *word = &f->c->place;
   int elsewhere = lw_tables_place_row(f->tables, "default");
   int row = word->origin == LW_ABSENT ? -1 : lw_tables_place_row(f->tables, word->text);
   lw_tables_add_places(f->tables, row, &f->places);
+  own_clearances(f);
   f->place_known = row >= 0 && row != elsewhere && place_has_height(f);
   if (!f->place_known) lw_tables_add_places(f->tables, elsewhere, &f->places);
 }
@@ -181,8 +149,8 @@ static void place_gather(lw_facts *f) {
 void lw_facts_gather(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_facts *facts) {
   *facts = (lw_facts){.c = c, .tables = tables, .wall = wall};
   fence_gather(facts);
-  heights_gather(facts);
-  other_wall_gather(facts);
+  lw_facts_heights(facts);
+  lw_facts_other_wall(facts);
   ground_gather(facts);
   loads_gather(facts);
   place_gather(facts);

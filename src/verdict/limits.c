@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "parts.h"
+#include "limits.h"
 
 #include <math.h>
 
@@ -10,68 +10,6 @@
  * council at most. */
 
 static const double ROUNDING = 1e-9;
-
-/* Whether what narrows a row is so; not known counts as so, because a row never makes the verdict milder. */
-static bool is_so(const lw_facts *f, lw_only_if narrow) {
-  const lw_case *c = f->c;
-  switch (narrow) {
-  case LW_ONLY_IF_NEAR_BOUNDARY:
-    return lw_facts_distance(&c->boundary_distance) < lw_facts_clearance(f, LW_CLEARANCE_BOUNDARY) - ROUNDING;
-  case LW_ONLY_IF_NEAR_WATERBODY:
-    return lw_facts_distance(&c->waterbody_distance) <
-           lw_facts_clearance(f, LW_CLEARANCE_WATERBODY) - ROUNDING;
-  case LW_ONLY_IF_WALKING_SURFACE: return f->people_above;
-  case LW_ONLY_IF_NEXT_TO_HIGHWAY:
-  case LW_ONLY_IF_NEAR_PUBLIC_WAY:
-    return lw_facts_distance(&c->public_way_distance) <
-           lw_facts_clearance(f, LW_CLEARANCE_PUBLIC_WAY) + ROUNDING;
-  case LW_ONLY_IF_MAPPED_LAND: return lw_verdict_condition_met(f, LW_CONDITION_MAPPED_LAND);
-  case LW_ONLY_IF_SUPPORTS_STRUCTURE: return lw_verdict_condition_met(f, LW_CONDITION_SUPPORTS_BUILDING);
-  case LW_ONLY_IF_CROSSES_BOUNDARY:
-  case LW_ONLY_IF_WEAKENS_ADJOINING: return lw_verdict_condition_met(f, LW_CONDITION_BOUNDARY);
-  case LW_ONLY_IF_CHANGES_DRAINAGE: return lw_verdict_condition_met(f, LW_CONDITION_NO_OUTLET);
-  case LW_ONLY_IF_OTHER_LOAD: return f->loaded || f->water_behind;
-  case LW_ONLY_IF_NOT_LEVEL_SOIL_ALONE: return f->loaded || f->water_behind || !f->level_behind;
-  case LW_ONLY_IF_OTHER:
-  case LW_ONLY_IF_COUNT: break;
-  }
-  return true;
-}
-
-static bool one_is_so(const lw_facts *f, unsigned narrows) {
-  bool so = narrows == 0;
-  for (unsigned i = 0; i < LW_ONLY_IF_COUNT && !so; i++) so = (narrows & 1u << i) && is_so(f, (lw_only_if)i);
-  return so;
-}
-
-static bool is_about(const lw_facts *f, const lw_limit_row *row) {
-  if (!one_is_so(f, row->narrows)) return false;
-  double street = lw_facts_distance(&f->c->public_way_distance);
-  return !isfinite(row->street_within_m) || street <= row->street_within_m + ROUNDING;
-}
-
-/* Tiers nearer than the row's spacing, or all that a row adds, are one wall from the lowest foot to the
- * top. */
-static double tier_height(const lw_facts *f, const lw_limit_row *row) {
-  double spacing = lw_larger(
-      isfinite(row->tier_spacing_m) ? row->tier_spacing_m : 0.0,
-      isfinite(row->tier_spacing_per_height) ? row->tier_spacing_per_height * f->lower_wall_m : 0.0);
-  if (row->tiers_add) spacing = lw_larger(spacing, lw_facts_clearance(f, LW_CLEARANCE_OTHER_WALL));
-  if (!(f->other_wall_m < spacing - ROUNDING)) return 0.0;
-  const lw_quantity *other = &f->c->other_wall_height;
-  return other->origin == LW_ABSENT ? f->height_m[LW_HEIGHT_EXPOSED] : other->si;
-}
-
-static double height_by(const lw_facts *f, const lw_limit_row *row) {
-  double height = f->height_m[row->measured];
-  if (row->measured == LW_HEIGHT_TOTAL) height = f->to_pad_m;
-  if (row->fence_counts) height = lw_larger(height, f->height_m[LW_HEIGHT_FENCE]);
-  return height + tier_height(f, row);
-}
-
-static bool is_past(const lw_limit_row *row, double height_m) {
-  return row->at_or_above ? height_m >= row->height_m - ROUNDING : height_m > row->height_m + ROUNDING;
-}
 
 static lw_who barrier_calls(const lw_facts *f) {
   const lw_condition_row *row = lw_known_condition(f->tables, LW_CONDITION_BARRIER_NEEDED);
@@ -121,50 +59,100 @@ static void print_authority(const lw_limit_row *row, char *out, size_t size) {
            row->instrument, row->region);
 }
 
-static void tell_past(const lw_facts *f, const lw_limit_row *row, double height_m, lw_verdict *v) {
-  bool natural = row->measured == LW_HEIGHT_NATURAL;
+static const char *place_of(const lw_limit_row *row) {
+  if (row->of_default) return "the cautious default";
+  return row->region[0] ? row->region : row->instrument;
+}
+
+static const char *comparison_of(const lw_limit_row *row) {
+  return row->at_or_above ? "not below" : "past";
+}
+
+/* The wall's own height, even where what is left out could make it more. */
+static double printed_height(const lw_facts *f, const lw_limit_row *row, const lw_span *height) {
+  return isfinite(height->taken_m) ? height->taken_m : f->height_m[row->measured];
+}
+
+static void say_past(const lw_facts *f, const lw_limit_row *row, const lw_span *height,
+                     lw_verdict_reason *r) {
   char authority[256];
-  lw_verdict_reason *r = lw_reasons_new(
-      v, &(lw_because){.answer = LW_ANSWER_WHO,
-                       .who = calls_for(f, row),
-                       .origin = natural && f->c->cut_depth.origin != LW_GIVEN ? LW_ASSUMED : LW_GIVEN,
-                       .slug = slug_of(row->trigger),
-                       .source = row->from.source,
-                       .again = true});
-  if (!r) return;
   print_authority(row, authority, sizeof authority);
   lw_print(r->text, sizeof r->text, "It is %s m %s%s, %s the %s m where %s %s.",
-           lw_two_decimals(height_m).text, manner_of(row->fence_counts ? LW_HEIGHT_FENCE : row->measured),
-           tier_height(f, row) > 0.0 ? " together with the other wall" : "",
-           row->at_or_above ? "not below" : "past", lw_two_decimals(row->height_m).text, authority,
-           meaning_of(row->trigger));
+           lw_two_decimals(printed_height(f, row, height)).text,
+           manner_of(row->fence_counts ? LW_HEIGHT_FENCE : row->measured),
+           lw_limit_adds_tier(f, row) ? " together with the other wall" : "", comparison_of(row),
+           lw_two_decimals(row->height_m).text, authority, meaning_of(row->trigger));
+}
+
+/* Past it only if what is left out makes it so. */
+static void ask_past(const lw_limit_row *row, const char *left_out, lw_verdict_reason *r) {
+  char authority[256], question[LW_DETAIL_MAX];
+  print_authority(row, authority, sizeof authority);
+  lw_print(r->text, sizeof r->text, "It may be %s the %s m where %s %s: %s.", comparison_of(row),
+           lw_two_decimals(row->height_m).text, authority, meaning_of(row->trigger),
+           lw_reasons_question(left_out, question, sizeof question));
+}
+
+static void tell_past(const lw_facts *f, const lw_limit_row *row, const lw_limit_held *held, lw_verdict *v) {
+  bool certain = held->about == LW_SO_YES && held->past == LW_SO_YES;
+  const char *left_out = held->about == LW_SO_OPEN ? held->about_left_out : held->height.left_out;
+  lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
+                                                         .who = calls_for(f, row),
+                                                         .origin = certain ? LW_GIVEN : LW_ASSUMED,
+                                                         .slug = slug_of(row->trigger),
+                                                         .source = row->from.source,
+                                                         .left_out = certain ? NULL : left_out,
+                                                         .again = true});
+  if (!r) return;
+  if (r->left_out)
+    ask_past(row, left_out, r);
+  else
+    say_past(f, row, &held->height, r);
 }
 
 /* A distance that a row asks for besides its height; missed, it ends the row's mildness. */
 typedef struct lw_keep {
   const lw_quantity *distance;
-  double at_least_m; /* NAN: the row says nothing */
-  const char *slug, *name;
+  double fixed_m, per_height; /* NAN: the row says nothing */
+  const lw_span *height;
+  const char *slug, *name, *item;
 } lw_keep;
-
-static void miss(const lw_facts *f, const lw_limit_row *row, const lw_keep *keep, lw_verdict *v) {
-  const lw_quantity *q = keep->distance;
-  if (!isfinite(keep->at_least_m) || q->origin == LW_ABSENT || q->si >= keep->at_least_m - ROUNDING) return;
-  char away[64];
-  lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
-                                                         .who = calls_for(f, row),
-                                                         .origin = q->origin,
-                                                         .slug = keep->slug,
-                                                         .source = row->from.source});
-  if (!r) return;
-  lw_print(r->text, sizeof r->text, "Nearer than %s m to %s: %s (%s).",
-           lw_two_decimals(keep->at_least_m).text, keep->name, lw_reasons_distance(q, away, sizeof away),
-           row->region[0] ? row->region : row->instrument);
-}
 
 static double larger(double distance_m, double by_height) {
   if (!isfinite(distance_m)) return by_height;
   return isfinite(by_height) ? lw_larger(distance_m, by_height) : distance_m;
+}
+
+/* NULL: kept, or nothing is asked; otherwise its reason, still to be told. */
+static lw_verdict_reason *missed(const lw_facts *f, const lw_limit_row *row, const lw_keep *keep,
+                                 lw_verdict *v) {
+  double taken = larger(keep->fixed_m, keep->per_height * keep->height->taken_m);
+  double certain = larger(keep->fixed_m, keep->per_height * keep->height->certain_m);
+  lw_so so = isfinite(keep->fixed_m) || isfinite(keep->per_height) ? lw_facts_nearer(keep->distance, taken)
+                                                                   : LW_SO_NOT;
+  const char *left_out = so == LW_SO_OPEN ? keep->item : keep->height->left_out;
+  if (so == LW_SO_NOT) return NULL;
+  if (so == LW_SO_YES && lw_facts_nearer(keep->distance, certain) == LW_SO_YES) left_out = NULL;
+  return lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
+                                         .who = calls_for(f, row),
+                                         .origin = left_out ? LW_ASSUMED : LW_GIVEN,
+                                         .slug = keep->slug,
+                                         .source = row->from.source,
+                                         .left_out = left_out});
+}
+
+static void miss(const lw_facts *f, const lw_limit_row *row, const lw_keep *keep, lw_verdict *v) {
+  lw_verdict_reason *r = missed(f, row, keep, v);
+  if (!r) return;
+  char away[LW_DETAIL_MAX];
+  double wanted = larger(keep->fixed_m, keep->per_height * keep->height->taken_m);
+  const char *where = place_of(row);
+  if (r->left_out)
+    lw_print(r->text, sizeof r->text, "It may stand nearer to %s than %s asks for: %s.", keep->name, where,
+             lw_reasons_question(r->left_out, away, sizeof away));
+  else
+    lw_print(r->text, sizeof r->text, "Nearer than %s m to %s: %s (%s).", lw_two_decimals(wanted).text,
+             keep->name, lw_reasons_distance(keep->distance, away, sizeof away), where);
 }
 
 /* How near a load must be to count for a row that allows none; not said: as the default has it. */
@@ -173,50 +161,61 @@ static double load_zone(const lw_facts *f, const lw_limit_row *row, double heigh
   return isfinite(zone) ? zone : lw_facts_clearance(f, LW_CLEARANCE_LOAD);
 }
 
-static void miss_load(const lw_facts *f, const lw_limit_row *row, double height_m, lw_verdict *v) {
-  double zone = load_zone(f, row, height_m);
+static void miss_load(const lw_facts *f, const lw_limit_row *row, const lw_span *height, lw_verdict *v) {
+  double zone = load_zone(f, row, height->taken_m);
   lw_heavy load = lw_facts_heavy(f, zone);
   if (!row->no_surcharge || !(load.distance_m < zone - ROUNDING)) return;
+  bool certain = load.origin != LW_ASSUMED && load.distance_m < load_zone(f, row, height->certain_m);
+  const char *left_out = load.origin == LW_ASSUMED ? f->load_left_out : height->left_out;
   lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
                                                          .who = calls_for(f, row),
-                                                         .origin = load.origin,
+                                                         .origin = certain ? LW_GIVEN : LW_ASSUMED,
                                                          .slug = "clearance-load",
-                                                         .source = row->from.source});
+                                                         .source = row->from.source,
+                                                         .left_out = certain ? NULL : left_out});
   if (!r) return;
-  lw_print(r->text, sizeof r->text, "A load heavier than garden use %s%s m behind, nearer than %s m (%s).",
-           load.origin == LW_ASSUMED ? "is not known, so taken as "
-           : load.vehicle            ? "(a vehicle) can stand "
-                                     : "stands ",
-           lw_two_decimals(load.distance_m).text, lw_two_decimals(zone).text, row->region);
+  char question[LW_DETAIL_MAX];
+  if (r->left_out)
+    lw_print(r->text, sizeof r->text, "A load heavier than garden use may come nearer than %s allows: %s.",
+             place_of(row), lw_reasons_question(r->left_out, question, sizeof question));
+  else
+    lw_print(r->text, sizeof r->text, "A load heavier than garden use %s%s m behind, nearer than %s m (%s).",
+             load.vehicle ? "(a vehicle) can stand " : "stands ", lw_two_decimals(load.distance_m).text,
+             lw_two_decimals(zone).text, place_of(row));
 }
 
 /* A barrier row asks for nothing besides its height. */
-static void hold_conditions(const lw_facts *f, const lw_limit_row *row, double height_m, lw_verdict *v) {
+static void hold_conditions(const lw_facts *f, const lw_limit_row *row, const lw_span *height,
+                            lw_verdict *v) {
+  static const double NONE = NAN;
   const lw_case *c = f->c;
   if (row->trigger == LW_BARRIER_ABOVE || !row->keeps_off) return;
   const lw_keep keeps[] = {
-      {&c->boundary_distance, larger(row->min_boundary_m, row->min_boundary_per_height * height_m),
-       "clearance-boundary", "a boundary"},
-      {&c->building_distance, larger(row->min_building_m, row->min_building_per_height * height_m),
-       "clearance-building", "a building"},
-      {&c->other_wall_distance,
-       larger(row->min_other_wall_m, row->min_other_wall_per_height * f->lower_wall_m),
-       "clearance-other-wall", "another wall"},
-      {&c->service_distance, row->min_service_m, "clearance-service", "a service"},
-      {&c->waterbody_distance, row->min_waterbody_m, "clearance-waterbody", "a waterbody"},
+      {&c->boundary_distance, row->min_boundary_m, row->min_boundary_per_height, height, "clearance-boundary",
+       "a boundary", "boundary distance"},
+      {&c->building_distance, row->min_building_m, row->min_building_per_height, height, "clearance-building",
+       "a building", "building distance"},
+      {&c->other_wall_distance, row->min_other_wall_m, row->min_other_wall_per_height, &f->lower_wall,
+       "clearance-other-wall", "another wall", "other wall distance"},
+      {&c->service_distance, row->min_service_m, NONE, height, "clearance-service", "a service",
+       "service distance"},
+      {&c->waterbody_distance, row->min_waterbody_m, NONE, height, "clearance-waterbody", "a waterbody",
+       "waterbody distance"},
   };
   for (size_t i = 0; i < sizeof keeps / sizeof *keeps; i++) miss(f, row, &keeps[i], v);
-  miss_load(f, row, height_m, v);
+  miss_load(f, row, height, v);
 }
 
 static void hold(const lw_facts *f, const lw_limit_row *row, lw_verdict *v) {
-  if (!is_about(f, row)) return;
-  double height = height_by(f, row);
-  bool past = is_past(row, height);
+  lw_limit_held held;
+  lw_limit_hold(f, row, &held);
+  if (held.about == LW_SO_NOT) return;
+  double printed = printed_height(f, row, &held.height);
   if (v->limit_count < LW_LIMIT_HIT_MAX)
-    v->limit[v->limit_count++] = (lw_limit_hit){.row = row, .height_m = height, .past = past};
-  if (past) tell_past(f, row, height, v);
-  hold_conditions(f, row, height, v);
+    v->limit[v->limit_count++] =
+        (lw_limit_hit){.row = row, .height_m = printed, .past = lw_limit_is_past(row, printed)};
+  if (held.past != LW_SO_NOT) tell_past(f, row, &held, v);
+  hold_conditions(f, row, &held.height, v);
 }
 
 void lw_verdict_limits(const lw_facts *facts, lw_verdict *verdict) {

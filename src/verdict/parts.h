@@ -19,13 +19,15 @@ void lw_verdict_tell_stands(const lw_situations *situations, const lw_verdict *v
 void lw_verdict_limits(const lw_facts *facts, lw_verdict *verdict); /* rows of the place, or of the default */
 void lw_verdict_conditions(const lw_facts *facts,
                            lw_verdict *verdict); /* what means a professional at any height */
-void lw_verdict_clearances(const lw_facts *facts, lw_verdict *verdict); /* of the default */
+void lw_verdict_clearances(const lw_facts *facts,
+                           lw_verdict *verdict); /* the default's, where a place has none */
 void lw_verdict_cautions(const lw_facts *facts, lw_verdict *verdict);
 void lw_verdict_building(const lw_building *building, lw_verdict *verdict);
 void lw_verdict_headline(const lw_facts *facts, lw_verdict *verdict);
 
-/* Whether one of the conditions of tables/conditions.csv is met. */
-bool lw_verdict_condition_met(const lw_facts *facts, lw_known_row row);
+/* Whether a condition of tables/conditions.csv is so; left_out, which may be NULL, is the first item
+ * that leaves it open, and else unchanged. */
+lw_so lw_verdict_condition(const lw_facts *facts, lw_known_row row, const char **left_out);
 /* The i-th condition that a sheet can answer, or NULL past the last. */
 const char *lw_verdict_condition_at(size_t index);
 

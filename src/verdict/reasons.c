@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "reasons.h"
 
+#include <lowwall/sheet.h>
+
 #include <ctype.h>
 #include <string.h>
 
@@ -13,10 +15,20 @@ static bool said_already(const lw_verdict *verdict, const lw_because *because) {
   return false;
 }
 
-/* The headline never says what it is, nor why the lesser of two must see it, and takes the first that is
- * known before the first: see lw_reasons_first. */
+static bool asked_already(const lw_verdict *verdict, const lw_because *because) {
+  for (int i = 0; because->left_out && i < verdict->reason_count; i++) {
+    const lw_verdict_reason *r = &verdict->reason[i];
+    bool same = r->answer == because->answer && r->left_out;
+    if (same && strcmp(r->left_out, because->left_out) == 0) return true;
+  }
+  return false;
+}
+
+/* The headline never says what it is, nor why the lesser of two must see it, nor why the council must when
+ * nobody has shown that it stands, and takes a reason that is known before others: see lw_reasons_first. */
 static bool outdone(const lw_verdict *verdict, const lw_because *because) {
-  bool lesser = because->answer == LW_ANSWER_WHO && because->who < verdict->who;
+  bool engineer = because->who == LW_WHO_ENGINEER || verdict->stands == LW_HOLDS;
+  bool lesser = because->answer == LW_ANSWER_WHO && (because->who < verdict->who || !engineer);
   if (because->answer == LW_ANSWER_WHAT || lesser) return true;
   for (int i = 0; i < verdict->reason_count; i++) {
     const lw_verdict_reason *r = &verdict->reason[i];
@@ -26,10 +38,10 @@ static bool outdone(const lw_verdict *verdict, const lw_because *because) {
   return false;
 }
 
-lw_verdict_reason *lw_reasons_new(lw_verdict *verdict, const lw_because *because) {
+static lw_verdict_reason *reason_new(lw_verdict *verdict, const lw_because *because) {
   if (because->answer == LW_ANSWER_WHO && because->who > verdict->who) verdict->who = because->who;
   if (verdict->headline_only && outdone(verdict, because)) return NULL;
-  if (verdict->reason_count >= LW_REASONS_MAX) return NULL;
+  if (verdict->reason_count >= LW_REASONS_MAX || asked_already(verdict, because)) return NULL;
   if (!because->again && said_already(verdict, because)) return NULL;
   lw_verdict_reason *r = &verdict->reason[verdict->reason_count++];
   r->answer = because->answer;
@@ -38,7 +50,38 @@ lw_verdict_reason *lw_reasons_new(lw_verdict *verdict, const lw_because *because
   r->text[0] = '\0';
   r->slug = because->slug;
   r->source = because->source ? because->source : "";
+  r->left_out = because->left_out;
   return r;
+}
+
+lw_verdict_reason *lw_reasons_new(lw_verdict *verdict, const lw_because *because) {
+  if (because->answer != LW_ANSWER_WHO || because->origin != LW_ASSUMED) return reason_new(verdict, because);
+  lw_because question = *because;
+  if (question.who > LW_WHO_COUNCIL) question.who = LW_WHO_COUNCIL;
+  return reason_new(verdict, &question);
+}
+
+const char *lw_reasons_question(const char *left_out, char *out, size_t size) {
+  int number;
+  const lw_item *item = lw_item_find(left_out, strlen(left_out), &number);
+  bool asks = item && item->question[0] != '\0';
+  lw_print(out, size, "the sheet leaves out %s%s%s%s", left_out, asks ? " (" : "", asks ? item->question : "",
+           asks ? ")" : "");
+  return out;
+}
+
+void lw_reasons_ask(lw_verdict *verdict, const char *slug, const char *source, const char *left_out) {
+  char question[LW_DETAIL_MAX];
+  lw_verdict_reason *r = lw_reasons_new(verdict, &(lw_because){.answer = LW_ANSWER_WHO,
+                                                               .who = LW_WHO_COUNCIL,
+                                                               .origin = LW_ASSUMED,
+                                                               .slug = slug,
+                                                               .source = source,
+                                                               .left_out = left_out,
+                                                               .again = true});
+  if (!r) return;
+  lw_print(r->text, sizeof r->text, "%s.", lw_reasons_question(left_out, question, sizeof question));
+  r->text[0] = 'T';
 }
 
 void lw_reasons_add(lw_verdict *verdict, const lw_because *because, const char *text) {

@@ -11,17 +11,25 @@ typedef struct lw_because {
   lw_origin origin; /* of the value it rests on */
   const char *slug;
   const char *source;
-  bool again; /* the slug may stand there several times: a row each */
+  const char *left_out; /* the item of the sheet that would tell; NULL: none */
+  bool again;           /* the slug may stand there several times: a row each */
 } lw_because;
 
-enum { LW_DETAIL_MAX = 160 };
+enum { LW_DETAIL_MAX = 240 };
 
 /* A new reason, for its text to be printed into; NULL when this slug stands there already, for the same
- * answer and at least as grave, when there is no room, or when only the headline is asked for and cannot take
- * it. Who must sign is raised all the same. */
+ * answer and at least as grave, when the same question is asked already, when there is no room, or when only
+ * the headline is asked for and cannot take it. Who must sign is raised all the same. A reason that rests on
+ * an answer left out calls for the council, who has the question: never for an engineer. */
 lw_verdict_reason *lw_reasons_new(lw_verdict *verdict, const lw_because *because);
 /* The same with its sentence. */
 void lw_reasons_add(lw_verdict *verdict, const lw_because *because, const char *text);
+
+/* A reason that is a question: "The sheet leaves out service distance (How far is the nearest sewer?)." */
+void lw_reasons_ask(lw_verdict *verdict, const char *slug, const char *source, const char *left_out);
+
+/* The same as a clause, without its full stop: "the sheet leaves out ...". size: LW_DETAIL_MAX will do. */
+const char *lw_reasons_question(const char *left_out, char *out, size_t size);
 
 /* "0.80": of all that a reason costs, printf's own way with a number is the most. */
 typedef struct lw_digits {

@@ -16,7 +16,7 @@ static int exit_of(const lw_verdict *v) {
 static void who(const lw_facts *f, lw_verdict *v) {
   lw_verdict_limits(f, v);
   lw_verdict_conditions(f, v);
-  if (!f->place_known) lw_verdict_clearances(f, v);
+  lw_verdict_clearances(f, v);
 }
 
 void lw_verdict_reach(const lw_case *c, const lw_tables *tables, const lw_wall *wall,

@@ -91,7 +91,7 @@ static void back_is_ground(const lw_facts *f, lw_verdict *v) {
 /* Whatever lies between the wall and the line at 45 degrees moves if the wall vanishes. */
 static void in_wedge(const lw_facts *f, lw_verdict *v, const lw_quantity *distance, const char *slug,
                      const char *name) {
-  if (distance->origin == LW_ABSENT || !(distance->si < f->reach_m)) return;
+  if (lw_facts_nearer(distance, f->reach.taken_m) != LW_SO_YES) return;
   char away[64];
   lw_verdict_reason *r = because(v, LW_WHAT_RETAINING_WALL, distance->origin, slug, HERE);
   if (!r) return;
@@ -99,7 +99,7 @@ static void in_wedge(const lw_facts *f, lw_verdict *v, const lw_quantity *distan
            "If the wall vanished, %s could move: %s, within the %.2f m of a line drawn up and back at 45 "
            "degrees from "
            "the bottom rear (the wedge itself reaches %.2f m).",
-           name, lw_reasons_distance(distance, away, sizeof away), f->reach_m, f->wedge_m);
+           name, lw_reasons_distance(distance, away, sizeof away), f->reach.taken_m, f->wedge_m);
 }
 
 /* A building or fence that carries the far side is named for what it is, not by its distance. */
@@ -163,6 +163,15 @@ static void back_of_bed(const lw_facts *f, lw_verdict *v) {
   }
 }
 
+/* Distances that are left out make it no other thing than it is known to be: whether it is, is asked. */
+static bool all_around_told(const lw_case *c) {
+  const lw_quantity *around[] = {&c->building_distance, &c->boundary_distance, &c->public_way_distance,
+                                 &c->other_wall_distance};
+  for (size_t i = 0; i < sizeof around / sizeof *around; i++)
+    if (around[i]->origin == LW_ASSUMED) return false;
+  return true;
+}
+
 void lw_verdict_what(const lw_facts *facts, lw_verdict *verdict) {
   verdict->what = LW_WHAT_BED;
   tier(facts, verdict);
@@ -173,9 +182,14 @@ void lw_verdict_what(const lw_facts *facts, lw_verdict *verdict) {
   slope_under(facts, verdict);
   back_of_bed(facts, verdict);
   if (verdict->what != LW_WHAT_BED) return;
-  lw_reasons_add(
-      verdict,
-      &(lw_because){.answer = LW_ANSWER_WHAT, .origin = LW_GIVEN, .slug = "free-standing", .source = HERE},
-      "Only imported soil would move if the wall vanished, the ground is level across, and the bed has "
-      "four sides of its own.");
+  bool told = all_around_told(facts->c);
+  lw_reasons_add(verdict,
+                 &(lw_because){.answer = LW_ANSWER_WHAT,
+                               .origin = told ? LW_GIVEN : LW_ASSUMED,
+                               .slug = "free-standing",
+                               .source = HERE},
+                 told ? "Only imported soil would move if the wall vanished, the ground is level across, and "
+                        "the bed has four sides of its own."
+                      : "As far as the sheet tells only imported soil would move if the wall vanished; how "
+                        "far all that stands around it is, it does not tell.");
 }

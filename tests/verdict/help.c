@@ -19,7 +19,8 @@ static const char clear_bed[] =
     "wall embedment,100 mm\nblock unit weight,21 kN/m3\nground slope,0 deg\n"
     "front slope,0 deg\nsoil 1 name,clean sand\nfooting soil name,clean sand\n"
     "drain outlets,2\nstone width,300 mm\nwall joints,open\nground drains,yes\n"
-    "people on cap,no\n";
+    "people on cap,no\nsoil below top,0 mm\n"
+    "load 1 kind,uniform\nload 1 pressure,2.5 kPa\n";
 
 lw_tables *verdict_tables_copy(void) {
   lw_tables *tables = calloc(1, sizeof *tables);
@@ -58,6 +59,7 @@ void verdict_case(const char *changes, lw_case *c) {
   lw_faults faults = {.count = 0};
   cr_assert_eq(lw_sheet_read(clear_bed, sizeof clear_bed - 1, c, &faults), LW_OK, "%s: %s",
                faults.fault[0].stood, faults.fault[0].wanted);
+  if (strstr(changes, "load 1 ")) c->load[0] = (lw_case_load){0};
   change(changes, c, &faults);
 }
 
@@ -97,6 +99,26 @@ lw_verdict verdict_with(const lw_tables *tables, const char *changes, lw_holds h
   verdict_situations(holds, &situations);
   lw_verdict_reach(&c, tables, &wall, &situations, &verdict);
   return verdict;
+}
+
+void verdict_wall_make(const lw_tables *tables, const char *changes, verdict_wall *made) {
+  lw_faults faults = {.count = 0};
+  verdict_case(changes, &made->c);
+  cr_assert_eq(lw_case_settle(tables, &made->c, &faults), LW_OK, "%s: %s", changes, faults.fault[0].wanted);
+  lw_wall_build(&made->c, tables, &made->wall);
+  verdict_situations(LW_HOLDS, &made->situations);
+}
+
+void verdict_in(const lw_tables *tables, verdict_wall *made, const char *place, lw_verdict *verdict) {
+  made->c.place = (lw_words){.origin = place ? LW_GIVEN : LW_ABSENT};
+  if (place) snprintf(made->c.place.text, sizeof made->c.place.text, "%s", place);
+  lw_verdict_reach(&made->c, tables, &made->wall, &made->situations, verdict);
+}
+
+const char *verdict_place_at(const lw_tables *tables, int i) {
+  for (int row = 0; row < tables->limit_count; row++)
+    if (tables->limit_place[row] == row && i-- == 0) return tables->limit[row].place;
+  return NULL;
 }
 
 lw_verdict verdict_of(const char *changes, lw_holds holds) {

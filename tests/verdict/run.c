@@ -288,17 +288,17 @@ Test(verdict, questions_are_sorted_by_what_they_change) {
   free(result);
 }
 
-/* The graver verdict falls away first, however much another answer adds to the margin. */
-Test(verdict, an_answer_that_changes_who_is_called_comes_before_one_that_adds_margin) {
-  lw_result *result = run("mapped land=unknown;base friction=unknown;block depth=400 mm;course count=6");
-  cr_assert_eq(result->verdict.exit_status, 5);
-  cr_assert_eq(result->verdict.stands, LW_FALLS_SHORT);
+/* The graver verdict falls away first: it stands, before there is one question less. */
+Test(verdict, an_answer_that_makes_it_stand_comes_before_one_that_leaves_a_question_less) {
+  lw_result *result = run("mapped land=unknown;base friction=unknown;block depth=450 mm;course count=6");
+  cr_assert_eq(result->verdict.exit_status, 4);
+  cr_assert_eq(result->verdict.who, LW_WHO_COUNCIL);
   find(result);
-  cr_expect_str_eq(result->asking[0].item, "mapped land");
-  cr_expect_eq(result->asking[0].exit_then, 4);
-  const lw_asking *margin = asked(result, "base friction");
-  cr_assert_not_null(margin);
-  cr_expect_eq(margin->exit_then, 5);
+  cr_expect_str_eq(result->asking[0].item, "base friction");
+  cr_expect_eq(result->asking[0].exit_then, 3);
+  const lw_asking *question = asked(result, "mapped land");
+  cr_assert_not_null(question);
+  cr_expect_eq(question->exit_then, 4);
   free(result);
 }
 

@@ -1,0 +1,150 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "limits.h"
+
+#include <math.h>
+
+#include "base/extremes.h"
+
+/* Whether a row of tables/limits.csv is about this wall, how high the wall is by the row's definition, and
+ * whether that is past it: yes, no, or open because the sheet leaves something out. */
+
+static const double ROUNDING = 1e-9;
+
+static lw_so open_by(const char *item, const char **left_out) {
+  *left_out = item;
+  return LW_SO_OPEN;
+}
+
+static lw_so near(const lw_quantity *q, double within_m, const char *item, const char **left_out) {
+  lw_so so = lw_facts_nearer(q, within_m);
+  return so == LW_SO_OPEN ? open_by(item, left_out) : so;
+}
+
+static lw_so near_street(const lw_facts *f, double within_m, const char **left_out) {
+  return near(&f->c->public_way_distance, within_m + 2.0 * ROUNDING, "public way distance", left_out);
+}
+
+static lw_so people_walk(const lw_facts *f, const char **left_out) {
+  if (f->c->site_above.origin == LW_ASSUMED) return open_by("site above", left_out);
+  return f->people_above ? LW_SO_YES : LW_SO_NOT;
+}
+
+static lw_so loaded(const lw_facts *f, const char **left_out) {
+  if (f->water_behind) return LW_SO_YES;
+  return f->loaded == LW_SO_OPEN ? open_by(f->load_left_out, left_out) : f->loaded;
+}
+
+static lw_so not_level(const lw_facts *f, const char **left_out) {
+  if (f->c->ground_slope.origin == LW_ASSUMED) return open_by("ground slope", left_out);
+  return f->level_behind ? LW_SO_NOT : LW_SO_YES;
+}
+
+static lw_so loaded_or_not_level(const lw_facts *f, const char **left_out) {
+  lw_so load = loaded(f, left_out);
+  lw_so slope = load == LW_SO_YES ? LW_SO_YES : not_level(f, left_out);
+  return slope > load ? slope : load;
+}
+
+/* Whether what narrows a row is so; what no sheet answers is open: a row never makes the verdict milder. */
+static lw_so is_so(const lw_facts *f, lw_only_if narrow, const char **left_out) {
+  const lw_case *c = f->c;
+  switch (narrow) {
+  case LW_ONLY_IF_NEAR_BOUNDARY:
+    return near(&c->boundary_distance, lw_facts_clearance(f, LW_CLEARANCE_BOUNDARY), "boundary distance",
+                left_out);
+  case LW_ONLY_IF_NEAR_WATERBODY:
+    return near(&c->waterbody_distance, lw_facts_clearance(f, LW_CLEARANCE_WATERBODY), "waterbody distance",
+                left_out);
+  case LW_ONLY_IF_WALKING_SURFACE: return people_walk(f, left_out);
+  case LW_ONLY_IF_NEXT_TO_HIGHWAY:
+  case LW_ONLY_IF_NEAR_PUBLIC_WAY:
+    return near_street(f, lw_facts_clearance(f, LW_CLEARANCE_PUBLIC_WAY), left_out);
+  case LW_ONLY_IF_MAPPED_LAND: return lw_verdict_condition(f, LW_CONDITION_MAPPED_LAND, left_out);
+  case LW_ONLY_IF_SUPPORTS_STRUCTURE:
+    return lw_verdict_condition(f, LW_CONDITION_SUPPORTS_BUILDING, left_out);
+  case LW_ONLY_IF_CROSSES_BOUNDARY:
+  case LW_ONLY_IF_WEAKENS_ADJOINING: return lw_verdict_condition(f, LW_CONDITION_BOUNDARY, left_out);
+  case LW_ONLY_IF_CHANGES_DRAINAGE: return lw_verdict_condition(f, LW_CONDITION_NO_OUTLET, left_out);
+  case LW_ONLY_IF_OTHER_LOAD: return loaded(f, left_out);
+  case LW_ONLY_IF_NOT_LEVEL_SOIL_ALONE: return loaded_or_not_level(f, left_out);
+  case LW_ONLY_IF_OTHER:
+  case LW_ONLY_IF_COUNT: break;
+  }
+  return LW_SO_OPEN;
+}
+
+static lw_so one_is_so(const lw_facts *f, unsigned narrows, const char **left_out) {
+  lw_so so = narrows == 0 ? LW_SO_YES : LW_SO_NOT;
+  for (unsigned i = 0; i < LW_ONLY_IF_COUNT && so != LW_SO_YES; i++) {
+    lw_so this = narrows & 1u << i ? is_so(f, (lw_only_if)i, left_out) : LW_SO_NOT;
+    so = this > so ? this : so;
+  }
+  return so;
+}
+
+static lw_so is_about(const lw_facts *f, const lw_limit_row *row, const char **left_out) {
+  lw_so so = one_is_so(f, row->narrows, left_out);
+  if (so == LW_SO_NOT || !isfinite(row->street_within_m)) return so;
+  lw_so street = near_street(f, row->street_within_m, left_out);
+  return street < so ? street : so;
+}
+
+/* Tiers nearer than the row's spacing, or all that a row adds, are one wall from the lowest foot to the
+ * top. */
+static double tier_spacing(const lw_facts *f, const lw_limit_row *row, double lower_m) {
+  double spacing =
+      lw_larger(isfinite(row->tier_spacing_m) ? row->tier_spacing_m : 0.0,
+                isfinite(row->tier_spacing_per_height) ? row->tier_spacing_per_height * lower_m : 0.0);
+  return row->tiers_add ? lw_larger(spacing, lw_facts_clearance(f, LW_CLEARANCE_OTHER_WALL)) : spacing;
+}
+
+bool lw_limit_adds_tier(const lw_facts *facts, const lw_limit_row *row) {
+  double spacing = tier_spacing(facts, row, facts->lower_wall_m);
+  return lw_facts_nearer(&facts->c->other_wall_distance, spacing) == LW_SO_YES;
+}
+
+/* What the other wall adds to a height. */
+static void add_tier(const lw_facts *f, const lw_limit_row *row, lw_span *height) {
+  const lw_quantity *apart = &f->c->other_wall_distance, *other = &f->c->other_wall_height;
+  double most = tier_spacing(f, row, f->lower_wall.taken_m);
+  if (most <= 0.0 || lw_facts_nearer(apart, most) == LW_SO_NOT) return;
+  double least = tier_spacing(f, row, f->lower_wall.certain_m);
+  bool told = other->origin == LW_GIVEN, adds = lw_facts_nearer(apart, least) == LW_SO_YES;
+  height->taken_m += told ? other->si
+                     : apart->origin == LW_ASSUMED
+                         ? INFINITY
+                         : lw_facts_threshold(f, LW_THRESHOLD_OTHER_WALL_HEIGHT, INFINITY);
+  if (told && adds) {
+    height->certain_m += other->si;
+    return;
+  }
+  height->left_out = apart->origin == LW_ASSUMED ? "other wall distance"
+                     : told                      ? f->lower_wall.left_out
+                                                 : "other wall height";
+}
+
+static lw_span height_by(const lw_facts *f, const lw_limit_row *row) {
+  lw_span height = f->height[row->measured];
+  const lw_span *fence = &f->height[LW_HEIGHT_FENCE];
+  if (row->fence_counts && fence->taken_m > height.taken_m) {
+    height.taken_m = fence->taken_m;
+    if (!height.left_out) height.left_out = fence->left_out;
+  }
+  if (row->fence_counts) height.certain_m = lw_larger(height.certain_m, fence->certain_m);
+  add_tier(f, row, &height);
+  return height;
+}
+
+bool lw_limit_is_past(const lw_limit_row *row, double height_m) {
+  return row->at_or_above ? height_m >= row->height_m - ROUNDING : height_m > row->height_m + ROUNDING;
+}
+
+void lw_limit_hold(const lw_facts *facts, const lw_limit_row *row, lw_limit_held *held) {
+  *held = (lw_limit_held){.about_left_out = NULL};
+  held->about = is_about(facts, row, &held->about_left_out);
+  if (held->about == LW_SO_NOT) return;
+  held->height = height_by(facts, row);
+  bool past = lw_limit_is_past(row, held->height.taken_m);
+  bool certain = lw_limit_is_past(row, held->height.certain_m);
+  held->past = certain ? LW_SO_YES : past ? LW_SO_OPEN : LW_SO_NOT;
+}
