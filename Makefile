@@ -214,9 +214,9 @@ $(FAULT): tests/faults/preload.c $(BUILD)/flags
 
 $(BUILD)/lowwall.pc: src/lowwall.pc.in include/lowwall/base.h $(BUILD)/paths
 	@sed -e 's|@PREFIX@|$(PREFIX)|' -e 's|@LIBDIR@|$(LIBDIR)|' -e 's|@INCLUDEDIR@|$(INCLUDEDIR)|' \
-	    -e 's|@VERSION@|$(VERSION)|' -e 's|@PAPER@|$(PAPER)|' src/lowwall.pc.in > $@
+	    -e 's|@VERSION@|$(VERSION)|' -e 's|@LIBS@|$(LIBS)|' src/lowwall.pc.in > $@
 $(BUILD)/paths: FORCE
-	$(call stamp,$(PREFIX) $(LIBDIR) $(INCLUDEDIR) $(PAPER))
+	$(call stamp,$(PREFIX) $(LIBDIR) $(INCLUDEDIR) $(LIBS))
 
 # --- the rest ---
 

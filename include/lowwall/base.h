@@ -81,11 +81,12 @@ const char *lw_status_sentence(lw_status status);
 const char *lw_reason_slug(lw_reason reason);
 const char *lw_reason_sentence(lw_reason reason);
 
-/* What a failing function leaves behind for its caller. */
+/* What a failing function leaves behind for its caller. As with all structs that a caller begins, {0} is an
+ * empty one: in C++ too, and so no enumeration stands first. */
 typedef struct lw_error {
+  char text[256];  /* one sentence, no newline */
   lw_status status;
   lw_reason reason;
-  char text[256];  /* one sentence, no newline */
 } lw_error;
 
 /** Fill an error, printf-like; error may be NULL. Returns status, so that a caller can write

@@ -62,6 +62,11 @@ typedef struct lw_plane {
   lw_plane_load load[LW_SITE_LOAD_MAX];
 } lw_plane;
 
+/** A plane to fill in: upright and smooth, level ground without end, no load, no water, one layer without end
+ *  that still wants its friction and weight. In a plane of zeros water would stand up to its top, on a ground
+ *  that bends at once, and its layer would end there. */
+void lw_plane_init(lw_plane *plane);
+
 enum { LW_PROFILE_MAX = 6 * (LW_SOIL_MAX + 1) };
 
 /* Pressure of the soil (with its surcharge) and of the water at a depth. Points come in pairs, top and bottom

@@ -40,8 +40,8 @@ typedef struct lw_taper {
 } lw_taper;
 
 typedef struct lw_section {
-  lw_wall_kind kind;
   double height_m;          /* base to top, cap included */
+  lw_wall_kind kind;
   double embedment_m;       /* base below the ground in front, for levels and thrust */
   double bearing_embedment_m;  /* as given; 0 when assumed: what is not known does not help */
   double base_width_m;

@@ -91,6 +91,7 @@ typedef struct lw_site {
 
 /* The handbook's switches, in the order of docs/sheet.md. */
 typedef struct lw_method {
+  double influence_rad;              /* of the line up from the rear of the base, from the horizontal */
   lw_pressure_method pressure;
   lw_plane_choice plane;
   lw_direction direction;
@@ -106,7 +107,6 @@ typedef struct lw_method {
   lw_bearing_on bearing_on;
   lw_crack crack;
   lw_load_pressure load_pressure;
-  double influence_rad;              /* of the line up from the rear of the base, from the horizontal */
   double passive_share, uplift_share;
   lw_passive_by passive_by;
   lw_overconsolidation overconsolidation;

@@ -65,6 +65,10 @@ typedef struct lw_slip_ground {
   lw_slip_box box;
 } lw_slip_ground;
 
+/** A cross-section to fill in: no water, no layers, no wall, no floor, nothing that changes before a place
+ *  or behind it; it still wants its corners, the soil below and, to be searched, its box. */
+void lw_slip_ground_init(lw_slip_ground *ground);
+
 typedef struct lw_slip_circle {
   double centre_x_m, centre_y_m, radius_m;
   double exit_x_m, exit_y_m, entry_x_m, entry_y_m;
@@ -89,9 +93,9 @@ typedef struct lw_slip_slices {
 
 /* The factors of one circle. */
 typedef struct lw_slip {
+  lw_slip_circle circle;
   lw_status status;            /* not LW_OK: no circle has an answer, reason says why */
   lw_reason reason;
-  lw_slip_circle circle;
   double ordinary, bishop;     /* bishop is 0 where it has no answer (the search was by ordinary slices) */
   double driving_kn_per_m;     /* Σ W sin α, and the earthquake's part */
   int slice_count, iterations; /* of Bishop */

@@ -47,10 +47,10 @@ typedef struct lw_limit_hit {
 } lw_limit_hit;
 
 typedef struct lw_verdict {
+  double height_m[LW_HEIGHT_KINDS];     /* by every definition that laws use */
   lw_what what;
   lw_holds stands;
   lw_who who;
-  double height_m[LW_HEIGHT_KINDS];     /* by every definition that laws use */
   double total_to_pad_m;                /* to the underside of the pad */
   bool place_known;
   bool headline_only;                   /* of the reasons only those are there that the headline may take */

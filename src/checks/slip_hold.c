@@ -7,6 +7,14 @@
 
 static const double FAR_TOO_MUCH = 1e9;
 
+void lw_slip_ground_init(lw_slip_ground *ground) {
+  *ground = (lw_slip_ground){
+      .layer_x_m = INFINITY,
+      .raised_x_m = INFINITY,
+      .water = {.front_y_m = -INFINITY, .rear_y_m = -INFINITY, .unit_weight_kn_per_m3 = 9.81},
+      .floor_y_m = -INFINITY};
+}
+
 static bool is_number(double value) {
   return fabs(value) <= FAR_TOO_MUCH; /* NAN is not */
 }

@@ -7,6 +7,14 @@
 /* What a formula may be asked: a plane that a caller's slip of the pen made would be walked down for ever, or
  * past the end of a list, or answered by no number. */
 
+void lw_plane_init(lw_plane *plane) {
+  *plane = (lw_plane){.slope_run_m = INFINITY,
+                      .water_depth_m = INFINITY,
+                      .water_unit_weight_kn_per_m3 = 9.81,
+                      .layer_count = 1,
+                      .layer = {{.bottom_m = INFINITY}}};
+}
+
 static const double HALF_PI = 1.57079632679489661923;
 /* No wall, load or soil comes near it; its powers are still numbers. */
 static const double FAR_TOO_MUCH = 1e9;

@@ -16,7 +16,7 @@ cat >"$scratch/stranger.c" <<'SOURCE'
 #include <lowwall/base.h>
 #include <stdio.h>
 int main(void) {
-  lw_error error;
+  lw_error error = {0};
   lw_status status = lw_error_set(&error, LW_NOT_READ, LW_REASON_NONE, "%s", LW_VERSION);
   puts(error.text);
   return status == LW_NOT_READ ? 0 : 1;
@@ -71,6 +71,24 @@ static() {
     ${CC:-cc} "$scratch/stranger.c" $(pc --cflags) "$prefix/lib/liblowwall.a" \
         $(pc --static --libs-only-l | sed 's/-llowwall//') -o "$scratch/static" && "$scratch/static"
 }
+# The examples of docs/library.md, as they stand there: both tell the same wall.
+block() { awk -v fence="\`\`\`$1" '$0 == fence { on = 1; next } /^```/ { on = 0 } on' docs/library.md; }
+in_c() {
+    block c >"$scratch/wall.c"
+    # shellcheck disable=SC2046
+    ${CC:-cc} -std=c17 -Wall -Wextra -Werror "$scratch/wall.c" $(pc --cflags --libs) -o "$scratch/wall" &&
+        LD_LIBRARY_PATH=$prefix/lib "$scratch/wall" >"$scratch/wall.out" &&
+        head -n 2 "$scratch/wall.out" | tr '\n' ' ' |
+        grep -q '^K 0.2973, thrust 10.70 kN/m angle-out-of-range $'
+}
+in_python() {
+    block python >"$scratch/wall.py"
+    LD_LIBRARY_PATH=$prefix/lib python3 "$scratch/wall.py" >"$scratch/python.out" &&
+        [ "$(head -n 1 "$scratch/python.out")" = "$(sed -n 3p "$scratch/wall.out")" ] &&
+        [ "$(tail -n 1 "$scratch/python.out")" = refused ]
+}
+# Only what the public headers themselves include.
+own_flags_only() { [ "$(pc --cflags | sed 's/ *$//')" = "-I$prefix/include" ]; }
 same_version() { [ "$("$scratch/static")" = "$(pc --modversion)" ]; }
 nothing_left() { [ -z "$(find "$prefix" -type f -o -type l)" ]; }
 
@@ -83,6 +101,9 @@ check 'the installed command does not run' "$prefix/bin/lowwall" --help
 check 'a C program does not link to the shared library' shared ${CC:-cc} stranger.c
 check 'a C++ program does not link to the shared library' shared "${CXX:-c++}" stranger.cc
 check 'a C program does not link to the static library' static
+check 'the example in C of docs/library.md fails' in_c
+! command -v python3 >/dev/null || check 'the example in Python of docs/library.md fails' in_python
+check 'pkg-config --cflags asks for more than the headers do' own_flags_only
 check 'the library aborts its host, or changes GSL'"'"'s handler' host
 check 'the pkg-config file has another version' same_version
 check 'make uninstall fails' own_make uninstall
