@@ -43,7 +43,9 @@
   X(VARIABLE_FAVOURABLE, "variable-favourable") \
   X(VARIABLE_ON_WALL, "variable-on-wall-unfavourable") \
   X(DECIDES, "decides") \
-  X(UNDRAINED_SLIDING, "undrained-sliding-of-weight")
+  X(UNDRAINED_SLIDING, "undrained-sliding-of-weight") \
+  X(DUG_SHARE, "dug-in-front-of-height") \
+  X(DUG_MOST, "dug-in-front-most-m")
 typedef enum lw_need {
 #define LW_NEED_NAME(name, quantity) LW_NEED_##name,
   LW_NEEDS(LW_NEED_NAME)

@@ -78,6 +78,7 @@ typedef struct lw_site {
   double storm_rain_m, drainable_porosity;         /* 0: no storm */
   double trench_depth_m, trench_distance_m;        /* in front: below the ground, from the toe; 0: none */
   bool front_open;                   /* that trench is open: for a slip */
+  double dug_m;                      /* what a set of factors digs away in front before that resists */
   bool undermined;                   /* of the wall in that situation: it rests on nothing that is known */
 
   lw_soil footing;

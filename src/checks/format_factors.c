@@ -92,10 +92,18 @@ static void push_at_source(const lw_format *format, lw_situation_kind kind, lw_s
   for (int i = 0; i < site->load_count; i++) site->load[i].push_kn_per_m *= variable;
 }
 
+/* Somebody digs in front without asking: a share of what the wall stands above that ground. */
+static double dug_in_front(const lw_format *format, lw_situation_kind kind, const lw_section *section) {
+  double share = value_or(format, LW_NEED_DUG_SHARE, kind, 0.0);
+  return fmin(share * (section->height_m - section->embedment_m),
+              value_or(format, LW_NEED_DUG_MOST, kind, INFINITY));
+}
+
 void lw_format_apply(const lw_format *format, lw_situation_kind kind, lw_wall *wall,
                      const lw_working *working) {
   if (!format->has_factors) return;
   push_at_source(format, kind, &wall->site);
+  wall->site.dug_m = dug_in_front(format, kind, &wall->section);
   strengths times = {on_friction(format, kind), on_cohesion(format, kind), on_undrained(format, kind)};
   /* Dividing by one still costs the last bit of an angle: a lumped set leaves the soil as it is. */
   if (same(times.friction, 1.0) && same(times.cohesion, 1.0) && same(times.undrained, 1.0)) return;

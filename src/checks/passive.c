@@ -5,6 +5,11 @@
 
 #include <lowwall/passive.h>
 
+/* Its surface below the top of the wall, what a set of factors digs away there taken off. */
+static double ground_in_front(const lw_wall *wall) {
+  return wall->section.height_m - wall->section.embedment_m + wall->site.dug_m;
+}
+
 /* Ground in front of the buried part of the wall, from the base (or the pad's underside) up. */
 static lw_plane plane_in_front(const lw_wall *wall, double depth_m) {
   const lw_soil *soil = &wall->site.footing;
@@ -18,8 +23,7 @@ static lw_plane plane_in_front(const lw_wall *wall, double depth_m) {
                  .cohesion_kpa = soil->cohesion_kpa,
                  .unit_weight_kn_per_m3 = soil->light_unit_weight_kn_per_m3,
                  .saturated_unit_weight_kn_per_m3 = soil->saturated_unit_weight_kn_per_m3}},
-      .water_depth_m =
-          fmax(wall->site.front_water_depth_m - (wall->section.height_m - wall->section.embedment_m), 0.0),
+      .water_depth_m = fmax(wall->site.front_water_depth_m - ground_in_front(wall), 0.0),
       .water_unit_weight_kn_per_m3 = wall->site.water_unit_weight_kn_per_m3,
       .seismic = wall->site.seismic,
   };
@@ -57,7 +61,7 @@ static double less_its_lift(const lw_thrust *thrust, double friction, const lw_w
 }
 
 double lw_passive_resistance(const lw_wall *wall, double extra_depth_m, const lw_working *working) {
-  double depth = wall->section.embedment_m + extra_depth_m;
+  double depth = wall->section.embedment_m + extra_depth_m - wall->site.dug_m;
   if (wall->method.passive_share <= 0.0 || depth <= 0.0) return 0.0;
   lw_plane plane = plane_in_front(wall, depth);
   lw_thrust thrust;

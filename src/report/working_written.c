@@ -75,6 +75,9 @@ static void passive_steps(const lw_page *page, const lw_retrace *by, const lw_ch
   double extra = check->at == LW_AT_PAD ? by->wall.site.pad.thickness_m : 0.0, passive;
   lw_page to = *page;
   lw_working working = {.context = &to, .heading = inner_heading, .step = inner_step};
+  if (by->wall.method.passive_share > 0.0 && by->wall.site.dug_m > 0.0)
+    lw_page_sayf(page, "    ", "in front %.3f m of the ground are taken as dug away before it resists",
+                 by->wall.site.dug_m);
   if (by->stage.passive_kn_per_m <= 0.0) return;
   lw_page_say(page, "    ", "in front, passive:");
   passive = lw_passive_resistance(&by->wall, extra, &working);

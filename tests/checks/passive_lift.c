@@ -56,6 +56,10 @@ static bool expect(const lw_result *r, const lw_check *check, const char *name) 
   cr_assert(lw_check_retrace(&r->wall, r->tables, &r->situations.situation[0], check, &by), "%s", name);
   double mu = pad ? by.wall.site.pad_friction : by.wall.site.base_friction;
   double depth = by.wall.section.embedment_m + (pad ? by.wall.site.pad.thickness_m : 0.0);
+  /* A tenth of what stands above the ground in front, at most 0.5 m, is dug away first [EN1997-1 9.3.2.2]. */
+  bool digs = check->by && strncmp(check->by->format, "en1997-da", 9) == 0;
+  double above = by.wall.section.height_m - by.wall.section.embedment_m;
+  if (digs) depth = fmax(depth - fmin(0.1 * above, 0.5), 0.0);
   const lw_contact *c = &by.stage.contact;
   double own = mu * c->vertical_kn_per_m;
   if (c->inside) own += by.wall.site.base_adhesion_kpa * c->width_m * c->share_in_compression;
@@ -87,4 +91,25 @@ Test(passive, what_it_lifts_costs_friction_under_every_set) {
     }
   }
   cr_expect(lifted > 8 * WALLS, "%d thrusts lift", lifted);
+}
+
+/* A tenth of two metres is all the ground that is in front: none is left to resist. Of 0.5 m of it a tenth of
+ * 1.5 m goes, and 0.35 m are left: (0.35/0.5)² = 0.49 of what resists under a lumped set. */
+Test(passive, ground_in_front_is_dug_away_by_the_code) {
+  static const char *const formats[] = {"method format=lowwall", "method format=en1997-da1-1"};
+  double shallow[2], deep[2];
+  for (int i = 0; i < 2; i++) {
+    lw_result *a = RUN("wall kind=section", "wall height=2 m", "wall embedment=0.2 m", "base width=1.5 m",
+                       "top width=1.5 m", "method passive=1", "footing soil friction angle=30 deg",
+                       "soil 1 friction angle=30 deg", "method slip=not", formats[i]);
+    lw_result *b = RUN("wall kind=section", "wall height=1.5 m", "wall embedment=0.5 m", "base width=1.5 m",
+                       "top width=1.5 m", "method passive=1", "footing soil friction angle=30 deg",
+                       "soil 1 friction angle=30 deg", "method slip=not", formats[i]);
+    shallow[i] = checks_test_situation(a, LW_SITUATION_DRAINED)->base.passive_kn_per_m;
+    deep[i] = checks_test_situation(b, LW_SITUATION_DRAINED)->base.passive_kn_per_m;
+    free(a);
+    free(b);
+  }
+  cr_expect(shallow[0] > 0.0 && fabs(shallow[1]) < 1e-12, "%g and %g", shallow[0], shallow[1]);
+  cr_expect(checks_test_near(deep[1], 0.49 * deep[0], 1e-12), "%g of %g", deep[1], deep[0]);
 }
