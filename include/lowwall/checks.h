@@ -184,6 +184,12 @@ typedef struct lw_situations {
   lw_situation situation[LW_SITUATION_COUNT];
 } lw_situations;
 
+/** The width, or of blocks that taper the area, on which adhesion holds.
+ *  gives m: what is in compression, or the effective width once where the pressure is even over that (and so
+ *        under a pad, whose contact is as wide as its spread); 0 where the resultant is outside
+ *  from  [EN1997-1 6.5.3], [DAS-PFE example 8.1] */
+double lw_contact_held(const lw_method *method, const lw_contact *contact);
+
 /** True where the program itself went wrong: a value is no number, soil has no push, or formula and wedge
  *  disagree. No verdict survives such a check, in whichever situation it stands. */
 bool lw_check_faulty(const lw_check *check);

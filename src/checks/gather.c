@@ -20,14 +20,17 @@ static void add_weights(const lw_section *section, lw_forces *forces) {
 }
 
 /* The uniform load above a heel presses on it only where the method says so. */
-static void add_surcharge_on_wall(const lw_wall *wall, const lw_back_plane *back, lw_forces *forces) {
-  double width = back->top_x_m - back->ground_x_m, load = wall->site.surcharge_kpa * width;
+static void add_surcharge_on_wall(const lw_wall *wall, const lw_section *section, const lw_back_plane *back,
+                                  lw_forces *forces) {
+  /* Nobody loads ground that a course or a cap hangs over. */
+  double start = lw_larger(back->ground_x_m, lw_section_rear(section, back->ground_y_m));
+  double width = back->top_x_m - start, load = wall->site.surcharge_kpa * width;
   if (wall->method.surcharge_on_heel != LW_SURCHARGE_PRESSES || load <= 0.0 || back->overhangs) return;
   lw_forces_add(forces, (lw_force){.kind = LW_FORCE_SURCHARGE_ON_WALL,
                                    .area_m2 = width,
                                    .moved_kn_per_m = load,
                                    .vertical_kn_per_m = load,
-                                   .x_m = back->ground_x_m + 0.5 * width,
+                                   .x_m = start + 0.5 * width,
                                    .y_m = back->top_y_m});
 }
 
@@ -121,7 +124,7 @@ void lw_forces_gather(const lw_wall *wall, const lw_section *section, const lw_p
   forces->factors = actions->factors;
   add_weights(section, forces);
   lw_soil_on_wall(wall, section, &push->back, forces);
-  add_surcharge_on_wall(wall, &push->back, forces);
+  add_surcharge_on_wall(wall, section, &push->back, forces);
   add_thrust(push, forces);
   add_loads_thrust(push, forces);
   add_crack_water(push, forces);

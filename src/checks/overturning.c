@@ -23,11 +23,12 @@ lw_check lw_check_overturning(const lw_check_context *context, const lw_stage *s
     check.by = row;
     check.holds = LW_HOLDS;
     check.reason = LW_REASON_NO_DEMAND;
-    return check;
+    check.counts = contact->inside || check.needs.known;
+  } else {
+    check.has = lw_known(contact->resisting_knm_per_m / contact->overturning_knm_per_m);
+    lw_check_weigh(&check, row, context->kind);
   }
-  check.has = lw_known(contact->resisting_knm_per_m / contact->overturning_knm_per_m);
-  lw_check_weigh(&check, row, context->kind);
-  if (contact->inside || !check.counts) return check;
+  if (contact->inside || !check.counts || lw_check_faulty(&check)) return check;
   /* The resultant is outside: whatever the moments say, it stands on nothing. */
   check.ratio = lw_known(0.0);
   check.holds = LW_FALLS_SHORT;

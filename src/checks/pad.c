@@ -48,6 +48,7 @@ static void press_evenly(lw_contact *contact, double width_m) {
   contact->effective_width_m = width_m;
   contact->kern_m = contact->kern_behind_m = width_m / 6.0;
   contact->eccentricity_m = 0.0;
+  contact->share_in_compression = 1.0;
   contact->inside = contact->vertical_kn_per_m > 0.0 && width_m > 0.0;
   contact->greatest_kpa = contact->inside ? contact->vertical_kn_per_m / width_m : 0.0;
   contact->front_kpa = contact->rear_kpa = contact->greatest_kpa;

@@ -8,6 +8,12 @@
 
 /* Sliding on a contact: friction and what is bonded against the push. */
 
+double lw_contact_held(const lw_method *method, const lw_contact *contact) {
+  if (!contact->inside) return 0.0;
+  if (method->base_pressure == LW_BASE_EFFECTIVE) return contact->effective_width_m;
+  return contact->area_m2 * contact->share_in_compression;
+}
+
 /* What holds by itself, passive apart: friction of what is pressed, adhesion of what is in contact. */
 static double friction_of(const lw_wall *wall, const lw_contact *contact, lw_at at) {
   double pressed = lw_larger(contact->vertical_kn_per_m, 0.0);
@@ -17,8 +23,7 @@ static double friction_of(const lw_wall *wall, const lw_contact *contact, lw_at 
     return wall->section.joint_friction * pressed + shear;
   }
   double friction = at == LW_AT_PAD ? site->pad_friction : site->base_friction;
-  double adhesion = site->base_adhesion_kpa * contact->area_m2 * contact->share_in_compression;
-  return friction * pressed + (contact->inside ? adhesion : 0.0);
+  return friction * pressed + site->base_adhesion_kpa * lw_contact_held(&wall->method, contact);
 }
 
 /* Water or air can get between clay and a dry wall. */

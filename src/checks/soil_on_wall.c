@@ -74,11 +74,12 @@ static bool surface_of(const lw_section *section, double xa, double xb, double *
   return isfinite(best);
 }
 
-/* What the soil reaches up to at x: the ground, or the battered plane where that is lower. */
+/* What the soil reaches up to at x: the ground, or the battered plane where that is lower. A plane that
+ * overhangs lies below what stands on the wall. */
 static double top_of(const lw_site *site, const lw_back_plane *back, double x_m) {
   double along = lw_smaller(lw_larger(x_m - back->ground_x_m, 0.0), site->slope_run_m);
   double ground = back->ground_y_m + along * tan(site->slope_rad);
-  if (fabs(back->lean) < 1e-12) return ground;
+  if (back->lean < 1e-12) return ground;
   return lw_smaller(ground, back->foot_y_m + (back->foot_x_m - x_m) / back->lean);
 }
 

@@ -36,7 +36,7 @@ static double friction_of(const lw_wall *wall, lw_at at) {
 /* What holds besides friction: bonded ground under what is pressed, or the key of a joint. */
 static double bond_of(const lw_wall *wall, const lw_contact *c, lw_at at) {
   if (at == LW_AT_BASE || at == LW_AT_PAD)
-    return c->inside ? wall->site.base_adhesion_kpa * c->area_m2 * c->share_in_compression : 0.0;
+    return wall->site.base_adhesion_kpa * lw_contact_held(&wall->method, c);
   return at == LW_AT_JOINT && c->vertical_kn_per_m > 0.0 ? wall->section.joint_shear_kn_per_m : 0.0;
 }
 

@@ -151,7 +151,8 @@ static const lw_item items[] = {
      .assumed = NAN,
      .unit = "kN/m3",
      .example = "16 kN/m3",
-     .means = "Of the fill in hollow blocks, over the block's outer volume, added to its own.",
+     .means = "Of the fill itself, as it lies in the voids of hollow blocks. The voids are what concrete "
+              "at 21 kN/m3 leaves of the block's outer volume: 1 - block unit weight/21.",
      .question = ""},
     {.part = LW_ABOUT_COURSES,
      .name = "face shell thickness",

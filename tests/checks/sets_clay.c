@@ -36,7 +36,8 @@ static bool hold(const code_wall *wall, const code_set *set, const lw_stage *pla
   int count = code_leanings(set, all);
   for (int i = 0; i < count; i++) {
     code_balance b = code_balance_of(set, &all[i], plain);
-    double own = set->sliding * wall->adhesion_kpa / set->undrained * b.pressed * plain->contact.width_m;
+    /* What is pressed is the effective width, as in bearing. */
+    double own = set->sliding * wall->adhesion_kpa / set->undrained * b.effective_m;
     unlimited = fmin(unlimited, own / b.level);
     sliding = fmin(sliding, fmin(own, set->of_weight * fmax(b.down, 0.0)) / b.level);
     bearing = fmin(bearing, bearing_of(set, &b, wall->clay_kpa / set->undrained));

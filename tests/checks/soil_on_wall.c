@@ -42,7 +42,8 @@ static double area_by_columns(const lw_wall *wall, const lw_section *section, co
   double to = fmin(fmax(back->top_x_m, back->foot_x_m), section->rear_m), width = (to - from) / COLUMNS;
   for (int i = 0; i < COLUMNS && to > from; i++) {
     double x = from + (i + 0.5) * width, top = ground_at(&wall->site, back, x);
-    if (fabs(back->lean) > 1e-12) top = fmin(top, plane_at(back, x));
+    /* A plane that overhangs lies below what stands on the wall. */
+    if (back->lean > 1e-12) top = fmin(top, plane_at(back, x));
     sum += width * fmax(top - surface_at(section, x), 0.0);
   }
   return sum;
@@ -125,4 +126,41 @@ Test(soil_on_wall, a_slope_that_ends_in_front_of_the_plane_is_level_there) {
     free(rises);
     free(level);
   }
+}
+
+static double soil_on_wall_by(const char *method, const char *setback) {
+  lw_result *r = RUN("course count=4", "block height=0.2 m", "block depth=0.4 m", "wall embedment=0 m",
+                     "cap height=0.1 m", "cap depth=0.25 m", "cap overhang=0 m", setback, method,
+                     "soil below top=0 m", "ground slope=0 deg", "soil 1 friction angle=33 deg",
+                     "soil 1 unit weight=18 kN/m3", "load 1 kind=none", "method slip=not");
+  const lw_stage *base = &checks_test_situation(r, LW_SITUATION_DRAINED)->base;
+  double sum = checks_test_vertical(base, LW_FORCE_SOIL_ON_WALL);
+  free(r);
+  return sum;
+}
+
+/* Soil behind a cap that is shallower than the blocks stands on them, whatever formula pushes: 0.15 m x 0.1 m
+ * x 18 kN/m3. */
+Test(soil_on_wall, on_the_ledge_under_a_short_cap_by_either_formula) {
+  static const char *const setbacks[] = {"setback=0 m", "setback=0.02 m", "setback=0.09 m"};
+  static const char *const methods[] = {"method pressure=rankine", "method pressure=coulomb",
+                                        "method pressure=wedge"};
+  for (size_t i = 0; i < 3; i++)
+    for (size_t k = 0; k < 3; k++)
+      cr_expect_lt(fabs(soil_on_wall_by(methods[k], setbacks[i]) - 0.15 * 0.1 * 18.0), 1e-9, "%s, %s: %g",
+                   methods[k], setbacks[i], soil_on_wall_by(methods[k], setbacks[i]));
+}
+
+/* A load presses where the ground above the heel is open to it: not under the course that hangs over it. Soil
+ * up to 0.5 m, the course there ends at 0.46 m, the one above it at 0.49 m, the base at 0.9 m. */
+Test(soil_on_wall, a_load_presses_on_open_ground_only) {
+  lw_result *r = RUN("course count=4", "block height=0.2 m", "block depth=0.4 m", "wall embedment=0 m",
+                     "base course count=1", "base course depth=0.9 m", "setback=0.03 m",
+                     "soil below top=0.3 m", "ground slope=0 deg", "soil 1 friction angle=33 deg",
+                     "load 1 kind=uniform", "load 1 pressure=5 kPa", "method surcharge on heel=presses",
+                     "method pressure=rankine", "method slip=not");
+  const lw_stage *base = &checks_test_situation(r, LW_SITUATION_DRAINED)->base;
+  double load = checks_test_vertical(base, LW_FORCE_SURCHARGE_ON_WALL);
+  cr_expect_lt(fabs(load - 5.0 * (0.9 - 0.49)), 1e-9, "%g", load);
+  free(r);
 }

@@ -147,3 +147,22 @@ Test(crack, the_profile_has_room) {
   cr_expect_lt(2 * LW_SOIL_MAX - 1, t.profile_count);
   cr_expect_leq(t.profile_count, LW_PROFILE_MAX);
 }
+
+/* Soil that lies on a battered back, in front of a crack down to the foot, stands between back and crack and
+ * rubs on both: W cos phi / sin(phi + delta + theta), however great the cohesion. On an upright back there is
+ * no such soil. */
+Test(crack, down_to_the_foot_leaves_what_lies_on_the_back) {
+  for (double theta = 0.0; theta < 25.0; theta += 6.0)
+    for (double delta = 0.0; delta < 21.0; delta += 10.0)
+      for (double c = 60.0; c < 400.0; c *= 2.3) {
+        lw_plane plane = cohesive(31.0, c);
+        lw_wedge wedge;
+        double height = plane.height_m, lies = 0.5 * 18.3 * height * height * tan(RAD(theta));
+        plane.batter_rad = RAD(theta);
+        plane.wall_friction_rad = RAD(delta);
+        cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL), LW_OK);
+        double pushes = lies * cos(RAD(31.0)) / sin(RAD(31.0 + delta + theta));
+        cr_expect(fabs(wedge.thrust_kn_per_m - pushes) < 1e-5 * (1.0 + pushes), "%g deg, %g: %g and %g",
+                  theta, c, wedge.thrust_kn_per_m, pushes);
+      }
+}

@@ -218,3 +218,15 @@ Test(section, no_part_weighs_less_than_nothing) {
   }
   cr_expect_lt(50, leaning);
 }
+
+/* A block of 12.6 kN/m3 is 60 % concrete of 21: its voids are 40 %, and gravel of 16 kN/m3 in them adds 6.4
+ * to its weight, not 16. A block of 21 and more has no room for any. */
+Test(section, fill_weighs_in_the_voids) {
+  lw_case hollow = CASE("course count=2", "block height=200 mm", "block depth=400 mm", "wall embedment=0 m",
+                        "block unit weight=12.6 kN/m3", "fill unit weight=16 kN/m3");
+  lw_case solid = CASE("course count=2", "block height=200 mm", "block depth=400 mm", "wall embedment=0 m",
+                       "block unit weight=22 kN/m3", "fill unit weight=16 kN/m3");
+  lw_section a = built(&hollow), b = built(&solid);
+  cr_expect(near(lw_section_weight(&a), 0.4 * 0.4 * (12.6 + 0.4 * 16.0)));
+  cr_expect(near(lw_section_weight(&b), 0.4 * 0.4 * 22.0));
+}
