@@ -46,6 +46,10 @@ typedef struct lw_limit_hit {
   bool past;             /* on the wrong side of the figure */
 } lw_limit_hit;
 
+/* What falling short means, from the least grave on: less margin than asked; design values that do not stand,
+ * with margin in them; movement. */
+typedef enum lw_short { LW_SHORT_OF_MARGIN, LW_SHORT_BY_DESIGN, LW_SHORT_MOVES } lw_short;
+
 typedef struct lw_verdict {
   double height_m[LW_HEIGHT_KINDS];     /* by every definition that laws use */
   lw_what what;
@@ -56,9 +60,12 @@ typedef struct lw_verdict {
   bool headline_only;                   /* of the reasons only those are there that the headline may take */
   bool governed;                        /* a check governs */
   int governing_situation, governing_check;
+  lw_short falls;                       /* of the check told of, where it falls short */
+  int told_situation, told_check;       /* the worst that would move, else the one that governs */
+  int told_reason;                      /* the reason that tells of it; -1: none */
   int exit_status;                      /* 0, 3, 4 or 5 */
   int reason_count, limit_count, caution_count;
-  char headline[720];
+  char headline[1280];
   lw_verdict_reason reason[LW_REASONS_MAX];
   lw_limit_hit limit[LW_LIMIT_HIT_MAX];
   const lw_hazard_row *caution[LW_CAUTION_MAX];
@@ -100,6 +107,9 @@ typedef struct lw_asking {
   lw_number ratio_then;
   int exit_then;
 } lw_asking;
+
+/** Whether a check that falls short says that the wall, or its ground, would move. */
+bool lw_check_would_move(const lw_check *check);
 
 /* Slugs and sentences, for the reports. */
 const char *lw_what_slug(lw_what what);

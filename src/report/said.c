@@ -22,28 +22,8 @@ void lw_check_outcome(const lw_check *check, char *out, size_t size) {
   }
 }
 
-/* A share of the base, and a value that is allowed rather than one that breaks the ground, say nothing of
- * movement. */
-static bool measures_movement(const lw_check *check) {
-  bool allowed = check->by && strcmp(check->by->quantity, "bearing-presumptive") == 0;
-  return check->kind != LW_CHECK_COMPRESSION && !(check->kind == LW_CHECK_BEARING && allowed);
-}
-
-bool lw_check_would_move(const lw_check *check) {
-  if (!check->counts || check->holds != LW_FALLS_SHORT) return false;
-  if (check->reason == LW_REASON_OUTSIDE_BASE) return true;
-  /* Between design values there is margin on both sides. */
-  return measures_movement(check) && !check->factored && check->has.known && check->has.value < 1.0;
-}
-
 bool lw_result_would_move(const lw_result *result) {
-  for (int i = 0; i < result->situations.count; i++) {
-    const lw_situation *s = &result->situations.situation[i];
-    for (int k = 0; s->decides && k < s->check_count; k++) {
-      if (lw_check_would_move(&s->check[k])) return true;
-    }
-  }
-  return false;
+  return result->verdict.stands != LW_HOLDS && result->verdict.falls == LW_SHORT_MOVES;
 }
 
 lw_seen lw_check_seen(const lw_check *check, lw_situation_kind kind) {
@@ -59,4 +39,11 @@ const lw_check *lw_result_governing(const lw_result *result, const lw_situation 
   const lw_situation *s = &result->situations.situation[v->governing_situation];
   if (situation) *situation = s;
   return &s->check[v->governing_check];
+}
+
+const lw_check *lw_result_told(const lw_result *result, const lw_situation **situation) {
+  const lw_verdict *v = &result->verdict;
+  if (!v->governed) return NULL;
+  *situation = &result->situations.situation[v->told_situation];
+  return &(*situation)->check[v->told_check];
 }

@@ -196,8 +196,7 @@ void lw_text_checks(const lw_page *page, const lw_result *result) {
   say_which(page, &rows, MOVES, "These would move");
   say_which(page, &rows, BY_DESIGN, "These do not stand by the design values, which hold the margin");
   say_which(page, &rows, MARGIN,
-            lw_result_would_move(result) ? "These have less margin than asked"
-                                         : "These stand on paper with less margin than asked");
+            "These have less margin than asked");
   say_unknown(page, &rows);
   legend(page, &rows);
   say_pushes(page, result);

@@ -10,28 +10,39 @@ static lw_tone tone_of(const lw_verdict *v) {
   return bad ? LW_TONE_BAD : v->who == LW_WHO_COUNCIL ? LW_TONE_STRONG : LW_TONE_GOOD;
 }
 
+/* In every case that decides, with what fails beside them. */
+static void holds_words(const lw_result *result, char *out, size_t size) {
+  char but[120];
+  if (lw_result_fails_elsewhere(result, but, sizeof but))
+    lw_print(out, size, "by the checks that decide; but %s", but);
+  else
+    lw_print(out, size, "on paper, in every case that decides here");
+}
+
+static void short_words(const lw_result *result, char *out, size_t size) {
+  const lw_situation *s = NULL;
+  const lw_check *worst = lw_result_told(result, &s);
+  static const char *const how[] = {[LW_SHORT_OF_MARGIN] = "on paper, but with less margin than is asked",
+                                    [LW_SHORT_BY_DESIGN] = "not by the design values of its format",
+                                    [LW_SHORT_MOVES] = "no, as drawn it would move"};
+  char words[48] = "";
+  if (worst) lw_check_words(worst, words, sizeof words);
+  lw_print(out, size, "%s%s%s%s%s", how[result->verdict.falls], worst ? "; worst: " : "", words,
+           s ? ", " : "", s ? lw_situation_short(s->name) : "");
+}
+
 /* Why nobody can say, or what is worst, in the words of the table below. */
 static void stands_words(const lw_result *result, char *out, size_t size) {
   const lw_situation *s = NULL;
   const lw_check *worst = lw_result_governing(result, &s);
   bool unknown = worst && worst->holds == LW_CANNOT_SHOW;
-  char words[40] = "";
-  if (worst) lw_check_words(worst, words, sizeof words);
-  switch (result->verdict.stands) {
-  case LW_HOLDS: lw_print(out, size, "on paper, in every case that decides here"); return;
-  case LW_CANNOT_SHOW:
+  if (result->verdict.stands == LW_HOLDS)
+    holds_words(result, out, size);
+  else if (result->verdict.stands == LW_FALLS_SHORT || lw_result_would_move(result))
+    short_words(result, out, size);
+  else
     lw_print(out, size, "nobody can say from this sheet%s%s", unknown ? ": " : "",
              unknown ? lw_reason_sentence(worst->reason) : "");
-    return;
-  case LW_FALLS_SHORT:
-    lw_print(out, size, "%s%s%s%s%s",
-             lw_result_would_move(result) ? "no, as drawn it would move"
-             : worst && worst->factored && worst->kind != LW_CHECK_COMPRESSION
-                 ? "not by the design values of its format"
-                 : "on paper, but with less margin than is asked",
-             worst ? "; worst: " : "", words, s ? ", " : "", s ? lw_situation_short(s->name) : "");
-    return;
-  }
 }
 
 static const char *who_words(lw_who who) {

@@ -1,41 +1,68 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "parts.h"
 
+#include <ctype.h>
 #include <math.h>
+#include <stdarg.h>
 #include <string.h>
+
+#include "base/print.h"
 
 /* The first line of every report. It never tells anyone to go ahead: at most that the wall is below the
  * limit on file, and that the authority confirms. */
 
-static void engineer(const lw_verdict *v, char *out, size_t size) {
-  char why[480] = "see the reasons";
-  const lw_verdict_reason *r = lw_reasons_first(v, LW_ANSWER_WHO, LW_WHO_ENGINEER);
+/* Onto what is there already. */
+static void add(char *out, size_t size, const char *format, ...) __attribute__((format(printf, 3, 4)));
+static void add(char *out, size_t size, const char *format, ...) {
+  size_t used = strlen(out);
+  va_list arguments;
+  va_start(arguments, format);
+  lw_print_list(out + used, size - used, format, arguments);
+  va_end(arguments);
+}
+
+/* Why it falls short, or would move, goes before what cannot be shown. */
+static const lw_verdict_reason *why_not(const lw_verdict *v) {
+  bool told = v->stands == LW_FALLS_SHORT || v->falls == LW_SHORT_MOVES;
+  if (told && v->told_reason >= 0) return &v->reason[v->told_reason];
+  for (int i = 0; i < v->reason_count; i++) {
+    if (v->reason[i].answer == LW_ANSWER_STANDS) return &v->reason[i];
+  }
+  return NULL;
+}
+
+static const char *how_it_fails(const lw_verdict *v) {
+  if (v->falls == LW_SHORT_MOVES) return "As drawn this wall would move: it";
+  return v->stands == LW_FALLS_SHORT ? "As drawn this wall"
+                                     : "Nobody can say from this sheet that the wall stands:";
+}
+
+static void does_not_stand(const lw_verdict *v, char *out, size_t size) {
+  const lw_verdict_reason *r = why_not(v);
+  char why[480] = "see the checks";
   if (r) lw_reasons_clause(r->text, why, sizeof why);
-  lw_print(out, size,
-           "This is past the simple garden-bed limit (%s). A licensed engineer must design it under the "
-           "local code "
-           "before work starts.",
-           why);
+  add(out, size, "%s %s.", how_it_fails(v), why);
+}
+
+/* The sentence first, whole: its reason, and what the sums say, come after it. */
+static void engineer(const lw_verdict *v, char *out, size_t size) {
+  const lw_verdict_reason *r = lw_reasons_first(v, LW_ANSWER_WHO, LW_WHO_ENGINEER);
+  const lw_verdict_reason *stands = v->stands == LW_HOLDS ? NULL : why_not(v);
+  add(out, size,
+      "This is past the simple garden-bed limit: a licensed engineer must design it under the local code "
+      "before work starts.");
+  if (r) add(out, size, " %c%s", toupper((unsigned char)r->text[0]), r->text + 1);
+  bool twice = r && stands && strcmp(r->text, stands->text) == 0;
+  if (!stands || twice) return;
+  add(out, size, " ");
+  does_not_stand(v, out, size);
 }
 
 static void council(const lw_verdict *v, char *out, size_t size) {
   char why[480] = "see the reasons";
   const lw_verdict_reason *r = lw_reasons_first(v, LW_ANSWER_WHO, LW_WHO_COUNCIL);
   if (r) lw_reasons_clause(r->text, why, sizeof why);
-  lw_print(out, size, "Ask the council before building: %s.", why);
-}
-
-static void does_not_stand(const lw_verdict *v, char *out, size_t size) {
-  const lw_verdict_reason *r = NULL;
-  for (int i = 0; i < v->reason_count && !r; i++) {
-    if (v->reason[i].answer == LW_ANSWER_STANDS) r = &v->reason[i];
-  }
-  char why[480] = "see the checks";
-  if (r) lw_reasons_clause(r->text, why, sizeof why);
-  const char *begin = v->stands == LW_FALLS_SHORT ? "As drawn this wall does not stand"
-                                                  : "Nobody can say from this sheet that the wall stands";
-  const char *then = v->who == LW_WHO_COUNCIL ? " Ask the council too, before building." : "";
-  lw_print(out, size, "%s: %s.%s", begin, why, then);
+  add(out, size, "Ask the council before building: %s.", why);
 }
 
 /* A line that asks for someone's word, not a fall or the scope of a standard. */
@@ -77,10 +104,12 @@ static void below(const lw_facts *f, const lw_verdict *v, char *out, size_t size
 void lw_verdict_headline(const lw_facts *facts, lw_verdict *verdict) {
   char *out = verdict->headline;
   size_t size = sizeof verdict->headline;
+  out[0] = '\0';
   if (verdict->who == LW_WHO_ENGINEER) {
     engineer(verdict, out, size);
   } else if (verdict->stands != LW_HOLDS) {
     does_not_stand(verdict, out, size);
+    if (verdict->who == LW_WHO_COUNCIL) add(out, size, " Ask the council too, before building.");
   } else if (verdict->who == LW_WHO_COUNCIL) {
     council(verdict, out, size);
   } else {

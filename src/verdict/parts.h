@@ -13,7 +13,9 @@ void lw_verdict_what(const lw_facts *facts, lw_verdict *verdict);
  * NULL: no check governs, or the reason stands there already */
 lw_verdict_reason *lw_verdict_stands(const lw_facts *facts, const lw_situations *situations,
                                      lw_verdict *verdict);
-/* The sentence of that reason. The headline does not take it where an engineer is called for. */
+/* Which check is told of; after the one that governs is known. */
+void lw_verdict_choose_told(const lw_situations *situations, lw_verdict *verdict);
+/* The sentence of that reason. */
 void lw_verdict_tell_stands(const lw_situations *situations, const lw_verdict *verdict,
                             lw_verdict_reason *reason);
 void lw_verdict_limits(const lw_facts *facts, lw_verdict *verdict); /* rows of the place, or of the default */

@@ -25,11 +25,13 @@ static bool asked_already(const lw_verdict *verdict, const lw_because *because) 
 }
 
 /* The headline never says what it is, nor why the lesser of two must see it, nor why the council must when
- * nobody has shown that it stands, and takes a reason that is known before others: see lw_reasons_first. */
+ * nobody has shown that it stands, and takes a reason that is known before others: see lw_reasons_first. Of
+ * standing it may take any. */
 static bool outdone(const lw_verdict *verdict, const lw_because *because) {
   bool engineer = because->who == LW_WHO_ENGINEER || verdict->stands == LW_HOLDS;
   bool lesser = because->answer == LW_ANSWER_WHO && (because->who < verdict->who || !engineer);
   if (because->answer == LW_ANSWER_WHAT || lesser) return true;
+  if (because->answer == LW_ANSWER_STANDS) return false;
   for (int i = 0; i < verdict->reason_count; i++) {
     const lw_verdict_reason *r = &verdict->reason[i];
     bool same = r->answer == because->answer && r->who == because->who;

@@ -90,7 +90,7 @@ static const char *meaning_of(const lw_check *check) {
     break;
   case LW_CHECK_COMPRESSION: break;
   }
-  return "it stands on paper with less margin than asked";
+  return "that is less margin than asked";
 }
 
 static void tell_short(const lw_check *check, const lw_situation *s, char *out, size_t size) {
@@ -127,13 +127,13 @@ static void tell_unknown(const lw_check *check, const lw_situation *s, char *out
            lw_reason_sentence(check->reason));
 }
 
-static const lw_check *governing(const lw_situations *situations, const lw_verdict *v) {
-  return &situations->situation[v->governing_situation].check[v->governing_check];
+static const lw_check *told(const lw_situations *situations, const lw_verdict *v) {
+  return &situations->situation[v->told_situation].check[v->told_check];
 }
 
-/* The reason of the check that governs, its sentence still to be told. */
+/* The reason of the check that is told of, its sentence still to come. */
 static lw_verdict_reason *by_governing(const lw_situations *situations, lw_verdict *v) {
-  const lw_check *check = governing(situations, v);
+  const lw_check *check = told(situations, v);
   bool unknown = check->holds == LW_CANNOT_SHOW;
   return lw_reasons_new(
       v, &(lw_because){.answer = LW_ANSWER_STANDS,
@@ -143,9 +143,8 @@ static lw_verdict_reason *by_governing(const lw_situations *situations, lw_verdi
 }
 
 void lw_verdict_tell_stands(const lw_situations *situations, const lw_verdict *v, lw_verdict_reason *reason) {
-  const lw_situation *s = &situations->situation[v->governing_situation];
-  const lw_check *check = governing(situations, v);
-  if (v->headline_only && v->who == LW_WHO_ENGINEER) return;
+  const lw_situation *s = &situations->situation[v->told_situation];
+  const lw_check *check = told(situations, v);
   if (check->holds == LW_HOLDS)
     tell_holds(check, s, reason->text, sizeof reason->text);
   else if (check->holds == LW_FALLS_SHORT)
@@ -181,6 +180,7 @@ lw_verdict_reason *lw_verdict_stands(const lw_facts *facts, const lw_situations 
   verdict->stands = lw_situations_stand(situations);
   verdict->governed =
       lw_situations_governing(situations, &verdict->governing_situation, &verdict->governing_check);
+  lw_verdict_choose_told(situations, verdict);
   int before = verdict->reason_count;
   refusals(facts, verdict);
   if (verdict->governed) {

@@ -33,6 +33,7 @@ void lw_verdict_reach(const lw_case *c, const lw_tables *tables, const lw_wall *
   lw_verdict_what(&facts, verdict);
   lw_verdict_reason *stands = lw_verdict_stands(&facts, situations, verdict);
   who(&facts, verdict);
+  verdict->told_reason = stands ? (int)(stands - verdict->reason) : -1;
   if (stands) lw_verdict_tell_stands(situations, verdict, stands);
   if (!wall->governing_only) lw_verdict_cautions(&facts, verdict);
   lw_verdict_headline(&facts, verdict);

@@ -14,7 +14,7 @@ double dice_between(dice *d, double low, double high);
 /* A whole number from 0 to below count. */
 int dice_pick(dice *d, int count);
 
-enum { RANDOM_ITEMS = 48, RANDOM_ITEM_BYTES = 64 };
+enum { RANDOM_ITEMS = 64, RANDOM_ITEM_BYTES = 64 };
 
 /* The sanitizers make a build four times as slow, and look for faults of memory, not for numbers: such a
  * build takes a quarter of the walls of a long walk. */

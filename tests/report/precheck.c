@@ -19,7 +19,7 @@ typedef struct seen {
   int count[LW_BLOCK_LINE + 1];
   lw_block_kind first, last;
   bool not_checked, nameless; /* the latter: a table of checks whose columns have no names */
-  char headline[720];
+  char headline[1280];
 } seen;
 
 static void see(void *context, const lw_block *block) {

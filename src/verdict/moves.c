@@ -1,0 +1,51 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <string.h>
+
+#include "parts.h"
+
+/* Of checks that fall short the gravest is told: one that says the wall would move before one that only lacks
+ * margin, though that may lack more of it. */
+
+/* A share of the base, and a value that is allowed rather than one that breaks the ground, say nothing of
+ * movement. */
+static bool measures_movement(const lw_check *check) {
+  bool allowed = check->by && strcmp(check->by->quantity, "bearing-presumptive") == 0;
+  return check->kind != LW_CHECK_COMPRESSION && !(check->kind == LW_CHECK_BEARING && allowed);
+}
+
+bool lw_check_would_move(const lw_check *check) {
+  if (!check->counts || check->holds != LW_FALLS_SHORT) return false;
+  if (check->reason == LW_REASON_OUTSIDE_BASE) return true;
+  /* Between design values there is margin on both sides. */
+  return measures_movement(check) && !check->factored && check->has.known && check->has.value < 1.0;
+}
+
+static lw_short short_of(const lw_check *check) {
+  if (lw_check_would_move(check)) return LW_SHORT_MOVES;
+  bool below = check->has.known && check->has.value < 1.0 && check->kind != LW_CHECK_COMPRESSION;
+  return check->factored && below ? LW_SHORT_BY_DESIGN : LW_SHORT_OF_MARGIN;
+}
+
+static bool worse(const lw_check *a, const lw_check *b) {
+  if (!b) return true;
+  return a->ratio.known && (!b->ratio.known || a->ratio.value < b->ratio.value);
+}
+
+void lw_verdict_choose_told(const lw_situations *situations, lw_verdict *v) {
+  const lw_check *worst = NULL;
+  v->told_situation = v->governing_situation;
+  v->told_check = v->governing_check;
+  if (!v->governed || v->stands == LW_HOLDS) return;
+  v->falls = short_of(&situations->situation[v->told_situation].check[v->told_check]);
+  if (v->falls == LW_SHORT_MOVES) return;
+  for (int i = 0; i < situations->count; i++) {
+    const lw_situation *s = &situations->situation[i];
+    for (int k = 0; s->decides && k < s->check_count; k++) {
+      if (!lw_check_would_move(&s->check[k]) || !worse(&s->check[k], worst)) continue;
+      worst = &s->check[k];
+      v->told_situation = i;
+      v->told_check = k;
+      v->falls = LW_SHORT_MOVES;
+    }
+  }
+}
