@@ -174,6 +174,7 @@ typedef struct lw_limit_row {
   char place[64];
   char aliases[LW_ALIASES_MAX];    /* other names of the place, "|"-separated, on its first row */
   char within[64];                 /* slugs of the places around it, "|"-separated: their rows apply too */
+  bool clears_within;              /* it is law there too, so that it may clear a wall in a place within */
   char country[32], region[64];
   char instrument[LW_SOURCE_MAX];
   lw_trigger trigger;
@@ -204,6 +205,8 @@ typedef struct lw_limit_row {
   int place_row, around_count, around[LW_AROUND_MAX];
   unsigned narrows;
   bool of_default, unsure, of_standard;
+  bool of_the_wall;                /* for certain about its height: no fence, fall, dig, street */
+  bool clears;                     /* and a wall below it may be left to the builder */
   bool keeps_off;                  /* it asks for a distance, or for no load */
 } lw_limit_row;
 

@@ -44,6 +44,7 @@ typedef struct lw_limit_hit {
   const lw_limit_row *row;
   double height_m;       /* of this wall, by the row's definition */
   bool past;             /* on the wrong side of the figure */
+  bool clears;           /* below it a wall may be left to the builder */
 } lw_limit_hit;
 
 /* What falling short means, from the least grave on: less margin than asked; design values that do not stand,

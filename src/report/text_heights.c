@@ -77,7 +77,9 @@ void lw_text_heights(const lw_page *page, const lw_result *result) {
   heights(page, v);
   if (v->limit_count == 0) return;
   lw_page_heading(page, v->place_known ? "Limits on file for this place"
-                                       : "Limits: the place is not known, so the cautious default");
+                        : result->given.place.origin == LW_ABSENT
+                            ? "Limits: the place is not known, so the cautious default"
+                            : "Limits: none on file here clears a wall, so the cautious default too");
   for (int past = 1; past >= 0; past--) {
     for (int i = 0; i < v->limit_count; i++) {
       const lw_limit_hit *hit = &v->limit[i];

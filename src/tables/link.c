@@ -72,6 +72,20 @@ static bool keeps_off(const lw_limit_row *row) {
   return any;
 }
 
+/* A depth of cut or fill, a fence, a fall or a street is not the height of the wall. */
+static bool of_the_wall(const lw_limit_row *row) {
+  bool asks = row->trigger != LW_BARRIER_ABOVE && row->trigger != LW_DESIGN_ABOVE;
+  bool its_height = row->measured != LW_HEIGHT_FENCE && row->measured != LW_HEIGHT_NATURAL &&
+                    !row->not_a_wall_height && !row->fence_counts;
+  bool anywhere = row->narrows == 0 && !isfinite(row->street_within_m);
+  return asks && its_height && anywhere && !row->unsure && row->from.seen != LW_MEMORY;
+}
+
+/* Leave from planning, or by the terms of a warranty, is not leave to build. */
+static bool is_of_building(const char *regime) {
+  return lw_tables_listed("building|planning-and-building|building-and-siting|any", regime);
+}
+
 static void link_words(lw_tables *tables) {
   for (int i = 0; i < tables->limit_count; i++) {
     lw_limit_row *row = &tables->limit[i];
@@ -82,6 +96,8 @@ static void link_words(lw_tables *tables) {
     row->unsure = strcmp(row->confidence, "low") == 0;
     row->of_standard = strcmp(row->regime, "standard") == 0;
     row->keeps_off = keeps_off(row);
+    row->of_the_wall = of_the_wall(row);
+    row->clears = row->of_the_wall && is_of_building(row->regime);
   }
   for (int i = 0; i < tables->condition_count; i++)
     tables->condition[i].for_council = strcmp(tables->condition[i].who, "council") == 0;

@@ -26,6 +26,7 @@ static const lw_column limit_columns[] = {
     LW_TEXT("place", lw_limit_row, place),
     LW_TEXT_MAYBE("aliases", lw_limit_row, aliases),
     LW_TEXT_MAYBE("within", lw_limit_row, within),
+    LW_YES_NO("clears_within", lw_limit_row, clears_within),
     LW_TEXT("country", lw_limit_row, country),
     LW_TEXT("region", lw_limit_row, region),
     LW_TEXT("instrument", lw_limit_row, instrument),

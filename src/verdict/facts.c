@@ -111,17 +111,16 @@ static void loads_gather(lw_facts *f) {
   f->loaded = stands || comes ? LW_SO_YES : f->load_left_out ? LW_SO_OPEN : LW_SO_NOT;
 }
 
-/* A place counts as known when a row that certainly applies sets a height there. */
-static bool place_has_height(const lw_facts *f) {
+/* A place counts as known when a row that may clear a wall is its own, or of a place around it which says
+ * that it holds there too. An engineer's line is its own likewise. */
+static void own_heights(lw_facts *f) {
   for (int i = 0; i < f->tables->limit_count; i++) {
-    if (!f->places.at[f->tables->limit_place[i]]) continue;
     const lw_limit_row *row = &f->tables->limit[i];
-    bool sure = row->narrows == 0 && !row->unsure;
-    bool height = row->trigger != LW_BARRIER_ABOVE && row->trigger != LW_DESIGN_ABOVE &&
-                  !row->not_a_wall_height && !row->fence_counts && !isfinite(row->street_within_m);
-    if (sure && height) return true;
+    bool holds = row->place_row == f->place_row || (row->clears_within && f->places.at[row->place_row]);
+    if (!holds) continue;
+    f->place_known = f->place_known || row->clears;
+    f->own_engineer = f->own_engineer || (row->of_the_wall && row->trigger == LW_ENGINEER_ABOVE);
   }
-  return false;
 }
 
 /* What the rows about a place ask of their own: the default's distance is not asked there then. */
@@ -142,7 +141,8 @@ static void place_gather(lw_facts *f) {
   int row = word->origin == LW_ABSENT ? -1 : lw_tables_place_row(f->tables, word->text);
   lw_tables_add_places(f->tables, row, &f->places);
   own_clearances(f);
-  f->place_known = row >= 0 && row != elsewhere && place_has_height(f);
+  f->place_row = row >= 0 ? f->tables->limit[row].place_row : -1;
+  if (row >= 0 && row != elsewhere) own_heights(f);
   if (!f->place_known) lw_tables_add_places(f->tables, elsewhere, &f->places);
 }
 

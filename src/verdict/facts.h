@@ -45,7 +45,9 @@ typedef struct lw_facts {
   bool people_above;
   lw_fence fence; /* its pushes and ratios */
   double fence_m; /* height of a fence that the wall carries or is too near to; 0: none */
+  int place_row;        /* the first row of the place; -1: none is named */
   bool place_known;
+  bool own_engineer;    /* it has a height of its own from which an engineer is asked for */
   bool own_service, own_waterbody, own_street; /* a row about the place asks for that distance itself */
   lw_places places; /* whose limits apply; those of "default" too where no height is on file */
 } lw_facts;

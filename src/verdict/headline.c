@@ -65,24 +65,20 @@ static void council(const lw_verdict *v, char *out, size_t size) {
   add(out, size, "Ask the council before building: %s.", why);
 }
 
-/* A line that asks for someone's word, not a fall or the scope of a standard. */
-static bool asks_for_leave(lw_trigger trigger) {
-  return trigger == LW_EXEMPT_BELOW || trigger == LW_APPROVAL_ABOVE || trigger == LW_ENGINEER_ABOVE;
-}
-
-/* The row that the wall comes nearest to, of those it is below. */
+/* The row that the wall comes nearest to, of those that may clear it. */
 static const lw_limit_hit *nearest(const lw_verdict *v) {
   const lw_limit_hit *best = NULL;
   for (int i = 0; i < v->limit_count; i++) {
     const lw_limit_hit *hit = &v->limit[i];
-    if (hit->past || !asks_for_leave(hit->row->trigger)) continue;
+    if (hit->past || !hit->clears) continue;
     if (!best || hit->row->height_m - hit->height_m < best->row->height_m - best->height_m) best = hit;
   }
   return best;
 }
 
 static const char *place_of(const lw_facts *f, const lw_limit_row *row) {
-  if (!f->place_known) return "a place that is not known";
+  if (f->c->place.origin == LW_ABSENT) return "a place that is not known";
+  if (!f->place_known) return "a place that has none of its own on file";
   return strcmp(row->region, "national") == 0 ? row->country : row->region;
 }
 

@@ -54,9 +54,14 @@ static const char *manner_of(lw_height_kind kind) {
   return manners[kind];
 }
 
-static void print_authority(const lw_limit_row *row, char *out, size_t size) {
-  lw_print(out, size, row->of_default ? "the cautious default for a place not on file" : "%s, %s,",
-           row->instrument, row->region);
+static void print_authority(const lw_facts *f, const lw_limit_row *row, char *out, size_t size) {
+  if (!row->of_default)
+    lw_print(out, size, "%s, %s,", row->instrument, row->region);
+  else
+    lw_print(out, size, "the cautious default for a place %s",
+             f->c->place.origin == LW_ABSENT ? "not on file"
+             : f->place_known                ? "without an engineer's line on file"
+                                             : "without a line of its own on file");
 }
 
 static const char *place_of(const lw_limit_row *row) {
@@ -76,7 +81,7 @@ static double printed_height(const lw_facts *f, const lw_limit_row *row, const l
 static void say_past(const lw_facts *f, const lw_limit_row *row, const lw_span *height,
                      lw_verdict_reason *r) {
   char authority[256];
-  print_authority(row, authority, sizeof authority);
+  print_authority(f, row, authority, sizeof authority);
   lw_print(r->text, sizeof r->text, "It is %s m %s%s, %s the %s m where %s %s.",
            lw_two_decimals(printed_height(f, row, height)).text,
            manner_of(row->fence_counts ? LW_HEIGHT_FENCE : row->measured),
@@ -85,9 +90,9 @@ static void say_past(const lw_facts *f, const lw_limit_row *row, const lw_span *
 }
 
 /* Past it only if what is left out makes it so. */
-static void ask_past(const lw_limit_row *row, const char *left_out, lw_verdict_reason *r) {
+static void ask_past(const lw_facts *f, const lw_limit_row *row, const char *left_out, lw_verdict_reason *r) {
   char authority[256], question[LW_DETAIL_MAX];
-  print_authority(row, authority, sizeof authority);
+  print_authority(f, row, authority, sizeof authority);
   lw_print(r->text, sizeof r->text, "It may be %s the %s m where %s %s: %s.", comparison_of(row),
            lw_two_decimals(row->height_m).text, authority, meaning_of(row->trigger),
            lw_reasons_question(left_out, question, sizeof question));
@@ -105,7 +110,7 @@ static void tell_past(const lw_facts *f, const lw_limit_row *row, const lw_limit
                                                          .again = true});
   if (!r) return;
   if (r->left_out)
-    ask_past(row, left_out, r);
+    ask_past(f, row, left_out, r);
   else
     say_past(f, row, &held->height, r);
 }
@@ -206,20 +211,33 @@ static void hold_conditions(const lw_facts *f, const lw_limit_row *row, const lw
   miss_load(f, row, height, v);
 }
 
+static bool clears(const lw_facts *f, const lw_limit_row *row) {
+  return row->clears &&
+         (row->of_default ? !f->place_known : row->place_row == f->place_row || row->clears_within);
+}
+
 static void hold(const lw_facts *f, const lw_limit_row *row, lw_verdict *v) {
   lw_limit_held held;
   lw_limit_hold(f, row, &held);
   if (held.about == LW_SO_NOT) return;
   double printed = printed_height(f, row, &held.height);
   if (v->limit_count < LW_LIMIT_HIT_MAX)
-    v->limit[v->limit_count++] =
-        (lw_limit_hit){.row = row, .height_m = printed, .past = lw_limit_is_past(row, printed)};
+    v->limit[v->limit_count++] = (lw_limit_hit){
+        .row = row, .height_m = printed, .past = lw_limit_is_past(row, printed), .clears = clears(f, row)};
   if (held.past != LW_SO_NOT) tell_past(f, row, &held, v);
   hold_conditions(f, row, &held.height, v);
 }
 
+/* Where no engineer's line is on file the default's holds, however well the rest of the place is known. */
+static bool asked_of_all(const lw_facts *f, const lw_limit_row *row) {
+  bool engineer = row->trigger == LW_ENGINEER_ABOVE || row->trigger == LW_DESIGN_ABOVE;
+  return row->of_default && engineer && !f->own_engineer;
+}
+
 void lw_verdict_limits(const lw_facts *facts, lw_verdict *verdict) {
   const lw_tables *tables = facts->tables;
-  for (int i = 0; i < tables->limit_count; i++)
-    if (facts->places.at[tables->limit_place[i]]) hold(facts, &tables->limit[i], verdict);
+  for (int i = 0; i < tables->limit_count; i++) {
+    const lw_limit_row *row = &tables->limit[i];
+    if (facts->places.at[tables->limit_place[i]] || asked_of_all(facts, row)) hold(facts, row, verdict);
+  }
 }
