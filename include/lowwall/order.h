@@ -125,6 +125,7 @@ typedef struct lw_cut {
   int count;
   double saw_other_deg;          /* of its other end; 0: square */
   double waste_long_m, waste_short_m;  /* edges of what falls off a whole one beyond the saw */
+  double cap_depth_m;            /* of a cap; 0 of a block */
 } lw_cut;
 
 /* Whole ones that are sawn alike: what each gives, and what is left of it. */
@@ -136,7 +137,14 @@ typedef struct lw_blank {
   double piece_m[LW_SAWN_MAX], short_m[LW_SAWN_MAX];   /* long and short edges */
   double rest_m, far_m;          /* short and long edge of what is left */
   double mitre_deg;              /* at which it ends, away from a square cut */
+  double cap_depth_m;            /* of a cap; 0 of a block */
 } lw_blank;
+
+/* Caps of one depth: each sort is bought for itself. */
+typedef struct lw_cap_sort {
+  double depth_m, mass_kg;
+  int whole, sawn, sawn_again;   /* laid whole; sawn with every piece from a new one, with offcuts used */
+} lw_cap_sort;
 
 typedef struct lw_course_count {
   double offset_m;               /* behind the face of the lowest course */
@@ -198,6 +206,7 @@ typedef struct lw_order_line {
   bool pieces;
   double order;
   double mass_kg;                /* of what is ordered; 0: not counted as carried */
+  double cap_depth_m;            /* of caps where they are of several depths; 0 otherwise */
   char note[200];
   char source[LW_SOURCE_MAX];    /* of the allowance or factor */
 } lw_order_line;
@@ -257,6 +266,8 @@ typedef struct lw_order {
   int overlap_fails_at;          /* lowest course, from 1, whose overlap is less; 0: none */
   bool has_cap;
   int cap_whole, cap_count;      /* whole ones laid; all to be bought before the allowance */
+  int cap_sort_count; lw_cap_sort cap_sort[LW_RUN_MAX];
+  double cap_gap_m;              /* open joint between two caps */
   double cap_joint_needs_m;
   double cap_line_m, cap_overhang_m, cap_wedge_deg;
   int line_count; lw_order_line line[LW_ORDER_LINE_MAX];

@@ -129,13 +129,23 @@ static void look_below(trying *t) {
   }
 }
 
+/* The sort of caps that is so deep; a new one when there is none yet. */
+static lw_cap_sort *sort_of(lw_order *order, double depth_m) {
+  for (int i = 0; i < order->cap_sort_count; i++)
+    if (fabs(order->cap_sort[i].depth_m - depth_m) <= LW_TAKEN_UP) return &order->cap_sort[i];
+  order->cap_sort[order->cap_sort_count] = (lw_cap_sort){.depth_m = depth_m};
+  return &order->cap_sort[order->cap_sort_count++];
+}
+
 static void list_piece(const trying *t, const way *w, int index) {
   lw_order *order = t->k->laying->order;
   const lw_cap_line *l = t->line;
   int count = pieces_of(w);
   double whole = t->k->length_m, length = module_at(t, w, index) - t->gap_m;
   const lw_cap_end *at[2] = {index == 0 ? &l->begin : NULL, index + 1 == count ? &l->end : NULL};
+  lw_cap_sort *sort = sort_of(order, t->k->laying->plan->run[l->run].cap_depth_m);
   lw_cut cut = {.kind = LW_CUT_CAP, .long_m = length, .short_m = length * l->ratio, .count = 1};
+  cut.cap_depth_m = sort->depth_m;
   if (l->ratio < 1.0) {
     cut.kind = LW_CUT_CAP_WEDGE;
     cut.saw_deg = cut.saw_other_deg = order->cap_wedge_deg * length / whole;
@@ -148,10 +158,9 @@ static void list_piece(const trying *t, const way *w, int index) {
     cut.short_m -= at[i]->extra_m;
   }
   bool uncut = cut.kind == LW_CUT_CAP && fabs(length - whole) <= LW_TAKEN_UP;
-  if (uncut)
-    order->cap_whole++;
-  else
-    lw_order_cut_add(order, &cut);
+  order->cap_whole += uncut ? 1 : 0;
+  sort->whole += uncut ? 1 : 0;
+  if (!uncut) lw_order_cut_add(order, &cut);
 }
 
 void lw_caps_lay(const lw_capping *k, const lw_cap_line *line) {

@@ -141,6 +141,7 @@ void lw_order_caps(lw_laying *laying, const lw_result *result) {
   lw_capping k = begin(laying, c);
   order->cap_overhang_m = k.overhang_m;
   order->cap_joint_needs_m = k.joint_least_m;
+  order->cap_gap_m = laying->plan->gap_m;
   for (int i = 0; i < order->corner_count; i++) cut_corner(&k, &order->corner[i]);
   for (int i = 0; i < laying->plan->run_count; i++) {
     lw_cap_line line = line_of(&k, i);

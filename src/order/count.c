@@ -11,8 +11,8 @@ static bool same(double a, double b) {
 }
 
 static bool same_cut(const lw_cut *a, const lw_cut *b) {
-  return a->kind == b->kind && a->base_unit == b->base_unit && same(a->long_m, b->long_m) &&
-         same(a->short_m, b->short_m) && fabs(a->saw_deg - b->saw_deg) < 0.05 &&
+  return a->kind == b->kind && a->base_unit == b->base_unit && same(a->cap_depth_m, b->cap_depth_m) &&
+         same(a->long_m, b->long_m) && same(a->short_m, b->short_m) && fabs(a->saw_deg - b->saw_deg) < 0.05 &&
          fabs(a->saw_other_deg - b->saw_other_deg) < 0.05;
 }
 
@@ -34,7 +34,8 @@ static void count_square(lw_laying *laying, int course, double module_m) {
   if (same(module_m, plan->module_m)) {
     c->whole++;
   } else if (same(module_m, plan->module_m / 2.0)) {
-    double length = module_m - plan->gap_m;
+    /* Two halves come from one block: the saw takes half its width from each. */
+    double length = fmin(module_m - plan->gap_m, (plan->unit_m - laying->kerf_m) / 2.0);
     lw_cut cut = {.kind = LW_CUT_HALF,
                   .base_unit = course < plan->base_courses,
                   .long_m = length,

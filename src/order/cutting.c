@@ -7,6 +7,7 @@
 typedef struct sawing {
   const lw_order *order;
   lw_stock stock;
+  double cap_depth_m; /* of the sort of caps that is sawn; 0: blocks */
   double whole_m, kerf_m;
   bool again;
   lw_blank *blank; /* where the plan of the sawing goes */
@@ -24,9 +25,13 @@ static bool same(double a, double b) {
   return fabs(a - b) <= LW_TAKEN_UP;
 }
 
+static bool is_of(const sawing *s, const lw_cut *cut) {
+  return stock_of(cut) == s->stock && same(cut->cap_depth_m, s->cap_depth_m);
+}
+
 static bool alike(const lw_blank *a, const lw_blank *b) {
-  if (a->stock != b->stock || a->pieces != b->pieces || !same(a->rest_m, b->rest_m) ||
-      !same(a->far_m, b->far_m))
+  if (a->stock != b->stock || !same(a->cap_depth_m, b->cap_depth_m) || a->pieces != b->pieces ||
+      !same(a->rest_m, b->rest_m) || !same(a->far_m, b->far_m))
     return false;
   for (int i = 0; i < a->pieces; i++)
     if (!same(a->piece_m[i], b->piece_m[i])) return false;
@@ -55,40 +60,38 @@ static bool nests(const lw_blank *blank, const lw_cut *cut) {
   return blank->mitre_deg > 0.0 && is_mitred(cut) && fabs(blank->mitre_deg - cut->saw_deg) < 1e-6;
 }
 
-/* What is over when a piece is taken from a blank; below 0: it does not fit. Two halves come from one with
- * the saw in the middle: each is short by half its width. */
-static double over(const sawing *s, const lw_blank *blank, const lw_cut *cut) {
-  double give = cut->kind == LW_CUT_HALF ? s->kerf_m : 0.0;
-  return (nests(blank, cut) ? blank->far_m : blank->rest_m) + give - cut->long_m;
+/* What is over when a piece is taken from a blank; below 0: it does not fit. */
+static double over(const lw_blank *blank, const lw_cut *cut) {
+  return (nests(blank, cut) ? blank->far_m : blank->rest_m) - cut->long_m;
 }
 
 static bool may_share(const sawing *s, const lw_blank *blank, const lw_cut *cut) {
   bool halves = cut->kind == LW_CUT_HALF && blank->pieces == 1 && same(blank->piece_m[0], cut->long_m);
   return blank->count > 0 && (s->again || halves) && blank->pieces < LW_SAWN_MAX &&
-         over(s, blank, cut) >= -LW_TAKEN_UP;
+         over(blank, cut) >= -LW_TAKEN_UP;
 }
 
 /* The saw takes its width; on a mitre more of the edge. */
-static double sawn_off(const sawing *s, double rest_m, double saw_deg) {
-  return fmax(rest_m - s->kerf_m / cos(saw_deg / LW_DEG_PER_RAD), 0.0);
+static double sawn_off(double kerf_m, double rest_m, double saw_deg) {
+  return fmax(rest_m - kerf_m / cos(saw_deg / LW_DEG_PER_RAD), 0.0);
 }
 
-static void take(const sawing *s, const lw_cut *cut, lw_blank *blank) {
+static void take(double kerf_m, const lw_cut *cut, lw_blank *blank) {
   double from_m = nests(blank, cut) ? blank->far_m : blank->rest_m;
   bool mitre = is_mitred(cut) && !nests(blank, cut);
   blank->piece_m[blank->pieces] = cut->long_m;
   blank->short_m[blank->pieces++] = cut->short_m;
-  blank->rest_m = sawn_off(s, from_m - cut->long_m, 0.0);
-  blank->far_m = mitre ? sawn_off(s, from_m - cut->short_m, cut->saw_deg) : blank->rest_m;
+  blank->rest_m = sawn_off(kerf_m, from_m - cut->long_m, mitre ? cut->saw_deg : 0.0);
+  blank->far_m = mitre ? sawn_off(kerf_m, from_m - cut->short_m, cut->saw_deg) : blank->rest_m;
   blank->mitre_deg = mitre ? cut->saw_deg : 0.0;
 }
 
 static void saw(sawing *s, const lw_cut *cut) {
   lw_blank taken = {.stock = s->stock, .rest_m = s->whole_m, .far_m = s->whole_m};
+  taken.cap_depth_m = s->cap_depth_m;
   int best = -1;
   for (int i = s->first; i < s->count; i++)
-    if (may_share(s, &s->blank[i], cut) &&
-        (best < 0 || over(s, &s->blank[i], cut) < over(s, &s->blank[best], cut)))
+    if (may_share(s, &s->blank[i], cut) && (best < 0 || over(&s->blank[i], cut) < over(&s->blank[best], cut)))
       best = i;
   if (best >= 0) {
     taken = s->blank[best];
@@ -96,7 +99,7 @@ static void saw(sawing *s, const lw_cut *cut) {
   } else {
     s->sawn++;
   }
-  take(s, cut, &taken);
+  take(s->kerf_m, cut, &taken);
   keep(s, &taken);
 }
 
@@ -104,7 +107,7 @@ static int next_shorter(const sawing *s, const bool *done) {
   int best = -1;
   for (int i = 0; i < s->order->cut_count; i++) {
     const lw_cut *cut = &s->order->cut[i];
-    if (done[i] || stock_of(cut) != s->stock) continue;
+    if (done[i] || !is_of(s, cut)) continue;
     if (best < 0 || cut->long_m > s->order->cut[best].long_m) best = i;
   }
   return best;
@@ -126,14 +129,31 @@ static void saw_all(sawing *s) {
   drop_empty(s);
 }
 
-/* What falls off a whole one when it is sawn for one piece only: beyond the saw at its short edge. */
+/* What falls off a whole one when it is sawn for one piece only: what is left of that one. */
 static void mark_waste(lw_order *order, const double whole_m[3], double kerf_m) {
   for (int i = 0; i < order->cut_count; i++) {
     lw_cut *cut = &order->cut[i];
     double whole = whole_m[stock_of(cut)];
     if (cut->kind == LW_CUT_HALF) continue; /* the other half is one too */
-    cut->waste_long_m = fmax(0.0, whole - cut->short_m - kerf_m);
-    cut->waste_short_m = fmax(0.0, whole - cut->long_m - kerf_m);
+    lw_blank blank = {.rest_m = whole, .far_m = whole};
+    take(kerf_m, cut, &blank);
+    cut->waste_long_m = blank.far_m;
+    cut->waste_short_m = blank.rest_m;
+  }
+}
+
+/* One stock, or one sort of caps, both ways; what is shown goes into the order. */
+static void saw_stock(lw_order *order, const sawing *what, bool asked, int sawn[2]) {
+  lw_blank spare[LW_BLANK_MAX];
+  for (int again = 0; again < 2; again++) {
+    bool shown = (again == 1) == asked;
+    sawing s = *what;
+    s.again = again == 1;
+    s.blank = shown ? order->blank : spare;
+    s.first = s.count = shown ? order->blank_count : 0;
+    saw_all(&s);
+    if (shown) order->blank_count = s.count;
+    sawn[again] = s.sawn;
   }
 }
 
@@ -141,21 +161,24 @@ void lw_order_cutting(lw_laying *laying, const lw_result *result) {
   const lw_case_order *o = &result->given.order;
   lw_order *order = laying->order;
   const double whole_m[3] = {laying->plan->unit_m, laying->plan->unit_m, o->cap_length.si};
-  lw_blank spare[LW_BLANK_MAX];
   bool asked = o->offcuts.value == LW_YES;
   mark_waste(order, whole_m, o->saw_kerf.si);
-  for (int stock = 0; stock < 3; stock++)
-    for (int again = 0; again < 2; again++) {
-      bool shown = (again == 1) == asked;
-      sawing s = {.order = order,
-                  .stock = (lw_stock)stock,
-                  .whole_m = whole_m[stock],
-                  .kerf_m = o->saw_kerf.si,
-                  .again = again == 1,
-                  .blank = shown ? order->blank : spare};
-      s.first = s.count = shown ? order->blank_count : 0;
-      saw_all(&s);
-      if (shown) order->blank_count = s.count;
-      (again ? order->sawn_again : order->sawn)[stock] = s.sawn;
-    }
+  for (int stock = 0; stock < LW_STOCK_CAP; stock++) {
+    sawing what = {.order = order, .stock = (lw_stock)stock, .whole_m = whole_m[stock]};
+    int sawn[2];
+    what.kerf_m = o->saw_kerf.si;
+    saw_stock(order, &what, asked, sawn);
+    order->sawn[stock] = sawn[0];
+    order->sawn_again[stock] = sawn[1];
+  }
+  for (int i = 0; i < order->cap_sort_count; i++) {
+    lw_cap_sort *sort = &order->cap_sort[i];
+    sawing what = {.order = order, .stock = LW_STOCK_CAP, .whole_m = whole_m[LW_STOCK_CAP]};
+    int sawn[2];
+    what.kerf_m = o->saw_kerf.si;
+    what.cap_depth_m = sort->depth_m;
+    saw_stock(order, &what, asked, sawn);
+    order->sawn[LW_STOCK_CAP] += sort->sawn = sawn[0];
+    order->sawn_again[LW_STOCK_CAP] += sort->sawn_again = sawn[1];
+  }
 }

@@ -33,9 +33,7 @@ static lw_course_count sum_of(const lw_taking *t, bool base) {
 }
 
 /* How many are sawn, and what using offcuts again saves or has saved. */
-static int sawn(const lw_taking *t, lw_stock stock, char *note, size_t size) {
-  const lw_order *order = t->laying->order;
-  int fresh = order->sawn[stock], again = order->sawn_again[stock];
+static int sawn(const lw_taking *t, int fresh, int again, char *note, size_t size) {
   bool used = t->o->offcuts.value == LW_YES;
   note[0] = '\0';
   if (fresh > 0 && fresh == again)
@@ -57,6 +55,27 @@ static void kind_of(const lw_taking *t, const char *slug, const char *name, int 
   l->mass_kg = l->order * unit_kg;
 }
 
+/* Mitred units are sawn from whole blocks: those that go wrong too. */
+static void mitred_spares(const lw_taking *t, bool base, double unit_kg) {
+  const lw_order *order = t->laying->order;
+  int kinds = 0;
+  for (int i = 0; i < order->cut_count; i++)
+    kinds += order->cut[i].kind == LW_CUT_MITRED && order->cut[i].base_unit == base ? 1 : 0;
+  if (kinds == 0) return;
+  lw_quantity spare = t->o->spare_units;
+  spare.si *= kinds;
+  lw_order_line line = {.slug = base ? "base-mitred-spares" : "mitred-spares",
+                        .name =
+                            base ? "deeper blocks for spare mitred units" : "blocks for spare mitred units",
+                        .unit = "pieces",
+                        .pieces = true};
+  lw_print(line.note, sizeof line.note,
+           "%.0f for each of %d kinds of mitred unit, sawn as the cutting list says", t->o->spare_units.si,
+           kinds);
+  lw_order_line *l = lw_line_put(t, &line, &spare);
+  l->mass_kg = l->order * unit_kg;
+}
+
 /* Blocks of one depth, whole ones and those to be sawn; then the units that are bought as such. */
 static void blocks_of(const lw_taking *t, bool base, double unit_kg) {
   const lw_plan *plan = t->laying->plan;
@@ -64,7 +83,9 @@ static void blocks_of(const lw_taking *t, bool base, double unit_kg) {
   lw_order_line line = {.slug = base ? "base-blocks" : "blocks",
                         .name = base ? "deeper blocks of the base courses, whole" : "blocks, whole",
                         .unit = "pieces"};
-  line.net = sum.whole + sawn(t, base ? LW_STOCK_BASE_BLOCK : LW_STOCK_BLOCK, line.note, sizeof line.note);
+  lw_stock stock = base ? LW_STOCK_BASE_BLOCK : LW_STOCK_BLOCK;
+  const lw_order *order = t->laying->order;
+  line.net = sum.whole + sawn(t, order->sawn[stock], order->sawn_again[stock], line.note, sizeof line.note);
   lw_order_line *l = lw_line_put(t, &line, has_curve(plan) ? &t->o->curve_allowance : &t->o->block_allowance);
   l->order = lw_pieces_up(l->order);
   l->mass_kg = l->order * unit_kg;
@@ -77,20 +98,27 @@ static void blocks_of(const lw_taking *t, bool base, double unit_kg) {
           base ? "deeper left corner units" : "left corner units", sum.left, corner_kg);
   kind_of(t, base ? "base-right-corners" : "right-corners",
           base ? "deeper right corner units" : "right corner units", sum.right, corner_kg);
+  mitred_spares(t, base, unit_kg);
+}
+
+static void caps_of(const lw_taking *t, lw_cap_sort *sort) {
+  lw_order *order = t->laying->order;
+  double kg_per_m3 = t->c->cap_unit_weight.si * 1000.0 / 9.80665;
+  sort->mass_kg = kg_per_m3 * t->o->cap_length.si * sort->depth_m * t->c->cap_height.si;
+  order->cap_mass_kg = fmax(order->cap_mass_kg, sort->mass_kg);
+  lw_order_line line = {.slug = "caps", .name = "caps", .unit = "pieces"};
+  line.cap_depth_m = order->cap_sort_count > 1 ? sort->depth_m : 0.0;
+  line.net = sort->whole + sawn(t, sort->sawn, sort->sawn_again, line.note, sizeof line.note);
+  order->cap_count += (int)lround(line.net);
+  lw_order_line *l = lw_line_put(t, &line, &t->o->cap_allowance);
+  l->order = lw_pieces_up(l->order);
+  l->mass_kg = l->order * sort->mass_kg;
 }
 
 static void caps(const lw_taking *t) {
   lw_order *order = t->laying->order;
   if (!order->has_cap) return;
-  double depth = t->c->cap_depth.si;
-  order->cap_mass_kg =
-      t->c->cap_unit_weight.si * 1000.0 / 9.80665 * t->o->cap_length.si * depth * t->c->cap_height.si;
-  lw_order_line line = {.slug = "caps", .name = "caps", .unit = "pieces"};
-  order->cap_count = order->cap_whole + sawn(t, LW_STOCK_CAP, line.note, sizeof line.note);
-  line.net = order->cap_count;
-  lw_order_line *l = lw_line_put(t, &line, &t->o->cap_allowance);
-  l->order = lw_pieces_up(l->order);
-  l->mass_kg = l->order * order->cap_mass_kg;
+  for (int i = 0; i < order->cap_sort_count; i++) caps_of(t, &order->cap_sort[i]);
   if (t->c->cap_fixing.value != LW_FIXING_BONDED) return;
   double bead = t->o->adhesive_bead.si * 0.5;
   lw_line_put(t,

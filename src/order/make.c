@@ -61,6 +61,7 @@ static lw_laying begin(const lw_result *result, lw_order *order) {
                      .asked = (lw_corner_unit)c->order.corner_unit.value,
                      .corner_unit_m = c->order.corner_length.si,
                      .half_cut = c->order.half_unit.value == LW_HALF_CUT,
+                     .kerf_m = c->order.saw_kerf.si,
                      .overlap_share = lw_ordering_value(result->tables, "overlap-least", 0.25),
                      .cut_share = lw_ordering_value(result->tables, "cut-least", 1.0 / 3.0)};
 }

@@ -46,6 +46,12 @@ static void note_overlap(lw_laying *laying) {
       laying->plan->setback_m > 0.0 ? "; the setback moves the bond from course to course" : "");
 }
 
+static double narrowest_cap(const lw_order *order) {
+  double least = INFINITY;
+  for (int i = 0; i < order->cap_sort_count; i++) least = fmin(least, order->cap_sort[i].depth_m);
+  return least;
+}
+
 void lw_order_notes(lw_laying *laying, const lw_result *result) {
   const lw_case *c = &result->given;
   lw_order *order = laying->order;
@@ -61,7 +67,7 @@ void lw_order_notes(lw_laying *laying, const lw_result *result) {
   note_corners(laying);
   note_mitres(laying);
   note_overlap(laying);
-  double covered = c->cap_depth.si - order->cap_overhang_m;
+  double covered = narrowest_cap(order) - order->cap_overhang_m;
   if (order->has_cap && covered < laying->plan->depth_m - 0.0005)
     lw_order_note_add(order, "cap-narrow",
                       "The cap covers %.0f mm of the %.0f mm of the blocks: water and dirt get in behind it.",

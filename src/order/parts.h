@@ -17,7 +17,7 @@ typedef struct lw_laying {
   const lw_tables *tables;
   lw_corner_unit asked;
   double corner_unit_m;
-  double overlap_share, cut_share;
+  double overlap_share, cut_share, kerf_m;
   bool half_cut; /* half units are cut from whole ones */
   int stretch_count;
   lw_stretch stretch[LW_STRETCH_MAX];

@@ -17,7 +17,8 @@ static void start_row(const lw_result *result, lw_text *out) {
 
 static void line(const lw_order_line *l, lw_text *out) {
   lw_text_addf(out, "%s,", l->slug);
-  quoted(out, l->name);
+  char name[LW_LINE_NAME];
+  quoted(out, lw_order_line_name(l, name));
   lw_text_addf(out, ",%.3f,", l->net);
   if (l->allowance_known)
     lw_text_addf(out, "%.3f,%s", l->allowance, l->pieces ? "pieces" : "share");
@@ -31,12 +32,13 @@ static void line(const lw_order_line *l, lw_text *out) {
 }
 
 /* Pieces that are cut from what the lines order: a net count and no order of their own. */
-static void cut(const lw_cut *c, lw_text *out) {
+static void cut(const lw_cut *c, bool several, lw_text *out) {
   lw_text_addf(out, "cut,\"%s%s\",%d,,,,pieces,,", lw_cut_slug(c->kind), c->base_unit ? ", base unit" : "",
                c->count);
   lw_text_addf(out, "\"long edge %.0f mm, short edge %.0f mm, saw %.1f deg", c->long_m * 1000.0,
                c->short_m * 1000.0, c->saw_deg);
   if (c->saw_other_deg > 0.0) lw_text_addf(out, " and %.1f deg", c->saw_other_deg);
+  if (several && c->cap_depth_m > 0.0) lw_text_addf(out, ", %.0f mm deep", c->cap_depth_m * 1000.0);
   lw_text_addf(out, ", waste %.0f/%.0f mm\"\n", c->waste_long_m * 1000.0, c->waste_short_m * 1000.0);
 }
 
@@ -60,7 +62,7 @@ static void lines(const lw_result *result, const lw_order *order, lw_text *out) 
   }
   for (int i = 0; i < order->cut_count; i++) {
     start_row(result, out);
-    cut(&order->cut[i], out);
+    cut(&order->cut[i], order->cap_sort_count > 1, out);
   }
   notes(result, order, LW_PAGE_ORDER, out);
 }

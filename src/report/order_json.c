@@ -101,6 +101,7 @@ static void cuts(json_t *root, const lw_order *order) {
     lw_json_set_double(cut, "saw_other_deg", c->saw_other_deg);
     lw_json_set_double(cut, "waste_long_mm", c->waste_long_m * 1000.0);
     lw_json_set_double(cut, "waste_short_mm", c->waste_short_m * 1000.0);
+    if (c->cap_depth_m > 0.0) lw_json_set_double(cut, "cap_depth_mm", c->cap_depth_m * 1000.0);
   }
 }
 
@@ -115,6 +116,7 @@ static void sawn(json_t *root, const lw_order *order) {
     for (int k = 0; k < b->pieces; k++) lw_json_append(pieces, json_real(b->piece_m[k] * 1000.0));
     lw_json_set_double(blank, "left_mm", b->rest_m * 1000.0);
     lw_json_set_double(blank, "left_long_mm", b->far_m * 1000.0);
+    if (b->cap_depth_m > 0.0) lw_json_set_double(blank, "cap_depth_mm", b->cap_depth_m * 1000.0);
   }
   json_t *object = lw_json_object(root, "sawn");
   for (int i = 0; i < 3; i++) {
@@ -142,6 +144,7 @@ static void carrying(json_t *root, const lw_order *order) {
 static void caps(json_t *root, const lw_order *order) {
   known(root, "cap_line_m", order->cap_line_m, order->has_cap);
   known(root, "cap_whole", order->cap_whole, order->has_cap);
+  known(root, "cap_gap_mm", order->cap_gap_m * 1000.0, order->has_cap);
   known(root, "cap_overhang_mm", order->cap_overhang_m * 1000.0, order->has_cap);
   known(root, "cap_joint_needs_mm", order->cap_joint_needs_m * 1000.0, order->has_cap);
   known(root, "cap_wedge_deg", order->cap_wedge_deg, order->cap_wedge_deg > 0.0);
@@ -153,7 +156,8 @@ static void lines(json_t *root, const lw_order *order) {
     const lw_order_line *l = &order->line[i];
     json_t *line = lw_json_entry(list);
     lw_json_set_text(line, "slug", l->slug);
-    lw_json_set_text(line, "name", l->name);
+    char name[LW_LINE_NAME];
+    lw_json_set_text(line, "name", lw_order_line_name(l, name));
     lw_json_set_text(line, "unit", l->unit);
     lw_json_set_double(line, "net", l->net);
     known(line, "allowance", l->allowance, l->allowance_known);

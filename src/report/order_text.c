@@ -79,18 +79,19 @@ static void courses(const lw_page *page, const lw_order *order) {
     lw_page_sayf(page, "  ", "less: under a quarter of a unit, %.0f mm.", order->overlap_needs_m * 1000.0);
 }
 
-static void cut_line(const lw_page *page, const lw_cut *c) {
-  char other[40] = "";
+static void cut_line(const lw_page *page, const lw_cut *c, bool several) {
+  char other[40] = "", last[40] = "";
+  if (c->base_unit) lw_print(last, sizeof last, ", base unit");
+  if (several && c->cap_depth_m > 0.0) lw_print(last, sizeof last, ", %.0f deep", c->cap_depth_m * 1000.0);
   if (c->saw_other_deg > 0.0) lw_print(other, sizeof other, " and %.1f deg", c->saw_other_deg);
   if (c->long_m - c->short_m < 0.0005)
     lw_page_linef(page, LW_TONE_PLAIN, "  %4d  %-11s %4.0f mm, square; waste %.0f mm%s", c->count,
-                  lw_cut_slug(c->kind), c->long_m * 1000.0, c->waste_long_m * 1000.0,
-                  c->base_unit ? ", base unit" : "");
+                  lw_cut_slug(c->kind), c->long_m * 1000.0, c->waste_long_m * 1000.0, last);
   else
     lw_page_linef(page, LW_TONE_PLAIN,
                   "  %4d  %-11s %4.0f mm long edge, %4.0f mm short, saw %.1f deg%s; waste %.0f/%.0f mm%s",
                   c->count, lw_cut_slug(c->kind), c->long_m * 1000.0, c->short_m * 1000.0, c->saw_deg, other,
-                  c->waste_long_m * 1000.0, c->waste_short_m * 1000.0, c->base_unit ? ", base unit" : "");
+                  c->waste_long_m * 1000.0, c->waste_short_m * 1000.0, last);
 }
 
 static void blanks(const lw_page *page, const lw_order *order) {
@@ -102,17 +103,19 @@ static void blanks(const lw_page *page, const lw_order *order) {
       size_t used = strlen(pieces);
       lw_print(pieces + used, sizeof pieces - used, k > 0 ? " + %.0f" : "%.0f", b->piece_m[k] * 1000.0);
     }
-    char far[24] = "";
+    char far[24] = "", deep[24] = "";
+    bool several = order->cap_sort_count > 1 && b->cap_depth_m > 0.0;
+    if (several) lw_print(deep, sizeof deep, ", %.0f deep", b->cap_depth_m * 1000.0);
     if (b->far_m > b->rest_m + 1e-9) lw_print(far, sizeof far, "%.0f/", b->far_m * 1000.0);
-    lw_page_linef(page, LW_TONE_PLAIN, "  %4d  %-11s %s mm, %s%.0f mm left", b->count,
-                  lw_stock_slug(b->stock), pieces, far, b->rest_m * 1000.0);
+    lw_page_linef(page, LW_TONE_PLAIN, "  %4d  %-11s %s mm, %s%.0f mm left%s", b->count,
+                  lw_stock_slug(b->stock), pieces, far, b->rest_m * 1000.0, deep);
   }
 }
 
 static void cuts(const lw_page *page, const lw_order *order) {
   if (order->cut_count == 0) return;
   lw_page_heading(page, "Cutting list, the saw away from a square cut");
-  for (int i = 0; i < order->cut_count; i++) cut_line(page, &order->cut[i]);
+  for (int i = 0; i < order->cut_count; i++) cut_line(page, &order->cut[i], order->cap_sort_count > 1);
   lw_page_say(page, "  ",
               "Measure along the long edge. The waste is what lies beyond the saw, its own long edge at the "
               "piece's short one.");
@@ -124,6 +127,11 @@ static void caps(const lw_page *page, const lw_order *order) {
   lw_page_heading(page, "Caps");
   lw_page_sayf(page, "  ", "%.3f m of front edge, %.0f mm in front of the top course; %d whole and uncut.",
                order->cap_line_m, order->cap_overhang_m * 1000.0, order->cap_whole);
+  if (order->cap_gap_m > 0.0)
+    lw_page_sayf(page, "  ", "Between two caps an open joint of %.0f mm is counted: `joint gap`.",
+                 order->cap_gap_m * 1000.0);
+  else
+    lw_page_say(page, "  ", "Two caps touch: no joint is counted between them (`joint gap`).");
   for (int i = 0; i < order->corner_count; i++) {
     const lw_order_corner *c = &order->corner[i];
     if (!c->mitred) continue; /* a butt joint has its note */
@@ -142,11 +150,17 @@ static void caps(const lw_page *page, const lw_order *order) {
                    order->run[i].cap_joint_m * 1000.0);
 }
 
+const char *lw_order_line_name(const lw_order_line *line, char out[LW_LINE_NAME]) {
+  if (!(line->cap_depth_m > 0.0)) return line->name;
+  lw_print(out, LW_LINE_NAME, "%s, %.0f mm deep", line->name, line->cap_depth_m * 1000.0);
+  return out;
+}
+
 static void lines(const lw_page *page, const lw_order *order) {
   lw_page_heading(page, "Order: net, allowance, order");
   for (int i = 0; i < order->line_count; i++) {
     const lw_order_line *l = &order->line[i];
-    char allowance[40] = "-", mass[40] = "";
+    char allowance[40] = "-", mass[40] = "", name[LW_LINE_NAME];
     bool whole = strcmp(l->unit, "pieces") == 0, bags = strcmp(l->unit, "bags") == 0;
     if (l->allowance_known && l->pieces)
       lw_print(allowance, sizeof allowance, "+%.0f", l->allowance);
@@ -159,7 +173,7 @@ static void lines(const lw_page *page, const lw_order *order) {
                   whole  ? "  %-36.36s %8.0f %6s %8.0f %-6s %s"
                   : bags ? "  %-36.36s %8.2f %6s %8.0f %-6s %s"
                          : "  %-36.36s %8.2f %6s %8.2f %-6s %s",
-                  l->name, l->net, allowance, l->order, l->unit, mass);
+                  lw_order_line_name(l, name), l->net, allowance, l->order, l->unit, mass);
     if (l->note[0] != '\0') lw_page_say(page, "      ", l->note);
   }
 }

@@ -45,14 +45,14 @@ Test(order, caps_of_a_straight_wall_by_hand) {
 }
 
 /* A square corner of 230 mm caps: each mitred piece is 230 mm shorter at its short edge, and what falls off a
- * whole one is a triangle with a leg of 230 mm less the saw. */
+ * whole one is a triangle with a leg of 230 mm less the saw, which takes 4 mm / cos 45 deg of the edge. */
 Test(order, the_waste_of_a_mitre_by_hand) {
   const lw_order *order = order_of("run 1 length=3.6 m;turn 1 angle=90 deg;run 2 length=2.4 m" CAPS);
   const lw_cut *cut = find_cut(order, LW_CUT_CAP_MITRED);
   cr_assert(cut != NULL);
   cr_expect(epsilon_eq(dbl, cut->long_m - cut->short_m, 0.23, 1e-9));
   cr_expect(epsilon_eq(dbl, cut->saw_deg, 45.0, 1e-9));
-  cr_expect(epsilon_eq(dbl, cut->waste_long_m, 0.6 - cut->short_m - 0.004, 1e-9));
+  cr_expect(epsilon_eq(dbl, cut->waste_long_m, 0.6 - cut->short_m - 0.004 * sqrt(2.0), 1e-9));
   cr_expect(order->corner[0].mitred);
   cr_expect(epsilon_eq(dbl, order->corner[0].cap_mitre_m, 0.23 * sqrt(2.0), 1e-9));
   cr_expect(epsilon_eq(dbl, long_edges_m(order, 0.6), 6.0, 1e-6));
@@ -162,4 +162,31 @@ Test(order, caps_after_a_sharp_butt_joint_begin_at_the_rear_edge) {
   cr_expect_not(order->corner[0].mitred);
   lw_order_cap_pieces(order, 1, piece);
   cr_expect(epsilon_eq(dbl, piece[0].from_m, 0.0, 1e-9));
+}
+
+/* Two runs of caps, 300 and 400 mm deep, each bought for itself: whole ones, cuts and mass. */
+Test(order, caps_of_two_depths_are_two_lines) {
+  const lw_order *order =
+      order_of("run 1 length=3.6 m;turn 1 angle=90 deg;run 2 length=2.4 m;run 2 cap depth=400 mm;"
+               "cap height=50 mm;cap length=600 mm;cap depth=300 mm;cap overhang=30 mm;"
+               "cap unit weight=24 kN/m3");
+  cr_assert(eq(int, order->cap_sort_count, 2));
+  double net[2] = {0};
+  for (int i = 0, n = 0; i < order->line_count; i++)
+    if (strcmp(order->line[i].slug, "caps") == 0) {
+      const lw_cap_sort *sort = &order->cap_sort[n];
+      cr_expect(epsilon_eq(dbl, order->line[i].cap_depth_m, sort->depth_m, 1e-12));
+      cr_expect(epsilon_eq(dbl, order->line[i].mass_kg, order->line[i].order * sort->mass_kg, 1e-9));
+      net[n++] = order->line[i].net;
+    }
+  cr_expect(epsilon_eq(dbl, order->cap_sort[1].mass_kg / order->cap_sort[0].mass_kg, 4.0 / 3.0, 1e-9));
+  cr_expect(epsilon_eq(dbl, net[0] + net[1], order->cap_count, 1e-9));
+  /* The long edges of each sort are the front edge of its run, longer at the corner by the overhang. */
+  for (int n = 0; n < 2; n++) {
+    double edge = 0.6 * order->cap_sort[n].whole;
+    for (int i = 0; i < order->cut_count; i++)
+      if (fabs(order->cut[i].cap_depth_m - order->cap_sort[n].depth_m) < 1e-9)
+        edge += order->cut[i].count * order->cut[i].long_m;
+    cr_expect(epsilon_eq(dbl, edge, (n ? 2.4 : 3.6) + 0.03, 1e-3));
+  }
 }

@@ -105,3 +105,53 @@ Test(order, what_is_sawn_is_all_there) {
     cr_expect(le(int, order->sawn_again[LW_STOCK_BLOCK], order->sawn[LW_STOCK_BLOCK]), "%s", items);
   }
 }
+
+/* Two halves of a block of 400 mm and a saw of 4 mm: 198 mm each. Sold halves are whole. */
+Test(order, two_halves_leave_room_for_the_saw) {
+  const lw_order *order = order_of("run 1 length=4 m");
+  for (int i = 0; i < order->cut_count; i++)
+    if (order->cut[i].kind == LW_CUT_HALF) cr_expect(epsilon_eq(dbl, order->cut[i].long_m, 0.198, 1e-9));
+  for (int i = 0; i < order->blank_count; i++) {
+    const lw_blank *b = &order->blank[i];
+    double all = (b->pieces - 1) * 0.004;
+    for (int k = 0; k < b->pieces; k++) all += b->piece_m[k];
+    cr_expect(le(dbl, all, 0.4 + 1e-9));
+  }
+}
+
+/* Whatever is sawn, a piece and what is left of its block are that block less the saw: one figure. */
+Test(order, waste_and_offcut_are_one_figure) {
+  for (int i = 0; i < 60; i++) {
+    char items[200];
+    snprintf(items, sizeof items,
+             "run 1 length=%.0f mm;turn 1 angle=%.0f deg;run 2 length=%.0f mm;cap height=50 mm;"
+             "cap length=600 mm;cap depth=%.0f mm",
+             order_random(2000, 5000), order_random(20, 80), order_random(2000, 5000),
+             order_random(200, 300));
+    const lw_order *order = order_of(items);
+    for (int k = 0; k < order->blank_count; k++) {
+      const lw_blank *b = &order->blank[k];
+      for (int n = 0; n < order->cut_count && b->pieces == 1; n++) {
+        const lw_cut *cut = &order->cut[n];
+        bool cap = cut->cap_depth_m > 0.0, of = cap == (b->stock == LW_STOCK_CAP) && cut->kind != LW_CUT_HALF;
+        if (!of || fabs(cut->long_m - b->piece_m[0]) > 1e-9 || fabs(cut->short_m - b->short_m[0]) > 1e-9)
+          continue;
+        cr_expect(epsilon_eq(dbl, cut->waste_short_m, b->rest_m, 1e-9), "%s", items);
+        cr_expect(epsilon_eq(dbl, cut->waste_long_m, b->far_m, 1e-9), "%s", items);
+      }
+    }
+  }
+}
+
+/* A corner of 60 degrees has units cut on the mitre, long and short ones at both sides of it: two spare of
+ * each kind, bought as blocks, beside the share for breakage. */
+Test(order, mitred_units_have_spares) {
+  const lw_order *order = order_of("run 1 length=4 m;turn 1 angle=60 deg;run 2 length=3 m");
+  int kinds = 0;
+  for (int i = 0; i < order->cut_count; i++) kinds += order->cut[i].kind == LW_CUT_MITRED ? 1 : 0;
+  const lw_order_line *spares = order_line(order, "mitred-spares");
+  cr_assert(spares != NULL && kinds > 0);
+  cr_expect(epsilon_eq(dbl, spares->order, 2.0 * kinds, 1e-9));
+  cr_expect(order_line(order_of("run 1 length=4 m;turn 1 angle=90 deg;run 2 length=3 m"), "mitred-spares") ==
+            NULL);
+}
