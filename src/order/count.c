@@ -125,6 +125,39 @@ static void note_short(lw_laying *laying, const lw_laid *row) {
       run);
 }
 
+/* The step of the base where a row begins or ends. */
+static const lw_plan_step *step_beside(const lw_laying *laying, const lw_laid *row, int *number) {
+  const lw_plan *plan = laying->plan;
+  const lw_stretch *s = &laying->stretch[row->stretch];
+  lw_span span[LW_RUN_MAX];
+  int spans = lw_stretch_spans(laying, s, row->course, span);
+  double end = lw_stretch_base_of(span, spans, row->start == LW_ROW_STEP ? row->from_m : row->to_m);
+  for (int i = 0; i < plan->step_count; i++) {
+    double at = plan->step[i].at_m - s->from_m;
+    if (at < 0.0 && plan->closed) at += plan->length_m;
+    *number = i + 1;
+    if (fabs(at - end) < LW_TAKEN_UP) return &plan->step[i];
+  }
+  return NULL;
+}
+
+/* A step so near to an end, a corner or another step that only a sliver of a block has room. */
+static void note_sliver(lw_laying *laying, const lw_laid *row) {
+  const lw_plan *plan = laying->plan;
+  double shortest = INFINITY, all[] = {row->first_m, row->last_m, row->closer_m[0], row->closer_m[1]};
+  int count = 2 + row->closer_count, number = 0;
+  for (int i = 0; i < count; i++)
+    if (all[i] > 0.0) shortest = fmin(shortest, all[i]);
+  if (shortest >= laying->cut_share * plan->module_m - LW_TAKEN_UP) return;
+  const lw_plan_step *step = step_beside(laying, row, &number);
+  if (step == NULL) return;
+  lw_order_note_add(
+      laying->order, "step-sliver",
+      "Course %d: beside step S%d, %.2f m along the wall, a piece of %.0f mm has room, under a third of "
+      "a block. Move the step, to half a block from the end, corner or step beside it or more.",
+      row->course + 1, number, step->at_m, (shortest - plan->gap_m) * 1000.0);
+}
+
 static void count_row(lw_laying *laying, const lw_laid *row) {
   lw_course_count *c = &laying->order->course[row->course];
   count_end(laying, row, false);
@@ -132,6 +165,7 @@ static void count_row(lw_laying *laying, const lw_laid *row) {
   for (int i = 0; i < row->closer_count; i++) count_square(laying, row->course, row->closer_m[i]);
   count_end(laying, row, true);
   note_short(laying, row);
+  note_sliver(laying, row);
   c->covered_m += covers(laying, row);
   if (!row->below_known || (c->overlap_known && c->overlap_m <= row->overlap_m)) return;
   const lw_stretch *s = &laying->stretch[row->stretch];

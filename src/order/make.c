@@ -63,6 +63,7 @@ static lw_laying begin(const lw_result *result, lw_order *order) {
                      .half_cut = c->order.half_unit.value == LW_HALF_CUT,
                      .kerf_m = c->order.saw_kerf.si,
                      .overlap_share = lw_ordering_value(result->tables, "overlap-least", 0.25),
+                     .mitre_share = lw_ordering_value(result->tables, "mitre-piece-least", 0.125),
                      .cut_share = lw_ordering_value(result->tables, "cut-least", 1.0 / 3.0)};
 }
 
@@ -72,6 +73,7 @@ lw_status lw_order_make(const lw_result *result, lw_order *order, lw_faults *fau
   if (status != LW_OK) return status;
   note_nearly_closed(order);
   lw_laying laying = begin(result, order);
+  if (lw_corners_hold(&laying, &result->given, faults) != LW_OK) return LW_FAULTS;
   lw_stretches_build(&laying);
   lw_phases_choose(&laying);
   memcpy(order->stretch, laying.stretch, sizeof order->stretch);

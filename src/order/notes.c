@@ -46,6 +46,22 @@ static void note_overlap(lw_laying *laying) {
       laying->plan->setback_m > 0.0 ? "; the setback moves the bond from course to course" : "");
 }
 
+/* Along a level top the ground that rises in front may come to it. */
+static void note_ground(lw_laying *laying, const lw_case *c) {
+  const lw_plan *plan = laying->plan;
+  double cap = c->cap_height.origin != LW_ABSENT ? c->cap_height.si : 0.0;
+  double top = plan->courses * plan->course_m + cap, low = c->wall_embedment.si;
+  double over = low + fabs(plan->fall_m) - top;
+  if (!plan->falls || over < -LW_TAKEN_UP) return;
+  lw_order_note_add(
+      laying->order, "ground-over-top",
+      "The ground in front comes up to the level top of the wall %.2f m from where it is low, and stands "
+      "%.0f mm "
+      "over it at the other end: beyond that place there is no face. End the wall there, or measure the fall "
+      "again.",
+      plan->length_m * (top - low) / fabs(plan->fall_m), fmax(over, 0.0) * 1000.0);
+}
+
 static double narrowest_cap(const lw_order *order) {
   double least = INFINITY;
   for (int i = 0; i < order->cap_sort_count; i++) least = fmin(least, order->cap_sort[i].depth_m);
@@ -67,6 +83,7 @@ void lw_order_notes(lw_laying *laying, const lw_result *result) {
   note_corners(laying);
   note_mitres(laying);
   note_overlap(laying);
+  note_ground(laying, c);
   double covered = narrowest_cap(order) - order->cap_overhang_m;
   if (order->has_cap && covered < laying->plan->depth_m - 0.0005)
     lw_order_note_add(order, "cap-narrow",

@@ -17,7 +17,7 @@ typedef struct lw_laying {
   const lw_tables *tables;
   lw_corner_unit asked;
   double corner_unit_m;
-  double overlap_share, cut_share, kerf_m;
+  double overlap_share, cut_share, mitre_share, kerf_m;
   bool half_cut; /* half units are cut from whole ones */
   int stretch_count;
   lw_stretch stretch[LW_STRETCH_MAX];
@@ -56,6 +56,8 @@ static inline double lw_face_strip(const lw_face *face, double from_m, double to
   return face->length_m * (to_m - from_m) - face->loses * (to_m * to_m - from_m * from_m) / 2.0;
 }
 
+/* A corner that is no right angle is cut on the mitre: something of a block must be left beside the cut. */
+lw_status lw_corners_hold(const lw_laying *laying, const lw_case *c, lw_faults *faults);
 void lw_stretches_build(lw_laying *laying);
 int lw_stretch_spans(const lw_laying *laying, const lw_stretch *stretch, int course,
                      lw_span span[LW_RUN_MAX]);

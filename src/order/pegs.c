@@ -21,25 +21,28 @@ static void put_level(lw_pegs *pegs, double level_m, const char *format, int num
   level->level_m = level_m + 0.0; /* never -0 */
 }
 
-/* Where a distance along the lowest face lies. */
-static lw_spot along(const lw_plan *plan, double at_m) {
+/* Where a distance along the lowest face lies, on a face that has stepped back from it. */
+static lw_spot along(const lw_plan *plan, double at_m, double back_m) {
   int run = 0;
   while (run + 1 < plan->run_count && at_m > plan->run[run + 1].from_m) run++;
   const lw_plan_run *r = &plan->run[run];
   double s = at_m - r->from_m;
+  double heading = r->heading_rad + (fabs(r->radius_m) > 0.0 ? s / r->radius_m : 0.0);
   if (!(fabs(r->radius_m) > 0.0))
-    return (lw_spot){r->begin.x_m + s * cos(r->heading_rad), r->begin.y_m + s * sin(r->heading_rad)};
-  double heading = r->heading_rad + s / r->radius_m;
-  return (lw_spot){r->centre.x_m + r->radius_m * sin(heading), r->centre.y_m - r->radius_m * cos(heading)};
+    return (lw_spot){r->begin.x_m + s * cos(heading) - back_m * sin(heading),
+                     r->begin.y_m + s * sin(heading) + back_m * cos(heading)};
+  double radius = r->radius_m - back_m;
+  return (lw_spot){r->centre.x_m + radius * sin(heading), r->centre.y_m - radius * cos(heading)};
 }
 
-/* A corner of the top line; at a free end it has stepped back along the wall as well. */
-static lw_spot top_corner(const lw_plan *plan, int corner, double back_m) {
+/* A corner of the face of a course; at a free end it has stepped back along the wall as well. */
+static lw_spot corner_of(const lw_plan *plan, int corner, int course) {
   bool last = corner == plan->run_count;
+  double back_m = lw_plan_offset(plan, course);
   lw_spot at = lw_plan_corner(plan, corner, back_m);
   if (plan->closed || (corner > 0 && !last)) return at;
   const lw_plan_run *r = &plan->run[last ? corner - 1 : corner];
-  double along = (last ? -1.0 : 1.0) * (plan->courses - 1) * plan->end_setback_m;
+  double along = (last ? -1.0 : 1.0) * course * plan->end_setback_m;
   bool curved = fabs(r->radius_m) > 0.0;
   double heading = r->heading_rad + (curved && last ? r->length_m / r->radius_m : 0.0);
   if (!curved) return (lw_spot){at.x_m + along * cos(heading), at.y_m + along * sin(heading)};
@@ -48,21 +51,23 @@ static lw_spot top_corner(const lw_plan *plan, int corner, double back_m) {
   return (lw_spot){r->centre.x_m + radius * sin(heading), r->centre.y_m - radius * cos(heading)};
 }
 
+/* Where the base has risen its lowest course has stepped back: the pegs stand on the face that is laid. */
 static void place_pegs(const lw_plan *plan, lw_pegs *pegs, double top_m) {
   int corners = plan->closed ? plan->run_count : plan->run_count + 1;
   double back = lw_plan_offset(plan, plan->courses - 1);
   for (int i = 0; i < corners; i++) {
     double at = i < plan->run_count ? plan->run[i].from_m : plan->length_m;
     int raised = lw_plan_raised(plan, at, i < plan->run_count);
-    put_peg(pegs, LW_PEG_BASE, i + 1, lw_plan_corner(plan, i, 0.0), raised * plan->course_m);
+    put_peg(pegs, LW_PEG_BASE, i + 1, corner_of(plan, i, raised), raised * plan->course_m);
   }
   for (int i = 0; i < corners && back > 0.0; i++)
-    put_peg(pegs, LW_PEG_TOP, i + 1, top_corner(plan, i, back), top_m);
+    put_peg(pegs, LW_PEG_TOP, i + 1, corner_of(plan, i, plan->courses - 1), top_m);
   for (int i = 0; i < plan->run_count; i++)
     if (fabs(plan->run[i].radius_m) > 0.0) put_peg(pegs, LW_PEG_CENTRE, i + 1, plan->run[i].centre, 0.0);
   for (int i = 0; i < plan->step_count; i++) {
     int raised = lw_plan_raised(plan, plan->step[i].at_m, true);
-    put_peg(pegs, LW_PEG_STEP, i + 1, along(plan, plan->step[i].at_m), raised * plan->course_m);
+    lw_spot at = along(plan, plan->step[i].at_m, lw_plan_offset(plan, raised));
+    put_peg(pegs, LW_PEG_STEP, i + 1, at, raised * plan->course_m);
   }
 }
 
@@ -105,11 +110,13 @@ static void check_corners(const lw_plan *plan, lw_pegs *pegs, double tolerance_m
     if (!(fabs(p->turn_rad) > 0.0)) continue;
     check_square(p, q, i + 1, pegs);
     if (told(pegs, before + 1, after + 1)) continue;
-    lw_peg_check *check = put_check(pegs, apart(pegs->peg[before].at, pegs->peg[after].at), tolerance_m);
+    const lw_peg *b = pegs->peg;
+    lw_peg_check *check = put_check(pegs, apart(b[before].at, b[after].at), tolerance_m);
     if (check == NULL) return;
     lw_print(check->name, sizeof check->name, "B%d to B%d", before + 1, after + 1);
+    double legs = apart(b[before].at, b[i].at) * apart(b[i].at, b[after].at);
     double sine = sin(3.14159265358979 - fabs(p->turn_rad));
-    check->angle_deg = tolerance_m * check->distance_m / (p->length_m * q->length_m * sine) * LW_DEG_PER_RAD;
+    check->angle_deg = tolerance_m * check->distance_m / (legs * sine) * LW_DEG_PER_RAD;
   }
 }
 
@@ -119,10 +126,11 @@ static void check_curves(const lw_plan *plan, lw_pegs *pegs, double tolerance_m)
     const lw_plan_run *r = &plan->run[i];
     if (!(fabs(r->radius_m) > 0.0)) continue;
     int after = plan->closed ? (i + 1) % plan->run_count : i + 1;
-    double chord = apart(r->begin, r->end);
+    double chord = apart(pegs->peg[i].at, pegs->peg[after].at);
+    int raised = lw_plan_raised(plan, r->from_m, true);
     lw_peg_check *check = chord > tolerance_m ? put_check(pegs, chord, tolerance_m) : NULL;
     if (check != NULL) lw_print(check->name, sizeof check->name, "B%d to B%d", i + 1, after + 1);
-    check = put_check(pegs, fabs(r->radius_m), tolerance_m);
+    check = put_check(pegs, fabs(r->radius_m - lw_plan_offset(plan, raised)), tolerance_m);
     if (check != NULL) lw_print(check->name, sizeof check->name, "C%d to the face", i + 1);
   }
 }

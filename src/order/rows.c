@@ -38,8 +38,8 @@ static double mitred_module(const lw_laying *laying, int corner, int course, int
   double module = plan->module_m;
   if (!inward(laying, corner))
     return odd(course, bit) ? fmin(module, fmax(module / 2.0, lost + module / 4.0)) : module;
-  double whole = fmax(module - lost, module / 4.0);
-  return odd(course, bit) ? fmax(whole - module / 2.0, module / 4.0) : whole;
+  double whole = module - lost;
+  return odd(course, bit) ? fmin(whole, fmax(whole - module / 2.0, module / 4.0)) : whole;
 }
 
 static double end_module(const lw_laying *laying, int corner, lw_row_end end, int course, int bit) {

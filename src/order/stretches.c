@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "base/print.h"
 #include "parts.h"
 
 /* Corners, and the chains of runs between them. */
@@ -6,11 +7,53 @@
 static const double HALF_DEGREE = 0.0087266;
 static const double RIGHT_ANGLE = 1.5707963267948966;
 
+static double deepest(const lw_plan *plan) {
+  return fmax(plan->base_courses > 0 ? plan->base_depth_m : 0.0, plan->depth_m);
+}
+
+/* What is left of a block at the shorter edge of a mitre. */
+static bool mitre_fits(const lw_laying *laying, double turn_rad) {
+  double lost = deepest(laying->plan) * tan(fabs(turn_rad) / 2.0);
+  return lost <= (1.0 - laying->mitre_share) * laying->plan->unit_m + LW_TAKEN_UP;
+}
+
+lw_status lw_corners_hold(const lw_laying *laying, const lw_case *c, lw_faults *faults) {
+  const lw_plan *plan = laying->plan;
+  int corners = plan->closed ? plan->run_count : plan->run_count - 1;
+  for (int i = 0; i < corners; i++) {
+    double turn = plan->run[i].turn_rad, room = (1.0 - laying->mitre_share) * plan->unit_m;
+    if (fabs(fabs(turn) - RIGHT_ANGLE) < HALF_DEGREE || mitre_fits(laying, turn)) continue;
+    const lw_quantity *q = &c->order.turn[i];
+    lw_cell_place place = {q->row > 0 ? q->row : 0, q->column};
+    char item[32];
+    lw_print(item, sizeof item, "turn %d angle", i + 1);
+    lw_faults_add(
+        faults, LW_FAULT_CONTRADICTION, place, item, "",
+        "a turn whose mitre leaves %.0f %% of a block of %.0f mm: at most %.0f deg with blocks so deep, a "
+        "right angle, two lesser turns, or a curve",
+        laying->mitre_share * 100.0, plan->unit_m * 1000.0,
+        floor(2.0 * atan(room / deepest(plan)) * LW_DEG_PER_RAD));
+    return LW_FAULTS;
+  }
+  return LW_OK;
+}
+
 static lw_corner_made made_of(const lw_laying *laying, double turn_rad) {
   bool square = fabs(fabs(turn_rad) - RIGHT_ANGLE) < HALF_DEGREE;
-  if (!square || laying->asked == LW_CORNER_CUT) return LW_MADE_CUT;
+  bool asked = laying->asked == LW_CORNER_CUT && mitre_fits(laying, turn_rad);
+  if (!square || asked) return LW_MADE_CUT;
   bool outward = turn_rad > 0.0;
   return laying->asked == LW_CORNER_HANDED && outward ? LW_MADE_HANDED : LW_MADE_TURNED;
+}
+
+static void note_turned(lw_laying *laying, const lw_order_corner *corner) {
+  const lw_plan *plan = laying->plan;
+  lw_order_note_add(
+      laying->order, "corner-turned",
+      "The corner after run %d is laid with turned blocks: a mitre through blocks %.0f mm deep takes %.0f "
+      "mm of their %.0f mm, and no sound piece is left.",
+      corner->run + 1, deepest(plan) * 1000.0, deepest(plan) * tan(fabs(corner->turn_rad) / 2.0) * 1000.0,
+      plan->unit_m * 1000.0);
 }
 
 static void find_corners(lw_laying *laying) {
@@ -22,6 +65,7 @@ static void find_corners(lw_laying *laying) {
     lw_order_corner *corner = &order->corner[order->corner_count++];
     *corner = (lw_order_corner){.run = i, .turn_rad = plan->run[i].turn_rad, .butt_reason = ""};
     corner->made = made_of(laying, corner->turn_rad);
+    if (laying->asked == LW_CORNER_CUT && corner->made != LW_MADE_CUT) note_turned(laying, corner);
   }
 }
 

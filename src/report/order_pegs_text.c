@@ -7,15 +7,18 @@ double lw_order_level(double level_m) {
   return level_m > -0.0005 && level_m < 0.0005 ? 0.0 : level_m;
 }
 
-static void pegs(const lw_page *page, const lw_pegs *p) {
+static void pegs(const lw_page *page, const lw_order *order) {
+  const lw_pegs *p = &order->pegs;
   lw_page_heading(page, "Pegs: X along run 1, Y towards the soil, level above the lowest course's underside");
   for (int i = 0; i < p->peg_count; i++)
     lw_page_linef(page, LW_TONE_PLAIN, "  %-4s %9.3f %9.3f %8.3f m", p->peg[i].name,
                   lw_order_level(p->peg[i].at.x_m), lw_order_level(p->peg[i].at.y_m), p->peg[i].level_m);
   lw_page_say(page, "  ", "B: base line. T: top line. C: centre of a curve. S: step of the base.");
-  if (p->base_offset_m > 0.0)
-    lw_page_sayf(page, "  ", "The base line (B) stands %.0f mm in front of the top line (T).",
-                 p->base_offset_m * 1000.0);
+  if (!(p->base_offset_m > 0.0)) return;
+  bool stepped = order->plan.step_count > 0;
+  lw_page_sayf(page, "  ", "%s base line (B) stands %.0f mm in front of the top line (T)%s.",
+               stepped ? "Where the base is lowest the" : "The", p->base_offset_m * 1000.0,
+               stepped ? "; B and S pegs above a step have stepped back with the courses" : "");
 }
 
 static void checks(const lw_page *page, const lw_pegs *p) {
@@ -80,7 +83,7 @@ static void hand_over(const lw_page *page, const lw_pegs *p) {
 
 void lw_order_pegs_text(const lw_page *page, const lw_order *order) {
   const lw_pegs *p = &order->pegs;
-  pegs(page, p);
+  pegs(page, order);
   checks(page, p);
   lw_page_heading(page, "Levels");
   for (int i = 0; i < p->level_count; i++)

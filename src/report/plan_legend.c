@@ -27,9 +27,13 @@ static double lines(lw_plan_view *v, double y_mm) {
            v->depth_m * 1000.0, v->order->plan.step_count > 0 ? " Crosses S: steps of the base." : "");
   y_mm = say(v, y_mm, words);
   if (p->base_offset_m > 0.0) {
-    lw_print(words, sizeof words,
-             "Top line (T): %.0f mm behind the base line, towards the soil; dashed where that can be drawn.",
-             p->base_offset_m * 1000.0);
+    lw_print(
+        words, sizeof words,
+        "Top line (T): %.0f mm behind the base line, towards the soil; dashed where that can be drawn.%s",
+        p->base_offset_m * 1000.0,
+        v->order->plan.step_count > 0
+            ? " Above a step of the base its pegs have stepped back with the courses."
+            : "");
     y_mm = say(v, y_mm, words);
   }
   if (!p->pipe_known) return y_mm + 1.0;
