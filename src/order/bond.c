@@ -47,9 +47,21 @@ static int best_below(const bonding *b, int row, const lw_laid *lower, const lw_
   return best;
 }
 
-/* Fewer cuts are better where the overlap is the same. */
+/* Of cuts: one a piece, half a one a half unit, for two come from one cut; none where halves are sold. */
+static double cuts_of(const bonding *b, double module_m, bool at_free_end) {
+  double whole = b->laying->plan->module_m;
+  if (!(module_m > 0.0) || fabs(module_m - whole) <= LW_TAKEN_UP) return 0.0;
+  bool half = fabs(module_m - whole / 2.0) <= LW_TAKEN_UP;
+  if (half) return b->laying->half_cut ? 0.5 : 0.0;
+  return at_free_end ? 1.0 : 0.0; /* at a corner the end is as the corner asks */
+}
+
+/* Fewer cuts are better where the overlap is the same: a cut weighs less than a millimetre that lacks. */
 static double own_cost(const bonding *b, const lw_laid *row) {
-  return row->closer_count * 0.001 * b->needs_m;
+  double cuts =
+      cuts_of(b, row->first_m, row->start == LW_ROW_FREE) + cuts_of(b, row->last_m, row->end == LW_ROW_FREE);
+  for (int i = 0; i < row->closer_count; i++) cuts += cuts_of(b, row->closer_m[i], true);
+  return cuts * 1e-5 * b->needs_m;
 }
 
 static void add_up(bonding *b, int row) {

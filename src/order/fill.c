@@ -11,7 +11,7 @@ typedef struct filling {
   double module_m, left_m; /* what is left beside the ends and the whole units */
   int whole;
   lw_laid *choice;
-  int count;
+  int count, most;
 } filling;
 
 static bool at_step(const lw_laid *row) {
@@ -19,7 +19,7 @@ static bool at_step(const lw_laid *row) {
 }
 
 static void put(filling *f, int before, int whole, double first_m, double second_m) {
-  if (f->count >= LW_CHOICE_MAX || before < 0 || before > whole) return;
+  if (f->count >= f->most || before < 0 || before > whole) return;
   lw_laid row = f->row;
   row.before = before;
   row.after = whole - before;
@@ -115,9 +115,74 @@ static void put_short(filling *f) {
   put(f, 0, 0, one ? all : all / 2.0, one ? 0.0 : all / 2.0);
 }
 
+/* What a free end takes is free as well: whole units between, and the rest as its piece or shared by both. */
+static void put_ends(filling *f, double first_m, double both_m) {
+  double module = f->module_m, least = f->laying->cut_share * module, tight = LW_TAKEN_UP;
+  for (int halves = 1; halves <= 2; halves++)
+    if (fabs(first_m - halves * module / 2.0) <= tight) first_m = halves * module / 2.0;
+  double last_m = both_m - first_m;
+  bool sound = fmin(first_m, last_m) >= least - tight && fmax(first_m, last_m) <= module + tight;
+  int whole = (int)floor((f->row.module_sum_m - first_m - last_m + tight) / module);
+  if (!sound || whole < 0) return;
+  f->row.first_m = first_m;
+  f->row.last_m = last_m;
+  put(f, whole / 2, whole, 0.0, 0.0);
+}
+
+/* Between two free ends: half a unit more at one end than at the other, as far as no piece is too short, and
+ * turned round in the next course. */
+static void put_turned(filling *f) {
+  double module = f->module_m, least = f->laying->cut_share * module;
+  double left = f->row.module_sum_m - module * floor((f->row.module_sum_m + LW_TAKEN_UP) / module);
+  for (int more = 0; more < 2; more++) {
+    double both = left + more * module;
+    double longer = fmin(fmin((both + module / 2.0) / 2.0, module), both - least);
+    put_ends(f, longer, both);
+    put_ends(f, both - longer, both);
+  }
+}
+
+/* At a free end whole units and its own piece, a closer before it or none. */
+static void put_last(filling *f, int whole, double closer_m, double own_m) {
+  bool at_end = f->row.end == LW_ROW_FREE;
+  *(at_end ? &f->row.last_m : &f->row.first_m) = own_m;
+  put(f, at_end ? whole : 0, whole, closer_m, 0.0);
+}
+
+/* Beside one free end all that is left over goes to it: as one cut piece, or shared by two. */
+static void put_at_free_end(filling *f) {
+  static const double split[] = {0.5, 0.0, 1.0};
+  double module = f->module_m, least = f->laying->cut_share * module;
+  double room = f->row.module_sum_m - (f->row.end == LW_ROW_FREE ? f->row.first_m : f->row.last_m);
+  int whole = (int)floor((room + LW_TAKEN_UP) / module);
+  double left = room - whole * module, both = left + module;
+  if (whole < 1) return;
+  if (fabs(left) <= LW_TAKEN_UP + 1e-9)
+    put_last(f, whole - 1, 0.0, module);
+  else if (left >= least - LW_TAKEN_UP)
+    put_last(f, whole, 0.0, left);
+  double low = fmax(least, both - module), high = fmin(module, both - least);
+  for (int i = 0; i < 3 && low <= high; i++) {
+    double own = low + split[i] * (high - low);
+    put_last(f, whole - 1, both - own, own);
+  }
+}
+
+static void put_free(filling *f, const lw_laid *row) {
+  bool start = row->start == LW_ROW_FREE, end = row->end == LW_ROW_FREE;
+  if (at_step(row)) return;
+  f->row = *row;
+  f->most = LW_CHOICE_MAX;
+  if (start && end)
+    put_turned(f);
+  else if (start || end)
+    put_at_free_end(f);
+}
+
 int lw_row_choices(const lw_laying *laying, const lw_laid *row, lw_laid choice[LW_CHOICE_MAX]) {
   double module = laying->plan->module_m;
   filling f = {.laying = laying, .row = *row, .module_m = module, .choice = choice};
+  f.most = LW_CHOICE_MAX - LW_FREE_CHOICES;
   double room = row->module_sum_m - row->first_m - row->last_m;
   f.whole = (int)floor((room + LW_TAKEN_UP) / module);
   f.left_m = room - f.whole * module;
@@ -136,5 +201,6 @@ int lw_row_choices(const lw_laying *laying, const lw_laid *row, lw_laid choice[L
     put_short(&f);
   }
   if (f.count == 0) put_single(&f);
+  put_free(&f, row);
   return f.count;
 }

@@ -159,3 +159,31 @@ Test(order, steps_cover_what_stands_clear) {
     }
   }
 }
+
+/* A plain straight wall of any length, blocks of any length: every course reaches a quarter of a block, no
+ * piece is under a third of one, and no course takes more than four cuts. */
+Test(order, a_plain_wall_is_always_bonded) {
+  for (int i = 0; i < 300; i++) {
+    char items[160];
+    double unit = whole_mm(200, 600), length = whole_mm(3.0 * unit, 9000);
+    snprintf(items, sizeof items, "run 1 length=%.0f mm;course count=5;block length=%.0f mm", length, unit);
+    const lw_order *order = order_of(items);
+    cr_expect(eq(int, order->overlap_fails_at, 0), "%s: %.0f mm", items,
+              order->overlap_fails_at ? order->course[order->overlap_fails_at - 1].overlap_m * 1000 : 0);
+    for (int k = 0; k < order->cut_count; k++)
+      cr_expect(le(dbl, unit / 3000 - 0.0011, order->cut[k].long_m), "%s: %f", items, order->cut[k].long_m);
+    for (int k = 0; k < 5; k++)
+      cr_expect(le(int, order->course[k].closer + order->course[k].half, 4), "%s", items);
+  }
+}
+
+/* 7.69 m of blocks of 400 mm, the trade's way: 345 mm, 18 whole ones and 145 mm, turned in alternate courses,
+ * by hand half a block of overlap. */
+Test(order, a_plain_wall_turned_in_alternate_courses) {
+  const lw_order *order = order_of("run 1 length=7.69 m;course count=4");
+  for (int k = 0; k < 4; k++) {
+    cr_expect(eq(int, order->course[k].whole, 18));
+    cr_expect(eq(int, order->course[k].closer, 2));
+    if (k > 0) cr_expect(epsilon_eq(dbl, order->course[k].overlap_m, 0.2, 1e-9));
+  }
+}
