@@ -43,6 +43,7 @@ typedef struct lw_plan {
   double module_m;               /* block length and joint gap */
   double gap_m, unit_m, tail_m, depth_m, base_depth_m, course_m, setback_m, end_setback_m, curve_gap_m;
   int base_courses, courses;
+  bool solid;                    /* no blocks: two halves of its height stand for courses */
   int first_raised;              /* courses that the base lies above its lowest place at the beginning */
   int step_count;
   lw_plan_step step[LW_COURSE_MAX];

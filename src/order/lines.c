@@ -61,6 +61,32 @@ int lw_part_rise(const lw_taking *t, int part) {
   return part + 1 < t->part_count ? t->part[part + 1].raised - t->part[part].raised : 0;
 }
 
+static void rears_of_courses(lw_taking *t) {
+  const lw_plan *plan = t->laying->plan;
+  for (int i = 0; i < plan->courses; i++) {
+    double high = i + 1 == plan->courses ? t->high_m : (i + 1) * plan->course_m;
+    double rear = lw_plan_offset(plan, i) + lw_plan_depth(plan, i);
+    t->rear[t->rear_count++] = (lw_rear){i * plan->course_m, high, rear};
+  }
+}
+
+/* The rearmost place of a section at a level. */
+static double rear_at(const lw_section *section, double y_m) {
+  double rear = 0.0;
+  for (int i = 0; i < section->outline_count; i++) {
+    lw_corner a = section->outline[i], b = section->outline[(i + 1) % section->outline_count];
+    if ((a.y_m - y_m) * (b.y_m - y_m) > 0.0 || fabs(a.y_m - b.y_m) < 1e-12) continue;
+    rear = fmax(rear, a.x_m + (b.x_m - a.x_m) * (y_m - a.y_m) / (b.y_m - a.y_m));
+  }
+  return rear;
+}
+
+static void rears_of_solid(lw_taking *t, const lw_section *section) {
+  double thin = t->high_m / LW_SOLID_SLICES;
+  for (int i = 0; i < LW_SOLID_SLICES; i++)
+    t->rear[t->rear_count++] = (lw_rear){i * thin, (i + 1) * thin, rear_at(section, (i + 0.5) * thin)};
+}
+
 static lw_taking begin(lw_laying *laying, const lw_result *result) {
   const lw_case *c = &result->given;
   const lw_plan *plan = laying->plan;
@@ -71,6 +97,10 @@ static lw_taking begin(lw_laying *laying, const lw_result *result) {
   t.step_under_m = t.pad_m > 0.0 ? lw_ordering_value(t.tables, "step-under", 0.3) : 0.0;
   double cap = c->cap_height.origin != LW_ABSENT ? c->cap_height.si : 0.0;
   t.high_m = plan->courses * plan->course_m + cap;
+  if (plan->solid)
+    rears_of_solid(&t, &result->wall.section);
+  else
+    rears_of_courses(&t);
   for (double from = 0.0, to; t.part_count <= plan->step_count; from = to) {
     to = t.part_count < plan->step_count ? plan->step[t.part_count].at_m : plan->length_m;
     t.part[t.part_count] = part_of(&t, from, to);
@@ -109,7 +139,10 @@ static void carrying(const lw_taking *t, const lw_result *result) {
 
 void lw_order_lines(lw_laying *laying, const lw_result *result) {
   lw_taking t = begin(laying, result);
-  lw_lines_units(&t);
+  if (laying->plan->solid)
+    lw_lines_solid(&t, &result->wall.section);
+  else
+    lw_lines_units(&t);
   lw_lines_ground(&t);
   lw_lines_behind(&t);
   carrying(&t, result);

@@ -16,7 +16,16 @@ typedef struct lw_base_part {
   double ground_m;                /* ground in front above the underside of that course, on the mean */
 } lw_base_part;
 
-enum { LW_BASE_PART_MAX = LW_COURSE_MAX + 1 };
+/* A level piece of the wall's rear: a course, or a slice of a solid wall. */
+typedef struct lw_rear {
+  double low_m, high_m, rear_m; /* behind the face of the lowest course at its foot */
+} lw_rear;
+
+enum {
+  LW_BASE_PART_MAX = LW_COURSE_MAX + 1,
+  LW_SOLID_SLICES = 64,
+  LW_REAR_MAX = LW_COURSE_MAX + LW_SOLID_SLICES
+};
 
 /* What the lines of an order are taken off from. */
 typedef struct lw_taking {
@@ -26,6 +35,8 @@ typedef struct lw_taking {
   const lw_tables *tables;
   double stone_m, pad_m, bedding_m, high_m;
   double step_under_m; /* how far the lower pad runs under the upper one */
+  int rear_count;
+  lw_rear rear[LW_REAR_MAX]; /* from the bottom up; a course has the place of its number */
   int part_count;
   lw_base_part part[LW_BASE_PART_MAX];
 } lw_taking;
@@ -34,6 +45,8 @@ typedef struct lw_taking {
 lw_order_line *lw_line_put(const lw_taking *t, const lw_order_line *line, const lw_quantity *allowance);
 /* Blocks, halves, handed units and caps with their adhesive. */
 void lw_lines_units(const lw_taking *t);
+/* Stone or concrete of a solid wall. */
+void lw_lines_solid(const lw_taking *t, const lw_section *section);
 /* What is dug, and what comes in its place under the blocks: pad and bedding. */
 void lw_lines_ground(const lw_taking *t);
 /* What stands behind and in the blocks: stone, cloth, pipe, soil, lining, fill. */

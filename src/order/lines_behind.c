@@ -18,17 +18,10 @@ typedef struct layer {
   double low_m, high_m, rear_m, reach_m;
 } layer;
 
-static double rear_of(const lw_plan *plan, int course) {
-  return lw_plan_offset(plan, course) + lw_plan_depth(plan, course);
-}
-
-/* What a course has of it up to a level; under a cap the highest one reaches to the top. */
-static layer layer_of(const lw_taking *t, int course, double top_m, double reach_m) {
-  const lw_plan *plan = t->laying->plan;
-  double rear = rear_of(plan, course);
-  bool highest = course + 1 == plan->courses;
-  double high = highest ? t->high_m : (course + 1) * plan->course_m;
-  return (layer){course * plan->course_m, fmin(high, top_m), rear, fmax(reach_m, rear + t->stone_m)};
+/* What a layer has of it up to a level. */
+static layer layer_of(const lw_taking *t, int index, double top_m, double reach_m) {
+  const lw_rear *r = &t->rear[index];
+  return (layer){r->low_m, fmin(r->high_m, top_m), r->rear_m, fmax(reach_m, r->rear_m + t->stone_m)};
 }
 
 static double level_below_top(const lw_taking *t, double otherwise_m) {
@@ -53,10 +46,9 @@ static void add_pocket(const lw_taking *t, const lw_base_part *p, stone_body *bo
 /* Flat cloth under the lowest layer and over the highest, and on every ledge between two; upright cloth in
  * front and behind. */
 static stone_body stone_of(const lw_taking *t, const lw_base_part *p) {
-  const lw_plan *plan = t->laying->plan;
   stone_body body = {0};
-  layer last = {.rear_m = 0.0, .reach_m = 0.0};
-  for (int i = p->raised; i < plan->courses; i++) {
+  layer last = {.reach_m = p->offset_m + p->depth_m + t->stone_m};
+  for (int i = p->raised; i < t->rear_count; i++) {
     layer l = layer_of(t, i, stone_top(t), last.reach_m);
     double high = l.high_m - l.low_m;
     if (high <= 0.0) break;
@@ -81,10 +73,11 @@ static stone_body stone_of(const lw_taking *t, const lw_base_part *p) {
 /* Behind the centre of a curve a strip folds over itself. */
 static void note_past_centre(const lw_taking *t) {
   const lw_plan *plan = t->laying->plan;
-  double rear = rear_of(plan, plan->courses - 1) + t->stone_m;
+  double rear = 0.0;
+  for (int i = 0; i < t->rear_count; i++) rear = fmax(rear, t->rear[i].rear_m + t->stone_m);
   for (int i = 0; i < plan->run_count; i++) {
     double radius = plan->run[i].radius_m;
-    if (!(radius > 0.0) || radius >= fmax(rear, rear_of(plan, 0) + t->stone_m)) continue;
+    if (!(radius > 0.0) || radius >= rear) continue;
     lw_order_note_add(
         t->laying->order, "stone-past-centre",
         "Run %d: the drainage stone reaches past the centre of the curve: measure stone, cloth, "
@@ -158,8 +151,9 @@ static void drain(const lw_taking *t) {
 static double soil_volume(const lw_taking *t) {
   const lw_plan *plan = t->laying->plan;
   double top = level_below_top(t, lw_ordering_value(t->tables, "soil-below-cap", 0.05));
-  double stone = stone_top(t), ground = t->c->wall_embedment.si, volume = 0.0, reach = 0.0;
-  for (int i = 0; i < plan->courses; i++) {
+  double stone = stone_top(t), ground = t->c->wall_embedment.si, volume = 0.0,
+         reach = t->part[0].depth_m + t->stone_m;
+  for (int i = 0; i < t->rear_count; i++) {
     layer l = layer_of(t, i, top, reach);
     double low = fmax(l.low_m, ground), beside = fmax(0.0, fmin(l.high_m, stone) - low);
     double all = fmax(0.0, l.high_m - low);
@@ -191,15 +185,14 @@ static void soil(const lw_taking *t) {
 
 /* The soil's side of the blocks from the underside of the lowest up, with the ledge of deeper ones. */
 static void lining(const lw_taking *t) {
-  const lw_plan *plan = t->laying->plan;
   double area = 0.0;
   if (t->o->lining.value != LW_YES) return;
   for (int n = 0; n < t->part_count; n++) {
     const lw_base_part *p = &t->part[n];
-    for (int i = p->raised; i < plan->courses; i++) {
+    for (int i = p->raised; i < t->rear_count; i++) {
       layer l = layer_of(t, i, t->high_m, 0.0);
       area += lw_face_at(&p->face, l.rear_m) * (l.high_m - l.low_m);
-      if (i > p->raised) area += fabs(lw_face_strip(&p->face, rear_of(plan, i - 1), l.rear_m));
+      if (i > p->raised) area += fabs(lw_face_strip(&p->face, t->rear[i - 1].rear_m, l.rear_m));
     }
   }
   lw_line_put(
@@ -211,13 +204,13 @@ static void lining(const lw_taking *t) {
  * lightest concrete, so that little fill holds the wall down; an order the densest: enough is there. */
 static void fill(const lw_taking *t) {
   const lw_plan *plan = t->laying->plan;
-  if (t->c->fill_unit_weight.origin == LW_ABSENT) return;
+  if (plan->solid || t->c->fill_unit_weight.origin == LW_ABSENT) return;
   double concrete = lw_ordering_value(t->tables, "block-concrete", 2400.0) * 9.80665 / 1000.0;
   double full = lw_case_mean_share(t->c);
   double voids = 1.0 - full + full * fmax(0.0, 1.0 - t->c->block_unit_weight.si / concrete), body = 0.0;
   for (int n = 0; n < t->part_count; n++)
     for (int i = t->part[n].raised; i < plan->courses; i++)
-      body += lw_face_strip(&t->part[n].face, lw_plan_offset(plan, i), rear_of(plan, i)) * plan->course_m;
+      body += lw_face_strip(&t->part[n].face, lw_plan_offset(plan, i), t->rear[i].rear_m) * plan->course_m;
   if (!(body * voids > 0.0)) return;
   lw_order_line *l = lw_line_put(
       t,

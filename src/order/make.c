@@ -67,12 +67,32 @@ static lw_laying begin(const lw_result *result, lw_order *order) {
                      .cut_share = lw_ordering_value(result->tables, "cut-least", 1.0 / 3.0)};
 }
 
+/* Nothing is laid block by block: the plan, what it takes, and where it stands. */
+static lw_status make_solid(lw_laying *laying, const lw_result *result) {
+  lw_order *order = laying->order;
+  const lw_plan *plan = laying->plan;
+  lw_stretches_build(laying);
+  memcpy(order->stretch, laying->stretch, sizeof order->stretch);
+  order->corner_count = 0;
+  for (int i = 0; i < plan->run_count; i++) {
+    lw_order_run *r = &order->run[i];
+    *r = (lw_order_run){.run = i, .length_m = plan->run[i].length_m, .no_fit_reason = ""};
+    r->top_length_m = lw_plan_run_length(plan, i, plan->setback_m);
+  }
+  lw_order_lines(laying, result);
+  lw_order_notes(laying, result);
+  lw_order_pegs(laying, result);
+  lw_order_work(laying, result);
+  return LW_OK;
+}
+
 lw_status lw_order_make(const lw_result *result, lw_order *order, lw_faults *faults) {
   memset(order, 0, sizeof *order);
   lw_status status = lw_plan_build(&result->given, &order->plan, faults);
   if (status != LW_OK) return status;
   note_nearly_closed(order);
   lw_laying laying = begin(result, order);
+  if (order->plan.solid) return make_solid(&laying, result);
   if (lw_corners_hold(&laying, &result->given, faults) != LW_OK) return LW_FAULTS;
   lw_stretches_build(&laying);
   lw_phases_choose(&laying);

@@ -145,7 +145,9 @@ static void levels(const lw_laying *laying, const lw_result *result, double top_
   put_level(pegs, top_m, "top of the wall%.0d", 0);
   if (cap > 0.0) put_level(pegs, top_m - cap, "under the cap%.0d", 0);
   put_level(pegs, c->wall_embedment.si, "ground in front, lowest%.0d", 0);
-  for (int i = 0; i < plan->courses; i++) put_level(pegs, i * plan->course_m, "under course %d", i + 1);
+  if (plan->solid) put_level(pegs, 0.0, "under the wall%.0d", 0);
+  for (int i = 0; i < plan->courses && !plan->solid; i++)
+    put_level(pegs, i * plan->course_m, "under course %d", i + 1);
   for (int i = 0; i < plan->step_count; i++) {
     double at = plan->step[i].at_m;
     put_level(pegs, lw_plan_raised(plan, at, false) * plan->course_m, "under the blocks before step S%d",

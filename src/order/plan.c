@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <lowwall/section.h>
+
 #include "parts.h"
 
 /* The plan: runs of face one after the other, straight or on an arc, with a turn at the end of each. */
@@ -123,6 +125,21 @@ static void take_runs(const lw_case *c, lw_plan *plan) {
     r->cap_depth_m = given->cap_depth.origin != LW_ABSENT ? given->cap_depth.si : cap;
     plan->run_count++;
   }
+}
+
+/* The face of a solid wall goes from its foot to the front of its top. */
+static void take_solid(const lw_case *c, lw_plan *plan) {
+  lw_section section;
+  lw_section_build(c, &section);
+  double front = section.crest.x_m;
+  for (int i = 0; i < section.outline_count; i++)
+    if (section.outline[i].y_m > section.height_m - LW_TAKEN_UP) front = fmin(front, section.outline[i].x_m);
+  plan->solid = true;
+  plan->unit_m = plan->module_m = plan->tail_m = 1.0;
+  plan->depth_m = plan->base_depth_m = section.base_width_m;
+  plan->courses = 2;
+  plan->course_m = section.height_m / 2.0;
+  plan->setback_m = front;
 }
 
 static void take_blocks(const lw_case *c, lw_plan *plan) {
@@ -263,7 +280,7 @@ static lw_status hold_steps(const lw_case *c, const lw_plan *plan, lw_faults *fa
 
 lw_status lw_plan_build(const lw_case *c, lw_plan *plan, lw_faults *faults) {
   lw_plan work = {0};
-  take_blocks(c, &work);
+  (c->wall_kind.value == LW_WALL_COURSES ? take_blocks : take_solid)(c, &work);
   take_runs(c, &work);
   lw_status status = close_or_leave(c, &work, faults);
   if (status != LW_OK) return status;

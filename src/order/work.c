@@ -39,7 +39,8 @@ static void ground(const lw_laying *laying, const lw_case *c) {
   if (order->plan.step_count > 0)
     add(order, false, "At each step the lower pad runs %.0f mm under the upper one.",
         lw_ordering_value(laying->tables, "step-under", 0.3) * 1000.0);
-  add(order, true, "STOP and look before the blocks cover it: a heel leaves no mark, the level is right.");
+  add(order, true, "STOP and look before the %s it: a heel leaves no mark, the level is right.",
+      order->plan.solid ? "wall covers" : "blocks cover");
 }
 
 static void blocks(const lw_laying *laying) {
@@ -62,6 +63,18 @@ static void blocks(const lw_laying *laying) {
   add(order, false,
       "Lay from the corners and ends towards the middle, cuts there; fill never more than one course "
       "behind the blocks, in loose layers of at most %.0f mm.",
+      lw_ordering_value(laying->tables, "soil-layer", 0.1) * 1000.0);
+}
+
+static void solid(const lw_laying *laying) {
+  lw_order *order = laying->order;
+  double back = order->pegs.base_offset_m * 1000.0;
+  add(order, false, "Build to strings from the base line to the top line, which stands %.0f mm %s it.",
+      fabs(back), back < 0.0 ? "in front of" : "behind");
+  add(order, false,
+      "Concrete is cast as its design asks. Stone laid dry: the largest below, each on two, long ways into "
+      "the wall, the middle packed as it rises; fill "
+      "never higher than the stone, in loose layers of at most %.0f mm.",
       lw_ordering_value(laying->tables, "soil-layer", 0.1) * 1000.0);
 }
 
@@ -96,7 +109,7 @@ static void finish(const lw_laying *laying, const lw_case *c) {
 
 void lw_order_work(lw_laying *laying, const lw_result *result) {
   ground(laying, &result->given);
-  blocks(laying);
+  (laying->plan->solid ? solid : blocks)(laying);
   plant(laying->order, &result->building);
   finish(laying, &result->given);
 }

@@ -96,14 +96,17 @@ static void describe(lw_elevation *e) {
   for (int i = 0; i < o->cut_count; i++)
     if (o->cut[i].kind == LW_CUT_CLOSER || o->cut[i].kind == LW_CUT_MITRED) cuts += o->cut[i].count;
   lw_text_addf(&paper->title, "Elevation of the wall%s%s", title[0] ? ": " : "", title);
-  lw_text_addf(&paper->description, "%s Courses: %d. Runs: %d, %.3f m along the lowest face. Cut pieces: %d.",
-               e->s.result->verdict.headline, o->plan.courses, o->plan.run_count, o->plan.length_m, cuts);
+  lw_text_addf(&paper->description, "%s ", e->s.result->verdict.headline);
+  if (!o->plan.solid) lw_text_addf(&paper->description, "Courses: %d. ", o->plan.courses);
+  lw_text_addf(&paper->description, "Runs: %d, %.3f m along the lowest face.", o->plan.run_count,
+               o->plan.length_m);
+  if (!o->plan.solid) lw_text_addf(&paper->description, " Cut pieces: %d.", cuts);
   paper->failed = paper->failed || paper->title.failed || paper->description.failed;
 }
 
 static void draw(lw_elevation *e) {
   char words[320];
-  bool setback = e->order->plan.setback_m > 0.0;
+  bool setback = e->order->plan.setback_m > 0.0 && !e->order->plan.solid;
   lw_print(words, sizeof words,
            "Elevation, 1:%d when printed %.0f mm wide; lengths in mm. Seen from in front and unrolled, one "
            "run after another from left to right%s.%s",

@@ -183,6 +183,9 @@ static double overlap(lw_elevation *e, double y_mm) {
 }
 
 double lw_elevation_legend(lw_elevation *e, double y_mm) {
+  if (e->order->plan.solid)
+    y_mm = band(e, y_mm, LW_HATCH_NONE, LW_FILL_PAPER,
+                "face of the wall: stone or concrete, no blocks are counted");
   y_mm = pieces(e, y_mm);
   y_mm = layers(e, y_mm);
   y_mm = cuts(e, y_mm);

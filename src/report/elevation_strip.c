@@ -60,6 +60,13 @@ static void row(lw_elevation *e, const lw_face_strip *strip, int index) {
   }
 }
 
+/* A solid wall shows no joints. */
+static void solid(lw_elevation *e, const lw_face_strip *strip, int stretch) {
+  double side[] = {e->begins_m[stretch], lw_elevation_end(e, stretch), 0.0, e->top_m};
+  lw_box box;
+  if (on_strip(e, strip, &box, side)) lw_elevation_piece(e->s.paper, LW_PIECE_WHOLE, &box);
+}
+
 /* Every place where the base begins, steps or ends, as pieces of one level. */
 static double level_ends(const lw_elevation *e, int stretch, double from_m) {
   const lw_plan *plan = &e->order->plan;
@@ -252,6 +259,7 @@ static bool at_an_end(const lw_elevation *e, double at_m) {
 void lw_elevation_strip(lw_elevation *e, const lw_face_strip *strip) {
   for (int i = 0; i < e->order->stretch_count; i++) base(e, strip, i, false);
   for (int i = 0; i < e->order->row_count; i++) row(e, strip, i);
+  for (int i = 0; i < e->order->stretch_count && e->order->plan.solid; i++) solid(e, strip, i);
   for (int i = 0; i < e->order->stretch_count; i++) {
     cap(e, strip, i);
     base(e, strip, i, true);

@@ -14,7 +14,8 @@ static void plan(json_t *root, const lw_order *order) {
   json_t *object = lw_json_object(root, "plan");
   lw_json_set_flag(object, "closed", p->closed);
   lw_json_set_double(object, "length_m", p->length_m);
-  lw_json_set_count(object, "courses", p->courses);
+  lw_json_set_flag(object, "solid", p->solid);
+  lw_json_set_count(object, "courses", p->solid ? 0 : p->courses);
   json_t *steps = lw_json_list(object, "steps");
   for (int i = 0; i < p->step_count; i++) {
     json_t *step = lw_json_entry(steps);
@@ -67,7 +68,7 @@ static void corners(json_t *root, const lw_order *order) {
 
 static void courses(json_t *root, const lw_order *order) {
   json_t *list = lw_json_list(root, "courses");
-  for (int i = 0; i < order->plan.courses; i++) {
+  for (int i = 0; i < order->plan.courses && !order->plan.solid; i++) {
     const lw_course_count *c = &order->course[i];
     json_t *course = lw_json_entry(list);
     lw_json_set_count(course, "course", i + 1);

@@ -9,7 +9,10 @@ double lw_order_level(double level_m) {
 
 static void pegs(const lw_page *page, const lw_order *order) {
   const lw_pegs *p = &order->pegs;
-  lw_page_heading(page, "Pegs: X along run 1, Y towards the soil, level above the lowest course's underside");
+  lw_page_heading(page,
+                  order->plan.solid
+                      ? "Pegs: X along run 1, Y towards the soil, level above the wall's underside"
+                      : "Pegs: X along run 1, Y towards the soil, level above the lowest course's underside");
   for (int i = 0; i < p->peg_count; i++)
     lw_page_linef(page, LW_TONE_PLAIN, "  %-4s %9.3f %9.3f %8.3f m", p->peg[i].name,
                   lw_order_level(p->peg[i].at.x_m), lw_order_level(p->peg[i].at.y_m), p->peg[i].level_m);

@@ -24,8 +24,10 @@ static void runs(const lw_page *page, const lw_order *order) {
   lw_page_heading(page, "Runs");
   for (int i = 0; i < order->plan.run_count; i++) {
     const lw_order_run *r = &order->run[i];
-    lw_page_linef(page, LW_TONE_PLAIN, "  run %d   %7.3f m at the lowest course, %7.3f m at the top", i + 1,
-                  r->length_m, r->top_length_m);
+    lw_page_linef(page, LW_TONE_PLAIN,
+                  order->plan.solid ? "  run %d   %7.3f m at its foot, %7.3f m at the top"
+                                    : "  run %d   %7.3f m at the lowest course, %7.3f m at the top",
+                  i + 1, r->length_m, r->top_length_m);
     if (r->fits) lw_page_say(page, "          ", "needs no cut as it is");
     if (r->shorter_known && r->longer_known)
       lw_page_linef(page, LW_TONE_PLAIN, "          without a cut: %.3f m or %.3f m", r->shorter_m,
@@ -63,6 +65,7 @@ static void corners(const lw_page *page, const lw_order *order) {
 }
 
 static void courses(const lw_page *page, const lw_order *order) {
+  if (order->plan.solid) return;
   lw_page_heading(page, "Courses, the lowest first");
   lw_page_linef(page, LW_TONE_PLAIN,
                 "  course   face m  whole   half    cut mitred   left  right  overlap mm");
@@ -187,6 +190,12 @@ static void carrying(const lw_page *page, const lw_order *order) {
   if (order->barrows > 0)
     lw_page_sayf(page, "  ", "Stone, sand and soil: %.2f m3 loose, %d trips of a barrow.", order->loose_m3,
                  order->barrows);
+  if (order->plan.solid) {
+    lw_page_sayf(page, "  ",
+                 "Skip and heaps stand at least %.2f m behind the wall, and never in front of an open dig.",
+                 order->pallet_distance_m);
+    return;
+  }
   lw_page_sayf(page, "  ", "A block weighs %.0f kg.", order->unit_mass_kg);
   if (order->base_unit_mass_kg > 0.0)
     lw_page_sayf(page, "  ", "A deeper block of the base courses weighs %.0f kg.", order->base_unit_mass_kg);
@@ -234,7 +243,18 @@ static bool has_line(const lw_order *order, const char *slug) {
   return false;
 }
 
+/* Of a solid wall nothing is asked that only blocks have. */
+static bool of_blocks(const char *name) {
+  static const char *const begins[] = {"block ", "curve ",  "spare ", "corner ", "joint gap",
+                                       "half ",  "offcuts", "saw ",   "pallet ", "end setback"};
+  for (size_t i = 0; i < sizeof begins / sizeof begins[0]; i++)
+    if (strncmp(name, begins[i], strlen(begins[i])) == 0) return true;
+  return false;
+}
+
 static bool matters(const lw_order *order, const char *name) {
+  if (order->plan.solid && of_blocks(name)) return false;
+  if (order->plan.solid && strcmp(name, "stone allowance") == 0) return true;
   for (size_t i = 0; i < sizeof only_with / sizeof only_with[0]; i++) {
     const char *item = only_with[i].item;
     if (strncmp(name, item, strlen(item)) == 0) return has_line(order, only_with[i].line);

@@ -21,10 +21,12 @@ static double level(double value_m) {
 static double lines(lw_plan_view *v, double y_mm) {
   const lw_pegs *p = &v->order->pegs;
   char words[240];
-  lw_print(words, sizeof words,
-           "Heavy line: face of the lowest course. Tint: the wall, %.0f mm deep. Dots: soil. Black squares: "
-           "pegs of the base line (B).%s",
-           v->depth_m * 1000.0, v->order->plan.step_count > 0 ? " Crosses S: steps of the base." : "");
+  lw_print(
+      words, sizeof words,
+      "Heavy line: face %s. Tint: the wall, %.0f mm deep. Dots: soil. Black squares: pegs of the base line "
+      "(B).%s",
+      v->order->plan.solid ? "at its foot" : "of the lowest course", v->depth_m * 1000.0,
+      v->order->plan.step_count > 0 ? " Crosses S: steps of the base." : "");
   y_mm = say(v, y_mm, words);
   if (p->base_offset_m > 0.0) {
     lw_print(

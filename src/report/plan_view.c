@@ -106,10 +106,10 @@ static void draw(lw_plan_view *v) {
   char words[320];
   lw_print(
       words, sizeof words,
-      "Plan, 1:%d when printed %.0f mm wide; lengths of the face of the lowest course in mm. The soil is "
+      "Plan, 1:%d when printed %.0f mm wide; lengths of the face %s in mm. The soil is "
       "where the dots are, on the left of who walks from B1 on. Which way is north is not given: run 1 is "
       "drawn to the right.",
-      s->scale, s->width_mm);
+      s->scale, s->width_mm, v->order->plan.solid ? "at its foot" : "of the lowest course");
   double y = lw_sketch_head(s, words) + AROUND_MM - 4.0;
   double left = 0.5 * (s->width_mm - (s->right_m - s->left_m) * s->mm_per_m);
   s->origin = (lw_xy_mm){left - s->left_m * s->mm_per_m, y + s->top_m * s->mm_per_m};

@@ -51,6 +51,12 @@ static void fill_in_bulking(lw_settling *s) {
   o->spoil_bulking.table_row = (int)(row - s->tables->ordering);
 }
 
+/* Dry bedding levels blocks: cast or built stone lies on the pad itself. */
+static void fill_in_solid(lw_settling *s) {
+  lw_quantity *bedding = &s->c->order.bedding_thickness;
+  if (!lw_given(bedding)) *bedding = lw_assumed(LW_KIND_LENGTH, 0.0);
+}
+
 static void fill_in_blocks(lw_settling *s) {
   lw_case *c = s->c;
   lw_case_order *o = &c->order;
@@ -58,13 +64,18 @@ static void fill_in_blocks(lw_settling *s) {
   if (!lw_given(&o->tail_length)) o->tail_length = lw_assumed(LW_KIND_LENGTH, c->block_length.si);
 }
 
+/* A solid section is ordered by volume and tonne: it has no blocks, and steps are counted in courses. */
+static void hold_solid(lw_settling *s) {
+  lw_case_order *o = &s->c->order;
+  const lw_quantity *steps = lw_given(&o->ground_fall) ? &o->ground_fall : &o->step[0].distance;
+  if (lw_given(steps))
+    lw_settle_fault(
+        s, LW_FAULT_CONTRADICTION, steps,
+        "no steps: they are counted in courses, and a solid section has none; a plan for each level");
+}
+
 static void hold_blocks(lw_settling *s) {
   lw_case *c = s->c;
-  if (c->wall_kind.value != LW_WALL_COURSES) {
-    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &c->wall_kind,
-                    "courses: an order counts blocks, and a solid section has none");
-    return;
-  }
   if (!lw_given(&c->block_length))
     lw_settle_missing(s, &c->block_length, NULL,
                       "the length of one block: an order cannot be counted without");
@@ -151,7 +162,8 @@ lw_status lw_case_settle_order(const lw_tables *tables, lw_case *c, lw_faults *f
   int before = faults->count;
   lw_settle_ranges_of_order(&s);
   if (faults->count > before) return LW_FAULTS;
-  hold_blocks(&s);
+  bool solid = work.wall_kind.value != LW_WALL_COURSES;
+  (solid ? hold_solid : hold_blocks)(&s);
   int runs = count_runs(&s);
   hold_turns(&s, runs);
   hold_radii(&s, runs);
@@ -159,7 +171,10 @@ lw_status lw_case_settle_order(const lw_tables *tables, lw_case *c, lw_faults *f
   if (faults->count > before) return LW_FAULTS;
   fill_in(&s);
   fill_in_bulking(&s);
-  fill_in_blocks(&s);
+  if (solid)
+    fill_in_solid(&s);
+  else
+    fill_in_blocks(&s);
   *c = work;
   return LW_OK;
 }

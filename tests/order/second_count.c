@@ -297,3 +297,45 @@ Test(order, pallets_keep_off_where_the_dig_ends) {
   const char *far = "run 1 length=4 m;stone width=550 mm;pad thickness=150 mm;method influence line=60 deg";
   cr_expect(epsilon_eq(dbl, order_of(far)->pallet_distance_m, 0.775 + 0.55, 1e-9));
 }
+
+/* A solid wall in level slices, each between its face and its rear along the plan. */
+Test(order, stone_of_a_solid_wall_counted_again) {
+  for (int i = 0; i < 20; i++) {
+    made_up m = {.runs = 2, .stone = mm(150, 400)};
+    double base = mm(500, 900), top = mm(250, 450), lean = mm(0, 200), below = mm(0, 100);
+    m.length[0] = mm(3500, 6000), m.length[1] = mm(3500, 6000);
+    m.turn[0] = round(order_random(20, 80)) * (i % 2 ? 1 : -1) * DEGREE;
+    say(&m, "run 1 length", m.length[0], "m");
+    say(&m, "turn 1 angle", m.turn[0] / DEGREE, "deg");
+    say(&m, "run 2 length", m.length[1], "m");
+    say(&m, "base width", base, "m");
+    say(&m, "top width", top, "m");
+    say(&m, "back batter", atan(lean / 1.2) / DEGREE, "deg");
+    say(&m, "stone width", m.stone, "m");
+    say(&m, "soil below top", below, "m");
+    const lw_order *order = order_of_solid(m.items);
+    double all = m.length[0] + m.length[1], thin = 1.2 / SLICES, volume = 0.0, stone = 0.0;
+    for (int k = 0; k < SLICES; k++) {
+      double y = (k + 0.5) * thin, front = (base - top - lean) * y / 1.2, rear = base - lean * y / 1.2;
+      volume += strip_of(&m, 0.0, all, front, rear) * thin;
+      /* The stone's rear stands upright over that of the foot. */
+      if (y < 1.2 - below - 0.15) stone += strip_of(&m, 0.0, all, rear, base + m.stone) * thin;
+    }
+    expect(order, &m, "wall-stone", volume * 18.0 / 9.80665);
+    expect(order, &m, "drainage-stone", stone);
+    cr_expect(epsilon_eq(dbl, order->pegs.base_offset_m, base - top - lean, 1e-6), "%s", m.items);
+    cr_expect(eq(int, order->row_count, 0));
+    cr_expect(order_line(order, "blocks") == NULL && order_line(order, "bedding-sand") == NULL);
+  }
+}
+
+/* By hand: 10 m of a rectangle 0.6 x 1.2 m is 7.2 m3; at 18 kN/m3 13.22 t, a tenth more is ordered. */
+Test(order, stone_by_the_tonne_by_hand) {
+  const lw_order_line *stone =
+      order_line(order_of_solid("run 1 length=10 m;base width=600 mm;top width=600 mm"), "wall-stone");
+  cr_assert(stone != NULL);
+  cr_expect(epsilon_eq(dbl, stone->net, 13.2155, 1e-3));
+  cr_expect(epsilon_eq(dbl, stone->order, 1.1 * stone->net, 1e-9));
+  cr_expect(epsilon_eq(dbl, stone->mass_kg, 1000.0 * stone->order, 1e-6));
+  cr_expect_str_eq(stone->unit, "t");
+}

@@ -11,6 +11,9 @@ static const char block_wall[] =
     "item,value\nblock height,200 mm\nblock depth,200 mm\nblock length,400 mm\ncourse count,3\n"
     "wall embedment,100 mm\nblock unit weight,21 kN/m3\n";
 
+static const char solid_wall[] =
+    "item,value\nwall kind,section\nwall height,1000 mm\nwall embedment,200 mm\nwall unit weight,18 kN/m3\n";
+
 static lw_order order;
 static lw_result result;
 static lw_faults faults;
@@ -35,17 +38,28 @@ static void take(const char *items, lw_case *c) {
   }
 }
 
-static lw_status make(const char *items) {
+static lw_status make_from(const char *sheet, size_t length, const char *items) {
   static lw_case c;
   lw_error error = {0};
   faults.count = 0;
-  lw_sheet_read(block_wall, sizeof block_wall - 1, &c, &faults);
+  c = (lw_case){0};
+  lw_sheet_read(sheet, length, &c, &faults);
   take(items, &c);
   if (faults.count > 0) return LW_FAULTS;
   if (lw_case_settle(order_tables(), &c, &faults) != LW_OK) return LW_FAULTS;
   if (lw_case_settle_order(order_tables(), &c, &faults) != LW_OK) return LW_FAULTS;
   cr_assert_eq(lw_run(&c, order_tables(), &result, &error), LW_OK, "%s: %s", items, error.text);
   return lw_order_make(&result, &order, &faults);
+}
+
+static lw_status make(const char *items) {
+  return make_from(block_wall, sizeof block_wall - 1, items);
+}
+
+const lw_order *order_of_solid(const char *items) {
+  lw_status status = make_from(solid_wall, sizeof solid_wall - 1, items);
+  cr_assert_eq(status, LW_OK, "%s: %s: %s", items, faults.fault[0].item, faults.fault[0].wanted);
+  return &order;
 }
 
 const lw_order *order_of(const char *items) {

@@ -7,6 +7,8 @@
 /** The order of a wall of blocks 400 x 200 x 200 mm, three courses, dry and touching, with the items
  *  ("item=value;item=value") besides. It lasts until the next call. */
 const lw_order *order_of(const char *items);
+/* Of a solid wall 1.2 m from foot to top, 0.2 m of it in the ground, 18 kN/m3; items give its widths. */
+const lw_order *order_of_solid(const char *items);
 /* The same, or NULL where the plan is one that nobody can build. */
 const lw_order *order_try(const char *items);
 /** The result that the last order was made from. */

@@ -23,8 +23,8 @@ static const char *const plans[] = {
     "run 1 length=5.37 m;turn 1 angle=90 deg;run 2 length=3.21 m;setback=15 mm",
     "run 1 length=5.37 m;turn 1 angle=-90 deg;run 2 length=3.21 m;setback=25 mm",
     "run 1 length=5.37 m;turn 1 angle=35 deg;run 2 length=3.21 m;joint gap=10 mm",
-    "run 1 length=5.37 m;turn 1 angle=-140 deg;run 2 length=4.21 m",
-    "run 1 length=5.37 m;turn 1 angle=140 deg;run 2 length=4.21 m",
+    "run 1 length=5.37 m;turn 1 angle=-140 deg;run 2 length=4.21 m;block depth=100 mm",
+    "run 1 length=5.37 m;turn 1 angle=140 deg;run 2 length=4.21 m;block depth=100 mm",
     "run 1 length=4.1 m;turn 1 angle=90 deg;run 2 length=2.3 m;turn 2 angle=90 deg;run 3 length=4.1 m;"
     "corner unit=handed",
     "run 1 length=4.1 m;turn 1 angle=90 deg;run 2 length=2.3 m;turn 2 angle=90 deg;run 3 length=4.1 m;"
@@ -81,6 +81,26 @@ Test(views, every_plan_fits_its_page_and_no_words_stand_on_others) {
       expect_view("elevation", status, &elevation, plans[i]);
       status = lw_draw_plan(order_result(), order, WIDTHS_MM[w], &plan, NULL);
       expect_view("plan", status, &plan, plans[i]);
+    }
+  }
+}
+
+/* A wall without blocks has the same two views. */
+Test(views, a_solid_wall_fits_its_page) {
+  static const char *const SOLID[] = {
+      "base width=700 mm;top width=400 mm;run 1 length=5.37 m;turn 1 angle=90 deg;run 2 length=3.21 m",
+      "base width=500 mm;top width=500 mm;pad thickness=150 mm;run 1 length=24 m;turn 1 angle=-140 deg;run 2 "
+      "length=9 m",
+      "base width=600 mm;top width=300 mm;run 1 length=6 m;run 1 radius=4 m;stone width=300 mm;drain "
+      "outlets=2"};
+  for (size_t i = 0; i < sizeof SOLID / sizeof *SOLID; i++) {
+    const lw_order *order = order_of_solid(SOLID[i]);
+    for (size_t w = 0; w < sizeof WIDTHS_MM / sizeof *WIDTHS_MM; w++) {
+      lw_drawing elevation = {0}, plan = {0};
+      lw_status status = lw_draw_elevation(order_result(), order, WIDTHS_MM[w], &elevation, NULL);
+      expect_view("elevation", status, &elevation, SOLID[i]);
+      status = lw_draw_plan(order_result(), order, WIDTHS_MM[w], &plan, NULL);
+      expect_view("plan", status, &plan, SOLID[i]);
     }
   }
 }

@@ -1,0 +1,23 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "lines.h"
+
+#include <lowwall/section.h>
+
+#include "base/print.h"
+
+/* A wall that is no stack of blocks: stone laid dry, or concrete, by volume and by tonne. */
+
+void lw_lines_solid(const lw_taking *t, const lw_section *section) {
+  double area, volume = 0.0;
+  lw_corner middle;
+  lw_polygon_area(section->outline, section->outline_count, &area, &middle);
+  /* Swept along the plan: its area times the length of the way of its centroid. */
+  for (int i = 0; i < t->part_count; i++) volume += area * lw_face_at(&t->part[i].face, middle.x_m);
+  lw_order_line line = {.slug = "wall-stone", .name = "stone or concrete of the wall", .unit = "t"};
+  line.net = volume * t->c->wall_unit_weight.si / 9.80665;
+  lw_print(line.note, sizeof line.note,
+           "%.2f m3 in place at %.1f kN/m3, which is with its voids where it is stone laid dry", volume,
+           t->c->wall_unit_weight.si);
+  lw_order_line *l = lw_line_put(t, &line, &t->o->stone_allowance);
+  l->mass_kg = l->order * 1000.0;
+}
