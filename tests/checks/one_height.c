@@ -193,3 +193,49 @@ Test(checks, a_polygon_may_stand_a_millimetre_out_of_level) {
   cr_expect(fabs(base - 0.8) < 1e-12);
   cr_expect_lt(0.0, push);
 }
+
+/* The corner of a section given by its points, as a pair of quantities. */
+static lw_quantity *coordinate(lw_case *c, int i) {
+  return i % 2 ? &c->point[i / 2].y : &c->point[i / 2].x;
+}
+
+static lw_case polygon(dice *d, bench *b) {
+  double base = dice_between(d, 0.5, 1.2), high = dice_between(d, 0.6, 2.0),
+         front = dice_between(d, 0.0, 0.2);
+  double rear = base + dice_between(d, -0.2, 0.15),
+         fall = dice_pick(d, 2) ? dice_between(d, -0.02, 0.02) : 0.0;
+  random_wall wall = {.count = 0};
+  random_wall_add(&wall, "wall kind=section");
+  const double at[][2] = {{0.0, 0.0}, {base, 0.0}, {rear, high - fall}, {front, high + fall}};
+  for (int i = 0; i < 4; i++) {
+    random_wall_add(&wall, "point %d x=%.6f m", i + 1, at[i][0]);
+    random_wall_add(&wall, "point %d y=%.6f m", i + 1, at[i][1]);
+  }
+  random_wall_add(&wall, "wall embedment=0.1 m");
+  random_wall_add(&wall, "soil below top=%.4f m", dice_pick(d, 2) ? dice_between(d, 0.03, 0.3) : 0.0);
+  random_wall_add(&wall, "soil 1 friction angle=%.3f deg", dice_between(d, 24.0, 40.0));
+  random_wall_add(&wall, "ground slope=%.3f deg", dice_pick(d, 2) ? dice_between(d, 0.0, 20.0) : 0.0);
+  random_wall_add(&wall, "method slip=not");
+  random_wall_add(&wall, "method pressure=%s", dice_pick(d, 2) ? "rankine" : "coulomb");
+  random_wall_name(&wall, b->name, sizeof b->name);
+  return random_wall_case(&wall);
+}
+
+/* A coping that falls by a nanometre, to the rear or to the front, is the top that it was. */
+Test(checks, a_corner_moved_by_a_nanometre_changes_no_ratio) {
+  dice d = {20264};
+  bench *b = calloc(1, sizeof *b);
+  cr_assert_not_null(b);
+  for (int i = 0; i < 2 * WALLS; i++) {
+    lw_case c = polygon(&d, b);
+    run(b, &c, &b->before);
+    for (int k = 0; k < 8; k++) {
+      lw_case with = c;
+      coordinate(&with, k)->si += NANOMETRE;
+      run(b, &with, &b->after);
+      expect_sound(b, &b->after, "corner", k);
+      expect_same(b, "corner", k);
+    }
+  }
+  free(b);
+}
