@@ -53,8 +53,7 @@ typedef struct lw_section {
   lw_taper contact;         /* from contact_front_m to contact_rear_m: what bears */
   lw_taper underside;       /* and what has an underside there, that water may push on */
   double shell_m;           /* hollow and unfilled: only the face shells bear, this thick; 0 otherwise */
-  lw_corner crest;          /* rear end of the top, which may fall to it by 1 in 2 at most */
-  double top_front_m;       /* x of its front end, a cap's overhang left out */
+  lw_corner crest;          /* rear end of the top: where the ground behind meets the wall */
   double rear_m;            /* rearmost x, the cap left out */
   double back_rad;          /* θ of the line from the rear of the base to the rear of the top, positive when
                                soil lies on it */

@@ -13,6 +13,7 @@ static double value_or(const lw_format *format, lw_need need, lw_situation_kind 
 static void weigh(lw_slip_soil *soil, double permanent) {
   soil->unit_weight_kn_per_m3 *= permanent;
   soil->saturated_unit_weight_kn_per_m3 *= permanent;
+  soil->spare_kn_per_m3 *= permanent;
 }
 
 void lw_format_weigh_ground(const lw_format *format, lw_situation_kind kind, bool light,

@@ -83,17 +83,23 @@ static void add_crack_water(const lw_push *push, lw_forces *forces) {
 }
 
 /* Front edge of the top: of the cap, or of the highest block. */
-static double top_front(const lw_section *section) {
-  return section->has_cap ? section->cap_front_m : section->top_front_m;
+static lw_corner top_front(const lw_section *section) {
+  lw_corner front = section->crest;
+  for (int i = 0; i < section->outline_count; i++)
+    if (section->outline[i].y_m > front.y_m - 1e-9)
+      front.x_m = lw_smaller(front.x_m, section->outline[i].x_m);
+  if (section->has_cap) front.x_m = section->cap_front_m;
+  return front;
 }
 
 static void add_people(const lw_section *section, const lw_actions *actions, lw_forces *forces) {
   if (actions->people_down_kn_per_m <= 0.0 && actions->people_out_kn_per_m <= 0.0) return;
+  lw_corner front = top_front(section);
   lw_forces_add(forces, (lw_force){.kind = LW_FORCE_PEOPLE,
                                    .horizontal_kn_per_m = actions->people_out_kn_per_m,
                                    .vertical_kn_per_m = actions->people_down_kn_per_m,
-                                   .x_m = top_front(section),
-                                   .y_m = section->height_m});
+                                   .x_m = front.x_m,
+                                   .y_m = front.y_m});
 }
 
 /* A load on the cap stands on its middle, and may be absent; what pushes at its level does so always. */
@@ -101,14 +107,14 @@ static void add_cap_loads(const lw_site *site, const lw_section *section, bool w
   for (int i = 0; i < site->load_count; i++) {
     const lw_site_load *load = &site->load[i];
     if (load->kind != LW_LOAD_CAP || (!weighs && load->push <= 0.0)) continue;
-    double front = top_front(section);
+    double front = top_front(section).x_m;
     double rear = section->has_cap ? front + section->cap_depth_m : section->crest.x_m;
     lw_forces_add(forces, (lw_force){.kind = LW_FORCE_CAP_LOAD,
                                      .moved_kn_per_m = weighs ? load->force : 0.0,
                                      .horizontal_kn_per_m = load->push,
                                      .vertical_kn_per_m = weighs ? load->force : 0.0,
                                      .x_m = 0.5 * (front + rear),
-                                     .y_m = section->height_m});
+                                     .y_m = section->crest.y_m});
   }
 }
 

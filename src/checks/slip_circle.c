@@ -7,35 +7,7 @@
 
 enum { ITERATIONS = 100 };
 /* Newton squares the gap: a step of 1e-4 leaves 1e-8. */
-static const double SETTLED = 1e-7, SETTLED_BY_NEWTON = 1e-4, LEAST_M_ALPHA = 0.2, TOUCH_M = 1e-7;
-
-static bool below(const lw_slip_circle *circle, double x_m, double y_m) {
-  if (x_m <= circle->exit_x_m || x_m >= circle->entry_x_m) return true;
-  double dx = x_m - circle->centre_x_m, dy = y_m - circle->centre_y_m;
-  return sqrt(dx * dx + dy * dy) <= circle->radius_m + TOUCH_M;
-}
-
-/* A wall or pad that reaches out of what slides is cut. */
-static bool inside(const lw_slip_circle *circle, double x_m, double y_m) {
-  return x_m >= circle->exit_x_m - TOUCH_M && x_m <= circle->entry_x_m + TOUCH_M && below(circle, x_m, y_m);
-}
-
-bool lw_slip_clear(const lw_slip_ground *ground, const lw_slip_circle *circle) {
-  if (circle->centre_y_m < circle->entry_y_m - TOUCH_M) return false;
-  double deepest =
-      circle->centre_x_m < circle->exit_x_m ? circle->exit_y_m : circle->centre_y_m - circle->radius_m;
-  if (deepest < ground->floor_y_m - TOUCH_M) return false;
-  for (int i = 0; i < ground->corner_count; i++)
-    if (!below(circle, ground->corner[i].x_m, ground->corner[i].y_m)) return false;
-  if (ground->body_count == 0) return true;
-  for (int i = 0; i < ground->body_count; i++) {
-    double x = ground->body[i].x_m, y = ground->body[i].y_m;
-    /* Above the ground behind only its place counts. */
-    if (!inside(circle, x, lw_smaller(y, circle->entry_y_m))) return false;
-  }
-  return inside(circle, ground->pad_front_m, ground->pad_y_m) &&
-         inside(circle, ground->pad_rear_m, ground->pad_y_m);
-}
+static const double SETTLED = 1e-7, SETTLED_BY_NEWTON = 1e-4, LEAST_M_ALPHA = 0.2;
 
 static void sums(const lw_slip_slices *list, const lw_slip_circle *circle, double kh, double *driving,
                  double *resisting) {
@@ -121,32 +93,80 @@ double lw_slip_factor(const lw_slip *slip, lw_slip_method method) {
   return method == LW_SLIP_ORDINARY ? slip->ordinary : slip->bishop;
 }
 
+/* How the factor of a list is found. */
+typedef struct way {
+  const lw_slip_circle *circle;
+  double seismic;
+  lw_slip_method method;
+} way;
+
+/* What a slice's weight holds for each kN, less the factor times what it drives. */
+static double helps(const lw_slip_slice *s, double factor, const way *by) {
+  double normal = by->method == LW_SLIP_ORDINARY ? s->cosine - by->seismic * s->sine
+                                                 : 1.0 / (s->cosine + s->sine * s->tan_friction / factor);
+  double drives = s->sine;
+  if (by->seismic > 0.0)
+    drives += by->seismic * (by->circle->centre_y_m - s->weight_y_m) / by->circle->radius_m;
+  return normal * s->tan_friction - factor * drives;
+}
+
 /* Whether the loads hold more than F times what they drive; then it is worse without them. */
-static bool loads_help(const lw_slip_slices *list, double factor, lw_slip_method method) {
-  double helps = 0.0;
+static bool loads_help(const lw_slip_slices *list, double factor, const way *by) {
+  double sum = 0.0;
   for (int i = 0; i < list->count; i++) {
     const lw_slip_slice *s = &list->slice[i];
-    if (s->load_kn_per_m <= 0.0) continue;
-    double normal =
-        method == LW_SLIP_ORDINARY ? s->cosine : 1.0 / (s->cosine + s->sine * s->tan_friction / factor);
-    helps += s->load_kn_per_m * (normal * s->tan_friction - factor * s->sine);
+    if (s->load_kn_per_m > 0.0) sum += s->load_kn_per_m * helps(s, factor, by);
   }
-  return helps > 0.0;
+  return sum > 0.0;
+}
+
+static lw_status weigh(const lw_slip_slices *list, const way *by, lw_slip *slip) {
+  return factors_of(list, by->circle, by->seismic, by->method, slip);
+}
+
+/* Whether a changed list has a factor, and a lower one. */
+static bool lower(const lw_slip_slices *list, const way *by, lw_slip *slip) {
+  lw_slip other;
+  bool is = weigh(list, by, &other) == LW_OK &&
+            lw_slip_factor(&other, by->method) < lw_slip_factor(slip, by->method);
+  if (is) *slip = other;
+  return is;
+}
+
+/* What is lighter in the slices that it helps; at any factor in those that fall away from what slides. */
+static bool lighten(lw_slip_slices *list, double factor, const way *by) {
+  bool lighter = false;
+  for (int i = 0; i < list->count; i++) {
+    lw_slip_slice *s = &list->slice[i];
+    bool always = s->sine <= 0.0 && by->seismic <= 0.0;
+    if (s->spare_kn_per_m <= 0.0 || !(always || (factor > 0.0 && helps(s, factor, by) > 0.0))) continue;
+    s->weight_kn_per_m -= s->spare_kn_per_m;
+    /* Below zero: taken off, and may be put back. */
+    s->spare_kn_per_m = always ? 0.0 : -s->spare_kn_per_m;
+    lighter = true;
+  }
+  return lighter;
+}
+
+static void put_back(lw_slip_slices *list) {
+  for (int i = 0; i < list->count; i++) {
+    lw_slip_slice *s = &list->slice[i];
+    if (s->spare_kn_per_m < 0.0) s->weight_kn_per_m -= s->spare_kn_per_m;
+  }
 }
 
 lw_status lw_slip_worse(lw_slip_slices *list, const lw_slip_circle *circle, double seismic,
                         lw_slip_method method, lw_slip *slip) {
-  lw_slip without;
-  lw_status status = factors_of(list, circle, seismic, method, slip);
-  if (status != LW_OK || !loads_help(list, lw_slip_factor(slip, method), method)) return status;
-  take_off(list, 1.0);
-  if (factors_of(list, circle, seismic, method, &without) == LW_OK &&
-      lw_slip_factor(&without, method) < lw_slip_factor(slip, method)) {
-    *slip = without;
-    return LW_OK;
+  const way by = {circle, seismic, method};
+  (void)lighten(list, 0.0, &by);
+  lw_status status = weigh(list, &by, slip);
+  if (status != LW_OK) return status;
+  if (loads_help(list, lw_slip_factor(slip, method), &by)) {
+    take_off(list, 1.0);
+    if (!lower(list, &by, slip)) take_off(list, -1.0);
   }
-  take_off(list, -1.0);
-  return status;
+  if (lighten(list, lw_slip_factor(slip, method), &by) && !lower(list, &by, slip)) put_back(list);
+  return LW_OK;
 }
 
 lw_status lw_slip_of_circle(const lw_slip_ground *ground, const lw_slip_circle *circle, int slices,
@@ -154,8 +174,9 @@ lw_status lw_slip_of_circle(const lw_slip_ground *ground, const lw_slip_circle *
   lw_slip_strips strips;
   lw_slip_slices own;
   if (!list) list = &own;
-  if (!lw_slip_ground_holds(ground) || !lw_slip_clear(ground, circle)) return LW_NO_SOLUTION;
+  if (!lw_slip_ground_holds(ground)) return LW_NO_SOLUTION;
   lw_slip_cut(ground, &strips);
+  if (!lw_slip_clear(&strips, circle)) return LW_NO_SOLUTION;
   if (!lw_slip_slice_up(&strips, circle, slices, list)) return LW_NO_SOLUTION;
   return lw_slip_worse(list, circle, ground->seismic_horizontal, LW_SLIP_BISHOP, slip);
 }

@@ -6,12 +6,17 @@
 /* The cross-section through wall and ground that circles are drawn in. */
 
 static const double JUST_M = 1e-3;
-static const double REACH_IN_HEIGHTS =
-    4.0; /* of exits and entries: further off no circle was ever critical */
+/* How far circles are looked for beyond the end of a rise or fall, in heights of all that rises; and along
+ * one that has no end, in heights of the wall. tests/bench/slip.c measures what lies further off. */
+static const double REACH_IN_HEIGHTS = 4.0, ENDLESS_IN_HEIGHTS = 1000.0;
 
 static lw_slip_soil soil_of(const lw_soil *soil, double bottom_y_m) {
-  return (lw_slip_soil){soil->friction_rad, soil->cohesion_kpa, soil->unit_weight_kn_per_m3,
-                        fmax(soil->saturated_unit_weight_kn_per_m3, soil->unit_weight_kn_per_m3), bottom_y_m};
+  return (lw_slip_soil){soil->friction_rad,
+                        soil->cohesion_kpa,
+                        soil->unit_weight_kn_per_m3,
+                        fmax(soil->saturated_unit_weight_kn_per_m3, soil->unit_weight_kn_per_m3),
+                        bottom_y_m,
+                        fmax(soil->unit_weight_kn_per_m3 - soil->light_unit_weight_kn_per_m3, 0.0)};
 }
 
 static void corner(lw_slip_ground *g, double x_m, double y_m) {
@@ -44,12 +49,12 @@ static int drops_of(const lw_wall *wall, drop drops[2]) {
 }
 
 /* In front: down the slope, and over the edge of a wall below and of a trench; a trench has no far side. */
-static void front(const lw_wall *wall, double reach_m, lw_slip_ground *g) {
+static void front(const lw_wall *wall, double far_m, lw_slip_ground *g) {
   double y = wall->section.bearing_embedment_m, fall = tan(wall->site.front_slope_rad), below = 0.0;
   drop drops[2];
   int count = drops_of(wall, drops);
   for (int i = 0; i < count; i++) below += drops[i].depth_m;
-  corner(g, -2.0 * reach_m, y - 2.0 * reach_m * fall - below);
+  corner(g, -far_m, y - far_m * fall - below);
   for (int i = count - 1; i >= 0; i--) {
     double level = y - drops[i].distance_m * fall;
     corner(g, -drops[i].distance_m, level - below);
@@ -60,11 +65,11 @@ static void front(const lw_wall *wall, double reach_m, lw_slip_ground *g) {
 }
 
 /* Behind: along the slope to the end of its run, and up the face of a wall above. */
-static void behind(const lw_wall *wall, lw_corner from, double reach_m, lw_slip_ground *g) {
+static void behind(const lw_wall *wall, lw_corner from, double far_m, lw_slip_ground *g) {
   const lw_site *site = &wall->site;
   const lw_tier *tier = &wall->tier;
   bool raised = takes_both(wall) && tier->above;
-  double rise = tan(site->slope_rad), end = 2.0 * reach_m, run = fmin(site->slope_run_m, end);
+  double rise = tan(site->slope_rad), end = far_m, run = fmin(site->slope_run_m, end);
   double at = raised ? fmin(tier->distance_m, end) : end;
   corner(g, from.x_m, g->corner[g->corner_count - 1].y_m);
   corner(g, from.x_m, from.y_m);
@@ -89,10 +94,11 @@ static void layers(const lw_site *site, double height_m, lw_slip_ground *g) {
   g->below = soil_of(&site->footing, -INFINITY);
 }
 
-/* Behind the wall as it stands there; in front no lower than the base where it seeps under. */
-static void water(const lw_site *site, const lw_section *section, double ground_y_m, lw_slip_ground *g) {
-  double rear = fmin(section->height_m - site->water_depth_m, ground_y_m);
-  double ahead = fmin(section->height_m - site->front_water_depth_m, section->bearing_embedment_m);
+/* As it stands behind the wall and in front, above the ground too: under the wall it is the uplift's. In
+ * front no lower than the base where it seeps under. */
+static void water(const lw_site *site, const lw_section *section, lw_slip_ground *g) {
+  double rear = section->height_m - site->water_depth_m;
+  double ahead = section->height_m - site->front_water_depth_m;
   if (isfinite(rear) && !isfinite(ahead)) ahead = fmin(rear, 0.0);
   g->water = (lw_slip_water){.front_x_m = 0.0,
                              .front_y_m = isfinite(ahead) ? ahead : -INFINITY,
@@ -105,9 +111,9 @@ static void load(lw_slip_ground *g, lw_slip_load one) {
   if (g->load_count < LW_SLIP_LOAD_MAX) g->load[g->load_count++] = one;
 }
 
-static void loads(const lw_site *site, lw_corner from, double middle_m, double reach_m, lw_slip_ground *g) {
+static void loads(const lw_site *site, lw_corner from, double middle_m, double far_m, lw_slip_ground *g) {
   if (site->surcharge_kpa > 0.0)
-    load(g, (lw_slip_load){from.x_m, from.x_m + 2.0 * reach_m, site->surcharge_kpa, 0.0, 0.0});
+    load(g, (lw_slip_load){from.x_m, from.x_m + far_m, site->surcharge_kpa, 0.0, 0.0});
   for (int i = 0; i < site->load_count; i++) {
     const lw_site_load *l = &site->load[i];
     if (l->other_wall) continue;
@@ -139,26 +145,64 @@ static void pad(const lw_site *site, const lw_section *section, lw_slip_ground *
   g->pad_y_m = -site->pad.thickness_m;
 }
 
+/* Height of the wall, of a second one that is taken with it, and of a trench. */
+static double height_of(const lw_wall *now) {
+  double trench = now->site.front_open ? now->site.trench_depth_m : 0.0;
+  return now->section.height_m + now->site.pad.thickness_m + (takes_both(now) ? now->tier.height_m : 0.0) +
+         trench;
+}
+
+/* Where the last load ends, behind the wall. */
+static double loads_end(const lw_site *site) {
+  double end = 0.0;
+  for (int i = 0; i < site->load_count; i++) {
+    const lw_site_load *l = &site->load[i];
+    if (l->other_wall || l->kind == LW_LOAD_CAP) continue;
+    end = fmax(end, l->kind == LW_LOAD_STRIP ? l->far_m : l->near_m);
+  }
+  return end;
+}
+
+/* Where circles come out and go in, from the wall: to the end of a rise, a fall or a load and some heights
+ * beyond. */
+typedef struct reach {
+  double ahead_m, behind_m;
+} reach;
+
+static reach reach_of(const lw_wall *now) {
+  const lw_site *site = &now->site;
+  bool rises = site->slope_rad > 0.0 && site->slope_run_m > 0.0, ends = isfinite(site->slope_run_m);
+  double run = rises && ends ? site->slope_run_m : 0.0, height = height_of(now);
+  double own = REACH_IN_HEIGHTS * (height + run * tan(site->slope_rad)) +
+               (takes_both(now) ? now->tier.distance_m : 0.0) +
+               (site->front_open && site->trench_depth_m > 0.0 ? site->trench_distance_m : 0.0);
+  if (site->front_slope_rad > 0.0 || (rises && !ends)) own = fmax(ENDLESS_IN_HEIGHTS * height, own);
+  return (reach){own, own + fmax(run, loads_end(site))};
+}
+
+static void box(const lw_wall *now, double crest_m, const reach *far, lw_slip_ground *g) {
+  double rear = fmax(fmax(now->section.rear_m, g->pad_rear_m), crest_m), height = height_of(now);
+  g->box = (lw_slip_box){.exit_from_m = -far->ahead_m,
+                         .exit_to_m = fmin(g->pad_front_m, 0.0) - JUST_M,
+                         .entry_from_m = rear + JUST_M,
+                         .entry_to_m = rear + far->behind_m,
+                         .exit_half_m = height,
+                         .entry_half_m = height};
+}
+
 void lw_slip_ground_build(const lw_wall *now, lw_slip_ground *g) {
   const lw_section *section = &now->section;
-  const lw_tier *tier = &now->tier;
   const lw_site *site = &now->site;
-  double trench = site->front_open ? site->trench_depth_m : 0.0;
-  lw_corner crest = section->crest;
-  lw_corner from = {fmax(crest.x_m, JUST_M), section->height_m - now->site.soil_below_top_m};
-  bool two = takes_both(now);
-  double height = section->height_m + now->site.pad.thickness_m + (two ? tier->height_m : 0.0) + trench;
-  double reach = REACH_IN_HEIGHTS * height + (two ? tier->distance_m : 0.0) +
-                 (trench > 0.0 ? site->trench_distance_m : 0.0);
+  lw_corner from = {fmax(section->crest.x_m, JUST_M), section->height_m - site->soil_below_top_m};
+  reach far = reach_of(now);
   *g = (lw_slip_ground){
-      .floor_y_m = -INFINITY, .raised_x_m = INFINITY, .seismic_horizontal = now->site.seismic.horizontal};
-  front(now, reach, g);
-  behind(now, from, reach, g);
-  layers(&now->site, section->height_m, g);
-  water(&now->site, section, from.y_m, g);
-  loads(&now->site, from, 0.5 * from.x_m, reach, g);
+      .floor_y_m = -INFINITY, .raised_x_m = INFINITY, .seismic_horizontal = site->seismic.horizontal};
+  front(now, 2.0 * far.ahead_m, g);
+  behind(now, from, 2.0 * far.behind_m, g);
+  layers(site, section->height_m, g);
+  water(site, section, g);
+  loads(site, from, 0.5 * from.x_m, 2.0 * far.behind_m, g);
   body(section, g);
-  pad(&now->site, section, g);
-  double rear = fmax(fmax(section->rear_m, g->pad_rear_m), from.x_m);
-  g->box = (lw_slip_box){-reach, fmin(g->pad_front_m, 0.0) - JUST_M, rear + JUST_M, rear + reach};
+  pad(site, section, g);
+  box(now, from.x_m, &far, g);
 }

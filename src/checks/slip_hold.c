@@ -25,7 +25,8 @@ static bool is_level(double y_m) {
 
 static bool is_soil(const lw_slip_soil *soil) {
   return soil->friction_rad >= 0.0 && soil->friction_rad < acos(0.0) && is_number(soil->cohesion_kpa) &&
-         is_number(soil->unit_weight_kn_per_m3) && is_number(soil->saturated_unit_weight_kn_per_m3);
+         is_number(soil->unit_weight_kn_per_m3) && is_number(soil->saturated_unit_weight_kn_per_m3) &&
+         is_number(soil->spare_kn_per_m3);
 }
 
 static bool is_water(const lw_slip_water *water) {

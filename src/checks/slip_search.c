@@ -7,7 +7,11 @@
  * lies in front, how far its entry lies behind, and how deep it goes between the shallowest that clears wall
  * and ground and the deepest that does not overhang. So no trial is wasted on a circle that cuts the wall. */
 
-static const lw_slip_effort USUAL = {.exits = 7,
+/* The gaps are more than tests/bench/slip.c finds on any of 18,000 random cross-sections;
+ * tests/verdict/governing.c holds what comes of them. */
+static const lw_slip_effort USUAL = {.name = "near",
+                                     .near = true,
+                                     .exits = 7,
                                      .entries = 8,
                                      .depths = 5,
                                      .coarse = 12,
@@ -16,10 +20,13 @@ static const lw_slip_effort USUAL = {.exits = 7,
                                      .turns = 5,
                                      .last_turns = 2,
                                      .line_steps = 3,
-                                     .worth = 1e-3};
+                                     .worth = 1e-3,
+                                     .gaps = {15.0, 4.5, 1.6, 1.0}};
 
 /* A load that acts on a line, or in the ground, makes hollows of its own. */
-static const lw_slip_effort HARD = {.exits = 9,
+static const lw_slip_effort HARD = {.name = "near, loads in hollows",
+                                    .near = true,
+                                    .exits = 9,
                                     .entries = 12,
                                     .depths = 7,
                                     .coarse = 16,
@@ -28,16 +35,28 @@ static const lw_slip_effort HARD = {.exits = 9,
                                     .turns = 5,
                                     .last_turns = 3,
                                     .line_steps = 7,
-                                    .worth = 1e-6};
+                                    .worth = 1e-6,
+                                    .gaps = {3.5, 2.25, 1.6, 1.0}};
 
-/* How many times the least factor the best of an eighth of the grid may be, the best of all of it, and the
- * bottom of the best's hollow: more than tests/bench/slip.c finds on any of 30,000 random cross-sections,
- * 2.09, 1.44 and 1.31. tests/verdict/governing.c holds what comes of it. */
-const lw_slip_stages lw_slip_gaps = {.eighth = 3.5, .grid = 2.25, .hollow = 1.6, .least = 1.0};
+/* A rise or fall that goes on far beyond the wall has circles of every size. */
+static const lw_slip_effort FAR = {.name = "far",
+                                   .exits = 13,
+                                   .entries = 13,
+                                   .depths = 4,
+                                   .coarse = 12,
+                                   .fine = 40,
+                                   .starts = 4,
+                                   .turns = 5,
+                                   .last_turns = 2,
+                                   .line_steps = 3,
+                                   .worth = 1e-3,
+                                   .gaps = {24.0, 8.0, 3.5, 1.0}};
 
 typedef struct search {
   const lw_slip_strips *strips;
   const lw_slip_effort *effort;
+  lw_slip_box box;
+  double exit_rate, entry_rate; /* of the exponential that crowds ends near the wall; 0: a square does */
   lw_slip_method method;
   int slices;
   int *circles;
@@ -52,41 +71,32 @@ typedef struct chord {
   double half_m, least_m, most_m;
 } chord;
 
-/* How far the arc must hang below the chord from exit to entry to pass below a point; 0 for one above it. */
-static double sag_below(const lw_slip_circle *c, double half_m, double x_m, double y_m) {
-  double ex = (c->entry_x_m - c->exit_x_m) / (2.0 * half_m),
-         ey = (c->entry_y_m - c->exit_y_m) / (2.0 * half_m);
-  double dx = x_m - 0.5 * (c->exit_x_m + c->entry_x_m), dy = y_m - 0.5 * (c->exit_y_m + c->entry_y_m);
-  double u = dx * ex + dy * ey, v = dx * ey - dy * ex;
-  if (v <= 0.0) return u < -half_m || u > half_m ? INFINITY : 0.0;
-  double rest = half_m * half_m - u * u;
-  if (rest <= 0.0) return INFINITY;
-  /* Centre at h above the chord: h = (a² - u² - v²)/(2v); the arc hangs sqrt(a² + h²) - h. */
-  double h = (rest - v * v) / (2.0 * v);
-  return sqrt(half_m * half_m + h * h) - h;
+/* Half the trials lie within half_m of a range. */
+static double rate_of(double range_m, double half_m) {
+  return half_m > 0.0 && range_m > 4.001 * half_m ? 2.0 * log(range_m / half_m - 1.0) : 0.0;
 }
 
-static double least_sag(const lw_slip_ground *ground, const lw_slip_circle *c, double half_m) {
-  double sag = 0.0;
-  for (int i = 0; i < ground->corner_count; i++) {
-    double x = ground->corner[i].x_m;
-    if (x <= c->exit_x_m || x >= c->entry_x_m) continue;
-    sag = lw_larger(sag, sag_below(c, half_m, x, ground->corner[i].y_m));
-  }
-  if (ground->body_count == 0) return sag;
-  for (int i = 0; i < ground->body_count; i++)
-    sag = lw_larger(sag,
-                    sag_below(c, half_m, ground->body[i].x_m, lw_smaller(ground->body[i].y_m, c->entry_y_m)));
-  sag = lw_larger(sag, sag_below(c, half_m, ground->pad_front_m, ground->pad_y_m));
-  return lw_larger(sag, sag_below(c, half_m, ground->pad_rear_m, ground->pad_y_m));
+static void look_within(const lw_slip_box *whole, bool near, search *s) {
+  s->box = *whole;
+  if (near && whole->exit_half_m > 0.0)
+    s->box.exit_from_m = lw_larger(whole->exit_from_m, whole->exit_to_m - 4.0 * whole->exit_half_m);
+  if (near && whole->entry_half_m > 0.0)
+    s->box.entry_to_m = lw_smaller(whole->entry_to_m, whole->entry_from_m + 4.0 * whole->entry_half_m);
+  s->exit_rate = rate_of(s->box.exit_to_m - s->box.exit_from_m, whole->exit_half_m);
+  s->entry_rate = rate_of(s->box.entry_to_m - s->box.entry_from_m, whole->entry_half_m);
 }
 
-/* The square crowds the trials near the wall. */
-static bool chord_of(const lw_slip_ground *ground, double exit_share, double entry_share, chord *line) {
-  const lw_slip_box *box = &ground->box;
+static double crowd(double share, double rate) {
+  return rate > 0.0 ? expm1(rate * share) / expm1(rate) : share * share;
+}
+
+static bool chord_of(const search *s, double exit_share, double entry_share, chord *line) {
+  const lw_slip_ground *ground = s->strips->ground;
+  const lw_slip_box *box = &s->box;
   lw_slip_circle *c = &line->ends;
-  c->exit_x_m = box->exit_to_m - (box->exit_to_m - box->exit_from_m) * exit_share * exit_share;
-  c->entry_x_m = box->entry_from_m + (box->entry_to_m - box->entry_from_m) * entry_share * entry_share;
+  c->exit_x_m = box->exit_to_m - (box->exit_to_m - box->exit_from_m) * crowd(exit_share, s->exit_rate);
+  c->entry_x_m =
+      box->entry_from_m + (box->entry_to_m - box->entry_from_m) * crowd(entry_share, s->entry_rate);
   c->exit_y_m = lw_slip_surface(ground, c->exit_x_m, false);
   c->entry_y_m = lw_slip_surface(ground, c->entry_x_m, true);
   double dx = c->entry_x_m - c->exit_x_m, dy = c->entry_y_m - c->exit_y_m,
@@ -95,11 +105,11 @@ static bool chord_of(const lw_slip_ground *ground, double exit_share, double ent
   double upright = half * lw_larger(dy, 0.0) / dx;
   line->half_m = half;
   line->most_m = sqrt(half * half + upright * upright) - upright;
-  line->least_m = least_sag(ground, c, half);
+  line->least_m = lw_slip_least_sag(s->strips, c, half);
   return line->least_m < line->most_m;
 }
 
-static bool circle_of(const lw_slip_ground *ground, const chord *line, double depth_share,
+static bool circle_of(const lw_slip_strips *strips, const chord *line, double depth_share,
                       lw_slip_circle *c) {
   *c = line->ends;
   double dx = c->entry_x_m - c->exit_x_m, dy = c->entry_y_m - c->exit_y_m, half = line->half_m;
@@ -109,14 +119,14 @@ static bool circle_of(const lw_slip_ground *ground, const chord *line, double de
   c->radius_m = up + sag;
   c->centre_x_m = 0.5 * (c->exit_x_m + c->entry_x_m) - up * dy / (2.0 * half);
   c->centre_y_m = 0.5 * (c->exit_y_m + c->entry_y_m) + up * dx / (2.0 * half);
-  return lw_slip_clear(ground, c);
+  return lw_slip_clear(strips, c);
 }
 
 static double factor_of(const search *s, const chord *line, double depth_share) {
   lw_slip_circle circle;
   lw_slip_slices list;
   const lw_slip_ground *ground = s->strips->ground;
-  if (!circle_of(ground, line, depth_share, &circle)) return INFINITY;
+  if (!circle_of(s->strips, line, depth_share, &circle)) return INFINITY;
   ++*s->circles;
   if (!lw_slip_slice_up(s->strips, &circle, s->slices, &list)) return INFINITY;
   if (lw_slip_worse(&list, &circle, ground->seismic_horizontal, s->method, s->last) != LW_OK) return INFINITY;
@@ -126,7 +136,7 @@ static double factor_of(const search *s, const chord *line, double depth_share) 
 static double factor_at(const double *x, const void *context) {
   const search *s = context;
   chord line;
-  return chord_of(s->strips->ground, x[0], x[1], &line) ? factor_of(s, &line, x[2]) : INFINITY;
+  return chord_of(s, x[0], x[1], &line) ? factor_of(s, &line, x[2]) : INFINITY;
 }
 
 typedef struct start {
@@ -164,10 +174,13 @@ static void scan_chord(const search *s, int round, int exit, int entry, start be
   double exit_share = exit / (effort->exits - 1.0), entry_share = (entry + 1.0) / effort->entries;
   chord line;
   if (round == 0 && !in_round(round, exit, entry, 0)) return;
-  if (!chord_of(s->strips->ground, exit_share, entry_share, &line)) return;
+  if (!chord_of(s, exit_share, entry_share, &line)) return;
   for (int d = 0; d < effort->depths; d++) {
     if (!in_round(round, exit, entry, d)) continue;
-    start now = {.x = {exit_share, entry_share, d / (effort->depths - 0.5)}, .slices = effort->coarse};
+    start now = {.x = {exit_share, entry_share,
+                       effort->near ? d / (effort->depths - 0.5)
+                                    : d * d / ((effort->depths - 0.5) * (effort->depths - 0.5))},
+                 .slices = effort->coarse};
     now.factor = factor_of(s, &line, now.x[2]);
     keep(s, best, &now);
   }
@@ -186,10 +199,10 @@ static bool scan_below(const search *s, start best[LW_SLIP_STARTS_MAX]) {
   for (int i = 0; i < LW_SLIP_STARTS_MAX; i++) best[i] = (start){.factor = INFINITY};
   scan(s, 0, best);
   s->stages->eighth = best[0].factor;
-  if (far_off(s, &best[0], lw_slip_gaps.eighth)) return false;
+  if (far_off(s, &best[0], s->effort->gaps.eighth)) return false;
   scan(s, 1, best);
   s->stages->grid = best[0].factor;
-  return !far_off(s, &best[0], lw_slip_gaps.grid);
+  return !far_off(s, &best[0], s->effort->gaps.grid);
 }
 
 static void refine(const search *s, int turns, double step, start *from) {
@@ -219,8 +232,8 @@ static start bottom_of(search *s, const start *from) {
 static bool deepest_below(search *s, const start best[LW_SLIP_STARTS_MAX], start *least) {
   *least = bottom_of(s, &best[0]);
   s->stages->hollow = least->factor;
-  if (far_off(s, least, lw_slip_gaps.hollow)) return false;
-  for (int i = 1; i < s->effort->starts && best[i].factor <= lw_slip_gaps.grid * least->factor; i++) {
+  if (far_off(s, least, s->effort->gaps.hollow)) return false;
+  for (int i = 1; i < s->effort->starts && best[i].factor <= s->effort->gaps.grid * least->factor; i++) {
     start other = bottom_of(s, &best[i]);
     if (other.factor < least->factor) *least = other;
   }
@@ -237,8 +250,15 @@ bool lw_slip_search_by(const lw_slip_effort *effort, const lw_slip_ground *groun
   int circles = 0;
   start best[LW_SLIP_STARTS_MAX], least;
   lw_slip_cut(ground, &strips);
-  if (!effort) effort = strips.by_slice ? &HARD : &USUAL;
-  search s = {&strips, effort, method, effort->coarse, &circles, &last, enough, stages};
+  search s = {.strips = &strips,
+              .effort = effort,
+              .method = method,
+              .slices = effort->coarse,
+              .circles = &circles,
+              .last = &last,
+              .enough = enough,
+              .stages = stages};
+  look_within(&ground->box, effort->near, &s);
   if (!scan_below(&s, best)) return false;
   if (!isfinite(best[0].factor)) {
     *slip = (lw_slip){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_CIRCLE, .circles = circles};
@@ -251,9 +271,34 @@ bool lw_slip_search_by(const lw_slip_effort *effort, const lw_slip_ground *groun
   return true;
 }
 
+int lw_slip_efforts(const lw_slip_ground *ground, const lw_slip_effort *efforts[LW_SLIP_EFFORTS_MAX]) {
+  const lw_slip_box *box = &ground->box;
+  bool hollows = false;
+  for (int i = 0; i < ground->load_count; i++)
+    hollows = hollows || ground->load[i].below_m > 0.0 || ground->load[i].force_kn_per_m > 0.0;
+  efforts[0] = hollows ? &HARD : &USUAL;
+  efforts[1] = &FAR;
+  bool far = rate_of(box->exit_to_m - box->exit_from_m, box->exit_half_m) > 0.0 ||
+             rate_of(box->entry_to_m - box->entry_from_m, box->entry_half_m) > 0.0;
+  return far ? 2 : 1;
+}
+
 bool lw_slip_search_below(const lw_slip_ground *ground, lw_slip_method method, double enough, lw_slip *slip) {
+  const lw_slip_effort *efforts[LW_SLIP_EFFORTS_MAX];
   lw_slip_stages stages;
-  return lw_slip_search_by(NULL, ground, method, enough, &stages, slip);
+  lw_slip one;
+  bool found = false;
+  int count = lw_slip_efforts(ground, efforts), circles = 0;
+  for (int i = 0; i < count; i++) {
+    if (!lw_slip_search_by(efforts[i], ground, method, enough, &stages, &one)) continue;
+    circles += one.circles;
+    bool worse = one.status == LW_OK && (!found || slip->status != LW_OK ||
+                                         lw_slip_factor(&one, method) < lw_slip_factor(slip, method));
+    if (!found || worse) *slip = one;
+    found = true;
+  }
+  if (found) slip->circles = circles;
+  return found;
 }
 
 void lw_slip_search(const lw_slip_ground *ground, lw_slip_method method, lw_slip *slip) {

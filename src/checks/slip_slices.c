@@ -125,6 +125,7 @@ static void slice_of(const lw_slip_strips *strips, const lw_slip_strip *at, cons
   column sum = weigh_column(strips, at, share, slice->base_y_m);
   double top = along(&at->soil, share);
   column load = {.weight = 0.0};
+  slice->spare_kn_per_m = at->spare_kn_per_m3 * lw_larger(top - slice->base_y_m, 0.0) * width;
   if (strips->by_slice) load = loads_on(strips, slice, from, top);
   load.weight += at->pressure_kpa * width;
   load.moment += at->pressure_kpa * width * top;
@@ -141,11 +142,17 @@ static void slice_of(const lw_slip_strips *strips, const lw_slip_strip *at, cons
   strength(strips, at, slice);
 }
 
-/* Where the circle passes from one layer into the next, from the front: a slice has one strength. */
+/* Where the circle passes from one layer into the next, from the front, or below what stands in the ground: a
+ * slice has one strength, and carries of a footing what is above it. */
 typedef struct crossings {
   int count;
-  double x_m[2 * LW_SOIL_MAX + 1];
+  double x_m[2 * (LW_SOIL_MAX + LW_SLIP_LOAD_MAX) + 1];
 } crossings;
+
+/* Where a slip crosses a level, as far as that reaches. */
+typedef struct level {
+  double y_m, from_x_m, to_x_m;
+} level;
 
 static void cross(crossings *all, double x_m) {
   int i = all->count++;
@@ -153,14 +160,23 @@ static void cross(crossings *all, double x_m) {
   all->x_m[i] = x_m;
 }
 
-static void crossings_of(const lw_slip_ground *ground, const lw_slip_circle *circle, crossings *all) {
+static void cross_at(const lw_slip_circle *circle, const level *at, crossings *all) {
+  double up = circle->centre_y_m - at->y_m, rest = circle->radius_m * circle->radius_m - up * up;
+  if (!(up > 0.0) || rest <= 0.0) return;
+  double low = circle->centre_x_m - sqrt(rest), high = circle->centre_x_m + sqrt(rest);
+  if (low > at->from_x_m && low < at->to_x_m) cross(all, low);
+  if (high > at->from_x_m && high < at->to_x_m) cross(all, high);
+}
+
+static void crossings_of(const lw_slip_strips *strips, const lw_slip_circle *circle, crossings *all) {
+  const lw_slip_ground *ground = strips->ground;
   all->count = 0;
-  for (int i = 0; i < ground->soil_count; i++) {
-    double up = circle->centre_y_m - ground->soil[i].bottom_y_m,
-           rest = circle->radius_m * circle->radius_m - up * up;
-    if (up <= 0.0 || rest <= 0.0) continue;
-    cross(all, circle->centre_x_m - sqrt(rest));
-    cross(all, circle->centre_x_m + sqrt(rest));
+  for (int i = 0; i < ground->soil_count; i++)
+    cross_at(circle, &(level){ground->soil[i].bottom_y_m, ground->layer_x_m, INFINITY}, all);
+  for (int i = 0; i < ground->load_count; i++) {
+    const lw_slip_load *load = &ground->load[i];
+    if (load->below_m > 0.0)
+      cross_at(circle, &(level){strips->load_y_m[i], load->from_x_m, load->to_x_m}, all);
   }
   cross(all, INFINITY);
 }
@@ -189,14 +205,14 @@ bool lw_slip_slice_up(const lw_slip_strips *strips, const lw_slip_circle *circle
   double widest = (circle->entry_x_m - circle->exit_x_m) / slices;
   int i = 0;
   crossings all;
-  crossings_of(strips->ground, circle, &all);
+  crossings_of(strips, circle, &all);
   list->count = 0;
   while (i < strips->count && strips->strip[i].to_x_m <= circle->exit_x_m + SAME_M) i++;
   for (; i < strips->count && strips->strip[i].from_x_m < circle->entry_x_m - SAME_M; i++) {
     const lw_slip_strip *at = &strips->strip[i];
     double from = lw_larger(at->from_x_m, circle->exit_x_m), to = lw_smaller(at->to_x_m, circle->entry_x_m);
     for (int c = 0; from < to - SAME_M; c++) {
-      double end = at->layered ? lw_smaller(all.x_m[c], to) : to;
+      double end = at->layered || strips->by_slice ? lw_smaller(all.x_m[c], to) : to;
       if (end <= from + SAME_M) continue;
       if (!slice_between(strips, at, circle, (double[3]){from, end, widest}, list)) return false;
       from = end;

@@ -69,6 +69,7 @@ static void strip_of(const lw_slip_ground *ground, double from_m, double to_m, l
   strip->pressure_kpa = pressure_on(ground, middle);
   body_of(ground, strip);
   if (strip->has_body) return;
+  strip->spare_kn_per_m3 = middle < ground->layer_x_m ? ground->below.spare_kn_per_m3 : 0.0;
   /* Water does not stand above ground that falls away below its level: it runs off. */
   strip->water.start = lw_smaller(strip->water.start, strip->soil.start);
   strip->water.end = lw_smaller(strip->water.end, strip->soil.end);
@@ -86,6 +87,21 @@ static void cut_at(cuts *all, double x_m) {
   all->x_m[i] = x_m;
 }
 
+/* Where a stretch of the ground dips below water that stands level: in front of the wall, or behind it. */
+static void cut_at_shore(const lw_corner *p, const lw_corner *q, double level_m, cuts *all) {
+  if (isfinite(level_m) && (p->y_m - level_m) * (q->y_m - level_m) < 0.0)
+    cut_at(all, p->x_m + (q->x_m - p->x_m) * (level_m - p->y_m) / (q->y_m - p->y_m));
+}
+
+static void cut_at_shores(const lw_slip_ground *ground, cuts *all) {
+  const lw_slip_water *water = &ground->water;
+  for (int i = 0; i + 1 < ground->corner_count; i++) {
+    const lw_corner *p = &ground->corner[i], *q = p + 1;
+    if (q->x_m <= water->front_x_m) cut_at_shore(p, q, water->front_y_m, all);
+    if (p->x_m >= water->rear_x_m) cut_at_shore(p, q, water->rear_y_m, all);
+  }
+}
+
 static void cuts_of(const lw_slip_ground *ground, cuts *all) {
   all->count = 0;
   for (int i = 0; i < ground->corner_count; i++) cut_at(all, ground->corner[i].x_m);
@@ -98,6 +114,7 @@ static void cuts_of(const lw_slip_ground *ground, cuts *all) {
   }
   if (ground->soil_count > 0) cut_at(all, ground->layer_x_m);
   cut_at(all, ground->raised_x_m);
+  cut_at_shores(ground, all);
   cut_at(all, ground->water.front_x_m);
   cut_at(all, ground->water.rear_x_m);
 }
@@ -107,6 +124,7 @@ void lw_slip_cut(const lw_slip_ground *ground, lw_slip_strips *strips) {
   cuts_of(ground, &all);
   strips->ground = ground;
   strips->count = 0;
+  lw_slip_hull_of(ground, strips);
   for (int i = 0; i < ground->soil_count; i++) strips->tan_friction[i] = tan(ground->soil[i].friction_rad);
   strips->tan_below = tan(ground->below.friction_rad);
   strips->by_slice = false;

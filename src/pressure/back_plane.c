@@ -12,7 +12,7 @@ typedef struct ground {
   double x_m, y_m, slope_rad, run_m;
 } ground;
 
-/* Rearmost x of the outline at one level between base and top. */
+/* Rearmost x of the outline at one level between base and crest. */
 static double rear_at(const lw_section *section, double y_m) {
   bool met = false;
   double rear = section->crest.x_m;
@@ -31,7 +31,7 @@ static double rear_at(const lw_section *section, double y_m) {
 
 static ground ground_of(const lw_site *site, const lw_section *section) {
   double y = section->height_m - site->soil_below_top_m;
-  return (ground){.x_m = rear_at(section, lw_smaller(lw_larger(y, 0.0), section->height_m)),
+  return (ground){.x_m = rear_at(section, lw_smaller(lw_larger(y, 0.0), section->crest.y_m)),
                   .y_m = y,
                   .slope_rad = site->slope_rad,
                   .run_m = site->slope_run_m};

@@ -17,20 +17,32 @@ const char *lw_slip_method_slug(lw_slip_method method) {
   return words[method];
 }
 
-bool lw_slip_shown(const lw_result *result, const lw_situation *situation, lw_slip *slip,
-                   lw_slip_slices *list) {
+bool lw_slip_shown(const lw_result *result, const lw_situation *situation, lw_slip_view *view) {
   lw_slip_ground ground;
   if (!situation->slip_known || situation->slip.status != LW_OK) return false;
   lw_situation_slip_ground(&result->wall, result->tables, situation, &ground);
-  return lw_slip_of_circle(&ground, &situation->slip.circle, LW_SLIP_SHOWN, slip, list) == LW_OK;
+  const lw_slip_soil *below = &ground.below;
+  bool range = below->spare_kn_per_m3 > 0.0;
+  view->seismic = ground.seismic_horizontal;
+  view->light_kn_per_m3 = range ? below->unit_weight_kn_per_m3 - below->spare_kn_per_m3 : 0.0;
+  return lw_slip_of_circle(&ground, &situation->slip.circle, LW_SLIP_SHOWN, &view->slip, &view->list) ==
+         LW_OK;
 }
 
 double lw_slice_driving(const lw_slip_slice *slice) {
   return slice->weight_kn_per_m * slice->sine;
 }
 
-double lw_slice_holding(const lw_slip_slice *slice) {
-  double normal = slice->weight_kn_per_m * slice->cosine - slice->pore_kpa * slice->length_m;
+double lw_slice_shaken(const lw_slip_view *view, const lw_slip_slice *slice) {
+  const lw_slip_circle *circle = &view->slip.circle;
+  double arm = (circle->centre_y_m - slice->weight_y_m) / circle->radius_m;
+  return view->seismic > 0.0 ? view->seismic * slice->weight_kn_per_m * arm : 0.0;
+}
+
+double lw_slice_holding(const lw_slip_view *view, const lw_slip_slice *slice) {
+  double level = view->seismic * slice->weight_kn_per_m;
+  double normal =
+      slice->weight_kn_per_m * slice->cosine - level * slice->sine - slice->pore_kpa * slice->length_m;
   return slice->cohesion_kpa * slice->length_m + fmax(normal, 0.0) * slice->tan_friction;
 }
 
@@ -59,7 +71,8 @@ void lw_figures_of_slip(const lw_figures *figures, const lw_situation *situation
       (lw_number){slip->bishop, slip->bishop > 0.0}, LW_REASON_NO_CIRCLE);
 }
 
-void lw_figures_of_slice(const lw_figures *figures, const lw_slip_slice *slice) {
+void lw_figures_of_slice(const lw_figures *figures, const lw_slip_view *view, int number) {
+  const lw_slip_slice *slice = &view->list.slice[number];
   const struct {
     lw_figure_word word;
     double value;
@@ -73,24 +86,25 @@ void lw_figures_of_slice(const lw_figures *figures, const lw_slip_slice *slice) 
       {{"cohesion_kpa", "cohesion at its base", "kPa", ""}, slice->cohesion_kpa},
       {{"friction_deg", "friction at its base", "deg", ""}, atan(slice->tan_friction) * LW_DEG_PER_RAD},
       {{"driving_kn_per_m", "what drives it", "kN/m", ""}, lw_slice_driving(slice)},
-      {{"holding_kn_per_m", "what holds it, by ordinary slices", "kN/m", ""}, lw_slice_holding(slice)}};
+      {{"shaken_kn_per_m", "what an earthquake adds to that", "kN/m", ""}, lw_slice_shaken(view, slice)},
+      {{"holding_kn_per_m", "what holds it, by ordinary slices", "kN/m", ""}, lw_slice_holding(view, slice)}};
   for (size_t i = 0; i < sizeof all / sizeof *all; i++) lw_figures_put(figures, &all[i].word, all[i].value);
 }
 
 void lw_figures_of_slices(const lw_figures *figures, const lw_situation *situation) {
-  lw_slip slip;
-  lw_slip_slices list;
-  if (!lw_slip_shown(figures->result, situation, &slip, &list)) return;
+  lw_slip_view view;
+  const lw_slip *slip = &view.slip;
+  if (!lw_slip_shown(figures->result, situation, &view)) return;
   lw_figures_put(figures, &(lw_figure_word){"shown_ordinary", "factor of the slices shown, ordinary", "", ""},
-                 slip.ordinary);
+                 slip->ordinary);
   lw_figures_put_number(figures,
                         &(lw_figure_word){"shown_bishop", "factor of the slices shown, Bishop", "", ""},
-                        (lw_number){slip.bishop, slip.bishop > 0.0}, LW_REASON_NO_CIRCLE);
-  for (int i = 0; i < list.count; i++) {
+                        (lw_number){slip->bishop, slip->bishop > 0.0}, LW_REASON_NO_CIRCLE);
+  for (int i = 0; i < view.list.count; i++) {
     char part[24];
     lw_print(part, sizeof part, "slice-%d", i + 1);
     lw_figures b = lw_figures_below(figures, part);
-    lw_figures_of_slice(&b, &list.slice[i]);
+    lw_figures_of_slice(&b, &view, i);
   }
 }
 

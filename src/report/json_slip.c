@@ -12,13 +12,12 @@ static lw_figures into(json_t *object, const lw_result *result) {
 }
 
 static void add_slices(json_t *object, const lw_result *result, const lw_situation *s) {
-  lw_slip slip;
-  lw_slip_slices list;
-  if (!lw_slip_shown(result, s, &slip, &list)) return;
+  lw_slip_view view;
+  if (!lw_slip_shown(result, s, &view)) return;
   json_t *slices = lw_json_list(object, "shown");
-  for (int i = 0; i < list.count; i++) {
+  for (int i = 0; i < view.list.count; i++) {
     lw_figures of = into(lw_json_entry(slices), result);
-    lw_figures_of_slice(&of, &list.slice[i]);
+    lw_figures_of_slice(&of, &view, i);
   }
 }
 

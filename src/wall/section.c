@@ -53,30 +53,14 @@ double lw_section_rear(const lw_section *section, double y_m) {
   return rear;
 }
 
-/* A top that falls to the rear or to the front no steeper than this, as a coping does, is still the top. */
-static const double TOP_FALLS = 0.5;
-
-static int highest_of(const lw_section *section) {
-  int highest = 0;
+static lw_corner crest_of(const lw_section *section) {
+  lw_corner crest = section->outline[0];
   for (int i = 1; i < section->outline_count; i++) {
-    const lw_corner *at = &section->outline[i], *best = &section->outline[highest];
-    bool higher = at->y_m > best->y_m + 1e-9, level = fabs(at->y_m - best->y_m) <= 1e-9;
-    if (higher || (level && at->x_m > best->x_m)) highest = i;
+    const lw_corner *at = &section->outline[i];
+    bool higher = at->y_m > crest.y_m + 1e-9, level = fabs(at->y_m - crest.y_m) <= 1e-9;
+    if (higher || (level && at->x_m > crest.x_m)) crest = *at;
   }
-  return highest;
-}
-
-/* From the highest corner along the top to its rear end (step -1: the outline runs base, back, top, face) or
- * its front one (step 1). */
-static lw_corner top_end(const lw_section *section, int highest, int step) {
-  lw_corner end = section->outline[highest];
-  for (int i = highest + step; i > 0 && i < section->outline_count; i += step) {
-    lw_corner next = section->outline[i];
-    double along = step * (end.x_m - next.x_m), fall = end.y_m - next.y_m;
-    if (along <= 0.0 || fall > TOP_FALLS * along) break;
-    end = next;
-  }
-  return end;
+  return crest;
 }
 
 static double back_lean_of(const lw_section *section) {
@@ -88,11 +72,9 @@ static double back_lean_of(const lw_section *section) {
 }
 
 void lw_section_measure(lw_section *section) {
-  int highest = highest_of(section);
-  section->crest = top_end(section, highest, -1);
-  section->top_front_m = top_end(section, highest, 1).x_m;
+  section->crest = crest_of(section);
   /* A sheet's heights may differ by a millimetre: what stands there is what its courses or points make. */
-  section->height_m = section->outline[highest].y_m;
+  section->height_m = section->crest.y_m;
   section->rear_m = lw_section_rear(section, 0.0);
   section->back_lean = back_lean_of(section);
   section->back_rad = atan(section->back_lean);

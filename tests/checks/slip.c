@@ -8,7 +8,7 @@
 #define DEG 57.295779513082320877
 
 static lw_slip_soil soil_of(double phi_deg, double c_kpa) {
-  return (lw_slip_soil){phi_deg / DEG, c_kpa, 18.35, 20.15, -INFINITY};
+  return (lw_slip_soil){phi_deg / DEG, c_kpa, 18.35, 20.15, -INFINITY, 0.0};
 }
 
 static lw_slip_ground plain(lw_slip_soil soil) {
@@ -37,7 +37,7 @@ static lw_slip_ground wall_of(double depth, double front_water, double rear_wate
   g.load_count = 1;
   g.load[0] = (lw_slip_load){depth, 9.0, 2.5, 0.0, 0.0};
   g.water = (lw_slip_water){0.0, front_water, depth, rear_water, 9.81};
-  g.box = (lw_slip_box){-4.0, -1e-3, depth + 1e-3, 6.0};
+  g.box = (lw_slip_box){-4.0, -1e-3, depth + 1e-3, 6.0, 0.0, 0.0};
   return g;
 }
 
@@ -66,7 +66,7 @@ Test(checks, slip_infinite_slope_limit) {
     g.corner_count = 2;
     g.corner[0] = (lw_corner){-50.0, -50.0 * t};
     g.corner[1] = (lw_corner){50.0, 50.0 * t};
-    g.box = (lw_slip_box){-20.0, -1.0, 1.0, 20.0};
+    g.box = (lw_slip_box){-20.0, -1.0, 1.0, 20.0, 0.0, 0.0};
     double plane = lw_slip_infinite(&g.below, beta / DEG, 0.4, 0.0);
     lw_slip_circle flat = circle_through(-10.0, -10.0 * t, 10.0, 10.0 * t, 0.02);
     lw_slip slip;
@@ -232,7 +232,7 @@ Test(checks, slip_scale) {
   big.pad_rear_m *= k;
   big.load[0] = (lw_slip_load){k * g.load[0].from_x_m, k * g.load[0].to_x_m, k * 2.5, 0.0, 0.0};
   big.water = (lw_slip_water){0.0, 0.0, k * 0.5, k * 0.6, 9.81};
-  big.box = (lw_slip_box){-4.0 * k, -1e-3 * k, k * g.box.entry_from_m, 6.0 * k};
+  big.box = (lw_slip_box){-4.0 * k, -1e-3 * k, k * g.box.entry_from_m, 6.0 * k, 0.0, 0.0};
   double a = searched(&g, LW_SLIP_BISHOP), b = searched(&big, LW_SLIP_BISHOP);
   cr_expect_lt(fabs(a / b - 1.0), 1e-6, "%.9g and %.9g", a, b);
 }
@@ -261,6 +261,24 @@ Test(checks, slip_load_in_the_ground) {
     cr_expect_lt(fabs(above[i] - on[i]), 1e-9);
     cr_expect_lt(fabs(below[i] / bare - 1.0), 5e-3, "%g and %g", below[i], bare);
   }
+}
+
+/* Of a footing that a circle cuts counts the part whose ground slides: a little deeper changes a little. */
+Test(checks, slip_cuts_a_footing_by_its_share) {
+  lw_slip_ground g = wall_of(0.5, -INFINITY, -INFINITY);
+  lw_slip_circle c = circle_through(-0.7, 0.15, 1.9, 0.9, 0.75);
+  lw_slip slip, before = {.bishop = 0.0}, bare;
+  cr_assert_eq(lw_slip_of_circle(&g, &c, 16, &bare, NULL), LW_OK);
+  g.load_count = 2;
+  for (double deep = 0.02; deep < 1.6; deep += 0.002) {
+    g.load[1] = (lw_slip_load){0.8, 1.7, 30.0, 0.0, deep};
+    cr_assert_eq(lw_slip_of_circle(&g, &c, 16, &slip, NULL), LW_OK);
+    if (before.bishop > 0.0)
+      cr_expect_lt(fabs(slip.bishop / before.bishop - 1.0), 0.004, "%g: %g after %g", deep, slip.bishop,
+                   before.bishop);
+    before = slip;
+  }
+  cr_expect_lt(fabs(before.bishop / bare.bishop - 1.0), 2e-3);
 }
 
 Test(checks, slip_no_answer) {

@@ -43,7 +43,7 @@ static case_outcome run_search(const case_row *row, double *value) {
   ground.corner_count = read_corners(row, "ground", ground.corner, LW_SLIP_GROUND_MAX);
   cr_assert_eq(read_corners(row, "exits", &exits, 1), 1);
   cr_assert_eq(read_corners(row, "entries", &entries, 1), 1);
-  ground.box = (lw_slip_box){exits.x_m, exits.y_m, entries.x_m, entries.y_m};
+  ground.box = (lw_slip_box){exits.x_m, exits.y_m, entries.x_m, entries.y_m, 0.0, 0.0};
   lw_slip_search(&ground, LW_SLIP_BISHOP, &slip);
   if (slip.status != LW_OK) return CASE_NO_SOLUTION;
   double height = ground.corner[ground.corner_count - 1].y_m - ground.corner[0].y_m;
