@@ -283,6 +283,8 @@ typedef struct lw_retrace {
   lw_stage stage;      /* with that set's factors on what acts */
   lw_strip strip;      /* what a theory of bearing takes the contact for */
   double on_friction;  /* tan φ and every friction were multiplied by this */
+  double on_push;      /* and the strength of the soil that pushes by this as well */
+  double wedges;       /* the factor of sliding that divides every strength, in on_friction too; 0: none */
   double on_sliding, on_passive, on_bearing;   /* and resistances by these */
   double ground_holds_kn_per_m;                /* from sliding at most, passive apart; INFINITY: no limit */
 } lw_retrace;

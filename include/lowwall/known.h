@@ -45,7 +45,9 @@
   X(DECIDES, "decides") \
   X(UNDRAINED_SLIDING, "undrained-sliding-of-weight") \
   X(DUG_SHARE, "dug-in-front-of-height") \
-  X(DUG_MOST, "dug-in-front-most-m")
+  X(DUG_MOST, "dug-in-front-most-m") \
+  X(PUSH_STRENGTH, "push-strength") \
+  X(SLIDING_ON_STRENGTH, "sliding-on-strength")
 typedef enum lw_need {
 #define LW_NEED_NAME(name, quantity) LW_NEED_##name,
   LW_NEEDS(LW_NEED_NAME)

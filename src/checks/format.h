@@ -10,6 +10,7 @@ typedef struct lw_format {
   const lw_format_row *row[LW_NEED_COUNT];
   bool has_factors; /* some row divides or multiplies by more or less than 1 */
   bool from_memory; /* its numbers are, and not for decisions */
+  double on_every_wedge; /* divides every strength while a factor of sliding is searched; 0: no search */
   bool part;        /* chosen alone though it is one of the sets that its code asks for together */
 } lw_format;
 
@@ -47,6 +48,14 @@ bool lw_format_same_ground(const lw_format *format, lw_situation_kind a, lw_situ
  * pushes the ground level: the one place where that happens. working may be NULL. */
 void lw_format_apply(const lw_format *format, lw_situation_kind kind, lw_wall *wall,
                      const lw_working *working);
+/* What the strength of the soil that pushes is multiplied by: a set may mobilize a share of it, and the
+ * search for a factor on every wedge divides it. */
+double lw_format_mobilized(const lw_format *format, lw_situation_kind kind, const lw_method *method);
+/* Whether the set's factor of sliding is one on the strength of every wedge. */
+bool lw_format_on_every_wedge(const lw_format *format, lw_situation_kind kind);
+/* Mobilize it, in a wall whose contacts are to be loaded: slips and the building of a wall take it whole. */
+void lw_format_mobilize(const lw_format *format, lw_situation_kind kind, lw_wall *wall,
+                        const lw_working *working);
 /* Put the set's factors on the weights, the water and the loads of a cross-section. One source, one factor:
  * weight that drives and weight that holds are both unfavourable, or (light) both favourable. */
 void lw_format_weigh_ground(const lw_format *format, lw_situation_kind kind, bool light,

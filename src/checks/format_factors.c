@@ -40,7 +40,9 @@ static bool same(double a, double b) {
 bool lw_format_same_ground(const lw_format *format, lw_situation_kind a, lw_situation_kind b) {
   return same(on_friction(format, a), on_friction(format, b)) &&
          same(on_cohesion(format, a), on_cohesion(format, b)) &&
-         same(on_undrained(format, a), on_undrained(format, b));
+         same(on_undrained(format, a), on_undrained(format, b)) &&
+         same(value_or(format, LW_NEED_PUSH_STRENGTH, a, 1.0),
+              value_or(format, LW_NEED_PUSH_STRENGTH, b, 1.0));
 }
 
 bool lw_format_is_partial(const lw_format *format, lw_situation_kind kind) {
@@ -113,6 +115,37 @@ void lw_format_apply(const lw_format *format, lw_situation_kind kind, lw_wall *w
   }
   weaken_contacts(wall, &times);
   weaken(&wall->site.footing, &times);
+}
+
+bool lw_format_on_every_wedge(const lw_format *format, lw_situation_kind kind) {
+  return value_or(format, LW_NEED_SLIDING_ON_STRENGTH, kind, 0.0) > 0.5;
+}
+
+/* At rest no wedge slides, and no strength is called upon. */
+double lw_format_mobilized(const lw_format *format, lw_situation_kind kind, const lw_method *method) {
+  if (method->pressure == LW_PRESSURE_AT_REST) return 1.0;
+  if (format->on_every_wedge > 0.0) return 1.0 / format->on_every_wedge;
+  return 1.0 / value_or(format, LW_NEED_PUSH_STRENGTH, kind, 1.0);
+}
+
+/* What the wall stands on and the ground in front keep the same share as what pushes. */
+static void mobilize_contacts(double factor, lw_wall *wall) {
+  strengths times = {1.0 / factor, 1.0 / factor, 1.0 / factor};
+  weaken_contacts(wall, &times);
+  weaken(&wall->site.footing, &times);
+}
+
+void lw_format_mobilize(const lw_format *format, lw_situation_kind kind, lw_wall *wall,
+                        const lw_working *working) {
+  double share = lw_format_mobilized(format, kind, &wall->method);
+  strengths times = {share, share, share};
+  if (format->on_every_wedge > 0.0) mobilize_contacts(format->on_every_wedge, wall);
+  if (same(share, 1.0)) return;
+  for (int i = 0; i < wall->site.soil_count; i++) {
+    say(working, &wall->site.soil[i], share, "phim");
+    weaken(&wall->site.soil[i], &times);
+  }
+  if (format->on_every_wedge <= 0.0) wall->wall_friction_rad = weaker(wall->wall_friction_rad, share);
 }
 
 /* What has no factor of its own takes that of permanent actions. */

@@ -59,6 +59,9 @@ static void note(trace *t) {
   lw_retrace *out = t->out;
   lw_situation_kind kind = t->context.kind;
   out->on_friction = lw_format_times(&t->format, kind, LW_NEED_FRICTION, LW_NEED_FRICTION_TIMES);
+  out->wedges = t->format.on_every_wedge;
+  if (out->wedges > 0.0) out->on_friction /= out->wedges;
+  out->on_push = out->wedges > 0.0 ? 1.0 : lw_format_mobilized(&t->format, kind, &out->wall.method);
   out->on_sliding =
       lw_format_times(&t->format, kind, LW_NEED_SLIDING_RESISTANCE, LW_NEED_SLIDING_RESISTANCE_TIMES);
   out->on_passive =
@@ -95,7 +98,10 @@ bool lw_check_retrace(const lw_wall *wall, const lw_tables *tables, const lw_sit
   lw_factors factors[LW_LEANINGS];
   if (check->at == LW_AT_GROUND || !check->has.known) return false;
   lw_format_read_of(tables, check->by ? check->by : situation->set, &t.format);
+  bool wedges = check->kind == LW_CHECK_SLIDING && lw_format_on_every_wedge(&t.format, situation->kind);
+  if (wedges) t.format.on_every_wedge = check->has.value;
   lw_situation_wall(wall, &t.format, situation, &out->wall, NULL);
+  lw_format_mobilize(&t.format, situation->kind, &out->wall, NULL);
   t.context = (lw_check_context){&out->wall, &t.format, situation->kind, isfinite(situation->water_depth_m)};
   push_on(&t);
   int count = lw_format_factors(&t.format, situation->kind, &out->wall, factors);

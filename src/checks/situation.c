@@ -62,12 +62,17 @@ static void follow_plan(follow *f, const lw_format *format, int i, lw_pushes *al
   const lw_situation_plan *plan = &f->plan[i];
   lw_wall *now = f->now;
   lw_check_context context = {now, format, plan->kind, isfinite(plan->water_depth_m)};
-  lw_situation_run r = {
-      .only = f->only, .wall = now, .context = &context, .pushes = all, .situation = &f->situation[i]};
+  lw_situation_run r = {.only = f->only,
+                        .whole = f->wall,
+                        .wall = now,
+                        .context = &context,
+                        .pushes = all,
+                        .situation = &f->situation[i]};
   lw_seismic way[WAYS];
   for (int w = ways_of(f->wall, plan, way) - 1; w >= 0; w--) {
     r.situation->seismic = way[w];
     lw_situation_change(f->wall, format, r.situation, now, NULL);
+    lw_format_mobilize(format, plan->kind, now, NULL);
     if (again) lw_pushes_find(now, f->only, all);
     lw_situation_check(&r, &plan->actions);
   }
@@ -112,6 +117,7 @@ static void tell_push(const lw_wall *wall, const lw_tables *tables, const lw_sit
   lw_format_read_of(tables, s->set, &format);
   lw_working_heading(working, "Push on the base");
   lw_situation_wall(wall, &format, s, &now, working);
+  lw_format_mobilize(&format, s->kind, &now, working);
   lw_push_find(&now, &now.section, 0.0, NULL, &push, working);
 }
 

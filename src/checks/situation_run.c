@@ -25,8 +25,21 @@ static void keep(lw_situation_run *r, lw_check *check) {
   r->of_gravest = r->factors;
 }
 
+/* joint: in the section, the one under the cap too */
+static lw_check sliding_of(const lw_situation_run *r, const lw_stage *stage, lw_at at, int joint) {
+  if (stage->status != LW_OK || !lw_format_on_every_wedge(r->context->format, r->context->kind))
+    return lw_check_sliding(r->context, stage, at, at == LW_AT_CAP ? 0 : joint);
+  lw_wedges wedges = {.wall = r->whole,
+                      .format = r->context->format,
+                      .situation = r->situation,
+                      .actions = r->actions,
+                      .at = at,
+                      .joint = joint};
+  return lw_check_sliding_of_wedges(&wedges);
+}
+
 static void check_base(lw_situation_run *r, const lw_stage *stage) {
-  lw_check checks[] = {lw_check_sliding(r->context, stage, LW_AT_BASE, 0),
+  lw_check checks[] = {sliding_of(r, stage, LW_AT_BASE, 0),
                        lw_check_overturning(r->context, stage, LW_AT_BASE, 0),
                        lw_check_compression(r->context, stage, LW_AT_BASE, 0),
                        lw_check_bearing(r->context, stage, LW_AT_BASE)};
@@ -34,13 +47,12 @@ static void check_base(lw_situation_run *r, const lw_stage *stage) {
 }
 
 static void check_pad(lw_situation_run *r, const lw_stage *stage) {
-  lw_check checks[] = {lw_check_sliding(r->context, stage, LW_AT_PAD, 0),
-                       lw_check_bearing(r->context, stage, LW_AT_PAD)};
+  lw_check checks[] = {sliding_of(r, stage, LW_AT_PAD, 0), lw_check_bearing(r->context, stage, LW_AT_PAD)};
   for (size_t i = 0; i < sizeof checks / sizeof checks[0]; i++) keep(r, &checks[i]);
 }
 
 static void check_joint(lw_situation_run *r, const lw_stage *stage, int joint) {
-  lw_check checks[] = {lw_check_sliding(r->context, stage, LW_AT_JOINT, joint),
+  lw_check checks[] = {sliding_of(r, stage, LW_AT_JOINT, joint),
                        lw_check_overturning(r->context, stage, LW_AT_JOINT, joint),
                        lw_check_compression(r->context, stage, LW_AT_JOINT, joint)};
   for (size_t i = 0; i < sizeof checks / sizeof checks[0]; i++) keep(r, &checks[i]);
@@ -48,7 +60,7 @@ static void check_joint(lw_situation_run *r, const lw_stage *stage, int joint) {
 
 /* A bonded cap is held by a glue nobody tested: that is said, and does not count either way. */
 static void check_cap(lw_situation_run *r, const lw_stage *stage) {
-  lw_check checks[] = {lw_check_sliding(r->context, stage, LW_AT_CAP, 0),
+  lw_check checks[] = {sliding_of(r, stage, LW_AT_CAP, r->wall->section.course_count),
                        lw_check_overturning(r->context, stage, LW_AT_CAP, 0)};
   for (size_t i = 0; i < sizeof checks / sizeof checks[0]; i++) {
     if (r->wall->section.cap_bonded) {
@@ -106,6 +118,7 @@ static void stage_pad(const lw_situation_run *r, const lw_actions *actions, lw_s
 static void run_variant(lw_situation_run *r, const lw_actions *actions) {
   lw_stage stage;
   r->next = 0;
+  r->actions = actions;
   if (lw_contact_asked(r->only, LW_AT_BASE)) {
     stage_base(r, actions, &stage);
     check_base(r, &stage);

@@ -34,11 +34,13 @@ void lw_pushes_find(const lw_wall *wall, const lw_contact_name *only, lw_pushes 
  * Loads that may be absent are tried present and absent, and the graver answer of each check stays. */
 typedef struct lw_situation_run {
   const lw_contact_name *only; /* NULL: every contact */
+  const lw_wall *whole;        /* as built */
   const lw_wall *wall;         /* its strengths factored, and with the water of this situation */
   const lw_check_context *context;
   const lw_pushes *pushes;
   lw_situation *situation;
   lw_factors factors; /* in hand */
+  const lw_actions *actions;
   int next;           /* check of the variant in hand */
   bool any;
   lw_check gravest; /* under this set, and the factors it came about with */

@@ -34,6 +34,7 @@ void lw_situation_joint(const lw_wall *wall, const lw_tables *tables, const lw_s
                         .factors = situation->factors};
   lw_format_read_of(tables, situation->set, &format);
   lw_situation_wall(wall, &format, situation, &now, NULL);
+  lw_format_mobilize(&format, situation->kind, &now, NULL);
   lw_section_above(&now.section, joint, &above);
   lw_push_find(&now, &above, 0.0, NULL, &push, NULL);
   lw_stage_above(&now, &above, &push, &actions, stage);

@@ -63,6 +63,11 @@ lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage
     return check;
   }
   check.has = lw_known(holds / push);
+  /* The factor that was searched for: with it on every strength what holds comes to the push. */
+  if (context->format->on_every_wedge > 0.0) {
+    check.has = lw_known(context->format->on_every_wedge);
+    check.resistance = lw_known(check.has.value * push);
+  }
   bool asks_more = passive && !off_push && row[LW_NEED_SLIDING_WITH_PASSIVE];
   lw_check_weigh(&check, row[asks_more ? LW_NEED_SLIDING_WITH_PASSIVE : LW_NEED_SLIDING], context->kind);
   return check;

@@ -130,6 +130,18 @@ typedef struct lw_check_context {
 } lw_check_context;
 
 lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage, lw_at at, int joint);
+/* Sliding where the set's factor is on the strength of every wedge: the factor at which what is left of the
+ * strengths just holds the push that they leave. */
+typedef struct lw_wedges {
+  const lw_wall *wall; /* as built */
+  const lw_format *format;
+  const lw_situation *situation; /* its kind, water and earthquake */
+  const lw_actions *actions;
+  lw_at at;
+  int joint; /* 1 is the lowest; the one under the cap too */
+} lw_wedges;
+lw_check lw_check_sliding_of_wedges(const lw_wedges *wedges);
+
 /* The most that the ground may hold where it is taken without friction; INFINITY: no such limit. */
 double lw_sliding_most(const lw_check_context *context, const lw_contact *contact, lw_at at);
 lw_check lw_check_overturning(const lw_check_context *context, const lw_stage *stage, lw_at at, int joint);

@@ -107,11 +107,12 @@ static bool sliding(const lw_page *page, const lw_retrace *by, const lw_check *c
   double unlimited = by->on_sliding * (mu * fmax(c->vertical_kn_per_m, 0.0) + bond);
   double ground = fmin(unlimited, by->ground_holds_kn_per_m);
   double passive = by->on_passive * by->stage.passive_kn_per_m;
-  bool off_push = passive > 0.0 && agrees(check->resistance, ground);
+  double factor = by->wedges > 0.0 ? by->wedges : 1.0;
+  bool off_push = passive > 0.0 && agrees(check->resistance, factor * ground);
   double holds = ground + (off_push ? 0.0 : passive);
   double push = c->horizontal_kn_per_m - (off_push ? passive : 0.0);
   char text[240], formula[80], numbers[120], factored[120];
-  if (!agrees(check->resistance, holds) || !agrees(check->demand, push)) return false;
+  if (!agrees(check->resistance, factor * holds) || !agrees(check->demand, push)) return false;
   bool passes = passive > 0.0 && !off_push;
   friction_by_design(page, by, mu);
   passive_steps(page, by, check);
@@ -130,7 +131,7 @@ static bool sliding(const lw_page *page, const lw_retrace *by, const lw_check *c
              passive, push);
     is(page, "H", text);
   }
-  has(page, check, "R / H");
+  has(page, check, by->wedges > 0.0 ? "F R / H, with F on every strength" : "R / H");
   return true;
 }
 
@@ -247,6 +248,8 @@ static void say_basis(const lw_page *page, const lw_situation *s, const lw_retra
   if (other_set) lw_print(set, sizeof set, " under another set of the format, %s", check->by->format);
   if (fabs(by->on_friction - 1.0) > 1e-12)
     lw_print(strengths, sizeof strengths, "tan phi and every friction x %.4f; ", by->on_friction);
+  if (fabs(by->on_push - 1.0) > 1e-12)
+    lw_print(strengths, sizeof strengths, "strength of what pushes x %.4f; ", by->on_push);
   if (by->stage.forces.factors.factored)
     source_factors(&by->stage.forces, factors, sizeof factors);
   else
