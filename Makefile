@@ -32,6 +32,9 @@ WARN := -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Wvla -Wcast-qual -Wfloat
 # Criterion's macros put an int into a one-bit field; a test may ask for the very same number.
 # Their own code need not be fast (the library's is what takes the time), and is a third of all code.
 TEST_OPTIONS := -Wno-conversion -Wno-float-equal -O1 -g1
+# What a function of the program has of its own on the stack; docs/library.md says what all of them need.
+# Two keep more: the pushes of all contacts of a wall, and the bond of all rows of a plan.
+FRAME_release := -Wframe-larger-than=65536
 LANGUAGE := -std=c17 $(WARN) -ffp-contract=off
 # Left to itself GCC clears and copies structs of some hundred bytes by a string instruction of x86, which
 # takes longer to start than the C library takes for the whole: a row of a schedule meets a hundred of them.
@@ -147,7 +150,7 @@ define stamp
 endef
 
 $(BUILD)/flags: FORCE
-	$(call stamp,$(COMPILE) $(LDFLAGS) $(PAPER_FLAGS) $(LIBS))
+	$(call stamp,$(COMPILE) $(FRAME_$(FLAVOUR)) $(LDFLAGS) $(PAPER_FLAGS) $(LIBS))
 $(BUILD)/test-flags: FORCE
 	$(call stamp,$(TEST_OPTIONS))
 $(BUILD)/list-lib: FORCE
@@ -162,12 +165,14 @@ $(BUILD)/prerequisites:
 	@sh tests/setup/setup.sh --check demo
 	@mkdir -p $(@D) && touch $@
 
+OWN_OPTIONS = $(if $(filter tests/%,$<),$(TEST_OPTIONS),$(FRAME_$(FLAVOUR)))
 MARK = $(if $(filter glance,$(FLAVOUR)), && touch $@)
 
 $(BUILD)/obj/%.o: %.c $(BUILD)/flags | $(BUILD)/prerequisites
 	@mkdir -p $(@D)
-	$(call SAY,cc)$(COMPILE) $(if $(filter tests/%,$<),$(TEST_OPTIONS)) -MMD -MP -c $< -o $@$(MARK)
+	$(call SAY,cc)$(COMPILE) $(OWN_OPTIONS) -MMD -MP -c $< -o $@$(MARK)
 
+$(call object,src/checks/situation.c src/order/bond.c): FRAME_release := -Wframe-larger-than=300000
 $(TEST_OBJECTS): $(BUILD)/test-flags
 $(BUILD)/obj/src/report/paper.o $(BUILD)/obj/tests/report/picture.o: OPTIONS += $(PAPER_FLAGS)
 

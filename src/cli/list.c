@@ -112,7 +112,10 @@ static int read_options(int argc, char **argv, list_asked *asked) {
     }
     if (!well) return LW_EXIT_BAD_INPUT + 1;
   }
-  return take_arguments(argc, argv, asked) ? 0 : LW_EXIT_BAD_INPUT + 1;
+  if (!take_arguments(argc, argv, asked)) return LW_EXIT_BAD_INPUT + 1;
+  if (!lw_output_is_table(asked->output, asked->tables)) return 0;
+  return lw_cli_refuse("list", "bad-option: %.200s is a table in use; give the output another name",
+                       asked->output) + 1;
 }
 
 /* Is there such a place or format? Otherwise the nearest is named. */

@@ -8,6 +8,7 @@
 #include <unistd.h>
 
 #include "cli.h"
+#include "output.h"
 
 /* An item has a "=" and no "/" before it; a file with "=" in its name can be given as ./NAME. */
 static bool is_item(const char *argument) {
@@ -57,6 +58,9 @@ bool lw_wall_take_arguments(int argc, char **argv, int first, lw_wall_asked *ask
     lw_cli_refuse(asked->command, "bad-option: a sheet is wanted, or items as in 'wall height=600 mm'");
   else if (eats_its_sheet(asked))
     lw_cli_refuse(asked->command, "bad-option: %.200s is the sheet itself; give the output another name",
+                  asked->output);
+  else if (lw_output_is_table(asked->output, asked->tables))
+    lw_cli_refuse(asked->command, "bad-option: %.200s is a table in use; give the output another name",
                   asked->output);
   else
     return true;

@@ -65,6 +65,8 @@ static bool open_file(lw_output *output) {
   if (S_ISDIR(there.st_mode)) return fail(output, "it is a folder; a name for the file in it is wanted");
   if (access(output->name, W_OK) != 0) return fail(output, strerror(errno));
   if (S_ISREG(there.st_mode)) return open_beside(output, &there);
+  /* To open it would wait for a reader, and half of it could be read before something failed. */
+  if (S_ISFIFO(there.st_mode)) return fail(output, "it is a pipe; a file is wanted, or - and a pipe");
   output->file = fopen(output->name, "w");
   return output->file != NULL || fail(output, strerror(errno));
 }
@@ -94,6 +96,21 @@ bool lw_output_open_new(lw_output *output, const char *name) {
     return fail(output, "the file is there already; give another name, or take it away first");
   }
   return lw_output_open(output, name);
+}
+
+bool lw_output_is_table(const char *output, const char *directory) {
+  struct stat out, table;
+  const char *name;
+  bool is = false;
+  if (output == NULL || directory == NULL || stat(output, &out) != 0) return false;
+  for (size_t i = 0; !is && (name = lw_tables_name_at(i)) != NULL; i++) {
+    lw_text path = {0};
+    lw_text_addf(&path, "%s/%s.csv", directory, name);
+    is = !path.failed && stat(path.data, &table) == 0 && table.st_dev == out.st_dev &&
+         table.st_ino == out.st_ino;
+    lw_text_free(&path);
+  }
+  return is;
 }
 
 bool lw_output_add(lw_output *output, const lw_text *text) {

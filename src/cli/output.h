@@ -20,6 +20,8 @@ typedef struct lw_output {
 bool lw_output_open(lw_output *output, const char *name);
 /* Refuse to open what exists as a file already. */
 bool lw_output_open_new(lw_output *output, const char *name);
+/* Is the output a table of a folder of tables that is in use? Neither need be there. */
+bool lw_output_is_table(const char *output, const char *directory);
 /* true as long as all is well */
 bool lw_output_add(lw_output *output, const lw_text *text);
 /* End; without keep a file is thrown away. gives false when something went wrong, then or before */

@@ -7,14 +7,15 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "base/utf8.h"
 #include "output.h"
 #include "tables/fold.h"
 
 /* What the command says on standard error. */
 
 void lw_cli_clean(char *text) {
-  for (; *text != '\0'; text++)
-    if ((unsigned char)*text < 0x20 || *text == 0x7F) *text = '?';
+  lw_utf8_tame(text);
+  lw_utf8_tame_ascii(text, '?');
 }
 
 int lw_cli_refuse(const char *command, const char *format, ...) {

@@ -5,18 +5,7 @@
 
 #include "base/utf8.h"
 
-/* Most cells are nothing else. */
-static bool is_plain(const char *text, size_t length) {
-  const unsigned char *s = (const unsigned char *)text;
-  size_t i = 0;
-  while (i < length && s[i] > 0 && s[i] < 0x80) i++;
-  return i == length && length <= LW_CELL_MAX;
-}
-
 static bool has_fault(lw_cells *cells, const char *text, size_t length) {
-  if (is_plain(text, length)) {
-    return false;
-  }
   lw_fault_slug slug;
   const char *wanted;
   if (length > LW_CELL_MAX) {
@@ -41,9 +30,15 @@ static bool has_fault(lw_cells *cells, const char *text, size_t length) {
 
 static void take_cell(void *bytes, size_t length, void *data) {
   lw_cells *cells = data;
-  const char *text = bytes;
+  char *text = bytes;
   cells->column++;
-  bool faulty = has_fault(cells, text, length);
+  /* Most cells are nothing else. */
+  bool plain = length <= LW_CELL_MAX && lw_utf8_is_plain(text, length);
+  bool faulty = !plain && has_fault(cells, text, length);
+  if (!plain && !faulty) {
+    lw_utf8_tame(text);
+    length = strlen(text);
+  }
   cells->cell(cells->context, faulty ? NULL : text, length, cells->row, cells->column);
 }
 

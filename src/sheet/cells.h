@@ -7,7 +7,8 @@
 #include <lowwall/sheet.h>
 
 /* A CSV file as a stream of cells, each with its row and column from 1. Comma, semicolon and tab files;
- * with or without byte-order mark; LF, CR or CR LF. What is no text is noted and handed on as NULL. */
+ * with or without byte-order mark; LF, CR or CR LF. What is no text is noted and handed on as NULL,
+ * and text is handed on tamed. */
 
 enum { LW_CELL_MAX = 4096, LW_CELL_STOP = 65536, LW_CELLS_HEAD = 512 };
 

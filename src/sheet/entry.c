@@ -3,6 +3,8 @@
 
 #include <string.h>
 
+#include "base/utf8.h"
+
 /* What a person writes where the answer is not known. The safe default then stands, as if left out. */
 static bool is_unknown(const char *text, size_t length) {
   static const char *const ways[] = {"unknown", "?", "don't know", "dont know", "not known"};
@@ -61,9 +63,7 @@ static void store_words(const lw_entry *entry, lw_case *c, lw_faults *faults) {
     return;
   }
   memcpy(words->text, entry->value, entry->length + 1);
-  for (char *at = words->text; *at != '\0'; at++) {
-    *at = (unsigned char)*at < 0x20 || *at == 0x7F ? ' ' : *at;
-  }
+  lw_utf8_tame_ascii(words->text, ' ');
   words->origin = LW_GIVEN;
   words->row = entry->row;
   words->column = entry->column;
@@ -110,7 +110,8 @@ const lw_item *lw_entry_item(const char *name, size_t length, int row, int colum
   char nearest[LW_ITEM_NAME_MAX];
   lw_print(stood, sizeof stood, "%.*s", (int)(length < 79 ? length : 79), name);
   if (item == NULL) {
-    bool near = lw_item_nearest(stood, nearest, sizeof nearest);
+    /* A search through all items: not for one that is told no more. */
+    bool near = faults->count < LW_FAULT_MAX && lw_item_nearest(stood, nearest, sizeof nearest);
     lw_faults_add(faults, LW_FAULT_UNKNOWN_ITEM, (lw_cell_place){row, column}, "", stood,
                   near ? "an item; the nearest is \"%s\"" : "%s",
                   near ? nearest : "an item that `lowwall list items` has");

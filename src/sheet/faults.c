@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "base/print.h"
+#include "base/utf8.h"
 
 #define SLUG(name, slug, sentence) slug,
 #define SENTENCE(name, slug, sentence) sentence,
@@ -20,7 +21,7 @@ const char *lw_fault_slug_sentence(lw_fault_slug slug) {
   return (size_t)slug < LW_FAULT_SLUG_COUNT ? sentences[slug] : "unknown";
 }
 
-/* What stood there, fit for one line of a terminal: cut at a whole character, nothing that moves a cursor. */
+/* What stood there, fit for one line of a terminal: cut at a whole character, and tamed. */
 static void copy_clean(char *out, size_t size, const char *text) {
   size_t used = strlen(text);
   if (used >= size) {
@@ -29,11 +30,10 @@ static void copy_clean(char *out, size_t size, const char *text) {
       used--;
     }
   }
-  for (size_t i = 0; i < used; i++) {
-    unsigned char c = (unsigned char)text[i];
-    out[i] = c < 0x20 || c == 0x7F ? '?' : (char)c;
-  }
+  memcpy(out, text, used);
   memcpy(out + used, text[used] == '\0' ? "" : "...", text[used] == '\0' ? 1 : 4);
+  lw_utf8_tame(out);
+  lw_utf8_tame_ascii(out, '?');
 }
 
 void lw_faults_add(lw_faults *faults, lw_fault_slug slug, lw_cell_place place, const char *item,

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
 
+#include "base/utf8.h"
 #include "cells.h"
 #include "entry.h"
 
@@ -16,7 +17,8 @@ static bool copy_value(const char *value, char *out, size_t size, size_t *length
   }
   memcpy(out, value, used);
   out[used] = '\0';
-  *length = used;
+  lw_utf8_tame(out);
+  *length = strlen(out);
   return true;
 }
 

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
 
+#include "base/utf8.h"
 #include "entry.h"
 #include "settle.h"
 
@@ -33,9 +34,22 @@ static void hold_choice(lw_settling *s, const lw_item *item, const lw_choice *ch
   lw_settle_fault(s, LW_FAULT_OUT_OF_RANGE, choice, "one of: %s", words);
 }
 
+/* As a sheet's words are: they end, and there is nothing in them to be tamed. */
+static bool are_tame(const lw_words *words) {
+  char tamed[LW_WORDS_MAX];
+  const char *end = memchr(words->text, '\0', sizeof words->text);
+  if (end == NULL) return false;
+  if (lw_utf8_is_plain(words->text, (size_t)(end - words->text))) return true;
+  memcpy(tamed, words->text, sizeof tamed);
+  lw_utf8_tame(tamed);
+  lw_utf8_tame_ascii(tamed, ' ');
+  return strcmp(tamed, words->text) == 0;
+}
+
 static void hold_words(lw_settling *s, const lw_words *words) {
-  if (words->origin == LW_ABSENT || memchr(words->text, '\0', sizeof words->text) != NULL) return;
-  lw_settle_fault(s, LW_FAULT_OUT_OF_RANGE, words, "at most %d bytes", LW_WORDS_MAX - 1);
+  if (words->origin == LW_ABSENT || are_tame(words)) return;
+  lw_settle_fault(s, LW_FAULT_OUT_OF_RANGE, words, "at most %d bytes of UTF-8 without control characters",
+                  LW_WORDS_MAX - 1);
 }
 
 static void hold(lw_settling *s, const lw_item *item, int number) {
@@ -71,7 +85,7 @@ static glance glance_at(const lw_held *held, const void *where) {
   }
   const lw_words *words = where;
   bool given = words->origin != LW_ABSENT;
-  return (glance){given, given && memchr(words->text, '\0', sizeof words->text) == NULL};
+  return (glance){given, given && !are_tame(words)};
 }
 
 /* A gap in the numbers is a fault of its own: behind it nothing is read. */

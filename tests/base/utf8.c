@@ -7,6 +7,8 @@
 
 #include <string.h>
 
+#include <lowwall/base.h>
+
 static size_t written(unsigned long code, unsigned char out[4]) {
   size_t length = code < 0x80 ? 1 : code < 0x800 ? 2 : code < 0x10000 ? 3 : 4;
   static const unsigned char head[] = {0, 0, 0xC0, 0xE0, 0xF0};
@@ -36,4 +38,30 @@ Test(utf8, what_is_no_character_is_seen) {
   }
   cr_expect(lw_is_utf8("bed, 2 m\xC2\xB2, \xE2\x82\xAC", 15));
   cr_expect(lw_is_utf8("", 0));
+}
+
+/* What no terminal, drawing or page may be handed: commands, no characters, turns of the writing. */
+static bool is_wild(unsigned long code) {
+  return (code >= 0x80 && code < 0xA0) || (code & 0xFFFE) == 0xFFFE || (code >= 0xFDD0 && code <= 0xFDEF) ||
+         (code >= 0x202A && code <= 0x202E) || (code >= 0x2066 && code <= 0x2069) || code == 0x2028 ||
+         code == 0x2029;
+}
+
+Test(utf8, every_character_is_tamed_or_stays_as_it_is) {
+  for (unsigned long code = 0x20; code <= 0x10FFFF; code += code < 0x3000 || code > 0xFFF0 ? 1 : 7) {
+    if ((code >= 0xD800 && code <= 0xDFFF) || code == 0x7F) continue;
+    if (code == 0x1FFF0) code = 0x10FFF0; /* the planes end alike */
+    unsigned char bytes[4];
+    char text[16], tamed[16];
+    lw_print(text, sizeof text, "a%.*sb", (int)written(code, bytes), (const char *)bytes);
+    memcpy(tamed, text, sizeof text);
+    lw_utf8_tame(tamed);
+    bool blank = code == 0xA0 || code == 0x2007 || code == 0x202F;
+    cr_assert(lw_is_utf8(tamed, strlen(tamed)) && strlen(tamed) <= strlen(text), "U+%04lX", code);
+    cr_assert_eq(strcmp(tamed, text) == 0, !is_wild(code) && !blank, "U+%04lX: %s", code, tamed);
+    if (blank) cr_assert(strcmp(tamed, "a b") == 0, "U+%04lX", code);
+  }
+  char broken[] = "a\xFF\xC3(b";
+  lw_utf8_tame(broken);
+  cr_expect(strcmp(broken, "a??" "(b") == 0, "%s", broken);
 }

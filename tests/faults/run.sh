@@ -15,6 +15,8 @@ echo "== $name"
 LC_ALL=C
 TERM=dumb
 export LC_ALL TERM
+# As little stack as docs/library.md says is enough.
+ulimit -s 1024
 
 # once KIND AT: the command line with that fault; leaves $scratch/out (standard output), err, and $status
 once() {
@@ -65,6 +67,7 @@ try() { # KIND
     at=0 places=?
     once "$kind" 0
     usual=$status
+    [ "$usual" -lt 128 ] || complain 'it died undisturbed'
     cp "$written" "$scratch/whole"
     read -r places <"$scratch/count"
     [ "$places" -gt 0 ] || complain 'there was nothing to fail'
