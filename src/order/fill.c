@@ -5,6 +5,9 @@
  * near the middle, or at the step. A piece shorter than a third of a unit is avoided by two cuts of half
  * and more. */
 
+/* Of a unit: the longest piece that is worth sawing off one. */
+static const double NEARLY_WHOLE = 0.95;
+
 typedef struct filling {
   const lw_laying *laying;
   lw_laid row;
@@ -129,14 +132,16 @@ static void put_ends(filling *f, double first_m, double both_m) {
   put(f, whole / 2, whole, 0.0, 0.0);
 }
 
-/* Between two free ends: half a unit more at one end than at the other, as far as no piece is too short, and
- * turned round in the next course. */
+/* Between two free ends: half a unit more at one end than at the other, as far as no piece is too short, or a
+ * whole one at one end and all that is left at the other; turned round in the next course. */
 static void put_turned(filling *f) {
   double module = f->module_m, least = f->laying->cut_share * module;
   double left = f->row.module_sum_m - module * floor((f->row.module_sum_m + LW_TAKEN_UP) / module);
+  put_ends(f, module, left + module);
+  put_ends(f, left, left + module);
   for (int more = 0; more < 2; more++) {
     double both = left + more * module;
-    double longer = fmin(fmin((both + module / 2.0) / 2.0, module), both - least);
+    double longer = fmin(fmin((both + module / 2.0) / 2.0, NEARLY_WHOLE * module), both - least);
     put_ends(f, longer, both);
     put_ends(f, both - longer, both);
   }
@@ -161,7 +166,7 @@ static void put_at_free_end(filling *f) {
     put_last(f, whole - 1, 0.0, module);
   else if (left >= least - LW_TAKEN_UP)
     put_last(f, whole, 0.0, left);
-  double low = fmax(least, both - module), high = fmin(module, both - least);
+  double high = fmin(NEARLY_WHOLE * module, both - least), low = both - high;
   for (int i = 0; i < 3 && low <= high; i++) {
     double own = low + split[i] * (high - low);
     put_last(f, whole - 1, both - own, own);

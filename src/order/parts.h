@@ -9,7 +9,7 @@
 /* One millimetre over a whole row is taken up in its joints. */
 #define LW_TAKEN_UP 0.001
 
-enum { LW_CHOICE_MAX = 48, LW_FREE_CHOICES = 4, LW_PLACE_MAX = 12 };
+enum { LW_CHOICE_MAX = 48, LW_FREE_CHOICES = 6, LW_PLACE_MAX = 12 };
 
 typedef struct lw_laying {
   const lw_plan *plan;

@@ -53,6 +53,14 @@ static lw_box sample_box(double y_mm) {
   return (lw_box){LW_MARGIN_MM, y_mm, LW_MARGIN_MM + SAMPLE_MM, y_mm + HIGH_MM};
 }
 
+/* As it is sawn: two from one block. */
+static double half_length(const lw_elevation *e) {
+  const lw_plan *plan = &e->order->plan;
+  const lw_case_order *o = &e->s.result->given.order;
+  double kerf = o->half_unit.value == LW_HALF_CUT ? o->saw_kerf.si : 0.0;
+  return fmin(plan->module_m / 2.0 - plan->gap_m, 0.5 * (plan->unit_m - kerf));
+}
+
 static double pieces(lw_elevation *e, double y_mm) {
   static const char *const WORDS[] = {
       [LW_PIECE_WHOLE] = "whole block",
@@ -70,7 +78,7 @@ static double pieces(lw_elevation *e, double y_mm) {
     cut_told = cut_told || cut;
     lw_box box = sample_box(y_mm);
     lw_elevation_piece(e->s.paper, (lw_piece_kind)kind, &box);
-    double length = kind == LW_PIECE_HALF ? plan->module_m / 2.0 - plan->gap_m : plan->unit_m;
+    double length = kind == LW_PIECE_HALF ? half_length(e) : plan->unit_m;
     lw_print(words, sizeof words, "%s", WORDS[kind]);
     if (kind <= LW_PIECE_HALF)
       lw_print(words, sizeof words, "%s, %.0f mm long", WORDS[kind], length * 1000.0);
