@@ -58,7 +58,9 @@ typedef enum lw_direction { LW_DIRECTION_OWN, LW_DIRECTION_LEVEL } lw_direction;
 typedef enum lw_counted { LW_COUNTED, LW_NOT_COUNTED } lw_counted;
 typedef enum lw_surcharge_on_heel { LW_SURCHARGE_PUSHES, LW_SURCHARGE_PRESSES } lw_surcharge_on_heel;
 typedef enum lw_passive_as { LW_PASSIVE_RESISTANCE, LW_PASSIVE_OFF_PUSH } lw_passive_as;
-typedef enum lw_passive_by { LW_PASSIVE_OWN, LW_PASSIVE_LOG_SPIRAL, LW_PASSIVE_ANNEX_C } lw_passive_by;
+typedef enum lw_passive_by {
+  LW_PASSIVE_OWN, LW_PASSIVE_LOG_SPIRAL, LW_PASSIVE_ANNEX_C, LW_PASSIVE_BY_RANKINE, LW_PASSIVE_BY_COULOMB
+} lw_passive_by;
 typedef enum lw_overconsolidation { LW_OCR_MAYNE_KULHAWY, LW_OCR_EN1997 } lw_overconsolidation;
 typedef enum lw_uplift_as { LW_UPLIFT_MOMENT, LW_UPLIFT_OFF_RESISTANCE } lw_uplift_as;
 typedef enum lw_base_pressure { LW_BASE_NO_TENSION, LW_BASE_LINEAR, LW_BASE_EFFECTIVE } lw_base_pressure;

@@ -35,7 +35,8 @@ static lw_plane plane_in_front(const lw_wall *wall, double depth_m) {
 static lw_status by_planes(const lw_wall *wall, lw_plane *plane, lw_thrust *thrust,
                            const lw_working *working) {
   bool falls = wall->site.front_slope_rad > 0.0, shaken = lw_seismic_acts(&wall->site);
-  bool coulomb = wall->method.pressure == LW_PRESSURE_COULOMB || falls || shaken;
+  bool rankine = wall->method.passive_by == LW_PASSIVE_BY_RANKINE;
+  bool coulomb = (wall->method.pressure == LW_PRESSURE_COULOMB && !rankine) || falls || shaken;
   double third = fmin(wall->wall_friction_rad, wall->site.footing.friction_rad / 3.0);
   plane->along_ground = !coulomb;
   plane->wall_friction_rad = coulomb && !shaken ? third : 0.0;
@@ -43,8 +44,8 @@ static lw_status by_planes(const lw_wall *wall, lw_plane *plane, lw_thrust *thru
                  : lw_rankine_thrust(LW_PASSIVE, plane, thrust, NULL, working);
 }
 
-/* Along a curve the whole wall friction counts. */
-static lw_status along_a_curve(const lw_wall *wall, const lw_pressure_routine *routine, lw_plane *plane,
+/* Along a curve the whole wall friction counts; on Coulomb's plane too, for who repeats a book. */
+static lw_status at_whole_friction(const lw_wall *wall, const lw_pressure_routine *routine, lw_plane *plane,
                                lw_thrust *thrust, const lw_working *working) {
   plane->wall_friction_rad = fmin(wall->wall_friction_rad, wall->site.footing.friction_rad);
   return routine->thrust(LW_PASSIVE, plane, thrust, NULL, working);
@@ -65,10 +66,10 @@ double lw_passive_resistance(const lw_wall *wall, double extra_depth_m, const lw
   if (wall->method.passive_share <= 0.0 || depth <= 0.0) return 0.0;
   lw_plane plane = plane_in_front(wall, depth);
   lw_thrust thrust;
-  const lw_pressure_routine *curved = lw_passive_routine_of(wall->method.passive_by);
-  bool curve = curved && !lw_seismic_acts(&wall->site);
-  lw_status status = curve ? along_a_curve(wall, curved, &plane, &thrust, working)
-                           : by_planes(wall, &plane, &thrust, working);
+  lw_passive_by by = wall->method.passive_by;
+  bool own = by == LW_PASSIVE_OWN || by == LW_PASSIVE_BY_RANKINE || lw_seismic_acts(&wall->site);
+  lw_status status = own ? by_planes(wall, &plane, &thrust, working)
+                         : at_whole_friction(wall, lw_passive_routine_of(by), &plane, &thrust, working);
   if (status != LW_OK) return 0.0;
   double under = extra_depth_m > 0.0 ? wall->site.pad_friction : wall->site.base_friction;
   return wall->method.passive_share * less_its_lift(&thrust, under, working);

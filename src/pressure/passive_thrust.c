@@ -94,6 +94,8 @@ lw_status lw_annex_c_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
 }
 
 const lw_pressure_routine *lw_passive_routine_of(lw_passive_by by) {
+  if (by == LW_PASSIVE_BY_RANKINE) return lw_pressure_routine_of(LW_PRESSURE_RANKINE);
+  if (by == LW_PASSIVE_BY_COULOMB) return lw_pressure_routine_of(LW_PRESSURE_COULOMB);
   static const lw_pressure_routine routines[] = {
       [LW_PASSIVE_LOG_SPIRAL] = {"log spiral", "logarithmic spiral through the foot",
                                  "[TERZAGHI-1943 spiral]", lw_log_spiral_thrust},

@@ -163,12 +163,13 @@ static const lw_item items[] = {
      .question = ""},
     {.part = LW_ABOUT_METHOD,
      .name = "method passive by",
-     CHOICE(method_passive_by, "own|log spiral|annex c"),
+     CHOICE(method_passive_by, "own|log spiral|annex c|rankine|coulomb"),
      .assumed = LW_PASSIVE_OWN,
      .unit = "",
      .example = "log spiral",
-     .means = "Passive coefficient. `own`: Rankine, or Coulomb at a third of the friction angle at most; "
-              "else along a curve at the whole wall friction.",
+     .means = "Passive coefficient. `own`: Rankine, or Coulomb at a third of the friction angle at most. "
+              "Along a curve at the whole wall friction; or as a book has it: `rankine` on level ground, "
+              "`coulomb` at the whole wall friction, which overrates more than a third of the angle.",
      .question = ""},
     {.part = LW_ABOUT_METHOD,
      .name = "method overconsolidation",
