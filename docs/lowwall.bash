@@ -41,7 +41,7 @@ _lowwall() {
     local word=$2 before=$3
     COMPREPLY=()
     if [[ $COMP_CWORD = 1 ]]; then
-        _lowwall_words $'check\norder\npegs\ndraw\nprecheck\nnew\nlist\npressure\nbearing\nhelp\nversion\n--help\n--version' "$word"
+        _lowwall_words $'check\norder\npegs\ndraw\nprecheck\nnew\nlist\npressure\nbearing\nslip\nhelp\nversion\n--help\n--version' "$word"
         return
     fi
     case $before in
@@ -61,8 +61,8 @@ _lowwall() {
     precheck) _lowwall_wall $'--paper\n--verify\n--tables\n--output\n--help' "$word" ;;
     list) _lowwall_list "$1" "$word" "$before" ;;
     new) _lowwall_words $'bed\nground\nsection\n--output\n--help' "$word" ;;
-    pressure | bearing) _lowwall_words $'--json\n--help' "$word" ;;
-    help) _lowwall_words $'check\norder\npegs\ndraw\nprecheck\nnew\nlist\npressure\nbearing' "$word" ;;
+    pressure | bearing | slip) _lowwall_words $'--json\n--help' "$word" ;;
+    help) _lowwall_words $'check\norder\npegs\ndraw\nprecheck\nnew\nlist\npressure\nbearing\nslip' "$word" ;;
     esac
 }
 

@@ -68,6 +68,7 @@ typedef struct lw_slip_ground {
   double pad_front_m, pad_rear_m, pad_y_m;  /* the pad's underside, which circles pass below as well */
   double floor_y_m;                     /* no circle goes deeper; -INFINITY: no limit */
   double seismic_horizontal;            /* kh, pushing to the front; 0: none */
+  double pore_ratio;                    /* ru: u is at least this share of the soil's weight above; 0: none */
   lw_slip_box box;
 } lw_slip_ground;
 

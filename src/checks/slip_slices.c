@@ -138,7 +138,8 @@ static void slice_of(const lw_slip_strips *strips, const lw_slip_strip *at, cons
   if (sum.shaken && slice->weight_kn_per_m > 0.0)
     slice->weight_y_m = (sum.moment * width + load.moment) / slice->weight_kn_per_m;
   double water = isfinite(at->water.start) ? along(&at->water, share) - slice->base_y_m : 0.0;
-  slice->pore_kpa = lw_larger(water, 0.0) * strips->ground->water.unit_weight_kn_per_m3;
+  slice->pore_kpa = lw_larger(lw_larger(water, 0.0) * strips->ground->water.unit_weight_kn_per_m3,
+                              strips->ground->pore_ratio * sum.weight);
   strength(strips, at, slice);
 }
 

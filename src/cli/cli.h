@@ -15,6 +15,7 @@ int lw_cli_new(int argc, char **argv);
 int lw_cli_list(int argc, char **argv);
 int lw_cli_pressure(int argc, char **argv);
 int lw_cli_bearing(int argc, char **argv);
+int lw_cli_slip(int argc, char **argv);
 int lw_cli_draw(int argc, char **argv);
 int lw_cli_precheck(int argc, char **argv);
 int lw_cli_help(int argc, char **argv);

@@ -6,10 +6,10 @@
 
 #include "report/json.h"
 
-/* What `lowwall pressure` and `lowwall bearing` share: items on the command line that make no wall, and the
+/* What `lowwall pressure`, `bearing` and `slip` share: items on the command line that make no wall, and the
  * working of a single formula as text and as JSON. */
 
-enum { LW_FORMULA_ITEM_MAX = 24 };
+enum { LW_FORMULA_ITEM_MAX = 32 };
 
 /* An item of the subcommand, and its long name on a sheet ("" if none). */
 typedef struct lw_formula_item {

@@ -14,6 +14,7 @@ static const lw_cli_command commands[] = {
     {"list", "print the published values, with their sources, and what a sheet may hold", lw_cli_list},
     {"pressure", "earth pressure of one soil on one plane, with its working", lw_cli_pressure},
     {"bearing", "bearing of a strip footing by five authors, side by side", lw_cli_bearing},
+    {"slip", "slip of a plain slope along a circle, slice by slice, or along a plane", lw_cli_slip},
     {"help", "this page, or that of a command", lw_cli_help},
     {"version", "the version", lw_cli_version},
 };

@@ -79,6 +79,29 @@ Test(checks, slip_infinite_slope_limit) {
   }
 }
 
+/* A pore ratio on a great flat circle is one on the plane: u = ru γ z, which is γw m z cos²β there. */
+Test(checks, slip_pore_ratio_on_a_long_slope) {
+  double before = INFINITY;
+  for (double ru = 0.0; ru < 0.5; ru += 0.1) {
+    double beta = 14.0 / DEG, t = tan(beta);
+    lw_slip_ground g = plain(soil_of(30.5, 1.5));
+    lw_slip slip;
+    g.corner_count = 2;
+    g.corner[0] = (lw_corner){-500.0, -500.0 * t};
+    g.corner[1] = (lw_corner){500.0, 500.0 * t};
+    g.pore_ratio = ru;
+    lw_slip_circle flat = circle_through(-100.0, -100.0 * t, 100.0, 100.0 * t, 1.5);
+    cr_assert_eq(lw_slip_of_circle(&g, &flat, 64, &slip, NULL), LW_OK);
+    /* The mean depth of a segment of a parabola is two thirds of its sag, along the upright 1/cos of it. */
+    double z = 1.5 / cos(beta) * 2.0 / 3.0, weight = g.below.unit_weight_kn_per_m3 * z;
+    double lifted = ru * weight / pow(cos(beta), 2.0);
+    double plane = lw_slip_infinite(&g.below, beta, z, lifted);
+    cr_expect_lt(fabs(slip.bishop / plane - 1.0), 2e-3, "%g: %g and %g", ru, slip.bishop, plane);
+    cr_expect_lt(slip.bishop, before);
+    before = slip.bishop;
+  }
+}
+
 /* Without friction both methods are cu La R/(W d), here with the segment of the circle as a body. */
 Test(checks, slip_undrained) {
   double cu = 17.3, half = 6.0, sag = 2.5, t = tan(21.0 / DEG);

@@ -78,6 +78,52 @@ static case_outcome run_sums(const case_row *row, double *value) {
   return CASE_VALUE;
 }
 
+/* A given circle through ground that is level in front and behind. */
+static case_outcome run_circle(const case_row *row, double *value) {
+  lw_slip slip;
+  lw_slip_ground ground = {.below = soil_of(row), .floor_y_m = -INFINITY, .raised_x_m = INFINITY,
+                           .water = {.front_y_m = -INFINITY, .rear_y_m = -INFINITY},
+                           .pore_ratio = case_number(row, "ru", 0.0)};
+  ground.corner_count = read_corners(row, "ground", ground.corner, LW_SLIP_GROUND_MAX);
+  lw_slip_circle c = {.centre_x_m = case_number(row, "xc", NAN), .centre_y_m = case_number(row, "yc", NAN),
+                      .radius_m = case_number(row, "R", NAN)};
+  c.exit_y_m = ground.corner[0].y_m;
+  c.entry_y_m = ground.corner[ground.corner_count - 1].y_m;
+  double down = c.centre_y_m - c.exit_y_m, up = c.centre_y_m - c.entry_y_m, r = c.radius_m;
+  c.exit_x_m = c.centre_x_m - sqrt(r * r - down * down);
+  c.entry_x_m = c.centre_x_m + sqrt(r * r - up * up);
+  if (lw_slip_of_circle(&ground, &c, 64, &slip, NULL) != LW_OK) return CASE_NO_SOLUTION;
+  *value = strcmp(row->quantity, "bishop") == 0 ? slip.bishop : slip.ordinary;
+  return CASE_VALUE;
+}
+
+/* A book's own slices: weight, slope in degrees, length of each. */
+static case_outcome run_slices(const case_row *row, double *value) {
+  char list[CASE_CELL_MAX];
+  lw_slip_slices slices = {.count = 0};
+  lw_slip slip;
+  cr_assert(case_word(row, "slices", list, sizeof list), "%s: no slices", row->id);
+  for (const char *at = list; *at != '\0';) {
+    double number[3];
+    for (int i = 0; i < 3; i++) {
+      size_t length = strcspn(at, "/| ");
+      cr_assert(lw_number_read(at, length, &number[i]), "%s: slices", row->id);
+      at += length;
+      if (i < 2) at++;
+    }
+    double alpha = number[1] / 57.29577951308232;
+    slices.slice[slices.count++] = (lw_slip_slice){
+        .weight_kn_per_m = number[0], .sine = sin(alpha), .cosine = cos(alpha), .length_m = number[2],
+        .width_m = number[2] * cos(alpha), .tan_friction = tan(case_number(row, "phi", NAN)),
+        .cohesion_kpa = case_number(row, "c", NAN)};
+    at += *at == '|' ? 1 : 0;
+    if (*at == ' ') break;
+  }
+  if (lw_slip_of_slices(&slices, NULL, 0.0, LW_SLIP_ORDINARY, &slip) != LW_OK) return CASE_NO_SOLUTION;
+  *value = slip.ordinary;
+  return CASE_VALUE;
+}
+
 static case_outcome run_infinite(const case_row *row, double *value) {
   lw_slip_soil soil = soil_of(row);
   double depth = case_number(row, "z", NAN);
@@ -96,12 +142,12 @@ static case_outcome run_free_face(const case_row *row, double *value) {
 case_outcome case_slip(const case_row *row, double *value) {
   static const struct { const char *method; case_run run; } methods[] = {
       {"search", run_search}, {"sums", run_sums}, {"infinite", run_infinite},
-      {"culmann_height", run_free_face}};
+      {"culmann_height", run_free_face}, {"circle", run_circle}, {"slices", run_slices}};
   for (size_t i = 0; i < sizeof methods / sizeof methods[0]; i++)
     if (case_is(row, "method", methods[i].method)) return methods[i].run(row, value);
   return CASE_UNSUPPORTED;
 }
 
 Test(handbook, slip) {
-  cr_assert_eq(case_hold_all("tests/handbook/slip.csv", case_slip), 17);
+  cr_assert_eq(case_hold_all("tests/handbook/slip.csv", case_slip), 24);
 }
