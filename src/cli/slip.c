@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
+#include <stdlib.h>
 
 #include "cli.h"
 #include "slip_parts.h"
@@ -220,19 +221,26 @@ static int refuse_no_circle(lw_formula_given *given, const lw_slip_run *run) {
   return lw_formula_refuse(given, "slip");
 }
 
+static int work_out(lw_formula_given *given, lw_slip_run *run) {
+  lw_text text = {0};
+  run->circular = given->value[HEIGHT].given;
+  run->plane = given->value[DEPTH].given;
+  if (run->plane) go_along_plane(given, run);
+  if (run->circular && go_along_circle(given, run) != LW_OK) return refuse_no_circle(given, run);
+  if (given->json) return lw_formula_print_json(lw_slip_write_json(given, run));
+  lw_slip_write_text(run, &text);
+  return lw_formula_print(&text);
+}
+
 int lw_cli_slip(int argc, char **argv) {
   lw_formula_given given;
-  lw_slip_run run = {0};
-  lw_text text = {0};
   lw_formula_next next = lw_formula_read(&sheet, argc, argv, &given);
   if (next == LW_FORMULA_HELPED) return 0;
   if (given.faults.count == 0) hold_against_each_other(&given);
   if (given.faults.count > 0) return lw_formula_refuse(&given, "slip");
-  run.circular = given.value[HEIGHT].given;
-  run.plane = given.value[DEPTH].given;
-  if (run.plane) go_along_plane(&given, &run);
-  if (run.circular && go_along_circle(&given, &run) != LW_OK) return refuse_no_circle(&given, &run);
-  if (given.json) return lw_formula_print_json(lw_slip_write_json(&given, &run));
-  lw_slip_write_text(&run, &text);
-  return lw_formula_print(&text);
+  lw_slip_run *run = calloc(1, sizeof *run);
+  if (run == NULL) return lw_cli_no_memory();
+  int exit_status = work_out(&given, run);
+  free(run);
+  return exit_status;
 }
