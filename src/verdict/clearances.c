@@ -56,7 +56,7 @@ static void load(const lw_facts *f, lw_verdict *v) {
   if (!row) return;
   lw_span wanted = wanted_by(f, row);
   lw_heavy heavy = lw_facts_heavy(f, wanted.taken_m);
-  if (!(heavy.distance_m < wanted.taken_m - ROUNDING)) return;
+  if (!(heavy.distance_m < wanted.taken_m - ROUNDING) || lw_facts_vehicle_told(f, &heavy)) return;
   if (heavy.origin == LW_ASSUMED || !(heavy.distance_m < wanted.certain_m - ROUNDING)) {
     const char *left_out = heavy.origin == LW_ASSUMED ? f->load_left_out : wanted.left_out;
     lw_reasons_ask(v, "clearance-load", row->from.source, left_out);

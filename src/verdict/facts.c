@@ -60,18 +60,41 @@ static lw_origin uniform_origin(const lw_case *c) {
   return LW_GIVEN;
 }
 
+/* All that lies on the ground there, a tier apart: that has reasons of its own. */
+static double pressure_at(const lw_site *site, double behind_m) {
+  double sum = site->surcharge_kpa;
+  for (int i = 0; i < site->load_count; i++) {
+    const lw_site_load *load = &site->load[i];
+    bool there = load->kind == LW_LOAD_STRIP && !load->other_wall;
+    if (there && load->near_m <= behind_m && behind_m < load->far_m) sum += load->pressure_kpa;
+  }
+  return sum;
+}
+
+/* An even load is heavier than garden use where it and what lies beside it come to more. */
+static bool is_heavy(const lw_site *site, const lw_site_load *load, double garden_kpa) {
+  if (load->other_wall) return false;
+  if (load->kind != LW_LOAD_STRIP) return load->force > 0.0 || load->push > 0.0;
+  return load->pressure_kpa > 0.0 && pressure_at(site, load->near_m) > garden_kpa + ROUNDING;
+}
+
 static lw_heavy nearest_load(const lw_facts *f) {
   const lw_site *site = &f->wall->site;
-  const lw_load_row *garden = lw_known_load(f->tables, LW_LOAD_OF_GARDEN);
+  const lw_load_row *row = lw_known_load(f->tables, LW_LOAD_OF_GARDEN);
+  double garden = row ? row->value : 0.0;
   lw_heavy found = {INFINITY, LW_ABSENT, false};
-  if (site->surcharge_kpa > (garden ? garden->value : 0.0) + ROUNDING)
-    found = (lw_heavy){0.0, uniform_origin(f->c), false};
+  if (site->surcharge_kpa > garden + ROUNDING) found = (lw_heavy){0.0, uniform_origin(f->c), false};
   for (int i = 0; i < site->load_count; i++) {
-    if (site->load[i].other_wall) continue; /* a tier has reasons of its own */
     double distance = site->load[i].kind == LW_LOAD_CAP ? 0.0 : site->load[i].near_m;
-    if (distance < found.distance_m) found = (lw_heavy){distance, LW_GIVEN, false};
+    bool heavy = is_heavy(site, &site->load[i], garden);
+    if (heavy && distance < found.distance_m) found = (lw_heavy){distance, LW_GIVEN, false};
   }
   return found;
+}
+
+bool lw_facts_vehicle_told(const lw_facts *facts, const lw_heavy *heavy) {
+  const lw_condition_row *row = lw_known_condition(facts->tables, LW_CONDITION_VEHICLE_LOAD);
+  return heavy->vehicle && heavy->origin == LW_GIVEN && row && !row->for_council;
 }
 
 lw_heavy lw_facts_heavy(const lw_facts *facts, double within_m) {

@@ -170,6 +170,7 @@ static void miss_load(const lw_facts *f, const lw_limit_row *row, const lw_span 
   double zone = load_zone(f, row, height->taken_m);
   lw_heavy load = lw_facts_heavy(f, zone);
   if (!row->no_surcharge || !(load.distance_m < zone - ROUNDING)) return;
+  if (lw_facts_vehicle_told(f, &load)) return;
   bool certain = load.origin != LW_ASSUMED && load.distance_m < load_zone(f, row, height->certain_m);
   const char *left_out = load.origin == LW_ASSUMED ? f->load_left_out : height->left_out;
   lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,

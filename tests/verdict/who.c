@@ -176,7 +176,6 @@ Test(verdict, the_heavy_load_that_is_known_is_the_one_told) {
        "load 1 far edge=7 m",
        "leaves out vehicle access", true},
       {"vehicle access=unknown", "leaves out vehicle access", true},
-      {"vehicle access=yes", "0.00 m", false},
   };
   for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
     lw_verdict v = verdict_of(rows[i].changes, LW_HOLDS);
