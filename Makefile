@@ -20,11 +20,18 @@ endif
 
 # A flavour is a set of flags with a build directory of its own. Assertions stay on in all of them.
 FLAVOUR ?= release
+# How long, and which, `make fuzz` runs, and the compiler that has libFuzzer.
+SECONDS ?= 60
+TARGET  ?= all
+CLANG   ?= clang
 FLAVOUR_release  := -O2 -g
 FLAVOUR_sanitize := -O1 -g1 -fsanitize=address,undefined,float-divide-by-zero -fno-sanitize-recover=all \
                     -fno-omit-frame-pointer
 FLAVOUR_cover    := -O0 -g --coverage
 FLAVOUR_thread   := -O1 -g -fsanitize=thread
+# By clang: libFuzzer sees which lines an input reaches, and the sanitizers what is wrong there.
+FLAVOUR_fuzz     := -O1 -g1 -fsanitize=fuzzer-no-link,address,undefined,float-divide-by-zero \
+                    -fno-sanitize-recover=all -fno-omit-frame-pointer
 # Read for the compiler's warnings only; nothing is made.
 FLAVOUR_glance   := -fsyntax-only
 
@@ -57,6 +64,7 @@ NOT_UNIT := $(foreach d,bench faults fuzz lint setup threads recorded,tests/$d/%
 TESTS    := $(sort $(filter-out $(NOT_UNIT),$(wildcard tests/*/*.c)))
 BENCHES  := $(sort $(wildcard tests/bench/*.c))
 THREADS  := $(sort $(wildcard tests/threads/*.c))
+FUZZERS  := $(sort $(wildcard tests/fuzz/*.c))
 
 object = $(patsubst %.c,$(BUILD)/obj/%.o,$1)
 CLI_OBJECTS  := $(call object,$(filter src/cli/%,$(SOURCES)))
@@ -64,9 +72,10 @@ LIB_OBJECTS  := $(call object,$(filter-out src/cli/%,$(SOURCES))) $(BUILD)/obj/t
 TEST_OBJECTS := $(call object,$(TESTS))
 VALIDATION_OBJECT := $(call object,tests/handbook/validation/main.c)
 BENCH_PROGRAMS  := $(patsubst tests/bench/%.c,$(BUILD)/bench/%,$(BENCHES))
+FUZZ_PROGRAMS   := $(patsubst tests/fuzz/%.c,$(BUILD)/targets/%,$(FUZZERS))
 THREAD_PROGRAMS := $(patsubst tests/threads/%.c,$(BUILD)/threads/%,$(THREADS))
 OBJECTS := $(LIB_OBJECTS) $(CLI_OBJECTS) $(TEST_OBJECTS) $(VALIDATION_OBJECT) \
-           $(call object,$(BENCHES) $(THREADS))
+           $(call object,$(BENCHES) $(THREADS) $(FUZZERS))
 
 COMMAND := $(BUILD)/lowwall
 STATIC  := $(BUILD)/liblowwall.a
@@ -80,7 +89,7 @@ SUBMAKE = +@$(MAKE) --no-print-directory
 SAY = $(if $(V),,@echo '  $1 $@';)
 
 .PHONY: all help demo test bench lint format tidy cover install uninstall validation clean FORCE \
-        run-demo run-test run-bench run-lint test-programs thread-programs objects
+        run-demo run-test run-bench run-lint test-programs thread-programs fuzz-programs fuzz objects
 .DELETE_ON_ERROR:
 .SUFFIXES:
 
@@ -93,6 +102,7 @@ help:
 	@echo 'make lint       the rules that a compiler does not know, and clang on every file'
 	@echo 'make install    below PREFIX ($(PREFIX)), under DESTDIR; make uninstall takes it away'
 	@echo 'make bench      timings as ratios          make cover   lines the tests reach'
+	@echo 'make fuzz       every reader and formula fed with what libFuzzer makes up: SECONDS=60 TARGET=all'
 	@echo 'make format     clang-format, if present   make tidy    clang-tidy, if present'
 	@echo 'make validation  writes docs/validation.md from tests/handbook/'
 	@echo 'JOBS=N  BUILD=DIR  CC=clang  FLAVOUR=release|sanitize|cover|thread'
@@ -110,6 +120,12 @@ test:
 lint:
 	@sh tests/setup/setup.sh --install lint
 	$(SUBMAKE) run-lint
+
+fuzz:
+	@sh tests/setup/setup.sh --install fuzz
+	$(SUBMAKE) CC='$(CLANG)' FLAVOUR=fuzz BUILD=$(BUILD)/fuzz fuzz-programs
+	@mkdir -p $(BUILD)/results/fuzz
+	@sh tests/fuzz/run.sh $(BUILD)/fuzz $(SECONDS) $(TARGET) $(BUILD)/results/fuzz/fuzz
 
 bench:
 	@sh tests/setup/setup.sh --install demo
@@ -141,6 +157,7 @@ run-lint: all
 
 test-programs: $(COMMAND) $(UNIT)
 thread-programs: $(THREAD_PROGRAMS)
+fuzz-programs: $(FUZZ_PROGRAMS) $(COMMAND)
 objects: $(OBJECTS)
 
 # Written anew only when its text changes: other flags or another list of files rebuild what they must.
@@ -204,6 +221,10 @@ $(BUILD)/validation: $(VALIDATION_OBJECT) $(TEST_OBJECTS) $(STATIC) $(BUILD)/lis
 $(BUILD)/bench/%: $(BUILD)/obj/tests/bench/%.o $(STATIC)
 	@mkdir -p $(@D)
 	$(call SAY,link)$(COMPILE) $(LDFLAGS) $< $(STATIC) $(LIBS) -o $@
+
+$(BUILD)/targets/%: $(BUILD)/obj/tests/fuzz/%.o $(STATIC)
+	@mkdir -p $(@D)
+	$(call SAY,link)$(COMPILE) -fsanitize=fuzzer $(LDFLAGS) $< $(STATIC) $(LIBS) -o $@
 
 # Threads meet in the subcommands only: the library keeps nothing between calls, which lint sees to. So
 # `make test` gives the ordinary library; without THREAD_LIB all of it is built with the thread sanitizer.

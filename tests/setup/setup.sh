@@ -1,6 +1,6 @@
 #!/bin/sh
 # SPDX-License-Identifier: GPL-3.0-or-later
-# What lowwall needs from the system.   setup.sh --install|--check demo|test|lint
+# What lowwall needs from the system.   setup.sh --install|--check demo|test|fuzz|lint
 # Looks for headers, libraries and programs, not for packages: not all have a .pc file, and a library built by
 # hand is as good. --install adds what is missing with apt (root or `sudo -n`); where that cannot be done, and
 # with --check, it prints the package names and stops.
@@ -26,6 +26,12 @@ any_font() {
     [ -n "$(find /usr/share/fonts /usr/local/share/fonts -name '*.[to]tf' 2>/dev/null | head -n 1)" ]
 }
 
+# The runtime of libFuzzer comes apart from the compiler, in a package of its version.
+has_fuzzer() {
+    printf 'int LLVMFuzzerTestOneInput(void) { return 0; }\n' |
+        clang -x c - -fsanitize=fuzzer,address -o /dev/null 2>/dev/null
+}
+
 # One line a need: slug, then its package on Debian, Fedora, Homebrew (- : comes with the system).
 packages() {
     cat <<'TABLE'
@@ -38,6 +44,7 @@ cxx g++ gcc-c++ -
 pkg-config pkg-config pkgconf-pkg-config pkgconf
 comma-locale locales glibc-locale-source -
 clang clang clang llvm
+fuzzer libclang-rt-14-dev compiler-rt llvm
 mandoc mandoc mandoc mandoc
 cairo libcairo2-dev cairo-devel cairo
 pango libpango1.0-dev pango-devel pango
@@ -58,6 +65,7 @@ present() {
     cairo) pkg-config --exists cairo 2>/dev/null ;;
     pango) pkg-config --exists pangocairo 2>/dev/null ;;
     fonts) any_font ;;
+    fuzzer) has_fuzzer ;;
     *) has "$1" ;;
     esac
 }
@@ -66,6 +74,7 @@ needs() {
     case $purpose in
     demo) echo libc gsl csv jansson ;;
     test) echo libc gsl csv jansson criterion cxx pkg-config comma-locale ;;
+    fuzz) echo libc gsl csv jansson clang fuzzer ;;
     lint) echo libc gsl csv jansson criterion clang mandoc ;;
     *) echo "setup.sh: unknown purpose $purpose" >&2; exit 2 ;;
     esac
@@ -74,7 +83,7 @@ needs() {
 # What it builds without, and does less: PDF and PNG.
 wishes() {
     case $purpose in
-    demo) echo pkg-config cairo pango fonts ;;
+    demo | fuzz) echo pkg-config cairo pango fonts ;;
     test) echo pkg-config cairo pango fonts pdftotext ;;
     esac
 }
