@@ -113,6 +113,7 @@ typedef struct lw_item {
   const char *unit;        /* the unit for examples and starter sheets */
   const char *example;     /* "900 mm" */
   const char *means;       /* one sentence for docs/sheet.md */
+  bool percent;            /* an angle or a fall that a percentage may give: rise over run */
   const char *question;    /* the question that would settle it, plain words; "" when it is not asked */
 } lw_item;
 

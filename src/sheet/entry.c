@@ -107,13 +107,13 @@ const lw_item *lw_entry_item(const char *name, size_t length, int row, int colum
                              lw_faults *faults) {
   const lw_item *item = lw_item_find(name, length, number);
   char stood[80];
-  char nearest[LW_ITEM_NAME_MAX];
+  char nearest[160];
   lw_print(stood, sizeof stood, "%.*s", (int)(length < 79 ? length : 79), name);
   if (item == NULL) {
     /* A search through all items: not for one that is told no more. */
     bool near = faults->count < LW_FAULT_MAX && lw_item_nearest(stood, nearest, sizeof nearest);
     lw_faults_add(faults, LW_FAULT_UNKNOWN_ITEM, (lw_cell_place){row, column}, "", stood,
-                  near ? "an item; the nearest is \"%s\"" : "%s",
+                  near ? "an item; %s" : "%s",
                   near ? nearest : "an item that `lowwall list items` has");
     return NULL;
   }

@@ -41,6 +41,10 @@ typedef struct lw_measured {
 /* LW_FAULT_SLUG_COUNT when it could be read; wanted then is unchanged. */
 lw_fault_slug lw_measure(const lw_entry *entry, lw_measured *measured, char *wanted, size_t size);
 
+/* A fraction at the head of a text, whole inches before it or not: its length, or 0. A sign like a half alone. */
+size_t lw_fraction(const char *text, double *value);
+size_t lw_vulgar(const char *text, double *value);
+
 /* The unit's factor for this item, in its kind or the second kind it takes; NULL: none, and slug says why. */
 const lw_unit *lw_item_unit(const lw_item *item, const char *name, size_t length, lw_fault_slug *slug);
 

@@ -8,6 +8,7 @@
 static const lw_item items[] = {
     {.part = LW_ABOUT_GROUND,
      .name = "ground slope",
+     .percent = true,
      ANGLE(ground_slope),
      RANGE(0.0, MOST_FRICTION),
      .assumed = NAN,
@@ -37,6 +38,7 @@ static const lw_item items[] = {
      .question = "How far below the top of the wall is the soil?"},
     {.part = LW_ABOUT_GROUND,
      .name = "front slope",
+     .percent = true,
      ANGLE(front_slope),
      RANGE(0.0, MOST_FRICTION),
      .assumed = 0.0,

@@ -198,6 +198,7 @@ static const lw_item items[] = {
      .question = ""},
     {.part = LW_ABOUT_ORDER,
      .name = "drain pipe fall",
+     .percent = true,
      NUMBER(order.pipe_fall),
      .also = LW_KIND_ANGLE,
      RANGE(0.001, 0.2),

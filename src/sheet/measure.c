@@ -4,7 +4,8 @@
 #include <math.h>
 #include <string.h>
 
-/* Reads what a person writes for a measure: "900 mm", "4 ft 6 in", "3' 6\"", "15 deg", "1:4", "30 %". */
+/* Reads what a person writes for a measure: "900 mm", "4 ft 6 in", "3' 6\"", "7 5/8 in", "15 deg", "1:4",
+ * "1 in 4", "30 %". */
 
 enum { NUMBER_MAX = 1024, COUNT_UNITS = 6 };
 
@@ -12,6 +13,9 @@ const lw_unit *lw_item_unit(const lw_item *item, const char *name, size_t length
   const lw_unit *unit = lw_unit_find(item->kind, name, length);
   if (unit == NULL && item->also != LW_KIND_NUMBER) {
     unit = lw_unit_find(item->also, name, length);
+  }
+  if (unit == NULL && item->percent) {
+    unit = lw_unit_find(LW_KIND_SHARE, name, length);
   }
   if (unit != NULL) {
     return unit;
@@ -26,7 +30,7 @@ const lw_unit *lw_item_unit(const lw_item *item, const char *name, size_t length
 }
 
 static bool item_takes(const lw_item *item, lw_kind kind) {
-  return item->kind == kind || (item->also != LW_KIND_NUMBER && item->also == kind) ||
+  return item->kind == kind || (item->percent && kind == LW_KIND_SHARE) || (item->also != LW_KIND_NUMBER && item->also == kind) ||
          (item->kind == LW_KIND_ANGLE_OR_SHARE && (kind == LW_KIND_ANGLE || kind == LW_KIND_SHARE));
 }
 
@@ -100,12 +104,23 @@ static const char *skip_blanks(const char *text) {
   return text + strspn(text, " \t");
 }
 
+/* What stands between rise and run, "1:8" or "1 in 8": where it begins, and how long it is; NULL: nothing does.
+ * Of a length `in` is an inch. */
+static const char *between(const lw_entry *entry, size_t *length) {
+  const char *colon = strchr(entry->value, ':'), *in = strstr(entry->value, " in ");
+  bool slope = in != NULL && colon == NULL && item_takes(entry->item, LW_KIND_ANGLE) &&
+               !item_takes(entry->item, LW_KIND_LENGTH);
+  *length = slope ? 4 : 1;
+  return slope ? in : colon;
+}
+
 /* rise:run, as an angle. */
-static lw_fault_slug read_slope(const lw_entry *entry, const char *colon, lw_measured *measured) {
+static lw_fault_slug read_slope(const lw_entry *entry, const char *mark, size_t mark_length,
+                                lw_measured *measured) {
   double rise;
   double run;
   const char *first = skip_blanks(entry->value);
-  const char *second = skip_blanks(colon + 1);
+  const char *second = skip_blanks(mark + mark_length);
   size_t length = number_length(first);
   lw_fault_slug slug = read_number(first, length, entry->comma_is_decimal, &rise);
   if (slug == LW_FAULT_SLUG_COUNT) {
@@ -114,7 +129,7 @@ static lw_fault_slug read_slope(const lw_entry *entry, const char *colon, lw_mea
   if (slug != LW_FAULT_SLUG_COUNT) {
     return slug;
   }
-  if (skip_blanks(first + length) != colon || !(run > 0.0)) {
+  if (skip_blanks(first + length) != skip_blanks(mark) || !(run > 0.0)) {
     return LW_FAULT_NOT_A_NUMBER;
   }
   if (!item_takes(entry->item, LW_KIND_ANGLE)) {
@@ -132,7 +147,7 @@ static size_t unit_length(const char *text) {
     bool digit = text[i] >= '0' && text[i] <= '9';
     bool starts =
         digit && i > 0 && (text[i - 1] == ' ' || text[i - 1] == '\'' || (unsigned char)text[i - 1] == 0xB2);
-    if (starts) {
+    if (starts || (i > 0 && lw_vulgar(text + i, NULL) > 0)) {
       break;
     }
     i++;
@@ -143,8 +158,12 @@ static size_t unit_length(const char *text) {
 /* The inches behind the feet: "6 in" of "4 ft 6 in". */
 static lw_fault_slug read_inches(const lw_entry *entry, const char *rest, lw_measured *measured) {
   double inches;
-  size_t length = number_length(rest);
-  lw_fault_slug slug = read_number(rest, length, entry->comma_is_decimal, &inches);
+  lw_fault_slug slug = LW_FAULT_SLUG_COUNT;
+  size_t length = lw_fraction(rest, &inches);
+  if (length == 0) {
+    length = number_length(rest);
+    slug = read_number(rest, length, entry->comma_is_decimal, &inches);
+  }
   if (slug != LW_FAULT_SLUG_COUNT) {
     return slug;
   }
@@ -167,9 +186,14 @@ static bool same_unit(const lw_unit *a, const lw_unit *b) {
 static lw_fault_slug read_with_unit(const lw_entry *entry, lw_measured *measured) {
   double number;
   const char *text = skip_blanks(entry->value);
-  size_t length = number_length(text);
-  lw_fault_slug slug =
-      length == 0 ? LW_FAULT_NOT_A_NUMBER : read_number(text, length, entry->comma_is_decimal, &number);
+  size_t length = lw_fraction(text, &number);
+  bool fraction = length > 0;
+  lw_fault_slug slug = LW_FAULT_SLUG_COUNT;
+  if (!fraction) {
+    length = number_length(text);
+    slug = length == 0 ? LW_FAULT_NOT_A_NUMBER
+                       : read_number(text, length, entry->comma_is_decimal, &number);
+  }
   if (slug != LW_FAULT_SLUG_COUNT) {
     return slug;
   }
@@ -187,7 +211,10 @@ static lw_fault_slug read_with_unit(const lw_entry *entry, lw_measured *measured
   }
   measured->kind = unit != NULL ? unit->kind : LW_KIND_NUMBER;
   measured->si = number * (unit != NULL ? unit->to_si : 1.0);
-  const lw_unit *foot = lw_unit_find(LW_KIND_LENGTH, "ft", 2);
+  const lw_unit *foot = lw_unit_find(LW_KIND_LENGTH, "ft", 2), *inch = lw_unit_find(LW_KIND_LENGTH, "in", 2);
+  if (fraction && unit != NULL && !same_unit(unit, inch) && !same_unit(unit, foot)) {
+    return LW_FAULT_NOT_A_NUMBER;
+  }
   if (name[name_length] == '\0') {
     return LW_FAULT_SLUG_COUNT;
   }
@@ -212,6 +239,11 @@ static lw_fault_slug fit_kind(const lw_item *item, lw_measured *measured) {
       return fabs(measured->si) > 1.0 ? LW_FAULT_NO_UNIT : LW_FAULT_SLUG_COUNT;
     }
     return LW_FAULT_SLUG_COUNT;
+  case LW_KIND_ANGLE:
+    if (measured->kind == LW_KIND_SHARE) {
+      *measured = (lw_measured){atan(measured->si), LW_KIND_ANGLE};
+    }
+    return measured->kind == LW_KIND_NUMBER ? LW_FAULT_NO_UNIT : LW_FAULT_SLUG_COUNT;
   default: return measured->kind == LW_KIND_NUMBER ? LW_FAULT_NO_UNIT : LW_FAULT_SLUG_COUNT;
   }
 }
@@ -252,8 +284,9 @@ lw_fault_slug lw_measure(const lw_entry *entry, lw_measured *measured, char *wan
     m.kind = entry->unit != NULL ? entry->unit->kind : LW_KIND_NUMBER;
     m.si *= entry->unit != NULL ? entry->unit->to_si : 1.0;
   } else {
-    const char *colon = strchr(entry->value, ':');
-    slug = colon != NULL ? read_slope(entry, colon, &m) : read_with_unit(entry, &m);
+    size_t mark_length;
+    const char *mark = between(entry, &mark_length);
+    slug = mark != NULL ? read_slope(entry, mark, mark_length, &m) : read_with_unit(entry, &m);
   }
   slug = slug == LW_FAULT_SLUG_COUNT ? fit_kind(entry->item, &m) : slug;
   if (slug == LW_FAULT_SLUG_COUNT && !lw_item_takes_value(entry->item, m.kind, m.si)) {

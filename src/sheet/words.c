@@ -51,35 +51,3 @@ void lw_item_list_words(const lw_item *item, char *out, size_t size) {
     used += (size_t)lw_print(out + used, size - used, "%s%s", value > 0 ? ", " : "", word);
   }
 }
-
-static int least(int a, int b) {
-  return a < b ? a : b;
-}
-
-bool lw_item_nearest(const char *stood, char *out, size_t size) {
-  char folded[LW_ITEM_NAME_MAX];
-  if (lw_fold(stood, strlen(stood), folded) == 0) {
-    return false;
-  }
-  /* A number in the name is put aside, so that "soil 1 frction angle" is near to its item. */
-  int number = 0;
-  for (char *c = folded; *c != '\0'; c++) {
-    if (*c >= '1' && *c <= '9' && c > folded && c[-1] == ' ' && (c[1] == ' ' || c[1] == '\0')) {
-      number = *c - '0';
-      *c = '#';
-    }
-  }
-  int best = least(6, 1 + (int)strlen(folded) / 3);
-  const lw_item *nearest = NULL;
-  for (size_t i = 0; i < lw_item_count(); i++) {
-    int distance = lw_edit_distance(folded, lw_item_at(i)->name);
-    if (distance < best) {
-      best = distance;
-      nearest = lw_item_at(i);
-    }
-  }
-  if (nearest != NULL) {
-    lw_item_print_name(nearest, number > 0 ? number : 1, out, size);
-  }
-  return nearest != NULL;
-}
