@@ -7,33 +7,42 @@
 /* The items that a name which is none may have meant: the one that it misspells, or those that have its words
  * but for one. */
 
-enum { WORDS_MAX = 8, NAMES_MAX = 3, WORD_BYTES = 24, NONE = 1000, WORD_MISSED = 10, TYPING = 2 };
+enum { WORDS_MAX = 8, NAMES_MAX = 3, NONE = 1000, WORD_MISSED = 10, TYPING = 2 };
 
+/* Words where they stand. */
 typedef struct words {
   int count;
-  char word[WORDS_MAX][WORD_BYTES];
+  const char *word[WORDS_MAX];
+  size_t length[WORDS_MAX];
 } words;
 
 static words split(const char *name) {
   words w = {0};
   for (const char *at = name; *at != '\0' && w.count < WORDS_MAX;) {
     size_t length = strcspn(at, " ");
-    if (length > 0 && *at != '#') lw_print(w.word[w.count++], WORD_BYTES, "%.*s", (int)length, at);
+    if (length > 0 && *at != '#') {
+      w.word[w.count] = at;
+      w.length[w.count++] = length;
+    }
     at += length + (at[length] == ' ' ? 1 : 0);
   }
   return w;
 }
 
-/* A letter more or less, or another, is the same word: "outlet", "outlets". */
-static bool same_word(const char *a, const char *b) {
-  return strcmp(a, b) == 0 || (strlen(a) > 3 && strlen(b) > 3 && lw_edit_distance(a, b) == 1);
+/* One of many is the same word: "outlet", "outlets". */
+static bool same_word(const words *a, int i, const words *b, int k) {
+  size_t shorter = a->length[i] < b->length[k] ? a->length[i] : b->length[k];
+  size_t longer = a->length[i] + b->length[k] - shorter;
+  const char *end = a->length[i] > b->length[k] ? a->word[i] + shorter : b->word[k] + shorter;
+  bool ends = longer == shorter || (longer == shorter + 1 && shorter > 2 && *end == 's');
+  return ends && memcmp(a->word[i], b->word[k], shorter) == 0;
 }
 
 static int missed(const words *of, const words *in) {
   int count = 0;
   for (int i = 0; i < of->count; i++) {
     bool there = false;
-    for (int k = 0; k < in->count && !there; k++) there = same_word(of->word[i], in->word[k]);
+    for (int k = 0; k < in->count && !there; k++) there = same_word(of, i, in, k);
     count += there ? 0 : 1;
   }
   return count;
