@@ -21,7 +21,8 @@ static const char help[] =
     "of what went in. FILE ends in .pdf or .html. It certifies nothing.\n"
     "\n"
     "  --paper a4|letter   the paper of a PDF; a4 if not given\n"
-    "  --verify HASH       say whether this sheet, these tables and this version are those of a pre-check\n"
+    "  --verify HASH       say whether this sheet, these tables and this version are those of a pre-check: the\n"
+    "                      whole hash, or the first digits of it that stand at the foot of a page\n"
     "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n"
     "  -o, --output FILE   write there, the whole of it or nothing\n"
     "  -h, --help          this page\n"
@@ -70,25 +71,69 @@ static int read_options(int argc, char **argv, precheck_asked *asked) {
   return lw_wall_take_arguments(argc, argv, optind, &asked->wall) && agree(asked) ? 0 : LW_EXIT_BAD_INPUT + 1;
 }
 
-/* Blanks and the size of letters do not count: people read it off paper. */
-static bool same_hash(const char *typed, const char *hash) {
+/* The foot of each page has so many digits of the hash, its last page all of them. */
+enum { SHORT_HASH = 8, FULL_HASH = LW_HASH_HEX - 1 };
+
+/* As people read it off paper: blanks and the size of letters do not count. The digits, or 0: it is no hash. */
+static size_t digits_of(const char *typed, char digits[LW_HASH_HEX]) {
+  size_t count = 0;
   for (; *typed != '\0'; typed++) {
     if (isspace((unsigned char)*typed)) continue;
-    if (tolower((unsigned char)*typed) != *hash || *hash == '\0') return false;
-    hash++;
+    if (!isxdigit((unsigned char)*typed) || count >= FULL_HASH) return 0;
+    digits[count++] = (char)tolower((unsigned char)*typed);
   }
-  return *hash == '\0';
+  digits[count] = '\0';
+  return count >= SHORT_HASH ? count : 0;
+}
+
+/* Another sheet's hash shares one digit in sixteen; one that is mistyped all but a few. A digit too many or too
+ * few shifts the rest, so that both ends are compared. */
+static bool mistyped(const char *typed, size_t count, const char *hash) {
+  size_t same = 0, head = 0, tail = 0;
+  size_t whole = count == FULL_HASH - 1 ? FULL_HASH : count;
+  for (size_t i = 0; i < count; i++) same += typed[i] == hash[i] ? 1 : 0;
+  while (head < count && typed[head] == hash[head]) head++;
+  while (tail < count - head && typed[count - 1 - tail] == hash[whole - 1 - tail]) tail++;
+  return 4 * same >= 3 * count || head + tail + 3 > whole;
+}
+
+/* The first digit that is another, from 1. */
+static int first_wrong(const char *typed, const char *hash) {
+  int at = 0;
+  while (typed[at] == hash[at] && typed[at] != '\0') at++;
+  return at + 1;
+}
+
+static int say_wrong(const char *typed, size_t count, const char *hash) {
+  lw_text text = {0};
+  bool near = mistyped(typed, count, hash);
+  if (near)
+    lw_text_addf(&text,
+                 "The hash is mistyped, or nearly that of this sheet by chance: digit %d is \"%.1s\" on its "
+                 "paper.\n",
+                 first_wrong(typed, hash), hash + first_wrong(typed, hash) - 1);
+  else
+    lw_text_addf(&text, "The hash does NOT belong to this sheet with these tables and lowwall %s.\n",
+                 LW_VERSION);
+  lw_text_addf(&text, "Theirs is %s\n", hash);
+  return lw_output_write(NULL, &text, near ? LW_EXIT_BAD_INPUT : LW_EXIT_OTHER);
 }
 
 static int verify(const precheck_asked *asked, const char *hash) {
-  bool same = same_hash(asked->verify, hash);
+  char typed[LW_HASH_HEX];
+  size_t count = digits_of(asked->verify, typed);
+  if (count == 0) {
+    lw_cli_refuse("precheck",
+                  "bad-option: --verify %.70s: that is no hash of a pre-check, which has %d digits (0 to 9, a to "
+                  "f), or the first %d or more of them",
+                  asked->verify, FULL_HASH, SHORT_HASH);
+    return LW_EXIT_BAD_INPUT;
+  }
+  if (strncmp(typed, hash, count) != 0) return say_wrong(typed, count, hash);
   lw_text text = {0};
-  lw_text_addf(&text,
-               same ? "The hash belongs to this sheet, these tables and lowwall %s.\n"
-                    : "The hash does NOT belong to this sheet with these tables and lowwall %s.\n",
-               LW_VERSION);
-  if (!same) lw_text_addf(&text, "Theirs is %s\n", hash);
-  return lw_output_write(NULL, &text, same ? LW_EXIT_DONE : LW_EXIT_OTHER);
+  lw_text_addf(&text, "The hash belongs to this sheet, these tables and lowwall %s%s.\n", LW_VERSION,
+               count < FULL_HASH ? ", by its first digits" : "");
+  return lw_output_write(NULL, &text, LW_EXIT_DONE);
 }
 
 static lw_status make_pdf(const precheck_asked *asked, const lw_result *result, const char *hash,
