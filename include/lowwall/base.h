@@ -139,6 +139,10 @@ size_t lw_number_print(char *out, size_t size, double value, int decimals);
 
 /* SHA-256, to tell whether two texts are the same one. */
 enum { LW_HASH_HEX = 65 };
+/** Whether a spreadsheet would run a cell: text that begins with = + - or @ and is no number. Written with an
+ *  apostrophe before it, it is text. */
+bool lw_cell_runs(const char *cell);
+
 typedef struct lw_hash {
   uint32_t state[8];
   uint64_t bytes;

@@ -39,8 +39,8 @@ lw_status lw_report_faults_json(const lw_faults *faults, int indent, lw_text *ou
 /** A result row of a schedule, and its header row: mark, headline, what, stands, who, governing situation,
  *  check, at, has, needs, ratio, exit. */
 void lw_report_row_header(lw_text *out);
-void lw_report_row(const lw_result *result, lw_text *out);
-void lw_report_row_faults(const lw_case *c, const lw_faults *faults, lw_text *out);
+void lw_report_row(const lw_result *result, int row, lw_text *out);
+void lw_report_row_faults(const lw_case *c, const lw_faults *faults, int row, lw_text *out);
 /** The faults of a schedule's row as one line of JSON, with the mark of its wall. */
 lw_status lw_report_row_faults_json(const lw_case *c, const lw_faults *faults, lw_text *out);
 

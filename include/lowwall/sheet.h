@@ -22,6 +22,8 @@ extern "C" {
   X(UNKNOWN_ITEM, "unknown-item", "there is no such item") \
   X(DUPLICATE_ITEM, "duplicate-item", "the item is given twice") \
   X(TOO_MANY, "too-many", "lowwall has no room for so many of these") \
+  X(NO_MARK, "no-mark", "the wall has no mark, and others have") \
+  X(DUPLICATE_MARK, "duplicate-mark", "another row has this mark") \
   X(GAP_IN_NUMBERING, "gap-in-numbering", "the numbering skips a part") \
   X(NO_VALUE, "no-value", "the item has no value") \
   X(NOT_A_NUMBER, "not-a-number", "this is not a number") \
@@ -157,7 +159,8 @@ typedef void (*lw_schedule_row)(void *context, int row, const lw_case *c, const 
  *  is not settled. Faults of the header, broken quoting and a file without rows are faults of the file.
  *  in    each           called for every row that is not blank
  *        header_faults  receives the faults of the file; its file name is that of the rows' faults too
- *  gives NULL out of memory; feed and finish: LW_OK · LW_FAULTS of the file */
+ *  gives NULL out of memory; feed and finish: LW_OK · LW_FAULTS of the file · LW_NO_MEMORY
+ *  note  A column of marks has one in each row, and none twice: a few bytes of each are kept. */
 lw_schedule *lw_schedule_open(lw_schedule_row each, void *context, lw_faults *header_faults);
 lw_status lw_schedule_feed(lw_schedule *schedule, const char *bytes, size_t length);
 lw_status lw_schedule_finish(lw_schedule *schedule);

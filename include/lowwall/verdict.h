@@ -59,6 +59,8 @@ typedef struct lw_verdict {
   double total_to_pad_m;                /* to the underside of the pad */
   bool place_known;
   bool headline_only;                   /* of the reasons only those are there that the headline may take */
+  bool called_for_certain;              /* a reason that is known calls for who */
+  const char *rests_on;                 /* else the item left out that the first of them rests on, or "" */
   bool governed;                        /* a check governs */
   int governing_situation, governing_check;
   lw_short falls;                       /* of the check told of, where it falls short */
@@ -108,6 +110,10 @@ typedef struct lw_asking {
   lw_number ratio_then;
   int exit_then;
 } lw_asking;
+
+/** The limit to name for a wall: of those passed the first that asks for whoever must see it, else the one
+ *  that it comes nearest to, of those that may clear it; NULL: none. */
+const lw_limit_hit *lw_verdict_limit(const lw_verdict *verdict);
 
 /** Whether a check that falls short says that the wall, or its ground, would move. */
 bool lw_check_would_move(const lw_check *check);

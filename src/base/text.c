@@ -73,3 +73,8 @@ void lw_text_free(lw_text *text) {
   free(text->data);
   *text = (lw_text){0};
 }
+
+bool lw_cell_runs(const char *cell) {
+  double number;
+  return cell[0] != '\0' && strchr("=+-@", cell[0]) != NULL && !lw_number_read(cell, strlen(cell), &number);
+}

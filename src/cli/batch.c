@@ -63,18 +63,18 @@ static void override(const lw_hand *hand, lw_case *c) {
     lw_item_copy(hand->override[i].item, hand->override[i].number, hand->overrides, c);
 }
 
-static void write_faults(lw_batch *batch, const lw_hand *hand, const lw_case *c) {
+static void write_faults(lw_batch *batch, const lw_hand *hand, int row, const lw_case *c) {
   lw_faults_print(&hand->faults, &batch->said);
   batch->gravest = lw_graver(batch->gravest, LW_EXIT_BAD_INPUT);
-  if (!hand->asked->json) lw_report_row_faults(c, &hand->faults, &batch->text);
+  if (!hand->asked->json) lw_report_row_faults(c, &hand->faults, row, &batch->text);
   else if (lw_report_row_faults_json(c, &hand->faults, &batch->text) != LW_OK) batch->text.failed = true;
 }
 
-static void write_result(lw_batch *batch, lw_hand *hand) {
+static void write_result(lw_batch *batch, int row, lw_hand *hand) {
   lw_result *result = &hand->result;
   batch->gravest = lw_graver(batch->gravest, result->verdict.exit_status);
   if (!hand->asked->json) {
-    lw_report_row(result, &batch->text);
+    lw_report_row(result, row, &batch->text);
     return;
   }
   lw_remedies_find(result, &hand->scratch);
@@ -95,8 +95,8 @@ static void check_row(lw_batch *batch, int number, lw_hand *hand) {
       run(c, hand->tables, &hand->result, &error) != LW_OK)
     lw_faults_add(&hand->faults, LW_FAULT_CONTRADICTION, (lw_cell_place){row->row, 0}, "", "", "%s",
                   error.text);
-  if (hand->faults.count > 0) write_faults(batch, hand, c);
-  else write_result(batch, hand);
+  if (hand->faults.count > 0) write_faults(batch, hand, row->row, c);
+  else write_result(batch, row->row, hand);
   row->text_end = batch->text.length;
   row->said_end = batch->said.length;
 }

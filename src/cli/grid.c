@@ -95,12 +95,13 @@ void lw_grid_remove(lw_grid *grid, int row) {
 }
 
 void lw_grid_add_cell(lw_text *out, const char *cell) {
-  bool plain = strpbrk(cell, ",\"\r\n") == NULL;
+  bool plain = strpbrk(cell, ",\"\r\n") == NULL, runs = lw_cell_runs(cell);
   if (plain) {
+    if (runs) lw_text_add(out, "'");
     lw_text_add(out, cell);
     return;
   }
-  lw_text_add(out, "\"");
+  lw_text_add(out, runs ? "\"'" : "\"");
   for (const char *c = cell; *c != '\0'; c++)
     if (*c == '"') lw_text_add(out, "\"\"");
     else lw_text_add_bytes(out, c, 1);

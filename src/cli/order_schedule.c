@@ -42,7 +42,8 @@ static void write_faults(listing *l, const lw_case *c, const lw_faults *faults) 
   if (l->asked->json)
     lw_report_row_faults_json(c, faults, &l->text);
   else if (l->asked->csv)
-    lw_text_addf(&l->text, "\"%s\",fault,\"%s\"%s\n", mark, lw_fault_slug_name(faults->fault[0].slug),
+    lw_text_addf(&l->text, "\"%s%s\",fault,\"%s\"%s\n", lw_cell_runs(c->mark.text) ? "'" : "",
+                 mark, lw_fault_slug_name(faults->fault[0].slug),
                  l->asked->page == LW_PAGE_ORDER ? ",,,,,,," : ",,,,,,");
   else
     lw_text_addf(&l->text, "%s: no list, its row of the schedule has faults.\n", c->mark.text);

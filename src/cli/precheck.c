@@ -21,8 +21,8 @@ static const char help[] =
     "of what went in. FILE ends in .pdf or .html. It certifies nothing.\n"
     "\n"
     "  --paper a4|letter   the paper of a PDF; a4 if not given\n"
-    "  --verify HASH       say whether this sheet, these tables and this version are those of a pre-check: the\n"
-    "                      whole hash, or the first digits of it that stand at the foot of a page\n"
+    "  --verify HASH       say whether this sheet, these tables and this version are those of a pre-check;\n"
+    "                      HASH is whole, or its first digits as at the foot of a page\n"
     "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n"
     "  -o, --output FILE   write there, the whole of it or nothing\n"
     "  -h, --help          this page\n"
@@ -74,7 +74,8 @@ static int read_options(int argc, char **argv, precheck_asked *asked) {
 /* The foot of each page has so many digits of the hash, its last page all of them. */
 enum { SHORT_HASH = 8, FULL_HASH = LW_HASH_HEX - 1 };
 
-/* As people read it off paper: blanks and the size of letters do not count. The digits, or 0: it is no hash. */
+/* As people read it off paper: blanks and the size of letters do not count. The digits, or 0: it is no
+ * hash. */
 static size_t digits_of(const char *typed, char digits[LW_HASH_HEX]) {
   size_t count = 0;
   for (; *typed != '\0'; typed++) {
@@ -86,8 +87,8 @@ static size_t digits_of(const char *typed, char digits[LW_HASH_HEX]) {
   return count >= SHORT_HASH ? count : 0;
 }
 
-/* Another sheet's hash shares one digit in sixteen; one that is mistyped all but a few. A digit too many or too
- * few shifts the rest, so that both ends are compared. */
+/* Another sheet's hash shares one digit in sixteen; one that is mistyped all but a few. A digit too many or
+ * too few shifts the rest, so that both ends are compared. */
 static bool mistyped(const char *typed, size_t count, const char *hash) {
   size_t same = 0, head = 0, tail = 0;
   size_t whole = count == FULL_HASH - 1 ? FULL_HASH : count;
@@ -124,8 +125,8 @@ static int verify(const precheck_asked *asked, const char *hash) {
   size_t count = digits_of(asked->verify, typed);
   if (count == 0) {
     lw_cli_refuse("precheck",
-                  "bad-option: --verify %.70s: that is no hash of a pre-check, which has %d digits (0 to 9, a to "
-                  "f), or the first %d or more of them",
+                  "bad-option: --verify %.70s: that is no hash of a pre-check, which has %d digits (0 to 9, "
+                  "a to f), or the first %d or more of them",
                   asked->verify, FULL_HASH, SHORT_HASH);
     return LW_EXIT_BAD_INPUT;
   }

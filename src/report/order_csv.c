@@ -4,7 +4,7 @@
 /* The order lines and the cuts, or the pegs, as CSV; the headline stands in the first row of each wall. */
 
 static void quoted(lw_text *out, const char *words) {
-  lw_text_add(out, "\"");
+  lw_text_add(out, lw_cell_runs(words) ? "\"'" : "\"");
   for (; *words != '\0'; words++)
     lw_text_add_bytes(out, *words == '"' ? "\"\"" : words, *words == '"' ? 2 : 1);
   lw_text_add(out, "\"");

@@ -6,7 +6,7 @@
 
 /* A schedule's results, a row a wall. Printing costs more than checking: only a fault goes through printf. */
 
-enum { DECIMALS = 3, CELL_MAX = 1024, EMPTY_AFTER_HEADLINE = 9 };
+enum { DECIMALS = 3, CELL_MAX = 1536, EMPTY_AFTER_HEADLINE = 9, EMPTY_AFTER_PLACE = 3 };
 
 static void put(lw_text *out, const char *words) {
   lw_text_add_bytes(out, words, strlen(words));
@@ -26,10 +26,13 @@ static void put_quoted(lw_text *out, const char *cell) {
   put(out, "\"");
 }
 
-/* A cell and the comma after it. Control characters and what is not UTF-8 become `?` before. */
+/* A cell and the comma after it. Control characters and what is not UTF-8 become `?` before, and what a
+ * spreadsheet would run becomes text. */
 static void add_cell(lw_text *out, const char *words) {
-  char cell[CELL_MAX];
-  lw_text_clean(words, cell, sizeof cell);
+  char cell[CELL_MAX + 1];
+  bool runs = lw_cell_runs(words);
+  cell[0] = '\'';
+  lw_text_clean(words, cell + (runs ? 1 : 0), CELL_MAX);
   size_t length = strlen(cell);
   bool blank_at_an_end = length > 0 && (cell[0] == ' ' || cell[length - 1] == ' ');
   if (blank_at_an_end || strpbrk(cell, ",\"") != NULL)
@@ -71,19 +74,40 @@ static void add_governing(const lw_result *result, lw_text *out) {
 }
 
 void lw_report_row_header(lw_text *out) {
-  put(out, "mark,headline,what,stands,who,governing situation,check,at,has,needs,ratio,exit\n");
+  put(out, "mark,headline,what,stands,who,governing situation,check,at,has,needs,ratio,exit,row,place,"
+           "greatest height [m],limit [m],limit source,rests on\n");
 }
 
-void lw_report_row(const lw_result *result, lw_text *out) {
+static void add_count(lw_text *out, int count) {
+  char digits[16];
+  lw_text_add_bytes(out, digits, lw_number_print(digits, sizeof digits, count, 0));
+}
+
+/* Where the wall stands in the schedule and in the law, and whether an answer would change who sees it. */
+static void add_law(const lw_result *result, int row, lw_text *out) {
   const lw_verdict *v = &result->verdict;
-  char status[16];
+  const lw_limit_hit *limit = lw_verdict_limit(v);
+  const char *unknown = v->called_for_certain || !v->rests_on ? "" : v->rests_on[0] ? v->rests_on : "unknown";
+  put(out, ",");
+  add_count(out, row);
+  put(out, ",");
+  add_cell(out, result->given.place.text);
+  add_number(out, (lw_number){v->height_m[LW_HEIGHT_GREATEST], true});
+  add_number(out, (lw_number){limit ? limit->row->height_m : 0.0, limit != NULL});
+  add_cell(out, limit ? limit->row->from.source : "");
+  put(out, unknown);
+}
+
+void lw_report_row(const lw_result *result, int row, lw_text *out) {
+  const lw_verdict *v = &result->verdict;
   add_cell(out, result->given.mark.text);
   add_cell(out, v->headline);
   add_slug(out, lw_what_slug(v->what));
   add_slug(out, lw_holds_slug(v->stands));
   add_slug(out, lw_who_slug(v->who));
   add_governing(result, out);
-  lw_text_add_bytes(out, status, lw_number_print(status, sizeof status, v->exit_status, 0));
+  add_count(out, v->exit_status);
+  add_law(result, row, out);
   put(out, "\n");
 }
 
@@ -100,11 +124,16 @@ static void fault_words(const lw_faults *faults, char *out, size_t size) {
            lw_fault_slug_sentence(f->slug), f->stood, f->wanted, more);
 }
 
-void lw_report_row_faults(const lw_case *c, const lw_faults *faults, lw_text *out) {
+void lw_report_row_faults(const lw_case *c, const lw_faults *faults, int row, lw_text *out) {
   char words[CELL_MAX];
   fault_words(faults, words, sizeof words);
   add_cell(out, c->mark.text);
   add_cell(out, words);
   for (int i = 0; i < EMPTY_AFTER_HEADLINE; i++) put(out, ",");
-  put(out, "2\n");
+  put(out, "2,");
+  add_count(out, row);
+  put(out, ",");
+  add_cell(out, c->place.text);
+  for (int i = 0; i < EMPTY_AFTER_PLACE; i++) put(out, ",");
+  put(out, "\n");
 }

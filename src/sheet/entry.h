@@ -41,7 +41,7 @@ typedef struct lw_measured {
 /* LW_FAULT_SLUG_COUNT when it could be read; wanted then is unchanged. */
 lw_fault_slug lw_measure(const lw_entry *entry, lw_measured *measured, char *wanted, size_t size);
 
-/* A fraction at the head of a text, whole inches before it or not: its length, or 0. A sign like a half alone. */
+/* A fraction at the head of a text, whole inches before it or not: its length, or 0. And one sign alone. */
 size_t lw_fraction(const char *text, double *value);
 size_t lw_vulgar(const char *text, double *value);
 

@@ -10,7 +10,7 @@ static const struct {
   const char *sign;
   double value;
 } VULGAR[] = {
-    {"\xC2\xBC", 0.25},         {"\xC2\xBD", 0.5},          {"\xC2\xBE", 0.75},        {"\xE2\x85\x9B", 0.125},
+    {"\xC2\xBC", 0.25},      {"\xC2\xBD", 0.5},       {"\xC2\xBE", 0.75},      {"\xE2\x85\x9B", 0.125},
     {"\xE2\x85\x9C", 0.375}, {"\xE2\x85\x9D", 0.625}, {"\xE2\x85\x9E", 0.875},
 };
 

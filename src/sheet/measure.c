@@ -30,7 +30,8 @@ const lw_unit *lw_item_unit(const lw_item *item, const char *name, size_t length
 }
 
 static bool item_takes(const lw_item *item, lw_kind kind) {
-  return item->kind == kind || (item->percent && kind == LW_KIND_SHARE) || (item->also != LW_KIND_NUMBER && item->also == kind) ||
+  return item->kind == kind || (item->percent && kind == LW_KIND_SHARE) ||
+         (item->also != LW_KIND_NUMBER && item->also == kind) ||
          (item->kind == LW_KIND_ANGLE_OR_SHARE && (kind == LW_KIND_ANGLE || kind == LW_KIND_SHARE));
 }
 
@@ -104,8 +105,8 @@ static const char *skip_blanks(const char *text) {
   return text + strspn(text, " \t");
 }
 
-/* What stands between rise and run, "1:8" or "1 in 8": where it begins, and how long it is; NULL: nothing does.
- * Of a length `in` is an inch. */
+/* What stands between rise and run, "1:8" or "1 in 8": where it begins, and how long it is; NULL: nothing
+ * does. Of a length `in` is an inch. */
 static const char *between(const lw_entry *entry, size_t *length) {
   const char *colon = strchr(entry->value, ':'), *in = strstr(entry->value, " in ");
   bool slope = in != NULL && colon == NULL && item_takes(entry->item, LW_KIND_ANGLE) &&
@@ -191,8 +192,7 @@ static lw_fault_slug read_with_unit(const lw_entry *entry, lw_measured *measured
   lw_fault_slug slug = LW_FAULT_SLUG_COUNT;
   if (!fraction) {
     length = number_length(text);
-    slug = length == 0 ? LW_FAULT_NOT_A_NUMBER
-                       : read_number(text, length, entry->comma_is_decimal, &number);
+    slug = length == 0 ? LW_FAULT_NOT_A_NUMBER : read_number(text, length, entry->comma_is_decimal, &number);
   }
   if (slug != LW_FAULT_SLUG_COUNT) {
     return slug;

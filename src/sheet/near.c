@@ -121,7 +121,10 @@ bool lw_item_nearest(const char *stood, char *out, size_t size) {
   size_t used = (size_t)lw_print(out, size, n.count > 1 ? "the nearest are" : "the nearest is");
   for (int i = 0; i < n.count && used < size; i++) {
     lw_item_print_name(n.item[i], number, name, sizeof name);
-    used += (size_t)lw_print(out + used, size - used, "%s \"%s\"", i == 0 ? "" : i + 1 < n.count ? "," : " and",
+    used += (size_t)lw_print(out + used, size - used, "%s \"%s\"",
+                             i == 0            ? ""
+                             : i + 1 < n.count ? ","
+                                               : " and",
                              name);
   }
   return n.count > 0;

@@ -5,9 +5,10 @@
 #include "cells.h"
 #include "entry.h"
 #include "items.h"
+#include "marks.h"
 
 /* The schedule: the header row holds the items, each with its unit in brackets; a row a wall. The header is
- * resolved once; a row then costs no search, and the memory is that of one row. */
+ * resolved once; a row then costs no search, and the memory is that of one row and a few bytes a mark. */
 
 enum { COLUMN_MAX = 512 };
 
@@ -33,7 +34,9 @@ struct lw_schedule {
   lw_faults row_faults;
   lw_case c; /* of the row in hand */
   size_t row_size;
-  int column_count;
+  int column_count, mark_column; /* from 1; 0: no marks */
+  lw_marks marks;
+  bool no_memory;
   bool has_header, bad_header, any_row, row_has_cells;
   column column[COLUMN_MAX];
 };
@@ -80,6 +83,7 @@ static void resolve(lw_schedule *s, const char *text, size_t length, int row, in
     col->place = (size_t)((const char *)lw_item_place(item, col->number, &s->c) - (const char *)&s->c);
     col->size = sizes[item->type];
     s->row_size += col->size;
+    if (col->place == offsetof(lw_case, mark)) s->mark_column = at;
   }
 }
 
@@ -131,6 +135,22 @@ static void forget_row(lw_schedule *s) {
   }
 }
 
+/* By its mark a wall is found again, in the results and on the site. */
+static void hold_mark(lw_schedule *s, int row) {
+  lw_cell_place place = {row, s->mark_column};
+  if (s->mark_column == 0) return;
+  if (s->c.mark.text[0] == '\0') {
+    lw_faults_add(&s->row_faults, LW_FAULT_NO_MARK, place, "mark", "",
+                  "a mark for each wall, or no such column");
+    return;
+  }
+  lw_marked marked = lw_marks_add(&s->marks, s->c.mark.text);
+  s->no_memory = s->no_memory || marked == LW_MARK_NO_MEMORY;
+  if (marked == LW_MARK_TWICE)
+    lw_faults_add(&s->row_faults, LW_FAULT_DUPLICATE_MARK, place, "mark", s->c.mark.text,
+                  "a mark that no row above has");
+}
+
 static void end_row(void *context, int row, int cells) {
   lw_schedule *s = context;
   if (!s->has_header) {
@@ -141,6 +161,7 @@ static void end_row(void *context, int row, int cells) {
   }
   if (s->row_has_cells && !s->bad_header) {
     s->any_row = true;
+    hold_mark(s, row);
     s->each(s->context, row, &s->c, &s->row_faults);
     forget_row(s);
   }
@@ -194,6 +215,7 @@ static lw_status outcome(lw_schedule *s) {
                   last->stood, "%s", last->wanted);
     s->row_faults.count = 0;
   }
+  if (s->no_memory) return LW_NO_MEMORY;
   return s->header_faults->count > 0 ? LW_FAULTS : LW_OK;
 }
 
@@ -214,6 +236,7 @@ lw_status lw_schedule_finish(lw_schedule *schedule) {
 void lw_schedule_close(lw_schedule *schedule) {
   if (schedule != NULL) {
     lw_cells_close(&schedule->cells);
+    lw_marks_free(&schedule->marks);
     free(schedule);
   }
 }

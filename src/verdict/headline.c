@@ -76,6 +76,17 @@ static const lw_limit_hit *nearest(const lw_verdict *v) {
   return best;
 }
 
+const lw_limit_hit *lw_verdict_limit(const lw_verdict *verdict) {
+  const lw_limit_hit *passed = NULL;
+  for (int i = 0; i < verdict->limit_count; i++) {
+    const lw_limit_hit *hit = &verdict->limit[i];
+    bool fits = (hit->row->trigger == LW_ENGINEER_ABOVE) == (verdict->who == LW_WHO_ENGINEER);
+    bool fitted = passed && (passed->row->trigger == LW_ENGINEER_ABOVE) == (verdict->who == LW_WHO_ENGINEER);
+    if (hit->past && (!passed || (fits && !fitted))) passed = hit;
+  }
+  return passed ? passed : nearest(verdict);
+}
+
 static const char *place_of(const lw_facts *f, const lw_limit_row *row) {
   if (f->c->place.origin == LW_ABSENT) return "a place that is not known";
   if (!f->place_known) return "a place that has none of its own on file";

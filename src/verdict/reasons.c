@@ -40,8 +40,21 @@ static bool outdone(const lw_verdict *verdict, const lw_because *because) {
   return false;
 }
 
+/* Who must see it, and whether that rests only on what is not known. */
+static void call(lw_verdict *verdict, const lw_because *because) {
+  if (because->answer != LW_ANSWER_WHO || because->who < verdict->who) return;
+  if (because->who > verdict->who) {
+    verdict->called_for_certain = false;
+    verdict->rests_on = NULL;
+  }
+  verdict->who = because->who;
+  bool unknown = because->origin == LW_ASSUMED || because->left_out;
+  verdict->called_for_certain = verdict->called_for_certain || !unknown;
+  if (unknown && !verdict->rests_on) verdict->rests_on = because->left_out ? because->left_out : "";
+}
+
 static lw_verdict_reason *reason_new(lw_verdict *verdict, const lw_because *because) {
-  if (because->answer == LW_ANSWER_WHO && because->who > verdict->who) verdict->who = because->who;
+  call(verdict, because);
   if (verdict->headline_only && outdone(verdict, because)) return NULL;
   if (verdict->reason_count >= LW_REASONS_MAX || asked_already(verdict, because)) return NULL;
   if (!because->again && said_already(verdict, because)) return NULL;

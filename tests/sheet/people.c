@@ -49,15 +49,16 @@ Test(sheet, fractions_of_an_inch_are_lengths) {
 }
 
 Test(sheet, what_is_no_fraction_of_an_inch_is_refused) {
-  static const char *const wrong[] = {"7 5/8 m", "7 8/5 in", "5/0 in", "7 5/ in", "7 /8 in", "1/2 mm", "7 5/8",
-                                      "-5/8 in", "1 in 8", "10 %"};
+  static const char *const wrong[] = {"7 5/8 m", "7 8/5 in", "5/0 in",  "7 5/ in", "7 /8 in",
+                                      "1/2 mm",  "7 5/8",    "-5/8 in", "1 in 8",  "10 %"};
   for (size_t i = 0; i < sizeof wrong / sizeof *wrong; i++)
     cr_expect_eq(read_item("block depth", wrong[i]).origin, LW_ABSENT, "%s", wrong[i]);
 }
 
 /* In a cell beside its unit as well. */
 Test(sheet, a_fraction_stands_beside_its_unit) {
-  static const char sheet[] = "item,value,unit\nwall height,2,ft\nblock depth,7 5/8,in\nground slope,12.5,%\n";
+  static const char sheet[] =
+      "item,value,unit\nwall height,2,ft\nblock depth,7 5/8,in\nground slope,12.5,%\n";
   lw_case c;
   lw_faults faults = {.count = 0};
   cr_assert_eq(lw_sheet_read(sheet, sizeof sheet - 1, &c, &faults), LW_OK, "%s", faults.fault[0].wanted);
@@ -117,7 +118,8 @@ static bool spoil(const char *name, int k, const char *instead, char *out, size_
   return k < word && kept > 0;
 }
 
-/* Every other item of the vocabulary, one word of its name left out or another: names are given, and each is an item. */
+/* Every other item of the vocabulary, one word of its name left out or another: names are given, and each
+ * is an item. */
 Test(sheet, an_item_unknown_by_one_word_gets_its_nearest_names) {
   int tried = 0;
   for (size_t i = 0; i < lw_item_count(); i += 2) {
