@@ -46,7 +46,7 @@ Test(order, base_and_top_pegs_lie_on_one_lean) {
     const lw_order *order = order_of(items);
     double heading[2] = {0.0, turn * DEGREE};
     for (int corner = 0; corner < 3; corner++) {
-      char base[8], top[8];
+      char base[16], top[16];
       snprintf(base, sizeof base, "B%d", corner + 1);
       snprintf(top, sizeof top, "T%d", corner + 1);
       const lw_peg *low = peg_of(order, base), *high = peg_of(order, top);
