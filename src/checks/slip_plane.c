@@ -19,8 +19,9 @@ lw_status lw_free_face_height(const lw_slip_soil *soil, double face_rad, double 
       !(face_rad > phi + 1e-9 && face_rad <= right + 1e-9))
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE, "%s",
                         "a face no steeper than its friction stands at any height by this formula");
-  double height = 4.0 * cohesion * sin(face_rad) * cos(phi) / (weight * (1.0 - cos(face_rad - phi)));
-  if (!(weight > 0.0) || !(height >= 0.0) || !isfinite(height))
+  double height =
+      weight > 0.0 ? 4.0 * cohesion * sin(face_rad) * cos(phi) / (weight * (1.0 - cos(face_rad - phi))) : NAN;
+  if (!(height >= 0.0) || !isfinite(height))
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_OUT_OF_RANGE, "%s",
                         "soil weighs something, and its cohesion is 0 or more");
   *height_m = height;

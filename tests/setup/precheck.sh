@@ -30,7 +30,8 @@ verified() { "$build/lowwall" precheck --verify "$(hash_in "$pdf")" "$@"; }
 other() { ! "$build/lowwall" precheck --verify "$(hash_in "$pdf")" "$@" 'block unit weight=20.5 kN/m3'; }
 # The hash as it stands on the paper, its groups on several lines.
 hash_in() { pdftotext "$1" - | grep -Eo '\b[0-9a-f]{8}\b' | awk '!seen[$0]++' | head -n 8 | tr -d '\n'; }
-# Every number with decimals and a unit stands in the JSON, in metres, kilopascals or plain, as it is printed.
+# Every number with decimals and a unit stands in the JSON, in metres, kilopascals or plain, as it is printed;
+# the JSON has twelve digits of it, so that one halfway between two may be printed as either.
 carried() { # TEXT SHEET...
     text=$1
     shift
@@ -38,7 +39,8 @@ carried() { # TEXT SHEET...
         awk '{ print $1 }' | LC_ALL=C sort -u >"$scratch/printed"
     "$build/lowwall" check --json "$@" | grep -Eo -- '-?[0-9]+(\.[0-9]+)?([eE][-+]?[0-9]+)?' | awk '
         { v = $1 < 0 ? -$1 : $1
-          for (d = 0; d < 5; d++) printf "%.*f\n%.*f\n", d, v, d, v * 57.29577951308232 }' |
+          for (d = 0; d < 5; d++)
+              printf "%.*f\n%.*f\n%.*f\n", d, v, d, v * (1 + 1e-12), d, v * 57.29577951308232 }' |
         LC_ALL=C sort -u >"$scratch/carried"
     test -s "$scratch/printed" && ! LC_ALL=C comm -23 "$scratch/printed" "$scratch/carried" | grep .
 }
