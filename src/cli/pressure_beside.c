@@ -66,21 +66,23 @@ static void plant_json(const lw_pressure_beside *b, json_t *out) {
   lw_formula_set(plant, "zc_m", b->diagram.zc_m, reason);
   lw_formula_set(plant, "hc_m", b->diagram.hc_m, reason);
   lw_formula_set(plant, "greatest_kpa", b->diagram.greatest_kpa, reason);
-  lw_formula_set(plant, "thrust_kn_per_m", b->push.thrust_kn_per_m, reason);
-  lw_formula_set(plant, "height_of_action_m", b->push.height_m, reason);
-  lw_formula_set(plant, "earth_alone_kn_per_m", b->earth_kn_per_m, reason);
+  lw_formula_set(plant, "push_kn_per_m", b->push.thrust_kn_per_m, reason);
+  lw_formula_set(plant, "push_height_m", b->push.height_m, reason);
+  lw_formula_set(plant, "earth_kn_per_m", b->earth_kn_per_m, reason);
 }
 
 static void add_value(json_t *list, lw_narrow_method method, const lw_narrow_value *v) {
   const char *reason = v->known ? NULL : lw_reason_slug(v->reason);
   json_t *value = lw_json_entry(list);
-  lw_json_set_text(value, "by", lw_narrow_slug(method));
+  lw_json_set_text(value, "slug", lw_narrow_slug(method));
+  lw_json_set_text(value, "title", lw_narrow_title(method));
   lw_json_set_text(value, "source", lw_narrow_source(method));
   lw_formula_set(value, "coefficient", v->coefficient, reason);
   lw_formula_set(value, "foot_kpa", v->foot_kpa, reason);
-  lw_formula_set(value, "thrust_kn_per_m", v->push.thrust_kn_per_m, reason);
-  lw_formula_set(value, "height_of_action_m", v->push.height_m, reason);
-  lw_formula_set(value, "share_of_wide", v->share, reason);
+  lw_formula_set(value, "push_kn_per_m", v->push.thrust_kn_per_m, reason);
+  lw_formula_set(value, "push_height_m", v->push.height_m, reason);
+  lw_formula_set(value, "share", v->share, reason);
+  lw_formula_set(value, "height_share", v->height_share, reason);
 }
 
 static void narrow_json(const lw_narrow *n, json_t *out) {

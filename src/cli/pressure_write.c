@@ -18,7 +18,7 @@ static const char *nothing_pushes(const lw_pressure_run *run) {
 static void set_wedge(json_t *out, const lw_pressure_run *run) {
   const char *reason = run->wedge_known ? NULL : lw_reason_slug(run->wedge_error.reason);
   lw_formula_set(out, "wedge_thrust_kn_per_m", run->wedge.thrust_kn_per_m, reason);
-  lw_formula_set(out, "wedge_plane_angle_deg", run->wedge.plane_angle_rad * LW_DEG_PER_RAD, reason);
+  lw_formula_set(out, "wedge_plane_deg", run->wedge.plane_angle_rad * LW_DEG_PER_RAD, reason);
   lw_formula_set(out, "wedge_weight_kn_per_m", run->wedge.weight_kn_per_m, reason);
   lw_formula_set(out, "wedge_reach_m", run->wedge.reach_m, reason);
   lw_formula_set(out, "wedge_height_of_action_m", run->wedge.height_of_action_m, reason);
@@ -47,8 +47,8 @@ static void set_thrust(json_t *out, const lw_pressure_run *run) {
   lw_formula_set(out, "thrust_horizontal_kn_per_m", t->horizontal_kn_per_m, NULL);
   lw_formula_set(out, "thrust_vertical_kn_per_m", t->vertical_kn_per_m, NULL);
   lw_formula_set(out, "height_of_action_m", t->height_of_action_m, nothing_pushes(run));
-  lw_formula_set(out, "water_thrust_kn_per_m", t->water_kn_per_m, NULL);
-  lw_formula_set(out, "water_height_of_action_m", t->water_height_m,
+  lw_formula_set(out, "water_kn_per_m", t->water_kn_per_m, NULL);
+  lw_formula_set(out, "water_height_m", t->water_height_m,
                  t->water_kn_per_m > 0.0 ? NULL : lw_reason_slug(LW_REASON_NO_DEMAND));
   lw_formula_set(out, "crack_depth_m", t->crack_depth_m, NULL);
   lw_json_set_flag(out, "passive_unsafe", t->passive_unsafe);
