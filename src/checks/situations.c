@@ -26,7 +26,7 @@ void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_situatio
 
 /* A fault of the program governs wherever it shows: who computes one thing wrong is not believed another. */
 static bool weighs(const lw_situation *at, const lw_check *check) {
-  if (lw_check_faulty(check)) return true;
+  if (check->holds == LW_CANNOT_SHOW && lw_check_faulty(check)) return true;
   return at->decides && check->counts && (check->ratio.known || check->holds != LW_HOLDS);
 }
 

@@ -36,9 +36,9 @@ void lw_check_weigh(lw_check *check, const lw_format_row *row, lw_situation_kind
 }
 
 bool lw_check_faulty(const lw_check *check) {
-  bool wrong = check->reason == LW_REASON_NOT_FINITE || check->reason == LW_REASON_NO_PUSH ||
-               check->reason == LW_REASON_WEDGE_DISAGREES;
-  return wrong && check->holds == LW_CANNOT_SHOW;
+  if (check->holds != LW_CANNOT_SHOW) return false;
+  return check->reason == LW_REASON_NOT_FINITE || check->reason == LW_REASON_NO_PUSH ||
+         check->reason == LW_REASON_WEDGE_DISAGREES;
 }
 
 static int grade(const lw_check *check) {

@@ -63,10 +63,10 @@ static void place_upright(const lw_section *section, const ground *g, double ext
 /* Where the line of the back meets the ground: at the ground's own start, or up the slope where that starts
  * in front of the line, on a ledge. */
 static double meets_ground(const lw_section *section, const ground *g) {
-  double lean = section->back_lean, rise = tan(g->slope_rad);
-  double ahead = section->back_foot_m - g->y_m * lean - g->x_m;
-  double closing = 1.0 + lean * rise;
-  if (ahead <= 0.0 || rise <= 0.0 || closing <= 1e-3) return g->y_m;
+  double lean = section->back_lean, ahead = section->back_foot_m - g->y_m * lean - g->x_m;
+  if (ahead <= 0.0 || g->slope_rad <= 0.0) return g->y_m;
+  double rise = tan(g->slope_rad), closing = 1.0 + lean * rise;
+  if (closing <= 1e-3) return g->y_m;
   return g->y_m + lw_smaller(ahead / closing, g->run_m) * rise;
 }
 

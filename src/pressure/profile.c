@@ -159,9 +159,26 @@ static lw_status add_load(const lw_plane *plane, const lw_law *law, const stretc
   return integrate(load, from, s->bottom_m, &sum->load_force, &sum->load_moment);
 }
 
+/* Soil without cohesion, as in most walls: all of it pushes, and the load's part is even. */
+static void add_loose(const lw_plane *plane, const lw_law *law, const stretch *s, lw_thrust *thrust,
+                      tally *sum) {
+  double load = s->k * load_stress(plane, law), run = s->bottom_m - s->top_m;
+  double p_top = pressure_at(plane, law, s, s->top_m), p_bottom = pressure_at(plane, law, s, s->bottom_m);
+  add_straight(s->top_m, s->bottom_m, p_top, p_bottom, sum);
+  sum->load_force += load * run;
+  sum->load_moment += load * 0.5 * (s->bottom_m * s->bottom_m - s->top_m * s->top_m);
+  thrust->profile[thrust->profile_count++] = (lw_profile_point){s->top_m, p_top, load, 0.0};
+  thrust->profile[thrust->profile_count++] = (lw_profile_point){s->bottom_m, p_bottom, load, 0.0};
+}
+
 /* One stretch: cracked part without a push, the rest summed, both noted in the profile. */
 static lw_status add_stretch(const lw_plane *plane, const lw_law *law, stretch s, lw_thrust *thrust,
                              tally *sum) {
+  bool loose = plane->layer[s.layer].cohesion_kpa <= 0.0 && s.stress_kpa >= 0.0 && s.gradient >= 0.0;
+  if (loose) {
+    add_loose(plane, law, &s, thrust, sum);
+    return LW_OK;
+  }
   double start = push_starts(plane, law, &s, true);
   if (start > s.top_m) {
     stretch open = s;
