@@ -13,8 +13,8 @@ double lw_slip_infinite(const lw_slip_soil *soil, double slope_rad, double depth
 
 lw_status lw_free_face_height(const lw_slip_soil *soil, double face_rad, double factor, double *height_m,
                               lw_error *error) {
-  double phi = atan(tan(soil->friction_rad) / factor), cohesion = soil->cohesion_kpa / factor;
-  double weight = soil->unit_weight_kn_per_m3, right = acos(0.0);
+  double share = factor > 0.0 ? 1.0 / factor : NAN, phi = atan(tan(soil->friction_rad) * share);
+  double cohesion = soil->cohesion_kpa * share, weight = soil->unit_weight_kn_per_m3, right = acos(0.0);
   if (!(factor > 0.0) || !(soil->friction_rad >= 0.0 && soil->friction_rad < right) ||
       !(face_rad > phi + 1e-9 && face_rad <= right + 1e-9))
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE, "%s",

@@ -96,9 +96,14 @@ static bool cracks_to_the_foot(const lw_wall *wall) {
   return keeps_open && fabs(first->bottom_m - wall->section.height_m) < 1e-6;
 }
 
+/* Ground in front that counts is asked a figure of its own, from the first of it on. */
+static bool counts_in_front(const lw_wall *wall) {
+  return wall->method.passive_share > 0.0 && wall->section.embedment_m < 1e-6;
+}
+
 static bool is_threshold(const lw_wall *wall, double depth_m) {
   bool soil = fabs(depth_m - wall->site.soil_below_top_m) < 1e-6;
-  return (soil && on_a_ledge(&wall->section, depth_m)) || cracks_to_the_foot(wall);
+  return (soil && on_a_ledge(&wall->section, depth_m)) || cracks_to_the_foot(wall) || counts_in_front(wall);
 }
 
 static void move(bench *b, const lw_case *c, lw_quantity *moved, const char *what) {
@@ -143,6 +148,11 @@ Test(checks, a_level_moved_by_a_nanometre_changes_no_ratio) {
     if (c.water_depth.origin == LW_GIVEN) move(b, &with, &with.water_depth, "water depth");
     with = c;
     move(b, &with, &with.overflow_below_top, "overflow below top");
+    with = c;
+    with.front_water_depth.origin = LW_GIVEN;
+    move(b, &with, &with.front_water_depth, "front water depth");
+    with = c;
+    move(b, &with, &with.wall_embedment, "wall embedment");
   }
   cr_expect_lt(20000, b->compared);
   free(b);
