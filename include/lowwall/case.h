@@ -126,7 +126,7 @@ typedef struct lw_case {
   lw_words title, mark, place, note;
 
   lw_choice site_behind, site_back, other_wall_side, site_above, vehicle_access, water_held, mapped_land,
-      reactive_soil, works;
+      reactive_soil, works, heritage, earthquakes, vibration, drains_next_door;
   lw_quantity level_difference, boundary_distance, building_distance, other_wall_distance,
       other_wall_height, fence_height, public_way_distance, service_distance, waterbody_distance,
       pool_barrier_distance;

@@ -62,7 +62,11 @@ typedef enum lw_need {
   X(NEAR_PUBLIC_WAY, "near-public-way") X(MAPPED_LAND, "mapped-land") \
   X(SUPPORTS_STRUCTURE, "supports-structure") X(CROSSES_BOUNDARY, "crosses-boundary") \
   X(WEAKENS_ADJOINING, "weakens-adjoining") X(CHANGES_DRAINAGE, "changes-drainage") \
-  X(OTHER_LOAD, "other-load-than-soil") X(NOT_LEVEL_SOIL_ALONE, "not-level-soil-alone")
+  X(OTHER_LOAD, "other-load-than-soil") X(NOT_LEVEL_SOIL_ALONE, "not-level-soil-alone") \
+  X(HERITAGE, "heritage") X(NOT_DRAINED, "not-drained") X(SLOPING_GROUND, "sloping-ground") \
+  X(OTHER_WALL_NEAR, "other-wall-near") X(LIQUID_HELD, "liquid-held") X(REACTIVE_SOIL, "reactive-soil") \
+  X(BAD_FILL, "bad-fill") X(EARTHQUAKES, "seismic-category-d-e-f") X(DRY_LAID, "dry-laid") \
+  X(NOT_DRY_STONE, "not-dry-stone") X(ALWAYS, "always")
 typedef enum lw_only_if {
 #define LW_ONLY_IF_NAME(name, slug) LW_ONLY_IF_##name,
   LW_ONLY_IFS(LW_ONLY_IF_NAME)
@@ -70,6 +74,23 @@ typedef enum lw_only_if {
   LW_ONLY_IF_OTHER,                 /* a word that no sheet answers */
   LW_ONLY_IF_COUNT
 } lw_only_if;
+
+/* What brings a hazard up. */
+#define LW_CUES(X) \
+  X(ALWAYS, "always") X(DIGGING, "digging") X(DEEP_DIG, "deep-dig") X(COMPACTION, "compaction") \
+  X(DELIVERY, "delivery") X(CUTTING, "cutting") X(LIFTING, "lifting") X(SOIL_IMPORTED, "soil-imported") \
+  X(FOOD, "food") X(CAP, "cap") X(PEOPLE_ON_CAP, "people-on-cap") X(WORKS_MOVED, "works-moved") \
+  X(TALL, "tall") X(OUTLET_BLOCKED, "outlet-blocked") X(FENCE_BEHIND, "fence-behind") \
+  X(BUILDING_BEHIND, "building-behind") X(POOL, "pool") X(LOAD_BEHIND, "load-behind") \
+  X(VEHICLE, "vehicle") X(TIER, "tier") X(SLOPE, "slope") X(CLAY, "clay") X(BOUNDARY, "boundary") \
+  X(SERVICES, "services") X(PUBLIC_WAY, "public-way") X(SEISMIC, "seismic") X(TREE, "tree") \
+  X(OVERHEAD, "overhead") X(COLD, "cold")
+typedef enum lw_cue {
+#define LW_CUE_NAME(name, slug) LW_CUE_##name,
+  LW_CUES(LW_CUE_NAME)
+#undef LW_CUE_NAME
+  LW_CUE_COUNT /* at most 32: a hazard keeps a bit for each */
+} lw_cue;
 
 /* Rows that code asks for by name: found once, when the tables are read. */
 #define LW_CLEARANCES(X) \
@@ -95,7 +116,8 @@ typedef enum lw_only_if {
   X(REACTIVE_SOIL, "reactive-soil") X(FENCE_LOAD, "fence-load") \
   X(FENCE_CARRIES_SOIL, "fence-carries-soil") X(BARRIER_NEEDED, "barrier-needed") \
   X(NO_OUTLET, "no-outlet") X(BAD_FILL, "bad-fill") X(EARTHQUAKE, "earthquake") \
-  X(WALL_THAT_MOVED, "wall-that-moved") X(DIGS_BELOW_FOOTING, "digs-below-footing")
+  X(WALL_THAT_MOVED, "wall-that-moved") X(DIGS_BELOW_FOOTING, "digs-below-footing") \
+  X(DRAINS_NEXT_DOOR, "drains-next-door") X(HERITAGE, "heritage") X(VIBRATING_LOAD, "vibrating-load")
 #define LW_LOADS_ASKED(X) \
   X(GARDEN, "garden") X(VEHICLE, "vehicle") X(PEOPLE_SITTING_DOWN, "people-sitting-down") \
   X(PEOPLE_SITTING_OUT, "people-sitting-out") X(PEOPLE_LEANING, "people-leaning")

@@ -184,15 +184,23 @@ typedef struct lw_limit_row {
   char datum[LW_SOURCE_MAX];       /* how the text measures, in words */
   char conditions[640];            /* in our words */
   double min_boundary_m, min_boundary_per_height, min_building_m, min_building_per_height;
-  double min_other_wall_m, min_other_wall_per_height, min_service_m, min_waterbody_m, surcharge_zone_m;
+  double min_other_wall_m, min_other_wall_per_height, min_service_m, min_waterbody_m, min_public_way_m,
+      surcharge_zone_m;
   double surcharge_zone_per_height;    /* a load nearer than this many wall heights counts as one */
+  bool cut_only;                   /* of a natural height only the cut counts, not the fill */
   bool tiers_add;                  /* tiers always count as one wall */
+  bool upper_shorter;              /* and so do two of which the upper is not the shorter */
   double tier_spacing_m, tier_spacing_per_height;  /* tiers nearer than this count as one wall */
+  double boundary_within_m;        /* the row is only about walls this near to a boundary; NAN: anywhere */
   double street_within_m;          /* the row is only about walls this near to a street; NAN: anywhere */
   /* building · planning · highway · design · warranty · safety ...: each must pass */
   char regime[32];
   /* slugs that narrow the row, "|"-separated: "next-to-highway"; "" applies always */
   char only_if[LW_ALIASES_MAX];
+  char any_height_if[LW_ALIASES_MAX];  /* likewise what makes it ask whatever the height; "": nothing does */
+  bool with_engineer;              /* what it asks for comes with an engineer's certificate */
+  bool all_read;                   /* all that its words ask for stands in columns */
+  bool superseded;                 /* a later text stands in its place: it clears no wall */
   char confidence[8];              /* high · medium · low: how sure it is that the text says this */
   bool no_surcharge;               /* any load behind ends the exemption */
   bool fence_counts;               /* the row is about wall plus fence */
@@ -203,29 +211,12 @@ typedef struct lw_limit_row {
   /* Found when the tables are read: the index of the first row of its place, and of the places around it;
    * only_if as bits, 1u << lw_only_if each; and what its words say. */
   int place_row, around_count, around[LW_AROUND_MAX];
-  unsigned narrows;
+  unsigned narrows, any_height;
   bool of_default, unsure, of_standard;
   bool of_the_wall;                /* for certain about its height: no fence, fall, dig, street */
   bool clears;                     /* and a wall below it may be left to the builder */
   bool keeps_off;                  /* it asks for a distance, or for no load */
 } lw_limit_row;
-
-/* What brings a hazard up. */
-#define LW_CUES(X) \
-  X(ALWAYS, "always") X(DIGGING, "digging") X(DEEP_DIG, "deep-dig") X(COMPACTION, "compaction") \
-  X(DELIVERY, "delivery") X(CUTTING, "cutting") X(LIFTING, "lifting") X(SOIL_IMPORTED, "soil-imported") \
-  X(FOOD, "food") X(CAP, "cap") X(PEOPLE_ON_CAP, "people-on-cap") X(WORKS_MOVED, "works-moved") \
-  X(TALL, "tall") X(OUTLET_BLOCKED, "outlet-blocked") X(FENCE_BEHIND, "fence-behind") \
-  X(BUILDING_BEHIND, "building-behind") X(POOL, "pool") X(LOAD_BEHIND, "load-behind") \
-  X(VEHICLE, "vehicle") X(TIER, "tier") X(SLOPE, "slope") X(CLAY, "clay") X(BOUNDARY, "boundary") \
-  X(SERVICES, "services") X(PUBLIC_WAY, "public-way") X(SEISMIC, "seismic") X(TREE, "tree") \
-  X(OVERHEAD, "overhead") X(COLD, "cold")
-typedef enum lw_cue {
-#define LW_CUE_NAME(name, slug) LW_CUE_##name,
-  LW_CUES(LW_CUE_NAME)
-#undef LW_CUE_NAME
-  LW_CUE_COUNT /* at most 32: a hazard keeps a bit for each */
-} lw_cue;
 
 /* tables/hazards.csv */
 typedef struct lw_hazard_row {

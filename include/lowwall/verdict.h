@@ -45,6 +45,7 @@ typedef struct lw_limit_hit {
   double height_m;       /* of this wall, by the row's definition */
   bool past;             /* on the wrong side of the figure */
   bool clears;           /* below it a wall may be left to the builder */
+  bool kept;             /* it is below it, and all that the row asks for besides is so for certain */
 } lw_limit_hit;
 
 /* What falling short means, from the least grave on: less margin than asked; design values that do not stand,

@@ -47,10 +47,14 @@ static void heights(const lw_blocks *b) {
 
 static const char *trigger_words(const lw_limit_hit *hit) {
   switch (hit->row->trigger) {
-  case LW_EXEMPT_BELOW: return hit->past ? "past its exemption" : "within its exemption, on its conditions";
+  case LW_EXEMPT_BELOW:
+    if (hit->past) return "past its exemption";
+    return hit->kept ? "within its exemption, on its conditions" : "below its figure, its conditions not met";
   case LW_APPROVAL_ABOVE: return hit->past ? "asks for an approval" : "asks for an approval above that";
   case LW_ENGINEER_ABOVE: return hit->past ? "asks for an engineer" : "asks for an engineer above that";
-  case LW_DESIGN_ABOVE: return hit->past ? "asks for a design" : "asks for a design above that";
+  case LW_DESIGN_ABOVE:
+    if (hit->row->of_standard) return hit->past ? "begins to apply" : "begins to apply above that";
+    return hit->past ? "asks for a design" : "asks for a design above that";
   case LW_BARRIER_ABOVE: return hit->past ? "asks about a barrier" : "asks about a barrier above that";
   }
   return "";

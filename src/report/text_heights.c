@@ -21,12 +21,12 @@ static void heights(const lw_page *page, const lw_verdict *v) {
   }
 }
 
-static const char *asks(lw_trigger trigger) {
-  switch (trigger) {
+static const char *asks(const lw_limit_row *row) {
+  switch (row->trigger) {
   case LW_EXEMPT_BELOW: return "the exemption ends";
   case LW_APPROVAL_ABOVE: return "approval";
   case LW_ENGINEER_ABOVE: return "engineer";
-  case LW_DESIGN_ABOVE: return "design";
+  case LW_DESIGN_ABOVE: return row->of_standard ? "a standard begins" : "design";
   case LW_BARRIER_ABOVE: return "barrier";
   }
   return "";
@@ -34,14 +34,14 @@ static const char *asks(lw_trigger trigger) {
 
 /* An exemption that still holds does so on conditions. */
 static bool is_exempt(const lw_limit_hit *hit) {
-  return hit->row->trigger == LW_EXEMPT_BELOW && !hit->past && hit->row->conditions[0] != '\0';
+  return hit->row->trigger == LW_EXEMPT_BELOW && !hit->past && hit->kept && hit->row->conditions[0] != '\0';
 }
 
 /* What a row past its figure means stands among the reasons; here it is only named. */
 static void limit(const lw_page *page, const lw_limit_hit *hit) {
   const lw_limit_row *row = hit->row;
   lw_text line = {0};
-  lw_text_addf(&line, "%.2f m: %s. Here %.2f m (%s). %s", row->height_m, asks(row->trigger), hit->height_m,
+  lw_text_addf(&line, "%.2f m: %s. Here %.2f m (%s). %s", row->height_m, asks(row), hit->height_m,
                lw_height_slug(row->measured), row->id);
   if (!hit->past) lw_text_addf(&line, ", %s", row->region);
   lw_text_addf(&line, " %s", row->from.source);
@@ -60,7 +60,7 @@ static void below(const lw_page *page, const lw_verdict *v) {
     const lw_limit_hit *hit = &v->limit[i];
     if (hit->past || is_exempt(hit)) continue;
     const lw_limit_row *row = hit->row;
-    lw_text_addf(&line, "%s%s %.2f m, here %.2f m (%s), %s", line.length > 0 ? "; " : "", asks(row->trigger),
+    lw_text_addf(&line, "%s%s %.2f m, here %.2f m (%s), %s", line.length > 0 ? "; " : "", asks(row),
                  row->height_m, hit->height_m, lw_height_slug(row->measured), row->id);
     if (v->place_known) lw_text_addf(&line, " %s", row->from.source);
     if (row->as_of[0]) lw_text_addf(&line, ", %s", row->as_of);

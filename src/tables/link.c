@@ -63,10 +63,10 @@ static unsigned narrow_of(const char *word) {
 }
 
 static bool keeps_off(const lw_limit_row *row) {
-  const double asked[] = {row->min_boundary_m,   row->min_boundary_per_height,
-                          row->min_building_m,   row->min_building_per_height,
-                          row->min_other_wall_m, row->min_other_wall_per_height,
-                          row->min_service_m,    row->min_waterbody_m};
+  const double asked[] = {
+      row->min_boundary_m,          row->min_boundary_per_height, row->min_building_m,
+      row->min_building_per_height, row->min_other_wall_m,        row->min_other_wall_per_height,
+      row->min_service_m,           row->min_waterbody_m,         row->min_public_way_m};
   bool any = row->no_surcharge;
   for (size_t i = 0; i < sizeof asked / sizeof *asked; i++) any = any || isfinite(asked[i]);
   return any;
@@ -77,8 +77,9 @@ static bool of_the_wall(const lw_limit_row *row) {
   bool asks = row->trigger != LW_BARRIER_ABOVE && row->trigger != LW_DESIGN_ABOVE;
   bool its_height = row->measured != LW_HEIGHT_FENCE && row->measured != LW_HEIGHT_NATURAL &&
                     !row->not_a_wall_height && !row->fence_counts;
-  bool anywhere = row->narrows == 0 && !isfinite(row->street_within_m);
-  return asks && its_height && anywhere && !row->unsure && row->from.seen != LW_MEMORY;
+  bool anywhere = row->narrows == 0 && !isfinite(row->street_within_m) && !isfinite(row->boundary_within_m);
+  bool read = row->from.seen != LW_MEMORY && !row->superseded && !row->unsure;
+  return asks && its_height && anywhere && read;
 }
 
 /* Leave from planning, or by the terms of a warranty, is not leave to build. */
@@ -92,12 +93,14 @@ static void link_words(lw_tables *tables) {
     const char *only = row->only_if;
     char word[sizeof row->only_if];
     while (next_word(&only, word, sizeof word)) row->narrows |= 1u << narrow_of(word);
+    const char *at_any = row->any_height_if;
+    while (next_word(&at_any, word, sizeof word)) row->any_height |= 1u << narrow_of(word);
     row->of_default = strcmp(row->place, "default") == 0;
     row->unsure = strcmp(row->confidence, "low") == 0;
     row->of_standard = strcmp(row->regime, "standard") == 0;
     row->keeps_off = keeps_off(row);
     row->of_the_wall = of_the_wall(row);
-    row->clears = row->of_the_wall && is_of_building(row->regime);
+    row->clears = row->of_the_wall && row->all_read && is_of_building(row->regime);
   }
   for (int i = 0; i < tables->condition_count; i++)
     tables->condition[i].for_council = strcmp(tables->condition[i].who, "council") == 0;

@@ -10,8 +10,7 @@
 
 /* What sends a wall to a professional whatever its height. The rows, their sentences and whom they call
  * for stand in tables/conditions.csv; here is only how the sheet answers each. What it leaves out asks the
- * council, and is named; it is never taken as answered, nor as an engineer's. Heritage and vibrating loads
- * have no item: nobody is asked for them. */
+ * council, and is named; it is never taken as answered, nor as an engineer's. */
 
 enum { LW_LEFT_OUT_MAX = 8 };
 
@@ -274,9 +273,23 @@ static lw_so bad_fill(const lw_facts *f, lw_finding *found) {
 
 static lw_so earthquake(const lw_facts *f, lw_finding *found) {
   const lw_quantity *q = &f->c->seismic_horizontal;
-  if (q->origin == LW_ABSENT || q->si <= 0.0) return LW_SO_NOT;
-  tell(found, "horizontal coefficient %.2f", q->si);
-  return LW_SO_YES;
+  if (q->origin == LW_GIVEN && q->si > 0.0) {
+    tell(found, "horizontal coefficient %.2f", q->si);
+    return LW_SO_YES;
+  }
+  return said_yes(&f->c->earthquakes, LW_YES, "so the sheet says", "strong earthquakes", found);
+}
+
+static lw_so heritage(const lw_facts *f, lw_finding *found) {
+  return said_yes(&f->c->heritage, LW_YES, "so the sheet says", "heritage", found);
+}
+
+static lw_so vibrating_load(const lw_facts *f, lw_finding *found) {
+  return said_yes(&f->c->vibration, LW_YES, "so the sheet says", "shaken ground", found);
+}
+
+static lw_so drains_next_door(const lw_facts *f, lw_finding *found) {
+  return said_yes(&f->c->drains_next_door, LW_YES, "so the sheet says", "water sent next door", found);
 }
 
 static lw_so wall_that_moved(const lw_facts *f, lw_finding *found) {
@@ -318,6 +331,9 @@ static const lw_condition conditions[] = {
     {LW_CONDITION_EARTHQUAKE, earthquake},
     {LW_CONDITION_WALL_THAT_MOVED, wall_that_moved},
     {LW_CONDITION_DIGS_BELOW_FOOTING, digs_below},
+    {LW_CONDITION_DRAINS_NEXT_DOOR, drains_next_door},
+    {LW_CONDITION_HERITAGE, heritage},
+    {LW_CONDITION_VIBRATING_LOAD, vibrating_load},
 };
 
 enum { CONDITIONS = sizeof conditions / sizeof *conditions };

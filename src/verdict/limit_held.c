@@ -64,7 +64,19 @@ static lw_so is_so(const lw_facts *f, lw_only_if narrow, const char **left_out) 
     return lw_verdict_condition(f, LW_CONDITION_SUPPORTS_BUILDING, left_out);
   case LW_ONLY_IF_CROSSES_BOUNDARY:
   case LW_ONLY_IF_WEAKENS_ADJOINING: return lw_verdict_condition(f, LW_CONDITION_BOUNDARY, left_out);
-  case LW_ONLY_IF_CHANGES_DRAINAGE: return lw_verdict_condition(f, LW_CONDITION_NO_OUTLET, left_out);
+  case LW_ONLY_IF_CHANGES_DRAINAGE: return lw_verdict_condition(f, LW_CONDITION_DRAINS_NEXT_DOOR, left_out);
+  case LW_ONLY_IF_NOT_DRAINED: return lw_verdict_condition(f, LW_CONDITION_NO_OUTLET, left_out);
+  case LW_ONLY_IF_HERITAGE: return lw_verdict_condition(f, LW_CONDITION_HERITAGE, left_out);
+  case LW_ONLY_IF_SLOPING_GROUND: return lw_verdict_condition(f, LW_CONDITION_SLOPING_GROUND, left_out);
+  case LW_ONLY_IF_OTHER_WALL_NEAR: return lw_verdict_condition(f, LW_CONDITION_OTHER_WALL_NEAR, left_out);
+  case LW_ONLY_IF_LIQUID_HELD: return lw_verdict_condition(f, LW_CONDITION_WATER_HELD, left_out);
+  case LW_ONLY_IF_REACTIVE_SOIL: return lw_verdict_condition(f, LW_CONDITION_REACTIVE_SOIL, left_out);
+  case LW_ONLY_IF_BAD_FILL: return lw_verdict_condition(f, LW_CONDITION_BAD_FILL, left_out);
+  case LW_ONLY_IF_EARTHQUAKES: return lw_verdict_condition(f, LW_CONDITION_EARTHQUAKE, left_out);
+  /* Courses are checked as laid dry; of what they are made, no item tells. */
+  case LW_ONLY_IF_DRY_LAID: return c->wall_kind.value == LW_WALL_COURSES ? LW_SO_YES : LW_SO_OPEN;
+  case LW_ONLY_IF_NOT_DRY_STONE: return c->wall_kind.value == LW_WALL_COURSES ? LW_SO_OPEN : LW_SO_YES;
+  case LW_ONLY_IF_ALWAYS: return LW_SO_YES;
   case LW_ONLY_IF_OTHER_LOAD: return loaded(f, left_out);
   case LW_ONLY_IF_NOT_LEVEL_SOIL_ALONE: return loaded_or_not_level(f, left_out);
   case LW_ONLY_IF_OTHER:
@@ -73,29 +85,53 @@ static lw_so is_so(const lw_facts *f, lw_only_if narrow, const char **left_out) 
   return LW_SO_OPEN;
 }
 
-static lw_so one_is_so(const lw_facts *f, unsigned narrows, const char **left_out) {
-  lw_so so = narrows == 0 ? LW_SO_YES : LW_SO_NOT;
+/* The gravest of them, the word it is by, and the item that leaves it open. */
+static lw_so one_is_so(const lw_facts *f, unsigned words, lw_only_if *by, const char **left_out) {
+  lw_so so = LW_SO_NOT;
   for (unsigned i = 0; i < LW_ONLY_IF_COUNT && so != LW_SO_YES; i++) {
-    lw_so this = narrows & 1u << i ? is_so(f, (lw_only_if)i, left_out) : LW_SO_NOT;
-    so = this > so ? this : so;
+    const char *open = NULL;
+    lw_so this = words & 1u << i ? is_so(f, (lw_only_if)i, &open) : LW_SO_NOT;
+    if (this <= so) continue;
+    so = this;
+    *by = (lw_only_if)i;
+    *left_out = open;
   }
   return so;
 }
 
-static lw_so is_about(const lw_facts *f, const lw_limit_row *row, const char **left_out) {
-  lw_so so = one_is_so(f, row->narrows, left_out);
-  if (so == LW_SO_NOT || !isfinite(row->street_within_m)) return so;
-  lw_so street = near_street(f, row->street_within_m, left_out);
-  return street < so ? street : so;
+static lw_so less(lw_so a, lw_so b) {
+  return a < b ? a : b;
 }
 
-/* Tiers nearer than the row's spacing, or all that a row adds, are one wall from the lowest foot to the
- * top. */
+static lw_so is_about(const lw_facts *f, const lw_limit_row *row, const char **left_out) {
+  lw_only_if by;
+  lw_so so = row->narrows == 0 ? LW_SO_YES : one_is_so(f, row->narrows, &by, left_out);
+  if (so != LW_SO_NOT && isfinite(row->boundary_within_m))
+    so = less(so, near(&f->c->boundary_distance, row->boundary_within_m + 2.0 * ROUNDING, "boundary distance",
+                       left_out));
+  if (so != LW_SO_NOT && isfinite(row->street_within_m))
+    so = less(so, near_street(f, row->street_within_m, left_out));
+  return so;
+}
+
+/* Whether the upper of the two is not known to be the shorter. */
+static bool upper_may_be_taller(const lw_facts *f) {
+  const lw_case *c = f->c;
+  double mine = f->height_m[LW_HEIGHT_EXPOSED];
+  if (c->other_wall_height.origin != LW_GIVEN || c->other_wall_side.origin != LW_GIVEN) return true;
+  bool above = c->other_wall_side.value == LW_SIDE_ABOVE;
+  return above ? c->other_wall_height.si >= mine - ROUNDING : mine >= c->other_wall_height.si - ROUNDING;
+}
+
+/* Tiers nearer than the row's spacing are one wall from the lowest foot to the top; where a row always adds
+ * them, as far as another wall is asked about at all. */
 static double tier_spacing(const lw_facts *f, const lw_limit_row *row, double lower_m) {
   double spacing =
       lw_larger(isfinite(row->tier_spacing_m) ? row->tier_spacing_m : 0.0,
                 isfinite(row->tier_spacing_per_height) ? row->tier_spacing_per_height * lower_m : 0.0);
-  return row->tiers_add ? lw_larger(spacing, lw_facts_clearance(f, LW_CLEARANCE_OTHER_WALL)) : spacing;
+  if (!row->tiers_add && !(row->upper_shorter && upper_may_be_taller(f))) return spacing;
+  return lw_larger(spacing, lw_facts_threshold(f, LW_THRESHOLD_TIER_APART, INFINITY) *
+                                lw_facts_threshold(f, LW_THRESHOLD_OTHER_WALL_HEIGHT, INFINITY));
 }
 
 bool lw_limit_adds_tier(const lw_facts *facts, const lw_limit_row *row) {
@@ -123,8 +159,17 @@ static void add_tier(const lw_facts *f, const lw_limit_row *row, lw_span *height
                                                  : "other wall height";
 }
 
+/* Below the existing ground. */
+static lw_span cut(const lw_facts *f) {
+  const lw_case *c = f->c;
+  bool told = c->cut_depth.origin == LW_GIVEN;
+  bool bed = c->site_behind.origin == LW_GIVEN && c->site_behind.value == LW_BEHIND_BED;
+  if (told || bed) return (lw_span){told ? c->cut_depth.si : 0.0, told ? c->cut_depth.si : 0.0, NULL};
+  return (lw_span){INFINITY, 0.0, "cut depth"};
+}
+
 static lw_span height_by(const lw_facts *f, const lw_limit_row *row) {
-  lw_span height = f->height[row->measured];
+  lw_span height = row->cut_only ? cut(f) : f->height[row->measured];
   const lw_span *fence = &f->height[LW_HEIGHT_FENCE];
   if (row->fence_counts && fence->taken_m > height.taken_m) {
     height.taken_m = fence->taken_m;
@@ -147,4 +192,5 @@ void lw_limit_hold(const lw_facts *facts, const lw_limit_row *row, lw_limit_held
   bool past = lw_limit_is_past(row, held->height.taken_m);
   bool certain = lw_limit_is_past(row, held->height.certain_m);
   held->past = certain ? LW_SO_YES : past ? LW_SO_OPEN : LW_SO_NOT;
+  held->any_height = one_is_so(facts, row->any_height, &held->any_by, &held->any_left_out);
 }

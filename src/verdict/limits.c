@@ -2,6 +2,7 @@
 #include "limits.h"
 
 #include <math.h>
+#include <string.h>
 
 #include "base/extremes.h"
 
@@ -9,20 +10,19 @@
  * row's own definition, then what the row asks for besides. A row that says itself unsure calls for the
  * council at most. */
 
-static const double ROUNDING = 1e-9;
-
 static lw_who barrier_calls(const lw_facts *f) {
   const lw_condition_row *row = lw_known_condition(f->tables, LW_CONDITION_BARRIER_NEEDED);
   bool council = !f->place_known || (row && row->for_council);
   return council ? LW_WHO_COUNCIL : LW_WHO_ENGINEER;
 }
 
-static lw_who calls_for(const lw_facts *f, const lw_limit_row *row) {
+lw_who lw_limit_calls_for(const lw_facts *facts, const lw_limit_row *row) {
   if (row->unsure) return LW_WHO_COUNCIL;
+  if (row->with_engineer) return LW_WHO_ENGINEER;
   /* The height from which a standard is meant to be used is its scope, and names nobody. */
   if (row->trigger == LW_DESIGN_ABOVE && row->of_standard) return LW_WHO_COUNCIL;
   if (row->trigger == LW_ENGINEER_ABOVE || row->trigger == LW_DESIGN_ABOVE) return LW_WHO_ENGINEER;
-  if (row->trigger == LW_BARRIER_ABOVE) return barrier_calls(f);
+  if (row->trigger == LW_BARRIER_ABOVE) return barrier_calls(facts);
   return LW_WHO_COUNCIL;
 }
 
@@ -35,13 +35,16 @@ static const char *slug_of(lw_trigger trigger) {
   return slugs[trigger];
 }
 
-static const char *meaning_of(lw_trigger trigger) {
+static const char *meaning_of(const lw_limit_row *row) {
   static const char *const meanings[] = {[LW_EXEMPT_BELOW] = "stops leaving it to the builder",
                                          [LW_APPROVAL_ABOVE] = "asks for an approval",
                                          [LW_ENGINEER_ABOVE] = "asks for an engineer",
                                          [LW_DESIGN_ABOVE] = "asks for a design",
                                          [LW_BARRIER_ABOVE] = "asks about a barrier"};
-  return meanings[trigger];
+  if (row->trigger == LW_DESIGN_ABOVE && row->of_standard) return "begins to apply";
+  if (row->with_engineer && row->trigger != LW_ENGINEER_ABOVE)
+    return "asks for an approval, with an engineer's certificate";
+  return meanings[row->trigger];
 }
 
 static const char *manner_of(lw_height_kind kind) {
@@ -56,7 +59,8 @@ static const char *manner_of(lw_height_kind kind) {
 
 static void print_authority(const lw_facts *f, const lw_limit_row *row, char *out, size_t size) {
   if (!row->of_default)
-    lw_print(out, size, "%s, %s,", row->instrument, row->region);
+    lw_print(out, size, "%s, %s,", row->instrument,
+             strcmp(row->region, "national") == 0 ? row->country : row->region);
   else
     lw_print(out, size, "the cautious default for a place %s",
              f->c->place.origin == LW_ABSENT ? "not on file"
@@ -64,7 +68,7 @@ static void print_authority(const lw_facts *f, const lw_limit_row *row, char *ou
                                              : "without a line of its own on file");
 }
 
-static const char *place_of(const lw_limit_row *row) {
+const char *lw_limit_place(const lw_limit_row *row) {
   if (row->of_default) return "the cautious default";
   return row->region[0] ? row->region : row->instrument;
 }
@@ -78,15 +82,34 @@ static double printed_height(const lw_facts *f, const lw_limit_row *row, const l
   return isfinite(height->taken_m) ? height->taken_m : f->height_m[row->measured];
 }
 
+/* Height and figure, told apart: "0.601", "0.600". */
+static int decimals_of(double height_m, double figure_m) {
+  int decimals = 2;
+  for (; decimals < 4; decimals++) {
+    char height[32], figure[32];
+    lw_number_print(height, sizeof height, height_m, decimals);
+    lw_number_print(figure, sizeof figure, figure_m, decimals);
+    if (strcmp(height, figure) != 0) break;
+  }
+  return decimals;
+}
+
 static void say_past(const lw_facts *f, const lw_limit_row *row, const lw_span *height,
                      lw_verdict_reason *r) {
-  char authority[256];
+  char authority[256], figure[32], mine[32];
+  double printed = printed_height(f, row, height);
+  int decimals = row->at_or_above ? 2 : decimals_of(printed, row->height_m);
   print_authority(f, row, authority, sizeof authority);
-  lw_print(r->text, sizeof r->text, "It is %s m %s%s, %s the %s m where %s %s.",
-           lw_two_decimals(printed_height(f, row, height)).text,
-           manner_of(row->fence_counts ? LW_HEIGHT_FENCE : row->measured),
-           lw_limit_adds_tier(f, row) ? " together with the other wall" : "", comparison_of(row),
-           lw_two_decimals(row->height_m).text, authority, meaning_of(row->trigger));
+  if (row->height_m <= 0.0) {
+    lw_print(r->text, sizeof r->text, "At any height %s %s.", authority, meaning_of(row));
+    return;
+  }
+  lw_number_print(mine, sizeof mine, printed, decimals);
+  lw_number_print(figure, sizeof figure, row->height_m, decimals);
+  lw_print(r->text, sizeof r->text, "It is %s m %s%s, %s the %s m where %s %s.", mine,
+           row->cut_only ? "of cut" : manner_of(row->fence_counts ? LW_HEIGHT_FENCE : row->measured),
+           lw_limit_adds_tier(f, row) ? " together with the other wall" : "", comparison_of(row), figure,
+           authority, meaning_of(row));
 }
 
 /* Past it only if what is left out makes it so. */
@@ -94,7 +117,7 @@ static void ask_past(const lw_facts *f, const lw_limit_row *row, const char *lef
   char authority[256], question[LW_DETAIL_MAX];
   print_authority(f, row, authority, sizeof authority);
   lw_print(r->text, sizeof r->text, "It may be %s the %s m where %s %s: %s.", comparison_of(row),
-           lw_two_decimals(row->height_m).text, authority, meaning_of(row->trigger),
+           lw_two_decimals(row->height_m).text, authority, meaning_of(row),
            lw_reasons_question(left_out, question, sizeof question));
 }
 
@@ -102,7 +125,7 @@ static void tell_past(const lw_facts *f, const lw_limit_row *row, const lw_limit
   bool certain = held->about == LW_SO_YES && held->past == LW_SO_YES;
   const char *left_out = held->about == LW_SO_OPEN ? held->about_left_out : held->height.left_out;
   lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
-                                                         .who = calls_for(f, row),
+                                                         .who = lw_limit_calls_for(f, row),
                                                          .origin = certain ? LW_GIVEN : LW_ASSUMED,
                                                          .slug = slug_of(row->trigger),
                                                          .source = row->from.source,
@@ -115,101 +138,50 @@ static void tell_past(const lw_facts *f, const lw_limit_row *row, const lw_limit
     say_past(f, row, &held->height, r);
 }
 
-/* A distance that a row asks for besides its height; missed, it ends the row's mildness. */
-typedef struct lw_keep {
-  const lw_quantity *distance;
-  double fixed_m, per_height; /* NAN: the row says nothing */
-  const lw_span *height;
-  const char *slug, *name, *item;
-} lw_keep;
-
-static double larger(double distance_m, double by_height) {
-  if (!isfinite(distance_m)) return by_height;
-  return isfinite(by_height) ? lw_larger(distance_m, by_height) : distance_m;
+/* What makes a row ask at any height, as the end of a sentence. */
+static const char *any_height_words(lw_only_if by) {
+  switch (by) {
+  case LW_ONLY_IF_HERITAGE: return "on a heritage item or in a conservation area";
+  case LW_ONLY_IF_MAPPED_LAND: return "on land that is mapped for a hazard";
+  case LW_ONLY_IF_CHANGES_DRAINAGE: return "where water is sent next door";
+  case LW_ONLY_IF_NOT_DRAINED: return "without a way out for its water";
+  case LW_ONLY_IF_SLOPING_GROUND: return "where the ground slopes";
+  case LW_ONLY_IF_OTHER_WALL_NEAR: return "near another wall";
+  case LW_ONLY_IF_LIQUID_HELD: return "where a liquid is held";
+  case LW_ONLY_IF_REACTIVE_SOIL:
+  case LW_ONLY_IF_BAD_FILL: return "on problem soil";
+  case LW_ONLY_IF_DRY_LAID: return "when it is laid dry";
+  case LW_ONLY_IF_NOT_DRY_STONE: return "when it is not of dry stone";
+  case LW_ONLY_IF_SUPPORTS_STRUCTURE: return "where it supports a structure";
+  case LW_ONLY_IF_CROSSES_BOUNDARY:
+  case LW_ONLY_IF_WEAKENS_ADJOINING: return "so near to a boundary";
+  default: return "here";
+  }
 }
 
-/* NULL: kept, or nothing is asked; otherwise its reason, still to be told. */
-static lw_verdict_reason *missed(const lw_facts *f, const lw_limit_row *row, const lw_keep *keep,
-                                 lw_verdict *v) {
-  double taken = larger(keep->fixed_m, keep->per_height * keep->height->taken_m);
-  double certain = larger(keep->fixed_m, keep->per_height * keep->height->certain_m);
-  lw_so so = isfinite(keep->fixed_m) || isfinite(keep->per_height) ? lw_facts_nearer(keep->distance, taken)
-                                                                   : LW_SO_NOT;
-  const char *left_out = so == LW_SO_OPEN ? keep->item : keep->height->left_out;
-  if (so == LW_SO_NOT) return NULL;
-  if (so == LW_SO_YES && lw_facts_nearer(keep->distance, certain) == LW_SO_YES) left_out = NULL;
-  return lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
-                                         .who = calls_for(f, row),
-                                         .origin = left_out ? LW_ASSUMED : LW_GIVEN,
-                                         .slug = keep->slug,
-                                         .source = row->from.source,
-                                         .left_out = left_out});
-}
-
-static void miss(const lw_facts *f, const lw_limit_row *row, const lw_keep *keep, lw_verdict *v) {
-  lw_verdict_reason *r = missed(f, row, keep, v);
-  if (!r) return;
-  char away[LW_DETAIL_MAX];
-  double wanted = larger(keep->fixed_m, keep->per_height * keep->height->taken_m);
-  const char *where = place_of(row);
-  if (r->left_out)
-    lw_print(r->text, sizeof r->text, "It may stand nearer to %s than %s asks for: %s.", keep->name, where,
-             lw_reasons_question(r->left_out, away, sizeof away));
-  else
-    lw_print(r->text, sizeof r->text, "Nearer than %s m to %s: %s (%s).", lw_two_decimals(wanted).text,
-             keep->name, lw_reasons_distance(keep->distance, away, sizeof away), where);
-}
-
-/* How near a load must be to count for a row that allows none; not said: as the default has it. */
-static double load_zone(const lw_facts *f, const lw_limit_row *row, double height_m) {
-  double zone = larger(row->surcharge_zone_m, row->surcharge_zone_per_height * height_m);
-  return isfinite(zone) ? zone : lw_facts_clearance(f, LW_CLEARANCE_LOAD);
-}
-
-static void miss_load(const lw_facts *f, const lw_limit_row *row, const lw_span *height, lw_verdict *v) {
-  double zone = load_zone(f, row, height->taken_m);
-  lw_heavy load = lw_facts_heavy(f, zone);
-  if (!row->no_surcharge || !(load.distance_m < zone - ROUNDING)) return;
-  if (lw_facts_vehicle_told(f, &load)) return;
-  bool certain = load.origin != LW_ASSUMED && load.distance_m < load_zone(f, row, height->certain_m);
-  const char *left_out = load.origin == LW_ASSUMED ? f->load_left_out : height->left_out;
-  lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
-                                                         .who = calls_for(f, row),
-                                                         .origin = certain ? LW_GIVEN : LW_ASSUMED,
-                                                         .slug = "clearance-load",
-                                                         .source = row->from.source,
-                                                         .left_out = certain ? NULL : left_out});
-  if (!r) return;
-  char question[LW_DETAIL_MAX];
-  if (r->left_out)
-    lw_print(r->text, sizeof r->text, "A load heavier than garden use may come nearer than %s allows: %s.",
-             place_of(row), lw_reasons_question(r->left_out, question, sizeof question));
-  else
-    lw_print(r->text, sizeof r->text, "A load heavier than garden use %s%s m behind, nearer than %s m (%s).",
-             load.vehicle ? "(a vehicle) can stand " : "stands ", lw_two_decimals(load.distance_m).text,
-             lw_two_decimals(zone).text, place_of(row));
-}
-
-/* A barrier row asks for nothing besides its height. */
-static void hold_conditions(const lw_facts *f, const lw_limit_row *row, const lw_span *height,
+static void tell_any_height(const lw_facts *f, const lw_limit_row *row, const lw_limit_held *held,
                             lw_verdict *v) {
-  static const double NONE = NAN;
-  const lw_case *c = f->c;
-  if (row->trigger == LW_BARRIER_ABOVE || !row->keeps_off) return;
-  const lw_keep keeps[] = {
-      {&c->boundary_distance, row->min_boundary_m, row->min_boundary_per_height, height, "clearance-boundary",
-       "a boundary", "boundary distance"},
-      {&c->building_distance, row->min_building_m, row->min_building_per_height, height, "clearance-building",
-       "a building", "building distance"},
-      {&c->other_wall_distance, row->min_other_wall_m, row->min_other_wall_per_height, &f->lower_wall,
-       "clearance-other-wall", "another wall", "other wall distance"},
-      {&c->service_distance, row->min_service_m, NONE, height, "clearance-service", "a service",
-       "service distance"},
-      {&c->waterbody_distance, row->min_waterbody_m, NONE, height, "clearance-waterbody", "a waterbody",
-       "waterbody distance"},
-  };
-  for (size_t i = 0; i < sizeof keeps / sizeof *keeps; i++) miss(f, row, &keeps[i], v);
-  miss_load(f, row, height, v);
+  bool certain = held->any_height == LW_SO_YES && held->about == LW_SO_YES;
+  const char *left_out = certain                          ? NULL
+                         : held->any_height == LW_SO_OPEN ? held->any_left_out
+                                                          : held->about_left_out;
+  lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
+                                                         .who = lw_limit_calls_for(f, row),
+                                                         .origin = certain ? LW_GIVEN : LW_ASSUMED,
+                                                         .slug = slug_of(row->trigger),
+                                                         .source = row->from.source,
+                                                         .left_out = left_out,
+                                                         .again = true});
+  if (!r) return;
+  char authority[256], question[LW_DETAIL_MAX] = "";
+  print_authority(f, row, authority, sizeof authority);
+  if (left_out) lw_reasons_question(left_out, question, sizeof question);
+  lw_print(r->text, sizeof r->text, "At any height %s %s %s%s%s.", authority, meaning_of(row),
+           any_height_words(held->any_by),
+           certain    ? ""
+           : left_out ? ": "
+                      : ", which no sheet tells",
+           question);
 }
 
 static bool clears(const lw_facts *f, const lw_limit_row *row) {
@@ -222,11 +194,16 @@ static void hold(const lw_facts *f, const lw_limit_row *row, lw_verdict *v) {
   lw_limit_hold(f, row, &held);
   if (held.about == LW_SO_NOT) return;
   double printed = printed_height(f, row, &held.height);
-  if (v->limit_count < LW_LIMIT_HIT_MAX)
-    v->limit[v->limit_count++] = (lw_limit_hit){
-        .row = row, .height_m = printed, .past = lw_limit_is_past(row, printed), .clears = clears(f, row)};
-  if (held.past != LW_SO_NOT) tell_past(f, row, &held, v);
-  hold_conditions(f, row, &held.height, v);
+  bool past = held.past != LW_SO_NOT, any_height = !past && held.any_height != LW_SO_NOT;
+  if (past) tell_past(f, row, &held, v);
+  if (any_height) tell_any_height(f, row, &held, v);
+  bool kept = lw_limit_keeps(f, row, &held.height, v);
+  if (v->limit_count >= LW_LIMIT_HIT_MAX) return;
+  v->limit[v->limit_count++] = (lw_limit_hit){.row = row,
+                                              .height_m = printed,
+                                              .past = lw_limit_is_past(row, printed),
+                                              .clears = clears(f, row),
+                                              .kept = kept && !any_height && !past};
 }
 
 /* Where no engineer's line is on file the default's holds, however well the rest of the place is known. */

@@ -49,7 +49,7 @@ Test(verdict, what_stands_on_deeper_blocks_grows_too) {
   lw_case c;
   lw_result *now = start("cap height=50 mm;cap depth=330 mm;base course count=1;base course depth=400 mm;"
                          "pad thickness=150 mm;pad width=600 mm;bed width=900 mm",
-                        &c);
+                         &c);
   cr_assert(make(now, &lw_change_deeper, 0.42, &c));
   settle(&c);
   cr_expect_float_eq(c.cap_depth.si, 0.45, 1e-9);
@@ -64,7 +64,7 @@ Test(verdict, a_lower_wall_leaves_water_and_layers_in_place) {
   lw_case c;
   lw_result *now = start("course count=9;soil 1 bottom=0.45 m;soil 2 name=loam;water depth=0.75 m;"
                          "overflow below top=0.1 m;level difference=0.8 m",
-                        &c);
+                         &c);
   cr_assert(make(now, &lw_change_lower, 0.2, &c));
   settle(&c);
   cr_expect_float_eq(c.course_count.si, 7.0, 1e-9);
@@ -89,7 +89,7 @@ Test(verdict, loads_step_back) {
   lw_result *now = start("load 1 kind=uniform;load 1 pressure=5 kPa;load 2 kind=strip;load 2 pressure=7 kPa;"
                          "load 2 near edge=0.2 m;load 2 far edge=1.2 m;load 3 kind=line;load 3 force=3 kN/m;"
                          "load 3 distance=0.1 m;load 4 kind=cap;load 4 force=1 kN/m",
-                        &c);
+                         &c);
   cr_assert(make(now, &lw_change_load, 0.8, &c));
   settle(&c);
   cr_expect_eq(c.load[0].kind.value, LW_LOAD_STRIP);

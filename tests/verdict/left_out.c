@@ -34,6 +34,10 @@ static const left_out items[] = {
     {"", "mapped land", NULL},
     {"footing soil name=stiff clay", "reactive soil", NULL},
     {"", "works", NULL},
+    {"", "heritage", NULL},
+    {"", "strong earthquakes", NULL},
+    {"", "shaken ground", NULL},
+    {"", "water sent next door", NULL},
     {"", "ground slope", NULL},
     {"", "front slope", NULL},
     {"", "soil 1 name", NULL},
@@ -116,7 +120,8 @@ Test(verdict, with_nothing_answered_the_council_is_asked_in_every_place) {
     const char *place;
     for (int p = 0; (place = verdict_place_at(verdict_tables(), p)) != NULL; p++) {
       verdict_in(verdict_tables(), made, place, v);
-      bool low = heights_m[h] * 0.5 < 0.5;
+      /* Its leaflet has an engineer certify a wall of any height. */
+      bool low = heights_m[h] * 0.5 < 0.5 && strcmp(place, "mundaring") != 0;
       cr_expect(v->who == LW_WHO_COUNCIL || (!low && v->who == LW_WHO_ENGINEER), "%s: %s", place,
                 v->headline);
     }

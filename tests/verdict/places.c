@@ -84,15 +84,24 @@ Test(verdict, pools_streets_services_and_water_are_kept_off_in_every_place) {
   free(v);
 }
 
+/* With as many decimals as tell it from the height. */
+static bool has_figure(const char *text, double figure_m) {
+  if (figure_m <= 0.0) return strncmp(text, "At any height ", 14) == 0;
+  for (int decimals = 2; decimals <= 4; decimals++) {
+    char figure[32];
+    snprintf(figure, sizeof figure, "the %.*f m", decimals, figure_m);
+    if (strstr(text, figure)) return true;
+  }
+  return false;
+}
+
 static bool cites(const lw_verdict *v, const lw_limit_row *row) {
   static const char *const slugs[] = {"limit-exemption", "limit-approval", "limit-engineer", "limit-design",
                                       "limit-barrier"};
-  char figure[32];
-  snprintf(figure, sizeof figure, row->height_m > 0.0 ? "the %.2f m" : "any height", row->height_m);
   for (int i = 0; i < v->reason_count; i++) {
     const lw_verdict_reason *r = &v->reason[i];
     bool of_row = strcmp(r->slug, slugs[row->trigger]) == 0 && strcmp(r->source, row->from.source) == 0;
-    if (of_row && !r->assumed && strstr(r->text, figure)) return true;
+    if (of_row && !r->assumed && has_figure(r->text, row->height_m)) return true;
   }
   return false;
 }
@@ -109,7 +118,10 @@ static void at_the_figure_of(const lw_limit_row *row, lw_verdict *v) {
   for (int side = -1; side <= 1; side++) {
     double height = row->height_m + side * step;
     if (height < 0.2) continue;
-    verdict_wall *made = wall_of(height, "site above=household");
+    char more[80];
+    snprintf(more, sizeof more, "site above=household%s%.9g%s",
+             row->cut_only ? ";cut depth=" : ";title=", height, row->cut_only ? " m" : "");
+    verdict_wall *made = wall_of(height, more);
     verdict_in(verdict_tables(), made, row->place, v);
     free(made);
     bool past = side > 0 || (side == 0 && row->at_or_above);
@@ -143,4 +155,115 @@ Test(verdict, a_place_is_known_by_a_height_about_the_wall) {
   }
   lw_verdict maitland = verdict_of("place=maitland", LW_HOLDS);
   cr_expect(maitland.place_known, "the policy of the state is law there");
+}
+
+/* ---- the words of the rows ---- */
+
+/* What makes each word of `any_height_if` so, on a low wall. */
+static const struct {
+  lw_only_if word;
+  const char *changes;
+} words[] = {
+    {LW_ONLY_IF_HERITAGE, "heritage=yes"},
+    {LW_ONLY_IF_MAPPED_LAND, "mapped land=yes"},
+    {LW_ONLY_IF_CHANGES_DRAINAGE, "water sent next door=yes"},
+    {LW_ONLY_IF_NOT_DRAINED, "drain outlets=0;wall joints=sealed;ground drains=no"},
+    {LW_ONLY_IF_SLOPING_GROUND, "ground slope=1:10"},
+    {LW_ONLY_IF_OTHER_WALL_NEAR, "other wall distance=0.4 m;other wall side=above"},
+    {LW_ONLY_IF_LIQUID_HELD, "water held behind=yes"},
+    {LW_ONLY_IF_REACTIVE_SOIL, "reactive soil=yes"},
+    {LW_ONLY_IF_BAD_FILL, "soil 1 name=topsoil"},
+    {LW_ONLY_IF_SUPPORTS_STRUCTURE, "building distance=0.1 m"},
+    {LW_ONLY_IF_CROSSES_BOUNDARY, "boundary distance=0.1 m"},
+    {LW_ONLY_IF_WEAKENS_ADJOINING, "boundary distance=0.1 m"},
+    {LW_ONLY_IF_DRY_LAID, ""},
+    {LW_ONLY_IF_ALWAYS, ""},
+};
+
+static bool asks_at_any_height(const lw_verdict *v, const lw_limit_row *row) {
+  for (int i = 0; i < v->reason_count; i++) {
+    const lw_verdict_reason *r = &v->reason[i];
+    if (strcmp(r->source, row->from.source) == 0 && strncmp(r->text, "At any height ", 14) == 0)
+      return r->who >= LW_WHO_COUNCIL && !r->assumed;
+  }
+  return false;
+}
+
+Test(verdict, each_word_of_a_row_that_asks_at_any_height_is_read) {
+  const lw_tables *tables = verdict_tables();
+  lw_verdict *v = malloc(sizeof *v);
+  int read = 0;
+  cr_assert_not_null(v);
+  for (size_t w = 0; w < sizeof words / sizeof *words; w++) {
+    verdict_wall *made = wall_of(0.25, words[w].changes);
+    for (int i = 0; i < tables->limit_count; i++) {
+      const lw_limit_row *row = &tables->limit[i];
+      if (!(row->any_height & 1u << words[w].word) || row->narrows || row->boundary_within_m > 0.0) continue;
+      verdict_in(tables, made, row->place, v);
+      cr_expect(asks_at_any_height(v, row), "%s with %s", row->id, words[w].changes);
+      read++;
+    }
+    free(made);
+  }
+  cr_expect_lt(30, read, "%d", read);
+  free(v);
+}
+
+static void expect_reason(const char *changes, lw_who who, const char *said) {
+  lw_verdict v = verdict_of(changes, LW_HOLDS);
+  bool told = false;
+  for (int i = 0; i < v.reason_count; i++) told = told || strstr(v.reason[i].text, said);
+  cr_expect_eq(v.who, who, "%s: %s", changes, v.headline);
+  cr_expect(told, "%s: nothing says \"%s\"", changes, said);
+}
+
+#define LOW "wall embedment=0 mm;block height=75 mm"
+
+Test(verdict, what_a_row_says_beside_its_height_is_read) {
+  expect_reason("place=mundaring;" LOW, LW_WHO_ENGINEER, "At any height council leaflet");
+  expect_reason("place=norton;" LOW, LW_WHO_COUNCIL, "when it is laid dry");
+  expect_reason("place=los-angeles;" LOW, LW_WHO_COUNCIL, "At any height");
+  expect_reason("place=westmount;" LOW, LW_WHO_COUNCIL, "not of dry stone");
+  expect_reason("place=south-africa;" LOW, LW_WHO_COUNCIL, "At any height National Building Regulations");
+  expect_reason("place=macedon-ranges;boundary distance=0.29 m;building distance=60 m;" LOW
+                ";reactive soil=no",
+                LW_WHO_ENGINEER, "Nearer than 0.30 m to a boundary");
+  expect_reason("place=tasmania;boundary distance=1.4 m;wall embedment=0 mm;block height=130 mm",
+                LW_WHO_COUNCIL, "where Director's Determination");
+  expect_reason("place=NSW;wall embedment=0 mm;block height=150.25 mm", LW_WHO_COUNCIL,
+                "It is 0.601 m high from underside to top, past the 0.600 m");
+}
+
+/* Whatever their distance, as far as another wall is asked about at all. */
+Test(verdict, tiers_that_always_add_are_one_wall) {
+  static const char wall[] = "place=south-australia;wall embedment=0 mm;block height=150 mm;"
+                             "other wall height=0.6 m;other wall distance=";
+  char changes[200];
+  for (int metres = 2; metres <= 14; metres += 4) {
+    snprintf(changes, sizeof changes, "%s%d m", wall, metres);
+    lw_verdict v = verdict_of(changes, LW_HOLDS);
+    bool added = verdict_reason(&v, LW_ANSWER_WHO, "limit-approval") != NULL;
+    cr_expect_eq(added, metres < 12, "%d m: %s", metres, v.headline);
+  }
+  expect_reason("place=douglas-county;wall embedment=0 mm;block height=150 mm;other wall height=0.7 m;"
+                "other wall side=above;other wall distance=5 m",
+                LW_WHO_ENGINEER, "together with the other wall");
+}
+
+/* Only what is cut below the existing ground counts there, and a scope asks for nobody. */
+Test(verdict, the_row_that_is_cited_is_the_one_that_decides) {
+  lw_verdict filled = verdict_of("place=NSW;site behind=ground;site back=ground;wall embedment=0 mm;"
+                                 "block height=160 mm;cut depth=0 m;fill depth=0.64 m",
+                                 LW_HOLDS);
+  cr_expect_null(verdict_reason(&filled, LW_ANSWER_WHO, "limit-engineer"), "%s", filled.headline);
+  expect_reason("place=maitland;wall embedment=0 mm;block height=210 mm", LW_WHO_COUNCIL, "begins to apply");
+  lw_verdict old = verdict_of("place=singapore", LW_HOLDS);
+  cr_expect_not(old.place_known, "a superseded text clears nothing");
+}
+
+/* Heritage is the council's, and named. */
+Test(verdict, heritage_asks_the_council) {
+  lw_verdict v = verdict_of("heritage=yes", LW_HOLDS);
+  cr_expect_eq(v.who, LW_WHO_COUNCIL);
+  cr_expect_not_null(verdict_reason(&v, LW_ANSWER_WHO, "heritage"));
 }

@@ -68,8 +68,7 @@ Test(verdict, headline_of_each_kind) {
   lw_verdict engineer = verdict_of("mapped land=yes", LW_HOLDS);
   cr_expect(begins(engineer.headline, "This is past the simple garden-bed limit: a licensed engineer"), "%s",
             engineer.headline);
-  cr_expect_not_null(strstr(
-      engineer.headline, " must design it under the local code before work starts. "));
+  cr_expect_not_null(strstr(engineer.headline, " must design it under the local code before work starts. "));
   lw_verdict ask = verdict_of(council, LW_HOLDS);
   cr_expect(begins(ask.headline, "Ask the council before building: "), "%s", ask.headline);
   lw_verdict below = verdict_of("", LW_HOLDS);

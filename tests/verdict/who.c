@@ -99,6 +99,9 @@ Test(verdict, each_condition_alone_means_an_engineer) {
       {"works=moved", "wall-that-moved"},
       {"works=raised", "wall-that-moved"},
       {"service distance=0.09 m", "digs-below-footing"},
+      {"strong earthquakes=yes", "earthquake"},
+      {"shaken ground=yes", "vibrating-load"},
+      {"water sent next door=yes", "drains-next-door"},
   };
   expect_cause(rows, sizeof rows / sizeof *rows, LW_WHO_ENGINEER);
 }
@@ -143,7 +146,8 @@ Test(verdict, every_row_of_conditions_is_answered) {
       "supports-building",  "vehicle-load", "water-held",     "other-wall-near",    "sloping-ground",
       "boundary",           "public-way",   "mapped-land",    "reactive-soil",      "fence-load",
       "barrier-needed",     "no-outlet",    "bad-fill",       "earthquake",         "wall-that-moved",
-      "digs-below-footing", "heritage",     "vibrating-load", "fence-carries-soil", "load-inside-influence"};
+      "digs-below-footing", "heritage",     "vibrating-load", "fence-carries-soil", "load-inside-influence",
+      "drains-next-door"};
   const lw_tables *tables = verdict_tables();
   cr_expect_eq((size_t)tables->condition_count, sizeof answered / sizeof *answered);
   for (size_t i = 0; i < sizeof answered / sizeof *answered; i++) {
