@@ -87,6 +87,7 @@ typedef struct lw_site {
   double pad_friction;               /* pad on ground */
   double allowable_bearing_kpa;      /* 0: no value may be assumed */
   lw_pad pad;
+  double bed_m;                      /* no pad is named: the levelled bed that is taken; 0: none */
   lw_seismic seismic;                /* all 0 but in the situation that is an earthquake */
 } lw_site;
 
@@ -131,6 +132,10 @@ int lw_site_ways_out(const lw_site *site);
 /** Where water stands with its way out blocked, below the top of the wall: up to the lower of the soil's top
  *  and the overflow, or higher where it stands there anyway. */
 double lw_site_blocked_depth(const lw_site *site);
+
+/** How far below the base the wall meets the ground: under the pad, or under the bed; 0: neither.
+ *  note  1 Nothing is known of a bed that is only taken: it weighs nothing and spreads no load. */
+double lw_site_under(const lw_site *site);
 
 /** The index of the soil at a depth below the top of the wall; on a boundary, the lower one. */
 int lw_site_soil_at(const lw_site *site, double depth_m);

@@ -59,8 +59,7 @@ static void no_pad(lw_stage *stage) {
 }
 
 static void balance(const lw_wall *wall, const lw_push *push, const lw_actions *actions, lw_stage *stage) {
-  const lw_pad *pad = &wall->site.pad;
-  double foot = -pad->thickness_m;
+  double foot = -lw_site_under(&wall->site);
   lw_forces_gather(wall, &wall->section, push, actions, &stage->forces);
   lw_contact_terms terms = {
       .front_m = 0.0,
@@ -77,7 +76,7 @@ static void balance(const lw_wall *wall, const lw_push *push, const lw_actions *
   stage->forces.count += lw_seismic_acts(&wall->site) ? 2 : 1;
   put_pad(wall, wall->section.base_width_m, middle, at, &stage->forces);
   lw_contact_solve(wall, &terms, &stage->forces, &stage->contact);
-  stage->passive_kn_per_m = lw_passive_resistance(wall, pad->thickness_m, NULL);
+  stage->passive_kn_per_m = lw_passive_resistance(wall, -foot, NULL);
   if (!stage->contact.inside) return;
   double effective = effective_width(&wall->section, &stage->contact);
   double width = spread_width(wall, stage->contact.resultant_m, effective);
@@ -87,7 +86,7 @@ static void balance(const lw_wall *wall, const lw_push *push, const lw_actions *
 }
 
 void lw_stage_pad(const lw_wall *wall, const lw_push *push, const lw_actions *actions, lw_stage *stage) {
-  if (wall->site.pad.thickness_m <= 0.0) {
+  if (lw_site_under(&wall->site) <= 0.0) {
     no_pad(stage);
     return;
   }

@@ -23,7 +23,7 @@ static bool near(lw_number a, lw_number b) {
 }
 
 static double extra_depth(const trace *t) {
-  return t->check->at == LW_AT_PAD ? t->out->wall.site.pad.thickness_m : 0.0;
+  return t->check->at == LW_AT_PAD ? lw_site_under(&t->out->wall.site) : 0.0;
 }
 
 static void push_on(trace *t) {

@@ -28,7 +28,7 @@ enum { WAYS = 4 };
 static int ways_of(const lw_wall *wall, const lw_situation_plan *plan, lw_seismic way[WAYS]) {
   double up = plan->seismic_vertical, share = wall->method.seismic_height;
   bool shaken = plan->seismic_horizontal > 0.0 || up > 0.0;
-  bool wet = plan->water_depth_m < wall->section.height_m + wall->site.pad.thickness_m;
+  bool wet = plan->water_depth_m < wall->section.height_m + lw_site_under(&wall->site);
   int count = 0;
   way[count++] = shaken ? (lw_seismic){plan->seismic_horizontal, up, share, true} : (lw_seismic){0};
   if (shaken && up > 0.0) way[count++] = (lw_seismic){plan->seismic_horizontal, -up, share, true};

@@ -24,7 +24,7 @@ void lw_pushes_begin(const lw_section *section, const lw_contact_name *only, lw_
 void lw_pushes_find(const lw_wall *wall, const lw_contact_name *only, lw_pushes *pushes) {
   const lw_section *section = &wall->section;
   lw_wedge_known *searched = &pushes->searched;
-  double pad = wall->site.pad.thickness_m;
+  double pad = lw_site_under(&wall->site);
   if (!section->known) return;
   if (lw_contact_asked(only, LW_AT_BASE))
     lw_push_find(wall, section, 0.0, searched, &pushes->push[LW_PUSH_BASE], NULL);

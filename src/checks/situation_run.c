@@ -123,7 +123,7 @@ static void run_variant(lw_situation_run *r, const lw_actions *actions) {
     stage_base(r, actions, &stage);
     check_base(r, &stage);
   }
-  if (r->wall->site.pad.thickness_m > 0.0 && lw_contact_asked(r->only, LW_AT_PAD)) {
+  if (lw_site_under(&r->wall->site) > 0.0 && lw_contact_asked(r->only, LW_AT_PAD)) {
     stage_pad(r, actions, &stage);
     check_pad(r, &stage);
   }
@@ -178,7 +178,7 @@ void lw_situation_check(lw_situation_run *r, const lw_actions *actions) {
 void lw_situation_record(const lw_situation_run *r, const lw_actions *actions) {
   lw_situation *s = r->situation;
   const lw_section *section = &r->wall->section;
-  bool has_pad = r->wall->site.pad.thickness_m > 0.0;
+  bool has_pad = lw_site_under(&r->wall->site) > 0.0;
   lw_actions with = *actions;
   lw_stage stage;
   with.factors = s->factors = r->of_gravest;

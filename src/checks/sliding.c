@@ -30,7 +30,7 @@ static double friction_of(const lw_wall *wall, const lw_contact *contact, lw_at 
 double lw_sliding_most(const lw_check_context *context, const lw_contact *contact, lw_at at) {
   const lw_site *site = &context->wall->site;
   lw_number share = lw_format_value(context->format->row[LW_NEED_UNDRAINED_SLIDING], context->kind);
-  bool on_ground = at == LW_AT_PAD || (at == LW_AT_BASE && site->pad.thickness_m <= 0.0);
+  bool on_ground = at == LW_AT_PAD || (at == LW_AT_BASE && lw_site_under(site) <= 0.0);
   if (!share.known || !on_ground || !lw_bearing_is_frictionless(site->footing.friction_rad)) return INFINITY;
   return share.value * lw_larger(contact->vertical_kn_per_m, 0.0);
 }

@@ -23,7 +23,7 @@ static lw_check at_factor(const lw_wedges *w, double factor, bool found) {
   lw_format_mobilize(&format, w->situation->kind, &now, NULL);
   if (!found) format.on_every_wedge = 0.0;
   if (!whole) lw_section_above(&now.section, w->joint, &above);
-  double pad = w->at == LW_AT_PAD ? now.site.pad.thickness_m : 0.0;
+  double pad = w->at == LW_AT_PAD ? lw_site_under(&now.site) : 0.0;
   lw_push_find(&now, whole ? &now.section : &above, pad, NULL, &push, NULL);
   if (w->at == LW_AT_PAD)
     lw_stage_pad(&now, &push, w->actions, &stage);

@@ -91,7 +91,7 @@ typedef struct levels {
 static double foot_depth(const lw_wall *wall, lw_contact_name contact) {
   const lw_section *section = &wall->section;
   if (contact.at == LW_AT_BASE) return section->height_m;
-  if (contact.at == LW_AT_PAD) return section->height_m + wall->site.pad.thickness_m;
+  if (contact.at == LW_AT_PAD) return section->height_m + lw_site_under(&wall->site);
   int joint = contact.at == LW_AT_CAP ? section->course_count : contact.joint;
   return section->height_m - section->part[joint].bottom_m;
 }

@@ -91,7 +91,7 @@ static lw_taking begin(lw_laying *laying, const lw_result *result) {
   const lw_case *c = &result->given;
   const lw_plan *plan = laying->plan;
   lw_taking t = {.laying = laying, .c = c, .o = &c->order, .tables = laying->tables};
-  t.pad_m = c->pad_thickness.origin != LW_ABSENT ? c->pad_thickness.si : 0.0;
+  t.pad_m = c->pad_thickness.origin == LW_GIVEN ? c->pad_thickness.si : 0.0;
   t.stone_m = c->stone_width.origin == LW_GIVEN ? c->stone_width.si : 0.0;
   t.bedding_m = t.pad_m > 0.0 ? c->order.bedding_thickness.si : 0.0;
   t.step_under_m = t.pad_m > 0.0 ? lw_ordering_value(t.tables, "step-under", 0.3) : 0.0;

@@ -89,9 +89,9 @@ void lw_order_notes(lw_laying *laying, const lw_result *result) {
     lw_order_note_add(order, "cap-narrow",
                       "The cap covers %.0f mm of the %.0f mm of the blocks: water and dirt get in behind it.",
                       covered * 1000.0, laying->plan->depth_m * 1000.0);
-  if (c->pad_thickness.origin == LW_ABSENT || !(c->pad_thickness.si > 0.0))
+  if (c->pad_thickness.origin != LW_GIVEN || !(c->pad_thickness.si > 0.0))
     lw_order_note_add(order, "no-pad",
-                      "No pad is on the sheet, so none is ordered, and none is checked. Common practice, no "
+                      "No pad is on the sheet, so none is ordered. Common practice, no "
                       "source: at least %.0f mm of compacted stone under up to three courses.",
                       lw_ordering_value(laying->tables, "pad-low-wall", 0.1) * 1000.0);
   if (c->stone_width.origin != LW_GIVEN || !(c->stone_width.si > 0.0))

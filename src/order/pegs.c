@@ -139,7 +139,7 @@ static void levels(const lw_laying *laying, const lw_result *result, double top_
   const lw_plan *plan = laying->plan;
   const lw_case *c = &result->given;
   lw_pegs *pegs = &laying->order->pegs;
-  bool pad = c->pad_thickness.origin != LW_ABSENT;
+  bool pad = c->pad_thickness.origin == LW_GIVEN;
   double bedding = pad ? c->order.bedding_thickness.si : 0.0;
   double cap = c->cap_height.origin != LW_ABSENT ? c->cap_height.si : 0.0;
   put_level(pegs, top_m, "top of the wall%.0d", 0);

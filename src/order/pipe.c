@@ -259,7 +259,7 @@ void lw_order_pipe(lw_laying *laying, const lw_result *result) {
   p.outlet_length_m = c->order.outlet_length.si;
   p.ground_m = c->wall_embedment.si;
   p.outlet_level_m = c->outlet_level.origin != LW_ABSENT ? c->outlet_level.si : 0.0;
-  p.bedding_m = c->pad_thickness.origin != LW_ABSENT ? c->order.bedding_thickness.si : 0.0;
+  p.bedding_m = c->pad_thickness.origin == LW_GIVEN ? c->order.bedding_thickness.si : 0.0;
   pegs->pipe_fall = p.fall;
   pegs->pipe_outlet_m = INFINITY;
   (laying->plan->closed ? pipe_around : pipe_along)(&p, (int)fmin(outlets + 0.5, OUTLETS_TOLD));

@@ -33,7 +33,7 @@ static void ground(const lw_laying *laying, const lw_case *c) {
   add(order, true,
       "STOP and look before the pad covers it: firm ground all along, no water, the soil that the sheet "
       "says.");
-  if (c->pad_thickness.origin == LW_ABSENT) return;
+  if (c->pad_thickness.origin != LW_GIVEN) return;
   add(order, false, "Lay the pad, %.0f mm as compacted, in layers that the plate can compact.",
       c->pad_thickness.si * 1000.0);
   if (order->plan.step_count > 0)

@@ -31,7 +31,7 @@ static void measure(lw_elevation *e) {
     e->begins_m[stretch] = e->length_m;
     e->length_m += o->stretch[stretch].length_m;
   }
-  bool pad = c->pad_thickness.origin != LW_ABSENT && c->pad_thickness.si > 0.0;
+  bool pad = c->pad_thickness.origin == LW_GIVEN && c->pad_thickness.si > 0.0;
   e->pad_m = pad ? c->pad_thickness.si : 0.0;
   e->bedding_m = pad ? c->order.bedding_thickness.si : 0.0;
   e->cap_m = o->has_cap && c->cap_height.origin != LW_ABSENT ? c->cap_height.si : 0.0;

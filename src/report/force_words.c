@@ -107,7 +107,7 @@ void lw_force_slug(const lw_result *result, const lw_force *force, char *out, si
 double lw_stage_foot(const lw_result *result, const lw_stage *stage) {
   for (int i = 0; i < stage->forces.count; i++) {
     const lw_force *f = &stage->forces.force[i];
-    if (f->kind == LW_FORCE_PART && f->index < 0) return -result->wall.site.pad.thickness_m;
+    if (f->kind == LW_FORCE_PART && f->index < 0) return -lw_site_under(&result->wall.site);
   }
   return 0.0;
 }

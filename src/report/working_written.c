@@ -72,7 +72,7 @@ static void inner_step(void *context, const lw_step *step) {
 
 /* The ground in front: its coefficient and thrust, and the share that counts. */
 static void passive_steps(const lw_page *page, const lw_retrace *by, const lw_check *check) {
-  double extra = check->at == LW_AT_PAD ? by->wall.site.pad.thickness_m : 0.0, passive;
+  double extra = check->at == LW_AT_PAD ? lw_site_under(&by->wall.site) : 0.0, passive;
   lw_page to = *page;
   lw_working working = {.context = &to, .heading = inner_heading, .step = inner_step};
   if (by->wall.method.passive_share > 0.0 && by->wall.site.dug_m > 0.0)

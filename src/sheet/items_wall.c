@@ -340,8 +340,9 @@ static const lw_item items[] = {
      .assumed = NAN,
      .unit = "mm",
      .example = "150 mm",
-     .means = "Of the pad; left out, there is none.",
-     .question = ""},
+     .means = "Of the pad. Unknown: under courses on ground that is told, the usual bed of "
+              "`lowwall list ordering`; else there is none.",
+     .question = "How thick is the compacted bed under the lowest course?"},
     {.part = LW_ABOUT_PAD,
      .name = "pad material",
      WORDS(pad_material),

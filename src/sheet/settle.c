@@ -72,6 +72,7 @@ lw_status lw_case_settle_in_place(const lw_tables *tables, const lw_defaults *de
   } else {
     lw_settle_section(&s);
   }
+  lw_settle_bed(&s);
   lw_settle_site(&s);
   lw_settle_fence(&s);
   lw_settle_wet(&s);

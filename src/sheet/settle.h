@@ -25,6 +25,7 @@ void lw_settle_soils(lw_settling *s);
 void lw_settle_loads(lw_settling *s);
 void lw_settle_courses(lw_settling *s);
 void lw_settle_section(lw_settling *s);
+void lw_settle_bed(lw_settling *s);   /* after the soils and the wall */
 void lw_settle_site(lw_settling *s);  /* after the wall: the level difference follows from its height */
 void lw_settle_fence(lw_settling *s); /* after the site */
 void lw_settle_wet(lw_settling *s);   /* after the soils: storm and trench */

@@ -19,10 +19,15 @@ bool lw_item_takes_value(const lw_item *item, lw_kind kind, double si) {
   return si >= item->low && (share || si <= item->high) && fits_kind(item->kind, kind, si);
 }
 
+/* A row of a table may say that there is no value by a 0, which no sheet may. */
+static bool none_by_table(const lw_quantity *q) {
+  return q->origin == LW_TABLE && fabs(q->si) < 1e-12;
+}
+
 static void hold_quantity(lw_settling *s, const lw_item *item, const lw_quantity *q) {
   char wanted[160];
   if (q->origin == LW_ABSENT || q->row == LW_WORKED_OUT_ROW) return;
-  if (lw_item_takes_value(item, q->kind, q->si)) return;
+  if (none_by_table(q) || lw_item_takes_value(item, q->kind, q->si)) return;
   lw_item_say_range(item, wanted, sizeof wanted);
   lw_settle_fault(s, LW_FAULT_OUT_OF_RANGE, q, "%s", wanted);
 }

@@ -113,10 +113,16 @@ static void footing_build(const lw_case *c, const lw_tables *tables, lw_site *si
   site->base_adhesion_kpa = value_or(&c->base_adhesion, 0.0);
   site->pad_friction = tan(site->footing.friction_rad);
   site->allowable_bearing_kpa = value_or(&c->allowable_bearing, 0.0);
+  bool taken = c->pad_thickness.origin == LW_ASSUMED;
+  site->bed_m = taken ? c->pad_thickness.si : 0.0;
+  /* Where nothing lies between, wall and ground slide on the weaker of the two. */
+  bool told = c->footing.friction.origin == LW_GIVEN || c->footing.friction.origin == LW_TABLE;
+  if (told && c->pad_thickness.origin == LW_ABSENT)
+    site->base_friction = fmin(site->base_friction, site->pad_friction);
   const lw_soil_row *stone =
       c->pad_material.origin == LW_ABSENT ? NULL : lw_tables_soil(tables, c->pad_material.text);
   site->pad = (lw_pad){
-      .thickness_m = value_or(&c->pad_thickness, 0.0),
+      .thickness_m = taken ? 0.0 : value_or(&c->pad_thickness, 0.0),
       .width_m = value_or(&c->pad_width, 0.0),
       .spread = value_or(&c->pad_spread, 0.5),
       .unit_weight_kn_per_m3 = stone ? stone->light_unit_weight_kn_per_m3 : 0.0,
@@ -132,6 +138,10 @@ void lw_site_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
   storm_and_trench_build(c, site);
   loads_build(c, site);
   footing_build(c, tables, site);
+}
+
+double lw_site_under(const lw_site *site) {
+  return site->pad.thickness_m > 0.0 ? site->pad.thickness_m : site->bed_m;
 }
 
 int lw_site_ways_out(const lw_site *site) {

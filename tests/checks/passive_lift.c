@@ -56,7 +56,7 @@ static bool expect(const lw_result *r, const lw_check *check, const char *name) 
   if (check->kind != LW_CHECK_SLIDING || (!pad && check->at != LW_AT_BASE) || !check->has.known) return false;
   cr_assert(lw_check_retrace(&r->wall, r->tables, &r->situations.situation[0], check, &by), "%s", name);
   double mu = pad ? by.wall.site.pad_friction : by.wall.site.base_friction;
-  double depth = by.wall.section.embedment_m + (pad ? by.wall.site.pad.thickness_m : 0.0);
+  double depth = by.wall.section.embedment_m + (pad ? lw_site_under(&by.wall.site) : 0.0);
   /* A tenth of what stands above the ground in front, at most 0.5 m, is dug away first [EN1997-1 9.3.2.2]. */
   bool digs = check->by && strncmp(check->by->format, "en1997-da", 9) == 0;
   double above = by.wall.section.height_m - by.wall.section.embedment_m;

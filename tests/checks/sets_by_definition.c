@@ -64,8 +64,9 @@ void code_wall_make(dice *d, code_wall *w) {
   w->gamma = dice_between(d, 16.0, 21.0);
   w->slope_deg = dice_pick(d, 2) ? dice_between(d, 0.0, 0.6) * w->phi_deg : 0.0;
   w->load_kpa = dice_pick(d, 2) ? dice_between(d, 0.0, 12.0) : 0.0;
-  w->friction = dice_between(d, 0.3, 0.7);
   w->footing_deg = dice_between(d, 22.0, 36.0);
+  /* No more than the ground's own, which would be the weaker of the two. */
+  w->friction = dice_between(d, 0.3, 0.95 * tan(w->footing_deg * PI / 180.0));
   w->coulomb = dice_pick(d, 2);
 }
 

@@ -38,6 +38,9 @@ static bool stands(const char *changes) {
   return holds;
 }
 
+/* Ground that lets the bed under the blocks slide no sooner than the blocks. */
+#define FIRM "footing soil friction angle=38 deg;allowable bearing=150 kPa;"
+
 /* A terrace wall too thin for its height, on good ground. */
 static const char thin[] =
     "site behind=ground;level difference=0.6 m;course count=7;base friction=0.6;block depth=";
@@ -139,7 +142,7 @@ Test(verdict, a_depth_not_known_is_found) {
 
 Test(verdict, a_lower_wall_is_the_highest_that_stands) {
   static const char base[] =
-      "site behind=ground;level difference=0.6 m;base friction=0.6;block depth=250 mm;course count=";
+      FIRM "site behind=ground;level difference=0.6 m;base friction=0.6;block depth=250 mm;course count=";
   char changes[240];
   lw_result *result = run(with(changes, sizeof changes, base, "%.0f", 9.0));
   cr_assert_neq(result->verdict.stands, LW_HOLDS);
@@ -155,8 +158,9 @@ Test(verdict, a_lower_wall_is_the_highest_that_stands) {
 
 /* One outlet only: with it blocked the water stands behind, and that decides. */
 Test(verdict, a_second_outlet_where_water_decides) {
-  static const char one[] = "base friction=0.6;wall joints=sealed;ground drains=no;block depth=450 mm;course "
-                            "count=6;drain outlets=";
+  static const char one[] =
+      FIRM "base friction=0.6;wall joints=sealed;ground drains=no;block depth=450 mm;course "
+           "count=6;drain outlets=";
   char changes[240];
   lw_result *result = run(with(changes, sizeof changes, one, "%.0f", 0.0));
   cr_assert_neq(result->verdict.stands, LW_HOLDS);
@@ -177,8 +181,9 @@ Test(verdict, no_second_outlet_where_there_are_two) {
 
 /* Each remedy alone: its ratio is that of the same wall with the value given on its sheet. */
 Test(verdict, loads_kept_back_and_setback_say_what_a_sheet_would) {
-  static const char loaded[] = "site behind=ground;level difference=0.6 m;course count=7;base friction=0.7;"
-                               "block depth=430 mm;load 1 kind=uniform;load 1 pressure=14 kPa";
+  static const char loaded[] =
+      FIRM "site behind=ground;level difference=0.6 m;course count=7;base friction=0.7;"
+           "block depth=430 mm;load 1 kind=uniform;load 1 pressure=14 kPa";
   lw_result *result = run(loaded);
   cr_assert_neq(result->verdict.stands, LW_HOLDS);
   find(result);
@@ -186,8 +191,8 @@ Test(verdict, loads_kept_back_and_setback_say_what_a_sheet_would) {
   cr_assert_not_null(back);
   char changes[400];
   int used = lw_print(changes, sizeof changes,
-                      "site behind=ground;level difference=0.6 m;course count=7;"
-                      "base friction=0.7;block depth=430 mm;load 1 kind=strip;load 1 pressure=14 kPa;");
+                      FIRM "site behind=ground;level difference=0.6 m;course count=7;"
+                           "base friction=0.7;block depth=430 mm;load 1 kind=strip;load 1 pressure=14 kPa;");
   double far = back->part[0].value + 20.0 * result->wall.section.height_m;
   lw_print(changes + used, sizeof changes - (size_t)used, "load 1 near edge=%.1f m;load 1 far edge=%.1f m",
            back->part[0].value, far);
@@ -290,7 +295,7 @@ Test(verdict, questions_are_sorted_by_what_they_change) {
 
 /* The graver verdict falls away first: it stands, before there is one question less. */
 Test(verdict, an_answer_that_makes_it_stand_comes_before_one_that_leaves_a_question_less) {
-  lw_result *result = run("mapped land=unknown;base friction=unknown;block depth=450 mm;course count=6");
+  lw_result *result = run(FIRM "mapped land=unknown;base friction=unknown;block depth=450 mm;course count=6");
   cr_assert_eq(result->verdict.exit_status, 4);
   cr_assert_eq(result->verdict.who, LW_WHO_COUNCIL);
   find(result);

@@ -1,0 +1,25 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "settle.h"
+
+/* The levelled bed that blocks are laid on. Where the ground under the wall is told and the bed is not, it is
+ * taken as thick as usual: the ground's own friction acts below the bed, not below the blocks. */
+
+/* Courses up to which the thinner bed is usual. */
+static const double LOW_WALL_COURSES = 3.0;
+
+static bool told(const lw_quantity *q) {
+  return q->origin == LW_GIVEN || q->origin == LW_TABLE;
+}
+
+void lw_settle_bed(lw_settling *s) {
+  lw_case *c = s->c;
+  bool courses = c->wall_kind.value == LW_WALL_COURSES && c->course_count.origin != LW_ABSENT;
+  if (!courses || c->pad_thickness.origin != LW_ABSENT || !told(&c->footing.friction)) {
+    return;
+  }
+  bool low = c->course_count.si < LOW_WALL_COURSES + 0.5;
+  const lw_ordering_row *row = lw_tables_ordering(s->tables, low ? "pad-low-wall" : "pad-high-wall");
+  if (row != NULL) {
+    c->pad_thickness = lw_assumed(LW_KIND_LENGTH, row->value);
+  }
+}
