@@ -11,7 +11,7 @@
 /* A wall has one height, that of its courses or points, and nothing that is measured from it may fall into a
  * gap between two: a level moved by a nanometre leaves every ratio where it was. */
 
-enum { WALLS = 160 / RANDOM_SHARE, LEVELS_MAX = 40 };
+enum { WALLS = 64 / RANDOM_SHARE, LEVELS_MAX = 40 };
 static const double NANOMETRE = 1e-9, MILLIMETRE = 1e-3, SAME = 1e-5;
 
 /* What one try needs; the results are large. */
