@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "shape.h"
 
+#include <ctype.h>
 #include <string.h>
 
 /* What the program asks for by name. A table that was replaced must still have it. */
@@ -9,15 +10,31 @@ typedef struct needed {
 } needed;
 
 static const needed needs[] = {
-    {"soils", "loam"},           {"soils", "clay loam"},           {"loads", "garden"},
-    {"loads", "vehicle"},        {"loads", "people-sitting-down"}, {"loads", "people-sitting-out"},
-    {"loads", "people-leaning"}, {"formats", "lowwall"},           {"limits", "default"},
-    {"plant", "hand rammer"},    {"plant", "medium plate compactor"},
-    {"fences", "wind-sheltered"},    {"fences", "wind-ordinary"},       {"fences", "wind-exposed"},
-    {"fences", "run-end"},           {"fences", "least-height"},        {"fences", "timber-lasting"},
-    {"fences", "timber-gust"},       {"fences", "timber-strength"},     {"fences", "timber-material"},
-    {"fences", "soil-factor"},       {"fences", "ground-factor"},       {"fences", "lateral-bearing"},
-    {"fences", "keep-off"},          {"fences", "clear-gap"},
+    {"soils", "loam"},
+    {"soils", "clay loam"},
+    {"loads", "garden"},
+    {"loads", "vehicle"},
+    {"loads", "people-sitting-down"},
+    {"loads", "people-sitting-out"},
+    {"loads", "people-leaning"},
+    {"formats", "lowwall"},
+    {"limits", "default"},
+    {"plant", "hand rammer"},
+    {"plant", "medium plate compactor"},
+    {"fences", "wind-sheltered"},
+    {"fences", "wind-ordinary"},
+    {"fences", "wind-exposed"},
+    {"fences", "run-end"},
+    {"fences", "least-height"},
+    {"fences", "timber-lasting"},
+    {"fences", "timber-gust"},
+    {"fences", "timber-strength"},
+    {"fences", "timber-material"},
+    {"fences", "soil-factor"},
+    {"fences", "ground-factor"},
+    {"fences", "lateral-bearing"},
+    {"fences", "keep-off"},
+    {"fences", "clear-gap"},
 };
 
 static bool has(const lw_tables *tables, const needed *need) {
@@ -61,6 +78,59 @@ static lw_status check_ranges(const lw_tables *tables, lw_error *error) {
   return LW_OK;
 }
 
+/* "New South Wales: Maitland" as the slug of what stands before the colon. */
+static void slug_of(const char *name, char *out, size_t size) {
+  size_t used = 0;
+  for (; *name && *name != ':' && used + 1 < size; name++)
+    if (*name != '\'') out[used++] = *name == ' ' ? '-' : (char)tolower((unsigned char)*name);
+  out[used] = '\0';
+}
+
+static bool is_slug(const char *place) {
+  return place[0] != '\0' && place[strspn(place, "abcdefghijklmnopqrstuvwxyz0123456789-")] == '\0';
+}
+
+/* A place around another has rows of its own, or is the country or the region that the row itself names. */
+static bool is_around(const lw_tables *tables, const lw_limit_row *row, const char *place) {
+  char country[sizeof row->country], region[sizeof row->region];
+  slug_of(row->country, country, sizeof country);
+  slug_of(row->region, region, sizeof region);
+  return lw_tables_has_place(tables, place) || strcmp(place, country) == 0 || strcmp(place, region) == 0;
+}
+
+static const char *wrong_within(const lw_tables *tables, const lw_limit_row *row) {
+  char place[sizeof row->within];
+  for (const char *at = row->within; *at;) {
+    size_t length = strcspn(at, "|");
+    memcpy(place, at, length);
+    place[length] = '\0';
+    if (!is_slug(place) || !is_around(tables, row, place))
+      return "within names a place that has no row and is not the row's country or region";
+    at += length + (at[length] == '|');
+  }
+  return NULL;
+}
+
+/* Rows of one region are about one place: one that is not is misspelt, and would be missed in silence. */
+static const char *wrong_place(const lw_tables *tables, const lw_limit_row *row) {
+  if (!is_slug(row->place)) return "the place is not written in small letters, digits and hyphens";
+  for (int i = 0; i < tables->limit_count; i++) {
+    const lw_limit_row *other = &tables->limit[i];
+    bool same = strcmp(other->country, row->country) == 0 && strcmp(other->region, row->region) == 0;
+    if (same && strcmp(other->place, row->place) != 0)
+      return "another row of the same country and region has another place";
+  }
+  return wrong_within(tables, row);
+}
+
+static lw_status check_places(const lw_tables *tables, lw_error *error) {
+  for (int i = 0; i < tables->limit_count; i++) {
+    const char *sentence = wrong_place(tables, &tables->limit[i]);
+    if (sentence) return wrong(error, "limits", tables->limit[i].id, sentence);
+  }
+  return LW_OK;
+}
+
 lw_status lw_tables_check(const lw_tables *tables, lw_error *error) {
   for (size_t i = 0; i < sizeof needs / sizeof needs[0]; i++)
     if (!has(tables, &needs[i]))
@@ -68,5 +138,6 @@ lw_status lw_tables_check(const lw_tables *tables, lw_error *error) {
                           "%s.csv: there is no row for %s, and lowwall cannot do without it", needs[i].table,
                           needs[i].name);
   lw_status status = check_soils(tables, error);
+  if (status == LW_OK) status = check_places(tables, error);
   return status == LW_OK ? check_ranges(tables, error) : status;
 }

@@ -7,11 +7,29 @@
 
 #include "base/utf8.h"
 
+/* Every word of the cell, or the cell as one word, stands in the list. */
+static bool in_words(const lw_column *column, const char *cell) {
+  if (column->type == LW_COLUMN_TEXT) return lw_word_index(column->words, cell) >= 0;
+  for (const char *at = cell;; at++) {
+    char word[64];
+    size_t length = strcspn(at, "|");
+    snprintf(word, sizeof word, "%.*s", (int)length, at);
+    if (length >= sizeof word || lw_word_index(column->words, word) < 0) return false;
+    at += length;
+    if (*at == '\0') return true;
+  }
+}
+
 static const char *store_text(const lw_column *column, const char *cell, size_t length, char *member,
                               char *wanted, size_t size) {
   if (!lw_is_utf8(cell, length)) return "UTF-8 text should stand there";
   if (length >= column->size) {
     snprintf(wanted, size, "at most %zu bytes have room", column->size - 1);
+    return wanted;
+  }
+  if (column->words && length > 0 && !in_words(column, cell)) {
+    const char *how = column->type == LW_COLUMN_WORDS ? "words" : "one";
+    snprintf(wanted, size, "%s of %.120s should stand there", how, column->words);
     return wanted;
   }
   memcpy(member, cell, length + 1);
@@ -77,6 +95,7 @@ const char *lw_column_store(const lw_column *column, const char *cell, size_t le
   if (strlen(cell) != length) return "the cell holds a NUL byte";
   if (length == 0 && !column->may_be_empty) return "the cell may not be empty";
   switch (column->type) {
+  case LW_COLUMN_WORDS:
   case LW_COLUMN_TEXT: return store_text(column, cell, length, member, wanted, size);
   case LW_COLUMN_NUMBER: return store_double(column, cell, length, member, wanted, size);
   case LW_COLUMN_INTEGER: return store_integer(column, cell, length, member, wanted, size);

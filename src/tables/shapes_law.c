@@ -21,6 +21,14 @@ static const lw_column format_columns[] = {
     LW_FROM(lw_format_row, from),
 };
 
+#define LW_OR_SLUG(name, slug) "|" slug
+/* What narrows a row, or makes it ask: that which no sheet answers, and that which one does. */
+static const char CIRCUMSTANCES[] =
+    "rural-zone|owner-builds|licensed-builder|building-control-area|in-setback|"
+    "front-garden|part-of-a-building|"
+    "near-building-access" LW_ONLY_IFS(LW_OR_SLUG);
+#undef LW_OR_SLUG
+
 static const lw_column limit_columns[] = {
     LW_TEXT("id", lw_limit_row, id),
     LW_TEXT("place", lw_limit_row, place),
@@ -59,14 +67,16 @@ static const lw_column limit_columns[] = {
     LW_NUMBER_MAYBE("tier_spacing_per_height", lw_limit_row, tier_spacing_per_height, 1, 0, MANY),
     LW_NUMBER_MAYBE("street_within [m]", lw_limit_row, street_within_m, 1, 0, FAR),
     LW_NUMBER_MAYBE("boundary_within [m]", lw_limit_row, boundary_within_m, 1, 0, FAR),
-    LW_TEXT("regime", lw_limit_row, regime),
-    LW_TEXT_MAYBE("only_if", lw_limit_row, only_if),
-    LW_TEXT_MAYBE("any_height_if", lw_limit_row, any_height_if),
+    LW_TEXT_OF("regime", lw_limit_row, regime, false,
+               "building|planning|planning-and-building|building-and-siting|complying-development|highway|"
+               "design|standard|warranty|safety|any"),
+    LW_WORDS_MAYBE("only_if", lw_limit_row, only_if, CIRCUMSTANCES),
+    LW_WORDS_MAYBE("any_height_if", lw_limit_row, any_height_if, CIRCUMSTANCES),
     LW_YES_NO("with_engineer", lw_limit_row, with_engineer),
     LW_YES_NO("all_read", lw_limit_row, all_read),
     LW_YES_NO("superseded", lw_limit_row, superseded),
     LW_TEXT("as_of", lw_limit_row, as_of),
-    LW_TEXT("confidence", lw_limit_row, confidence),
+    LW_TEXT_OF("confidence", lw_limit_row, confidence, false, "high|medium|low"),
     LW_FROM(lw_limit_row, from),
 };
 
@@ -84,7 +94,7 @@ static const lw_column hazard_columns[] = {
 static const lw_column condition_columns[] = {
     LW_TEXT("slug", lw_condition_row, slug),
     LW_TEXT("sentence", lw_condition_row, sentence),
-    LW_TEXT("who", lw_condition_row, who),
+    LW_TEXT_OF("who", lw_condition_row, who, false, "engineer|council"),
     {"basis", LW_COLUMN_LETTER, false, LW_AT(lw_condition_row, basis), 0, 0, 0, "L|J"},
     LW_TEXT_MAYBE("note", lw_condition_row, note),
     LW_FROM(lw_condition_row, from),
@@ -95,7 +105,7 @@ static const lw_column clearance_columns[] = {
     LW_TEXT("name", lw_clearance_row, name),
     LW_NUMBER("at_least [m]", lw_clearance_row, at_least_m, 1, 0, FAR),
     LW_NUMBER_MAYBE("per_height", lw_clearance_row, per_height, 1, 0, MANY),
-    LW_TEXT_MAYBE("height_of", lw_clearance_row, height_of),
+    LW_TEXT_OF("height_of", lw_clearance_row, height_of, true, "greatest|lower-wall|total"),
     LW_TEXT_MAYBE("note", lw_clearance_row, note),
     LW_FROM(lw_clearance_row, from),
 };

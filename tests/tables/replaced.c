@@ -94,6 +94,17 @@ static const char *const faults[][7] = {
     {"hazards", ",5,outlet", ",4.5,outlet", "hazards.csv row 2", "severity", "\"4.5\"", "whole number"},
     {"hazards", ",5,outlet", ",6,outlet", "hazards.csv row 2", "severity", "\"6\"", "within 1 and 5"},
     {"conditions", ",engineer,L,", ",engineer,X,", "conditions.csv row 2", "basis", "\"X\"", "L|J"},
+    {"conditions", ",engineer,L,", ",enginer,L,", "conditions.csv row 2", "who", "\"enginer\"",
+     "engineer|council"},
+    {"clearances", ",1.0,1.0,greatest,", ",1.0,1.0,gretest,", "clearances.csv row 2", "height_of",
+     "\"gretest\"", "greatest|lower-wall"},
+    {"limits", "2014,high,", "2014,hihg,", "limits.csv row 2", "confidence", "\"hihg\"", "high|medium|low"},
+    {"limits", ",planning-and-building,", ",planing,", "limits.csv row 2", "regime", "\"planing\"",
+     "building|planning"},
+    {"limits", ",near-boundary|mapped-land|near-waterbody,", ",near-boundry|mapped-land,", "limits.csv row 5",
+     "only_if", "near-boundry", "words of"},
+    {"limits", ",heritage|mapped-land|changes-drainage|", ",heritage|maped-land|", "limits.csv row 2",
+     "any_height_if", "maped-land", "words of"},
 };
 
 Test(tables, a_fault_names_file_row_column_cell_and_cure) {
@@ -123,6 +134,11 @@ static const char *const clashes[][4] = {
     {"interfaces", "0.55,0.6,29,31", "0.65,0.6,29,31", "low friction"},
     {"loads", "\npeople-leaning,", "\npeople-lying,", "no row for people-leaning"},
     {"hazards", "digging", "diging", "no wall has this cue"},
+    {"limits", ",maitland,,new-south-wales|australia,", ",maitland,,new-south-wale|australia,",
+     "within names"},
+    {"limits", ",maitland,,new-south-wales|australia,", ",Maitland,,new-south-wales|australia,",
+     "small letters"},
+    {"limits", "AU-NSW-02,new-south-wales,", "AU-NSW-02,new-south-wale,", "another place"},
 };
 
 Test(tables, rows_that_contradict_each_other_are_faults) {
