@@ -97,7 +97,7 @@ static double rear_of(const made_up *m, int course) {
 }
 
 typedef struct counted {
-  double dig, pad, bedding, stone, cloth, lining, fill;
+  double dig, pad, bedding, stone, cloth, lining, fill, pipe;
 } counted;
 
 /* A part of the plan with its base `raised` courses up, in slices from its base to the top. */
@@ -141,6 +141,7 @@ static void rest_of_part(const made_up *m, double from, double to, int raised, d
       strip_of(m, from, to, back - m->beyond, back + pad_rear) + ends * m->beyond * (m->beyond + pad_rear);
   sum->dig += dug * (m->embedment + 0.025 + m->pad);
   sum->pad += laid * m->pad;
+  sum->pipe += length_of(m, from, to, back + depth_of(m, raised) + m->stone / 2.0);
   sum->bedding += strip_of(m, from, to, back, back + depth_of(m, raised)) * 0.025;
   for (int i = raised; i < m->courses; i++) {
     sum->lining += length_of(m, from, to, rear_of(m, i)) * m->course;
@@ -225,6 +226,7 @@ static made_up by_chance(void) {
   say(&m, "soil below top", m.below, "m");
   say(&m, "wall embedment", m.embedment, "m");
   say(&m, "fill unit weight", 16, "kN/m3");
+  say(&m, "drain outlets", 1, "");
   say(&m, "block unit weight", 12, "kN/m3");
   if (m.base_courses > 0) {
     say(&m, "base course count", m.base_courses, "");
@@ -252,6 +254,8 @@ Test(order, areas_and_volumes_counted_again) {
     expect(order, &m, "drainage-stone", c.stone);
     expect(order, &m, "geotextile", c.cloth);
     expect(order, &m, "lining", c.lining);
+    /* Behind the lowest course, and one metre out to daylight. */
+    expect(order, &m, "drain-pipe", c.pipe + 1.0);
     /* 12 kN/m3 of the 2400 kg/m3 of concrete are there, the rest is void. */
     expect(order, &m, "block-fill", c.fill * (1.0 - 12.0 / (2.4 * 9.80665)));
   }
