@@ -21,7 +21,7 @@ _lowwall_wall() { # OPTIONS WORD
 }
 
 _lowwall_list() {
-    local lists=$'soils\ninterfaces\nmaterials\nloads\nbearing\nplant\nformats\nplaces\nlimits\nconditions\nclearances'
+    local lists=$'soils\ninterfaces\nmaterials\nloads\nbearing\nplant\nconventions\nformats\nplaces\nlimits\nconditions\nclearances'
     lists+=$'\nthresholds\nfences\nordering\nhazards\nmethods\nitems\nunits'
     case $2 in
     -*) _lowwall_words $'--csv\n--json\n--markdown\n--tables\n--output\n--help' "$2" ;;

@@ -170,7 +170,7 @@ typedef struct lw_case {
       method_surcharge_on_heel, method_passive_as, method_uplift_as, method_base_pressure, method_bearing,
       method_n_gamma, method_depth_factors, method_inclination_factors, method_bearing_on, method_crack;
   lw_quantity method_passive, method_base_friction, method_base_cohesion, method_uplift;
-  lw_words method_format;
+  lw_words method_format, method_conventions;
   lw_quantity method_seismic_height;
   lw_choice method_passive_by, method_overconsolidation;
   lw_choice method_slip;

@@ -15,7 +15,7 @@ extern "C" {
 enum {
   LW_NAME_MAX = 48, LW_ALIASES_MAX = 160, LW_SOURCE_MAX = 160, LW_NOTE_MAX = 320,
   LW_SOIL_ROWS = 32, LW_INTERFACE_ROWS = 48, LW_MATERIAL_ROWS = 48, LW_LOAD_ROWS = 48,
-  LW_PLANT_ROWS = 24,
+  LW_PLANT_ROWS = 24, LW_CONVENTIONS_ROWS = 24,
   LW_BEARING_ROWS = 80, LW_FORMAT_ROWS = 256, LW_LIMIT_ROWS = 160, LW_HAZARD_ROWS = 80,
   LW_CONDITION_ROWS = 32, LW_CLEARANCE_ROWS = 32, LW_THRESHOLD_ROWS = 32, LW_AROUND_MAX = 4,
   LW_NAME_SLOTS = 2048,
@@ -122,6 +122,14 @@ typedef struct lw_plant_row {
   char note[LW_NOTE_MAX];
   lw_origin_note from;
 } lw_plant_row;
+
+/* tables/conventions.csv: the method items that repeat a book, as a sheet has them, parted by semicolons. */
+typedef struct lw_conventions_row {
+  char name[LW_NAME_MAX];
+  char items[LW_NOTE_MAX];
+  char note[LW_NOTE_MAX];
+  lw_origin_note from;
+} lw_conventions_row;
 
 /* tables/formats.csv: one row a format and check; what `has` must reach in each kind of situation. */
 typedef enum lw_situation_kind { LW_USUAL, LW_UNUSUAL, LW_EXTREME, LW_WHAT_IF } lw_situation_kind;
@@ -295,6 +303,7 @@ typedef struct lw_tables {
   int load_count;      lw_load_row load[LW_LOAD_ROWS];
   int bearing_count;   lw_bearing_row bearing[LW_BEARING_ROWS];
   int plant_count;     lw_plant_row plant[LW_PLANT_ROWS];
+  int conventions_count; lw_conventions_row conventions[LW_CONVENTIONS_ROWS];
   int format_count;    lw_format_row format[LW_FORMAT_ROWS];
   int limit_count;     lw_limit_row limit[LW_LIMIT_ROWS];
   int hazard_count;    lw_hazard_row hazard[LW_HAZARD_ROWS];
@@ -338,6 +347,7 @@ const lw_soil_row *lw_tables_soil(const lw_tables *tables, const char *name);
 const lw_load_row *lw_tables_load(const lw_tables *tables, const char *slug);
 const lw_material_row *lw_tables_material(const lw_tables *tables, const char *name);
 const lw_plant_row *lw_tables_plant(const lw_tables *tables, const char *name);
+const lw_conventions_row *lw_tables_conventions(const lw_tables *tables, const char *name);
 const lw_interface_row *lw_tables_interface(const lw_tables *tables, const char *name);
 const lw_format_row *lw_tables_format(const lw_tables *tables, const char *format, const char *quantity);
 const lw_condition_row *lw_tables_condition(const lw_tables *tables, const char *slug);
@@ -381,7 +391,8 @@ int lw_tables_format_index(const lw_tables *tables, const char *format);
 const char *lw_seen_word(lw_seen seen);
 
 /** The name in a list nearest to what stood there (edit distance over names and aliases), or NULL when
- *  nothing is near. list: "soils", "materials", "interfaces", "loads", "plant", "places", "formats" */
+ *  nothing is near. list: "soils", "materials", "interfaces", "loads", "plant", "places", "formats",
+ *  "conventions" */
 const char *lw_tables_nearest(const lw_tables *tables, const char *list, const char *stood);
 
 #ifdef __cplusplus

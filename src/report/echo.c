@@ -70,6 +70,7 @@ static const lw_origin_note *note_of(const lw_soil_row *row, const char *name) {
 /* A value from a table keeps its row: loads for loads, soils for all else. */
 static void find_source(const lw_result *result, const lw_quantity *q, lw_echo *echo) {
   const lw_tables *tables = result->tables;
+  if (echo->item->part == LW_ABOUT_METHOD) return;
   bool load = strncmp(echo->item->name, "load", 4) == 0;
   int count = load ? tables->load_count : tables->soil_count;
   if (q->origin == LW_GIVEN || q->table_row < 0 || q->table_row >= count) return;
@@ -77,6 +78,14 @@ static void find_source(const lw_result *result, const lw_quantity *q, lw_echo *
   const lw_origin_note *from =
       load ? &tables->load[q->table_row].from : note_of(&tables->soil[q->table_row], echo->item->name);
   lw_print(echo->source, sizeof echo->source, "%s", from->source);
+}
+
+/* A method item that a book's conventions brought keeps the book. */
+static void find_book(const lw_result *result, lw_echo *echo) {
+  const lw_conventions_row *row =
+      lw_tables_conventions(result->tables, result->given.method_conventions.text);
+  if (echo->item->part == LW_ABOUT_METHOD && echo->origin == LW_TABLE && row)
+    lw_print(echo->source, sizeof echo->source, "%s", row->from.source);
 }
 
 static void echo_one(const lw_result *result, lw_case *c, lw_echo *echo) {
@@ -90,6 +99,7 @@ static void echo_one(const lw_result *result, lw_case *c, lw_echo *echo) {
   } else {
     echo_words(lw_item_words(item, echo->number, c), echo);
   }
+  find_book(result, echo);
   lw_item_print_name(item, echo->number, echo->name, sizeof echo->name);
   lw_item_print_key(item, echo->number, echo->key, sizeof echo->key);
 }

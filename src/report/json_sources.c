@@ -63,12 +63,20 @@ static void of_value(void *context, const lw_echo *echo) {
   note(context, echo->source, "");
 }
 
+static void of_conventions(json_t *list, const lw_result *result) {
+  const lw_words *book = &result->given.method_conventions;
+  const lw_conventions_row *row =
+      book->origin == LW_GIVEN ? lw_tables_conventions(result->tables, book->text) : NULL;
+  if (row) note(list, row->from.source, lw_seen_word(row->from.seen));
+}
+
 void lw_json_sources(json_t *root, const lw_result *result) {
   const lw_bearing_routine *bearing = lw_bearing_routine_of(result->wall.method.bearing);
   json_t *list = lw_json_list(root, "sources");
   note(list, lw_pressure_routine_of(result->wall.method.pressure)->source, "");
   note(list, lw_loads_source(result), lw_seen_word(LW_MEMORY));
   if (bearing) note(list, bearing->source, "");
+  of_conventions(list, result);
   of_checks(list, result);
   for (int i = 0; i < LW_SOIL_MAX; i++) of_soil(list, result, &result->given.soil[i]);
   of_soil(list, result, &result->given.footing);

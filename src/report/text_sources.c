@@ -70,6 +70,10 @@ static void of_method(const lw_result *result, lw_sources *sources) {
   note(sources, lw_loads_source(result), LW_MEMORY);
   const lw_bearing_routine *bearing = lw_bearing_routine_of(result->wall.method.bearing);
   if (bearing) note(sources, bearing->source, LW_SEEN);
+  const lw_words *book = &result->given.method_conventions;
+  const lw_conventions_row *row =
+      book->origin == LW_GIVEN ? lw_tables_conventions(result->tables, book->text) : NULL;
+  if (row) note(sources, row->from.source, row->from.seen);
 }
 
 static void of_building(const lw_result *result, lw_sources *sources) {

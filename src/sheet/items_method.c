@@ -220,6 +220,16 @@ static const lw_item items[] = {
               "slices. `not`: it is not checked, and that is said.",
      .question = ""},
     {.part = LW_ABOUT_METHOD,
+     .name = "method conventions",
+     WORDS(method_conventions),
+     .assumed = NAN,
+     .unit = "",
+     .example = "das gravity",
+     .means =
+         "A row of `lowwall list conventions`: the method items that repeat a book's example, for those that "
+         "the sheet leaves out.",
+     .question = ""},
+    {.part = LW_ABOUT_METHOD,
      .name = "method format",
      WORDS(method_format),
      .assumed = NAN,

@@ -64,6 +64,7 @@ lw_status lw_case_settle_in_place(const lw_tables *tables, const lw_defaults *de
   if (faults->count > before) {
     return LW_FAULTS;
   }
+  lw_settle_conventions(&s);
   lw_settle_kind(&s);
   lw_settle_soils(&s);
   lw_settle_loads(&s);

@@ -87,14 +87,19 @@ static const lw_soil_row *settle_soil(lw_settling *s, lw_case_soil *soil) {
   return row;
 }
 
+/* Of a book's conventions as good as given. */
+static bool in_effect(const lw_quantity *q) {
+  return lw_given(q) || q->origin == LW_TABLE;
+}
+
 static void settle_base(lw_settling *s) {
   lw_case *c = s->c;
   const lw_quantity *angle = &c->footing.friction;
-  if (!lw_given(&c->base_friction) && lw_given(angle) && lw_given(&c->method_base_friction)) {
+  if (!lw_given(&c->base_friction) && lw_given(angle) && in_effect(&c->method_base_friction)) {
     c->base_friction = lw_worked_out(LW_KIND_NUMBER, tan(c->method_base_friction.si * angle->si), true);
   }
   const lw_quantity *cohesion = &c->footing.cohesion;
-  if (!lw_given(&c->base_adhesion) && lw_given(cohesion) && lw_given(&c->method_base_cohesion)) {
+  if (!lw_given(&c->base_adhesion) && lw_given(cohesion) && in_effect(&c->method_base_cohesion)) {
     c->base_adhesion = lw_worked_out(LW_KIND_PRESSURE, c->method_base_cohesion.si * cohesion->si, true);
   }
 }

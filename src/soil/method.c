@@ -21,7 +21,7 @@ void lw_method_build(const lw_case *c, lw_method *method) {
       .soil_on_heel = (lw_counted)word_of(&c->method_soil_on_heel),
       .surcharge_on_heel = (lw_surcharge_on_heel)word_of(&c->method_surcharge_on_heel),
       .passive_as = (lw_passive_as)word_of(&c->method_passive_as),
-      .passive_as_given = c->method_passive_as.origin == LW_GIVEN,
+      .passive_as_given = c->method_passive_as.origin == LW_GIVEN || c->method_passive_as.origin == LW_TABLE,
       .uplift_as = (lw_uplift_as)word_of(&c->method_uplift_as),
       .base_pressure = (lw_base_pressure)word_of(&c->method_base_pressure),
       .bearing = (lw_bearing_method)word_of(&c->method_bearing),

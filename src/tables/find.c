@@ -59,6 +59,11 @@ const lw_plant_row *lw_tables_plant(const lw_tables *tables, const char *name) {
   return i < 0 ? NULL : &tables->plant[i];
 }
 
+const lw_conventions_row *lw_tables_conventions(const lw_tables *tables, const char *name) {
+  int i = lw_name_index(tables, LW_LIST_CONVENTIONS, name);
+  return i < 0 ? NULL : &tables->conventions[i];
+}
+
 const lw_interface_row *lw_tables_interface(const lw_tables *tables, const char *name) {
   int i = lw_name_index(tables, LW_LIST_INTERFACES, name);
   return i < 0 ? NULL : &tables->interface_[i];

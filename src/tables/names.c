@@ -23,6 +23,8 @@ static const shelf SHELVES[LW_LIST_COUNT] = {
     [LW_LIST_MATERIALS] = SHELF("materials", lw_material_row, material, material_count, name,
                                 offsetof(lw_material_row, aliases)),
     [LW_LIST_PLANT] = SHELF("plant", lw_plant_row, plant, plant_count, name, offsetof(lw_plant_row, aliases)),
+    [LW_LIST_CONVENTIONS] =
+        SHELF("conventions", lw_conventions_row, conventions, conventions_count, name, 0),
     [LW_LIST_LOADS] = SHELF("loads", lw_load_row, load, load_count, slug, 0),
     [LW_LIST_PLACES] =
         SHELF("places", lw_limit_row, limit, limit_count, place, offsetof(lw_limit_row, aliases)),

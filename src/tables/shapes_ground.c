@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/* The tables of what ground, blocks, loads and plant are like. */
+/* The tables of what ground, blocks, loads and plant are like, and how books compute. */
 #include "shape.h"
 
 #define LIGHT 0.0  /* [kN/m3] no unit weight is negative */
@@ -85,6 +85,13 @@ static const lw_column plant_columns[] = {
     LW_FROM(lw_plant_row, from),
 };
 
+static const lw_column conventions_columns[] = {
+    LW_TEXT("name", lw_conventions_row, name),
+    LW_TEXT("items", lw_conventions_row, items),
+    LW_TEXT_MAYBE("note", lw_conventions_row, note),
+    LW_FROM(lw_conventions_row, from),
+};
+
 const lw_shape lw_ground_shapes[] = {
     LW_SHAPE("soils", soil_columns, 1, lw_soil_row, soil, soil_count),
     LW_SHAPE("interfaces", interface_columns, 1, lw_interface_row, interface_, interface_count),
@@ -92,6 +99,7 @@ const lw_shape lw_ground_shapes[] = {
     LW_SHAPE("loads", load_columns, 1, lw_load_row, load, load_count),
     LW_SHAPE("bearing", bearing_columns, 1, lw_bearing_row, bearing, bearing_count),
     LW_SHAPE("plant", plant_columns, 1, lw_plant_row, plant, plant_count),
+    LW_SHAPE("conventions", conventions_columns, 1, lw_conventions_row, conventions, conventions_count),
 };
 
 const size_t lw_ground_shape_count = sizeof(lw_ground_shapes) / sizeof(lw_ground_shapes[0]);

@@ -42,6 +42,7 @@ Test(tables, as_many_rows_as_the_files_have) {
       {"soils", t->soil_count, 16},           {"interfaces", t->interface_count, 30},
       {"materials", t->material_count, 20},   {"loads", t->load_count, 20},
       {"bearing", t->bearing_count, 40},      {"plant", t->plant_count, 8},
+      {"conventions", t->conventions_count, 5},
       {"formats", t->format_count, 50},       {"limits", t->limit_count, 90},
       {"hazards", t->hazard_count, 62},       {"conditions", t->condition_count, 18},
       {"clearances", t->clearance_count, 12}, {"thresholds", t->threshold_count, 10},
