@@ -15,12 +15,9 @@ extern "C" {
 enum {
   LW_NAME_MAX = 48, LW_ALIASES_MAX = 160, LW_SOURCE_MAX = 160, LW_NOTE_MAX = 320,
   LW_SOIL_ROWS = 32, LW_INTERFACE_ROWS = 48, LW_MATERIAL_ROWS = 48, LW_LOAD_ROWS = 48,
-  LW_PLANT_ROWS = 24, LW_CONVENTIONS_ROWS = 24,
-  LW_BEARING_ROWS = 80, LW_FORMAT_ROWS = 256, LW_LIMIT_ROWS = 160, LW_HAZARD_ROWS = 80,
-  LW_CONDITION_ROWS = 32, LW_CLEARANCE_ROWS = 32, LW_THRESHOLD_ROWS = 32, LW_AROUND_MAX = 4,
-  LW_NAME_SLOTS = 2048,
-  LW_FENCE_ROWS = 24,
-  LW_ORDERING_ROWS = 64
+  LW_PLANT_ROWS = 24, LW_CONVENTIONS_ROWS = 24, LW_BEARING_ROWS = 80, LW_FORMAT_ROWS = 256,
+  LW_LIMIT_ROWS = 160, LW_HAZARD_ROWS = 80, LW_CONDITION_ROWS = 32, LW_CLEARANCE_ROWS = 32,
+  LW_THRESHOLD_ROWS = 32, LW_AROUND_MAX = 4, LW_NAME_SLOTS = 2048, LW_FENCE_ROWS = 24, LW_ORDERING_ROWS = 64
 };
 
 typedef enum lw_seen { LW_SEEN, LW_MEMORY, LW_DERIVED, LW_PROPOSAL, LW_PRACTICE } lw_seen;
@@ -77,8 +74,7 @@ typedef struct lw_interface_row {
 } lw_interface_row;
 
 typedef struct lw_material_row {
-  char name[LW_NAME_MAX];
-  char aliases[LW_ALIASES_MAX];
+  char name[LW_NAME_MAX], aliases[LW_ALIASES_MAX];
   double unit_weight_low_kn_per_m3, unit_weight_high_kn_per_m3;
   char note[LW_NOTE_MAX];
   lw_origin_note from;
@@ -113,21 +109,17 @@ typedef struct lw_bearing_row {
 
 /* tables/plant.csv: what compacts or drives behind a wall while it is built, by general class. */
 typedef struct lw_plant_row {
-  char name[LW_NAME_MAX];
-  char aliases[LW_ALIASES_MAX];
+  char name[LW_NAME_MAX], aliases[LW_ALIASES_MAX];
   double mass_kg;
   double force_kn;                 /* dynamic, on top of the weight; 0: it does not vibrate */
   double width_m;                  /* of its contact, along the wall */
   double layer_m;                  /* thickest loose layer it is used on */
-  char note[LW_NOTE_MAX];
-  lw_origin_note from;
+  char note[LW_NOTE_MAX]; lw_origin_note from;
 } lw_plant_row;
 
 /* tables/conventions.csv: the method items that repeat a book, as a sheet has them, parted by semicolons. */
 typedef struct lw_conventions_row {
-  char name[LW_NAME_MAX];
-  char items[LW_NOTE_MAX];
-  char note[LW_NOTE_MAX];
+  char name[LW_NAME_MAX], items[LW_NOTE_MAX], note[LW_NOTE_MAX];
   lw_origin_note from;
 } lw_conventions_row;
 
@@ -271,8 +263,7 @@ typedef struct lw_clearance_row {
  * tables/fences.csv. */
 typedef struct lw_threshold_row {
   /* level-ground · level-difference · bed-slope · stone-width · lean-height · lift-mass ... */
-  char slug[LW_NAME_MAX];
-  char name[LW_NOTE_MAX];
+  char slug[LW_NAME_MAX], name[LW_NOTE_MAX];
   double value;                    /* in `unit`, SI; slopes are rise over run */
   char unit[8];                    /* m · kg · "" */
   char note[LW_NOTE_MAX];
@@ -391,8 +382,7 @@ int lw_tables_format_index(const lw_tables *tables, const char *format);
 const char *lw_seen_word(lw_seen seen);
 
 /** The name in a list nearest to what stood there (edit distance over names and aliases), or NULL when
- *  nothing is near. list: "soils", "materials", "interfaces", "loads", "plant", "places", "formats",
- *  "conventions" */
+ *  nothing is near. list: "soils", "materials", "interfaces", "plant", "conventions", ... */
 const char *lw_tables_nearest(const lw_tables *tables, const char *list, const char *stood);
 
 #ifdef __cplusplus
