@@ -213,7 +213,7 @@ static int print_json(const lw_formula_given *given, const lw_pressure_run *run,
   lw_json_set_text(out, "method", routine->slug);
   lw_json_set_text(out, "title", routine->title);
   lw_json_set_text(out, "state", run->state_word);
-  lw_json_set_text(out, "source", routine->source);
+  lw_json_set_text(out, "source", lw_pressure_run_source(run));
   lw_formula_given_json(given, lw_json_object(out, "given"));
   lw_pressure_run_json(run, out);
   lw_json_put(out, "working", steps);

@@ -19,6 +19,9 @@ typedef struct lw_pressure_run {
   lw_pressure_beside beside;
 } lw_pressure_run;
 
+/* Where the formula in hand is from: a passive curve has a routine of its own. */
+const char *lw_pressure_run_source(const lw_pressure_run *run);
+
 /* Formula and wedge are the same problem, solved twice. */
 bool lw_pressure_must_agree(const lw_pressure_run *run);
 /* The answer as keys, the working left out, and as a page. */

@@ -85,10 +85,16 @@ static void add_wedge(const lw_pressure_run *run, lw_text *text) {
                       "  and formula and wedge take these in differently. Use the less favourable.\n");
 }
 
+const char *lw_pressure_run_source(const lw_pressure_run *run) {
+  bool own = run->routine != lw_pressure_routine_of(run->method);
+  return own ? run->routine->source : lw_pressure_source(run->method, run->plane.slope_rad);
+}
+
 static void add_summary(const lw_pressure_run *run, lw_text *text) {
   const lw_pressure_routine *routine = run->routine;
   const lw_thrust *t = &run->thrust;
-  lw_text_addf(text, "%s, %s   %s\n", routine->title, run->state_word, routine->source);
+  lw_text_addf(text, "%s, %s   %s\n", routine->title, run->state_word,
+               lw_pressure_run_source(run));
   if (!isnan(t->coefficient)) lw_text_addf(text, "  coefficient      %10.4f\n", t->coefficient);
   lw_text_addf(text, "  thrust           %10.4f kN/m at %.2f deg to the horizontal\n", t->total_kn_per_m,
                t->angle_rad * LW_DEG_PER_RAD);

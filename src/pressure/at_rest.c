@@ -4,7 +4,7 @@
 #include "profile.h"
 #include "seismic.h"
 
-/* Earth pressure of ground that does not move: Jaky's simplified coefficient, raised by a slope. */
+/* Earth pressure of ground that does not move: Jaky's simplified coefficient, and EN 1997-1's for a slope. */
 
 lw_status lw_at_rest_coefficient(double friction_rad, double slope_rad, double *k, lw_error *error) {
   if (!(friction_rad >= 0.0) || friction_rad >= acos(0.0))
@@ -47,7 +47,7 @@ static void record(const lw_plane *plane, const lw_thrust *thrust, const lw_work
                   .formula = once ? "(1 - sin phi)(1 + sin b)" : power,
                   .value = thrust->coefficient,
                   .unit = "",
-                  .source = once    ? "[JAKY1944 1 - sin phi]"
+                  .source = once    ? lw_pressure_source(LW_PRESSURE_AT_REST, plane->slope_rad)
                             : mayne ? "[MAYNE-KULHAWY1982 unloading]"
                                     : "[EN1997-1 9.5.2]"};
   if (once)

@@ -20,6 +20,11 @@ const lw_pressure_routine *lw_pressure_routine_of(lw_pressure_method method) {
   return &ROUTINES[method];
 }
 
+const char *lw_pressure_source(lw_pressure_method method, double slope_rad) {
+  bool slope = method == LW_PRESSURE_AT_REST && fabs(slope_rad) > 1e-12;
+  return slope ? LW_AT_REST_ON_SLOPE : lw_pressure_routine_of(method)->source;
+}
+
 static bool is_level(const lw_plane *plane) {
   return fabs(plane->slope_rad) < 1e-12;
 }

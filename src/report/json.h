@@ -39,6 +39,7 @@ void lw_json_format(json_t *root, const lw_result *result);
 void lw_json_formats(json_t *root, const lw_result *result);
 void lw_json_method(json_t *root, const lw_result *result);
 void lw_json_sources(json_t *root, const lw_result *result);
+void lw_json_sources_cited(json_t *root); /* and what else the document cites, when all of it is there */
 void lw_json_slip(json_t *situation, const lw_result *result, const lw_situation *s);
 void lw_json_tier(json_t *root, const lw_result *result);
 void lw_json_fence(json_t *root, const lw_result *result);

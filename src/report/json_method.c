@@ -56,7 +56,8 @@ void lw_json_method(json_t *root, const lw_result *result) {
   json_t *object = lw_json_object(root, "method");
   lw_echo_each(result, add_switch, object);
   lw_json_set_text(object, "pressure_title", pressure->title);
-  lw_json_set_text(object, "pressure_source", pressure->source);
+  lw_json_set_text(object, "pressure_source",
+                   lw_pressure_source(result->wall.method.pressure, result->wall.site.slope_rad));
   lw_json_set_text(object, "bearing_title", bearing ? bearing->title : "presumptive values");
   lw_json_set_text(object, "bearing_source", bearing ? bearing->source : "");
 }

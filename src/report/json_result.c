@@ -60,5 +60,6 @@ lw_status lw_report_json(const lw_result *result, int indent, lw_text *out) {
   lw_json_method(root, result);
   lw_json_sources(root, result);
   lw_json_figures(root, result);
+  lw_json_sources_cited(root);
   return lw_json_write(root, indent, out);
 }

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
 
+#include "cited.h"
 #include "json.h"
 
 /* Every source that a value of this wall rests on, once. A source that is from memory anywhere is from
@@ -70,10 +71,53 @@ static void of_conventions(json_t *list, const lw_result *result) {
   if (row) note(list, row->from.source, lw_seen_word(row->from.seen));
 }
 
+typedef struct citing {
+  json_t *list;
+  lw_cited *known;
+} citing;
+
+/* A source of which no key stands in the list yet, as it is cited: its key and where in it. */
+static void of_text(const citing *c, const char *text) {
+  for (const char *at = strchr(text, '['); at != NULL; at = strchr(at + 1, '[')) {
+    char source[160];
+    size_t length = strcspn(at, "]");
+    if (at[length] == '\0' || length + 2 > sizeof source) continue;
+    lw_print(source, sizeof source, "%.*s", (int)length + 1, at);
+    int before = c->known->count;
+    lw_cited_note(c->known, source, LW_CITED_UNMARKED);
+    if (c->known->count > before) note(c->list, source, "");
+  }
+}
+
+/* All that the document says, but what the sheet says: a title may look like a source. */
+static void of_document(const citing *c, json_t *value) {
+  const char *key;
+  json_t *part;
+  size_t at;
+  if (json_is_string(value)) of_text(c, json_string_value(value));
+  json_array_foreach(value, at, part) of_document(c, part);
+  json_object_foreach(value, key, part) {
+    if (strcmp(key, "given") != 0 && strcmp(key, "title") != 0 && strcmp(key, "mark") != 0)
+      of_document(c, part);
+  }
+}
+
+/* Last of all, so that nothing is cited after it. */
+void lw_json_sources_cited(json_t *root) {
+  json_t *list = json_object_get(root, "sources"), *entry;
+  lw_cited known = {.count = 0};
+  size_t at;
+  json_array_foreach(list, at, entry) {
+    const char *source = json_string_value(json_object_get(entry, "source"));
+    if (source != NULL) lw_cited_note(&known, source, LW_CITED_READ);
+  }
+  of_document(&(citing){list, &known}, root);
+}
+
 void lw_json_sources(json_t *root, const lw_result *result) {
   const lw_bearing_routine *bearing = lw_bearing_routine_of(result->wall.method.bearing);
   json_t *list = lw_json_list(root, "sources");
-  note(list, lw_pressure_routine_of(result->wall.method.pressure)->source, "");
+  note(list, lw_pressure_source(result->wall.method.pressure, result->wall.site.slope_rad), "");
   note(list, lw_loads_source(result), lw_seen_word(LW_MEMORY));
   if (bearing) note(list, bearing->source, "");
   of_conventions(list, result);

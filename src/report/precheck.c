@@ -17,6 +17,7 @@ void lw_block_say(const lw_blocks *b, lw_block_kind kind, const char *label, con
   va_start(arguments, format);
   lw_print_list(words, sizeof words, format, arguments);
   va_end(arguments);
+  lw_cited_note(b->cited, words, LW_CITED_UNMARKED);
   b->taker(b->context, &(lw_block){.kind = kind, .label = label, .words = words});
 }
 
@@ -107,6 +108,16 @@ static void in_groups(const char *hash, char *out, size_t size) {
   out[used] = '\0';
 }
 
+/* The keys of all that is cited above. */
+static void sources(const lw_blocks *b) {
+  lw_text keys = {0};
+  lw_cited_list(b->cited, LW_CITED_UNMARKED, &keys);
+  if (keys.data && !keys.failed)
+    lw_block_say(b, LW_BLOCK_FACT, "sources",
+                 "%s. docs/sources.md of lowwall says what each is, and which were read.", keys.data);
+  lw_text_free(&keys);
+}
+
 /* Room to write, and what it takes to rerun the sheet. */
 static void end(const lw_blocks *b, const char *hash) {
   char groups[LW_HASH_HEX + 8];
@@ -127,7 +138,8 @@ static void end(const lw_blocks *b, const char *hash) {
 }
 
 void lw_precheck_each(const lw_result *result, const char *hash, lw_block_taker taker, void *context) {
-  lw_blocks b = {result, taker, context};
+  lw_cited cited = {.count = 0};
+  lw_blocks b = {result, taker, context, &cited};
   lw_block_say(&b, LW_BLOCK_WHO, "", "%s", result->verdict.headline);
   where(&b);
   heights(&b);
@@ -140,6 +152,7 @@ void lw_precheck_each(const lw_result *result, const char *hash, lw_block_taker 
   lw_blocks_neighbours(&b);
   cautions(&b);
   lw_blocks_inputs(&b);
+  sources(&b);
   end(&b, hash);
 }
 

@@ -4,11 +4,14 @@
 
 #include <lowwall/precheck.h>
 
+#include "cited.h"
+
 /* Who takes the blocks, and what they are about. */
 typedef struct lw_blocks {
   const lw_result *result;
   lw_block_taker taker;
   void *context;
+  lw_cited *cited; /* by what was said */
 } lw_blocks;
 
 /* A block, its words printf-like. */

@@ -53,6 +53,7 @@ Test(report, what_people_read_of_every_sort_of_wall) {
       {"moments printed add up", every_moment_adds_up, 21},
       {"sums of a table are those of the checks", every_table_has_the_sums_of_the_checks, 21},
       {"sliding written out is right by hand", every_sliding_is_right_by_hand, 11},
+      {"each report lists the keys that it cites", every_key_cited_is_listed, 12},
       {"who must sign comes first", every_precheck_says_who_must_sign, 12},
       {"the HTML and SVG of the pre-check close what they open", every_precheck_closes_what_it_opens, 12},
   };

@@ -34,6 +34,7 @@ int every_number_on_the_section_is_carried(const every_wall *wall);
 int every_moment_adds_up(const every_wall *wall); /* working.c */
 int every_table_has_the_sums_of_the_checks(const every_wall *wall);
 int every_sliding_is_right_by_hand(const every_wall *wall);
+int every_key_cited_is_listed(const every_wall *wall); /* cited.c */
 int every_precheck_says_who_must_sign(const every_wall *wall); /* precheck.c */
 int every_precheck_closes_what_it_opens(const every_wall *wall);
 
