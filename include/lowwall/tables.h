@@ -17,7 +17,8 @@ enum {
   LW_SOIL_ROWS = 32, LW_INTERFACE_ROWS = 48, LW_MATERIAL_ROWS = 48, LW_LOAD_ROWS = 48,
   LW_PLANT_ROWS = 24, LW_CONVENTIONS_ROWS = 24, LW_BEARING_ROWS = 80, LW_FORMAT_ROWS = 256,
   LW_LIMIT_ROWS = 160, LW_HAZARD_ROWS = 80, LW_CONDITION_ROWS = 32, LW_CLEARANCE_ROWS = 32,
-  LW_THRESHOLD_ROWS = 32, LW_AROUND_MAX = 4, LW_NAME_SLOTS = 2048, LW_FENCE_ROWS = 24, LW_ORDERING_ROWS = 64
+  LW_THRESHOLD_ROWS = 32, LW_AROUND_MAX = 4, LW_NAME_SLOTS = 2048, LW_FENCE_ROWS = 24, LW_ORDERING_ROWS = 64,
+  LW_REPLACED_MAX = 1200
 };
 
 typedef enum lw_seen { LW_SEEN, LW_MEMORY, LW_DERIVED, LW_PROPOSAL, LW_PRACTICE } lw_seen;
@@ -306,6 +307,8 @@ typedef struct lw_tables {
   short limit_place[LW_LIMIT_ROWS];    /* place_row of each limit, side by side: see lw_places */
   short known[LW_KNOWN_COUNT];         /* the row of each, -1: it is gone */
   lw_name_slot slot[LW_NAME_SLOTS];
+  /* Those that are not the built-in ones: "limits.csv (1 row changed, hash 1f00c0de)"; "": all are */
+  char replaced[LW_REPLACED_MAX];
 } lw_tables;
 
 /** Read the tables.

@@ -70,6 +70,7 @@ static double head(lw_sketch *s, double y_mm) {
   char words[400], check[80] = "", outcome[48] = "";
   if (!s->headless)
     y_mm = lw_sketch_wrap(s->paper, (lw_xy_mm){MARGIN_MM, y_mm}, wide, LW_BODY_MM, true, r->verdict.headline);
+  y_mm = lw_sketch_replaced(s, y_mm);
   if (governs) {
     lw_check_words(governs, check, sizeof check);
     lw_check_outcome(governs, outcome, sizeof outcome);

@@ -40,6 +40,7 @@ lw_status lw_report_json(const lw_result *result, int indent, lw_text *out) {
   lw_json_set_text(root, "version", LW_VERSION);
   lw_json_set_text(root, "headline", result->verdict.headline);
   lw_json_set_count(root, "exit", result->verdict.exit_status);
+  lw_json_set_text(root, "tables_replaced", result->tables->replaced);
   lw_json_set_text(root, "title", result->given.title.text);
   lw_json_set_text(root, "mark", result->given.mark.text);
   lw_json_set_text(root, "place", result->given.place.text);

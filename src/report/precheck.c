@@ -32,6 +32,9 @@ static void where(const lw_blocks *b) {
   if (c->mark.text[0]) lw_block_say(b, LW_BLOCK_FACT, "mark", "%s", c->mark.text);
   lw_block_say(b, LW_BLOCK_FACT, "place", "%s",
                c->place.text[0] ? c->place.text : "not given: the cautious default of the tables is used");
+  if (b->result->tables->replaced[0])
+    lw_block_say(b, LW_BLOCK_FACT, "tables", "REPLACED, not those that lowwall comes with: %s",
+                 b->result->tables->replaced);
   if (c->note.text[0]) lw_block_say(b, LW_BLOCK_FACT, "note", "%s", c->note.text);
   lw_block_say(b, LW_BLOCK_FACT, "what it is", "%s", lw_what_sentence(b->result->verdict.what));
 }

@@ -79,6 +79,8 @@ bool lw_sketch_around(lw_sketch *sketch, lw_xy_mm at, const char *format, ...)
 bool lw_sketch_is_free(const lw_sketch *sketch, const lw_box *box);
 void lw_sketch_take(lw_sketch *sketch, lw_box box);
 
+/* Below y: which tables are not the built-in ones, if any. gives y below */
+double lw_sketch_replaced(lw_sketch *sketch, double y_mm);
 /* The verdict's headline, and below it what is drawn. gives y below */
 double lw_sketch_head(lw_sketch *sketch, const char *words);
 /* A bar of whole metres or half of one, so that a picture of any size can be measured. gives y below */

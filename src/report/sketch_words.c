@@ -61,12 +61,22 @@ bool lw_sketch_around(lw_sketch *sketch, lw_xy_mm at, const char *format, ...) {
   return false;
 }
 
+double lw_sketch_replaced(lw_sketch *sketch, double y_mm) {
+  const char *replaced = sketch->result->tables->replaced;
+  double wide = sketch->width_mm - 2.0 * LW_MARGIN_MM;
+  char words[LW_REPLACED_MAX + 40];
+  if (!replaced[0]) return y_mm;
+  lw_print(words, sizeof words, "Made with replaced tables: %s.", replaced);
+  return lw_sketch_wrap(sketch->paper, (lw_xy_mm){LW_MARGIN_MM, y_mm + 1.0}, wide, LW_SMALL_MM, true, words);
+}
+
 double lw_sketch_head(lw_sketch *sketch, const char *words) {
   const lw_result *r = sketch->result;
   double wide = sketch->width_mm - 2.0 * LW_MARGIN_MM;
   char all[400];
   double y = lw_sketch_wrap(sketch->paper, (lw_xy_mm){LW_MARGIN_MM, LW_MARGIN_MM - 1.0}, wide, LW_BODY_MM,
                             true, r->verdict.headline);
+  y = lw_sketch_replaced(sketch, y);
   lw_print(all, sizeof all, "%s%s%s", r->given.title.text, r->given.title.text[0] ? ". " : "", words);
   y = lw_sketch_wrap(sketch->paper, (lw_xy_mm){LW_MARGIN_MM, y + 1.0}, wide, LW_SMALL_MM, false, all);
   lw_sketch_take(sketch, (lw_box){0.0, 0.0, sketch->width_mm, y});

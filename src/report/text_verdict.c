@@ -180,6 +180,8 @@ static bool any_assumed(const lw_verdict *v) {
 void lw_text_headline(const lw_page *page, const lw_result *result) {
   faulty(page, result);
   lw_page_tone(page, tone_of(&result->verdict), "", result->verdict.headline);
+  if (result->tables->replaced[0])
+    lw_page_sayf(page, "", "Made with replaced tables: %s.", result->tables->replaced);
 }
 
 void lw_text_verdict(const lw_page *page, const lw_result *result) {

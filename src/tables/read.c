@@ -3,6 +3,7 @@
 #define _POSIX_C_SOURCE 200809L
 
 #include "embedded.h"
+#include "replaced.h"
 #include "shape.h"
 
 #include <dirent.h>
@@ -107,6 +108,19 @@ lw_status lw_tables_csv(const char *directory, const char *name, lw_text *text, 
   return status == LW_OK ? add_table(directory, name, text, error) : status;
 }
 
+/* A table that a directory holds is remembered as such. */
+static lw_status note_replaced(const char *directory, const char *name, lw_tables *tables, lw_error *error) {
+  lw_text file = {0}, built_in = {0};
+  bool found = false;
+  lw_status status = read_replaced(directory, name, &file, &found, error);
+  if (status == LW_OK && found) status = add_embedded(name, &built_in, error);
+  if (status == LW_OK && found)
+    lw_replaced_note(name, &file, &built_in, tables->replaced, sizeof tables->replaced);
+  lw_text_free(&file);
+  lw_text_free(&built_in);
+  return status;
+}
+
 static lw_status read_all(const char *directory, lw_tables *tables, lw_error *error) {
   lw_status status = directory ? check_directory(directory, error) : LW_OK;
   lw_text text = {0};
@@ -116,6 +130,7 @@ static lw_status read_all(const char *directory, lw_tables *tables, lw_error *er
     status = add_table(directory, shape->name, &text, error);
     const char *bytes = text.data ? text.data : "";
     if (status == LW_OK) status = lw_shape_read(shape, bytes, text.length, tables, error);
+    if (status == LW_OK && directory) status = note_replaced(directory, shape->name, tables, error);
   }
   lw_text_free(&text);
   if (status == LW_OK) status = lw_tables_link(tables, error);
