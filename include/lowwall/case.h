@@ -63,7 +63,12 @@ typedef enum lw_passive_by {
 } lw_passive_by;
 typedef enum lw_overconsolidation { LW_OCR_MAYNE_KULHAWY, LW_OCR_EN1997 } lw_overconsolidation;
 typedef enum lw_uplift_as { LW_UPLIFT_MOMENT, LW_UPLIFT_OFF_RESISTANCE } lw_uplift_as;
-typedef enum lw_base_pressure { LW_BASE_NO_TENSION, LW_BASE_LINEAR, LW_BASE_EFFECTIVE } lw_base_pressure;
+typedef enum lw_base_pressure {
+  LW_BASE_OWN,          /* effective with a theory of bearing, no tension with a presumptive value */
+  LW_BASE_NO_TENSION,
+  LW_BASE_LINEAR,
+  LW_BASE_EFFECTIVE
+} lw_base_pressure;
 typedef enum lw_bearing_method {
   LW_BEARING_PRESUMPTIVE, LW_BEARING_TERZAGHI, LW_BEARING_MEYERHOF, LW_BEARING_HANSEN, LW_BEARING_VESIC,
   LW_BEARING_EN1997

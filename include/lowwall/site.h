@@ -102,7 +102,7 @@ typedef struct lw_method {
   lw_passive_as passive_as;
   bool passive_as_given;             /* false: the format decides */
   lw_uplift_as uplift_as;
-  lw_base_pressure base_pressure;
+  lw_base_pressure base_pressure;    /* never own: it is settled by the bearing method */
   lw_bearing_method bearing;
   lw_n_gamma n_gamma;
   lw_own_or_none depth_factors, inclination_factors;

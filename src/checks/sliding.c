@@ -35,24 +35,18 @@ double lw_sliding_most(const lw_check_context *context, const lw_contact *contac
   return share.value * lw_larger(contact->vertical_kn_per_m, 0.0);
 }
 
-lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage, lw_at at, int joint) {
-  lw_check check = {.kind = LW_CHECK_SLIDING, .at = at, .joint = joint, .unit = "kN/m", .counts = true};
+/* With so much of the ground in front counted; 0: none. A set may ask for more where some is. */
+static lw_check slide(const lw_check_context *context, const lw_stage *stage, lw_check check,
+                      double in_front_kn_per_m) {
   const lw_format_row *const *row = context->format->row;
-  if (stage->status != LW_OK) {
-    lw_check_not_shown(&check, stage->reason);
-    return check;
-  }
-  bool passive = stage->passive_kn_per_m > 0.0;
+  bool passive = in_front_kn_per_m > 0.0;
   bool off_push = lw_format_passive_off_push(context->format, &context->wall->method);
-  double in_front =
-      stage->passive_kn_per_m * lw_format_times(context->format, context->kind, LW_NEED_PASSIVE_RESISTANCE,
-                                                LW_NEED_PASSIVE_RESISTANCE_TIMES);
-  double push = stage->contact.horizontal_kn_per_m - (passive && off_push ? in_front : 0.0);
-  double holds = friction_of(context->wall, &stage->contact, at) *
+  double push = stage->contact.horizontal_kn_per_m - (off_push ? in_front_kn_per_m : 0.0);
+  double holds = friction_of(context->wall, &stage->contact, check.at) *
                  lw_format_times(context->format, context->kind, LW_NEED_SLIDING_RESISTANCE,
                                  LW_NEED_SLIDING_RESISTANCE_TIMES);
-  holds = lw_smaller(holds, lw_sliding_most(context, &stage->contact, at));
-  if (passive && !off_push) holds += in_front;
+  holds = lw_smaller(holds, lw_sliding_most(context, &stage->contact, check.at));
+  if (!off_push) holds += in_front_kn_per_m;
   check.demand = lw_known(lw_larger(push, 0.0));
   check.resistance = lw_known(holds);
   if (push <= 1e-9) {
@@ -68,7 +62,23 @@ lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage
     check.has = lw_known(context->format->on_every_wedge);
     check.resistance = lw_known(check.has.value * push);
   }
-  bool asks_more = passive && !off_push && row[LW_NEED_SLIDING_WITH_PASSIVE];
+  bool asks_more = passive && row[LW_NEED_SLIDING_WITH_PASSIVE];
   lw_check_weigh(&check, row[asks_more ? LW_NEED_SLIDING_WITH_PASSIVE : LW_NEED_SLIDING], context->kind);
   return check;
+}
+
+lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage, lw_at at, int joint) {
+  lw_check check = {.kind = LW_CHECK_SLIDING, .at = at, .joint = joint, .unit = "kN/m", .counts = true};
+  if (stage->status != LW_OK) {
+    lw_check_not_shown(&check, stage->reason);
+    return check;
+  }
+  lw_check alone = slide(context, stage, check, 0.0);
+  if (stage->passive_kn_per_m <= 0.0) return alone;
+  double in_front =
+      stage->passive_kn_per_m * lw_format_times(context->format, context->kind, LW_NEED_PASSIVE_RESISTANCE,
+                                                LW_NEED_PASSIVE_RESISTANCE_TIMES);
+  /* What holds by itself is no worse for the ground in front of it. */
+  lw_check with = slide(context, stage, check, in_front);
+  return with.counts && lw_check_graver(&with, &alone) ? alone : with;
 }

@@ -108,6 +108,9 @@ static bool sliding(const lw_page *page, const lw_retrace *by, const lw_check *c
   double ground = fmin(unlimited, by->ground_holds_kn_per_m);
   double passive = by->on_passive * by->stage.passive_kn_per_m;
   double factor = by->wedges > 0.0 ? by->wedges : 1.0;
+  bool alone = passive > 0.0 && agrees(check->resistance, factor * ground) &&
+               agrees(check->demand, c->horizontal_kn_per_m);
+  if (alone) passive = 0.0;
   bool off_push = passive > 0.0 && agrees(check->resistance, factor * ground);
   double holds = ground + (off_push ? 0.0 : passive);
   double push = c->horizontal_kn_per_m - (off_push ? passive : 0.0);
@@ -115,7 +118,10 @@ static bool sliding(const lw_page *page, const lw_retrace *by, const lw_check *c
   if (!agrees(check->resistance, factor * holds) || !agrees(check->demand, push)) return false;
   bool passes = passive > 0.0 && !off_push;
   friction_by_design(page, by, mu);
-  passive_steps(page, by, check);
+  if (alone)
+    lw_page_say(page, "    ", "in front, passive: not counted, as the set asks for less without it");
+  else
+    passive_steps(page, by, check);
   times(formula, sizeof formula, by->on_sliding, bond > 0.0 ? "mu V + bond" : "mu V");
   lw_print(numbers, sizeof numbers, "%.4f x %.4f", mu, fmax(c->vertical_kn_per_m, 0.0));
   plus(numbers, sizeof numbers, bond, bond > 0.0);

@@ -12,6 +12,14 @@ static double share_or(const lw_quantity *q, double otherwise) {
   return q->origin == LW_ABSENT ? otherwise : q->si;
 }
 
+/* A theory gives what the effective width bears; a presumptive value is held against the edge. */
+static lw_base_pressure base_pressure_of(const lw_case *c) {
+  lw_base_pressure word = (lw_base_pressure)word_of(&c->method_base_pressure);
+  bool theory = word_of(&c->method_bearing) != LW_BEARING_PRESUMPTIVE;
+  if (word != LW_BASE_OWN) return word;
+  return theory ? LW_BASE_EFFECTIVE : LW_BASE_NO_TENSION;
+}
+
 void lw_method_build(const lw_case *c, lw_method *method) {
   *method = (lw_method){
       .pressure = (lw_pressure_method)word_of(&c->method_pressure),
@@ -23,7 +31,7 @@ void lw_method_build(const lw_case *c, lw_method *method) {
       .passive_as = (lw_passive_as)word_of(&c->method_passive_as),
       .passive_as_given = c->method_passive_as.origin == LW_GIVEN || c->method_passive_as.origin == LW_TABLE,
       .uplift_as = (lw_uplift_as)word_of(&c->method_uplift_as),
-      .base_pressure = (lw_base_pressure)word_of(&c->method_base_pressure),
+      .base_pressure = base_pressure_of(c),
       .bearing = (lw_bearing_method)word_of(&c->method_bearing),
       .n_gamma = (lw_n_gamma)word_of(&c->method_n_gamma),
       .depth_factors = (lw_own_or_none)word_of(&c->method_depth_factors),

@@ -126,10 +126,10 @@ static void add_loads(dice *d, random_wall *wall) {
 
 static void add_method(dice *d, random_wall *wall) {
   static const char *const PRESSURES[] = {"rankine", "coulomb", "wedge", "at rest"};
-  static const char *const BASES[] = {"no tension", "linear", "effective"};
+  static const char *const BASES[] = {"own", "no tension", "linear", "effective"};
   static const char *const BEARINGS[] = {"presumptive", "terzaghi", "meyerhof", "hansen", "vesic", "en1997"};
   random_wall_add(wall, "method pressure=%s", PRESSURES[dice_pick(d, 4)]);
-  random_wall_add(wall, "method base pressure=%s", BASES[dice_pick(d, 3)]);
+  random_wall_add(wall, "method base pressure=%s", BASES[dice_pick(d, 4)]);
   random_wall_add(wall, "method bearing=%s", BEARINGS[dice_pick(d, 6)]);
   if (dice_pick(d, 4) == 0) random_wall_add(wall, "method surcharge on heel=presses");
   if (dice_pick(d, 4) == 0) random_wall_add(wall, "method passive=%.3f", dice_between(d, 0.0, 1.0));

@@ -25,12 +25,13 @@ static void make(dice *d, code_wall *w) {
   w->buried_m = dice_pick(d, 3) ? 0.0 : dice_between(d, 0.05, 0.3) * w->height_m;
 }
 
-/* Behind, in front and below at their whole strength over a factor. */
+/* Behind, in front and below at their whole strength over a factor, by a set that asks no more where the
+ * ground in front counts. */
 static const lw_check *at_factor(const code_wall *w, double factor, lw_check_kind kind, lw_result **result) {
   random_wall items;
   code_wall_items(w, factor, 1.0, &items);
   add_passive(w, &items);
-  *result = code_run(&items, "lowwall");
+  *result = code_run(&items, "irc");
   return checks_test_at_base(checks_test_situation(*result, LW_SITUATION_DRAINED), kind);
 }
 

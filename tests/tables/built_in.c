@@ -46,8 +46,7 @@ Test(tables, as_many_rows_as_the_files_have) {
       {"formats", t->format_count, 50},       {"limits", t->limit_count, 90},
       {"hazards", t->hazard_count, 62},       {"conditions", t->condition_count, 18},
       {"clearances", t->clearance_count, 12}, {"thresholds", t->threshold_count, 10},
-      {"fences", t->fence_count, 14},
-      {"ordering", t->ordering_count, 35},
+      {"fences", t->fence_count, 14},         {"ordering", t->ordering_count, 35},
   };
   size_t count = sizeof tables / sizeof tables[0];
   for (size_t i = 0; i < count; i++) {
@@ -157,7 +156,13 @@ Test(tables, the_default_format_has_a_mark_on_each_number) {
   }
   const lw_format_row *passive = lw_tables_format(t, "lowwall", "sliding-with-passive");
   cr_expect(epsilon_eq(dbl, passive->needs[LW_USUAL], 2.0, 1e-12));
-  cr_expect(isnan(passive->needs[LW_EXTREME]));
+  cr_expect(eq(int, (int)passive->needs_seen[LW_USUAL], LW_MEMORY));
+  for (int k = LW_UNUSUAL; k <= LW_EXTREME; k++) {
+    const lw_format_row *without = lw_tables_format(t, "lowwall", "sliding");
+    cr_expect(eq(int, (int)passive->needs_seen[k], LW_PROPOSAL));
+    cr_expect_leq(without->needs[k] * 2.0 / 1.5, passive->needs[k]);
+    cr_expect_lt(passive->needs[k], passive->needs[k - 1]);
+  }
 }
 
 Test(tables, each_format_says_where_passive_goes_and_what_divides_strength) {
