@@ -13,7 +13,7 @@
 /* The gravest thing is said first, and nothing reassures beside something that fails: over walls by chance
  * and every combination of answers. What fails is worked out here from the result, not from the words. */
 
-enum { WALLS = 24 / RANDOM_SHARE };
+enum { WALLS = 24 };
 
 static const char *const works[] = {"works=new", "works=raised", "works=moved"};
 static const char *const backs[] = {"site back=wall", "site back=fence", "site back=building"};
@@ -118,8 +118,7 @@ Test(report, the_gravest_is_said_first_whatever_the_answers) {
       lw_text_free(&page);
     }
   }
-  const int often = 30 / RANDOM_SHARE, seldom = 10 / RANDOM_SHARE;
-  cr_expect(all.engineers > often && all.moving > often && all.holding > seldom && all.short_of > seldom,
+  cr_expect(all.engineers > 30 && all.moving > 30 && all.holding > 10 && all.short_of > 10,
             "%d engineers, %d move, %d hold, %d fall short", all.engineers, all.moving, all.holding,
             all.short_of);
   free(row);
