@@ -156,7 +156,7 @@ note "no room for a crew: exit status $status: $(cat said)" $?
 [ ! -s said ]
 note 'progress is shown where standard error is no terminal' $?
 # A slow sheet by way of a pipe: no size, so rows and rate only. A file: the time left too.
-slow='{ cat many.csv; sleep 0.3; sed 1d many.csv; }'
+slow='{ cat many.csv; sleep 0.3; sed "1d; s/^W/V/" many.csv; }'
 if command -v script >/dev/null 2>&1; then
     seen() { TERM=xterm script -qec "$1" /dev/null </dev/null >screen 2>&1; }
     seen "$slow | '$command' check - -o results.csv"
