@@ -104,7 +104,7 @@ typedef enum lw_cue {
   X(COMPACTOR_DISTANCE, "compactor-distance") X(COMPACTOR_HEIGHTS, "compactor-heights") \
   X(MACHINE_DISTANCE, "machine-distance") \
   X(MACHINE_MASS, "machine-mass") X(HAND_MASS, "hand-mass") X(TRENCH_DEPTH, "trench-depth") \
-  X(MOVEMENT_ALARM, "movement-alarm") X(FILL_THAT_COUNTS, "fill-that-counts") \
+  X(MOVEMENT_ALARM, "movement-alarm") X(ASK_AGAIN, "ask-again") X(FILL_THAT_COUNTS, "fill-that-counts") \
   X(TIER_APART, "tier-apart") X(TIER_ONE_WALL, "tier-one-wall") \
   X(DRAINABLE_POROSITY, "drainable-porosity") X(KEEP_OUT_FRONT, "keep-out-front") \
   X(OTHER_WALL_HEIGHT, "other-wall-height")

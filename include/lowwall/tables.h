@@ -207,7 +207,9 @@ typedef struct lw_limit_row {
   bool fence_counts;               /* the row is about wall plus fence */
   /* cut or fill depth, change of level and the like: shown, compared with that height */
   bool not_a_wall_height;
-  char as_of[48];
+  char as_of[48];                  /* date or edition of the text */
+  char read[8];                    /* the month in which it was read, "2019-08"; "": not on file */
+  char status[16];                 /* where it was seen: law · authority · second-hand · memory · own */
   lw_origin_note from;
   /* Found when the tables are read: the index of the first row of its place, and of the places around it;
    * only_if as bits, 1u << lw_only_if each; and what its words say. */

@@ -215,6 +215,12 @@ static void incline(const bearing_author *author, const lw_strip *strip, lw_bear
     author->inclination(strip, b);
 }
 
+/* A footing next to no width wide overflows what is divided by it. */
+static bool is_finite_answer(const lw_bearing *b) {
+  return isfinite(b->nc + b->nq + b->n_gamma + b->dc + b->dq + b->d_gamma + b->ic + b->iq + b->i_gamma +
+                  b->ultimate_kpa + b->net_kpa);
+}
+
 lw_status lw_bearing_by(const bearing_author *author, const lw_strip *strip, lw_bearing *bearing,
                         lw_error *error, const lw_working *working) {
   lw_strip pushed = *strip; /* which way it pushes makes no difference to a level strip */
@@ -232,6 +238,8 @@ lw_status lw_bearing_by(const bearing_author *author, const lw_strip *strip, lw_
   if (inclined && strip->inclination_factors == LW_OWN) incline(author, &pushed, &b);
   b.ultimate_kpa = ultimate_of(strip, &b);
   b.net_kpa = b.ultimate_kpa - strip->overburden_kpa;
+  if (!is_finite_answer(&b))
+    return refuse(error, LW_REASON_OUT_OF_RANGE, "no footing is so narrow, so deep or so loaded");
   record(author, &pushed, &b, working);
   *bearing = b;
   return LW_OK;

@@ -10,7 +10,7 @@ typedef struct lw_list_column {
   int width;
 } lw_list_column;
 
-enum { LW_LIST_COLUMNS = 10, LW_LIST_BELOW = 8, LW_LIST_WIDTH = 100 };
+enum { LW_LIST_COLUMNS = 10, LW_LIST_BELOW = 10, LW_LIST_WIDTH = 100 };
 
 typedef struct lw_list {
   const char *name, *about;

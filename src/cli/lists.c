@@ -113,6 +113,8 @@ static const lw_list lists[] = {
                {"only_if", "only if", 0},
                {"any_height_if", "at any height if", 0},
                {"regime", "about", 0},
+               {"status", "seen in", 0},
+               {"read", "read", 0},
                SOURCE,
                {"seen", "seen", 0}}},
     {.name = "conditions",

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "json.h"
+#include "parts.h"
 
 static const char *answer_word(lw_answer answer) {
   static const char *const words[] = {
@@ -47,9 +48,11 @@ static const char *trigger_word(lw_trigger trigger) {
   return words[trigger];
 }
 
-static void add_limit(json_t *list, const lw_limit_hit *hit) {
+static void add_limit(json_t *list, const lw_tables *tables, const lw_limit_hit *hit) {
   const lw_limit_row *row = hit->row;
+  char again[LW_MONTH_BYTES];
   json_t *entry = lw_json_entry(list);
+  lw_limit_ask_again(tables, row, again);
   lw_json_set_text(entry, "id", row->id);
   lw_json_set_text(entry, "place", row->place);
   lw_json_set_text(entry, "region", row->region);
@@ -64,6 +67,9 @@ static void add_limit(json_t *list, const lw_limit_hit *hit) {
   lw_json_set_text(entry, "conditions", row->conditions);
   lw_json_set_text(entry, "confidence", row->confidence);
   lw_json_set_text(entry, "as_of", row->as_of);
+  lw_json_set_text(entry, "read", row->read);
+  lw_json_set_text(entry, "ask_again_after", again);
+  lw_json_set_text(entry, "status", row->status);
   lw_json_set_text(entry, "source", row->from.source);
   lw_json_set_text(entry, "seen", lw_seen_word(row->from.seen));
 }
@@ -78,5 +84,5 @@ void lw_json_verdict(json_t *root, const lw_result *result) {
   add_reasons(object, v);
   add_governing(object, result);
   json_t *list = lw_json_list(root, "limits");
-  for (int i = 0; i < v->limit_count; i++) add_limit(list, &v->limit[i]);
+  for (int i = 0; i < v->limit_count; i++) add_limit(list, result->tables, &v->limit[i]);
 }

@@ -27,6 +27,12 @@ void lw_echo_each(const lw_result *result, lw_echo_taker taker, void *context);
 /* Of the limits that are past, and call for the same person, one is reason enough: all of them are listed. */
 bool lw_reason_said_before(const lw_verdict *v, int index);
 
+/* The month after which a limit is asked about again; "" where none says when it was read. */
+enum { LW_MONTH_BYTES = 16 };
+void lw_limit_ask_again(const lw_tables *tables, const lw_limit_row *row, char month[LW_MONTH_BYTES]);
+/* The date of its text, where that was seen, and when. */
+void lw_limit_print_dates(const lw_tables *tables, const lw_limit_row *row, char *out, size_t size);
+
 /* What is not checked, and said so. */
 typedef struct lw_unchecked {
   const char *slug, *text;

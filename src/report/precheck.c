@@ -72,10 +72,11 @@ static void limits(const lw_blocks *b) {
     const lw_limit_hit *hit = &v->limit[i];
     const lw_limit_row *row = hit->row;
     bool conditions = !hit->past && row->trigger == LW_EXEMPT_BELOW && row->conditions[0] != '\0';
-    lw_block_say(b, LW_BLOCK_FACT, row->id, "%.2f m (%s), here %.2f m: %s. %s, %s. %s%s%s%s%s%s",
+    char dates[160];
+    lw_limit_print_dates(b->result->tables, row, dates, sizeof dates);
+    lw_block_say(b, LW_BLOCK_FACT, row->id, "%.2f m (%s), here %.2f m: %s. %s, %s. %s, as of %s%s%s",
                  row->height_m, lw_height_slug(row->measured), hit->height_m, trigger_words(hit),
-                 row->instrument, row->region, row->from.source, row->as_of[0] ? ", as of " : "", row->as_of,
-                 row->from.seen == LW_MEMORY ? ", from memory" : "", conditions ? ". Only if: " : "",
+                 row->instrument, row->region, row->from.source, dates, conditions ? ". Only if: " : "",
                  conditions ? row->conditions : "");
   }
 }

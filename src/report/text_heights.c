@@ -38,15 +38,16 @@ static bool is_exempt(const lw_limit_hit *hit) {
 }
 
 /* What a row past its figure means stands among the reasons; here it is only named. */
-static void limit(const lw_page *page, const lw_limit_hit *hit) {
+static void limit(const lw_page *page, const lw_tables *tables, const lw_limit_hit *hit) {
   const lw_limit_row *row = hit->row;
+  char dates[160];
   lw_text line = {0};
+  lw_limit_print_dates(tables, row, dates, sizeof dates);
   lw_text_addf(&line, "%.2f m: %s. Here %.2f m (%s). %s", row->height_m, asks(row), hit->height_m,
                lw_height_slug(row->measured), row->id);
   if (!hit->past) lw_text_addf(&line, ", %s", row->region);
   lw_text_addf(&line, " %s", row->from.source);
-  if (row->as_of[0]) lw_text_addf(&line, ", %s", row->as_of);
-  if (row->from.seen == LW_MEMORY) lw_text_add(&line, ", from memory");
+  lw_text_addf(&line, ", %s", dates);
   if (is_exempt(hit)) lw_text_addf(&line, ". Only if: %s", row->conditions);
   if (line.length > 0) lw_page_say(page, hit->past ? "  past   " : "  below  ", line.data);
   page->out->failed = page->out->failed || line.failed;
@@ -54,7 +55,8 @@ static void limit(const lw_page *page, const lw_limit_hit *hit) {
 }
 
 /* Rows that the wall is below and that set no conditions run on: each but a figure not reached. */
-static void below(const lw_page *page, const lw_verdict *v) {
+static void below(const lw_page *page, const lw_tables *tables, const lw_verdict *v) {
+  char dates[160];
   lw_text line = {0};
   for (int i = 0; i < v->limit_count; i++) {
     const lw_limit_hit *hit = &v->limit[i];
@@ -63,8 +65,8 @@ static void below(const lw_page *page, const lw_verdict *v) {
     lw_text_addf(&line, "%s%s %.2f m, here %.2f m (%s), %s", line.length > 0 ? "; " : "", asks(row),
                  row->height_m, hit->height_m, lw_height_slug(row->measured), row->id);
     if (v->place_known) lw_text_addf(&line, " %s", row->from.source);
-    if (row->as_of[0]) lw_text_addf(&line, ", %s", row->as_of);
-    if (row->from.seen == LW_MEMORY) lw_text_add(&line, ", from memory");
+    lw_limit_print_dates(tables, row, dates, sizeof dates);
+    lw_text_addf(&line, ", %s", dates);
   }
   if (line.length > 0) lw_page_say(page, "  below  ", line.data);
   page->out->failed = page->out->failed || line.failed;
@@ -83,8 +85,8 @@ void lw_text_heights(const lw_page *page, const lw_result *result) {
   for (int past = 1; past >= 0; past--) {
     for (int i = 0; i < v->limit_count; i++) {
       const lw_limit_hit *hit = &v->limit[i];
-      if (past == 1 ? hit->past : is_exempt(hit)) limit(page, hit);
+      if (past == 1 ? hit->past : is_exempt(hit)) limit(page, result->tables, hit);
     }
   }
-  below(page, v);
+  below(page, result->tables, v);
 }

@@ -123,9 +123,23 @@ static const char *wrong_place(const lw_tables *tables, const lw_limit_row *row)
   return wrong_within(tables, row);
 }
 
+static bool is_month(const char *text) {
+  static const char form[] = "0000-00";
+  bool same = strlen(text) == sizeof form - 1;
+  for (size_t i = 0; same && i < sizeof form - 1; i++)
+    same = form[i] == '0' ? isdigit((unsigned char)text[i]) != 0 : text[i] == form[i];
+  return same && strcmp(text + 5, "01") >= 0 && strcmp(text + 5, "12") <= 0;
+}
+
+static const char *wrong_row(const lw_tables *tables, const lw_limit_row *row) {
+  if (row->read[0] != '\0' && !is_month(row->read))
+    return "the day of reading is not a month such as 2019-08, nor empty";
+  return wrong_place(tables, row);
+}
+
 static lw_status check_places(const lw_tables *tables, lw_error *error) {
   for (int i = 0; i < tables->limit_count; i++) {
-    const char *sentence = wrong_place(tables, &tables->limit[i]);
+    const char *sentence = wrong_row(tables, &tables->limit[i]);
     if (sentence) return wrong(error, "limits", tables->limit[i].id, sentence);
   }
   return LW_OK;

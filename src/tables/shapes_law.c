@@ -76,6 +76,8 @@ static const lw_column limit_columns[] = {
     LW_YES_NO("all_read", lw_limit_row, all_read),
     LW_YES_NO("superseded", lw_limit_row, superseded),
     LW_TEXT("as_of", lw_limit_row, as_of),
+    LW_TEXT_MAYBE("read", lw_limit_row, read),
+    LW_TEXT_OF("status", lw_limit_row, status, false, "law|authority|second-hand|memory|own"),
     LW_TEXT_OF("confidence", lw_limit_row, confidence, false, "high|medium|low"),
     LW_FROM(lw_limit_row, from),
 };

@@ -113,3 +113,13 @@ Test(checks, bearing_has_no_answer_at_90_degrees_or_in_degrees) {
     cr_expect_eq(bearing_by((lw_bearing_method)method, in, out), LW_NO_SOLUTION, "method %d", method);
   }
 }
+
+/* What is divided by a width next to nothing overflows. */
+Test(checks, a_footing_next_to_no_width_wide_has_no_answer) {
+  const lw_strip strip = {.width_m = 1e-312, .depth_m = 1.0, .vertical_kn_per_m = 1.0};
+  for (int method = LW_BEARING_TERZAGHI; method <= LW_BEARING_EN1997; method++) {
+    lw_bearing b;
+    if (lw_bearing_routine_of((lw_bearing_method)method)->ultimate(&strip, &b, NULL, NULL) != LW_OK) continue;
+    cr_expect(isfinite(b.dc + b.dq + b.d_gamma + b.ultimate_kpa), "method %d", method);
+  }
+}

@@ -98,7 +98,10 @@ static const char *const faults[][7] = {
      "engineer|council"},
     {"clearances", ",1.0,1.0,greatest,", ",1.0,1.0,gretest,", "clearances.csv row 2", "height_of",
      "\"gretest\"", "greatest|lower-wall"},
-    {"limits", "2014,high,", "2014,hihg,", "limits.csv row 2", "confidence", "\"hihg\"", "high|medium|low"},
+    {"limits", "2014,,law,high,", "2014,,law,hihg,", "limits.csv row 2", "confidence", "\"hihg\"",
+     "high|medium|low"},
+    {"limits", "2014,,law,high,", "2014,,lore,high,", "limits.csv row 2", "status", "\"lore\"",
+     "law|authority"},
     {"limits", ",planning-and-building,", ",planing,", "limits.csv row 2", "regime", "\"planing\"",
      "building|planning"},
     {"limits", ",near-boundary|mapped-land|near-waterbody,", ",near-boundry|mapped-land,", "limits.csv row 5",
@@ -139,6 +142,9 @@ static const char *const clashes[][4] = {
     {"limits", ",maitland,,new-south-wales|australia,", ",Maitland,,new-south-wales|australia,",
      "small letters"},
     {"limits", "AU-NSW-02,new-south-wales,", "AU-NSW-02,new-south-wale,", "another place"},
+    {"limits", ",2019-08,law,", ",2019-13,law,", "day of reading"},
+    {"limits", ",2019-08,law,", ",2019-8,law,", "day of reading"},
+    {"limits", ",2019-08,law,", ",August,law,", "day of reading"},
 };
 
 Test(tables, rows_that_contradict_each_other_are_faults) {
