@@ -66,6 +66,8 @@ typedef enum lw_status {
   X(NO_PUSH, "no-push", "soil stands behind and no push was found for it: do not use this result") \
   X(NO_WEDGE_AT_REST, "no-wedge-at-rest", "earth pressure at rest has no failure wedge to compare with") \
   X(NO_CIRCLE, "no-circle", "no circle below the wall has an answer") \
+  X(GIVEN_NUMBER, "given-number", \
+    "a number is given for a factor, and this set changes the friction that it belongs to") \
   X(ONE_WALL, "one-wall", "the other wall stands so near that both are one wall, which is not checked as two")
 
 typedef enum lw_reason {

@@ -17,6 +17,7 @@ typedef struct lw_strip {
   double unit_weight_kn_per_m3;        /* effective, below the footing */
   double vertical_kn_per_m, horizontal_kn_per_m;
   lw_n_gamma n_gamma;                  /* own: the method's own */
+  double n_gamma_value;                /* only where it is given, 0 or more */
   lw_own_or_none depth_factors, inclination_factors;
 } lw_strip;
 
@@ -56,7 +57,7 @@ const lw_bearing_routine *lw_bearing_routine_of(lw_bearing_method method);
  *        3 Where H exceeds V tan φ + B' c the footing slides before it bears: inclination factors are 0
  *          then, and with them qu. A cohesion term never counts below 0.
  *        4 Frictionless soil (φ below 1e-6 rad) takes each author's own undrained form.
- *        5 With n_gamma not `own` only Nγ is another author's.
+ *        5 With n_gamma not `own` only Nγ is another author's, or the number that is given.
  *        6 terzaghi: Nγ from a table of passive coefficients, 5° apart, interpolated in the logarithm; no
  *          depth factors. The theory knows vertical loads only: for others Meyerhof's factors stand in.
  *        7 meyerhof: between 0° and 10° his depth factor for q and γ is kept at 1.

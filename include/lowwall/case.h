@@ -73,8 +73,9 @@ typedef enum lw_bearing_method {
   LW_BEARING_PRESUMPTIVE, LW_BEARING_TERZAGHI, LW_BEARING_MEYERHOF, LW_BEARING_HANSEN, LW_BEARING_VESIC,
   LW_BEARING_EN1997
 } lw_bearing_method;
-typedef enum lw_n_gamma {  /* own: the method's own */
-  LW_N_GAMMA_OWN, LW_N_GAMMA_MEYERHOF, LW_N_GAMMA_HANSEN, LW_N_GAMMA_VESIC, LW_N_GAMMA_EN1997
+typedef enum lw_n_gamma {  /* own: the method's own; given: a number, never a word of a sheet */
+  LW_N_GAMMA_OWN, LW_N_GAMMA_MEYERHOF, LW_N_GAMMA_HANSEN, LW_N_GAMMA_VESIC, LW_N_GAMMA_EN1997,
+  LW_N_GAMMA_GIVEN
 } lw_n_gamma;
 typedef enum lw_own_or_none { LW_OWN, LW_NONE } lw_own_or_none;
 typedef enum lw_bearing_on { LW_BEARING_GROSS, LW_BEARING_NET } lw_bearing_on;
@@ -182,7 +183,7 @@ typedef struct lw_case {
 
   lw_case_order order;
   lw_choice method_load_pressure;
-  lw_quantity method_influence_line;
+  lw_quantity method_influence_line, method_n_gamma_value;
 
   bool settled;      /* lw_case_settle has filled in what was left out */
 } lw_case;

@@ -105,6 +105,7 @@ typedef struct lw_method {
   lw_base_pressure base_pressure;    /* never own: it is settled by the bearing method */
   lw_bearing_method bearing;
   lw_n_gamma n_gamma;
+  double n_gamma_value;              /* only where it is given */
   lw_own_or_none depth_factors, inclination_factors;
   lw_bearing_on bearing_on;
   lw_crack crack;

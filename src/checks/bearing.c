@@ -52,6 +52,7 @@ lw_strip lw_bearing_strip(const lw_check_context *context, const lw_stage *stage
                     .vertical_kn_per_m = stage->contact.vertical_kn_per_m,
                     .horizontal_kn_per_m = fmax(stage->contact.horizontal_kn_per_m, 0.0),
                     .n_gamma = wall->method.n_gamma,
+                    .n_gamma_value = wall->method.n_gamma_value,
                     .depth_factors = wall->method.depth_factors,
                     .inclination_factors = wall->method.inclination_factors};
 }
@@ -66,11 +67,21 @@ lw_strip lw_situation_strip(const lw_wall *wall, const lw_tables *tables, const 
   return lw_bearing_strip(&context, at == LW_AT_PAD ? &situation->pad : &situation->base, at);
 }
 
+/* A number that is given belongs to the friction that is given: a set that changes that leaves it unsafe. */
+static bool outlives_its_friction(const lw_check_context *context) {
+  double times = lw_format_times(context->format, context->kind, LW_NEED_FRICTION, LW_NEED_FRICTION_TIMES);
+  return context->wall->method.n_gamma == LW_N_GAMMA_GIVEN && fabs(times - 1.0) > 1e-9;
+}
+
 static void by_theory(const lw_check_context *context, const lw_stage *stage, lw_at at, lw_check *check) {
   const lw_bearing_routine *routine = lw_bearing_routine_of(context->wall->method.bearing);
   lw_strip strip = lw_bearing_strip(context, stage, at);
   lw_bearing bearing;
   lw_error error = {0};
+  if (outlives_its_friction(context)) {
+    lw_check_not_shown(check, LW_REASON_GIVEN_NUMBER);
+    return;
+  }
   if (routine->ultimate(&strip, &bearing, &error, NULL) != LW_OK) {
     lw_check_not_shown(check, error.reason);
     return;

@@ -34,13 +34,15 @@ double lw_bearing_share_left(const lw_strip *strip, double horizontal_share, dou
   return left > 0.0 ? pow(left, power) : 0.0;
 }
 
-static double n_gamma_of(lw_n_gamma choice, double friction_rad) {
+static double n_gamma_of(lw_n_gamma choice, const lw_strip *strip) {
+  double friction_rad = strip->friction_rad;
   lw_bearing prandtl = {0};
   lw_bearing_prandtl(friction_rad, &prandtl);
   switch (choice) {
   case LW_N_GAMMA_MEYERHOF: return (prandtl.nq - 1.0) * tan(1.4 * friction_rad);
   case LW_N_GAMMA_HANSEN: return 1.5 * (prandtl.nq - 1.0) * tan(friction_rad);
   case LW_N_GAMMA_VESIC: return 2.0 * (prandtl.nq + 1.0) * tan(friction_rad);
+  case LW_N_GAMMA_GIVEN: return strip->n_gamma_value;
   case LW_N_GAMMA_EN1997:
   case LW_N_GAMMA_OWN: break;
   }
@@ -53,6 +55,7 @@ static const char *n_gamma_wording(lw_n_gamma choice, const bearing_author *auth
   case LW_N_GAMMA_HANSEN: return "1.5 (Nq - 1) tan phi";
   case LW_N_GAMMA_VESIC: return "2 (Nq + 1) tan phi";
   case LW_N_GAMMA_EN1997: return "2 (Nq - 1) tan phi";
+  case LW_N_GAMMA_GIVEN:
   case LW_N_GAMMA_OWN: break;
   }
   return author->capacity_wording.gamma;
@@ -82,11 +85,23 @@ static lw_status accept(const lw_strip *strip, lw_error *error) {
   return LW_OK;
 }
 
+static void record_n_gamma(const bearing_author *author, const lw_strip *strip, const lw_bearing *b,
+                           const lw_working *working) {
+  lw_n_gamma choice = strip->n_gamma == LW_N_GAMMA_OWN ? author->n_gamma : strip->n_gamma;
+  lw_step step = {.symbol = "Ngamma", .formula = "given", .value = b->n_gamma, .unit = "", .source = ""};
+  if (choice == LW_N_GAMMA_GIVEN) {
+    lw_working_step(working, &step, "%.5g, as a number", b->n_gamma);
+    return;
+  }
+  step.formula = n_gamma_wording(choice, author);
+  step.source = author->routine->source;
+  lw_working_step(working, &step, "phi = %.4g deg, Nq = %.5g", strip->friction_rad * 180.0 / pi, b->nq);
+}
+
 static void record_capacity(const bearing_author *author, const lw_strip *strip, const lw_bearing *b,
                             const lw_working *working) {
   double deg = strip->friction_rad * 180.0 / pi;
   const char *source = author->routine->source;
-  lw_n_gamma choice = strip->n_gamma == LW_N_GAMMA_OWN ? author->n_gamma : strip->n_gamma;
   lw_working_step(working,
                   &(lw_step){.symbol = "Nq",
                              .formula = author->capacity_wording.q,
@@ -101,13 +116,7 @@ static void record_capacity(const bearing_author *author, const lw_strip *strip,
                              .unit = "",
                              .source = source},
                   "phi = %.4g deg, Nq = %.5g", deg, b->nq);
-  lw_working_step(working,
-                  &(lw_step){.symbol = "Ngamma",
-                             .formula = n_gamma_wording(choice, author),
-                             .value = b->n_gamma,
-                             .unit = "",
-                             .source = source},
-                  "phi = %.4g deg, Nq = %.5g", deg, b->nq);
+  record_n_gamma(author, strip, b, working);
 }
 
 static void record_depth(const bearing_author *author, const lw_strip *strip, const lw_bearing *b,
@@ -231,7 +240,7 @@ lw_status lw_bearing_by(const bearing_author *author, const lw_strip *strip, lw_
   b.effective_width_m = strip->width_m - 2.0 * fabs(strip->eccentricity_m);
   author->capacity(strip->friction_rad, &b);
   lw_n_gamma choice = strip->n_gamma == LW_N_GAMMA_OWN ? author->n_gamma : strip->n_gamma;
-  if (choice != LW_N_GAMMA_OWN) b.n_gamma = n_gamma_of(choice, strip->friction_rad);
+  if (choice != LW_N_GAMMA_OWN) b.n_gamma = n_gamma_of(choice, strip);
   if (author->depth != NULL && strip->depth_factors == LW_OWN) author->depth(&pushed, &b);
   bool inclined = pushed.horizontal_kn_per_m > 0.0;
   b.slides = inclined && pushed.horizontal_kn_per_m > held_by_ground(&pushed, b.effective_width_m);

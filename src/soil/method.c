@@ -20,6 +20,12 @@ static lw_base_pressure base_pressure_of(const lw_case *c) {
   return theory ? LW_BASE_EFFECTIVE : LW_BASE_NO_TENSION;
 }
 
+/* The number of a book goes before whose formula it is. */
+static lw_n_gamma n_gamma_of(const lw_case *c) {
+  bool given = c->method_n_gamma_value.origin != LW_ABSENT;
+  return given ? LW_N_GAMMA_GIVEN : (lw_n_gamma)word_of(&c->method_n_gamma);
+}
+
 void lw_method_build(const lw_case *c, lw_method *method) {
   *method = (lw_method){
       .pressure = (lw_pressure_method)word_of(&c->method_pressure),
@@ -33,7 +39,8 @@ void lw_method_build(const lw_case *c, lw_method *method) {
       .uplift_as = (lw_uplift_as)word_of(&c->method_uplift_as),
       .base_pressure = base_pressure_of(c),
       .bearing = (lw_bearing_method)word_of(&c->method_bearing),
-      .n_gamma = (lw_n_gamma)word_of(&c->method_n_gamma),
+      .n_gamma = n_gamma_of(c),
+      .n_gamma_value = share_or(&c->method_n_gamma_value, 0.0),
       .depth_factors = (lw_own_or_none)word_of(&c->method_depth_factors),
       .inclination_factors = (lw_own_or_none)word_of(&c->method_inclination_factors),
       .bearing_on = (lw_bearing_on)word_of(&c->method_bearing_on),
