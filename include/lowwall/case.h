@@ -61,6 +61,7 @@ typedef enum lw_passive_as { LW_PASSIVE_RESISTANCE, LW_PASSIVE_OFF_PUSH } lw_pas
 typedef enum lw_passive_by {
   LW_PASSIVE_OWN, LW_PASSIVE_LOG_SPIRAL, LW_PASSIVE_ANNEX_C, LW_PASSIVE_BY_RANKINE, LW_PASSIVE_BY_COULOMB
 } lw_passive_by;
+typedef enum lw_active_by { LW_ACTIVE_OWN, LW_ACTIVE_ANNEX_C } lw_active_by;
 typedef enum lw_overconsolidation { LW_OCR_MAYNE_KULHAWY, LW_OCR_EN1997 } lw_overconsolidation;
 typedef enum lw_uplift_as { LW_UPLIFT_MOMENT, LW_UPLIFT_OFF_RESISTANCE } lw_uplift_as;
 typedef enum lw_base_pressure {
@@ -178,7 +179,7 @@ typedef struct lw_case {
   lw_quantity method_passive, method_base_friction, method_base_cohesion, method_uplift;
   lw_words method_format, method_conventions;
   lw_quantity method_seismic_height;
-  lw_choice method_passive_by, method_overconsolidation;
+  lw_choice method_passive_by, method_active_by, method_overconsolidation;
   lw_choice method_slip;
 
   lw_case_order order;

@@ -115,6 +115,7 @@ typedef struct lw_stage {
   lw_reason reason;
   lw_back_plane back;
   lw_thrust thrust;         /* as used: the larger of formula and wedge */
+  const lw_pressure_routine *formula;  /* NULL: none was asked for */
   double formula_kn_per_m;  /* the formula's own thrust, of soil and uniform load */
   lw_elastic elastic;       /* beside it, of the loads of limited width; used unless the wedge governs */
   lw_load_pressure elastic_by;  /* half-space, doubled or curves; wedge: left to the wedge */

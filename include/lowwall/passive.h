@@ -8,8 +8,9 @@
 extern "C" {
 #endif
 
-/* Passive resistance where soil fails along a curve, as it does on a rough wall. Signs: see pressure.h;
- * δ turns the passive thrust upwards on the wall. Coefficients are of the whole inclined thrust, K γ H²/2. */
+/* Passive resistance, and active thrust, where soil fails along a curve, as it does on a rough wall. Signs:
+ * see pressure.h; δ turns the passive thrust upwards on the wall. Coefficients are of the whole inclined
+ * thrust, K γ H²/2. */
 
 /** Coefficient by a logarithmic spiral through the foot: moments about its pole, least (active: greatest)
  *  over its two angles and over plane wedges, with the thrust at a third of the height.
@@ -37,7 +38,9 @@ typedef struct lw_annex_c {
  *  out   annex    unchanged on failure
  *  gives LW_OK · LW_NO_SOLUTION with the reason angle-out-of-range or steeper-than-friction
  *  note  1 Fields of stress that the soil can bear: passive on the low side, and so the cautious one.
- *        2 For an upright wall and level ground it is lw_lancellotta_coefficient.
+ *        2 For an upright wall and level ground the passive one is lw_lancellotta_coefficient.
+ *        3 Active on an upright wall it is never below Coulomb's. On one that leans into the soil it may be,
+ *          by up to 0.3 %, where the fan's angle is negative: set the plane wedge beside it.
  *  from  [EN1997-1 annex C.2]; tested by tests/handbook/earth_pressure.csv */
 lw_status lw_annex_c_coefficients(lw_earth_state state, const lw_wall_angles *angles, lw_annex_c *annex,
                                   lw_error *error);
@@ -75,6 +78,11 @@ lw_status lw_annex_c_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
  *  in    by
  *  gives its descriptor */
 const lw_pressure_routine *lw_passive_routine_of(lw_passive_by by);
+
+/** The routine of the active thrust: that of the method, or beside Coulomb the one of `method active by`.
+ *  in    method, by
+ *  gives its descriptor */
+const lw_pressure_routine *lw_active_routine_of(lw_pressure_method method, lw_active_by by);
 
 #ifdef __cplusplus
 }

@@ -112,6 +112,7 @@ typedef struct lw_method {
   lw_load_pressure load_pressure;
   double passive_share, uplift_share;
   lw_passive_by passive_by;
+  lw_active_by active_by;            /* beside Coulomb only */
   lw_overconsolidation overconsolidation;
   double seismic_height;             /* share of the plane's height at which what an earthquake adds acts */
   lw_slip_method slip;

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "stage.h"
 
+#include <lowwall/passive.h>
+
 #include <math.h>
 #include <stddef.h>
 #include <string.h>
@@ -12,6 +14,17 @@ static const double AGREEMENT = 1e-6;
 
 static lw_earth_state state_of(const lw_method *method) {
   return method->pressure == LW_PRESSURE_AT_REST ? LW_AT_REST : LW_ACTIVE;
+}
+
+/* Curved surfaces are not computed in an earthquake: there Coulomb's plane stands for annex C. */
+static const lw_pressure_routine *formula_of(const lw_method *method, const lw_plane *plane) {
+  bool shaken = fabs(plane->seismic.horizontal) > 0.0 || fabs(plane->seismic.vertical) > 0.0;
+  return lw_active_routine_of(method->pressure, shaken ? LW_ACTIVE_OWN : method->active_by);
+}
+
+/* On the method's own surface formula and wedge are the same; a curve may ask for more than the plane. */
+static bool is_curved(const lw_method *method, const lw_push *push) {
+  return push->formula != lw_pressure_routine_of(method->pressure);
 }
 
 static void fail(lw_push *push, const lw_error *error) {
@@ -126,7 +139,7 @@ static void recheck(const lw_method *method, lw_wedge_known *searched, lw_push *
   double formula_height = push->thrust.height_of_action_m;
   if (!has_it) push_by_wedge(push);
   double wedge = push->wedge.thrust_kn_per_m, formula = push->thrust.total_kn_per_m;
-  if (lw_plane_is_plain(plane)) {
+  if (lw_plane_is_plain(plane) && !is_curved(method, push)) {
     push->faulty = !(fabs(wedge - formula) <= AGREEMENT * lw_larger(fabs(formula), 1e-9));
     return;
   }
@@ -162,7 +175,7 @@ static lw_load_pressure theory_of(const lw_method *method) {
  * wedge as a method takes them in, so here it is asked about the ground without them. */
 static lw_status by_formula(const lw_method *method, lw_push *push, lw_error *error,
                             const lw_working *working) {
-  const lw_pressure_routine *routine = lw_pressure_routine_of(method->pressure);
+  const lw_pressure_routine *routine = push->formula;
   push->elastic_by = theory_of(method);
   bool apart = push->elastic_by != LW_LOAD_PRESSURE_WEDGE && push->back.plane.load_count > 0;
   if (!apart) return routine->thrust(state_of(method), &push->back.plane, &push->thrust, error, working);
@@ -178,7 +191,7 @@ static lw_status by_formula(const lw_method *method, lw_push *push, lw_error *er
 /* The planes of a wall mostly have the same angles: Coulomb's coefficient is worked out on the first. */
 static void keep_coefficient(const lw_method *method, lw_push *push) {
   lw_plane *plane = &push->back.plane;
-  if (method->pressure != LW_PRESSURE_COULOMB || plane->layer_count > 1) return;
+  if (method->pressure != LW_PRESSURE_COULOMB || is_curved(method, push) || plane->layer_count > 1) return;
   plane->known = (lw_coulomb_known){{plane->layer[0].friction_rad, plane->wall_friction_rad,
                                      plane->batter_rad, plane->slope_rad},
                                     push->thrust.coefficient};
@@ -191,6 +204,7 @@ static void find(const lw_wall *wall, const lw_section *section, double extra_de
   /* The plane is built whole, the thrust's profile up to its count. */
   memset(push, 0, offsetof(lw_push, thrust) + offsetof(lw_thrust, profile));
   lw_back_plane_build(&wall->site, section, method, wall->wall_friction_rad, extra_depth_m, &push->back);
+  push->formula = formula_of(method, &push->back.plane);
   if (wall->site.backfill_refused) {
     push->status = LW_NO_SOLUTION;
     push->reason = LW_REASON_REFUSED_BACKFILL;

@@ -33,6 +33,7 @@ void lw_stage_end(lw_stage *stage) {
 void lw_stage_show(const lw_push *push, lw_stage *stage) {
   stage->back = push->back;
   stage->thrust = push->thrust;
+  stage->formula = push->formula;
   stage->formula_kn_per_m = push->formula_kn_per_m;
   stage->elastic = push->elastic;
   stage->elastic_by = push->elastic_by;

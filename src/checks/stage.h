@@ -21,6 +21,7 @@ typedef enum lw_push_part {
 typedef struct lw_push {
   lw_status status;
   lw_reason reason; /* why there is none, or what is wrong with a faulty one */
+  const lw_pressure_routine *formula;
   double formula_kn_per_m;
   lw_elastic elastic; /* of the loads at a distance, level; not used where the wedge governs */
   lw_load_pressure elastic_by;

@@ -52,6 +52,10 @@ static void add_method(const lw_item *item, int word, lw_text *csv) {
     const lw_pressure_routine *routine = lw_passive_routine_of((lw_passive_by)word);
     title = routine->title;
     source = routine->source;
+  } else if (strcmp(item->name, "method active by") == 0 && word != LW_ACTIVE_OWN) {
+    const lw_pressure_routine *routine = lw_active_routine_of(LW_PRESSURE_COULOMB, (lw_active_by)word);
+    title = routine->title;
+    source = routine->source;
   } else if (strcmp(item->name, "method bearing") == 0) {
     const lw_bearing_routine *routine = lw_bearing_routine_of((lw_bearing_method)word);
     title = routine != NULL ? routine->title : "presumptive values: lowwall list bearing";

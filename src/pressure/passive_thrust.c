@@ -105,3 +105,8 @@ const lw_pressure_routine *lw_passive_routine_of(lw_passive_by by) {
   assert((size_t)by < sizeof routines / sizeof routines[0]);
   return by == LW_PASSIVE_OWN ? NULL : &routines[by];
 }
+
+const lw_pressure_routine *lw_active_routine_of(lw_pressure_method method, lw_active_by by) {
+  bool annex = method == LW_PRESSURE_COULOMB && by == LW_ACTIVE_ANNEX_C;
+  return annex ? lw_passive_routine_of(LW_PASSIVE_ANNEX_C) : lw_pressure_routine_of(method);
+}

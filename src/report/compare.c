@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "parts.h"
 
+#include <lowwall/passive.h>
+
 #include <math.h>
 
 /* Rankine and Coulomb side by side for the whole wall, whichever of them the wall was checked with, each with
@@ -32,6 +34,19 @@ const char *lw_difference_why(const lw_plane *plane) {
   if (plane->water_depth_m <= 0.0 && plane->seismic.horizontal > 0.0)
     return "a load on wet ground: the earthquake turns the ground's weight further than the load's";
   return "ground nearly as steep as the friction angle: the wedge has no far end";
+}
+
+const char *lw_stage_difference_why(const lw_stage *stage) {
+  const char *why = lw_difference_why(&stage->back.plane);
+  bool curved = stage->formula == lw_active_routine_of(LW_PRESSURE_COULOMB, LW_ACTIVE_ANNEX_C);
+  return curved && !why[0] ? "the curve of annex C: the wedge slides on a plane" : why;
+}
+
+const char *lw_thrust_source(const lw_result *result) {
+  const lw_method *method = &result->wall.method;
+  const lw_pressure_routine *own = lw_pressure_routine_of(method->pressure),
+                            *used = lw_active_routine_of(method->pressure, method->active_by);
+  return used != own ? used->source : lw_pressure_source(method->pressure, result->wall.site.slope_rad);
 }
 
 /* Of a wall that may yield, as both methods take it. */

@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <lowwall/passive.h>
+
 #include <string.h>
 
 #include "json.h"
@@ -51,13 +53,13 @@ static void add_switch(void *context, const lw_echo *echo) {
 }
 
 void lw_json_method(json_t *root, const lw_result *result) {
-  const lw_pressure_routine *pressure = lw_pressure_routine_of(result->wall.method.pressure);
-  const lw_bearing_routine *bearing = lw_bearing_routine_of(result->wall.method.bearing);
+  const lw_method *method = &result->wall.method;
+  const lw_pressure_routine *pressure = lw_active_routine_of(method->pressure, method->active_by);
+  const lw_bearing_routine *bearing = lw_bearing_routine_of(method->bearing);
   json_t *object = lw_json_object(root, "method");
   lw_echo_each(result, add_switch, object);
   lw_json_set_text(object, "pressure_title", pressure->title);
-  lw_json_set_text(object, "pressure_source",
-                   lw_pressure_source(result->wall.method.pressure, result->wall.site.slope_rad));
+  lw_json_set_text(object, "pressure_source", lw_thrust_source(result));
   lw_json_set_text(object, "bearing_title", bearing ? bearing->title : "presumptive values");
   lw_json_set_text(object, "bearing_source", bearing ? bearing->source : "");
 }

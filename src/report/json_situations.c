@@ -84,7 +84,7 @@ static void add_stage(json_t *situation, const char *key, const lw_result *resul
   lw_json_set_text(object, "loads_by",
                    lw_stage_has_loads(stage) ? lw_load_theory_word(stage->elastic_by) : "");
   bool plain = stage->status != LW_OK || !stage->wedge_known;
-  lw_json_set_text(object, "difference_why", plain ? "" : lw_difference_why(&stage->back.plane));
+  lw_json_set_text(object, "difference_why", plain ? "" : lw_stage_difference_why(stage));
   lw_figures of = into(object, result);
   lw_figures_of_stage(&of, stage);
   set_not_computed(object, stage->status, stage->reason);

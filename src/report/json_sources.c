@@ -117,7 +117,7 @@ void lw_json_sources_cited(json_t *root) {
 void lw_json_sources(json_t *root, const lw_result *result) {
   const lw_bearing_routine *bearing = lw_bearing_routine_of(result->wall.method.bearing);
   json_t *list = lw_json_list(root, "sources");
-  note(list, lw_pressure_source(result->wall.method.pressure, result->wall.site.slope_rad), "");
+  note(list, lw_thrust_source(result), "");
   note(list, lw_loads_source(result), lw_seen_word(LW_MEMORY));
   if (bearing) note(list, bearing->source, "");
   of_conventions(list, result);

@@ -72,6 +72,10 @@ void lw_compare_methods(const lw_result *result, const lw_situation *situation,
                         lw_compared compared[LW_COMPARED]);
 /* Why formula and wedge may differ on this plane; "" when they must agree. */
 const char *lw_difference_why(const lw_plane *plane);
+/* The same of a stage, whose formula may be of a curve. */
+const char *lw_stage_difference_why(const lw_stage *stage);
+/* Where the formula of the thrust is from. */
+const char *lw_thrust_source(const lw_result *result);
 
 /* What to do while it is built, one or two sentences, without the last full stop. */
 enum { LW_INSTRUCTION_MAX = 400 };

@@ -144,7 +144,7 @@ static void say_situation(const lw_page *page, const lw_situation *s) {
 }
 
 /* The push that all the rest follows from, with the recheck beside it. */
-static void say_push(const lw_page *page, const lw_result *result, const lw_situation *s) {
+static void say_push(const lw_page *page, const lw_situation *s) {
   const lw_stage *stage = &s->base;
   char wedge[320], loads[96] = "";
   lw_print(wedge, sizeof wedge, "%s", "at rest there is no wedge to set beside it");
@@ -154,7 +154,7 @@ static void say_push(const lw_page *page, const lw_result *result, const lw_situ
              lw_load_theory_word(stage->elastic_by));
   if (stage->wedge_known) {
     char difference[24];
-    const char *why = lw_difference_why(&stage->back.plane);
+    const char *why = lw_stage_difference_why(stage);
     double less = stage->wedge.thrust_kn_per_m - lw_stage_by_formula(stage);
     lw_number_print(difference, sizeof difference, less, 2);
     bool differ = strcmp(difference, "0.00") != 0;
@@ -163,7 +163,7 @@ static void say_push(const lw_page *page, const lw_result *result, const lw_situ
              differ ? why : "", differ ? "; the larger is used" : "");
   }
   lw_page_sayf(page, "  ", "Push of the soil, %s: %.2f kN/m by %s%s; %s.", lw_situation_short(s->name),
-               stage->formula_kn_per_m, lw_pressure_routine_of(result->wall.method.pressure)->slug, loads,
+               stage->formula_kn_per_m, stage->formula->slug, loads,
                wedge);
 }
 
@@ -172,7 +172,7 @@ static void say_pushes(const lw_page *page, const lw_result *result) {
     const lw_situation *s = &result->situations.situation[i];
     bool wet = s->name == LW_SITUATION_OUTLET_BLOCKED;
     bool shaken = s->name == LW_SITUATION_EARTHQUAKE;
-    if (s->name == LW_SITUATION_DRAINED || wet || shaken) say_push(page, result, s);
+    if (s->name == LW_SITUATION_DRAINED || wet || shaken) say_push(page, s);
     if (wet && s->base.status == LW_OK)
       lw_page_sayf(page, "  ", "The water itself pushes another %.2f kN/m then.",
                    s->base.thrust.water_kn_per_m);

@@ -39,8 +39,7 @@ static void of_soils(const lw_result *result, lw_cited *cited) {
 }
 
 static void of_method(const lw_result *result, lw_cited *cited) {
-  lw_cited_note_seen(cited, lw_pressure_source(result->wall.method.pressure, result->wall.site.slope_rad),
-                     LW_SEEN);
+  lw_cited_note_seen(cited, lw_thrust_source(result), LW_SEEN);
   lw_cited_note_seen(cited, lw_loads_source(result), LW_MEMORY);
   const lw_bearing_routine *bearing = lw_bearing_routine_of(result->wall.method.bearing);
   if (bearing) lw_cited_note_seen(cited, bearing->source, LW_SEEN);

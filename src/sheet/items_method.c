@@ -183,6 +183,16 @@ static const lw_item items[] = {
               "`coulomb` at the whole wall friction, which overrates more than a third of the angle.",
      .question = ""},
     {.part = LW_ABOUT_METHOD,
+     .name = "method active by",
+     CHOICE(method_active_by, "own|annex c"),
+     .assumed = LW_ACTIVE_OWN,
+     .unit = "",
+     .example = "annex c",
+     .means = "Active coefficient with `method pressure=coulomb`. `own`: Coulomb's plane. `annex c`: the "
+              "numerical procedure of EN 1997-1 annex C, which asks for more where the wall is rough; not in "
+              "an earthquake.",
+     .question = ""},
+    {.part = LW_ABOUT_METHOD,
      .name = "method overconsolidation",
      CHOICE(method_overconsolidation, "mayne-kulhawy=mayne kulhawy|en1997=en 1997"),
      .assumed = LW_OCR_MAYNE_KULHAWY,

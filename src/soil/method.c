@@ -50,6 +50,7 @@ void lw_method_build(const lw_case *c, lw_method *method) {
       .passive_share = share_or(&c->method_passive, 0.0),
       .uplift_share = share_or(&c->method_uplift, 1.0),
       .passive_by = (lw_passive_by)word_of(&c->method_passive_by),
+      .active_by = (lw_active_by)word_of(&c->method_active_by),
       .overconsolidation = (lw_overconsolidation)word_of(&c->method_overconsolidation),
       .seismic_height = share_or(&c->method_seismic_height, 0.6),
       .slip = (lw_slip_method)word_of(&c->method_slip),
