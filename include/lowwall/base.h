@@ -67,7 +67,10 @@ typedef enum lw_status {
   X(NO_WEDGE_AT_REST, "no-wedge-at-rest", "earth pressure at rest has no failure wedge to compare with") \
   X(NO_CIRCLE, "no-circle", "no circle below the wall has an answer") \
   X(GIVEN_NUMBER, "given-number", \
-    "a number is given for a factor, and this set changes the friction that it belongs to") \
+    "a number is given for a factor, and this set or this earthquake changes what it belongs to") \
+  X(NO_WEDGE_GIVEN, "no-wedge-given", "a coefficient that is given has no failure wedge to compare with") \
+  X(NO_LOADS_GIVEN, "no-loads-given", \
+    "a coefficient that is given says nothing of loads at a distance by the wedge alone") \
   X(ONE_WALL, "one-wall", "the other wall stands so near that both are one wall, which is not checked as two")
 
 typedef enum lw_reason {

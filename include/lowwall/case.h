@@ -184,7 +184,7 @@ typedef struct lw_case {
 
   lw_case_order order;
   lw_choice method_load_pressure;
-  lw_quantity method_influence_line, method_n_gamma_value;
+  lw_quantity method_influence_line, method_n_gamma_value, method_coefficient;
 
   bool settled;      /* lw_case_settle has filled in what was left out */
 } lw_case;

@@ -55,6 +55,7 @@ typedef struct lw_plane {
   lw_crack crack;
   lw_overconsolidation overconsolidation;   /* how it raises the pressure at rest */
   bool along_ground;           /* Rankine: the thrust lies along the ground, wall_friction_rad that angle */
+  double coefficient;              /* as given, for every layer and the whole thrust; 0: none is */
   lw_seismic seismic;              /* all 0: no earthquake */
   lw_coulomb_known known;          /* taken where its angles are these; all 0 does */
   int layer_count, load_count;
@@ -231,6 +232,13 @@ typedef struct lw_pressure_routine {
 
 /** The routine of a method; the list in the order of lw_pressure_method. */
 const lw_pressure_routine *lw_pressure_routine_of(lw_pressure_method method);
+
+/** The routine of a coefficient that is given, in place of a formula's: K of the whole thrust, for every
+ *  layer; cohesion takes off 2 c sqrt(K) but at rest. Along the ground or at the wall friction.
+ *  gives its descriptor, which has no source; its thrust answers LW_NO_SOLUTION with the reason given-number
+ *        (passive, an earthquake, no coefficient) or what lw_rankine_thrust refuses of any plane */
+const lw_pressure_routine *lw_given_routine(void);
+
 /** Where its formula for ground of that slope is from: at rest it is another one than for level ground. */
 const char *lw_pressure_source(lw_pressure_method method, double slope_rad);
 #define LW_AT_REST_ON_SLOPE "[EN1997-1 9.5.2]"

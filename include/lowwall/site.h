@@ -114,6 +114,8 @@ typedef struct lw_method {
   lw_passive_by passive_by;
   lw_active_by active_by;            /* beside Coulomb only */
   lw_overconsolidation overconsolidation;
+  double coefficient;                /* of earth pressure, as given; 0: the formula's */
+  bool coefficient_outlived;         /* a set of factors has changed the friction that it belongs to */
   double seismic_height;             /* share of the plane's height at which what an earthquake adds acts */
   lw_slip_method slip;
 } lw_method;

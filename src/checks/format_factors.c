@@ -109,6 +109,7 @@ void lw_format_apply(const lw_format *format, lw_situation_kind kind, lw_wall *w
   strengths times = {on_friction(format, kind), on_cohesion(format, kind), on_undrained(format, kind)};
   /* Dividing by one still costs the last bit of an angle: a lumped set leaves the soil as it is. */
   if (same(times.friction, 1.0) && same(times.cohesion, 1.0) && same(times.undrained, 1.0)) return;
+  wall->method.coefficient_outlived = true;
   for (int i = 0; i < wall->site.soil_count; i++) {
     say(working, &wall->site.soil[i], times.friction, "phid");
     weaken(&wall->site.soil[i], &times);
@@ -141,6 +142,7 @@ void lw_format_mobilize(const lw_format *format, lw_situation_kind kind, lw_wall
   strengths times = {share, share, share};
   if (format->on_every_wedge > 0.0) mobilize_contacts(format->on_every_wedge, wall);
   if (same(share, 1.0)) return;
+  wall->method.coefficient_outlived = true;
   for (int i = 0; i < wall->site.soil_count; i++) {
     say(working, &wall->site.soil[i], share, "phim");
     weaken(&wall->site.soil[i], &times);

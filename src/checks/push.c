@@ -18,6 +18,7 @@ static lw_earth_state state_of(const lw_method *method) {
 
 /* Curved surfaces are not computed in an earthquake: there Coulomb's plane stands for annex C. */
 static const lw_pressure_routine *formula_of(const lw_method *method, const lw_plane *plane) {
+  if (method->coefficient > 0.0) return lw_given_routine();
   bool shaken = fabs(plane->seismic.horizontal) > 0.0 || fabs(plane->seismic.vertical) > 0.0;
   return lw_active_routine_of(method->pressure, shaken ? LW_ACTIVE_OWN : method->active_by);
 }
@@ -25,6 +26,11 @@ static const lw_pressure_routine *formula_of(const lw_method *method, const lw_p
 /* On the method's own surface formula and wedge are the same; a curve may ask for more than the plane. */
 static bool is_curved(const lw_method *method, const lw_push *push) {
   return push->formula != lw_pressure_routine_of(method->pressure);
+}
+
+/* At rest nothing slides, and a coefficient that is given need not be any wedge's. */
+static bool has_no_wedge(const lw_method *method) {
+  return method->pressure == LW_PRESSURE_AT_REST || method->coefficient > 0.0;
 }
 
 static void fail(lw_push *push, const lw_error *error) {
@@ -65,7 +71,7 @@ static void add_to_thrust(lw_thrust *thrust, double force_kn_per_m, double heigh
   if (thrust->total_kn_per_m > 0.0) thrust->height_of_action_m = moment / thrust->total_kn_per_m;
 }
 
-/* At rest there is no wedge that a level push on the ground could enter: within a line at 45 degrees it is
+/* Where there is no wedge that a level push on the ground could enter: within a line at 45 degrees it is
  * taken whole, where that line meets the wall. */
 static void push_at_rest(lw_push *push) {
   const lw_plane *plane = &push->back.plane;
@@ -133,7 +139,7 @@ static void part_wedge(lw_push *push, double formula_height_m) {
 static void recheck(const lw_method *method, lw_wedge_known *searched, lw_push *push,
                     const lw_working *working) {
   const lw_plane *plane = &push->back.plane;
-  if (method->pressure == LW_PRESSURE_AT_REST || !find_wedge(searched, push, working)) return;
+  if (has_no_wedge(method) || !find_wedge(searched, push, working)) return;
   push->wedge_known = true;
   bool has_it = method->pressure == LW_PRESSURE_WEDGE && push->elastic_by == LW_LOAD_PRESSURE_WEDGE;
   double formula_height = push->thrust.height_of_action_m;
@@ -171,17 +177,27 @@ static lw_load_pressure theory_of(const lw_method *method) {
   return method->pressure == LW_PRESSURE_AT_REST ? LW_LOAD_PRESSURE_DOUBLED : LW_LOAD_PRESSURE_HALF_SPACE;
 }
 
+/* The number of a book goes before the formula's, while the ground is as it was given. */
+static lw_status thrust_on(const lw_method *method, const lw_plane *plane, lw_push *push, lw_error *error,
+                           const lw_working *working) {
+  bool given = method->coefficient > 0.0, by_wedge = push->elastic_by == LW_LOAD_PRESSURE_WEDGE;
+  if (given && method->coefficient_outlived)
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_GIVEN_NUMBER, "friction has been divided");
+  if (given && by_wedge && push->back.plane.load_count > 0)
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_LOADS_GIVEN, "no wedge carries the loads");
+  return push->formula->thrust(state_of(method), plane, &push->thrust, error, working);
+}
+
 /* The formula's thrust, and the loads at a distance beside it. Closed formulas leave such loads out; the
  * wedge as a method takes them in, so here it is asked about the ground without them. */
 static lw_status by_formula(const lw_method *method, lw_push *push, lw_error *error,
                             const lw_working *working) {
-  const lw_pressure_routine *routine = push->formula;
   push->elastic_by = theory_of(method);
   bool apart = push->elastic_by != LW_LOAD_PRESSURE_WEDGE && push->back.plane.load_count > 0;
-  if (!apart) return routine->thrust(state_of(method), &push->back.plane, &push->thrust, error, working);
+  if (!apart) return thrust_on(method, &push->back.plane, push, error, working);
   lw_plane plane = push->back.plane;
   plane.load_count = 0;
-  lw_status status = routine->thrust(state_of(method), &plane, &push->thrust, error, working);
+  lw_status status = thrust_on(method, &plane, push, error, working);
   if (status != LW_OK) return status;
   push->elastic = lw_elastic_push_on(&push->back.plane, push->elastic_by);
   lw_elastic_record(&push->back.plane, push->elastic_by, &push->elastic, working);
@@ -218,7 +234,7 @@ static void find(const lw_wall *wall, const lw_section *section, double extra_de
   }
   keep_coefficient(method, push);
   push->formula_kn_per_m = push->thrust.total_kn_per_m;
-  if (method->pressure == LW_PRESSURE_AT_REST) push_at_rest(push);
+  if (has_no_wedge(method)) push_at_rest(push);
   recheck(method, searched, push, working);
   direct(method, push);
   lw_push_divide(push);

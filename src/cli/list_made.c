@@ -65,6 +65,10 @@ static void add_method(const lw_item *item, int word, lw_text *csv) {
   add_row(csv, (const char *const[]){item->name, said, title, source, NULL});
 }
 
+static const char *word_of_kind(const lw_item *item) {
+  return item->kind == LW_KIND_SHARE ? "a share" : item->kind == LW_KIND_ANGLE ? "an angle" : "a number";
+}
+
 void lw_list_make_methods(const lw_tables *tables, lw_text *csv) {
   (void)tables;
   lw_text_add(csv, "item,word,title,source\n");
@@ -73,7 +77,7 @@ void lw_list_make_methods(const lw_tables *tables, lw_text *csv) {
     char said[48];
     if (item->part != LW_ABOUT_METHOD) continue;
     if (item->type == LW_ITEM_QUANTITY)
-      add_row(csv, (const char *const[]){item->name, "a share", item->means, "", NULL});
+      add_row(csv, (const char *const[]){item->name, word_of_kind(item), item->means, "", NULL});
     else if (item->type == LW_ITEM_WORDS)
       add_row(csv, (const char *const[]){item->name, "a name", item->means, "", NULL});
     else

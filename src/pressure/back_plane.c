@@ -152,6 +152,7 @@ void lw_back_plane_build(const lw_site *site, const lw_section *section, const l
   plane->water_unit_weight_kn_per_m3 = site->water_unit_weight_kn_per_m3;
   plane->crack = method->crack;
   plane->overconsolidation = method->overconsolidation;
+  plane->coefficient = method->coefficient;
   plane->seismic = site->seismic;
   layers_build(site, above_top, plane);
   loads_build(site, back->top_x_m - section->crest.x_m, plane);

@@ -127,6 +127,7 @@ void lw_figures_of_stage(const lw_figures *figures, const lw_stage *stage) {
 }
 
 static lw_reason no_wedge(const lw_figures *figures) {
+  if (figures->result->wall.method.coefficient > 0.0) return LW_REASON_NO_WEDGE_GIVEN;
   bool at_rest = figures->result->wall.method.pressure == LW_PRESSURE_AT_REST;
   return at_rest ? LW_REASON_NO_WEDGE_AT_REST : LW_REASON_NO_WEDGE;
 }

@@ -56,10 +56,11 @@ void lw_json_method(json_t *root, const lw_result *result) {
   const lw_method *method = &result->wall.method;
   const lw_pressure_routine *pressure = lw_active_routine_of(method->pressure, method->active_by);
   const lw_bearing_routine *bearing = lw_bearing_routine_of(method->bearing);
+  bool given = method->coefficient > 0.0;
   json_t *object = lw_json_object(root, "method");
   lw_echo_each(result, add_switch, object);
-  lw_json_set_text(object, "pressure_title", pressure->title);
-  lw_json_set_text(object, "pressure_source", lw_thrust_source(result));
+  lw_json_set_text(object, "pressure_title", given ? lw_given_routine()->title : pressure->title);
+  lw_json_set_text(object, "pressure_source", given ? "" : lw_thrust_source(result));
   lw_json_set_text(object, "bearing_title", bearing ? bearing->title : "presumptive values");
   lw_json_set_text(object, "bearing_source", bearing ? bearing->source : "");
 }

@@ -147,7 +147,10 @@ static void say_situation(const lw_page *page, const lw_situation *s) {
 static void say_push(const lw_page *page, const lw_situation *s) {
   const lw_stage *stage = &s->base;
   char wedge[320], loads[96] = "";
-  lw_print(wedge, sizeof wedge, "%s", "at rest there is no wedge to set beside it");
+  bool given = stage->formula == lw_given_routine();
+  lw_print(wedge, sizeof wedge, "%s",
+           given ? "the coefficient is given as a number, and no wedge is set beside it"
+                 : "at rest there is no wedge to set beside it");
   if (stage->status != LW_OK) return;
   if (lw_stage_has_loads(stage))
     lw_print(loads, sizeof loads, ", and %.2f of loads at a distance (%s)", stage->elastic.push_kn_per_m,

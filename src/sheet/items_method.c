@@ -12,6 +12,17 @@ static const lw_item items[] = {
      .means = "How the thrust is found.",
      .question = ""},
     {.part = LW_ABOUT_METHOD,
+     .name = "method coefficient",
+     NUMBER(method_coefficient),
+     RANGE(0.001, 10.0),
+     .assumed = NAN,
+     .unit = "",
+     .example = "0.294",
+     .means = "Coefficient of the soil's whole thrust as a number, as a book prints it, for every layer, in "
+              "place of the formula's; no wedge rechecks it. In an earthquake, or with a set of factors that "
+              "divides friction, nothing can be shown by it.",
+     .question = ""},
+    {.part = LW_ABOUT_METHOD,
      .name = "method plane",
      CHOICE(method_plane, "own|heel|back"),
      .assumed = LW_PLANE_OWN,

@@ -52,6 +52,7 @@ void lw_method_build(const lw_case *c, lw_method *method) {
       .passive_by = (lw_passive_by)word_of(&c->method_passive_by),
       .active_by = (lw_active_by)word_of(&c->method_active_by),
       .overconsolidation = (lw_overconsolidation)word_of(&c->method_overconsolidation),
+      .coefficient = share_or(&c->method_coefficient, 0.0),
       .seismic_height = share_or(&c->method_seismic_height, 0.6),
       .slip = (lw_slip_method)word_of(&c->method_slip),
   };

@@ -51,7 +51,7 @@ static const report_wall walls[] = {
      {"wall height=0.8 m", "block depth=0.6 m", "load 1 kind=line", "load 1 force=2 kN/m",
       "load 1 distance=0.5 m", "load 2 kind=point", "load 2 force=3 kN", "load 2 distance=0.8 m",
       "load 3 kind=cap", "load 3 force=0.4 kN/m", "method base cohesion=0.5", "method base friction=0.67",
-      "method n gamma value=19.7"}},
+      "method n gamma value=19.7", "method coefficient=0.4"}},
     {"plant that comes near",
      "bed",
      {"plant=small plate compactor", "plant distance=0.2 m", "bed width=0.2 m", "wall friction=15 deg"}},
