@@ -39,7 +39,7 @@ typedef struct lw_annex_c {
  *  gives LW_OK · LW_NO_SOLUTION with the reason angle-out-of-range or steeper-than-friction
  *  note  1 Fields of stress that the soil can bear: passive on the low side, and so the cautious one.
  *        2 For an upright wall and level ground the passive one is lw_lancellotta_coefficient.
- *        3 Active on an upright wall it is never below Coulomb's. On one that leans into the soil it may be,
+ *        3 Active on an upright wall it is never below Coulomb's. On one that soil lies on it may be,
  *          by up to 0.3 %, where the fan's angle is negative: set the plane wedge beside it.
  *  from  [EN1997-1 annex C.2]; tested by tests/handbook/earth_pressure.csv */
 lw_status lw_annex_c_coefficients(lw_earth_state state, const lw_wall_angles *angles, lw_annex_c *annex,
