@@ -69,7 +69,7 @@ street() { # SORT ROWS WORDS
         echo "bench: a row of $1 has a fault" >&2
         exit 1
     fi
-    printf '\n%s: %d rows, twelve columns written\n' "$3" "$count"
+    printf '\n%s: %d rows, every column written\n' "$3" "$count"
     say 'lowwall, every check and situation' "$check" "$count" "$check"
     if "$LOWWALL" check --help | grep -q -e '-j'; then
         two=$(time_of "$LOWWALL" check -j 2 "$work/street.csv" -o "$work/results.csv")
