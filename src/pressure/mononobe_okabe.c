@@ -167,7 +167,8 @@ void lw_seismic_add(const lw_plane *plane, const lw_seismic_part *part, lw_thrus
   thrust->seismic_height_m =
       adds ? plane->seismic.height_share * plane->height_m : thrust->height_of_action_m;
   thrust->total_kn_per_m = before + added;
-  if (adds)
+  /* A static part that pulls may take all of it away again. */
+  if (adds && thrust->total_kn_per_m > 0.0)
     thrust->height_of_action_m =
         (before * thrust->height_of_action_m + added * thrust->seismic_height_m) / thrust->total_kn_per_m;
   lw_thrust_resolve(thrust);

@@ -36,7 +36,8 @@ fuzz() { # TARGET
     mkdir -p "$build/corpus/$1"
     # shellcheck disable=SC2046
     ASAN_OPTIONS=detect_leaks=1:allocator_may_return_null=1 "$build/targets/$1" \
-        -seed="${SEED:-1}" -max_total_time="$seconds" -timeout=120 -report_slow_units=60 -rss_limit_mb=2048 \
+        -seed="${SEED:-1}" -runs="${RUNS:--1}" \
+        -max_total_time="$seconds" -timeout=120 -report_slow_units=60 -rss_limit_mb=2048 \
         -max_len=8192 -dict="$build/words.dict" \
         -artifact_prefix="$build/found/$1-" -print_final_stats=1 -verbosity=1 \
         "$build/corpus/$1" $(seeds "$1") >"$build/$1.log" 2>&1
