@@ -34,6 +34,10 @@ double lw_bearing_share_left(const lw_strip *strip, double horizontal_share, dou
   return left > 0.0 ? pow(left, power) : 0.0;
 }
 
+static lw_n_gamma n_gamma_asked(const bearing_author *author, const lw_strip *strip) {
+  return strip->n_gamma == LW_N_GAMMA_OWN ? author->n_gamma : strip->n_gamma;
+}
+
 static double n_gamma_of(lw_n_gamma choice, const lw_strip *strip) {
   double friction_rad = strip->friction_rad;
   lw_bearing prandtl = {0};
@@ -87,7 +91,7 @@ static lw_status accept(const lw_strip *strip, lw_error *error) {
 
 static void record_n_gamma(const bearing_author *author, const lw_strip *strip, const lw_bearing *b,
                            const lw_working *working) {
-  lw_n_gamma choice = strip->n_gamma == LW_N_GAMMA_OWN ? author->n_gamma : strip->n_gamma;
+  lw_n_gamma choice = n_gamma_asked(author, strip);
   lw_step step = {.symbol = "Ngamma", .formula = "given", .value = b->n_gamma, .unit = "", .source = ""};
   if (choice == LW_N_GAMMA_GIVEN) {
     lw_working_step(working, &step, "%.5g, as a number", b->n_gamma);
@@ -239,7 +243,7 @@ lw_status lw_bearing_by(const bearing_author *author, const lw_strip *strip, lw_
   lw_bearing b = {.dc = 1.0, .dq = 1.0, .d_gamma = 1.0, .ic = 1.0, .iq = 1.0, .i_gamma = 1.0};
   b.effective_width_m = strip->width_m - 2.0 * fabs(strip->eccentricity_m);
   author->capacity(strip->friction_rad, &b);
-  lw_n_gamma choice = strip->n_gamma == LW_N_GAMMA_OWN ? author->n_gamma : strip->n_gamma;
+  lw_n_gamma choice = n_gamma_asked(author, strip);
   if (choice != LW_N_GAMMA_OWN) b.n_gamma = n_gamma_of(choice, strip);
   if (author->depth != NULL && strip->depth_factors == LW_OWN) author->depth(&pushed, &b);
   bool inclined = pushed.horizontal_kn_per_m > 0.0;

@@ -169,3 +169,10 @@ int code_leanings(const code_set *s, code_leaning all[CODE_LEANINGS]) {
   }
   return count;
 }
+
+void code_expect(const lw_situation *s, lw_check_kind kind, double wanted, const char *what) {
+  const lw_check *check = checks_test_at_base(s, kind);
+  cr_assert(check && check->has.known, "%s", what);
+  cr_expect(checks_test_near(check->has.value, wanted, 1e-7), "%s has %.9g, by definition %.9g: %s",
+            lw_check_slug(kind), check->has.value, wanted, what);
+}

@@ -52,4 +52,7 @@ typedef struct code_balance {
 } code_balance;
 code_balance code_balance_of(const code_set *s, const code_leaning *as, const lw_stage *plain);
 
+/* The check of that kind at the base has what the definition says. */
+void code_expect(const lw_situation *s, lw_check_kind kind, double wanted, const char *what);
+
 #endif

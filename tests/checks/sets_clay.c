@@ -21,13 +21,6 @@ static double bearing_of(const code_set *set, const code_balance *b, double clay
   return set->bearing * (PI + 2.0) * clay_kpa * left / (b->down / b->effective_m);
 }
 
-static void expect(const lw_situation *s, lw_check_kind kind, double wanted, const char *what) {
-  const lw_check *check = checks_test_at_base(s, kind);
-  cr_assert(check && check->has.known, "%s", what);
-  cr_expect(checks_test_near(check->has.value, wanted, 1e-7), "%s has %.9g, by definition %.9g: %s",
-            lw_check_slug(kind), check->has.value, wanted, what);
-}
-
 /* gives whether the limit governs */
 static bool hold(const code_wall *wall, const code_set *set, const lw_stage *plain, const lw_situation *s,
                  const char *what) {
@@ -42,8 +35,8 @@ static bool hold(const code_wall *wall, const code_set *set, const lw_stage *pla
     sliding = fmin(sliding, fmin(own, set->of_weight * fmax(b.down, 0.0)) / b.level);
     bearing = fmin(bearing, bearing_of(set, &b, wall->clay_kpa / set->undrained));
   }
-  expect(s, LW_CHECK_SLIDING, sliding, what);
-  expect(s, LW_CHECK_BEARING, bearing, what);
+  code_expect(s, LW_CHECK_SLIDING, sliding, what);
+  code_expect(s, LW_CHECK_BEARING, bearing, what);
   return sliding < 0.99 * unlimited;
 }
 

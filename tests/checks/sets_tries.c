@@ -39,13 +39,6 @@ static least least_of(const code_set *set, const lw_stage *plain, double frictio
   return l;
 }
 
-static void expect(const lw_situation *s, lw_check_kind kind, double wanted, const char *what) {
-  const lw_check *check = checks_test_at_base(s, kind);
-  cr_assert(check && check->has.known, "%s", what);
-  cr_expect(checks_test_near(check->has.value, wanted, 1e-7), "%s has %.9g, by definition %.9g: %s",
-            lw_check_slug(kind), check->has.value, wanted, what);
-}
-
 Test(sets, the_gravest_try_is_the_one_shown) {
   dice d = {.state = 15};
   int tip = 0;
@@ -66,9 +59,9 @@ Test(sets, the_gravest_try_is_the_one_shown) {
       random_wall_name(&items, what, sizeof what);
       if (base->status == LW_OK) {
         least l = least_of(set, base, wall.friction / set->strength);
-        expect(situation, LW_CHECK_SLIDING, l.sliding, what);
-        expect(situation, LW_CHECK_OVERTURNING, l.overturning, what);
-        expect(situation, LW_CHECK_COMPRESSION, l.pressed, what);
+        code_expect(situation, LW_CHECK_SLIDING, l.sliding, what);
+        code_expect(situation, LW_CHECK_OVERTURNING, l.overturning, what);
+        code_expect(situation, LW_CHECK_COMPRESSION, l.pressed, what);
         tip += l.all_tip;
       }
       free(plain);
