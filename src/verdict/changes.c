@@ -11,8 +11,6 @@ static const double DEPTH_STEP_M = 0.05, DEPTH_MOST_M = 1.2, DEPTH_LEAST_M = 0.1
 static const double HEIGHT_LEAST_M = 0.1, SECTION_HEIGHT_STEP_M = 0.05;
 static const double SETBACK_STEP_M = 0.005, SETBACK_LEAST_M = 0.01;
 static const double SETBACK_MOST_SHARE = 0.25; /* of the block's depth: more leaves too little to stand on */
-static const double MILLIMETRES = 1000.0;
-static const char MM[] = "%.6g mm";
 
 double lw_change_steps_below(double value, double step) {
   return floor(value / step + 1e-6) * step;
@@ -49,7 +47,7 @@ static lw_range depths(const lw_case *c) {
 static bool pad_follows(const lw_case *c, double more_m, lw_typed *typed) {
   if (!lw_given(&c->pad_width)) return true;
   double width = lw_change_steps_above(c->pad_width.si + more_m, DEPTH_STEP_M);
-  return lw_typed_put(typed, "pad width", MM, width * MILLIMETRES);
+  return lw_typed_put_mm(typed, "pad width", width);
 }
 
 static lw_range deeper_range(const lw_result *now) {
@@ -68,20 +66,16 @@ static bool mass_follows(const lw_case *c, double depth_m, lw_typed *typed) {
 static bool what_stands_follows(const lw_case *c, double more_m, lw_typed *typed) {
   double base = lw_change_steps_above(c->base_course_depth.si + more_m, DEPTH_STEP_M);
   bool room = true;
-  if (lw_given(&c->cap_depth))
-    room = lw_typed_put(typed, "cap depth", MM, (c->cap_depth.si + more_m) * MILLIMETRES);
-  if (room && lw_given(&c->base_course_depth))
-    room = lw_typed_put(typed, "base course depth", MM, base * MILLIMETRES);
-  if (room && lw_given(&c->bed_width))
-    room = lw_typed_put(typed, "bed width", MM, (c->bed_width.si - more_m) * MILLIMETRES);
+  if (lw_given(&c->cap_depth)) room = lw_typed_put_mm(typed, "cap depth", c->cap_depth.si + more_m);
+  if (room && lw_given(&c->base_course_depth)) room = lw_typed_put_mm(typed, "base course depth", base);
+  if (room && lw_given(&c->bed_width)) room = lw_typed_put_mm(typed, "bed width", c->bed_width.si - more_m);
   return room;
 }
 
 static bool deeper(const lw_changing *wall, double depth_m, lw_typed *typed) {
   const lw_case *c = wall->c;
   double now = lw_change_depth_now(c), more_m = depth_m - now;
-  bool room =
-      lw_typed_put(typed, "block depth", MM, depth_m * MILLIMETRES) && mass_follows(c, depth_m, typed);
+  bool room = lw_typed_put_mm(typed, "block depth", depth_m) && mass_follows(c, depth_m, typed);
   if (!room || now <= 0.0) return room;
   return what_stands_follows(c, more_m, typed) && pad_follows(c, more_m, typed);
 }
@@ -101,10 +95,10 @@ static lw_range wider_range(const lw_result *now) {
 /* The base grows forward: the top stays, and the face takes what the widths leave. */
 static bool wider(const lw_changing *wall, double width_m, lw_typed *typed) {
   const lw_case *c = wall->c;
-  bool room = lw_typed_put(typed, "base width", MM, width_m * MILLIMETRES) &&
+  bool room = lw_typed_put_mm(typed, "base width", width_m) &&
               pad_follows(c, width_m - lw_change_depth_now(c), typed);
   if (!room || c->top_width.origin == LW_ABSENT) return room;
-  if (!lw_typed_put(typed, "top width", MM, c->top_width.si * MILLIMETRES)) return false;
+  if (!lw_typed_put_mm(typed, "top width", c->top_width.si)) return false;
   return c->face_batter.origin != LW_GIVEN || lw_typed_put(typed, "face batter", "%s", "unknown");
 }
 
@@ -138,15 +132,13 @@ static bool top_falls(const lw_case *c, double less_m, lw_typed *typed) {
   bool room = true;
   for (size_t i = 0; i < sizeof depths_below / sizeof *depths_below && room; i++) {
     const lw_quantity *depth = depths_below[i].depth;
-    if (lw_given(depth))
-      room = lw_typed_put(typed, depths_below[i].item, MM, fmax(0.0, depth->si - less_m) * MILLIMETRES);
+    if (lw_given(depth)) room = lw_typed_put_mm(typed, depths_below[i].item, fmax(0.0, depth->si - less_m));
   }
   for (int i = 0; i < LW_SOIL_MAX && room; i++) {
     const lw_quantity *bottom = &c->soil[i].bottom;
     char item[32];
     lw_print(item, sizeof item, "soil %d bottom", i + 1);
-    if (lw_given(bottom))
-      room = lw_typed_put(typed, item, MM, fmax(0.001 * (i + 1), bottom->si - less_m) * MILLIMETRES);
+    if (lw_given(bottom)) room = lw_typed_put_mm(typed, item, fmax(0.001 * (i + 1), bottom->si - less_m));
   }
   return room;
 }
@@ -164,10 +156,9 @@ static bool lower(const lw_changing *wall, double less_m, lw_typed *typed) {
   double exposed = section->height_m - section->embedment_m - less_m;
   if (exposed < SECTION_HEIGHT_STEP_M) return false;
   if (of_courses(c) && !fewer_courses(c, less_m, typed)) return false;
-  if (!lw_typed_put(typed, "wall height", MM, exposed * MILLIMETRES)) return false;
+  if (!lw_typed_put_mm(typed, "wall height", exposed)) return false;
   bool held = lw_given(&c->level_difference) && c->level_difference.si > 0.0;
-  if (held &&
-      !lw_typed_put(typed, "level difference", MM, fmax(0.0, c->level_difference.si - less_m) * MILLIMETRES))
+  if (held && !lw_typed_put_mm(typed, "level difference", fmax(0.0, c->level_difference.si - less_m)))
     return false;
   return top_falls(c, less_m, typed);
 }
@@ -193,7 +184,7 @@ static lw_range setback_range(const lw_result *now) {
 
 static bool setback(const lw_changing *wall, double setback_m, lw_typed *typed) {
   (void)wall;
-  return lw_typed_put(typed, "setback", MM, setback_m * MILLIMETRES);
+  return lw_typed_put_mm(typed, "setback", setback_m);
 }
 
 const lw_change lw_change_setback = {.slug = "more-setback",

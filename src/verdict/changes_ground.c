@@ -10,8 +10,6 @@
 enum { LOAD_STEPS_MOST = 60, PAD_STEPS_MOST = 20 };
 static const double STEP_M = 0.05, LOAD_STEP_M = 0.1, HELD_LEAST_M = 0.1;
 static const double QUARTER_PI = 0.78539816339744830962;
-static const double MILLIMETRES = 1000.0;
-static const char MM[] = "%.6g mm";
 
 static double or_zero(const lw_quantity *q) {
   return q->origin == LW_ABSENT ? 0.0 : q->si;
@@ -33,7 +31,7 @@ static lw_range outlets_range(const lw_result *now) {
 
 static bool stone(const lw_changing *wall, double stone_m, lw_typed *typed) {
   double width = fmax(stone_m, or_zero(&wall->c->stone_width));
-  return lw_typed_put(typed, "stone width", MM, width * MILLIMETRES);
+  return lw_typed_put_mm(typed, "stone width", width);
 }
 
 static bool outlets(const lw_changing *wall, double stone_m, lw_typed *typed) {
@@ -106,9 +104,9 @@ static bool lower_soil(const lw_changing *wall, double below_m, lw_typed *typed)
   const lw_case *c = wall->c;
   const lw_quantity *beyond = &c->level_difference;
   double less_m = below_m - wall->now->wall.site.soil_below_top_m;
-  if (!lw_typed_put(typed, "soil below top", MM, below_m * MILLIMETRES)) return false;
+  if (!lw_typed_put_mm(typed, "soil below top", below_m)) return false;
   if (!lw_given(beyond) || beyond->si <= 0.0) return true;
-  return lw_typed_put(typed, "level difference", MM, fmax(0.0, beyond->si - less_m) * MILLIMETRES);
+  return lw_typed_put_mm(typed, "level difference", fmax(0.0, beyond->si - less_m));
 }
 
 const lw_change lw_change_soil = {.slug = "lower-soil",
@@ -129,7 +127,7 @@ static lw_range pad_range(const lw_result *now) {
 
 static bool wider_pad(const lw_changing *wall, double width_m, lw_typed *typed) {
   (void)wall;
-  return lw_typed_put(typed, "pad width", MM, width_m * MILLIMETRES);
+  return lw_typed_put_mm(typed, "pad width", width_m);
 }
 
 const lw_change lw_change_pad = {.slug = "wider-pad",

@@ -26,6 +26,10 @@ bool lw_typed_put(lw_typed *typed, const char *item, const char *format, ...) {
   return true;
 }
 
+bool lw_typed_put_mm(lw_typed *typed, const char *item, double metres) {
+  return lw_typed_put(typed, item, "%.6g mm", metres * 1000.0);
+}
+
 bool lw_typed_forget_part(lw_typed *typed, lw_item_part part, int number, const lw_case *c) {
   lw_case looked_at = *c; /* the items point into a case that may be changed */
   bool room = true;

@@ -9,6 +9,8 @@
  * the value "unknown". false: the list is full. */
 bool lw_typed_put(lw_typed *typed, const char *item, const char *format, ...)
     __attribute__((format(printf, 3, 4)));
+/* A length, in millimetres. */
+bool lw_typed_put_mm(lw_typed *typed, const char *item, double metres);
 /* Forget all that the sheet has of an item's part with this number: "soil", 2. */
 bool lw_typed_forget_part(lw_typed *typed, lw_item_part part, int number, const lw_case *c);
 /* Type them in, over what the case has; false on a fault. */
