@@ -100,7 +100,7 @@ typedef enum lw_cue {
   X(FALL_BARRIER, "fall-barrier")
 #define LW_THRESHOLDS(X) \
   X(LEVEL_GROUND, "level-ground") X(LEVEL_DIFFERENCE, "level-difference") X(BED_SLOPE, "bed-slope") \
-  X(STONE_WIDTH, "stone-width") X(LIFT_MASS, "lift-mass") \
+  X(STONE_WIDTH, "stone-width") X(LEAN_HEIGHT, "lean-height") X(LIFT_MASS, "lift-mass") \
   X(COMPACTOR_DISTANCE, "compactor-distance") X(COMPACTOR_HEIGHTS, "compactor-heights") \
   X(MACHINE_DISTANCE, "machine-distance") \
   X(MACHINE_MASS, "machine-mass") X(HAND_MASS, "hand-mass") X(TRENCH_DEPTH, "trench-depth") \

@@ -74,6 +74,8 @@ typedef struct lw_site {
   bool outlets_buried;               /* there are some, and they lie below the ground in front */
   bool joints_open, ground_drains;
   double stone_width_m;
+  double leading_stone_m;            /* stone as wide as this leads the water of any soil to its way out */
+  double lean_height_m;              /* people lean on a top that stands more than this above the soil */
 
   double storm_rain_m, drainable_porosity;         /* 0: no storm */
   double trench_depth_m, trench_distance_m;        /* in front: below the ground, from the toe; 0: none */
@@ -130,7 +132,7 @@ void lw_site_build(const lw_case *c, const lw_tables *tables, lw_site *site);
 void lw_method_build(const lw_case *c, lw_method *method);
 
 /** Ways out for water, as design of the situations has them: outlets, + 1 open joints, + 1 draining ground;
- *  none unless the retained soil drains freely or the stone is at least 0.3 m wide. */
+ *  none unless the retained soil drains freely or the stone is as wide as leads its water. */
 int lw_site_ways_out(const lw_site *site);
 
 /** Where water stands with its way out blocked, below the top of the wall: up to the lower of the soil's top

@@ -3,9 +3,6 @@
 
 /* The wall as built, and people on it. */
 
-/* People lean on a wall as on a guard where its top stands this far above the ground behind. */
-static const double LEANS_ABOVE_M = 0.6;
-
 static double load_of(const lw_tables *tables, lw_known_row load) {
   const lw_load_row *row = lw_known_load(tables, load);
   return row ? row->value : 0.0;
@@ -32,7 +29,7 @@ bool lw_plan_sitting(const lw_wall *wall, const lw_tables *tables, lw_situation_
 }
 
 bool lw_plan_leaning(const lw_wall *wall, const lw_tables *tables, lw_situation_plan *plan) {
-  bool guard = wall->site.soil_below_top_m > LEANS_ABOVE_M;
+  bool guard = wall->site.soil_below_top_m > wall->site.lean_height_m;
   plan->name = LW_SITUATION_PEOPLE_LEANING;
   plan->kind = guard ? LW_UNUSUAL : LW_WHAT_IF;
   plan->decides = guard;

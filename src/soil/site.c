@@ -3,9 +3,6 @@
 
 #include <math.h>
 
-/* Stone narrower than this does not lead the water of a soil that drains badly to its outlet. */
-static const double STONE_THAT_DRAINS_M = 0.3;
-
 static bool present(const lw_quantity *q) {
   return q->origin != LW_ABSENT;
 }
@@ -45,6 +42,16 @@ static void soils_build(const lw_case *c, const lw_tables *tables, lw_site *site
     site->free_draining = site->free_draining && row && row->free_draining;
   }
   site->soil[site->soil_count - 1].bottom_m = INFINITY;
+}
+
+static double threshold(const lw_tables *tables, lw_known_row which) {
+  const lw_threshold_row *row = lw_known_threshold(tables, which);
+  return row ? row->value : INFINITY;
+}
+
+static void thresholds_build(const lw_tables *tables, lw_site *site) {
+  site->leading_stone_m = threshold(tables, LW_THRESHOLD_STONE_WIDTH);
+  site->lean_height_m = threshold(tables, LW_THRESHOLD_LEAN_HEIGHT);
 }
 
 static void ground_build(const lw_case *c, lw_site *site) {
@@ -133,6 +140,7 @@ static void footing_build(const lw_case *c, const lw_tables *tables, lw_site *si
 void lw_site_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
   *site = (lw_site){0};
   soils_build(c, tables, site);
+  thresholds_build(tables, site);
   ground_build(c, site);
   water_build(c, site);
   storm_and_trench_build(c, site);
@@ -145,7 +153,8 @@ double lw_site_under(const lw_site *site) {
 }
 
 int lw_site_ways_out(const lw_site *site) {
-  bool reaches_outlet = site->free_draining || site->stone_width_m >= STONE_THAT_DRAINS_M;
+  bool stone_leads = site->stone_width_m > 0.0 && site->stone_width_m >= site->leading_stone_m;
+  bool reaches_outlet = site->free_draining || stone_leads;
   if (!reaches_outlet) return 0;
   return site->drain_outlets + (site->joints_open ? 1 : 0) + (site->ground_drains ? 1 : 0);
 }
