@@ -1,4 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "bond.h"
+
+#include <math.h>
+
+#include "fill.h"
+#include "laying.h"
 #include "seams.h"
 
 /* Which way each row is filled: the one with the best overlap over the whole stretch. A course lies over
@@ -117,7 +123,7 @@ static void measure(const lw_laying *laying, int row) {
 }
 
 /* Rows stand in the order of their stretches, and in each from the lowest course up. */
-void lw_bond_choose(lw_laying *laying) {
+void lw_bond_choose(const lw_laying *laying) {
   lw_order *order = laying->order;
   bonding b = {.laying = laying, .needs_m = laying->overlap_share * laying->plan->module_m};
   for (int i = 0; i < order->row_count; i++) b.parent[i] = find_parent(laying, i);

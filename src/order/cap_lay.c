@@ -1,5 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "caps.h"
+#include "cap_lay.h"
+
+#include <math.h>
+
+#include "cuts.h"
+#include "laying.h"
+#include "plan.h"
 #include "seams.h"
 
 /* How the caps of a run are laid: whole ones, and what is left as one cut, or as two of half and more where
@@ -116,7 +122,7 @@ static void look_below(trying *t) {
   for (int i = 0; i < order->row_count && !t->known; i++) {
     const lw_laid *row = &order->row[i];
     if (row->course != plan->courses - 1) continue;
-    const lw_stretch *s = &laying->stretch[row->stretch];
+    const lw_stretch *s = &laying->order->stretch[row->stretch];
     double from = 0.0;
     for (int n = 0; n < s->run_count && !t->known; n++) {
       int run = lw_plan_at(plan, s->first_run + n);
@@ -160,7 +166,7 @@ static void list_piece(const trying *t, const way *w, int index) {
   bool uncut = cut.kind == LW_CUT_CAP && fabs(length - whole) <= LW_TAKEN_UP;
   order->cap_whole += uncut ? 1 : 0;
   sort->whole += uncut ? 1 : 0;
-  if (!uncut) lw_order_cut_add(order, &cut);
+  if (!uncut) lw_cuts_add(order, &cut);
 }
 
 void lw_caps_lay(const lw_capping *k, const lw_cap_line *line) {

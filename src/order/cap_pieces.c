@@ -1,5 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "caps.h"
+#include <math.h>
+
+#include <lowwall/order.h>
+
+#include "laying.h"
 
 /* The caps of a run one by one, as they are seen from the front. */
 

@@ -1,6 +1,14 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "caps.h"
 
+#include <math.h>
+
+#include "cap_lay.h"
+#include "laying.h"
+#include "note.h"
+#include "plan.h"
+#include "value.h"
+
 /* The caps: a line of them in front of the top course by the overhang, mitred where it turns. */
 
 static const double HALF_TURN = 3.14159265358979323846;
@@ -110,7 +118,7 @@ static lw_cap_line line_of(const lw_capping *k, int run) {
   return line;
 }
 
-static lw_capping begin(lw_laying *laying, const lw_case *c) {
+static lw_capping begin(const lw_laying *laying, const lw_case *c) {
   const lw_tables *tables = laying->tables;
   return (lw_capping){.laying = laying,
                       .length_m = c->order.cap_length.si,
@@ -133,7 +141,7 @@ static void warn_of_joints(const lw_capping *k) {
   }
 }
 
-void lw_order_caps(lw_laying *laying, const lw_result *result) {
+void lw_order_caps(const lw_laying *laying, const lw_result *result) {
   const lw_case *c = &result->given;
   lw_order *order = laying->order;
   order->has_cap = c->cap_height.origin != LW_ABSENT && c->cap_height.si > 0.0;

@@ -1,34 +1,24 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "count.h"
+
+#include <math.h>
 #include <string.h>
 
 #include "base/print.h"
-#include "parts.h"
+#include "cuts.h"
+#include "laying.h"
+#include "note.h"
+#include "plan.h"
+#include "rows.h"
+#include "spans.h"
 
-/* The pieces of all rows, course by course, and the list of cuts. */
+/* The pieces of all rows, course by course, and the cuts among them. */
 
 static bool same(double a, double b) {
   return fabs(a - b) <= LW_TAKEN_UP;
 }
 
-static bool same_cut(const lw_cut *a, const lw_cut *b) {
-  return a->kind == b->kind && a->base_unit == b->base_unit && same(a->cap_depth_m, b->cap_depth_m) &&
-         same(a->long_m, b->long_m) && same(a->short_m, b->short_m) && fabs(a->saw_deg - b->saw_deg) < 0.05 &&
-         fabs(a->saw_other_deg - b->saw_other_deg) < 0.05;
-}
-
-/* Pieces of a kind and length stand together; when the list is full, with the last of it. */
-void lw_order_cut_add(lw_order *order, const lw_cut *cut) {
-  int i = 0;
-  while (i < order->cut_count && !same_cut(&order->cut[i], cut)) i++;
-  if (i == LW_CUT_MAX) i = LW_CUT_MAX - 1;
-  if (i == order->cut_count) {
-    order->cut[order->cut_count++] = *cut;
-    order->cut[i].count = 0;
-  }
-  order->cut[i].count += cut->count;
-}
-
-static void count_square(lw_laying *laying, int course, double module_m) {
+static void count_square(const lw_laying *laying, int course, double module_m) {
   const lw_plan *plan = laying->plan;
   lw_course_count *c = &laying->order->course[course];
   if (same(module_m, plan->module_m)) {
@@ -42,7 +32,7 @@ static void count_square(lw_laying *laying, int course, double module_m) {
                   .short_m = length,
                   .count = 1};
     c->half++;
-    if (laying->half_cut) lw_order_cut_add(laying->order, &cut);
+    if (laying->half_cut) lw_cuts_add(laying->order, &cut);
   } else {
     double length = module_m - plan->gap_m;
     lw_cut cut = {.kind = LW_CUT_CLOSER,
@@ -51,12 +41,13 @@ static void count_square(lw_laying *laying, int course, double module_m) {
                   .short_m = length,
                   .count = 1};
     c->closer++;
-    lw_order_cut_add(laying->order, &cut);
+    lw_cuts_add(laying->order, &cut);
   }
 }
 
 /* Outwards the face is the long edge, inwards the short one. */
-static void count_mitred(lw_laying *laying, int course, const lw_order_corner *corner, double module_m) {
+static void count_mitred(const lw_laying *laying, int course, const lw_order_corner *corner,
+                         double module_m) {
   const lw_plan *plan = laying->plan;
   double half_turn = corner->turn_rad / 2.0, face = module_m - plan->gap_m;
   double rear = face - lw_plan_depth(plan, course) * tan(half_turn);
@@ -67,11 +58,11 @@ static void count_mitred(lw_laying *laying, int course, const lw_order_corner *c
                 .saw_deg = fabs(half_turn) * LW_DEG_PER_RAD,
                 .count = 1};
   laying->order->course[course].mitred++;
-  lw_order_cut_add(laying->order, &cut);
+  lw_cuts_add(laying->order, &cut);
 }
 
-static void count_end(lw_laying *laying, const lw_laid *row, bool at_end) {
-  const lw_stretch *s = &laying->stretch[row->stretch];
+static void count_end(const lw_laying *laying, const lw_laid *row, bool at_end) {
+  const lw_stretch *s = &laying->order->stretch[row->stretch];
   double module = at_end ? row->last_m : row->first_m;
   int index = at_end ? s->corner_after : s->corner_before;
   lw_row_end end = at_end ? row->end : row->start;
@@ -93,7 +84,7 @@ static void count_end(lw_laying *laying, const lw_laid *row, bool at_end) {
 
 /* What of the face a row and the heads at its ends cover. */
 static double covers(const lw_laying *laying, const lw_laid *row) {
-  const lw_stretch *s = &laying->stretch[row->stretch];
+  const lw_stretch *s = &laying->order->stretch[row->stretch];
   double covered = row->to_m - row->from_m;
   double depth = lw_plan_depth(laying->plan, row->course), gap = laying->plan->gap_m;
   for (int at_end = 0; at_end < 2; at_end++) {
@@ -110,10 +101,10 @@ static double covers(const lw_laying *laying, const lw_laid *row) {
 }
 
 /* A row too short for whole end pieces has cut ones in their place, at its corners as well. */
-static void note_short(lw_laying *laying, const lw_laid *row) {
+static void note_short(const lw_laying *laying, const lw_laid *row) {
   bool ends = row->first_m > 0.0 || row->last_m > 0.0 || row->before + row->after > 0;
   if (ends || row->start == LW_ROW_STEP || row->end == LW_ROW_STEP) return;
-  int run = lw_plan_at(laying->plan, laying->stretch[row->stretch].first_run) + 1;
+  int run = lw_plan_at(laying->plan, laying->order->stretch[row->stretch].first_run) + 1;
   char slug[32];
   lw_print(slug, sizeof slug, "short-run-%d", run);
   for (int i = 0; i < laying->order->note_count; i++)
@@ -128,10 +119,10 @@ static void note_short(lw_laying *laying, const lw_laid *row) {
 /* The step of the base where a row begins or ends. */
 static const lw_plan_step *step_beside(const lw_laying *laying, const lw_laid *row, int *number) {
   const lw_plan *plan = laying->plan;
-  const lw_stretch *s = &laying->stretch[row->stretch];
+  const lw_stretch *s = &laying->order->stretch[row->stretch];
   lw_span span[LW_RUN_MAX];
-  int spans = lw_stretch_spans(laying, s, row->course, span);
-  double end = lw_stretch_base_of(span, spans, row->start == LW_ROW_STEP ? row->from_m : row->to_m);
+  int spans = lw_spans_of(laying->order, s, row->course, span);
+  double end = lw_spans_base(span, spans, row->start == LW_ROW_STEP ? row->from_m : row->to_m);
   for (int i = 0; i < plan->step_count; i++) {
     double at = plan->step[i].at_m - s->from_m;
     if (at < 0.0 && plan->closed) at += plan->length_m;
@@ -142,7 +133,7 @@ static const lw_plan_step *step_beside(const lw_laying *laying, const lw_laid *r
 }
 
 /* A step so near to an end, a corner or another step that only a sliver of a block has room. */
-static void note_sliver(lw_laying *laying, const lw_laid *row) {
+static void note_sliver(const lw_laying *laying, const lw_laid *row) {
   const lw_plan *plan = laying->plan;
   double shortest = INFINITY, all[] = {row->first_m, row->last_m, row->closer_m[0], row->closer_m[1]};
   int count = 2 + row->closer_count, number = 0;
@@ -158,7 +149,7 @@ static void note_sliver(lw_laying *laying, const lw_laid *row) {
       row->course + 1, number, step->at_m, (shortest - plan->gap_m) * 1000.0);
 }
 
-static void count_row(lw_laying *laying, const lw_laid *row) {
+static void count_row(const lw_laying *laying, const lw_laid *row) {
   lw_course_count *c = &laying->order->course[row->course];
   count_end(laying, row, false);
   c->whole += row->before + row->after;
@@ -168,7 +159,7 @@ static void count_row(lw_laying *laying, const lw_laid *row) {
   note_sliver(laying, row);
   c->covered_m += covers(laying, row);
   if (!row->below_known || (c->overlap_known && c->overlap_m <= row->overlap_m)) return;
-  const lw_stretch *s = &laying->stretch[row->stretch];
+  const lw_stretch *s = &laying->order->stretch[row->stretch];
   int run = 0;
   double at = row->overlap_at_m;
   while (run + 1 < s->run_count) {
@@ -183,7 +174,7 @@ static void count_row(lw_laying *laying, const lw_laid *row) {
   c->overlap_run = lw_plan_at(laying->plan, s->first_run + run) + 1;
 }
 
-void lw_order_count(lw_laying *laying) {
+void lw_order_count(const lw_laying *laying) {
   lw_order *order = laying->order;
   for (int course = 0; course < laying->plan->courses; course++) {
     order->course[course].offset_m = lw_plan_offset(laying->plan, course);

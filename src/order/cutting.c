@@ -1,5 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "parts.h"
+#include "cutting.h"
+
+#include <math.h>
+
+#include "laying.h"
 
 /* Which whole ones are sawn for the cut pieces, and what is left of each: once with every piece from a new
  * one (two halves from one), once with what is left cut again, the longest pieces first. */
@@ -157,7 +161,7 @@ static void saw_stock(lw_order *order, const sawing *what, bool asked, int sawn[
   }
 }
 
-void lw_order_cutting(lw_laying *laying, const lw_result *result) {
+void lw_order_cutting(const lw_laying *laying, const lw_result *result) {
   const lw_case_order *o = &result->given.order;
   lw_order *order = laying->order;
   const double whole_m[3] = {laying->plan->unit_m, laying->plan->unit_m, o->cap_length.si};

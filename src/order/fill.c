@@ -1,9 +1,16 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "parts.h"
+#include "fill.h"
+
+#include <math.h>
+
+#include "laying.h"
+#include "spans.h"
 
 /* How a row is filled: whole units from both ends, and what is left over closed by one or two cut pieces
  * near the middle, or at the step. A piece shorter than a third of a unit is avoided by two cuts of half
  * and more. */
+
+enum { FREE_CHOICES = 6, PLACE_MAX = 12 };
 
 /* Of a unit: the longest piece that is worth sawing off one. */
 static const double NEARLY_WHOLE = 0.95;
@@ -37,27 +44,27 @@ static void put(filling *f, int before, int whole, double first_m, double second
 /* Whole units before the closers, most wanted first; none twice. */
 typedef struct places {
   int count;
-  int at[LW_PLACE_MAX];
+  int at[PLACE_MAX];
 } places;
 
 static void want(places *p, int whole, int at) {
   for (int i = 0; i < p->count; i++)
     if (p->at[i] == at) return;
-  if (at >= 0 && at <= whole && p->count < LW_PLACE_MAX) p->at[p->count++] = at;
+  if (at >= 0 && at <= whole && p->count < PLACE_MAX) p->at[p->count++] = at;
 }
 
 /* Where a step of the base lies below the row the pattern of the joints below changes: closers there let
  * this row follow it on both sides. */
 static void want_at_steps(const filling *f, int whole, places *p) {
   const lw_plan *plan = f->laying->plan;
-  const lw_stretch *s = &f->laying->stretch[f->row.stretch];
+  const lw_stretch *s = &f->laying->order->stretch[f->row.stretch];
   lw_span span[LW_RUN_MAX];
-  int count = lw_stretch_spans(f->laying, s, f->row.course, span);
+  int count = lw_spans_of(f->laying->order, s, f->row.course, span);
   for (int i = 0; i < plan->step_count; i++) {
     double at = plan->step[i].at_m - s->from_m;
     if (at < 0.0 && plan->closed) at += plan->length_m;
     if (at <= 0.0 || at >= s->length_m) continue;
-    double past = lw_stretch_lay_of(span, count, at) - f->row.from_m - f->row.first_m;
+    double past = lw_spans_lay(span, count, at) - f->row.from_m - f->row.first_m;
     int units = (int)floor(past / f->module_m);
     for (int shift = 0; shift > -3; shift--) want(p, whole, units + shift);
   }
@@ -187,7 +194,7 @@ static void put_free(filling *f, const lw_laid *row) {
 int lw_row_choices(const lw_laying *laying, const lw_laid *row, lw_laid choice[LW_CHOICE_MAX]) {
   double module = laying->plan->module_m;
   filling f = {.laying = laying, .row = *row, .module_m = module, .choice = choice};
-  f.most = LW_CHOICE_MAX - LW_FREE_CHOICES;
+  f.most = LW_CHOICE_MAX - FREE_CHOICES;
   double room = row->module_sum_m - row->first_m - row->last_m;
   f.whole = (int)floor((room + LW_TAKEN_UP) / module);
   f.left_m = room - f.whole * module;

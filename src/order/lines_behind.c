@@ -1,9 +1,15 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "lines.h"
+#include "lines_behind.h"
+
+#include <math.h>
 
 #include <lowwall/sheet.h>
 
 #include "base/print.h"
+#include "note.h"
+#include "plan_area.h"
+#include "take_off.h"
+#include "value.h"
 
 /* Lines of what is filled in behind the blocks and into them: part by part of the plan, course by course, for
  * each course has a rear of its own. */
@@ -19,23 +25,23 @@ typedef struct layer {
 } layer;
 
 /* What a layer has of it up to a level. */
-static layer layer_of(const lw_taking *t, int index, double top_m, double reach_m) {
+static layer layer_of(const lw_take_off *t, int index, double top_m, double reach_m) {
   const lw_rear *r = &t->rear[index];
   return (layer){r->low_m, fmin(r->high_m, top_m), r->rear_m, fmax(reach_m, r->rear_m + t->stone_m)};
 }
 
-static double level_below_top(const lw_taking *t, double otherwise_m) {
+static double level_below_top(const lw_take_off *t, double otherwise_m) {
   bool given = t->c->soil_below_top.origin == LW_GIVEN;
   return t->high_m - (given ? t->c->soil_below_top.si : otherwise_m);
 }
 
 /* The stone stands to the soil that covers it. */
-static double stone_top(const lw_taking *t) {
+static double stone_top(const lw_take_off *t) {
   return t->stone_m > 0.0 ? level_below_top(t, 0.0) - t->o->soil_plug.si : 0.0;
 }
 
 /* What is dug behind the pad, for the pipe and to work in, is filled with stone as well. */
-static void add_pocket(const lw_taking *t, const lw_base_part *p, stone_body *body) {
+static void add_pocket(const lw_take_off *t, const lw_base_part *p, stone_body *body) {
   double deep = t->pad_m + t->bedding_m, from = p->offset_m + p->pad_rear_m, to = p->offset_m + p->dig_rear_m;
   if (!(deep > 0.0) || to <= from) return;
   body->volume_m3 += fmax(0.0, lw_part_strip(p, p->pad_rear_m, p->dig_rear_m)) * deep;
@@ -45,7 +51,7 @@ static void add_pocket(const lw_taking *t, const lw_base_part *p, stone_body *bo
 
 /* Flat cloth under the lowest layer and over the highest, and on every ledge between two; upright cloth in
  * front and behind. */
-static stone_body stone_of(const lw_taking *t, const lw_base_part *p) {
+static stone_body stone_of(const lw_take_off *t, const lw_base_part *p) {
   stone_body body = {0};
   layer last = {.reach_m = p->offset_m + p->depth_m + t->stone_m};
   for (int i = p->raised; i < t->rear_count; i++) {
@@ -71,7 +77,7 @@ static stone_body stone_of(const lw_taking *t, const lw_base_part *p) {
 }
 
 /* Behind the centre of a curve a strip folds over itself. */
-static void note_past_centre(const lw_taking *t) {
+static void note_past_centre(const lw_take_off *t) {
   const lw_plan *plan = t->laying->plan;
   double rear = 0.0;
   for (int i = 0; i < t->rear_count; i++) rear = fmax(rear, t->rear[i].rear_m + t->stone_m);
@@ -87,7 +93,7 @@ static void note_past_centre(const lw_taking *t) {
 }
 
 /* At a step the lower stone runs on behind the lower pad, and ends where the upper begins. */
-static stone_body all_stone(const lw_taking *t) {
+static stone_body all_stone(const lw_take_off *t) {
   stone_body all = {0}, last = {0};
   for (int i = 0; i < t->part_count; i++) {
     const lw_base_part *p = &t->part[i];
@@ -103,7 +109,7 @@ static stone_body all_stone(const lw_taking *t) {
 }
 
 /* Along the middle of the stone, behind the lowest course. */
-static double pipe_length(const lw_taking *t) {
+static double pipe_length(const lw_take_off *t) {
   double length = 0.0;
   for (int i = 0; i < t->part_count; i++) {
     const lw_base_part *p = &t->part[i];
@@ -112,7 +118,7 @@ static double pipe_length(const lw_taking *t) {
   return fmax(0.0, length);
 }
 
-static void drain(const lw_taking *t) {
+static void drain(const lw_take_off *t) {
   if (!(t->stone_m > 0.0)) return;
   stone_body stone = all_stone(t);
   note_past_centre(t);
@@ -148,7 +154,7 @@ static void drain(const lw_taking *t) {
 }
 
 /* Inside the wall from the ground in front up: behind the stone, and over it to the blocks. */
-static double soil_volume(const lw_taking *t) {
+static double soil_volume(const lw_take_off *t) {
   const lw_plan *plan = t->laying->plan;
   double top = level_below_top(t, lw_ordering_value(t->tables, "soil-below-cap", 0.05));
   double stone = stone_top(t), ground = t->c->wall_embedment.si, volume = 0.0,
@@ -163,7 +169,7 @@ static double soil_volume(const lw_taking *t) {
   return volume;
 }
 
-static void soil(const lw_taking *t) {
+static void soil(const lw_take_off *t) {
   const lw_plan *plan = t->laying->plan;
   bool bed = plan->closed && t->c->site_behind.value == LW_BEHIND_BED;
   double volume = bed ? soil_volume(t) : 0.0;
@@ -184,7 +190,7 @@ static void soil(const lw_taking *t) {
 }
 
 /* The soil's side of the blocks from the underside of the lowest up, with the ledge of deeper ones. */
-static void lining(const lw_taking *t) {
+static void lining(const lw_take_off *t) {
   double area = 0.0;
   if (t->o->lining.value != LW_YES) return;
   for (int n = 0; n < t->part_count; n++) {
@@ -202,7 +208,7 @@ static void lining(const lw_taking *t) {
 
 /* The voids of hollow blocks, and what is open between the tails of those that taper. A check takes the
  * lightest concrete, so that little fill holds the wall down; an order the densest: enough is there. */
-static void fill(const lw_taking *t) {
+static void fill(const lw_take_off *t) {
   const lw_plan *plan = t->laying->plan;
   if (plan->solid || t->c->fill_unit_weight.origin == LW_ABSENT) return;
   double concrete = lw_ordering_value(t->tables, "block-concrete", 2400.0) * 9.80665 / 1000.0;
@@ -223,7 +229,7 @@ static void fill(const lw_taking *t) {
   l->mass_kg = l->order * t->c->fill_unit_weight.si * 1000.0 / 9.80665;
 }
 
-void lw_lines_behind(const lw_taking *t) {
+void lw_lines_behind(const lw_take_off *t) {
   drain(t);
   soil(t);
   lining(t);

@@ -1,12 +1,16 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "lines.h"
+#include "lines_ground.h"
 
 #include <stdlib.h>
+
+#include "plan_area.h"
+#include "take_off.h"
+#include "value.h"
 
 /* Lines of what is dug, and of what is laid under the blocks: lengths and areas are those of the plan. */
 
 /* At a step the lower dig runs on under the upper one, as deep as the base rises there. */
-static double under_steps(const lw_taking *t, bool to_the_rear) {
+static double under_steps(const lw_take_off *t, bool to_the_rear) {
   double sum = 0.0;
   for (int i = 0; i + 1 < t->part_count; i++) {
     int rise = lw_part_rise(t, i);
@@ -17,7 +21,7 @@ static double under_steps(const lw_taking *t, bool to_the_rear) {
   return sum;
 }
 
-static void digging(const lw_taking *t) {
+static void digging(const lw_take_off *t) {
   double dig = under_steps(t, true);
   for (int i = 0; i < t->part_count; i++) {
     const lw_base_part *p = &t->part[i];
@@ -46,7 +50,7 @@ static void digging(const lw_taking *t) {
   order->spoil_barrows = lw_barrows(t, l->order, l->mass_kg);
 }
 
-static void pad(const lw_taking *t) {
+static void pad(const lw_take_off *t) {
   if (!(t->pad_m > 0.0)) return;
   double volume = under_steps(t, false), bedding = 0.0;
   for (int i = 0; i < t->part_count; i++) {
@@ -86,7 +90,7 @@ static void pad(const lw_taking *t) {
   l->mass_kg = l->order * t->o->cement_bag_mass.si;
 }
 
-void lw_lines_ground(const lw_taking *t) {
+void lw_lines_ground(const lw_take_off *t) {
   digging(t);
   pad(t);
 }

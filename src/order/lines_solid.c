@@ -1,13 +1,15 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "lines.h"
+#include "lines_solid.h"
 
 #include <lowwall/section.h>
 
 #include "base/print.h"
+#include "plan_area.h"
+#include "take_off.h"
 
 /* A wall that is no stack of blocks: stone laid dry, or concrete, by volume and by tonne. */
 
-void lw_lines_solid(const lw_taking *t, const lw_section *section) {
+void lw_lines_solid(const lw_take_off *t, const lw_section *section) {
   double area, volume = 0.0;
   lw_corner middle;
   lw_polygon_area(section->outline, section->outline_count, &area, &middle);

@@ -1,9 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "lines.h"
+#include "lines_units.h"
+
+#include <math.h>
 
 #include <lowwall/sheet.h>
 
 #include "base/print.h"
+#include "take_off.h"
 
 /* Lines of blocks and caps. */
 
@@ -18,7 +21,7 @@ static bool has_curve(const lw_plan *plan) {
 }
 
 /* Pieces of all courses of one depth. */
-static lw_course_count sum_of(const lw_taking *t, bool base) {
+static lw_course_count sum_of(const lw_take_off *t, bool base) {
   const lw_plan *plan = t->laying->plan;
   lw_course_count sum = {0};
   for (int i = 0; i < plan->courses; i++) {
@@ -33,7 +36,7 @@ static lw_course_count sum_of(const lw_taking *t, bool base) {
 }
 
 /* How many are sawn, and what using offcuts again saves or has saved. */
-static int sawn(const lw_taking *t, int fresh, int again, char *note, size_t size) {
+static int sawn(const lw_take_off *t, int fresh, int again, char *note, size_t size) {
   bool used = t->o->offcuts.value == LW_YES;
   note[0] = '\0';
   if (fresh > 0 && fresh == again)
@@ -47,7 +50,7 @@ static int sawn(const lw_taking *t, int fresh, int again, char *note, size_t siz
   return used ? again : fresh;
 }
 
-static void kind_of(const lw_taking *t, const char *slug, const char *name, int count, double unit_kg) {
+static void kind_of(const lw_take_off *t, const char *slug, const char *name, int count, double unit_kg) {
   if (count == 0) return;
   lw_order_line *l = lw_line_put(
       t, &(lw_order_line){.slug = slug, .name = name, .unit = "pieces", .net = count, .pieces = true},
@@ -56,7 +59,7 @@ static void kind_of(const lw_taking *t, const char *slug, const char *name, int 
 }
 
 /* Mitred units are sawn from whole blocks: those that go wrong too. */
-static void mitred_spares(const lw_taking *t, bool base, double unit_kg) {
+static void mitred_spares(const lw_take_off *t, bool base, double unit_kg) {
   const lw_order *order = t->laying->order;
   int kinds = 0;
   for (int i = 0; i < order->cut_count; i++)
@@ -77,7 +80,7 @@ static void mitred_spares(const lw_taking *t, bool base, double unit_kg) {
 }
 
 /* Blocks of one depth, whole ones and those to be sawn; then the units that are bought as such. */
-static void blocks_of(const lw_taking *t, bool base, double unit_kg) {
+static void blocks_of(const lw_take_off *t, bool base, double unit_kg) {
   const lw_plan *plan = t->laying->plan;
   lw_course_count sum = sum_of(t, base);
   lw_order_line line = {.slug = base ? "base-blocks" : "blocks",
@@ -101,7 +104,7 @@ static void blocks_of(const lw_taking *t, bool base, double unit_kg) {
   mitred_spares(t, base, unit_kg);
 }
 
-static void caps_of(const lw_taking *t, lw_cap_sort *sort) {
+static void caps_of(const lw_take_off *t, lw_cap_sort *sort) {
   lw_order *order = t->laying->order;
   double kg_per_m3 = t->c->cap_unit_weight.si * 1000.0 / 9.80665;
   sort->mass_kg = kg_per_m3 * t->o->cap_length.si * sort->depth_m * t->c->cap_height.si;
@@ -115,7 +118,7 @@ static void caps_of(const lw_taking *t, lw_cap_sort *sort) {
   l->mass_kg = l->order * sort->mass_kg;
 }
 
-static void caps(const lw_taking *t) {
+static void caps(const lw_take_off *t) {
   lw_order *order = t->laying->order;
   if (!order->has_cap) return;
   for (int i = 0; i < order->cap_sort_count; i++) caps_of(t, &order->cap_sort[i]);
@@ -130,7 +133,7 @@ static void caps(const lw_taking *t) {
               &t->o->adhesive_allowance);
 }
 
-void lw_lines_units(const lw_taking *t) {
+void lw_lines_units(const lw_take_off *t) {
   lw_order *order = t->laying->order;
   const lw_plan *plan = t->laying->plan;
   order->unit_mass_kg = mass_of(t->c, plan->depth_m);

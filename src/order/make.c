@@ -1,44 +1,24 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <stdarg.h>
+#include <math.h>
 #include <string.h>
 
-#include "base/print.h"
-#include "parts.h"
+#include <lowwall/order.h>
 
-double lw_ordering_value(const lw_tables *tables, const char *slug, double otherwise) {
-  const lw_ordering_row *row = lw_tables_ordering(tables, slug);
-  return row != NULL ? row->value : otherwise;
-}
-
-void lw_order_note_add(lw_order *order, const char *slug, const char *format, ...) {
-  if (order->note_count >= LW_ORDER_NOTE_MAX) return;
-  lw_order_note *note = &order->note[order->note_count++];
-  lw_print(note->slug, sizeof note->slug, "%s", slug);
-  va_list arguments;
-  va_start(arguments, format);
-  lw_print_list(note->text, sizeof note->text, format, arguments);
-  va_end(arguments);
-}
-
-const char *lw_cut_slug(lw_cut_kind kind) {
-  static const char *const slugs[] = {"closer", "mitred-unit", "cap", "mitred-cap", "wedge-cap", "half"};
-  return slugs[kind];
-}
-
-const char *lw_stock_slug(lw_stock stock) {
-  static const char *const slugs[] = {"block", "base-block", "cap"};
-  return slugs[stock];
-}
-
-const char *lw_corner_slug(lw_corner_made made) {
-  static const char *const slugs[] = {"turned", "cut", "handed"};
-  return slugs[made];
-}
-
-const char *lw_row_end_slug(lw_row_end end) {
-  static const char *const slugs[] = {"free", "step", "through", "stopped", "mitred", "ring"};
-  return slugs[end];
-}
+#include "bond.h"
+#include "caps.h"
+#include "count.h"
+#include "cutting.h"
+#include "laying.h"
+#include "lines.h"
+#include "note.h"
+#include "notes.h"
+#include "pegs.h"
+#include "phases.h"
+#include "rows.h"
+#include "runs.h"
+#include "stretches.h"
+#include "value.h"
+#include "work.h"
 
 /* A plan that just misses its beginning was meant to close, more often than not. */
 static void note_nearly_closed(lw_order *order) {
@@ -68,11 +48,10 @@ static lw_laying begin(const lw_result *result, lw_order *order) {
 }
 
 /* Nothing is laid block by block: the plan, what it takes, and where it stands. */
-static lw_status make_solid(lw_laying *laying, const lw_result *result) {
+static lw_status make_solid(const lw_laying *laying, const lw_result *result) {
   lw_order *order = laying->order;
   const lw_plan *plan = laying->plan;
   lw_stretches_build(laying);
-  memcpy(order->stretch, laying->stretch, sizeof order->stretch);
   order->corner_count = 0;
   for (int i = 0; i < plan->run_count; i++) {
     lw_order_run *r = &order->run[i];
@@ -91,12 +70,11 @@ lw_status lw_order_make(const lw_result *result, lw_order *order, lw_faults *fau
   lw_status status = lw_plan_build(&result->given, &order->plan, faults);
   if (status != LW_OK) return status;
   note_nearly_closed(order);
-  lw_laying laying = begin(result, order);
+  const lw_laying laying = begin(result, order);
   if (order->plan.solid) return make_solid(&laying, result);
   if (lw_corners_hold(&laying, &result->given, faults) != LW_OK) return LW_FAULTS;
   lw_stretches_build(&laying);
   lw_phases_choose(&laying);
-  memcpy(order->stretch, laying.stretch, sizeof order->stretch);
   if (lw_rows_build(&laying) != LW_OK) {
     lw_faults_add(faults, LW_FAULT_TOO_MANY, (lw_cell_place){0, 0}, "run n length", "",
                   "fewer runs, courses or steps: at most %d rows of blocks", LW_ROW_MAX);

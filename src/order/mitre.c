@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "parts.h"
+#include <math.h>
+
+#include <lowwall/order.h>
 
 /* Plane geometry of caps cut on the mitre and of blocks laid on a curve. */
 

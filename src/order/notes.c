@@ -1,9 +1,15 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "parts.h"
+#include "notes.h"
+
+#include <math.h>
+
+#include "laying.h"
+#include "note.h"
+#include "value.h"
 
 /* What to mind about an order: joints too near each other, units too heavy, what the sheet leaves out. */
 
-static void note_corners(lw_laying *laying) {
+static void note_corners(const lw_laying *laying) {
   lw_order *order = laying->order;
   const lw_plan *plan = laying->plan;
   bool turned = false;
@@ -19,7 +25,7 @@ static void note_corners(lw_laying *laying) {
 }
 
 /* Other corners are bonded: their blocks run through in turn. */
-static void note_mitres(lw_laying *laying) {
+static void note_mitres(const lw_laying *laying) {
   lw_order *order = laying->order;
   int mitred = 0;
   for (int i = 0; i < order->corner_count; i++) mitred += order->corner[i].made == LW_MADE_CUT ? 1 : 0;
@@ -33,7 +39,7 @@ static void note_mitres(lw_laying *laying) {
       mitred, mitred == 1 ? "is" : "are");
 }
 
-static void note_overlap(lw_laying *laying) {
+static void note_overlap(const lw_laying *laying) {
   lw_order *order = laying->order;
   if (order->overlap_fails_at == 0) return;
   const lw_course_count *n = &order->course[order->overlap_fails_at - 1];
@@ -47,7 +53,7 @@ static void note_overlap(lw_laying *laying) {
 }
 
 /* Along a level top the ground that rises in front may come to it. */
-static void note_ground(lw_laying *laying, const lw_case *c) {
+static void note_ground(const lw_laying *laying, const lw_case *c) {
   const lw_plan *plan = laying->plan;
   double cap = c->cap_height.origin != LW_ABSENT ? c->cap_height.si : 0.0;
   double top = plan->courses * plan->course_m + cap, low = c->wall_embedment.si;
@@ -68,7 +74,7 @@ static double narrowest_cap(const lw_order *order) {
   return least;
 }
 
-void lw_order_notes(lw_laying *laying, const lw_result *result) {
+void lw_order_notes(const lw_laying *laying, const lw_result *result) {
   const lw_case *c = &result->given;
   lw_order *order = laying->order;
   const lw_threshold_row *lift = lw_known_threshold(laying->tables, LW_THRESHOLD_LIFT_MASS);

@@ -1,8 +1,14 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "pegs.h"
+
+#include <math.h>
 #include <string.h>
 
 #include "base/print.h"
-#include "parts.h"
+#include "laying.h"
+#include "pipe.h"
+#include "plan.h"
+#include "value.h"
 
 /* Pegs and levels. Levels are above the underside of the lowest course where it is lowest. */
 
@@ -180,7 +186,7 @@ static void stations(const lw_plan *plan, lw_pegs *pegs, double lean_share) {
   }
 }
 
-void lw_order_pegs(lw_laying *laying, const lw_result *result) {
+void lw_order_pegs(const lw_laying *laying, const lw_result *result) {
   const lw_plan *plan = laying->plan;
   const lw_case *c = &result->given;
   lw_pegs *pegs = &laying->order->pegs;

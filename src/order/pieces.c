@@ -1,5 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "parts.h"
+#include <math.h>
+
+#include <lowwall/order.h>
+
+#include "laying.h"
+#include "plan.h"
+#include "spans.h"
 
 /* What is seen of each row from the front. */
 
@@ -24,8 +30,8 @@ static void put(view *v, lw_piece_kind kind, double from_m, double to_m, double 
 /* From u to u on the row's own face; what a corner hides is left out, what runs round a ring comes again. */
 static void see(view *v, lw_piece_kind kind, double from_u, double to_u, double length_m) {
   double end = v->span[v->spans - 1].u_to, length = v->stretch->length_m;
-  double from = lw_stretch_base_of(v->span, v->spans, v->stretch->ring ? from_u : fmax(from_u, 0.0));
-  double to = lw_stretch_base_of(v->span, v->spans, v->stretch->ring ? to_u : fmin(to_u, end));
+  double from = lw_spans_base(v->span, v->spans, v->stretch->ring ? from_u : fmax(from_u, 0.0));
+  double to = lw_spans_base(v->span, v->spans, v->stretch->ring ? to_u : fmin(to_u, end));
   if (!v->stretch->ring) {
     put(v, kind, from, to, length_m);
     return;
@@ -65,7 +71,7 @@ int lw_order_pieces(const lw_order *order, int row, lw_piece *piece) {
   const lw_laid *r = &order->row[row];
   const lw_plan *plan = &order->plan;
   view v = {.order = order, .stretch = &order->stretch[r->stretch], .row = r, .piece = piece};
-  v.spans = lw_order_spans(order, v.stretch, r->course, v.span);
+  v.spans = lw_spans_of(order, v.stretch, r->course, v.span);
   double depth = lw_plan_depth(plan, r->course), u = r->from_m;
   if (head_seen(&v, v.stretch->corner_before, r->start)) see(&v, LW_PIECE_HEAD, 0.0, depth, depth);
   if (r->first_m > 0.0) u = lay(&v, end_kind(&v, false), u, r->first_m);

@@ -1,8 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "pipe.h"
+
+#include <math.h>
 #include <string.h>
 
 #include "base/print.h"
-#include "parts.h"
+#include "laying.h"
+#include "note.h"
 
 /* The drain pipe: from its high point it falls at least so much a metre, beside the pad, so that where the
  * base steps down the pipe steps down too, and higher where it could not come out else: its outlets lie at
@@ -238,7 +242,7 @@ static int outlets_told(const lw_pegs *pegs) {
 }
 
 /* Around or along a low wall a long pipe may rise out of its soil. */
-static void note_high(lw_laying *laying, const lw_case *c) {
+static void note_high(const lw_laying *laying, const lw_case *c) {
   const lw_pegs *pegs = &laying->order->pegs;
   double soil = c->wall_embedment.si + c->wall_height.si - c->soil_below_top.si;
   if (pegs->pipe_high_m < soil - c->order.soil_plug.si) return;
@@ -249,7 +253,7 @@ static void note_high(lw_laying *laying, const lw_case *c) {
       (soil - pegs->pipe_high_m) * 1000.0);
 }
 
-void lw_order_pipe(lw_laying *laying, const lw_result *result) {
+void lw_order_pipe(const lw_laying *laying, const lw_result *result) {
   const lw_case *c = &result->given;
   lw_pegs *pegs = &laying->order->pegs;
   double outlets = c->drain_outlets.origin == LW_GIVEN ? c->drain_outlets.si : 0.0;

@@ -1,7 +1,14 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "plan.h"
+
+#include <math.h>
+
 #include <lowwall/section.h>
 
-#include "parts.h"
+#include "base/print.h"
+#include "laying.h"
+#include "plan_cross.h"
+#include "steps.h"
 
 /* The plan: runs of face one after the other, straight or on an arc, with a turn at the end of each. */
 

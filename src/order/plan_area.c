@@ -1,5 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "parts.h"
+#include "plan_area.h"
+
+#include <math.h>
+
+#include "plan.h"
 
 /* Areas in plan. A face moved towards the soil by `o` has the length L - o K, K being the bends and twice the
  * tangents of the half turns: a strip is the integral of that, exact for mitred corners. */

@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "parts.h"
+#include "plan_cross.h"
+
+#include <math.h>
 
 /* Whether the face of a plan crosses itself: no wall can be built like that, and no count would be right. */
 

@@ -1,5 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "parts.h"
+#include "rows.h"
+
+#include <math.h>
+
+#include "laying.h"
+#include "plan.h"
+#include "spans.h"
 
 /* The rows of a course: one on each stretch, or several where the base steps. What stands at their ends
  * follows from the corner or end, and from whether the course is an even one. */
@@ -73,7 +79,7 @@ static void finish_row(const lw_laying *laying, const lw_stretch *s, lw_laid *ro
 
 lw_laid lw_row_whole(const lw_laying *laying, const lw_stretch *stretch, int course) {
   lw_span span[LW_RUN_MAX];
-  int count = lw_stretch_spans(laying, stretch, course, span);
+  int count = lw_spans_of(laying->order, stretch, course, span);
   lw_laid row = {.course = course};
   row.start = row.end = LW_ROW_RING;
   if (!stretch->ring) {
@@ -116,34 +122,35 @@ static double next_change(const lw_laying *laying, const lw_stretch *s, double f
   return nearest;
 }
 
-static lw_status add_row(lw_laying *laying, const lw_stretch *s, int course, double from_m, double to_m) {
+static lw_status add_row(const lw_laying *laying, const lw_stretch *s, int course, double from_m,
+                         double to_m) {
   const lw_plan *plan = laying->plan;
   lw_order *order = laying->order;
   if (order->row_count >= LW_ROW_MAX) return LW_TOO_MANY;
   lw_span span[LW_RUN_MAX];
-  int count = lw_stretch_spans(laying, s, course, span);
+  int count = lw_spans_of(laying->order, s, course, span);
   lw_laid row = lw_row_whole(laying, s, course);
-  row.stretch = (int)(s - laying->stretch);
+  row.stretch = (int)(s - order->stretch);
   bool begins = from_m<NEAR, ends = to_m> s->length_m - NEAR;
   bool other = !begins || (s->corner_before >= 0 && !laid_at(plan, s->from_m, false, course));
   if (other) {
     row.start = LW_ROW_STEP;
-    row.from_m = begins ? 0.0 : lw_stretch_lay_of(span, count, from_m);
+    row.from_m = begins ? 0.0 : lw_spans_lay(span, count, from_m);
   }
   double at = wrapped(plan, s->from_m + s->length_m);
   other = !ends || (s->corner_after >= 0 && !laid_at(plan, at, true, course));
   if (other) {
     row.end = LW_ROW_STEP;
-    row.to_m = ends ? span[count - 1].u_to : lw_stretch_lay_of(span, count, to_m);
+    row.to_m = ends ? span[count - 1].u_to : lw_spans_lay(span, count, to_m);
   }
   finish_row(laying, s, &row);
   order->row[order->row_count++] = row;
   return LW_OK;
 }
 
-lw_status lw_rows_build(lw_laying *laying) {
-  for (int i = 0; i < laying->stretch_count; i++) {
-    const lw_stretch *s = &laying->stretch[i];
+lw_status lw_rows_build(const lw_laying *laying) {
+  for (int i = 0; i < laying->order->stretch_count; i++) {
+    const lw_stretch *s = &laying->order->stretch[i];
     for (int course = 0; course < laying->plan->courses; course++) {
       double from = 0.0;
       while (from < s->length_m - NEAR) {
@@ -160,16 +167,16 @@ lw_status lw_rows_build(lw_laying *laying) {
 /* The face of a course that stands clear of the ground at steps, in units of laying. */
 double lw_rows_face(const lw_laying *laying, int course) {
   double face = 0.0;
-  for (int i = 0; i < laying->stretch_count; i++) {
-    const lw_stretch *s = &laying->stretch[i];
+  for (int i = 0; i < laying->order->stretch_count; i++) {
+    const lw_stretch *s = &laying->order->stretch[i];
     lw_span span[LW_RUN_MAX];
-    int count = lw_stretch_spans(laying, s, course, span);
+    int count = lw_spans_of(laying->order, s, course, span);
     double from = 0.0;
     while (from < s->length_m - NEAR) {
       double to = next_change(laying, s, from, course);
       bool there = laid_at(laying->plan, wrapped(laying->plan, s->from_m + from), true, course);
-      double end = to > s->length_m - NEAR ? span[count - 1].u_to : lw_stretch_lay_of(span, count, to);
-      if (there) face += end - (from < NEAR ? 0.0 : lw_stretch_lay_of(span, count, from));
+      double end = to > s->length_m - NEAR ? span[count - 1].u_to : lw_spans_lay(span, count, to);
+      if (there) face += end - (from < NEAR ? 0.0 : lw_spans_lay(span, count, from));
       from = to;
     }
   }

@@ -1,5 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "parts.h"
+#include "runs.h"
+
+#include <math.h>
+
+#include "laying.h"
+#include "note.h"
+#include "plan.h"
+#include "rows.h"
 
 /* Each run for itself: is its curve one that the blocks can follow, and which lengths near it need no cut. */
 
@@ -27,7 +34,7 @@ static void curve(const lw_laying *laying, lw_order_run *r) {
 
 /* How much too long the run is for whole units in a course, in either way of beginning and ending. */
 static double too_long(const lw_laying *laying, int stretch, int course, int start, int end) {
-  lw_stretch tried = laying->stretch[stretch];
+  lw_stretch tried = laying->order->stretch[stretch];
   tried.start_bit = start;
   tried.end_bit = end;
   lw_laid row = lw_row_whole(laying, &tried, course);
@@ -54,7 +61,7 @@ static void lengths(const lw_laying *laying, int stretch, lw_order_run *r) {
       double other = too_long(laying, stretch, course, bits & 1, bits >> 1);
       agree = agree && fabs(remainder(other - first, module)) <= LW_TAKEN_UP;
     }
-    bool laid = as_laid(&laying->stretch[stretch], bits);
+    bool laid = as_laid(&laying->order->stretch[stretch], bits);
     if (!agree || (plan->courses == 1 && !laid)) continue;
     bool fits = fabs(first) <= LW_TAKEN_UP;
     r->fits = r->fits || (fits && laid);
@@ -73,7 +80,7 @@ static void lengths(const lw_laying *laying, int stretch, lw_order_run *r) {
   r->longer_m = r->length_m + longer;
 }
 
-void lw_order_runs(lw_laying *laying) {
+void lw_order_runs(const lw_laying *laying) {
   const lw_plan *plan = laying->plan;
   double top = lw_plan_offset(plan, plan->courses - 1);
   for (int i = 0; i < plan->run_count; i++) {
@@ -83,8 +90,8 @@ void lw_order_runs(lw_laying *laying) {
     r->no_fit_reason = "";
     if (fabs(plan->run[i].radius_m) > 0.0) curve(laying, r);
   }
-  for (int i = 0; i < laying->stretch_count; i++) {
-    const lw_stretch *s = &laying->stretch[i];
+  for (int i = 0; i < laying->order->stretch_count; i++) {
+    const lw_stretch *s = &laying->order->stretch[i];
     int run = lw_plan_at(plan, s->first_run);
     bool straight = s->run_count == 1 && !s->ring && !(fabs(plan->run[run].radius_m) > 0.0);
     if (straight)

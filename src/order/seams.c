@@ -1,6 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "seams.h"
 
+#include <math.h>
+
+#include "laying.h"
+#include "spans.h"
+
 static void put(lw_seams *joints, double at_m) {
   if (joints->count < LW_ROW_UNITS + 8) joints->at_m[joints->count++] = at_m;
 }
@@ -33,20 +38,20 @@ static void wrap(lw_seams *joints, double length_m) {
 }
 
 void lw_seams_of(const lw_laying *laying, const lw_laid *row, lw_seams *joints) {
-  const lw_stretch *s = &laying->stretch[row->stretch];
+  const lw_stretch *s = &laying->order->stretch[row->stretch];
   lw_span span[LW_RUN_MAX];
   double module[LW_ROW_UNITS + 8];
-  int spans = lw_stretch_spans(laying, s, row->course, span);
+  int spans = lw_spans_of(laying->order, s, row->course, span);
   int count = modules_of(row, laying->plan->module_m, module);
   bool ring = row->start == LW_ROW_RING;
-  double u = row->from_m, base = lw_stretch_base_of(span, spans, u);
+  double u = row->from_m, base = lw_spans_base(span, spans, u);
   joints->count = 0;
   joints->from_m = base;
-  joints->to_m = lw_stretch_base_of(span, spans, row->to_m);
+  joints->to_m = lw_spans_base(span, spans, row->to_m);
   if (ring || head_beside(laying, s->corner_before, row->start)) put(joints, base);
   for (int i = 0; i + 1 < count; i++) {
     u += module[i];
-    put(joints, lw_stretch_base_of(span, spans, u));
+    put(joints, lw_spans_base(span, spans, u));
   }
   if (head_beside(laying, s->corner_after, row->end)) put(joints, joints->to_m);
   if (!ring) return;

@@ -2,7 +2,7 @@
 #ifndef LOWWALL_ORDER_SEAMS_H
 #define LOWWALL_ORDER_SEAMS_H
 
-#include "parts.h"
+#include "laying.h"
 
 /* Where the upright joints of a row stand on the lowest face, from the beginning of its stretch, in order. */
 typedef struct lw_seams {

@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "parts.h"
+#include "steps.h"
+
+#include <math.h>
 
 /* A base on falling ground rises in steps of whole courses. The sheet's wall is its highest part; the top
  * stays level, so that a raised base has so many courses less. */

@@ -1,6 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "stretches.h"
+
+#include <math.h>
+
 #include "base/print.h"
-#include "parts.h"
+#include "laying.h"
+#include "note.h"
+#include "plan.h"
 
 /* Corners, and the chains of runs between them. */
 
@@ -46,7 +52,7 @@ static lw_corner_made made_of(const lw_laying *laying, double turn_rad) {
   return laying->asked == LW_CORNER_HANDED && outward ? LW_MADE_HANDED : LW_MADE_TURNED;
 }
 
-static void note_turned(lw_laying *laying, const lw_order_corner *corner) {
+static void note_turned(const lw_laying *laying, const lw_order_corner *corner) {
   const lw_plan *plan = laying->plan;
   lw_order_note_add(
       laying->order, "corner-turned",
@@ -56,7 +62,7 @@ static void note_turned(lw_laying *laying, const lw_order_corner *corner) {
       plan->unit_m * 1000.0);
 }
 
-static void find_corners(lw_laying *laying) {
+static void find_corners(const lw_laying *laying) {
   const lw_plan *plan = laying->plan;
   lw_order *order = laying->order;
   int runs = plan->closed ? plan->run_count : plan->run_count - 1;
@@ -83,7 +89,7 @@ static lw_stretch begin_stretch(const lw_laying *laying, int run, int before) {
                       .from_m = laying->plan->run[lw_plan_at(laying->plan, run)].from_m};
 }
 
-void lw_stretches_build(lw_laying *laying) {
+void lw_stretches_build(const lw_laying *laying) {
   const lw_plan *plan = laying->plan;
   lw_order *order = laying->order;
   find_corners(laying);
@@ -99,54 +105,7 @@ void lw_stretches_build(lw_laying *laying) {
     open.length_m += plan->run[run].length_m;
     if (after < 0 && i + 1 < plan->run_count) continue;
     open.corner_after = after;
-    laying->stretch[laying->stretch_count++] = open;
+    laying->order->stretch[laying->order->stretch_count++] = open;
     open = begin_stretch(laying, first + i + 1, after);
   }
-  order->stretch_count = laying->stretch_count;
-}
-
-/* What a course is short of at a free end, or of its neighbour's offset at a corner. */
-static double shift_of(const lw_order *order, int corner, int course) {
-  if (corner < 0) return course * order->plan.end_setback_m;
-  return lw_plan_offset(&order->plan, course) * tan(order->corner[corner].turn_rad / 2.0);
-}
-
-int lw_order_spans(const lw_order *order, const lw_stretch *stretch, int course, lw_span span[LW_RUN_MAX]) {
-  const lw_plan *plan = &order->plan;
-  double u = 0.0, base = 0.0;
-  for (int i = 0; i < stretch->run_count; i++) {
-    int run = lw_plan_at(plan, stretch->first_run + i);
-    double length = plan->run[run].length_m;
-    double left = i == 0 && !stretch->ring ? shift_of(order, stretch->corner_before, course) : 0.0;
-    bool last = i == stretch->run_count - 1 && !stretch->ring;
-    double right = last ? shift_of(order, stretch->corner_after, course) : 0.0;
-    double radius = plan->run[run].radius_m;
-    bool curved = fabs(radius) > 0.0;
-    double scale = curved ? 1.0 - lw_plan_offset(plan, course) / radius : 1.0;
-    double face = length * scale - left - right;
-    double laid = face * plan->module_m / lw_plan_module(plan, run, course);
-    span[i] = (lw_span){run, u, u + laid, base + left, base + length - right};
-    u += laid;
-    base += length;
-  }
-  return stretch->run_count;
-}
-
-int lw_stretch_spans(const lw_laying *laying, const lw_stretch *stretch, int course,
-                     lw_span span[LW_RUN_MAX]) {
-  return lw_order_spans(laying->order, stretch, course, span);
-}
-
-double lw_stretch_base_of(const lw_span *span, int count, double u_m) {
-  int i = 0;
-  while (i + 1 < count && u_m > span[i].u_to) i++;
-  const lw_span *s = &span[i];
-  return s->base_from + (u_m - s->u_from) / (s->u_to - s->u_from) * (s->base_to - s->base_from);
-}
-
-double lw_stretch_lay_of(const lw_span *span, int count, double base_m) {
-  int i = 0;
-  while (i + 1 < count && base_m > span[i].base_to) i++;
-  const lw_span *s = &span[i];
-  return s->u_from + (base_m - s->base_from) / (s->base_to - s->base_from) * (s->u_to - s->u_from);
 }

@@ -1,8 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "work.h"
+
+#include <math.h>
 #include <stdarg.h>
 
 #include "base/print.h"
-#include "parts.h"
+#include "laying.h"
+#include "value.h"
 
 /* The order of work, with the points at which to stop and look before something is covered up. Common
  * practice throughout; the figures are those of the wall and of tables/ordering.csv. */
@@ -107,7 +111,7 @@ static void finish(const lw_laying *laying, const lw_case *c) {
       "cause. Never prop it from below while standing under it.");
 }
 
-void lw_order_work(lw_laying *laying, const lw_result *result) {
+void lw_order_work(const lw_laying *laying, const lw_result *result) {
   ground(laying, &result->given);
   (laying->plan->solid ? solid : blocks)(laying);
   plant(laying->order, &result->building);
