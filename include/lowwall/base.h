@@ -12,6 +12,14 @@ extern "C" {
 
 #define LW_VERSION "0.1.0"
 
+/* How far a run goes; each goes as far as those before it. */
+typedef enum lw_detail {
+  LW_DETAIL_VERDICT,     /* what stands, who must see it, the check that governs, the headline */
+  LW_DETAIL_CHECKS,      /* every check in every situation */
+  LW_DETAIL_EVERYTHING,  /* all that a report says: reasons, forces, pressures, studies */
+  LW_DETAIL_WORKING      /* and every step, told to a recorder */
+} lw_detail;
+
 /* The outcomes of a function that can fail: name, slug, sentence. */
 #define LW_STATUSES(X) \
   X(OK, "ok", "done") \

@@ -254,7 +254,7 @@ typedef struct lw_wall {
   lw_tier tier;
   lw_slip_cause slip_cause;
   double bed_slope_rad;     /* of the ground under a bed that stands on a slope; 0: it does not */
-  bool governing_only;      /* nobody asks for more than what governs: see lw_run_governing */
+  bool governing_only;      /* nobody asks for more than what governs: LW_DETAIL_VERDICT */
   lw_section section;
 } lw_wall;
 

@@ -18,7 +18,9 @@ extern "C" {
 
 /* Everything known of one wall. Every form of report is made from this and nothing else. */
 typedef struct lw_result {
+  const lw_working *working;    /* set before a run to LW_DETAIL_WORKING: who is told of each step */
   const lw_tables *tables;      /* those in effect; they must outlive the result */
+  lw_detail detail;             /* what lies beyond it holds nothing */
   lw_case given;                /* settled: each value with its origin */
   lw_wall wall;
   lw_situations situations;
@@ -40,25 +42,22 @@ typedef struct lw_result {
 } lw_result;
 
 /** One wall, from its case to its verdict.
- *  in    c        as read, or settled
+ *  in    c        as read, or settled; &result->given runs a result again in its place
  *        tables   in effect; kept by address in the result
- *  out   result   remedies and questions are left empty: see lw_remedies_find
+ *        detail   how far: see note 1
+ *        result   working, at LW_DETAIL_WORKING; nothing of it is read otherwise
+ *  out   result   filled as far as detail; remedies, questions and sets of factors are left empty: see
+ *                 lw_remedies_find, lw_formats_compare
  *  gives LW_OK · LW_FAULTS when the case contradicts itself (error holds the first fault; lw_case_settle
  *        before gives them all)
- *  note  allocates nothing, opens nothing, prints nothing */
-lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error);
-
-/** The same, for whoever asks only for the verdict and the check that governs, as a row of a schedule does.
- *  out   result   given, wall, situations and verdict; of the rest nothing that holds
- *  note  1 A slip, the dearest check, is searched only as far as it may govern (lw_slip_search_below), and is
- *          no check of a situation where it cannot. No cautions, and no reason from while it is built.
- *        2 What stands, who must see it, what governs and its figures are those of lw_run; tested by
- *          tests/verdict/governing.c */
-lw_status lw_run_governing(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error);
-
-/** The same, recording the working of every step of the mechanics. */
-lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error,
-                         const lw_working *working);
+ *  note  1 LW_DETAIL_VERDICT: a slip, the dearest check, is searched only as far as it may govern
+ *          (lw_slip_search_below), and is no check of a situation where it cannot. What stands, who must see
+ *          it, what governs and its figures are those of any other detail: tests/verdict/governing.c.
+ *        2 LW_DETAIL_VERDICT: a case that is settled is taken as settling left it. Any other detail holds it
+ *          once more against what a sheet may say.
+ *        3 Allocates nothing, opens nothing, prints nothing. */
+lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_detail detail, lw_result *result,
+                 lw_error *error);
 
 /** What would make every deciding check hold, each change by itself or, where one is not enough, two
  *  together; and the unknown answers worth asking.

@@ -131,9 +131,10 @@ const char *lw_height_sentence(lw_height_kind kind);
 /** The three answers, from measured levels and distances and the checks.
  *  in    c           a settled case
  *        wall        as lw_wall_build made it
- *        situations  as run */
+ *        situations  as run
+ *        detail      before LW_DETAIL_EVERYTHING: no cautions, and no reason but those for the headline */
 void lw_verdict_reach(const lw_case *c, const lw_tables *tables, const lw_wall *wall,
-                      const lw_situations *situations, lw_verdict *verdict);
+                      const lw_situations *situations, lw_detail detail, lw_verdict *verdict);
 
 #ifdef __cplusplus
 }

@@ -83,8 +83,7 @@ static void write_result(lw_batch *batch, int row, lw_hand *hand) {
 }
 
 static void check_row(lw_batch *batch, int number, lw_hand *hand) {
-  lw_status (*run)(const lw_case *, const lw_tables *, lw_result *, lw_error *) =
-      hand->asked->json ? lw_run : lw_run_governing;
+  lw_detail detail = hand->asked->json ? LW_DETAIL_EVERYTHING : LW_DETAIL_VERDICT;
   lw_error error = {0};
   lw_batch_row *row = &batch->row[number];
   lw_case *c = &hand->result.given;
@@ -92,7 +91,7 @@ static void check_row(lw_batch *batch, int number, lw_hand *hand) {
   override(hand, c);
   lw_status settled = lw_case_settle_in_place(hand->tables, &hand->defaults, c, &hand->faults);
   if (settled == LW_OK && hand->faults.count == 0 &&
-      run(c, hand->tables, &hand->result, &error) != LW_OK)
+      lw_run(c, hand->tables, detail, &hand->result, &error) != LW_OK)
     lw_faults_add(&hand->faults, LW_FAULT_CONTRADICTION, (lw_cell_place){row->row, 0}, "", "", "%s",
                   error.text);
   if (hand->faults.count > 0) write_faults(batch, hand, row->row, c);

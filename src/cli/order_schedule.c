@@ -62,7 +62,7 @@ static void list_row(void *context, int row, const lw_case *c, const lw_faults *
   begin(l);
   lw_wall_override(&l->asked->wall, &wall->c, all);
   if (lw_order_settle(wall->tables, &wall->c, all) == LW_OK && all->count == 0 &&
-      lw_run(&wall->c, wall->tables, &wall->result, &error) != LW_OK)
+      lw_run(&wall->c, wall->tables, LW_DETAIL_EVERYTHING, &wall->result, &error) != LW_OK)
     lw_faults_add(all, LW_FAULT_CONTRADICTION, (lw_cell_place){row, 0}, "", "", "%s", error.text);
   if (all->count == 0) lw_order_make(&wall->result, l->order, all);
   if (all->count > 0)

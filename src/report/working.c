@@ -90,7 +90,8 @@ static void situation(const lw_page *page, const lw_result *result, const lw_sit
 static lw_status record(const lw_page *page, const lw_result *result, lw_result *again) {
   lw_recorder recorder = {.style = page->style};
   lw_working working = lw_recorder_working(&recorder);
-  lw_status status = lw_run_working(&result->given, result->tables, again, NULL, &working);
+  again->working = &working;
+  lw_status status = lw_run(&result->given, result->tables, LW_DETAIL_WORKING, again, NULL);
   if (status == LW_OK) lw_recorder_print(&recorder, page);
   lw_recorder_free(&recorder);
   return status;

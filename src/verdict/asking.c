@@ -147,7 +147,11 @@ static bool answer(const lw_favourable *f, const lw_result *result, lw_result *s
   lw_faults faults = {.count = 0};
   lw_print(argument, sizeof argument, "%s=%s", f->item, f->value);
   if (lw_sheet_override(argument, 1, &c, &faults) != LW_OK) return false;
-  return lw_run_verdict(&c, result->tables, scratch, NULL) == LW_OK;
+  if (lw_run(&c, result->tables, LW_DETAIL_VERDICT, scratch, NULL) != LW_OK) return false;
+  /* The gain is counted by all reasons who must see the wall, not the headline's alone. */
+  lw_verdict_reach(&scratch->given, scratch->tables, &scratch->wall, &scratch->situations,
+                   LW_DETAIL_EVERYTHING, &scratch->verdict);
+  return true;
 }
 
 static void note(const lw_item *item, int number, const lw_favourable *f, const lw_result *then,

@@ -18,7 +18,7 @@ enum { LW_LEFT_OUT_MAX = 8 };
 typedef struct lw_finding {
   const char *left_out[LW_LEFT_OUT_MAX];
   int left_out_count;
-  char *detail; /* LW_DETAIL_MAX bytes; NULL: nobody reads it */
+  char *detail; /* LW_CLAUSE_MAX bytes; NULL: nobody reads it */
 } lw_finding;
 
 static const double TOUCHING_M = 1e-9;
@@ -31,7 +31,7 @@ static void tell(lw_finding *found, const char *format, ...) {
   size_t used = strlen(found->detail);
   va_list arguments;
   va_start(arguments, format);
-  lw_print_list(found->detail + used, LW_DETAIL_MAX - used, format, arguments);
+  lw_print_list(found->detail + used, LW_CLAUSE_MAX - used, format, arguments);
   va_end(arguments);
 }
 
@@ -364,7 +364,7 @@ static void say_so(const lw_facts *f, const lw_condition *condition, const lw_co
                                                          .source = row->from.source});
   if (!r) return;
   /* Most are not read in a schedule: the detail is told only now. */
-  char detail[LW_DETAIL_MAX] = "";
+  char detail[LW_CLAUSE_MAX] = "";
   (void)condition->met(f, &(lw_finding){.detail = detail});
   size_t length = strlen(row->sentence);
   if (length > 0 && row->sentence[length - 1] == '.') length--;

@@ -46,7 +46,7 @@ static bool keeps(const lw_facts *f, const lw_limit_row *row, const lw_keep *kee
   bool kept = true;
   lw_verdict_reason *r = missed(f, row, keep, v, &kept);
   if (!r) return kept;
-  char away[LW_DETAIL_MAX];
+  char away[LW_CLAUSE_MAX];
   double wanted = larger(keep->fixed_m, keep->per_height * keep->height->taken_m);
   const char *where = lw_limit_place(row);
   if (r->left_out)
@@ -78,7 +78,7 @@ static bool keeps_load(const lw_facts *f, const lw_limit_row *row, const lw_span
                                                          .source = row->from.source,
                                                          .left_out = certain ? NULL : left_out});
   if (!r) return false;
-  char question[LW_DETAIL_MAX];
+  char question[LW_CLAUSE_MAX];
   if (r->left_out)
     lw_print(r->text, sizeof r->text, "A load heavier than garden use may come nearer than %s allows: %s.",
              lw_limit_place(row), lw_reasons_question(r->left_out, question, sizeof question));

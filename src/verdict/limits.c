@@ -114,7 +114,7 @@ static void say_past(const lw_facts *f, const lw_limit_row *row, const lw_span *
 
 /* Past it only if what is left out makes it so. */
 static void ask_past(const lw_facts *f, const lw_limit_row *row, const char *left_out, lw_verdict_reason *r) {
-  char authority[256], question[LW_DETAIL_MAX];
+  char authority[256], question[LW_CLAUSE_MAX];
   print_authority(f, row, authority, sizeof authority);
   lw_print(r->text, sizeof r->text, "It may be %s the %s m where %s %s: %s.", comparison_of(row),
            lw_two_decimals(row->height_m).text, authority, meaning_of(row),
@@ -173,7 +173,7 @@ static void tell_any_height(const lw_facts *f, const lw_limit_row *row, const lw
                                                          .left_out = left_out,
                                                          .again = true});
   if (!r) return;
-  char authority[256], question[LW_DETAIL_MAX] = "";
+  char authority[256], question[LW_CLAUSE_MAX] = "";
   print_authority(f, row, authority, sizeof authority);
   if (left_out) lw_reasons_question(left_out, question, sizeof question);
   lw_print(r->text, sizeof r->text, "At any height %s %s %s%s%s.", authority, meaning_of(row),

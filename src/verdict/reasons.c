@@ -86,7 +86,7 @@ const char *lw_reasons_question(const char *left_out, char *out, size_t size) {
 }
 
 void lw_reasons_ask(lw_verdict *verdict, const char *slug, const char *source, const char *left_out) {
-  char question[LW_DETAIL_MAX];
+  char question[LW_CLAUSE_MAX];
   lw_verdict_reason *r = lw_reasons_new(verdict, &(lw_because){.answer = LW_ANSWER_WHO,
                                                                .who = LW_WHO_COUNCIL,
                                                                .origin = LW_ASSUMED,

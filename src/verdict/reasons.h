@@ -15,7 +15,7 @@ typedef struct lw_because {
   bool again;           /* the slug may stand there several times: a row each */
 } lw_because;
 
-enum { LW_DETAIL_MAX = 240 };
+enum { LW_CLAUSE_MAX = 240 };
 
 /* A new reason, for its text to be printed into; NULL when this slug stands there already, for the same
  * answer and at least as grave, when the same question is asked already, when there is no room, or when only
@@ -28,7 +28,7 @@ void lw_reasons_add(lw_verdict *verdict, const lw_because *because, const char *
 /* A reason that is a question: "The sheet leaves out service distance (How far is the nearest sewer?)." */
 void lw_reasons_ask(lw_verdict *verdict, const char *slug, const char *source, const char *left_out);
 
-/* The same as a clause, without its full stop: "the sheet leaves out ...". size: LW_DETAIL_MAX will do. */
+/* The same as a clause, without its full stop: "the sheet leaves out ...". size: LW_CLAUSE_MAX will do. */
 const char *lw_reasons_question(const char *left_out, char *out, size_t size);
 
 /* "0.80": of all that a reason costs, printf's own way with a number is the most. */

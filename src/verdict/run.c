@@ -2,7 +2,6 @@
 #include <lowwall/result.h>
 
 #include "parts.h"
-#include "trial.h"
 
 /* The first fault, as one sentence. */
 static lw_status contradicted(const lw_faults *faults, lw_error *error) {
@@ -18,14 +17,17 @@ static lw_status settle(const lw_tables *tables, lw_case *c, lw_error *error) {
   return lw_case_settle(tables, c, &faults) == LW_OK ? LW_OK : contradicted(&faults, error);
 }
 
-/* trusted: a settled case is as settling left it, as within the library it is. */
-static lw_status build(const lw_case *c, const lw_tables *tables, bool trusted, lw_result *result,
+/* A row of a schedule was settled with all its faults told; it is not looked at twice. */
+static lw_status build(const lw_case *c, const lw_tables *tables, lw_detail detail, lw_result *result,
                        lw_error *error) {
   if (&result->given != c) result->given = *c;
-  lw_status status = trusted && c->settled ? LW_OK : settle(tables, &result->given, error);
+  bool trusted = detail == LW_DETAIL_VERDICT && c->settled;
+  lw_status status = trusted ? LW_OK : settle(tables, &result->given, error);
   if (status != LW_OK) return status;
   result->tables = tables;
+  result->detail = detail;
   lw_wall_build(&result->given, tables, &result->wall);
+  result->wall.governing_only = detail == LW_DETAIL_VERDICT;
   result->formats.count = 0;
   result->remedies_sought = false;
   result->remedy_count = 0;
@@ -33,45 +35,28 @@ static lw_status build(const lw_case *c, const lw_tables *tables, bool trusted, 
   return LW_OK;
 }
 
-lw_status lw_run_working(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error,
-                         const lw_working *working) {
-  lw_status status = build(c, tables, false, result, error);
-  if (status != LW_OK) return status;
-  lw_situations_run(&result->wall, tables, &result->situations, working);
-  lw_building_run(&result->given, &result->wall, tables, &result->building);
+/* What reports say besides; none of it changes an answer. */
+static void study(lw_result *result) {
+  lw_building_run(&result->given, &result->wall, result->tables, &result->building);
   lw_narrow_run(&result->given, &result->wall, &result->situations, &result->narrow);
-  lw_fence_find(&result->given, tables, &result->wall, &result->fence);
+  lw_fence_find(&result->given, result->tables, &result->wall, &result->fence);
   lw_storm_find(&result->wall, &result->storm);
   result->seepage = (lw_rain_seepage){0};
   result->water_limits = (lw_water_limits){0};
-  lw_trench_find(&result->wall, tables, &result->trench);
-  lw_influence_find(&result->given, tables, &result->wall, &result->influence);
-  lw_verdict_reach(&result->given, tables, &result->wall, &result->situations, &result->verdict);
-  lw_verdict_building(&result->building, &result->verdict);
-  return LW_OK;
+  lw_trench_find(&result->wall, result->tables, &result->trench);
+  lw_influence_find(&result->given, result->tables, &result->wall, &result->influence);
 }
 
-lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error) {
-  return lw_run_working(c, tables, result, error, NULL);
-}
-
-static lw_status run_governing(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error,
-                               bool all_reasons) {
-  lw_status status = build(c, tables, true, result, error);
+lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_detail detail, lw_result *result,
+                 lw_error *error) {
+  lw_status status = build(c, tables, detail, result, error);
   if (status != LW_OK) return status;
-  result->wall.governing_only = true;
-  lw_situations_run(&result->wall, tables, &result->situations, NULL);
-  result->wall.governing_only = !all_reasons;
-  lw_verdict_reach(&result->given, tables, &result->wall, &result->situations, &result->verdict);
+  const lw_working *working = detail >= LW_DETAIL_WORKING ? result->working : NULL;
+  lw_situations_run(&result->wall, tables, &result->situations, working);
+  if (detail >= LW_DETAIL_EVERYTHING) study(result);
+  lw_verdict_reach(&result->given, tables, &result->wall, &result->situations, detail, &result->verdict);
+  if (detail >= LW_DETAIL_EVERYTHING) lw_verdict_building(&result->building, &result->verdict);
   return LW_OK;
-}
-
-lw_status lw_run_governing(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error) {
-  return run_governing(c, tables, result, error, false);
-}
-
-lw_status lw_run_verdict(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error) {
-  return run_governing(c, tables, result, error, true);
 }
 
 void lw_water_find(lw_result *result, lw_result *scratch) {

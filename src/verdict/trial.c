@@ -37,7 +37,7 @@ static bool run(lw_trial *trial, bool slips) {
   c.settled = false;
   if (!type(trial, &c)) return false;
   if (!slips) c.method_slip = (lw_choice){.value = LW_SLIP_NOT, .origin = LW_GIVEN};
-  return lw_run_governing(&c, trial->now->tables, trial->scratch, NULL) == LW_OK;
+  return lw_run(&c, trial->now->tables, LW_DETAIL_VERDICT, trial->scratch, NULL) == LW_OK;
 }
 
 bool lw_trial_run(lw_trial *trial) {

@@ -18,9 +18,6 @@ typedef struct lw_trial {
   lw_typed typed; /* what was typed for the last run */
 } lw_trial;
 
-/* lw_run_governing with all reasons who must see the wall: what a question would change is told by them. */
-lw_status lw_run_verdict(const lw_case *c, const lw_tables *tables, lw_result *result, lw_error *error);
-
 /* Add a change, with no step of it yet; false when this wall has nothing to change so. */
 bool lw_trial_add(lw_trial *trial, const lw_change *change);
 /* The value that a part has with its steps. */

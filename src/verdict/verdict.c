@@ -20,13 +20,13 @@ static void who(const lw_facts *f, lw_verdict *v) {
 }
 
 void lw_verdict_reach(const lw_case *c, const lw_tables *tables, const lw_wall *wall,
-                      const lw_situations *situations, lw_verdict *verdict) {
+                      const lw_situations *situations, lw_detail detail, lw_verdict *verdict) {
   lw_facts facts;
   lw_facts_gather(c, tables, wall, &facts);
   /* The lists are filled up to their counts. */
   memset(verdict, 0, offsetof(lw_verdict, reason));
   verdict->who = LW_WHO_BUILDER;
-  verdict->headline_only = wall->governing_only;
+  verdict->headline_only = detail < LW_DETAIL_EVERYTHING;
   verdict->place_known = facts.place_known;
   verdict->total_to_pad_m = facts.to_pad_m;
   memcpy(verdict->height_m, facts.height_m, sizeof verdict->height_m);
@@ -35,7 +35,7 @@ void lw_verdict_reach(const lw_case *c, const lw_tables *tables, const lw_wall *
   who(&facts, verdict);
   verdict->told_reason = stands ? (int)(stands - verdict->reason) : -1;
   if (stands) lw_verdict_tell_stands(situations, verdict, stands);
-  if (!wall->governing_only) lw_verdict_cautions(&facts, verdict);
+  if (detail >= LW_DETAIL_EVERYTHING) lw_verdict_cautions(&facts, verdict);
   lw_verdict_headline(&facts, verdict);
   verdict->exit_status = exit_of(verdict);
 }

@@ -198,12 +198,13 @@ static void situations(bench *b, int turn) {
 
 static void whole(bench *b, int turn) {
   b->given.block_depth.si = 0.5 + 1e-7 * turn;
-  if (lw_run(&b->given, b->tables, b->result, NULL) == LW_OK) b->sink += b->result->verdict.exit_status;
+  if (lw_run(&b->given, b->tables, LW_DETAIL_EVERYTHING, b->result, NULL) == LW_OK)
+    b->sink += b->result->verdict.exit_status;
 }
 
 static void row(bench *b, int turn) {
   b->given.block_depth.si = 0.5 + 1e-7 * turn;
-  if (lw_run_governing(&b->given, b->tables, b->scratch, NULL) == LW_OK)
+  if (lw_run(&b->given, b->tables, LW_DETAIL_VERDICT, b->scratch, NULL) == LW_OK)
     b->sink += b->scratch->verdict.exit_status;
 }
 
@@ -259,7 +260,7 @@ static bool read_wall(bench *b, lw_faults *faults) {
   bool ready = lw_tables_read(NULL, b->tables, NULL) == LW_OK && lw_sheet_start("ground", &sheet) == LW_OK &&
                lw_sheet_read(sheet.data, sheet.length, &b->given, faults) == LW_OK &&
                lw_case_settle(b->tables, &b->given, faults) == LW_OK &&
-               lw_run(&b->given, b->tables, b->result, NULL) == LW_OK;
+               lw_run(&b->given, b->tables, LW_DETAIL_EVERYTHING, b->result, NULL) == LW_OK;
   lw_text_free(&sheet);
   return ready;
 }

@@ -142,7 +142,7 @@ static bool throw_wall(survey *s) {
   ground(s, &sheet);
   load(s, &sheet);
   return sheet.faults.count == 0 && lw_case_settle(s->tables, &sheet.c, &sheet.faults) == LW_OK &&
-         lw_run(&sheet.c, s->tables, s->result, NULL) == LW_OK;
+         lw_run(&sheet.c, s->tables, LW_DETAIL_EVERYTHING, s->result, NULL) == LW_OK;
 }
 
 static void note_stages(survey *s, const lw_slip_effort *effort, const lw_slip_stages *found) {

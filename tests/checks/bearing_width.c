@@ -32,7 +32,7 @@ static lw_result *run(const random_wall *items) {
   lw_result *result = calloc(1, sizeof *result);
   lw_case c = random_wall_case(items);
   cr_assert_not_null(result);
-  cr_assert_eq(lw_run(&c, sheet_test_tables(), result, NULL), LW_OK);
+  cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
   return result;
 }
 

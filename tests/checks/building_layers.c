@@ -89,7 +89,7 @@ Test(building_layers, what_a_layer_pushes_is_the_sum_of_its_pressures) {
     bed b = bed_of(&d, &wall);
     lw_result *r = malloc(sizeof *r);
     lw_case c = random_wall_case(&wall);
-    cr_assert_eq(lw_run(&c, sheet_test_tables(), r, NULL), LW_OK);
+    cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, r, NULL), LW_OK);
     const lw_building *g = &r->building;
     cr_assert(g->studied);
     random_wall_name(&wall, name, sizeof name);
@@ -125,7 +125,7 @@ Test(building_layers, an_engine_never_comes_near) {
     random_wall_add(&wall, "plant=%s", plant->name);
     lw_result *r = malloc(sizeof *r);
     lw_case c = random_wall_case(&wall);
-    cr_assert_eq(lw_run(&c, t, r, NULL), LW_OK);
+    cr_assert_eq(lw_run(&c, t, LW_DETAIL_EVERYTHING, r, NULL), LW_OK);
     const lw_building *g = &r->building;
     random_wall_name(&wall, name, sizeof name);
     cr_expect(g->layer_most_m <= course + 1e-12 && g->layer_most_m <= plant->layer_m + 1e-12, "%s", name);

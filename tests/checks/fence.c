@@ -79,7 +79,7 @@ static const lw_result *run_of(const char *changes) {
   static lw_result result;
   lw_case c;
   verdict_case(changes, &c);
-  cr_assert_eq(lw_run(&c, verdict_tables(), &result, NULL), LW_OK, "%s", changes);
+  cr_assert_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, &result, NULL), LW_OK, "%s", changes);
   return &result;
 }
 

@@ -44,7 +44,7 @@ static const lw_result *run_of(const levels *l, const char *more) {
     snprintf(text + used, sizeof text - (size_t)used, ";fence soil height=%.9f m",
              l->fence_soil - l->far_ground);
   verdict_case(text, &c);
-  cr_assert_eq(lw_run(&c, verdict_tables(), &result, NULL), LW_OK, "%s", text);
+  cr_assert_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, &result, NULL), LW_OK, "%s", text);
   return &result;
 }
 

@@ -133,7 +133,7 @@ Test(grid, every_wall_is_in_balance) {
     random_wall_hurry(&wall, i);
     w.name = random_wall_name(&wall, name, sizeof name);
     lw_case c = random_wall_case(&wall);
-    cr_assert_eq(lw_run(&c, sheet_test_tables(), result, NULL), LW_OK, "%s", w.name);
+    cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK, "%s", w.name);
     for (int s = 0; s < result->situations.count; s++)
       hold_situation(&w, result, &result->situations.situation[s]);
     lw_figures_each(result, finite_figure, &w);

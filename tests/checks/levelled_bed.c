@@ -19,7 +19,8 @@ static lw_result *run(const random_wall *wall) {
   lw_error error = {0};
   lw_case c = random_wall_case(wall);
   cr_assert_not_null(result);
-  cr_assert_eq(lw_run(&c, sheet_test_tables(), result, &error), LW_OK, "%s", error.text);
+  cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_OK, "%s",
+               error.text);
   return result;
 }
 

@@ -30,7 +30,7 @@ static void run_with(const random_wall *bare, const site *s, lw_result *result) 
   random_wall_add(&wall, "ground slope=%.6f deg", s->slope_deg);
   random_wall_add(&wall, "water depth=%.6f m", s->water_m);
   lw_case c = random_wall_case(&wall);
-  cr_assert_eq(lw_run(&c, sheet_test_tables(), result, NULL), LW_OK);
+  cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
 }
 
 static double push_of(const lw_contact *contact) {

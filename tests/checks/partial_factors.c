@@ -55,7 +55,7 @@ static lw_result *run_on(const random_wall *bare, const char *format, const lw_t
   random_wall_add(&wall, "method format=%s", format);
   lw_case c = random_wall_case(&wall);
   cr_assert_not_null(result);
-  cr_assert_eq(lw_run(&c, tables, result, NULL), LW_OK);
+  cr_assert_eq(lw_run(&c, tables, LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
   return result;
 }
 

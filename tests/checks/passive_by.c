@@ -30,7 +30,7 @@ static double passive_of(const char *by, double delta_share, dice d, double *clo
       CASE("wall height=1.6 m", "base width=1.4 m", "top width=0.5 m", "soil 1 friction angle=32 deg",
            items[0], items[1], items[2], items[3], items[4], items[5], "method passive=100 %",
            "method pressure=coulomb", "base friction=0", "method slip=not");
-  cr_assert_eq(lw_run(&one, &tables, &r, NULL), LW_OK);
+  cr_assert_eq(lw_run(&one, &tables, LW_DETAIL_EVERYTHING, &r, NULL), LW_OK);
   *closed = 0.5 * kp * weight * deep * deep + 2.0 * c * sqrt(kp) * deep;
   return r.situations.situation[0].base.passive_kn_per_m;
 }

@@ -31,7 +31,7 @@ static lw_result *run(const random_wall *items, const char *format, const char *
   random_wall_add(&all, "method passive=%s", passive);
   if (as) random_wall_add(&all, "method passive as=%s", as);
   lw_case c = random_wall_case(&all);
-  cr_assert_eq(lw_run(&c, sheet_test_tables(), result, NULL), LW_OK);
+  cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
   return result;
 }
 

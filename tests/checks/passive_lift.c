@@ -89,7 +89,7 @@ Test(passive, what_it_lifts_costs_friction_under_every_set) {
       random_wall_add(&wall, "method format=%s", format);
       lw_result *r = malloc(sizeof *r);
       lw_case c = random_wall_case(&wall);
-      cr_assert_eq(lw_run(&c, tables, r, NULL), LW_OK);
+      cr_assert_eq(lw_run(&c, tables, LW_DETAIL_EVERYTHING, r, NULL), LW_OK);
       random_wall_name(&wall, name, sizeof name);
       const lw_situation *drained = &r->situations.situation[0];
       for (int k = 0; k < drained->check_count; k++) lifted += expect(r, &drained->check[k], name);

@@ -119,7 +119,7 @@ lw_result *code_run(const random_wall *items, const char *format) {
   cr_assert_not_null(result);
   random_wall_add(&wall, "method format=%s", format);
   lw_case c = random_wall_case(&wall);
-  cr_assert_eq(lw_run(&c, sheet_test_tables(), result, NULL), LW_OK);
+  cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
   return result;
 }
 

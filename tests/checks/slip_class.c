@@ -108,7 +108,7 @@ static void hold(const char *kind, const random_wall *wall, lw_result *r) {
   char name[1024];
   lw_case c = random_wall_case(wall);
   lw_slip_ground ground;
-  cr_assert_eq(lw_run(&c, tables(), r, NULL), LW_OK);
+  cr_assert_eq(lw_run(&c, tables(), LW_DETAIL_EVERYTHING, r, NULL), LW_OK);
   for (int i = 0; i < r->situations.count; i++) {
     const lw_situation *s = &r->situations.situation[i];
     if (!s->slip_known || s->slip.status != LW_OK) continue;
@@ -166,7 +166,7 @@ Test(checks, slip_of_a_footing_far_behind_a_low_wall) {
 
 static double slip_of(const lw_case *c, lw_situation *drained) {
   static lw_result r;
-  cr_assert_eq(lw_run(c, tables(), &r, NULL), LW_OK);
+  cr_assert_eq(lw_run(c, tables(), LW_DETAIL_EVERYTHING, &r, NULL), LW_OK);
   *drained = r.situations.situation[0];
   cr_assert(drained->slip_known && drained->slip.status == LW_OK);
   return drained->slip.bishop;
@@ -243,7 +243,7 @@ Test(checks, slip_has_the_uplifts_water_under_the_wall) {
     lw_case c = CASE("site behind=ground", "course count=4", "block height=0.2 m", "block depth=0.9 m",
                      "wall embedment=0.2 m", "water depth=0.05 m", front, "ground slope=0 deg",
                      "load 1 kind=none", "people on cap=no");
-    cr_assert_eq(lw_run(&c, tables(), &r, NULL), LW_OK);
+    cr_assert_eq(lw_run(&c, tables(), LW_DETAIL_EVERYTHING, &r, NULL), LW_OK);
     drained = r.situations.situation[0];
     lw_situation_slip_ground(&r.wall, tables(), &drained, &ground);
     double uplift = 0.0;

@@ -12,7 +12,8 @@ lw_result *checks_test_run(const char *const *arguments) {
   lw_error error = {0};
   lw_case c = sheet_test_case(arguments);
   cr_assert_not_null(result);
-  cr_assert_eq(lw_run(&c, sheet_test_tables(), result, &error), LW_OK, "%s", error.text);
+  cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_OK, "%s",
+               error.text);
   return result;
 }
 

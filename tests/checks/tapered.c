@@ -170,7 +170,7 @@ Test(tapered, pressures_and_uplift_balance_over_the_plan) {
     if (dice_pick(&d, 3) == 0) random_wall_add(&wall, "wall joints=sealed");
     lw_case c = random_wall_case(&wall);
     random_wall_name(&wall, name, sizeof name);
-    cr_assert_eq(lw_run(&c, sheet_test_tables(), result, NULL), LW_OK);
+    cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
     for (int i = 0; i < result->situations.count; i++) {
       const lw_situation *s = &result->situations.situation[i];
       if (s->base.status != LW_OK) continue;
@@ -189,7 +189,7 @@ static void run_with_tail(const lw_case *settled, double tail, lw_result *result
   lw_case c = *settled;
   c.order.tail_length = (lw_quantity){.si = 0.4 * tail, .kind = LW_KIND_LENGTH, .origin = LW_GIVEN};
   c.block_length = (lw_quantity){.si = 0.4, .kind = LW_KIND_LENGTH, .origin = LW_GIVEN};
-  cr_assert_eq(lw_run(&c, sheet_test_tables(), result, NULL), LW_OK);
+  cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
 }
 
 /* A tail as long as the face is a rectangle, and one that is shorter by nothing that counts is as good. */
@@ -202,7 +202,7 @@ Test(tapered, a_tail_as_long_as_the_face_is_a_rectangle) {
     random_wall_add(&wall, "water depth=%.3f m", dice_between(&d, 0.0, 1.0));
     random_wall_add(&wall, "method slip=not");
     lw_case c = random_wall_case(&wall);
-    cr_assert_eq(lw_run(&c, sheet_test_tables(), whole, NULL), LW_OK);
+    cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, whole, NULL), LW_OK);
     for (int step = 0; step < 2; step++) {
       run_with_tail(&c, step ? 1.0 - 1e-13 : 1.0, almost);
       for (int i = 0; i < whole->situations.count; i++)

@@ -51,7 +51,7 @@ Test(checks, a_clear_distance_goes_with_its_fence) {
   static lw_result result;
   lw_case c;
   verdict_case("fence height=1.8 m;fence place=behind;wind pressure=0.6 kPa;fence distance=0.3 m", &c);
-  cr_assert_eq(lw_run(&c, verdict_tables(), &result, NULL), LW_OK);
+  cr_assert_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, &result, NULL), LW_OK);
   lw_fence_wind wind = result.fence.on;
   wind.clear_m = (lw_number){1.0, true};
   lw_fence_clear(&result.situations, &wind);

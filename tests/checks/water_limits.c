@@ -24,7 +24,7 @@ static void run_at(const lw_result *result, double depth_m, lw_result *again) {
   c.settled = false;
   c.overflow_below_top =
       (lw_quantity){.si = depth_m, .origin = LW_GIVEN, .kind = LW_KIND_LENGTH, .table_row = -1};
-  cr_assert_eq(lw_run(&c, result->tables, again, NULL), LW_OK);
+  cr_assert_eq(lw_run(&c, result->tables, LW_DETAIL_EVERYTHING, again, NULL), LW_OK);
 }
 
 static void expect_limit(const lw_result *result, const lw_water_limit *limit, lw_result *again) {
@@ -85,7 +85,7 @@ Test(water_limits, of_any_wall) {
     random_wall_make(&d, &wall);
     random_wall_hurry(&wall, i);
     lw_case c = random_wall_case(&wall);
-    cr_assert_eq(lw_run(&c, sheet_test_tables(), result, NULL), LW_OK);
+    cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
     reached += expect_limits(result, again);
   }
   cr_expect_gt(reached, 10, "%d", reached);

@@ -11,14 +11,14 @@ int LLVMFuzzerTestOneInput(const uint8_t *bytes, size_t count) {
   faults.count = 0;
   if (lw_sheet_read((const char *)bytes, count, &c, &faults) != LW_OK) return 0;
   if (c.method_slip.origin == LW_ABSENT) c.method_slip = (lw_choice){LW_SLIP_NOT, LW_GIVEN, 0, 0};
-  if (lw_run(&c, fuzz_tables(), &result, &error) != LW_OK) {
+  if (lw_run(&c, fuzz_tables(), LW_DETAIL_EVERYTHING, &result, &error) != LW_OK) {
     FUZZ_EXPECT(error.text[0] != '\0');
     return 0;
   }
   fuzz_expect_sound(&result);
   lw_water_find(&result, &scratch);
   fuzz_expect_sound(&result);
-  FUZZ_EXPECT(lw_run_governing(&c, fuzz_tables(), &scratch, &error) == LW_OK);
+  FUZZ_EXPECT(lw_run(&c, fuzz_tables(), LW_DETAIL_VERDICT, &scratch, &error) == LW_OK);
   FUZZ_EXPECT(scratch.verdict.stands == result.verdict.stands);
   return 0;
 }

@@ -10,7 +10,7 @@ static void check_a_wall(const lw_tables *tables) {
   lw_case c;
   lw_faults faults = {.count = 0};
   FUZZ_EXPECT(lw_sheet_read(sheet, sizeof sheet - 1, &c, &faults) == LW_OK);
-  if (lw_run(&c, tables, &result, NULL) == LW_OK) fuzz_expect_sound(&result);
+  if (lw_run(&c, tables, LW_DETAIL_EVERYTHING, &result, NULL) == LW_OK) fuzz_expect_sound(&result);
 }
 
 /* A table of one's own: the first byte says which, the rest is its file. */

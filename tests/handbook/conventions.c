@@ -61,8 +61,8 @@ Test(handbook, one_word_brings_a_books_conventions) {
   cr_assert_eq(tables->conventions_count, (int)(sizeof books / sizeof *books), "a book without a sheet");
   for (size_t i = 0; i < sizeof books / sizeof *books; i++) {
     lw_case items = read_sheet(&books[i], true, tables), word = read_sheet(&books[i], false, tables);
-    cr_assert_eq(lw_run(&items, tables, by_items, NULL), LW_OK);
-    cr_assert_eq(lw_run(&word, tables, by_word, NULL), LW_OK);
+    cr_assert_eq(lw_run(&items, tables, LW_DETAIL_EVERYTHING, by_items, NULL), LW_OK);
+    cr_assert_eq(lw_run(&word, tables, LW_DETAIL_EVERYTHING, by_word, NULL), LW_OK);
     const lw_situation *a = &by_items->situations.situation[0], *b = &by_word->situations.situation[0];
     cr_assert_eq(a->check_count, b->check_count, "%s", books[i].word);
     for (int k = 0; k < a->check_count; k++) {

@@ -123,7 +123,7 @@ static void run_wall(attempt *a) {
   }
   (void)lw_case_settle(a->tables, &c, &faults);
   expect_no_faults(a->row, &faults);
-  a->ran = lw_run(&c, a->tables, a->result, NULL) == LW_OK;
+  a->ran = lw_run(&c, a->tables, LW_DETAIL_EVERYTHING, a->result, NULL) == LW_OK;
 }
 
 /* --- limits: the first unknown by root search over whole runs, the second anew for each trial of it --- */

@@ -48,7 +48,8 @@ static lw_status make_from(const char *sheet, size_t length, const char *items) 
   if (faults.count > 0) return LW_FAULTS;
   if (lw_case_settle(order_tables(), &c, &faults) != LW_OK) return LW_FAULTS;
   if (lw_case_settle_order(order_tables(), &c, &faults) != LW_OK) return LW_FAULTS;
-  cr_assert_eq(lw_run(&c, order_tables(), &result, &error), LW_OK, "%s: %s", items, error.text);
+  cr_assert_eq(lw_run(&c, order_tables(), LW_DETAIL_EVERYTHING, &result, &error), LW_OK, "%s: %s", items,
+               error.text);
   return lw_order_make(&result, &order, &faults);
 }
 

@@ -137,7 +137,7 @@ Test(active_annex_c, any_wall_takes_the_larger) {
     random_wall_add(&wall, "method active by=annex c");
     random_wall_add(&wall, "method slip=not");
     lw_case one = random_wall_case(&wall);
-    cr_assert_eq(lw_run(&one, &tables, &result, NULL), LW_OK);
+    cr_assert_eq(lw_run(&one, &tables, LW_DETAIL_EVERYTHING, &result, NULL), LW_OK);
     for (int s = 0; s < result.situations.count; s++) {
       const lw_stage *base = &result.situations.situation[s].base;
       cr_expect_not(base->faulty, "%s", random_wall_name(&wall, name, sizeof name));

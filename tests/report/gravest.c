@@ -110,8 +110,8 @@ Test(report, the_gravest_is_said_first_whatever_the_answers) {
       answer(&wall, combination);
       lw_case c = random_wall_case(&wall);
       random_wall_name(&wall, name, sizeof name);
-      cr_assert_eq(lw_run(&c, sheet_test_tables(), result, NULL), LW_OK, "%s", name);
-      cr_assert_eq(lw_run_governing(&c, sheet_test_tables(), row, NULL), LW_OK, "%s", name);
+      cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK, "%s", name);
+      cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_VERDICT, row, NULL), LW_OK, "%s", name);
       cr_expect_str_eq(row->verdict.headline, result->verdict.headline, "%s", name);
       cr_assert_eq(lw_report_text(result, &(lw_text_style){.columns = 80}, &page), LW_OK);
       hold(result, page.data, name, &all);

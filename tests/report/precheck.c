@@ -94,7 +94,7 @@ Test(precheck, it_fits_on_two_pages_of_either_paper) {
     random_wall_make(&d, &wall);
     lw_case c = random_wall_case(&wall);
     random_wall_name(&wall, name, sizeof name);
-    cr_assert_eq(lw_run(&c, &tables, &result, NULL), LW_OK);
+    cr_assert_eq(lw_run(&c, &tables, LW_DETAIL_EVERYTHING, &result, NULL), LW_OK);
     lw_drawing page[LW_PRECHECK_PAGES] = {0};
     lw_error error = {0};
     int count = 0;

@@ -12,7 +12,7 @@
 /* A result may be used again and again, as a schedule does: nothing of the wall before may be left in it. */
 
 static void tell(const lw_case *c, lw_result *result, lw_result *scratch, lw_text *text) {
-  cr_assert_eq(lw_run(c, order_tables(), result, NULL), LW_OK);
+  cr_assert_eq(lw_run(c, order_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
   lw_water_find(result, scratch);
   lw_text_clear(text);
   cr_assert_eq(lw_report_json(result, 0, text), LW_OK);

@@ -36,7 +36,7 @@ Test(report, slices_shown_add_up_to_their_sums) {
     random_wall_add(&wall, "site behind=ground");
     random_wall_add(&wall, "seismic horizontal=%.3f", dice_between(&d, 0.05, 0.2));
     lw_case c = random_wall_case(&wall);
-    cr_assert_eq(lw_run(&c, tables, r, NULL), LW_OK);
+    cr_assert_eq(lw_run(&c, tables, LW_DETAIL_EVERYTHING, r, NULL), LW_OK);
     for (int k = 0; k < r->situations.count; k++) {
       const lw_situation *s = &r->situations.situation[k];
       shaken += s->name == LW_SITUATION_EARTHQUAKE && s->slip_known && s->slip.status == LW_OK ? 1 : 0;

@@ -116,7 +116,8 @@ const lw_result *report_test_result(const report_wall *wall) {
   static lw_result result, scratch;
   lw_case c = case_of(wall);
   lw_error error = {0};
-  cr_assert(lw_run(&c, sheet_test_tables(), &result, &error) == LW_OK, "%s: %s", wall->name, error.text);
+  cr_assert(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, &result, &error) == LW_OK, "%s: %s",
+            wall->name, error.text);
   lw_remedies_find(&result, &scratch);
   lw_water_find(&result, &scratch);
   lw_formats_compare(&result.wall, sheet_test_tables(), &result.formats, &scratch.situations);

@@ -72,7 +72,7 @@ const lw_result *wall_of(const char *items) {
   give(items, &c, &faults);
   cr_assert_eq(lw_case_settle(tables(), &c, &faults), LW_OK, "%s: %s: %s", items, faults.fault[0].item,
                faults.fault[0].wanted);
-  cr_assert_eq(lw_run(&c, tables(), &two[0], &error), LW_OK, "%s", error.text);
+  cr_assert_eq(lw_run(&c, tables(), LW_DETAIL_EVERYTHING, &two[0], &error), LW_OK, "%s", error.text);
   lw_remedies_find(&two[0], &two[1]);
   lw_water_find(&two[0], &two[1]);
   lw_formats_compare(&two[0].wall, tables(), &two[0].formats, &two[1].situations);

@@ -12,7 +12,7 @@ static lw_result *start(const char *changes, lw_case *c) {
   lw_result *now = calloc(1, sizeof *now);
   lw_error error = {0};
   verdict_case(changes, c);
-  cr_assert_eq(lw_run(c, verdict_tables(), now, &error), LW_OK, "%s", error.text);
+  cr_assert_eq(lw_run(c, verdict_tables(), LW_DETAIL_EVERYTHING, now, &error), LW_OK, "%s", error.text);
   *c = now->given;
   c->settled = false;
   return now;

@@ -98,7 +98,7 @@ lw_verdict verdict_with(const lw_tables *tables, const char *changes, lw_holds h
   cr_assert_eq(lw_case_settle(tables, &c, &faults), LW_OK, "%s: %s", changes, faults.fault[0].wanted);
   lw_wall_build(&c, tables, &wall);
   verdict_situations(holds, &situations);
-  lw_verdict_reach(&c, tables, &wall, &situations, &verdict);
+  lw_verdict_reach(&c, tables, &wall, &situations, LW_DETAIL_EVERYTHING, &verdict);
   return verdict;
 }
 
@@ -113,7 +113,7 @@ void verdict_wall_make(const lw_tables *tables, const char *changes, verdict_wal
 void verdict_in(const lw_tables *tables, verdict_wall *made, const char *place, lw_verdict *verdict) {
   made->c.place = (lw_words){.origin = place ? LW_GIVEN : LW_ABSENT};
   if (place) snprintf(made->c.place.text, sizeof made->c.place.text, "%s", place);
-  lw_verdict_reach(&made->c, tables, &made->wall, &made->situations, verdict);
+  lw_verdict_reach(&made->c, tables, &made->wall, &made->situations, LW_DETAIL_EVERYTHING, verdict);
 }
 
 const char *verdict_place_at(const lw_tables *tables, int i) {

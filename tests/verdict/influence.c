@@ -14,7 +14,8 @@ static lw_influence influence_of(const char *changes) {
   lw_case c;
   cr_assert_not_null(result);
   verdict_case(changes, &c);
-  cr_assert_eq(lw_run(&c, verdict_tables(), result, &error), LW_OK, "%s: %s", changes, error.text);
+  cr_assert_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_OK, "%s: %s", changes,
+               error.text);
   lw_influence influence = result->influence;
   free(result);
   return influence;

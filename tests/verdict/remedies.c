@@ -67,7 +67,7 @@ static void hold(const json_t *remedy, const lw_text *sheet, lw_result *then, ta
   lw_error error = {0};
   type_in(items, sheet, &c);
   expect_to_be_had(items);
-  cr_assert_eq(lw_run(&c, sheet_test_tables(), then, &error), LW_OK, "%s", error.text);
+  cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, then, &error), LW_OK, "%s", error.text);
   cr_expect_eq(then->verdict.stands, LW_HOLDS, "%s\n%s\n%s",
                json_string_value(json_object_get(remedy, "text")), sheet->data, then->verdict.headline);
   all->remedies++;
@@ -79,7 +79,7 @@ static void hold_remedies_of(const random_wall *wall, lw_result two[2], tally *a
   lw_case c = random_wall_case(wall);
   size_t i;
   json_t *remedy;
-  cr_assert_eq(lw_run(&c, sheet_test_tables(), &two[0], NULL), LW_OK);
+  cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, &two[0], NULL), LW_OK);
   lw_who who = two[0].verdict.who;
   lw_remedies_find(&two[0], &two[1]);
   cr_assert_eq(lw_report_json(&two[0], 0, &report), LW_OK);

@@ -13,7 +13,8 @@ static lw_result *run(const char *changes) {
   lw_case c;
   cr_assert_not_null(result);
   verdict_case(changes, &c);
-  cr_assert_eq(lw_run(&c, verdict_tables(), result, &error), LW_OK, "%s: %s", changes, error.text);
+  cr_assert_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_OK, "%s: %s", changes,
+               error.text);
   return result;
 }
 
@@ -57,13 +58,15 @@ Test(verdict, run_refuses_what_a_sheet_may_not_hold_settled_or_not) {
   lw_case c;
   verdict_case("", &c);
   c.soil[0].friction = (lw_quantity){.si = 30.0, .origin = LW_GIVEN, .kind = LW_KIND_ANGLE};
-  cr_expect_eq(lw_run(&c, verdict_tables(), result, &error), LW_FAULTS, "degrees where radians are due");
+  cr_expect_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_FAULTS,
+               "degrees where radians are due");
   cr_expect_not_null(strstr(error.text, "out-of-range"), "%s", error.text);
   verdict_case("", &c);
-  cr_assert_eq(lw_run(&c, verdict_tables(), result, &error), LW_OK);
+  cr_assert_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_OK);
   c = result->given;
   c.soil[0].friction.si = NAN;
-  cr_expect_eq(lw_run(&c, verdict_tables(), result, &error), LW_FAULTS, "no number in a settled case");
+  cr_expect_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_FAULTS,
+               "no number in a settled case");
   free(result);
 }
 
@@ -71,13 +74,13 @@ Test(verdict, run_settles_a_case_and_leaves_it_as_it_was) {
   lw_case c;
   verdict_case("", &c);
   lw_result *result = calloc(1, sizeof *result);
-  cr_assert_eq(lw_run(&c, verdict_tables(), result, NULL), LW_OK);
+  cr_assert_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
   cr_expect_not(c.settled);
   cr_expect(result->given.settled);
   cr_expect_eq(result->tables, verdict_tables());
   cr_expect_gt(result->situations.count, 0);
   lw_result *again = calloc(1, sizeof *again);
-  cr_assert_eq(lw_run(&result->given, verdict_tables(), again, NULL), LW_OK);
+  cr_assert_eq(lw_run(&result->given, verdict_tables(), LW_DETAIL_EVERYTHING, again, NULL), LW_OK);
   cr_expect_eq(again->verdict.exit_status, result->verdict.exit_status);
   cr_expect_str_eq(again->verdict.headline, result->verdict.headline);
   free(again);
@@ -87,7 +90,7 @@ Test(verdict, run_settles_a_case_and_leaves_it_as_it_was) {
 Test(verdict, run_in_place) {
   lw_result *result = run("");
   int exit_status = result->verdict.exit_status;
-  cr_assert_eq(lw_run(&result->given, verdict_tables(), result, NULL), LW_OK);
+  cr_assert_eq(lw_run(&result->given, verdict_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
   cr_expect_eq(result->verdict.exit_status, exit_status);
   free(result);
 }
@@ -98,7 +101,7 @@ Test(verdict, run_of_a_contradiction_is_a_fault_and_changes_nothing) {
   lw_result *result = calloc(1, sizeof *result);
   verdict_case("wall height=333 mm", &c);
   result->asking_count = 77;
-  cr_expect_eq(lw_run(&c, verdict_tables(), result, &error), LW_FAULTS);
+  cr_expect_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_FAULTS);
   cr_expect_eq(error.status, LW_FAULTS);
   cr_expect_not_null(strstr(error.text, "contradiction"), "%s", error.text);
   cr_expect_eq(result->asking_count, 77);
@@ -238,13 +241,13 @@ Test(verdict, a_section_gets_a_wider_base) {
       "footing soil friction angle,33 deg\n";
   cr_assert_eq(lw_sheet_read(sheet, sizeof sheet - 1, &c, &faults), LW_OK, "%s", faults.fault[0].wanted);
   lw_result *result = calloc(1, sizeof *result);
-  cr_assert_eq(lw_run(&c, verdict_tables(), result, NULL), LW_OK);
+  cr_assert_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
   cr_assert_neq(result->verdict.stands, LW_HOLDS);
   find(result);
   const lw_remedy *r = remedy(result, "deeper-blocks");
   cr_assert_not_null(r);
   c.base_width.si = r->part[0].value;
-  cr_assert_eq(lw_run(&c, verdict_tables(), result, NULL), LW_OK);
+  cr_assert_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
   cr_expect_eq(result->verdict.stands, LW_HOLDS);
   free(result);
 }
