@@ -4,14 +4,15 @@
 #include <math.h>
 
 /* The annex asks for H of at most A' cu; beyond, the footing slides and bears nothing. */
-static void inclination(const lw_strip *strip, lw_bearing *b) {
-  if (!lw_bearing_is_frictionless(strip->friction_rad)) {
-    lw_bearing_power_inclination(strip, b);
+static void inclination(const bearing_work *work) {
+  lw_bearing *b = work->found;
+  if (!lw_bearing_is_frictionless(work->strip->friction_rad)) {
+    lw_bearing_power_inclination(work);
     return;
   }
-  double held = b->effective_width_m * strip->cohesion_kpa;
-  bool slides = !(strip->horizontal_kn_per_m < held);
-  b->ic = slides ? 0.0 : 0.5 * (1.0 + sqrt(1.0 - strip->horizontal_kn_per_m / held));
+  double left = lw_bearing_left_by_cohesion(work);
+  b->ic = left > 0.0 ? 0.5 * (1.0 + sqrt(left)) : 0.0;
+  lw_bearing_write_inclination(work, "ic", left > 0.0 ? "(1 + sqrt(1 - H/(B' c)))/2" : "0", b->ic);
 }
 
 static const bearing_author author = {
@@ -19,10 +20,6 @@ static const bearing_author author = {
     .n_gamma = LW_N_GAMMA_EN1997,
     .capacity = lw_bearing_prandtl,
     .inclination = inclination,
-    .capacity_wording = {.c = LW_PRANDTL_NC, .q = LW_PRANDTL_NQ},
-    .inclination_wording = {.c = "iq - (1 - iq)/(Nc tan phi); phi = 0: (1 + sqrt(1 - H/(B' c)))/2",
-                            .q = "(1 - H/(V + B' c cot phi))^2",
-                            .gamma = "(1 - H/(V + B' c cot phi))^3"},
     .inclination_source = "[EN1997-1 annex D.4]",
 };
 

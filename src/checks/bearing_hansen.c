@@ -3,27 +3,32 @@
 
 #include <math.h>
 
-static void depth(const lw_strip *strip, lw_bearing *b) {
-  double ratio = lw_bearing_depth_ratio(strip);
-  double rest = 1.0 - sin(strip->friction_rad);
-  b->dc = 1.0 + 0.4 * ratio;
-  b->dq = 1.0 + 2.0 * tan(strip->friction_rad) * rest * rest * ratio;
+static void depth(const bearing_work *work) {
+  double k = lw_bearing_depth_ratio(work), phi = work->strip->friction_rad, rest = 1.0 - sin(phi);
+  work->found->dc = 1.0 + 0.4 * k;
+  work->found->dq = 1.0 + 2.0 * tan(phi) * rest * rest * k;
+  lw_bearing_write(work, "dq", "1 + 2 tan phi (1 - sin phi)^2 k", work->found->dq);
+  lw_bearing_write(work, "dc", "1 + 0.4 k", work->found->dc);
 }
 
 /* Where H exceeds what the cohesion holds, the footing slides and bears nothing. */
-static double frictionless_ic(const lw_strip *strip, double width_m) {
-  double held = width_m * strip->cohesion_kpa;
-  return strip->horizontal_kn_per_m < held ? 0.5 + 0.5 * sqrt(1.0 - strip->horizontal_kn_per_m / held) : 0.0;
+static void frictionless_inclination(const bearing_work *work) {
+  double left = lw_bearing_left_by_cohesion(work);
+  work->found->ic = left > 0.0 ? 0.5 + 0.5 * sqrt(left) : 0.0;
+  lw_bearing_write_inclination(work, "ic", left > 0.0 ? "1/2 + sqrt(1 - H/(B' c))/2" : "0", work->found->ic);
 }
 
-static void inclination(const lw_strip *strip, lw_bearing *b) {
-  if (lw_bearing_is_frictionless(strip->friction_rad)) {
-    b->ic = frictionless_ic(strip, b->effective_width_m);
+static void inclination(const bearing_work *work) {
+  static const bearing_share by_depth = {"iq", "(1 - 0.5 H/(V + B' c cot phi))^5", 0.5, 5.0},
+                             by_weight = {"igamma", "(1 - 0.7 H/(V + B' c cot phi))^5", 0.7, 5.0};
+  lw_bearing *b = work->found;
+  if (lw_bearing_is_frictionless(work->strip->friction_rad)) {
+    frictionless_inclination(work);
     return;
   }
-  b->iq = lw_bearing_share_left(strip, 0.5, 5.0);
-  b->i_gamma = lw_bearing_share_left(strip, 0.7, 5.0);
-  b->ic = fmax(b->iq - (1.0 - b->iq) / (b->nq - 1.0), 0.0);
+  b->iq = lw_bearing_share_left(work, &by_depth);
+  b->i_gamma = lw_bearing_share_left(work, &by_weight);
+  b->ic = lw_bearing_cohesion_left(work, "iq - (1 - iq)/(Nq - 1)", b->iq - (1.0 - b->iq) / (b->nq - 1.0));
 }
 
 static const bearing_author author = {
@@ -32,13 +37,6 @@ static const bearing_author author = {
     .capacity = lw_bearing_prandtl,
     .depth = depth,
     .inclination = inclination,
-    .capacity_wording = {.c = LW_PRANDTL_NC, .q = LW_PRANDTL_NQ},
-    .depth_wording = {.c = "1 + 0.4 k, k = D/B or atan(D/B) above 1",
-                      .q = "1 + 2 tan phi (1 - sin phi)^2 k",
-                      .gamma = "1"},
-    .inclination_wording = {.c = "iq - (1 - iq)/(Nq - 1); phi = 0: 1/2 + sqrt(1 - H/(B' c))/2",
-                            .q = "(1 - 0.5 H/(V + B' c cot phi))^5",
-                            .gamma = "(1 - 0.7 H/(V + B' c cot phi))^5"},
     .inclination_source = "[HANSEN-1970 inclination]",
 };
 

@@ -8,19 +8,32 @@ static const double pi = 3.14159265358979323846;
 /* Between the frictionless soil's factor and that of 10 degrees he leaves a gap: the lower one is kept. */
 static const double depth_from_rad = 10.0 * 3.14159265358979323846 / 180.0;
 
-static void depth(const lw_strip *strip, lw_bearing *b) {
+static void depth(const bearing_work *work) {
+  const lw_strip *strip = work->strip;
+  lw_bearing *b = work->found;
   double ratio = tan(pi / 4.0 + strip->friction_rad / 2.0) * strip->depth_m / strip->width_m;
+  bool counts = strip->friction_rad > depth_from_rad - 1e-9;
   b->dc = 1.0 + 0.2 * ratio;
-  b->dq = b->d_gamma = strip->friction_rad > depth_from_rad - 1e-9 ? 1.0 + 0.1 * ratio : 1.0;
+  b->dq = b->d_gamma = counts ? 1.0 + 0.1 * ratio : 1.0;
+  lw_bearing_write(work, "dc", "1 + 0.2 tan(45 + phi/2) Df/B", b->dc);
+  lw_bearing_write(work, "dq", counts ? "1 + 0.1 tan(45 + phi/2) Df/B" : "1", b->dq);
+  lw_bearing_write(work, "dgamma", "dq", b->d_gamma);
 }
 
 /* A load inclined at the soil's own friction leaves nothing to the width term. */
-void lw_bearing_meyerhof_inclination(const lw_strip *strip, lw_bearing *b) {
+void lw_bearing_meyerhof_inclination(const bearing_work *work) {
+  const lw_strip *strip = work->strip;
   double angle = atan2(strip->horizontal_kn_per_m, strip->vertical_kn_per_m);
   double left = 1.0 - angle / (pi / 2.0);
-  b->ic = b->iq = left * left;
   double rest = angle < strip->friction_rad ? 1.0 - angle / strip->friction_rad : 0.0;
+  lw_bearing *b = work->found;
+  b->ic = b->iq = left * left;
   b->i_gamma = rest * rest;
+  work->way->load_angle_rad = angle;
+  lw_bearing_write_inclination(work, "omega", "atan(H/V)", angle * LW_DEG_PER_RAD);
+  lw_bearing_write_inclination(work, "iq", "(1 - omega/90)^2", b->iq);
+  lw_bearing_write_inclination(work, "ic", "iq", b->ic);
+  lw_bearing_write_inclination(work, "igamma", rest > 0.0 ? "(1 - omega/phi)^2" : "0", b->i_gamma);
 }
 
 static const bearing_author author = {
@@ -29,11 +42,6 @@ static const bearing_author author = {
     .capacity = lw_bearing_prandtl,
     .depth = depth,
     .inclination = lw_bearing_meyerhof_inclination,
-    .capacity_wording = {.c = LW_PRANDTL_NC, .q = LW_PRANDTL_NQ},
-    .depth_wording = {.c = "1 + 0.2 tan(45 + phi/2) D/B",
-                      .q = "1 + 0.1 tan(45 + phi/2) D/B; 1 below 10 deg",
-                      .gamma = "dq"},
-    .inclination_wording = LW_MEYERHOF_INCLINATION_WORDING,
     .inclination_source = "[MEYERHOF-1963 inclination]",
 };
 

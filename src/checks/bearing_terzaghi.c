@@ -11,17 +11,32 @@ static const double passive[] = {10.8, 12.2, 14.7, 18.6, 25.0, 35.0, 52.0, 82.0,
 enum { LAST = (int)(sizeof passive / sizeof passive[0]) - 1 };
 
 /* They grow by a nearly even share from one row to the next, so they are interpolated in their logarithm. */
-static double passive_at(double friction_rad) {
-  double steps = friction_rad * 180.0 / pi / 5.0;
+static double passive_at(const bearing_work *work) {
+  double degrees = work->strip->friction_rad * 180.0 / pi, steps = degrees / 5.0;
   int row = (int)fmin(fmax(steps, 0.0), LAST - 1);
-  return passive[row] * pow(passive[row + 1] / passive[row], steps - row);
+  double found = work->way->kp_gamma = passive[row] * pow(passive[row + 1] / passive[row], steps - row);
+  lw_working_step(work->working,
+                  &(lw_step){.symbol = "Kpg",
+                             .formula = "between two rows of the table, in the logarithm",
+                             .value = found,
+                             .unit = "",
+                             .source = "[BOWLES-FAD table 4-2]"},
+                  "%.1f (%.1f/%.1f)^(%.3f/5 - %d)", passive[row], passive[row + 1], passive[row], degrees,
+                  row);
+  return found;
 }
 
-static void capacity(double phi, lw_bearing *b) {
-  double half = cos(pi / 4.0 + phi / 2.0);
+static void capacity(const bearing_work *work) {
+  lw_bearing *b = work->found;
+  double phi = work->strip->friction_rad, half = cos(pi / 4.0 + phi / 2.0);
+  bool none = lw_bearing_is_frictionless(phi);
   b->nq = exp(2.0 * (0.75 * pi - phi / 2.0) * tan(phi)) / (2.0 * half * half);
-  b->nc = lw_bearing_is_frictionless(phi) ? 1.5 * pi + 1.0 : (b->nq - 1.0) / tan(phi);
-  b->n_gamma = 0.5 * tan(phi) * (passive_at(phi) / (cos(phi) * cos(phi)) - 1.0);
+  b->nc = none ? 1.5 * pi + 1.0 : (b->nq - 1.0) / tan(phi);
+  lw_bearing_write(work, "Nq", "exp(pi (1.5 - phi/180) tan phi)/(2 cos^2(45 + phi/2))", b->nq);
+  lw_bearing_write(work, "Nc", none ? "1.5 pi + 1" : "(Nq - 1) cot phi", b->nc);
+  if (work->strip->n_gamma != LW_N_GAMMA_OWN) return;
+  b->n_gamma = 0.5 * tan(phi) * (passive_at(work) / (cos(phi) * cos(phi)) - 1.0);
+  lw_bearing_write(work, "Ngamma", "0.5 tan phi (Kpg/cos^2 phi - 1)", b->n_gamma);
 }
 
 /* His theory stops at a vertical load. Leaving an inclined one as if it were vertical would be unsafe, so
@@ -31,10 +46,6 @@ static const bearing_author author = {
     .n_gamma = LW_N_GAMMA_OWN,
     .capacity = capacity,
     .inclination = lw_bearing_meyerhof_inclination,
-    .capacity_wording = {.c = LW_PRANDTL_NC,
-                         .q = "exp(2 (3 pi/4 - phi/2) tan phi)/(2 cos^2(45 + phi/2))",
-                         .gamma = "(tan phi)/2 (Kpg/cos^2 phi - 1), Kpg from the table"},
-    .inclination_wording = LW_MEYERHOF_INCLINATION_WORDING,
     .inclination_source = "[MEYERHOF-1963 inclination]",
 };
 

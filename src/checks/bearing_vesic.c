@@ -3,24 +3,26 @@
 
 #include <math.h>
 
-static void depth(const lw_strip *strip, lw_bearing *b) {
-  double ratio = lw_bearing_depth_ratio(strip);
-  double rest = 1.0 - sin(strip->friction_rad);
-  b->dq = 1.0 + 2.0 * tan(strip->friction_rad) * rest * rest * ratio;
-  b->dc = lw_bearing_is_frictionless(strip->friction_rad)
-              ? 1.0 + 0.4 * ratio
-              : b->dq - (1.0 - b->dq) / (b->nc * tan(strip->friction_rad));
+static void depth(const bearing_work *work) {
+  double k = lw_bearing_depth_ratio(work), phi = work->strip->friction_rad, rest = 1.0 - sin(phi);
+  bool none = lw_bearing_is_frictionless(phi);
+  lw_bearing *b = work->found;
+  b->dq = 1.0 + 2.0 * tan(phi) * rest * rest * k;
+  b->dc = none ? 1.0 + 0.4 * k : b->dq - (1.0 - b->dq) / (b->nc * tan(phi));
+  lw_bearing_write(work, "dq", "1 + 2 tan phi (1 - sin phi)^2 k", b->dq);
+  lw_bearing_write(work, "dc", none ? "1 + 0.4 k" : "dq - (1 - dq)/(Nc tan phi)", b->dc);
 }
 
 /* Where H exceeds what the cohesion holds, the footing slides and bears nothing. */
-static void inclination(const lw_strip *strip, lw_bearing *b) {
-  if (!lw_bearing_is_frictionless(strip->friction_rad)) {
-    lw_bearing_power_inclination(strip, b);
+static void inclination(const bearing_work *work) {
+  lw_bearing *b = work->found;
+  if (!lw_bearing_is_frictionless(work->strip->friction_rad)) {
+    lw_bearing_power_inclination(work);
     return;
   }
-  double held = b->effective_width_m * strip->cohesion_kpa;
-  bool slides = !(strip->horizontal_kn_per_m < held);
-  b->ic = slides ? 0.0 : 1.0 - 2.0 * strip->horizontal_kn_per_m / (held * b->nc);
+  double held = b->effective_width_m * work->strip->cohesion_kpa, h = work->strip->horizontal_kn_per_m;
+  b->ic = h < held ? 1.0 - 2.0 * h / (held * b->nc) : 0.0;
+  lw_bearing_write_inclination(work, "ic", h < held ? "1 - 2 H/(B' c Nc)" : "0", b->ic);
 }
 
 static const bearing_author author = {
@@ -29,13 +31,6 @@ static const bearing_author author = {
     .capacity = lw_bearing_prandtl,
     .depth = depth,
     .inclination = inclination,
-    .capacity_wording = {.c = LW_PRANDTL_NC, .q = LW_PRANDTL_NQ},
-    .depth_wording = {.c = "dq - (1 - dq)/(Nc tan phi); phi = 0: 1 + 0.4 k",
-                      .q = "1 + 2 tan phi (1 - sin phi)^2 k, k = D/B or atan(D/B) above 1",
-                      .gamma = "1"},
-    .inclination_wording = {.c = "iq - (1 - iq)/(Nc tan phi); phi = 0: 1 - 2 H/(B' c Nc)",
-                            .q = "(1 - H/(V + B' c cot phi))^2",
-                            .gamma = "(1 - H/(V + B' c cot phi))^3"},
     .inclination_source = "[VESIC-1973 inclination]",
 };
 

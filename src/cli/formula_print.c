@@ -10,7 +10,7 @@ static void text_heading(void *context, const char *title) {
 static void text_step(void *context, const lw_step *step) {
   lw_text *text = context;
   lw_text_addf(text, "  %s = %s\n", step->symbol, step->formula);
-  lw_text_addf(text, "    with %s\n", step->inserted);
+  if (step->inserted[0] != '\0') lw_text_addf(text, "    with %s\n", step->inserted);
   lw_text_addf(text, "    = %.6g%s%s%s%s\n", step->value, step->unit[0] != '\0' ? " " : "", step->unit,
                step->source[0] != '\0' ? "   " : "", step->source);
 }

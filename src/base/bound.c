@@ -1,0 +1,63 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "bound.h"
+
+#include <ctype.h>
+#include <math.h>
+#include <string.h>
+
+enum { DIGITS = 5, MOST_DECIMALS = 8, MOST = 480 };
+
+static bool in_symbol(char c) {
+  return isalnum((unsigned char)c) || c == '_' || c == '\'';
+}
+
+static size_t symbol_length(const char *at) {
+  size_t length = 0;
+  while (in_symbol(at[length])) length++;
+  return length;
+}
+
+static const lw_bound *bound_to(const char *symbol, size_t length, const lw_bound *bound, size_t count) {
+  for (size_t i = 0; i < count; i++)
+    if (strlen(bound[i].symbol) == length && strncmp(bound[i].symbol, symbol, length) == 0) return &bound[i];
+  return NULL;
+}
+
+/* Whether a formula has named it before. */
+static bool named_before(const char *formula, const char *symbol, size_t length) {
+  for (const char *at = formula; at < symbol; at++) {
+    size_t other = symbol_length(at);
+    if (other == length && strncmp(at, symbol, length) == 0) return true;
+    at += other;
+  }
+  return false;
+}
+
+/* Zeros at the end stay: they say how well a number is known. */
+static int decimals_of(double value) {
+  if (!(fabs(value) > 0.0) || !isfinite(value)) return DIGITS - 1;
+  double first = floor(log10(fabs(value) * (1.0 + 5e-6)));
+  return (int)fmin(fmax(DIGITS - 1 - first, 0.0), MOST_DECIMALS);
+}
+
+static size_t put_in(const lw_bound *of, char *out, size_t size) {
+  char number[40];
+  lw_number_print(number, sizeof number, of->value, decimals_of(of->value));
+  return (size_t)lw_print(out, size, "%s = %s%s%s", of->symbol, number, of->unit[0] ? " " : "", of->unit);
+}
+
+void lw_working_bound(const lw_working *working, const lw_step *step, const lw_bound *bound, size_t count) {
+  char text[MOST] = "";
+  size_t used = 0;
+  if (working == NULL) return;
+  for (const char *at = step->formula; *at != '\0'; at += *at != '\0') {
+    size_t length = symbol_length(at);
+    const lw_bound *of = bound_to(at, length, bound, count);
+    if (of != NULL && used < sizeof text - 2 && !named_before(step->formula, at, length)) {
+      if (used > 0) used += (size_t)lw_print(text + used, sizeof text - used, ", ");
+      used += put_in(of, text + used, sizeof text - used);
+    }
+    at += length;
+  }
+  lw_working_step(working, step, "%s", text);
+}
