@@ -31,9 +31,17 @@ void lw_figures_of_wall(const lw_figures *figures);
 void lw_figures_of_site(const lw_figures *figures);
 void lw_figures_of_situation(const lw_figures *figures, const lw_situation *situation);
 void lw_figures_of_stage(const lw_figures *figures, const lw_stage *stage);
+/* Its plane and its thrust alone. */
+void lw_figures_of_push(const lw_figures *figures, const lw_stage *stage);
 void lw_figures_of_profile(const lw_figures *figures, const lw_stage *stage);
 void lw_figures_of_joint(const lw_figures *figures, const lw_joint *joint);
 void lw_figures_of_forces(const lw_figures *figures, const lw_stage *stage);
+/* One of them with its arms and moments; its prefix is that of the figures. */
+void lw_figures_of_force(const lw_figures *figures, const lw_stage *stage, int index);
+/* What the number of a force in a stage is called, "course-2", "water-2"; joint: the stage is of what stands
+ * above it; 0: of the whole wall. */
+void lw_force_name(const lw_result *result, const lw_stage *stage, int joint, int index, char *out,
+                   size_t size);
 void lw_figures_of_bearing(const lw_figures *figures, const lw_situation *s, const lw_stage *stage, lw_at at);
 void lw_figures_of_check(const lw_figures *figures, const lw_check *check);
 void lw_figures_of_building(const lw_figures *figures);

@@ -8,15 +8,26 @@
 
 static const double NOTHING = 1e-12;
 
-static int earlier_of_same_name(const lw_result *result, const lw_forces *forces, int index,
-                                const char *slug) {
-  int count = 0;
+/* The courses above a joint count from the joint; people count them from the ground. */
+static void slug_of(const lw_result *result, const lw_force *force, int joint, char *out, size_t size) {
+  lw_force named = *force;
+  if (force->kind == LW_FORCE_PART && force->index >= 0) named.index += joint;
+  lw_force_slug(result, &named, out, size);
+}
+
+void lw_force_name(const lw_result *result, const lw_stage *stage, int joint, int index, char *out,
+                   size_t size) {
+  char slug[32], other[32];
+  int before = 0;
+  slug_of(result, &stage->forces.force[index], joint, slug, sizeof slug);
   for (int i = 0; i < index; i++) {
-    char other[32];
-    lw_force_slug(result, &forces->force[i], other, sizeof other);
-    count += strcmp(other, slug) == 0 ? 1 : 0;
+    slug_of(result, &stage->forces.force[i], joint, other, sizeof other);
+    before += strcmp(other, slug) == 0 ? 1 : 0;
   }
-  return count;
+  if (before > 0)
+    lw_print(out, size, "%s-%d", slug, before + 1);
+  else
+    lw_print(out, size, "%s", slug);
 }
 
 static void put_weight(const lw_figures *b, const lw_force *f) {
@@ -45,21 +56,19 @@ static void put_level(const lw_figures *b, const lw_force *f, double foot_m) {
       -f->horizontal_kn_per_m * (f->y_m - foot_m));
 }
 
+void lw_figures_of_force(const lw_figures *figures, const lw_stage *stage, int index) {
+  const lw_force *f = &stage->forces.force[index];
+  put_upright(figures, f, stage->contact.front_m);
+  put_level(figures, f, lw_stage_foot(figures->result, stage));
+}
+
 void lw_figures_of_forces(const lw_figures *figures, const lw_stage *stage) {
   if (stage->status != LW_OK) return;
-  double foot_m = lw_stage_foot(figures->result, stage);
   for (int i = 0; i < stage->forces.count; i++) {
-    const lw_force *f = &stage->forces.force[i];
-    char slug[32], part[48];
-    lw_force_slug(figures->result, f, slug, sizeof slug);
-    int before = earlier_of_same_name(figures->result, &stage->forces, i, slug);
-    if (before > 0)
-      lw_print(part, sizeof part, "%s-%d", slug, before + 1);
-    else
-      lw_print(part, sizeof part, "%s", slug);
+    char part[48];
+    lw_force_name(figures->result, stage, 0, i, part, sizeof part);
     lw_figures b = lw_figures_below(figures, part);
-    put_weight(&b, f);
-    put_upright(&b, f, stage->contact.front_m);
-    put_level(&b, f, foot_m);
+    put_weight(&b, &stage->forces.force[i]);
+    lw_figures_of_force(&b, stage, i);
   }
 }

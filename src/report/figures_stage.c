@@ -38,6 +38,9 @@ static const lw_stage_figure thrusts[] = {
     {"water_kn_per_m", "push of the water on the plane's height", "kN/m", OF(thrust.water_kn_per_m)},
     {"water_height_m", "height of that push above the foot of the plane", "m", OF(thrust.water_height_m)},
     {"crack_depth_m", "depth of the tension crack", "m", OF(thrust.crack_depth_m)},
+};
+
+static const lw_stage_figure in_front[] = {
     {"passive_kn_per_m", "resistance of the ground in front that is counted", "kN/m", OF(passive_kn_per_m)},
 };
 
@@ -111,12 +114,23 @@ static void put_contact(const lw_figures *figures, const lw_stage *stage) {
   if (contact->area_m2 < contact->width_m) put_all(figures, stage, tapers, COUNT(tapers));
 }
 
-void lw_figures_of_stage(const lw_figures *figures, const lw_stage *stage) {
-  if (stage->status != LW_OK) return;
-  put_all(figures, stage, thrusts, COUNT(thrusts));
+static void put_seismic(const lw_figures *figures, const lw_stage *stage) {
   const lw_seismic *shaken = &stage->back.plane.seismic;
   if (shaken->horizontal > 0.0 || fabs(shaken->vertical) > 0.0)
     put_all(figures, stage, seismic, COUNT(seismic));
+}
+
+void lw_figures_of_push(const lw_figures *figures, const lw_stage *stage) {
+  if (stage->status != LW_OK) return;
+  put_all(figures, stage, thrusts, COUNT(thrusts));
+  put_seismic(figures, stage);
+}
+
+void lw_figures_of_stage(const lw_figures *figures, const lw_stage *stage) {
+  if (stage->status != LW_OK) return;
+  put_all(figures, stage, thrusts, COUNT(thrusts));
+  put_all(figures, stage, in_front, COUNT(in_front));
+  put_seismic(figures, stage);
   lw_figures_of_loads(figures, stage);
   if (stage->wedge_known) {
     put_all(figures, stage, wedges, COUNT(wedges));

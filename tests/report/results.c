@@ -75,6 +75,17 @@ static void name_of_fence(char *key, size_t size) {
   if (load) snprintf(key, size, "fence.LOAD_post%s", rest);
 }
 
+/* A joint, and a contact in another load case, have the keys of the base beside their own. */
+static void as_the_base(const keys *all, char *key, size_t size) {
+  static const char *const like[] = {"situations[].joints[].", "situations[].load_cases[]."};
+  char rest[128];
+  for (size_t i = 0; i < sizeof like / sizeof *like; i++) {
+    if (strncmp(key, like[i], strlen(like[i])) != 0 || find_key(all, key) >= 0) continue;
+    snprintf(rest, sizeof rest, "%s", key + strlen(like[i]));
+    snprintf(key, size, "situations[].base.%s", rest);
+  }
+}
+
 /* The items of a sheet stand for each other, and so do base and pad. */
 static void meet_path(void *context, const json_t *parent, const char *path, const json_t *value) {
   static const char given[] = "given.", pad[] = "situations[].pad.";
@@ -91,6 +102,7 @@ static void meet_path(void *context, const json_t *parent, const char *path, con
     snprintf(key, sizeof key, "%s", path);
   }
   name_of_fence(key, sizeof key);
+  as_the_base(context, key, sizeof key);
   meet(context, key, path);
 }
 
