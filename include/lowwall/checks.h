@@ -26,6 +26,16 @@ typedef enum lw_check_kind {
 typedef enum lw_at { LW_AT_BASE, LW_AT_PAD, LW_AT_JOINT, LW_AT_CAP, LW_AT_GROUND } lw_at;
 typedef enum lw_holds { LW_HOLDS, LW_FALLS_SHORT, LW_CANNOT_SHOW } lw_holds;
 
+/* In which of its situation's load cases a check was made: enough to make that load case again. */
+typedef struct lw_load_case_name {
+  const lw_format_row *set;  /* a row of the set of factors; NULL: it has none */
+  signed char way;           /* of an earthquake, from 0 */
+  signed char leaning;       /* which factors on what acts, of those the set has, from 0 */
+  bool people_down;          /* the downward part of people is there */
+  bool cap_load;             /* the weight of loads of kind cap is on; their push always is */
+  double divided_by;         /* every strength, where a factor on all of them is searched; 0: it is not */
+} lw_load_case_name;
+
 /* One failure mode at one place: has = resistance / demand, needs = the has required, ratio = has / needs. */
 typedef struct lw_check {
   lw_check_kind kind;
@@ -38,6 +48,7 @@ typedef struct lw_check {
   bool counts;             /* false: printed, but no requirement or not checked (relies on its bond) */
   bool factored;           /* demand and resistance are design values: partial factors are in them */
   const lw_format_row *by; /* format and clause of needs; NULL when none */
+  lw_load_case_name made_in;
 } lw_check;
 
 /* What acts on a wall or on the courses above a joint. */
@@ -68,6 +79,13 @@ typedef struct lw_factors {
   double variable_on_wall;  /* people, loads on the cap */
   double surcharge_on_wall; /* what presses on a heel: it may be missing there while it pushes behind */
 } lw_factors;
+
+/* What a load case puts on the wall besides the soil, and by which factors everything acts. */
+typedef struct lw_actions {
+  double people_down_kn_per_m, people_out_kn_per_m; /* on the front edge of the top */
+  bool cap_load; /* the weight of loads of kind cap is on; their push always is */
+  lw_factors factors;
+} lw_actions;
 
 typedef struct lw_force {
   lw_force_kind kind;
@@ -156,6 +174,15 @@ typedef enum lw_situation_name {
   LW_SITUATION_COUNT
 } lw_situation_name;
 
+/* One load case of a wall: everything that a balance of forces takes besides wall and site. */
+typedef struct lw_load_case {
+  lw_situation_name situation;
+  lw_situation_kind kind;
+  const lw_format_row *set; /* a row of the set of factors; NULL: it has none */
+  lw_ground ground;         /* design strengths beside the wall's own, water, earthquake, what is dug */
+  lw_actions actions;
+} lw_load_case;
+
 enum { LW_CHECK_MAX = 10 + 3 * LW_COURSE_MAX };
 
 typedef struct lw_situation {
@@ -165,10 +192,8 @@ typedef struct lw_situation {
   const char *why;          /* why it decides or does not, one sentence */
   double water_depth_m;     /* below the top of the wall, in this situation; INFINITY: dry */
   double people_down_kn_per_m, people_out_kn_per_m; /* on the front edge of the top; 0: nobody */
-  lw_seismic seismic;       /* of the way that is shown; the checks keep the worst of all ways */
-  const lw_format_row *set; /* a row of the set of factors under which the stages stand here: of several the
-                               one that governs; NULL when the format has no rows */
-  lw_factors factors;       /* on what acts, in those stages */
+  lw_load_case load_case;   /* in which the stages stand here: of several sets of factors the one that
+                               governs, all loads there; the checks keep the worst of all load cases */
   lw_stage base, pad;       /* pad.status is not LW_OK with reason no-pad when there is none */
   int joint_count;
   lw_joint joint[LW_COURSE_MAX];
@@ -254,7 +279,6 @@ typedef struct lw_wall {
   lw_tier tier;
   lw_slip_cause slip_cause;
   double bed_slope_rad;     /* of the ground under a bed that stands on a slope; 0: it does not */
-  bool governing_only;      /* nobody asks for more than what governs: LW_DETAIL_VERDICT */
   lw_section section;
 } lw_wall;
 
@@ -262,45 +286,64 @@ typedef struct lw_wall {
 void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall);
 
 /** Run every situation on a wall.
- *  out   situations   each with its stages and checks; a check that cannot be shown says why */
-void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_situations *situations,
-                       const lw_working *working);
+ *  in    wall      as lw_wall_build made it
+ *        tables    in effect
+ *        detail    below LW_DETAIL_EVERYTHING no stage and no joint of a situation is filled in
+ *  out   situations   each with its checks; a check that cannot be shown says why */
+void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_detail detail,
+                       lw_situations *situations);
+
+/** The steps to the push on the base in each situation that was run.
+ *  in    situations   of lw_situations_run at LW_DETAIL_EVERYTHING
+ *        working      takes the steps */
+void lw_situations_tell(const lw_wall *wall, const lw_tables *tables, const lw_situations *situations,
+                        const lw_working *working);
 
 /** The stage of one joint in full (for the working): as lw_situation.base is of the base. */
-void lw_situation_joint(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
-                        int joint, lw_stage *stage);
+void lw_situation_joint(const lw_wall *wall, const lw_situation *situation, int joint, lw_stage *stage);
 
 /** Passive resistance of the ground in front, as far as the method counts it: its level part, less the
  *  friction under base or pad that is lost where it turns up and lifts the wall.
- *  in    extra_depth_m   below the base: the pad's thickness under the pad, else 0   m
- *        working         its steps; NULL allowed
+ *  in    ground    of the load case
+ *        below_m   below the base: the pad's thickness under the pad, else 0   m   0 or more
+ *        working   its steps; NULL allowed
  *  gives kN/m, the share included; 0 when none is counted, or where it has no answer
  *  from  [RANKINE1857 level ground]; [COULOMB1776 general form] */
-double lw_passive_resistance(const lw_wall *wall, double extra_depth_m, const lw_working *working);
+double lw_passive_resistance(const lw_wall *wall, const lw_ground *ground, double below_m,
+                             const lw_working *working);
+
+/** The ground as it is given: strengths of the sheet, the water that is usual, nothing shaken or dug. */
+void lw_ground_own(const lw_wall *wall, lw_ground *ground);
+
+/** The load case that a check was made in.
+ *  in    situation   that the check stands in
+ *        check       for its name of a load case */
+void lw_load_case_of(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
+                     const lw_check *check, lw_load_case *load_case);
 
 /* What a check rests on. */
-typedef struct lw_retrace {
-  lw_wall wall;        /* with the strengths of the check's own set */
-  lw_stage stage;      /* with that set's factors on what acts */
+typedef struct lw_basis {
+  const lw_wall *wall;
+  lw_load_case load_case;
+  lw_stage stage;
   lw_strip strip;      /* what a theory of bearing takes the contact for */
   double on_friction;  /* tan φ and every friction were multiplied by this */
   double on_push;      /* and the strength of the soil that pushes by this as well */
   double wedges;       /* the factor of sliding that divides every strength, in on_friction too; 0: none */
   double on_sliding, on_passive, on_bearing;   /* and resistances by these */
   double ground_holds_kn_per_m;                /* from sliding at most, passive apart; INFINITY: no limit */
-} lw_retrace;
+} lw_basis;
 
-/** The stage behind a check, found again, for the working: a situation keeps only the stage that governs.
+/** Load case and stage of a check, made again: a situation keeps only the stage that governs.
  *  in    check   one of the situation's, slip excepted
- *  gives false where none of the set's variants has the check's numbers; out is then not to be used */
-bool lw_check_retrace(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
-                      const lw_check *check, lw_retrace *out);
+ *  gives false where the check has no numbers; out is then not to be used */
+bool lw_check_basis(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
+                    const lw_check *check, lw_basis *out);
 
 /** The strip footing that bearing by theory takes the base or the underside of the pad for, by the format's
  *  strengths; for the working, and for calling a bearing routine with.
  *  in    at   LW_AT_BASE, or LW_AT_PAD where there is one */
-lw_strip lw_situation_strip(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
-                            lw_at at);
+lw_strip lw_situation_strip(const lw_wall *wall, const lw_situation *situation, lw_at at);
 
 /** The cross-section that a slip is looked for in, water as in the situation, strengths by the format's.
  *  in    situation   for its water and kind

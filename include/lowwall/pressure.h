@@ -267,10 +267,20 @@ typedef struct lw_back_plane {
   lw_plane plane;
 } lw_back_plane;
 
+/* The wall above one contact: all of it, or its courses above a joint. */
+typedef struct lw_stack {
+  const lw_section *section;
+  double below_m;               /* from its lowest course down to the contact: under a pad or bed, else 0 */
+} lw_stack;
+
 /** The plane on which the thrust of the method acts, for a whole wall or for the courses above a joint.
- *  in    extra_depth_m   how far the plane goes below the base: the pad's thickness, else 0 */
-void lw_back_plane_build(const lw_site *site, const lw_section *section, const lw_method *method,
-                         double wall_friction_rad, double extra_depth_m, lw_back_plane *back);
+ *  in    site     any that lw_site_build made
+ *        ground   strengths, water and earthquake of the load case
+ *        method   any
+ *        stack    its section is known
+ *  out   back     the lists of its plane up to their counts */
+void lw_back_plane_build(const lw_site *site, const lw_ground *ground, const lw_method *method,
+                         const lw_stack *stack, lw_back_plane *back);
 
 #ifdef __cplusplus
 }

@@ -79,9 +79,6 @@ typedef struct lw_site {
 
   double storm_rain_m, drainable_porosity;         /* 0: no storm */
   double trench_depth_m, trench_distance_m;        /* in front: below the ground, from the toe; 0: none */
-  bool front_open;                   /* that trench is open: for a slip */
-  double dug_m;                      /* what a set of factors digs away in front before that resists */
-  bool undermined;                   /* of the wall in that situation: it rests on nothing that is known */
 
   lw_soil footing;
   double base_friction;              /* tan of the angle, least of block on bedding and bedding on pad */
@@ -90,8 +87,42 @@ typedef struct lw_site {
   double allowable_bearing_kpa;      /* 0: no value may be assumed */
   lw_pad pad;
   double bed_m;                      /* no pad is named: the levelled bed that is taken; 0: none */
-  lw_seismic seismic;                /* all 0 but in the situation that is an earthquake */
 } lw_site;
+
+/* What holds a layer together. */
+typedef struct lw_strength {
+  double friction_rad, cohesion_kpa;
+} lw_strength;
+
+/* Strengths to reckon with in a load case: those that are given, or what a set of factors leaves of them. */
+typedef struct lw_strengths {
+  lw_strength soil[LW_SOIL_MAX];     /* of the layers of the site, as many as it has */
+  lw_strength footing;
+  double wall_friction_rad;          /* δ */
+  double base_friction, base_adhesion_kpa, pad_friction;
+  double joint_friction, joint_shear_kn_per_m;
+  bool divided;                      /* of the soil behind: a coefficient that was given belongs to another */
+} lw_strengths;
+
+/* The ground in front of the wall in a load case. */
+typedef struct lw_front {
+  double slope_rad;                  /* positive downwards */
+  double embedment_m;                /* base below the ground, for what resists in front */
+  double bearing_embedment_m;        /* the same for bearing; 0 when it is not known */
+  double dug_m;                      /* what a set of factors digs away before the ground resists */
+  bool open;                         /* the site's trench is open: for a slip */
+  bool undermined;                   /* by that trench: the wall rests on nothing that is known */
+} lw_front;
+
+/* The ground as it is in one load case. */
+typedef struct lw_ground {
+  lw_strengths design;
+  double water_depth_m;              /* behind, below the top of the wall; INFINITY: dry */
+  lw_seismic seismic;                /* all 0: no earthquake */
+  double level_push;                 /* factor on what pushes the ground level: 1 without partial factors */
+  double wind_kn_per_m, wind_distance_m;   /* of a fence behind, by its posts; 0: none */
+  lw_front front;
+} lw_ground;
 
 /* The handbook's switches, in the order of docs/sheet.md. */
 typedef struct lw_method {
@@ -117,7 +148,6 @@ typedef struct lw_method {
   lw_active_by active_by;            /* beside Coulomb only */
   lw_overconsolidation overconsolidation;
   double coefficient;                /* of earth pressure, as given; 0: the formula's */
-  bool coefficient_outlived;         /* a set of factors has changed the friction that it belongs to */
   double seismic_height;             /* share of the plane's height at which what an earthquake adds acts */
   lw_slip_method slip;
 } lw_method;

@@ -1,9 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "situation.h"
+#include "bearing.h"
 
 #include <math.h>
 
 #include "base/extremes.h"
+#include "format_factors.h"
 
 /* Bearing of the ground under the base or the pad: an allowable value, or a theory of the strip footing. */
 
@@ -23,28 +24,27 @@ typedef struct weights {
 
 /* Water that stands behind the wall will stand under it too: all of it is buoyant. Else the water in front
  * counts, whole from the base up, and less and less down to a base width below it. */
-static weights weights_of(const lw_check_context *context, double depth_m, double foot_y_m, double width_m) {
-  const lw_site *site = &context->wall->site;
+static weights weights_of(const lw_wall *wall, const lw_ground *ground, lw_at at, double width_m) {
+  const lw_site *site = &wall->site;
   const lw_soil *soil = &site->footing;
-  double moist = soil->light_unit_weight_kn_per_m3;
+  double pad = at == LW_AT_PAD ? site->pad.thickness_m : 0.0;
+  double depth = ground->front.bearing_embedment_m + pad, moist = soil->light_unit_weight_kn_per_m3;
   double buoyant =
       lw_smaller(soil->saturated_unit_weight_kn_per_m3 - site->water_unit_weight_kn_per_m3, moist);
-  double over =
-      context->wet ? INFINITY : context->wall->section.height_m - site->front_water_depth_m - foot_y_m;
-  double wet = lw_smaller(lw_larger(over, 0.0), depth_m);
+  bool wet_behind = isfinite(ground->water_depth_m);
+  double over = wet_behind ? INFINITY : wall->section.height_m - site->front_water_depth_m + pad;
+  double wet = lw_smaller(lw_larger(over, 0.0), depth);
   double dry_below = over >= 0.0 ? 0.0 : -over >= width_m ? 1.0 : -over / width_m;
-  return (weights){moist * (depth_m - wet) + buoyant * wet, buoyant + dry_below * (moist - buoyant)};
+  return (weights){moist * (depth - wet) + buoyant * wet, buoyant + dry_below * (moist - buoyant)};
 }
 
-lw_strip lw_bearing_strip(const lw_check_context *context, const lw_stage *stage, lw_at at) {
-  const lw_wall *wall = context->wall;
-  const lw_soil *soil = &wall->site.footing;
+lw_strip lw_bearing_strip(const lw_wall *wall, const lw_ground *ground, const lw_stage *stage, lw_at at) {
+  const lw_strength *soil = &ground->design.footing;
   double pad = at == LW_AT_PAD ? wall->site.pad.thickness_m : 0.0;
-  double depth = wall->section.bearing_embedment_m + pad;
-  weights weight = weights_of(context, depth, -pad, stage->contact.area_m2);
+  weights weight = weights_of(wall, ground, at, stage->contact.area_m2);
   return (lw_strip){.width_m = stage->contact.area_m2,
                     .eccentricity_m = off_middle(&stage->contact),
-                    .depth_m = depth,
+                    .depth_m = ground->front.bearing_embedment_m + pad,
                     .overburden_kpa = weight.beside_kpa,
                     .friction_rad = soil->friction_rad,
                     .cohesion_kpa = soil->cohesion_kpa,
@@ -57,25 +57,21 @@ lw_strip lw_bearing_strip(const lw_check_context *context, const lw_stage *stage
                     .inclination_factors = wall->method.inclination_factors};
 }
 
-lw_strip lw_situation_strip(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
-                            lw_at at) {
-  lw_format format;
-  lw_wall now;
-  lw_format_read_of(tables, situation->set, &format);
-  lw_situation_wall(wall, &format, situation, &now, NULL);
-  lw_check_context context = {&now, &format, situation->kind, isfinite(situation->water_depth_m)};
-  return lw_bearing_strip(&context, at == LW_AT_PAD ? &situation->pad : &situation->base, at);
+lw_strip lw_situation_strip(const lw_wall *wall, const lw_situation *situation, lw_at at) {
+  const lw_stage *stage = at == LW_AT_PAD ? &situation->pad : &situation->base;
+  return lw_bearing_strip(wall, &situation->load_case.ground, stage, at);
 }
 
 /* A number that is given belongs to the friction that is given: a set that changes that leaves it unsafe. */
 static bool outlives_its_friction(const lw_check_context *context) {
-  double times = lw_format_times(context->format, context->kind, LW_NEED_FRICTION, LW_NEED_FRICTION_TIMES);
+  double times =
+      lw_format_times(context->format, context->load_case->kind, LW_NEED_FRICTION, LW_NEED_FRICTION_TIMES);
   return context->wall->method.n_gamma == LW_N_GAMMA_GIVEN && fabs(times - 1.0) > 1e-9;
 }
 
 static void by_theory(const lw_check_context *context, const lw_stage *stage, lw_at at, lw_check *check) {
   const lw_bearing_routine *routine = lw_bearing_routine_of(context->wall->method.bearing);
-  lw_strip strip = lw_bearing_strip(context, stage, at);
+  lw_strip strip = lw_bearing_strip(context->wall, &context->load_case->ground, stage, at);
   lw_bearing bearing;
   lw_error error = {0};
   if (outlives_its_friction(context)) {
@@ -87,7 +83,7 @@ static void by_theory(const lw_check_context *context, const lw_stage *stage, lw
     return;
   }
   bool net = context->wall->method.bearing_on == LW_BEARING_NET;
-  double times = lw_format_times(context->format, context->kind, LW_NEED_BEARING_RESISTANCE,
+  double times = lw_format_times(context->format, context->load_case->kind, LW_NEED_BEARING_RESISTANCE,
                                  LW_NEED_BEARING_RESISTANCE_TIMES);
   check->resistance = lw_known(times * (net ? bearing.net_kpa : bearing.ultimate_kpa));
   check->demand = lw_known(stage->contact.greatest_kpa - (net ? strip.overburden_kpa : 0.0));
@@ -97,7 +93,7 @@ static void by_theory(const lw_check_context *context, const lw_stage *stage, lw
     return;
   }
   check->has = lw_known(check->resistance.value / check->demand.value);
-  lw_check_weigh(check, context->format->row[LW_NEED_BEARING_THEORY], context->kind);
+  lw_check_weigh(check, context->format->row[LW_NEED_BEARING_THEORY], context->load_case->kind);
 }
 
 /* The base on a pad bears on the pad's stone; everything else on the ground. */
@@ -115,7 +111,7 @@ static void by_value(const lw_check_context *context, const lw_stage *stage, lw_
   }
   check->resistance = lw_known(value);
   check->has = lw_known(value / stage->contact.greatest_kpa);
-  lw_check_weigh(check, context->format->row[LW_NEED_BEARING_PRESUMPTIVE], context->kind);
+  lw_check_weigh(check, context->format->row[LW_NEED_BEARING_PRESUMPTIVE], context->load_case->kind);
 }
 
 lw_check lw_check_bearing(const lw_check_context *context, const lw_stage *stage, lw_at at) {
@@ -127,9 +123,9 @@ lw_check lw_check_bearing(const lw_check_context *context, const lw_stage *stage
     check.has = lw_known(0.0);
     lw_check_weigh(&check,
                    context->format->row[theory ? LW_NEED_BEARING_THEORY : LW_NEED_BEARING_PRESUMPTIVE],
-                   context->kind);
+                   context->load_case->kind);
     check.reason = LW_REASON_OUTSIDE_BASE;
-  } else if (context->wall->site.front_slope_rad > LEVEL_IN_FRONT_RAD) {
+  } else if (context->load_case->ground.front.slope_rad > LEVEL_IN_FRONT_RAD) {
     lw_check_not_shown(&check, LW_REASON_FRONT_SLOPE);
   } else if (theory) {
     by_theory(context, stage, at, &check);

@@ -72,7 +72,7 @@ static const lw_check *newest(const lw_building_course *course) {
 }
 
 static bool lay_courses(const lw_building_site *site, lw_building *building) {
-  building->course_count = site->wall.section.course_count;
+  building->course_count = site->wall->section.course_count;
   for (int i = 0; i < building->course_count; i++) {
     lw_building_course *course = &building->course[i];
     if (lw_building_fill(site, &building->plant, i, course) != LW_OK) return false;
@@ -88,7 +88,7 @@ static bool lay_courses(const lw_building_site *site, lw_building *building) {
 /* What compaction would leave on the whole wall if nothing ever gave way, and the earth alone once it has. */
 static void add_whole(const lw_building_site *site, lw_building *building) {
   const lw_building_course *top = &building->course[building->course_count - 1];
-  double height = site->wall.section.height_m - site->wall.site.soil_below_top_m;
+  double height = site->wall->section.height_m - site->wall->site.soil_below_top_m;
   building->whole = lw_compaction_thrust(&top->diagram, height);
   double push = top->diagram.coefficient * top->unit_weight_kn_per_m3 * height * height / 2.0;
   building->settled = (lw_lateral){push, height / 3.0};

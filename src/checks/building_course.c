@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "format_factors.h"
+
 /* One course newly laid: what pushes it and what holds it. */
 
 /* A set that factors loads or soil asks 1 of a check. Its margin lies where this study has none, so the
@@ -17,48 +19,51 @@ void lw_building_site_make(const lw_wall *wall, const lw_tables *tables, lw_buil
   lw_format_read(tables, wall->format, &family);
   lw_format_read(tables, "lowwall", &own);
   site->tables = tables;
-  site->wall = *wall;
-  lw_format_apply(&family.set[0], LW_UNUSUAL, &site->wall, NULL);
+  site->wall = wall;
+  lw_ground_own(wall, &site->ground);
+  lw_format_weaken(&family.set[0], LW_UNUSUAL, wall, &site->ground, NULL);
   site->sliding = asked_by(&family.set[0], &own.set[0], LW_NEED_SLIDING);
   site->overturning = asked_by(&family.set[0], &own.set[0], LW_NEED_OVERTURNING);
 }
 
 lw_status lw_building_fill(const lw_building_site *site, const lw_plant *plant, int i,
                            lw_building_course *course) {
-  const lw_section *section = &site->wall.section;
+  const lw_section *section = &site->wall->section;
+  const lw_site *ground = &site->wall->site;
   const lw_part *part = &section->part[i];
-  double top = fmin(part->top_m, section->height_m - site->wall.site.soil_below_top_m);
+  double top = fmin(part->top_m, section->height_m - ground->soil_below_top_m);
   double depth = section->height_m - 0.5 * (part->bottom_m + part->top_m);
-  const lw_soil *soil = &site->wall.site.soil[lw_site_soil_at(&site->wall.site, depth)];
+  int layer = lw_site_soil_at(ground, depth);
+  double friction = site->ground.design.soil[layer].friction_rad,
+         unit_weight = ground->soil[layer].unit_weight_kn_per_m3;
   *course = (lw_building_course){.course = i + 1,
                                  .height_m = fmax(top - part->bottom_m, 0.0),
-                                 .friction_rad = soil->friction_rad,
-                                 .unit_weight_kn_per_m3 = soil->unit_weight_kn_per_m3};
+                                 .friction_rad = friction,
+                                 .unit_weight_kn_per_m3 = unit_weight};
   lw_compaction compaction = {.line_load_kn_per_m = plant->line_load_kn_per_m,
-                              .unit_weight_kn_per_m3 = soil->unit_weight_kn_per_m3,
-                              .friction_rad = soil->friction_rad,
+                              .unit_weight_kn_per_m3 = unit_weight,
+                              .friction_rad = friction,
                               .state = LW_ACTIVE};
   lw_status status = lw_compaction_solve(&compaction, &course->diagram, NULL, NULL);
   if (status != LW_OK) return status;
-  double h = course->height_m,
-         earth = course->diagram.coefficient * soil->unit_weight_kn_per_m3 * h * h / 2.0;
+  double h = course->height_m, earth = course->diagram.coefficient * unit_weight * h * h / 2.0;
   course->earth = (lw_lateral){earth, h / 3.0};
   course->push = lw_compaction_thrust(&course->diagram, h);
   return LW_OK;
 }
 
 lw_building_hold lw_building_hold_of(const lw_building_site *site, int from, int to) {
-  const lw_section *section = &site->wall.section;
+  const lw_section *section = &site->wall->section;
+  const lw_strengths *design = &site->ground.design;
   double front = section->part[from].front_m, weight = 0.0, moment = 0.0;
   if (from > 0) front = fmax(front, section->part[from - 1].front_m);
   for (int i = from; i <= to; i++) {
     weight += section->part[i].weight_kn_per_m;
     moment += section->part[i].weight_kn_per_m * (section->part[i].x_m - front);
   }
-  double friction = section->joint_friction * weight + section->joint_shear_kn_per_m;
+  double friction = design->joint_friction * weight + design->joint_shear_kn_per_m;
   double bears = 0.5 * (section->contact.front + section->contact.rear) * section->base_width_m;
-  if (from == 0)
-    friction = site->wall.site.base_friction * weight + site->wall.site.base_adhesion_kpa * bears;
+  if (from == 0) friction = design->base_friction * weight + design->base_adhesion_kpa * bears;
   return (lw_building_hold){friction, moment};
 }
 

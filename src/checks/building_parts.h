@@ -4,12 +4,13 @@
 
 #include <lowwall/building.h>
 
-#include "stage.h"
+#include "weigh.h"
 
 /* What the study of one wall shares: strengths factored by the format, and what it asks. */
 typedef struct lw_building_site {
   const lw_tables *tables;
-  lw_wall wall; /* soils and friction by the format's strengths */
+  const lw_wall *wall;
+  lw_ground ground; /* strengths by the set of factors */
   const lw_format_row *sliding, *overturning;
 } lw_building_site;
 

@@ -96,7 +96,7 @@ static double threshold(const lw_building_site *site, lw_known_row known, double
 /* The distances of the table are kept whatever the sum says, even by plant that may touch; a hand rammer is
  * no machine. */
 static double least_of(const lw_building_site *site, const lw_plant *plant) {
-  const lw_section *section = &site->wall.section;
+  const lw_section *section = &site->wall->section;
   if (plant->mass_kg < threshold(site, LW_THRESHOLD_HAND_MASS, 0.0)) return 0.0;
   double least = threshold(site, LW_THRESHOLD_COMPACTOR_DISTANCE, 0.0);
   bool heavy = plant->mass_kg > threshold(site, LW_THRESHOLD_MACHINE_MASS, 0.0);

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "stage.h"
+#include "compression.h"
 
 /* How much of the base, or of a joint, is in compression. */
 
@@ -14,7 +14,7 @@ lw_check lw_check_compression(const lw_check_context *context, const lw_stage *s
   check.resistance = lw_known(share * contact->area_m2);
   check.demand = lw_known(contact->area_m2);
   check.has = lw_known(share);
-  lw_check_weigh(&check, context->format->row[LW_NEED_COMPRESSION], context->kind);
+  lw_check_weigh(&check, context->format->row[LW_NEED_COMPRESSION], context->load_case->kind);
   if (!contact->inside) check.reason = LW_REASON_OUTSIDE_BASE;
   return check;
 }

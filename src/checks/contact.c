@@ -1,10 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "stage.h"
+#include "contact.h"
 
 #include <math.h>
 
 #include "base/extremes.h"
-
+#include "forces.h"
 #include "taper.h"
 
 /* A base or joint in equilibrium: resultant, contact in compression, edge pressures, uplift. Moments are

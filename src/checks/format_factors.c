@@ -1,11 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "format.h"
+#include "format_factors.h"
 
 #include <math.h>
 
 #include "bearing_common.h"
-
-/* The factors of a set, on strengths, on resistances and on what acts. */
 
 static const double SAME = 1e-12;
 
@@ -60,27 +58,28 @@ typedef struct strengths {
   double friction, cohesion, undrained;
 } strengths;
 
-static double of_cohesion(const strengths *times, const lw_soil *soil) {
+static double of_cohesion(const strengths *times, const lw_strength *soil) {
   return lw_bearing_is_frictionless(soil->friction_rad) ? times->undrained : times->cohesion;
 }
 
-static void weaken(lw_soil *soil, const strengths *times) {
+static void weaken(lw_strength *soil, const strengths *times) {
   soil->cohesion_kpa *= of_cohesion(times, soil);
   soil->friction_rad = weaker(soil->friction_rad, times->friction);
 }
 
 /* Block on block is no ground, but a code for stonework divides its friction by more: it is weakened too.
  * Adhesion is a share of the cohesion of the ground below. */
-static void weaken_contacts(lw_wall *wall, const strengths *times) {
-  wall->wall_friction_rad = weaker(wall->wall_friction_rad, times->friction);
-  wall->site.base_friction *= times->friction;
-  wall->site.pad_friction *= times->friction;
-  wall->site.base_adhesion_kpa *= of_cohesion(times, &wall->site.footing);
-  wall->section.joint_friction *= times->friction;
-  wall->section.joint_shear_kn_per_m *= times->friction;
+static void weaken_contacts(lw_strengths *design, const strengths *times) {
+  design->wall_friction_rad = weaker(design->wall_friction_rad, times->friction);
+  design->base_friction *= times->friction;
+  design->pad_friction *= times->friction;
+  design->base_adhesion_kpa *= of_cohesion(times, &design->footing);
+  design->joint_friction *= times->friction;
+  design->joint_shear_kn_per_m *= times->friction;
+  weaken(&design->footing, times);
 }
 
-static void say(const lw_working *working, const lw_soil *soil, double friction, const char *symbol) {
+static void say(const lw_working *working, const lw_strength *soil, double friction, const char *symbol) {
   lw_step step = {.symbol = symbol,
                   .formula = "atan(tan phi x factor), the angle to design with",
                   .value = weaker(soil->friction_rad, friction) * LW_DEG_PER_RAD,
@@ -88,34 +87,34 @@ static void say(const lw_working *working, const lw_soil *soil, double friction,
   lw_working_step(working, &step, "atan(tan(%.2f) x %.4f)", soil->friction_rad * LW_DEG_PER_RAD, friction);
 }
 
-/* What a level push moves grows faster than the push, so its factor stands on it where it acts. */
-static void push_at_source(const lw_format *format, lw_situation_kind kind, lw_site *site) {
-  double variable = value_or(format, LW_NEED_VARIABLE, kind, 1.0);
-  for (int i = 0; i < site->load_count; i++) site->load[i].push_kn_per_m *= variable;
-}
-
 /* Somebody digs in front without asking: a share of what the wall stands above that ground. */
-static double dug_in_front(const lw_format *format, lw_situation_kind kind, const lw_section *section) {
+static double dug_in_front(const lw_format *format, lw_situation_kind kind, const lw_section *section,
+                           const lw_front *front) {
   double share = value_or(format, LW_NEED_DUG_SHARE, kind, 0.0);
-  return fmin(share * (section->height_m - section->embedment_m),
+  return fmin(share * (section->height_m - front->embedment_m),
               value_or(format, LW_NEED_DUG_MOST, kind, INFINITY));
 }
 
-void lw_format_apply(const lw_format *format, lw_situation_kind kind, lw_wall *wall,
-                     const lw_working *working) {
+static void weaken_behind(const lw_site *site, const strengths *times, const char *symbol,
+                          lw_strengths *design, const lw_working *working) {
+  design->divided = true;
+  for (int i = 0; i < site->soil_count; i++) {
+    say(working, &design->soil[i], times->friction, symbol);
+    weaken(&design->soil[i], times);
+  }
+}
+
+/* What a level push moves grows faster than the push, so its factor stands on it where it acts. */
+void lw_format_weaken(const lw_format *format, lw_situation_kind kind, const lw_wall *wall, lw_ground *ground,
+                      const lw_working *working) {
   if (!format->has_factors) return;
-  push_at_source(format, kind, &wall->site);
-  wall->site.dug_m = dug_in_front(format, kind, &wall->section);
+  ground->level_push = value_or(format, LW_NEED_VARIABLE, kind, 1.0);
+  ground->front.dug_m = dug_in_front(format, kind, &wall->section, &ground->front);
   strengths times = {on_friction(format, kind), on_cohesion(format, kind), on_undrained(format, kind)};
   /* Dividing by one still costs the last bit of an angle: a lumped set leaves the soil as it is. */
   if (same(times.friction, 1.0) && same(times.cohesion, 1.0) && same(times.undrained, 1.0)) return;
-  wall->method.coefficient_outlived = true;
-  for (int i = 0; i < wall->site.soil_count; i++) {
-    say(working, &wall->site.soil[i], times.friction, "phid");
-    weaken(&wall->site.soil[i], &times);
-  }
-  weaken_contacts(wall, &times);
-  weaken(&wall->site.footing, &times);
+  weaken_behind(&wall->site, &times, "phid", &ground->design, working);
+  weaken_contacts(&ground->design, &times);
 }
 
 bool lw_format_on_every_wedge(const lw_format *format, lw_situation_kind kind) {
@@ -129,25 +128,21 @@ double lw_format_mobilized(const lw_format *format, lw_situation_kind kind, cons
   return 1.0 / value_or(format, LW_NEED_PUSH_STRENGTH, kind, 1.0);
 }
 
-/* What the wall stands on and the ground in front keep the same share as what pushes. */
-static void mobilize_contacts(double factor, lw_wall *wall) {
-  strengths times = {1.0 / factor, 1.0 / factor, 1.0 / factor};
-  weaken_contacts(wall, &times);
-  weaken(&wall->site.footing, &times);
-}
-
-void lw_format_mobilize(const lw_format *format, lw_situation_kind kind, lw_wall *wall,
-                        const lw_working *working) {
+void lw_format_mobilize(const lw_format *format, lw_situation_kind kind, const lw_wall *wall,
+                        lw_ground *ground, const lw_working *working) {
   double share = lw_format_mobilized(format, kind, &wall->method);
+  lw_strengths *design = &ground->design;
   strengths times = {share, share, share};
-  if (format->on_every_wedge > 0.0) mobilize_contacts(format->on_every_wedge, wall);
-  if (same(share, 1.0)) return;
-  wall->method.coefficient_outlived = true;
-  for (int i = 0; i < wall->site.soil_count; i++) {
-    say(working, &wall->site.soil[i], share, "phim");
-    weaken(&wall->site.soil[i], &times);
+  /* What the wall stands on and the ground in front keep the same share as what pushes. */
+  bool all = format->on_every_wedge > 0.0;
+  if (all) {
+    double left = 1.0 / format->on_every_wedge;
+    strengths of_contacts = {left, left, left};
+    weaken_contacts(design, &of_contacts);
   }
-  if (format->on_every_wedge <= 0.0) wall->wall_friction_rad = weaker(wall->wall_friction_rad, share);
+  if (same(share, 1.0)) return;
+  weaken_behind(&wall->site, &times, "phim", design, working);
+  if (!all) design->wall_friction_rad = weaker(design->wall_friction_rad, share);
 }
 
 /* What has no factor of its own takes that of permanent actions. */
@@ -197,15 +192,17 @@ static bool is_new(const lw_factors *all, int count) {
 }
 
 /* Every way for each source to be favourable or not; what makes no difference is tried once. */
-int lw_format_factors(const lw_format *format, lw_situation_kind kind, const lw_wall *wall,
+int lw_format_factors(const lw_format *format, const lw_load_case *load_case, const lw_wall *wall,
                       lw_factors factors[LW_LEANINGS]) {
+  lw_situation_kind kind = load_case->kind;
   int count = 0;
   if (!lw_format_is_partial(format, kind)) {
     factors[0] = (lw_factors){0};
     return 1;
   }
   const lw_method *method = &wall->method;
-  bool loads = wall->site.surcharge_kpa > 0.0 || wall->site.load_count > 0;
+  bool loads =
+      wall->site.surcharge_kpa > 0.0 || wall->site.load_count > 0 || load_case->ground.wind_kn_per_m > 0.0;
   bool heel = wall->site.surcharge_kpa > 0.0 && method->surcharge_on_heel == LW_SURCHARGE_PRESSES;
   bool one_source = !format->row[LW_NEED_SOIL_WEIGHT];
   for (int i = 0; i < LW_LEANINGS; i++) {

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <math.h>
+#include "format_ground.h"
 
-#include "format.h"
+#include <math.h>
 
 /* The factors of a set on a cross-section through wall and ground. */
 

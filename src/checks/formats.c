@@ -56,7 +56,7 @@ void lw_formats_compare(const lw_wall *wall, const lw_tables *tables, lw_formats
     *answer = (lw_format_answer){.row = &tables->format[i]};
     mark_all(tables, answer);
     lw_print(other.format, sizeof other.format, "%s", answer->row->format);
-    lw_situations_run(&other, tables, scratch, NULL);
+    lw_situations_run(&other, tables, LW_DETAIL_CHECKS, scratch);
     answer_of(scratch, answer);
   }
 }

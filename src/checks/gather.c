@@ -1,9 +1,13 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "stage.h"
+#include "gather.h"
 
 #include <math.h>
 
 #include "base/extremes.h"
+#include "forces.h"
+#include "inertia.h"
+#include "outline_water.h"
+#include "soil_on_wall.h"
 
 static void add_weights(const lw_section *section, lw_forces *forces) {
   for (int i = 0; i < section->part_count; i++) {
@@ -118,18 +122,20 @@ static void add_cap_loads(const lw_site *site, const lw_section *section, bool w
   }
 }
 
-void lw_forces_gather(const lw_wall *wall, const lw_section *section, const lw_push *push,
-                      const lw_actions *actions, lw_forces *forces) {
+void lw_forces_gather(const lw_wall *wall, const lw_load_case *load_case, const lw_section *section,
+                      const lw_push *push, lw_forces *forces) {
+  const lw_ground *ground = &load_case->ground;
+  lw_stack stack = {section, -push->back.foot_y_m};
   forces->count = 0;
-  forces->factors = actions->factors;
+  forces->factors = load_case->actions.factors;
   add_weights(section, forces);
-  lw_soil_on_wall(wall, section, &push->back, forces);
+  lw_soil_on_wall(wall, ground, section, &push->back, forces);
   add_surcharge_on_wall(wall, section, &push->back, forces);
   add_thrust(push, forces);
   add_loads_thrust(push, forces);
   add_crack_water(push, forces);
-  lw_water_on_outline(&wall->site, section, -push->back.foot_y_m, forces);
-  add_people(section, actions, forces);
-  add_cap_loads(&wall->site, section, actions->cap_load, forces);
-  lw_seismic_on_wall(&wall->site, section, &push->back, forces);
+  lw_water_on_outline(&wall->site, ground, &stack, forces);
+  add_people(section, &load_case->actions, forces);
+  add_cap_loads(&wall->site, section, load_case->actions.cap_load, forces);
+  lw_seismic_on_wall(&wall->site, ground, section, &push->back, forces);
 }

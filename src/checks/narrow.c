@@ -3,7 +3,7 @@
 
 #include <math.h>
 
-#include "stage.h"
+#include "weigh.h"
 
 /* A bed between two faces that stand close: information, never counted. */
 
@@ -95,7 +95,7 @@ static void raise_push(const lw_situations *situations, lw_narrow *n) {
   n->raised_known = true;
   n->raised_height_m = RAISED * s->base.back.plane.height_m;
   n->overturning = n->raised = *check;
-  double factor = s->factors.factored ? s->factors.earth_pressure : 1.0;
+  double factor = s->load_case.actions.factors.factored ? s->load_case.actions.factors.earth_pressure : 1.0;
   n->raised.demand = lw_known(check->demand.value + factor * moment_more(&s->base));
   n->raised.has = lw_known(check->resistance.value / n->raised.demand.value);
   lw_check_weigh(&n->raised, check->by, s->kind);

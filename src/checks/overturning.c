@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "stage.h"
+#include "overturning.h"
 
 /* Overturning of the wall about its toe, tilting of a stack of courses about its front lower edge. */
 
@@ -19,14 +19,14 @@ lw_check lw_check_overturning(const lw_check_context *context, const lw_stage *s
   check.demand = lw_known(contact->overturning_knm_per_m);
   check.resistance = lw_known(contact->resisting_knm_per_m);
   if (contact->overturning_knm_per_m <= 1e-9) {
-    check.needs = lw_format_value(row, context->kind);
+    check.needs = lw_format_value(row, context->load_case->kind);
     check.by = row;
     check.holds = LW_HOLDS;
     check.reason = LW_REASON_NO_DEMAND;
     check.counts = contact->inside || check.needs.known;
   } else {
     check.has = lw_known(contact->resisting_knm_per_m / contact->overturning_knm_per_m);
-    lw_check_weigh(&check, row, context->kind);
+    lw_check_weigh(&check, row, context->load_case->kind);
   }
   if (contact->inside || !check.counts || lw_check_faulty(&check)) return check;
   /* The resultant is outside: whatever the moments say, it stands on nothing. */

@@ -1,8 +1,13 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "stage.h"
+#include "pad.h"
 
 #include <math.h>
 
+#include "contact.h"
+#include "forces.h"
+#include "gather.h"
+#include "inertia.h"
+#include "stage.h"
 #include "taper.h"
 
 /* The underside of the pad: the thrust covers the pad's thickness too, the load spreads through it from the
@@ -36,11 +41,9 @@ static double effective_width(const lw_section *section, const lw_contact *conta
 }
 
 /* The pad's stone within a width, and what an earthquake makes of it. */
-static void put_pad(const lw_wall *wall, double width_m, double middle_m, int at, lw_forces *forces) {
-  lw_force weight = pad_weight(&wall->site.pad, width_m, middle_m);
-  lw_forces_put(forces, at, weight);
-  if (lw_seismic_acts(&wall->site))
-    lw_forces_put(forces, at + 1, lw_seismic_inertia(&wall->site, &weight, 2));
+static void put_pad(const lw_force *weight, const lw_seismic *seismic, int at, lw_forces *forces) {
+  lw_forces_put(forces, at, *weight);
+  if (lw_seismic_acts(seismic)) lw_forces_put(forces, at + 1, lw_seismic_inertia(seismic, weight, 2));
 }
 
 static void press_evenly(lw_contact *contact, double width_m) {
@@ -58,40 +61,48 @@ static void no_pad(lw_stage *stage) {
   *stage = (lw_stage){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_PAD};
 }
 
-static void balance(const lw_wall *wall, const lw_push *push, const lw_actions *actions, lw_stage *stage) {
-  double foot = -lw_site_under(&wall->site);
-  lw_forces_gather(wall, &wall->section, push, actions, &stage->forces);
-  lw_contact_terms terms = {
-      .front_m = 0.0,
-      .rear_m = wall->section.base_width_m,
-      .foot_y_m = foot,
-      .contact = {1.0, 1.0},
-      .underside = {1.0, 1.0},
-      .uplift = true,
-      .rear_head_m = fmax(wall->section.height_m - wall->site.water_depth_m - foot, 0.0),
-      .front_head_m = fmax(wall->section.height_m - wall->site.front_water_depth_m - foot, 0.0)};
+static lw_contact_terms terms_of(const lw_wall *wall, const lw_ground *ground) {
+  double under = wall->section.height_m + lw_site_under(&wall->site);
+  return (lw_contact_terms){.front_m = 0.0,
+                            .rear_m = wall->section.base_width_m,
+                            .foot_y_m = -lw_site_under(&wall->site),
+                            .contact = {1.0, 1.0},
+                            .underside = {1.0, 1.0},
+                            .uplift = true,
+                            .rear_head_m = fmax(under - ground->water_depth_m, 0.0),
+                            .front_head_m = fmax(under - wall->site.front_water_depth_m, 0.0)};
+}
+
+static void balance(const lw_wall *wall, const lw_load_case *load_case, const lw_push *push,
+                    lw_stage *stage) {
+  const lw_ground *ground = &load_case->ground;
+  const lw_pad *pad = &wall->site.pad;
+  lw_forces_gather(wall, load_case, &wall->section, push, &stage->forces);
+  lw_contact_terms terms = terms_of(wall, ground);
   /* The stone under the base takes part in the balance; what lies within the spread is weighed after. */
   int at = stage->forces.count;
-  double middle = 0.5 * wall->section.base_width_m;
-  stage->forces.count += lw_seismic_acts(&wall->site) ? 2 : 1;
-  put_pad(wall, wall->section.base_width_m, middle, at, &stage->forces);
+  lw_force weight = pad_weight(pad, wall->section.base_width_m, 0.5 * wall->section.base_width_m);
+  stage->forces.count += lw_seismic_acts(&ground->seismic) ? 2 : 1;
+  put_pad(&weight, &ground->seismic, at, &stage->forces);
   lw_contact_solve(wall, &terms, &stage->forces, &stage->contact);
-  stage->passive_kn_per_m = lw_passive_resistance(wall, -foot, NULL);
+  stage->passive_kn_per_m = lw_passive_resistance(wall, ground, lw_site_under(&wall->site), NULL);
   if (!stage->contact.inside) return;
   double effective = effective_width(&wall->section, &stage->contact);
   double width = spread_width(wall, stage->contact.resultant_m, effective);
-  put_pad(wall, width, stage->contact.resultant_m, at, &stage->forces);
+  weight = pad_weight(pad, width, stage->contact.resultant_m);
+  put_pad(&weight, &ground->seismic, at, &stage->forces);
   lw_contact_balance(&wall->method, &terms, &stage->forces, &stage->contact);
   press_evenly(&stage->contact, width);
 }
 
-void lw_stage_pad(const lw_wall *wall, const lw_push *push, const lw_actions *actions, lw_stage *stage) {
+void lw_stage_pad(const lw_wall *wall, const lw_load_case *load_case, const lw_push *push, lw_stage *stage) {
   if (lw_site_under(&wall->site) <= 0.0) {
     no_pad(stage);
     return;
   }
   lw_stage_start(push, stage);
   if (stage->status != LW_OK) return;
-  balance(wall, push, actions, stage);
+  balance(wall, load_case, push, stage);
   lw_stage_end(stage);
+  lw_stage_undermine(load_case, stage);
 }

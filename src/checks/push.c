@@ -1,13 +1,13 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "stage.h"
+#include "push.h"
 
 #include <lowwall/passive.h>
 
 #include <math.h>
-#include <stddef.h>
-#include <string.h>
 
 #include "base/extremes.h"
+#include "push_guard.h"
+#include "push_parts.h"
 
 /* Formula and wedge that must agree do so to this share of the thrust. */
 static const double AGREEMENT = 1e-6;
@@ -33,9 +33,9 @@ static bool has_no_wedge(const lw_method *method) {
   return method->pressure == LW_PRESSURE_AT_REST || method->coefficient > 0.0;
 }
 
-static void fail(lw_push *push, const lw_error *error) {
+static void fail(lw_push *push, lw_reason reason) {
   push->status = LW_NO_SOLUTION;
-  push->reason = error->reason == LW_REASON_NONE ? LW_REASON_NO_WEDGE : error->reason;
+  push->reason = reason == LW_REASON_NONE ? LW_REASON_NO_WEDGE : reason;
 }
 
 /* The independent recheck on the same plane and in the same direction; the larger of the two is used. */
@@ -181,8 +181,6 @@ static lw_load_pressure theory_of(const lw_method *method) {
 static lw_status thrust_on(const lw_method *method, const lw_plane *plane, lw_push *push, lw_error *error,
                            const lw_working *working) {
   bool given = method->coefficient > 0.0, by_wedge = push->elastic_by == LW_LOAD_PRESSURE_WEDGE;
-  if (given && method->coefficient_outlived)
-    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_GIVEN_NUMBER, "friction has been divided");
   if (given && by_wedge && push->back.plane.load_count > 0)
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_LOADS_GIVEN, "no wedge carries the loads");
   return push->formula->thrust(state_of(method), plane, &push->thrust, error, working);
@@ -208,28 +206,31 @@ static lw_status by_formula(const lw_method *method, lw_push *push, lw_error *er
 static void keep_coefficient(const lw_method *method, lw_push *push) {
   lw_plane *plane = &push->back.plane;
   if (method->pressure != LW_PRESSURE_COULOMB || is_curved(method, push) || plane->layer_count > 1) return;
-  plane->known = (lw_coulomb_known){{plane->layer[0].friction_rad, plane->wall_friction_rad,
-                                     plane->batter_rad, plane->slope_rad},
-                                    push->thrust.coefficient};
+  plane->known = (lw_coulomb_known){
+      {plane->layer[0].friction_rad, plane->wall_friction_rad, plane->batter_rad, plane->slope_rad},
+      push->thrust.coefficient};
 }
 
-static void find(const lw_wall *wall, const lw_section *section, double extra_depth_m,
+static void find(const lw_wall *wall, const lw_ground *ground, const lw_stack *stack,
                  lw_wedge_known *searched, lw_push *push, const lw_working *working) {
   const lw_method *method = &wall->method;
   lw_error error = {0};
-  /* The plane is built whole, the thrust's profile up to its count. */
-  memset(push, 0, offsetof(lw_push, thrust) + offsetof(lw_thrust, profile));
-  lw_back_plane_build(&wall->site, section, method, wall->wall_friction_rad, extra_depth_m, &push->back);
+  *push = (lw_push){.status = LW_OK};
+  lw_back_plane_build(&wall->site, ground, method, stack, &push->back);
   push->formula = formula_of(method, &push->back.plane);
   if (wall->site.backfill_refused) {
-    push->status = LW_NO_SOLUTION;
-    push->reason = LW_REASON_REFUSED_BACKFILL;
+    fail(push, LW_REASON_REFUSED_BACKFILL);
     return;
   }
   if (push->back.plane.height_m <= 0.0) return;
+  /* A coefficient that was given belongs to the friction that was given. */
+  if (method->coefficient > 0.0 && ground->design.divided) {
+    fail(push, LW_REASON_GIVEN_NUMBER);
+    return;
+  }
   if (searched && searched->known) push->back.plane.known = searched->plane.known;
   if (by_formula(method, push, &error, working) != LW_OK) {
-    fail(push, &error);
+    fail(push, error.reason);
     return;
   }
   keep_coefficient(method, push);
@@ -240,10 +241,10 @@ static void find(const lw_wall *wall, const lw_section *section, double extra_de
   lw_push_divide(push);
 }
 
-void lw_push_find(const lw_wall *wall, const lw_section *section, double extra_depth_m,
+void lw_push_find(const lw_wall *wall, const lw_ground *ground, const lw_stack *stack,
                   lw_wedge_known *searched, lw_push *push, const lw_working *working) {
-  find(wall, section, extra_depth_m, searched, push, working);
-  lw_reason doubt = lw_push_doubt(wall, section, extra_depth_m, push);
+  find(wall, ground, stack, searched, push, working);
+  lw_reason doubt = lw_push_doubt(wall, ground, stack, push);
   if (push->status != LW_OK && doubt != LW_REASON_NOT_FINITE) return;
   push->reason = doubt;
   push->faulty = doubt != LW_REASON_NONE;

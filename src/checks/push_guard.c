@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "stage.h"
+#include "push_guard.h"
 
 #include <math.h>
 
@@ -13,11 +13,12 @@ static const double QUARTER_TURN = 1.57079632679489661923;
 static const double LEAST_HEIGHT_M = 1e-6, LEAST_ANGLE_RAD = 1e-3;
 
 /* A sum is finite only where every one of its terms is. */
-static bool site_is_finite(const lw_site *site) {
+static bool ground_is_finite(const lw_site *site, const lw_ground *ground) {
   double sum = site->surcharge_kpa + site->soil_below_top_m + site->slope_rad;
   for (int i = 0; i < site->soil_count; i++) {
     const lw_soil *soil = &site->soil[i];
-    sum += soil->friction_rad + soil->cohesion_kpa + soil->unit_weight_kn_per_m3 +
+    const lw_strength *strength = &ground->design.soil[i];
+    sum += strength->friction_rad + strength->cohesion_kpa + soil->unit_weight_kn_per_m3 +
            soil->light_unit_weight_kn_per_m3 + soil->saturated_unit_weight_kn_per_m3;
   }
   return isfinite(sum);
@@ -42,31 +43,32 @@ static bool thrust_is_finite(const lw_push *push) {
 }
 
 /* Soil that can neither stand by itself nor float, and by which angle it stands at the steepest. */
-static bool needs_holding(const lw_site *site, double *repose_rad) {
+static bool needs_holding(const lw_site *site, const lw_ground *ground, double *repose_rad) {
   *repose_rad = 0.0;
   for (int i = 0; i < site->soil_count; i++) {
     const lw_soil *soil = &site->soil[i];
+    const lw_strength *strength = &ground->design.soil[i];
     bool floats = soil->saturated_unit_weight_kn_per_m3 <= site->water_unit_weight_kn_per_m3;
-    if (soil->cohesion_kpa > 0.0 || soil->unit_weight_kn_per_m3 <= 0.0 || floats) return false;
-    *repose_rad = lw_larger(*repose_rad, soil->friction_rad);
+    if (strength->cohesion_kpa > 0.0 || soil->unit_weight_kn_per_m3 <= 0.0 || floats) return false;
+    *repose_rad = lw_larger(*repose_rad, strength->friction_rad);
   }
   return true;
 }
 
 /* A back that soil lies on is less steep than upright, one that leans into the soil steeper. */
-static bool must_push(const lw_wall *wall, const lw_section *section, double extra_depth_m,
+static bool must_push(const lw_wall *wall, const lw_ground *ground, const lw_stack *stack,
                       const lw_push *push) {
-  double repose, soil = section->height_m - wall->site.soil_below_top_m + extra_depth_m;
-  if (!(soil > LEAST_HEIGHT_M) || !needs_holding(&wall->site, &repose)) return false;
+  double repose, soil = stack->section->height_m - wall->site.soil_below_top_m + stack->below_m;
+  if (!(soil > LEAST_HEIGHT_M) || !needs_holding(&wall->site, ground, &repose)) return false;
   return QUARTER_TURN - lw_larger(push->back.plane.batter_rad, 0.0) > repose + LEAST_ANGLE_RAD;
 }
 
-lw_reason lw_push_doubt(const lw_wall *wall, const lw_section *section, double extra_depth_m,
+lw_reason lw_push_doubt(const lw_wall *wall, const lw_ground *ground, const lw_stack *stack,
                         const lw_push *push) {
-  bool finite = site_is_finite(&wall->site) && isfinite(section->height_m) && place_is_finite(&push->back) &&
-                thrust_is_finite(push);
+  bool finite = ground_is_finite(&wall->site, ground) && isfinite(stack->section->height_m) &&
+                place_is_finite(&push->back) && thrust_is_finite(push);
   if (!finite) return LW_REASON_NOT_FINITE;
   bool pushes = push->thrust.total_kn_per_m > 0.0;
-  if (!pushes && must_push(wall, section, extra_depth_m, push)) return LW_REASON_NO_PUSH;
+  if (!pushes && must_push(wall, ground, stack, push)) return LW_REASON_NO_PUSH;
   return push->faulty ? LW_REASON_WEDGE_DISAGREES : LW_REASON_NONE;
 }

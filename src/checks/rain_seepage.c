@@ -12,11 +12,13 @@ static bool drain_on_plane(const lw_wall *wall, const lw_back_plane *back) {
 void lw_rain_seepage_find(const lw_wall *wall, lw_rain_seepage *seepage) {
   const lw_site *site = &wall->site;
   lw_back_plane back;
+  lw_ground ground;
   lw_error error = {0};
   bool somewhere = site->drain_outlets > 0 || site->joints_open;
   *seepage = (lw_rain_seepage){.looked_at = somewhere && !site->free_draining && wall->section.known};
   if (!seepage->looked_at) return;
-  lw_back_plane_build(site, &wall->section, &wall->method, wall->wall_friction_rad, 0.0, &back);
+  lw_ground_own(wall, &ground);
+  lw_back_plane_build(site, &ground, &wall->method, &(lw_stack){&wall->section, 0.0}, &back);
   seepage->status = LW_NO_SOLUTION;
   seepage->reason = LW_REASON_NO_SEEPAGE_FORM;
   if (site->backfill_refused) seepage->reason = LW_REASON_REFUSED_BACKFILL;

@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "situation.h"
+#include "situation_earthquake.h"
+
+#include "situation_water.h"
 
 /* With the water that is usual: where it has no way out, that is a wet bed. Nobody sits there. */
 bool lw_plan_earthquake(const lw_wall *wall, const lw_tables *tables, lw_situation_plan *plan) {
@@ -9,8 +11,6 @@ bool lw_plan_earthquake(const lw_wall *wall, const lw_tables *tables, lw_situati
   plan->kind = LW_EXTREME;
   plan->decides = true;
   plan->why = "earthquake coefficients are given";
-  plan->seismic_horizontal = wall->seismic_horizontal;
-  plan->seismic_vertical = wall->seismic_vertical;
   if (blocked.kind == LW_USUAL) plan->water_depth_m = blocked.water_depth_m;
   return wall->seismic_horizontal > 0.0 || wall->seismic_vertical > 0.0;
 }

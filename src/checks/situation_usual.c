@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "situation.h"
+#include "situation_usual.h"
 
 /* The wall as built, and people on it. */
 
@@ -23,8 +23,8 @@ bool lw_plan_sitting(const lw_wall *wall, const lw_tables *tables, lw_situation_
   plan->kind = LW_USUAL;
   plan->decides = true;
   plan->why = "people sit on a wall of this height";
-  plan->actions.people_down_kn_per_m = load_of(tables, LW_LOAD_OF_PEOPLE_SITTING_DOWN);
-  plan->actions.people_out_kn_per_m = load_of(tables, LW_LOAD_OF_PEOPLE_SITTING_OUT);
+  plan->people_down_kn_per_m = load_of(tables, LW_LOAD_OF_PEOPLE_SITTING_DOWN);
+  plan->people_out_kn_per_m = load_of(tables, LW_LOAD_OF_PEOPLE_SITTING_OUT);
   return wall->people_on_cap;
 }
 
@@ -35,6 +35,6 @@ bool lw_plan_leaning(const lw_wall *wall, const lw_tables *tables, lw_situation_
   plan->decides = guard;
   plan->why = guard ? "the top stands so far above the ground behind that people lean on it as on a guard"
                     : "the top is low above the ground behind; nobody leans on it as on a guard";
-  plan->actions.people_out_kn_per_m = load_of(tables, LW_LOAD_OF_PEOPLE_LEANING);
+  plan->people_out_kn_per_m = load_of(tables, LW_LOAD_OF_PEOPLE_LEANING);
   return true;
 }

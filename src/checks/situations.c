@@ -1,7 +1,13 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <assert.h>
 
-#include "situation.h"
+#include "situation_earthquake.h"
+#include "situation_usual.h"
+#include "situation_water.h"
+#include "situations_run.h"
+#include "slip_check.h"
+#include "trench.h"
+#include "wind.h"
 
 /* Which situations a wall is checked in, of what kind each is, and which decide. */
 
@@ -11,17 +17,22 @@ static const lw_plan PLANS[] = {lw_plan_drained, lw_plan_blocked,    lw_plan_sto
 enum { PLAN_COUNT = sizeof PLANS / sizeof *PLANS };
 static_assert(PLAN_COUNT == (int)LW_SITUATION_COUNT, "a situation has one plan");
 
-void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_situations *situations,
-                       const lw_working *working) {
-  lw_situation_plan plan[PLAN_COUNT];
-  int count = 0;
+/* Those that the wall is checked in, started. */
+static void plan_all(const lw_wall *wall, const lw_tables *tables, lw_situations *situations) {
+  situations->count = 0;
   for (int i = 0; i < PLAN_COUNT; i++) {
-    plan[count] =
-        (lw_situation_plan){.water_depth_m = wall->site.water_depth_m, .actions = {.cap_load = true}};
-    if (PLANS[i](wall, tables, &plan[count])) count++;
+    lw_situation_plan plan = {.water_depth_m = wall->site.water_depth_m};
+    if (PLANS[i](wall, tables, &plan)) lw_situation_start(&plan, &situations->situation[situations->count++]);
   }
-  situations->count = count;
-  lw_situations_follow(wall, tables, plan, situations, working);
+}
+
+void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_detail detail,
+                       lw_situations *situations) {
+  lw_format_family family;
+  lw_format_read(tables, wall->format, &family);
+  plan_all(wall, tables, situations);
+  lw_situations_follow(wall, &family, detail, situations);
+  lw_slips_check(wall, &family, detail, situations);
 }
 
 /* A fault of the program governs wherever it shows: who computes one thing wrong is not believed another. */

@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "situation.h"
+#include "sliding_wedges.h"
 
-#include <math.h>
+#include "load_case.h"
+#include "sliding.h"
 
 /* Sliding by a factor on the strength of every wedge, as manuals for hydraulic works define it: the soil that
  * pushes, what the wall stands on and the ground in front all keep the same share of their strength, and the
@@ -10,29 +11,27 @@
 
 static const double LOW = 0.02, HIGH = 1000.0, CLOSE = 1e-11;
 
+typedef struct wedges {
+  const lw_check_context *context;
+  const lw_place *place;
+} wedges;
+
 /* The contact with every strength divided by a factor. */
-static lw_check at_factor(const lw_wedges *w, double factor, bool found) {
-  lw_format format = *w->format;
-  lw_wall now;
-  lw_section above;
+static lw_check at_factor(const wedges *w, double factor, bool found) {
+  const lw_wall *wall = w->context->wall;
+  lw_format format = *w->context->format;
+  lw_load_case divided = *w->context->load_case;
   lw_push push;
   lw_stage stage;
-  bool whole = w->at == LW_AT_BASE || w->at == LW_AT_PAD;
   format.on_every_wedge = factor;
-  lw_situation_wall(w->wall, &format, w->situation, &now, NULL);
-  lw_format_mobilize(&format, w->situation->kind, &now, NULL);
+  lw_load_case_mobilized(wall, &format, &divided, NULL);
   if (!found) format.on_every_wedge = 0.0;
-  if (!whole) lw_section_above(&now.section, w->joint, &above);
-  double pad = w->at == LW_AT_PAD ? lw_site_under(&now.site) : 0.0;
-  lw_push_find(&now, whole ? &now.section : &above, pad, NULL, &push, NULL);
-  if (w->at == LW_AT_PAD)
-    lw_stage_pad(&now, &push, w->actions, &stage);
-  else if (whole)
-    lw_stage_base(&now, &push, w->actions, &stage);
-  else
-    lw_stage_above(&now, &above, &push, w->actions, &stage);
-  lw_check_context context = {&now, &format, w->situation->kind, isfinite(w->situation->water_depth_m)};
-  return lw_check_sliding(&context, &stage, w->at, w->at == LW_AT_CAP ? 0 : w->joint);
+  lw_push_find(wall, &divided.ground, &w->place->stack, NULL, &push, NULL);
+  lw_place_load(wall, &divided, w->place, &push, &stage);
+  lw_check_context context = {wall, &format, &divided};
+  lw_check check = lw_check_sliding(&context, &stage, w->place->at, lw_place_joint(w->place));
+  check.made_in.divided_by = factor;
+  return check;
 }
 
 /* What is left over at a factor: less than 0 where it is too great, also where ground slides by itself. */
@@ -43,7 +42,7 @@ static double left_over(double factor, const void *context) {
 }
 
 /* The factor, on the side where there is an answer; 0: none, however much strength were there. */
-static double factor_of(const lw_wedges *w) {
+static double factor_of(const wedges *w) {
   double low = 1.0, high = 1.0, root = 0.0;
   while (low > LOW && left_over(low, w) < 0.0) {
     high = low;
@@ -58,10 +57,11 @@ static double factor_of(const lw_wedges *w) {
   return root;
 }
 
-lw_check lw_check_sliding_of_wedges(const lw_wedges *wedges) {
-  lw_check full = at_factor(wedges, 1.0, false);
+lw_check lw_check_sliding_of_wedges(const lw_check_context *context, const lw_place *place) {
+  wedges w = {context, place};
+  lw_check full = at_factor(&w, 1.0, false);
   if (full.holds == LW_CANNOT_SHOW) return full;
-  double factor = factor_of(wedges);
+  double factor = factor_of(&w);
   if (factor <= 0.0 || (factor >= HIGH && !full.has.known)) return full;
-  return at_factor(wedges, factor, true);
+  return at_factor(&w, factor, true);
 }

@@ -1,13 +1,20 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "tier.h"
+#include "slip_check.h"
 
 #include <math.h>
+
+#include "format_factors.h"
+#include "format_ground.h"
+#include "load_case.h"
+#include "slip_ground.h"
+#include "weigh.h"
 
 /* The check against a slip of wall and ground together, and of a bed down the slope it stands on. */
 
 /* Of several sets of factors the gravest answer stays. True: it is this one. */
 static bool add(const lw_check_context *context, lw_situation *situation, lw_check *check) {
-  check->factored = lw_format_is_partial(context->format, context->kind);
+  check->factored = lw_format_is_partial(context->format, context->load_case->kind);
+  check->made_in = (lw_load_case_name){.set = context->format->any, .people_down = true, .cap_load = true};
   lw_format_restrain(context->format, check);
   for (int i = 0; i < situation->check_count; i++) {
     lw_check *old = &situation->check[i];
@@ -21,30 +28,30 @@ static bool add(const lw_check_context *context, lw_situation *situation, lw_che
 }
 
 /* Ground that nothing is known to hold has no answer, and refused fill is refused here as well. */
-static lw_reason refused(const lw_wall *now) {
-  const lw_soil *below = &now->site.footing;
-  if (now->site.backfill_refused) return LW_REASON_REFUSED_BACKFILL;
-  if (now->site.undermined) return LW_REASON_UNDERMINED;
-  if (now->tier.band == LW_TIER_ONE_WALL) return LW_REASON_ONE_WALL;
+static lw_reason refused(const lw_wall *wall, const lw_ground *ground) {
+  const lw_strength *below = &ground->design.footing;
+  if (wall->site.backfill_refused) return LW_REASON_REFUSED_BACKFILL;
+  if (ground->front.undermined) return LW_REASON_UNDERMINED;
+  if (wall->tier.band == LW_TIER_ONE_WALL) return LW_REASON_ONE_WALL;
   if (below->friction_rad <= 0.0 && below->cohesion_kpa <= 0.0) return LW_REASON_NO_BEARING_VALUE;
   return LW_REASON_NONE;
 }
 
 /* The ground in front keeps its own slope up to a trench, which is open as far as circles go. */
-static void ground_of(const lw_wall *wall, const lw_format *format, const lw_situation *situation,
-                      const lw_wall *now, bool light, lw_slip_ground *ground) {
-  lw_wall cut = *now;
-  if (situation->name == LW_SITUATION_TRENCH) {
-    cut.site.front_slope_rad = wall->site.front_slope_rad;
-    cut.section.bearing_embedment_m = wall->section.bearing_embedment_m;
-    cut.site.front_open = true;
+static void ground_of(const lw_check_context *context, bool light, lw_slip_ground *ground) {
+  const lw_wall *wall = context->wall;
+  lw_ground cut = context->load_case->ground;
+  if (context->load_case->situation == LW_SITUATION_TRENCH) {
+    cut.front.slope_rad = wall->site.front_slope_rad;
+    cut.front.bearing_embedment_m = wall->section.bearing_embedment_m;
+    cut.front.open = true;
   }
-  lw_slip_ground_build(&cut, ground);
-  lw_format_weigh_ground(format, situation->kind, light, ground);
+  lw_slip_ground_build(wall, &cut, ground);
+  lw_format_weigh_ground(context->format, context->load_case->kind, light, ground);
 }
 
 static double resistance_times(const lw_check_context *context) {
-  return lw_format_times(context->format, context->kind, LW_NEED_SLIP_RESISTANCE,
+  return lw_format_times(context->format, context->load_case->kind, LW_NEED_SLIP_RESISTANCE,
                          LW_NEED_SLIP_RESISTANCE_TIMES);
 }
 
@@ -53,15 +60,15 @@ static void weigh(const lw_check_context *context, const lw_slip *slip, lw_check
   check->demand = lw_known(slip->driving_kn_per_m);
   check->resistance = lw_known(has * slip->driving_kn_per_m);
   check->has = lw_known(has);
-  lw_check_weigh(check, context->format->row[LW_NEED_SLIP], context->kind);
+  lw_check_weigh(check, context->format->row[LW_NEED_SLIP], context->load_case->kind);
 }
 
 /* The factor from which on a slip cannot govern beside what governs so far. Where nothing falls short yet it
  * is searched to the end: whether a wall stands never hangs on where a search may end early. */
-static double enough_for(const lw_check_context *context, const lw_situations *all) {
-  lw_number needs = lw_format_value(context->format->row[LW_NEED_SLIP], context->kind);
+static double enough_for(const lw_check_context *context, lw_detail detail, const lw_situations *all) {
+  lw_number needs = lw_format_value(context->format->row[LW_NEED_SLIP], context->load_case->kind);
   int situation, check;
-  if (!context->wall->governing_only) return INFINITY;
+  if (detail > LW_DETAIL_VERDICT) return INFINITY;
   if (!needs.known) return -INFINITY;
   if (!lw_situations_governing(all, &situation, &check)) return INFINITY;
   const lw_check *governing = &all->situation[situation].check[check];
@@ -75,32 +82,29 @@ typedef struct worst_slip {
   bool light;
 } worst_slip;
 
-static bool search(const lw_wall *wall, const lw_check_context *context, const lw_situation *situation,
-                   double enough, worst_slip *worst) {
-  const lw_wall *now = context->wall;
+static bool search(const lw_check_context *context, double enough, worst_slip *worst) {
+  lw_slip_method by = context->wall->method.slip;
   lw_slip_ground ground;
   lw_slip other;
   worst->light = false;
-  ground_of(wall, context->format, situation, now, false, &ground);
-  bool found = lw_slip_search_below(&ground, now->method.slip, enough, &worst->slip);
+  ground_of(context, false, &ground);
+  bool found = lw_slip_search_below(&ground, by, enough, &worst->slip);
   if (found && worst->slip.status != LW_OK) return true;
-  if (!lw_format_weighs_twice(context->format, context->kind)) return found;
-  ground_of(wall, context->format, situation, now, true, &ground);
-  if (!lw_slip_search_below(&ground, now->method.slip, enough, &other) || other.status != LW_OK) return found;
-  lw_slip_method by = now->method.slip;
+  if (!lw_format_weighs_twice(context->format, context->load_case->kind)) return found;
+  ground_of(context, true, &ground);
+  if (!lw_slip_search_below(&ground, by, enough, &other) || other.status != LW_OK) return found;
   worst->light = !found || lw_slip_factor(&other, by) < lw_slip_factor(&worst->slip, by);
   if (worst->light) worst->slip = other;
   return true;
 }
 
-static void check_slip(const lw_wall *wall, const lw_check_context *context, double enough,
-                       lw_situation *situation) {
+static void check_slip(const lw_check_context *context, double enough, lw_situation *situation) {
   lw_check check = {.kind = LW_CHECK_SLIP, .at = LW_AT_GROUND, .unit = "kN/m", .counts = true};
   worst_slip worst;
-  lw_reason reason = refused(context->wall);
+  lw_reason reason = refused(context->wall, &context->load_case->ground);
   bool searched = reason == LW_REASON_NONE;
   if (searched) {
-    if (!search(wall, context, situation, enough, &worst)) return;
+    if (!search(context, enough, &worst)) return;
     if (worst.slip.status != LW_OK) reason = worst.slip.reason;
   }
   if (reason == LW_REASON_NONE) {
@@ -119,24 +123,25 @@ static void check_slip(const lw_wall *wall, const lw_check_context *context, dou
 /* The bed's weight on its slope, per area of plan; water that stands in it lifts it. */
 static void check_bed(const lw_check_context *context, lw_situation *situation) {
   lw_check check = {.kind = LW_CHECK_SLIDING, .at = LW_AT_GROUND, .unit = "kPa", .counts = true};
-  const lw_wall *now = context->wall;
-  const lw_site *site = &now->site;
-  double depth = now->section.height_m - site->soil_below_top_m;
-  double wet = fmin(fmax(now->section.height_m - site->water_depth_m, 0.0), depth);
-  double least = site->footing.friction_rad;
-  for (int i = 0; i < site->soil_count; i++) least = fmin(least, site->soil[i].friction_rad);
+  const lw_wall *wall = context->wall;
+  const lw_site *site = &wall->site;
+  const lw_ground *ground = &context->load_case->ground;
+  double depth = wall->section.height_m - site->soil_below_top_m;
+  double wet = fmin(fmax(wall->section.height_m - ground->water_depth_m, 0.0), depth);
+  double least = ground->design.footing.friction_rad;
+  for (int i = 0; i < site->soil_count; i++) least = fmin(least, ground->design.soil[i].friction_rad);
   if (site->backfill_refused || depth <= 0.0) return;
   const lw_soil *fill = &site->soil[0];
   double weight = fill->unit_weight_kn_per_m3 * (depth - wet) + fill->saturated_unit_weight_kn_per_m3 * wet;
   lw_slip_soil soil = {.friction_rad = least, .unit_weight_kn_per_m3 = weight / depth};
   double lifted = site->water_unit_weight_kn_per_m3 * wet;
-  double has = lw_slip_infinite(&soil, now->bed_slope_rad, depth, lifted, NULL) *
-               lw_format_times(context->format, context->kind, LW_NEED_SLIDING_RESISTANCE,
+  double has = lw_slip_infinite(&soil, wall->bed_slope_rad, depth, lifted) *
+               lw_format_times(context->format, context->load_case->kind, LW_NEED_SLIDING_RESISTANCE,
                                LW_NEED_SLIDING_RESISTANCE_TIMES);
-  check.demand = lw_known(weight * sin(now->bed_slope_rad) * cos(now->bed_slope_rad));
+  check.demand = lw_known(weight * sin(wall->bed_slope_rad) * cos(wall->bed_slope_rad));
   check.resistance = lw_known(has * check.demand.value);
   check.has = lw_known(has);
-  lw_check_weigh(&check, context->format->row[LW_NEED_SLIDING], context->kind);
+  lw_check_weigh(&check, context->format->row[LW_NEED_SLIDING], context->load_case->kind);
   (void)add(context, situation, &check);
 }
 
@@ -161,34 +166,44 @@ static bool under(const lw_format_family *family, int set) {
   return set == first || family->set[set].row[LW_NEED_SLIP] != NULL;
 }
 
-static void check_situation(const lw_wall *wall, const lw_format_family *family, const lw_situations *all,
-                            lw_situation *situation) {
+static lw_load_case load_case_of(const lw_wall *wall, const lw_format *format,
+                                 const lw_situation *situation) {
+  lw_load_case load_case = lw_load_case_begin(situation, format);
+  lw_seismic way[LW_WAYS];
+  (void)lw_load_case_ways(wall, situation, way);
+  load_case.ground.seismic = way[0];
+  lw_load_case_ground(wall, format, &load_case, NULL);
+  return load_case;
+}
+
+static void check_situation(const lw_wall *wall, const lw_format_family *family, lw_detail detail,
+                            const lw_situations *all, lw_situation *situation) {
   for (int i = 0; i < family->count; i++) {
     const lw_format *format = &family->set[i];
-    lw_wall now;
     if (!under(family, i)) continue;
-    lw_situation_wall(wall, format, situation, &now, NULL);
-    lw_check_context context = {&now, format, situation->kind, isfinite(situation->water_depth_m)};
-    if (now.bed_slope_rad > 0.0) check_bed(&context, situation);
-    if (looked_for(wall)) check_slip(wall, &context, enough_for(&context, all), situation);
+    lw_load_case load_case = load_case_of(wall, format, situation);
+    lw_check_context context = {wall, format, &load_case};
+    if (wall->bed_slope_rad > 0.0) check_bed(&context, situation);
+    if (looked_for(wall)) check_slip(&context, enough_for(&context, detail, all), situation);
   }
 }
 
-void lw_slips_check(const lw_wall *wall, const lw_format_family *family, lw_situations *situations) {
+void lw_slips_check(const lw_wall *wall, const lw_format_family *family, lw_detail detail,
+                    lw_situations *situations) {
   if (!wall->section.known || (!looked_for(wall) && wall->bed_slope_rad <= 0.0)) return;
   for (int i = 0; i < situations->count; i++) {
     lw_situation *situation = &situations->situation[i];
     if (!looked_at(situation->name)) continue;
-    if (wall->governing_only && !situation->decides) continue;
-    check_situation(wall, family, situations, situation);
+    if (detail <= LW_DETAIL_VERDICT && !situation->decides) continue;
+    check_situation(wall, family, detail, situations, situation);
   }
 }
 
 void lw_situation_slip_ground(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
                               lw_slip_ground *ground) {
   lw_format format;
-  lw_wall now;
   lw_format_read_of(tables, situation->slip_set, &format);
-  lw_situation_wall(wall, &format, situation, &now, NULL);
-  ground_of(wall, &format, situation, &now, situation->slip_light, ground);
+  lw_load_case load_case = load_case_of(wall, &format, situation);
+  lw_check_context context = {wall, &format, &load_case};
+  ground_of(&context, situation->slip_light, ground);
 }

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <math.h>
+#include "slip_ground.h"
 
-#include "tier.h"
+#include <math.h>
 
 /* The cross-section through wall and ground that circles are drawn in. */
 
@@ -10,9 +10,9 @@ static const double JUST_M = 1e-3;
  * one that has no end, in heights of the wall. tests/bench/slip.c measures what lies further off. */
 static const double REACH_IN_HEIGHTS = 4.0, ENDLESS_IN_HEIGHTS = 1000.0;
 
-static lw_slip_soil soil_of(const lw_soil *soil, double bottom_y_m) {
-  return (lw_slip_soil){soil->friction_rad,
-                        soil->cohesion_kpa,
+static lw_slip_soil soil_of(const lw_soil *soil, const lw_strength *strength, double bottom_y_m) {
+  return (lw_slip_soil){strength->friction_rad,
+                        strength->cohesion_kpa,
                         soil->unit_weight_kn_per_m3,
                         fmax(soil->saturated_unit_weight_kn_per_m3, soil->unit_weight_kn_per_m3),
                         bottom_y_m,
@@ -35,11 +35,11 @@ typedef struct drop {
   double distance_m, depth_m;
 } drop;
 
-static int drops_of(const lw_wall *wall, drop drops[2]) {
+static int drops_of(const lw_wall *wall, const lw_front *ahead, drop drops[2]) {
   const lw_tier *tier = &wall->tier;
   const lw_site *site = &wall->site;
   int count = 0;
-  if (site->front_open && site->trench_depth_m > 0.0)
+  if (ahead->open && site->trench_depth_m > 0.0)
     drops[count++] = (drop){fmax(site->trench_distance_m, JUST_M), site->trench_depth_m};
   if (!takes_both(wall) || tier->above) return count;
   bool nearer = count > 0 && tier->distance_m < drops[0].distance_m;
@@ -49,10 +49,10 @@ static int drops_of(const lw_wall *wall, drop drops[2]) {
 }
 
 /* In front: down the slope, and over the edge of a wall below and of a trench; a trench has no far side. */
-static void front(const lw_wall *wall, double far_m, lw_slip_ground *g) {
-  double y = wall->section.bearing_embedment_m, fall = tan(wall->site.front_slope_rad), below = 0.0;
+static void front(const lw_wall *wall, const lw_front *ahead, double far_m, lw_slip_ground *g) {
+  double y = ahead->bearing_embedment_m, fall = tan(ahead->slope_rad), below = 0.0;
   drop drops[2];
-  int count = drops_of(wall, drops);
+  int count = drops_of(wall, ahead, drops);
   for (int i = 0; i < count; i++) below += drops[i].depth_m;
   corner(g, -far_m, y - far_m * fall - below);
   for (int i = count - 1; i >= 0; i--) {
@@ -85,19 +85,20 @@ static void behind(const lw_wall *wall, lw_corner from, double far_m, lw_slip_gr
   corner(g, from.x_m + end, from.y_m + run * rise + tier->height_m);
 }
 
-static void layers(const lw_site *site, double height_m, lw_slip_ground *g) {
+static void layers(const lw_site *site, const lw_strengths *design, double height_m, lw_slip_ground *g) {
   g->soil_count = site->soil_count;
   for (int i = 0; i < site->soil_count; i++) {
     bool last = i == site->soil_count - 1;
-    g->soil[i] = soil_of(&site->soil[i], last ? 0.0 : fmax(height_m - site->soil[i].bottom_m, 0.0));
+    double bottom = last ? 0.0 : fmax(height_m - site->soil[i].bottom_m, 0.0);
+    g->soil[i] = soil_of(&site->soil[i], &design->soil[i], bottom);
   }
-  g->below = soil_of(&site->footing, -INFINITY);
+  g->below = soil_of(&site->footing, &design->footing, -INFINITY);
 }
 
 /* As it stands behind the wall and in front, above the ground too: under the wall it is the uplift's. In
  * front no lower than the base where it seeps under. */
-static void water(const lw_site *site, const lw_section *section, lw_slip_ground *g) {
-  double rear = section->height_m - site->water_depth_m;
+static void water(const lw_site *site, const lw_section *section, double depth_m, lw_slip_ground *g) {
+  double rear = section->height_m - depth_m;
   double ahead = section->height_m - site->front_water_depth_m;
   if (isfinite(rear) && !isfinite(ahead)) ahead = fmin(rear, 0.0);
   g->water = (lw_slip_water){.front_x_m = 0.0,
@@ -146,10 +147,10 @@ static void pad(const lw_site *site, const lw_section *section, lw_slip_ground *
 }
 
 /* Height of the wall, of a second one that is taken with it, and of a trench. */
-static double height_of(const lw_wall *now) {
-  double trench = now->site.front_open ? now->site.trench_depth_m : 0.0;
-  return now->section.height_m + now->site.pad.thickness_m + (takes_both(now) ? now->tier.height_m : 0.0) +
-         trench;
+static double height_of(const lw_wall *wall, const lw_front *ahead) {
+  double trench = ahead->open ? wall->site.trench_depth_m : 0.0;
+  return wall->section.height_m + wall->site.pad.thickness_m +
+         (takes_both(wall) ? wall->tier.height_m : 0.0) + trench;
 }
 
 /* Where the last load ends, behind the wall. */
@@ -169,19 +170,20 @@ typedef struct reach {
   double ahead_m, behind_m;
 } reach;
 
-static reach reach_of(const lw_wall *now) {
-  const lw_site *site = &now->site;
+static reach reach_of(const lw_wall *wall, const lw_front *ahead) {
+  const lw_site *site = &wall->site;
   bool rises = site->slope_rad > 0.0 && site->slope_run_m > 0.0, ends = isfinite(site->slope_run_m);
-  double run = rises && ends ? site->slope_run_m : 0.0, height = height_of(now);
+  double run = rises && ends ? site->slope_run_m : 0.0, height = height_of(wall, ahead);
   double own = REACH_IN_HEIGHTS * (height + run * tan(site->slope_rad)) +
-               (takes_both(now) ? now->tier.distance_m : 0.0) +
-               (site->front_open && site->trench_depth_m > 0.0 ? site->trench_distance_m : 0.0);
-  if (site->front_slope_rad > 0.0 || (rises && !ends)) own = fmax(ENDLESS_IN_HEIGHTS * height, own);
+               (takes_both(wall) ? wall->tier.distance_m : 0.0) +
+               (ahead->open && site->trench_depth_m > 0.0 ? site->trench_distance_m : 0.0);
+  if (ahead->slope_rad > 0.0 || (rises && !ends)) own = fmax(ENDLESS_IN_HEIGHTS * height, own);
   return (reach){own, own + fmax(run, loads_end(site))};
 }
 
-static void box(const lw_wall *now, double crest_m, const reach *far, lw_slip_ground *g) {
-  double rear = fmax(fmax(now->section.rear_m, g->pad_rear_m), crest_m), height = height_of(now);
+static void box(const lw_section *section, double height, double crest_m, const reach *far,
+                lw_slip_ground *g) {
+  double rear = fmax(fmax(section->rear_m, g->pad_rear_m), crest_m);
   g->box = (lw_slip_box){.exit_from_m = -far->ahead_m,
                          .exit_to_m = fmin(g->pad_front_m, 0.0) - JUST_M,
                          .entry_from_m = rear + JUST_M,
@@ -190,19 +192,19 @@ static void box(const lw_wall *now, double crest_m, const reach *far, lw_slip_gr
                          .entry_half_m = height};
 }
 
-void lw_slip_ground_build(const lw_wall *now, lw_slip_ground *g) {
-  const lw_section *section = &now->section;
-  const lw_site *site = &now->site;
+void lw_slip_ground_build(const lw_wall *wall, const lw_ground *state, lw_slip_ground *g) {
+  const lw_section *section = &wall->section;
+  const lw_site *site = &wall->site;
   lw_corner from = {fmax(section->crest.x_m, JUST_M), section->height_m - site->soil_below_top_m};
-  reach far = reach_of(now);
+  reach far = reach_of(wall, &state->front);
   *g = (lw_slip_ground){
-      .floor_y_m = -INFINITY, .raised_x_m = INFINITY, .seismic_horizontal = site->seismic.horizontal};
-  front(now, 2.0 * far.ahead_m, g);
-  behind(now, from, 2.0 * far.behind_m, g);
-  layers(site, section->height_m, g);
-  water(site, section, g);
+      .floor_y_m = -INFINITY, .raised_x_m = INFINITY, .seismic_horizontal = state->seismic.horizontal};
+  front(wall, &state->front, 2.0 * far.ahead_m, g);
+  behind(wall, from, 2.0 * far.behind_m, g);
+  layers(site, &state->design, section->height_m, g);
+  water(site, section, state->water_depth_m, g);
   loads(site, from, 0.5 * from.x_m, 2.0 * far.behind_m, g);
   body(section, g);
   pad(site, section, g);
-  box(now, from.x_m, &far, g);
+  box(section, height_of(wall, &state->front), from.x_m, &far, g);
 }

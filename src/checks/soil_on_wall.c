@@ -1,9 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "stage.h"
+#include "soil_on_wall.h"
 
 #include <math.h>
 
 #include "base/extremes.h"
+#include "forces.h"
 
 /* Soil that stands on heel, steps or a battered back, in front of the plane that the thrust acts on. It is
  * taken column by column between the corners of the outline, each column cut at layers and water. */
@@ -38,16 +39,24 @@ static void weigh(const piece *column, double low_m, double high_m, double unit_
   sum->my += weight * at.y_m;
 }
 
+typedef struct in_hand {
+  const lw_site *site;
+  const lw_ground *ground;
+  const lw_section *section;
+  const lw_back_plane *back;
+} in_hand;
+
 /* One column of soil, layer by layer, dry above the water and buoyant below it. */
-static void weigh_column(const lw_site *site, double height_m, double ground_y_m, const piece *column,
-                         tally sum[2]) {
-  double water = height_m - site->water_depth_m, high = INFINITY;
+static void weigh_column(const in_hand *at, const piece *column, tally sum[2]) {
+  const lw_site *site = at->site;
+  double height_m = at->section->height_m, ground_y_m = at->back->ground_y_m;
+  double water = height_m - at->ground->water_depth_m, high = INFINITY;
   for (int i = 0; i < site->soil_count; i++) {
     const lw_soil *soil = &site->soil[i];
     double low = i == site->soil_count - 1 ? -INFINITY : height_m - soil->bottom_m;
     double wet = soil->saturated_unit_weight_kn_per_m3 - site->water_unit_weight_kn_per_m3;
     double dry_moved = soil->unit_weight_kn_per_m3;
-    double wet_moved = site->seismic.pervious ? dry_moved : soil->saturated_unit_weight_kn_per_m3;
+    double wet_moved = at->ground->seismic.pervious ? dry_moved : soil->saturated_unit_weight_kn_per_m3;
     for (int above = 0; above < 2; above++) {
       double from = above ? lw_larger(low, ground_y_m) : low,
              to = above ? high : lw_smaller(high, ground_y_m);
@@ -83,11 +92,10 @@ static double top_of(const lw_site *site, const lw_back_plane *back, double x_m)
   return lw_smaller(ground, back->foot_y_m + (back->foot_x_m - x_m) / back->lean);
 }
 
-static void add_column(const lw_site *site, const lw_section *section, const lw_back_plane *back, double xa,
-                       double xb, tally sum[2]) {
+static void add_column(const in_hand *at, double xa, double xb, tally sum[2]) {
   double ya = 0.0, yb = 0.0;
-  if (xb - xa < 1e-12 || !surface_of(section, xa, xb, &ya, &yb)) return;
-  double ta = top_of(site, back, xa), tb = top_of(site, back, xb), da = ta - ya, db = tb - yb;
+  if (xb - xa < 1e-12 || !surface_of(at->section, xa, xb, &ya, &yb)) return;
+  double ta = top_of(at->site, at->back, xa), tb = top_of(at->site, at->back, xb), da = ta - ya, db = tb - yb;
   if (da <= 1e-12 && db <= 1e-12) return;
   /* Where the plane dips into the blocks the column ends. */
   if (da * db < 0.0) {
@@ -98,7 +106,7 @@ static void add_column(const lw_site *site, const lw_section *section, const lw_
       xb = x, yb = tb = y;
   }
   piece column = {.corner = {{xa, ya}, {xb, yb}, {xb, tb}, {xa, ta}}, .count = 4};
-  weigh_column(site, section->height_m, back->ground_y_m, &column, sum);
+  weigh_column(at, &column, sum);
 }
 
 /* The next place, going back from the wall, where surface, ground or plane may bend. */
@@ -114,16 +122,17 @@ static double next_bend(const lw_site *site, const lw_section *section, const lw
   return next;
 }
 
-void lw_soil_on_wall(const lw_wall *wall, const lw_section *section, const lw_back_plane *back,
-                     lw_forces *forces) {
+void lw_soil_on_wall(const lw_wall *wall, const lw_ground *ground, const lw_section *section,
+                     const lw_back_plane *back, lw_forces *forces) {
   double end = lw_larger(back->top_x_m, back->foot_x_m), start = lw_smaller(back->ground_x_m, back->top_x_m);
   double rear = section->rear_m;
   end = lw_smaller(end, rear);
   if (end - start < 1e-9 || wall->method.soil_on_heel == LW_NOT_COUNTED) return;
   tally sum[2] = {{0.0, 0.0, 0.0, 0.0, 0.0}, {0.0, 0.0, 0.0, 0.0, 0.0}};
+  in_hand at = {&wall->site, ground, section, back};
   for (double x = start; x < end - 1e-12;) {
     double to = next_bend(&wall->site, section, back, x, end);
-    add_column(&wall->site, section, back, x, to, sum);
+    add_column(&at, x, to, sum);
     x = to;
   }
   for (int above = 0; above < 2; above++) {

@@ -2,7 +2,7 @@
 #ifndef LOWWALL_CHECKS_TAPER_H
 #define LOWWALL_CHECKS_TAPER_H
 
-#include "stage.h"
+#include "contact.h"
 
 /* A contact under blocks that taper: what bears is a trapezium in plan, a share of the run at its front and
  * another at its rear. Lengths run from the edge named, areas are of a metre of run. */

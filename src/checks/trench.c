@@ -3,7 +3,8 @@
 
 #include <math.h>
 
-#include "situation.h"
+#include "trench.h"
+#include "weigh.h"
 
 /* A trench open in front of the toe, taken as endless to the front: nobody knows how wide it will be. */
 
@@ -41,18 +42,17 @@ static double bearing_reach(const lw_wall *wall) {
   return width * tan(QUARTER_PI + 0.5 * phi) * exp(HALF_PI * tan(phi));
 }
 
-void lw_trench_open(lw_wall *now) {
-  double distance = now->site.trench_distance_m, floor = floor_of(now);
-  now->site.undermined = undermines(now);
-  if (now->site.trench_depth_m <= 0.0) return;
-  bool passive = distance < passive_reach(now), bearing = distance < bearing_reach(now);
-  if (floor < 0.0 && distance > 0.0)
-    now->site.front_slope_rad = fmax(now->site.front_slope_rad, atan(-floor / distance));
-  if (passive) now->section.embedment_m = floor;
-  if (bearing) {
-    double left = fmax(floor, -now->site.pad.thickness_m);
-    now->section.bearing_embedment_m = fmin(now->section.bearing_embedment_m, left);
-  }
+void lw_trench_open(const lw_wall *wall, lw_ground *ground) {
+  double distance = wall->site.trench_distance_m, floor = floor_of(wall);
+  lw_front *front = &ground->front;
+  front->undermined = undermines(wall);
+  if (wall->site.trench_depth_m <= 0.0) return;
+  bool passive = distance < passive_reach(wall), bearing = distance < bearing_reach(wall);
+  if (floor < 0.0 && distance > 0.0) front->slope_rad = fmax(front->slope_rad, atan(-floor / distance));
+  if (passive) front->embedment_m = floor;
+  if (!bearing) return;
+  double left = fmax(floor, -wall->site.pad.thickness_m);
+  front->bearing_embedment_m = fmin(front->bearing_embedment_m, left);
 }
 
 bool lw_plan_trench(const lw_wall *wall, const lw_tables *tables, lw_situation_plan *plan) {

@@ -3,7 +3,8 @@
 
 #include <math.h>
 
-#include "situation.h"
+#include "situations_run.h"
+#include "weigh.h"
 
 /* How high water may stand behind before each check falls short: one contact at a time, first by a scan of
  * levels that all its checks share, then by a root of ratio - 1 between two of them. */
@@ -15,8 +16,8 @@ static const double LEAST = 1e-12; /* what holds exactly stands on the holding s
 
 typedef struct search {
   const lw_wall *wall;
+  const lw_tables *tables;
   const lw_format_family *family;
-  lw_contact_name contact;
   lw_situation_plan plan; /* of the blocked outlet; its water is what is searched */
   lw_situation *scratch;
   const lw_check *check; /* the one in hand */
@@ -30,10 +31,16 @@ static const lw_check *same_check(const lw_situation *s, const lw_check *check) 
   return NULL;
 }
 
-static const lw_check *at_depth(const search *s, double depth_m) {
+/* The place of the check in hand, with the water at a level. */
+static void run_at(const search *s, double depth_m) {
   lw_situation_plan plan = s->plan;
   plan.water_depth_m = depth_m;
-  lw_situation_contact(s->wall, s->family, &plan, &s->contact, s->scratch);
+  lw_situation_start(&plan, s->scratch);
+  lw_situation_at(s->wall, s->family, s->check, s->scratch);
+}
+
+static const lw_check *at_depth(const search *s, double depth_m) {
+  run_at(s, depth_m);
   return same_check(s->scratch, s->check);
 }
 
@@ -42,10 +49,10 @@ static bool holds(const lw_check *check) {
 }
 
 /* Inside the core the pressed share is 1, however far inside: the root wants to know how far. */
-static double beyond_whole(const search *s) {
-  const lw_situation *now = s->scratch;
-  int joint = s->contact.joint > 0 ? s->contact.joint : s->wall->section.course_count;
-  const lw_contact *c = s->contact.at == LW_AT_BASE ? &now->base.contact : &now->joint[joint - 1].contact;
+static double beyond_whole(const search *s, const lw_check *check) {
+  lw_basis basis;
+  if (!lw_check_basis(s->wall, s->tables, s->scratch, check, &basis)) return 0.0;
+  const lw_contact *c = &basis.stage.contact;
   double half = 0.5 * c->width_m, front = (half - c->eccentricity_m) / (half - c->kern_m);
   return fmin(front, (half + c->eccentricity_m) / (half - c->kern_behind_m)) - 1.0;
 }
@@ -57,7 +64,7 @@ static double margin(double depth_m, const void *context) {
   if (check->holds != LW_HOLDS) return check->ratio.known ? fmin(check->ratio.value - 1.0, -LEAST) : -1.0;
   if (!check->ratio.known) return BY_FAR;
   bool whole = check->kind == LW_CHECK_COMPRESSION && check->ratio.value < 1.0 + LEAST;
-  return fmax(whole ? beyond_whole(s) : check->ratio.value - 1.0, LEAST);
+  return fmax(whole ? beyond_whole(s, check) : check->ratio.value - 1.0, LEAST);
 }
 
 /* Where the ratio has gaps: halving on whether it holds. */
@@ -88,22 +95,20 @@ typedef struct levels {
   bool holds[LEVELS + 2][KINDS];
 } levels;
 
-static double foot_depth(const lw_wall *wall, lw_contact_name contact) {
+static double foot_depth(const lw_wall *wall, const lw_check *check) {
   const lw_section *section = &wall->section;
-  if (contact.at == LW_AT_BASE) return section->height_m;
-  if (contact.at == LW_AT_PAD) return section->height_m + lw_site_under(&wall->site);
-  int joint = contact.at == LW_AT_CAP ? section->course_count : contact.joint;
+  if (check->at == LW_AT_BASE) return section->height_m;
+  if (check->at == LW_AT_PAD) return section->height_m + lw_site_under(&wall->site);
+  int joint = check->at == LW_AT_CAP ? section->course_count : check->joint;
   return section->height_m - section->part[joint].bottom_m;
 }
 
 static void scan(const search *s, double full_m, levels *all) {
-  double anyway = s->wall->site.water_depth_m, foot = fmin(foot_depth(s->wall, s->contact), anyway);
+  double anyway = s->wall->site.water_depth_m, foot = fmin(foot_depth(s->wall, s->check), anyway);
   foot = fmax(foot, full_m);
   for (int i = 0; i < LEVELS + 2; i++) {
-    lw_situation_plan plan = s->plan;
     all->depth_m[i] = i == 0 ? anyway : foot + (full_m - foot) * (i - 1) / LEVELS;
-    plan.water_depth_m = all->depth_m[i];
-    lw_situation_contact(s->wall, s->family, &plan, &s->contact, s->scratch);
+    run_at(s, all->depth_m[i]);
     for (int k = 0; k < s->scratch->check_count; k++)
       all->holds[i][s->scratch->check[k].kind] = holds(&s->scratch->check[k]);
   }
@@ -146,18 +151,14 @@ void lw_water_limits_find(const lw_wall *wall, const lw_tables *tables, const lw
   levels all;
   const lw_check *scanned = NULL;
   lw_format_read(tables, wall->format, &family);
-  search s = {.wall = wall, .family = &family, .scratch = scratch};
-  s.plan = (lw_situation_plan){.name = blocked->name,
-                               .kind = blocked->kind,
-                               .decides = blocked->decides,
-                               .why = blocked->why,
-                               .actions = {.cap_load = true}};
+  search s = {.wall = wall, .tables = tables, .family = &family, .scratch = scratch};
+  s.plan = (lw_situation_plan){
+      .name = blocked->name, .kind = blocked->kind, .decides = blocked->decides, .why = blocked->why};
   *limits = (lw_water_limits){.found = true};
   for (int i = 0; i < blocked->check_count; i++) {
     s.check = &blocked->check[i];
     /* A slip is searched, and its factor has kinks: no level is told of it. */
     if (!s.check->counts || s.check->at == LW_AT_GROUND) continue;
-    s.contact = (lw_contact_name){s.check->at, s.check->joint};
     if (!scanned || !same_contact(scanned, s.check)) scan(&s, blocked->water_depth_m, &all);
     scanned = s.check;
     find_limit(&s, &all, &limits->limit[limits->count++]);

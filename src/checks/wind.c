@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "situation.h"
+#include "wind.h"
 
 /* Wind on a fence behind the wall: its posts push the ground as a line does. */
 
@@ -12,11 +12,8 @@ bool lw_plan_wind(const lw_wall *wall, const lw_tables *tables, lw_situation_pla
   return wall->wind.behind;
 }
 
-void lw_wind_blow(lw_wall *now) {
-  lw_site *site = &now->site;
-  if (!now->wind.behind || site->load_count >= LW_SITE_LOAD_MAX) return;
-  site->load[site->load_count++] = (lw_site_load){.kind = LW_LOAD_LINE,
-                                                  .push_kn_per_m = now->wind.push_kn_per_m,
-                                                  .near_m = now->wind.distance_m,
-                                                  .far_m = now->wind.distance_m};
+void lw_wind_blow(const lw_wall *wall, lw_ground *ground) {
+  if (!wall->wind.behind || wall->site.load_count >= LW_SITE_LOAD_MAX) return;
+  ground->wind_kn_per_m = wall->wind.push_kn_per_m;
+  ground->wind_distance_m = wall->wind.distance_m;
 }

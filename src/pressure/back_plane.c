@@ -2,15 +2,13 @@
 #include <lowwall/pressure.h>
 
 #include <math.h>
-#include <stddef.h>
-#include <string.h>
 
 #include "base/extremes.h"
 
 /* The ground behind, in the section's axes: it starts at the wall's back and rises, level beyond its run. */
-typedef struct ground {
+typedef struct surface {
   double x_m, y_m, slope_rad, run_m;
-} ground;
+} surface;
 
 /* Rearmost x of the outline at one level between base and crest. */
 static double rear_at(const lw_section *section, double y_m) {
@@ -29,15 +27,15 @@ static double rear_at(const lw_section *section, double y_m) {
   return rear;
 }
 
-static ground ground_of(const lw_site *site, const lw_section *section) {
+static surface surface_of(const lw_site *site, const lw_section *section) {
   double y = section->height_m - site->soil_below_top_m;
-  return (ground){.x_m = rear_at(section, lw_smaller(lw_larger(y, 0.0), section->crest.y_m)),
-                  .y_m = y,
-                  .slope_rad = site->slope_rad,
-                  .run_m = site->slope_run_m};
+  return (surface){.x_m = rear_at(section, lw_smaller(lw_larger(y, 0.0), section->crest.y_m)),
+                   .y_m = y,
+                   .slope_rad = site->slope_rad,
+                   .run_m = site->slope_run_m};
 }
 
-static double ground_level(const ground *g, double x_m) {
+static double ground_level(const surface *g, double x_m) {
   double along = lw_smaller(lw_larger(x_m - g->x_m, 0.0), g->run_m);
   return g->y_m + along * tan(g->slope_rad);
 }
@@ -52,7 +50,7 @@ static bool along_ground(const lw_method *method) {
 }
 
 /* A vertical plane through the rearmost point: a stack that leans back carries the ground above its top. */
-static void place_upright(const lw_section *section, const ground *g, double extra_depth_m,
+static void place_upright(const lw_section *section, const surface *g, double extra_depth_m,
                           lw_back_plane *back) {
   double x = lw_larger(section->rear_m, g->x_m);
   back->foot_x_m = back->top_x_m = x;
@@ -62,7 +60,7 @@ static void place_upright(const lw_section *section, const ground *g, double ext
 
 /* Where the line of the back meets the ground: at the ground's own start, or up the slope where that starts
  * in front of the line, on a ledge. */
-static double meets_ground(const lw_section *section, const ground *g) {
+static double meets_ground(const lw_section *section, const surface *g) {
   double lean = section->back_lean, ahead = section->back_foot_m - g->y_m * lean - g->x_m;
   if (ahead <= 0.0 || g->slope_rad <= 0.0) return g->y_m;
   double rise = tan(g->slope_rad), closing = 1.0 + lean * rise;
@@ -71,7 +69,7 @@ static double meets_ground(const lw_section *section, const ground *g) {
 }
 
 /* The line of the back, carried down to the foot. */
-static void place_on_back(const lw_section *section, const ground *g, double extra_depth_m,
+static void place_on_back(const lw_section *section, const surface *g, double extra_depth_m,
                           lw_back_plane *back) {
   double top_y = meets_ground(section, g);
   back->plane.batter_rad = section->back_rad;
@@ -83,7 +81,8 @@ static void place_on_back(const lw_section *section, const ground *g, double ext
 }
 
 /* A layer that ends above the plane's top is still there where the ground rises behind it. */
-static void layers_build(const lw_site *site, double above_top_m, lw_plane *plane) {
+static void layers_build(const lw_site *site, const lw_strength *strength, double above_top_m,
+                         lw_plane *plane) {
   bool rises = plane->slope_rad > 0.0;
   for (int i = 0; i < site->soil_count; i++) {
     const lw_soil *soil = &site->soil[i];
@@ -92,8 +91,8 @@ static void layers_build(const lw_site *site, double above_top_m, lw_plane *plan
     if (!last && bottom <= 0.0 && !rises) continue;
     plane->layer[plane->layer_count++] = (lw_layer){
         .bottom_m = last ? INFINITY : bottom,
-        .friction_rad = soil->friction_rad,
-        .cohesion_kpa = soil->cohesion_kpa,
+        .friction_rad = strength[i].friction_rad,
+        .cohesion_kpa = strength[i].cohesion_kpa,
         .unit_weight_kn_per_m3 = soil->unit_weight_kn_per_m3,
         .saturated_unit_weight_kn_per_m3 = soil->saturated_unit_weight_kn_per_m3,
         .overconsolidation = soil->overconsolidation,
@@ -101,9 +100,17 @@ static void layers_build(const lw_site *site, double above_top_m, lw_plane *plan
   }
 }
 
+/* The posts of a fence in the wind push the ground as a line does. */
+static void wind_build(const lw_ground *ground, double from_crest_m, lw_plane *plane) {
+  double at = ground->wind_distance_m - from_crest_m;
+  if (ground->wind_kn_per_m <= 0.0 || at < 0.0) return;
+  plane->load[plane->load_count++] =
+      (lw_plane_load){.near_m = at, .far_m = at, .push_kn_per_m = ground->wind_kn_per_m * ground->level_push};
+}
+
 /* A point load is taken whole on the metre of wall in front of it. A load that reaches over the wall pushes
  * only from behind it. */
-static void loads_build(const lw_site *site, double from_crest_m, lw_plane *plane) {
+static void loads_build(const lw_site *site, const lw_ground *ground, double from_crest_m, lw_plane *plane) {
   for (int i = 0; i < site->load_count; i++) {
     const lw_site_load *load = &site->load[i];
     if (load->kind == LW_LOAD_CAP) continue;
@@ -117,27 +124,30 @@ static void loads_build(const lw_site *site, double from_crest_m, lw_plane *plan
         .force_kn_per_m = strip ? 0.0 : load->force,
         .below_m = load->below_m,
         .point = load->kind == LW_LOAD_POINT,
-        .push_kn_per_m = load->push_kn_per_m,
+        .push_kn_per_m = load->push_kn_per_m * ground->level_push,
     };
   }
+  wind_build(ground, from_crest_m, plane);
 }
 
-void lw_back_plane_build(const lw_site *site, const lw_section *section, const lw_method *method,
-                         double wall_friction_rad, double extra_depth_m, lw_back_plane *back) {
-  ground g = ground_of(site, section);
-  /* All but the lists, which are filled up to their counts. */
-  memset(back, 0, offsetof(lw_back_plane, plane) + offsetof(lw_plane, layer));
-  back->overhangs = section->rear_m > section->base_width_m + 1e-9;
-  back->ground_x_m = g.x_m;
-  back->ground_y_m = g.y_m;
+/* Where the plane stands: upright behind the wall, or on its back. */
+static void place(const lw_method *method, const lw_stack *stack, const surface *g, lw_back_plane *back) {
   if (on_the_back(method) && !along_ground(method))
-    place_on_back(section, &g, extra_depth_m, back);
+    place_on_back(stack->section, g, stack->below_m, back);
   else
-    place_upright(section, &g, extra_depth_m, back);
-  if (on_the_back(method) && along_ground(method)) {
-    back->foot_x_m = back->top_x_m = g.x_m;
-    back->top_y_m = g.y_m;
-  }
+    place_upright(stack->section, g, stack->below_m, back);
+  if (!on_the_back(method) || !along_ground(method)) return;
+  back->foot_x_m = back->top_x_m = g->x_m;
+  back->top_y_m = g->y_m;
+}
+
+void lw_back_plane_build(const lw_site *site, const lw_ground *ground, const lw_method *method,
+                         const lw_stack *stack, lw_back_plane *back) {
+  const lw_section *section = stack->section;
+  surface g = surface_of(site, section);
+  *back = (lw_back_plane){
+      .overhangs = section->rear_m > section->base_width_m + 1e-9, .ground_x_m = g.x_m, .ground_y_m = g.y_m};
+  place(method, stack, &g, back);
   lw_plane *plane = &back->plane;
   double above_top = back->top_y_m - section->height_m;
   /* Soil that lies lower than the foot of this stack of courses leaves it free. */
@@ -146,14 +156,14 @@ void lw_back_plane_build(const lw_site *site, const lw_section *section, const l
   plane->slope_run_m = lw_larger(site->slope_run_m - lw_larger(back->top_x_m - g.x_m, 0.0), 0.0);
   /* Where the slope has ended in front of the plane, what pushes on it is level ground. */
   plane->slope_rad = plane->slope_run_m > 0.0 ? site->slope_rad : 0.0;
-  plane->wall_friction_rad = plane->along_ground ? plane->slope_rad : wall_friction_rad;
+  plane->wall_friction_rad = plane->along_ground ? plane->slope_rad : ground->design.wall_friction_rad;
   plane->surcharge_kpa = site->surcharge_kpa;
-  plane->water_depth_m = lw_larger(site->water_depth_m + above_top, 0.0);
+  plane->water_depth_m = lw_larger(ground->water_depth_m + above_top, 0.0);
   plane->water_unit_weight_kn_per_m3 = site->water_unit_weight_kn_per_m3;
   plane->crack = method->crack;
   plane->overconsolidation = method->overconsolidation;
   plane->coefficient = method->coefficient;
-  plane->seismic = site->seismic;
-  layers_build(site, above_top, plane);
-  loads_build(site, back->top_x_m - section->crest.x_m, plane);
+  plane->seismic = ground->seismic;
+  layers_build(site, ground->design.soil, above_top, plane);
+  loads_build(site, ground, back->top_x_m - section->crest.x_m, plane);
 }

@@ -54,7 +54,8 @@ static lw_load_pressure theory(const lw_method *method) {
   return method->load_pressure == LW_LOAD_PRESSURE_OWN ? LW_LOAD_PRESSURE_HALF_SPACE : method->load_pressure;
 }
 
-static void compare(const lw_result *result, const lw_site *site, lw_pressure_method of, lw_compared *out) {
+static void compare(const lw_result *result, const lw_ground *ground, lw_pressure_method of,
+                    lw_compared *out) {
   lw_method method = result->wall.method;
   lw_back_plane back;
   lw_thrust thrust;
@@ -64,7 +65,8 @@ static void compare(const lw_result *result, const lw_site *site, lw_pressure_me
   method.pressure = of;
   method.plane = LW_PLANE_OWN;
   *out = (lw_compared){.slug = routine->slug, .title = routine->title, .source = routine->source, .why = ""};
-  lw_back_plane_build(site, &result->wall.section, &method, result->wall.wall_friction_rad, 0.0, &back);
+  lw_stack base = {&result->wall.section, 0.0};
+  lw_back_plane_build(&result->wall.site, ground, &method, &base, &back);
   if (back.plane.height_m <= 0.0) {
     out->reason = LW_REASON_NO_DEMAND;
     return;
@@ -87,9 +89,10 @@ static void compare(const lw_result *result, const lw_site *site, lw_pressure_me
 
 void lw_compare_methods(const lw_result *result, const lw_situation *situation,
                         lw_compared compared[LW_COMPARED]) {
-  lw_site site = result->wall.site;
-  site.water_depth_m = situation->water_depth_m;
-  site.seismic = situation->seismic;
-  compare(result, &site, LW_PRESSURE_RANKINE, &compared[0]);
-  compare(result, &site, LW_PRESSURE_COULOMB, &compared[1]);
+  lw_ground ground;
+  lw_ground_own(&result->wall, &ground);
+  ground.water_depth_m = situation->water_depth_m;
+  ground.seismic = situation->load_case.ground.seismic;
+  compare(result, &ground, LW_PRESSURE_RANKINE, &compared[0]);
+  compare(result, &ground, LW_PRESSURE_COULOMB, &compared[1]);
 }

@@ -31,7 +31,7 @@ void lw_figures_of_bearing(const lw_figures *figures, const lw_situation *s, con
   const lw_wall *wall = &figures->result->wall;
   const lw_bearing_routine *routine = lw_bearing_routine_of(wall->method.bearing);
   if (!routine || stage->status != LW_OK || !stage->contact.inside) return;
-  lw_strip strip = lw_situation_strip(wall, figures->result->tables, s, at);
+  lw_strip strip = lw_situation_strip(wall, s, at);
   lw_bearing bearing;
   lw_error error = {0};
   if (routine->ultimate(&strip, &bearing, &error, NULL) != LW_OK) return;

@@ -16,8 +16,7 @@ static void compared(const lw_figures *figures, const lw_situation *situation) {
         &b, &(lw_figure_word){"formula_kn_per_m", "thrust by the formula", "kN/m", both[i].source},
         (lw_number){both[i].formula_kn_per_m, both[i].known}, both[i].reason);
     if (both[i].loads_kn_per_m > 0.0)
-      lw_figures_put(&b,
-                     &(lw_figure_word){"loads_push_kn_per_m", "push of loads at a distance", "kN/m", ""},
+      lw_figures_put(&b, &(lw_figure_word){"loads_push_kn_per_m", "push of loads at a distance", "kN/m", ""},
                      both[i].loads_kn_per_m);
     lw_figures_put_number(
         &b, &(lw_figure_word){"wedge_thrust_kn_per_m", "thrust by the numerical wedge", "kN/m", ""},
@@ -40,7 +39,8 @@ static void of_joints(const lw_figures *figures, const lw_situation *s) {
 
 /* The partial factors in the forces of the stages that follow. */
 static void of_factors(const lw_figures *figures, const lw_situation *s) {
-  const lw_factors *f = &s->factors;
+  const lw_factors *f = &s->load_case.actions.factors;
+  const char *source = s->load_case.set ? s->load_case.set->from.source : "";
   const struct {
     const char *tail, *label;
     double value;
@@ -55,8 +55,7 @@ static void of_factors(const lw_figures *figures, const lw_situation *s) {
   lw_figures b = lw_figures_below(figures, "factors");
   if (!f->factored) return;
   for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
-    lw_figures_put(&b, &(lw_figure_word){rows[i].tail, rows[i].label, "", s->set ? s->set->from.source : ""},
-                   rows[i].value);
+    lw_figures_put(&b, &(lw_figure_word){rows[i].tail, rows[i].label, "", source}, rows[i].value);
 }
 
 void lw_figures_of_situation(const lw_figures *figures, const lw_situation *s) {
@@ -65,9 +64,9 @@ void lw_figures_of_situation(const lw_figures *figures, const lw_situation *s) {
                         (lw_number){s->water_depth_m, isfinite(s->water_depth_m)}, LW_REASON_NO_DEMAND);
   if (s->name == LW_SITUATION_EARTHQUAKE) {
     lw_figures_put(figures, &(lw_figure_word){"seismic_horizontal", "share of weight that pushes", "", ""},
-                   s->seismic.horizontal);
+                   s->load_case.ground.seismic.horizontal);
     lw_figures_put(figures, &(lw_figure_word){"seismic_vertical", "share of weight taken off", "", ""},
-                   s->seismic.vertical);
+                   s->load_case.ground.seismic.vertical);
   }
   of_factors(figures, s);
   if (figures->result->wall.section.known && !figures->result->wall.site.backfill_refused)

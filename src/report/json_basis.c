@@ -32,57 +32,26 @@ static const lw_contact *shown(const lw_bases *bases, const lw_check *check) {
   return &s->joint[joint_of(bases->result, check) - 1].contact;
 }
 
-static double friction_of(const lw_wall *wall, lw_at at) {
-  if (at == LW_AT_BASE) return wall->site.base_friction;
-  return at == LW_AT_PAD ? wall->site.pad_friction : wall->section.joint_friction;
+static double friction_of(const lw_basis *by, lw_at at) {
+  const lw_strengths *design = &by->load_case.ground.design;
+  if (at == LW_AT_BASE) return design->base_friction;
+  return at == LW_AT_PAD ? design->pad_friction : design->joint_friction;
 }
 
 /* What holds besides friction: bonded ground under what is pressed, or the shear of a joint. */
-static double bond_of(const lw_wall *wall, const lw_contact *c, lw_at at) {
+static double bond_of(const lw_basis *by, lw_at at) {
+  const lw_strengths *design = &by->load_case.ground.design;
+  const lw_contact *c = &by->stage.contact;
   if (at == LW_AT_BASE || at == LW_AT_PAD)
-    return wall->site.base_adhesion_kpa * lw_contact_held(&wall->method, c);
-  return at == LW_AT_JOINT && c->vertical_kn_per_m > 0.0 ? wall->section.joint_shear_kn_per_m : 0.0;
+    return design->base_adhesion_kpa * lw_contact_held(&by->wall->method, c);
+  return at == LW_AT_JOINT && c->vertical_kn_per_m > 0.0 ? design->joint_shear_kn_per_m : 0.0;
 }
 
 /* From sliding, passive apart. */
-static double ground_of(const lw_check *check, const lw_retrace *by) {
+static double ground_of(const lw_check *check, const lw_basis *by) {
   const lw_contact *c = &by->stage.contact;
-  double friction = friction_of(&by->wall, check->at) * fmax(c->vertical_kn_per_m, 0.0);
-  return fmin(by->on_sliding * (friction + bond_of(&by->wall, c, check->at)), by->ground_holds_kn_per_m);
-}
-
-/* Under the factor that was found for every strength what is left of them just holds the push, unless the
- * push jumps there. */
-static bool balances(const lw_check *check, const lw_retrace *by) {
-  double push = by->stage.contact.horizontal_kn_per_m, ground = ground_of(check, by);
-  double passive = by->on_passive * by->stage.passive_kn_per_m, slack = 1e-6 * fmax(push, 1.0);
-  return fabs(ground - push) <= slack || fabs(ground + passive - push) <= slack;
-}
-
-static bool traced(const lw_bases *bases, const lw_situation *s, const lw_check *check, lw_retrace *by) {
-  if (!lw_check_retrace(&bases->result->wall, bases->result->tables, s, check, by)) return false;
-  return by->wedges <= 0.0 || balances(check, by);
-}
-
-/* The situation shows one way of its earthquake: weight made heavier or lighter, water with the ground or by
- * itself. A check may have come about in another, or without what people press down. */
-static bool traced_otherwise(const lw_bases *bases, const lw_check *check, lw_retrace *by) {
-  lw_situation other = *bases->situation;
-  bool shaken = other.seismic.horizontal > 0.0 || fabs(other.seismic.vertical) > 0.0;
-  for (int way = shaken ? 1 : 4; way < 8; way++) {
-    other.seismic = bases->situation->seismic;
-    if (way & 1) other.seismic.vertical = -other.seismic.vertical;
-    if (way & 2) other.seismic.pervious = !other.seismic.pervious;
-    other.people_down_kn_per_m = way & 4 ? 0.0 : bases->situation->people_down_kn_per_m;
-    if (traced(bases, &other, check, by)) return true;
-  }
-  return false;
-}
-
-static bool found(const lw_bases *bases, const lw_check *check, lw_retrace *by) {
-  const lw_result *r = bases->result;
-  if (traced(bases, bases->situation, check, by) || traced_otherwise(bases, check, by)) return true;
-  return lw_check_retrace(&r->wall, r->tables, bases->situation, check, by);
+  double friction = friction_of(by, check->at) * fmax(c->vertical_kn_per_m, 0.0);
+  return fmin(by->on_sliding * (friction + bond_of(by, check->at)), by->ground_holds_kn_per_m);
 }
 
 static double people_down(const lw_stage *stage) {
@@ -92,9 +61,9 @@ static double people_down(const lw_stage *stage) {
   return down;
 }
 
-static void add_base(lw_bases *bases, const lw_check *check, const lw_retrace *by) {
+static void add_base(lw_bases *bases, const lw_check *check, const lw_basis *by) {
   const lw_situation *s = bases->situation;
-  const lw_format_row *set = check->by ? check->by : s->set;
+  const lw_format_row *set = by->load_case.set;
   char at[24];
   json_t *entry = lw_json_entry(bases->list);
   int joint = check->at == LW_AT_BASE || check->at == LW_AT_PAD ? 0 : joint_of(bases->result, check);
@@ -105,8 +74,8 @@ static void add_base(lw_bases *bases, const lw_check *check, const lw_retrace *b
   if (s->people_down_kn_per_m > 0.0)
     lw_json_set_double(entry, "people_down_kn_per_m", people_down(&by->stage));
   if (s->name == LW_SITUATION_EARTHQUAKE) {
-    lw_json_set_double(entry, "seismic_horizontal", by->wall.site.seismic.horizontal);
-    lw_json_set_double(entry, "seismic_vertical", by->wall.site.seismic.vertical);
+    lw_json_set_double(entry, "seismic_horizontal", by->load_case.ground.seismic.horizontal);
+    lw_json_set_double(entry, "seismic_vertical", by->load_case.ground.seismic.vertical);
   }
   if (by->wedges > 0.0) lw_json_set_double(entry, "strengths_divided_by", by->wedges);
   lw_json_stage(entry, bases->result, &by->stage, joint);
@@ -115,7 +84,7 @@ static void add_base(lw_bases *bases, const lw_check *check, const lw_retrace *b
 }
 
 /* Its number; 0: the one that is shown. */
-static int number_of(lw_bases *bases, const lw_check *check, const lw_retrace *by) {
+static int number_of(lw_bases *bases, const lw_check *check, const lw_basis *by) {
   if (by->wedges <= 0.0 && same_sums(shown(bases, check), &by->stage.contact)) return 0;
   for (int i = 0; i < bases->count; i++) {
     if (bases->base[i].at != check->at || bases->base[i].joint != check->joint) continue;
@@ -131,7 +100,7 @@ static int number_of(lw_bases *bases, const lw_check *check, const lw_retrace *b
 }
 
 /* The ground in front as this check counts it, beside what holds by itself or off the push, or not at all. */
-static void set_passive(json_t *object, const lw_check *check, const lw_retrace *by, double ground) {
+static void set_passive(json_t *object, const lw_check *check, const lw_basis *by, double ground) {
   double passive = by->on_passive * by->stage.passive_kn_per_m, factor = by->wedges > 0.0 ? by->wedges : 1.0;
   double push = by->stage.contact.horizontal_kn_per_m;
   bool beside = agrees(check->resistance, factor * (ground + passive)) && agrees(check->demand, push);
@@ -140,10 +109,10 @@ static void set_passive(json_t *object, const lw_check *check, const lw_retrace 
   lw_json_set_flag(object, "passive_off_push", off_push);
 }
 
-static void set_sliding(json_t *entry, const lw_check *check, const lw_retrace *by) {
+static void set_sliding(json_t *entry, const lw_check *check, const lw_basis *by) {
   json_t *object = lw_json_object(entry, "holds_by");
-  lw_json_set_double(object, "friction", friction_of(&by->wall, check->at));
-  lw_json_set_double(object, "bond_kn_per_m", bond_of(&by->wall, &by->stage.contact, check->at));
+  lw_json_set_double(object, "friction", friction_of(by, check->at));
+  lw_json_set_double(object, "bond_kn_per_m", bond_of(by, check->at));
   lw_json_set_double(object, "times", by->on_sliding);
   if (isfinite(by->ground_holds_kn_per_m))
     lw_json_set_double(object, "at_most_kn_per_m", by->ground_holds_kn_per_m);
@@ -151,8 +120,9 @@ static void set_sliding(json_t *entry, const lw_check *check, const lw_retrace *
 }
 
 void lw_json_basis(lw_bases *bases, json_t *entry, const lw_check *check) {
-  lw_retrace by;
-  if (check->at == LW_AT_GROUND || !found(bases, check, &by)) return;
+  const lw_result *r = bases->result;
+  lw_basis by;
+  if (!lw_check_basis(&r->wall, r->tables, bases->situation, check, &by)) return;
   lw_json_set_count(entry, "load_case", number_of(bases, check, &by));
   if (check->kind == LW_CHECK_SLIDING) set_sliding(entry, check, &by);
 }

@@ -70,7 +70,7 @@ static void set_shells(json_t *entry, const lw_result *result) {
 static void add_push(json_t *entry, const lw_result *result, const lw_situation *s, int joint) {
   lw_stage stage;
   lw_figures of = into(entry, result);
-  lw_situation_joint(&result->wall, result->tables, s, joint, &stage);
+  lw_situation_joint(&result->wall, s, joint, &stage);
   if (stage.status != LW_OK) return;
   set_formula(entry, &stage);
   lw_figures_of_push(&of, &stage);

@@ -53,10 +53,10 @@ static void add_situation(json_t *list, const lw_result *result, const lw_situat
   if (!lw_json_set_double(entry, "water_depth_m", s->water_depth_m))
     lw_json_set_text(entry, "reason", lw_reason_slug(LW_REASON_NO_DEMAND));
   if (s->name == LW_SITUATION_EARTHQUAKE) {
-    lw_json_set_double(entry, "seismic_horizontal", s->seismic.horizontal);
-    lw_json_set_double(entry, "seismic_vertical", s->seismic.vertical);
+    lw_json_set_double(entry, "seismic_horizontal", s->load_case.ground.seismic.horizontal);
+    lw_json_set_double(entry, "seismic_vertical", s->load_case.ground.seismic.vertical);
   }
-  lw_json_set_text(entry, "set", s->set ? s->set->format : "");
+  lw_json_set_text(entry, "set", s->load_case.set ? s->load_case.set->format : "");
   lw_json_contact(entry, "base", result, &s->base);
   lw_json_contact(entry, "pad", result, &s->pad);
   lw_json_joints(entry, result, s);

@@ -47,14 +47,15 @@ static void joint_in_full(const lw_page *page, const lw_result *result, const lw
     page->out->failed = true;
     return;
   }
-  lw_situation_joint(&result->wall, result->tables, s, joint, full);
+  lw_situation_joint(&result->wall, s, joint, full);
   stage(page, result, s, full, (lw_place){LW_AT_JOINT, joint});
   free(full);
 }
 
 /* With partial factors the forces below are design values. */
 static void factors(const lw_page *page, const lw_situation *s) {
-  const lw_factors *f = &s->factors;
+  const lw_factors *f = &s->load_case.actions.factors;
+  const lw_format_row *set = s->load_case.set;
   if (!f->factored) return;
   lw_page_blank(page);
   lw_page_sayf(
@@ -63,8 +64,8 @@ static void factors(const lw_page *page, const lw_situation *s) {
       "the wall %.2f, soil standing on it %.2f, push of the soil %.2f, water behind and uplift %.2f, "
       "water in front %.2f, push of the load behind %.2f, load standing on the wall %.2f, people and "
       "loads on the cap %.2f.",
-      s->set ? s->set->format : "", s->set ? s->set->title : "", f->wall_weight, f->soil_weight,
-      f->earth_pressure, f->water, f->front_water, f->variable, f->surcharge_on_wall, f->variable_on_wall);
+      set ? set->format : "", set ? set->title : "", f->wall_weight, f->soil_weight, f->earth_pressure,
+      f->water, f->front_water, f->variable, f->surcharge_on_wall, f->variable_on_wall);
 }
 
 static void situation(const lw_page *page, const lw_result *result, const lw_situation *s) {

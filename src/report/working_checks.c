@@ -66,7 +66,7 @@ void lw_working_uplift(const lw_page *page, const lw_result *result, const lw_si
   double width = place.at == LW_AT_PAD ? result->wall.section.base_width_m : c->width_m;
   double rear = fmax(above_foot - s->water_depth_m, 0.0),
          front = fmax(above_foot - site->front_water_depth_m, 0.0);
-  double factor = s->factors.factored ? s->factors.water : 1.0;
+  double factor = s->load_case.actions.factors.factored ? s->load_case.actions.factors.water : 1.0;
   double scale = site->water_unit_weight_kn_per_m3 * result->wall.method.uplift_share * factor;
   bool holds = result->wall.method.base_pressure == LW_BASE_LINEAR;
   bool tips = !holds && (c->vertical_kn_per_m <= 0.0 || c->resultant_m <= 0.0);

@@ -37,6 +37,7 @@ static void seepage(const lw_page *page, const lw_result *result) {
   const lw_rain_seepage *of = &result->seepage;
   const lw_wall *wall = &result->wall;
   lw_back_plane back;
+  lw_ground ground;
   if (!of->looked_at) return;
   lw_page_blank(page);
   lw_page_say(page, " ", "Steady rain that seeps to a drain which works");
@@ -44,7 +45,8 @@ static void seepage(const lw_page *page, const lw_result *result) {
     lw_page_sayf(page, "  ", "Not worked out: %s.", lw_reason_sentence(of->reason));
     return;
   }
-  lw_back_plane_build(&wall->site, &wall->section, &wall->method, wall->wall_friction_rad, 0.0, &back);
+  lw_ground_own(wall, &ground);
+  lw_back_plane_build(&wall->site, &ground, &wall->method, &(lw_stack){&wall->section, 0.0}, &back);
   lw_page_say(page, "  h    = ",
               "H - sum of An exp(-ln x) cos(ln y), ln = (2n + 1) pi/(2 H), An = 8 H/((2n + 1)^2 pi^2), the "
               "head at x behind the drain and y above its foot [GRAY1958 vertical drain]");
@@ -72,8 +74,8 @@ static void limit_line(const lw_page *page, const lw_water_limit *limit) {
   lw_check_words(&check, words, sizeof words);
   if (limit->depth_m.known) lw_print(depth, sizeof depth, "%.4f", limit->depth_m.value);
   if (limit->ratio.known) lw_print(ratio, sizeof ratio, "%.4f", limit->ratio.value);
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%10s%9s  %s%s", words, depth, ratio,
-                short_word(limit->state), limit->jumps ? ", at once" : "");
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%10s%9s  %s%s", words, depth, ratio, short_word(limit->state),
+                limit->jumps ? ", at once" : "");
 }
 
 static void limits(const lw_page *page, const lw_result *result) {

@@ -28,16 +28,15 @@ static void has(const lw_page *page, const lw_check *check, const char *formula)
   is(page, "has", text);
 }
 
-static double friction_of(const lw_wall *wall, lw_at at) {
-  if (at == LW_AT_BASE) return wall->site.base_friction;
-  return at == LW_AT_PAD ? wall->site.pad_friction : wall->section.joint_friction;
+static double friction_of(const lw_strengths *design, lw_at at) {
+  if (at == LW_AT_BASE) return design->base_friction;
+  return at == LW_AT_PAD ? design->pad_friction : design->joint_friction;
 }
 
 /* What holds besides friction: bonded ground under what is pressed, or the key of a joint. */
-static double bond_of(const lw_wall *wall, const lw_contact *c, lw_at at) {
-  if (at == LW_AT_BASE || at == LW_AT_PAD)
-    return wall->site.base_adhesion_kpa * lw_contact_held(&wall->method, c);
-  return at == LW_AT_JOINT && c->vertical_kn_per_m > 0.0 ? wall->section.joint_shear_kn_per_m : 0.0;
+static double bond_of(const lw_method *method, const lw_strengths *design, const lw_contact *c, lw_at at) {
+  if (at == LW_AT_BASE || at == LW_AT_PAD) return design->base_adhesion_kpa * lw_contact_held(method, c);
+  return at == LW_AT_JOINT && c->vertical_kn_per_m > 0.0 ? design->joint_shear_kn_per_m : 0.0;
 }
 
 static void plus(char *out, size_t size, double value, bool there) {
@@ -54,7 +53,7 @@ static void times(char *out, size_t size, double factor, const char *formula) {
     lw_print(out, size, "%.4f (%s)", factor, formula);
 }
 
-static void friction_by_design(const lw_page *page, const lw_retrace *by, double mu) {
+static void friction_by_design(const lw_page *page, const lw_basis *by, double mu) {
   char text[120];
   if (fabs(by->on_friction - 1.0) < 1e-12) return;
   lw_print(text, sizeof text, "%.4f x %.4f = %.4f, the friction to design with", mu / by->on_friction,
@@ -71,25 +70,25 @@ static void inner_step(void *context, const lw_step *step) {
 }
 
 /* The ground in front: its coefficient and thrust, and the share that counts. */
-static void passive_steps(const lw_page *page, const lw_retrace *by, const lw_check *check) {
-  double extra = check->at == LW_AT_PAD ? lw_site_under(&by->wall.site) : 0.0, passive;
+static void passive_steps(const lw_page *page, const lw_basis *by, const lw_check *check) {
+  double extra = check->at == LW_AT_PAD ? lw_site_under(&by->wall->site) : 0.0, passive;
   lw_page to = *page;
   lw_working working = {.context = &to, .heading = inner_heading, .step = inner_step};
-  if (by->wall.method.passive_share > 0.0 && by->wall.site.dug_m > 0.0)
+  if (by->wall->method.passive_share > 0.0 && by->load_case.ground.front.dug_m > 0.0)
     lw_page_sayf(page, "    ", "in front %.3f m of the ground are taken as dug away before it resists",
-                 by->wall.site.dug_m);
+                 by->load_case.ground.front.dug_m);
   if (by->stage.passive_kn_per_m <= 0.0) return;
   lw_page_say(page, "    ", "in front, passive:");
-  passive = lw_passive_resistance(&by->wall, extra, &working);
+  passive = lw_passive_resistance(by->wall, &by->load_case.ground, extra, &working);
   lw_page_sayf(page, "    ",
                "its level part, less the friction under the wall that its lift takes off, x share %.2f%s = "
                "%.4f kN/m",
-               by->wall.method.passive_share, by->on_passive < 1.0 ? ", before the set's factor," : "",
+               by->wall->method.passive_share, by->on_passive < 1.0 ? ", before the set's factor," : "",
                passive);
 }
 
 /* Where water or air can get to clay, a share of the weight is the most that holds. */
-static void limited(const lw_page *page, const lw_retrace *by, const char *formula, const char *numbers,
+static void limited(const lw_page *page, const lw_basis *by, const char *formula, const char *numbers,
                     double unlimited) {
   char text[240];
   double down = by->stage.contact.vertical_kn_per_m;
@@ -101,9 +100,10 @@ static void limited(const lw_page *page, const lw_retrace *by, const char *formu
   is(page, "Rg", text);
 }
 
-static bool sliding(const lw_page *page, const lw_retrace *by, const lw_check *check) {
+static bool sliding(const lw_page *page, const lw_basis *by, const lw_check *check) {
   const lw_contact *c = &by->stage.contact;
-  double mu = friction_of(&by->wall, check->at), bond = bond_of(&by->wall, c, check->at);
+  const lw_strengths *design = &by->load_case.ground.design;
+  double mu = friction_of(design, check->at), bond = bond_of(&by->wall->method, design, c, check->at);
   double unlimited = by->on_sliding * (mu * fmax(c->vertical_kn_per_m, 0.0) + bond);
   double ground = fmin(unlimited, by->ground_holds_kn_per_m);
   double passive = by->on_passive * by->stage.passive_kn_per_m;
@@ -171,9 +171,9 @@ static bool pressed(const lw_page *page, const lw_stage *stage, const lw_check *
 }
 
 /* The author's factors, one by one, for the very footing that was checked. */
-static bool theory(const lw_page *page, const lw_retrace *by, const lw_check *check) {
-  const lw_bearing_routine *routine = lw_bearing_routine_of(by->wall.method.bearing);
-  bool net = by->wall.method.bearing_on == LW_BEARING_NET;
+static bool theory(const lw_page *page, const lw_basis *by, const lw_check *check) {
+  const lw_bearing_routine *routine = lw_bearing_routine_of(by->wall->method.bearing);
+  bool net = by->wall->method.bearing_on == LW_BEARING_NET;
   lw_page to = *page;
   lw_working working = {.context = &to, .heading = inner_heading, .step = inner_step};
   lw_bearing b;
@@ -189,14 +189,14 @@ static bool theory(const lw_page *page, const lw_retrace *by, const lw_check *ch
   return true;
 }
 
-static bool bearing(const lw_page *page, const lw_retrace *by, const lw_check *check) {
-  if (by->wall.method.bearing != LW_BEARING_PRESUMPTIVE) return theory(page, by, check);
+static bool bearing(const lw_page *page, const lw_basis *by, const lw_check *check) {
+  if (by->wall->method.bearing != LW_BEARING_PRESUMPTIVE) return theory(page, by, check);
   if (!check->resistance.known || !agrees(check->demand, by->stage.contact.greatest_kpa)) return false;
   has(page, check, "allowable / greatest pressure");
   return true;
 }
 
-static bool written(const lw_page *page, const lw_retrace *by, const lw_check *check) {
+static bool written(const lw_page *page, const lw_basis *by, const lw_check *check) {
   switch (check->kind) {
   case LW_CHECK_SLIDING: return sliding(page, by, check);
   case LW_CHECK_OVERTURNING:
@@ -246,10 +246,9 @@ static void source_factors(const lw_forces *forces, char *out, size_t size) {
 }
 
 /* Where a check rests on other numbers than those that stand above it: which, and their sums. */
-static void say_basis(const lw_page *page, const lw_situation *s, const lw_retrace *by,
-                      const lw_check *check) {
+static void say_basis(const lw_page *page, const lw_situation *s, const lw_basis *by, const lw_check *check) {
   const lw_contact *c = &by->stage.contact;
-  bool other_set = check->by && s->set && strcmp(check->by->format, s->set->format) != 0;
+  bool other_set = check->by && s->load_case.set && strcmp(check->by->format, s->load_case.set->format) != 0;
   char factors[320] = "", set[120] = "", strengths[60] = "";
   if (other_set) lw_print(set, sizeof set, " under another set of the format, %s", check->by->format);
   if (fabs(by->on_friction - 1.0) > 1e-12)
@@ -280,9 +279,9 @@ static bool same_forces(const lw_stage *a, const lw_stage *b) {
 static void write_check(const lw_page *page, const lw_result *result, const lw_situation *s,
                         const lw_stage *shown, const lw_check *check) {
   bool of_pressure = check->kind == LW_CHECK_COMPRESSION || check->kind == LW_CHECK_BEARING;
-  lw_retrace *by = malloc(sizeof *by);
+  lw_basis *by = malloc(sizeof *by);
   page->out->failed = page->out->failed || by == NULL;
-  bool found = by && lw_check_retrace(&result->wall, result->tables, s, check, by);
+  bool found = by && lw_check_basis(&result->wall, result->tables, s, check, by);
   if (found && !same_forces(&by->stage, shown)) {
     if (may_be_lighter(shown) && !may_be_lighter(&by->stage))
       lw_page_say(page, "    ", "without the load that presses down, which is the worse case:");

@@ -27,7 +27,6 @@ static lw_status build(const lw_case *c, const lw_tables *tables, lw_detail deta
   result->tables = tables;
   result->detail = detail;
   lw_wall_build(&result->given, tables, &result->wall);
-  result->wall.governing_only = detail == LW_DETAIL_VERDICT;
   result->formats.count = 0;
   result->remedies_sought = false;
   result->remedy_count = 0;
@@ -51,8 +50,9 @@ lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_detail detail, lw
                  lw_error *error) {
   lw_status status = build(c, tables, detail, result, error);
   if (status != LW_OK) return status;
-  const lw_working *working = detail >= LW_DETAIL_WORKING ? result->working : NULL;
-  lw_situations_run(&result->wall, tables, &result->situations, working);
+  lw_situations_run(&result->wall, tables, detail, &result->situations);
+  if (detail >= LW_DETAIL_WORKING)
+    lw_situations_tell(&result->wall, tables, &result->situations, result->working);
   if (detail >= LW_DETAIL_EVERYTHING) study(result);
   lw_verdict_reach(&result->given, tables, &result->wall, &result->situations, detail, &result->verdict);
   if (detail >= LW_DETAIL_EVERYTHING) lw_verdict_building(&result->building, &result->verdict);

@@ -4,6 +4,7 @@
 #include <stdlib.h>
 
 #include "../sheet/support.h"
+#include "checks/bearing.h"
 #include "contacts.h"
 #include "random_wall.h"
 #include "support.h"
@@ -24,12 +25,10 @@ static double column(const lw_site *site, double low_m, double high_m, double wa
   return sum;
 }
 
-static void expect_strip(const lw_wall *wall, const test_contact *contact, const lw_stage *stage,
-                         const char *name) {
-  lw_format format = {0};
-  lw_check_context context = {wall, &format, LW_USUAL, false};
-  lw_strip strip = lw_bearing_strip(&context, stage, contact->at);
-  double foot = contact->at == LW_AT_PAD ? -wall->site.pad.thickness_m : 0.0;
+static void expect_strip(const lw_wall *wall, const lw_load_case *load_case, const test_contact *contact,
+                         const lw_stage *stage, const char *name) {
+  lw_strip strip = lw_bearing_strip(wall, &load_case->ground, stage, contact->place.at);
+  double foot = contact->place.at == LW_AT_PAD ? -wall->site.pad.thickness_m : 0.0;
   double ground = wall->section.bearing_embedment_m,
          water = wall->section.height_m - wall->site.front_water_depth_m;
   double beside = column(&wall->site, foot, ground, water), width = strip.width_m;
@@ -45,7 +44,7 @@ Test(bearing_water, the_ground_weighs_what_its_columns_weigh) {
   static test_contact contact[CONTACTS_MAX];
   static lw_wall wall;
   static lw_stage stage;
-  lw_actions actions = {.cap_load = true};
+  lw_load_case load_case = {.actions = {.cap_load = true}};
   dice d = {10};
   int tried = 0;
   for (int i = 0; i < WALLS; i++) {
@@ -57,10 +56,11 @@ Test(bearing_water, the_ground_weighs_what_its_columns_weigh) {
     wall.site.water_depth_m = INFINITY;
     wall.site.front_water_depth_m = dice_between(&d, 0.0, 3.0 * wall.section.height_m);
     random_wall_name(&items, name, sizeof name);
-    int count = contacts_of(&wall, contact);
-    for (int k = 0; k < count && contact[k].at != LW_AT_JOINT; k++) {
-      if (!contact_stage(&wall, &contact[k], &actions, &stage) || !stage.contact.inside) continue;
-      expect_strip(&wall, &contact[k], &stage, name);
+    lw_ground_own(&wall, &load_case.ground);
+    int count = contacts_of(&wall, &load_case.ground, contact);
+    for (int k = 0; k < count && contact[k].place.at != LW_AT_JOINT; k++) {
+      if (!contact_stage(&wall, &load_case, &contact[k], &stage) || !stage.contact.inside) continue;
+      expect_strip(&wall, &load_case, &contact[k], &stage, name);
       tried++;
     }
   }
@@ -100,15 +100,16 @@ Test(bearing_water, nearer_to_the_base_bears_less) {
   wall.site.water_unit_weight_kn_per_m3 = 9.81;
   wall.section.height_m = 1.2;
   wall.section.bearing_embedment_m = 0.3;
+  wall.site.water_depth_m = INFINITY;
   lw_stage *stage = calloc(1, sizeof *stage);
   stage->contact = (lw_contact){
       .width_m = 0.7, .area_m2 = 0.7, .effective_width_m = 0.7, .vertical_kn_per_m = 20.0, .inside = true};
-  lw_format format = {0};
-  lw_check_context context = {&wall, &format, LW_USUAL, false};
+  lw_ground ground;
   double before = 0.0;
   for (double depth = 0.5; depth < 3.0; depth += 0.01) {
     wall.site.front_water_depth_m = depth;
-    lw_strip strip = lw_bearing_strip(&context, stage, LW_AT_BASE);
+    lw_ground_own(&wall, &ground);
+    lw_strip strip = lw_bearing_strip(&wall, &ground, stage, LW_AT_BASE);
     lw_bearing bearing;
     cr_assert_eq(lw_bearing_hansen(&strip, &bearing, NULL, NULL), LW_OK);
     cr_expect_leq(before, bearing.ultimate_kpa);

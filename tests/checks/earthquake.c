@@ -10,7 +10,7 @@
 /* A wall in an earthquake: the situation, its forces and its balance. */
 
 #define UPRIGHT                                                                                              \
-  "wall kind=section", "wall height=1.2 m", "top width=0.7 m", "base width=0.7 m",                          \
+  "wall kind=section", "wall height=1.2 m", "top width=0.7 m", "base width=0.7 m",                           \
       "wall unit weight=23 kN/m3", "soil 1 friction angle=33 deg", "soil 1 unit weight=18.5 kN/m3",          \
       "ground slope=0 deg", "load 1 kind=none", "people on cap=no", "footing soil friction angle=30 deg",    \
       "base friction=0.5"
@@ -36,7 +36,7 @@ Test(earthquake, is_there_only_when_given) {
   cr_expect(shaken(given));
   cr_expect_eq(quake(given)->kind, LW_EXTREME);
   cr_expect(quake(given)->decides);
-  cr_expect_lt(0.0, quake(given)->seismic.vertical, "up is shown, whatever the sign");
+  cr_expect_lt(0.0, quake(given)->load_case.ground.seismic.vertical, "up is shown, whatever the sign");
   free(none);
   free(zero);
   free(given);
@@ -95,9 +95,9 @@ Test(earthquake, everything_grows_with_it) {
   static const char *const strong[] = {"seismic horizontal=0.02", "seismic horizontal=0.07",
                                        "seismic horizontal=0.15"};
   for (int i = 0; i < 3; i++) {
-    lw_result *result = RUN("course count=5", "block height=200 mm", "block depth=500 mm",
-                            "wall embedment=0 mm", "soil 1 friction angle=33 deg", "ground slope=0 deg",
-                            DRAINED, strong[i]);
+    lw_result *result =
+        RUN("course count=5", "block height=200 mm", "block depth=500 mm", "wall embedment=0 mm",
+            "soil 1 friction angle=33 deg", "ground slope=0 deg", DRAINED, strong[i]);
     const lw_situation *s = quake(result);
     const lw_joint *lowest = &s->joint[0];
     double at_joint = lowest->contact.resisting_knm_per_m / lowest->contact.overturning_knm_per_m;
@@ -113,10 +113,9 @@ Test(earthquake, everything_grows_with_it) {
 Test(earthquake, soil_on_a_heel_pushes_with_its_heavy_weight) {
   lw_result *result =
       RUN("wall kind=section", "wall height=1 m", "wall embedment=0 mm", "top width=0.3 m",
-          "base width=0.8 m", "heel length=0.5 m", "slab thickness=0.2 m",
-          "soil 1 friction angle=33 deg", "ground slope=0 deg",
-          "load 1 kind=none", DRAINED, "seismic horizontal=0.1", "soil 1 light unit weight=15 kN/m3",
-          "soil 1 unit weight=19 kN/m3");
+          "base width=0.8 m", "heel length=0.5 m", "slab thickness=0.2 m", "soil 1 friction angle=33 deg",
+          "ground slope=0 deg", "load 1 kind=none", DRAINED, "seismic horizontal=0.1",
+          "soil 1 light unit weight=15 kN/m3", "soil 1 unit weight=19 kN/m3");
   const lw_stage *base = &quake(result)->base;
   double inertia = 0.0;
   cr_assert_eq(base->status, LW_OK);
@@ -177,8 +176,8 @@ Test(passive, check_takes_the_method_asked_for) {
             *own = RUN(BURIED, DRAINED, "method passive=1", "wall friction=0 deg"),
             *spiral = RUN(BURIED, DRAINED, "method passive=1", "wall friction=20 deg",
                           "method passive by=log spiral"),
-            *annex = RUN(BURIED, DRAINED, "method passive=1", "wall friction=20 deg",
-                         "method passive by=annex c");
+            *annex =
+                RUN(BURIED, DRAINED, "method passive=1", "wall friction=20 deg", "method passive by=annex c");
   double base[4];
   lw_result *all[] = {none, own, annex, spiral};
   for (int i = 0; i < 4; i++) {

@@ -21,8 +21,8 @@ static lw_status bearing_by(lw_bearing_method method, const double *in, double *
                     .horizontal_kn_per_m = in[8]};
   lw_bearing b = {0};
   lw_status status = lw_bearing_routine_of(method)->ultimate(&strip, &b, NULL, NULL);
-  const double values[] = {b.nc, b.nq, b.n_gamma, b.dc, b.dq, b.d_gamma,
-                           b.ic, b.iq, b.i_gamma, b.effective_width_m, b.ultimate_kpa, b.net_kpa};
+  const double values[] = {b.nc, b.nq,      b.n_gamma,           b.dc,           b.dq,     b.d_gamma, b.ic,
+                           b.iq, b.i_gamma, b.effective_width_m, b.ultimate_kpa, b.net_kpa};
   memcpy(out, values, sizeof values);
   return status;
 }
@@ -74,18 +74,24 @@ static lw_status circle(lw_earth_state state, const double *in, double *out) {
 static lw_status slices(lw_earth_state state, const double *in, double *out) {
   lw_slip_slices list = {.count = 1};
   lw_slip slip = {0};
-  list.slice[0] = (lw_slip_slice){.tan_friction = tan(in[0]), .weight_kn_per_m = in[1], .sine = in[2],
-                                  .cosine = in[3], .width_m = in[4], .length_m = in[5], .pore_kpa = in[6],
+  list.slice[0] = (lw_slip_slice){.tan_friction = tan(in[0]),
+                                  .weight_kn_per_m = in[1],
+                                  .sine = in[2],
+                                  .cosine = in[3],
+                                  .width_m = in[4],
+                                  .length_m = in[5],
+                                  .pore_kpa = in[6],
                                   .cohesion_kpa = in[7]};
   lw_slip_method method = state == LW_ACTIVE ? LW_SLIP_BISHOP : LW_SLIP_ORDINARY;
-  lw_status status = lw_slip_of_slices(&list, NULL, 0.0, method, &slip, NULL);
+  lw_status status = lw_slip_of_slices(&list, NULL, 0.0, method, &slip);
   out[0] = slip.bishop;
   out[1] = slip.ordinary;
   out[2] = slip.driving_kn_per_m;
   return status;
 }
 
-#define A_STRIP {0.55, 17.9, 1.37, 0.11, 0.31, 5.7, 1.3, 61.3, 7.1}
+#define A_STRIP                                                                                              \
+  { 0.55, 17.9, 1.37, 0.11, 0.31, 5.7, 1.3, 61.3, 7.1 }
 
 static const hostile_formula formulas[] = {
     {"terzaghi, en1997", terzaghi, 9, -1, -1, A_STRIP},

@@ -110,7 +110,7 @@ static void hold_situation(walk *w, const lw_result *result, const lw_situation 
   if (s->pad.reason != LW_REASON_NO_PAD) hold_stage(w, wall, &s->pad, -lw_site_under(&wall->site), false);
   for (int j = 0; j < s->joint_count; j++) {
     lw_stage stage;
-    lw_situation_joint(wall, result->tables, s, j + 1, &stage);
+    lw_situation_joint(wall, s, j + 1, &stage);
     hold_stage(w, wall, &stage, 0.0, wall->section.shell_m <= 0.0);
     cr_expect_eq((int)stage.status, (int)s->joint[j].status, "joint: %s", w->name);
     if (stage.status != LW_OK) continue;

@@ -5,7 +5,9 @@
 #include <stdlib.h>
 
 #include "../sheet/support.h"
+#include "checks/push_guard.h"
 #include "checks/stage.h"
+#include "checks/weigh.h"
 #include "support.h"
 
 /* What no sheet can make, a fault of the program could: a value that is no number, a push of nothing, a wedge
@@ -36,14 +38,20 @@ static lw_wall garden_wall(const char *more) {
 }
 
 static lw_push push_of(const lw_wall *wall) {
+  lw_ground ground;
+  lw_stack base = {&wall->section, 0.0};
   lw_push push;
-  lw_push_find(wall, &wall->section, 0.0, NULL, &push, NULL);
+  lw_ground_own(wall, &ground);
+  lw_push_find(wall, &ground, &base, NULL, &push, NULL);
   return push;
 }
 
 static void expect_doubt(const lw_wall *wall, const lw_push *push, lw_reason reason) {
-  cr_expect_eq(lw_push_doubt(wall, &wall->section, 0.0, push), reason, "%s, not %s",
-               lw_reason_slug(lw_push_doubt(wall, &wall->section, 0.0, push)), lw_reason_slug(reason));
+  lw_ground ground;
+  lw_stack base = {&wall->section, 0.0};
+  lw_ground_own(wall, &ground);
+  lw_reason doubt = lw_push_doubt(wall, &ground, &base, push);
+  cr_expect_eq(doubt, reason, "%s, not %s", lw_reason_slug(doubt), lw_reason_slug(reason));
 }
 
 Test(checks, a_sound_push_is_in_no_doubt) {
@@ -119,17 +127,19 @@ Test(checks, a_wedge_that_disagrees_is_faulty) {
   static const double off[] = {1.0 + 2e-6, 1.0 - 2e-6, 3.0, NAN};
   lw_wall wall = garden_wall("method pressure=rankine");
   lw_push first = push_of(&wall);
+  lw_load_case load_case = {.actions = {.cap_load = true}};
+  lw_stack base = {&wall.section, 0.0};
+  lw_ground_own(&wall, &load_case.ground);
   for (size_t i = 0; i < sizeof off / sizeof *off; i++) {
     /* A wedge that is on file for the same figure, and wrong. */
     lw_wedge_known searched = {true, first.back.plane, first.wedge};
     lw_push push;
     searched.wedge.thrust_kn_per_m *= off[i];
-    lw_push_find(&wall, &wall.section, 0.0, &searched, &push, NULL);
+    lw_push_find(&wall, &load_case.ground, &base, &searched, &push, NULL);
     cr_expect(push.faulty);
     cr_expect_eq(push.reason, isnan(off[i]) ? LW_REASON_NOT_FINITE : LW_REASON_WEDGE_DISAGREES);
     lw_stage stage;
-    lw_actions actions = {.cap_load = true};
-    lw_stage_base(&wall, &push, &actions, &stage);
+    lw_stage_base(&wall, &load_case, &push, &stage);
     cr_expect_eq(stage.status, LW_NO_SOLUTION);
     cr_expect(stage.faulty);
     cr_expect_eq(stage.reason, push.reason);
@@ -141,7 +151,7 @@ static void expect_no_verdict(const lw_wall *wall, lw_reason reason, const char 
   lw_situations *all = calloc(1, sizeof *all);
   int s = 0, c = 0;
   cr_assert_not_null(all);
-  lw_situations_run(wall, sheet_test_tables(), all, NULL);
+  lw_situations_run(wall, sheet_test_tables(), LW_DETAIL_EVERYTHING, all);
   cr_expect_eq(lw_situations_stand(all), LW_CANNOT_SHOW, "%s", what);
   cr_assert(lw_situations_governing(all, &s, &c));
   const lw_check *check = &all->situation[s].check[c];

@@ -4,7 +4,9 @@
 #include <stdlib.h>
 
 #include "../sheet/support.h"
-#include "checks/stage.h"
+#include "checks/bearing.h"
+#include "checks/compression.h"
+#include "checks/overturning.h"
 #include "random_wall.h"
 #include "support.h"
 
@@ -30,7 +32,7 @@ static void adhesion_of(random_wall items, double *base_kn_per_m, double *pad_kn
     random_wall_add(&with, "base adhesion=%d kPa", 10 * i);
     lw_case c = random_wall_case(&with);
     lw_wall_build(&c, sheet_test_tables(), &wall);
-    lw_situations_run(&wall, sheet_test_tables(), &all, NULL);
+    lw_situations_run(&wall, sheet_test_tables(), LW_DETAIL_EVERYTHING, &all);
     held[i][0] = resistance_of(&all.situation[0], LW_AT_BASE);
     held[i][1] = resistance_of(&all.situation[0], LW_AT_PAD);
     *base = all.situation[0].base;
@@ -90,7 +92,8 @@ Test(held, a_resultant_outside_is_ratio_0_on_either_side) {
   lw_wall wall = {.method = {.base_pressure = LW_BASE_NO_TENSION}};
   lw_format_family family;
   lw_format_read(sheet_test_tables(), "lowwall", &family);
-  lw_check_context context = {&wall, &family.set[0], LW_USUAL, false};
+  lw_load_case load_case = {.kind = LW_USUAL, .ground = {.water_depth_m = INFINITY}};
+  lw_check_context context = {&wall, &family.set[0], &load_case};
   for (int i = 0; i < 3; i++)
     for (int k = 0; k < 2; k++) {
       lw_stage stage = stage_at(places[i], turns[k]);

@@ -24,7 +24,7 @@ typedef struct bench {
 
 static void run(bench *b, const lw_case *c, lw_situations *all) {
   lw_wall_build(c, sheet_test_tables(), &b->wall);
-  lw_situations_run(&b->wall, sheet_test_tables(), all, NULL);
+  lw_situations_run(&b->wall, sheet_test_tables(), LW_DETAIL_EVERYTHING, all);
 }
 
 /* Depths below the top at which something begins or ends. */

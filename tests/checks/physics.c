@@ -4,7 +4,8 @@
 #include <stdlib.h>
 
 #include "support.h"
-#include "checks/stage.h"
+#include "checks/contact.h"
+#include "checks/forces.h"
 #include "random_wall.h"
 
 /* What must hold of a whole wall whatever the book: size, units, joints, water, no push. */

@@ -5,7 +5,8 @@
 #include <stdlib.h>
 
 #include "../sheet/support.h"
-#include "checks/stage.h"
+#include "checks/push.h"
+#include "checks/soil_on_wall.h"
 #include "random_wall.h"
 #include "support.h"
 
@@ -52,14 +53,19 @@ static double area_by_columns(const lw_wall *wall, const lw_section *section, co
 static double counted(const lw_wall *wall, const lw_section *section, const lw_back_plane *back) {
   lw_forces forces = {.count = 0};
   double sum = 0.0;
-  lw_soil_on_wall(wall, section, back, &forces);
+  lw_ground ground;
+  lw_ground_own(wall, &ground);
+  lw_soil_on_wall(wall, &ground, section, back, &forces);
   for (int i = 0; i < forces.count; i++) sum += forces.force[i].area_m2;
   return sum;
 }
 
 static void expect_area(const lw_wall *wall, const lw_section *section, double extra_m, const char *name) {
   lw_push push;
-  lw_push_find(wall, section, extra_m, NULL, &push, NULL);
+  lw_ground ground;
+  lw_stack stack = {section, extra_m};
+  lw_ground_own(wall, &ground);
+  lw_push_find(wall, &ground, &stack, NULL, &push, NULL);
   if (push.status != LW_OK) return;
   double area = counted(wall, section, &push.back), columns = area_by_columns(wall, section, &push.back);
   cr_expect_lt(fabs(area - columns), 1e-3 * columns + 1e-5, "%.6g, by columns %.6g: %s", area, columns, name);

@@ -177,7 +177,8 @@ Test(tapered, pressures_and_uplift_balance_over_the_plan) {
       seen += expect_balance(&s->base.contact, name);
       for (int j = 0; j < s->joint_count; j++)
         if (s->joint[j].status == LW_OK) seen += expect_balance(&s->joint[j].contact, name);
-      if (isfinite(s->water_depth_m) && !s->factors.factored) expect_uplift(result, s, name), lifted++;
+      if (isfinite(s->water_depth_m) && !s->load_case.actions.factors.factored)
+        expect_uplift(result, s, name), lifted++;
     }
   }
   free(result);

@@ -5,6 +5,8 @@
 #include <stdlib.h>
 
 #include "../sheet/support.h"
+#include "checks/format_factors.h"
+#include "checks/load_case.h"
 #include "contacts.h"
 #include "random_wall.h"
 #include "support.h"
@@ -95,8 +97,7 @@ static void expect_factored(const lw_stage *plain, const lw_stage *stage, double
     if (!made_of_others(f)) add_to(&sum, f, factor_of(&stage->forces.factors, f->kind), c, foot_m);
   }
   for (int i = 0; i < stage->forces.count; i++)
-    if (made_of_others(&stage->forces.force[i]))
-      add_to(&sum, &stage->forces.force[i], 1.0, c, foot_m);
+    if (made_of_others(&stage->forces.force[i])) add_to(&sum, &stage->forces.force[i], 1.0, c, foot_m);
   double holds = c->resisting_knm_per_m - c->overturning_knm_per_m;
   double room = 1e-9 * (1.0 + c->resisting_knm_per_m + c->overturning_knm_per_m);
   cr_expect(checks_test_near(1.0 + sum.down, 1.0 + c->vertical_kn_per_m, 1e-9), "%s: V", what);
@@ -105,40 +106,43 @@ static void expect_factored(const lw_stage *plain, const lw_stage *stage, double
                sum.holds);
 }
 
-static void expect_contact(const lw_wall *wall, const lw_format *format, lw_situation_kind kind,
+static void expect_contact(const lw_wall *wall, const lw_format *format, const lw_load_case *load_case,
                            const test_contact *contact, const char *what) {
   static lw_stage plain, stage;
   lw_factors factors[LW_LEANINGS];
-  lw_actions actions = {.people_down_kn_per_m = 0.4, .people_out_kn_per_m = 0.1, .cap_load = true};
-  if (!contact_stage(wall, contact, &actions, &plain)) return;
+  lw_load_case with = *load_case;
+  if (!contact_stage(wall, &with, contact, &plain)) return;
   expect_whole(&contact->push, &plain, what);
-  int count = lw_format_factors(format, kind, wall, factors);
+  int count = lw_format_factors(format, load_case, wall, factors);
   for (int i = 0; i < count; i++) {
-    actions.factors = factors[i];
-    contact_stage(wall, contact, &actions, &stage);
-    expect_factored(&plain, &stage, contact->at == LW_AT_PAD ? -wall->site.pad.thickness_m : 0.0, what);
+    with.actions.factors = factors[i];
+    contact_stage(wall, &with, contact, &stage);
+    bool pad = contact->place.at == LW_AT_PAD;
+    expect_factored(&plain, &stage, pad ? -contact->place.stack.below_m : 0.0, what);
   }
 }
 
 /* Under one set, dry or wet, shaken or not. */
 static void expect_set(dice *d, const lw_wall *wall, const lw_format_row *row, const char *name) {
   static test_contact contact[CONTACTS_MAX];
-  static lw_wall now;
   lw_format format;
   bool shaken = dice_pick(d, 4) == 0, wet = dice_pick(d, 2) == 0;
-  double water = wet ? lw_site_blocked_depth(&wall->site) : wall->site.water_depth_m;
-  lw_situation situation = {.name = shaken ? LW_SITUATION_EARTHQUAKE : LW_SITUATION_DRAINED,
-                            .kind = shaken ? LW_EXTREME : LW_USUAL,
-                            .water_depth_m = water};
-  if (shaken) situation.seismic = (lw_seismic){0.1, dice_between(d, -0.05, 0.05), 0.6, dice_pick(d, 2) == 0};
+  lw_load_case load_case = {
+      .situation = shaken ? LW_SITUATION_EARTHQUAKE : LW_SITUATION_DRAINED,
+      .kind = shaken ? LW_EXTREME : LW_USUAL,
+      .actions = {.people_down_kn_per_m = 0.4, .people_out_kn_per_m = 0.1, .cap_load = true}};
+  lw_ground *ground = &load_case.ground;
+  ground->water_depth_m = wet ? lw_site_blocked_depth(&wall->site) : wall->site.water_depth_m;
+  if (shaken) ground->seismic = (lw_seismic){0.1, dice_between(d, -0.05, 0.05), 0.6, dice_pick(d, 2) == 0};
   lw_format_read_of(sheet_test_tables(), row, &format);
-  lw_situation_wall(wall, &format, &situation, &now, NULL);
-  int count = contacts_of(&now, contact);
+  lw_load_case_ground(wall, &format, &load_case, NULL);
+  int count = contacts_of(wall, ground, contact);
   for (int i = 0; i < count; i++) {
+    const lw_place *place = &contact[i].place;
     char what[RANDOM_ITEMS * (RANDOM_ITEM_BYTES + 3) + 64];
     snprintf(what, sizeof what, "%s, %s%s, contact %d: %s", row->format, wet ? "wet" : "dry",
-             shaken ? ", shaken" : "", contact[i].joint > 0 ? contact[i].joint : -(int)contact[i].at, name);
-    expect_contact(&now, &format, situation.kind, &contact[i], what);
+             shaken ? ", shaken" : "", place->joint > 0 ? place->joint : -(int)place->at, name);
+    expect_contact(wall, &format, &load_case, &contact[i], what);
   }
 }
 

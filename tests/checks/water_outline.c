@@ -107,7 +107,7 @@ Test(water_outline, presses_on_every_face_of_every_stack) {
   static test_contact contact[CONTACTS_MAX];
   static lw_wall wall;
   static lw_stage stage;
-  lw_actions actions = {.cap_load = true};
+  lw_load_case load_case = {.actions = {.cap_load = true}};
   dice d = {8};
   for (int i = 0; i < WALLS; i++) {
     char name[RANDOM_ITEMS * (RANDOM_ITEM_BYTES + 3)];
@@ -115,10 +115,12 @@ Test(water_outline, presses_on_every_face_of_every_stack) {
     make(&d, &items);
     build(&items, dice_between(&d, 0.0, 0.5), dice_between(&d, 0.0, 1.0), &wall);
     random_wall_name(&items, name, sizeof name);
-    int count = contacts_of(&wall, contact);
+    lw_ground_own(&wall, &load_case.ground);
+    int count = contacts_of(&wall, &load_case.ground, contact);
     for (int k = 0; k < count; k++) {
-      const lw_section *section = &contact[k].section;
-      if (contact[k].at == LW_AT_PAD || !contact_stage(&wall, &contact[k], &actions, &stage)) continue;
+      const lw_section *section = contact[k].place.stack.section;
+      if (contact[k].place.at == LW_AT_PAD) continue;
+      if (!contact_stage(&wall, &load_case, &contact[k], &stage)) continue;
       sums behind = press(section, section->height_m - wall.site.water_depth_m, true);
       sums front = press(section, section->height_m - wall.site.front_water_depth_m, false);
       sums is_behind = rows_of(&stage, LW_FORCE_WATER), is_front = rows_of(&stage, LW_FORCE_FRONT_WATER);
@@ -138,7 +140,7 @@ Test(water_outline, a_joint_is_the_base_of_the_wall_cut_there) {
   static test_contact of_whole[CONTACTS_MAX], of_cut[CONTACTS_MAX];
   static lw_wall whole, cut;
   static lw_stage joint, base;
-  lw_actions actions = {.cap_load = true};
+  lw_load_case of_all = {.actions = {.cap_load = true}}, of_less = of_all;
   dice d = {81};
   for (int i = 0; i < WALLS; i++) {
     char name[RANDOM_ITEMS * (RANDOM_ITEM_BYTES + 3)];
@@ -152,10 +154,13 @@ Test(water_outline, a_joint_is_the_base_of_the_wall_cut_there) {
     random_wall_name(&items, name, sizeof name);
     double hangs = whole.section.part[1].rear_m - whole.section.part[0].rear_m;
     if (hangs > 1e-9) whole.method.uplift_share = cut.method.uplift_share = 0.0;
-    contacts_of(&whole, of_whole);
-    contacts_of(&cut, of_cut);
-    if (!contact_stage(&whole, &of_whole[1], &actions, &joint)) continue;
-    contact_stage(&cut, &of_cut[0], &actions, &base);
+    lw_ground_own(&whole, &of_all.ground);
+    lw_ground_own(&cut, &of_less.ground);
+    contacts_of(&whole, &of_all.ground, of_whole);
+    contacts_of(&cut, &of_less.ground, of_cut);
+    const test_contact *lowest = of_whole + 1 + (of_whole[1].place.at == LW_AT_PAD);
+    if (!contact_stage(&whole, &of_all, lowest, &joint)) continue;
+    contact_stage(&cut, &of_less, &of_cut[0], &base);
     double lift = 9.81 * hangs * fmax(cut.section.height_m - depth, 0.0);
     double arm = whole.section.part[0].rear_m + 0.5 * hangs - whole.section.part[1].front_m;
     const lw_contact *a = &joint.contact, *b = &base.contact;

@@ -23,17 +23,24 @@ static lw_wall_angles angles_of(const case_row *row) {
 
 static case_outcome spiral(const case_row *row, double *value) {
   lw_wall_angles angles = angles_of(row);
-  lw_status status = lw_log_spiral_coefficient(state_of(row), &angles, value, NULL, NULL);
+  lw_status status = lw_log_spiral_coefficient(state_of(row), &angles, value, NULL);
   return status == LW_OK ? CASE_VALUE : CASE_NO_SOLUTION;
 }
 
 static case_outcome annex_c(const case_row *row, double *value) {
   lw_wall_angles angles = angles_of(row);
   lw_annex_c annex;
-  if (lw_annex_c_coefficients(state_of(row), &angles, &annex, NULL, NULL) != LW_OK) return CASE_NO_SOLUTION;
-  const struct { const char *quantity; double value; } parts[] = {
-      {"Kg", annex.kg}, {"Kq", annex.kq}, {"Kc", annex.kc}, {"Kn", annex.kn},
-      {"mt", annex.ground_rad * DEG}, {"mw", annex.wall_rad * DEG}, {"v", annex.fan_rad * DEG}};
+  if (lw_annex_c_coefficients(state_of(row), &angles, &annex, NULL) != LW_OK) return CASE_NO_SOLUTION;
+  const struct {
+    const char *quantity;
+    double value;
+  } parts[] = {{"Kg", annex.kg},
+               {"Kq", annex.kq},
+               {"Kc", annex.kc},
+               {"Kn", annex.kn},
+               {"mt", annex.ground_rad * DEG},
+               {"mw", annex.wall_rad * DEG},
+               {"v", annex.fan_rad * DEG}};
   for (size_t i = 0; i < sizeof parts / sizeof parts[0]; i++) {
     if (strcmp(row->quantity, parts[i].quantity) != 0) continue;
     *value = parts[i].value;
@@ -43,19 +50,24 @@ static case_outcome annex_c(const case_row *row, double *value) {
 }
 
 static case_outcome ufc(const case_row *row, double *value) {
-  lw_status status = lw_ufc_passive_coefficient(case_number(row, "phi", NAN),
-                                                case_number(row, "delta", NAN), value, NULL);
+  lw_status status =
+      lw_ufc_passive_coefficient(case_number(row, "phi", NAN), case_number(row, "delta", NAN), value, NULL);
   return status == LW_OK ? CASE_VALUE : CASE_NO_SOLUTION;
 }
 
 static lw_plane shaken_plane(const case_row *row) {
   lw_wall_angles angles = angles_of(row);
-  lw_plane plane = {
-      .height_m = case_number(row, "H", 1.0), .batter_rad = angles.batter_rad,
-      .wall_friction_rad = angles.wall_friction_rad, .slope_rad = angles.slope_rad, .slope_run_m = INFINITY,
-      .layer_count = 1, .water_depth_m = INFINITY, .water_unit_weight_kn_per_m3 = 9.81,
-      .seismic = {case_number(row, "kh", 0.0), case_number(row, "kv", 0.0), 0.6, false}};
-  plane.layer[0] = (lw_layer){.bottom_m = INFINITY, .friction_rad = angles.friction_rad,
+  lw_plane plane = {.height_m = case_number(row, "H", 1.0),
+                    .batter_rad = angles.batter_rad,
+                    .wall_friction_rad = angles.wall_friction_rad,
+                    .slope_rad = angles.slope_rad,
+                    .slope_run_m = INFINITY,
+                    .layer_count = 1,
+                    .water_depth_m = INFINITY,
+                    .water_unit_weight_kn_per_m3 = 9.81,
+                    .seismic = {case_number(row, "kh", 0.0), case_number(row, "kv", 0.0), 0.6, false}};
+  plane.layer[0] = (lw_layer){.bottom_m = INFINITY,
+                              .friction_rad = angles.friction_rad,
                               .unit_weight_kn_per_m3 = case_number(row, "gamma", 1.0)};
   plane.layer[0].saturated_unit_weight_kn_per_m3 = plane.layer[0].unit_weight_kn_per_m3;
   return plane;
@@ -75,10 +87,14 @@ static case_outcome mononobe_okabe(const case_row *row, double *value) {
   if (status != LW_OK) return CASE_NO_SOLUTION;
   if (q[0] == 'K') return CASE_VALUE;
   if (lw_coulomb_thrust(state_of(row), &plane, &thrust, NULL, NULL) != LW_OK) return CASE_NO_SOLUTION;
-  if (strcmp(q, "psi") == 0) *value = thrust.seismic_turn_rad * DEG;
-  else if (strcmp(q, "thrust") == 0) *value = thrust.total_kn_per_m;
-  else if (strcmp(q, "thrust_height") == 0) *value = thrust.height_of_action_m;
-  else return CASE_UNSUPPORTED;
+  if (strcmp(q, "psi") == 0)
+    *value = thrust.seismic_turn_rad * DEG;
+  else if (strcmp(q, "thrust") == 0)
+    *value = thrust.total_kn_per_m;
+  else if (strcmp(q, "thrust_height") == 0)
+    *value = thrust.height_of_action_m;
+  else
+    return CASE_UNSUPPORTED;
   return CASE_VALUE;
 }
 
@@ -95,26 +111,42 @@ static case_outcome battered(const case_row *row, double *value) {
   if (lw_rankine_battered(a.friction_rad, a.slope_rad, a.batter_rad, &k, &obliquity, NULL) != LW_OK)
     return CASE_NO_SOLUTION;
   const char *q = row->quantity;
-  if (strcmp(q, "Ka") == 0) *value = k;
-  else if (strcmp(q, "obliquity") == 0) *value = obliquity * DEG;
-  else if (strcmp(q, "thrust") == 0) *value = 0.5 * k * weight * height * height;
-  else return CASE_UNSUPPORTED;
+  if (strcmp(q, "Ka") == 0)
+    *value = k;
+  else if (strcmp(q, "obliquity") == 0)
+    *value = obliquity * DEG;
+  else if (strcmp(q, "thrust") == 0)
+    *value = 0.5 * k * weight * height * height;
+  else
+    return CASE_UNSUPPORTED;
   return CASE_VALUE;
 }
 
 static case_outcome at_rest(const case_row *row, double *value) {
-  lw_status status = lw_at_rest_overconsolidated(LW_OCR_MAYNE_KULHAWY, case_number(row, "phi", NAN),
-                                                 case_number(row, "slope", 0.0),
-                                                 case_number(row, "OCR", 1.0), value, NULL);
+  lw_status status =
+      lw_at_rest_overconsolidated(LW_OCR_MAYNE_KULHAWY, case_number(row, "phi", NAN),
+                                  case_number(row, "slope", 0.0), case_number(row, "OCR", 1.0), value, NULL);
   return status == LW_OK ? CASE_VALUE : CASE_NO_SOLUTION;
 }
 
 case_outcome case_earthquake_or_curve(const case_row *row, double *value) {
-  static const struct { const char *method; case_run run; } methods[] = {
-      {"logspiral", spiral}, {"caquot_kerisel", spiral}, {"kerisel_absi", spiral}, {"sokolovskii", spiral},
-      {"soubra", spiral}, {"terzaghi_peck_wedge", spiral}, {"shields_tolunay", spiral},
-      {"zhu_qian", spiral}, {"en1997_c2", annex_c}, {"ufc_eq_4_12", ufc}, {"mononobe_okabe", mononobe_okabe},
-      {"seed_whitman", seed_whitman}, {"rankine_batter", battered}, {"mayne_kulhawy", at_rest}};
+  static const struct {
+    const char *method;
+    case_run run;
+  } methods[] = {{"logspiral", spiral},
+                 {"caquot_kerisel", spiral},
+                 {"kerisel_absi", spiral},
+                 {"sokolovskii", spiral},
+                 {"soubra", spiral},
+                 {"terzaghi_peck_wedge", spiral},
+                 {"shields_tolunay", spiral},
+                 {"zhu_qian", spiral},
+                 {"en1997_c2", annex_c},
+                 {"ufc_eq_4_12", ufc},
+                 {"mononobe_okabe", mononobe_okabe},
+                 {"seed_whitman", seed_whitman},
+                 {"rankine_batter", battered},
+                 {"mayne_kulhawy", at_rest}};
   for (size_t i = 0; i < sizeof methods / sizeof methods[0]; i++)
     if (case_is(row, "method", methods[i].method)) return methods[i].run(row, value);
   return CASE_UNSUPPORTED;

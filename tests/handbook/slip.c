@@ -12,7 +12,8 @@ static lw_slip_soil soil_of(const case_row *row) {
   double weight = case_number(row, "gamma", 18.0);
   return (lw_slip_soil){.friction_rad = case_number(row, "phi", 0.0),
                         .cohesion_kpa = case_number(row, "c", 0.0),
-                        .unit_weight_kn_per_m3 = weight, .saturated_unit_weight_kn_per_m3 = weight,
+                        .unit_weight_kn_per_m3 = weight,
+                        .saturated_unit_weight_kn_per_m3 = weight,
                         .bottom_y_m = -INFINITY};
 }
 
@@ -37,7 +38,8 @@ static int read_corners(const case_row *row, const char *key, lw_corner *corner,
 static case_outcome run_search(const case_row *row, double *value) {
   lw_corner exits, entries;
   lw_slip slip;
-  lw_slip_ground ground = {.below = soil_of(row), .floor_y_m = case_number(row, "floor", -INFINITY),
+  lw_slip_ground ground = {.below = soil_of(row),
+                           .floor_y_m = case_number(row, "floor", -INFINITY),
                            .raised_x_m = INFINITY,
                            .water = {.front_y_m = -INFINITY, .rear_y_m = -INFINITY}};
   ground.corner_count = read_corners(row, "ground", ground.corner, LW_SLIP_GROUND_MAX);
@@ -47,10 +49,12 @@ static case_outcome run_search(const case_row *row, double *value) {
   lw_slip_search(&ground, LW_SLIP_BISHOP, &slip);
   if (slip.status != LW_OK) return CASE_NO_SOLUTION;
   double height = ground.corner[ground.corner_count - 1].y_m - ground.corner[0].y_m;
-  if (strcmp(row->quantity, "bishop") == 0) *value = slip.bishop;
+  if (strcmp(row->quantity, "bishop") == 0)
+    *value = slip.bishop;
   else if (strcmp(row->quantity, "stability_number") == 0)
     *value = slip.bishop * ground.below.unit_weight_kn_per_m3 * height / ground.below.cohesion_kpa;
-  else return CASE_UNSUPPORTED;
+  else
+    return CASE_UNSUPPORTED;
   return CASE_VALUE;
 }
 
@@ -68,12 +72,15 @@ static case_outcome run_sums(const case_row *row, double *value) {
   double weight = hypot(driving, normal);
   lw_slip_slices list = {.count = 1};
   lw_slip slip;
-  list.slice[0] = (lw_slip_slice){.weight_kn_per_m = weight, .sine = driving / weight,
-                                  .cosine = normal / weight, .length_m = arc, .width_m = arc,
+  list.slice[0] = (lw_slip_slice){.weight_kn_per_m = weight,
+                                  .sine = driving / weight,
+                                  .cosine = normal / weight,
+                                  .length_m = arc,
+                                  .width_m = arc,
                                   .pore_kpa = case_number(row, "ul", 0.0) / arc,
                                   .tan_friction = tan(case_number(row, "phi", NAN)),
                                   .cohesion_kpa = case_number(row, "cohesion", NAN)};
-  if (lw_slip_of_slices(&list, NULL, 0.0, LW_SLIP_ORDINARY, &slip, NULL) != LW_OK) return CASE_NO_SOLUTION;
+  if (lw_slip_of_slices(&list, NULL, 0.0, LW_SLIP_ORDINARY, &slip) != LW_OK) return CASE_NO_SOLUTION;
   *value = slip.ordinary;
   return CASE_VALUE;
 }
@@ -81,11 +88,14 @@ static case_outcome run_sums(const case_row *row, double *value) {
 /* A given circle through ground that is level in front and behind. */
 static case_outcome run_circle(const case_row *row, double *value) {
   lw_slip slip;
-  lw_slip_ground ground = {.below = soil_of(row), .floor_y_m = -INFINITY, .raised_x_m = INFINITY,
+  lw_slip_ground ground = {.below = soil_of(row),
+                           .floor_y_m = -INFINITY,
+                           .raised_x_m = INFINITY,
                            .water = {.front_y_m = -INFINITY, .rear_y_m = -INFINITY},
                            .pore_ratio = case_number(row, "ru", 0.0)};
   ground.corner_count = read_corners(row, "ground", ground.corner, LW_SLIP_GROUND_MAX);
-  lw_slip_circle c = {.centre_x_m = case_number(row, "xc", NAN), .centre_y_m = case_number(row, "yc", NAN),
+  lw_slip_circle c = {.centre_x_m = case_number(row, "xc", NAN),
+                      .centre_y_m = case_number(row, "yc", NAN),
                       .radius_m = case_number(row, "R", NAN)};
   c.exit_y_m = ground.corner[0].y_m;
   c.entry_y_m = ground.corner[ground.corner_count - 1].y_m;
@@ -112,14 +122,17 @@ static case_outcome run_slices(const case_row *row, double *value) {
       if (i < 2) at++;
     }
     double alpha = number[1] / 57.29577951308232;
-    slices.slice[slices.count++] = (lw_slip_slice){
-        .weight_kn_per_m = number[0], .sine = sin(alpha), .cosine = cos(alpha), .length_m = number[2],
-        .width_m = number[2] * cos(alpha), .tan_friction = tan(case_number(row, "phi", NAN)),
-        .cohesion_kpa = case_number(row, "c", NAN)};
+    slices.slice[slices.count++] = (lw_slip_slice){.weight_kn_per_m = number[0],
+                                                   .sine = sin(alpha),
+                                                   .cosine = cos(alpha),
+                                                   .length_m = number[2],
+                                                   .width_m = number[2] * cos(alpha),
+                                                   .tan_friction = tan(case_number(row, "phi", NAN)),
+                                                   .cohesion_kpa = case_number(row, "c", NAN)};
     at += *at == '|' ? 1 : 0;
     if (*at == ' ') break;
   }
-  if (lw_slip_of_slices(&slices, NULL, 0.0, LW_SLIP_ORDINARY, &slip, NULL) != LW_OK) return CASE_NO_SOLUTION;
+  if (lw_slip_of_slices(&slices, NULL, 0.0, LW_SLIP_ORDINARY, &slip) != LW_OK) return CASE_NO_SOLUTION;
   *value = slip.ordinary;
   return CASE_VALUE;
 }
@@ -128,21 +141,24 @@ static case_outcome run_infinite(const case_row *row, double *value) {
   lw_slip_soil soil = soil_of(row);
   double depth = case_number(row, "z", NAN);
   *value = lw_slip_infinite(&soil, case_number(row, "slope", NAN), depth,
-                            case_number(row, "m", 0.0) * 9.81 * depth, NULL);
+                            case_number(row, "m", 0.0) * 9.81 * depth);
   return CASE_VALUE;
 }
 
 static case_outcome run_free_face(const case_row *row, double *value) {
   lw_slip_soil soil = soil_of(row);
-  lw_status status = lw_free_face_height(&soil, case_number(row, "face", NAN), case_number(row, "FS", NAN),
-                                         value, NULL);
+  lw_status status =
+      lw_free_face_height(&soil, case_number(row, "face", NAN), case_number(row, "FS", NAN), value, NULL);
   return status == LW_OK ? CASE_VALUE : CASE_NO_SOLUTION;
 }
 
 case_outcome case_slip(const case_row *row, double *value) {
-  static const struct { const char *method; case_run run; } methods[] = {
-      {"search", run_search}, {"sums", run_sums}, {"infinite", run_infinite},
-      {"culmann_height", run_free_face}, {"circle", run_circle}, {"slices", run_slices}};
+  static const struct {
+    const char *method;
+    case_run run;
+  } methods[] = {{"search", run_search},     {"sums", run_sums},
+                 {"infinite", run_infinite}, {"culmann_height", run_free_face},
+                 {"circle", run_circle},     {"slices", run_slices}};
   for (size_t i = 0; i < sizeof methods / sizeof methods[0]; i++)
     if (case_is(row, "method", methods[i].method)) return methods[i].run(row, value);
   return CASE_UNSUPPORTED;

@@ -103,7 +103,7 @@ static bool find_place(attempt *a, wall_place *place) {
   if (strncmp(a->row->where, "joint-", 6) != 0) return false;
   place->joint = (int)lround(case_number_of(a->row->where + 6));
   place->at = LW_AT_JOINT;
-  lw_situation_joint(&a->result->wall, a->tables, s, place->joint, &a->stage);
+  lw_situation_joint(&a->result->wall, s, place->joint, &a->stage);
   place->stage = &a->stage;
   return true;
 }

@@ -1,9 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "stage.h"
+#include "outline_water.h"
 
 #include <math.h>
 
 #include "base/extremes.h"
+#include "forces.h"
 
 /* Water acts normal to the real outline: inwards on the back, down on steps, up under overhangs. */
 
@@ -89,27 +90,28 @@ static void lift_front(const lw_section *section, double level_m, double unit_we
   edge(front, bears, level_m, unit_weight, sum);
 }
 
-void lw_water_on_outline(const lw_site *site, const lw_section *section, double extra_depth_m,
+void lw_water_on_outline(const lw_site *site, const lw_ground *ground, const lw_stack *stack,
                          lw_forces *forces) {
-  double behind = section->height_m - site->water_depth_m,
-         front = section->height_m - site->front_water_depth_m;
+  const lw_section *section = stack->section;
+  double behind = section->height_m - ground->water_depth_m,
+         front = section->height_m - site->front_water_depth_m, below_m = stack->below_m;
   double unit_weight = site->water_unit_weight_kn_per_m3;
-  if (behind <= -extra_depth_m && front <= -extra_depth_m) return;
+  if (behind <= -below_m && front <= -below_m) return;
   int foot = rear_foot_index(section), crest = crest_index(section);
-  if (behind > -extra_depth_m) {
+  if (behind > -below_m) {
     water_sum sum = {0};
     double rear = section->outline[foot].x_m;
-    edge((lw_corner){rear, -extra_depth_m}, (lw_corner){rear, 0.0}, behind, unit_weight, &sum);
+    edge((lw_corner){rear, -below_m}, (lw_corner){rear, 0.0}, behind, unit_weight, &sum);
     side(section, foot, crest, behind, unit_weight, &sum);
     lift_behind(section, behind, unit_weight, &sum);
     add(forces, LW_FORCE_WATER, &sum.down, &sum.level);
     add(forces, LW_FORCE_WATER, &sum.up, NULL);
   }
-  if (front > -extra_depth_m) {
+  if (front > -below_m) {
     water_sum sum = {0};
     side(section, crest, section->outline_count, front, unit_weight, &sum);
     lift_front(section, front, unit_weight, &sum);
-    edge((lw_corner){0.0, 0.0}, (lw_corner){0.0, -extra_depth_m}, front, unit_weight, &sum);
+    edge((lw_corner){0.0, 0.0}, (lw_corner){0.0, -below_m}, front, unit_weight, &sum);
     add(forces, LW_FORCE_FRONT_WATER, &sum.down, &sum.level);
     add(forces, LW_FORCE_FRONT_WATER, &sum.up, NULL);
   }

@@ -1,0 +1,52 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "bearing.h"
+
+#include <math.h>
+
+#include "format_factors.h"
+#include "place.h"
+#include "sliding.h"
+#include "stage.h"
+
+/* What a check rests on, made again from the load case that it keeps. */
+
+static void note_factors(const lw_wall *wall, const lw_format *format, lw_basis *out) {
+  lw_situation_kind kind = out->load_case.kind;
+  bool wedges = out->wedges > 0.0;
+  double friction = lw_format_times(format, kind, LW_NEED_FRICTION, LW_NEED_FRICTION_TIMES);
+  out->on_friction = wedges ? friction / out->wedges : friction;
+  out->on_push = wedges ? 1.0 : lw_format_mobilized(format, kind, &wall->method);
+  out->on_sliding =
+      lw_format_times(format, kind, LW_NEED_SLIDING_RESISTANCE, LW_NEED_SLIDING_RESISTANCE_TIMES);
+  out->on_passive =
+      lw_format_times(format, kind, LW_NEED_PASSIVE_RESISTANCE, LW_NEED_PASSIVE_RESISTANCE_TIMES);
+  out->on_bearing =
+      lw_format_times(format, kind, LW_NEED_BEARING_RESISTANCE, LW_NEED_BEARING_RESISTANCE_TIMES);
+}
+
+/* Where no factor on every strength balances the contact, the check stands at full strength. */
+static bool factor_found(const lw_check *check) {
+  return fabs(check->has.value - check->made_in.divided_by) <= 1e-15 * check->has.value;
+}
+
+bool lw_check_basis(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
+                    const lw_check *check, lw_basis *out) {
+  lw_format format;
+  lw_section above;
+  lw_place place;
+  lw_push push;
+  if (check->at == LW_AT_GROUND || !check->has.known) return false;
+  lw_format_read_of(tables, check->made_in.set, &format);
+  out->wall = wall;
+  lw_load_case_of(wall, tables, situation, check, &out->load_case);
+  lw_place_of_check(wall, check, &above, &place);
+  lw_push_find(wall, &out->load_case.ground, &place.stack, NULL, &push, NULL);
+  lw_place_load(wall, &out->load_case, &place, &push, &out->stage);
+  lw_stage_show(&push, &out->stage);
+  out->wedges = factor_found(check) ? check->made_in.divided_by : 0.0;
+  note_factors(wall, &format, out);
+  lw_check_context context = {wall, &format, &out->load_case};
+  out->ground_holds_kn_per_m = lw_sliding_most(&context, &out->stage.contact, check->at);
+  out->strip = lw_bearing_strip(wall, &out->load_case.ground, &out->stage, check->at);
+  return true;
+}

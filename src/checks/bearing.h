@@ -1,0 +1,12 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_CHECKS_BEARING_H
+#define LOWWALL_CHECKS_BEARING_H
+
+#include "weigh.h"
+
+lw_check lw_check_bearing(const lw_check_context *context, const lw_stage *stage, lw_at at);
+
+/* The strip footing that a theory takes the contact for. */
+lw_strip lw_bearing_strip(const lw_wall *wall, const lw_ground *ground, const lw_stage *stage, lw_at at);
+
+#endif

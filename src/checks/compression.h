@@ -1,0 +1,9 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_CHECKS_COMPRESSION_H
+#define LOWWALL_CHECKS_COMPRESSION_H
+
+#include "weigh.h"
+
+lw_check lw_check_compression(const lw_check_context *context, const lw_stage *stage, lw_at at, int joint);
+
+#endif

@@ -1,0 +1,12 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_CHECKS_SLIDING_H
+#define LOWWALL_CHECKS_SLIDING_H
+
+#include "weigh.h"
+
+lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage, lw_at at, int joint);
+
+/* The most that the ground may hold where it is taken without friction; INFINITY: no such limit. */
+double lw_sliding_most(const lw_check_context *context, const lw_contact *contact, lw_at at);
+
+#endif
