@@ -1,0 +1,204 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "recompute.h"
+
+#include <math.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+/* The tables of forces, of pressure, of the two formulas and of the checks: what a row says that it comes to,
+ * and what the columns add up to. */
+
+/* A number read from a table; without one it is not there. */
+typedef struct cell {
+  bool there;
+  double value, half;
+} cell;
+
+static cell cell_of(const char *begin, size_t length) {
+  char text[40], *end;
+  snprintf(text, sizeof text, "%.*s", (int)length, begin);
+  const char *at = text + strspn(text, " ");
+  double value = strtod(at, &end);
+  if (end == at || end[strspn(end, " ")] != '\0') return (cell){false, 0.0, 0.0};
+  double half = evaluate_half_digit(at);
+  return (cell){true, value, half > 0.0 ? half : 0.5};
+}
+
+/* The columns at the end of a line, by their widths; the first words take what is left. */
+static bool columns(const char *line, const int *widths, int count, cell *out) {
+  size_t length = strcspn(line, "\n"), all = 0;
+  for (int i = 0; i < count; i++) all += (size_t)widths[i];
+  if (length < all + 2) return false;
+  const char *at = line + length - all;
+  for (int i = 0; i < count; i++) {
+    out[i] = cell_of(at, (size_t)widths[i]);
+    at += widths[i];
+  }
+  return true;
+}
+
+static void hold(recompute *r, const char *line, const char *what, cell made, cell printed) {
+  char why[160];
+  double allowed = 1.02 * (made.half + printed.half) + 1e-9 * fabs(printed.value);
+  if (printed.there && fabs(made.value - printed.value) <= allowed) {
+    r->rows++;
+    return;
+  }
+  snprintf(why, sizeof why, "%s comes to %.6g, printed %.6g, its digits allow %.2g", what, made.value,
+           printed.value, allowed);
+  recompute_fails(r, line, why);
+}
+
+static cell times(cell a, cell b) {
+  return (cell){true, a.value * b.value, fabs(a.value) * b.half + fabs(b.value) * a.half + a.half * b.half};
+}
+
+static cell plus(cell a, cell b) {
+  return (cell){true, a.value + b.value, a.half + b.half};
+}
+
+static cell minus(cell a) {
+  return (cell){a.there, -a.value, a.half};
+}
+
+static bool begins(const char *line, const char *words) {
+  return strncmp(line, words, strlen(words)) == 0;
+}
+
+/* --- forces: area x weight = down, down x arm or push x arm = moment, and their sums --- */
+
+enum { AREA, WEIGHT, DOWN, PUSH, ARM, MOMENT, FORCE_COLUMNS };
+
+typedef struct sums {
+  cell down, push, tips, holds;
+} sums;
+
+static void force_row(recompute *r, const char *line, const cell *of, sums *all) {
+  if (of[AREA].there) hold(r, line, "area x weight", times(of[AREA], of[WEIGHT]), of[DOWN]);
+  if (of[DOWN].there) all->down = plus(all->down, of[DOWN]);
+  if (of[PUSH].there) all->push = plus(all->push, of[PUSH]);
+  cell moment = of[DOWN].there ? times(of[DOWN], of[ARM]) : minus(times(of[PUSH], of[ARM]));
+  hold(r, line, "force x arm", moment, of[MOMENT]);
+  if (of[MOMENT].value >= 0.0)
+    all->holds = plus(all->holds, of[MOMENT]);
+  else
+    all->tips = plus(all->tips, minus(of[MOMENT]));
+}
+
+static void force_sums(recompute *r, const char *line, const sums *all) {
+  static const int WIDTHS[] = {9, 9, 8, 10};
+  cell of[4];
+  if (!columns(line, WIDTHS, 4, of)) return;
+  hold(r, line, "down", all->down, of[0]);
+  hold(r, line, "push", all->push, of[1]);
+  hold(r, line, "tips", all->tips, of[2]);
+  hold(r, line, "holds", all->holds, of[3]);
+}
+
+static const char *forces(recompute *r, const char *line) {
+  static const int WIDTHS[FORCE_COLUMNS] = {8, 8, 9, 9, 8, 10};
+  sums all = {0};
+  for (line = recompute_next(recompute_next(line)); *line != '\0'; line = recompute_next(line)) {
+    cell of[FORCE_COLUMNS];
+    if (begins(line, "  as used in the checks")) return recompute_next(line);
+    if (begins(line, "  sums of this table"))
+      force_sums(r, line, &all);
+    else if (columns(line, WIDTHS, FORCE_COLUMNS, of) && of[MOMENT].there)
+      force_row(r, line, of, &all);
+  }
+  return line;
+}
+
+/* --- pressure: areas between its points; what the load makes of it is never more than the whole --- */
+
+enum { DEPTH, SOIL, LOAD, WATER, AREA_TO, PRESSURE_COLUMNS };
+
+static cell area_between(const cell *a, const cell *b) {
+  cell mean = {true, 0.5 * (a[SOIL].value + b[SOIL].value), 0.5 * (a[SOIL].half + b[SOIL].half)};
+  cell run = {true, b[DEPTH].value - a[DEPTH].value, a[DEPTH].half + b[DEPTH].half};
+  return times(mean, run);
+}
+
+static const char *pressure(recompute *r, const char *line) {
+  static const int WIDTHS[PRESSURE_COLUMNS] = {10, 20, 12, 12, 20};
+  cell before[PRESSURE_COLUMNS] = {0}, of[PRESSURE_COLUMNS], sum = {true, 0.0, 0.0};
+  for (line = recompute_next(line); columns(line, WIDTHS, PRESSURE_COLUMNS, of);
+       line = recompute_next(line)) {
+    if (!of[DEPTH].there) break;
+    if (before[DEPTH].there) sum = plus(sum, area_between(before, of));
+    hold(r, line, "area to here", sum, of[AREA_TO]);
+    bool more = of[LOAD].value > of[SOIL].value + of[LOAD].half + of[SOIL].half;
+    if (more) recompute_fails(r, line, "more of the load than there is");
+    memcpy(before, of, sizeof before);
+  }
+  static const int LAST[] = {20};
+  if (!begins(line, "  sum of the areas = P")) return line;
+  if (columns(line, LAST, 1, of)) hold(r, line, "sum of the areas", sum, of[0]);
+  return recompute_next(line);
+}
+
+/* --- the two formulas, each beside its wedge --- */
+
+enum { K, P, WEDGE, DIFFERENCE, COMPARED_COLUMNS };
+
+static const char *compared(recompute *r, const char *line) {
+  static const int WIDTHS[COMPARED_COLUMNS] = {8, 10, 10, 11};
+  cell of[COMPARED_COLUMNS];
+  for (line = recompute_next(recompute_next(line)); *line != '\n' && *line != '\0';
+       line = recompute_next(line)) {
+    if (!columns(line, WIDTHS, COMPARED_COLUMNS, of) || !of[DIFFERENCE].there) {
+      if (line[1] == ' ') recompute_states(r, line);
+      continue;
+    }
+    cell made = plus(of[WEDGE], minus(of[P]));
+    const char *loads = recompute_next(line);
+    if (begins(loads, "    and ")) {
+      cell less = cell_of(loads + 8, strcspn(loads + 8, " "));
+      made = plus(made, minus(less));
+      line = loads;
+    }
+    hold(r, line, "difference", made, of[DIFFERENCE]);
+  }
+  return line;
+}
+
+/* --- checks: has = holds / pushes --- */
+
+static const char *checks(recompute *r, const char *line) {
+  for (line = recompute_next(line); *line != '\n' && *line != '\0'; line = recompute_next(line)) {
+    if (*line == ' ') {
+      recompute_states(r, line);
+      continue;
+    }
+    cell holds = cell_of(line + 23, 8), pushes = cell_of(line + 31, 8);
+    const char *unit = line + 40;
+    size_t used = evaluate_unit(unit);
+    unit += used + strspn(unit + used, " -");
+    cell has = cell_of(unit, strcspn(unit, " \n"));
+    if (!holds.there || !pushes.there || pushes.value <= pushes.half) continue;
+    cell made = {true, holds.value / pushes.value, 0.0};
+    made.half = fmax(fabs((holds.value + holds.half) / (pushes.value - pushes.half) - made.value),
+                     fabs((holds.value - holds.half) / (pushes.value + pushes.half) - made.value));
+    hold(r, line, "holds / pushes", made, has);
+  }
+  return line;
+}
+
+typedef struct table {
+  const char *head; /* the line that it begins with, blanks run together */
+  const char *(*read)(recompute *r, const char *line);
+} table;
+
+const char *recompute_table(recompute *r, const char *line) {
+  static const table ALL[] = {{"part area weight down push arm moment", forces},
+                              {"depth m soil and load kPa of it load", pressure},
+                              {"K P wedge difference", compared},
+                              {"holds pushes has needs", checks}};
+  char key[RECOMPUTE_KEY_MAX];
+  if (*line != ' ') return NULL;
+  recompute_key(line, key, sizeof key);
+  for (size_t i = 0; i < sizeof ALL / sizeof *ALL; i++)
+    if (begins(key, ALL[i].head)) return ALL[i].read(r, line);
+  return NULL;
+}
