@@ -59,6 +59,12 @@ typedef struct lw_result {
 lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_detail detail, lw_result *result,
                  lw_error *error);
 
+/** The three answers, from measured levels and distances and the checks.
+ *  in    result   given, tables, wall, situations, fence, trench and influence, as lw_run fills them
+ *        detail   before LW_DETAIL_EVERYTHING no sentence is made but those of the headline
+ *  out   result   verdict */
+void lw_verdict_reach(lw_result *result, lw_detail detail);
+
 /** What would make every deciding check hold, each change by itself or, where one is not enough, two
  *  together; and the unknown answers worth asking.
  *  Fills result->remedy and result->asking. scratch is a second result to run in.

@@ -39,6 +39,14 @@ typedef struct lw_verdict_reason {
   char text[480];        /* one plain sentence */
 } lw_verdict_reason;
 
+/* Why, for whoever reads a report, and what to look out for. */
+typedef struct lw_reasons {
+  int count, caution_count;
+  int told;              /* the reason that tells of the check told of; -1: none */
+  const lw_hazard_row *caution[LW_CAUTION_MAX];
+  lw_verdict_reason reason[LW_REASONS_MAX];
+} lw_reasons;
+
 /* A row of tables/limits.csv held against this wall. */
 typedef struct lw_limit_hit {
   const lw_limit_row *row;
@@ -59,20 +67,17 @@ typedef struct lw_verdict {
   lw_who who;
   double total_to_pad_m;                /* to the underside of the pad */
   bool place_known;
-  bool headline_only;                   /* of the reasons only those are there that the headline may take */
   bool called_for_certain;              /* a reason that is known calls for who */
   const char *rests_on;                 /* else the item left out that the first of them rests on, or "" */
   bool governed;                        /* a check governs */
   int governing_situation, governing_check;
   lw_short falls;                       /* of the check told of, where it falls short */
   int told_situation, told_check;       /* the worst that would move, else the one that governs */
-  int told_reason;                      /* the reason that tells of it; -1: none */
   int exit_status;                      /* 0, 3, 4 or 5 */
-  int reason_count, limit_count, caution_count;
+  int limit_count;
   char headline[1280];
-  lw_verdict_reason reason[LW_REASONS_MAX];
   lw_limit_hit limit[LW_LIMIT_HIT_MAX];
-  const lw_hazard_row *caution[LW_CAUTION_MAX];
+  lw_reasons reasons;                   /* from LW_DETAIL_EVERYTHING on */
 } lw_verdict;
 
 /* Items as they are typed, `item=value`, on the command line or into a sheet. */
@@ -127,14 +132,6 @@ const char *lw_holds_slug(lw_holds holds);   /* holds · falls-short · cannot-b
 /* total · exposed · retained · natural · with-fence · greatest */
 const char *lw_height_slug(lw_height_kind kind);
 const char *lw_height_sentence(lw_height_kind kind);
-
-/** The three answers, from measured levels and distances and the checks.
- *  in    c           a settled case
- *        wall        as lw_wall_build made it
- *        situations  as run
- *        detail      before LW_DETAIL_EVERYTHING: no cautions, and no reason but those for the headline */
-void lw_verdict_reach(const lw_case *c, const lw_tables *tables, const lw_wall *wall,
-                      const lw_situations *situations, lw_detail detail, lw_verdict *verdict);
 
 #ifdef __cplusplus
 }

@@ -131,8 +131,7 @@ void lw_fence_weigh(const lw_case *c, const lw_tables *tables, const lw_wall *wa
   lw_fence_find_wind(c, tables, wall, &fence->on);
 }
 
-void lw_fence_find(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence *fence) {
-  lw_fence_weigh(c, tables, wall, fence);
+void lw_fence_study(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence *fence) {
   if (!fence->back || fence->status != LW_OK) return;
   find_heights(fence);
   lw_fence_find_post(c, tables, wall, fence);

@@ -50,8 +50,8 @@ static void add_asking(json_t *root, const lw_result *result) {
 
 static void add_cautions(json_t *root, const lw_result *result) {
   json_t *list = lw_json_list(root, "cautions");
-  for (int i = 0; i < result->verdict.caution_count; i++) {
-    const lw_hazard_row *row = result->verdict.caution[i];
+  for (int i = 0; i < result->verdict.reasons.caution_count; i++) {
+    const lw_hazard_row *row = result->verdict.reasons.caution[i];
     json_t *entry = lw_json_entry(list);
     lw_json_set_text(entry, "id", row->id);
     lw_json_set_text(entry, "phase", row->phase);

@@ -47,9 +47,9 @@ static void of_verdict(json_t *list, const lw_verdict *v) {
   for (int i = 0; i < v->limit_count; i++) {
     note(list, v->limit[i].row->from.source, lw_seen_word(v->limit[i].row->from.seen));
   }
-  for (int i = 0; i < v->reason_count; i++) note(list, v->reason[i].source, "");
-  for (int i = 0; i < v->caution_count; i++) {
-    note(list, v->caution[i]->from.source, lw_seen_word(v->caution[i]->from.seen));
+  for (int i = 0; i < v->reasons.count; i++) note(list, v->reasons.reason[i].source, "");
+  for (int i = 0; i < v->reasons.caution_count; i++) {
+    note(list, v->reasons.caution[i]->from.source, lw_seen_word(v->reasons.caution[i]->from.seen));
   }
 }
 

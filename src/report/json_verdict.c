@@ -10,8 +10,8 @@ static const char *answer_word(lw_answer answer) {
 
 static void add_reasons(json_t *verdict, const lw_verdict *v) {
   json_t *list = lw_json_list(verdict, "reasons");
-  for (int i = 0; i < v->reason_count; i++) {
-    const lw_verdict_reason *reason = &v->reason[i];
+  for (int i = 0; i < v->reasons.count; i++) {
+    const lw_verdict_reason *reason = &v->reasons.reason[i];
     json_t *entry = lw_json_entry(list);
     lw_json_set_text(entry, "slug", reason->slug);
     lw_json_set_text(entry, "text", reason->text);

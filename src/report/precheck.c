@@ -84,9 +84,9 @@ static void limits(const lw_blocks *b) {
 static void reasons(const lw_blocks *b) {
   const lw_verdict *v = &b->result->verdict;
   heading(b, "Why, by what is given and what is not known");
-  for (int i = 0; i < v->reason_count; i++) {
-    const lw_verdict_reason *r = &v->reason[i];
-    bool twice = i > 0 && strcmp(r->text, v->reason[i - 1].text) == 0;
+  for (int i = 0; i < v->reasons.count; i++) {
+    const lw_verdict_reason *r = &v->reasons.reason[i];
+    bool twice = i > 0 && strcmp(r->text, v->reasons.reason[i - 1].text) == 0;
     if (twice || lw_reason_said_before(v, i)) continue;
     bool own = strncmp(r->source, "[LOWWALL", 8) == 0 || r->source[0] == '\0';
     lw_block_say(b, LW_BLOCK_FACT, r->assumed ? "not known" : "given", "%s%s%s", r->text, own ? "" : " ",
@@ -97,9 +97,9 @@ static void reasons(const lw_blocks *b) {
 static void cautions(const lw_blocks *b) {
   const lw_verdict *v = &b->result->verdict;
   heading(b, "Cautions that fit this wall");
-  for (int i = 0; i < v->caution_count; i++)
-    lw_block_say(b, LW_BLOCK_FACT, v->caution[i]->id, "%s. %s", v->caution[i]->hazard,
-                 v->caution[i]->caution);
+  for (int i = 0; i < v->reasons.caution_count; i++)
+    lw_block_say(b, LW_BLOCK_FACT, v->reasons.caution[i]->id, "%s. %s", v->reasons.caution[i]->hazard,
+                 v->reasons.caution[i]->caution);
 }
 
 /* In groups of eight, as people read it out; --verify takes it with and without the blanks. */

@@ -8,9 +8,10 @@
 
 void lw_text_cautions(const lw_page *page, const lw_result *result) {
   const lw_verdict *v = &result->verdict;
-  if (v->caution_count == 0) return;
+  if (v->reasons.caution_count == 0) return;
   lw_page_heading(page, "Mind");
-  for (int i = 0; i < v->caution_count; i++) lw_page_say(page, "  - ", v->caution[i]->caution);
+  for (int i = 0; i < v->reasons.caution_count; i++)
+    lw_page_say(page, "  - ", v->reasons.caution[i]->caution);
   if (result->wall.section.known) lw_text_keep_out(page, result);
 }
 
@@ -59,9 +60,9 @@ static void of_building(const lw_result *result, lw_cited *cited) {
 static void of_verdict(const lw_verdict *v, lw_cited *cited) {
   for (int i = 0; i < v->limit_count; i++)
     lw_cited_note_seen(cited, v->limit[i].row->from.source, v->limit[i].row->from.seen);
-  for (int i = 0; i < v->reason_count; i++) lw_cited_note_seen(cited, v->reason[i].source, LW_SEEN);
-  for (int i = 0; i < v->caution_count; i++)
-    lw_cited_note_seen(cited, v->caution[i]->from.source, v->caution[i]->from.seen);
+  for (int i = 0; i < v->reasons.count; i++) lw_cited_note_seen(cited, v->reasons.reason[i].source, LW_SEEN);
+  for (int i = 0; i < v->reasons.caution_count; i++)
+    lw_cited_note_seen(cited, v->reasons.caution[i]->from.source, v->reasons.caution[i]->from.seen);
 }
 
 static void say(const lw_page *page, const lw_cited *cited, lw_cited_mark mark, const char *prefix) {

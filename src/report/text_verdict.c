@@ -102,9 +102,9 @@ static bool is_limit(const lw_verdict_reason *r) {
 }
 
 bool lw_reason_said_before(const lw_verdict *v, int index) {
-  for (int i = 0; i < index && is_limit(&v->reason[index]); i++) {
-    const lw_verdict_reason *r = &v->reason[i];
-    if (is_limit(r) && r->who == v->reason[index].who) return true;
+  for (int i = 0; i < index && is_limit(&v->reasons.reason[index]); i++) {
+    const lw_verdict_reason *r = &v->reasons.reason[i];
+    if (is_limit(r) && r->who == v->reasons.reason[index].who) return true;
   }
   return false;
 }
@@ -112,21 +112,21 @@ bool lw_reason_said_before(const lw_verdict *v, int index) {
 /* What is refused is a reason twice, in the same words. */
 static bool said_of_standing(const lw_verdict *v, int index) {
   for (int i = 0; i < index; i++) {
-    bool other = v->reason[i].answer != v->reason[index].answer;
-    if (other && strcmp(v->reason[i].text, v->reason[index].text) == 0) return true;
+    bool other = v->reasons.reason[i].answer != v->reasons.reason[index].answer;
+    if (other && strcmp(v->reasons.reason[i].text, v->reasons.reason[index].text) == 0) return true;
   }
   return false;
 }
 
 static bool belongs(const lw_verdict *v, int index, lw_answer answer, lw_who who) {
-  const lw_verdict_reason *r = &v->reason[index];
+  const lw_verdict_reason *r = &v->reasons.reason[index];
   return r->answer == answer && (answer != LW_ANSWER_WHO || r->who == who) &&
          !lw_reason_said_before(v, index);
 }
 
 static int first_of(const lw_verdict *v, lw_answer answer) {
-  for (int i = 0; i < v->reason_count; i++) {
-    if (v->reason[i].answer == answer) return i;
+  for (int i = 0; i < v->reasons.count; i++) {
+    if (v->reasons.reason[i].answer == answer) return i;
   }
   return -1;
 }
@@ -134,23 +134,23 @@ static int first_of(const lw_verdict *v, lw_answer answer) {
 /* At the head stand the reasons that are known and, whatever it rests on, the one that comes first: it alone
  * settles the answer. The others that rest on no answer would bury the checks; they stand further down. */
 static bool at_head(const lw_verdict *v, int index) {
-  return !v->reason[index].assumed || index == first_of(v, v->reason[index].answer);
+  return !v->reasons.reason[index].assumed || index == first_of(v, v->reasons.reason[index].answer);
 }
 
 static void reasons_of(const lw_page *page, const lw_verdict *v, lw_answer answer, lw_who who, bool head) {
-  for (int i = 0; i < v->reason_count; i++) {
+  for (int i = 0; i < v->reasons.count; i++) {
     if (!belongs(v, i, answer, who) || at_head(v, i) != head) continue;
     if (said_of_standing(v, i))
-      lw_page_say(page, v->reason[i].assumed ? "  ? " : "  - ", "What is said of whether it stands.");
+      lw_page_say(page, v->reasons.reason[i].assumed ? "  ? " : "  - ", "What is said of whether it stands.");
     else
-      reason(page, &v->reason[i]);
+      reason(page, &v->reasons.reason[i]);
   }
 }
 
 static int count_resting(const lw_verdict *v, lw_answer answer) {
   int count = 0;
-  for (int i = 0; i < v->reason_count; i++) {
-    const lw_verdict_reason *r = &v->reason[i];
+  for (int i = 0; i < v->reasons.count; i++) {
+    const lw_verdict_reason *r = &v->reasons.reason[i];
     count += belongs(v, i, answer, r->who) && !at_head(v, i) ? 1 : 0;
   }
   return count;
@@ -171,8 +171,8 @@ static void group(const lw_page *page, const lw_verdict *v, lw_answer answer, co
 }
 
 static bool any_assumed(const lw_verdict *v) {
-  for (int i = 0; i < v->reason_count; i++) {
-    if (v->reason[i].assumed) return true;
+  for (int i = 0; i < v->reasons.count; i++) {
+    if (v->reasons.reason[i].assumed) return true;
   }
   return false;
 }
@@ -196,7 +196,7 @@ void lw_text_verdict(const lw_page *page, const lw_result *result) {
 static void resting(const lw_page *page, const lw_verdict *v, lw_answer answer, lw_who who,
                     const char *title) {
   bool any = false;
-  for (int i = 0; i < v->reason_count; i++) any = any || (belongs(v, i, answer, who) && !at_head(v, i));
+  for (int i = 0; i < v->reasons.count; i++) any = any || (belongs(v, i, answer, who) && !at_head(v, i));
   if (!any) return;
   lw_page_linef(page, LW_TONE_PLAIN, " %s", title);
   reasons_of(page, v, answer, who, false);

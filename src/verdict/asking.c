@@ -81,8 +81,8 @@ static double ratio_of(const lw_result *result) {
 
 static int calling(const lw_verdict *v, lw_who who) {
   int count = 0;
-  for (int i = 0; i < v->reason_count; i++) {
-    count += v->reason[i].answer == LW_ANSWER_WHO && v->reason[i].who >= who ? 1 : 0;
+  for (int i = 0; i < v->reasons.count; i++) {
+    count += v->reasons.reason[i].answer == LW_ANSWER_WHO && v->reasons.reason[i].who >= who ? 1 : 0;
   }
   return count;
 }
@@ -149,8 +149,7 @@ static bool answer(const lw_favourable *f, const lw_result *result, lw_result *s
   if (lw_sheet_override(argument, 1, &c, &faults) != LW_OK) return false;
   if (lw_run(&c, result->tables, LW_DETAIL_VERDICT, scratch, NULL) != LW_OK) return false;
   /* The gain is counted by all reasons who must see the wall, not the headline's alone. */
-  lw_verdict_reach(&scratch->given, scratch->tables, &scratch->wall, &scratch->situations,
-                   LW_DETAIL_EVERYTHING, &scratch->verdict);
+  lw_verdict_reach(scratch, LW_DETAIL_EVERYTHING);
   return true;
 }
 

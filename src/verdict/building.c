@@ -5,6 +5,7 @@
  * wall stands it is over. */
 
 void lw_verdict_building(const lw_building *building, lw_verdict *verdict) {
+  lw_reaching to = {LW_DETAIL_EVERYTHING, verdict, &verdict->reasons};
   char text[480], words[48], keep[80] = "";
   const lw_check *check = &building->at_distance;
   if (!building->moves) return;
@@ -16,7 +17,7 @@ void lw_verdict_building(const lw_building *building, lw_verdict *verdict) {
            check->has.value < 1.0 ? "moves" : "has less margin than asked",
            building->plant.name[0] ? building->plant.name : "plant", building->distance_m.value, words,
            check->has.value, check->needs.value, keep);
-  lw_reasons_add(verdict,
+  lw_reasons_add(&to,
                  &(lw_because){.answer = LW_ANSWER_STANDS,
                                .origin = LW_GIVEN,
                                .slug = "moves-while-built",

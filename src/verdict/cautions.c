@@ -88,24 +88,24 @@ static int count_bits(unsigned bits) {
 }
 
 /* What a hazard weighs beside those already chosen; 0: nothing of this wall brings it up. */
-static int weight_of(const lw_cues *cues, const lw_verdict *v, const lw_hazard_row *row) {
+static int weight_of(const lw_cues *cues, const lw_reasons *so_far, const lw_hazard_row *row) {
   unsigned bits = row->cues & cues->fits;
   int own_cues = count_bits(bits & cues->own), alike = 0;
   if (!bits) return 0;
-  for (int i = 0; i < v->caution_count; i++) {
-    if (v->caution[i] == row) return 0;
-    alike += v->caution[i]->cues & bits ? 1 : 0;
+  for (int i = 0; i < so_far->caution_count; i++) {
+    if (so_far->caution[i] == row) return 0;
+    alike += so_far->caution[i]->cues & bits ? 1 : 0;
   }
   own_cues = own_cues < OWN_CUES_COUNTED ? own_cues : OWN_CUES_COUNTED;
   return row->severity + OWN_CUE * own_cues - alike;
 }
 
-static const lw_hazard_row *heaviest(const lw_cues *cues, const lw_tables *tables, const lw_verdict *v,
+static const lw_hazard_row *heaviest(const lw_cues *cues, const lw_tables *tables, const lw_reasons *so_far,
                                      int *weight) {
   const lw_hazard_row *best = NULL;
   *weight = 0;
   for (int i = 0; i < tables->hazard_count; i++) {
-    int w = weight_of(cues, v, &tables->hazard[i]);
+    int w = weight_of(cues, so_far, &tables->hazard[i]);
     if (w > *weight) {
       best = &tables->hazard[i];
       *weight = w;
@@ -114,14 +114,15 @@ static const lw_hazard_row *heaviest(const lw_cues *cues, const lw_tables *table
   return best;
 }
 
-void lw_verdict_cautions(const lw_facts *facts, lw_verdict *verdict) {
+void lw_verdict_cautions(const lw_facts *facts, lw_reaching *to) {
+  lw_reasons *so_far = to->reasons;
   lw_cues cues = {0};
-  cues_of_works(facts, verdict, &cues);
+  cues_of_works(facts, to->verdict, &cues);
   cues_of_site(facts, &cues);
-  while (verdict->caution_count < LW_CAUTION_MAX) {
+  while (so_far->caution_count < LW_CAUTION_MAX) {
     int weight;
-    const lw_hazard_row *row = heaviest(&cues, facts->tables, verdict, &weight);
-    if (!row || (verdict->caution_count >= CAUTIONS_ENOUGH && weight < STILL_WORTH_SAYING)) return;
-    verdict->caution[verdict->caution_count++] = row;
+    const lw_hazard_row *row = heaviest(&cues, facts->tables, so_far, &weight);
+    if (!row || (so_far->caution_count >= CAUTIONS_ENOUGH && weight < STILL_WORTH_SAYING)) return;
+    so_far->caution[so_far->caution_count++] = row;
   }
 }

@@ -29,7 +29,7 @@ static lw_span wanted_by(const lw_facts *f, const lw_clearance_row *row) {
   return (lw_span){per_height(row, taken), per_height(row, height->certain_m), height->left_out};
 }
 
-static void miss(const lw_facts *f, lw_verdict *v, const lw_kept *kept) {
+static void miss(const lw_facts *f, lw_reaching *to, const lw_kept *kept) {
   const lw_clearance_row *row = lw_known_clearance(f->tables, kept->of);
   if (!row) return;
   lw_span wanted = wanted_by(f, row);
@@ -37,21 +37,21 @@ static void miss(const lw_facts *f, lw_verdict *v, const lw_kept *kept) {
   bool certain = lw_facts_nearer(kept->distance, wanted.certain_m) == LW_SO_YES;
   if (so == LW_SO_NOT) return;
   if (!certain) {
-    lw_reasons_ask(v, kept->slug, row->from.source, so == LW_SO_OPEN ? kept->item : wanted.left_out);
+    lw_reasons_ask(to, kept->slug, row->from.source, so == LW_SO_OPEN ? kept->item : wanted.left_out);
     return;
   }
   char away[64];
-  lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
-                                                         .who = LW_WHO_COUNCIL,
-                                                         .origin = LW_GIVEN,
-                                                         .slug = kept->slug,
-                                                         .source = row->from.source});
+  lw_verdict_reason *r = lw_reasons_new(to, &(lw_because){.answer = LW_ANSWER_WHO,
+                                                          .who = LW_WHO_COUNCIL,
+                                                          .origin = LW_GIVEN,
+                                                          .slug = kept->slug,
+                                                          .source = row->from.source});
   if (!r) return;
   lw_print(r->text, sizeof r->text, "Nearer than %.2f m to %s: %s.", wanted.taken_m, row->name,
            lw_reasons_distance(kept->distance, away, sizeof away));
 }
 
-static void load(const lw_facts *f, lw_verdict *v) {
+static void load(const lw_facts *f, lw_reaching *to) {
   const lw_clearance_row *row = lw_known_clearance(f->tables, LW_CLEARANCE_LOAD);
   if (!row) return;
   lw_span wanted = wanted_by(f, row);
@@ -59,21 +59,21 @@ static void load(const lw_facts *f, lw_verdict *v) {
   if (!(heavy.distance_m < wanted.taken_m - ROUNDING) || lw_facts_vehicle_told(f, &heavy)) return;
   if (heavy.origin == LW_ASSUMED || !(heavy.distance_m < wanted.certain_m - ROUNDING)) {
     const char *left_out = heavy.origin == LW_ASSUMED ? f->load_left_out : wanted.left_out;
-    lw_reasons_ask(v, "clearance-load", row->from.source, left_out);
+    lw_reasons_ask(to, "clearance-load", row->from.source, left_out);
     return;
   }
-  lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
-                                                         .who = LW_WHO_COUNCIL,
-                                                         .origin = LW_GIVEN,
-                                                         .slug = "clearance-load",
-                                                         .source = row->from.source});
+  lw_verdict_reason *r = lw_reasons_new(to, &(lw_because){.answer = LW_ANSWER_WHO,
+                                                          .who = LW_WHO_COUNCIL,
+                                                          .origin = LW_GIVEN,
+                                                          .slug = "clearance-load",
+                                                          .source = row->from.source});
   if (!r) return;
   lw_print(r->text, sizeof r->text, "Nearer than %.2f m to %s: %.2f m from the rear of the top.",
            wanted.taken_m, row->name, heavy.distance_m);
 }
 
 /* The upper of two walls must not be the taller one, as far as its own height counts for a tier. */
-static void taller_above(const lw_facts *f, lw_verdict *v) {
+static void taller_above(const lw_facts *f, lw_reaching *to) {
   const lw_case *c = f->c;
   double other = c->other_wall_height.origin == LW_ABSENT ? 0.0 : c->other_wall_height.si;
   double mine = f->height_m[LW_HEIGHT_EXPOSED];
@@ -88,22 +88,22 @@ static void taller_above(const lw_facts *f, lw_verdict *v) {
   bool together = lw_facts_nearer(&c->other_wall_distance, apart) == LW_SO_YES;
   if (together && !told) {
     bool height = c->other_wall_height.origin == LW_GIVEN;
-    lw_reasons_ask(v, "upper-wall-taller", row->from.source,
+    lw_reasons_ask(to, "upper-wall-taller", row->from.source,
                    height ? "other wall side" : "other wall height");
     return;
   }
   if (!together || upper <= lower + ROUNDING) return;
-  lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
-                                                         .who = LW_WHO_COUNCIL,
-                                                         .origin = c->other_wall_height.origin,
-                                                         .slug = "upper-wall-taller",
-                                                         .source = row->from.source});
+  lw_verdict_reason *r = lw_reasons_new(to, &(lw_because){.answer = LW_ANSWER_WHO,
+                                                          .who = LW_WHO_COUNCIL,
+                                                          .origin = c->other_wall_height.origin,
+                                                          .slug = "upper-wall-taller",
+                                                          .source = row->from.source});
   if (r)
     lw_print(r->text, sizeof r->text, "Of two walls the upper is the taller: %.2f m above %.2f m.", upper,
              lower);
 }
 
-void lw_verdict_clearances(const lw_facts *facts, lw_verdict *verdict) {
+void lw_verdict_clearances(const lw_facts *facts, lw_reaching *to) {
   const lw_case *c = facts->c;
   bool all = !facts->place_known;
   const struct {
@@ -125,8 +125,8 @@ void lw_verdict_clearances(const lw_facts *facts, lw_verdict *verdict) {
        true},
   };
   for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
-    if (rows[i].asked) miss(facts, verdict, &rows[i].kept);
+    if (rows[i].asked) miss(facts, to, &rows[i].kept);
   if (!all) return;
-  load(facts, verdict);
-  taller_above(facts, verdict);
+  load(facts, to);
+  taller_above(facts, to);
 }

@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "parts.h"
 
-#include <lowwall/influence.h>
 #include <math.h>
 #include <stdarg.h>
 #include <string.h>
@@ -103,22 +102,21 @@ static double uncertain_m(const lw_facts *f, const lw_influence_load *load) {
 
 /* The load that is furthest within the line, and how far it would have to go. */
 static lw_so load_inside(const lw_facts *f, lw_finding *found) {
-  lw_influence influence;
+  const lw_influence *influence = f->influence;
   const lw_influence_load *worst = NULL;
-  lw_influence_find(f->c, f->tables, f->wall, &influence);
-  for (int i = 0; i < influence.count; i++) {
-    const lw_influence_load *load = &influence.load[i];
+  for (int i = 0; i < influence->count; i++) {
+    const lw_influence_load *load = &influence->load[i];
     if (load->heavy && load->inside && (!worst || load->move_m > worst->move_m)) worst = load;
   }
   if (!worst) return f->load_left_out ? open_by(found, f->load_left_out) : LW_SO_NOT;
-  double certain = worst->line_m - uncertain_m(f, worst) / tan(influence.angle_rad);
+  double certain = worst->line_m - uncertain_m(f, worst) / tan(influence->angle_rad);
   if (worst->distance_m >= certain) return open_by(found, f->reach.left_out);
   const lw_words *name = &f->c->load[worst->number - 1].name;
   tell(found,
        "load %d%s%.24s begins %.2f m behind the top, the line at %.0f deg comes up at %.2f m; it is %.2f m "
        "too near",
        worst->number, name->origin == LW_ABSENT ? "" : ", ", name->origin == LW_ABSENT ? "" : name->text,
-       worst->distance_m, influence.angle_rad * LW_DEG_PER_RAD, worst->line_m, worst->move_m);
+       worst->distance_m, influence->angle_rad * LW_DEG_PER_RAD, worst->line_m, worst->move_m);
   return LW_SO_YES;
 }
 
@@ -182,7 +180,7 @@ static lw_so reactive_soil(const lw_facts *f, lw_finding *found) {
 static lw_so fence_carries_soil(const lw_facts *f, lw_finding *found) {
   if (f->c->site_back.origin == LW_ASSUMED) return open_by(found, "site back");
   if (!lw_facts_back_is(f, LW_BACK_FENCE)) return LW_SO_NOT;
-  const lw_fence *fence = &f->fence;
+  const lw_fence *fence = f->fence;
   const double *ratio = fence->ratio[LW_FENCE_DRY];
   if (fence->back && fence->status == LW_OK)
     tell(found,
@@ -196,7 +194,7 @@ static lw_so fence_carries_soil(const lw_facts *f, lw_finding *found) {
 
 static lw_so fence_load(const lw_facts *f, lw_finding *found) {
   const lw_case *c = f->c;
-  const lw_fence_wind *wind = &f->fence.on;
+  const lw_fence_wind *wind = &f->fence->on;
   if (c->fence_height.origin == LW_ASSUMED) return open_by(found, "fence height");
   if (f->fence_m <= 0.0) return LW_SO_NOT;
   if (c->fence_place.origin == LW_ASSUMED && c->fence_distance.origin != LW_GIVEN)
@@ -355,13 +353,13 @@ lw_so lw_verdict_condition(const lw_facts *facts, lw_known_row row, const char *
 
 /* The sentence of the table and what is so of this wall. */
 static void say_so(const lw_facts *f, const lw_condition *condition, const lw_condition_row *row,
-                   lw_verdict *v) {
+                   lw_reaching *to) {
   lw_who who = row->for_council ? LW_WHO_COUNCIL : LW_WHO_ENGINEER;
-  lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
-                                                         .who = who,
-                                                         .origin = LW_GIVEN,
-                                                         .slug = row->slug,
-                                                         .source = row->from.source});
+  lw_verdict_reason *r = lw_reasons_new(to, &(lw_because){.answer = LW_ANSWER_WHO,
+                                                          .who = who,
+                                                          .origin = LW_GIVEN,
+                                                          .slug = row->slug,
+                                                          .source = row->from.source});
   if (!r) return;
   /* Most are not read in a schedule: the detail is told only now. */
   char detail[LW_CLAUSE_MAX] = "";
@@ -372,16 +370,16 @@ static void say_so(const lw_facts *f, const lw_condition *condition, const lw_co
 }
 
 /* A table may give a condition to the council; one whose row is gone is no longer asked for. */
-static void raise(const lw_facts *f, const lw_condition *condition, lw_verdict *v) {
+static void raise(const lw_facts *f, const lw_condition *condition, lw_reaching *to) {
   lw_finding found = {0};
   const lw_condition_row *row = lw_known_condition(f->tables, condition->row);
   if (!row) return;
   lw_so so = condition->met(f, &found);
-  if (so == LW_SO_YES) say_so(f, condition, row, v);
+  if (so == LW_SO_YES) say_so(f, condition, row, to);
   for (int i = 0; so == LW_SO_OPEN && i < found.left_out_count; i++)
-    lw_reasons_ask(v, row->slug, row->from.source, found.left_out[i]);
+    lw_reasons_ask(to, row->slug, row->from.source, found.left_out[i]);
 }
 
-void lw_verdict_conditions(const lw_facts *facts, lw_verdict *verdict) {
-  for (size_t i = 0; i < CONDITIONS; i++) raise(facts, &conditions[i], verdict);
+void lw_verdict_conditions(const lw_facts *facts, lw_reaching *to) {
+  for (size_t i = 0; i < CONDITIONS; i++) raise(facts, &conditions[i], to);
 }

@@ -47,8 +47,7 @@ double lw_facts_clearance(const lw_facts *facts, lw_known_row clearance) {
 
 /* A fence that keeps its distance neither loads the wall nor adds to its height. */
 static void fence_gather(lw_facts *f) {
-  lw_fence_weigh(f->c, f->tables, f->wall, &f->fence);
-  const lw_fence_wind *wind = &f->fence.on;
+  const lw_fence_wind *wind = &f->fence->on;
   bool near = wind->present && (wind->on_wall || wind->distance_m < wind->keep_off_m - ROUNDING);
   f->fence_m = near ? wind->height_m : 0.0;
 }
@@ -169,8 +168,14 @@ static void place_gather(lw_facts *f) {
   if (!f->place_known) lw_tables_add_places(f->tables, elsewhere, &f->places);
 }
 
-void lw_facts_gather(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_facts *facts) {
-  *facts = (lw_facts){.c = c, .tables = tables, .wall = wall};
+void lw_facts_gather(const lw_result *result, lw_facts *facts) {
+  const lw_case *c = &result->given;
+  *facts = (lw_facts){.c = c,
+                      .tables = result->tables,
+                      .wall = &result->wall,
+                      .fence = &result->fence,
+                      .trench = &result->trench,
+                      .influence = &result->influence};
   fence_gather(facts);
   lw_facts_heights(facts);
   lw_facts_other_wall(facts);

@@ -2,8 +2,7 @@
 #ifndef LOWWALL_VERDICT_FACTS_H
 #define LOWWALL_VERDICT_FACTS_H
 
-#include <lowwall/fence.h>
-#include <lowwall/verdict.h>
+#include <lowwall/result.h>
 
 /* Whether something is so; open: the sheet leaves out what would tell. */
 typedef enum lw_so { LW_SO_NOT, LW_SO_OPEN, LW_SO_YES } lw_so;
@@ -43,16 +42,18 @@ typedef struct lw_facts {
   const char *load_left_out; /* the item that would tell of the load; NULL: it is told */
   bool water_behind, no_way_out;
   bool people_above;
-  lw_fence fence; /* its pushes and ratios */
+  const lw_fence *fence; /* its pushes and ratios */
+  const lw_trench *trench;
+  const lw_influence *influence;
   double fence_m; /* height of a fence that the wall carries or is too near to; 0: none */
-  int place_row;        /* the first row of the place; -1: none is named */
+  int place_row;  /* the first row of the place; -1: none is named */
   bool place_known;
-  bool own_engineer;    /* it has a height of its own from which an engineer is asked for */
+  bool own_engineer; /* it has a height of its own from which an engineer is asked for */
   bool own_service, own_waterbody, own_street; /* a row about the place asks for that distance itself */
   lw_places places; /* whose limits apply; those of "default" too where no height is on file */
 } lw_facts;
 
-void lw_facts_gather(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_facts *facts);
+void lw_facts_gather(const lw_result *result, lw_facts *facts);
 /* The part of it that is about heights; the fence is known. */
 void lw_facts_heights(lw_facts *facts);
 /* And about the wall beside this one; the heights are known. */

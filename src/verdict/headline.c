@@ -22,11 +22,13 @@ static void add(char *out, size_t size, const char *format, ...) {
 }
 
 /* Why it falls short, or would move, goes before what cannot be shown. */
-static const lw_verdict_reason *why_not(const lw_verdict *v) {
+static const lw_verdict_reason *why_not(const lw_reaching *to) {
+  const lw_verdict *v = to->verdict;
+  const lw_reasons *why = to->reasons;
   bool told = v->stands == LW_FALLS_SHORT || v->falls == LW_SHORT_MOVES;
-  if (told && v->told_reason >= 0) return &v->reason[v->told_reason];
-  for (int i = 0; i < v->reason_count; i++) {
-    if (v->reason[i].answer == LW_ANSWER_STANDS) return &v->reason[i];
+  if (told && why->told >= 0) return &why->reason[why->told];
+  for (int i = 0; i < why->count; i++) {
+    if (why->reason[i].answer == LW_ANSWER_STANDS) return &why->reason[i];
   }
   return NULL;
 }
@@ -37,17 +39,17 @@ static const char *how_it_fails(const lw_verdict *v) {
                                      : "Nobody can say from this sheet that the wall stands:";
 }
 
-static void does_not_stand(const lw_verdict *v, char *out, size_t size) {
-  const lw_verdict_reason *r = why_not(v);
+static void does_not_stand(const lw_reaching *to, char *out, size_t size) {
+  const lw_verdict_reason *r = why_not(to);
   char why[480] = "see the checks";
   if (r) lw_reasons_clause(r->text, why, sizeof why);
-  add(out, size, "%s %s.", how_it_fails(v), why);
+  add(out, size, "%s %s.", how_it_fails(to->verdict), why);
 }
 
 /* The sentence first, whole: its reason, and what the sums say, come after it. */
-static void engineer(const lw_verdict *v, char *out, size_t size) {
-  const lw_verdict_reason *r = lw_reasons_first(v, LW_ANSWER_WHO, LW_WHO_ENGINEER);
-  const lw_verdict_reason *stands = v->stands == LW_HOLDS ? NULL : why_not(v);
+static void engineer(const lw_reaching *to, char *out, size_t size) {
+  const lw_verdict_reason *r = lw_reasons_first(to->reasons, LW_ANSWER_WHO, LW_WHO_ENGINEER);
+  const lw_verdict_reason *stands = to->verdict->stands == LW_HOLDS ? NULL : why_not(to);
   add(out, size,
       "This is past the simple garden-bed limit: a licensed engineer must design it under the local code "
       "before work starts.");
@@ -55,12 +57,12 @@ static void engineer(const lw_verdict *v, char *out, size_t size) {
   bool twice = r && stands && strcmp(r->text, stands->text) == 0;
   if (!stands || twice) return;
   add(out, size, " ");
-  does_not_stand(v, out, size);
+  does_not_stand(to, out, size);
 }
 
-static void council(const lw_verdict *v, char *out, size_t size) {
+static void council(const lw_reasons *reasons, char *out, size_t size) {
   char why[480] = "see the reasons";
-  const lw_verdict_reason *r = lw_reasons_first(v, LW_ANSWER_WHO, LW_WHO_COUNCIL);
+  const lw_verdict_reason *r = lw_reasons_first(reasons, LW_ANSWER_WHO, LW_WHO_COUNCIL);
   if (r) lw_reasons_clause(r->text, why, sizeof why);
   add(out, size, "Ask the council before building: %s.", why);
 }
@@ -108,17 +110,18 @@ static void below(const lw_facts *f, const lw_verdict *v, char *out, size_t size
            place_of(f, row), row->height_m, row->from.source, row->as_of);
 }
 
-void lw_verdict_headline(const lw_facts *facts, lw_verdict *verdict) {
+void lw_verdict_headline(const lw_facts *facts, lw_reaching *to) {
+  lw_verdict *verdict = to->verdict;
   char *out = verdict->headline;
   size_t size = sizeof verdict->headline;
   out[0] = '\0';
   if (verdict->who == LW_WHO_ENGINEER) {
-    engineer(verdict, out, size);
+    engineer(to, out, size);
   } else if (verdict->stands != LW_HOLDS) {
-    does_not_stand(verdict, out, size);
+    does_not_stand(to, out, size);
     if (verdict->who == LW_WHO_COUNCIL) add(out, size, " Ask the council too, before building.");
   } else if (verdict->who == LW_WHO_COUNCIL) {
-    council(verdict, out, size);
+    council(to->reasons, out, size);
   } else {
     below(facts, verdict, out, size);
   }

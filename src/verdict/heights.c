@@ -71,7 +71,7 @@ static void natural(lw_facts *f) {
 /* The foot of a fence above the top of the wall: behind, it stands on ground that may lie lower, and rises.
  * Nobody knows how far off: as far as it counts. */
 static double fence_foot(const lw_facts *f, double rise) {
-  const lw_fence_wind *wind = &f->fence.on;
+  const lw_fence_wind *wind = &f->fence->on;
   const lw_site *site = &f->wall->site;
   if (wind->on_wall) return 0.0;
   double behind = f->c->fence_distance.origin == LW_GIVEN ? wind->distance_m : wind->keep_off_m;
@@ -88,7 +88,7 @@ static const char *fence_left_out(const lw_facts *f) {
   if (assumed(&c->fence_height)) return "fence height";
   if (f->fence_m <= 0.0) return NULL;
   if (c->fence_place.origin != LW_GIVEN && c->fence_distance.origin != LW_GIVEN) return "fence place";
-  if (f->fence.on.on_wall) return NULL;
+  if (f->fence->on.on_wall) return NULL;
   if (assumed(&c->fence_distance)) return "fence distance";
   return assumed(&c->soil_below_top) ? "soil below top" : NULL;
 }

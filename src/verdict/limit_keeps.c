@@ -24,7 +24,7 @@ static double larger(double distance_m, double by_height) {
 
 /* The reason of one that is missed, still to be told; NULL: kept, not asked for, or told already. */
 static lw_verdict_reason *missed(const lw_facts *f, const lw_limit_row *row, const lw_keep *keep,
-                                 lw_verdict *v, bool *kept) {
+                                 lw_reaching *to, bool *kept) {
   double taken = larger(keep->fixed_m, keep->per_height * keep->height->taken_m);
   double certain = larger(keep->fixed_m, keep->per_height * keep->height->certain_m);
   lw_so so = isfinite(keep->fixed_m) || isfinite(keep->per_height) ? lw_facts_nearer(keep->distance, taken)
@@ -33,18 +33,18 @@ static lw_verdict_reason *missed(const lw_facts *f, const lw_limit_row *row, con
   *kept = so == LW_SO_NOT;
   if (*kept) return NULL;
   if (so == LW_SO_YES && lw_facts_nearer(keep->distance, certain) == LW_SO_YES) left_out = NULL;
-  return lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
-                                         .who = lw_limit_calls_for(f, row),
-                                         .origin = left_out ? LW_ASSUMED : LW_GIVEN,
-                                         .slug = keep->slug,
-                                         .source = row->from.source,
-                                         .left_out = left_out});
+  return lw_reasons_new(to, &(lw_because){.answer = LW_ANSWER_WHO,
+                                          .who = lw_limit_calls_for(f, row),
+                                          .origin = left_out ? LW_ASSUMED : LW_GIVEN,
+                                          .slug = keep->slug,
+                                          .source = row->from.source,
+                                          .left_out = left_out});
 }
 
 /* Gives whether it is kept for certain. */
-static bool keeps(const lw_facts *f, const lw_limit_row *row, const lw_keep *keep, lw_verdict *v) {
+static bool keeps(const lw_facts *f, const lw_limit_row *row, const lw_keep *keep, lw_reaching *to) {
   bool kept = true;
-  lw_verdict_reason *r = missed(f, row, keep, v, &kept);
+  lw_verdict_reason *r = missed(f, row, keep, to, &kept);
   if (!r) return kept;
   char away[LW_CLAUSE_MAX];
   double wanted = larger(keep->fixed_m, keep->per_height * keep->height->taken_m);
@@ -64,19 +64,19 @@ static double load_zone(const lw_facts *f, const lw_limit_row *row, double heigh
   return isfinite(zone) ? zone : lw_facts_clearance(f, LW_CLEARANCE_LOAD);
 }
 
-static bool keeps_load(const lw_facts *f, const lw_limit_row *row, const lw_span *height, lw_verdict *v) {
+static bool keeps_load(const lw_facts *f, const lw_limit_row *row, const lw_span *height, lw_reaching *to) {
   double zone = load_zone(f, row, height->taken_m);
   lw_heavy load = lw_facts_heavy(f, zone);
   if (!row->no_surcharge || !(load.distance_m < zone - ROUNDING)) return true;
   if (lw_facts_vehicle_told(f, &load)) return false;
   bool certain = load.origin != LW_ASSUMED && load.distance_m < load_zone(f, row, height->certain_m);
   const char *left_out = load.origin == LW_ASSUMED ? f->load_left_out : height->left_out;
-  lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
-                                                         .who = lw_limit_calls_for(f, row),
-                                                         .origin = certain ? LW_GIVEN : LW_ASSUMED,
-                                                         .slug = "clearance-load",
-                                                         .source = row->from.source,
-                                                         .left_out = certain ? NULL : left_out});
+  lw_verdict_reason *r = lw_reasons_new(to, &(lw_because){.answer = LW_ANSWER_WHO,
+                                                          .who = lw_limit_calls_for(f, row),
+                                                          .origin = certain ? LW_GIVEN : LW_ASSUMED,
+                                                          .slug = "clearance-load",
+                                                          .source = row->from.source,
+                                                          .left_out = certain ? NULL : left_out});
   if (!r) return false;
   char question[LW_CLAUSE_MAX];
   if (r->left_out)
@@ -90,8 +90,7 @@ static bool keeps_load(const lw_facts *f, const lw_limit_row *row, const lw_span
 }
 
 /* A barrier row asks for nothing besides its height. */
-bool lw_limit_keeps(const lw_facts *facts, const lw_limit_row *row, const lw_span *height,
-                    lw_verdict *verdict) {
+bool lw_limit_keeps(const lw_facts *facts, const lw_limit_row *row, const lw_span *height, lw_reaching *to) {
   static const double NONE = NAN;
   const lw_case *c = facts->c;
   if (row->trigger == LW_BARRIER_ABOVE || !row->keeps_off) return true;
@@ -110,7 +109,6 @@ bool lw_limit_keeps(const lw_facts *facts, const lw_limit_row *row, const lw_spa
        "public way distance"},
   };
   bool kept = true;
-  for (size_t i = 0; i < sizeof asked / sizeof *asked; i++)
-    kept = keeps(facts, row, &asked[i], verdict) && kept;
-  return keeps_load(facts, row, height, verdict) && kept;
+  for (size_t i = 0; i < sizeof asked / sizeof *asked; i++) kept = keeps(facts, row, &asked[i], to) && kept;
+  return keeps_load(facts, row, height, to) && kept;
 }

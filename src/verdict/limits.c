@@ -121,16 +121,17 @@ static void ask_past(const lw_facts *f, const lw_limit_row *row, const char *lef
            lw_reasons_question(left_out, question, sizeof question));
 }
 
-static void tell_past(const lw_facts *f, const lw_limit_row *row, const lw_limit_held *held, lw_verdict *v) {
+static void tell_past(const lw_facts *f, const lw_limit_row *row, const lw_limit_held *held,
+                      lw_reaching *to) {
   bool certain = held->about == LW_SO_YES && held->past == LW_SO_YES;
   const char *left_out = held->about == LW_SO_OPEN ? held->about_left_out : held->height.left_out;
-  lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
-                                                         .who = lw_limit_calls_for(f, row),
-                                                         .origin = certain ? LW_GIVEN : LW_ASSUMED,
-                                                         .slug = slug_of(row->trigger),
-                                                         .source = row->from.source,
-                                                         .left_out = certain ? NULL : left_out,
-                                                         .again = true});
+  lw_verdict_reason *r = lw_reasons_new(to, &(lw_because){.answer = LW_ANSWER_WHO,
+                                                          .who = lw_limit_calls_for(f, row),
+                                                          .origin = certain ? LW_GIVEN : LW_ASSUMED,
+                                                          .slug = slug_of(row->trigger),
+                                                          .source = row->from.source,
+                                                          .left_out = certain ? NULL : left_out,
+                                                          .again = true});
   if (!r) return;
   if (r->left_out)
     ask_past(f, row, left_out, r);
@@ -160,18 +161,18 @@ static const char *any_height_words(lw_only_if by) {
 }
 
 static void tell_any_height(const lw_facts *f, const lw_limit_row *row, const lw_limit_held *held,
-                            lw_verdict *v) {
+                            lw_reaching *to) {
   bool certain = held->any_height == LW_SO_YES && held->about == LW_SO_YES;
   const char *left_out = certain                          ? NULL
                          : held->any_height == LW_SO_OPEN ? held->any_left_out
                                                           : held->about_left_out;
-  lw_verdict_reason *r = lw_reasons_new(v, &(lw_because){.answer = LW_ANSWER_WHO,
-                                                         .who = lw_limit_calls_for(f, row),
-                                                         .origin = certain ? LW_GIVEN : LW_ASSUMED,
-                                                         .slug = slug_of(row->trigger),
-                                                         .source = row->from.source,
-                                                         .left_out = left_out,
-                                                         .again = true});
+  lw_verdict_reason *r = lw_reasons_new(to, &(lw_because){.answer = LW_ANSWER_WHO,
+                                                          .who = lw_limit_calls_for(f, row),
+                                                          .origin = certain ? LW_GIVEN : LW_ASSUMED,
+                                                          .slug = slug_of(row->trigger),
+                                                          .source = row->from.source,
+                                                          .left_out = left_out,
+                                                          .again = true});
   if (!r) return;
   char authority[256], question[LW_CLAUSE_MAX] = "";
   print_authority(f, row, authority, sizeof authority);
@@ -189,21 +190,21 @@ static bool clears(const lw_facts *f, const lw_limit_row *row) {
          (row->of_default ? !f->place_known : row->place_row == f->place_row || row->clears_within);
 }
 
-static void hold(const lw_facts *f, const lw_limit_row *row, lw_verdict *v) {
+static void hold(const lw_facts *f, const lw_limit_row *row, lw_reaching *to) {
   lw_limit_held held;
   lw_limit_hold(f, row, &held);
   if (held.about == LW_SO_NOT) return;
   double printed = printed_height(f, row, &held.height);
   bool past = held.past != LW_SO_NOT, any_height = !past && held.any_height != LW_SO_NOT;
-  if (past) tell_past(f, row, &held, v);
-  if (any_height) tell_any_height(f, row, &held, v);
-  bool kept = lw_limit_keeps(f, row, &held.height, v);
-  if (v->limit_count >= LW_LIMIT_HIT_MAX) return;
-  v->limit[v->limit_count++] = (lw_limit_hit){.row = row,
-                                              .height_m = printed,
-                                              .past = lw_limit_is_past(row, printed),
-                                              .clears = clears(f, row),
-                                              .kept = kept && !any_height && !past};
+  if (past) tell_past(f, row, &held, to);
+  if (any_height) tell_any_height(f, row, &held, to);
+  bool kept = lw_limit_keeps(f, row, &held.height, to);
+  if (to->verdict->limit_count >= LW_LIMIT_HIT_MAX) return;
+  to->verdict->limit[to->verdict->limit_count++] = (lw_limit_hit){.row = row,
+                                                                  .height_m = printed,
+                                                                  .past = lw_limit_is_past(row, printed),
+                                                                  .clears = clears(f, row),
+                                                                  .kept = kept && !any_height && !past};
 }
 
 /* Where no engineer's line is on file the default's holds, however well the rest of the place is known. */
@@ -212,10 +213,10 @@ static bool asked_of_all(const lw_facts *f, const lw_limit_row *row) {
   return row->of_default && engineer && !f->own_engineer;
 }
 
-void lw_verdict_limits(const lw_facts *facts, lw_verdict *verdict) {
+void lw_verdict_limits(const lw_facts *facts, lw_reaching *to) {
   const lw_tables *tables = facts->tables;
   for (int i = 0; i < tables->limit_count; i++) {
     const lw_limit_row *row = &tables->limit[i];
-    if (facts->places.at[tables->limit_place[i]] || asked_of_all(facts, row)) hold(facts, row, verdict);
+    if (facts->places.at[tables->limit_place[i]] || asked_of_all(facts, row)) hold(facts, row, to);
   }
 }

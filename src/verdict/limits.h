@@ -25,7 +25,6 @@ bool lw_limit_adds_tier(const lw_facts *facts, const lw_limit_row *row);
 lw_who lw_limit_calls_for(const lw_facts *facts, const lw_limit_row *row);
 const char *lw_limit_place(const lw_limit_row *row);
 /* The distances and loads that a row asks for besides its height. Gives whether all are kept for certain. */
-bool lw_limit_keeps(const lw_facts *facts, const lw_limit_row *row, const lw_span *height,
-                    lw_verdict *verdict);
+bool lw_limit_keeps(const lw_facts *facts, const lw_limit_row *row, const lw_span *height, lw_reaching *to);
 
 #endif

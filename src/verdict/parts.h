@@ -8,24 +8,24 @@
 #include "reasons.h"
 
 /* The parts of a verdict, in the order they are reached; each adds its reasons. */
-void lw_verdict_what(const lw_facts *facts, lw_verdict *verdict);
+void lw_verdict_what(const lw_facts *facts, lw_reaching *to);
 /* gives the reason of the check that governs, for lw_verdict_tell_stands once it is known who must see it;
  * NULL: no check governs, or the reason stands there already */
-lw_verdict_reason *lw_verdict_stands(const lw_facts *facts, const lw_situations *situations,
-                                     lw_verdict *verdict);
+lw_verdict_reason *lw_verdict_stands(const lw_facts *facts, const lw_situations *situations, lw_reaching *to);
 /* Which check is told of; after the one that governs is known. */
 void lw_verdict_choose_told(const lw_situations *situations, lw_verdict *verdict);
 /* The sentence of that reason. */
 void lw_verdict_tell_stands(const lw_situations *situations, const lw_verdict *verdict,
                             lw_verdict_reason *reason);
-void lw_verdict_limits(const lw_facts *facts, lw_verdict *verdict); /* rows of the place, or of the default */
+void lw_verdict_limits(const lw_facts *facts, lw_reaching *to); /* rows of the place, or of the default */
 void lw_verdict_conditions(const lw_facts *facts,
-                           lw_verdict *verdict); /* what means a professional at any height */
+                           lw_reaching *to); /* what means a professional at any height */
 void lw_verdict_clearances(const lw_facts *facts,
-                           lw_verdict *verdict); /* the default's, where a place has none */
-void lw_verdict_cautions(const lw_facts *facts, lw_verdict *verdict);
+                           lw_reaching *to); /* the default's, where a place has none */
+void lw_verdict_cautions(const lw_facts *facts, lw_reaching *to);
+/* After the study of building it, and after the rest. */
 void lw_verdict_building(const lw_building *building, lw_verdict *verdict);
-void lw_verdict_headline(const lw_facts *facts, lw_verdict *verdict);
+void lw_verdict_headline(const lw_facts *facts, lw_reaching *to);
 
 /* Whether a condition of tables/conditions.csv is so; left_out, which may be NULL, is the first item
  * that leaves it open, and else unchanged. */

@@ -6,18 +6,18 @@
 #include <ctype.h>
 #include <string.h>
 
-static bool said_already(const lw_verdict *verdict, const lw_because *because) {
-  for (int i = 0; i < verdict->reason_count; i++) {
-    const lw_verdict_reason *r = &verdict->reason[i];
+static bool said_already(const lw_reasons *reasons, const lw_because *because) {
+  for (int i = 0; i < reasons->count; i++) {
+    const lw_verdict_reason *r = &reasons->reason[i];
     if (r->answer == because->answer && r->who >= because->who && strcmp(r->slug, because->slug) == 0)
       return true;
   }
   return false;
 }
 
-static bool asked_already(const lw_verdict *verdict, const lw_because *because) {
-  for (int i = 0; because->left_out && i < verdict->reason_count; i++) {
-    const lw_verdict_reason *r = &verdict->reason[i];
+static bool asked_already(const lw_reasons *reasons, const lw_because *because) {
+  for (int i = 0; because->left_out && i < reasons->count; i++) {
+    const lw_verdict_reason *r = &reasons->reason[i];
     bool same = r->answer == because->answer && r->left_out;
     if (same && strcmp(r->left_out, because->left_out) == 0) return true;
   }
@@ -27,13 +27,14 @@ static bool asked_already(const lw_verdict *verdict, const lw_because *because) 
 /* The headline never says what it is, nor why the lesser of two must see it, nor why the council must when
  * nobody has shown that it stands, and takes a reason that is known before others: see lw_reasons_first. Of
  * standing it may take any. */
-static bool outdone(const lw_verdict *verdict, const lw_because *because) {
+static bool outdone(const lw_reaching *to, const lw_because *because) {
+  const lw_verdict *verdict = to->verdict;
   bool engineer = because->who == LW_WHO_ENGINEER || verdict->stands == LW_HOLDS;
   bool lesser = because->answer == LW_ANSWER_WHO && (because->who < verdict->who || !engineer);
   if (because->answer == LW_ANSWER_WHAT || lesser) return true;
   if (because->answer == LW_ANSWER_STANDS) return false;
-  for (int i = 0; i < verdict->reason_count; i++) {
-    const lw_verdict_reason *r = &verdict->reason[i];
+  for (int i = 0; i < to->reasons->count; i++) {
+    const lw_verdict_reason *r = &to->reasons->reason[i];
     bool same = r->answer == because->answer && r->who == because->who;
     if (same && (!r->assumed || because->origin == LW_ASSUMED)) return true;
   }
@@ -53,12 +54,13 @@ static void call(lw_verdict *verdict, const lw_because *because) {
   if (unknown && !verdict->rests_on) verdict->rests_on = because->left_out ? because->left_out : "";
 }
 
-static lw_verdict_reason *reason_new(lw_verdict *verdict, const lw_because *because) {
-  call(verdict, because);
-  if (verdict->headline_only && outdone(verdict, because)) return NULL;
-  if (verdict->reason_count >= LW_REASONS_MAX || asked_already(verdict, because)) return NULL;
-  if (!because->again && said_already(verdict, because)) return NULL;
-  lw_verdict_reason *r = &verdict->reason[verdict->reason_count++];
+static lw_verdict_reason *reason_new(lw_reaching *to, const lw_because *because) {
+  lw_reasons *reasons = to->reasons;
+  call(to->verdict, because);
+  if (to->detail < LW_DETAIL_EVERYTHING && outdone(to, because)) return NULL;
+  if (reasons->count >= LW_REASONS_MAX || asked_already(reasons, because)) return NULL;
+  if (!because->again && said_already(reasons, because)) return NULL;
+  lw_verdict_reason *r = &reasons->reason[reasons->count++];
   r->answer = because->answer;
   r->who = because->who;
   r->assumed = because->origin == LW_ASSUMED;
@@ -69,11 +71,11 @@ static lw_verdict_reason *reason_new(lw_verdict *verdict, const lw_because *beca
   return r;
 }
 
-lw_verdict_reason *lw_reasons_new(lw_verdict *verdict, const lw_because *because) {
-  if (because->answer != LW_ANSWER_WHO || because->origin != LW_ASSUMED) return reason_new(verdict, because);
+lw_verdict_reason *lw_reasons_new(lw_reaching *to, const lw_because *because) {
+  if (because->answer != LW_ANSWER_WHO || because->origin != LW_ASSUMED) return reason_new(to, because);
   lw_because question = *because;
   if (question.who > LW_WHO_COUNCIL) question.who = LW_WHO_COUNCIL;
-  return reason_new(verdict, &question);
+  return reason_new(to, &question);
 }
 
 const char *lw_reasons_question(const char *left_out, char *out, size_t size) {
@@ -85,22 +87,22 @@ const char *lw_reasons_question(const char *left_out, char *out, size_t size) {
   return out;
 }
 
-void lw_reasons_ask(lw_verdict *verdict, const char *slug, const char *source, const char *left_out) {
+void lw_reasons_ask(lw_reaching *to, const char *slug, const char *source, const char *left_out) {
   char question[LW_CLAUSE_MAX];
-  lw_verdict_reason *r = lw_reasons_new(verdict, &(lw_because){.answer = LW_ANSWER_WHO,
-                                                               .who = LW_WHO_COUNCIL,
-                                                               .origin = LW_ASSUMED,
-                                                               .slug = slug,
-                                                               .source = source,
-                                                               .left_out = left_out,
-                                                               .again = true});
+  lw_verdict_reason *r = lw_reasons_new(to, &(lw_because){.answer = LW_ANSWER_WHO,
+                                                          .who = LW_WHO_COUNCIL,
+                                                          .origin = LW_ASSUMED,
+                                                          .slug = slug,
+                                                          .source = source,
+                                                          .left_out = left_out,
+                                                          .again = true});
   if (!r) return;
   lw_print(r->text, sizeof r->text, "%s.", lw_reasons_question(left_out, question, sizeof question));
   r->text[0] = 'T';
 }
 
-void lw_reasons_add(lw_verdict *verdict, const lw_because *because, const char *text) {
-  lw_verdict_reason *r = lw_reasons_new(verdict, because);
+void lw_reasons_add(lw_reaching *to, const lw_because *because, const char *text) {
+  lw_verdict_reason *r = lw_reasons_new(to, because);
   if (r) lw_print(r->text, sizeof r->text, "%s", text);
 }
 
@@ -125,10 +127,10 @@ void lw_reasons_clause(const char *text, char *out, size_t size) {
   if (!acronym) out[0] = (char)tolower((unsigned char)out[0]);
 }
 
-const lw_verdict_reason *lw_reasons_first(const lw_verdict *verdict, lw_answer answer, lw_who who) {
+const lw_verdict_reason *lw_reasons_first(const lw_reasons *reasons, lw_answer answer, lw_who who) {
   const lw_verdict_reason *best = NULL;
-  for (int i = 0; i < verdict->reason_count; i++) {
-    const lw_verdict_reason *r = &verdict->reason[i];
+  for (int i = 0; i < reasons->count; i++) {
+    const lw_verdict_reason *r = &reasons->reason[i];
     if (r->answer != answer || r->who != who) continue;
     if (!best || (best->assumed && !r->assumed)) best = r;
   }

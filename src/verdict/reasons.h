@@ -4,6 +4,14 @@
 
 #include <lowwall/verdict.h>
 
+/* A verdict on its way: the answers so far, and why. Its reasons are the verdict's own from
+ * LW_DETAIL_EVERYTHING on; before, only those that the headline may take, and given up with it. */
+typedef struct lw_reaching {
+  lw_detail detail;
+  lw_verdict *verdict;
+  lw_reasons *reasons;
+} lw_reaching;
+
 /* A reason in the making: what is known of it before its sentence. */
 typedef struct lw_because {
   lw_answer answer;
@@ -18,15 +26,15 @@ typedef struct lw_because {
 enum { LW_CLAUSE_MAX = 240 };
 
 /* A new reason, for its text to be printed into; NULL when this slug stands there already, for the same
- * answer and at least as grave, when the same question is asked already, when there is no room, or when only
- * the headline is asked for and cannot take it. Who must sign is raised all the same. A reason that rests on
- * an answer left out calls for the council, who has the question: never for an engineer. */
-lw_verdict_reason *lw_reasons_new(lw_verdict *verdict, const lw_because *because);
+ * answer and at least as grave, when the same question is asked already, when there is no room, or, before
+ * LW_DETAIL_EVERYTHING, when the headline cannot take it. Who must sign is raised all the same. A reason that
+ * rests on an answer left out calls for the council, who has the question: never for an engineer. */
+lw_verdict_reason *lw_reasons_new(lw_reaching *to, const lw_because *because);
 /* The same with its sentence. */
-void lw_reasons_add(lw_verdict *verdict, const lw_because *because, const char *text);
+void lw_reasons_add(lw_reaching *to, const lw_because *because, const char *text);
 
 /* A reason that is a question: "The sheet leaves out service distance (How far is the nearest sewer?)." */
-void lw_reasons_ask(lw_verdict *verdict, const char *slug, const char *source, const char *left_out);
+void lw_reasons_ask(lw_reaching *to, const char *slug, const char *source, const char *left_out);
 
 /* The same as a clause, without its full stop: "the sheet leaves out ...". size: LW_CLAUSE_MAX will do. */
 const char *lw_reasons_question(const char *left_out, char *out, size_t size);
@@ -42,6 +50,6 @@ const char *lw_reasons_distance(const lw_quantity *q, char *out, size_t size);
 /* The text without its full stop, its first letter small: to stand inside another sentence. */
 void lw_reasons_clause(const char *text, char *out, size_t size);
 /* The first reason for this answer, one that rests on known values before one that does not; NULL: none. */
-const lw_verdict_reason *lw_reasons_first(const lw_verdict *verdict, lw_answer answer, lw_who who);
+const lw_verdict_reason *lw_reasons_first(const lw_reasons *reasons, lw_answer answer, lw_who who);
 
 #endif

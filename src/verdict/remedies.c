@@ -81,8 +81,8 @@ static void try_together(int i, lw_result *result, lw_result *scratch, lw_alone 
 /* What is refused as engineering has no remedy of this kind. */
 static bool is_refused(const lw_result *result) {
   const lw_verdict *v = &result->verdict;
-  for (int i = 0; i < v->reason_count; i++) {
-    const lw_verdict_reason *r = &v->reason[i];
+  for (int i = 0; i < v->reasons.count; i++) {
+    const lw_verdict_reason *r = &v->reasons.reason[i];
     bool refusal = strcmp(r->slug, lw_reason_slug(LW_REASON_REFUSED_BACKFILL)) == 0 ||
                    strcmp(r->slug, lw_reason_slug(LW_REASON_BUILDING_BEHIND)) == 0 ||
                    strcmp(r->slug, lw_reason_slug(LW_REASON_FENCE_ON_WALL)) == 0;

@@ -34,16 +34,21 @@ static lw_status build(const lw_case *c, const lw_tables *tables, lw_detail deta
   return LW_OK;
 }
 
+/* What the verdict is reached from beside the checks. */
+static void weigh(lw_result *result) {
+  lw_fence_weigh(&result->given, result->tables, &result->wall, &result->fence);
+  lw_trench_find(&result->wall, result->tables, &result->trench);
+  lw_influence_find(&result->given, result->tables, &result->wall, &result->influence);
+}
+
 /* What reports say besides; none of it changes an answer. */
 static void study(lw_result *result) {
+  lw_fence_study(&result->given, result->tables, &result->wall, &result->fence);
   lw_building_run(&result->given, &result->wall, result->tables, &result->building);
   lw_narrow_run(&result->given, &result->wall, &result->situations, &result->narrow);
-  lw_fence_find(&result->given, result->tables, &result->wall, &result->fence);
   lw_storm_find(&result->wall, &result->storm);
   result->seepage = (lw_rain_seepage){0};
   result->water_limits = (lw_water_limits){0};
-  lw_trench_find(&result->wall, result->tables, &result->trench);
-  lw_influence_find(&result->given, result->tables, &result->wall, &result->influence);
 }
 
 lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_detail detail, lw_result *result,
@@ -53,9 +58,11 @@ lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_detail detail, lw
   lw_situations_run(&result->wall, tables, detail, &result->situations);
   if (detail >= LW_DETAIL_WORKING)
     lw_situations_tell(&result->wall, tables, &result->situations, result->working);
-  if (detail >= LW_DETAIL_EVERYTHING) study(result);
-  lw_verdict_reach(&result->given, tables, &result->wall, &result->situations, detail, &result->verdict);
-  if (detail >= LW_DETAIL_EVERYTHING) lw_verdict_building(&result->building, &result->verdict);
+  weigh(result);
+  lw_verdict_reach(result, detail);
+  if (detail < LW_DETAIL_EVERYTHING) return LW_OK;
+  study(result);
+  lw_verdict_building(&result->building, &result->verdict);
   return LW_OK;
 }
 

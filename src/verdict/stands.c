@@ -1,18 +1,16 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/trench.h>
-
 #include "parts.h"
 
 static const char HERE[] = "[LOWWALL verdict]";
 
-static void refuse(lw_verdict *v, lw_origin origin, lw_reason reason, const char *text) {
-  v->stands = LW_CANNOT_SHOW;
+static void refuse(lw_reaching *to, lw_origin origin, lw_reason reason, const char *text) {
+  to->verdict->stands = LW_CANNOT_SHOW;
   lw_reasons_add(
-      v,
+      to,
       &(lw_because){
           .answer = LW_ANSWER_STANDS, .origin = origin, .slug = lw_reason_slug(reason), .source = HERE},
       text);
-  lw_reasons_add(v,
+  lw_reasons_add(to,
                  &(lw_because){.answer = LW_ANSWER_WHO,
                                .who = LW_WHO_ENGINEER,
                                .origin = origin,
@@ -22,24 +20,24 @@ static void refuse(lw_verdict *v, lw_origin origin, lw_reason reason, const char
 }
 
 /* The soil that is refused, and what its row says to do about it. */
-static void refuse_backfill(const lw_facts *f, lw_verdict *v) {
+static void refuse_backfill(const lw_facts *f, lw_reaching *to) {
   char text[480];
   for (int i = 0; i < f->wall->site.soil_count; i++) {
     const lw_words *name = &f->c->soil[i].name;
     const lw_soil_row *row = name->origin == LW_ABSENT ? NULL : lw_tables_soil(f->tables, name->text);
     if (!row || (row->use != LW_BACKFILL_REFUSED && row->use != LW_BACKFILL_WEIGHT_ONLY)) continue;
     lw_print(text, sizeof text, "The soil behind (%s) is refused as backfill. %s", row->name, row->note);
-    refuse(v, name->origin, LW_REASON_REFUSED_BACKFILL, text);
+    refuse(to, name->origin, LW_REASON_REFUSED_BACKFILL, text);
     return;
   }
-  refuse(v, LW_GIVEN, LW_REASON_REFUSED_BACKFILL,
+  refuse(to, LW_GIVEN, LW_REASON_REFUSED_BACKFILL,
          "The soil behind is refused as backfill: no friction angle may be given for it.");
 }
 
 /* Wind on a fence on the wall, beside what the wall holds by its own weight. */
-static void refuse_fence(const lw_facts *f, lw_verdict *v) {
+static void refuse_fence(const lw_facts *f, lw_reaching *to) {
   const lw_quantity *fence = &f->c->fence_height;
-  const lw_fence_wind *wind = &f->fence.on;
+  const lw_fence_wind *wind = &f->fence->on;
   char text[480], holds[80] = "";
   if (wind->wall_moment_knm_per_m.known)
     lw_print(holds, sizeof holds, ", where its own weight holds %.2f", wind->wall_moment_knm_per_m.value);
@@ -50,20 +48,20 @@ static void refuse_fence(const lw_facts *f, lw_verdict *v) {
       fence->origin == LW_ASSUMED ? "(not known, so taken as there) " : "", fence->si,
       f->c->fence_place.origin == LW_ASSUMED ? ", taken as on the wall," : "", wind->force_kn_per_m,
       wind->toe_moment_knm_per_m, holds, wind->keep_off_m);
-  refuse(v, fence->origin == LW_GIVEN ? f->c->fence_place.origin : fence->origin, LW_REASON_FENCE_ON_WALL,
+  refuse(to, fence->origin == LW_GIVEN ? f->c->fence_place.origin : fence->origin, LW_REASON_FENCE_ON_WALL,
          text);
 }
 
-static void refusals(const lw_facts *f, lw_verdict *v) {
-  if (f->wall->site.backfill_refused) refuse_backfill(f, v);
+static void refusals(const lw_facts *f, lw_reaching *to) {
+  if (f->wall->site.backfill_refused) refuse_backfill(f, to);
   if (lw_facts_back_is(f, LW_BACK_BUILDING)) {
     refuse(
-        v, f->c->site_back.origin, LW_REASON_BUILDING_BEHIND,
+        to, f->c->site_back.origin, LW_REASON_BUILDING_BEHIND,
         "A building is to carry the soil, and a building is not a retaining wall: its wall was not built to "
         "be bent, soil against it keeps it damp, and termites come in behind it unseen. Build a fourth side "
         "that stands by itself, with a drained gap and air between it and the building.");
   }
-  if (f->fence.on.present && f->fence.on.on_wall) refuse_fence(f, v);
+  if (f->fence->on.present && f->fence->on.on_wall) refuse_fence(f, to);
 }
 
 /* What a ratio below one means to people; the share in compression and an allowable pressure have margin
@@ -132,14 +130,14 @@ static const lw_check *told(const lw_situations *situations, const lw_verdict *v
 }
 
 /* The reason of the check that is told of, its sentence still to come. */
-static lw_verdict_reason *by_governing(const lw_situations *situations, lw_verdict *v) {
-  const lw_check *check = told(situations, v);
+static lw_verdict_reason *by_governing(const lw_situations *situations, lw_reaching *to) {
+  const lw_check *check = told(situations, to->verdict);
   bool unknown = check->holds == LW_CANNOT_SHOW;
   return lw_reasons_new(
-      v, &(lw_because){.answer = LW_ANSWER_STANDS,
-                       .origin = LW_GIVEN,
-                       .slug = unknown ? lw_reason_slug(check->reason) : lw_holds_slug(check->holds),
-                       .source = check->by ? check->by->from.source : HERE});
+      to, &(lw_because){.answer = LW_ANSWER_STANDS,
+                        .origin = LW_GIVEN,
+                        .slug = unknown ? lw_reason_slug(check->reason) : lw_holds_slug(check->holds),
+                        .source = check->by ? check->by->from.source : HERE});
 }
 
 void lw_verdict_tell_stands(const lw_situations *situations, const lw_verdict *v, lw_verdict_reason *reason) {
@@ -154,19 +152,18 @@ void lw_verdict_tell_stands(const lw_situations *situations, const lw_verdict *v
 }
 
 /* A trench that goes deeper than the base: the heights that laws speak of stay those of the finished wall. */
-static void tell_trench(const lw_facts *facts, lw_verdict *v) {
-  lw_trench t;
+static void tell_trench(const lw_facts *facts, lw_reaching *to) {
+  const lw_trench *t = facts->trench;
   char text[480];
-  lw_trench_find(facts->wall, facts->tables, &t);
-  if (!t.thrust_times.known) return;
+  if (!t->thrust_times.known) return;
   lw_print(
       text, sizeof text,
       "The trench in front goes %.2f m below the base%s. Were the ground down to its floor to be held as "
       "well, the soil would push %.1f times as hard and turn %.1f times as much: push grows with the "
       "square of the height, its moment with the cube.",
-      -t.floor_m, t.undermines ? ", inside the line at 45 degrees from its front edge" : "",
-      t.thrust_times.value, t.moment_times.value);
-  lw_reasons_add(v,
+      -t->floor_m, t->undermines ? ", inside the line at 45 degrees from its front edge" : "",
+      t->thrust_times.value, t->moment_times.value);
+  lw_reasons_add(to,
                  &(lw_because){.answer = LW_ANSWER_STANDS,
                                .origin = facts->c->trench_depth.origin,
                                .slug = "trench-below-base",
@@ -175,34 +172,35 @@ static void tell_trench(const lw_facts *facts, lw_verdict *v) {
 }
 
 lw_verdict_reason *lw_verdict_stands(const lw_facts *facts, const lw_situations *situations,
-                                     lw_verdict *verdict) {
+                                     lw_reaching *to) {
   lw_verdict_reason *reason = NULL;
+  lw_verdict *verdict = to->verdict;
   verdict->stands = lw_situations_stand(situations);
   verdict->governed =
       lw_situations_governing(situations, &verdict->governing_situation, &verdict->governing_check);
   lw_verdict_choose_told(situations, verdict);
-  int before = verdict->reason_count;
-  refusals(facts, verdict);
+  int before = to->reasons->count;
+  refusals(facts, to);
   if (verdict->governed) {
-    reason = by_governing(situations, verdict);
+    reason = by_governing(situations, to);
   } else if (!facts->wall->section.known) {
     verdict->stands = LW_CANNOT_SHOW;
     lw_reasons_add(
-        verdict,
+        to,
         &(lw_because){.answer = LW_ANSWER_STANDS,
                       .origin = LW_GIVEN,
                       .slug = lw_reason_slug(LW_REASON_NO_DEPTH),
                       .source = HERE},
         "It cannot be shown that it stands: the block depth or base width is not known, and there is no "
         "guess for it.");
-  } else if (verdict->stands == LW_CANNOT_SHOW && verdict->reason_count == before) {
-    lw_reasons_add(verdict,
+  } else if (verdict->stands == LW_CANNOT_SHOW && to->reasons->count == before) {
+    lw_reasons_add(to,
                    &(lw_because){.answer = LW_ANSWER_STANDS,
                                  .origin = LW_GIVEN,
                                  .slug = lw_reason_slug(LW_REASON_NO_REQUIREMENT),
                                  .source = HERE},
                    "It cannot be shown that it stands: the set of factors asks for nothing here.");
   }
-  tell_trench(facts, verdict);
+  tell_trench(facts, to);
   return reason;
 }

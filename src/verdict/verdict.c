@@ -13,29 +13,37 @@ static int exit_of(const lw_verdict *v) {
 
 /* Heights before conditions before distances: of several reasons for the same call the first is the
  * headline's. */
-static void who(const lw_facts *f, lw_verdict *v) {
-  lw_verdict_limits(f, v);
-  lw_verdict_conditions(f, v);
-  lw_verdict_clearances(f, v);
+static void who(const lw_facts *f, lw_reaching *to) {
+  lw_verdict_limits(f, to);
+  lw_verdict_conditions(f, to);
+  lw_verdict_clearances(f, to);
 }
 
-void lw_verdict_reach(const lw_case *c, const lw_tables *tables, const lw_wall *wall,
-                      const lw_situations *situations, lw_detail detail, lw_verdict *verdict) {
-  lw_facts facts;
-  lw_facts_gather(c, tables, wall, &facts);
-  /* The lists are filled up to their counts. */
-  memset(verdict, 0, offsetof(lw_verdict, reason));
+/* The lists are filled up to their counts. */
+static void start(const lw_facts *f, const lw_reaching *to) {
+  lw_verdict *verdict = to->verdict;
+  memset(verdict, 0, offsetof(lw_verdict, headline));
   verdict->who = LW_WHO_BUILDER;
-  verdict->headline_only = detail < LW_DETAIL_EVERYTHING;
-  verdict->place_known = facts.place_known;
-  verdict->total_to_pad_m = facts.to_pad_m;
-  memcpy(verdict->height_m, facts.height_m, sizeof verdict->height_m);
-  lw_verdict_what(&facts, verdict);
-  lw_verdict_reason *stands = lw_verdict_stands(&facts, situations, verdict);
-  who(&facts, verdict);
-  verdict->told_reason = stands ? (int)(stands - verdict->reason) : -1;
-  if (stands) lw_verdict_tell_stands(situations, verdict, stands);
-  if (detail >= LW_DETAIL_EVERYTHING) lw_verdict_cautions(&facts, verdict);
-  lw_verdict_headline(&facts, verdict);
+  verdict->place_known = f->place_known;
+  verdict->total_to_pad_m = f->to_pad_m;
+  memcpy(verdict->height_m, f->height_m, sizeof verdict->height_m);
+  to->reasons->count = to->reasons->caution_count = 0;
+}
+
+void lw_verdict_reach(lw_result *result, lw_detail detail) {
+  lw_facts facts;
+  lw_reasons of_headline;
+  lw_verdict *verdict = &result->verdict;
+  bool everything = detail >= LW_DETAIL_EVERYTHING;
+  lw_reaching to = {detail, verdict, everything ? &verdict->reasons : &of_headline};
+  lw_facts_gather(result, &facts);
+  start(&facts, &to);
+  lw_verdict_what(&facts, &to);
+  lw_verdict_reason *stands = lw_verdict_stands(&facts, &result->situations, &to);
+  who(&facts, &to);
+  to.reasons->told = stands ? (int)(stands - to.reasons->reason) : -1;
+  if (stands) lw_verdict_tell_stands(&result->situations, verdict, stands);
+  if (everything) lw_verdict_cautions(&facts, &to);
+  lw_verdict_headline(&facts, &to);
   verdict->exit_status = exit_of(verdict);
 }

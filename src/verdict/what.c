@@ -14,11 +14,11 @@ static const char *source_of(const lw_facts *f, lw_known_row threshold) {
   return row ? row->from.source : HERE;
 }
 
-static lw_verdict_reason *because(lw_verdict *v, lw_what what, lw_origin origin, const char *slug,
+static lw_verdict_reason *because(lw_reaching *to, lw_what what, lw_origin origin, const char *slug,
                                   const char *source) {
-  if (what < v->what) v->what = what;
+  if (what < to->verdict->what) to->verdict->what = what;
   return lw_reasons_new(
-      v, &(lw_because){.answer = LW_ANSWER_WHAT, .origin = origin, .slug = slug, .source = source});
+      to, &(lw_because){.answer = LW_ANSWER_WHAT, .origin = origin, .slug = slug, .source = source});
 }
 
 /* What the distance means for the sums. */
@@ -41,10 +41,10 @@ static void tier_band(const lw_facts *f, lw_verdict_reason *r) {
              "out behind that wall.");
 }
 
-static void tier(const lw_facts *f, lw_verdict *v) {
+static void tier(const lw_facts *f, lw_reaching *to) {
   if (!f->other_wall_near) return;
   char away[64];
-  lw_verdict_reason *r = because(v, LW_WHAT_TIER, f->c->other_wall_distance.origin, "other-wall-near",
+  lw_verdict_reason *r = because(to, LW_WHAT_TIER, f->c->other_wall_distance.origin, "other-wall-near",
                                  source_of(f, LW_THRESHOLD_TIER_APART));
   if (!r) return;
   lw_print(r->text, sizeof r->text,
@@ -55,10 +55,10 @@ static void tier(const lw_facts *f, lw_verdict *v) {
   tier_band(f, r);
 }
 
-static void ground_behind(const lw_facts *f, lw_verdict *v) {
+static void ground_behind(const lw_facts *f, lw_reaching *to) {
   const lw_choice *behind = &f->c->site_behind;
   if (lw_facts_is(behind, LW_BEHIND_BED)) return;
-  lw_verdict_reason *r = because(v, LW_WHAT_RETAINING_WALL,
+  lw_verdict_reason *r = because(to, LW_WHAT_RETAINING_WALL,
                                  behind->origin == LW_GIVEN ? LW_GIVEN : LW_ASSUMED, "ground-behind", HERE);
   if (!r) return;
   lw_print(r->text, sizeof r->text,
@@ -68,11 +68,11 @@ static void ground_behind(const lw_facts *f, lw_verdict *v) {
                  "vanished.");
 }
 
-static void level_difference(const lw_facts *f, lw_verdict *v) {
+static void level_difference(const lw_facts *f, lw_reaching *to) {
   const lw_quantity *d = &f->c->level_difference;
   double most = lw_facts_threshold(f, LW_THRESHOLD_LEVEL_DIFFERENCE, 0.0);
   if (d->origin == LW_ABSENT || fabs(d->si) <= most + 1e-9) return;
-  lw_verdict_reason *r = because(v, LW_WHAT_RETAINING_WALL, d->origin, "level-difference",
+  lw_verdict_reason *r = because(to, LW_WHAT_RETAINING_WALL, d->origin, "level-difference",
                                  source_of(f, LW_THRESHOLD_LEVEL_DIFFERENCE));
   if (!r) return;
   lw_print(r->text, sizeof r->text,
@@ -80,20 +80,20 @@ static void level_difference(const lw_facts *f, lw_verdict *v) {
            d->origin == LW_ASSUMED ? "an amount not known, so taken as " : "", fabs(d->si), most);
 }
 
-static void back_is_ground(const lw_facts *f, lw_verdict *v) {
+static void back_is_ground(const lw_facts *f, lw_reaching *to) {
   if (!lw_facts_back_is(f, LW_BACK_GROUND)) return;
-  lw_verdict_reason *r = because(v, LW_WHAT_RETAINING_WALL, f->c->site_back.origin, "back-is-ground", HERE);
+  lw_verdict_reason *r = because(to, LW_WHAT_RETAINING_WALL, f->c->site_back.origin, "back-is-ground", HERE);
   if (r)
     lw_print(r->text, sizeof r->text, "%s",
              "Real ground stands on the far side of the soil: it would move with it.");
 }
 
 /* Whatever lies between the wall and the line at 45 degrees moves if the wall vanishes. */
-static void in_wedge(const lw_facts *f, lw_verdict *v, const lw_quantity *distance, const char *slug,
+static void in_wedge(const lw_facts *f, lw_reaching *to, const lw_quantity *distance, const char *slug,
                      const char *name) {
   if (lw_facts_nearer(distance, f->reach.taken_m) != LW_SO_YES) return;
   char away[64];
-  lw_verdict_reason *r = because(v, LW_WHAT_RETAINING_WALL, distance->origin, slug, HERE);
+  lw_verdict_reason *r = because(to, LW_WHAT_RETAINING_WALL, distance->origin, slug, HERE);
   if (!r) return;
   lw_print(r->text, sizeof r->text,
            "If the wall vanished, %s could move: %s, within the %.2f m of a line drawn up and back at 45 "
@@ -103,24 +103,24 @@ static void in_wedge(const lw_facts *f, lw_verdict *v, const lw_quantity *distan
 }
 
 /* A building or fence that carries the far side is named for what it is, not by its distance. */
-static void wedge(const lw_facts *f, lw_verdict *v) {
+static void wedge(const lw_facts *f, lw_reaching *to) {
   const lw_case *c = f->c;
   if (!lw_facts_back_is(f, LW_BACK_BUILDING))
-    in_wedge(f, v, &c->building_distance, "wedge-building", "a building");
+    in_wedge(f, to, &c->building_distance, "wedge-building", "a building");
   if (!lw_facts_back_is(f, LW_BACK_FENCE)) {
-    in_wedge(f, v, &c->boundary_distance, "wedge-boundary", "the ground at a boundary");
+    in_wedge(f, to, &c->boundary_distance, "wedge-boundary", "the ground at a boundary");
   }
-  in_wedge(f, v, &c->public_way_distance, "wedge-public-way", "a street or public path");
+  in_wedge(f, to, &c->public_way_distance, "wedge-public-way", "a street or public path");
 }
 
-static void slope_under(const lw_facts *f, lw_verdict *v) {
+static void slope_under(const lw_facts *f, lw_reaching *to) {
   double most = lw_facts_threshold(f, LW_THRESHOLD_BED_SLOPE, 0.0);
   const lw_case *c = f->c;
   bool behind = tan(fabs(f->wall->site.slope_rad)) > most + 1e-9;
   if (!behind && tan(fabs(f->wall->site.front_slope_rad)) <= most + 1e-9) return;
   const lw_quantity *slope = behind ? &c->ground_slope : &c->front_slope;
   lw_verdict_reason *r =
-      because(v, LW_WHAT_BED_ON_SLOPE, slope->origin, "slope-under", source_of(f, LW_THRESHOLD_BED_SLOPE));
+      because(to, LW_WHAT_BED_ON_SLOPE, slope->origin, "slope-under", source_of(f, LW_THRESHOLD_BED_SLOPE));
   if (!r) return;
   lw_print(r->text, sizeof r->text, "The ground %s slopes %s1 in %.1f, steeper than 1 in %.1f.",
            behind ? "behind" : "in front",
@@ -141,25 +141,25 @@ static void tell_fence(const lw_fence *fence, lw_verdict_reason *r) {
       kept[LW_FENCE_GROUND], ratio[LW_FENCE_HOLE]);
 }
 
-static void back_of_bed(const lw_facts *f, lw_verdict *v) {
+static void back_of_bed(const lw_facts *f, lw_reaching *to) {
   lw_origin origin = f->c->site_back.origin;
   const char *unknown =
       origin == LW_ASSUMED ? "What carries the far side is not known, so taken as a fence: " : "";
   if (lw_facts_back_is(f, LW_BACK_BUILDING)) {
-    lw_verdict_reason *r = because(v, LW_WHAT_BED_AGAINST_BUILDING, origin, "back-is-building", HERE);
+    lw_verdict_reason *r = because(to, LW_WHAT_BED_AGAINST_BUILDING, origin, "back-is-building", HERE);
     if (r)
       lw_print(r->text, sizeof r->text,
                "A building closes the bed, and a building is not a retaining wall: "
                "leave a gap with drainage and air, and build a fourth side that stands by itself.");
   } else if (lw_facts_back_is(f, LW_BACK_FENCE)) {
-    lw_verdict_reason *r = because(v, LW_WHAT_BED_AGAINST_FENCE, origin, "back-is-fence", HERE);
+    lw_verdict_reason *r = because(to, LW_WHAT_BED_AGAINST_FENCE, origin, "back-is-fence", HERE);
     if (r)
       lw_print(r->text, sizeof r->text,
                "%sa fence closes the bed, and its posts were not made to carry soil: "
                "build a fourth side.",
                unknown);
     if (r && !unknown[0]) r->text[0] = 'A';
-    if (r) tell_fence(&f->fence, r);
+    if (r) tell_fence(f->fence, r);
   }
 }
 
@@ -172,18 +172,18 @@ static bool all_around_told(const lw_case *c) {
   return true;
 }
 
-void lw_verdict_what(const lw_facts *facts, lw_verdict *verdict) {
-  verdict->what = LW_WHAT_BED;
-  tier(facts, verdict);
-  ground_behind(facts, verdict);
-  level_difference(facts, verdict);
-  back_is_ground(facts, verdict);
-  wedge(facts, verdict);
-  slope_under(facts, verdict);
-  back_of_bed(facts, verdict);
-  if (verdict->what != LW_WHAT_BED) return;
+void lw_verdict_what(const lw_facts *facts, lw_reaching *to) {
+  to->verdict->what = LW_WHAT_BED;
+  tier(facts, to);
+  ground_behind(facts, to);
+  level_difference(facts, to);
+  back_is_ground(facts, to);
+  wedge(facts, to);
+  slope_under(facts, to);
+  back_of_bed(facts, to);
+  if (to->verdict->what != LW_WHAT_BED) return;
   bool told = all_around_told(facts->c);
-  lw_reasons_add(verdict,
+  lw_reasons_add(to,
                  &(lw_because){.answer = LW_ANSWER_WHAT,
                                .origin = told ? LW_GIVEN : LW_ASSUMED,
                                .slug = "free-standing",

@@ -92,8 +92,8 @@ int every_row_says_what_the_verdict_says(const every_wall *wall) {
   same_number(c.cell[15], (lw_number){limit ? limit->row->height_m : 0.0, limit != NULL});
   cr_expect(eq(str, c.cell[16], (char *)(size_t)(limit ? limit->row->from.source : "")));
   bool certain = v->who == LW_WHO_BUILDER;
-  for (int i = 0; i < v->reason_count; i++) {
-    const lw_verdict_reason *r = &v->reason[i];
+  for (int i = 0; i < v->reasons.count; i++) {
+    const lw_verdict_reason *r = &v->reasons.reason[i];
     certain = certain || (r->answer == LW_ANSWER_WHO && r->who == v->who && !r->assumed && !r->left_out);
   }
   cr_expect(eq(int, c.cell[17][0] == '\0', certain), "%s: %s", wall->name, c.cell[17]);

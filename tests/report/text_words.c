@@ -169,14 +169,15 @@ Test(report, what_rests_on_no_answer_stands_below_the_checks) {
     above += at < checks ? 1 : 0;
     said += at > below && at < strstr(page.data, "\nAssumed, because") ? 1 : 0;
   }
-  for (int i = 0; i < v->reason_count; i++) assumed += v->reason[i].assumed ? 1 : 0;
+  for (int i = 0; i < v->reasons.count; i++) assumed += v->reasons.reason[i].assumed ? 1 : 0;
   cr_expect(above <= 6, "%d lines at the head rest on no answer", above);
   cr_expect(said >= 10 && said <= assumed, "%d of %d", said, assumed);
-  for (int i = 0; i < v->reason_count; i++) {
+  for (int i = 0; i < v->reasons.count; i++) {
     char beginning[24];
-    snprintf(beginning, sizeof beginning, "? %.14s", v->reason[i].text);
-    bool limit = strncmp(v->reason[i].slug, "limit-", 6) == 0;
-    if (v->reason[i].assumed && !limit) cr_expect_not_null(strstr(page.data, beginning), "%s", beginning);
+    snprintf(beginning, sizeof beginning, "? %.14s", v->reasons.reason[i].text);
+    bool limit = strncmp(v->reasons.reason[i].slug, "limit-", 6) == 0;
+    if (v->reasons.reason[i].assumed && !limit)
+      cr_expect_not_null(strstr(page.data, beginning), "%s", beginning);
   }
   lw_text_free(&page);
 }

@@ -44,8 +44,8 @@ Test(verdict, document_names_every_reason_that_is_given) {
   for (size_t i = 0; i < sizeof walls / sizeof *walls; i++) {
     for (int holds = LW_HOLDS; holds <= LW_FALLS_SHORT; holds++) {
       lw_verdict v = verdict_of(walls[i], (lw_holds)holds);
-      cr_expect(v.reason_count > 0);
-      for (int r = 0; r < v.reason_count; r++) expect_slug(document, v.reason[r].slug);
+      cr_expect(v.reasons.count > 0);
+      for (int r = 0; r < v.reasons.count; r++) expect_slug(document, v.reasons.reason[r].slug);
     }
   }
   free(document);

@@ -12,8 +12,8 @@ enum { BEDS = 120 };
 
 static int count_of(const lw_verdict *v, const char *slug) {
   int count = 0;
-  for (int i = 0; i < v->reason_count; i++)
-    count += v->reason[i].answer == LW_ANSWER_WHO && strcmp(v->reason[i].slug, slug) == 0;
+  for (int i = 0; i < v->reasons.count; i++)
+    count += v->reasons.reason[i].answer == LW_ANSWER_WHO && strcmp(v->reasons.reason[i].slug, slug) == 0;
   return count;
 }
 

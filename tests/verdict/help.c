@@ -88,32 +88,35 @@ void verdict_situations(lw_holds holds, lw_situations *situations) {
   check->reason = LW_REASON_NO_WEDGE;
 }
 
+void verdict_wall_build(const lw_tables *tables, lw_holds holds, lw_result *made) {
+  made->tables = tables;
+  lw_wall_build(&made->given, tables, &made->wall);
+  lw_fence_weigh(&made->given, tables, &made->wall, &made->fence);
+  lw_trench_find(&made->wall, tables, &made->trench);
+  lw_influence_find(&made->given, tables, &made->wall, &made->influence);
+  verdict_situations(holds, &made->situations);
+}
+
+void verdict_wall_make(const lw_tables *tables, const char *changes, lw_holds holds, lw_result *made) {
+  lw_faults faults = {.count = 0};
+  verdict_case(changes, &made->given);
+  cr_assert_eq(lw_case_settle(tables, &made->given, &faults), LW_OK, "%s: %s", changes,
+               faults.fault[0].wanted);
+  verdict_wall_build(tables, holds, made);
+}
+
 lw_verdict verdict_with(const lw_tables *tables, const char *changes, lw_holds holds) {
-  lw_case c;
-  lw_faults faults = {.count = 0};
-  lw_wall wall;
-  lw_situations situations;
-  lw_verdict verdict;
-  verdict_case(changes, &c);
-  cr_assert_eq(lw_case_settle(tables, &c, &faults), LW_OK, "%s: %s", changes, faults.fault[0].wanted);
-  lw_wall_build(&c, tables, &wall);
-  verdict_situations(holds, &situations);
-  lw_verdict_reach(&c, tables, &wall, &situations, LW_DETAIL_EVERYTHING, &verdict);
-  return verdict;
+  static lw_result made;
+  verdict_wall_make(tables, changes, holds, &made);
+  lw_verdict_reach(&made, LW_DETAIL_EVERYTHING);
+  return made.verdict;
 }
 
-void verdict_wall_make(const lw_tables *tables, const char *changes, verdict_wall *made) {
-  lw_faults faults = {.count = 0};
-  verdict_case(changes, &made->c);
-  cr_assert_eq(lw_case_settle(tables, &made->c, &faults), LW_OK, "%s: %s", changes, faults.fault[0].wanted);
-  lw_wall_build(&made->c, tables, &made->wall);
-  verdict_situations(LW_HOLDS, &made->situations);
-}
-
-void verdict_in(const lw_tables *tables, verdict_wall *made, const char *place, lw_verdict *verdict) {
-  made->c.place = (lw_words){.origin = place ? LW_GIVEN : LW_ABSENT};
-  if (place) snprintf(made->c.place.text, sizeof made->c.place.text, "%s", place);
-  lw_verdict_reach(&made->c, tables, &made->wall, &made->situations, LW_DETAIL_EVERYTHING, verdict);
+void verdict_in(lw_result *made, const char *place, lw_verdict *verdict) {
+  made->given.place = (lw_words){.origin = place ? LW_GIVEN : LW_ABSENT};
+  if (place) snprintf(made->given.place.text, sizeof made->given.place.text, "%s", place);
+  lw_verdict_reach(made, LW_DETAIL_EVERYTHING);
+  *verdict = made->verdict;
 }
 
 const char *verdict_place_at(const lw_tables *tables, int i) {
@@ -127,8 +130,8 @@ lw_verdict verdict_of(const char *changes, lw_holds holds) {
 }
 
 const lw_verdict_reason *verdict_reason(const lw_verdict *verdict, lw_answer answer, const char *slug) {
-  for (int i = 0; i < verdict->reason_count; i++) {
-    const lw_verdict_reason *r = &verdict->reason[i];
+  for (int i = 0; i < verdict->reasons.count; i++) {
+    const lw_verdict_reason *r = &verdict->reasons.reason[i];
     if (r->answer == answer && strcmp(r->slug, slug) == 0) return r;
   }
   return NULL;

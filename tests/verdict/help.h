@@ -22,16 +22,12 @@ void verdict_situations(lw_holds holds, lw_situations *situations);
 lw_verdict verdict_of(const char *changes, lw_holds holds);
 lw_verdict verdict_with(const lw_tables *tables, const char *changes, lw_holds holds);
 
-/** A wall settled and built once, for its verdict in many places. */
-typedef struct verdict_wall {
-  lw_case c;
-  lw_wall wall;
-  lw_situations situations;
-} verdict_wall;
-/** That bed with changes, every check holding. */
-void verdict_wall_make(const lw_tables *tables, const char *changes, verdict_wall *made);
+/** That bed with changes settled and built once, its checks by hand, for its verdict in many places. */
+void verdict_wall_make(const lw_tables *tables, const char *changes, lw_holds holds, lw_result *made);
+/** The same of the settled case that is there. */
+void verdict_wall_build(const lw_tables *tables, lw_holds holds, lw_result *made);
 /** Its verdict in a place; NULL: none is named. */
-void verdict_in(const lw_tables *tables, verdict_wall *made, const char *place, lw_verdict *verdict);
+void verdict_in(lw_result *made, const char *place, lw_verdict *verdict);
 /** The i-th place of tables/limits.csv, each once; NULL past the last. */
 const char *verdict_place_at(const lw_tables *tables, int i);
 

@@ -58,26 +58,28 @@ enum { ITEMS = sizeof items / sizeof *items };
 static const double heights_m[] = {0.32, 0.4, 0.48, 0.62, 0.9, 1.1, 1.3, 1.6, 2.4};
 enum { HEIGHTS = sizeof heights_m / sizeof *heights_m };
 
-static void make(const left_out *row, double height_m, bool told, verdict_wall *made) {
+static void make(const left_out *row, double height_m, bool told, lw_result *made) {
   char changes[320];
   int length = snprintf(changes, sizeof changes, "block height=%.6g mm;wall embedment=%.6g mm%s%s",
                         250.0 * height_m, 250.0 * height_m, row->wall[0] ? ";" : "", row->wall);
   const char *value = told ? row->told : "unknown";
   if (value) snprintf(changes + length, sizeof changes - (size_t)length, ";%s=%s", row->item, value);
-  verdict_wall_make(verdict_tables(), changes, made);
+  verdict_wall_make(verdict_tables(), changes, LW_HOLDS, made);
 }
 
 static void expect_question(const lw_verdict *v, const left_out *row, double height_m, const char *place) {
   bool named = false;
-  for (int i = 0; i < v->reason_count; i++)
-    named = named || (v->reason[i].left_out && strcmp(v->reason[i].left_out, row->item) == 0 &&
-                      strstr(v->reason[i].text, row->item) != NULL && v->reason[i].who == LW_WHO_COUNCIL);
+  for (int i = 0; i < v->reasons.count; i++)
+    named =
+        named ||
+        (v->reasons.reason[i].left_out && strcmp(v->reasons.reason[i].left_out, row->item) == 0 &&
+         strstr(v->reasons.reason[i].text, row->item) != NULL && v->reasons.reason[i].who == LW_WHO_COUNCIL);
   cr_expect(named, "%s, %g m: %s is not asked for", place, height_m, row->item);
 }
 
 /* Never to the builder, never to the engineer for want of it alone; and it is named. */
 Test(verdict, an_answer_left_out_asks_the_council_in_every_place) {
-  verdict_wall *told = malloc(sizeof *told), *open = malloc(sizeof *open);
+  lw_result *told = malloc(sizeof *told), *open = malloc(sizeof *open);
   lw_verdict *full = malloc(sizeof *full), *v = malloc(sizeof *v);
   int compared = 0, left_to_builder = 0;
   cr_assert(told && open && full && v);
@@ -88,8 +90,8 @@ Test(verdict, an_answer_left_out_asks_the_council_in_every_place) {
     make(row, height, false, open);
     const char *place;
     for (int p = 0; (place = verdict_place_at(verdict_tables(), p)) != NULL; p++, compared++) {
-      verdict_in(verdict_tables(), told, place, full);
-      verdict_in(verdict_tables(), open, place, v);
+      verdict_in(told, place, full);
+      verdict_in(open, place, v);
       left_to_builder += full->exit_status == 0;
       cr_expect_neq(v->exit_status, 0, "%s, %g m without %s: %s", place, height, row->item, v->headline);
       cr_expect(v->who < LW_WHO_ENGINEER || full->who == LW_WHO_ENGINEER, "%s, %g m without %s: %s", place,
@@ -107,19 +109,18 @@ Test(verdict, with_nothing_answered_the_council_is_asked_in_every_place) {
   lw_verdict *v = malloc(sizeof *v);
   cr_assert_not_null(v);
   for (int h = 0; h < HEIGHTS; h++) {
-    verdict_wall *made = calloc(1, sizeof *made);
+    lw_result *made = calloc(1, sizeof *made);
     lw_faults faults = {.count = 0};
     char sheet[120];
     cr_assert_not_null(made);
     int length = snprintf(sheet, sizeof sheet, "item,value\nblock depth,900 mm\nwall height,%g m\n",
                           heights_m[h] * 0.5);
-    cr_assert_eq(lw_sheet_read(sheet, (size_t)length, &made->c, &faults), LW_OK);
-    cr_assert_eq(lw_case_settle(verdict_tables(), &made->c, &faults), LW_OK);
-    lw_wall_build(&made->c, verdict_tables(), &made->wall);
-    verdict_situations(LW_HOLDS, &made->situations);
+    cr_assert_eq(lw_sheet_read(sheet, (size_t)length, &made->given, &faults), LW_OK);
+    cr_assert_eq(lw_case_settle(verdict_tables(), &made->given, &faults), LW_OK);
+    verdict_wall_build(verdict_tables(), LW_HOLDS, made);
     const char *place;
     for (int p = 0; (place = verdict_place_at(verdict_tables(), p)) != NULL; p++) {
-      verdict_in(verdict_tables(), made, place, v);
+      verdict_in(made, place, v);
       /* Its leaflet has an engineer certify a wall of any height. */
       bool low = heights_m[h] * 0.5 < 0.5 && strcmp(place, "mundaring") != 0;
       cr_expect(v->who == LW_WHO_COUNCIL || (!low && v->who == LW_WHO_ENGINEER), "%s: %s", place,

@@ -10,13 +10,13 @@
 /* What holds in every place on file. */
 
 /* Four courses, nothing buried, soil to the top: all heights are one figure. */
-static verdict_wall *wall_of(double height_m, const char *more) {
+static lw_result *wall_of(double height_m, const char *more) {
   char changes[320];
-  verdict_wall *made = malloc(sizeof *made);
+  lw_result *made = malloc(sizeof *made);
   cr_assert_not_null(made);
   snprintf(changes, sizeof changes, "wall embedment=0 mm;block height=%.9g mm%s%s", height_m * 250.0,
            more[0] ? ";" : "", more);
-  verdict_wall_make(verdict_tables(), changes, made);
+  verdict_wall_make(verdict_tables(), changes, LW_HOLDS, made);
   return made;
 }
 
@@ -32,10 +32,10 @@ Test(verdict, a_wall_grown_in_height_never_gets_a_milder_answer) {
   for (int s = 0; s < SITES; s++) {
     lw_who before[PLACES_MAX] = {LW_WHO_BUILDER};
     for (int mm = 100; mm <= 3000; mm += 50) {
-      verdict_wall *made = wall_of(mm / 1000.0, sites[s]);
+      lw_result *made = wall_of(mm / 1000.0, sites[s]);
       const char *place;
       for (int p = 0; (place = verdict_place_at(verdict_tables(), p)) != NULL; p++) {
-        verdict_in(verdict_tables(), made, place, v);
+        verdict_in(made, place, v);
         cr_expect_geq(v->who, before[p], "%s, %d mm, %s: %s", place, mm, sites[s], v->headline);
         before[p] = v->who;
       }
@@ -48,11 +48,11 @@ Test(verdict, a_wall_grown_in_height_never_gets_a_milder_answer) {
 /* Dry, level, unloaded and far from everything: tall all the same. */
 Test(verdict, a_tall_wall_calls_an_engineer_in_every_place) {
   lw_verdict *v = malloc(sizeof *v);
-  verdict_wall *made = wall_of(2.4, "");
+  lw_result *made = wall_of(2.4, "");
   const char *place;
   cr_assert_not_null(v);
   for (int p = 0; (place = verdict_place_at(verdict_tables(), p)) != NULL; p++) {
-    verdict_in(verdict_tables(), made, place, v);
+    verdict_in(made, place, v);
     cr_expect_eq(v->who, LW_WHO_ENGINEER, "%s: %s", place, v->headline);
   }
   free(made), free(v);
@@ -71,10 +71,10 @@ Test(verdict, pools_streets_services_and_water_are_kept_off_in_every_place) {
   lw_verdict *v = malloc(sizeof *v);
   cr_assert_not_null(v);
   for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
-    verdict_wall *made = wall_of(0.3, rows[i].changes);
+    lw_result *made = wall_of(0.3, rows[i].changes);
     const char *place;
     for (int p = 0; (place = verdict_place_at(verdict_tables(), p)) != NULL; p++) {
-      verdict_in(verdict_tables(), made, place, v);
+      verdict_in(made, place, v);
       if (lw_tables_listed(rows[i].own, place)) continue;
       cr_expect_geq(v->who, LW_WHO_COUNCIL, "%s, %s", place, rows[i].changes);
       cr_expect_not_null(verdict_reason(v, LW_ANSWER_WHO, rows[i].slug), "%s, %s", place, rows[i].changes);
@@ -98,8 +98,8 @@ static bool has_figure(const char *text, double figure_m) {
 static bool cites(const lw_verdict *v, const lw_limit_row *row) {
   static const char *const slugs[] = {"limit-exemption", "limit-approval", "limit-engineer", "limit-design",
                                       "limit-barrier"};
-  for (int i = 0; i < v->reason_count; i++) {
-    const lw_verdict_reason *r = &v->reason[i];
+  for (int i = 0; i < v->reasons.count; i++) {
+    const lw_verdict_reason *r = &v->reasons.reason[i];
     bool of_row = strcmp(r->slug, slugs[row->trigger]) == 0 && strcmp(r->source, row->from.source) == 0;
     if (of_row && !r->assumed && has_figure(r->text, row->height_m)) return true;
   }
@@ -121,8 +121,8 @@ static void at_the_figure_of(const lw_limit_row *row, lw_verdict *v) {
     char more[80];
     snprintf(more, sizeof more, "site above=household%s%.9g%s",
              row->cut_only ? ";cut depth=" : ";title=", height, row->cut_only ? " m" : "");
-    verdict_wall *made = wall_of(height, more);
-    verdict_in(verdict_tables(), made, row->place, v);
+    lw_result *made = wall_of(height, more);
+    verdict_in(made, row->place, v);
     free(made);
     bool past = side > 0 || (side == 0 && row->at_or_above);
     if (row->narrows && !(row->narrows & 1u << LW_ONLY_IF_WALKING_SURFACE)) continue;
@@ -181,8 +181,8 @@ static const struct {
 };
 
 static bool asks_at_any_height(const lw_verdict *v, const lw_limit_row *row) {
-  for (int i = 0; i < v->reason_count; i++) {
-    const lw_verdict_reason *r = &v->reason[i];
+  for (int i = 0; i < v->reasons.count; i++) {
+    const lw_verdict_reason *r = &v->reasons.reason[i];
     if (strcmp(r->source, row->from.source) == 0 && strncmp(r->text, "At any height ", 14) == 0)
       return r->who >= LW_WHO_COUNCIL && !r->assumed;
   }
@@ -195,11 +195,11 @@ Test(verdict, each_word_of_a_row_that_asks_at_any_height_is_read) {
   int read = 0;
   cr_assert_not_null(v);
   for (size_t w = 0; w < sizeof words / sizeof *words; w++) {
-    verdict_wall *made = wall_of(0.25, words[w].changes);
+    lw_result *made = wall_of(0.25, words[w].changes);
     for (int i = 0; i < tables->limit_count; i++) {
       const lw_limit_row *row = &tables->limit[i];
       if (!(row->any_height & 1u << words[w].word) || row->narrows || row->boundary_within_m > 0.0) continue;
-      verdict_in(tables, made, row->place, v);
+      verdict_in(made, row->place, v);
       cr_expect(asks_at_any_height(v, row), "%s with %s", row->id, words[w].changes);
       read++;
     }
@@ -212,7 +212,7 @@ Test(verdict, each_word_of_a_row_that_asks_at_any_height_is_read) {
 static void expect_reason(const char *changes, lw_who who, const char *said) {
   lw_verdict v = verdict_of(changes, LW_HOLDS);
   bool told = false;
-  for (int i = 0; i < v.reason_count; i++) told = told || strstr(v.reason[i].text, said);
+  for (int i = 0; i < v.reasons.count; i++) told = told || strstr(v.reasons.reason[i].text, said);
   cr_expect_eq(v.who, who, "%s: %s", changes, v.headline);
   cr_expect(told, "%s: nothing says \"%s\"", changes, said);
 }

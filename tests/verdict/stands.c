@@ -132,8 +132,9 @@ Test(verdict, words_that_are_never_said) {
     for (int holds = LW_HOLDS; holds <= LW_CANNOT_SHOW; holds++) {
       lw_verdict v = verdict_of(walls[i], (lw_holds)holds);
       expect_modest(v.headline, walls[i]);
-      for (int r = 0; r < v.reason_count; r++) expect_modest(v.reason[r].text, walls[i]);
-      for (int k = 0; k < v.caution_count; k++) expect_modest(v.caution[k]->caution, walls[i]);
+      for (int r = 0; r < v.reasons.count; r++) expect_modest(v.reasons.reason[r].text, walls[i]);
+      for (int k = 0; k < v.reasons.caution_count; k++)
+        expect_modest(v.reasons.caution[k]->caution, walls[i]);
     }
   }
 }
@@ -150,16 +151,16 @@ Test(verdict, headline_is_never_cut) {
     lw_verdict v = verdict_of(each[i], LW_HOLDS);
     size_t length = strlen(v.headline);
     cr_expect(length > 60 && v.headline[length - 1] == '.', "%s", v.headline);
-    for (int r = 0; r < v.reason_count; r++) {
-      size_t end = strlen(v.reason[r].text);
-      cr_expect(end > 0 && v.reason[r].text[end - 1] == '.', "%s", v.reason[r].text);
+    for (int r = 0; r < v.reasons.count; r++) {
+      size_t end = strlen(v.reasons.reason[r].text);
+      cr_expect(end > 0 && v.reasons.reason[r].text[end - 1] == '.', "%s", v.reasons.reason[r].text);
     }
   }
 }
 
 static bool cautioned(const lw_verdict *v, const char *cue) {
-  for (int i = 0; i < v->caution_count; i++) {
-    if (lw_tables_listed(v->caution[i]->when, cue)) return true;
+  for (int i = 0; i < v->reasons.caution_count; i++) {
+    if (lw_tables_listed(v->reasons.caution[i]->when, cue)) return true;
   }
   return false;
 }
@@ -171,9 +172,10 @@ Test(verdict, five_to_ten_cautions_each_once) {
       "other wall distance=0.3 m;ground slope=1:4;cap height=50 mm"};
   for (size_t i = 0; i < sizeof walls / sizeof *walls; i++) {
     lw_verdict v = verdict_of(walls[i], LW_HOLDS);
-    cr_expect(v.caution_count >= 5 && v.caution_count <= 10, "%d", v.caution_count);
-    for (int a = 0; a < v.caution_count; a++) {
-      for (int b = a + 1; b < v.caution_count; b++) cr_expect_neq(v.caution[a], v.caution[b]);
+    cr_expect(v.reasons.caution_count >= 5 && v.reasons.caution_count <= 10, "%d", v.reasons.caution_count);
+    for (int a = 0; a < v.reasons.caution_count; a++) {
+      for (int b = a + 1; b < v.reasons.caution_count; b++)
+        cr_expect_neq(v.reasons.caution[a], v.reasons.caution[b]);
     }
   }
 }
