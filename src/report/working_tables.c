@@ -2,17 +2,41 @@
 #include "working.h"
 
 #include <math.h>
+#include <string.h>
 
 /* The moment table and the joints. Each force has a line; its level and its upright part each turn the wall
  * by an arm of their own. */
 
 static const double NOTHING = 1e-12;
 
-static void blank_or(char *out, size_t size, double value, int decimals, bool there) {
-  if (there)
+/* The columns: area, weight, factor, down, push, arm, moment. */
+static const char HEAD[] = "  %-25s%7s%7s%5s%9s%9s%7s%9s";
+
+/* As many decimals as leave a blank before it in its column; nothing where it is not there. */
+static void fit(double value, int decimals, int columns, bool there, char *out, size_t size) {
+  out[0] = '\0';
+  for (; there && decimals >= 0; decimals--) {
     lw_number_print(out, size, value, decimals);
-  else
-    lw_print(out, size, "%s", "");
+    if ((int)strlen(out) < columns) return;
+  }
+}
+
+typedef struct lw_row {
+  double area_m2, weight_kn_per_m3, factor, down, push, arm_m, moment;
+  bool weighs, factored, is_down, is_push;
+} lw_row;
+
+static void row_line(const lw_page *page, const char *label, const lw_row *row) {
+  enum { SIZE = 24 };
+  char area[SIZE], weight[SIZE], factor[SIZE], down[SIZE], push[SIZE], arm[SIZE], moment[SIZE];
+  fit(row->area_m2, 4, 7, row->weighs, area, SIZE);
+  fit(row->weight_kn_per_m3, 2, 7, row->weighs, weight, SIZE);
+  fit(row->factor, 2, 5, row->factored, factor, SIZE);
+  fit(row->down, 4, 9, row->is_down, down, SIZE);
+  fit(row->push, 4, 9, row->is_push, push, SIZE);
+  fit(row->arm_m, 4, 7, true, arm, SIZE);
+  fit(row->moment, 4, 9, true, moment, SIZE);
+  lw_page_linef(page, LW_TONE_PLAIN, HEAD, label, area, weight, factor, down, push, arm, moment);
 }
 
 typedef struct lw_sums {
@@ -26,31 +50,49 @@ static void add_moment(lw_sums *sums, double moment) {
     sums->overturning -= moment;
 }
 
+/* What weighs has a unit weight, a load on the wall so much a square metre; other forces have neither. */
+static double weight_of(const lw_force *f) {
+  if (f->area_m2 <= 0.0 || f->factor <= 0.0) return 0.0;
+  return f->kind == LW_FORCE_SURCHARGE_ON_WALL ? f->vertical_kn_per_m / (f->factor * f->area_m2)
+                                               : f->unit_weight_kn_per_m3;
+}
+
 static void upright_line(const lw_page *page, const char *label, const lw_force *f, double arm,
                          lw_sums *sums) {
-  char area[24], weight[24];
-  bool weighs = f->area_m2 > 0.0;
-  blank_or(area, sizeof area, f->area_m2, 4, weighs);
-  blank_or(weight, sizeof weight, f->unit_weight_kn_per_m3, 2, weighs);
-  double moment = f->vertical_kn_per_m * arm;
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%8s%8s%9.4f%9s%8.4f%10.4f", label, area, weight,
-                f->vertical_kn_per_m, "", arm, moment);
-  sums->vertical += f->vertical_kn_per_m;
-  add_moment(sums, moment);
+  lw_row row = {.area_m2 = f->area_m2,
+                .weight_kn_per_m3 = weight_of(f),
+                .factor = f->factor,
+                .down = f->vertical_kn_per_m,
+                .arm_m = arm,
+                .moment = f->vertical_kn_per_m * arm,
+                .weighs = weight_of(f) > 0.0,
+                .factored = fabs(f->factor - 1.0) > NOTHING,
+                .is_down = true};
+  row_line(page, label, &row);
+  sums->vertical += row.down;
+  add_moment(sums, row.moment);
 }
 
 static void level_line(const lw_page *page, const char *label, const lw_force *f, double lever,
                        lw_sums *sums) {
-  double moment = -f->horizontal_kn_per_m * lever;
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%8s%8s%9s%9.4f%8.4f%10.4f", label, "", "", "",
-                f->horizontal_kn_per_m, lever, moment);
-  sums->horizontal += f->horizontal_kn_per_m;
-  add_moment(sums, moment);
+  lw_row row = {.factor = f->factor,
+                .push = f->horizontal_kn_per_m,
+                .arm_m = lever,
+                .moment = -f->horizontal_kn_per_m * lever,
+                .factored = fabs(f->factor - 1.0) > NOTHING,
+                .is_push = true};
+  row_line(page, label, &row);
+  sums->horizontal += row.push;
+  add_moment(sums, row.moment);
 }
 
 static void sums_line(const lw_page *page, const char *label, const lw_sums *sums) {
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-42s%9.4f%9.4f%8.4f%10.4f", label, sums->vertical, sums->horizontal,
-                sums->overturning, sums->resisting);
+  char down[24], push[24], tips[24], holds[24];
+  fit(sums->vertical, 4, 9, true, down, sizeof down);
+  fit(sums->horizontal, 4, 9, true, push, sizeof push);
+  fit(sums->overturning, 4, 9, true, tips, sizeof tips);
+  fit(sums->resisting, 4, 10, true, holds, sizeof holds);
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-41s%9s%9s%9s%10s", label, down, push, tips, holds);
 }
 
 /* What the table adds up to, and what the checks were made with: two ways to the same sums. */
@@ -58,7 +100,7 @@ static void check_sums(const lw_page *page, const lw_stage *stage, const lw_sums
   const lw_contact *c = &stage->contact;
   lw_sums used = {c->vertical_kn_per_m, c->horizontal_kn_per_m, c->resisting_knm_per_m,
                   c->overturning_knm_per_m};
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-42s%9s%9s%8s%10s", "", "down", "push", "tips", "holds");
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-41s%9s%9s%9s%10s", "", "down", "push", "tips", "holds");
   sums_line(page, "sums of this table", sums);
   sums_line(page, "as used in the checks", &used);
 }
@@ -129,10 +171,9 @@ static void label_of(const lw_result *result, const lw_force *force, lw_place pl
 void lw_working_moments(const lw_page *page, const lw_result *result, const lw_stage *stage, lw_place place) {
   lw_sums sums = {0};
   double foot = lw_stage_foot(result, stage);
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%8s%8s%9s%9s%8s%10s", "part", "area", "weight", "down", "push",
-                "arm", "moment");
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%8s%8s%9s%9s%8s%10s", "", "m2", "kN/m3", "kN/m", "kN/m", "m",
-                "kN m/m");
+  lw_page_linef(page, LW_TONE_PLAIN, HEAD, "part", "area", "weight",
+                stage->forces.factors.factored ? "x" : "", "down", "push", "arm", "moment");
+  lw_page_linef(page, LW_TONE_PLAIN, HEAD, "", "m2", "kN/m3", "", "kN/m", "kN/m", "m", "kN m/m");
   for (int i = 0; i < stage->forces.count; i++) {
     const lw_force *f = &stage->forces.force[i];
     char label[40];

@@ -66,16 +66,18 @@ static bool begins(const char *line, const char *words) {
   return strncmp(line, words, strlen(words)) == 0;
 }
 
-/* --- forces: area x weight = down, down x arm or push x arm = moment, and their sums --- */
+/* --- forces: area x weight x factor = down, down x arm or push x arm = moment, and their sums --- */
 
-enum { AREA, WEIGHT, DOWN, PUSH, ARM, MOMENT, FORCE_COLUMNS };
+enum { AREA, WEIGHT, FACTOR, DOWN, PUSH, ARM, MOMENT, FORCE_COLUMNS };
 
 typedef struct sums {
   cell down, push, tips, holds;
 } sums;
 
 static void force_row(recompute *r, const char *line, const cell *of, sums *all) {
-  if (of[AREA].there) hold(r, line, "area x weight", times(of[AREA], of[WEIGHT]), of[DOWN]);
+  cell weighs = times(of[AREA], of[WEIGHT]);
+  if (of[FACTOR].there) weighs = times(weighs, of[FACTOR]);
+  if (of[AREA].there) hold(r, line, "area x weight", weighs, of[DOWN]);
   if (of[DOWN].there) all->down = plus(all->down, of[DOWN]);
   if (of[PUSH].there) all->push = plus(all->push, of[PUSH]);
   cell moment = of[DOWN].there ? times(of[DOWN], of[ARM]) : minus(times(of[PUSH], of[ARM]));
@@ -87,7 +89,7 @@ static void force_row(recompute *r, const char *line, const cell *of, sums *all)
 }
 
 static void force_sums(recompute *r, const char *line, const sums *all) {
-  static const int WIDTHS[] = {9, 9, 8, 10};
+  static const int WIDTHS[] = {9, 9, 9, 10};
   cell of[4];
   if (!columns(line, WIDTHS, 4, of)) return;
   hold(r, line, "down", all->down, of[0]);
@@ -97,7 +99,7 @@ static void force_sums(recompute *r, const char *line, const sums *all) {
 }
 
 static const char *forces(recompute *r, const char *line) {
-  static const int WIDTHS[FORCE_COLUMNS] = {8, 8, 9, 9, 8, 10};
+  static const int WIDTHS[FORCE_COLUMNS] = {7, 7, 5, 9, 9, 7, 9};
   sums all = {0};
   for (line = recompute_next(recompute_next(line)); *line != '\0'; line = recompute_next(line)) {
     cell of[FORCE_COLUMNS];
@@ -191,7 +193,7 @@ typedef struct table {
 } table;
 
 const char *recompute_table(recompute *r, const char *line) {
-  static const table ALL[] = {{"part area weight down push arm moment", forces},
+  static const table ALL[] = {{"part area weight ", forces},
                               {"depth m soil and load kPa of it load", pressure},
                               {"K P wedge difference", compared},
                               {"holds pushes has needs", checks}};

@@ -42,7 +42,7 @@ static double table_error(const char *table) {
 }
 
 int every_moment_adds_up(const every_wall *wall) {
-  static const char head[] = "  part                          area";
+  static const char head[] = "  part                        area";
   int tables = 0;
   for (const char *at = strstr(wall->working, head); at; at = strstr(at + 1, head)) {
     double error = table_error(at);
