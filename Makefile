@@ -40,7 +40,6 @@ WARN := -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Wvla -Wcast-qual -Wfloat
 # Their own code need not be fast (the library's is what takes the time), and is a third of all code.
 TEST_OPTIONS := -Wno-conversion -Wno-float-equal -O1 -g1
 # What a function of the program has of its own on the stack; docs/library.md says what all of them need.
-# One keeps more: the bond of all rows of a plan.
 FRAME_release := -Wframe-larger-than=65536
 LANGUAGE := -std=c17 $(WARN) -ffp-contract=off
 # Left to itself GCC clears and copies structs of some hundred bytes by a string instruction of x86, which
@@ -189,7 +188,6 @@ $(BUILD)/obj/%.o: %.c $(BUILD)/flags | $(BUILD)/prerequisites
 	@mkdir -p $(@D)
 	$(call SAY,cc)$(COMPILE) $(OWN_OPTIONS) -MMD -MP -c $< -o $@$(MARK)
 
-$(call object,src/order/bond.c): FRAME_release := -Wframe-larger-than=300000
 $(TEST_OBJECTS): $(BUILD)/test-flags
 $(BUILD)/obj/src/report/paper.o $(BUILD)/obj/tests/report/picture.o: OPTIONS += $(PAPER_FLAGS)
 

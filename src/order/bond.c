@@ -1,56 +1,45 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "bond.h"
 
+#include <assert.h>
 #include <math.h>
 
 #include "fill.h"
-#include "laying.h"
 #include "seams.h"
 
 /* Which way each row is filled: the one with the best overlap over the whole stretch. A course lies over
  * rows of the course below, so the rows of a stretch make a tree with its root at the top: the best is
  * found from the leaves up, and taken from the root down. */
 
+/* Rows stand in the order of their stretches, and in each from the lowest course up: a row's costs are asked
+ * for until the one above it is done, and there are fewer rows in two courses of a stretch. */
+enum { LIVE_ROWS = 32 };
+
 typedef struct bonding {
   const lw_laying *laying;
   double needs_m;
   int parent[LW_ROW_MAX];
-  int count[LW_ROW_MAX];
-  double cost[LW_ROW_MAX][LW_CHOICE_MAX];
+  int count[LIVE_ROWS];
+  double cost[LIVE_ROWS][LW_CHOICE_MAX];
+  unsigned char best[LW_ROW_MAX][LW_CHOICE_MAX]; /* under each way to fill the row above; a root's first */
 } bonding;
 
-static bool over(const lw_laid *upper, const lw_laid *lower, const lw_seams *a, const lw_seams *b) {
-  return upper->stretch == lower->stretch && upper->course == lower->course + 1 && a->from_m < b->to_m &&
-         b->from_m < a->to_m;
+static bool over(const lw_seams *upper, const lw_seams *lower) {
+  return upper->from_m < lower->to_m && lower->from_m < upper->to_m;
 }
 
 /* The row above that reaches over the middle of this one. */
 static int find_parent(const lw_laying *laying, int row) {
   const lw_order *order = laying->order;
-  lw_seams mine, other;
-  lw_seams_of(laying, &order->row[row], &mine);
-  for (int i = 0; i < order->row_count; i++) {
+  const lw_laid *lower = &order->row[row];
+  lw_seams mine = lw_seams_of(laying, lower);
+  for (int i = row + 1; i < order->row_count; i++) {
     const lw_laid *upper = &order->row[i];
-    if (upper->stretch != order->row[row].stretch || upper->course != order->row[row].course + 1) continue;
-    lw_seams_of(laying, upper, &other);
-    if (over(upper, &order->row[row], &other, &mine)) return i;
+    if (upper->stretch != lower->stretch || upper->course != lower->course + 1) continue;
+    lw_seams other = lw_seams_of(laying, upper);
+    if (over(&other, &mine)) return i;
   }
   return -1;
-}
-
-/* The best way to fill a lower row below one way of filling the upper one, and what both cost. */
-static int best_below(const bonding *b, int row, const lw_laid *lower, const lw_seams *upper, double *cost) {
-  int best = 0;
-  *cost = INFINITY;
-  for (int k = 0; k < b->count[row]; k++) {
-    lw_seams joints;
-    lw_seams_of(b->laying, &lower[k], &joints);
-    double all = b->cost[row][k] + lw_seams_lack(&joints, upper, b->needs_m);
-    if (all >= *cost - 1e-9) continue;
-    *cost = all;
-    best = k;
-  }
-  return best;
 }
 
 /* Of cuts: one a piece, half a one a half unit, for two come from one cut; none where halves are sold. */
@@ -70,50 +59,62 @@ static double own_cost(const bonding *b, const lw_laid *row) {
   return cuts * 1e-5 * b->needs_m;
 }
 
+/* The best way to fill a lower row below one way of filling the upper one; what both cost is added. */
+static int best_below(const bonding *b, int row, const lw_laid *lower, const lw_seams *upper, double *cost) {
+  int best = 0;
+  double least = INFINITY;
+  for (int k = 0; k < b->count[row % LIVE_ROWS]; k++) {
+    lw_seams joints = lw_seams_of(b->laying, &lower[k]);
+    double all = b->cost[row % LIVE_ROWS][k] + lw_seams_lack(&joints, upper, b->needs_m);
+    if (all >= least - 1e-9) continue;
+    least = all;
+    best = k;
+  }
+  *cost += least;
+  return best;
+}
+
+/* What each way to fill a row costs with the best of all that lies below it. */
 static void add_up(bonding *b, int row) {
   const lw_order *order = b->laying->order;
   lw_laid choice[LW_CHOICE_MAX], below[LW_CHOICE_MAX];
-  b->count[row] = lw_row_choices(b->laying, &order->row[row], choice);
-  for (int k = 0; k < b->count[row]; k++) {
-    lw_seams joints;
-    lw_seams_of(b->laying, &choice[k], &joints);
-    b->cost[row][k] = own_cost(b, &choice[k]);
-    for (int i = 0; i < row; i++) {
-      if (b->parent[i] != row) continue;
-      double cost;
-      lw_row_choices(b->laying, &order->row[i], below);
-      best_below(b, i, below, &joints, &cost);
-      b->cost[row][k] += cost;
+  double *cost = b->cost[row % LIVE_ROWS];
+  int count = b->count[row % LIVE_ROWS] = lw_row_choices(b->laying, &order->row[row], choice);
+  for (int k = 0; k < count; k++) cost[k] = own_cost(b, &choice[k]);
+  for (int i = 0; i < row; i++) {
+    if (b->parent[i] != row) continue;
+    assert(row - i < LIVE_ROWS);
+    lw_row_choices(b->laying, &order->row[i], below);
+    for (int k = 0; k < count; k++) {
+      lw_seams joints = lw_seams_of(b->laying, &choice[k]);
+      b->best[i][k] = (unsigned char)best_below(b, i, below, &joints, &cost[k]);
     }
   }
+  if (b->parent[row] >= 0) return;
+  int best = 0;
+  for (int k = 1; k < count; k++)
+    if (cost[k] < cost[best] - 1e-9) best = k;
+  b->best[row][0] = (unsigned char)best;
 }
 
 /* What was chosen for the row above is known; choose for this one. */
-static void take(bonding *b, int row) {
+static int take(bonding *b, int row, const int taken[LW_ROW_MAX]) {
   lw_order *order = b->laying->order;
   lw_laid choice[LW_CHOICE_MAX];
-  int count = lw_row_choices(b->laying, &order->row[row], choice), best = 0;
-  if (b->parent[row] >= 0) {
-    lw_seams upper;
-    double cost;
-    lw_seams_of(b->laying, &order->row[b->parent[row]], &upper);
-    best = best_below(b, row, choice, &upper, &cost);
-  } else {
-    for (int k = 1; k < count; k++)
-      if (b->cost[row][k] < b->cost[row][best] - 1e-9) best = k;
-  }
+  int parent = b->parent[row], best = b->best[row][parent >= 0 ? taken[parent] : 0];
+  lw_row_choices(b->laying, &order->row[row], choice);
   order->row[row] = choice[best];
+  return best;
 }
 
 static void measure(const lw_laying *laying, int row) {
   lw_order *order = laying->order;
   lw_laid *upper = &order->row[row];
-  lw_seams mine, other;
-  lw_seams_of(laying, upper, &mine);
+  lw_seams mine = lw_seams_of(laying, upper);
   for (int i = 0; i < row; i++) {
     double least, at;
     if (order->row[i].stretch != upper->stretch || order->row[i].course + 1 != upper->course) continue;
-    lw_seams_of(laying, &order->row[i], &other);
+    lw_seams other = lw_seams_of(laying, &order->row[i]);
     if (!lw_seams_overlap(&other, &mine, &least, &at)) continue;
     if (upper->below_known && least >= upper->overlap_m) continue;
     upper->below_known = true;
@@ -122,12 +123,12 @@ static void measure(const lw_laying *laying, int row) {
   }
 }
 
-/* Rows stand in the order of their stretches, and in each from the lowest course up. */
 void lw_bond_choose(const lw_laying *laying) {
   lw_order *order = laying->order;
   bonding b = {.laying = laying, .needs_m = laying->overlap_share * laying->plan->module_m};
+  int taken[LW_ROW_MAX];
   for (int i = 0; i < order->row_count; i++) b.parent[i] = find_parent(laying, i);
   for (int i = 0; i < order->row_count; i++) add_up(&b, i);
-  for (int i = order->row_count - 1; i >= 0; i--) take(&b, i);
+  for (int i = order->row_count - 1; i >= 0; i--) taken[i] = take(&b, i, taken);
   for (int i = 0; i < order->row_count; i++) measure(laying, i);
 }

@@ -22,7 +22,7 @@ typedef struct trying {
   const lw_cap_line *line;
   double module_m, gap_m, sum_m; /* sum of all modules */
   bool known;                    /* joints below are known */
-  lw_seams below;
+  lw_nearest below;
   double from_m; /* where the run begins in its stretch, on the lowest face */
   bool found;
   way best;
@@ -53,14 +53,12 @@ static double on_base(const trying *t, double laid_m) {
 
 /* The joint that stands nearest to one of the blocks below. */
 static double clear_of(const trying *t, const way *w, double *at_m) {
-  int count = pieces_of(w), near = 0;
+  int count = pieces_of(w);
   double laid = 0.0, least = INFINITY;
+  lw_nearest below = t->below;
   for (int i = 0; i + 1 < count; i++) {
     laid += module_at(t, w, i);
-    double at = on_base(t, laid), there = t->from_m + at;
-    const lw_seams *s = &t->below;
-    while (near + 1 < s->count && fabs(s->at_m[near + 1] - there) <= fabs(s->at_m[near] - there)) near++;
-    double distance = s->count > 0 ? fabs(s->at_m[near] - there) : INFINITY;
+    double at = on_base(t, laid), distance = lw_nearest_to(&below, t->from_m + at);
     if (distance >= least) continue;
     least = distance;
     *at_m = at;
@@ -131,7 +129,8 @@ static void look_below(trying *t) {
     }
     if (!t->known) continue;
     t->from_m = from;
-    lw_seams_of(laying, row, &t->below);
+    lw_seams joints = lw_seams_of(laying, row);
+    t->below = lw_nearest_of(&joints);
   }
 }
 

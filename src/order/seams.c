@@ -3,78 +3,116 @@
 
 #include <math.h>
 
-#include "laying.h"
-#include "spans.h"
-
-static void put(lw_seams *joints, double at_m) {
-  if (joints->count < LW_ROW_UNITS + 8) joints->at_m[joints->count++] = at_m;
-}
-
-/* Modules in their order along the row; the end of each is a joint, the last one's is the row's end. */
-static int modules_of(const lw_laid *row, double module_m, double module[LW_ROW_UNITS + 8]) {
-  int count = 0;
-  if (row->first_m > 0.0) module[count++] = row->first_m;
-  for (int i = 0; i < row->before && count < LW_ROW_UNITS; i++) module[count++] = module_m;
-  for (int i = 0; i < row->closer_count; i++) module[count++] = row->closer_m[i];
-  for (int i = 0; i < row->after && count < LW_ROW_UNITS; i++) module[count++] = module_m;
-  if (row->last_m > 0.0) module[count++] = row->last_m;
-  return count;
-}
-
 /* At a corner turned outwards the head of the other run's unit stands beside a row that stops there. */
 static bool head_beside(const lw_laying *laying, int corner, lw_row_end end) {
   return end == LW_ROW_STOPPED && laying->order->corner[corner].turn_rad > 0.0;
 }
 
+/* Modules in their order along the row; the end of each is a joint, the last one's is the row's end. */
+static int modules_of(const lw_laid *row) {
+  int ends = (row->first_m > 0.0 ? 1 : 0) + (row->last_m > 0.0 ? 1 : 0);
+  return ends + row->before + row->closer_count + row->after;
+}
+
+static double module_at(const lw_seams *s, int index) {
+  const lw_laid *row = s->row;
+  int i = index;
+  if (row->first_m > 0.0 && i-- == 0) return row->first_m;
+  if (i < row->before) return s->module_m;
+  i -= row->before;
+  if (i < row->closer_count) return row->closer_m[i];
+  return i - row->closer_count < row->after ? s->module_m : row->last_m;
+}
+
+/* The next joint as it is laid, a ring not yet closed. */
+static bool laid_next(lw_seams *s, double *at_m) {
+  int module = s->index - 1, count = modules_of(s->row);
+  if (module < 0) {
+    s->index++;
+    *at_m = lw_spans_base(s->span, s->spans, s->u_m);
+    return s->head_before || laid_next(s, at_m);
+  }
+  if (module + 1 < count) {
+    s->index++;
+    s->u_m += module_at(s, module);
+    *at_m = lw_spans_base(s->span, s->spans, s->u_m);
+    return true;
+  }
+  if (module + 1 > count || !s->head_after) return false;
+  s->index = count + 2;
+  *at_m = s->to_m;
+  return true;
+}
+
+static void back_to_start(lw_seams *s) {
+  s->index = 0;
+  s->u_m = s->row->from_m;
+}
+
+static bool past(const lw_seams *s, double at_m) {
+  return at_m >= s->ring_m - 1e-9;
+}
+
 /* A ring has no beginning: joints past its length come round to the front. */
-static void wrap(lw_seams *joints, double length_m) {
-  int past = 0;
-  while (past < joints->count && joints->at_m[joints->count - 1 - past] >= length_m - 1e-9) past++;
-  for (int i = 0; i < past; i++) {
-    double last = joints->at_m[joints->count - 1] - length_m;
-    for (int k = joints->count - 1; k > 0; k--) joints->at_m[k] = joints->at_m[k - 1];
-    joints->at_m[0] = last;
-  }
+static void go_round(lw_seams *s) {
+  double at = 0.0;
+  lw_seams before = *s;
+  while (laid_next(s, &at) && !past(s, at)) before = *s;
+  *s = before;
+  s->around = true;
 }
 
-void lw_seams_of(const lw_laying *laying, const lw_laid *row, lw_seams *joints) {
-  const lw_stretch *s = &laying->order->stretch[row->stretch];
-  lw_span span[LW_RUN_MAX];
-  double module[LW_ROW_UNITS + 8];
-  int spans = lw_spans_of(laying->order, s, row->course, span);
-  int count = modules_of(row, laying->plan->module_m, module);
+lw_seams lw_seams_of(const lw_laying *laying, const lw_laid *row) {
+  const lw_stretch *stretch = &laying->order->stretch[row->stretch];
   bool ring = row->start == LW_ROW_RING;
-  double u = row->from_m, base = lw_spans_base(span, spans, u);
-  joints->count = 0;
-  joints->from_m = base;
-  joints->to_m = lw_spans_base(span, spans, row->to_m);
-  if (ring || head_beside(laying, s->corner_before, row->start)) put(joints, base);
-  for (int i = 0; i + 1 < count; i++) {
-    u += module[i];
-    put(joints, lw_spans_base(span, spans, u));
-  }
-  if (head_beside(laying, s->corner_after, row->end)) put(joints, joints->to_m);
-  if (!ring) return;
-  wrap(joints, s->length_m);
-  joints->from_m = 0.0;
-  joints->to_m = s->length_m;
+  lw_seams s = {.row = row, .module_m = laying->plan->module_m, .ring_m = ring ? stretch->length_m : 0.0};
+  s.spans = lw_spans_of(laying->order, stretch, row->course, s.span);
+  s.from_m = ring ? 0.0 : lw_spans_base(s.span, s.spans, row->from_m);
+  s.to_m = ring ? s.ring_m : lw_spans_base(s.span, s.spans, row->to_m);
+  s.head_before = ring || head_beside(laying, stretch->corner_before, row->start);
+  s.head_after = head_beside(laying, stretch->corner_after, row->end);
+  back_to_start(&s);
+  if (ring) go_round(&s);
+  return s;
 }
 
-/* The distance of a joint from the nearest of the lower row, which begins at *near. */
-static double nearest(const lw_seams *lower, double at_m, int *near) {
-  while (*near + 1 < lower->count && fabs(lower->at_m[*near + 1] - at_m) <= fabs(lower->at_m[*near] - at_m))
-    (*near)++;
-  return fabs(lower->at_m[*near] - at_m);
+bool lw_seams_next(lw_seams *s, double *at_m) {
+  bool found = laid_next(s, at_m);
+  if (!(s->ring_m > 0.0)) return found;
+  if (s->around && found) {
+    *at_m -= s->ring_m;
+    return true;
+  }
+  if (s->around) {
+    back_to_start(s);
+    found = laid_next(s, at_m);
+  }
+  s->around = false;
+  return found && !past(s, *at_m);
+}
+
+lw_nearest lw_nearest_of(const lw_seams *seams) {
+  lw_nearest n = {.rest = *seams};
+  n.any = lw_seams_next(&n.rest, &n.here_m);
+  n.more = n.any && lw_seams_next(&n.rest, &n.next_m);
+  return n;
+}
+
+double lw_nearest_to(lw_nearest *n, double at_m) {
+  while (n->more && fabs(n->next_m - at_m) <= fabs(n->here_m - at_m)) {
+    n->here_m = n->next_m;
+    n->more = lw_seams_next(&n->rest, &n->next_m);
+  }
+  return n->any ? fabs(n->here_m - at_m) : INFINITY;
 }
 
 bool lw_seams_overlap(const lw_seams *lower, const lw_seams *upper, double *least_m, double *at_m) {
-  int near = 0;
+  lw_nearest near = lw_nearest_of(lower);
+  lw_seams above = *upper;
   bool found = false;
-  if (lower->count == 0) return false;
-  for (int i = 0; i < upper->count; i++) {
-    double at = upper->at_m[i];
+  for (double at; near.any && lw_seams_next(&above, &at);) {
     if (at < lower->from_m || at > lower->to_m) continue;
-    double distance = nearest(lower, at, &near);
+    double distance = lw_nearest_to(&near, at);
     if (found && distance >= *least_m) continue;
     found = true;
     *least_m = distance;
@@ -84,13 +122,12 @@ bool lw_seams_overlap(const lw_seams *lower, const lw_seams *upper, double *leas
 }
 
 double lw_seams_lack(const lw_seams *lower, const lw_seams *upper, double needs_m) {
-  int near = 0;
+  lw_nearest near = lw_nearest_of(lower);
+  lw_seams above = *upper;
   double lack = 0.0;
-  if (lower->count == 0) return 0.0;
-  for (int i = 0; i < upper->count; i++) {
-    double at = upper->at_m[i];
+  for (double at; near.any && lw_seams_next(&above, &at);) {
     if (at < lower->from_m || at > lower->to_m) continue;
-    double short_m = fmax(0.0, needs_m - nearest(lower, at, &near));
+    double short_m = fmax(0.0, needs_m - lw_nearest_to(&near, at));
     lack += short_m * short_m / needs_m; /* one joint over another is worse than two half so near */
   }
   return lack;

@@ -3,15 +3,36 @@
 #define LOWWALL_ORDER_SEAMS_H
 
 #include "laying.h"
+#include "spans.h"
 
-/* Where the upright joints of a row stand on the lowest face, from the beginning of its stretch, in order. */
+/* A walk over the upright joints of a row, in order, as they stand on the lowest face from the beginning of
+ * its stretch. Joints are found as they are asked for: a row may have some thousands. */
 typedef struct lw_seams {
-  int count;
-  double from_m, to_m; /* of the row itself */
-  double at_m[LW_ROW_UNITS + 8];
+  const lw_laid *row;
+  double module_m, from_m, to_m; /* of a unit; where the row itself begins and ends */
+  bool head_before, head_after;  /* a joint stands at its very beginning or end */
+  double ring_m;                 /* the way around a ring; 0: the row has two ends */
+  int spans;
+  lw_span span[LW_RUN_MAX];
+  int index;   /* of the next joint, the one at the very beginning being the first */
+  double u_m;  /* of the joint before it */
+  bool around; /* on the joints of a ring that lie past its beginning */
 } lw_seams;
 
-void lw_seams_of(const lw_laying *laying, const lw_laid *row, lw_seams *joints);
+/* The row must outlive the walk. */
+lw_seams lw_seams_of(const lw_laying *laying, const lw_laid *row);
+/* false at the end */
+bool lw_seams_next(lw_seams *seams, double *at_m);
+
+/* The joint of a row nearest to a place, for places that come in order. */
+typedef struct lw_nearest {
+  bool any, more;
+  double here_m, next_m;
+  lw_seams rest;
+} lw_nearest;
+lw_nearest lw_nearest_of(const lw_seams *seams);
+/* Its distance; infinite for a row without joints. */
+double lw_nearest_to(lw_nearest *nearest, double at_m);
 
 /* The least distance of an upper joint to a lower one, and where; false when no two stand over each other. */
 bool lw_seams_overlap(const lw_seams *lower, const lw_seams *upper, double *least_m, double *at_m);
