@@ -22,7 +22,7 @@ extern "C" {
  *        2 Never above the plane wedge; equal to it with δ = θ = β = 0.
  *  from  [TERZAGHI-1943 spiral]; tested by tests/handbook/earth_pressure.csv */
 lw_status lw_log_spiral_coefficient(lw_earth_state state, const lw_wall_angles *angles, double *k,
-                                    lw_error *error);
+                                    lw_error *error, const lw_working *working);
 
 /* Closed form of EN 1997-1 annex C.2: coefficients of pressure normal to the back. */
 typedef struct lw_annex_c {
@@ -43,7 +43,7 @@ typedef struct lw_annex_c {
  *          by up to 0.3 %, where the fan's angle is negative: set the plane wedge beside it.
  *  from  [EN1997-1 annex C.2]; tested by tests/handbook/earth_pressure.csv */
 lw_status lw_annex_c_coefficients(lw_earth_state state, const lw_wall_angles *angles, lw_annex_c *annex,
-                                  lw_error *error);
+                                  lw_error *error, const lw_working *working);
 
 /** Lancellotta's passive coefficient, normal part, upright wall and level ground.
  *  in    friction_rad        φ   rad   0 < φ < π/2

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/bound.h"
+
 /* EN 1997-1 annex C.2: two fields of stress and a fan between them. Active is passive with φ and δ negative.
  * [EN1997-1 annex C.2] */
 
@@ -24,8 +26,46 @@ static double bounded_acos(double x) {
   return acos(fmin(fmax(x, -1.0), 1.0));
 }
 
+/* How the annex's formulas read, active with φ and δ counted positive as well. */
+typedef struct annex_words {
+  const char *ground, *wall, *kn, *kc;
+} annex_words;
+
+static const annex_words PASSIVE_WORDS = {
+    "(acos(-sin b/sin phi) - phi - b)/2", "(acos(sin d/sin phi) - phi - d)/2",
+    "(1 + sin phi sin(2 mw + phi))/(1 - sin phi sin(2 mt + phi)) exp(pi v/90 tan phi)", "(Kn - 1) cot phi"};
+static const annex_words ACTIVE_WORDS = {
+    "(acos(sin b/sin phi) + phi - b)/2", "(acos(sin d/sin phi) + phi + d)/2",
+    "(1 - sin phi sin(2 mw - phi))/(1 + sin phi sin(2 mt - phi)) exp(-pi v/90 tan phi)", "(1 - Kn) cot phi"};
+
+static void write(const lw_wall_angles *angles, lw_earth_state state, const lw_annex_c *annex,
+                  const lw_working *working) {
+  const annex_words *words = state == LW_PASSIVE ? &PASSIVE_WORDS : &ACTIVE_WORDS;
+  static const char SOURCE[] = "[EN1997-1 annex C.2]";
+  if (working == NULL) return;
+  const lw_bound bound[] = {{"phi", angles->friction_rad * LW_DEG_PER_RAD, "deg"},
+                            {"d", angles->wall_friction_rad * LW_DEG_PER_RAD, "deg"},
+                            {"b", angles->slope_rad * LW_DEG_PER_RAD, "deg"},
+                            {"t", angles->batter_rad * LW_DEG_PER_RAD, "deg"},
+                            {"mt", annex->ground_rad * LW_DEG_PER_RAD, "deg"},
+                            {"mw", annex->wall_rad * LW_DEG_PER_RAD, "deg"},
+                            {"v", annex->fan_rad * LW_DEG_PER_RAD, "deg"},
+                            {"Kn", annex->kn, ""},
+                            {"Kg", annex->kg, ""}};
+  const lw_step steps[] = {
+      {"mt", words->ground, NULL, bound[4].value, "deg", SOURCE},
+      {"mw", words->wall, NULL, bound[5].value, "deg", SOURCE},
+      {"v", "mt + b - mw - t", NULL, bound[6].value, "deg", SOURCE},
+      {"Kn", words->kn, NULL, annex->kn, "", SOURCE},
+      {"Kg", "Kn cos b cos(b - t)", NULL, annex->kg, "", SOURCE},
+      {state == LW_PASSIVE ? "Kp" : "Ka", "Kg/(cos d cos^2 t)", NULL, annex->k, "", SOURCE},
+      {"Kc", words->kc, NULL, annex->kc, "", SOURCE}};
+  for (size_t i = 0; i < sizeof steps / sizeof steps[0]; i++)
+    lw_working_bound(working, &steps[i], bound, sizeof bound / sizeof bound[0]);
+}
+
 lw_status lw_annex_c_coefficients(lw_earth_state state, const lw_wall_angles *angles, lw_annex_c *annex,
-                                  lw_error *error) {
+                                  lw_error *error, const lw_working *working) {
   lw_status status = check(angles, error);
   if (status != LW_OK) return status;
   double sign = state == LW_PASSIVE ? 1.0 : -1.0, beta = angles->slope_rad, theta = angles->batter_rad;
@@ -43,6 +83,7 @@ lw_status lw_annex_c_coefficients(lw_earth_state state, const lw_wall_angles *an
                         .wall_rad = at_wall,
                         .fan_rad = fan};
   annex->k = annex->kg / (cos(delta) * cos(theta) * cos(theta));
+  write(angles, state, annex, working);
   return LW_OK;
 }
 

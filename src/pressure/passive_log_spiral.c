@@ -3,12 +3,14 @@
 
 #include <math.h>
 
+#include "base/bound.h"
+
 /* A body above a logarithmic spiral through the foot. Whatever the soil does along the spiral, its reaction
  * passes through the pole, so moments about the pole give the thrust. Axes at the foot, x into the soil, y
  * up; the wall is one unit high and the soil weighs one. [TERZAGHI-1943 spiral] */
 
 static const double HALF_PI = 1.57079632679489661923;
-enum { TURNS = 24, CHORDS = 24 };
+enum { TURNS = 24, CHORDS = 24, FINE = 8 };
 
 /* How far the spiral may turn about its pole, to either side. */
 static const double LEAST_TURN = -1.2, MOST_TURN = 2.6;
@@ -21,7 +23,17 @@ typedef struct spiral {
   lw_corner push;  /* unit vector of the wall's push on the soil */
   double slope_rad;
   double turn_rad; /* of the spiral, from foot to ground */
+  const lw_wall_angles *angles;
+  const lw_working *working; /* while it is searched for: NULL */
 } spiral;
+
+/* One body of soil above a spiral, with its balance of moments. */
+typedef struct body {
+  double chord_rad, chord, growth; /* from foot to ground; by how much the radius grows over it */
+  double radius, from_rad;         /* to the foot, and its direction, from the pole */
+  lw_corner foot, end, top;        /* from the pole */
+  double sector, triangles, arm, thrust;
+} body;
 
 static lw_corner towards(double angle_rad) {
   return (lw_corner){cos(angle_rad), sin(angle_rad)};
@@ -56,24 +68,29 @@ static bool within_soil(const spiral *s, double from_rad) {
   return cross(at_foot, s->top) > 0.0 && cross(ground, at_end) > 0.0;
 }
 
+static void write(const spiral *s, const body *b);
+
 /* Thrust for a chord at this angle from foot to ground; NAN where the body or the balance does not exist. */
 static double thrust_along(const spiral *s, double chord_rad) {
+  body b = {.chord_rad = chord_rad, .growth = exp(s->growth * s->turn_rad)};
   lw_corner ground = {-sin(s->slope_rad), cos(s->slope_rad)}, chord = towards(chord_rad);
   double rises = chord.x_m * ground.x_m + chord.y_m * ground.y_m;
   if (rises <= 1e-9) return NAN;
-  double length = (s->top.x_m * ground.x_m + s->top.y_m * ground.y_m) / rises;
-  double grown = exp(s->growth * s->turn_rad);
-  lw_corner v = {grown * cos(s->turn_rad) - 1.0, grown * sin(s->turn_rad)};
-  double radius = length / hypot(v.x_m, v.y_m), from = chord_rad - atan2(v.y_m, v.x_m);
-  if (!within_soil(s, from)) return NAN;
-  lw_corner foot = {radius * cos(from), radius * sin(from)}; /* seen from the pole */
-  lw_corner pole = {-foot.x_m, -foot.y_m};
-  lw_corner end = less((lw_corner){length * chord.x_m, length * chord.y_m}, pole);
-  lw_corner top = less(s->top, pole);
-  double weight = sector_moment(s, radius, from) + triangle_moment(end, top) + triangle_moment(top, foot);
-  double arm = cross(less(s->third, pole), s->push);
-  double thrust = weight / arm;
-  return thrust > 0.0 && arm * s->turn_rad > 0.0 ? thrust : NAN;
+  b.chord = (s->top.x_m * ground.x_m + s->top.y_m * ground.y_m) / rises;
+  lw_corner v = {b.growth * cos(s->turn_rad) - 1.0, b.growth * sin(s->turn_rad)};
+  b.radius = b.chord / hypot(v.x_m, v.y_m);
+  b.from_rad = chord_rad - atan2(v.y_m, v.x_m);
+  if (!within_soil(s, b.from_rad)) return NAN;
+  b.foot = (lw_corner){b.radius * cos(b.from_rad), b.radius * sin(b.from_rad)};
+  lw_corner pole = {-b.foot.x_m, -b.foot.y_m};
+  b.end = less((lw_corner){b.chord * chord.x_m, b.chord * chord.y_m}, pole);
+  b.top = less(s->top, pole);
+  b.sector = sector_moment(s, b.radius, b.from_rad);
+  b.triangles = triangle_moment(b.end, b.top) + triangle_moment(b.top, b.foot);
+  b.arm = cross(less(s->third, pole), s->push);
+  b.thrust = (b.sector + b.triangles) / b.arm;
+  if (s->working != NULL) write(s, &b);
+  return b.thrust > 0.0 && b.arm * s->turn_rad > 0.0 ? b.thrust : NAN;
 }
 
 static double along_chord(double chord_rad, const void *context) {
@@ -82,17 +99,54 @@ static double along_chord(double chord_rad, const void *context) {
 }
 
 /* The worst chord for one turn of the spiral. */
+static lw_status chord_for(const spiral *s, lw_minimum *least) {
+  double high = HALF_PI - atan(s->top.x_m) - 1e-6, low = s->slope_rad + 1e-3;
+  if (fabs(s->turn_rad) < 1e-3 || !(low < high)) return LW_NO_SOLUTION;
+  return lw_solve_minimum(along_chord, s, low, high, CHORDS, least);
+}
+
 static double for_turn(double turn_rad, const void *context) {
   spiral s = *(const spiral *)context;
   lw_minimum least;
   s.turn_rad = turn_rad;
-  double high = HALF_PI - atan(s.top.x_m) - 1e-6, low = s.slope_rad + 1e-3;
-  if (fabs(turn_rad) < 1e-3 || !(low < high)) return NAN;
-  return lw_solve_minimum(along_chord, &s, low, high, CHORDS, &least) == LW_OK ? least.value : NAN;
+  return chord_for(&s, &least) == LW_OK ? least.value : NAN;
+}
+
+/* The worst spiral once more, for whoever reads how it was worked out. */
+static void write_worst(const spiral *worst, double turn_rad, const lw_working *working) {
+  spiral s = *worst;
+  lw_minimum least;
+  s.turn_rad = turn_rad;
+  if (working == NULL || chord_for(&s, &least) != LW_OK) return;
+  s.working = working;
+  (void)thrust_along(&s, least.x);
+}
+
+static void write_plane(lw_earth_state state, const lw_wall_angles *angles, double k,
+                        const lw_working *working) {
+  const lw_bound bound[] = {{"phi", angles->friction_rad * LW_DEG_PER_RAD, "deg"},
+                            {"d", angles->wall_friction_rad * LW_DEG_PER_RAD, "deg"},
+                            {"b", angles->slope_rad * LW_DEG_PER_RAD, "deg"},
+                            {"t", angles->batter_rad * LW_DEG_PER_RAD, "deg"}};
+  lw_step step = {"Ka",
+                  "cos^2(phi - t)/(cos^2 t cos(d + t) [1 + sqrt(sin(phi + d) sin(phi - b)/(cos(d + t) "
+                  "cos(t - b)))]^2)",
+                  NULL,
+                  k,
+                  "",
+                  "[COULOMB1776 wedge]"};
+  if (state == LW_PASSIVE) {
+    step.symbol = "Kp";
+    step.formula = "cos^2(phi + t)/(cos^2 t cos(d - t) [1 - sqrt(sin(phi + d) sin(phi + b)/(cos(d - t) "
+                   "cos(t - b)))]^2)";
+  }
+  lw_working_heading(working, state == LW_PASSIVE ? "no spiral resists less than a plane"
+                                                  : "no spiral pushes more than a plane");
+  lw_working_bound(working, &step, bound, sizeof bound / sizeof bound[0]);
 }
 
 lw_status lw_log_spiral_coefficient(lw_earth_state state, const lw_wall_angles *angles, double *k,
-                                    lw_error *error) {
+                                    lw_error *error, const lw_working *working) {
   double plane_k = NAN, sign = state == LW_PASSIVE ? -1.0 : 1.0;
   lw_error why = {0};
   lw_status plane = lw_coulomb_coefficient(state, angles, &plane_k, &why);
@@ -104,7 +158,8 @@ lw_status lw_log_spiral_coefficient(lw_earth_state state, const lw_wall_angles *
               .top = {-tilt, 1.0},
               .third = {-tilt / 3.0, 1.0 / 3.0},
               .push = towards(lean),
-              .slope_rad = angles->slope_rad};
+              .slope_rad = angles->slope_rad,
+              .angles = angles};
   lw_minimum least;
   bool found = lw_solve_minimum(for_turn, &s, LEAST_TURN, MOST_TURN, TURNS, &least) == LW_OK;
   if (!found && plane != LW_OK)
@@ -112,5 +167,63 @@ lw_status lw_log_spiral_coefficient(lw_earth_state state, const lw_wall_angles *
   double curved = found ? -sign * least.value * 2.0 : plane_k;
   bool straight = plane == LW_OK && (sign > 0.0 ? plane_k >= curved : plane_k <= curved);
   *k = straight ? plane_k : curved;
+  if (straight)
+    write_plane(state, angles, plane_k, working);
+  else
+    write_worst(&s, least.x, working);
   return LW_OK;
+}
+
+/* Lengths are shares of the wall's height, and the soil weighs one: the moments are plain numbers. */
+static void write(const spiral *s, const body *b) {
+  const lw_wall_angles *a = s->angles;
+  bool passive = s->sign < 0.0;
+  const lw_bound bound[] = {{"phi", a->friction_rad * LW_DEG_PER_RAD, "deg"},
+                            {"d", a->wall_friction_rad * LW_DEG_PER_RAD, "deg"},
+                            {"b", a->slope_rad * LW_DEG_PER_RAD, "deg"},
+                            {"t", a->batter_rad * LW_DEG_PER_RAD, "deg"},
+                            {"w", s->turn_rad * LW_DEG_PER_RAD, "deg"},
+                            {"ch", b->chord_rad * LW_DEG_PER_RAD, "deg"},
+                            {"rg", b->growth, ""},
+                            {"lc", b->chord, ""},
+                            {"r0", b->radius, ""},
+                            {"a0", b->from_rad * LW_DEG_PER_RAD, "deg"},
+                            {"xf", b->foot.x_m, ""},
+                            {"yf", b->foot.y_m, ""},
+                            {"xe", b->end.x_m, ""},
+                            {"ye", b->end.y_m, ""},
+                            {"xt", b->top.x_m, ""},
+                            {"yt", b->top.y_m, ""},
+                            {"Ms", b->sector, ""},
+                            {"Mt", b->triangles, ""},
+                            {"ar", b->arm, ""}};
+  static const char SOURCE[] = "[TERZAGHI-1943 spiral]";
+  const lw_step steps[] = {
+      {"rg", passive ? "exp(pi w/180 tan phi)" : "exp(-pi w/180 tan phi)", NULL, b->growth, "", SOURCE},
+      {"lc", "cos(b - t)/(cos t sin(ch - b))", NULL, b->chord, "", ""},
+      {"r0", "lc/sqrt(rg^2 - 2 rg cos w + 1)", NULL, b->radius, "", ""},
+      {"a0", s->turn_rad > 0.0 ? "ch - acos((rg cos w - 1) r0/lc)" : "ch + acos((rg cos w - 1) r0/lc)", NULL,
+       b->from_rad * LW_DEG_PER_RAD, "deg", ""},
+      {"xf", "r0 cos a0", NULL, b->foot.x_m, "", ""},
+      {"yf", "r0 sin a0", NULL, b->foot.y_m, "", ""},
+      {"xe", "xf + lc cos ch", NULL, b->end.x_m, "", ""},
+      {"ye", "yf + lc sin ch", NULL, b->end.y_m, "", ""},
+      {"xt", "xf - tan t", NULL, b->top.x_m, "", ""},
+      {"yt", "yf + 1", NULL, b->top.y_m, "", ""},
+      {"Ms",
+       passive ? "r0^3/3 [rg^3 (3 tan phi cos(a0 + w) + sin(a0 + w)) - 3 tan phi cos a0 - sin a0]/"
+                 "(1 + 9 tan^2 phi)"
+               : "r0^3/3 [rg^3 (sin(a0 + w) - 3 tan phi cos(a0 + w)) + 3 tan phi cos a0 - sin a0]/"
+                 "(1 + 9 tan^2 phi)",
+       NULL, b->sector, "", SOURCE},
+      {"Mt", "(xe yt - ye xt)(xe + xt)/6 + (xt yf - yt xf)(xt + xf)/6", NULL, b->triangles, "", ""},
+      {"ar",
+       passive ? "(xf - tan t/3) sin(t - d) - (yf + 1/3) cos(t - d)"
+               : "(xf - tan t/3) sin(t + d) - (yf + 1/3) cos(t + d)",
+       NULL, b->arm, "", ""},
+      {passive ? "Kp" : "Ka", "2 (Ms + Mt)/ar", NULL, 2.0 * b->thrust, "", SOURCE}};
+  lw_working_heading(s->working, passive ? "of the spirals the one that resists least, shares of the height"
+                                         : "of the spirals the one that pushes most, shares of the height");
+  for (size_t i = 0; i < sizeof steps / sizeof steps[0]; i++)
+    lw_working_bound_finely(s->working, &steps[i], bound, sizeof bound / sizeof bound[0]);
 }

@@ -4,6 +4,7 @@
 #include <assert.h>
 #include <math.h>
 
+#include "base/bound.h"
 #include "profile.h"
 
 /* Thrusts by curved surfaces, each layer at its own coefficient, and the list of the methods. */
@@ -12,56 +13,69 @@ typedef struct layer_law {
   double k, cut_kpa;
 } layer_law;
 
-typedef lw_status (*layer_rule)(lw_earth_state state, const lw_wall_angles *angles, double cohesion_kpa,
-                                layer_law *law, lw_error *error);
+/* A layer that is asked about; what comes of it is written to the working. */
+typedef struct asked {
+  lw_earth_state state;
+  lw_wall_angles angles;
+  double cohesion_kpa;
+  const lw_working *working;
+} asked;
 
-static lw_status by_spiral(lw_earth_state state, const lw_wall_angles *angles, double cohesion_kpa,
-                           layer_law *law, lw_error *error) {
-  lw_status status = lw_log_spiral_coefficient(state, angles, &law->k, error);
-  double sign = state == LW_PASSIVE ? -1.0 : 1.0;
-  if (status == LW_OK) law->cut_kpa = sign * 2.0 * cohesion_kpa * sqrt(law->k);
-  return status;
+typedef lw_status (*layer_rule)(const asked *of, layer_law *law, lw_error *error);
+
+/* What cohesion takes off the pressure, or adds to it where the soil resists. */
+static void write_cohesion(const asked *of, const char *formula, const lw_bound *more, double kpa) {
+  const lw_bound bound[] = {{"c", of->cohesion_kpa, "kPa"},
+                            {"d", of->angles.wall_friction_rad * LW_DEG_PER_RAD, "deg"},
+                            {"t", of->angles.batter_rad * LW_DEG_PER_RAD, "deg"},
+                            *more};
+  const lw_step step = {"pc", formula, NULL, kpa, "kPa", ""};
+  if (of->cohesion_kpa > 0.0) lw_working_bound(of->working, &step, bound, sizeof bound / sizeof bound[0]);
 }
 
-static lw_status by_annex_c(lw_earth_state state, const lw_wall_angles *angles, double cohesion_kpa,
-                            layer_law *law, lw_error *error) {
-  lw_annex_c annex;
-  lw_status status = lw_annex_c_coefficients(state, angles, &annex, error);
+static lw_status by_spiral(const asked *of, layer_law *law, lw_error *error) {
+  lw_status status = lw_log_spiral_coefficient(of->state, &of->angles, &law->k, error, of->working);
   if (status != LW_OK) return status;
-  double along_back = cos(angles->wall_friction_rad) * cos(angles->batter_rad);
-  double sign = state == LW_PASSIVE ? -1.0 : 1.0;
-  *law = (layer_law){annex.k, sign * annex.kc * cohesion_kpa / along_back};
+  bool passive = of->state == LW_PASSIVE;
+  double pc = 2.0 * of->cohesion_kpa * sqrt(law->k);
+  law->cut_kpa = passive ? -pc : pc;
+  write_cohesion(of, passive ? "2 c sqrt(Kp)" : "2 c sqrt(Ka)",
+                 &(lw_bound){passive ? "Kp" : "Ka", law->k, ""}, pc);
   return LW_OK;
 }
 
-static void record(lw_earth_state state, const lw_plane *plane, const lw_thrust *thrust, const char *formula,
-                   const char *source, const lw_working *working) {
-  const lw_layer *lowest = &plane->layer[lw_layer_at(plane, plane->height_m)];
-  lw_working_step(working,
-                  &(lw_step){.symbol = state == LW_PASSIVE ? "Kp" : "Ka",
-                             .formula = formula,
-                             .value = thrust->coefficient,
-                             .unit = "",
-                             .source = source},
-                  "phi = %.2f deg, d = %.2f deg, t = %.2f deg, b = %.2f deg",
-                  lowest->friction_rad * LW_DEG_PER_RAD, plane->wall_friction_rad * LW_DEG_PER_RAD,
-                  plane->batter_rad * LW_DEG_PER_RAD, plane->slope_rad * LW_DEG_PER_RAD);
+static lw_status by_annex_c(const asked *of, layer_law *law, lw_error *error) {
+  lw_annex_c annex;
+  lw_status status = lw_annex_c_coefficients(of->state, &of->angles, &annex, error, of->working);
+  if (status != LW_OK) return status;
+  double along_back = cos(of->angles.wall_friction_rad) * cos(of->angles.batter_rad);
+  double sign = of->state == LW_PASSIVE ? -1.0 : 1.0;
+  *law = (layer_law){annex.k, sign * annex.kc * of->cohesion_kpa / along_back};
+  write_cohesion(of, "Kc c/(cos d cos t)", &(lw_bound){"Kc", annex.kc, ""}, sign * law->cut_kpa);
+  return LW_OK;
 }
 
-static lw_status integrate(lw_earth_state state, const lw_plane *plane, layer_rule rule, lw_thrust *thrust,
+/* Each layer has a coefficient of its own; only where there are several it is said which. */
+static void name_layer(const lw_plane *plane, int i, const lw_working *working) {
+  char name[80];
+  if (working == NULL || plane->layer_count == 1) return;
+  lw_print(name, sizeof name, "layer %d, below %.3f m", i + 1, i > 0 ? plane->layer[i - 1].bottom_m : 0.0);
+  lw_working_heading(working, name);
+}
+
+static lw_status integrate(const lw_plane *plane, layer_rule rule, const asked *all, lw_thrust *thrust,
                            lw_error *error) {
-  if (lw_plane_hold(plane, error) != LW_OK) return LW_NO_SOLUTION;
   double theta = plane->batter_rad, beta = plane->slope_rad, delta = plane->wall_friction_rad;
   lw_law law = {.surcharge_factor = cos(theta) * cos(beta) / cos(theta - beta)};
-  double angle = state == LW_PASSIVE ? theta - delta : theta + delta;
-  if (fabs(plane->seismic.horizontal) > 0.0 || fabs(plane->seismic.vertical) > 0.0)
-    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE,
-                        "curved surfaces are not computed in an earthquake");
+  double angle = all->state == LW_PASSIVE ? theta - delta : theta + delta;
   for (int i = 0; i < plane->layer_count; i++) {
     const lw_layer *layer = &plane->layer[i];
-    lw_wall_angles angles = {layer->friction_rad, delta, theta, beta};
+    asked of = *all;
     layer_law found = {0};
-    lw_status status = rule(state, &angles, layer->cohesion_kpa, &found, error);
+    of.angles = (lw_wall_angles){layer->friction_rad, delta, theta, beta};
+    of.cohesion_kpa = layer->cohesion_kpa;
+    name_layer(plane, i, all->working);
+    lw_status status = rule(&of, &found, error);
     if (status != LW_OK) return status;
     law.k[i] = found.k;
     law.cut_kpa[i] = found.cut_kpa;
@@ -69,28 +83,36 @@ static lw_status integrate(lw_earth_state state, const lw_plane *plane, layer_ru
   return lw_profile_integrate(plane, &law, angle, thrust, error);
 }
 
+/* A rule and what the working calls it. */
+typedef struct way {
+  const char *title;
+  layer_rule rule;
+} way;
+
+static lw_status thrust_by(const way *by, const asked *all, const lw_plane *plane, lw_thrust *thrust,
+                           lw_error *error) {
+  if (lw_plane_hold(plane, error) != LW_OK) return LW_NO_SOLUTION;
+  if (fabs(plane->seismic.horizontal) > 0.0 || fabs(plane->seismic.vertical) > 0.0)
+    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE,
+                        "curved surfaces are not computed in an earthquake");
+  lw_working_heading(all->working, by->title);
+  lw_status status = integrate(plane, by->rule, all, thrust, error);
+  if (status == LW_OK) lw_thrust_record(plane, thrust, all->working);
+  return status;
+}
+
 lw_status lw_log_spiral_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust,
                                lw_error *error, const lw_working *working) {
-  lw_status status = integrate(state, plane, by_spiral, thrust, error);
-  if (status != LW_OK) return status;
-  lw_working_heading(working, "Logarithmic spiral through the foot");
-  record(state, plane, thrust, "moments about the pole, worst over the spiral's two angles",
-         "[TERZAGHI-1943 spiral]", working);
-  lw_thrust_record(plane, thrust, working);
-  return LW_OK;
+  static const way SPIRAL = {"Logarithmic spiral through the foot", by_spiral};
+  const asked all = {.state = state, .working = working};
+  return thrust_by(&SPIRAL, &all, plane, thrust, error);
 }
 
 lw_status lw_annex_c_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
                             const lw_working *working) {
-  lw_status status = integrate(state, plane, by_annex_c, thrust, error);
-  if (status != LW_OK) return status;
-  lw_working_heading(working, "EN 1997-1 annex C.2");
-  record(state, plane, thrust,
-         "Kn cos b cos(b - t) / (cos d cos^2 t), Kn = (1 + sin phi sin(2 mw + phi)) / "
-         "(1 - sin phi sin(2 mt + phi)) exp(2 v tan phi)",
-         "[EN1997-1 annex C.2]", working);
-  lw_thrust_record(plane, thrust, working);
-  return LW_OK;
+  static const way ANNEX_C = {"EN 1997-1 annex C.2", by_annex_c};
+  const asked all = {.state = state, .working = working};
+  return thrust_by(&ANNEX_C, &all, plane, thrust, error);
 }
 
 const lw_pressure_routine *lw_passive_routine_of(lw_passive_by by) {

@@ -147,14 +147,14 @@ static void annex_c(bench *b, int turn) {
   lw_annex_c found = {0};
   lw_wall_angles angles = ANGLES;
   angles.slope_rad += 1e-9 * turn;
-  if (lw_annex_c_coefficients(LW_PASSIVE, &angles, &found, NULL) == LW_OK) b->sink += 1.0;
+  if (lw_annex_c_coefficients(LW_PASSIVE, &angles, &found, NULL, NULL) == LW_OK) b->sink += 1.0;
 }
 
 static void log_spiral(bench *b, int turn) {
   double k;
   lw_wall_angles angles = ANGLES;
   angles.slope_rad += 1e-9 * turn;
-  if (lw_log_spiral_coefficient(LW_PASSIVE, &angles, &k, NULL) == LW_OK) b->sink += k;
+  if (lw_log_spiral_coefficient(LW_PASSIVE, &angles, &k, NULL, NULL) == LW_OK) b->sink += k;
 }
 
 static void strip(bench *b, int turn) {

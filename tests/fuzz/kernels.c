@@ -81,8 +81,8 @@ static void coefficients(fuzz_bytes *from) {
   lw_earth_state state = fuzz_byte(from) % 2 ? LW_PASSIVE : LW_ACTIVE;
   if (lw_rankine_coefficient(state, a.friction_rad, a.slope_rad, &k, NULL) == LW_OK) FINITE(k);
   if (lw_coulomb_coefficient(state, &a, &k, NULL) == LW_OK) FINITE(k);
-  if (lw_log_spiral_coefficient(state, &a, &k, NULL) == LW_OK) FINITE(k);
-  if (lw_annex_c_coefficients(state, &a, &annex, NULL) == LW_OK) FINITE(annex.k, annex.kc);
+  if (lw_log_spiral_coefficient(state, &a, &k, NULL, NULL) == LW_OK) FINITE(k);
+  if (lw_annex_c_coefficients(state, &a, &annex, NULL, NULL) == LW_OK) FINITE(annex.k, annex.kc);
   if (lw_mononobe_okabe_coefficient(state, &a, psi, &k, NULL) == LW_OK) FINITE(k);
   if (lw_rankine_battered(a.friction_rad, a.slope_rad, a.batter_rad, &k, &turn, NULL) == LW_OK)
     FINITE(k, turn);

@@ -23,14 +23,14 @@ static lw_wall_angles angles_of(const case_row *row) {
 
 static case_outcome spiral(const case_row *row, double *value) {
   lw_wall_angles angles = angles_of(row);
-  lw_status status = lw_log_spiral_coefficient(state_of(row), &angles, value, NULL);
+  lw_status status = lw_log_spiral_coefficient(state_of(row), &angles, value, NULL, NULL);
   return status == LW_OK ? CASE_VALUE : CASE_NO_SOLUTION;
 }
 
 static case_outcome annex_c(const case_row *row, double *value) {
   lw_wall_angles angles = angles_of(row);
   lw_annex_c annex;
-  if (lw_annex_c_coefficients(state_of(row), &angles, &annex, NULL) != LW_OK) return CASE_NO_SOLUTION;
+  if (lw_annex_c_coefficients(state_of(row), &angles, &annex, NULL, NULL) != LW_OK) return CASE_NO_SOLUTION;
   const struct {
     const char *quantity;
     double value;

@@ -12,7 +12,7 @@
 
 static double annex_of(const lw_wall_angles *angles) {
   lw_annex_c annex = {.k = NAN};
-  cr_assert_eq(lw_annex_c_coefficients(LW_ACTIVE, angles, &annex, NULL), LW_OK);
+  cr_assert_eq(lw_annex_c_coefficients(LW_ACTIVE, angles, &annex, NULL, NULL), LW_OK);
   return annex.k;
 }
 

@@ -28,12 +28,12 @@ static lw_status coulomb(lw_earth_state state, const double *in, double *out) {
 }
 static lw_status spiral(lw_earth_state state, const double *in, double *out) {
   lw_wall_angles a = angles(in);
-  return lw_log_spiral_coefficient(state, &a, out, NULL);
+  return lw_log_spiral_coefficient(state, &a, out, NULL, NULL);
 }
 static lw_status annex(lw_earth_state state, const double *in, double *out) {
   lw_wall_angles a = angles(in);
   lw_annex_c c = {0};
-  lw_status status = lw_annex_c_coefficients(state, &a, &c, NULL);
+  lw_status status = lw_annex_c_coefficients(state, &a, &c, NULL, NULL);
   memcpy(out, &c, sizeof c);
   return status;
 }

@@ -9,7 +9,7 @@
 
 static double spiral_of(lw_earth_state state, const lw_wall_angles *angles) {
   double k = NAN;
-  cr_assert_eq(lw_log_spiral_coefficient(state, angles, &k, NULL), LW_OK);
+  cr_assert_eq(lw_log_spiral_coefficient(state, angles, &k, NULL, NULL), LW_OK);
   return k;
 }
 
@@ -22,7 +22,7 @@ Test(passive, order_of_the_three) {
         double spiral = spiral_of(LW_PASSIVE, &angles), plane = INFINITY;
         lw_annex_c annex;
         (void)lw_coulomb_coefficient(LW_PASSIVE, &angles, &plane, NULL);
-        cr_assert_eq(lw_annex_c_coefficients(LW_PASSIVE, &angles, &annex, NULL), LW_OK);
+        cr_assert_eq(lw_annex_c_coefficients(LW_PASSIVE, &angles, &annex, NULL, NULL), LW_OK);
         cr_expect_leq(spiral, plane, "phi %g share %g slope %g", phi, share, slope);
         if (slope > -0.1)
           cr_expect_leq(annex.k, spiral * (1.0 + 1e-9), "phi %g share %g slope %g: %g over %g", phi, share,
@@ -36,7 +36,7 @@ Test(passive, smooth_wall_on_level_ground_is_rankine) {
     double rankine, fit, lancellotta;
     lw_annex_c annex;
     cr_assert_eq(lw_rankine_coefficient(LW_PASSIVE, RAD(phi), 0.0, &rankine, NULL), LW_OK);
-    cr_assert_eq(lw_annex_c_coefficients(LW_PASSIVE, &angles, &annex, NULL), LW_OK);
+    cr_assert_eq(lw_annex_c_coefficients(LW_PASSIVE, &angles, &annex, NULL, NULL), LW_OK);
     cr_assert_eq(lw_ufc_passive_coefficient(RAD(phi), 0.0, &fit, NULL), LW_OK);
     cr_assert_eq(lw_lancellotta_coefficient(RAD(phi), 0.0, &lancellotta, NULL), LW_OK);
     cr_expect_lt(fabs(spiral_of(LW_PASSIVE, &angles) / rankine - 1.0), 1e-9);
@@ -52,7 +52,7 @@ Test(passive, annex_c_upright_and_level_is_lancellotta) {
     lw_wall_angles angles = {RAD(34.3), share * RAD(34.3), 0.0, 0.0};
     lw_annex_c annex;
     double k;
-    cr_assert_eq(lw_annex_c_coefficients(LW_PASSIVE, &angles, &annex, NULL), LW_OK);
+    cr_assert_eq(lw_annex_c_coefficients(LW_PASSIVE, &angles, &annex, NULL, NULL), LW_OK);
     cr_assert_eq(lw_lancellotta_coefficient(RAD(34.3), share * RAD(34.3), &k, NULL), LW_OK);
     cr_expect_lt(fabs(annex.kg / k - 1.0), 1e-12);
   }
@@ -75,14 +75,14 @@ Test(passive, refused_outside_its_range) {
   lw_annex_c annex;
   double k;
   lw_error error = {0};
-  cr_expect_eq(lw_annex_c_coefficients(LW_PASSIVE, &rough, &annex, &error), LW_NO_SOLUTION);
+  cr_expect_eq(lw_annex_c_coefficients(LW_PASSIVE, &rough, &annex, &error, NULL), LW_NO_SOLUTION);
   cr_expect_eq(error.reason, LW_REASON_ANGLE_OUT_OF_RANGE);
-  cr_expect_eq(lw_annex_c_coefficients(LW_PASSIVE, &steep, &annex, &error), LW_NO_SOLUTION);
+  cr_expect_eq(lw_annex_c_coefficients(LW_PASSIVE, &steep, &annex, &error, NULL), LW_NO_SOLUTION);
   cr_expect_eq(error.reason, LW_REASON_STEEPER_THAN_FRICTION);
   cr_expect_eq(lw_lancellotta_coefficient(RAD(30.0), RAD(31.0), &k, &error), LW_NO_SOLUTION);
   cr_expect_eq(lw_ufc_passive_coefficient(0.0, 0.0, &k, &error), LW_NO_SOLUTION);
   steep.slope_rad = RAD(-31.0);
-  cr_expect_eq(lw_log_spiral_coefficient(LW_PASSIVE, &steep, &k, &error), LW_NO_SOLUTION);
+  cr_expect_eq(lw_log_spiral_coefficient(LW_PASSIVE, &steep, &k, &error, NULL), LW_NO_SOLUTION);
   cr_expect_eq(error.reason, LW_REASON_STEEPER_THAN_FRICTION);
 }
 
@@ -98,7 +98,7 @@ Test(passive, thrusts_follow_their_coefficients) {
   cr_expect_lt(fabs(thrust.total_kn_per_m / weight - spiral_of(LW_PASSIVE, &angles)), 1e-9);
   cr_expect_lt(fabs(thrust.vertical_kn_per_m + thrust.total_kn_per_m * sin(RAD(16.0))), 1e-9);
   lw_annex_c annex;
-  cr_assert_eq(lw_annex_c_coefficients(LW_PASSIVE, &angles, &annex, NULL), LW_OK);
+  cr_assert_eq(lw_annex_c_coefficients(LW_PASSIVE, &angles, &annex, NULL, NULL), LW_OK);
   cr_assert_eq(lw_annex_c_thrust(LW_PASSIVE, &plane, &thrust, NULL, &working), LW_OK);
   cr_expect_lt(fabs(thrust.total_kn_per_m / weight - annex.k), 1e-9);
   cr_expect_eq(h.incomplete, 0);
@@ -117,7 +117,7 @@ Test(passive, all_meet_in_rankines_state) {
       cr_assert_eq(status, LW_OK);
       lw_wall_angles angles = {RAD(31.0), obliquity, RAD(batter), RAD(slope)};
       lw_annex_c annex;
-      cr_assert_eq(lw_annex_c_coefficients(LW_ACTIVE, &angles, &annex, NULL), LW_OK);
+      cr_assert_eq(lw_annex_c_coefficients(LW_ACTIVE, &angles, &annex, NULL, NULL), LW_OK);
       cr_assert_eq(lw_coulomb_coefficient(LW_ACTIVE, &angles, &plane, NULL), LW_OK);
       cr_expect_lt(fabs(annex.fan_rad), 1e-9);
       cr_expect_lt(fabs(annex.k / rankine - 1.0), 1e-9, "slope %g batter %g", slope, batter);
