@@ -145,7 +145,24 @@ lw_status lw_slip_of_circle(const lw_slip_ground *ground, const lw_slip_circle *
  *  gives LW_OK · LW_NO_SOLUTION, as above
  *  from  [FELLENIUS1936 circle]; [BISHOP1955 simplified]; tested by tests/handbook/slip.csv */
 lw_status lw_slip_of_slices(const lw_slip_slices *list, const lw_slip_circle *circle, double seismic,
-                            lw_slip_method method, lw_slip *slip);
+                            lw_slip_method method, lw_slip *slip, const lw_working *working);
+
+/* What one slice drives and holds; of all slices these add up to what their factors are made of. */
+typedef struct lw_slip_forces {
+  double driving_kn_per_m;             /* W sin α */
+  double shaken_kn_per_m;              /* kh W times its arm over the radius */
+  double ordinary_kn_per_m;            /* c l + (W cos α - kh W sin α - u l) tan φ, no normal force below 0 */
+  double m_alpha, bishop_kn_per_m;     /* [c b + (W - u b) tan φ]/m_alpha; 0 without a factor */
+} lw_slip_forces;
+
+/** The forces of one slice.
+ *  in    slice    of a list that has a factor
+ *        circle   for an earthquake's arm; NULL where there is none
+ *        seismic  kh   1   0: none
+ *        factor   Bishop's   1   0: it has none
+ *  from  [FELLENIUS1936 circle]; [BISHOP1955 simplified]; tested by tests/report/slip_shown.c */
+lw_slip_forces lw_slip_forces_of(const lw_slip_slice *slice, const lw_slip_circle *circle, double seismic,
+                                 double factor);
 
 /** The circle with the least factor: a grid of exits, entries and depths, then line searches from its best.
  *  in    ground   as above; its box holds the exits and entries to try
@@ -178,7 +195,8 @@ bool lw_slip_search_below(const lw_slip_ground *ground, lw_slip_method method, d
  *        water_kpa   uplift on it per horizontal area, γw m z; flow along the slope: γw m z cos²β is u
  *  gives [c + (γ z - water) cos²β tan φ]/(γ z sin β cos β)
  *  from  [TAYLOR1948 infinite slope]; tested by tests/handbook/slip.csv */
-double lw_slip_infinite(const lw_slip_soil *soil, double slope_rad, double depth_m, double water_kpa);
+double lw_slip_infinite(const lw_slip_soil *soil, double slope_rad, double depth_m, double water_kpa,
+                        const lw_working *working);
 
 /** Height at which a free face stands on its own, by a plane through its foot.
  *  in    soil       friction, cohesion, unit weight

@@ -135,7 +135,7 @@ static void check_bed(const lw_check_context *context, lw_situation *situation) 
   double weight = fill->unit_weight_kn_per_m3 * (depth - wet) + fill->saturated_unit_weight_kn_per_m3 * wet;
   lw_slip_soil soil = {.friction_rad = least, .unit_weight_kn_per_m3 = weight / depth};
   double lifted = site->water_unit_weight_kn_per_m3 * wet;
-  double has = lw_slip_infinite(&soil, wall->bed_slope_rad, depth, lifted) *
+  double has = lw_slip_infinite(&soil, wall->bed_slope_rad, depth, lifted, NULL) *
                lw_format_times(context->format, context->load_case->kind, LW_NEED_SLIDING_RESISTANCE,
                                LW_NEED_SLIDING_RESISTANCE_TIMES);
   check.demand = lw_known(weight * sin(wall->bed_slope_rad) * cos(wall->bed_slope_rad));

@@ -1,35 +1,89 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
+#include "base/bound.h"
 #include "slip_parts.h"
 
 /* The factors of one circle. */
 
 enum { ITERATIONS = 100 };
 /* Newton squares the gap: a step of 1e-4 leaves 1e-8. */
-static const double SETTLED = 1e-7, SETTLED_BY_NEWTON = 1e-4, LEAST_M_ALPHA = 0.2;
+static const double SETTLED = 1e-7, SETTLED_BY_NEWTON = 1e-4, LEAST_M_ALPHA = 0.2, LEAST_START = 0.1;
 
-static void sums(const lw_slip_slices *list, const lw_slip_circle *circle, double kh, double *driving,
-                 double *resisting) {
-  *driving = *resisting = 0.0;
+/* What is sought of one slice; the sums, the search and the working have it from here. */
+static double driving(const lw_slip_slice *s) {
+  return s->weight_kn_per_m * s->sine;
+}
+
+static double shaken(const lw_slip_slice *s, const lw_slip_circle *circle, double kh) {
+  if (!circle || kh <= 0.0) return 0.0;
+  return kh * s->weight_kn_per_m * (circle->centre_y_m - s->weight_y_m) / circle->radius_m;
+}
+
+static double ordinary(const lw_slip_slice *s, double kh) {
+  double normal =
+      s->weight_kn_per_m * s->cosine - kh * s->weight_kn_per_m * s->sine - s->pore_kpa * s->length_m;
+  return s->cohesion_kpa * s->length_m + lw_larger(normal, 0.0) * s->tan_friction;
+}
+
+static double before_m_alpha(const lw_slip_slice *s) {
+  double carried = lw_larger(s->weight_kn_per_m - s->pore_kpa * s->width_m, 0.0);
+  return s->cohesion_kpa * s->width_m + carried * s->tan_friction;
+}
+
+static double m_alpha_of(const lw_slip_slice *s, double over_factor) {
+  return s->cosine + s->sine * s->tan_friction * over_factor;
+}
+
+lw_slip_forces lw_slip_forces_of(const lw_slip_slice *slice, const lw_slip_circle *circle, double seismic,
+                                 double factor) {
+  lw_slip_forces f = {.driving_kn_per_m = driving(slice),
+                      .shaken_kn_per_m = shaken(slice, circle, seismic),
+                      .ordinary_kn_per_m = ordinary(slice, seismic)};
+  if (factor <= 0.0) return f;
+  f.m_alpha = m_alpha_of(slice, 1.0 / factor);
+  f.bishop_kn_per_m = before_m_alpha(slice) / f.m_alpha;
+  return f;
+}
+
+static void sums(const lw_slip_slices *list, const lw_slip_circle *circle, double kh, double *drives,
+                 double *holds) {
+  *drives = *holds = 0.0;
   for (int i = 0; i < list->count; i++) {
     const lw_slip_slice *s = &list->slice[i];
-    double shaken = kh * s->weight_kn_per_m;
-    double normal = s->weight_kn_per_m * s->cosine - shaken * s->sine - s->pore_kpa * s->length_m;
-    *driving += s->weight_kn_per_m * s->sine;
-    if (circle && kh > 0.0) *driving += shaken * (circle->centre_y_m - s->weight_y_m) / circle->radius_m;
-    *resisting += s->cohesion_kpa * s->length_m + lw_larger(normal, 0.0) * s->tan_friction;
+    *drives += driving(s);
+    if (circle && kh > 0.0) *drives += shaken(s, circle, kh);
+    *holds += ordinary(s, kh);
   }
+}
+
+/* One round of Bishop's equation: what is put in, the sum it gives, by how much that over what drives rises
+ * with the factor, and the factor that comes out. */
+typedef struct bishop_round {
+  double factor, holds, slope, next;
+  bool newton;
+} bishop_round;
+
+static void write_round(const bishop_round *r, int number, double drives, const lw_working *working) {
+  char now[8], next[8], formula[64];
+  if (working == NULL) return;
+  lw_print(now, sizeof now, "F%d", number - 1);
+  lw_print(next, sizeof next, "F%d", number);
+  lw_print(formula, sizeof formula, "%s + (SB/SD - %s)/(1 - g)", now, now);
+  const lw_bound bound[] = {
+      {now, r->factor, ""}, {"SB", r->holds, "kN/m"}, {"SD", drives, "kN/m"}, {"g", r->slope, ""}};
+  const lw_step step = {next, r->newton ? formula : "SB/SD", NULL, r->next, "", "[BISHOP1955 simplified]"};
+  lw_working_bound_finely(working, &step, bound, sizeof bound / sizeof bound[0]);
 }
 
 /* The factor is on both sides of Bishop's equation. Newton's method: where the classical iteration closes a
  * part of the gap each round, this squares it. */
-static bool bishop(const lw_slip_slices *list, double driving, double start, lw_slip *slip) {
+static bool bishop(const lw_slip_slices *list, double drives, double start, lw_slip *slip,
+                   const lw_working *working) {
   double part[LW_SLIP_SLICE_MAX], turn[LW_SLIP_SLICE_MAX];
   for (int i = 0; i < list->count; i++) {
     const lw_slip_slice *s = &list->slice[i];
-    double carried = lw_larger(s->weight_kn_per_m - s->pore_kpa * s->width_m, 0.0);
-    part[i] = s->cohesion_kpa * s->width_m + carried * s->tan_friction;
+    part[i] = before_m_alpha(s);
     turn[i] = s->sine * s->tan_friction;
   }
   double factor = start;
@@ -43,11 +97,12 @@ static bool bishop(const lw_slip_slices *list, double driving, double start, lw_
       sum += share;
       rise += share * over_m * turn[i];
     }
-    /* Of sum/driving over the factor; at 1 or more the classical iteration would not settle either. */
-    double slope = rise * over * over / driving, fixed = sum / driving;
+    /* Of sum/drives over the factor; at 1 or more the classical iteration would not settle either. */
+    double slope = rise * over * over / drives, fixed = sum / drives;
     bool newton = slope < 0.9;
     double next = newton ? factor + (fixed - factor) / (1.0 - slope) : fixed;
     if (!(next > 0.0) || !isfinite(next)) return false;
+    write_round(&(bishop_round){factor, sum, slope, next, newton}, round, drives, working);
     bool settled = fabs(next - factor) <= (newton ? SETTLED_BY_NEWTON : SETTLED) * next;
     factor = next;
     if (!settled) continue;
@@ -58,25 +113,47 @@ static bool bishop(const lw_slip_slices *list, double driving, double start, lw_
   return false;
 }
 
+/* Where Bishop's equation is looked for from. */
+static double start_of(const lw_slip *slip) {
+  return lw_larger(slip->ordinary, LEAST_START);
+}
+
 static lw_status factors_of(const lw_slip_slices *list, const lw_slip_circle *circle, double seismic,
                             lw_slip_method method, lw_slip *slip) {
   lw_slip found = {.slice_count = list->count};
-  double resisting;
+  double holds;
   if (circle) found.circle = *circle;
-  sums(list, circle, seismic, &found.driving_kn_per_m, &resisting);
+  sums(list, circle, seismic, &found.driving_kn_per_m, &holds);
   if (!(found.driving_kn_per_m > 1e-9)) return LW_NO_SOLUTION;
-  found.ordinary = resisting / found.driving_kn_per_m;
-  bool known = bishop(list, found.driving_kn_per_m, lw_larger(found.ordinary, 0.1), &found);
+  found.ordinary = holds / found.driving_kn_per_m;
+  bool known = bishop(list, found.driving_kn_per_m, start_of(&found), &found, NULL);
   if (!known) found.bishop = 0.0;
   if (!known && method == LW_SLIP_BISHOP) return LW_NO_SOLUTION;
   *slip = found;
   return LW_OK;
 }
 
+/* The factors that were found, once more for who reads how. */
+static void write(const lw_slip_slices *list, const lw_slip_circle *circle, double seismic,
+                  const lw_slip *slip, const lw_working *working) {
+  double drives, holds, start = start_of(slip);
+  lw_slip again = *slip;
+  sums(list, circle, seismic, &drives, &holds);
+  const lw_bound bound[] = {{"ST", holds, "kN/m"}, {"SD", drives, "kN/m"}, {"Fo", slip->ordinary, ""}};
+  const lw_step ordinary_step = {"Fo", "ST/SD", NULL, slip->ordinary, "", "[FELLENIUS1936 circle]"};
+  const lw_step start_step = {"F0", start > slip->ordinary ? "0.1" : "Fo", NULL, start, "", ""};
+  lw_working_bound(working, &ordinary_step, bound, sizeof bound / sizeof bound[0]);
+  if (slip->bishop <= 0.0) return;
+  lw_working_bound(working, &start_step, bound, sizeof bound / sizeof bound[0]);
+  (void)bishop(list, drives, start, &again, working);
+}
+
 lw_status lw_slip_of_slices(const lw_slip_slices *list, const lw_slip_circle *circle, double seismic,
-                            lw_slip_method method, lw_slip *slip) {
+                            lw_slip_method method, lw_slip *slip, const lw_working *working) {
   if (!lw_slip_slices_hold(list) || !(seismic >= 0.0 && seismic < 1.0)) return LW_NO_SOLUTION;
-  return factors_of(list, circle, seismic, method, slip);
+  lw_status status = factors_of(list, circle, seismic, method, slip);
+  if (status == LW_OK && working != NULL) write(list, circle, seismic, slip, working);
+  return status;
 }
 
 static void take_off(lw_slip_slices *list, double sign) {

@@ -208,7 +208,7 @@ static void go_along_plane(const lw_formula_given *given, lw_slip_run *run) {
   run->depth_m = v[DEPTH].si;
   run->uplift_kpa = v[PORE_RATIO].si * soil.unit_weight_kn_per_m3 * run->depth_m / (cosine * cosine);
   run->ground.below = soil;
-  run->plane_factor = lw_slip_infinite(&soil, run->slope_rad, run->depth_m, run->uplift_kpa);
+  run->plane_factor = lw_slip_infinite(&soil, run->slope_rad, run->depth_m, run->uplift_kpa, NULL);
 }
 
 static int refuse_no_circle(lw_formula_given *given, const lw_slip_run *run) {

@@ -29,23 +29,6 @@ bool lw_slip_shown(const lw_result *result, const lw_situation *situation, lw_sl
          LW_OK;
 }
 
-double lw_slice_driving(const lw_slip_slice *slice) {
-  return slice->weight_kn_per_m * slice->sine;
-}
-
-double lw_slice_shaken(const lw_slip_view *view, const lw_slip_slice *slice) {
-  const lw_slip_circle *circle = &view->slip.circle;
-  double arm = (circle->centre_y_m - slice->weight_y_m) / circle->radius_m;
-  return view->seismic > 0.0 ? view->seismic * slice->weight_kn_per_m * arm : 0.0;
-}
-
-double lw_slice_holding(const lw_slip_view *view, const lw_slip_slice *slice) {
-  double level = view->seismic * slice->weight_kn_per_m;
-  double normal =
-      slice->weight_kn_per_m * slice->cosine - level * slice->sine - slice->pore_kpa * slice->length_m;
-  return slice->cohesion_kpa * slice->length_m + fmax(normal, 0.0) * slice->tan_friction;
-}
-
 void lw_figures_of_slip(const lw_figures *figures, const lw_situation *situation) {
   const lw_slip *slip = &situation->slip;
   if (!situation->slip_known || slip->status != LW_OK) return;
@@ -73,6 +56,7 @@ void lw_figures_of_slip(const lw_figures *figures, const lw_situation *situation
 
 void lw_figures_of_slice(const lw_figures *figures, const lw_slip_view *view, int number) {
   const lw_slip_slice *slice = &view->list.slice[number];
+  lw_slip_forces force = lw_slip_forces_of(slice, &view->slip.circle, view->seismic, view->slip.bishop);
   const struct {
     lw_figure_word word;
     double value;
@@ -85,9 +69,9 @@ void lw_figures_of_slice(const lw_figures *figures, const lw_slip_view *view, in
       {{"pore_kpa", "pore pressure at its base", "kPa", ""}, slice->pore_kpa},
       {{"cohesion_kpa", "cohesion at its base", "kPa", ""}, slice->cohesion_kpa},
       {{"friction_deg", "friction at its base", "deg", ""}, atan(slice->tan_friction) * LW_DEG_PER_RAD},
-      {{"driving_kn_per_m", "what drives it", "kN/m", ""}, lw_slice_driving(slice)},
-      {{"shaken_kn_per_m", "what an earthquake adds to that", "kN/m", ""}, lw_slice_shaken(view, slice)},
-      {{"holding_kn_per_m", "what holds it, by ordinary slices", "kN/m", ""}, lw_slice_holding(view, slice)}};
+      {{"driving_kn_per_m", "what drives it", "kN/m", ""}, force.driving_kn_per_m},
+      {{"shaken_kn_per_m", "what an earthquake adds to that", "kN/m", ""}, force.shaken_kn_per_m},
+      {{"holding_kn_per_m", "what holds it, by ordinary slices", "kN/m", ""}, force.ordinary_kn_per_m}};
   for (size_t i = 0; i < sizeof all / sizeof *all; i++) lw_figures_put(figures, &all[i].word, all[i].value);
 }
 

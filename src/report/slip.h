@@ -16,11 +16,6 @@ typedef struct lw_slip_view {
 
 /* The circle sliced afresh; false where there is none. */
 bool lw_slip_shown(const lw_result *result, const lw_situation *situation, lw_slip_view *view);
-/* What drives a slice, what an earthquake adds, and what holds it back by ordinary slices: these add up to
- * the sums of the circle. */
-double lw_slice_driving(const lw_slip_slice *slice);
-double lw_slice_shaken(const lw_slip_view *view, const lw_slip_slice *slice);
-double lw_slice_holding(const lw_slip_view *view, const lw_slip_slice *slice);
 
 void lw_figures_of_slip(const lw_figures *figures, const lw_situation *situation);
 void lw_figures_of_slices(const lw_figures *figures, const lw_situation *situation);

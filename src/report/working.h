@@ -25,6 +25,8 @@ void lw_recorder_free(lw_recorder *recorder);
 void lw_working_diagram(const lw_page *page, const lw_stage *stage);
 /* One step: symbol = formula, the numbers put in, the value with its unit and source. */
 void lw_working_say(const lw_page *page, const lw_step *step);
+/* A recorder whose steps go straight onto a page, which must outlive it. */
+lw_working lw_page_working(lw_page *page);
 /* Rankine and Coulomb with the wedge beside each. */
 void lw_working_compared(const lw_page *page, const lw_result *result);
 /* A contact: base, pad, or a joint by its number. */

@@ -3,18 +3,10 @@
 
 /* The working of the wall while it is built, and of the narrow bed. */
 
-static void step_taken(void *context, const lw_step *step) {
-  lw_working_say(context, step);
-}
-
-static void heading_taken(void *context, const char *title) {
-  lw_page_say(context, " ", title);
-}
-
 static void diagram(const lw_page *page, const lw_building *g) {
   const lw_building_course *course = &g->course[g->worst];
   lw_page copy = *page;
-  lw_working working = {.context = &copy, .heading = heading_taken, .step = step_taken};
+  lw_working working = lw_page_working(&copy);
   lw_compaction compaction = {.line_load_kn_per_m = g->plant.line_load_kn_per_m,
                               .unit_weight_kn_per_m3 = course->unit_weight_kn_per_m3,
                               .friction_rad = course->friction_rad,

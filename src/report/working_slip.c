@@ -5,78 +5,109 @@
 
 #include "working.h"
 
-/* The worst circle of a situation, slice by slice: the sums of ordinary slices can be followed by hand. */
+/* The worst circle of a situation, slice by slice: few slices, which can be followed by hand. */
 
 static void circle(const lw_page *page, const lw_slip *slip) {
   const lw_slip_circle *c = &slip->circle;
-  lw_page_sayf(page, "  ",
-               "The worst of %d circles: centre x = %.3f m, y = %.3f m, R = %.3f m; out of the ground at x = "
-               "%.3f m, into it at x = %.3f m.",
-               slip->circles, c->centre_x_m, c->centre_y_m, c->radius_m, c->exit_x_m, c->entry_x_m);
+  lw_page_sayf(
+      page, "  ",
+      "The worst of %d circles: centre xc = %.4f m, yc = %.4f m, radius Rc = %.4f m; out of the ground "
+      "at x = %.3f m, into it at x = %.3f m.",
+      slip->circles, c->centre_x_m, c->centre_y_m, c->radius_m, c->exit_x_m, c->entry_x_m);
 }
 
-static const char HEADS[] = "  %2s %7s %6s %7s %7s %6s %7s %6s %5s %7s %7s";
-static const char HEADS_SHAKEN[] = "  %2s %6s %5s %7s %6s %5s %6s %5s %4s %7s %7s %7s";
+static const char GIVEN[] = "  %2s %8s %7s %7s %7s %8s %7s %6s %6s%8s";
 
-static void heads(const lw_page *page) {
-  lw_page_say(page, "  ",
-              "D = W sin a, T = c l + (W cos a - u l) tan phi, sin a = (x - xc)/R; few slices here.");
-  lw_page_linef(page, LW_TONE_PLAIN, HEADS, "", "x", "b", "W", "a", "l", "u", "c", "phi", "D", "T");
-  lw_page_linef(page, LW_TONE_PLAIN, HEADS, "", "m", "m", "kN/m", "deg", "m", "kPa", "kPa", "deg", "kN/m",
-                "kN/m");
+static void given_heads(const lw_page *page, bool shaken) {
+  lw_page_say(
+      page, "  ",
+      "Each slice: x its middle, dx its width, dl the arc below it, al its base's slope, sin al = (x - "
+      "xc)/Rc, Ws its weight with what stands on it, u, c and phi at its base.");
+  if (shaken) lw_page_say(page, "  ", "yw is the level of its weight.");
+  lw_page_linef(page, LW_TONE_PLAIN, GIVEN, "", "x", "dx", "dl", "al", "Ws", "u", "c", "phi",
+                shaken ? "yw" : "");
+  lw_page_linef(page, LW_TONE_PLAIN, GIVEN, "", "m", "m", "m", "deg", "kN/m", "kPa", "kPa", "deg",
+                shaken ? "m" : "");
 }
 
-/* What an earthquake adds has a column of its own. */
-static void heads_shaken(const lw_page *page, double seismic) {
-  lw_page_sayf(page, "  ",
-               "D = W sin a, E = kh W (yc - yw)/R with yw the level of W and kh = %.4f, T = c l + (W cos a - "
-               "kh W sin a - u l) tan phi, sin a = (x - xc)/R; few slices here.",
-               seismic);
-  lw_page_linef(page, LW_TONE_PLAIN, HEADS_SHAKEN, "", "x", "b", "W", "a", "l", "u", "c", "phi", "D", "T",
-                "E");
-  lw_page_linef(page, LW_TONE_PLAIN, HEADS_SHAKEN, "", "m", "m", "kN/m", "deg", "m", "kPa", "kPa", "deg",
-                "kN/m", "kN/m", "kN/m");
-}
-
-static void slice(const lw_page *page, const lw_slip_view *view, int number) {
+static void given(const lw_page *page, const lw_slip_view *view, int number) {
   const lw_slip_slice *s = &view->list.slice[number];
-  double angle = asin(s->sine) * LW_DEG_PER_RAD, friction = atan(s->tan_friction) * LW_DEG_PER_RAD;
-  if (view->seismic > 0.0)
-    lw_page_linef(page, LW_TONE_PLAIN,
-                  "  %2d %6.2f %5.2f %7.3f %6.2f %5.2f %6.2f %5.2f %4.1f %7.3f %7.3f %7.3f", number + 1,
-                  s->x_m, s->width_m, s->weight_kn_per_m, angle, s->length_m, s->pore_kpa, s->cohesion_kpa,
-                  friction, lw_slice_driving(s), lw_slice_holding(view, s), lw_slice_shaken(view, s));
-  else
-    lw_page_linef(page, LW_TONE_PLAIN, "  %2d %7.3f %6.3f %7.3f %7.2f %6.3f %7.3f %6.2f %5.1f %7.3f %7.3f",
-                  number + 1, s->x_m, s->width_m, s->weight_kn_per_m, angle, s->length_m, s->pore_kpa,
-                  s->cohesion_kpa, friction, lw_slice_driving(s), lw_slice_holding(view, s));
+  char level[24] = "";
+  if (view->seismic > 0.0) lw_number_print(level, sizeof level, s->weight_y_m, 4);
+  lw_page_linef(page, LW_TONE_PLAIN, "  %2d %8.4f %7.4f %7.4f %7.2f %8.4f %7.3f %6.2f %6.2f%8s", number + 1,
+                s->x_m, s->width_m, s->length_m, asin(s->sine) * LW_DEG_PER_RAD, s->weight_kn_per_m,
+                s->pore_kpa, s->cohesion_kpa, atan(s->tan_friction) * LW_DEG_PER_RAD, level);
 }
 
-static void ordinary(const lw_page *page, const lw_slip_view *view) {
-  double holding = 0.0, driving = 0.0, shaken = 0.0;
+static const char FORCES[] = "  %4s %9s%9s %9s %9s %9s";
+
+static void forces_heads(const lw_page *page, const lw_slip_view *view) {
+  bool shaken = view->seismic > 0.0, bishop = view->slip.bishop > 0.0;
+  if (shaken)
+    lw_page_sayf(page, "  ", "D = Ws sin al, E = kh Ws (yc - yw)/Rc with kh = %.4f.", view->seismic);
+  lw_page_sayf(page, "  ",
+               "%sTo = c dl + N tan phi with N = Ws dx/dl%s - u dl, not below 0, by ordinary slices.",
+               shaken ? "" : "D = Ws sin al. ", shaken ? " - kh Ws sin al" : "");
+  if (bishop)
+    lw_page_sayf(
+        page, "  ",
+        "Tb = [c dx + (Ws - u dx) tan phi]/ma by Bishop, the bracket not below 0, with ma = dx/dl + sin "
+        "al tan phi/F and F = %.6f.",
+        view->slip.bishop);
+  lw_page_linef(page, LW_TONE_PLAIN, FORCES, "", "D", shaken ? "E" : "", "To", bishop ? "ma" : "",
+                bishop ? "Tb" : "");
+  lw_page_linef(page, LW_TONE_PLAIN, FORCES, "", "kN/m", shaken ? "kN/m" : "", "kN/m", "",
+                bishop ? "kN/m" : "");
+}
+
+/* A number of a column, where the column is there. */
+static const char *cell(char out[24], double value, bool there) {
+  out[0] = '\0';
+  if (there) lw_number_print(out, 24, value, 4);
+  return out;
+}
+
+static void forces(const lw_page *page, const lw_slip_view *view, const char *name, const lw_slip_forces *f) {
+  char d[24], e[24], o[24], m[24], b[24];
+  bool bishop = view->slip.bishop > 0.0;
+  lw_page_linef(page, LW_TONE_PLAIN, FORCES, name, cell(d, f->driving_kn_per_m, true),
+                cell(e, f->shaken_kn_per_m, view->seismic > 0.0), cell(o, f->ordinary_kn_per_m, true),
+                cell(m, f->m_alpha, bishop && f->m_alpha > 0.0), cell(b, f->bishop_kn_per_m, bishop));
+}
+
+static void all_forces(const lw_page *page, const lw_slip_view *view) {
+  lw_slip_forces sum = {0};
+  forces_heads(page, view);
   for (int i = 0; i < view->list.count; i++) {
-    const lw_slip_slice *s = &view->list.slice[i];
-    holding += lw_slice_holding(view, s);
-    driving += lw_slice_driving(s);
-    shaken += lw_slice_shaken(view, s);
+    char name[8];
+    lw_slip_forces f =
+        lw_slip_forces_of(&view->list.slice[i], &view->slip.circle, view->seismic, view->slip.bishop);
+    sum.driving_kn_per_m += f.driving_kn_per_m;
+    sum.shaken_kn_per_m += f.shaken_kn_per_m;
+    sum.ordinary_kn_per_m += f.ordinary_kn_per_m;
+    sum.bishop_kn_per_m += f.bishop_kn_per_m;
+    lw_print(name, sizeof name, "%d", i + 1);
+    forces(page, view, name, &f);
   }
-  if (view->seismic > 0.0)
-    lw_page_sayf(page, "  ",
-                 "Ordinary: sum of T / (sum of D + sum of E) = %.4f / (%.4f + %.4f) = %.4f [FELLENIUS1936 "
-                 "circle]",
-                 holding, driving, shaken, view->slip.ordinary);
-  else
-    lw_page_sayf(page, "  ", "Ordinary: sum of T / sum of D = %.4f / %.4f = %.4f [FELLENIUS1936 circle]",
-                 holding, driving, view->slip.ordinary);
+  forces(page, view, "sums", &sum);
 }
 
-static void sums(const lw_page *page, const lw_slip_view *view, const lw_slip *slip) {
-  ordinary(page, view);
+/* The factors of these slices, as the method found them. */
+static void factors(const lw_page *page, const lw_result *result, const lw_slip_view *view) {
+  lw_page to = *page;
+  lw_working working = lw_page_working(&to);
+  lw_slip again;
+  lw_page_sayf(page, "  ", "ST is the sum of To, SD of D%s.", view->seismic > 0.0 ? " and E" : "");
   if (view->slip.bishop > 0.0)
-    lw_page_sayf(page, "  ",
-                 "Bishop: sum of [c b + (W - u b) tan phi]/m / %s = %.4f, m = cos a + sin a tan phi/F, "
-                 "F put in until it stays [BISHOP1955 simplified]",
-                 view->seismic > 0.0 ? "(sum of D + sum of E)" : "sum of D", view->slip.bishop);
+    lw_page_say(
+        page, "  ",
+        "SB is the sum of Tb with the F before, g by how much SB/SD rises with it, (sum of Tb sin al tan "
+        "phi/ma)/(F^2 SD), by which Newton's rule goes on until F stays.");
+  (void)lw_slip_of_slices(&view->list, &view->slip.circle, view->seismic, result->wall.method.slip, &again,
+                          &working);
+}
+
+static void search(const lw_page *page, const lw_slip *slip) {
   lw_page_sayf(page, "  ", "With the %d slices of the search: ordinary %.4f%s", slip->slice_count,
                slip->ordinary, slip->bishop > 0.0 ? "" : ".");
   if (slip->bishop > 0.0) lw_page_sayf(page, "    ", "and Bishop %.4f.", slip->bishop);
@@ -108,11 +139,10 @@ void lw_working_slip(const lw_page *page, const lw_result *result, const lw_situ
         "In front of the wall the ground weighs its light end, %.1f kN/m3 moist, in each slice where that "
         "holds more than it drives.",
         view.light_kn_per_m3);
-  if (view.seismic > 0.0)
-    heads_shaken(page, view.seismic);
-  else
-    heads(page);
-  for (int i = 0; i < view.list.count; i++) slice(page, &view, i);
-  sums(page, &view, &s->slip);
+  given_heads(page, view.seismic > 0.0);
+  for (int i = 0; i < view.list.count; i++) given(page, &view, i);
+  all_forces(page, &view);
+  factors(page, result, &view);
+  search(page, &s->slip);
   by_set(page, result, s);
 }

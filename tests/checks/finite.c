@@ -83,7 +83,7 @@ static lw_status slices(lw_earth_state state, const double *in, double *out) {
                                   .pore_kpa = in[6],
                                   .cohesion_kpa = in[7]};
   lw_slip_method method = state == LW_ACTIVE ? LW_SLIP_BISHOP : LW_SLIP_ORDINARY;
-  lw_status status = lw_slip_of_slices(&list, NULL, 0.0, method, &slip);
+  lw_status status = lw_slip_of_slices(&list, NULL, 0.0, method, &slip, NULL);
   out[0] = slip.bishop;
   out[1] = slip.ordinary;
   out[2] = slip.driving_kn_per_m;

@@ -73,7 +73,7 @@ Test(checks, slip_infinite_slope_limit) {
     g.corner[0] = (lw_corner){-50.0, -50.0 * t};
     g.corner[1] = (lw_corner){50.0, 50.0 * t};
     g.box = (lw_slip_box){-20.0, -1.0, 1.0, 20.0, 0.0, 0.0};
-    double plane = lw_slip_infinite(&g.below, beta / DEG, 0.4, 0.0);
+    double plane = lw_slip_infinite(&g.below, beta / DEG, 0.4, 0.0, NULL);
     lw_slip_circle flat = circle_through(-10.0, -10.0 * t, 10.0, 10.0 * t, 0.02);
     lw_slip slip;
     cr_assert_eq(lw_slip_of_circle(&g, &flat, 40, &slip, NULL), LW_OK);
@@ -101,7 +101,7 @@ Test(checks, slip_pore_ratio_on_a_long_slope) {
     /* The mean depth of a segment of a parabola is two thirds of its sag, along the upright 1/cos of it. */
     double z = 1.5 / cos(beta) * 2.0 / 3.0, weight = g.below.unit_weight_kn_per_m3 * z;
     double lifted = ru * weight / pow(cos(beta), 2.0);
-    double plane = lw_slip_infinite(&g.below, beta, z, lifted);
+    double plane = lw_slip_infinite(&g.below, beta, z, lifted, NULL);
     cr_expect_lt(fabs(slip.bishop / plane - 1.0), 2e-3, "%g: %g and %g", ru, slip.bishop, plane);
     cr_expect_lt(slip.bishop, before);
     before = slip.bishop;

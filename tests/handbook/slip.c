@@ -80,7 +80,7 @@ static case_outcome run_sums(const case_row *row, double *value) {
                                   .pore_kpa = case_number(row, "ul", 0.0) / arc,
                                   .tan_friction = tan(case_number(row, "phi", NAN)),
                                   .cohesion_kpa = case_number(row, "cohesion", NAN)};
-  if (lw_slip_of_slices(&list, NULL, 0.0, LW_SLIP_ORDINARY, &slip) != LW_OK) return CASE_NO_SOLUTION;
+  if (lw_slip_of_slices(&list, NULL, 0.0, LW_SLIP_ORDINARY, &slip, NULL) != LW_OK) return CASE_NO_SOLUTION;
   *value = slip.ordinary;
   return CASE_VALUE;
 }
@@ -132,7 +132,7 @@ static case_outcome run_slices(const case_row *row, double *value) {
     at += *at == '|' ? 1 : 0;
     if (*at == ' ') break;
   }
-  if (lw_slip_of_slices(&slices, NULL, 0.0, LW_SLIP_ORDINARY, &slip) != LW_OK) return CASE_NO_SOLUTION;
+  if (lw_slip_of_slices(&slices, NULL, 0.0, LW_SLIP_ORDINARY, &slip, NULL) != LW_OK) return CASE_NO_SOLUTION;
   *value = slip.ordinary;
   return CASE_VALUE;
 }
@@ -141,7 +141,7 @@ static case_outcome run_infinite(const case_row *row, double *value) {
   lw_slip_soil soil = soil_of(row);
   double depth = case_number(row, "z", NAN);
   *value = lw_slip_infinite(&soil, case_number(row, "slope", NAN), depth,
-                            case_number(row, "m", 0.0) * 9.81 * depth);
+                            case_number(row, "m", 0.0) * 9.81 * depth, NULL);
   return CASE_VALUE;
 }
 

@@ -13,14 +13,18 @@ enum { WALLS = 40 / RANDOM_SHARE };
 
 static void add_up(const lw_result *r, const lw_situation *s) {
   lw_slip_view view;
-  double drives = 0.0, holds = 0.0;
+  double drives = 0.0, holds = 0.0, bishop = 0.0;
   if (!lw_slip_shown(r, s, &view)) return;
   for (int i = 0; i < view.list.count; i++) {
-    drives += lw_slice_driving(&view.list.slice[i]) + lw_slice_shaken(&view, &view.list.slice[i]);
-    holds += lw_slice_holding(&view, &view.list.slice[i]);
+    lw_slip_forces f =
+        lw_slip_forces_of(&view.list.slice[i], &view.slip.circle, view.seismic, view.slip.bishop);
+    drives += f.driving_kn_per_m + f.shaken_kn_per_m;
+    holds += f.ordinary_kn_per_m;
+    bishop += f.bishop_kn_per_m;
   }
   cr_expect_lt(fabs(drives - view.slip.driving_kn_per_m), 1e-9 * (1.0 + drives));
   cr_expect_lt(fabs(holds / drives - view.slip.ordinary), 1e-9 * (1.0 + view.slip.ordinary));
+  cr_expect_lt(fabs(bishop / drives - view.slip.bishop), 1e-6 * (1.0 + view.slip.bishop));
 }
 
 Test(report, slices_shown_add_up_to_their_sums) {

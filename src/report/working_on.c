@@ -1,0 +1,16 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "working.h"
+
+/* A recorder whose steps go straight onto a page. */
+
+static void heading_taken(void *context, const char *title) {
+  lw_page_say(context, " ", title);
+}
+
+static void step_taken(void *context, const lw_step *step) {
+  lw_working_say(context, step);
+}
+
+lw_working lw_page_working(lw_page *page) {
+  return (lw_working){.context = page, .heading = heading_taken, .step = step_taken};
+}
