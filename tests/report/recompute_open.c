@@ -73,8 +73,6 @@ const recompute_kind RECOMPUTE_OPEN[] = {
     {"its level part, less the friction under the wall", "a sentence for a formula"},
     {"R = # (mu V)", "the factor has four digits"},
     {"ground under the ", "a negative pressure"},
-    {"Kp = moments about the pole", "no angles of the spiral"},
-    {"Kp = Kn cos b", "Kn is another formula"},
     /* Whole parts of the page, by their headings: a line in them that comes out counts as one. */
     {"under: Slip of wall and ground along a circle", "tables that are not read yet"},
     {"under: Each course newly laid", "tables that are not read yet"},
