@@ -92,22 +92,61 @@ typedef enum lw_cue {
   LW_CUE_COUNT /* at most 32: a hazard keeps a bit for each */
 } lw_cue;
 
-/* Rows that code asks for by name: found once, when the tables are read. */
+/* Rows that code asks for by name: found once, when the tables are read. A table of figures (thresholds,
+ * fences, ordering) must have each row named here, in the unit named here, and no other row: a figure that
+ * nothing reads is refused. */
 #define LW_CLEARANCES(X) \
   X(BOUNDARY, "boundary") X(BUILDING, "building") X(OTHER_WALL, "other-wall") X(LOAD, "load") \
   X(SERVICE, "service") X(WATERBODY, "waterbody") X(PUBLIC_WAY, "public-way") \
-  X(POOL_BARRIER, "pool-barrier") X(POOL_FLAG, "pool-flag") X(FALL_FLAG, "fall-flag") \
+  X(POOL_BARRIER, "pool-barrier") X(POOL_BARRIER_NZ, "pool-barrier-nz") \
+  X(POOL_FLAG, "pool-flag") X(FALL_FLAG, "fall-flag") \
   X(FALL_BARRIER, "fall-barrier")
 #define LW_THRESHOLDS(X) \
-  X(LEVEL_GROUND, "level-ground") X(LEVEL_DIFFERENCE, "level-difference") X(BED_SLOPE, "bed-slope") \
-  X(STONE_WIDTH, "stone-width") X(LEAN_HEIGHT, "lean-height") X(LIFT_MASS, "lift-mass") \
-  X(COMPACTOR_DISTANCE, "compactor-distance") X(COMPACTOR_HEIGHTS, "compactor-heights") \
-  X(MACHINE_DISTANCE, "machine-distance") \
-  X(MACHINE_MASS, "machine-mass") X(HAND_MASS, "hand-mass") X(TRENCH_DEPTH, "trench-depth") \
-  X(MOVEMENT_ALARM, "movement-alarm") X(ASK_AGAIN, "ask-again") X(FILL_THAT_COUNTS, "fill-that-counts") \
-  X(TIER_APART, "tier-apart") X(TIER_ONE_WALL, "tier-one-wall") \
-  X(DRAINABLE_POROSITY, "drainable-porosity") X(KEEP_OUT_FRONT, "keep-out-front") \
-  X(OTHER_WALL_HEIGHT, "other-wall-height")
+  X(LEVEL_GROUND, "level-ground", "") X(LEVEL_DIFFERENCE, "level-difference", "m") \
+  X(BED_SLOPE, "bed-slope", "") X(STONE_WIDTH, "stone-width", "m") X(LEAN_HEIGHT, "lean-height", "m") \
+  X(LIFT_MASS, "lift-mass", "kg") X(COMPACTOR_DISTANCE, "compactor-distance", "m") \
+  X(COMPACTOR_HEIGHTS, "compactor-heights", "") X(MACHINE_DISTANCE, "machine-distance", "m") \
+  X(MACHINE_MASS, "machine-mass", "kg") X(HAND_MASS, "hand-mass", "kg") \
+  X(TRENCH_DEPTH, "trench-depth", "m") X(MOVEMENT_ALARM, "movement-alarm", "") \
+  X(TIER_APART, "tier-apart", "") X(TIER_ONE_WALL, "tier-one-wall", "") \
+  X(DRAINABLE_POROSITY, "drainable-porosity", "") X(FOOTING_LINE, "footing-line", "m") \
+  X(FOOTING_LINE_DEEP, "footing-line-deep", "m") \
+  X(ROOT_RADIUS, "root-radius", "") X(KEEP_OUT_FRONT, "keep-out-front", "") \
+  X(FILL_THAT_COUNTS, "fill-that-counts", "") X(OTHER_WALL_HEIGHT, "other-wall-height", "m") \
+  X(ASK_AGAIN, "ask-again", "years")
+#define LW_FENCES(X) \
+  X(WIND_SHELTERED, "wind-sheltered", "kPa") X(WIND_ORDINARY, "wind-ordinary", "kPa") \
+  X(WIND_EXPOSED, "wind-exposed", "kPa") X(RUN_END, "run-end", "") X(LEAST_HEIGHT, "least-height", "m") \
+  X(TIMBER_LASTING, "timber-lasting", "") X(TIMBER_GUST, "timber-gust", "") \
+  X(TIMBER_STRENGTH, "timber-strength", "kPa") X(TIMBER_MATERIAL, "timber-material", "") \
+  X(SOIL_FACTOR, "soil-factor", "") X(GROUND_FACTOR, "ground-factor", "") \
+  X(LATERAL_BEARING, "lateral-bearing", "kPa/m") X(KEEP_OFF, "keep-off", "") \
+  X(CLEAR_GAP, "clear-gap", "m")
+#define LW_ORDERINGS(X) \
+  X(BLOCK_ALLOWANCE, "block-allowance", "") X(CURVE_ALLOWANCE, "curve-allowance", "") \
+  X(SPARE_UNITS, "spare-units", "") X(CAP_ALLOWANCE, "cap-allowance", "") \
+  X(ADHESIVE_BEAD, "adhesive-bead", "m") X(ADHESIVE_ALLOWANCE, "adhesive-allowance", "") \
+  X(STONE_COMPACTION, "stone-compaction", "") X(STONE_ALLOWANCE, "stone-allowance", "") \
+  X(GEOTEXTILE_ALLOWANCE, "geotextile-allowance", "") X(PIPE_ALLOWANCE, "pipe-allowance", "") \
+  X(LINING_ALLOWANCE, "lining-allowance", "") X(SETTLEMENT, "settlement", "") \
+  X(BEDDING_THICKNESS, "bedding-thickness", "m") X(BEDDING_RATIO, "bedding-ratio", "") \
+  X(BEDDING_LOOSE, "bedding-loose", "") X(CEMENT_BAG_MASS, "cement-bag-mass", "kg") \
+  X(CEMENT_DENSITY, "cement-density", "kg") X(PAD_BEYOND, "pad-beyond", "m") \
+  X(PAD_STONE_DENSITY, "pad-stone-density", "kg") X(DRAIN_PIPE_FALL, "drain-pipe-fall", "") \
+  X(DRAIN_OUTLET_LENGTH, "drain-outlet-length", "m") X(SOIL_PLUG, "soil-plug", "m") \
+  X(GEOTEXTILE_LAP, "geotextile-lap", "m") X(PALLET_MASS, "pallet-mass", "kg") \
+  X(BULK_SAND, "bulk-sand", "") X(BULK_LOAM, "bulk-loam", "") X(BULK_CLAY, "bulk-clay", "") \
+  X(OVERLAP_LEAST, "overlap-least", "") X(CUT_LEAST, "cut-least", "") \
+  X(CAP_PIECE_LEAST, "cap-piece-least", "m") X(MITRE_PIECE_LEAST, "mitre-piece-least", "") \
+  X(MITRE_POINT_LEAST, "mitre-point-least", "") X(PEG_TOLERANCE, "peg-tolerance", "m") \
+  X(BASE_LEVEL_TOLERANCE, "base-level-tolerance", "m") X(STEP_UNDER, "step-under", "m") \
+  X(JOINT_STEP_ALARM, "joint-step-alarm", "m") X(SOIL_BELOW_CAP, "soil-below-cap", "m") \
+  X(STONE_DENSITY, "stone-density", "kg") X(SAND_DENSITY, "sand-density", "kg") \
+  X(SOIL_LAYER, "soil-layer", "m") X(SAW_KERF, "saw-kerf", "m") X(BARROW_MASS, "barrow-mass", "kg") \
+  X(BARROW_VOLUME, "barrow-volume", "m3") X(SKIP_VOLUME, "skip-volume", "m3") \
+  X(CAP_JOINT_LEAST, "cap-joint-least", "m") X(SOIL_DUG, "soil-dug", "kg") \
+  X(BLOCK_CONCRETE, "block-concrete", "kg") X(PAD_LOW_WALL, "pad-low-wall", "m") \
+  X(PAD_HIGH_WALL, "pad-high-wall", "m")
 #define LW_CONDITIONS(X) \
   X(OTHER_WALL_NEAR, "other-wall-near") X(SLOPING_GROUND, "sloping-ground") \
   X(SUPPORTS_BUILDING, "supports-building") X(VEHICLE_LOAD, "vehicle-load") \
@@ -123,13 +162,18 @@ typedef enum lw_cue {
   X(PEOPLE_SITTING_OUT, "people-sitting-out") X(PEOPLE_LEANING, "people-leaning")
 typedef enum lw_known_row {
 #define LW_KNOWN_CLEARANCE_ROW(name, slug) LW_CLEARANCE_##name,
-#define LW_KNOWN_THRESHOLD_ROW(name, slug) LW_THRESHOLD_##name,
+#define LW_KNOWN_THRESHOLD_ROW(name, slug, unit) LW_THRESHOLD_##name,
+#define LW_KNOWN_FENCE_ROW(name, slug, unit) LW_FENCE_OF_##name,
+#define LW_KNOWN_ORDERING_ROW(name, slug, unit) LW_ORDERING_##name,
 #define LW_KNOWN_CONDITION_ROW(name, slug) LW_CONDITION_##name,
 #define LW_KNOWN_LOAD_ROW(name, slug) LW_LOAD_OF_##name,
   LW_CLEARANCES(LW_KNOWN_CLEARANCE_ROW) LW_THRESHOLDS(LW_KNOWN_THRESHOLD_ROW)
+  LW_FENCES(LW_KNOWN_FENCE_ROW) LW_ORDERINGS(LW_KNOWN_ORDERING_ROW)
   LW_CONDITIONS(LW_KNOWN_CONDITION_ROW) LW_LOADS_ASKED(LW_KNOWN_LOAD_ROW)
 #undef LW_KNOWN_CLEARANCE_ROW
 #undef LW_KNOWN_THRESHOLD_ROW
+#undef LW_KNOWN_FENCE_ROW
+#undef LW_KNOWN_ORDERING_ROW
 #undef LW_KNOWN_CONDITION_ROW
 #undef LW_KNOWN_LOAD_ROW
   LW_KNOWN_COUNT

@@ -82,10 +82,10 @@ typedef struct lw_material_row {
 } lw_material_row;
 
 /* tables/loads.csv: `slug` is what code and sheet ask for. */
-/* push: outward at the cap; other: no load of a sheet by itself. */
+/* push: outward at the cap. */
 typedef enum lw_load_row_kind {
   LW_LOAD_ROW_UNIFORM, LW_LOAD_ROW_STRIP, LW_LOAD_ROW_LINE, LW_LOAD_ROW_POINT, LW_LOAD_ROW_CAP,
-  LW_LOAD_ROW_PUSH, LW_LOAD_ROW_OTHER
+  LW_LOAD_ROW_PUSH
 } lw_load_row_kind;
 
 typedef struct lw_load_row {
@@ -352,7 +352,9 @@ const char *lw_known_slug(lw_known_row row);
 const lw_load_row *lw_known_load(const lw_tables *tables, lw_known_row row);
 const lw_condition_row *lw_known_condition(const lw_tables *tables, lw_known_row row);
 const lw_clearance_row *lw_known_clearance(const lw_tables *tables, lw_known_row row);
-const lw_threshold_row *lw_known_threshold(const lw_tables *tables, lw_known_row row);
+const lw_threshold_row *lw_known_threshold(const lw_tables *tables, lw_known_row row); /* never NULL */
+/* The value of a row of thresholds, fences or ordering, which tables have once they are read. */
+double lw_known_value(const lw_tables *tables, lw_known_row row);
 const lw_clearance_row *lw_tables_clearance(const lw_tables *tables, const char *slug);
 const lw_threshold_row *lw_tables_threshold(const lw_tables *tables, const char *slug);
 const lw_threshold_row *lw_tables_fence(const lw_tables *tables, const char *slug);

@@ -88,21 +88,16 @@ static bool touching_holds(const lw_building_site *site, const lw_building *buil
   return true;
 }
 
-static double threshold(const lw_building_site *site, lw_known_row known, double otherwise) {
-  const lw_threshold_row *row = lw_known_threshold(site->tables, known);
-  return row ? row->value : otherwise;
-}
-
 /* The distances of the table are kept whatever the sum says, even by plant that may touch; a hand rammer is
  * no machine. */
 static double least_of(const lw_building_site *site, const lw_plant *plant) {
   const lw_section *section = &site->wall->section;
-  if (plant->mass_kg < threshold(site, LW_THRESHOLD_HAND_MASS, 0.0)) return 0.0;
-  double least = threshold(site, LW_THRESHOLD_COMPACTOR_DISTANCE, 0.0);
-  bool heavy = plant->mass_kg > threshold(site, LW_THRESHOLD_MACHINE_MASS, 0.0);
-  if (heavy) least = fmax(least, threshold(site, LW_THRESHOLD_MACHINE_DISTANCE, 0.0));
+  if (plant->mass_kg < lw_known_value(site->tables, LW_THRESHOLD_HAND_MASS)) return 0.0;
+  double least = lw_known_value(site->tables, LW_THRESHOLD_COMPACTOR_DISTANCE);
+  bool heavy = plant->mass_kg > lw_known_value(site->tables, LW_THRESHOLD_MACHINE_MASS);
+  if (heavy) least = fmax(least, lw_known_value(site->tables, LW_THRESHOLD_MACHINE_DISTANCE));
   if (plant->force_kn <= 0.0) return least;
-  double heights = threshold(site, LW_THRESHOLD_COMPACTOR_HEIGHTS, 0.0);
+  double heights = lw_known_value(site->tables, LW_THRESHOLD_COMPACTOR_HEIGHTS);
   return fmax(least, heights * (section->height_m - section->embedment_m));
 }
 

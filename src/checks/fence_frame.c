@@ -10,15 +10,16 @@ static void fill_hole(const lw_case *c, const lw_tables *tables, const lw_site *
                           .width_m = c->post_width.si,
                           .friction_rad = site->footing.friction_rad,
                           .unit_weight_kn_per_m3 = site->footing.light_unit_weight_kn_per_m3,
-                          .lateral_kpa_per_m = lw_fence_figure(tables, "lateral-bearing")};
+                          .lateral_kpa_per_m = lw_known_value(tables, LW_FENCE_OF_LATERAL_BEARING)};
 }
 
 static void fill_strength(const lw_case *c, const lw_tables *tables, double lasting, lw_fence_post *post) {
   double gust = NAN;
   if (c->post_moment.origin != LW_ABSENT) gust = c->post_moment.si;
   if (c->post_section.origin != LW_ABSENT)
-    gust = lw_fence_post_moment(lw_fence_figure(tables, "timber-strength"), c->post_section.si) *
-           lw_fence_figure(tables, "timber-gust") / lw_fence_figure(tables, "timber-material");
+    gust = lw_fence_post_moment(lw_known_value(tables, LW_FENCE_OF_TIMBER_STRENGTH), c->post_section.si) *
+           lw_known_value(tables, LW_FENCE_OF_TIMBER_GUST) /
+           lw_known_value(tables, LW_FENCE_OF_TIMBER_MATERIAL);
   if (!isfinite(gust)) return;
   post->gust_knm = (lw_number){gust, true};
   post->lasting_knm = (lw_number){gust * lasting, true};
@@ -56,8 +57,8 @@ static void put_moment(lw_number resists, double moment_knm, lw_number *has) {
 void lw_fence_find_post(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence *fence) {
   lw_fence_post *post = &fence->post;
   post->spacing_m = c->post_spacing.si;
-  post->needs = lw_fence_figure(tables, "ground-factor");
-  post->soil_factor = lw_fence_figure(tables, "soil-factor");
+  post->needs = lw_known_value(tables, LW_FENCE_OF_GROUND_FACTOR);
+  post->soil_factor = lw_known_value(tables, LW_FENCE_OF_SOIL_FACTOR);
   fill_hole(c, tables, &wall->site, &post->hole);
   fill_strength(c, tables, fence->lasting, post);
   double s = post->spacing_m;
@@ -86,9 +87,11 @@ void lw_fence_find_boards(const lw_case *c, const lw_tables *tables, lw_fence *f
                                              boards->thickness_m);
   boards->blocked_stress_kpa = lw_fence_board_stress(fence->soil[LW_FENCE_BLOCKED].of[LW_FENCE_BOARD],
                                                      boards->span_m, boards->thickness_m);
-  boards->allowed_kpa = lw_fence_figure(tables, "timber-strength") * lw_fence_figure(tables, "timber-gust") *
-                        fence->lasting / lw_fence_figure(tables, "timber-material") /
-                        lw_fence_figure(tables, "soil-factor");
+  double strength = lw_known_value(tables, LW_FENCE_OF_TIMBER_STRENGTH),
+         gust = lw_known_value(tables, LW_FENCE_OF_TIMBER_GUST);
+  boards->allowed_kpa = strength * gust * fence->lasting /
+                        lw_known_value(tables, LW_FENCE_OF_TIMBER_MATERIAL) /
+                        lw_known_value(tables, LW_FENCE_OF_SOIL_FACTOR);
   boards->has = boards->allowed_kpa / boards->stress_kpa;
   boards->blocked_has = boards->allowed_kpa / boards->blocked_stress_kpa;
 }

@@ -4,9 +4,6 @@
 
 #include <lowwall/fence.h>
 
-/* The figure of a row of tables/fences.csv; the reader of the tables has seen to it that it is there. */
-double lw_fence_figure(const lw_tables *tables, const char *slug);
-
 /* The wind that a fence at the back was built for: of what is not known, the least. */
 void lw_fence_built_for(const lw_case *c, const lw_tables *tables, lw_fence *fence);
 /* The wind that pushes the wall: of what is not known, the most. */

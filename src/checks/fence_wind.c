@@ -8,14 +8,10 @@
 /* How far, in heights, and how finely the end of the wedge is looked for. */
 static const double FARTHEST = 40.0, CLEAR_STEP_M = 0.005, NOTHING_KN_PER_M = 1e-6;
 
-double lw_fence_figure(const lw_tables *tables, const char *slug) {
-  const lw_threshold_row *row = lw_tables_fence(tables, slug);
-  return row ? row->value : NAN;
-}
-
 static double pressure_of(const lw_tables *tables, int exposure) {
-  static const char *const slugs[] = {"wind-sheltered", "wind-ordinary", "wind-exposed"};
-  return lw_fence_figure(tables, slugs[exposure]);
+  static const lw_known_row rows[] = {LW_FENCE_OF_WIND_SHELTERED, LW_FENCE_OF_WIND_ORDINARY,
+                                      LW_FENCE_OF_WIND_EXPOSED};
+  return lw_known_value(tables, rows[exposure]);
 }
 
 static bool stands(const lw_case *c) {
@@ -35,7 +31,7 @@ void lw_fence_built_for(const lw_case *c, const lw_tables *tables, lw_fence *fen
       .pressure_kpa = isfinite(known)
                           ? known
                           : pressure_of(tables, exposed ? c->wind_exposure.value : LW_EXPOSURE_SHELTERED),
-      .height_m = fence->height_known ? c->fence_height.si : lw_fence_figure(tables, "least-height"),
+      .height_m = fence->height_known ? c->fence_height.si : lw_known_value(tables, LW_FENCE_OF_LEAST_HEIGHT),
       .hole_m = fence->bed.hole_m};
 }
 
@@ -45,7 +41,7 @@ static double acting_pressure(const lw_case *c, const lw_tables *tables, double 
   if (c->wind_pressure.origin == LW_GIVEN) return c->wind_pressure.si;
   bool end = c->fence_run_end.origin == LW_ABSENT || c->fence_run_end.value == LW_YES;
   int exposure = c->wind_exposure.origin == LW_ABSENT ? LW_EXPOSURE_EXPOSED : c->wind_exposure.value;
-  if (end) *factor = lw_fence_figure(tables, "run-end");
+  if (end) *factor = lw_known_value(tables, LW_FENCE_OF_RUN_END);
   return *factor * pressure_of(tables, exposure);
 }
 
@@ -61,7 +57,7 @@ void lw_fence_find_wind(const lw_case *c, const lw_tables *tables, const lw_wall
   wind->toe_moment_knm_per_m = wind->force_kn_per_m * (section->height_m + height / 2.0);
   if (section->known) wind->wall_moment_knm_per_m = (lw_number){lw_section_moment(section), true};
   wind->distance_m = !wind->on_wall && c->fence_distance.origin != LW_ABSENT ? c->fence_distance.si : 0.0;
-  wind->keep_off_m = lw_fence_figure(tables, "keep-off") * section->height_m;
+  wind->keep_off_m = lw_known_value(tables, LW_FENCE_OF_KEEP_OFF) * section->height_m;
 }
 
 static double thrust_with(lw_plane plane, double push_kn_per_m, double distance_m) {

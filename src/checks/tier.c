@@ -8,20 +8,15 @@
 
 static const double ROUNDING = 1e-9, FAR_M = 1000.0;
 
-static double threshold(const lw_tables *tables, lw_known_row known, double otherwise) {
-  const lw_threshold_row *row = lw_known_threshold(tables, known);
-  return row && isfinite(row->value) ? row->value : otherwise;
-}
-
 static bool is(const lw_choice *choice, int value) {
   return choice->origin != LW_ABSENT && choice->value == value;
 }
 
 static lw_tier_band band_of(const lw_tables *tables, const lw_tier *tier) {
-  if (tier->distance_m < threshold(tables, LW_THRESHOLD_TIER_ONE_WALL, 0.6) * tier->lower_m - ROUNDING)
+  if (tier->distance_m < lw_known_value(tables, LW_THRESHOLD_TIER_ONE_WALL) * tier->lower_m - ROUNDING)
     return LW_TIER_ONE_WALL;
   bool apart =
-      tier->distance_m >= threshold(tables, LW_THRESHOLD_TIER_APART, INFINITY) * tier->lower_m - ROUNDING;
+      tier->distance_m >= lw_known_value(tables, LW_THRESHOLD_TIER_APART) * tier->lower_m - ROUNDING;
   return apart ? LW_TIER_ALONE : LW_TIER_TOGETHER;
 }
 
@@ -56,8 +51,8 @@ void lw_tier_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
 
 void lw_slip_cause_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
   const lw_site *site = &wall->site;
-  double level = atan(threshold(tables, LW_THRESHOLD_LEVEL_GROUND, 0.0)),
-         steepest = threshold(tables, LW_THRESHOLD_BED_SLOPE, 0.0);
+  double level = atan(lw_known_value(tables, LW_THRESHOLD_LEVEL_GROUND)),
+         steepest = lw_known_value(tables, LW_THRESHOLD_BED_SLOPE);
   double slope = fmax(fabs(site->slope_rad), fabs(site->front_slope_rad));
   bool bed = is(&c->site_behind, LW_BEHIND_BED);
   wall->slip_cause = LW_SLIP_LEVEL_BED;

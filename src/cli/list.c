@@ -8,6 +8,7 @@
 #include "cli.h"
 #include "output.h"
 #include "tables/fold.h"
+#include "tables/quote.h"
 
 typedef struct list_asked {
   const lw_list *list;
@@ -149,10 +150,19 @@ static void keep_only(const list_asked *asked, const lw_tables *tables, lw_grid 
     if (!applies(asked, tables, lw_grid_at(grid, row, column))) lw_grid_remove(grid, row);
 }
 
+/* For people and programs a sentence has its figures; --csv prints the file as it stands. */
+static lw_status say_quotes(const lw_tables *tables, const lw_text *csv, lw_text *said) {
+  char wrong[LW_QUOTE_MAX];
+  return lw_quote_all(tables, csv->data != NULL ? csv->data : "", said, wrong);
+}
+
 static lw_status write_form(const list_asked *asked, const lw_tables *tables, const lw_text *csv,
                             lw_text *out) {
-  lw_grid grid;
-  lw_status status = lw_grid_read(csv, &grid);
+  lw_grid grid = {0};
+  lw_text said = {0};
+  lw_status status = asked->csv ? LW_OK : say_quotes(tables, csv, &said);
+  if (status == LW_OK) status = lw_grid_read(asked->csv ? csv : &said, &grid);
+  lw_text_free(&said);
   if (status == LW_OK && asked->only != NULL) keep_only(asked, tables, &grid);
   if (status == LW_OK && asked->json) status = lw_list_json(asked->list, &grid, out);
   else if (status == LW_OK && asked->csv) lw_grid_csv(&grid, out);

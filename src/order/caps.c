@@ -7,7 +7,6 @@
 #include "laying.h"
 #include "note.h"
 #include "plan.h"
-#include "value.h"
 
 /* The caps: a line of them in front of the top course by the overhang, mitred where it turns. */
 
@@ -123,9 +122,9 @@ static lw_capping begin(const lw_laying *laying, const lw_case *c) {
   return (lw_capping){.laying = laying,
                       .length_m = c->order.cap_length.si,
                       .overhang_m = c->cap_overhang.si,
-                      .point_least_deg = lw_ordering_value(tables, "mitre-point-least", 32.0),
-                      .piece_least_m = lw_ordering_value(tables, "cap-piece-least", 0.3),
-                      .joint_least_m = lw_ordering_value(tables, "cap-joint-least", 0.05)};
+                      .point_least_deg = lw_known_value(tables, LW_ORDERING_MITRE_POINT_LEAST),
+                      .piece_least_m = lw_known_value(tables, LW_ORDERING_CAP_PIECE_LEAST),
+                      .joint_least_m = lw_known_value(tables, LW_ORDERING_CAP_JOINT_LEAST)};
 }
 
 static void warn_of_joints(const lw_capping *k) {

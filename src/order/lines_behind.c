@@ -9,7 +9,6 @@
 #include "note.h"
 #include "plan_area.h"
 #include "take_off.h"
-#include "value.h"
 
 /* Lines of what is filled in behind the blocks and into them: part by part of the plan, course by course, for
  * each course has a rear of its own. */
@@ -131,7 +130,7 @@ static void drain(const lw_take_off *t) {
                                  &t->o->stone_allowance);
   if (t->pad_m > 0.0)
     lw_print(l->note, sizeof l->note, "clean, one size; behind the pad and up to the soil over it");
-  l->mass_kg = l->order * lw_ordering_value(t->tables, "stone-density", 1630.0);
+  l->mass_kg = l->order * lw_known_value(t->tables, LW_ORDERING_STONE_DENSITY);
   lw_line_put(
       t,
       &(lw_order_line){
@@ -156,7 +155,7 @@ static void drain(const lw_take_off *t) {
 /* Inside the wall from the ground in front up: behind the stone, and over it to the blocks. */
 static double soil_volume(const lw_take_off *t) {
   const lw_plan *plan = t->laying->plan;
-  double top = level_below_top(t, lw_ordering_value(t->tables, "soil-below-cap", 0.05));
+  double top = level_below_top(t, lw_known_value(t->tables, LW_ORDERING_SOIL_BELOW_CAP));
   double stone = stone_top(t), ground = t->c->wall_embedment.si, volume = 0.0,
          reach = t->part[0].depth_m + t->stone_m;
   for (int i = 0; i < t->rear_count; i++) {
@@ -211,7 +210,7 @@ static void lining(const lw_take_off *t) {
 static void fill(const lw_take_off *t) {
   const lw_plan *plan = t->laying->plan;
   if (plan->solid || t->c->fill_unit_weight.origin == LW_ABSENT) return;
-  double concrete = lw_ordering_value(t->tables, "block-concrete", 2400.0) * 9.80665 / 1000.0;
+  double concrete = lw_known_value(t->tables, LW_ORDERING_BLOCK_CONCRETE) * 9.80665 / 1000.0;
   double full = lw_case_mean_share(t->c);
   double voids = 1.0 - full + full * fmax(0.0, 1.0 - t->c->block_unit_weight.si / concrete), body = 0.0;
   for (int n = 0; n < t->part_count; n++)

@@ -5,7 +5,6 @@
 
 #include "plan_area.h"
 #include "take_off.h"
-#include "value.h"
 
 /* Lines of what is dug, and of what is laid under the blocks: lengths and areas are those of the plan. */
 
@@ -45,7 +44,7 @@ static void digging(const lw_take_off *t) {
                        .net = dig,
                        .note = "net as it lies, order as loose: what is carried away if none is used"},
       &swell);
-  order->spoil_kg = l->mass_kg = dig * lw_ordering_value(t->tables, "soil-dug", 2000.0);
+  order->spoil_kg = l->mass_kg = dig * lw_known_value(t->tables, LW_ORDERING_SOIL_DUG);
   order->skips = (int)lw_pieces_up(l->order / t->o->skip_volume.si);
   order->spoil_barrows = lw_barrows(t, l->order, l->mass_kg);
 }
@@ -67,8 +66,8 @@ static void pad(const lw_take_off *t) {
                                                   .net = volume,
                                                   .note = "net as compacted, order as loose"},
                                  &loose);
-  l->mass_kg = volume * lw_ordering_value(t->tables, "pad-stone-density", 2200.0);
-  double sand = bedding * lw_ordering_value(t->tables, "bedding-loose", 1.25);
+  l->mass_kg = volume * lw_known_value(t->tables, LW_ORDERING_PAD_STONE_DENSITY);
+  double sand = bedding * lw_known_value(t->tables, LW_ORDERING_BEDDING_LOOSE);
   if (!(bedding > 0.0)) return;
   l = lw_line_put(t,
                   &(lw_order_line){.slug = "bedding-sand",
@@ -77,8 +76,8 @@ static void pad(const lw_take_off *t) {
                                    .net = sand,
                                    .note = "its allowance is in the loose volume"},
                   NULL);
-  l->mass_kg = sand * lw_ordering_value(t->tables, "sand-density", 1630.0);
-  double cement = sand / t->o->bedding_ratio.si * lw_ordering_value(t->tables, "cement-density", 1440.0);
+  l->mass_kg = sand * lw_known_value(t->tables, LW_ORDERING_SAND_DENSITY);
+  double cement = sand / t->o->bedding_ratio.si * lw_known_value(t->tables, LW_ORDERING_CEMENT_DENSITY);
   l = lw_line_put(t,
                   &(lw_order_line){.slug = "cement",
                                    .name = "cement in bags",

@@ -17,7 +17,6 @@
 #include "rows.h"
 #include "runs.h"
 #include "stretches.h"
-#include "value.h"
 #include "work.h"
 
 /* A plan that just misses its beginning was meant to close, more often than not. */
@@ -42,9 +41,9 @@ static lw_laying begin(const lw_result *result, lw_order *order) {
                      .corner_unit_m = c->order.corner_length.si,
                      .half_cut = c->order.half_unit.value == LW_HALF_CUT,
                      .kerf_m = c->order.saw_kerf.si,
-                     .overlap_share = lw_ordering_value(result->tables, "overlap-least", 0.25),
-                     .mitre_share = lw_ordering_value(result->tables, "mitre-piece-least", 0.125),
-                     .cut_share = lw_ordering_value(result->tables, "cut-least", 1.0 / 3.0)};
+                     .overlap_share = lw_known_value(result->tables, LW_ORDERING_OVERLAP_LEAST),
+                     .mitre_share = lw_known_value(result->tables, LW_ORDERING_MITRE_PIECE_LEAST),
+                     .cut_share = lw_known_value(result->tables, LW_ORDERING_CUT_LEAST)};
 }
 
 /* Nothing is laid block by block: the plan, what it takes, and where it stands. */

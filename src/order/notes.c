@@ -5,7 +5,6 @@
 
 #include "laying.h"
 #include "note.h"
-#include "value.h"
 
 /* What to mind about an order: joints too near each other, units too heavy, what the sheet leaves out. */
 
@@ -77,8 +76,7 @@ static double narrowest_cap(const lw_order *order) {
 void lw_order_notes(const lw_laying *laying, const lw_result *result) {
   const lw_case *c = &result->given;
   lw_order *order = laying->order;
-  const lw_threshold_row *lift = lw_known_threshold(laying->tables, LW_THRESHOLD_LIFT_MASS);
-  order->lift_mass_kg = lift != NULL ? lift->value : 20.0;
+  order->lift_mass_kg = lw_known_value(laying->tables, LW_THRESHOLD_LIFT_MASS);
   double heaviest = fmax(order->unit_mass_kg, fmax(order->base_unit_mass_kg, order->cap_mass_kg));
   if (heaviest > order->lift_mass_kg)
     lw_order_note_add(
@@ -99,7 +97,7 @@ void lw_order_notes(const lw_laying *laying, const lw_result *result) {
     lw_order_note_add(order, "no-pad",
                       "No pad is on the sheet, so none is ordered. Common practice, no "
                       "source: at least %.0f mm of compacted stone under up to three courses.",
-                      lw_ordering_value(laying->tables, "pad-low-wall", 0.1) * 1000.0);
+                      lw_known_value(laying->tables, LW_ORDERING_PAD_LOW_WALL) * 1000.0);
   if (c->stone_width.origin != LW_GIVEN || !(c->stone_width.si > 0.0))
     lw_order_note_add(order, "no-stone",
                       "No drainage stone is on the sheet (`stone width`), so none is ordered.");

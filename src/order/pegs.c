@@ -8,7 +8,6 @@
 #include "laying.h"
 #include "pipe.h"
 #include "plan.h"
-#include "value.h"
 
 /* Pegs and levels. Levels are above the underside of the lowest course where it is lowest. */
 
@@ -192,17 +191,17 @@ void lw_order_pegs(const lw_laying *laying, const lw_result *result) {
   lw_pegs *pegs = &laying->order->pegs;
   double cap = c->cap_height.origin != LW_ABSENT ? c->cap_height.si : 0.0;
   double top = plan->courses * plan->course_m + cap;
-  const lw_threshold_row *lean = lw_known_threshold(laying->tables, LW_THRESHOLD_MOVEMENT_ALARM);
   place_pegs(plan, pegs, top);
-  double tolerance = lw_ordering_value(laying->tables, "peg-tolerance", 0.005);
+  double lean_share = lw_known_value(laying->tables, LW_THRESHOLD_MOVEMENT_ALARM);
+  double tolerance = lw_known_value(laying->tables, LW_ORDERING_PEG_TOLERANCE);
   check_corners(plan, pegs, tolerance);
   check_curves(plan, pegs, tolerance);
   levels(laying, result, top);
   lw_order_pipe(laying, result);
-  stations(plan, pegs, lean != NULL ? lean->value : 0.01);
+  stations(plan, pegs, lean_share);
   pegs->base_offset_m = lw_plan_offset(plan, plan->courses - 1);
   pegs->batter_reading_m = pegs->base_offset_m;
-  pegs->lean_alarm_m = (lean != NULL ? lean->value : 0.01) * plan->courses * plan->course_m;
+  pegs->lean_alarm_m = lean_share * plan->courses * plan->course_m;
   pegs->batter_alarm_m = pegs->batter_reading_m - pegs->lean_alarm_m;
-  pegs->joint_alarm_m = lw_ordering_value(laying->tables, "joint-step-alarm", 0.005);
+  pegs->joint_alarm_m = lw_known_value(laying->tables, LW_ORDERING_JOINT_STEP_ALARM);
 }

@@ -7,7 +7,6 @@
 #include "laying.h"
 #include "plan.h"
 #include "plan_area.h"
-#include "value.h"
 
 /* What the lines of an order are taken off from: the parts of the base between its steps, and the rear of the
  * wall level by level. */
@@ -99,7 +98,7 @@ lw_take_off lw_take_off_begin(const lw_laying *laying, const lw_result *result) 
   t.pad_m = c->pad_thickness.origin == LW_GIVEN ? c->pad_thickness.si : 0.0;
   t.stone_m = c->stone_width.origin == LW_GIVEN ? c->stone_width.si : 0.0;
   t.bedding_m = t.pad_m > 0.0 ? c->order.bedding_thickness.si : 0.0;
-  t.step_under_m = t.pad_m > 0.0 ? lw_ordering_value(t.tables, "step-under", 0.3) : 0.0;
+  t.step_under_m = t.pad_m > 0.0 ? lw_known_value(t.tables, LW_ORDERING_STEP_UNDER) : 0.0;
   double cap = c->cap_height.origin != LW_ABSENT ? c->cap_height.si : 0.0;
   t.high_m = plan->courses * plan->course_m + cap;
   if (plan->solid)

@@ -6,7 +6,6 @@
 
 #include "base/print.h"
 #include "laying.h"
-#include "value.h"
 
 /* The order of work, with the points at which to stop and look before something is covered up. Common
  * practice throughout; the figures are those of the wall and of tables/ordering.csv. */
@@ -42,14 +41,14 @@ static void ground(const lw_laying *laying, const lw_case *c) {
       c->pad_thickness.si * 1000.0);
   if (order->plan.step_count > 0)
     add(order, false, "At each step the lower pad runs %.0f mm under the upper one.",
-        lw_ordering_value(laying->tables, "step-under", 0.3) * 1000.0);
+        lw_known_value(laying->tables, LW_ORDERING_STEP_UNDER) * 1000.0);
   add(order, true, "STOP and look before the %s it: a heel leaves no mark, the level is right.",
       order->plan.solid ? "wall covers" : "blocks cover");
 }
 
 static void blocks(const lw_laying *laying) {
   lw_order *order = laying->order;
-  double level = lw_ordering_value(laying->tables, "base-level-tolerance", 0.002);
+  double level = lw_known_value(laying->tables, LW_ORDERING_BASE_LEVEL_TOLERANCE);
   add(order, false, "Lay the lowest course to a string, level along and across to %.0f mm in a metre.",
       level * 1000.0);
   add(order, true,
@@ -67,7 +66,7 @@ static void blocks(const lw_laying *laying) {
   add(order, false,
       "Lay from the corners and ends towards the middle, cuts there; fill never more than one course "
       "behind the blocks, in loose layers of at most %.0f mm.",
-      lw_ordering_value(laying->tables, "soil-layer", 0.1) * 1000.0);
+      lw_known_value(laying->tables, LW_ORDERING_SOIL_LAYER) * 1000.0);
 }
 
 static void solid(const lw_laying *laying) {
@@ -79,7 +78,7 @@ static void solid(const lw_laying *laying) {
       "Concrete is cast as its design asks. Stone laid dry: the largest below, each on two, long ways into "
       "the wall, the middle packed as it rises; fill "
       "never higher than the stone, in loose layers of at most %.0f mm.",
-      lw_ordering_value(laying->tables, "soil-layer", 0.1) * 1000.0);
+      lw_known_value(laying->tables, LW_ORDERING_SOIL_LAYER) * 1000.0);
 }
 
 /* The check's own distance: two figures for one thing are one too many. */

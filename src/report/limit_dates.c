@@ -7,12 +7,12 @@
  * compares. */
 
 void lw_limit_ask_again(const lw_tables *tables, const lw_limit_row *row, char month[LW_MONTH_BYTES]) {
-  const lw_threshold_row *years = lw_known_threshold(tables, LW_THRESHOLD_ASK_AGAIN);
   month[0] = '\0';
-  if (row->read[0] == '\0' || !years) return;
+  if (row->read[0] == '\0') return;
   int year = 0;
   for (int i = 0; i < 4; i++) year = 10 * year + (row->read[i] - '0');
-  lw_print(month, LW_MONTH_BYTES, "%d%s", year + (int)years->value, row->read + 4);
+  year += (int)lw_known_value(tables, LW_THRESHOLD_ASK_AGAIN);
+  lw_print(month, LW_MONTH_BYTES, "%d%s", year, row->read + 4);
 }
 
 static const char *status_words(const lw_limit_row *row) {

@@ -52,9 +52,9 @@ static void boards(const lw_page *page, const lw_fence_boards *b) {
 }
 
 static void advice(const lw_page *page, const lw_result *result) {
-  const lw_threshold_row *gap = lw_tables_fence(result->tables, "clear-gap");
-  char clear[32] = "";
-  if (gap) lw_print(clear, sizeof clear, "%.0f mm ", gap->value * 1000.0);
+  char clear[32];
+  lw_print(clear, sizeof clear, "%.0f mm ",
+           lw_known_value(result->tables, LW_FENCE_OF_CLEAR_GAP) * 1000.0);
   lw_page_sayf(
       page, "  ",
       "A fence is sized by its worst gust and has nothing left, and the soil never goes away: the next "

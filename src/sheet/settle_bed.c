@@ -18,8 +18,6 @@ void lw_settle_bed(lw_settling *s) {
     return;
   }
   bool low = c->course_count.si < LOW_WALL_COURSES + 0.5;
-  const lw_ordering_row *row = lw_tables_ordering(s->tables, low ? "pad-low-wall" : "pad-high-wall");
-  if (row != NULL) {
-    c->pad_thickness = lw_assumed(LW_KIND_LENGTH, row->value);
-  }
+  lw_known_row taken = low ? LW_ORDERING_PAD_LOW_WALL : LW_ORDERING_PAD_HIGH_WALL;
+  c->pad_thickness = lw_assumed(LW_KIND_LENGTH, lw_known_value(s->tables, taken));
 }

@@ -26,15 +26,14 @@ static void settle_wind(lw_case *c) {
 /* A fence that closes the bed. */
 static void settle_back(lw_settling *s) {
   lw_case *c = s->c;
-  const lw_threshold_row *lasting = lw_tables_fence(s->tables, "timber-lasting");
-  const lw_threshold_row *gust = lw_tables_fence(s->tables, "timber-gust");
   fill(&c->post_spacing, LW_KIND_LENGTH, UNKNOWN_SPACING_M);
   fill(&c->post_depth, LW_KIND_LENGTH, UNKNOWN_HOLE_M);
   fill(&c->post_width, LW_KIND_LENGTH, UNKNOWN_WIDTH_M);
   fill(&c->board_thickness, LW_KIND_LENGTH, UNKNOWN_BOARD_M);
   fill(&c->board_span, LW_KIND_LENGTH, UNKNOWN_SPAN_M);
-  if (lasting != NULL && gust != NULL && gust->value > 0.0)
-    fill(&c->fence_permanent_factor, LW_KIND_SHARE, lasting->value / gust->value);
+  fill(&c->fence_permanent_factor, LW_KIND_SHARE,
+       lw_known_value(s->tables, LW_FENCE_OF_TIMBER_LASTING) /
+           lw_known_value(s->tables, LW_FENCE_OF_TIMBER_GUST));
 }
 
 static void hold(lw_settling *s) {

@@ -16,7 +16,6 @@ static const struct {
     [LW_LOAD_ROW_POINT] = {LW_LOAD_POINT, "point"},
     [LW_LOAD_ROW_CAP] = {LW_LOAD_CAP, "cap"},
     [LW_LOAD_ROW_PUSH] = {LW_LOAD_CAP, "cap"},
-    [LW_LOAD_ROW_OTHER] = {LW_LOAD_NONE, "none"},
 };
 
 static bool absent(const lw_quantity *q) {
@@ -26,11 +25,6 @@ static bool absent(const lw_quantity *q) {
 /* True when the row may stand on a sheet and the kind given, if any, is its own. */
 static bool settle_kind(lw_settling *s, const lw_load_row *row, lw_case_load *load) {
   lw_load_kind kind = KINDS[row->kind].kind;
-  if (kind == LW_LOAD_NONE) {
-    lw_settle_fault(s, LW_FAULT_UNKNOWN_ROW, &load->name,
-                    "a load that stands behind a wall or on it; \"%s\" does not by itself", row->slug);
-    return false;
-  }
   bool said = load->kind.origin == LW_GIVEN && load->kind.row != LW_WORKED_OUT_ROW;
   if (said && load->kind.value != (int)kind) {
     lw_settle_fault(s, LW_FAULT_CONTRADICTION, &load->kind, "%s, the kind of \"%s\", or no name",

@@ -44,11 +44,9 @@ static void fill_in_bulking(lw_settling *s) {
   const char *soil = s->c->footing.name.origin == LW_GIVEN ? s->c->footing.name.text : "clay";
   bool loam = strstr(soil, "loam") != NULL && strstr(soil, "clay") == NULL;
   bool sand = strstr(soil, "clean sand") != NULL || strstr(soil, "gravel") != NULL;
-  const char *slug = sand ? "bulk-sand" : loam ? "bulk-loam" : "bulk-clay";
-  const lw_ordering_row *row = lw_tables_ordering(s->tables, slug);
-  if (row == NULL) return;
-  o->spoil_bulking = lw_assumed(LW_KIND_NUMBER, row->value);
-  o->spoil_bulking.table_row = (int)(row - s->tables->ordering);
+  lw_known_row bulk = sand ? LW_ORDERING_BULK_SAND : loam ? LW_ORDERING_BULK_LOAM : LW_ORDERING_BULK_CLAY;
+  o->spoil_bulking = lw_assumed(LW_KIND_NUMBER, lw_known_value(s->tables, bulk));
+  o->spoil_bulking.table_row = s->tables->known[bulk];
 }
 
 /* Dry bedding levels blocks: cast or built stone lies on the pad itself. */

@@ -5,15 +5,16 @@
 
 /* The soil that holds least water is filled highest. A soil that is not named takes the cautious share. */
 static lw_quantity least_porosity(const lw_settling *s) {
-  const lw_threshold_row *unknown = lw_known_threshold(s->tables, LW_THRESHOLD_DRAINABLE_POROSITY);
-  lw_quantity least = lw_assumed(LW_KIND_SHARE, unknown != NULL ? unknown->value : 0.01);
+  const lw_quantity unknown =
+      lw_assumed(LW_KIND_SHARE, lw_known_value(s->tables, LW_THRESHOLD_DRAINABLE_POROSITY));
+  lw_quantity least = unknown;
   bool found = false;
   for (int i = 0; i < s->soil_count; i++) {
     const lw_words *name = &s->c->soil[i].name;
     const lw_soil_row *row = name->origin == LW_ABSENT ? NULL : lw_tables_soil(s->tables, name->text);
     lw_quantity own =
         row != NULL ? lw_from_table(LW_KIND_SHARE, row->drainable_porosity, (int)(row - s->tables->soil))
-                    : lw_assumed(LW_KIND_SHARE, unknown != NULL ? unknown->value : 0.01);
+                    : unknown;
     if (!found || own.si < least.si) {
       least = own;
     }

@@ -44,14 +44,9 @@ static void soils_build(const lw_case *c, const lw_tables *tables, lw_site *site
   site->soil[site->soil_count - 1].bottom_m = INFINITY;
 }
 
-static double threshold(const lw_tables *tables, lw_known_row which) {
-  const lw_threshold_row *row = lw_known_threshold(tables, which);
-  return row ? row->value : INFINITY;
-}
-
 static void thresholds_build(const lw_tables *tables, lw_site *site) {
-  site->leading_stone_m = threshold(tables, LW_THRESHOLD_STONE_WIDTH);
-  site->lean_height_m = threshold(tables, LW_THRESHOLD_LEAN_HEIGHT);
+  site->leading_stone_m = lw_known_value(tables, LW_THRESHOLD_STONE_WIDTH);
+  site->lean_height_m = lw_known_value(tables, LW_THRESHOLD_LEAN_HEIGHT);
 }
 
 static void ground_build(const lw_case *c, lw_site *site) {

@@ -12,36 +12,15 @@ typedef struct needed {
 static const needed needs[] = {
     {"soils", "loam"},
     {"soils", "clay loam"},
-    {"loads", "garden"},
-    {"loads", "vehicle"},
-    {"loads", "people-sitting-down"},
-    {"loads", "people-sitting-out"},
-    {"loads", "people-leaning"},
     {"formats", "lowwall"},
     {"limits", "default"},
     {"plant", "hand rammer"},
     {"plant", "medium plate compactor"},
-    {"fences", "wind-sheltered"},
-    {"fences", "wind-ordinary"},
-    {"fences", "wind-exposed"},
-    {"fences", "run-end"},
-    {"fences", "least-height"},
-    {"fences", "timber-lasting"},
-    {"fences", "timber-gust"},
-    {"fences", "timber-strength"},
-    {"fences", "timber-material"},
-    {"fences", "soil-factor"},
-    {"fences", "ground-factor"},
-    {"fences", "lateral-bearing"},
-    {"fences", "keep-off"},
-    {"fences", "clear-gap"},
 };
 
 static bool has(const lw_tables *tables, const needed *need) {
   if (strcmp(need->table, "soils") == 0) return lw_tables_soil(tables, need->name) != NULL;
   if (strcmp(need->table, "plant") == 0) return lw_tables_plant(tables, need->name) != NULL;
-  if (strcmp(need->table, "loads") == 0) return lw_tables_load(tables, need->name) != NULL;
-  if (strcmp(need->table, "fences") == 0) return lw_tables_fence(tables, need->name) != NULL;
   if (strcmp(need->table, "formats") == 0) return lw_tables_has_format(tables, need->name);
   return lw_tables_has_place(tables, need->name);
 }
@@ -151,7 +130,8 @@ lw_status lw_tables_check(const lw_tables *tables, lw_error *error) {
       return lw_error_set(error, LW_FAULTS, LW_REASON_NONE,
                           "%s.csv: there is no row for %s, and lowwall cannot do without it", needs[i].table,
                           needs[i].name);
-  lw_status status = check_soils(tables, error);
+  lw_status status = lw_tables_check_asked(tables, error);
+  if (status == LW_OK) status = check_soils(tables, error);
   if (status == LW_OK) status = check_places(tables, error);
   return status == LW_OK ? check_ranges(tables, error) : status;
 }

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "names.h"
+#include "quote.h"
 #include "shape.h"
 
 #include <math.h>
@@ -165,11 +166,48 @@ static void link_formats(lw_tables *tables) {
   }
 }
 
+/* One cell with its quotes said. */
+static lw_status say_cell(const lw_tables *tables, char *cell, size_t size, lw_text *said, char *stood) {
+  if (!strchr(cell, '{')) return LW_OK;
+  lw_text_clear(said);
+  lw_status status = lw_quote_all(tables, cell, said, stood);
+  if (status != LW_OK) return status;
+  if (said->length >= size) return LW_TOO_MANY;
+  memcpy(cell, said->data, said->length + 1);
+  return LW_OK;
+}
+
+static lw_status link_quotes(lw_tables *tables, lw_error *error) {
+  lw_text said = {0};
+  char stood[LW_QUOTE_MAX] = "";
+  const char *table = "hazards", *row = "";
+  lw_status status = LW_OK;
+  for (int i = 0; i < tables->hazard_count && status == LW_OK; i++) {
+    lw_hazard_row *hazard = &tables->hazard[i];
+    row = hazard->id;
+    status = say_cell(tables, hazard->caution, sizeof hazard->caution, &said, stood);
+    if (status == LW_OK) status = say_cell(tables, hazard->number, sizeof hazard->number, &said, stood);
+  }
+  for (int i = 0; i < tables->condition_count && status == LW_OK; i++) {
+    lw_condition_row *condition = &tables->condition[i];
+    table = "conditions";
+    row = condition->slug;
+    status = say_cell(tables, condition->sentence, sizeof condition->sentence, &said, stood);
+  }
+  lw_text_free(&said);
+  if (status == LW_NO_MEMORY) return lw_error_set(error, status, LW_REASON_NONE, "out of memory");
+  if (status == LW_TOO_MANY) return wrong(error, table, row, stood, "the sentence is too long with it");
+  if (status == LW_OK) return LW_OK;
+  return wrong(error, table, row, stood,
+               "a figure is quoted as {table/slug} or {table/slug as form}: docs/verdict.md");
+}
+
 lw_status lw_tables_link(lw_tables *tables, lw_error *error) {
   lw_names_index(tables);
   lw_known_link(tables);
   link_formats(tables);
   link_words(tables);
   lw_status status = link_places(tables, error);
+  if (status == LW_OK) status = link_quotes(tables, error);
   return status == LW_OK ? link_cues(tables, error) : status;
 }

@@ -56,6 +56,10 @@ const char *lw_list_aliases(const lw_tables *tables, lw_list list, int row) {
   return s->aliases_offset ? row_of(tables, s, row) + s->aliases_offset : "";
 }
 
+const char *lw_list_table(lw_list list) {
+  return SHELVES[list].table;
+}
+
 lw_list lw_list_called(const char *table) {
   int list = 0;
   while (list < LW_LIST_COUNT && strcmp(SHELVES[list].table, table) != 0) list++;

@@ -37,6 +37,15 @@ int lw_names_exactly(const lw_tables *tables, lw_list list, const char *name);
 /* Find the rows that code asks for, once the names are entered. */
 void lw_known_link(lw_tables *tables);
 
+/* The list of a row that code asks for, and its unit; NULL: it has none of its own. */
+lw_list lw_known_list(lw_known_row row);
+const char *lw_known_unit(lw_known_row row);
+/* Whether code asks for that row of a list, and the name nearest to it that code asks for, or NULL. */
+bool lw_known_is(lw_list list, const char *slug);
+const char *lw_known_nearest(lw_list list, const char *slug);
+/* The table of a list. */
+const char *lw_list_table(lw_list list);
+
 /** The first row with that name, or else with that alias; -1: none. */
 int lw_name_index(const lw_tables *tables, lw_list list, const char *name);
 

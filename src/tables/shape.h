@@ -92,6 +92,10 @@ const char *lw_column_store(const lw_column *column, const char *cell, size_t le
  *  gives LW_OK · LW_FAULTS */
 lw_status lw_tables_check(const lw_tables *tables, lw_error *error);
 
+/** Hold the rows that code asks for against the code: each there, in its unit, and no row that nothing reads.
+ *  gives LW_OK · LW_FAULTS */
+lw_status lw_tables_check_asked(const lw_tables *tables, lw_error *error);
+
 /** Turn words that every wall asks about into numbers: places, and the cues of hazards.
  *  gives LW_OK · LW_FAULTS for a cue that no wall has, or a place within too many others */
 lw_status lw_tables_link(lw_tables *tables, lw_error *error);

@@ -58,7 +58,7 @@ static const lw_column material_columns[] = {
 static const lw_column load_columns[] = {
     LW_TEXT("slug", lw_load_row, slug),
     LW_TEXT("name", lw_load_row, name),
-    LW_WORD("kind", lw_load_row, kind, "uniform|strip|line|point|cap|push|other"),
+    LW_WORD("kind", lw_load_row, kind, "uniform|strip|line|point|cap|push"),
     LW_NUMBER("value", lw_load_row, value, 1, 0, 1000),
     LW_TEXT("unit", lw_load_row, unit),
     LW_NUMBER_MAYBE("push [kN/m]", lw_load_row, push_kn_per_m, 1, 0, 100),

@@ -57,8 +57,8 @@ static void cues_of_works(const lw_facts *f, const lw_verdict *v, lw_cues *cues)
   common(cues, LW_CUE_FOOD, bed);
   common(cues, LW_CUE_CAP, f->wall->section.has_cap);
   own(cues, LW_CUE_PEOPLE_ON_CAP, f->wall->people_on_cap);
-  own(cues, LW_CUE_DEEP_DIG, f->dig.taken_m >= lw_facts_threshold(f, LW_THRESHOLD_TRENCH_DEPTH, 0.0));
-  own(cues, LW_CUE_LIFTING, block_mass_kg(f->c) > lw_facts_threshold(f, LW_THRESHOLD_LIFT_MASS, 0.0));
+  own(cues, LW_CUE_DEEP_DIG, f->dig.taken_m >= lw_known_value(f->tables, LW_THRESHOLD_TRENCH_DEPTH));
+  own(cues, LW_CUE_LIFTING, block_mass_kg(f->c) > lw_known_value(f->tables, LW_THRESHOLD_LIFT_MASS));
   own(cues, LW_CUE_WORKS_MOVED, is_so(f, LW_CONDITION_WALL_THAT_MOVED));
 }
 

@@ -199,10 +199,10 @@ const lw_change lw_change_setback = {.slug = "more-setback",
 static lw_range filled_range(const lw_result *now) {
   const lw_case *c = &now->given;
   const lw_material_row *gravel = lw_tables_material(now->tables, "loose gravel");
-  const lw_threshold_row *share = lw_known_threshold(now->tables, LW_THRESHOLD_FILL_THAT_COUNTS);
+  double share = lw_known_value(now->tables, LW_THRESHOLD_FILL_THAT_COUNTS);
   bool hollow = lw_given(&c->face_shell_thickness) && c->fill_unit_weight.origin == LW_ABSENT;
-  if (!of_courses(c) || !hollow || !gravel || !share) return (lw_range){0};
-  return (lw_range){.step = share->value * gravel->unit_weight_low_kn_per_m3, .most = 1, .told_sign = 1.0};
+  if (!of_courses(c) || !hollow || !gravel) return (lw_range){0};
+  return (lw_range){.step = share * gravel->unit_weight_low_kn_per_m3, .most = 1, .told_sign = 1.0};
 }
 
 static bool filled(const lw_changing *wall, double unit_weight_kn_per_m3, lw_typed *typed) {

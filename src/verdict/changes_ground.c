@@ -19,10 +19,10 @@ static lw_range once(double value) {
   return (lw_range){.step = value, .most = value > 0.0 ? 1 : 0, .told_sign = 1.0};
 }
 
-/* Width of the stone that leads water to an outlet; 0 when that row is gone, or the ways out are enough. */
+/* Width of the stone that leads water to an outlet; 0 when the ways out are enough. */
 static double leading_stone(const lw_result *now) {
-  const lw_threshold_row *row = lw_known_threshold(now->tables, LW_THRESHOLD_STONE_WIDTH);
-  return row && lw_site_ways_out(&now->wall.site) < 2 ? row->value : 0.0;
+  const lw_site *site = &now->wall.site;
+  return lw_site_ways_out(site) < 2 ? site->leading_stone_m : 0.0;
 }
 
 static lw_range outlets_range(const lw_result *now) {

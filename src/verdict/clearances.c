@@ -84,7 +84,7 @@ static void taller_above(const lw_facts *f, lw_reaching *to) {
   bool told = c->other_wall_height.origin == LW_GIVEN && c->other_wall_side.origin == LW_GIVEN;
   double tallest = told ? upper : fmax(mine, f->lower_wall.taken_m);
   double apart = fmax(lw_facts_clearance(f, LW_CLEARANCE_OTHER_WALL),
-                      lw_facts_threshold(f, LW_THRESHOLD_TIER_APART, INFINITY) * tallest);
+                      lw_known_value(f->tables, LW_THRESHOLD_TIER_APART) * tallest);
   bool together = lw_facts_nearer(&c->other_wall_distance, apart) == LW_SO_YES;
   if (together && !told) {
     bool height = c->other_wall_height.origin == LW_GIVEN;

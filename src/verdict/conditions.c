@@ -121,7 +121,7 @@ static lw_so load_inside(const lw_facts *f, lw_finding *found) {
 }
 
 static lw_so other_wall_near(const lw_facts *f, lw_finding *found) {
-  double apart = lw_facts_threshold(f, LW_THRESHOLD_TIER_APART, INFINITY);
+  double apart = lw_known_value(f->tables, LW_THRESHOLD_TIER_APART);
   const lw_span *lower = &f->lower_wall;
   const lw_span within = {apart * lower->taken_m - TOUCHING_M, apart * lower->certain_m - TOUCHING_M,
                           lower->left_out};

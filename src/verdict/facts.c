@@ -8,11 +8,6 @@
 /* A figure met exactly in decimal millimetres is met, whatever its binary digits. */
 static const double ROUNDING = 1e-9;
 
-double lw_facts_threshold(const lw_facts *facts, lw_known_row threshold, double otherwise) {
-  const lw_threshold_row *row = lw_known_threshold(facts->tables, threshold);
-  return row && isfinite(row->value) ? row->value : otherwise;
-}
-
 double lw_facts_distance(const lw_quantity *q) {
   if (q->origin == LW_ABSENT) return INFINITY;
   return q->origin == LW_ASSUMED ? 0.0 : q->si;
@@ -107,7 +102,7 @@ lw_heavy lw_facts_heavy(const lw_facts *facts, double within_m) {
 
 static void ground_gather(lw_facts *f) {
   const lw_site *site = &f->wall->site;
-  double level = atan(lw_facts_threshold(f, LW_THRESHOLD_LEVEL_GROUND, 0.0)) + ROUNDING;
+  double level = atan(lw_known_value(f->tables, LW_THRESHOLD_LEVEL_GROUND)) + ROUNDING;
   f->level_behind = fabs(site->slope_rad) <= level;
   f->level_in_front = fabs(site->front_slope_rad) <= level;
   f->water_behind = site->water_depth_m < f->wall->section.height_m;

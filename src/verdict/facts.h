@@ -64,8 +64,6 @@ void lw_facts_other_wall(lw_facts *facts);
 lw_heavy lw_facts_heavy(const lw_facts *facts, double within_m);
 /* Whether that load is a vehicle which the condition of vehicles sends to the engineer already. */
 bool lw_facts_vehicle_told(const lw_facts *facts, const lw_heavy *heavy);
-/* The value of a row of tables/thresholds.csv; otherwise, the unfavourable value, when that row is gone. */
-double lw_facts_threshold(const lw_facts *facts, lw_known_row threshold, double otherwise);
 /* The distance that a row of tables/clearances.csv asks for; 0 when that row is gone. */
 double lw_facts_clearance(const lw_facts *facts, lw_known_row clearance);
 /* A distance of a settled case: 0 where it is left out, whatever stands in for it. */

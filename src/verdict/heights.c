@@ -175,7 +175,7 @@ static lw_span lower_wall(const lw_facts *f) {
   const lw_case *c = f->c;
   const lw_span *mine = &f->height[LW_HEIGHT_EXPOSED];
   bool told = c->other_wall_height.origin == LW_GIVEN;
-  double tallest = lw_facts_threshold(f, LW_THRESHOLD_OTHER_WALL_HEIGHT, INFINITY);
+  double tallest = lw_known_value(f->tables, LW_THRESHOLD_OTHER_WALL_HEIGHT);
   lw_span other = {told ? c->other_wall_height.si : tallest, told ? c->other_wall_height.si : 0.0,
                    told ? NULL : "other wall height"};
   if (c->other_wall_side.origin == LW_GIVEN) return c->other_wall_side.value == LW_SIDE_BELOW ? other : *mine;
@@ -191,6 +191,6 @@ void lw_facts_other_wall(lw_facts *facts) {
   facts->lower_wall_m = lw_facts_is(&c->other_wall_side, LW_SIDE_BELOW) ? other : mine;
   facts->lower_wall = lower_wall(facts);
   facts->other_wall_m = lw_facts_distance(&c->other_wall_distance);
-  double apart = lw_facts_threshold(facts, LW_THRESHOLD_TIER_APART, INFINITY) * facts->lower_wall_m;
+  double apart = lw_known_value(facts->tables, LW_THRESHOLD_TIER_APART) * facts->lower_wall_m;
   facts->other_wall_near = lw_facts_nearer(&c->other_wall_distance, apart) == LW_SO_YES;
 }

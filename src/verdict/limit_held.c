@@ -130,8 +130,8 @@ static double tier_spacing(const lw_facts *f, const lw_limit_row *row, double lo
       lw_larger(isfinite(row->tier_spacing_m) ? row->tier_spacing_m : 0.0,
                 isfinite(row->tier_spacing_per_height) ? row->tier_spacing_per_height * lower_m : 0.0);
   if (!row->tiers_add && !(row->upper_shorter && upper_may_be_taller(f))) return spacing;
-  return lw_larger(spacing, lw_facts_threshold(f, LW_THRESHOLD_TIER_APART, INFINITY) *
-                                lw_facts_threshold(f, LW_THRESHOLD_OTHER_WALL_HEIGHT, INFINITY));
+  return lw_larger(spacing, lw_known_value(f->tables, LW_THRESHOLD_TIER_APART) *
+                                lw_known_value(f->tables, LW_THRESHOLD_OTHER_WALL_HEIGHT));
 }
 
 bool lw_limit_adds_tier(const lw_facts *facts, const lw_limit_row *row) {
@@ -149,7 +149,7 @@ static void add_tier(const lw_facts *f, const lw_limit_row *row, lw_span *height
   height->taken_m += told ? other->si
                      : apart->origin == LW_ASSUMED
                          ? INFINITY
-                         : lw_facts_threshold(f, LW_THRESHOLD_OTHER_WALL_HEIGHT, INFINITY);
+                         : lw_known_value(f->tables, LW_THRESHOLD_OTHER_WALL_HEIGHT);
   if (told && adds) {
     height->certain_m += other->si;
     return;

@@ -4,14 +4,15 @@
 #include <math.h>
 #include <string.h>
 
+#include "tables/quote.h"
+
 /* Each question in turn; the gravest that is answered yes says what it is, and all that are yes are
  * reasons. */
 
 static const char HERE[] = "[LOWWALL verdict]";
 
 static const char *source_of(const lw_facts *f, lw_known_row threshold) {
-  const lw_threshold_row *row = lw_known_threshold(f->tables, threshold);
-  return row ? row->from.source : HERE;
+  return lw_known_threshold(f->tables, threshold)->from.source;
 }
 
 static lw_verdict_reason *because(lw_reaching *to, lw_what what, lw_origin origin, const char *slug,
@@ -28,7 +29,7 @@ static void tier_band(const lw_facts *f, lw_verdict_reason *r) {
   if (t->band == LW_TIER_ONE_WALL)
     lw_print(r->text + used, room,
              " Nearer than %.2f m they are one wall %.2f m high, and one that is not checked as two.",
-             lw_facts_threshold(f, LW_THRESHOLD_TIER_ONE_WALL, 0.6) * t->lower_m,
+             lw_known_value(f->tables, LW_THRESHOLD_TIER_ONE_WALL) * t->lower_m,
              t->height_m + f->height_m[LW_HEIGHT_EXPOSED]);
   else if (t->band == LW_TIER_TOGETHER && t->above)
     lw_print(r->text + used, room,
@@ -43,15 +44,17 @@ static void tier_band(const lw_facts *f, lw_verdict_reason *r) {
 
 static void tier(const lw_facts *f, lw_reaching *to) {
   if (!f->other_wall_near) return;
-  char away[64];
+  static const char apart[] = "thresholds/tier-apart as times";
+  char away[64], times[LW_QUOTE_MAX] = "";
   lw_verdict_reason *r = because(to, LW_WHAT_TIER, f->c->other_wall_distance.origin, "other-wall-near",
                                  source_of(f, LW_THRESHOLD_TIER_APART));
   if (!r) return;
+  lw_quote(f->tables, apart, sizeof apart - 1, times, sizeof times);
   lw_print(r->text, sizeof r->text,
-           "Another wall stands %s: nearer than %.2f m, twice the height of the lower of the two, so they "
+           "Another wall stands %s: nearer than %.2f m, %s the height of the lower of the two, so they "
            "act together.",
            lw_reasons_distance(&f->c->other_wall_distance, away, sizeof away),
-           lw_facts_threshold(f, LW_THRESHOLD_TIER_APART, 2.0) * f->lower_wall_m);
+           lw_known_value(f->tables, LW_THRESHOLD_TIER_APART) * f->lower_wall_m, times);
   tier_band(f, r);
 }
 
@@ -70,7 +73,7 @@ static void ground_behind(const lw_facts *f, lw_reaching *to) {
 
 static void level_difference(const lw_facts *f, lw_reaching *to) {
   const lw_quantity *d = &f->c->level_difference;
-  double most = lw_facts_threshold(f, LW_THRESHOLD_LEVEL_DIFFERENCE, 0.0);
+  double most = lw_known_value(f->tables, LW_THRESHOLD_LEVEL_DIFFERENCE);
   if (d->origin == LW_ABSENT || fabs(d->si) <= most + 1e-9) return;
   lw_verdict_reason *r = because(to, LW_WHAT_RETAINING_WALL, d->origin, "level-difference",
                                  source_of(f, LW_THRESHOLD_LEVEL_DIFFERENCE));
@@ -114,7 +117,7 @@ static void wedge(const lw_facts *f, lw_reaching *to) {
 }
 
 static void slope_under(const lw_facts *f, lw_reaching *to) {
-  double most = lw_facts_threshold(f, LW_THRESHOLD_BED_SLOPE, 0.0);
+  double most = lw_known_value(f->tables, LW_THRESHOLD_BED_SLOPE);
   const lw_case *c = f->c;
   bool behind = tan(fabs(f->wall->site.slope_rad)) > most + 1e-9;
   if (!behind && tan(fabs(f->wall->site.front_slope_rad)) <= most + 1e-9) return;

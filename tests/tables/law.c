@@ -131,7 +131,7 @@ Test(tables, clearances_and_thresholds_have_their_figures) {
     double at_least_m, per_height;
   } rows[] = {{"boundary", 1.0, 1.0},     {"building", 1.5, 1.0},    {"other-wall", 2.0, 2.0},
               {"load", 1.5, 2.0},         {"service", 1.0, NAN},     {"waterbody", 40, NAN},
-              {"public-way", 3.66, NAN},  {"fall-flag", 0.6, NAN},   {"fall-barrier-us", 0.762, NAN},
+              {"public-way", 3.66, NAN},  {"fall-flag", 0.6, NAN},   {"pool-barrier-nz", 1.2, NAN},
               {"fall-barrier", 1.0, NAN}, {"pool-barrier", 0.9, NAN}};
   for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
     const lw_clearance_row *row = lw_tables_clearance(t, rows[i].slug);

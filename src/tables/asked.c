@@ -1,0 +1,111 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/* Rows that code asks for: there, in the unit that code takes. A row that nothing reads is refused: whoever
+ * wrote it meant something by it, and would never see that nothing came of it. */
+#include "names.h"
+#include "shape.h"
+
+#include <math.h>
+#include <string.h>
+
+static lw_status wrong(lw_error *error, const char *table, const char *row, const char *column,
+                       const char *stood, const char *cure) {
+  return lw_error_set(error, LW_FAULTS, LW_REASON_NONE,
+                      "%s.csv, the row of %.60s, column %s: \"%.60s\" stands there; %s", table, row, column,
+                      stood, cure);
+}
+
+static const char *unit_of(const lw_tables *tables, lw_list list, int row) {
+  switch (list) {
+  case LW_LIST_THRESHOLDS: return tables->threshold[row].unit;
+  case LW_LIST_FENCES: return tables->fence[row].unit;
+  default: return tables->ordering[row].unit;
+  }
+}
+
+/* Conditions and distances may be taken out by whom they do not concern; a figure, never. */
+static bool may_be_gone(lw_list list) {
+  return list == LW_LIST_CONDITIONS || list == LW_LIST_CLEARANCES;
+}
+
+static lw_status check_known(const lw_tables *tables, lw_known_row which, lw_error *error) {
+  lw_list list = lw_known_list(which);
+  const char *table = lw_list_table(list), *slug = lw_known_slug(which), *unit = lw_known_unit(which);
+  int row = tables->known[which];
+  if (row < 0 && !may_be_gone(list))
+    return lw_error_set(error, LW_FAULTS, LW_REASON_NONE,
+                        "%s.csv: there is no row for %s, and lowwall cannot do without it", table, slug);
+  if (row < 0 || !unit || strcmp(unit_of(tables, list, row), unit) == 0) return LW_OK;
+  char cure[64];
+  lw_print(cure, sizeof cure, "lowwall takes this figure in %s", unit[0] ? unit : "no unit: leave it empty");
+  return wrong(error, table, slug, "unit", unit_of(tables, list, row), cure);
+}
+
+/* Every row of a list whose rows are all asked for by name. */
+static lw_status check_unread(const lw_tables *tables, lw_list list, lw_error *error) {
+  for (int row = 0; row < lw_list_rows(tables, list); row++) {
+    const char *slug = lw_list_name(tables, list, row);
+    char cure[160];
+    if (lw_known_is(list, slug)) continue;
+    const char *nearest = lw_known_nearest(list, slug);
+    lw_print(cure, sizeof cure, "nothing reads that row: %s%s%s",
+             nearest ? "the nearest that is read is " : "take it out", nearest ? nearest : "",
+             nearest ? ", else take it out" : "");
+    return wrong(error, lw_list_table(list), slug, "slug", slug, cure);
+  }
+  return LW_OK;
+}
+
+static const char includes[] = "includes-";
+
+/* A quantity that no check asks for, or a set taken in that has no rows, would be missed in silence. */
+static lw_status check_formats(const lw_tables *tables, lw_error *error) {
+  for (int i = 0; i < tables->format_count; i++) {
+    const lw_format_row *row = &tables->format[i];
+    if (row->need != LW_NEED_COUNT || row->includes >= 0) continue;
+    bool takes_in = strncmp(row->quantity, includes, sizeof includes - 1) == 0;
+    return wrong(error, "formats", row->format, "quantity", row->quantity,
+                 takes_in ? "no row has that set: write its name as its own rows do"
+                          : "no check asks for it: docs/sheet.md lists the quantities");
+  }
+  return LW_OK;
+}
+
+/* The units in which a load is read, by its kind. */
+static const char *units_of(lw_load_row_kind kind) {
+  switch (kind) {
+  case LW_LOAD_ROW_UNIFORM:
+  case LW_LOAD_ROW_STRIP: return "kPa|kPa/m";
+  case LW_LOAD_ROW_POINT: return "kN";
+  case LW_LOAD_ROW_LINE:
+  case LW_LOAD_ROW_CAP:
+  case LW_LOAD_ROW_PUSH: break;
+  }
+  return "kN/m";
+}
+
+static lw_status check_loads(const lw_tables *tables, lw_error *error) {
+  for (int i = 0; i < tables->load_count; i++) {
+    const lw_load_row *row = &tables->load[i];
+    char cure[64];
+    lw_print(cure, sizeof cure, "a load of this kind is in %s", units_of(row->kind));
+    if (lw_word_index(units_of(row->kind), row->unit) < 0)
+      return wrong(error, "loads", row->slug, "unit", row->unit, cure);
+    if (isfinite(row->push_kn_per_m) && row->kind != LW_LOAD_ROW_CAP)
+      return wrong(error, "loads", row->slug, "push [kN/m]", "a number", "only a load of kind cap has one");
+    if (isfinite(row->width_m) && row->kind != LW_LOAD_ROW_STRIP)
+      return wrong(error, "loads", row->slug, "width [m]", "a number", "only a load of kind strip has one");
+  }
+  return LW_OK;
+}
+
+lw_status lw_tables_check_asked(const lw_tables *tables, lw_error *error) {
+  static const lw_list all_asked[] = {LW_LIST_CONDITIONS, LW_LIST_CLEARANCES, LW_LIST_THRESHOLDS,
+                                      LW_LIST_FENCES, LW_LIST_ORDERING};
+  lw_status status = LW_OK;
+  for (size_t i = 0; i < sizeof all_asked / sizeof *all_asked && status == LW_OK; i++)
+    status = check_unread(tables, all_asked[i], error);
+  for (int i = 0; i < LW_KNOWN_COUNT && status == LW_OK; i++)
+    status = check_known(tables, (lw_known_row)i, error);
+  if (status == LW_OK) status = check_formats(tables, error);
+  return status == LW_OK ? check_loads(tables, error) : status;
+}
