@@ -24,6 +24,7 @@
 #include <lowwall/influence.h>
 #include <lowwall/verdict.h>
 #include <lowwall/result.h>
+#include <lowwall/plan.h>
 #include <lowwall/order.h>
 #include <lowwall/report.h>
 #include <lowwall/drawing.h>

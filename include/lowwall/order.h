@@ -2,6 +2,7 @@
 #ifndef LOWWALL_ORDER_H
 #define LOWWALL_ORDER_H
 
+#include <lowwall/plan.h>
 #include <lowwall/result.h>
 
 #ifdef __cplusplus
@@ -9,9 +10,7 @@ extern "C" {
 #endif
 
 /* What to order for a wall as it is given, and where its pegs go. Nothing here says that it may be built.
- * In plan X runs along run 1 and Y to the left of it, which is the soil's side; a turn is positive towards
- * the soil. Lengths are those of the face. A *course* is offset towards the soil by its setbacks. A
- * *stretch* is a chain of runs without a corner between them; a *row* is one course on one stretch, laid
+ * A *stretch* is a chain of runs without a corner between them; a *row* is one course on one stretch, laid
  * at one go. A *module* is a piece and the gap after it. */
 
 enum {
@@ -20,53 +19,6 @@ enum {
   LW_INVERT_MAX = 96, LW_STATION_MAX = 3,
   LW_ROW_UNITS = 4096
 };
-
-typedef struct lw_spot { double x_m, y_m; } lw_spot;
-
-typedef struct lw_plan_run {
-  double length_m;       /* on the face of the lowest course */
-  double radius_m;       /* of that face; 0: straight; positive: centre on the soil's side */
-  double turn_rad;       /* at its end */
-  double from_m;         /* its beginning, along the plan */
-  double heading_rad;    /* at its beginning */
-  double cap_depth_m;
-  lw_spot begin, end, centre;
-} lw_plan_run;
-
-typedef struct lw_plan_step { double at_m; int rise; } lw_plan_step;
-
-typedef struct lw_plan {
-  int run_count;
-  lw_plan_run run[LW_RUN_MAX];
-  bool closed, closed_told;      /* told: from the runs, not from the sheet */
-  double length_m;               /* of all runs on the face of the lowest course */
-  double module_m;               /* block length and joint gap */
-  double gap_m, unit_m, tail_m, depth_m, base_depth_m, course_m, setback_m, end_setback_m, curve_gap_m;
-  int base_courses, courses;
-  bool solid;                    /* no blocks: two halves of its height stand for courses */
-  int first_raised;              /* courses that the base lies above its lowest place at the beginning */
-  int step_count;
-  lw_plan_step step[LW_COURSE_MAX];
-  bool falls;
-  double fall_m;                 /* of the ground in front, beginning to end */
-} lw_plan;
-
-/** The plan of a case settled for an order.
- *  out   plan    unchanged on faults
- *  gives LW_OK · LW_FAULTS: a closed plan that does not close, steps that leave no wall, runs too long */
-lw_status lw_plan_build(const lw_case *c, lw_plan *plan, lw_faults *faults);
-/** How far the face of a course stands behind that of the lowest one. */
-double lw_plan_offset(const lw_plan *plan, int course);
-/** Length of a run's face at an offset towards the soil, corner to corner. */
-double lw_plan_run_length(const lw_plan *plan, int run, double offset_m);
-/** The corner at the beginning of a run at an offset towards the soil; run == run_count: the plan's end. */
-lw_spot lw_plan_corner(const lw_plan *plan, int run, double offset_m);
-/** Area of the strip between two offsets towards the soil, mitred at corners. */
-double lw_plan_strip(const lw_plan *plan, double from_m, double to_m);
-/** Area inside a closed plan at an offset towards the soil; 0 for an open one. */
-double lw_plan_inside(const lw_plan *plan, double offset_m);
-/** Courses that the base is raised above its lowest place, just before or after a distance along the plan. */
-int lw_plan_raised(const lw_plan *plan, double at_m, bool after);
 
 typedef enum lw_row_end {
   LW_ROW_FREE,     /* a free end: a whole unit and a half in alternate courses */
@@ -158,6 +110,9 @@ typedef struct lw_course_count {
 } lw_course_count;
 
 typedef enum lw_corner_made { LW_MADE_TURNED, LW_MADE_CUT, LW_MADE_HANDED } lw_corner_made;
+/* Why caps meet at a corner in a butt joint, and how the next cap is cut against those that run through. */
+typedef enum lw_butt { LW_BUTT_NONE, LW_BUTT_NO_MITRE, LW_BUTT_SHARP, LW_BUTT_LONG } lw_butt;
+typedef enum lw_butt_cut { LW_BUTT_SQUARE, LW_BUTT_REAR, LW_BUTT_END } lw_butt_cut;
 typedef struct lw_order_corner {
   int run;                       /* it stands at the end of this run, from 0 */
   double turn_rad;
@@ -169,7 +124,8 @@ typedef struct lw_order_corner {
   double cap_saw_deg[2];         /* away from a square cut */
   double cap_extra_m[2];         /* long edge beyond the short one */
   double cap_mitre_m;            /* length of the cut */
-  const char *butt_reason;       /* "" when mitred or without a cap */
+  lw_butt butt;                  /* none when mitred or without a cap */
+  lw_butt_cut butt_cut;
 } lw_order_corner;
 
 /* How the caps of a run are laid: modules of its end pieces and closers, 0: none, and whole ones between. */
@@ -183,6 +139,8 @@ typedef struct lw_cap_row {
   double zero_m, base_per_laid;    /* from laying to the lowest face */
 } lw_cap_row;
 
+/* Why no length is told that needs no cut. */
+typedef enum lw_no_fit { LW_NO_FIT_NONE, LW_NO_FIT_SETBACK, LW_NO_FIT_CORNERS, LW_NO_FIT_RUNS_ON } lw_no_fit;
 typedef struct lw_order_run {
   int run;
   double length_m, top_length_m; /* of the lowest and the highest course's face */
@@ -192,15 +150,34 @@ typedef struct lw_order_run {
   bool shorter_known, longer_known;
   double shorter_m, longer_m;    /* the two nearest lengths that need no cut */
   bool fits;                     /* as it is; the two are then the next ones */
-  const char *no_fit_reason;     /* why no length is told; "" */
+  lw_no_fit no_fit;
   bool cap_joint_known;
   double cap_joint_m, cap_joint_at_m;  /* nearest joint of caps to one of blocks, and where on the run */
   lw_cap_row caps;
 } lw_order_run;
 
+/* What is bought, dug or carried, and the unit that it comes in. */
+#define LW_LINE_UNITS(X) \
+  X(PIECES, "pieces") X(BAGS, "bags") X(LITRES, "L") X(M, "m") X(M2, "m2") X(M3, "m3") X(TONNES, "t")
+#define LW_ORDER_LINES(X) \
+  X(BLOCKS, "blocks", PIECES) X(BASE_BLOCKS, "base-blocks", PIECES) \
+  X(HALF_BLOCKS, "half-blocks", PIECES) X(BASE_HALF_BLOCKS, "base-half-blocks", PIECES) \
+  X(LEFT_CORNERS, "left-corners", PIECES) X(BASE_LEFT_CORNERS, "base-left-corners", PIECES) \
+  X(RIGHT_CORNERS, "right-corners", PIECES) X(BASE_RIGHT_CORNERS, "base-right-corners", PIECES) \
+  X(MITRED_SPARES, "mitred-spares", PIECES) X(BASE_MITRED_SPARES, "base-mitred-spares", PIECES) \
+  X(CAPS, "caps", PIECES) X(ADHESIVE, "adhesive", LITRES) X(WALL_STONE, "wall-stone", TONNES) \
+  X(DIG, "dig", M3) X(SPOIL, "spoil", M3) X(PAD_STONE, "pad-stone", M3) \
+  X(BEDDING_SAND, "bedding-sand", M3) X(CEMENT, "cement", BAGS) \
+  X(DRAINAGE_STONE, "drainage-stone", M3) X(GEOTEXTILE, "geotextile", M2) X(DRAIN_PIPE, "drain-pipe", M) \
+  X(SOIL, "soil", M3) X(LINING, "lining", M2) X(BLOCK_FILL, "block-fill", M3)
+#define LW_LINE_UNIT_NAME(name, slug) LW_UNIT_##name,
+typedef enum lw_line_unit { LW_LINE_UNITS(LW_LINE_UNIT_NAME) LW_LINE_UNIT_COUNT } lw_line_unit;
+#define LW_ORDER_LINE_NAME(name, slug, unit) LW_LINE_##name,
+typedef enum lw_line_kind { LW_ORDER_LINES(LW_ORDER_LINE_NAME) LW_LINE_COUNT } lw_line_kind;
+
 /* Net, allowance and order, a line a thing to buy, dig or carry. */
 typedef struct lw_order_line {
-  const char *slug, *name, *unit;
+  lw_line_kind kind;
   double net;
   bool allowance_known;
   double allowance;              /* share, or pieces with `pieces` */
@@ -208,27 +185,78 @@ typedef struct lw_order_line {
   double order;
   double mass_kg;                /* of what is ordered; 0: not counted as carried */
   double cap_depth_m;            /* of caps where they are of several depths; 0 otherwise */
-  char note[200];
+  int sawn, sawn_again;          /* of blocks and caps: each piece from a new one, offcuts used */
+  bool offcuts_used;             /* it is the second of these that is ordered */
+  int kinds;                     /* of mitred units, each with so many spare ones: */
+  double spare_each;
+  double volume_m3, unit_weight_kn_per_m3;   /* of the stone of a solid wall */
+  bool behind_pad;               /* drainage stone goes down behind the pad as well */
+  bool between_tails;            /* fill goes between the tails of blocks that taper */
   char source[LW_SOURCE_MAX];    /* of the allowance or factor */
 } lw_order_line;
 
-typedef struct lw_order_note { char slug[32]; char text[320]; } lw_order_note;
+/* What to mind about an order; the numbers of a note that the order does not hold elsewhere. */
+#define LW_ORDER_NOTES(X) \
+  X(NEARLY_CLOSED, "nearly-closed")      /* length: from the end of the runs to their beginning */ \
+  X(CORNER_TURNED, "corner-turned")      /* number: run before; depth of blocks; length: lost to a mitre */ \
+  X(CORNER_STAGGER, "corner-stagger")    /* length: overlap of turned blocks */ \
+  X(CORNER_MITRE, "corner-mitre")        /* number: of corners */ \
+  X(OVERLAP_SHORT, "overlap-short")      /* number: course */ \
+  X(SHORT_RUN, "short-run")              /* number: run */ \
+  X(STEP_SLIVER, "step-sliver")          /* number: course; step; length: of the piece */ \
+  X(CURVE_TOO_SHARP, "curve-too-sharp")  /* number: run */ \
+  X(CAP_BUTT_JOINT, "cap-butt-joint")    /* number: run before it */ \
+  X(CAP_JOINT_NEAR, "cap-joint-near")    /* number: run */ \
+  X(CAP_NARROW, "cap-narrow")            /* length: covered */ \
+  X(HEAVY_UNIT, "heavy-unit")            /* mass: of the heaviest */ \
+  X(GROUND_OVER_TOP, "ground-over-top")  /* where it comes to the top; length: over it at the end */ \
+  X(NO_PAD, "no-pad")                    /* length: the least that is usual */ \
+  X(NO_STONE, "no-stone") X(NO_OUTLET, "no-outlet") X(NO_SOIL, "no-soil") \
+  X(STONE_PAST_CENTRE, "stone-past-centre")   /* number: run */ \
+  X(PIPE_HIGH, "pipe-high")              /* length: below the soil behind */
+#define LW_ORDER_NOTE_NAME(name, slug) LW_NOTE_##name,
+typedef enum lw_order_note_kind { LW_ORDER_NOTES(LW_ORDER_NOTE_NAME) LW_NOTE_COUNT } lw_order_note_kind;
+typedef struct lw_order_note {
+  lw_order_note_kind kind;
+  int number, step;              /* runs, courses and steps from 1 */
+  double at_m, length_m, depth_m, mass_kg;
+} lw_order_note;
 
 typedef enum lw_peg_kind { LW_PEG_BASE, LW_PEG_TOP, LW_PEG_CENTRE, LW_PEG_STEP } lw_peg_kind;
 typedef struct lw_peg {
-  char name[24];                 /* "B1" first corner of the base line, "T1" of the top line, "C2", "S1" */
   lw_peg_kind kind;
+  int number;                    /* from 1: of the corner, of the run of a centre, of the step */
   lw_spot at;
   double level_m;                /* underside of the lowest course there, or the top of the wall */
 } lw_peg;
-typedef struct lw_level { char name[64]; double level_m; } lw_level;
+typedef enum lw_level_kind {
+  LW_LEVEL_TOP, LW_LEVEL_UNDER_CAP, LW_LEVEL_GROUND, LW_LEVEL_UNDER_WALL, LW_LEVEL_UNDER_COURSE,
+  LW_LEVEL_BEFORE_STEP, LW_LEVEL_AFTER_STEP,   /* under the blocks */
+  LW_LEVEL_PAD_TOP, LW_LEVEL_DIG_BOTTOM,       /* where they are lowest */
+  LW_LEVEL_STEP_PAD_TOP, LW_LEVEL_STEP_DIG_BOTTOM, /* of the upper ones at a step */
+  LW_LEVEL_KINDS
+} lw_level_kind;
+typedef struct lw_level {
+  lw_level_kind kind;
+  int number;                    /* of the course or step */
+  double level_m;
+} lw_level;
 typedef struct lw_peg_check {
-  char name[24];                 /* "B1 to B3" */
+  int from, to;                  /* pegs of the base line, from 1; to 0: the face, from the centre of a run */
   double distance_m, tolerance_m;
   double angle_deg;              /* what that tolerance is at the corner between; 0: of a curve, no corner */
 } lw_peg_check;
 /* Inside bottom of the drain pipe, from its high point to where it comes out. */
-typedef struct lw_invert { char name[48]; double along_m, level_m; } lw_invert;
+typedef enum lw_invert_kind {
+  LW_INVERT_HIGH, LW_INVERT_CORNER, LW_INVERT_STEP, LW_INVERT_LEAVES, LW_INVERT_OUTLET
+} lw_invert_kind;
+typedef enum lw_step_side { LW_SIDE_LEVEL, LW_SIDE_BEFORE, LW_SIDE_AFTER } lw_step_side;
+typedef struct lw_invert {
+  lw_invert_kind kind;
+  int number;                    /* of the corner or step */
+  lw_step_side side;             /* where the pipe drops there */
+  double along_m, level_m;
+} lw_invert;
 /* Where the batter is read after hand-over: plumb from the top of the face to its base. */
 typedef struct lw_station { double along_m, height_m, reading_m, lean_alarm_m; } lw_station;
 typedef struct lw_right_angle { int corner; double unit_m; } lw_right_angle;   /* legs 3 and 4 times unit_m */
@@ -251,7 +279,24 @@ typedef struct lw_pegs {
   double lean_alarm_m, joint_alarm_m;
 } lw_pegs;
 
-typedef struct lw_work_step { bool hold; char text[360]; } lw_work_step;
+/* The order of work; where it holds, stop and look before something is covered up. */
+#define LW_WORK_STEPS(X) \
+  X(SETTLED, true) X(DATUM, false) X(DIG, false) X(LOOK_AT_DIG, true) \
+  X(PAD, false)            /* length: thickness */ \
+  X(PAD_AT_STEPS, false)   /* length: under the upper one */ \
+  X(LOOK_AT_PAD, true) \
+  X(FIRST_COURSE, false)   /* length: out of level in a metre */ \
+  X(LOOK_AT_FIRST, true) X(SETBACK, false) X(SETBACK_AT_STEPS, false) \
+  X(COURSES, false)        /* length: layer of soil */ \
+  X(SOLID, false) \
+  X(SOLID_FILL, false)     /* length: layer of soil */ \
+  X(NO_PLANT, false) \
+  X(PLANT, false)          /* length: from the newest course */ \
+  X(PIPE, false) X(LOOK_AT_PIPE, true) X(LOOK_AT_STONE, true) X(CAPS, false) X(HAND_OVER, true) \
+  X(READ_AGAIN, false)
+#define LW_WORK_STEP_NAME(name, hold) LW_WORK_##name,
+typedef enum lw_work_kind { LW_WORK_STEPS(LW_WORK_STEP_NAME) LW_WORK_COUNT } lw_work_kind;
+typedef struct lw_work_step { lw_work_kind kind; bool hold; double length_m; } lw_work_step;
 
 typedef struct lw_order {
   lw_plan plan;
@@ -285,7 +330,7 @@ typedef struct lw_order {
 
 /** What to order and where to set it out.
  *  in    result   of a case settled by lw_case_settle and lw_case_settle_order
- *  out   order    some 150 KB: keep it static or on the heap
+ *  out   order    some 120 KB: keep it static or on the heap
  *  gives LW_OK · LW_FAULTS
  *  note  1 Quantities are for the wall as given; the verdict of the result is not changed by them. */
 lw_status lw_order_make(const lw_result *result, lw_order *order, lw_faults *faults);
@@ -332,11 +377,14 @@ lw_status lw_order_mitre(double angle_rad, double first_m, double second_m, lw_m
 lw_status lw_order_least_radius(double face_m, double tail_m, double depth_m, double gap_m, bool convex,
                                 double *radius_m);
 
-/** The slug of a cut, a stock, a corner, a row's end. */
+/** The slug of a cut, a stock, a corner, a note, a line and its unit. */
 const char *lw_cut_slug(lw_cut_kind kind);
 const char *lw_stock_slug(lw_stock stock);
 const char *lw_corner_slug(lw_corner_made made);
-const char *lw_row_end_slug(lw_row_end end);
+const char *lw_order_note_slug(lw_order_note_kind kind);
+const char *lw_order_line_slug(lw_line_kind kind);
+lw_line_unit lw_order_line_unit(lw_line_kind kind);
+const char *lw_line_unit_slug(lw_line_unit unit);
 
 #ifdef __cplusplus
 }

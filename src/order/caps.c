@@ -14,18 +14,14 @@ static const double HALF_TURN = 3.14159265358979323846;
 /* Round a lesser corner a butt joint stands at the end of the caps before it, not at their rear edge. */
 static const double AT_REAR = 3.14159265358979323846 / 3.0;
 
-static void butt(lw_order *order, lw_order_corner *corner, const char *reason) {
+static void butt(lw_order *order, lw_order_corner *corner, lw_butt why) {
   double angle = LW_DEG_PER_RAD * (HALF_TURN - fabs(corner->turn_rad)), saw = fabs(90.0 - angle);
   corner->mitred = false;
-  corner->butt_reason = reason;
-  lw_order_note_add(
-      order, "cap-butt-joint",
-      "The caps at the end of run %d: a butt joint, because %s. The caps of run %d run through, "
-      "the next cap is cut %s against them.",
-      corner->run + 1, reason, corner->run + 1,
-      saw < 0.5                           ? "square"
-      : fabs(corner->turn_rad) >= AT_REAR ? "to their rear edge"
-                                          : "to their end");
+  corner->butt = why;
+  corner->butt_cut = saw < 0.5                           ? LW_BUTT_SQUARE
+                     : fabs(corner->turn_rad) >= AT_REAR ? LW_BUTT_REAR
+                                                         : LW_BUTT_END;
+  lw_order_note_add(order, &(lw_order_note){.kind = LW_NOTE_CAP_BUTT_JOINT, .number = corner->run + 1});
 }
 
 /* The material of a corner turned either way lies in the angle between its runs that is less than a half
@@ -37,7 +33,7 @@ static void cut_corner(const lw_capping *k, lw_order_corner *corner) {
   double after = plan->run[lw_plan_at(plan, corner->run + 1)].cap_depth_m;
   lw_mitre mitre;
   if (lw_order_mitre(angle, before, after, &mitre) != LW_OK) {
-    butt(k->laying->order, corner, "the two widths do not meet in a mitre at this angle");
+    butt(k->laying->order, corner, LW_BUTT_NO_MITRE);
     return;
   }
   corner->mitred = true;
@@ -49,9 +45,9 @@ static void cut_corner(const lw_capping *k, lw_order_corner *corner) {
   }
   double sharp = fmin(corner->cap_angle_deg[0], corner->cap_angle_deg[1]);
   if (sharp < k->point_least_deg)
-    butt(k->laying->order, corner, "the points of the mitre would be too sharp and break");
+    butt(k->laying->order, corner, LW_BUTT_SHARP);
   else if (fmax(mitre.extra_m[0], mitre.extra_m[1]) >= k->length_m - LW_TAKEN_UP)
-    butt(k->laying->order, corner, "the mitre is longer than a cap");
+    butt(k->laying->order, corner, LW_BUTT_LONG);
 }
 
 static const lw_order_corner *corner_at(const lw_order *order, int run) {
@@ -132,11 +128,7 @@ static void warn_of_joints(const lw_capping *k) {
   for (int i = 0; i < k->laying->plan->run_count; i++) {
     const lw_order_run *r = &order->run[i];
     if (!r->cap_joint_known || r->cap_joint_m >= k->joint_least_m - LW_TAKEN_UP) continue;
-    lw_order_note_add(
-        order, "cap-joint-near",
-        "Run %d: a joint of the caps stands %.0f mm from one of the blocks below, %.2f m from the "
-        "run's beginning; %.0f mm is wanted, and none of the ways tried has it.",
-        i + 1, r->cap_joint_m * 1000.0, r->cap_joint_at_m, k->joint_least_m * 1000.0);
+    lw_order_note_add(order, &(lw_order_note){.kind = LW_NOTE_CAP_JOINT_NEAR, .number = i + 1});
   }
 }
 

@@ -2,9 +2,7 @@
 #include "count.h"
 
 #include <math.h>
-#include <string.h>
 
-#include "base/print.h"
 #include "cuts.h"
 #include "laying.h"
 #include "note.h"
@@ -105,15 +103,11 @@ static void note_short(const lw_laying *laying, const lw_laid *row) {
   bool ends = row->first_m > 0.0 || row->last_m > 0.0 || row->before + row->after > 0;
   if (ends || row->start == LW_ROW_STEP || row->end == LW_ROW_STEP) return;
   int run = lw_plan_at(laying->plan, laying->order->stretch[row->stretch].first_run) + 1;
-  char slug[32];
-  lw_print(slug, sizeof slug, "short-run-%d", run);
-  for (int i = 0; i < laying->order->note_count; i++)
-    if (strcmp(laying->order->note[i].slug, slug) == 0) return;
-  lw_order_note_add(
-      laying->order, slug,
-      "Run %d is so short that a course of it has cut pieces only, at its corners as well: make "
-      "it longer or shorter, or lay it out by hand.",
-      run);
+  for (int i = 0; i < laying->order->note_count; i++) {
+    const lw_order_note *told = &laying->order->note[i];
+    if (told->kind == LW_NOTE_SHORT_RUN && told->number == run) return;
+  }
+  lw_order_note_add(laying->order, &(lw_order_note){.kind = LW_NOTE_SHORT_RUN, .number = run});
 }
 
 /* The step of the base where a row begins or ends. */
@@ -142,11 +136,11 @@ static void note_sliver(const lw_laying *laying, const lw_laid *row) {
   if (shortest >= laying->cut_share * plan->module_m - LW_TAKEN_UP) return;
   const lw_plan_step *step = step_beside(laying, row, &number);
   if (step == NULL) return;
-  lw_order_note_add(
-      laying->order, "step-sliver",
-      "Course %d: beside step S%d, %.2f m along the wall, a piece of %.0f mm has room, under a third of "
-      "a block. Move the step, to half a block from the end, corner or step beside it or more.",
-      row->course + 1, number, step->at_m, (shortest - plan->gap_m) * 1000.0);
+  lw_order_note_add(laying->order, &(lw_order_note){.kind = LW_NOTE_STEP_SLIVER,
+                                                    .number = row->course + 1,
+                                                    .step = number,
+                                                    .at_m = step->at_m,
+                                                    .length_m = shortest - plan->gap_m});
 }
 
 static void count_row(const lw_laying *laying, const lw_laid *row) {

@@ -2,7 +2,6 @@
 #include "lines.h"
 
 #include <math.h>
-#include <string.h>
 
 #include "laying.h"
 #include "lines_behind.h"
@@ -30,9 +29,10 @@ static void carrying(const lw_take_off *t, const lw_result *result) {
   double blocks = 0.0, loose_kg = 0.0;
   for (int i = 0; i < order->line_count; i++) {
     const lw_order_line *l = &order->line[i];
-    bool loose = strcmp(l->unit, "m3") == 0 && strcmp(l->slug, "dig") != 0 && strcmp(l->slug, "spoil") != 0;
+    lw_line_unit unit = lw_order_line_unit(l->kind);
+    bool loose = unit == LW_UNIT_M3 && l->kind != LW_LINE_DIG && l->kind != LW_LINE_SPOIL;
     order->carried_kg += l->mass_kg;
-    blocks += strcmp(l->unit, "pieces") == 0 && strcmp(l->slug, "caps") != 0 ? l->mass_kg : 0.0;
+    blocks += unit == LW_UNIT_PIECES && l->kind != LW_LINE_CAPS ? l->mass_kg : 0.0;
     order->loose_m3 += loose ? l->order : 0.0;
     loose_kg += loose ? l->mass_kg : 0.0;
   }

@@ -5,7 +5,6 @@
 
 #include <lowwall/sheet.h>
 
-#include "base/print.h"
 #include "note.h"
 #include "plan_area.h"
 #include "take_off.h"
@@ -83,11 +82,7 @@ static void note_past_centre(const lw_take_off *t) {
   for (int i = 0; i < plan->run_count; i++) {
     double radius = plan->run[i].radius_m;
     if (!(radius > 0.0) || radius >= rear) continue;
-    lw_order_note_add(
-        t->laying->order, "stone-past-centre",
-        "Run %d: the drainage stone reaches past the centre of the curve: measure stone, cloth, "
-        "pipe and dig there by hand.",
-        i + 1);
+    lw_order_note_add(t->laying->order, &(lw_order_note){.kind = LW_NOTE_STONE_PAST_CENTRE, .number = i + 1});
   }
 }
 
@@ -121,35 +116,21 @@ static void drain(const lw_take_off *t) {
   if (!(t->stone_m > 0.0)) return;
   stone_body stone = all_stone(t);
   note_past_centre(t);
-  lw_order_line *l = lw_line_put(t,
-                                 &(lw_order_line){.slug = "drainage-stone",
-                                                  .name = "drainage stone",
-                                                  .unit = "m3",
-                                                  .net = stone.volume_m3,
-                                                  .note = "clean, one size; up to the soil over it"},
+  lw_order_line *l = lw_line_put(t, &(lw_order_line){.kind = LW_LINE_DRAINAGE_STONE, .net = stone.volume_m3},
                                  &t->o->stone_allowance);
-  if (t->pad_m > 0.0)
-    lw_print(l->note, sizeof l->note, "clean, one size; behind the pad and up to the soil over it");
+  l->behind_pad = t->pad_m > 0.0;
   l->mass_kg = l->order * lw_known_value(t->tables, LW_ORDERING_STONE_DENSITY);
-  lw_line_put(
-      t,
-      &(lw_order_line){
-          .slug = "geotextile", .name = "geotextile around the stone", .unit = "m2", .net = stone.cloth_m2},
-      &t->o->geotextile_allowance);
+  lw_line_put(t, &(lw_order_line){.kind = LW_LINE_GEOTEXTILE, .net = stone.cloth_m2},
+              &t->o->geotextile_allowance);
   double outlets = t->c->drain_outlets.origin == LW_GIVEN ? t->c->drain_outlets.si : 0.0;
   if (outlets < 0.5) {
-    lw_order_note_add(
-        t->laying->order, "no-outlet",
-        "The sheet names no drain outlet, so no pipe is ordered: where does the water come out?");
+    lw_order_note_add(t->laying->order, &(lw_order_note){.kind = LW_NOTE_NO_OUTLET});
     return;
   }
-  lw_line_put(t,
-              &(lw_order_line){.slug = "drain-pipe",
-                               .name = "drain pipe and outlets",
-                               .unit = "m",
-                               .net = pipe_length(t) + outlets * t->o->outlet_length.si,
-                               .note = "one outlet is a way in for rods as well, or add one"},
-              &t->o->pipe_allowance);
+  lw_line_put(
+      t,
+      &(lw_order_line){.kind = LW_LINE_DRAIN_PIPE, .net = pipe_length(t) + outlets * t->o->outlet_length.si},
+      &t->o->pipe_allowance);
 }
 
 /* Inside the wall from the ground in front up: behind the stone, and over it to the blocks. */
@@ -173,18 +154,10 @@ static void soil(const lw_take_off *t) {
   bool bed = plan->closed && t->c->site_behind.value == LW_BEHIND_BED;
   double volume = bed ? soil_volume(t) : 0.0;
   if (!(volume > 0.0)) {
-    lw_order_note_add(t->laying->order, "no-soil",
-                      "Soil behind the wall is counted for a closed bed only: measure what is filled.");
+    lw_order_note_add(t->laying->order, &(lw_order_note){.kind = LW_NOTE_NO_SOIL});
     return;
   }
-  lw_order_line *l = lw_line_put(
-      t,
-      &(lw_order_line){.slug = "soil",
-                       .name = "soil for the bed",
-                       .unit = "m3",
-                       .net = volume,
-                       .note = "beside the drainage stone and over it; it settles, so more is ordered"},
-      &t->o->settlement);
+  lw_order_line *l = lw_line_put(t, &(lw_order_line){.kind = LW_LINE_SOIL, .net = volume}, &t->o->settlement);
   l->mass_kg = l->order * t->c->soil[0].light_unit_weight.si * 1000.0 / 9.80665;
 }
 
@@ -200,9 +173,7 @@ static void lining(const lw_take_off *t) {
       if (i > p->raised) area += fabs(lw_face_strip(&p->face, t->rear[i - 1].rear_m, l.rear_m));
     }
   }
-  lw_line_put(
-      t, &(lw_order_line){.slug = "lining", .name = "lining of the soil's side", .unit = "m2", .net = area},
-      &t->o->lining_allowance);
+  lw_line_put(t, &(lw_order_line){.kind = LW_LINE_LINING, .net = area}, &t->o->lining_allowance);
 }
 
 /* The voids of hollow blocks, and what is open between the tails of those that taper. A check takes the
@@ -218,12 +189,7 @@ static void fill(const lw_take_off *t) {
       body += lw_face_strip(&t->part[n].face, lw_plan_offset(plan, i), t->rear[i].rear_m) * plan->course_m;
   if (!(body * voids > 0.0)) return;
   lw_order_line *l = lw_line_put(
-      t,
-      &(lw_order_line){.slug = "block-fill",
-                       .name = full < 1.0 ? "fill of the blocks and between tails" : "fill of hollow blocks",
-                       .unit = "m3",
-                       .net = body * voids,
-                       .note = "clean stone that runs into every void"},
+      t, &(lw_order_line){.kind = LW_LINE_BLOCK_FILL, .between_tails = full < 1.0, .net = body * voids},
       &t->o->stone_allowance);
   l->mass_kg = l->order * t->c->fill_unit_weight.si * 1000.0 / 9.80665;
 }

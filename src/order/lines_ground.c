@@ -26,24 +26,11 @@ static void digging(const lw_take_off *t) {
     const lw_base_part *p = &t->part[i];
     dig += lw_part_strip(p, -p->pad_front_m, p->dig_rear_m) * (p->ground_m + t->bedding_m + t->pad_m);
   }
-  lw_line_put(t,
-              &(lw_order_line){.slug = "dig",
-                               .name = "dig, in the ground",
-                               .unit = "m3",
-                               .net = dig,
-                               .note = "to the ground in front; a bank behind is not counted"},
-              NULL);
+  lw_line_put(t, &(lw_order_line){.kind = LW_LINE_DIG, .net = dig}, NULL);
   lw_quantity swell = t->o->spoil_bulking;
   swell.si -= 1.0;
   lw_order *order = t->laying->order;
-  lw_order_line *l = lw_line_put(
-      t,
-      &(lw_order_line){.slug = "spoil",
-                       .name = "spoil, loose",
-                       .unit = "m3",
-                       .net = dig,
-                       .note = "net as it lies, order as loose: what is carried away if none is used"},
-      &swell);
+  lw_order_line *l = lw_line_put(t, &(lw_order_line){.kind = LW_LINE_SPOIL, .net = dig}, &swell);
   order->spoil_kg = l->mass_kg = dig * lw_known_value(t->tables, LW_ORDERING_SOIL_DUG);
   order->skips = (int)lw_pieces_up(l->order / t->o->skip_volume.si);
   order->spoil_barrows = lw_barrows(t, l->order, l->mass_kg);
@@ -59,31 +46,14 @@ static void pad(const lw_take_off *t) {
   }
   lw_quantity loose = t->o->stone_compaction;
   loose.si -= 1.0;
-  lw_order_line *l = lw_line_put(t,
-                                 &(lw_order_line){.slug = "pad-stone",
-                                                  .name = "pad stone",
-                                                  .unit = "m3",
-                                                  .net = volume,
-                                                  .note = "net as compacted, order as loose"},
-                                 &loose);
+  lw_order_line *l = lw_line_put(t, &(lw_order_line){.kind = LW_LINE_PAD_STONE, .net = volume}, &loose);
   l->mass_kg = volume * lw_known_value(t->tables, LW_ORDERING_PAD_STONE_DENSITY);
   double sand = bedding * lw_known_value(t->tables, LW_ORDERING_BEDDING_LOOSE);
   if (!(bedding > 0.0)) return;
-  l = lw_line_put(t,
-                  &(lw_order_line){.slug = "bedding-sand",
-                                   .name = "sand for dry bedding, loose",
-                                   .unit = "m3",
-                                   .net = sand,
-                                   .note = "its allowance is in the loose volume"},
-                  NULL);
+  l = lw_line_put(t, &(lw_order_line){.kind = LW_LINE_BEDDING_SAND, .net = sand}, NULL);
   l->mass_kg = sand * lw_known_value(t->tables, LW_ORDERING_SAND_DENSITY);
   double cement = sand / t->o->bedding_ratio.si * lw_known_value(t->tables, LW_ORDERING_CEMENT_DENSITY);
-  l = lw_line_put(t,
-                  &(lw_order_line){.slug = "cement",
-                                   .name = "cement in bags",
-                                   .unit = "bags",
-                                   .net = cement / t->o->cement_bag_mass.si,
-                                   .note = "dry sand and cement has no strength that is counted"},
+  l = lw_line_put(t, &(lw_order_line){.kind = LW_LINE_CEMENT, .net = cement / t->o->cement_bag_mass.si},
                   NULL);
   l->order = lw_pieces_up(l->net);
   l->mass_kg = l->order * t->o->cement_bag_mass.si;

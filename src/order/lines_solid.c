@@ -3,7 +3,6 @@
 
 #include <lowwall/section.h>
 
-#include "base/print.h"
 #include "plan_area.h"
 #include "take_off.h"
 
@@ -15,11 +14,9 @@ void lw_lines_solid(const lw_take_off *t, const lw_section *section) {
   lw_polygon_area(section->outline, section->outline_count, &area, &middle);
   /* Swept along the plan: its area times the length of the way of its centroid. */
   for (int i = 0; i < t->part_count; i++) volume += area * lw_face_at(&t->part[i].face, middle.x_m);
-  lw_order_line line = {.slug = "wall-stone", .name = "stone or concrete of the wall", .unit = "t"};
+  lw_order_line line = {.kind = LW_LINE_WALL_STONE, .volume_m3 = volume};
+  line.unit_weight_kn_per_m3 = t->c->wall_unit_weight.si;
   line.net = volume * t->c->wall_unit_weight.si / 9.80665;
-  lw_print(line.note, sizeof line.note,
-           "%.2f m3 in place at %.1f kN/m3, which is with its voids where it is stone laid dry", volume,
-           t->c->wall_unit_weight.si);
   lw_order_line *l = lw_line_put(t, &line, &t->o->stone_allowance);
   l->mass_kg = l->order * 1000.0;
 }

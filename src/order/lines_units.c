@@ -5,7 +5,6 @@
 
 #include <lowwall/sheet.h>
 
-#include "base/print.h"
 #include "take_off.h"
 
 /* Lines of blocks and caps. */
@@ -35,26 +34,18 @@ static lw_course_count sum_of(const lw_take_off *t, bool base) {
   return sum;
 }
 
-/* How many are sawn, and what using offcuts again saves or has saved. */
-static int sawn(const lw_take_off *t, int fresh, int again, char *note, size_t size) {
-  bool used = t->o->offcuts.value == LW_YES;
-  note[0] = '\0';
-  if (fresh > 0 && fresh == again)
-    lw_print(note, size, "%d of them to be sawn; no offcut is long enough to be used again", fresh);
-  else if (fresh > 0 && used)
-    lw_print(note, size, "%d of them to be sawn, offcuts used; %d if each piece takes a new one", again,
-             fresh);
-  else if (fresh > 0)
-    lw_print(note, size, "%d of them to be sawn, each for its own piece; %d if offcuts are used again", fresh,
-             again);
-  return used ? again : fresh;
+/* How many are sawn, by the way that is asked for; what the other way saves or costs is told beside it. */
+static int sawn(const lw_take_off *t, int fresh, int again, lw_order_line *line) {
+  line->sawn = fresh;
+  line->sawn_again = again;
+  line->offcuts_used = t->o->offcuts.value == LW_YES;
+  return line->offcuts_used ? again : fresh;
 }
 
-static void kind_of(const lw_take_off *t, const char *slug, const char *name, int count, double unit_kg) {
+static void kind_of(const lw_take_off *t, lw_line_kind kind, int count, double unit_kg) {
   if (count == 0) return;
-  lw_order_line *l = lw_line_put(
-      t, &(lw_order_line){.slug = slug, .name = name, .unit = "pieces", .net = count, .pieces = true},
-      &t->o->spare_units);
+  lw_order_line *l =
+      lw_line_put(t, &(lw_order_line){.kind = kind, .net = count, .pieces = true}, &t->o->spare_units);
   l->mass_kg = l->order * unit_kg;
 }
 
@@ -67,14 +58,10 @@ static void mitred_spares(const lw_take_off *t, bool base, double unit_kg) {
   if (kinds == 0) return;
   lw_quantity spare = t->o->spare_units;
   spare.si *= kinds;
-  lw_order_line line = {.slug = base ? "base-mitred-spares" : "mitred-spares",
-                        .name =
-                            base ? "deeper blocks for spare mitred units" : "blocks for spare mitred units",
-                        .unit = "pieces",
-                        .pieces = true};
-  lw_print(line.note, sizeof line.note,
-           "%.0f for each of %d kinds of mitred unit, sawn as the cutting list says", t->o->spare_units.si,
-           kinds);
+  lw_order_line line = {.kind = base ? LW_LINE_BASE_MITRED_SPARES : LW_LINE_MITRED_SPARES,
+                        .pieces = true,
+                        .kinds = kinds,
+                        .spare_each = t->o->spare_units.si};
   lw_order_line *l = lw_line_put(t, &line, &spare);
   l->mass_kg = l->order * unit_kg;
 }
@@ -83,24 +70,19 @@ static void mitred_spares(const lw_take_off *t, bool base, double unit_kg) {
 static void blocks_of(const lw_take_off *t, bool base, double unit_kg) {
   const lw_plan *plan = t->laying->plan;
   lw_course_count sum = sum_of(t, base);
-  lw_order_line line = {.slug = base ? "base-blocks" : "blocks",
-                        .name = base ? "deeper blocks of the base courses, whole" : "blocks, whole",
-                        .unit = "pieces"};
+  lw_order_line line = {.kind = base ? LW_LINE_BASE_BLOCKS : LW_LINE_BLOCKS};
   lw_stock stock = base ? LW_STOCK_BASE_BLOCK : LW_STOCK_BLOCK;
   const lw_order *order = t->laying->order;
-  line.net = sum.whole + sawn(t, order->sawn[stock], order->sawn_again[stock], line.note, sizeof line.note);
+  line.net = sum.whole + sawn(t, order->sawn[stock], order->sawn_again[stock], &line);
   lw_order_line *l = lw_line_put(t, &line, has_curve(plan) ? &t->o->curve_allowance : &t->o->block_allowance);
   l->order = lw_pieces_up(l->order);
   l->mass_kg = l->order * unit_kg;
   /* A unit made for a corner is square: it has no tail. */
   double corner_kg = unit_kg / lw_case_mean_share(t->c) * t->laying->corner_unit_m / plan->unit_m;
   if (!t->laying->half_cut)
-    kind_of(t, base ? "base-half-blocks" : "half-blocks", base ? "deeper half blocks" : "half blocks",
-            sum.half, unit_kg / 2.0);
-  kind_of(t, base ? "base-left-corners" : "left-corners",
-          base ? "deeper left corner units" : "left corner units", sum.left, corner_kg);
-  kind_of(t, base ? "base-right-corners" : "right-corners",
-          base ? "deeper right corner units" : "right corner units", sum.right, corner_kg);
+    kind_of(t, base ? LW_LINE_BASE_HALF_BLOCKS : LW_LINE_HALF_BLOCKS, sum.half, unit_kg / 2.0);
+  kind_of(t, base ? LW_LINE_BASE_LEFT_CORNERS : LW_LINE_LEFT_CORNERS, sum.left, corner_kg);
+  kind_of(t, base ? LW_LINE_BASE_RIGHT_CORNERS : LW_LINE_RIGHT_CORNERS, sum.right, corner_kg);
   mitred_spares(t, base, unit_kg);
 }
 
@@ -109,9 +91,9 @@ static void caps_of(const lw_take_off *t, lw_cap_sort *sort) {
   double kg_per_m3 = t->c->cap_unit_weight.si * 1000.0 / 9.80665;
   sort->mass_kg = kg_per_m3 * t->o->cap_length.si * sort->depth_m * t->c->cap_height.si;
   order->cap_mass_kg = fmax(order->cap_mass_kg, sort->mass_kg);
-  lw_order_line line = {.slug = "caps", .name = "caps", .unit = "pieces"};
+  lw_order_line line = {.kind = LW_LINE_CAPS};
   line.cap_depth_m = order->cap_sort_count > 1 ? sort->depth_m : 0.0;
-  line.net = sort->whole + sawn(t, sort->sawn, sort->sawn_again, line.note, sizeof line.note);
+  line.net = sort->whole + sawn(t, sort->sawn, sort->sawn_again, &line);
   order->cap_count += (int)lround(line.net);
   lw_order_line *l = lw_line_put(t, &line, &t->o->cap_allowance);
   l->order = lw_pieces_up(l->order);
@@ -125,11 +107,8 @@ static void caps(const lw_take_off *t) {
   if (t->c->cap_fixing.value != LW_FIXING_BONDED) return;
   double bead = t->o->adhesive_bead.si * 0.5;
   lw_line_put(t,
-              &(lw_order_line){.slug = "adhesive",
-                               .name = "adhesive in two beads",
-                               .unit = "L",
-                               .net = 2.0 * order->cap_line_m * 3.14159265358979 * bead * bead * 1000.0,
-                               .note = "dry, brushed, above 5 C, beads clear of weeps; no part of the check"},
+              &(lw_order_line){.kind = LW_LINE_ADHESIVE,
+                               .net = 2.0 * order->cap_line_m * 3.14159265358979 * bead * bead * 1000.0},
               &t->o->adhesive_allowance);
 }
 

@@ -25,11 +25,7 @@ static void note_nearly_closed(lw_order *order) {
   lw_spot begin = lw_plan_corner(plan, 0, 0.0), end = lw_plan_corner(plan, plan->run_count, 0.0);
   double apart = hypot(end.x_m - begin.x_m, end.y_m - begin.y_m);
   if (plan->closed || plan->run_count < 3 || apart > plan->unit_m) return;
-  lw_order_note_add(
-      order, "nearly-closed",
-      "The runs end %.0f mm from where they began, and are taken as a wall with two ends: measure "
-      "again if it is to close.",
-      apart * 1000.0);
+  lw_order_note_add(order, &(lw_order_note){.kind = LW_NOTE_NEARLY_CLOSED, .length_m = apart});
 }
 
 static lw_laying begin(const lw_result *result, lw_order *order) {
@@ -54,7 +50,7 @@ static lw_status make_solid(const lw_laying *laying, const lw_result *result) {
   order->corner_count = 0;
   for (int i = 0; i < plan->run_count; i++) {
     lw_order_run *r = &order->run[i];
-    *r = (lw_order_run){.run = i, .length_m = plan->run[i].length_m, .no_fit_reason = ""};
+    *r = (lw_order_run){.run = i, .length_m = plan->run[i].length_m};
     r->top_length_m = lw_plan_run_length(plan, i, plan->setback_m);
   }
   lw_order_lines(laying, result);

@@ -4,10 +4,7 @@
 
 #include <lowwall/order.h>
 
-void lw_order_note_add(lw_order *order, const char *slug, const char *format, ...)
-#if defined(__GNUC__)
-    __attribute__((format(printf, 3, 4)))
-#endif
-    ;
+/* One more thing to mind, while there is room. */
+void lw_order_note_add(lw_order *order, const lw_order_note *note);
 
 #endif

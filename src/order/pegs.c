@@ -2,9 +2,7 @@
 #include "pegs.h"
 
 #include <math.h>
-#include <string.h>
 
-#include "base/print.h"
 #include "laying.h"
 #include "pipe.h"
 #include "plan.h"
@@ -12,18 +10,13 @@
 /* Pegs and levels. Levels are above the underside of the lowest course where it is lowest. */
 
 static void put_peg(lw_pegs *pegs, lw_peg_kind kind, int number, lw_spot at, double level_m) {
-  static const char letters[] = "BTCS";
   if (pegs->peg_count >= LW_PEG_MAX) return;
-  lw_peg *peg = &pegs->peg[pegs->peg_count++];
-  *peg = (lw_peg){.kind = kind, .at = at, .level_m = level_m};
-  lw_print(peg->name, sizeof peg->name, "%c%d", letters[kind], number);
+  pegs->peg[pegs->peg_count++] = (lw_peg){kind, number, at, level_m};
 }
 
-static void put_level(lw_pegs *pegs, double level_m, const char *format, int number) {
+static void put_level(lw_pegs *pegs, lw_level_kind kind, int number, double level_m) {
   if (pegs->level_count >= LW_LEVEL_MAX) return;
-  lw_level *level = &pegs->level[pegs->level_count++];
-  lw_print(level->name, sizeof level->name, format, number);
-  level->level_m = level_m + 0.0; /* never -0 */
+  pegs->level[pegs->level_count++] = (lw_level){kind, number, level_m + 0.0}; /* never -0 */
 }
 
 /* Where a distance along the lowest face lies, on a face that has stepped back from it. */
@@ -80,19 +73,14 @@ static double apart(lw_spot a, lw_spot b) {
   return hypot(a.x_m - b.x_m, a.y_m - b.y_m);
 }
 
-static lw_peg_check *put_check(lw_pegs *pegs, double distance_m, double tolerance_m) {
-  if (pegs->check_count >= LW_PEG_CHECK_MAX) return NULL;
-  lw_peg_check *check = &pegs->check[pegs->check_count++];
-  *check = (lw_peg_check){.distance_m = distance_m, .tolerance_m = tolerance_m};
-  return check;
+static void put_check(lw_pegs *pegs, lw_peg_check check) {
+  if (pegs->check_count < LW_PEG_CHECK_MAX) pegs->check[pegs->check_count++] = check;
 }
 
 /* Each diagonal once, whichever way it is named. */
 static bool told(const lw_pegs *pegs, int from, int to) {
-  char name[24];
-  lw_print(name, sizeof name, "B%d to B%d", to, from);
   for (int i = 0; i < pegs->check_count; i++)
-    if (strcmp(pegs->check[i].name, name) == 0) return true;
+    if (pegs->check[i].from == to && pegs->check[i].to == from) return true;
   return false;
 }
 
@@ -116,12 +104,14 @@ static void check_corners(const lw_plan *plan, lw_pegs *pegs, double tolerance_m
     check_square(p, q, i + 1, pegs);
     if (told(pegs, before + 1, after + 1)) continue;
     const lw_peg *b = pegs->peg;
-    lw_peg_check *check = put_check(pegs, apart(b[before].at, b[after].at), tolerance_m);
-    if (check == NULL) return;
-    lw_print(check->name, sizeof check->name, "B%d to B%d", before + 1, after + 1);
+    double distance = apart(b[before].at, b[after].at);
     double legs = apart(b[before].at, b[i].at) * apart(b[i].at, b[after].at);
     double sine = sin(3.14159265358979 - fabs(p->turn_rad));
-    check->angle_deg = tolerance_m * check->distance_m / (legs * sine) * LW_DEG_PER_RAD;
+    put_check(pegs, (lw_peg_check){.from = before + 1,
+                                   .to = after + 1,
+                                   .distance_m = distance,
+                                   .tolerance_m = tolerance_m,
+                                   .angle_deg = tolerance_m * distance / (legs * sine) * LW_DEG_PER_RAD});
   }
 }
 
@@ -133,10 +123,9 @@ static void check_curves(const lw_plan *plan, lw_pegs *pegs, double tolerance_m)
     int after = plan->closed ? (i + 1) % plan->run_count : i + 1;
     double chord = apart(pegs->peg[i].at, pegs->peg[after].at);
     int raised = lw_plan_raised(plan, r->from_m, true);
-    lw_peg_check *check = chord > tolerance_m ? put_check(pegs, chord, tolerance_m) : NULL;
-    if (check != NULL) lw_print(check->name, sizeof check->name, "B%d to B%d", i + 1, after + 1);
-    check = put_check(pegs, fabs(r->radius_m - lw_plan_offset(plan, raised)), tolerance_m);
-    if (check != NULL) lw_print(check->name, sizeof check->name, "C%d to the face", i + 1);
+    double radius = fabs(r->radius_m - lw_plan_offset(plan, raised));
+    if (chord > tolerance_m) put_check(pegs, (lw_peg_check){i + 1, after + 1, chord, tolerance_m, 0.0});
+    put_check(pegs, (lw_peg_check){i + 1, 0, radius, tolerance_m, 0.0});
   }
 }
 
@@ -147,28 +136,26 @@ static void levels(const lw_laying *laying, const lw_result *result, double top_
   bool pad = c->pad_thickness.origin == LW_GIVEN;
   double bedding = pad ? c->order.bedding_thickness.si : 0.0;
   double cap = c->cap_height.origin != LW_ABSENT ? c->cap_height.si : 0.0;
-  put_level(pegs, top_m, "top of the wall%.0d", 0);
-  if (cap > 0.0) put_level(pegs, top_m - cap, "under the cap%.0d", 0);
-  put_level(pegs, c->wall_embedment.si, "ground in front, lowest%.0d", 0);
-  if (plan->solid) put_level(pegs, 0.0, "under the wall%.0d", 0);
+  put_level(pegs, LW_LEVEL_TOP, 0, top_m);
+  if (cap > 0.0) put_level(pegs, LW_LEVEL_UNDER_CAP, 0, top_m - cap);
+  put_level(pegs, LW_LEVEL_GROUND, 0, c->wall_embedment.si);
+  if (plan->solid) put_level(pegs, LW_LEVEL_UNDER_WALL, 0, 0.0);
   for (int i = 0; i < plan->courses && !plan->solid; i++)
-    put_level(pegs, i * plan->course_m, "under course %d", i + 1);
+    put_level(pegs, LW_LEVEL_UNDER_COURSE, i + 1, i * plan->course_m);
   for (int i = 0; i < plan->step_count; i++) {
     double at = plan->step[i].at_m;
-    put_level(pegs, lw_plan_raised(plan, at, false) * plan->course_m, "under the blocks before step S%d",
-              i + 1);
-    put_level(pegs, lw_plan_raised(plan, at, true) * plan->course_m, "under the blocks after step S%d",
-              i + 1);
+    put_level(pegs, LW_LEVEL_BEFORE_STEP, i + 1, lw_plan_raised(plan, at, false) * plan->course_m);
+    put_level(pegs, LW_LEVEL_AFTER_STEP, i + 1, lw_plan_raised(plan, at, true) * plan->course_m);
   }
   if (!pad) return;
-  put_level(pegs, -bedding, "top of the pad, lowest%.0d", 0);
-  put_level(pegs, -bedding - c->pad_thickness.si, "bottom of the dig, lowest%.0d", 0);
+  put_level(pegs, LW_LEVEL_PAD_TOP, 0, -bedding);
+  put_level(pegs, LW_LEVEL_DIG_BOTTOM, 0, -bedding - c->pad_thickness.si);
   for (int i = 0; i < plan->step_count; i++) {
     double at = plan->step[i].at_m;
     int upper = lw_plan_raised(plan, at, true), under = lw_plan_raised(plan, at, false);
     double pad_top = (upper > under ? upper : under) * plan->course_m - bedding;
-    put_level(pegs, pad_top, "top of the upper pad at step S%d", i + 1);
-    put_level(pegs, pad_top - c->pad_thickness.si, "bottom of the upper dig at step S%d", i + 1);
+    put_level(pegs, LW_LEVEL_STEP_PAD_TOP, i + 1, pad_top);
+    put_level(pegs, LW_LEVEL_STEP_DIG_BOTTOM, i + 1, pad_top - c->pad_thickness.si);
   }
 }
 

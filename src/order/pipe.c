@@ -2,9 +2,7 @@
 #include "pipe.h"
 
 #include <math.h>
-#include <string.h>
 
-#include "base/print.h"
 #include "laying.h"
 #include "note.h"
 
@@ -15,8 +13,6 @@
 static const double NEAR = 1e-6; /* [m] */
 /* More than these are levelled as if they were so few: deeper, so on the safe side. */
 static const double OUTLETS_TOLD = 9.0;
-
-enum { LW_PLACE_NAME = 24 };
 
 typedef struct piping {
   const lw_plan *plan;
@@ -41,11 +37,22 @@ static double pad_top(const piping *p, double at_m, bool forward, bool beyond) {
          p->bedding_m;
 }
 
-static void tell(piping *p, const char *name, double at_m) {
+/* What an invert stands at: the number of its corner or step. */
+typedef struct place {
+  lw_invert_kind kind;
+  int number;
+} place;
+
+static const place HIGH_POINT = {LW_INVERT_HIGH, 0}, OUTLET = {LW_INVERT_OUTLET, 0};
+static const place LEAVES = {LW_INVERT_LEAVES, 0};
+
+static void tell(piping *p, place what, lw_step_side side, double at_m) {
   if (p->pegs->invert_count >= LW_INVERT_MAX) return;
-  lw_invert *i = &p->pegs->invert[p->pegs->invert_count++];
-  *i = (lw_invert){.along_m = wrapped(p->plan, at_m) + 0.0, .level_m = p->level_m + 0.0};
-  lw_print(i->name, sizeof i->name, "%s", name);
+  p->pegs->invert[p->pegs->invert_count++] = (lw_invert){.kind = what.kind,
+                                                         .number = what.number,
+                                                         .side = side,
+                                                         .along_m = wrapped(p->plan, at_m) + 0.0,
+                                                         .level_m = p->level_m + 0.0};
 }
 
 /* One way of the water along the wall, and how far we are. */
@@ -59,11 +66,12 @@ static double place_of(const way *w, double gone_m) {
   return w->from_m + (w->forward ? gone_m : -gone_m);
 }
 
-/* The next corner peg or step on the way, as a distance from where it began; the way's length when none. */
-static double next_place(const piping *p, const way *w, char name[LW_PLACE_NAME]) {
+/* The next corner peg or step on the way, as a distance from where it began; where the pipe leaves the wall
+ * when there is none. */
+static double next_place(const piping *p, const way *w, place *what) {
   const lw_plan *plan = p->plan;
   double nearest = w->exits_m > 0.0 ? fmin(w->gone_m + w->exits_m, w->length_m) : w->length_m;
-  name[0] = '\0';
+  *what = LEAVES;
   for (int i = 0; i < plan->run_count + plan->step_count; i++) {
     bool step = i >= plan->run_count;
     double at = step ? plan->step[i - plan->run_count].at_m : plan->run[i].from_m;
@@ -71,7 +79,7 @@ static double next_place(const piping *p, const way *w, char name[LW_PLACE_NAME]
     if (plan->closed) there -= floor(there / plan->length_m) * plan->length_m;
     if (there <= w->gone_m + NEAR || there >= nearest - NEAR) continue;
     nearest = there;
-    lw_print(name, LW_PLACE_NAME, "%c%d", step ? 'S' : 'B', step ? i - plan->run_count + 1 : i + 1);
+    *what = step ? (place){LW_INVERT_STEP, i - plan->run_count + 1} : (place){LW_INVERT_CORNER, i + 1};
   }
   return nearest;
 }
@@ -88,24 +96,24 @@ static void come_out(piping *p, const way *w, int first) {
     pegs->invert[i].level_m = fmax(pegs->invert[i].level_m, out + p->fall * left);
   }
   p->level_m = out;
-  tell(p, "outlet", at);
+  tell(p, OUTLET, LW_SIDE_LEVEL, at);
   pegs->pipe_outlet_m = fmin(pegs->pipe_outlet_m, out);
   pegs->pipe_length_m = fmax(pegs->pipe_length_m, w->gone_m - p->gone_m[first] + p->outlet_length_m);
 }
 
-static void tell_on_way(piping *p, const way *w, const char *name) {
+static void tell_on_way(piping *p, const way *w, place what, lw_step_side side) {
   if (p->pegs->invert_count < LW_INVERT_MAX) p->gone_m[p->pegs->invert_count] = w->gone_m;
-  tell(p, name, place_of(w, w->gone_m));
+  tell(p, what, side, place_of(w, w->gone_m));
 }
 
 /* Come out where the pipe is, and begin anew at the top of the pad beyond. */
 static int begin_anew(piping *p, const way *w, double beyond_m, int first) {
   p->spare_outlets--;
-  tell_on_way(p, w, "where it leaves the wall");
+  tell_on_way(p, w, LEAVES, LW_SIDE_LEVEL);
   come_out(p, w, first);
   p->level_m = beyond_m;
   int again = p->pegs->invert_count;
-  tell_on_way(p, w, "high point");
+  tell_on_way(p, w, HIGH_POINT, LW_SIDE_LEVEL);
   return again;
 }
 
@@ -128,26 +136,24 @@ static void share_out(const piping *p, way *w) {
 
 /* On to the next place; false at the way's end. */
 static bool go_on(piping *p, way *w, int *first) {
-  char name[LW_PLACE_NAME], line[48];
+  place what;
   double exit = w->exits_m > 0.0 ? w->gone_m + w->exits_m : INFINITY;
-  double next = next_place(p, w, name), at = place_of(w, next);
+  double next = next_place(p, w, &what), at = place_of(w, next);
   p->level_m = fmin(p->level_m - p->fall * (next - w->gone_m), pad_top(p, at, w->forward, false));
   w->exits_m = fmax(0.0, w->exits_m - (next - w->gone_m));
   w->gone_m = next;
   double pad = pad_top(p, at, w->forward, true),
-         beyond = name[0] != '\0' ? fmin(p->level_m, pad) : p->level_m;
+         beyond = what.kind != LW_INVERT_LEAVES ? fmin(p->level_m, pad) : p->level_m;
   bool drops = beyond < p->level_m - NEAR, ended = next >= w->length_m - NEAR;
   if (!ended && p->spare_outlets > 0 && (drops || next > exit - NEAR)) {
     *first = begin_anew(p, w, pad, *first);
     share_out(p, w);
     return true;
   }
-  lw_print(line, sizeof line, drops ? "%s, before the step" : "%s", name);
-  tell_on_way(p, w, name[0] != '\0' ? line : "where it leaves the wall");
+  tell_on_way(p, w, what, drops ? LW_SIDE_BEFORE : LW_SIDE_LEVEL);
   if (drops) {
     p->level_m = beyond;
-    lw_print(line, sizeof line, "%s, after the step", name);
-    tell_on_way(p, w, line);
+    tell_on_way(p, w, what, LW_SIDE_AFTER);
   }
   return !ended;
 }
@@ -158,7 +164,7 @@ static void run_pipe(piping *p, double from_m, double length_m, bool forward) {
   int first = p->pegs->invert_count;
   p->level_m = pad_top(p, from_m, forward, true);
   share_out(p, &w);
-  tell_on_way(p, &w, "high point");
+  tell_on_way(p, &w, HIGH_POINT, LW_SIDE_LEVEL);
   while (length_m > NEAR && go_on(p, &w, &first)) continue;
   come_out(p, &w, first);
 }
@@ -230,10 +236,10 @@ static void pipe_along(piping *p, int outlets) {
 static int outlets_told(const lw_pegs *pegs) {
   int count = 0;
   for (int i = 0; i < pegs->invert_count; i++) {
-    bool again = strcmp(pegs->invert[i].name, "outlet") != 0;
+    bool again = pegs->invert[i].kind != LW_INVERT_OUTLET;
     for (int k = 0; k < i && !again; k++) {
       const lw_invert *a = &pegs->invert[k], *b = &pegs->invert[i];
-      again = strcmp(a->name, "outlet") == 0 && fabs(a->along_m - b->along_m) < NEAR &&
+      again = a->kind == LW_INVERT_OUTLET && fabs(a->along_m - b->along_m) < NEAR &&
               fabs(a->level_m - b->level_m) < NEAR;
     }
     count += again ? 0 : 1;
@@ -246,11 +252,8 @@ static void note_high(const lw_laying *laying, const lw_case *c) {
   const lw_pegs *pegs = &laying->order->pegs;
   double soil = c->wall_embedment.si + c->wall_height.si - c->soil_below_top.si;
   if (pegs->pipe_high_m < soil - c->order.soil_plug.si) return;
-  lw_order_note_add(
-      laying->order, "pipe-high",
-      "At its high point the drain pipe lies %.0f mm below the soil behind: more outlets, nearer "
-      "each other, let it begin lower.",
-      (soil - pegs->pipe_high_m) * 1000.0);
+  lw_order_note_add(laying->order,
+                    &(lw_order_note){.kind = LW_NOTE_PIPE_HIGH, .length_m = soil - pegs->pipe_high_m});
 }
 
 void lw_order_pipe(const lw_laying *laying, const lw_result *result) {

@@ -2,7 +2,7 @@
 #ifndef LOWWALL_ORDER_PLAN_H
 #define LOWWALL_ORDER_PLAN_H
 
-#include <lowwall/order.h>
+#include <lowwall/plan.h>
 
 int lw_plan_at(const lw_plan *plan, int run);                    /* of a closed plan, wrapped around */
 double lw_plan_module(const lw_plan *plan, int run, int course); /* wider on a convex curve */

@@ -2,7 +2,7 @@
 #ifndef LOWWALL_ORDER_PLAN_AREA_H
 #define LOWWALL_ORDER_PLAN_AREA_H
 
-#include <lowwall/order.h>
+#include <lowwall/plan.h>
 
 /* The face of the lowest course between two places of the plan, and what it loses for each metre that it is
  * moved towards the soil: corners and curves make it shorter there. */

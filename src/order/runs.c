@@ -24,12 +24,8 @@ static void curve(const lw_laying *laying, lw_order_run *r) {
   double asked = convex ? plan->tail_m * here / (here - depth) - plan->unit_m
                         : plan->unit_m * (here + depth) / here - plan->tail_m;
   r->curve_gap_m = fmax(0.0, asked);
-  if (r->radius_kept) return;
-  lw_order_note_add(
-      laying->order, "curve-too-sharp",
-      "Run %d: at %.2f m of radius the blocks gape by %.0f mm at the %s, and %.0f mm is allowed: a "
-      "wider curve, tapered blocks, or every block cut.",
-      r->run + 1, here, r->curve_gap_m * 1000.0, convex ? "face" : "rear", plan->curve_gap_m * 1000.0);
+  if (!r->radius_kept)
+    lw_order_note_add(laying->order, &(lw_order_note){.kind = LW_NOTE_CURVE_TOO_SHARP, .number = r->run + 1});
 }
 
 /* How much too long the run is for whole units in a course, in either way of beginning and ending. */
@@ -69,9 +65,8 @@ static void lengths(const lw_laying *laying, int stretch, lw_order_run *r) {
     longer = fmin(longer, fits ? module : module - first);
   }
   if (!isfinite(shorter)) {
-    r->no_fit_reason = plan->setback_m > 0.0 || plan->end_setback_m > 0.0
-                           ? "the setback makes each course shorter than the one below"
-                           : "the corners take different lengths off odd and even courses";
+    bool steps_back = plan->setback_m > 0.0 || plan->end_setback_m > 0.0;
+    r->no_fit = steps_back ? LW_NO_FIT_SETBACK : LW_NO_FIT_CORNERS;
     return;
   }
   r->shorter_known = r->length_m - shorter > module / 2.0;
@@ -87,7 +82,6 @@ void lw_order_runs(const lw_laying *laying) {
     lw_order_run *r = &laying->order->run[i];
     *r = (lw_order_run){.run = i, .length_m = plan->run[i].length_m};
     r->top_length_m = lw_plan_run_length(plan, i, top) - lw_plan_end_back(plan, i, plan->courses - 1);
-    r->no_fit_reason = "";
     if (fabs(plan->run[i].radius_m) > 0.0) curve(laying, r);
   }
   for (int i = 0; i < laying->order->stretch_count; i++) {
@@ -98,7 +92,6 @@ void lw_order_runs(const lw_laying *laying) {
       lengths(laying, i, &laying->order->run[run]);
     else
       for (int n = 0; n < s->run_count; n++)
-        laying->order->run[lw_plan_at(plan, s->first_run + n)].no_fit_reason =
-            "the blocks run on from run to run, or around a curve";
+        laying->order->run[lw_plan_at(plan, s->first_run + n)].no_fit = LW_NO_FIT_RUNS_ON;
   }
 }

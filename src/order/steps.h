@@ -2,7 +2,7 @@
 #ifndef LOWWALL_ORDER_STEPS_H
 #define LOWWALL_ORDER_STEPS_H
 
-#include <lowwall/order.h>
+#include <lowwall/plan.h>
 
 /* The steps of the base, those of the sheet or those that falling ground asks for. */
 void lw_plan_add_steps(const lw_case *c, lw_plan *plan);

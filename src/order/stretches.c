@@ -53,13 +53,11 @@ static lw_corner_made made_of(const lw_laying *laying, double turn_rad) {
 }
 
 static void note_turned(const lw_laying *laying, const lw_order_corner *corner) {
-  const lw_plan *plan = laying->plan;
-  lw_order_note_add(
-      laying->order, "corner-turned",
-      "The corner after run %d is laid with turned blocks: a mitre through blocks %.0f mm deep takes %.0f "
-      "mm of their %.0f mm, and no sound piece is left.",
-      corner->run + 1, deepest(plan) * 1000.0, deepest(plan) * tan(fabs(corner->turn_rad) / 2.0) * 1000.0,
-      plan->unit_m * 1000.0);
+  double deep = deepest(laying->plan);
+  lw_order_note_add(laying->order, &(lw_order_note){.kind = LW_NOTE_CORNER_TURNED,
+                                                    .number = corner->run + 1,
+                                                    .depth_m = deep,
+                                                    .length_m = deep * tan(fabs(corner->turn_rad) / 2.0)});
 }
 
 static void find_corners(const lw_laying *laying) {
@@ -69,7 +67,7 @@ static void find_corners(const lw_laying *laying) {
   for (int i = 0; i < runs; i++) {
     if (!(fabs(plan->run[i].turn_rad) > 0.0)) continue;
     lw_order_corner *corner = &order->corner[order->corner_count++];
-    *corner = (lw_order_corner){.run = i, .turn_rad = plan->run[i].turn_rad, .butt_reason = ""};
+    *corner = (lw_order_corner){.run = i, .turn_rad = plan->run[i].turn_rad};
     corner->made = made_of(laying, corner->turn_rad);
     if (laying->asked == LW_CORNER_CUT && corner->made != LW_MADE_CUT) note_turned(laying, corner);
   }

@@ -16,18 +16,18 @@ static void start_row(const lw_result *result, lw_text *out) {
 }
 
 static void line(const lw_order_line *l, lw_text *out) {
-  lw_text_addf(out, "%s,", l->slug);
-  char name[LW_LINE_NAME];
+  lw_text_addf(out, "%s,", lw_order_line_slug(l->kind));
+  char name[LW_LINE_NAME], note[LW_LINE_NOTE];
   quoted(out, lw_order_line_name(l, name));
   lw_text_addf(out, ",%.3f,", l->net);
   if (l->allowance_known)
     lw_text_addf(out, "%.3f,%s", l->allowance, l->pieces ? "pieces" : "share");
   else
     lw_text_add(out, ",");
-  lw_text_addf(out, ",%.3f,%s,", l->order, l->unit);
+  lw_text_addf(out, ",%.3f,%s,", l->order, lw_line_unit_slug(lw_order_line_unit(l->kind)));
   if (l->mass_kg > 0.0) lw_text_addf(out, "%.0f", l->mass_kg);
   lw_text_add(out, ",");
-  quoted(out, l->note);
+  quoted(out, lw_order_line_note(l, note));
   lw_text_add(out, "\n");
 }
 
@@ -43,10 +43,11 @@ static void cut(const lw_cut *c, bool several, lw_text *out) {
 }
 
 static void notes(const lw_result *result, const lw_order *order, lw_order_page page, lw_text *out) {
+  char words[LW_ORDER_SENTENCE];
   for (int i = 0; i < order->note_count; i++) {
     start_row(result, out);
     lw_text_add(out, page == LW_PAGE_ORDER ? "note,,,,,,,," : "note,,,,,,,");
-    quoted(out, order->note[i].text);
+    quoted(out, lw_order_note_words(order, &order->note[i], words));
     lw_text_add(out, "\n");
   }
 }
@@ -68,10 +69,11 @@ static void lines(const lw_result *result, const lw_order *order, lw_text *out) 
 }
 
 static void check_rows(const lw_result *result, const lw_pegs *p, lw_text *out) {
+  char name[LW_SPOT_NAME];
   for (int i = 0; i < p->check_count; i++) {
     start_row(result, out);
     lw_text_addf(out, "check,,,,,%.3f,%.0f,\"%s\"\n", p->check[i].distance_m,
-                 p->check[i].tolerance_m * 1000.0, p->check[i].name);
+                 p->check[i].tolerance_m * 1000.0, lw_peg_check_name(&p->check[i], name));
   }
   for (int i = 0; i < p->square_count; i++) {
     double unit = p->square[i].unit_m;
@@ -82,14 +84,16 @@ static void check_rows(const lw_result *result, const lw_pegs *p, lw_text *out) 
 }
 
 static void level_rows(const lw_result *result, const lw_pegs *p, lw_text *out) {
+  char name[LW_SPOT_NAME];
   for (int i = 0; i < p->level_count; i++) {
     start_row(result, out);
-    lw_text_addf(out, "level,,,%.3f,,,,\"%s\"\n", lw_order_level(p->level[i].level_m), p->level[i].name);
+    lw_text_addf(out, "level,,,%.3f,,,,\"%s\"\n", lw_order_level(p->level[i].level_m),
+                 lw_level_name(&p->level[i], name));
   }
   for (int i = 0; i < p->invert_count; i++) {
     start_row(result, out);
     lw_text_addf(out, "pipe,,,%.3f,%.3f,,,\"%s\"\n", lw_order_level(p->invert[i].level_m),
-                 p->invert[i].along_m, p->invert[i].name);
+                 p->invert[i].along_m, lw_invert_name(&p->invert[i], name));
   }
   for (int i = 0; i < p->station_count; i++) {
     const lw_station *s = &p->station[i];
@@ -101,14 +105,15 @@ static void level_rows(const lw_result *result, const lw_pegs *p, lw_text *out) 
 
 static void pegs(const lw_result *result, const lw_order *order, lw_text *out) {
   const lw_pegs *p = &order->pegs;
+  char name[LW_SPOT_NAME];
   start_row(result, out);
   lw_text_add(out, "headline,,,,,,,");
   quoted(out, result->verdict.headline);
   lw_text_add(out, "\n");
   for (int i = 0; i < p->peg_count; i++) {
     start_row(result, out);
-    lw_text_addf(out, "%s,%.3f,%.3f,%.3f,,,,\n", p->peg[i].name, lw_order_level(p->peg[i].at.x_m),
-                 lw_order_level(p->peg[i].at.y_m), p->peg[i].level_m);
+    lw_text_addf(out, "%s,%.3f,%.3f,%.3f,,,,\n", lw_peg_name(&p->peg[i], name),
+                 lw_order_level(p->peg[i].at.x_m), lw_order_level(p->peg[i].at.y_m), p->peg[i].level_m);
   }
   check_rows(result, p, out);
   level_rows(result, p, out);

@@ -37,7 +37,7 @@ static void plan(json_t *root, const lw_order *order) {
     known(run, "no_cut_shorter_m", r->shorter_m, r->shorter_known);
     known(run, "no_cut_longer_m", r->longer_m, r->longer_known);
     lw_json_set_flag(run, "no_cut_as_it_is", r->fits);
-    lw_json_set_text(run, "no_cut_reason", r->no_fit_reason);
+    lw_json_set_text(run, "no_cut_reason", lw_no_fit_words(r->no_fit));
     known(run, "cap_joint_mm", r->cap_joint_m * 1000.0, r->cap_joint_known);
     known(run, "cap_joint_at_m", r->cap_joint_at_m, r->cap_joint_known);
   }
@@ -56,7 +56,7 @@ static void corners(json_t *root, const lw_order *order) {
     lw_json_set_count(corner, "right", c->right);
     if (!order->has_cap) continue;
     lw_json_set_flag(corner, "cap_mitred", c->mitred);
-    lw_json_set_text(corner, "cap_butt_reason", c->butt_reason);
+    lw_json_set_text(corner, "cap_butt_reason", lw_butt_words(c->butt));
     known(corner, "cap_mitre_mm", c->cap_mitre_m * 1000.0, c->mitred);
     for (int k = 0; k < 2; k++) {
       known(corner, k ? "cap_angle_after_deg" : "cap_angle_before_deg", c->cap_angle_deg[k], c->mitred);
@@ -156,16 +156,16 @@ static void lines(json_t *root, const lw_order *order) {
   for (int i = 0; i < order->line_count; i++) {
     const lw_order_line *l = &order->line[i];
     json_t *line = lw_json_entry(list);
-    lw_json_set_text(line, "slug", l->slug);
-    char name[LW_LINE_NAME];
+    lw_json_set_text(line, "slug", lw_order_line_slug(l->kind));
+    char name[LW_LINE_NAME], words[LW_LINE_NOTE];
     lw_json_set_text(line, "name", lw_order_line_name(l, name));
-    lw_json_set_text(line, "unit", l->unit);
+    lw_json_set_text(line, "unit", lw_line_unit_slug(lw_order_line_unit(l->kind)));
     lw_json_set_double(line, "net", l->net);
     known(line, "allowance", l->allowance, l->allowance_known);
     lw_json_set_text(line, "allowance_in", l->pieces ? "pieces" : "share");
     lw_json_set_double(line, "order", l->order);
     known(line, "mass_kg", l->mass_kg, l->mass_kg > 0.0);
-    lw_json_set_text(line, "note", l->note);
+    lw_json_set_text(line, "note", lw_order_line_note(l, words));
     lw_json_set_text(line, "source", l->source);
   }
 }
@@ -202,13 +202,14 @@ lw_status lw_report_order_json(const lw_result *result, const lw_order *order, l
     lines(root, order);
     carrying(root, order);
   } else {
-    lw_order_pegs_json(root, order);
+    lw_order_pegs_json(root, result, order);
   }
   json_t *notes = lw_json_list(root, "notes");
+  char slug[LW_NOTE_SLUG], words[LW_ORDER_SENTENCE];
   for (int i = 0; i < order->note_count; i++) {
     json_t *note = lw_json_entry(notes);
-    lw_json_set_text(note, "slug", order->note[i].slug);
-    lw_json_set_text(note, "text", order->note[i].text);
+    lw_json_set_text(note, "slug", lw_order_note_name(&order->note[i], slug));
+    lw_json_set_text(note, "text", lw_order_note_words(order, &order->note[i], words));
   }
   assuming a = {result, lw_json_list(root, "assumptions")};
   lw_echo_each(result, add_assumed, &a);

@@ -5,16 +5,14 @@
 #include <lowwall/order.h>
 
 #include "json.h"
+#include "order_words.h"
 #include "page.h"
 
 /* Pieces of the two pages made from an order. */
 void lw_order_notes_text(const lw_page *page, const lw_order *order);
-void lw_order_pegs_text(const lw_page *page, const lw_order *order);
-void lw_order_pegs_json(json_t *root, const lw_order *order);
+void lw_order_pegs_text(const lw_page *page, const lw_result *result, const lw_order *order);
+void lw_order_pegs_json(json_t *root, const lw_result *result, const lw_order *order);
 
-/* The name of a line; of caps of several depths with the depth. */
-enum { LW_LINE_NAME = 64 };
-const char *lw_order_line_name(const lw_order_line *line, char out[LW_LINE_NAME]);
 /* A level for print: what rounds to nought has no sign. */
 double lw_order_level(double level_m);
 

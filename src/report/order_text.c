@@ -36,8 +36,8 @@ static void runs(const lw_page *page, const lw_order *order) {
                     r->longer_m);
     else if (r->longer_known)
       lw_page_linef(page, LW_TONE_PLAIN, "          without a cut: %.3f m", r->longer_m);
-    if (r->no_fit_reason[0] != '\0')
-      lw_page_sayf(page, "          ", "no length without cuts: %s", r->no_fit_reason);
+    if (r->no_fit != LW_NO_FIT_NONE)
+      lw_page_sayf(page, "          ", "no length without cuts: %s", lw_no_fit_words(r->no_fit));
     if (r->radius_m > 0.0 && r->radius_known)
       lw_page_sayf(
           page, "          ",
@@ -155,31 +155,27 @@ static void caps(const lw_page *page, const lw_order *order) {
                    order->run[i].cap_joint_m * 1000.0);
 }
 
-const char *lw_order_line_name(const lw_order_line *line, char out[LW_LINE_NAME]) {
-  if (!(line->cap_depth_m > 0.0)) return line->name;
-  lw_print(out, LW_LINE_NAME, "%s, %.0f mm deep", line->name, line->cap_depth_m * 1000.0);
-  return out;
-}
-
 static void lines(const lw_page *page, const lw_order *order) {
   lw_page_heading(page, "Order: net, allowance, order");
   for (int i = 0; i < order->line_count; i++) {
     const lw_order_line *l = &order->line[i];
-    char allowance[40] = "-", mass[40] = "", name[LW_LINE_NAME];
-    bool whole = strcmp(l->unit, "pieces") == 0, bags = strcmp(l->unit, "bags") == 0;
+    char allowance[40] = "-", mass[40] = "", name[LW_LINE_NAME], note[LW_LINE_NOTE];
+    lw_line_unit unit = lw_order_line_unit(l->kind);
+    bool whole = unit == LW_UNIT_PIECES, bags = unit == LW_UNIT_BAGS;
     if (l->allowance_known && l->pieces)
       lw_print(allowance, sizeof allowance, "+%.0f", l->allowance);
     else if (l->allowance_known)
       lw_print(allowance, sizeof allowance, "%.0f %%", l->allowance * 100.0);
-    bool tonnes = strcmp(l->unit, "m3") == 0; /* as the yard weighs it */
+    bool tonnes = unit == LW_UNIT_M3; /* as the yard weighs it */
     if (l->mass_kg > 0.0)
       lw_print(mass, sizeof mass, tonnes ? "%.2f t" : "%.0f kg", tonnes ? l->mass_kg / 1000.0 : l->mass_kg);
     lw_page_linef(page, LW_TONE_PLAIN,
                   whole  ? "  %-36.36s %8.0f %6s %8.0f %-6s %s"
                   : bags ? "  %-36.36s %8.2f %6s %8.0f %-6s %s"
                          : "  %-36.36s %8.2f %6s %8.2f %-6s %s",
-                  lw_order_line_name(l, name), l->net, allowance, l->order, l->unit, mass);
-    if (l->note[0] != '\0') lw_page_say(page, "      ", l->note);
+                  lw_order_line_name(l, name), l->net, allowance, l->order, lw_line_unit_slug(unit), mass);
+    const char *said = lw_order_line_note(l, note);
+    if (said[0] != '\0') lw_page_say(page, "      ", said);
   }
 }
 
@@ -211,7 +207,9 @@ static void carrying(const lw_page *page, const lw_order *order) {
 void lw_order_notes_text(const lw_page *page, const lw_order *order) {
   if (order->note_count == 0) return;
   lw_page_heading(page, "Mind");
-  for (int i = 0; i < order->note_count; i++) lw_page_say(page, "  - ", order->note[i].text);
+  char words[LW_ORDER_SENTENCE];
+  for (int i = 0; i < order->note_count; i++)
+    lw_page_say(page, "  - ", lw_order_note_words(order, &order->note[i], words));
 }
 
 const char *lw_order_assumed_source(const lw_result *result, const lw_echo *echo) {
@@ -224,24 +222,25 @@ const char *lw_order_assumed_source(const lw_result *result, const lw_echo *echo
 
 /* Items that matter only where there is such a line. */
 static const struct {
-  const char *item, *line;
-} only_with[] = {{"cap ", "caps"},
-                 {"adhesive", "adhesive"},
-                 {"bedding", "bedding-sand"},
-                 {"cement", "cement"},
-                 {"pad beyond", "pad-stone"},
-                 {"stone compaction", "pad-stone"},
-                 {"stone allowance", "drainage-stone"},
-                 {"soil plug", "drainage-stone"},
-                 {"geotextile", "geotextile"},
-                 {"drain ", "drain-pipe"},
-                 {"pipe allowance", "drain-pipe"},
-                 {"lining allowance", "lining"},
-                 {"settlement", "soil"}};
+  const char *item;
+  lw_line_kind line;
+} only_with[] = {{"cap ", LW_LINE_CAPS},
+                 {"adhesive", LW_LINE_ADHESIVE},
+                 {"bedding", LW_LINE_BEDDING_SAND},
+                 {"cement", LW_LINE_CEMENT},
+                 {"pad beyond", LW_LINE_PAD_STONE},
+                 {"stone compaction", LW_LINE_PAD_STONE},
+                 {"stone allowance", LW_LINE_DRAINAGE_STONE},
+                 {"soil plug", LW_LINE_DRAINAGE_STONE},
+                 {"geotextile", LW_LINE_GEOTEXTILE},
+                 {"drain ", LW_LINE_DRAIN_PIPE},
+                 {"pipe allowance", LW_LINE_DRAIN_PIPE},
+                 {"lining allowance", LW_LINE_LINING},
+                 {"settlement", LW_LINE_SOIL}};
 
-static bool has_line(const lw_order *order, const char *slug) {
+static bool has_line(const lw_order *order, lw_line_kind kind) {
   for (int i = 0; i < order->line_count; i++)
-    if (strcmp(order->line[i].slug, slug) == 0) return true;
+    if (order->line[i].kind == kind) return true;
   return false;
 }
 
@@ -305,7 +304,7 @@ lw_status lw_report_order_text(const lw_result *result, const lw_order *order, l
   } else {
     head(&page, result,
          "Setting out of the wall as the sheet gives it. It does not say that it may be built.");
-    lw_order_pegs_text(&page, order);
+    lw_order_pegs_text(&page, result, order);
     lw_order_notes_text(&page, order);
   }
   lw_page_heading(&page, "Assumed, because the sheet does not say");

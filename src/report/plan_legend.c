@@ -1,9 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
-#include <stdlib.h>
-#include <string.h>
 
 #include "base/print.h"
+#include "order_words.h"
 #include "plan_view.h"
 
 /* What the plan's lines mean, the distances that check it, and the pegs with their places and levels. */
@@ -47,10 +46,9 @@ static double lines(lw_plan_view *v, double y_mm) {
 }
 
 bool lw_plan_check_pegs(const lw_pegs *pegs, int check, int peg[2]) {
-  const char *name = pegs->check[check].name, *second = strrchr(name, 'B');
-  peg[0] = (int)strtol(name + 1, NULL, 10) - 1;
-  peg[1] = second ? (int)strtol(second + 1, NULL, 10) - 1 : -1;
-  return peg[0] >= 0 && peg[1] >= 0 && peg[0] < pegs->peg_count && peg[1] < pegs->peg_count;
+  peg[0] = pegs->check[check].from - 1;
+  peg[1] = pegs->check[check].to - 1;
+  return peg[1] >= 0 && peg[0] < pegs->peg_count && peg[1] < pegs->peg_count;
 }
 
 bool lw_plan_check_told(const lw_pegs *pegs, int check) {
@@ -65,12 +63,12 @@ bool lw_plan_check_told(const lw_pegs *pegs, int check) {
 
 static double distances(lw_plan_view *v, double y_mm) {
   const lw_pegs *p = &v->order->pegs;
-  char words[200];
+  char words[200], name[LW_SPOT_NAME];
   for (int i = 0; i < p->check_count; i++) {
     if (lw_plan_check_told(p, i)) continue;
     lw_print(words, sizeof words, "%s%s: %.3f m, within %.0f mm.",
-             i == 0 ? "Chain lines check corners. " : "", p->check[i].name, p->check[i].distance_m,
-             p->check[i].tolerance_m * 1000.0);
+             i == 0 ? "Chain lines check corners. " : "", lw_peg_check_name(&p->check[i], name),
+             p->check[i].distance_m, p->check[i].tolerance_m * 1000.0);
     y_mm = say(v, y_mm, words);
   }
   return y_mm;
@@ -105,6 +103,7 @@ static double table(lw_plan_view *v, double y_mm) {
   static const double COLUMN_MM = 43.0, NAME_MM = 4.5, NUMBER_MM = 11.0, ROW_MM = 3.1;
   static const char *const HEADS[] = {"X", "Y", "level"};
   const lw_pegs *p = &v->order->pegs;
+  char name[LW_SPOT_NAME];
   int columns = (int)fmax(1.0, floor((v->s.width_mm - 2.0 * LW_MARGIN_MM) / COLUMN_MM));
   int rows = (p->peg_count + columns - 1) / columns;
   y_mm = say(v, y_mm, "Pegs in metres: X along run 1, Y towards the soil, level above the lowest base.");
@@ -113,7 +112,8 @@ static double table(lw_plan_view *v, double y_mm) {
     for (int k = 0; k < 3 && i % rows == 0; k++)
       lw_drawing_words(v->s.paper, (lw_xy_mm){left + NAME_MM + (k + 1) * NUMBER_MM, y - ROW_MM},
                        LW_ANCHOR_END, LW_SMALL_MM, "%s", HEADS[k]);
-    lw_drawing_words(v->s.paper, (lw_xy_mm){left, y}, LW_ANCHOR_START, LW_SMALL_MM, "%s", p->peg[i].name);
+    lw_drawing_words(v->s.paper, (lw_xy_mm){left, y}, LW_ANCHOR_START, LW_SMALL_MM, "%s",
+                     lw_peg_name(&p->peg[i], name));
     lw_drawing_bold(v->s.paper);
     cell(v->s.paper, left + NAME_MM + NUMBER_MM, y, p->peg[i].at.x_m);
     cell(v->s.paper, left + NAME_MM + 2.0 * NUMBER_MM, y, p->peg[i].at.y_m);

@@ -3,6 +3,7 @@
 #include <stdlib.h>
 
 #include "base/print.h"
+#include "order_words.h"
 #include "plan_view.h"
 
 /* What is drawn of the plan: the wall and the soil's side, pegs and what checks them, lengths and turns. */
@@ -197,13 +198,15 @@ static void peg_names(lw_plan_view *v) {
   const lw_pegs *pegs = &v->order->pegs;
   for (int i = 0; i < pegs->peg_count; i++) {
     const lw_peg *p = &pegs->peg[i];
-    int number = (int)strtol(p->name + 1, NULL, 10) - 1;
+    int number = p->number - 1;
+    char name[LW_SPOT_NAME];
     lw_spot way = {0.7, 0.7};
     if (!is_shown(v, p)) continue;
     if (p->kind == LW_PEG_BASE) way = away_from(v, number);
     if (p->kind == LW_PEG_STEP) way = away_from_step(v, number);
     if (p->kind == LW_PEG_TOP) way = (lw_spot){-away_from(v, number).x_m, -away_from(v, number).y_m};
-    lw_sketch_around(&v->s, moved(lw_sketch_at(&v->s, p->at.x_m, p->at.y_m), way, AWAY_MM), "%s", p->name);
+    lw_sketch_around(&v->s, moved(lw_sketch_at(&v->s, p->at.x_m, p->at.y_m), way, AWAY_MM), "%s",
+                     lw_peg_name(p, name));
   }
 }
 

@@ -11,6 +11,7 @@ BEGIN {
   belongs("elastic slip passive seismic seepage compaction arching bearing", "pressure")
   belongs("fence building narrow water trench formats", "checks")
   belongs("result run influence", "verdict")
+  belongs("plan", "order")
   belongs("drawing precheck lowwall heap", "report")
 }
 FNR == 1 {

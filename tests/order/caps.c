@@ -78,13 +78,13 @@ Test(order, caps_on_a_curve_are_wedges) {
 Test(order, past_what_a_mitre_can_do_a_butt_joint) {
   const lw_order *order = order_of("run 1 length=3.6 m;turn 1 angle=120 deg;run 2 length=2.4 m" CAPS);
   cr_expect(eq(int, order->corner[0].mitred, 0));
-  cr_expect(strstr(order->corner[0].butt_reason, "sharp") != NULL);
+  cr_expect(order->corner[0].butt == LW_BUTT_SHARP && order->corner[0].butt_cut == LW_BUTT_REAR);
   cr_expect(order_note(order, "cap-butt-joint") != NULL);
   order = order_of("run 1 length=3.6 m;turn 1 angle=10 deg;run 2 length=2.4 m;run 2 cap depth=90 mm" CAPS);
   cr_expect(eq(int, order->corner[0].mitred, 0));
   order = order_of("run 1 length=3.6 m;turn 1 angle=90 deg;run 2 length=2.4 m;cap height=50 mm;cap depth=230 "
                    "mm;cap length=220 mm;cap overhang=0 mm");
-  cr_expect(strstr(order->corner[0].butt_reason, "longer than a cap") != NULL);
+  cr_expect(order->corner[0].butt == LW_BUTT_LONG && order->corner[0].butt_cut == LW_BUTT_SQUARE);
   /* Square and butt: the caps after the corner stop at those before it, 230 mm on. */
   cr_expect(epsilon_eq(dbl, long_edges_m(order, 0.22), 6.0 - 0.23, 1e-6));
 }
@@ -173,7 +173,7 @@ Test(order, caps_of_two_depths_are_two_lines) {
   cr_assert(eq(int, order->cap_sort_count, 2));
   double net[2] = {0};
   for (int i = 0, n = 0; i < order->line_count; i++)
-    if (strcmp(order->line[i].slug, "caps") == 0) {
+    if (order->line[i].kind == LW_LINE_CAPS) {
       const lw_cap_sort *sort = &order->cap_sort[n];
       cr_expect(epsilon_eq(dbl, order->line[i].cap_depth_m, sort->depth_m, 1e-12));
       cr_expect(epsilon_eq(dbl, order->line[i].mass_kg, order->line[i].order * sort->mass_kg, 1e-9));

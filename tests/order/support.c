@@ -84,13 +84,13 @@ const lw_faults *order_faults(const char *items) {
 
 const lw_order_line *order_line(const lw_order *o, const char *slug) {
   for (int i = 0; i < o->line_count; i++)
-    if (strcmp(o->line[i].slug, slug) == 0) return &o->line[i];
+    if (strcmp(lw_order_line_slug(o->line[i].kind), slug) == 0) return &o->line[i];
   return NULL;
 }
 
 const lw_order_note *order_note(const lw_order *o, const char *slug) {
   for (int i = 0; i < o->note_count; i++)
-    if (strcmp(o->note[i].slug, slug) == 0) return &o->note[i];
+    if (strcmp(lw_order_note_slug(o->note[i].kind), slug) == 0) return &o->note[i];
   return NULL;
 }
 

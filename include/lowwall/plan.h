@@ -1,0 +1,66 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_PLAN_H
+#define LOWWALL_PLAN_H
+
+#include <lowwall/case.h>
+#include <lowwall/sheet.h>
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+/* The plan of a wall: its face, run by run. X runs along run 1 and Y to the left of it, which is the soil's
+ * side; a turn is positive towards the soil. Lengths are those of the face. A course is offset towards the
+ * soil by its setbacks. */
+
+typedef struct lw_spot { double x_m, y_m; } lw_spot;
+
+typedef struct lw_plan_run {
+  double length_m;       /* on the face of the lowest course */
+  double radius_m;       /* of that face; 0: straight; positive: centre on the soil's side */
+  double turn_rad;       /* at its end */
+  double from_m;         /* its beginning, along the plan */
+  double heading_rad;    /* at its beginning */
+  double cap_depth_m;
+  lw_spot begin, end, centre;
+} lw_plan_run;
+
+typedef struct lw_plan_step { double at_m; int rise; } lw_plan_step;
+
+typedef struct lw_plan {
+  int run_count;
+  lw_plan_run run[LW_RUN_MAX];
+  bool closed, closed_told;      /* told: from the runs, not from the sheet */
+  double length_m;               /* of all runs on the face of the lowest course */
+  double module_m;               /* block length and joint gap */
+  double gap_m, unit_m, tail_m, depth_m, base_depth_m, course_m, setback_m, end_setback_m, curve_gap_m;
+  int base_courses, courses;
+  bool solid;                    /* no blocks: two halves of its height stand for courses */
+  int first_raised;              /* courses that the base lies above its lowest place at the beginning */
+  int step_count;
+  lw_plan_step step[LW_COURSE_MAX];
+  bool falls;
+  double fall_m;                 /* of the ground in front, beginning to end */
+} lw_plan;
+
+/** The plan of a case settled for an order.
+ *  out   plan    unchanged on faults
+ *  gives LW_OK · LW_FAULTS: a closed plan that does not close, steps that leave no wall, runs too long */
+lw_status lw_plan_build(const lw_case *c, lw_plan *plan, lw_faults *faults);
+/** How far the face of a course stands behind that of the lowest one. */
+double lw_plan_offset(const lw_plan *plan, int course);
+/** Length of a run's face at an offset towards the soil, corner to corner. */
+double lw_plan_run_length(const lw_plan *plan, int run, double offset_m);
+/** The corner at the beginning of a run at an offset towards the soil; run == run_count: the plan's end. */
+lw_spot lw_plan_corner(const lw_plan *plan, int run, double offset_m);
+/** Area of the strip between two offsets towards the soil, mitred at corners. */
+double lw_plan_strip(const lw_plan *plan, double from_m, double to_m);
+/** Area inside a closed plan at an offset towards the soil; 0 for an open one. */
+double lw_plan_inside(const lw_plan *plan, double offset_m);
+/** Courses that the base is raised above its lowest place, just before or after a distance along the plan. */
+int lw_plan_raised(const lw_plan *plan, double at_m, bool after);
+
+#ifdef __cplusplus
+}
+#endif
+#endif
