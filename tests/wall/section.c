@@ -165,6 +165,22 @@ Test(section, a_cut_loses_nothing) {
   }
 }
 
+/* Moments about the foot of the front of what stands above a joint: a change of axes, nothing else. */
+static void expect_same_moments(const lw_section *s, int joint, const lw_section *above) {
+  const lw_part *foot = &s->part[joint];
+  double about_x = 0.0, about_y = 0.0, made_x = 0.0, made_y = 0.0;
+  for (int i = joint; i < s->part_count; i++) {
+    about_x += s->part[i].weight_kn_per_m * (s->part[i].x_m - foot->front_m);
+    about_y += s->part[i].weight_kn_per_m * (s->part[i].y_m - foot->bottom_m);
+  }
+  for (int i = 0; i < above->part_count; i++) {
+    made_x += above->part[i].weight_kn_per_m * above->part[i].x_m;
+    made_y += above->part[i].weight_kn_per_m * above->part[i].y_m;
+  }
+  cr_expect(near(made_x, about_x) && near(made_y, about_y), "joint %d", joint);
+  cr_expect(near(lw_section_moment(above), about_x), "joint %d", joint);
+}
+
 /* The courses above a joint keep their weights; the joint is what the two courses share. */
 Test(section, above_a_joint) {
   lw_case c =
@@ -176,6 +192,7 @@ Test(section, above_a_joint) {
     weight -= s.part[joint - 1].weight_kn_per_m;
     lw_section_above(&s, joint, &above);
     cr_expect(near(lw_section_weight(&above), weight), "joint %d", joint);
+    expect_same_moments(&s, joint, &above);
     cr_expect(near(above.height_m, 0.85 - 0.2 * joint) && near(above.part[0].front_m, 0.0), "joint %d",
               joint);
     cr_expect(near(above.contact_rear_m, joint == 1 ? 0.35 : 0.335), "joint %d", joint);
