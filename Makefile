@@ -87,7 +87,7 @@ SUBMAKE = +@$(MAKE) --no-print-directory
 # Terse unless V=1: what is made, not how.
 SAY = $(if $(V),,@echo '  $1 $@';)
 
-.PHONY: all help demo test bench lint format tidy cover install uninstall validation clean FORCE \
+.PHONY: all help demo test bench lint format tidy cover mutate install uninstall validation clean FORCE \
         run-demo run-test run-bench run-lint test-programs thread-programs fuzz-programs fuzz objects
 .DELETE_ON_ERROR:
 .SUFFIXES:
@@ -100,7 +100,8 @@ help:
 	@echo 'make test       install what is missing, build, run every test (plain and sanitized)'
 	@echo 'make lint       the rules that a compiler does not know, and clang on every file'
 	@echo 'make install    below PREFIX ($(PREFIX)), under DESTDIR; make uninstall takes it away'
-	@echo 'make bench      timings as ratios          make cover   lines the tests reach'
+	@echo 'make bench      timings as ratios          make cover   lines and branches the tests reach'
+	@echo 'make mutate     mistakes made on purpose, and whether a test notices: ROOM=wall NICE=10'
 	@echo 'make fuzz       every reader and formula fed with what libFuzzer makes up: SECONDS=60 TARGET=all'
 	@echo 'make format     clang-format, if present   make tidy    clang-tidy, if present'
 	@echo 'make validation  writes docs/validation.md from tests/handbook/'
@@ -134,6 +135,13 @@ cover:
 	@sh tests/setup/setup.sh --install test
 	$(SUBMAKE) FLAVOUR=cover BUILD=$(BUILD)/cover test-programs
 	@sh tests/setup/cover.sh $(BUILD)/cover
+
+# A make of its own builds the copy: it is no part of this one's jobs.
+mutate:
+	@sh tests/setup/setup.sh --install test
+	@mkdir -p $(BUILD)/results/mutate
+	@CC='$(CC)' JOBS='$(JOBS)' MAKEFLAGS= MAKELEVEL=0 \
+	    sh tests/mutations/run.sh $(BUILD) $(BUILD)/results/mutate/mutate $(ROOM)
 
 run-demo: $(COMMAND)
 	@sh tests/setup/demo.sh $(COMMAND)

@@ -1,6 +1,9 @@
 #!/bin/sh
 # SPDX-License-Identifier: GPL-3.0-or-later
-# Run the unit tests and the records of a cover build; print the share of lines reached, a line a file.
+# Run the unit tests and the records of a cover build; print the share of lines and of branches reached, a
+# line a file, a line a room and one for all. A branch is a way that a condition can go: of `a && b` there are
+# four. Those of an assertion are left out, for none can be taken that ends a test. Where no test goes is
+# listed in BUILD/untaken.txt, branch by branch.
 #   cover.sh BUILD
 set -u
 build=$1
@@ -10,21 +13,59 @@ failed=0
 LOWWALL=$(cd "$build" && pwd)/lowwall sh tests/setup/unit.sh "$build/lowwall-tests" "$build/results/unit" \
     >"$build/unit.log" 2>&1 || failed=1
 sh tests/recorded/run.sh "$build/lowwall" "$build/results/recorded" >"$build/recorded.log" 2>&1 || failed=1
+: >"$build/untaken.txt"
 for object in $(find "$build/obj/src" -name '*.gcno' | LC_ALL=C sort); do
-    gcov -n "$object" 2>/dev/null
-done | awk '
-    /^File / { file = $2; gsub(/\047/, "", file) }
-    /^Lines executed:/ && file ~ /^src\// {
-        split($0, part, /[:%]| of /); share = part[2]; lines = $NF
-        if (!(file in total)) { total[file] = lines; reached[file] = share * lines / 100; order[++n] = file }
-        file = ""
+    gcov -b -c -t "$object" 2>/dev/null
+done | awk -v untaken="$build/untaken.txt" '
+    # A header is seen from many objects: what one of them reaches is reached.
+    function see_line(key, hit) {
+        if (!(key in line)) { line[key] = 0; lines[file]++ }
+        if (hit && !line[key]) { line[key] = 1; line_hits[file]++ }
     }
+    function see_branch(key, hit) {
+        if (!(key in branch)) { branch[key] = 0; branches[file]++; place[++places] = key; code[key] = source }
+        if (hit && !branch[key]) { branch[key] = 1; branch_hits[file]++ }
+    }
+    function share(hit, all) { return all ? 100 * hit / all : 100 }
+    function shown(name, l, lh, b, bh) {
+        printf "%6.1f %% of %5d lines  %6.1f %% of %5d branches  %s\n", share(lh, l), l, share(bh, b), b, name
+    }
+    /^ *-: *0:Source:/ {
+        file = $0; sub(/^.*0:Source:/, "", file)
+        if (file !~ /^src\//) { file = ""; next }
+        if (file in lines) next
+        lines[file] = line_hits[file] = branches[file] = branch_hits[file] = 0
+        order[++n] = file
+        next
+    }
+    file == "" { next }
+    /^ *[-#=0-9]+\**: *[0-9]+:/ {
+        split($0, part, ":"); number = part[2] + 0; at = 0
+        source = $0; sub(/^[^:]*:[^:]*:[ \t]*/, "", source)
+        asserts = source ~ /(^|[^_a-z])assert\(/
+        if (part[1] !~ /-/) see_line(file ":" number, part[1] !~ /[#=]/)
+        next
+    }
+    /^branch / && !/\(throw\)/ && !asserts { see_branch(file ":" number ":" ++at, $3 == "taken" && $4 > 0) }
     END {
         for (i = 1; i <= n; i++) {
-            f = order[i]; printf "%6.1f %% of %4d  %s\n", 100 * reached[f] / total[f], total[f], f
-            all += total[f]; hit += reached[f]
+            f = order[i]; split(f, part, "/"); room = part[2]
+            shown(f, lines[f], line_hits[f], branches[f], branch_hits[f])
+            if (!(room in room_lines)) rooms[++m] = room
+            room_lines[room] += lines[f]; room_line_hits[room] += line_hits[f]
+            room_branches[room] += branches[f]; room_branch_hits[room] += branch_hits[f]
         }
         if (!n) { print "no lines reached"; exit 1 }
-        printf "%6.1f %% of %d lines reached\n", 100 * hit / all, all
+        for (i = 1; i <= m; i++) {
+            r = rooms[i]
+            shown("all of src/" r, room_lines[r], room_line_hits[r], room_branches[r], room_branch_hits[r])
+            l += room_lines[r]; lh += room_line_hits[r]; b += room_branches[r]; bh += room_branch_hits[r]
+        }
+        shown("all", l, lh, b, bh)
+        for (i = 1; i <= places; i++) {
+            if (branch[place[i]]) continue
+            split(place[i], part, ":")
+            printf "%s:%d: way %d of: %s\n", part[1], part[2], part[3], code[place[i]] >untaken
+        }
     }' || exit 1
 [ "$failed" = 0 ] || echo "some tests failed in this build: see $build/unit.log and $build/recorded.log"

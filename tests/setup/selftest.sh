@@ -158,4 +158,74 @@ chmod +x "$scratch/command/tests"
 sh "$here/unit.sh" "$scratch/command/tests" "$scratch/results/test/unit" >"$scratch/said" 2>&1
 tally
 check 'the closing line of everything counts a runner once' says '^9999 passed, 0 failed$'
+
+# Mistakes made on purpose, in a tree whose only test looks for one sum.
+mkdir -p "$scratch/tree/src/wall" "$scratch/tree/tests/wall" "$scratch/tree/tests/recorded" \
+    "$scratch/tree/tests/mutations"
+cp tests/mutations/run.sh "$scratch/tree/tests/mutations/"
+printf '#!/bin/sh\nexit 0\n' >"$scratch/tree/tests/recorded/run.sh"
+printf 'Test(wall, sums) {\n' >"$scratch/tree/tests/wall/sums.c"
+printf 'int f(void) {\n  sum = a + b;\n  return unseen;\n}\n' >"$scratch/tree/src/wall/a.c"
+cat >"$scratch/tree/Makefile" <<'SCRIPT'
+test-programs:
+	@! grep -q broken src/wall/a.c
+	@mkdir -p $(BUILD)
+	@printf '#!/bin/sh\ngrep -q "sum = a + b" src/wall/a.c && exit\necho "[FAIL] wall::sums: (0.0s)"\nexit 1\n' \
+	    >$(BUILD)/lowwall-tests
+	@chmod +x $(BUILD)/lowwall-tests
+SCRIPT
+mutate() { # LIST
+    # shellcheck disable=SC2059
+    printf "src/wall/a.c\n$1" >"$scratch/tree/tests/mutations/wall.txt"
+    status=0
+    (cd "$scratch/tree" && sh tests/mutations/run.sh build build/results/mutate) >"$scratch/said" 2>&1 ||
+        status=$?
+    counted=$(cat "$scratch/tree/build/results/mutate")
+}
+mutate '- sum = a + b;\n+ sum = a - b;\n'
+check 'a mistake that a test notices passes' [ "$counted" = '1 0 mutate' ]
+check 'the test is named' says 'wall.txt:2: wall::sums$'
+mutate '- sum = a + b;\n+ sum = a - b;\n- return unseen;\n+ return !unseen;\n'
+check 'one that survives is named' says '^SURVIVED .*wall.txt:4: src/wall/a.c'
+check 'three may survive' [ "$status" = 0 ]
+mutate "$(printf -- '- return unseen;\n+ return %d;\n' 1 2 3 4)"
+check 'a fourth may not' [ "$counted" = '0 4 mutate' ]
+mutate '- return unseen;\n+ return 1;\n= nobody sees it\n'
+check 'an equivalent is told with its reason' says '^equal .*: nobody sees it$'
+mutate '- sum = a + b;\n+ sum = b - a;\n= nobody sees it\n'
+check 'one that is noticed is none' [ "$counted" = '0 1 mutate' ]
+mutate '- sum = b + a;\n+ sum = b - a;\n'
+check 'a line that is gone is an error that names it' says 'wall.txt:2: .* 0 times, not once: sum = b + a;'
+check 'and nothing is run' [ "$counted" = '0 1 mutate' ]
+mutate '- return unseen;\n+ broken\n'
+check 'what does not build is no mistake' [ "$counted" = '0 1 mutate' ]
+check 'the copy is whole again' grep -q 'return unseen' "$scratch/tree/build/mutate/tree/src/wall/a.c"
+
+# Coverage: the count by line and by branch, of a room and of all.
+mkdir -p "$scratch/tree/tests/setup" "$scratch/covered/obj/src/wall" "$scratch/gcov"
+printf '#!/bin/sh\nexit 0\n' >"$scratch/tree/tests/setup/unit.sh"
+: >"$scratch/covered/obj/src/wall/a.gcno"
+cat >"$scratch/gcov/gcov" <<'SCRIPT'
+#!/bin/sh
+cat <<'SEEN'
+        -:    0:Source:src/wall/a.c
+        -:    1:int f(int a, int b) {
+       1*:    2:  assert(a < 100);
+branch  0 taken 0 (fallthrough)
+branch  1 taken 1
+       1*:    3:  if (a > 0 && b > 0) return 1;
+branch  0 taken 1 (fallthrough)
+branch  1 taken 0
+branch  2 taken 3 (fallthrough)
+branch  3 never executed
+    #####:    4:  return 2;
+        -:    5:}
+SEEN
+SCRIPT
+chmod +x "$scratch/gcov/gcov"
+(cd "$scratch/tree" && PATH=$scratch/gcov:$PATH sh "$here/cover.sh" "$scratch/covered") >"$scratch/said" 2>&1
+check 'lines and branches of a file' says '  66.7 % of     3 lines    50.0 % of     4 branches  src/wall/a.c$'
+check 'and of its room' says '  50.0 % of     4 branches  all of src/wall$'
+cp "$scratch/covered/untaken.txt" "$scratch/said"
+check 'what no test takes is listed' says '^src/wall/a.c:3: way 2 of: if (a > 0 && b > 0) return 1;$'
 echo "$passed $failed $name" >"$result"
