@@ -3,6 +3,7 @@
 #define LOWWALL_CHECKS_H
 
 #include <lowwall/bearing.h>
+#include <lowwall/check_kinds.h>
 #include <lowwall/elastic.h>
 #include <lowwall/pressure.h>
 #include <lowwall/slip.h>
@@ -14,16 +15,6 @@ extern "C" {
 /* A number that may be missing; whoever leaves it out gives the reason beside it. */
 typedef struct lw_number { double value; bool known; } lw_number;
 
-#define LW_CHECK_KINDS(X) \
-  X(SLIDING, "sliding") X(OVERTURNING, "overturning") X(COMPRESSION, "compression") X(BEARING, "bearing") \
-  X(TILTING, "tilting") X(SLIP, "slip")
-typedef enum lw_check_kind {
-#define LW_CHECK_NAME(name, slug) LW_CHECK_##name,
-  LW_CHECK_KINDS(LW_CHECK_NAME)
-#undef LW_CHECK_NAME
-} lw_check_kind;
-
-typedef enum lw_at { LW_AT_BASE, LW_AT_PAD, LW_AT_JOINT, LW_AT_CAP, LW_AT_GROUND } lw_at;
 typedef enum lw_holds { LW_HOLDS, LW_FALLS_SHORT, LW_CANNOT_SHOW } lw_holds;
 
 /* In which of its situation's load cases a check was made: enough to make that load case again. */
@@ -183,7 +174,7 @@ typedef struct lw_load_case {
   lw_actions actions;
 } lw_load_case;
 
-enum { LW_CHECK_MAX = 10 + 3 * LW_COURSE_MAX };
+enum { LW_CHECK_MAX = LW_CHECK_OF_OTHERS_MAX + LW_CHECK_OF_JOINT_MAX * (LW_COURSE_MAX - 1) };
 
 typedef struct lw_situation {
   lw_situation_name name;
@@ -228,8 +219,6 @@ bool lw_check_graver(const lw_check *a, const lw_check *b);
 void lw_check_words(const lw_check *check, char *out, size_t size);
 /** "as built", "outlet blocked", "people sitting" */
 const char *lw_situation_short(lw_situation_name name);
-/** Slugs and sentences, for the reports. */
-const char *lw_check_slug(lw_check_kind kind);
 /** "base", "pad", "joint-1", "cap" */
 void lw_check_print_at(const lw_check *check, char *out, size_t size);
 const char *lw_situation_slug(lw_situation_name name);

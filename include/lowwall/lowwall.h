@@ -17,6 +17,7 @@
 #include <lowwall/slip.h>
 #include <lowwall/compaction.h>
 #include <lowwall/arching.h>
+#include <lowwall/check_kinds.h>
 #include <lowwall/checks.h>
 #include <lowwall/building.h>
 #include <lowwall/narrow.h>

@@ -1,12 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <lowwall/checks.h>
 
-static const char *const CHECK[] = {
-#define LW_CHECK_NAME(name, slug) [LW_CHECK_##name] = slug,
-    LW_CHECK_KINDS(LW_CHECK_NAME)
-#undef LW_CHECK_NAME
-};
-
 static const char *const SITUATION[] = {
 #define LW_SITUATION_NAME(name, slug, sentence) [LW_SITUATION_##name] = slug,
     LW_SITUATIONS(LW_SITUATION_NAME)
@@ -22,10 +16,6 @@ static const char *const SENTENCE[] = {
 static const char *const KIND[] = {
     [LW_USUAL] = "usual", [LW_UNUSUAL] = "unusual", [LW_EXTREME] = "extreme", [LW_WHAT_IF] = "what-if"};
 
-const char *lw_check_slug(lw_check_kind kind) {
-  return CHECK[kind];
-}
-
 const char *lw_situation_slug(lw_situation_name name) {
   return SITUATION[name];
 }
@@ -39,8 +29,8 @@ const char *lw_situation_kind_slug(lw_situation_kind kind) {
 }
 
 void lw_check_print_at(const lw_check *check, char *out, size_t size) {
-  static const char *const AT[] = {[LW_AT_BASE] = "base", [LW_AT_PAD] = "pad", [LW_AT_CAP] = "cap",
-                                   [LW_AT_GROUND] = "ground"};
+  static const char *const AT[] = {
+      [LW_AT_BASE] = "base", [LW_AT_PAD] = "pad", [LW_AT_CAP] = "cap", [LW_AT_GROUND] = "ground"};
   char number[16];
   if (check->at != LW_AT_JOINT) {
     lw_print(out, size, "%s", AT[check->at]);

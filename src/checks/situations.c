@@ -5,7 +5,7 @@
 #include "situation_usual.h"
 #include "situation_water.h"
 #include "situations_run.h"
-#include "slip_check.h"
+#include "ground_run.h"
 #include "trench.h"
 #include "wind.h"
 
@@ -32,7 +32,7 @@ void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_detail d
   lw_format_read(tables, wall->format, &family);
   plan_all(wall, tables, situations);
   lw_situations_follow(wall, &family, detail, situations);
-  lw_slips_check(wall, &family, detail, situations);
+  lw_ground_run(wall, &family, detail, situations);
 }
 
 /* A fault of the program governs wherever it shows: who computes one thing wrong is not believed another. */

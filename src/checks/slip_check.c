@@ -65,13 +65,14 @@ static void weigh(const lw_check_context *context, const lw_slip *slip, lw_check
 
 /* The factor from which on a slip cannot govern beside what governs so far. Where nothing falls short yet it
  * is searched to the end: whether a wall stands never hangs on where a search may end early. */
-static double enough_for(const lw_check_context *context, lw_detail detail, const lw_situations *all) {
+static double enough_for(const lw_ground_try *try) {
+  const lw_check_context *context = try->context;
   lw_number needs = lw_format_value(context->format->row[LW_NEED_SLIP], context->load_case->kind);
   int situation, check;
-  if (detail > LW_DETAIL_VERDICT) return INFINITY;
+  if (try->detail > LW_DETAIL_VERDICT) return INFINITY;
   if (!needs.known) return -INFINITY;
-  if (!lw_situations_governing(all, &situation, &check)) return INFINITY;
-  const lw_check *governing = &all->situation[situation].check[check];
+  if (!lw_situations_governing(try->all, &situation, &check)) return INFINITY;
+  const lw_check *governing = &try->all->situation[situation].check[check];
   if (governing->holds != LW_FALLS_SHORT || !governing->ratio.known) return INFINITY;
   return needs.value * governing->ratio.value / resistance_times(context);
 }
@@ -98,22 +99,31 @@ static bool search(const lw_check_context *context, double enough, worst_slip *w
   return true;
 }
 
-static void check_slip(const lw_check_context *context, double enough, lw_situation *situation) {
-  lw_check check = {.kind = LW_CHECK_SLIP, .at = LW_AT_GROUND, .unit = "kN/m", .counts = true};
+/* Two walls too near for two are shown by no check of one of them: that they act as one is said of their
+ * slip, and counts even where nobody asks for slips. */
+bool lw_slip_looked_for(const lw_wall *wall) {
+  if (wall->tier.band == LW_TIER_ONE_WALL) return true;
+  return wall->slip_cause != LW_SLIP_LEVEL_BED && wall->method.slip != LW_SLIP_NOT;
+}
+
+void lw_check_slip(const lw_ground_try *try, lw_check *check) {
+  const lw_check_context *context = try->context;
+  lw_situation *situation = try->situation;
+  if (!lw_slip_looked_for(context->wall)) return;
   worst_slip worst;
   lw_reason reason = refused(context->wall, &context->load_case->ground);
   bool searched = reason == LW_REASON_NONE;
   if (searched) {
-    if (!search(context, enough, &worst)) return;
+    if (!search(context, enough_for(try), &worst)) return;
     if (worst.slip.status != LW_OK) reason = worst.slip.reason;
   }
   if (reason == LW_REASON_NONE) {
-    weigh(context, &worst.slip, &check);
+    weigh(context, &worst.slip, check);
   } else {
-    lw_check_not_shown(&check, reason);
-    check.counts = reason == LW_REASON_ONE_WALL || context->format->row[LW_NEED_SLIP] != NULL;
+    lw_check_not_shown(check, reason);
+    check->counts = reason == LW_REASON_ONE_WALL || context->format->row[LW_NEED_SLIP] != NULL;
   }
-  if (!add(context, situation, &check) || !searched) return;
+  if (!add(context, situation, check) || !searched) return;
   situation->slip_known = true;
   situation->slip = worst.slip;
   situation->slip_light = worst.light;
@@ -121,8 +131,8 @@ static void check_slip(const lw_check_context *context, double enough, lw_situat
 }
 
 /* The bed's weight on its slope, per area of plan; water that stands in it lifts it. */
-static void check_bed(const lw_check_context *context, lw_situation *situation) {
-  lw_check check = {.kind = LW_CHECK_SLIDING, .at = LW_AT_GROUND, .unit = "kPa", .counts = true};
+void lw_check_bed(const lw_ground_try *try, lw_check *check) {
+  const lw_check_context *context = try->context;
   const lw_wall *wall = context->wall;
   const lw_site *site = &wall->site;
   const lw_ground *ground = &context->load_case->ground;
@@ -130,7 +140,8 @@ static void check_bed(const lw_check_context *context, lw_situation *situation) 
   double wet = fmin(fmax(wall->section.height_m - ground->water_depth_m, 0.0), depth);
   double least = ground->design.footing.friction_rad;
   for (int i = 0; i < site->soil_count; i++) least = fmin(least, ground->design.soil[i].friction_rad);
-  if (site->backfill_refused || depth <= 0.0) return;
+  if (wall->bed_slope_rad <= 0.0 || site->backfill_refused || depth <= 0.0) return;
+  check->unit = "kPa";
   const lw_soil *fill = &site->soil[0];
   double weight = fill->unit_weight_kn_per_m3 * (depth - wet) + fill->saturated_unit_weight_kn_per_m3 * wet;
   lw_slip_soil soil = {.friction_rad = least, .unit_weight_kn_per_m3 = weight / depth};
@@ -138,36 +149,14 @@ static void check_bed(const lw_check_context *context, lw_situation *situation) 
   double has = lw_slip_infinite(&soil, wall->bed_slope_rad, depth, lifted, NULL) *
                lw_format_times(context->format, context->load_case->kind, LW_NEED_SLIDING_RESISTANCE,
                                LW_NEED_SLIDING_RESISTANCE_TIMES);
-  check.demand = lw_known(weight * sin(wall->bed_slope_rad) * cos(wall->bed_slope_rad));
-  check.resistance = lw_known(has * check.demand.value);
-  check.has = lw_known(has);
-  lw_check_weigh(&check, context->format->row[LW_NEED_SLIDING], context->load_case->kind);
-  (void)add(context, situation, &check);
+  check->demand = lw_known(weight * sin(wall->bed_slope_rad) * cos(wall->bed_slope_rad));
+  check->resistance = lw_known(has * check->demand.value);
+  check->has = lw_known(has);
+  lw_check_weigh(check, context->format->row[LW_NEED_SLIDING], context->load_case->kind);
+  (void)add(context, try->situation, check);
 }
 
-/* People on the top, and wind on a fence, which turns to and fro, are not looked at. */
-static bool looked_at(lw_situation_name name) {
-  return name == LW_SITUATION_DRAINED || name == LW_SITUATION_OUTLET_BLOCKED || name == LW_SITUATION_STORM ||
-         name == LW_SITUATION_EARTHQUAKE || name == LW_SITUATION_TRENCH;
-}
-
-/* Two walls too near for two are shown by no check of one of them: that they act as one is said of their
- * slip, and counts even where nobody asks for slips. */
-static bool looked_for(const lw_wall *wall) {
-  if (wall->tier.band == LW_TIER_ONE_WALL) return true;
-  return wall->slip_cause != LW_SLIP_LEVEL_BED && wall->method.slip != LW_SLIP_NOT;
-}
-
-/* Where no set asks anything of a slip it is printed under the first. */
-static bool under(const lw_format_family *family, int set) {
-  int first = -1;
-  for (int i = family->count - 1; i >= 0; i--)
-    if (family->count == 1 || lw_format_asks(&family->set[i])) first = i;
-  return set == first || family->set[set].row[LW_NEED_SLIP] != NULL;
-}
-
-static lw_load_case load_case_of(const lw_wall *wall, const lw_format *format,
-                                 const lw_situation *situation) {
+lw_load_case lw_slip_load_case(const lw_wall *wall, const lw_format *format, const lw_situation *situation) {
   lw_load_case load_case = lw_load_case_begin(situation, format);
   lw_seismic way[LW_WAYS];
   (void)lw_load_case_ways(wall, situation, way);
@@ -176,34 +165,11 @@ static lw_load_case load_case_of(const lw_wall *wall, const lw_format *format,
   return load_case;
 }
 
-static void check_situation(const lw_wall *wall, const lw_format_family *family, lw_detail detail,
-                            const lw_situations *all, lw_situation *situation) {
-  for (int i = 0; i < family->count; i++) {
-    const lw_format *format = &family->set[i];
-    if (!under(family, i)) continue;
-    lw_load_case load_case = load_case_of(wall, format, situation);
-    lw_check_context context = {wall, format, &load_case};
-    if (wall->bed_slope_rad > 0.0) check_bed(&context, situation);
-    if (looked_for(wall)) check_slip(&context, enough_for(&context, detail, all), situation);
-  }
-}
-
-void lw_slips_check(const lw_wall *wall, const lw_format_family *family, lw_detail detail,
-                    lw_situations *situations) {
-  if (!wall->section.known || (!looked_for(wall) && wall->bed_slope_rad <= 0.0)) return;
-  for (int i = 0; i < situations->count; i++) {
-    lw_situation *situation = &situations->situation[i];
-    if (!looked_at(situation->name)) continue;
-    if (detail <= LW_DETAIL_VERDICT && !situation->decides) continue;
-    check_situation(wall, family, detail, situations, situation);
-  }
-}
-
 void lw_situation_slip_ground(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
                               lw_slip_ground *ground) {
   lw_format format;
   lw_format_read_of(tables, situation->slip_set, &format);
-  lw_load_case load_case = load_case_of(wall, &format, situation);
+  lw_load_case load_case = lw_slip_load_case(wall, &format, situation);
   lw_check_context context = {wall, &format, &load_case};
   ground_of(&context, situation->slip_light, ground);
 }

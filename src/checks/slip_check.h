@@ -2,11 +2,26 @@
 #ifndef LOWWALL_CHECKS_SLIP_CHECK_H
 #define LOWWALL_CHECKS_SLIP_CHECK_H
 
-#include "format.h"
+#include "weigh.h"
 
-/* Slip of wall and ground, and of a bed down its slope, in the situations that change the water. At
- * LW_DETAIL_VERDICT only as far as a slip may govern. */
-void lw_slips_check(const lw_wall *wall, const lw_format_family *family, lw_detail detail,
-                    lw_situations *situations);
+/* A check of the ground as a whole in one load case, beside what the situations have so far. */
+typedef struct lw_ground_try {
+  const lw_check_context *context;
+  lw_detail detail; /* at LW_DETAIL_VERDICT a slip is searched only as far as it may govern */
+  const lw_situations *all;
+  lw_situation *situation; /* takes the check, if it is the gravest of its kind there */
+} lw_ground_try;
+
+/* check: begun */
+typedef void (*lw_make_ground_check)(const lw_ground_try *try, lw_check *check);
+
+/* A slip of wall and ground together. */
+void lw_check_slip(const lw_ground_try *try, lw_check *check);
+/* A bed sliding down the slope it stands on. */
+void lw_check_bed(const lw_ground_try *try, lw_check *check);
+
+bool lw_slip_looked_for(const lw_wall *wall);
+/* Strengths and water of a situation, as slips take them. */
+lw_load_case lw_slip_load_case(const lw_wall *wall, const lw_format *format, const lw_situation *situation);
 
 #endif

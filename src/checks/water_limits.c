@@ -9,7 +9,7 @@
 /* How high water may stand behind before each check falls short: one contact at a time, first by a scan of
  * levels that all its checks share, then by a root of ratio - 1 between two of them. */
 
-enum { LEVELS = 8, HALVINGS = 40, KINDS = LW_CHECK_TILTING + 1 };
+enum { LEVELS = 8, HALVINGS = 40, KINDS = LW_CHECK_KIND_COUNT };
 static const double TOLERANCE_M = 1e-10, ROOT_OF_RATIO = 1e-6;
 static const double BY_FAR = 9.0;  /* a check that nothing pushes: it holds, whatever its ratio */
 static const double LEAST = 1e-12; /* what holds exactly stands on the holding side */

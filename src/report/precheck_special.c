@@ -75,8 +75,6 @@ static const lw_water_limit *gravest(const lw_water_limits *limits, lw_check_kin
 }
 
 static void water(const lw_blocks *b) {
-  static const lw_check_kind KINDS[] = {LW_CHECK_SLIDING, LW_CHECK_OVERTURNING, LW_CHECK_COMPRESSION,
-                                        LW_CHECK_BEARING};
   const lw_water_limits *limits = &b->result->water_limits;
   const lw_storm *storm = &b->result->storm;
   bool blocked = false;
@@ -89,9 +87,10 @@ static void water(const lw_blocks *b) {
   if (storm->rain_m > 0.0)
     lw_block_say(b, LW_BLOCK_FACT, "storm", "%.0f mm of rain brings it to %.0f mm below the top",
                  storm->rain_m * MM, storm->water_depth_m * MM);
-  for (size_t i = 0; blocked && i < sizeof KINDS / sizeof KINDS[0]; i++) {
-    const lw_water_limit *worst = gravest(limits, KINDS[i]);
-    if (worst) limit(b, worst);
+  /* Of the kinds that a base has. */
+  for (int kind = 0; blocked && kind < LW_CHECK_KIND_COUNT; kind++) {
+    const lw_water_limit *worst = gravest(limits, (lw_check_kind)kind);
+    if (worst && lw_check_about_of((lw_check_kind)kind)->at[LW_AT_BASE]) limit(b, worst);
   }
 }
 

@@ -83,7 +83,7 @@ typedef enum shortfall { MOVES, BY_DESIGN, MARGIN } shortfall;
 
 static shortfall shortfall_of(const lw_check *check) {
   if (lw_check_would_move(check)) return MOVES;
-  bool below = check->factored && check->kind != LW_CHECK_COMPRESSION && check->has.value < 1.0;
+  bool below = check->factored && lw_check_about_of(check->kind)->below_one && check->has.value < 1.0;
   return below ? BY_DESIGN : MARGIN;
 }
 
@@ -93,8 +93,7 @@ static void say_which(const lw_page *page, const lw_rows *rows, shortfall which,
     const lw_check *check = rows->row[i].check;
     char words[40];
     /* Where it tips nothing is pressed either: the tipping says it. */
-    bool follows = check->reason == LW_REASON_OUTSIDE_BASE &&
-                   (check->kind == LW_CHECK_COMPRESSION || check->kind == LW_CHECK_BEARING);
+    bool follows = check->reason == LW_REASON_OUTSIDE_BASE && lw_check_about_of(check->kind)->of_pressure;
     if (!check->counts || check->holds != LW_FALLS_SHORT || shortfall_of(check) != which) continue;
     if (follows) continue;
     lw_check_words(check, words, sizeof words);
@@ -166,8 +165,7 @@ static void say_push(const lw_page *page, const lw_situation *s) {
              differ ? why : "", differ ? "; the larger is used" : "");
   }
   lw_page_sayf(page, "  ", "Push of the soil, %s: %.2f kN/m by %s%s; %s.", lw_situation_short(s->name),
-               stage->formula_kn_per_m, stage->formula->slug, loads,
-               wedge);
+               stage->formula_kn_per_m, stage->formula->slug, loads, wedge);
 }
 
 static void say_pushes(const lw_page *page, const lw_result *result) {
@@ -198,8 +196,7 @@ void lw_text_checks(const lw_page *page, const lw_result *result) {
   for (int i = 0; i < rows.count; i++) print_row(page, &rows.row[i]);
   say_which(page, &rows, MOVES, "These would move");
   say_which(page, &rows, BY_DESIGN, "These do not stand by the design values, which hold the margin");
-  say_which(page, &rows, MARGIN,
-            "These have less margin than asked");
+  say_which(page, &rows, MARGIN, "These have less margin than asked");
   say_unknown(page, &rows);
   legend(page, &rows);
   say_pushes(page, result);

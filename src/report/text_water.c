@@ -58,13 +58,11 @@ static void say_limit(const lw_page *page, const lw_result *result, const lw_wat
 }
 
 static void say_limits(const lw_page *page, const lw_result *result) {
-  static const lw_check_kind kinds[] = {LW_CHECK_SLIDING, LW_CHECK_OVERTURNING, LW_CHECK_TILTING,
-                                        LW_CHECK_COMPRESSION, LW_CHECK_BEARING};
   lw_page_say(page, "  ",
               "How high the water may stand before a check falls short of what is asked with the outlet "
               "blocked:");
-  for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++) {
-    const lw_water_limit *limit = gravest(&result->water_limits, kinds[i]);
+  for (int kind = 0; kind < LW_CHECK_KIND_COUNT; kind++) {
+    const lw_water_limit *limit = gravest(&result->water_limits, (lw_check_kind)kind);
     if (limit) say_limit(page, result, limit);
   }
 }

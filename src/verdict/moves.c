@@ -10,7 +10,7 @@
  * movement. */
 static bool measures_movement(const lw_check *check) {
   bool allowed = check->by && strcmp(check->by->quantity, "bearing-presumptive") == 0;
-  return check->kind != LW_CHECK_COMPRESSION && !(check->kind == LW_CHECK_BEARING && allowed);
+  return lw_check_about_of(check->kind)->below_one && !allowed;
 }
 
 bool lw_check_would_move(const lw_check *check) {
@@ -22,7 +22,7 @@ bool lw_check_would_move(const lw_check *check) {
 
 static lw_short short_of(const lw_check *check) {
   if (lw_check_would_move(check)) return LW_SHORT_MOVES;
-  bool below = check->has.known && check->has.value < 1.0 && check->kind != LW_CHECK_COMPRESSION;
+  bool below = check->has.known && check->has.value < 1.0 && lw_check_about_of(check->kind)->below_one;
   return check->factored && below ? LW_SHORT_BY_DESIGN : LW_SHORT_OF_MARGIN;
 }
 

@@ -67,28 +67,12 @@ static void refusals(const lw_facts *f, lw_reaching *to) {
 /* What a ratio below one means to people; the share in compression and an allowable pressure have margin
  * in them. */
 static const char *meaning_of(const lw_check *check) {
-  bool moves = check->has.value < 1.0 && !check->factored;
+  const char *below_one = lw_check_about_of(check->kind)->below_one;
+  bool below = check->has.value < 1.0 && below_one;
   if (check->reason == LW_REASON_OUTSIDE_BASE)
     return check->factored ? "by its design values it would tip" : "it would tip";
-  if (check->factored && check->has.value < 1.0 && check->kind != LW_CHECK_COMPRESSION)
-    return "it does not stand by the design values, which hold the margin";
-  switch (check->kind) {
-  case LW_CHECK_SLIDING:
-    if (moves) return "it would slide";
-    break;
-  case LW_CHECK_OVERTURNING:
-  case LW_CHECK_TILTING:
-    if (moves) return "it would tip";
-    break;
-  case LW_CHECK_SLIP:
-    if (moves) return "wall and ground would slip together";
-    break;
-  case LW_CHECK_BEARING:
-    if (moves) return "the ground is pressed harder than it may be";
-    break;
-  case LW_CHECK_COMPRESSION: break;
-  }
-  return "that is less margin than asked";
+  if (check->factored && below) return "it does not stand by the design values, which hold the margin";
+  return below ? below_one : "that is less margin than asked";
 }
 
 static void tell_short(const lw_check *check, const lw_situation *s, char *out, size_t size) {

@@ -136,8 +136,12 @@ static void number_to_n(char *piece) {
 
 static const char *const contacts[] = {"base", "pad", NULL};
 static const char *const methods[] = {"rankine", "coulomb", NULL};
-static const char *const checks[] = {"sliding", "overturning", "compression", "bearing", "tilting", "slip",
-                                     NULL};
+
+static bool is_check(const char *word) {
+  for (int i = 0; i < LW_CHECK_KIND_COUNT; i++)
+    if (strcmp(word, lw_check_slug((lw_check_kind)i)) == 0) return true;
+  return false;
+}
 
 static void end_of_check(const char *end, char *out, size_t size) {
   bool demand = strncmp(end, "demand_", 7) == 0, resistance = strncmp(end, "resistance_", 11) == 0;
@@ -152,7 +156,7 @@ static void name_in_situation(const pieces *p, char *out, size_t size) {
     snprintf(out, size, "SITUATION.factors.%s", p->piece[2]);
   } else if (p->count == 2) {
     snprintf(out, size, "situations[].%s", p->piece[1]);
-  } else if (p->count == 4 && is_one_of(p->piece[2], checks)) {
+  } else if (p->count == 4 && is_check(p->piece[2])) {
     end_of_check(p->piece[3], out, size);
   } else if (strcmp(p->piece[1], "slip") == 0) {
     bool shown = strncmp(p->piece[2], "shown_", 6) == 0;

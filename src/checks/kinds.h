@@ -1,0 +1,15 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_CHECKS_KINDS_H
+#define LOWWALL_CHECKS_KINDS_H
+
+#include "slip_check.h"
+
+/* A kind of check with the functions that make it. */
+typedef struct lw_check_row {
+  lw_check_about about;
+  lw_make_ground_check make_ground; /* in the ground as a whole; NULL: not there */
+} lw_check_row;
+
+const lw_check_row *lw_check_row_of(lw_check_kind kind);
+
+#endif
