@@ -1,10 +1,14 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "outline.h"
+#include "courses.h"
 
 #include <lowwall/sheet.h>
 #include <math.h>
 #include <stddef.h>
 #include <string.h>
+
+#include "measure.h"
+#include "outline.h"
+#include "taper.h"
 
 /* Solid block, and so the concrete of a hollow one, at its light end: it leaves the smaller void for fill. */
 static const double SOLID_BLOCK_KN_PER_M3 = 21.0;

@@ -15,15 +15,4 @@ lw_part lw_part_box(lw_part_kind kind, int number, lw_corner low, lw_corner high
 /* A part that is any polygon. */
 lw_part lw_part_polygon(lw_part_kind kind, const lw_corner *corner, int count, double unit_weight_kn_per_m3);
 
-/* A course of blocks that taper to their rear. What stands in the gaps between them weighs fill_kn_per_m3. */
-void lw_part_taper(lw_part *part, double tail_share, double fill_kn_per_m3);
-/* What bears of the joint below a wall above, and where its contact ends. */
-void lw_section_taper(const lw_part *lower, const lw_part *upper, lw_section *above);
-
-/* Crest, rear and back of a section whose outline is there. */
-void lw_section_measure(lw_section *section);
-
-void lw_section_of_courses(const lw_case *c, lw_section *section);
-void lw_section_of_polygon(const lw_case *c, lw_section *section);
-
 #endif

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "outline.h"
+#include "taper.h"
 
 #include <math.h>
 

@@ -1,7 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "outline.h"
+#include "trapezoid.h"
 
 #include <math.h>
+
+#include "outline.h"
 
 static double value_or_zero(const lw_quantity *q) {
   return q->origin == LW_ABSENT ? 0.0 : q->si;

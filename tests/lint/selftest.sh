@@ -88,4 +88,13 @@ tree && mkdir tree/build && echo '#include <stdlib.h>
 finds symbols 'public name without lw_: count_of_calls'
 finds symbols 'seen: not constant'
 finds symbols 'asks for exit'
+
+# Two files that call each other, and a third that calls one of them.
+tree && mkdir -p tree/build/obj/src/wall && for file in 'twice thrice' 'thrice twice' 'once twice'; do
+    set -- $file
+    echo "int lw_$2(void); int lw_$1(void); int lw_$1(void) { return lw_$2(); }" >"tree/src/wall/$1.c" &&
+        "${CC:-cc}" -c "tree/src/wall/$1.c" -o "tree/build/obj/src/wall/$1.o"
+done
+finds circles 'src/wall/thrice.c calls twice.c'
+rm tree/src/wall/thrice.c && finds circles ''
 echo "$passed $failed $name" >"$result"
