@@ -46,16 +46,22 @@ typedef struct lw_fence_bed {
 
 typedef struct lw_fence_gust { double pressure_kpa, height_m, hole_m; } lw_fence_gust;
 
+/** The coefficients of soil behind a fence: at rest, and where the boards may lean.
+ *  in    friction_rad   φ   rad   0 ≤ φ < π/2
+ *  from  [JAKY1944 coefficient]; [RANKINE1857 level ground]; tested by tests/handbook/fence.csv */
+double lw_fence_at_rest(double friction_rad, const lw_working *working);
+double lw_fence_yielding(double friction_rad, const lw_working *working);
+
 /** Pressure, push and moments of soil on a fence.
  *  out   push   greatest pressure (at the ground), push and moment at the ground, moment about the bottom of
  *               the post hole: M + V L
  *  note  1 K (γ z + q); below water K (γsat - γw) and the water itself.
  *  from  [RANKINE1857 level ground] with [JAKY1944 coefficient] for K; tested by tests/handbook/fence.csv */
-void lw_fence_soil_push(const lw_fence_bed *bed, lw_fence_push *push);
+void lw_fence_soil_push(const lw_fence_bed *bed, lw_fence_push *push, const lw_working *working);
 
 /** The same of wind on the whole face: p, p Hf, p Hf²/2, p Hf (Hf/2 + L).
  *  from  statics; tested by tests/handbook/fence.csv */
-void lw_fence_wind_push(const lw_fence_gust *gust, lw_fence_push *push);
+void lw_fence_wind_push(const lw_fence_gust *gust, lw_fence_push *push, const lw_working *working);
 
 /** The height of soil at which one measure comes to a share of the wind's.
  *  in    bed      its height is not used
@@ -81,7 +87,7 @@ typedef struct lw_fence_hole {
  *  note  1 The ultimate push of one post; the head is free to turn.
  *        2 Concrete that fills the hole counts with its width. Water in the ground halves it, about.
  *  from  [BROMS1964 short free-headed piles]; tested by tests/handbook/fence.csv */
-double lw_fence_broms(const lw_fence_hole *hole, double arm_m);
+double lw_fence_broms(const lw_fence_hole *hole, double arm_m, const lw_working *working);
 
 /** The depth a code asks of a post without restraint at the ground: d = A/2 (1 + √(1 + 4.36 h/A)) with
  *  A = 2.34 P/(S b).
@@ -95,7 +101,7 @@ double lw_fence_code_depth(double push_kn, double arm_m, double width_m, double 
 
 /** The push that the same formula allows a post of that depth, S taken at a third of it.
  *  from  [IBC 1807.3.2.1] turned round; tested by tests/handbook/fence.csv */
-double lw_fence_code_push(const lw_fence_hole *hole, double arm_m);
+double lw_fence_code_push(const lw_fence_hole *hole, double arm_m, const lw_working *working);
 
 /** Depth at which the ground holds a push, by Broms over `factor`, and by the code.
  *  out   depth   unchanged on failure
@@ -106,7 +112,8 @@ lw_status lw_fence_code_depth_of(const lw_fence_hole *hole, double push_kn, doub
 
 /** Greatest bending stress in a board on two supports under an even pressure: w s²/8 over t²/6.
  *  gives it in kPa */
-double lw_fence_board_stress(double pressure_kpa, double span_m, double thickness_m);
+double lw_fence_board_stress(double pressure_kpa, double span_m, double thickness_m,
+                             const lw_working *working);
 
 /** Moment that a square post of solid timber resists: f b³/6.
  *  gives it in kN m of one post */
@@ -190,6 +197,13 @@ void lw_fence_weigh(const lw_case *c, const lw_tables *tables, const lw_wall *wa
  *  in    fence  as lw_fence_weigh left it
  *  out   fence  equal_m, lasting_equal_m, post and boards, where it is the back of a bed */
 void lw_fence_study(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence *fence);
+
+/** What the soil does to one post, and what the ground around it holds, as the working has it.
+ *  in    fence   found */
+void lw_fence_write_post(const lw_fence *fence, const lw_working *working);
+
+/** The bed in one of its states. */
+lw_fence_bed lw_fence_bed_in(const lw_fence *fence, lw_fence_state state);
 
 /** From what distance on the critical wedge of the drained wall does not take the push of the posts.
  *  in    situations   as run

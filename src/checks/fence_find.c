@@ -30,9 +30,8 @@ static void press_most(const lw_site *site, lw_fence *fence) {
         fmax(bed->saturated_unit_weight_kn_per_m3, soil->saturated_unit_weight_kn_per_m3);
     fence->friction_rad = fmin(fence->friction_rad, soil->friction_rad);
   }
-  double sine = sin(fmax(fence->friction_rad, 0.0));
-  bed->coefficient = 1.0 - sine;
-  fence->yielding_coefficient = (1.0 - sine) / (1.0 + sine);
+  bed->coefficient = lw_fence_at_rest(fence->friction_rad, NULL);
+  fence->yielding_coefficient = lw_fence_yielding(fence->friction_rad, NULL);
 }
 
 /* The edges of a strip count from the wall, not from the fence: it is taken as if it lay all over the bed. */
@@ -67,7 +66,7 @@ static void fill_bed(const lw_case *c, const lw_wall *wall, lw_fence *fence) {
   fence->blocked_water_m = fmin(below_soil(site, site->overflow_below_top_m, rise), bed->water_depth_m);
 }
 
-static lw_fence_bed bed_in(const lw_fence *fence, lw_fence_state state) {
+lw_fence_bed lw_fence_bed_in(const lw_fence *fence, lw_fence_state state) {
   lw_fence_bed bed = fence->bed;
   if (state == LW_FENCE_BLOCKED) bed.water_depth_m = fence->blocked_water_m;
   if (state == LW_FENCE_YIELDING) bed.coefficient = fence->yielding_coefficient;
@@ -80,10 +79,10 @@ static double kept(const lw_fence *fence, int measure) {
 }
 
 static void weigh(lw_fence *fence) {
-  lw_fence_wind_push(&fence->built_for, &fence->wind);
+  lw_fence_wind_push(&fence->built_for, &fence->wind, NULL);
   for (int s = 0; s < LW_FENCE_STATE_COUNT; s++) {
-    lw_fence_bed bed = bed_in(fence, (lw_fence_state)s);
-    lw_fence_soil_push(&bed, &fence->soil[s]);
+    lw_fence_bed bed = lw_fence_bed_in(fence, (lw_fence_state)s);
+    lw_fence_soil_push(&bed, &fence->soil[s], NULL);
     for (int m = 0; m < LW_FENCE_MEASURE_COUNT; m++) {
       fence->ratio[s][m] = fence->soil[s].of[m] / fence->wind.of[m];
       fence->lasting_ratio[s][m] = fence->ratio[s][m] / kept(fence, m);
@@ -92,7 +91,7 @@ static void weigh(lw_fence *fence) {
 }
 
 static lw_number equal(const lw_fence *fence, lw_fence_state state, int measure, double share) {
-  lw_fence_bed bed = bed_in(fence, state);
+  lw_fence_bed bed = lw_fence_bed_in(fence, state);
   lw_number height = {0.0, false};
   height.known =
       lw_fence_equal_height(&bed, &fence->wind, (lw_fence_measure)measure, share, &height.value) == LW_OK;

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/bound.h"
+
 /* The posts and boards of a fence that closes a bed. */
 
 static void fill_hole(const lw_case *c, const lw_tables *tables, const lw_site *site, lw_fence_hole *hole) {
@@ -42,8 +44,8 @@ static void put_load(const lw_fence_post *post, double push_kn, double moment_kn
   load->push_kn = push_kn;
   load->moment_knm = moment_knm;
   load->arm_m = moment_knm / push_kn;
-  load->broms_kn = lw_fence_broms(&post->hole, load->arm_m);
-  load->code_kn = lw_fence_code_push(&post->hole, load->arm_m);
+  load->broms_kn = lw_fence_broms(&post->hole, load->arm_m, NULL);
+  load->code_kn = lw_fence_code_push(&post->hole, load->arm_m, NULL);
   load->has = load->broms_kn / push_kn;
   load->broms_depth_m = depth_by_broms(post, load);
   load->code_depth_m = depth_by_code(post, load);
@@ -79,14 +81,30 @@ void lw_fence_find_post(const lw_case *c, const lw_tables *tables, const lw_wall
   put_moment(post->gust_knm, soil + gust, &load[LW_FENCE_SOIL_AND_WIND].moment_has);
 }
 
+void lw_fence_write_post(const lw_fence *fence, const lw_working *working) {
+  const lw_fence_post *post = &fence->post;
+  lw_fence_post_load again = {0};
+  const double *soil = fence->soil[LW_FENCE_DRY].of;
+  double s = post->spacing_m;
+  put_load(post, s * soil[LW_FENCE_SHEAR], s * soil[LW_FENCE_GROUND], &again);
+  const lw_bound bound[] = {{"sp", s, "m"},
+                            {"Vs", soil[LW_FENCE_SHEAR], "kN/m"},
+                            {"Mg", soil[LW_FENCE_GROUND], "kN m/m"},
+                            {"Qp", again.push_kn, "kN"}};
+  lw_working_bound(working, &(lw_step){"Qp", "sp Vs", NULL, again.push_kn, "kN", "statics"}, bound, 4);
+  lw_working_bound(working, &(lw_step){"es", "sp Mg/Qp", NULL, again.arm_m, "m", "statics"}, bound, 4);
+  (void)lw_fence_broms(&post->hole, again.arm_m, working);
+  (void)lw_fence_code_push(&post->hole, again.arm_m, working);
+}
+
 void lw_fence_find_boards(const lw_case *c, const lw_tables *tables, lw_fence *fence) {
   lw_fence_boards *boards = &fence->boards;
   boards->thickness_m = c->board_thickness.si;
   boards->span_m = c->board_span.si;
   boards->stress_kpa = lw_fence_board_stress(fence->soil[LW_FENCE_DRY].of[LW_FENCE_BOARD], boards->span_m,
-                                             boards->thickness_m);
+                                             boards->thickness_m, NULL);
   boards->blocked_stress_kpa = lw_fence_board_stress(fence->soil[LW_FENCE_BLOCKED].of[LW_FENCE_BOARD],
-                                                     boards->span_m, boards->thickness_m);
+                                                     boards->span_m, boards->thickness_m, NULL);
   double strength = lw_known_value(tables, LW_FENCE_OF_TIMBER_STRENGTH),
          gust = lw_known_value(tables, LW_FENCE_OF_TIMBER_GUST);
   boards->allowed_kpa = strength * gust * fence->lasting /

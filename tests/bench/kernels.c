@@ -204,7 +204,7 @@ static void arching(bench *b, int turn) {
 static void fence(bench *b, int turn) {
   lw_fence_push push;
   lw_fence_bed bed = {0.4 + 1e-8 * turn, 0.5, 18.0, 20.0, 9.81, 2.5, INFINITY, 0.6};
-  lw_fence_soil_push(&bed, &push);
+  lw_fence_soil_push(&bed, &push, NULL);
   b->sink += bed.height_m;
 }
 

@@ -21,14 +21,14 @@ static const lw_fence_gust gust = {0.6, 1.8, 0.6};
 
 Test(checks, soil_at_its_equal_height_comes_to_the_wind) {
   lw_fence_push wind, soil;
-  lw_fence_wind_push(&gust, &wind);
+  lw_fence_wind_push(&gust, &wind, NULL);
   for (int water = 0; water < 2; water++) {
     for (int m = 0; m < LW_FENCE_MEASURE_COUNT; m++) {
       lw_fence_bed bed = bed_of(1.0);
       bed.surcharge_kpa = water ? 0.4 : 0.0;
       if (water) bed.water_depth_m = 0.02;
       cr_assert_eq(lw_fence_equal_height(&bed, &wind, (lw_fence_measure)m, 0.7, &bed.height_m), LW_OK);
-      lw_fence_soil_push(&bed, &soil);
+      lw_fence_soil_push(&bed, &soil, NULL);
       cr_expect_float_eq(soil.of[m], 0.7 * wind.of[m], 1e-7, "measure %d", m);
     }
   }
@@ -39,7 +39,7 @@ Test(checks, a_load_alone_may_come_to_the_wind_and_no_wind_is_met_by_nothing) {
   lw_fence_bed bed = bed_of(1.0);
   double height = 7.0;
   bed.surcharge_kpa = 5.0;
-  lw_fence_wind_push(&gust, &wind);
+  lw_fence_wind_push(&gust, &wind, NULL);
   cr_assert_eq(lw_fence_equal_height(&bed, &wind, LW_FENCE_BOARD, 1.0, &height), LW_OK);
   cr_expect_float_eq(height, 0.0, 1e-12);
   height = 7.0;
@@ -51,11 +51,11 @@ Test(checks, more_soil_water_and_load_push_more) {
   lw_fence_push before = {{0.0, 0.0, 0.0, 0.0}}, dry, wet, loaded;
   for (double h = 0.1; h < 1.5; h += 0.1) {
     lw_fence_bed bed = bed_of(h);
-    lw_fence_soil_push(&bed, &dry);
+    lw_fence_soil_push(&bed, &dry, NULL);
     bed.water_depth_m = 0.05;
-    lw_fence_soil_push(&bed, &wet);
+    lw_fence_soil_push(&bed, &wet, NULL);
     bed.surcharge_kpa = 2.5;
-    lw_fence_soil_push(&bed, &loaded);
+    lw_fence_soil_push(&bed, &loaded, NULL);
     for (int m = 0; m < LW_FENCE_MEASURE_COUNT; m++) {
       cr_expect(dry.of[m] > before.of[m] && wet.of[m] > dry.of[m] && loaded.of[m] > wet.of[m], "%g", h);
     }
@@ -68,10 +68,10 @@ Test(checks, a_hole_as_deep_as_asked_holds_what_it_was_asked_for) {
   double depth;
   cr_assert_eq(lw_fence_broms_depth(&hole, 1.4, 0.9, 2.0, &depth), LW_OK);
   hole.depth_m = depth;
-  cr_expect_float_eq(lw_fence_broms(&hole, 0.9), 2.8, 1e-6);
+  cr_expect_float_eq(lw_fence_broms(&hole, 0.9, NULL), 2.8, 1e-6);
   cr_assert_eq(lw_fence_code_depth_of(&hole, 1.4, 0.9, &depth), LW_OK);
   hole.depth_m = depth;
-  cr_expect_float_eq(lw_fence_code_push(&hole, 0.9), 1.4, 1e-6);
+  cr_expect_float_eq(lw_fence_code_push(&hole, 0.9, NULL), 1.4, 1e-6);
   cr_expect_float_eq(lw_fence_code_depth(1.4, 0.9, 0.3, 15.7 * depth / 3.0), depth, 1e-6);
 }
 
