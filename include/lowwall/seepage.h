@@ -50,7 +50,8 @@ double lw_seepage_pore_area(double height_m, double angle_rad);
  *        3 The drain is taken as perfect over its whole height, and the rain as keeping the ground full.
  *  from  [GRAY1958 vertical drain], [BARROS2006 pore pressure], derived here; tested by
  *        tests/pressure/seepage.c */
-lw_status lw_seepage_thrust(const lw_plane *plane, lw_seepage *seepage, lw_error *error);
+lw_status lw_seepage_thrust(const lw_plane *plane, lw_seepage *seepage, lw_error *error,
+                            const lw_working *working);
 
 #ifdef __cplusplus
 }

@@ -91,7 +91,7 @@ typedef struct lw_rain_seepage {
  *          heavy rain the soil it drains is not dry either.
  *        2 The drain has to stand on the upright plane of the push: at the wall's own back, or stone that
  *          fills what lies between. */
-void lw_rain_seepage_find(const lw_wall *wall, lw_rain_seepage *seepage);
+void lw_rain_seepage_find(const lw_wall *wall, lw_rain_seepage *seepage, const lw_working *working);
 
 #ifdef __cplusplus
 }

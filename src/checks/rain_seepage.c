@@ -9,7 +9,7 @@ static bool drain_on_plane(const lw_wall *wall, const lw_back_plane *back) {
   return back->foot_x_m - front <= wall->site.stone_width_m + 1e-9;
 }
 
-void lw_rain_seepage_find(const lw_wall *wall, lw_rain_seepage *seepage) {
+void lw_rain_seepage_find(const lw_wall *wall, lw_rain_seepage *seepage, const lw_working *working) {
   const lw_site *site = &wall->site;
   lw_back_plane back;
   lw_ground ground;
@@ -24,6 +24,6 @@ void lw_rain_seepage_find(const lw_wall *wall, lw_rain_seepage *seepage) {
   if (site->backfill_refused) seepage->reason = LW_REASON_REFUSED_BACKFILL;
   bool active = wall->method.pressure != LW_PRESSURE_AT_REST;
   if (site->backfill_refused || !active || !drain_on_plane(wall, &back)) return;
-  seepage->status = lw_seepage_thrust(&back.plane, &seepage->push, &error);
+  seepage->status = lw_seepage_thrust(&back.plane, &seepage->push, &error, working);
   seepage->reason = error.reason;
 }

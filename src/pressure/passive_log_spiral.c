@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/bound.h"
+#include "coulomb_write.h"
 
 /* A body above a logarithmic spiral through the foot. Whatever the soil does along the spiral, its reaction
  * passes through the pole, so moments about the pole give the thrust. Axes at the foot, x into the soil, y
@@ -124,25 +125,9 @@ static void write_worst(const spiral *worst, double turn_rad, const lw_working *
 
 static void write_plane(lw_earth_state state, const lw_wall_angles *angles, double k,
                         const lw_working *working) {
-  const lw_bound bound[] = {{"phi", angles->friction_rad * LW_DEG_PER_RAD, "deg"},
-                            {"d", angles->wall_friction_rad * LW_DEG_PER_RAD, "deg"},
-                            {"b", angles->slope_rad * LW_DEG_PER_RAD, "deg"},
-                            {"t", angles->batter_rad * LW_DEG_PER_RAD, "deg"}};
-  lw_step step = {"Ka",
-                  "cos^2(phi - t)/(cos^2 t cos(d + t) [1 + sqrt(sin(phi + d) sin(phi - b)/(cos(d + t) "
-                  "cos(t - b)))]^2)",
-                  NULL,
-                  k,
-                  "",
-                  "[COULOMB1776 wedge]"};
-  if (state == LW_PASSIVE) {
-    step.symbol = "Kp";
-    step.formula = "cos^2(phi + t)/(cos^2 t cos(d - t) [1 - sqrt(sin(phi + d) sin(phi + b)/(cos(d - t) "
-                   "cos(t - b)))]^2)";
-  }
   lw_working_heading(working, state == LW_PASSIVE ? "no spiral resists less than a plane"
                                                   : "no spiral pushes more than a plane");
-  lw_working_bound(working, &step, bound, sizeof bound / sizeof bound[0]);
+  lw_coulomb_write(state, angles, k, working);
 }
 
 lw_status lw_log_spiral_coefficient(lw_earth_state state, const lw_wall_angles *angles, double *k,

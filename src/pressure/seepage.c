@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/bound.h"
+#include "coulomb_write.h"
 #include "profile.h"
 
 /* Seepage to an upright drain by the series of Laplace's equation in a half-strip. */
@@ -10,7 +12,7 @@
 static const double PI = 3.14159265358979323846, ZETA_3 = 1.20205690315959428540;
 static const double LEAST_ANGLE = 1e-3;
 
-enum { HEAD_TERMS = 1000, PORE_TERMS = 200, SCAN = 32 };
+enum { HEAD_TERMS = 1000, PORE_TERMS = 200, SCAN = 32, WRITTEN_TERMS = 6 };
 
 double lw_seepage_head(double height_m, double x_m, double y_m) {
   double sum = 0.0;
@@ -65,7 +67,74 @@ static bool fits(const lw_plane *plane) {
          fabs(plane->slope_rad) < 1e-12 && plane->load_count == 0 && plane->height_m > 0.0;
 }
 
-lw_status lw_seepage_thrust(const lw_plane *plane, lw_seepage *seepage, lw_error *error) {
+/* The alternating sum as it is added up, as far as it is printed. */
+static void write_alternating(const lw_seepage *s, const lw_working *working) {
+  double degrees = s->plane_angle_rad * LW_DEG_PER_RAD;
+  char text[400] = "";
+  size_t used = 0;
+  for (int n = 0; n < WRITTEN_TERMS; n++) {
+    int odd = 2 * n + 1;
+    used += (size_t)lw_print(text + used, sizeof text - used, "%sexp(-%d pi cot %.5f/2)/%d^3",
+                             n == 0       ? ""
+                             : n % 2 == 0 ? " + "
+                                          : " - ",
+                             odd, degrees, odd);
+  }
+  const lw_step step = {"Sk", "sum over odd k, in turn + and -, of exp(-k pi cot rho/2)/k^3",
+                        NULL, alternating(cos(s->plane_angle_rad) / sin(s->plane_angle_rad)),
+                        "",   ""};
+  lw_working_step(working, &step, "%s", text);
+}
+
+/* Each push as it was found; rho is the plane that pushes most. */
+static void write(const lw_plane *plane, const lw_seepage *s, double k, const lw_working *working) {
+  const lw_layer *soil = &plane->layer[0];
+  double rho = s->plane_angle_rad, level = cos(plane->wall_friction_rad);
+  double sum = alternating(cos(rho) / sin(rho));
+  double weight = weight_of(plane, soil->saturated_unit_weight_kn_per_m3) / tan(rho);
+  double moist = weight_of(plane, soil->unit_weight_kn_per_m3), thrust = s->seeping_kn_per_m / level;
+  static const char GRAY[] = "[GRAY1958 vertical drain]";
+  const lw_bound bound[] = {{"gamma", soil->unit_weight_kn_per_m3, "kN/m3"},
+                            {"gsat", soil->saturated_unit_weight_kn_per_m3, "kN/m3"},
+                            {"gw", plane->water_unit_weight_kn_per_m3, "kN/m3"},
+                            {"hp", plane->height_m, "m"},
+                            {"q", plane->surcharge_kpa, "kPa"},
+                            {"phi", soil->friction_rad * LW_DEG_PER_RAD, "deg"},
+                            {"d", plane->wall_friction_rad * LW_DEG_PER_RAD, "deg"},
+                            {"rho", rho * LW_DEG_PER_RAD, "deg"},
+                            {"Sk", sum, ""},
+                            {"Us", s->pore_force_kn_per_m, "kN/m"},
+                            {"Ww", weight, "kN/m"},
+                            {"Ps", thrust, "kN/m"},
+                            {"Ka", k, ""},
+                            {"Qm", moist, "kN/m"},
+                            {"Hs", s->seeping_kn_per_m, "kN/m"},
+                            {"Hd", s->dry_kn_per_m, "kN/m"},
+                            {"Hb", s->blocked_kn_per_m, "kN/m"}};
+  const lw_step steps[] = {
+      {"Us", "gw hp^2 [1/(2 sin rho) - 14 x 1.20205690/pi^3 cos rho - 16/pi^3 Sk sin rho]", NULL,
+       s->pore_force_kn_per_m, "kN/m", GRAY},
+      {"Ww", "(gsat hp^2/2 + q hp) cot rho", NULL, weight, "kN/m", ""},
+      {"Ps", "(Ww sin(rho - phi) + Us sin phi)/cos(rho - phi - d)", NULL, thrust, "kN/m",
+       "[BARROS2006 pore pressure]"},
+      {"Hs", "Ps cos d", NULL, s->seeping_kn_per_m, "kN/m", ""},
+      {"Qm", "gamma hp^2/2 + q hp", NULL, moist, "kN/m", ""},
+      {"Hd", "Ka Qm cos d", NULL, s->dry_kn_per_m, "kN/m", ""},
+      {"Hb", "Ka ((gsat - gw) hp^2/2 + q hp) cos d + gw hp^2/2", NULL, s->blocked_kn_per_m, "kN/m", ""},
+      {"ks", "Hs/Qm", NULL, s->seeping_k, "", ""},
+      {"kd", "Hd/Qm", NULL, s->dry_k, "", ""},
+      {"kb", "Hb/Qm", NULL, s->blocked_k, "", ""}};
+  const lw_wall_angles angles = {.friction_rad = soil->friction_rad,
+                                 .wall_friction_rad = plane->wall_friction_rad};
+  write_alternating(s, working);
+  for (int i = 0; i < 4; i++) lw_working_bound(working, &steps[i], bound, sizeof bound / sizeof bound[0]);
+  lw_coulomb_write(LW_ACTIVE, &angles, k, working);
+  for (size_t i = 4; i < sizeof steps / sizeof steps[0]; i++)
+    lw_working_bound(working, &steps[i], bound, sizeof bound / sizeof bound[0]);
+}
+
+lw_status lw_seepage_thrust(const lw_plane *plane, lw_seepage *seepage, lw_error *error,
+                            const lw_working *working) {
   const lw_layer *soil = &plane->layer[0];
   lw_minimum best;
   double k, water = plane->water_unit_weight_kn_per_m3, level = cos(plane->wall_friction_rad);
@@ -88,6 +157,7 @@ lw_status lw_seepage_thrust(const lw_plane *plane, lw_seepage *seepage, lw_error
   s.dry_k = s.dry_kn_per_m / moist;
   s.seeping_k = s.seeping_kn_per_m / moist;
   s.blocked_k = s.blocked_kn_per_m / moist;
+  if (working != NULL) write(plane, &s, k, working);
   *seepage = s;
   return LW_OK;
 }

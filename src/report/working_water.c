@@ -5,39 +5,11 @@
 
 /* The working of the water that stands or seeps behind the wall. */
 
-static void step(const lw_page *page, const char *symbol, const char *formula, const char *numbers,
-                 double value, const char *unit) {
-  char prefix[24];
-  lw_print(prefix, sizeof prefix, "  %-4s = ", symbol);
-  lw_page_say(page, prefix, formula);
-  lw_page_sayf(page, "       : ", "%s", numbers);
-  lw_page_sayf(page, "       = ", "%.4f%s%s", value, unit[0] ? " " : "", unit);
-}
-
-static void wedge(const lw_page *page, const lw_plane *plane, const lw_seepage *s) {
-  const lw_layer *soil = &plane->layer[0];
-  double h = plane->height_m, q = plane->surcharge_kpa, rho = s->plane_angle_rad;
-  double saturated = soil->saturated_unit_weight_kn_per_m3, phi = soil->friction_rad;
-  double weight = (0.5 * saturated * h * h + q * h) / tan(rho), delta = plane->wall_friction_rad;
-  double thrust = s->seeping_kn_per_m / cos(delta);
-  char numbers[160];
-  lw_print(numbers, sizeof numbers, "gw = %.3f kN/m3, H = %.3f m, rho = %.2f deg, the plane that pushes most",
-           plane->water_unit_weight_kn_per_m3, h, rho * LW_DEG_PER_RAD);
-  step(page, "U", "gw x integral of (h - y) along the plane", numbers, s->pore_force_kn_per_m, "kN/m");
-  lw_print(numbers, sizeof numbers, "(%.2f x %.3f^2/2 + %.2f x %.3f) cot %.2f", saturated, h, q, h,
-           rho * LW_DEG_PER_RAD);
-  step(page, "W", "(gsat H^2/2 + q H) cot rho", numbers, weight, "kN/m");
-  lw_print(numbers, sizeof numbers, "(%.4f sin(%.2f - %.2f) + %.4f sin %.2f)/cos(%.2f - %.2f - %.2f)", weight,
-           rho * LW_DEG_PER_RAD, phi * LW_DEG_PER_RAD, s->pore_force_kn_per_m, phi * LW_DEG_PER_RAD,
-           rho * LW_DEG_PER_RAD, phi * LW_DEG_PER_RAD, delta * LW_DEG_PER_RAD);
-  step(page, "P", "(W sin(rho - phi) + U sin phi)/cos(rho - phi - d)", numbers, thrust, "kN/m");
-}
-
 static void seepage(const lw_page *page, const lw_result *result) {
   const lw_rain_seepage *of = &result->seepage;
-  const lw_wall *wall = &result->wall;
-  lw_back_plane back;
-  lw_ground ground;
+  lw_page to = *page;
+  lw_working working = lw_page_working(&to);
+  lw_rain_seepage again;
   if (!of->looked_at) return;
   lw_page_blank(page);
   lw_page_say(page, " ", "Steady rain that seeps to a drain which works");
@@ -45,17 +17,15 @@ static void seepage(const lw_page *page, const lw_result *result) {
     lw_page_sayf(page, "  ", "Not worked out: %s.", lw_reason_sentence(of->reason));
     return;
   }
-  lw_ground_own(wall, &ground);
-  lw_back_plane_build(&wall->site, &ground, &wall->method, &(lw_stack){&wall->section, 0.0}, &back);
-  lw_page_say(page, "  h    = ",
-              "H - sum of An exp(-ln x) cos(ln y), ln = (2n + 1) pi/(2 H), An = 8 H/((2n + 1)^2 pi^2), the "
-              "head at x behind the drain and y above its foot [GRAY1958 vertical drain]");
-  wedge(page, &back.plane, &of->push);
-  lw_page_sayf(page, "  ",
-               "Level: %.4f kN/m seeping, %.4f dry, %.4f with water up to the ground; over g H^2/2 + q H "
-               "that is %.4f, %.4f and %.4f. It decides nothing.",
-               of->push.seeping_kn_per_m, of->push.dry_kn_per_m, of->push.blocked_kn_per_m,
-               of->push.seeping_k, of->push.dry_k, of->push.blocked_k);
+  lw_page_say(
+      page, "  h    = ",
+      "hp - sum of An exp(-ln x) cos(ln y), ln = (2n + 1) pi/(2 hp), An = 8 hp/((2n + 1)^2 pi^2), the "
+      "head at x behind the drain and y above its foot [GRAY1958 vertical drain]");
+  lw_page_say(
+      page, "  ",
+      "Us is the force of its pores on the plane at rho, which pushes most; Hs, Hd and Hb push level: "
+      "seeping, dry, and with water up to the ground. None decides anything.");
+  lw_rain_seepage_find(&result->wall, &again, &working);
 }
 
 static const char *short_word(lw_water_state state) {

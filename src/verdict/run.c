@@ -68,7 +68,7 @@ lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_detail detail, lw
 
 void lw_water_find(lw_result *result, lw_result *scratch) {
   result->water_limits = (lw_water_limits){0};
-  lw_rain_seepage_find(&result->wall, &result->seepage);
+  lw_rain_seepage_find(&result->wall, &result->seepage, NULL);
   for (int i = 0; i < result->situations.count; i++) {
     const lw_situation *s = &result->situations.situation[i];
     if (s->name != LW_SITUATION_OUTLET_BLOCKED || !result->wall.section.known) continue;

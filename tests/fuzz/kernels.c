@@ -69,7 +69,7 @@ static void thrusts(fuzz_bytes *from) {
            t.surcharge_kn_per_m, t.seismic_kn_per_m, t.water_kn_per_m, t.water_height_m, t.crack_depth_m);
     FUZZ_EXPECT(t.profile_count <= LW_PROFILE_MAX);
   }
-  if (lw_seepage_thrust(&p, &s, NULL) == LW_OK)
+  if (lw_seepage_thrust(&p, &s, NULL, NULL) == LW_OK)
     FINITE(s.dry_kn_per_m, s.seeping_kn_per_m, s.blocked_kn_per_m, s.plane_angle_rad);
 }
 

@@ -135,7 +135,7 @@ static lw_status seepage(lw_earth_state state, const double *in, double *out) {
   lw_plane plane = plane_of(in);
   lw_seepage s = {0};
   (void)state;
-  lw_status status = lw_seepage_thrust(&plane, &s, NULL);
+  lw_status status = lw_seepage_thrust(&plane, &s, NULL, NULL);
   memcpy(out, &s, sizeof s);
   return status;
 }

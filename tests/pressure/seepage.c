@@ -76,7 +76,7 @@ Test(seepage, between_dry_and_blocked) {
     for (int delta = 0; delta <= friction; delta += friction / 2) {
       lw_plane plane = plane_of(friction, delta, 2.7);
       lw_seepage s;
-      cr_assert_eq(lw_seepage_thrust(&plane, &s, NULL), LW_OK);
+      cr_assert_eq(lw_seepage_thrust(&plane, &s, NULL, NULL), LW_OK);
       cr_expect_lt(s.dry_kn_per_m, s.seeping_kn_per_m, "%d, %d", friction, delta);
       cr_expect_lt(s.seeping_kn_per_m, s.blocked_kn_per_m, "%d, %d: %g, %g", friction, delta,
                    s.seeping_kn_per_m, s.blocked_kn_per_m);
@@ -94,16 +94,16 @@ Test(seepage, limits) {
   double k;
   lw_wall_angles angles = {.friction_rad = 31.0 * PI / 180.0, .wall_friction_rad = 11.0 * PI / 180.0};
   light.water_unit_weight_kn_per_m3 = 1e-9;
-  cr_assert_eq(lw_seepage_thrust(&light, &s, NULL), LW_OK);
+  cr_assert_eq(lw_seepage_thrust(&light, &s, NULL, NULL), LW_OK);
   cr_assert_eq(lw_coulomb_coefficient(LW_ACTIVE, &angles, &k, NULL), LW_OK);
   double expected = k * cos(angles.wall_friction_rad) * 20.3 * H * H / 2.0;
   cr_expect_lt(fabs(s.seeping_kn_per_m / expected - 1.0), 1e-7);
-  cr_assert_eq(lw_seepage_thrust(&fluid, &s, NULL), LW_OK);
+  cr_assert_eq(lw_seepage_thrust(&fluid, &s, NULL, NULL), LW_OK);
   cr_expect_lt(fabs(s.seeping_kn_per_m / (20.3 * H * H / 2.0) - 1.0), 1e-4);
   cr_expect_lt(fabs(s.seeping_kn_per_m / s.blocked_kn_per_m - 1.0), 1e-4);
-  cr_assert_eq(lw_seepage_thrust(&high, &s, NULL), LW_OK);
+  cr_assert_eq(lw_seepage_thrust(&high, &s, NULL, NULL), LW_OK);
   high.height_m *= 2.0;
-  cr_assert_eq(lw_seepage_thrust(&high, &t, NULL), LW_OK);
+  cr_assert_eq(lw_seepage_thrust(&high, &t, NULL, NULL), LW_OK);
   cr_expect_lt(fabs(t.seeping_kn_per_m / s.seeping_kn_per_m - 4.0), 1e-6);
   cr_expect_lt(fabs(t.seeping_k - s.seeping_k), 1e-7);
 }
@@ -120,7 +120,7 @@ Test(seepage, only_where_there_is_a_form) {
   for (size_t i = 0; i < sizeof planes / sizeof *planes; i++) {
     lw_seepage s = {.dry_k = -1.0};
     lw_error error = {0};
-    cr_expect_eq(lw_seepage_thrust(planes[i], &s, &error), LW_NO_SOLUTION, "plane %zu", i);
+    cr_expect_eq(lw_seepage_thrust(planes[i], &s, &error, NULL), LW_NO_SOLUTION, "plane %zu", i);
     cr_expect_eq(error.reason, LW_REASON_NO_SEEPAGE_FORM);
     cr_expect_lt(s.dry_k, 0.0, "unchanged on failure");
   }
