@@ -20,12 +20,25 @@ static void bed(const lw_page *page, const lw_fence *f, const lw_working *workin
   }
 }
 
-static void ratios(const lw_page *page, const lw_fence *f) {
-  lw_page_sayf(page, "  ", "Soil over wind; the fence keeps %.2f of its strength for good.", f->lasting);
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-27s%9s%9s%10s%9s%9s", "", "at rest", "blocked", "yielding",
-                "for good", "equal m");
+static void pushes(const lw_page *page, const lw_fence *f) {
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-27s%11s%11s%11s%11s", "soil and wind", "at rest", "blocked",
+                "yielding", "wind");
   for (int m = 0; m < LW_FENCE_MEASURE_COUNT; m++)
-    lw_page_linef(page, LW_TONE_PLAIN, "  %-27s%9.4f%9.4f%10.4f%9.4f%9.4f",
+    lw_page_linef(page, LW_TONE_PLAIN, "  %-27s%11.5f%11.5f%11.5f%11.5f",
+                  lw_fence_measure_words((lw_fence_measure)m), f->soil[LW_FENCE_DRY].of[m],
+                  f->soil[LW_FENCE_BLOCKED].of[m], f->soil[LW_FENCE_YIELDING].of[m], f->wind.of[m]);
+}
+
+static void ratios(const lw_page *page, const lw_fence *f) {
+  lw_page_sayf(
+      page, "  ",
+      "Over the wind, and over what the fence keeps of its strength for good, %.2f of it, but for the "
+      "hole; at equal m of soil at rest as much as the wind.",
+      f->lasting);
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-27s%10s%10s%10s%10s%9s", "soil over wind", "at rest", "blocked",
+                "yielding", "for good", "equal m");
+  for (int m = 0; m < LW_FENCE_MEASURE_COUNT; m++)
+    lw_page_linef(page, LW_TONE_PLAIN, "  %-27s%10.4f%10.4f%10.4f%10.4f%9.4f",
                   lw_fence_measure_words((lw_fence_measure)m), f->ratio[LW_FENCE_DRY][m],
                   f->ratio[LW_FENCE_BLOCKED][m], f->ratio[LW_FENCE_YIELDING][m],
                   f->lasting_ratio[LW_FENCE_DRY][m], f->equal_m[LW_FENCE_DRY][m].value);
@@ -41,6 +54,7 @@ void lw_working_fence(const lw_page *page, const lw_result *result) {
   bed(page, f, &working);
   lw_page_say(page, " ", "The wind that it was built for");
   lw_fence_wind_push(&f->built_for, &push, &working);
+  pushes(page, f);
   ratios(page, f);
   lw_page_say(page, " ", "One post, and the ground that holds it");
   lw_fence_write_post(f, &working);

@@ -16,13 +16,14 @@ static void circle(const lw_page *page, const lw_slip *slip) {
       slip->circles, c->centre_x_m, c->centre_y_m, c->radius_m, c->exit_x_m, c->entry_x_m);
 }
 
-static const char GIVEN[] = "  %2s %8s %7s %7s %7s %8s %7s %6s %6s%8s";
+static const char GIVEN[] = "  %2s %8s %9s %9s %7s %8s %7s %6s %6s%8s";
 
 static void given_heads(const lw_page *page, bool shaken) {
   lw_page_say(
       page, "  ",
-      "Each slice: x its middle, dx its width, dl the arc below it, al its base's slope, sin al = (x - "
-      "xc)/Rc, Ws its weight with what stands on it, u, c and phi at its base.");
+      "Each slice: x its middle, dx its width, dl the arc below it, s [1 + k/6 + 3 k^2/40 + 15 k^3/336] "
+      "over its chord s with k = s^2/(4 Rc^2), al its base's slope, sin al = (x - xc)/Rc, Ws its weight "
+      "with what stands on it, u, c and phi at its base.");
   if (shaken) lw_page_say(page, "  ", "yw is the level of its weight.");
   lw_page_linef(page, LW_TONE_PLAIN, GIVEN, "", "x", "dx", "dl", "al", "Ws", "u", "c", "phi",
                 shaken ? "yw" : "");
@@ -34,7 +35,7 @@ static void given(const lw_page *page, const lw_slip_view *view, int number) {
   const lw_slip_slice *s = &view->list.slice[number];
   char level[24] = "";
   if (view->seismic > 0.0) lw_number_print(level, sizeof level, s->weight_y_m, 4);
-  lw_page_linef(page, LW_TONE_PLAIN, "  %2d %8.4f %7.4f %7.4f %7.2f %8.4f %7.3f %6.2f %6.2f%8s", number + 1,
+  lw_page_linef(page, LW_TONE_PLAIN, "  %2d %8.4f %#9.5g %#9.5g %7.2f %8.4f %7.3f %6.2f %6.2f%8s", number + 1,
                 s->x_m, s->width_m, s->length_m, asin(s->sine) * LW_DEG_PER_RAD, s->weight_kn_per_m,
                 s->pore_kpa, s->cohesion_kpa, atan(s->tan_friction) * LW_DEG_PER_RAD, level);
 }
@@ -108,9 +109,10 @@ static void factors(const lw_page *page, const lw_result *result, const lw_slip_
 }
 
 static void search(const lw_page *page, const lw_slip *slip) {
-  lw_page_sayf(page, "  ", "With the %d slices of the search: ordinary %.4f%s", slip->slice_count,
-               slip->ordinary, slip->bishop > 0.0 ? "" : ".");
-  if (slip->bishop > 0.0) lw_page_sayf(page, "    ", "and Bishop %.4f.", slip->bishop);
+  char bishop[40] = "";
+  if (slip->bishop > 0.0) lw_print(bishop, sizeof bishop, " and Bishop %.4f", slip->bishop);
+  lw_page_sayf(page, "  ", "With the %d slices of the search: ordinary %.4f%s.", slip->slice_count,
+               slip->ordinary, bishop);
 }
 
 /* What the set of factors makes of the circle's own factor. */

@@ -18,9 +18,9 @@ static void seepage(const lw_page *page, const lw_result *result) {
     return;
   }
   lw_page_say(
-      page, "  h    = ",
-      "hp - sum of An exp(-ln x) cos(ln y), ln = (2n + 1) pi/(2 hp), An = 8 hp/((2n + 1)^2 pi^2), the "
-      "head at x behind the drain and y above its foot [GRAY1958 vertical drain]");
+      page, "  ",
+      "Head at x behind the drain and y above its foot: hp - sum of An exp(-ln x) cos(ln y), ln = (2n + "
+      "1) pi/(2 hp), An = 8 hp/((2n + 1)^2 pi^2) [GRAY1958 vertical drain].");
   lw_page_say(
       page, "  ",
       "Us is the force of its pores on the plane at rho, which pushes most; Hs, Hd and Hb push level: "

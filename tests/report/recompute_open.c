@@ -25,10 +25,14 @@ const recompute_kind RECOMPUTE_STATED[] = {
     {"The blocks taper: ", "the blocks as they were put in"},
     {"The worst of # circles: ", "where a search found its circle"},
     {"In front of the wall the ground weighs its light end", "a soil as it was put in"},
+    {"Each slice: x its middle", "what the columns are"},
+    {"SB is the sum of Tb", "what is put in for SB and g"},
+    {"With the # slices of the search: ", "the same circle in more slices than are shown"},
     {"Asked, as of an unusual case: ", "factors as their table gives them"},
     {"joint #: ", "a reason"},
     {"joint # # ", "what comes of the sums of each joint, one of which is worked out below"},
     {"cap # # ", "what comes of the sums at the cap"},
+    {"Head at x behind the drain", "a formula of every place; its sum along the plane is worked out"},
     {"The wedge pushes more, # kN/m", "the wedge is worked out above"},
     {NULL, NULL}};
 
@@ -74,8 +78,6 @@ const recompute_kind RECOMPUTE_OPEN[] = {
     {"R = # (mu V)", "the factor has four digits"},
     {"ground under the ", "a negative pressure"},
     /* Whole parts of the page, by their headings: a line in them that comes out counts as one. */
-    {"under: Slip of wall and ground along a circle", "tables that are not read yet"},
     {"under: Each course newly laid", "tables that are not read yet"},
     {"under: At a distance x", "a formula without numbers"},
-    {"under: The fence as the back of the bed", "tables that are not read yet"},
     {NULL, NULL}};

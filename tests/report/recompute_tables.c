@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "recompute.h"
+#include "recompute_cells.h"
 
 #include <math.h>
 #include <stdio.h>
@@ -8,12 +8,6 @@
 
 /* The tables of forces, of pressure, of the two formulas and of the checks: what a row says that it comes to,
  * and what the columns add up to. */
-
-/* A number read from a table; without one it is not there. */
-typedef struct cell {
-  bool there;
-  double value, half;
-} cell;
 
 static cell cell_of(const char *begin, size_t length) {
   char text[40], *end;
@@ -26,7 +20,7 @@ static cell cell_of(const char *begin, size_t length) {
 }
 
 /* The columns at the end of a line, by their widths; the first words take what is left. */
-static bool columns(const char *line, const int *widths, int count, cell *out) {
+bool recompute_columns(const char *line, const int *widths, int count, cell *out) {
   size_t length = strcspn(line, "\n"), all = 0;
   for (int i = 0; i < count; i++) all += (size_t)widths[i];
   if (length < all + 2) return false;
@@ -38,7 +32,7 @@ static bool columns(const char *line, const int *widths, int count, cell *out) {
   return true;
 }
 
-static void hold(recompute *r, const char *line, const char *what, cell made, cell printed) {
+void recompute_hold(recompute *r, const char *line, const char *what, cell made, cell printed) {
   char why[160];
   double allowed = 1.02 * (made.half + printed.half) + 1e-9 * fabs(printed.value);
   if (printed.there && fabs(made.value - printed.value) <= allowed) {
@@ -50,19 +44,19 @@ static void hold(recompute *r, const char *line, const char *what, cell made, ce
   recompute_fails(r, line, why);
 }
 
-static cell times(cell a, cell b) {
+cell times(cell a, cell b) {
   return (cell){true, a.value * b.value, fabs(a.value) * b.half + fabs(b.value) * a.half + a.half * b.half};
 }
 
-static cell plus(cell a, cell b) {
+cell plus(cell a, cell b) {
   return (cell){true, a.value + b.value, a.half + b.half};
 }
 
-static cell minus(cell a) {
+cell minus(cell a) {
   return (cell){a.there, -a.value, a.half};
 }
 
-static bool begins(const char *line, const char *words) {
+bool recompute_begins(const char *line, const char *words) {
   return strncmp(line, words, strlen(words)) == 0;
 }
 
@@ -77,11 +71,11 @@ typedef struct sums {
 static void force_row(recompute *r, const char *line, const cell *of, sums *all) {
   cell weighs = times(of[AREA], of[WEIGHT]);
   if (of[FACTOR].there) weighs = times(weighs, of[FACTOR]);
-  if (of[AREA].there) hold(r, line, "area x weight", weighs, of[DOWN]);
+  if (of[AREA].there) recompute_hold(r, line, "area x weight", weighs, of[DOWN]);
   if (of[DOWN].there) all->down = plus(all->down, of[DOWN]);
   if (of[PUSH].there) all->push = plus(all->push, of[PUSH]);
   cell moment = of[DOWN].there ? times(of[DOWN], of[ARM]) : minus(times(of[PUSH], of[ARM]));
-  hold(r, line, "force x arm", moment, of[MOMENT]);
+  recompute_hold(r, line, "force x arm", moment, of[MOMENT]);
   if (of[MOMENT].value >= 0.0)
     all->holds = plus(all->holds, of[MOMENT]);
   else
@@ -91,11 +85,11 @@ static void force_row(recompute *r, const char *line, const cell *of, sums *all)
 static void force_sums(recompute *r, const char *line, const sums *all) {
   static const int WIDTHS[] = {9, 9, 9, 10};
   cell of[4];
-  if (!columns(line, WIDTHS, 4, of)) return;
-  hold(r, line, "down", all->down, of[0]);
-  hold(r, line, "push", all->push, of[1]);
-  hold(r, line, "tips", all->tips, of[2]);
-  hold(r, line, "holds", all->holds, of[3]);
+  if (!recompute_columns(line, WIDTHS, 4, of)) return;
+  recompute_hold(r, line, "down", all->down, of[0]);
+  recompute_hold(r, line, "push", all->push, of[1]);
+  recompute_hold(r, line, "tips", all->tips, of[2]);
+  recompute_hold(r, line, "holds", all->holds, of[3]);
 }
 
 static const char *forces(recompute *r, const char *line) {
@@ -103,10 +97,10 @@ static const char *forces(recompute *r, const char *line) {
   sums all = {0};
   for (line = recompute_next(recompute_next(line)); *line != '\0'; line = recompute_next(line)) {
     cell of[FORCE_COLUMNS];
-    if (begins(line, "  as used in the checks")) return recompute_next(line);
-    if (begins(line, "  sums of this table"))
+    if (recompute_begins(line, "  as used in the checks")) return recompute_next(line);
+    if (recompute_begins(line, "  sums of this table"))
       force_sums(r, line, &all);
-    else if (columns(line, WIDTHS, FORCE_COLUMNS, of) && of[MOMENT].there)
+    else if (recompute_columns(line, WIDTHS, FORCE_COLUMNS, of) && of[MOMENT].there)
       force_row(r, line, of, &all);
   }
   return line;
@@ -125,18 +119,18 @@ static cell area_between(const cell *a, const cell *b) {
 static const char *pressure(recompute *r, const char *line) {
   static const int WIDTHS[PRESSURE_COLUMNS] = {10, 20, 12, 12, 20};
   cell before[PRESSURE_COLUMNS] = {0}, of[PRESSURE_COLUMNS], sum = {true, 0.0, 0.0};
-  for (line = recompute_next(line); columns(line, WIDTHS, PRESSURE_COLUMNS, of);
+  for (line = recompute_next(line); recompute_columns(line, WIDTHS, PRESSURE_COLUMNS, of);
        line = recompute_next(line)) {
     if (!of[DEPTH].there) break;
     if (before[DEPTH].there) sum = plus(sum, area_between(before, of));
-    hold(r, line, "area to here", sum, of[AREA_TO]);
+    recompute_hold(r, line, "area to here", sum, of[AREA_TO]);
     bool more = of[LOAD].value > of[SOIL].value + of[LOAD].half + of[SOIL].half;
     if (more) recompute_fails(r, line, "more of the load than there is");
     memcpy(before, of, sizeof before);
   }
   static const int LAST[] = {20};
-  if (!begins(line, "  sum of the areas = P")) return line;
-  if (columns(line, LAST, 1, of)) hold(r, line, "sum of the areas", sum, of[0]);
+  if (!recompute_begins(line, "  sum of the areas = P")) return line;
+  if (recompute_columns(line, LAST, 1, of)) recompute_hold(r, line, "sum of the areas", sum, of[0]);
   return recompute_next(line);
 }
 
@@ -149,18 +143,18 @@ static const char *compared(recompute *r, const char *line) {
   cell of[COMPARED_COLUMNS];
   for (line = recompute_next(recompute_next(line)); *line != '\n' && *line != '\0';
        line = recompute_next(line)) {
-    if (!columns(line, WIDTHS, COMPARED_COLUMNS, of) || !of[DIFFERENCE].there) {
+    if (!recompute_columns(line, WIDTHS, COMPARED_COLUMNS, of) || !of[DIFFERENCE].there) {
       if (line[1] == ' ') recompute_states(r, line);
       continue;
     }
     cell made = plus(of[WEDGE], minus(of[P]));
     const char *loads = recompute_next(line);
-    if (begins(loads, "    and ")) {
+    if (recompute_begins(loads, "    and ")) {
       cell less = cell_of(loads + 8, strcspn(loads + 8, " "));
       made = plus(made, minus(less));
       line = loads;
     }
-    hold(r, line, "difference", made, of[DIFFERENCE]);
+    recompute_hold(r, line, "difference", made, of[DIFFERENCE]);
   }
   return line;
 }
@@ -182,7 +176,7 @@ static const char *checks(recompute *r, const char *line) {
     cell made = {true, holds.value / pushes.value, 0.0};
     made.half = fmax(fabs((holds.value + holds.half) / (pushes.value - pushes.half) - made.value),
                      fabs((holds.value - holds.half) / (pushes.value + pushes.half) - made.value));
-    hold(r, line, "holds / pushes", made, has);
+    recompute_hold(r, line, "holds / pushes", made, has);
   }
   return line;
 }
@@ -196,11 +190,13 @@ const char *recompute_table(recompute *r, const char *line) {
   static const table ALL[] = {{"part area weight ", forces},
                               {"depth m soil and load kPa of it load", pressure},
                               {"K P wedge difference", compared},
-                              {"holds pushes has needs", checks}};
+                              {"holds pushes has needs", checks},
+                              {"The worst of # circles: ", recompute_slices},
+                              {"soil and wind at rest blocked yielding", recompute_fence}};
   char key[RECOMPUTE_KEY_MAX];
   if (*line != ' ') return NULL;
   recompute_key(line, key, sizeof key);
   for (size_t i = 0; i < sizeof ALL / sizeof *ALL; i++)
-    if (begins(key, ALL[i].head)) return ALL[i].read(r, line);
+    if (recompute_begins(key, ALL[i].head)) return ALL[i].read(r, line);
   return NULL;
 }
