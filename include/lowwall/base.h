@@ -216,12 +216,20 @@ typedef struct lw_working {
   void *context;
   void (*heading)(void *context, const char *title);
   void (*step)(void *context, const lw_step *step);
+  void (*line)(void *context, const lw_step *step);   /* one that is short; NULL: as any other */
 } lw_working;
 
 /** Begin a part of the working. */
 void lw_working_heading(const lw_working *working, const char *title);
 /** Record a step; `inserted` is a printf format for the numbers put in. Cheap when working is NULL. */
 void lw_working_step(const lw_working *working, const lw_step *step, const char *inserted, ...)
+#if defined(__GNUC__)
+    __attribute__((format(printf, 3, 4)))
+#endif
+    ;
+
+/** The same for a step whose formula, numbers and value fit on one line. */
+void lw_working_line(const lw_working *working, const lw_step *step, const char *inserted, ...)
 #if defined(__GNUC__)
     __attribute__((format(printf, 3, 4)))
 #endif

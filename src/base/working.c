@@ -11,16 +11,27 @@ void lw_working_heading(const lw_working *working, const char *title) {
   }
 }
 
-void lw_working_step(const lw_working *working, const lw_step *step, const char *inserted, ...) {
-  if (working == NULL || working->step == NULL) {
-    return;
-  }
+static void hand_on(const lw_working *working, void (*to)(void *, const lw_step *), const lw_step *step,
+                    const char *inserted, va_list arguments) {
   char numbers[512];
+  lw_step whole = *step;
+  lw_print_list(numbers, sizeof numbers, inserted, arguments);
+  whole.inserted = numbers;
+  to(working->context, &whole);
+}
+
+void lw_working_step(const lw_working *working, const lw_step *step, const char *inserted, ...) {
+  if (working == NULL || working->step == NULL) return;
   va_list arguments;
   va_start(arguments, inserted);
-  lw_print_list(numbers, sizeof numbers, inserted, arguments);
+  hand_on(working, working->step, step, inserted, arguments);
   va_end(arguments);
-  lw_step whole = *step;
-  whole.inserted = numbers;
-  working->step(working->context, &whole);
+}
+
+void lw_working_line(const lw_working *working, const lw_step *step, const char *inserted, ...) {
+  if (working == NULL || (working->line == NULL && working->step == NULL)) return;
+  va_list arguments;
+  va_start(arguments, inserted);
+  hand_on(working, working->line ? working->line : working->step, step, inserted, arguments);
+  va_end(arguments);
 }

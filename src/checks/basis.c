@@ -1,9 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "bearing.h"
+#include "compression.h"
 
 #include <math.h>
 
 #include "format_factors.h"
+#include "overturning.h"
 #include "place.h"
 #include "sliding.h"
 #include "stage.h"
@@ -29,24 +31,51 @@ static bool factor_found(const lw_check *check) {
   return fabs(check->has.value - check->made_in.divided_by) <= 1e-15 * check->has.value;
 }
 
-bool lw_check_basis(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
-                    const lw_check *check, lw_basis *out) {
+/* A check made once more, and where. */
+typedef struct again {
   lw_format format;
   lw_section above;
   lw_place place;
+} again;
+
+static void make(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
+                 const lw_check *check, again *a, lw_basis *out) {
   lw_push push;
-  if (check->at == LW_AT_GROUND || !check->has.known) return false;
-  lw_format_read_of(tables, check->made_in.set, &format);
+  lw_format_read_of(tables, check->made_in.set, &a->format);
   out->wall = wall;
   lw_load_case_of(wall, tables, situation, check, &out->load_case);
-  lw_place_of_check(wall, check, &above, &place);
-  lw_push_find(wall, &out->load_case.ground, &place.stack, NULL, &push, NULL);
-  lw_place_load(wall, &out->load_case, &place, &push, &out->stage);
+  lw_place_of_check(wall, check, &a->above, &a->place);
+  lw_push_find(wall, &out->load_case.ground, &a->place.stack, NULL, &push, NULL);
+  lw_place_load(wall, &out->load_case, &a->place, &push, &out->stage);
   lw_stage_show(&push, &out->stage);
   out->wedges = factor_found(check) ? check->made_in.divided_by : 0.0;
-  note_factors(wall, &format, out);
-  lw_check_context context = {wall, &format, &out->load_case};
+}
+
+bool lw_check_basis(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
+                    const lw_check *check, lw_basis *out) {
+  again a;
+  if (check->at == LW_AT_GROUND || !check->has.known) return false;
+  make(wall, tables, situation, check, &a, out);
+  note_factors(wall, &a.format, out);
+  lw_check_context context = {wall, &a.format, &out->load_case, &a.place};
   out->ground_holds_kn_per_m = lw_sliding_most(&context, &out->stage.contact, check->at);
   out->strip = lw_bearing_strip(wall, &out->load_case.ground, &out->stage, check->at);
   return true;
+}
+
+void lw_check_tell(const lw_basis *basis, const lw_tables *tables, const lw_check *check,
+                   const lw_working *working) {
+  again a;
+  lw_format_read_of(tables, check->made_in.set, &a.format);
+  lw_place_of_check(basis->wall, check, &a.above, &a.place);
+  a.format.on_every_wedge = basis->wedges;
+  lw_check_context context = {basis->wall, &a.format, &basis->load_case, &a.place};
+  switch (check->kind) {
+  case LW_CHECK_SLIDING: (void)lw_check_sliding_at(&context, &basis->stage, working); return;
+  case LW_CHECK_OVERTURNING:
+  case LW_CHECK_TILTING: (void)lw_check_overturning(&context, &basis->stage, working); return;
+  case LW_CHECK_COMPRESSION: (void)lw_check_compression(&context, &basis->stage, working); return;
+  case LW_CHECK_BEARING: (void)lw_check_bearing(&context, &basis->stage, working); return;
+  case LW_CHECK_SLIP: return;
+  }
 }

@@ -69,16 +69,29 @@ static bool outlives_its_friction(const lw_check_context *context) {
   return context->wall->method.n_gamma == LW_N_GAMMA_GIVEN && fabs(times - 1.0) > 1e-9;
 }
 
-static void by_theory(const lw_check_context *context, const lw_stage *stage, lw_at at, lw_check *check) {
+/* The pressures themselves are told by the author's theory. */
+static void tell_theory(const lw_check *check, bool net, double times, const lw_working *working) {
+  const char *of = net ? "net / pressure less what stood there" : "ultimate / greatest pressure";
+  lw_step step = {.symbol = "qR",
+                  .formula = "what the set leaves of it",
+                  .value = check->resistance.value,
+                  .unit = "kPa"};
+  if (fabs(times - 1.0) > 1e-12)
+    lw_working_line(working, &step, "%.5f x %.4f", times, check->resistance.value / times);
+  lw_check_tell_has(check, of, working);
+}
+
+static void by_theory(const lw_check_context *context, const lw_stage *stage, lw_check *check,
+                      const lw_working *working) {
   const lw_bearing_routine *routine = lw_bearing_routine_of(context->wall->method.bearing);
-  lw_strip strip = lw_bearing_strip(context->wall, &context->load_case->ground, stage, at);
+  lw_strip strip = lw_bearing_strip(context->wall, &context->load_case->ground, stage, check->at);
   lw_bearing bearing;
   lw_error error = {0};
   if (outlives_its_friction(context)) {
     lw_check_not_shown(check, LW_REASON_GIVEN_NUMBER);
     return;
   }
-  if (routine->ultimate(&strip, &bearing, &error, NULL) != LW_OK) {
+  if (routine->ultimate(&strip, &bearing, &error, working) != LW_OK) {
     lw_check_not_shown(check, error.reason);
     return;
   }
@@ -94,6 +107,7 @@ static void by_theory(const lw_check_context *context, const lw_stage *stage, lw
   }
   check->has = lw_known(check->resistance.value / check->demand.value);
   lw_check_weigh(check, context->format->row[LW_NEED_BEARING_THEORY], context->load_case->kind);
+  tell_theory(check, net, times, working);
 }
 
 /* The base on a pad bears on the pad's stone; everything else on the ground. */
@@ -102,8 +116,9 @@ static double allowable(const lw_site *site, lw_at at) {
   return on_stone ? site->pad.allowable_kpa : site->allowable_bearing_kpa;
 }
 
-static void by_value(const lw_check_context *context, const lw_stage *stage, lw_at at, lw_check *check) {
-  double value = allowable(&context->wall->site, at);
+static void by_value(const lw_check_context *context, const lw_stage *stage, lw_check *check,
+                     const lw_working *working) {
+  double value = allowable(&context->wall->site, check->at);
   check->demand = lw_known(stage->contact.greatest_kpa);
   if (value <= 0.0) {
     lw_check_not_shown(check, LW_REASON_NO_BEARING_VALUE);
@@ -112,14 +127,14 @@ static void by_value(const lw_check_context *context, const lw_stage *stage, lw_
   check->resistance = lw_known(value);
   check->has = lw_known(value / stage->contact.greatest_kpa);
   lw_check_weigh(check, context->format->row[LW_NEED_BEARING_PRESUMPTIVE], context->load_case->kind);
+  lw_check_tell_has(check, "allowable / greatest pressure", working);
 }
 
-lw_check lw_check_bearing(const lw_check_context *context, const lw_stage *stage, lw_at at) {
-  lw_check check = {.kind = LW_CHECK_BEARING, .at = at, .unit = "kPa", .counts = true};
+lw_check lw_check_bearing(const lw_check_context *context, const lw_stage *stage, const lw_working *working) {
+  lw_check check = lw_check_begin(context, stage, LW_CHECK_BEARING, "kPa");
   bool theory = context->wall->method.bearing != LW_BEARING_PRESUMPTIVE;
-  if (stage->status != LW_OK) {
-    lw_check_not_shown(&check, stage->reason);
-  } else if (!stage->contact.inside) {
+  if (stage->status != LW_OK) return check;
+  if (!stage->contact.inside) {
     check.has = lw_known(0.0);
     lw_check_weigh(&check,
                    context->format->row[theory ? LW_NEED_BEARING_THEORY : LW_NEED_BEARING_PRESUMPTIVE],
@@ -128,9 +143,9 @@ lw_check lw_check_bearing(const lw_check_context *context, const lw_stage *stage
   } else if (context->load_case->ground.front.slope_rad > LEVEL_IN_FRONT_RAD) {
     lw_check_not_shown(&check, LW_REASON_FRONT_SLOPE);
   } else if (theory) {
-    by_theory(context, stage, at, &check);
+    by_theory(context, stage, &check, working);
   } else {
-    by_value(context, stage, at, &check);
+    by_value(context, stage, &check, working);
   }
   return check;
 }

@@ -4,7 +4,7 @@
 
 #include "weigh.h"
 
-lw_check lw_check_bearing(const lw_check_context *context, const lw_stage *stage, lw_at at);
+lw_check lw_check_bearing(const lw_check_context *context, const lw_stage *stage, const lw_working *working);
 
 /* The strip footing that a theory takes the contact for. */
 lw_strip lw_bearing_strip(const lw_wall *wall, const lw_ground *ground, const lw_stage *stage, lw_at at);

@@ -1,20 +1,46 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "compression.h"
 
+#include <math.h>
+
 /* How much of the base, or of a joint, is in compression. */
 
-lw_check lw_check_compression(const lw_check_context *context, const lw_stage *stage, lw_at at, int joint) {
-  lw_check check = {.kind = LW_CHECK_COMPRESSION, .at = at, .joint = joint, .unit = "m", .counts = true};
-  const lw_contact *contact = &stage->contact;
-  if (stage->status != LW_OK) {
-    lw_check_not_shown(&check, stage->reason);
-    return check;
+/* What is pressed: the whole, a triangle's length, face shells, or the area under blocks that taper. */
+static void tell(const lw_contact *c, const lw_working *working) {
+  double near = 0.5 * c->width_m - fabs(c->eccentricity_m), pressed = c->share_in_compression * c->area_m2;
+  lw_step step = {.symbol = "b", .value = pressed, .unit = "m"};
+  bool triangle = fabs(pressed - 3.0 * near) <= 1e-9 * fmax(pressed, 1.0);
+  if (c->area_m2 < c->width_m) {
+    step.formula = "share x area of the blocks, which taper";
+    step.unit = "m2 a metre";
+    lw_working_line(working, &step, "%.5f x %.5f", c->share_in_compression, c->area_m2);
+  } else if (c->share_in_compression > 1.0 - 1e-9) {
+    step.formula = "B, as |e| is within the core";
+    lw_working_line(working, &step, "%.4f", c->width_m);
+  } else if (triangle) {
+    step.formula = "3 (B/2 - |e|), as |e| is beyond B/6";
+    lw_working_line(working, &step, "3 (%.5f/2 - %.5f)", c->width_m, fabs(c->eccentricity_m));
+  } else {
+    step.formula = "share x B of face shells, which alone bear";
+    lw_working_line(working, &step, "%.5f x %.5f", c->share_in_compression, c->width_m);
   }
+}
+
+lw_check lw_check_compression(const lw_check_context *context, const lw_stage *stage,
+                              const lw_working *working) {
+  lw_check check = lw_check_begin(context, stage, LW_CHECK_COMPRESSION, "m");
+  const lw_contact *contact = &stage->contact;
+  if (stage->status != LW_OK) return check;
   double share = contact->inside ? contact->share_in_compression : 0.0;
   check.resistance = lw_known(share * contact->area_m2);
   check.demand = lw_known(contact->area_m2);
   check.has = lw_known(share);
   lw_check_weigh(&check, context->format->row[LW_NEED_COMPRESSION], context->load_case->kind);
-  if (!contact->inside) check.reason = LW_REASON_OUTSIDE_BASE;
+  if (!contact->inside) {
+    check.reason = LW_REASON_OUTSIDE_BASE;
+    return check;
+  }
+  tell(contact, working);
+  lw_check_tell_has(&check, "b / B", working);
   return check;
 }

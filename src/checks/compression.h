@@ -4,6 +4,7 @@
 
 #include "weigh.h"
 
-lw_check lw_check_compression(const lw_check_context *context, const lw_stage *stage, lw_at at, int joint);
+lw_check lw_check_compression(const lw_check_context *context, const lw_stage *stage,
+                              const lw_working *working);
 
 #endif

@@ -25,7 +25,7 @@ static void check_situation(const lw_ground_try *like, const lw_format_family *f
   for (int i = 0; i < family->count; i++) {
     if (!under(family, i)) continue;
     lw_load_case load_case = lw_slip_load_case(wall, &family->set[i], like->situation);
-    lw_check_context context = {wall, &family->set[i], &load_case};
+    lw_check_context context = {wall, &family->set[i], &load_case, NULL};
     lw_ground_try try = *like;
     try.context = &context;
     for (int k = 0; k < LW_CHECK_KIND_COUNT; k++) {

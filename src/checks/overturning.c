@@ -3,19 +3,13 @@
 
 /* Overturning of the wall about its toe, tilting of a stack of courses about its front lower edge. */
 
-lw_check lw_check_overturning(const lw_check_context *context, const lw_stage *stage, lw_at at, int joint) {
-  bool wall = at == LW_AT_BASE || at == LW_AT_PAD;
-  lw_check check = {.kind = wall ? LW_CHECK_OVERTURNING : LW_CHECK_TILTING,
-                    .at = at,
-                    .joint = joint,
-                    .unit = "kN m/m",
-                    .counts = true};
+lw_check lw_check_overturning(const lw_check_context *context, const lw_stage *stage,
+                              const lw_working *working) {
+  bool wall = context->place->at == LW_AT_BASE || context->place->at == LW_AT_PAD;
+  lw_check check = lw_check_begin(context, stage, wall ? LW_CHECK_OVERTURNING : LW_CHECK_TILTING, "kN m/m");
   const lw_format_row *row = context->format->row[LW_NEED_OVERTURNING];
   const lw_contact *contact = &stage->contact;
-  if (stage->status != LW_OK) {
-    lw_check_not_shown(&check, stage->reason);
-    return check;
-  }
+  if (stage->status != LW_OK) return check;
   check.demand = lw_known(contact->overturning_knm_per_m);
   check.resistance = lw_known(contact->resisting_knm_per_m);
   if (contact->overturning_knm_per_m <= 1e-9) {
@@ -27,6 +21,7 @@ lw_check lw_check_overturning(const lw_check_context *context, const lw_stage *s
   } else {
     check.has = lw_known(contact->resisting_knm_per_m / contact->overturning_knm_per_m);
     lw_check_weigh(&check, row, context->load_case->kind);
+    lw_check_tell_has(&check, "what holds / what tips", working);
   }
   if (contact->inside || !check.counts || lw_check_faulty(&check)) return check;
   /* The resultant is outside: whatever the moments say, it stands on nothing. */

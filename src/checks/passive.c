@@ -75,5 +75,8 @@ double lw_passive_resistance(const lw_wall *wall, const lw_ground *ground, doubl
           : at_whole_friction(&ground->design, lw_passive_routine_of(by), &plane, &thrust, working);
   if (status != LW_OK) return 0.0;
   double under = below_m > 0.0 ? ground->design.pad_friction : ground->design.base_friction;
-  return wall->method.passive_share * less_its_lift(&thrust, under, working);
+  double share = wall->method.passive_share, left = less_its_lift(&thrust, under, working);
+  lw_step step = {.symbol = "Rp", .formula = "share that counts x Pp", .value = share * left, .unit = "kN/m"};
+  lw_working_line(working, &step, "%.3f x %.4f", share, left);
+  return share * left;
 }

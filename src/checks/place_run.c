@@ -2,12 +2,12 @@
 #include "place_run.h"
 
 #include <assert.h>
+#include <math.h>
 
 #include "bearing.h"
 #include "compression.h"
 #include "format_factors.h"
 #include "overturning.h"
-#include "sliding.h"
 #include "sliding_wedges.h"
 
 /* What is in hand at one place: a load case, which of the situation's it is, its stage, the next check. */
@@ -21,6 +21,13 @@ typedef struct in_hand {
   int next;
 } in_hand;
 
+/* Of load cases that differ by rounding alone the first is kept, which has every load. */
+static bool clearly_graver(const lw_check *a, const lw_check *b) {
+  bool level = a->has.known && b->has.known && a->made_in.set == b->made_in.set &&
+               fabs(a->has.value - b->has.value) <= 1e-13 * fabs(b->has.value);
+  return !level && lw_check_graver(a, b);
+}
+
 /* Every load case has the same checks in the same order. */
 static void keep_graver(in_hand *h, const lw_check *check) {
   lw_situation *s = &h->run->situation[h->situation];
@@ -28,7 +35,7 @@ static void keep_graver(in_hand *h, const lw_check *check) {
   bool first = h->next++ == s->check_count;
   if (first) s->check_count++;
   assert(first || (kept->kind == check->kind && kept->at == check->at && kept->joint == check->joint));
-  if (first || lw_check_graver(check, kept)) *kept = *check;
+  if (first || clearly_graver(check, kept)) *kept = *check;
 }
 
 static void keep(in_hand *h, lw_check *check) {
@@ -43,13 +50,6 @@ static void keep(in_hand *h, lw_check *check) {
   *gravest = (lw_gravest){true, *check, h->load_case.actions.factors};
 }
 
-static lw_check sliding_of(const in_hand *h, const lw_stage *stage) {
-  const lw_place *place = h->place;
-  if (stage->status == LW_OK && lw_format_on_every_wedge(h->run->format, h->load_case.kind))
-    return lw_check_sliding_of_wedges(&h->context, place);
-  return lw_check_sliding(&h->context, stage, place->at, lw_place_joint(place));
-}
-
 /* A bonded cap is held by a glue nobody tested: that is said, and does not count either way. */
 static void rely_on_bond(const in_hand *h, lw_check *check) {
   if (h->place->at != LW_AT_CAP || !h->run->wall->section.cap_bonded) return;
@@ -57,20 +57,19 @@ static void rely_on_bond(const in_hand *h, lw_check *check) {
   check->counts = false;
 }
 
-static int checks_of(const in_hand *h, const lw_stage *stage, lw_check check[4]) {
-  lw_at at = h->place->at;
-  int joint = lw_place_joint(h->place), count = 0;
-  check[count++] = sliding_of(h, stage);
-  if (at != LW_AT_PAD) check[count++] = lw_check_overturning(&h->context, stage, at, joint);
-  if (at == LW_AT_BASE || at == LW_AT_JOINT)
-    check[count++] = lw_check_compression(&h->context, stage, at, joint);
-  if (at == LW_AT_BASE || at == LW_AT_PAD) check[count++] = lw_check_bearing(&h->context, stage, at);
+static int checks_of(const lw_check_context *context, const lw_stage *stage, lw_check check[4]) {
+  lw_at at = context->place->at;
+  int count = 0;
+  check[count++] = lw_check_sliding(context, stage, NULL);
+  if (at != LW_AT_PAD) check[count++] = lw_check_overturning(context, stage, NULL);
+  if (at == LW_AT_BASE || at == LW_AT_JOINT) check[count++] = lw_check_compression(context, stage, NULL);
+  if (at == LW_AT_BASE || at == LW_AT_PAD) check[count++] = lw_check_bearing(context, stage, NULL);
   return count;
 }
 
 static void check_all(in_hand *h, const lw_stage *stage) {
   lw_check check[4];
-  int count = checks_of(h, stage, check);
+  int count = checks_of(&h->context, stage, check);
   h->next = h->run->first;
   h->run->checks = count;
   for (int i = 0; i < count; i++) {
@@ -128,7 +127,7 @@ void lw_place_run_at(lw_place_run *run, const lw_place *place) {
   for (int i = 0; i < run->cases->count; i++) {
     const lw_listed_case *one = &run->cases->at[i];
     in_hand h = take(run, place, one);
-    h.context = (lw_check_context){run->wall, run->format, &h.load_case};
+    h.context = (lw_check_context){run->wall, run->format, &h.load_case, place};
     if (!one->same_push) {
       if (run->first == 0 && i > 0) run->searched[i] = run->searched[found];
       found = i;
@@ -144,7 +143,7 @@ void lw_place_run_unknown(lw_place_run *run) {
   const lw_place base = {LW_AT_BASE, 0, {&run->wall->section, 0.0}};
   for (int i = 0; i < run->cases->count; i++) {
     in_hand h = take(run, &base, &run->cases->at[i]);
-    h.context = (lw_check_context){run->wall, run->format, &h.load_case};
+    h.context = (lw_check_context){run->wall, run->format, &h.load_case, &base};
     check_all(&h, &nothing);
   }
 }

@@ -15,16 +15,28 @@ double lw_contact_held(const lw_method *method, const lw_contact *contact) {
   return contact->area_m2 * contact->share_in_compression;
 }
 
-/* What holds by itself, passive apart: friction of what is pressed, adhesion of what is in contact. */
-static double friction_of(const lw_method *method, const lw_strengths *design, const lw_contact *contact,
-                          lw_at at) {
-  double pressed = lw_larger(contact->vertical_kn_per_m, 0.0);
-  if (at == LW_AT_JOINT || at == LW_AT_CAP) {
-    double shear = at == LW_AT_JOINT && pressed > 0.0 ? design->joint_shear_kn_per_m : 0.0;
-    return design->joint_friction * pressed + shear;
-  }
-  double friction = at == LW_AT_PAD ? design->pad_friction : design->base_friction;
-  return friction * pressed + design->base_adhesion_kpa * lw_contact_held(method, contact);
+/* What holds by itself, passive apart: friction of what is pressed, and what is bonded. */
+typedef struct grip {
+  double friction, pressed_kn_per_m; /* tan of the angle, and what presses there */
+  double bond_kn_per_m;              /* adhesion of what is in contact, or the shear strength of a joint */
+  double times;                      /* what the set leaves of the two */
+  double most_kn_per_m;              /* INFINITY: no limit */
+} grip;
+
+static double unlimited(const grip *g) {
+  return (g->friction * g->pressed_kn_per_m + g->bond_kn_per_m) * g->times;
+}
+
+static double bond_of(const lw_method *method, const lw_strengths *design, const lw_contact *contact,
+                      lw_at at) {
+  if (at == LW_AT_BASE || at == LW_AT_PAD)
+    return design->base_adhesion_kpa * lw_contact_held(method, contact);
+  return at == LW_AT_JOINT && contact->vertical_kn_per_m > 0.0 ? design->joint_shear_kn_per_m : 0.0;
+}
+
+static double friction_of(const lw_strengths *design, lw_at at) {
+  if (at == LW_AT_BASE) return design->base_friction;
+  return at == LW_AT_PAD ? design->pad_friction : design->joint_friction;
 }
 
 /* Water or air can get between clay and a dry wall. */
@@ -37,51 +49,155 @@ double lw_sliding_most(const lw_check_context *context, const lw_contact *contac
   return share.value * lw_larger(contact->vertical_kn_per_m, 0.0);
 }
 
-/* With so much of the ground in front counted; 0: none. A set may ask for more where some is. */
-static lw_check slide(const lw_check_context *context, const lw_stage *stage, lw_check check,
-                      double in_front_kn_per_m) {
+static grip grip_of(const lw_check_context *context, const lw_contact *contact) {
+  const lw_strengths *design = &context->load_case->ground.design;
+  lw_at at = context->place->at;
+  return (grip){.friction = friction_of(design, at),
+                .pressed_kn_per_m = lw_larger(contact->vertical_kn_per_m, 0.0),
+                .bond_kn_per_m = bond_of(&context->wall->method, design, contact, at),
+                .times = lw_format_times(context->format, context->load_case->kind,
+                                         LW_NEED_SLIDING_RESISTANCE, LW_NEED_SLIDING_RESISTANCE_TIMES),
+                .most_kn_per_m = lw_sliding_most(context, contact, at)};
+}
+
+/* What holds and what pushes, with so much of the ground in front counted; 0: none. */
+typedef struct balance {
+  grip grip;
+  double in_front_kn_per_m;
+  bool off_push; /* the ground in front is taken off the push */
+  double holds_kn_per_m, push_kn_per_m;
+} balance;
+
+static balance balance_of(const lw_check_context *context, const lw_contact *contact,
+                          double in_front_kn_per_m) {
+  balance b = {.grip = grip_of(context, contact),
+               .in_front_kn_per_m = in_front_kn_per_m,
+               .off_push = lw_format_passive_off_push(context->format, &context->wall->method)};
+  b.push_kn_per_m = contact->horizontal_kn_per_m - (b.off_push ? in_front_kn_per_m : 0.0);
+  b.holds_kn_per_m = lw_smaller(unlimited(&b.grip), b.grip.most_kn_per_m);
+  if (!b.off_push) b.holds_kn_per_m += in_front_kn_per_m;
+  return b;
+}
+
+/* A set may ask for more where the ground in front counts. */
+static lw_check weigh(const lw_check_context *context, const balance *b, lw_check check) {
   const lw_format_row *const *row = context->format->row;
   lw_situation_kind kind = context->load_case->kind;
-  bool passive = in_front_kn_per_m > 0.0;
-  bool off_push = lw_format_passive_off_push(context->format, &context->wall->method);
-  double push = stage->contact.horizontal_kn_per_m - (off_push ? in_front_kn_per_m : 0.0);
-  double holds =
-      friction_of(&context->wall->method, &context->load_case->ground.design, &stage->contact, check.at) *
-      lw_format_times(context->format, kind, LW_NEED_SLIDING_RESISTANCE, LW_NEED_SLIDING_RESISTANCE_TIMES);
-  holds = lw_smaller(holds, lw_sliding_most(context, &stage->contact, check.at));
-  if (!off_push) holds += in_front_kn_per_m;
-  check.demand = lw_known(lw_larger(push, 0.0));
-  check.resistance = lw_known(holds);
-  if (push <= 1e-9) {
+  bool asks_more = b->in_front_kn_per_m > 0.0 && row[LW_NEED_SLIDING_WITH_PASSIVE];
+  check.demand = lw_known(lw_larger(b->push_kn_per_m, 0.0));
+  check.resistance = lw_known(b->holds_kn_per_m);
+  if (b->push_kn_per_m <= 1e-9) {
     check.needs = lw_format_value(row[LW_NEED_SLIDING], kind);
     check.by = row[LW_NEED_SLIDING];
     check.holds = LW_HOLDS;
     check.reason = LW_REASON_NO_DEMAND;
     return check;
   }
-  check.has = lw_known(holds / push);
+  check.has = lw_known(b->holds_kn_per_m / b->push_kn_per_m);
   /* The factor that was searched for: with it on every strength what holds comes to the push. */
   if (context->format->on_every_wedge > 0.0) {
     check.has = lw_known(context->format->on_every_wedge);
-    check.resistance = lw_known(check.has.value * push);
+    check.resistance = lw_known(check.has.value * b->push_kn_per_m);
   }
-  bool asks_more = passive && row[LW_NEED_SLIDING_WITH_PASSIVE];
   lw_check_weigh(&check, row[asks_more ? LW_NEED_SLIDING_WITH_PASSIVE : LW_NEED_SLIDING], kind);
   return check;
 }
 
-lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage, lw_at at, int joint) {
-  lw_check check = {.kind = LW_CHECK_SLIDING, .at = at, .joint = joint, .unit = "kN/m", .counts = true};
-  if (stage->status != LW_OK) {
-    lw_check_not_shown(&check, stage->reason);
-    return check;
+/* One line of the two that make a resistance: the grip, and what of it the clay lets count. */
+static void tell_grip(const grip *g, const char *symbol, const lw_working *working) {
+  bool bonds = g->bond_kn_per_m > 0.0, whole = fabs(g->times - 1.0) < 1e-12;
+  lw_step step = {.symbol = symbol,
+                  .formula = bonds ? (whole ? "mu V + bond" : "factor x (mu V + bond)")
+                                   : (whole ? "mu V" : "factor x mu V"),
+                  .value = unlimited(g),
+                  .unit = "kN/m"};
+  char numbers[96];
+  lw_print(numbers, sizeof numbers, bonds ? "%.4f x %.4f + %.4f" : "%.4f x %.4f", g->friction,
+           g->pressed_kn_per_m, g->bond_kn_per_m);
+  if (whole)
+    lw_working_line(working, &step, "%s", numbers);
+  else
+    lw_working_line(working, &step, "%.4f (%s)", g->times, numbers);
+}
+
+static void tell_limit(const grip *g, const char *symbol, const lw_working *working) {
+  lw_step step = {.symbol = symbol,
+                  .formula = "share x V, the most that clay without friction holds",
+                  .value = g->most_kn_per_m,
+                  .unit = "kN/m"};
+  double share = g->pressed_kn_per_m > 0.0 ? g->most_kn_per_m / g->pressed_kn_per_m : 0.0;
+  lw_working_line(working, &step, "%.4f x %.4f", share, g->pressed_kn_per_m);
+}
+
+static void tell_in_front(const balance *b, double ground_kn_per_m, const lw_working *working) {
+  lw_step sum = {
+      .symbol = "R", .formula = "what holds below + in front", .value = b->holds_kn_per_m, .unit = "kN/m"};
+  lw_step less = {
+      .symbol = "H", .formula = "push - what holds in front", .value = b->push_kn_per_m, .unit = "kN/m"};
+  double front = b->in_front_kn_per_m;
+  if (b->off_push)
+    lw_working_line(working, &less, "%.4f - %.4f", b->push_kn_per_m + front, front);
+  else
+    lw_working_line(working, &sum, "%.4f + %.4f", ground_kn_per_m, front);
+}
+
+/* The friction to design with, where the set or a searched factor divides it. */
+static void tell_friction(const lw_check_context *context, double design, const lw_working *working) {
+  lw_ground own;
+  lw_ground_own(context->wall, &own);
+  double given = friction_of(&own.design, context->place->at);
+  lw_step step = {
+      .symbol = "mu", .formula = "friction x factor, to design with", .value = design, .unit = ""};
+  if (fabs(design - given) > 1e-12) lw_working_line(working, &step, "%.4f x %.4f", given, design / given);
+}
+
+static void tell(const lw_check_context *context, const balance *b, const lw_check *check,
+                 const lw_working *working) {
+  const grip *g = &b->grip;
+  bool limited = g->most_kn_per_m<unlimited(g), passes = b->in_front_kn_per_m> 0.0 && !b->off_push;
+  tell_friction(context, g->friction, working);
+  tell_grip(g, limited || passes ? "Rg" : "R", working);
+  if (limited) tell_limit(g, passes ? "Rm" : "R", working);
+  if (b->in_front_kn_per_m > 0.0) tell_in_front(b, lw_smaller(unlimited(g), g->most_kn_per_m), working);
+  bool every = context->format->on_every_wedge > 0.0;
+  lw_check_tell_has(check, every ? "F R / H, with F on every strength" : "R / H", working);
+}
+
+/* The ground in front as the set counts it. */
+static double in_front_of(const lw_check_context *context, const lw_stage *stage) {
+  return stage->passive_kn_per_m * lw_format_times(context->format, context->load_case->kind,
+                                                   LW_NEED_PASSIVE_RESISTANCE,
+                                                   LW_NEED_PASSIVE_RESISTANCE_TIMES);
+}
+
+static void tell_passive(const lw_check_context *context, const lw_stage *stage, const lw_working *working) {
+  const lw_ground *ground = &context->load_case->ground;
+  double counts = in_front_of(context, stage), passive = stage->passive_kn_per_m;
+  lw_step step = {.symbol = "Rpd", .formula = "what the set leaves of Rp", .value = counts, .unit = "kN/m"};
+  lw_working_heading(working, "in front, passive:");
+  (void)lw_passive_resistance(context->wall, ground, context->place->stack.below_m, working);
+  if (fabs(counts - passive) > 1e-12)
+    lw_working_line(working, &step, "%.5f x %.4f", counts / passive, passive);
+}
+
+lw_check lw_check_sliding_at(const lw_check_context *context, const lw_stage *stage,
+                             const lw_working *working) {
+  lw_check check = lw_check_begin(context, stage, LW_CHECK_SLIDING, "kN/m");
+  if (stage->status != LW_OK) return check;
+  balance own = balance_of(context, &stage->contact, 0.0);
+  lw_check alone = weigh(context, &own, check);
+  bool counted = stage->passive_kn_per_m > 0.0;
+  if (counted) {
+    balance both = balance_of(context, &stage->contact, in_front_of(context, stage));
+    lw_check with = weigh(context, &both, check);
+    /* What holds by itself is no worse for the ground in front of it. */
+    if (!with.counts || !lw_check_graver(&with, &alone)) {
+      if (working) tell_passive(context, stage, working);
+      if (working) tell(context, &both, &with, working);
+      return with;
+    }
+    lw_working_heading(working, "in front, passive: not counted, as the set asks for less without it");
   }
-  lw_check alone = slide(context, stage, check, 0.0);
-  if (stage->passive_kn_per_m <= 0.0) return alone;
-  double in_front =
-      stage->passive_kn_per_m * lw_format_times(context->format, context->load_case->kind,
-                                                LW_NEED_PASSIVE_RESISTANCE, LW_NEED_PASSIVE_RESISTANCE_TIMES);
-  /* What holds by itself is no worse for the ground in front of it. */
-  lw_check with = slide(context, stage, check, in_front);
-  return with.counts && lw_check_graver(&with, &alone) ? alone : with;
+  if (working) tell(context, &own, &alone, working);
+  return alone;
 }

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "sliding_wedges.h"
 
+#include "format_factors.h"
 #include "load_case.h"
 #include "sliding.h"
 
@@ -11,25 +12,20 @@
 
 static const double LOW = 0.02, HIGH = 1000.0, CLOSE = 1e-11;
 
-typedef struct wedges {
-  const lw_check_context *context;
-  const lw_place *place;
-} wedges;
-
 /* The contact with every strength divided by a factor. */
-static lw_check at_factor(const wedges *w, double factor, bool found) {
-  const lw_wall *wall = w->context->wall;
-  lw_format format = *w->context->format;
-  lw_load_case divided = *w->context->load_case;
+static lw_check at_factor(const lw_check_context *at, double factor, bool found) {
+  const lw_wall *wall = at->wall;
+  lw_format format = *at->format;
+  lw_load_case divided = *at->load_case;
   lw_push push;
   lw_stage stage;
   format.on_every_wedge = factor;
   lw_load_case_mobilized(wall, &format, &divided, NULL);
   if (!found) format.on_every_wedge = 0.0;
-  lw_push_find(wall, &divided.ground, &w->place->stack, NULL, &push, NULL);
-  lw_place_load(wall, &divided, w->place, &push, &stage);
-  lw_check_context context = {wall, &format, &divided};
-  lw_check check = lw_check_sliding(&context, &stage, w->place->at, lw_place_joint(w->place));
+  lw_push_find(wall, &divided.ground, &at->place->stack, NULL, &push, NULL);
+  lw_place_load(wall, &divided, at->place, &push, &stage);
+  lw_check_context context = {wall, &format, &divided, at->place};
+  lw_check check = lw_check_sliding_at(&context, &stage, NULL);
   check.made_in.divided_by = factor;
   return check;
 }
@@ -42,7 +38,7 @@ static double left_over(double factor, const void *context) {
 }
 
 /* The factor, on the side where there is an answer; 0: none, however much strength were there. */
-static double factor_of(const wedges *w) {
+static double factor_of(const lw_check_context *w) {
   double low = 1.0, high = 1.0, root = 0.0;
   while (low > LOW && left_over(low, w) < 0.0) {
     high = low;
@@ -57,11 +53,17 @@ static double factor_of(const wedges *w) {
   return root;
 }
 
-lw_check lw_check_sliding_of_wedges(const lw_check_context *context, const lw_place *place) {
-  wedges w = {context, place};
-  lw_check full = at_factor(&w, 1.0, false);
+static lw_check of_wedges(const lw_check_context *context) {
+  lw_check full = at_factor(context, 1.0, false);
   if (full.holds == LW_CANNOT_SHOW) return full;
-  double factor = factor_of(&w);
+  double factor = factor_of(context);
   if (factor <= 0.0 || (factor >= HIGH && !full.has.known)) return full;
-  return at_factor(&w, factor, true);
+  return at_factor(context, factor, true);
+}
+
+lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage, const lw_working *working) {
+  bool searched = lw_format_on_every_wedge(context->format, context->load_case->kind) &&
+                  context->format->on_every_wedge <= 0.0;
+  if (stage->status == LW_OK && searched) return of_wedges(context);
+  return lw_check_sliding_at(context, stage, working);
 }

@@ -2,11 +2,10 @@
 #ifndef LOWWALL_CHECKS_SLIDING_WEDGES_H
 #define LOWWALL_CHECKS_SLIDING_WEDGES_H
 
-#include "place.h"
 #include "weigh.h"
 
-/* Sliding where the set's factor is on the strength of every wedge: the factor at which what is left of the
- * strengths just holds the push that they leave. */
-lw_check lw_check_sliding_of_wedges(const lw_check_context *context, const lw_place *place);
+/* Sliding. Where the set's factor is one on the strength of every wedge, and the format does not hold it yet,
+ * it is searched: the factor at which what is left of the strengths just holds the push that they leave. */
+lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage, const lw_working *working);
 
 #endif

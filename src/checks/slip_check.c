@@ -170,6 +170,6 @@ void lw_situation_slip_ground(const lw_wall *wall, const lw_tables *tables, cons
   lw_format format;
   lw_format_read_of(tables, situation->slip_set, &format);
   lw_load_case load_case = lw_slip_load_case(wall, &format, situation);
-  lw_check_context context = {wall, &format, &load_case};
+  lw_check_context context = {wall, &format, &load_case, NULL};
   ground_of(&context, situation->slip_light, ground);
 }

@@ -13,6 +13,22 @@ void lw_check_not_shown(lw_check *check, lw_reason reason) {
   check->reason = reason;
 }
 
+lw_check lw_check_begin(const lw_check_context *context, const lw_stage *stage, lw_check_kind kind,
+                        const char *unit) {
+  lw_check check = {.kind = kind,
+                    .at = context->place->at,
+                    .joint = lw_place_joint(context->place),
+                    .unit = unit,
+                    .counts = true};
+  if (stage->status != LW_OK) lw_check_not_shown(&check, stage->reason);
+  return check;
+}
+
+void lw_check_tell_has(const lw_check *check, const char *formula, const lw_working *working) {
+  lw_step step = {.symbol = "has", .formula = formula, .value = check->has.value, .unit = ""};
+  lw_working_line(working, &step, "%.4f / %.4f", check->resistance.value, check->demand.value);
+}
+
 /* Without a requirement the number is printed and does not count; with a requirement of nothing (the
  * resultant need only stay inside) any `has` above zero does. */
 void lw_check_weigh(lw_check *check, const lw_format_row *row, lw_situation_kind kind) {

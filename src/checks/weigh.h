@@ -3,17 +3,24 @@
 #define LOWWALL_CHECKS_WEIGH_H
 
 #include "format.h"
+#include "place.h"
 
 /* What the checks of one load case share. */
 typedef struct lw_check_context {
   const lw_wall *wall;
   const lw_format *format;
   const lw_load_case *load_case;
+  const lw_place *place; /* NULL: of the ground as a whole */
 } lw_check_context;
 
 lw_number lw_known(double value);
 /* has, needs, ratio and whether it holds, from demand and resistance. */
 void lw_check_weigh(lw_check *check, const lw_format_row *row, lw_situation_kind kind);
+/* A check at the place of its context that still wants its numbers; without a stage it cannot be shown. */
+lw_check lw_check_begin(const lw_check_context *context, const lw_stage *stage, lw_check_kind kind,
+                        const char *unit);
+/* The last line of a check's working. */
+void lw_check_tell_has(const lw_check *check, const char *formula, const lw_working *working);
 /* A check that has no answer, and why. */
 void lw_check_not_shown(lw_check *check, lw_reason reason);
 

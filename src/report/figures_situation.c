@@ -5,7 +5,8 @@
 #include <string.h>
 
 static void compared(const lw_figures *figures, const lw_situation *situation) {
-  const lw_compared *both = situation->compared;
+  lw_compared both[LW_COMPARED];
+  lw_compare_methods(figures->result, situation, both);
   for (int i = 0; i < LW_COMPARED; i++) {
     lw_figures b = lw_figures_below(figures, both[i].slug);
     lw_figures_put_number(&b,

@@ -83,13 +83,15 @@ static void hear_step(void *context, const lw_step *step) {
 
 Test(base, the_recorder_gets_each_step_with_its_numbers_and_may_be_null) {
   heard h = {0};
-  lw_working working = {&h, hear_heading, hear_step};
+  lw_working working = {.context = &h, .heading = hear_heading, .step = hear_step};
   lw_working_heading(&working, "Heights");
   lw_working_step(&working, &(lw_step){"Ka", "tan2(45 - phi/2)", "", 0.333, "", ""}, "tan2(45 - %.0f/2)",
                   30.0);
   cr_expect(eq(int, h.headings, 1));
   cr_expect(eq(int, h.steps, 1));
   cr_expect(eq(str, h.inserted, "tan2(45 - 30/2)"));
+  lw_working_line(&working, &(lw_step){"R", "mu V", "", 1.0, "kN/m", ""}, "%.1f x %.1f", 0.5, 2.0);
+  cr_expect(eq(int, h.steps, 2), "without a way of its own a line is a step");
   lw_working_heading(NULL, "Heights");
   lw_working_step(NULL, &(lw_step){0}, "%d", 1);
 }

@@ -78,33 +78,39 @@ static const lw_situation *drained(const bench *b) {
 }
 
 /* The four checks of the base, its forces gathered already. */
-static lw_check_context context_of(const bench *b) {
-  return (lw_check_context){
-      .wall = &b->result->wall, .format = &b->format.set[0], .load_case = &drained(b)->load_case};
+static lw_check_context context_of(const bench *b, const lw_place *base) {
+  return (lw_check_context){.wall = &b->result->wall,
+                            .format = &b->format.set[0],
+                            .load_case = &drained(b)->load_case,
+                            .place = base};
 }
 
 static void sliding(bench *b, int turn) {
   (void)turn;
-  lw_check_context c = context_of(b);
-  b->sink += lw_check_sliding(&c, &drained(b)->base, LW_AT_BASE, 0).has.value;
+  const lw_place base = {LW_AT_BASE, 0, {&b->result->wall.section, 0.0}};
+  lw_check_context c = context_of(b, &base);
+  b->sink += lw_check_sliding_at(&c, &drained(b)->base, NULL).has.value;
 }
 
 static void overturning(bench *b, int turn) {
   (void)turn;
-  lw_check_context c = context_of(b);
-  b->sink += lw_check_overturning(&c, &drained(b)->base, LW_AT_BASE, 0).has.value;
+  const lw_place base = {LW_AT_BASE, 0, {&b->result->wall.section, 0.0}};
+  lw_check_context c = context_of(b, &base);
+  b->sink += lw_check_overturning(&c, &drained(b)->base, NULL).has.value;
 }
 
 static void compression(bench *b, int turn) {
   (void)turn;
-  lw_check_context c = context_of(b);
-  b->sink += lw_check_compression(&c, &drained(b)->base, LW_AT_BASE, 0).has.value;
+  const lw_place base = {LW_AT_BASE, 0, {&b->result->wall.section, 0.0}};
+  lw_check_context c = context_of(b, &base);
+  b->sink += lw_check_compression(&c, &drained(b)->base, NULL).has.value;
 }
 
 static void bearing(bench *b, int turn) {
   (void)turn;
-  lw_check_context c = context_of(b);
-  b->sink += lw_check_bearing(&c, &drained(b)->base, LW_AT_BASE).has.value;
+  const lw_place base = {LW_AT_BASE, 0, {&b->result->wall.section, 0.0}};
+  lw_check_context c = context_of(b, &base);
+  b->sink += lw_check_bearing(&c, &drained(b)->base, NULL).has.value;
 }
 
 /* One joint from its plane to its balance, formula and wedge. */

@@ -93,14 +93,16 @@ Test(held, a_resultant_outside_is_ratio_0_on_either_side) {
   lw_format_family family;
   lw_format_read(sheet_test_tables(), "lowwall", &family);
   lw_load_case load_case = {.kind = LW_USUAL, .ground = {.water_depth_m = INFINITY}};
-  lw_check_context context = {&wall, &family.set[0], &load_case};
+  const lw_place on_base = {LW_AT_BASE, 0, {&wall.section, 0.0}},
+                 on_joint = {LW_AT_JOINT, 2, {&wall.section, 0.0}};
+  lw_check_context context = {&wall, &family.set[0], &load_case, &on_base};
+  lw_check_context of_joint = {&wall, &family.set[0], &load_case, &on_joint};
   for (int i = 0; i < 3; i++)
     for (int k = 0; k < 2; k++) {
       lw_stage stage = stage_at(places[i], turns[k]);
-      lw_check checks[] = {lw_check_overturning(&context, &stage, LW_AT_BASE, 0),
-                           lw_check_overturning(&context, &stage, LW_AT_JOINT, 2),
-                           lw_check_compression(&context, &stage, LW_AT_BASE, 0),
-                           lw_check_bearing(&context, &stage, LW_AT_BASE)};
+      lw_check checks[] = {
+          lw_check_overturning(&context, &stage, NULL), lw_check_overturning(&of_joint, &stage, NULL),
+          lw_check_compression(&context, &stage, NULL), lw_check_bearing(&context, &stage, NULL)};
       for (int n = 0; n < 4; n++) {
         cr_expect(checks[n].ratio.known && fabs(checks[n].ratio.value) < 1e-15, "%g, %g, check %d", places[i],
                   turns[k], n);
@@ -109,5 +111,5 @@ Test(held, a_resultant_outside_is_ratio_0_on_either_side) {
       }
     }
   lw_stage inside = stage_at(0.3, 0.0);
-  cr_expect_eq(lw_check_overturning(&context, &inside, LW_AT_BASE, 0).reason, LW_REASON_NO_DEMAND);
+  cr_expect_eq(lw_check_overturning(&context, &inside, NULL).reason, LW_REASON_NO_DEMAND);
 }

@@ -187,7 +187,7 @@ Test(report, bearing_by_theory_shows_its_factors) {
  * 0.3273. */
 Test(report, checks_under_partial_factors_are_written_out) {
   static const char *const lines[] = {
-      "    mu  = 0.5000 x 0.8000 = 0.4000, the friction to design with",
+      "    mu  = friction x factor, to design with = 0.5000 x 0.8000 = 0.4000",
       "    R   = mu V = 0.4000 x 7.5600 = 3.0240 kN/m",
       "    has = R / H = 3.0240 / 3.4203 = 0.884; needs 1.00: falls short by 12 %",
       "    at its own worst under another set of the format, en1997-equ: tan phi and\n"
@@ -255,7 +255,7 @@ Test(report, passive_in_front_has_its_working) {
   cr_assert_not_null(front);
   const char *kp = strstr(front, "= 3.6879 ");
   const char *lift = strstr(front, "1.2373 - 0.3000 x 0.2034\n       = 1.1763 kN/m");
-  const char *share = strstr(front, "share 0.50 = 0.5881");
+  const char *share = strstr(front, "Rp  = share that counts x Pp = 0.500 x 1.1763 = 0.5881 kN/m");
   cr_expect(kp != NULL && lift != NULL && share != NULL && kp < lift && lift < share);
   lw_text_free(&working);
 }
