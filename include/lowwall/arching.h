@@ -33,7 +33,7 @@ double lw_slot_kpa(const lw_slot *slot, double coefficient, double depth_m);
  *  out   lateral    unchanged on failure
  *  gives LW_OK · LW_NO_SOLUTION with the reason no-wedge where the integral does not settle */
 lw_status lw_slot_thrust(const lw_slot *slot, double coefficient, double height_m, lw_lateral *lateral,
-                         lw_error *error);
+                         lw_error *error, const lw_working *working);
 
 /** The ratio of level to upright stress beside a rough face that yields:
  *  K = [(s+1) - √((s+1)² - (1-s)(4 tan²δ - s + 1))]/(4 tan²δ - s + 1), s = sin²φ.
@@ -43,14 +43,14 @@ lw_status lw_slot_thrust(const lw_slot *slot, double coefficient, double height_
  *  note  1 δ = 0 gives Ka, δ = φ gives (1 - s)/(1 + s).
  *  from  [FRYDMAN1987 stress at a rough face]; tested by its two limits */
 lw_status lw_frydman_keissar_coefficient(double friction_rad, double wall_friction_rad, double *k,
-                                         lw_error *error);
+                                         lw_error *error, const lw_working *working);
 
 /** Handy's coefficient of an arch between rough faces: Kw = 1.06 (cos²T + Ka sin²T), T = 45° + φ/2.
  *  in    friction_rad   0 < φ < π/2
  *  out   k              unchanged on failure
  *  gives LW_OK · LW_NO_SOLUTION with the reason angle-out-of-range
  *  from  [HANDY1985 the arch in soil arching] */
-lw_status lw_handy_coefficient(double friction_rad, double *k, lw_error *error);
+lw_status lw_handy_coefficient(double friction_rad, double *k, lw_error *error, const lw_working *working);
 
 #ifdef __cplusplus
 }

@@ -61,6 +61,12 @@ typedef struct lw_building {
   lw_lateral whole, settled;   /* on the whole wall: nothing having given way; once it has */
 } lw_building;
 
+/** The working of a wall that was studied: the plant's load, the worst course under it, how near it and a
+ *  hand rammer may come, the whole wall.
+ *  in    building   of that wall */
+void lw_building_write(const lw_wall *wall, const lw_tables *tables, const lw_building *building,
+                       const lw_working *working);
+
 /** The plant of a settled case, numbers that are given over those of its row. */
 void lw_plant_build(const lw_case *c, const lw_tables *tables, lw_plant *plant);
 

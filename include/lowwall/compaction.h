@@ -44,7 +44,8 @@ lw_status lw_compaction_solve(const lw_compaction *compaction, lw_compaction_dia
 double lw_compaction_kpa(const lw_compaction_diagram *diagram, double depth_m);
 
 /** The push on a wall from the compacted level down to height_m below it. */
-lw_lateral lw_compaction_thrust(const lw_compaction_diagram *diagram, double height_m);
+lw_lateral lw_compaction_thrust(const lw_compaction_diagram *diagram, double height_m,
+                                const lw_working *working);
 
 /* Plant that keeps a distance: its foot is a short line load along the wall. */
 typedef struct lw_foot {
@@ -61,7 +62,8 @@ typedef struct lw_foot {
  *  note  1 Poisson's ratio 1/2, for which the stress does not depend on the stiffness of the soil.
  *        2 Without end: P = (2p/π) h²/(x² + h²), as the line load of the textbooks.
  *  from  [BOUSSINESQ1885 point load, integrated]; tested by the line load and by numerical integration */
-lw_lateral lw_foot_thrust(const lw_foot *foot, double distance_m, double height_m);
+lw_lateral lw_foot_thrust(const lw_foot *foot, double distance_m, double height_m,
+                          const lw_working *working);
 
 #ifdef __cplusplus
 }

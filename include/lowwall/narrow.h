@@ -60,7 +60,7 @@ const char *lw_narrow_source(lw_narrow_method method);
  *  in    narrow   bed width, height, friction, wall friction and unit weight: > 0, wall friction from 0 to φ
  *  out   narrow   wedge_width_m and value[]; each says whether it is known
  *  from  [JANSSEN1895 slices]; tested by tests/checks/narrow.c */
-void lw_narrow_solve(lw_narrow *narrow);
+void lw_narrow_solve(lw_narrow *narrow, const lw_working *working);
 
 /** The published values for a narrow bed, and what a higher resultant would do.
  *  in    c            a settled case: bed width, site behind
@@ -70,6 +70,10 @@ void lw_narrow_solve(lw_narrow *narrow);
  *  from  [JANSSEN1895 slices]; [HANDY1985 the arch in soil arching]; tested by tests/checks/narrow.c */
 void lw_narrow_run(const lw_case *c, const lw_wall *wall, const lw_situations *situations,
                    lw_narrow *narrow);
+
+/** The working of a narrow bed that is shown.
+ *  in    situations, narrow   as run */
+void lw_narrow_write(const lw_situations *situations, const lw_narrow *narrow, const lw_working *working);
 
 #ifdef __cplusplus
 }

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/bound.h"
+
 /* The wall while it is built, with compaction plant behind the newest course. */
 
 static const double GRAVITY = 9.80665;
@@ -22,9 +24,18 @@ static void from_row(const lw_plant_row *row, lw_plant *plant) {
   plant->layer_m = row->layer_m;
 }
 
-static void sum_up(lw_plant *plant) {
+static double line_load(const lw_plant *plant, const lw_working *working) {
   double force = plant->mass_kg * GRAVITY / 1000.0 + plant->force_kn;
-  plant->line_load_kn_per_m = plant->width_m > 0.0 ? force / plant->width_m : 0.0;
+  double load = plant->width_m > 0.0 ? force / plant->width_m : 0.0;
+  const lw_bound bound[] = {
+      {"mp", plant->mass_kg, "kg"}, {"Fp", plant->force_kn, "kN"}, {"wp", plant->width_m, "m"}};
+  const lw_step step = {"pl", "(mp x 9.80665/1000 + Fp)/wp", NULL, load, "kN/m", ""};
+  if (plant->width_m > 0.0) lw_working_bound(working, &step, bound, 3);
+  return load;
+}
+
+static void sum_up(lw_plant *plant) {
+  plant->line_load_kn_per_m = line_load(plant, NULL);
 }
 
 /* Numbers without a name are the sheet's own plant; what they leave out is the usual plate's. */
@@ -75,8 +86,9 @@ static bool lay_courses(const lw_building_site *site, lw_building *building) {
   building->course_count = site->wall->section.course_count;
   for (int i = 0; i < building->course_count; i++) {
     lw_building_course *course = &building->course[i];
-    if (lw_building_fill(site, &building->plant, i, course) != LW_OK) return false;
-    lw_building_checks checks = lw_building_check(site, i, lw_building_hold_of(site, i, i), course->push);
+    if (lw_building_fill(site, &building->plant, i, course, NULL) != LW_OK) return false;
+    lw_building_checks checks =
+        lw_building_check(site, i, lw_building_hold_of(site, i, i, NULL), course->push, NULL);
     course->sliding = checks.sliding;
     course->tilting = checks.tilting;
     lw_building_lower(site, building, i, course);
@@ -89,7 +101,7 @@ static bool lay_courses(const lw_building_site *site, lw_building *building) {
 static void add_whole(const lw_building_site *site, lw_building *building) {
   const lw_building_course *top = &building->course[building->course_count - 1];
   double height = site->wall->section.height_m - site->wall->site.soil_below_top_m;
-  building->whole = lw_compaction_thrust(&top->diagram, height);
+  building->whole = lw_compaction_thrust(&top->diagram, height, NULL);
   double push = top->diagram.coefficient * top->unit_weight_kn_per_m3 * height * height / 2.0;
   building->settled = (lw_lateral){push, height / 3.0};
 }
@@ -99,9 +111,9 @@ static bool gravest_at(const lw_building_site *site, const lw_building *building
   bool any = false;
   for (int i = 0; i < building->course_count; i++) {
     lw_building_course course;
-    if (lw_building_fill(site, plant, i, &course) != LW_OK || course.height_m <= 0.0) continue;
+    if (lw_building_fill(site, plant, i, &course, NULL) != LW_OK || course.height_m <= 0.0) continue;
     lw_lateral push = lw_building_push(&course, plant, distance_m);
-    lw_building_checks checks = lw_building_check(site, i, lw_building_hold_of(site, i, i), push);
+    lw_building_checks checks = lw_building_check(site, i, lw_building_hold_of(site, i, i, NULL), push, NULL);
     const lw_check *graver = graver_of(&checks);
     if (!any || lw_check_graver(graver, check)) *check = *graver;
     any = true;
@@ -137,11 +149,45 @@ void lw_building_run(const lw_case *c, const lw_wall *wall, const lw_tables *tab
     return;
   }
   add_whole(&site, building);
-  lw_building_stand_off(&site, building, &building->plant, &building->stand_off);
-  lw_building_stand_off(&site, building, &building->hand, &building->hand_stand_off);
+  lw_building_stand_off(&site, building, &building->plant, &building->stand_off, NULL);
+  lw_building_stand_off(&site, building, &building->hand, &building->hand_stand_off, NULL);
   if (!given(&c->plant_distance)) return;
   building->distance_m = lw_known(c->plant_distance.si);
   building->moves =
       gravest_at(&site, building, &building->plant, c->plant_distance.si, &building->at_distance) &&
       building->at_distance.holds == LW_FALLS_SHORT;
+}
+
+/* What compaction would leave if nothing gave way, beside the earth alone. */
+static void write_whole(const lw_building_site *site, const lw_building *building,
+                        const lw_working *working) {
+  const lw_building_course *top = &building->course[building->course_count - 1];
+  double height = site->wall->section.height_m - site->wall->site.soil_below_top_m;
+  const lw_bound bound[] = {{"Ka", top->diagram.coefficient, ""},
+                            {"gamma", top->unit_weight_kn_per_m3, "kN/m3"},
+                            {"hf", height, "m"}};
+  const lw_step settled = {"Pe", "Ka gamma hf^2/2", NULL, building->settled.thrust_kn_per_m, "kN/m", ""};
+  lw_working_heading(working, "On the whole wall, if nothing gave way, beside the earth that has yielded");
+  (void)lw_compaction_thrust(&top->diagram, height, working);
+  lw_working_bound(working, &settled, bound, 3);
+}
+
+void lw_building_write(const lw_wall *wall, const lw_tables *tables, const lw_building *building,
+                       const lw_working *working) {
+  int worst = building->worst;
+  char title[80];
+  lw_building_site site;
+  lw_building_course course;
+  lw_stand_off stand_off;
+  if (!building->studied || working == NULL) return;
+  lw_building_site_make(wall, tables, &site);
+  (void)line_load(&building->plant, working);
+  lw_print(title, sizeof title, "Course %d, the plant touching", worst + 1);
+  lw_working_heading(working, title);
+  if (lw_building_fill(&site, &building->plant, worst, &course, working) != LW_OK) return;
+  (void)lw_building_check(&site, worst, lw_building_hold_of(&site, worst, worst, working), course.push,
+                          working);
+  lw_building_stand_off(&site, building, &building->plant, &stand_off, working);
+  lw_building_stand_off(&site, building, &building->hand, &stand_off, working);
+  write_whole(&site, building, working);
 }

@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "base/bound.h"
 #include "format_factors.h"
 
 /* One course newly laid: what pushes it and what holds it. */
@@ -27,7 +28,7 @@ void lw_building_site_make(const lw_wall *wall, const lw_tables *tables, lw_buil
 }
 
 lw_status lw_building_fill(const lw_building_site *site, const lw_plant *plant, int i,
-                           lw_building_course *course) {
+                           lw_building_course *course, const lw_working *working) {
   const lw_section *section = &site->wall->section;
   const lw_site *ground = &site->wall->site;
   const lw_part *part = &section->part[i];
@@ -44,15 +45,35 @@ lw_status lw_building_fill(const lw_building_site *site, const lw_plant *plant, 
                               .unit_weight_kn_per_m3 = unit_weight,
                               .friction_rad = friction,
                               .state = LW_ACTIVE};
-  lw_status status = lw_compaction_solve(&compaction, &course->diagram, NULL, NULL);
+  lw_status status = lw_compaction_solve(&compaction, &course->diagram, NULL, working);
   if (status != LW_OK) return status;
   double h = course->height_m, earth = course->diagram.coefficient * unit_weight * h * h / 2.0;
   course->earth = (lw_lateral){earth, h / 3.0};
-  course->push = lw_compaction_thrust(&course->diagram, h);
+  course->push = lw_compaction_thrust(&course->diagram, h, working);
   return LW_OK;
 }
 
-lw_building_hold lw_building_hold_of(const lw_building_site *site, int from, int to) {
+/* The courses as one body: Wk acts at xk, and turns over xf. */
+static void write_hold(const lw_building_site *site, bool base, const double of[4],
+                       const lw_building_hold *hold, const lw_working *working) {
+  const lw_strengths *design = &site->ground.design;
+  const lw_bound bound[] = {{"mub", design->base_friction, ""},
+                            {"cb", design->base_adhesion_kpa, "kPa"},
+                            {"Ab", of[3], "m"},
+                            {"muj", design->joint_friction, ""},
+                            {"Sj", design->joint_shear_kn_per_m, "kN/m"},
+                            {"Wk", of[0], "kN/m"},
+                            {"xk", of[0] > 0.0 ? of[2] + of[1] / of[0] : of[2], "m"},
+                            {"xf", of[2], "m"}};
+  const lw_step friction = {
+      "Fr", base ? "mub Wk + cb Ab" : "muj Wk + Sj", NULL, hold->friction_kn_per_m, "kN/m", ""};
+  const lw_step moment = {"Mk", "Wk (xk - xf)", NULL, hold->moment_knm_per_m, "kN m/m", ""};
+  lw_working_bound(working, &friction, bound, sizeof bound / sizeof bound[0]);
+  lw_working_bound_finely(working, &moment, bound, sizeof bound / sizeof bound[0]);
+}
+
+lw_building_hold lw_building_hold_of(const lw_building_site *site, int from, int to,
+                                     const lw_working *working) {
   const lw_section *section = &site->wall->section;
   const lw_strengths *design = &site->ground.design;
   double front = section->part[from].front_m, weight = 0.0, moment = 0.0;
@@ -64,7 +85,10 @@ lw_building_hold lw_building_hold_of(const lw_building_site *site, int from, int
   double friction = design->joint_friction * weight + design->joint_shear_kn_per_m;
   double bears = 0.5 * (section->contact.front + section->contact.rear) * section->base_width_m;
   if (from == 0) friction = design->base_friction * weight + design->base_adhesion_kpa * bears;
-  return (lw_building_hold){friction, moment};
+  lw_building_hold hold = {friction, moment};
+  const double of[4] = {weight, moment, front, bears};
+  if (working != NULL) write_hold(site, from == 0, of, &hold, working);
+  return hold;
 }
 
 static void weigh(lw_check *check, const lw_format_row *row, double holds, double pushes) {
@@ -82,8 +106,22 @@ static void weigh(lw_check *check, const lw_format_row *row, double holds, doubl
   lw_check_weigh(check, row, LW_UNUSUAL);
 }
 
+static void write_checks(const lw_building_checks *checks, lw_building_hold hold, lw_lateral push,
+                         const lw_working *working) {
+  const lw_bound bound[] = {{"Fr", hold.friction_kn_per_m, "kN/m"},
+                            {"Mk", hold.moment_knm_per_m, "kN m/m"},
+                            {"Pc", push.thrust_kn_per_m, "kN/m"},
+                            {"yc", push.height_m, "m"}};
+  const lw_step sliding = {"ns", "Fr/Pc", NULL, checks->sliding.has.value, "", ""};
+  const lw_step tilting = {"nt", "Mk/(Pc yc)", NULL, checks->tilting.has.value, "", ""};
+  if (checks->sliding.has.known && hold.friction_kn_per_m >= 0.0)
+    lw_working_bound(working, &sliding, bound, 4);
+  if (checks->tilting.has.known && hold.moment_knm_per_m >= 0.0)
+    lw_working_bound(working, &tilting, bound, 4);
+}
+
 lw_building_checks lw_building_check(const lw_building_site *site, int from, lw_building_hold hold,
-                                     lw_lateral push) {
+                                     lw_lateral push, const lw_working *working) {
   lw_at at = from > 0 ? LW_AT_JOINT : LW_AT_BASE;
   lw_building_checks checks = {.sliding = {.kind = LW_CHECK_SLIDING, .at = at, .joint = from, .unit = "kN/m"},
                                .tilting = {.kind = from > 0 ? LW_CHECK_TILTING : LW_CHECK_OVERTURNING,
@@ -92,6 +130,7 @@ lw_building_checks lw_building_check(const lw_building_site *site, int from, lw_
                                            .unit = "kN m/m"}};
   weigh(&checks.sliding, site->sliding, hold.friction_kn_per_m, push.thrust_kn_per_m);
   weigh(&checks.tilting, site->overturning, hold.moment_knm_per_m, push.thrust_kn_per_m * push.height_m);
+  if (working != NULL) write_checks(&checks, hold, push, working);
   return checks;
 }
 
@@ -124,7 +163,7 @@ static void go_down(const lw_building_course *course, reach *to) {
   double below = course->height_m - within;
   to->depth_m += course->height_m;
   to->stress_kpa += course->unit_weight_kn_per_m3 * within;
-  if (within > 0.0) to->push = lw_compaction_thrust(to->diagram, to->depth_m - below);
+  if (within > 0.0) to->push = lw_compaction_thrust(to->diagram, to->depth_m - below, NULL);
   if (below > 0.0) to->push = both(to->push, below, earth_of(course, to->stress_kpa, below));
   to->stress_kpa += course->unit_weight_kn_per_m3 * below;
 }
@@ -139,7 +178,8 @@ void lw_building_lower(const lw_building_site *site, const lw_building *building
               .push = course->push};
   for (int j = i - 1; j >= 0; j--) {
     go_down(&building->course[j], &to);
-    lw_building_checks checks = lw_building_check(site, j, lw_building_hold_of(site, j, i), to.push);
+    lw_building_checks checks =
+        lw_building_check(site, j, lw_building_hold_of(site, j, i, NULL), to.push, NULL);
     const lw_check *graver =
         lw_check_graver(&checks.tilting, &checks.sliding) ? &checks.tilting : &checks.sliding;
     if (!course->has_lower || lw_check_graver(graver, &course->lower)) course->lower = *graver;

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/bound.h"
+
 /* How near plant may come to the newest course. */
 
 static const double FARTHEST_M = 100.0; /* beyond it no plant is told to keep off */
@@ -17,7 +19,7 @@ lw_lateral lw_building_push(const lw_building_course *course, const lw_plant *pl
   lw_foot foot = foot_of(plant);
   double h = course->height_m, touching = course->push.thrust_kn_per_m;
   if (distance_m < NEAREST_M || h <= 0.0) return course->push;
-  lw_lateral far = lw_foot_thrust(&foot, distance_m, h);
+  lw_lateral far = lw_foot_thrust(&foot, distance_m, h, NULL);
   double push = course->earth.thrust_kn_per_m + far.thrust_kn_per_m;
   double moment = course->earth.thrust_kn_per_m * course->earth.height_m + far.thrust_kn_per_m * far.height_m;
   push = fmin(push, touching);
@@ -28,11 +30,13 @@ lw_lateral lw_building_push(const lw_building_course *course, const lw_plant *pl
 /* What the plant may add to a course's layer of earth before the course has less than it needs. */
 typedef struct allowance {
   double height_m, push_kn_per_m, moment_knm_per_m;
+  int push_of, moment_of; /* the courses that leave so little */
 } allowance;
 
 enum { ALLOWANCES = 2 }; /* all courses are alike, but for one that is filled to part of its height */
 
 typedef struct search {
+  const char *name; /* of the plant */
   lw_foot foot;
   allowance allowed;
   bool moment;
@@ -40,7 +44,7 @@ typedef struct search {
 
 static double spare(double distance_m, const void *context) {
   const search *s = context;
-  lw_lateral push = lw_foot_thrust(&s->foot, distance_m, s->allowed.height_m);
+  lw_lateral push = lw_foot_thrust(&s->foot, distance_m, s->allowed.height_m, NULL);
   if (s->moment) return s->allowed.moment_knm_per_m - push.thrust_kn_per_m * push.height_m;
   return s->allowed.push_kn_per_m - push.thrust_kn_per_m;
 }
@@ -54,7 +58,7 @@ static int gather(const lw_building_site *site, const lw_building *building, all
   int count = 0;
   for (int i = 0; i < building->course_count; i++) {
     const lw_building_course *course = &building->course[i];
-    lw_building_hold hold = lw_building_hold_of(site, i, i);
+    lw_building_hold hold = lw_building_hold_of(site, i, i, NULL);
     if (course->height_m <= 0.0) continue;
     double push = hold.friction_kn_per_m / needed(site->sliding) - course->earth.thrust_kn_per_m;
     double moment = hold.moment_knm_per_m / needed(site->overturning) -
@@ -62,8 +66,10 @@ static int gather(const lw_building_site *site, const lw_building *building, all
     int at = 0;
     while (at < count && fabs(allowed[at].height_m - course->height_m) > 1e-9) at++;
     if (at >= ALLOWANCES) at = ALLOWANCES - 1;
-    if (at == count) allowed[count++] = (allowance){course->height_m, push, moment};
+    if (at == count) allowed[count++] = (allowance){course->height_m, push, moment, i, i};
     allowed[at].height_m = fmax(allowed[at].height_m, course->height_m);
+    if (push < allowed[at].push_kn_per_m) allowed[at].push_of = i;
+    if (moment < allowed[at].moment_knm_per_m) allowed[at].moment_of = i;
     allowed[at].push_kn_per_m = fmin(allowed[at].push_kn_per_m, push);
     allowed[at].moment_knm_per_m = fmin(allowed[at].moment_knm_per_m, moment);
   }
@@ -81,8 +87,9 @@ static double distance_for(const search *s) {
 static bool touching_holds(const lw_building_site *site, const lw_building *building, const lw_plant *plant) {
   for (int i = 0; i < building->course_count; i++) {
     lw_building_course course;
-    if (lw_building_fill(site, plant, i, &course) != LW_OK) return false;
-    lw_building_checks checks = lw_building_check(site, i, lw_building_hold_of(site, i, i), course.push);
+    if (lw_building_fill(site, plant, i, &course, NULL) != LW_OK) return false;
+    lw_building_checks checks =
+        lw_building_check(site, i, lw_building_hold_of(site, i, i, NULL), course.push, NULL);
     if (checks.sliding.holds != LW_HOLDS || checks.tilting.holds != LW_HOLDS) return false;
   }
   return true;
@@ -105,13 +112,44 @@ static void set(const lw_building_site *site, const lw_plant *plant, lw_stand_of
                 double distance_m) {
   double keep = fmax(distance_m, least_of(site, plant));
   stand_off->distance_m = lw_known(distance_m);
-  stand_off->keep_m = lw_known(ceil(keep / SITE_STEP_M - 1e-6) * SITE_STEP_M);
+  stand_off->keep_m = lw_known(ceil(keep / SITE_STEP_M - 1e-6) * SITE_STEP_M + 0.0);
+}
+
+/* What is left to the plant on the course that decides, and what its foot pushes at the distance. */
+static void write(const lw_building_site *site, const lw_building *building, const search *s,
+                  double distance_m, const lw_working *working) {
+  int i = s->moment ? s->allowed.moment_of : s->allowed.push_of;
+  const lw_building_course *course = &building->course[i];
+  char title[120];
+  lw_print(title, sizeof title, "Course %d decides how near the %s may come, by its %s", i + 1, s->name,
+           s->moment ? "tilting" : "sliding");
+  lw_working_heading(working, title);
+  lw_building_hold hold = lw_building_hold_of(site, i, i, working);
+  lw_lateral foot = lw_foot_thrust(&s->foot, distance_m, s->allowed.height_m, working);
+  double earth = course->earth.thrust_kn_per_m;
+  const lw_bound bound[] = {{"Ka", course->diagram.coefficient, ""},
+                            {"gamma", course->unit_weight_kn_per_m3, "kN/m3"},
+                            {"hf", course->height_m, "m"},
+                            {"Fr", hold.friction_kn_per_m, "kN/m"},
+                            {"Mk", hold.moment_knm_per_m, "kN m/m"},
+                            {"nd", needed(s->moment ? site->overturning : site->sliding), ""},
+                            {"Pe", earth, "kN/m"},
+                            {"Pf", foot.thrust_kn_per_m, "kN/m"},
+                            {"zf", foot.height_m, "m"}};
+  const lw_step steps[] = {{"Pe", "Ka gamma hf^2/2", NULL, earth, "kN/m", ""},
+                           {"Pa", "Fr/nd - Pe", NULL, s->allowed.push_kn_per_m, "kN/m", ""},
+                           {"Ma", "Mk/nd - Pe hf/3", NULL, s->allowed.moment_knm_per_m, "kN m/m", ""},
+                           {"Mf", "Pf zf", NULL, foot.thrust_kn_per_m * foot.height_m, "kN m/m", ""}};
+  lw_working_bound(working, &steps[0], bound, 9);
+  if (!s->moment) lw_working_bound(working, &steps[1], bound, 9);
+  for (int k = 2; s->moment && k < 4; k++) lw_working_bound(working, &steps[k], bound, 9);
 }
 
 void lw_building_stand_off(const lw_building_site *site, const lw_building *building, const lw_plant *plant,
-                           lw_stand_off *stand_off) {
+                           lw_stand_off *stand_off, const lw_working *working) {
   allowance allowed[ALLOWANCES];
   double farthest = 0.0;
+  search decides = {.name = NULL};
   *stand_off = (lw_stand_off){.reason = LW_REASON_NONE};
   if (touching_holds(site, building, plant)) {
     set(site, plant, stand_off, 0.0);
@@ -119,13 +157,18 @@ void lw_building_stand_off(const lw_building_site *site, const lw_building *buil
   }
   int count = gather(site, building, allowed);
   for (int i = 0; i < 2 * count; i++) {
-    search s = {.foot = foot_of(plant), .allowed = allowed[i / 2], .moment = i % 2 == 1};
+    search s = {.name = plant->name[0] ? plant->name : "plant",
+                .foot = foot_of(plant),
+                .allowed = allowed[i / 2],
+                .moment = i % 2 == 1};
     double distance = distance_for(&s);
     if (distance < 0.0) {
       stand_off->reason = LW_REASON_NO_STAND_OFF;
       return;
     }
+    if (distance > farthest) decides = s;
     farthest = fmax(farthest, distance);
   }
   set(site, plant, stand_off, farthest);
+  if (working != NULL && farthest > NEAREST_M) write(site, building, &decides, farthest, working);
 }

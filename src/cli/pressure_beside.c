@@ -17,23 +17,9 @@ static void find_plant(lw_earth_state state, const lw_plane *plane, lw_pressure_
   lw_working_heading(working, "Compaction plant that touches the wall, while it is built");
   beside->plant_status = lw_compaction_solve(&compaction, &beside->diagram, NULL, working);
   if (beside->plant_status != LW_OK) return;
-  beside->push = lw_compaction_thrust(&beside->diagram, plane->height_m);
+  beside->push = lw_compaction_thrust(&beside->diagram, plane->height_m, working);
   double weight = beside->diagram.unit_weight_kn_per_m3;
   beside->earth_kn_per_m = 0.5 * beside->diagram.coefficient * weight * plane->height_m * plane->height_m;
-}
-
-static void tell_slices(const lw_narrow *n, const lw_narrow_value *v, lw_narrow_method method,
-                        const lw_working *working) {
-  bool smooth = n->wall_friction_rad <= 0.0;
-  lw_step step = {.symbol = "s",
-                  .formula = smooth ? "K g H, as nothing hangs on smooth faces"
-                                    : "g B/(2 tan d) [1 - exp(-2 K H tan d/B)]",
-                  .value = v->foot_kpa,
-                  .unit = "kPa",
-                  .source = lw_narrow_source(method)};
-  lw_working_step(working, &step, "K = %.4f (%s), g = %.2f kN/m3, B = %.3f m, H = %.3f m, d = %.2f deg",
-                  v->coefficient, lw_narrow_slug(method), n->unit_weight_kn_per_m3, n->bed_width_m,
-                  n->height_m, n->wall_friction_rad * LW_DEG_PER_RAD);
 }
 
 static void find_narrow(const lw_plane *plane, lw_pressure_beside *beside, const lw_working *working) {
@@ -45,10 +31,8 @@ static void find_narrow(const lw_plane *plane, lw_pressure_beside *beside, const
                    .friction_rad = friction,
                    .wall_friction_rad = fmin(fmax(beside->wall_friction_rad, 0.0), friction),
                    .unit_weight_kn_per_m3 = plane->layer[0].unit_weight_kn_per_m3};
-  lw_narrow_solve(n);
-  lw_working_heading(working, "Narrow bed, the pressure at the foot; never counted");
-  for (int i = 0; i < LW_NARROW_COUNT; i++)
-    if (n->value[i].known) tell_slices(n, &n->value[i], (lw_narrow_method)i, working);
+  lw_working_heading(working, "Narrow bed, the published values one by one; never counted");
+  lw_narrow_solve(n, working);
 }
 
 void lw_pressure_beside_find(lw_earth_state state, const lw_plane *plane, lw_pressure_beside *beside,

@@ -3,18 +3,6 @@
 
 /* The working of the wall while it is built, and of the narrow bed. */
 
-static void diagram(const lw_page *page, const lw_building *g) {
-  const lw_building_course *course = &g->course[g->worst];
-  lw_page copy = *page;
-  lw_working working = lw_page_working(&copy);
-  lw_compaction compaction = {.line_load_kn_per_m = g->plant.line_load_kn_per_m,
-                              .unit_weight_kn_per_m3 = course->unit_weight_kn_per_m3,
-                              .friction_rad = course->friction_rad,
-                              .state = LW_ACTIVE};
-  lw_compaction_diagram again;
-  lw_compaction_solve(&compaction, &again, NULL, &working);
-}
-
 static void number(lw_number n, char *out, size_t size) {
   lw_page_number(n, out, size);
 }
@@ -47,18 +35,13 @@ static void courses(const lw_page *page, const lw_building *g) {
 
 static void stand_off(const lw_page *page, const char *name, const lw_stand_off *s) {
   if (s->distance_m.known)
-    lw_page_sayf(page, "  ", "%s: it just holds at x = %.3f m; on site %.2f m.", name, s->distance_m.value,
-                 s->keep_m.value);
+    lw_page_sayf(page, "  ", "It just holds with the %s at xp = %.3f m; on site %.2f m.", name,
+                 s->distance_m.value, s->keep_m.value);
   else
     lw_page_sayf(page, "  ", "%s: %s.", name, lw_reason_sentence(s->reason));
 }
 
 static void stand_offs(const lw_page *page, const lw_building *g) {
-  lw_page_blank(page);
-  lw_page_say(page, " ",
-              "At a distance x, its foot b long, y = b/2, c2 = x2 + h2, the earth of the layer on top");
-  lw_page_say(page, "  P    = ",
-              "(2 p/pi) [y/sqrt(x2 + y2) - x2 y/(c2 sqrt(c2 + y2))]   [BOUSSINESQ1885 point load]");
   stand_off(page, g->plant.name[0] ? g->plant.name : "plant", &g->stand_off);
   stand_off(page, g->hand.name, &g->hand_stand_off);
 }
@@ -67,17 +50,15 @@ static void building(const lw_page *page, const lw_result *result) {
   const lw_building *g = &result->building;
   if (!g->studied) return;
   lw_page_heading(page, "While it is built");
-  lw_page_sayf(page, "  p    = ", "(m g + F)/b = (%.1f x 9.80665/1000 + %.2f)/%.3f = %.3f kN/m",
-               g->plant.mass_kg, g->plant.force_kn, g->plant.width_m, g->plant.line_load_kn_per_m);
-  diagram(page, g);
+  lw_page to = *page;
+  lw_working working = lw_page_working(&to);
+  lw_building_write(&result->wall, result->tables, g, &working);
   courses(page, g);
   stand_offs(page, g);
-  lw_page_sayf(
+  lw_page_say(
       page, "  ",
-      "On the whole wall the diagram comes to %.3f kN/m at %.3f m; active earth alone is %.3f kN/m. The "
-      "difference is not added to the wall's push: a wall that gives way by half a millimetre has "
-      "shed it [LR946 abstract].",
-      g->whole.thrust_kn_per_m, g->whole.height_m, g->settled.thrust_kn_per_m);
+      "What compaction leaves on the whole wall, beyond the earth that has yielded, is not added to the "
+      "wall's push: a wall that gives way by half a millimetre has shed it [LR946 abstract].");
 }
 
 static void narrow_row(const lw_page *page, lw_narrow_method method, const lw_narrow_value *v) {
@@ -90,24 +71,23 @@ static void narrow_row(const lw_page *page, lw_narrow_method method, const lw_na
 
 static void narrow(const lw_page *page, const lw_result *result) {
   const lw_narrow *n = &result->narrow;
+  lw_page to = *page;
+  lw_working working = lw_page_working(&to);
   if (!n->shown) return;
   lw_page_heading(page, "The narrow bed: published values, never counted");
-  lw_page_sayf(
-      page, "  ",
-      "B = %.3f m; the wedge wants H tan(45 - phi/2) = %.3f m; H = %.3f m, phi = %.2f deg, both faces "
-      "d = %.2f deg.",
-      n->bed_width_m, n->wedge_width_m, n->height_m, n->friction_rad * LW_DEG_PER_RAD,
-      n->wall_friction_rad * LW_DEG_PER_RAD);
-  lw_page_say(page, "  s    = ", "g B/(2 tan d) [1 - exp(-2 K z tan d/B)]   [JANSSEN1895 slices]");
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-18s%8s%10s%10s%9s%9s", "", "K", "foot kPa", "P kN/m", "share",
-                "at H");
+  lw_page_sayf(page, "  ",
+               "The bed is Bn = %.3f m wide between its faces; the wedge wants hn tan(45 - phi/2) = %.3f m.",
+               n->bed_width_m, n->wedge_width_m);
+  lw_narrow_write(&result->situations, n, &working);
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-18s%8s%10s%10s%9s%9s", "what comes of them", "K", "foot kPa",
+                "P kN/m", "share", "at hn");
   for (int i = 0; i < LW_NARROW_COUNT; i++) narrow_row(page, (lw_narrow_method)i, &n->value[i]);
   if (!n->raised_known) return;
-  lw_page_sayf(
-      page, "  ",
-      "Arching can bring the push up to 0.42 H [HANDY1985 abstract]: at %.3f m overturning, drained, has "
-      "%.2f instead of %.2f. It does not decide.",
-      n->raised_height_m, n->raised.has.value, n->overturning.has.value);
+  lw_page_sayf(page, "  ",
+               "Arching can bring the push up to 0.42 of the height [HANDY1985 abstract]: at %.3f m "
+               "overturning, drained, has "
+               "%.2f instead of %.2f. It does not decide.",
+               n->raised_height_m, n->raised.has.value, n->overturning.has.value);
 }
 
 void lw_working_building(const lw_page *page, const lw_result *result) {

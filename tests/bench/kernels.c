@@ -193,18 +193,18 @@ static void compaction(bench *b, int turn) {
   lw_compaction_diagram diagram;
   lw_compaction plant = {20.0 + 1e-6 * turn, 19.0, 0.55, LW_ACTIVE};
   if (lw_compaction_solve(&plant, &diagram, NULL, NULL) == LW_OK)
-    b->sink += lw_compaction_thrust(&diagram, 0.9).thrust_kn_per_m;
+    b->sink += lw_compaction_thrust(&diagram, 0.9, NULL).thrust_kn_per_m;
 }
 
 static void plant_apart(bench *b, int turn) {
   lw_foot foot = {20.0 + 1e-6 * turn, 0.5};
-  b->sink += lw_foot_thrust(&foot, 0.4, 0.9).thrust_kn_per_m;
+  b->sink += lw_foot_thrust(&foot, 0.4, 0.9, NULL).thrust_kn_per_m;
 }
 
 static void arching(bench *b, int turn) {
   lw_lateral push;
   lw_slot slot = {.width_m = 0.4 + 1e-8 * turn, .unit_weight_kn_per_m3 = 18.0, .wall_friction_rad = 0.35};
-  if (lw_slot_thrust(&slot, 0.33, 0.9, &push, NULL) == LW_OK) b->sink += push.thrust_kn_per_m;
+  if (lw_slot_thrust(&slot, 0.33, 0.9, &push, NULL, NULL) == LW_OK) b->sink += push.thrust_kn_per_m;
 }
 
 static void fence(bench *b, int turn) {

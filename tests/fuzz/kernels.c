@@ -86,7 +86,7 @@ static void coefficients(fuzz_bytes *from) {
   if (lw_mononobe_okabe_coefficient(state, &a, psi, &k, NULL) == LW_OK) FINITE(k);
   if (lw_rankine_battered(a.friction_rad, a.slope_rad, a.batter_rad, &k, &turn, NULL) == LW_OK)
     FINITE(k, turn);
-  if (lw_frydman_keissar_coefficient(a.friction_rad, a.wall_friction_rad, &k, NULL) == LW_OK) FINITE(k);
+  if (lw_frydman_keissar_coefficient(a.friction_rad, a.wall_friction_rad, &k, NULL, NULL) == LW_OK) FINITE(k);
 }
 
 static void footings(fuzz_bytes *from) {

@@ -26,7 +26,7 @@ static case_outcome run_ingold(const case_row *row, double *value) {
   lw_compaction_diagram diagram;
   if (lw_compaction_solve(&compaction, &diagram, NULL, NULL) != LW_OK) return CASE_NO_SOLUTION;
   bool line = asks(row, "zc") || asks(row, "hc") || asks(row, "pmax");
-  if (!line) return part_of(row, lw_compaction_thrust(&diagram, case_number(row, "H", NAN)), value);
+  if (!line) return part_of(row, lw_compaction_thrust(&diagram, case_number(row, "H", NAN), NULL), value);
   *value = asks(row, "zc") ? diagram.zc_m : asks(row, "hc") ? diagram.hc_m : diagram.greatest_kpa;
   return CASE_VALUE;
 }
@@ -41,7 +41,8 @@ static case_outcome run_janssen(const case_row *row, double *value) {
     *value = asks(row, "sigma_h") ? level : level / k;
     return CASE_VALUE;
   }
-  if (lw_slot_thrust(&slot, k, case_number(row, "H", NAN), &lateral, NULL) != LW_OK) return CASE_NO_SOLUTION;
+  if (lw_slot_thrust(&slot, k, case_number(row, "H", NAN), &lateral, NULL, NULL) != LW_OK)
+    return CASE_NO_SOLUTION;
   return part_of(row, lateral, value);
 }
 

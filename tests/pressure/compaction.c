@@ -23,7 +23,7 @@ static lw_compaction_diagram diagram_of(double line_load, double friction_deg, l
 Test(pressure, compaction_of_a_plate) {
   double p = (90.0 * 9.80665 / 1000.0 + 15.0) / 0.5;
   lw_compaction_diagram d = diagram_of(p, 35.0, LW_ACTIVE);
-  lw_lateral wall = lw_compaction_thrust(&d, 0.6), course = lw_compaction_thrust(&d, 0.2);
+  lw_lateral wall = lw_compaction_thrust(&d, 0.6, NULL), course = lw_compaction_thrust(&d, 0.2, NULL);
   cr_expect(epsilon_eq(dbl, p, 31.8, 0.05));
   cr_expect(epsilon_eq(dbl, d.greatest_kpa, 19.0, 0.5));
   cr_expect(epsilon_eq(dbl, d.zc_m, 0.29, 0.005));
@@ -59,7 +59,7 @@ static double sum(lw_function f, const lw_compaction_diagram *d, double height) 
 Test(pressure, compaction_thrust_is_the_sum_of_its_diagram) {
   for (double height = 0.07; height < 9.0; height *= 1.37) {
     lw_compaction_diagram d = diagram_of(11.7, 33.0, height > 1.0 ? LW_AT_REST : LW_ACTIVE);
-    lw_lateral t = lw_compaction_thrust(&d, height);
+    lw_lateral t = lw_compaction_thrust(&d, height, NULL);
     double push = sum(pressure_at, &d, height), moment = push * height - sum(moment_at, &d, height);
     cr_expect(epsilon_eq(dbl, t.thrust_kn_per_m, push, 1e-6 * push), "height %g", height);
     cr_expect(epsilon_eq(dbl, t.thrust_kn_per_m * t.height_m, moment, 1e-6 * moment), "height %g", height);
@@ -83,7 +83,7 @@ Test(pressure, compaction_diagram_joins_and_grows) {
 
 Test(pressure, no_plant_is_active_earth) {
   lw_compaction_diagram d = diagram_of(0.0, 31.0, LW_ACTIVE);
-  lw_lateral t = lw_compaction_thrust(&d, 0.83);
+  lw_lateral t = lw_compaction_thrust(&d, 0.83, NULL);
   double k;
   cr_assert_eq(lw_rankine_coefficient(LW_ACTIVE, RAD(31.0), 0.0, &k, NULL), LW_OK);
   cr_expect(epsilon_eq(dbl, t.thrust_kn_per_m, k * 18.0 * 0.83 * 0.83 / 2.0, 1e-12));
@@ -131,7 +131,7 @@ Test(pressure, foot_is_the_sum_of_its_points) {
     lw_foot foot = {13.1, 0.46};
     foot_at at = {x, 0.0, 0.23};
     double h = 0.37, push = pieces(foot_kpa, &at, 0.0, h), about_top = pieces(foot_moment, &at, 0.0, h);
-    lw_lateral t = lw_foot_thrust(&foot, x, h);
+    lw_lateral t = lw_foot_thrust(&foot, x, h, NULL);
     cr_expect(epsilon_eq(dbl, t.thrust_kn_per_m, 13.1 * push, 1e-5 * t.thrust_kn_per_m), "x %g", x);
     cr_expect(epsilon_eq(dbl, t.height_m, h - about_top / push, 1e-5), "x %g", x);
   }
@@ -140,15 +140,15 @@ Test(pressure, foot_is_the_sum_of_its_points) {
 Test(pressure, endless_foot_is_a_line_load) {
   lw_foot endless = {13.1, INFINITY}, long_one = {13.1, 1e5}, short_one = {13.1, 0.5};
   for (double x = 0.05; x < 5.0; x *= 1.9) {
-    lw_lateral t = lw_foot_thrust(&endless, x, 0.4), near = lw_foot_thrust(&long_one, x, 0.4);
+    lw_lateral t = lw_foot_thrust(&endless, x, 0.4, NULL), near = lw_foot_thrust(&long_one, x, 0.4, NULL);
     lw_elastic_push closed = lw_elastic_line_push(13.1, x, 0.4, LW_ELASTIC_DOUBLED);
     double c2 = x * x + 0.16, line = 2.0 * 13.1 / PI * 0.16 / c2;
     cr_expect(epsilon_eq(dbl, t.thrust_kn_per_m, line, 1e-9));
     cr_expect(epsilon_eq(dbl, t.thrust_kn_per_m, closed.push_kn_per_m, 1e-9));
     cr_expect(epsilon_eq(dbl, t.height_m, closed.height_m, 1e-9));
     cr_expect(epsilon_eq(dbl, near.thrust_kn_per_m, line, 1e-6));
-    cr_expect(lt(dbl, lw_foot_thrust(&short_one, x, 0.4).thrust_kn_per_m, line));
-    cr_expect(lt(dbl, lw_foot_thrust(&short_one, 1.9 * x, 0.4).thrust_kn_per_m,
-                 lw_foot_thrust(&short_one, x, 0.4).thrust_kn_per_m));
+    cr_expect(lt(dbl, lw_foot_thrust(&short_one, x, 0.4, NULL).thrust_kn_per_m, line));
+    cr_expect(lt(dbl, lw_foot_thrust(&short_one, 1.9 * x, 0.4, NULL).thrust_kn_per_m,
+                 lw_foot_thrust(&short_one, x, 0.4, NULL).thrust_kn_per_m));
   }
 }

@@ -56,11 +56,11 @@ static lw_status lancellotta(lw_earth_state state, const double *in, double *out
 }
 static lw_status frydman(lw_earth_state state, const double *in, double *out) {
   (void)state;
-  return lw_frydman_keissar_coefficient(in[0], in[1], out, NULL);
+  return lw_frydman_keissar_coefficient(in[0], in[1], out, NULL, NULL);
 }
 static lw_status handy(lw_earth_state state, const double *in, double *out) {
   (void)state;
-  return lw_handy_coefficient(in[0], out, NULL);
+  return lw_handy_coefficient(in[0], out, NULL, NULL);
 }
 static lw_status pressure(lw_earth_state state, const double *in, double *out) {
   lw_layer layer = {.friction_rad = in[0], .cohesion_kpa = in[1]};
@@ -77,7 +77,7 @@ static lw_status slot(lw_earth_state state, const double *in, double *out) {
   lw_slot s = {in[0], in[1], in[2], in[3]};
   lw_lateral lateral = {0};
   (void)state;
-  lw_status status = lw_slot_thrust(&s, in[4], in[5], &lateral, NULL);
+  lw_status status = lw_slot_thrust(&s, in[4], in[5], &lateral, NULL, NULL);
   memcpy(out, &lateral, sizeof lateral);
   return status;
 }

@@ -32,19 +32,23 @@ static void read_page(recompute *r, const lw_case *c, const char *name) {
   lw_text_free(&text);
 }
 
-static void read_sheet(recompute *r, const char *path, const char *format) {
-  char item[80], name[200];
+/* A sheet as it stands, or with up to three other items. */
+static void read_sheet(recompute *r, const char *path, const char *const items[3]) {
+  char name[300];
   lw_case c = {0};
   lw_faults faults = {.count = 0};
   lw_text sheet = sheet_test_file(path);
   cr_assert_not_null(sheet.data, "%s", path);
   (void)lw_sheet_read(sheet.data, sheet.length, &c, &faults);
-  snprintf(item, sizeof item, "method format=%s", format);
-  if (format != NULL) (void)lw_sheet_override(item, 1, &c, &faults);
+  snprintf(name, sizeof name, "%s", path);
+  for (int i = 0; i < 3 && items[i] != NULL; i++) {
+    size_t used = strlen(name);
+    (void)lw_sheet_override(items[i], i + 1, &c, &faults);
+    snprintf(name + used, sizeof name - used, " '%s'", items[i]);
+  }
   cr_assert_eq(lw_case_settle(sheet_test_tables(), &c, &faults), LW_OK, "%s: %s", path,
                faults.fault[0].wanted);
   lw_text_free(&sheet);
-  snprintf(name, sizeof name, "%s by %s", path, format != NULL ? format : "its own");
   read_page(r, &c, name);
 }
 
@@ -64,8 +68,10 @@ static void read_sheets(recompute *r, const char *pattern) {
   glob_t found;
   cr_assert_eq(glob(pattern, 0, NULL, &found), 0);
   for (size_t i = 0; i < found.gl_pathc; i++) {
-    read_sheet(r, found.gl_pathv[i], NULL);
-    read_sheet(r, found.gl_pathv[i], format_of((int)i));
+    char format[80];
+    snprintf(format, sizeof format, "method format=%s", format_of((int)i));
+    read_sheet(r, found.gl_pathv[i], (const char *const[3]){NULL});
+    read_sheet(r, found.gl_pathv[i], (const char *const[3]){format});
   }
   globfree(&found);
 }
@@ -113,10 +119,35 @@ static void read_random(recompute *r) {
   }
 }
 
+/* What neither those walls nor walls by chance have for certain. */
+static void read_kinds(recompute *r) {
+  static const char BED[] = "docs/demo/bed.csv", TERRACE[] = "docs/demo/terrace.csv";
+  static const struct {
+    const char *path, *items[3];
+  } KINDS[] = {
+      {BED, {"bed width=0.15 m", "wall friction=15 deg"}},
+      {BED, {"bed width=0.15 m", "method format=en1997-da2", "plant=small plate"}},
+      {BED, {"soil 1 name=sandy loam", "wall friction=11 deg"}},
+      {BED, {"site back=fence", "fence soil height=0.25 m", "wind pressure=0.6 kPa"}},
+      {TERRACE, {"plant=small plate", "layer thickness=100 mm"}},
+      {TERRACE, {"method slip=ordinary", "seismic horizontal=0.11"}},
+      {TERRACE, {"method bearing=terzaghi", "method depth factors=own"}},
+      {TERRACE, {"method bearing=terzaghi", "method n gamma=hansen"}},
+      {TERRACE, {"method bearing=meyerhof", "method n gamma value=4.7"}},
+      {TERRACE, {"method bearing=hansen", "method depth factors=own", "wall friction=9 deg"}},
+      {TERRACE,
+       {"method bearing=vesic", "footing soil friction angle=0 deg", "footing soil cohesion=31 kPa"}},
+      {TERRACE, {"method bearing=en 1997", "footing soil cohesion=3 kPa", "method bearing on=net"}},
+      {TERRACE, {"method pressure=coulomb", "method active by=annex c", "wall friction=17 deg"}},
+      {TERRACE, {"method passive=0.5", "method passive by=log spiral", "wall friction=13 deg"}}};
+  for (size_t i = 0; i < sizeof KINDS / sizeof *KINDS; i++) read_sheet(r, KINDS[i].path, KINDS[i].items);
+}
+
 Test(recompute, every_line_comes_to_what_it_prints) {
   static recompute r;
   read_sheets(&r, "docs/demo/*.csv");
   read_sheets(&r, "tests/handbook/walls/*.csv");
+  read_kinds(&r);
   read_random(&r);
   cr_expect(r.steps > 20 * WALLS && r.rows > 20 * WALLS, "%d steps and %d rows were read", r.steps, r.rows);
   for (int i = 0; RECOMPUTE_OPEN[i].begins != NULL; i++)

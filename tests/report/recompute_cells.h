@@ -26,6 +26,7 @@ cell recompute_after(const char *line, const char *words);
 
 /* --- the tables of slips, of fences, of building and of narrow beds --- */
 const char *recompute_slices(recompute *r, const char *line);
+const char *recompute_courses(recompute *r, const char *line);
 const char *recompute_fence(recompute *r, const char *line);
 
 #endif

@@ -219,3 +219,12 @@ const char *recompute_fence(recompute *r, const char *line) {
   }
   return recompute_next(line);
 }
+
+/* --- courses as they are laid: what comes of each, the worst of which is worked out above --- */
+
+const char *recompute_courses(recompute *r, const char *line) {
+  cell of[6];
+  for (line = recompute_next(line); recompute_numbers(line, of, 6) >= 4; line = recompute_next(line))
+    r->stated++;
+  return line;
+}

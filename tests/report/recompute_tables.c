@@ -192,6 +192,7 @@ const char *recompute_table(recompute *r, const char *line) {
                               {"K P wedge difference", compared},
                               {"holds pushes has needs", checks},
                               {"The worst of # circles: ", recompute_slices},
+                              {"course fill m P kN/m at m", recompute_courses},
                               {"soil and wind at rest blocked yielding", recompute_fence}};
   char key[RECOMPUTE_KEY_MAX];
   if (*line != ' ') return NULL;

@@ -48,7 +48,7 @@ int main(void) {
       lw_slot slot = {.width_m = a, .unit_weight_kn_per_m3 = 18.0, .wall_friction_rad = 0.5};
       lw_lateral lateral;
       lw_error error;
-      (void)lw_slot_thrust(&slot, 0.3, b, &lateral, &error);
+      (void)lw_slot_thrust(&slot, 0.3, b, &lateral, &error, NULL);
     }
     if (lw_solve_root(no_root, NULL, 0.0, 1.0, 1e-9, &x) == LW_OK) return 1;
     if (turn == 0) gsl_set_error_handler(handler);
