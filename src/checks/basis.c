@@ -1,11 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "bearing.h"
-#include "compression.h"
 
 #include <math.h>
 
 #include "format_factors.h"
-#include "overturning.h"
+#include "kinds.h"
 #include "place.h"
 #include "sliding.h"
 #include "stage.h"
@@ -70,12 +69,6 @@ void lw_check_tell(const lw_basis *basis, const lw_tables *tables, const lw_chec
   lw_place_of_check(basis->wall, check, &a.above, &a.place);
   a.format.on_every_wedge = basis->wedges;
   lw_check_context context = {basis->wall, &a.format, &basis->load_case, &a.place};
-  switch (check->kind) {
-  case LW_CHECK_SLIDING: (void)lw_check_sliding_at(&context, &basis->stage, working); return;
-  case LW_CHECK_OVERTURNING:
-  case LW_CHECK_TILTING: (void)lw_check_overturning(&context, &basis->stage, working); return;
-  case LW_CHECK_COMPRESSION: (void)lw_check_compression(&context, &basis->stage, working); return;
-  case LW_CHECK_BEARING: (void)lw_check_bearing(&context, &basis->stage, working); return;
-  case LW_CHECK_SLIP: return;
-  }
+  const lw_check_row *row = lw_check_row_of(check->kind);
+  if (row->make) (void)row->make(&context, &basis->stage, working);
 }

@@ -1,6 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "kinds.h"
 
+#include "bearing.h"
+#include "compression.h"
+#include "overturning.h"
+#include "sliding.h"
+
 /* The table of check kinds: who adds a check adds a row. DEVELOPERS.md says what else. */
 
 static const lw_check_row ROWS[LW_CHECK_KIND_COUNT] = {
@@ -18,7 +23,9 @@ static const lw_check_row ROWS[LW_CHECK_KIND_COUNT] = {
                                   [LW_AT_GROUND] = "bed sliding downhill"},
                            .below_one = "it would slide",
                            .theory = "The checks"},
-                          .make_ground = lw_check_bed},
+                          .make = lw_check_sliding,
+                          .make_ground = lw_check_bed,
+                          .of_strengths = true},
     [LW_CHECK_OVERTURNING] = {{.slug = "overturning",
                                .title = "tipping",
                                .unit = "kN m/m",
@@ -28,7 +35,8 @@ static const lw_check_row ROWS[LW_CHECK_KIND_COUNT] = {
                                .or_needs = LW_NEED_OVERTURNING,
                                .at = {[LW_AT_BASE] = "tipping over its toe"},
                                .below_one = "it would tip",
-                               .theory = "The checks"}},
+                               .theory = "The checks"},
+                              .make = lw_check_overturning},
     [LW_CHECK_TILTING] = {{.slug = "tilting",
                            .title = "tipping",
                            .unit = "kN m/m",
@@ -38,7 +46,8 @@ static const lw_check_row ROWS[LW_CHECK_KIND_COUNT] = {
                            .or_needs = LW_NEED_OVERTURNING,
                            .at = {[LW_AT_JOINT] = "tipping at joint %d", [LW_AT_CAP] = "cap tipping"},
                            .below_one = "it would tip",
-                           .theory = "The checks"}},
+                           .theory = "The checks"},
+                          .make = lw_check_overturning},
     [LW_CHECK_COMPRESSION] =
         {{.slug = "compression",
           .title = "pressed share",
@@ -49,7 +58,8 @@ static const lw_check_row ROWS[LW_CHECK_KIND_COUNT] = {
           .or_needs = LW_NEED_COMPRESSION,
           .at = {[LW_AT_BASE] = "pressed share of base", [LW_AT_JOINT] = "pressed share, joint %d"},
           .of_pressure = true,
-          .theory = "The checks"}},
+          .theory = "The checks"},
+         .make = lw_check_compression},
     [LW_CHECK_BEARING] = {{.slug = "bearing",
                            .title = "ground",
                            .unit = "kPa",
@@ -61,7 +71,8 @@ static const lw_check_row ROWS[LW_CHECK_KIND_COUNT] = {
                                {[LW_AT_BASE] = "ground under the base", [LW_AT_PAD] = "ground under the pad"},
                            .below_one = "the ground is pressed harder than it may be",
                            .of_pressure = true,
-                           .theory = "Bearing"}},
+                           .theory = "Bearing"},
+                          .make = lw_check_bearing},
     [LW_CHECK_SLIP] = {{.slug = "slip",
                         .title = "slip",
                         .unit = "kN/m",

@@ -4,10 +4,8 @@
 #include <assert.h>
 #include <math.h>
 
-#include "bearing.h"
-#include "compression.h"
 #include "format_factors.h"
-#include "overturning.h"
+#include "kinds.h"
 #include "sliding_wedges.h"
 
 /* What is in hand at one place: a load case, which of the situation's it is, its stage, the next check. */
@@ -57,25 +55,21 @@ static void rely_on_bond(const in_hand *h, lw_check *check) {
   check->counts = false;
 }
 
-static int checks_of(const lw_check_context *context, const lw_stage *stage, lw_check check[4]) {
-  lw_at at = context->place->at;
-  int count = 0;
-  check[count++] = lw_check_sliding(context, stage, NULL);
-  if (at != LW_AT_PAD) check[count++] = lw_check_overturning(context, stage, NULL);
-  if (at == LW_AT_BASE || at == LW_AT_JOINT) check[count++] = lw_check_compression(context, stage, NULL);
-  if (at == LW_AT_BASE || at == LW_AT_PAD) check[count++] = lw_check_bearing(context, stage, NULL);
-  return count;
+static lw_check make(const lw_check_context *context, const lw_stage *stage, const lw_check_row *row) {
+  return row->of_strengths ? lw_check_of_strengths(row->make, context, stage)
+                           : row->make(context, stage, NULL);
 }
 
 static void check_all(in_hand *h, const lw_stage *stage) {
-  lw_check check[4];
-  int count = checks_of(&h->context, stage, check);
   h->next = h->run->first;
-  h->run->checks = count;
-  for (int i = 0; i < count; i++) {
-    rely_on_bond(h, &check[i]);
-    keep(h, &check[i]);
+  for (int i = 0; i < LW_CHECK_KIND_COUNT; i++) {
+    const lw_check_row *row = lw_check_row_of((lw_check_kind)i);
+    if (!row->about.at[h->place->at]) continue;
+    lw_check check = make(&h->context, stage, row);
+    rely_on_bond(h, &check);
+    keep(h, &check);
   }
+  h->run->checks = h->next - h->run->first;
 }
 
 static void check_with(in_hand *h, const lw_push *push, bool people_down, bool cap_load) {

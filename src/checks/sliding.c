@@ -180,8 +180,7 @@ static void tell_passive(const lw_check_context *context, const lw_stage *stage,
     lw_working_line(working, &step, "%.5f x %.4f", counts / passive, passive);
 }
 
-lw_check lw_check_sliding_at(const lw_check_context *context, const lw_stage *stage,
-                             const lw_working *working) {
+lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage, const lw_working *working) {
   lw_check check = lw_check_begin(context, stage, LW_CHECK_SLIDING, "kN/m");
   if (stage->status != LW_OK) return check;
   balance own = balance_of(context, &stage->contact, 0.0);

@@ -5,8 +5,7 @@
 #include "weigh.h"
 
 /* With the strengths as the load case has them. */
-lw_check lw_check_sliding_at(const lw_check_context *context, const lw_stage *stage,
-                             const lw_working *working);
+lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage, const lw_working *working);
 
 /* The most that the ground may hold where it is taken without friction; INFINITY: no such limit. */
 double lw_sliding_most(const lw_check_context *context, const lw_contact *contact, lw_at at);

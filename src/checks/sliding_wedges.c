@@ -3,7 +3,6 @@
 
 #include "format_factors.h"
 #include "load_case.h"
-#include "sliding.h"
 
 /* Sliding by a factor on the strength of every wedge, as manuals for hydraulic works define it: the soil that
  * pushes, what the wall stands on and the ground in front all keep the same share of their strength, and the
@@ -12,8 +11,14 @@
 
 static const double LOW = 0.02, HIGH = 1000.0, CLOSE = 1e-11;
 
+typedef struct wedges {
+  lw_make_check make;
+  const lw_check_context *at;
+} wedges;
+
 /* The contact with every strength divided by a factor. */
-static lw_check at_factor(const lw_check_context *at, double factor, bool found) {
+static lw_check at_factor(const wedges *w, double factor, bool found) {
+  const lw_check_context *at = w->at;
   const lw_wall *wall = at->wall;
   lw_format format = *at->format;
   lw_load_case divided = *at->load_case;
@@ -25,7 +30,7 @@ static lw_check at_factor(const lw_check_context *at, double factor, bool found)
   lw_push_find(wall, &divided.ground, &at->place->stack, NULL, &push, NULL);
   lw_place_load(wall, &divided, at->place, &push, &stage);
   lw_check_context context = {wall, &format, &divided, at->place};
-  lw_check check = lw_check_sliding_at(&context, &stage, NULL);
+  lw_check check = w->make(&context, &stage, NULL);
   check.made_in.divided_by = factor;
   return check;
 }
@@ -38,7 +43,7 @@ static double left_over(double factor, const void *context) {
 }
 
 /* The factor, on the side where there is an answer; 0: none, however much strength were there. */
-static double factor_of(const lw_check_context *w) {
+static double factor_of(const wedges *w) {
   double low = 1.0, high = 1.0, root = 0.0;
   while (low > LOW && left_over(low, w) < 0.0) {
     high = low;
@@ -53,17 +58,16 @@ static double factor_of(const lw_check_context *w) {
   return root;
 }
 
-static lw_check of_wedges(const lw_check_context *context) {
-  lw_check full = at_factor(context, 1.0, false);
+static lw_check of_wedges(const wedges *w) {
+  lw_check full = at_factor(w, 1.0, false);
   if (full.holds == LW_CANNOT_SHOW) return full;
-  double factor = factor_of(context);
+  double factor = factor_of(w);
   if (factor <= 0.0 || (factor >= HIGH && !full.has.known)) return full;
-  return at_factor(context, factor, true);
+  return at_factor(w, factor, true);
 }
 
-lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage, const lw_working *working) {
-  bool searched = lw_format_on_every_wedge(context->format, context->load_case->kind) &&
-                  context->format->on_every_wedge <= 0.0;
-  if (stage->status == LW_OK && searched) return of_wedges(context);
-  return lw_check_sliding_at(context, stage, working);
+lw_check lw_check_of_strengths(lw_make_check make, const lw_check_context *context, const lw_stage *stage) {
+  wedges w = {make, context};
+  bool searched = lw_format_on_every_wedge(context->format, context->load_case->kind);
+  return stage->status == LW_OK && searched ? of_wedges(&w) : make(context, stage, NULL);
 }

@@ -13,6 +13,10 @@ typedef struct lw_check_context {
   const lw_place *place; /* NULL: of the ground as a whole */
 } lw_check_context;
 
+/* A check on a contact: its numbers and whether it holds, and its steps where a recorder takes them. */
+typedef lw_check (*lw_make_check)(const lw_check_context *context, const lw_stage *stage,
+                                  const lw_working *working);
+
 lw_number lw_known(double value);
 /* has, needs, ratio and whether it holds, from demand and resistance. */
 void lw_check_weigh(lw_check *check, const lw_format_row *row, lw_situation_kind kind);

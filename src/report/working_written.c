@@ -115,7 +115,7 @@ static bool same_forces(const lw_stage *a, const lw_stage *b) {
 
 /* What the lines cannot say: that nothing is pressed, and what is gone in front. */
 static void say_before(const lw_page *page, const lw_basis *by, const lw_check *check) {
-  bool of_pressure = check->kind == LW_CHECK_COMPRESSION || check->kind == LW_CHECK_BEARING;
+  bool of_pressure = lw_check_about_of(check->kind)->of_pressure;
   double dug = by->load_case.ground.front.dug_m;
   if (of_pressure && !by->stage.contact.inside)
     lw_page_say(page, "    ", "nothing is pressed: the resultant is outside");
@@ -140,14 +140,10 @@ static void write_check(const lw_page *page, const lw_result *result, const lw_s
 
 void lw_working_written(const lw_page *page, const lw_result *result, const lw_situation *s,
                         const lw_stage *stage, lw_place place) {
-  static const char *const words[] = {
-      [LW_CHECK_SLIDING] = "sliding",           [LW_CHECK_OVERTURNING] = "tipping",
-      [LW_CHECK_COMPRESSION] = "pressed share", [LW_CHECK_BEARING] = "ground",
-      [LW_CHECK_TILTING] = "tipping",           [LW_CHECK_SLIP] = "slip"};
   for (int i = 0; i < s->check_count; i++) {
     const lw_check *check = &s->check[i];
     if (check->at != place.at || check->joint != place.joint || !check->has.known) continue;
-    lw_page_sayf(page, "  ", "%s:", words[check->kind]);
+    lw_page_sayf(page, "  ", "%s:", lw_check_about_of(check->kind)->title);
     write_check(page, result, s, stage, check);
   }
 }

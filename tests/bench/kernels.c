@@ -89,7 +89,7 @@ static void sliding(bench *b, int turn) {
   (void)turn;
   const lw_place base = {LW_AT_BASE, 0, {&b->result->wall.section, 0.0}};
   lw_check_context c = context_of(b, &base);
-  b->sink += lw_check_sliding_at(&c, &drained(b)->base, NULL).has.value;
+  b->sink += lw_check_sliding(&c, &drained(b)->base, NULL).has.value;
 }
 
 static void overturning(bench *b, int turn) {
