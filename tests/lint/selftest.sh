@@ -40,6 +40,26 @@ tree
 for lint in includes functions banned spdx docblock sources words toplevel; do finds $lint ''; done
 
 add '#include <lowwall/report.h>' && finds includes 'wall is left of report'
+kinds() {
+    tree
+    mkdir -p tree/src/checks tree/tests/checks
+    printf '  X(SLIDING, 1, 1)\n' >tree/include/lowwall/check_kinds.h
+    printf '[LW_CHECK_SLIDING] = {.theory = "Sliding", .make = lw_check_sliding}\n' >tree/src/checks/kinds.c
+    printf 'lw_check lw_check_sliding(int x) {\n' >tree/src/checks/sliding.c
+    printf '[LW_CHECK_SLIDING] = {1}\n' >tree/tests/checks/kinds.c
+    printf '## Sliding\n' >tree/docs/theory.md
+    for file in include/lowwall/check_kinds.h src/checks/kinds.c tests/checks/kinds.c src/checks/ \
+        docs/theory.md docs/results.md tables/formats.csv; do printf '\140%s\140\n' "$file"; done |
+        sed '1s/^/- **A check**: /; $s/$/\n- **A form**/' >>tree/DEVELOPERS.md
+}
+kinds && finds kinds ''
+kinds && echo '  X(KEY, 0, 1)' >>tree/include/lowwall/check_kinds.h && finds kinds 'kinds.c: no row of KEY'
+kinds && echo 'int x;' >tree/src/checks/sliding.c && finds kinds 'no file has lw_check_sliding'
+kinds && echo '## Other' >tree/docs/theory.md && finds kinds 'no heading Sliding'
+kinds && add '  case LW_CHECK_SLIDING: return 1;' && finds kinds 'twice.c: a list of the kinds'
+kinds && sed '/results.md/d' tree/DEVELOPERS.md >tree/d && mv tree/d tree/DEVELOPERS.md &&
+    finds kinds 'not told of docs/results.md'
+
 tree && add '#include <gsl/gsl_math.h>' && finds includes 'GSL is called from base'
 tree && add '#include "../base/x.h"' && finds includes 'neither <lowwall'
 tree && add '#include "base/x.h"' && finds includes ''
