@@ -205,33 +205,18 @@ typedef struct lw_telling {
   int count;
   uint16_t offset[LW_TELLING_MAX]; /* into lw_case, in the order of the vocabulary */
 } lw_telling;
-/* What a value may be: a quantity's range, a choice's first and last word. Side by side are the items of a
- * repeated part, in its first number, and in a part of their own those that do not repeat. */
-enum { LW_HELD_MAX = 192, LW_HELD_PARTS = 4 };
-typedef struct lw_held {
-  double low, high;
-  uint16_t offset; /* into lw_case */
-  uint8_t type;    /* lw_item_type */
-  uint8_t kind;    /* lw_kind */
-} lw_held;
-typedef struct lw_held_part {
-  size_t stride;
-  int first, count, repeats;
-} lw_held_part;
 typedef struct lw_defaults {
   int count;
   lw_default_value value[LW_DEFAULTS_MAX];
-  int held_count;
-  lw_held held[LW_HELD_MAX];
-  lw_held_part held_part[LW_HELD_PARTS];
   lw_telling courses, section;
   double moist_kn_per_m3, light_kn_per_m3, saturated_kn_per_m3; /* of a soil that nobody weighed */
 } lw_defaults;
 
 /** Gather them from the table of items. */
 void lw_defaults_gather(lw_defaults *defaults);
-/** As lw_case_settle, with the defaults gathered already and no copy beside the case: on faults it is left
- *  half filled in, and not settled. */
+/** As lw_case_settle, for a case that came from a sheet as it is: a cell is held against the table of items
+ *  when it is read, and its value is not held again. The defaults are gathered already, and there is no copy
+ *  beside the case: on faults it is left half filled in, and not settled. */
 lw_status lw_case_settle_in_place(const lw_tables *tables, const lw_defaults *defaults, lw_case *c,
                                   lw_faults *faults);
 

@@ -53,38 +53,9 @@ static void gather_telling(lw_item_part part, lw_telling *telling) {
   }
 }
 
-static lw_held held_of(const lw_item *item) {
-  bool choice = item->type == LW_ITEM_CHOICE;
-  return (lw_held){.low = choice ? 0.0 : item->low,
-                   .high = choice ? lw_item_word_count(item) - 1.0 : item->high,
-                   .offset = (uint16_t)item->offset,
-                   .type = (uint8_t)item->type,
-                   .kind = (uint8_t)item->kind};
-}
-
-static void gather_held(size_t stride, lw_held_part *part, lw_defaults *defaults) {
-  lw_item_walk walk = {0};
-  *part = (lw_held_part){.stride = stride, .first = defaults->held_count, .repeats = 1};
-  for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
-    if (item->stride != stride || lw_item_is_of_order(item)) {
-      continue;
-    }
-    assert(defaults->held_count < LW_HELD_MAX && item->offset <= UINT16_MAX);
-    defaults->held[defaults->held_count++] = held_of(item);
-    part->count++;
-    part->repeats = item->repeats > 0 ? item->repeats : 1;
-  }
-}
-
 void lw_defaults_gather(lw_defaults *defaults) {
-  static const size_t strides[LW_HELD_PARTS] = {0, sizeof(lw_case_soil), sizeof(lw_case_load),
-                                                sizeof(lw_case_point)};
   lw_item_walk walk = {0};
   defaults->count = 0;
-  defaults->held_count = 0;
-  for (int i = 0; i < LW_HELD_PARTS; i++) {
-    gather_held(strides[i], &defaults->held_part[i], defaults);
-  }
   gather_telling(LW_ABOUT_COURSES, &defaults->courses);
   gather_telling(LW_ABOUT_SECTION, &defaults->section);
   defaults->moist_kn_per_m3 = lw_default(&lw_items_ground, offsetof(lw_case, soil[0].unit_weight));

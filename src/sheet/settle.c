@@ -57,13 +57,6 @@ lw_status lw_case_settle_in_place(const lw_tables *tables, const lw_defaults *de
   }
   lw_settling s = {.tables = tables, .defaults = defaults, .c = c, .faults = faults};
   int before = faults->count;
-  if (any_filled_in(c)) {
-    forget_filled_in(c);
-  }
-  lw_settle_ranges(&s);
-  if (faults->count > before) {
-    return LW_FAULTS;
-  }
   lw_settle_conventions(&s);
   lw_settle_kind(&s);
   lw_settle_soils(&s);
@@ -84,22 +77,29 @@ lw_status lw_case_settle_in_place(const lw_tables *tables, const lw_defaults *de
   return c->settled ? LW_OK : LW_FAULTS;
 }
 
-/* A settled case may have been changed since: what it was filled in from no longer shows, its values do. */
-static lw_status hold_settled(const lw_tables *tables, lw_case *c, lw_faults *faults) {
+static lw_status hold_values(const lw_tables *tables, lw_case *c, lw_faults *faults) {
   lw_settling s = {.tables = tables, .c = c, .faults = faults};
   int before = faults->count;
-  lw_settle_each_range(&s);
+  lw_settle_ranges(&s);
   return faults->count == before ? LW_OK : LW_FAULTS;
 }
 
 lw_status lw_case_settle(const lw_tables *tables, lw_case *c, lw_faults *faults) {
+  /* A settled case may have been changed since: what it was filled in from no longer shows, its values do. */
   if (c->settled) {
-    return hold_settled(tables, c, faults);
+    return hold_values(tables, c, faults);
   }
   lw_case work = *c;
+  if (any_filled_in(&work)) {
+    forget_filled_in(&work);
+  }
+  lw_status status = hold_values(tables, &work, faults);
+  if (status != LW_OK) {
+    return status;
+  }
   lw_defaults defaults;
   lw_defaults_gather(&defaults);
-  lw_status status = lw_case_settle_in_place(tables, &defaults, &work, faults);
+  status = lw_case_settle_in_place(tables, &defaults, &work, faults);
   if (status == LW_OK) {
     *c = work;
   }

@@ -18,7 +18,6 @@ typedef struct lw_settling {
 #define LW_MILLIMETRE 0.001
 
 void lw_settle_ranges_of_order(lw_settling *s);
-void lw_settle_each_range(lw_settling *s); /* the same as the next, but it needs no defaults */
 void lw_settle_ranges(lw_settling *s); /* before all else: nothing is worked out of nonsense */
 void lw_settle_conventions(lw_settling *s); /* before all that follows from a method */
 void lw_settle_kind(lw_settling *s); /* courses or section, told from the items when not said */

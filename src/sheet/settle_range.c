@@ -71,51 +71,7 @@ static void hold_all(lw_settling *s, bool of_order) {
   }
 }
 
-/* The same by numbers alone, for it is done with each row of a schedule. */
-typedef struct glance {
-  bool given, doubtful;
-} glance;
-
-static glance glance_at(const lw_held *held, const void *where) {
-  if (held->type == LW_ITEM_QUANTITY) {
-    const lw_quantity *q = where;
-    bool given = q->origin != LW_ABSENT;
-    bool within = q->si >= held->low && q->si <= held->high;
-    return (glance){given, given && !(within && fits_kind((lw_kind)held->kind, q->kind, q->si))};
-  }
-  if (held->type == LW_ITEM_CHOICE) {
-    const lw_choice *choice = where;
-    bool given = choice->origin != LW_ABSENT;
-    return (glance){given, given && !(choice->value >= held->low && choice->value <= held->high)};
-  }
-  const lw_words *words = where;
-  bool given = words->origin != LW_ABSENT;
-  return (glance){given, given && !are_tame(words)};
-}
-
-/* A gap in the numbers is a fault of its own: behind it nothing is read. */
-static bool is_doubtful(const lw_defaults *defaults, const lw_held_part *part, const lw_case *c) {
-  glance seen = {.given = true};
-  for (int n = 0; n < part->repeats && seen.given; n++) {
-    seen.given = false;
-    for (int i = part->first; i < part->first + part->count; i++) {
-      const lw_held *held = &defaults->held[i];
-      glance at = glance_at(held, (const char *)c + held->offset + (size_t)n * part->stride);
-      if (at.doubtful) return true;
-      seen.given = seen.given || at.given;
-    }
-  }
-  return false;
-}
-
 void lw_settle_ranges(lw_settling *s) {
-  bool doubtful = false;
-  for (int i = 0; i < LW_HELD_PARTS && !doubtful; i++)
-    doubtful = is_doubtful(s->defaults, &s->defaults->held_part[i], s->c);
-  if (doubtful) hold_all(s, false);
-}
-
-void lw_settle_each_range(lw_settling *s) {
   hold_all(s, false);
 }
 

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "sheet/entry.h"
 #include "sheet/items.h"
 #include "support.h"
 
@@ -6,6 +7,7 @@
 #include <criterion/new/assert.h>
 
 #include <math.h>
+#include <stdio.h>
 #include <string.h>
 
 /* A case may be filled in by a program. It is held against the table of items as a sheet is. */
@@ -92,4 +94,51 @@ Test(sheet, a_settled_case_that_was_changed_is_held_again) {
   c.block_depth.si = 0.3;
   c.soil[0].friction.si = NAN;
   cr_expect(refused(&c, false), "what was assumed too");
+}
+
+static void count_faults(void *faults, int row, const lw_case *c, const lw_faults *of_row) {
+  (void)row, (void)c;
+  *(int *)faults += of_row->count;
+}
+
+/* The faults of a row whose one cell stands under the item. */
+static int faults_of_cell(const lw_item *item, int number, const char *cell) {
+  static lw_faults header;
+  char name[64], sheet[512];
+  int found = 0;
+  lw_item_print_name(item, number, name, sizeof name);
+  int length = snprintf(sheet, sizeof sheet, "%s\n%s\n", name, cell);
+  memset(&header, 0, sizeof header);
+  lw_schedule *schedule = lw_schedule_open(count_faults, &found, &header);
+  lw_schedule_feed(schedule, sheet, (size_t)length);
+  cr_expect_eq(lw_schedule_finish(schedule), LW_OK, "%s", name);
+  lw_schedule_close(schedule);
+  return found;
+}
+
+static void no_cell_beyond(const lw_item *item, int number) {
+  double wide = fmax(1.0, item->high - item->low);
+  double values[] = {item->high + 0.01 * wide, item->low - 0.01 * wide, 1e9, -1e9};
+  char cell[128];
+  for (size_t i = 0; i < sizeof values / sizeof *values; i++) {
+    lw_item_say(item, item->kind == LW_KIND_COUNT ? ceil(values[i]) + (i == 1 ? -1.0 : 1.0) : values[i], cell,
+                sizeof cell);
+    cr_expect(faults_of_cell(item, number, cell) > 0, "%s %d: %s is taken", item->name, number, cell);
+  }
+  if (item->kind == LW_KIND_ANGLE_OR_SHARE)
+    cr_expect(faults_of_cell(item, number, "2") > 0, "%s %d: a share of 2 is taken", item->name, number);
+}
+
+/* What a row's cells hold is not held again once it is in the case, so that no cell may let it by. */
+Test(sheet, a_cell_of_a_schedule_is_held_when_it_is_read) {
+  char long_words[LW_WORDS_MAX + 1];
+  memset(long_words, 'w', LW_WORDS_MAX);
+  long_words[LW_WORDS_MAX] = '\0';
+  for (size_t i = 0; i < lw_item_count(); i++) {
+    const lw_item *item = lw_item_at(i);
+    for (int n = item->repeats > 0 ? 1 : 0; n <= item->repeats; n++) {
+      if (item->type == LW_ITEM_QUANTITY) no_cell_beyond(item, n);
+      else cr_expect(faults_of_cell(item, n, long_words) > 0, "%s %d: long words are taken", item->name, n);
+    }
+  }
 }
