@@ -99,36 +99,7 @@ static double read_long(const char *bytes, size_t length, const parts *p) {
   return lw_read_double(copy, NULL);
 }
 
-/* Most numbers of a sheet are nothing else: a few digits, and a point among them. */
-static bool read_plain(const char *bytes, size_t length, double *value) {
-  uint64_t mantissa = 0;
-  size_t decimals = 0, digits = 0;
-  bool point = false;
-  if (length > EXACT_DIGITS) {
-    return false;
-  }
-  for (size_t i = 0; i < length; i++) {
-    if (is_digit(bytes[i])) {
-      mantissa = mantissa * 10 + (uint64_t)(bytes[i] - '0');
-      decimals += point ? 1 : 0;
-      digits++;
-    } else if (bytes[i] == '.' && !point) {
-      point = true;
-    } else {
-      return false;
-    }
-  }
-  if (digits == 0) {
-    return false;
-  }
-  *value = (double)mantissa / powers_of_ten[decimals];
-  return true;
-}
-
 bool lw_number_read(const char *bytes, size_t length, double *value) {
-  if (read_plain(bytes, length, value)) {
-    return true;
-  }
   parts p = {0};
   if (!take_apart(bytes, length, &p)) {
     return false;
