@@ -2,7 +2,6 @@
 #include "page.h"
 
 #include <stdarg.h>
-#include <stdint.h>
 #include <string.h>
 
 #include "base/print.h"
@@ -108,19 +107,9 @@ static bool controls(const unsigned char *at, size_t length) {
   return (length == 1 && (at[0] < 0x20 || at[0] == 0x7F)) || (length == 2 && at[0] == 0xC2 && at[1] < 0xA0);
 }
 
-/* Eight at a time: whether all are from blank to tilde. Below a blank the second sum has its highest bit set,
- * above a tilde the first or the third. */
-static bool eight_plain(const unsigned char *at) {
-  const uint64_t each = 0x0101010101010101;
-  uint64_t bytes;
-  memcpy(&bytes, at, sizeof bytes);
-  return ((bytes | (bytes - 0x20 * each) | (bytes + each)) & 0x80 * each) == 0;
-}
-
 /* Most text is nothing else. */
 static size_t plain_bytes(const unsigned char *at, size_t left) {
   size_t count = 0;
-  while (count + sizeof(uint64_t) <= left && eight_plain(at + count)) count += sizeof(uint64_t);
   while (count < left && at[count] >= 0x20 && at[count] < 0x7F) count++;
   return count;
 }
