@@ -2,8 +2,6 @@
 #include "profile.h"
 
 #include <math.h>
-#include <stddef.h>
-#include <string.h>
 
 #include "base/extremes.h"
 
@@ -242,10 +240,8 @@ void lw_thrust_add_water(const lw_plane *plane, lw_thrust *thrust) {
 
 lw_status lw_profile_integrate(const lw_plane *plane, const lw_law *law, double angle_rad, lw_thrust *thrust,
                                lw_error *error) {
-  lw_thrust made;
+  lw_thrust made = {0};
   tally sum = {0};
-  /* A profile is filled up to its count. */
-  memset(&made, 0, offsetof(lw_thrust, profile));
   if (walk_down(plane, law, &made, &sum) != LW_OK)
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NOT_FINITE,
                         "the pressure diagram cannot be integrated");
@@ -257,6 +253,6 @@ lw_status lw_profile_integrate(const lw_plane *plane, const lw_law *law, double 
   made.crack_depth_m = sum.crack_m;
   lw_thrust_add_water(plane, &made);
   lw_thrust_resolve(&made);
-  memcpy(thrust, &made, offsetof(lw_thrust, profile) + (size_t)made.profile_count * sizeof made.profile[0]);
+  *thrust = made;
   return LW_OK;
 }
