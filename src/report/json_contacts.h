@@ -29,6 +29,8 @@ typedef struct lw_bases {
   } base[LW_BASES_MAX];
 } lw_bases;
 
+/* Where people press the wall down: every contact without that, all else as it is shown. */
+void lw_json_lighter(lw_bases *bases);
 /* On which load case a check rests, and what of its resistance the forces do not tell. */
 void lw_json_basis(lw_bases *bases, json_t *entry, const lw_check *check);
 

@@ -52,6 +52,10 @@ static void add_situation(json_t *list, const lw_result *result, const lw_situat
   lw_json_set_text(entry, "why", s->why);
   if (!lw_json_set_double(entry, "water_depth_m", s->water_depth_m))
     lw_json_set_text(entry, "reason", lw_reason_slug(LW_REASON_NO_DEMAND));
+  if (s->people_down_kn_per_m > 0.0 || s->people_out_kn_per_m > 0.0) {
+    lw_json_set_double(entry, "people_down_kn_per_m", s->people_down_kn_per_m);
+    lw_json_set_double(entry, "people_out_kn_per_m", s->people_out_kn_per_m);
+  }
   if (s->name == LW_SITUATION_EARTHQUAKE) {
     lw_json_set_double(entry, "seismic_horizontal", s->load_case.ground.seismic.horizontal);
     lw_json_set_double(entry, "seismic_vertical", s->load_case.ground.seismic.vertical);
@@ -62,6 +66,7 @@ static void add_situation(json_t *list, const lw_result *result, const lw_situat
   lw_json_joints(entry, result, s);
   lw_json_slip(entry, result, s);
   lw_bases bases = {.list = lw_json_list(entry, "load_cases"), .result = result, .situation = s};
+  lw_json_lighter(&bases);
   json_t *checks = lw_json_list(entry, "checks");
   for (int i = 0; i < s->check_count; i++) add_check(checks, &bases, &s->check[i]);
 }
