@@ -118,6 +118,19 @@ typedef struct lw_contact {
   double uplift_kn_per_m;
 } lw_contact;
 
+/* Rankine or Coulomb for the whole wall on the plane that is its own, beside the numerical wedge. */
+typedef struct lw_compared {
+  const char *slug, *title, *source;
+  bool known, wedge_known;
+  lw_reason reason;             /* why it is not */
+  double coefficient;           /* of the lowest soil */
+  double formula_kn_per_m, wedge_kn_per_m;
+  double loads_kn_per_m;        /* of loads at a distance, level, beside the formula */
+  double by_formula_kn_per_m;   /* both along the thrust: what the wedge is set beside */
+  lw_difference difference;
+} lw_compared;
+enum { LW_COMPARED = 2 };       /* Rankine, Coulomb */
+
 /* One contact in one situation with the thrust on it and its recheck. */
 typedef struct lw_stage {
   lw_status status;         /* not LW_OK: nothing below holds, reason says why */
@@ -128,6 +141,8 @@ typedef struct lw_stage {
   double formula_kn_per_m;  /* the formula's own thrust, of soil and uniform load */
   lw_elastic elastic;       /* beside it, of the loads of limited width; used unless the wedge governs */
   lw_load_pressure elastic_by;  /* half-space, doubled or curves; wedge: left to the wedge */
+  double by_formula_kn_per_m;   /* formula and elastic along the thrust: what the wedge is set beside */
+  lw_difference difference;     /* why the wedge may differ from it */
   lw_wedge wedge;
   bool wedge_known;         /* false at rest, or when the wedge has no answer */
   bool wedge_governs;
@@ -190,6 +205,7 @@ typedef struct lw_situation {
   lw_joint joint[LW_COURSE_MAX];
   int check_count;
   lw_check check[LW_CHECK_MAX];
+  lw_compared compared[LW_COMPARED];  /* strengths of the site, water and earthquake of the situation */
   bool slip_known;          /* a circle was searched; slip.status says whether there is an answer */
   lw_slip slip;
   bool slip_light;               /* weights in it took their favourable factors, which was the worse */

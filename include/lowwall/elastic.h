@@ -111,6 +111,11 @@ typedef struct lw_elastic {
  *  from  [BOUSSINESQ1885 line, strip and point]; [TERZAGHI1954 curves]; tested by the closed forms */
 lw_elastic lw_elastic_push_on(const lw_plane *plane, lw_load_pressure by);
 
+/** As long as its level push is along a thrust of that direction.
+ *  in    angle_rad   of the thrust, from the horizontal   rad   any; at a right angle it is held to 1e-9
+ *  gives kN/m */
+double lw_elastic_along(const lw_elastic *elastic, double angle_rad);
+
 /** Record the push of each load and their sum. */
 void lw_elastic_record(const lw_plane *plane, lw_load_pressure by, const lw_elastic *push,
                        const lw_working *working);

@@ -27,6 +27,7 @@ typedef struct lw_influence_load {
 
 typedef struct lw_influence {
   double angle_rad;      /* from the horizontal */
+  double reach_m;        /* so far behind the rear of the top the line comes out of the ground */
   int count;
   lw_influence_load load[LW_LOAD_MAX];
 } lw_influence;

@@ -249,6 +249,25 @@ const char *lw_pressure_source(lw_pressure_method method, double slope_rad);
  *  load on wet ground in an earthquake. */
 bool lw_plane_is_plain(const lw_plane *plane);
 
+/* Why formula and wedge may differ on a plane. */
+typedef enum lw_difference {
+  LW_DIFFER_NOT,            /* they must agree */
+  LW_DIFFER_COHESION, LW_DIFFER_LAYERS, LW_DIFFER_LOADS,
+  LW_DIFFER_WET_SLOPE,      /* ground that rises from water within the height */
+  LW_DIFFER_BROKEN,         /* a slope that ends */
+  LW_DIFFER_WATER,          /* within the height */
+  LW_DIFFER_SHAKEN_LOAD,    /* on wet ground in an earthquake */
+  LW_DIFFER_STEEP,          /* nearly the friction angle */
+  LW_DIFFER_CURVE           /* the formula's surface is a curve, on a plane where others must agree */
+} lw_difference;
+/** The first of them that holds on this plane; never the curve, which only a formula knows. */
+lw_difference lw_plane_difference(const lw_plane *plane);
+
+/** How far the plane of active failure runs back for each metre up: tan(45° - φ/2).
+ *  in    friction_rad   φ   rad   0 to less than π/2
+ *  from  [RANKINE1857 level ground] */
+double lw_failure_run(double friction_rad);
+
 /** The critical wedge of one plane from that of another with the same angles and friction: both are the same
  *  figure at another size, so the failure plane stays and weights follow height, unit weights and load.
  *  out   scaled   unchanged when false

@@ -173,6 +173,19 @@ double lw_site_blocked_depth(const lw_site *site);
  *  note  1 Nothing is known of a bed that is only taken: it weighs nothing and spreads no load. */
 double lw_site_under(const lw_site *site);
 
+/** The least angle of friction of the soils behind; 0 without any. */
+double lw_site_least_friction(const lw_site *site);
+
+/** How far back a line from a foot up into the ground comes out of it, where the ground rises without end.
+ *  in    depth_m   of the foot below the ground above it      m   0 or more
+ *        run       of the line, back for each metre up        1   0 or more
+ *        rise      of the ground, up for each metre back      1   any
+ *  gives m; INFINITY where the ground is as steep as the line */
+double lw_line_out(double depth_m, double run, double rise);
+
+/** The same where the ground is level beyond slope_run_m of the site. */
+double lw_site_line_out(const lw_site *site, double depth_m, double run, double rise);
+
 /** The index of the soil at a depth below the top of the wall; on a boundary, the lower one. */
 int lw_site_soil_at(const lw_site *site, double depth_m);
 

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "situations_run.h"
 
+#include "compare.h"
 #include "place_run.h"
 #include "stage.h"
 
@@ -119,6 +120,7 @@ static void show(const lw_wall *wall, lw_situations *situations) {
       lw_place_find(wall, i, &above, &place);
       show_place(wall, &place, &searched, situation);
     }
+    lw_compare_methods(wall, situation);
   }
 }
 

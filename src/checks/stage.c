@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "stage.h"
 
+#include <lowwall/passive.h>
 #include <math.h>
 
 #include "base/extremes.h"
@@ -30,6 +31,13 @@ void lw_stage_end(lw_stage *stage) {
   stage->reason = LW_REASON_NOT_FINITE;
 }
 
+/* A curve may differ from the wedge even where every plane agrees. */
+static lw_difference difference_of(const lw_push *push) {
+  lw_difference of_plane = lw_plane_difference(&push->back.plane);
+  bool curved = push->formula == lw_active_routine_of(LW_PRESSURE_COULOMB, LW_ACTIVE_ANNEX_C);
+  return curved && of_plane == LW_DIFFER_NOT ? LW_DIFFER_CURVE : of_plane;
+}
+
 void lw_stage_show(const lw_push *push, lw_stage *stage) {
   stage->back = push->back;
   stage->thrust = push->thrust;
@@ -37,6 +45,9 @@ void lw_stage_show(const lw_push *push, lw_stage *stage) {
   stage->formula_kn_per_m = push->formula_kn_per_m;
   stage->elastic = push->elastic;
   stage->elastic_by = push->elastic_by;
+  stage->by_formula_kn_per_m =
+      push->formula_kn_per_m + lw_elastic_along(&push->elastic, push->thrust.angle_rad);
+  stage->difference = difference_of(push);
   stage->wedge = push->wedge;
   stage->wedge_known = push->wedge_known;
   stage->wedge_governs = push->wedge_governs;

@@ -11,9 +11,7 @@ static double wall_friction_of(const lw_case *c, const lw_site *site) {
   const lw_quantity *friction = &c->wall_friction;
   if (friction->origin == LW_ABSENT) return 0.0;
   if (friction->kind == LW_KIND_ANGLE) return friction->si;
-  double least = site->soil[0].friction_rad;
-  for (int i = 1; i < site->soil_count; i++) least = fmin(least, site->soil[i].friction_rad);
-  return friction->si * least;
+  return friction->si * lw_site_least_friction(site);
 }
 
 void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {

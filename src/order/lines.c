@@ -38,7 +38,7 @@ static void carrying(const lw_take_off *t, const lw_result *result) {
   }
   order->barrows = lw_barrows(t, order->loose_m3, loose_kg);
   order->pallets = (int)lw_pieces_up(blocks / t->o->pallet_mass.si);
-  order->pallet_distance_m = fmax(open_dig_reach(t), lw_influence_reach(&result->wall));
+  order->pallet_distance_m = fmax(open_dig_reach(t), result->influence.reach_m);
 }
 
 void lw_order_lines(const lw_laying *laying, const lw_result *result) {

@@ -129,3 +129,7 @@ lw_elastic lw_elastic_push_on(const lw_plane *plane, lw_load_pressure by) {
   if (made.push_kn_per_m > 0.0) made.height_m = moment / made.push_kn_per_m;
   return made;
 }
+
+double lw_elastic_along(const lw_elastic *elastic, double angle_rad) {
+  return elastic->push_kn_per_m / fmax(cos(angle_rad), 1e-9);
+}

@@ -51,6 +51,33 @@ bool lw_plane_is_plain(const lw_plane *plane) {
   return one_weight && turns_alike && is_even(plane);
 }
 
+static bool has_cohesion(const lw_plane *plane) {
+  for (int i = 0; i < plane->layer_count; i++)
+    if (plane->layer[i].cohesion_kpa > 0.0) return true;
+  return false;
+}
+
+/* Of straight ground and one soil: what its water or its slope does. */
+static lw_difference by_ground(const lw_plane *plane) {
+  bool slopes = !is_level(plane), wet = plane->water_depth_m < plane->height_m;
+  if (slopes && wet) return LW_DIFFER_WET_SLOPE;
+  if (isfinite(plane->slope_run_m) && slopes) return LW_DIFFER_BROKEN;
+  if (plane->water_depth_m > 0.0 && wet) return LW_DIFFER_WATER;
+  if (plane->water_depth_m <= 0.0 && plane->seismic.horizontal > 0.0) return LW_DIFFER_SHAKEN_LOAD;
+  return LW_DIFFER_STEEP;
+}
+
+lw_difference lw_plane_difference(const lw_plane *plane) {
+  if (lw_plane_is_plain(plane)) return LW_DIFFER_NOT;
+  if (has_cohesion(plane)) return LW_DIFFER_COHESION;
+  if (plane->layer_count > 1) return LW_DIFFER_LAYERS;
+  return plane->load_count > 0 ? LW_DIFFER_LOADS : by_ground(plane);
+}
+
+double lw_failure_run(double friction_rad) {
+  return tan(0.78539816339744830962 - friction_rad / 2.0);
+}
+
 bool lw_plane_is_one_figure(const lw_plane *plane) {
   bool shaken = plane->seismic.horizontal > 0.0;
   return lw_plane_is_plain(plane) || (is_level(plane) && !shaken && is_even(plane));

@@ -24,7 +24,7 @@ static void failure_plane(lw_sketch *s) {
 static void keep_free(lw_sketch *s) {
   const lw_wall *w = &s->result->wall;
   double rear = w->section.base_width_m, slope = tan(w->method.influence_rad);
-  double out = w->section.crest.x_m + lw_influence_reach(w);
+  double out = w->section.crest.x_m + s->result->influence.reach_m;
   double end = fmin(fmin(out, s->right_m), rear + s->top_m / slope);
   lw_xy_mm line[] = {lw_sketch_at(s, rear, 0.0), lw_sketch_at(s, end, (end - rear) * slope)};
   if (end <= rear) return;

@@ -5,8 +5,7 @@
 #include <string.h>
 
 static void compared(const lw_figures *figures, const lw_situation *situation) {
-  lw_compared both[LW_COMPARED];
-  lw_compare_methods(figures->result, situation, both);
+  const lw_compared *both = situation->compared;
   for (int i = 0; i < LW_COMPARED; i++) {
     lw_figures b = lw_figures_below(figures, both[i].slug);
     lw_figures_put_number(&b,

@@ -135,7 +135,7 @@ void lw_figures_of_stage(const lw_figures *figures, const lw_stage *stage) {
   if (stage->wedge_known) {
     put_all(figures, stage, wedges, COUNT(wedges));
     lw_figures_put(figures, &(lw_figure_word){"wedge_difference_kn_per_m", "wedge less formula", "kN/m", ""},
-                   stage->wedge.thrust_kn_per_m - lw_stage_by_formula(stage));
+                   stage->wedge.thrust_kn_per_m - stage->by_formula_kn_per_m);
   }
   put_contact(figures, stage);
 }

@@ -49,7 +49,7 @@ void lw_json_stage(json_t *object, const lw_result *result, const lw_stage *stag
   lw_json_set_text(object, "loads_by",
                    lw_stage_has_loads(stage) ? lw_load_theory_word(stage->elastic_by) : "");
   bool plain = stage->status != LW_OK || !stage->wedge_known;
-  lw_json_set_text(object, "difference_why", plain ? "" : lw_stage_difference_why(stage));
+  lw_json_set_text(object, "difference_why", plain ? "" : lw_difference_words(stage->difference));
   lw_figures of = into(object, result);
   if (stage->status == LW_OK) set_formula(object, stage);
   lw_figures_of_stage(&of, stage);

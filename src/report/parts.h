@@ -58,22 +58,8 @@ void lw_force_slug(const lw_result *result, const lw_force *force, char *out, si
 /* The level that moments of a stage are about: 0, or the underside of the pad. */
 double lw_stage_foot(const lw_result *result, const lw_stage *stage);
 
-/* Rankine and Coulomb for the whole wall, each beside the numerical wedge on its own plane. */
-typedef struct lw_compared {
-  const char *slug, *title, *source;
-  bool known, wedge_known;
-  lw_reason reason;
-  double formula_kn_per_m, wedge_kn_per_m, coefficient, angle_rad;
-  double loads_kn_per_m; /* of loads at a distance, level, beside the formula */
-  const char *why; /* they differ; "" when they must agree */
-} lw_compared;
-enum { LW_COMPARED = 2 };
-void lw_compare_methods(const lw_result *result, const lw_situation *situation,
-                        lw_compared compared[LW_COMPARED]);
-/* Why formula and wedge may differ on this plane; "" when they must agree. */
-const char *lw_difference_why(const lw_plane *plane);
-/* The same of a stage, whose formula may be of a curve. */
-const char *lw_stage_difference_why(const lw_stage *stage);
+/* Why formula and wedge differ; "" when they must agree. */
+const char *lw_difference_words(lw_difference difference);
 /* Where the formula of the thrust is from. */
 const char *lw_thrust_source(const lw_result *result);
 
@@ -84,8 +70,6 @@ void lw_building_instruction(const lw_result *result, char *out, size_t size);
 lw_reason lw_format_answer_reason(const lw_format_answer *answer);
 /* Loads of limited width push on this stage beside its formula. */
 bool lw_stage_has_loads(const lw_stage *stage);
-/* Formula and such loads together, along the thrust: what the wedge is set beside. */
-double lw_stage_by_formula(const lw_stage *stage);
 /* Whose theory such loads are carried by; "" without them. From memory, all of them. */
 const char *lw_loads_source(const lw_result *result);
 /* "half space", "doubled", "curves"; "uniform", "strip" ... */

@@ -48,7 +48,7 @@ static void loads(const lw_blocks *b) {
   lw_block_say(b, LW_BLOCK_FACT, "later",
                "nothing heavier than what is named above may stand, park or be stacked nearer "
                "than %.2f m to the rear of the top: the line at %.0f deg on the drawing",
-               lw_influence_reach(&b->result->wall), b->result->influence.angle_rad * LW_DEG_PER_RAD);
+               b->result->influence.reach_m, b->result->influence.angle_rad * LW_DEG_PER_RAD);
 }
 
 static void soil(const lw_blocks *b) {

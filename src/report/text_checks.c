@@ -156,8 +156,8 @@ static void say_push(const lw_page *page, const lw_situation *s) {
              lw_load_theory_word(stage->elastic_by));
   if (stage->wedge_known) {
     char difference[24];
-    const char *why = lw_stage_difference_why(stage);
-    double less = stage->wedge.thrust_kn_per_m - lw_stage_by_formula(stage);
+    const char *why = lw_difference_words(stage->difference);
+    double less = stage->wedge.thrust_kn_per_m - stage->by_formula_kn_per_m;
     lw_number_print(difference, sizeof difference, less, 2);
     bool differ = strcmp(difference, "0.00") != 0;
     lw_print(wedge, sizeof wedge, "%.2f by the numerical wedge, difference %s%s%s%s",

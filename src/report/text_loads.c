@@ -1,8 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "parts.h"
 
-#include <math.h>
-
 /* Lines of loads behind the wall, where the sheet gives any. */
 
 bool lw_stage_has_loads(const lw_stage *stage) {
@@ -29,10 +27,6 @@ const char *lw_loads_source(const lw_result *result) {
   if (result->situations.count == 0 || !lw_stage_has_loads(base)) return "";
   return base->elastic_by == LW_LOAD_PRESSURE_CURVES ? "[TERZAGHI1954 curves]"
                                                      : "[BOUSSINESQ1885 line, strip and point]";
-}
-
-double lw_stage_by_formula(const lw_stage *stage) {
-  return stage->formula_kn_per_m + stage->elastic.push_kn_per_m / fmax(cos(stage->thrust.angle_rad), 1e-9);
 }
 
 void lw_text_influence(const lw_page *page, const lw_result *result) {

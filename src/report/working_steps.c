@@ -124,7 +124,7 @@ static void compared_row(const lw_page *page, const lw_compared *c) {
     lw_page_sayf(page, "  ", "%s: %s", c->title, lw_reason_sentence(c->reason));
     return;
   }
-  double formula = c->formula_kn_per_m + c->loads_kn_per_m / fmax(cos(c->angle_rad), 1e-9);
+  double formula = c->by_formula_kn_per_m;
   if (c->wedge_known) {
     lw_number_print(difference, sizeof difference, c->wedge_kn_per_m - formula, 4);
     lw_number_print(wedge, sizeof wedge, c->wedge_kn_per_m, 4);
@@ -135,7 +135,8 @@ static void compared_row(const lw_page *page, const lw_compared *c) {
   if (c->loads_kn_per_m > 0.0)
     lw_page_sayf(page, "    ", "and %.4f kN/m of loads at a distance, level, in the difference",
                  c->loads_kn_per_m);
-  if (differs && c->why[0]) lw_page_sayf(page, "    ", "differ by %s", c->why);
+  const char *why = lw_difference_words(c->difference);
+  if (differs && why[0]) lw_page_sayf(page, "    ", "differ by %s", why);
 }
 
 void lw_working_compared(const lw_page *page, const lw_result *result) {
@@ -148,9 +149,7 @@ void lw_working_compared(const lw_page *page, const lw_result *result) {
     const lw_situation *s = &all->situation[i];
     /* The other situations have the water of the first. */
     if (s->name != LW_SITUATION_DRAINED && s->name != LW_SITUATION_OUTLET_BLOCKED) continue;
-    lw_compared compared[LW_COMPARED];
-    lw_compare_methods(result, s, compared);
     lw_page_sayf(page, " ", "%s", lw_situation_sentence(s->name));
-    for (int k = 0; k < LW_COMPARED; k++) compared_row(page, &compared[k]);
+    for (int k = 0; k < LW_COMPARED; k++) compared_row(page, &s->compared[k]);
   }
 }

@@ -120,7 +120,7 @@ static void diagram_sum(const lw_page *page, const lw_stage *stage, double sum) 
     lw_page_sayf(page, "  ", "P = %.4f kN/m: between these points the diagram is not straight", formula);
   if (stage->wedge_governs)
     lw_page_sayf(page, "  ", "The wedge pushes more, %.4f kN/m, and is used: %s.", used,
-                 lw_stage_difference_why(stage));
+                 lw_difference_words(stage->difference));
 }
 
 /* In one soil under an even load the pressure at the foot by hand; true only where it is that. */

@@ -158,6 +158,21 @@ double lw_site_blocked_depth(const lw_site *site) {
   return fmin(fmax(site->soil_below_top_m, site->overflow_below_top_m), site->water_depth_m);
 }
 
+double lw_site_least_friction(const lw_site *site) {
+  double least = site->soil_count > 0 ? site->soil[0].friction_rad : 0.0;
+  for (int i = 1; i < site->soil_count; i++) least = fmin(least, site->soil[i].friction_rad);
+  return least;
+}
+
+double lw_line_out(double depth_m, double run, double rise) {
+  return run * rise < 1.0 ? run * depth_m / (1.0 - run * rise) : INFINITY;
+}
+
+double lw_site_line_out(const lw_site *site, double depth_m, double run, double rise) {
+  double back = lw_line_out(depth_m, run, rise);
+  return back <= site->slope_run_m ? back : run * (depth_m + site->slope_run_m * rise);
+}
+
 int lw_site_soil_at(const lw_site *site, double depth_m) {
   int i = 0;
   while (i < site->soil_count - 1 && depth_m >= site->soil[i].bottom_m) i++;

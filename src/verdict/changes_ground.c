@@ -9,7 +9,6 @@
 
 enum { LOAD_STEPS_MOST = 60, PAD_STEPS_MOST = 20 };
 static const double STEP_M = 0.05, LOAD_STEP_M = 0.1, HELD_LEAST_M = 0.1;
-static const double QUARTER_PI = 0.78539816339744830962;
 
 static double or_zero(const lw_quantity *q) {
   return q->origin == LW_ABSENT ? 0.0 : q->si;
@@ -70,9 +69,9 @@ const lw_soil_row *lw_change_stone_row(const lw_tables *tables) {
 static lw_range wedge_range(const lw_result *now) {
   const lw_soil_row *row = lw_change_stone_row(now->tables);
   if (!row) return (lw_range){0};
-  double run = tan(QUARTER_PI - row->friction_rad / 2.0), rise = tan(now->wall.site.slope_rad);
-  if (run * rise >= 1.0) return (lw_range){0};
-  double reach = run * now->verdict.total_to_pad_m / (1.0 - run * rise);
+  double reach = lw_line_out(now->verdict.total_to_pad_m, lw_failure_run(row->friction_rad),
+                             tan(now->wall.site.slope_rad));
+  if (!isfinite(reach)) return (lw_range){0};
   return once(lw_change_steps_above(reach, STEP_M));
 }
 

@@ -8,8 +8,6 @@
 /* The wall's heights by every definition that laws use: as taken, and what of each is certain. A row that
  * only the taken height is past is a question, not an answer. */
 
-static const double QUARTER_PI = 0.78539816339744830962;
-
 static bool assumed(const lw_quantity *q) {
   return q->origin == LW_ASSUMED;
 }
@@ -122,20 +120,6 @@ static void greatest(lw_facts *f) {
       .left_out = total->left_out ? total->left_out : changed->left_out};
 }
 
-/* Where a line from the bottom rear, back by `run` for each metre up, comes out of the ground: its distance
- * back. rise: of the ground, likewise. */
-static double reach_of(const lw_site *site, double depth_m, double run, double rise) {
-  double back = run * rise < 1.0 ? run * depth_m / (1.0 - run * rise) : INFINITY;
-  if (back <= site->slope_run_m) return back;
-  return run * (depth_m + site->slope_run_m * rise);
-}
-
-static double least_friction(const lw_site *site) {
-  double least = site->soil_count > 0 ? site->soil[0].friction_rad : 0.0;
-  for (int i = 1; i < site->soil_count; i++) least = lw_smaller(least, site->soil[i].friction_rad);
-  return least;
-}
-
 static void reaches(lw_facts *f) {
   const lw_site *site = &f->wall->site;
   const lw_case *c = f->c;
@@ -144,12 +128,12 @@ static void reaches(lw_facts *f) {
   double depth = lw_larger(0.0, f->to_pad_m - below);
   bool slope = assumed(&c->ground_slope), level = assumed(&c->soil_below_top);
   double certain = level ? 0.0 : lw_larger(0.0, total->certain_m - below);
-  f->reach = (lw_span){.taken_m = reach_of(site, depth, 1.0, rise),
-                       .certain_m = reach_of(site, certain, 1.0, slope ? 0.0 : rise),
+  f->reach = (lw_span){.taken_m = lw_site_line_out(site, depth, 1.0, rise),
+                       .certain_m = lw_site_line_out(site, certain, 1.0, slope ? 0.0 : rise),
                        .left_out = slope   ? "ground slope"
                                    : level ? "soil below top"
                                            : total->left_out};
-  f->wedge_m = reach_of(site, depth, tan(QUARTER_PI - least_friction(site) / 2.0), rise);
+  f->wedge_m = lw_site_line_out(site, depth, lw_failure_run(lw_site_least_friction(site)), rise);
 }
 
 static void dig(lw_facts *f) {

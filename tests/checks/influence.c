@@ -4,7 +4,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "help.h"
+#include "../verdict/help.h"
 
 /* The line of influence: the bed of the other tests is 0.4 m high from its base and 0.3 m deep. */
 

@@ -73,7 +73,7 @@ static bool is_heavy(const lw_tables *tables, const lw_influence_load *load) {
 
 void lw_influence_find(const lw_case *c, const lw_tables *tables, const lw_wall *wall,
                        lw_influence *influence) {
-  *influence = (lw_influence){.angle_rad = wall->method.influence_rad};
+  *influence = (lw_influence){.angle_rad = wall->method.influence_rad, .reach_m = lw_influence_reach(wall)};
   for (int i = 0; i < LW_LOAD_MAX; i++) {
     if (!is_behind(&c->load[i])) continue;
     lw_influence_load *load = &influence->load[influence->count++];
