@@ -219,4 +219,14 @@ Test(order, a_ring_has_no_end) {
   cr_expect(order->plan.closed);
   for (int course = 1; course <= 3; course++) expect_course(order, course, (counted){40, 0, 0}, "ring");
   cr_expect(epsilon_eq(dbl, order->course[1].overlap_m, 0.2, 1e-6));
+  /* With joints of 10 mm 40 of them and no more: 16.4 m. */
+  order = order_of("run 1 length=16.4 m;run 1 radius=2.610141066 m;block tail length=360 mm;joint gap=10 mm");
+  for (int course = 1; course <= 3; course++) expect_course(order, course, (counted){40, 0, 0}, "open ring");
+}
+
+/* 1.63 m are three blocks of 400 mm and 430 mm: a half and a piece of 230 mm, for the other half serves as
+ * well; two pieces that are no halves would be two cuts. */
+Test(order, a_half_is_half_a_cut) {
+  const lw_order *order = order_of("run 1 length=1.63 m;course count=1");
+  expect_course(order, 1, (counted){3, 1, 1}, "1.63 m");
 }

@@ -157,6 +157,9 @@ Test(order, batter_is_read_at_three_stations) {
   cr_expect(epsilon_eq(dbl, p->station[0].lean_alarm_m, 0.008, 1e-9));
   cr_expect(epsilon_eq(dbl, p->station[2].reading_m, 0.02, 1e-9));
   cr_expect(epsilon_eq(dbl, p->station[2].lean_alarm_m, 0.006, 1e-9));
+  /* Behind is positive: a wall that comes out reads less. */
+  cr_expect(epsilon_eq(dbl, p->batter_reading_m, 0.03, 1e-9));
+  cr_expect(epsilon_eq(dbl, p->batter_alarm_m, 0.03 - 0.008, 1e-9));
 }
 
 /* Each diagonal of a rectangle once; its tolerance as an angle is d e / (a b): of 4.0 x 1.2 m 5 mm are 0.25

@@ -247,3 +247,32 @@ Test(section, fill_weighs_in_the_voids) {
   cr_expect(near(lw_section_weight(&a), 0.4 * 0.4 * (12.6 + 0.4 * 16.0)));
   cr_expect(near(lw_section_weight(&b), 0.4 * 0.4 * 22.0));
 }
+
+/* Blocks that taper, with fill as heavy as the block between their tails: nothing tells where one ends, and
+ * the course weighs as a full box about its middle. Without fill what is lost lies at the rear. */
+Test(section, fill_as_heavy_as_the_block_makes_the_course_whole) {
+  lw_case c = CASE("course count=3", "block height=200 mm", "block depth=300 mm", "block length=400 mm",
+                   "block tail length=240 mm", "block unit weight=21 kN/m3", "fill unit weight=21 kN/m3",
+                   "setback=20 mm");
+  lw_section s = built(&c);
+  for (int i = 0; i < 3; i++) {
+    cr_expect(near(s.part[i].weight_kn_per_m, 0.2 * 0.3 * 21.0), "course %d", i + 1);
+    cr_expect(near(s.part[i].x_m, 0.02 * i + 0.15), "course %d: %.6f", i + 1, s.part[i].x_m);
+  }
+  c.fill_unit_weight.origin = LW_ABSENT;
+  s = built(&c);
+  cr_expect(near(s.part[0].weight_kn_per_m, 0.8 * 0.2 * 0.3 * 21.0));
+  cr_expect_lt(s.part[0].x_m, 0.15);
+}
+
+/* The back of a stem on a slab goes on to the base in the line of its batter. */
+Test(section, back_leans_by_its_batter_whatever_it_stands_on) {
+  for (int thick = 0; thick <= 300; thick += 150) {
+    char slab[40];
+    snprintf(slab, sizeof slab, "slab thickness=%d mm", thick);
+    lw_case c = CASE("wall kind=section", "wall height=1.2 m", "wall embedment=300 mm", "base width=1 m",
+                     "back batter=9 deg", "top width=300 mm", slab);
+    lw_section s = built(&c);
+    cr_expect(near(s.back_lean, tan(9.0 * 3.14159265358979323846 / 180.0)), "%s: %.6f", slab, s.back_lean);
+  }
+}
