@@ -217,6 +217,7 @@ typedef struct lw_working {
   void (*heading)(void *context, const char *title);
   void (*step)(void *context, const lw_step *step);
   void (*line)(void *context, const lw_step *step);   /* one that is short; NULL: as any other */
+  void (*row)(void *context, const char *text);       /* of a table, as it is printed */
 } lw_working;
 
 /** Begin a part of the working. */
@@ -232,6 +233,13 @@ void lw_working_step(const lw_working *working, const lw_step *step, const char 
 void lw_working_line(const lw_working *working, const lw_step *step, const char *inserted, ...)
 #if defined(__GNUC__)
     __attribute__((format(printf, 3, 4)))
+#endif
+    ;
+
+/** Record a row of a table, its head included: 78 columns at most. */
+void lw_working_row(const lw_working *working, const char *format, ...)
+#if defined(__GNUC__)
+    __attribute__((format(printf, 2, 3)))
 #endif
     ;
 

@@ -35,3 +35,15 @@ void lw_working_line(const lw_working *working, const lw_step *step, const char 
   hand_on(working, working->line ? working->line : working->step, step, inserted, arguments);
   va_end(arguments);
 }
+
+void lw_working_row(const lw_working *working, const char *format, ...) {
+  if (working == NULL || working->row == NULL) {
+    return;
+  }
+  char text[160];
+  va_list arguments;
+  va_start(arguments, format);
+  lw_print_list(text, sizeof text, format, arguments);
+  va_end(arguments);
+  working->row(working->context, text);
+}

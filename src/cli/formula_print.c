@@ -15,8 +15,12 @@ static void text_step(void *context, const lw_step *step) {
                step->source[0] != '\0' ? "   " : "", step->source);
 }
 
+static void text_row(void *context, const char *row) {
+  lw_text_addf(context, "  %s\n", row);
+}
+
 lw_working lw_formula_text_working(lw_text *text) {
-  return (lw_working){.context = text, .heading = text_heading, .step = text_step};
+  return (lw_working){.context = text, .heading = text_heading, .step = text_step, .row = text_row};
 }
 
 static void json_heading(void *context, const char *title) {
@@ -33,8 +37,12 @@ static void json_step(void *context, const lw_step *step) {
   lw_formula_set(object, "value", step->value, NULL);
 }
 
+static void json_row(void *context, const char *row) {
+  lw_json_set_text(lw_json_entry(context), "row", row);
+}
+
 lw_working lw_formula_json_working(json_t *array) {
-  return (lw_working){.context = array, .heading = json_heading, .step = json_step};
+  return (lw_working){.context = array, .heading = json_heading, .step = json_step, .row = json_row};
 }
 
 void lw_formula_set(json_t *object, const char *key, double value, const char *reason) {

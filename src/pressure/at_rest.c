@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
-#include "profile.h"
+#include "base/bound.h"
+#include "profile_record.h"
 #include "seismic.h"
 
 /* Earth pressure of ground that does not move: Jaky's simplified coefficient, and EN 1997-1's for a slope. */
@@ -35,44 +36,47 @@ static double ratio_of(const lw_layer *layer) {
   return layer->overconsolidation > 0.0 ? layer->overconsolidation : 1.0;
 }
 
-static void record(const lw_plane *plane, const lw_thrust *thrust, const lw_working *working) {
-  const lw_layer *lowest = &plane->layer[lw_layer_at(plane, plane->height_m)];
-  double phi = lowest->friction_rad * LW_DEG_PER_RAD, beta = plane->slope_rad * LW_DEG_PER_RAD,
-         ratio = ratio_of(lowest);
-  bool once = ratio <= 1.0, mayne = plane->overconsolidation == LW_OCR_MAYNE_KULHAWY;
-  const char *power = mayne ? "(1 - sin phi)(1 + sin b) OCR^(sin phi), at most (1 + sin phi)/(1 - sin phi)"
-                            : "(1 - sin phi)(1 + sin b) OCR^0.5, at most (1 + sin phi)/(1 - sin phi)";
-  lw_working_heading(working, "At rest, on a vertical plane");
-  lw_step step = {.symbol = "K0",
-                  .formula = once ? "(1 - sin phi)(1 + sin b)" : power,
-                  .value = thrust->coefficient,
-                  .unit = "",
-                  .source = once    ? lw_pressure_source(LW_PRESSURE_AT_REST, plane->slope_rad)
-                            : mayne ? "[MAYNE-KULHAWY1982 unloading]"
-                                    : "[EN1997-1 9.5.2]"};
-  if (once)
-    lw_working_step(working, &step, "phi = %.2f deg, b = %.2f deg", phi, beta);
-  else
-    lw_working_step(working, &step, "phi = %.2f deg, b = %.2f deg, OCR = %.2f", phi, beta, ratio);
+static const char *formula_of(const lw_plane *plane, const lw_layer *layer) {
+  bool mayne = plane->overconsolidation == LW_OCR_MAYNE_KULHAWY;
+  if (ratio_of(layer) <= 1.0) return "(1 - sin phi)(1 + sin b)";
+  return mayne ? "min((1 - sin phi)(1 + sin b) OCR^(sin phi), (1 + sin phi)/(1 - sin phi))"
+               : "min((1 - sin phi)(1 + sin b) sqrt(OCR), (1 + sin phi)/(1 - sin phi))";
+}
+
+static const char *source_of(const lw_plane *plane, const lw_layer *layer) {
+  if (ratio_of(layer) <= 1.0) return lw_pressure_source(LW_PRESSURE_AT_REST, plane->slope_rad);
+  return plane->overconsolidation == LW_OCR_MAYNE_KULHAWY ? "[MAYNE-KULHAWY1982 unloading]"
+                                                          : "[EN1997-1 9.5.2]";
+}
+
+static void record(const lw_plane *plane, int i, double k, const lw_working *working) {
+  const lw_layer *layer = &plane->layer[i];
+  const lw_bound bound[] = {{"phi", layer->friction_rad * LW_DEG_PER_RAD, "deg"},
+                            {"b", plane->slope_rad * LW_DEG_PER_RAD, "deg"},
+                            {"OCR", ratio_of(layer), ""}};
+  if (working == NULL || !lw_layer_is_met(plane, i)) return;
+  const lw_step step = {"K0", formula_of(plane, layer), NULL, k, "", source_of(plane, layer)};
+  lw_layer_heading(plane, i, working);
+  lw_working_bound(working, &step, bound, sizeof bound / sizeof *bound);
 }
 
 lw_status lw_at_rest_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
                             const lw_working *working) {
   (void)state; /* at rest is its own state */
-  lw_law law = {.surcharge_factor = 1.0};
+  lw_law law = {.surcharge_factor = 1.0, .working = working};
   if (lw_plane_hold(plane, error) != LW_OK) return LW_NO_SOLUTION;
+  lw_working_heading(working, "At rest, on a vertical plane");
   for (int i = 0; i < plane->layer_count; i++) {
     const lw_layer *layer = &plane->layer[i];
     lw_status status = lw_at_rest_overconsolidated(plane->overconsolidation, layer->friction_rad,
                                                    plane->slope_rad, ratio_of(layer), &law.k[i], error);
     if (status != LW_OK) return status;
+    record(plane, i, law.k[i], working);
   }
   lw_seismic_part part;
   lw_status status = lw_seismic_find(LW_AT_REST, plane, &part, error);
   if (status == LW_OK) status = lw_profile_integrate(plane, &law, plane->slope_rad, thrust, error);
   if (status != LW_OK) return status;
-  record(plane, thrust, working);
-  lw_thrust_record(plane, thrust, working);
   lw_seismic_add(plane, &part, thrust, working);
   return LW_OK;
 }

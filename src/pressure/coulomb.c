@@ -2,7 +2,8 @@
 #include <math.h>
 #include <string.h>
 
-#include "profile.h"
+#include "base/bound.h"
+#include "profile_record.h"
 #include "seismic.h"
 
 /* Coulomb: the plane wedge with friction on the back, in closed form. [COULOMB1776 wedge] */
@@ -58,23 +59,27 @@ static lw_status coefficient_on(const lw_plane *plane, lw_earth_state state, con
   return LW_OK;
 }
 
-static void record(const lw_plane *plane, lw_earth_state state, const lw_thrust *thrust,
-                   const lw_working *working) {
-  const lw_layer *lowest = &plane->layer[lw_layer_at(plane, plane->height_m)];
-  const char *formula =
-      state == LW_PASSIVE
-          ? "cos^2(phi+t) / (cos^2 t cos(d-t) [1 - sqrt(sin(phi+d) sin(phi+b) / (cos(d-t) cos(t-b)))]^2)"
-          : "cos^2(phi-t) / (cos^2 t cos(d+t) [1 + sqrt(sin(phi+d) sin(phi-b) / (cos(d+t) cos(t-b)))]^2)";
-  lw_working_heading(working, "Coulomb, on the back");
-  lw_working_step(working,
-                  &(lw_step){.symbol = state == LW_PASSIVE ? "Kp" : "Ka",
-                             .formula = formula,
-                             .value = thrust->coefficient,
-                             .unit = "",
-                             .source = "[COULOMB1776 wedge]"},
-                  "phi = %.2f deg, d = %.2f deg, t = %.2f deg, b = %.2f deg",
-                  lowest->friction_rad * LW_DEG_PER_RAD, plane->wall_friction_rad * LW_DEG_PER_RAD,
-                  plane->batter_rad * LW_DEG_PER_RAD, plane->slope_rad * LW_DEG_PER_RAD);
+/* A layer's coefficient and what its cohesion takes off. */
+static void record(const lw_plane *plane, int i, lw_earth_state state, double k, const lw_working *working) {
+  const lw_layer *layer = &plane->layer[i];
+  const lw_bound bound[] = {{"phi", layer->friction_rad * LW_DEG_PER_RAD, "deg"},
+                            {"d", plane->wall_friction_rad * LW_DEG_PER_RAD, "deg"},
+                            {"t", plane->batter_rad * LW_DEG_PER_RAD, "deg"},
+                            {"b", plane->slope_rad * LW_DEG_PER_RAD, "deg"}};
+  bool passive = state == LW_PASSIVE;
+  const char *symbol = passive ? "Kp" : "Ka";
+  const lw_step step = {
+      symbol,
+      passive ? "cos^2(phi+t) / (cos^2 t cos(d-t) [1 - sqrt(sin(phi+d) sin(phi+b) / (cos(d-t) cos(t-b)))]^2)"
+              : "cos^2(phi-t) / (cos^2 t cos(d+t) [1 + sqrt(sin(phi+d) sin(phi-b) / (cos(d+t) cos(t-b)))]^2)",
+      NULL,
+      k,
+      "",
+      "[COULOMB1776 wedge]"};
+  if (working == NULL || !lw_layer_is_met(plane, i)) return;
+  lw_layer_heading(plane, i, working);
+  lw_working_bound(working, &step, bound, sizeof bound / sizeof *bound);
+  lw_cohesion_record(symbol, k, layer->cohesion_kpa, working);
 }
 
 lw_status lw_coulomb_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
@@ -82,7 +87,8 @@ lw_status lw_coulomb_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
   double theta = plane->batter_rad, beta = plane->slope_rad, delta = plane->wall_friction_rad;
   double sign = state == LW_PASSIVE ? -1.0 : 1.0;
   if (lw_plane_hold(plane, error) != LW_OK) return LW_NO_SOLUTION;
-  lw_law law = {.surcharge_factor = cos(theta) * cos(beta) / cos(theta - beta)};
+  lw_law law = {.surcharge_factor = cos(theta) * cos(beta) / cos(theta - beta), .working = working};
+  lw_working_heading(working, "Coulomb, on the back");
   /* A passive thrust with friction points above the normal: it lifts the wall. */
   double angle = state == LW_PASSIVE ? theta - delta : theta + delta;
   bool unsafe = false;
@@ -92,6 +98,7 @@ lw_status lw_coulomb_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
     lw_status status = coefficient_on(plane, state, &angles, &law.k[i], error);
     if (status != LW_OK) return status;
     law.cut_kpa[i] = sign * 2.0 * layer->cohesion_kpa * sqrt(law.k[i]);
+    record(plane, i, state, law.k[i], working);
     unsafe = unsafe || (state == LW_PASSIVE && delta > layer->friction_rad / 3.0 + 1e-9);
   }
   lw_seismic_part part;
@@ -99,8 +106,6 @@ lw_status lw_coulomb_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
   if (status == LW_OK) status = lw_profile_integrate(plane, &law, angle, thrust, error);
   if (status != LW_OK) return status;
   thrust->passive_unsafe = unsafe;
-  record(plane, state, thrust, working);
-  lw_thrust_record(plane, thrust, working);
   lw_seismic_add(plane, &part, thrust, working);
   return LW_OK;
 }

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
-#include "profile.h"
+#include "profile_record.h"
 
 /* A coefficient that a book or a report gives as a number, on the plane and along the direction of the method
  * that it stands in for. */
@@ -28,15 +28,16 @@ static lw_status thrust_by_number(lw_earth_state state, const lw_plane *plane, l
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_GIVEN_NUMBER,
                         "a coefficient that is given stands for a thrust without an earthquake");
   lw_law law = law_of(plane, state);
+  law.working = working;
   double angle = plane->along_ground ? plane->slope_rad : plane->batter_rad + plane->wall_friction_rad;
+  lw_working_heading(working, "By the coefficient that is given");
+  for (int i = 0; i < plane->layer_count && state != LW_AT_REST; i++)
+    if (lw_layer_is_met(plane, i)) {
+      lw_layer_heading(plane, i, working);
+      lw_cohesion_record("K", plane->coefficient, plane->layer[i].cohesion_kpa, working);
+    }
   lw_status status = lw_profile_integrate(plane, &law, angle, thrust, error);
   if (status != LW_OK) return status;
-  lw_working_heading(working, "By the coefficient that is given");
-  lw_working_step(
-      working,
-      &(lw_step){.symbol = "K", .formula = "given", .value = thrust->coefficient, .unit = "", .source = ""},
-      "%.5g, as a number", plane->coefficient);
-  lw_thrust_record(plane, thrust, working);
   return LW_OK;
 }
 

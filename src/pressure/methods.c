@@ -33,8 +33,8 @@ static bool is_level(const lw_plane *plane) {
 static bool is_even(const lw_plane *plane) {
   int layer = lw_layer_at(plane, 0.0);
   const lw_layer *soil = &plane->layer[layer];
-  bool one_soil = layer == lw_layer_at(plane, plane->height_m * (1.0 - 1e-12)) &&
-                  (layer == 0 || plane->slope_rad <= 0.0);
+  bool one_soil =
+      layer == lw_layer_at(plane, plane->height_m * (1.0 - 1e-12)) && (layer == 0 || plane->slope_rad <= 0.0);
   bool straight = is_level(plane) || isinf(plane->slope_run_m);
   /* At β = φ the critical wedge has no end, and no search finds its far side; an earthquake turns β by ψ. */
   double turned = lw_layer_turned(plane, layer, plane->water_depth_m <= 0.0);
@@ -81,38 +81,4 @@ double lw_failure_run(double friction_rad) {
 bool lw_plane_is_one_figure(const lw_plane *plane) {
   bool shaken = plane->seismic.horizontal > 0.0;
   return lw_plane_is_plain(plane) || (is_level(plane) && !shaken && is_even(plane));
-}
-
-void lw_thrust_record(const lw_plane *plane, const lw_thrust *thrust, const lw_working *working) {
-  if (!working) return;
-  lw_working_step(working,
-                  &(lw_step){.symbol = "P",
-                             .formula = "area of the pressure diagram over the plane",
-                             .value = thrust->total_kn_per_m,
-                             .unit = "kN/m",
-                             .source = ""},
-                  "H = %.3f m, q = %.2f kPa, soil weight %.2f kN/m3", plane->height_m, plane->surcharge_kpa,
-                  plane->layer[0].unit_weight_kn_per_m3);
-  lw_working_step(working,
-                  &(lw_step){.symbol = "Ph",
-                             .formula = "P cos a",
-                             .value = thrust->horizontal_kn_per_m,
-                             .unit = "kN/m",
-                             .source = ""},
-                  "%.3f cos %.2f deg", thrust->total_kn_per_m, thrust->angle_rad * LW_DEG_PER_RAD);
-  lw_working_step(working,
-                  &(lw_step){.symbol = "Pv",
-                             .formula = "P sin a",
-                             .value = thrust->vertical_kn_per_m,
-                             .unit = "kN/m",
-                             .source = ""},
-                  "%.3f sin %.2f deg", thrust->total_kn_per_m, thrust->angle_rad * LW_DEG_PER_RAD);
-  lw_working_step(working,
-                  &(lw_step){.symbol = "h",
-                             .formula = "moment of the diagram / P",
-                             .value = thrust->height_of_action_m,
-                             .unit = "m",
-                             .source = ""},
-                  "%.4f kN m/m / %.4f kN/m, above the foot of the plane",
-                  thrust->total_kn_per_m * thrust->height_of_action_m, thrust->total_kn_per_m);
 }

@@ -5,7 +5,7 @@
 #include <math.h>
 
 #include "base/bound.h"
-#include "profile.h"
+#include "profile_record.h"
 
 /* Thrusts by curved surfaces, each layer at its own coefficient, and the list of the methods. */
 
@@ -55,18 +55,10 @@ static lw_status by_annex_c(const asked *of, layer_law *law, lw_error *error) {
   return LW_OK;
 }
 
-/* Each layer has a coefficient of its own; only where there are several it is said which. */
-static void name_layer(const lw_plane *plane, int i, const lw_working *working) {
-  char name[80];
-  if (working == NULL || plane->layer_count == 1) return;
-  lw_print(name, sizeof name, "layer %d, below %.3f m", i + 1, i > 0 ? plane->layer[i - 1].bottom_m : 0.0);
-  lw_working_heading(working, name);
-}
-
 static lw_status integrate(const lw_plane *plane, layer_rule rule, const asked *all, lw_thrust *thrust,
                            lw_error *error) {
   double theta = plane->batter_rad, beta = plane->slope_rad, delta = plane->wall_friction_rad;
-  lw_law law = {.surcharge_factor = cos(theta) * cos(beta) / cos(theta - beta)};
+  lw_law law = {.surcharge_factor = cos(theta) * cos(beta) / cos(theta - beta), .working = all->working};
   double angle = all->state == LW_PASSIVE ? theta - delta : theta + delta;
   for (int i = 0; i < plane->layer_count; i++) {
     const lw_layer *layer = &plane->layer[i];
@@ -74,7 +66,7 @@ static lw_status integrate(const lw_plane *plane, layer_rule rule, const asked *
     layer_law found = {0};
     of.angles = (lw_wall_angles){layer->friction_rad, delta, theta, beta};
     of.cohesion_kpa = layer->cohesion_kpa;
-    name_layer(plane, i, all->working);
+    lw_layer_heading(plane, i, all->working);
     lw_status status = rule(&of, &found, error);
     if (status != LW_OK) return status;
     law.k[i] = found.k;
@@ -97,7 +89,6 @@ static lw_status thrust_by(const way *by, const asked *all, const lw_plane *plan
                         "curved surfaces are not computed in an earthquake");
   lw_working_heading(all->working, by->title);
   lw_status status = integrate(plane, by->rule, all, thrust, error);
-  if (status == LW_OK) lw_thrust_record(plane, thrust, all->working);
   return status;
 }
 

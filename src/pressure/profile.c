@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/extremes.h"
+#include "profile_record.h"
 
 /* A stretch of the plane within one layer, above or below the water: stress and pressure are smooth on it. */
 typedef struct stretch {
@@ -13,9 +14,10 @@ typedef struct stretch {
   double k;
 } stretch;
 
-/* Running sums: force and its moment about the plane's top. */
+/* Running sums: force and its moment about the plane's top. Told keeps what the working asks for. */
 typedef struct tally {
   double force, moment, load_force, load_moment, crack_m;
+  lw_told *told;
 } tally;
 
 /* A pressure down a stretch to be integrated: the whole, or what the uniform load makes of it. */
@@ -137,10 +139,59 @@ static void add_points(const lw_plane *plane, const lw_law *law, const stretch *
                            .surcharge_kpa = cracked ? 0.0 : load_share(plane, law, s, depth[i])};
 }
 
+/* One point of a stretch, for the working. */
+static void tell_point(const lw_plane *plane, const lw_law *law, const stretch *s, double depth_m,
+                       lw_told *told) {
+  double stress = s->stress_kpa + s->gradient * (depth_m - s->top_m) + load_stress(plane, law);
+  if (told->count == LW_TOLD_MAX) return;
+  told->point[told->count++] =
+      (lw_told_point){.depth_m = depth_m,
+                      .stress_kpa = stress,
+                      .soil_kpa = lw_larger(pressure_at(plane, law, s, depth_m), 0.0),
+                      .load_kpa = load_share(plane, law, s, depth_m),
+                      .layer = s->layer,
+                      .wet = s->top_m >= plane->water_depth_m,
+                      .begins = depth_m <= s->top_m,
+                      .curved = is_curved(plane, law, s),
+                      .k = s->k,
+                      .cut_kpa = law->cut_kpa[s->layer],
+                      .weight_kn_per_m3 = s->gradient};
+}
+
+/* The points between two depths, the first left out: a curve has five, for Simpson's rule. */
+static void tell_points(const lw_plane *plane, const lw_law *law, const stretch *s, double from_m,
+                        double to_m, lw_told *told) {
+  bool bends = is_curved(plane, law, s) && plane->crack != LW_CRACK_TRIANGLE;
+  int steps = bends ? 4 : 1;
+  if (to_m <= from_m) return;
+  for (int i = 1; i <= steps; i++)
+    tell_point(plane, law, s, i < steps ? from_m + (to_m - from_m) * i / steps : to_m, told);
+}
+
+/* A stretch with what it has added to the sums since before; the load's part bends at one depth within. */
+static void tell_stretch(const lw_plane *plane, const lw_law *law, const stretch *s, double bend_m,
+                         const tally *before, const tally *sum) {
+  lw_told *told = sum->told;
+  if (told == NULL) return;
+  int first = told->count;
+  double bend = lw_larger(lw_smaller(bend_m, s->bottom_m), s->top_m), foot = plane->height_m;
+  tell_point(plane, law, s, s->top_m, told);
+  tell_points(plane, law, s, s->top_m, bend, told);
+  tell_points(plane, law, s, bend, s->bottom_m, told);
+  lw_told_point *last = &told->point[told->count - 1];
+  for (lw_told_point *p = &told->point[first + 1]; p < last; p++)
+    p->skipped = p->curved && plane->crack == LW_CRACK_TRIANGLE;
+  last->ends = true;
+  last->area = sum->force - before->force;
+  last->moment = last->area * foot - (sum->moment - before->moment);
+  last->load_area = sum->load_force - before->load_force;
+  last->load_moment = last->load_area * foot - (sum->load_moment - before->load_moment);
+}
+
 /* What the load makes of the part of a stretch that pushes: all of it down to where the soil would push
  * without it, and so it is drawn. */
 static lw_status add_load(const lw_plane *plane, const lw_law *law, const stretch *s, lw_thrust *thrust,
-                          tally *sum) {
+                          tally *sum, const tally *before) {
   bool cohesive = plane->layer[s->layer].cohesion_kpa > 0.0 && load_stress(plane, law) > 0.0;
   double from = cohesive ? push_starts(plane, law, s, false) : s->top_m;
   curve load = {plane, law, s, true, false};
@@ -154,7 +205,9 @@ static lw_status add_load(const lw_plane *plane, const lw_law *law, const stretc
     add_points(plane, law, s, false, thrust);
   }
   if (integrate(load, s->top_m, from, &sum->load_force, &sum->load_moment) != LW_OK) return LW_NO_SOLUTION;
-  return integrate(load, from, s->bottom_m, &sum->load_force, &sum->load_moment);
+  if (integrate(load, from, s->bottom_m, &sum->load_force, &sum->load_moment) != LW_OK) return LW_NO_SOLUTION;
+  tell_stretch(plane, law, s, from, before, sum);
+  return LW_OK;
 }
 
 /* Soil without cohesion, as in most walls: all of it pushes, and the load's part is even. */
@@ -162,11 +215,13 @@ static void add_loose(const lw_plane *plane, const lw_law *law, const stretch *s
                       tally *sum) {
   double load = s->k * load_stress(plane, law), run = s->bottom_m - s->top_m;
   double p_top = pressure_at(plane, law, s, s->top_m), p_bottom = pressure_at(plane, law, s, s->bottom_m);
+  tally before = *sum;
   add_straight(s->top_m, s->bottom_m, p_top, p_bottom, sum);
   sum->load_force += load * run;
   sum->load_moment += load * 0.5 * (s->bottom_m * s->bottom_m - s->top_m * s->top_m);
   thrust->profile[thrust->profile_count++] = (lw_profile_point){s->top_m, p_top, load, 0.0};
   thrust->profile[thrust->profile_count++] = (lw_profile_point){s->bottom_m, p_bottom, load, 0.0};
+  tell_stretch(plane, law, s, s->top_m, &before, sum);
 }
 
 /* One stretch: cracked part without a push, the rest summed, both noted in the profile. */
@@ -183,13 +238,15 @@ static lw_status add_stretch(const lw_plane *plane, const lw_law *law, stretch s
     open.bottom_m = start;
     sum->crack_m = lw_larger(sum->crack_m, start);
     add_points(plane, law, &open, true, thrust);
+    tell_stretch(plane, law, &open, start, sum, sum);
   }
   if (start >= s.bottom_m) return LW_OK;
   s.stress_kpa += s.gradient * (start - s.top_m);
   s.top_m = start;
   curve whole = {plane, law, &s, false, false};
+  tally before = *sum;
   if (integrate(whole, s.top_m, s.bottom_m, &sum->force, &sum->moment) != LW_OK) return LW_NO_SOLUTION;
-  return add_load(plane, law, &s, thrust, sum);
+  return add_load(plane, law, &s, thrust, sum, &before);
 }
 
 static double next_break(const lw_plane *plane, double depth_m) {
@@ -238,10 +295,10 @@ void lw_thrust_add_water(const lw_plane *plane, lw_thrust *thrust) {
   }
 }
 
-lw_status lw_profile_integrate(const lw_plane *plane, const lw_law *law, double angle_rad, lw_thrust *thrust,
-                               lw_error *error) {
+static lw_status integrate_profile(const lw_plane *plane, const lw_law *law, double angle_rad, lw_told *told,
+                                   lw_thrust *thrust, lw_error *error) {
   lw_thrust made = {0};
-  tally sum = {0};
+  tally sum = {.told = told};
   if (walk_down(plane, law, &made, &sum) != LW_OK)
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NOT_FINITE,
                         "the pressure diagram cannot be integrated");
@@ -255,4 +312,20 @@ lw_status lw_profile_integrate(const lw_plane *plane, const lw_law *law, double 
   lw_thrust_resolve(&made);
   *thrust = made;
   return LW_OK;
+}
+
+/* The points are kept only for who reads them. */
+static lw_status integrate_told(const lw_plane *plane, const lw_law *law, double angle_rad, lw_thrust *thrust,
+                                lw_error *error) {
+  lw_told told;
+  told.count = 0;
+  lw_status status = integrate_profile(plane, law, angle_rad, &told, thrust, error);
+  if (status == LW_OK) lw_profile_record(plane, law, &told, thrust);
+  return status;
+}
+
+lw_status lw_profile_integrate(const lw_plane *plane, const lw_law *law, double angle_rad, lw_thrust *thrust,
+                               lw_error *error) {
+  if (law->working != NULL) return integrate_told(plane, law, angle_rad, thrust, error);
+  return integrate_profile(plane, law, angle_rad, NULL, thrust, error);
 }

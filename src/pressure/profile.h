@@ -13,6 +13,9 @@ typedef struct lw_law {
   double k_wet[LW_SOIL_MAX];
   double surcharge_factor; /* of a load per horizontal area on this plane */
   double (*curved)(const lw_layer *layer, double slope_rad, double stress_kpa);
+  /* Where the diagram is written to; NULL: nowhere. A curved law writes its pressure at one stress. */
+  const lw_working *working;
+  void (*tell_curved)(const lw_layer *layer, double slope_rad, double stress_kpa, const lw_working *working);
 } lw_law;
 
 /* Integrate the law down the plane: profile, thrust in a direction, its height, its surcharge part, water,
@@ -49,8 +52,5 @@ void lw_thrust_add_water(const lw_plane *plane, lw_thrust *thrust);
 
 /* Resolve thrust->total along thrust->angle. */
 void lw_thrust_resolve(lw_thrust *thrust);
-
-/* Record size, parts and height of a thrust. */
-void lw_thrust_record(const lw_plane *plane, const lw_thrust *thrust, const lw_working *working);
 
 #endif

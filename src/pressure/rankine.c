@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
-#include "profile.h"
+#include "base/bound.h"
+#include "profile_record.h"
 #include "seismic.h"
 
 /* Rankine: a soil mass on the point of failure throughout, thrust on a vertical plane, along the ground. */
@@ -71,41 +72,83 @@ static double sloped_passive(const lw_layer *layer, double slope_rad, double str
   return sloped(LW_PASSIVE, layer, slope_rad, stress_kpa);
 }
 
-static void record(const lw_plane *plane, lw_earth_state state, const lw_thrust *thrust,
-                   const lw_working *working) {
-  const lw_layer *lowest = &plane->layer[lw_layer_at(plane, plane->height_m)];
-  double phi = lowest->friction_rad * LW_DEG_PER_RAD, beta = plane->slope_rad * LW_DEG_PER_RAD;
-  const char *formula =
-      state == LW_PASSIVE ? "cos b (cos b + sqrt(cos^2 b - cos^2 phi)) / (cos b - sqrt(cos^2 b - cos^2 phi))"
-                          : "cos b (cos b - sqrt(cos^2 b - cos^2 phi)) / (cos b + sqrt(cos^2 b - cos^2 phi))";
-  lw_working_heading(working, "Rankine, on a vertical plane");
-  lw_working_step(working,
-                  &(lw_step){.symbol = state == LW_PASSIVE ? "Kp" : "Ka",
-                             .formula = formula,
-                             .value = thrust->coefficient,
-                             .unit = "",
-                             .source = "[RANKINE1857 loose earth]"},
-                  "b = %.2f deg, phi = %.2f deg", beta, phi);
+static void tell_sloped(const lw_layer *layer, double slope_rad, double stress_kpa,
+                        const lw_working *working) {
+  const lw_bound bound[] = {{"b", slope_rad * LW_DEG_PER_RAD, "deg"},
+                            {"phi", layer->friction_rad * LW_DEG_PER_RAD, "deg"},
+                            {"c", layer->cohesion_kpa, "kPa"},
+                            {"s", stress_kpa, "kPa"}};
+  const lw_step step = {
+      "p",
+      "cos b ((2 s cos^2 b + 2 c cos phi sin phi - sqrt(4 s^2 cos^2 b (cos^2 b - cos^2 phi) + "
+      "4 c^2 cos^2 phi + 8 c s cos^2 b sin phi cos phi))/cos^2 phi - s)",
+      NULL,
+      sloped_active(layer, slope_rad, stress_kpa),
+      "kPa",
+      "[MG1997 eq.18]"};
+  lw_working_bound(working, &step, bound, sizeof bound / sizeof *bound);
+}
+
+static void tell_sloped_passive(const lw_layer *layer, double slope_rad, double stress_kpa,
+                                const lw_working *working) {
+  const lw_bound bound[] = {{"b", slope_rad * LW_DEG_PER_RAD, "deg"},
+                            {"phi", layer->friction_rad * LW_DEG_PER_RAD, "deg"},
+                            {"c", layer->cohesion_kpa, "kPa"},
+                            {"s", stress_kpa, "kPa"}};
+  const lw_step step = {
+      "p",
+      "cos b ((2 s cos^2 b + 2 c cos phi sin phi + sqrt(4 s^2 cos^2 b (cos^2 b - cos^2 phi) + "
+      "4 c^2 cos^2 phi + 8 c s cos^2 b sin phi cos phi))/cos^2 phi - s)",
+      NULL,
+      sloped_passive(layer, slope_rad, stress_kpa),
+      "kPa",
+      "[MG1997 eq.18]"};
+  lw_working_bound(working, &step, bound, sizeof bound / sizeof *bound);
+}
+
+/* A layer's coefficient and, where its law is a straight line, what its cohesion takes off. */
+static void record(const lw_plane *plane, int i, lw_earth_state state, double k, const lw_working *working) {
+  const lw_layer *layer = &plane->layer[i];
+  const lw_bound bound[] = {{"b", plane->slope_rad * LW_DEG_PER_RAD, "deg"},
+                            {"phi", layer->friction_rad * LW_DEG_PER_RAD, "deg"}};
+  bool passive = state == LW_PASSIVE, curved = layer->cohesion_kpa > 0.0 && fabs(plane->slope_rad) > 1e-12;
+  const char *symbol = passive ? "Kp" : "Ka";
+  const lw_step step = {
+      symbol,
+      passive ? "cos b (cos b + sqrt(cos^2 b - cos^2 phi)) / (cos b - sqrt(cos^2 b - cos^2 phi))"
+              : "cos b (cos b - sqrt(cos^2 b - cos^2 phi)) / (cos b + sqrt(cos^2 b - cos^2 phi))",
+      NULL,
+      k,
+      "",
+      "[RANKINE1857 loose earth]"};
+  if (working == NULL || !lw_layer_is_met(plane, i)) return;
+  lw_layer_heading(plane, i, working);
+  if (curved) return;
+  lw_working_bound(working, &step, bound, sizeof bound / sizeof *bound);
+  lw_cohesion_record(symbol, k, layer->cohesion_kpa, working);
 }
 
 lw_status lw_rankine_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
                             const lw_working *working) {
-  lw_law law = {.surcharge_factor = 1.0};
+  lw_law law = {.surcharge_factor = 1.0, .working = working};
   if (lw_plane_hold(plane, error) != LW_OK) return LW_NO_SOLUTION;
+  lw_working_heading(working, "Rankine, on a vertical plane");
   double sign = state == LW_PASSIVE ? -1.0 : 1.0;
   for (int i = 0; i < plane->layer_count; i++) {
     const lw_layer *layer = &plane->layer[i];
     lw_status status = lw_rankine_coefficient(state, layer->friction_rad, plane->slope_rad, &law.k[i], error);
     if (status != LW_OK) return status;
     law.cut_kpa[i] = sign * 2.0 * layer->cohesion_kpa * sqrt(law.k[i]);
+    record(plane, i, state, law.k[i], working);
   }
-  if (fabs(plane->slope_rad) > 1e-12) law.curved = state == LW_PASSIVE ? sloped_passive : sloped_active;
+  if (fabs(plane->slope_rad) > 1e-12) {
+    law.curved = state == LW_PASSIVE ? sloped_passive : sloped_active;
+    law.tell_curved = state == LW_PASSIVE ? tell_sloped_passive : tell_sloped;
+  }
   lw_seismic_part part;
   lw_status status = lw_seismic_find(state, plane, &part, error);
   if (status == LW_OK) status = lw_profile_integrate(plane, &law, plane->slope_rad, thrust, error);
   if (status != LW_OK) return status;
-  record(plane, state, thrust, working);
-  lw_thrust_record(plane, thrust, working);
   lw_seismic_add(plane, &part, thrust, working);
   return LW_OK;
 }

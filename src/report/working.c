@@ -79,7 +79,7 @@ static void situation(const lw_page *page, const lw_result *result, const lw_sit
   }
   if (s->name == LW_SITUATION_STORM) lw_working_storm(page, &result->storm);
   factors(page, s);
-  lw_working_diagram(page, &s->base);
+  lw_working_governs(page, &s->base);
   stage(page, result, s, &s->base, (lw_place){LW_AT_BASE, 0});
   stage(page, result, s, &s->pad, (lw_place){LW_AT_PAD, 0});
   lw_working_joints(page, result, s);

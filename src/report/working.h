@@ -21,8 +21,8 @@ typedef struct lw_recorder {
 lw_working lw_recorder_working(lw_recorder *recorder);
 void lw_recorder_print(const lw_recorder *recorder, const lw_page *page);
 void lw_recorder_free(lw_recorder *recorder);
-/* The pressure diagram of a stage, where it breaks. */
-void lw_working_diagram(const lw_page *page, const lw_stage *stage);
+/* Where the wedge pushes more than the formula. */
+void lw_working_governs(const lw_page *page, const lw_stage *stage);
 /* One step: symbol = formula, the numbers put in, the value with its unit and source. */
 void lw_working_say(const lw_page *page, const lw_step *step);
 /* A recorder whose steps go straight onto a page, which must outlive it. */

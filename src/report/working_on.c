@@ -11,6 +11,10 @@ static void step_taken(void *context, const lw_step *step) {
   lw_working_say(context, step);
 }
 
+static void row_taken(void *context, const char *row) {
+  lw_page_linef(context, LW_TONE_PLAIN, "  %s", row);
+}
+
 lw_working lw_page_working(lw_page *page) {
-  return (lw_working){.context = page, .heading = heading_taken, .step = step_taken};
+  return (lw_working){.context = page, .heading = heading_taken, .step = step_taken, .row = row_taken};
 }

@@ -40,19 +40,29 @@ static void record_heading(void *context, const char *title) {
   lw_print(recorder->waiting + used, sizeof recorder->waiting - used, "%s%s", used > 0 ? ": " : "", title);
 }
 
-static void record_step(void *context, const lw_step *step) {
-  lw_recorder *recorder = context;
+/* Where the next line goes, after a heading that waits. */
+static lw_page page_of(lw_recorder *recorder) {
   lw_page page = {.out = &recorder->steps[recorder->at], .style = recorder->style};
   if (recorder->waiting[0]) {
     lw_page_blank(&page);
     lw_page_say(&page, " ", recorder->waiting);
     recorder->waiting[0] = '\0';
   }
+  return page;
+}
+
+static void record_step(void *context, const lw_step *step) {
+  lw_page page = page_of(context);
   lw_working_say(&page, step);
 }
 
+static void record_row(void *context, const char *row) {
+  lw_page page = page_of(context);
+  lw_page_linef(&page, LW_TONE_PLAIN, "  %s", row);
+}
+
 lw_working lw_recorder_working(lw_recorder *recorder) {
-  return (lw_working){.context = recorder, .heading = record_heading, .step = record_step};
+  return (lw_working){.context = recorder, .heading = record_heading, .step = record_step, .row = record_row};
 }
 
 /* The first situation whose steps are the very same; -1: none. */

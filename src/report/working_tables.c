@@ -105,60 +105,11 @@ static void check_sums(const lw_page *page, const lw_stage *stage, const lw_sums
   sums_line(page, "as used in the checks", &used);
 }
 
-/* What the diagram adds up to between two of its points, straight from one to the other. */
-static double area_between(const lw_profile_point *a, const lw_profile_point *b) {
-  return 0.5 * (a->soil_kpa + b->soil_kpa) * (b->depth_m - a->depth_m);
-}
-
-/* The diagram is the formula's; a wedge that pushes more takes its place. */
-static void diagram_sum(const lw_page *page, const lw_stage *stage, double sum) {
-  double formula = stage->formula_kn_per_m, used = stage->thrust.total_kn_per_m;
-  bool straight = fabs(sum - formula) <= 1e-9 * fmax(formula, 1.0);
-  if (straight)
-    lw_page_linef(page, LW_TONE_PLAIN, "  %-54s%20.4f", "sum of the areas = P", sum);
-  else
-    lw_page_sayf(page, "  ", "P = %.4f kN/m: between these points the diagram is not straight", formula);
-  if (stage->wedge_governs)
-    lw_page_sayf(page, "  ", "The wedge pushes more, %.4f kN/m, and is used: %s.", used,
-                 lw_difference_words(stage->difference));
-}
-
-/* In one soil under an even load the pressure at the foot by hand; true only where it is that. */
-static void by_hand(const lw_page *page, const lw_stage *stage) {
-  const lw_plane *plane = &stage->back.plane;
-  const lw_thrust *t = &stage->thrust;
-  const lw_layer *soil = &plane->layer[0];
-  bool dry = plane->water_depth_m >= plane->height_m;
-  double wet = soil->saturated_unit_weight_kn_per_m3 - plane->water_unit_weight_kn_per_m3;
-  double weight = dry ? soil->unit_weight_kn_per_m3 : wet;
-  double foot = t->coefficient * (weight * plane->height_m + plane->surcharge_kpa);
-  double printed = t->profile[t->profile_count - 1].soil_kpa;
-  bool simple = lw_plane_is_plain(plane) && fabs(foot - printed) <= 1e-9 * fmax(printed, 1.0);
-  if (!simple) return;
-  lw_page_sayf(page, "  ", "At the foot: K (weight x depth + q) = %.4f x (%.2f x %.3f + %.2f) = %.3f kPa%s",
-               t->coefficient, weight, plane->height_m, plane->surcharge_kpa, printed,
-               dry ? "" : ", the soil's weight less the water's");
-}
-
-void lw_working_diagram(const lw_page *page, const lw_stage *stage) {
-  const lw_thrust *thrust = &stage->thrust;
-  double sum = 0.0;
-  if (stage->status != LW_OK || thrust->profile_count == 0) return;
-  lw_page_blank(page);
-  lw_page_sayf(
-      page, " ",
-      "Pressure on the plane of %.3f m, along the thrust's own direction; the push is the area of it",
-      stage->back.plane.height_m);
-  lw_page_linef(page, LW_TONE_PLAIN, "  %10s%20s%12s%12s%20s", "depth m", "soil and load kPa", "of it load",
-                "water kPa", "soil area to here");
-  for (int i = 0; i < thrust->profile_count; i++) {
-    const lw_profile_point *p = &thrust->profile[i];
-    if (i > 0) sum += area_between(p - 1, p);
-    lw_page_linef(page, LW_TONE_PLAIN, "  %10.3f%20.3f%12.3f%12.3f%20.4f", p->depth_m, p->soil_kpa,
-                  p->surcharge_kpa, p->water_kpa, sum);
-  }
-  diagram_sum(page, stage, sum);
-  by_hand(page, stage);
+/* The formula's push stands above; a wedge that pushes more takes its place. */
+void lw_working_governs(const lw_page *page, const lw_stage *stage) {
+  if (stage->status != LW_OK || !stage->wedge_governs) return;
+  lw_page_sayf(page, "  ", "The wedge pushes more, %.4f kN/m, and is used: %s.", stage->thrust.total_kn_per_m,
+               lw_difference_words(stage->difference));
 }
 
 /* The courses above a joint count from the joint; people count them from the ground. */

@@ -41,6 +41,11 @@ static void take_line(void *context, const lw_step *step) {
   brief(&w->page, step, tail);
 }
 
+static void take_row(void *context, const char *row) {
+  const written *w = context;
+  lw_page_linef(&w->page, LW_TONE_PLAIN, "  %s", row);
+}
+
 static void take_step(void *context, const lw_step *step) {
   const written *w = context;
   lw_working_say(&w->page, step);
@@ -127,7 +132,8 @@ static void write_check(const lw_page *page, const lw_result *result, const lw_s
                         const lw_stage *shown, const lw_check *check) {
   lw_basis by;
   written w = {.page = *page, .check = check};
-  lw_working working = {.context = &w, .heading = heading, .step = take_step, .line = take_line};
+  lw_working working = {
+      .context = &w, .heading = heading, .step = take_step, .line = take_line, .row = take_row};
   if (!lw_check_basis(&result->wall, result->tables, s, check, &by)) return;
   if (!same_forces(&by.stage, shown)) {
     if (may_be_lighter(shown) && !may_be_lighter(&by.stage))

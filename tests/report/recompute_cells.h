@@ -10,6 +10,8 @@ typedef struct cell {
   double value, half;
 } cell;
 
+/* What stands in so many bytes: a number, or nothing. */
+cell recompute_cell(const char *begin, size_t length);
 /* The columns at the end of a line, by their widths; the first words take what is left. */
 bool recompute_columns(const char *line, const int *widths, int count, cell *out);
 /* What a cell comes to beside what is printed. */
@@ -28,5 +30,9 @@ cell recompute_after(const char *line, const char *words);
 const char *recompute_slices(recompute *r, const char *line);
 const char *recompute_courses(recompute *r, const char *line);
 const char *recompute_fence(recompute *r, const char *line);
+
+/* --- the tables of earth pressure --- */
+const char *recompute_pressure(recompute *r, const char *line);
+const char *recompute_load(recompute *r, const char *line);
 
 #endif

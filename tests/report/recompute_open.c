@@ -12,6 +12,11 @@ const recompute_kind RECOMPUTE_STATED[] = {
     {"Ground behind b = ", "the ground as it was put in"},
     {"Pressure on the plane of # m", "a heading"},
     {"Joint #, moments about", "a heading"},
+    {"layer #, below # m", "a heading"},
+    {"Push on the base: ", "a heading"},
+    {"Rankine, on a vertical plane: ", "a heading"},
+    {"Coulomb, on the back: ", "a heading"},
+    {"At rest, on a vertical plane: ", "a heading"},
     {"EN #-# annex C", "a heading"},
     {"Push on the base: EN #-# annex C", "a heading"},
     {"Bearing by EN #-#", "a heading"},
@@ -50,10 +55,6 @@ const recompute_kind RECOMPUTE_STATED[] = {
 
 const recompute_kind RECOMPUTE_OPEN[] = {
     /* Earth pressure, the tables of forces and of pressure. */
-    {"P = area of the pressure diagram over the plane", "the areas are not there"},
-    {"Ph = P cos a", "a is bound to no number, P has too few digits"},
-    {"Pv = P sin a", "a is bound to no number, P has too few digits"},
-    {"h = moment of the diagram / P", "the moment is worked back from the height"},
     {"rho = failure plane", "the reach alone gives no angle"},
     {"W = weight of the soil above the plane", "a strip is counted as soil"},
     {"C = cohesion x length", "the lengths are not there"},
@@ -63,8 +64,6 @@ const recompute_kind RECOMPUTE_OPEN[] = {
     {"psi = atan(kh/(# - kv))", "two formulas in one"},
     {"KE = Coulomb's coefficient", "no formula"},
     {"dP = thrust in the earthquake", "no formula"},
-    {"P = # kN/m: between these points", "no areas where the diagram is curved"},
-    {"At the foot: K (weight x depth + q)", "not a step"},
     {"and # kN/m of loads at a distance", "level loads beside an inclined thrust"},
     /* Contact and checks. */
     {"sums: ", "of forces that are not shown"},

@@ -6,10 +6,10 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* The tables of forces, of pressure, of the two formulas and of the checks: what a row says that it comes to,
+/* The tables of forces, of the two formulas and of the checks: what a row says that it comes to,
  * and what the columns add up to. */
 
-static cell cell_of(const char *begin, size_t length) {
+cell recompute_cell(const char *begin, size_t length) {
   char text[40], *end;
   snprintf(text, sizeof text, "%.*s", (int)length, begin);
   const char *at = text + strspn(text, " ");
@@ -26,7 +26,7 @@ bool recompute_columns(const char *line, const int *widths, int count, cell *out
   if (length < all + 2) return false;
   const char *at = line + length - all;
   for (int i = 0; i < count; i++) {
-    out[i] = cell_of(at, (size_t)widths[i]);
+    out[i] = recompute_cell(at, (size_t)widths[i]);
     at += widths[i];
   }
   return true;
@@ -106,34 +106,6 @@ static const char *forces(recompute *r, const char *line) {
   return line;
 }
 
-/* --- pressure: areas between its points; what the load makes of it is never more than the whole --- */
-
-enum { DEPTH, SOIL, LOAD, WATER, AREA_TO, PRESSURE_COLUMNS };
-
-static cell area_between(const cell *a, const cell *b) {
-  cell mean = {true, 0.5 * (a[SOIL].value + b[SOIL].value), 0.5 * (a[SOIL].half + b[SOIL].half)};
-  cell run = {true, b[DEPTH].value - a[DEPTH].value, a[DEPTH].half + b[DEPTH].half};
-  return times(mean, run);
-}
-
-static const char *pressure(recompute *r, const char *line) {
-  static const int WIDTHS[PRESSURE_COLUMNS] = {10, 20, 12, 12, 20};
-  cell before[PRESSURE_COLUMNS] = {0}, of[PRESSURE_COLUMNS], sum = {true, 0.0, 0.0};
-  for (line = recompute_next(line); recompute_columns(line, WIDTHS, PRESSURE_COLUMNS, of);
-       line = recompute_next(line)) {
-    if (!of[DEPTH].there) break;
-    if (before[DEPTH].there) sum = plus(sum, area_between(before, of));
-    recompute_hold(r, line, "area to here", sum, of[AREA_TO]);
-    bool more = of[LOAD].value > of[SOIL].value + of[LOAD].half + of[SOIL].half;
-    if (more) recompute_fails(r, line, "more of the load than there is");
-    memcpy(before, of, sizeof before);
-  }
-  static const int LAST[] = {20};
-  if (!recompute_begins(line, "  sum of the areas = P")) return line;
-  if (recompute_columns(line, LAST, 1, of)) recompute_hold(r, line, "sum of the areas", sum, of[0]);
-  return recompute_next(line);
-}
-
 /* --- the two formulas, each beside its wedge --- */
 
 enum { K, P, WEDGE, DIFFERENCE, COMPARED_COLUMNS };
@@ -150,7 +122,7 @@ static const char *compared(recompute *r, const char *line) {
     cell made = plus(of[WEDGE], minus(of[P]));
     const char *loads = recompute_next(line);
     if (recompute_begins(loads, "    and ")) {
-      cell less = cell_of(loads + 8, strcspn(loads + 8, " "));
+      cell less = recompute_cell(loads + 8, strcspn(loads + 8, " "));
       made = plus(made, minus(less));
       line = loads;
     }
@@ -167,11 +139,11 @@ static const char *checks(recompute *r, const char *line) {
       recompute_states(r, line);
       continue;
     }
-    cell holds = cell_of(line + 23, 8), pushes = cell_of(line + 31, 8);
+    cell holds = recompute_cell(line + 23, 8), pushes = recompute_cell(line + 31, 8);
     const char *unit = line + 40;
     size_t used = evaluate_unit(unit);
     unit += used + strspn(unit + used, " -");
-    cell has = cell_of(unit, strcspn(unit, " \n"));
+    cell has = recompute_cell(unit, strcspn(unit, " \n"));
     if (!holds.there || !pushes.there || pushes.value <= pushes.half) continue;
     cell made = {true, holds.value / pushes.value, 0.0};
     made.half = fmax(fabs((holds.value + holds.half) / (pushes.value - pushes.half) - made.value),
@@ -188,7 +160,8 @@ typedef struct table {
 
 const char *recompute_table(recompute *r, const char *line) {
   static const table ALL[] = {{"part area weight ", forces},
-                              {"depth m soil and load kPa of it load", pressure},
+                              {"depth g s K pc p A M", recompute_pressure},
+                              {"depth pq A M", recompute_load},
                               {"K P wedge difference", compared},
                               {"holds pushes has needs", checks},
                               {"The worst of # circles: ", recompute_slices},

@@ -1,0 +1,168 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "profile_record.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "base/bound.h"
+
+enum { SIZE = 24, TERMS = 440 };
+
+static const char SOIL_ROW[] = "%8s%8s%10s%9s%8s%10s%10s%10s";
+static const char LOAD_ROW[] = "%8s%10s%10s%10s";
+
+/* As many decimals as leave a blank before it in its column; nothing where it is not there. */
+static const char *fit(char *out, double value, int decimals, int columns, bool there) {
+  out[0] = '\0';
+  for (; there && decimals >= 0; decimals--) {
+    lw_number_print(out, SIZE, value, decimals);
+    if ((int)strlen(out) < columns) break;
+  }
+  return out;
+}
+
+void lw_layer_heading(const lw_plane *plane, int layer, const lw_working *working) {
+  char name[80];
+  if (working == NULL || plane->layer_count == 1) return;
+  lw_print(name, sizeof name, "layer %d, below %.3f m", layer + 1,
+           layer > 0 ? fmax(plane->layer[layer - 1].bottom_m, 0.0) : 0.0);
+  lw_working_heading(working, name);
+}
+
+bool lw_layer_is_met(const lw_plane *plane, int layer) {
+  double top = layer > 0 ? plane->layer[layer - 1].bottom_m : 0.0;
+  return plane->layer[layer].bottom_m > 0.0 && top < plane->height_m;
+}
+
+void lw_cohesion_record(const char *symbol, double k, double cohesion_kpa, const lw_working *working) {
+  char formula[40];
+  if (working == NULL || cohesion_kpa <= 0.0) return;
+  lw_print(formula, sizeof formula, "2 c sqrt(%s)", symbol);
+  const lw_bound bound[] = {{"c", cohesion_kpa, "kPa"}, {symbol, k, ""}};
+  lw_working_bound(working, &(lw_step){"pc", formula, NULL, 2.0 * cohesion_kpa * sqrt(k), "kPa", ""}, bound,
+                   2);
+}
+
+/* --- before the table --- */
+
+static void tell_load(const lw_plane *plane, const lw_law *law) {
+  const lw_bound bound[] = {{"q", plane->surcharge_kpa, "kPa"},
+                            {"t", plane->batter_rad * LW_DEG_PER_RAD, "deg"},
+                            {"b", plane->slope_rad * LW_DEG_PER_RAD, "deg"}};
+  const lw_step step = {
+      "qb", "q cos t cos b/cos(t - b)", NULL, plane->surcharge_kpa * law->surcharge_factor, "kPa", ""};
+  bool spread = fabs(law->surcharge_factor - 1.0) > 1e-12 && plane->surcharge_kpa > 0.0;
+  if (spread) lw_working_bound(law->working, &step, bound, sizeof bound / sizeof *bound);
+}
+
+/* What each layer weighs below water. */
+static void tell_weights(const lw_plane *plane, const lw_law *law, const lw_told *told) {
+  int said = -1;
+  for (int i = 0; i < told->count; i++) {
+    const lw_told_point *p = &told->point[i];
+    if (!p->wet || p->layer == said) continue;
+    said = p->layer;
+    char symbol[12] = "gb";
+    if (plane->layer_count > 1) lw_print(symbol, sizeof symbol, "gb%d", said + 1);
+    const lw_bound bound[] = {{"gsat", plane->layer[said].saturated_unit_weight_kn_per_m3, "kN/m3"},
+                              {"gw", plane->water_unit_weight_kn_per_m3, "kN/m3"}};
+    const lw_step step = {symbol, "gsat - gw", NULL, p->weight_kn_per_m3, "kN/m3", ""};
+    lw_working_bound(law->working, &step, bound, sizeof bound / sizeof *bound);
+  }
+}
+
+/* --- the table --- */
+
+static void head(const lw_plane *plane, const lw_law *law, bool curved) {
+  char title[140];
+  lw_print(title, sizeof title,
+           "Pressure on the plane of %.3f m: p = K s - pc, not below 0%s; A areas, M about the foot",
+           plane->height_m, curved ? ", or Mohr's" : "");
+  lw_working_heading(law->working, title);
+  lw_working_row(law->working, SOIL_ROW, "depth", "g", "s", "K", "pc", "p", "A", "M");
+  lw_working_row(law->working, SOIL_ROW, "m", "kN/m3", "kPa", "", "kPa", "kPa", "kN/m", "kNm/m");
+}
+
+static void soil_row(const lw_told_point *p, const lw_working *working) {
+  char depth[SIZE], g[SIZE], s[SIZE], k[SIZE], cut[SIZE], soil[SIZE], area[SIZE], moment[SIZE];
+  bool by_k = !p->curved, cuts = by_k && fabs(p->cut_kpa) > 0.0;
+  lw_working_row(working, SOIL_ROW, fit(depth, p->depth_m, 4, 8, true),
+                 fit(g, p->weight_kn_per_m3, 3, 8, !p->begins), fit(s, p->stress_kpa, 4, 10, true),
+                 fit(k, p->k, 5, 9, by_k), fit(cut, p->cut_kpa, 4, 8, cuts),
+                 fit(soil, p->soil_kpa, 4, 10, !p->skipped), fit(area, p->area, 4, 10, p->ends),
+                 fit(moment, p->moment, 4, 10, p->ends));
+}
+
+static void load_row(const lw_told_point *p, const lw_working *working) {
+  char depth[SIZE], load[SIZE], area[SIZE], moment[SIZE];
+  lw_working_row(working, LOAD_ROW, fit(depth, p->depth_m, 4, 8, true), fit(load, p->load_kpa, 4, 10, true),
+                 fit(area, p->load_area, 4, 10, p->ends), fit(moment, p->load_moment, 4, 10, p->ends));
+}
+
+/* --- after it --- */
+
+/* "0.2345 + 1.2345": of every stretch that pushes. */
+static void terms(const lw_told *told, size_t offset, char *out, size_t size) {
+  size_t used = 0;
+  out[0] = '\0';
+  for (int i = 0; i < told->count && used + SIZE < size; i++) {
+    const lw_told_point *p = &told->point[i];
+    double value = *(const double *)(const void *)((const char *)p + offset);
+    if (!p->ends || fabs(value) <= 0.0) continue;
+    used += (size_t)lw_print(out + used, size - used, "%s%.4f", used > 0 ? " + " : "", value);
+  }
+  if (used == 0) lw_print(out, size, "0.0000");
+}
+
+static void tell_sums(const lw_told *told, const lw_thrust *thrust, const lw_working *working) {
+  char areas[TERMS], moments[TERMS];
+  terms(told, offsetof(lw_told_point, area), areas, sizeof areas);
+  terms(told, offsetof(lw_told_point, moment), moments, sizeof moments);
+  lw_working_step(working, &(lw_step){"P", "sum of A", NULL, thrust->total_kn_per_m, "kN/m", ""}, "%s",
+                  areas);
+  if (thrust->total_kn_per_m > 0.0)
+    lw_working_step(working, &(lw_step){"h", "sum of M / P", NULL, thrust->height_of_action_m, "m", ""},
+                    "(%s)/%.4f, above the foot of the plane", moments, thrust->total_kn_per_m);
+}
+
+static void tell_parts(const lw_thrust *thrust, const lw_working *working) {
+  const lw_bound bound[] = {{"P", thrust->total_kn_per_m, "kN/m"},
+                            {"a", thrust->angle_rad * LW_DEG_PER_RAD, "deg"}};
+  const lw_step level = {"Ph", "P cos a", NULL, thrust->horizontal_kn_per_m, "kN/m", ""};
+  const lw_step down = {"Pv", "P sin a", NULL, thrust->vertical_kn_per_m, "kN/m", ""};
+  lw_working_bound(working, &level, bound, 2);
+  lw_working_bound(working, &down, bound, 2);
+}
+
+static void tell_load_sums(const lw_told *told, const lw_thrust *thrust, const lw_working *working) {
+  char areas[TERMS], moments[TERMS];
+  terms(told, offsetof(lw_told_point, load_area), areas, sizeof areas);
+  terms(told, offsetof(lw_told_point, load_moment), moments, sizeof moments);
+  lw_working_heading(working, "Of it the uniform load's");
+  lw_working_row(working, LOAD_ROW, "depth", "pq", "A", "M");
+  lw_working_row(working, LOAD_ROW, "m", "kPa", "kN/m", "kNm/m");
+  for (int i = 0; i < told->count; i++) load_row(&told->point[i], working);
+  lw_working_step(working,
+                  &(lw_step){"Pq", "sum of A, P at most", NULL, thrust->surcharge_kn_per_m, "kN/m", ""},
+                  "min(%s, %.4f)", areas, thrust->total_kn_per_m);
+  lw_working_step(working, &(lw_step){"hq", "sum of M / sum of A", NULL, thrust->surcharge_height_m, "m", ""},
+                  "(%s)/(%s)", moments, areas);
+}
+
+void lw_profile_record(const lw_plane *plane, const lw_law *law, const lw_told *told,
+                       const lw_thrust *thrust) {
+  bool curved = false;
+  for (int i = 0; i < told->count; i++) curved = curved || told->point[i].curved;
+  tell_load(plane, law);
+  tell_weights(plane, law, told);
+  head(plane, law, curved);
+  for (int i = 0; i < told->count; i++) soil_row(&told->point[i], law->working);
+  for (int i = 0; i < told->count; i++) {
+    const lw_told_point *p = &told->point[i];
+    if (p->curved && p->ends && p->soil_kpa > 0.0)
+      law->tell_curved(&plane->layer[p->layer], plane->slope_rad, p->stress_kpa, law->working);
+  }
+  tell_sums(told, thrust, law->working);
+  tell_parts(thrust, law->working);
+  if (thrust->surcharge_kn_per_m > 0.0) tell_load_sums(told, thrust, law->working);
+}
