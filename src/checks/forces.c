@@ -1,8 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "forces.h"
 
-#include <assert.h>
-
 /* No default: whoever adds a kind says whose factor it takes. */
 double lw_factor_of(const lw_factors *factors, lw_force_kind kind) {
   switch (kind) {
@@ -28,16 +26,4 @@ double lw_factor_of(const lw_factors *factors, lw_force_kind kind) {
 
 double lw_forces_factor(const lw_forces *forces, lw_force_kind kind) {
   return forces->factors.factored ? lw_factor_of(&forces->factors, kind) : 1.0;
-}
-
-void lw_forces_put(lw_forces *forces, int index, lw_force force) {
-  assert(index >= 0 && index < LW_FORCE_MAX);
-  force.factor = lw_forces_factor(forces, force.kind);
-  force.horizontal_kn_per_m *= force.factor;
-  force.vertical_kn_per_m *= force.factor;
-  forces->force[index] = force;
-}
-
-void lw_forces_add(lw_forces *forces, lw_force force) {
-  lw_forces_put(forces, forces->count++, force);
 }

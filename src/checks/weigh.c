@@ -15,13 +15,14 @@ void lw_check_not_shown(lw_check *check, lw_reason reason) {
 
 lw_check lw_check_begin(const lw_check_context *context, const lw_stage *stage, lw_check_kind kind,
                         const char *unit) {
-  lw_check check = {.kind = kind,
+  bool known = stage->status == LW_OK;
+  return (lw_check){.kind = kind,
                     .at = context->place->at,
                     .joint = lw_place_joint(context->place),
                     .unit = unit,
+                    .holds = known ? LW_HOLDS : LW_CANNOT_SHOW,
+                    .reason = known ? LW_REASON_NONE : stage->reason,
                     .counts = true};
-  if (stage->status != LW_OK) lw_check_not_shown(&check, stage->reason);
-  return check;
 }
 
 void lw_check_tell_has(const lw_check *check, const char *formula, const lw_working *working) {
