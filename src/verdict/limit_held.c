@@ -88,7 +88,7 @@ static lw_so is_so(const lw_facts *f, lw_only_if narrow, const char **left_out) 
 /* The gravest of them, the word it is by, and the item that leaves it open. */
 static lw_so one_is_so(const lw_facts *f, unsigned words, lw_only_if *by, const char **left_out) {
   lw_so so = LW_SO_NOT;
-  for (unsigned i = 0; i < LW_ONLY_IF_COUNT && so != LW_SO_YES; i++) {
+  for (unsigned i = 0; words >> i != 0 && so != LW_SO_YES; i++) {
     const char *open = NULL;
     lw_so this = words & 1u << i ? is_so(f, (lw_only_if)i, &open) : LW_SO_NOT;
     if (this <= so) continue;

@@ -106,10 +106,14 @@ void lw_reasons_add(lw_reaching *to, const lw_because *because, const char *text
   if (r) lw_print(r->text, sizeof r->text, "%s", text);
 }
 
-lw_digits lw_two_decimals(double value) {
+lw_digits lw_digits_of(double value, int decimals) {
   lw_digits digits;
-  lw_number_print(digits.text, sizeof digits.text, value, 2);
+  lw_number_print(digits.text, sizeof digits.text, value, decimals);
   return digits;
+}
+
+lw_digits lw_two_decimals(double value) {
+  return lw_digits_of(value, 2);
 }
 
 const char *lw_reasons_distance(const lw_quantity *q, char *out, size_t size) {

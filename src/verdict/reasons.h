@@ -43,6 +43,7 @@ const char *lw_reasons_question(const char *left_out, char *out, size_t size);
 typedef struct lw_digits {
   char text[32];
 } lw_digits;
+lw_digits lw_digits_of(double value, int decimals);
 lw_digits lw_two_decimals(double value);
 
 /* "0.80 m away", or "at a distance not known, so taken as 1.00 m". */

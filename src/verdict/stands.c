@@ -87,17 +87,18 @@ static void tell_short(const lw_check *check, const lw_situation *s, char *out, 
   char by[24] = "";
   /* Where the resultant is outside the ratio is 0 whatever the moments say: no share of them is missing. */
   if (check->reason != LW_REASON_OUTSIDE_BASE)
-    lw_print(by, sizeof by, percent < 1.0 ? " by %.1f %%" : " by %.0f %%", percent);
-  lw_print(out, size, "Falls short%s: %s, %s, has %.2f and needs %.2f; %s.", by, words,
-           lw_situation_sentence(s->name), check->has.value, check->needs.known ? check->needs.value : 1.0,
-           meaning_of(check));
+    lw_print(by, sizeof by, " by %s %%", lw_digits_of(percent, percent < 1.0 ? 1 : 0).text);
+  lw_print(out, size, "Falls short%s: %s, %s, has %s and needs %s; %s.", by, words,
+           lw_situation_sentence(s->name), lw_two_decimals(check->has.value).text,
+           lw_two_decimals(check->needs.known ? check->needs.value : 1.0).text, meaning_of(check));
 }
 
 static void tell_holds(const lw_check *check, const lw_situation *s, char *out, size_t size) {
   char words[48], numbers[64] = "nothing pushes this way";
   lw_check_words(check, words, sizeof words);
   if (check->has.known && check->needs.known)
-    lw_print(numbers, sizeof numbers, "it has %.2f and needs %.2f", check->has.value, check->needs.value);
+    lw_print(numbers, sizeof numbers, "it has %s and needs %s", lw_two_decimals(check->has.value).text,
+             lw_two_decimals(check->needs.value).text);
   lw_print(out, size, "Every deciding check holds; the nearest to its limit is %s, %s: %s.", words,
            lw_situation_sentence(s->name), numbers);
 }
