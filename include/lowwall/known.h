@@ -160,6 +160,12 @@ typedef enum lw_cue {
 #define LW_LOADS_ASKED(X) \
   X(GARDEN, "garden") X(VEHICLE, "vehicle") X(PEOPLE_SITTING_DOWN, "people-sitting-down") \
   X(PEOPLE_SITTING_OUT, "people-sitting-out") X(PEOPLE_LEANING, "people-leaning")
+/* What stands in for an answer that is left out, and for what a study needs. */
+#define LW_SOILS_ASKED(X) X(LOAM, "loam") X(CLAY_LOAM, "clay loam") X(CRUSHED_ROCK, "crushed rock")
+#define LW_INTERFACES_ASKED(X) \
+  X(BASE, "assumed base") X(JOINT, "assumed joint") X(WALL, "assumed wall")
+#define LW_MATERIALS_ASKED(X) X(SOLID_BLOCK, "solid concrete block") X(LOOSE_GRAVEL, "loose gravel")
+#define LW_PLANT_ASKED(X) X(HAND_RAMMER, "hand rammer") X(USUAL, "medium plate compactor")
 typedef enum lw_known_row {
 #define LW_KNOWN_CLEARANCE_ROW(name, slug) LW_CLEARANCE_##name,
 #define LW_KNOWN_THRESHOLD_ROW(name, slug, unit) LW_THRESHOLD_##name,
@@ -167,15 +173,25 @@ typedef enum lw_known_row {
 #define LW_KNOWN_ORDERING_ROW(name, slug, unit) LW_ORDERING_##name,
 #define LW_KNOWN_CONDITION_ROW(name, slug) LW_CONDITION_##name,
 #define LW_KNOWN_LOAD_ROW(name, slug) LW_LOAD_OF_##name,
+#define LW_KNOWN_SOIL_ROW(name, slug) LW_SOIL_OF_##name,
+#define LW_KNOWN_INTERFACE_ROW(name, slug) LW_ASSUMED_##name,
+#define LW_KNOWN_MATERIAL_ROW(name, slug) LW_MATERIAL_OF_##name,
+#define LW_KNOWN_PLANT_ROW(name, slug) LW_PLANT_OF_##name,
   LW_CLEARANCES(LW_KNOWN_CLEARANCE_ROW) LW_THRESHOLDS(LW_KNOWN_THRESHOLD_ROW)
   LW_FENCES(LW_KNOWN_FENCE_ROW) LW_ORDERINGS(LW_KNOWN_ORDERING_ROW)
   LW_CONDITIONS(LW_KNOWN_CONDITION_ROW) LW_LOADS_ASKED(LW_KNOWN_LOAD_ROW)
+  LW_SOILS_ASKED(LW_KNOWN_SOIL_ROW) LW_INTERFACES_ASKED(LW_KNOWN_INTERFACE_ROW)
+  LW_MATERIALS_ASKED(LW_KNOWN_MATERIAL_ROW) LW_PLANT_ASKED(LW_KNOWN_PLANT_ROW)
 #undef LW_KNOWN_CLEARANCE_ROW
 #undef LW_KNOWN_THRESHOLD_ROW
 #undef LW_KNOWN_FENCE_ROW
 #undef LW_KNOWN_ORDERING_ROW
 #undef LW_KNOWN_CONDITION_ROW
 #undef LW_KNOWN_LOAD_ROW
+#undef LW_KNOWN_SOIL_ROW
+#undef LW_KNOWN_INTERFACE_ROW
+#undef LW_KNOWN_MATERIAL_ROW
+#undef LW_KNOWN_PLANT_ROW
   LW_KNOWN_COUNT
 } lw_known_row;
 

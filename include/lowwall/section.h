@@ -3,6 +3,7 @@
 #define LOWWALL_SECTION_H
 
 #include <lowwall/case.h>
+#include <lowwall/tables.h>
 
 #ifdef __cplusplus
 extern "C" {
@@ -68,8 +69,12 @@ typedef struct lw_section {
   lw_corner outline[LW_OUTLINE_MAX];       /* counter-clockwise, starting at the toe; no cap overhang */
 } lw_section;
 
-/** The section of a settled case; geometry that does not close was a fault before. */
-void lw_section_build(const lw_case *c, lw_section *section);
+/** The section of a settled case; geometry that does not close was a fault before.
+ *  in    c        settled
+ *        tables   of a wall of courses: what the concrete of a filled hollow block weighs; a solid section
+ *                 takes nothing from them, and NULL will do
+ *  out   section */
+void lw_section_build(const lw_case *c, const lw_tables *tables, lw_section *section);
 
 /** A copy without what lies past the counts of its lists, which means nothing. */
 void lw_section_copy(const lw_section *from, lw_section *to);

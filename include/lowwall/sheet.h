@@ -212,8 +212,9 @@ typedef struct lw_defaults {
   double moist_kn_per_m3, light_kn_per_m3, saturated_kn_per_m3; /* of a soil that nobody weighed */
 } lw_defaults;
 
-/** Gather them from the table of items. */
-void lw_defaults_gather(lw_defaults *defaults);
+/** Gather them from the table of items, and from the rows that stand in for an answer that is left out.
+ *  in    tables   in effect */
+void lw_defaults_gather(const lw_tables *tables, lw_defaults *defaults);
 /** As lw_case_settle, for a case that came from a sheet as it is: a cell is held against the table of items
  *  when it is read, and its value is not held again. The defaults are gathered already, and there is no copy
  *  beside the case: on faults it is left half filled in, and not settled. */

@@ -275,14 +275,7 @@ typedef struct lw_threshold_row {
 
 /* tables/ordering.csv: allowances, loose volumes, densities: what an order needs beyond the wall itself. A
  * row with the name of an item of the sheet is what that item is when it is left out. */
-typedef struct lw_ordering_row {
-  char slug[LW_NAME_MAX];          /* block-allowance · settlement · pad-stone-density ... */
-  char name[LW_NOTE_MAX];          /* in plain words */
-  double value;                    /* in `unit`, SI */
-  char unit[8];                    /* m · kg · "" */
-  char note[LW_NOTE_MAX];
-  lw_origin_note from;
-} lw_ordering_row;
+typedef lw_threshold_row lw_ordering_row; /* slug: block-allowance · settlement ... */
 
 /* One name of any list and its row, for finding it by a hash. */
 typedef struct lw_name_slot {
@@ -353,6 +346,10 @@ const lw_load_row *lw_known_load(const lw_tables *tables, lw_known_row row);
 const lw_condition_row *lw_known_condition(const lw_tables *tables, lw_known_row row);
 const lw_clearance_row *lw_known_clearance(const lw_tables *tables, lw_known_row row);
 const lw_threshold_row *lw_known_threshold(const lw_tables *tables, lw_known_row row); /* never NULL */
+const lw_soil_row *lw_known_soil(const lw_tables *tables, lw_known_row row);           /* nor these */
+const lw_interface_row *lw_known_interface(const lw_tables *tables, lw_known_row row);
+const lw_material_row *lw_known_material(const lw_tables *tables, lw_known_row row);
+const lw_plant_row *lw_known_plant(const lw_tables *tables, lw_known_row row);
 /* The value of a row of thresholds, fences or ordering, which tables have once they are read. */
 double lw_known_value(const lw_tables *tables, lw_known_row row);
 const lw_clearance_row *lw_tables_clearance(const lw_tables *tables, const char *slug);

@@ -8,7 +8,6 @@
 /* The wall while it is built, with compaction plant behind the newest course. */
 
 static const double GRAVITY = 9.80665;
-static const char USUAL_PLANT[] = "medium plate compactor", HAND[] = "hand rammer";
 
 static bool given(const lw_quantity *q) {
   return q->origin == LW_GIVEN;
@@ -43,7 +42,7 @@ void lw_plant_build(const lw_case *c, const lw_tables *tables, lw_plant *plant) 
   bool named = c->plant.origin == LW_GIVEN;
   bool numbers = given(&c->plant_mass) || given(&c->plant_force) || given(&c->plant_width);
   *plant = (lw_plant){.named = named || numbers};
-  from_row(lw_tables_plant(tables, named ? c->plant.text : USUAL_PLANT), plant);
+  from_row(named ? lw_tables_plant(tables, c->plant.text) : lw_known_plant(tables, LW_PLANT_OF_USUAL), plant);
   if (numbers && !named) plant->name[0] = '\0';
   if (given(&c->plant_mass)) plant->mass_kg = c->plant_mass.si;
   if (given(&c->plant_force)) plant->force_kn = c->plant_force.si;
@@ -53,7 +52,7 @@ void lw_plant_build(const lw_case *c, const lw_tables *tables, lw_plant *plant) 
 
 static void hand_build(const lw_tables *tables, lw_plant *plant) {
   *plant = (lw_plant){.named = false};
-  from_row(lw_tables_plant(tables, HAND), plant);
+  from_row(lw_known_plant(tables, LW_PLANT_OF_HAND_RAMMER), plant);
   sum_up(plant);
 }
 

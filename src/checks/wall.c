@@ -18,7 +18,7 @@ void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
   memset(wall, 0, offsetof(lw_wall, section));
   wall->people_on_cap = c->people_on_cap.origin == LW_ABSENT || c->people_on_cap.value == LW_YES;
   lw_site_build(c, tables, &wall->site);
-  lw_section_build(c, &wall->section);
+  lw_section_build(c, tables, &wall->section);
   lw_method_build(c, &wall->method);
   wall->wall_friction_rad = wall_friction_of(c, &wall->site);
   lw_fence_wind_behind(c, tables, &wall->wind);

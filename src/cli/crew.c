@@ -85,7 +85,7 @@ static void brief(lw_crew *crew, worker *one, const lw_crew_job *job, int overri
   one->hand.overrides = job->overrides;
   one->hand.override = crew->override;
   one->hand.override_count = overrides;
-  lw_defaults_gather(&one->hand.defaults);
+  lw_defaults_gather(job->tables, &one->hand.defaults);
   lw_print(one->hand.faults.file, sizeof one->hand.faults.file, "%s", job->file);
 }
 

@@ -137,7 +137,7 @@ static void take_runs(const lw_case *c, lw_plan *plan) {
 /* The face of a solid wall goes from its foot to the front of its top. */
 static void take_solid(const lw_case *c, lw_plan *plan) {
   lw_section section;
-  lw_section_build(c, &section);
+  lw_section_build(c, NULL, &section);
   double front = section.crest.x_m;
   for (int i = 0; i < section.outline_count; i++)
     if (section.outline[i].y_m > section.height_m - LW_TAKEN_UP) front = fmin(front, section.outline[i].x_m);

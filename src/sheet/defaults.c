@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <assert.h>
+#include <math.h>
 #include <string.h>
 
 #include "items.h"
@@ -53,15 +54,46 @@ static void gather_telling(lw_item_part part, lw_telling *telling) {
   }
 }
 
-void lw_defaults_gather(lw_defaults *defaults) {
+/* An answer that is left out is taken from a table where a row stands in for it; the table of items has the
+ * same figure, for its documents. */
+static double taken(const lw_tables *tables, size_t offset, double otherwise) {
+  const lw_soil_row *behind = lw_known_soil(tables, LW_SOIL_OF_LOAM),
+                    *under = lw_known_soil(tables, LW_SOIL_OF_CLAY_LOAM);
+  double block = lw_known_material(tables, LW_MATERIAL_OF_SOLID_BLOCK)->unit_weight_low_kn_per_m3;
+  const struct {
+    size_t offset;
+    double si;
+  } rows[] = {
+      {offsetof(lw_case, soil[0].friction), behind->friction_rad},
+      {offsetof(lw_case, soil[0].unit_weight), behind->unit_weight_kn_per_m3},
+      {offsetof(lw_case, soil[0].light_unit_weight), behind->light_unit_weight_kn_per_m3},
+      {offsetof(lw_case, soil[0].saturated_unit_weight), behind->saturated_unit_weight_kn_per_m3},
+      {offsetof(lw_case, footing.friction), under->friction_rad},
+      {offsetof(lw_case, footing.unit_weight), behind->unit_weight_kn_per_m3},
+      {offsetof(lw_case, footing.light_unit_weight), behind->light_unit_weight_kn_per_m3},
+      {offsetof(lw_case, footing.saturated_unit_weight), behind->saturated_unit_weight_kn_per_m3},
+      {offsetof(lw_case, allowable_bearing), under->allowable_bearing_kpa},
+      {offsetof(lw_case, base_friction), lw_known_interface(tables, LW_ASSUMED_BASE)->friction_low},
+      {offsetof(lw_case, joint_friction), lw_known_interface(tables, LW_ASSUMED_JOINT)->friction_low},
+      {offsetof(lw_case, wall_friction), atan(lw_known_interface(tables, LW_ASSUMED_WALL)->friction_low)},
+      {offsetof(lw_case, block_unit_weight), block},
+      {offsetof(lw_case, cap_unit_weight), block},
+      {offsetof(lw_case, wall_unit_weight), block},
+  };
+  for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
+    if (rows[i].offset == offset) return rows[i].si;
+  return otherwise;
+}
+
+void lw_defaults_gather(const lw_tables *tables, lw_defaults *defaults) {
   lw_item_walk walk = {0};
   defaults->count = 0;
   gather_telling(LW_ABOUT_COURSES, &defaults->courses);
   gather_telling(LW_ABOUT_SECTION, &defaults->section);
-  defaults->moist_kn_per_m3 = lw_default(&lw_items_ground, offsetof(lw_case, soil[0].unit_weight));
-  defaults->light_kn_per_m3 = lw_default(&lw_items_ground, offsetof(lw_case, soil[0].light_unit_weight));
-  defaults->saturated_kn_per_m3 =
-      lw_default(&lw_items_ground, offsetof(lw_case, soil[0].saturated_unit_weight));
+  const lw_soil_row *behind = lw_known_soil(tables, LW_SOIL_OF_LOAM);
+  defaults->moist_kn_per_m3 = behind->unit_weight_kn_per_m3;
+  defaults->light_kn_per_m3 = behind->light_unit_weight_kn_per_m3;
+  defaults->saturated_kn_per_m3 = behind->saturated_unit_weight_kn_per_m3;
   for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
     had_by by = had_by_of(item);
     if (by == BY_NONE) {
@@ -77,7 +109,8 @@ void lw_defaults_gather(lw_defaults *defaults) {
       value->as.choice = (lw_choice){.value = (int)item->assumed, .origin = LW_ASSUMED};
     } else {
       value->as.quantity =
-          lw_assumed(item->kind == LW_KIND_ANGLE_OR_SHARE ? LW_KIND_ANGLE : item->kind, item->assumed);
+          lw_assumed(item->kind == LW_KIND_ANGLE_OR_SHARE ? LW_KIND_ANGLE : item->kind,
+                     taken(tables, item->offset, item->assumed));
     }
   }
 }

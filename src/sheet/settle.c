@@ -98,7 +98,7 @@ lw_status lw_case_settle(const lw_tables *tables, lw_case *c, lw_faults *faults)
     return status;
   }
   lw_defaults defaults;
-  lw_defaults_gather(&defaults);
+  lw_defaults_gather(tables, &defaults);
   status = lw_case_settle_in_place(tables, &defaults, &work, faults);
   if (status == LW_OK) {
     *c = work;

@@ -98,6 +98,22 @@ static lw_status check_loads(const lw_tables *tables, lw_error *error) {
   return LW_OK;
 }
 
+/* What stands in for an answer that is left out must have a number to give. */
+static lw_status check_stand_ins(const lw_tables *tables, lw_error *error) {
+  static const lw_known_row assumed[] = {LW_ASSUMED_BASE, LW_ASSUMED_JOINT, LW_ASSUMED_WALL};
+  static const lw_known_row soils[] = {LW_SOIL_OF_LOAM, LW_SOIL_OF_CLAY_LOAM};
+  static const char why[] = "a number should stand there: the row is taken where the answer is left out";
+  for (size_t i = 0; i < sizeof assumed / sizeof *assumed; i++)
+    if (!isfinite(lw_known_interface(tables, assumed[i])->friction_low))
+      return wrong(error, "interfaces", lw_known_slug(assumed[i]), "friction_low", "", why);
+  for (size_t i = 0; i < sizeof soils / sizeof *soils; i++)
+    if (!isfinite(lw_known_soil(tables, soils[i])->friction_rad))
+      return wrong(error, "soils", lw_known_slug(soils[i]), "friction_angle [deg]", "", why);
+  if (!isfinite(lw_known_soil(tables, LW_SOIL_OF_CLAY_LOAM)->allowable_bearing_kpa))
+    return wrong(error, "soils", "clay loam", "allowable_bearing [kPa]", "", why);
+  return LW_OK;
+}
+
 lw_status lw_tables_check_asked(const lw_tables *tables, lw_error *error) {
   static const lw_list all_asked[] = {LW_LIST_CONDITIONS, LW_LIST_CLEARANCES, LW_LIST_THRESHOLDS,
                                       LW_LIST_FENCES, LW_LIST_ORDERING};
@@ -106,6 +122,7 @@ lw_status lw_tables_check_asked(const lw_tables *tables, lw_error *error) {
     status = check_unread(tables, all_asked[i], error);
   for (int i = 0; i < LW_KNOWN_COUNT && status == LW_OK; i++)
     status = check_known(tables, (lw_known_row)i, error);
+  if (status == LW_OK) status = check_stand_ins(tables, error);
   if (status == LW_OK) status = check_formats(tables, error);
   return status == LW_OK ? check_loads(tables, error) : status;
 }

@@ -10,17 +10,11 @@ typedef struct needed {
 } needed;
 
 static const needed needs[] = {
-    {"soils", "loam"},
-    {"soils", "clay loam"},
     {"formats", "lowwall"},
     {"limits", "default"},
-    {"plant", "hand rammer"},
-    {"plant", "medium plate compactor"},
 };
 
 static bool has(const lw_tables *tables, const needed *need) {
-  if (strcmp(need->table, "soils") == 0) return lw_tables_soil(tables, need->name) != NULL;
-  if (strcmp(need->table, "plant") == 0) return lw_tables_plant(tables, need->name) != NULL;
   if (strcmp(need->table, "formats") == 0) return lw_tables_has_format(tables, need->name);
   return lw_tables_has_place(tables, need->name);
 }

@@ -16,15 +16,25 @@ static const struct {
 #define LW_KNOWN_ORDERING(name, slug, unit) [LW_ORDERING_##name] = {LW_LIST_ORDERING, slug, unit},
 #define LW_KNOWN_CONDITION(name, slug) [LW_CONDITION_##name] = {LW_LIST_CONDITIONS, slug, NULL},
 #define LW_KNOWN_LOAD(name, slug) [LW_LOAD_OF_##name] = {LW_LIST_LOADS, slug, NULL},
+#define LW_KNOWN_SOIL(name, slug) [LW_SOIL_OF_##name] = {LW_LIST_SOILS, slug, NULL},
+#define LW_KNOWN_INTERFACE(name, slug) [LW_ASSUMED_##name] = {LW_LIST_INTERFACES, slug, NULL},
+#define LW_KNOWN_MATERIAL(name, slug) [LW_MATERIAL_OF_##name] = {LW_LIST_MATERIALS, slug, NULL},
+#define LW_KNOWN_PLANT(name, slug) [LW_PLANT_OF_##name] = {LW_LIST_PLANT, slug, NULL},
     LW_CLEARANCES(LW_KNOWN_CLEARANCE) LW_THRESHOLDS(LW_KNOWN_THRESHOLD) LW_FENCES(LW_KNOWN_FENCE)
         LW_ORDERINGS(LW_KNOWN_ORDERING) LW_CONDITIONS(LW_KNOWN_CONDITION)
-        LW_LOADS_ASKED(LW_KNOWN_LOAD)
+        LW_LOADS_ASKED(LW_KNOWN_LOAD) LW_SOILS_ASKED(LW_KNOWN_SOIL)
+        LW_INTERFACES_ASKED(LW_KNOWN_INTERFACE) LW_MATERIALS_ASKED(LW_KNOWN_MATERIAL)
+        LW_PLANT_ASKED(LW_KNOWN_PLANT)
 #undef LW_KNOWN_CLEARANCE
 #undef LW_KNOWN_THRESHOLD
 #undef LW_KNOWN_FENCE
 #undef LW_KNOWN_ORDERING
 #undef LW_KNOWN_CONDITION
 #undef LW_KNOWN_LOAD
+#undef LW_KNOWN_SOIL
+#undef LW_KNOWN_INTERFACE
+#undef LW_KNOWN_MATERIAL
+#undef LW_KNOWN_PLANT
 };
 
 void lw_known_link(lw_tables *tables) {
@@ -88,4 +98,20 @@ const lw_clearance_row *lw_known_clearance(const lw_tables *tables, lw_known_row
 
 const lw_threshold_row *lw_known_threshold(const lw_tables *tables, lw_known_row row) {
   return &tables->threshold[tables->known[row]];
+}
+
+const lw_soil_row *lw_known_soil(const lw_tables *tables, lw_known_row row) {
+  return &tables->soil[tables->known[row]];
+}
+
+const lw_interface_row *lw_known_interface(const lw_tables *tables, lw_known_row row) {
+  return &tables->interface_[tables->known[row]];
+}
+
+const lw_material_row *lw_known_material(const lw_tables *tables, lw_known_row row) {
+  return &tables->material[tables->known[row]];
+}
+
+const lw_plant_row *lw_known_plant(const lw_tables *tables, lw_known_row row) {
+  return &tables->plant[tables->known[row]];
 }

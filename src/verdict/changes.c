@@ -198,10 +198,10 @@ const lw_change lw_change_setback = {.slug = "more-setback",
 /* Of what lies in open units some drops out: what counts is the share of tables/thresholds.csv. */
 static lw_range filled_range(const lw_result *now) {
   const lw_case *c = &now->given;
-  const lw_material_row *gravel = lw_tables_material(now->tables, "loose gravel");
+  const lw_material_row *gravel = lw_known_material(now->tables, LW_MATERIAL_OF_LOOSE_GRAVEL);
   double share = lw_known_value(now->tables, LW_THRESHOLD_FILL_THAT_COUNTS);
   bool hollow = lw_given(&c->face_shell_thickness) && c->fill_unit_weight.origin == LW_ABSENT;
-  if (!of_courses(c) || !hollow || !gravel) return (lw_range){0};
+  if (!of_courses(c) || !hollow) return (lw_range){0};
   return (lw_range){.step = share * gravel->unit_weight_low_kn_per_m3, .most = 1, .told_sign = 1.0};
 }
 

@@ -60,8 +60,8 @@ const lw_change lw_change_wider_stone = {
     .type = stone};
 
 const lw_soil_row *lw_change_stone_row(const lw_tables *tables) {
-  const lw_soil_row *row = lw_tables_soil(tables, "crushed rock");
-  return row && row->use == LW_BACKFILL_GOOD && row->free_draining && isfinite(row->friction_rad) ? row
+  const lw_soil_row *row = lw_known_soil(tables, LW_SOIL_OF_CRUSHED_ROCK);
+  return row->use == LW_BACKFILL_GOOD && row->free_draining && isfinite(row->friction_rad) ? row
                                                                                                   : NULL;
 }
 

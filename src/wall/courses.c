@@ -10,18 +10,17 @@
 #include "outline.h"
 #include "taper.h"
 
-/* Solid block, and so the concrete of a hollow one, at its light end: it leaves the smaller void for fill. */
-static const double SOLID_BLOCK_KN_PER_M3 = 21.0;
-
 static bool present(const lw_quantity *q) {
   return q->origin != LW_ABSENT;
 }
 
-/* Weight of a unit over its whole volume, with the fill in its voids when it is filled. */
-static double course_unit_weight(const lw_case *c) {
+/* Weight of a unit over its whole volume, with the fill in its voids when it is filled. The concrete of a
+ * hollow block weighs as a solid one at its light end: that leaves the smaller void for fill. */
+static double course_unit_weight(const lw_case *c, const lw_tables *tables) {
   double block = c->block_unit_weight.si;
   if (!present(&c->fill_unit_weight)) return block;
-  double voids = fmax(0.0, 1.0 - block / SOLID_BLOCK_KN_PER_M3);
+  const lw_material_row *solid = lw_known_material(tables, LW_MATERIAL_OF_SOLID_BLOCK);
+  double voids = fmax(0.0, 1.0 - block / solid->unit_weight_low_kn_per_m3);
   return block + voids * c->fill_unit_weight.si;
 }
 
@@ -30,8 +29,8 @@ static double depth_of(const lw_case *c, int number) {
   return base && present(&c->base_course_depth) ? c->base_course_depth.si : c->block_depth.si;
 }
 
-static void courses_add(const lw_case *c, lw_section *section) {
-  double height = c->block_height.si, weight = course_unit_weight(c);
+static void courses_add(const lw_case *c, const lw_tables *tables, lw_section *section) {
+  double height = c->block_height.si, weight = course_unit_weight(c, tables);
   double fill = section->tails_filled ? c->fill_unit_weight.si : 0.0;
   for (int number = 1; number <= section->course_count; number++) {
     double front = (number - 1) * c->setback.si, bottom = (number - 1) * height;
@@ -63,7 +62,7 @@ static void cap_add(const lw_case *c, lw_section *section) {
   section->part[section->part_count++] = lw_part_box(LW_PART_CAP, 0, low, high, weight);
 }
 
-void lw_section_of_courses(const lw_case *c, lw_section *section) {
+void lw_section_of_courses(const lw_case *c, const lw_tables *tables, lw_section *section) {
   section->known = present(&c->block_depth);
   section->course_count = (int)lround(c->course_count.si);
   section->height_m = section->course_count * c->block_height.si + cap_height(c);
@@ -74,7 +73,7 @@ void lw_section_of_courses(const lw_case *c, lw_section *section) {
   section->tail_share = lw_case_tail_share(c);
   section->tails_filled = present(&c->fill_unit_weight);
   if (!section->known || section->course_count < 1) return;
-  courses_add(c, section);
+  courses_add(c, tables, section);
   cap_add(c, section);
   section->base_width_m = section->part[0].rear_m;
   section->back_foot_m = section->base_width_m;

@@ -5,6 +5,6 @@
 #include <lowwall/section.h>
 
 /* A wall of blocks: its courses and cap, and their outline. */
-void lw_section_of_courses(const lw_case *c, lw_section *section);
+void lw_section_of_courses(const lw_case *c, const lw_tables *tables, lw_section *section);
 
 #endif

@@ -8,7 +8,7 @@
 #include "measure.h"
 #include "trapezoid.h"
 
-void lw_section_build(const lw_case *c, lw_section *section) {
+void lw_section_build(const lw_case *c, const lw_tables *tables, lw_section *section) {
   /* All but the lists, which are filled up to their counts. */
   memset(section, 0, offsetof(lw_section, part));
   section->kind = (lw_wall_kind)c->wall_kind.value;
@@ -16,7 +16,7 @@ void lw_section_build(const lw_case *c, lw_section *section) {
   section->bearing_embedment_m = c->wall_embedment.origin == LW_GIVEN ? c->wall_embedment.si : 0.0;
   section->height_m = c->wall_height.si + c->wall_embedment.si;
   if (section->kind == LW_WALL_COURSES)
-    lw_section_of_courses(c, section);
+    lw_section_of_courses(c, tables, section);
   else
     lw_section_of_polygon(c, section);
   if (section->outline_count > 0) lw_section_measure(section);

@@ -107,7 +107,7 @@ Test(tapered, weights_and_contacts_are_sums_over_the_plan) {
     stack_make(&d, &wall);
     add_tail(&d, &wall, dice_between(&d, 0.1, 1.0));
     lw_case c = random_wall_case(&wall);
-    lw_section_build(&c, &section);
+    lw_section_build(&c, sheet_test_tables(), &section);
     expect_weights(&section, &c);
     expect_contacts(&section, random_wall_name(&wall, name, sizeof name));
   }

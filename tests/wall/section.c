@@ -21,7 +21,7 @@ static double area_of(const lw_section *section) {
 
 static lw_section built(const lw_case *c) {
   lw_section section;
-  lw_section_build(c, &section);
+  lw_section_build(c, sheet_test_tables(), &section);
   return section;
 }
 
