@@ -57,10 +57,25 @@ static lw_status check_unread(const lw_tables *tables, lw_list list, lw_error *e
 
 static const char includes[] = "includes-";
 
+/* Some quantities hold in every situation: a figure of their own beside it would not be read. */
+static const char *wrong_figure(const lw_format_row *row) {
+  bool takes_in = row->includes >= 0;
+  if (!takes_in && row->need != LW_NEED_PASSIVE_AS && row->need != LW_NEED_DECIDES) return NULL;
+  double usual = row->needs[LW_USUAL];
+  bool yes = usual > 0.5, whole = fabs(usual - (yes ? 1.0 : 0.0)) < 1e-12;
+  if (!whole || (takes_in && !yes)) return takes_in ? "1 should stand there" : "0 or 1 should stand there";
+  for (int kind = LW_UNUSUAL; kind <= LW_EXTREME; kind++)
+    if (isfinite(row->needs[kind]) && fabs(row->needs[kind] - usual) > 1e-12)
+      return "it holds in every situation: the same as under usual, or nothing";
+  return NULL;
+}
+
 /* A quantity that no check asks for, or a set taken in that has no rows, would be missed in silence. */
 static lw_status check_formats(const lw_tables *tables, lw_error *error) {
   for (int i = 0; i < tables->format_count; i++) {
     const lw_format_row *row = &tables->format[i];
+    const char *figure = wrong_figure(row);
+    if (figure) return wrong(error, "formats", row->format, "usual to extreme", row->quantity, figure);
     if (row->need != LW_NEED_COUNT || row->includes >= 0) continue;
     bool takes_in = strncmp(row->quantity, includes, sizeof includes - 1) == 0;
     return wrong(error, "formats", row->format, "quantity", row->quantity,

@@ -1,0 +1,189 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/* What ground, blocks, loads and plant are like, and how books compute. */
+#include "cells.h"
+
+#include <criterion/criterion.h>
+
+#include <stdio.h>
+#include <string.h>
+
+#define BED                                                                                                  \
+  "course count=3;block height=200 mm;block depth=300 mm;block length=300 mm;wall embedment=100 mm;"         \
+  "site behind=bed;method slip=not;"
+
+/* Behind the wall and under it; nobody says whether the ground swells. */
+static void look_soil(const lw_tables *tables, int row, lw_text *out) {
+  char items[400];
+  const char *name = cells_built_in()->soil[row].name;
+  snprintf(items, sizeof items,
+           BED "storm rain=50 mm;drain outlets=1;method bearing=vesic;soil 1 name=%s;footing soil name=%s",
+           name, name);
+  cells_wall(tables, items, CELLS_CHECKS | CELLS_VERDICT, out);
+  snprintf(items, sizeof items, BED "soil 1 name=%s;footing soil name=%s;water depth=200 mm", name, name);
+  cells_wall(tables, items, CELLS_CHECKS | CELLS_TEXT, out);
+}
+
+/* Every ribbon and heap by the half millimetre and the degree. */
+static void look_hand_test(const lw_tables *tables, int row, lw_text *out) {
+  char name[LW_ALIASES_MAX];
+  (void)row;
+  for (int i = 0; i < 160; i++) {
+    const lw_soil_row *ribbon, *heap;
+    snprintf(name, sizeof name, "ribbon %d.5", i);
+    ribbon = lw_tables_soil(tables, name);
+    snprintf(name, sizeof name, "heap %d", i);
+    heap = i < 60 ? lw_tables_soil(tables, name) : NULL;
+    lw_text_addf(out, "%s %s\n", ribbon ? ribbon->name : "", heap ? heap->name : "");
+  }
+}
+
+static void look_soil_aliases(const lw_tables *tables, int row, lw_text *out) {
+  const char *alias = cells_built_in()->soil[row].aliases;
+  char name[LW_ALIASES_MAX];
+  snprintf(name, sizeof name, "%.*s", (int)strcspn(alias, "|"), alias);
+  const lw_soil_row *soil = lw_tables_soil(tables, name);
+  lw_text_addf(out, "%s\n", soil ? soil->name : "none");
+}
+
+static const cells_column of_soils[] = {{"name", look_soil, 0},
+                                        {"aliases", look_soil_aliases, 0},
+                                        {"use", look_soil, 0},
+                                        {"free_draining", look_soil, 0},
+                                        {"never_swells", look_soil, 0},
+                                        {"friction_angle [deg]", look_soil, 0},
+                                        {"friction_angle_typical [deg]", NULL, 0},
+                                        {"unit_weight [kN/m3]", look_soil, 0},
+                                        {"light_unit_weight [kN/m3]", look_soil, 0},
+                                        {"saturated_unit_weight [kN/m3]", look_soil, 0},
+                                        {"allowable_bearing [kPa]", look_soil, 0},
+                                        {"ribbon_from [mm]", look_hand_test, 0},
+                                        {"ribbon_to [mm]", look_hand_test, 0},
+                                        {"heap_from [deg]", look_hand_test, 0},
+                                        {"heap_to [deg]", look_hand_test, 0},
+                                        {"note", NULL, 0},
+                                        {"drainable_porosity", look_soil, 0},
+                                        {"porosity_source", NULL, 0},
+                                        {"porosity_seen", NULL, 0},
+                                        {"weight_source", NULL, 0},
+                                        {"weight_seen", NULL, 0},
+                                        {"bearing_source", NULL, 0},
+                                        {"bearing_seen", NULL, 0},
+                                        {"source", NULL, 0},
+                                        {"seen", NULL, 0},
+                                        {NULL, NULL, 0}};
+
+Test(cells, every_soil_decides) {
+  cells_expect("soils", of_soils);
+}
+
+static void look_plant(const lw_tables *tables, int row, lw_text *out) {
+  char items[300];
+  snprintf(items, sizeof items, BED "plant distance=100 mm;plant=%s", cells_built_in()->plant[row].name);
+  cells_wall(tables, items, CELLS_TEXT, out);
+}
+
+static void look_plant_aliases(const lw_tables *tables, int row, lw_text *out) {
+  const char *alias = cells_built_in()->plant[row].aliases;
+  char name[LW_ALIASES_MAX];
+  snprintf(name, sizeof name, "%.*s", (int)strcspn(alias, "|"), alias);
+  const lw_plant_row *plant = lw_tables_plant(tables, name);
+  lw_text_addf(out, "%s\n", plant ? plant->name : "none");
+}
+
+static const cells_column of_plant[] = {{"name", look_plant, 0},
+                                        {"aliases", look_plant_aliases, 0},
+                                        {"mass [kg]", look_plant, 0},
+                                        {"force [kN]", look_plant, 0},
+                                        {"width [mm]", look_plant, 0},
+                                        {"layer [mm]", look_plant, 0},
+                                        {"note", NULL, 0},
+                                        {"source", NULL, 0},
+                                        {"seen", NULL, 0},
+                                        {NULL, NULL, 0}};
+
+Test(cells, all_of_plant_decides) {
+  cells_expect("plant", of_plant);
+}
+
+/* A load by its name, and the walls that take one nobody named. */
+static void look_load(const lw_tables *tables, int row, lw_text *out) {
+  char items[400];
+  const lw_load_row *load = &cells_built_in()->load[row];
+  bool strip = load->kind == LW_LOAD_ROW_STRIP, by_height = strcmp(load->unit, "kPa/m") == 0;
+  bool open = strip && !(load->width_m > 0.0);
+  snprintf(items, sizeof items, BED "load 1 name=%s%s%s%s", load->slug,
+           by_height ? ";load 1 height=0.8 m" : "", strip ? ";load 1 near edge=0.1 m" : "",
+           open ? ";load 1 far edge=2 m" : "");
+  cells_wall(tables, items, CELLS_CHECKS | CELLS_TEXT, out);
+  cells_wall(tables, BED, CELLS_CHECKS, out);
+  cells_wall(tables, BED "vehicle access=yes", CELLS_CHECKS, out);
+}
+
+static const cells_column of_loads[] = {
+    {"slug", look_load, 0},      {"name", NULL, 0},      {"kind", look_load, 0},
+    {"value", look_load, 0},     {"unit", look_load, 0}, {"push [kN/m]", look_load, 0},
+    {"width [m]", look_load, 0}, {"note", NULL, 0},      {"source", NULL, 0},
+    {"seen", NULL, 0},           {NULL, NULL, 0}};
+
+Test(cells, every_load_decides) {
+  cells_expect("loads", of_loads);
+}
+
+static void look_conventions(const lw_tables *tables, int row, lw_text *out) {
+  char items[400];
+  snprintf(items, sizeof items, BED "method conventions=%s", cells_built_in()->conventions[row].name);
+  cells_wall(tables, items, CELLS_CHECKS | CELLS_TEXT, out);
+}
+
+static const cells_column of_conventions[] = {{"name", look_conventions, 0},
+                                              {"items", look_conventions, 0},
+                                              {"note", NULL, 0},
+                                              {"source", NULL, 0},
+                                              {"seen", NULL, 0},
+                                              {NULL, NULL, 0}};
+
+Test(cells, all_conventions_decide) {
+  cells_expect("conventions", of_conventions);
+}
+
+/* Rows that stand in for an answer, and the gravel of a remedy. The others are there to be read: a person
+ * takes a figure of them onto the sheet. */
+static void look_stand_in(const lw_tables *tables, int row, lw_text *out) {
+  (void)row;
+  cells_wall(tables, BED, CELLS_CHECKS, out);
+  cells_wall(tables, BED "method pressure=coulomb", CELLS_CHECKS, out);
+  cells_wall(
+      tables,
+      BED
+      "site behind=ground;face shell thickness=30 mm;course count=2;block depth=400 mm;block length=400 mm;"
+      "block unit weight=9 kN/m3;drain outlets=2;stone width=300 mm;soil 1 name=clean sand;soil below "
+      "top=100 mm",
+      CELLS_TEXT | CELLS_REMEDIES, out);
+}
+
+static void expect_change(lw_tables *tables, double *figure, const char *name) {
+  lw_text before = {0}, after = {0};
+  look_stand_in(tables, 0, &before);
+  *figure = *figure * 0.45 + 0.1;
+  look_stand_in(tables, 0, &after);
+  cr_expect(before.length != after.length || memcmp(before.data, after.data, before.length) != 0,
+            "nothing comes of %s", name);
+  lw_text_free(&before);
+  lw_text_free(&after);
+}
+
+Test(cells, each_row_that_stands_in_for_an_answer_decides) {
+  static lw_tables tables;
+  static const lw_known_row assumed[] = {LW_ASSUMED_BASE, LW_ASSUMED_JOINT, LW_ASSUMED_WALL};
+  static const lw_known_row materials[] = {LW_MATERIAL_OF_SOLID_BLOCK, LW_MATERIAL_OF_LOOSE_GRAVEL};
+  for (size_t i = 0; i < sizeof assumed / sizeof *assumed; i++) {
+    tables = *cells_built_in();
+    expect_change(&tables, &tables.interface_[tables.known[assumed[i]]].friction_low,
+                  lw_known_slug(assumed[i]));
+  }
+  for (size_t i = 0; i < sizeof materials / sizeof *materials; i++) {
+    tables = *cells_built_in();
+    expect_change(&tables, &tables.material[tables.known[materials[i]]].unit_weight_low_kn_per_m3,
+                  lw_known_slug(materials[i]));
+  }
+}
