@@ -307,6 +307,12 @@ void lw_situations_tell(const lw_wall *wall, const lw_tables *tables, const lw_s
 /** The stage of one joint in full (for the working): as lw_situation.base is of the base. */
 void lw_situation_joint(const lw_wall *wall, const lw_situation *situation, int joint, lw_stage *stage);
 
+/** The steps from the sums of one contact to its resultant and pressures, in the load case that is shown.
+ *  in    at, joint   base, pad, joint (1 is the lowest) or cap, which the wall has
+ *        working     takes them */
+void lw_situation_tell(const lw_wall *wall, const lw_situation *situation, lw_at at, int joint,
+                       const lw_working *working);
+
 /** Passive resistance of the ground in front, as far as the method counts it: its level part, less the
  *  friction under base or pad that is lost where it turns up and lifts the wall.
  *  in    ground    of the load case

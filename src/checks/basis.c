@@ -45,7 +45,7 @@ static void make(const lw_wall *wall, const lw_tables *tables, const lw_situatio
   lw_load_case_of(wall, tables, situation, check, &out->load_case);
   lw_place_of_check(wall, check, &a->above, &a->place);
   lw_push_find(wall, &out->load_case.ground, &a->place.stack, NULL, &push, NULL);
-  lw_place_load(wall, &out->load_case, &a->place, &push, &out->stage);
+  lw_place_load(wall, &out->load_case, &a->place, &push, &out->stage, NULL);
   lw_stage_show(&push, &out->stage);
   out->wedges = factor_found(check) ? check->made_in.divided_by : 0.0;
 }

@@ -8,7 +8,7 @@
 /* What is pressed: the whole, a triangle's length, face shells, or the area under blocks that taper. */
 static void tell(const lw_contact *c, const lw_working *working) {
   double near = 0.5 * c->width_m - fabs(c->eccentricity_m), pressed = c->share_in_compression * c->area_m2;
-  lw_step step = {.symbol = "b", .value = pressed, .unit = "m"};
+  lw_step step = {.symbol = "bp", .value = pressed, .unit = "m"};
   bool triangle = fabs(pressed - 3.0 * near) <= 1e-9 * fmax(pressed, 1.0);
   if (c->area_m2 < c->width_m) {
     step.formula = "share x area of the blocks, which taper";
@@ -41,6 +41,6 @@ lw_check lw_check_compression(const lw_check_context *context, const lw_stage *s
     return check;
   }
   tell(contact, working);
-  lw_check_tell_has(&check, "b / B", working);
+  lw_check_tell_has(&check, "bp / B", working);
   return check;
 }

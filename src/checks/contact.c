@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/extremes.h"
+#include "contact_lines.h"
 #include "forces.h"
 #include "taper.h"
 
@@ -42,7 +43,7 @@ static lw_contact sum_of(const lw_method *method, const lw_contact_terms *terms,
 }
 
 /* Edge pressures of a full rectangle. */
-static void press_full(const lw_method *method, lw_contact *c) {
+static void press_full(const lw_method *method, lw_contact *c, const lw_working *working) {
   double mean = c->vertical_kn_per_m / c->width_m, bend = 6.0 * c->eccentricity_m / c->width_m;
   double near = 0.5 * c->width_m - fabs(c->eccentricity_m);
   bool kern = fabs(bend) <= 1.0 + 1e-12;
@@ -50,19 +51,22 @@ static void press_full(const lw_method *method, lw_contact *c) {
   c->pressed_m = kern ? c->width_m : 3.0 * near;
   if (method->base_pressure == LW_BASE_EFFECTIVE) {
     c->front_kpa = c->rear_kpa = c->vertical_kn_per_m / c->effective_width_m;
+    if (working) lw_contact_line_even(c, working);
   } else if (kern || method->base_pressure == LW_BASE_LINEAR) {
     c->front_kpa = mean * (1.0 + bend);
     c->rear_kpa = mean * (1.0 - bend);
+    if (working) lw_contact_line_straight(c, working);
   } else {
     double edge = 2.0 * c->vertical_kn_per_m / (3.0 * near);
     c->front_kpa = c->eccentricity_m > 0.0 ? edge : 0.0;
     c->rear_kpa = c->eccentricity_m > 0.0 ? 0.0 : edge;
+    if (working) lw_contact_line_triangle(c, edge, working);
   }
 }
 
 /* Hollow blocks bear on two face shells only. Past the kern one shell carries all: its share of the two, less
  * where the resultant is so near the edge that not even that shell is pressed over its whole width. */
-static void press_shells(double shell_m, lw_contact *c) {
+static void press_shells(double shell_m, lw_contact *c, const lw_working *working) {
   double half = 0.5 * c->width_m, inner = c->width_m - 2.0 * shell_m, area = 2.0 * shell_m;
   double inertia = (pow(c->width_m, 3) - pow(inner, 3)) / 12.0, kern = inertia / (area * half);
   c->kern_m = c->kern_behind_m = kern;
@@ -75,33 +79,37 @@ static void press_shells(double shell_m, lw_contact *c) {
       near < shell_m / 3.0 ? 2.0 * c->vertical_kn_per_m / (3.0 * near) : 2.0 * c->vertical_kn_per_m / shell_m;
   c->front_kpa = whole ? mean * (1.0 + bend) : (c->eccentricity_m > 0.0 ? edge : 0.0);
   c->rear_kpa = whole ? mean * (1.0 - bend) : (c->eccentricity_m > 0.0 ? 0.0 : edge);
+  if (working) lw_contact_line_shells(c, shell_m, working);
 }
 
 /* Resultant and pressures that the sums make. */
-static void press(const lw_method *method, const lw_contact_terms *terms, lw_contact *contact) {
+static void press(const lw_method *method, const lw_contact_terms *terms, lw_contact *contact,
+                  const lw_working *working) {
   if (contact->vertical_kn_per_m <= 0.0 || contact->width_m <= 0.0 || contact->area_m2 <= 0.0) return;
   double net = contact->resisting_knm_per_m - contact->overturning_knm_per_m;
   contact->resultant_m = net / contact->vertical_kn_per_m;
   contact->eccentricity_m = 0.5 * contact->width_m - contact->resultant_m;
   contact->effective_width_m = contact->width_m - 2.0 * fabs(contact->eccentricity_m);
   contact->inside = contact->effective_width_m > 0.0;
+  if (working) lw_contact_line_resultant(contact, working);
   if (!contact->inside) return;
   if (!lw_taper_whole(terms->contact))
     contact->effective_width_m = lw_taper_effective(terms->contact, contact->width_m, contact->resultant_m);
+  const lw_working *edges = terms->spreads ? NULL : working;
   bool shells = terms->shell_m > 0.0 && 2.0 * terms->shell_m < contact->width_m;
   if (!lw_taper_whole(terms->contact))
-    lw_taper_press(method, terms->contact, shells ? terms->shell_m : 0.0, contact);
+    lw_taper_press(method, terms->contact, shells ? terms->shell_m : 0.0, contact, edges);
   else if (shells)
-    press_shells(terms->shell_m, contact);
+    press_shells(terms->shell_m, contact, edges);
   else
-    press_full(method, contact);
+    press_full(method, contact, edges);
   if (contact->inside) contact->greatest_kpa = lw_larger(contact->front_kpa, contact->rear_kpa);
 }
 
 void lw_contact_balance(const lw_method *method, const lw_contact_terms *terms, const lw_forces *forces,
-                        lw_contact *contact) {
+                        lw_contact *contact, const lw_working *working) {
   *contact = sum_of(method, terms, forces);
-  press(method, terms, contact);
+  press(method, terms, contact, working);
 }
 
 /* Head falls in a straight line from rear to front over the length in compression; the open part behind it
@@ -143,25 +151,39 @@ static void lift(const lw_method *method, const lw_contact_terms *terms, const l
                  const lw_force *uplift, lw_contact *contact) {
   *contact = *others;
   add_force(method, terms, uplift, contact);
-  press(method, terms, contact);
+  press(method, terms, contact, NULL);
+}
+
+/* Uplift over what is pressed, told with what follows from it. */
+static void tell_lifted(const lw_method *method, const lw_contact_terms *terms, double weight,
+                        double pressed_m, lw_contact *contact, const lw_working *working) {
+  if (lw_taper_whole(terms->contact))
+    lw_contact_line_uplift(terms, weight, pressed_m, contact->uplift_kn_per_m, working);
+  else
+    lw_taper_line_uplift(terms, weight, pressed_m, contact->uplift_kn_per_m, working);
+  press(method, terms, contact, working);
 }
 
 void lw_contact_solve(const lw_wall *wall, const lw_contact_terms *terms, lw_forces *forces,
-                      lw_contact *contact) {
+                      lw_contact *contact, const lw_working *working) {
   const lw_method *method = &wall->method;
   bool under = terms->uplift || !lw_taper_whole(terms->contact);
   bool lifts = under && terms->rear_head_m + terms->front_head_m > 0.0 && method->uplift_share > 0.0;
   if (!lifts) {
-    lw_contact_balance(method, terms, forces, contact);
+    lw_contact_balance(method, terms, forces, contact, working);
     return;
   }
   lw_contact others = sum_of(method, terms, forces);
   lw_force *uplift = &forces->force[forces->count++];
   double factor = lw_forces_factor(forces, LW_FORCE_UPLIFT);
   double weight = wall->site.water_unit_weight_kn_per_m3 * method->uplift_share * factor;
-  *uplift = uplift_over(terms, factor, weight, others.width_m);
+  double pressed = others.width_m;
+  *uplift = uplift_over(terms, factor, weight, pressed);
   lift(method, terms, &others, uplift, contact);
-  if (!terms->uplift || !opens(method, contact)) return;
-  *uplift = uplift_over(terms, factor, weight, pressed_length(terms, &others, weight * terms->rear_head_m));
-  lift(method, terms, &others, uplift, contact);
+  if (terms->uplift && opens(method, contact)) {
+    pressed = pressed_length(terms, &others, weight * terms->rear_head_m);
+    *uplift = uplift_over(terms, factor, weight, pressed);
+    lift(method, terms, &others, uplift, contact);
+  }
+  if (working) tell_lifted(method, terms, weight, pressed, contact, working);
 }

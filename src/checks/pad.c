@@ -14,12 +14,28 @@
  * effective width of the base, and the pad's own weight within the spread is added. */
 
 /* Width of the spread about the resultant, kept within the pad; the pad stands evenly under the base. */
-static double spread_width(const lw_wall *wall, double resultant_m, double effective_m) {
+static double spread_width(const lw_wall *wall, double resultant_m, double effective_m,
+                           const lw_working *working) {
   const lw_pad *pad = &wall->site.pad;
-  if (pad->width_m <= 0.0) return effective_m;
-  double beyond = 0.5 * (pad->width_m - wall->section.base_width_m);
-  double room = fmin(resultant_m + beyond, wall->section.base_width_m + beyond - resultant_m);
-  return fmin(effective_m + 2.0 * pad->spread * pad->thickness_m, 2.0 * room);
+  lw_step step = {.symbol = "Bs",
+                  .formula = "B', nothing being known that spreads it",
+                  .value = effective_m,
+                  .unit = "m"};
+  if (pad->width_m <= 0.0) {
+    lw_working_line(working, &step, "%.4f", effective_m);
+    return effective_m;
+  }
+  double base = wall->section.base_width_m, beyond = 0.5 * (pad->width_m - base);
+  double room = fmin(resultant_m + beyond, base + beyond - resultant_m);
+  double spread = effective_m + 2.0 * pad->spread * pad->thickness_m;
+  step.value = fmin(spread, 2.0 * room);
+  step.formula =
+      spread <= 2.0 * room ? "B' + 2 x spread x thickness" : "twice the way to the pad's nearer edge";
+  if (spread <= 2.0 * room)
+    lw_working_line(working, &step, "%.4f + 2 x %.4f x %.4f", effective_m, pad->spread, pad->thickness_m);
+  else
+    lw_working_line(working, &step, "2 x %.4f", room);
+  return step.value;
 }
 
 static lw_force pad_weight(const lw_pad *pad, double width_m, double middle_m) {
@@ -46,7 +62,7 @@ static void put_pad(const lw_force *weight, const lw_seismic *seismic, int at, l
   if (lw_seismic_acts(seismic)) lw_forces_put(forces, at + 1, lw_seismic_inertia(seismic, weight, 2));
 }
 
-static void press_evenly(lw_contact *contact, double width_m) {
+static void press_evenly(lw_contact *contact, double width_m, const lw_working *working) {
   contact->width_m = contact->area_m2 = contact->pressed_m = width_m;
   contact->effective_width_m = width_m;
   contact->kern_m = contact->kern_behind_m = width_m / 6.0;
@@ -55,6 +71,8 @@ static void press_evenly(lw_contact *contact, double width_m) {
   contact->inside = contact->vertical_kn_per_m > 0.0 && width_m > 0.0;
   contact->greatest_kpa = contact->inside ? contact->vertical_kn_per_m / width_m : 0.0;
   contact->front_kpa = contact->rear_kpa = contact->greatest_kpa;
+  lw_step even = {.symbol = "p", .formula = "V/Bs", .value = contact->greatest_kpa, .unit = "kPa, evenly"};
+  lw_working_line(working, &even, "%.4f / %.4f", contact->vertical_kn_per_m, width_m);
 }
 
 static void no_pad(lw_stage *stage) {
@@ -69,12 +87,13 @@ static lw_contact_terms terms_of(const lw_wall *wall, const lw_ground *ground) {
                             .contact = {1.0, 1.0},
                             .underside = {1.0, 1.0},
                             .uplift = true,
+                            .spreads = true,
                             .rear_head_m = fmax(under - ground->water_depth_m, 0.0),
                             .front_head_m = fmax(under - wall->site.front_water_depth_m, 0.0)};
 }
 
-static void balance(const lw_wall *wall, const lw_load_case *load_case, const lw_push *push,
-                    lw_stage *stage) {
+static void balance(const lw_wall *wall, const lw_load_case *load_case, const lw_push *push, lw_stage *stage,
+                    const lw_working *working) {
   const lw_ground *ground = &load_case->ground;
   const lw_pad *pad = &wall->site.pad;
   lw_forces_gather(wall, load_case, &wall->section, push, &stage->forces);
@@ -84,25 +103,26 @@ static void balance(const lw_wall *wall, const lw_load_case *load_case, const lw
   lw_force weight = pad_weight(pad, wall->section.base_width_m, 0.5 * wall->section.base_width_m);
   stage->forces.count += lw_seismic_acts(&ground->seismic) ? 2 : 1;
   put_pad(&weight, &ground->seismic, at, &stage->forces);
-  lw_contact_solve(wall, &terms, &stage->forces, &stage->contact);
+  lw_contact_solve(wall, &terms, &stage->forces, &stage->contact, working);
   stage->passive_kn_per_m = lw_passive_resistance(wall, ground, lw_site_under(&wall->site), NULL);
   if (!stage->contact.inside) return;
   double effective = effective_width(&wall->section, &stage->contact);
-  double width = spread_width(wall, stage->contact.resultant_m, effective);
+  double width = spread_width(wall, stage->contact.resultant_m, effective, working);
   weight = pad_weight(pad, width, stage->contact.resultant_m);
   put_pad(&weight, &ground->seismic, at, &stage->forces);
-  lw_contact_balance(&wall->method, &terms, &stage->forces, &stage->contact);
-  press_evenly(&stage->contact, width);
+  lw_contact_balance(&wall->method, &terms, &stage->forces, &stage->contact, NULL);
+  press_evenly(&stage->contact, width, working);
 }
 
-void lw_stage_pad(const lw_wall *wall, const lw_load_case *load_case, const lw_push *push, lw_stage *stage) {
+void lw_stage_pad(const lw_wall *wall, const lw_load_case *load_case, const lw_push *push, lw_stage *stage,
+                  const lw_working *working) {
   if (lw_site_under(&wall->site) <= 0.0) {
     no_pad(stage);
     return;
   }
   lw_stage_start(push, stage);
   if (stage->status != LW_OK) return;
-  balance(wall, load_case, push, stage);
+  balance(wall, load_case, push, stage, working);
   lw_stage_end(stage);
   lw_stage_undermine(load_case, stage);
 }

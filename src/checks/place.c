@@ -45,10 +45,10 @@ int lw_place_joint(const lw_place *place) {
 }
 
 void lw_place_load(const lw_wall *wall, const lw_load_case *load_case, const lw_place *place,
-                   const lw_push *push, lw_stage *stage) {
+                   const lw_push *push, lw_stage *stage, const lw_working *working) {
   switch (place->at) {
-  case LW_AT_BASE: lw_stage_base(wall, load_case, push, stage); return;
-  case LW_AT_PAD: lw_stage_pad(wall, load_case, push, stage); return;
-  default: lw_stage_above(wall, load_case, place->stack.section, push, stage);
+  case LW_AT_BASE: lw_stage_base(wall, load_case, push, stage, working); return;
+  case LW_AT_PAD: lw_stage_pad(wall, load_case, push, stage, working); return;
+  default: lw_stage_above(wall, load_case, place->stack.section, push, stage, working);
   }
 }

@@ -21,8 +21,8 @@ void lw_place_of_check(const lw_wall *wall, const lw_check *check, lw_section *a
 /* The number that its checks go by: that under the cap has none. */
 int lw_place_joint(const lw_place *place);
 
-/* The contact in a load case. */
+/* The contact in a load case. working may be NULL. */
 void lw_place_load(const lw_wall *wall, const lw_load_case *load_case, const lw_place *place,
-                   const lw_push *push, lw_stage *stage);
+                   const lw_push *push, lw_stage *stage, const lw_working *working);
 
 #endif

@@ -78,7 +78,7 @@ static void check_with(in_hand *h, const lw_push *push, bool people_down, bool c
   h->name.people_down = people_down;
   h->name.cap_load = h->load_case.actions.cap_load = cap_load;
   if (!people_down) h->load_case.actions.people_down_kn_per_m = 0.0;
-  lw_place_load(h->run->wall, &h->load_case, h->place, push, &stage);
+  lw_place_load(h->run->wall, &h->load_case, h->place, push, &stage, NULL);
   check_all(h, &stage);
   h->load_case.actions.people_down_kn_per_m = down;
 }

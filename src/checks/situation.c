@@ -31,12 +31,24 @@ void lw_situations_tell(const lw_wall *wall, const lw_tables *tables, const lw_s
   }
 }
 
+void lw_situation_tell(const lw_wall *wall, const lw_situation *situation, lw_at at, int joint,
+                       const lw_working *working) {
+  const lw_check there = {.at = at, .joint = joint};
+  lw_section above;
+  lw_place place;
+  lw_push push;
+  lw_stage stage;
+  lw_place_of_check(wall, &there, &above, &place);
+  lw_push_find(wall, &situation->load_case.ground, &place.stack, NULL, &push, NULL);
+  lw_place_load(wall, &situation->load_case, &place, &push, &stage, working);
+}
+
 void lw_situation_joint(const lw_wall *wall, const lw_situation *situation, int joint, lw_stage *stage) {
   lw_section above;
   lw_stack stack = {&above, 0.0};
   lw_push push;
   lw_section_above(&wall->section, joint, &above);
   lw_push_find(wall, &situation->load_case.ground, &stack, NULL, &push, NULL);
-  lw_stage_above(wall, &situation->load_case, &above, &push, stage);
+  lw_stage_above(wall, &situation->load_case, &above, &push, stage, NULL);
   lw_stage_show(&push, stage);
 }

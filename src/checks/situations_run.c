@@ -102,7 +102,7 @@ static void show_place(const lw_wall *wall, const lw_place *place, lw_wedge_know
                            : place->at == LW_AT_PAD ? &situation->pad
                                                     : &joint;
   lw_push_find(wall, &situation->load_case.ground, &place->stack, searched, &push, NULL);
-  lw_place_load(wall, &situation->load_case, place, &push, stage);
+  lw_place_load(wall, &situation->load_case, place, &push, stage, NULL);
   lw_stage_show(&push, stage);
   if (stage != &joint) return;
   double height = wall->section.part[place->joint].bottom_m;

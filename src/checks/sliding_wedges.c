@@ -28,7 +28,7 @@ static lw_check at_factor(const wedges *w, double factor, bool found) {
   lw_load_case_mobilized(wall, &format, &divided, NULL);
   if (!found) format.on_every_wedge = 0.0;
   lw_push_find(wall, &divided.ground, &at->place->stack, NULL, &push, NULL);
-  lw_place_load(wall, &divided, at->place, &push, &stage);
+  lw_place_load(wall, &divided, at->place, &push, &stage, NULL);
   lw_check_context context = {wall, &format, &divided, at->place};
   lw_check check = w->make(&context, &stage, NULL);
   check.made_in.divided_by = factor;

@@ -74,13 +74,14 @@ void lw_stage_undermine(const lw_load_case *load_case, lw_stage *stage) {
   stage->reason = LW_REASON_UNDERMINED;
 }
 
-void lw_stage_base(const lw_wall *wall, const lw_load_case *load_case, const lw_push *push, lw_stage *stage) {
+void lw_stage_base(const lw_wall *wall, const lw_load_case *load_case, const lw_push *push, lw_stage *stage,
+                   const lw_working *working) {
   const lw_ground *ground = &load_case->ground;
   lw_stage_start(push, stage);
   if (stage->status != LW_OK) return;
   lw_forces_gather(wall, load_case, &wall->section, push, &stage->forces);
   lw_contact_terms terms = terms_of(&wall->site, ground, &wall->section, true);
-  lw_contact_solve(wall, &terms, &stage->forces, &stage->contact);
+  lw_contact_solve(wall, &terms, &stage->forces, &stage->contact, working);
   stage->passive_kn_per_m = lw_passive_resistance(wall, ground, 0.0, NULL);
   lw_stage_end(stage);
   lw_stage_undermine(load_case, stage);
@@ -88,12 +89,12 @@ void lw_stage_base(const lw_wall *wall, const lw_load_case *load_case, const lw_
 
 /* A joint that is open lets the water out; one that is sealed carries it as uplift. */
 void lw_stage_above(const lw_wall *wall, const lw_load_case *load_case, const lw_section *above,
-                    const lw_push *push, lw_stage *stage) {
+                    const lw_push *push, lw_stage *stage, const lw_working *working) {
   lw_stage_start(push, stage);
   if (stage->status != LW_OK) return;
   lw_forces_gather(wall, load_case, above, push, &stage->forces);
   lw_contact_terms terms = terms_of(&wall->site, &load_case->ground, above, !wall->site.joints_open);
   terms.shell_m = above->shell_m;
-  lw_contact_solve(wall, &terms, &stage->forces, &stage->contact);
+  lw_contact_solve(wall, &terms, &stage->forces, &stage->contact, working);
   lw_stage_end(stage);
 }

@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/extremes.h"
+#include "contact_lines.h"
 
 /* The share of the run at x is w(x) = w0 + k x. Everything here is the integral of a polynomial of x. */
 
@@ -63,14 +64,18 @@ double lw_taper_effective(lw_taper taper, double length_m, double resultant_m) {
   return area_to(from, length_m, lw_smaller(even_length(from, length_m, r), length_m));
 }
 
+/* Over what is pressed the head is lost on its way to the front; a joint that is open loses all of it. */
+static lw_plan_sums lost_over(const lw_contact_terms *terms, double pressed_m) {
+  double width = terms->rear_m - terms->front_m;
+  if (!terms->uplift) return lw_taper_sums(terms->contact, width);
+  if (pressed_m <= 0.0) return (lw_plan_sums){0};
+  return lw_taper_triangle(terms->contact, width, pressed_m);
+}
+
 lw_force lw_taper_uplift(const lw_contact_terms *terms, double factor, double weight, double pressed_m) {
-  double width = terms->rear_m - terms->front_m, rear = terms->rear_head_m, front = terms->front_head_m;
-  lw_plan_sums under = lw_taper_sums(terms->underside, width), bears = lw_taper_sums(terms->contact, width);
-  lw_plan_sums lost = {0};
-  if (!terms->uplift)
-    front = 0.0, lost = bears;
-  else if (pressed_m > 0.0)
-    lost = lw_taper_triangle(terms->contact, width, pressed_m);
+  double width = terms->rear_m - terms->front_m, rear = terms->rear_head_m;
+  double front = terms->uplift ? terms->front_head_m : 0.0;
+  lw_plan_sums under = lw_taper_sums(terms->underside, width), lost = lost_over(terms, pressed_m);
   double force = rear * under.area_m2 - (rear - front) * lost.area_m2;
   double moment = rear * under.first_m3 - (rear - front) * lost.first_m3;
   return (lw_force){.kind = LW_FORCE_UPLIFT,
@@ -78,6 +83,18 @@ lw_force lw_taper_uplift(const lw_contact_terms *terms, double factor, double we
                     .vertical_kn_per_m = -weight * force,
                     .x_m = terms->front_m + (force > 0.0 ? moment / force : 0.0),
                     .y_m = terms->foot_y_m};
+}
+
+void lw_taper_line_uplift(const lw_contact_terms *terms, double weight, double pressed_m, double uplift,
+                          const lw_working *working) {
+  double width = terms->rear_m - terms->front_m;
+  lw_step step = {
+      .symbol = "U", .formula = "gw (hr Au - (hr - hf) Al)", .value = uplift, .unit = "kN/m, upwards"};
+  lw_working_heading(working, "Water under it: hr on the undersides, Au, less what is lost over Al, which is "
+                              "pressed");
+  lw_working_step(working, &step, "gw = %.4f kN/m3, hr = %.4f m, hf = %.4f m, Au = %.5f m2/m, Al = %.5f m2/m",
+                  weight, terms->rear_head_m, terms->uplift ? terms->front_head_m : 0.0,
+                  lw_taper_sums(terms->underside, width).area_m2, lost_over(terms, pressed_m).area_m2);
 }
 
 static double core_of(lw_taper taper, double length_m) {
@@ -100,6 +117,50 @@ static void press_part(lw_taper taper, double near_m, lw_contact *c, double *edg
   c->share_in_compression = area_to(taper, c->width_m, length) / c->area_m2;
 }
 
+/* What bears in plan, with its moments about the front edge. */
+static void tell_sums(lw_taper taper, const lw_plan_sums *sums, double width_m, const lw_working *working) {
+  lw_step area = {.symbol = "A", .formula = "B (wf + wr)/2", .value = sums->area_m2, .unit = "m2/m"};
+  lw_step first = {.symbol = "S", .formula = "B^2 (wf + 2 wr)/6", .value = sums->first_m3, .unit = "m3/m"};
+  lw_step second = {.symbol = "J", .formula = "B^3 (wf + 3 wr)/12", .value = sums->second_m4, .unit = "m4/m"};
+  double f = taper.front, r = taper.rear, b = width_m;
+  lw_working_line(working, &area, "%.4f (%.4f + %.4f)/2", b, f, r);
+  lw_working_line(working, &first, "%.4f^2 (%.4f + 2 x %.4f)/6", b, f, r);
+  lw_working_line(working, &second, "%.4f^3 (%.4f + 3 x %.4f)/12", b, f, r);
+}
+
+/* Straight over all of it, by sums in plan. */
+static void tell_straight(const lw_plan_sums *sums, const lw_contact *c, const lw_working *working) {
+  double v = c->vertical_kn_per_m, r = c->resultant_m, a = sums->area_m2, s = sums->first_m3,
+         j = sums->second_m4;
+  lw_step front = {
+      .symbol = "pf", .formula = "V (J - xR S)/(A J - S^2)", .value = c->front_kpa, .unit = "kPa"};
+  lw_step rear = {.symbol = "pr",
+                  .formula = "V (J - xR S + (xR A - S) B)/(A J - S^2)",
+                  .value = c->rear_kpa,
+                  .unit = "kPa"};
+  lw_working_step(working, &front, "V = %.4f kN/m, xR = %.5f m, A = %.6f m2/m, S = %.6f m3/m, J = %.6f m4/m",
+                  v, r, a, s, j);
+  lw_working_step(working, &rear,
+                  "V = %.4f kN/m, xR = %.5f m, A = %.6f m2/m, S = %.6f m3/m, J = %.6f m4/m, B = %.4f m", v, r,
+                  a, s, j, c->width_m);
+}
+
+/* A triangle on the part that is pressed: it stands as far from the edge as the resultant. */
+static void tell_part(lw_taper from, double edge_kpa, const lw_contact *c, const lw_working *working) {
+  double w = from.front, k = slope_of(from, c->width_m), length = c->pressed_m;
+  lw_step x = {.symbol = "x",
+               .formula = "bp (2 wn + k bp)/(6 wn + 2 k bp)",
+               .value = length * (2.0 * w + k * length) / (6.0 * w + 2.0 * k * length),
+               .unit = "m from the pressed edge, where the resultant stands"};
+  lw_step edge = {.symbol = "pn",
+                  .formula = "V/(wn bp/2 + k bp^2/6)",
+                  .value = edge_kpa,
+                  .unit = "kPa at the edge that is pressed"};
+  lw_working_step(working, &x, "bp = %.5f m, wn = %.4f, k = %.4f", length, w, k);
+  lw_working_step(working, &edge, "V = %.4f kN/m, bp = %.5f m, wn = %.4f, k = %.4f", c->vertical_kn_per_m,
+                  length, w, k);
+}
+
 /* Straight pressures over all of it: a at the front edge, b more a metre. */
 static bool press_whole(const lw_plan_sums *sums, lw_contact *c) {
   double v = c->vertical_kn_per_m, r = c->resultant_m;
@@ -112,7 +173,21 @@ static bool press_whole(const lw_plan_sums *sums, lw_contact *c) {
   return c->front_kpa >= least && c->rear_kpa >= least;
 }
 
-static void press_all(const lw_method *method, lw_taper taper, lw_contact *c) {
+/* As much of it as the method asks for. */
+static void tell_all(const lw_method *method, lw_taper taper, bool whole, const lw_contact *c,
+                     const lw_working *working) {
+  lw_plan_sums sums = lw_taper_sums(taper, c->width_m);
+  bool front = c->resultant_m * sums.area_m2 < sums.first_m3;
+  tell_sums(taper, &sums, c->width_m, working);
+  if (method->base_pressure == LW_BASE_EFFECTIVE)
+    lw_contact_line_even(c, working);
+  else if (whole || method->base_pressure == LW_BASE_LINEAR)
+    tell_straight(&sums, c, working);
+  else
+    tell_part(front ? taper : lw_taper_turned(taper), front ? c->front_kpa : c->rear_kpa, c, working);
+}
+
+static void press_all(const lw_method *method, lw_taper taper, lw_contact *c, const lw_working *working) {
   lw_plan_sums sums = lw_taper_sums(taper, c->width_m);
   bool front = c->resultant_m * sums.area_m2 < sums.first_m3, whole = press_whole(&sums, c);
   double front_kpa = c->front_kpa, rear_kpa = c->rear_kpa, edge;
@@ -128,6 +203,7 @@ static void press_all(const lw_method *method, lw_taper taper, lw_contact *c) {
     c->front_kpa = front_kpa;
     c->rear_kpa = rear_kpa;
   }
+  if (working) tell_all(method, taper, whole, c, working);
 }
 
 /* A strip of the contact as sums about the front edge of it all. */
@@ -141,7 +217,7 @@ static void add_strip(lw_taper taper, double length_m, double from_m, double to_
 }
 
 /* Past the kern one shell carries all, and not even all of its thickness where the resultant is very near. */
-static void press_shells(lw_taper taper, double shell_m, lw_contact *c) {
+static void press_shells(lw_taper taper, double shell_m, lw_contact *c, const lw_working *working) {
   lw_plan_sums sums = {0}, one = {0};
   add_strip(taper, c->width_m, 0.0, shell_m, &sums);
   add_strip(taper, c->width_m, c->width_m - shell_m, c->width_m, &sums);
@@ -150,7 +226,10 @@ static void press_shells(lw_taper taper, double shell_m, lw_contact *c) {
   double w = c->width_m;
   c->kern_m = 0.5 * w - (w * sums.first_m3 - sums.second_m4) / (w * sums.area_m2 - sums.first_m3);
   c->kern_behind_m = sums.second_m4 / sums.first_m3 - 0.5 * w;
-  if (press_whole(&sums, c)) return;
+  if (press_whole(&sums, c)) {
+    if (working) tell_straight(&sums, c, working);
+    return;
+  }
   double near = front ? c->resultant_m : c->width_m - c->resultant_m;
   double length = lw_smaller(shell_m, 3.0 * near);
   double from = front ? 0.0 : c->width_m - length;
@@ -162,11 +241,17 @@ static void press_shells(lw_taper taper, double shell_m, lw_contact *c) {
   double edge = 2.0 * c->vertical_kn_per_m / one.area_m2;
   c->front_kpa = front ? edge : 0.0;
   c->rear_kpa = front ? 0.0 : edge;
+  lw_step one_bears = {.symbol = front ? "pf" : "pr",
+                       .formula = "2V / area of the shell that bears",
+                       .value = edge,
+                       .unit = "kPa"};
+  lw_working_line(working, &one_bears, "2 x %.4f / %.6f", c->vertical_kn_per_m, one.area_m2);
 }
 
-void lw_taper_press(const lw_method *method, lw_taper taper, double shell_m, lw_contact *contact) {
+void lw_taper_press(const lw_method *method, lw_taper taper, double shell_m, lw_contact *contact,
+                    const lw_working *working) {
   if (shell_m > 0.0)
-    press_shells(taper, shell_m, contact);
+    press_shells(taper, shell_m, contact, working);
   else
-    press_all(method, taper, contact);
+    press_all(method, taper, contact, working);
 }

@@ -33,6 +33,11 @@ void lw_taper_measure(lw_taper taper, lw_contact *contact);
 
 /* Share in compression and edge pressures of a contact whose resultant is known and inside; shell_m: only
  * face shells as thick bear, 0 for all of it. */
-void lw_taper_press(const lw_method *method, lw_taper taper, double shell_m, lw_contact *contact);
+void lw_taper_press(const lw_method *method, lw_taper taper, double shell_m, lw_contact *contact,
+                    const lw_working *working);
+
+/* How the uplift of lw_taper_uplift comes about. */
+void lw_taper_line_uplift(const lw_contact_terms *terms, double weight, double pressed_m, double uplift,
+                          const lw_working *working);
 
 #endif

@@ -7,7 +7,7 @@
 /* The working of a whole wall: a student follows it with a pencil. */
 
 static void stage(const lw_page *page, const lw_result *result, const lw_situation *s, const lw_stage *of,
-                  lw_place place) {
+                  lw_shown place) {
   static const char *const titles[] = {
       [LW_AT_BASE] = "Base, moments about the toe",
       [LW_AT_PAD] = "Underside of the pad, moments about the front of the base, at the pad's underside",
@@ -23,8 +23,7 @@ static void stage(const lw_page *page, const lw_result *result, const lw_situati
   lw_page_blank(page);
   lw_page_say(page, " ", title);
   lw_working_moments(page, result, of, place);
-  lw_working_uplift(page, result, s, of, place);
-  lw_working_contact(page, result, of);
+  lw_working_contact(page, result, s, of, place);
   lw_working_written(page, result, s, of, place);
 }
 
@@ -48,7 +47,7 @@ static void joint_in_full(const lw_page *page, const lw_result *result, const lw
     return;
   }
   lw_situation_joint(&result->wall, s, joint, full);
-  stage(page, result, s, full, (lw_place){LW_AT_JOINT, joint});
+  stage(page, result, s, full, (lw_shown){LW_AT_JOINT, joint});
   free(full);
 }
 
@@ -80,8 +79,8 @@ static void situation(const lw_page *page, const lw_result *result, const lw_sit
   if (s->name == LW_SITUATION_STORM) lw_working_storm(page, &result->storm);
   factors(page, s);
   lw_working_governs(page, &s->base);
-  stage(page, result, s, &s->base, (lw_place){LW_AT_BASE, 0});
-  stage(page, result, s, &s->pad, (lw_place){LW_AT_PAD, 0});
+  stage(page, result, s, &s->base, (lw_shown){LW_AT_BASE, 0});
+  stage(page, result, s, &s->pad, (lw_shown){LW_AT_PAD, 0});
   lw_working_joints(page, result, s);
   joint_in_full(page, result, s);
   lw_working_slip(page, result, s);

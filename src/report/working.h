@@ -30,20 +30,20 @@ lw_working lw_page_working(lw_page *page);
 /* Rankine and Coulomb with the wedge beside each. */
 void lw_working_compared(const lw_page *page, const lw_result *result);
 /* A contact: base, pad, or a joint by its number. */
-typedef struct lw_place {
+typedef struct lw_shown {
   lw_at at;
   int joint;
-} lw_place;
+} lw_shown;
 /* The moment table of a stage with its check sums. */
-void lw_working_moments(const lw_page *page, const lw_result *result, const lw_stage *stage, lw_place place);
-/* From the sums to the resultant and the pressures. */
-void lw_working_contact(const lw_page *page, const lw_result *result, const lw_stage *stage);
+void lw_working_moments(const lw_page *page, const lw_result *result, const lw_stage *stage, lw_shown place);
+/* From the sums to the resultant and the pressures, as the stage writes it. */
+void lw_working_contact(const lw_page *page, const lw_result *result, const lw_situation *situation,
+                        const lw_stage *stage, lw_shown shown);
+/* Symbol, formula, numbers and value in a line. */
+void lw_working_brief(const lw_page *page, const char *indent, const lw_step *step, const char *tail);
 /* The checks of one contact as formula, numbers, value. */
 void lw_working_written(const lw_page *page, const lw_result *result, const lw_situation *situation,
-                        const lw_stage *stage, lw_place place);
-/* How the uplift came about. */
-void lw_working_uplift(const lw_page *page, const lw_result *result, const lw_situation *situation,
-                       const lw_stage *stage, lw_place place);
+                        const lw_stage *stage, lw_shown place);
 /* While it is built, course by course; the narrow bed. */
 void lw_working_building(const lw_page *page, const lw_result *result);
 /* How high water may stand, and what seeps to a drain. */

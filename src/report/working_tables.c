@@ -113,13 +113,13 @@ void lw_working_governs(const lw_page *page, const lw_stage *stage) {
 }
 
 /* The courses above a joint count from the joint; people count them from the ground. */
-static void label_of(const lw_result *result, const lw_force *force, lw_place place, char *out, size_t size) {
+static void label_of(const lw_result *result, const lw_force *force, lw_shown place, char *out, size_t size) {
   lw_force named = *force;
   if (force->kind == LW_FORCE_PART && force->index >= 0) named.index += place.joint;
   lw_force_label(result, &named, out, size);
 }
 
-void lw_working_moments(const lw_page *page, const lw_result *result, const lw_stage *stage, lw_place place) {
+void lw_working_moments(const lw_page *page, const lw_result *result, const lw_stage *stage, lw_shown place) {
   lw_sums sums = {0};
   double foot = lw_stage_foot(result, stage);
   lw_page_linef(page, LW_TONE_PLAIN, HEAD, "part", "area", "weight",

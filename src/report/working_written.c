@@ -20,14 +20,13 @@ static void heading(void *context, const char *title) {
   lw_page_say(&w->page, "    ", title);
 }
 
-/* Formula, numbers and value in a line. */
-static void brief(const lw_page *page, const lw_step *step, const char *tail) {
+void lw_working_brief(const lw_page *page, const char *indent, const lw_step *step, const char *tail) {
   char prefix[24], value[48];
-  bool has = strcmp(step->symbol, "has") == 0;
-  lw_print(prefix, sizeof prefix, "    %-3s = ", step->symbol);
+  bool has = strcmp(step->symbol, "has") == 0, both = step->formula[0] && step->inserted[0];
+  lw_print(prefix, sizeof prefix, "%s%-3s = ", indent, step->symbol);
   lw_print(value, sizeof value, has ? "%.3f" : "%.4f", step->value);
-  lw_page_sayf(page, prefix, "%s%s%s = %s%s%s%s", step->formula, step->inserted[0] ? " = " : "",
-               step->inserted, value, step->unit[0] ? " " : "", step->unit, tail);
+  lw_page_sayf(page, prefix, "%s%s%s = %s%s%s%s", step->formula, both ? " = " : "", step->inserted, value,
+               step->unit[0] ? " " : "", step->unit, tail);
 }
 
 static void take_line(void *context, const lw_step *step) {
@@ -38,7 +37,7 @@ static void take_line(void *context, const lw_step *step) {
     if (w->check->needs.known) lw_number_print(needs, sizeof needs, w->check->needs.value, 2);
     lw_print(tail, sizeof tail, "; %s%s: %s", w->check->needs.known ? "needs " : "", needs, outcome);
   }
-  brief(&w->page, step, tail);
+  lw_working_brief(&w->page, "    ", step, tail);
 }
 
 static void take_row(void *context, const char *row) {
@@ -145,7 +144,7 @@ static void write_check(const lw_page *page, const lw_result *result, const lw_s
 }
 
 void lw_working_written(const lw_page *page, const lw_result *result, const lw_situation *s,
-                        const lw_stage *stage, lw_place place) {
+                        const lw_stage *stage, lw_shown place) {
   for (int i = 0; i < s->check_count; i++) {
     const lw_check *check = &s->check[i];
     if (check->at != place.at || check->joint != place.joint || !check->has.known) continue;

@@ -139,7 +139,7 @@ Test(checks, a_wedge_that_disagrees_is_faulty) {
     cr_expect(push.faulty);
     cr_expect_eq(push.reason, isnan(off[i]) ? LW_REASON_NOT_FINITE : LW_REASON_WEDGE_DISAGREES);
     lw_stage stage;
-    lw_stage_base(&wall, &load_case, &push, &stage);
+    lw_stage_base(&wall, &load_case, &push, &stage, NULL);
     cr_expect_eq(stage.status, LW_NO_SOLUTION);
     cr_expect(stage.faulty);
     cr_expect_eq(stage.reason, push.reason);

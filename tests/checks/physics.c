@@ -212,7 +212,7 @@ Test(physics, uplift_agrees_with_what_it_leaves_pressed) {
                                       .horizontal_kn_per_m = dice_between(&d, 0.0, 20.0),
                                       .x_m = 0.5 * width,
                                       .y_m = dice_between(&d, 0.1, 1.0)});
-    lw_contact_solve(&wall, &terms, &forces, &contact);
+    lw_contact_solve(&wall, &terms, &forces, &contact, NULL);
     bool tips = contact.vertical_kn_per_m <= 0.0 || contact.resultant_m <= 0.0;
     bool opens = contact.eccentricity_m > width / 6.0 * (1.0 + 1e-9);
     double pressed = tips ? 0.0 : opens ? 3.0 * contact.resultant_m : width;

@@ -171,7 +171,7 @@ Test(report, areas_of_the_diagram_are_the_thrust) {
 
 Test(report, uplift_is_worked_out_where_water_stands) {
   lw_text wet = wall_working(wall_of(wall_sorts[0]));
-  cr_expect_not_null(strstr(wet.data, "  U   = gw "));
+  cr_expect_not_null(strstr(wet.data, "  U    = gw "));
   lw_text_free(&wet);
 }
 
