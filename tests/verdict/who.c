@@ -106,6 +106,17 @@ Test(verdict, each_condition_alone_means_an_engineer) {
   expect_cause(rows, sizeof rows / sizeof *rows, LW_WHO_ENGINEER);
 }
 
+/* Outlets, open joints and ground that drains: each alone lets the water out. */
+Test(verdict, one_way_out_of_three_is_enough) {
+  static const char *const ways[] = {"drain outlets=1;wall joints=sealed;ground drains=no",
+                                     "drain outlets=0;wall joints=open;ground drains=no",
+                                     "drain outlets=0;wall joints=sealed;ground drains=yes"};
+  for (size_t i = 0; i < sizeof ways / sizeof *ways; i++) {
+    lw_verdict v = verdict_of(ways[i], LW_HOLDS);
+    cr_expect_null(verdict_reason(&v, LW_ANSWER_WHO, "no-outlet"), "%s", ways[i]);
+  }
+}
+
 Test(verdict, each_missed_clearance_alone_means_the_council) {
   static const cause rows[] = {
       {"boundary distance=0.99 m", "clearance-boundary"},
