@@ -147,7 +147,7 @@ typedef struct lw_case {
 
   lw_quantity course_count, block_height, block_depth, block_length, block_unit_weight, block_mass, setback,
       base_course_count, base_course_depth, fill_unit_weight, face_shell_thickness, cap_height, cap_depth,
-      cap_overhang, cap_unit_weight, joint_friction, joint_shear;
+      cap_overhang, cap_unit_weight, joint_friction, joint_shear, key_strength;
   lw_choice cap_fixing, people_on_cap;
 
   lw_quantity top_width, base_width, face_batter, back_batter, toe_length, heel_length, slab_thickness;

@@ -63,6 +63,7 @@ typedef struct lw_section {
   double cap_front_m;       /* x of the cap's front edge */
   double cap_overhang_m, cap_depth_m, cap_height_m;
   double joint_friction, joint_shear_kn_per_m;
+  double key_strength_kn_per_m;   /* of the key or lip of a joint; 0: not given, and not checked */
   int course_count;         /* 0 for a polygon */
   int part_count, outline_count;
   lw_part part[LW_PART_MAX];               /* from the bottom up */

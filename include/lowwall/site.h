@@ -100,7 +100,7 @@ typedef struct lw_strengths {
   lw_strength footing;
   double wall_friction_rad;          /* δ */
   double base_friction, base_adhesion_kpa, pad_friction;
-  double joint_friction, joint_shear_kn_per_m;
+  double joint_friction, joint_shear_kn_per_m, key_strength_kn_per_m;
   bool divided;                      /* of the soil behind: a coefficient that was given belongs to another */
 } lw_strengths;
 

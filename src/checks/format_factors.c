@@ -76,6 +76,7 @@ static void weaken_contacts(lw_strengths *design, const strengths *times) {
   design->base_adhesion_kpa *= of_cohesion(times, &design->footing);
   design->joint_friction *= times->friction;
   design->joint_shear_kn_per_m *= times->friction;
+  design->key_strength_kn_per_m *= times->friction;
   weaken(&design->footing, times);
 }
 

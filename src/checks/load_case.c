@@ -17,6 +17,7 @@ void lw_ground_own(const lw_wall *wall, lw_ground *ground) {
   design->pad_friction = site->pad_friction;
   design->joint_friction = wall->section.joint_friction;
   design->joint_shear_kn_per_m = wall->section.joint_shear_kn_per_m;
+  design->key_strength_kn_per_m = wall->section.key_strength_kn_per_m;
   design->divided = false;
   ground->water_depth_m = site->water_depth_m;
   ground->seismic = (lw_seismic){0};

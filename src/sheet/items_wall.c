@@ -235,6 +235,17 @@ static const lw_item items[] = {
      .example = "2 kN/m",
      .means = "Shear that a lip, key or pin carries in each joint, a metre run.",
      .question = ""},
+    {.part = LW_ABOUT_COURSES,
+     .name = "key strength",
+     QUANTITY(LW_KIND_LINE_LOAD, key_strength),
+     RANGE(0.001, 1000.0),
+     .assumed = NAN,
+     .unit = "kN/m",
+     .example = "4 kN/m",
+     .means = "Shear at which the key or lip of a joint breaks, a metre of wall, as its maker has tested it. "
+              "It is checked against what slides beyond friction, and holds no wall by itself: what a tested "
+              "joint holds beside friction is `joint shear`. Unknown: keys are not checked.",
+     .question = ""},
 
     {.part = LW_ABOUT_SECTION,
      .name = "top width",

@@ -68,6 +68,7 @@ void lw_section_of_courses(const lw_case *c, const lw_tables *tables, lw_section
   section->height_m = section->course_count * c->block_height.si + cap_height(c);
   section->joint_friction = c->joint_friction.si;
   section->joint_shear_kn_per_m = present(&c->joint_shear) ? c->joint_shear.si : 0.0;
+  section->key_strength_kn_per_m = present(&c->key_strength) ? c->key_strength.si : 0.0;
   bool hollow = present(&c->face_shell_thickness) && !present(&c->fill_unit_weight);
   section->shell_m = hollow ? c->face_shell_thickness.si : 0.0;
   section->tail_share = lw_case_tail_share(c);
