@@ -21,6 +21,7 @@ enum { LW_AT_COUNT = LW_AT_GROUND + 1 };
   X(TILTING, 0, 0, 1, 1, 0) \
   X(COMPRESSION, 1, 0, 1, 0, 0) \
   X(BEARING, 1, 1, 0, 0, 0) \
+  X(KEY, 0, 0, 1, 0, 0) \
   X(SLIP, 0, 0, 0, 0, 1)
 
 typedef enum lw_check_kind {

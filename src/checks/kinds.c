@@ -3,6 +3,7 @@
 
 #include "bearing.h"
 #include "compression.h"
+#include "key.h"
 #include "overturning.h"
 #include "sliding.h"
 
@@ -73,6 +74,19 @@ static const lw_check_row ROWS[LW_CHECK_KIND_COUNT] = {
                            .of_pressure = true,
                            .theory = "Bearing"},
                           .make = lw_check_bearing},
+    [LW_CHECK_KEY] = {{.slug = "key",
+                       .title = "key",
+                       .unit = "kN/m",
+                       .demand = "what pushes beyond the friction of the joint",
+                       .resistance = "`key strength`; not given: not checked",
+                       .needs = LW_NEED_SLIDING,
+                       .or_needs = LW_NEED_SLIDING,
+                       .at = {[LW_AT_JOINT] = "key of joint %d"},
+                       .below_one = "the key would break",
+                       .theory = "The key of a joint"},
+                      .make = lw_check_key,
+                      .asked = lw_check_key_given,
+                      .of_strengths = true},
     [LW_CHECK_SLIP] = {{.slug = "slip",
                         .title = "slip",
                         .unit = "kN/m",

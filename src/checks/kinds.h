@@ -7,8 +7,9 @@
 /* A kind of check with the functions that make it. */
 typedef struct lw_check_row {
   lw_check_about about;
-  lw_make_check make;               /* on a contact; NULL: it is made on none */
-  lw_make_ground_check make_ground; /* in the ground as a whole; NULL: not there */
+  lw_make_check make;                 /* on a contact; NULL: it is made on none */
+  lw_make_ground_check make_ground;   /* in the ground as a whole; NULL: not there */
+  bool (*asked)(const lw_wall *wall); /* NULL: of every wall */
   bool of_strengths; /* where a set's factor of sliding is on every strength, so is what this asks */
 } lw_check_row;
 

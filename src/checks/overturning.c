@@ -13,10 +13,7 @@ lw_check lw_check_overturning(const lw_check_context *context, const lw_stage *s
   check.demand = lw_known(contact->overturning_knm_per_m);
   check.resistance = lw_known(contact->resisting_knm_per_m);
   if (contact->overturning_knm_per_m <= 1e-9) {
-    check.needs = lw_format_value(row, context->load_case->kind);
-    check.by = row;
-    check.holds = LW_HOLDS;
-    check.reason = LW_REASON_NO_DEMAND;
+    lw_check_no_demand(&check, row, context->load_case->kind);
     check.counts = contact->inside || check.needs.known;
   } else {
     check.has = lw_known(contact->resisting_knm_per_m / contact->overturning_knm_per_m);

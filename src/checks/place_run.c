@@ -64,7 +64,7 @@ static void check_all(in_hand *h, const lw_stage *stage) {
   h->next = h->run->first;
   for (int i = 0; i < LW_CHECK_KIND_COUNT; i++) {
     const lw_check_row *row = lw_check_row_of((lw_check_kind)i);
-    if (!row->about.at[h->place->at]) continue;
+    if (!row->about.at[h->place->at] || (row->asked && !row->asked(h->run->wall))) continue;
     lw_check check = make(&h->context, stage, row);
     rely_on_bond(h, &check);
     keep(h, &check);

@@ -87,18 +87,11 @@ static lw_check weigh(const lw_check_context *context, const balance *b, lw_chec
   check.demand = lw_known(lw_larger(b->push_kn_per_m, 0.0));
   check.resistance = lw_known(b->holds_kn_per_m);
   if (b->push_kn_per_m <= 1e-9) {
-    check.needs = lw_format_value(row[LW_NEED_SLIDING], kind);
-    check.by = row[LW_NEED_SLIDING];
-    check.holds = LW_HOLDS;
-    check.reason = LW_REASON_NO_DEMAND;
+    lw_check_no_demand(&check, row[LW_NEED_SLIDING], kind);
     return check;
   }
   check.has = lw_known(b->holds_kn_per_m / b->push_kn_per_m);
-  /* The factor that was searched for: with it on every strength what holds comes to the push. */
-  if (context->format->on_every_wedge > 0.0) {
-    check.has = lw_known(context->format->on_every_wedge);
-    check.resistance = lw_known(check.has.value * b->push_kn_per_m);
-  }
+  lw_check_by_strengths(context, &check);
   lw_check_weigh(&check, row[asks_more ? LW_NEED_SLIDING_WITH_PASSIVE : LW_NEED_SLIDING], kind);
   return check;
 }

@@ -25,6 +25,19 @@ lw_check lw_check_begin(const lw_check_context *context, const lw_stage *stage, 
                     .counts = true};
 }
 
+void lw_check_no_demand(lw_check *check, const lw_format_row *row, lw_situation_kind kind) {
+  check->needs = lw_format_value(row, kind);
+  check->by = row;
+  check->holds = LW_HOLDS;
+  check->reason = LW_REASON_NO_DEMAND;
+}
+
+void lw_check_by_strengths(const lw_check_context *context, lw_check *check) {
+  if (context->format->on_every_wedge <= 0.0) return;
+  check->has = lw_known(context->format->on_every_wedge);
+  check->resistance = lw_known(check->has.value * check->demand.value);
+}
+
 void lw_check_tell_has(const lw_check *check, const char *formula, const lw_working *working) {
   lw_step step = {.symbol = "has", .formula = formula, .value = check->has.value, .unit = ""};
   lw_working_line(working, &step, "%.4f / %.4f", check->resistance.value, check->demand.value);

@@ -23,6 +23,11 @@ void lw_check_weigh(lw_check *check, const lw_format_row *row, lw_situation_kind
 /* A check at the place of its context that still wants its numbers; without a stage it cannot be shown. */
 lw_check lw_check_begin(const lw_check_context *context, const lw_stage *stage, lw_check_kind kind,
                         const char *unit);
+/* Nothing pushes: it holds, whatever is asked. */
+void lw_check_no_demand(lw_check *check, const lw_format_row *row, lw_situation_kind kind);
+/* Where a factor on every strength is in hand, that is what the check has: with it on all of them what holds
+ * comes to the demand. */
+void lw_check_by_strengths(const lw_check_context *context, lw_check *check);
 /* The last line of a check's working. */
 void lw_check_tell_has(const lw_check *check, const char *formula, const lw_working *working);
 /* A check that has no answer, and why. */

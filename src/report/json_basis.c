@@ -40,10 +40,12 @@ static double friction_of(const lw_basis *by, lw_at at) {
   return at == LW_AT_PAD ? design->pad_friction : design->joint_friction;
 }
 
-/* What holds besides friction: bonded ground under what is pressed, or the shear of a joint. */
-static double bond_of(const lw_basis *by, lw_at at) {
+/* What holds besides friction: bonded ground under what is pressed, the shear of a joint, its key's strength. */
+static double bond_of(const lw_basis *by, const lw_check *check) {
   const lw_strengths *design = &by->load_case.ground.design;
   const lw_contact *c = &by->stage.contact;
+  lw_at at = check->at;
+  if (check->kind == LW_CHECK_KEY) return c->vertical_kn_per_m > 0.0 ? design->key_strength_kn_per_m : 0.0;
   if (at == LW_AT_BASE || at == LW_AT_PAD)
     return design->base_adhesion_kpa * lw_contact_held(&by->wall->method, c);
   return at == LW_AT_JOINT && c->vertical_kn_per_m > 0.0 ? design->joint_shear_kn_per_m : 0.0;
@@ -53,7 +55,7 @@ static double bond_of(const lw_basis *by, lw_at at) {
 static double ground_of(const lw_check *check, const lw_basis *by) {
   const lw_contact *c = &by->stage.contact;
   double friction = friction_of(by, check->at) * fmax(c->vertical_kn_per_m, 0.0);
-  return fmin(by->on_sliding * (friction + bond_of(by, check->at)), by->ground_holds_kn_per_m);
+  return fmin(by->on_sliding * (friction + bond_of(by, check)), by->ground_holds_kn_per_m);
 }
 
 static double people_down(const lw_stage *stage) {
@@ -114,7 +116,7 @@ static void set_passive(json_t *object, const lw_check *check, const lw_basis *b
 static void set_sliding(json_t *entry, const lw_check *check, const lw_basis *by) {
   json_t *object = lw_json_object(entry, "holds_by");
   lw_json_set_double(object, "friction", friction_of(by, check->at));
-  lw_json_set_double(object, "bond_kn_per_m", bond_of(by, check->at));
+  lw_json_set_double(object, "bond_kn_per_m", bond_of(by, check));
   lw_json_set_double(object, "times", by->on_sliding);
   if (isfinite(by->ground_holds_kn_per_m))
     lw_json_set_double(object, "at_most_kn_per_m", by->ground_holds_kn_per_m);
@@ -171,5 +173,5 @@ void lw_json_basis(lw_bases *bases, json_t *entry, const lw_check *check) {
   lw_basis by;
   if (!basis_of(bases, check, &by)) return;
   lw_json_set_count(entry, "load_case", number_of(bases, check, &by));
-  if (check->kind == LW_CHECK_SLIDING) set_sliding(entry, check, &by);
+  if (lw_check_about_of(check->kind)->needs == LW_NEED_SLIDING) set_sliding(entry, check, &by);
 }

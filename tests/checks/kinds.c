@@ -117,6 +117,9 @@ static const outcomes OUTCOMES[LW_CHECK_KIND_COUNT] = {
     [LW_CHECK_TILTING] = {{{DEEP}, {THIN}, {CLAY}}},
     [LW_CHECK_COMPRESSION] = {{{DEEP}, {THIN}, {CLAY}}},
     [LW_CHECK_BEARING] = {{{DEEP}, {THIN}, {DEEP, "front slope=1:8"}}},
+    [LW_CHECK_KEY] = {{{DEEP, "key strength=9 kN/m"},
+                       {THIN, "joint friction=0.1", "key strength=0.2 kN/m"},
+                       {CLAY, "key strength=9 kN/m"}}},
     [LW_CHECK_SLIP] = {{{DEEP, "footing soil friction angle=38 deg"},
                         {DEEP, "footing soil friction angle=12 deg", "ground slope=25 deg"},
                         {CLAY}}},
@@ -143,7 +146,7 @@ Test(check_kinds, every_kind_holds_falls_short_and_cannot_be_shown) {
 
 /* Where a wall has a place, it has every kind of check that is made there, in the order of the table. */
 Test(check_kinds, a_place_has_its_checks_in_the_order_of_the_table) {
-  static const char *const items[ITEMS] = {DEEP};
+  static const char *const items[ITEMS] = {DEEP, "key strength=9 kN/m"};
   lw_result *r = checks_test_run(items);
   const lw_situation *s = checks_test_situation(r, LW_SITUATION_DRAINED);
   int seen[LW_CHECK_KIND_COUNT][LW_AT_COUNT] = {{0}};

@@ -61,7 +61,11 @@ static void add_frills(dice *d, random_wall *wall) {
   }
   if (dice_pick(d, 6) == 0)
     random_wall_add(wall, "face shell thickness=%.3f mm", dice_between(d, 15.0, 60.0));
-  if (dice_pick(d, 4) == 0) random_wall_add(wall, "joint shear=%.3f kN/m", dice_between(d, 0.0, 3.0));
+  if (dice_pick(d, 4) == 0) {
+    double shear = dice_between(d, 0.0, 3.0);
+    random_wall_add(wall, "joint shear=%.3f kN/m", shear);
+    if (shear > 0.5) random_wall_add(wall, "key strength=%.3f kN/m", 2.0 * shear);
+  }
 }
 
 static void add_section(dice *d, random_wall *wall) {

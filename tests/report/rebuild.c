@@ -16,7 +16,7 @@
 
 typedef struct count {
   const char *name;
-  int sliding, moments, pressed, bearing, elsewhere, unknown, divided, balanced, both;
+  int sliding, moments, pressed, bearing, elsewhere, unknown, divided, balanced, both, keys;
 } made;
 
 static double number(const json_t *object, const char *key) {
@@ -140,6 +140,16 @@ static void slides(const remaking *a, const json_t *contact, const rebuilt_sums 
   expect_has(a, holds, fmax(push, 0.0), 1e-9);
 }
 
+/* What friction leaves is on the key. */
+static void keys(const remaking *a, const json_t *contact, const rebuilt_sums *sums) {
+  const json_t *by = json_object_get(a->check, "holds_by");
+  double divided = number(contact, "strengths_divided_by"), times = number(by, "times");
+  double beyond = sums->horizontal - times * number(by, "friction") * fmax(sums->vertical, 0.0);
+  a->count->keys++;
+  expect_has(a, divided > 0.0 ? divided * beyond : times * number(by, "bond_kn_per_m"), fmax(beyond, 0.0),
+             1e-9);
+}
+
 static void presses(const remaking *a, const rebuilt_plan *plan, const rebuilt_sums *sums,
                     rebuilt_pressure pressure) {
   rebuilt_contact c = rebuilt_of(plan, sums, pressure);
@@ -166,6 +176,8 @@ static void make(remaking *a, const json_t *method, const json_t *situation) {
   if (json_integer_value(json_object_get(a->check, "load_case")) > 0) a->count->elsewhere++;
   if (is(a->check, "slug", "sliding")) {
     slides(a, contact, &sums);
+  } else if (is(a->check, "slug", "key")) {
+    keys(a, contact, &sums);
   } else if (is(a->check, "slug", "overturning") || is(a->check, "slug", "tilting")) {
     a->count->moments++;
     expect_has(a, sums.holds, sums.tips, 1e-9);
@@ -264,7 +276,7 @@ Test(report, every_check_can_be_made_from_the_forces_in_the_json) {
     make_wall(&c, &count);
   }
   cr_expect(count.sliding > 10 * WALLS && count.moments > 10 * WALLS && count.pressed > 10 * WALLS);
-  cr_expect(count.both > 3 * WALLS);
+  cr_expect(count.both > 3 * WALLS && count.keys > WALLS);
   cr_expect(count.bearing > WALLS / 2 && count.elsewhere > 5 * WALLS);
   cr_expect(count.divided > WALLS && count.balanced > 0.95 * count.divided, "%d of %d", count.balanced,
             count.divided);

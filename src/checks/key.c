@@ -1,0 +1,81 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "key.h"
+
+#include <math.h>
+
+#include "base/extremes.h"
+#include "format_factors.h"
+
+/* The key or lip of a joint: what pushes beyond the joint's friction against the shear that breaks it. What is
+ * counted as shear of the joint is carried by the same key, so it takes nothing off. */
+
+typedef struct on_key {
+  double friction, pressed_kn_per_m, strength_kn_per_m; /* to design with */
+  double times;                                         /* what the set leaves of friction and strength */
+  double rubs_kn_per_m, beyond_kn_per_m, holds_kn_per_m;
+} on_key;
+
+/* Courses that lift lift their key out of its seat. */
+static on_key find(const lw_check_context *context, const lw_contact *contact) {
+  const lw_strengths *design = &context->load_case->ground.design;
+  on_key k = {.friction = design->joint_friction,
+              .pressed_kn_per_m = lw_larger(contact->vertical_kn_per_m, 0.0),
+              .strength_kn_per_m = contact->vertical_kn_per_m > 0.0 ? design->key_strength_kn_per_m : 0.0,
+              .times = lw_format_times(context->format, context->load_case->kind, LW_NEED_SLIDING_RESISTANCE,
+                                       LW_NEED_SLIDING_RESISTANCE_TIMES)};
+  k.rubs_kn_per_m = k.times * k.friction * k.pressed_kn_per_m;
+  k.holds_kn_per_m = k.times * k.strength_kn_per_m;
+  k.beyond_kn_per_m = contact->horizontal_kn_per_m - k.rubs_kn_per_m;
+  return k;
+}
+
+/* A value to design with, where that is another than the one given. */
+static void tell_design(lw_step step, double given, const lw_working *working) {
+  double factor = step.value / given;
+  if (fabs(step.value - given) > 1e-12) lw_working_line(working, &step, "%.5f x %.5f", given, factor);
+}
+
+static void tell(const lw_check_context *context, const on_key *k, const lw_check *check,
+                 const lw_working *working) {
+  const lw_section *own = &context->wall->section;
+  bool whole = fabs(k->times - 1.0) < 1e-12;
+  lw_step rubs = {
+      .symbol = "Rf", .formula = whole ? "mu V" : "factor x mu V", .value = k->rubs_kn_per_m, .unit = "kN/m"};
+  lw_step beyond = {
+      .symbol = "Hk", .formula = "H - Rf, on the key", .value = k->beyond_kn_per_m, .unit = "kN/m"};
+  lw_step mu = {
+      .symbol = "mu", .formula = "friction x factor, to design with", .value = k->friction, .unit = ""};
+  lw_step strength = {
+      .symbol = "Rk", .formula = "key strength x factor", .value = k->holds_kn_per_m, .unit = "kN/m"};
+  tell_design(mu, own->joint_friction, working);
+  if (whole)
+    lw_working_line(working, &rubs, "%.4f x %.4f", k->friction, k->pressed_kn_per_m);
+  else
+    lw_working_line(working, &rubs, "%.4f x %.4f x %.4f", k->times, k->friction, k->pressed_kn_per_m);
+  lw_working_line(working, &beyond, "%.4f - %.4f", k->beyond_kn_per_m + k->rubs_kn_per_m, k->rubs_kn_per_m);
+  tell_design(strength, own->key_strength_kn_per_m, working);
+  bool every = context->format->on_every_wedge > 0.0;
+  lw_check_tell_has(check, every ? "F Rk / Hk, with F on every strength" : "key strength / Hk", working);
+}
+
+bool lw_check_key_given(const lw_wall *wall) {
+  return wall->section.key_strength_kn_per_m > 0.0;
+}
+
+lw_check lw_check_key(const lw_check_context *context, const lw_stage *stage, const lw_working *working) {
+  lw_check check = lw_check_begin(context, stage, LW_CHECK_KEY, "kN/m");
+  const lw_format_row *row = context->format->row[LW_NEED_SLIDING];
+  if (stage->status != LW_OK) return check;
+  on_key k = find(context, &stage->contact);
+  check.demand = lw_known(lw_larger(k.beyond_kn_per_m, 0.0));
+  check.resistance = lw_known(k.holds_kn_per_m);
+  if (k.beyond_kn_per_m <= 1e-9) {
+    lw_check_no_demand(&check, row, context->load_case->kind);
+    return check;
+  }
+  check.has = lw_known(k.holds_kn_per_m / k.beyond_kn_per_m);
+  lw_check_by_strengths(context, &check);
+  lw_check_weigh(&check, row, context->load_case->kind);
+  if (working) tell(context, &k, &check, working);
+  return check;
+}

@@ -1,0 +1,12 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_CHECKS_KEY_H
+#define LOWWALL_CHECKS_KEY_H
+
+#include "weigh.h"
+
+/* Whether a wall's keys have a strength to be checked against. */
+bool lw_check_key_given(const lw_wall *wall);
+
+lw_check lw_check_key(const lw_check_context *context, const lw_stage *stage, const lw_working *working);
+
+#endif
