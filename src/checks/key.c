@@ -6,8 +6,8 @@
 #include "base/extremes.h"
 #include "format_factors.h"
 
-/* The key or lip of a joint: what pushes beyond the joint's friction against the shear that breaks it. What is
- * counted as shear of the joint is carried by the same key, so it takes nothing off. */
+/* The key or lip of a joint: what pushes beyond the joint's friction against the shear that breaks it. What
+ * is counted as shear of the joint is carried by the same key, so it takes nothing off. */
 
 typedef struct on_key {
   double friction, pressed_kn_per_m, strength_kn_per_m; /* to design with */

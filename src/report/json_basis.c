@@ -40,7 +40,7 @@ static double friction_of(const lw_basis *by, lw_at at) {
   return at == LW_AT_PAD ? design->pad_friction : design->joint_friction;
 }
 
-/* What holds besides friction: bonded ground under what is pressed, the shear of a joint, its key's strength. */
+/* What holds besides friction: bonded ground under what is pressed, a joint's shear, its key's strength. */
 static double bond_of(const lw_basis *by, const lw_check *check) {
   const lw_strengths *design = &by->load_case.ground.design;
   const lw_contact *c = &by->stage.contact;
