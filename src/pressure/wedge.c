@@ -159,7 +159,7 @@ lw_status lw_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_wedge 
                       .reach_m = body.reach_m,
                       .crack_depth_m = body.crack_depth_m,
                       .height_of_action_m = height_of(&s, angle, &body, fabs(best.value))};
-  lw_wedge_record(state, plane, &body, wedge, working);
+  lw_wedge_record(state, &s.frame, &body, wedge, working);
   return LW_OK;
 }
 

@@ -46,6 +46,7 @@ lw_wedge_frame lw_wedge_frame_of(const lw_plane *plane) {
   frame.tan_slope = tan(plane->slope_rad);
   frame.top = (lw_corner){-plane->height_m * tan(plane->batter_rad), plane->height_m};
   frame.zone_count = 0;
+  frame.told = NULL;
   zones_build(&frame);
   for (int i = 0; i < plane->layer_count; i++) frame.tan_friction[i] = tan(plane->layer[i].friction_rad);
   return frame;
@@ -134,6 +135,19 @@ static void shape(const lw_wedge_frame *frame, double behind_m, double crack_m, 
   body->corner[body->count++] = frame->top;
 }
 
+static void tell_weight(lw_wedge_told *told, double size, double each, double moved) {
+  if (told == NULL || fabs(size * each) <= 0.0 || told->weight_count == LW_WEDGE_TERMS) return;
+  told->weight[told->weight_count++] = (lw_wedge_term){size, each, moved, 0};
+}
+
+static void tell_plane(lw_wedge_told *told, int layer, double rubs, double cohesion_kpa, double length_m) {
+  if (told == NULL) return;
+  if (rubs > 0.0 && told->rub_count < LW_WEDGE_ZONES)
+    told->rub[told->rub_count++] = (lw_wedge_term){.size = rubs, .layer = layer};
+  if (cohesion_kpa > 0.0 && told->held_count < LW_WEDGE_ZONES)
+    told->held[told->held_count++] = (lw_wedge_term){.size = length_m, .each = cohesion_kpa, .layer = layer};
+}
+
 static void add_weight(lw_wedge_body *body, double weight, double moved, double x_m, double y_m) {
   body->weight_kn_per_m += weight;
   body->moved_kn_per_m += moved;
@@ -142,7 +156,7 @@ static void add_weight(lw_wedge_body *body, double weight, double moved, double 
 }
 
 /* The part of the body within a zone, which reaches up to a level. */
-static void add_zone(const body_corners *whole, const lw_wedge_zone *zone, double high_m,
+static void add_zone(const body_corners *whole, const lw_wedge_zone *zone, double high_m, lw_wedge_told *told,
                      lw_wedge_body *body) {
   lw_corner above[CORNERS + 2], band[CORNERS + 4];
   int n = lw_polygon_cut(whole->corner, whole->count, zone->low_m, true, above);
@@ -150,6 +164,7 @@ static void add_zone(const body_corners *whole, const lw_wedge_zone *zone, doubl
   if (n < 3) return;
   lw_patch patch = lw_patch_of(band, n);
   add_weight(body, patch.area_m2 * zone->effective, patch.area_m2 * zone->moved, patch.x_m, patch.y_m);
+  tell_weight(told, patch.area_m2, zone->effective, zone->moved);
 }
 
 static double highest(const body_corners *whole) {
@@ -187,11 +202,14 @@ static void layered(const lw_wedge_frame *frame, const body_corners *whole, cons
   double high = lw_larger(highest(whole), frame->plane->height_m), end = whole->corner[1].y_m, held = 0.0;
   for (int i = 0; i < frame->zone_count; i++) {
     const lw_wedge_zone *zone = &frame->zone[i];
-    add_zone(whole, zone, high, body);
+    add_zone(whole, zone, high, frame->told, body);
     double top = lw_smaller(high, end);
     if (top > zone->low_m) {
+      double before = sum.weight, cohesion = frame->plane->layer[zone->layer].cohesion_kpa;
       add_stretch(&c, zone->layer, zone->low_m, top, &sum);
-      held += frame->plane->layer[zone->layer].cohesion_kpa * (top - zone->low_m);
+      held += cohesion * (top - zone->low_m);
+      tell_plane(frame->told, zone->layer, sum.weight - before, cohesion,
+                 (top - zone->low_m) / lw_larger(line->rise, 1e-6));
     }
     high = zone->low_m;
   }
@@ -205,7 +223,10 @@ static void plain(const lw_wedge_frame *frame, const body_corners *whole, lw_wed
              patch.y_m);
   body->friction_tan = frame->tan_friction[frame->zone[0].layer];
   double cohesion = frame->plane->layer[frame->zone[0].layer].cohesion_kpa;
-  if (cohesion > 0.0) body->cohesion_kn_per_m = cohesion * hypot(whole->corner[1].x_m, whole->corner[1].y_m);
+  double length = cohesion > 0.0 ? hypot(whole->corner[1].x_m, whole->corner[1].y_m) : 0.0;
+  body->cohesion_kn_per_m = cohesion * length;
+  tell_weight(frame->told, patch.area_m2, frame->zone[0].effective, frame->zone[0].moved);
+  tell_plane(frame->told, frame->zone[0].layer, 0.0, cohesion, length);
 }
 
 static void add_push(lw_wedge_body *body, double push_kn_per_m, double x_m, double y_m) {
@@ -238,6 +259,7 @@ static void add_loads(const lw_wedge_frame *frame, const lw_wedge_line *line, do
   const lw_plane *plane = frame->plane;
   double middle = 0.5 * behind_m, all_over = plane->surcharge_kpa * behind_m;
   add_weight(body, all_over, all_over, frame->top.x_m + middle, ground_at(frame, middle));
+  tell_weight(frame->told, behind_m, plane->surcharge_kpa, plane->surcharge_kpa);
   for (int i = 0; i < plane->load_count; i++) {
     const lw_plane_load *load = &plane->load[i];
     double end = stands_up_to(frame, line, load, behind_m);
@@ -246,6 +268,8 @@ static void add_loads(const lw_wedge_frame *frame, const lw_wedge_line *line, do
     double force = load->force_kn_per_m + load->pressure_kpa * (far - load->near_m);
     double level = load->below_m > 0.0 ? level_of(frame, load) : ground_at(frame, at);
     add_weight(body, force, force, frame->top.x_m + at, level);
+    tell_weight(frame->told, far - load->near_m, load->pressure_kpa, load->pressure_kpa);
+    tell_weight(frame->told, 1.0, load->force_kn_per_m, load->force_kn_per_m);
     add_push(body, load->push_kn_per_m, frame->top.x_m + load->near_m, level_of(frame, load));
   }
 }
@@ -258,7 +282,7 @@ bool lw_wedge_body_of(const lw_wedge_frame *frame, const lw_wedge_line *line, lw
     if (!crack(frame, line, &behind)) return false;
     crack_m = lw_larger(ground_at(frame, behind) - plane_at(frame, line, behind), 0.0);
   }
-  *body = (lw_wedge_body){.reach_m = behind, .crack_depth_m = crack_m};
+  *body = (lw_wedge_body){.cracked_in = line->cracked_in, .reach_m = behind, .crack_depth_m = crack_m};
   shape(frame, behind, crack_m, &whole);
   if (frame->zone_count == 1)
     plain(frame, &whole, body);

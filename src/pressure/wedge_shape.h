@@ -15,6 +15,20 @@ typedef struct lw_wedge_zone {
 
 enum { LW_WEDGE_ZONES = LW_SOIL_MAX + 1 };
 
+/* What one body is made of, for the working: an area or a width and what stands on it, a length of the failure
+ * plane and what holds on it. */
+typedef struct lw_wedge_term {
+  double size, each, moved; /* moved: what an earthquake moves in place of each */
+  int layer;
+} lw_wedge_term;
+
+enum { LW_WEDGE_TERMS = LW_WEDGE_ZONES + 2 * LW_SITE_LOAD_MAX + 1 };
+
+typedef struct lw_wedge_told {
+  int weight_count, held_count, rub_count;
+  lw_wedge_term weight[LW_WEDGE_TERMS], held[LW_WEDGE_ZONES], rub[LW_WEDGE_ZONES];
+} lw_wedge_told;
+
 /* A plane with its angles' tangents and its zones, from the top down, at hand: a search asks for dozens of
  * bodies. */
 typedef struct lw_wedge_frame {
@@ -24,6 +38,7 @@ typedef struct lw_wedge_frame {
   int zone_count;
   lw_wedge_zone zone[LW_WEDGE_ZONES];
   double tan_friction[LW_SOIL_MAX];
+  lw_wedge_told *told; /* NULL: nobody asks */
 } lw_wedge_frame;
 
 /* A failure plane through the foot: a unit vector up into the soil. Where it ends in a crack, in one of the
@@ -41,6 +56,7 @@ typedef struct lw_wedge_body {
   double x_m, y_m;          /* its centroid */
   double cohesion_kn_per_m; /* along the failure plane */
   double friction_tan;      /* along the failure plane, weighted by the stress on each stretch */
+  int cracked_in;           /* as its line's */
   double reach_m;           /* where it ends on the ground, behind the plane's top */
   double crack_depth_m;     /* there; 0: the plane itself meets the ground */
   double push_kn_per_m;     /* level, of the loads, towards the wall; it acts at push_x_m, push_y_m */
@@ -62,8 +78,8 @@ double lw_wedge_angle_to(const lw_wedge_frame *frame, double x_m);
 /* The same for one edge of a load, at the level where it meets the ground. */
 double lw_wedge_angle_to_load(const lw_wedge_frame *frame, const lw_plane_load *load, double x_m);
 
-/* Record the critical wedge: plane, crack, weight, cohesion, and the thrust with its numbers put in. */
-void lw_wedge_record(lw_earth_state state, const lw_plane *plane, const lw_wedge_body *body,
+/* Record the critical wedge: plane, weight, cohesion, and the thrust with its numbers put in. */
+void lw_wedge_record(lw_earth_state state, const lw_wedge_frame *frame, const lw_wedge_body *body,
                      const lw_wedge *wedge, const lw_working *working);
 
 #endif

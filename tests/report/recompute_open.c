@@ -55,11 +55,6 @@ const recompute_kind RECOMPUTE_STATED[] = {
 
 const recompute_kind RECOMPUTE_OPEN[] = {
     /* Earth pressure, the tables of forces and of pressure. */
-    {"rho = failure plane", "the reach alone gives no angle"},
-    {"W = weight of the soil above the plane", "a strip is counted as soil"},
-    {"C = cohesion x length", "the lengths are not there"},
-    {"zc = crack behind the wedge", "no formula"},
-    {"P = (W sin(rho - phi)", "angles with too few digits"},
     {"Pq = integral of", "no number of the integral"},
     {"psi = atan(kh/(# - kv))", "two formulas in one"},
     {"KE = Coulomb's coefficient", "no formula"},
