@@ -106,6 +106,6 @@ lw_status lw_coulomb_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
   if (status == LW_OK) status = lw_profile_integrate(plane, &law, angle, thrust, error);
   if (status != LW_OK) return status;
   thrust->passive_unsafe = unsafe;
-  lw_seismic_add(plane, &part, thrust, working);
+  lw_seismic_add(state, plane, &part, thrust, working);
   return LW_OK;
 }

@@ -3,11 +3,13 @@
 
 #include <math.h>
 
+#include "base/bound.h"
 #include "profile.h"
 #include "seismic.h"
 
 /* Coulomb's plane wedge in a weight that an earthquake turns. [MONONOBE-OKABE formula] */
 
+enum { TERMS = 320 };
 static const double HALF_PI = 1.57079632679489661923;
 
 static lw_status slides(double turn_rad, lw_error *error) {
@@ -73,18 +75,22 @@ static lw_status law_of(lw_earth_state state, const lw_plane *plane, bool still,
   return LW_OK;
 }
 
+/* Without cohesion; its symbol is what the working calls the sum. */
 static lw_status total_of(lw_earth_state state, const lw_plane *plane, bool still, lw_thrust *thrust,
-                          lw_error *error) {
+                          lw_error *error, const lw_working *working) {
   lw_law law;
   lw_plane loose = *plane;
   for (int i = 0; i < loose.layer_count; i++) loose.layer[i].cohesion_kpa = 0.0;
   lw_status status = law_of(state, &loose, still, &law, error);
+  law.working = working;
+  law.symbol = still ? "P0" : "PE";
   return status == LW_OK ? lw_profile_integrate(&loose, &law, 0.0, thrust, error) : status;
 }
 
-/* All that stands above a level of the plane, moving with a wall that cannot yield. */
-static double moved_by_rigid_wall(const lw_plane *plane) {
+/* All that stands above a level of the plane, moving with a wall that cannot yield; its terms as text. */
+static double moved_by_rigid_wall(const lw_plane *plane, char *terms, size_t size) {
   double sum = plane->surcharge_kpa, depth = 0.0;
+  size_t used = (size_t)lw_print(terms, size, "%.4f", sum);
   while (depth < plane->height_m) {
     int i = lw_layer_at(plane, depth);
     bool wet = depth >= plane->water_depth_m;
@@ -93,6 +99,8 @@ static double moved_by_rigid_wall(const lw_plane *plane) {
     double weight =
         wet ? plane->layer[i].saturated_unit_weight_kn_per_m3 : plane->layer[i].unit_weight_kn_per_m3;
     sum += weight * (bottom - depth);
+    if (used < size)
+      used += (size_t)lw_print(terms + used, size - used, " + %.4f x %.5f", weight, bottom - depth);
     depth = bottom;
   }
   return sum * plane->height_m;
@@ -105,14 +113,17 @@ static lw_status find_part(lw_earth_state state, const lw_plane *plane, lw_seism
   int lowest = lw_layer_at(plane, plane->height_m);
   double turn = lw_layer_turned(plane, lowest, plane->water_depth_m < plane->height_m);
   if (state == LW_AT_REST) {
-    part->increment_kn_per_m = plane->seismic.horizontal * moved_by_rigid_wall(plane);
+    char terms[TERMS];
+    part->increment_kn_per_m = plane->seismic.horizontal * moved_by_rigid_wall(plane, terms, sizeof terms);
     part->turn_rad = turn;
     return LW_OK;
   }
-  lw_status status = total_of(state, plane, false, &moving, error);
-  if (status == LW_OK) status = total_of(state, plane, true, &still, error);
+  lw_status status = total_of(state, plane, false, &moving, error, NULL);
+  if (status == LW_OK) status = total_of(state, plane, true, &still, error, NULL);
   if (status != LW_OK) return status;
   *part = (lw_seismic_part){.increment_kn_per_m = moving.total_kn_per_m - still.total_kn_per_m,
+                            .moving_kn_per_m = moving.total_kn_per_m,
+                            .still_kn_per_m = still.total_kn_per_m,
                             .coefficient = moving.coefficient / (1.0 - plane->seismic.vertical),
                             .turn_rad = turn};
   return LW_OK;
@@ -127,39 +138,40 @@ lw_status lw_seismic_find(lw_earth_state state, const lw_plane *plane, lw_seismi
   return status;
 }
 
-static void record(const lw_plane *plane, const lw_seismic_part *part, const lw_thrust *thrust,
-                   const lw_working *working) {
-  lw_working_heading(working, "Earthquake, as a steady push");
-  lw_working_step(working,
-                  &(lw_step){.symbol = "psi",
-                             .formula = "atan(kh/(1 - kv)); below water times moved over effective weight",
-                             .value = part->turn_rad * LW_DEG_PER_RAD,
-                             .unit = "deg",
-                             .source = "[MONONOBE-OKABE formula]"},
-                  "kh = %.3f, kv = %.3f", plane->seismic.horizontal, plane->seismic.vertical);
-  if (part->coefficient > 0.0)
-    lw_working_step(working,
-                    &(lw_step){.symbol = "KE",
-                               .formula = "Coulomb's coefficient in a weight turned by psi",
-                               .value = part->coefficient,
-                               .unit = "",
-                               .source = "[MONONOBE-OKABE formula]"},
-                    "psi = %.2f deg, static part included", part->turn_rad * LW_DEG_PER_RAD);
-  lw_working_step(working,
-                  &(lw_step){.symbol = "dP",
-                             .formula = "thrust in the earthquake less the static one",
-                             .value = part->increment_kn_per_m,
-                             .unit = "kN/m",
-                             .source = ""},
-                  "at %.3f m above the foot; together %.4f kN/m at %.3f m", thrust->seismic_height_m,
-                  thrust->total_kn_per_m, thrust->height_of_action_m);
+static void tell_rigid(const lw_plane *plane, const lw_seismic_part *part, const lw_working *working) {
+  char terms[TERMS];
+  double stress = moved_by_rigid_wall(plane, terms, sizeof terms) / plane->height_m;
+  const lw_bound bound[] = {
+      {"kh", plane->seismic.horizontal, ""}, {"s", stress, "kPa"}, {"H", plane->height_m, "m"}};
+  const lw_step step = {"dP", "kh s H", NULL, part->increment_kn_per_m, "kN/m", "[WOOD1973 rigid wall]"};
+  lw_working_step(working, &(lw_step){"s", "q + weight x depth, all of which moves", NULL, stress, "kPa", ""},
+                  "%s", terms);
+  lw_working_bound(working, &step, bound, sizeof bound / sizeof *bound);
+}
+
+/* The diagrams that the increment is the difference of, and what it makes of the thrust. */
+static void tell(lw_earth_state state, const lw_plane *plane, const lw_seismic_part *part,
+                 const lw_still *before, const lw_thrust *thrust, const lw_working *working) {
+  lw_thrust again;
+  lw_error error = {0};
+  bool by_planes = state != LW_AT_REST && part->coefficient > 0.0;
+  lw_working_heading(working, "Earthquake, as a steady push that makes weight 1 - kv times as heavy");
+  if (by_planes) {
+    lw_seismic_tell_layers(state, plane, working);
+    (void)total_of(state, plane, false, &again, &error, working);
+    lw_working_heading(working, "The same without earthquake and cohesion");
+    (void)total_of(state, plane, true, &again, &error, working);
+  }
+  if (state == LW_AT_REST) tell_rigid(plane, part, working);
+  lw_seismic_tell(plane, part, before, thrust, working);
 }
 
 /* What is taken off (passive, or weight made lighter) goes off at the static thrust's own height. */
-void lw_seismic_add(const lw_plane *plane, const lw_seismic_part *part, lw_thrust *thrust,
-                    const lw_working *working) {
+void lw_seismic_add(lw_earth_state state, const lw_plane *plane, const lw_seismic_part *part,
+                    lw_thrust *thrust, const lw_working *working) {
   if (!shaken(plane)) return;
   double before = thrust->total_kn_per_m, added = fmax(part->increment_kn_per_m, -before);
+  double height = thrust->height_of_action_m;
   bool adds = added > 0.0;
   thrust->seismic_kn_per_m = added;
   thrust->seismic_coefficient = part->coefficient;
@@ -172,5 +184,5 @@ void lw_seismic_add(const lw_plane *plane, const lw_seismic_part *part, lw_thrus
     thrust->height_of_action_m =
         (before * thrust->height_of_action_m + added * thrust->seismic_height_m) / thrust->total_kn_per_m;
   lw_thrust_resolve(thrust);
-  record(plane, part, thrust, working);
+  if (working != NULL) tell(state, plane, part, &(lw_still){before, height}, thrust, working);
 }

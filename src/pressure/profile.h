@@ -13,6 +13,7 @@ typedef struct lw_law {
   double k_wet[LW_SOIL_MAX];
   double surcharge_factor; /* of a load per horizontal area on this plane */
   double (*curved)(const lw_layer *layer, double slope_rad, double stress_kpa);
+  const char *symbol; /* of the sum alone, in the working; NULL: P, with its height and parts */
   /* Where the diagram is written to; NULL: nowhere. A curved law writes its pressure at one stress. */
   const lw_working *working;
   void (*tell_curved)(const lw_layer *layer, double slope_rad, double stress_kpa, const lw_working *working);

@@ -114,6 +114,13 @@ static void terms(const lw_told *told, size_t offset, char *out, size_t size) {
   if (used == 0) lw_print(out, size, "0.0000");
 }
 
+static void tell_sum(const lw_told *told, const lw_law *law, const lw_thrust *thrust) {
+  char areas[TERMS];
+  terms(told, offsetof(lw_told_point, area), areas, sizeof areas);
+  lw_working_step(law->working, &(lw_step){law->symbol, "sum of A", NULL, thrust->total_kn_per_m, "kN/m", ""},
+                  "%s", areas);
+}
+
 static void tell_sums(const lw_told *told, const lw_thrust *thrust, const lw_working *working) {
   char areas[TERMS], moments[TERMS];
   terms(told, offsetof(lw_told_point, area), areas, sizeof areas);
@@ -161,6 +168,10 @@ void lw_profile_record(const lw_plane *plane, const lw_law *law, const lw_told *
     const lw_told_point *p = &told->point[i];
     if (p->curved && p->ends && p->soil_kpa > 0.0)
       law->tell_curved(&plane->layer[p->layer], plane->slope_rad, p->stress_kpa, law->working);
+  }
+  if (law->symbol != NULL) {
+    tell_sum(told, law, thrust);
+    return;
   }
   tell_sums(told, thrust, law->working);
   tell_parts(thrust, law->working);

@@ -184,8 +184,10 @@ lw_status lw_wedge_as_thrust(lw_earth_state state, const lw_plane *plane, lw_thr
   lw_thrust_add_water(plane, thrust);
   lw_thrust_resolve(thrust);
   lw_seismic_part part = {.increment_kn_per_m = moving.thrust_kn_per_m - wedge.thrust_kn_per_m,
+                          .moving_kn_per_m = moving.thrust_kn_per_m,
+                          .still_kn_per_m = wedge.thrust_kn_per_m,
                           .turn_rad = lw_layer_turned(plane, lw_layer_at(plane, plane->height_m),
                                                       plane->water_depth_m < plane->height_m)};
-  lw_seismic_add(plane, &part, thrust, working);
+  lw_seismic_add(state, plane, &part, thrust, working);
   return LW_OK;
 }

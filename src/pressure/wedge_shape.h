@@ -15,8 +15,8 @@ typedef struct lw_wedge_zone {
 
 enum { LW_WEDGE_ZONES = LW_SOIL_MAX + 1 };
 
-/* What one body is made of, for the working: an area or a width and what stands on it, a length of the failure
- * plane and what holds on it. */
+/* What one body is made of, for the working: an area or a width and what stands on it, a length of the
+ * failure plane and what holds on it. */
 typedef struct lw_wedge_term {
   double size, each, moved; /* moved: what an earthquake moves in place of each */
   int layer;

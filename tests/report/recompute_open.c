@@ -13,6 +13,9 @@ const recompute_kind RECOMPUTE_STATED[] = {
     {"Pressure on the plane of # m", "a heading"},
     {"Joint #, moments about", "a heading"},
     {"layer #, below # m", "a heading"},
+    {"The same without earthquake and cohesion: ", "a heading"},
+    {"Earthquake, as a steady push", "a heading"},
+    {"below water: ", "a heading"},
     {"Push on the base: ", "a heading"},
     {"Rankine, on a vertical plane: ", "a heading"},
     {"Coulomb, on the back: ", "a heading"},
@@ -56,9 +59,6 @@ const recompute_kind RECOMPUTE_STATED[] = {
 const recompute_kind RECOMPUTE_OPEN[] = {
     /* Earth pressure, the tables of forces and of pressure. */
     {"Pq = integral of", "no number of the integral"},
-    {"psi = atan(kh/(# - kv))", "two formulas in one"},
-    {"KE = Coulomb's coefficient", "no formula"},
-    {"dP = thrust in the earthquake", "no formula"},
     {"and # kN/m of loads at a distance", "level loads beside an inclined thrust"},
     /* Contact and checks. */
     {"sums: ", "of forces that are not shown"},
