@@ -102,6 +102,7 @@ typedef enum lw_cue {
   X(POOL_FLAG, "pool-flag") X(FALL_FLAG, "fall-flag") \
   X(FALL_BARRIER, "fall-barrier")
 #define LW_THRESHOLDS(X) \
+  X(UNKNOWN_SLOPE, "unknown-slope", "") \
   X(LEVEL_GROUND, "level-ground", "") X(LEVEL_DIFFERENCE, "level-difference", "m") \
   X(BED_SLOPE, "bed-slope", "") X(STONE_WIDTH, "stone-width", "m") X(LEAN_HEIGHT, "lean-height", "m") \
   X(LIFT_MASS, "lift-mass", "kg") X(COMPACTOR_DISTANCE, "compactor-distance", "m") \
@@ -121,8 +122,16 @@ typedef enum lw_cue {
   X(TIMBER_STRENGTH, "timber-strength", "kPa") X(TIMBER_MATERIAL, "timber-material", "") \
   X(SOIL_FACTOR, "soil-factor", "") X(GROUND_FACTOR, "ground-factor", "") \
   X(LATERAL_BEARING, "lateral-bearing", "kPa/m") X(KEEP_OFF, "keep-off", "") \
-  X(CLEAR_GAP, "clear-gap", "m")
+  X(CLEAR_GAP, "clear-gap", "m") \
+  X(UNKNOWN_HEIGHT, "unknown-height", "m") \
+  X(UNKNOWN_BOUNDARY, "unknown-boundary", "m") \
+  X(UNKNOWN_SPACING, "unknown-spacing", "m") \
+  X(UNKNOWN_HOLE, "unknown-hole", "m") \
+  X(UNKNOWN_POST_WIDTH, "unknown-post-width", "m") \
+  X(UNKNOWN_BOARD, "unknown-board", "m") \
+  X(UNKNOWN_BOARD_SPAN, "unknown-board-span", "m")
 #define LW_ORDERINGS(X) \
+  X(LOW_WALL_COURSES, "low-wall-courses", "") \
   X(BLOCK_ALLOWANCE, "block-allowance", "") X(CURVE_ALLOWANCE, "curve-allowance", "") \
   X(SPARE_UNITS, "spare-units", "") X(CAP_ALLOWANCE, "cap-allowance", "") \
   X(ADHESIVE_BEAD, "adhesive-bead", "m") X(ADHESIVE_ALLOWANCE, "adhesive-allowance", "") \

@@ -75,6 +75,7 @@ typedef struct lw_site {
   bool joints_open, ground_drains;
   double stone_width_m;
   double leading_stone_m;            /* stone as wide as this leads the water of any soil to its way out */
+  double level_rad;                  /* ground no steeper than this is level */
   double lean_height_m;              /* people lean on a top that stands more than this above the soil */
 
   double storm_rain_m, drainable_porosity;         /* 0: no storm */

@@ -8,9 +8,6 @@
 
 /* Bearing of the ground under the base or the pad: an allowable value, or a theory of the strip footing. */
 
-/* "Level" in front is up to 1 in 20; beyond that a value made for level ground says nothing. */
-static const double LEVEL_IN_FRONT_RAD = 0.04995839572194276; /* atan(1/20) */
-
 /* Under blocks that taper the footing is as wide as their area a metre; its effective width is theirs. */
 static double off_middle(const lw_contact *contact) {
   bool whole = contact->area_m2 >= contact->width_m;
@@ -140,7 +137,8 @@ lw_check lw_check_bearing(const lw_check_context *context, const lw_stage *stage
                    context->format->row[theory ? LW_NEED_BEARING_THEORY : LW_NEED_BEARING_PRESUMPTIVE],
                    context->load_case->kind);
     check.reason = LW_REASON_OUTSIDE_BASE;
-  } else if (context->load_case->ground.front.slope_rad > LEVEL_IN_FRONT_RAD) {
+  } else if (context->load_case->ground.front.slope_rad > context->wall->site.level_rad) {
+    /* A value made for level ground says nothing there. */
     lw_check_not_shown(&check, LW_REASON_FRONT_SLOPE);
   } else if (theory) {
     by_theory(context, stage, &check, working);

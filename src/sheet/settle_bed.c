@@ -4,9 +4,6 @@
 /* The levelled bed that blocks are laid on. Where the ground under the wall is told and the bed is not, it is
  * taken as thick as usual: the ground's own friction acts below the bed, not below the blocks. */
 
-/* Courses up to which the thinner bed is usual. */
-static const double LOW_WALL_COURSES = 3.0;
-
 static bool told(const lw_quantity *q) {
   return q->origin == LW_GIVEN || q->origin == LW_TABLE;
 }
@@ -17,7 +14,7 @@ void lw_settle_bed(lw_settling *s) {
   if (!courses || c->pad_thickness.origin != LW_ABSENT || !told(&c->footing.friction)) {
     return;
   }
-  bool low = c->course_count.si < LOW_WALL_COURSES + 0.5;
+  bool low = c->course_count.si < lw_known_value(s->tables, LW_ORDERING_LOW_WALL_COURSES) + 0.5;
   lw_known_row taken = low ? LW_ORDERING_PAD_LOW_WALL : LW_ORDERING_PAD_HIGH_WALL;
   c->pad_thickness = lw_assumed(LW_KIND_LENGTH, lw_known_value(s->tables, taken));
 }

@@ -2,11 +2,6 @@
 #include "settle.h"
 
 /* What is not known of a fence, filled in only where there is one. */
-#define UNKNOWN_SPACING_M 3.0
-#define UNKNOWN_HOLE_M 0.6
-#define UNKNOWN_WIDTH_M 0.1
-#define UNKNOWN_BOARD_M 0.015
-#define UNKNOWN_SPAN_M 0.9
 
 static void choose(lw_choice *choice, int value) {
   if (choice->origin != LW_GIVEN) *choice = (lw_choice){.value = value, .origin = LW_ASSUMED};
@@ -26,11 +21,11 @@ static void settle_wind(lw_case *c) {
 /* A fence that closes the bed. */
 static void settle_back(lw_settling *s) {
   lw_case *c = s->c;
-  fill(&c->post_spacing, LW_KIND_LENGTH, UNKNOWN_SPACING_M);
-  fill(&c->post_depth, LW_KIND_LENGTH, UNKNOWN_HOLE_M);
-  fill(&c->post_width, LW_KIND_LENGTH, UNKNOWN_WIDTH_M);
-  fill(&c->board_thickness, LW_KIND_LENGTH, UNKNOWN_BOARD_M);
-  fill(&c->board_span, LW_KIND_LENGTH, UNKNOWN_SPAN_M);
+  fill(&c->post_spacing, LW_KIND_LENGTH, lw_known_value(s->tables, LW_FENCE_OF_UNKNOWN_SPACING));
+  fill(&c->post_depth, LW_KIND_LENGTH, lw_known_value(s->tables, LW_FENCE_OF_UNKNOWN_HOLE));
+  fill(&c->post_width, LW_KIND_LENGTH, lw_known_value(s->tables, LW_FENCE_OF_UNKNOWN_POST_WIDTH));
+  fill(&c->board_thickness, LW_KIND_LENGTH, lw_known_value(s->tables, LW_FENCE_OF_UNKNOWN_BOARD));
+  fill(&c->board_span, LW_KIND_LENGTH, lw_known_value(s->tables, LW_FENCE_OF_UNKNOWN_BOARD_SPAN));
   fill(&c->fence_permanent_factor, LW_KIND_SHARE,
        lw_known_value(s->tables, LW_FENCE_OF_TIMBER_LASTING) /
            lw_known_value(s->tables, LW_FENCE_OF_TIMBER_GUST));

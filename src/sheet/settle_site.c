@@ -3,11 +3,8 @@
 #include "items.h"
 #include "settle.h"
 
-/* Unknown ground behind ground rises 1 in 4; an unknown fence at a near boundary, or where
- * its place is given, is a solid one. */
-#define UNKNOWN_SLOPE_RAD atan(0.25)
-#define UNKNOWN_FENCE_M 1.8
-#define NEAR_BOUNDARY_M 1.0
+/* Unknown ground behind ground rises; an unknown fence at a near boundary, or where its place is given, is a
+ * solid one. */
 
 /* Does the sheet give any quantity that only this kind of wall has? The first such, or NULL. */
 static const lw_quantity *first_given(const lw_case *c, const lw_telling *telling) {
@@ -60,12 +57,14 @@ void lw_settle_site(lw_settling *s) {
   }
   settle_levels(c, bed);
   if (!lw_given(&c->ground_slope)) {
-    c->ground_slope = lw_assumed(LW_KIND_ANGLE, bed ? 0.0 : UNKNOWN_SLOPE_RAD);
+    c->ground_slope =
+        lw_assumed(LW_KIND_ANGLE, bed ? 0.0 : atan(lw_known_value(s->tables, LW_THRESHOLD_UNKNOWN_SLOPE)));
   }
   if (!lw_given(&c->fence_height)) {
-    bool at_boundary =
-        lw_given(&c->boundary_distance) && c->boundary_distance.si <= NEAR_BOUNDARY_M + LW_MILLIMETRE;
+    double near_m = lw_known_value(s->tables, LW_FENCE_OF_UNKNOWN_BOUNDARY) + LW_MILLIMETRE,
+           height_m = lw_known_value(s->tables, LW_FENCE_OF_UNKNOWN_HEIGHT);
+    bool at_boundary = lw_given(&c->boundary_distance) && c->boundary_distance.si <= near_m;
     bool placed = c->fence_place.origin == LW_GIVEN || lw_given(&c->fence_distance);
-    c->fence_height = lw_assumed(LW_KIND_LENGTH, at_boundary || placed ? UNKNOWN_FENCE_M : 0.0);
+    c->fence_height = lw_assumed(LW_KIND_LENGTH, at_boundary || placed ? height_m : 0.0);
   }
 }

@@ -46,6 +46,7 @@ static void soils_build(const lw_case *c, const lw_tables *tables, lw_site *site
 
 static void thresholds_build(const lw_tables *tables, lw_site *site) {
   site->leading_stone_m = lw_known_value(tables, LW_THRESHOLD_STONE_WIDTH);
+  site->level_rad = atan(lw_known_value(tables, LW_THRESHOLD_LEVEL_GROUND));
   site->lean_height_m = lw_known_value(tables, LW_THRESHOLD_LEAN_HEIGHT);
 }
 

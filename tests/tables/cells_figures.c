@@ -23,6 +23,7 @@ typedef struct figure_wall {
 
 static const figure_wall thresholds[] = {
     {"level-ground", BED "front slope=1:15", CELLS_VERDICT},
+    {"unknown-slope", GROUND "drain outlets=2", CELLS_CHECKS | CELLS_VERDICT},
     {"level-difference", BED "level difference=0.3 m", CELLS_VERDICT},
     {"bed-slope", BED "front slope=1:6", CELLS_VERDICT},
     {"stone-width", GROUND "stone width=400 mm;drain outlets=2", CELLS_CHECKS},
@@ -80,6 +81,9 @@ static const figure_wall fences[] = {
     {"wind-sheltered", BED "fence height=1.8 m;wind exposure=sheltered", CELLS_TEXT | CELLS_VERDICT},
     {"wind-ordinary", BED "fence height=1.8 m;wind exposure=ordinary", CELLS_TEXT | CELLS_VERDICT},
     {"wind-exposed|run-end", BED "fence height=1.8 m;wind exposure=exposed", CELLS_TEXT | CELLS_VERDICT},
+    {"unknown-height|unknown-boundary", BED "boundary distance=0.8 m", CELLS_TEXT | CELLS_VERDICT},
+    {"unknown-spacing|unknown-hole|unknown-post-width|unknown-board|unknown-board-span",
+     BED "site back=fence", CELLS_TEXT | CELLS_JSON},
     {"keep-off", BED "fence height=1.8 m;fence place=behind;fence distance=0.5 m",
      CELLS_TEXT | CELLS_VERDICT},
     {"lateral-bearing|ground-factor|soil-factor|timber-strength|timber-gust|timber-material",
@@ -106,7 +110,8 @@ static const figure_wall ordering[] = {
     {"curve-allowance", BED "run 1 length=4 m;run 1 radius=6 m", CELLS_ORDER},
     {"mitre-piece-least|mitre-point-least|cap-piece-least|cap-joint-least", CORNER "turn 1 angle=60 deg",
      CELLS_ORDER},
-    {"pad-low-wall", BED "footing soil name=clean sand;run 1 length=4 m", CELLS_ORDER | CELLS_TEXT},
+    {"pad-low-wall|low-wall-courses", BED "footing soil name=clean sand;run 1 length=4 m",
+     CELLS_ORDER | CELLS_TEXT},
     {"pad-high-wall", BED "footing soil name=clean sand;course count=5;run 1 length=4 m",
      CELLS_ORDER | CELLS_TEXT},
     {"block-concrete", BED "face shell thickness=35 mm;fill unit weight=14 kN/m3;run 1 length=4 m",
