@@ -67,6 +67,20 @@ Test(key, nothing_is_on_it_where_friction_holds_all) {
   free(r);
 }
 
+/* Light blocks in deep water float off their joints, and their keys out of their seats. */
+Test(key, one_that_is_lifted_out_holds_nothing) {
+  lw_result *r =
+      RUN("site behind=bed", "load 1 kind=none", "method slip=not", "course count=4", "wall embedment=0 mm",
+          "block height=200 mm", "block depth=600 mm", "block unit weight=2 kN/m3",
+          "soil 1 friction angle=30 deg", "wall joints=sealed", "water depth=0 mm", "front water depth=0 mm",
+          "key strength=9 kN/m", "load 2 kind=cap", "load 2 push=1 kN/m");
+  const lw_check *key = key_of(checks_test_situation(r, LW_SITUATION_DRAINED), 1);
+  cr_assert_not_null(key);
+  cr_expect(key->has.known && fabs(key->has.value) < 1e-15 && key->holds == LW_FALLS_SHORT, "%.9g of %.9g",
+            key->has.value, key->demand.value);
+  free(r);
+}
+
 Test(key, no_word_of_it_where_none_is_given) {
   lw_result *r = RUN(STACK, "joint friction=0.1");
   const lw_text_style style = {.columns = 80};
