@@ -37,12 +37,6 @@ typedef struct lw_plane_load {
   double push_kn_per_m;
 } lw_plane_load;
 
-/* Coulomb's active coefficient where somebody has worked it out already, and for which angles; k 0: none. */
-typedef struct lw_coulomb_known {
-  lw_wall_angles angles;
-  double k;
-} lw_coulomb_known;
-
 /* A plane that soil pushes on, and what it meets from its top down. */
 typedef struct lw_plane {
   double height_m;             /* vertical */
@@ -57,7 +51,6 @@ typedef struct lw_plane {
   bool along_ground;           /* Rankine: the thrust lies along the ground, wall_friction_rad that angle */
   double coefficient;              /* as given, for every layer and the whole thrust; 0: none is */
   lw_seismic seismic;              /* all 0: no earthquake */
-  lw_coulomb_known known;          /* taken where its angles are these; all 0 does */
   int layer_count, load_count;
   lw_layer layer[LW_SOIL_MAX];     /* what lies past a count means nothing, here and below */
   lw_plane_load load[LW_SITE_LOAD_MAX];

@@ -202,15 +202,6 @@ static lw_status by_formula(const lw_method *method, lw_push *push, lw_error *er
   return LW_OK;
 }
 
-/* The planes of a wall mostly have the same angles: Coulomb's coefficient is worked out on the first. */
-static void keep_coefficient(const lw_method *method, lw_push *push) {
-  lw_plane *plane = &push->back.plane;
-  if (method->pressure != LW_PRESSURE_COULOMB || is_curved(method, push) || plane->layer_count > 1) return;
-  plane->known = (lw_coulomb_known){
-      {plane->layer[0].friction_rad, plane->wall_friction_rad, plane->batter_rad, plane->slope_rad},
-      push->thrust.coefficient};
-}
-
 static void find(const lw_wall *wall, const lw_ground *ground, const lw_stack *stack,
                  lw_wedge_known *searched, lw_push *push, const lw_working *working) {
   const lw_method *method = &wall->method;
@@ -228,12 +219,10 @@ static void find(const lw_wall *wall, const lw_ground *ground, const lw_stack *s
     fail(push, LW_REASON_GIVEN_NUMBER);
     return;
   }
-  if (searched && searched->known) push->back.plane.known = searched->plane.known;
   if (by_formula(method, push, &error, working) != LW_OK) {
     fail(push, error.reason);
     return;
   }
-  keep_coefficient(method, push);
   push->formula_kn_per_m = push->thrust.total_kn_per_m;
   if (has_no_wedge(method)) push_at_rest(push);
   recheck(method, searched, push, working);

@@ -1,6 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
-#include <string.h>
 
 #include "base/bound.h"
 #include "profile_record.h"
@@ -49,17 +48,6 @@ lw_status lw_coulomb_coefficient(lw_earth_state state, const lw_wall_angles *ang
   return LW_OK;
 }
 
-/* Planes of one wall mostly have the same angles. */
-static lw_status coefficient_on(const lw_plane *plane, lw_earth_state state, const lw_wall_angles *angles,
-                                double *k, lw_error *error) {
-  const lw_coulomb_known *known = &plane->known;
-  bool is_known = known->k > 0.0 && memcmp(&known->angles, angles, sizeof *angles) == 0;
-  if (state != LW_ACTIVE || !is_known) return lw_coulomb_coefficient(state, angles, k, error);
-  *k = known->k;
-  return LW_OK;
-}
-
-/* A layer's coefficient and what its cohesion takes off. */
 static void record(const lw_plane *plane, int i, lw_earth_state state, double k, const lw_working *working) {
   const lw_layer *layer = &plane->layer[i];
   const lw_bound bound[] = {{"phi", layer->friction_rad * LW_DEG_PER_RAD, "deg"},
@@ -95,7 +83,7 @@ lw_status lw_coulomb_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
   for (int i = 0; i < plane->layer_count; i++) {
     const lw_layer *layer = &plane->layer[i];
     lw_wall_angles angles = {layer->friction_rad, delta, theta, beta};
-    lw_status status = coefficient_on(plane, state, &angles, &law.k[i], error);
+    lw_status status = lw_coulomb_coefficient(state, &angles, &law.k[i], error);
     if (status != LW_OK) return status;
     law.cut_kpa[i] = sign * 2.0 * layer->cohesion_kpa * sqrt(law.k[i]);
     record(plane, i, state, law.k[i], working);
