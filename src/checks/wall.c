@@ -3,8 +3,6 @@
 
 #include <lowwall/fence.h>
 #include <math.h>
-#include <stddef.h>
-#include <string.h>
 
 /* A share is of the weakest soil behind: less friction on the back is the greater push. */
 static double wall_friction_of(const lw_case *c, const lw_site *site) {
@@ -15,7 +13,7 @@ static double wall_friction_of(const lw_case *c, const lw_site *site) {
 }
 
 void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
-  memset(wall, 0, offsetof(lw_wall, section));
+  *wall = (lw_wall){0};
   wall->people_on_cap = c->people_on_cap.origin == LW_ABSENT || c->people_on_cap.value == LW_YES;
   lw_site_build(c, tables, &wall->site);
   lw_section_build(c, tables, &wall->section);
