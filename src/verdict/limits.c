@@ -207,8 +207,10 @@ static void hold(const lw_facts *f, const lw_limit_row *row, lw_reaching *to) {
                                                                   .kept = kept && !any_height && !past};
 }
 
-/* Where no engineer's line is on file the default's holds, however well the rest of the place is known. */
+/* Where no engineer's line is on file the default's holds, however well the rest of the place is known; of a
+ * place that is not known all of the default's lines do. */
 static bool asked_of_all(const lw_facts *f, const lw_limit_row *row) {
+  if (!f->place_known) return false;
   bool engineer = row->trigger == LW_ENGINEER_ABOVE || row->trigger == LW_DESIGN_ABOVE;
   return row->of_default && engineer && !f->own_engineer;
 }
