@@ -58,7 +58,7 @@ bool lw_check_basis(const lw_wall *wall, const lw_tables *tables, const lw_situa
   note_factors(wall, &a.format, out);
   lw_check_context context = {wall, &a.format, &out->load_case, &a.place};
   out->ground_holds_kn_per_m = lw_sliding_most(&context, &out->stage.contact, check->at);
-  out->strip = lw_bearing_strip(wall, &out->load_case.ground, &out->stage, check->at);
+  out->strip = lw_bearing_strip(wall, &out->load_case.ground, &out->stage, check->at, NULL);
   return true;
 }
 

@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "base/bound.h"
 #include "base/extremes.h"
 #include "format_factors.h"
 
@@ -19,29 +20,57 @@ typedef struct weights {
   double beside_kpa, below_kn_per_m3;
 } weights;
 
-/* Water that stands behind the wall will stand under it too: all of it is buoyant. Else the water in front
- * counts, whole from the base up, and less and less down to a base width below it. */
-static weights weights_of(const lw_wall *wall, const lw_ground *ground, lw_at at, double width_m) {
-  const lw_site *site = &wall->site;
-  const lw_soil *soil = &site->footing;
-  double pad = at == LW_AT_PAD ? site->pad.thickness_m : 0.0;
-  double depth = ground->front.bearing_embedment_m + pad, moist = soil->light_unit_weight_kn_per_m3;
-  double buoyant =
-      lw_smaller(soil->saturated_unit_weight_kn_per_m3 - site->water_unit_weight_kn_per_m3, moist);
-  bool wet_behind = isfinite(ground->water_depth_m);
-  double over = wet_behind ? INFINITY : wall->section.height_m - site->front_water_depth_m + pad;
-  double wet = lw_smaller(lw_larger(over, 0.0), depth);
-  double dry_below = over >= 0.0 ? 0.0 : -over >= width_m ? 1.0 : -over / width_m;
-  return (weights){moist * (depth - wet) + buoyant * wet, buoyant + dry_below * (moist - buoyant)};
+/* Beside and below the footing, by how high the water stands: over its level, or dw below it. */
+static void write_weights(const lw_site *site, const weights *found, const double of[4],
+                          const lw_working *working) {
+  double depth = of[0], wet = of[1], over = of[2], moist = site->footing.light_unit_weight_kn_per_m3;
+  double saturated = site->footing.saturated_unit_weight_kn_per_m3;
+  double buoyant = lw_smaller(saturated - site->water_unit_weight_kn_per_m3, moist);
+  const lw_bound bound[] = {{"gm", moist, "kN/m3"},
+                            {"gsat", saturated, "kN/m3"},
+                            {"gw", site->water_unit_weight_kn_per_m3, "kN/m3"},
+                            {"gb", buoyant, "kN/m3"},
+                            {"Df", depth, "m"},
+                            {"hb", wet, "m"},
+                            {"dw", -over, "m"},
+                            {"B", of[3], "m"}};
+  const char *below = over >= 0.0 ? "gb" : -over >= of[3] ? "gm" : "gb + (gm - gb) dw/B";
+  const lw_step steps[] = {
+      {"gb", "min(gsat - gw, gm)", NULL, buoyant, "kN/m3", ""},
+      {"q'", wet > 0.0 ? "gm (Df - hb) + gb hb" : "gm Df", NULL, found->beside_kpa, "kPa", ""},
+      {"gamma", below, NULL, found->below_kn_per_m3, "kN/m3", "[DAS-PFE modification for the water table]"}};
+  bool water = wet > 0.0 || -over < of[3];
+  for (int i = water ? 0 : 1; i < 3; i++)
+    lw_working_bound(working, &steps[i], bound, sizeof bound / sizeof bound[0]);
 }
 
-lw_strip lw_bearing_strip(const lw_wall *wall, const lw_ground *ground, const lw_stage *stage, lw_at at) {
+/* Water that stands behind the wall will stand under it too: all of it is buoyant. Else the water in front
+ * counts, whole from the base up, and less and less down to a base width below it. */
+static weights weights_of(const lw_site *site, double depth_m, double over_m, double width_m,
+                          const lw_working *working) {
+  const lw_soil *soil = &site->footing;
+  double moist = soil->light_unit_weight_kn_per_m3;
+  double buoyant =
+      lw_smaller(soil->saturated_unit_weight_kn_per_m3 - site->water_unit_weight_kn_per_m3, moist);
+  double wet = lw_smaller(lw_larger(over_m, 0.0), depth_m);
+  double dry_below = over_m >= 0.0 ? 0.0 : -over_m >= width_m ? 1.0 : -over_m / width_m;
+  weights found = {moist * (depth_m - wet) + buoyant * wet, buoyant + dry_below * (moist - buoyant)};
+  const double of[4] = {depth_m, wet, over_m, width_m};
+  if (working != NULL) write_weights(site, &found, of, working);
+  return found;
+}
+
+lw_strip lw_bearing_strip(const lw_wall *wall, const lw_ground *ground, const lw_stage *stage, lw_at at,
+                          const lw_working *working) {
   const lw_strength *soil = &ground->design.footing;
   double pad = at == LW_AT_PAD ? wall->site.pad.thickness_m : 0.0;
-  weights weight = weights_of(wall, ground, at, stage->contact.area_m2);
+  double depth = ground->front.bearing_embedment_m + pad;
+  bool wet_behind = isfinite(ground->water_depth_m);
+  double over = wet_behind ? INFINITY : wall->section.height_m - wall->site.front_water_depth_m + pad;
+  weights weight = weights_of(&wall->site, depth, over, stage->contact.area_m2, working);
   return (lw_strip){.width_m = stage->contact.area_m2,
                     .eccentricity_m = off_middle(&stage->contact),
-                    .depth_m = ground->front.bearing_embedment_m + pad,
+                    .depth_m = depth,
                     .overburden_kpa = weight.beside_kpa,
                     .friction_rad = soil->friction_rad,
                     .cohesion_kpa = soil->cohesion_kpa,
@@ -56,7 +85,7 @@ lw_strip lw_bearing_strip(const lw_wall *wall, const lw_ground *ground, const lw
 
 lw_strip lw_situation_strip(const lw_wall *wall, const lw_situation *situation, lw_at at) {
   const lw_stage *stage = at == LW_AT_PAD ? &situation->pad : &situation->base;
-  return lw_bearing_strip(wall, &situation->load_case.ground, stage, at);
+  return lw_bearing_strip(wall, &situation->load_case.ground, stage, at, NULL);
 }
 
 /* A number that is given belongs to the friction that is given: a set that changes that leaves it unsafe. */
@@ -81,13 +110,13 @@ static void tell_theory(const lw_check *check, bool net, double times, const lw_
 static void by_theory(const lw_check_context *context, const lw_stage *stage, lw_check *check,
                       const lw_working *working) {
   const lw_bearing_routine *routine = lw_bearing_routine_of(context->wall->method.bearing);
-  lw_strip strip = lw_bearing_strip(context->wall, &context->load_case->ground, stage, check->at);
   lw_bearing bearing;
   lw_error error = {0};
   if (outlives_its_friction(context)) {
     lw_check_not_shown(check, LW_REASON_GIVEN_NUMBER);
     return;
   }
+  lw_strip strip = lw_bearing_strip(context->wall, &context->load_case->ground, stage, check->at, working);
   if (routine->ultimate(&strip, &bearing, &error, working) != LW_OK) {
     lw_check_not_shown(check, error.reason);
     return;

@@ -7,6 +7,7 @@
 lw_check lw_check_bearing(const lw_check_context *context, const lw_stage *stage, const lw_working *working);
 
 /* The strip footing that a theory takes the contact for. */
-lw_strip lw_bearing_strip(const lw_wall *wall, const lw_ground *ground, const lw_stage *stage, lw_at at);
+lw_strip lw_bearing_strip(const lw_wall *wall, const lw_ground *ground, const lw_stage *stage, lw_at at,
+                          const lw_working *working);
 
 #endif

@@ -87,12 +87,12 @@ void lw_fence_write_post(const lw_fence *fence, const lw_working *working) {
   const double *soil = fence->soil[LW_FENCE_DRY].of;
   double s = post->spacing_m;
   put_load(post, s * soil[LW_FENCE_SHEAR], s * soil[LW_FENCE_GROUND], &again);
-  const lw_bound bound[] = {{"sp", s, "m"},
+  const lw_bound bound[] = {{"ds", s, "m"},
                             {"Vs", soil[LW_FENCE_SHEAR], "kN/m"},
                             {"Mg", soil[LW_FENCE_GROUND], "kN m/m"},
                             {"Qp", again.push_kn, "kN"}};
-  lw_working_bound(working, &(lw_step){"Qp", "sp Vs", NULL, again.push_kn, "kN", "statics"}, bound, 4);
-  lw_working_bound(working, &(lw_step){"es", "sp Mg/Qp", NULL, again.arm_m, "m", "statics"}, bound, 4);
+  lw_working_bound(working, &(lw_step){"Qp", "ds Vs", NULL, again.push_kn, "kN", "statics"}, bound, 4);
+  lw_working_bound(working, &(lw_step){"es", "ds Mg/Qp", NULL, again.arm_m, "m", "statics"}, bound, 4);
   (void)lw_fence_broms(&post->hole, again.arm_m, working);
   (void)lw_fence_code_push(&post->hole, again.arm_m, working);
 }

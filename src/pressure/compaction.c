@@ -129,14 +129,14 @@ static void record_foot(const lw_foot *foot, double x_m, double height_m, const 
                             {"r2", r2, "m2"},
                             {"tf", t, ""},
                             {"Pf", push->thrust_kn_per_m, "kN/m"},
-                            {"Mt", push->thrust_kn_per_m * (height_m - push->height_m), "kN m/m"}};
+                            {"Mu", push->thrust_kn_per_m * (height_m - push->height_m), "kN m/m"}};
   const lw_step steps[] = {
       {"r2", "xp^2 + hf^2", NULL, r2, "m2", ""},
       {"tf", "yf/sqrt(r2 + yf^2)", NULL, t, "", ""},
       {"Pf", "2 pl/pi [yf/sqrt(xp^2 + yf^2) - xp^2 tf/r2]", NULL, push->thrust_kn_per_m, "kN/m", BOUSSINESQ},
-      {"Mt", "2 pl/pi [xp atan(hf tf/xp) pi/180 - xp^2 hf tf/r2]", NULL, bound[7].value, "kN m/m",
+      {"Mu", "2 pl/pi [xp atan(hf tf/xp) pi/180 - xp^2 hf tf/r2]", NULL, bound[7].value, "kN m/m",
        BOUSSINESQ},
-      {"zf", "hf - Mt/Pf", NULL, push->height_m, "m", ""}};
+      {"zf", "hf - Mu/Pf", NULL, push->height_m, "m", ""}};
   for (size_t i = 0; i < sizeof steps / sizeof steps[0]; i++)
     lw_working_bound_finely(working, &steps[i], bound, sizeof bound / sizeof bound[0]);
 }

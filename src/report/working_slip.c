@@ -21,8 +21,8 @@ static const char GIVEN[] = "  %2s %8s %9s %9s %7s %8s %7s %6s %6s%8s";
 static void given_heads(const lw_page *page, bool shaken) {
   lw_page_say(
       page, "  ",
-      "Each slice: x its middle, dx its width, dl the arc below it, s [1 + k/6 + 3 k^2/40 + 15 k^3/336] "
-      "over its chord s with k = s^2/(4 Rc^2), al its base's slope, sin al = (x - xc)/Rc, Ws its weight "
+      "Each slice: x its middle, dx its width, dl the arc below it, sl [1 + kl/6 + 3 kl^2/40 + 15 kl^3/336] "
+      "over its chord sl with kl = sl^2/(4 Rc^2), al its base's slope, sin al = (x - xc)/Rc, Ws its weight "
       "with what stands on it, u, c and phi at its base.");
   if (shaken) lw_page_say(page, "  ", "yw is the level of its weight.");
   lw_page_linef(page, LW_TONE_PLAIN, GIVEN, "", "x", "dx", "dl", "al", "Ws", "u", "c", "phi",
@@ -45,7 +45,7 @@ static const char FORCES[] = "  %4s %9s%9s %9s %9s %9s";
 static void forces_heads(const lw_page *page, const lw_slip_view *view) {
   bool shaken = view->seismic > 0.0, bishop = view->slip.bishop > 0.0;
   if (shaken)
-    lw_page_sayf(page, "  ", "D = Ws sin al, E = kh Ws (yc - yw)/Rc with kh = %.4f.", view->seismic);
+    lw_page_sayf(page, "  ", "D = Ws sin al, De = kh Ws (yc - yw)/Rc with kh = %.4f.", view->seismic);
   lw_page_sayf(page, "  ",
                "%sTo = c dl + N tan phi with N = Ws dx/dl%s - u dl, not below 0, by ordinary slices.",
                shaken ? "" : "D = Ws sin al. ", shaken ? " - kh Ws sin al" : "");
@@ -55,7 +55,7 @@ static void forces_heads(const lw_page *page, const lw_slip_view *view) {
         "Tb = [c dx + (Ws - u dx) tan phi]/ma by Bishop, the bracket not below 0, with ma = dx/dl + sin "
         "al tan phi/F and F = %.6f.",
         view->slip.bishop);
-  lw_page_linef(page, LW_TONE_PLAIN, FORCES, "", "D", shaken ? "E" : "", "To", bishop ? "ma" : "",
+  lw_page_linef(page, LW_TONE_PLAIN, FORCES, "", "D", shaken ? "De" : "", "To", bishop ? "ma" : "",
                 bishop ? "Tb" : "");
   lw_page_linef(page, LW_TONE_PLAIN, FORCES, "", "kN/m", shaken ? "kN/m" : "", "kN/m", "",
                 bishop ? "kN/m" : "");
@@ -98,7 +98,7 @@ static void factors(const lw_page *page, const lw_result *result, const lw_slip_
   lw_page to = *page;
   lw_working working = lw_page_working(&to);
   lw_slip again;
-  lw_page_sayf(page, "  ", "ST is the sum of To, SD of D%s.", view->seismic > 0.0 ? " and E" : "");
+  lw_page_sayf(page, "  ", "ST is the sum of To, SD of D%s.", view->seismic > 0.0 ? " and De" : "");
   if (view->slip.bishop > 0.0)
     lw_page_say(
         page, "  ",

@@ -27,7 +27,7 @@ static double column(const lw_site *site, double low_m, double high_m, double wa
 
 static void expect_strip(const lw_wall *wall, const lw_load_case *load_case, const test_contact *contact,
                          const lw_stage *stage, const char *name) {
-  lw_strip strip = lw_bearing_strip(wall, &load_case->ground, stage, contact->place.at);
+  lw_strip strip = lw_bearing_strip(wall, &load_case->ground, stage, contact->place.at, NULL);
   double foot = contact->place.at == LW_AT_PAD ? -wall->site.pad.thickness_m : 0.0;
   double ground = wall->section.bearing_embedment_m,
          water = wall->section.height_m - wall->site.front_water_depth_m;
@@ -109,7 +109,7 @@ Test(bearing_water, nearer_to_the_base_bears_less) {
   for (double depth = 0.5; depth < 3.0; depth += 0.01) {
     wall.site.front_water_depth_m = depth;
     lw_ground_own(&wall, &ground);
-    lw_strip strip = lw_bearing_strip(&wall, &ground, stage, LW_AT_BASE);
+    lw_strip strip = lw_bearing_strip(&wall, &ground, stage, LW_AT_BASE, NULL);
     lw_bearing bearing;
     cr_assert_eq(lw_bearing_hansen(&strip, &bearing, NULL, NULL), LW_OK);
     cr_expect_leq(before, bearing.ultimate_kpa);

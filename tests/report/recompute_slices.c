@@ -74,12 +74,12 @@ static evaluate_names names_of(const circle *c, int row) {
 
 /* The arc over a chord, by the page's series. */
 static cell arc_of(evaluate_names *names) {
-  name(names, "s",
+  name(names, "sl",
        by("sqrt(dx^2 + (sqrt(max(Rc^2 - (x + dx/2 - xc)^2, 0)) - sqrt(max(Rc^2 - (x - dx/2 - "
           "xc)^2, 0)))^2)",
           names));
-  name(names, "k", by("s^2/(4 Rc^2)", names));
-  return by("s (1 + k/6 + 3 k^2/40 + 15 k^3/336)", names);
+  name(names, "kl", by("sl^2/(4 Rc^2)", names));
+  return by("sl (1 + kl/6 + 3 kl^2/40 + 15 kl^3/336)", names);
 }
 
 /* Where a slice lies: its slope and its arc follow from its middle and its width. */
@@ -152,7 +152,7 @@ static const char *forces(recompute *r, const char *line, const circle *c) {
                                 : "c dl + max(Ws dx/dl - u dl, 0) tan phi";
   column columns[] = {
       {"D", "Ws (x - xc)/Rc", true, {true, 0.0, 0.0}},
-      {"E", "kh Ws (yc - yw)/Rc", shaken, {true, 0.0, 0.0}},
+      {"De", "kh Ws (yc - yw)/Rc", shaken, {true, 0.0, 0.0}},
       {"To", ordinary, true, {true, 0.0, 0.0}},
       {"ma", "dx/dl + (x - xc)/Rc tan phi/F", bishop, {true, 0.0, 0.0}},
       {"Tb", "(c dx + max(Ws - u dx, 0) tan phi)/(dx/dl + (x - xc)/Rc tan phi/F)", bishop, {true, 0.0, 0.0}}};
@@ -181,7 +181,7 @@ const char *recompute_slices(recompute *r, const char *line) {
   for (; *line != '\0' && !is_head(line, "x dx dl al Ws"); line = recompute_next(line))
     recompute_states(r, line);
   line = given(r, line, &c);
-  while (*line != '\0' && !is_head(line, "D To ") && !is_head(line, "D E To ")) {
+  while (*line != '\0' && !is_head(line, "D To ") && !is_head(line, "D De To ")) {
     cell kh = recompute_after(line, "kh = "), f = recompute_after(line, "and F = ");
     if (kh.there) c.kh = kh;
     if (f.there) c.f = f;
