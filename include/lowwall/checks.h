@@ -362,6 +362,11 @@ void lw_check_tell(const lw_basis *basis, const lw_tables *tables, const lw_chec
  *  in    at   LW_AT_BASE, or LW_AT_PAD where there is one */
 lw_strip lw_situation_strip(const lw_wall *wall, const lw_situation *situation, lw_at at);
 
+/** How a bed's slide down the slope that it stands on was found.
+ *  in    situation   as run; nothing is written where it has no such check */
+void lw_situation_bed_write(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
+                            const lw_working *working);
+
 /** The cross-section that a slip is looked for in, water as in the situation, strengths by the format's.
  *  in    situation   for its water and kind
  *  out   ground      for lw_slip_search and lw_slip_of_circle

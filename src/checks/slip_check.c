@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/bound.h"
+
 #include "format_factors.h"
 #include "format_ground.h"
 #include "load_case.h"
@@ -130,30 +132,75 @@ void lw_check_slip(const lw_ground_try *try, lw_check *check) {
   situation->slip_set = context->format->any;
 }
 
-/* The bed's weight on its slope, per area of plan; water that stands in it lifts it. */
-void lw_check_bed(const lw_ground_try *try, lw_check *check) {
-  const lw_check_context *context = try->context;
-  const lw_wall *wall = context->wall;
+/* A layer of soil on a slope, and the water in it. */
+typedef struct layer {
+  lw_slip_soil soil; /* its weight the mean of moist and wet */
+  double weight_kpa, depth_m, lifted_kpa;
+} layer;
+
+/* The weakest soil of the bed and below it, over the whole depth of the bed. */
+static layer bed_of(const lw_wall *wall, const lw_ground *ground, const lw_working *working) {
   const lw_site *site = &wall->site;
-  const lw_ground *ground = &context->load_case->ground;
+  const lw_soil *fill = &site->soil[0];
   double depth = wall->section.height_m - site->soil_below_top_m;
   double wet = fmin(fmax(wall->section.height_m - ground->water_depth_m, 0.0), depth);
-  double least = ground->design.footing.friction_rad;
+  double least = ground->design.footing.friction_rad, lifted = site->water_unit_weight_kn_per_m3 * wet;
   for (int i = 0; i < site->soil_count; i++) least = fmin(least, ground->design.soil[i].friction_rad);
-  if (wall->bed_slope_rad <= 0.0 || site->backfill_refused || depth <= 0.0) return;
-  check->unit = "kPa";
-  const lw_soil *fill = &site->soil[0];
   double weight = fill->unit_weight_kn_per_m3 * (depth - wet) + fill->saturated_unit_weight_kn_per_m3 * wet;
-  lw_slip_soil soil = {.friction_rad = least, .unit_weight_kn_per_m3 = weight / depth};
-  double lifted = site->water_unit_weight_kn_per_m3 * wet;
-  double has = lw_slip_infinite(&soil, wall->bed_slope_rad, depth, lifted, NULL) *
-               lw_format_times(context->format, context->load_case->kind, LW_NEED_SLIDING_RESISTANCE,
-                               LW_NEED_SLIDING_RESISTANCE_TIMES);
-  check->demand = lw_known(weight * sin(wall->bed_slope_rad) * cos(wall->bed_slope_rad));
+  layer bed = {{.friction_rad = least, .unit_weight_kn_per_m3 = weight / depth}, weight, depth, lifted};
+  const lw_bound bound[] = {{"gm", fill->unit_weight_kn_per_m3, "kN/m3"},
+                            {"gsat", fill->saturated_unit_weight_kn_per_m3, "kN/m3"},
+                            {"gw", site->water_unit_weight_kn_per_m3, "kN/m3"},
+                            {"z", depth, "m"},
+                            {"zw", wet, "m"}};
+  const lw_step mean = {"gamma", "(gm (z - zw) + gsat zw)/z", NULL, bed.soil.unit_weight_kn_per_m3, "kN/m3",
+                        ""};
+  const lw_step lift = {"uz", "gw zw", NULL, lifted, "kPa", ""};
+  if (wet > 0.0) {
+    lw_working_bound(working, &mean, bound, sizeof bound / sizeof bound[0]);
+    lw_working_bound(working, &lift, bound, sizeof bound / sizeof bound[0]);
+  }
+  return bed;
+}
+
+/* The bed's weight on its slope, per area of plan; water that stands in it lifts it. */
+static void slide(const lw_check_context *context, lw_check *check, const lw_working *working) {
+  const lw_wall *wall = context->wall;
+  layer bed = bed_of(wall, &context->load_case->ground, working);
+  double slope = wall->bed_slope_rad;
+  double factor = lw_slip_infinite(&bed.soil, slope, bed.depth_m, bed.lifted_kpa, working);
+  double times = lw_format_times(context->format, context->load_case->kind, LW_NEED_SLIDING_RESISTANCE,
+                                 LW_NEED_SLIDING_RESISTANCE_TIMES);
+  double has = factor * times;
+  check->demand = lw_known(bed.weight_kpa * sin(slope) * cos(slope));
   check->resistance = lw_known(has * check->demand.value);
   check->has = lw_known(has);
   lw_check_weigh(check, context->format->row[LW_NEED_SLIDING], context->load_case->kind);
-  (void)add(context, try->situation, check);
+  const lw_bound bound[] = {{"F", factor, ""}, {"fR", times, ""}};
+  if (fabs(times - 1.0) > 1e-12)
+    lw_working_bound(working, &(lw_step){"has", "F fR", NULL, has, "", ""}, bound, 2);
+}
+
+void lw_check_bed(const lw_ground_try *try, lw_check *check) {
+  const lw_wall *wall = try->context->wall;
+  const lw_site *site = &wall->site;
+  double depth = wall->section.height_m - site->soil_below_top_m;
+  if (wall->bed_slope_rad <= 0.0 || site->backfill_refused || depth <= 0.0) return;
+  check->unit = "kPa";
+  slide(try->context, check, NULL);
+  (void)add(try->context, try->situation, check);
+}
+
+void lw_situation_bed_write(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
+                            const lw_working *working) {
+  for (int i = 0; i < situation->check_count; i++) {
+    lw_check check = situation->check[i];
+    if (check.kind != LW_CHECK_SLIDING || check.at != LW_AT_GROUND || !check.has.known) continue;
+    lw_format format;
+    lw_format_read_of(tables, check.made_in.set, &format);
+    lw_load_case load_case = lw_slip_load_case(wall, &format, situation);
+    slide(&(lw_check_context){wall, &format, &load_case, NULL}, &check, working);
+  }
 }
 
 lw_load_case lw_slip_load_case(const lw_wall *wall, const lw_format *format, const lw_situation *situation) {

@@ -129,8 +129,25 @@ static void by_set(const lw_page *page, const lw_result *result, const lw_situat
   }
 }
 
+static bool bed_may_slide(const lw_situation *s) {
+  for (int i = 0; i < s->check_count; i++)
+    if (s->check[i].kind == LW_CHECK_SLIDING && s->check[i].at == LW_AT_GROUND && s->check[i].has.known)
+      return true;
+  return false;
+}
+
+static void bed(const lw_page *page, const lw_result *result, const lw_situation *s) {
+  lw_page to = *page;
+  lw_working working = lw_page_working(&to);
+  if (!bed_may_slide(s)) return;
+  lw_page_blank(page);
+  lw_page_say(page, " ", "The bed as one body on the slope below it, in its weakest soil");
+  lw_situation_bed_write(&result->wall, result->tables, s, &working);
+}
+
 void lw_working_slip(const lw_page *page, const lw_result *result, const lw_situation *s) {
   lw_slip_view view;
+  bed(page, result, s);
   if (!lw_slip_shown(result, s, &view)) return;
   lw_page_blank(page);
   lw_page_say(page, " ", "Slip of wall and ground along a circle");
