@@ -8,6 +8,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "../checks/random_wall.h"
 #include "tables/shape.h"
 
 /* The built-in tables before they are linked, as they are read, and with one cell changed. */
@@ -195,7 +196,9 @@ void cells_expect(const char *table, const cells_column *columns) {
     cr_assert_str_eq(columns[k].header ? columns[k].header : "", shape->columns[k].header);
   cr_assert_null(columns[shape->column_count].header);
   memset(&silent, 0, sizeof silent);
-  for (int row = 0; row < rows_of(shape); row++) change_row(shape, row, columns, &silent);
+  /* The sanitized build changes a share of the rows of a long table. */
+  int step = rows_of(shape) > 60 ? RANDOM_SHARE : 1;
+  for (int row = 0; row < rows_of(shape); row += step) change_row(shape, row, columns, &silent);
   for (size_t k = 0; k < shape->column_count; k++)
     cr_expect(silent.cells[k] <= columns[k].silent,
               "%s.csv, column %s: nothing comes of %d cells, %d at most: %s", table, columns[k].header,
