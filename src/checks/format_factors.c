@@ -80,6 +80,7 @@ static void weaken_contacts(lw_strengths *design, const strengths *times) {
   weaken(&design->footing, times);
 }
 
+/* Of several soils each angle has the number of its soil. */
 static void say(const lw_working *working, const lw_strength *soil, double friction, const char *symbol) {
   lw_step step = {.symbol = symbol,
                   .formula = "atan(tan phi x factor), the angle to design with",
@@ -100,7 +101,10 @@ static void weaken_behind(const lw_site *site, const strengths *times, const cha
                           lw_strengths *design, const lw_working *working) {
   design->divided = true;
   for (int i = 0; i < site->soil_count; i++) {
-    say(working, &design->soil[i], times->friction, symbol);
+    char name[12], number[4] = "";
+    if (site->soil_count > 1) lw_print(number, sizeof number, "%d", i + 1);
+    lw_print(name, sizeof name, "%s%s", symbol, number);
+    if (working != NULL) say(working, &design->soil[i], times->friction, name);
     weaken(&design->soil[i], times);
   }
 }

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/elastic.h>
+#include "elastic_reach.h"
 
 #include <math.h>
 
@@ -7,33 +7,20 @@
  * point load and the curves are integrated, in pieces that grow with depth: pressure changes over a length
  * like the load's own distance. */
 
-static const double NEAREST_M = 0.001;
-
-/* One load against the plane: depths below the load's level. */
-typedef struct reach {
-  const lw_plane_load *load;
-  lw_load_pressure by;
-  lw_elastic_face face;
-  double below_top_m; /* of the load's level; negative: the ground rises to it */
-  double lean;        /* how far the plane comes nearer with each metre of depth */
-  double height_m;    /* from the load's level to the foot */
-  double beside;      /* share of a point load's curve that the metre in front feels */
-  bool turning;       /* integrate pressure times depth */
-} reach;
-
 /* The plane's own point at this depth, as the load sees it. */
-static double nearer(const reach *r, double depth_m) {
+static double nearer(const lw_elastic_reach *r, double depth_m) {
   return r->lean * (depth_m + r->below_top_m);
 }
 
-static double strip_kpa(const reach *r, double depth_m) {
+static double strip_kpa(const lw_elastic_reach *r, double depth_m) {
   double nearer_m = nearer(r, depth_m);
   lw_elastic_strip strip = {r->load->pressure_kpa, r->load->near_m - nearer_m, r->load->far_m - nearer_m};
   return lw_elastic_strip_kpa(&strip, depth_m, r->face);
 }
 
-static double pressure_kpa(const reach *r, double depth_m) {
-  double force = r->load->force_kn_per_m, x = fmax(r->load->near_m - nearer(r, depth_m), NEAREST_M);
+static double pressure_kpa(const lw_elastic_reach *r, double depth_m) {
+  double force = r->load->force_kn_per_m,
+         x = fmax(r->load->near_m - nearer(r, depth_m), LW_ELASTIC_NEAREST_M);
   if (r->load->pressure_kpa > 0.0) return strip_kpa(r, depth_m);
   if (r->by != LW_LOAD_PRESSURE_CURVES)
     return r->load->point ? lw_elastic_point_mean_kpa(force, x, depth_m, r->face)
@@ -44,7 +31,7 @@ static double pressure_kpa(const reach *r, double depth_m) {
 }
 
 static double sample(double depth_m, const void *context) {
-  const reach *r = context;
+  const lw_elastic_reach *r = context;
   double p = pressure_kpa(r, depth_m);
   return r->turning ? p * depth_m : p;
 }
@@ -59,7 +46,7 @@ static double falls_off(double along_m, const void *context) {
 /* The mean of cos²(1.1 α) over the metre in front of the load. Up to 0.4 H the curve does not know how near
  * the load is, so neither does its fall along the wall: a load drawn nearer never pushes less. */
 static double share_in_front(double distance_m, double height_m) {
-  double x = fmax(fmax(distance_m, 0.4 * height_m), NEAREST_M), half = 0.0;
+  double x = fmax(fmax(distance_m, 0.4 * height_m), LW_ELASTIC_NEAREST_M), half = 0.0;
   double end = fmin(0.5, x * tan(1.57079632679489661923 / 1.1)), step = 0.5 * x;
   for (double from = 0.0, to; from < end; from = to, step *= 2.0) {
     to = fmin(from + step, end);
@@ -69,8 +56,8 @@ static double share_in_front(double distance_m, double height_m) {
 }
 
 /* From the load's level or the plane's top, whichever is lower, down to the foot. */
-static lw_elastic_push integrate(reach *r) {
-  double from = fmax(-r->below_top_m, 0.0), step = fmax(fabs(r->load->near_m), NEAREST_M);
+static lw_elastic_push integrate(lw_elastic_reach *r) {
+  double from = fmax(-r->below_top_m, 0.0), step = fmax(fabs(r->load->near_m), LW_ELASTIC_NEAREST_M);
   double force = 0.0, moment = 0.0;
   while (from < r->height_m) {
     double to = fmin(from + step, r->height_m);
@@ -84,15 +71,16 @@ static lw_elastic_push integrate(reach *r) {
   return (lw_elastic_push){force, force > 0.0 ? r->height_m - moment / force : 0.0};
 }
 
-static lw_elastic_push closed(const reach *r) {
+static lw_elastic_push closed(const lw_elastic_reach *r) {
   const lw_plane_load *load = r->load;
   if (load->pressure_kpa <= 0.0)
-    return lw_elastic_line_push(load->force_kn_per_m, fmax(load->near_m, NEAREST_M), r->height_m, r->face);
+    return lw_elastic_line_push(load->force_kn_per_m, fmax(load->near_m, LW_ELASTIC_NEAREST_M), r->height_m,
+                                r->face);
   lw_elastic_strip strip = {load->pressure_kpa, load->near_m, load->far_m};
   return lw_elastic_strip_push(&strip, r->height_m, r->face);
 }
 
-static bool has_closed_form(const reach *r) {
+bool lw_elastic_has_closed_form(const lw_elastic_reach *r) {
   bool curve = r->by == LW_LOAD_PRESSURE_CURVES && r->load->pressure_kpa <= 0.0;
   bool point = r->load->point && r->load->pressure_kpa <= 0.0;
   return fabs(r->lean) < 1e-12 && !curve && !point && r->below_top_m >= 0.0;
@@ -102,18 +90,22 @@ static double ground_above_top(const lw_plane *plane, double behind_m) {
   return fmin(fmax(behind_m, 0.0), plane->slope_run_m) * tan(plane->slope_rad);
 }
 
-static lw_elastic_push push_of(const lw_plane *plane, const lw_plane_load *load, lw_load_pressure by) {
+lw_elastic_reach lw_elastic_reach_of(const lw_plane *plane, const lw_plane_load *load, lw_load_pressure by) {
   double below = load->below_m - ground_above_top(plane, load->near_m);
   bool doubled = by != LW_LOAD_PRESSURE_HALF_SPACE;
-  reach r = {.load = load,
-             .by = by,
-             .face = doubled ? LW_ELASTIC_DOUBLED : LW_ELASTIC_HALF_SPACE,
-             .below_top_m = below,
-             .lean = tan(plane->batter_rad),
-             .height_m = plane->height_m - below,
-             .beside = 1.0};
+  return (lw_elastic_reach){.load = load,
+                            .by = by,
+                            .face = doubled ? LW_ELASTIC_DOUBLED : LW_ELASTIC_HALF_SPACE,
+                            .below_top_m = below,
+                            .lean = tan(plane->batter_rad),
+                            .height_m = plane->height_m - below,
+                            .beside = 1.0};
+}
+
+static lw_elastic_push push_of(const lw_plane *plane, const lw_plane_load *load, lw_load_pressure by) {
+  lw_elastic_reach r = lw_elastic_reach_of(plane, load, by);
   if (r.height_m <= 0.0) return (lw_elastic_push){0};
-  if (has_closed_form(&r)) return closed(&r);
+  if (lw_elastic_has_closed_form(&r)) return closed(&r);
   if (load->point && by == LW_LOAD_PRESSURE_CURVES) r.beside = share_in_front(load->near_m, r.height_m);
   return integrate(&r);
 }

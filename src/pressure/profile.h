@@ -16,7 +16,8 @@ typedef struct lw_law {
   const char *symbol; /* of the sum alone, in the working; NULL: P, with its height and parts */
   /* Where the diagram is written to; NULL: nowhere. A curved law writes its pressure at one stress. */
   const lw_working *working;
-  void (*tell_curved)(const lw_layer *layer, double slope_rad, double stress_kpa, const lw_working *working);
+  void (*tell_curved)(const char *symbol, const lw_layer *layer, double slope_rad, double stress_kpa,
+                      const lw_working *working);
 } lw_law;
 
 /* Integrate the law down the plane: profile, thrust in a direction, its height, its surcharge part, water,

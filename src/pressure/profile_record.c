@@ -156,6 +156,18 @@ static void tell_load_sums(const lw_told *told, const lw_thrust *thrust, const l
                   "(%s)/(%s)", moments, areas);
 }
 
+/* Mohr's pressure at the foot of each stretch, numbered where there are several. */
+static void tell_curves(const lw_plane *plane, const lw_law *law, const lw_told *told) {
+  int number = 0;
+  for (int i = 0; i < told->count; i++) {
+    const lw_told_point *p = &told->point[i];
+    char symbol[8] = "p";
+    if (!p->curved || !p->ends || p->soil_kpa <= 0.0) continue;
+    if (number++ > 0) lw_print(symbol, sizeof symbol, "p%d", number);
+    law->tell_curved(symbol, &plane->layer[p->layer], plane->slope_rad, p->stress_kpa, law->working);
+  }
+}
+
 void lw_profile_record(const lw_plane *plane, const lw_law *law, const lw_told *told,
                        const lw_thrust *thrust) {
   bool curved = false;
@@ -164,11 +176,7 @@ void lw_profile_record(const lw_plane *plane, const lw_law *law, const lw_told *
   tell_weights(plane, law, told);
   head(plane, law, curved);
   for (int i = 0; i < told->count; i++) soil_row(&told->point[i], law->working);
-  for (int i = 0; i < told->count; i++) {
-    const lw_told_point *p = &told->point[i];
-    if (p->curved && p->ends && p->soil_kpa > 0.0)
-      law->tell_curved(&plane->layer[p->layer], plane->slope_rad, p->stress_kpa, law->working);
-  }
+  tell_curves(plane, law, told);
   if (law->symbol != NULL) {
     tell_sum(told, law, thrust);
     return;

@@ -72,14 +72,14 @@ static double sloped_passive(const lw_layer *layer, double slope_rad, double str
   return sloped(LW_PASSIVE, layer, slope_rad, stress_kpa);
 }
 
-static void tell_sloped(const lw_layer *layer, double slope_rad, double stress_kpa,
+static void tell_sloped(const char *symbol, const lw_layer *layer, double slope_rad, double stress_kpa,
                         const lw_working *working) {
   const lw_bound bound[] = {{"b", slope_rad * LW_DEG_PER_RAD, "deg"},
                             {"phi", layer->friction_rad * LW_DEG_PER_RAD, "deg"},
                             {"c", layer->cohesion_kpa, "kPa"},
                             {"s", stress_kpa, "kPa"}};
   const lw_step step = {
-      "p",
+      symbol,
       "cos b ((2 s cos^2 b + 2 c cos phi sin phi - sqrt(4 s^2 cos^2 b (cos^2 b - cos^2 phi) + "
       "4 c^2 cos^2 phi + 8 c s cos^2 b sin phi cos phi))/cos^2 phi - s)",
       NULL,
@@ -89,14 +89,14 @@ static void tell_sloped(const lw_layer *layer, double slope_rad, double stress_k
   lw_working_bound(working, &step, bound, sizeof bound / sizeof *bound);
 }
 
-static void tell_sloped_passive(const lw_layer *layer, double slope_rad, double stress_kpa,
-                                const lw_working *working) {
+static void tell_sloped_passive(const char *symbol, const lw_layer *layer, double slope_rad,
+                                double stress_kpa, const lw_working *working) {
   const lw_bound bound[] = {{"b", slope_rad * LW_DEG_PER_RAD, "deg"},
                             {"phi", layer->friction_rad * LW_DEG_PER_RAD, "deg"},
                             {"c", layer->cohesion_kpa, "kPa"},
                             {"s", stress_kpa, "kPa"}};
   const lw_step step = {
-      "p",
+      symbol,
       "cos b ((2 s cos^2 b + 2 c cos phi sin phi + sqrt(4 s^2 cos^2 b (cos^2 b - cos^2 phi) + "
       "4 c^2 cos^2 phi + 8 c s cos^2 b sin phi cos phi))/cos^2 phi - s)",
       NULL,

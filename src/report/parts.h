@@ -97,5 +97,7 @@ void lw_text_resting(const lw_page *page, const lw_result *result);
 void lw_text_assumed(const lw_page *page, const lw_result *result, bool all);
 void lw_text_cautions(const lw_page *page, const lw_result *result);
 void lw_text_sources(const lw_page *page, const lw_result *result);
+/* Of a page that says where each of its numbers is from: those that it cites and no others. */
+void lw_text_sources_cited(const lw_page *page, const lw_result *result);
 
 #endif

@@ -77,18 +77,37 @@ static void of_value(void *context, const lw_echo *echo) {
   lw_cited_note_seen(context, echo->source, LW_SEEN);
 }
 
-/* Whatever is cited above stands in the list. */
+static void of_result(const lw_result *result, lw_cited *cited) {
+  of_method(result, cited);
+  of_checks(result, cited);
+  of_soils(result, cited);
+  lw_echo_each(result, of_value, cited);
+  of_building(result, cited);
+  of_verdict(&result->verdict, cited);
+}
+
+static void say_all(const lw_page *page, const lw_cited *cited) {
+  lw_page_heading(page, "Sources (docs/sources.md says what each key is)");
+  say(page, cited, LW_CITED_READ, "  ");
+  say(page, cited, LW_CITED_MEMORY, "  From memory, not read: ");
+  say(page, cited, LW_CITED_UNMARKED, "  Cited besides: ");
+}
+
+/* Whatever is cited above stands in the list, and what cautions and limits rest on. */
 void lw_text_sources(const lw_page *page, const lw_result *result) {
   lw_cited cited = {.count = 0};
-  of_method(result, &cited);
-  of_checks(result, &cited);
-  of_soils(result, &cited);
-  lw_echo_each(result, of_value, &cited);
-  of_building(result, &cited);
-  of_verdict(&result->verdict, &cited);
+  of_result(result, &cited);
   if (page->out->data) lw_cited_note(&cited, page->out->data, LW_CITED_UNMARKED);
-  lw_page_heading(page, "Sources (docs/sources.md says what each key is)");
-  say(page, &cited, LW_CITED_READ, "  ");
-  say(page, &cited, LW_CITED_MEMORY, "  From memory, not read: ");
-  say(page, &cited, LW_CITED_UNMARKED, "  Cited besides: ");
+  say_all(page, &cited);
+}
+
+void lw_text_sources_cited(const lw_page *page, const lw_result *result) {
+  lw_cited known = {.count = 0}, cited = {.count = 0};
+  of_result(result, &known);
+  if (page->out->data) lw_cited_note(&cited, page->out->data, LW_CITED_UNMARKED);
+  for (int i = 0; i < cited.count; i++) {
+    for (int k = 0; k < known.count; k++)
+      if (strcmp(cited.key[i], known.key[k]) == 0) cited.mark[i] = known.mark[k];
+  }
+  say_all(page, &cited);
 }

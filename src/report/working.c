@@ -115,6 +115,6 @@ lw_status lw_report_working(const lw_result *result, const lw_text_style *style,
   lw_working_fence(&page, result);
   lw_text_unchecked(&page, result);
   lw_text_assumed(&page, result, true);
-  lw_text_sources(&page, result);
+  lw_text_sources_cited(&page, result);
   return out->failed ? LW_NO_MEMORY : LW_OK;
 }

@@ -143,8 +143,8 @@ static void compared_row(const lw_page *page, const lw_compared *c) {
                 c->formula_kn_per_m, wedge, difference);
   bool differs = c->wedge_known && fabs(c->wedge_kn_per_m - formula) > 1e-6 * formula;
   if (c->loads_kn_per_m > 0.0)
-    lw_page_sayf(page, "    ", "and %.4f kN/m of loads at a distance, level, in the difference",
-                 c->loads_kn_per_m);
+    lw_page_sayf(page, "    ", "and %.4f kN/m of loads at a distance, along the thrust, in the difference",
+                 formula - c->formula_kn_per_m);
   const char *why = lw_difference_words(c->difference);
   if (differs && why[0]) lw_page_sayf(page, "    ", "differ by %s", why);
 }

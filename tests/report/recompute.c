@@ -5,6 +5,7 @@
 
 #include <criterion/criterion.h>
 
+#include <ctype.h>
 #include <glob.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -18,6 +19,21 @@
 
 enum { WALLS = 300 / RANDOM_SHARE };
 
+/* The page lists the sources that it cites and no others; cited.c holds the other half. */
+static void hold_sources(const char *name, const char *page) {
+  const char *list = strstr(page, "\nSources (docs/sources.md"), *at = list;
+  cr_assert_not_null(list, "%s", name);
+  for (at = strchr(at + 1, '\n') + 1; *at != '\0'; at += strcspn(at, ", \n"), at += strspn(at, ", \n")) {
+    char cited[64];
+    size_t length = strcspn(at, ", \n");
+    bool key = length > 2 && isupper((unsigned char)at[0]) && (isupper((unsigned char)at[1]) || at[1] == '-');
+    if (!key) continue;
+    snprintf(cited, sizeof cited, "[%.*s", (int)length, at);
+    const char *met = strstr(page, cited);
+    cr_expect(met != NULL && met < list, "%s lists %s and does not cite it", name, cited + 1);
+  }
+}
+
 static void read_page(recompute *r, const lw_case *c, const char *name) {
   static const lw_text_style wide = {.colour = false, .columns = 100000};
   static lw_result *result;
@@ -29,6 +45,7 @@ static void read_page(recompute *r, const lw_case *c, const char *name) {
                error.text);
   cr_assert_eq(lw_report_working(result, &wide, &text), LW_OK, "%s", name);
   recompute_page(r, name, text.data);
+  hold_sources(name, text.data);
   lw_text_free(&text);
 }
 

@@ -58,8 +58,7 @@ const recompute_kind RECOMPUTE_STATED[] = {
 
 const recompute_kind RECOMPUTE_OPEN[] = {
     /* Earth pressure, the tables of forces and of pressure. */
-    {"Pq = integral of", "no number of the integral"},
-    {"and # kN/m of loads at a distance", "level loads beside an inclined thrust"},
+    {"Pe = integral of", "integrated numerically, ten points a piece"},
     /* Contact and checks. */
     {"sums: ", "of forces that are not shown"},
     {"ground under the ", "a negative pressure"},

@@ -89,11 +89,14 @@ void recompute_states(recompute *r, const char *line) {
     recompute_fails(r, line, "neither computes nor is of a kind that states");
 }
 
-/* Headings stand at the margin or one column in. */
+/* Headings stand at the margin or one column in; a check's lines stand below its name and a colon. */
 static void note_heading(recompute *r, const char *line) {
   char key[RECOMPUTE_KEY_MAX];
+  size_t length = strcspn(line, "\n");
+  if (length > 0 && line[length - 1] == ':') r->said.count = 0;
   if (strspn(line, " ") > 1 || *line == '\n') return;
   recompute_key(line, key, sizeof key);
+  r->said.count = 0;
   snprintf(r->under, sizeof r->under, "under: %.60s", key);
 }
 

@@ -125,9 +125,28 @@ static bool read_result(span result, bool five, double *value, double *half) {
   return !has_digit(words);
 }
 
+/* Under one heading a symbol means one thing. */
+static void say_once(recompute *r, const char *line, double value, double half) {
+  const char *symbol = line + indent_of(line);
+  size_t length = symbol_length(symbol);
+  for (int i = 0; i < r->said.count; i++) {
+    const evaluate_name *said = &r->said.of[i];
+    if (strlen(said->name) != length || strncmp(said->name, symbol, length) != 0) continue;
+    if (fabs(said->value - value) > said->half + half)
+      recompute_fails(r, line, "the symbol has come to another value under this heading");
+    return;
+  }
+  if (r->said.count == EVALUATE_NAMES) return;
+  evaluate_name *one = &r->said.of[r->said.count++];
+  snprintf(one->name, sizeof one->name, "%.*s", (int)length, symbol);
+  one->value = value;
+  one->half = half;
+}
+
 static void judge(recompute *r, const char *line, const evaluated *made, double value, double half) {
   double allowed = 1.02 * (made->half + half) + 1e-9 * fabs(value);
   char why[120];
+  say_once(r, line, value, half);
   if (fabs(made->value - value) <= allowed) {
     r->steps++;
     return;
