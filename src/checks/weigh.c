@@ -39,6 +39,7 @@ void lw_check_by_strengths(const lw_check_context *context, lw_check *check) {
 }
 
 void lw_check_tell_has(const lw_check *check, const char *formula, const lw_working *working) {
+  if (!working) return;
   lw_step step = {.symbol = "has", .formula = formula, .value = check->has.value, .unit = ""};
   lw_working_line(working, &step, "%.4f / %.4f", check->resistance.value, check->demand.value);
 }

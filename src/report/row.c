@@ -12,6 +12,10 @@ static void put(lw_text *out, const char *words) {
   lw_text_add_bytes(out, words, strlen(words));
 }
 
+static void end_cell(lw_text *out) {
+  lw_text_add_bytes(out, ",", 1);
+}
+
 static void put_quoted(lw_text *out, const char *cell) {
   put(out, "\"");
   for (const char *at = cell; *at;) {
@@ -39,13 +43,13 @@ static void add_cell(lw_text *out, const char *words) {
     put_quoted(out, cell);
   else
     lw_text_add_bytes(out, cell, length);
-  put(out, ",");
+  end_cell(out);
 }
 
 /* Our own words never need quotes. */
 static void add_slug(lw_text *out, const char *slug) {
   put(out, slug);
-  put(out, ",");
+  end_cell(out);
 }
 
 static void add_number(lw_text *out, lw_number number) {
@@ -53,7 +57,7 @@ static void add_number(lw_text *out, lw_number number) {
   if (number.known && isfinite(number.value)) {
     lw_text_add_bytes(out, digits, lw_number_print(digits, sizeof digits, number.value, DECIMALS));
   }
-  put(out, ",");
+  end_cell(out);
 }
 
 static void add_governing(const lw_result *result, lw_text *out) {
@@ -88,9 +92,9 @@ static void add_law(const lw_result *result, int row, lw_text *out) {
   const lw_verdict *v = &result->verdict;
   const lw_limit_hit *limit = lw_verdict_limit(v);
   const char *unknown = v->called_for_certain || !v->rests_on ? "" : v->rests_on[0] ? v->rests_on : "unknown";
-  put(out, ",");
+  end_cell(out);
   add_count(out, row);
-  put(out, ",");
+  end_cell(out);
   add_cell(out, result->given.place.text);
   add_number(out, (lw_number){v->height_m[LW_HEIGHT_GREATEST], true});
   add_number(out, (lw_number){limit ? limit->row->height_m : 0.0, limit != NULL});
@@ -132,7 +136,7 @@ void lw_report_row_faults(const lw_case *c, const lw_faults *faults, int row, lw
   for (int i = 0; i < EMPTY_AFTER_HEADLINE; i++) put(out, ",");
   put(out, "2,");
   add_count(out, row);
-  put(out, ",");
+  end_cell(out);
   add_cell(out, c->place.text);
   for (int i = 0; i < EMPTY_AFTER_PLACE; i++) put(out, ",");
   put(out, "\n");
