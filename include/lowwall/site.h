@@ -26,7 +26,7 @@ typedef struct lw_soil {
   double unit_weight_kn_per_m3;            /* moist, where it pushes */
   double light_unit_weight_kn_per_m3;      /* moist, where its weight helps */
   double saturated_unit_weight_kn_per_m3;
-  double bottom_m;
+  double bottom_m;                         /* of the last soil INFINITY: it goes on */
   double overconsolidation;                /* 1: never loaded more heavily than now */
 } lw_soil;
 
@@ -59,7 +59,7 @@ typedef struct lw_site {
   bool backfill_refused;     /* a soil behind whose table row refuses it as backfill */
   bool free_draining;        /* every soil behind is */
 
-  double slope_rad, slope_run_m;     /* ground behind; level beyond the run */
+  double slope_rad, slope_run_m;     /* ground behind; level beyond the run (INFINITY: never) */
   double soil_below_top_m;           /* the soil's surface at the wall, below its top */
   double front_slope_rad;            /* how the ground falls away in front, positive downwards */
 
@@ -67,7 +67,7 @@ typedef struct lw_site {
   int load_count;
   lw_site_load load[LW_SITE_LOAD_MAX];
 
-  double water_depth_m, front_water_depth_m;
+  double water_depth_m, front_water_depth_m;   /* INFINITY: none */
   double overflow_below_top_m;
   double water_unit_weight_kn_per_m3;
   int drain_outlets;                 /* those that can come out */

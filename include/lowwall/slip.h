@@ -55,8 +55,9 @@ typedef struct lw_slip_ground {
   lw_corner corner[LW_SLIP_GROUND_MAX]; /* of the surface, x never falling; two at one x are a step */
   int soil_count;                       /* layers behind layer_x_m, from the top down */
   lw_slip_soil soil[LW_SOIL_MAX];
-  double layer_x_m;                     /* in front of it there is only the ground below */
-  double raised_x_m, raised_kn_per_m3;  /* behind it, soil above raised_y_m is at least this heavy */
+  double layer_x_m;                     /* in front is only the ground below; INFINITY: everywhere */
+  double raised_x_m, raised_kn_per_m3;  /* behind it (INFINITY: nowhere), soil above raised_y_m is at least
+                                           this heavy */
   double raised_y_m;
   lw_slip_soil below;                   /* everything under the layers, and in front of them */
   lw_slip_water water;
