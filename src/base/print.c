@@ -48,8 +48,9 @@ static void put(line *l, const char *bytes, size_t count) {
   l->length += count;
 }
 
-/* Most of what is printed is words put together, %s and %.*s alone, which needs none of printf. -1 where it
- * is more than that. */
+/* Most of what is printed is words put together, %s and %.*s alone, which needs none of printf: without this
+ * a garden bed's row is about 4 % dearer by its instructions, and what stands for it below is a change of
+ * locale each. -1 where it is more than that. */
 static int put_together(char *out, size_t size, const char *format, va_list arguments) {
   line l = {out, size, 0};
   for (const char *mark = strchr(format, '%'); mark != NULL; mark = strchr(format, '%')) {
