@@ -78,7 +78,8 @@ static void press_part(const side *s, double vertical, rebuilt_contact *out) {
 rebuilt_contact rebuilt_of(const rebuilt_plan *plan, const rebuilt_sums *sums, rebuilt_pressure pressure) {
   side s = {.plan = plan};
   rebuilt_contact out = {.area_m2 = moment(&s, 0, 0.0, plan->width_m), .share = 1.0};
-  double near_kpa, far_kpa, resultant = (sums->holds - sums->tips) / sums->vertical;
+  double near_kpa, far_kpa;
+  double resultant = sums->vertical > 0.0 ? (sums->holds - sums->tips) / sums->vertical : 0.0;
   out.inside = sums->vertical > 0.0 && resultant > 0.0 && resultant < plan->width_m;
   if (plan->even) {
     out.near_m = 0.5 * plan->width_m;
