@@ -53,3 +53,11 @@ Test(push, works_only_from_its_place_on) {
   cr_expect_lt(alone + 0.05, wedge_of(&near).thrust_kn_per_m);
   cr_expect_not(lw_plane_is_plain(&near));
 }
+
+/* A push that is next to nothing raises the thrust by next to nothing; its share of the height is its share
+ * of the thrust. */
+Test(push, raises_the_height_by_its_share) {
+  lw_plane bare = pushed(0.4, 0.0), touched = pushed(0.4, 1e-6);
+  double height = wedge_of(&bare).height_of_action_m;
+  cr_expect_lt(fabs(wedge_of(&touched).height_of_action_m - height), 1e-5);
+}

@@ -248,3 +248,21 @@ Test(pressure, a_wedge_behind_level_ground_is_scaled_to_any_water) {
   other.layer[0].cohesion_kpa = 1.0;
   cr_expect_not(lw_wedge_scale(&from, &wedge, &other, &scaled), "cohesion keeps its size");
 }
+
+/* By wedge as by formula the thrust leans to the same side of the normal: soil that settles draws the wall
+ * down, soil that is pushed up lifts it. */
+Test(wedge, leans_as_the_formula_does) {
+  static const lw_earth_state states[] = {LW_ACTIVE, LW_PASSIVE};
+  for (int i = 0; i < 2; i++) {
+    lw_plane plane = pressure_plane(31.0);
+    lw_thrust formula, wedge;
+    plane.wall_friction_rad = RAD(9.0);
+    plane.batter_rad = RAD(4.0);
+    cr_assert_eq(lw_coulomb_thrust(states[i], &plane, &formula, NULL, NULL), LW_OK);
+    cr_assert_eq(lw_wedge_as_thrust(states[i], &plane, &wedge, NULL, NULL), LW_OK);
+    cr_expect(same(formula.angle_rad, wedge.angle_rad, 1e-9), "%g and %g", formula.angle_rad,
+              wedge.angle_rad);
+    cr_expect(same(formula.vertical_kn_per_m, wedge.vertical_kn_per_m, 1e-6));
+    cr_expect(same(formula.horizontal_kn_per_m, wedge.horizontal_kn_per_m, 1e-6));
+  }
+}
