@@ -87,9 +87,8 @@ static void source_factors(const lw_forces *forces, char *out, size_t size) {
   }
 }
 
-/* Where a check rests on other numbers than those that stand above it: which, and their sums. */
+/* Where a check rests on other numbers than those that stand above it: which. */
 static void say_basis(const lw_page *page, const lw_situation *s, const lw_basis *by, const lw_check *check) {
-  const lw_contact *c = &by->stage.contact;
   bool other_set = check->by && s->load_case.set && strcmp(check->by->format, s->load_case.set->format) != 0;
   char factors[320] = "", set[120] = "", strengths[60] = "";
   if (other_set) lw_print(set, sizeof set, " under another set of the format, %s", check->by->format);
@@ -102,12 +101,9 @@ static void say_basis(const lw_page *page, const lw_situation *s, const lw_basis
   else
     lw_print(factors, sizeof factors, "every factor on what acts is one");
   lw_page_sayf(page, "    ", "at its own worst%s: %s%s", set, strengths, factors);
-  lw_page_sayf(page, "    ", "sums: %.4f down, %.4f push; %.4f tips, %.4f holds", c->vertical_kn_per_m,
-               c->horizontal_kn_per_m, c->overturning_knm_per_m, c->resisting_knm_per_m);
 }
 
-static bool same_forces(const lw_stage *a, const lw_stage *b) {
-  const lw_contact *p = &a->contact, *q = &b->contact;
+static bool same_forces(const lw_contact *p, const lw_contact *q) {
   const double both[][2] = {{p->vertical_kn_per_m, q->vertical_kn_per_m},
                             {p->horizontal_kn_per_m, q->horizontal_kn_per_m},
                             {p->resisting_knm_per_m, q->resisting_knm_per_m},
@@ -127,17 +123,37 @@ static void say_before(const lw_page *page, const lw_basis *by, const lw_check *
     lw_page_sayf(page, "    ", "in front %.3f m of the ground are taken as dug away before it resists", dug);
 }
 
+/* The stage that stands above, and the sums of the last table below it. */
+typedef struct written_at {
+  const lw_stage *shown;
+  lw_shown place;
+  lw_contact *last;
+} written_at;
+
+/* The forces that a check rests on, unless they are those of the table before. */
+static void say_forces(const lw_page *page, const lw_result *result, const lw_basis *by, lw_shown place,
+                       lw_contact *last) {
+  if (same_forces(&by->stage.contact, last)) {
+    lw_page_say(page, "    ", "with the forces of the table before");
+    return;
+  }
+  lw_working_moments(page, result, &by->stage, place);
+  *last = by->stage.contact;
+}
+
 static void write_check(const lw_page *page, const lw_result *result, const lw_situation *s,
-                        const lw_stage *shown, const lw_check *check) {
+                        const written_at *at, const lw_check *check) {
   lw_basis by;
   written w = {.page = *page, .check = check};
   lw_working working = {
       .context = &w, .heading = heading, .step = take_step, .line = take_line, .row = take_row};
   if (!lw_check_basis(&result->wall, result->tables, s, check, &by)) return;
-  if (!same_forces(&by.stage, shown)) {
+  const lw_stage *shown = at->shown;
+  if (!same_forces(&by.stage.contact, &shown->contact)) {
     if (may_be_lighter(shown) && !may_be_lighter(&by.stage))
       lw_page_say(page, "    ", "without the load that presses down, which is the worse case:");
     say_basis(page, s, &by, check);
+    say_forces(page, result, &by, at->place, at->last);
   }
   say_before(page, &by, check);
   lw_check_tell(&by, result->tables, check, &working);
@@ -145,10 +161,12 @@ static void write_check(const lw_page *page, const lw_result *result, const lw_s
 
 void lw_working_written(const lw_page *page, const lw_result *result, const lw_situation *s,
                         const lw_stage *stage, lw_shown place) {
+  lw_contact last = stage->contact;
+  const written_at at = {stage, place, &last};
   for (int i = 0; i < s->check_count; i++) {
     const lw_check *check = &s->check[i];
     if (check->at != place.at || check->joint != place.joint || !check->has.known) continue;
     lw_page_sayf(page, "  ", "%s:", lw_check_about_of(check->kind)->title);
-    write_check(page, result, s, stage, check);
+    write_check(page, result, s, &at, check);
   }
 }

@@ -59,7 +59,4 @@ const recompute_kind RECOMPUTE_STATED[] = {
 const recompute_kind RECOMPUTE_OPEN[] = {
     /* Earth pressure, the tables of forces and of pressure. */
     {"Pe = integral of", "integrated numerically, ten points a piece"},
-    /* Contact and checks. */
-    {"sums: ", "of forces that are not shown"},
-    {"ground under the ", "a negative pressure"},
     {NULL, NULL}};

@@ -140,10 +140,7 @@ static const char *checks(recompute *r, const char *line) {
       continue;
     }
     cell holds = recompute_cell(line + 23, 8), pushes = recompute_cell(line + 31, 8);
-    const char *unit = line + 40;
-    size_t used = evaluate_unit(unit);
-    unit += used + strspn(unit + used, " -");
-    cell has = recompute_cell(unit, strcspn(unit, " \n"));
+    cell has = recompute_cell(line + 46, 7);
     if (!holds.there || !pushes.there || pushes.value <= pushes.half) continue;
     cell made = {true, holds.value / pushes.value, 0.0};
     made.half = fmax(fabs((holds.value + holds.half) / (pushes.value - pushes.half) - made.value),

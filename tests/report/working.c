@@ -194,7 +194,7 @@ Test(report, checks_under_partial_factors_are_written_out) {
       "    at its own worst under another set of the format, en1997-equ: tan phi and\n"
       "    every friction x 0.8000; weight of the wall x 0.90, push of the soil x 1.10,\n"
       "    push of loads behind x 1.50",
-      "    sums: 6.8040 down, 3.8197 push; 1.1822 tips, 1.7350 holds",
+      "  sums of this table                          6.8040   3.8197   1.1822    1.7350\n",
       "    has = what holds / what tips = 1.7350 / 1.1822 = 1.468; needs 1.00: holds",
       "under another set of the format, en1997-da1: every factor",
       "What is needed follows the format en1997-da1, each check by the worst of its\n  sets: "};
