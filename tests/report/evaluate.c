@@ -111,7 +111,8 @@ static double of_name(reader *r, const char *word, size_t length) {
 }
 
 static double cot(double x) {
-  return 1.0 / tan(x);
+  double tangent = tan(x);
+  return fabs(tangent) > 0.0 ? 1.0 / tangent : INFINITY;
 }
 
 typedef struct function {
@@ -223,6 +224,12 @@ static bool is_times(const reader *r) {
   return *r->at == 'x' && word_length(r->at) == 1 && r->at[1] != '^';
 }
 
+/* Divided by nothing a number has no end, as for who moves the divisor there; atan has a value for that. */
+static double over(double value, double divisor) {
+  if (fabs(divisor) > 0.0) return value / divisor;
+  return fabs(value) > 0.0 ? copysign(INFINITY, value) * copysign(1.0, divisor) : NAN;
+}
+
 static double product(reader *r) {
   double value = power(r);
   for (;;) {
@@ -230,7 +237,7 @@ static double product(reader *r) {
     if (r->failed) return 0.0;
     if (*r->at == '/') {
       r->at++;
-      value /= power(r);
+      value = over(value, power(r));
     } else if (is_times(r)) {
       r->at++;
       value *= power(r);
