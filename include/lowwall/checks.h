@@ -3,7 +3,7 @@
 #define LOWWALL_CHECKS_H
 
 #include <lowwall/bearing.h>
-#include <lowwall/check_kinds.h>
+#include <lowwall/check.h>
 #include <lowwall/elastic.h>
 #include <lowwall/pressure.h>
 #include <lowwall/slip.h>
@@ -11,36 +11,6 @@
 #ifdef __cplusplus
 extern "C" {
 #endif
-
-/* A number that may be missing; whoever leaves it out gives the reason beside it. */
-typedef struct lw_number { double value; bool known; } lw_number;
-
-typedef enum lw_holds { LW_HOLDS, LW_FALLS_SHORT, LW_CANNOT_SHOW } lw_holds;
-
-/* In which of its situation's load cases a check was made: enough to make that load case again. */
-typedef struct lw_load_case_name {
-  const lw_format_row *set;  /* a row of the set of factors; NULL: it has none */
-  signed char way;           /* of an earthquake, from 0 */
-  signed char leaning;       /* which factors on what acts, of those the set has, from 0 */
-  bool people_down;          /* the downward part of people is there */
-  bool cap_load;             /* the weight of loads of kind cap is on; their push always is */
-  double divided_by;         /* every strength, where a factor on all of them is searched; 0: it is not */
-} lw_load_case_name;
-
-/* One failure mode at one place: has = resistance / demand, needs = the has required, ratio = has / needs. */
-typedef struct lw_check {
-  lw_check_kind kind;
-  lw_at at;
-  int joint;               /* 1 is the lowest; 0 elsewhere */
-  lw_number demand, resistance, has, needs, ratio;
-  const char *unit;        /* of demand and resistance */
-  lw_holds holds;
-  lw_reason reason;        /* whenever something is missing */
-  bool counts;             /* false: printed, but no requirement or not checked (relies on its bond) */
-  bool factored;           /* demand and resistance are design values: partial factors are in them */
-  const lw_format_row *by; /* format and clause of needs; NULL when none */
-  lw_load_case_name made_in;
-} lw_check;
 
 /* What acts on a wall or on the courses above a joint. */
 typedef enum lw_force_kind {
@@ -191,6 +161,7 @@ typedef struct lw_load_case {
 
 enum { LW_CHECK_MAX = LW_CHECK_OF_OTHERS_MAX + LW_CHECK_OF_JOINT_MAX * (LW_COURSE_MAX - 1) };
 
+/* Whole checks and what follows them are filled in from LW_DETAIL_EVERYTHING on. */
 typedef struct lw_situation {
   lw_situation_name name;
   lw_situation_kind kind;
@@ -198,18 +169,20 @@ typedef struct lw_situation {
   const char *why;          /* why it decides or does not, one sentence */
   double water_depth_m;     /* below the top of the wall, in this situation; INFINITY: dry */
   double people_down_kn_per_m, people_out_kn_per_m; /* on the front edge of the top; 0: nobody */
-  lw_load_case load_case;   /* in which the stages stand here: of several sets of factors the one that
-                               governs, all loads there; the checks keep the worst of all load cases */
-  lw_stage base, pad;       /* pad.status is not LW_OK with reason no-pad when there is none */
-  int joint_count;
-  lw_joint joint[LW_COURSE_MAX];
-  int check_count;
-  lw_check check[LW_CHECK_MAX];
-  lw_compared compared[LW_COMPARED];  /* strengths of the site, water and earthquake of the situation */
   bool slip_known;          /* a circle was searched; slip.status says whether there is an answer */
   lw_slip slip;
   bool slip_light;               /* weights in it took their favourable factors, which was the worse */
   const lw_format_row *slip_set; /* a row of the set of factors it was found under; NULL: none */
+  int check_count;
+  lw_kept_check kept[LW_CHECK_MAX];   /* the worst of all load cases */
+
+  lw_check check[LW_CHECK_MAX];       /* the same, whole */
+  lw_load_case load_case;   /* in which the stages stand here: of several sets of factors the one that
+                               governs, all loads there */
+  lw_stage base, pad;       /* pad.status is not LW_OK with reason no-pad when there is none */
+  int joint_count;
+  lw_joint joint[LW_COURSE_MAX];
+  lw_compared compared[LW_COMPARED];  /* strengths of the site, water and earthquake of the situation */
 } lw_situation;
 
 typedef struct lw_situations {
@@ -222,6 +195,12 @@ typedef struct lw_situations {
  *        under a pad, whose contact is as wide as its spread); 0 where the resultant is outside
  *  from  [EN1997-1 6.5.3], [DAS-PFE example 8.1] */
 double lw_contact_held(const lw_method *method, const lw_contact *contact);
+
+/** One more check of a situation: kept, and not whole yet.
+ *  in    check   at most LW_CHECK_MAX of a situation */
+void lw_situation_keep(lw_situation *situation, const lw_check *check);
+/** The checks that a situation keeps, whole: fills situation->check. */
+void lw_situation_read_out(lw_situation *situation);
 
 /** True where the program itself went wrong: a value is no number, soil has no push, or formula and wedge
  *  disagree. No verdict survives such a check, in whichever situation it stands. */

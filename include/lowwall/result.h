@@ -65,6 +65,11 @@ lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_detail detail, lw
  *  out   result   verdict */
 void lw_verdict_reach(lw_result *result, lw_detail detail);
 
+/** The check that governs, whole, at every detail.
+ *  out   check   unchanged when false
+ *  gives false where none governs */
+bool lw_verdict_governing(const lw_result *result, lw_check *check);
+
 /** What would make every deciding check hold, each change by itself or, where one is not enough, two
  *  together; and the unknown answers worth asking.
  *  Fills result->remedy and result->asking. scratch is a second result to run in.

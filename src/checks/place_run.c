@@ -5,6 +5,7 @@
 #include <math.h>
 
 #include "format_factors.h"
+#include "kept.h"
 #include "kinds.h"
 #include "sliding_wedges.h"
 
@@ -26,14 +27,24 @@ static bool clearly_graver(const lw_check *a, const lw_check *b) {
   return !level && lw_check_graver(a, b);
 }
 
-/* Every load case has the same checks in the same order. */
+/* Every load case has the same checks in the same order; those of a set before are kept already. */
+static bool there_already(const in_hand *h, lw_check *there) {
+  const lw_situation *s = &h->run->situation[h->situation];
+  lw_gathered *gathered = &h->run->gathered[h->situation];
+  int number = h->run->first + h->next;
+  if (h->next < gathered->count) return true;
+  gathered->count++;
+  if (number >= s->check_count) return false;
+  *there = lw_check_kept(&s->kept[number]);
+  return true;
+}
+
 static void keep_graver(in_hand *h, const lw_check *check) {
-  lw_situation *s = &h->run->situation[h->situation];
-  lw_check *kept = &s->check[h->next];
-  bool first = h->next++ == s->check_count;
-  if (first) s->check_count++;
-  assert(first || (kept->kind == check->kind && kept->at == check->at && kept->joint == check->joint));
-  if (first || clearly_graver(check, kept)) *kept = *check;
+  lw_check *there = &h->run->gathered[h->situation].check[h->next];
+  bool known = there_already(h, there);
+  h->next++;
+  assert(!known || (there->kind == check->kind && there->at == check->at && there->joint == check->joint));
+  if (!known || clearly_graver(check, there)) *there = *check;
 }
 
 static void keep(in_hand *h, lw_check *check) {
@@ -61,7 +72,7 @@ static lw_check make(const lw_check_context *context, const lw_stage *stage, con
 }
 
 static void check_all(in_hand *h, const lw_stage *stage) {
-  h->next = h->run->first;
+  h->next = 0;
   for (int i = 0; i < LW_CHECK_KIND_COUNT; i++) {
     const lw_check_row *row = lw_check_row_of((lw_check_kind)i);
     if (!row->about.at[h->place->at] || (row->asked && !row->asked(h->run->wall))) continue;
@@ -69,7 +80,7 @@ static void check_all(in_hand *h, const lw_stage *stage) {
     rely_on_bond(h, &check);
     keep(h, &check);
   }
-  h->run->checks = h->next - h->run->first;
+  h->run->checks = h->next;
 }
 
 static void check_with(in_hand *h, const lw_push *push, bool people_down, bool cap_load) {
@@ -115,9 +126,29 @@ static in_hand take(lw_place_run *run, const lw_place *place, const lw_listed_ca
                    .name = {.set = run->format->any, .way = one->way, .people_down = true, .cap_load = true}};
 }
 
+static void begin(lw_place_run *run) {
+  for (int s = 0; s < run->situation_count; s++) run->gathered[s].count = 0;
+}
+
+static void end(lw_place_run *run) {
+  for (int s = 0; s < run->situation_count; s++) {
+    lw_situation *situation = &run->situation[s];
+    const lw_gathered *gathered = &run->gathered[s];
+    for (int i = 0; i < gathered->count; i++) {
+      int number = run->first + i;
+      if (number == situation->check_count)
+        lw_situation_keep(situation, &gathered->check[i]);
+      else
+        lw_check_keep(&gathered->check[i], &situation->kept[number]);
+    }
+  }
+  run->first += run->checks;
+}
+
 void lw_place_run_at(lw_place_run *run, const lw_place *place) {
   lw_push push;
   int found = 0;
+  begin(run);
   for (int i = 0; i < run->cases->count; i++) {
     const lw_listed_case *one = &run->cases->at[i];
     in_hand h = take(run, place, one);
@@ -129,15 +160,17 @@ void lw_place_run_at(lw_place_run *run, const lw_place *place) {
     }
     check_leanings(&h, &push);
   }
-  run->first += run->checks;
+  end(run);
 }
 
 void lw_place_run_unknown(lw_place_run *run) {
   const lw_stage nothing = {.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_DEPTH};
   const lw_place base = {LW_AT_BASE, 0, {&run->wall->section, 0.0}};
+  begin(run);
   for (int i = 0; i < run->cases->count; i++) {
     in_hand h = take(run, &base, &run->cases->at[i]);
     h.context = (lw_check_context){run->wall, run->format, &h.load_case, &base};
     check_all(&h, &nothing);
   }
+  end(run);
 }

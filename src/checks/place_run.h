@@ -5,6 +5,8 @@
 #include "load_cases.h"
 #include "place.h"
 
+enum { LW_CHECK_OF_PLACE_MAX = LW_CHECK_KIND_COUNT };
+
 /* Of each situation the gravest check so far, and the factors on what acts it came about with. */
 typedef struct lw_gravest {
   bool any;
@@ -12,12 +14,20 @@ typedef struct lw_gravest {
   lw_factors factors;
 } lw_gravest;
 
+/* The checks of one situation at one place, before they are kept. */
+typedef struct lw_gathered {
+  int count;
+  lw_check check[LW_CHECK_OF_PLACE_MAX];
+} lw_gathered;
+
 /* A wall under one set of factors, place by place. */
 typedef struct lw_place_run {
   const lw_wall *wall;
   const lw_format *format;
   const lw_load_cases *cases;
-  lw_situation *situation;  /* the first of the list; checks are kept there */
+  lw_situation *situation; /* the first of the list */
+  int situation_count;
+  lw_gathered *gathered;    /* of each situation, at the place in hand */
   lw_wedge_known *searched; /* of each load case whose push is found anew, at the place before */
   lw_gravest *gravest;      /* of each situation; NULL: nobody asks */
   int first;                /* number of the first check at the place in hand: the same in every situation */

@@ -33,41 +33,55 @@ void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_detail d
   plan_all(wall, tables, situations);
   lw_situations_follow(wall, &family, detail, situations);
   lw_ground_run(wall, &family, detail, situations);
+  if (detail < LW_DETAIL_EVERYTHING) return;
+  for (int i = 0; i < situations->count; i++) lw_situation_read_out(&situations->situation[i]);
 }
 
 /* A fault of the program governs wherever it shows: who computes one thing wrong is not believed another. */
-static bool weighs(const lw_situation *at, const lw_check *check) {
-  if (check->holds == LW_CANNOT_SHOW && lw_check_faulty(check)) return true;
-  return at->decides && check->counts && (check->ratio.known || check->holds != LW_HOLDS);
+static bool weighs(const lw_situation *at, const lw_kept_check *kept) {
+  bool faulty = kept->reason == LW_REASON_NOT_FINITE || kept->reason == LW_REASON_NO_PUSH ||
+                kept->reason == LW_REASON_WEDGE_DISAGREES;
+  if (kept->holds == LW_CANNOT_SHOW && faulty) return true;
+  return at->decides && (kept->marks & LW_KEPT_COUNTS) &&
+         ((kept->marks & LW_KEPT_RATIO) || kept->holds != LW_HOLDS);
+}
+
+/* Of two that hold the one with more to spare is not looked at whole. */
+static bool outdone(const lw_kept_check *kept, const lw_check *worst) {
+  bool hold = kept->holds == LW_HOLDS && worst->holds == LW_HOLDS;
+  bool known = (kept->marks & LW_KEPT_RATIO) && worst->ratio.known;
+  return hold && known && kept->has / kept->needs > worst->ratio.value;
 }
 
 bool lw_situations_governing(const lw_situations *situations, int *situation, int *check) {
-  const lw_check *worst = NULL;
+  lw_check worst = {0};
+  bool any = false;
   for (int s = 0; s < situations->count; s++) {
     const lw_situation *at = &situations->situation[s];
     for (int i = 0; i < at->check_count; i++) {
-      const lw_check *c = &at->check[i];
-      if (!weighs(at, c) || (worst && !lw_check_graver(c, worst))) continue;
-      worst = c;
+      if (!weighs(at, &at->kept[i]) || (any && outdone(&at->kept[i], &worst))) continue;
+      lw_check whole = lw_check_kept(&at->kept[i]);
+      if (any && !lw_check_graver(&whole, &worst)) continue;
+      worst = whole;
+      any = true;
       *situation = s;
       *check = i;
     }
   }
-  return worst != NULL;
+  return any;
 }
 
 static bool anything_counts(const lw_situations *situations) {
   for (int s = 0; s < situations->count; s++) {
     const lw_situation *at = &situations->situation[s];
     for (int i = 0; at->decides && i < at->check_count; i++)
-      if (at->check[i].counts) return true;
+      if (at->kept[i].marks & LW_KEPT_COUNTS) return true;
   }
   return false;
 }
 
 lw_holds lw_situations_stand(const lw_situations *situations) {
-  int s = 0, c = 0;
-  if (!lw_situations_governing(situations, &s, &c))
-    return anything_counts(situations) ? LW_HOLDS : LW_CANNOT_SHOW;
-  return situations->situation[s].check[c].holds;
+  int s, c;
+  if (lw_situations_governing(situations, &s, &c)) return (lw_holds)situations->situation[s].kept[c].holds;
+  return anything_counts(situations) ? LW_HOLDS : LW_CANNOT_SHOW;
 }

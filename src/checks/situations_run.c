@@ -15,8 +15,7 @@ void lw_situation_start(const lw_situation_plan *plan, lw_situation *situation) 
   situation->water_depth_m = plan->water_depth_m;
   situation->people_down_kn_per_m = plan->people_down_kn_per_m;
   situation->people_out_kn_per_m = plan->people_out_kn_per_m;
-  situation->joint_count = situation->check_count = 0;
-  situation->load_case = (lw_load_case){.situation = plan->name, .kind = plan->kind};
+  situation->check_count = 0;
   situation->slip_known = false;
 }
 
@@ -55,6 +54,7 @@ static void follow_set(const follow *f, const lw_format *format, bool first) {
   lw_load_cases cases;
   lw_gravest under[LW_SITUATION_COUNT];
   lw_wedge_known searched[LW_LOAD_CASES_MAX];
+  lw_gathered gathered[LW_SITUATION_COUNT];
   lw_section above;
   lw_place place;
   lw_load_cases_list(f->wall, format, f->situation, f->count, &cases);
@@ -63,6 +63,8 @@ static void follow_set(const follow *f, const lw_format *format, bool first) {
                       .format = format,
                       .cases = &cases,
                       .situation = f->situation,
+                      .situation_count = f->count,
+                      .gathered = gathered,
                       .searched = searched,
                       .gravest = f->shown ? under : NULL};
   if (!f->wall->section.known) {
@@ -115,6 +117,7 @@ static void show(const lw_wall *wall, lw_situations *situations) {
   lw_place place;
   for (int s = 0; s < situations->count; s++) {
     lw_situation *situation = &situations->situation[s];
+    situation->joint_count = 0;
     situation->pad = (lw_stage){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_PAD};
     for (int i = 0; i < lw_place_count(wall); i++) {
       lw_place_find(wall, i, &above, &place);
@@ -126,14 +129,17 @@ static void show(const lw_wall *wall, lw_situations *situations) {
 
 static void show_nothing(lw_situations *situations) {
   for (int s = 0; s < situations->count; s++) {
-    situations->situation[s].base = (lw_stage){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_DEPTH};
-    situations->situation[s].pad = (lw_stage){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_PAD};
+    lw_situation *situation = &situations->situation[s];
+    situation->load_case = (lw_load_case){.situation = situation->name, .kind = situation->kind};
+    situation->base = (lw_stage){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_DEPTH};
+    situation->pad = (lw_stage){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_PAD};
+    situation->joint_count = 0;
   }
 }
 
 void lw_situations_follow(const lw_wall *wall, const lw_format_family *family, lw_detail detail,
                           lw_situations *situations) {
-  bool shown = wall->section.known && detail >= LW_DETAIL_EVERYTHING, first = true;
+  bool everything = detail >= LW_DETAIL_EVERYTHING, shown = everything && wall->section.known, first = true;
   lw_gravest gravest[LW_SITUATION_COUNT];
   follow f = {wall, situations->count, situations->situation, shown ? gravest : NULL};
   for (int i = 0; i < family->count; i++) {
@@ -141,8 +147,11 @@ void lw_situations_follow(const lw_wall *wall, const lw_format_family *family, l
     follow_set(&f, &family->set[i], first);
     first = false;
   }
-  if (shown) show(wall, situations);
-  if (!wall->section.known) show_nothing(situations);
+  if (!everything) return;
+  if (shown)
+    show(wall, situations);
+  else
+    show_nothing(situations);
 }
 
 void lw_situation_at(const lw_wall *wall, const lw_format_family *family, const lw_check *where,
@@ -150,6 +159,7 @@ void lw_situation_at(const lw_wall *wall, const lw_format_family *family, const 
   lw_load_cases cases;
   lw_wedge_known searched[LW_LOAD_CASES_MAX];
   lw_gravest under[LW_SITUATION_COUNT];
+  lw_gathered gathered;
   lw_section above;
   lw_place place;
   lw_place_of_check(wall, where, &above, &place);
@@ -161,7 +171,10 @@ void lw_situation_at(const lw_wall *wall, const lw_format_family *family, const 
                         .format = &family->set[i],
                         .cases = &cases,
                         .situation = situation,
+                        .situation_count = 1,
+                        .gathered = &gathered,
                         .searched = searched};
     lw_place_run_at(&run, &place);
   }
+  lw_situation_read_out(situation);
 }

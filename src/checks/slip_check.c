@@ -7,6 +7,7 @@
 
 #include "format_factors.h"
 #include "format_ground.h"
+#include "kept.h"
 #include "load_case.h"
 #include "slip_ground.h"
 #include "weigh.h"
@@ -19,13 +20,13 @@ static bool add(const lw_check_context *context, lw_situation *situation, lw_che
   check->made_in = (lw_load_case_name){.set = context->format->any, .people_down = true, .cap_load = true};
   lw_format_restrain(context->format, check);
   for (int i = 0; i < situation->check_count; i++) {
-    lw_check *old = &situation->check[i];
-    if (old->kind != check->kind || old->at != check->at) continue;
-    bool graver = lw_check_graver(check, old);
-    if (graver) *old = *check;
+    lw_check old = lw_check_kept(&situation->kept[i]);
+    if (old.kind != check->kind || old.at != check->at) continue;
+    bool graver = lw_check_graver(check, &old);
+    if (graver) lw_check_keep(check, &situation->kept[i]);
     return graver;
   }
-  situation->check[situation->check_count++] = *check;
+  lw_situation_keep(situation, check);
   return true;
 }
 
@@ -74,9 +75,9 @@ static double enough_for(const lw_ground_try *try) {
   if (try->detail > LW_DETAIL_VERDICT) return INFINITY;
   if (!needs.known) return -INFINITY;
   if (!lw_situations_governing(try->all, &situation, &check)) return INFINITY;
-  const lw_check *governing = &try->all->situation[situation].check[check];
-  if (governing->holds != LW_FALLS_SHORT || !governing->ratio.known) return INFINITY;
-  return needs.value * governing->ratio.value / resistance_times(context);
+  lw_check governing = lw_check_kept(&try->all->situation[situation].kept[check]);
+  if (governing.holds != LW_FALLS_SHORT || !governing.ratio.known) return INFINITY;
+  return needs.value * governing.ratio.value / resistance_times(context);
 }
 
 /* The worst circle below enough, weights unfavourable or favourable as a whole. gives whether there is one */

@@ -136,13 +136,18 @@ static bool same_factors(const lw_factors *a, const lw_factors *b) {
   return memcmp((const char *)a + from, (const char *)b + from, sizeof *a - from) == 0;
 }
 
+/* A set of factors may be named by any of its rows. */
+static bool same_set(const lw_format_row *a, const lw_format_row *b) {
+  return a == b || (a && b && strcmp(a->format, b->format) == 0);
+}
+
 /* The load case shown is that of the gravest check, with every load there; its name without people. */
 static bool name_lighter(const lw_bases *bases, lw_load_case_name *name) {
   const lw_result *r = bases->result;
   const lw_situation *s = bases->situation;
   for (int i = 0; i < s->check_count; i++) {
     lw_load_case load_case;
-    if (s->check[i].made_in.set != s->load_case.set || s->check[i].at == LW_AT_GROUND) continue;
+    if (!same_set(s->check[i].made_in.set, s->load_case.set) || s->check[i].at == LW_AT_GROUND) continue;
     lw_load_case_of(&r->wall, r->tables, s, &s->check[i], &load_case);
     if (!same_factors(&load_case.actions.factors, &s->load_case.actions.factors)) continue;
     *name = s->check[i].made_in;

@@ -61,20 +61,19 @@ static void add_number(lw_text *out, lw_number number) {
 }
 
 static void add_governing(const lw_result *result, lw_text *out) {
-  const lw_situation *situation = NULL;
-  const lw_check *check = lw_result_governing(result, &situation);
-  if (!check) {
+  lw_check check;
+  char at[24];
+  if (!lw_verdict_governing(result, &check)) {
     put(out, ",,,,,,");
     return;
   }
-  char at[24];
-  lw_check_print_at(check, at, sizeof at);
-  add_slug(out, lw_situation_slug(situation->name));
-  add_slug(out, lw_check_slug(check->kind));
+  lw_check_print_at(&check, at, sizeof at);
+  add_slug(out, lw_situation_slug(result->situations.situation[result->verdict.governing_situation].name));
+  add_slug(out, lw_check_slug(check.kind));
   add_slug(out, at);
-  add_number(out, check->has);
-  add_number(out, check->needs);
-  add_number(out, check->ratio);
+  add_number(out, check.has);
+  add_number(out, check.needs);
+  add_number(out, check.ratio);
 }
 
 void lw_report_row_header(lw_text *out) {

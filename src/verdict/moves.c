@@ -27,22 +27,23 @@ static lw_short short_of(const lw_check *check) {
 }
 
 static bool worse(const lw_check *a, const lw_check *b) {
-  if (!b) return true;
   return a->ratio.known && (!b->ratio.known || a->ratio.value < b->ratio.value);
 }
 
 void lw_verdict_choose_told(const lw_situations *situations, lw_verdict *v) {
-  const lw_check *worst = NULL;
   v->told_situation = v->governing_situation;
   v->told_check = v->governing_check;
   if (!v->governed || v->stands == LW_HOLDS) return;
-  v->falls = short_of(&situations->situation[v->told_situation].check[v->told_check]);
+  lw_check worst = lw_check_kept(&situations->situation[v->told_situation].kept[v->told_check]);
+  v->falls = short_of(&worst);
   if (v->falls == LW_SHORT_MOVES) return;
   for (int i = 0; i < situations->count; i++) {
     const lw_situation *s = &situations->situation[i];
     for (int k = 0; s->decides && k < s->check_count; k++) {
-      if (!lw_check_would_move(&s->check[k]) || !worse(&s->check[k], worst)) continue;
-      worst = &s->check[k];
+      if (s->kept[k].holds != LW_FALLS_SHORT) continue;
+      lw_check check = lw_check_kept(&s->kept[k]);
+      if (!lw_check_would_move(&check) || (v->falls == LW_SHORT_MOVES && !worse(&check, &worst))) continue;
+      worst = check;
       v->told_situation = i;
       v->told_check = k;
       v->falls = LW_SHORT_MOVES;

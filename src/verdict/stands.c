@@ -110,30 +110,34 @@ static void tell_unknown(const lw_check *check, const lw_situation *s, char *out
            lw_reason_sentence(check->reason));
 }
 
-static const lw_check *told(const lw_situations *situations, const lw_verdict *v) {
-  return &situations->situation[v->told_situation].check[v->told_check];
+static lw_check told(const lw_situations *situations, const lw_verdict *v) {
+  return lw_check_kept(&situations->situation[v->told_situation].kept[v->told_check]);
 }
 
 /* The reason of the check that is told of, its sentence still to come. */
 static lw_verdict_reason *by_governing(const lw_situations *situations, lw_reaching *to) {
-  const lw_check *check = told(situations, to->verdict);
-  bool unknown = check->holds == LW_CANNOT_SHOW;
+  const lw_check check = told(situations, to->verdict);
+  bool unknown = check.holds == LW_CANNOT_SHOW;
   return lw_reasons_new(
       to, &(lw_because){.answer = LW_ANSWER_STANDS,
                         .origin = LW_GIVEN,
-                        .slug = unknown ? lw_reason_slug(check->reason) : lw_holds_slug(check->holds),
-                        .source = check->by ? check->by->from.source : HERE});
+                        .slug = unknown ? lw_reason_slug(check.reason) : lw_holds_slug(check.holds),
+                        .source = check.by ? check.by->from.source : HERE});
 }
 
 void lw_verdict_tell_stands(const lw_situations *situations, const lw_verdict *v, lw_verdict_reason *reason) {
   const lw_situation *s = &situations->situation[v->told_situation];
-  const lw_check *check = told(situations, v);
-  if (check->holds == LW_HOLDS)
-    tell_holds(check, s, reason->text, sizeof reason->text);
-  else if (check->holds == LW_FALLS_SHORT)
-    tell_short(check, s, reason->text, sizeof reason->text);
+  const lw_check check = told(situations, v);
+  if (check.holds == LW_HOLDS)
+    tell_holds(&check, s, reason->text, sizeof reason->text);
+  else if (check.holds == LW_FALLS_SHORT)
+    tell_short(&check, s, reason->text, sizeof reason->text);
   else
-    tell_unknown(check, s, reason->text, sizeof reason->text);
+    tell_unknown(&check, s, reason->text, sizeof reason->text);
+}
+
+static lw_holds governing_holds(const lw_situations *situations, const lw_verdict *v) {
+  return (lw_holds)situations->situation[v->governing_situation].kept[v->governing_check].holds;
 }
 
 /* A trench that goes deeper than the base: the heights that laws speak of stay those of the finished wall. */
@@ -160,9 +164,10 @@ lw_verdict_reason *lw_verdict_stands(const lw_facts *facts, const lw_situations 
                                      lw_reaching *to) {
   lw_verdict_reason *reason = NULL;
   lw_verdict *verdict = to->verdict;
-  verdict->stands = lw_situations_stand(situations);
   verdict->governed =
       lw_situations_governing(situations, &verdict->governing_situation, &verdict->governing_check);
+  verdict->stands =
+      verdict->governed ? governing_holds(situations, verdict) : lw_situations_stand(situations);
   lw_verdict_choose_told(situations, verdict);
   int before = to->reasons->count;
   refusals(facts, to);

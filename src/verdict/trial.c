@@ -101,25 +101,19 @@ bool lw_trial_together(lw_trial *trial) {
   return stands && lw_trial_stands(trial);
 }
 
-static const lw_check *governing(const lw_result *result) {
-  const lw_verdict *v = &result->verdict;
-  if (!v->governed) return NULL;
-  return &result->situations.situation[v->governing_situation].check[v->governing_check];
-}
-
 lw_number lw_trial_ratio(const lw_result *result) {
-  const lw_check *check = governing(result);
-  return check ? check->ratio : (lw_number){0};
+  lw_check check;
+  return lw_verdict_governing(result, &check) ? check.ratio : (lw_number){0};
 }
 
 void lw_trial_governs(const lw_result *result, char *out, size_t size) {
-  const lw_check *check = governing(result);
+  lw_check check;
   char at[24];
-  if (!check) {
+  if (!lw_verdict_governing(result, &check)) {
     lw_print(out, size, "nothing");
     return;
   }
-  lw_check_print_at(check, at, sizeof at);
+  lw_check_print_at(&check, at, sizeof at);
   const lw_situation *s = &result->situations.situation[result->verdict.governing_situation];
-  lw_print(out, size, "%s at %s, %s", lw_check_slug(check->kind), at, lw_situation_slug(s->name));
+  lw_print(out, size, "%s at %s, %s", lw_check_slug(check.kind), at, lw_situation_slug(s->name));
 }

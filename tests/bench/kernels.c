@@ -216,7 +216,7 @@ static void fence(bench *b, int turn) {
 
 static void situations(bench *b, int turn) {
   (void)turn;
-  lw_situations_run(&b->result->wall, b->tables, &b->scratch->situations, NULL);
+  lw_situations_run(&b->result->wall, b->tables, LW_DETAIL_EVERYTHING, &b->scratch->situations);
   b->sink += b->scratch->situations.count;
 }
 

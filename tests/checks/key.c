@@ -151,7 +151,7 @@ static lw_result *with(const random_wall *bare, const char *item, double kn_per_
   if (item) random_wall_add(&wall, "%s=%.17g kN/m", item, kn_per_m);
   lw_case c = random_wall_case(&wall);
   cr_assert_not_null(result);
-  cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_CHECKS, result, NULL), LW_OK);
+  cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
   return result;
 }
 

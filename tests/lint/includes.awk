@@ -9,7 +9,7 @@ BEGIN {
   belongs("site", "soil")
   belongs("section", "wall")
   belongs("elastic slip passive seismic seepage compaction arching bearing", "pressure")
-  belongs("fence building narrow water trench formats check_kinds influence", "checks")
+  belongs("fence building narrow water trench formats check check_kinds influence", "checks")
   belongs("result run", "verdict")
   belongs("plan", "order")
   belongs("drawing precheck lowwall heap", "report")

@@ -67,25 +67,24 @@ void verdict_case(const char *changes, lw_case *c) {
 void verdict_situations(lw_holds holds, lw_situations *situations) {
   double has = holds == LW_HOLDS ? 1.77 : 1.32;
   *situations = (lw_situations){.count = 1};
-  situations->situation[0] = (lw_situation){.name = LW_SITUATION_OUTLET_BLOCKED,
-                                            .kind = LW_USUAL,
-                                            .decides = true,
-                                            .why = "made by hand",
-                                            .check_count = 1};
-  situations->situation[0].check[0] = (lw_check){.kind = LW_CHECK_SLIDING,
-                                                 .at = LW_AT_BASE,
-                                                 .demand = {2.0, true},
-                                                 .resistance = {2.0 * has, true},
-                                                 .has = {has, true},
-                                                 .needs = {1.5, true},
-                                                 .ratio = {has / 1.5, true},
-                                                 .unit = "kN/m",
-                                                 .holds = holds,
-                                                 .counts = true};
-  if (holds != LW_CANNOT_SHOW) return;
-  lw_check *check = &situations->situation[0].check[0];
-  check->has.known = check->ratio.known = false;
-  check->reason = LW_REASON_NO_WEDGE;
+  situations->situation[0] = (lw_situation){
+      .name = LW_SITUATION_OUTLET_BLOCKED, .kind = LW_USUAL, .decides = true, .why = "made by hand"};
+  lw_check check = {.kind = LW_CHECK_SLIDING,
+                    .at = LW_AT_BASE,
+                    .demand = {2.0, true},
+                    .resistance = {2.0 * has, true},
+                    .has = {has, true},
+                    .needs = {1.5, true},
+                    .ratio = {has / 1.5, true},
+                    .unit = "kN/m",
+                    .holds = holds,
+                    .counts = true};
+  if (holds == LW_CANNOT_SHOW) {
+    check.has.known = check.ratio.known = false;
+    check.reason = LW_REASON_NO_WEDGE;
+  }
+  lw_situation_keep(&situations->situation[0], &check);
+  lw_situation_read_out(&situations->situation[0]);
 }
 
 void verdict_wall_build(const lw_tables *tables, lw_holds holds, lw_result *made) {
