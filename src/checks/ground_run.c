@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ground_run.h"
 
+#include <math.h>
+
 #include "kinds.h"
 #include "load_case.h"
 
@@ -20,7 +22,16 @@ static bool under(const lw_format_family *family, int set) {
   return set == first || family->set[set].row[LW_NEED_SLIP] != NULL;
 }
 
-static void check_situation(const lw_ground_try *like, const lw_format_family *family) {
+/* Only at LW_DETAIL_VERDICT anybody asks. */
+static double falls_short(const lw_situations *all, lw_detail detail) {
+  int situation, check;
+  if (detail > LW_DETAIL_VERDICT || !lw_situations_governing(all, &situation, &check)) return INFINITY;
+  lw_check governing = lw_check_kept(&all->situation[situation].kept[check]);
+  return governing.holds == LW_FALLS_SHORT && governing.ratio.known ? governing.ratio.value : INFINITY;
+}
+
+static void check_situation(const lw_ground_try *like, const lw_situations *all,
+                            const lw_format_family *family) {
   const lw_wall *wall = like->context->wall;
   for (int i = 0; i < family->count; i++) {
     if (!under(family, i)) continue;
@@ -32,7 +43,9 @@ static void check_situation(const lw_ground_try *like, const lw_format_family *f
       const lw_check_row *row = lw_check_row_of((lw_check_kind)k);
       lw_check check = {
           .kind = (lw_check_kind)k, .at = LW_AT_GROUND, .unit = row->about.unit, .counts = true};
-      if (row->make_ground) row->make_ground(&try, &check);
+      if (!row->make_ground) continue;
+      try.falls_short = falls_short(all, try.detail);
+      row->make_ground(&try, &check);
     }
   }
 }
@@ -40,12 +53,12 @@ static void check_situation(const lw_ground_try *like, const lw_format_family *f
 void lw_ground_run(const lw_wall *wall, const lw_format_family *family, lw_detail detail,
                    lw_situations *situations) {
   lw_check_context context = {.wall = wall};
-  lw_ground_try try = {.context = &context, .detail = detail, .all = situations};
+  lw_ground_try try = {.context = &context, .detail = detail};
   if (!wall->section.known || (!lw_slip_looked_for(wall) && wall->bed_slope_rad <= 0.0)) return;
   for (int i = 0; i < situations->count; i++) {
     try.situation = &situations->situation[i];
     if (!looked_at(try.situation->name)) continue;
     if (detail <= LW_DETAIL_VERDICT && !try.situation->decides) continue;
-    check_situation(&try, family);
+    check_situation(&try, situations, family);
   }
 }

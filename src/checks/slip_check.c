@@ -71,13 +71,9 @@ static void weigh(const lw_check_context *context, const lw_slip *slip, lw_check
 static double enough_for(const lw_ground_try *try) {
   const lw_check_context *context = try->context;
   lw_number needs = lw_format_value(context->format->row[LW_NEED_SLIP], context->load_case->kind);
-  int situation, check;
   if (try->detail > LW_DETAIL_VERDICT) return INFINITY;
   if (!needs.known) return -INFINITY;
-  if (!lw_situations_governing(try->all, &situation, &check)) return INFINITY;
-  lw_check governing = lw_check_kept(&try->all->situation[situation].kept[check]);
-  if (governing.holds != LW_FALLS_SHORT || !governing.ratio.known) return INFINITY;
-  return needs.value * governing.ratio.value / resistance_times(context);
+  return needs.value * try->falls_short / resistance_times(context);
 }
 
 /* The worst circle below enough, weights unfavourable or favourable as a whole. gives whether there is one */

@@ -8,7 +8,7 @@
 typedef struct lw_ground_try {
   const lw_check_context *context;
   lw_detail detail; /* at LW_DETAIL_VERDICT a slip is searched only as far as it may govern */
-  const lw_situations *all;
+  double falls_short; /* the ratio of what governs so far, where it falls short; INFINITY: nothing does */
   lw_situation *situation; /* takes the check, if it is the gravest of its kind there */
 } lw_ground_try;
 
