@@ -22,7 +22,11 @@ typedef void (*lw_figure_taker)(void *context, const lw_figure *figure);
 /** Hand every figure of a result to taker, in a fixed order. */
 void lw_figures_each(const lw_result *result, lw_figure_taker taker, void *context);
 
-typedef struct lw_text_style { bool colour; int columns; } lw_text_style;
+typedef struct lw_text_style {
+  bool colour;
+  int columns;
+  bool every_joint;   /* the working has each joint in full; else the one that is nearest to its limit */
+} lw_text_style;
 
 /** One page for a terminal: verdict, reasons, governing situation, checks, assumptions, cautions, sources. */
 lw_status lw_report_text(const lw_result *result, const lw_text_style *style, lw_text *out);

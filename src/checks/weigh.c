@@ -41,7 +41,10 @@ void lw_check_by_strengths(const lw_check_context *context, lw_check *check) {
 void lw_check_tell_has(const lw_check *check, const char *formula, const lw_working *working) {
   if (!working) return;
   lw_step step = {.symbol = "has", .formula = formula, .value = check->has.value, .unit = ""};
-  lw_working_line(working, &step, "%.4f / %.4f", check->resistance.value, check->demand.value);
+  /* Next to nothing pushes a cap at times: four decimals would say that nothing does. */
+  bool tiny = check->demand.value < 0.01;
+  lw_working_line(working, &step, tiny ? "%.4f / %.3e" : "%.4f / %.4f", check->resistance.value,
+                  check->demand.value);
 }
 
 /* Without a requirement the number is printed and does not count; with a requirement of nothing (the

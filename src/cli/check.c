@@ -24,6 +24,7 @@ static const char help[] =
     "'wall height=1.2 m'; without a sheet they make the wall.\n"
     "\n"
     "  --working           every step of the calculation after the report\n"
+    "  --working=all       and every joint in full, not only the one nearest to its limit\n"
     "  --json              everything, as JSON; of a schedule an object a line\n"
     "  --format NAME       by that set of factors, as 'method format=NAME' does: see lowwall list formats\n"
     "  --format all        by the sheet's own set, and what governs under every other; of one wall\n"
@@ -73,10 +74,21 @@ static bool agree(const lw_check_asked *asked) {
   return false;
 }
 
+/* Alone it has one joint in full, with "all" every one. */
+static bool take_working(lw_check_asked *asked) {
+  asked->working = true;
+  if (optarg == NULL) return true;
+  asked->every_joint = strcmp(optarg, "all") == 0;
+  if (!asked->every_joint)
+    lw_cli_refuse("check", "bad-option: --working=%.40s: all is wanted, for every joint in full, or nothing",
+                  optarg);
+  return asked->every_joint;
+}
+
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, lw_check_asked *asked) {
   static const struct option options[] = {
-      {"working", no_argument, NULL, 'w'}, {"json", no_argument, NULL, 'J'},
+      {"working", optional_argument, NULL, 'w'}, {"json", no_argument, NULL, 'J'},
       {"jobs", required_argument, NULL, 'j'},
       {"tables", required_argument, NULL, 't'},
       {"format", required_argument, NULL, 'f'}, {"output", required_argument, NULL, 'o'},
@@ -86,7 +98,7 @@ static int read_options(int argc, char **argv, lw_check_asked *asked) {
   for (int option; (option = getopt_long(argc, argv, ":o:j:h", options, NULL)) != -1;) {
     bool well = true;
     switch (option) {
-    case 'w': asked->working = true; break;
+    case 'w': well = take_working(asked); break;
     case 'J': asked->json = true; break;
     case 'j': well = lw_cli_take_once("check", "--jobs", optarg, &asked->jobs_given); break;
     case 'f': well = lw_cli_take_once("check", "--format", optarg, &asked->format); break;
@@ -112,7 +124,7 @@ static lw_text_style style_of(const lw_check_asked *asked) {
   bool dumb = terminal == NULL || terminal[0] == '\0' || strcmp(terminal, "dumb") == 0;
   bool refused = none != NULL && none[0] != '\0';
   bool colour = standard && !refused && !dumb && isatty(STDOUT_FILENO) == 1;
-  return (lw_text_style){.colour = colour, .columns = 80};
+  return (lw_text_style){.colour = colour, .columns = 80, .every_joint = asked->every_joint};
 }
 
 static lw_status report(const lw_check_asked *asked, const lw_result *result, lw_text *text) {

@@ -8,6 +8,7 @@
 typedef struct lw_check_asked {
   lw_wall_asked wall;
   bool working, json;
+  bool every_joint;                /* --working=all */
   bool all_formats;                /* --format all */
   const char *format, *jobs_given; /* as given, or NULL */
   int jobs;                        /* threads for a schedule, from 1 */

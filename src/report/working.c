@@ -38,17 +38,24 @@ static int worst_joint(const lw_situation *s) {
   return worst ? worst->joint : 0;
 }
 
-static void joint_in_full(const lw_page *page, const lw_result *result, const lw_situation *s) {
-  int joint = worst_joint(s);
-  if (joint == 0) return;
+static void joint_in_full(const lw_page *page, const lw_result *result, const lw_situation *s, int joint) {
+  const lw_section *section = &result->wall.section;
+  bool under_cap = section->has_cap && joint == section->course_count;
   lw_stage *full = malloc(sizeof *full);
   if (full == NULL) {
     page->out->failed = true;
     return;
   }
   lw_situation_joint(&result->wall, s, joint, full);
-  stage(page, result, s, full, (lw_shown){LW_AT_JOINT, joint});
+  stage(page, result, s, full, (lw_shown){under_cap ? LW_AT_CAP : LW_AT_JOINT, joint});
   free(full);
+}
+
+/* The one nearest to its limit, or every one and the cap. */
+static void joints_in_full(const lw_page *page, const lw_result *result, const lw_situation *s) {
+  int worst = worst_joint(s);
+  for (int joint = 1; joint <= s->joint_count; joint++)
+    if (page->style.every_joint || joint == worst) joint_in_full(page, result, s, joint);
 }
 
 /* With partial factors the forces below are design values. */
@@ -82,7 +89,7 @@ static void situation(const lw_page *page, const lw_result *result, const lw_sit
   stage(page, result, s, &s->base, (lw_shown){LW_AT_BASE, 0});
   stage(page, result, s, &s->pad, (lw_shown){LW_AT_PAD, 0});
   lw_working_joints(page, result, s);
-  joint_in_full(page, result, s);
+  joints_in_full(page, result, s);
   lw_working_slip(page, result, s);
   lw_working_checks(page, result, s);
 }

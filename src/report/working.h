@@ -29,7 +29,7 @@ void lw_working_say(const lw_page *page, const lw_step *step);
 lw_working lw_page_working(lw_page *page);
 /* Rankine and Coulomb with the wedge beside each. */
 void lw_working_compared(const lw_page *page, const lw_result *result);
-/* A contact: base, pad, or a joint by its number. */
+/* A contact: base, pad, a joint by its number, or the cap with that of the joint under it. */
 typedef struct lw_shown {
   lw_at at;
   int joint;

@@ -35,7 +35,7 @@ static void hold_sources(const char *name, const char *page) {
 }
 
 static void read_page(recompute *r, const lw_case *c, const char *name) {
-  static const lw_text_style wide = {.colour = false, .columns = 100000};
+  static const lw_text_style wide = {.columns = 100000, .every_joint = true};
   static lw_result *result;
   lw_text text = {0};
   lw_error error = {0};

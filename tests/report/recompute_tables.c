@@ -76,6 +76,9 @@ static void force_row(recompute *r, const char *line, const cell *of, sums *all)
   if (of[PUSH].there) all->push = plus(all->push, of[PUSH]);
   cell moment = of[DOWN].there ? times(of[DOWN], of[ARM]) : minus(times(of[PUSH], of[ARM]));
   recompute_hold(r, line, "force x arm", moment, of[MOMENT]);
+  /* A moment that rounds to nothing may be on either side. */
+  bool nothing = !(fabs(of[MOMENT].value) > 0.0);
+  if (nothing) all->tips.half += of[MOMENT].half;
   if (of[MOMENT].value >= 0.0)
     all->holds = plus(all->holds, of[MOMENT]);
   else
