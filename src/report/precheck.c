@@ -114,12 +114,16 @@ static void in_groups(const char *hash, char *out, size_t size) {
 
 /* The keys of all that is cited above. */
 static void sources(const lw_blocks *b) {
-  lw_text keys = {0};
-  lw_cited_list(b->cited, LW_CITED_UNMARKED, &keys);
-  if (keys.data && !keys.failed)
+  const lw_cited *cited = b->cited;
+  char keys[LW_CITED_MAX * (LW_CITED_BYTES + 2)] = "";
+  size_t used = 0;
+  for (int i = 0; i < cited->count; i++) {
+    lw_print(keys + used, sizeof keys - used, "%s%s", i > 0 ? ", " : "", cited->key[i]);
+    used += strlen(keys + used);
+  }
+  if (cited->count > 0)
     lw_block_say(b, LW_BLOCK_FACT, "sources",
-                 "%s. docs/sources.md of lowwall says what each is, and which were read.", keys.data);
-  lw_text_free(&keys);
+                 "%s. docs/sources.md of lowwall says what each is, and which were read.", keys);
 }
 
 /* Room to write, and what it takes to rerun the sheet. */

@@ -32,7 +32,7 @@ static void write_schedule(const char *name, int rows) {
 }
 
 static char *contents(const char *name) {
-  enum { MOST = 1 << 20 };
+  enum { MOST = 1 << 22 };
   char *text = calloc(1, MOST);
   FILE *file = fopen(name, "r");
   if (text == NULL || file == NULL) exit(2);
