@@ -77,9 +77,6 @@ typedef struct lw_section {
  *  out   section */
 void lw_section_build(const lw_case *c, const lw_tables *tables, lw_section *section);
 
-/** A copy without what lies past the counts of its lists, which means nothing. */
-void lw_section_copy(const lw_section *from, lw_section *to);
-
 /** The wall of only the courses above a joint, with its own toe as origin. Joint 1 is the lowest.
  *  in    section  of courses
  *        joint    1 to course_count - 1

@@ -1,9 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "bearing.h"
-
 #include <math.h>
 
 #include "format_factors.h"
+#include "key.h"
 #include "kinds.h"
 #include "place.h"
 #include "sliding.h"
@@ -21,8 +20,15 @@ static void note_factors(const lw_wall *wall, const lw_format *format, lw_basis 
       lw_format_times(format, kind, LW_NEED_SLIDING_RESISTANCE, LW_NEED_SLIDING_RESISTANCE_TIMES);
   out->on_passive =
       lw_format_times(format, kind, LW_NEED_PASSIVE_RESISTANCE, LW_NEED_PASSIVE_RESISTANCE_TIMES);
-  out->on_bearing =
-      lw_format_times(format, kind, LW_NEED_BEARING_RESISTANCE, LW_NEED_BEARING_RESISTANCE_TIMES);
+}
+
+static void note_grip(const lw_check *check, lw_basis *out) {
+  const lw_strengths *design = &out->load_case.ground.design;
+  const lw_contact *contact = &out->stage.contact;
+  out->friction = lw_sliding_friction(design, check->at);
+  out->bond_kn_per_m = check->kind == LW_CHECK_KEY
+                           ? lw_key_strength(design, contact)
+                           : lw_sliding_bond(&out->wall->method, design, contact, check->at);
 }
 
 /* Where no factor on every strength balances the contact, the check stands at full strength. */
@@ -58,7 +64,7 @@ bool lw_check_basis(const lw_wall *wall, const lw_tables *tables, const lw_situa
   note_factors(wall, &a.format, out);
   lw_check_context context = {wall, &a.format, &out->load_case, &a.place};
   out->ground_holds_kn_per_m = lw_sliding_most(&context, &out->stage.contact, check->at);
-  out->strip = lw_bearing_strip(wall, &out->load_case.ground, &out->stage, check->at, NULL);
+  note_grip(check, out);
   return true;
 }
 

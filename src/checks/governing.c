@@ -1,13 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/checks.h>
+#include "weigh.h"
 
 /* Which check of all situations governs, and what it says. */
 
 /* A fault of the program governs wherever it shows: who computes one thing wrong is not believed another. */
 static bool weighs(const lw_situation *at, const lw_kept_check *kept) {
-  bool faulty = kept->reason == LW_REASON_NOT_FINITE || kept->reason == LW_REASON_NO_PUSH ||
-                kept->reason == LW_REASON_WEDGE_DISAGREES;
-  if (kept->holds == LW_CANNOT_SHOW && faulty) return true;
+  if (kept->holds == LW_CANNOT_SHOW && lw_reason_is_faulty((lw_reason)kept->reason)) return true;
   return at->decides && (kept->marks & LW_KEPT_COUNTS) &&
          ((kept->marks & LW_KEPT_RATIO) || kept->holds != LW_HOLDS);
 }

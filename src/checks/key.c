@@ -16,11 +16,15 @@ typedef struct on_key {
 } on_key;
 
 /* Courses that lift lift their key out of its seat. */
+double lw_key_strength(const lw_strengths *design, const lw_contact *contact) {
+  return contact->vertical_kn_per_m > 0.0 ? design->key_strength_kn_per_m : 0.0;
+}
+
 static on_key find(const lw_check_context *context, const lw_contact *contact) {
   const lw_strengths *design = &context->load_case->ground.design;
   on_key k = {.friction = design->joint_friction,
               .pressed_kn_per_m = lw_larger(contact->vertical_kn_per_m, 0.0),
-              .strength_kn_per_m = contact->vertical_kn_per_m > 0.0 ? design->key_strength_kn_per_m : 0.0,
+              .strength_kn_per_m = lw_key_strength(design, contact),
               .times = lw_format_times(context->format, context->load_case->kind, LW_NEED_SLIDING_RESISTANCE,
                                        LW_NEED_SLIDING_RESISTANCE_TIMES)};
   k.rubs_kn_per_m = k.times * k.friction * k.pressed_kn_per_m;

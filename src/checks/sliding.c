@@ -27,14 +27,14 @@ static double unlimited(const grip *g) {
   return (g->friction * g->pressed_kn_per_m + g->bond_kn_per_m) * g->times;
 }
 
-static double bond_of(const lw_method *method, const lw_strengths *design, const lw_contact *contact,
-                      lw_at at) {
+double lw_sliding_bond(const lw_method *method, const lw_strengths *design, const lw_contact *contact,
+                       lw_at at) {
   if (at == LW_AT_BASE || at == LW_AT_PAD)
     return design->base_adhesion_kpa * lw_contact_held(method, contact);
   return at == LW_AT_JOINT && contact->vertical_kn_per_m > 0.0 ? design->joint_shear_kn_per_m : 0.0;
 }
 
-static double friction_of(const lw_strengths *design, lw_at at) {
+double lw_sliding_friction(const lw_strengths *design, lw_at at) {
   if (at == LW_AT_BASE) return design->base_friction;
   return at == LW_AT_PAD ? design->pad_friction : design->joint_friction;
 }
@@ -52,9 +52,9 @@ double lw_sliding_most(const lw_check_context *context, const lw_contact *contac
 static grip grip_of(const lw_check_context *context, const lw_contact *contact) {
   const lw_strengths *design = &context->load_case->ground.design;
   lw_at at = context->place->at;
-  return (grip){.friction = friction_of(design, at),
+  return (grip){.friction = lw_sliding_friction(design, at),
                 .pressed_kn_per_m = lw_larger(contact->vertical_kn_per_m, 0.0),
-                .bond_kn_per_m = bond_of(&context->wall->method, design, contact, at),
+                .bond_kn_per_m = lw_sliding_bond(&context->wall->method, design, contact, at),
                 .times = lw_format_times(context->format, context->load_case->kind,
                                          LW_NEED_SLIDING_RESISTANCE, LW_NEED_SLIDING_RESISTANCE_TIMES),
                 .most_kn_per_m = lw_sliding_most(context, contact, at)};
@@ -138,7 +138,7 @@ static void tell_in_front(const balance *b, double ground_kn_per_m, const lw_wor
 static void tell_friction(const lw_check_context *context, double design, const lw_working *working) {
   lw_ground own;
   lw_ground_own(context->wall, &own);
-  double given = friction_of(&own.design, context->place->at);
+  double given = lw_sliding_friction(&own.design, context->place->at);
   lw_step step = {
       .symbol = "mu", .formula = "friction x factor, to design with", .value = design, .unit = ""};
   if (fabs(design - given) > 1e-12) lw_working_line(working, &step, "%.4f x %.4f", given, design / given);

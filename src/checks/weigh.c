@@ -69,10 +69,12 @@ void lw_check_weigh(lw_check *check, const lw_format_row *row, lw_situation_kind
   check->holds = check->ratio.value >= 1.0 - 1e-12 ? LW_HOLDS : LW_FALLS_SHORT;
 }
 
+bool lw_reason_is_faulty(lw_reason reason) {
+  return reason == LW_REASON_NOT_FINITE || reason == LW_REASON_NO_PUSH || reason == LW_REASON_WEDGE_DISAGREES;
+}
+
 bool lw_check_faulty(const lw_check *check) {
-  if (check->holds != LW_CANNOT_SHOW) return false;
-  return check->reason == LW_REASON_NOT_FINITE || check->reason == LW_REASON_NO_PUSH ||
-         check->reason == LW_REASON_WEDGE_DISAGREES;
+  return check->holds == LW_CANNOT_SHOW && lw_reason_is_faulty(check->reason);
 }
 
 static int grade(const lw_check *check) {

@@ -17,6 +17,9 @@ typedef struct lw_check_context {
 typedef lw_check (*lw_make_check)(const lw_check_context *context, const lw_stage *stage,
                                   const lw_working *working);
 
+/* The program itself went wrong, as lw_check_faulty has it of what cannot be shown. */
+bool lw_reason_is_faulty(lw_reason reason);
+
 lw_number lw_known(double value);
 /* has, needs, ratio and whether it holds, from demand and resistance. */
 void lw_check_weigh(lw_check *check, const lw_format_row *row, lw_situation_kind kind);

@@ -72,38 +72,33 @@ static double sloped_passive(const lw_layer *layer, double slope_rad, double str
   return sloped(LW_PASSIVE, layer, slope_rad, stress_kpa);
 }
 
-static void tell_sloped(const char *symbol, const lw_layer *layer, double slope_rad, double stress_kpa,
-                        const lw_working *working) {
+static void tell_by(lw_earth_state state, const char *symbol, const lw_layer *layer, double slope_rad,
+                    double stress_kpa, const lw_working *working) {
+  static const char *const FORMULA[] = {
+      [LW_ACTIVE] = "cos b ((2 s cos^2 b + 2 c cos phi sin phi - sqrt(4 s^2 cos^2 b (cos^2 b - cos^2 phi) + "
+                    "4 c^2 cos^2 phi + 8 c s cos^2 b sin phi cos phi))/cos^2 phi - s)",
+      [LW_PASSIVE] = "cos b ((2 s cos^2 b + 2 c cos phi sin phi + sqrt(4 s^2 cos^2 b (cos^2 b - cos^2 phi) + "
+                     "4 c^2 cos^2 phi + 8 c s cos^2 b sin phi cos phi))/cos^2 phi - s)"};
   const lw_bound bound[] = {{"b", slope_rad * LW_DEG_PER_RAD, "deg"},
                             {"phi", layer->friction_rad * LW_DEG_PER_RAD, "deg"},
                             {"c", layer->cohesion_kpa, "kPa"},
                             {"s", stress_kpa, "kPa"}};
-  const lw_step step = {
-      symbol,
-      "cos b ((2 s cos^2 b + 2 c cos phi sin phi - sqrt(4 s^2 cos^2 b (cos^2 b - cos^2 phi) + "
-      "4 c^2 cos^2 phi + 8 c s cos^2 b sin phi cos phi))/cos^2 phi - s)",
-      NULL,
-      sloped_active(layer, slope_rad, stress_kpa),
-      "kPa",
-      "[MG1997 eq.18]"};
+  const lw_step step = {.symbol = symbol,
+                        .formula = FORMULA[state],
+                        .value = sloped(state, layer, slope_rad, stress_kpa),
+                        .unit = "kPa",
+                        .source = "[MG1997 eq.18]"};
   lw_working_bound(working, &step, bound, sizeof bound / sizeof *bound);
+}
+
+static void tell_sloped(const char *symbol, const lw_layer *layer, double slope_rad, double stress_kpa,
+                        const lw_working *working) {
+  tell_by(LW_ACTIVE, symbol, layer, slope_rad, stress_kpa, working);
 }
 
 static void tell_sloped_passive(const char *symbol, const lw_layer *layer, double slope_rad,
                                 double stress_kpa, const lw_working *working) {
-  const lw_bound bound[] = {{"b", slope_rad * LW_DEG_PER_RAD, "deg"},
-                            {"phi", layer->friction_rad * LW_DEG_PER_RAD, "deg"},
-                            {"c", layer->cohesion_kpa, "kPa"},
-                            {"s", stress_kpa, "kPa"}};
-  const lw_step step = {
-      symbol,
-      "cos b ((2 s cos^2 b + 2 c cos phi sin phi + sqrt(4 s^2 cos^2 b (cos^2 b - cos^2 phi) + "
-      "4 c^2 cos^2 phi + 8 c s cos^2 b sin phi cos phi))/cos^2 phi - s)",
-      NULL,
-      sloped_passive(layer, slope_rad, stress_kpa),
-      "kPa",
-      "[MG1997 eq.18]"};
-  lw_working_bound(working, &step, bound, sizeof bound / sizeof *bound);
+  tell_by(LW_PASSIVE, symbol, layer, slope_rad, stress_kpa, working);
 }
 
 /* A layer's coefficient and, where its law is a straight line, what its cohesion takes off. */

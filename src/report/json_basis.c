@@ -34,28 +34,11 @@ static const lw_contact *shown(const lw_bases *bases, const lw_check *check) {
   return &s->joint[joint_of(bases->result, check) - 1].contact;
 }
 
-static double friction_of(const lw_basis *by, lw_at at) {
-  const lw_strengths *design = &by->load_case.ground.design;
-  if (at == LW_AT_BASE) return design->base_friction;
-  return at == LW_AT_PAD ? design->pad_friction : design->joint_friction;
-}
-
-/* What holds besides friction: bonded ground under what is pressed, a joint's shear, its key's strength. */
-static double bond_of(const lw_basis *by, const lw_check *check) {
-  const lw_strengths *design = &by->load_case.ground.design;
-  const lw_contact *c = &by->stage.contact;
-  lw_at at = check->at;
-  if (check->kind == LW_CHECK_KEY) return c->vertical_kn_per_m > 0.0 ? design->key_strength_kn_per_m : 0.0;
-  if (at == LW_AT_BASE || at == LW_AT_PAD)
-    return design->base_adhesion_kpa * lw_contact_held(&by->wall->method, c);
-  return at == LW_AT_JOINT && c->vertical_kn_per_m > 0.0 ? design->joint_shear_kn_per_m : 0.0;
-}
-
 /* From sliding, passive apart. */
-static double ground_of(const lw_check *check, const lw_basis *by) {
+static double ground_of(const lw_basis *by) {
   const lw_contact *c = &by->stage.contact;
-  double friction = friction_of(by, check->at) * fmax(c->vertical_kn_per_m, 0.0);
-  return fmin(by->on_sliding * (friction + bond_of(by, check)), by->ground_holds_kn_per_m);
+  double friction = by->friction * fmax(c->vertical_kn_per_m, 0.0);
+  return fmin(by->on_sliding * (friction + by->bond_kn_per_m), by->ground_holds_kn_per_m);
 }
 
 static double people_down(const lw_stage *stage) {
@@ -115,12 +98,12 @@ static void set_passive(json_t *object, const lw_check *check, const lw_basis *b
 
 static void set_sliding(json_t *entry, const lw_check *check, const lw_basis *by) {
   json_t *object = lw_json_object(entry, "holds_by");
-  lw_json_set_double(object, "friction", friction_of(by, check->at));
-  lw_json_set_double(object, "bond_kn_per_m", bond_of(by, check));
+  lw_json_set_double(object, "friction", by->friction);
+  lw_json_set_double(object, "bond_kn_per_m", by->bond_kn_per_m);
   lw_json_set_double(object, "times", by->on_sliding);
   if (isfinite(by->ground_holds_kn_per_m))
     lw_json_set_double(object, "at_most_kn_per_m", by->ground_holds_kn_per_m);
-  set_passive(object, check, by, ground_of(check, by));
+  set_passive(object, check, by, ground_of(by));
 }
 
 /* Also of a check that nothing pushes, which has no ratio. */

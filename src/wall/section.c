@@ -22,12 +22,6 @@ void lw_section_build(const lw_case *c, const lw_tables *tables, lw_section *sec
   if (section->outline_count > 0) lw_section_measure(section);
 }
 
-void lw_section_copy(const lw_section *from, lw_section *to) {
-  memcpy(to, from, offsetof(lw_section, part));
-  memcpy(to->part, from->part, (size_t)from->part_count * sizeof from->part[0]);
-  memcpy(to->outline, from->outline, (size_t)from->outline_count * sizeof from->outline[0]);
-}
-
 double lw_section_weight(const lw_section *section) {
   double sum = 0.0;
   for (int i = 0; i < section->part_count; i++) sum += section->part[i].weight_kn_per_m;
