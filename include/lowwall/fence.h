@@ -223,9 +223,6 @@ const char *lw_fence_state_slug(lw_fence_state state);
 /** "soil", "wet_soil", "wind", "soil_and_wind" */
 const char *lw_fence_load_slug(lw_fence_load load);
 
-/** The wind of a settled case as the situations need it. */
-void lw_fence_wind_behind(const lw_case *c, const lw_tables *tables, lw_wall_wind *wind);
-
 #ifdef __cplusplus
 }
 #endif

@@ -3,23 +3,20 @@
 
 #include <math.h>
 
-static const double pi = 3.14159265358979323846;
-static const double frictionless_rad = 1e-6;
-static const double steepest_rad = 50.0 * 3.14159265358979323846 / 180.0;
+#include "soil/strength.h"
 
-bool lw_bearing_is_frictionless(double friction_rad) {
-  return friction_rad < frictionless_rad;
-}
+static const double pi = 3.14159265358979323846;
+static const double steepest_rad = 50.0 * 3.14159265358979323846 / 180.0;
 
 static double prandtl_q(double friction_rad) {
   double root = tan(pi / 4.0 + friction_rad / 2.0);
-  return lw_bearing_is_frictionless(friction_rad) ? 1.0 : exp(pi * tan(friction_rad)) * root * root;
+  return lw_soil_is_frictionless(friction_rad) ? 1.0 : exp(pi * tan(friction_rad)) * root * root;
 }
 
 void lw_bearing_prandtl(const bearing_work *work) {
   lw_bearing *b = work->found;
   double phi = work->strip->friction_rad;
-  bool none = lw_bearing_is_frictionless(phi);
+  bool none = lw_soil_is_frictionless(phi);
   b->nq = prandtl_q(phi);
   b->nc = none ? pi + 2.0 : (b->nq - 1.0) / tan(phi);
   lw_bearing_write(work, "Nq", "exp(pi tan phi) tan^2(45 + phi/2)", b->nq);

@@ -41,9 +41,6 @@ void lw_bearing_write_from(const bearing_work *work, const char *symbol, const c
 void lw_bearing_write_inclination(const bearing_work *work, const char *symbol, const char *formula,
                                   double value);
 
-/* Below this angle a soil counts as frictionless, and the formulas take their limits there. */
-bool lw_bearing_is_frictionless(double friction_rad);
-
 /* Nc and Nq of Prandtl and Reissner, which all but Terzaghi share. */
 void lw_bearing_prandtl(const bearing_work *work);
 

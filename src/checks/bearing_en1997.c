@@ -3,10 +3,12 @@
 
 #include <math.h>
 
+#include "soil/strength.h"
+
 /* The annex asks for H of at most A' cu; beyond, the footing slides and bears nothing. */
 static void inclination(const bearing_work *work) {
   lw_bearing *b = work->found;
-  if (!lw_bearing_is_frictionless(work->strip->friction_rad)) {
+  if (!lw_soil_is_frictionless(work->strip->friction_rad)) {
     lw_bearing_power_inclination(work);
     return;
   }

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "soil/strength.h"
+
 static void depth(const bearing_work *work) {
   double k = lw_bearing_depth_ratio(work), phi = work->strip->friction_rad, rest = 1.0 - sin(phi);
   work->found->dc = 1.0 + 0.4 * k;
@@ -22,7 +24,7 @@ static void inclination(const bearing_work *work) {
   static const bearing_share by_depth = {"iq", "(1 - 0.5 H/(V + B' c cot phi))^5", 0.5, 5.0},
                              by_weight = {"igamma", "(1 - 0.7 H/(V + B' c cot phi))^5", 0.7, 5.0};
   lw_bearing *b = work->found;
-  if (lw_bearing_is_frictionless(work->strip->friction_rad)) {
+  if (lw_soil_is_frictionless(work->strip->friction_rad)) {
     frictionless_inclination(work);
     return;
   }

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "soil/strength.h"
+
 static const double pi = 3.14159265358979323846;
 
 /* Terzaghi never gave a formula for Ngamma, only curves. The passive coefficients behind them, each 5 degrees
@@ -29,7 +31,7 @@ static double passive_at(const bearing_work *work) {
 static void capacity(const bearing_work *work) {
   lw_bearing *b = work->found;
   double phi = work->strip->friction_rad, half = cos(pi / 4.0 + phi / 2.0);
-  bool none = lw_bearing_is_frictionless(phi);
+  bool none = lw_soil_is_frictionless(phi);
   b->nq = exp(2.0 * (0.75 * pi - phi / 2.0) * tan(phi)) / (2.0 * half * half);
   b->nc = none ? 1.5 * pi + 1.0 : (b->nq - 1.0) / tan(phi);
   lw_bearing_write(work, "Nq", "exp(pi (1.5 - phi/180) tan phi)/(2 cos^2(45 + phi/2))", b->nq);

@@ -3,9 +3,11 @@
 
 #include <math.h>
 
+#include "soil/strength.h"
+
 static void depth(const bearing_work *work) {
   double k = lw_bearing_depth_ratio(work), phi = work->strip->friction_rad, rest = 1.0 - sin(phi);
-  bool none = lw_bearing_is_frictionless(phi);
+  bool none = lw_soil_is_frictionless(phi);
   lw_bearing *b = work->found;
   b->dq = 1.0 + 2.0 * tan(phi) * rest * rest * k;
   b->dc = none ? 1.0 + 0.4 * k : b->dq - (1.0 - b->dq) / (b->nc * tan(phi));
@@ -16,7 +18,7 @@ static void depth(const bearing_work *work) {
 /* Where H exceeds what the cohesion holds, the footing slides and bears nothing. */
 static void inclination(const bearing_work *work) {
   lw_bearing *b = work->found;
-  if (!lw_bearing_is_frictionless(work->strip->friction_rad)) {
+  if (!lw_soil_is_frictionless(work->strip->friction_rad)) {
     lw_bearing_power_inclination(work);
     return;
   }

@@ -127,7 +127,7 @@ static void weigh_back(const lw_case *c, const lw_tables *tables, const lw_wall 
 void lw_fence_weigh(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence *fence) {
   *fence = (lw_fence){.status = LW_OK};
   weigh_back(c, tables, wall, fence);
-  lw_fence_find_wind(c, tables, wall, &fence->on);
+  lw_fence_find_wind(tables, wall, &fence->on);
 }
 
 void lw_fence_study(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence *fence) {

@@ -3,16 +3,12 @@
 
 #include <math.h>
 
+#include "wall_wind.h"
+
 /* Wind: what a fence was built for, and what it does to the wall below or before it. */
 
 /* How far, in heights, and how finely the end of the wedge is looked for. */
 static const double FARTHEST = 40.0, CLEAR_STEP_M = 0.005, NOTHING_KN_PER_M = 1e-6;
-
-static double pressure_of(const lw_tables *tables, int exposure) {
-  static const lw_known_row rows[] = {LW_FENCE_OF_WIND_SHELTERED, LW_FENCE_OF_WIND_ORDINARY,
-                                      LW_FENCE_OF_WIND_EXPOSED};
-  return lw_known_value(tables, rows[exposure]);
-}
 
 static bool stands(const lw_case *c) {
   return c->fence_height.origin != LW_ABSENT && c->fence_height.si > 0.0;
@@ -30,33 +26,25 @@ void lw_fence_built_for(const lw_case *c, const lw_tables *tables, lw_fence *fen
   fence->built_for = (lw_fence_gust){
       .pressure_kpa = isfinite(known)
                           ? known
-                          : pressure_of(tables, exposed ? c->wind_exposure.value : LW_EXPOSURE_SHELTERED),
+                          : lw_wind_pressure(tables, exposed ? c->wind_exposure.value : LW_EXPOSURE_SHELTERED),
       .height_m = fence->height_known ? c->fence_height.si : lw_known_value(tables, LW_FENCE_OF_LEAST_HEIGHT),
       .hole_m = fence->bed.hole_m};
 }
 
-/* Pressure with the factor of a run's end in it, and that factor. */
-static double acting_pressure(const lw_case *c, const lw_tables *tables, double *factor) {
-  *factor = 1.0;
-  if (c->wind_pressure.origin == LW_GIVEN) return c->wind_pressure.si;
-  bool end = c->fence_run_end.origin == LW_ABSENT || c->fence_run_end.value == LW_YES;
-  int exposure = c->wind_exposure.origin == LW_ABSENT ? LW_EXPOSURE_EXPOSED : c->wind_exposure.value;
-  if (end) *factor = lw_known_value(tables, LW_FENCE_OF_RUN_END);
-  return *factor * pressure_of(tables, exposure);
-}
-
-void lw_fence_find_wind(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence_wind *wind) {
+void lw_fence_find_wind(const lw_tables *tables, const lw_wall *wall, lw_fence_wind *wind) {
   const lw_section *section = &wall->section;
-  *wind = (lw_fence_wind){.present = stands(c), .on_wall = !is_behind(c)};
+  const lw_wall_wind *blows = &wall->wind;
+  *wind = (lw_fence_wind){.present = blows->present, .on_wall = !blows->behind};
   if (!wind->present) return;
-  double height = c->fence_height.si;
+  double height = blows->height_m;
   wind->height_m = height;
-  wind->pressure_kpa = acting_pressure(c, tables, &wind->end_factor);
+  wind->pressure_kpa = blows->pressure_kpa;
+  wind->end_factor = blows->end_factor;
   wind->force_kn_per_m = wind->pressure_kpa * height;
   wind->foot_moment_knm_per_m = wind->force_kn_per_m * height / 2.0;
   wind->toe_moment_knm_per_m = wind->force_kn_per_m * (section->height_m + height / 2.0);
   if (section->known) wind->wall_moment_knm_per_m = (lw_number){lw_section_moment(section), true};
-  wind->distance_m = !wind->on_wall && c->fence_distance.origin != LW_ABSENT ? c->fence_distance.si : 0.0;
+  wind->distance_m = blows->distance_m;
   wind->keep_off_m = lw_known_value(tables, LW_FENCE_OF_KEEP_OFF) * section->height_m;
 }
 
@@ -82,12 +70,4 @@ void lw_fence_clear(const lw_situations *situations, lw_fence_wind *wind) {
     *(takes ? &near : &far) = middle;
   }
   wind->clear_m = (lw_number){far, true};
-}
-
-void lw_fence_wind_behind(const lw_case *c, const lw_tables *tables, lw_wall_wind *wind) {
-  double factor;
-  *wind = (lw_wall_wind){.behind = stands(c) && is_behind(c)};
-  if (!wind->behind) return;
-  wind->push_kn_per_m = acting_pressure(c, tables, &factor) * c->fence_height.si;
-  wind->distance_m = c->fence_distance.origin == LW_ABSENT ? 0.0 : c->fence_distance.si;
 }

@@ -3,7 +3,7 @@
 
 #include <math.h>
 
-#include "bearing_common.h"
+#include "soil/strength.h"
 
 static const double SAME = 1e-12;
 
@@ -59,7 +59,7 @@ typedef struct strengths {
 } strengths;
 
 static double of_cohesion(const strengths *times, const lw_strength *soil) {
-  return lw_bearing_is_frictionless(soil->friction_rad) ? times->undrained : times->cohesion;
+  return lw_soil_is_frictionless(soil->friction_rad) ? times->undrained : times->cohesion;
 }
 
 static void weaken(lw_strength *soil, const strengths *times) {

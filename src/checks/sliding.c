@@ -4,8 +4,8 @@
 #include <math.h>
 
 #include "base/extremes.h"
-#include "bearing_common.h"
 #include "format_factors.h"
+#include "soil/strength.h"
 
 /* Sliding on a contact: friction and what is bonded against the push. */
 
@@ -45,7 +45,7 @@ double lw_sliding_most(const lw_check_context *context, const lw_contact *contac
       lw_format_value(context->format->row[LW_NEED_UNDRAINED_SLIDING], context->load_case->kind);
   bool on_ground = at == LW_AT_PAD || (at == LW_AT_BASE && lw_site_under(&context->wall->site) <= 0.0);
   double friction = context->load_case->ground.design.footing.friction_rad;
-  if (!share.known || !on_ground || !lw_bearing_is_frictionless(friction)) return INFINITY;
+  if (!share.known || !on_ground || !lw_soil_is_frictionless(friction)) return INFINITY;
   return share.value * lw_larger(contact->vertical_kn_per_m, 0.0);
 }
 

@@ -2,7 +2,7 @@
 #ifndef LOWWALL_CHECKS_TIER_H
 #define LOWWALL_CHECKS_TIER_H
 
-#include <lowwall/checks.h>
+#include <lowwall/wall.h>
 
 /* The other wall, and what it puts on this one's ground: it becomes a load of the site. */
 void lw_tier_build(const lw_case *c, const lw_tables *tables, lw_wall *wall);

@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "tier.h"
 
-#include <lowwall/fence.h>
 #include <math.h>
+
+#include "wall_wind.h"
 
 /* A share is of the weakest soil behind: less friction on the back is the greater push. */
 static double wall_friction_of(const lw_case *c, const lw_site *site) {
@@ -19,7 +20,7 @@ void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
   lw_section_build(c, tables, &wall->section);
   lw_method_build(c, &wall->method);
   wall->wall_friction_rad = wall_friction_of(c, &wall->site);
-  lw_fence_wind_behind(c, tables, &wall->wind);
+  lw_wall_wind_build(c, tables, &wall->wind);
   if (c->seismic_horizontal.origin != LW_ABSENT) wall->seismic_horizontal = c->seismic_horizontal.si;
   if (c->seismic_vertical.origin != LW_ABSENT) wall->seismic_vertical = fabs(c->seismic_vertical.si);
   lw_print(wall->format, sizeof wall->format, "%s",
