@@ -57,7 +57,7 @@ PAPER_LIBS  := $(shell pkg-config --libs $(PAPER))
 endif
 LIBS := -lgsl -lgslcblas -lcsv -ljansson $(PAPER_LIBS) -lm -pthread
 
-SOURCES  := $(sort $(wildcard src/*/*.c))
+SOURCES  := $(sort $(wildcard src/*/*.c src/*/*/*.c))
 TABLES   := $(sort $(wildcard tables/*.csv))
 NOT_UNIT := $(foreach d,bench faults fuzz lint setup threads recorded,tests/$d/%)
 TESTS    := $(sort $(filter-out $(NOT_UNIT),$(wildcard tests/*/*.c)))
@@ -197,7 +197,7 @@ $(BUILD)/obj/%.o: %.c $(BUILD)/flags | $(BUILD)/prerequisites
 	$(call SAY,cc)$(COMPILE) $(OWN_OPTIONS) -MMD -MP -c $< -o $@$(MARK)
 
 $(TEST_OBJECTS): $(BUILD)/test-flags
-$(BUILD)/obj/src/report/paper.o $(BUILD)/obj/tests/report/picture.o: OPTIONS += $(PAPER_FLAGS)
+$(BUILD)/obj/src/report/draw/paper.o $(BUILD)/obj/tests/report/picture.o: OPTIONS += $(PAPER_FLAGS)
 
 $(BUILD)/obj/tables_data.o: $(BUILD)/tables_data.c $(BUILD)/flags | $(BUILD)/prerequisites
 	@mkdir -p $(@D)
@@ -274,7 +274,7 @@ uninstall:
 	    '$(DESTDIR)$(MANDIR)/man1/lowwall.1' '$(DESTDIR)$(COMPDIR)/lowwall'
 	rm -rf '$(DESTDIR)$(INCLUDEDIR)/lowwall'
 
-C_FILES = $(wildcard include/lowwall/*.h src/*/*.[ch] tests/*/*.[ch])
+C_FILES = $(wildcard include/lowwall/*.h src/*/*.[ch] src/*/*/*.[ch] tests/*/*.[ch])
 
 format:
 	@command -v clang-format >/dev/null || { echo 'clang-format is not installed: nothing done'; exit 0; }; \

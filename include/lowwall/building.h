@@ -79,7 +79,7 @@ void lw_plant_build(const lw_case *c, const lw_tables *tables, lw_plant *plant);
  *        2 Plant at a distance pushes by the doubled elastic stress of its foot, but never harder than plant
  *          that touches.
  *        3 Sets that factor loads or soil ask 1 of a check; the project's own figure is asked then.
- *  from  [INGOLD-1979 29(3)]; [BOUSSINESQ1885 point load, integrated]; tested by tests/checks/building.c */
+ *  from  [INGOLD-1979 29(3)]; [BOUSSINESQ1885 point load, integrated]; tested by tests/studies/building.c */
 void lw_building_run(const lw_case *c, const lw_wall *wall, const lw_tables *tables, lw_building *building);
 
 /** The gravest check of the newest course's joint, of all courses, with plant at a distance from their backs.

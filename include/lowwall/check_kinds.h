@@ -14,7 +14,7 @@ typedef enum lw_at { LW_AT_BASE, LW_AT_PAD, LW_AT_JOINT, LW_AT_CAP, LW_AT_GROUND
 enum { LW_AT_COUNT = LW_AT_GROUND + 1 };
 
 /* The kinds of check, in the order in which a place has them, and where each is made: that sizes all lists of
- * checks. The rest of each row stands in src/checks/kinds.c. */
+ * checks. The rest of each row stands in src/load_cases/kinds.c. */
 #define LW_CHECK_KINDS(X) /* base pad joint cap ground */ \
   X(SLIDING, 1, 1, 1, 1, 1) \
   X(OVERTURNING, 1, 0, 0, 0, 0) \

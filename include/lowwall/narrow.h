@@ -59,7 +59,7 @@ const char *lw_narrow_source(lw_narrow_method method);
 /** The published values alone, of one soil between two faces.
  *  in    narrow   bed width, height, friction, wall friction and unit weight: > 0, wall friction from 0 to φ
  *  out   narrow   wedge_width_m and value[]; each says whether it is known
- *  from  [JANSSEN1895 slices]; tested by tests/checks/narrow.c */
+ *  from  [JANSSEN1895 slices]; tested by tests/studies/narrow.c */
 void lw_narrow_solve(lw_narrow *narrow, const lw_working *working);
 
 /** The published values for a narrow bed, and what a higher resultant would do.
@@ -67,7 +67,7 @@ void lw_narrow_solve(lw_narrow *narrow, const lw_working *working);
  *        situations   as run; the wall as built gives the overturning check
  *  out   narrow       shown only for a bed whose given width is less than the wedge's
  *  note  1 δ is the wall friction of the sheet, on both faces: smooth unless it is given.
- *  from  [JANSSEN1895 slices]; [HANDY1985 the arch in soil arching]; tested by tests/checks/narrow.c */
+ *  from  [JANSSEN1895 slices]; [HANDY1985 the arch in soil arching]; tested by tests/studies/narrow.c */
 void lw_narrow_run(const lw_case *c, const lw_wall *wall, const lw_situations *situations,
                    lw_narrow *narrow);
 

@@ -133,7 +133,7 @@ double lw_slip_factor(const lw_slip *slip, lw_slip_method method);
  *          than it drives: the worse of both is taken. Ground in front of which only the range of weight is
  *          known weighs the less in each slice that holds more than it drives.
  *  from  [FELLENIUS1936 circle]; [BISHOP1955 simplified]; [WHITMAN1967 m_alpha]; tested by
- *        tests/handbook/slip.csv and tests/checks/slip.c */
+ *        tests/handbook/slip.csv and tests/slip/slip.c */
 lw_status lw_slip_of_circle(const lw_slip_ground *ground, const lw_slip_circle *circle, int slices,
                             lw_slip *slip, lw_slip_slices *list);
 
@@ -175,8 +175,8 @@ lw_slip_forces lw_slip_forces_of(const lw_slip_slice *slice, const lw_slip_circl
  *        3 A grid has gaps, and a hollow is gone down to a thousandth. tests/bench/slip.c sets it beside a
  *          dense search: of 700 cross-sections of garden walls and 700 on hillsides none lay 1 % above; of
  *          700 wild ones (heavy line loads, footings in the ground) 3 did, the worst by 10 %.
- *  from  [BISHOP1955 simplified]; tested by tests/handbook/slip.csv, tests/checks/slip.c
- *        and tests/checks/slip_class.c */
+ *  from  [BISHOP1955 simplified]; tested by tests/handbook/slip.csv, tests/slip/slip.c
+ *        and tests/slip/slip_class.c */
 void lw_slip_search(const lw_slip_ground *ground, lw_slip_method method, lw_slip *slip);
 
 /** The same for whoever asks only whether it is below a factor: ends as soon as it cannot be any more.
@@ -184,8 +184,8 @@ void lw_slip_search(const lw_slip_ground *ground, lw_slip_method method, lw_slip
  *  out   slip     unchanged when false
  *  gives true: it was searched to the end, and slip may be below enough or not · false: it is not below
  *  note  1 It ends early where the best of the grid, or of its first part, lies further above enough than the
- *          best of a grid was found to lie above the least: see the gaps in src/checks/slip_search.c.
- *  from  as above; tested by tests/checks/slip_wall.c */
+ *          best of a grid was found to lie above the least: see the gaps in src/slip/search.c.
+ *  from  as above; tested by tests/slip/slip_wall.c */
 bool lw_slip_search_below(const lw_slip_ground *ground, lw_slip_method method, double enough,
                           lw_slip *slip);
 

@@ -28,7 +28,7 @@ typedef struct lw_trench {
  *        2 Push grows with the square of the height held, its moment with the cube; loads are left out.
  *        3 To be left alone: down to the base; from the ground on where what stands in front of the wall is
  *          counted (passive, or depth in a bearing theory).
- *  from  [LOWWALL trench]; tested by tests/checks/trench.c */
+ *  from  [LOWWALL trench]; tested by tests/load_cases/trench.c */
 void lw_trench_find(const lw_wall *wall, const lw_tables *tables, lw_trench *trench);
 
 #ifdef __cplusplus

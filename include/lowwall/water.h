@@ -28,7 +28,7 @@ typedef struct lw_storm {
  *          floor would leave the water lower. Water that stands behind already is risen from.
  *        2 Never above the lower of soil top and overflow: the rest runs off.
  *        3 Rain that falls on the bed itself; a slope or a downpipe above brings more.
- *  from  [LOWWALL water]; tested by tests/checks/storm.c */
+ *  from  [LOWWALL water]; tested by tests/load_cases/storm.c */
 void lw_storm_find(const lw_wall *wall, lw_storm *storm);
 
 #define LW_WATER_STATES(X) \
@@ -71,7 +71,7 @@ typedef struct lw_water_limits {
  *  out   limits    a check that does not count has none
  *  note  1 From the foot of the contact up, or from the water that stands there anyway, to the full level.
  *        2 The first level where it falls short counts, should it hold again above.
- *  from  [LOWWALL water]; tested by tests/checks/water_limits.c */
+ *  from  [LOWWALL water]; tested by tests/studies/water_limits.c */
 void lw_water_limits_find(const lw_wall *wall, const lw_tables *tables, const lw_situation *blocked,
                           lw_situation *scratch, lw_water_limits *limits);
 

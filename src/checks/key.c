@@ -4,7 +4,7 @@
 #include <math.h>
 
 #include "base/extremes.h"
-#include "format_factors.h"
+#include "standards/format_factors.h"
 
 /* The key or lip of a joint: what pushes beyond the joint's friction against the shear that breaks it. What
  * is counted as shear of the joint is carried by the same key, so it takes nothing off. */

@@ -2,7 +2,7 @@
 #ifndef LOWWALL_CHECKS_KEY_H
 #define LOWWALL_CHECKS_KEY_H
 
-#include "weigh.h"
+#include "balance/weigh.h"
 
 /* Whether a wall's keys have a strength to be checked against. */
 bool lw_check_key_given(const lw_wall *wall);

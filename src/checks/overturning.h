@@ -2,7 +2,7 @@
 #ifndef LOWWALL_CHECKS_OVERTURNING_H
 #define LOWWALL_CHECKS_OVERTURNING_H
 
-#include "weigh.h"
+#include "balance/weigh.h"
 
 lw_check lw_check_overturning(const lw_check_context *context, const lw_stage *stage,
                               const lw_working *working);

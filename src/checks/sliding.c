@@ -4,7 +4,7 @@
 #include <math.h>
 
 #include "base/extremes.h"
-#include "format_factors.h"
+#include "standards/format_factors.h"
 #include "soil/strength.h"
 
 /* Sliding on a contact: friction and what is bonded against the push. */

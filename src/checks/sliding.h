@@ -2,7 +2,7 @@
 #ifndef LOWWALL_CHECKS_SLIDING_H
 #define LOWWALL_CHECKS_SLIDING_H
 
-#include "weigh.h"
+#include "balance/weigh.h"
 
 /* With the strengths as the load case has them. */
 lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage, const lw_working *working);

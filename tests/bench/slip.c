@@ -6,12 +6,12 @@
  * Once of the walls that a garden has; once of those on a hillside: set back, under long slopes, above
  * falling ones, on named soils, with water in front; once of wild ones: soft and strong soils, heavy line
  * loads, footings in the ground. First how many times the least factor is the best of each stage at most,
- * over SECTIONS of them: the gaps in src/checks/slip_search.c stand above these. Then how far the usual
+ * over SECTIONS of them: the gaps in src/slip/search.c stand above these. Then how far the usual
  * search lies above a dense one, over DENSE of them. Fails where a gap is met.
  */
 #include <lowwall/lowwall.h>
 
-#include "checks/slip_parts.h"
+#include "slip/parts.h"
 
 #include <math.h>
 #include <stdio.h>

@@ -5,7 +5,7 @@
 
 #include "../sheet/support.h"
 #include "checks/bearing.h"
-#include "contacts.h"
+#include "../balance/contacts.h"
 #include "random_wall.h"
 #include "support.h"
 

@@ -4,8 +4,8 @@
 #include <stdlib.h>
 
 #include "support.h"
-#include "checks/contact.h"
-#include "checks/forces.h"
+#include "balance/contact.h"
+#include "balance/forces.h"
 #include "random_wall.h"
 
 /* What must hold of a whole wall whatever the book: size, units, joints, water, no push. */

@@ -4,8 +4,9 @@
 # Rooms that are free of circles, and stay so.
 set -u
 build=$1
-for room in base tables soil wall order; do
-    find "$build/obj/src/$room" -name '*.o' 2>/dev/null | LC_ALL=C sort | while read -r object; do
+for room in base tables soil wall standards balance slip checks studies order report/text report/json \
+    report/order report/working; do
+    find "$build/obj/src/$room" -maxdepth 1 -name '*.o' 2>/dev/null | LC_ALL=C sort | while read -r object; do
         [ -f "src/$room/$(basename "$object" .o).c" ] || continue # what is left of a file that is gone
         nm "$object" | sed "s|^|$(basename "$object" .o) |"
     done | awk -v room="$room" '

@@ -2,10 +2,11 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # The map of rooms is that of src/; the changelog has its head; man page and completion can be read.
 set -u
-for folder in src/*/; do
+for folder in src/*/ src/*/*/; do
+    [ -d "$folder" ] || continue # the pattern itself, where no room has folders
     grep -q "\`$folder\`" DEVELOPERS.md || echo "DEVELOPERS.md: \`$folder\` is not on the map of rooms"
 done
-for folder in $(grep -o '`src/[a-z]*/`' DEVELOPERS.md | tr -d '`' | sort -u); do
+for folder in $(grep -o '`src/[a-z_/]*/`' DEVELOPERS.md | tr -d '`' | sort -u); do
     [ -d "$folder" ] || echo "DEVELOPERS.md: \`$folder\` is not there"
 done
 grep -q '^## Unreleased' docs/CHANGELOG.md || echo 'docs/CHANGELOG.md: no Unreleased head'

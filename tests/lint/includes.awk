@@ -1,47 +1,55 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # The includes of files.   awk -f includes.awk FILE...
 BEGIN {
-  rooms = split("base tables sheet soil wall pressure checks verdict order report cli", room, " ")
+  rooms = split("base tables sheet soil wall pressure standards balance slip checks load_cases studies " \
+                "verdict order report report/text report/figures report/json report/order report/draw " \
+                "report/working report/precheck cli", room, " ")
   for (i = 1; i <= rooms; i++) rank[room[i]] = i
-  # a header with a name of its own belongs to the room that stands here
-  belongs("known", "tables")
-  belongs("case", "sheet")
+  # a public header belongs to a room
+  belongs("base", "base")
+  belongs("known tables", "tables")
+  belongs("case sheet", "sheet")
   belongs("site", "soil")
-  belongs("section", "wall")
-  belongs("elastic slip passive seismic seepage compaction arching bearing", "pressure")
-  belongs("fence building narrow water trench formats check check_kinds influence", "checks")
-  belongs("result run", "verdict")
-  belongs("plan", "order")
-  belongs("drawing precheck lowwall heap", "report")
+  belongs("section wall", "wall")
+  belongs("pressure elastic slip passive seismic seepage compaction arching bearing", "pressure")
+  belongs("check check_kinds checks", "standards") # what a load case, a force, a contact and a check are
+  belongs("trench water", "load_cases")
+  belongs("fence building narrow formats influence", "studies")
+  belongs("result verdict", "verdict")
+  belongs("plan order", "order")
+  belongs("drawing precheck report lowwall heap", "report")
 }
 FNR == 1 {
   n = split(FILENAME, part, "/")
-  if (part[1] == "include") { mine = part[n]; sub(/\.h$/, "", mine) } else mine = part[2]
+  if (part[1] == "include") { mine = "<" part[n]; sub(/\.h$/, "", mine) }
+  else mine = n > 3 ? part[2] "/" part[3] : part[2]
   if (!(mine in rank)) printf "%s: belongs to no room\n", FILENAME
 }
 /^[ \t]*#[ \t]*include/ {
-  if ($0 !~ /^#include (<[a-z0-9_\/.-]+>|"([a-z]+\/)?[a-z0-9_]+\.h")/) {
+  if ($0 !~ /^#include (<[a-z0-9_\/.-]+>|"([a-z_]+\/)?([a-z]+\/)?[a-z0-9_]+\.h")/) {
     say("neither <lowwall/room.h>, \"file.h\" beside it nor \"room/file.h\"")
     next
   }
   name = $2
   gsub(/[<>"]/, "", name)
-  if (name ~ /^lowwall\// || $2 ~ /^"[a-z]+\//) {
+  if (name ~ /^lowwall\// || $2 ~ /^"[a-z_]+\//) {
     target = name
-    if ($2 ~ /^"/) sub(/\/.*/, "", target)
-    else { sub(/^lowwall\//, "", target); sub(/\.h$/, "", target) }
+    if ($2 ~ /^"/) sub(/\/[^\/]*$/, "", target)
+    else { sub(/^lowwall\//, "<", target); sub(/\.h$/, "", target) }
     if (!(target in rank)) say($2 " belongs to no room")
-    else if (rank[target] > rank[mine]) say(mine " is left of " target " and may not include it")
+    else if (rank[target] > rank[mine])
+      say(name_of(mine) " is left of " name_of(target) " and may not include it")
   }
   if (part[1] == "include") {
     if (name ~ /^(gsl\/|csv\.h|jansson\.h|criterion)/) say("a public header shows " name)
   } else if (name ~ /^gsl\// && mine != "base" && mine != "cli") say("GSL is called from base only")
   else if (name == "csv.h" && rank[mine] > rank["sheet"]) say("CSV is read by tables and sheet only")
-  else if (name ~ /^(cairo|pango)/ && mine != "report") say("drawing on paper is for report")
+  else if (name ~ /^(cairo|pango)/ && mine != "report/draw") say("drawing on paper is for report")
   else if (name == "jansson.h" && rank[mine] < rank["report"]) say("JSON is for report and cli")
 }
 function say(words) { printf "%s:%d: %s\n", FILENAME, FNR, words }
 function belongs(headers, to,    i, count, header) {
   count = split(headers, header, " ")
-  for (i = 1; i <= count; i++) rank[header[i]] = rank[to]
+  for (i = 1; i <= count; i++) rank["<" header[i]] = rank[to]
 }
+function name_of(place) { sub(/^</, "", place); return place }

@@ -42,13 +42,14 @@ for lint in includes functions banned spdx docblock sources words toplevel; do f
 add '#include <lowwall/report.h>' && finds includes 'wall is left of report'
 kinds() {
     tree
-    mkdir -p tree/src/checks tree/tests/checks
+    mkdir -p tree/src/checks tree/src/load_cases tree/tests/load_cases
     printf '  X(SLIDING, 1, 1)\n' >tree/include/lowwall/check_kinds.h
-    printf '[LW_CHECK_SLIDING] = {.theory = "Sliding", .make = lw_check_sliding}\n' >tree/src/checks/kinds.c
+    printf '[LW_CHECK_SLIDING] = {.theory = "Sliding", .make = lw_check_sliding}\n' \
+        >tree/src/load_cases/kinds.c
     printf 'lw_check lw_check_sliding(int x) {\n' >tree/src/checks/sliding.c
-    printf '[LW_CHECK_SLIDING] = {1}\n' >tree/tests/checks/kinds.c
+    printf '[LW_CHECK_SLIDING] = {1}\n' >tree/tests/load_cases/kinds.c
     printf '## Sliding\n' >tree/docs/theory.md
-    for file in include/lowwall/check_kinds.h src/checks/kinds.c tests/checks/kinds.c src/checks/ \
+    for file in include/lowwall/check_kinds.h src/load_cases/kinds.c tests/load_cases/kinds.c src/checks/ \
         docs/theory.md docs/results.md tables/formats.csv; do printf '\140%s\140\n' "$file"; done |
         sed '1s/^/- **A check**: /; $s/$/\n- **A form**/' >>tree/DEVELOPERS.md
 }

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "report/order_words.h"
+#include "report/order/words.h"
 
 #include <criterion/criterion.h>
 

@@ -6,7 +6,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "report/json.h"
+#include "report/json/json.h"
 
 #include "../checks/random_wall.h"
 #include "../sheet/support.h"

@@ -5,7 +5,7 @@
 #include <stdlib.h>
 
 #include "../checks/random_wall.h"
-#include "report/slip.h"
+#include "report/figures/slip.h"
 
 /* The slices that are shown add up to the sums they are shown with, in an earthquake too. */
 

@@ -1,0 +1,39 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_BALANCE_WEIGH_H
+#define LOWWALL_BALANCE_WEIGH_H
+
+#include "standards/format.h"
+#include "place.h"
+
+/* What the checks of one load case share. */
+typedef struct lw_check_context {
+  const lw_wall *wall;
+  const lw_format *format;
+  const lw_load_case *load_case;
+  const lw_place *place; /* NULL: of the ground as a whole */
+} lw_check_context;
+
+/* A check on a contact: its numbers and whether it holds, and its steps where a recorder takes them. */
+typedef lw_check (*lw_make_check)(const lw_check_context *context, const lw_stage *stage,
+                                  const lw_working *working);
+
+/* The program itself went wrong, as lw_check_faulty has it of what cannot be shown. */
+bool lw_reason_is_faulty(lw_reason reason);
+
+lw_number lw_known(double value);
+/* has, needs, ratio and whether it holds, from demand and resistance. */
+void lw_check_weigh(lw_check *check, const lw_format_row *row, lw_situation_kind kind);
+/* A check at the place of its context that still wants its numbers; without a stage it cannot be shown. */
+lw_check lw_check_begin(const lw_check_context *context, const lw_stage *stage, lw_check_kind kind,
+                        const char *unit);
+/* Nothing pushes: it holds, whatever is asked. */
+void lw_check_no_demand(lw_check *check, const lw_format_row *row, lw_situation_kind kind);
+/* Where a factor on every strength is in hand, that is what the check has: with it on all of them what holds
+ * comes to the demand. */
+void lw_check_by_strengths(const lw_check_context *context, lw_check *check);
+/* The last line of a check's working. */
+void lw_check_tell_has(const lw_check *check, const char *formula, const lw_working *working);
+/* A check that has no answer, and why. */
+void lw_check_not_shown(lw_check *check, lw_reason reason);
+
+#endif

@@ -1,9 +1,0 @@
-/* SPDX-License-Identifier: GPL-3.0-or-later */
-#ifndef LOWWALL_CHECKS_SITUATION_EARTHQUAKE_H
-#define LOWWALL_CHECKS_SITUATION_EARTHQUAKE_H
-
-#include "situation_plan.h"
-
-bool lw_plan_earthquake(const lw_wall *wall, const lw_tables *tables, lw_situation_plan *plan);
-
-#endif

@@ -1,0 +1,112 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "kinds.h"
+
+#include "checks/bearing.h"
+#include "checks/compression.h"
+#include "checks/key.h"
+#include "checks/overturning.h"
+#include "checks/sliding.h"
+
+/* The table of check kinds: who adds a check adds a row. DEVELOPERS.md says what else. */
+
+static const lw_check_row ROWS[LW_CHECK_KIND_COUNT] = {
+    [LW_CHECK_SLIDING] = {{.slug = "sliding",
+                           .title = "sliding",
+                           .unit = "kN/m",
+                           .demand = "all that pushes to the front",
+                           .resistance = "friction, adhesion or joint shear, passive where it is counted",
+                           .needs = LW_NEED_SLIDING,
+                           .or_needs = LW_NEED_SLIDING_WITH_PASSIVE,
+                           .at = {[LW_AT_BASE] = "sliding on its base",
+                                  [LW_AT_PAD] = "sliding under the pad",
+                                  [LW_AT_JOINT] = "sliding on joint %d",
+                                  [LW_AT_CAP] = "cap sliding",
+                                  [LW_AT_GROUND] = "bed sliding downhill"},
+                           .below_one = "it would slide",
+                           .theory = "The checks"},
+                          .make = lw_check_sliding,
+                          .make_ground = lw_check_bed,
+                          .of_strengths = true},
+    [LW_CHECK_OVERTURNING] = {{.slug = "overturning",
+                               .title = "tipping",
+                               .unit = "kN m/m",
+                               .demand = "moments that tip",
+                               .resistance = "moments that hold back",
+                               .needs = LW_NEED_OVERTURNING,
+                               .or_needs = LW_NEED_OVERTURNING,
+                               .at = {[LW_AT_BASE] = "tipping over its toe"},
+                               .below_one = "it would tip",
+                               .theory = "The checks"},
+                              .make = lw_check_overturning},
+    [LW_CHECK_TILTING] = {{.slug = "tilting",
+                           .title = "tipping",
+                           .unit = "kN m/m",
+                           .demand = "moments that tip",
+                           .resistance = "moments that hold back",
+                           .needs = LW_NEED_OVERTURNING,
+                           .or_needs = LW_NEED_OVERTURNING,
+                           .at = {[LW_AT_JOINT] = "tipping at joint %d", [LW_AT_CAP] = "cap tipping"},
+                           .below_one = "it would tip",
+                           .theory = "The checks"},
+                          .make = lw_check_overturning},
+    [LW_CHECK_COMPRESSION] =
+        {{.slug = "compression",
+          .title = "pressed share",
+          .unit = "m",
+          .demand = "width of the contact, or its area a metre where blocks taper",
+          .resistance = "what of it is pressed",
+          .needs = LW_NEED_COMPRESSION,
+          .or_needs = LW_NEED_COMPRESSION,
+          .at = {[LW_AT_BASE] = "pressed share of base", [LW_AT_JOINT] = "pressed share, joint %d"},
+          .of_pressure = true,
+          .theory = "The checks"},
+         .make = lw_check_compression},
+    [LW_CHECK_BEARING] = {{.slug = "bearing",
+                           .title = "ground",
+                           .unit = "kPa",
+                           .demand = "greatest pressure",
+                           .resistance = "presumptive value, or what a theory says that the ground bears",
+                           .needs = LW_NEED_BEARING_PRESUMPTIVE,
+                           .or_needs = LW_NEED_BEARING_THEORY,
+                           .at =
+                               {[LW_AT_BASE] = "ground under the base", [LW_AT_PAD] = "ground under the pad"},
+                           .below_one = "the ground is pressed harder than it may be",
+                           .of_pressure = true,
+                           .theory = "Bearing"},
+                          .make = lw_check_bearing},
+    [LW_CHECK_KEY] = {{.slug = "key",
+                       .title = "key",
+                       .unit = "kN/m",
+                       .demand = "what pushes beyond the friction of the joint",
+                       .resistance = "`key strength`; not given: not checked",
+                       .needs = LW_NEED_SLIDING,
+                       .or_needs = LW_NEED_SLIDING,
+                       .at = {[LW_AT_JOINT] = "key of joint %d"},
+                       .below_one = "the key would break",
+                       .theory = "The key of a joint"},
+                      .make = lw_check_key,
+                      .asked = lw_check_key_given,
+                      .of_strengths = true},
+    [LW_CHECK_SLIP] = {{.slug = "slip",
+                        .title = "slip",
+                        .unit = "kN/m",
+                        .demand = "what drives along the worst circle or plane",
+                        .resistance = "what holds along it",
+                        .needs = LW_NEED_SLIP,
+                        .or_needs = LW_NEED_SLIP,
+                        .at = {[LW_AT_GROUND] = "slip of wall and ground"},
+                        .below_one = "wall and ground would slip together",
+                        .theory = "Global slip"},
+                       .make_ground = lw_check_slip}};
+
+const lw_check_row *lw_check_row_of(lw_check_kind kind) {
+  return &ROWS[kind];
+}
+
+const lw_check_about *lw_check_about_of(lw_check_kind kind) {
+  return &ROWS[kind].about;
+}
+
+const char *lw_check_slug(lw_check_kind kind) {
+  return ROWS[kind].about.slug;
+}

@@ -1,0 +1,10 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_LOAD_CASES_SITUATION_WATER_H
+#define LOWWALL_LOAD_CASES_SITUATION_WATER_H
+
+#include "situation_plan.h"
+
+bool lw_plan_blocked(const lw_wall *wall, const lw_tables *tables, lw_situation_plan *plan);
+bool lw_plan_storm(const lw_wall *wall, const lw_tables *tables, lw_situation_plan *plan);
+
+#endif

@@ -1,0 +1,219 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "slip_check.h"
+
+#include <math.h>
+
+#include "base/bound.h"
+
+#include "standards/format_factors.h"
+#include "standards/format_ground.h"
+#include "kept.h"
+#include "load_case.h"
+#include "slip/ground.h"
+#include "balance/weigh.h"
+
+/* The check against a slip of wall and ground together, and of a bed down the slope it stands on. */
+
+/* Of several sets of factors the gravest answer stays. True: it is this one. */
+static bool add(const lw_check_context *context, lw_situation *situation, lw_check *check) {
+  check->factored = lw_format_is_partial(context->format, context->load_case->kind);
+  check->made_in = (lw_load_case_name){.set = context->format->any, .people_down = true, .cap_load = true};
+  lw_format_restrain(context->format, check);
+  for (int i = 0; i < situation->check_count; i++) {
+    lw_check old = lw_check_kept(&situation->kept[i]);
+    if (old.kind != check->kind || old.at != check->at) continue;
+    bool graver = lw_check_graver(check, &old);
+    if (graver) lw_check_keep(check, &situation->kept[i]);
+    return graver;
+  }
+  lw_situation_keep(situation, check);
+  return true;
+}
+
+/* Ground that nothing is known to hold has no answer, and refused fill is refused here as well. */
+static lw_reason refused(const lw_wall *wall, const lw_ground *ground) {
+  const lw_strength *below = &ground->design.footing;
+  if (wall->site.backfill_refused) return LW_REASON_REFUSED_BACKFILL;
+  if (ground->front.undermined) return LW_REASON_UNDERMINED;
+  if (wall->tier.band == LW_TIER_ONE_WALL) return LW_REASON_ONE_WALL;
+  if (below->friction_rad <= 0.0 && below->cohesion_kpa <= 0.0) return LW_REASON_NO_BEARING_VALUE;
+  return LW_REASON_NONE;
+}
+
+/* The ground in front keeps its own slope up to a trench, which is open as far as circles go. */
+static void ground_of(const lw_check_context *context, bool light, lw_slip_ground *ground) {
+  const lw_wall *wall = context->wall;
+  lw_ground cut = context->load_case->ground;
+  if (context->load_case->situation == LW_SITUATION_TRENCH) {
+    cut.front.slope_rad = wall->site.front_slope_rad;
+    cut.front.bearing_embedment_m = wall->section.bearing_embedment_m;
+    cut.front.open = true;
+  }
+  lw_slip_ground_build(wall, &cut, ground);
+  lw_format_weigh_ground(context->format, context->load_case->kind, light, ground);
+}
+
+static double resistance_times(const lw_check_context *context) {
+  return lw_format_times(context->format, context->load_case->kind, LW_NEED_SLIP_RESISTANCE,
+                         LW_NEED_SLIP_RESISTANCE_TIMES);
+}
+
+static void weigh(const lw_check_context *context, const lw_slip *slip, lw_check *check) {
+  double has = lw_slip_factor(slip, context->wall->method.slip) * resistance_times(context);
+  check->demand = lw_known(slip->driving_kn_per_m);
+  check->resistance = lw_known(has * slip->driving_kn_per_m);
+  check->has = lw_known(has);
+  lw_check_weigh(check, context->format->row[LW_NEED_SLIP], context->load_case->kind);
+}
+
+/* The factor from which on a slip cannot govern beside what governs so far. Where nothing falls short yet it
+ * is searched to the end: whether a wall stands never hangs on where a search may end early. */
+static double enough_for(const lw_ground_try *try) {
+  const lw_check_context *context = try->context;
+  lw_number needs = lw_format_value(context->format->row[LW_NEED_SLIP], context->load_case->kind);
+  if (try->detail > LW_DETAIL_VERDICT) return INFINITY;
+  if (!needs.known) return -INFINITY;
+  return needs.value * try->falls_short / resistance_times(context);
+}
+
+/* The worst circle below enough, weights unfavourable or favourable as a whole. gives whether there is one */
+typedef struct worst_slip {
+  lw_slip slip;
+  bool light;
+} worst_slip;
+
+static bool search(const lw_check_context *context, double enough, worst_slip *worst) {
+  lw_slip_method by = context->wall->method.slip;
+  lw_slip_ground ground;
+  lw_slip other;
+  worst->light = false;
+  ground_of(context, false, &ground);
+  bool found = lw_slip_search_below(&ground, by, enough, &worst->slip);
+  if (found && worst->slip.status != LW_OK) return true;
+  if (!lw_format_weighs_twice(context->format, context->load_case->kind)) return found;
+  ground_of(context, true, &ground);
+  if (!lw_slip_search_below(&ground, by, enough, &other) || other.status != LW_OK) return found;
+  worst->light = !found || lw_slip_factor(&other, by) < lw_slip_factor(&worst->slip, by);
+  if (worst->light) worst->slip = other;
+  return true;
+}
+
+/* Two walls too near for two are shown by no check of one of them: that they act as one is said of their
+ * slip, and counts even where nobody asks for slips. */
+bool lw_slip_looked_for(const lw_wall *wall) {
+  if (wall->tier.band == LW_TIER_ONE_WALL) return true;
+  return wall->slip_cause != LW_SLIP_LEVEL_BED && wall->method.slip != LW_SLIP_NOT;
+}
+
+void lw_check_slip(const lw_ground_try *try, lw_check *check) {
+  const lw_check_context *context = try->context;
+  lw_situation *situation = try->situation;
+  if (!lw_slip_looked_for(context->wall)) return;
+  worst_slip worst;
+  lw_reason reason = refused(context->wall, &context->load_case->ground);
+  bool searched = reason == LW_REASON_NONE;
+  if (searched) {
+    if (!search(context, enough_for(try), &worst)) return;
+    if (worst.slip.status != LW_OK) reason = worst.slip.reason;
+  }
+  if (reason == LW_REASON_NONE) {
+    weigh(context, &worst.slip, check);
+  } else {
+    lw_check_not_shown(check, reason);
+    check->counts = reason == LW_REASON_ONE_WALL || context->format->row[LW_NEED_SLIP] != NULL;
+  }
+  if (!add(context, situation, check) || !searched) return;
+  situation->slip_known = true;
+  situation->slip = worst.slip;
+  situation->slip_light = worst.light;
+  situation->slip_set = context->format->any;
+}
+
+/* A layer of soil on a slope, and the water in it. */
+typedef struct layer {
+  lw_slip_soil soil; /* its weight the mean of moist and wet */
+  double weight_kpa, depth_m, lifted_kpa;
+} layer;
+
+/* The weakest soil of the bed and below it, over the whole depth of the bed. */
+static layer bed_of(const lw_wall *wall, const lw_ground *ground, const lw_working *working) {
+  const lw_site *site = &wall->site;
+  const lw_soil *fill = &site->soil[0];
+  double depth = wall->section.height_m - site->soil_below_top_m;
+  double wet = fmin(fmax(wall->section.height_m - ground->water_depth_m, 0.0), depth);
+  double least = ground->design.footing.friction_rad, lifted = site->water_unit_weight_kn_per_m3 * wet;
+  for (int i = 0; i < site->soil_count; i++) least = fmin(least, ground->design.soil[i].friction_rad);
+  double weight = fill->unit_weight_kn_per_m3 * (depth - wet) + fill->saturated_unit_weight_kn_per_m3 * wet;
+  layer bed = {{.friction_rad = least, .unit_weight_kn_per_m3 = weight / depth}, weight, depth, lifted};
+  const lw_bound bound[] = {{"gm", fill->unit_weight_kn_per_m3, "kN/m3"},
+                            {"gsat", fill->saturated_unit_weight_kn_per_m3, "kN/m3"},
+                            {"gw", site->water_unit_weight_kn_per_m3, "kN/m3"},
+                            {"z", depth, "m"},
+                            {"zw", wet, "m"}};
+  const lw_step mean = {"gamma", "(gm (z - zw) + gsat zw)/z", NULL, bed.soil.unit_weight_kn_per_m3, "kN/m3",
+                        ""};
+  const lw_step lift = {"uz", "gw zw", NULL, lifted, "kPa", ""};
+  if (wet > 0.0) {
+    lw_working_bound(working, &mean, bound, sizeof bound / sizeof bound[0]);
+    lw_working_bound(working, &lift, bound, sizeof bound / sizeof bound[0]);
+  }
+  return bed;
+}
+
+/* The bed's weight on its slope, per area of plan; water that stands in it lifts it. */
+static void slide(const lw_check_context *context, lw_check *check, const lw_working *working) {
+  const lw_wall *wall = context->wall;
+  layer bed = bed_of(wall, &context->load_case->ground, working);
+  double slope = wall->bed_slope_rad;
+  double factor = lw_slip_infinite(&bed.soil, slope, bed.depth_m, bed.lifted_kpa, working);
+  double times = lw_format_times(context->format, context->load_case->kind, LW_NEED_SLIDING_RESISTANCE,
+                                 LW_NEED_SLIDING_RESISTANCE_TIMES);
+  double has = factor * times;
+  check->demand = lw_known(bed.weight_kpa * sin(slope) * cos(slope));
+  check->resistance = lw_known(has * check->demand.value);
+  check->has = lw_known(has);
+  lw_check_weigh(check, context->format->row[LW_NEED_SLIDING], context->load_case->kind);
+  const lw_bound bound[] = {{"F", factor, ""}, {"fR", times, ""}};
+  if (fabs(times - 1.0) > 1e-12)
+    lw_working_bound(working, &(lw_step){"has", "F fR", NULL, has, "", ""}, bound, 2);
+}
+
+void lw_check_bed(const lw_ground_try *try, lw_check *check) {
+  const lw_wall *wall = try->context->wall;
+  const lw_site *site = &wall->site;
+  double depth = wall->section.height_m - site->soil_below_top_m;
+  if (wall->bed_slope_rad <= 0.0 || site->backfill_refused || depth <= 0.0) return;
+  check->unit = "kPa";
+  slide(try->context, check, NULL);
+  (void)add(try->context, try->situation, check);
+}
+
+void lw_situation_bed_write(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
+                            const lw_working *working) {
+  for (int i = 0; i < situation->check_count; i++) {
+    lw_check check = situation->check[i];
+    if (check.kind != LW_CHECK_SLIDING || check.at != LW_AT_GROUND || !check.has.known) continue;
+    lw_format format;
+    lw_format_read_of(tables, check.made_in.set, &format);
+    lw_load_case load_case = lw_slip_load_case(wall, &format, situation);
+    slide(&(lw_check_context){wall, &format, &load_case, NULL}, &check, working);
+  }
+}
+
+lw_load_case lw_slip_load_case(const lw_wall *wall, const lw_format *format, const lw_situation *situation) {
+  lw_load_case load_case = lw_load_case_begin(situation, format);
+  lw_seismic way[LW_WAYS];
+  (void)lw_load_case_ways(wall, situation, way);
+  load_case.ground.seismic = way[0];
+  lw_load_case_ground(wall, format, &load_case, NULL);
+  return load_case;
+}
+
+void lw_situation_slip_ground(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
+                              lw_slip_ground *ground) {
+  lw_format format;
+  lw_format_read_of(tables, situation->slip_set, &format);
+  lw_load_case load_case = lw_slip_load_case(wall, &format, situation);
+  lw_check_context context = {wall, &format, &load_case, NULL};
+  ground_of(&context, situation->slip_light, ground);
+}

@@ -1,0 +1,42 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_REPORT_DRAW_ELEVATION_H
+#define LOWWALL_REPORT_DRAW_ELEVATION_H
+
+#include <lowwall/order.h>
+
+#include "sketch.h"
+
+/* The wall unrolled: x along the stretches, one after another, y up from the lowest base. */
+enum { LW_STRIP_MAX = 24 };
+
+typedef struct lw_face_strip { double from_m, to_m; } lw_face_strip;
+
+typedef struct lw_elevation {
+  lw_sketch s;
+  const lw_order *order;
+  double begins_m[LW_STRETCH_MAX]; /* each stretch, on the development; the one with run 1 first */
+  double length_m;
+  double pad_m, bedding_m, cap_m, ground_m;
+  double top_m, bottom_m;
+  int strip_count;
+  lw_face_strip strip[LW_STRIP_MAX];
+  lw_piece *piece; /* room for one row */
+  bool cap_cut; /* a cap that is sawn was drawn */
+  bool seen[LW_PIECE_HEAD + 1]; /* which kinds were drawn: the legend names those */
+} lw_elevation;
+
+/* Where a stretch ends on the development. */
+double lw_elevation_end(const lw_elevation *e, int stretch);
+/* Where a distance from a stretch's beginning lies along the plan. */
+double lw_elevation_along(const lw_elevation *e, int stretch, double at_m);
+/* One strip; the sketch's origin says where it stands. */
+void lw_elevation_strip(lw_elevation *e, const lw_face_strip *strip);
+/* What a cut piece is called, "a" to "zz"; false: it is not in the list of cuts. */
+bool lw_elevation_cut_name(const lw_elevation *e, const lw_piece *piece, int course, char name[4]);
+void lw_elevation_letter(int cut, char name[4]);
+/* How a kind of piece is drawn. */
+void lw_elevation_piece(lw_drawing *paper, lw_piece_kind kind, const lw_box *box);
+/* gives y below */
+double lw_elevation_legend(lw_elevation *e, double y_mm);
+
+#endif

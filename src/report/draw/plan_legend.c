@@ -1,0 +1,130 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <math.h>
+
+#include "base/print.h"
+#include "report/order/words.h"
+#include "plan_view.h"
+
+/* What the plan's lines mean, the distances that check it, and the pegs with their places and levels. */
+
+static double say(lw_plan_view *v, double y_mm, const char *words) {
+  return lw_sketch_wrap(v->s.paper, (lw_xy_mm){LW_MARGIN_MM, y_mm}, v->s.width_mm - 2.0 * LW_MARGIN_MM,
+                        LW_SMALL_MM, false, words);
+}
+
+/* No minus before nothing. */
+static double level(double value_m) {
+  return fabs(value_m) < 0.0005 ? 0.0 : value_m;
+}
+
+static double lines(lw_plan_view *v, double y_mm) {
+  const lw_pegs *p = &v->order->pegs;
+  char words[240];
+  lw_print(
+      words, sizeof words,
+      "Heavy line: face %s. Tint: the wall, %.0f mm deep. Dots: soil. Black squares: pegs of the base line "
+      "(B).%s",
+      v->order->plan.solid ? "at its foot" : "of the lowest course", v->depth_m * 1000.0,
+      v->order->plan.step_count > 0 ? " Crosses S: steps of the base." : "");
+  y_mm = say(v, y_mm, words);
+  if (p->base_offset_m > 0.0) {
+    lw_print(
+        words, sizeof words,
+        "Top line (T): %.0f mm behind the base line, towards the soil; dashed where that can be drawn.%s",
+        p->base_offset_m * 1000.0,
+        v->order->plan.step_count > 0
+            ? " Above a step of the base its pegs have stepped back with the courses."
+            : "");
+    y_mm = say(v, y_mm, words);
+  }
+  if (!p->pipe_known) return y_mm + 1.0;
+  lw_print(words, sizeof words,
+           "Drain pipe behind the wall: inside bottom %.3f m at its highest, %.3f m at its lowest outlet; "
+           "the longest way to daylight is %.2f m.",
+           level(p->pipe_high_m), level(p->pipe_outlet_m), p->pipe_length_m);
+  return say(v, y_mm, words) + 1.0;
+}
+
+bool lw_plan_check_pegs(const lw_pegs *pegs, int check, int peg[2]) {
+  peg[0] = pegs->check[check].from - 1;
+  peg[1] = pegs->check[check].to - 1;
+  return peg[1] >= 0 && peg[0] < pegs->peg_count && peg[1] < pegs->peg_count;
+}
+
+bool lw_plan_check_told(const lw_pegs *pegs, int check) {
+  int mine[2], other[2];
+  if (!lw_plan_check_pegs(pegs, check, mine)) return false;
+  for (int i = 0; i < check; i++) {
+    if (!lw_plan_check_pegs(pegs, i, other)) continue;
+    if (mine[0] + mine[1] == other[0] + other[1] && (mine[0] == other[0] || mine[0] == other[1])) return true;
+  }
+  return false;
+}
+
+static double distances(lw_plan_view *v, double y_mm) {
+  const lw_pegs *p = &v->order->pegs;
+  char words[200], name[LW_SPOT_NAME];
+  for (int i = 0; i < p->check_count; i++) {
+    if (lw_plan_check_told(p, i)) continue;
+    lw_print(words, sizeof words, "%s%s: %.3f m, within %.0f mm.",
+             i == 0 ? "Chain lines check corners. " : "", lw_peg_check_name(&p->check[i], name),
+             p->check[i].distance_m, p->check[i].tolerance_m * 1000.0);
+    y_mm = say(v, y_mm, words);
+  }
+  return y_mm;
+}
+
+/* Corners of one triangle in one sentence. */
+static double squares(lw_plan_view *v, double y_mm) {
+  const lw_pegs *p = &v->order->pegs;
+  for (int i = 0; i < p->square_count;) {
+    lw_text words = {0};
+    double unit = p->square[i].unit_m;
+    lw_text_add(&words, "Square at");
+    for (; i < p->square_count && fabs(p->square[i].unit_m - unit) < 1e-9; i++)
+      lw_text_addf(&words, " B%d", p->square[i].corner);
+    lw_text_addf(&words, ": %.2f m along one side and %.2f m along the other are then %.2f m apart.",
+                 3.0 * unit, 4.0 * unit, 5.0 * unit);
+    if (words.failed)
+      v->s.paper->failed = true;
+    else
+      y_mm = say(v, y_mm, words.data);
+    lw_text_free(&words);
+  }
+  return y_mm + 1.0;
+}
+
+static void cell(lw_drawing *paper, double right_mm, double y_mm, double value_m) {
+  lw_drawing_words(paper, (lw_xy_mm){right_mm, y_mm}, LW_ANCHOR_END, LW_SMALL_MM, "%.3f", level(value_m));
+}
+
+/* As many columns of the table as the paper is wide. */
+static double table(lw_plan_view *v, double y_mm) {
+  static const double COLUMN_MM = 43.0, NAME_MM = 4.5, NUMBER_MM = 11.0, ROW_MM = 3.1;
+  static const char *const HEADS[] = {"X", "Y", "level"};
+  const lw_pegs *p = &v->order->pegs;
+  char name[LW_SPOT_NAME];
+  int columns = (int)fmax(1.0, floor((v->s.width_mm - 2.0 * LW_MARGIN_MM) / COLUMN_MM));
+  int rows = (p->peg_count + columns - 1) / columns;
+  y_mm = say(v, y_mm, "Pegs in metres: X along run 1, Y towards the soil, level above the lowest base.");
+  for (int i = 0; i < p->peg_count; i++) {
+    double left = LW_MARGIN_MM + (i / rows) * COLUMN_MM, y = y_mm + (i % rows + 2) * ROW_MM;
+    for (int k = 0; k < 3 && i % rows == 0; k++)
+      lw_drawing_words(v->s.paper, (lw_xy_mm){left + NAME_MM + (k + 1) * NUMBER_MM, y - ROW_MM},
+                       LW_ANCHOR_END, LW_SMALL_MM, "%s", HEADS[k]);
+    lw_drawing_words(v->s.paper, (lw_xy_mm){left, y}, LW_ANCHOR_START, LW_SMALL_MM, "%s",
+                     lw_peg_name(&p->peg[i], name));
+    lw_drawing_bold(v->s.paper);
+    cell(v->s.paper, left + NAME_MM + NUMBER_MM, y, p->peg[i].at.x_m);
+    cell(v->s.paper, left + NAME_MM + 2.0 * NUMBER_MM, y, p->peg[i].at.y_m);
+    cell(v->s.paper, left + NAME_MM + 3.0 * NUMBER_MM, y, p->peg[i].level_m);
+  }
+  return y_mm + (rows + 2) * ROW_MM;
+}
+
+double lw_plan_legend(lw_plan_view *view, double y_mm) {
+  y_mm = lines(view, y_mm);
+  y_mm = distances(view, y_mm);
+  y_mm = squares(view, y_mm);
+  return table(view, y_mm);
+}

@@ -1,0 +1,221 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <math.h>
+#include <stdlib.h>
+
+#include "base/print.h"
+#include "report/order/words.h"
+#include "plan_view.h"
+
+/* What is drawn of the plan: the wall and the soil's side, pegs and what checks them, lengths and turns. */
+
+enum { BAND_SPOTS = 2 * LW_FACE_SPOTS };
+
+/* Between two faces, as one area. gives the number of spots */
+static size_t between(const lw_plan_view *v, double front_m, double rear_m, lw_xy_mm *area, lw_spot *spot) {
+  size_t count = 0;
+  int front = lw_plan_face(v->order, front_m, spot);
+  for (int i = 0; i < front; i++) area[count++] = lw_sketch_at(&v->s, spot[i].x_m, spot[i].y_m);
+  int rear = lw_plan_face(v->order, rear_m, spot);
+  for (int i = rear - 1; i >= 0; i--) area[count++] = lw_sketch_at(&v->s, spot[i].x_m, spot[i].y_m);
+  return count;
+}
+
+void lw_plan_draw_wall(lw_plan_view *v) {
+  static const double SOIL_MM = 4.5;
+  lw_spot *spot = calloc(LW_FACE_SPOTS, sizeof *spot);
+  lw_xy_mm *area = calloc(BAND_SPOTS, sizeof *area);
+  v->s.paper->failed = v->s.paper->failed || !spot || !area;
+  if (spot && area) {
+    size_t count = between(v, v->depth_m, v->depth_m + SOIL_MM / v->s.mm_per_m, area, spot);
+    lw_drawing_hatch(v->s.paper, LW_HATCH_FILL, area, count);
+    count = between(v, 0.0, v->depth_m, area, spot);
+    size_t half = count / 2;
+    lw_drawing_area(v->s.paper, LW_PEN_NONE, LW_FILL_TINT, area, count);
+    lw_drawing_line(v->s.paper, LW_PEN_CUT, area, half);
+    lw_drawing_line(v->s.paper, LW_PEN_SEEN, area + half, half);
+    if (v->top_m * v->s.mm_per_m > 0.4) {
+      between(v, v->top_m, v->depth_m, area, spot);
+      lw_drawing_line(v->s.paper, LW_PEN_DASHED, area, half);
+    }
+  }
+  free(spot);
+  free(area);
+}
+
+static void cross(lw_drawing *paper, lw_xy_mm at, double arm_mm) {
+  lw_xy_mm level[] = {{at.x_mm - arm_mm, at.y_mm}, {at.x_mm + arm_mm, at.y_mm}};
+  lw_xy_mm upright[] = {{at.x_mm, at.y_mm - arm_mm}, {at.x_mm, at.y_mm + arm_mm}};
+  lw_drawing_line(paper, LW_PEN_SEEN, level, 2);
+  lw_drawing_line(paper, LW_PEN_SEEN, upright, 2);
+}
+
+static void stake(lw_drawing *paper, lw_xy_mm at) {
+  static const double HALF_MM = 0.8;
+  lw_xy_mm square[] = {{at.x_mm - HALF_MM, at.y_mm - HALF_MM},
+                       {at.x_mm + HALF_MM, at.y_mm - HALF_MM},
+                       {at.x_mm + HALF_MM, at.y_mm + HALF_MM},
+                       {at.x_mm - HALF_MM, at.y_mm + HALF_MM}};
+  lw_drawing_area(paper, LW_PEN_SEEN, LW_FILL_INK, square, 4);
+}
+
+static bool in_window(const lw_sketch *s, lw_spot at) {
+  return at.x_m > s->left_m - 1e-6 && at.x_m < s->right_m + 1e-6 && at.y_m > s->bottom_m - 1e-6 &&
+         at.y_m < s->top_m + 1e-6;
+}
+
+/* The distances that check the corners, from peg to peg; once where two corners share one. */
+static void diagonals(lw_plan_view *v) {
+  const lw_pegs *pegs = &v->order->pegs;
+  for (int i = 0; i < pegs->check_count; i++) {
+    int peg[2];
+    if (lw_plan_check_told(pegs, i) || !lw_plan_check_pegs(pegs, i, peg)) continue;
+    lw_spot a = pegs->peg[peg[0]].at, b = pegs->peg[peg[1]].at;
+    lw_xy_mm line[] = {lw_sketch_at(&v->s, a.x_m, a.y_m), lw_sketch_at(&v->s, b.x_m, b.y_m)};
+    lw_drawing_line(v->s.paper, LW_PEN_CHAIN, line, 2);
+  }
+}
+
+static void centres(lw_plan_view *v) {
+  const lw_plan *plan = &v->order->plan;
+  for (int i = 0; i < plan->run_count; i++) {
+    lw_spot outward, centre = plan->run[i].centre;
+    if (!(fabs(plan->run[i].radius_m) > 0.0) || !in_window(&v->s, centre)) continue;
+    lw_spot middle = lw_plan_on_run(v->order, i, 0.5, &outward);
+    lw_xy_mm line[] = {lw_sketch_at(&v->s, centre.x_m, centre.y_m),
+                       lw_sketch_at(&v->s, middle.x_m, middle.y_m)};
+    lw_drawing_line(v->s.paper, LW_PEN_CHAIN, line, 2);
+  }
+}
+
+static void keep_clear(lw_sketch *s, lw_xy_mm at) {
+  static const double HALF_MM = 1.0;
+  lw_sketch_take(s, (lw_box){at.x_mm - HALF_MM, at.y_mm - HALF_MM, at.x_mm + HALF_MM, at.y_mm + HALF_MM});
+}
+
+static bool is_shown(const lw_plan_view *v, const lw_peg *peg) {
+  static const double APART_MM = 2.5;
+  bool apart = v->order->pegs.base_offset_m * v->s.mm_per_m >= APART_MM;
+  return (peg->kind != LW_PEG_TOP || apart) && in_window(&v->s, peg->at);
+}
+
+/* Base line pegs in ink, the others as crosses; those of the top line only where they can be told apart. */
+void lw_plan_draw_pegs(lw_plan_view *v) {
+  const lw_pegs *pegs = &v->order->pegs;
+  diagonals(v);
+  centres(v);
+  for (int i = 0; i < pegs->peg_count; i++) {
+    const lw_peg *p = &pegs->peg[i];
+    lw_xy_mm at = lw_sketch_at(&v->s, p->at.x_m, p->at.y_m);
+    if (!is_shown(v, p)) continue;
+    if (p->kind == LW_PEG_BASE)
+      stake(v->s.paper, at);
+    else
+      cross(v->s.paper, at, 1.3);
+    keep_clear(&v->s, at);
+  }
+}
+
+static lw_xy_mm moved(lw_xy_mm from, lw_spot way, double by_mm) {
+  return (lw_xy_mm){from.x_mm + way.x_m * by_mm, from.y_mm - way.y_m * by_mm};
+}
+
+/* Along a straight run in front of it, with a slash at each end; a curve has its radius beside its length. */
+static void length(lw_plan_view *v, int run) {
+  static const double LINE_MM = 6.0, BESIDE_MM = 1.4, ROOM_MM = 9.0;
+  const lw_plan_run *r = &v->order->plan.run[run];
+  lw_spot out, ends[2] = {r->begin, r->end};
+  lw_spot middle = lw_plan_on_run(v->order, run, 0.5, &out);
+  char words[40];
+  lw_print(words, sizeof words, "run %d: %.0f", run + 1, r->length_m * 1000.0);
+  double half = 0.5 * lw_drawing_text_width(words, LW_SMALL_MM);
+  double beyond = LINE_MM + BESIDE_MM + fabs(out.x_m) * half + fabs(out.y_m) * 0.5 * LW_SMALL_MM;
+  lw_xy_mm at = moved(lw_sketch_at(&v->s, middle.x_m, middle.y_m), out, beyond);
+  if (fabs(r->radius_m) > 0.0) {
+    double inward = r->radius_m > 0.0 ? -1.0 : 1.0, in_mm = 0.5 * fabs(r->radius_m) * v->s.mm_per_m;
+    lw_xy_mm spoke = moved(lw_sketch_at(&v->s, middle.x_m, middle.y_m), out, inward * fmin(in_mm, 20.0));
+    lw_sketch_around(&v->s, at, "%s", words);
+    if (in_mm < ROOM_MM) spoke = (lw_xy_mm){at.x_mm, at.y_mm + 3.0};
+    lw_sketch_around(&v->s, spoke, "R %.0f", fabs(r->radius_m) * 1000.0);
+    return;
+  }
+  lw_xy_mm line[2];
+  for (int i = 0; i < 2; i++) {
+    lw_xy_mm face = lw_sketch_at(&v->s, ends[i].x_m, ends[i].y_m);
+    lw_xy_mm witness[] = {moved(face, out, 1.2), moved(face, out, LINE_MM + 1.0)};
+    line[i] = moved(face, out, LINE_MM);
+    lw_drawing_line(v->s.paper, LW_PEN_FINE, witness, 2);
+    lw_sketch_slash(v->s.paper, line[i]);
+    keep_clear(&v->s, line[i]);
+  }
+  lw_drawing_line(v->s.paper, LW_PEN_FINE, line, 2);
+  lw_sketch_around(&v->s, at, "%s", words);
+}
+
+static void turn(lw_plan_view *v, int run) {
+  static const double IN_MM = 8.0, DIAGONAL = 1.4142135623730951;
+  const lw_plan *plan = &v->order->plan;
+  const lw_plan_run *r = &plan->run[run];
+  lw_spot before, after;
+  if (fabs(r->turn_rad) < LW_NO_TURN_RAD || (!plan->closed && run + 1 == plan->run_count)) return;
+  lw_spot corner = lw_plan_on_run(v->order, run, 1.0, &before);
+  lw_plan_on_run(v->order, (run + 1) % plan->run_count, 0.0, &after);
+  lw_spot inward = {-(before.x_m + after.x_m), -(before.y_m + after.y_m)};
+  double size = hypot(inward.x_m, inward.y_m);
+  if (size < 1e-6) return;
+  inward = (lw_spot){inward.x_m / size, inward.y_m / size};
+  double by = IN_MM + DIAGONAL * v->depth_m * v->s.mm_per_m;
+  lw_sketch_around(&v->s, moved(lw_sketch_at(&v->s, corner.x_m, corner.y_m), inward, by), "%.0f deg",
+                   r->turn_rad * LW_DEG_PER_RAD);
+}
+
+/* Away from the wall at a corner, or away from it and its end. */
+static lw_spot away_from(const lw_plan_view *v, int corner) {
+  const lw_plan *plan = &v->order->plan;
+  lw_spot before = {0.0, 0.0}, after = {0.0, 0.0}, way;
+  bool begins = plan->closed || corner > 0, goes_on = plan->closed || corner < plan->run_count;
+  if (begins) lw_plan_on_run(v->order, (corner + plan->run_count - 1) % plan->run_count, 1.0, &before);
+  if (goes_on) lw_plan_on_run(v->order, corner % plan->run_count, 0.0, &after);
+  way = (lw_spot){before.x_m + after.x_m, before.y_m + after.y_m};
+  /* Along the run is a quarter turn left of the way out. */
+  if (!begins) way = (lw_spot){after.x_m + after.y_m, after.y_m - after.x_m};
+  if (!goes_on) way = (lw_spot){before.x_m - before.y_m, before.y_m + before.x_m};
+  double size = fmax(hypot(way.x_m, way.y_m), 1e-6);
+  return (lw_spot){way.x_m / size, way.y_m / size};
+}
+
+static lw_spot away_from_step(const lw_plan_view *v, int step) {
+  const lw_plan *plan = &v->order->plan;
+  lw_spot out;
+  int run = 0;
+  while (run + 1 < plan->run_count && plan->step[step].at_m > plan->run[run + 1].from_m) run++;
+  lw_plan_on_run(v->order, run, (plan->step[step].at_m - plan->run[run].from_m) / plan->run[run].length_m,
+                 &out);
+  return out;
+}
+
+static void peg_names(lw_plan_view *v) {
+  static const double AWAY_MM = 3.4;
+  const lw_pegs *pegs = &v->order->pegs;
+  for (int i = 0; i < pegs->peg_count; i++) {
+    const lw_peg *p = &pegs->peg[i];
+    int number = p->number - 1;
+    char name[LW_SPOT_NAME];
+    lw_spot way = {0.7, 0.7};
+    if (!is_shown(v, p)) continue;
+    if (p->kind == LW_PEG_BASE) way = away_from(v, number);
+    if (p->kind == LW_PEG_STEP) way = away_from_step(v, number);
+    if (p->kind == LW_PEG_TOP) way = (lw_spot){-away_from(v, number).x_m, -away_from(v, number).y_m};
+    lw_sketch_around(&v->s, moved(lw_sketch_at(&v->s, p->at.x_m, p->at.y_m), way, AWAY_MM), "%s",
+                     lw_peg_name(p, name));
+  }
+}
+
+void lw_plan_draw_lengths(lw_plan_view *v) {
+  for (int i = 0; i < v->order->plan.run_count; i++) length(v, i);
+  peg_names(v);
+  for (int i = 0; i < v->order->plan.run_count; i++) turn(v, i);
+  lw_spot out, middle = lw_plan_on_run(v->order, 0, 0.35, &out);
+  lw_xy_mm at = lw_sketch_at(&v->s, middle.x_m, middle.y_m);
+  lw_sketch_around(&v->s, moved(at, out, -(v->depth_m * v->s.mm_per_m + 7.0)), "soil");
+  lw_sketch_around(&v->s, moved(at, out, 3.0), "front");
+}

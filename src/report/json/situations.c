@@ -1,0 +1,78 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "contacts.h"
+
+#include <math.h>
+
+/* Whether something is null that has no reason yet. */
+static bool set_numbers(json_t *entry, const lw_check *check) {
+  bool all = lw_json_set_real(entry, "demand", check->demand);
+  all = lw_json_set_real(entry, "resistance", check->resistance) && all;
+  lw_json_set_text(entry, "unit", check->unit);
+  all = lw_json_set_real(entry, "has", check->has) && all;
+  all = lw_json_set_real(entry, "needs", check->needs) && all;
+  return lw_json_set_real(entry, "ratio", check->ratio) && all;
+}
+
+static void set_holds(json_t *entry, const lw_check *check) {
+  bool shown = check->holds != LW_CANNOT_SHOW;
+  lw_json_put(entry, "holds", shown ? json_boolean(check->holds == LW_HOLDS) : json_null());
+}
+
+static void add_check(json_t *list, lw_bases *bases, const lw_check *check) {
+  lw_situation_kind kind = bases->situation->kind;
+  char at[24];
+  lw_check_print_at(check, at, sizeof at);
+  json_t *entry = lw_json_entry(list);
+  lw_json_set_text(entry, "slug", lw_check_slug(check->kind));
+  lw_json_set_text(entry, "at", at);
+  bool all = set_numbers(entry, check);
+  set_holds(entry, check);
+  lw_json_set_flag(entry, "counts", check->counts);
+  lw_json_set_flag(entry, "factored", check->factored);
+  lw_json_set_flag(entry, "would_move", lw_check_would_move(check));
+  lw_reason reason = check->reason;
+  if (reason == LW_REASON_NONE && !all) reason = LW_REASON_NO_REQUIREMENT;
+  if (reason != LW_REASON_NONE) {
+    lw_json_set_text(entry, "reason", lw_reason_slug(reason));
+    lw_json_set_text(entry, "reason_text", lw_reason_sentence(reason));
+  }
+  lw_json_set_text(entry, "format", check->by ? check->by->format : "");
+  lw_json_set_text(entry, "clause", check->by ? check->by->clause : "");
+  lw_json_set_text(entry, "source", check->by ? check->by->from.source : "");
+  lw_json_set_text(entry, "needs_seen", check->by ? lw_seen_word(lw_check_seen(check, kind)) : "");
+  lw_json_basis(bases, entry, check);
+}
+
+static void add_situation(json_t *list, const lw_result *result, const lw_situation *s) {
+  json_t *entry = lw_json_entry(list);
+  lw_json_set_text(entry, "slug", lw_situation_slug(s->name));
+  lw_json_set_text(entry, "kind", lw_situation_kind_slug(s->kind));
+  lw_json_set_flag(entry, "decides", s->decides);
+  lw_json_set_text(entry, "sentence", lw_situation_sentence(s->name));
+  lw_json_set_text(entry, "why", s->why);
+  if (!lw_json_set_double(entry, "water_depth_m", s->water_depth_m))
+    lw_json_set_text(entry, "reason", lw_reason_slug(LW_REASON_NO_DEMAND));
+  if (s->people_down_kn_per_m > 0.0 || s->people_out_kn_per_m > 0.0) {
+    lw_json_set_double(entry, "people_down_kn_per_m", s->people_down_kn_per_m);
+    lw_json_set_double(entry, "people_out_kn_per_m", s->people_out_kn_per_m);
+  }
+  if (s->name == LW_SITUATION_EARTHQUAKE) {
+    lw_json_set_double(entry, "seismic_horizontal", s->load_case.ground.seismic.horizontal);
+    lw_json_set_double(entry, "seismic_vertical", s->load_case.ground.seismic.vertical);
+  }
+  lw_json_set_text(entry, "set", s->load_case.set ? s->load_case.set->format : "");
+  lw_json_contact(entry, "base", result, &s->base);
+  lw_json_contact(entry, "pad", result, &s->pad);
+  lw_json_joints(entry, result, s);
+  lw_json_slip(entry, result, s);
+  lw_bases bases = {.list = lw_json_list(entry, "load_cases"), .result = result, .situation = s};
+  lw_json_lighter(&bases);
+  json_t *checks = lw_json_list(entry, "checks");
+  for (int i = 0; i < s->check_count; i++) add_check(checks, &bases, &s->check[i]);
+}
+
+void lw_json_situations(json_t *root, const lw_result *result) {
+  json_t *list = lw_json_list(root, "situations");
+  for (int i = 0; i < result->situations.count; i++)
+    add_situation(list, result, &result->situations.situation[i]);
+}

@@ -1,0 +1,130 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <string.h>
+
+#include "report/cited.h"
+#include "json.h"
+
+/* Every source that a value of this wall rests on, once. A source that is from memory anywhere is from
+ * memory; `seen` is empty where the place that names it carries no mark: docs/sources.md then says it. */
+
+static void note(json_t *list, const char *source, const char *seen) {
+  size_t at;
+  json_t *entry;
+  if (source[0] == '\0') return;
+  json_array_foreach(list, at, entry) {
+    const char *known = json_string_value(json_object_get(entry, "source"));
+    if (known == NULL || strcmp(known, source) != 0) continue;
+    const char *before = json_string_value(json_object_get(entry, "seen"));
+    bool better = before != NULL && (before[0] == '\0' || strcmp(seen, lw_seen_word(LW_MEMORY)) == 0);
+    if (better && seen[0] != '\0') lw_json_set_text(entry, "seen", seen);
+    return;
+  }
+  entry = lw_json_entry(list);
+  lw_json_set_text(entry, "source", source);
+  lw_json_set_text(entry, "seen", seen);
+}
+
+static void of_checks(json_t *list, const lw_result *result) {
+  for (int i = 0; i < result->situations.count; i++) {
+    const lw_situation *s = &result->situations.situation[i];
+    for (int k = 0; k < s->check_count; k++) {
+      const lw_check *check = &s->check[k];
+      if (check->by) note(list, check->by->from.source, lw_seen_word(lw_check_seen(check, s->kind)));
+    }
+  }
+}
+
+static void of_soil(json_t *list, const lw_result *result, const lw_case_soil *soil) {
+  const lw_soil_row *row =
+      soil->name.origin == LW_GIVEN ? lw_tables_soil(result->tables, soil->name.text) : NULL;
+  if (!row) return;
+  if (soil->friction.origin == LW_TABLE) note(list, row->from.source, lw_seen_word(row->from.seen));
+  if (soil->unit_weight.origin != LW_TABLE) return;
+  note(list, row->weight_from.source, lw_seen_word(row->weight_from.seen));
+}
+
+static void of_verdict(json_t *list, const lw_verdict *v) {
+  for (int i = 0; i < v->limit_count; i++) {
+    note(list, v->limit[i].row->from.source, lw_seen_word(v->limit[i].row->from.seen));
+  }
+  for (int i = 0; i < v->reasons.count; i++) note(list, v->reasons.reason[i].source, "");
+  for (int i = 0; i < v->reasons.caution_count; i++) {
+    note(list, v->reasons.caution[i]->from.source, lw_seen_word(v->reasons.caution[i]->from.seen));
+  }
+}
+
+static void of_building(json_t *list, const lw_result *result) {
+  const lw_plant_row *row = result->building.plant.row;
+  if (!result->building.studied) return;
+  note(list, "[INGOLD-1979 29(3)]", lw_seen_word(LW_MEMORY));
+  if (row) note(list, row->from.source, lw_seen_word(row->from.seen));
+}
+
+static void of_value(void *context, const lw_echo *echo) {
+  note(context, echo->source, "");
+}
+
+static void of_conventions(json_t *list, const lw_result *result) {
+  const lw_words *book = &result->given.method_conventions;
+  const lw_conventions_row *row =
+      book->origin == LW_GIVEN ? lw_tables_conventions(result->tables, book->text) : NULL;
+  if (row) note(list, row->from.source, lw_seen_word(row->from.seen));
+}
+
+typedef struct citing {
+  json_t *list;
+  lw_cited *known;
+} citing;
+
+/* A source of which no key stands in the list yet, as it is cited: its key and where in it. */
+static void of_text(const citing *c, const char *text) {
+  for (const char *at = strchr(text, '['); at != NULL; at = strchr(at + 1, '[')) {
+    char source[160];
+    size_t length = strcspn(at, "]");
+    if (at[length] == '\0' || length + 2 > sizeof source) continue;
+    lw_print(source, sizeof source, "%.*s", (int)length + 1, at);
+    int before = c->known->count;
+    lw_cited_note(c->known, source, LW_CITED_UNMARKED);
+    if (c->known->count > before) note(c->list, source, "");
+  }
+}
+
+/* All that the document says, but what the sheet says: a title may look like a source. */
+static void of_document(const citing *c, json_t *value) {
+  const char *key;
+  json_t *part;
+  size_t at;
+  if (json_is_string(value)) of_text(c, json_string_value(value));
+  json_array_foreach(value, at, part) of_document(c, part);
+  json_object_foreach(value, key, part) {
+    if (strcmp(key, "given") != 0 && strcmp(key, "title") != 0 && strcmp(key, "mark") != 0)
+      of_document(c, part);
+  }
+}
+
+/* Last of all, so that nothing is cited after it. */
+void lw_json_sources_cited(json_t *root) {
+  json_t *list = json_object_get(root, "sources"), *entry;
+  lw_cited known = {.count = 0};
+  size_t at;
+  json_array_foreach(list, at, entry) {
+    const char *source = json_string_value(json_object_get(entry, "source"));
+    if (source != NULL) lw_cited_note(&known, source, LW_CITED_READ);
+  }
+  of_document(&(citing){list, &known}, root);
+}
+
+void lw_json_sources(json_t *root, const lw_result *result) {
+  const lw_bearing_routine *bearing = lw_bearing_routine_of(result->wall.method.bearing);
+  json_t *list = lw_json_list(root, "sources");
+  note(list, lw_thrust_source(result), "");
+  note(list, lw_loads_source(result), lw_seen_word(LW_MEMORY));
+  if (bearing) note(list, bearing->source, "");
+  of_conventions(list, result);
+  of_checks(list, result);
+  for (int i = 0; i < LW_SOIL_MAX; i++) of_soil(list, result, &result->given.soil[i]);
+  of_soil(list, result, &result->given.footing);
+  lw_echo_each(result, of_value, list);
+  of_building(list, result);
+  of_verdict(list, &result->verdict);
+}

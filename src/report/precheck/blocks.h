@@ -1,0 +1,30 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_REPORT_PRECHECK_BLOCKS_H
+#define LOWWALL_REPORT_PRECHECK_BLOCKS_H
+
+#include <lowwall/precheck.h>
+
+#include "report/cited.h"
+
+/* Who takes the blocks, and what they are about. */
+typedef struct lw_blocks {
+  const lw_result *result;
+  lw_block_taker taker;
+  void *context;
+  lw_cited *cited; /* by what was said */
+} lw_blocks;
+
+/* A block, its words printf-like. */
+void lw_block_say(const lw_blocks *blocks, lw_block_kind kind, const char *label, const char *format, ...)
+#if defined(__GNUC__)
+    __attribute__((format(printf, 4, 5)))
+#endif
+    ;
+
+void lw_blocks_ground(const lw_blocks *blocks);     /* loads, soil, water, method */
+void lw_blocks_checks(const lw_blocks *blocks);     /* what is checked, and as large what is not */
+void lw_blocks_special(const lw_blocks *blocks);    /* another wall, a fence, water, a trench */
+void lw_blocks_neighbours(const lw_blocks *blocks); /* boundary, fence, digging, falls, pool */
+void lw_blocks_inputs(const lw_blocks *blocks);     /* assumed with its question, table, given */
+
+#endif

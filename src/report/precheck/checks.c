@@ -1,0 +1,60 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "report/parts.h"
+#include "blocks.h"
+
+/* Every situation that decides, each check at its worst over the joints; then what is not checked, in the
+ * same letters. */
+
+static const lw_check *worse_of(const lw_situation *s, int index) {
+  const lw_check *check = &s->check[index];
+  for (int i = 0; i < s->check_count; i++) {
+    const lw_check *other = &s->check[i];
+    if (i == index || other->kind != check->kind || other->at != check->at) continue;
+    if (lw_check_graver(other, check) || (i < index && !lw_check_graver(check, other))) return NULL;
+  }
+  return check;
+}
+
+static void row(const lw_blocks *b, const lw_check *check) {
+  char words[80], outcome[48], has[24], needs[24];
+  lw_check_words(check, words, sizeof words);
+  lw_check_outcome(check, outcome, sizeof outcome);
+  lw_page_number(check->has, has, sizeof has);
+  lw_page_number(check->needs, needs, sizeof needs);
+  b->taker(b->context, &(lw_block){.kind = LW_BLOCK_CHECK,
+                                   .label = words,
+                                   .words = outcome,
+                                   .has = has,
+                                   .needs = needs,
+                                   .strong = !check->counts || check->holds != LW_HOLDS});
+}
+
+static void unchecked(void *context, const lw_unchecked *what) {
+  const lw_blocks *b = *(const lw_blocks *const *)context;
+  b->taker(b->context,
+           &(lw_block){.kind = LW_BLOCK_WORDS, .label = what->slug, .words = what->text, .strong = true});
+}
+
+static void columns(const lw_blocks *b) {
+  b->taker(b->context, &(lw_block){.kind = LW_BLOCK_COLUMNS,
+                                   .label = "resistance over demand",
+                                   .words = "outcome",
+                                   .has = "has",
+                                   .needs = "needs"});
+}
+
+void lw_blocks_checks(const lw_blocks *blocks) {
+  const lw_situations *all = &blocks->result->situations;
+  for (int i = 0; i < all->count; i++) {
+    const lw_situation *s = &all->situation[i];
+    if (!s->decides) continue;
+    lw_block_say(blocks, LW_BLOCK_HEADING, "", "Checked: %s", lw_situation_sentence(s->name));
+    columns(blocks);
+    for (int k = 0; k < s->check_count; k++) {
+      const lw_check *check = worse_of(s, k);
+      if (check) row(blocks, check);
+    }
+  }
+  lw_block_say(blocks, LW_BLOCK_HEADING, "", "Not checked");
+  lw_unchecked_each(blocks->result, unchecked, &blocks);
+}

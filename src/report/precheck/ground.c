@@ -1,0 +1,168 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <math.h>
+
+#include "base/print.h"
+#include "report/parts.h"
+#include "blocks.h"
+
+/* Loads, soil, water, the way it was calculated; what it does to neighbours. */
+
+static const char *origin_of(lw_origin origin) {
+  return origin == LW_GIVEN ? "given" : origin == LW_TABLE ? "from the tables" : "assumed";
+}
+
+/* By its number and name on the sheet, with its size and place. */
+static void load(const lw_blocks *b, const lw_site_load *load) {
+  if (load->other_wall) {
+    lw_block_say(b, LW_BLOCK_FACT, "now", "%.1f kPa from the wall above and what it holds up, from %.2f m on",
+                 load->pressure_kpa, load->near_m);
+    return;
+  }
+  const char *given = b->result->given.load[load->number - 1].name.text;
+  char name[72] = "", place[48];
+  if (given[0]) lw_print(name, sizeof name, " (%.60s)", given);
+  if (load->kind == LW_LOAD_CAP)
+    lw_print(place, sizeof place, "on the cap");
+  else if (load->kind == LW_LOAD_STRIP)
+    lw_print(place, sizeof place, "from %.2f to %.2f m behind the top", load->near_m, load->far_m);
+  else
+    lw_print(place, sizeof place, "%.2f m behind the top", load->near_m);
+  bool strip = load->kind == LW_LOAD_STRIP;
+  lw_block_say(b, LW_BLOCK_FACT, "now", "load %d%s: %.1f %s, %s", load->number, name,
+               strip ? load->pressure_kpa : load->force,
+               strip                         ? "kPa"
+               : load->kind == LW_LOAD_POINT ? "kN"
+                                             : "kN/m",
+               place);
+}
+
+static void loads(const lw_blocks *b) {
+  const lw_site *site = &b->result->wall.site;
+  lw_block_say(b, LW_BLOCK_HEADING, "", "Loads behind the wall");
+  if (site->surcharge_kpa > 0.0)
+    lw_block_say(b, LW_BLOCK_FACT, "now", "%.1f kPa all over the ground behind (%s)", site->surcharge_kpa,
+                 origin_of(b->result->given.load[0].kind.origin));
+  for (int i = 0; i < site->load_count; i++) load(b, &site->load[i]);
+  if (site->surcharge_kpa <= 0.0 && site->load_count == 0)
+    lw_block_say(b, LW_BLOCK_FACT, "now", "none, as given");
+  lw_block_say(b, LW_BLOCK_FACT, "later",
+               "nothing heavier than what is named above may stand, park or be stacked nearer "
+               "than %.2f m to the rear of the top: the line at %.0f deg on the drawing",
+               b->result->influence.reach_m, b->result->influence.angle_rad * LW_DEG_PER_RAD);
+}
+
+static void soil(const lw_blocks *b) {
+  const lw_result *r = b->result;
+  lw_block_say(b, LW_BLOCK_HEADING, "", "Soil, and where its figures come from");
+  for (int i = 0; i < r->wall.site.soil_count; i++) {
+    const lw_case_soil *c = &r->given.soil[i];
+    const lw_soil *s = &r->wall.site.soil[i];
+    lw_block_say(b, LW_BLOCK_FACT, i == 0 ? "behind" : "below it",
+                 "%s%sfriction angle %.1f deg (%s), cohesion %.1f kPa, "
+                 "%.1f kN/m3 (%s)",
+                 c->name.text, c->name.text[0] ? ": " : "", s->friction_rad * LW_DEG_PER_RAD,
+                 origin_of(c->friction.origin), s->cohesion_kpa, s->unit_weight_kn_per_m3,
+                 origin_of(c->unit_weight.origin));
+  }
+  const char *under = r->given.footing.name.text;
+  lw_block_say(b, LW_BLOCK_FACT, "under it",
+               "%s%sfriction angle %.1f deg (%s), allowable bearing %.0f kPa (%s)", under,
+               under[0] ? ": " : "", r->wall.site.footing.friction_rad * LW_DEG_PER_RAD,
+               origin_of(r->given.footing.friction.origin), r->wall.site.allowable_bearing_kpa,
+               origin_of(r->given.allowable_bearing.origin));
+}
+
+static void water(const lw_blocks *b) {
+  const lw_site *site = &b->result->wall.site;
+  lw_block_say(b, LW_BLOCK_HEADING, "", "Water");
+  lw_block_say(b, LW_BLOCK_FACT, "ways out",
+               "%d that count: %d outlet%s of the drain, joints %s, ground that %s", lw_site_ways_out(site),
+               site->drain_outlets, site->drain_outlets == 1 ? "" : "s",
+               site->joints_open ? "open" : "sealed or not known",
+               site->ground_drains ? "drains" : "does not drain, or is not known to");
+  lw_block_say(b, LW_BLOCK_FACT, "outlet",
+               "must end in a lawful place on the owner's land; the sheet does not say where it "
+               "ends");
+}
+
+static void method(const lw_blocks *b) {
+  const lw_result *r = b->result;
+  const lw_format_row *row = lw_tables_format(r->tables, r->wall.format, "sliding");
+  static const char *const METHODS[] = {"Rankine's earth pressure", "Coulomb's earth pressure",
+                                        "the numerical wedge", "earth pressure at rest"};
+  lw_block_say(b, LW_BLOCK_HEADING, "", "Method");
+  lw_block_say(b, LW_BLOCK_FACT, "pressure", "%s, rechecked by a numerical wedge where one exists",
+               METHODS[r->wall.method.pressure]);
+  lw_block_say(b, LW_BLOCK_FACT, "factors", "%s (%s)", row ? row->title : r->wall.format, r->wall.format);
+}
+
+void lw_blocks_ground(const lw_blocks *blocks) {
+  loads(blocks);
+  soil(blocks);
+  water(blocks);
+  method(blocks);
+}
+
+static void distance(const lw_blocks *b, const char *label, const lw_quantity *q, const char *to) {
+  if (q->origin == LW_GIVEN)
+    lw_block_say(b, LW_BLOCK_FACT, label, "%.2f m to %s", q->si, to);
+  else
+    lw_block_say(b, LW_BLOCK_FACT, label, "not given: ask how far it is to %s", to);
+}
+
+void lw_blocks_neighbours(const lw_blocks *blocks) {
+  const lw_case *c = &blocks->result->given;
+  const lw_verdict *v = &blocks->result->verdict;
+  lw_block_say(blocks, LW_BLOCK_HEADING, "", "Neighbours, falls and pools");
+  distance(blocks, "boundary", &c->boundary_distance, "the boundary");
+  distance(blocks, "building", &c->building_distance, "the nearest building");
+  distance(blocks, "services", &c->service_distance, "the nearest pipe or cable");
+  distance(blocks, "public way", &c->public_way_distance, "the nearest street or footpath");
+  distance(blocks, "pool", &c->pool_barrier_distance,
+           "the nearest pool barrier; a wall beside one can be climbed");
+  lw_block_say(blocks, LW_BLOCK_FACT, "digging",
+               "the trench goes %.2f m below the ground in front; the neighbour's ground "
+               "and footings must stay held while it is open",
+               blocks->result->wall.section.embedment_m + blocks->result->wall.site.pad.thickness_m);
+  lw_block_say(blocks, LW_BLOCK_FACT, "fall", "%.2f m from the top to the ground in front",
+               v->height_m[LW_HEIGHT_EXPOSED]);
+}
+
+static void echo(void *context, const lw_echo *said, lw_origin origin) {
+  const lw_blocks *b = context;
+  bool heading = said->item->part == LW_ABOUT_HEADING;
+  bool asked = origin != LW_ASSUMED || said->item->question[0] != '\0';
+  if (said->origin != origin || heading || !asked) return;
+  if (origin == LW_ASSUMED)
+    lw_block_say(b, LW_BLOCK_ITEM, said->name, "%s. %s", said->words, said->item->question);
+  else
+    lw_block_say(b, LW_BLOCK_ITEM, said->name, "%s", said->words);
+}
+
+static bool is_asked(const lw_echo *said) {
+  return said->origin == LW_ASSUMED && said->item->question[0] != '\0';
+}
+
+static void count(void *context, const lw_echo *said) {
+  int *sum = context;
+  *sum += is_asked(said) ? 1 : 0;
+}
+
+static void assumed(void *context, const lw_echo *said) {
+  echo(context, said, LW_ASSUMED);
+}
+
+static void given(void *context, const lw_echo *said) {
+  echo(context, said, LW_GIVEN);
+}
+
+void lw_blocks_inputs(const lw_blocks *blocks) {
+  lw_blocks copy = *blocks;
+  lw_block_say(blocks, LW_BLOCK_HEADING, "", "Assumed, because the sheet does not say");
+  int all = 0;
+  lw_echo_each(blocks->result, count, &all);
+  if (all == 0) lw_block_say(blocks, LW_BLOCK_WORDS, "", "Nothing that a question would settle.");
+  lw_echo_each(blocks->result, assumed, &copy);
+  lw_block_say(blocks, LW_BLOCK_HEADING, "", "Given on the sheet");
+  lw_echo_each(blocks->result, given, &copy);
+}

@@ -1,0 +1,185 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <lowwall/precheck.h>
+
+#include <math.h>
+#include <stdarg.h>
+#include <string.h>
+
+#include "base/print.h"
+#include "report/parts.h"
+#include "blocks.h"
+
+/* What the pre-check says, in the order in which an officer asks. It claims nothing: it shows. */
+
+void lw_block_say(const lw_blocks *b, lw_block_kind kind, const char *label, const char *format, ...) {
+  char words[900];
+  va_list arguments;
+  va_start(arguments, format);
+  lw_print_list(words, sizeof words, format, arguments);
+  va_end(arguments);
+  lw_cited_note(b->cited, words, LW_CITED_UNMARKED);
+  b->taker(b->context, &(lw_block){.kind = kind, .label = label, .words = words});
+}
+
+static void heading(const lw_blocks *b, const char *words) {
+  lw_block_say(b, LW_BLOCK_HEADING, "", "%s", words);
+}
+
+static void where(const lw_blocks *b) {
+  const lw_case *c = &b->result->given;
+  heading(b, "The works");
+  if (c->title.text[0]) lw_block_say(b, LW_BLOCK_FACT, "title", "%s", c->title.text);
+  if (c->mark.text[0]) lw_block_say(b, LW_BLOCK_FACT, "mark", "%s", c->mark.text);
+  lw_block_say(b, LW_BLOCK_FACT, "place", "%s",
+               c->place.text[0] ? c->place.text : "not given: the cautious default of the tables is used");
+  if (b->result->tables->replaced[0])
+    lw_block_say(b, LW_BLOCK_FACT, "tables", "REPLACED, not those that lowwall comes with: %s",
+                 b->result->tables->replaced);
+  if (c->note.text[0]) lw_block_say(b, LW_BLOCK_FACT, "note", "%s", c->note.text);
+  lw_block_say(b, LW_BLOCK_FACT, "what it is", "%s", lw_what_sentence(b->result->verdict.what));
+}
+
+static void heights(const lw_blocks *b) {
+  const lw_verdict *v = &b->result->verdict;
+  heading(b, "Heights, as different laws measure them");
+  for (int i = 0; i < LW_HEIGHT_KINDS; i++)
+    lw_block_say(b, LW_BLOCK_FACT, lw_height_slug((lw_height_kind)i), "%.2f m, %s", v->height_m[i],
+                 lw_height_sentence((lw_height_kind)i));
+  lw_block_say(b, LW_BLOCK_FACT, "to the pad", "%.2f m, from the underside of the pad to the top",
+               v->total_to_pad_m);
+}
+
+static const char *trigger_words(const lw_limit_hit *hit) {
+  switch (hit->row->trigger) {
+  case LW_EXEMPT_BELOW:
+    if (hit->past) return "past its exemption";
+    return hit->kept ? "within its exemption, on its conditions" : "below its figure, its conditions not met";
+  case LW_APPROVAL_ABOVE: return hit->past ? "asks for an approval" : "asks for an approval above that";
+  case LW_ENGINEER_ABOVE: return hit->past ? "asks for an engineer" : "asks for an engineer above that";
+  case LW_DESIGN_ABOVE:
+    if (hit->row->of_standard) return hit->past ? "begins to apply" : "begins to apply above that";
+    return hit->past ? "asks for a design" : "asks for a design above that";
+  case LW_BARRIER_ABOVE: return hit->past ? "asks about a barrier" : "asks about a barrier above that";
+  }
+  return "";
+}
+
+/* Clause, date and source of every row that was held against the wall; conditions where it is within one. */
+static void limits(const lw_blocks *b) {
+  const lw_verdict *v = &b->result->verdict;
+  heading(b, "Limits on file held against it; confirm each with the authority");
+  for (int i = 0; i < v->limit_count; i++) {
+    const lw_limit_hit *hit = &v->limit[i];
+    const lw_limit_row *row = hit->row;
+    bool conditions = !hit->past && row->trigger == LW_EXEMPT_BELOW && row->conditions[0] != '\0';
+    char dates[160];
+    lw_limit_print_dates(b->result->tables, row, dates, sizeof dates);
+    lw_block_say(b, LW_BLOCK_FACT, row->id, "%.2f m (%s), here %.2f m: %s. %s, %s. %s, as of %s%s%s",
+                 row->height_m, lw_height_slug(row->measured), hit->height_m, trigger_words(hit),
+                 row->instrument, row->region, row->from.source, dates, conditions ? ". Only if: " : "",
+                 conditions ? row->conditions : "");
+  }
+}
+
+static void reasons(const lw_blocks *b) {
+  const lw_verdict *v = &b->result->verdict;
+  heading(b, "Why, by what is given and what is not known");
+  for (int i = 0; i < v->reasons.count; i++) {
+    const lw_verdict_reason *r = &v->reasons.reason[i];
+    bool twice = i > 0 && strcmp(r->text, v->reasons.reason[i - 1].text) == 0;
+    if (twice || lw_reason_said_before(v, i)) continue;
+    bool own = strncmp(r->source, "[LOWWALL", 8) == 0 || r->source[0] == '\0';
+    lw_block_say(b, LW_BLOCK_FACT, r->assumed ? "not known" : "given", "%s%s%s", r->text, own ? "" : " ",
+                 own ? "" : r->source);
+  }
+}
+
+static void cautions(const lw_blocks *b) {
+  const lw_verdict *v = &b->result->verdict;
+  heading(b, "Cautions that fit this wall");
+  for (int i = 0; i < v->reasons.caution_count; i++)
+    lw_block_say(b, LW_BLOCK_FACT, v->reasons.caution[i]->id, "%s. %s", v->reasons.caution[i]->hazard,
+                 v->reasons.caution[i]->caution);
+}
+
+/* In groups of eight, as people read it out; --verify takes it with and without the blanks. */
+static void in_groups(const char *hash, char *out, size_t size) {
+  size_t used = 0;
+  for (size_t i = 0; hash[i] != '\0' && used + 2 < size; i++) {
+    if (i > 0 && i % 8 == 0) out[used++] = ' ';
+    out[used++] = hash[i];
+  }
+  out[used] = '\0';
+}
+
+/* The keys of all that is cited above. */
+static void sources(const lw_blocks *b) {
+  const lw_cited *cited = b->cited;
+  char keys[LW_CITED_MAX * (LW_CITED_BYTES + 2)] = "";
+  size_t used = 0;
+  for (int i = 0; i < cited->count; i++) {
+    lw_print(keys + used, sizeof keys - used, "%s%s", i > 0 ? ", " : "", cited->key[i]);
+    used += strlen(keys + used);
+  }
+  if (cited->count > 0)
+    lw_block_say(b, LW_BLOCK_FACT, "sources",
+                 "%s. docs/sources.md of lowwall says what each is, and which were read.", keys);
+}
+
+/* Room to write, and what it takes to rerun the sheet. */
+static void end(const lw_blocks *b, const char *hash) {
+  char groups[LW_HASH_HEX + 8];
+  in_groups(hash, groups, sizeof groups);
+  heading(b, "Who takes responsibility");
+  lw_block_say(b, LW_BLOCK_LINE, "name", " ");
+  lw_block_say(b, LW_BLOCK_LINE, "licence", " ");
+  lw_block_say(b, LW_BLOCK_LINE, "signature", " ");
+  lw_block_say(b, LW_BLOCK_LINE, "date", " ");
+  lw_block_say(b, LW_BLOCK_FACT, "program",
+               "lowwall %s, a pre-check by calculation. It certifies nothing and claims no "
+               "compliance with any code; the local code and a licensed engineer go before it.",
+               LW_VERSION);
+  lw_block_say(b, LW_BLOCK_FACT, "hash",
+               "%s, of what was given, the tables in effect and the version: lowwall precheck "
+               "--verify HASH SHEET says whether a sheet belongs to it.",
+               groups);
+}
+
+void lw_precheck_each(const lw_result *result, const char *hash, lw_block_taker taker, void *context) {
+  lw_cited cited = {.count = 0};
+  lw_blocks b = {result, taker, context, &cited};
+  lw_block_say(&b, LW_BLOCK_WHO, "", "%s", result->verdict.headline);
+  where(&b);
+  heights(&b);
+  lw_block_say(&b, LW_BLOCK_SECTION, "", " ");
+  lw_blocks_ground(&b);
+  lw_blocks_checks(&b);
+  lw_blocks_special(&b);
+  reasons(&b);
+  limits(&b);
+  lw_blocks_neighbours(&b);
+  cautions(&b);
+  lw_blocks_inputs(&b);
+  sources(&b);
+  end(&b, hash);
+}
+
+lw_status lw_precheck_hash(const lw_case *c, const char *directory, char hex[LW_HASH_HEX], lw_error *error) {
+  lw_text text = {0};
+  lw_status status = LW_OK;
+  const char *name;
+  lw_hash hash;
+  lw_text_addf(&text, "lowwall %s\n", LW_VERSION);
+  lw_sheet_write(c, false, &text);
+  for (size_t i = 0; status == LW_OK && (name = lw_tables_name_at(i)) != NULL; i++) {
+    lw_text_addf(&text, "\n%s\n", name);
+    status = lw_tables_csv(directory, name, &text, error);
+  }
+  if (status == LW_OK && text.failed)
+    status = lw_error_set(error, LW_NO_MEMORY, LW_REASON_NONE, "no memory left");
+  lw_hash_start(&hash);
+  lw_hash_add(&hash, text.data, text.length);
+  lw_text_free(&text);
+  if (status == LW_OK) lw_hash_end(&hash, hex);
+  return status;
+}

@@ -1,0 +1,205 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "report/parts.h"
+
+#include <math.h>
+#include <string.h>
+
+/* The checks table: each check at its worst over the situations that decide, of all joints the worst one. */
+
+typedef struct lw_row {
+  const lw_check *check;
+  const lw_situation *situation;
+} lw_row;
+
+enum { ROWS = 16 };
+
+typedef struct lw_rows {
+  int count;
+  lw_row row[ROWS];
+} lw_rows;
+
+static void keep_worst(lw_rows *rows, const lw_check *check, const lw_situation *s) {
+  for (int i = 0; i < rows->count; i++) {
+    lw_row *row = &rows->row[i];
+    if (row->check->kind != check->kind || row->check->at != check->at) continue;
+    if (lw_check_graver(check, row->check)) *row = (lw_row){check, s};
+    return;
+  }
+  if (rows->count < ROWS) rows->row[rows->count++] = (lw_row){check, s};
+}
+
+static void collect(const lw_result *result, lw_rows *rows) {
+  rows->count = 0;
+  for (int i = 0; i < result->situations.count; i++) {
+    const lw_situation *s = &result->situations.situation[i];
+    for (int k = 0; s->decides && k < s->check_count; k++) keep_worst(rows, &s->check[k], s);
+  }
+}
+
+/* Marks what is asked for from memory (m) or as this project's proposal (p). */
+static const char *mark_of(const lw_row *row) {
+  lw_seen seen = lw_check_seen(row->check, row->situation->kind);
+  if (!row->check->needs.known) return "";
+  return seen == LW_MEMORY ? "m" : seen == LW_PROPOSAL ? "p" : "";
+}
+
+/* What it has, to two decimals, or to as many as it takes not to read like what it fell short of. */
+static void print_has(const lw_check *check, char *out, size_t size) {
+  lw_page_number(check->has, out, size);
+  if (!check->has.known || check->holds != LW_FALLS_SHORT || check->has.value >= 1000.0) return;
+  double needs = check->needs.known ? check->needs.value : 1.0;
+  for (int decimals = 2; decimals < 5; decimals++) {
+    double unit = pow(10.0, -decimals), printed = round(check->has.value / unit) * unit;
+    bool crosses = check->has.value < 1.0 && printed > 1.0 - 0.5 * unit;
+    lw_number_print(out, size, check->has.value, decimals);
+    if (!crosses && printed < needs - 0.5 * unit) return;
+  }
+}
+
+static void print_row(const lw_page *page, const lw_row *row) {
+  char words[40], outcome[40], has[24], needs[24];
+  lw_check_words(row->check, words, sizeof words);
+  lw_check_outcome(row->check, outcome, sizeof outcome);
+  print_has(row->check, has, sizeof has);
+  lw_page_number(row->check->needs, needs, sizeof needs);
+  bool bad = row->check->counts && row->check->holds != LW_HOLDS;
+  lw_page_linef(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN, "  %-25s%7s%7s%-1s  %-21s%s", words, has, needs,
+                mark_of(row), outcome, lw_situation_short(row->situation->name));
+}
+
+static void legend(const lw_page *page, const lw_rows *rows) {
+  bool memory = false, proposal = false;
+  for (int i = 0; i < rows->count; i++) {
+    memory = memory || mark_of(&rows->row[i])[0] == 'm';
+    proposal = proposal || mark_of(&rows->row[i])[0] == 'p';
+  }
+  if (!memory && !proposal) return;
+  lw_page_sayf(page, "  ", "%s%s%s.", memory ? "m: asked from memory of its source, not read in print" : "",
+               memory && proposal ? "; " : "", proposal ? "p: a proposal of this project" : "");
+}
+
+/* What falling short means: it would move, it does not stand by design values, or it has less margin. */
+typedef enum shortfall { MOVES, BY_DESIGN, MARGIN } shortfall;
+
+static shortfall shortfall_of(const lw_check *check) {
+  if (lw_check_would_move(check)) return MOVES;
+  bool below = check->factored && lw_check_about_of(check->kind)->below_one && check->has.value < 1.0;
+  return below ? BY_DESIGN : MARGIN;
+}
+
+static void say_which(const lw_page *page, const lw_rows *rows, shortfall which, const char *beginning) {
+  char list[480] = "";
+  for (int i = 0; i < rows->count; i++) {
+    const lw_check *check = rows->row[i].check;
+    char words[40];
+    /* Where it tips nothing is pressed either: the tipping says it. */
+    bool follows = check->reason == LW_REASON_OUTSIDE_BASE && lw_check_about_of(check->kind)->of_pressure;
+    if (!check->counts || check->holds != LW_FALLS_SHORT || shortfall_of(check) != which) continue;
+    if (follows) continue;
+    lw_check_words(check, words, sizeof words);
+    size_t used = strlen(list);
+    lw_print(list + used, sizeof list - used, "%s%s", used ? "; " : "", words);
+  }
+  if (list[0]) lw_page_sayf(page, "  ", "%s: %s.", beginning, list);
+}
+
+static void say_unknown(const lw_page *page, const lw_rows *rows) {
+  bool said[LW_REASON_COUNT] = {false};
+  for (int i = 0; i < rows->count; i++) {
+    const lw_check *check = rows->row[i].check;
+    bool bonded = check->reason == LW_REASON_RELIES_ON_BOND;
+    if ((check->holds != LW_CANNOT_SHOW && !bonded) || said[check->reason]) continue;
+    said[check->reason] = true;
+    lw_page_sayf(page, "  ", "%s: %s.", bonded ? "Not checked" : "Cannot be shown",
+                 lw_reason_sentence(check->reason));
+  }
+}
+
+static const lw_check *worst_of(const lw_situation *s) {
+  const lw_check *worst = NULL;
+  for (int i = 0; i < s->check_count; i++) {
+    const lw_check *check = &s->check[i];
+    if (!check->counts || (!check->ratio.known && check->holds == LW_HOLDS)) continue;
+    if (!worst || lw_check_graver(check, worst)) worst = check;
+  }
+  return worst;
+}
+
+static void say_situation(const lw_page *page, const lw_situation *s) {
+  char words[40] = "nothing pushes", outcome[40] = "holds", numbers[64] = "", needs[24], has[24], prefix[40];
+  const lw_check *worst = worst_of(s);
+  if (worst) {
+    lw_check_words(worst, words, sizeof words);
+    lw_check_outcome(worst, outcome, sizeof outcome);
+    print_has(worst, has, sizeof has);
+    lw_page_number(worst->needs, needs, sizeof needs);
+    if (worst->has.known) lw_print(numbers, sizeof numbers, " (has %s, needs %s)", has, needs);
+  }
+  /* Why the wall as built decides needs no saying. */
+  bool plain = s->decides && s->kind == LW_USUAL && s->name != LW_SITUATION_OUTLET_BLOCKED;
+  lw_print(prefix, sizeof prefix, "  %-16s", lw_situation_short(s->name));
+  lw_page_sayf(page, prefix, "%s: %s %s%s%s%s", s->decides ? "decides" : "does not decide", words, outcome,
+               numbers, plain ? "" : "; ", plain ? "" : s->why);
+}
+
+/* The push that all the rest follows from, with the recheck beside it. */
+static void say_push(const lw_page *page, const lw_situation *s) {
+  const lw_stage *stage = &s->base;
+  char wedge[320], loads[96] = "";
+  bool given = stage->formula == lw_given_routine();
+  lw_print(wedge, sizeof wedge, "%s",
+           given ? "the coefficient is given as a number, and no wedge is set beside it"
+                 : "at rest there is no wedge to set beside it");
+  if (stage->status != LW_OK) return;
+  if (lw_stage_has_loads(stage))
+    lw_print(loads, sizeof loads, ", and %.2f of loads at a distance (%s)", stage->elastic.push_kn_per_m,
+             lw_load_theory_word(stage->elastic_by));
+  if (stage->wedge_known) {
+    char difference[24];
+    const char *why = lw_difference_words(stage->difference);
+    double less = stage->wedge.thrust_kn_per_m - stage->by_formula_kn_per_m;
+    lw_number_print(difference, sizeof difference, less, 2);
+    bool differ = strcmp(difference, "0.00") != 0;
+    lw_print(wedge, sizeof wedge, "%.2f by the numerical wedge, difference %s%s%s%s",
+             stage->wedge.thrust_kn_per_m, difference, differ && why[0] ? "; they differ by " : "",
+             differ ? why : "", differ ? "; the larger is used" : "");
+  }
+  lw_page_sayf(page, "  ", "Push of the soil, %s: %.2f kN/m by %s%s; %s.", lw_situation_short(s->name),
+               stage->formula_kn_per_m, stage->formula->slug, loads, wedge);
+}
+
+static void say_pushes(const lw_page *page, const lw_result *result) {
+  for (int i = 0; i < result->situations.count; i++) {
+    const lw_situation *s = &result->situations.situation[i];
+    bool wet = s->name == LW_SITUATION_OUTLET_BLOCKED;
+    bool shaken = s->name == LW_SITUATION_EARTHQUAKE;
+    if (s->name == LW_SITUATION_DRAINED || wet || shaken) say_push(page, s);
+    if (wet && s->base.status == LW_OK)
+      lw_page_sayf(page, "  ", "The water itself pushes another %.2f kN/m then.",
+                   s->base.thrust.water_kn_per_m);
+    if (shaken && s->base.status == LW_OK)
+      lw_page_sayf(page, "  ", "Of it the earthquake adds %.2f kN/m, %.2f m above the foot of its plane.",
+                   s->base.thrust.seismic_kn_per_m, s->base.thrust.seismic_height_m);
+  }
+}
+
+static void situations(const lw_page *page, const lw_result *result) {
+  lw_page_heading(page, "Case by case, the nearest to its limit in each");
+  for (int i = 0; i < result->situations.count; i++) say_situation(page, &result->situations.situation[i]);
+}
+
+void lw_text_checks(const lw_page *page, const lw_result *result) {
+  lw_rows rows;
+  collect(result, &rows);
+  lw_page_heading(page, "Checks, each at its worst over the cases that decide");
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-25s%7s%7s%-1s  %-21s%s", "", "has", "needs", "", "", "case");
+  for (int i = 0; i < rows.count; i++) print_row(page, &rows.row[i]);
+  say_which(page, &rows, MOVES, "These would move");
+  say_which(page, &rows, BY_DESIGN, "These do not stand by the design values, which hold the margin");
+  say_which(page, &rows, MARGIN, "These have less margin than asked");
+  say_unknown(page, &rows);
+  legend(page, &rows);
+  say_pushes(page, result);
+  lw_text_influence(page, result);
+  situations(page, result);
+}

@@ -1,0 +1,117 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "report/parts.h"
+
+#include <stddef.h>
+#include <string.h>
+
+/* The case said back: each value as its user would write it, with where it came from. */
+
+static bool is_angle(lw_kind kind) {
+  return kind == LW_KIND_ANGLE || kind == LW_KIND_ANGLE_OR_SHARE;
+}
+
+static bool is_pure(lw_kind kind) {
+  return kind == LW_KIND_NUMBER || kind == LW_KIND_COUNT || kind == LW_KIND_SHARE;
+}
+
+static const char *words_unit(const lw_item *item, const lw_quantity *q, double *factor) {
+  const lw_unit *unit = is_pure(q->kind) ? NULL : lw_unit_find(q->kind, item->unit, strlen(item->unit));
+  const char *si = lw_kind_unit(q->kind);
+  if (!unit && !is_pure(q->kind)) unit = lw_unit_find(q->kind, si, strlen(si));
+  *factor = unit ? unit->to_si : 1.0;
+  return unit ? unit->name : "";
+}
+
+/* A share of another angle is said as a share, and its key's value is the angle it comes to. */
+static void echo_share(const lw_result *result, const lw_quantity *q, lw_echo *echo) {
+  lw_print(echo->words, sizeof echo->words, "%.6g of the soil's angle", q->si);
+  echo->value = (lw_number){result->wall.wall_friction_rad * LW_DEG_PER_RAD, true};
+  echo->unit = "deg";
+}
+
+static void echo_quantity(const lw_result *result, const lw_quantity *q, lw_echo *echo) {
+  double factor;
+  bool angle = is_angle(q->kind);
+  echo->origin = q->origin;
+  echo->row = q->row;
+  echo->column = q->column;
+  echo->worked_out = q->origin == LW_GIVEN && q->row == LW_WORKED_OUT_ROW;
+  if (echo->item->kind == LW_KIND_ANGLE_OR_SHARE && !angle) {
+    echo_share(result, q, echo);
+    return;
+  }
+  const char *unit = words_unit(echo->item, q, &factor);
+  lw_print(echo->words, sizeof echo->words, unit[0] ? "%.6g %s" : "%.6g%s", q->si / factor, unit);
+  echo->value = (lw_number){angle ? q->si * LW_DEG_PER_RAD : q->si, true};
+  echo->unit = angle ? "deg" : lw_kind_unit(q->kind);
+}
+
+static void echo_choice(const lw_choice *choice, lw_echo *echo) {
+  echo->origin = choice->origin;
+  echo->row = choice->row;
+  echo->column = choice->column;
+  if (choice->origin != LW_ABSENT) lw_item_word(echo->item, choice->value, echo->words, sizeof echo->words);
+}
+
+static void echo_words(const lw_words *words, lw_echo *echo) {
+  echo->origin = words->origin;
+  echo->row = words->row;
+  echo->column = words->column;
+  lw_text_clean(words->text, echo->words, sizeof echo->words);
+}
+
+/* The part of a soil row that a value came from. */
+static const lw_origin_note *note_of(const lw_soil_row *row, const char *name) {
+  if (strstr(name, "weight")) return &row->weight_from;
+  if (strstr(name, "porosity")) return &row->porosity_from;
+  return strstr(name, "bearing") ? &row->bearing_from : &row->from;
+}
+
+/* A value from a table keeps its row: loads for loads, soils for all else. */
+static void find_source(const lw_result *result, const lw_quantity *q, lw_echo *echo) {
+  const lw_tables *tables = result->tables;
+  if (echo->item->part == LW_ABOUT_METHOD) return;
+  bool load = strncmp(echo->item->name, "load", 4) == 0;
+  int count = load ? tables->load_count : tables->soil_count;
+  if (q->origin == LW_GIVEN || q->table_row < 0 || q->table_row >= count) return;
+  if (q->origin == LW_ASSUMED && !load) return;
+  const lw_origin_note *from =
+      load ? &tables->load[q->table_row].from : note_of(&tables->soil[q->table_row], echo->item->name);
+  lw_print(echo->source, sizeof echo->source, "%s", from->source);
+}
+
+/* A method item that a book's conventions brought keeps the book. */
+static void find_book(const lw_result *result, lw_echo *echo) {
+  const lw_conventions_row *row =
+      lw_tables_conventions(result->tables, result->given.method_conventions.text);
+  if (echo->item->part == LW_ABOUT_METHOD && echo->origin == LW_TABLE && row)
+    lw_print(echo->source, sizeof echo->source, "%s", row->from.source);
+}
+
+static void echo_one(const lw_result *result, lw_case *c, lw_echo *echo) {
+  const lw_item *item = echo->item;
+  if (item->type == LW_ITEM_QUANTITY) {
+    const lw_quantity *q = lw_item_quantity(item, echo->number, c);
+    echo_quantity(result, q, echo);
+    find_source(result, q, echo);
+  } else if (item->type == LW_ITEM_CHOICE) {
+    echo_choice(lw_item_choice(item, echo->number, c), echo);
+  } else {
+    echo_words(lw_item_words(item, echo->number, c), echo);
+  }
+  find_book(result, echo);
+  lw_item_print_name(item, echo->number, echo->name, sizeof echo->name);
+  lw_item_print_key(item, echo->number, echo->key, sizeof echo->key);
+}
+
+void lw_echo_each(const lw_result *result, lw_echo_taker taker, void *context) {
+  lw_case c = result->given;
+  for (size_t i = 0; i < lw_item_count(); i++) {
+    const lw_item *item = lw_item_at(i);
+    for (int n = item->repeats > 0 ? 1 : 0; n <= item->repeats; n++) {
+      lw_echo echo = {.item = item, .number = n, .unit = ""};
+      echo_one(result, &c, &echo);
+      if (echo.origin != LW_ABSENT) taker(context, &echo);
+    }
+  }
+}

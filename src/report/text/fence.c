@@ -1,0 +1,141 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "report/parts.h"
+
+#include <string.h>
+
+/* The fence at the back of a bed beside the wind it was built for, and the wind on a fence. */
+
+static void row(const lw_page *page, const lw_fence *f, lw_fence_measure m) {
+  char kept[16] = "-", blocked[16] = "-";
+  if (m != LW_FENCE_HOLE) {
+    lw_print(kept, sizeof kept, "%.2f", f->lasting_ratio[LW_FENCE_DRY][m]);
+    lw_print(blocked, sizeof blocked, "%.2f", f->lasting_ratio[LW_FENCE_BLOCKED][m]);
+  }
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-27s%7.2f%7.2f %-7s%6.2f%6.2f%6s%7s", lw_fence_measure_words(m),
+                f->soil[LW_FENCE_DRY].of[m], f->wind.of[m], lw_fence_measure_unit(m),
+                f->ratio[LW_FENCE_DRY][m], f->ratio[LW_FENCE_BLOCKED][m], kept, blocked);
+}
+
+static void heights(const lw_page *page, const lw_fence *f) {
+  const lw_number *equal = f->equal_m[LW_FENCE_DRY], *kept = f->lasting_equal_m[LW_FENCE_DRY];
+  lw_page_sayf(
+      page, "  ",
+      "The soil comes to that wind when it is %.2f m high on the boards, %.2f m by its push, %.2f m by "
+      "its moment at the bottom of the hole, %.2f m by its moment at the ground; to what is kept for "
+      "good there, at %.2f m.",
+      equal[LW_FENCE_BOARD].value, equal[LW_FENCE_SHEAR].value, equal[LW_FENCE_HOLE].value,
+      equal[LW_FENCE_GROUND].value, kept[LW_FENCE_GROUND].value);
+}
+
+static void post(const lw_page *page, const lw_fence_post *p) {
+  const lw_fence_post_load *soil = &p->load[LW_FENCE_SOIL], *wind = &p->load[LW_FENCE_WIND];
+  const lw_fence_post_load *both = &p->load[LW_FENCE_SOIL_AND_WIND];
+  lw_page_sayf(
+      page, "  ",
+      "One post in the ground, %.2f m deep and %.2f m wide, has over the push: soil %.2f, wind %.2f, "
+      "both %.2f; it needs %.2f. A code allows %.2f kN for the soil, where it pushes with %.2f kN.",
+      p->hole.depth_m, p->hole.width_m, soil->has, wind->has, both->has, p->needs, soil->code_kn,
+      soil->push_kn);
+  if (soil->moment_has.known)
+    lw_page_sayf(page, "  ",
+                 "The post itself has over its moment, the soil's times %.2f: soil for good %.2f, wind %.2f, "
+                 "both %.2f; 1 is needed.",
+                 p->soil_factor, soil->moment_has.value, wind->moment_has.value, both->moment_has.value);
+}
+
+static void boards(const lw_page *page, const lw_fence_boards *b) {
+  lw_page_sayf(
+      page, "  ",
+      "The lowest boards, %.0f mm on a span of %.2f m, are bent to %.0f kPa where softwood keeps %.0f "
+      "kPa for good: has %.2f, with the outlet blocked %.2f; 1 is needed.",
+      b->thickness_m * 1000.0, b->span_m, b->stress_kpa, b->allowed_kpa, b->has, b->blocked_has);
+}
+
+static void advice(const lw_page *page, const lw_result *result) {
+  char clear[32];
+  lw_print(clear, sizeof clear, "%.0f mm ",
+           lw_known_value(result->tables, LW_FENCE_OF_CLEAR_GAP) * 1000.0);
+  lw_page_sayf(
+      page, "  ",
+      "A fence is sized by its worst gust and has nothing left, and the soil never goes away: the next "
+      "gust comes on top of it. Build a fourth side of blocks, or a lined frame on posts of its own, "
+      "%sclear of the fence, drained and with air behind it. Where the fence is a neighbour's too, the "
+      "neighbour must agree.",
+      clear);
+}
+
+/* A height without a place is that of a fence on the wall, which is the graver one. */
+static void say_whose_height(const lw_page *page, const lw_result *result) {
+  const lw_case *c = &result->given;
+  if (c->fence_height.origin != LW_GIVEN || c->fence_place.origin == LW_GIVEN || c->fence_height.si <= 0.0)
+    return;
+  lw_page_say(page, "  ",
+              "The fence height given is taken for a fence on the wall, as no place is given; with `fence "
+              "place = behind` it is the height of this fence.");
+}
+
+static void back(const lw_page *page, const lw_result *result) {
+  const lw_fence *f = &result->fence;
+  lw_page_heading(page, "The fence as the back of the bed");
+  if (f->status != LW_OK) {
+    if (f->reason == LW_REASON_NO_DEMAND)
+      lw_page_say(page, "  ",
+                  "No soil stands against it above the lower ground beside it, as the sheet has it. Give "
+                  "`fence soil height` if some does.");
+    else
+      lw_page_sayf(page, "  ", "Cannot be shown: %s.", lw_reason_sentence(f->reason));
+    advice(page, result);
+    return;
+  }
+  lw_page_sayf(
+      page, "  ",
+      "%.2f m of soil at rest, a metre run, beside the wind of %.2f kPa on %.2f m that the fence was "
+      "built for%s. 1 is as much as that wind; `wet`: with the outlet blocked; `kept`: over what is left "
+      "under a load that stays "
+      "(%.2f).",
+      f->bed.height_m, f->built_for.pressure_kpa, f->built_for.height_m,
+      f->height_known && f->exposure_known ? "" : ", as far as is known", f->lasting);
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-27s%7s%7s %-7s%6s%6s%6s%7s", "", "soil", "wind", "", "ratio", "wet",
+                "kept", "wet");
+  for (int m = 0; m < LW_FENCE_MEASURE_COUNT; m++) row(page, f, (lw_fence_measure)m);
+  say_whose_height(page, result);
+  heights(page, f);
+  post(page, &f->post);
+  boards(page, &f->boards);
+  advice(page, result);
+}
+
+static void on_wall(const lw_page *page, const lw_fence_wind *w) {
+  char holds[96] = "";
+  if (w->wall_moment_knm_per_m.known)
+    lw_print(holds, sizeof holds, ", where the wall's own weight holds %.2f", w->wall_moment_knm_per_m.value);
+  lw_page_sayf(
+      page, "  ",
+      "Wind of %.2f kPa on %.2f m pushes with %.2f kN/m: %.2f kN m/m at the fence's foot, %.2f about "
+      "the wall's toe%s. Never on the wall: give it posts of its own, %.2f m back or more.",
+      w->pressure_kpa, w->height_m, w->force_kn_per_m, w->foot_moment_knm_per_m, w->toe_moment_knm_per_m,
+      holds, w->keep_off_m);
+}
+
+static void behind(const lw_page *page, const lw_fence_wind *w) {
+  lw_page_sayf(
+      page, "  ",
+      "Wind of %.2f kPa on %.2f m: its posts push the ground with %.2f kN/m, %.2f m behind the wall. "
+      "Keep them one wall height back, %.2f m.",
+      w->pressure_kpa, w->height_m, w->force_kn_per_m, w->distance_m, w->keep_off_m);
+  if (w->clear_m.known)
+    lw_page_sayf(page, "  ", "From %.2f m on the wedge behind the wall, drained, does not take the push.",
+                 w->clear_m.value);
+}
+
+void lw_text_fence(const lw_page *page, const lw_result *result) {
+  const lw_fence *f = &result->fence;
+  if (f->on.present) {
+    lw_page_heading(page, "Wind on the fence");
+    if (f->on.on_wall)
+      on_wall(page, &f->on);
+    else
+      behind(page, &f->on);
+  }
+  if (f->back) back(page, result);
+}

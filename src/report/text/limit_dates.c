@@ -1,0 +1,42 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "report/parts.h"
+
+#include <string.h>
+
+/* When the text of a limit is from, where it was seen and when. No clock is read: who holds the page
+ * compares. */
+
+void lw_limit_ask_again(const lw_tables *tables, const lw_limit_row *row, char month[LW_MONTH_BYTES]) {
+  month[0] = '\0';
+  if (row->read[0] == '\0') return;
+  int year = 0;
+  for (int i = 0; i < 4; i++) year = 10 * year + (row->read[i] - '0');
+  year += (int)lw_known_value(tables, LW_THRESHOLD_ASK_AGAIN);
+  lw_print(month, LW_MONTH_BYTES, "%d%s", year, row->read + 4);
+}
+
+static const char *status_words(const lw_limit_row *row) {
+  static const struct {
+    const char *status, *words;
+  } each[] = {{"law", "seen in the law"},
+              {"authority", "seen on the authority's page"},
+              {"second-hand", "seen second-hand"},
+              {"memory", "from memory"}};
+  for (size_t i = 0; i < sizeof each / sizeof *each; i++)
+    if (strcmp(row->status, each[i].status) == 0) return each[i].words;
+  return "";
+}
+
+void lw_limit_print_dates(const lw_tables *tables, const lw_limit_row *row, char *out, size_t size) {
+  const char *status = status_words(row), *text = row->as_of;
+  char again[LW_MONTH_BYTES];
+  lw_limit_ask_again(tables, row, again);
+  if (status[0] == '\0')
+    lw_print(out, size, "%s", text);
+  else if (strcmp(row->status, "memory") == 0)
+    lw_print(out, size, "%s, %s: ask", text, status);
+  else if (again[0] != '\0')
+    lw_print(out, size, "%s, %s, read %s; ask again after %s", text, status, row->read, again);
+  else
+    lw_print(out, size, "%s, %s on a day not on file: ask again", text, status);
+}

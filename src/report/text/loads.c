@@ -1,0 +1,53 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "report/parts.h"
+
+/* Lines of loads behind the wall, where the sheet gives any. */
+
+bool lw_stage_has_loads(const lw_stage *stage) {
+  return stage->status == LW_OK && stage->back.plane.load_count > 0 &&
+         stage->elastic_by != LW_LOAD_PRESSURE_WEDGE;
+}
+
+const char *lw_load_theory_word(lw_load_pressure by) {
+  static const char *const words[] = {[LW_LOAD_PRESSURE_OWN] = "",
+                                      [LW_LOAD_PRESSURE_HALF_SPACE] = "half space",
+                                      [LW_LOAD_PRESSURE_DOUBLED] = "doubled",
+                                      [LW_LOAD_PRESSURE_CURVES] = "curves",
+                                      [LW_LOAD_PRESSURE_WEDGE] = "wedge"};
+  return words[by];
+}
+
+const char *lw_load_kind_word(lw_load_kind kind) {
+  static const char *const words[] = {"none", "uniform", "strip", "line", "point", "cap"};
+  return words[kind];
+}
+
+const char *lw_loads_source(const lw_result *result) {
+  const lw_stage *base = &result->situations.situation[0].base;
+  if (result->situations.count == 0 || !lw_stage_has_loads(base)) return "";
+  return base->elastic_by == LW_LOAD_PRESSURE_CURVES ? "[TERZAGHI1954 curves]"
+                                                     : "[BOUSSINESQ1885 line, strip and point]";
+}
+
+void lw_text_influence(const lw_page *page, const lw_result *result) {
+  const lw_influence *all = &result->influence;
+  double angle = all->angle_rad * LW_DEG_PER_RAD;
+  for (int i = 0; i < all->count; i++) {
+    const lw_influence_load *load = &all->load[i];
+    if (load->kind == LW_LOAD_UNIFORM || !load->heavy) continue;
+    char too_near[64] = "";
+    if (load->below_base) {
+      lw_page_sayf(page, "  ",
+                   "Load %d stands below the rear of the base: it does not push this wall, and counts only "
+                   "where ground slips below it.",
+                   load->number);
+      continue;
+    }
+    if (load->inside) lw_print(too_near, sizeof too_near, ": %.2f m too near", load->move_m);
+    lw_page_sayf(
+        page, "  ",
+        "Load %d begins %.2f m behind the top, %s the line of influence, which rises at %.0f deg from "
+        "the rear of the base and passes its level at %.2f m%s.",
+        load->number, load->distance_m, load->inside ? "inside" : "outside", angle, load->line_m, too_near);
+  }
+}

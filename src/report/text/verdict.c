@@ -1,0 +1,217 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "report/parts.h"
+
+#include <string.h>
+
+/* The head of the page, for someone who reads no further: the headline, the three answers, why. */
+
+static lw_tone tone_of(const lw_verdict *v) {
+  bool bad = v->stands != LW_HOLDS || v->who == LW_WHO_ENGINEER;
+  return bad ? LW_TONE_BAD : v->who == LW_WHO_COUNCIL ? LW_TONE_STRONG : LW_TONE_GOOD;
+}
+
+/* In every case that decides, with what fails beside them. */
+static void holds_words(const lw_result *result, char *out, size_t size) {
+  char but[120];
+  if (lw_result_fails_elsewhere(result, but, sizeof but))
+    lw_print(out, size, "by the checks that decide; but %s", but);
+  else
+    lw_print(out, size, "on paper, in every case that decides here");
+}
+
+static void short_words(const lw_result *result, char *out, size_t size) {
+  const lw_situation *s = NULL;
+  const lw_check *worst = lw_result_told(result, &s);
+  static const char *const how[] = {[LW_SHORT_OF_MARGIN] = "on paper, but with less margin than is asked",
+                                    [LW_SHORT_BY_DESIGN] = "not by the design values of its format",
+                                    [LW_SHORT_MOVES] = "no, as drawn it would move"};
+  char words[48] = "";
+  if (worst) lw_check_words(worst, words, sizeof words);
+  lw_print(out, size, "%s%s%s%s%s", how[result->verdict.falls], worst ? "; worst: " : "", words,
+           s ? ", " : "", s ? lw_situation_short(s->name) : "");
+}
+
+/* Why nobody can say, or what is worst, in the words of the table below. */
+static void stands_words(const lw_result *result, char *out, size_t size) {
+  const lw_situation *s = NULL;
+  const lw_check *worst = lw_result_governing(result, &s);
+  bool unknown = worst && worst->holds == LW_CANNOT_SHOW;
+  if (result->verdict.stands == LW_HOLDS)
+    holds_words(result, out, size);
+  else if (result->verdict.stands == LW_FALLS_SHORT || lw_result_would_move(result))
+    short_words(result, out, size);
+  else
+    lw_print(out, size, "nobody can say from this sheet%s%s", unknown ? ": " : "",
+             unknown ? lw_reason_sentence(worst->reason) : "");
+}
+
+static const char *who_words(lw_who who) {
+  switch (who) {
+  case LW_WHO_ENGINEER: return "a licensed engineer, who designs it before work starts";
+  case LW_WHO_COUNCIL: return "the council, before anything is built";
+  case LW_WHO_BUILDER: return "you do, with the authority's word that this limit is still in force";
+  }
+  return "";
+}
+
+static void answers(const lw_page *page, const lw_result *result) {
+  const lw_verdict *v = &result->verdict;
+  char stands[200];
+  stands_words(result, stands, sizeof stands);
+  lw_page_blank(page);
+  lw_page_say(page, "  What it is       ", lw_what_sentence(v->what));
+  lw_page_say(page, "  Does it stand    ", stands);
+  lw_page_say(page, "  Who answers      ", who_words(v->who));
+}
+
+/* What is wrong with a situation, by a check of it or by a stage that no check looks at. */
+static bool is_faulty(const lw_situation *s, lw_reason *reason) {
+  for (int i = 0; i < s->check_count; i++) {
+    if (!lw_check_faulty(&s->check[i])) continue;
+    *reason = s->check[i].reason;
+    return true;
+  }
+  bool any = s->base.faulty || s->pad.faulty;
+  for (int j = 0; j < s->joint_count; j++) any = any || s->joint[j].faulty;
+  *reason = LW_REASON_WEDGE_DISAGREES;
+  return any;
+}
+
+static void faulty(const lw_page *page, const lw_result *result) {
+  for (int i = 0; i < result->situations.count; i++) {
+    lw_reason reason;
+    if (!is_faulty(&result->situations.situation[i], &reason)) continue;
+    char text[200];
+    lw_print(text, sizeof text, "THIS REPORT IS FAULTY, through a fault of the program: %s.",
+             lw_reason_sentence(reason));
+    lw_page_tone(page, LW_TONE_BAD, "", text);
+    lw_page_blank(page);
+    return;
+  }
+}
+
+/* Where to read up a reason that is known. One that rests on no answer is settled by the answer, and its
+ * sources stand in the list of them. */
+static void reason(const lw_page *page, const lw_verdict_reason *r) {
+  bool own = strncmp(r->source, "[LOWWALL", 8) == 0 || r->source[0] == '\0' || r->assumed;
+  lw_page_sayf(page, r->assumed ? "  ? " : "  - ", "%s%s%s", r->text, own ? "" : " ", own ? "" : r->source);
+}
+
+static bool is_limit(const lw_verdict_reason *r) {
+  return strncmp(r->slug, "limit-", 6) == 0;
+}
+
+bool lw_reason_said_before(const lw_verdict *v, int index) {
+  for (int i = 0; i < index && is_limit(&v->reasons.reason[index]); i++) {
+    const lw_verdict_reason *r = &v->reasons.reason[i];
+    if (is_limit(r) && r->who == v->reasons.reason[index].who) return true;
+  }
+  return false;
+}
+
+/* What is refused is a reason twice, in the same words. */
+static bool said_of_standing(const lw_verdict *v, int index) {
+  for (int i = 0; i < index; i++) {
+    bool other = v->reasons.reason[i].answer != v->reasons.reason[index].answer;
+    if (other && strcmp(v->reasons.reason[i].text, v->reasons.reason[index].text) == 0) return true;
+  }
+  return false;
+}
+
+static bool belongs(const lw_verdict *v, int index, lw_answer answer, lw_who who) {
+  const lw_verdict_reason *r = &v->reasons.reason[index];
+  return r->answer == answer && (answer != LW_ANSWER_WHO || r->who == who) &&
+         !lw_reason_said_before(v, index);
+}
+
+static int first_of(const lw_verdict *v, lw_answer answer) {
+  for (int i = 0; i < v->reasons.count; i++) {
+    if (v->reasons.reason[i].answer == answer) return i;
+  }
+  return -1;
+}
+
+/* At the head stand the reasons that are known and, whatever it rests on, the one that comes first: it alone
+ * settles the answer. The others that rest on no answer would bury the checks; they stand further down. */
+static bool at_head(const lw_verdict *v, int index) {
+  return !v->reasons.reason[index].assumed || index == first_of(v, v->reasons.reason[index].answer);
+}
+
+static void reasons_of(const lw_page *page, const lw_verdict *v, lw_answer answer, lw_who who, bool head) {
+  for (int i = 0; i < v->reasons.count; i++) {
+    if (!belongs(v, i, answer, who) || at_head(v, i) != head) continue;
+    if (said_of_standing(v, i))
+      lw_page_say(page, v->reasons.reason[i].assumed ? "  ? " : "  - ", "What is said of whether it stands.");
+    else
+      reason(page, &v->reasons.reason[i]);
+  }
+}
+
+static int count_resting(const lw_verdict *v, lw_answer answer) {
+  int count = 0;
+  for (int i = 0; i < v->reasons.count; i++) {
+    const lw_verdict_reason *r = &v->reasons.reason[i];
+    count += belongs(v, i, answer, r->who) && !at_head(v, i) ? 1 : 0;
+  }
+  return count;
+}
+
+static void group(const lw_page *page, const lw_verdict *v, lw_answer answer, const char *title) {
+  int resting = count_resting(v, answer);
+  if (first_of(v, answer) < 0) return;
+  lw_page_linef(page, LW_TONE_PLAIN, " %s", title);
+  /* The gravest first. */
+  for (int who = LW_WHO_ENGINEER; who >= LW_WHO_BUILDER; who--) {
+    if (answer == LW_ANSWER_WHO || who == LW_WHO_BUILDER) reasons_of(page, v, answer, (lw_who)who, true);
+  }
+  if (resting > 0) {
+    lw_page_sayf(page, "  ? ", "and %d more that rest%s on an answer not known; see \"Not known\" below",
+                 resting, resting == 1 ? "s" : "");
+  }
+}
+
+static bool any_assumed(const lw_verdict *v) {
+  for (int i = 0; i < v->reasons.count; i++) {
+    if (v->reasons.reason[i].assumed) return true;
+  }
+  return false;
+}
+
+void lw_text_headline(const lw_page *page, const lw_result *result) {
+  faulty(page, result);
+  lw_page_tone(page, tone_of(&result->verdict), "", result->verdict.headline);
+  if (result->tables->replaced[0])
+    lw_page_sayf(page, "", "Made with replaced tables: %s.", result->tables->replaced);
+}
+
+void lw_text_verdict(const lw_page *page, const lw_result *result) {
+  const lw_verdict *v = &result->verdict;
+  answers(page, result);
+  lw_page_heading(page, any_assumed(v) ? "Why  (? rests on an answer that is not known)" : "Why");
+  group(page, v, LW_ANSWER_WHAT, "What it is");
+  group(page, v, LW_ANSWER_STANDS, "Whether it stands");
+  group(page, v, LW_ANSWER_WHO, "Who answers for it");
+}
+
+static void resting(const lw_page *page, const lw_verdict *v, lw_answer answer, lw_who who,
+                    const char *title) {
+  bool any = false;
+  for (int i = 0; i < v->reasons.count; i++) any = any || (belongs(v, i, answer, who) && !at_head(v, i));
+  if (!any) return;
+  lw_page_linef(page, LW_TONE_PLAIN, " %s", title);
+  reasons_of(page, v, answer, who, false);
+}
+
+void lw_text_resting(const lw_page *page, const lw_result *result) {
+  const lw_verdict *v = &result->verdict;
+  int count = 0;
+  for (int answer = LW_ANSWER_WHAT; answer <= LW_ANSWER_WHO; answer++)
+    count += count_resting(v, (lw_answer)answer);
+  if (count == 0) return;
+  lw_page_heading(page, "Not known, and therefore taken as the worse");
+  resting(page, v, LW_ANSWER_WHAT, LW_WHO_BUILDER, "What it is");
+  resting(page, v, LW_ANSWER_STANDS, LW_WHO_BUILDER, "Whether it stands");
+  resting(page, v, LW_ANSWER_WHO, LW_WHO_ENGINEER, "Each alone would call for an engineer");
+  resting(page, v, LW_ANSWER_WHO, LW_WHO_COUNCIL, "Each alone would call for the council");
+  resting(page, v, LW_ANSWER_WHO, LW_WHO_BUILDER, "Who answers for it");
+}

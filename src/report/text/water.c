@@ -1,0 +1,112 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "report/parts.h"
+
+#include <math.h>
+
+/* Water in the bed, where the sheet gives cause to speak of it, and where nobody may dig. */
+
+static const double MM = 1000.0;
+
+static void say_storm(const lw_page *page, const lw_storm *s) {
+  lw_page_sayf(page, "  ",
+               "%.0f mm of rain raises the water in this bed by %.0f mm, to %.0f mm below the top%s. That is "
+               "rain on the bed itself, in soil that takes up %.0f %% of its volume; a slope or a downpipe "
+               "above it brings more.",
+               s->rain_m * MM, s->rise_m * MM, s->water_depth_m * MM, s->spills ? ", where it spills" : "",
+               s->porosity * 100.0);
+}
+
+static const lw_situation *blocked_of(const lw_result *result) {
+  for (int i = 0; i < result->situations.count; i++) {
+    const lw_situation *s = &result->situations.situation[i];
+    if (s->name == LW_SITUATION_OUTLET_BLOCKED) return s;
+  }
+  return NULL;
+}
+
+/* The gravest of each kind: base, pad and joints together. */
+static const lw_water_limit *gravest(const lw_water_limits *limits, lw_check_kind kind) {
+  const lw_water_limit *worst = NULL;
+  for (int i = 0; i < limits->count; i++) {
+    const lw_water_limit *limit = &limits->limit[i];
+    if (limit->kind == kind && (!worst || lw_water_limit_graver(limit, worst))) worst = limit;
+  }
+  return worst;
+}
+
+static void say_limit(const lw_page *page, const lw_result *result, const lw_water_limit *limit) {
+  char words[40], prefix[40], level[120] = "";
+  const lw_check check = {.kind = limit->kind, .at = limit->at, .joint = limit->joint};
+  bool anyway = isfinite(result->wall.site.water_depth_m);
+  lw_check_words(&check, words, sizeof words);
+  lw_print(prefix, sizeof prefix, "  %-25s", words);
+  switch (limit->state) {
+  case LW_WATER_STANDS_FULL:
+    lw_print(level, sizeof level, "stands full, the water %.0f mm below the top", limit->depth_m.value * MM);
+    break;
+  case LW_WATER_FALLS_AT:
+    lw_print(level, sizeof level, "stands until the water is %.0f mm below the top",
+             limit->depth_m.value * MM);
+    break;
+  case LW_WATER_FALLS_DRY:
+    lw_print(level, sizeof level, "falls short %s",
+             anyway ? "with no more water than stands there already" : "even dry");
+    break;
+  case LW_WATER_NOT_SHOWN: lw_print(level, sizeof level, "cannot be shown"); break;
+  }
+  lw_page_say(page, prefix, level);
+}
+
+static void say_limits(const lw_page *page, const lw_result *result) {
+  lw_page_say(page, "  ",
+              "How high the water may stand before a check falls short of what is asked with the outlet "
+              "blocked:");
+  for (int kind = 0; kind < LW_CHECK_KIND_COUNT; kind++) {
+    const lw_water_limit *limit = gravest(&result->water_limits, (lw_check_kind)kind);
+    if (limit) say_limit(page, result, limit);
+  }
+}
+
+static void say_seepage(const lw_page *page, const lw_rain_seepage *of) {
+  const lw_seepage *p = &of->push;
+  lw_page_sayf(
+      page, "  ",
+      "Steady rain seeping to a drain that works pushes %.2f kN/m level (coefficient %.2f), between "
+      "%.2f dry (%.2f) and %.2f with water up to the ground (%.2f). It decides nothing: a drain that "
+      "works is not a blocked one, but in heavy rain this soil is not dry either.",
+      p->seeping_kn_per_m, p->seeping_k, p->dry_kn_per_m, p->dry_k, p->blocked_kn_per_m, p->blocked_k);
+}
+
+static bool any_level(const lw_water_limits *limits) {
+  for (int i = 0; i < limits->count; i++)
+    if (limits->limit[i].state == LW_WATER_FALLS_AT) return true;
+  return false;
+}
+
+void lw_text_water(const lw_page *page, const lw_result *result) {
+  const lw_situation *blocked = blocked_of(result);
+  bool storm = result->storm.rain_m > 0.0;
+  bool seeps = result->seepage.looked_at && result->seepage.status == LW_OK;
+  bool limits = blocked && result->water_limits.count > 0 &&
+                (storm || blocked->decides || any_level(&result->water_limits));
+  if (!storm && !limits && !seeps) return;
+  lw_page_heading(page, "Water in the bed");
+  if (storm) say_storm(page, &result->storm);
+  if (limits) say_limits(page, result);
+  if (seeps) say_seepage(page, &result->seepage);
+}
+
+void lw_text_keep_out(const lw_page *page, const lw_result *result) {
+  const lw_trench *t = &result->trench;
+  if (t->keep_out_depth_m > 0.0)
+    lw_page_sayf(
+        page, "  - ",
+        "Do not dig deeper than %.0f mm below the ground in front within %.2f m of the toe; a deeper "
+        "trench stays farther off than its floor lies below the base.",
+        t->keep_out_depth_m * MM, t->keep_out_distance_m);
+  else
+    lw_page_sayf(page, "  - ",
+                 "Do not dig in front within %.2f m of the toe; beyond, a trench stays farther off than its "
+                 "floor lies below the base.",
+                 t->keep_out_distance_m);
+}

@@ -1,0 +1,167 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "report/figures/slip.h"
+
+#include <math.h>
+
+#include "working.h"
+
+/* The worst circle of a situation, slice by slice: few slices, which can be followed by hand. */
+
+static void circle(const lw_page *page, const lw_slip *slip) {
+  const lw_slip_circle *c = &slip->circle;
+  lw_page_sayf(
+      page, "  ",
+      "The worst of %d circles: centre xc = %.4f m, yc = %.4f m, radius Rc = %.4f m; out of the ground "
+      "at x = %.3f m, into it at x = %.3f m.",
+      slip->circles, c->centre_x_m, c->centre_y_m, c->radius_m, c->exit_x_m, c->entry_x_m);
+}
+
+static const char GIVEN[] = "  %2s %8s %9s %9s %7s %8s %7s %6s %6s%8s";
+
+static void given_heads(const lw_page *page, bool shaken) {
+  lw_page_say(
+      page, "  ",
+      "Each slice: x its middle, dx its width, dl the arc below it, sl [1 + kl/6 + 3 kl^2/40 + 15 kl^3/336] "
+      "over its chord sl with kl = sl^2/(4 Rc^2), al its base's slope, sin al = (x - xc)/Rc, Ws its weight "
+      "with what stands on it, u, c and phi at its base.");
+  if (shaken) lw_page_say(page, "  ", "yw is the level of its weight.");
+  lw_page_linef(page, LW_TONE_PLAIN, GIVEN, "", "x", "dx", "dl", "al", "Ws", "u", "c", "phi",
+                shaken ? "yw" : "");
+  lw_page_linef(page, LW_TONE_PLAIN, GIVEN, "", "m", "m", "m", "deg", "kN/m", "kPa", "kPa", "deg",
+                shaken ? "m" : "");
+}
+
+static void given(const lw_page *page, const lw_slip_view *view, int number) {
+  const lw_slip_slice *s = &view->list.slice[number];
+  char level[24] = "";
+  if (view->seismic > 0.0) lw_number_print(level, sizeof level, s->weight_y_m, 4);
+  lw_page_linef(page, LW_TONE_PLAIN, "  %2d %8.4f %#9.5g %#9.5g %7.2f %8.4f %7.3f %6.2f %6.2f%8s", number + 1,
+                s->x_m, s->width_m, s->length_m, asin(s->sine) * LW_DEG_PER_RAD, s->weight_kn_per_m,
+                s->pore_kpa, s->cohesion_kpa, atan(s->tan_friction) * LW_DEG_PER_RAD, level);
+}
+
+static const char FORCES[] = "  %4s %9s%9s %9s %9s %9s";
+
+static void forces_heads(const lw_page *page, const lw_slip_view *view) {
+  bool shaken = view->seismic > 0.0, bishop = view->slip.bishop > 0.0;
+  if (shaken)
+    lw_page_sayf(page, "  ", "D = Ws sin al, De = kh Ws (yc - yw)/Rc with kh = %.4f.", view->seismic);
+  lw_page_sayf(page, "  ",
+               "%sTo = c dl + N tan phi with N = Ws dx/dl%s - u dl, not below 0, by ordinary slices.",
+               shaken ? "" : "D = Ws sin al. ", shaken ? " - kh Ws sin al" : "");
+  if (bishop)
+    lw_page_sayf(
+        page, "  ",
+        "Tb = [c dx + (Ws - u dx) tan phi]/ma by Bishop, the bracket not below 0, with ma = dx/dl + sin "
+        "al tan phi/F and F = %.6f.",
+        view->slip.bishop);
+  lw_page_linef(page, LW_TONE_PLAIN, FORCES, "", "D", shaken ? "De" : "", "To", bishop ? "ma" : "",
+                bishop ? "Tb" : "");
+  lw_page_linef(page, LW_TONE_PLAIN, FORCES, "", "kN/m", shaken ? "kN/m" : "", "kN/m", "",
+                bishop ? "kN/m" : "");
+}
+
+/* A number of a column, where the column is there. */
+static const char *cell(char out[24], double value, bool there) {
+  out[0] = '\0';
+  if (there) lw_number_print(out, 24, value, 4);
+  return out;
+}
+
+static void forces(const lw_page *page, const lw_slip_view *view, const char *name, const lw_slip_forces *f) {
+  char d[24], e[24], o[24], m[24], b[24];
+  bool bishop = view->slip.bishop > 0.0;
+  lw_page_linef(page, LW_TONE_PLAIN, FORCES, name, cell(d, f->driving_kn_per_m, true),
+                cell(e, f->shaken_kn_per_m, view->seismic > 0.0), cell(o, f->ordinary_kn_per_m, true),
+                cell(m, f->m_alpha, bishop && f->m_alpha > 0.0), cell(b, f->bishop_kn_per_m, bishop));
+}
+
+static void all_forces(const lw_page *page, const lw_slip_view *view) {
+  lw_slip_forces sum = {0};
+  forces_heads(page, view);
+  for (int i = 0; i < view->list.count; i++) {
+    char name[8];
+    lw_slip_forces f =
+        lw_slip_forces_of(&view->list.slice[i], &view->slip.circle, view->seismic, view->slip.bishop);
+    sum.driving_kn_per_m += f.driving_kn_per_m;
+    sum.shaken_kn_per_m += f.shaken_kn_per_m;
+    sum.ordinary_kn_per_m += f.ordinary_kn_per_m;
+    sum.bishop_kn_per_m += f.bishop_kn_per_m;
+    lw_print(name, sizeof name, "%d", i + 1);
+    forces(page, view, name, &f);
+  }
+  forces(page, view, "sums", &sum);
+}
+
+/* The factors of these slices, as the method found them. */
+static void factors(const lw_page *page, const lw_result *result, const lw_slip_view *view) {
+  lw_page to = *page;
+  lw_working working = lw_page_working(&to);
+  lw_slip again;
+  lw_page_sayf(page, "  ", "ST is the sum of To, SD of D%s.", view->seismic > 0.0 ? " and De" : "");
+  if (view->slip.bishop > 0.0)
+    lw_page_say(
+        page, "  ",
+        "SB is the sum of Tb with the F before, g by how much SB/SD rises with it, (sum of Tb sin al tan "
+        "phi/ma)/(F^2 SD), by which Newton's rule goes on until F stays.");
+  (void)lw_slip_of_slices(&view->list, &view->slip.circle, view->seismic, result->wall.method.slip, &again,
+                          &working);
+}
+
+static void search(const lw_page *page, const lw_slip *slip) {
+  char bishop[40] = "";
+  if (slip->bishop > 0.0) lw_print(bishop, sizeof bishop, " and Bishop %.4f", slip->bishop);
+  lw_page_sayf(page, "  ", "With the %d slices of the search: ordinary %.4f%s.", slip->slice_count,
+               slip->ordinary, bishop);
+}
+
+/* What the set of factors makes of the circle's own factor. */
+static void by_set(const lw_page *page, const lw_result *result, const lw_situation *s) {
+  double found = lw_slip_factor(&s->slip, result->wall.method.slip);
+  for (int i = 0; i < s->check_count; i++) {
+    const lw_check *check = &s->check[i];
+    if (check->kind != LW_CHECK_SLIP || !check->has.known || !check->factored || !s->slip_set) continue;
+    lw_page_sayf(page, "  ", "Strengths, loads and weights%s are those to design with under the set %s.",
+                 s->slip_light ? ", favourable as a whole," : "", s->slip_set->format);
+    if (fabs(check->has.value / found - 1.0) > 1e-9)
+      lw_page_sayf(page, "  ", "has = %.4f x %.4f = %.4f, the set's factor on what holds", found,
+                   check->has.value / found, check->has.value);
+  }
+}
+
+static bool bed_may_slide(const lw_situation *s) {
+  for (int i = 0; i < s->check_count; i++)
+    if (s->check[i].kind == LW_CHECK_SLIDING && s->check[i].at == LW_AT_GROUND && s->check[i].has.known)
+      return true;
+  return false;
+}
+
+static void bed(const lw_page *page, const lw_result *result, const lw_situation *s) {
+  lw_page to = *page;
+  lw_working working = lw_page_working(&to);
+  if (!bed_may_slide(s)) return;
+  lw_page_blank(page);
+  lw_page_say(page, " ", "The bed as one body on the slope below it, in its weakest soil");
+  lw_situation_bed_write(&result->wall, result->tables, s, &working);
+}
+
+void lw_working_slip(const lw_page *page, const lw_result *result, const lw_situation *s) {
+  lw_slip_view view;
+  bed(page, result, s);
+  if (!lw_slip_shown(result, s, &view)) return;
+  lw_page_blank(page);
+  lw_page_say(page, " ", "Slip of wall and ground along a circle");
+  circle(page, &s->slip);
+  if (view.light_kn_per_m3 > 0.0)
+    lw_page_sayf(
+        page, "  ",
+        "In front of the wall the ground weighs its light end, %.1f kN/m3 moist, in each slice where that "
+        "holds more than it drives.",
+        view.light_kn_per_m3);
+  given_heads(page, view.seismic > 0.0);
+  for (int i = 0; i < view.list.count; i++) given(page, &view, i);
+  all_forces(page, &view);
+  factors(page, result, &view);
+  search(page, &s->slip);
+  by_set(page, result, s);
+}

@@ -1,0 +1,73 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "fence_parts.h"
+
+#include <math.h>
+
+#include "wall/wind.h"
+
+/* Wind: what a fence was built for, and what it does to the wall below or before it. */
+
+/* How far, in heights, and how finely the end of the wedge is looked for. */
+static const double FARTHEST = 40.0, CLEAR_STEP_M = 0.005, NOTHING_KN_PER_M = 1e-6;
+
+static bool stands(const lw_case *c) {
+  return c->fence_height.origin != LW_ABSENT && c->fence_height.si > 0.0;
+}
+
+static bool is_behind(const lw_case *c) {
+  return c->fence_place.origin != LW_ABSENT && c->fence_place.value == LW_FENCE_BEHIND;
+}
+
+void lw_fence_built_for(const lw_case *c, const lw_tables *tables, lw_fence *fence) {
+  bool exposed = c->wind_exposure.origin == LW_GIVEN;
+  double known = c->wind_pressure.origin == LW_GIVEN ? c->wind_pressure.si : NAN;
+  fence->height_known = c->fence_height.origin == LW_GIVEN && stands(c) && is_behind(c);
+  fence->exposure_known = exposed || isfinite(known);
+  fence->built_for = (lw_fence_gust){
+      .pressure_kpa = isfinite(known) ? known
+                                      : lw_wind_pressure(tables, exposed ? c->wind_exposure.value
+                                                                         : LW_EXPOSURE_SHELTERED),
+      .height_m = fence->height_known ? c->fence_height.si : lw_known_value(tables, LW_FENCE_OF_LEAST_HEIGHT),
+      .hole_m = fence->bed.hole_m};
+}
+
+void lw_fence_find_wind(const lw_tables *tables, const lw_wall *wall, lw_fence_wind *wind) {
+  const lw_section *section = &wall->section;
+  const lw_wall_wind *blows = &wall->wind;
+  *wind = (lw_fence_wind){.present = blows->present, .on_wall = !blows->behind};
+  if (!wind->present) return;
+  double height = blows->height_m;
+  wind->height_m = height;
+  wind->pressure_kpa = blows->pressure_kpa;
+  wind->end_factor = blows->end_factor;
+  wind->force_kn_per_m = wind->pressure_kpa * height;
+  wind->foot_moment_knm_per_m = wind->force_kn_per_m * height / 2.0;
+  wind->toe_moment_knm_per_m = wind->force_kn_per_m * (section->height_m + height / 2.0);
+  if (section->known) wind->wall_moment_knm_per_m = (lw_number){lw_section_moment(section), true};
+  wind->distance_m = blows->distance_m;
+  wind->keep_off_m = lw_known_value(tables, LW_FENCE_OF_KEEP_OFF) * section->height_m;
+}
+
+static double thrust_with(lw_plane plane, double push_kn_per_m, double distance_m) {
+  lw_wedge wedge;
+  if (push_kn_per_m > 0.0)
+    plane.load[plane.load_count++] =
+        (lw_plane_load){.near_m = distance_m, .far_m = distance_m, .push_kn_per_m = push_kn_per_m};
+  return lw_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL) == LW_OK ? wedge.thrust_kn_per_m : NAN;
+}
+
+void lw_fence_clear(const lw_situations *situations, lw_fence_wind *wind) {
+  const lw_stage *base = &situations->situation[0].base;
+  wind->clear_m.known = false;
+  if (!wind->present || wind->on_wall || base->status != LW_OK || !base->wedge_known) return;
+  lw_plane plane = base->back.plane;
+  if (plane.load_count >= LW_SITE_LOAD_MAX) return;
+  double alone = thrust_with(plane, 0.0, 0.0), near = 0.0, far = FARTHEST * plane.height_m;
+  if (!(thrust_with(plane, wind->force_kn_per_m, far) <= alone + NOTHING_KN_PER_M)) return;
+  while (far - near > CLEAR_STEP_M) {
+    double middle = 0.5 * (near + far);
+    bool takes = thrust_with(plane, wind->force_kn_per_m, middle) > alone + NOTHING_KN_PER_M;
+    *(takes ? &near : &far) = middle;
+  }
+  wind->clear_m = (lw_number){far, true};
+}
