@@ -17,15 +17,15 @@ typedef enum lw_origin { LW_ABSENT, LW_GIVEN, LW_TABLE, LW_ASSUMED } lw_origin;
 
 /* Where on the sheet: row 0 is the command line, and column then counts its items. */
 typedef struct lw_quantity {
-  double si;         /* meaningless while absent */
+  double si; /* meaningless while absent */
   lw_origin origin;
-  lw_kind kind;      /* of this value: an angle-or-share says here which it is */
+  lw_kind kind; /* of this value: an angle-or-share says here which it is */
   int row, column;
-  int table_row;     /* row of the table it came from, -1 otherwise */
+  int table_row; /* row of the table it came from, -1 otherwise */
 } lw_quantity;
 
 typedef struct lw_choice {
-  int value;         /* index into the item's list of words */
+  int value; /* index into the item's list of words */
   lw_origin origin;
   int row, column;
 } lw_choice;
@@ -48,10 +48,18 @@ typedef enum lw_wall_kind { LW_WALL_COURSES, LW_WALL_SECTION } lw_wall_kind;
 typedef enum lw_fixing { LW_FIXING_DRY, LW_FIXING_BONDED } lw_fixing;
 typedef enum lw_joints { LW_JOINTS_OPEN, LW_JOINTS_SEALED } lw_joints;
 typedef enum lw_load_kind {
-  LW_LOAD_NONE, LW_LOAD_UNIFORM, LW_LOAD_STRIP, LW_LOAD_LINE, LW_LOAD_POINT, LW_LOAD_CAP
+  LW_LOAD_NONE,
+  LW_LOAD_UNIFORM,
+  LW_LOAD_STRIP,
+  LW_LOAD_LINE,
+  LW_LOAD_POINT,
+  LW_LOAD_CAP
 } lw_load_kind;
 typedef enum lw_pressure_method {
-  LW_PRESSURE_RANKINE, LW_PRESSURE_COULOMB, LW_PRESSURE_WEDGE, LW_PRESSURE_AT_REST
+  LW_PRESSURE_RANKINE,
+  LW_PRESSURE_COULOMB,
+  LW_PRESSURE_WEDGE,
+  LW_PRESSURE_AT_REST
 } lw_pressure_method;
 typedef enum lw_plane_choice { LW_PLANE_OWN, LW_PLANE_HEEL, LW_PLANE_BACK } lw_plane_choice;
 typedef enum lw_direction { LW_DIRECTION_OWN, LW_DIRECTION_LEVEL } lw_direction;
@@ -59,30 +67,45 @@ typedef enum lw_counted { LW_COUNTED, LW_NOT_COUNTED } lw_counted;
 typedef enum lw_surcharge_on_heel { LW_SURCHARGE_PUSHES, LW_SURCHARGE_PRESSES } lw_surcharge_on_heel;
 typedef enum lw_passive_as { LW_PASSIVE_RESISTANCE, LW_PASSIVE_OFF_PUSH } lw_passive_as;
 typedef enum lw_passive_by {
-  LW_PASSIVE_OWN, LW_PASSIVE_LOG_SPIRAL, LW_PASSIVE_ANNEX_C, LW_PASSIVE_BY_RANKINE, LW_PASSIVE_BY_COULOMB
+  LW_PASSIVE_OWN,
+  LW_PASSIVE_LOG_SPIRAL,
+  LW_PASSIVE_ANNEX_C,
+  LW_PASSIVE_BY_RANKINE,
+  LW_PASSIVE_BY_COULOMB
 } lw_passive_by;
 typedef enum lw_active_by { LW_ACTIVE_OWN, LW_ACTIVE_ANNEX_C } lw_active_by;
 typedef enum lw_overconsolidation { LW_OCR_MAYNE_KULHAWY, LW_OCR_EN1997 } lw_overconsolidation;
 typedef enum lw_uplift_as { LW_UPLIFT_MOMENT, LW_UPLIFT_OFF_RESISTANCE } lw_uplift_as;
 typedef enum lw_base_pressure {
-  LW_BASE_OWN,          /* effective with a theory of bearing, no tension with a presumptive value */
+  LW_BASE_OWN, /* effective with a theory of bearing, no tension with a presumptive value */
   LW_BASE_NO_TENSION,
   LW_BASE_LINEAR,
   LW_BASE_EFFECTIVE
 } lw_base_pressure;
 typedef enum lw_bearing_method {
-  LW_BEARING_PRESUMPTIVE, LW_BEARING_TERZAGHI, LW_BEARING_MEYERHOF, LW_BEARING_HANSEN, LW_BEARING_VESIC,
+  LW_BEARING_PRESUMPTIVE,
+  LW_BEARING_TERZAGHI,
+  LW_BEARING_MEYERHOF,
+  LW_BEARING_HANSEN,
+  LW_BEARING_VESIC,
   LW_BEARING_EN1997
 } lw_bearing_method;
-typedef enum lw_n_gamma {  /* own: the method's own; given: a number, never a word of a sheet */
-  LW_N_GAMMA_OWN, LW_N_GAMMA_MEYERHOF, LW_N_GAMMA_HANSEN, LW_N_GAMMA_VESIC, LW_N_GAMMA_EN1997,
-  LW_N_GAMMA_GIVEN
+typedef enum lw_n_gamma { /* own: the method's own; given: a number, never a word of a sheet */
+                          LW_N_GAMMA_OWN,
+                          LW_N_GAMMA_MEYERHOF,
+                          LW_N_GAMMA_HANSEN,
+                          LW_N_GAMMA_VESIC,
+                          LW_N_GAMMA_EN1997,
+                          LW_N_GAMMA_GIVEN
 } lw_n_gamma;
 typedef enum lw_own_or_none { LW_OWN, LW_NONE } lw_own_or_none;
 typedef enum lw_bearing_on { LW_BEARING_GROSS, LW_BEARING_NET } lw_bearing_on;
-typedef enum lw_load_pressure {  /* how a load at a distance reaches the wall */
-  LW_LOAD_PRESSURE_OWN, LW_LOAD_PRESSURE_HALF_SPACE, LW_LOAD_PRESSURE_DOUBLED, LW_LOAD_PRESSURE_CURVES,
-  LW_LOAD_PRESSURE_WEDGE
+typedef enum lw_load_pressure { /* how a load at a distance reaches the wall */
+                                LW_LOAD_PRESSURE_OWN,
+                                LW_LOAD_PRESSURE_HALF_SPACE,
+                                LW_LOAD_PRESSURE_DOUBLED,
+                                LW_LOAD_PRESSURE_CURVES,
+                                LW_LOAD_PRESSURE_WEDGE
 } lw_load_pressure;
 typedef enum lw_slip_method { LW_SLIP_BISHOP, LW_SLIP_ORDINARY, LW_SLIP_NOT } lw_slip_method;
 typedef enum lw_crack { LW_CRACK_DRY, LW_CRACK_WET, LW_CRACK_TRIANGLE } lw_crack;
@@ -95,13 +118,15 @@ typedef struct lw_case_soil {
 } lw_case_soil;
 
 typedef struct lw_case_load {
-  lw_words name;     /* a row of tables/loads.csv */
+  lw_words name; /* a row of tables/loads.csv */
   lw_choice kind;
   lw_quantity pressure, force, push, near_edge, far_edge, distance, below_ground;
-  lw_quantity height;  /* of what is stacked or held, for a row that gives a pressure a metre */
+  lw_quantity height; /* of what is stacked or held, for a row that gives a pressure a metre */
 } lw_case_load;
 
-typedef struct lw_case_point { lw_quantity x, y; } lw_case_point;
+typedef struct lw_case_point {
+  lw_quantity x, y;
+} lw_case_point;
 
 /* The plan, for the order and the pegs only: runs of face in order, with the soil on the left of who walks
  * along them. Checks are of one metre of straight wall and read none of this. */
@@ -111,8 +136,12 @@ typedef enum lw_plan_line { LW_LINE_BASE, LW_LINE_TOP } lw_plan_line;
 typedef enum lw_half_unit { LW_HALF_CUT, LW_HALF_SOLD } lw_half_unit;
 typedef enum lw_corner_unit { LW_CORNER_TURNED, LW_CORNER_CUT, LW_CORNER_HANDED } lw_corner_unit;
 
-typedef struct lw_case_run { lw_quantity length, radius, cap_depth; } lw_case_run;
-typedef struct lw_case_step { lw_quantity distance, courses; } lw_case_step;
+typedef struct lw_case_run {
+  lw_quantity length, radius, cap_depth;
+} lw_case_run;
+typedef struct lw_case_step {
+  lw_quantity distance, courses;
+} lw_case_step;
 
 typedef struct lw_case_order {
   lw_case_run run[LW_RUN_MAX];
@@ -129,64 +158,100 @@ typedef struct lw_case_order {
   lw_quantity saw_kerf, barrow_mass, barrow_volume, skip_volume;
 } lw_case_order;
 
-typedef struct lw_case {
+/* Who asks, and about which wall. */
+typedef struct lw_case_about {
   lw_words title, mark, place, note;
+} lw_case_about;
 
-  lw_choice site_behind, site_back, other_wall_side, site_above, vehicle_access, water_held, mapped_land,
-      reactive_soil, works, heritage, earthquakes, vibration, drains_next_door;
-  lw_quantity level_difference, boundary_distance, building_distance, other_wall_distance,
-      other_wall_height, fence_height, public_way_distance, service_distance, waterbody_distance,
-      pool_barrier_distance;
+/* The place, and what stands near. */
+typedef struct lw_case_site {
+  lw_choice behind, back, other_wall_side, above, vehicle_access, water_held, mapped_land, reactive_soil,
+      works, heritage, earthquakes, vibration, drains_next_door;
+  lw_quantity level_difference, boundary_distance, building_distance, other_wall_distance, other_wall_height,
+      public_way_distance, service_distance, waterbody_distance, pool_barrier_distance;
+} lw_case_site;
 
-  lw_choice fence_place, wind_exposure, fence_run_end;
-  lw_quantity fence_distance, fence_soil_height, wind_pressure, post_spacing, post_depth, post_width,
-      post_moment, post_section, board_thickness, board_span, fence_permanent_factor;
+/* A fence, screen or hedge, its posts and boards, and the wind on it. */
+typedef struct lw_case_fence {
+  lw_choice place, wind_exposure, run_end;
+  lw_quantity height, distance, soil_height, wind_pressure, post_spacing, post_depth, post_width, post_moment,
+      post_section, board_thickness, board_span, permanent_factor;
+} lw_case_fence;
 
-  lw_choice wall_kind;
-  lw_quantity wall_height, wall_embedment, wall_friction, wall_unit_weight;
+typedef struct lw_case_wall {
+  lw_choice kind;
+  lw_quantity height, embedment, friction, unit_weight;
+} lw_case_wall;
 
-  lw_quantity course_count, block_height, block_depth, block_length, block_unit_weight, block_mass, setback,
-      base_course_count, base_course_depth, fill_unit_weight, face_shell_thickness, cap_height, cap_depth,
-      cap_overhang, cap_unit_weight, joint_friction, joint_shear, key_strength;
+/* A wall of blocks: base courses, courses, cap, and what holds in the joints. */
+typedef struct lw_case_courses {
+  lw_quantity count, block_height, block_depth, block_length, block_unit_weight, block_mass, setback,
+      base_count, base_depth, fill_unit_weight, face_shell_thickness, cap_height, cap_depth, cap_overhang,
+      cap_unit_weight, joint_friction, joint_shear, key_strength;
   lw_choice cap_fixing, people_on_cap;
+} lw_case_courses;
 
+/* Any other wall, by its widths and batters or by its points. */
+typedef struct lw_case_shape {
   lw_quantity top_width, base_width, face_batter, back_batter, toe_length, heel_length, slab_thickness;
   lw_case_point point[LW_POINT_MAX];
+} lw_case_shape;
 
-  lw_quantity pad_width, pad_thickness, pad_spread;
-  lw_words pad_material;
+typedef struct lw_case_pad {
+  lw_quantity width, thickness, spread;
+  lw_words material;
+} lw_case_pad;
 
-  lw_quantity ground_slope, ground_slope_run, soil_below_top, front_slope, cut_depth, fill_depth, stone_width;
+/* The ground behind, below and in front, and a trench that may be dug there. */
+typedef struct lw_case_ground {
+  lw_quantity slope, slope_run, soil_below_top, front_slope, cut_depth, fill_depth, stone_width;
   lw_case_soil soil[LW_SOIL_MAX];
   lw_case_soil footing;
-  lw_quantity base_friction, base_adhesion, allowable_bearing;
+  lw_quantity base_friction, base_adhesion, allowable_bearing, trench_depth, trench_distance;
+} lw_case_ground;
 
-  lw_quantity water_depth, front_water_depth, overflow_below_top, water_unit_weight, drain_outlets,
-      outlet_level;
+typedef struct lw_case_water {
+  lw_quantity depth, front_depth, overflow_below_top, unit_weight, drain_outlets, outlet_level;
   lw_choice wall_joints, ground_drains;
-  lw_quantity storm_rain, drainable_porosity, trench_depth, trench_distance;
+  lw_quantity storm_rain, drainable_porosity;
+} lw_case_water;
 
-  lw_case_load load[LW_LOAD_MAX];
-  lw_quantity seismic_horizontal, seismic_vertical;
+typedef struct lw_case_earthquake {
+  lw_quantity horizontal, vertical;
+} lw_case_earthquake;
 
+/* How the wall is built: what compacts the soil behind it, in which layers. */
+typedef struct lw_case_building {
   lw_words plant;
   lw_quantity plant_mass, plant_force, plant_width, plant_distance, layer_thickness, bed_width;
+} lw_case_building;
 
-  lw_choice method_pressure, method_plane, method_thrust_direction, method_thrust_vertical,
-      method_soil_on_heel,
-      method_surcharge_on_heel, method_passive_as, method_uplift_as, method_base_pressure, method_bearing,
-      method_n_gamma, method_depth_factors, method_inclination_factors, method_bearing_on, method_crack;
-  lw_quantity method_passive, method_base_friction, method_base_cohesion, method_uplift;
-  lw_words method_format, method_conventions;
-  lw_quantity method_seismic_height;
-  lw_choice method_passive_by, method_active_by, method_overconsolidation;
-  lw_choice method_slip;
+/* How it is worked out, for a student with a handbook. */
+typedef struct lw_case_method {
+  lw_choice pressure, plane, thrust_direction, thrust_vertical, soil_on_heel, surcharge_on_heel, passive_as,
+      uplift_as, base_pressure, bearing, n_gamma, depth_factors, inclination_factors, bearing_on, crack,
+      passive_by, active_by, overconsolidation, slip, load_pressure;
+  lw_quantity passive, base_friction, base_cohesion, uplift, seismic_height, influence_line, n_gamma_value,
+      coefficient;
+  lw_words format, conventions;
+} lw_case_method;
 
+typedef struct lw_case {
+  lw_case_about about;
+  lw_case_site site;
+  lw_case_fence fence;
+  lw_case_wall wall;
+  lw_case_courses courses;
+  lw_case_shape shape;
+  lw_case_pad pad;
+  lw_case_ground ground;
+  lw_case_water water;
+  lw_case_load load[LW_LOAD_MAX];
+  lw_case_earthquake earthquake;
+  lw_case_building building;
+  lw_case_method method;
   lw_case_order order;
-  lw_choice method_load_pressure;
-  lw_quantity method_influence_line, method_n_gamma_value, method_coefficient;
-
-  bool settled;      /* lw_case_settle has filled in what was left out */
+  bool settled; /* lw_case_settle has filled in what was left out */
 } lw_case;
 
 #ifdef __cplusplus

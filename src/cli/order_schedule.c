@@ -31,7 +31,7 @@ static void begin(listing *l) {
 static void write_faults(listing *l, const lw_case *c, const lw_faults *faults) {
   char mark[LW_WORDS_MAX * 2];
   size_t used = 0;
-  for (const char *from = c->mark.text; *from != '\0'; from++) {
+  for (const char *from = c->about.mark.text; *from != '\0'; from++) {
     if (*from == '"') mark[used++] = '"';
     mark[used++] = *from;
   }
@@ -42,11 +42,11 @@ static void write_faults(listing *l, const lw_case *c, const lw_faults *faults) 
   if (l->asked->json)
     lw_report_row_faults_json(c, faults, &l->text);
   else if (l->asked->csv)
-    lw_text_addf(&l->text, "\"%s%s\",fault,\"%s\"%s\n", lw_cell_runs(c->mark.text) ? "'" : "",
-                 mark, lw_fault_slug_name(faults->fault[0].slug),
+    lw_text_addf(&l->text, "\"%s%s\",fault,\"%s\"%s\n", lw_cell_runs(c->about.mark.text) ? "'" : "", mark,
+                 lw_fault_slug_name(faults->fault[0].slug),
                  l->asked->page == LW_PAGE_ORDER ? ",,,,,,," : ",,,,,,");
   else
-    lw_text_addf(&l->text, "%s: no list, its row of the schedule has faults.\n", c->mark.text);
+    lw_text_addf(&l->text, "%s: no list, its row of the schedule has faults.\n", c->about.mark.text);
 }
 
 static void list_row(void *context, int row, const lw_case *c, const lw_faults *faults) {

@@ -117,7 +117,7 @@ static lw_capping begin(const lw_laying *laying, const lw_case *c) {
   const lw_tables *tables = laying->tables;
   return (lw_capping){.laying = laying,
                       .length_m = c->order.cap_length.si,
-                      .overhang_m = c->cap_overhang.si,
+                      .overhang_m = c->courses.cap_overhang.si,
                       .point_least_deg = lw_known_value(tables, LW_ORDERING_MITRE_POINT_LEAST),
                       .piece_least_m = lw_known_value(tables, LW_ORDERING_CAP_PIECE_LEAST),
                       .joint_least_m = lw_known_value(tables, LW_ORDERING_CAP_JOINT_LEAST)};
@@ -135,7 +135,7 @@ static void warn_of_joints(const lw_capping *k) {
 void lw_order_caps(const lw_laying *laying, const lw_result *result) {
   const lw_case *c = &result->given;
   lw_order *order = laying->order;
-  order->has_cap = c->cap_height.origin != LW_ABSENT && c->cap_height.si > 0.0;
+  order->has_cap = c->courses.cap_height.origin != LW_ABSENT && c->courses.cap_height.si > 0.0;
   if (!order->has_cap) return;
   lw_capping k = begin(laying, c);
   order->cap_overhang_m = k.overhang_m;

@@ -10,7 +10,7 @@
 /* Lines of blocks and caps. */
 
 static double mass_of(const lw_case *c, double depth_m) {
-  return c->block_unit_weight.si * 1000.0 / 9.80665 * lw_case_block_m3(c, depth_m);
+  return c->courses.block_unit_weight.si * 1000.0 / 9.80665 * lw_case_block_m3(c, depth_m);
 }
 
 static bool has_curve(const lw_plan *plan) {
@@ -88,8 +88,8 @@ static void blocks_of(const lw_take_off *t, bool base, double unit_kg) {
 
 static void caps_of(const lw_take_off *t, lw_cap_sort *sort) {
   lw_order *order = t->laying->order;
-  double kg_per_m3 = t->c->cap_unit_weight.si * 1000.0 / 9.80665;
-  sort->mass_kg = kg_per_m3 * t->o->cap_length.si * sort->depth_m * t->c->cap_height.si;
+  double kg_per_m3 = t->c->courses.cap_unit_weight.si * 1000.0 / 9.80665;
+  sort->mass_kg = kg_per_m3 * t->o->cap_length.si * sort->depth_m * t->c->courses.cap_height.si;
   order->cap_mass_kg = fmax(order->cap_mass_kg, sort->mass_kg);
   lw_order_line line = {.kind = LW_LINE_CAPS};
   line.cap_depth_m = order->cap_sort_count > 1 ? sort->depth_m : 0.0;
@@ -104,7 +104,7 @@ static void caps(const lw_take_off *t) {
   lw_order *order = t->laying->order;
   if (!order->has_cap) return;
   for (int i = 0; i < order->cap_sort_count; i++) caps_of(t, &order->cap_sort[i]);
-  if (t->c->cap_fixing.value != LW_FIXING_BONDED) return;
+  if (t->c->courses.cap_fixing.value != LW_FIXING_BONDED) return;
   double bead = t->o->adhesive_bead.si * 0.5;
   lw_line_put(t,
               &(lw_order_line){.kind = LW_LINE_ADHESIVE,

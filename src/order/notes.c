@@ -30,8 +30,8 @@ static void note_mitres(const lw_laying *laying) {
 /* Along a level top the ground that rises in front may come to it. */
 static void note_ground(const lw_laying *laying, const lw_case *c) {
   const lw_plan *plan = laying->plan;
-  double cap = c->cap_height.origin != LW_ABSENT ? c->cap_height.si : 0.0;
-  double top = plan->courses * plan->course_m + cap, low = c->wall_embedment.si;
+  double cap = c->courses.cap_height.origin != LW_ABSENT ? c->courses.cap_height.si : 0.0;
+  double top = plan->courses * plan->course_m + cap, low = c->wall.embedment.si;
   double over = low + fabs(plan->fall_m) - top;
   if (!plan->falls || over < -LW_TAKEN_UP) return;
   lw_order_note_add(laying->order, &(lw_order_note){.kind = LW_NOTE_GROUND_OVER_TOP,
@@ -62,8 +62,8 @@ void lw_order_notes(const lw_laying *laying, const lw_result *result) {
   if (order->has_cap && covered < laying->plan->depth_m - 0.0005)
     lw_order_note_add(order, &(lw_order_note){.kind = LW_NOTE_CAP_NARROW, .length_m = covered});
   double least = lw_known_value(laying->tables, LW_ORDERING_PAD_LOW_WALL);
-  if (c->pad_thickness.origin != LW_GIVEN || !(c->pad_thickness.si > 0.0))
+  if (c->pad.thickness.origin != LW_GIVEN || !(c->pad.thickness.si > 0.0))
     lw_order_note_add(order, &(lw_order_note){.kind = LW_NOTE_NO_PAD, .length_m = least});
-  if (c->stone_width.origin != LW_GIVEN || !(c->stone_width.si > 0.0))
+  if (c->ground.stone_width.origin != LW_GIVEN || !(c->ground.stone_width.si > 0.0))
     lw_order_note_add(order, &(lw_order_note){.kind = LW_NOTE_NO_STONE});
 }

@@ -133,12 +133,12 @@ static void levels(const lw_laying *laying, const lw_result *result, double top_
   const lw_plan *plan = laying->plan;
   const lw_case *c = &result->given;
   lw_pegs *pegs = &laying->order->pegs;
-  bool pad = c->pad_thickness.origin == LW_GIVEN;
+  bool pad = c->pad.thickness.origin == LW_GIVEN;
   double bedding = pad ? c->order.bedding_thickness.si : 0.0;
-  double cap = c->cap_height.origin != LW_ABSENT ? c->cap_height.si : 0.0;
+  double cap = c->courses.cap_height.origin != LW_ABSENT ? c->courses.cap_height.si : 0.0;
   put_level(pegs, LW_LEVEL_TOP, 0, top_m);
   if (cap > 0.0) put_level(pegs, LW_LEVEL_UNDER_CAP, 0, top_m - cap);
-  put_level(pegs, LW_LEVEL_GROUND, 0, c->wall_embedment.si);
+  put_level(pegs, LW_LEVEL_GROUND, 0, c->wall.embedment.si);
   if (plan->solid) put_level(pegs, LW_LEVEL_UNDER_WALL, 0, 0.0);
   for (int i = 0; i < plan->courses && !plan->solid; i++)
     put_level(pegs, LW_LEVEL_UNDER_COURSE, i + 1, i * plan->course_m);
@@ -149,13 +149,13 @@ static void levels(const lw_laying *laying, const lw_result *result, double top_
   }
   if (!pad) return;
   put_level(pegs, LW_LEVEL_PAD_TOP, 0, -bedding);
-  put_level(pegs, LW_LEVEL_DIG_BOTTOM, 0, -bedding - c->pad_thickness.si);
+  put_level(pegs, LW_LEVEL_DIG_BOTTOM, 0, -bedding - c->pad.thickness.si);
   for (int i = 0; i < plan->step_count; i++) {
     double at = plan->step[i].at_m;
     int upper = lw_plan_raised(plan, at, true), under = lw_plan_raised(plan, at, false);
     double pad_top = (upper > under ? upper : under) * plan->course_m - bedding;
     put_level(pegs, LW_LEVEL_STEP_PAD_TOP, i + 1, pad_top);
-    put_level(pegs, LW_LEVEL_STEP_DIG_BOTTOM, i + 1, pad_top - c->pad_thickness.si);
+    put_level(pegs, LW_LEVEL_STEP_DIG_BOTTOM, i + 1, pad_top - c->pad.thickness.si);
   }
 }
 
@@ -176,7 +176,7 @@ void lw_order_pegs(const lw_laying *laying, const lw_result *result) {
   const lw_plan *plan = laying->plan;
   const lw_case *c = &result->given;
   lw_pegs *pegs = &laying->order->pegs;
-  double cap = c->cap_height.origin != LW_ABSENT ? c->cap_height.si : 0.0;
+  double cap = c->courses.cap_height.origin != LW_ABSENT ? c->courses.cap_height.si : 0.0;
   double top = plan->courses * plan->course_m + cap;
   place_pegs(plan, pegs, top);
   double lean_share = lw_known_value(laying->tables, LW_THRESHOLD_MOVEMENT_ALARM);

@@ -128,7 +128,7 @@ static void take_runs(const lw_case *c, lw_plan *plan) {
     r->length_m = given->length.si;
     r->radius_m = given->radius.origin != LW_ABSENT ? given->radius.si : 0.0;
     r->turn_rad = o->turn[plan->run_count].origin != LW_ABSENT ? o->turn[plan->run_count].si : 0.0;
-    double cap = c->cap_depth.origin != LW_ABSENT ? c->cap_depth.si : 0.0;
+    double cap = c->courses.cap_depth.origin != LW_ABSENT ? c->courses.cap_depth.si : 0.0;
     r->cap_depth_m = given->cap_depth.origin != LW_ABSENT ? given->cap_depth.si : cap;
     plan->run_count++;
   }
@@ -151,17 +151,17 @@ static void take_solid(const lw_case *c, lw_plan *plan) {
 
 static void take_blocks(const lw_case *c, lw_plan *plan) {
   const lw_case_order *o = &c->order;
-  plan->unit_m = c->block_length.si;
+  plan->unit_m = c->courses.block_length.si;
   plan->gap_m = o->joint_gap.si;
   plan->module_m = plan->unit_m + plan->gap_m;
   plan->tail_m = o->tail_length.si;
-  plan->depth_m = c->block_depth.si;
-  bool base = c->base_course_count.origin != LW_ABSENT && c->base_course_depth.origin != LW_ABSENT;
-  plan->base_courses = base ? (int)lround(c->base_course_count.si) : 0;
-  plan->base_depth_m = plan->base_courses > 0 ? c->base_course_depth.si : plan->depth_m;
-  plan->course_m = c->block_height.si;
-  plan->courses = (int)lround(c->course_count.si);
-  plan->setback_m = c->setback.si;
+  plan->depth_m = c->courses.block_depth.si;
+  bool base = c->courses.base_count.origin != LW_ABSENT && c->courses.base_depth.origin != LW_ABSENT;
+  plan->base_courses = base ? (int)lround(c->courses.base_count.si) : 0;
+  plan->base_depth_m = plan->base_courses > 0 ? c->courses.base_depth.si : plan->depth_m;
+  plan->course_m = c->courses.block_height.si;
+  plan->courses = (int)lround(c->courses.count.si);
+  plan->setback_m = c->courses.setback.si;
   plan->end_setback_m = o->end_setback.si;
   plan->curve_gap_m = o->curve_gap.si;
 }
@@ -287,7 +287,7 @@ static lw_status hold_steps(const lw_case *c, const lw_plan *plan, lw_faults *fa
 
 lw_status lw_plan_build(const lw_case *c, lw_plan *plan, lw_faults *faults) {
   lw_plan work = {0};
-  (c->wall_kind.value == LW_WALL_COURSES ? take_blocks : take_solid)(c, &work);
+  (c->wall.kind.value == LW_WALL_COURSES ? take_blocks : take_solid)(c, &work);
   take_runs(c, &work);
   lw_status status = close_or_leave(c, &work, faults);
   if (status != LW_OK) return status;

@@ -48,11 +48,11 @@ static lw_base_part part_of(const lw_take_off *t, double from_m, double to_m) {
   p.depth_m = lw_plan_depth(plan, p.raised);
   p.free_ends = plan->closed ? 0 : (from_m <= 0.0 ? 1 : 0) + (to_m >= plan->length_m ? 1 : 0);
   double beyond = t->pad_m > 0.0 ? t->o->pad_beyond.si : 0.0;
-  bool width = t->pad_m > 0.0 && c->pad_width.origin == LW_GIVEN;
-  p.pad_front_m = width ? fmin(beyond, fmax(0.0, (c->pad_width.si - p.depth_m) / 2.0)) : beyond;
-  p.pad_rear_m = width ? c->pad_width.si - p.pad_front_m : p.depth_m + beyond;
+  bool width = t->pad_m > 0.0 && c->pad.width.origin == LW_GIVEN;
+  p.pad_front_m = width ? fmin(beyond, fmax(0.0, (c->pad.width.si - p.depth_m) / 2.0)) : beyond;
+  p.pad_rear_m = width ? c->pad.width.si - p.pad_front_m : p.depth_m + beyond;
   p.dig_rear_m = fmax(p.pad_rear_m, p.depth_m + t->stone_m);
-  p.ground_m = ground_over(plan, middle, p.raised, c->wall_embedment.si);
+  p.ground_m = ground_over(plan, middle, p.raised, c->wall.embedment.si);
   return p;
 }
 
@@ -95,11 +95,11 @@ lw_take_off lw_take_off_begin(const lw_laying *laying, const lw_result *result) 
   const lw_case *c = &result->given;
   const lw_plan *plan = laying->plan;
   lw_take_off t = {.laying = laying, .c = c, .o = &c->order, .tables = laying->tables};
-  t.pad_m = c->pad_thickness.origin == LW_GIVEN ? c->pad_thickness.si : 0.0;
-  t.stone_m = c->stone_width.origin == LW_GIVEN ? c->stone_width.si : 0.0;
+  t.pad_m = c->pad.thickness.origin == LW_GIVEN ? c->pad.thickness.si : 0.0;
+  t.stone_m = c->ground.stone_width.origin == LW_GIVEN ? c->ground.stone_width.si : 0.0;
   t.bedding_m = t.pad_m > 0.0 ? c->order.bedding_thickness.si : 0.0;
   t.step_under_m = t.pad_m > 0.0 ? lw_known_value(t.tables, LW_ORDERING_STEP_UNDER) : 0.0;
-  double cap = c->cap_height.origin != LW_ABSENT ? c->cap_height.si : 0.0;
+  double cap = c->courses.cap_height.origin != LW_ABSENT ? c->courses.cap_height.si : 0.0;
   t.high_m = plan->courses * plan->course_m + cap;
   if (plan->solid)
     rears_of_solid(&t, &result->wall.section);

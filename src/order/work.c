@@ -24,8 +24,8 @@ static void ground(const lw_laying *laying, const lw_case *c) {
   add(order, LW_WORK_DATUM);
   add(order, LW_WORK_DIG);
   add(order, LW_WORK_LOOK_AT_DIG);
-  if (c->pad_thickness.origin != LW_GIVEN) return;
-  add_of(order, LW_WORK_PAD, c->pad_thickness.si);
+  if (c->pad.thickness.origin != LW_GIVEN) return;
+  add_of(order, LW_WORK_PAD, c->pad.thickness.si);
   if (order->plan.step_count > 0)
     add_of(order, LW_WORK_PAD_AT_STEPS, lw_known_value(laying->tables, LW_ORDERING_STEP_UNDER));
   add(order, LW_WORK_LOOK_AT_PAD);
@@ -60,7 +60,8 @@ static void finish(const lw_laying *laying, const lw_case *c) {
     add(order, LW_WORK_PIPE);
     add(order, LW_WORK_LOOK_AT_PIPE);
   }
-  if (c->stone_width.origin == LW_GIVEN && c->stone_width.si > 0.0) add(order, LW_WORK_LOOK_AT_STONE);
+  if (c->ground.stone_width.origin == LW_GIVEN && c->ground.stone_width.si > 0.0)
+    add(order, LW_WORK_LOOK_AT_STONE);
   if (order->has_cap) add(order, LW_WORK_CAPS);
   add(order, LW_WORK_HAND_OVER);
   add(order, LW_WORK_READ_AGAIN);

@@ -30,13 +30,13 @@ static had_by had_by_of(const lw_item *item) {
   switch (item->part) {
   case LW_ABOUT_SOIL: return BY_EACH_SOIL;
   case LW_ABOUT_COURSES:
-    if (item->offset == offsetof(lw_case, people_on_cap)) {
+    if (item->offset == offsetof(lw_case, courses.people_on_cap)) {
       return BY_ALL;
     }
     return of_cap ? BY_COURSES_WITH_CAP : BY_COURSES;
   case LW_ABOUT_SECTION: return BY_SECTION_OF_PARTS;
   case LW_ABOUT_PAD: return BY_PAD;
-  default: return item->offset == offsetof(lw_case, wall_unit_weight) ? BY_SECTION : BY_ALL;
+  default: return item->offset == offsetof(lw_case, wall.unit_weight) ? BY_SECTION : BY_ALL;
   }
 }
 
@@ -64,21 +64,21 @@ static double taken(const lw_tables *tables, size_t offset, double otherwise) {
     size_t offset;
     double si;
   } rows[] = {
-      {offsetof(lw_case, soil[0].friction), behind->friction_rad},
-      {offsetof(lw_case, soil[0].unit_weight), behind->unit_weight_kn_per_m3},
-      {offsetof(lw_case, soil[0].light_unit_weight), behind->light_unit_weight_kn_per_m3},
-      {offsetof(lw_case, soil[0].saturated_unit_weight), behind->saturated_unit_weight_kn_per_m3},
-      {offsetof(lw_case, footing.friction), under->friction_rad},
-      {offsetof(lw_case, footing.unit_weight), behind->unit_weight_kn_per_m3},
-      {offsetof(lw_case, footing.light_unit_weight), behind->light_unit_weight_kn_per_m3},
-      {offsetof(lw_case, footing.saturated_unit_weight), behind->saturated_unit_weight_kn_per_m3},
-      {offsetof(lw_case, allowable_bearing), under->allowable_bearing_kpa},
-      {offsetof(lw_case, base_friction), lw_known_interface(tables, LW_ASSUMED_BASE)->friction_low},
-      {offsetof(lw_case, joint_friction), lw_known_interface(tables, LW_ASSUMED_JOINT)->friction_low},
-      {offsetof(lw_case, wall_friction), atan(lw_known_interface(tables, LW_ASSUMED_WALL)->friction_low)},
-      {offsetof(lw_case, block_unit_weight), block},
-      {offsetof(lw_case, cap_unit_weight), block},
-      {offsetof(lw_case, wall_unit_weight), block},
+      {offsetof(lw_case, ground.soil[0].friction), behind->friction_rad},
+      {offsetof(lw_case, ground.soil[0].unit_weight), behind->unit_weight_kn_per_m3},
+      {offsetof(lw_case, ground.soil[0].light_unit_weight), behind->light_unit_weight_kn_per_m3},
+      {offsetof(lw_case, ground.soil[0].saturated_unit_weight), behind->saturated_unit_weight_kn_per_m3},
+      {offsetof(lw_case, ground.footing.friction), under->friction_rad},
+      {offsetof(lw_case, ground.footing.unit_weight), behind->unit_weight_kn_per_m3},
+      {offsetof(lw_case, ground.footing.light_unit_weight), behind->light_unit_weight_kn_per_m3},
+      {offsetof(lw_case, ground.footing.saturated_unit_weight), behind->saturated_unit_weight_kn_per_m3},
+      {offsetof(lw_case, ground.allowable_bearing), under->allowable_bearing_kpa},
+      {offsetof(lw_case, ground.base_friction), lw_known_interface(tables, LW_ASSUMED_BASE)->friction_low},
+      {offsetof(lw_case, courses.joint_friction), lw_known_interface(tables, LW_ASSUMED_JOINT)->friction_low},
+      {offsetof(lw_case, wall.friction), atan(lw_known_interface(tables, LW_ASSUMED_WALL)->friction_low)},
+      {offsetof(lw_case, courses.block_unit_weight), block},
+      {offsetof(lw_case, courses.cap_unit_weight), block},
+      {offsetof(lw_case, wall.unit_weight), block},
   };
   for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
     if (rows[i].offset == offset) return rows[i].si;
@@ -108,9 +108,8 @@ void lw_defaults_gather(const lw_tables *tables, lw_defaults *defaults) {
     if (value->choice) {
       value->as.choice = (lw_choice){.value = (int)item->assumed, .origin = LW_ASSUMED};
     } else {
-      value->as.quantity =
-          lw_assumed(item->kind == LW_KIND_ANGLE_OR_SHARE ? LW_KIND_ANGLE : item->kind,
-                     taken(tables, item->offset, item->assumed));
+      value->as.quantity = lw_assumed(item->kind == LW_KIND_ANGLE_OR_SHARE ? LW_KIND_ANGLE : item->kind,
+                                      taken(tables, item->offset, item->assumed));
     }
   }
 }
@@ -131,14 +130,14 @@ static void fill_in(const lw_default_value *from, void *where) {
 
 void lw_settle_defaults(lw_settling *s) {
   lw_case *c = s->c;
-  bool courses = c->wall_kind.value == LW_WALL_COURSES;
+  bool courses = c->wall.kind.value == LW_WALL_COURSES;
   const int times[HAD_BY_COUNT] = {
       [BY_ALL] = 1,
       [BY_COURSES] = courses ? 1 : 0,
-      [BY_COURSES_WITH_CAP] = courses && c->cap_height.origin != LW_ABSENT ? 1 : 0,
+      [BY_COURSES_WITH_CAP] = courses && c->courses.cap_height.origin != LW_ABSENT ? 1 : 0,
       [BY_SECTION] = courses ? 0 : 1,
       [BY_SECTION_OF_PARTS] = !courses && s->point_count == 0 ? 1 : 0,
-      [BY_PAD] = c->pad_thickness.origin != LW_ABSENT ? 1 : 0,
+      [BY_PAD] = c->pad.thickness.origin != LW_ABSENT ? 1 : 0,
       [BY_EACH_SOIL] = s->soil_count,
   };
   for (int i = 0; i < s->defaults->count; i++) {

@@ -4,7 +4,7 @@
 static const lw_item items[] = {
     {.part = LW_ABOUT_SEISMIC,
      .name = "seismic horizontal",
-     NUMBER(seismic_horizontal),
+     NUMBER(earthquake.horizontal),
      RANGE(0.0, 1.0),
      .assumed = 0.0,
      .unit = "",
@@ -13,7 +13,7 @@ static const lw_item items[] = {
      .question = ""},
     {.part = LW_ABOUT_SEISMIC,
      .name = "seismic vertical",
-     NUMBER(seismic_vertical),
+     NUMBER(earthquake.vertical),
      RANGE(-0.9, 0.9),
      .assumed = 0.0,
      .unit = "",

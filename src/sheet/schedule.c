@@ -83,7 +83,7 @@ static void resolve(lw_schedule *s, const char *text, size_t length, int row, in
     col->place = (size_t)((const char *)lw_item_place(item, col->number, &s->c) - (const char *)&s->c);
     col->size = sizes[item->type];
     s->row_size += col->size;
-    if (col->place == offsetof(lw_case, mark)) s->mark_column = at;
+    if (col->place == offsetof(lw_case, about.mark)) s->mark_column = at;
   }
 }
 
@@ -139,15 +139,15 @@ static void forget_row(lw_schedule *s) {
 static void hold_mark(lw_schedule *s, int row) {
   lw_cell_place place = {row, s->mark_column};
   if (s->mark_column == 0) return;
-  if (s->c.mark.text[0] == '\0') {
+  if (s->c.about.mark.text[0] == '\0') {
     lw_faults_add(&s->row_faults, LW_FAULT_NO_MARK, place, "mark", "",
                   "a mark for each wall, or no such column");
     return;
   }
-  lw_marked marked = lw_marks_add(&s->marks, s->c.mark.text);
+  lw_marked marked = lw_marks_add(&s->marks, s->c.about.mark.text);
   s->no_memory = s->no_memory || marked == LW_MARK_NO_MEMORY;
   if (marked == LW_MARK_TWICE)
-    lw_faults_add(&s->row_faults, LW_FAULT_DUPLICATE_MARK, place, "mark", s->c.mark.text,
+    lw_faults_add(&s->row_faults, LW_FAULT_DUPLICATE_MARK, place, "mark", s->c.about.mark.text,
                   "a mark that no row above has");
 }
 

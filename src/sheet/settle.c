@@ -20,8 +20,8 @@ static void forget_filled_in(lw_case *c) {
 }
 
 static bool any_filled_in(const lw_case *c) {
-  return c->wall_kind.origin == LW_ASSUMED || c->water_unit_weight.origin == LW_ASSUMED ||
-         c->method_pressure.origin == LW_ASSUMED || c->works.origin == LW_ASSUMED;
+  return c->wall.kind.origin == LW_ASSUMED || c->water.unit_weight.origin == LW_ASSUMED ||
+         c->method.pressure.origin == LW_ASSUMED || c->site.works.origin == LW_ASSUMED;
 }
 
 void lw_settle_unknown_row(lw_settling *s, const lw_words *words, const char *list) {
@@ -34,19 +34,19 @@ void lw_settle_unknown_row(lw_settling *s, const lw_words *words, const char *li
 
 void lw_settle_names(lw_settling *s) {
   lw_case *c = s->c;
-  if (c->place.origin == LW_GIVEN && !lw_tables_has_place(s->tables, c->place.text)) {
-    lw_settle_unknown_row(s, &c->place, "places");
+  if (c->about.place.origin == LW_GIVEN && !lw_tables_has_place(s->tables, c->about.place.text)) {
+    lw_settle_unknown_row(s, &c->about.place, "places");
   }
-  if (c->pad_material.origin == LW_GIVEN && lw_tables_material(s->tables, c->pad_material.text) == NULL) {
-    lw_settle_unknown_row(s, &c->pad_material, "materials");
+  if (c->pad.material.origin == LW_GIVEN && lw_tables_material(s->tables, c->pad.material.text) == NULL) {
+    lw_settle_unknown_row(s, &c->pad.material, "materials");
   }
-  if (c->plant.origin == LW_GIVEN && lw_tables_plant(s->tables, c->plant.text) == NULL) {
-    lw_settle_unknown_row(s, &c->plant, "plant");
+  if (c->building.plant.origin == LW_GIVEN && lw_tables_plant(s->tables, c->building.plant.text) == NULL) {
+    lw_settle_unknown_row(s, &c->building.plant, "plant");
   }
-  if (c->method_format.origin != LW_GIVEN) {
-    c->method_format = (lw_words){.text = "lowwall", .origin = LW_ASSUMED};
-  } else if (!lw_tables_has_format(s->tables, c->method_format.text)) {
-    lw_settle_unknown_row(s, &c->method_format, "formats");
+  if (c->method.format.origin != LW_GIVEN) {
+    c->method.format = (lw_words){.text = "lowwall", .origin = LW_ASSUMED};
+  } else if (!lw_tables_has_format(s->tables, c->method.format.text)) {
+    lw_settle_unknown_row(s, &c->method.format, "formats");
   }
 }
 
@@ -61,7 +61,7 @@ lw_status lw_case_settle_in_place(const lw_tables *tables, const lw_defaults *de
   lw_settle_kind(&s);
   lw_settle_soils(&s);
   lw_settle_loads(&s);
-  if (c->wall_kind.value == LW_WALL_COURSES) {
+  if (c->wall.kind.value == LW_WALL_COURSES) {
     lw_settle_courses(&s);
   } else {
     lw_settle_section(&s);

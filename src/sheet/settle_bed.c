@@ -10,11 +10,11 @@ static bool told(const lw_quantity *q) {
 
 void lw_settle_bed(lw_settling *s) {
   lw_case *c = s->c;
-  bool courses = c->wall_kind.value == LW_WALL_COURSES && c->course_count.origin != LW_ABSENT;
-  if (!courses || c->pad_thickness.origin != LW_ABSENT || !told(&c->footing.friction)) {
+  bool courses = c->wall.kind.value == LW_WALL_COURSES && c->courses.count.origin != LW_ABSENT;
+  if (!courses || c->pad.thickness.origin != LW_ABSENT || !told(&c->ground.footing.friction)) {
     return;
   }
-  bool low = c->course_count.si < lw_known_value(s->tables, LW_ORDERING_LOW_WALL_COURSES) + 0.5;
+  bool low = c->courses.count.si < lw_known_value(s->tables, LW_ORDERING_LOW_WALL_COURSES) + 0.5;
   lw_known_row taken = low ? LW_ORDERING_PAD_LOW_WALL : LW_ORDERING_PAD_HIGH_WALL;
-  c->pad_thickness = lw_assumed(LW_KIND_LENGTH, lw_known_value(s->tables, taken));
+  c->pad.thickness = lw_assumed(LW_KIND_LENGTH, lw_known_value(s->tables, taken));
 }

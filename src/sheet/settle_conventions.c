@@ -22,7 +22,7 @@ static void mark(const lw_item *item, lw_case *c, int table_row) {
 
 /* One `item=value` of the row. */
 static void take(lw_settling *s, char *text, int table_row) {
-  const lw_words *word = &s->c->method_conventions;
+  const lw_words *word = &s->c->method.conventions;
   char *equals = strchr(text, '=');
   int number = 0, given;
   if (equals == NULL) {
@@ -46,7 +46,7 @@ static void take(lw_settling *s, char *text, int table_row) {
 }
 
 void lw_settle_conventions(lw_settling *s) {
-  const lw_words *word = &s->c->method_conventions;
+  const lw_words *word = &s->c->method.conventions;
   if (word->origin != LW_GIVEN) return;
   const lw_conventions_row *row = lw_tables_conventions(s->tables, word->text);
   if (row == NULL) {

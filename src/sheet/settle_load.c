@@ -135,7 +135,7 @@ static void assume_load(lw_settling *s) {
   if (s->load_count >= LW_LOAD_MAX) {
     return;
   }
-  bool vehicle = c->vehicle_access.origin != LW_GIVEN || c->vehicle_access.value == LW_YES;
+  bool vehicle = c->site.vehicle_access.origin != LW_GIVEN || c->site.vehicle_access.value == LW_YES;
   lw_known_row assumed = vehicle ? LW_LOAD_OF_VEHICLE : LW_LOAD_OF_GARDEN;
   const lw_load_row *row = lw_known_load(s->tables, assumed);
   lw_case_load *load = &c->load[s->load_count];

@@ -41,7 +41,7 @@ static void fill_in(lw_settling *s) {
 static void fill_in_bulking(lw_settling *s) {
   lw_case_order *o = &s->c->order;
   if (lw_given(&o->spoil_bulking)) return;
-  const char *soil = s->c->footing.name.origin == LW_GIVEN ? s->c->footing.name.text : "clay";
+  const char *soil = s->c->ground.footing.name.origin == LW_GIVEN ? s->c->ground.footing.name.text : "clay";
   bool loam = strstr(soil, "loam") != NULL && strstr(soil, "clay") == NULL;
   bool sand = strstr(soil, "clean sand") != NULL || strstr(soil, "gravel") != NULL;
   lw_known_row bulk = sand ? LW_ORDERING_BULK_SAND : loam ? LW_ORDERING_BULK_LOAM : LW_ORDERING_BULK_CLAY;
@@ -58,8 +58,8 @@ static void fill_in_solid(lw_settling *s) {
 static void fill_in_blocks(lw_settling *s) {
   lw_case *c = s->c;
   lw_case_order *o = &c->order;
-  if (!lw_given(&o->corner_length)) o->corner_length = lw_assumed(LW_KIND_LENGTH, c->block_length.si);
-  if (!lw_given(&o->tail_length)) o->tail_length = lw_assumed(LW_KIND_LENGTH, c->block_length.si);
+  if (!lw_given(&o->corner_length)) o->corner_length = lw_assumed(LW_KIND_LENGTH, c->courses.block_length.si);
+  if (!lw_given(&o->tail_length)) o->tail_length = lw_assumed(LW_KIND_LENGTH, c->courses.block_length.si);
 }
 
 /* A solid section is ordered by volume and tonne: it has no blocks, and steps are counted in courses. */
@@ -74,12 +74,13 @@ static void hold_solid(lw_settling *s) {
 
 static void hold_blocks(lw_settling *s) {
   lw_case *c = s->c;
-  if (!lw_given(&c->block_length))
-    lw_settle_missing(s, &c->block_length, NULL,
+  if (!lw_given(&c->courses.block_length))
+    lw_settle_missing(s, &c->courses.block_length, NULL,
                       "the length of one block: an order cannot be counted without");
-  if (!lw_given(&c->block_depth))
-    lw_settle_missing(s, &c->block_depth, NULL, "the depth of one block: an order cannot be counted without");
-  bool cap = lw_given(&c->cap_height) && c->cap_height.si > 0.0;
+  if (!lw_given(&c->courses.block_depth))
+    lw_settle_missing(s, &c->courses.block_depth, NULL,
+                      "the depth of one block: an order cannot be counted without");
+  bool cap = lw_given(&c->courses.cap_height) && c->courses.cap_height.si > 0.0;
   if (cap && !lw_given(&c->order.cap_length))
     lw_settle_missing(s, &c->order.cap_length, NULL, "the length of one cap");
 }
@@ -119,11 +120,11 @@ static void hold_radii(lw_settling *s, int runs) {
   for (int i = 0; i < runs; i++) {
     const lw_quantity *radius = &o->run[i].radius;
     if (!lw_given(radius)) continue;
-    double least = s->c->block_depth.si;
+    double least = s->c->courses.block_depth.si;
     if (fabs(radius->si) < 0.05)
       lw_settle_fault(s, LW_FAULT_OUT_OF_RANGE, radius,
                       "a radius other than 0; left out, the run is straight");
-    else if (radius->si > 0.0 && lw_given(&s->c->block_depth) && radius->si <= least)
+    else if (radius->si > 0.0 && lw_given(&s->c->courses.block_depth) && radius->si <= least)
       lw_settle_fault(s, LW_FAULT_CONTRADICTION, radius, "more than the block depth, %.6g mm",
                       least * 1000.0);
     else if (o->run[i].length.si > 6.2832 * fabs(radius->si) + 0.01)
@@ -160,7 +161,7 @@ lw_status lw_case_settle_order(const lw_tables *tables, lw_case *c, lw_faults *f
   int before = faults->count;
   lw_settle_ranges_of_order(&s);
   if (faults->count > before) return LW_FAULTS;
-  bool solid = work.wall_kind.value != LW_WALL_COURSES;
+  bool solid = work.wall.kind.value != LW_WALL_COURSES;
   (solid ? hold_solid : hold_blocks)(&s);
   int runs = count_runs(&s);
   hold_turns(&s, runs);

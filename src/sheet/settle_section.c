@@ -10,31 +10,31 @@ static bool same_length(double a_m, double b_m) {
 /* Height and embedment from what is given and, for a polygon, its own height. */
 static void heights_of_points(lw_settling *s, double total_m) {
   lw_case *c = s->c;
-  bool height = lw_given(&c->wall_height);
-  bool embedment = lw_given(&c->wall_embedment);
+  bool height = lw_given(&c->wall.height);
+  bool embedment = lw_given(&c->wall.embedment);
   if (height && embedment) {
-    if (!same_length(c->wall_height.si + c->wall_embedment.si, total_m)) {
-      lw_settle_fault(s, LW_FAULT_CONTRADICTION, &c->wall_height,
+    if (!same_length(c->wall.height.si + c->wall.embedment.si, total_m)) {
+      lw_settle_fault(s, LW_FAULT_CONTRADICTION, &c->wall.height,
                       "%.6g m: the points are %.6g m high, embedment included",
-                      total_m - c->wall_embedment.si, total_m);
+                      total_m - c->wall.embedment.si, total_m);
     }
     return;
   }
   double buried = embedment
-                      ? c->wall_embedment.si
-                      : fmin(lw_default(&lw_items_wall, offsetof(lw_case, wall_embedment)), total_m / 2.0);
-  buried = height ? total_m - c->wall_height.si : buried;
+                      ? c->wall.embedment.si
+                      : fmin(lw_default(&lw_items_wall, offsetof(lw_case, wall.embedment)), total_m / 2.0);
+  buried = height ? total_m - c->wall.height.si : buried;
   if (buried < -LW_MILLIMETRE || total_m - buried < LW_MILLIMETRE) {
-    lw_settle_fault(s, LW_FAULT_CONTRADICTION, height ? &c->wall_height : &c->wall_embedment,
+    lw_settle_fault(s, LW_FAULT_CONTRADICTION, height ? &c->wall.height : &c->wall.embedment,
                     "at most %.6g m, the height of the points", total_m);
     return;
   }
   buried = fmax(0.0, buried);
   if (!embedment) {
-    c->wall_embedment = lw_worked_out(LW_KIND_LENGTH, buried, height);
+    c->wall.embedment = lw_worked_out(LW_KIND_LENGTH, buried, height);
   }
   if (!height) {
-    c->wall_height = lw_worked_out(LW_KIND_LENGTH, total_m - buried, embedment);
+    c->wall.height = lw_worked_out(LW_KIND_LENGTH, total_m - buried, embedment);
   }
 }
 
@@ -54,7 +54,7 @@ static bool segments_cross(const lw_case_point *a, const lw_case_point *b, const
 }
 
 static bool points_cross(const lw_settling *s) {
-  const lw_case_point *p = s->c->point;
+  const lw_case_point *p = s->c->shape.point;
   int n = s->point_count;
   for (int i = 0; i < n; i++) {
     for (int j = i + 1; j < n; j++) {
@@ -68,7 +68,7 @@ static bool points_cross(const lw_settling *s) {
 
 static double points_area(const lw_settling *s) {
   double twice = 0.0;
-  const lw_case_point *p = s->c->point;
+  const lw_case_point *p = s->c->shape.point;
   for (int i = 1; i + 1 < s->point_count; i++) {
     twice += cross(&p[0], &p[i], &p[i + 1]);
   }
@@ -82,7 +82,7 @@ static bool base_stands_at_toe(lw_settling *s, double *total_m) {
   int on_base = 0;
   *total_m = 0.0;
   for (int i = 0; i < s->point_count; i++) {
-    const lw_case_point *p = &s->c->point[i];
+    const lw_case_point *p = &s->c->shape.point[i];
     lowest = fmin(lowest, p->y.si);
     *total_m = fmax(*total_m, p->y.si);
     if (p->y.si <= LW_MILLIMETRE) {
@@ -91,12 +91,13 @@ static bool base_stands_at_toe(lw_settling *s, double *total_m) {
     }
   }
   if (lowest > LW_MILLIMETRE || on_base < 2) {
-    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &s->c->point[0].y, "two points at y = 0 m at least: the base");
+    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &s->c->shape.point[0].y,
+                    "two points at y = 0 m at least: the base");
     return false;
   }
   if (fabs(toe) > LW_MILLIMETRE) {
-    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &s->c->point[0].x, "the toe at x = 0 m: all x less %.6g m",
-                    toe);
+    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &s->c->shape.point[0].x,
+                    "the toe at x = 0 m: all x less %.6g m", toe);
     return false;
   }
   return true;
@@ -106,7 +107,7 @@ static void settle_points(lw_settling *s) {
   double total_m;
   bool whole = true;
   for (int i = 0; i < s->point_count; i++) {
-    lw_case_point *p = &s->c->point[i];
+    lw_case_point *p = &s->c->shape.point[i];
     if (!lw_given(&p->x) || !lw_given(&p->y)) {
       lw_settle_missing(s, lw_given(&p->x) ? &p->y : &p->x, NULL, "the other coordinate of the point");
       whole = false;
@@ -116,12 +117,12 @@ static void settle_points(lw_settling *s) {
     return;
   }
   if (s->point_count < 3) {
-    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &s->c->point[0].x, "three points at least");
+    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &s->c->shape.point[0].x, "three points at least");
   } else if (points_cross(s)) {
-    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &s->c->point[0].x,
+    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &s->c->shape.point[0].x,
                     "points in order around the section: its sides cross");
   } else if (points_area(s) < 1e-6) {
-    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &s->c->point[0].x, "points that enclose an area");
+    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &s->c->shape.point[0].x, "points that enclose an area");
   } else if (base_stands_at_toe(s, &total_m)) {
     heights_of_points(s, total_m);
   }
@@ -130,7 +131,7 @@ static void settle_points(lw_settling *s) {
 static void count_points(lw_settling *s) {
   int gap = -1;
   for (int i = 0; i < LW_POINT_MAX; i++) {
-    const lw_case_point *p = &s->c->point[i];
+    const lw_case_point *p = &s->c->shape.point[i];
     bool given = lw_given(&p->x) || lw_given(&p->y);
     if (given && gap >= 0) {
       lw_settle_fault(s, LW_FAULT_GAP_IN_NUMBERING, lw_given(&p->x) ? &p->x : &p->y, "point %d first",
@@ -148,18 +149,19 @@ static double or_zero(const lw_quantity *q) {
 
 static bool slab_is_sound(lw_settling *s, double total_m) {
   lw_case *c = s->c;
-  bool slab = or_zero(&c->toe_length) > 0.0 || or_zero(&c->heel_length) > 0.0;
-  if (slab && !lw_given(&c->slab_thickness)) {
-    lw_settle_missing(s, &c->slab_thickness, NULL, "the thickness of the base slab");
+  bool slab = or_zero(&c->shape.toe_length) > 0.0 || or_zero(&c->shape.heel_length) > 0.0;
+  if (slab && !lw_given(&c->shape.slab_thickness)) {
+    lw_settle_missing(s, &c->shape.slab_thickness, NULL, "the thickness of the base slab");
     return false;
   }
-  if (or_zero(&c->slab_thickness) >= total_m) {
-    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &c->slab_thickness, "less than %.6g m, the height of it all",
-                    total_m);
+  if (or_zero(&c->shape.slab_thickness) >= total_m) {
+    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &c->shape.slab_thickness,
+                    "less than %.6g m, the height of it all", total_m);
     return false;
   }
-  if (lw_given(&c->base_width) && or_zero(&c->toe_length) + or_zero(&c->heel_length) >= c->base_width.si) {
-    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &c->base_width, "more than toe and heel together");
+  if (lw_given(&c->shape.base_width) &&
+      or_zero(&c->shape.toe_length) + or_zero(&c->shape.heel_length) >= c->shape.base_width.si) {
+    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &c->shape.base_width, "more than toe and heel together");
     return false;
   }
   return true;
@@ -173,78 +175,80 @@ typedef struct stem {
 
 static void batters_from_widths(lw_settling *s, const stem *t) {
   lw_case *c = s->c;
-  double both = (t->foot_m - c->top_width.si) / t->height_m; /* sum of the tangents */
-  bool face = lw_given(&c->face_batter);
-  bool back = lw_given(&c->back_batter);
-  double face_tan = tan(or_zero(&c->face_batter));
-  double back_tan = tan(or_zero(&c->back_batter));
+  double both = (t->foot_m - c->shape.top_width.si) / t->height_m; /* sum of the tangents */
+  bool face = lw_given(&c->shape.face_batter);
+  bool back = lw_given(&c->shape.back_batter);
+  double face_tan = tan(or_zero(&c->shape.face_batter));
+  double back_tan = tan(or_zero(&c->shape.back_batter));
   if (face && back) {
     double top = t->foot_m - t->height_m * (face_tan + back_tan);
-    if (!same_length(top, c->top_width.si)) {
-      lw_settle_fault(s, LW_FAULT_CONTRADICTION, &c->top_width,
+    if (!same_length(top, c->shape.top_width.si)) {
+      lw_settle_fault(s, LW_FAULT_CONTRADICTION, &c->shape.top_width,
                       "%.6g m: base width less what the batters take", top);
     }
   } else if (face) {
-    c->back_batter = lw_worked_out(LW_KIND_ANGLE, atan(both - face_tan), t->sure);
+    c->shape.back_batter = lw_worked_out(LW_KIND_ANGLE, atan(both - face_tan), t->sure);
   } else {
-    c->face_batter = lw_worked_out(LW_KIND_ANGLE, atan(both - back_tan), t->sure && back);
+    c->shape.face_batter = lw_worked_out(LW_KIND_ANGLE, atan(both - back_tan), t->sure && back);
   }
 }
 
 static void top_from_batters(lw_settling *s, const stem *t) {
   lw_case *c = s->c;
-  if (!lw_given(&c->face_batter) && !lw_given(&c->back_batter)) {
-    lw_settle_missing(s, &c->top_width, &c->face_batter, "the width of the top, or the batter of the face");
+  if (!lw_given(&c->shape.face_batter) && !lw_given(&c->shape.back_batter)) {
+    lw_settle_missing(s, &c->shape.top_width, &c->shape.face_batter,
+                      "the width of the top, or the batter of the face");
     return;
   }
-  double taken = t->height_m * (tan(or_zero(&c->face_batter)) + tan(or_zero(&c->back_batter)));
+  double taken = t->height_m * (tan(or_zero(&c->shape.face_batter)) + tan(or_zero(&c->shape.back_batter)));
   if (taken > t->foot_m + LW_MILLIMETRE) {
-    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &c->base_width,
+    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &c->shape.base_width,
                     "more than %.6g m: with these batters the wall comes to a point below its top", taken);
     return;
   }
-  c->top_width = lw_worked_out(LW_KIND_LENGTH, fmax(0.0, t->foot_m - taken), t->sure);
+  c->shape.top_width = lw_worked_out(LW_KIND_LENGTH, fmax(0.0, t->foot_m - taken), t->sure);
 }
 
 static void base_from_top(lw_settling *s, const stem *t) {
   lw_case *c = s->c;
-  if (!lw_given(&c->top_width) || (!lw_given(&c->face_batter) && !lw_given(&c->back_batter))) {
+  if (!lw_given(&c->shape.top_width) ||
+      (!lw_given(&c->shape.face_batter) && !lw_given(&c->shape.back_batter))) {
     return;
   }
-  double foot =
-      c->top_width.si + t->height_m * (tan(or_zero(&c->face_batter)) + tan(or_zero(&c->back_batter)));
+  double foot = c->shape.top_width.si +
+                t->height_m * (tan(or_zero(&c->shape.face_batter)) + tan(or_zero(&c->shape.back_batter)));
   if (foot < LW_MILLIMETRE) {
-    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &c->top_width,
+    lw_settle_fault(s, LW_FAULT_CONTRADICTION, &c->shape.top_width,
                     "a wall that is not thinner than nothing at its foot");
     return;
   }
-  c->base_width =
-      lw_worked_out(LW_KIND_LENGTH, foot + or_zero(&c->toe_length) + or_zero(&c->heel_length), t->sure);
+  c->shape.base_width = lw_worked_out(
+      LW_KIND_LENGTH, foot + or_zero(&c->shape.toe_length) + or_zero(&c->shape.heel_length), t->sure);
 }
 
 static void settle_trapezoid(lw_settling *s) {
   lw_case *c = s->c;
-  if (!lw_given(&c->wall_height)) {
-    lw_settle_missing(s, &c->wall_height, NULL, "the wall's height, or its points");
+  if (!lw_given(&c->wall.height)) {
+    lw_settle_missing(s, &c->wall.height, NULL, "the wall's height, or its points");
     return;
   }
-  bool sure = lw_given(&c->wall_embedment);
-  double total_m = c->wall_height.si + (sure ? c->wall_embedment.si
-                                             : lw_default(&lw_items_wall, offsetof(lw_case, wall_embedment)));
+  bool sure = lw_given(&c->wall.embedment);
+  double total_m = c->wall.height.si + (sure ? c->wall.embedment.si
+                                             : lw_default(&lw_items_wall, offsetof(lw_case, wall.embedment)));
   if (!slab_is_sound(s, total_m)) {
     return;
   }
-  stem t = {.height_m = total_m - or_zero(&c->slab_thickness), .sure = sure};
-  t.foot_m = or_zero(&c->base_width) - or_zero(&c->toe_length) - or_zero(&c->heel_length);
-  if (!lw_given(&c->base_width)) {
+  stem t = {.height_m = total_m - or_zero(&c->shape.slab_thickness), .sure = sure};
+  t.foot_m = or_zero(&c->shape.base_width) - or_zero(&c->shape.toe_length) - or_zero(&c->shape.heel_length);
+  if (!lw_given(&c->shape.base_width)) {
     base_from_top(s, &t);
-  } else if (lw_given(&c->top_width)) {
+  } else if (lw_given(&c->shape.top_width)) {
     batters_from_widths(s, &t);
   } else {
     top_from_batters(s, &t);
   }
-  if (c->face_batter.origin == LW_ABSENT) {
-    c->face_batter = lw_assumed(LW_KIND_ANGLE, 0.0);
+  if (c->shape.face_batter.origin == LW_ABSENT) {
+    c->shape.face_batter = lw_assumed(LW_KIND_ANGLE, 0.0);
   }
 }
 
@@ -255,8 +259,9 @@ void lw_settle_section(lw_settling *s) {
     settle_trapezoid(s);
     return;
   }
-  const lw_quantity *widths[] = {&c->top_width,  &c->base_width,  &c->face_batter,   &c->back_batter,
-                                 &c->toe_length, &c->heel_length, &c->slab_thickness};
+  const lw_quantity *widths[] = {&c->shape.top_width,     &c->shape.base_width, &c->shape.face_batter,
+                                 &c->shape.back_batter,   &c->shape.toe_length, &c->shape.heel_length,
+                                 &c->shape.slab_thickness};
   for (size_t i = 0; i < sizeof widths / sizeof *widths; i++) {
     if (lw_given(widths[i])) {
       lw_settle_fault(s, LW_FAULT_CONTRADICTION, widths[i],

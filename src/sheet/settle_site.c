@@ -18,7 +18,7 @@ static const lw_quantity *first_given(const lw_case *c, const lw_telling *tellin
 }
 
 void lw_settle_kind(lw_settling *s) {
-  lw_choice *kind = &s->c->wall_kind;
+  lw_choice *kind = &s->c->wall.kind;
   const lw_quantity *of_courses = first_given(s->c, &s->defaults->courses);
   const lw_quantity *of_section = first_given(s->c, &s->defaults->section);
   if (kind->origin != LW_GIVEN) {
@@ -31,40 +31,41 @@ void lw_settle_kind(lw_settling *s) {
     lw_settle_fault(s, LW_FAULT_CONTRADICTION, of_courses, "this item left out, or wall kind = courses");
   }
   bool pad =
-      lw_given(&s->c->pad_width) || lw_given(&s->c->pad_spread) || s->c->pad_material.origin == LW_GIVEN;
-  if (pad && !lw_given(&s->c->pad_thickness)) {
-    lw_settle_missing(s, &s->c->pad_thickness, NULL, "the pad's thickness");
+      lw_given(&s->c->pad.width) || lw_given(&s->c->pad.spread) || s->c->pad.material.origin == LW_GIVEN;
+  if (pad && !lw_given(&s->c->pad.thickness)) {
+    lw_settle_missing(s, &s->c->pad.thickness, NULL, "the pad's thickness");
   }
 }
 
 static void settle_levels(lw_case *c, bool bed) {
-  if (lw_given(&c->level_difference)) {
+  if (lw_given(&c->site.level_difference)) {
     return;
   }
   if (bed) {
-    c->level_difference = lw_worked_out(LW_KIND_LENGTH, 0.0, true);
-  } else if (c->wall_height.origin != LW_ABSENT) {
-    double held = c->wall_height.si - (lw_given(&c->soil_below_top) ? c->soil_below_top.si : 0.0);
-    c->level_difference = lw_assumed(LW_KIND_LENGTH, fmax(0.0, held));
+    c->site.level_difference = lw_worked_out(LW_KIND_LENGTH, 0.0, true);
+  } else if (c->wall.height.origin != LW_ABSENT) {
+    double held =
+        c->wall.height.si - (lw_given(&c->ground.soil_below_top) ? c->ground.soil_below_top.si : 0.0);
+    c->site.level_difference = lw_assumed(LW_KIND_LENGTH, fmax(0.0, held));
   }
 }
 
 void lw_settle_site(lw_settling *s) {
   lw_case *c = s->c;
-  bool bed = c->site_behind.origin == LW_GIVEN && c->site_behind.value == LW_BEHIND_BED;
-  if (c->site_back.origin != LW_GIVEN) {
-    c->site_back = (lw_choice){.value = bed ? LW_BACK_FENCE : LW_BACK_GROUND, .origin = LW_ASSUMED};
+  bool bed = c->site.behind.origin == LW_GIVEN && c->site.behind.value == LW_BEHIND_BED;
+  if (c->site.back.origin != LW_GIVEN) {
+    c->site.back = (lw_choice){.value = bed ? LW_BACK_FENCE : LW_BACK_GROUND, .origin = LW_ASSUMED};
   }
   settle_levels(c, bed);
-  if (!lw_given(&c->ground_slope)) {
-    c->ground_slope =
+  if (!lw_given(&c->ground.slope)) {
+    c->ground.slope =
         lw_assumed(LW_KIND_ANGLE, bed ? 0.0 : atan(lw_known_value(s->tables, LW_THRESHOLD_UNKNOWN_SLOPE)));
   }
-  if (!lw_given(&c->fence_height)) {
+  if (!lw_given(&c->fence.height)) {
     double near_m = lw_known_value(s->tables, LW_FENCE_OF_UNKNOWN_BOUNDARY) + LW_MILLIMETRE,
            height_m = lw_known_value(s->tables, LW_FENCE_OF_UNKNOWN_HEIGHT);
-    bool at_boundary = lw_given(&c->boundary_distance) && c->boundary_distance.si <= near_m;
-    bool placed = c->fence_place.origin == LW_GIVEN || lw_given(&c->fence_distance);
-    c->fence_height = lw_assumed(LW_KIND_LENGTH, at_boundary || placed ? height_m : 0.0);
+    bool at_boundary = lw_given(&c->site.boundary_distance) && c->site.boundary_distance.si <= near_m;
+    bool placed = c->fence.place.origin == LW_GIVEN || lw_given(&c->fence.distance);
+    c->fence.height = lw_assumed(LW_KIND_LENGTH, at_boundary || placed ? height_m : 0.0);
   }
 }

@@ -94,25 +94,27 @@ static bool in_effect(const lw_quantity *q) {
 
 static void settle_base(lw_settling *s) {
   lw_case *c = s->c;
-  const lw_quantity *angle = &c->footing.friction;
-  if (!lw_given(&c->base_friction) && lw_given(angle) && in_effect(&c->method_base_friction)) {
-    c->base_friction = lw_worked_out(LW_KIND_NUMBER, tan(c->method_base_friction.si * angle->si), true);
+  const lw_quantity *angle = &c->ground.footing.friction;
+  if (!lw_given(&c->ground.base_friction) && lw_given(angle) && in_effect(&c->method.base_friction)) {
+    c->ground.base_friction =
+        lw_worked_out(LW_KIND_NUMBER, tan(c->method.base_friction.si * angle->si), true);
   }
-  const lw_quantity *cohesion = &c->footing.cohesion;
-  if (!lw_given(&c->base_adhesion) && lw_given(cohesion) && in_effect(&c->method_base_cohesion)) {
-    c->base_adhesion = lw_worked_out(LW_KIND_PRESSURE, c->method_base_cohesion.si * cohesion->si, true);
+  const lw_quantity *cohesion = &c->ground.footing.cohesion;
+  if (!lw_given(&c->ground.base_adhesion) && lw_given(cohesion) && in_effect(&c->method.base_cohesion)) {
+    c->ground.base_adhesion =
+        lw_worked_out(LW_KIND_PRESSURE, c->method.base_cohesion.si * cohesion->si, true);
   }
 }
 
 static void settle_footing(lw_settling *s) {
   lw_case *c = s->c;
-  const lw_soil_row *row = settle_soil(s, &c->footing);
+  const lw_soil_row *row = settle_soil(s, &c->ground.footing);
   if (row != NULL) {
     /* A row without a bearing value has none on purpose: none is what it gives, not the safe default. */
     double bearing = isnan(row->allowable_bearing_kpa) ? 0.0 : row->allowable_bearing_kpa;
-    from_row(&c->allowable_bearing, LW_KIND_PRESSURE, bearing, (int)(row - s->tables->soil));
+    from_row(&c->ground.allowable_bearing, LW_KIND_PRESSURE, bearing, (int)(row - s->tables->soil));
     if (isnan(row->friction_rad))
-      from_row(&c->footing.friction, LW_KIND_ANGLE, 0.0, (int)(row - s->tables->soil));
+      from_row(&c->ground.footing.friction, LW_KIND_ANGLE, 0.0, (int)(row - s->tables->soil));
   }
   settle_base(s);
 }
@@ -120,7 +122,7 @@ static void settle_footing(lw_settling *s) {
 static void hold_bottoms(lw_settling *s) {
   double above = 0.0;
   for (int i = 0; i < s->soil_count; i++) {
-    const lw_quantity *bottom = &s->c->soil[i].bottom;
+    const lw_quantity *bottom = &s->c->ground.soil[i].bottom;
     bool last = i + 1 == s->soil_count;
     if (last && lw_given(bottom)) {
       lw_settle_fault(s, LW_FAULT_CONTRADICTION, bottom, "no bottom for the last soil: it goes on downwards");
@@ -139,9 +141,10 @@ static bool count_soils(lw_settling *s) {
   int gap = -1;
   s->soil_count = 1;
   for (int i = 0; i < LW_SOIL_MAX; i++) {
-    bool given = soil_given(&s->c->soil[i]);
+    bool given = soil_given(&s->c->ground.soil[i]);
     if (given && gap >= 0) {
-      lw_settle_fault(s, LW_FAULT_GAP_IN_NUMBERING, place_of_soil(&s->c->soil[i]), "soil %d first", gap + 1);
+      lw_settle_fault(s, LW_FAULT_GAP_IN_NUMBERING, place_of_soil(&s->c->ground.soil[i]), "soil %d first",
+                      gap + 1);
       return false;
     }
     gap = given || gap >= 0 ? gap : i;
@@ -153,7 +156,7 @@ static bool count_soils(lw_settling *s) {
 void lw_settle_soils(lw_settling *s) {
   bool numbered = count_soils(s);
   for (int i = 0; i < s->soil_count; i++) {
-    settle_soil(s, &s->c->soil[i]);
+    settle_soil(s, &s->c->ground.soil[i]);
   }
   if (numbered) {
     hold_bottoms(s);

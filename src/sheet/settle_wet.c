@@ -10,7 +10,7 @@ static lw_quantity least_porosity(const lw_settling *s) {
   lw_quantity least = unknown;
   bool found = false;
   for (int i = 0; i < s->soil_count; i++) {
-    const lw_words *name = &s->c->soil[i].name;
+    const lw_words *name = &s->c->ground.soil[i].name;
     const lw_soil_row *row = name->origin == LW_ABSENT ? NULL : lw_tables_soil(s->tables, name->text);
     lw_quantity own =
         row != NULL ? lw_from_table(LW_KIND_SHARE, row->drainable_porosity, (int)(row - s->tables->soil))
@@ -25,19 +25,20 @@ static lw_quantity least_porosity(const lw_settling *s) {
 
 void lw_settle_wet(lw_settling *s) {
   lw_case *c = s->c;
-  if (lw_given(&c->drain_outlets) && c->drain_outlets.si > 0.5 && !lw_given(&c->outlet_level)) {
-    c->outlet_level = lw_assumed(LW_KIND_LENGTH, 0.0);
+  if (lw_given(&c->water.drain_outlets) && c->water.drain_outlets.si > 0.5 &&
+      !lw_given(&c->water.outlet_level)) {
+    c->water.outlet_level = lw_assumed(LW_KIND_LENGTH, 0.0);
   }
-  if (lw_given(&c->storm_rain) && !lw_given(&c->drainable_porosity)) {
-    c->drainable_porosity = least_porosity(s);
+  if (lw_given(&c->water.storm_rain) && !lw_given(&c->water.drainable_porosity)) {
+    c->water.drainable_porosity = least_porosity(s);
   }
-  if (lw_given(&c->trench_depth) && !lw_given(&c->trench_distance)) {
-    c->trench_distance = lw_assumed(LW_KIND_LENGTH, 0.0);
+  if (lw_given(&c->ground.trench_depth) && !lw_given(&c->ground.trench_distance)) {
+    c->ground.trench_distance = lw_assumed(LW_KIND_LENGTH, 0.0);
   }
-  if (lw_given(&c->trench_distance) && !lw_given(&c->trench_depth)) {
-    lw_settle_missing(s, &c->trench_depth, NULL, "how deep the trench is");
+  if (lw_given(&c->ground.trench_distance) && !lw_given(&c->ground.trench_depth)) {
+    lw_settle_missing(s, &c->ground.trench_depth, NULL, "how deep the trench is");
   }
-  if (lw_given(&c->drainable_porosity) && !lw_given(&c->storm_rain)) {
-    lw_settle_missing(s, &c->storm_rain, NULL, "the rain that is to fill it");
+  if (lw_given(&c->water.drainable_porosity) && !lw_given(&c->water.storm_rain)) {
+    lw_settle_missing(s, &c->water.storm_rain, NULL, "the rain that is to fill it");
   }
 }

@@ -4,8 +4,8 @@
 /* Blocks that taper: a trapezium in plan, as long as the face in front and as the tail at the rear. */
 
 double lw_case_tail_share(const lw_case *c) {
-  bool known = c->order.tail_length.origin != LW_ABSENT && c->block_length.origin != LW_ABSENT;
-  return known ? c->order.tail_length.si / c->block_length.si : 1.0;
+  bool known = c->order.tail_length.origin != LW_ABSENT && c->courses.block_length.origin != LW_ABSENT;
+  return known ? c->order.tail_length.si / c->courses.block_length.si : 1.0;
 }
 
 double lw_case_mean_share(const lw_case *c) {
@@ -13,5 +13,5 @@ double lw_case_mean_share(const lw_case *c) {
 }
 
 double lw_case_block_m3(const lw_case *c, double depth_m) {
-  return c->block_length.si * lw_case_mean_share(c) * depth_m * c->block_height.si;
+  return c->courses.block_length.si * lw_case_mean_share(c) * depth_m * c->courses.block_height.si;
 }

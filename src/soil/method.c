@@ -14,46 +14,46 @@ static double share_or(const lw_quantity *q, double otherwise) {
 
 /* A theory gives what the effective width bears; a presumptive value is held against the edge. */
 static lw_base_pressure base_pressure_of(const lw_case *c) {
-  lw_base_pressure word = (lw_base_pressure)word_of(&c->method_base_pressure);
-  bool theory = word_of(&c->method_bearing) != LW_BEARING_PRESUMPTIVE;
+  lw_base_pressure word = (lw_base_pressure)word_of(&c->method.base_pressure);
+  bool theory = word_of(&c->method.bearing) != LW_BEARING_PRESUMPTIVE;
   if (word != LW_BASE_OWN) return word;
   return theory ? LW_BASE_EFFECTIVE : LW_BASE_NO_TENSION;
 }
 
 /* The number of a book goes before whose formula it is. */
 static lw_n_gamma n_gamma_of(const lw_case *c) {
-  bool given = c->method_n_gamma_value.origin != LW_ABSENT;
-  return given ? LW_N_GAMMA_GIVEN : (lw_n_gamma)word_of(&c->method_n_gamma);
+  bool given = c->method.n_gamma_value.origin != LW_ABSENT;
+  return given ? LW_N_GAMMA_GIVEN : (lw_n_gamma)word_of(&c->method.n_gamma);
 }
 
 void lw_method_build(const lw_case *c, lw_method *method) {
   *method = (lw_method){
-      .pressure = (lw_pressure_method)word_of(&c->method_pressure),
-      .plane = (lw_plane_choice)word_of(&c->method_plane),
-      .direction = (lw_direction)word_of(&c->method_thrust_direction),
-      .thrust_vertical = (lw_counted)word_of(&c->method_thrust_vertical),
-      .soil_on_heel = (lw_counted)word_of(&c->method_soil_on_heel),
-      .surcharge_on_heel = (lw_surcharge_on_heel)word_of(&c->method_surcharge_on_heel),
-      .passive_as = (lw_passive_as)word_of(&c->method_passive_as),
-      .passive_as_given = c->method_passive_as.origin == LW_GIVEN || c->method_passive_as.origin == LW_TABLE,
-      .uplift_as = (lw_uplift_as)word_of(&c->method_uplift_as),
+      .pressure = (lw_pressure_method)word_of(&c->method.pressure),
+      .plane = (lw_plane_choice)word_of(&c->method.plane),
+      .direction = (lw_direction)word_of(&c->method.thrust_direction),
+      .thrust_vertical = (lw_counted)word_of(&c->method.thrust_vertical),
+      .soil_on_heel = (lw_counted)word_of(&c->method.soil_on_heel),
+      .surcharge_on_heel = (lw_surcharge_on_heel)word_of(&c->method.surcharge_on_heel),
+      .passive_as = (lw_passive_as)word_of(&c->method.passive_as),
+      .passive_as_given = c->method.passive_as.origin == LW_GIVEN || c->method.passive_as.origin == LW_TABLE,
+      .uplift_as = (lw_uplift_as)word_of(&c->method.uplift_as),
       .base_pressure = base_pressure_of(c),
-      .bearing = (lw_bearing_method)word_of(&c->method_bearing),
+      .bearing = (lw_bearing_method)word_of(&c->method.bearing),
       .n_gamma = n_gamma_of(c),
-      .n_gamma_value = share_or(&c->method_n_gamma_value, 0.0),
-      .depth_factors = (lw_own_or_none)word_of(&c->method_depth_factors),
-      .inclination_factors = (lw_own_or_none)word_of(&c->method_inclination_factors),
-      .bearing_on = (lw_bearing_on)word_of(&c->method_bearing_on),
-      .crack = (lw_crack)word_of(&c->method_crack),
-      .load_pressure = (lw_load_pressure)word_of(&c->method_load_pressure),
-      .influence_rad = share_or(&c->method_influence_line, QUARTER_TURN / 2.0),
-      .passive_share = share_or(&c->method_passive, 0.0),
-      .uplift_share = share_or(&c->method_uplift, 1.0),
-      .passive_by = (lw_passive_by)word_of(&c->method_passive_by),
-      .active_by = (lw_active_by)word_of(&c->method_active_by),
-      .overconsolidation = (lw_overconsolidation)word_of(&c->method_overconsolidation),
-      .coefficient = share_or(&c->method_coefficient, 0.0),
-      .seismic_height = share_or(&c->method_seismic_height, 0.6),
-      .slip = (lw_slip_method)word_of(&c->method_slip),
+      .n_gamma_value = share_or(&c->method.n_gamma_value, 0.0),
+      .depth_factors = (lw_own_or_none)word_of(&c->method.depth_factors),
+      .inclination_factors = (lw_own_or_none)word_of(&c->method.inclination_factors),
+      .bearing_on = (lw_bearing_on)word_of(&c->method.bearing_on),
+      .crack = (lw_crack)word_of(&c->method.crack),
+      .load_pressure = (lw_load_pressure)word_of(&c->method.load_pressure),
+      .influence_rad = share_or(&c->method.influence_line, QUARTER_TURN / 2.0),
+      .passive_share = share_or(&c->method.passive, 0.0),
+      .uplift_share = share_or(&c->method.uplift, 1.0),
+      .passive_by = (lw_passive_by)word_of(&c->method.passive_by),
+      .active_by = (lw_active_by)word_of(&c->method.active_by),
+      .overconsolidation = (lw_overconsolidation)word_of(&c->method.overconsolidation),
+      .coefficient = share_or(&c->method.coefficient, 0.0),
+      .seismic_height = share_or(&c->method.seismic_height, 0.6),
+      .slip = (lw_slip_method)word_of(&c->method.slip),
   };
 }

@@ -34,7 +34,7 @@ static bool refused(const lw_case_soil *soil, const lw_soil_row *row) {
 static void soils_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
   site->free_draining = true;
   for (int i = 0; i < LW_SOIL_MAX; i++) {
-    const lw_case_soil *from = &c->soil[i];
+    const lw_case_soil *from = &c->ground.soil[i];
     if (i > 0 && !present(&from->unit_weight) && from->name.origin == LW_ABSENT) break;
     const lw_soil_row *row = row_of(from, tables);
     soil_build(from, &site->soil[site->soil_count++]);
@@ -51,37 +51,38 @@ static void thresholds_build(const lw_tables *tables, lw_site *site) {
 }
 
 static void ground_build(const lw_case *c, lw_site *site) {
-  site->slope_rad = value_or(&c->ground_slope, 0.0);
-  site->slope_run_m = value_or(&c->ground_slope_run, INFINITY);
-  site->soil_below_top_m = value_or(&c->soil_below_top, 0.0);
-  site->front_slope_rad = value_or(&c->front_slope, 0.0);
-  site->stone_width_m = value_or(&c->stone_width, 0.0);
+  site->slope_rad = value_or(&c->ground.slope, 0.0);
+  site->slope_run_m = value_or(&c->ground.slope_run, INFINITY);
+  site->soil_below_top_m = value_or(&c->ground.soil_below_top, 0.0);
+  site->front_slope_rad = value_or(&c->ground.front_slope, 0.0);
+  site->stone_width_m = value_or(&c->ground.stone_width, 0.0);
 }
 
 /* An outlet comes out where its inside bottom lies no lower than the ground there. */
 static bool buried(const lw_case *c) {
   static const double NEAR_M = 1e-6;
-  if (value_or(&c->drain_outlets, 0.0) < 0.5) return false;
-  double fallen = tan(value_or(&c->front_slope, 0.0)) * value_or(&c->order.outlet_length, 0.0);
-  return value_or(&c->outlet_level, 0.0) < -fallen - NEAR_M;
+  if (value_or(&c->water.drain_outlets, 0.0) < 0.5) return false;
+  double fallen = tan(value_or(&c->ground.front_slope, 0.0)) * value_or(&c->order.outlet_length, 0.0);
+  return value_or(&c->water.outlet_level, 0.0) < -fallen - NEAR_M;
 }
 
 static void water_build(const lw_case *c, lw_site *site) {
-  site->water_depth_m = value_or(&c->water_depth, INFINITY);
-  site->front_water_depth_m = value_or(&c->front_water_depth, INFINITY);
-  site->overflow_below_top_m = value_or(&c->overflow_below_top, 0.0);
-  site->water_unit_weight_kn_per_m3 = c->water_unit_weight.si;
+  site->water_depth_m = value_or(&c->water.depth, INFINITY);
+  site->front_water_depth_m = value_or(&c->water.front_depth, INFINITY);
+  site->overflow_below_top_m = value_or(&c->water.overflow_below_top, 0.0);
+  site->water_unit_weight_kn_per_m3 = c->water.unit_weight.si;
   site->outlets_buried = buried(c);
-  site->drain_outlets = site->outlets_buried ? 0 : (int)lround(value_or(&c->drain_outlets, 0.0));
-  site->joints_open = c->wall_joints.origin != LW_ABSENT && c->wall_joints.value == LW_JOINTS_OPEN;
-  site->ground_drains = c->ground_drains.origin != LW_ABSENT && c->ground_drains.value == LW_YES;
+  site->drain_outlets = site->outlets_buried ? 0 : (int)lround(value_or(&c->water.drain_outlets, 0.0));
+  site->joints_open =
+      c->water.wall_joints.origin != LW_ABSENT && c->water.wall_joints.value == LW_JOINTS_OPEN;
+  site->ground_drains = c->water.ground_drains.origin != LW_ABSENT && c->water.ground_drains.value == LW_YES;
 }
 
 static void storm_and_trench_build(const lw_case *c, lw_site *site) {
-  site->storm_rain_m = value_or(&c->storm_rain, 0.0);
-  site->drainable_porosity = value_or(&c->drainable_porosity, 0.0);
-  site->trench_depth_m = value_or(&c->trench_depth, 0.0);
-  site->trench_distance_m = value_or(&c->trench_distance, 0.0);
+  site->storm_rain_m = value_or(&c->water.storm_rain, 0.0);
+  site->drainable_porosity = value_or(&c->water.drainable_porosity, 0.0);
+  site->trench_depth_m = value_or(&c->ground.trench_depth, 0.0);
+  site->trench_distance_m = value_or(&c->ground.trench_distance, 0.0);
 }
 
 static void limited_load_add(const lw_case_load *load, int number, lw_site *site) {
@@ -111,23 +112,23 @@ static void loads_build(const lw_case *c, lw_site *site) {
 
 /* Pad stone sheared over the ground takes the ground's own friction: the pad is rough. */
 static void footing_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
-  soil_build(&c->footing, &site->footing);
-  site->base_friction = value_or(&c->base_friction, 0.0);
-  site->base_adhesion_kpa = value_or(&c->base_adhesion, 0.0);
+  soil_build(&c->ground.footing, &site->footing);
+  site->base_friction = value_or(&c->ground.base_friction, 0.0);
+  site->base_adhesion_kpa = value_or(&c->ground.base_adhesion, 0.0);
   site->pad_friction = tan(site->footing.friction_rad);
-  site->allowable_bearing_kpa = value_or(&c->allowable_bearing, 0.0);
-  bool taken = c->pad_thickness.origin == LW_ASSUMED;
-  site->bed_m = taken ? c->pad_thickness.si : 0.0;
+  site->allowable_bearing_kpa = value_or(&c->ground.allowable_bearing, 0.0);
+  bool taken = c->pad.thickness.origin == LW_ASSUMED;
+  site->bed_m = taken ? c->pad.thickness.si : 0.0;
   /* Where nothing lies between, wall and ground slide on the weaker of the two. */
-  bool told = c->footing.friction.origin == LW_GIVEN || c->footing.friction.origin == LW_TABLE;
-  if (told && c->pad_thickness.origin == LW_ABSENT)
+  bool told = c->ground.footing.friction.origin == LW_GIVEN || c->ground.footing.friction.origin == LW_TABLE;
+  if (told && c->pad.thickness.origin == LW_ABSENT)
     site->base_friction = fmin(site->base_friction, site->pad_friction);
   const lw_soil_row *stone =
-      c->pad_material.origin == LW_ABSENT ? NULL : lw_tables_soil(tables, c->pad_material.text);
+      c->pad.material.origin == LW_ABSENT ? NULL : lw_tables_soil(tables, c->pad.material.text);
   site->pad = (lw_pad){
-      .thickness_m = taken ? 0.0 : value_or(&c->pad_thickness, 0.0),
-      .width_m = value_or(&c->pad_width, 0.0),
-      .spread = value_or(&c->pad_spread, 0.5),
+      .thickness_m = taken ? 0.0 : value_or(&c->pad.thickness, 0.0),
+      .width_m = value_or(&c->pad.width, 0.0),
+      .spread = value_or(&c->pad.spread, 0.5),
       .unit_weight_kn_per_m3 = stone ? stone->light_unit_weight_kn_per_m3 : 0.0,
       .allowable_kpa = stone && isfinite(stone->allowable_bearing_kpa) ? stone->allowable_bearing_kpa : 0.0,
   };

@@ -39,14 +39,17 @@ static void sum_up(lw_plant *plant) {
 
 /* Numbers without a name are the sheet's own plant; what they leave out is the usual plate's. */
 void lw_plant_build(const lw_case *c, const lw_tables *tables, lw_plant *plant) {
-  bool named = c->plant.origin == LW_GIVEN;
-  bool numbers = given(&c->plant_mass) || given(&c->plant_force) || given(&c->plant_width);
+  bool named = c->building.plant.origin == LW_GIVEN;
+  bool numbers =
+      given(&c->building.plant_mass) || given(&c->building.plant_force) || given(&c->building.plant_width);
   *plant = (lw_plant){.named = named || numbers};
-  from_row(named ? lw_tables_plant(tables, c->plant.text) : lw_known_plant(tables, LW_PLANT_OF_USUAL), plant);
+  from_row(named ? lw_tables_plant(tables, c->building.plant.text)
+                 : lw_known_plant(tables, LW_PLANT_OF_USUAL),
+           plant);
   if (numbers && !named) plant->name[0] = '\0';
-  if (given(&c->plant_mass)) plant->mass_kg = c->plant_mass.si;
-  if (given(&c->plant_force)) plant->force_kn = c->plant_force.si;
-  if (given(&c->plant_width)) plant->width_m = c->plant_width.si;
+  if (given(&c->building.plant_mass)) plant->mass_kg = c->building.plant_mass.si;
+  if (given(&c->building.plant_force)) plant->force_kn = c->building.plant_force.si;
+  if (given(&c->building.plant_width)) plant->width_m = c->building.plant_width.si;
   sum_up(plant);
 }
 
@@ -67,9 +70,9 @@ static void plan_layers(const lw_case *c, const lw_section *section, lw_building
   building->hand_layer_most_m = thickest(&building->hand, course);
   building->layers = (int)ceil(course / most - 1e-9);
   building->layer_m = course / building->layers;
-  building->layer_given = given(&c->layer_thickness);
+  building->layer_given = given(&c->building.layer_thickness);
   if (!building->layer_given) return;
-  building->layer_m = c->layer_thickness.si;
+  building->layer_m = c->building.layer_thickness.si;
   building->layer_too_thick = building->layer_m > most + 1e-9;
 }
 
@@ -150,10 +153,10 @@ void lw_building_run(const lw_case *c, const lw_wall *wall, const lw_tables *tab
   add_whole(&site, building);
   lw_building_stand_off(&site, building, &building->plant, &building->stand_off, NULL);
   lw_building_stand_off(&site, building, &building->hand, &building->hand_stand_off, NULL);
-  if (!given(&c->plant_distance)) return;
-  building->distance_m = lw_known(c->plant_distance.si);
+  if (!given(&c->building.plant_distance)) return;
+  building->distance_m = lw_known(c->building.plant_distance.si);
   building->moves =
-      gravest_at(&site, building, &building->plant, c->plant_distance.si, &building->at_distance) &&
+      gravest_at(&site, building, &building->plant, c->building.plant_distance.si, &building->at_distance) &&
       building->at_distance.holds == LW_FALLS_SHORT;
 }
 

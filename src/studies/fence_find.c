@@ -53,16 +53,16 @@ static void fill_bed(const lw_case *c, const lw_wall *wall, lw_fence *fence) {
   lw_fence_bed *bed = &fence->bed;
   /* Soil at the wall above the ground beside the fence: a height that is given says how far it rises. */
   double held = section->height_m - section->embedment_m - site->soil_below_top_m -
-                given_or(&c->level_difference, 0.0);
-  bool given = c->fence_soil_height.origin == LW_GIVEN;
-  double rise = given ? c->fence_soil_height.si - held : rise_to_fence(site);
+                given_or(&c->site.level_difference, 0.0);
+  bool given = c->fence.soil_height.origin == LW_GIVEN;
+  double rise = given ? c->fence.soil_height.si - held : rise_to_fence(site);
   bed->height_m = held + rise;
   if (!isfinite(rise)) rise = 0.0;
   press_most(site, fence);
   bed->surcharge_kpa = load_on_bed(site);
   bed->water_unit_weight_kn_per_m3 = site->water_unit_weight_kn_per_m3;
   bed->water_depth_m = below_soil(site, site->water_depth_m, rise);
-  bed->hole_m = given_or(&c->post_depth, 0.0);
+  bed->hole_m = given_or(&c->fence.post_depth, 0.0);
   fence->blocked_water_m = fmin(below_soil(site, site->overflow_below_top_m, rise), bed->water_depth_m);
 }
 
@@ -108,10 +108,10 @@ static void find_heights(lw_fence *fence) {
 }
 
 static void weigh_back(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence *fence) {
-  fence->back = c->site_back.origin == LW_GIVEN && c->site_back.value == LW_BACK_FENCE;
+  fence->back = c->site.back.origin == LW_GIVEN && c->site.back.value == LW_BACK_FENCE;
   if (!fence->back) return;
   fill_bed(c, wall, fence);
-  fence->lasting = given_or(&c->fence_permanent_factor, 1.0);
+  fence->lasting = given_or(&c->fence.permanent_factor, 1.0);
   lw_fence_built_for(c, tables, fence);
   if (!isfinite(fence->bed.height_m)) {
     fence->status = LW_NO_SOLUTION;

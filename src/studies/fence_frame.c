@@ -8,8 +8,8 @@
 /* The posts and boards of a fence that closes a bed. */
 
 static void fill_hole(const lw_case *c, const lw_tables *tables, const lw_site *site, lw_fence_hole *hole) {
-  *hole = (lw_fence_hole){.depth_m = c->post_depth.si,
-                          .width_m = c->post_width.si,
+  *hole = (lw_fence_hole){.depth_m = c->fence.post_depth.si,
+                          .width_m = c->fence.post_width.si,
                           .friction_rad = site->footing.friction_rad,
                           .unit_weight_kn_per_m3 = site->footing.light_unit_weight_kn_per_m3,
                           .lateral_kpa_per_m = lw_known_value(tables, LW_FENCE_OF_LATERAL_BEARING)};
@@ -17,11 +17,11 @@ static void fill_hole(const lw_case *c, const lw_tables *tables, const lw_site *
 
 static void fill_strength(const lw_case *c, const lw_tables *tables, double lasting, lw_fence_post *post) {
   double gust = NAN;
-  if (c->post_moment.origin != LW_ABSENT) gust = c->post_moment.si;
-  if (c->post_section.origin != LW_ABSENT)
-    gust = lw_fence_post_moment(lw_known_value(tables, LW_FENCE_OF_TIMBER_STRENGTH), c->post_section.si) *
-           lw_known_value(tables, LW_FENCE_OF_TIMBER_GUST) /
-           lw_known_value(tables, LW_FENCE_OF_TIMBER_MATERIAL);
+  if (c->fence.post_moment.origin != LW_ABSENT) gust = c->fence.post_moment.si;
+  if (c->fence.post_section.origin != LW_ABSENT)
+    gust =
+        lw_fence_post_moment(lw_known_value(tables, LW_FENCE_OF_TIMBER_STRENGTH), c->fence.post_section.si) *
+        lw_known_value(tables, LW_FENCE_OF_TIMBER_GUST) / lw_known_value(tables, LW_FENCE_OF_TIMBER_MATERIAL);
   if (!isfinite(gust)) return;
   post->gust_knm = (lw_number){gust, true};
   post->lasting_knm = (lw_number){gust * lasting, true};
@@ -58,7 +58,7 @@ static void put_moment(lw_number resists, double moment_knm, lw_number *has) {
 
 void lw_fence_find_post(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence *fence) {
   lw_fence_post *post = &fence->post;
-  post->spacing_m = c->post_spacing.si;
+  post->spacing_m = c->fence.post_spacing.si;
   post->needs = lw_known_value(tables, LW_FENCE_OF_GROUND_FACTOR);
   post->soil_factor = lw_known_value(tables, LW_FENCE_OF_SOIL_FACTOR);
   fill_hole(c, tables, &wall->site, &post->hole);
@@ -99,8 +99,8 @@ void lw_fence_write_post(const lw_fence *fence, const lw_working *working) {
 
 void lw_fence_find_boards(const lw_case *c, const lw_tables *tables, lw_fence *fence) {
   lw_fence_boards *boards = &fence->boards;
-  boards->thickness_m = c->board_thickness.si;
-  boards->span_m = c->board_span.si;
+  boards->thickness_m = c->fence.board_thickness.si;
+  boards->span_m = c->fence.board_span.si;
   boards->stress_kpa = lw_fence_board_stress(fence->soil[LW_FENCE_DRY].of[LW_FENCE_BOARD], boards->span_m,
                                              boards->thickness_m, NULL);
   boards->blocked_stress_kpa = lw_fence_board_stress(fence->soil[LW_FENCE_BLOCKED].of[LW_FENCE_BOARD],

@@ -11,23 +11,23 @@
 static const double FARTHEST = 40.0, CLEAR_STEP_M = 0.005, NOTHING_KN_PER_M = 1e-6;
 
 static bool stands(const lw_case *c) {
-  return c->fence_height.origin != LW_ABSENT && c->fence_height.si > 0.0;
+  return c->fence.height.origin != LW_ABSENT && c->fence.height.si > 0.0;
 }
 
 static bool is_behind(const lw_case *c) {
-  return c->fence_place.origin != LW_ABSENT && c->fence_place.value == LW_FENCE_BEHIND;
+  return c->fence.place.origin != LW_ABSENT && c->fence.place.value == LW_FENCE_BEHIND;
 }
 
 void lw_fence_built_for(const lw_case *c, const lw_tables *tables, lw_fence *fence) {
-  bool exposed = c->wind_exposure.origin == LW_GIVEN;
-  double known = c->wind_pressure.origin == LW_GIVEN ? c->wind_pressure.si : NAN;
-  fence->height_known = c->fence_height.origin == LW_GIVEN && stands(c) && is_behind(c);
+  bool exposed = c->fence.wind_exposure.origin == LW_GIVEN;
+  double known = c->fence.wind_pressure.origin == LW_GIVEN ? c->fence.wind_pressure.si : NAN;
+  fence->height_known = c->fence.height.origin == LW_GIVEN && stands(c) && is_behind(c);
   fence->exposure_known = exposed || isfinite(known);
   fence->built_for = (lw_fence_gust){
       .pressure_kpa = isfinite(known) ? known
-                                      : lw_wind_pressure(tables, exposed ? c->wind_exposure.value
+                                      : lw_wind_pressure(tables, exposed ? c->fence.wind_exposure.value
                                                                          : LW_EXPOSURE_SHELTERED),
-      .height_m = fence->height_known ? c->fence_height.si : lw_known_value(tables, LW_FENCE_OF_LEAST_HEIGHT),
+      .height_m = fence->height_known ? c->fence.height.si : lw_known_value(tables, LW_FENCE_OF_LEAST_HEIGHT),
       .hole_m = fence->bed.hole_m};
 }
 

@@ -170,15 +170,15 @@ void lw_narrow_solve(lw_narrow *narrow, const lw_working *working) {
 }
 
 static bool is_bed(const lw_case *c) {
-  return c->site_behind.origin != LW_ABSENT && c->site_behind.value == LW_BEHIND_BED;
+  return c->site.behind.origin != LW_ABSENT && c->site.behind.value == LW_BEHIND_BED;
 }
 
 void lw_narrow_run(const lw_case *c, const lw_wall *wall, const lw_situations *situations,
                    lw_narrow *narrow) {
   const lw_soil *soil = weakest(&wall->site);
   *narrow = (lw_narrow){.shown = false};
-  if (c->bed_width.origin != LW_GIVEN || !is_bed(c)) return;
-  narrow->bed_width_m = c->bed_width.si;
+  if (c->building.bed_width.origin != LW_GIVEN || !is_bed(c)) return;
+  narrow->bed_width_m = c->building.bed_width.si;
   narrow->height_m = wall->section.height_m - wall->site.soil_below_top_m;
   narrow->friction_rad = soil->friction_rad;
   narrow->unit_weight_kn_per_m3 = soil->unit_weight_kn_per_m3;

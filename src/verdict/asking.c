@@ -136,7 +136,7 @@ static bool assumed_value(const lw_item *item, int number, lw_case *c, char *out
     return q->origin == LW_ASSUMED;
   }
   /* A soil that nobody named is the assumed one, if nobody gave its angle either. */
-  const lw_case_soil *soil = strncmp(item->name, "footing", 7) == 0 ? &c->footing : &c->soil[0];
+  const lw_case_soil *soil = strncmp(item->name, "footing", 7) == 0 ? &c->ground.footing : &c->ground.soil[0];
   lw_print(out, size, "friction angle %.0f deg", soil->friction.si * LW_DEG_PER_RAD);
   return lw_item_words(item, number, c)->origin != LW_GIVEN && soil->friction.origin == LW_ASSUMED;
 }

@@ -18,13 +18,13 @@ typedef struct lw_cues {
 
 static double block_mass_kg(const lw_case *c) {
   static const double GRAVITY = 9.80665;
-  if (c->block_mass.origin != LW_ABSENT) return c->block_mass.si;
-  if (c->block_depth.origin == LW_ABSENT || c->block_length.origin == LW_ABSENT) return 0.0;
-  return c->block_unit_weight.si * lw_case_block_m3(c, c->block_depth.si) * 1000.0 / GRAVITY;
+  if (c->courses.block_mass.origin != LW_ABSENT) return c->courses.block_mass.si;
+  if (c->courses.block_depth.origin == LW_ABSENT || c->courses.block_length.origin == LW_ABSENT) return 0.0;
+  return c->courses.block_unit_weight.si * lw_case_block_m3(c, c->courses.block_depth.si) * 1000.0 / GRAVITY;
 }
 
 static bool clayey(const lw_facts *f) {
-  bool reactive = lw_facts_is(&f->c->reactive_soil, LW_YES);
+  bool reactive = lw_facts_is(&f->c->site.reactive_soil, LW_YES);
   return reactive || f->wall->site.backfill_refused || !f->wall->site.free_draining;
 }
 
@@ -69,15 +69,15 @@ static void cues_of_site(const lw_facts *f, lw_cues *cues) {
   own(cues, LW_CUE_OUTLET_BLOCKED, lw_site_ways_out(&f->wall->site) < 2);
   own(cues, LW_CUE_FENCE_BEHIND, fence);
   own(cues, LW_CUE_BUILDING_BEHIND, is_so(f, LW_CONDITION_SUPPORTS_BUILDING));
-  own(cues, LW_CUE_POOL, nearer(f, &c->pool_barrier_distance, LW_CLEARANCE_POOL_FLAG));
+  own(cues, LW_CUE_POOL, nearer(f, &c->site.pool_barrier_distance, LW_CLEARANCE_POOL_FLAG));
   own(cues, LW_CUE_LOAD_BEHIND, f->loaded != LW_SO_NOT);
   own(cues, LW_CUE_VEHICLE, lw_verdict_condition(f, LW_CONDITION_VEHICLE_LOAD, NULL) != LW_SO_NOT);
   own(cues, LW_CUE_TIER, f->other_wall_near);
   own(cues, LW_CUE_SLOPE, !f->level_behind || !f->level_in_front);
   own(cues, LW_CUE_CLAY, clayey(f));
-  own(cues, LW_CUE_BOUNDARY, nearer(f, &c->boundary_distance, LW_CLEARANCE_BOUNDARY));
-  own(cues, LW_CUE_SERVICES, nearer(f, &c->service_distance, LW_CLEARANCE_SERVICE));
-  own(cues, LW_CUE_PUBLIC_WAY, nearer(f, &c->public_way_distance, LW_CLEARANCE_PUBLIC_WAY));
+  own(cues, LW_CUE_BOUNDARY, nearer(f, &c->site.boundary_distance, LW_CLEARANCE_BOUNDARY));
+  own(cues, LW_CUE_SERVICES, nearer(f, &c->site.service_distance, LW_CLEARANCE_SERVICE));
+  own(cues, LW_CUE_PUBLIC_WAY, nearer(f, &c->site.public_way_distance, LW_CLEARANCE_PUBLIC_WAY));
   own(cues, LW_CUE_SEISMIC, is_so(f, LW_CONDITION_EARTHQUAKE));
 }
 

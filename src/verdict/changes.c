@@ -26,11 +26,11 @@ int lw_change_count(double from, double to, double step) {
 }
 
 static bool of_courses(const lw_case *c) {
-  return c->wall_kind.value == LW_WALL_COURSES;
+  return c->wall.kind.value == LW_WALL_COURSES;
 }
 
 double lw_change_depth_now(const lw_case *c) {
-  const lw_quantity *depth = of_courses(c) ? &c->block_depth : &c->base_width;
+  const lw_quantity *depth = of_courses(c) ? &c->courses.block_depth : &c->shape.base_width;
   return depth->origin != LW_ABSENT ? depth->si : 0.0;
 }
 
@@ -45,8 +45,8 @@ static lw_range depths(const lw_case *c) {
 
 /* A pad keeps what it has beyond the wall on both sides, in widths that are dug. */
 static bool pad_follows(const lw_case *c, double more_m, lw_typed *typed) {
-  if (!lw_given(&c->pad_width)) return true;
-  double width = lw_change_steps_above(c->pad_width.si + more_m, DEPTH_STEP_M);
+  if (!lw_given(&c->pad.width)) return true;
+  double width = lw_change_steps_above(c->pad.width.si + more_m, DEPTH_STEP_M);
   return lw_typed_put_mm(typed, "pad width", width);
 }
 
@@ -57,18 +57,20 @@ static lw_range deeper_range(const lw_result *now) {
 /* Deeper blocks are of the same stuff, so that their mass grows with them. */
 static bool mass_follows(const lw_case *c, double depth_m, lw_typed *typed) {
   double now = lw_change_depth_now(c);
-  if (!lw_given(&c->block_mass)) return true;
+  if (!lw_given(&c->courses.block_mass)) return true;
   if (now <= 0.0) return lw_typed_put(typed, "block mass", "%s", "unknown");
-  return lw_typed_put(typed, "block mass", "%.6g kg", c->block_mass.si * depth_m / now);
+  return lw_typed_put(typed, "block mass", "%.6g kg", c->courses.block_mass.si * depth_m / now);
 }
 
 /* A cap goes on covering them, deeper base courses reach as far beyond them, a bed loses what they take. */
 static bool what_stands_follows(const lw_case *c, double more_m, lw_typed *typed) {
-  double base = lw_change_steps_above(c->base_course_depth.si + more_m, DEPTH_STEP_M);
+  double base = lw_change_steps_above(c->courses.base_depth.si + more_m, DEPTH_STEP_M);
   bool room = true;
-  if (lw_given(&c->cap_depth)) room = lw_typed_put_mm(typed, "cap depth", c->cap_depth.si + more_m);
-  if (room && lw_given(&c->base_course_depth)) room = lw_typed_put_mm(typed, "base course depth", base);
-  if (room && lw_given(&c->bed_width)) room = lw_typed_put_mm(typed, "bed width", c->bed_width.si - more_m);
+  if (lw_given(&c->courses.cap_depth))
+    room = lw_typed_put_mm(typed, "cap depth", c->courses.cap_depth.si + more_m);
+  if (room && lw_given(&c->courses.base_depth)) room = lw_typed_put_mm(typed, "base course depth", base);
+  if (room && lw_given(&c->building.bed_width))
+    room = lw_typed_put_mm(typed, "bed width", c->building.bed_width.si - more_m);
   return room;
 }
 
@@ -88,7 +90,7 @@ const lw_change lw_change_deeper = {.slug = "deeper-blocks",
                                     .type = deeper};
 
 static lw_range wider_range(const lw_result *now) {
-  bool points = now->given.point[0].x.origin != LW_ABSENT;
+  bool points = now->given.shape.point[0].x.origin != LW_ABSENT;
   return of_courses(&now->given) || points ? (lw_range){0} : depths(&now->given);
 }
 
@@ -97,9 +99,9 @@ static bool wider(const lw_changing *wall, double width_m, lw_typed *typed) {
   const lw_case *c = wall->c;
   bool room = lw_typed_put_mm(typed, "base width", width_m) &&
               pad_follows(c, width_m - lw_change_depth_now(c), typed);
-  if (!room || c->top_width.origin == LW_ABSENT) return room;
-  if (!lw_typed_put_mm(typed, "top width", c->top_width.si)) return false;
-  return c->face_batter.origin != LW_GIVEN || lw_typed_put(typed, "face batter", "%s", "unknown");
+  if (!room || c->shape.top_width.origin == LW_ABSENT) return room;
+  if (!lw_typed_put_mm(typed, "top width", c->shape.top_width.si)) return false;
+  return c->shape.face_batter.origin != LW_GIVEN || lw_typed_put(typed, "face batter", "%s", "unknown");
 }
 
 const lw_change lw_change_wider = {.slug = "deeper-blocks",
@@ -113,10 +115,10 @@ const lw_change lw_change_wider = {.slug = "deeper-blocks",
 static lw_range lower_range(const lw_result *now) {
   const lw_case *c = &now->given;
   double exposed = now->verdict.height_m[LW_HEIGHT_EXPOSED];
-  double step = of_courses(c) ? c->block_height.si : SECTION_HEIGHT_STEP_M;
+  double step = of_courses(c) ? c->courses.block_height.si : SECTION_HEIGHT_STEP_M;
   int most = lw_change_count(0.0, exposed - HEIGHT_LEAST_M, step);
-  int courses = of_courses(c) ? (int)lround(c->course_count.si) - 1 : LW_COURSE_MAX * 8;
-  if (c->point[0].x.origin != LW_ABSENT) return (lw_range){0};
+  int courses = of_courses(c) ? (int)lround(c->courses.count.si) - 1 : LW_COURSE_MAX * 8;
+  if (c->shape.point[0].x.origin != LW_ABSENT) return (lw_range){0};
   return (lw_range){
       .step = step, .most = most < courses ? most : courses, .told_from = exposed, .told_sign = -1.0};
 }
@@ -126,16 +128,16 @@ static bool top_falls(const lw_case *c, double less_m, lw_typed *typed) {
   const struct {
     const char *item;
     const lw_quantity *depth;
-  } depths_below[] = {{"water depth", &c->water_depth},
-                      {"front water depth", &c->front_water_depth},
-                      {"overflow below top", &c->overflow_below_top}};
+  } depths_below[] = {{"water depth", &c->water.depth},
+                      {"front water depth", &c->water.front_depth},
+                      {"overflow below top", &c->water.overflow_below_top}};
   bool room = true;
   for (size_t i = 0; i < sizeof depths_below / sizeof *depths_below && room; i++) {
     const lw_quantity *depth = depths_below[i].depth;
     if (lw_given(depth)) room = lw_typed_put_mm(typed, depths_below[i].item, fmax(0.0, depth->si - less_m));
   }
   for (int i = 0; i < LW_SOIL_MAX && room; i++) {
-    const lw_quantity *bottom = &c->soil[i].bottom;
+    const lw_quantity *bottom = &c->ground.soil[i].bottom;
     char item[32];
     lw_print(item, sizeof item, "soil %d bottom", i + 1);
     if (lw_given(bottom)) room = lw_typed_put_mm(typed, item, fmax(0.001 * (i + 1), bottom->si - less_m));
@@ -144,9 +146,9 @@ static bool top_falls(const lw_case *c, double less_m, lw_typed *typed) {
 }
 
 static bool fewer_courses(const lw_case *c, double less_m, lw_typed *typed) {
-  double count = c->course_count.si - round(less_m / c->block_height.si);
+  double count = c->courses.count.si - round(less_m / c->courses.block_height.si);
   if (count < 1.0 || !lw_typed_put(typed, "course count", "%.0f", count)) return false;
-  bool too_many = lw_given(&c->base_course_count) && c->base_course_count.si > count;
+  bool too_many = lw_given(&c->courses.base_count) && c->courses.base_count.si > count;
   return !too_many || lw_typed_put(typed, "base course count", "%.0f", count);
 }
 
@@ -157,8 +159,8 @@ static bool lower(const lw_changing *wall, double less_m, lw_typed *typed) {
   if (exposed < SECTION_HEIGHT_STEP_M) return false;
   if (of_courses(c) && !fewer_courses(c, less_m, typed)) return false;
   if (!lw_typed_put_mm(typed, "wall height", exposed)) return false;
-  bool held = lw_given(&c->level_difference) && c->level_difference.si > 0.0;
-  if (held && !lw_typed_put_mm(typed, "level difference", fmax(0.0, c->level_difference.si - less_m)))
+  bool held = lw_given(&c->site.level_difference) && c->site.level_difference.si > 0.0;
+  if (held && !lw_typed_put_mm(typed, "level difference", fmax(0.0, c->site.level_difference.si - less_m)))
     return false;
   return top_falls(c, less_m, typed);
 }
@@ -172,8 +174,8 @@ const lw_change lw_change_lower = {.slug = "lower-wall",
 
 static lw_range setback_range(const lw_result *now) {
   const lw_case *c = &now->given;
-  if (!of_courses(c) || c->course_count.si < 2.0) return (lw_range){0};
-  double now_m = c->setback.origin == LW_ABSENT ? 0.0 : c->setback.si;
+  if (!of_courses(c) || c->courses.count.si < 2.0) return (lw_range){0};
+  double now_m = c->courses.setback.origin == LW_ABSENT ? 0.0 : c->courses.setback.si;
   double from = fmax(SETBACK_LEAST_M - SETBACK_STEP_M, lw_change_steps_below(now_m, SETBACK_STEP_M));
   double most = SETBACK_MOST_SHARE * lw_change_depth_now(c);
   return (lw_range){.from = from,
@@ -200,7 +202,7 @@ static lw_range filled_range(const lw_result *now) {
   const lw_case *c = &now->given;
   const lw_material_row *gravel = lw_known_material(now->tables, LW_MATERIAL_OF_LOOSE_GRAVEL);
   double share = lw_known_value(now->tables, LW_THRESHOLD_FILL_THAT_COUNTS);
-  bool hollow = lw_given(&c->face_shell_thickness) && c->fill_unit_weight.origin == LW_ABSENT;
+  bool hollow = lw_given(&c->courses.face_shell_thickness) && c->courses.fill_unit_weight.origin == LW_ABSENT;
   if (!of_courses(c) || !hollow) return (lw_range){0};
   return (lw_range){.step = share * gravel->unit_weight_low_kn_per_m3, .most = 1, .told_sign = 1.0};
 }

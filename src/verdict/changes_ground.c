@@ -29,7 +29,7 @@ static lw_range outlets_range(const lw_result *now) {
 }
 
 static bool stone(const lw_changing *wall, double stone_m, lw_typed *typed) {
-  double width = fmax(stone_m, or_zero(&wall->c->stone_width));
+  double width = fmax(stone_m, or_zero(&wall->c->ground.stone_width));
   return lw_typed_put_mm(typed, "stone width", width);
 }
 
@@ -61,8 +61,7 @@ const lw_change lw_change_wider_stone = {
 
 const lw_soil_row *lw_change_stone_row(const lw_tables *tables) {
   const lw_soil_row *row = lw_known_soil(tables, LW_SOIL_OF_CRUSHED_ROCK);
-  return row->use == LW_BACKFILL_GOOD && row->free_draining && isfinite(row->friction_rad) ? row
-                                                                                                  : NULL;
+  return row->use == LW_BACKFILL_GOOD && row->free_draining && isfinite(row->friction_rad) ? row : NULL;
 }
 
 /* Stone counts only where it fills the whole critical wedge, found with its own angle. */
@@ -101,7 +100,7 @@ static lw_range soil_range(const lw_result *now) {
 /* Where the ground goes on behind, what lies beyond goes down with it. */
 static bool lower_soil(const lw_changing *wall, double below_m, lw_typed *typed) {
   const lw_case *c = wall->c;
-  const lw_quantity *beyond = &c->level_difference;
+  const lw_quantity *beyond = &c->site.level_difference;
   double less_m = below_m - wall->now->wall.site.soil_below_top_m;
   if (!lw_typed_put_mm(typed, "soil below top", below_m)) return false;
   if (!lw_given(beyond) || beyond->si <= 0.0) return true;

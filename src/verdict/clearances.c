@@ -75,19 +75,19 @@ static void load(const lw_facts *f, lw_reaching *to) {
 /* The upper of two walls must not be the taller one, as far as its own height counts for a tier. */
 static void taller_above(const lw_facts *f, lw_reaching *to) {
   const lw_case *c = f->c;
-  double other = c->other_wall_height.origin == LW_ABSENT ? 0.0 : c->other_wall_height.si;
+  double other = c->site.other_wall_height.origin == LW_ABSENT ? 0.0 : c->site.other_wall_height.si;
   double mine = f->height_m[LW_HEIGHT_EXPOSED];
-  bool above = lw_facts_is(&c->other_wall_side, LW_SIDE_ABOVE);
+  bool above = lw_facts_is(&c->site.other_wall_side, LW_SIDE_ABOVE);
   double upper = above ? other : mine, lower = above ? mine : other;
   const lw_clearance_row *row = lw_known_clearance(f->tables, LW_CLEARANCE_OTHER_WALL);
-  if (!row || lw_facts_nearer(&c->other_wall_distance, 0.0) == LW_SO_OPEN) return;
-  bool told = c->other_wall_height.origin == LW_GIVEN && c->other_wall_side.origin == LW_GIVEN;
+  if (!row || lw_facts_nearer(&c->site.other_wall_distance, 0.0) == LW_SO_OPEN) return;
+  bool told = c->site.other_wall_height.origin == LW_GIVEN && c->site.other_wall_side.origin == LW_GIVEN;
   double tallest = told ? upper : fmax(mine, f->lower_wall.taken_m);
   double apart = fmax(lw_facts_clearance(f, LW_CLEARANCE_OTHER_WALL),
                       lw_known_value(f->tables, LW_THRESHOLD_TIER_APART) * tallest);
-  bool together = lw_facts_nearer(&c->other_wall_distance, apart) == LW_SO_YES;
+  bool together = lw_facts_nearer(&c->site.other_wall_distance, apart) == LW_SO_YES;
   if (together && !told) {
-    bool height = c->other_wall_height.origin == LW_GIVEN;
+    bool height = c->site.other_wall_height.origin == LW_GIVEN;
     lw_reasons_ask(to, "upper-wall-taller", row->from.source,
                    height ? "other wall side" : "other wall height");
     return;
@@ -95,7 +95,7 @@ static void taller_above(const lw_facts *f, lw_reaching *to) {
   if (!together || upper <= lower + ROUNDING) return;
   lw_verdict_reason *r = lw_reasons_new(to, &(lw_because){.answer = LW_ANSWER_WHO,
                                                           .who = LW_WHO_COUNCIL,
-                                                          .origin = c->other_wall_height.origin,
+                                                          .origin = c->site.other_wall_height.origin,
                                                           .slug = "upper-wall-taller",
                                                           .source = row->from.source});
   if (r)
@@ -110,17 +110,17 @@ void lw_verdict_clearances(const lw_facts *facts, lw_reaching *to) {
     lw_kept kept;
     bool asked;
   } rows[] = {
-      {{LW_CLEARANCE_BOUNDARY, &c->boundary_distance, "clearance-boundary", "boundary distance"}, all},
-      {{LW_CLEARANCE_BUILDING, &c->building_distance, "clearance-building", "building distance"}, all},
-      {{LW_CLEARANCE_OTHER_WALL, &c->other_wall_distance, "clearance-other-wall", "other wall distance"},
+      {{LW_CLEARANCE_BOUNDARY, &c->site.boundary_distance, "clearance-boundary", "boundary distance"}, all},
+      {{LW_CLEARANCE_BUILDING, &c->site.building_distance, "clearance-building", "building distance"}, all},
+      {{LW_CLEARANCE_OTHER_WALL, &c->site.other_wall_distance, "clearance-other-wall", "other wall distance"},
        all},
-      {{LW_CLEARANCE_SERVICE, &c->service_distance, "clearance-service", "service distance"},
+      {{LW_CLEARANCE_SERVICE, &c->site.service_distance, "clearance-service", "service distance"},
        all || !facts->own_service},
-      {{LW_CLEARANCE_WATERBODY, &c->waterbody_distance, "clearance-waterbody", "waterbody distance"},
+      {{LW_CLEARANCE_WATERBODY, &c->site.waterbody_distance, "clearance-waterbody", "waterbody distance"},
        all || !facts->own_waterbody},
-      {{LW_CLEARANCE_PUBLIC_WAY, &c->public_way_distance, "clearance-public-way", "public way distance"},
+      {{LW_CLEARANCE_PUBLIC_WAY, &c->site.public_way_distance, "clearance-public-way", "public way distance"},
        all || !facts->own_street},
-      {{LW_CLEARANCE_POOL_BARRIER, &c->pool_barrier_distance, "clearance-pool-barrier",
+      {{LW_CLEARANCE_POOL_BARRIER, &c->site.pool_barrier_distance, "clearance-pool-barrier",
         "pool barrier distance"},
        true},
   };

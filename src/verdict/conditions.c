@@ -69,7 +69,7 @@ static lw_so said_yes(const lw_choice *choice, int value, const char *known, con
 }
 
 static lw_thing building(const lw_facts *f) {
-  return (lw_thing){&f->c->building_distance, "building distance", "a building"};
+  return (lw_thing){&f->c->site.building_distance, "building distance", "a building"};
 }
 
 static lw_so supports_building(const lw_facts *f, lw_finding *found) {
@@ -82,20 +82,20 @@ static lw_so supports_building(const lw_facts *f, lw_finding *found) {
 }
 
 static lw_so vehicle_load(const lw_facts *f, lw_finding *found) {
-  return said_yes(&f->c->vehicle_access, LW_YES, "a vehicle can reach it", "vehicle access", found);
+  return said_yes(&f->c->site.vehicle_access, LW_YES, "a vehicle can reach it", "vehicle access", found);
 }
 
 static lw_so water_held(const lw_facts *f, lw_finding *found) {
   const lw_span touching = {TOUCHING_M, TOUCHING_M, NULL};
-  lw_thing pool = {&f->c->pool_barrier_distance, "pool barrier distance", "a pool barrier"};
-  lw_so held = said_yes(&f->c->water_held, LW_YES, "it holds water", "water held behind", found);
+  lw_thing pool = {&f->c->site.pool_barrier_distance, "pool barrier distance", "a pool barrier"};
+  lw_so held = said_yes(&f->c->site.water_held, LW_YES, "it holds water", "water held behind", found);
   return held == LW_SO_YES ? held : either(held, near(&pool, &touching, found));
 }
 
 /* How much of the line's height above a load is only assumed. */
 static double uncertain_m(const lw_facts *f, const lw_influence_load *load) {
   const lw_span *total = &f->height[LW_HEIGHT_TOTAL];
-  bool slope = f->c->ground_slope.origin == LW_ASSUMED;
+  bool slope = f->c->ground.slope.origin == LW_ASSUMED;
   double rise = slope ? fmax(load->distance_m, 0.0) * tan(f->wall->site.slope_rad) : 0.0;
   return total->taken_m - total->certain_m + rise;
 }
@@ -125,7 +125,7 @@ static lw_so other_wall_near(const lw_facts *f, lw_finding *found) {
   const lw_span *lower = &f->lower_wall;
   const lw_span within = {apart * lower->taken_m - TOUCHING_M, apart * lower->certain_m - TOUCHING_M,
                           lower->left_out};
-  lw_thing wall = {&f->c->other_wall_distance, "other wall distance", "another wall"};
+  lw_thing wall = {&f->c->site.other_wall_distance, "other wall distance", "another wall"};
   return near(&wall, &within, found);
 }
 
@@ -140,45 +140,45 @@ static lw_so slopes(const lw_quantity *slope, bool level, const char *where, con
 /* Where nobody says what is behind, nobody says that it is level across. */
 static lw_so sloping_ground(const lw_facts *f, lw_finding *found) {
   const lw_case *c = f->c;
-  lw_so behind = slopes(&c->ground_slope, f->level_behind, "behind", "ground slope", found);
+  lw_so behind = slopes(&c->ground.slope, f->level_behind, "behind", "ground slope", found);
   if (behind == LW_SO_YES) return behind;
-  lw_so front = slopes(&c->front_slope, f->level_in_front, "in front", "front slope", found);
+  lw_so front = slopes(&c->ground.front_slope, f->level_in_front, "in front", "front slope", found);
   if (front == LW_SO_YES) return front;
-  lw_so unsaid = c->site_behind.origin == LW_ASSUMED ? open_by(found, "site behind") : LW_SO_NOT;
+  lw_so unsaid = c->site.behind.origin == LW_ASSUMED ? open_by(found, "site behind") : LW_SO_NOT;
   return either(either(behind, front), unsaid);
 }
 
 static lw_so boundary(const lw_facts *f, lw_finding *found) {
   const lw_span *further = f->dig.taken_m > f->reach.taken_m ? &f->dig : &f->reach;
   lw_span within = {further->taken_m, fmax(f->dig.certain_m, f->reach.certain_m), further->left_out};
-  lw_thing thing = {&f->c->boundary_distance, "boundary distance", "the boundary"};
+  lw_thing thing = {&f->c->site.boundary_distance, "boundary distance", "the boundary"};
   return near(&thing, &within, found);
 }
 
 static lw_so public_way(const lw_facts *f, lw_finding *found) {
-  lw_thing way = {&f->c->public_way_distance, "public way distance", "a street or public path"};
+  lw_thing way = {&f->c->site.public_way_distance, "public way distance", "a street or public path"};
   return near(&way, &f->reach, found);
 }
 
 static lw_so mapped_land(const lw_facts *f, lw_finding *found) {
-  return said_yes(&f->c->mapped_land, LW_YES, "it is on a map", "mapped land", found);
+  return said_yes(&f->c->site.mapped_land, LW_YES, "it is on a map", "mapped land", found);
 }
 
 /* Sand and gravel under the wall do not swell: naming them answers. */
 static bool never_swells(const lw_facts *f) {
-  const lw_words *name = &f->c->footing.name;
+  const lw_words *name = &f->c->ground.footing.name;
   const lw_soil_row *row = name->origin == LW_ABSENT ? NULL : lw_tables_soil(f->tables, name->text);
   return row && row->never_swells;
 }
 
 static lw_so reactive_soil(const lw_facts *f, lw_finding *found) {
-  const lw_choice *said = &f->c->reactive_soil;
+  const lw_choice *said = &f->c->site.reactive_soil;
   if (said->origin == LW_ASSUMED && never_swells(f)) return LW_SO_NOT;
   return said_yes(said, LW_YES, "it cracks in dry seasons", "reactive soil", found);
 }
 
 static lw_so fence_carries_soil(const lw_facts *f, lw_finding *found) {
-  if (f->c->site_back.origin == LW_ASSUMED) return open_by(found, "site back");
+  if (f->c->site.back.origin == LW_ASSUMED) return open_by(found, "site back");
   if (!lw_facts_back_is(f, LW_BACK_FENCE)) return LW_SO_NOT;
   const lw_fence *fence = f->fence;
   const double *ratio = fence->ratio[LW_FENCE_DRY];
@@ -195,15 +195,15 @@ static lw_so fence_carries_soil(const lw_facts *f, lw_finding *found) {
 static lw_so fence_load(const lw_facts *f, lw_finding *found) {
   const lw_case *c = f->c;
   const lw_fence_wind *wind = &f->fence->on;
-  if (c->fence_height.origin == LW_ASSUMED) return open_by(found, "fence height");
+  if (c->fence.height.origin == LW_ASSUMED) return open_by(found, "fence height");
   if (f->fence_m <= 0.0) return LW_SO_NOT;
-  if (c->fence_place.origin == LW_ASSUMED && c->fence_distance.origin != LW_GIVEN)
+  if (c->fence.place.origin == LW_ASSUMED && c->fence.distance.origin != LW_GIVEN)
     return open_by(found, "fence place");
-  if (!wind->on_wall && c->fence_distance.origin == LW_ASSUMED) return open_by(found, "fence distance");
+  if (!wind->on_wall && c->fence.distance.origin == LW_ASSUMED) return open_by(found, "fence distance");
   const lw_span *total = &f->height[LW_HEIGHT_TOTAL];
   bool certain = wind->on_wall || wind->distance_m < wind->keep_off_m - (total->taken_m - total->certain_m);
   if (!certain) return open_by(found, total->left_out);
-  tell(found, "%.2f m high", c->fence_height.si);
+  tell(found, "%.2f m high", c->fence.height.si);
   if (!wind->on_wall)
     tell(found, ", %.2f m behind the wall, within its height of %.2f m", wind->distance_m, wind->keep_off_m);
   return LW_SO_YES;
@@ -213,7 +213,7 @@ static lw_so fence_load(const lw_facts *f, lw_finding *found) {
 static lw_so barrier_needed(const lw_facts *f, lw_finding *found) {
   double most = lw_facts_clearance(f, LW_CLEARANCE_FALL_BARRIER) - TOUCHING_M;
   const lw_span *drop = &f->height[LW_HEIGHT_EXPOSED];
-  if (f->c->site_above.origin == LW_ASSUMED) return open_by(found, "site above");
+  if (f->c->site.above.origin == LW_ASSUMED) return open_by(found, "site above");
   if (!f->people_above || drop->taken_m < most) return LW_SO_NOT;
   if (drop->certain_m < most) return open_by(found, drop->left_out);
   tell(found, "a drop of %.2f m, %.2f m or more", drop->certain_m, most);
@@ -228,9 +228,9 @@ static lw_so no_outlet(const lw_facts *f, lw_finding *found) {
     return LW_SO_YES;
   }
   if (!f->no_way_out) return LW_SO_NOT;
-  if (c->drain_outlets.origin == LW_ASSUMED) open_by(found, "drain outlets");
-  if (c->wall_joints.origin == LW_ASSUMED) open_by(found, "wall joints");
-  if (c->ground_drains.origin == LW_ASSUMED) open_by(found, "ground drains");
+  if (c->water.drain_outlets.origin == LW_ASSUMED) open_by(found, "drain outlets");
+  if (c->water.wall_joints.origin == LW_ASSUMED) open_by(found, "wall joints");
+  if (c->water.ground_drains.origin == LW_ASSUMED) open_by(found, "ground drains");
   if (found->left_out_count > 0) return LW_SO_OPEN;
   tell(found, "%s",
        f->wall->site.outlets_buried
@@ -241,9 +241,9 @@ static lw_so no_outlet(const lw_facts *f, lw_finding *found) {
 
 /* A named ground whose row gives no bearing value on purpose, and none given in its stead. */
 static bool bears_nothing(const lw_facts *f) {
-  const lw_words *name = &f->c->footing.name;
+  const lw_words *name = &f->c->ground.footing.name;
   const lw_soil_row *row = name->origin == LW_ABSENT ? NULL : lw_tables_soil(f->tables, name->text);
-  if (f->c->allowable_bearing.origin == LW_GIVEN) return false;
+  if (f->c->ground.allowable_bearing.origin == LW_GIVEN) return false;
   return f->wall->site.allowable_bearing_kpa <= 0.0 || (row && !isfinite(row->allowable_bearing_kpa));
 }
 
@@ -263,44 +263,44 @@ static lw_so bad_fill(const lw_facts *f, lw_finding *found) {
     return LW_SO_YES;
   }
   for (int i = 0; i < f->wall->site.soil_count; i++)
-    if (nobody_knows(&f->c->soil[i])) open_by(found, BEHIND[i]);
-  if (nobody_knows(&f->c->footing) && f->c->allowable_bearing.origin != LW_GIVEN)
+    if (nobody_knows(&f->c->ground.soil[i])) open_by(found, BEHIND[i]);
+  if (nobody_knows(&f->c->ground.footing) && f->c->ground.allowable_bearing.origin != LW_GIVEN)
     open_by(found, "footing soil name");
   return found->left_out_count > 0 ? LW_SO_OPEN : LW_SO_NOT;
 }
 
 static lw_so earthquake(const lw_facts *f, lw_finding *found) {
-  const lw_quantity *q = &f->c->seismic_horizontal;
+  const lw_quantity *q = &f->c->earthquake.horizontal;
   if (q->origin == LW_GIVEN && q->si > 0.0) {
     tell(found, "horizontal coefficient %.2f", q->si);
     return LW_SO_YES;
   }
-  return said_yes(&f->c->earthquakes, LW_YES, "so the sheet says", "strong earthquakes", found);
+  return said_yes(&f->c->site.earthquakes, LW_YES, "so the sheet says", "strong earthquakes", found);
 }
 
 static lw_so heritage(const lw_facts *f, lw_finding *found) {
-  return said_yes(&f->c->heritage, LW_YES, "so the sheet says", "heritage", found);
+  return said_yes(&f->c->site.heritage, LW_YES, "so the sheet says", "heritage", found);
 }
 
 static lw_so vibrating_load(const lw_facts *f, lw_finding *found) {
-  return said_yes(&f->c->vibration, LW_YES, "so the sheet says", "shaken ground", found);
+  return said_yes(&f->c->site.vibration, LW_YES, "so the sheet says", "shaken ground", found);
 }
 
 static lw_so drains_next_door(const lw_facts *f, lw_finding *found) {
-  return said_yes(&f->c->drains_next_door, LW_YES, "so the sheet says", "water sent next door", found);
+  return said_yes(&f->c->site.drains_next_door, LW_YES, "so the sheet says", "water sent next door", found);
 }
 
 static lw_so wall_that_moved(const lw_facts *f, lw_finding *found) {
-  lw_so moved = said_yes(&f->c->works, LW_WORKS_MOVED, "it has moved", "works", found);
+  lw_so moved = said_yes(&f->c->site.works, LW_WORKS_MOVED, "it has moved", "works", found);
   if (moved != LW_SO_NOT) return moved;
-  return said_yes(&f->c->works, LW_WORKS_RAISED, "it is made higher than it was", "works", found);
+  return said_yes(&f->c->site.works, LW_WORKS_RAISED, "it is made higher than it was", "works", found);
 }
 
 /* How deep a footing or a main lies is not asked: the trench reaches below it where it is nearer than it
  * is deep. */
 static lw_so digs_below(const lw_facts *f, lw_finding *found) {
   lw_thing house = building(f);
-  lw_thing service = {&f->c->service_distance, "service distance", "a service"};
+  lw_thing service = {&f->c->site.service_distance, "service distance", "a service"};
   lw_so footing = near(&house, &f->dig, found);
   return footing == LW_SO_YES ? footing : either(footing, near(&service, &f->dig, found));
 }

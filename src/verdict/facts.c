@@ -23,8 +23,8 @@ bool lw_facts_is(const lw_choice *choice, int value) {
 }
 
 bool lw_facts_back_is(const lw_facts *facts, lw_back back) {
-  const lw_choice *site_back = &facts->c->site_back;
-  bool said = site_back->origin == LW_GIVEN || lw_facts_is(&facts->c->site_behind, LW_BEHIND_BED);
+  const lw_choice *site_back = &facts->c->site.back;
+  bool said = site_back->origin == LW_GIVEN || lw_facts_is(&facts->c->site.behind, LW_BEHIND_BED);
   return said && lw_facts_is(site_back, (int)back);
 }
 
@@ -92,9 +92,9 @@ bool lw_facts_vehicle_told(const lw_facts *facts, const lw_heavy *heavy) {
 }
 
 lw_heavy lw_facts_heavy(const lw_facts *facts, double within_m) {
-  lw_heavy vehicle = {INFINITY, facts->c->vehicle_access.origin, true};
+  lw_heavy vehicle = {INFINITY, facts->c->site.vehicle_access.origin, true};
   bool near = facts->stands.distance_m < within_m - ROUNDING;
-  if (lw_facts_is(&facts->c->vehicle_access, LW_YES)) vehicle.distance_m = 0.0;
+  if (lw_facts_is(&facts->c->site.vehicle_access, LW_YES)) vehicle.distance_m = 0.0;
   if (!near) return vehicle;
   bool surer = facts->stands.origin != LW_GIVEN && vehicle.origin == LW_GIVEN;
   return surer && isfinite(vehicle.distance_m) ? vehicle : facts->stands;
@@ -113,14 +113,14 @@ static void ground_gather(lw_facts *f) {
 static const char *load_left_out(const lw_case *c) {
   static const char *const KINDS[LW_LOAD_MAX] = {"load 1 kind", "load 2 kind", "load 3 kind",
                                                  "load 4 kind", "load 5 kind", "load 6 kind"};
-  if (c->vehicle_access.origin == LW_ASSUMED) return "vehicle access";
+  if (c->site.vehicle_access.origin == LW_ASSUMED) return "vehicle access";
   for (int i = 0; i < LW_LOAD_MAX; i++)
     if (c->load[i].kind.origin == LW_ASSUMED) return KINDS[i];
   return NULL;
 }
 
 static void loads_gather(lw_facts *f) {
-  const lw_choice *vehicle = &f->c->vehicle_access;
+  const lw_choice *vehicle = &f->c->site.vehicle_access;
   f->stands = nearest_load(f);
   f->load_left_out = load_left_out(f->c);
   bool stands = isfinite(f->stands.distance_m) && f->stands.origin != LW_ASSUMED;
@@ -153,7 +153,7 @@ static void own_clearances(lw_facts *f) {
 }
 
 static void place_gather(lw_facts *f) {
-  const lw_words *word = &f->c->place;
+  const lw_words *word = &f->c->about.place;
   int elsewhere = lw_tables_place_row(f->tables, "default");
   int row = word->origin == LW_ABSENT ? -1 : lw_tables_place_row(f->tables, word->text);
   lw_tables_add_places(f->tables, row, &f->places);
@@ -177,5 +177,5 @@ void lw_facts_gather(const lw_result *result, lw_facts *facts) {
   ground_gather(facts);
   loads_gather(facts);
   place_gather(facts);
-  facts->people_above = c->site_above.origin != LW_ABSENT && c->site_above.value != LW_ABOVE_NOBODY;
+  facts->people_above = c->site.above.origin != LW_ABSENT && c->site.above.value != LW_ABOVE_NOBODY;
 }

@@ -90,7 +90,7 @@ const lw_limit_hit *lw_verdict_limit(const lw_verdict *verdict) {
 }
 
 static const char *place_of(const lw_facts *f, const lw_limit_row *row) {
-  if (f->c->place.origin == LW_ABSENT) return "a place that is not known";
+  if (f->c->about.place.origin == LW_ABSENT) return "a place that is not known";
   if (!f->place_known) return "a place that has none of its own on file";
   return strcmp(row->region, "national") == 0 ? row->country : row->region;
 }

@@ -18,16 +18,16 @@ static double given_or(const lw_quantity *q, double otherwise) {
 
 /* The item that leaves the outer height open, or NULL. */
 static const char *outer_left_out(const lw_case *c) {
-  if (assumed(&c->wall_height) && assumed(&c->block_height)) return "block height";
-  return assumed(&c->wall_embedment) || assumed(&c->wall_height) ? "wall embedment" : NULL;
+  if (assumed(&c->wall.height) && assumed(&c->courses.block_height)) return "block height";
+  return assumed(&c->wall.embedment) || assumed(&c->wall.height) ? "wall embedment" : NULL;
 }
 
 /* Courses that are counted are as high as their blocks, however deep they are buried. */
 static double certain_total(const lw_facts *f, double exposed_m) {
   const lw_case *c = f->c;
-  bool counted = c->wall_kind.value == LW_WALL_COURSES && !assumed(&c->course_count);
-  if (counted && !assumed(&c->block_height)) return f->wall->section.height_m;
-  return exposed_m + (assumed(&c->wall_embedment) ? 0.0 : f->wall->section.embedment_m);
+  bool counted = c->wall.kind.value == LW_WALL_COURSES && !assumed(&c->courses.count);
+  if (counted && !assumed(&c->courses.block_height)) return f->wall->section.height_m;
+  return exposed_m + (assumed(&c->wall.embedment) ? 0.0 : f->wall->section.embedment_m);
 }
 
 static void outer(lw_facts *f) {
@@ -39,12 +39,12 @@ static void outer(lw_facts *f) {
   h[LW_HEIGHT_TOTAL] = section->height_m;
   h[LW_HEIGHT_EXPOSED] = section->height_m - section->embedment_m;
   h[LW_HEIGHT_RETAINED] = lw_larger(0.0, h[LW_HEIGHT_EXPOSED] - f->wall->site.soil_below_top_m);
-  double exposed = assumed(&c->wall_height) ? 0.0 : h[LW_HEIGHT_EXPOSED];
-  double below = assumed(&c->soil_below_top) ? exposed : f->wall->site.soil_below_top_m;
+  double exposed = assumed(&c->wall.height) ? 0.0 : h[LW_HEIGHT_EXPOSED];
+  double below = assumed(&c->ground.soil_below_top) ? exposed : f->wall->site.soil_below_top_m;
   f->height[LW_HEIGHT_EXPOSED] = (lw_span){h[LW_HEIGHT_EXPOSED], exposed, left_out};
   f->height[LW_HEIGHT_TOTAL] = (lw_span){f->to_pad_m, certain_total(f, exposed) + pad, left_out};
   f->height[LW_HEIGHT_RETAINED] = (lw_span){h[LW_HEIGHT_RETAINED], lw_larger(0.0, exposed - below),
-                                            assumed(&c->soil_below_top) ? "soil below top" : left_out};
+                                            assumed(&c->ground.soil_below_top) ? "soil below top" : left_out};
 }
 
 /* A bed holds only what was brought in, on ground that is level across. Elsewhere nobody knows how deep the
@@ -52,18 +52,19 @@ static void outer(lw_facts *f) {
 static void natural(lw_facts *f) {
   const lw_case *c = f->c;
   const lw_span *held = &f->height[LW_HEIGHT_RETAINED];
-  bool bed = c->site_behind.origin == LW_GIVEN && c->site_behind.value == LW_BEHIND_BED;
-  bool cut = c->cut_depth.origin == LW_GIVEN, fill = c->fill_depth.origin == LW_GIVEN;
+  bool bed = c->site.behind.origin == LW_GIVEN && c->site.behind.value == LW_BEHIND_BED;
+  bool cut = c->ground.cut_depth.origin == LW_GIVEN, fill = c->ground.fill_depth.origin == LW_GIVEN;
   lw_span *span = &f->height[LW_HEIGHT_NATURAL];
-  f->height_m[LW_HEIGHT_NATURAL] =
-      lw_larger(given_or(&c->cut_depth, held->taken_m), given_or(&c->fill_depth, held->taken_m));
+  f->height_m[LW_HEIGHT_NATURAL] = lw_larger(given_or(&c->ground.cut_depth, held->taken_m),
+                                             given_or(&c->ground.fill_depth, held->taken_m));
   double least = bed ? held->certain_m : 0.0;
-  *span = (lw_span){.taken_m = f->height_m[LW_HEIGHT_NATURAL],
-                    .certain_m = lw_larger(given_or(&c->cut_depth, least), given_or(&c->fill_depth, least)),
-                    .left_out = cut && fill ? NULL : held->left_out};
+  *span = (lw_span){
+      .taken_m = f->height_m[LW_HEIGHT_NATURAL],
+      .certain_m = lw_larger(given_or(&c->ground.cut_depth, least), given_or(&c->ground.fill_depth, least)),
+      .left_out = cut && fill ? NULL : held->left_out};
   if (bed || (cut && fill)) return;
   span->taken_m = INFINITY;
-  span->left_out = c->site_behind.origin != LW_GIVEN ? "site behind" : cut ? "fill depth" : "cut depth";
+  span->left_out = c->site.behind.origin != LW_GIVEN ? "site behind" : cut ? "fill depth" : "cut depth";
 }
 
 /* The foot of a fence above the top of the wall: behind, it stands on ground that may lie lower, and rises.
@@ -72,7 +73,7 @@ static double fence_foot(const lw_facts *f, double rise) {
   const lw_fence_wind *wind = &f->fence->on;
   const lw_site *site = &f->wall->site;
   if (wind->on_wall) return 0.0;
-  double behind = f->c->fence_distance.origin == LW_GIVEN ? wind->distance_m : wind->keep_off_m;
+  double behind = f->c->fence.distance.origin == LW_GIVEN ? wind->distance_m : wind->keep_off_m;
   return lw_smaller(behind, site->slope_run_m) * rise - site->soil_below_top_m;
 }
 
@@ -83,25 +84,25 @@ static double with_fence(const lw_facts *f, double exposed_m, double rise) {
 /* The item that leaves open how high it stands, or whether it counts. */
 static const char *fence_left_out(const lw_facts *f) {
   const lw_case *c = f->c;
-  if (assumed(&c->fence_height)) return "fence height";
+  if (assumed(&c->fence.height)) return "fence height";
   if (f->fence_m <= 0.0) return NULL;
-  if (c->fence_place.origin != LW_GIVEN && c->fence_distance.origin != LW_GIVEN) return "fence place";
+  if (c->fence.place.origin != LW_GIVEN && c->fence.distance.origin != LW_GIVEN) return "fence place";
   if (f->fence->on.on_wall) return NULL;
-  if (assumed(&c->fence_distance)) return "fence distance";
-  return assumed(&c->soil_below_top) ? "soil below top" : NULL;
+  if (assumed(&c->fence.distance)) return "fence distance";
+  return assumed(&c->ground.soil_below_top) ? "soil below top" : NULL;
 }
 
 static void fence(lw_facts *f) {
   const lw_span *exposed = &f->height[LW_HEIGHT_EXPOSED];
-  double rise = tan(f->wall->site.slope_rad), sure_rise = assumed(&f->c->ground_slope) ? 0.0 : rise;
+  double rise = tan(f->wall->site.slope_rad), sure_rise = assumed(&f->c->ground.slope) ? 0.0 : rise;
   const char *left_out = fence_left_out(f);
   double taken = with_fence(f, exposed->taken_m, rise);
   f->height_m[LW_HEIGHT_FENCE] = taken;
   f->height[LW_HEIGHT_FENCE] =
-      (lw_span){.taken_m = assumed(&f->c->fence_height) ? INFINITY : taken,
+      (lw_span){.taken_m = assumed(&f->c->fence.height) ? INFINITY : taken,
                 .certain_m = left_out ? exposed->certain_m : with_fence(f, exposed->certain_m, sure_rise),
                 .left_out = left_out                       ? left_out
-                            : assumed(&f->c->ground_slope) ? "ground slope"
+                            : assumed(&f->c->ground.slope) ? "ground slope"
                                                            : exposed->left_out};
 }
 
@@ -126,7 +127,7 @@ static void reaches(lw_facts *f) {
   const lw_span *total = &f->height[LW_HEIGHT_TOTAL];
   double rise = tan(site->slope_rad), below = site->soil_below_top_m;
   double depth = lw_larger(0.0, f->to_pad_m - below);
-  bool slope = assumed(&c->ground_slope), level = assumed(&c->soil_below_top);
+  bool slope = assumed(&c->ground.slope), level = assumed(&c->ground.soil_below_top);
   double certain = level ? 0.0 : lw_larger(0.0, total->certain_m - below);
   f->reach = (lw_span){.taken_m = lw_site_line_out(site, depth, 1.0, rise),
                        .certain_m = lw_site_line_out(site, certain, 1.0, slope ? 0.0 : rise),
@@ -138,8 +139,8 @@ static void reaches(lw_facts *f) {
 
 static void dig(lw_facts *f) {
   double buried = f->wall->section.embedment_m, pad = f->wall->site.pad.thickness_m;
-  double cut = given_or(&f->c->cut_depth, 0.0);
-  bool open = assumed(&f->c->wall_embedment);
+  double cut = given_or(&f->c->ground.cut_depth, 0.0);
+  bool open = assumed(&f->c->wall.embedment);
   f->dig = (lw_span){.taken_m = lw_larger(buried + pad, cut),
                      .certain_m = lw_larger((open ? 0.0 : buried) + pad, cut),
                      .left_out = open ? "wall embedment" : NULL};
@@ -158,11 +159,12 @@ void lw_facts_heights(lw_facts *facts) {
 static lw_span lower_wall(const lw_facts *f) {
   const lw_case *c = f->c;
   const lw_span *mine = &f->height[LW_HEIGHT_EXPOSED];
-  bool told = c->other_wall_height.origin == LW_GIVEN;
+  bool told = c->site.other_wall_height.origin == LW_GIVEN;
   double tallest = lw_known_value(f->tables, LW_THRESHOLD_OTHER_WALL_HEIGHT);
-  lw_span other = {told ? c->other_wall_height.si : tallest, told ? c->other_wall_height.si : 0.0,
+  lw_span other = {told ? c->site.other_wall_height.si : tallest, told ? c->site.other_wall_height.si : 0.0,
                    told ? NULL : "other wall height"};
-  if (c->other_wall_side.origin == LW_GIVEN) return c->other_wall_side.value == LW_SIDE_BELOW ? other : *mine;
+  if (c->site.other_wall_side.origin == LW_GIVEN)
+    return c->site.other_wall_side.value == LW_SIDE_BELOW ? other : *mine;
   return (lw_span){.taken_m = lw_larger(mine->taken_m, other.taken_m),
                    .certain_m = lw_smaller(mine->certain_m, other.certain_m),
                    .left_out = told ? "other wall side" : other.left_out};
@@ -171,10 +173,10 @@ static lw_span lower_wall(const lw_facts *f) {
 void lw_facts_other_wall(lw_facts *facts) {
   const lw_case *c = facts->c;
   double mine = facts->height_m[LW_HEIGHT_EXPOSED];
-  double other = c->other_wall_height.origin == LW_ABSENT ? mine : c->other_wall_height.si;
-  facts->lower_wall_m = lw_facts_is(&c->other_wall_side, LW_SIDE_BELOW) ? other : mine;
+  double other = c->site.other_wall_height.origin == LW_ABSENT ? mine : c->site.other_wall_height.si;
+  facts->lower_wall_m = lw_facts_is(&c->site.other_wall_side, LW_SIDE_BELOW) ? other : mine;
   facts->lower_wall = lower_wall(facts);
-  facts->other_wall_m = lw_facts_distance(&c->other_wall_distance);
+  facts->other_wall_m = lw_facts_distance(&c->site.other_wall_distance);
   double apart = lw_known_value(facts->tables, LW_THRESHOLD_TIER_APART) * facts->lower_wall_m;
-  facts->other_wall_near = lw_facts_nearer(&c->other_wall_distance, apart) == LW_SO_YES;
+  facts->other_wall_near = lw_facts_nearer(&c->site.other_wall_distance, apart) == LW_SO_YES;
 }

@@ -21,11 +21,11 @@ static lw_so near(const lw_quantity *q, double within_m, const char *item, const
 }
 
 static lw_so near_street(const lw_facts *f, double within_m, const char **left_out) {
-  return near(&f->c->public_way_distance, within_m + 2.0 * ROUNDING, "public way distance", left_out);
+  return near(&f->c->site.public_way_distance, within_m + 2.0 * ROUNDING, "public way distance", left_out);
 }
 
 static lw_so people_walk(const lw_facts *f, const char **left_out) {
-  if (f->c->site_above.origin == LW_ASSUMED) return open_by("site above", left_out);
+  if (f->c->site.above.origin == LW_ASSUMED) return open_by("site above", left_out);
   return f->people_above ? LW_SO_YES : LW_SO_NOT;
 }
 
@@ -35,7 +35,7 @@ static lw_so loaded(const lw_facts *f, const char **left_out) {
 }
 
 static lw_so not_level(const lw_facts *f, const char **left_out) {
-  if (f->c->ground_slope.origin == LW_ASSUMED) return open_by("ground slope", left_out);
+  if (f->c->ground.slope.origin == LW_ASSUMED) return open_by("ground slope", left_out);
   return f->level_behind ? LW_SO_NOT : LW_SO_YES;
 }
 
@@ -50,11 +50,11 @@ static lw_so is_so(const lw_facts *f, lw_only_if narrow, const char **left_out) 
   const lw_case *c = f->c;
   switch (narrow) {
   case LW_ONLY_IF_NEAR_BOUNDARY:
-    return near(&c->boundary_distance, lw_facts_clearance(f, LW_CLEARANCE_BOUNDARY), "boundary distance",
+    return near(&c->site.boundary_distance, lw_facts_clearance(f, LW_CLEARANCE_BOUNDARY), "boundary distance",
                 left_out);
   case LW_ONLY_IF_NEAR_WATERBODY:
-    return near(&c->waterbody_distance, lw_facts_clearance(f, LW_CLEARANCE_WATERBODY), "waterbody distance",
-                left_out);
+    return near(&c->site.waterbody_distance, lw_facts_clearance(f, LW_CLEARANCE_WATERBODY),
+                "waterbody distance", left_out);
   case LW_ONLY_IF_WALKING_SURFACE: return people_walk(f, left_out);
   case LW_ONLY_IF_NEXT_TO_HIGHWAY:
   case LW_ONLY_IF_NEAR_PUBLIC_WAY:
@@ -74,8 +74,8 @@ static lw_so is_so(const lw_facts *f, lw_only_if narrow, const char **left_out) 
   case LW_ONLY_IF_BAD_FILL: return lw_verdict_condition(f, LW_CONDITION_BAD_FILL, left_out);
   case LW_ONLY_IF_EARTHQUAKES: return lw_verdict_condition(f, LW_CONDITION_EARTHQUAKE, left_out);
   /* Courses are checked as laid dry; of what they are made, no item tells. */
-  case LW_ONLY_IF_DRY_LAID: return c->wall_kind.value == LW_WALL_COURSES ? LW_SO_YES : LW_SO_OPEN;
-  case LW_ONLY_IF_NOT_DRY_STONE: return c->wall_kind.value == LW_WALL_COURSES ? LW_SO_OPEN : LW_SO_YES;
+  case LW_ONLY_IF_DRY_LAID: return c->wall.kind.value == LW_WALL_COURSES ? LW_SO_YES : LW_SO_OPEN;
+  case LW_ONLY_IF_NOT_DRY_STONE: return c->wall.kind.value == LW_WALL_COURSES ? LW_SO_OPEN : LW_SO_YES;
   case LW_ONLY_IF_ALWAYS: return LW_SO_YES;
   case LW_ONLY_IF_OTHER_LOAD: return loaded(f, left_out);
   case LW_ONLY_IF_NOT_LEVEL_SOIL_ALONE: return loaded_or_not_level(f, left_out);
@@ -107,8 +107,8 @@ static lw_so is_about(const lw_facts *f, const lw_limit_row *row, const char **l
   lw_only_if by;
   lw_so so = row->narrows == 0 ? LW_SO_YES : one_is_so(f, row->narrows, &by, left_out);
   if (so != LW_SO_NOT && isfinite(row->boundary_within_m))
-    so = less(so, near(&f->c->boundary_distance, row->boundary_within_m + 2.0 * ROUNDING, "boundary distance",
-                       left_out));
+    so = less(so, near(&f->c->site.boundary_distance, row->boundary_within_m + 2.0 * ROUNDING,
+                       "boundary distance", left_out));
   if (so != LW_SO_NOT && isfinite(row->street_within_m))
     so = less(so, near_street(f, row->street_within_m, left_out));
   return so;
@@ -118,9 +118,10 @@ static lw_so is_about(const lw_facts *f, const lw_limit_row *row, const char **l
 static bool upper_may_be_taller(const lw_facts *f) {
   const lw_case *c = f->c;
   double mine = f->height_m[LW_HEIGHT_EXPOSED];
-  if (c->other_wall_height.origin != LW_GIVEN || c->other_wall_side.origin != LW_GIVEN) return true;
-  bool above = c->other_wall_side.value == LW_SIDE_ABOVE;
-  return above ? c->other_wall_height.si >= mine - ROUNDING : mine >= c->other_wall_height.si - ROUNDING;
+  if (c->site.other_wall_height.origin != LW_GIVEN || c->site.other_wall_side.origin != LW_GIVEN) return true;
+  bool above = c->site.other_wall_side.value == LW_SIDE_ABOVE;
+  return above ? c->site.other_wall_height.si >= mine - ROUNDING
+               : mine >= c->site.other_wall_height.si - ROUNDING;
 }
 
 /* Tiers nearer than the row's spacing are one wall from the lowest foot to the top; where a row always adds
@@ -136,12 +137,12 @@ static double tier_spacing(const lw_facts *f, const lw_limit_row *row, double lo
 
 bool lw_limit_adds_tier(const lw_facts *facts, const lw_limit_row *row) {
   double spacing = tier_spacing(facts, row, facts->lower_wall_m);
-  return lw_facts_nearer(&facts->c->other_wall_distance, spacing) == LW_SO_YES;
+  return lw_facts_nearer(&facts->c->site.other_wall_distance, spacing) == LW_SO_YES;
 }
 
 /* What the other wall adds to a height. */
 static void add_tier(const lw_facts *f, const lw_limit_row *row, lw_span *height) {
-  const lw_quantity *apart = &f->c->other_wall_distance, *other = &f->c->other_wall_height;
+  const lw_quantity *apart = &f->c->site.other_wall_distance, *other = &f->c->site.other_wall_height;
   double most = tier_spacing(f, row, f->lower_wall.taken_m);
   if (most <= 0.0 || lw_facts_nearer(apart, most) == LW_SO_NOT) return;
   double least = tier_spacing(f, row, f->lower_wall.certain_m);
@@ -162,9 +163,10 @@ static void add_tier(const lw_facts *f, const lw_limit_row *row, lw_span *height
 /* Below the existing ground. */
 static lw_span cut(const lw_facts *f) {
   const lw_case *c = f->c;
-  bool told = c->cut_depth.origin == LW_GIVEN;
-  bool bed = c->site_behind.origin == LW_GIVEN && c->site_behind.value == LW_BEHIND_BED;
-  if (told || bed) return (lw_span){told ? c->cut_depth.si : 0.0, told ? c->cut_depth.si : 0.0, NULL};
+  bool told = c->ground.cut_depth.origin == LW_GIVEN;
+  bool bed = c->site.behind.origin == LW_GIVEN && c->site.behind.value == LW_BEHIND_BED;
+  if (told || bed)
+    return (lw_span){told ? c->ground.cut_depth.si : 0.0, told ? c->ground.cut_depth.si : 0.0, NULL};
   return (lw_span){INFINITY, 0.0, "cut depth"};
 }
 

@@ -95,17 +95,17 @@ bool lw_limit_keeps(const lw_facts *facts, const lw_limit_row *row, const lw_spa
   const lw_case *c = facts->c;
   if (row->trigger == LW_BARRIER_ABOVE || !row->keeps_off) return true;
   const lw_keep asked[] = {
-      {&c->boundary_distance, row->min_boundary_m, row->min_boundary_per_height, height, "clearance-boundary",
-       "a boundary", "boundary distance"},
-      {&c->building_distance, row->min_building_m, row->min_building_per_height, height, "clearance-building",
-       "a building", "building distance"},
-      {&c->other_wall_distance, row->min_other_wall_m, row->min_other_wall_per_height, &facts->lower_wall,
-       "clearance-other-wall", "another wall", "other wall distance"},
-      {&c->service_distance, row->min_service_m, NONE, height, "clearance-service", "a service",
+      {&c->site.boundary_distance, row->min_boundary_m, row->min_boundary_per_height, height,
+       "clearance-boundary", "a boundary", "boundary distance"},
+      {&c->site.building_distance, row->min_building_m, row->min_building_per_height, height,
+       "clearance-building", "a building", "building distance"},
+      {&c->site.other_wall_distance, row->min_other_wall_m, row->min_other_wall_per_height,
+       &facts->lower_wall, "clearance-other-wall", "another wall", "other wall distance"},
+      {&c->site.service_distance, row->min_service_m, NONE, height, "clearance-service", "a service",
        "service distance"},
-      {&c->waterbody_distance, row->min_waterbody_m, NONE, height, "clearance-waterbody", "a waterbody",
+      {&c->site.waterbody_distance, row->min_waterbody_m, NONE, height, "clearance-waterbody", "a waterbody",
        "waterbody distance"},
-      {&c->public_way_distance, row->min_public_way_m, NONE, height, "clearance-public-way", "a street",
+      {&c->site.public_way_distance, row->min_public_way_m, NONE, height, "clearance-public-way", "a street",
        "public way distance"},
   };
   bool kept = true;

@@ -63,9 +63,9 @@ static void print_authority(const lw_facts *f, const lw_limit_row *row, char *ou
              strcmp(row->region, "national") == 0 ? row->country : row->region);
   else
     lw_print(out, size, "the cautious default for a place %s",
-             f->c->place.origin == LW_ABSENT ? "not on file"
-             : f->place_known                ? "without an engineer's line on file"
-                                             : "without a line of its own on file");
+             f->c->about.place.origin == LW_ABSENT ? "not on file"
+             : f->place_known                      ? "without an engineer's line on file"
+                                                   : "without a line of its own on file");
 }
 
 const char *lw_limit_place(const lw_limit_row *row) {

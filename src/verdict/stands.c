@@ -23,7 +23,7 @@ static void refuse(lw_reaching *to, lw_origin origin, lw_reason reason, const ch
 static void refuse_backfill(const lw_facts *f, lw_reaching *to) {
   char text[480];
   for (int i = 0; i < f->wall->site.soil_count; i++) {
-    const lw_words *name = &f->c->soil[i].name;
+    const lw_words *name = &f->c->ground.soil[i].name;
     const lw_soil_row *row = name->origin == LW_ABSENT ? NULL : lw_tables_soil(f->tables, name->text);
     if (!row || (row->use != LW_BACKFILL_REFUSED && row->use != LW_BACKFILL_WEIGHT_ONLY)) continue;
     lw_print(text, sizeof text, "The soil behind (%s) is refused as backfill. %s", row->name, row->note);
@@ -36,7 +36,7 @@ static void refuse_backfill(const lw_facts *f, lw_reaching *to) {
 
 /* Wind on a fence on the wall, beside what the wall holds by its own weight. */
 static void refuse_fence(const lw_facts *f, lw_reaching *to) {
-  const lw_quantity *fence = &f->c->fence_height;
+  const lw_quantity *fence = &f->c->fence.height;
   const lw_fence_wind *wind = &f->fence->on;
   char text[480], holds[80] = "";
   if (wind->wall_moment_knm_per_m.known)
@@ -46,9 +46,9 @@ static void refuse_fence(const lw_facts *f, lw_reaching *to) {
       "A fence %s%.2f m high%s loads the wall with %.2f kN/m of wind, %.2f kN m/m about its toe%s: a fence "
       "on a dry wall is not checked further. Give it posts and footings of its own, %.2f m behind or more.",
       fence->origin == LW_ASSUMED ? "(not known, so taken as there) " : "", fence->si,
-      f->c->fence_place.origin == LW_ASSUMED ? ", taken as on the wall," : "", wind->force_kn_per_m,
+      f->c->fence.place.origin == LW_ASSUMED ? ", taken as on the wall," : "", wind->force_kn_per_m,
       wind->toe_moment_knm_per_m, holds, wind->keep_off_m);
-  refuse(to, fence->origin == LW_GIVEN ? f->c->fence_place.origin : fence->origin, LW_REASON_FENCE_ON_WALL,
+  refuse(to, fence->origin == LW_GIVEN ? f->c->fence.place.origin : fence->origin, LW_REASON_FENCE_ON_WALL,
          text);
 }
 
@@ -56,7 +56,7 @@ static void refusals(const lw_facts *f, lw_reaching *to) {
   if (f->wall->site.backfill_refused) refuse_backfill(f, to);
   if (lw_facts_back_is(f, LW_BACK_BUILDING)) {
     refuse(
-        to, f->c->site_back.origin, LW_REASON_BUILDING_BEHIND,
+        to, f->c->site.back.origin, LW_REASON_BUILDING_BEHIND,
         "A building is to carry the soil, and a building is not a retaining wall: its wall was not built to "
         "be bent, soil against it keeps it damp, and termites come in behind it unseen. Build a fourth side "
         "that stands by itself, with a drained gap and air between it and the building.");
@@ -154,7 +154,7 @@ static void tell_trench(const lw_facts *facts, lw_reaching *to) {
       t->thrust_times.value, t->moment_times.value);
   lw_reasons_add(to,
                  &(lw_because){.answer = LW_ANSWER_STANDS,
-                               .origin = facts->c->trench_depth.origin,
+                               .origin = facts->c->ground.trench_depth.origin,
                                .slug = "trench-below-base",
                                .source = "[LOWWALL trench]"},
                  text);

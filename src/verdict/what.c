@@ -46,20 +46,20 @@ static void tier(const lw_facts *f, lw_reaching *to) {
   if (!f->other_wall_near) return;
   static const char apart[] = "thresholds/tier-apart as times";
   char away[64], times[LW_QUOTE_MAX] = "";
-  lw_verdict_reason *r = because(to, LW_WHAT_TIER, f->c->other_wall_distance.origin, "other-wall-near",
+  lw_verdict_reason *r = because(to, LW_WHAT_TIER, f->c->site.other_wall_distance.origin, "other-wall-near",
                                  source_of(f, LW_THRESHOLD_TIER_APART));
   if (!r) return;
   lw_quote(f->tables, apart, sizeof apart - 1, times, sizeof times);
   lw_print(r->text, sizeof r->text,
            "Another wall stands %s: nearer than %.2f m, %s the height of the lower of the two, so they "
            "act together.",
-           lw_reasons_distance(&f->c->other_wall_distance, away, sizeof away),
+           lw_reasons_distance(&f->c->site.other_wall_distance, away, sizeof away),
            lw_known_value(f->tables, LW_THRESHOLD_TIER_APART) * f->lower_wall_m, times);
   tier_band(f, r);
 }
 
 static void ground_behind(const lw_facts *f, lw_reaching *to) {
-  const lw_choice *behind = &f->c->site_behind;
+  const lw_choice *behind = &f->c->site.behind;
   if (lw_facts_is(behind, LW_BEHIND_BED)) return;
   lw_verdict_reason *r = because(to, LW_WHAT_RETAINING_WALL,
                                  behind->origin == LW_GIVEN ? LW_GIVEN : LW_ASSUMED, "ground-behind", HERE);
@@ -72,7 +72,7 @@ static void ground_behind(const lw_facts *f, lw_reaching *to) {
 }
 
 static void level_difference(const lw_facts *f, lw_reaching *to) {
-  const lw_quantity *d = &f->c->level_difference;
+  const lw_quantity *d = &f->c->site.level_difference;
   double most = lw_known_value(f->tables, LW_THRESHOLD_LEVEL_DIFFERENCE);
   if (d->origin == LW_ABSENT || fabs(d->si) <= most + 1e-9) return;
   lw_verdict_reason *r = because(to, LW_WHAT_RETAINING_WALL, d->origin, "level-difference",
@@ -85,7 +85,7 @@ static void level_difference(const lw_facts *f, lw_reaching *to) {
 
 static void back_is_ground(const lw_facts *f, lw_reaching *to) {
   if (!lw_facts_back_is(f, LW_BACK_GROUND)) return;
-  lw_verdict_reason *r = because(to, LW_WHAT_RETAINING_WALL, f->c->site_back.origin, "back-is-ground", HERE);
+  lw_verdict_reason *r = because(to, LW_WHAT_RETAINING_WALL, f->c->site.back.origin, "back-is-ground", HERE);
   if (r)
     lw_print(r->text, sizeof r->text, "%s",
              "Real ground stands on the far side of the soil: it would move with it.");
@@ -109,11 +109,11 @@ static void in_wedge(const lw_facts *f, lw_reaching *to, const lw_quantity *dist
 static void wedge(const lw_facts *f, lw_reaching *to) {
   const lw_case *c = f->c;
   if (!lw_facts_back_is(f, LW_BACK_BUILDING))
-    in_wedge(f, to, &c->building_distance, "wedge-building", "a building");
+    in_wedge(f, to, &c->site.building_distance, "wedge-building", "a building");
   if (!lw_facts_back_is(f, LW_BACK_FENCE)) {
-    in_wedge(f, to, &c->boundary_distance, "wedge-boundary", "the ground at a boundary");
+    in_wedge(f, to, &c->site.boundary_distance, "wedge-boundary", "the ground at a boundary");
   }
-  in_wedge(f, to, &c->public_way_distance, "wedge-public-way", "a street or public path");
+  in_wedge(f, to, &c->site.public_way_distance, "wedge-public-way", "a street or public path");
 }
 
 static void slope_under(const lw_facts *f, lw_reaching *to) {
@@ -121,7 +121,7 @@ static void slope_under(const lw_facts *f, lw_reaching *to) {
   const lw_case *c = f->c;
   bool behind = tan(fabs(f->wall->site.slope_rad)) > most + 1e-9;
   if (!behind && tan(fabs(f->wall->site.front_slope_rad)) <= most + 1e-9) return;
-  const lw_quantity *slope = behind ? &c->ground_slope : &c->front_slope;
+  const lw_quantity *slope = behind ? &c->ground.slope : &c->ground.front_slope;
   lw_verdict_reason *r =
       because(to, LW_WHAT_BED_ON_SLOPE, slope->origin, "slope-under", source_of(f, LW_THRESHOLD_BED_SLOPE));
   if (!r) return;
@@ -145,7 +145,7 @@ static void tell_fence(const lw_fence *fence, lw_verdict_reason *r) {
 }
 
 static void back_of_bed(const lw_facts *f, lw_reaching *to) {
-  lw_origin origin = f->c->site_back.origin;
+  lw_origin origin = f->c->site.back.origin;
   const char *unknown =
       origin == LW_ASSUMED ? "What carries the far side is not known, so taken as a fence: " : "";
   if (lw_facts_back_is(f, LW_BACK_BUILDING)) {
@@ -168,8 +168,8 @@ static void back_of_bed(const lw_facts *f, lw_reaching *to) {
 
 /* Distances that are left out make it no other thing than it is known to be: whether it is, is asked. */
 static bool all_around_told(const lw_case *c) {
-  const lw_quantity *around[] = {&c->building_distance, &c->boundary_distance, &c->public_way_distance,
-                                 &c->other_wall_distance};
+  const lw_quantity *around[] = {&c->site.building_distance, &c->site.boundary_distance,
+                                 &c->site.public_way_distance, &c->site.other_wall_distance};
   for (size_t i = 0; i < sizeof around / sizeof *around; i++)
     if (around[i]->origin == LW_ASSUMED) return false;
   return true;

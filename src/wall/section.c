@@ -11,10 +11,10 @@
 void lw_section_build(const lw_case *c, const lw_tables *tables, lw_section *section) {
   /* All but the lists, which are filled up to their counts. */
   memset(section, 0, offsetof(lw_section, part));
-  section->kind = (lw_wall_kind)c->wall_kind.value;
-  section->embedment_m = c->wall_embedment.si;
-  section->bearing_embedment_m = c->wall_embedment.origin == LW_GIVEN ? c->wall_embedment.si : 0.0;
-  section->height_m = c->wall_height.si + c->wall_embedment.si;
+  section->kind = (lw_wall_kind)c->wall.kind.value;
+  section->embedment_m = c->wall.embedment.si;
+  section->bearing_embedment_m = c->wall.embedment.origin == LW_GIVEN ? c->wall.embedment.si : 0.0;
+  section->height_m = c->wall.height.si + c->wall.embedment.si;
   if (section->kind == LW_WALL_COURSES)
     lw_section_of_courses(c, tables, section);
   else

@@ -15,8 +15,7 @@ static bool is(const lw_choice *choice, int value) {
 static lw_tier_band band_of(const lw_tables *tables, const lw_tier *tier) {
   if (tier->distance_m < lw_known_value(tables, LW_THRESHOLD_TIER_ONE_WALL) * tier->lower_m - ROUNDING)
     return LW_TIER_ONE_WALL;
-  bool apart =
-      tier->distance_m >= lw_known_value(tables, LW_THRESHOLD_TIER_APART) * tier->lower_m - ROUNDING;
+  bool apart = tier->distance_m >= lw_known_value(tables, LW_THRESHOLD_TIER_APART) * tier->lower_m - ROUNDING;
   return apart ? LW_TIER_ALONE : LW_TIER_TOGETHER;
 }
 
@@ -33,10 +32,10 @@ static double heavier(const lw_wall *wall) {
 void lw_tier_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
   double exposed = wall->section.height_m - wall->section.embedment_m;
   lw_tier *tier = &wall->tier;
-  if (c->other_wall_distance.origin != LW_GIVEN) return;
-  tier->above = !is(&c->other_wall_side, LW_SIDE_BELOW);
-  tier->distance_m = c->other_wall_distance.si;
-  tier->height_m = c->other_wall_height.origin == LW_ABSENT ? exposed : c->other_wall_height.si;
+  if (c->site.other_wall_distance.origin != LW_GIVEN) return;
+  tier->above = !is(&c->site.other_wall_side, LW_SIDE_BELOW);
+  tier->distance_m = c->site.other_wall_distance.si;
+  tier->height_m = c->site.other_wall_height.origin == LW_ABSENT ? exposed : c->site.other_wall_height.si;
   tier->lower_m = tier->above ? exposed : tier->height_m;
   tier->band = band_of(tables, tier);
   bool loads = tier->above && tier->band != LW_TIER_ALONE && tier->height_m > 0.0;
@@ -54,7 +53,7 @@ void lw_slip_cause_build(const lw_case *c, const lw_tables *tables, lw_wall *wal
   double level = atan(lw_known_value(tables, LW_THRESHOLD_LEVEL_GROUND)),
          steepest = lw_known_value(tables, LW_THRESHOLD_BED_SLOPE);
   double slope = fmax(fabs(site->slope_rad), fabs(site->front_slope_rad));
-  bool bed = is(&c->site_behind, LW_BEHIND_BED);
+  bool bed = is(&c->site.behind, LW_BEHIND_BED);
   wall->slip_cause = LW_SLIP_LEVEL_BED;
   if (!bed)
     wall->slip_cause = LW_SLIP_GROUND_BEHIND;

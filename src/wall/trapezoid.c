@@ -15,14 +15,14 @@ typedef struct stem {
 } stem;
 
 static stem stem_of(const lw_case *c, double height_m) {
-  double slab = value_or_zero(&c->slab_thickness), rise = height_m - slab;
-  double front = value_or_zero(&c->toe_length);
-  double rear = c->base_width.si - value_or_zero(&c->heel_length);
+  double slab = value_or_zero(&c->shape.slab_thickness), rise = height_m - slab;
+  double front = value_or_zero(&c->shape.toe_length);
+  double rear = c->shape.base_width.si - value_or_zero(&c->shape.heel_length);
   return (stem){
       .front_foot = {front, slab},
       .rear_foot = {rear, slab},
-      .rear_top = {rear - rise * tan(value_or_zero(&c->back_batter)), height_m},
-      .front_top = {front + rise * tan(value_or_zero(&c->face_batter)), height_m},
+      .rear_top = {rear - rise * tan(value_or_zero(&c->shape.back_batter)), height_m},
+      .front_top = {front + rise * tan(value_or_zero(&c->shape.face_batter)), height_m},
   };
 }
 
@@ -58,8 +58,8 @@ static void parts_add(lw_section *section, const stem *s, double slab_m, double 
 }
 
 static void trapezoid(const lw_case *c, lw_section *section) {
-  double slab = value_or_zero(&c->slab_thickness);
-  section->base_width_m = c->base_width.si;
+  double slab = value_or_zero(&c->shape.slab_thickness);
+  section->base_width_m = c->shape.base_width.si;
   stem s = stem_of(c, section->height_m);
   lw_outline_add(section, 0.0, 0.0);
   lw_outline_add(section, section->base_width_m, 0.0);
@@ -69,8 +69,8 @@ static void trapezoid(const lw_case *c, lw_section *section) {
   lw_outline_add(section, s.front_top.x_m, s.front_top.y_m);
   lw_outline_add(section, s.front_foot.x_m, s.front_foot.y_m);
   if (slab > 0.0) lw_outline_add(section, 0.0, slab);
-  section->back_foot_m = s.rear_foot.x_m + slab * tan(value_or_zero(&c->back_batter));
-  parts_add(section, &s, slab, c->wall_unit_weight.si);
+  section->back_foot_m = s.rear_foot.x_m + slab * tan(value_or_zero(&c->shape.back_batter));
+  parts_add(section, &s, slab, c->wall.unit_weight.si);
 }
 
 /* Points no higher than this above the lowest stand on the base: as near as a sheet need say it. */
@@ -79,9 +79,9 @@ static const double ON_THE_BASE_M = 0.001;
 /* The points of a case, those of the base on one level; how many there are. */
 static int points_take(const lw_case *c, lw_corner corner[LW_POINT_MAX]) {
   int count = 0;
-  double lowest = c->point[0].y.si;
-  for (; count < LW_POINT_MAX && c->point[count].x.origin != LW_ABSENT; count++) {
-    corner[count] = (lw_corner){c->point[count].x.si, c->point[count].y.si};
+  double lowest = c->shape.point[0].y.si;
+  for (; count < LW_POINT_MAX && c->shape.point[count].x.origin != LW_ABSENT; count++) {
+    corner[count] = (lw_corner){c->shape.point[count].x.si, c->shape.point[count].y.si};
     lowest = fmin(lowest, corner[count].y_m);
   }
   for (int i = 0; i < count; i++)
@@ -112,12 +112,12 @@ static void polygon(const lw_case *c, lw_section *section) {
       section->base_width_m = fmax(section->base_width_m, section->outline[i].x_m);
   section->back_foot_m = section->base_width_m;
   section->part[section->part_count++] =
-      lw_part_polygon(LW_PART_POLYGON, section->outline, section->outline_count, c->wall_unit_weight.si);
+      lw_part_polygon(LW_PART_POLYGON, section->outline, section->outline_count, c->wall.unit_weight.si);
 }
 
 void lw_section_of_polygon(const lw_case *c, lw_section *section) {
-  bool by_points = c->point[0].x.origin != LW_ABSENT;
-  section->known = by_points || c->base_width.origin != LW_ABSENT;
+  bool by_points = c->shape.point[0].x.origin != LW_ABSENT;
+  section->known = by_points || c->shape.base_width.origin != LW_ABSENT;
   if (!section->known) return;
   if (by_points)
     polygon(c, section);

@@ -7,7 +7,7 @@
 
 /* A share is of the weakest soil behind: less friction on the back is the greater push. */
 static double wall_friction_of(const lw_case *c, const lw_site *site) {
-  const lw_quantity *friction = &c->wall_friction;
+  const lw_quantity *friction = &c->wall.friction;
   if (friction->origin == LW_ABSENT) return 0.0;
   if (friction->kind == LW_KIND_ANGLE) return friction->si;
   return friction->si * lw_site_least_friction(site);
@@ -15,16 +15,17 @@ static double wall_friction_of(const lw_case *c, const lw_site *site) {
 
 void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
   *wall = (lw_wall){0};
-  wall->people_on_cap = c->people_on_cap.origin == LW_ABSENT || c->people_on_cap.value == LW_YES;
+  wall->people_on_cap =
+      c->courses.people_on_cap.origin == LW_ABSENT || c->courses.people_on_cap.value == LW_YES;
   lw_site_build(c, tables, &wall->site);
   lw_section_build(c, tables, &wall->section);
   lw_method_build(c, &wall->method);
   wall->wall_friction_rad = wall_friction_of(c, &wall->site);
   lw_wall_wind_build(c, tables, &wall->wind);
-  if (c->seismic_horizontal.origin != LW_ABSENT) wall->seismic_horizontal = c->seismic_horizontal.si;
-  if (c->seismic_vertical.origin != LW_ABSENT) wall->seismic_vertical = fabs(c->seismic_vertical.si);
+  if (c->earthquake.horizontal.origin != LW_ABSENT) wall->seismic_horizontal = c->earthquake.horizontal.si;
+  if (c->earthquake.vertical.origin != LW_ABSENT) wall->seismic_vertical = fabs(c->earthquake.vertical.si);
   lw_print(wall->format, sizeof wall->format, "%s",
-           c->method_format.origin == LW_ABSENT ? "lowwall" : c->method_format.text);
+           c->method.format.origin == LW_ABSENT ? "lowwall" : c->method.format.text);
   lw_tier_build(c, tables, wall);
   lw_slip_cause_build(c, tables, wall);
 }

@@ -10,21 +10,22 @@ double lw_wind_pressure(const lw_tables *tables, int exposure) {
 /* Pressure with the factor of a run's end in it, and that factor. */
 static double acting_pressure(const lw_case *c, const lw_tables *tables, double *factor) {
   *factor = 1.0;
-  if (c->wind_pressure.origin == LW_GIVEN) return c->wind_pressure.si;
-  bool end = c->fence_run_end.origin == LW_ABSENT || c->fence_run_end.value == LW_YES;
-  int exposure = c->wind_exposure.origin == LW_ABSENT ? LW_EXPOSURE_EXPOSED : c->wind_exposure.value;
+  if (c->fence.wind_pressure.origin == LW_GIVEN) return c->fence.wind_pressure.si;
+  bool end = c->fence.run_end.origin == LW_ABSENT || c->fence.run_end.value == LW_YES;
+  int exposure =
+      c->fence.wind_exposure.origin == LW_ABSENT ? LW_EXPOSURE_EXPOSED : c->fence.wind_exposure.value;
   if (end) *factor = lw_known_value(tables, LW_FENCE_OF_RUN_END);
   return *factor * lw_wind_pressure(tables, exposure);
 }
 
 void lw_wall_wind_build(const lw_case *c, const lw_tables *tables, lw_wall_wind *wind) {
-  bool stands = c->fence_height.origin != LW_ABSENT && c->fence_height.si > 0.0;
+  bool stands = c->fence.height.origin != LW_ABSENT && c->fence.height.si > 0.0;
   *wind = (lw_wall_wind){.present = stands};
   if (!stands) return;
-  wind->behind = c->fence_place.origin != LW_ABSENT && c->fence_place.value == LW_FENCE_BEHIND;
-  wind->height_m = c->fence_height.si;
+  wind->behind = c->fence.place.origin != LW_ABSENT && c->fence.place.value == LW_FENCE_BEHIND;
+  wind->height_m = c->fence.height.si;
   wind->pressure_kpa = acting_pressure(c, tables, &wind->end_factor);
   if (!wind->behind) return;
   wind->push_kn_per_m = wind->pressure_kpa * wind->height_m;
-  wind->distance_m = c->fence_distance.origin == LW_ABSENT ? 0.0 : c->fence_distance.si;
+  wind->distance_m = c->fence.distance.origin == LW_ABSENT ? 0.0 : c->fence.distance.si;
 }

@@ -81,7 +81,7 @@ Test(soil_on_wall, is_cut_by_the_printed_plane) {
     random_wall_make(&d, &items);
     random_wall_name(&items, name, sizeof name);
     lw_case c = random_wall_case(&items);
-    if (i % 2) c.soil_below_top.si = dice_between(&d, 0.0, 0.9) * c.wall_height.si;
+    if (i % 2) c.ground.soil_below_top.si = dice_between(&d, 0.0, 0.9) * c.wall.height.si;
     lw_wall_build(&c, sheet_test_tables(), wall);
     if (!wall->section.known || wall->method.soil_on_heel == LW_NOT_COUNTED) continue;
     expect_area(wall, &wall->section, 0.0, name);

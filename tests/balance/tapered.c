@@ -60,8 +60,8 @@ static void stack_make(dice *d, random_wall *wall) {
 
 /* A course weighs what its blocks weigh, slice by slice, and what is filled in between them. */
 static void expect_weights(const lw_section *section, const lw_case *c) {
-  double fill = section->tails_filled ? c->fill_unit_weight.si : 0.0;
-  double block = c->block_unit_weight.si;
+  double fill = section->tails_filled ? c->courses.fill_unit_weight.si : 0.0;
+  double block = c->courses.block_unit_weight.si;
   if (section->tails_filled) block += fmax(0.0, 1.0 - block / 21.0) * fill;
   for (int i = 0; i < section->course_count; i++) {
     const lw_part *part = &section->part[i];
@@ -189,7 +189,7 @@ Test(tapered, pressures_and_uplift_balance_over_the_plan) {
 static void run_with_tail(const lw_case *settled, double tail, lw_result *result) {
   lw_case c = *settled;
   c.order.tail_length = (lw_quantity){.si = 0.4 * tail, .kind = LW_KIND_LENGTH, .origin = LW_GIVEN};
-  c.block_length = (lw_quantity){.si = 0.4, .kind = LW_KIND_LENGTH, .origin = LW_GIVEN};
+  c.courses.block_length = (lw_quantity){.si = 0.4, .kind = LW_KIND_LENGTH, .origin = LW_GIVEN};
   cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
 }
 

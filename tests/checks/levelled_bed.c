@@ -64,7 +64,7 @@ Test(levelled_bed, left_out_never_passes_what_it_fails) {
     random_wall_add(&items, "method slip=not");
     if (!has_item(&items, "course count") || has_item(&items, "pad thickness")) continue;
     lw_case c = random_wall_case(&items);
-    expect_taken(&items, (int)lround(c.course_count.si));
+    expect_taken(&items, (int)lround(c.courses.count.si));
     tried++;
   }
   cr_expect_lt(WALLS / 5, tried);
@@ -107,7 +107,7 @@ Test(levelled_bed, a_section_slides_on_the_weaker_of_two) {
 Test(levelled_bed, is_not_measured_where_it_is_only_taken) {
   lw_result *result = RUN("course count=3", "block height=150 mm", "block depth=400 mm",
                           "footing soil name=firm clay", "method slip=not");
-  cr_expect_eq(result->given.pad_thickness.origin, LW_ASSUMED);
+  cr_expect_eq(result->given.pad.thickness.origin, LW_ASSUMED);
   cr_expect(checks_test_near(lw_site_under(&result->wall.site), 0.1, 1e-12));
   cr_expect(checks_test_near(result->verdict.height_m[LW_HEIGHT_GREATEST], 0.45, 1e-9), "%g",
             result->verdict.height_m[LW_HEIGHT_GREATEST]);

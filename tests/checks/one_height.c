@@ -141,18 +141,19 @@ Test(checks, a_level_moved_by_a_nanometre_changes_no_ratio) {
   cr_assert_not_null(b);
   for (int i = 0; i < WALLS; i++) {
     lw_case c = next_case(&d, b), with = c;
-    move(b, &with, &with.soil_below_top, "soil below top");
+    move(b, &with, &with.ground.soil_below_top, "soil below top");
     with = c;
-    if (c.soil[0].bottom.origin == LW_GIVEN) move(b, &with, &with.soil[0].bottom, "soil 1 bottom");
+    if (c.ground.soil[0].bottom.origin == LW_GIVEN)
+      move(b, &with, &with.ground.soil[0].bottom, "soil 1 bottom");
     with = c;
-    if (c.water_depth.origin == LW_GIVEN) move(b, &with, &with.water_depth, "water depth");
+    if (c.water.depth.origin == LW_GIVEN) move(b, &with, &with.water.depth, "water depth");
     with = c;
-    move(b, &with, &with.overflow_below_top, "overflow below top");
+    move(b, &with, &with.water.overflow_below_top, "overflow below top");
     with = c;
-    with.front_water_depth.origin = LW_GIVEN;
-    move(b, &with, &with.front_water_depth, "front water depth");
+    with.water.front_depth.origin = LW_GIVEN;
+    move(b, &with, &with.water.front_depth, "front water depth");
     with = c;
-    move(b, &with, &with.wall_embedment, "wall embedment");
+    move(b, &with, &with.wall.embedment, "wall embedment");
   }
   cr_expect_lt(20000, b->compared);
   free(b);
@@ -166,15 +167,15 @@ Test(checks, a_wall_is_as_high_as_its_courses_or_points_make_it) {
   for (int i = 0; i < WALLS; i++) {
     const double by[] = {-MILLIMETRE, -NANOMETRE, NANOMETRE, MILLIMETRE};
     lw_case c = next_case(&d, b);
-    if (c.wall_kind.value != LW_WALL_COURSES) continue;
-    if (i % 2) c.soil_below_top.si = 0.0;
+    if (c.wall.kind.value != LW_WALL_COURSES) continue;
+    if (i % 2) c.ground.soil_below_top.si = 0.0;
     run(b, &c, &b->before);
     for (int k = 0; k < 4; k++) {
       lw_case with = c;
-      with.wall_height.si += by[k];
+      with.wall.height.si += by[k];
       run(b, &with, &b->after);
-      expect_sound(b, &b->after, "wall height", with.wall_height.si);
-      expect_same(b, "wall height", with.wall_height.si);
+      expect_sound(b, &b->after, "wall height", with.wall.height.si);
+      expect_same(b, "wall height", with.wall.height.si);
       cr_expect(fabs(b->wall.section.height_m - b->wall.section.crest.y_m) <= 0.0);
     }
   }

@@ -235,7 +235,7 @@ static double fill_over_heel(const wall_place *p) {
   return plane_height(p) - section_of(p)->part[0].top_m;
 }
 static double over_point_4(const wall_place *p) {
-  return height(p) - p->result->given.point[3].y.si;
+  return height(p) - p->result->given.shape.point[3].y.si;
 }
 
 static double heel_width(const wall_place *p) {

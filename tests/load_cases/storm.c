@@ -29,7 +29,7 @@ Test(storm, fifty_millimetres_of_rain) {
   cr_expect_not(storm->decides);
   lw_result *tight = with_rain("storm rain=50 mm", "title=no porosity");
   cr_expect(checks_test_near(tight->storm.rise_m, 0.5, 1e-12), "a tenth where nothing is known");
-  cr_expect_eq(tight->given.drainable_porosity.origin, LW_ASSUMED);
+  cr_expect_eq(tight->given.water.drainable_porosity.origin, LW_ASSUMED);
   free(loose);
   free(tight);
 }
@@ -48,7 +48,7 @@ Test(storm, the_soil_that_holds_least_is_filled_highest) {
     lw_result *result = RUN(BED, rows[i].first, rows[i].second, bottom, "storm rain=10 mm");
     cr_expect(checks_test_near(result->storm.porosity, rows[i].porosity, 1e-12), "%s: %g", rows[i].first,
               result->storm.porosity);
-    cr_expect_eq(result->given.drainable_porosity.origin, LW_TABLE);
+    cr_expect_eq(result->given.water.drainable_porosity.origin, LW_TABLE);
     free(result);
   }
 }

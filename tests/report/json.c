@@ -188,9 +188,9 @@ Test(report, indent_nought_is_one_line_and_the_same_json) {
 Test(report, texts_of_the_sheet_are_cleaned_and_escaped) {
   static lw_result result;
   result = *report_test_named("bed");
-  snprintf(result.given.title.text, sizeof result.given.title.text,
+  snprintf(result.given.about.title.text, sizeof result.given.about.title.text,
            "\"Bed\", \\ of caf\xc3\xa9\xff\xc0\xaf \x1b[31m");
-  snprintf(result.given.mark.text, sizeof result.given.mark.text, "\xed\xa0\x80");
+  snprintf(result.given.about.mark.text, sizeof result.given.about.mark.text, "\xed\xa0\x80");
   json_t *root = report_test_json(&result);
   cr_expect(eq(str, (char *)(size_t)word(root, "title"), "\"Bed\", \\ of caf\xc3\xa9??? ?[31m"));
   cr_expect(eq(str, (char *)(size_t)word(root, "mark"), "???"));

@@ -51,7 +51,7 @@ int every_precheck_says_who_must_sign(const every_wall *wall) {
 int every_precheck_closes_what_it_opens(const every_wall *wall) {
   static lw_result titled;
   titled = *wall->result;
-  lw_print(titled.given.title.text, sizeof titled.given.title.text, "<b>Peas & \"beans\"</i>");
+  lw_print(titled.given.about.title.text, sizeof titled.given.about.title.text, "<b>Peas & \"beans\"</i>");
   lw_text html = {0}, svg = {0};
   lw_drawing drawing = {0};
   cr_expect_eq(lw_precheck_html(&titled, HASH, &html), LW_OK);

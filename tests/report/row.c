@@ -80,7 +80,7 @@ int every_row_says_what_the_verdict_says(const every_wall *wall) {
   const lw_result *result = wall->result;
   const lw_verdict *v = &result->verdict;
   cells c = row_of(result);
-  cr_expect(eq(str, c.cell[0], (char *)(size_t)result->given.mark.text));
+  cr_expect(eq(str, c.cell[0], (char *)(size_t)result->given.about.mark.text));
   cr_expect(eq(str, c.cell[1], (char *)(size_t)v->headline));
   cr_expect(eq(str, c.cell[2], (char *)(size_t)lw_what_slug(v->what)));
   cr_expect(eq(str, c.cell[3], (char *)(size_t)lw_holds_slug(v->stands)));
@@ -117,12 +117,12 @@ Test(report, only_cells_that_need_quotes_have_them) {
   static lw_result result;
   result = *report_test_named("bed");
   snprintf(result.verdict.headline, sizeof result.verdict.headline, "plain words; no quotes");
-  snprintf(result.given.mark.text, sizeof result.given.mark.text, "W1");
+  snprintf(result.given.about.mark.text, sizeof result.given.about.mark.text, "W1");
   lw_text text = {0};
   lw_report_row(&result, ROW, &text);
   cr_expect(eq(ptr, strchr(text.data, '"'), NULL));
   lw_text_clear(&text);
-  snprintf(result.given.mark.text, sizeof result.given.mark.text, "W\"1\", \xff\n");
+  snprintf(result.given.about.mark.text, sizeof result.given.about.mark.text, "W\"1\", \xff\n");
   lw_report_row(&result, ROW, &text);
   const char begins[] = "\"W\"\"1\"\", ??\",plain";
   cr_expect(eq(int, strncmp(text.data, begins, sizeof begins - 1), 0), "%s", text.data);
@@ -135,7 +135,7 @@ Test(report, a_faulty_row_carries_its_mark_and_the_fault_in_words) {
   lw_case c = {0};
   lw_faults faults = {.file = "walls.csv"};
   lw_text text = {0};
-  snprintf(c.mark.text, sizeof c.mark.text, "W7");
+  snprintf(c.about.mark.text, sizeof c.about.mark.text, "W7");
   lw_faults_add(&faults, LW_FAULT_NOT_A_NUMBER, (lw_cell_place){8, 2}, "wall height", "n,ine",
                 "a number, as in %s", "9");
   lw_faults_add(&faults, LW_FAULT_NO_UNIT, (lw_cell_place){8, 3}, "block depth", "3", "a unit");
@@ -160,14 +160,14 @@ Test(report, a_cell_that_a_spreadsheet_would_run_is_text) {
   for (size_t i = 0; i < sizeof runs / sizeof *runs; i++) {
     char expected[64];
     snprintf(expected, sizeof expected, "'%s", runs[i]);
-    snprintf(result.given.mark.text, sizeof result.given.mark.text, "%s", runs[i]);
-    snprintf(result.given.place.text, sizeof result.given.place.text, "%s", runs[i]);
+    snprintf(result.given.about.mark.text, sizeof result.given.about.mark.text, "%s", runs[i]);
+    snprintf(result.given.about.place.text, sizeof result.given.about.place.text, "%s", runs[i]);
     cells c = row_of(&result);
     cr_expect(eq(str, c.cell[0], expected));
     cr_expect(eq(str, c.cell[13], expected));
   }
   for (size_t i = 0; i < sizeof stays / sizeof *stays; i++) {
-    snprintf(result.given.mark.text, sizeof result.given.mark.text, "%s", stays[i]);
+    snprintf(result.given.about.mark.text, sizeof result.given.about.mark.text, "%s", stays[i]);
     cr_expect(eq(str, row_of(&result).cell[0], (char *)(size_t)stays[i]));
   }
   lw_text_free(&text);

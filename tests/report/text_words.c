@@ -137,8 +137,8 @@ Test(report, a_wall_of_unknown_depth_says_that_nobody_can_say) {
 Test(report, title_of_the_sheet_is_cleaned_and_comes_second) {
   static lw_result copy;
   copy = *wall_of(wall_sorts[0]);
-  snprintf(copy.given.title.text, sizeof copy.given.title.text, "Herb\033[31m bed");
-  snprintf(copy.given.mark.text, sizeof copy.given.mark.text, "B7");
+  snprintf(copy.given.about.title.text, sizeof copy.given.about.title.text, "Herb\033[31m bed");
+  snprintf(copy.given.about.mark.text, sizeof copy.given.about.mark.text, "B7");
   lw_text page = wall_page(&copy);
   cr_expect_eq(strncmp(page.data, copy.verdict.headline, 24), 0, "%.60s", page.data);
   cr_expect_not_null(strstr(page.data, "\n\nHerb?[31m bed - B7\n"));
@@ -148,9 +148,9 @@ Test(report, title_of_the_sheet_is_cleaned_and_comes_second) {
 Test(report, a_long_title_keeps_the_columns) {
   static lw_result copy;
   copy = *wall_of(wall_sorts[0]);
-  for (size_t i = 0; i + 6 < sizeof copy.given.title.text; i += 5)
-    snprintf(copy.given.title.text + i, sizeof copy.given.title.text - i, "wall ");
-  cr_assert(strlen(copy.given.title.text) > 80);
+  for (size_t i = 0; i + 6 < sizeof copy.given.about.title.text; i += 5)
+    snprintf(copy.given.about.title.text + i, sizeof copy.given.about.title.text - i, "wall ");
+  cr_assert(strlen(copy.given.about.title.text) > 80);
   lw_text page = wall_page(&copy);
   cr_expect(longest_line(page.data) <= 80, "%zu", longest_line(page.data));
   lw_text_free(&page);

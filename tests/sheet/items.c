@@ -120,8 +120,8 @@ Test(sheet, yes_and_no_have_other_ways_to_say_them) {
   static const char *const yes[] = {"people on cap=yes", "people on cap=Y", "people on cap=TRUE"};
   static const char *const no[] = {"people on cap=no", "people on cap=n", "people on cap=false"};
   for (int i = 0; i < 3; i++) {
-    cr_expect(CASE("wall height=1 m", yes[i]).people_on_cap.value == LW_YES);
-    cr_expect(CASE("wall height=1 m", no[i]).people_on_cap.value == LW_NO);
+    cr_expect(CASE("wall height=1 m", yes[i]).courses.people_on_cap.value == LW_YES);
+    cr_expect(CASE("wall height=1 m", no[i]).courses.people_on_cap.value == LW_NO);
   }
 }
 
@@ -135,7 +135,7 @@ Test(sheet, every_starter_sheet_runs_as_it_is) {
     cr_expect(sheet_test_settled(sheet.data, &c, &faults) == LW_OK, "%s: row %d, %s", kinds[i],
               faults.fault[0].row, faults.fault[0].wanted);
     cr_expect(strstr(sheet.data, "invented") != NULL);
-    cr_expect(c.wall_kind.value == (i == 2 ? LW_WALL_SECTION : LW_WALL_COURSES));
+    cr_expect(c.wall.kind.value == (i == 2 ? LW_WALL_SECTION : LW_WALL_COURSES));
     lw_text_free(&sheet);
   }
   lw_text none = {0};
@@ -149,8 +149,8 @@ Test(sheet, the_bed_starter_answers_every_question_that_is_asked_of_it) {
   lw_faults faults = {0};
   lw_sheet_start("bed", &sheet);
   cr_assert(sheet_test_settled(sheet.data, &c, &faults) == LW_OK);
-  cr_expect(c.site_behind.value == LW_BEHIND_BED && c.site_back.value == LW_BACK_WALL);
-  cr_expect(c.building_distance.origin == LW_GIVEN && c.mapped_land.value == LW_NO);
-  cr_expect(c.block_depth.origin == LW_GIVEN && c.load[0].kind.origin == LW_GIVEN);
+  cr_expect(c.site.behind.value == LW_BEHIND_BED && c.site.back.value == LW_BACK_WALL);
+  cr_expect(c.site.building_distance.origin == LW_GIVEN && c.site.mapped_land.value == LW_NO);
+  cr_expect(c.courses.block_depth.origin == LW_GIVEN && c.load[0].kind.origin == LW_GIVEN);
   lw_text_free(&sheet);
 }

@@ -17,10 +17,10 @@ Test(sheet, a_blank_at_which_no_line_may_end_is_a_blank) {
     lw_case c;
     lw_faults faults = {0};
     lw_print(argument, sizeof argument, "wall height=900%smm", blanks[i]);
-    cr_expect(fabs(CASE(argument).wall_height.si - 0.9) < 1e-12, "blank %zu on the command line", i);
+    cr_expect(fabs(CASE(argument).wall.height.si - 0.9) < 1e-12, "blank %zu on the command line", i);
     lw_print(sheet, sizeof sheet, "item,value\nwall%sheight,900%smm\n", blanks[i], blanks[i]);
     cr_expect(eq(int, lw_sheet_read(sheet, strlen(sheet), &c, &faults), LW_OK), "blank %zu in a sheet", i);
-    cr_expect(fabs(c.wall_height.si - 0.9) < 1e-12);
+    cr_expect(fabs(c.wall.height.si - 0.9) < 1e-12);
   }
 }
 
@@ -29,9 +29,9 @@ Test(sheet, words_are_tamed_whether_typed_or_read) {
   static const char sheet[] = "item,value\ntitle,\"a\xEF\xBF\xBE\xC2\x9B\xE2\x80\xAE\tz\"\nwall height,1 m\n";
   lw_case c;
   lw_faults faults = {0};
-  cr_expect(eq(str, CASE("wall height=1 m", wild).title.text, "a??? z?"));
+  cr_expect(eq(str, CASE("wall height=1 m", wild).about.title.text, "a??? z?"));
   cr_assert(eq(int, lw_sheet_read(sheet, sizeof sheet - 1, &c, &faults), LW_OK));
-  cr_expect(eq(str, c.title.text, "a?? z"));
+  cr_expect(eq(str, c.about.title.text, "a?? z"));
 }
 
 Test(sheet, fifty_thousand_unknown_items_are_refused_in_a_second) {

@@ -62,8 +62,8 @@ Test(sheet, a_fraction_stands_beside_its_unit) {
   lw_case c;
   lw_faults faults = {.count = 0};
   cr_assert_eq(lw_sheet_read(sheet, sizeof sheet - 1, &c, &faults), LW_OK, "%s", faults.fault[0].wanted);
-  cr_expect_float_eq(c.block_depth.si, 7.625 * 0.0254, 1e-12);
-  cr_expect_float_eq(c.ground_slope.si, atan(0.125), 1e-12);
+  cr_expect_float_eq(c.courses.block_depth.si, 7.625 * 0.0254, 1e-12);
+  cr_expect_float_eq(c.ground.slope.si, atan(0.125), 1e-12);
 }
 
 /* "1 in 8", "1:8" and "12.5 %" are one slope; of a fall the same number. */

@@ -37,7 +37,12 @@ static lw_case before(const lw_item *item, int number) {
 }
 
 static void no_quantity_beyond(const lw_item *item, int number) {
-  const double values[] = {NAN,         INFINITY, -INFINITY, 1e300, -1e300, nextafter(item->high, INFINITY),
+  const double values[] = {NAN,
+                           INFINITY,
+                           -INFINITY,
+                           1e300,
+                           -1e300,
+                           nextafter(item->high, INFINITY),
                            nextafter(item->low, -INFINITY)};
   for (size_t i = 0; i < sizeof values / sizeof *values; i++) {
     lw_case c = before(item, number);
@@ -71,9 +76,12 @@ Test(sheet, what_a_sheet_may_not_hold_no_case_may_hold) {
   for (size_t i = 0; i < lw_item_count(); i++) {
     const lw_item *item = lw_item_at(i);
     for (int n = item->repeats > 0 ? 1 : 0; n <= item->repeats; n++) {
-      if (item->type == LW_ITEM_QUANTITY) no_quantity_beyond(item, n);
-      else if (item->type == LW_ITEM_CHOICE) no_choice_beyond(item, n);
-      else no_words_without_end(item, n);
+      if (item->type == LW_ITEM_QUANTITY)
+        no_quantity_beyond(item, n);
+      else if (item->type == LW_ITEM_CHOICE)
+        no_choice_beyond(item, n);
+      else
+        no_words_without_end(item, n);
     }
   }
 }
@@ -81,18 +89,18 @@ Test(sheet, what_a_sheet_may_not_hold_no_case_may_hold) {
 Test(sheet, a_count_is_whole_and_an_angle_or_share_says_which_it_is) {
   lw_case c = CASE("wall height=600 mm", "block depth=300 mm"), half = c, neither = c;
   half.settled = neither.settled = false;
-  half.drain_outlets = (lw_quantity){1.5, LW_GIVEN, LW_KIND_COUNT, 0, 0, -1};
-  neither.wall_friction = (lw_quantity){0.5, LW_GIVEN, LW_KIND_NUMBER, 0, 0, -1};
+  half.water.drain_outlets = (lw_quantity){1.5, LW_GIVEN, LW_KIND_COUNT, 0, 0, -1};
+  neither.wall.friction = (lw_quantity){0.5, LW_GIVEN, LW_KIND_NUMBER, 0, 0, -1};
   cr_expect(refused(&half, false));
   cr_expect(refused(&neither, false));
 }
 
 Test(sheet, a_settled_case_that_was_changed_is_held_again) {
   lw_case c = CASE("wall height=600 mm", "block depth=300 mm");
-  c.block_depth.si = 1e300;
+  c.courses.block_depth.si = 1e300;
   cr_expect(refused(&c, false));
-  c.block_depth.si = 0.3;
-  c.soil[0].friction.si = NAN;
+  c.courses.block_depth.si = 0.3;
+  c.ground.soil[0].friction.si = NAN;
   cr_expect(refused(&c, false), "what was assumed too");
 }
 
@@ -137,8 +145,10 @@ Test(sheet, a_cell_of_a_schedule_is_held_when_it_is_read) {
   for (size_t i = 0; i < lw_item_count(); i++) {
     const lw_item *item = lw_item_at(i);
     for (int n = item->repeats > 0 ? 1 : 0; n <= item->repeats; n++) {
-      if (item->type == LW_ITEM_QUANTITY) no_cell_beyond(item, n);
-      else cr_expect(faults_of_cell(item, n, long_words) > 0, "%s %d: long words are taken", item->name, n);
+      if (item->type == LW_ITEM_QUANTITY)
+        no_cell_beyond(item, n);
+      else
+        cr_expect(faults_of_cell(item, n, long_words) > 0, "%s %d: long words are taken", item->name, n);
     }
   }
 }

@@ -73,10 +73,10 @@ Test(sheet, both_shapes_give_the_same_case) {
   seen many = read_schedule(schedule, strlen(schedule), 7);
   cr_expect(eq(int, many.rows, 1));
   expect_same(&one, &many.c, "upright and schedule");
-  cr_expect(fabs(one.ground_slope.si - atan(0.125)) < 1e-15);
-  cr_expect(one.wall_friction.kind == LW_KIND_SHARE);
-  cr_expect(one.block_depth.row == 4 && one.block_depth.column == 2);
-  cr_expect(many.c.block_depth.row == 2 && many.c.block_depth.column == 3);
+  cr_expect(fabs(one.ground.slope.si - atan(0.125)) < 1e-15);
+  cr_expect(one.wall.friction.kind == LW_KIND_SHARE);
+  cr_expect(one.courses.block_depth.row == 4 && one.courses.block_depth.column == 2);
+  cr_expect(many.c.courses.block_depth.row == 2 && many.c.courses.block_depth.column == 3);
 }
 
 Test(sheet, a_schedule_may_come_byte_by_byte) {
@@ -110,7 +110,7 @@ Test(sheet, separators_line_ends_and_byte_order_mark_do_not_matter) {
     lw_text text = respell(upright, separators[i % 3], ends[i / 3 % 3], heads[i / 9]);
     lw_case c = read_upright(text.data);
     expect_same(&plain, &c, "respelt");
-    cr_expect(eq(int, c.block_depth.row, 4));
+    cr_expect(eq(int, c.courses.block_depth.row, 4));
     lw_text_free(&text);
     text = respell(schedule, separators[i % 3], ends[i / 3 % 3], heads[i / 9]);
     cr_expect(lw_sheet_is_schedule(text.data, text.length));
@@ -122,19 +122,19 @@ Test(sheet, separators_line_ends_and_byte_order_mark_do_not_matter) {
 
 Test(sheet, a_decimal_comma_is_read_in_semicolon_and_tab_files) {
   lw_case c = read_upright("item;value;unit\nblock depth;0,305;m\nwall friction;0,5;\nsetback;1.5 mm;\n");
-  cr_expect(fabs(c.block_depth.si - 0.305) < 1e-15);
-  cr_expect(fabs(c.wall_friction.si - 0.5) < 1e-15);
-  cr_expect(fabs(c.setback.si - 0.0015) < 1e-15);
+  cr_expect(fabs(c.courses.block_depth.si - 0.305) < 1e-15);
+  cr_expect(fabs(c.wall.friction.si - 0.5) < 1e-15);
+  cr_expect(fabs(c.courses.setback.si - 0.0015) < 1e-15);
   c = read_upright("item\tvalue\tunit\nground slope\t1:2,5\t\n");
-  cr_expect(fabs(c.ground_slope.si - atan(0.4)) < 1e-15);
+  cr_expect(fabs(c.ground.slope.si - atan(0.4)) < 1e-15);
 }
 
 Test(sheet, blank_rows_and_remarks_are_no_items_but_count_as_rows) {
   lw_case c = read_upright("\r\nitem,value\r\n\r\n,,\r\nwall height,900 mm\r\n\"\",\"\"\r\n");
-  cr_expect(eq(int, c.wall_height.row, 5));
+  cr_expect(eq(int, c.wall.height.row, 5));
   c = read_upright("item,value,unit,note\nwall height,900 mm,,\"two\nlines, of "
                    "\"\"note\"\"\"\n,,,remark\nblock depth,1 ft\n");
-  cr_expect(eq(int, c.block_depth.row, 4));
+  cr_expect(eq(int, c.courses.block_depth.row, 4));
 }
 
 Test(sheet, names_fold_case_blanks_hyphens_and_underscores) {
@@ -161,16 +161,16 @@ Test(sheet, measures_are_read_as_people_write_them) {
   };
   for (size_t i = 0; i < sizeof lengths / sizeof *lengths; i++) {
     lw_case c = CASE("wall height=900 mm", lengths[i].argument);
-    cr_expect(fabs(c.block_depth.si - lengths[i].si) < 1e-12, "%s: %.17g", lengths[i].argument,
-              c.block_depth.si);
+    cr_expect(fabs(c.courses.block_depth.si - lengths[i].si) < 1e-12, "%s: %.17g", lengths[i].argument,
+              c.courses.block_depth.si);
   }
   static const written coefficients[] = {{"base friction=0.35", 0.35},
                                          {"base friction=30 deg", 0.57735026918962576},
                                          {"base friction=1:2", 0.5}};
   for (size_t i = 0; i < sizeof coefficients / sizeof *coefficients; i++) {
     lw_case c = CASE("wall height=900 mm", coefficients[i].argument);
-    cr_expect(fabs(c.base_friction.si - coefficients[i].si) < 1e-12, "%s", coefficients[i].argument);
-    cr_expect(c.base_friction.kind == LW_KIND_NUMBER);
+    cr_expect(fabs(c.ground.base_friction.si - coefficients[i].si) < 1e-12, "%s", coefficients[i].argument);
+    cr_expect(c.ground.base_friction.kind == LW_KIND_NUMBER);
   }
 }
 
@@ -181,13 +181,13 @@ Test(sheet, a_wall_in_feet_and_pounds_is_the_same_wall) {
   lw_case customary = CASE("wall height=3 ft", "wall embedment=6 in", "block height=0.5 ft",
                            "block depth=12 in", "load 1 pressure=50 psf", "setback=1 in",
                            "soil 1 unit weight=119.93 pcf", "boundary distance=10 ft");
-  cr_expect(fabs(metric.wall_height.si - customary.wall_height.si) < 1e-12);
-  cr_expect(fabs(metric.block_depth.si - customary.block_depth.si) < 1e-12);
-  cr_expect(fabs(metric.course_count.si - customary.course_count.si) < 1e-12);
+  cr_expect(fabs(metric.wall.height.si - customary.wall.height.si) < 1e-12);
+  cr_expect(fabs(metric.courses.block_depth.si - customary.courses.block_depth.si) < 1e-12);
+  cr_expect(fabs(metric.courses.count.si - customary.courses.count.si) < 1e-12);
   cr_expect(fabs(metric.load[0].pressure.si - customary.load[0].pressure.si) < 1e-12);
-  cr_expect(fabs(metric.setback.si - customary.setback.si) < 1e-12);
-  cr_expect(fabs(metric.boundary_distance.si - customary.boundary_distance.si) < 1e-12);
-  cr_expect(fabs(metric.soil[0].unit_weight.si - customary.soil[0].unit_weight.si) < 1e-3);
+  cr_expect(fabs(metric.courses.setback.si - customary.courses.setback.si) < 1e-12);
+  cr_expect(fabs(metric.site.boundary_distance.si - customary.site.boundary_distance.si) < 1e-12);
+  cr_expect(fabs(metric.ground.soil[0].unit_weight.si - customary.ground.soil[0].unit_weight.si) < 1e-3);
 }
 
 Test(sheet, a_load_takes_the_force_of_its_kind) {
@@ -214,8 +214,8 @@ Test(sheet, the_command_line_overrides_the_sheet_once) {
   lw_case c = read_upright(upright);
   lw_faults faults = {0};
   cr_expect(lw_sheet_override("wall height=1.2 m", 1, &c, &faults) == LW_OK);
-  cr_expect(fabs(c.wall_height.si - 1.2) < 1e-15);
-  cr_expect(c.wall_height.row == 0 && c.wall_height.column == 1);
+  cr_expect(fabs(c.wall.height.si - 1.2) < 1e-15);
+  cr_expect(c.wall.height.row == 0 && c.wall.height.column == 1);
   cr_expect(lw_sheet_override("wall height=1.3 m", 2, &c, &faults) == LW_FAULTS);
   cr_expect(faults.fault[0].slug == LW_FAULT_DUPLICATE_ITEM);
   cr_expect(lw_sheet_override("wall height", 3, &c, &faults) == LW_FAULTS);
@@ -223,22 +223,22 @@ Test(sheet, the_command_line_overrides_the_sheet_once) {
   cr_expect(lw_sheet_override("block depth=", 4, &c, &faults) == LW_FAULTS);
   cr_expect(faults.fault[2].slug == LW_FAULT_NO_VALUE && faults.fault[2].column == 4 &&
             faults.fault[2].row == 0);
-  cr_expect(fabs(c.wall_height.si - 1.2) < 1e-15 && fabs(c.block_depth.si - 0.3) < 1e-15,
+  cr_expect(fabs(c.wall.height.si - 1.2) < 1e-15 && fabs(c.courses.block_depth.si - 0.3) < 1e-15,
             "a fault leaves the case as it was");
   cr_expect(lw_sheet_override("block depth=unknown", 5, &c, &faults) == LW_OK);
-  cr_expect(c.block_depth.origin == LW_ABSENT);
+  cr_expect(c.courses.block_depth.origin == LW_ABSENT);
 }
 
 Test(sheet, an_override_of_a_settled_case_is_settled_anew) {
   lw_case c = CASE("course count=5", "block height=200 mm", "wall embedment=200 mm");
   lw_faults faults = {0};
-  cr_expect(fabs(c.wall_height.si - 0.8) < 1e-12);
+  cr_expect(fabs(c.wall.height.si - 0.8) < 1e-12);
   cr_expect(lw_sheet_override("block height=150 mm", 4, &c, &faults) == LW_FAULTS, "given twice");
-  c.course_count.si = 6.0;
+  c.courses.count.si = 6.0;
   c.settled = false;
   faults.count = 0;
   cr_expect(lw_case_settle(sheet_test_tables(), &c, &faults) == LW_OK);
-  cr_expect(fabs(c.wall_height.si - 1.0) < 1e-12);
+  cr_expect(fabs(c.wall.height.si - 1.0) < 1e-12);
 }
 
 Test(sheet, a_schedule_goes_on_after_a_faulty_row) {
@@ -247,8 +247,8 @@ Test(sheet, a_schedule_goes_on_after_a_faulty_row) {
   cr_expect(eq(int, s.rows, 3));
   cr_expect(eq(int, s.faulty, 1));
   cr_expect(eq(int, s.last_row, 5));
-  cr_expect(eq(str, s.c.mark.text, "W3"));
-  cr_expect(fabs(s.c.wall_height.si - 0.8) < 1e-15);
+  cr_expect(eq(str, s.c.about.mark.text, "W3"));
+  cr_expect(fabs(s.c.wall.height.si - 0.8) < 1e-15);
 }
 
 Test(sheet, what_is_a_schedule) {

@@ -74,7 +74,7 @@ Test(sheet, awkward_words_and_numbers_come_back) {
     lw_sheet_override(arguments[i], (int)i + 1, &c, &faults);
   }
   cr_expect(eq(int, faults.count, 2), "the two that are no numbers");
-  cr_expect(fabs(c.wall_height.si - 1.016) < 1e-12);
+  cr_expect(fabs(c.wall.height.si - 1.016) < 1e-12);
   expect_round_trip(&c, false);
 }
 
@@ -82,8 +82,7 @@ Test(sheet, random_values_come_back_to_the_last_bit) {
   unsigned state = 77;
   for (size_t i = 0; i < lw_item_count(); i++) {
     const lw_item *item = lw_item_at(i);
-    for (int k = 0; item->type == LW_ITEM_QUANTITY && item->kind != LW_KIND_COUNT && k < 20;
-         k++) {
+    for (int k = 0; item->type == LW_ITEM_QUANTITY && item->kind != LW_KIND_COUNT && k < 20; k++) {
       lw_case c = {0};
       state = state * 1664525u + 1013904223u;
       double share = (double)state / 4294967296.0;

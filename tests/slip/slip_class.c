@@ -216,9 +216,10 @@ Test(checks, slip_weighs_a_named_soil_by_its_light_end_in_front) {
                      "wall embedment=0.2 m", "ground slope=0 deg", "soil 1 friction angle=31 deg", named,
                      "load 1 kind=none", "people on cap=no");
     double by_range = slip_of(&c, &drained);
-    snprintf(heavy, sizeof heavy, "footing soil unit weight=%.3f kN/m3", c.footing.unit_weight.si);
-    snprintf(light, sizeof light, "footing soil unit weight=%.3f kN/m3", c.footing.light_unit_weight.si);
-    cr_assert_lt(c.footing.light_unit_weight.si, c.footing.unit_weight.si);
+    snprintf(heavy, sizeof heavy, "footing soil unit weight=%.3f kN/m3", c.ground.footing.unit_weight.si);
+    snprintf(light, sizeof light, "footing soil unit weight=%.3f kN/m3",
+             c.ground.footing.light_unit_weight.si);
+    cr_assert_lt(c.ground.footing.light_unit_weight.si, c.ground.footing.unit_weight.si);
     const char *given[] = {heavy, light};
     for (int k = 0; k < 2; k++) {
       lw_case one = CASE("site behind=ground", "course count=4", "block height=0.2 m", "block depth=0.4 m",

@@ -140,7 +140,7 @@ Test(checks, an_unknown_wall_loads_nothing) {
   lw_case c = case_of("");
   lw_result *r = malloc(sizeof *r);
   cr_assert_not_null(r);
-  c.other_wall_distance.origin = LW_ABSENT;
+  c.site.other_wall_distance.origin = LW_ABSENT;
   cr_assert_eq(lw_run(&c, tables(), LW_DETAIL_EVERYTHING, r, NULL), LW_OK);
   cr_expect_eq(r->wall.tier.band, LW_TIER_NONE);
   cr_expect_neq(r->verdict.what, LW_WHAT_TIER);

@@ -35,12 +35,12 @@ static void settle(lw_case *c) {
 Test(verdict, deeper_blocks_keep_their_unit_weight) {
   lw_case c;
   lw_result *now = start("block unit weight=unknown;block mass=14 kg", &c);
-  double before = now->given.block_unit_weight.si;
+  double before = now->given.courses.block_unit_weight.si;
   cr_assert_float_eq(before, 14.0 * 9.80665e-3 / (0.4 * 0.3 * 0.1), 1e-6);
   cr_assert(make(now, &lw_change_deeper, 0.5, &c));
   settle(&c);
-  cr_expect_float_eq(c.block_unit_weight.si / before, 1.0, 5e-6);
-  cr_expect_float_eq(c.block_depth.si, 0.5, 1e-9);
+  cr_expect_float_eq(c.courses.block_unit_weight.si / before, 1.0, 5e-6);
+  cr_expect_float_eq(c.courses.block_depth.si, 0.5, 1e-9);
   free(now);
 }
 
@@ -52,10 +52,10 @@ Test(verdict, what_stands_on_deeper_blocks_grows_too) {
                          &c);
   cr_assert(make(now, &lw_change_deeper, 0.42, &c));
   settle(&c);
-  cr_expect_float_eq(c.cap_depth.si, 0.45, 1e-9);
-  cr_expect_float_eq(c.base_course_depth.si, 0.55, 1e-9); /* 520 mm are not to be had */
-  cr_expect_float_eq(c.pad_width.si, 0.75, 1e-9);
-  cr_expect_float_eq(c.bed_width.si, 0.78, 1e-9); /* inside, less what the blocks take */
+  cr_expect_float_eq(c.courses.cap_depth.si, 0.45, 1e-9);
+  cr_expect_float_eq(c.courses.base_depth.si, 0.55, 1e-9); /* 520 mm are not to be had */
+  cr_expect_float_eq(c.pad.width.si, 0.75, 1e-9);
+  cr_expect_float_eq(c.building.bed_width.si, 0.78, 1e-9); /* inside, less what the blocks take */
   free(now);
 }
 
@@ -67,12 +67,12 @@ Test(verdict, a_lower_wall_leaves_water_and_layers_in_place) {
                          &c);
   cr_assert(make(now, &lw_change_lower, 0.2, &c));
   settle(&c);
-  cr_expect_float_eq(c.course_count.si, 7.0, 1e-9);
-  cr_expect_float_eq(c.wall_height.si, 0.6, 1e-9);
-  cr_expect_float_eq(c.soil[0].bottom.si, 0.25, 1e-9);
-  cr_expect_float_eq(c.water_depth.si, 0.55, 1e-9);
-  cr_expect_float_eq(c.overflow_below_top.si, 0.0, 1e-9);
-  cr_expect_float_eq(c.level_difference.si, 0.6, 1e-9);
+  cr_expect_float_eq(c.courses.count.si, 7.0, 1e-9);
+  cr_expect_float_eq(c.wall.height.si, 0.6, 1e-9);
+  cr_expect_float_eq(c.ground.soil[0].bottom.si, 0.25, 1e-9);
+  cr_expect_float_eq(c.water.depth.si, 0.55, 1e-9);
+  cr_expect_float_eq(c.water.overflow_below_top.si, 0.0, 1e-9);
+  cr_expect_float_eq(c.site.level_difference.si, 0.6, 1e-9);
   free(now);
 }
 

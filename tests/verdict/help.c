@@ -112,8 +112,8 @@ lw_verdict verdict_with(const lw_tables *tables, const char *changes, lw_holds h
 }
 
 void verdict_in(lw_result *made, const char *place, lw_verdict *verdict) {
-  made->given.place = (lw_words){.origin = place ? LW_GIVEN : LW_ABSENT};
-  if (place) snprintf(made->given.place.text, sizeof made->given.place.text, "%s", place);
+  made->given.about.place = (lw_words){.origin = place ? LW_GIVEN : LW_ABSENT};
+  if (place) snprintf(made->given.about.place.text, sizeof made->given.about.place.text, "%s", place);
   lw_verdict_reach(made, LW_DETAIL_EVERYTHING);
   *verdict = made->verdict;
 }

@@ -57,14 +57,14 @@ Test(verdict, run_refuses_what_a_sheet_may_not_hold_settled_or_not) {
   lw_error error = {0};
   lw_case c;
   verdict_case("", &c);
-  c.soil[0].friction = (lw_quantity){.si = 30.0, .origin = LW_GIVEN, .kind = LW_KIND_ANGLE};
+  c.ground.soil[0].friction = (lw_quantity){.si = 30.0, .origin = LW_GIVEN, .kind = LW_KIND_ANGLE};
   cr_expect_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_FAULTS,
                "degrees where radians are due");
   cr_expect_not_null(strstr(error.text, "out-of-range"), "%s", error.text);
   verdict_case("", &c);
   cr_assert_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_OK);
   c = result->given;
-  c.soil[0].friction.si = NAN;
+  c.ground.soil[0].friction.si = NAN;
   cr_expect_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_FAULTS,
                "no number in a settled case");
   free(result);
@@ -246,7 +246,7 @@ Test(verdict, a_section_gets_a_wider_base) {
   find(result);
   const lw_remedy *r = remedy(result, "deeper-blocks");
   cr_assert_not_null(r);
-  c.base_width.si = r->part[0].value;
+  c.shape.base_width.si = r->part[0].value;
   cr_assert_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
   cr_expect_eq(result->verdict.stands, LW_HOLDS);
   free(result);

@@ -259,7 +259,7 @@ Test(section, fill_as_heavy_as_the_block_makes_the_course_whole) {
     cr_expect(near(s.part[i].weight_kn_per_m, 0.2 * 0.3 * 21.0), "course %d", i + 1);
     cr_expect(near(s.part[i].x_m, 0.02 * i + 0.15), "course %d: %.6f", i + 1, s.part[i].x_m);
   }
-  c.fill_unit_weight.origin = LW_ABSENT;
+  c.courses.fill_unit_weight.origin = LW_ABSENT;
   s = built(&c);
   cr_expect(near(s.part[0].weight_kn_per_m, 0.8 * 0.2 * 0.3 * 21.0));
   cr_expect_lt(s.part[0].x_m, 0.15);

@@ -20,18 +20,17 @@ bool lw_sketch_pair_above(const lw_sketch *sketch) {
 
 double lw_sketch_pair_m(const lw_sketch *sketch) {
   const lw_tier *tier = &sketch->result->wall.tier;
-  return tier->above ? sketch->result->wall.section.crest.x_m + tier->distance_m
-                     : -tier->distance_m;
+  return tier->above ? sketch->result->wall.section.crest.x_m + tier->distance_m : -tier->distance_m;
 }
 
 static bool has_fence(const lw_case *c) {
-  return c->fence_height.origin != LW_ABSENT && c->fence_height.si > 0.0;
+  return c->fence.height.origin != LW_ABSENT && c->fence.height.si > 0.0;
 }
 
 double lw_sketch_sky(const lw_sketch *sketch) {
   const lw_case *c = &sketch->result->given;
   double high = lw_sketch_pair_above(sketch) ? sketch->result->wall.tier.height_m : 0.0;
-  if (has_fence(c)) high = fmax(high, c->fence_height.si);
+  if (has_fence(c)) high = fmax(high, c->fence.height.si);
   return fmin(high * sketch->mm_per_m, SKY_MOST_MM);
 }
 
@@ -74,8 +73,8 @@ static void pair_above(lw_sketch *s) {
 void lw_sketch_other_wall(lw_sketch *s) {
   const lw_case *c = &s->result->given;
   const lw_tier *tier = &s->result->wall.tier;
-  bool told = c->other_wall_distance.origin == LW_GIVEN && c->other_wall_height.origin == LW_GIVEN &&
-              c->other_wall_side.origin == LW_GIVEN;
+  bool told = c->site.other_wall_distance.origin == LW_GIVEN &&
+              c->site.other_wall_height.origin == LW_GIVEN && c->site.other_wall_side.origin == LW_GIVEN;
   if (lw_sketch_pair_above(s)) {
     pair_above(s);
   } else if (lw_sketch_pair(s)) {
@@ -96,19 +95,19 @@ void lw_sketch_fence(lw_sketch *s) {
   if (!has_fence(c)) return;
   const lw_section *section = &s->result->wall.section;
   lw_corner crest = section->crest;
-  bool behind = c->fence_place.origin != LW_ABSENT && c->fence_place.value == LW_FENCE_BEHIND;
-  bool closes = c->site_back.origin != LW_ABSENT && c->site_back.value == LW_BACK_FENCE;
-  double away = c->fence_distance.origin != LW_ABSENT ? c->fence_distance.si : 0.0;
+  bool behind = c->fence.place.origin != LW_ABSENT && c->fence.place.value == LW_FENCE_BEHIND;
+  bool closes = c->site.back.origin != LW_ABSENT && c->site.back.value == LW_BACK_FENCE;
+  double away = c->fence.distance.origin != LW_ABSENT ? c->fence.distance.si : 0.0;
   double x = behind ? crest.x_m + away : 0.5 * (section->part[section->part_count - 1].front_m + crest.x_m);
-  bool far = x > s->right_m - 1.0 / s->mm_per_m || (behind && closes && c->fence_distance.origin != LW_GIVEN);
+  bool far = x > s->right_m - 1.0 / s->mm_per_m || (behind && closes && c->fence.distance.origin != LW_GIVEN);
   double edge = s->right_m - 1.0 / s->mm_per_m;
   if (far) {
     lw_sketch_note(s, edge, lw_sketch_ground_behind(s, edge), "a fence %.2f m high is further behind",
-                   c->fence_height.si);
+                   c->fence.height.si);
     return;
   }
-  double foot = behind ? lw_sketch_ground_behind(s, x) : crest.y_m, high = drawn_m(s, c->fence_height.si);
-  bool broken = high < c->fence_height.si - 1e-6;
+  double foot = behind ? lw_sketch_ground_behind(s, x) : crest.y_m, high = drawn_m(s, c->fence.height.si);
+  bool broken = high < c->fence.height.si - 1e-6;
   double half = 0.5 / s->mm_per_m;
   lw_xy_mm post[] = {lw_sketch_at(s, x - half, foot), lw_sketch_at(s, x - half, foot + high),
                      lw_sketch_at(s, x + half, foot + high), lw_sketch_at(s, x + half, foot)};
@@ -116,7 +115,7 @@ void lw_sketch_fence(lw_sketch *s) {
   if (broken) broken_at(s, x, foot + high);
   char where[40] = "on the wall";
   if (behind) lw_print(where, sizeof where, "%.2f m behind the top", away);
-  lw_sketch_note(s, x, foot + 0.6 * high, "fence, %.2f m high%s, %s%s", c->fence_height.si,
-                 c->fence_height.origin == LW_GIVEN ? "" : " (assumed)", where,
+  lw_sketch_note(s, x, foot + 0.6 * high, "fence, %.2f m high%s, %s%s", c->fence.height.si,
+                 c->fence.height.origin == LW_GIVEN ? "" : " (assumed)", where,
                  broken ? "; drawn broken off" : "");
 }

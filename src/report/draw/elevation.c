@@ -31,11 +31,11 @@ static void measure(lw_elevation *e) {
     e->begins_m[stretch] = e->length_m;
     e->length_m += o->stretch[stretch].length_m;
   }
-  bool pad = c->pad_thickness.origin == LW_GIVEN && c->pad_thickness.si > 0.0;
-  e->pad_m = pad ? c->pad_thickness.si : 0.0;
+  bool pad = c->pad.thickness.origin == LW_GIVEN && c->pad.thickness.si > 0.0;
+  e->pad_m = pad ? c->pad.thickness.si : 0.0;
   e->bedding_m = pad ? c->order.bedding_thickness.si : 0.0;
-  e->cap_m = o->has_cap && c->cap_height.origin != LW_ABSENT ? c->cap_height.si : 0.0;
-  e->ground_m = c->wall_embedment.si;
+  e->cap_m = o->has_cap && c->courses.cap_height.origin != LW_ABSENT ? c->courses.cap_height.si : 0.0;
+  e->ground_m = c->wall.embedment.si;
   e->bottom_m = -e->pad_m - e->bedding_m;
   e->top_m = o->plan.courses * o->plan.course_m + e->cap_m;
 }
@@ -91,7 +91,7 @@ static void levels(lw_elevation *e) {
 static void describe(lw_elevation *e) {
   const lw_order *o = e->order;
   lw_drawing *paper = e->s.paper;
-  const char *title = e->s.result->given.title.text;
+  const char *title = e->s.result->given.about.title.text;
   int cuts = 0;
   for (int i = 0; i < o->cut_count; i++)
     if (o->cut[i].kind == LW_CUT_CLOSER || o->cut[i].kind == LW_CUT_MITRED) cuts += o->cut[i].count;

@@ -85,7 +85,7 @@ static bool choose(lw_sketch *s) {
 static void describe(lw_plan_view *v) {
   const lw_plan *plan = &v->order->plan;
   lw_drawing *paper = v->s.paper;
-  const char *title = v->s.result->given.title.text;
+  const char *title = v->s.result->given.about.title.text;
   lw_text_addf(&paper->title, "Plan of the wall%s%s", title[0] ? ": " : "", title);
   lw_text_addf(&paper->description, "%s %s plan of %d runs, %.3f m on the lowest face.",
                v->s.result->verdict.headline, plan->closed ? "A closed" : "An open", plan->run_count,

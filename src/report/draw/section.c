@@ -77,7 +77,7 @@ static double head(lw_sketch *s, double y_mm) {
   }
   lw_print(words, sizeof words,
            "%s%sSection, 1:%d when printed %.0f mm wide; lengths in mm. Drawn: %s.%s%s%s%s",
-           r->given.title.text, r->given.title.text[0] ? ". " : "", s->scale, s->width_mm,
+           r->given.about.title.text, r->given.about.title.text[0] ? ". " : "", s->scale, s->width_mm,
            lw_situation_sentence(s->situation->name), governs ? " Governs: " : "", check, governs ? " " : "",
            outcome);
   return lw_sketch_wrap(s->paper, (lw_xy_mm){MARGIN_MM, y_mm + 1.0}, wide, LW_SMALL_MM, false, words);
@@ -86,8 +86,8 @@ static double head(lw_sketch *s, double y_mm) {
 static void describe(lw_sketch *s) {
   const lw_result *r = s->result;
   lw_text *out = &s->paper->description;
-  lw_text_addf(&s->paper->title, "Section of the wall%s%s", r->given.title.text[0] ? ": " : "",
-               r->given.title.text);
+  lw_text_addf(&s->paper->title, "Section of the wall%s%s", r->given.about.title.text[0] ? ": " : "",
+               r->given.about.title.text);
   lw_text_add(out, r->verdict.headline);
   for (int i = 0; i < s->note_count; i++) lw_text_addf(out, " %d: %s.", i + 1, s->note[i].words);
   s->paper->failed = s->paper->failed || s->paper->title.failed || out->failed;

@@ -22,9 +22,9 @@ static void pipe(lw_sketch *s) {
   enum { SIDES = 20 };
   static const double RADIUS_M = 0.05;
   const lw_case *c = &s->result->given;
-  bool there = c->drain_outlets.origin == LW_GIVEN && c->drain_outlets.si > 0.5;
+  bool there = c->water.drain_outlets.origin == LW_GIVEN && c->water.drain_outlets.si > 0.5;
   if (!there || s->result->wall.site.stone_width_m < 2.0 * RADIUS_M) return;
-  double out = c->wall_embedment.si + c->outlet_level.si;
+  double out = c->wall.embedment.si + c->water.outlet_level.si;
   bool on_pad = out <= -lw_sketch_bedding(s);
   double invert = on_pad ? -lw_sketch_bedding(s) : out, x = s->result->wall.section.rear_m + 1.4 * RADIUS_M;
   lw_xy_mm round[SIDES];
@@ -54,7 +54,7 @@ static void bedding(lw_sketch *s) {
 
 /* Behind, where it is the worse: there the wedge and the dig reach. */
 static void boundary(lw_sketch *s) {
-  const lw_quantity *q = &s->result->given.boundary_distance;
+  const lw_quantity *q = &s->result->given.site.boundary_distance;
   if (q->origin != LW_GIVEN) return;
   double x = s->result->wall.section.base_width_m + q->si, air = 3.0 / s->mm_per_m;
   if (x > s->right_m) {

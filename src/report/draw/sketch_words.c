@@ -77,7 +77,8 @@ double lw_sketch_head(lw_sketch *sketch, const char *words) {
   double y = lw_sketch_wrap(sketch->paper, (lw_xy_mm){LW_MARGIN_MM, LW_MARGIN_MM - 1.0}, wide, LW_BODY_MM,
                             true, r->verdict.headline);
   y = lw_sketch_replaced(sketch, y);
-  lw_print(all, sizeof all, "%s%s%s", r->given.title.text, r->given.title.text[0] ? ". " : "", words);
+  lw_print(all, sizeof all, "%s%s%s", r->given.about.title.text, r->given.about.title.text[0] ? ". " : "",
+           words);
   y = lw_sketch_wrap(sketch->paper, (lw_xy_mm){LW_MARGIN_MM, y + 1.0}, wide, LW_SMALL_MM, false, all);
   lw_sketch_take(sketch, (lw_box){0.0, 0.0, sketch->width_mm, y});
   return y;

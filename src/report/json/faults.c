@@ -30,5 +30,5 @@ lw_status lw_report_faults_json(const lw_faults *faults, int indent, lw_text *ou
 }
 
 lw_status lw_report_row_faults_json(const lw_case *c, const lw_faults *faults, lw_text *out) {
-  return lw_json_write(faults_object(c->mark.text, faults), 0, out);
+  return lw_json_write(faults_object(c->about.mark.text, faults), 0, out);
 }

@@ -27,7 +27,7 @@ static void add_needs(json_t *list, const lw_format_row *row) {
 
 /* From the case, whose words the result owns. */
 static const char *format_of(const lw_result *result) {
-  const lw_words *format = &result->given.method_format;
+  const lw_words *format = &result->given.method.format;
   return format->origin == LW_ABSENT ? "lowwall" : format->text;
 }
 

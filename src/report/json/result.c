@@ -41,9 +41,9 @@ lw_status lw_report_json(const lw_result *result, int indent, lw_text *out) {
   lw_json_set_text(root, "headline", result->verdict.headline);
   lw_json_set_count(root, "exit", result->verdict.exit_status);
   lw_json_set_text(root, "tables_replaced", result->tables->replaced);
-  lw_json_set_text(root, "title", result->given.title.text);
-  lw_json_set_text(root, "mark", result->given.mark.text);
-  lw_json_set_text(root, "place", result->given.place.text);
+  lw_json_set_text(root, "title", result->given.about.title.text);
+  lw_json_set_text(root, "mark", result->given.about.mark.text);
+  lw_json_set_text(root, "place", result->given.about.place.text);
   lw_json_verdict(root, result);
   heights(root, result);
   lw_json_situations(root, result);

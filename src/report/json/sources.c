@@ -65,7 +65,7 @@ static void of_value(void *context, const lw_echo *echo) {
 }
 
 static void of_conventions(json_t *list, const lw_result *result) {
-  const lw_words *book = &result->given.method_conventions;
+  const lw_words *book = &result->given.method.conventions;
   const lw_conventions_row *row =
       book->origin == LW_GIVEN ? lw_tables_conventions(result->tables, book->text) : NULL;
   if (row) note(list, row->from.source, lw_seen_word(row->from.seen));
@@ -122,8 +122,8 @@ void lw_json_sources(json_t *root, const lw_result *result) {
   if (bearing) note(list, bearing->source, "");
   of_conventions(list, result);
   of_checks(list, result);
-  for (int i = 0; i < LW_SOIL_MAX; i++) of_soil(list, result, &result->given.soil[i]);
-  of_soil(list, result, &result->given.footing);
+  for (int i = 0; i < LW_SOIL_MAX; i++) of_soil(list, result, &result->given.ground.soil[i]);
+  of_soil(list, result, &result->given.ground.footing);
   lw_echo_each(result, of_value, list);
   of_building(list, result);
   of_verdict(list, &result->verdict);

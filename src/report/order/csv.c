@@ -11,7 +11,7 @@ static void quoted(lw_text *out, const char *words) {
 }
 
 static void start_row(const lw_result *result, lw_text *out) {
-  quoted(out, result->given.mark.text);
+  quoted(out, result->given.about.mark.text);
   lw_text_add(out, ",");
 }
 

@@ -190,8 +190,8 @@ lw_status lw_report_order_json(const lw_result *result, const lw_order *order, l
   lw_json_set_text(root, "version", LW_VERSION);
   lw_json_set_text(root, "tables_replaced", result->tables->replaced);
   lw_json_set_text(root, "headline", result->verdict.headline);
-  lw_json_set_text(root, "title", result->given.title.text);
-  lw_json_set_text(root, "mark", result->given.mark.text);
+  lw_json_set_text(root, "title", result->given.about.title.text);
+  lw_json_set_text(root, "mark", result->given.about.mark.text);
   plan(root, order);
   if (page == LW_PAGE_ORDER) {
     corners(root, order);

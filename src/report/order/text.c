@@ -10,13 +10,13 @@
 
 static void head(const lw_page *page, const lw_result *result, const char *what) {
   char title[LW_WORDS_MAX];
-  lw_text_clean(result->given.title.text, title, sizeof title);
+  lw_text_clean(result->given.about.title.text, title, sizeof title);
   lw_page_tone(page, LW_TONE_STRONG, "", result->verdict.headline);
   if (result->tables->replaced[0])
     lw_page_sayf(page, "", "Made with replaced tables: %s.", result->tables->replaced);
   lw_page_blank(page);
   char mark[LW_WORDS_MAX];
-  lw_text_clean(result->given.mark.text, mark, sizeof mark);
+  lw_text_clean(result->given.about.mark.text, mark, sizeof mark);
   if (mark[0] != '\0' || title[0] != '\0')
     lw_page_sayf(page, "", mark[0] != '\0' && title[0] != '\0' ? "%s: %s" : "%s%s", mark, title);
   lw_page_say(page, "", what);

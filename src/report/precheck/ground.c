@@ -55,7 +55,7 @@ static void soil(const lw_blocks *b) {
   const lw_result *r = b->result;
   lw_block_say(b, LW_BLOCK_HEADING, "", "Soil, and where its figures come from");
   for (int i = 0; i < r->wall.site.soil_count; i++) {
-    const lw_case_soil *c = &r->given.soil[i];
+    const lw_case_soil *c = &r->given.ground.soil[i];
     const lw_soil *s = &r->wall.site.soil[i];
     lw_block_say(b, LW_BLOCK_FACT, i == 0 ? "behind" : "below it",
                  "%s%sfriction angle %.1f deg (%s), cohesion %.1f kPa, "
@@ -64,12 +64,12 @@ static void soil(const lw_blocks *b) {
                  origin_of(c->friction.origin), s->cohesion_kpa, s->unit_weight_kn_per_m3,
                  origin_of(c->unit_weight.origin));
   }
-  const char *under = r->given.footing.name.text;
+  const char *under = r->given.ground.footing.name.text;
   lw_block_say(b, LW_BLOCK_FACT, "under it",
                "%s%sfriction angle %.1f deg (%s), allowable bearing %.0f kPa (%s)", under,
                under[0] ? ": " : "", r->wall.site.footing.friction_rad * LW_DEG_PER_RAD,
-               origin_of(r->given.footing.friction.origin), r->wall.site.allowable_bearing_kpa,
-               origin_of(r->given.allowable_bearing.origin));
+               origin_of(r->given.ground.footing.friction.origin), r->wall.site.allowable_bearing_kpa,
+               origin_of(r->given.ground.allowable_bearing.origin));
 }
 
 static void water(const lw_blocks *b) {
@@ -114,11 +114,11 @@ void lw_blocks_neighbours(const lw_blocks *blocks) {
   const lw_case *c = &blocks->result->given;
   const lw_verdict *v = &blocks->result->verdict;
   lw_block_say(blocks, LW_BLOCK_HEADING, "", "Neighbours, falls and pools");
-  distance(blocks, "boundary", &c->boundary_distance, "the boundary");
-  distance(blocks, "building", &c->building_distance, "the nearest building");
-  distance(blocks, "services", &c->service_distance, "the nearest pipe or cable");
-  distance(blocks, "public way", &c->public_way_distance, "the nearest street or footpath");
-  distance(blocks, "pool", &c->pool_barrier_distance,
+  distance(blocks, "boundary", &c->site.boundary_distance, "the boundary");
+  distance(blocks, "building", &c->site.building_distance, "the nearest building");
+  distance(blocks, "services", &c->site.service_distance, "the nearest pipe or cable");
+  distance(blocks, "public way", &c->site.public_way_distance, "the nearest street or footpath");
+  distance(blocks, "pool", &c->site.pool_barrier_distance,
            "the nearest pool barrier; a wall beside one can be climbed");
   lw_block_say(blocks, LW_BLOCK_FACT, "digging",
                "the trench goes %.2f m below the ground in front; the neighbour's ground "

@@ -103,7 +103,7 @@ lw_status lw_precheck_html(const lw_result *result, const char *hash, lw_text *o
   html h = {.result = result, .out = out, .open = LW_BLOCK_WHO};
   lw_text_add(out, "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\">"
                    "<meta name=\"viewport\" content=\"width=device-width\"><title>Pre-check of a wall");
-  if (result->given.title.text[0]) between(&h, ": ", result->given.title.text, "");
+  if (result->given.about.title.text[0]) between(&h, ": ", result->given.about.title.text, "");
   lw_text_addf(out, "</title>\n<style>%s</style></head><body>\n", style);
   lw_precheck_each(result, hash, take, &h);
   keep_open(&h, LW_BLOCK_WHO);

@@ -186,7 +186,7 @@ static void foot(flow *f, int count, const char *hash) {
     f->page[i].width_mm = f->paper.x_mm;
     f->page[i].height_mm = f->paper.y_mm;
     lw_text_addf(&f->page[i].title, "Pre-check of a wall%s%s, page %d",
-                 f->result->given.title.text[0] ? ": " : "", f->result->given.title.text, i + 1);
+                 f->result->given.about.title.text[0] ? ": " : "", f->result->given.about.title.text, i + 1);
     lw_text_add(&f->page[i].description, f->result->verdict.headline);
   }
 }

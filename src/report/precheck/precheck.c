@@ -28,14 +28,15 @@ static void heading(const lw_blocks *b, const char *words) {
 static void where(const lw_blocks *b) {
   const lw_case *c = &b->result->given;
   heading(b, "The works");
-  if (c->title.text[0]) lw_block_say(b, LW_BLOCK_FACT, "title", "%s", c->title.text);
-  if (c->mark.text[0]) lw_block_say(b, LW_BLOCK_FACT, "mark", "%s", c->mark.text);
+  if (c->about.title.text[0]) lw_block_say(b, LW_BLOCK_FACT, "title", "%s", c->about.title.text);
+  if (c->about.mark.text[0]) lw_block_say(b, LW_BLOCK_FACT, "mark", "%s", c->about.mark.text);
   lw_block_say(b, LW_BLOCK_FACT, "place", "%s",
-               c->place.text[0] ? c->place.text : "not given: the cautious default of the tables is used");
+               c->about.place.text[0] ? c->about.place.text
+                                      : "not given: the cautious default of the tables is used");
   if (b->result->tables->replaced[0])
     lw_block_say(b, LW_BLOCK_FACT, "tables", "REPLACED, not those that lowwall comes with: %s",
                  b->result->tables->replaced);
-  if (c->note.text[0]) lw_block_say(b, LW_BLOCK_FACT, "note", "%s", c->note.text);
+  if (c->about.note.text[0]) lw_block_say(b, LW_BLOCK_FACT, "note", "%s", c->about.note.text);
   lw_block_say(b, LW_BLOCK_FACT, "what it is", "%s", lw_what_sentence(b->result->verdict.what));
 }
 

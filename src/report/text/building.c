@@ -27,7 +27,7 @@ static void say_nearer(const lw_building *g, char *out, size_t size) {
 }
 
 static bool no_room(const lw_result *result) {
-  const lw_quantity *width = &result->given.bed_width;
+  const lw_quantity *width = &result->given.building.bed_width;
   return width->origin == LW_GIVEN && width->si <= result->building.stand_off.keep_m.value;
 }
 

@@ -83,7 +83,7 @@ static void find_source(const lw_result *result, const lw_quantity *q, lw_echo *
 /* A method item that a book's conventions brought keeps the book. */
 static void find_book(const lw_result *result, lw_echo *echo) {
   const lw_conventions_row *row =
-      lw_tables_conventions(result->tables, result->given.method_conventions.text);
+      lw_tables_conventions(result->tables, result->given.method.conventions.text);
   if (echo->item->part == LW_ABOUT_METHOD && echo->origin == LW_TABLE && row)
     lw_print(echo->source, sizeof echo->source, "%s", row->from.source);
 }

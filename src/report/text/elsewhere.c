@@ -17,7 +17,7 @@ static bool fence_fails(const lw_fence *f) {
 
 /* A wall that is made higher, or has moved, stands on one that nobody has checked. */
 static bool on_unknown_wall(const lw_case *c) {
-  return c->works.origin == LW_GIVEN && c->works.value != LW_WORKS_NEW;
+  return c->site.works.origin == LW_GIVEN && c->site.works.value != LW_WORKS_NEW;
 }
 
 static const lw_situation *what_if_that_fails(const lw_result *result) {

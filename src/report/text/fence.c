@@ -53,8 +53,7 @@ static void boards(const lw_page *page, const lw_fence_boards *b) {
 
 static void advice(const lw_page *page, const lw_result *result) {
   char clear[32];
-  lw_print(clear, sizeof clear, "%.0f mm ",
-           lw_known_value(result->tables, LW_FENCE_OF_CLEAR_GAP) * 1000.0);
+  lw_print(clear, sizeof clear, "%.0f mm ", lw_known_value(result->tables, LW_FENCE_OF_CLEAR_GAP) * 1000.0);
   lw_page_sayf(
       page, "  ",
       "A fence is sized by its worst gust and has nothing left, and the soil never goes away: the next "
@@ -67,7 +66,7 @@ static void advice(const lw_page *page, const lw_result *result) {
 /* A height without a place is that of a fence on the wall, which is the graver one. */
 static void say_whose_height(const lw_page *page, const lw_result *result) {
   const lw_case *c = &result->given;
-  if (c->fence_height.origin != LW_GIVEN || c->fence_place.origin == LW_GIVEN || c->fence_height.si <= 0.0)
+  if (c->fence.height.origin != LW_GIVEN || c->fence.place.origin == LW_GIVEN || c->fence.height.si <= 0.0)
     return;
   lw_page_say(page, "  ",
               "The fence height given is taken for a fence on the wall, as no place is given; with `fence "

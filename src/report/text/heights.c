@@ -79,7 +79,7 @@ void lw_text_heights(const lw_page *page, const lw_result *result) {
   heights(page, v);
   if (v->limit_count == 0) return;
   lw_page_heading(page, v->place_known ? "Limits on file for this place"
-                        : result->given.place.origin == LW_ABSENT
+                        : result->given.about.place.origin == LW_ABSENT
                             ? "Limits: the place is not known, so the cautious default"
                             : "Limits: none on file here clears a wall, so the cautious default too");
   for (int past = 1; past >= 0; past--) {

@@ -94,7 +94,7 @@ static void add_law(const lw_result *result, int row, lw_text *out) {
   end_cell(out);
   add_count(out, row);
   end_cell(out);
-  add_cell(out, result->given.place.text);
+  add_cell(out, result->given.about.place.text);
   add_number(out, (lw_number){v->height_m[LW_HEIGHT_GREATEST], true});
   add_number(out, (lw_number){limit ? limit->row->height_m : 0.0, limit != NULL});
   add_cell(out, limit ? limit->row->from.source : "");
@@ -103,7 +103,7 @@ static void add_law(const lw_result *result, int row, lw_text *out) {
 
 void lw_report_row(const lw_result *result, int row, lw_text *out) {
   const lw_verdict *v = &result->verdict;
-  add_cell(out, result->given.mark.text);
+  add_cell(out, result->given.about.mark.text);
   add_cell(out, v->headline);
   add_slug(out, lw_what_slug(v->what));
   add_slug(out, lw_holds_slug(v->stands));
@@ -130,13 +130,13 @@ static void fault_words(const lw_faults *faults, char *out, size_t size) {
 void lw_report_row_faults(const lw_case *c, const lw_faults *faults, int row, lw_text *out) {
   char words[CELL_MAX];
   fault_words(faults, words, sizeof words);
-  add_cell(out, c->mark.text);
+  add_cell(out, c->about.mark.text);
   add_cell(out, words);
   for (int i = 0; i < EMPTY_AFTER_HEADLINE; i++) put(out, ",");
   put(out, "2,");
   add_count(out, row);
   end_cell(out);
-  add_cell(out, c->place.text);
+  add_cell(out, c->about.place.text);
   for (int i = 0; i < EMPTY_AFTER_PLACE; i++) put(out, ",");
   put(out, "\n");
 }

@@ -35,8 +35,8 @@ static void of_soil(const lw_result *result, const lw_case_soil *soil, lw_cited 
 }
 
 static void of_soils(const lw_result *result, lw_cited *cited) {
-  for (int i = 0; i < LW_SOIL_MAX; i++) of_soil(result, &result->given.soil[i], cited);
-  of_soil(result, &result->given.footing, cited);
+  for (int i = 0; i < LW_SOIL_MAX; i++) of_soil(result, &result->given.ground.soil[i], cited);
+  of_soil(result, &result->given.ground.footing, cited);
 }
 
 static void of_method(const lw_result *result, lw_cited *cited) {
@@ -44,7 +44,7 @@ static void of_method(const lw_result *result, lw_cited *cited) {
   lw_cited_note_seen(cited, lw_loads_source(result), LW_MEMORY);
   const lw_bearing_routine *bearing = lw_bearing_routine_of(result->wall.method.bearing);
   if (bearing) lw_cited_note_seen(cited, bearing->source, LW_SEEN);
-  const lw_words *book = &result->given.method_conventions;
+  const lw_words *book = &result->given.method.conventions;
   const lw_conventions_row *row =
       book->origin == LW_GIVEN ? lw_tables_conventions(result->tables, book->text) : NULL;
   if (row) lw_cited_note_seen(cited, row->from.source, row->from.seen);

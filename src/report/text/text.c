@@ -5,8 +5,8 @@
 
 static void title(const lw_page *page, const lw_result *result) {
   char name[LW_WORDS_MAX], mark[LW_WORDS_MAX];
-  lw_text_clean(result->given.title.text, name, sizeof name);
-  lw_text_clean(result->given.mark.text, mark, sizeof mark);
+  lw_text_clean(result->given.about.title.text, name, sizeof name);
+  lw_text_clean(result->given.about.mark.text, mark, sizeof mark);
   if (name[0] == '\0' && mark[0] == '\0') return;
   lw_page_blank(page);
   lw_page_sayf(page, "", "%s%s%s", name, name[0] && mark[0] ? " - " : "", mark);
