@@ -7,7 +7,7 @@
 
 #include "../checks/random_wall.h"
 #include "../checks/support.h"
-#include "help.h"
+#include "../verdict/help.h"
 
 /* A run to the checks writes little, so that many walls, or many looks at one, fit where memory is short. */
 
@@ -53,7 +53,7 @@ static void end(const paints *p) {
   free(p->touched);
 }
 
-Test(verdict, a_run_to_the_checks_writes_at_most_64_kb_of_the_tallest_wall) {
+Test(run, a_run_to_the_checks_writes_at_most_64_kb_of_the_tallest_wall) {
   paints p = begin();
   lw_case c;
   verdict_case(tallest, &c);
@@ -75,7 +75,7 @@ static void expect_untouched(const paints *p, const void *from, size_t size, con
   }
 }
 
-Test(verdict, what_belongs_to_a_later_detail_is_left_alone) {
+Test(run, what_belongs_to_a_later_detail_is_left_alone) {
   paints p = begin();
   lw_case c;
   verdict_case(tallest, &c);
@@ -93,7 +93,7 @@ Test(verdict, what_belongs_to_a_later_detail_is_left_alone) {
 }
 
 /* Other walls write less than the tallest. */
-Test(verdict, a_run_to_the_checks_writes_at_most_64_kb_of_any_wall) {
+Test(run, a_run_to_the_checks_writes_at_most_64_kb_of_any_wall) {
   paints p = begin();
   dice d = {.state = 64};
   for (int i = 0; i < WALLS; i++) {

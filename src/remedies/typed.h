@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#ifndef LOWWALL_VERDICT_TYPED_H
-#define LOWWALL_VERDICT_TYPED_H
+#ifndef LOWWALL_REMEDIES_TYPED_H
+#define LOWWALL_REMEDIES_TYPED_H
 
 #include <lowwall/sheet.h>
 #include <lowwall/verdict.h>

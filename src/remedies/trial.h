@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#ifndef LOWWALL_VERDICT_TRIAL_H
-#define LOWWALL_VERDICT_TRIAL_H
+#ifndef LOWWALL_REMEDIES_TRIAL_H
+#define LOWWALL_REMEDIES_TRIAL_H
 
 #include "changes.h"
 

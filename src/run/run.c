@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <lowwall/result.h>
 
-#include "parts.h"
+#include "verdict/parts.h"
 
 /* The first fault, as one sentence. */
 static lw_status contradicted(const lw_faults *faults, lw_error *error) {

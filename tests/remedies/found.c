@@ -5,7 +5,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "help.h"
+#include "../verdict/help.h"
 
 static lw_result *run(const char *changes) {
   lw_result *result = calloc(1, sizeof *result);
@@ -52,72 +52,8 @@ static const char *with(char *out, size_t size, const char *base, const char *fo
   return out;
 }
 
-Test(verdict, run_refuses_what_a_sheet_may_not_hold_settled_or_not) {
-  lw_result *result = calloc(1, sizeof *result);
-  lw_error error = {0};
-  lw_case c;
-  verdict_case("", &c);
-  c.ground.soil[0].friction = (lw_quantity){.si = 30.0, .origin = LW_GIVEN, .kind = LW_KIND_ANGLE};
-  cr_expect_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_FAULTS,
-               "degrees where radians are due");
-  cr_expect_not_null(strstr(error.text, "out-of-range"), "%s", error.text);
-  verdict_case("", &c);
-  cr_assert_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_OK);
-  c = result->given;
-  c.ground.soil[0].friction.si = NAN;
-  cr_expect_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_FAULTS,
-               "no number in a settled case");
-  free(result);
-}
-
-Test(verdict, run_settles_a_case_and_leaves_it_as_it_was) {
-  lw_case c;
-  verdict_case("", &c);
-  lw_result *result = calloc(1, sizeof *result);
-  cr_assert_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
-  cr_expect_not(c.settled);
-  cr_expect(result->given.settled);
-  cr_expect_eq(result->tables, verdict_tables());
-  cr_expect_gt(result->situations.count, 0);
-  lw_result *again = calloc(1, sizeof *again);
-  cr_assert_eq(lw_run(&result->given, verdict_tables(), LW_DETAIL_EVERYTHING, again, NULL), LW_OK);
-  cr_expect_eq(again->verdict.exit_status, result->verdict.exit_status);
-  cr_expect_str_eq(again->verdict.headline, result->verdict.headline);
-  free(again);
-  free(result);
-}
-
-Test(verdict, run_in_place) {
-  lw_result *result = run("");
-  int exit_status = result->verdict.exit_status;
-  cr_assert_eq(lw_run(&result->given, verdict_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
-  cr_expect_eq(result->verdict.exit_status, exit_status);
-  free(result);
-}
-
-Test(verdict, run_of_a_contradiction_is_a_fault_and_changes_nothing) {
-  lw_case c;
-  lw_error error = {0};
-  lw_result *result = calloc(1, sizeof *result);
-  verdict_case("wall height=333 mm", &c);
-  result->asking_count = 77;
-  cr_expect_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_FAULTS);
-  cr_expect_eq(error.status, LW_FAULTS);
-  cr_expect_not_null(strstr(error.text, "contradiction"), "%s", error.text);
-  cr_expect_eq(result->asking_count, 77);
-  free(result);
-}
-
-Test(verdict, a_wall_of_unknown_depth_gets_the_rest_of_its_verdict) {
-  lw_result *result = run("block depth=unknown;course count=12");
-  cr_expect_eq(result->verdict.stands, LW_CANNOT_SHOW);
-  cr_expect_eq(result->verdict.who, LW_WHO_ENGINEER);
-  cr_expect_float_eq(result->verdict.height_m[LW_HEIGHT_TOTAL], 1.2, 1e-9);
-  free(result);
-}
-
 /* What is found holds, and one step less does not. */
-Test(verdict, deeper_blocks_are_the_least_that_stand) {
+Test(remedies, deeper_blocks_are_the_least_that_stand) {
   char changes[240];
   lw_result *result = run(with(changes, sizeof changes, thin, "%.0f mm", 183.0));
   find(result);
@@ -131,7 +67,7 @@ Test(verdict, deeper_blocks_are_the_least_that_stand) {
   free(result);
 }
 
-Test(verdict, a_depth_not_known_is_found) {
+Test(remedies, a_depth_not_known_is_found) {
   lw_result *result = run("block depth=unknown;base friction=0.6");
   find(result);
   const lw_remedy *r = remedy(result, "deeper-blocks");
@@ -143,7 +79,7 @@ Test(verdict, a_depth_not_known_is_found) {
   free(result);
 }
 
-Test(verdict, a_lower_wall_is_the_highest_that_stands) {
+Test(remedies, a_lower_wall_is_the_highest_that_stands) {
   static const char base[] =
       FIRM "site behind=ground;level difference=0.6 m;base friction=0.6;block depth=250 mm;course count=";
   char changes[240];
@@ -160,7 +96,7 @@ Test(verdict, a_lower_wall_is_the_highest_that_stands) {
 }
 
 /* One outlet only: with it blocked the water stands behind, and that decides. */
-Test(verdict, a_second_outlet_where_water_decides) {
+Test(remedies, a_second_outlet_where_water_decides) {
   static const char one[] =
       FIRM "base friction=0.6;wall joints=sealed;ground drains=no;block depth=450 mm;course "
            "count=6;drain outlets=";
@@ -174,7 +110,7 @@ Test(verdict, a_second_outlet_where_water_decides) {
   free(result);
 }
 
-Test(verdict, no_second_outlet_where_there_are_two) {
+Test(remedies, no_second_outlet_where_there_are_two) {
   char changes[240];
   lw_result *result = run(with(changes, sizeof changes, thin, "%.0f mm", 180.0));
   find(result);
@@ -183,7 +119,7 @@ Test(verdict, no_second_outlet_where_there_are_two) {
 }
 
 /* Each remedy alone: its ratio is that of the same wall with the value given on its sheet. */
-Test(verdict, loads_kept_back_and_setback_say_what_a_sheet_would) {
+Test(remedies, loads_kept_back_and_setback_say_what_a_sheet_would) {
   static const char loaded[] =
       FIRM "site behind=ground;level difference=0.6 m;course count=7;base friction=0.7;"
            "block depth=430 mm;load 1 kind=uniform;load 1 pressure=14 kPa";
@@ -206,7 +142,7 @@ Test(verdict, loads_kept_back_and_setback_say_what_a_sheet_would) {
   free(result);
 }
 
-Test(verdict, no_remedies_for_a_wall_that_stands_or_is_refused) {
+Test(remedies, no_remedies_for_a_wall_that_stands_or_is_refused) {
   lw_result *holds = run("base friction=0.7;block depth=500 mm");
   cr_assert_eq(holds->verdict.stands, LW_HOLDS, "%s", holds->verdict.headline);
   find(holds);
@@ -218,7 +154,7 @@ Test(verdict, no_remedies_for_a_wall_that_stands_or_is_refused) {
   free(refused);
 }
 
-Test(verdict, a_remedy_is_no_way_round_the_engineer) {
+Test(remedies, a_remedy_is_no_way_round_the_engineer) {
   char changes[240];
   static const char base[] = "mapped land=yes;course count=7;base friction=0.6;block depth=";
   lw_result *result = run(with(changes, sizeof changes, base, "%.0f mm", 180.0));
@@ -231,7 +167,7 @@ Test(verdict, a_remedy_is_no_way_round_the_engineer) {
   free(result);
 }
 
-Test(verdict, a_section_gets_a_wider_base) {
+Test(remedies, a_section_gets_a_wider_base) {
   lw_case c;
   lw_faults faults = {.count = 0};
   static const char sheet[] =
@@ -261,7 +197,7 @@ static const lw_asking *asked(const lw_result *result, const char *item) {
   return NULL;
 }
 
-Test(verdict, the_one_unknown_answer_is_asked_first) {
+Test(remedies, the_one_unknown_answer_is_asked_first) {
   lw_result *result = run("base friction=0.7;block depth=500 mm;mapped land=unknown");
   find(result);
   cr_assert_gt(result->asking_count, 0);
@@ -272,7 +208,7 @@ Test(verdict, the_one_unknown_answer_is_asked_first) {
   free(result);
 }
 
-Test(verdict, nothing_given_is_asked) {
+Test(remedies, nothing_given_is_asked) {
   lw_result *result = run("base friction=0.7;block depth=500 mm;mapped land=yes");
   find(result);
   cr_expect_null(asked(result, "mapped land"));
@@ -280,7 +216,7 @@ Test(verdict, nothing_given_is_asked) {
   free(result);
 }
 
-Test(verdict, questions_are_sorted_by_what_they_change) {
+Test(remedies, questions_are_sorted_by_what_they_change) {
   lw_result *result =
       run("vehicle access=unknown;mapped land=unknown;base friction=unknown;drain outlets=unknown;"
           "wall joints=unknown;ground drains=unknown;boundary distance=unknown;soil 1 name=unknown");
@@ -297,7 +233,7 @@ Test(verdict, questions_are_sorted_by_what_they_change) {
 }
 
 /* The graver verdict falls away first: it stands, before there is one question less. */
-Test(verdict, an_answer_that_makes_it_stand_comes_before_one_that_leaves_a_question_less) {
+Test(remedies, an_answer_that_makes_it_stand_comes_before_one_that_leaves_a_question_less) {
   lw_result *result = run(FIRM "mapped land=unknown;base friction=unknown;block depth=450 mm;course count=6");
   cr_assert_eq(result->verdict.exit_status, 4);
   cr_assert_eq(result->verdict.who, LW_WHO_COUNCIL);
@@ -310,7 +246,7 @@ Test(verdict, an_answer_that_makes_it_stand_comes_before_one_that_leaves_a_quest
   free(result);
 }
 
-Test(verdict, the_favourable_answer_is_what_a_sheet_would_say) {
+Test(remedies, the_favourable_answer_is_what_a_sheet_would_say) {
   lw_result *result = run("base friction=unknown;block depth=500 mm;course count=6");
   find(result);
   const lw_asking *a = asked(result, "base friction");

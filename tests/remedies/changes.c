@@ -4,8 +4,8 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "help.h"
-#include "verdict/changes.h"
+#include "../verdict/help.h"
+#include "remedies/changes.h"
 
 /* A wall run as it is, and a case to be changed. */
 static lw_result *start(const char *changes, lw_case *c) {
@@ -32,7 +32,7 @@ static void settle(lw_case *c) {
 
 /* Deeper blocks are of the same stuff: half as light stays half as light, to the six digits of a mass as
  * it is typed. */
-Test(verdict, deeper_blocks_keep_their_unit_weight) {
+Test(remedies, deeper_blocks_keep_their_unit_weight) {
   lw_case c;
   lw_result *now = start("block unit weight=unknown;block mass=14 kg", &c);
   double before = now->given.courses.block_unit_weight.si;
@@ -45,7 +45,7 @@ Test(verdict, deeper_blocks_keep_their_unit_weight) {
 }
 
 /* Cap, deeper base courses and pad grow with the blocks that stand on them. */
-Test(verdict, what_stands_on_deeper_blocks_grows_too) {
+Test(remedies, what_stands_on_deeper_blocks_grows_too) {
   lw_case c;
   lw_result *now = start("cap height=50 mm;cap depth=330 mm;base course count=1;base course depth=400 mm;"
                          "pad thickness=150 mm;pad width=600 mm;bed width=900 mm",
@@ -60,7 +60,7 @@ Test(verdict, what_stands_on_deeper_blocks_grows_too) {
 }
 
 /* Depths below the top shrink with the top, so that water and layers stay where they are in the ground. */
-Test(verdict, a_lower_wall_leaves_water_and_layers_in_place) {
+Test(remedies, a_lower_wall_leaves_water_and_layers_in_place) {
   lw_case c;
   lw_result *now = start("course count=9;soil 1 bottom=0.45 m;soil 2 name=loam;water depth=0.75 m;"
                          "overflow below top=0.1 m;level difference=0.8 m",
@@ -76,7 +76,7 @@ Test(verdict, a_lower_wall_leaves_water_and_layers_in_place) {
   free(now);
 }
 
-Test(verdict, a_wall_is_not_lowered_into_the_ground) {
+Test(remedies, a_wall_is_not_lowered_into_the_ground) {
   lw_case c;
   lw_result *now = start("", &c);
   cr_expect_not(make(now, &lw_change_lower, 0.3, &c));
@@ -84,7 +84,7 @@ Test(verdict, a_wall_is_not_lowered_into_the_ground) {
 }
 
 /* A load on the cap stays; each of the others steps back and keeps its size. */
-Test(verdict, loads_step_back) {
+Test(remedies, loads_step_back) {
   lw_case c;
   lw_result *now = start("load 1 kind=uniform;load 1 pressure=5 kPa;load 2 kind=strip;load 2 pressure=7 kPa;"
                          "load 2 near edge=0.2 m;load 2 far edge=1.2 m;load 3 kind=line;load 3 force=3 kN/m;"
@@ -102,7 +102,7 @@ Test(verdict, loads_step_back) {
   free(now);
 }
 
-Test(verdict, without_a_load_there_is_none_to_keep_back) {
+Test(remedies, without_a_load_there_is_none_to_keep_back) {
   lw_case c;
   lw_result *now = start("load 1 kind=none", &c);
   cr_expect_eq(lw_change_load.range(now).most, 0);
@@ -110,7 +110,7 @@ Test(verdict, without_a_load_there_is_none_to_keep_back) {
 }
 
 /* The stone takes the place of every soil behind, and is as wide as it is told. */
-Test(verdict, stone_takes_the_place_of_the_soils) {
+Test(remedies, stone_takes_the_place_of_the_soils) {
   lw_case c;
   lw_result *now = start("soil 1 bottom=0.2 m;soil 2 name=loam", &c);
   cr_assert(make(now, &lw_change_stone, 0.66, &c));

@@ -102,7 +102,7 @@ static void add_what_follows(dice *d, random_wall *wall) {
   if (courses && dice_pick(d, 3) == 0) random_wall_add(wall, "bed width=%.3f m", dice_between(d, 0.9, 3.0));
 }
 
-Test(verdict, every_remedy_typed_in_as_printed_holds) {
+Test(remedies, every_remedy_typed_in_as_printed_holds) {
   lw_result *two = calloc(2, sizeof *two);
   tally all = {0};
   cr_assert_not_null(two);
