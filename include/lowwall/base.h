@@ -6,9 +6,24 @@
 #include <stddef.h>
 #include <stdint.h>
 
-#ifdef __cplusplus
-extern "C" {
+/* Every public header declares between these two: C linkage, and names that the shared library shows. What
+ * is declared elsewhere is the library's own. */
+#if defined(__GNUC__)
+#define LW_SHOWN_FROM_HERE _Pragma("GCC visibility push(default)")
+#define LW_SHOWN_TO_HERE _Pragma("GCC visibility pop")
+#else
+#define LW_SHOWN_FROM_HERE
+#define LW_SHOWN_TO_HERE
 #endif
+#ifdef __cplusplus
+#define LW_PUBLIC_BEGIN extern "C" { LW_SHOWN_FROM_HERE
+#define LW_PUBLIC_END LW_SHOWN_TO_HERE }
+#else
+#define LW_PUBLIC_BEGIN LW_SHOWN_FROM_HERE
+#define LW_PUBLIC_END LW_SHOWN_TO_HERE
+#endif
+
+LW_PUBLIC_BEGIN
 
 #define LW_VERSION "0.1.0"
 
@@ -288,7 +303,6 @@ lw_status lw_solve_least(lw_function_of f, const void *context, int turns, lw_le
  *  gives the integral; it knows no error, so it cannot fail and its caller answers for the cut */
 double lw_gauss_integral(lw_function f, const void *context, double low, double high);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

@@ -3,11 +3,9 @@
 #define LOWWALL_BUILDING_H
 
 #include <lowwall/checks.h>
-#include <lowwall/compaction.h>
+#include <lowwall/lateral.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* The wall while it is built: course by course, with fill and plant level with the newest one. What is found
  * here is over when the wall stands, and whoever builds can avoid it: it decides nothing of the finished
@@ -89,7 +87,6 @@ void lw_building_run(const lw_case *c, const lw_wall *wall, const lw_tables *tab
 bool lw_building_at(const lw_wall *wall, const lw_tables *tables, const lw_building *building,
                     const lw_plant *plant, double distance_m, lw_check *check);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

@@ -4,9 +4,7 @@
 
 #include <lowwall/base.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* A case is one wall as its user knows it: quantities, choices and words, each with where it came from.
  * Everything to the right of `lw_case` in the flow holds plain SI doubles. */
@@ -254,7 +252,6 @@ typedef struct lw_case {
   bool settled; /* lw_case_settle has filled in what was left out */
 } lw_case;
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

@@ -4,9 +4,7 @@
 
 #include <lowwall/check_kinds.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* One check, whole and as a result keeps it. */
 
@@ -63,7 +61,6 @@ typedef struct lw_kept_check {
  *  gives all of it but the row that names its set of factors, which may be another of the same set */
 lw_check lw_check_kept(const lw_kept_check *kept);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

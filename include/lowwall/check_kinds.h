@@ -4,9 +4,7 @@
 
 #include <lowwall/tables.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* Where on a wall a check is made: on its base, under its pad, in a joint between two courses, under its cap,
  * or in the ground as a whole. */
@@ -63,7 +61,6 @@ const lw_check_about *lw_check_about_of(lw_check_kind kind);
 /** Its word in keys and on the command line. */
 const char *lw_check_slug(lw_check_kind kind);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

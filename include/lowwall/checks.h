@@ -2,16 +2,13 @@
 #ifndef LOWWALL_CHECKS_H
 #define LOWWALL_CHECKS_H
 
-#include <lowwall/bearing.h>
+#include <lowwall/ground.h>
 #include <lowwall/check.h>
-#include <lowwall/elastic.h>
+#include <lowwall/lateral.h>
 #include <lowwall/pressure.h>
-#include <lowwall/slip.h>
 #include <lowwall/wall.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* What acts on a wall or on the courses above a joint. */
 typedef enum lw_force_kind {
@@ -316,7 +313,6 @@ bool lw_situations_governing(const lw_situations *situations, int *situation, in
  *  LW_CANNOT_SHOW when the format asks for nothing at all. */
 lw_holds lw_situations_stand(const lw_situations *situations);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

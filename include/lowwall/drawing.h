@@ -5,9 +5,7 @@
 #include <lowwall/order.h>
 #include <lowwall/result.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* A drawing is one list of marks on paper, in millimetres from the top left corner, x to the right, y down.
  * Whoever draws adds marks; whoever writes a file format walks the list and knows nothing of walls.
@@ -142,7 +140,6 @@ lw_status lw_draw_elevation(const lw_result *result, const lw_order *order, doub
 lw_status lw_draw_plan(const lw_result *result, const lw_order *order, double width_mm, lw_drawing *drawing,
                        lw_error *error);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

@@ -4,9 +4,7 @@
 
 #include <lowwall/checks.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* A fence that is to carry soil, and wind on a fence. Per metre run of fence unless a name says post. */
 
@@ -223,7 +221,6 @@ const char *lw_fence_state_slug(lw_fence_state state);
 /** "soil", "wet_soil", "wind", "soil_and_wind" */
 const char *lw_fence_load_slug(lw_fence_load load);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

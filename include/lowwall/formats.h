@@ -4,9 +4,7 @@
 
 #include <lowwall/checks.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* One wall under one set of factors: what governs there. */
 typedef struct lw_format_answer {
@@ -35,7 +33,6 @@ typedef struct lw_formats {
 void lw_formats_compare(const lw_wall *wall, const lw_tables *tables, lw_formats *formats,
                         lw_situations *scratch);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

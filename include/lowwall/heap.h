@@ -4,9 +4,7 @@
 
 #include <lowwall/base.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* For callers from another language, which do not read these headers: structs by name, on the heap, and what
  * they say as plain bytes. A program in C declares them itself. docs/library.md has an example of each. */
@@ -28,7 +26,6 @@ void lw_delete(void *made);
 const char *lw_text_says(const lw_text *text);
 const char *lw_error_says(const lw_error *error);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

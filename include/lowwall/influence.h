@@ -4,9 +4,7 @@
 
 #include <lowwall/checks.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* The line of influence: from the rear of the base up into the ground. What stands within it leans on the
  * wall; a builder keeps heavy things beyond it. */
@@ -49,7 +47,6 @@ void lw_influence_find(const lw_case *c, const lw_tables *tables, const lw_wall 
  *  note  1 Ground that rises as steeply as the line is followed to its bend. */
 double lw_influence_reach(const lw_wall *wall);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

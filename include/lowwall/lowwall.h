@@ -10,13 +10,8 @@
 #include <lowwall/site.h>
 #include <lowwall/section.h>
 #include <lowwall/pressure.h>
-#include <lowwall/elastic.h>
-#include <lowwall/passive.h>
-#include <lowwall/seismic.h>
-#include <lowwall/bearing.h>
-#include <lowwall/slip.h>
-#include <lowwall/compaction.h>
-#include <lowwall/arching.h>
+#include <lowwall/lateral.h>
+#include <lowwall/ground.h>
 #include <lowwall/check_kinds.h>
 #include <lowwall/checks.h>
 #include <lowwall/building.h>

@@ -2,12 +2,10 @@
 #ifndef LOWWALL_NARROW_H
 #define LOWWALL_NARROW_H
 
-#include <lowwall/arching.h>
+#include <lowwall/lateral.h>
 #include <lowwall/checks.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* A bed between two faces nearer than the ordinary wedge reaches. The wedge stays what the wall is checked
  * with; what stands here is for a student, and nothing of it is ever counted. */
@@ -75,7 +73,6 @@ void lw_narrow_run(const lw_case *c, const lw_wall *wall, const lw_situations *s
  *  in    situations, narrow   as run */
 void lw_narrow_write(const lw_situations *situations, const lw_narrow *narrow, const lw_working *working);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

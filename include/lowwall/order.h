@@ -5,9 +5,7 @@
 #include <lowwall/plan.h>
 #include <lowwall/result.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* What to order for a wall as it is given, and where its pegs go. Nothing here says that it may be built.
  * A *stretch* is a chain of runs without a corner between them; a *row* is one course on one stretch, laid
@@ -386,7 +384,6 @@ const char *lw_order_line_slug(lw_line_kind kind);
 lw_line_unit lw_order_line_unit(lw_line_kind kind);
 const char *lw_line_unit_slug(lw_line_unit unit);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

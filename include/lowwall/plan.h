@@ -5,9 +5,7 @@
 #include <lowwall/case.h>
 #include <lowwall/sheet.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* The plan of a wall: its face, run by run. X runs along run 1 and Y to the left of it, which is the soil's
  * side; a turn is positive towards the soil. Lengths are those of the face. A course is offset towards the
@@ -60,7 +58,6 @@ double lw_plan_inside(const lw_plan *plan, double offset_m);
 /** Courses that the base is raised above its lowest place, just before or after a distance along the plan. */
 int lw_plan_raised(const lw_plan *plan, double at_m, bool after);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

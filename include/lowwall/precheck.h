@@ -4,9 +4,7 @@
 
 #include <lowwall/drawing.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* The pre-check sheet: two pages an officer can file, and rerun. It is one list of blocks; HTML and paper are
  * made of the same list. */
@@ -56,7 +54,6 @@ enum { LW_PRECHECK_PAGES = 2 };
 lw_status lw_precheck_pages(const lw_result *result, const char *hash, lw_paper paper,
                             lw_drawing page[LW_PRECHECK_PAGES], int *count, lw_error *error);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

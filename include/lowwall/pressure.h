@@ -5,13 +5,12 @@
 #include <lowwall/section.h>
 #include <lowwall/site.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
-/* Earth pressure on a plane. Signs: θ (batter) is the angle of the back from the vertical, positive when soil
- * lies on it; δ (wall friction) turns an active thrust downwards on the wall and a passive one upwards; β is
- * the ground's slope, positive rising away from the wall. */
+/* Earth pressure on a plane: by formulas, by the numerical wedge, along curves, in an earthquake. Signs:
+ * θ (batter) is the angle of the back from the vertical, positive when soil lies on it; δ (wall friction)
+ * turns an active thrust downwards on the wall and a passive one upwards; β is the ground's slope, positive
+ * rising away from the wall. */
 
 typedef enum lw_earth_state { LW_ACTIVE, LW_PASSIVE, LW_AT_REST } lw_earth_state;
 
@@ -226,16 +225,9 @@ typedef struct lw_pressure_routine {
 /** The routine of a method; the list in the order of lw_pressure_method. */
 const lw_pressure_routine *lw_pressure_routine_of(lw_pressure_method method);
 
-/** The routine of a coefficient that is given, in place of a formula's: K of the whole thrust, for every
- *  layer; cohesion takes off 2 c sqrt(K) but at rest. Along the ground or at the wall friction.
- *  gives its descriptor, which has no source; its thrust answers LW_NO_SOLUTION with the reason given-number
- *        (passive, an earthquake, no coefficient) or what lw_rankine_thrust refuses of any plane */
-const lw_pressure_routine *lw_given_routine(void);
-
 /** Where its formula for ground of that slope is from: at rest it is another one than for level ground. */
 const char *lw_pressure_source(lw_pressure_method method, double slope_rad);
 #define LW_AT_REST_ON_SLOPE "[EN1997-1 9.5.2]"
-
 
 /** True when formula and wedge must agree: one cohesionless soil, straight ground well below its friction
  *  angle, uniform load, no water surface within the height or below ground that rises from it, no uniform
@@ -253,21 +245,6 @@ typedef enum lw_difference {
   LW_DIFFER_STEEP,          /* nearly the friction angle */
   LW_DIFFER_CURVE           /* the formula's surface is a curve, on a plane where others must agree */
 } lw_difference;
-/** The first of them that holds on this plane; never the curve, which only a formula knows. */
-lw_difference lw_plane_difference(const lw_plane *plane);
-
-/** How far the plane of active failure runs back for each metre up: tan(45° - φ/2).
- *  in    friction_rad   φ   rad   0 to less than π/2
- *  from  [RANKINE1857 level ground] */
-double lw_failure_run(double friction_rad);
-
-/** The critical wedge of one plane from that of another with the same angles and friction: both are the same
- *  figure at another size, so the failure plane stays and weights follow height, unit weights and load.
- *  out   scaled   unchanged when false
- *  gives true when both planes are alike and each is plain, or level, unshaken and so but for its water
- *  note  1 Where ground is level the water's level cuts a similar figure off the wedge: it may stand at any
- *          depth. */
-bool lw_wedge_scale(const lw_plane *from, const lw_wedge *wedge, const lw_plane *to, lw_wedge *scaled);
 
 /* The plane that a section offers to a site, and where it stands. */
 typedef struct lw_back_plane {
@@ -279,22 +256,113 @@ typedef struct lw_back_plane {
   lw_plane plane;
 } lw_back_plane;
 
-/* The wall above one contact: all of it, or its courses above a joint. */
-typedef struct lw_stack {
-  const lw_section *section;
-  double below_m;               /* from its lowest course down to the contact: under a pad or bed, else 0 */
-} lw_stack;
+/* Passive resistance, and active thrust, where soil fails along a curve, as it does on a rough wall. δ
+ * turns the passive thrust upwards on the wall. Coefficients are of the whole inclined thrust, K γ H²/2. */
 
-/** The plane on which the thrust of the method acts, for a whole wall or for the courses above a joint.
- *  in    site     any that lw_site_build made
- *        ground   strengths, water and earthquake of the load case
- *        method   any
- *        stack    its section is known
- *  out   back     the lists of its plane up to their counts */
-void lw_back_plane_build(const lw_site *site, const lw_ground *ground, const lw_method *method,
-                         const lw_stack *stack, lw_back_plane *back);
+/** Coefficient by a logarithmic spiral through the foot: moments about its pole, least (active: greatest)
+ *  over its two angles and over plane wedges, with the thrust at a third of the height.
+ *  in    state    active or passive
+ *        angles   φ (0 ≤ φ < π/2), δ, θ and β
+ *  out   k        unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION with the reasons of lw_coulomb_coefficient, or no-wedge
+ *  note  1 An upper bound, up to 2 % above better ones for δ ≤ φ/2 and 3 to 10 % at δ = φ: keep a margin.
+ *        2 Never above the plane wedge; equal to it with δ = θ = β = 0.
+ *  from  [TERZAGHI-1943 spiral]; tested by tests/handbook/earth_pressure.csv */
+lw_status lw_log_spiral_coefficient(lw_earth_state state, const lw_wall_angles *angles, double *k,
+                                    lw_error *error, const lw_working *working);
 
-#ifdef __cplusplus
-}
-#endif
+/* Closed form of EN 1997-1 annex C.2: coefficients of pressure normal to the back. */
+typedef struct lw_annex_c {
+  double kg, kq, kc;   /* of weight (γ times the depth along the back), of a vertical load, of cohesion */
+  double kn;           /* of a load normal to the ground */
+  double k;            /* kg as the whole inclined thrust on vertical height */
+  double ground_rad, wall_rad, fan_rad;   /* the annex's mt, mw and ν */
+} lw_annex_c;
+
+/** The numerical procedure of EN 1997-1 annex C.2.
+ *  in    state    active or passive
+ *        angles   φ (0 < φ < π/2), |δ| ≤ φ, |β| ≤ φ, θ
+ *  out   annex    unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION with the reason angle-out-of-range or steeper-than-friction
+ *  note  1 Fields of stress that the soil can bear: passive on the low side, and so the cautious one.
+ *        2 For an upright wall and level ground the passive one is lw_lancellotta_coefficient.
+ *        3 Active on an upright wall it is never below Coulomb's. On one that soil lies on it may be,
+ *          by up to 0.3 %, where the fan's angle is negative: set the plane wedge beside it.
+ *  from  [EN1997-1 annex C.2]; tested by tests/handbook/earth_pressure.csv */
+lw_status lw_annex_c_coefficients(lw_earth_state state, const lw_wall_angles *angles, lw_annex_c *annex,
+                                  lw_error *error, const lw_working *working);
+
+/** Lancellotta's passive coefficient, normal part, upright wall and level ground.
+ *  in    friction_rad        φ   rad   0 < φ < π/2
+ *        wall_friction_rad   δ   rad   0 ≤ δ ≤ φ
+ *  out   k                   of the part normal to the wall; unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION with the reason angle-out-of-range
+ *  from  [LANCELLOTTA2002 closed form]; tested by tests/handbook/earth_pressure.csv */
+lw_status lw_lancellotta_coefficient(double friction_rad, double wall_friction_rad, double *k,
+                                     lw_error *error);
+
+/** The fit of UFC 3-220-20 to log-spiral values, upright wall and level ground.
+ *  in    as lw_lancellotta_coefficient
+ *  out   k   of the whole inclined thrust; unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION with the reason angle-out-of-range
+ *  from  [UFC-3-220-20 eq.4-12]; tested by tests/handbook/earth_pressure.csv */
+lw_status lw_ufc_passive_coefficient(double friction_rad, double wall_friction_rad, double *k,
+                                     lw_error *error);
+
+/** Thrust on a plane by one of these, as lw_coulomb_thrust; cohesion adds 2c√K (annex C: its own Kc).
+ *  in    state    active or passive
+ *        plane    without an earthquake: curved surfaces in one are not computed here
+ *  out   thrust   unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION with the reason of the coefficient, for any of the layers; no-wedge in an
+ *        earthquake
+ *  from  [TERZAGHI-1943 spiral]; [EN1997-1 annex C.2] */
+lw_status lw_log_spiral_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust,
+                               lw_error *error, const lw_working *working);
+lw_status lw_annex_c_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
+                            const lw_working *working);
+
+/** The routine of `method passive by`; NULL for the method's own.
+ *  in    by
+ *  gives its descriptor */
+const lw_pressure_routine *lw_passive_routine_of(lw_passive_by by);
+
+/** The routine of the active thrust: that of the method, or beside Coulomb the one of `method active by`.
+ *  in    method, by
+ *  gives its descriptor */
+const lw_pressure_routine *lw_active_routine_of(lw_pressure_method method, lw_active_by by);
+
+/* Earth pressure in an earthquake, as a steady push. ψ is the angle by which the earthquake turns the weight
+ * of the soil, tan ψ = kh/(1 - kv) for dry soil. */
+
+/** Mononobe and Okabe's coefficient: Coulomb's wedge in a weight turned by ψ; thrust K (1 - kv) γ H²/2.
+ *  in    state      active or passive
+ *        angles     φ (0 ≤ φ < π/2), δ, θ and β
+ *        turn_rad   ψ   rad   0 ≤ ψ < π/2
+ *  out   k          of the whole thrust, with the static part in it; unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION with the reason no-seismic-wedge (active φ - β < ψ, passive φ + β < ψ) or
+ *        those of lw_coulomb_coefficient
+ *  note  1 With ψ = 0 it is lw_coulomb_coefficient, to the last bit.
+ *        2 Plane wedges: the passive value is unsafe with a rough wall; use δ = 0, as EN 1998-5 does.
+ *        3 EN 1998-5 drops the root where β + ψ > φ and goes on; here there is no answer then.
+ *  from  [MONONOBE-OKABE formula]; tested by tests/handbook/earth_pressure.csv and the
+ *        numerical wedge */
+lw_status lw_mononobe_okabe_coefficient(lw_earth_state state, const lw_wall_angles *angles, double turn_rad,
+                                        double *k, lw_error *error);
+
+/** Push or suction of open water, level, on an upright face in an earthquake: 7/12 kh γw h², at 0.4 h.
+ *  in    horizontal                    kh
+ *        water_unit_weight_kn_per_m3   γw
+ *        depth_m                       h, of the water
+ *  note  On the soil side it adds to the water's push; in front it takes away from what holds.
+ *  from  [WESTERGAARD1933 parabola]; [EN1998-5 annex E] */
+double lw_westergaard_kn_per_m(double horizontal, double water_unit_weight_kn_per_m3, double depth_m);
+
+/** Seed and Whitman's estimate of what an earthquake adds to the active coefficient: 0.75 kh.
+ *  in    horizontal   kh
+ *  note  For φ about 35°, δ about φ/2, an upright back, level ground and kh < 0.4: a check of the order.
+ *  from  [SEED-WHITMAN1970 estimate]; tested by tests/handbook/earth_pressure.csv */
+double lw_seed_whitman_increment(double horizontal);
+
+LW_PUBLIC_END
+
 #endif

@@ -4,9 +4,7 @@
 
 #include <lowwall/order.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* The result flattened once: every number a report may print. */
 typedef struct lw_figure {
@@ -64,7 +62,6 @@ void lw_report_order_csv_header(lw_order_page page, lw_text *out);
 lw_status lw_report_order_csv(const lw_result *result, const lw_order *order, lw_order_page page,
                               lw_text *out);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

@@ -12,9 +12,7 @@
 #include <lowwall/verdict.h>
 #include <lowwall/water.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* Everything known of one wall. Every form of report is made from this and nothing else. */
 typedef struct lw_result {
@@ -84,7 +82,6 @@ void lw_remedies_find(lw_result *result, lw_result *scratch);
  *  scratch is a second result to run in. */
 void lw_water_find(lw_result *result, lw_result *scratch);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

@@ -5,9 +5,7 @@
 #include <lowwall/case.h>
 #include <lowwall/tables.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* The wall's section: one metre run of it, cut across. x from the toe towards the retained soil, y up from
  * the base; the toe is the origin. A wall of courses is a stack of rectangles, any other wall a polygon. */
@@ -100,7 +98,6 @@ double lw_section_moment(const lw_section *section);        /* of the weight abo
 /** x of the rearmost point of the section at or above y, the cap left out. */
 double lw_section_rear(const lw_section *section, double y_m);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

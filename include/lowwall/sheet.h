@@ -5,9 +5,7 @@
 #include <lowwall/case.h>
 #include <lowwall/tables.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* What is wrong with the input: slug, sentence. Every fault names the cell and the cure. */
 #define LW_FAULT_SLUGS(X) \
@@ -244,7 +242,6 @@ void lw_sheet_write(const lw_case *c, bool assumed, lw_text *out);
  *  gives LW_OK · LW_NO_SOLUTION for another kind */
 lw_status lw_sheet_start(const char *kind, lw_text *out);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

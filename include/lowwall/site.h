@@ -5,9 +5,7 @@
 #include <lowwall/case.h>
 #include <lowwall/tables.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* The site: everything a wall meets, in plain SI doubles. Depths count downwards from the top of the wall.
  * INFINITY stands for "nowhere": the last soil's bottom, the depth of water that is not there, a slope that
@@ -190,7 +188,6 @@ double lw_site_line_out(const lw_site *site, double depth_m, double run, double 
 /** The index of the soil at a depth below the top of the wall; on a boundary, the lower one. */
 int lw_site_soil_at(const lw_site *site, double depth_m);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

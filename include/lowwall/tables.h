@@ -5,9 +5,7 @@
 #include <lowwall/base.h>
 #include <lowwall/known.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* Published values, read once and passed in. Each row keeps its source and whether it was read in a
  * public copy (seen) or is from memory. A missing number is NAN inside the tables, and only there. */
@@ -389,7 +387,6 @@ const char *lw_seen_word(lw_seen seen);
  *  nothing is near. list: "soils", "materials", "interfaces", "plant", "conventions", ... */
 const char *lw_tables_nearest(const lw_tables *tables, const char *list, const char *stood);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

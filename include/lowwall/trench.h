@@ -4,9 +4,7 @@
 
 #include <lowwall/checks.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* Digging in front of the toe: what an open trench does to a wall, and where nobody may dig. */
 
@@ -31,7 +29,6 @@ typedef struct lw_trench {
  *  from  [LOWWALL trench]; tested by tests/load_cases/trench.c */
 void lw_trench_find(const lw_wall *wall, const lw_tables *tables, lw_trench *trench);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

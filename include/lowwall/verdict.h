@@ -4,9 +4,7 @@
 
 #include <lowwall/checks.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 #define LW_WHATS(X) \
   X(TIER, "tier", "a tier: another wall stands too close for this one to be alone") \
@@ -133,7 +131,6 @@ const char *lw_holds_slug(lw_holds holds);   /* holds · falls-short · cannot-b
 const char *lw_height_slug(lw_height_kind kind);
 const char *lw_height_sentence(lw_height_kind kind);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

@@ -5,9 +5,7 @@
 #include <lowwall/section.h>
 #include <lowwall/site.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* The wall on its site: what a settled case comes to in plain numbers. Nothing later reads the case. */
 
@@ -64,7 +62,6 @@ typedef struct lw_wall {
 /** Site, section and switches of a settled case. */
 void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

@@ -3,11 +3,9 @@
 #define LOWWALL_WATER_H
 
 #include <lowwall/checks.h>
-#include <lowwall/seepage.h>
+#include <lowwall/lateral.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
 
 /* Water in a bed: where a storm lifts it to, and how high it may stand before each check falls short. */
 
@@ -93,7 +91,6 @@ typedef struct lw_rain_seepage {
  *          fills what lies between. */
 void lw_rain_seepage_find(const lw_wall *wall, lw_rain_seepage *seepage, const lw_working *working);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "inertia.h"
 
-#include <lowwall/seismic.h>
+#include <lowwall/pressure.h>
 
 #include <math.h>
 

@@ -2,6 +2,7 @@
 #ifndef LOWWALL_BALANCE_PLACE_H
 #define LOWWALL_BALANCE_PLACE_H
 
+#include "pressure/back_plane.h"
 #include "push.h"
 
 /* One contact of a wall, and what stands on it. */

@@ -1,11 +1,14 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "push.h"
 
-#include <lowwall/passive.h>
+#include <lowwall/pressure.h>
 
 #include <math.h>
 
 #include "base/extremes.h"
+#include "pressure/elastic_record.h"
+#include "pressure/given.h"
+#include "pressure/wedge_scale.h"
 #include "push_guard.h"
 #include "push_parts.h"
 

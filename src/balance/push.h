@@ -3,7 +3,9 @@
 #define LOWWALL_BALANCE_PUSH_H
 
 #include <lowwall/checks.h>
-#include <lowwall/compaction.h>
+#include <lowwall/lateral.h>
+
+#include "pressure/back_plane.h"
 
 /* Whose a part of a thrust is: each has a partial factor of its own. */
 typedef enum lw_push_part {

@@ -1,10 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "stage.h"
 
-#include <lowwall/passive.h>
+#include <lowwall/pressure.h>
 #include <math.h>
 
 #include "base/extremes.h"
+#include "pressure/elastic_push.h"
+#include "pressure/methods.h"
 #include "contact.h"
 #include "gather.h"
 

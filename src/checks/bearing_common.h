@@ -2,7 +2,7 @@
 #ifndef LOWWALL_CHECKS_BEARING_COMMON_H
 #define LOWWALL_CHECKS_BEARING_COMMON_H
 
-#include <lowwall/bearing.h>
+#include <lowwall/ground.h>
 
 typedef struct bearing_author bearing_author;
 

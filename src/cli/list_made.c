@@ -4,8 +4,7 @@
 #include <math.h>
 #include <string.h>
 
-#include <lowwall/bearing.h>
-#include <lowwall/passive.h>
+#include <lowwall/ground.h>
 #include <lowwall/pressure.h>
 
 #include "sheet/entry.h"

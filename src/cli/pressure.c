@@ -3,7 +3,6 @@
 
 #include <math.h>
 
-#include <lowwall/passive.h>
 
 #include "cli.h"
 #include "formula.h"

@@ -3,7 +3,7 @@
 
 #include <math.h>
 
-#include <lowwall/passive.h>
+#include <lowwall/pressure.h>
 
 #include "formula.h"
 

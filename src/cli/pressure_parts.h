@@ -4,7 +4,7 @@
 
 #include <jansson.h>
 
-#include <lowwall/compaction.h>
+#include <lowwall/lateral.h>
 #include <lowwall/narrow.h>
 #include <lowwall/pressure.h>
 

@@ -2,7 +2,7 @@
 #ifndef LOWWALL_CLI_SLIP_PARTS_H
 #define LOWWALL_CLI_SLIP_PARTS_H
 
-#include <lowwall/slip.h>
+#include <lowwall/ground.h>
 
 #include "formula.h"
 

@@ -3,6 +3,10 @@
 
 #include <math.h>
 
+#include "pressure/back_plane.h"
+#include "pressure/elastic_push.h"
+#include "pressure/methods.h"
+
 /* Rankine and Coulomb side by side for the whole wall, whichever of them the wall was checked with, each with
  * the wedge of its own plane and direction. Strengths are those of the site, before any partial factor. */
 

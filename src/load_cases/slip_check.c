@@ -5,6 +5,8 @@
 
 #include "base/bound.h"
 
+#include "slip/circle.h"
+#include "slip/search.h"
 #include "standards/format_factors.h"
 #include "standards/format_ground.h"
 #include "kept.h"

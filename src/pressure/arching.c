@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/arching.h>
+#include <lowwall/lateral.h>
 
 #include <math.h>
 

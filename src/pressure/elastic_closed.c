@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/elastic.h>
+#include <lowwall/lateral.h>
 
 #include <math.h>
 

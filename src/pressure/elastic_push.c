@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "elastic_push.h"
+
 #include "elastic_reach.h"
 
 #include <math.h>

@@ -2,7 +2,7 @@
 #ifndef LOWWALL_PRESSURE_ELASTIC_REACH_H
 #define LOWWALL_PRESSURE_ELASTIC_REACH_H
 
-#include <lowwall/elastic.h>
+#include <lowwall/lateral.h>
 
 /* A load nearer than this counts as this far away. */
 #define LW_ELASTIC_NEAREST_M 0.001

@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "given.h"
+
 #include <math.h>
 
 #include "profile_record.h"

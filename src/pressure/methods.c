@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "methods.h"
+
 #include <assert.h>
 #include <math.h>
 

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/seismic.h>
+#include <lowwall/pressure.h>
 
 #include <math.h>
 

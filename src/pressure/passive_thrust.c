@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/passive.h>
+#include <lowwall/pressure.h>
 
 #include <assert.h>
 #include <math.h>

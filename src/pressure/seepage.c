@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/seepage.h>
+#include "seepage.h"
+
+#include <lowwall/lateral.h>
 
 #include <math.h>
 

@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "wedge_scale.h"
+
 #include <math.h>
 
 #include "base/extremes.h"

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "parts.h"
 
-#include <lowwall/passive.h>
+#include <lowwall/pressure.h>
 
 /* Formula and wedge: why they differ, and where the formula is from. */
 

@@ -6,7 +6,7 @@
 
 #include <lowwall/report.h>
 #include <lowwall/result.h>
-#include <lowwall/slip.h>
+#include <lowwall/ground.h>
 
 typedef struct lw_made {
   const char *type;

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/slip.h>
+#include <lowwall/ground.h>
 
 #include <math.h>
 

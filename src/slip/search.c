@@ -1,6 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "search.h"
+
 #include <math.h>
 
+#include "circle.h"
 #include "parts.h"
 
 /* The search for the circle with the least factor. A circle is three numbers from 0 to 1: how far its exit

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "pressure/back_plane.h"
+
 /* Does the drain stand on the plane of the push, at the wall's back or in stone that fills the gap? */
 static bool drain_on_plane(const lw_wall *wall, const lw_back_plane *back) {
   double front = fmin(wall->section.base_width_m, wall->section.crest.x_m);

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "pressure/methods.h"
 #include "facts.h"
 
 #include <math.h>

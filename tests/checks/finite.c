@@ -4,8 +4,7 @@
 #include <math.h>
 #include <string.h>
 
-#include <lowwall/bearing.h>
-#include <lowwall/slip.h>
+#include <lowwall/ground.h>
 
 #include "../pressure/hostile.h"
 

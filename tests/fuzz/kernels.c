@@ -1,13 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
-#include <lowwall/arching.h>
-#include <lowwall/bearing.h>
-#include <lowwall/compaction.h>
-#include <lowwall/passive.h>
-#include <lowwall/seepage.h>
-#include <lowwall/seismic.h>
-#include <lowwall/slip.h>
+#include <lowwall/lateral.h>
+#include <lowwall/ground.h>
+#include <lowwall/pressure.h>
 
 #include "fuzz.h"
 

@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <criterion/criterion.h>
-#include <lowwall/arching.h>
-#include <lowwall/compaction.h>
+#include <lowwall/lateral.h>
 #include <math.h>
 #include <string.h>
 

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <criterion/criterion.h>
-#include <lowwall/slip.h>
+#include <lowwall/ground.h>
 #include <math.h>
 #include <string.h>
 

@@ -11,7 +11,7 @@ BEGIN {
   belongs("case sheet", "sheet")
   belongs("site", "soil")
   belongs("section wall", "wall")
-  belongs("pressure elastic slip passive seismic seepage compaction arching bearing", "pressure")
+  belongs("pressure lateral ground", "pressure")
   belongs("check check_kinds checks", "standards") # what a load case, a force, a contact and a check are
   belongs("trench water", "load_cases")
   belongs("fence building narrow formats influence", "studies")

@@ -3,7 +3,7 @@
 #include <math.h>
 #include <stdlib.h>
 
-#include <lowwall/seismic.h>
+#include <lowwall/pressure.h>
 
 #include "../checks/support.h"
 

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <criterion/criterion.h>
-#include <lowwall/passive.h>
+#include <lowwall/pressure.h>
 #include <math.h>
 #include <stdlib.h>
 

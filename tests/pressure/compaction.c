@@ -1,6 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/compaction.h>
-#include <lowwall/elastic.h>
+#include <lowwall/lateral.h>
 
 #include <criterion/criterion.h>
 #include <criterion/new/assert.h>

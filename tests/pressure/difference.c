@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <criterion/criterion.h>
 
+#include "pressure/methods.h"
 #include "support.h"
 
 /* Each thing that lets formula and wedge differ, by itself on a plane where they must agree. */

@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <criterion/criterion.h>
-#include <lowwall/elastic.h>
+#include <lowwall/lateral.h>
 #include <math.h>
 
+#include "pressure/elastic_record.h"
 #include "support.h"
 
 static const double H = 2.385;

@@ -4,12 +4,10 @@
 #include <math.h>
 #include <string.h>
 
-#include <lowwall/arching.h>
-#include <lowwall/compaction.h>
-#include <lowwall/passive.h>
-#include <lowwall/seepage.h>
-#include <lowwall/seismic.h>
+#include <lowwall/lateral.h>
+#include <lowwall/pressure.h>
 
+#include "pressure/seismic.h"
 #include "hostile.h"
 
 static lw_status rankine(lw_earth_state state, const double *in, double *out) {

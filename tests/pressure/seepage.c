@@ -1,7 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <criterion/criterion.h>
-#include <lowwall/seepage.h>
+#include <lowwall/lateral.h>
 #include <math.h>
+
+#include "pressure/seepage.h"
 
 /* Rain that seeps to an upright drain: the head by its own equation and edges, the pore force by quadrature,
  * the push by its limits. No published number was at hand: all of this is derived. */

@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <criterion/criterion.h>
-#include <lowwall/seismic.h>
+#include <lowwall/pressure.h>
 #include <math.h>
 
+#include "pressure/wedge_scale.h"
 #include "support.h"
 
 /* Mononobe-Okabe against the numerical wedge with inertia, and in its limits. */

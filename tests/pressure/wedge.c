@@ -3,6 +3,7 @@
 #include <lowwall/pressure.h>
 #include <math.h>
 
+#include "pressure/wedge_scale.h"
 #include "support.h"
 
 /* The wedge knows nothing of the closed formulas: where they must agree, they hold each other. */

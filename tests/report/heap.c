@@ -7,7 +7,7 @@
 
 #include <lowwall/heap.h>
 #include <lowwall/result.h>
-#include <lowwall/slip.h>
+#include <lowwall/ground.h>
 
 Test(heap, a_struct_by_name_is_as_large_as_in_c_and_begun) {
   cr_expect(eq(sz, lw_size_of("lw_case"), sizeof(lw_case)));

@@ -26,7 +26,7 @@ cp "$scratch/stranger.c" "$scratch/stranger.cc"
 # A host that leaves GSL its own handler, which aborts: hopeless questions must come back as a status.
 cat >"$scratch/host.c" <<'SOURCE'
 #include <gsl/gsl_errno.h>
-#include <lowwall/arching.h>
+#include <lowwall/lateral.h>
 #include <math.h>
 static double no_root(double x, const void *context) { return context ? x : 1.0 + x * x; }
 static double no_number(double x, const void *context) { return context ? x : x / 0.0 - x / 0.0; }

@@ -1,7 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <criterion/criterion.h>
-#include <lowwall/slip.h>
+#include <lowwall/ground.h>
 #include <math.h>
+
+#include "slip/search.h"
 
 /* Slips along a circle: limits, equilibrium, and a search against a far denser one. */
 

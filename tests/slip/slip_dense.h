@@ -2,7 +2,7 @@
 #ifndef LOWWALL_TESTS_SLIP_SLIP_DENSE_H
 #define LOWWALL_TESTS_SLIP_SLIP_DENSE_H
 
-#include <lowwall/slip.h>
+#include <lowwall/ground.h>
 
 /* A second program for slips, from docs/theory.md alone: it shares no line with src/slip/. Slow
  * and plain: a cross-section is asked for its columns, never cut into strips beforehand. */

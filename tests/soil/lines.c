@@ -5,6 +5,8 @@
 #include <lowwall/site.h>
 #include <math.h>
 
+#include "pressure/methods.h"
+
 /* Lines from the foot of a wall up and back into the ground. */
 
 static bool near(double a, double b) {

@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/passive.h>
+#include <lowwall/pressure.h>
 
 #include <string.h>
 
+#include "pressure/given.h"
 #include "json.h"
 
 /* By which factors and which switches the wall was checked. */

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "pressure/given.h"
 #include "report/parts.h"
 
 #include <math.h>

@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "slip/circle.h"
 #include "working.h"
 
 /* The worst circle of a situation, slice by slice: few slices, which can be followed by hand. */

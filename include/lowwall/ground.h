@@ -1,13 +1,81 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#ifndef LOWWALL_SLIP_H
-#define LOWWALL_SLIP_H
+#ifndef LOWWALL_GROUND_H
+#define LOWWALL_GROUND_H
 
-#include <lowwall/section.h>
 #include <lowwall/site.h>
+#include <lowwall/section.h>
 
-#ifdef __cplusplus
-extern "C" {
-#endif
+LW_PUBLIC_BEGIN
+
+/* How ground fails below a wall, and with it: the bearing of a strip footing, and slips along a circle or a
+ * plane. */
+
+/* A strip footing under an eccentric, inclined load. */
+typedef struct lw_strip {
+  double width_m, eccentricity_m;      /* e from the middle; its sign does not matter */
+  double depth_m;                      /* of the footing below the ground in front */
+  double overburden_kpa;               /* effective, at its level */
+  double friction_rad, cohesion_kpa;
+  double unit_weight_kn_per_m3;        /* effective, below the footing */
+  double vertical_kn_per_m, horizontal_kn_per_m;
+  lw_n_gamma n_gamma;                  /* own: the method's own */
+  double n_gamma_value;                /* only where it is given, 0 or more */
+  lw_own_or_none depth_factors, inclination_factors;
+} lw_strip;
+
+typedef struct lw_bearing {
+  double nc, nq, n_gamma;
+  double dc, dq, d_gamma;              /* depth factors, 1 when none */
+  double ic, iq, i_gamma;              /* inclination factors, 1 when none, 0 where it slides */
+  bool slides;                         /* H > V tan φ + B' c: the ground slides before it bears */
+  double effective_width_m;            /* B - 2e */
+  double ultimate_kpa;                 /* gross, on the effective width */
+  double net_kpa;                      /* ultimate less the overburden */
+} lw_bearing;
+
+typedef lw_status (*lw_bearing_function)(const lw_strip *, lw_bearing *, lw_error *, const lw_working *);
+
+typedef struct lw_bearing_routine {
+  const char *slug;      /* terzaghi · meyerhof · hansen · vesic · en1997 */
+  const char *title;
+  const char *source;
+  lw_bearing_function ultimate;
+} lw_bearing_routine;
+
+/** The routine of a method.
+ *  in    method
+ *  gives its descriptor; NULL for presumptive values, which are no theory */
+const lw_bearing_routine *lw_bearing_routine_of(lw_bearing_method method);
+
+/** Ultimate bearing pressure of a strip footing by one author,
+ *  qu = c Nc dc ic + q Nq dq iq + γ B' Nγ dγ iγ / 2 on the effective width B' = B - 2|e|.
+ *  in    strip     width > 2|e|, 0 ≤ friction ≤ 50°; the signs of e and of the horizontal load do not matter
+ *  out   bearing   factors, gross and net pressure; unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION with the reason angle-out-of-range (also when a value is not finite),
+ *        outside-base or no-weight (a horizontal load without a vertical one)
+ *  note  1 No shape factors: B against a wall's length is nothing. No factors for sloping ground or base.
+ *        2 Depth factors take the full width B, not B'. They rely on the soil above the footing; leave
+ *          them out where it may be dug away.
+ *        3 Where H exceeds V tan φ + B' c the footing slides before it bears: inclination factors are 0
+ *          then, and with them qu. A cohesion term never counts below 0.
+ *        4 Frictionless soil (φ below 1e-6 rad) takes each author's own undrained form.
+ *        5 With n_gamma not `own` only Nγ is another author's, or the number that is given.
+ *        6 terzaghi: Nγ from a table of passive coefficients, 5° apart, interpolated in the logarithm; no
+ *          depth factors. The theory knows vertical loads only: for others Meyerhof's factors stand in.
+ *        7 meyerhof: between 0° and 10° his depth factor for q and γ is kept at 1.
+ *        8 en1997: drained and undrained form of annex D, no partial factors, no depth factors.
+ *  from  [TERZAGHI-1943 chapter 8]; [MEYERHOF-1963 general equation]; [HANSEN-1970 general equation];
+ *        [VESIC-1973 general equation]; [EN1997-1 annex D]; tested by [BCF-WEB tables] */
+lw_status lw_bearing_terzaghi(const lw_strip *strip, lw_bearing *bearing, lw_error *error,
+                              const lw_working *working);
+lw_status lw_bearing_meyerhof(const lw_strip *strip, lw_bearing *bearing, lw_error *error,
+                              const lw_working *working);
+lw_status lw_bearing_hansen(const lw_strip *strip, lw_bearing *bearing, lw_error *error,
+                            const lw_working *working);
+lw_status lw_bearing_vesic(const lw_strip *strip, lw_bearing *bearing, lw_error *error,
+                           const lw_working *working);
+lw_status lw_bearing_en1997(const lw_strip *strip, lw_bearing *bearing, lw_error *error,
+                            const lw_working *working);
 
 /* A slip of wall and ground together along a circle, by slices. x runs from the front towards the soil, y up.
  * A circle comes out of the ground in front (exit) and goes in behind (entry); what lies above it slides
@@ -111,11 +179,6 @@ typedef struct lw_slip {
   int circles;                 /* tried in the search */
 } lw_slip;
 
-/** Its factor by the method asked for.
- *  in    slip   status LW_OK
- *  gives ordinary by LW_SLIP_ORDINARY, else bishop   1 */
-double lw_slip_factor(const lw_slip *slip, lw_slip_method method);
-
 /** Bishop's simplified and the ordinary factor of one circle.
  *  in    ground   a cross-section with x never falling along its surface
  *        circle   its centre lies no lower than its entry
@@ -179,16 +242,6 @@ lw_slip_forces lw_slip_forces_of(const lw_slip_slice *slice, const lw_slip_circl
  *        and tests/slip/slip_class.c */
 void lw_slip_search(const lw_slip_ground *ground, lw_slip_method method, lw_slip *slip);
 
-/** The same for whoever asks only whether it is below a factor: ends as soon as it cannot be any more.
- *  in    enough   1   INFINITY searches to the end
- *  out   slip     unchanged when false
- *  gives true: it was searched to the end, and slip may be below enough or not · false: it is not below
- *  note  1 It ends early where the best of the grid, or of its first part, lies further above enough than the
- *          best of a grid was found to lie above the least: see the gaps in src/slip/search.c.
- *  from  as above; tested by tests/slip/slip_wall.c */
-bool lw_slip_search_below(const lw_slip_ground *ground, lw_slip_method method, double enough,
-                          lw_slip *slip);
-
 /** Factor of a long straight slope against a slip parallel to it.
  *  in    soil        friction, cohesion, unit weight (of the whole slipping layer)
  *        slope_rad   β   rad   0 < β < π/2
@@ -211,7 +264,6 @@ double lw_slip_infinite(const lw_slip_soil *soil, double slope_rad, double depth
 lw_status lw_free_face_height(const lw_slip_soil *soil, double face_rad, double factor, double *height_m,
                               lw_error *error);
 
-#ifdef __cplusplus
-}
-#endif
+LW_PUBLIC_END
+
 #endif
