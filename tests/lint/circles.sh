@@ -1,11 +1,12 @@
 #!/bin/sh
 # SPDX-License-Identifier: GPL-3.0-or-later
 # Within a room calls go one way from file to file.   circles.sh BUILD
-# Rooms that are free of circles, and stay so.
 set -u
 build=$1
-for room in base tables soil wall standards balance slip checks studies order report/text report/json \
-    report/order report/working; do
+for room in $(find src -type d | sed -n 's|^src/||p' | LC_ALL=C sort); do
+    case $room in sheet | pressure | load_cases | verdict | cli | report/draw | report/precheck)
+        continue ;; # not untied yet
+    esac
     find "$build/obj/src/$room" -maxdepth 1 -name '*.o' 2>/dev/null | LC_ALL=C sort | while read -r object; do
         [ -f "src/$room/$(basename "$object" .o).c" ] || continue # what is left of a file that is gone
         nm "$object" | sed "s|^|$(basename "$object" .o) |"

@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "figures.h"
+#include "building.h"
+
+#include "parts.h"
 
 /* The wall while it is built, and the narrow bed, as figures. */
 

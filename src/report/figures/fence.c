@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
-#include "figures.h"
+#include "parts.h"
 
 /* The fence at the back of a bed, and the wind on a fence. */
 

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "figures.h"
+#include "forces.h"
 
 #include <math.h>
 #include <string.h>

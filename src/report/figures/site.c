@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "figures.h"
-
 #include <math.h>
+
+#include "parts.h"
 
 /* The site as it was computed with, in the units of people. */
 

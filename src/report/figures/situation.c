@@ -1,8 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "slip.h"
+#include "parts.h"
 
 #include <math.h>
-#include <string.h>
+
+#include "forces.h"
+#include "slip.h"
+#include "stage.h"
 
 static void compared(const lw_figures *figures, const lw_situation *situation) {
   const lw_compared *both = situation->compared;
@@ -57,7 +60,28 @@ static void of_factors(const lw_figures *figures, const lw_situation *s) {
     lw_figures_put(&b, &(lw_figure_word){rows[i].tail, rows[i].label, "", source}, rows[i].value);
 }
 
-void lw_figures_of_situation(const lw_figures *figures, const lw_situation *s) {
+static void of_check(const lw_figures *figures, const lw_check *check) {
+  char at[24], part[48], demand[32], resistance[32];
+  lw_check_print_at(check, at, sizeof at);
+  lw_print(part, sizeof part, "%s.%s", at, lw_check_slug(check->kind));
+  lw_print(demand, sizeof demand, "demand_%s", lw_figures_key_unit(check->unit));
+  lw_print(resistance, sizeof resistance, "resistance_%s", lw_figures_key_unit(check->unit));
+  lw_figures b = lw_figures_below(figures, part);
+  const char *source = check->by ? check->by->from.source : "";
+  const struct {
+    lw_figure_word word;
+    lw_number value;
+  } all[] = {{{demand, "demand", check->unit, ""}, check->demand},
+             {{resistance, "resistance", check->unit, ""}, check->resistance},
+             {{"has", "resistance over demand", "", ""}, check->has},
+             {{"needs", "what is asked", "", source}, check->needs},
+             {{"ratio", "has over needs", "", ""}, check->ratio}};
+  for (size_t i = 0; i < sizeof all / sizeof *all; i++) {
+    lw_figures_put_number(&b, &all[i].word, all[i].value, check->reason);
+  }
+}
+
+static void of_situation(const lw_figures *figures, const lw_situation *s) {
   lw_figures base = lw_figures_below(figures, "base"), pad = lw_figures_below(figures, "pad");
   lw_figures_put_number(figures, &(lw_figure_word){"water_depth_m", "water behind, below the top", "m", ""},
                         (lw_number){s->water_depth_m, isfinite(s->water_depth_m)}, LW_REASON_NO_DEMAND);
@@ -82,5 +106,13 @@ void lw_figures_of_situation(const lw_figures *figures, const lw_situation *s) {
   lw_figures slip = lw_figures_below(figures, "slip");
   lw_figures_of_slip(&slip, s);
   lw_figures_of_slices(&slip, s);
-  for (int i = 0; i < s->check_count; i++) lw_figures_of_check(figures, &s->check[i]);
+  for (int i = 0; i < s->check_count; i++) of_check(figures, &s->check[i]);
+}
+
+void lw_figures_of_situations(const lw_figures *figures) {
+  const lw_situations *all = &figures->result->situations;
+  for (int i = 0; i < all->count; i++) {
+    lw_figures below = lw_figures_below(figures, lw_situation_slug(all->situation[i].name));
+    of_situation(&below, &all->situation[i]);
+  }
 }

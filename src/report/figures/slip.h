@@ -2,7 +2,7 @@
 #ifndef LOWWALL_REPORT_FIGURES_SLIP_H
 #define LOWWALL_REPORT_FIGURES_SLIP_H
 
-#include "figures.h"
+#include "put.h"
 
 /* The worst circle in a few slices, for a student to go through. */
 enum { LW_SLIP_SHOWN = 8 };

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "figures.h"
+#include "stage.h"
 
 #include <math.h>
 #include <stddef.h>
@@ -126,12 +126,25 @@ void lw_figures_of_push(const lw_figures *figures, const lw_stage *stage) {
   put_seismic(figures, stage);
 }
 
+/* What loads of limited width push beside the formula. */
+static void of_loads(const lw_figures *figures, const lw_stage *stage) {
+  if (!lw_stage_has_loads(stage)) return;
+  lw_figures_put(figures,
+                 &(lw_figure_word){"loads_push_kn_per_m", "push of loads at a distance, set beside the wedge",
+                                   "kN/m", ""},
+                 stage->elastic.push_kn_per_m);
+  lw_figures_put(
+      figures,
+      &(lw_figure_word){"loads_height_m", "height of that push above the foot of its plane", "m", ""},
+      stage->elastic.height_m);
+}
+
 void lw_figures_of_stage(const lw_figures *figures, const lw_stage *stage) {
   if (stage->status != LW_OK) return;
   put_all(figures, stage, thrusts, COUNT(thrusts));
   put_all(figures, stage, in_front, COUNT(in_front));
   put_seismic(figures, stage);
-  lw_figures_of_loads(figures, stage);
+  of_loads(figures, stage);
   if (stage->wedge_known) {
     put_all(figures, stage, wedges, COUNT(wedges));
     lw_figures_put(figures, &(lw_figure_word){"wedge_difference_kn_per_m", "wedge less formula", "kN/m", ""},
@@ -168,4 +181,57 @@ void lw_figures_of_joint(const lw_figures *figures, const lw_joint *joint) {
       figures, &(lw_figure_word){"wedge_thrust_kn_per_m", "thrust by the numerical wedge", "kN/m", ""},
       (lw_number){joint->wedge_kn_per_m, joint->wedge_known}, no_wedge(figures));
   put_contact(figures, &stage);
+}
+
+/* Pressure down the plane: an entry at its ends and at every break, two where it jumps. */
+void lw_figures_of_profile(const lw_figures *figures, const lw_stage *stage) {
+  for (int i = 0; stage->status == LW_OK && i < stage->thrust.profile_count; i++) {
+    const lw_profile_point *p = &stage->thrust.profile[i];
+    char part[24];
+    lw_print(part, sizeof part, "profile-%d", i + 1);
+    lw_figures b = lw_figures_below(figures, part);
+    lw_figures_put(&b, &(lw_figure_word){"depth_m", "depth below the top of the plane", "m", ""}, p->depth_m);
+    lw_figures_put(&b, &(lw_figure_word){"soil_kpa", "pressure of the soil, load included", "kPa", ""},
+                   p->soil_kpa);
+    lw_figures_put(&b, &(lw_figure_word){"surcharge_kpa", "part of it from the uniform load", "kPa", ""},
+                   p->surcharge_kpa);
+    lw_figures_put(&b, &(lw_figure_word){"water_kpa", "pressure of the water", "kPa", ""}, p->water_kpa);
+  }
+}
+
+/* Bearing by theory, author's factors and all: as worked out for the footing that was checked. */
+static void put_factors(const lw_figures *figures, const lw_bearing *b, const char *source) {
+  const struct {
+    const char *tail, *label, *unit;
+    double value;
+  } rows[] = {
+      {"nc", "bearing factor Nc", "", b->nc},
+      {"nq", "bearing factor Nq", "", b->nq},
+      {"n_gamma", "bearing factor N gamma", "", b->n_gamma},
+      {"dc", "depth factor of cohesion", "", b->dc},
+      {"dq", "depth factor of overburden", "", b->dq},
+      {"d_gamma", "depth factor of weight", "", b->d_gamma},
+      {"ic", "inclination factor of cohesion", "", b->ic},
+      {"iq", "inclination factor of overburden", "", b->iq},
+      {"i_gamma", "inclination factor of weight", "", b->i_gamma},
+      {"effective_width_m", "effective width", "m", b->effective_width_m},
+      {"ultimate_kpa", "ultimate bearing pressure", "kPa", b->ultimate_kpa},
+      {"net_kpa", "ultimate bearing pressure less the overburden", "kPa", b->net_kpa},
+  };
+  for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
+    lw_figures_put(figures, &(lw_figure_word){rows[i].tail, rows[i].label, rows[i].unit, source},
+                   rows[i].value);
+}
+
+void lw_figures_of_bearing(const lw_figures *figures, const lw_situation *s, const lw_stage *stage,
+                           lw_at at) {
+  const lw_wall *wall = &figures->result->wall;
+  const lw_bearing_routine *routine = lw_bearing_routine_of(wall->method.bearing);
+  if (!routine || stage->status != LW_OK || !stage->contact.inside) return;
+  lw_strip strip = lw_situation_strip(wall, s, at);
+  lw_bearing bearing;
+  lw_error error = {0};
+  if (routine->ultimate(&strip, &bearing, &error, NULL) != LW_OK) return;
+  lw_figures below = lw_figures_below(figures, "strip");
+  put_factors(&below, &bearing, routine->source);
 }

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "figures.h"
-
 #include <string.h>
+
+#include "parts.h"
 
 /* Heights and the section: what is the same in every situation. */
 

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "figures.h"
+#include "parts.h"
 
 /* A storm on the bed, and digging in front of the toe. */
 

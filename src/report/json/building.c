@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "report/figures/figures.h"
 #include "json.h"
+#include "report/figures/building.h"
 
 /* The wall while it is built, and the narrow bed, as objects of their own. */
 

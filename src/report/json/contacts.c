@@ -3,6 +3,9 @@
 
 #include <math.h>
 
+#include "report/figures/forces.h"
+#include "report/figures/stage.h"
+
 static void set_figure(void *context, const lw_figure *figure) {
   if (!lw_json_set_real(context, figure->key, figure->value))
     lw_json_set_text(context, "reason", lw_reason_slug(figure->reason));

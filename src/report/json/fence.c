@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
 
-#include "report/figures/figures.h"
 #include "json.h"
+#include "report/figures/parts.h"
 
 /* A figure's key is its place: "fence.board.ratio". */
 static void set_figure(void *context, const lw_figure *figure) {

@@ -1,21 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "figures.h"
+#include "parts.h"
 
-#include <math.h>
-
-/* Loads behind the wall: what they push beside the formula, and how they stand to the line of influence. */
-
-void lw_figures_of_loads(const lw_figures *figures, const lw_stage *stage) {
-  if (!lw_stage_has_loads(stage)) return;
-  lw_figures_put(figures,
-                 &(lw_figure_word){"loads_push_kn_per_m", "push of loads at a distance, set beside the wedge",
-                                   "kN/m", ""},
-                 stage->elastic.push_kn_per_m);
-  lw_figures_put(
-      figures,
-      &(lw_figure_word){"loads_height_m", "height of that push above the foot of its plane", "m", ""},
-      stage->elastic.height_m);
-}
+/* How loads behind the wall stand to the line of influence. */
 
 static void of_influence_load(const lw_figures *influence, const lw_influence_load *load) {
   char part[24];
