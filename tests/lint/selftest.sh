@@ -61,6 +61,17 @@ kinds && add '  case LW_CHECK_SLIDING: return 1;' && finds kinds 'twice.c: a lis
 kinds && sed '/results.md/d' tree/DEVELOPERS.md >tree/d && mv tree/d tree/DEVELOPERS.md &&
     finds kinds 'not told of docs/results.md'
 
+mutation() { # OLD NEW: a list with one mistake
+    tree && mkdir tree/tests/mutations &&
+        printf 'src/wall/twice.c\n- %s\n+ %s\n' "$1" "$2" >tree/tests/mutations/wall.txt
+}
+right='return 2 * x; /* [ABC p.1] */'
+mutation "$right" 'return 3 * x;' && finds mutations ''
+mutation "$right" "$right" && finds mutations 'wall.txt:2: nothing is changed'
+mutation 'return x;' 'return 3 * x;' && finds mutations 'wall.txt:2: in src/wall/twice.c 0 times'
+mutation "$right" 'return 3 * x;' && rm tree/src/wall/twice.c && finds mutations 'twice.c is not there'
+mutation "$right" '' && finds mutations 'wants a file'
+
 tree && add '#include <gsl/gsl_math.h>' && finds includes 'GSL is called from base'
 tree && add '#include "../base/x.h"' && finds includes 'neither <lowwall'
 tree && add '#include "base/x.h"' && finds includes ''

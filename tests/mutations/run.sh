@@ -27,33 +27,9 @@ for room in "$@"; do
     lists="$lists $here/$room.txt"
 done
 
-# One mistake a line, its parts parted by tabs: list and line, file, old, new, reason.
 # shellcheck disable=SC2086
-awk '
-    function done() {
-        if (old == "" && new == "" && why == "") return
-        if (file == "" || old == "" || new == "")
-            printf "%s: wants a file, a - and a +\n", place >"/dev/stderr"
-        else
-            printf "%s\t%s\t%s\t%s\t%s\n", place, file, old, new, why
-        old = new = why = ""
-    }
-    FNR == 1 { done(); file = "" }
-    /^#/ || /^[ ]*$/ { next }
-    /^- / { done(); old = substr($0, 3); place = FILENAME ":" FNR; next }
-    /^[+] / { new = substr($0, 3); next }
-    /^= / { why = substr($0, 3); next }
-    { done(); file = $0; place = FILENAME ":" FNR }
-    END { done() }' $lists >"$work/list" 2>"$work/bad"
-
-# Each line must be there, once, and the change must be one.
+sh $here/listed.sh $lists >"$work/list" 2>"$work/bad"
 tab=$(printf '\t')
-while IFS=$tab read -r place file old new why; do
-    [ -f "$file" ] || { echo "$place: $file is not there"; continue; }
-    found=$(old=$old awk '{ sub(/^ +/, "") } $0 == ENVIRON["old"] { n++ } END { print n + 0 }' "$file")
-    [ "$found" = 1 ] || echo "$place: in $file $found times, not once: $old"
-    [ "$old" != "$new" ] || echo "$place: nothing is changed: $old"
-done <"$work/list" >>"$work/bad"
 [ -s "$work/list" ] || echo "no mutation is listed" >>"$work/bad"
 if [ -s "$work/bad" ]; then
     cat "$work/bad"
