@@ -159,24 +159,25 @@ sh "$here/unit.sh" "$scratch/command/tests" "$scratch/results/test/unit" >"$scra
 tally
 check 'the closing line of everything counts a runner once' says '^9999 passed, 0 failed$'
 
-# Mistakes made on purpose, in a tree whose only test looks for one sum.
-mkdir -p "$scratch/tree/src/wall" "$scratch/tree/tests/wall" "$scratch/tree/tests/recorded" \
+# Mistakes made on purpose, in a tree whose only test looks for one sum, and is asked for by its room alone.
+mkdir -p "$scratch/tree/src/wall/part" "$scratch/tree/tests/wall" "$scratch/tree/tests/recorded" \
     "$scratch/tree/tests/mutations"
-cp tests/mutations/run.sh "$scratch/tree/tests/mutations/"
+cp tests/mutations/run.sh tests/mutations/listed.sh "$scratch/tree/tests/mutations/"
 printf '#!/bin/sh\nexit 0\n' >"$scratch/tree/tests/recorded/run.sh"
 printf 'Test(wall, sums) {\n' >"$scratch/tree/tests/wall/sums.c"
-printf 'int f(void) {\n  sum = a + b;\n  return unseen;\n}\n' >"$scratch/tree/src/wall/a.c"
+printf 'int f(void) {\n  sum = a + b;\n  return unseen;\n}\n' >"$scratch/tree/src/wall/part/a.c"
 cat >"$scratch/tree/Makefile" <<'SCRIPT'
 test-programs:
-	@! grep -q broken src/wall/a.c
+	@! grep -q broken src/wall/part/a.c
 	@mkdir -p $(BUILD)
-	@printf '#!/bin/sh\ngrep -q "sum = a + b" src/wall/a.c && exit\necho "[FAIL] wall::sums: (0.0s)"\nexit 1\n' \
-	    >$(BUILD)/lowwall-tests
+	@printf '#!/bin/sh\ncase $$* in *"@(wall)/"*) ;; *) exit 0 ;; esac\n' >$(BUILD)/lowwall-tests
+	@printf 'grep -q "sum = a + b" src/wall/part/a.c && exit\necho "[FAIL] wall::sums: (0.0s)"\nexit 1\n' \
+	    >>$(BUILD)/lowwall-tests
 	@chmod +x $(BUILD)/lowwall-tests
 SCRIPT
 mutate() { # LIST
     # shellcheck disable=SC2059
-    printf "src/wall/a.c\n$1" >"$scratch/tree/tests/mutations/wall.txt"
+    printf "src/wall/part/a.c\n$1" >"$scratch/tree/tests/mutations/wall.txt"
     status=0
     (cd "$scratch/tree" && sh tests/mutations/run.sh build build/results/mutate) >"$scratch/said" 2>&1 ||
         status=$?
@@ -186,7 +187,7 @@ mutate '- sum = a + b;\n+ sum = a - b;\n'
 check 'a mistake that a test notices passes' [ "$counted" = '1 0 mutate' ]
 check 'the test is named' says 'wall.txt:2: wall::sums$'
 mutate '- sum = a + b;\n+ sum = a - b;\n- return unseen;\n+ return !unseen;\n'
-check 'one that survives is named' says '^SURVIVED .*wall.txt:4: src/wall/a.c'
+check 'one that survives is named' says '^SURVIVED .*wall.txt:4: src/wall/part/a.c'
 check 'three may survive' [ "$status" = 0 ]
 mutate "$(printf -- '- return unseen;\n+ return %d;\n' 1 2 3 4)"
 check 'a fourth may not' [ "$counted" = '0 4 mutate' ]
@@ -199,7 +200,7 @@ check 'a line that is gone is an error that names it' says 'wall.txt:2: .* 0 tim
 check 'and nothing is run' [ "$counted" = '0 1 mutate' ]
 mutate '- return unseen;\n+ broken\n'
 check 'what does not build is no mistake' [ "$counted" = '0 1 mutate' ]
-check 'the copy is whole again' grep -q 'return unseen' "$scratch/tree/build/mutate/tree/src/wall/a.c"
+check 'the copy is whole again' grep -q 'return unseen' "$scratch/tree/build/mutate/tree/src/wall/part/a.c"
 
 # Coverage: the count by line and by branch, of a room and of all.
 mkdir -p "$scratch/tree/tests/setup" "$scratch/covered/obj/src/wall" "$scratch/gcov"
@@ -208,7 +209,7 @@ printf '#!/bin/sh\nexit 0\n' >"$scratch/tree/tests/setup/unit.sh"
 cat >"$scratch/gcov/gcov" <<'SCRIPT'
 #!/bin/sh
 cat <<'SEEN'
-        -:    0:Source:src/wall/a.c
+        -:    0:Source:src/wall/part/a.c
         -:    1:int f(int a, int b) {
        1*:    2:  assert(a < 100);
 branch  0 taken 0 (fallthrough)
@@ -224,8 +225,8 @@ SEEN
 SCRIPT
 chmod +x "$scratch/gcov/gcov"
 (cd "$scratch/tree" && PATH=$scratch/gcov:$PATH sh "$here/cover.sh" "$scratch/covered") >"$scratch/said" 2>&1
-check 'lines and branches of a file' says '  66.7 % of     3 lines    50.0 % of     4 branches  src/wall/a.c$'
+check 'lines and branches of a file' says '  66.7 % of     3 lines    50.0 % of     4 branches  src/wall/part/a.c$'
 check 'and of its room' says '  50.0 % of     4 branches  all of src/wall$'
 cp "$scratch/covered/untaken.txt" "$scratch/said"
-check 'what no test takes is listed' says '^src/wall/a.c:3: way 2 of: if (a > 0 && b > 0) return 1;$'
+check 'what no test takes is listed' says '^src/wall/part/a.c:3: way 2 of: if (a > 0 && b > 0) return 1;$'
 echo "$passed $failed $name" >"$result"
