@@ -1,7 +1,7 @@
 #!/bin/sh
 # SPDX-License-Identifier: GPL-3.0-or-later
 # The mistakes of the lists, one a line, their parts parted by tabs: list and line, file, old, new, reason.
-# What is wrong with a list goes to standard error: each line must be in its file, once, and the change be one.
+# What is wrong with a list goes to standard error: each line must be in its file, once, and be changed.
 #   listed.sh LIST...
 set -u
 awk '

@@ -209,7 +209,7 @@ printf '#!/bin/sh\nexit 0\n' >"$scratch/tree/tests/setup/unit.sh"
 cat >"$scratch/gcov/gcov" <<'SCRIPT'
 #!/bin/sh
 cat <<'SEEN'
-        -:    0:Source:src/wall/part/a.c
+        -:    0:Source:src/wall/a.c
         -:    1:int f(int a, int b) {
        1*:    2:  assert(a < 100);
 branch  0 taken 0 (fallthrough)
@@ -225,8 +225,8 @@ SEEN
 SCRIPT
 chmod +x "$scratch/gcov/gcov"
 (cd "$scratch/tree" && PATH=$scratch/gcov:$PATH sh "$here/cover.sh" "$scratch/covered") >"$scratch/said" 2>&1
-check 'lines and branches of a file' says '  66.7 % of     3 lines    50.0 % of     4 branches  src/wall/part/a.c$'
+check 'lines and branches of a file' says '  66.7 % of     3 lines    50.0 % of     4 branches  src/wall/a.c$'
 check 'and of its room' says '  50.0 % of     4 branches  all of src/wall$'
 cp "$scratch/covered/untaken.txt" "$scratch/said"
-check 'what no test takes is listed' says '^src/wall/part/a.c:3: way 2 of: if (a > 0 && b > 0) return 1;$'
+check 'what no test takes is listed' says '^src/wall/a.c:3: way 2 of: if (a > 0 && b > 0) return 1;$'
 echo "$passed $failed $name" >"$result"
