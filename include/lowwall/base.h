@@ -258,6 +258,9 @@ void lw_working_row(const lw_working *working, const char *format, ...)
 #endif
     ;
 
+/* A number that may be missing; whoever leaves it out gives the reason beside it. */
+typedef struct lw_number { double value; bool known; } lw_number;
+
 /* The few calls into GSL. GSL's default handler aborts the process on a programmer's error; these
  * check bracket and finiteness first, so it is never reached. The host may leave its handler as it is. */
 typedef double (*lw_function)(double x, const void *context);

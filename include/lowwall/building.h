@@ -65,12 +65,8 @@ typedef struct lw_building {
 void lw_building_write(const lw_wall *wall, const lw_tables *tables, const lw_building *building,
                        const lw_working *working);
 
-/** The plant of a settled case, numbers that are given over those of its row. */
-void lw_plant_build(const lw_case *c, const lw_tables *tables, lw_plant *plant);
-
 /** Build the wall course by course.
- *  in    c        a settled case: plant, distance, layer
- *        wall     as lw_wall_build made it
+ *  in    wall     as lw_wall_build made it, with plant, distance and layer as told
  *        tables   plant, and the set of factors: what it asks in an unusual situation
  *  out   building  not studied: a wall that is not of courses, no block depth, refused fill
  *  note  1 The fill is dry. A course is held by its own weight alone, as the next one is not there yet.
@@ -78,7 +74,7 @@ void lw_plant_build(const lw_case *c, const lw_tables *tables, lw_plant *plant);
  *          that touches.
  *        3 Sets that factor loads or soil ask 1 of a check; the project's own figure is asked then.
  *  from  [INGOLD-1979 29(3)]; [BOUSSINESQ1885 point load, integrated]; tested by tests/studies/building.c */
-void lw_building_run(const lw_case *c, const lw_wall *wall, const lw_tables *tables, lw_building *building);
+void lw_building_run(const lw_wall *wall, const lw_tables *tables, lw_building *building);
 
 /** The gravest check of the newest course's joint, of all courses, with plant at a distance from their backs.
  *  in    distance_m   0: touching

@@ -8,9 +8,6 @@ LW_PUBLIC_BEGIN
 
 /* One check, whole and as a result keeps it. */
 
-/* A number that may be missing; whoever leaves it out gives the reason beside it. */
-typedef struct lw_number { double value; bool known; } lw_number;
-
 typedef enum lw_holds { LW_HOLDS, LW_FALLS_SHORT, LW_CANNOT_SHOW } lw_holds;
 
 /* In which of its situation's load cases a check was made: enough to make that load case again. */

@@ -186,15 +186,15 @@ typedef struct lw_fence {
   lw_fence_wind on;       /* the wind on the wall, or behind it */
 } lw_fence;
 
-/** The fence of a settled case: soil against it beside its wind, and wind on the wall.
+/** The fence at the back and that on the wall or behind it: soil beside its wind, and wind on the wall.
  *  in    wall   as lw_wall_build made it
  *  out   fence  back and on.present are false where the sheet has no such fence; equal heights, post
  *               and boards are not found */
-void lw_fence_weigh(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence *fence);
+void lw_fence_weigh(const lw_wall *wall, const lw_tables *tables, lw_fence *fence);
 /** Heights of soil found by root, posts and boards, for a report.
  *  in    fence  as lw_fence_weigh left it
  *  out   fence  equal_m, lasting_equal_m, post and boards, where it is the back of a bed */
-void lw_fence_study(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence *fence);
+void lw_fence_study(const lw_wall *wall, const lw_tables *tables, lw_fence *fence);
 
 /** What the soil does to one post, and what the ground around it holds, as the working has it.
  *  in    fence   found */

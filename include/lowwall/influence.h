@@ -31,15 +31,13 @@ typedef struct lw_influence {
 } lw_influence;
 
 /** Every load behind the wall that the sheet gives, held against the line of influence.
- *  in    c           a settled case
+ *  in    wall        as lw_wall_build made it
  *        tables      for the garden load and the vehicle's
- *        wall        as lw_wall_build made it
  *  out   influence   without the load that is only assumed, and without loads on the cap
  *  note  1 The line starts at the rear of the base, not of the pad; the ground's slope is followed.
  *        2 With the width of the wall not known it starts below the rear of the top.
  *  from  [LOWWALL conditions] for the angle, item `method influence line` */
-void lw_influence_find(const lw_case *c, const lw_tables *tables, const lw_wall *wall,
-                       lw_influence *influence);
+void lw_influence_find(const lw_wall *wall, const lw_tables *tables, lw_influence *influence);
 
 /** How far behind the rear of the top the line comes out of the ground.
  *  in    wall   as lw_wall_build made it

@@ -61,13 +61,12 @@ const char *lw_narrow_source(lw_narrow_method method);
 void lw_narrow_solve(lw_narrow *narrow, const lw_working *working);
 
 /** The published values for a narrow bed, and what a higher resultant would do.
- *  in    c            a settled case: bed width, site behind
+ *  in    wall         as lw_wall_build made it
  *        situations   as run; the wall as built gives the overturning check
  *  out   narrow       shown only for a bed whose given width is less than the wedge's
  *  note  1 δ is the wall friction of the sheet, on both faces: smooth unless it is given.
  *  from  [JANSSEN1895 slices]; [HANDY1985 the arch in soil arching]; tested by tests/studies/narrow.c */
-void lw_narrow_run(const lw_case *c, const lw_wall *wall, const lw_situations *situations,
-                   lw_narrow *narrow);
+void lw_narrow_run(const lw_wall *wall, const lw_situations *situations, lw_narrow *narrow);
 
 /** The working of a narrow bed that is shown.
  *  in    situations, narrow   as run */

@@ -61,7 +61,8 @@ typedef struct lw_site {
   double soil_below_top_m;           /* the soil's surface at the wall, below its top */
   double front_slope_rad;            /* how the ground falls away in front, positive downwards */
 
-  double surcharge_kpa;
+  double surcharge_kpa;              /* the sum of all uniform loads */
+  lw_number uniform_kpa[LW_LOAD_MAX];   /* of the load so numbered; known where it is uniform and given */
   int load_count;
   lw_site_load load[LW_SITE_LOAD_MAX];
 

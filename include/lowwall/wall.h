@@ -19,6 +19,26 @@ typedef struct lw_wall_wind {
   double push_kn_per_m, distance_m;   /* behind the rear of the top */
 } lw_wall_wind;
 
+/* A fence that closes a bed at its back, as it was told; without one nothing below holds. */
+typedef struct lw_back_fence {
+  bool present;
+  lw_number height_m;          /* of one that is said to stand behind the wall */
+  lw_number wind_kpa;          /* that it was built for, by the pressure or the exposure given */
+  lw_number soil_height_m;     /* of the soil against it, above the lower ground beside it */
+  double level_difference_m;   /* of the grounds beside wall and fence; 0: not told */
+  double lasting;              /* share of its strength against gusts that it keeps for good */
+  double post_spacing_m, post_depth_m, post_width_m;
+  lw_number post_moment_knm, post_side_m;   /* what one post resists, or the side of a square one */
+  double board_thickness_m, board_span_m;
+} lw_back_fence;
+
+/* What compacts the fill, as it was told. */
+typedef struct lw_told_plant {
+  const lw_plant_row *row;     /* of the plant that is named; NULL: none is */
+  lw_number mass_kg, force_kn, width_m;   /* given beside or instead of a name */
+  lw_number distance_m, layer_m;          /* as it is kept, and as the fill is laid */
+} lw_told_plant;
+
 /* Two walls, one above the other, by the clear distance between them over the height of the lower. */
 typedef enum lw_tier_band {
   LW_TIER_NONE,         /* no other wall is known */
@@ -57,6 +77,9 @@ typedef struct lw_wall {
   lw_slip_cause slip_cause;
   double bed_slope_rad;     /* of the ground under a bed that stands on a slope; 0: it does not */
   lw_section section;
+  lw_back_fence back_fence;
+  lw_told_plant plant;
+  double bed_width_m;       /* of a bed, clear, as given; 0: not given, or no bed */
 } lw_wall;
 
 /** Site, section and switches of a settled case. */

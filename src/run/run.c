@@ -36,16 +36,16 @@ static lw_status build(const lw_case *c, const lw_tables *tables, lw_detail deta
 
 /* What the verdict is reached from beside the checks. */
 static void weigh(lw_result *result) {
-  lw_fence_weigh(&result->given, result->tables, &result->wall, &result->fence);
+  lw_fence_weigh(&result->wall, result->tables, &result->fence);
   lw_trench_find(&result->wall, result->tables, &result->trench);
-  lw_influence_find(&result->given, result->tables, &result->wall, &result->influence);
+  lw_influence_find(&result->wall, result->tables, &result->influence);
 }
 
 /* What reports say besides; none of it changes an answer. */
 static void study(lw_result *result) {
-  lw_fence_study(&result->given, result->tables, &result->wall, &result->fence);
-  lw_building_run(&result->given, &result->wall, result->tables, &result->building);
-  lw_narrow_run(&result->given, &result->wall, &result->situations, &result->narrow);
+  lw_fence_study(&result->wall, result->tables, &result->fence);
+  lw_building_run(&result->wall, result->tables, &result->building);
+  lw_narrow_run(&result->wall, &result->situations, &result->narrow);
   lw_storm_find(&result->wall, &result->storm);
   result->seepage = (lw_rain_seepage){0};
   result->water_limits = (lw_water_limits){0};

@@ -103,10 +103,13 @@ static void loads_build(const lw_case *c, lw_site *site) {
   for (int i = 0; i < LW_LOAD_MAX; i++) {
     const lw_case_load *load = &c->load[i];
     if (load->kind.origin == LW_ABSENT || load->kind.value == LW_LOAD_NONE) continue;
-    if (load->kind.value == LW_LOAD_UNIFORM)
-      site->surcharge_kpa += value_or(&load->pressure, 0.0);
-    else
+    if (load->kind.value == LW_LOAD_UNIFORM) {
+      double pressure = value_or(&load->pressure, 0.0);
+      site->surcharge_kpa += pressure;
+      site->uniform_kpa[i] = (lw_number){pressure, load->kind.origin == LW_GIVEN};
+    } else {
       limited_load_add(load, i + 1, site);
+    }
   }
 }
 

@@ -9,10 +9,6 @@
 
 static const double GRAVITY = 9.80665;
 
-static bool given(const lw_quantity *q) {
-  return q->origin == LW_GIVEN;
-}
-
 static void from_row(const lw_plant_row *row, lw_plant *plant) {
   if (!row) return;
   plant->row = row;
@@ -38,18 +34,14 @@ static void sum_up(lw_plant *plant) {
 }
 
 /* Numbers without a name are the sheet's own plant; what they leave out is the usual plate's. */
-void lw_plant_build(const lw_case *c, const lw_tables *tables, lw_plant *plant) {
-  bool named = c->building.plant.origin == LW_GIVEN;
-  bool numbers =
-      given(&c->building.plant_mass) || given(&c->building.plant_force) || given(&c->building.plant_width);
-  *plant = (lw_plant){.named = named || numbers};
-  from_row(named ? lw_tables_plant(tables, c->building.plant.text)
-                 : lw_known_plant(tables, LW_PLANT_OF_USUAL),
-           plant);
-  if (numbers && !named) plant->name[0] = '\0';
-  if (given(&c->building.plant_mass)) plant->mass_kg = c->building.plant_mass.si;
-  if (given(&c->building.plant_force)) plant->force_kn = c->building.plant_force.si;
-  if (given(&c->building.plant_width)) plant->width_m = c->building.plant_width.si;
+static void plant_build(const lw_told_plant *told, const lw_tables *tables, lw_plant *plant) {
+  bool numbers = told->mass_kg.known || told->force_kn.known || told->width_m.known;
+  *plant = (lw_plant){.named = told->row || numbers};
+  from_row(told->row ? told->row : lw_known_plant(tables, LW_PLANT_OF_USUAL), plant);
+  if (numbers && !told->row) plant->name[0] = '\0';
+  if (told->mass_kg.known) plant->mass_kg = told->mass_kg.value;
+  if (told->force_kn.known) plant->force_kn = told->force_kn.value;
+  if (told->width_m.known) plant->width_m = told->width_m.value;
   sum_up(plant);
 }
 
@@ -64,15 +56,15 @@ static double thickest(const lw_plant *plant, double course_m) {
 }
 
 /* A course is filled in equal layers, none thicker than the plant compacts. */
-static void plan_layers(const lw_case *c, const lw_section *section, lw_building *building) {
+static void plan_layers(const lw_section *section, lw_number layer_m, lw_building *building) {
   double course = section->part[0].top_m - section->part[0].bottom_m;
   double most = building->layer_most_m = thickest(&building->plant, course);
   building->hand_layer_most_m = thickest(&building->hand, course);
   building->layers = (int)ceil(course / most - 1e-9);
   building->layer_m = course / building->layers;
-  building->layer_given = given(&c->building.layer_thickness);
+  building->layer_given = layer_m.known;
   if (!building->layer_given) return;
-  building->layer_m = c->building.layer_thickness.si;
+  building->layer_m = layer_m.value;
   building->layer_too_thick = building->layer_m > most + 1e-9;
 }
 
@@ -137,14 +129,14 @@ static lw_reason why_not(const lw_wall *wall) {
   return LW_REASON_NONE;
 }
 
-void lw_building_run(const lw_case *c, const lw_wall *wall, const lw_tables *tables, lw_building *building) {
+void lw_building_run(const lw_wall *wall, const lw_tables *tables, lw_building *building) {
   lw_building_site site;
   *building = (lw_building){.reason = why_not(wall)};
-  lw_plant_build(c, tables, &building->plant);
+  plant_build(&wall->plant, tables, &building->plant);
   hand_build(tables, &building->hand);
   if (building->reason != LW_REASON_NONE) return;
   lw_building_site_make(wall, tables, &site);
-  plan_layers(c, &wall->section, building);
+  plan_layers(&wall->section, wall->plant.layer_m, building);
   building->studied = lay_courses(&site, building);
   if (!building->studied) {
     building->reason = LW_REASON_ANGLE_OUT_OF_RANGE;
@@ -153,10 +145,10 @@ void lw_building_run(const lw_case *c, const lw_wall *wall, const lw_tables *tab
   add_whole(&site, building);
   lw_building_stand_off(&site, building, &building->plant, &building->stand_off, NULL);
   lw_building_stand_off(&site, building, &building->hand, &building->hand_stand_off, NULL);
-  if (!given(&c->building.plant_distance)) return;
-  building->distance_m = lw_known(c->building.plant_distance.si);
+  building->distance_m = wall->plant.distance_m;
+  if (!building->distance_m.known) return;
   building->moves =
-      gravest_at(&site, building, &building->plant, c->building.plant_distance.si, &building->at_distance) &&
+      gravest_at(&site, building, &building->plant, building->distance_m.value, &building->at_distance) &&
       building->at_distance.holds == LW_FALLS_SHORT;
 }
 

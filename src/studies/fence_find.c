@@ -9,10 +9,6 @@
 
 static const double STEEP = 1e-9;
 
-static double given_or(const lw_quantity *q, double instead) {
-  return q->origin == LW_ABSENT ? instead : q->si;
-}
-
 /* What the soil at the fence stands above the soil at the wall; NAN: it rises, and nobody says how far. */
 static double rise_to_fence(const lw_site *site) {
   if (site->slope_rad <= STEEP) return 0.0;
@@ -47,22 +43,22 @@ static double below_soil(const lw_site *site, double depth_m, double rise_m) {
   return isfinite(depth_m) ? fmax(fmax(depth_m - site->soil_below_top_m, 0.0) + rise_m, 0.0) : INFINITY;
 }
 
-static void fill_bed(const lw_case *c, const lw_wall *wall, lw_fence *fence) {
+static void fill_bed(const lw_wall *wall, lw_fence *fence) {
   const lw_site *site = &wall->site;
   const lw_section *section = &wall->section;
+  const lw_back_fence *back = &wall->back_fence;
   lw_fence_bed *bed = &fence->bed;
   /* Soil at the wall above the ground beside the fence: a height that is given says how far it rises. */
-  double held = section->height_m - section->embedment_m - site->soil_below_top_m -
-                given_or(&c->site.level_difference, 0.0);
-  bool given = c->fence.soil_height.origin == LW_GIVEN;
-  double rise = given ? c->fence.soil_height.si - held : rise_to_fence(site);
+  double held =
+      section->height_m - section->embedment_m - site->soil_below_top_m - back->level_difference_m;
+  double rise = back->soil_height_m.known ? back->soil_height_m.value - held : rise_to_fence(site);
   bed->height_m = held + rise;
   if (!isfinite(rise)) rise = 0.0;
   press_most(site, fence);
   bed->surcharge_kpa = load_on_bed(site);
   bed->water_unit_weight_kn_per_m3 = site->water_unit_weight_kn_per_m3;
   bed->water_depth_m = below_soil(site, site->water_depth_m, rise);
-  bed->hole_m = given_or(&c->fence.post_depth, 0.0);
+  bed->hole_m = back->post_depth_m;
   fence->blocked_water_m = fmin(below_soil(site, site->overflow_below_top_m, rise), bed->water_depth_m);
 }
 
@@ -107,12 +103,12 @@ static void find_heights(lw_fence *fence) {
   }
 }
 
-static void weigh_back(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence *fence) {
-  fence->back = c->site.back.origin == LW_GIVEN && c->site.back.value == LW_BACK_FENCE;
+static void weigh_back(const lw_tables *tables, const lw_wall *wall, lw_fence *fence) {
+  fence->back = wall->back_fence.present;
   if (!fence->back) return;
-  fill_bed(c, wall, fence);
-  fence->lasting = given_or(&c->fence.permanent_factor, 1.0);
-  lw_fence_built_for(c, tables, fence);
+  fill_bed(wall, fence);
+  fence->lasting = wall->back_fence.lasting;
+  lw_fence_built_for(tables, &wall->back_fence, fence);
   if (!isfinite(fence->bed.height_m)) {
     fence->status = LW_NO_SOLUTION;
     fence->reason = LW_REASON_FENCE_SOIL;
@@ -124,15 +120,15 @@ static void weigh_back(const lw_case *c, const lw_tables *tables, const lw_wall 
   }
 }
 
-void lw_fence_weigh(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence *fence) {
+void lw_fence_weigh(const lw_wall *wall, const lw_tables *tables, lw_fence *fence) {
   *fence = (lw_fence){.status = LW_OK};
-  weigh_back(c, tables, wall, fence);
+  weigh_back(tables, wall, fence);
   lw_fence_find_wind(tables, wall, &fence->on);
 }
 
-void lw_fence_study(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence *fence) {
+void lw_fence_study(const lw_wall *wall, const lw_tables *tables, lw_fence *fence) {
   if (!fence->back || fence->status != LW_OK) return;
   find_heights(fence);
-  lw_fence_find_post(c, tables, wall, fence);
-  lw_fence_find_boards(c, tables, fence);
+  lw_fence_find_post(tables, wall, fence);
+  lw_fence_find_boards(tables, &wall->back_fence, fence);
 }

@@ -7,24 +7,26 @@
 
 /* The posts and boards of a fence that closes a bed. */
 
-static void fill_hole(const lw_case *c, const lw_tables *tables, const lw_site *site, lw_fence_hole *hole) {
-  *hole = (lw_fence_hole){.depth_m = c->fence.post_depth.si,
-                          .width_m = c->fence.post_width.si,
+static void fill_hole(const lw_tables *tables, const lw_wall *wall, lw_fence_hole *hole) {
+  const lw_site *site = &wall->site;
+  *hole = (lw_fence_hole){.depth_m = wall->back_fence.post_depth_m,
+                          .width_m = wall->back_fence.post_width_m,
                           .friction_rad = site->footing.friction_rad,
                           .unit_weight_kn_per_m3 = site->footing.light_unit_weight_kn_per_m3,
                           .lateral_kpa_per_m = lw_known_value(tables, LW_FENCE_OF_LATERAL_BEARING)};
 }
 
-static void fill_strength(const lw_case *c, const lw_tables *tables, double lasting, lw_fence_post *post) {
-  double gust = NAN;
-  if (c->fence.post_moment.origin != LW_ABSENT) gust = c->fence.post_moment.si;
-  if (c->fence.post_section.origin != LW_ABSENT)
-    gust =
-        lw_fence_post_moment(lw_known_value(tables, LW_FENCE_OF_TIMBER_STRENGTH), c->fence.post_section.si) *
-        lw_known_value(tables, LW_FENCE_OF_TIMBER_GUST) / lw_known_value(tables, LW_FENCE_OF_TIMBER_MATERIAL);
-  if (!isfinite(gust)) return;
-  post->gust_knm = (lw_number){gust, true};
-  post->lasting_knm = (lw_number){gust * lasting, true};
+static void fill_strength(const lw_tables *tables, const lw_back_fence *back, lw_fence_post *post) {
+  lw_number gust = back->post_moment_knm;
+  if (back->post_side_m.known)
+    gust = (lw_number){lw_fence_post_moment(lw_known_value(tables, LW_FENCE_OF_TIMBER_STRENGTH),
+                                            back->post_side_m.value) *
+                           lw_known_value(tables, LW_FENCE_OF_TIMBER_GUST) /
+                           lw_known_value(tables, LW_FENCE_OF_TIMBER_MATERIAL),
+                       true};
+  if (!gust.known) return;
+  post->gust_knm = gust;
+  post->lasting_knm = (lw_number){gust.value * back->lasting, true};
 }
 
 static lw_number depth_by_broms(const lw_fence_post *post, const lw_fence_post_load *load) {
@@ -56,13 +58,13 @@ static void put_moment(lw_number resists, double moment_knm, lw_number *has) {
   if (resists.known && moment_knm > 0.0) *has = (lw_number){resists.value / moment_knm, true};
 }
 
-void lw_fence_find_post(const lw_case *c, const lw_tables *tables, const lw_wall *wall, lw_fence *fence) {
+void lw_fence_find_post(const lw_tables *tables, const lw_wall *wall, lw_fence *fence) {
   lw_fence_post *post = &fence->post;
-  post->spacing_m = c->fence.post_spacing.si;
+  post->spacing_m = wall->back_fence.post_spacing_m;
   post->needs = lw_known_value(tables, LW_FENCE_OF_GROUND_FACTOR);
   post->soil_factor = lw_known_value(tables, LW_FENCE_OF_SOIL_FACTOR);
-  fill_hole(c, tables, &wall->site, &post->hole);
-  fill_strength(c, tables, fence->lasting, post);
+  fill_hole(tables, wall, &post->hole);
+  fill_strength(tables, &wall->back_fence, post);
   double s = post->spacing_m;
   const double *dry = fence->soil[LW_FENCE_DRY].of, *wet = fence->soil[LW_FENCE_BLOCKED].of;
   const double *wind = fence->wind.of;
@@ -97,10 +99,10 @@ void lw_fence_write_post(const lw_fence *fence, const lw_working *working) {
   (void)lw_fence_code_push(&post->hole, again.arm_m, working);
 }
 
-void lw_fence_find_boards(const lw_case *c, const lw_tables *tables, lw_fence *fence) {
+void lw_fence_find_boards(const lw_tables *tables, const lw_back_fence *back, lw_fence *fence) {
   lw_fence_boards *boards = &fence->boards;
-  boards->thickness_m = c->fence.board_thickness.si;
-  boards->span_m = c->fence.board_span.si;
+  boards->thickness_m = back->board_thickness_m;
+  boards->span_m = back->board_span_m;
   boards->stress_kpa = lw_fence_board_stress(fence->soil[LW_FENCE_DRY].of[LW_FENCE_BOARD], boards->span_m,
                                              boards->thickness_m, NULL);
   boards->blocked_stress_kpa = lw_fence_board_stress(fence->soil[LW_FENCE_BLOCKED].of[LW_FENCE_BOARD],

@@ -10,24 +10,14 @@
 /* How far, in heights, and how finely the end of the wedge is looked for. */
 static const double FARTHEST = 40.0, CLEAR_STEP_M = 0.005, NOTHING_KN_PER_M = 1e-6;
 
-static bool stands(const lw_case *c) {
-  return c->fence.height.origin != LW_ABSENT && c->fence.height.si > 0.0;
-}
-
-static bool is_behind(const lw_case *c) {
-  return c->fence.place.origin != LW_ABSENT && c->fence.place.value == LW_FENCE_BEHIND;
-}
-
-void lw_fence_built_for(const lw_case *c, const lw_tables *tables, lw_fence *fence) {
-  bool exposed = c->fence.wind_exposure.origin == LW_GIVEN;
-  double known = c->fence.wind_pressure.origin == LW_GIVEN ? c->fence.wind_pressure.si : NAN;
-  fence->height_known = c->fence.height.origin == LW_GIVEN && stands(c) && is_behind(c);
-  fence->exposure_known = exposed || isfinite(known);
+void lw_fence_built_for(const lw_tables *tables, const lw_back_fence *back, lw_fence *fence) {
+  fence->height_known = back->height_m.known;
+  fence->exposure_known = back->wind_kpa.known;
   fence->built_for = (lw_fence_gust){
-      .pressure_kpa = isfinite(known) ? known
-                                      : lw_wind_pressure(tables, exposed ? c->fence.wind_exposure.value
-                                                                         : LW_EXPOSURE_SHELTERED),
-      .height_m = fence->height_known ? c->fence.height.si : lw_known_value(tables, LW_FENCE_OF_LEAST_HEIGHT),
+      .pressure_kpa =
+          back->wind_kpa.known ? back->wind_kpa.value : lw_wind_pressure(tables, LW_EXPOSURE_SHELTERED),
+      .height_m =
+          back->height_m.known ? back->height_m.value : lw_known_value(tables, LW_FENCE_OF_LEAST_HEIGHT),
       .hole_m = fence->bed.hole_m};
 }
 

@@ -7,10 +7,6 @@
 
 static const double ROUNDING = 1e-9;
 
-static double value_or_none(const lw_quantity *q) {
-  return q->origin == LW_ABSENT ? 0.0 : q->si;
-}
-
 /* The load's own level above the base. */
 static double level_of(const lw_site *site, const lw_section *section, double behind_m, double below_m) {
   double rise = fmin(fmax(behind_m, 0.0), site->slope_run_m) * tan(site->slope_rad);
@@ -44,19 +40,24 @@ double lw_influence_reach(const lw_wall *wall) {
   return at_the_wall.move_m;
 }
 
-static bool is_behind(const lw_case_load *load) {
-  bool there = load->kind.origin == LW_GIVEN && load->kind.value != LW_LOAD_NONE;
-  return there && load->kind.value != LW_LOAD_CAP;
+static void add_uniform(const lw_site *site, int number, lw_influence *influence) {
+  lw_number pressure = site->uniform_kpa[number - 1];
+  if (pressure.known)
+    influence->load[influence->count++] =
+        (lw_influence_load){.number = number, .kind = LW_LOAD_UNIFORM, .pressure_kpa = pressure.value};
 }
 
-static lw_influence_load load_of(const lw_case_load *from, int number) {
-  lw_influence_load load = {.number = number, .kind = (lw_load_kind)from->kind.value};
-  bool strip = load.kind == LW_LOAD_STRIP, uniform = load.kind == LW_LOAD_UNIFORM;
-  load.pressure_kpa = strip || uniform ? value_or_none(&from->pressure) : 0.0;
-  load.force = strip || uniform ? 0.0 : value_or_none(&from->force);
-  load.distance_m = uniform ? 0.0 : value_or_none(strip ? &from->near_edge : &from->distance);
-  load.below_m = value_or_none(&from->below_ground);
-  return load;
+static void add_limited(const lw_site *site, int number, lw_influence *influence) {
+  for (int i = 0; i < site->load_count; i++) {
+    const lw_site_load *load = &site->load[i];
+    if (load->number != number || load->kind == LW_LOAD_CAP) continue;
+    influence->load[influence->count++] = (lw_influence_load){.number = number,
+                                                              .kind = load->kind,
+                                                              .pressure_kpa = load->pressure_kpa,
+                                                              .force = load->force,
+                                                              .distance_m = load->near_m,
+                                                              .below_m = load->below_m};
+  }
 }
 
 static double pressure_of(const lw_tables *tables, lw_known_row load) {
@@ -71,13 +72,14 @@ static bool is_heavy(const lw_tables *tables, const lw_influence_load *load) {
   return load->force > 0.0 || load->pressure_kpa > pressure_of(tables, LW_LOAD_OF_GARDEN) + ROUNDING;
 }
 
-void lw_influence_find(const lw_case *c, const lw_tables *tables, const lw_wall *wall,
-                       lw_influence *influence) {
+void lw_influence_find(const lw_wall *wall, const lw_tables *tables, lw_influence *influence) {
   *influence = (lw_influence){.angle_rad = wall->method.influence_rad, .reach_m = lw_influence_reach(wall)};
-  for (int i = 0; i < LW_LOAD_MAX; i++) {
-    if (!is_behind(&c->load[i])) continue;
-    lw_influence_load *load = &influence->load[influence->count++];
-    *load = load_of(&c->load[i], i + 1);
+  for (int number = 1; number <= LW_LOAD_MAX; number++) {
+    add_uniform(&wall->site, number, influence);
+    add_limited(&wall->site, number, influence);
+  }
+  for (int i = 0; i < influence->count; i++) {
+    lw_influence_load *load = &influence->load[i];
     load->heavy = is_heavy(tables, load);
     hold(wall, influence->angle_rad, load);
   }

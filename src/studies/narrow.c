@@ -169,16 +169,11 @@ void lw_narrow_solve(lw_narrow *narrow, const lw_working *working) {
   for (int i = 0; i < LW_NARROW_COUNT; i++) fill_in((lw_narrow_method)i, narrow, &narrow->value[i], working);
 }
 
-static bool is_bed(const lw_case *c) {
-  return c->site.behind.origin != LW_ABSENT && c->site.behind.value == LW_BEHIND_BED;
-}
-
-void lw_narrow_run(const lw_case *c, const lw_wall *wall, const lw_situations *situations,
-                   lw_narrow *narrow) {
+void lw_narrow_run(const lw_wall *wall, const lw_situations *situations, lw_narrow *narrow) {
   const lw_soil *soil = weakest(&wall->site);
   *narrow = (lw_narrow){.shown = false};
-  if (c->building.bed_width.origin != LW_GIVEN || !is_bed(c)) return;
-  narrow->bed_width_m = c->building.bed_width.si;
+  if (wall->bed_width_m <= 0.0) return;
+  narrow->bed_width_m = wall->bed_width_m;
   narrow->height_m = wall->section.height_m - wall->site.soil_below_top_m;
   narrow->friction_rad = soil->friction_rad;
   narrow->unit_weight_kn_per_m3 = soil->unit_weight_kn_per_m3;

@@ -1,8 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "tier.h"
+#include <lowwall/wall.h>
 
 #include <math.h>
 
+#include "beside.h"
+#include "tier.h"
 #include "wind.h"
 
 /* A share is of the weakest soil behind: less friction on the back is the greater push. */
@@ -28,4 +30,5 @@ void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
            c->method.format.origin == LW_ABSENT ? "lowwall" : c->method.format.text);
   lw_tier_build(c, tables, wall);
   lw_slip_cause_build(c, tables, wall);
+  lw_beside_build(c, tables, wall);
 }

@@ -37,7 +37,7 @@ finds() {
 add() { printf "$1\n" >>tree/src/wall/twice.c; }
 
 tree
-for lint in includes functions banned spdx docblock sources words toplevel; do finds $lint ''; done
+for lint in includes case functions banned spdx docblock sources words toplevel; do finds $lint ''; done
 
 add '#include <lowwall/report.h>' && finds includes 'wall is left of report'
 kinds() {
@@ -72,6 +72,13 @@ mutation 'return x;' 'return 3 * x;' && finds mutations 'wall.txt:2: in src/wall
 mutation "$right" 'return 3 * x;' && rm tree/src/wall/twice.c && finds mutations 'twice.c is not there'
 mutation "$right" '' && finds mutations 'wants a file'
 
+tree && mkdir tree/src/slip && echo 'int f(const lw_case_pad *pad);' >tree/src/slip/x.h &&
+    finds case 'src/slip/x.h:1: right of the wall nobody asks what was told: lw_case_pad'
+echo 'double lw_case_x(lw_load_case a); /* lw_case */' >tree/include/lowwall/fence.h
+echo 'int f(lw_load_case load_case, lw_situation lw_cases); /* lw_case */' >tree/src/slip/x.h
+finds case 'include/lowwall/fence.h:1: right of the wall'
+echo 'int lw_wall_build(const lw_case *c);' >>tree/include/lowwall/wall.h
+rm tree/include/lowwall/fence.h && finds case ''
 tree && add '#include <gsl/gsl_math.h>' && finds includes 'GSL is called from base'
 tree && add '#include "../base/x.h"' && finds includes 'neither <lowwall'
 tree && add '#include "base/x.h"' && finds includes ''

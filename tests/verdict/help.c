@@ -90,9 +90,9 @@ void verdict_situations(lw_holds holds, lw_situations *situations) {
 void verdict_wall_build(const lw_tables *tables, lw_holds holds, lw_result *made) {
   made->tables = tables;
   lw_wall_build(&made->given, tables, &made->wall);
-  lw_fence_weigh(&made->given, tables, &made->wall, &made->fence);
+  lw_fence_weigh(&made->wall, tables, &made->fence);
   lw_trench_find(&made->wall, tables, &made->trench);
-  lw_influence_find(&made->given, tables, &made->wall, &made->influence);
+  lw_influence_find(&made->wall, tables, &made->influence);
   verdict_situations(holds, &made->situations);
 }
 
