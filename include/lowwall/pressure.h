@@ -227,7 +227,6 @@ const lw_pressure_routine *lw_pressure_routine_of(lw_pressure_method method);
 
 /** Where its formula for ground of that slope is from: at rest it is another one than for level ground. */
 const char *lw_pressure_source(lw_pressure_method method, double slope_rad);
-#define LW_AT_REST_ON_SLOPE "[EN1997-1 9.5.2]"
 
 /** True when formula and wedge must agree: one cohesionless soil, straight ground well below its friction
  *  angle, uniform load, no water surface within the height or below ground that rises from it, no uniform

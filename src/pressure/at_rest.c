@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "at_rest.h"
+
 #include <math.h>
 
 #include "base/bound.h"
@@ -32,6 +34,10 @@ lw_status lw_at_rest_overconsolidated(lw_overconsolidation rule, double friction
   return LW_OK;
 }
 
+const char *lw_at_rest_source(double slope_rad) {
+  return fabs(slope_rad) > 1e-12 ? "[EN1997-1 9.5.2]" : LW_AT_REST_SOURCE;
+}
+
 static double ratio_of(const lw_layer *layer) {
   return layer->overconsolidation > 0.0 ? layer->overconsolidation : 1.0;
 }
@@ -44,7 +50,7 @@ static const char *formula_of(const lw_plane *plane, const lw_layer *layer) {
 }
 
 static const char *source_of(const lw_plane *plane, const lw_layer *layer) {
-  if (ratio_of(layer) <= 1.0) return lw_pressure_source(LW_PRESSURE_AT_REST, plane->slope_rad);
+  if (ratio_of(layer) <= 1.0) return lw_at_rest_source(plane->slope_rad);
   return plane->overconsolidation == LW_OCR_MAYNE_KULHAWY ? "[MAYNE-KULHAWY1982 unloading]"
                                                           : "[EN1997-1 9.5.2]";
 }

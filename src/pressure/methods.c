@@ -4,6 +4,7 @@
 #include <assert.h>
 #include <math.h>
 
+#include "at_rest.h"
 #include "profile.h"
 
 static const lw_pressure_routine ROUTINES[] = {
@@ -13,7 +14,7 @@ static const lw_pressure_routine ROUTINES[] = {
                              lw_coulomb_thrust},
     [LW_PRESSURE_WEDGE] = {"wedge", "numerical plane wedge, thrust on the back", "[COULOMB1776 wedge]",
                            lw_wedge_as_thrust},
-    [LW_PRESSURE_AT_REST] = {"at rest", "at rest, thrust on a vertical plane", "[JAKY1944 1 - sin phi]",
+    [LW_PRESSURE_AT_REST] = {"at rest", "at rest, thrust on a vertical plane", LW_AT_REST_SOURCE,
                              lw_at_rest_thrust},
 };
 
@@ -23,8 +24,8 @@ const lw_pressure_routine *lw_pressure_routine_of(lw_pressure_method method) {
 }
 
 const char *lw_pressure_source(lw_pressure_method method, double slope_rad) {
-  bool slope = method == LW_PRESSURE_AT_REST && fabs(slope_rad) > 1e-12;
-  return slope ? LW_AT_REST_ON_SLOPE : lw_pressure_routine_of(method)->source;
+  return method == LW_PRESSURE_AT_REST ? lw_at_rest_source(slope_rad)
+                                       : lw_pressure_routine_of(method)->source;
 }
 
 static bool is_level(const lw_plane *plane) {

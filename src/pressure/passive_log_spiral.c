@@ -4,7 +4,7 @@
 #include <math.h>
 
 #include "base/bound.h"
-#include "coulomb_write.h"
+#include "coulomb.h"
 
 /* A body above a logarithmic spiral through the foot. Whatever the soil does along the spiral, its reaction
  * passes through the pole, so moments about the pole give the thrust. Axes at the foot, x into the soil, y

@@ -6,7 +6,7 @@
 #include <math.h>
 
 #include "base/bound.h"
-#include "coulomb_write.h"
+#include "coulomb.h"
 #include "profile.h"
 
 /* Seepage to an upright drain by the series of Laplace's equation in a half-strip. */

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#ifndef LOWWALL_PRESSURE_COULOMB_WRITE_H
-#define LOWWALL_PRESSURE_COULOMB_WRITE_H
+#ifndef LOWWALL_PRESSURE_COULOMB_H
+#define LOWWALL_PRESSURE_COULOMB_H
 
 #include <lowwall/pressure.h>
 
