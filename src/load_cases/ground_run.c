@@ -3,8 +3,10 @@
 
 #include <math.h>
 
+#include "kept.h"
 #include "kinds.h"
 #include "load_case.h"
+#include "standards/format_factors.h"
 
 /* The checks of the ground as a whole, in every situation that they are looked at in, under every set. */
 
@@ -30,35 +32,55 @@ static double falls_short(const lw_situations *all, lw_detail detail) {
   return governing.holds == LW_FALLS_SHORT && governing.ratio.known ? governing.ratio.value : INFINITY;
 }
 
-static void check_situation(const lw_ground_try *like, const lw_situations *all,
-                            const lw_format_family *family) {
-  const lw_wall *wall = like->context->wall;
+/* Of several sets of factors the gravest answer stays. gives whether it is this one */
+static bool add(const lw_check_context *context, lw_check *check, lw_situation *situation) {
+  check->factored = lw_format_is_partial(context->format, context->load_case->kind);
+  check->made_in = (lw_load_case_name){.set = context->format->any, .people_down = true, .cap_load = true};
+  lw_format_restrain(context->format, check);
+  for (int i = 0; i < situation->check_count; i++) {
+    lw_check old = lw_check_kept(&situation->kept[i]);
+    if (old.kind != check->kind || old.at != check->at) continue;
+    bool graver = lw_check_graver(check, &old);
+    if (graver) lw_check_keep(check, &situation->kept[i]);
+    return graver;
+  }
+  lw_situation_keep(situation, check);
+  return true;
+}
+
+static void take(const lw_check_context *context, lw_ground_check *made, lw_situation *situation) {
+  if (!add(context, &made->check, situation) || !made->searched) return;
+  situation->slip_known = true;
+  situation->slip = made->slip;
+  situation->slip_light = made->light;
+  situation->slip_set = context->format->any;
+}
+
+static void check_situation(const lw_wall *wall, const lw_format_family *family, lw_detail detail,
+                            const lw_situations *all, lw_situation *situation) {
   for (int i = 0; i < family->count; i++) {
     if (!under(family, i)) continue;
-    lw_load_case load_case = lw_slip_load_case(wall, &family->set[i], like->situation);
+    lw_load_case load_case = lw_slip_load_case(wall, &family->set[i], situation);
     lw_check_context context = {wall, &family->set[i], &load_case, NULL};
-    lw_ground_try try = *like;
-    try.context = &context;
     for (int k = 0; k < LW_CHECK_KIND_COUNT; k++) {
       const lw_check_row *row = lw_check_row_of((lw_check_kind)k);
-      lw_check check = {
-          .kind = (lw_check_kind)k, .at = LW_AT_GROUND, .unit = row->about.unit, .counts = true};
       if (!row->make_ground) continue;
-      try.falls_short = falls_short(all, try.detail);
-      row->make_ground(&try, &check);
+      lw_ground_try try = {&context, detail, falls_short(all, detail)};
+      lw_ground_check made;
+      made.searched = false;
+      made.check =
+          (lw_check){.kind = (lw_check_kind)k, .at = LW_AT_GROUND, .unit = row->about.unit, .counts = true};
+      if (row->make_ground(&try, &made)) take(&context, &made, situation);
     }
   }
 }
 
 void lw_ground_run(const lw_wall *wall, const lw_format_family *family, lw_detail detail,
                    lw_situations *situations) {
-  lw_check_context context = {.wall = wall};
-  lw_ground_try try = {.context = &context, .detail = detail};
   if (!wall->section.known || (!lw_slip_looked_for(wall) && wall->bed_slope_rad <= 0.0)) return;
   for (int i = 0; i < situations->count; i++) {
-    try.situation = &situations->situation[i];
-    if (!looked_at(try.situation->name)) continue;
-    if (detail <= LW_DETAIL_VERDICT && !try.situation->decides) continue;
-    check_situation(&try, situations, family);
+    lw_situation *situation = &situations->situation[i];
+    if (!looked_at(situation->name) || (detail <= LW_DETAIL_VERDICT && !situation->decides)) continue;
+    check_situation(wall, family, detail, situations, situation);
   }
 }

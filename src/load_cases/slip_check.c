@@ -9,28 +9,11 @@
 #include "slip/search.h"
 #include "standards/format_factors.h"
 #include "standards/format_ground.h"
-#include "kept.h"
 #include "load_case.h"
 #include "slip/ground.h"
 #include "balance/weigh.h"
 
 /* The check against a slip of wall and ground together, and of a bed down the slope it stands on. */
-
-/* Of several sets of factors the gravest answer stays. True: it is this one. */
-static bool add(const lw_check_context *context, lw_situation *situation, lw_check *check) {
-  check->factored = lw_format_is_partial(context->format, context->load_case->kind);
-  check->made_in = (lw_load_case_name){.set = context->format->any, .people_down = true, .cap_load = true};
-  lw_format_restrain(context->format, check);
-  for (int i = 0; i < situation->check_count; i++) {
-    lw_check old = lw_check_kept(&situation->kept[i]);
-    if (old.kind != check->kind || old.at != check->at) continue;
-    bool graver = lw_check_graver(check, &old);
-    if (graver) lw_check_keep(check, &situation->kept[i]);
-    return graver;
-  }
-  lw_situation_keep(situation, check);
-  return true;
-}
 
 /* Ground that nothing is known to hold has no answer, and refused fill is refused here as well. */
 static lw_reason refused(const lw_wall *wall, const lw_ground *ground) {
@@ -79,12 +62,7 @@ static double enough_for(const lw_ground_try *try) {
 }
 
 /* The worst circle below enough, weights unfavourable or favourable as a whole. gives whether there is one */
-typedef struct worst_slip {
-  lw_slip slip;
-  bool light;
-} worst_slip;
-
-static bool search(const lw_check_context *context, double enough, worst_slip *worst) {
+static bool search(const lw_check_context *context, double enough, lw_ground_check *worst) {
   lw_slip_method by = context->wall->method.slip;
   lw_slip_ground ground;
   lw_slip other;
@@ -107,28 +85,22 @@ bool lw_slip_looked_for(const lw_wall *wall) {
   return wall->slip_cause != LW_SLIP_LEVEL_BED && wall->method.slip != LW_SLIP_NOT;
 }
 
-void lw_check_slip(const lw_ground_try *try, lw_check *check) {
+bool lw_check_slip(const lw_ground_try *try, lw_ground_check *made) {
   const lw_check_context *context = try->context;
-  lw_situation *situation = try->situation;
-  if (!lw_slip_looked_for(context->wall)) return;
-  worst_slip worst;
+  if (!lw_slip_looked_for(context->wall)) return false;
   lw_reason reason = refused(context->wall, &context->load_case->ground);
-  bool searched = reason == LW_REASON_NONE;
-  if (searched) {
-    if (!search(context, enough_for(try), &worst)) return;
-    if (worst.slip.status != LW_OK) reason = worst.slip.reason;
+  made->searched = reason == LW_REASON_NONE;
+  if (made->searched) {
+    if (!search(context, enough_for(try), made)) return false;
+    if (made->slip.status != LW_OK) reason = made->slip.reason;
   }
   if (reason == LW_REASON_NONE) {
-    weigh(context, &worst.slip, check);
+    weigh(context, &made->slip, &made->check);
   } else {
-    lw_check_not_shown(check, reason);
-    check->counts = reason == LW_REASON_ONE_WALL || context->format->row[LW_NEED_SLIP] != NULL;
+    lw_check_not_shown(&made->check, reason);
+    made->check.counts = reason == LW_REASON_ONE_WALL || context->format->row[LW_NEED_SLIP] != NULL;
   }
-  if (!add(context, situation, check) || !searched) return;
-  situation->slip_known = true;
-  situation->slip = worst.slip;
-  situation->slip_light = worst.light;
-  situation->slip_set = context->format->any;
+  return true;
 }
 
 /* A layer of soil on a slope, and the water in it. */
@@ -180,14 +152,14 @@ static void slide(const lw_check_context *context, lw_check *check, const lw_wor
     lw_working_bound(working, &(lw_step){"has", "F fR", NULL, has, "", ""}, bound, 2);
 }
 
-void lw_check_bed(const lw_ground_try *try, lw_check *check) {
+bool lw_check_bed(const lw_ground_try *try, lw_ground_check *made) {
   const lw_wall *wall = try->context->wall;
   const lw_site *site = &wall->site;
   double depth = wall->section.height_m - site->soil_below_top_m;
-  if (wall->bed_slope_rad <= 0.0 || site->backfill_refused || depth <= 0.0) return;
-  check->unit = "kPa";
-  slide(try->context, check, NULL);
-  (void)add(try->context, try->situation, check);
+  if (wall->bed_slope_rad <= 0.0 || site->backfill_refused || depth <= 0.0) return false;
+  made->check.unit = "kPa";
+  slide(try->context, &made->check, NULL);
+  return true;
 }
 
 void lw_situation_bed_write(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,

@@ -9,16 +9,22 @@ typedef struct lw_ground_try {
   const lw_check_context *context;
   lw_detail detail; /* at LW_DETAIL_VERDICT a slip is searched only as far as it may govern */
   double falls_short; /* the ratio of what governs so far, where it falls short; INFINITY: nothing does */
-  lw_situation *situation; /* takes the check, if it is the gravest of its kind there */
 } lw_ground_try;
 
-/* check: begun */
-typedef void (*lw_make_ground_check)(const lw_ground_try *try, lw_check *check);
+typedef struct lw_ground_check {
+  lw_check check; /* begun by who asks for it */
+  bool searched;  /* a slip was, and is there */
+  lw_slip slip;
+  bool light; /* with every weight as it is favourable */
+} lw_ground_check;
+
+/* gives whether there is anything to check */
+typedef bool (*lw_make_ground_check)(const lw_ground_try *try, lw_ground_check *made);
 
 /* A slip of wall and ground together. */
-void lw_check_slip(const lw_ground_try *try, lw_check *check);
+bool lw_check_slip(const lw_ground_try *try, lw_ground_check *made);
 /* A bed sliding down the slope it stands on. */
-void lw_check_bed(const lw_ground_try *try, lw_check *check);
+bool lw_check_bed(const lw_ground_try *try, lw_ground_check *made);
 
 bool lw_slip_looked_for(const lw_wall *wall);
 /* Strengths and water of a situation, as slips take them. */
