@@ -34,7 +34,7 @@ int LLVMFuzzerTestOneInput(const uint8_t *bytes, size_t count) {
   lw_error error = {0};
   c = (lw_case){0};
   for (int i = 0; i < MOST_ITEMS && from.left > 0; i++) put(&from, &c);
-  if (c.method_slip.origin == LW_ABSENT) c.method_slip = (lw_choice){LW_SLIP_NOT, LW_GIVEN, 0, 0};
+  if (c.method.slip.origin == LW_ABSENT) c.method.slip = (lw_choice){LW_SLIP_NOT, LW_GIVEN, 0, 0};
   lw_status status = lw_run(&c, fuzz_tables(), LW_DETAIL_EVERYTHING, &result, &error);
   FUZZ_EXPECT(status == LW_OK || (status == LW_FAULTS && error.text[0] != '\0'));
   if (status != LW_OK) return 0;

@@ -10,7 +10,7 @@ int LLVMFuzzerTestOneInput(const uint8_t *bytes, size_t count) {
   lw_error error = {0};
   faults.count = 0;
   if (lw_sheet_read((const char *)bytes, count, &c, &faults) != LW_OK) return 0;
-  if (c.method_slip.origin == LW_ABSENT) c.method_slip = (lw_choice){LW_SLIP_NOT, LW_GIVEN, 0, 0};
+  if (c.method.slip.origin == LW_ABSENT) c.method.slip = (lw_choice){LW_SLIP_NOT, LW_GIVEN, 0, 0};
   if (lw_run(&c, fuzz_tables(), LW_DETAIL_EVERYTHING, &result, &error) != LW_OK) {
     FUZZ_EXPECT(error.text[0] != '\0');
     return 0;
