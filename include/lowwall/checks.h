@@ -2,13 +2,102 @@
 #ifndef LOWWALL_CHECKS_H
 #define LOWWALL_CHECKS_H
 
+#include <lowwall/tables.h>
 #include <lowwall/ground.h>
-#include <lowwall/check.h>
 #include <lowwall/lateral.h>
 #include <lowwall/pressure.h>
 #include <lowwall/wall.h>
 
 LW_PUBLIC_BEGIN
+
+/* Where on a wall a check is made: on its base, under its pad, in a joint between two courses, under its cap,
+ * or in the ground as a whole. */
+typedef enum lw_at { LW_AT_BASE, LW_AT_PAD, LW_AT_JOINT, LW_AT_CAP, LW_AT_GROUND } lw_at;
+enum { LW_AT_COUNT = LW_AT_GROUND + 1 };
+
+/* The kinds of check, in the order in which a place has them, and where each is made: that sizes all lists of
+ * checks. The rest of each row stands in src/load_cases/kinds.c. */
+#define LW_CHECK_KINDS(X) /* base pad joint cap ground */ \
+  X(SLIDING, 1, 1, 1, 1, 1) \
+  X(OVERTURNING, 1, 0, 0, 0, 0) \
+  X(TILTING, 0, 0, 1, 1, 0) \
+  X(COMPRESSION, 1, 0, 1, 0, 0) \
+  X(BEARING, 1, 1, 0, 0, 0) \
+  X(KEY, 0, 0, 1, 0, 0) \
+  X(SLIP, 0, 0, 0, 0, 1)
+
+typedef enum lw_check_kind {
+#define LW_CHECK_NAME(name, base, pad, joint, cap, ground) LW_CHECK_##name,
+  LW_CHECK_KINDS(LW_CHECK_NAME)
+#undef LW_CHECK_NAME
+} lw_check_kind;
+
+#define LW_CHECK_ONE(name, base, pad, joint, cap, ground) +1
+#define LW_CHECK_OF_A_JOINT(name, base, pad, joint, cap, ground) +(joint)
+#define LW_CHECK_OF_ANOTHER(name, base, pad, joint, cap, ground) +(base) + (pad) + (cap) + (ground)
+enum {
+  LW_CHECK_KIND_COUNT = 0 LW_CHECK_KINDS(LW_CHECK_ONE),
+  LW_CHECK_OF_JOINT_MAX = 0 LW_CHECK_KINDS(LW_CHECK_OF_A_JOINT),
+  LW_CHECK_OF_OTHERS_MAX = 0 LW_CHECK_KINDS(LW_CHECK_OF_ANOTHER)
+};
+#undef LW_CHECK_ONE
+#undef LW_CHECK_OF_A_JOINT
+#undef LW_CHECK_OF_ANOTHER
+
+/** Its word in keys and on the command line. */
+const char *lw_check_slug(lw_check_kind kind);
+
+/* One check, whole and as a result keeps it. */
+
+typedef enum lw_holds { LW_HOLDS, LW_FALLS_SHORT, LW_CANNOT_SHOW } lw_holds;
+
+/* In which of its situation's load cases a check was made: enough to make that load case again. */
+typedef struct lw_load_case_name {
+  const lw_format_row *set;  /* a row of the set of factors; NULL: it has none */
+  signed char way;           /* of an earthquake, from 0 */
+  signed char leaning;       /* which factors on what acts, of those the set has, from 0 */
+  bool people_down;          /* the downward part of people is there */
+  bool cap_load;             /* the weight of loads of kind cap is on; their push always is */
+  double divided_by;         /* every strength, where a factor on all of them is searched; 0: it is not */
+} lw_load_case_name;
+
+/* One failure mode at one place: has = resistance / demand, needs = the has required, ratio = has / needs. */
+typedef struct lw_check {
+  lw_check_kind kind;
+  lw_at at;
+  int joint;               /* 1 is the lowest; 0 elsewhere */
+  lw_number demand, resistance, has, needs, ratio;
+  const char *unit;        /* of demand and resistance */
+  lw_holds holds;
+  lw_reason reason;        /* whenever something is missing */
+  bool counts;             /* false: printed, but no requirement or not checked (relies on its bond) */
+  bool factored;           /* demand and resistance are design values: partial factors are in them */
+  const lw_format_row *by; /* format and clause of needs; NULL when none */
+  lw_load_case_name made_in;
+} lw_check;
+
+/* What a kept check knows, and is. */
+enum {
+  LW_KEPT_DEMAND = 1, LW_KEPT_RESISTANCE = 2, LW_KEPT_HAS = 4, LW_KEPT_NEEDS = 8, LW_KEPT_RATIO = 16,
+  LW_KEPT_COUNTS = 32, LW_KEPT_FACTORED = 64,
+  LW_KEPT_ASKED = 128          /* its row is that of the need */
+};
+/* Which loads are there, and by what every strength is divided: by 1, by what the check has, or not. */
+enum { LW_KEPT_PEOPLE_DOWN = 1, LW_KEPT_CAP_LOAD = 2, LW_KEPT_FULL_STRENGTH = 4, LW_KEPT_BY_HAS = 8 };
+
+/* A check as a result keeps it, a third as large: lw_check_kept has it whole again. */
+typedef struct lw_kept_check {
+  double demand, resistance, has, needs;
+  const lw_format_row *row;    /* of the need; where nothing is asked, of the set; NULL: it has none */
+  uint8_t kind, at, joint, holds, reason;
+  uint8_t marks;               /* LW_KEPT_ ... */
+  uint8_t way_and_leaning;     /* of the load case: leaning, and 32 times the way */
+  uint8_t loads;               /* of it: LW_KEPT_PEOPLE_DOWN ... */
+} lw_kept_check;
+
+/** A check as its situation keeps it, whole again.
+ *  gives all of it but the row that names its set of factors, which may be another of the same set */
+lw_check lw_check_kept(const lw_kept_check *kept);
 
 /* What acts on a wall or on the courses above a joint. */
 typedef enum lw_force_kind {
@@ -188,26 +277,6 @@ typedef struct lw_situations {
   lw_situation situation[LW_SITUATION_COUNT];
 } lw_situations;
 
-/** The width, or of blocks that taper the area, on which adhesion holds.
- *  gives m: what is in compression, or the effective width once where the pressure is even over that (and so
- *        under a pad, whose contact is as wide as its spread); 0 where the resultant is outside
- *  from  [EN1997-1 6.5.3], [DAS-PFE example 8.1] */
-double lw_contact_held(const lw_method *method, const lw_contact *contact);
-
-/** One more check of a situation: kept, and not whole yet.
- *  in    check   at most LW_CHECK_MAX of a situation */
-void lw_situation_keep(lw_situation *situation, const lw_check *check);
-/** The checks that a situation keeps, whole: fills situation->check. */
-void lw_situation_read_out(lw_situation *situation);
-
-/** True where the program itself went wrong: a value is no number, soil has no push, or formula and wedge
- *  disagree. No verdict survives such a check, in whichever situation it stands. */
-bool lw_check_faulty(const lw_check *check);
-
-/** True when a is graver than b, by what a reader should see first: a fault of the program, what falls short,
- *  then what cannot be shown, then the lesser ratio; where nothing is asked, or of two checks of a kind that
- *  tip, the lesser has; what does not count comes last. */
-bool lw_check_graver(const lw_check *a, const lw_check *b);
 /** What a check is called when one speaks to people: "sliding on its base", "pressed share, joint 1". */
 void lw_check_words(const lw_check *check, char *out, size_t size);
 /** "as built", "outlet blocked", "people sitting" */
@@ -218,83 +287,13 @@ const char *lw_situation_slug(lw_situation_name name);
 const char *lw_situation_sentence(lw_situation_name name);
 const char *lw_situation_kind_slug(lw_situation_kind kind);   /* usual · unusual · extreme · what-if */
 
-/** Run every situation on a wall.
- *  in    wall      as lw_wall_build made it
- *        tables    in effect
- *        detail    below LW_DETAIL_EVERYTHING no stage and no joint of a situation is filled in
- *  out   situations   each with its checks; a check that cannot be shown says why */
-void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_detail detail,
-                       lw_situations *situations);
-
-/** The steps to the push on the base in each situation that was run.
- *  in    situations   of lw_situations_run at LW_DETAIL_EVERYTHING
- *        working      takes the steps */
-void lw_situations_tell(const lw_wall *wall, const lw_tables *tables, const lw_situations *situations,
-                        const lw_working *working);
-
 /** The stage of one joint in full (for the working): as lw_situation.base is of the base. */
 void lw_situation_joint(const lw_wall *wall, const lw_situation *situation, int joint, lw_stage *stage);
-
-/** The steps from the sums of one contact to its resultant and pressures, in the load case that is shown.
- *  in    at, joint   base, pad, joint (1 is the lowest) or cap, which the wall has
- *        working     takes them */
-void lw_situation_tell(const lw_wall *wall, const lw_situation *situation, lw_at at, int joint,
-                       const lw_working *working);
-
-/** Passive resistance of the ground in front, as far as the method counts it: its level part, less the
- *  friction under base or pad that is lost where it turns up and lifts the wall.
- *  in    ground    of the load case
- *        below_m   below the base: the pad's thickness under the pad, else 0   m   0 or more
- *        working   its steps; NULL allowed
- *  gives kN/m, the share included; 0 when none is counted, or where it has no answer
- *  from  [RANKINE1857 level ground]; [COULOMB1776 general form] */
-double lw_passive_resistance(const lw_wall *wall, const lw_ground *ground, double below_m,
-                             const lw_working *working);
-
-/** The ground as it is given: strengths of the sheet, the water that is usual, nothing shaken or dug. */
-void lw_ground_own(const lw_wall *wall, lw_ground *ground);
-
-/** The load case that a check was made in.
- *  in    situation   that the check stands in
- *        check       for its name of a load case */
-void lw_load_case_of(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
-                     const lw_check *check, lw_load_case *load_case);
-
-/* What a check rests on. */
-typedef struct lw_basis {
-  const lw_wall *wall;
-  lw_load_case load_case;
-  lw_stage stage;
-  double on_friction;  /* tan φ and every friction were multiplied by this */
-  double on_push;      /* and the strength of the soil that pushes by this as well */
-  double wedges;       /* the factor of sliding that divides every strength, in on_friction too; 0: none */
-  double on_sliding, on_passive;               /* and resistances by these */
-  double friction;      /* of the contact, tan of the angle to design with */
-  double bond_kn_per_m; /* adhesion of what is in contact, shear of a joint, for its key the strength */
-  double ground_holds_kn_per_m;                /* from sliding at most, passive apart; INFINITY: no limit */
-} lw_basis;
-
-/** Load case and stage of a check, made again: a situation keeps only the stage that governs.
- *  in    check   one of the situation's, slip excepted
- *  gives false where the check has no numbers; out is then not to be used */
-bool lw_check_basis(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
-                    const lw_check *check, lw_basis *out);
-
-/** The steps of a check, written by the function that makes it.
- *  in    basis     of the check, by lw_check_basis
- *        working   takes them; the last has the symbol "has" */
-void lw_check_tell(const lw_basis *basis, const lw_tables *tables, const lw_check *check,
-                   const lw_working *working);
 
 /** The strip footing that bearing by theory takes the base or the underside of the pad for, by the format's
  *  strengths; for the working, and for calling a bearing routine with.
  *  in    at   LW_AT_BASE, or LW_AT_PAD where there is one */
 lw_strip lw_situation_strip(const lw_wall *wall, const lw_situation *situation, lw_at at);
-
-/** How a bed's slide down the slope that it stands on was found.
- *  in    situation   as run; nothing is written where it has no such check */
-void lw_situation_bed_write(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
-                            const lw_working *working);
 
 /** The cross-section that a slip is looked for in, water as in the situation, strengths by the format's.
  *  in    situation   for its water and kind
@@ -304,14 +303,6 @@ void lw_situation_bed_write(const lw_wall *wall, const lw_tables *tables, const 
  *        2 An upper wall is a step of the ground behind, as heavy as the heavier of it and its soil. */
 void lw_situation_slip_ground(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
                               lw_slip_ground *ground);
-
-/** The check that governs, among those that count in the situations that decide: the least ratio of those
- *  that fall short; if none does, one that cannot be shown; else the least ratio. False: nothing counts. */
-bool lw_situations_governing(const lw_situations *situations, int *situation, int *check);
-
-/** Over the deciding situations: what the governing check says; where none governs LW_HOLDS, or
- *  LW_CANNOT_SHOW when the format asks for nothing at all. */
-lw_holds lw_situations_stand(const lw_situations *situations);
 
 LW_PUBLIC_END
 

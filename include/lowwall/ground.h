@@ -2,8 +2,7 @@
 #ifndef LOWWALL_GROUND_H
 #define LOWWALL_GROUND_H
 
-#include <lowwall/site.h>
-#include <lowwall/section.h>
+#include <lowwall/wall.h>
 
 LW_PUBLIC_BEGIN
 

@@ -7,12 +7,10 @@
 #include <lowwall/tables.h>
 #include <lowwall/case.h>
 #include <lowwall/sheet.h>
-#include <lowwall/site.h>
-#include <lowwall/section.h>
+#include <lowwall/wall.h>
 #include <lowwall/pressure.h>
 #include <lowwall/lateral.h>
 #include <lowwall/ground.h>
-#include <lowwall/check_kinds.h>
 #include <lowwall/checks.h>
 #include <lowwall/building.h>
 #include <lowwall/narrow.h>

@@ -2,8 +2,7 @@
 #ifndef LOWWALL_PRESSURE_H
 #define LOWWALL_PRESSURE_H
 
-#include <lowwall/section.h>
-#include <lowwall/site.h>
+#include <lowwall/wall.h>
 
 LW_PUBLIC_BEGIN
 

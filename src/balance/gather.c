@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/extremes.h"
+#include "wall/measure.h"
 #include "forces.h"
 #include "inertia.h"
 #include "outline_water.h"

@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ground.h"
+
 #include <lowwall/checks.h>
 
 void lw_ground_own(const lw_wall *wall, lw_ground *ground) {

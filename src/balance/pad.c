@@ -3,10 +3,12 @@
 
 #include <math.h>
 
+#include "soil/site.h"
 #include "contact.h"
 #include "forces.h"
 #include "gather.h"
 #include "inertia.h"
+#include "passive.h"
 #include "stage.h"
 #include "taper.h"
 

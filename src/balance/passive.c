@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "passive.h"
+
 #include <lowwall/pressure.h>
 
 #include <math.h>

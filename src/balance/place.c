@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "place.h"
 
+#include "soil/site.h"
+#include "wall/courses.h"
 #include "pad.h"
 #include "stage.h"
 

@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/extremes.h"
+#include "wall/polygon.h"
 #include "forces.h"
 
 /* Soil that stands on heel, steps or a battered back, in front of the plane that the thrust acts on. It is

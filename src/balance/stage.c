@@ -9,6 +9,7 @@
 #include "pressure/methods.h"
 #include "contact.h"
 #include "gather.h"
+#include "passive.h"
 
 void lw_stage_start(const lw_push *push, lw_stage *stage) {
   stage->status = push->status;

@@ -36,4 +36,13 @@ void lw_check_tell_has(const lw_check *check, const char *formula, const lw_work
 /* A check that has no answer, and why. */
 void lw_check_not_shown(lw_check *check, lw_reason reason);
 
+/** True where the program itself went wrong: a value is no number, soil has no push, or formula and wedge
+ *  disagree. No verdict survives such a check, in whichever situation it stands. */
+bool lw_check_faulty(const lw_check *check);
+
+/** True when a is graver than b, by what a reader should see first: a fault of the program, what falls short,
+ *  then what cannot be shown, then the lesser ratio; where nothing is asked, or of two checks of a kind that
+ *  tip, the lesser has; what does not count comes last. */
+bool lw_check_graver(const lw_check *a, const lw_check *b);
+
 #endif

@@ -3,13 +3,19 @@
 
 #include <math.h>
 
+#include "balance/ground.h"
+#include "balance/passive.h"
 #include "base/extremes.h"
+#include "soil/site.h"
 #include "standards/format_factors.h"
 #include "soil/strength.h"
 
 /* Sliding on a contact: friction and what is bonded against the push. */
 
-double lw_contact_held(const lw_method *method, const lw_contact *contact) {
+/* The width, or of blocks that taper the area, on which adhesion holds: what is in compression, or the
+ * effective width once where the pressure is even over that (and so under a pad, whose contact is as wide as
+ * its spread); 0 where the resultant is outside [EN1997-1 6.5.3], [DAS-PFE example 8.1]. */
+static double held_m(const lw_method *method, const lw_contact *contact) {
   if (!contact->inside) return 0.0;
   if (method->base_pressure == LW_BASE_EFFECTIVE) return contact->effective_width_m;
   return contact->area_m2 * contact->share_in_compression;
@@ -30,7 +36,7 @@ static double unlimited(const grip *g) {
 double lw_sliding_bond(const lw_method *method, const lw_strengths *design, const lw_contact *contact,
                        lw_at at) {
   if (at == LW_AT_BASE || at == LW_AT_PAD)
-    return design->base_adhesion_kpa * lw_contact_held(method, contact);
+    return design->base_adhesion_kpa * held_m(method, contact);
   return at == LW_AT_JOINT && contact->vertical_kn_per_m > 0.0 ? design->joint_shear_kn_per_m : 0.0;
 }
 

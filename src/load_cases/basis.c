@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "basis.h"
+
 #include <math.h>
 
 #include "standards/format_factors.h"
@@ -7,6 +9,7 @@
 #include "balance/place.h"
 #include "checks/sliding.h"
 #include "balance/stage.h"
+#include "load_case.h"
 
 /* What a check rests on, made again from the load case that it keeps. */
 

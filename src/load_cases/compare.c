@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "balance/ground.h"
 #include "pressure/back_plane.h"
 #include "pressure/elastic_push.h"
 #include "pressure/methods.h"

@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "governing.h"
+
 #include "balance/weigh.h"
 
 /* Which check of all situations governs, and what it says. */

@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "governing.h"
 #include "kept.h"
 #include "kinds.h"
 #include "load_case.h"

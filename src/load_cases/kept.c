@@ -4,6 +4,8 @@
 #include <assert.h>
 #include <math.h>
 
+#include "kinds.h"
+
 /* Checks as a result keeps them. A wall of many courses has hundreds: what follows from the rest, as the
  * ratio, the unit and the factor that divides every strength, is not kept. */
 

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "load_case.h"
 
+#include "balance/ground.h"
+#include "soil/site.h"
 #include "standards/format_factors.h"
 #include "trench.h"
 #include "wind.h"

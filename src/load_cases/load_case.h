@@ -22,4 +22,10 @@ void lw_load_case_mobilized(const lw_wall *wall, const lw_format *format, lw_loa
 enum { LW_WAYS = 4 };
 int lw_load_case_ways(const lw_wall *wall, const lw_situation *situation, lw_seismic way[LW_WAYS]);
 
+/** The load case that a check was made in.
+ *  in    situation   that the check stands in
+ *        check       for its name of a load case */
+void lw_load_case_of(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
+                     const lw_check *check, lw_load_case *load_case);
+
 #endif

@@ -1,5 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "situation.h"
+
 #include "standards/format_factors.h"
+#include "wall/courses.h"
 #include "load_cases.h"
 #include "balance/place.h"
 #include "balance/stage.h"

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <lowwall/water.h>
 
+#include "soil/site.h"
 #include "situation_water.h"
 
 /* Water behind the wall: its way out blocked, and a storm in a bed that cannot drain. */

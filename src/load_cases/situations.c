@@ -1,6 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "situations.h"
+
 #include <assert.h>
 
+#include "kept.h"
 #include "situation_earthquake.h"
 #include "situation_usual.h"
 #include "situation_water.h"

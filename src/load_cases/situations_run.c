@@ -1,7 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "situations_run.h"
 
+#include "balance/weigh.h"
 #include "compare.h"
+#include "kept.h"
 #include "place_run.h"
 #include "balance/stage.h"
 

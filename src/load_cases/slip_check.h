@@ -30,4 +30,9 @@ bool lw_slip_looked_for(const lw_wall *wall);
 /* Strengths and water of a situation, as slips take them. */
 lw_load_case lw_slip_load_case(const lw_wall *wall, const lw_format *format, const lw_situation *situation);
 
+/** How a bed's slide down the slope that it stands on was found.
+ *  in    situation   as run; nothing is written where it has no such check */
+void lw_situation_bed_write(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
+                            const lw_working *working);
+
 #endif

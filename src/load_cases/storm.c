@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "soil/site.h"
+
 void lw_storm_find(const lw_wall *wall, lw_storm *storm) {
   const lw_site *site = &wall->site;
   double floor = wall->section.height_m - wall->section.embedment_m, blocked = lw_site_blocked_depth(site);

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <lowwall/checks.h>
 
+#include "kinds.h"
+
 /* What a check and a situation are called when one speaks to people. */
 
 void lw_check_words(const lw_check *check, char *out, size_t size) {

@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "lines_solid.h"
 
-#include <lowwall/section.h>
+#include <lowwall/wall.h>
 
+#include "wall/polygon.h"
 #include "plan_area.h"
 #include "take_off.h"
 

@@ -3,9 +3,10 @@
 
 #include <math.h>
 
-#include <lowwall/section.h>
+#include <lowwall/wall.h>
 
 #include "base/print.h"
+#include "wall/section.h"
 #include "laying.h"
 #include "plan_cross.h"
 #include "steps.h"

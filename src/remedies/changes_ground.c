@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "pressure/methods.h"
+#include "soil/site.h"
 #include "changes.h"
 
 #include <math.h>

@@ -1,7 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <lowwall/result.h>
 
+#include "load_cases/situation.h"
+#include "load_cases/situations.h"
 #include "verdict/parts.h"
+#include "wall/wall.h"
 
 /* The first fault, as one sentence. */
 static lw_status contradicted(const lw_faults *faults, lw_error *error) {

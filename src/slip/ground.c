@@ -3,6 +3,9 @@
 
 #include <math.h>
 
+#include "wall/polygon.h"
+#include "wall/section.h"
+
 /* The cross-section through wall and ground that circles are drawn in. */
 
 static const double JUST_M = 1e-3;

@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/site.h>
+#include "method.h"
+
+#include <lowwall/wall.h>
 
 /* An absent choice is its first word, which is the cautious one. */
 static int word_of(const lw_choice *choice) {

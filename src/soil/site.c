@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/site.h>
+#include "site.h"
+
+#include <lowwall/wall.h>
 
 #include <math.h>
 

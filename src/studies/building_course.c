@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "balance/ground.h"
+#include "soil/site.h"
 #include "building_parts.h"
 
 #include <math.h>

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "wall/section.h"
 #include "fence_parts.h"
 
 #include <math.h>

@@ -4,6 +4,8 @@
 #include <math.h>
 #include <string.h>
 
+#include "load_cases/governing.h"
+#include "load_cases/situations.h"
 #include "standards/format.h"
 
 /* The wall under every set of factors, side by side. */

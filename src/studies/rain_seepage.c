@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "balance/ground.h"
 #include "pressure/back_plane.h"
 
 /* Does the drain stand on the plane of the push, at the wall's back or in stone that fills the gap? */

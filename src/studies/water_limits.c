@@ -3,8 +3,10 @@
 
 #include <math.h>
 
+#include "load_cases/basis.h"
 #include "load_cases/situations_run.h"
 #include "balance/weigh.h"
+#include "soil/site.h"
 
 /* How high water may stand behind before each check falls short: one contact at a time, first by a scan of
  * levels that all its checks share, then by a root of ratio - 1 between two of them. */

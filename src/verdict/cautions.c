@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "soil/site.h"
 #include "parts.h"
 
 #include <lowwall/sheet.h>

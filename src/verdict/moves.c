@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
 
+#include "load_cases/kinds.h"
 #include "parts.h"
 
 /* Of checks that fall short the gravest is told: one that says the wall would move before one that only lacks

@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "load_cases/governing.h"
+#include "load_cases/kinds.h"
 #include "parts.h"
 
 static const char HERE[] = "[LOWWALL verdict]";

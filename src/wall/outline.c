@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "polygon.h"
+
 void lw_outline_add(lw_section *section, double x_m, double y_m) {
   int n = section->outline_count;
   if (n > 0) {

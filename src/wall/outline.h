@@ -2,7 +2,7 @@
 #ifndef LOWWALL_WALL_OUTLINE_H
 #define LOWWALL_WALL_OUTLINE_H
 
-#include <lowwall/section.h>
+#include <lowwall/wall.h>
 
 /* Append a corner to the outline unless it stands where the last one does. */
 void lw_outline_add(lw_section *section, double x_m, double y_m);

@@ -2,7 +2,7 @@
 #ifndef LOWWALL_WALL_POLYGON_H
 #define LOWWALL_WALL_POLYGON_H
 
-#include <lowwall/section.h>
+#include <lowwall/wall.h>
 #include <math.h>
 
 typedef struct lw_patch {
@@ -24,5 +24,17 @@ static inline lw_patch lw_patch_of(const lw_corner *corner, int count) {
   double third = fabs(twice) < 1e-300 ? 0.0 : 1.0 / (3.0 * twice);
   return (lw_patch){0.5 * fabs(twice), corner[0].x_m + third * mx, corner[0].y_m + third * my};
 }
+
+/** Area, centroid of a simple polygon. Positive area for either sense of rotation. */
+void lw_polygon_area(const lw_corner *corner, int count, double *area_m2, lw_corner *centroid);
+
+/** The part of a polygon on one side of a level.
+ *  in    corner, count   convex, or at least cut only once by the level
+ *  out   kept            room for count + 1 corners
+ *  gives how many corners are kept */
+int lw_polygon_cut(const lw_corner *corner, int count, double level_m, bool keep_above, lw_corner *kept);
+
+/** The polygon as seen in a mirror standing at its right: x becomes width - x. */
+void lw_polygon_mirror(const lw_corner *corner, int count, double width_m, lw_corner *mirrored);
 
 #endif

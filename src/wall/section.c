@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/section.h>
+#include "section.h"
+
+#include <lowwall/wall.h>
 
 #include <stddef.h>
 #include <string.h>

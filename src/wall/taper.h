@@ -2,7 +2,7 @@
 #ifndef LOWWALL_WALL_TAPER_H
 #define LOWWALL_WALL_TAPER_H
 
-#include <lowwall/section.h>
+#include <lowwall/wall.h>
 
 /* A course of blocks that taper to their rear. What stands in the gaps between them weighs fill_kn_per_m3. */
 void lw_part_taper(lw_part *part, double tail_share, double fill_kn_per_m3);

@@ -1,9 +1,14 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "wall.h"
+
 #include <lowwall/wall.h>
 
 #include <math.h>
 
+#include "soil/method.h"
+#include "soil/site.h"
 #include "beside.h"
+#include "section.h"
 #include "tier.h"
 #include "wind.h"
 

@@ -5,10 +5,15 @@
 #include <stdlib.h>
 
 #include "../sheet/support.h"
+#include "balance/ground.h"
 #include "balance/push_guard.h"
 #include "balance/stage.h"
 #include "balance/weigh.h"
 #include "../checks/support.h"
+#include "load_cases/governing.h"
+#include "load_cases/kept.h"
+#include "load_cases/situations.h"
+#include "wall/wall.h"
 
 /* What no sheet can make, a fault of the program could: a value that is no number, a push of nothing, a wedge
  * that disagrees. No verdict survives one. */

@@ -9,6 +9,8 @@
 #include "checks/overturning.h"
 #include "../checks/random_wall.h"
 #include "../checks/support.h"
+#include "load_cases/situations.h"
+#include "wall/wall.h"
 
 /* What holds a contact, and what does not: adhesion, and a resultant that leaves it on either side. */
 

@@ -7,6 +7,8 @@
 #include "../sheet/support.h"
 #include "../checks/random_wall.h"
 #include "../checks/support.h"
+#include "load_cases/basis.h"
+#include "soil/site.h"
 
 /* Ground in front that resists along a rough face turns up, and lifts the wall: what that costs in friction
  * is worked out here from the coefficient's formula, under every set of factors. */

@@ -5,10 +5,13 @@
 #include <stdlib.h>
 
 #include "../sheet/support.h"
+#include "balance/ground.h"
 #include "balance/push.h"
 #include "balance/soil_on_wall.h"
 #include "../checks/random_wall.h"
 #include "../checks/support.h"
+#include "wall/courses.h"
+#include "wall/wall.h"
 
 /* Soil that stands on the wall lies in front of the plane that is printed, below the ground and above the
  * wall: counted here by many thin columns, whatever cuts it. */

@@ -1,12 +1,14 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <criterion/criterion.h>
-#include <lowwall/section.h>
+#include <lowwall/wall.h>
 #include <math.h>
 #include <stdlib.h>
 
 #include "../sheet/support.h"
 #include "../checks/random_wall.h"
 #include "../checks/support.h"
+#include "wall/courses.h"
+#include "wall/section.h"
 
 /* Blocks that taper, beside sums over their plan that are made here: block by block of one module of the run,
  * the upper course laid over the lower one by half a block. */

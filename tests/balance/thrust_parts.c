@@ -5,8 +5,10 @@
 #include <stdlib.h>
 
 #include "../sheet/support.h"
+#include "soil/site.h"
 #include "standards/format_factors.h"
 #include "load_cases/load_case.h"
+#include "wall/wall.h"
 #include "contacts.h"
 #include "../checks/random_wall.h"
 #include "../checks/support.h"

@@ -5,6 +5,8 @@
 #include <stdlib.h>
 
 #include "../sheet/support.h"
+#include "balance/ground.h"
+#include "wall/wall.h"
 #include "contacts.h"
 #include "../checks/random_wall.h"
 #include "../checks/support.h"

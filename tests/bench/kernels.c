@@ -7,6 +7,7 @@
 #include "checks/compression.h"
 #include "checks/overturning.h"
 #include "checks/sliding.h"
+#include "load_cases/situations.h"
 #include "pressure/wedge_scale.h"
 
 #include <math.h>

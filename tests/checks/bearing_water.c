@@ -4,8 +4,10 @@
 #include <stdlib.h>
 
 #include "../sheet/support.h"
+#include "balance/ground.h"
 #include "checks/bearing.h"
 #include "../balance/contacts.h"
+#include "wall/wall.h"
 #include "random_wall.h"
 #include "support.h"
 

@@ -4,6 +4,7 @@
 #include <stdlib.h>
 
 #include "../sheet/support.h"
+#include "wall/wall.h"
 #include "random_wall.h"
 #include "support.h"
 

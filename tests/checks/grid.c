@@ -5,6 +5,7 @@
 #include <stdlib.h>
 
 #include "../sheet/support.h"
+#include "soil/site.h"
 #include "random_wall.h"
 #include "support.h"
 

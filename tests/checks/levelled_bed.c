@@ -6,6 +6,8 @@
 #include <string.h>
 
 #include "../sheet/support.h"
+#include "soil/site.h"
+#include "wall/wall.h"
 #include "random_wall.h"
 #include "support.h"
 

@@ -5,6 +5,9 @@
 #include <stdlib.h>
 
 #include "../sheet/support.h"
+#include "balance/weigh.h"
+#include "load_cases/situations.h"
+#include "wall/wall.h"
 #include "random_wall.h"
 #include "support.h"
 

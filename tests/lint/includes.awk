@@ -9,10 +9,9 @@ BEGIN {
   belongs("base", "base")
   belongs("known tables", "tables")
   belongs("case sheet", "sheet")
-  belongs("site", "soil")
-  belongs("section wall", "wall")
+  belongs("wall", "soil") # what a site, a section and the wall on its site are
   belongs("pressure lateral ground", "pressure")
-  belongs("check check_kinds checks", "standards") # what a load case, a force, a contact and a check are
+  belongs("checks", "standards") # what a load case, a force, a contact and a check are
   belongs("trench water", "load_cases")
   belongs("fence building narrow formats influence", "studies")
   belongs("result verdict", "verdict")

@@ -2,12 +2,12 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # A kind of check has what DEVELOPERS.md says of adding one, and no other file keeps a list of kinds.
 set -u
-names=include/lowwall/check_kinds.h
+names=include/lowwall/checks.h
 table=src/load_cases/kinds.c
 walls=tests/load_cases/kinds.c
 [ -f "$names" ] || exit 0
 [ -f "$table" ] || { echo "$table is not there"; exit 0; }
-for name in $(sed -n 's/^ *X(\([A-Z_]*\),.*/\1/p' "$names"); do
+for name in $(sed -n '/define LW_CHECK_KINDS/,/^$/ s/^ *X(\([A-Z_]*\),.*/\1/p' "$names"); do
     for file in "$table" "$walls"; do
         grep -q "\[LW_CHECK_$name\] =" "$file" || echo "$file: no row of $name"
     done

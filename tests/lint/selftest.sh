@@ -43,18 +43,18 @@ add '#include <lowwall/report.h>' && finds includes 'wall is left of report'
 kinds() {
     tree
     mkdir -p tree/src/checks tree/src/load_cases tree/tests/load_cases
-    printf '  X(SLIDING, 1, 1)\n' >tree/include/lowwall/check_kinds.h
+    printf '#define LW_CHECK_KINDS(X)\n  X(SLIDING, 1, 1)\n' >tree/include/lowwall/checks.h
     printf '[LW_CHECK_SLIDING] = {.theory = "Sliding", .make = lw_check_sliding}\n' \
         >tree/src/load_cases/kinds.c
     printf 'lw_check lw_check_sliding(int x) {\n' >tree/src/checks/sliding.c
     printf '[LW_CHECK_SLIDING] = {1}\n' >tree/tests/load_cases/kinds.c
     printf '## Sliding\n' >tree/docs/theory.md
-    for file in include/lowwall/check_kinds.h src/load_cases/kinds.c tests/load_cases/kinds.c src/checks/ \
+    for file in include/lowwall/checks.h src/load_cases/kinds.c tests/load_cases/kinds.c src/checks/ \
         docs/theory.md docs/results.md tables/formats.csv; do printf '\140%s\140\n' "$file"; done |
         sed '1s/^/- **A check**: /; $s/$/\n- **A form**/' >>tree/DEVELOPERS.md
 }
 kinds && finds kinds ''
-kinds && echo '  X(KEY, 0, 1)' >>tree/include/lowwall/check_kinds.h && finds kinds 'kinds.c: no row of KEY'
+kinds && echo '  X(KEY, 0, 1)' >>tree/include/lowwall/checks.h && finds kinds 'kinds.c: no row of KEY'
 kinds && echo 'int x;' >tree/src/checks/sliding.c && finds kinds 'no file has lw_check_sliding'
 kinds && echo '## Other' >tree/docs/theory.md && finds kinds 'no heading Sliding'
 kinds && add '  case LW_CHECK_SLIDING: return 1;' && finds kinds 'twice.c: a list of the kinds'

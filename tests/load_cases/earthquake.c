@@ -6,6 +6,7 @@
 #include <lowwall/pressure.h>
 
 #include "../checks/support.h"
+#include "load_cases/kinds.h"
 
 /* A wall in an earthquake: the situation, its forces and its balance. */
 

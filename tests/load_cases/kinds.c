@@ -8,6 +8,7 @@
 
 #include "../sheet/support.h"
 #include "../checks/support.h"
+#include "load_cases/kinds.h"
 
 /* The table of check kinds: each row is whole, documented, and met on walls. */
 

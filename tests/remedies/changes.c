@@ -6,6 +6,7 @@
 
 #include "../verdict/help.h"
 #include "remedies/changes.h"
+#include "soil/site.h"
 
 /* A wall run as it is, and a case to be changed. */
 static lw_result *start(const char *changes, lw_case *c) {

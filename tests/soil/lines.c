@@ -2,10 +2,11 @@
 #include <criterion/criterion.h>
 
 #include <lowwall/pressure.h>
-#include <lowwall/site.h>
+#include <lowwall/wall.h>
 #include <math.h>
 
 #include "pressure/methods.h"
+#include "soil/site.h"
 
 /* Lines from the foot of a wall up and back into the ground. */
 

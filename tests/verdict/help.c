@@ -7,6 +7,9 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "load_cases/kept.h"
+#include "wall/wall.h"
+
 static const char clear_bed[] =
     "item,value\n"
     "site behind,bed\nsite back,wall\nlevel difference,0 mm\nboundary distance,60 m\n"

@@ -1,11 +1,15 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <criterion/criterion.h>
-#include <lowwall/section.h>
+#include <lowwall/wall.h>
 #include <math.h>
 #include <stdio.h>
 
 #include "../checks/random_wall.h"
 #include "../sheet/support.h"
+#include "wall/courses.h"
+#include "wall/measure.h"
+#include "wall/polygon.h"
+#include "wall/section.h"
 
 /* Areas, weights, moments and outlines of sections, against sums worked out by hand. */
 

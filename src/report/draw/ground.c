@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
+#include "wall/measure.h"
 #include "sketch.h"
 
 /* What the wall stands in: the ground in front and behind, stone, layers and water. */

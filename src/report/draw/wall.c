@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
+#include "wall/section.h"
 #include "sketch.h"
 
 /* The wall itself, cut through: courses with cap and setback, or the polygon; the pad. */

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
+#include "soil/site.h"
 #include "parts.h"
 
 /* The site as it was computed with, in the units of people. */

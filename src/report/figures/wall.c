@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
 
+#include "wall/section.h"
 #include "parts.h"
 
 /* Heights and the section: what is the same in every situation. */

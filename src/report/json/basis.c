@@ -1,4 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "load_cases/basis.h"
+#include "load_cases/kinds.h"
+#include "load_cases/load_case.h"
 #include "contacts.h"
 
 #include <math.h>

@@ -3,6 +3,7 @@
 
 #include "base/print.h"
 #include "report/parts.h"
+#include "soil/site.h"
 #include "blocks.h"
 
 /* Loads, soil, water, the way it was calculated; what it does to neighbours. */

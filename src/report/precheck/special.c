@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "load_cases/kinds.h"
 #include "report/parts.h"
 #include "blocks.h"
 

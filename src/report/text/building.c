@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "balance/weigh.h"
 #include "report/parts.h"
 
 #include <string.h>

@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "balance/weigh.h"
+#include "load_cases/kinds.h"
 #include "pressure/given.h"
 #include "report/parts.h"
 

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "load_cases/situation.h"
 #include "working.h"
 
 #include <string.h>

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "load_cases/slip_check.h"
 #include "report/figures/slip.h"
 
 #include <math.h>

@@ -4,6 +4,8 @@
 #include <math.h>
 #include <stdlib.h>
 
+#include "balance/weigh.h"
+
 /* The working of a whole wall: a student follows it with a pencil. */
 
 static void stage(const lw_page *page, const lw_result *result, const lw_situation *s, const lw_stage *of,

@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "load_cases/basis.h"
+#include "load_cases/kinds.h"
 #include "working.h"
 
 #include <math.h>
