@@ -223,13 +223,13 @@ static void situations(bench *b, int turn) {
 }
 
 static void whole(bench *b, int turn) {
-  b->given.block_depth.si = 0.5 + 1e-7 * turn;
+  b->given.courses.block_depth.si = 0.5 + 1e-7 * turn;
   if (lw_run(&b->given, b->tables, LW_DETAIL_EVERYTHING, b->result, NULL) == LW_OK)
     b->sink += b->result->verdict.exit_status;
 }
 
 static void row(bench *b, int turn) {
-  b->given.block_depth.si = 0.5 + 1e-7 * turn;
+  b->given.courses.block_depth.si = 0.5 + 1e-7 * turn;
   if (lw_run(&b->given, b->tables, LW_DETAIL_VERDICT, b->scratch, NULL) == LW_OK)
     b->sink += b->scratch->verdict.exit_status;
 }
