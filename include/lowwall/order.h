@@ -329,9 +329,10 @@ typedef struct lw_order {
 /** What to order and where to set it out.
  *  in    result   of a case settled by lw_case_settle and lw_case_settle_order
  *  out   order    some 120 KB: keep it static or on the heap
- *  gives LW_OK · LW_FAULTS
+ *        fault    the first reason why there is none; lw_report_plan_fault has its words
+ *  gives LW_OK · LW_FAULTS: a closed plan that does not close, steps that leave no wall, runs too long
  *  note  1 Quantities are for the wall as given; the verdict of the result is not changed by them. */
-lw_status lw_order_make(const lw_result *result, lw_order *order, lw_faults *faults);
+lw_status lw_order_make(const lw_result *result, lw_order *order, lw_plan_fault *fault);
 
 /** What is seen of a row: the layout that the counts were made of, piece by piece.
  *  in    order   of lw_order_make

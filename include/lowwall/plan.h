@@ -41,10 +41,30 @@ typedef struct lw_plan {
   double fall_m;                 /* of the ground in front, beginning to end */
 } lw_plan;
 
-/** The plan of a case settled for an order.
- *  out   plan    unchanged on faults
- *  gives LW_OK · LW_FAULTS: a closed plan that does not close, steps that leave no wall, runs too long */
-lw_status lw_plan_build(const lw_case *c, lw_plan *plan, lw_faults *faults);
+/* Why runs, turns and steps make no plan, or none that blocks can be laid to. */
+typedef enum lw_plan_fault_kind {
+  LW_PLAN_TURNS,        /* a closed plan's make no full turn: angle_rad instead */
+  LW_PLAN_OPEN,         /* no turn closes it */
+  LW_PLAN_APART,        /* a closed plan's end misses its beginning by length_m */
+  LW_PLAN_LAST_TURN,    /* after the last run of a plan with two ends */
+  LW_PLAN_SHORT,        /* less than half a block of a run is left in some course */
+  LW_PLAN_NO_ROOM,      /* for the depth of the blocks */
+  LW_PLAN_CROSSES,      /* a run crosses another */
+  LW_PLAN_LONG,         /* more blocks in a course than there is room for */
+  LW_PLAN_STEP_OUTSIDE, /* beyond the runs */
+  LW_PLAN_STEPS_ROUND,  /* a closed plan does not end at the level where it began */
+  LW_PLAN_STEPS_HIGH,   /* they leave no course somewhere */
+  LW_PLAN_MITRE,        /* leaves less than a share of a block; angle_rad is the most that leaves it */
+  LW_PLAN_ROWS          /* more rows than there is room for */
+} lw_plan_fault_kind;
+
+typedef struct lw_plan_fault {
+  lw_plan_fault_kind kind;
+  int at, other;         /* run or step, from 0 */
+  double angle_rad, length_m, share;   /* of a mitre: length of a block, share that must be left */
+  bool falls;            /* the steps are those of falling ground */
+} lw_plan_fault;
+
 /** How far the face of a course stands behind that of the lowest one. */
 double lw_plan_offset(const lw_plan *plan, int course);
 /** Length of a run's face at an offset towards the soil, corner to corner. */

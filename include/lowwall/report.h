@@ -49,6 +49,12 @@ lw_status lw_report_row_faults_json(const lw_case *c, const lw_faults *faults, l
 /* The two pages made from an order: what to buy, and the pegs with the order of work. */
 typedef enum lw_order_page { LW_PAGE_ORDER, LW_PAGE_PEGS } lw_order_page;
 
+/** What would be right where there is no order, as a fault of the cell that has it.
+ *  in    items    of the case that the order was asked for
+ *        fault    of lw_order_make
+ *  out   faults   one more */
+void lw_report_plan_fault(const lw_case_order *items, const lw_plan_fault *fault, lw_faults *faults);
+
 /** An order as a page, as JSON with the keys of docs/order.md, as CSV. Each begins with the verdict's
  *  headline: quantities are for the wall as given, and no leave to build it.
  *  in    result   the one that the order was made from

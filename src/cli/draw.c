@@ -9,6 +9,7 @@
 
 #include "cli.h"
 #include "one_wall.h"
+#include "order.h"
 #include "output.h"
 
 static const char help[] =
@@ -124,7 +125,7 @@ static int draw_view_of(const draw_asked *asked, lw_one_wall *wall, lw_drawing *
   lw_error error = {0};
   lw_order *order = asked->view != SECTION ? calloc(1, sizeof *order) : NULL;
   lw_status status = asked->view != SECTION && !order ? LW_NO_MEMORY : LW_OK;
-  if (order) status = lw_order_make(&wall->result, order, &wall->faults);
+  if (order) status = lw_order_fill(&wall->result, order, &wall->faults);
   if (status == LW_OK)
     status = order ? draw_order(asked, &wall->result, order, drawing, &error)
                    : lw_draw_section(&wall->result, asked->width_mm, drawing, &error);

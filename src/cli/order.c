@@ -77,11 +77,18 @@ lw_status lw_order_settle(const lw_tables *tables, lw_case *c, lw_faults *faults
   return status == LW_OK ? lw_case_settle_order(tables, c, faults) : status;
 }
 
+lw_status lw_order_fill(const lw_result *result, lw_order *order, lw_faults *faults) {
+  lw_plan_fault fault;
+  lw_status status = lw_order_make(result, order, &fault);
+  if (status != LW_OK) lw_report_plan_fault(&result->given.order, &fault, faults);
+  return status;
+}
+
 static int make(const lw_order_asked *a, lw_one_wall *wall, lw_order *order) {
   lw_text text = {0};
   int ended = lw_wall_run(&a->wall, wall);
   if (ended > 0) return ended - 1;
-  if (lw_order_make(&wall->result, order, &wall->faults) != LW_OK) return lw_cli_print_faults(&wall->faults);
+  if (lw_order_fill(&wall->result, order, &wall->faults) != LW_OK) return lw_cli_print_faults(&wall->faults);
   if (a->csv) lw_report_order_csv_header(a->page, &text);
   if (lw_order_report(a, &wall->result, order, 2, &text) == LW_OK)
     return lw_output_write(a->wall.output, &text, LW_EXIT_DONE);

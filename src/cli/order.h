@@ -16,6 +16,9 @@ typedef struct lw_order_asked {
 /* The wall, then what only an order asks about. */
 lw_status lw_order_settle(const lw_tables *tables, lw_case *c, lw_faults *faults);
 
+/* The order of a wall that was run; a plan that cannot be is one more fault. */
+lw_status lw_order_fill(const lw_result *result, lw_order *order, lw_faults *faults);
+
 /* Append one wall; indent as lw_report_json's. */
 lw_status lw_order_report(const lw_order_asked *asked, const lw_result *result, const lw_order *order,
                           int indent, lw_text *text);

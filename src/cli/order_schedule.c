@@ -64,7 +64,7 @@ static void list_row(void *context, int row, const lw_case *c, const lw_faults *
   if (lw_order_settle(wall->tables, &wall->c, all) == LW_OK && all->count == 0 &&
       lw_run(&wall->c, wall->tables, LW_DETAIL_EVERYTHING, &wall->result, &error) != LW_OK)
     lw_faults_add(all, LW_FAULT_CONTRADICTION, (lw_cell_place){row, 0}, "", "", "%s", error.text);
-  if (all->count == 0) lw_order_make(&wall->result, l->order, all);
+  if (all->count == 0) lw_order_fill(&wall->result, l->order, all);
   if (all->count > 0)
     write_faults(l, &wall->c, all);
   else if (lw_order_report(l->asked, &wall->result, l->order, 0, &l->text) != LW_OK)

@@ -113,11 +113,11 @@ static lw_cap_line line_of(const lw_capping *k, int run) {
   return line;
 }
 
-static lw_capping begin(const lw_laying *laying, const lw_case *c) {
+static lw_capping begin(const lw_laying *laying) {
   const lw_tables *tables = laying->tables;
   return (lw_capping){.laying = laying,
-                      .length_m = c->order.cap_length.si,
-                      .overhang_m = c->courses.cap_overhang.si,
+                      .length_m = laying->items->cap_length.si,
+                      .overhang_m = laying->courses->cap_overhang.si,
                       .point_least_deg = lw_known_value(tables, LW_ORDERING_MITRE_POINT_LEAST),
                       .piece_least_m = lw_known_value(tables, LW_ORDERING_CAP_PIECE_LEAST),
                       .joint_least_m = lw_known_value(tables, LW_ORDERING_CAP_JOINT_LEAST)};
@@ -132,12 +132,11 @@ static void warn_of_joints(const lw_capping *k) {
   }
 }
 
-void lw_order_caps(const lw_laying *laying, const lw_result *result) {
-  const lw_case *c = &result->given;
+void lw_order_caps(const lw_laying *laying) {
   lw_order *order = laying->order;
-  order->has_cap = c->courses.cap_height.origin != LW_ABSENT && c->courses.cap_height.si > 0.0;
+  order->has_cap = laying->cap_m > 0.0;
   if (!order->has_cap) return;
-  lw_capping k = begin(laying, c);
+  lw_capping k = begin(laying);
   order->cap_overhang_m = k.overhang_m;
   order->cap_joint_needs_m = k.joint_least_m;
   order->cap_gap_m = laying->plan->gap_m;

@@ -5,6 +5,6 @@
 #include "laying.h"
 
 /* The caps of all runs, and how they meet at corners. */
-void lw_order_caps(const lw_laying *laying, const lw_result *result);
+void lw_order_caps(const lw_laying *laying);
 
 #endif

@@ -161,8 +161,8 @@ static void saw_stock(lw_order *order, const sawing *what, bool asked, int sawn[
   }
 }
 
-void lw_order_cutting(const lw_laying *laying, const lw_result *result) {
-  const lw_case_order *o = &result->given.order;
+void lw_order_cutting(const lw_laying *laying) {
+  const lw_case_order *o = laying->items;
   lw_order *order = laying->order;
   const double whole_m[3] = {laying->plan->unit_m, laying->plan->unit_m, o->cap_length.si};
   bool asked = o->offcuts.value == LW_YES;

@@ -5,6 +5,6 @@
 #include "laying.h"
 
 /* What each cut piece is sawn from, and what is left of it. */
-void lw_order_cutting(const lw_laying *laying, const lw_result *result);
+void lw_order_cutting(const lw_laying *laying);
 
 #endif

@@ -24,7 +24,7 @@ static double open_dig_reach(const lw_take_off *t) {
 }
 
 /* What is loose, what is carried, and how it comes. */
-static void carrying(const lw_take_off *t, const lw_result *result) {
+static void carrying(const lw_take_off *t) {
   lw_order *order = t->laying->order;
   double blocks = 0.0, loose_kg = 0.0;
   for (int i = 0; i < order->line_count; i++) {
@@ -38,16 +38,16 @@ static void carrying(const lw_take_off *t, const lw_result *result) {
   }
   order->barrows = lw_barrows(t, order->loose_m3, loose_kg);
   order->pallets = (int)lw_pieces_up(blocks / t->o->pallet_mass.si);
-  order->pallet_distance_m = fmax(open_dig_reach(t), result->influence.reach_m);
+  order->pallet_distance_m = fmax(open_dig_reach(t), t->laying->influence_m);
 }
 
-void lw_order_lines(const lw_laying *laying, const lw_result *result) {
-  lw_take_off t = lw_take_off_begin(laying, result);
+void lw_order_lines(const lw_laying *laying) {
+  lw_take_off t = lw_take_off_begin(laying);
   if (laying->plan->solid)
-    lw_lines_solid(&t, &result->wall.section);
+    lw_lines_solid(&t);
   else
     lw_lines_units(&t);
   lw_lines_ground(&t);
   lw_lines_behind(&t);
-  carrying(&t, result);
+  carrying(&t);
 }

@@ -5,6 +5,6 @@
 #include "laying.h"
 
 /* What to buy, dig and carry. */
-void lw_order_lines(const lw_laying *laying, const lw_result *result);
+void lw_order_lines(const lw_laying *laying);
 
 #endif

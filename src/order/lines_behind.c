@@ -3,8 +3,6 @@
 
 #include <math.h>
 
-#include <lowwall/sheet.h>
-
 #include "note.h"
 #include "plan_area.h"
 #include "take_off.h"
@@ -29,8 +27,8 @@ static layer layer_of(const lw_take_off *t, int index, double top_m, double reac
 }
 
 static double level_below_top(const lw_take_off *t, double otherwise_m) {
-  bool given = t->c->ground.soil_below_top.origin == LW_GIVEN;
-  return t->high_m - (given ? t->c->ground.soil_below_top.si : otherwise_m);
+  lw_number given = t->laying->soil_below_top_m;
+  return t->high_m - (given.known ? given.value : otherwise_m);
 }
 
 /* The stone stands to the soil that covers it. */
@@ -122,7 +120,7 @@ static void drain(const lw_take_off *t) {
   l->mass_kg = l->order * lw_known_value(t->tables, LW_ORDERING_STONE_DENSITY);
   lw_line_put(t, &(lw_order_line){.kind = LW_LINE_GEOTEXTILE, .net = stone.cloth_m2},
               &t->o->geotextile_allowance);
-  double outlets = t->c->water.drain_outlets.origin == LW_GIVEN ? t->c->water.drain_outlets.si : 0.0;
+  double outlets = t->laying->outlets;
   if (outlets < 0.5) {
     lw_order_note_add(t->laying->order, &(lw_order_note){.kind = LW_NOTE_NO_OUTLET});
     return;
@@ -137,7 +135,7 @@ static void drain(const lw_take_off *t) {
 static double soil_volume(const lw_take_off *t) {
   const lw_plan *plan = t->laying->plan;
   double top = level_below_top(t, lw_known_value(t->tables, LW_ORDERING_SOIL_BELOW_CAP));
-  double stone = stone_top(t), ground = t->c->wall.embedment.si, volume = 0.0,
+  double stone = stone_top(t), ground = t->laying->embedment_m, volume = 0.0,
          reach = t->part[0].depth_m + t->stone_m;
   for (int i = 0; i < t->rear_count; i++) {
     layer l = layer_of(t, i, top, reach);
@@ -151,14 +149,14 @@ static double soil_volume(const lw_take_off *t) {
 
 static void soil(const lw_take_off *t) {
   const lw_plan *plan = t->laying->plan;
-  bool bed = plan->closed && t->c->site.behind.value == LW_BEHIND_BED;
+  bool bed = plan->closed && t->laying->bed;
   double volume = bed ? soil_volume(t) : 0.0;
   if (!(volume > 0.0)) {
     lw_order_note_add(t->laying->order, &(lw_order_note){.kind = LW_NOTE_NO_SOIL});
     return;
   }
   lw_order_line *l = lw_line_put(t, &(lw_order_line){.kind = LW_LINE_SOIL, .net = volume}, &t->o->settlement);
-  l->mass_kg = l->order * t->c->ground.soil[0].light_unit_weight.si * 1000.0 / 9.80665;
+  l->mass_kg = l->order * t->laying->site->soil[0].light_unit_weight_kn_per_m3 * 1000.0 / 9.80665;
 }
 
 /* The soil's side of the blocks from the underside of the lowest up, with the ledge of deeper ones. */
@@ -180,11 +178,11 @@ static void lining(const lw_take_off *t) {
  * lightest concrete, so that little fill holds the wall down; an order the densest: enough is there. */
 static void fill(const lw_take_off *t) {
   const lw_plan *plan = t->laying->plan;
-  if (plan->solid || t->c->courses.fill_unit_weight.origin == LW_ABSENT) return;
+  const lw_case_courses *courses = t->laying->courses;
+  if (plan->solid || courses->fill_unit_weight.origin == LW_ABSENT) return;
   double concrete = lw_known_value(t->tables, LW_ORDERING_BLOCK_CONCRETE) * 9.80665 / 1000.0;
-  double full = lw_case_mean_share(t->c);
-  double voids = 1.0 - full + full * fmax(0.0, 1.0 - t->c->courses.block_unit_weight.si / concrete),
-         body = 0.0;
+  double full = t->laying->mean_share;
+  double voids = 1.0 - full + full * fmax(0.0, 1.0 - courses->block_unit_weight.si / concrete), body = 0.0;
   for (int n = 0; n < t->part_count; n++)
     for (int i = t->part[n].raised; i < plan->courses; i++)
       body += lw_face_strip(&t->part[n].face, lw_plan_offset(plan, i), t->rear[i].rear_m) * plan->course_m;
@@ -192,7 +190,7 @@ static void fill(const lw_take_off *t) {
   lw_order_line *l = lw_line_put(
       t, &(lw_order_line){.kind = LW_LINE_BLOCK_FILL, .between_tails = full < 1.0, .net = body * voids},
       &t->o->stone_allowance);
-  l->mass_kg = l->order * t->c->courses.fill_unit_weight.si * 1000.0 / 9.80665;
+  l->mass_kg = l->order * courses->fill_unit_weight.si * 1000.0 / 9.80665;
 }
 
 void lw_lines_behind(const lw_take_off *t) {

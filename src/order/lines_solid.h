@@ -5,6 +5,6 @@
 #include "take_off.h"
 
 /* Stone or concrete of a solid wall. */
-void lw_lines_solid(const lw_take_off *t, const lw_section *section);
+void lw_lines_solid(const lw_take_off *t);
 
 #endif

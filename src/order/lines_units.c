@@ -3,14 +3,14 @@
 
 #include <math.h>
 
-#include <lowwall/sheet.h>
-
 #include "take_off.h"
 
 /* Lines of blocks and caps. */
 
-static double mass_of(const lw_case *c, double depth_m) {
-  return c->courses.block_unit_weight.si * 1000.0 / 9.80665 * lw_case_block_m3(c, depth_m);
+static double mass_of(const lw_laying *laying, double depth_m) {
+  const lw_plan *plan = laying->plan;
+  double volume = plan->unit_m * laying->mean_share * depth_m * plan->course_m;
+  return laying->courses->block_unit_weight.si * 1000.0 / 9.80665 * volume;
 }
 
 static bool has_curve(const lw_plan *plan) {
@@ -78,7 +78,7 @@ static void blocks_of(const lw_take_off *t, bool base, double unit_kg) {
   l->order = lw_pieces_up(l->order);
   l->mass_kg = l->order * unit_kg;
   /* A unit made for a corner is square: it has no tail. */
-  double corner_kg = unit_kg / lw_case_mean_share(t->c) * t->laying->corner_unit_m / plan->unit_m;
+  double corner_kg = unit_kg / t->laying->mean_share * t->laying->corner_unit_m / plan->unit_m;
   if (!t->laying->half_cut)
     kind_of(t, base ? LW_LINE_BASE_HALF_BLOCKS : LW_LINE_HALF_BLOCKS, sum.half, unit_kg / 2.0);
   kind_of(t, base ? LW_LINE_BASE_LEFT_CORNERS : LW_LINE_LEFT_CORNERS, sum.left, corner_kg);
@@ -88,8 +88,8 @@ static void blocks_of(const lw_take_off *t, bool base, double unit_kg) {
 
 static void caps_of(const lw_take_off *t, lw_cap_sort *sort) {
   lw_order *order = t->laying->order;
-  double kg_per_m3 = t->c->courses.cap_unit_weight.si * 1000.0 / 9.80665;
-  sort->mass_kg = kg_per_m3 * t->o->cap_length.si * sort->depth_m * t->c->courses.cap_height.si;
+  double kg_per_m3 = t->laying->courses->cap_unit_weight.si * 1000.0 / 9.80665;
+  sort->mass_kg = kg_per_m3 * t->o->cap_length.si * sort->depth_m * t->laying->cap_m;
   order->cap_mass_kg = fmax(order->cap_mass_kg, sort->mass_kg);
   lw_order_line line = {.kind = LW_LINE_CAPS};
   line.cap_depth_m = order->cap_sort_count > 1 ? sort->depth_m : 0.0;
@@ -104,7 +104,7 @@ static void caps(const lw_take_off *t) {
   lw_order *order = t->laying->order;
   if (!order->has_cap) return;
   for (int i = 0; i < order->cap_sort_count; i++) caps_of(t, &order->cap_sort[i]);
-  if (t->c->courses.cap_fixing.value != LW_FIXING_BONDED) return;
+  if (t->laying->courses->cap_fixing.value != LW_FIXING_BONDED) return;
   double bead = t->o->adhesive_bead.si * 0.5;
   lw_line_put(t,
               &(lw_order_line){.kind = LW_LINE_ADHESIVE,
@@ -115,8 +115,8 @@ static void caps(const lw_take_off *t) {
 void lw_lines_units(const lw_take_off *t) {
   lw_order *order = t->laying->order;
   const lw_plan *plan = t->laying->plan;
-  order->unit_mass_kg = mass_of(t->c, plan->depth_m);
-  order->base_unit_mass_kg = plan->base_courses > 0 ? mass_of(t->c, plan->base_depth_m) : 0.0;
+  order->unit_mass_kg = mass_of(t->laying, plan->depth_m);
+  order->base_unit_mass_kg = plan->base_courses > 0 ? mass_of(t->laying, plan->base_depth_m) : 0.0;
   if (plan->base_courses < plan->courses) blocks_of(t, false, order->unit_mass_kg);
   if (plan->base_courses > 0) blocks_of(t, true, order->base_unit_mass_kg);
   caps(t);

@@ -14,6 +14,7 @@
 #include "notes.h"
 #include "pegs.h"
 #include "phases.h"
+#include "plan.h"
 #include "rows.h"
 #include "runs.h"
 #include "stretches.h"
@@ -28,22 +29,56 @@ static void note_nearly_closed(lw_order *order) {
   lw_order_note_add(order, &(lw_order_note){.kind = LW_NOTE_NEARLY_CLOSED, .length_m = apart});
 }
 
+static double if_given(const lw_quantity *q) {
+  return q->origin == LW_GIVEN ? q->si : 0.0;
+}
+
+static double if_present(const lw_quantity *q) {
+  return q->origin != LW_ABSENT ? q->si : 0.0;
+}
+
+/* The one place of an order that asks what was told and what was not. */
+static void ask(const lw_case *c, lw_laying *laying) {
+  bool below = c->ground.soil_below_top.origin == LW_GIVEN;
+  laying->items = &c->order;
+  laying->courses = &c->courses;
+  laying->unit_weight_kn_per_m3 = c->wall.unit_weight.si;
+  laying->embedment_m = c->wall.embedment.si;
+  laying->soil_m = c->wall.embedment.si + c->wall.height.si - c->ground.soil_below_top.si;
+  laying->soil_below_top_m = (lw_number){c->ground.soil_below_top.si, below};
+  laying->cap_m = if_present(&c->courses.cap_height);
+  laying->pad_m = if_given(&c->pad.thickness);
+  laying->pad_wide_m = if_given(&c->pad.width);
+  laying->stone_m = if_given(&c->ground.stone_width);
+  laying->bedding_m = laying->pad_m > 0.0 ? c->order.bedding_thickness.si : 0.0;
+  laying->outlets = if_given(&c->water.drain_outlets);
+  laying->outlet_level_m = if_present(&c->water.outlet_level);
+  laying->bed = c->site.behind.value == LW_BEHIND_BED;
+  laying->mean_share = lw_case_mean_share(c);
+  laying->asked = (lw_corner_unit)c->order.corner_unit.value;
+  laying->corner_unit_m = c->order.corner_length.si;
+  laying->half_cut = c->order.half_unit.value == LW_HALF_CUT;
+  laying->kerf_m = c->order.saw_kerf.si;
+}
+
 static lw_laying begin(const lw_result *result, lw_order *order) {
-  const lw_case *c = &result->given;
-  return (lw_laying){.plan = &order->plan,
-                     .order = order,
-                     .tables = result->tables,
-                     .asked = (lw_corner_unit)c->order.corner_unit.value,
-                     .corner_unit_m = c->order.corner_length.si,
-                     .half_cut = c->order.half_unit.value == LW_HALF_CUT,
-                     .kerf_m = c->order.saw_kerf.si,
-                     .overlap_share = lw_known_value(result->tables, LW_ORDERING_OVERLAP_LEAST),
-                     .mitre_share = lw_known_value(result->tables, LW_ORDERING_MITRE_PIECE_LEAST),
-                     .cut_share = lw_known_value(result->tables, LW_ORDERING_CUT_LEAST)};
+  const lw_building *building = &result->building;
+  lw_laying laying = {.plan = &order->plan,
+                      .order = order,
+                      .tables = result->tables,
+                      .site = &result->wall.site,
+                      .section = &result->wall.section,
+                      .influence_m = result->influence.reach_m,
+                      .overlap_share = lw_known_value(result->tables, LW_ORDERING_OVERLAP_LEAST),
+                      .mitre_share = lw_known_value(result->tables, LW_ORDERING_MITRE_PIECE_LEAST),
+                      .cut_share = lw_known_value(result->tables, LW_ORDERING_CUT_LEAST)};
+  if (building->studied) laying.plant_m = building->stand_off.keep_m;
+  ask(&result->given, &laying);
+  return laying;
 }
 
 /* Nothing is laid block by block: the plan, what it takes, and where it stands. */
-static lw_status make_solid(const lw_laying *laying, const lw_result *result) {
+static lw_status make_solid(const lw_laying *laying) {
   lw_order *order = laying->order;
   const lw_plan *plan = laying->plan;
   lw_stretches_build(laying);
@@ -53,36 +88,35 @@ static lw_status make_solid(const lw_laying *laying, const lw_result *result) {
     *r = (lw_order_run){.run = i, .length_m = plan->run[i].length_m};
     r->top_length_m = lw_plan_run_length(plan, i, plan->setback_m);
   }
-  lw_order_lines(laying, result);
-  lw_order_notes(laying, result);
-  lw_order_pegs(laying, result);
-  lw_order_work(laying, result);
+  lw_order_lines(laying);
+  lw_order_notes(laying);
+  lw_order_pegs(laying);
+  lw_order_work(laying);
   return LW_OK;
 }
 
-lw_status lw_order_make(const lw_result *result, lw_order *order, lw_faults *faults) {
+lw_status lw_order_make(const lw_result *result, lw_order *order, lw_plan_fault *fault) {
   memset(order, 0, sizeof *order);
-  lw_status status = lw_plan_build(&result->given, &order->plan, faults);
+  const lw_laying laying = begin(result, order);
+  lw_status status = lw_plan_build(&laying, &order->plan, fault);
   if (status != LW_OK) return status;
   note_nearly_closed(order);
-  const lw_laying laying = begin(result, order);
-  if (order->plan.solid) return make_solid(&laying, result);
-  if (lw_corners_hold(&laying, &result->given, faults) != LW_OK) return LW_FAULTS;
+  if (order->plan.solid) return make_solid(&laying);
+  if (lw_corners_hold(&laying, fault) != LW_OK) return LW_FAULTS;
   lw_stretches_build(&laying);
   lw_phases_choose(&laying);
   if (lw_rows_build(&laying) != LW_OK) {
-    lw_faults_add(faults, LW_FAULT_TOO_MANY, (lw_cell_place){0, 0}, "run n length", "",
-                  "fewer runs, courses or steps: at most %d rows of blocks", LW_ROW_MAX);
+    *fault = (lw_plan_fault){.kind = LW_PLAN_ROWS};
     return LW_FAULTS;
   }
   lw_bond_choose(&laying);
   lw_order_count(&laying);
   lw_order_runs(&laying);
-  lw_order_caps(&laying, result);
-  lw_order_cutting(&laying, result);
-  lw_order_lines(&laying, result);
-  lw_order_notes(&laying, result);
-  lw_order_pegs(&laying, result);
-  lw_order_work(&laying, result);
+  lw_order_caps(&laying);
+  lw_order_cutting(&laying);
+  lw_order_lines(&laying);
+  lw_order_notes(&laying);
+  lw_order_pegs(&laying);
+  lw_order_work(&laying);
   return LW_OK;
 }

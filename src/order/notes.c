@@ -28,10 +28,9 @@ static void note_mitres(const lw_laying *laying) {
 }
 
 /* Along a level top the ground that rises in front may come to it. */
-static void note_ground(const lw_laying *laying, const lw_case *c) {
+static void note_ground(const lw_laying *laying) {
   const lw_plan *plan = laying->plan;
-  double cap = c->courses.cap_height.origin != LW_ABSENT ? c->courses.cap_height.si : 0.0;
-  double top = plan->courses * plan->course_m + cap, low = c->wall.embedment.si;
+  double top = plan->courses * plan->course_m + laying->cap_m, low = laying->embedment_m;
   double over = low + fabs(plan->fall_m) - top;
   if (!plan->falls || over < -LW_TAKEN_UP) return;
   lw_order_note_add(laying->order, &(lw_order_note){.kind = LW_NOTE_GROUND_OVER_TOP,
@@ -45,8 +44,7 @@ static double narrowest_cap(const lw_order *order) {
   return least;
 }
 
-void lw_order_notes(const lw_laying *laying, const lw_result *result) {
-  const lw_case *c = &result->given;
+void lw_order_notes(const lw_laying *laying) {
   lw_order *order = laying->order;
   order->lift_mass_kg = lw_known_value(laying->tables, LW_THRESHOLD_LIFT_MASS);
   double heaviest = fmax(order->unit_mass_kg, fmax(order->base_unit_mass_kg, order->cap_mass_kg));
@@ -57,13 +55,12 @@ void lw_order_notes(const lw_laying *laying, const lw_result *result) {
   if (order->overlap_fails_at > 0)
     lw_order_note_add(order,
                       &(lw_order_note){.kind = LW_NOTE_OVERLAP_SHORT, .number = order->overlap_fails_at});
-  note_ground(laying, c);
+  note_ground(laying);
   double covered = narrowest_cap(order) - order->cap_overhang_m;
   if (order->has_cap && covered < laying->plan->depth_m - 0.0005)
     lw_order_note_add(order, &(lw_order_note){.kind = LW_NOTE_CAP_NARROW, .length_m = covered});
   double least = lw_known_value(laying->tables, LW_ORDERING_PAD_LOW_WALL);
-  if (c->pad.thickness.origin != LW_GIVEN || !(c->pad.thickness.si > 0.0))
+  if (!(laying->pad_m > 0.0))
     lw_order_note_add(order, &(lw_order_note){.kind = LW_NOTE_NO_PAD, .length_m = least});
-  if (c->ground.stone_width.origin != LW_GIVEN || !(c->ground.stone_width.si > 0.0))
-    lw_order_note_add(order, &(lw_order_note){.kind = LW_NOTE_NO_STONE});
+  if (!(laying->stone_m > 0.0)) lw_order_note_add(order, &(lw_order_note){.kind = LW_NOTE_NO_STONE});
 }

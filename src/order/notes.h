@@ -5,6 +5,6 @@
 #include "laying.h"
 
 /* What to mind about the whole of an order. */
-void lw_order_notes(const lw_laying *laying, const lw_result *result);
+void lw_order_notes(const lw_laying *laying);
 
 #endif

@@ -129,16 +129,13 @@ static void check_curves(const lw_plan *plan, lw_pegs *pegs, double tolerance_m)
   }
 }
 
-static void levels(const lw_laying *laying, const lw_result *result, double top_m) {
+static void levels(const lw_laying *laying, double top_m) {
   const lw_plan *plan = laying->plan;
-  const lw_case *c = &result->given;
   lw_pegs *pegs = &laying->order->pegs;
-  bool pad = c->pad.thickness.origin == LW_GIVEN;
-  double bedding = pad ? c->order.bedding_thickness.si : 0.0;
-  double cap = c->courses.cap_height.origin != LW_ABSENT ? c->courses.cap_height.si : 0.0;
+  double bedding = laying->bedding_m, cap = laying->cap_m;
   put_level(pegs, LW_LEVEL_TOP, 0, top_m);
   if (cap > 0.0) put_level(pegs, LW_LEVEL_UNDER_CAP, 0, top_m - cap);
-  put_level(pegs, LW_LEVEL_GROUND, 0, c->wall.embedment.si);
+  put_level(pegs, LW_LEVEL_GROUND, 0, laying->embedment_m);
   if (plan->solid) put_level(pegs, LW_LEVEL_UNDER_WALL, 0, 0.0);
   for (int i = 0; i < plan->courses && !plan->solid; i++)
     put_level(pegs, LW_LEVEL_UNDER_COURSE, i + 1, i * plan->course_m);
@@ -147,15 +144,15 @@ static void levels(const lw_laying *laying, const lw_result *result, double top_
     put_level(pegs, LW_LEVEL_BEFORE_STEP, i + 1, lw_plan_raised(plan, at, false) * plan->course_m);
     put_level(pegs, LW_LEVEL_AFTER_STEP, i + 1, lw_plan_raised(plan, at, true) * plan->course_m);
   }
-  if (!pad) return;
+  if (!(laying->pad_m > 0.0)) return;
   put_level(pegs, LW_LEVEL_PAD_TOP, 0, -bedding);
-  put_level(pegs, LW_LEVEL_DIG_BOTTOM, 0, -bedding - c->pad.thickness.si);
+  put_level(pegs, LW_LEVEL_DIG_BOTTOM, 0, -bedding - laying->pad_m);
   for (int i = 0; i < plan->step_count; i++) {
     double at = plan->step[i].at_m;
     int upper = lw_plan_raised(plan, at, true), under = lw_plan_raised(plan, at, false);
     double pad_top = (upper > under ? upper : under) * plan->course_m - bedding;
     put_level(pegs, LW_LEVEL_STEP_PAD_TOP, i + 1, pad_top);
-    put_level(pegs, LW_LEVEL_STEP_DIG_BOTTOM, i + 1, pad_top - c->pad.thickness.si);
+    put_level(pegs, LW_LEVEL_STEP_DIG_BOTTOM, i + 1, pad_top - laying->pad_m);
   }
 }
 
@@ -172,19 +169,17 @@ static void stations(const lw_plan *plan, lw_pegs *pegs, double lean_share) {
   }
 }
 
-void lw_order_pegs(const lw_laying *laying, const lw_result *result) {
+void lw_order_pegs(const lw_laying *laying) {
   const lw_plan *plan = laying->plan;
-  const lw_case *c = &result->given;
   lw_pegs *pegs = &laying->order->pegs;
-  double cap = c->courses.cap_height.origin != LW_ABSENT ? c->courses.cap_height.si : 0.0;
-  double top = plan->courses * plan->course_m + cap;
+  double top = plan->courses * plan->course_m + laying->cap_m;
   place_pegs(plan, pegs, top);
   double lean_share = lw_known_value(laying->tables, LW_THRESHOLD_MOVEMENT_ALARM);
   double tolerance = lw_known_value(laying->tables, LW_ORDERING_PEG_TOLERANCE);
   check_corners(plan, pegs, tolerance);
   check_curves(plan, pegs, tolerance);
-  levels(laying, result, top);
-  lw_order_pipe(laying, result);
+  levels(laying, top);
+  lw_order_pipe(laying);
   stations(plan, pegs, lean_share);
   pegs->base_offset_m = lw_plan_offset(plan, plan->courses - 1);
   pegs->batter_reading_m = pegs->base_offset_m;

@@ -5,6 +5,6 @@
 #include "laying.h"
 
 /* Pegs, levels, and what to measure between them. */
-void lw_order_pegs(const lw_laying *laying, const lw_result *result);
+void lw_order_pegs(const lw_laying *laying);
 
 #endif

@@ -248,33 +248,31 @@ static int outlets_told(const lw_pegs *pegs) {
 }
 
 /* Around or along a low wall a long pipe may rise out of its soil. */
-static void note_high(const lw_laying *laying, const lw_case *c) {
+static void note_high(const lw_laying *laying) {
   const lw_pegs *pegs = &laying->order->pegs;
-  double soil = c->wall.embedment.si + c->wall.height.si - c->ground.soil_below_top.si;
-  if (pegs->pipe_high_m < soil - c->order.soil_plug.si) return;
+  double soil = laying->soil_m;
+  if (pegs->pipe_high_m < soil - laying->items->soil_plug.si) return;
   lw_order_note_add(laying->order,
                     &(lw_order_note){.kind = LW_NOTE_PIPE_HIGH, .length_m = soil - pegs->pipe_high_m});
 }
 
-void lw_order_pipe(const lw_laying *laying, const lw_result *result) {
-  const lw_case *c = &result->given;
+void lw_order_pipe(const lw_laying *laying) {
   lw_pegs *pegs = &laying->order->pegs;
-  double outlets = c->water.drain_outlets.origin == LW_GIVEN ? c->water.drain_outlets.si : 0.0;
-  pegs->pipe_known =
-      outlets > 0.5 && c->ground.stone_width.origin == LW_GIVEN && c->ground.stone_width.si > 0.0;
+  double outlets = laying->outlets;
+  pegs->pipe_known = outlets > 0.5 && laying->stone_m > 0.0;
   if (!pegs->pipe_known) return;
-  piping p = {.plan = laying->plan, .pegs = pegs, .fall = c->order.pipe_fall.si};
-  p.outlet_length_m = c->order.outlet_length.si;
-  p.ground_m = c->wall.embedment.si;
-  p.outlet_level_m = c->water.outlet_level.origin != LW_ABSENT ? c->water.outlet_level.si : 0.0;
-  p.bedding_m = c->pad.thickness.origin == LW_GIVEN ? c->order.bedding_thickness.si : 0.0;
+  piping p = {.plan = laying->plan, .pegs = pegs, .fall = laying->items->pipe_fall.si};
+  p.outlet_length_m = laying->items->outlet_length.si;
+  p.ground_m = laying->embedment_m;
+  p.outlet_level_m = laying->outlet_level_m;
+  p.bedding_m = laying->bedding_m;
   pegs->pipe_fall = p.fall;
   pegs->pipe_outlet_m = INFINITY;
   (laying->plan->closed ? pipe_around : pipe_along)(&p, (int)fmin(outlets + 0.5, OUTLETS_TOLD));
   pegs->pipe_high_m = pegs->invert[0].level_m;
   for (int i = 0; i < pegs->invert_count; i++)
     pegs->pipe_high_m = fmax(pegs->pipe_high_m, pegs->invert[i].level_m);
-  pegs->pipe_below_front_m = c->wall.embedment.si - pegs->pipe_outlet_m + 0.0;
+  pegs->pipe_below_front_m = laying->embedment_m - pegs->pipe_outlet_m + 0.0;
   pegs->outlet_count = outlets_told(pegs);
-  note_high(laying, c);
+  note_high(laying);
 }

@@ -5,6 +5,6 @@
 #include "laying.h"
 
 /* The levels of the drain pipe. */
-void lw_order_pipe(const lw_laying *laying, const lw_result *result);
+void lw_order_pipe(const lw_laying *laying);
 
 #endif

@@ -3,10 +3,6 @@
 
 #include <math.h>
 
-#include <lowwall/wall.h>
-
-#include "base/print.h"
-#include "wall/section.h"
 #include "laying.h"
 #include "plan_cross.h"
 #include "steps.h"
@@ -121,48 +117,51 @@ static void from_the_top(lw_plan *plan) {
   }
 }
 
-static void take_runs(const lw_case *c, lw_plan *plan) {
-  const lw_case_order *o = &c->order;
+static void take_runs(const lw_laying *laying, lw_plan *plan) {
+  const lw_case_order *o = laying->items;
+  const lw_quantity *all = &laying->courses->cap_depth;
   while (plan->run_count < LW_RUN_MAX && o->run[plan->run_count].length.origin != LW_ABSENT) {
     const lw_case_run *given = &o->run[plan->run_count];
     lw_plan_run *r = &plan->run[plan->run_count];
     r->length_m = given->length.si;
     r->radius_m = given->radius.origin != LW_ABSENT ? given->radius.si : 0.0;
     r->turn_rad = o->turn[plan->run_count].origin != LW_ABSENT ? o->turn[plan->run_count].si : 0.0;
-    double cap = c->courses.cap_depth.origin != LW_ABSENT ? c->courses.cap_depth.si : 0.0;
+    double cap = all->origin != LW_ABSENT ? all->si : 0.0;
     r->cap_depth_m = given->cap_depth.origin != LW_ABSENT ? given->cap_depth.si : cap;
     plan->run_count++;
   }
 }
 
 /* The face of a solid wall goes from its foot to the front of its top. */
-static void take_solid(const lw_case *c, lw_plan *plan) {
-  lw_section section;
-  lw_section_build(c, NULL, &section);
-  double front = section.crest.x_m;
-  for (int i = 0; i < section.outline_count; i++)
-    if (section.outline[i].y_m > section.height_m - LW_TAKEN_UP) front = fmin(front, section.outline[i].x_m);
+static void take_solid(const lw_laying *laying, lw_plan *plan) {
+  const lw_section *section = laying->section;
+  double front = section->crest.x_m;
+  for (int i = 0; i < section->outline_count; i++) {
+    lw_corner corner = section->outline[i];
+    if (corner.y_m > section->height_m - LW_TAKEN_UP) front = fmin(front, corner.x_m);
+  }
   plan->solid = true;
   plan->unit_m = plan->module_m = plan->tail_m = 1.0;
-  plan->depth_m = plan->base_depth_m = section.base_width_m;
+  plan->depth_m = plan->base_depth_m = section->base_width_m;
   plan->courses = 2;
-  plan->course_m = section.height_m / 2.0;
+  plan->course_m = section->height_m / 2.0;
   plan->setback_m = front;
 }
 
-static void take_blocks(const lw_case *c, lw_plan *plan) {
-  const lw_case_order *o = &c->order;
-  plan->unit_m = c->courses.block_length.si;
+static void take_blocks(const lw_laying *laying, lw_plan *plan) {
+  const lw_case_order *o = laying->items;
+  const lw_case_courses *courses = laying->courses;
+  plan->unit_m = courses->block_length.si;
   plan->gap_m = o->joint_gap.si;
   plan->module_m = plan->unit_m + plan->gap_m;
   plan->tail_m = o->tail_length.si;
-  plan->depth_m = c->courses.block_depth.si;
-  bool base = c->courses.base_count.origin != LW_ABSENT && c->courses.base_depth.origin != LW_ABSENT;
-  plan->base_courses = base ? (int)lround(c->courses.base_count.si) : 0;
-  plan->base_depth_m = plan->base_courses > 0 ? c->courses.base_depth.si : plan->depth_m;
-  plan->course_m = c->courses.block_height.si;
-  plan->courses = (int)lround(c->courses.count.si);
-  plan->setback_m = c->courses.setback.si;
+  plan->depth_m = courses->block_depth.si;
+  bool base = courses->base_count.origin != LW_ABSENT && courses->base_depth.origin != LW_ABSENT;
+  plan->base_courses = base ? (int)lround(courses->base_count.si) : 0;
+  plan->base_depth_m = plan->base_courses > 0 ? courses->base_depth.si : plan->depth_m;
+  plan->course_m = courses->block_height.si;
+  plan->courses = (int)lround(courses->count.si);
+  plan->setback_m = courses->setback.si;
   plan->end_setback_m = o->end_setback.si;
   plan->curve_gap_m = o->curve_gap.si;
 }
@@ -173,132 +172,87 @@ static double misses(const lw_plan *plan) {
   return hypot(end.x_m, end.y_m);
 }
 
-static void add_fault(lw_faults *faults, lw_fault_slug slug, const lw_quantity *q, const char *item,
-                      const char *wanted) {
-  lw_cell_place place = {q->row > 0 ? q->row : 0, q->column};
-  lw_faults_add(faults, slug, place, item, "", "%s", wanted);
+static lw_status refuse(const lw_plan_fault *why, lw_plan_fault *fault) {
+  *fault = *why;
+  return LW_FAULTS;
 }
 
-static lw_status close_plan(const lw_case *c, lw_plan *plan, lw_faults *faults) {
-  const lw_case_order *o = &c->order;
-  lw_plan_run *last = &plan->run[plan->run_count - 1];
-  bool given = o->turn[plan->run_count - 1].origin != LW_ABSENT;
+static lw_status close_plan(const lw_case_order *items, lw_plan *plan, lw_plan_fault *fault) {
+  int last_run = plan->run_count - 1;
+  lw_plan_run *last = &plan->run[last_run];
+  bool given = items->turn[last_run].origin != LW_ABSENT;
   double heading = place_runs(plan);
-  char wanted[160];
   /* The last turn is what is left of a full one, the nearer way round. */
   double whole = heading - (given ? 0.0 : last->turn_rad) < 0.0 ? -FULL_TURN : FULL_TURN;
   if (!given)
     last->turn_rad = whole - heading;
-  else if (fabs(heading - whole) > 0.01) {
-    lw_print(wanted, sizeof wanted, "turns that make one full turn; these and the curves make %.2f deg",
-             heading * LW_DEG_PER_RAD);
-    add_fault(faults, LW_FAULT_CONTRADICTION, &o->turn[plan->run_count - 1], "turn n angle", wanted);
-    return LW_FAULTS;
-  }
-  if (fabs(last->turn_rad) > 3.0) {
-    add_fault(faults, LW_FAULT_CONTRADICTION, &o->run[0].length, "run n length", "runs that close the plan");
-    return LW_FAULTS;
-  }
+  else if (fabs(heading - whole) > 0.01)
+    return refuse(&(lw_plan_fault){LW_PLAN_TURNS, .at = last_run, .angle_rad = heading}, fault);
+  if (fabs(last->turn_rad) > 3.0) return refuse(&(lw_plan_fault){LW_PLAN_OPEN, .at = 0}, fault);
   if (misses(plan) <= MEETS + 1e-9) return LW_OK;
-  lw_print(wanted, sizeof wanted, "runs that come back to their beginning; they end %.0f mm from it",
-           misses(plan) * 1000.0);
-  add_fault(faults, LW_FAULT_CONTRADICTION, &o->run[plan->run_count - 1].length, "run n length", wanted);
-  return LW_FAULTS;
+  return refuse(&(lw_plan_fault){LW_PLAN_APART, .at = last_run, .length_m = misses(plan)}, fault);
 }
 
-static lw_status close_or_leave(const lw_case *c, lw_plan *plan, lw_faults *faults) {
+static lw_status close_or_leave(const lw_case_order *items, lw_plan *plan, lw_plan_fault *fault) {
   place_runs(plan);
-  plan->closed_told = c->order.ends.origin != LW_GIVEN;
-  plan->closed = plan->closed_told ? misses(plan) <= MEETS : c->order.ends.value == LW_ENDS_CLOSED;
-  lw_status status = plan->closed ? close_plan(c, plan, faults) : LW_OK;
+  plan->closed_told = items->ends.origin != LW_GIVEN;
+  plan->closed = plan->closed_told ? misses(plan) <= MEETS : items->ends.value == LW_ENDS_CLOSED;
+  lw_status status = plan->closed ? close_plan(items, plan, fault) : LW_OK;
   if (status != LW_OK || plan->closed) return status;
-  const lw_quantity *turn = &c->order.turn[plan->run_count - 1];
-  if (turn->origin == LW_ABSENT) return LW_OK;
-  add_fault(faults, LW_FAULT_CONTRADICTION, turn, "turn n angle",
-            "no turn after the last run of a plan with two ends, or `plan ends` closed");
-  return LW_FAULTS;
-}
-
-static void run_fault(const lw_case *c, int run, lw_faults *faults, const char *wanted) {
-  char item[32];
-  lw_print(item, sizeof item, "run %d length", run + 1);
-  add_fault(faults, LW_FAULT_CONTRADICTION, &c->order.run[run].length, item, wanted);
+  if (items->turn[plan->run_count - 1].origin == LW_ABSENT) return LW_OK;
+  return refuse(&(lw_plan_fault){LW_PLAN_LAST_TURN, .at = plan->run_count - 1}, fault);
 }
 
 /* Every course must still have a face to cover, and its blocks room between those of the runs beside. */
-static lw_status hold_run(const lw_case *c, const lw_plan *plan, int run, lw_faults *faults) {
+static lw_status hold_run(const lw_plan *plan, int run, lw_plan_fault *fault) {
   double offset = lw_plan_offset(plan, plan->courses - 1), length = plan->run[run].length_m;
   double top = lw_plan_run_length(plan, run, offset) - lw_plan_end_back(plan, run, plan->courses - 1);
   double rear = fmin(lw_plan_run_length(plan, run, lw_plan_depth(plan, 0)),
                      lw_plan_run_length(plan, run, offset + lw_plan_depth(plan, plan->courses - 1)));
-  if (fmin(top, length) < plan->unit_m / 2.0) {
-    run_fault(c, run, faults,
-              "a run at least half a block long in every course, the setbacks at its corners and ends taken "
-              "off: make it longer, or the blocks shorter, or `setback` or `end setback` smaller");
-    return LW_FAULTS;
-  }
-  if (rear >= -1e-9) return LW_OK;
-  run_fault(c, run, faults,
-            "a run with room for the depth of the blocks at its corners or on its curve: make it longer, or "
-            "its radius larger");
-  return LW_FAULTS;
+  if (fmin(top, length) < plan->unit_m / 2.0)
+    return refuse(&(lw_plan_fault){LW_PLAN_SHORT, .at = run}, fault);
+  return rear >= -1e-9 ? LW_OK : refuse(&(lw_plan_fault){LW_PLAN_NO_ROOM, .at = run}, fault);
 }
 
 /* A row may have no more units than there is room for, and no run may cross another. */
-static lw_status hold_lengths(const lw_case *c, const lw_plan *plan, lw_faults *faults) {
+static lw_status hold_lengths(const lw_plan *plan, lw_plan_fault *fault) {
   int first, second;
   for (int i = 0; i < plan->run_count; i++)
-    if (hold_run(c, plan, i, faults) != LW_OK) return LW_FAULTS;
-  if (lw_plan_crosses(plan, &first, &second)) {
-    char wanted[120];
-    lw_print(wanted, sizeof wanted,
-             "a plan whose runs do not cross; run %d crosses run %d: look at its turns", second + 1,
-             first + 1);
-    run_fault(c, second, faults, wanted);
-    return LW_FAULTS;
-  }
+    if (hold_run(plan, i, fault) != LW_OK) return LW_FAULTS;
+  if (lw_plan_crosses(plan, &first, &second))
+    return refuse(&(lw_plan_fault){LW_PLAN_CROSSES, .at = second, .other = first}, fault);
   if (plan->length_m / plan->module_m < LW_ROW_UNITS - 8) return LW_OK;
-  add_fault(faults, LW_FAULT_TOO_MANY, &c->order.run[0].length, "run n length",
-            "at most 4000 blocks in a course");
-  return LW_FAULTS;
+  return refuse(&(lw_plan_fault){LW_PLAN_LONG, .at = 0}, fault);
 }
 
-static lw_status hold_steps(const lw_case *c, const lw_plan *plan, lw_faults *faults) {
+static lw_status hold_steps(const lw_plan *plan, lw_plan_fault *fault) {
   int sum = 0, most = plan->first_raised;
   for (int i = 0; i < plan->step_count; i++) {
     sum += plan->step[i].rise;
     most = most > plan->first_raised + sum ? most : plan->first_raised + sum;
     if (plan->step[i].at_m > 0.0 && plan->step[i].at_m < plan->length_m) continue;
-    add_fault(faults, LW_FAULT_CONTRADICTION, &c->order.step[i].distance, "step n distance",
-              "a step between the beginning and the end of the runs");
-    return LW_FAULTS;
+    return refuse(&(lw_plan_fault){LW_PLAN_STEP_OUTSIDE, .at = i}, fault);
   }
-  const lw_quantity *of = plan->falls ? &c->order.ground_fall : &c->order.step[0].courses;
-  const char *item = plan->falls ? "ground fall" : "step n courses";
-  if (plan->closed && (plan->falls || sum != 0)) {
-    add_fault(faults, LW_FAULT_CONTRADICTION, of, item,
-              plan->falls ? "steps in place of a fall: a closed plan ends where it began"
-                          : "steps up and down that end at the level of the beginning");
-    return LW_FAULTS;
-  }
+  if (plan->closed && (plan->falls || sum != 0))
+    return refuse(&(lw_plan_fault){LW_PLAN_STEPS_ROUND, .falls = plan->falls}, fault);
   if (most < plan->courses) return LW_OK;
-  add_fault(faults, LW_FAULT_CONTRADICTION, of, item, "steps that leave at least one course everywhere");
-  return LW_FAULTS;
+  return refuse(&(lw_plan_fault){LW_PLAN_STEPS_HIGH, .falls = plan->falls}, fault);
 }
 
-lw_status lw_plan_build(const lw_case *c, lw_plan *plan, lw_faults *faults) {
+lw_status lw_plan_build(const lw_laying *laying, lw_plan *plan, lw_plan_fault *fault) {
+  const lw_case_order *items = laying->items;
   lw_plan work = {0};
-  (c->wall.kind.value == LW_WALL_COURSES ? take_blocks : take_solid)(c, &work);
-  take_runs(c, &work);
-  lw_status status = close_or_leave(c, &work, faults);
+  (laying->section->kind == LW_WALL_COURSES ? take_blocks : take_solid)(laying, &work);
+  take_runs(laying, &work);
+  lw_status status = close_or_leave(items, &work, fault);
   if (status != LW_OK) return status;
-  if (c->order.line.value == LW_LINE_TOP) from_the_top(&work);
+  if (items->line.value == LW_LINE_TOP) from_the_top(&work);
   place_runs(&work);
   for (int i = 0; i < work.run_count; i++)
     if (fabs(work.run[i].turn_rad) < RUNS_ON) work.run[i].turn_rad = 0.0;
-  lw_plan_add_steps(c, &work);
-  status = hold_lengths(c, &work, faults);
-  if (status == LW_OK) status = hold_steps(c, &work, faults);
+  lw_plan_add_steps(items, &work);
+  status = hold_lengths(&work, fault);
+  if (status == LW_OK) status = hold_steps(&work, fault);
   if (status == LW_OK) *plan = work;
   return status;
 }

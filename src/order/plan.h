@@ -2,7 +2,11 @@
 #ifndef LOWWALL_ORDER_PLAN_H
 #define LOWWALL_ORDER_PLAN_H
 
-#include <lowwall/plan.h>
+#include "laying.h"
+
+/* The plan of a case settled for an order; unchanged on a fault.
+ * gives LW_OK · LW_FAULTS */
+lw_status lw_plan_build(const lw_laying *laying, lw_plan *plan, lw_plan_fault *fault);
 
 int lw_plan_at(const lw_plan *plan, int run);                    /* of a closed plan, wrapped around */
 double lw_plan_module(const lw_plan *plan, int run, int course); /* wider on a convex curve */

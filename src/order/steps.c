@@ -35,24 +35,24 @@ static void add_fall(lw_plan *plan) {
     put_step(plan, low_at_end ? plan->length_m - at[count - 1 - i] : at[i], low_at_end ? -1 : 1);
 }
 
-static void add_given(const lw_case *c, lw_plan *plan) {
+static void add_given(const lw_case_order *items, lw_plan *plan) {
   int level = 0, least = 0;
-  for (int i = 0; i < LW_STEP_MAX && c->order.step[i].distance.origin != LW_ABSENT; i++) {
-    int rise = (int)lround(c->order.step[i].courses.si);
-    put_step(plan, c->order.step[i].distance.si, rise);
+  for (int i = 0; i < LW_STEP_MAX && items->step[i].distance.origin != LW_ABSENT; i++) {
+    int rise = (int)lround(items->step[i].courses.si);
+    put_step(plan, items->step[i].distance.si, rise);
     level += rise;
     least = level < least ? level : least;
   }
   plan->first_raised = -least;
 }
 
-void lw_plan_add_steps(const lw_case *c, lw_plan *plan) {
-  plan->falls = c->order.ground_fall.origin != LW_ABSENT && fabs(c->order.ground_fall.si) > NEAR;
-  plan->fall_m = plan->falls ? c->order.ground_fall.si : 0.0;
+void lw_plan_add_steps(const lw_case_order *items, lw_plan *plan) {
+  plan->falls = items->ground_fall.origin != LW_ABSENT && fabs(items->ground_fall.si) > NEAR;
+  plan->fall_m = plan->falls ? items->ground_fall.si : 0.0;
   if (plan->falls)
     add_fall(plan);
   else
-    add_given(c, plan);
+    add_given(items, plan);
 }
 
 int lw_plan_raised(const lw_plan *plan, double at_m, bool after) {

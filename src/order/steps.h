@@ -5,6 +5,6 @@
 #include <lowwall/plan.h>
 
 /* The steps of the base, those of the sheet or those that falling ground asks for. */
-void lw_plan_add_steps(const lw_case *c, lw_plan *plan);
+void lw_plan_add_steps(const lw_case_order *items, lw_plan *plan);
 
 #endif

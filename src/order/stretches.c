@@ -3,7 +3,6 @@
 
 #include <math.h>
 
-#include "base/print.h"
 #include "laying.h"
 #include "note.h"
 #include "plan.h"
@@ -23,22 +22,17 @@ static bool mitre_fits(const lw_laying *laying, double turn_rad) {
   return lost <= (1.0 - laying->mitre_share) * laying->plan->unit_m + LW_TAKEN_UP;
 }
 
-lw_status lw_corners_hold(const lw_laying *laying, const lw_case *c, lw_faults *faults) {
+lw_status lw_corners_hold(const lw_laying *laying, lw_plan_fault *fault) {
   const lw_plan *plan = laying->plan;
   int corners = plan->closed ? plan->run_count : plan->run_count - 1;
   for (int i = 0; i < corners; i++) {
     double turn = plan->run[i].turn_rad, room = (1.0 - laying->mitre_share) * plan->unit_m;
     if (fabs(fabs(turn) - RIGHT_ANGLE) < HALF_DEGREE || mitre_fits(laying, turn)) continue;
-    const lw_quantity *q = &c->order.turn[i];
-    lw_cell_place place = {q->row > 0 ? q->row : 0, q->column};
-    char item[32];
-    lw_print(item, sizeof item, "turn %d angle", i + 1);
-    lw_faults_add(
-        faults, LW_FAULT_CONTRADICTION, place, item, "",
-        "a turn whose mitre leaves %.0f %% of a block of %.0f mm: at most %.0f deg with blocks so deep, a "
-        "right angle, two lesser turns, or a curve",
-        laying->mitre_share * 100.0, plan->unit_m * 1000.0,
-        floor(2.0 * atan(room / deepest(plan)) * LW_DEG_PER_RAD));
+    *fault = (lw_plan_fault){.kind = LW_PLAN_MITRE,
+                             .at = i,
+                             .angle_rad = 2.0 * atan(room / deepest(plan)),
+                             .length_m = plan->unit_m,
+                             .share = laying->mitre_share};
     return LW_FAULTS;
   }
   return LW_OK;

@@ -5,7 +5,7 @@
 #include "laying.h"
 
 /* A corner that is no right angle is cut on the mitre: something of a block must be left beside the cut. */
-lw_status lw_corners_hold(const lw_laying *laying, const lw_case *c, lw_faults *faults);
+lw_status lw_corners_hold(const lw_laying *laying, lw_plan_fault *fault);
 /* Corners and stretches of the order. */
 void lw_stretches_build(const lw_laying *laying);
 

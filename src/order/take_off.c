@@ -40,7 +40,6 @@ static double ground_over(const lw_plan *plan, double middle_m, int raised, doub
 
 static lw_base_part part_of(const lw_take_off *t, double from_m, double to_m) {
   const lw_plan *plan = t->laying->plan;
-  const lw_case *c = t->c;
   double middle = (from_m + to_m) / 2.0;
   lw_base_part p = {.face = lw_face_between(plan, from_m, to_m),
                     .raised = lw_plan_raised(plan, middle, true)};
@@ -48,11 +47,11 @@ static lw_base_part part_of(const lw_take_off *t, double from_m, double to_m) {
   p.depth_m = lw_plan_depth(plan, p.raised);
   p.free_ends = plan->closed ? 0 : (from_m <= 0.0 ? 1 : 0) + (to_m >= plan->length_m ? 1 : 0);
   double beyond = t->pad_m > 0.0 ? t->o->pad_beyond.si : 0.0;
-  bool width = t->pad_m > 0.0 && c->pad.width.origin == LW_GIVEN;
-  p.pad_front_m = width ? fmin(beyond, fmax(0.0, (c->pad.width.si - p.depth_m) / 2.0)) : beyond;
-  p.pad_rear_m = width ? c->pad.width.si - p.pad_front_m : p.depth_m + beyond;
+  double wide = t->laying->pad_wide_m;
+  p.pad_front_m = wide > 0.0 ? fmin(beyond, fmax(0.0, (wide - p.depth_m) / 2.0)) : beyond;
+  p.pad_rear_m = wide > 0.0 ? wide - p.pad_front_m : p.depth_m + beyond;
   p.dig_rear_m = fmax(p.pad_rear_m, p.depth_m + t->stone_m);
-  p.ground_m = ground_over(plan, middle, p.raised, c->wall.embedment.si);
+  p.ground_m = ground_over(plan, middle, p.raised, t->laying->embedment_m);
   return p;
 }
 
@@ -91,18 +90,16 @@ static void rears_of_solid(lw_take_off *t, const lw_section *section) {
     t->rear[t->rear_count++] = (lw_rear){i * thin, (i + 1) * thin, rear_at(section, (i + 0.5) * thin)};
 }
 
-lw_take_off lw_take_off_begin(const lw_laying *laying, const lw_result *result) {
-  const lw_case *c = &result->given;
+lw_take_off lw_take_off_begin(const lw_laying *laying) {
   const lw_plan *plan = laying->plan;
-  lw_take_off t = {.laying = laying, .c = c, .o = &c->order, .tables = laying->tables};
-  t.pad_m = c->pad.thickness.origin == LW_GIVEN ? c->pad.thickness.si : 0.0;
-  t.stone_m = c->ground.stone_width.origin == LW_GIVEN ? c->ground.stone_width.si : 0.0;
-  t.bedding_m = t.pad_m > 0.0 ? c->order.bedding_thickness.si : 0.0;
+  lw_take_off t = {.laying = laying, .o = laying->items, .tables = laying->tables};
+  t.pad_m = laying->pad_m;
+  t.stone_m = laying->stone_m;
+  t.bedding_m = laying->bedding_m;
   t.step_under_m = t.pad_m > 0.0 ? lw_known_value(t.tables, LW_ORDERING_STEP_UNDER) : 0.0;
-  double cap = c->courses.cap_height.origin != LW_ABSENT ? c->courses.cap_height.si : 0.0;
-  t.high_m = plan->courses * plan->course_m + cap;
+  t.high_m = plan->courses * plan->course_m + laying->cap_m;
   if (plan->solid)
-    rears_of_solid(&t, &result->wall.section);
+    rears_of_solid(&t, laying->section);
   else
     rears_of_courses(&t);
   for (double from = 0.0, to; t.part_count <= plan->step_count; from = to) {

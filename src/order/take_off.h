@@ -31,7 +31,6 @@ enum {
 /* What the lines of an order are taken off from. */
 typedef struct lw_take_off {
   const lw_laying *laying;
-  const lw_case *c;
   const lw_case_order *o;
   const lw_tables *tables;
   double stone_m, pad_m, bedding_m, high_m;
@@ -43,7 +42,7 @@ typedef struct lw_take_off {
 } lw_take_off;
 
 /* What the whole of an order is taken off from; no line yet. */
-lw_take_off lw_take_off_begin(const lw_laying *laying, const lw_result *result);
+lw_take_off lw_take_off_begin(const lw_laying *laying);
 /* A new line, what is ordered worked out from its net; NULL: no allowance. */
 lw_order_line *lw_line_put(const lw_take_off *t, const lw_order_line *line, const lw_quantity *allowance);
 /* Area of a strip of a part from its own face on, its free ends lengthened by what the pad goes beyond. */

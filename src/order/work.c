@@ -18,14 +18,14 @@ static void add(lw_order *order, lw_work_kind kind) {
   add_of(order, kind, 0.0);
 }
 
-static void ground(const lw_laying *laying, const lw_case *c) {
+static void ground(const lw_laying *laying) {
   lw_order *order = laying->order;
   add(order, LW_WORK_SETTLED);
   add(order, LW_WORK_DATUM);
   add(order, LW_WORK_DIG);
   add(order, LW_WORK_LOOK_AT_DIG);
-  if (c->pad.thickness.origin != LW_GIVEN) return;
-  add_of(order, LW_WORK_PAD, c->pad.thickness.si);
+  if (!(laying->pad_m > 0.0)) return;
+  add_of(order, LW_WORK_PAD, laying->pad_m);
   if (order->plan.step_count > 0)
     add_of(order, LW_WORK_PAD_AT_STEPS, lw_known_value(laying->tables, LW_ORDERING_STEP_UNDER));
   add(order, LW_WORK_LOOK_AT_PAD);
@@ -47,29 +47,28 @@ static void solid(const lw_laying *laying) {
 }
 
 /* The check's own distance: two figures for one thing are one too many. */
-static void plant(lw_order *order, const lw_building *g) {
-  if (!g->studied || !g->stand_off.keep_m.known)
+static void plant(lw_order *order, lw_number keep_m) {
+  if (!keep_m.known)
     add(order, LW_WORK_NO_PLANT);
-  else if (g->stand_off.keep_m.value > 0.0)
-    add_of(order, LW_WORK_PLANT, g->stand_off.keep_m.value);
+  else if (keep_m.value > 0.0)
+    add_of(order, LW_WORK_PLANT, keep_m.value);
 }
 
-static void finish(const lw_laying *laying, const lw_case *c) {
+static void finish(const lw_laying *laying) {
   lw_order *order = laying->order;
   if (order->pegs.pipe_known) {
     add(order, LW_WORK_PIPE);
     add(order, LW_WORK_LOOK_AT_PIPE);
   }
-  if (c->ground.stone_width.origin == LW_GIVEN && c->ground.stone_width.si > 0.0)
-    add(order, LW_WORK_LOOK_AT_STONE);
+  if (laying->stone_m > 0.0) add(order, LW_WORK_LOOK_AT_STONE);
   if (order->has_cap) add(order, LW_WORK_CAPS);
   add(order, LW_WORK_HAND_OVER);
   add(order, LW_WORK_READ_AGAIN);
 }
 
-void lw_order_work(const lw_laying *laying, const lw_result *result) {
-  ground(laying, &result->given);
+void lw_order_work(const lw_laying *laying) {
+  ground(laying);
   (laying->plan->solid ? solid : blocks)(laying);
-  plant(laying->order, &result->building);
-  finish(laying, &result->given);
+  plant(laying->order, laying->plant_m);
+  finish(laying);
 }

@@ -5,6 +5,6 @@
 #include "laying.h"
 
 /* The order of work. */
-void lw_order_work(const lw_laying *laying, const lw_result *result);
+void lw_order_work(const lw_laying *laying);
 
 #endif

@@ -73,6 +73,7 @@ static void list(lw_text *text) {
 int LLVMFuzzerTestOneInput(const uint8_t *bytes, size_t count) {
   static lw_case c;
   static lw_faults faults;
+  lw_plan_fault fault;
   lw_text text = {0};
   faults.count = 0;
   if (lw_sheet_read((const char *)bytes, count, &c, &faults) != LW_OK) return 0;
@@ -84,7 +85,10 @@ int LLVMFuzzerTestOneInput(const uint8_t *bytes, size_t count) {
   lw_water_find(&result, &scratch);
   write_pages(&text);
   draw(NULL, &text);
-  if (planned && lw_order_make(&result, &order, &faults) == LW_OK) list(&text);
+  if (planned && lw_order_make(&result, &order, &fault) == LW_OK)
+    list(&text);
+  else if (planned)
+    lw_report_plan_fault(&result.given.order, &fault, &faults);
   lw_text_free(&text);
   return 0;
 }

@@ -79,6 +79,10 @@ echo 'int f(lw_load_case load_case, lw_situation lw_cases); /* lw_case */' >tree
 finds case 'include/lowwall/fence.h:1: right of the wall'
 echo 'int lw_wall_build(const lw_case *c);' >>tree/include/lowwall/wall.h
 rm tree/include/lowwall/fence.h && finds case ''
+mkdir tree/src/order && echo 'int f(const lw_case *c);' | tee tree/src/order/make.c >tree/src/order/x.c
+echo 'int g(const lw_case_order *items);' >>tree/src/order/x.c
+finds case 'src/order/x.c:1: right of the wall nobody asks what was told: lw_case$'
+rm tree/src/order/x.c && finds case ''
 tree && add '#include <gsl/gsl_math.h>' && finds includes 'GSL is called from base'
 tree && add '#include "../base/x.h"' && finds includes 'neither <lowwall'
 tree && add '#include "base/x.h"' && finds includes ''

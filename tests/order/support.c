@@ -50,7 +50,10 @@ static lw_status make_from(const char *sheet, size_t length, const char *items) 
   if (lw_case_settle_order(order_tables(), &c, &faults) != LW_OK) return LW_FAULTS;
   cr_assert_eq(lw_run(&c, order_tables(), LW_DETAIL_EVERYTHING, &result, &error), LW_OK, "%s: %s", items,
                error.text);
-  return lw_order_make(&result, &order, &faults);
+  lw_plan_fault fault;
+  lw_status status = lw_order_make(&result, &order, &fault);
+  if (status != LW_OK) lw_report_plan_fault(&result.given.order, &fault, &faults);
+  return status;
 }
 
 static lw_status make(const char *items) {

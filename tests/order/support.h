@@ -2,7 +2,7 @@
 #ifndef TESTS_ORDER_SUPPORT_H
 #define TESTS_ORDER_SUPPORT_H
 
-#include <lowwall/order.h>
+#include <lowwall/report.h>
 
 /** The order of a wall of blocks 400 x 200 x 200 mm, three courses, dry and touching, with the items
  *  ("item=value;item=value") besides. It lasts until the next call. */

@@ -69,12 +69,13 @@ static void show_verdict(const lw_result *r, lw_text *out) {
 
 static void show_order(const lw_result *r, lw_text *out) {
   static lw_order *order;
-  static lw_faults faults;
+  lw_faults faults = {.count = 0};
+  lw_plan_fault fault;
   const lw_text_style style = {0};
   if (!order) order = calloc(1, sizeof *order);
   cr_assert_not_null(order);
-  faults.count = 0;
-  if (lw_order_make(r, order, &faults) != LW_OK) {
+  if (lw_order_make(r, order, &fault) != LW_OK) {
+    lw_report_plan_fault(&r->given.order, &fault, &faults);
     lw_text_addf(out, "%s\n", faults.fault[0].wanted);
     return;
   }
