@@ -37,7 +37,7 @@ static lw_contact sum_of(const lw_method *method, const lw_contact_terms *terms,
   double width = terms->rear_m - terms->front_m;
   lw_contact sum = {.width_m = width, .area_m2 = width, .front_m = terms->front_m, .taper = terms->contact};
   sum.kern_m = sum.kern_behind_m = width / 6.0;
-  if (!lw_taper_whole(terms->contact)) lw_taper_measure(terms->contact, &sum);
+  if (width > 0.0 && !lw_taper_whole(terms->contact)) lw_taper_measure(terms->contact, &sum);
   for (int i = 0; i < forces->count; i++) add_force(method, terms, &forces->force[i], &sum);
   return sum;
 }
@@ -85,7 +85,7 @@ static void press_shells(double shell_m, lw_contact *c, const lw_working *workin
 /* Resultant and pressures that the sums make. */
 static void press(const lw_method *method, const lw_contact_terms *terms, lw_contact *contact,
                   const lw_working *working) {
-  if (contact->vertical_kn_per_m <= 0.0 || contact->width_m <= 0.0 || contact->area_m2 <= 0.0) return;
+  if (contact->vertical_kn_per_m <= 0.0 || contact->width_m <= 0.0) return;
   double net = contact->resisting_knm_per_m - contact->overturning_knm_per_m;
   contact->resultant_m = net / contact->vertical_kn_per_m;
   contact->eccentricity_m = 0.5 * contact->width_m - contact->resultant_m;
@@ -103,7 +103,7 @@ static void press(const lw_method *method, const lw_contact_terms *terms, lw_con
     press_shells(terms->shell_m, contact, edges);
   else
     press_full(method, contact, edges);
-  if (contact->inside) contact->greatest_kpa = lw_larger(contact->front_kpa, contact->rear_kpa);
+  contact->greatest_kpa = lw_larger(contact->front_kpa, contact->rear_kpa);
 }
 
 void lw_contact_balance(const lw_method *method, const lw_contact_terms *terms, const lw_forces *forces,

@@ -29,7 +29,6 @@ void lw_contact_line_uplift(const lw_contact_terms *terms, double weight, double
                                      : "gw (hr + hf)/2 B",
                   .value = uplift,
                   .unit = "kN/m, upwards"};
-  if (working == NULL) return;
   lw_working_heading(working, opens ? "Water under it: the resultant is in front, and all of it opens"
                               : gapes
                                   ? "Water under it: the head falls over what is pressed, bp, and is whole "
@@ -85,7 +84,6 @@ void lw_contact_line_shells(const lw_contact *c, double shell_m, const lw_workin
   lw_step core = {.symbol = "k", .formula = "(B^3 - (B - 2t)^3)/(12 t B)", .value = c->kern_m, .unit = "m"};
   lw_step front = {.symbol = "pf", .formula = "V/(2t) (1 + e/k)", .value = c->front_kpa, .unit = "kPa"};
   lw_step rear = {.symbol = "pr", .formula = "V/(2t) (1 - e/k)", .value = c->rear_kpa, .unit = "kPa"};
-  if (working == NULL) return;
   lw_working_line(working, &core, "(%.4f^3 - (%.4f - 2 x %.4f)^3)/(12 x %.4f x %.4f)", b, b, shell_m, shell_m,
                   b);
   if (fabs(e) > c->kern_m * (1.0 + 1e-12)) {

@@ -19,7 +19,7 @@ double lw_factor_of(const lw_factors *factors, lw_force_kind kind) {
   /* An earthquake is an extreme situation, and its own action takes no factor there. */
   case LW_FORCE_SEISMIC_THRUST:
   case LW_FORCE_INERTIA:
-  case LW_FORCE_SEISMIC_WATER: return 1.0;
+  case LW_FORCE_SEISMIC_WATER: break;
   }
   return 1.0;
 }

@@ -22,12 +22,12 @@ lw_force lw_seismic_inertia(const lw_seismic *seismic, const lw_force *weight, i
                     .y_m = weight->y_m};
 }
 
-/* One weight for all of a kind, at the centroid of each of its two parts. */
+/* One weight for all of a kind, at the centroid of each of its two parts; what moves weighs something too. */
 static void add_weight(lw_force *sum, const lw_force *f) {
   double moved = sum->moved_kn_per_m + f->moved_kn_per_m;
   double down = sum->vertical_kn_per_m + f->vertical_kn_per_m;
-  if (fabs(moved) > 0.0) sum->y_m += (f->y_m - sum->y_m) * f->moved_kn_per_m / moved;
-  if (fabs(down) > 0.0) sum->x_m += (f->x_m - sum->x_m) * f->vertical_kn_per_m / down;
+  sum->y_m += (f->y_m - sum->y_m) * f->moved_kn_per_m / moved;
+  sum->x_m += (f->x_m - sum->x_m) * f->vertical_kn_per_m / down;
   sum->moved_kn_per_m = moved;
   sum->vertical_kn_per_m = down;
 }
@@ -38,7 +38,7 @@ static void add_inertia(const lw_seismic *seismic, lw_forces *forces) {
     const lw_force *f = &forces->force[i];
     if (f->moved_kn_per_m > 0.0) add_weight(f->kind == LW_FORCE_PART ? &wall : &on_wall, f);
   }
-  if (wall.moved_kn_per_m > 0.0) lw_forces_add(forces, lw_seismic_inertia(seismic, &wall, 0));
+  lw_forces_add(forces, lw_seismic_inertia(seismic, &wall, 0));
   if (on_wall.moved_kn_per_m > 0.0) lw_forces_add(forces, lw_seismic_inertia(seismic, &on_wall, 1));
 }
 

@@ -28,7 +28,6 @@ static void edge(lw_corner p, lw_corner q, double level_m, double unit_weight, w
     else
       q = at, hq = 0.0;
   }
-  if (hp + hq <= 0.0) return;
   double mean = 0.5 * unit_weight * (hp + hq), t = (hp + 2.0 * hq) / (3.0 * (hp + hq));
   double x = p.x_m + t * (q.x_m - p.x_m), y = p.y_m + t * (q.y_m - p.y_m);
   double level = mean * (q.y_m - p.y_m), down = -mean * (q.x_m - p.x_m);
@@ -40,7 +39,7 @@ static void edge(lw_corner p, lw_corner q, double level_m, double unit_weight, w
 }
 
 static void add(lw_forces *forces, lw_force_kind kind, const push_sum *vertical, const push_sum *level) {
-  bool stands = vertical && fabs(vertical->force) > 1e-12, pushes = level && fabs(level->force) > 1e-12;
+  bool stands = fabs(vertical->force) > 1e-12, pushes = level && fabs(level->force) > 1e-12;
   if (!stands && !pushes) return;
   lw_forces_add(forces, (lw_force){.kind = kind,
                                    .horizontal_kn_per_m = pushes ? level->force : 0.0,
@@ -61,7 +60,7 @@ static int crest_index(const lw_section *section) {
 
 static int rear_foot_index(const lw_section *section) {
   int i = 0;
-  while (i + 1 < section->outline_count && section->outline[i + 1].y_m < 1e-9) i++;
+  while (section->outline[i + 1].y_m < 1e-9) i++;
   return i;
 }
 

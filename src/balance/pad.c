@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "pad.h"
 
+#include <assert.h>
 #include <math.h>
 
 #include "soil/site.h"
@@ -77,10 +78,6 @@ static void press_evenly(lw_contact *contact, double width_m, const lw_working *
   lw_working_line(working, &even, "%.4f / %.4f", contact->vertical_kn_per_m, width_m);
 }
 
-static void no_pad(lw_stage *stage) {
-  *stage = (lw_stage){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_PAD};
-}
-
 static lw_contact_terms terms_of(const lw_wall *wall, const lw_ground *ground) {
   double under = wall->section.height_m + lw_site_under(&wall->site);
   return (lw_contact_terms){.front_m = 0.0,
@@ -118,10 +115,7 @@ static void balance(const lw_wall *wall, const lw_load_case *load_case, const lw
 
 void lw_stage_pad(const lw_wall *wall, const lw_load_case *load_case, const lw_push *push, lw_stage *stage,
                   const lw_working *working) {
-  if (lw_site_under(&wall->site) <= 0.0) {
-    no_pad(stage);
-    return;
-  }
+  assert(lw_site_under(&wall->site) > 0.0);
   lw_stage_start(push, stage);
   if (stage->status != LW_OK) return;
   balance(wall, load_case, push, stage, working);

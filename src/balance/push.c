@@ -3,6 +3,7 @@
 
 #include <lowwall/pressure.h>
 
+#include <assert.h>
 #include <math.h>
 
 #include "base/extremes.h"
@@ -38,7 +39,8 @@ static bool has_no_wedge(const lw_method *method) {
 
 static void fail(lw_push *push, lw_reason reason) {
   push->status = LW_NO_SOLUTION;
-  push->reason = reason == LW_REASON_NONE ? LW_REASON_NO_WEDGE : reason;
+  assert(reason != LW_REASON_NONE);
+  push->reason = reason;
 }
 
 /* The independent recheck on the same plane and in the same direction; the larger of the two is used. */
@@ -158,7 +160,7 @@ static void recheck(const lw_method *method, lw_wedge_known *searched, lw_push *
   if (!push->wedge_governs) return;
   push->thrust.height_of_action_m = lw_larger(height_together(method, push), push->wedge.height_of_action_m);
   push->thrust.total_kn_per_m = wedge;
-  if (!has_it) part_wedge(push, formula_height);
+  part_wedge(push, formula_height);
 }
 
 /* Level thrust, thrust whose downward part is not counted, thrust on soil under an overhang: the direction is

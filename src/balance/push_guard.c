@@ -49,7 +49,7 @@ static bool needs_holding(const lw_site *site, const lw_ground *ground, double *
     const lw_soil *soil = &site->soil[i];
     const lw_strength *strength = &ground->design.soil[i];
     bool floats = soil->saturated_unit_weight_kn_per_m3 <= site->water_unit_weight_kn_per_m3;
-    if (strength->cohesion_kpa > 0.0 || soil->unit_weight_kn_per_m3 <= 0.0 || floats) return false;
+    if (strength->cohesion_kpa > 0.0 || floats) return false;
     *repose_rad = lw_larger(*repose_rad, strength->friction_rad);
   }
   return true;

@@ -95,7 +95,7 @@ static double top_of(const lw_site *site, const lw_back_plane *back, double x_m)
 
 static void add_column(const in_hand *at, double xa, double xb, tally sum[2]) {
   double ya = 0.0, yb = 0.0;
-  if (xb - xa < 1e-12 || !surface_of(at->section, xa, xb, &ya, &yb)) return;
+  if (!surface_of(at->section, xa, xb, &ya, &yb)) return;
   double ta = top_of(at->site, at->back, xa), tb = top_of(at->site, at->back, xb), da = ta - ya, db = tb - yb;
   if (da <= 1e-12 && db <= 1e-12) return;
   /* Where the plane dips into the blocks the column ends. */

@@ -99,7 +99,7 @@ void lw_taper_line_uplift(const lw_contact_terms *terms, double weight, double p
 
 static double core_of(lw_taper taper, double length_m) {
   lw_plan_sums all = lw_taper_triangle(taper, length_m, length_m);
-  return all.area_m2 > 0.0 ? all.first_m3 / all.area_m2 : 0.0;
+  return all.first_m3 / all.area_m2;
 }
 
 void lw_taper_measure(lw_taper taper, lw_contact *contact) {
@@ -234,8 +234,6 @@ static void press_shells(lw_taper taper, double shell_m, lw_contact *c, const lw
   double length = lw_smaller(shell_m, 3.0 * near);
   double from = front ? 0.0 : c->width_m - length;
   add_strip(taper, c->width_m, from, from + length, &one);
-  c->inside = one.area_m2 > 0.0;
-  if (!c->inside) return;
   c->pressed_m = length;
   c->share_in_compression = one.area_m2 / sums.area_m2;
   double edge = 2.0 * c->vertical_kn_per_m / one.area_m2;
