@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "bearing_common.h"
 
+#include <assert.h>
+
 const lw_bearing_routine *lw_bearing_routine_of(lw_bearing_method method) {
   static const lw_bearing_routine *const routines[] = {
       [LW_BEARING_PRESUMPTIVE] = NULL,
@@ -10,6 +12,6 @@ const lw_bearing_routine *lw_bearing_routine_of(lw_bearing_method method) {
       [LW_BEARING_VESIC] = &lw_bearing_routine_vesic,
       [LW_BEARING_EN1997] = &lw_bearing_routine_en1997,
   };
-  size_t index = (size_t)method;
-  return index < sizeof routines / sizeof routines[0] ? routines[index] : NULL;
+  assert((size_t)method < sizeof routines / sizeof routines[0]);
+  return routines[method];
 }

@@ -5,7 +5,7 @@
 
 lw_check lw_check_overturning(const lw_check_context *context, const lw_stage *stage,
                               const lw_working *working) {
-  bool wall = context->place->at == LW_AT_BASE || context->place->at == LW_AT_PAD;
+  bool wall = context->place->at == LW_AT_BASE;
   lw_check check = lw_check_begin(context, stage, wall ? LW_CHECK_OVERTURNING : LW_CHECK_TILTING, "kN m/m");
   const lw_format_row *row = context->format->row[LW_NEED_OVERTURNING];
   const lw_contact *contact = &stage->contact;
@@ -20,7 +20,7 @@ lw_check lw_check_overturning(const lw_check_context *context, const lw_stage *s
     lw_check_weigh(&check, row, context->load_case->kind);
     lw_check_tell_has(&check, "what holds / what tips", working);
   }
-  if (contact->inside || !check.counts || lw_check_faulty(&check)) return check;
+  if (contact->inside || !check.counts) return check;
   /* The resultant is outside: whatever the moments say, it stands on nothing. */
   check.ratio = lw_known(0.0);
   check.holds = LW_FALLS_SHORT;

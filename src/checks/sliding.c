@@ -124,8 +124,7 @@ static void tell_limit(const grip *g, const char *symbol, const lw_working *work
                   .formula = "share x V, the most that clay without friction holds",
                   .value = g->most_kn_per_m,
                   .unit = "kN/m"};
-  double share = g->pressed_kn_per_m > 0.0 ? g->most_kn_per_m / g->pressed_kn_per_m : 0.0;
-  lw_working_line(working, &step, "%.4f x %.4f", share, g->pressed_kn_per_m);
+  lw_working_line(working, &step, "%.4f x %.4f", g->most_kn_per_m / g->pressed_kn_per_m, g->pressed_kn_per_m);
 }
 
 static void tell_in_front(const balance *b, double ground_kn_per_m, const lw_working *working) {

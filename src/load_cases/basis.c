@@ -78,6 +78,5 @@ void lw_check_tell(const lw_basis *basis, const lw_tables *tables, const lw_chec
   lw_place_of_check(basis->wall, check, &a.above, &a.place);
   a.format.on_every_wedge = basis->wedges;
   lw_check_context context = {basis->wall, &a.format, &basis->load_case, &a.place};
-  const lw_check_row *row = lw_check_row_of(check->kind);
-  if (row->make) (void)row->make(&context, &basis->stage, working);
+  (void)lw_check_row_of(check->kind)->make(&context, &basis->stage, working);
 }

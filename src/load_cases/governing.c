@@ -12,11 +12,10 @@ static bool weighs(const lw_situation *at, const lw_kept_check *kept) {
          ((kept->marks & LW_KEPT_RATIO) || kept->holds != LW_HOLDS);
 }
 
-/* Of two that hold the one with more to spare is not looked at whole. */
+/* Of two that hold, each with a ratio, the one with more to spare is not looked at whole. */
 static bool outdone(const lw_kept_check *kept, const lw_check *worst) {
   bool hold = kept->holds == LW_HOLDS && worst->holds == LW_HOLDS;
-  bool known = (kept->marks & LW_KEPT_RATIO) && worst->ratio.known;
-  return hold && known && kept->has / kept->needs > worst->ratio.value;
+  return hold && kept->has / kept->needs > worst->ratio.value;
 }
 
 bool lw_situations_governing(const lw_situations *situations, int *situation, int *check) {

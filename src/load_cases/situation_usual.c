@@ -4,8 +4,7 @@
 /* The wall as built, and people on it. */
 
 static double load_of(const lw_tables *tables, lw_known_row load) {
-  const lw_load_row *row = lw_known_load(tables, load);
-  return row ? row->value : 0.0;
+  return lw_known_load(tables, load)->value;
 }
 
 bool lw_plan_drained(const lw_wall *wall, const lw_tables *tables, lw_situation_plan *plan) {

@@ -44,23 +44,23 @@ static double left_over(double factor, const void *context) {
 
 /* The factor, on the side where there is an answer; 0: none, however much strength were there. */
 static double factor_of(const wedges *w) {
-  double low = 1.0, high = 1.0, root = 0.0;
+  double low = 1.0, high = 1.0;
   while (low > LOW && left_over(low, w) < 0.0) {
     high = low;
     low *= 0.6;
   }
   if (left_over(low, w) < 0.0) return 0.0;
-  if (high <= 1.0 && low >= 1.0)
+  if (low >= 1.0)
     for (high = 2.0; high < HIGH && left_over(high, w) >= 0.0; high *= 2.0) low = high;
   if (high >= HIGH) return HIGH;
-  if (lw_solve_root(left_over, w, low, high, CLOSE, &root) != LW_OK) return low;
+  double root = low;
+  (void)lw_solve_root(left_over, w, low, high, CLOSE, &root);
   for (double back = CLOSE; back < 1e-3 && left_over(root, w) <= -1.0 + CLOSE; back *= 10.0) root -= back;
   return root;
 }
 
 static lw_check of_wedges(const wedges *w) {
   lw_check full = at_factor(w, 1.0, false);
-  if (full.holds == LW_CANNOT_SHOW) return full;
   double factor = factor_of(w);
   if (factor <= 0.0 || (factor >= HIGH && !full.has.known)) return full;
   return at_factor(w, factor, true);

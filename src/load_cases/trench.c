@@ -26,7 +26,7 @@ static bool undermines(const lw_wall *wall) {
   double below = -floor_of(wall);
   if (wall->site.trench_depth_m <= 0.0 || below <= CLOSE) return false;
   double of_pad = pad->thickness_m > 0.0 ? pad_beyond(wall) + fmax(below - pad->thickness_m, 0.0) : 0.0;
-  return wall->site.trench_distance_m < fmax(below, of_pad) - CLOSE || wall->site.trench_distance_m <= CLOSE;
+  return wall->site.trench_distance_m < fmax(below, of_pad) - CLOSE;
 }
 
 /* Where the plane of passive failure from the lowest foot comes out of the ground in front. */
@@ -46,7 +46,6 @@ void lw_trench_open(const lw_wall *wall, lw_ground *ground) {
   double distance = wall->site.trench_distance_m, floor = floor_of(wall);
   lw_front *front = &ground->front;
   front->undermined = undermines(wall);
-  if (wall->site.trench_depth_m <= 0.0) return;
   bool passive = distance < passive_reach(wall), bearing = distance < bearing_reach(wall);
   if (floor < 0.0 && distance > 0.0) front->slope_rad = fmax(front->slope_rad, atan(-floor / distance));
   if (passive) front->embedment_m = floor;
@@ -71,8 +70,7 @@ static bool counts_the_front(const lw_wall *wall) {
 }
 
 void lw_trench_find(const lw_wall *wall, const lw_tables *tables, lw_trench *trench) {
-  const lw_threshold_row *row = lw_known_threshold(tables, LW_THRESHOLD_KEEP_OUT_FRONT);
-  double heights = row && isfinite(row->value) ? row->value : 1.0;
+  double heights = lw_known_value(tables, LW_THRESHOLD_KEEP_OUT_FRONT);
   double held = wall->section.height_m - wall->site.soil_below_top_m;
   *trench = (lw_trench){
       .depth_m = wall->site.trench_depth_m,

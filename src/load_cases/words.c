@@ -19,5 +19,5 @@ const char *lw_situation_short(lw_situation_name name) {
                                       [LW_SITUATION_EARTHQUAKE] = "an earthquake",
                                       [LW_SITUATION_TRENCH] = "trench in front",
                                       [LW_SITUATION_WIND] = "wind on fence"};
-  return (size_t)name < LW_SITUATION_COUNT ? words[name] : "";
+  return words[name];
 }

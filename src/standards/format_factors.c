@@ -186,7 +186,7 @@ static lw_factors factors_of(const lw_format *format, lw_situation_kind kind, bo
 static bool alike(const lw_factors *a, const lw_factors *b) {
   return same(a->wall_weight, b->wall_weight) && same(a->soil_weight, b->soil_weight) &&
          same(a->earth_pressure, b->earth_pressure) && same(a->water, b->water) &&
-         same(a->variable, b->variable) && same(a->level_push, b->level_push) &&
+         same(a->variable, b->variable) &&
          same(a->variable_on_wall, b->variable_on_wall) && same(a->surcharge_on_wall, b->surcharge_on_wall);
 }
 

@@ -52,7 +52,6 @@ void lw_fence_clear(const lw_situations *situations, lw_fence_wind *wind) {
   wind->clear_m.known = false;
   if (!wind->present || wind->on_wall || base->status != LW_OK || !base->wedge_known) return;
   lw_plane plane = base->back.plane;
-  if (plane.load_count >= LW_SITE_LOAD_MAX) return;
   double alone = thrust_with(plane, 0.0, 0.0), near = 0.0, far = FARTHEST * plane.height_m;
   if (!(thrust_with(plane, wind->force_kn_per_m, far) <= alone + NOTHING_KN_PER_M)) return;
   while (far - near > CLEAR_STEP_M) {
