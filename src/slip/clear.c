@@ -83,13 +83,13 @@ bool lw_slip_clear(const lw_slip_strips *strips, const lw_slip_circle *circle) {
   return true;
 }
 
-/* To pass below a point; 0 for one above the chord. */
+/* To pass below a point; 0 for one above the chord. One beyond its ends is for lw_slip_clear. */
 static double sag_below(const lw_slip_circle *c, double half_m, double x_m, double y_m) {
   double ex = (c->entry_x_m - c->exit_x_m) / (2.0 * half_m),
          ey = (c->entry_y_m - c->exit_y_m) / (2.0 * half_m);
   double dx = x_m - 0.5 * (c->exit_x_m + c->entry_x_m), dy = y_m - 0.5 * (c->exit_y_m + c->entry_y_m);
   double u = dx * ex + dy * ey, v = dx * ey - dy * ex;
-  if (v <= 0.0) return u < -half_m || u > half_m ? INFINITY : 0.0;
+  if (v <= 0.0) return 0.0;
   double rest = half_m * half_m - u * u;
   if (rest <= 0.0) return INFINITY;
   /* Centre at h above the chord: h = (a² - u² - v²)/(2v); the arc hangs sqrt(a² + h²) - h. */

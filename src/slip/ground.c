@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ground.h"
 
+#include <assert.h>
 #include <math.h>
 
 #include "wall/polygon.h"
@@ -42,7 +43,7 @@ static int drops_of(const lw_wall *wall, const lw_front *ahead, drop drops[2]) {
   const lw_tier *tier = &wall->tier;
   const lw_site *site = &wall->site;
   int count = 0;
-  if (ahead->open && site->trench_depth_m > 0.0)
+  if (ahead->open)
     drops[count++] = (drop){fmax(site->trench_distance_m, JUST_M), site->trench_depth_m};
   if (!takes_both(wall) || tier->above) return count;
   bool nearer = count > 0 && tier->distance_m < drops[0].distance_m;
@@ -112,7 +113,8 @@ static void water(const lw_site *site, const lw_section *section, double depth_m
 }
 
 static void load(lw_slip_ground *g, lw_slip_load one) {
-  if (g->load_count < LW_SLIP_LOAD_MAX) g->load[g->load_count++] = one;
+  assert(g->load_count < LW_SLIP_LOAD_MAX);
+  g->load[g->load_count++] = one;
 }
 
 static void loads(const lw_site *site, lw_corner from, double middle_m, double far_m, lw_slip_ground *g) {
@@ -138,7 +140,7 @@ static void body(const lw_section *section, lw_slip_ground *g) {
   g->body_count = section->outline_count;
   for (int i = 0; i < section->outline_count; i++) g->body[i] = section->outline[i];
   lw_polygon_area(section->outline, section->outline_count, &area, &at);
-  g->body_kn_per_m3 = area > 0.0 ? lw_section_weight(section) / area : 0.0;
+  g->body_kn_per_m3 = lw_section_weight(section) / area;
 }
 
 static void pad(const lw_site *site, const lw_section *section, lw_slip_ground *g) {
@@ -179,7 +181,7 @@ static reach reach_of(const lw_wall *wall, const lw_front *ahead) {
   double run = rises && ends ? site->slope_run_m : 0.0, height = height_of(wall, ahead);
   double own = REACH_IN_HEIGHTS * (height + run * tan(site->slope_rad)) +
                (takes_both(wall) ? wall->tier.distance_m : 0.0) +
-               (ahead->open && site->trench_depth_m > 0.0 ? site->trench_distance_m : 0.0);
+               (ahead->open ? site->trench_distance_m : 0.0);
   if (ahead->slope_rad > 0.0 || (rises && !ends)) own = fmax(ENDLESS_IN_HEIGHTS * height, own);
   return (reach){own, own + fmax(run, loads_end(site))};
 }

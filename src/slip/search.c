@@ -104,7 +104,7 @@ static bool chord_of(const search *s, double exit_share, double entry_share, cho
   c->entry_y_m = lw_slip_surface(ground, c->entry_x_m, true);
   double dx = c->entry_x_m - c->exit_x_m, dy = c->entry_y_m - c->exit_y_m,
          half = 0.5 * sqrt(dx * dx + dy * dy);
-  if (dx < 1e-6 || half < 1e-6) return false;
+  if (dx < 1e-6) return false;
   double upright = half * lw_larger(dy, 0.0) / dx;
   line->half_m = half;
   line->most_m = sqrt(half * half + upright * upright) - upright;
@@ -216,7 +216,8 @@ static void refine(const search *s, int turns, double step, start *from) {
                  .line_steps = s->effort->line_steps};
   for (int i = 0; i < 3; i++) at.x[i] = from->x[i];
   at.value = from->factor;
-  if (lw_solve_least(factor_at, s, turns, &at) != LW_OK || !(at.value < from->factor)) return;
+  (void)lw_solve_least(factor_at, s, turns, &at);
+  if (!(at.value < from->factor)) return;
   for (int i = 0; i < 3; i++) from->x[i] = at.x[i];
   from->factor = at.value;
 }

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <assert.h>
 #include <math.h>
 
 #include "parts.h"
@@ -33,9 +34,9 @@ static bool body_at(const lw_slip_ground *ground, double x_m, double *bottom_m, 
 static void body_of(const lw_slip_ground *ground, lw_slip_strip *strip) {
   double width = strip->to_x_m - strip->from_x_m, in = 0.25 * width;
   double b1, t1, b2, t2;
-  strip->has_body =
-      body_at(ground, strip->from_x_m + in, &b1, &t1) && body_at(ground, strip->to_x_m - in, &b2, &t2);
+  strip->has_body = body_at(ground, strip->from_x_m + in, &b1, &t1);
   if (!strip->has_body) return;
+  (void)body_at(ground, strip->to_x_m - in, &b2, &t2);
   strip->bottom = (lw_slip_line){b1 - 0.5 * (b2 - b1), b2 + 0.5 * (b2 - b1)};
   strip->top = (lw_slip_line){t1 - 0.5 * (t2 - t1), t2 + 0.5 * (t2 - t1)};
 }
@@ -81,7 +82,8 @@ typedef struct cuts {
 } cuts;
 
 static void cut_at(cuts *all, double x_m) {
-  if (!isfinite(x_m) || all->count > LW_SLIP_STRIP_MAX) return;
+  if (!isfinite(x_m)) return;
+  assert(all->count <= LW_SLIP_STRIP_MAX);
   int i = all->count++;
   for (; i > 0 && all->x_m[i - 1] > x_m; i--) all->x_m[i] = all->x_m[i - 1];
   all->x_m[i] = x_m;
@@ -135,6 +137,6 @@ void lw_slip_cut(const lw_slip_ground *ground, lw_slip_strips *strips) {
     strips->by_slice = strips->by_slice || load->below_m > 0.0 || load->force_kn_per_m > 0.0;
   }
   for (int i = 0; i + 1 < all.count; i++)
-    if (all.x_m[i + 1] - all.x_m[i] > SAME_M && strips->count < LW_SLIP_STRIP_MAX)
+    if (all.x_m[i + 1] - all.x_m[i] > SAME_M)
       strip_of(ground, all.x_m[i], all.x_m[i + 1], &strips->strip[strips->count++]);
 }
