@@ -118,7 +118,7 @@ static void loads_build(const lw_site *site, const lw_ground *ground, double fro
     if (load->kind == LW_LOAD_CAP) continue;
     bool strip = load->kind == LW_LOAD_STRIP;
     double near = lw_larger(load->near_m - from_crest_m, 0.0), far = load->far_m - from_crest_m;
-    if (far < 0.0 || (strip && far <= near)) continue;
+    if (strip ? far <= near : far < 0.0) continue;
     plane->load[plane->load_count++] = (lw_plane_load){
         .near_m = near,
         .far_m = far,

@@ -84,8 +84,7 @@ static lw_elastic_push closed(const lw_elastic_reach *r) {
 
 bool lw_elastic_has_closed_form(const lw_elastic_reach *r) {
   bool curve = r->by == LW_LOAD_PRESSURE_CURVES && r->load->pressure_kpa <= 0.0;
-  bool point = r->load->point && r->load->pressure_kpa <= 0.0;
-  return fabs(r->lean) < 1e-12 && !curve && !point && r->below_top_m >= 0.0;
+  return fabs(r->lean) < 1e-12 && !curve && !r->load->point && r->below_top_m >= 0.0;
 }
 
 static double ground_above_top(const lw_plane *plane, double behind_m) {

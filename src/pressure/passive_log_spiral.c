@@ -76,7 +76,6 @@ static double thrust_along(const spiral *s, double chord_rad) {
   body b = {.chord_rad = chord_rad, .growth = exp(s->growth * s->turn_rad)};
   lw_corner ground = {-sin(s->slope_rad), cos(s->slope_rad)}, chord = towards(chord_rad);
   double rises = chord.x_m * ground.x_m + chord.y_m * ground.y_m;
-  if (rises <= 1e-9) return NAN;
   b.chord = (s->top.x_m * ground.x_m + s->top.y_m * ground.y_m) / rises;
   lw_corner v = {b.growth * cos(s->turn_rad) - 1.0, b.growth * sin(s->turn_rad)};
   b.radius = b.chord / hypot(v.x_m, v.y_m);
@@ -118,7 +117,8 @@ static void write_worst(const spiral *worst, double turn_rad, const lw_working *
   spiral s = *worst;
   lw_minimum least;
   s.turn_rad = turn_rad;
-  if (working == NULL || chord_for(&s, &least) != LW_OK) return;
+  if (working == NULL) return;
+  (void)chord_for(&s, &least);
   s.working = working;
   (void)thrust_along(&s, least.x);
 }

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "profile.h"
 
+#include <assert.h>
 #include <math.h>
 
 #include "base/extremes.h"
@@ -113,7 +114,7 @@ static void add_straight(double top_m, double bottom_m, double p_top, double p_b
 }
 
 /* Force and moment of a curve between two depths; by the triangle of a crack its ends and a straight line. */
-static lw_status integrate(curve c, double top_m, double bottom_m, double *force, double *moment) {
+static void integrate(curve c, double top_m, double bottom_m, double *force, double *moment) {
   tally sum = {0};
   if (is_curved(c.plane, c.law, c.s) && c.plane->crack != LW_CRACK_TRIANGLE) {
     sum.force = lw_gauss_integral(curve_value, &c, top_m, bottom_m);
@@ -122,10 +123,8 @@ static lw_status integrate(curve c, double top_m, double bottom_m, double *force
   } else {
     add_straight(top_m, bottom_m, curve_value(top_m, &c), curve_value(bottom_m, &c), &sum);
   }
-  if (!isfinite(sum.force) || !isfinite(sum.moment)) return LW_NO_SOLUTION;
   *force += sum.force;
   *moment += sum.moment;
-  return LW_OK;
 }
 
 /* Top and bottom of a piece that lies in one stretch. */
@@ -143,7 +142,7 @@ static void add_points(const lw_plane *plane, const lw_law *law, const stretch *
 static void tell_point(const lw_plane *plane, const lw_law *law, const stretch *s, double depth_m,
                        lw_told *told) {
   double stress = s->stress_kpa + s->gradient * (depth_m - s->top_m) + load_stress(plane, law);
-  if (told->count == LW_TOLD_MAX) return;
+  assert(told->count < LW_TOLD_MAX);
   told->point[told->count++] =
       (lw_told_point){.depth_m = depth_m,
                       .stress_kpa = stress,
@@ -190,8 +189,8 @@ static void tell_stretch(const lw_plane *plane, const lw_law *law, const stretch
 
 /* What the load makes of the part of a stretch that pushes: all of it down to where the soil would push
  * without it, and so it is drawn. */
-static lw_status add_load(const lw_plane *plane, const lw_law *law, const stretch *s, lw_thrust *thrust,
-                          tally *sum, const tally *before) {
+static void add_load(const lw_plane *plane, const lw_law *law, const stretch *s, lw_thrust *thrust,
+                     tally *sum, const tally *before) {
   bool cohesive = plane->layer[s->layer].cohesion_kpa > 0.0 && load_stress(plane, law) > 0.0;
   double from = cohesive ? push_starts(plane, law, s, false) : s->top_m;
   curve load = {plane, law, s, true, false};
@@ -204,10 +203,9 @@ static lw_status add_load(const lw_plane *plane, const lw_law *law, const stretc
   } else {
     add_points(plane, law, s, false, thrust);
   }
-  if (integrate(load, s->top_m, from, &sum->load_force, &sum->load_moment) != LW_OK) return LW_NO_SOLUTION;
-  if (integrate(load, from, s->bottom_m, &sum->load_force, &sum->load_moment) != LW_OK) return LW_NO_SOLUTION;
+  integrate(load, s->top_m, from, &sum->load_force, &sum->load_moment);
+  integrate(load, from, s->bottom_m, &sum->load_force, &sum->load_moment);
   tell_stretch(plane, law, s, from, before, sum);
-  return LW_OK;
 }
 
 /* Soil without cohesion, as in most walls: all of it pushes, and the load's part is even. */
@@ -225,12 +223,11 @@ static void add_loose(const lw_plane *plane, const lw_law *law, const stretch *s
 }
 
 /* One stretch: cracked part without a push, the rest summed, both noted in the profile. */
-static lw_status add_stretch(const lw_plane *plane, const lw_law *law, stretch s, lw_thrust *thrust,
-                             tally *sum) {
+static void add_stretch(const lw_plane *plane, const lw_law *law, stretch s, lw_thrust *thrust, tally *sum) {
   bool loose = plane->layer[s.layer].cohesion_kpa <= 0.0 && s.stress_kpa >= 0.0 && s.gradient >= 0.0;
   if (loose) {
     add_loose(plane, law, &s, thrust, sum);
-    return LW_OK;
+    return;
   }
   double start = push_starts(plane, law, &s, true);
   if (start > s.top_m) {
@@ -240,13 +237,13 @@ static lw_status add_stretch(const lw_plane *plane, const lw_law *law, stretch s
     add_points(plane, law, &open, true, thrust);
     tell_stretch(plane, law, &open, start, sum, sum);
   }
-  if (start >= s.bottom_m) return LW_OK;
+  if (start >= s.bottom_m) return;
   s.stress_kpa += s.gradient * (start - s.top_m);
   s.top_m = start;
   curve whole = {plane, law, &s, false, false};
   tally before = *sum;
-  if (integrate(whole, s.top_m, s.bottom_m, &sum->force, &sum->moment) != LW_OK) return LW_NO_SOLUTION;
-  return add_load(plane, law, &s, thrust, sum, &before);
+  integrate(whole, s.top_m, s.bottom_m, &sum->force, &sum->moment);
+  add_load(plane, law, &s, thrust, sum, &before);
 }
 
 static double next_break(const lw_plane *plane, double depth_m) {
@@ -254,7 +251,7 @@ static double next_break(const lw_plane *plane, double depth_m) {
   return plane->water_depth_m > depth_m ? lw_smaller(next, plane->water_depth_m) : next;
 }
 
-static lw_status walk_down(const lw_plane *plane, const lw_law *law, lw_thrust *thrust, tally *sum) {
+static void walk_down(const lw_plane *plane, const lw_law *law, lw_thrust *thrust, tally *sum) {
   double stress = 0.0;
   for (double depth = 0.0; depth < plane->height_m;) {
     int i = lw_layer_at(plane, depth);
@@ -263,12 +260,11 @@ static lw_status walk_down(const lw_plane *plane, const lw_law *law, lw_thrust *
     stretch s = {depth,  next_break(plane, depth),
                  stress, gradient,
                  i,      wet && law->wet_differs ? law->k_wet[i] : law->k[i]};
-    if (add_stretch(plane, law, s, thrust, sum) != LW_OK) return LW_NO_SOLUTION;
+    add_stretch(plane, law, s, thrust, sum);
     stress += gradient * (s.bottom_m - depth);
     depth = s.bottom_m;
     thrust->coefficient = s.k;
   }
-  return LW_OK;
 }
 
 /* Water that stands in the soil from one depth down to the foot. */
@@ -299,7 +295,8 @@ static lw_status integrate_profile(const lw_plane *plane, const lw_law *law, dou
                                    lw_thrust *thrust, lw_error *error) {
   lw_thrust made = {0};
   tally sum = {.told = told};
-  if (walk_down(plane, law, &made, &sum) != LW_OK)
+  walk_down(plane, law, &made, &sum);
+  if (!isfinite(sum.force + sum.moment + sum.load_force + sum.load_moment))
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NOT_FINITE,
                         "the pressure diagram cannot be integrated");
   made.angle_rad = angle_rad;

@@ -66,7 +66,7 @@ static bool fits(const lw_plane *plane) {
   const lw_layer *soil = &plane->layer[0];
   bool one_soil = plane->layer_count == 1 || soil->bottom_m >= plane->height_m;
   return one_soil && soil->cohesion_kpa <= 0.0 && fabs(plane->batter_rad) < 1e-12 &&
-         fabs(plane->slope_rad) < 1e-12 && plane->load_count == 0 && plane->height_m > 0.0;
+         fabs(plane->slope_rad) < 1e-12 && plane->load_count == 0;
 }
 
 /* The alternating sum as it is added up, as far as it is printed. */

@@ -45,7 +45,7 @@ static stack stack_of(const lw_plane *plane) {
 
 bool lw_wedge_scale(const lw_plane *from, const lw_wedge *wedge, const lw_plane *to, lw_wedge *scaled) {
   double load = from->surcharge_kpa * wedge->reach_m, soil = wedge->weight_kn_per_m - load;
-  if (from->height_m <= 0.0 || to->height_m <= 0.0 || soil <= 0.0 || !alike(from, to)) return false;
+  if (soil <= 0.0 || !alike(from, to)) return false;
   double size = to->height_m / from->height_m;
   stack old = stack_of(from), new = stack_of(to);
   /* Soil as light as water weighs nothing below it. */

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "wedge_shape.h"
 
+#include <assert.h>
 #include <math.h>
 
 #include "base/extremes.h"
@@ -23,7 +24,8 @@ static void zones_build(lw_wedge_frame *frame) {
   const lw_plane *plane = frame->plane;
   bool rises = plane->slope_rad > 0.0;
   double depth = rises ? -FAR_M : 0.0;
-  while (depth < plane->height_m && frame->zone_count < LW_WEDGE_ZONES) {
+  while (depth < plane->height_m) {
+    assert(frame->zone_count < LW_WEDGE_ZONES);
     int i = lw_layer_at(plane, depth);
     bool wet = depth >= plane->water_depth_m;
     double bottom = lw_smaller(plane->height_m, plane->layer[i].bottom_m);
@@ -69,7 +71,6 @@ static bool daylight(const lw_wedge_frame *frame, const lw_wedge_line *line, dou
   double closing = line->rise - line->run * slope, level = frame->top.y_m - slope * frame->top.x_m;
   double behind = closing > 1e-12 ? level / closing * line->run - frame->top.x_m : INFINITY;
   if (behind > end) {
-    if (line->rise <= 1e-12) return false;
     behind = ground_at(frame, end) * line->run / line->rise - frame->top.x_m;
   }
   *behind_m = lw_larger(behind, 0.0);
@@ -136,15 +137,16 @@ static void shape(const lw_wedge_frame *frame, double behind_m, double crack_m, 
 }
 
 static void tell_weight(lw_wedge_told *told, double size, double each, double moved) {
-  if (told == NULL || fabs(size * each) <= 0.0 || told->weight_count == LW_WEDGE_TERMS) return;
+  if (told == NULL || fabs(size * each) <= 0.0) return;
+  assert(told->weight_count < LW_WEDGE_TERMS);
   told->weight[told->weight_count++] = (lw_wedge_term){size, each, moved, 0};
 }
 
 static void tell_plane(lw_wedge_told *told, int layer, double rubs, double cohesion_kpa, double length_m) {
   if (told == NULL) return;
-  if (rubs > 0.0 && told->rub_count < LW_WEDGE_ZONES)
+  if (rubs > 0.0)
     told->rub[told->rub_count++] = (lw_wedge_term){.size = rubs, .layer = layer};
-  if (cohesion_kpa > 0.0 && told->held_count < LW_WEDGE_ZONES)
+  if (cohesion_kpa > 0.0)
     told->held[told->held_count++] = (lw_wedge_term){.size = length_m, .each = cohesion_kpa, .layer = layer};
 }
 
