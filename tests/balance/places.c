@@ -1,0 +1,103 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <criterion/criterion.h>
+#include <math.h>
+#include <stdlib.h>
+
+#include "../checks/support.h"
+#include "balance/stage.h"
+#include "balance/weigh.h"
+
+/* Where what acts on a wall stands, and what does not act at all. */
+
+static const lw_force *force_of(const lw_stage *stage, lw_force_kind kind) {
+  for (int i = 0; i < stage->forces.count; i++)
+    if (stage->forces.force[i].kind == kind) return &stage->forces.force[i];
+  return NULL;
+}
+
+#define LOADED                                                                                               \
+  "wall kind=courses", "wall embedment=0 mm", "block height=200 mm", "block depth=300 mm",                   \
+      "block mass=30 kg", "block length=400 mm", "setback=10 mm", "soil 1 friction angle=33 deg",            \
+      "site behind=bed", "load 1 kind=cap", "load 1 force=2 kN/m"
+
+/* A load on the cap stands on the middle of what it lies on: the cap, or the highest block. By hand: five
+ * courses put the highest block's face 40 mm behind the toe. */
+Test(places, a_load_on_top_stands_on_its_middle) {
+  static const struct {
+    const char *height, *depth, *overhang;
+    double middle_m;
+  } rows[] = {{"cap height=0 mm", "cap depth=300 mm", "cap overhang=0 mm", 0.040 + 0.150},
+              {"cap height=60 mm", "cap depth=360 mm", "cap overhang=30 mm", 0.040 - 0.030 + 0.180},
+              {"cap height=60 mm", "cap depth=240 mm", "cap overhang=0 mm", 0.040 + 0.120}};
+  for (int i = 0; i < 3; i++) {
+    lw_result *r = i == 0
+                       ? RUN(LOADED, "wall height=1 m")
+                       : RUN(LOADED, "wall height=1060 mm", rows[i].height, rows[i].depth, rows[i].overhang);
+    const lw_force *load = force_of(&r->situations.situation[0].base, LW_FORCE_CAP_LOAD);
+    cr_assert_not_null(load);
+    cr_expect_float_eq(load->x_m, rows[i].middle_m, 1e-9, "%s: %g", rows[i].depth, load->x_m);
+    cr_expect_float_eq(load->vertical_kn_per_m, 2.0, 1e-12);
+    free(r);
+  }
+}
+
+/* An earthquake that only lifts and presses pushes neither wall nor water: what is level of it is nothing. */
+Test(places, an_upright_earthquake_pushes_nothing_level) {
+  lw_result *r = RUN("wall kind=section", "wall height=1.2 m", "top width=0.7 m", "base width=0.7 m",
+                     "wall unit weight=23 kN/m3", "wall embedment=0 mm", "soil 1 friction angle=33 deg",
+                     "site behind=bed", "front water depth=0.5 m", "seismic vertical=0.1");
+  const lw_stage *base = &checks_test_situation(r, LW_SITUATION_EARTHQUAKE)->base;
+  const lw_force *inertia = force_of(base, LW_FORCE_INERTIA);
+  cr_assert_not_null(inertia);
+  cr_expect_float_eq(fabs(inertia->vertical_kn_per_m), 0.1 * 1.2 * 0.7 * 23.0, 1e-9);
+  cr_expect_float_eq(inertia->horizontal_kn_per_m, 0.0, 1e-12);
+  cr_expect_null(force_of(base, LW_FORCE_SEISMIC_WATER));
+  free(r);
+}
+
+/* Soil that lies below the courses that lean over it stands on none of them. */
+Test(places, soil_under_courses_that_lean_back_is_not_on_them) {
+  lw_result *r = RUN("wall kind=courses", "wall height=2 m", "block height=200 mm", "block depth=250 mm",
+                     "block mass=30 kg", "block length=400 mm", "setback=60 mm",
+                     "soil 1 friction angle=33 deg", "site behind=bed", "soil below top=1.7 m");
+  const lw_situation *s = &r->situations.situation[0];
+  cr_assert_eq(s->base.status, LW_OK);
+  cr_expect_null(force_of(&s->base, LW_FORCE_SOIL_ON_WALL));
+  free(r);
+}
+
+/* A load that a set of factors or a book leaves to the wedge is none where there is none: the number of the
+ * book stands. K gamma H2/2 by hand. */
+Test(places, a_number_of_a_book_stands_without_loads) {
+  lw_result *r = RUN("wall kind=section", "wall height=2 m", "top width=1 m", "base width=1 m",
+                     "wall unit weight=23 kN/m3", "wall embedment=0 mm", "soil 1 friction angle=30 deg",
+                     "soil 1 unit weight=18 kN/m3", "site behind=bed", "load 1 kind=none",
+                     "method coefficient=0.35", "method load pressure=wedge");
+  const lw_stage *base = &r->situations.situation[0].base;
+  cr_expect_eq(base->status, LW_OK);
+  cr_expect_float_eq(base->thrust.total_kn_per_m, 0.35 * 18.0 * 2.0 * 2.0 / 2.0, 1e-9);
+  free(r);
+}
+
+/* A trench that undermines the wall is no reason where there is a graver one already. */
+Test(places, what_failed_before_keeps_its_reason) {
+  lw_load_case load_case = {.ground = {.front = {.undermined = true}}};
+  lw_stage whole = {.status = LW_OK}, failed = {.status = LW_NO_SOLUTION, .reason = LW_REASON_NOT_FINITE};
+  lw_stage_undermine(&load_case, &whole);
+  lw_stage_undermine(&load_case, &failed);
+  cr_expect_eq(whole.status, LW_NO_SOLUTION);
+  cr_expect_eq(whole.reason, LW_REASON_UNDERMINED);
+  cr_expect_eq(failed.reason, LW_REASON_NOT_FINITE);
+}
+
+/* Three reasons say that the program went wrong; of all others the wall or the sheet is the cause. */
+Test(places, three_reasons_are_the_programs_own) {
+  for (int i = 0; i < LW_REASON_COUNT; i++) {
+    bool own = i == LW_REASON_NOT_FINITE || i == LW_REASON_NO_PUSH || i == LW_REASON_WEDGE_DISAGREES;
+    lw_check check = {.holds = LW_CANNOT_SHOW, .reason = (lw_reason)i};
+    cr_expect_eq(lw_reason_is_faulty((lw_reason)i), own, "%d", i);
+    cr_expect_eq(lw_check_faulty(&check), own, "%d", i);
+    check.holds = LW_HOLDS;
+    cr_expect_not(lw_check_faulty(&check), "%d", i);
+  }
+}
