@@ -74,7 +74,7 @@ Test(contact, turned_round_is_the_same_contact) {
       }
 }
 
-/* Courses that meet on no width, or stand beside one another, bear nothing: there is no pressure to speak of. */
+/* Courses that meet on no width, or stand beside one another, bear nothing: no pressure can be told. */
 Test(contact, on_no_width_bears_nothing) {
   for (int s = 0; s < SHAPE_COUNT; s++)
     for (double width = 0.0; width > -0.2; width -= 0.1) {
