@@ -85,7 +85,7 @@ enum {
 /* Which loads are there, and by what every strength is divided: by 1, by what the check has, or not. */
 enum { LW_KEPT_PEOPLE_DOWN = 1, LW_KEPT_CAP_LOAD = 2, LW_KEPT_FULL_STRENGTH = 4, LW_KEPT_BY_HAS = 8 };
 
-/* A check as a result keeps it, a third as large: lw_check_kept has it whole again. */
+/* A check as a result keeps it, a third as large: lw_situation_check has it whole again. */
 typedef struct lw_kept_check {
   double demand, resistance, has, needs;
   const lw_format_row *row;    /* of the need; where nothing is asked, of the set; NULL: it has none */
@@ -94,10 +94,6 @@ typedef struct lw_kept_check {
   uint8_t way_and_leaning;     /* of the load case: leaning, and 32 times the way */
   uint8_t loads;               /* of it: LW_KEPT_PEOPLE_DOWN ... */
 } lw_kept_check;
-
-/** A check as its situation keeps it, whole again.
- *  gives all of it but the row that names its set of factors, which may be another of the same set */
-lw_check lw_check_kept(const lw_kept_check *kept);
 
 /* What acts on a wall or on the courses above a joint. */
 typedef enum lw_force_kind {
@@ -248,7 +244,7 @@ typedef struct lw_load_case {
 
 enum { LW_CHECK_MAX = LW_CHECK_OF_OTHERS_MAX + LW_CHECK_OF_JOINT_MAX * (LW_COURSE_MAX - 1) };
 
-/* Whole checks and what follows them are filled in from LW_DETAIL_EVERYTHING on. */
+/* What follows the checks is filled in from LW_DETAIL_EVERYTHING on. */
 typedef struct lw_situation {
   lw_situation_name name;
   lw_situation_kind kind;
@@ -261,9 +257,8 @@ typedef struct lw_situation {
   bool slip_light;               /* weights in it took their favourable factors, which was the worse */
   const lw_format_row *slip_set; /* a row of the set of factors it was found under; NULL: none */
   int check_count;
-  lw_kept_check kept[LW_CHECK_MAX];   /* the worst of all load cases */
+  lw_kept_check kept[LW_CHECK_MAX];   /* the worst of all load cases: see lw_situation_check */
 
-  lw_check check[LW_CHECK_MAX];       /* the same, whole */
   lw_load_case load_case;   /* in which the stages stand here: of several sets of factors the one that
                                governs, all loads there */
   lw_stage base, pad;       /* pad.status is not LW_OK with reason no-pad when there is none */
@@ -276,6 +271,11 @@ typedef struct lw_situations {
   int count;
   lw_situation situation[LW_SITUATION_COUNT];
 } lw_situations;
+
+/** A check of a situation, whole.
+ *  in    number   0 or more, below check_count
+ *  gives all of it but the row that names its set of factors, which may be another of the same set */
+lw_check lw_situation_check(const lw_situation *situation, int number);
 
 /** What a check is called when one speaks to people: "sliding on its base", "pressed share, joint 1". */
 void lw_check_words(const lw_check *check, char *out, size_t size);

@@ -25,7 +25,7 @@ bool lw_situations_governing(const lw_situations *situations, int *situation, in
     const lw_situation *at = &situations->situation[s];
     for (int i = 0; i < at->check_count; i++) {
       if (!weighs(at, &at->kept[i]) || (any && outdone(&at->kept[i], &worst))) continue;
-      lw_check whole = lw_check_kept(&at->kept[i]);
+      lw_check whole = lw_situation_check(at, i);
       if (any && !lw_check_graver(&whole, &worst)) continue;
       worst = whole;
       any = true;

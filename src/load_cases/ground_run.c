@@ -29,7 +29,7 @@ static bool under(const lw_format_family *family, int set) {
 static double falls_short(const lw_situations *all, lw_detail detail) {
   int situation, check;
   if (detail > LW_DETAIL_VERDICT || !lw_situations_governing(all, &situation, &check)) return INFINITY;
-  lw_check governing = lw_check_kept(&all->situation[situation].kept[check]);
+  lw_check governing = lw_situation_check(&all->situation[situation], check);
   return governing.holds == LW_FALLS_SHORT && governing.ratio.known ? governing.ratio.value : INFINITY;
 }
 
@@ -39,7 +39,7 @@ static bool add(const lw_check_context *context, lw_check *check, lw_situation *
   check->made_in = (lw_load_case_name){.set = context->format->any, .people_down = true, .cap_load = true};
   lw_format_restrain(context->format, check);
   for (int i = 0; i < situation->check_count; i++) {
-    lw_check old = lw_check_kept(&situation->kept[i]);
+    lw_check old = lw_situation_check(situation, i);
     if (old.kind != check->kind || old.at != check->at) continue;
     bool graver = lw_check_graver(check, &old);
     if (graver) lw_check_keep(check, &situation->kept[i]);

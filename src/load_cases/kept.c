@@ -79,7 +79,7 @@ static lw_load_case_name made_in(const lw_kept_check *kept) {
                                                   : 0.0};
 }
 
-lw_check lw_check_kept(const lw_kept_check *kept) {
+static lw_check whole(const lw_kept_check *kept) {
   return (lw_check){.kind = (lw_check_kind)kept->kind,
                     .at = (lw_at)kept->at,
                     .joint = kept->joint,
@@ -102,6 +102,6 @@ void lw_situation_keep(lw_situation *situation, const lw_check *check) {
   lw_check_keep(check, &situation->kept[situation->check_count++]);
 }
 
-void lw_situation_read_out(lw_situation *situation) {
-  for (int i = 0; i < situation->check_count; i++) situation->check[i] = lw_check_kept(&situation->kept[i]);
+lw_check lw_situation_check(const lw_situation *situation, int number) {
+  return whole(&situation->kept[number]);
 }

@@ -6,10 +6,8 @@
 
 void lw_check_keep(const lw_check *check, lw_kept_check *kept);
 
-/** One more check of a situation: kept, and not whole yet.
+/** One more check of a situation.
  *  in    check   at most LW_CHECK_MAX of a situation */
 void lw_situation_keep(lw_situation *situation, const lw_check *check);
-/** The checks that a situation keeps, whole: fills situation->check. */
-void lw_situation_read_out(lw_situation *situation);
 
 #endif

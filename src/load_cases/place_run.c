@@ -35,7 +35,7 @@ static bool there_already(const in_hand *h, lw_check *there) {
   if (h->next < gathered->count) return true;
   gathered->count++;
   if (number >= s->check_count) return false;
-  *there = lw_check_kept(&s->kept[number]);
+  *there = lw_situation_check(s, number);
   return true;
 }
 

@@ -36,6 +36,4 @@ void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_detail d
   plan_all(wall, tables, situations);
   lw_situations_follow(wall, &family, detail, situations);
   lw_ground_run(wall, &family, detail, situations);
-  if (detail < LW_DETAIL_EVERYTHING) return;
-  for (int i = 0; i < situations->count; i++) lw_situation_read_out(&situations->situation[i]);
 }

@@ -178,5 +178,4 @@ void lw_situation_at(const lw_wall *wall, const lw_format_family *family, const 
                         .searched = searched};
     lw_place_run_at(&run, &place);
   }
-  lw_situation_read_out(situation);
 }

@@ -165,10 +165,11 @@ bool lw_check_bed(const lw_ground_try *try, lw_ground_check *made) {
 void lw_situation_bed_write(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
                             const lw_working *working) {
   for (int i = 0; i < situation->check_count; i++) {
-    lw_check check = situation->check[i];
-    if (check.kind != LW_CHECK_SLIDING || check.at != LW_AT_GROUND || !check.has.known) continue;
+    const lw_kept_check *kept = &situation->kept[i];
+    if (kept->kind != LW_CHECK_SLIDING || kept->at != LW_AT_GROUND || !(kept->marks & LW_KEPT_HAS)) continue;
+    lw_check check = {.kind = LW_CHECK_SLIDING, .at = LW_AT_GROUND};
     lw_format format;
-    lw_format_read_of(tables, check.made_in.set, &format);
+    lw_format_read_of(tables, kept->row, &format);
     lw_load_case load_case = lw_slip_load_case(wall, &format, situation);
     slide(&(lw_check_context){wall, &format, &load_case, NULL}, &check, working);
   }

@@ -46,11 +46,10 @@ void lw_check_outcome(const lw_check *check, char *out, size_t size);
 bool lw_result_would_move(const lw_result *result);
 /* Whether what it needs is read from memory or a proposal, in this kind of situation. */
 lw_seen lw_check_seen(const lw_check *check, lw_situation_kind kind);
-/* The check that the sentences tell of: see lw_verdict. */
-const lw_check *lw_result_told(const lw_result *result, const lw_situation **situation);
+/* The check that the sentences tell of, see lw_verdict, and its situation; NULL: nothing governs. */
+const lw_situation *lw_result_told(const lw_result *result, lw_check *check);
 /* What of this report fails beside the checks that decide, as the end of a sentence; false: nothing does. */
 bool lw_result_fails_elsewhere(const lw_result *result, char *out, size_t size);
-const lw_check *lw_result_governing(const lw_result *result, const lw_situation **situation);
 
 /* A force in words: "course 2", "push of the soil"; and in a key: "course-2", "thrust". */
 void lw_force_label(const lw_result *result, const lw_force *force, char *out, size_t size);

@@ -45,7 +45,7 @@ static void answer_of(const lw_situations *situations, lw_format_answer *answer)
   const lw_situation *at = &situations->situation[s];
   answer->situation = at->name;
   answer->kind = at->kind;
-  answer->check = lw_check_kept(&at->kept[c]);
+  answer->check = lw_situation_check(at, c);
 }
 
 void lw_formats_compare(const lw_wall *wall, const lw_tables *tables, lw_formats *formats,

@@ -111,10 +111,12 @@ static const lw_situation *drained(const lw_situations *situations) {
   return NULL;
 }
 
-static const lw_check *overturning_of(const lw_situation *s) {
-  for (int i = 0; i < s->check_count; i++)
-    if (s->check[i].kind == LW_CHECK_OVERTURNING && s->check[i].at == LW_AT_BASE) return &s->check[i];
-  return NULL;
+static bool overturning_of(const lw_situation *s, lw_check *check) {
+  for (int i = 0; i < s->check_count; i++) {
+    *check = lw_situation_check(s, i);
+    if (check->kind == LW_CHECK_OVERTURNING && check->at == LW_AT_BASE) return true;
+  }
+  return false;
 }
 
 /* How much moment more when the soil's own push, its load's left where it is, rises to 0.42 H. */
@@ -139,18 +141,19 @@ static double moment_more(const lw_stage *stage, const lw_working *working) {
 /* The wall drained, with the push of its soil higher up. */
 static void raise_push(const lw_situations *situations, lw_narrow *n, const lw_working *working) {
   const lw_situation *s = drained(situations);
-  const lw_check *check = s ? overturning_of(s) : NULL;
-  if (!check || s->base.status != LW_OK || !check->has.known || !check->demand.known) return;
+  lw_check check;
+  if (!s || !overturning_of(s, &check) || s->base.status != LW_OK || !check.has.known || !check.demand.known)
+    return;
   n->raised_known = true;
   n->raised_height_m = RAISED * s->base.back.plane.height_m;
-  n->overturning = n->raised = *check;
+  n->overturning = n->raised = check;
   double factor = s->load_case.actions.factors.factored ? s->load_case.actions.factors.earth_pressure : 1.0;
   double more = moment_more(&s->base, working);
-  n->raised.demand = lw_known(check->demand.value + factor * more);
-  n->raised.has = lw_known(check->resistance.value / n->raised.demand.value);
-  lw_check_weigh(&n->raised, check->by, s->kind);
-  const lw_bound bound[] = {{"Mr", check->resistance.value, "kN m/m"},
-                            {"Mo", check->demand.value, "kN m/m"},
+  n->raised.demand = lw_known(check.demand.value + factor * more);
+  n->raised.has = lw_known(check.resistance.value / n->raised.demand.value);
+  lw_check_weigh(&n->raised, check.by, s->kind);
+  const lw_bound bound[] = {{"Mr", check.resistance.value, "kN m/m"},
+                            {"Mo", check.demand.value, "kN m/m"},
                             {"fE", factor, ""},
                             {"dM", more, "kN m/m"}};
   lw_working_bound(working, &(lw_step){"nr", "Mr/(Mo + fE dM)", NULL, n->raised.has.value, "", ""}, bound, 4);

@@ -25,12 +25,12 @@ typedef struct search {
   const lw_check *check; /* the one in hand */
 } search;
 
-static const lw_check *same_check(const lw_situation *s, const lw_check *check) {
+static bool same_check(const lw_situation *s, const lw_check *check, lw_check *there) {
   for (int i = 0; i < s->check_count; i++) {
-    const lw_check *c = &s->check[i];
-    if (c->kind == check->kind && c->at == check->at && c->joint == check->joint) return c;
+    *there = lw_situation_check(s, i);
+    if (there->kind == check->kind && there->at == check->at && there->joint == check->joint) return true;
   }
-  return NULL;
+  return false;
 }
 
 /* The place of the check in hand, with the water at a level. */
@@ -41,13 +41,15 @@ static void run_at(const search *s, double depth_m) {
   lw_situation_at(s->wall, s->family, s->check, s->scratch);
 }
 
-static const lw_check *at_depth(const search *s, double depth_m) {
+/* Where nothing there answers to it, one that cannot be shown, for no reason. */
+static lw_check at_depth(const search *s, double depth_m) {
+  lw_check there;
   run_at(s, depth_m);
-  return same_check(s->scratch, s->check);
+  return same_check(s->scratch, s->check, &there) ? there : (lw_check){.holds = LW_CANNOT_SHOW};
 }
 
 static bool holds(const lw_check *check) {
-  return check && check->holds == LW_HOLDS;
+  return check->holds == LW_HOLDS;
 }
 
 /* Inside the core the pressed share is 1, however far inside: the root wants to know how far. */
@@ -61,19 +63,20 @@ static double beyond_whole(const search *s, const lw_check *check) {
 
 static double margin(double depth_m, const void *context) {
   const search *s = context;
-  const lw_check *check = at_depth(s, depth_m);
-  if (!check || check->holds == LW_CANNOT_SHOW) return NAN;
-  if (check->holds != LW_HOLDS) return check->ratio.known ? fmin(check->ratio.value - 1.0, -LEAST) : -1.0;
-  if (!check->ratio.known) return BY_FAR;
-  bool whole = check->kind == LW_CHECK_COMPRESSION && check->ratio.value < 1.0 + LEAST;
-  return fmax(whole ? beyond_whole(s, check) : check->ratio.value - 1.0, LEAST);
+  lw_check check = at_depth(s, depth_m);
+  if (check.holds == LW_CANNOT_SHOW) return NAN;
+  if (check.holds != LW_HOLDS) return check.ratio.known ? fmin(check.ratio.value - 1.0, -LEAST) : -1.0;
+  if (!check.ratio.known) return BY_FAR;
+  bool whole = check.kind == LW_CHECK_COMPRESSION && check.ratio.value < 1.0 + LEAST;
+  return fmax(whole ? beyond_whole(s, &check) : check.ratio.value - 1.0, LEAST);
 }
 
 /* Where the ratio has gaps: halving on whether it holds. */
 static double halve(const search *s, double wet_m, double dry_m) {
   for (int i = 0; i < HALVINGS; i++) {
     double middle = 0.5 * (wet_m + dry_m);
-    if (holds(at_depth(s, middle)))
+    lw_check check = at_depth(s, middle);
+    if (holds(&check))
       dry_m = middle;
     else
       wet_m = middle;
@@ -84,10 +87,9 @@ static double halve(const search *s, double wet_m, double dry_m) {
 static void find_between(const search *s, double wet_m, double dry_m, lw_water_limit *limit) {
   double depth;
   if (lw_solve_root(margin, s, wet_m, dry_m, TOLERANCE_M, &depth) != LW_OK) depth = halve(s, wet_m, dry_m);
-  const lw_check *there = at_depth(s, depth);
   limit->state = LW_WATER_FALLS_AT;
   limit->depth_m = lw_known(depth);
-  limit->ratio = there ? there->ratio : (lw_number){0};
+  limit->ratio = at_depth(s, depth).ratio;
   limit->jumps = !limit->ratio.known || fabs(limit->ratio.value - 1.0) > ROOT_OF_RATIO;
 }
 
@@ -111,8 +113,10 @@ static void scan(const search *s, double full_m, levels *all) {
   for (int i = 0; i < LEVELS + 2; i++) {
     all->depth_m[i] = i == 0 ? anyway : foot + (full_m - foot) * (i - 1) / LEVELS;
     run_at(s, all->depth_m[i]);
-    for (int k = 0; k < s->scratch->check_count; k++)
-      all->holds[i][s->scratch->check[k].kind] = holds(&s->scratch->check[k]);
+    for (int k = 0; k < s->scratch->check_count; k++) {
+      lw_check check = lw_situation_check(s->scratch, k);
+      all->holds[i][check.kind] = holds(&check);
+    }
   }
 }
 
@@ -121,21 +125,19 @@ static void find_limit(search *s, const levels *all, lw_water_limit *limit) {
   while (first < LEVELS + 2 && all->holds[first][s->check->kind]) first++;
   *limit = (lw_water_limit){.kind = s->check->kind, .at = s->check->at, .joint = s->check->joint};
   if (first == 0) {
-    const lw_check *dry = at_depth(s, all->depth_m[0]);
-    bool unknown = !dry || dry->holds == LW_CANNOT_SHOW;
-    limit->state = unknown ? LW_WATER_NOT_SHOWN : LW_WATER_FALLS_DRY;
-    limit->reason = dry ? dry->reason : LW_REASON_NONE;
-    limit->ratio = dry ? dry->ratio : (lw_number){0};
+    lw_check dry = at_depth(s, all->depth_m[0]);
+    limit->state = dry.holds == LW_CANNOT_SHOW ? LW_WATER_NOT_SHOWN : LW_WATER_FALLS_DRY;
+    limit->reason = dry.reason;
+    limit->ratio = dry.ratio;
   } else if (first == LEVELS + 2) {
     limit->state = LW_WATER_STANDS_FULL;
     limit->depth_m = lw_known(all->depth_m[LEVELS + 1]);
     limit->ratio = s->check->ratio;
   } else if (first == 1) {
     /* Water at the foot alone: the ground under it is buoyant from then on. */
-    const lw_check *there = at_depth(s, all->depth_m[1]);
     limit->state = LW_WATER_FALLS_AT;
     limit->depth_m = lw_known(all->depth_m[1]);
-    limit->ratio = there ? there->ratio : (lw_number){0};
+    limit->ratio = at_depth(s, all->depth_m[1]).ratio;
     limit->jumps = true;
   } else {
     find_between(s, all->depth_m[first], all->depth_m[first - 1], limit);
@@ -151,18 +153,21 @@ void lw_water_limits_find(const lw_wall *wall, const lw_tables *tables, const lw
                           lw_situation *scratch, lw_water_limits *limits) {
   lw_format_family family;
   levels all;
-  const lw_check *scanned = NULL;
+  lw_check check, scanned = {0};
+  bool any = false;
   lw_format_read(tables, wall->format, &family);
   search s = {.wall = wall, .tables = tables, .family = &family, .scratch = scratch};
   s.plan = (lw_situation_plan){
       .name = blocked->name, .kind = blocked->kind, .decides = blocked->decides, .why = blocked->why};
   *limits = (lw_water_limits){.found = true};
   for (int i = 0; i < blocked->check_count; i++) {
-    s.check = &blocked->check[i];
+    check = lw_situation_check(blocked, i);
+    s.check = &check;
     /* A slip is searched, and its factor has kinks: no level is told of it. */
-    if (!s.check->counts || s.check->at == LW_AT_GROUND) continue;
-    if (!scanned || !same_contact(scanned, s.check)) scan(&s, blocked->water_depth_m, &all);
-    scanned = s.check;
+    if (!check.counts || check.at == LW_AT_GROUND) continue;
+    if (!any || !same_contact(&scanned, &check)) scan(&s, blocked->water_depth_m, &all);
+    scanned = check;
+    any = true;
     find_limit(&s, &all, &limits->limit[limits->count++]);
   }
 }

@@ -35,14 +35,14 @@ void lw_verdict_choose_told(const lw_situations *situations, lw_verdict *v) {
   v->told_situation = v->governing_situation;
   v->told_check = v->governing_check;
   if (!v->governed || v->stands == LW_HOLDS) return;
-  lw_check worst = lw_check_kept(&situations->situation[v->told_situation].kept[v->told_check]);
+  lw_check worst = lw_situation_check(&situations->situation[v->told_situation], v->told_check);
   v->falls = short_of(&worst);
   if (v->falls == LW_SHORT_MOVES) return;
   for (int i = 0; i < situations->count; i++) {
     const lw_situation *s = &situations->situation[i];
     for (int k = 0; s->decides && k < s->check_count; k++) {
       if (s->kept[k].holds != LW_FALLS_SHORT) continue;
-      lw_check check = lw_check_kept(&s->kept[k]);
+      lw_check check = lw_situation_check(s, k);
       if (!lw_check_would_move(&check) || (v->falls == LW_SHORT_MOVES && !worse(&check, &worst))) continue;
       worst = check;
       v->told_situation = i;

@@ -113,7 +113,7 @@ static void tell_unknown(const lw_check *check, const lw_situation *s, char *out
 }
 
 static lw_check told(const lw_situations *situations, const lw_verdict *v) {
-  return lw_check_kept(&situations->situation[v->told_situation].kept[v->told_check]);
+  return lw_situation_check(&situations->situation[v->told_situation], v->told_check);
 }
 
 /* The reason of the check that is told of, its sentence still to come. */

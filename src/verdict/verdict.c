@@ -52,6 +52,6 @@ void lw_verdict_reach(lw_result *result, lw_detail detail) {
 bool lw_verdict_governing(const lw_result *result, lw_check *check) {
   const lw_verdict *v = &result->verdict;
   if (!v->governed) return false;
-  *check = lw_check_kept(&result->situations.situation[v->governing_situation].kept[v->governing_check]);
+  *check = lw_situation_check(&result->situations.situation[v->governing_situation], v->governing_check);
   return true;
 }

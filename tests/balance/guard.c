@@ -159,7 +159,7 @@ static void expect_no_verdict(const lw_wall *wall, lw_reason reason, const char 
   lw_situations_run(wall, sheet_test_tables(), LW_DETAIL_EVERYTHING, all);
   cr_expect_eq(lw_situations_stand(all), LW_CANNOT_SHOW, "%s", what);
   cr_assert(lw_situations_governing(all, &s, &c));
-  const lw_check *check = &all->situation[s].check[c];
+  const lw_check *check = checks_test_check(&all->situation[s], c);
   cr_expect(lw_check_faulty(check), "%s", what);
   cr_expect_eq(check->reason, reason, "%s: %s", what, lw_reason_slug(check->reason));
   cr_expect_not(check->has.known || check->ratio.known, "%s", what);
@@ -198,7 +198,7 @@ Test(checks, a_fault_outweighs_what_falls_short) {
   cr_assert_eq(lw_situations_stand(all), LW_FALLS_SHORT);
   lw_situation *last = &all->situation[all->count - 1];
   int faulty = last->check_count - 1;
-  lw_check check = last->check[faulty];
+  lw_check check = lw_situation_check(last, faulty);
   last->decides = false;
   last->check_count--;
   lw_check_not_shown(&check, LW_REASON_NO_PUSH);

@@ -18,8 +18,8 @@ enum { WALLS = 120 / RANDOM_SHARE };
 
 static double resistance_of(const lw_situation *situation, lw_at at) {
   for (int i = 0; i < situation->check_count; i++)
-    if (situation->check[i].kind == LW_CHECK_SLIDING && situation->check[i].at == at)
-      return situation->check[i].resistance.value;
+    if (situation->kept[i].kind == LW_CHECK_SLIDING && situation->kept[i].at == at)
+      return lw_situation_check(situation, i).resistance.value;
   return NAN;
 }
 

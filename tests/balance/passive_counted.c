@@ -40,7 +40,7 @@ static void expect_no_worse(const lw_result *with, const lw_result *without, con
   for (int s = 0; s < with->situations.count; s++) {
     const lw_situation *a = &with->situations.situation[s], *b = &without->situations.situation[s];
     for (int i = 0; i < a->check_count; i++) {
-      const lw_check *x = &a->check[i], *y = &b->check[i];
+      const lw_check *x = checks_test_check(a, i), *y = checks_test_check(b, i);
       if (x->kind != LW_CHECK_SLIDING) continue;
       if (y->holds == LW_HOLDS) cr_expect_eq(x->holds, LW_HOLDS, "situation %d, check %d: %s", s, i, what);
       if (x->ratio.known && y->ratio.known)

@@ -210,8 +210,8 @@ Test(tapered, a_tail_as_long_as_the_face_is_a_rectangle) {
       run_with_tail(&c, step ? 1.0 - 1e-13 : 1.0, almost);
       for (int i = 0; i < whole->situations.count; i++)
         for (int k = 0; k < whole->situations.situation[i].check_count; k++) {
-          const lw_check *a = &whole->situations.situation[i].check[k];
-          const lw_check *b = &almost->situations.situation[i].check[k];
+          const lw_check *a = checks_test_check(&whole->situations.situation[i], k);
+          const lw_check *b = checks_test_check(&almost->situations.situation[i], k);
           /* Where the two nearly cancel the last digits of either are all there is. */
           bool cancels = a->has.value > 50.0 || a->has.value < 0.1;
           if (!a->has.known || cancels) continue;
@@ -240,8 +240,8 @@ Test(tapered, a_longer_tail_holds_no_less) {
                   lw_section_weight(&longer->wall.section) + 1e-12);
     for (int i = 0; i < shorter->situations.count; i++)
       for (int k = 0; k < shorter->situations.situation[i].check_count; k++) {
-        const lw_check *a = &shorter->situations.situation[i].check[k];
-        const lw_check *b = &longer->situations.situation[i].check[k];
+        const lw_check *a = checks_test_check(&shorter->situations.situation[i], k);
+        const lw_check *b = checks_test_check(&longer->situations.situation[i], k);
         bool moves =
             a->kind == LW_CHECK_SLIDING || a->kind == LW_CHECK_OVERTURNING || a->kind == LW_CHECK_TILTING;
         /* Water lifts less under a shorter tail, so only where none stands behind. */

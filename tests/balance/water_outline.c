@@ -184,8 +184,8 @@ Test(water_outline, the_underside_of_a_joints_own_course_tilts_it) {
   const lw_situation *blocked = checks_test_situation(result, LW_SITUATION_OUTLET_BLOCKED);
   double has = NAN;
   for (int i = 0; i < blocked->check_count; i++)
-    if (blocked->check[i].kind == LW_CHECK_TILTING && blocked->check[i].joint == 1)
-      has = blocked->check[i].has.value;
+    if (lw_situation_check(blocked, i).kind == LW_CHECK_TILTING && lw_situation_check(blocked, i).joint == 1)
+      has = lw_situation_check(blocked, i).has.value;
   cr_expect_lt(fabs(has - 1.82), 5e-3, "has %g", has);
   free(result);
 }

@@ -119,7 +119,7 @@ static void hold_situation(walk *w, const lw_result *result, const lw_situation 
     cr_expect(checks_test_near(again, noted, 1e-12), "joint %d of %s: %.15g, %.15g: %s", j + 1,
               lw_situation_slug(s->name), again, noted, w->name);
   }
-  for (int i = 0; i < s->check_count; i++) hold_check(w, &s->check[i]);
+  for (int i = 0; i < s->check_count; i++) hold_check(w, checks_test_check(s, i));
 }
 
 Test(grid, every_wall_is_in_balance) {

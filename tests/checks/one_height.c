@@ -50,7 +50,7 @@ static void expect_sound(const bench *b, const lw_situations *all, const char *w
   for (int s = 0; s < all->count; s++) {
     const lw_situation *at = &all->situation[s];
     for (int i = 0; i < at->check_count; i++) {
-      const lw_check *c = &at->check[i];
+      const lw_check *c = checks_test_check(at, i);
       cr_expect_not(lw_check_faulty(c), "%s at %.9f: %s %s: %s: %s", what, at_m, lw_situation_slug(at->name),
                     lw_check_slug(c->kind), lw_reason_slug(c->reason), b->name);
       if (c->has.known) cr_expect(isfinite(c->has.value));
@@ -68,7 +68,7 @@ static void expect_same(bench *b, const char *what, double at_m) {
   for (int s = 0; s < b->before.count; s++) {
     const lw_situation *x = &b->before.situation[s], *y = &b->after.situation[s];
     for (int i = 0; i < x->check_count; i++) {
-      const lw_check *p = &x->check[i], *q = &y->check[i];
+      const lw_check *p = checks_test_check(x, i), *q = checks_test_check(y, i);
       char at[32];
       lw_check_print_at(p, at, sizeof at);
       b->compared++;

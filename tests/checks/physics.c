@@ -56,7 +56,7 @@ static void expect_same_checks(const lw_result *a, const lw_result *b, double sh
     const lw_situation *p = &a->situations.situation[s], *q = &b->situations.situation[s];
     cr_assert_eq(p->check_count, q->check_count);
     for (int i = 0; i < p->check_count; i++) {
-      const lw_check *x = &p->check[i], *y = &q->check[i];
+      const lw_check *x = checks_test_check(p, i), *y = checks_test_check(q, i);
       cr_expect_eq(x->has.known, y->has.known);
       cr_expect_eq(x->holds, y->holds);
       if (x->kind == LW_CHECK_SLIP) { /* its least is flat: the circle may lie a little elsewhere */
@@ -137,7 +137,7 @@ Test(physics, a_wall_without_push_holds) {
   for (int s = 0; s < 2; s++) {
     const lw_situation *situation = &result->situations.situation[s];
     for (int i = 0; i < situation->check_count; i++) {
-      const lw_check *check = &situation->check[i];
+      const lw_check *check = checks_test_check(situation, i);
       cr_expect_eq(check->holds, LW_HOLDS, "check %d in situation %d", i, s);
       bool moves = check->kind == LW_CHECK_SLIDING || check->kind == LW_CHECK_OVERTURNING ||
                    check->kind == LW_CHECK_TILTING;

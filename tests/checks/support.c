@@ -24,9 +24,19 @@ const lw_situation *checks_test_situation(const lw_result *result, lw_situation_
   return NULL;
 }
 
+const lw_check *checks_test_check(const lw_situation *situation, int number) {
+  enum { STAY = 256 };
+  static lw_check whole[STAY];
+  static int next;
+  next = (next + 1) % STAY;
+  whole[next] = lw_situation_check(situation, number);
+  return &whole[next];
+}
+
 const lw_check *checks_test_at_base(const lw_situation *situation, lw_check_kind kind) {
   for (int i = 0; i < situation->check_count; i++)
-    if (situation->check[i].kind == kind && situation->check[i].at == LW_AT_BASE) return &situation->check[i];
+    if (situation->kept[i].kind == kind && situation->kept[i].at == LW_AT_BASE)
+      return checks_test_check(situation, i);
   return NULL;
 }
 

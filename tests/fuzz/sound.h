@@ -21,7 +21,7 @@ static inline void fuzz_expect_sound(const lw_result *result) {
   for (int i = 0; i < result->situations.count; i++) {
     const lw_situation *s = &result->situations.situation[i];
     for (int k = 0; k < s->check_count; k++) {
-      const lw_check *check = &s->check[k];
+      const lw_check whole = lw_situation_check(s, k), *check = &whole;
       if (check->ratio.known) FUZZ_EXPECT(!isnan(check->ratio.value));
       if (result->verdict.stands != LW_HOLDS || !s->decides || !check->counts) continue;
       FUZZ_EXPECT(check->holds == LW_HOLDS);

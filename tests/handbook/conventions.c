@@ -66,8 +66,8 @@ Test(handbook, one_word_brings_a_books_conventions) {
     const lw_situation *a = &by_items->situations.situation[0], *b = &by_word->situations.situation[0];
     cr_assert_eq(a->check_count, b->check_count, "%s", books[i].word);
     for (int k = 0; k < a->check_count; k++) {
-      double x = a->check[k].has.known ? a->check[k].has.value : -1.0,
-             y = b->check[k].has.known ? b->check[k].has.value : -1.0;
+      double x = lw_situation_check(a, k).has.known ? lw_situation_check(a, k).has.value : -1.0,
+             y = lw_situation_check(b, k).has.known ? lw_situation_check(b, k).has.value : -1.0;
       cr_expect_lt(fabs(x - y), 1e-12, "%s, check %d: %g and %g", books[i].word, k, x, y);
     }
   }

@@ -162,7 +162,7 @@ static double middle_third(const wall_place *p) {
 
 static double has(const wall_place *p, lw_check_kind kind) {
   for (int i = 0; i < p->situation->check_count; i++) {
-    const lw_check *c = &p->situation->check[i];
+    const lw_check whole = lw_situation_check(p->situation, i), *c = &whole;
     if (c->kind == kind && c->at == p->at && c->joint == p->joint && c->has.known) return c->has.value;
   }
   return NAN;

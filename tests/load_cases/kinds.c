@@ -136,7 +136,7 @@ Test(check_kinds, every_kind_holds_falls_short_and_cannot_be_shown) {
       bool met = false;
       for (int s = 0; s < r->situations.count; s++)
         for (int i = 0; i < r->situations.situation[s].check_count; i++) {
-          const lw_check *check = &r->situations.situation[s].check[i];
+          const lw_check *check = checks_test_check(&r->situations.situation[s], i);
           met = met || ((int)check->kind == kind && (int)check->holds == outcome && check->counts);
         }
       cr_expect(met, "%s: no check that counts %s", about(kind)->slug, words[outcome]);
@@ -152,7 +152,7 @@ Test(check_kinds, a_place_has_its_checks_in_the_order_of_the_table) {
   const lw_situation *s = checks_test_situation(r, LW_SITUATION_DRAINED);
   int seen[LW_CHECK_KIND_COUNT][LW_AT_COUNT] = {{0}};
   for (int i = 0; i < s->check_count; i++) {
-    const lw_check *now = &s->check[i], *before = i > 0 ? now - 1 : NULL;
+    const lw_check *now = checks_test_check(s, i), *before = i > 0 ? checks_test_check(s, i - 1) : NULL;
     bool same = before && before->at == now->at && before->joint == now->joint;
     seen[now->kind][now->at]++;
     cr_expect(made_at((int)now->kind, now->at));

@@ -191,8 +191,8 @@ static double slip_has(const char *format, const char *more) {
   const lw_situation *drained = checks_test_situation(result, LW_SITUATION_DRAINED);
   double has = NAN;
   for (int i = 0; i < drained->check_count; i++)
-    if (drained->check[i].kind == LW_CHECK_SLIP && drained->check[i].counts)
-      has = drained->check[i].has.value;
+    if (lw_situation_check(drained, i).kind == LW_CHECK_SLIP && lw_situation_check(drained, i).counts)
+      has = lw_situation_check(drained, i).has.value;
   free(result);
   return has;
 }

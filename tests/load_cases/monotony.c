@@ -59,7 +59,7 @@ static void expect_no_higher_ratio(const pair *p) {
     const lw_situation *a = &p->mild->situations.situation[s], *b = &p->harsh->situations.situation[s];
     cr_assert_eq(a->check_count, b->check_count);
     for (int i = 0; i < a->check_count; i++) {
-      const lw_check *x = &a->check[i], *y = &b->check[i];
+      const lw_check *x = checks_test_check(a, i), *y = checks_test_check(b, i);
       char at[32];
       if (!x->ratio.known || !y->ratio.known || a->kind != b->kind) continue;
       /* More of a fill that is stronger than the ground below may hold a slip more than it drives it. */

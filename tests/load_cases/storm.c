@@ -56,7 +56,7 @@ Test(storm, the_soil_that_holds_least_is_filled_highest) {
 static bool same_checks(const lw_situation *a, const lw_situation *b) {
   if (a->check_count != b->check_count) return false;
   for (int i = 0; i < a->check_count; i++) {
-    const lw_check *x = &a->check[i], *y = &b->check[i];
+    const lw_check *x = checks_test_check(a, i), *y = checks_test_check(b, i);
     if (x->has.known != y->has.known || fabs(x->has.value - y->has.value) > 0.0) return false;
   }
   return true;
@@ -101,8 +101,8 @@ Test(storm, more_rain_never_raises_a_ratio) {
     lw_print(words, sizeof words, "storm rain=%d mm", rain);
     lw_result *now = with_rain(words, "drainable porosity=0.12");
     for (int i = 0; before != NULL && i < now->situations.situation[2].check_count; i++) {
-      const lw_check *a = &before->situations.situation[2].check[i],
-                     *b = &now->situations.situation[2].check[i];
+      const lw_check *a = checks_test_check(&before->situations.situation[2], i),
+                     *b = checks_test_check(&now->situations.situation[2], i);
       cr_expect(!a->ratio.known || !b->ratio.known || b->ratio.value <= a->ratio.value + 1e-12,
                 "%d mm: check %d has %.6g after %.6g", rain, i, b->ratio.value, a->ratio.value);
     }

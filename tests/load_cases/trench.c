@@ -74,13 +74,12 @@ Test(trench, deeper_never_holds_more) {
       lw_result *result = RUN(WALL, "method passive=0.5", bearing[m], words, "trench distance=150 mm");
       const lw_situation *s = trench_of(result), *dry = &result->situations.situation[0];
       for (int i = 0; i < s->check_count; i++) {
-        double now = s->check[i].has.known           ? s->check[i].has.value
-                     : s->check[i].holds == LW_HOLDS ? INFINITY
-                                                     : 0.0;
+        const lw_check *c = checks_test_check(s, i);
+        double now = c->has.known ? c->has.value : c->holds == LW_HOLDS ? INFINITY : 0.0;
         cr_expect(depth == 20 || now <= before[i] + 1e-12, "%s: check %d", words, i);
         before[i] = now;
-        if (s->check[i].at == LW_AT_JOINT && s->check[i].has.known)
-          cr_expect(checks_test_near(s->check[i].has.value, dry->check[i].has.value, 1e-12));
+        if (c->at == LW_AT_JOINT && c->has.known)
+          cr_expect(checks_test_near(c->has.value, lw_situation_check(dry, i).has.value, 1e-12));
       }
       free(result);
     }

@@ -46,7 +46,8 @@ static bool any_moves(const lw_result *r) {
   for (int i = 0; i < r->situations.count; i++) {
     const lw_situation *s = &r->situations.situation[i];
     for (int k = 0; s->decides && k < s->check_count; k++) {
-      if (moves(&s->check[k])) return true;
+      lw_check check = lw_situation_check(s, k);
+      if (moves(&check)) return true;
     }
   }
   return false;
@@ -58,8 +59,10 @@ static bool anything_fails(const lw_result *r) {
   bool fails = r->given.site.works.value != LW_WORKS_NEW || r->building.moves;
   for (int i = 0; i < r->situations.count; i++) {
     const lw_situation *s = &r->situations.situation[i];
-    for (int k = 0; k < s->check_count; k++)
-      fails = fails || (s->check[k].counts && s->check[k].holds == LW_FALLS_SHORT);
+    for (int k = 0; k < s->check_count; k++) {
+      lw_check check = lw_situation_check(s, k);
+      fails = fails || (check.counts && check.holds == LW_FALLS_SHORT);
+    }
   }
   for (int m = 0; m < LW_FENCE_MEASURE_COUNT && r->fence.back && r->fence.status == LW_OK; m++)
     fails = fails || r->fence.lasting_ratio[LW_FENCE_DRY][m] > 1.0;

@@ -188,11 +188,11 @@ Test(report, what_falls_short_never_reads_like_what_is_asked) {
   copy = *wall_of(wall_sorts[0]);
   for (int i = 0; i < copy.situations.count; i++) {
     for (int k = 0; k < copy.situations.situation[i].check_count; k++) {
-      lw_check *check = &copy.situations.situation[i].check[k];
+      lw_kept_check *check = &copy.situations.situation[i].kept[k];
       if (check->kind != LW_CHECK_SLIDING || check->at != LW_AT_BASE) continue;
-      check->has = (lw_number){1.4996, true};
-      check->needs = (lw_number){1.5, true};
-      check->ratio = (lw_number){1.4996 / 1.5, true};
+      check->has = 1.4996;
+      check->needs = 1.5;
+      check->marks |= LW_KEPT_HAS | LW_KEPT_NEEDS | LW_KEPT_RATIO;
       check->holds = LW_FALLS_SHORT;
     }
   }

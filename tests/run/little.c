@@ -83,7 +83,8 @@ Test(run, what_belongs_to_a_later_detail_is_left_alone) {
     (void)written(&c, (lw_detail)detail, (unsigned char *)p.result, p.touched);
     const lw_result *r = p.result;
     const lw_situation *s = &r->situations.situation[0];
-    expect_untouched(&p, s->check, (size_t)((const char *)(s + 1) - (const char *)s->check), "stages");
+    const char *stages = (const char *)&s->load_case;
+    expect_untouched(&p, stages, (size_t)((const char *)(s + 1) - stages), "stages");
     expect_untouched(&p, &r->verdict.reasons, sizeof r->verdict.reasons, "reasons");
     expect_untouched(&p, &r->building, sizeof r->building, "building");
     expect_untouched(&p, &r->narrow, sizeof r->narrow, "narrow");

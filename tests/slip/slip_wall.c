@@ -6,6 +6,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "../checks/support.h"
+
 /* The slip as a check of whole sheets: when it is made, when it holds, falls short and cannot be shown; tiers
  * and beds on slopes. */
 
@@ -55,7 +57,7 @@ static const lw_result *run(const char *items) {
 
 static const lw_check *at_ground(const lw_situation *s, lw_check_kind kind) {
   for (int i = 0; i < s->check_count; i++)
-    if (s->check[i].kind == kind && s->check[i].at == LW_AT_GROUND) return &s->check[i];
+    if (s->kept[i].kind == kind && s->kept[i].at == LW_AT_GROUND) return checks_test_check(s, i);
   return NULL;
 }
 

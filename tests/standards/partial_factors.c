@@ -69,7 +69,7 @@ static void expect_same(const lw_result *a, const lw_result *b, const char *set,
     const lw_situation *p = &a->situations.situation[s], *q = &b->situations.situation[s];
     cr_assert_eq(p->check_count, q->check_count);
     for (int i = 0; i < p->check_count; i++) {
-      const lw_check *x = &p->check[i], *y = &q->check[i];
+      const lw_check *x = checks_test_check(p, i), *y = checks_test_check(q, i);
       if (x->kind == LW_CHECK_BEARING) continue;
       bool same = same_bits(x->demand, y->demand) && same_bits(x->has, y->has) &&
                   same_bits(x->resistance, y->resistance);
@@ -125,7 +125,7 @@ static lw_number least(const lw_result *result, const lw_check *like) {
   for (int s = 0; s < result->situations.count; s++) {
     const lw_situation *at = &result->situations.situation[s];
     for (int i = 0; i < at->check_count; i++) {
-      const lw_check *c = &at->check[i];
+      const lw_check *c = checks_test_check(at, i);
       bool same = c->kind == like->kind && c->at == like->at && c->joint == like->joint;
       if (same && c->ratio.known && (!found.known || c->ratio.value < found.value)) found = c->ratio;
     }
@@ -141,7 +141,7 @@ static double slack_of(const lw_check *check) {
 static void expect_no_higher(const raised *r) {
   const lw_situation *first = &r->before->situations.situation[0];
   for (int i = 0; i < first->check_count; i++) {
-    const lw_check *c = &first->check[i];
+    const lw_check *c = checks_test_check(first, i);
     lw_number x = least(r->before, c), y = least(r->after, c);
     if (!x.known || !y.known) continue;
     cr_expect(y.value <= x.value * (1.0 + slack_of(c)) + 1e-12, "%s, %s: %s at %d ratio %.9g, then %.9g: %s",
@@ -205,7 +205,7 @@ static void expect_whole(const lw_result *result, const char *format, const char
   for (int s = 0; s < result->situations.count; s++) {
     const lw_situation *at = &result->situations.situation[s];
     for (int i = 0; i < at->check_count; i++) {
-      const lw_check *c = &at->check[i];
+      const lw_check *c = checks_test_check(at, i);
       const lw_number all[] = {c->demand, c->resistance, c->has, c->needs, c->ratio};
       for (size_t k = 0; k < sizeof all / sizeof *all; k++)
         cr_expect(!all[k].known || isfinite(all[k].value), "%s, %s: number %zu: %s", format,
@@ -291,7 +291,7 @@ Test(partial_factors, what_must_not_decide_never_holds) {
     int shown = 0;
     for (int s = 0; s < r->situations.count; s++)
       for (int k = 0; k < r->situations.situation[s].check_count; k++) {
-        const lw_check *c = &r->situations.situation[s].check[k];
+        const lw_check *c = checks_test_check(&r->situations.situation[s], k);
         cr_expect(!c->counts || c->holds != LW_HOLDS, "%s: %s", formats[i], lw_check_slug(c->kind));
         shown += c->counts && c->ratio.known && c->reason == reasons[i] ? 1 : 0;
       }

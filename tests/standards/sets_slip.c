@@ -13,7 +13,7 @@ enum { WALLS = 5 };
 
 static const lw_check *slip_of(const lw_situation *s) {
   for (int i = 0; i < s->check_count; i++)
-    if (s->check[i].kind == LW_CHECK_SLIP) return &s->check[i];
+    if (s->kept[i].kind == LW_CHECK_SLIP) return checks_test_check(s, i);
   return NULL;
 }
 

@@ -140,7 +140,7 @@ Test(sets, every_contact_has_the_factor_on_strength) {
     lw_result *r = code_run(&wall, MANUALS[w % 2]);
     const lw_situation *drained = checks_test_situation(r, LW_SITUATION_DRAINED);
     for (int i = 0; i < drained->check_count; i++) {
-      const lw_check *c = &drained->check[i];
+      const lw_check *c = checks_test_check(drained, i);
       if (c->kind != LW_CHECK_SLIDING || (c->at != LW_AT_JOINT && c->at != LW_AT_CAP) || !c->has.known)
         continue;
       random_wall at = divided;
@@ -148,7 +148,7 @@ Test(sets, every_contact_has_the_factor_on_strength) {
       random_wall_add(&at, "joint friction=%.17g", joint / c->has.value);
       random_wall_add(&at, "method thrust direction=level");
       lw_result *by = code_run(&at, "lowwall");
-      const lw_check *same = &checks_test_situation(by, LW_SITUATION_DRAINED)->check[i];
+      const lw_check *same = checks_test_check(checks_test_situation(by, LW_SITUATION_DRAINED), i);
       cr_assert(same->kind == c->kind && same->at == c->at && same->joint == c->joint);
       cr_expect(fabs(same->has.value - 1.0) < 1e-7, "joint %d: %.9g at %.9g", c->joint, same->has.value,
                 c->has.value);

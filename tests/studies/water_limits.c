@@ -11,7 +11,7 @@
 
 static const lw_check *find(const lw_situation *s, const lw_water_limit *limit) {
   for (int i = 0; i < s->check_count; i++) {
-    const lw_check *c = &s->check[i];
+    const lw_check *c = checks_test_check(s, i);
     if (c->kind == limit->kind && c->at == limit->at && c->joint == limit->joint) return c;
   }
   cr_assert_fail("no such check");

@@ -38,7 +38,7 @@ static void show_checks(const lw_result *r, lw_text *out) {
     const lw_situation *s = &r->situations.situation[i];
     lw_text_addf(out, "%d %d %d\n", (int)s->name, (int)s->kind, s->decides);
     for (int k = 0; k < s->check_count; k++) {
-      const lw_check *check = &s->check[k];
+      const lw_check whole = lw_situation_check(s, k), *check = &whole;
       lw_text_addf(out, "  %d %d %d %d %d", (int)check->kind, (int)check->at, check->joint, (int)check->holds,
                    check->counts);
       show_number(&check->demand, out);

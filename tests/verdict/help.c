@@ -87,7 +87,6 @@ void verdict_situations(lw_holds holds, lw_situations *situations) {
     check.reason = LW_REASON_NO_WEDGE;
   }
   lw_situation_keep(&situations->situation[0], &check);
-  lw_situation_read_out(&situations->situation[0]);
 }
 
 void verdict_wall_build(const lw_tables *tables, lw_holds holds, lw_result *made) {

@@ -65,21 +65,22 @@ static bool choose_scale(lw_sketch *s, double room_mm) {
 
 static double head(lw_sketch *s, double y_mm) {
   const lw_result *r = s->result;
-  const lw_check *governs = r->verdict.governed ? &s->situation->check[r->verdict.governing_check] : NULL;
   double wide = s->width_mm - 2.0 * MARGIN_MM;
   char words[400], check[80] = "", outcome[48] = "";
   if (!s->headless)
     y_mm = lw_sketch_wrap(s->paper, (lw_xy_mm){MARGIN_MM, y_mm}, wide, LW_BODY_MM, true, r->verdict.headline);
   y_mm = lw_sketch_replaced(s, y_mm);
-  if (governs) {
-    lw_check_words(governs, check, sizeof check);
-    lw_check_outcome(governs, outcome, sizeof outcome);
+  bool governed = r->verdict.governed;
+  if (governed) {
+    lw_check governs = lw_situation_check(s->situation, r->verdict.governing_check);
+    lw_check_words(&governs, check, sizeof check);
+    lw_check_outcome(&governs, outcome, sizeof outcome);
   }
   lw_print(words, sizeof words,
            "%s%sSection, 1:%d when printed %.0f mm wide; lengths in mm. Drawn: %s.%s%s%s%s",
            r->given.about.title.text, r->given.about.title.text[0] ? ". " : "", s->scale, s->width_mm,
-           lw_situation_sentence(s->situation->name), governs ? " Governs: " : "", check, governs ? " " : "",
-           outcome);
+           lw_situation_sentence(s->situation->name), governed ? " Governs: " : "", check,
+           governed ? " " : "", outcome);
   return lw_sketch_wrap(s->paper, (lw_xy_mm){MARGIN_MM, y_mm + 1.0}, wide, LW_SMALL_MM, false, words);
 }
 

@@ -106,7 +106,10 @@ static void of_situation(const lw_figures *figures, const lw_situation *s) {
   lw_figures slip = lw_figures_below(figures, "slip");
   lw_figures_of_slip(&slip, s);
   lw_figures_of_slices(&slip, s);
-  for (int i = 0; i < s->check_count; i++) of_check(figures, &s->check[i]);
+  for (int i = 0; i < s->check_count; i++) {
+    lw_check check = lw_situation_check(s, i);
+    of_check(figures, &check);
+  }
 }
 
 void lw_figures_of_situations(const lw_figures *figures) {

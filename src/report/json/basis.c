@@ -133,10 +133,11 @@ static bool name_lighter(const lw_bases *bases, lw_load_case_name *name) {
   const lw_situation *s = bases->situation;
   for (int i = 0; i < s->check_count; i++) {
     lw_load_case load_case;
-    if (!same_set(s->check[i].made_in.set, s->load_case.set) || s->check[i].at == LW_AT_GROUND) continue;
-    lw_load_case_of(&r->wall, r->tables, s, &s->check[i], &load_case);
+    lw_check check = lw_situation_check(s, i);
+    if (!same_set(check.made_in.set, s->load_case.set) || check.at == LW_AT_GROUND) continue;
+    lw_load_case_of(&r->wall, r->tables, s, &check, &load_case);
     if (!same_factors(&load_case.actions.factors, &s->load_case.actions.factors)) continue;
-    *name = s->check[i].made_in;
+    *name = check.made_in;
     name->people_down = false;
     name->cap_load = true;
     name->divided_by = 0.0;
@@ -147,14 +148,16 @@ static bool name_lighter(const lw_bases *bases, lw_load_case_name *name) {
 
 void lw_json_lighter(lw_bases *bases) {
   const lw_situation *s = bases->situation;
-  const lw_check *before = NULL;
+  lw_check before = {0};
+  bool any = false;
   lw_load_case_name lighter;
   if (s->people_down_kn_per_m <= 0.0 || !name_lighter(bases, &lighter)) return;
   for (int i = 0; i < s->check_count; i++) {
-    lw_check check = s->check[i];
+    lw_check check = lw_situation_check(s, i);
     lw_basis by;
-    bool same = before && before->at == check.at && before->joint == check.joint;
-    before = &s->check[i];
+    bool same = any && before.at == check.at && before.joint == check.joint;
+    before = check;
+    any = true;
     check.made_in = lighter;
     if (!same && basis_of(bases, &check, &by)) (void)number_of(bases, &check, &by);
   }

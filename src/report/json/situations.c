@@ -68,7 +68,10 @@ static void add_situation(json_t *list, const lw_result *result, const lw_situat
   lw_bases bases = {.list = lw_json_list(entry, "load_cases"), .result = result, .situation = s};
   lw_json_lighter(&bases);
   json_t *checks = lw_json_list(entry, "checks");
-  for (int i = 0; i < s->check_count; i++) add_check(checks, &bases, &s->check[i]);
+  for (int i = 0; i < s->check_count; i++) {
+    lw_check check = lw_situation_check(s, i);
+    add_check(checks, &bases, &check);
+  }
 }
 
 void lw_json_situations(json_t *root, const lw_result *result) {

@@ -28,8 +28,8 @@ static void of_checks(json_t *list, const lw_result *result) {
   for (int i = 0; i < result->situations.count; i++) {
     const lw_situation *s = &result->situations.situation[i];
     for (int k = 0; k < s->check_count; k++) {
-      const lw_check *check = &s->check[k];
-      if (check->by) note(list, check->by->from.source, lw_seen_word(lw_check_seen(check, s->kind)));
+      lw_check check = lw_situation_check(s, k);
+      if (check.by) note(list, check.by->from.source, lw_seen_word(lw_check_seen(&check, s->kind)));
     }
   }
 }

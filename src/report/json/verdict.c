@@ -24,18 +24,18 @@ static void add_reasons(json_t *verdict, const lw_verdict *v) {
 }
 
 static void add_governing(json_t *verdict, const lw_result *result) {
-  const lw_situation *situation = NULL;
-  const lw_check *check = lw_result_governing(result, &situation);
-  if (!check) {
+  lw_check check;
+  if (!lw_verdict_governing(result, &check)) {
     lw_json_put(verdict, "governing", json_null());
     lw_json_set_text(verdict, "reason", lw_reason_slug(LW_REASON_NO_DEMAND));
     return;
   }
   char at[24];
-  lw_check_print_at(check, at, sizeof at);
+  lw_check_print_at(&check, at, sizeof at);
+  const lw_situation *situation = &result->situations.situation[result->verdict.governing_situation];
   json_t *object = lw_json_object(verdict, "governing");
   lw_json_set_text(object, "situation", lw_situation_slug(situation->name));
-  lw_json_set_text(object, "check", lw_check_slug(check->kind));
+  lw_json_set_text(object, "check", lw_check_slug(check.kind));
   lw_json_set_text(object, "at", at);
 }
 

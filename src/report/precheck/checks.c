@@ -6,14 +6,14 @@
 /* Every situation that decides, each check at its worst over the joints; then what is not checked, in the
  * same letters. */
 
-static const lw_check *worse_of(const lw_situation *s, int index) {
-  const lw_check *check = &s->check[index];
+/* Whether no other of its kind is graver, nor as grave and before it. */
+static bool is_worst(const lw_situation *s, int index, const lw_check *check) {
   for (int i = 0; i < s->check_count; i++) {
-    const lw_check *other = &s->check[i];
-    if (i == index || other->kind != check->kind || other->at != check->at) continue;
-    if (lw_check_graver(other, check) || (i < index && !lw_check_graver(check, other))) return NULL;
+    lw_check other = lw_situation_check(s, i);
+    if (i == index || other.kind != check->kind || other.at != check->at) continue;
+    if (lw_check_graver(&other, check) || (i < index && !lw_check_graver(check, &other))) return false;
   }
-  return check;
+  return true;
 }
 
 static void row(const lw_blocks *b, const lw_check *check) {
@@ -52,8 +52,8 @@ void lw_blocks_checks(const lw_blocks *blocks) {
     lw_block_say(blocks, LW_BLOCK_HEADING, "", "Checked: %s", lw_situation_sentence(s->name));
     columns(blocks);
     for (int k = 0; k < s->check_count; k++) {
-      const lw_check *check = worse_of(s, k);
-      if (check) row(blocks, check);
+      lw_check check = lw_situation_check(s, k);
+      if (is_worst(s, k, &check)) row(blocks, &check);
     }
   }
   lw_block_say(blocks, LW_BLOCK_HEADING, "", "Not checked");

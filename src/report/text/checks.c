@@ -10,7 +10,7 @@
 /* The checks table: each check at its worst over the situations that decide, of all joints the worst one. */
 
 typedef struct lw_row {
-  const lw_check *check;
+  lw_check check;
   const lw_situation *situation;
 } lw_row;
 
@@ -24,25 +24,28 @@ typedef struct lw_rows {
 static void keep_worst(lw_rows *rows, const lw_check *check, const lw_situation *s) {
   for (int i = 0; i < rows->count; i++) {
     lw_row *row = &rows->row[i];
-    if (row->check->kind != check->kind || row->check->at != check->at) continue;
-    if (lw_check_graver(check, row->check)) *row = (lw_row){check, s};
+    if (row->check.kind != check->kind || row->check.at != check->at) continue;
+    if (lw_check_graver(check, &row->check)) *row = (lw_row){*check, s};
     return;
   }
-  if (rows->count < ROWS) rows->row[rows->count++] = (lw_row){check, s};
+  if (rows->count < ROWS) rows->row[rows->count++] = (lw_row){*check, s};
 }
 
 static void collect(const lw_result *result, lw_rows *rows) {
   rows->count = 0;
   for (int i = 0; i < result->situations.count; i++) {
     const lw_situation *s = &result->situations.situation[i];
-    for (int k = 0; s->decides && k < s->check_count; k++) keep_worst(rows, &s->check[k], s);
+    for (int k = 0; s->decides && k < s->check_count; k++) {
+      lw_check check = lw_situation_check(s, k);
+      keep_worst(rows, &check, s);
+    }
   }
 }
 
 /* Marks what is asked for from memory (m) or as this project's proposal (p). */
 static const char *mark_of(const lw_row *row) {
-  lw_seen seen = lw_check_seen(row->check, row->situation->kind);
-  if (!row->check->needs.known) return "";
+  lw_seen seen = lw_check_seen(&row->check, row->situation->kind);
+  if (!row->check.needs.known) return "";
   return seen == LW_MEMORY ? "m" : seen == LW_PROPOSAL ? "p" : "";
 }
 
@@ -61,11 +64,11 @@ static void print_has(const lw_check *check, char *out, size_t size) {
 
 static void print_row(const lw_page *page, const lw_row *row) {
   char words[40], outcome[40], has[24], needs[24];
-  lw_check_words(row->check, words, sizeof words);
-  lw_check_outcome(row->check, outcome, sizeof outcome);
-  print_has(row->check, has, sizeof has);
-  lw_page_number(row->check->needs, needs, sizeof needs);
-  bool bad = row->check->counts && row->check->holds != LW_HOLDS;
+  lw_check_words(&row->check, words, sizeof words);
+  lw_check_outcome(&row->check, outcome, sizeof outcome);
+  print_has(&row->check, has, sizeof has);
+  lw_page_number(row->check.needs, needs, sizeof needs);
+  bool bad = row->check.counts && row->check.holds != LW_HOLDS;
   lw_page_linef(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN, "  %-25s%7s%7s%-1s  %-21s%s", words, has, needs,
                 mark_of(row), outcome, lw_situation_short(row->situation->name));
 }
@@ -93,7 +96,7 @@ static shortfall shortfall_of(const lw_check *check) {
 static void say_which(const lw_page *page, const lw_rows *rows, shortfall which, const char *beginning) {
   char list[480] = "";
   for (int i = 0; i < rows->count; i++) {
-    const lw_check *check = rows->row[i].check;
+    const lw_check *check = &rows->row[i].check;
     char words[40];
     /* Where it tips nothing is pressed either: the tipping says it. */
     bool follows = check->reason == LW_REASON_OUTSIDE_BASE && lw_check_about_of(check->kind)->of_pressure;
@@ -109,7 +112,7 @@ static void say_which(const lw_page *page, const lw_rows *rows, shortfall which,
 static void say_unknown(const lw_page *page, const lw_rows *rows) {
   bool said[LW_REASON_COUNT] = {false};
   for (int i = 0; i < rows->count; i++) {
-    const lw_check *check = rows->row[i].check;
+    const lw_check *check = &rows->row[i].check;
     bool bonded = check->reason == LW_REASON_RELIES_ON_BOND;
     if ((check->holds != LW_CANNOT_SHOW && !bonded) || said[check->reason]) continue;
     said[check->reason] = true;
@@ -118,25 +121,27 @@ static void say_unknown(const lw_page *page, const lw_rows *rows) {
   }
 }
 
-static const lw_check *worst_of(const lw_situation *s) {
-  const lw_check *worst = NULL;
+/* False: nothing pushes. */
+static bool worst_of(const lw_situation *s, lw_check *worst) {
+  bool any = false;
   for (int i = 0; i < s->check_count; i++) {
-    const lw_check *check = &s->check[i];
-    if (!check->counts || (!check->ratio.known && check->holds == LW_HOLDS)) continue;
-    if (!worst || lw_check_graver(check, worst)) worst = check;
+    lw_check check = lw_situation_check(s, i);
+    if (!check.counts || (!check.ratio.known && check.holds == LW_HOLDS)) continue;
+    if (!any || lw_check_graver(&check, worst)) *worst = check;
+    any = true;
   }
-  return worst;
+  return any;
 }
 
 static void say_situation(const lw_page *page, const lw_situation *s) {
   char words[40] = "nothing pushes", outcome[40] = "holds", numbers[64] = "", needs[24], has[24], prefix[40];
-  const lw_check *worst = worst_of(s);
-  if (worst) {
-    lw_check_words(worst, words, sizeof words);
-    lw_check_outcome(worst, outcome, sizeof outcome);
-    print_has(worst, has, sizeof has);
-    lw_page_number(worst->needs, needs, sizeof needs);
-    if (worst->has.known) lw_print(numbers, sizeof numbers, " (has %s, needs %s)", has, needs);
+  lw_check worst;
+  if (worst_of(s, &worst)) {
+    lw_check_words(&worst, words, sizeof words);
+    lw_check_outcome(&worst, outcome, sizeof outcome);
+    print_has(&worst, has, sizeof has);
+    lw_page_number(worst.needs, needs, sizeof needs);
+    if (worst.has.known) lw_print(numbers, sizeof numbers, " (has %s, needs %s)", has, needs);
   }
   /* Why the wall as built decides needs no saying. */
   bool plain = s->decides && s->kind == LW_USUAL && s->name != LW_SITUATION_OUTLET_BLOCKED;

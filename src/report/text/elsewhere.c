@@ -24,7 +24,8 @@ static const lw_situation *what_if_that_fails(const lw_result *result) {
   for (int i = 0; i < result->situations.count; i++) {
     const lw_situation *s = &result->situations.situation[i];
     for (int k = 0; !s->decides && k < s->check_count; k++) {
-      if (s->check[k].counts && s->check[k].holds == LW_FALLS_SHORT) return s;
+      lw_check check = lw_situation_check(s, k);
+      if (check.counts && check.holds == LW_FALLS_SHORT) return s;
     }
   }
   return NULL;

@@ -28,22 +28,15 @@ bool lw_result_would_move(const lw_result *result) {
 
 lw_seen lw_check_seen(const lw_check *check, lw_situation_kind kind) {
   if (!check->by) return LW_SEEN;
-  int at = kind == LW_WHAT_IF ? LW_UNUSUAL : (int)kind;  /* as lw_format_value reads the row */
+  int at = kind == LW_WHAT_IF ? LW_UNUSUAL : (int)kind; /* as lw_format_value reads the row */
   if (isnan(check->by->needs[at])) at = LW_USUAL;
   return check->by->needs_seen[at];
 }
 
-const lw_check *lw_result_governing(const lw_result *result, const lw_situation **situation) {
+const lw_situation *lw_result_told(const lw_result *result, lw_check *check) {
   const lw_verdict *v = &result->verdict;
   if (!v->governed) return NULL;
-  const lw_situation *s = &result->situations.situation[v->governing_situation];
-  if (situation) *situation = s;
-  return &s->check[v->governing_check];
-}
-
-const lw_check *lw_result_told(const lw_result *result, const lw_situation **situation) {
-  const lw_verdict *v = &result->verdict;
-  if (!v->governed) return NULL;
-  *situation = &result->situations.situation[v->told_situation];
-  return &(*situation)->check[v->told_check];
+  const lw_situation *situation = &result->situations.situation[v->told_situation];
+  *check = lw_situation_check(situation, v->told_check);
+  return situation;
 }

@@ -19,8 +19,8 @@ static void of_checks(const lw_result *result, lw_cited *cited) {
   for (int i = 0; i < result->situations.count; i++) {
     const lw_situation *s = &result->situations.situation[i];
     for (int k = 0; s->decides && k < s->check_count; k++) {
-      const lw_check *check = &s->check[k];
-      if (check->by) lw_cited_note_seen(cited, check->by->from.source, lw_check_seen(check, s->kind));
+      lw_check check = lw_situation_check(s, k);
+      if (check.by) lw_cited_note_seen(cited, check.by->from.source, lw_check_seen(&check, s->kind));
     }
   }
 }

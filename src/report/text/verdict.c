@@ -21,29 +21,28 @@ static void holds_words(const lw_result *result, char *out, size_t size) {
 }
 
 static void short_words(const lw_result *result, char *out, size_t size) {
-  const lw_situation *s = NULL;
-  const lw_check *worst = lw_result_told(result, &s);
+  lw_check worst;
+  const lw_situation *s = lw_result_told(result, &worst);
   static const char *const how[] = {[LW_SHORT_OF_MARGIN] = "on paper, but with less margin than is asked",
                                     [LW_SHORT_BY_DESIGN] = "not by the design values of its format",
                                     [LW_SHORT_MOVES] = "no, as drawn it would move"};
   char words[48] = "";
-  if (worst) lw_check_words(worst, words, sizeof words);
-  lw_print(out, size, "%s%s%s%s%s", how[result->verdict.falls], worst ? "; worst: " : "", words,
-           s ? ", " : "", s ? lw_situation_short(s->name) : "");
+  if (s) lw_check_words(&worst, words, sizeof words);
+  lw_print(out, size, "%s%s%s%s%s", how[result->verdict.falls], s ? "; worst: " : "", words, s ? ", " : "",
+           s ? lw_situation_short(s->name) : "");
 }
 
 /* Why nobody can say, or what is worst, in the words of the table below. */
 static void stands_words(const lw_result *result, char *out, size_t size) {
-  const lw_situation *s = NULL;
-  const lw_check *worst = lw_result_governing(result, &s);
-  bool unknown = worst && worst->holds == LW_CANNOT_SHOW;
+  lw_check worst;
+  bool unknown = lw_verdict_governing(result, &worst) && worst.holds == LW_CANNOT_SHOW;
   if (result->verdict.stands == LW_HOLDS)
     holds_words(result, out, size);
   else if (result->verdict.stands == LW_FALLS_SHORT || lw_result_would_move(result))
     short_words(result, out, size);
   else
     lw_print(out, size, "nobody can say from this sheet%s%s", unknown ? ": " : "",
-             unknown ? lw_reason_sentence(worst->reason) : "");
+             unknown ? lw_reason_sentence(worst.reason) : "");
 }
 
 static const char *who_words(lw_who who) {
@@ -68,8 +67,9 @@ static void answers(const lw_page *page, const lw_result *result) {
 /* What is wrong with a situation, by a check of it or by a stage that no check looks at. */
 static bool is_faulty(const lw_situation *s, lw_reason *reason) {
   for (int i = 0; i < s->check_count; i++) {
-    if (!lw_check_faulty(&s->check[i])) continue;
-    *reason = s->check[i].reason;
+    lw_check check = lw_situation_check(s, i);
+    if (!lw_check_faulty(&check)) continue;
+    *reason = check.reason;
     return true;
   }
   bool any = s->base.faulty || s->pad.faulty;

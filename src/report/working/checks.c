@@ -61,7 +61,7 @@ static void say_sets(const lw_page *page, const lw_result *result, const lw_situ
   char sets[240] = "";
   int count = 0;
   for (int i = 0; i < s->check_count; i++) {
-    const lw_format_row *row = s->check[i].by;
+    const lw_format_row *row = lw_situation_check(s, i).by;
     if (!row || (by && strcmp(row->format, by->format) == 0)) continue;
     size_t used = strlen(sets);
     by = row;
@@ -80,7 +80,10 @@ void lw_working_checks(const lw_page *page, const lw_result *result, const lw_si
   lw_page_blank(page);
   lw_page_say(page, " ", "Checks: has = holds / pushes, and must reach needs");
   lw_page_linef(page, LW_TONE_PLAIN, "%-23s%8s%8s %-6s%7s%6s", "", "holds", "pushes", "", "has", "needs");
-  for (int i = 0; i < s->check_count; i++) check_line(page, &s->check[i]);
+  for (int i = 0; i < s->check_count; i++) {
+    lw_check check = lw_situation_check(s, i);
+    check_line(page, &check);
+  }
   say_sets(page, result, s);
 }
 

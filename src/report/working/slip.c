@@ -121,20 +121,21 @@ static void search(const lw_page *page, const lw_slip *slip) {
 static void by_set(const lw_page *page, const lw_result *result, const lw_situation *s) {
   double found = lw_slip_factor(&s->slip, result->wall.method.slip);
   for (int i = 0; i < s->check_count; i++) {
-    const lw_check *check = &s->check[i];
-    if (check->kind != LW_CHECK_SLIP || !check->has.known || !check->factored || !s->slip_set) continue;
+    lw_check check = lw_situation_check(s, i);
+    if (check.kind != LW_CHECK_SLIP || !check.has.known || !check.factored || !s->slip_set) continue;
     lw_page_sayf(page, "  ", "Strengths, loads and weights%s are those to design with under the set %s.",
                  s->slip_light ? ", favourable as a whole," : "", s->slip_set->format);
-    if (fabs(check->has.value / found - 1.0) > 1e-9)
+    if (fabs(check.has.value / found - 1.0) > 1e-9)
       lw_page_sayf(page, "  ", "has = %.4f x %.4f = %.4f, the set's factor on what holds", found,
-                   check->has.value / found, check->has.value);
+                   check.has.value / found, check.has.value);
   }
 }
 
 static bool bed_may_slide(const lw_situation *s) {
-  for (int i = 0; i < s->check_count; i++)
-    if (s->check[i].kind == LW_CHECK_SLIDING && s->check[i].at == LW_AT_GROUND && s->check[i].has.known)
-      return true;
+  for (int i = 0; i < s->check_count; i++) {
+    lw_check check = lw_situation_check(s, i);
+    if (check.kind == LW_CHECK_SLIDING && check.at == LW_AT_GROUND && check.has.known) return true;
+  }
   return false;
 }
 

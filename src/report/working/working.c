@@ -31,13 +31,13 @@ static void stage(const lw_page *page, const lw_result *result, const lw_situati
 
 /* Of the joints the one that matters most is worked out in full. */
 static int worst_joint(const lw_situation *s) {
-  const lw_check *worst = NULL;
+  lw_check worst = {.joint = 0};
   for (int i = 0; i < s->check_count; i++) {
-    const lw_check *check = &s->check[i];
-    bool joint = check->at == LW_AT_JOINT && check->ratio.known;
-    if (joint && (!worst || lw_check_graver(check, worst))) worst = check;
+    lw_check check = lw_situation_check(s, i);
+    bool joint = check.at == LW_AT_JOINT && check.ratio.known;
+    if (joint && (worst.joint == 0 || lw_check_graver(&check, &worst))) worst = check;
   }
-  return worst ? worst->joint : 0;
+  return worst.joint;
 }
 
 static void joint_in_full(const lw_page *page, const lw_result *result, const lw_situation *s, int joint) {

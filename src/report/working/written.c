@@ -167,9 +167,9 @@ void lw_working_written(const lw_page *page, const lw_result *result, const lw_s
   const written_at at = {stage, place, &last};
   int joint = place.at == LW_AT_CAP ? 0 : place.joint;
   for (int i = 0; i < s->check_count; i++) {
-    const lw_check *check = &s->check[i];
-    if (check->at != place.at || check->joint != joint || !check->has.known) continue;
-    lw_page_sayf(page, "  ", "%s:", lw_check_about_of(check->kind)->title);
-    write_check(page, result, s, &at, check);
+    lw_check check = lw_situation_check(s, i);
+    if (check.at != place.at || check.joint != joint || !check.has.known) continue;
+    lw_page_sayf(page, "  ", "%s:", lw_check_about_of(check.kind)->title);
+    write_check(page, result, s, &at, &check);
   }
 }
