@@ -3,7 +3,7 @@
 
 #include <math.h>
 
-#include "sheet/settle.h"
+#include "sheet/settle_note.h"
 
 /* Changes of the wall itself. Sizes are those that are sold or built. */
 

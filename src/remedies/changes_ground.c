@@ -1,11 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "pressure/methods.h"
-#include "soil/site.h"
 #include "changes.h"
 
 #include <math.h>
 
-#include "sheet/settle.h"
+#include "pressure/methods.h"
+#include "sheet/settle_note.h"
+#include "soil/site.h"
 
 /* Changes of what lies behind the wall and under it. */
 

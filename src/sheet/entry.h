@@ -54,9 +54,6 @@ void lw_item_list_units(const lw_item *item, char *out, size_t size);
 /* A value in the item's own unit: "900 mm". */
 void lw_item_say(const lw_item *item, double si, char *out, size_t size);
 
-/* May the item be this? Its range, a share's own, and whole numbers where it counts. */
-bool lw_item_takes_value(const lw_item *item, lw_kind kind, double si);
-
 /* "a value from 50 mm to 100000 mm" */
 void lw_item_say_range(const lw_item *item, char *out, size_t size);
 

@@ -145,3 +145,15 @@ void lw_item_copy(const lw_item *item, int number, const lw_case *from, lw_case 
   size_t offset = (size_t)((const char *)lw_item_place(item, number, to) - (const char *)to);
   lw_item_copy_value(item, (char *)to + offset, (const char *)from + offset);
 }
+
+/* Beyond its range: a count is whole, and a share is at most 1. */
+static bool fits_kind(lw_kind of_item, lw_kind kind, double si) {
+  if (of_item == LW_KIND_COUNT) return !(fabs(si - round(si)) > 0.0);
+  if (of_item == LW_KIND_ANGLE_OR_SHARE) return kind == LW_KIND_ANGLE || (kind == LW_KIND_SHARE && si <= 1.0);
+  return true;
+}
+
+bool lw_item_takes_value(const lw_item *item, lw_kind kind, double si) {
+  bool share = item->kind == LW_KIND_ANGLE_OR_SHARE && kind == LW_KIND_SHARE;
+  return si >= item->low && (share || si <= item->high) && fits_kind(item->kind, kind, si);
+}

@@ -98,4 +98,7 @@ int lw_item_word_count(const lw_item *item);
 /* The words of a choice, for a sentence: "courses, section". */
 void lw_item_list_words(const lw_item *item, char *out, size_t size);
 
+/* May the item be this? Its range, a share's own, and whole numbers where it counts. */
+bool lw_item_takes_value(const lw_item *item, lw_kind kind, double si);
+
 #endif

@@ -4,7 +4,6 @@
 #include <string.h>
 
 #include "entry.h"
-#include "items.h"
 
 /* Forget what an earlier settling filled in, so that it follows anew from what is given. */
 static void forget_filled_in(lw_case *c) {
@@ -24,15 +23,7 @@ static bool any_filled_in(const lw_case *c) {
          c->method.pressure.origin == LW_ASSUMED || c->site.works.origin == LW_ASSUMED;
 }
 
-void lw_settle_unknown_row(lw_settling *s, const lw_words *words, const char *list) {
-  const char *nearest = lw_tables_nearest(s->tables, list, words->text);
-  lw_settle_fault(s, LW_FAULT_UNKNOWN_ROW, words,
-                  nearest != NULL ? "a row of `lowwall list %s`; the nearest is \"%s\""
-                                  : "a row of `lowwall list %s`%s",
-                  list, nearest != NULL ? nearest : "");
-}
-
-void lw_settle_names(lw_settling *s) {
+static void settle_names(lw_settling *s) {
   lw_case *c = s->c;
   if (c->about.place.origin == LW_GIVEN && !lw_tables_has_place(s->tables, c->about.place.text)) {
     lw_settle_unknown_row(s, &c->about.place, "places");
@@ -70,7 +61,7 @@ lw_status lw_case_settle_in_place(const lw_tables *tables, const lw_defaults *de
   lw_settle_site(&s);
   lw_settle_fence(&s);
   lw_settle_wet(&s);
-  lw_settle_names(&s);
+  settle_names(&s);
   lw_settle_defaults(&s);
   lw_settle_hold(&s);
   c->settled = faults->count == before;

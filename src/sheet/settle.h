@@ -2,22 +2,9 @@
 #ifndef LOWWALL_SHEET_SETTLE_H
 #define LOWWALL_SHEET_SETTLE_H
 
-#include "items.h"
+#include "settle_note.h"
 
-/* Settling a case: what is worked out, taken from a table or conditional is filled in first, part by part;
- * then every item of the table of items that is still absent, has a default and belongs to this wall. */
-typedef struct lw_settling {
-  const lw_tables *tables;
-  const lw_defaults *defaults;
-  lw_case *c;
-  lw_faults *faults;
-  int soil_count, load_count, point_count; /* as numbered on the sheet, without gaps */
-} lw_settling;
-
-/* One millimetre: what the heights of a wall and its courses may differ by. */
-#define LW_MILLIMETRE 0.001
-
-void lw_settle_ranges_of_order(lw_settling *s);
+/* The parts of settling, in their order but for those of the order, which settle by themselves. */
 void lw_settle_ranges(lw_settling *s); /* before all else: nothing is worked out of nonsense */
 void lw_settle_conventions(lw_settling *s); /* before all that follows from a method */
 void lw_settle_kind(lw_settling *s); /* courses or section, told from the items when not said */
@@ -29,38 +16,8 @@ void lw_settle_bed(lw_settling *s);   /* after the soils and the wall */
 void lw_settle_site(lw_settling *s);  /* after the wall: the level difference follows from its height */
 void lw_settle_fence(lw_settling *s); /* after the site */
 void lw_settle_wet(lw_settling *s);   /* after the soils: storm and trench */
-void lw_settle_names(lw_settling *s); /* place, format, pad material */
 void lw_settle_defaults(lw_settling *s);
 void lw_settle_hold(lw_settling *s); /* given items held against each other */
-
-/* Given by the user, not worked out by an earlier settling. */
-static inline bool lw_given(const lw_quantity *q) {
-  return q->origin == LW_GIVEN && q->row != LW_WORKED_OUT_ROW;
-}
-
-lw_quantity lw_assumed(lw_kind kind, double si);
-lw_quantity lw_from_table(lw_kind kind, double si, int table_row);
-/* Worked out: as good as given when all that it follows from is, else assumed. */
-lw_quantity lw_worked_out(lw_kind kind, double si, bool from_given);
-
-/* The safe default that a group of the table of items has for the item at this place of a case. */
-double lw_default(const lw_item_group *group, size_t offset);
-
-/* Kind and size of a load by its name; false after a fault. */
-bool lw_settle_load_name(lw_settling *s, lw_case_load *load);
-/* Named, and its row gives a pressure a metre. */
-bool lw_load_by_the_metre(const lw_settling *s, const lw_case_load *load);
-
-/* The fault of a name that no row has, with the nearest one. */
-void lw_settle_unknown_row(lw_settling *s, const lw_words *words, const char *list);
-
-/* A fault of the item at `where`, a lw_quantity, lw_choice or lw_words of the case. */
-void lw_settle_fault(lw_settling *s, lw_fault_slug slug, const void *where, const char *wanted_format, ...)
-#if defined(__GNUC__)
-    __attribute__((format(printf, 4, 5)))
-#endif
-    ;
-/* An item that is needed; not reported when it, or the item `instead` of it, has a fault already. */
-void lw_settle_missing(lw_settling *s, const void *where, const void *instead, const char *why);
+void lw_settle_ranges_of_order(lw_settling *s);
 
 #endif

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "settle.h"
+#include "settle_load_name.h"
 
 static bool load_given(const lw_case_load *load) {
   return load->kind.origin == LW_GIVEN || load->name.origin == LW_GIVEN || lw_given(&load->pressure) ||

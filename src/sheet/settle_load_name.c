@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "settle_load_name.h"
+
 #include <string.h>
 
-#include "settle.h"
 
 /* A load by name: its row gives the kind, the size and, where it is known, the width. What the sheet gives
  * itself stands. Where a named load stands is the worst place when nobody says: at the wall. */

@@ -1,11 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "settle_note.h"
+
 #include <stdarg.h>
 #include <string.h>
 
-#include "base/print.h"
 #include "entry.h"
 #include "items.h"
-#include "settle.h"
+#include "base/print.h"
 
 lw_quantity lw_assumed(lw_kind kind, double si) {
   return (lw_quantity){.si = si, .origin = LW_ASSUMED, .kind = kind, .table_row = -1};
@@ -100,6 +101,14 @@ void lw_settle_fault(lw_settling *s, lw_fault_slug slug, const void *where, cons
   va_end(arguments);
   place p = place_of(s, item, number);
   lw_faults_add(s->faults, slug, (lw_cell_place){p.row, p.column}, name, p.stood, "%s", wanted);
+}
+
+void lw_settle_unknown_row(lw_settling *s, const lw_words *words, const char *list) {
+  const char *nearest = lw_tables_nearest(s->tables, list, words->text);
+  lw_settle_fault(s, LW_FAULT_UNKNOWN_ROW, words,
+                  nearest != NULL ? "a row of `lowwall list %s`; the nearest is \"%s\""
+                                  : "a row of `lowwall list %s`%s",
+                  list, nearest != NULL ? nearest : "");
 }
 
 /* Does this fault explain why the item is not there: it is the item's own, the item was misspelt, or the

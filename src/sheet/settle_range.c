@@ -1,23 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
 
-#include "base/utf8.h"
 #include "entry.h"
 #include "settle.h"
+#include "base/utf8.h"
 
 /* A case need not come from a sheet: what a program put into it is held against the table of items too. */
-
-/* Beyond its range: a count is whole, and a share is at most 1. */
-static bool fits_kind(lw_kind of_item, lw_kind kind, double si) {
-  if (of_item == LW_KIND_COUNT) return !(fabs(si - round(si)) > 0.0);
-  if (of_item == LW_KIND_ANGLE_OR_SHARE) return kind == LW_KIND_ANGLE || (kind == LW_KIND_SHARE && si <= 1.0);
-  return true;
-}
-
-bool lw_item_takes_value(const lw_item *item, lw_kind kind, double si) {
-  bool share = item->kind == LW_KIND_ANGLE_OR_SHARE && kind == LW_KIND_SHARE;
-  return si >= item->low && (share || si <= item->high) && fits_kind(item->kind, kind, si);
-}
 
 /* A row of a table may say that there is no value by a 0, which no sheet may. */
 static bool none_by_table(const lw_quantity *q) {
