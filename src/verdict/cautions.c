@@ -6,6 +6,8 @@
 #include <math.h>
 #include <string.h>
 
+#include "conditions.h"
+
 /* Five to ten hazards that fit this wall, not a wall of text. The graver comes first, one that fits by a
  * cue of this very wall before one that comes with every wall, and a second one of the same kind steps
  * back. */

@@ -1,11 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "parts.h"
+#include "conditions.h"
 
 #include <math.h>
 #include <stdarg.h>
 #include <string.h>
 
 #include "base/print.h"
+#include "parts.h"
 
 /* What sends a wall to a professional whatever its height. The rows, their sentences and whom they call
  * for stand in tables/conditions.csv; here is only how the sheet answers each. What it leaves out asks the

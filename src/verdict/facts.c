@@ -100,6 +100,32 @@ lw_heavy lw_facts_heavy(const lw_facts *facts, double within_m) {
   return surer && isfinite(vehicle.distance_m) ? vehicle : facts->stands;
 }
 
+/* What the lower of the two may be high, where the height or the side of the other one is left out. */
+static lw_span lower_wall(const lw_facts *f) {
+  const lw_case *c = f->c;
+  const lw_span *mine = &f->height[LW_HEIGHT_EXPOSED];
+  bool told = c->site.other_wall_height.origin == LW_GIVEN;
+  double tallest = lw_known_value(f->tables, LW_THRESHOLD_OTHER_WALL_HEIGHT);
+  lw_span other = {told ? c->site.other_wall_height.si : tallest, told ? c->site.other_wall_height.si : 0.0,
+                   told ? NULL : "other wall height"};
+  if (c->site.other_wall_side.origin == LW_GIVEN)
+    return c->site.other_wall_side.value == LW_SIDE_BELOW ? other : *mine;
+  return (lw_span){.taken_m = lw_larger(mine->taken_m, other.taken_m),
+                   .certain_m = lw_smaller(mine->certain_m, other.certain_m),
+                   .left_out = told ? "other wall side" : other.left_out};
+}
+
+static void other_wall_gather(lw_facts *facts) {
+  const lw_case *c = facts->c;
+  double mine = facts->height_m[LW_HEIGHT_EXPOSED];
+  double other = c->site.other_wall_height.origin == LW_ABSENT ? mine : c->site.other_wall_height.si;
+  facts->lower_wall_m = lw_facts_is(&c->site.other_wall_side, LW_SIDE_BELOW) ? other : mine;
+  facts->lower_wall = lower_wall(facts);
+  facts->other_wall_m = lw_facts_distance(&c->site.other_wall_distance);
+  double apart = lw_known_value(facts->tables, LW_THRESHOLD_TIER_APART) * facts->lower_wall_m;
+  facts->other_wall_near = lw_facts_nearer(&c->site.other_wall_distance, apart) == LW_SO_YES;
+}
+
 static void ground_gather(lw_facts *f) {
   const lw_site *site = &f->wall->site;
   double level = atan(lw_known_value(f->tables, LW_THRESHOLD_LEVEL_GROUND)) + ROUNDING;
@@ -173,7 +199,7 @@ void lw_facts_gather(const lw_result *result, lw_facts *facts) {
                       .influence = &result->influence};
   fence_gather(facts);
   lw_facts_heights(facts);
-  lw_facts_other_wall(facts);
+  other_wall_gather(facts);
   ground_gather(facts);
   loads_gather(facts);
   place_gather(facts);

@@ -56,8 +56,6 @@ typedef struct lw_facts {
 void lw_facts_gather(const lw_result *result, lw_facts *facts);
 /* The part of it that is about heights; the fence is known. */
 void lw_facts_heights(lw_facts *facts);
-/* And about the wall beside this one; the heights are known. */
-void lw_facts_other_wall(lw_facts *facts);
 
 /* The heavy load to tell of within a distance: what is known before what is not, what stands there before a
  * vehicle that may come. */

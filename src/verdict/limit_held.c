@@ -1,9 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "limits.h"
+#include "limit_held.h"
 
 #include <math.h>
 
 #include "base/extremes.h"
+#include "conditions.h"
 
 /* Whether a row of tables/limits.csv is about this wall, how high the wall is by the row's definition, and
  * whether that is past it: yes, no, or open because the sheet leaves something out. */
@@ -195,4 +196,25 @@ void lw_limit_hold(const lw_facts *facts, const lw_limit_row *row, lw_limit_held
   bool certain = lw_limit_is_past(row, held->height.certain_m);
   held->past = certain ? LW_SO_YES : past ? LW_SO_OPEN : LW_SO_NOT;
   held->any_height = one_is_so(facts, row->any_height, &held->any_by, &held->any_left_out);
+}
+
+static lw_who barrier_calls(const lw_facts *f) {
+  const lw_condition_row *row = lw_known_condition(f->tables, LW_CONDITION_BARRIER_NEEDED);
+  bool council = !f->place_known || (row && row->for_council);
+  return council ? LW_WHO_COUNCIL : LW_WHO_ENGINEER;
+}
+
+lw_who lw_limit_calls_for(const lw_facts *facts, const lw_limit_row *row) {
+  if (row->unsure) return LW_WHO_COUNCIL;
+  if (row->with_engineer) return LW_WHO_ENGINEER;
+  /* The height from which a standard is meant to be used is its scope, and names nobody. */
+  if (row->trigger == LW_DESIGN_ABOVE && row->of_standard) return LW_WHO_COUNCIL;
+  if (row->trigger == LW_ENGINEER_ABOVE || row->trigger == LW_DESIGN_ABOVE) return LW_WHO_ENGINEER;
+  if (row->trigger == LW_BARRIER_ABOVE) return barrier_calls(facts);
+  return LW_WHO_COUNCIL;
+}
+
+const char *lw_limit_place(const lw_limit_row *row) {
+  if (row->of_default) return "the cautious default";
+  return row->region[0] ? row->region : row->instrument;
 }

@@ -1,9 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "limits.h"
+#include "limit_keeps.h"
 
 #include <math.h>
 
 #include "base/extremes.h"
+#include "limit_held.h"
 
 /* What a row of tables/limits.csv asks for besides its height: distances, and no load behind. */
 

@@ -1,30 +1,16 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "limits.h"
+#include "parts.h"
 
 #include <math.h>
 #include <string.h>
 
 #include "base/extremes.h"
+#include "limit_held.h"
+#include "limit_keeps.h"
 
 /* The rows of tables/limits.csv that are about this place, each held against the wall: its height by the
  * row's own definition, then what the row asks for besides. A row that says itself unsure calls for the
  * council at most. */
-
-static lw_who barrier_calls(const lw_facts *f) {
-  const lw_condition_row *row = lw_known_condition(f->tables, LW_CONDITION_BARRIER_NEEDED);
-  bool council = !f->place_known || (row && row->for_council);
-  return council ? LW_WHO_COUNCIL : LW_WHO_ENGINEER;
-}
-
-lw_who lw_limit_calls_for(const lw_facts *facts, const lw_limit_row *row) {
-  if (row->unsure) return LW_WHO_COUNCIL;
-  if (row->with_engineer) return LW_WHO_ENGINEER;
-  /* The height from which a standard is meant to be used is its scope, and names nobody. */
-  if (row->trigger == LW_DESIGN_ABOVE && row->of_standard) return LW_WHO_COUNCIL;
-  if (row->trigger == LW_ENGINEER_ABOVE || row->trigger == LW_DESIGN_ABOVE) return LW_WHO_ENGINEER;
-  if (row->trigger == LW_BARRIER_ABOVE) return barrier_calls(facts);
-  return LW_WHO_COUNCIL;
-}
 
 static const char *slug_of(lw_trigger trigger) {
   static const char *const slugs[] = {[LW_EXEMPT_BELOW] = "limit-exemption",
@@ -66,11 +52,6 @@ static void print_authority(const lw_facts *f, const lw_limit_row *row, char *ou
              f->c->about.place.origin == LW_ABSENT ? "not on file"
              : f->place_known                      ? "without an engineer's line on file"
                                                    : "without a line of its own on file");
-}
-
-const char *lw_limit_place(const lw_limit_row *row) {
-  if (row->of_default) return "the cautious default";
-  return row->region[0] ? row->region : row->instrument;
 }
 
 static const char *comparison_of(const lw_limit_row *row) {

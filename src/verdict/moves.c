@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "moves.h"
+
 #include <string.h>
 
 #include "load_cases/kinds.h"
-#include "parts.h"
 
 /* Of checks that fall short the gravest is told: one that says the wall would move before one that only lacks
  * margin, though that may lack more of it. */

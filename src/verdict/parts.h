@@ -12,8 +12,6 @@ void lw_verdict_what(const lw_facts *facts, lw_reaching *to);
 /* gives the reason of the check that governs, for lw_verdict_tell_stands once it is known who must see it;
  * NULL: no check governs, or the reason stands there already */
 lw_verdict_reason *lw_verdict_stands(const lw_facts *facts, const lw_situations *situations, lw_reaching *to);
-/* Which check is told of; after the one that governs is known. */
-void lw_verdict_choose_told(const lw_situations *situations, lw_verdict *verdict);
 /* The sentence of that reason. */
 void lw_verdict_tell_stands(const lw_situations *situations, const lw_verdict *verdict,
                             lw_verdict_reason *reason);
@@ -26,11 +24,5 @@ void lw_verdict_cautions(const lw_facts *facts, lw_reaching *to);
 /* After the study of building it, and after the rest. */
 void lw_verdict_building(const lw_building *building, lw_verdict *verdict);
 void lw_verdict_headline(const lw_facts *facts, lw_reaching *to);
-
-/* Whether a condition of tables/conditions.csv is so; left_out, which may be NULL, is the first item
- * that leaves it open, and else unchanged. */
-lw_so lw_verdict_condition(const lw_facts *facts, lw_known_row row, const char **left_out);
-/* The i-th condition that a sheet can answer, or NULL past the last. */
-const char *lw_verdict_condition_at(size_t index);
 
 #endif

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "load_cases/governing.h"
 #include "load_cases/kinds.h"
+#include "moves.h"
 #include "parts.h"
 
 static const char HERE[] = "[LOWWALL verdict]";

@@ -6,7 +6,7 @@
 #include <string.h>
 
 #include "help.h"
-#include "verdict/parts.h"
+#include "verdict/conditions.h"
 
 static char *read_document(void) {
   FILE *file = fopen("docs/verdict.md", "rb");

@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#ifndef LOWWALL_VERDICT_LIMITS_H
-#define LOWWALL_VERDICT_LIMITS_H
+#ifndef LOWWALL_VERDICT_LIMIT_HELD_H
+#define LOWWALL_VERDICT_LIMIT_HELD_H
 
-#include "parts.h"
+#include "facts.h"
 
 /* A row of tables/limits.csv held against the wall. */
 typedef struct lw_limit_held {
@@ -24,7 +24,4 @@ bool lw_limit_adds_tier(const lw_facts *facts, const lw_limit_row *row);
 /* Whom a row calls for; how a sentence names its place. */
 lw_who lw_limit_calls_for(const lw_facts *facts, const lw_limit_row *row);
 const char *lw_limit_place(const lw_limit_row *row);
-/* The distances and loads that a row asks for besides its height. Gives whether all are kept for certain. */
-bool lw_limit_keeps(const lw_facts *facts, const lw_limit_row *row, const lw_span *height, lw_reaching *to);
-
 #endif
