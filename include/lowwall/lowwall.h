@@ -12,16 +12,9 @@
 #include <lowwall/lateral.h>
 #include <lowwall/ground.h>
 #include <lowwall/checks.h>
-#include <lowwall/building.h>
-#include <lowwall/narrow.h>
-#include <lowwall/fence.h>
-#include <lowwall/influence.h>
-#include <lowwall/verdict.h>
+#include <lowwall/studies.h>
 #include <lowwall/result.h>
-#include <lowwall/plan.h>
 #include <lowwall/order.h>
 #include <lowwall/report.h>
-#include <lowwall/drawing.h>
-#include <lowwall/precheck.h>
 
 #endif

@@ -2,10 +2,67 @@
 #ifndef LOWWALL_ORDER_H
 #define LOWWALL_ORDER_H
 
-#include <lowwall/plan.h>
 #include <lowwall/result.h>
 
 LW_PUBLIC_BEGIN
+
+/* The plan of a wall: its face, run by run. X runs along run 1 and Y to the left of it, which is the soil's
+ * side; a turn is positive towards the soil. Lengths are those of the face. A course is offset towards the
+ * soil by its setbacks. */
+
+typedef struct lw_spot { double x_m, y_m; } lw_spot;
+
+typedef struct lw_plan_run {
+  double length_m;       /* on the face of the lowest course */
+  double radius_m;       /* of that face; 0: straight; positive: centre on the soil's side */
+  double turn_rad;       /* at its end */
+  double from_m;         /* its beginning, along the plan */
+  double heading_rad;    /* at its beginning */
+  double cap_depth_m;
+  lw_spot begin, end, centre;
+} lw_plan_run;
+
+typedef struct lw_plan_step { double at_m; int rise; } lw_plan_step;
+
+typedef struct lw_plan {
+  int run_count;
+  lw_plan_run run[LW_RUN_MAX];
+  bool closed, closed_told;      /* told: from the runs, not from the sheet */
+  double length_m;               /* of all runs on the face of the lowest course */
+  double module_m;               /* block length and joint gap */
+  double gap_m, unit_m, tail_m, depth_m, base_depth_m, course_m, setback_m, end_setback_m, curve_gap_m;
+  int base_courses, courses;
+  bool solid;                    /* no blocks: two halves of its height stand for courses */
+  int first_raised;              /* courses that the base lies above its lowest place at the beginning */
+  int step_count;
+  lw_plan_step step[LW_COURSE_MAX];
+  bool falls;
+  double fall_m;                 /* of the ground in front, beginning to end */
+} lw_plan;
+
+/* Why runs, turns and steps make no plan, or none that blocks can be laid to. */
+typedef enum lw_plan_fault_kind {
+  LW_PLAN_TURNS,        /* a closed plan's make no full turn: angle_rad instead */
+  LW_PLAN_OPEN,         /* no turn closes it */
+  LW_PLAN_APART,        /* a closed plan's end misses its beginning by length_m */
+  LW_PLAN_LAST_TURN,    /* after the last run of a plan with two ends */
+  LW_PLAN_SHORT,        /* less than half a block of a run is left in some course */
+  LW_PLAN_NO_ROOM,      /* for the depth of the blocks */
+  LW_PLAN_CROSSES,      /* a run crosses another */
+  LW_PLAN_LONG,         /* more blocks in a course than there is room for */
+  LW_PLAN_STEP_OUTSIDE, /* beyond the runs */
+  LW_PLAN_STEPS_ROUND,  /* a closed plan does not end at the level where it began */
+  LW_PLAN_STEPS_HIGH,   /* they leave no course somewhere */
+  LW_PLAN_MITRE,        /* leaves less than a share of a block; angle_rad is the most that leaves it */
+  LW_PLAN_ROWS          /* more rows than there is room for */
+} lw_plan_fault_kind;
+
+typedef struct lw_plan_fault {
+  lw_plan_fault_kind kind;
+  int at, other;         /* run or step, from 0 */
+  double angle_rad, length_m, share;   /* of a mitre: length of a block, share that must be left */
+  bool falls;            /* the steps are those of falling ground */
+} lw_plan_fault;
 
 /* What to order for a wall as it is given, and where its pegs go. Nothing here says that it may be built.
  * A *stretch* is a chain of runs without a corner between them; a *row* is one course on one stretch, laid
@@ -50,18 +107,6 @@ typedef struct lw_stretch {
   double from_m, length_m;         /* on the lowest face; from the plan's beginning */
   int start_bit, end_bit;          /* 0 or 1: what stands here in the lowest course */
 } lw_stretch;
-
-/* What is seen of a row from the front, piece by piece. */
-typedef enum lw_piece_kind {
-  LW_PIECE_WHOLE, LW_PIECE_HALF, LW_PIECE_CUT, LW_PIECE_MITRED, LW_PIECE_HANDED,
-  LW_PIECE_HEAD                    /* the end of the other run's block at a corner */
-} lw_piece_kind;
-typedef struct lw_piece {
-  lw_piece_kind kind;
-  double from_m, to_m;             /* on the lowest face, from the beginning of the stretch */
-  double length_m;                 /* of the piece itself at its face */
-} lw_piece;
-enum { LW_PIECE_MAX = LW_ROW_UNITS + 10 };
 
 typedef enum lw_cut_kind {
   LW_CUT_CLOSER, LW_CUT_MITRED, LW_CUT_CAP, LW_CUT_CAP_MITRED,
@@ -333,48 +378,6 @@ typedef struct lw_order {
  *  gives LW_OK · LW_FAULTS: a closed plan that does not close, steps that leave no wall, runs too long
  *  note  1 Quantities are for the wall as given; the verdict of the result is not changed by them. */
 lw_status lw_order_make(const lw_result *result, lw_order *order, lw_plan_fault *fault);
-
-/** What is seen of a row: the layout that the counts were made of, piece by piece.
- *  in    order   of lw_order_make
- *        row     0 to order->row_count - 1
- *  out   piece   room for LW_PIECE_MAX
- *  gives how many
- *  note  1 What the other run hides at an inside corner is left out. A piece that a ring's beginning parts
- *          is given as two. */
-int lw_order_pieces(const lw_order *order, int row, lw_piece *piece);
-
-/** The caps of a run as they are laid: whole, cut or mitred, on the lowest face from the run's beginning.
- *  in    order   of lw_order_make
- *        run     0 to order->plan.run_count - 1
- *  out   piece   room for LW_PIECE_MAX
- *  gives how many; 0 without a cap */
-int lw_order_cap_pieces(const lw_order *order, int run, lw_piece *piece);
-
-typedef struct lw_mitre {
-  double angle_rad[2];           /* between the mitre and the long edge of each piece */
-  double extra_m[2];             /* long edge beyond the short edge */
-  double cut_m;                  /* length of the mitre */
-} lw_mitre;
-
-/** The mitre of two strips of any widths at any corner.
- *  in    angle_rad   between the two runs, measured where the material is   0 < angle < π
- *        first_m, second_m   the widths                                    > 0
- *  out   mitre       unchanged on failure
- *  gives LW_OK · LW_NO_SOLUTION when the strips do not meet in a mitre: a butt joint
- *  note  tan a1 = w1 sin θ / (w2 + w1 cos θ), a2 = θ - a1; plane geometry, both widths being heights of the
- *        same cut */
-lw_status lw_order_mitre(double angle_rad, double first_m, double second_m, lw_mitre *mitre);
-
-/** The least radius of a face laid of tapered blocks or with open joints.
- *  in    face_m, tail_m   length of a block at its face and at its rear
- *        depth_m          front to back
- *        gap_m            widest gap: at the face of a convex wall, at the rear of a concave one
- *        convex           centre on the soil's side
- *  out   radius_m         of the face; unchanged on failure
- *  gives LW_OK · LW_NO_SOLUTION when no radius will do
- *  note  convex R = D (Lf + g)/(Lf + g - Lr), concave R = D Lf/(Lr + g - Lf): similar triangles */
-lw_status lw_order_least_radius(double face_m, double tail_m, double depth_m, double gap_m, bool convex,
-                                double *radius_m);
 
 /** The slug of a cut, a stock, a corner, a note, a line and its unit. */
 const char *lw_cut_slug(lw_cut_kind kind);

@@ -6,6 +6,9 @@
 
 LW_PUBLIC_BEGIN
 
+/* What is made of a result: text, JSON, rows, the working, drawings, the pre-check sheet; and its structs for
+ * callers that do not read C. */
+
 /* The result flattened once: every number a report may print. */
 typedef struct lw_figure {
   char key[80];            /* "drained.base.thrust_kn_per_m" */
@@ -67,6 +70,142 @@ lw_status lw_report_order_json(const lw_result *result, const lw_order *order, l
 void lw_report_order_csv_header(lw_order_page page, lw_text *out);
 lw_status lw_report_order_csv(const lw_result *result, const lw_order *order, lw_order_page page,
                               lw_text *out);
+
+/* A drawing is one list of marks on paper, in millimetres from the top left corner, x to the right, y down.
+ * Whoever draws adds marks; whoever writes a file format walks the list and knows nothing of walls.
+ * Everything is told apart by the weight and dashes of a line, by hatching and by words, never by colour. */
+
+typedef enum lw_pen {
+  LW_PEN_CUT,     /* what is cut: the heaviest line */
+  LW_PEN_SEEN,    /* edges seen beyond */
+  LW_PEN_FINE,    /* dimensions, leaders, hatching */
+  LW_PEN_DASHED,  /* water, failure plane */
+  LW_PEN_CHAIN,   /* axes, boundaries, zones */
+  LW_PEN_DOTTED,  /* the line of thrust, cloth */
+  LW_PEN_FORCE,   /* forces */
+  LW_PEN_NONE,    /* no edge */
+  LW_PEN_COUNT
+} lw_pen;
+
+typedef enum lw_fill { LW_FILL_NONE, LW_FILL_PAPER, LW_FILL_TINT, LW_FILL_INK } lw_fill;
+
+/* What a group of marks is to someone who listens. */
+typedef enum lw_role { LW_ROLE_FIGURE, LW_ROLE_TITLE, LW_ROLE_HEADING, LW_ROLE_PARAGRAPH } lw_role;
+
+typedef enum lw_mark_kind { LW_MARK_LINE, LW_MARK_AREA, LW_MARK_WORDS } lw_mark_kind;
+typedef enum lw_anchor { LW_ANCHOR_START, LW_ANCHOR_MIDDLE, LW_ANCHOR_END } lw_anchor;
+
+typedef struct lw_xy_mm { double x_mm, y_mm; } lw_xy_mm;
+
+typedef struct lw_mark {
+  lw_mark_kind kind;
+  lw_pen pen;
+  lw_fill fill;             /* of an area */
+  lw_anchor anchor;         /* of words; y is their base line */
+  bool bold;
+  double size_mm;           /* height of the letters' em */
+  size_t first, count;      /* spots of a line or area; of words the one where they stand */
+  size_t words;             /* where they begin in the drawing's text */
+  lw_role role;
+  int group;                /* marks of one number belong together */
+} lw_mark;
+
+typedef struct lw_drawing {
+  double width_mm, height_mm;
+  size_t mark_count, mark_room, spot_count, spot_room;
+  lw_mark *mark;
+  lw_xy_mm *spot;
+  lw_text words;            /* all words, each closed by a NUL */
+  lw_text title, description;   /* for those who listen instead of looking */
+  lw_role role;             /* of the marks added from now on, and the number of their group */
+  int group;
+  bool failed;              /* out of memory: what follows is dropped */
+} lw_drawing;
+
+/** Give back its memory; it is empty then. */
+void lw_drawing_free(lw_drawing *drawing);
+
+/** The drawing as SVG, with real text, title and description. */
+lw_status lw_drawing_svg(const lw_drawing *drawing, lw_text *out);
+
+/** Whether this library was built with what PDF and PNG need. */
+bool lw_drawing_has_paper(void);
+
+/** Pages as one PDF with embedded fonts and text that can be selected; a drawing as PNG.
+ *  in    page, count   1 or more
+ *        dots_per_mm   4 to 40
+ *  gives LW_OK · LW_NO_MEMORY · LW_NO_SOLUTION when it was built without cairo and pango; error says what
+ *        to install */
+lw_status lw_drawing_pdf(const lw_drawing *page, int count, lw_text *out, lw_error *error);
+lw_status lw_drawing_png(const lw_drawing *drawing, double dots_per_mm, lw_text *out, lw_error *error);
+
+/** The section of a wall to scale, with its pressure, its resultant and a legend.
+ *  in    result     of lw_run
+ *        width_mm   of the paper it may take; 90 or more: a phone asks for a narrow one
+ *  out   drawing    empty before; to be freed by the caller
+ *  gives LW_OK · LW_NO_SOLUTION where the wall's section is not known · LW_NO_MEMORY */
+lw_status lw_draw_section(const lw_result *result, double width_mm, lw_drawing *drawing, lw_error *error);
+
+/** The wall unrolled and seen from in front, block by block as the order lays it: corners, halves, cut
+ *  pieces, steps of the base, ground, caps. A long one is drawn in strips.
+ *  in    result, order   of lw_run and lw_order_make
+ *        width_mm        as above
+ *  out   drawing         empty before; to be freed by the caller
+ *  gives LW_OK · LW_NO_SOLUTION where it is too long for the paper · LW_NO_MEMORY */
+lw_status lw_draw_elevation(const lw_result *result, const lw_order *order, double width_mm,
+                            lw_drawing *drawing, lw_error *error);
+
+/** The wall from above: runs with their lengths, turns, curves, pegs, the distances that check them, and the
+ *  side of the soil. Run 1 runs to the right, whatever its bearing is.
+ *  in    result, order   of lw_run and lw_order_make
+ *        width_mm        as above
+ *  out   drawing         empty before; to be freed by the caller
+ *  gives LW_OK · LW_NO_SOLUTION where it is too large for the paper · LW_NO_MEMORY */
+lw_status lw_draw_plan(const lw_result *result, const lw_order *order, double width_mm, lw_drawing *drawing,
+                       lw_error *error);
+
+/* The pre-check sheet: two pages an officer can file, and rerun. It is one list of blocks; HTML and paper are
+ * made of the same list. */
+
+/** What tells whether a sheet, the tables in effect and the program are the ones a pre-check was made of.
+ *  in    c           settled: what was given counts, not how or in which order it was written
+ *        directory   as for lw_tables_read
+ *  out   hex
+ *  gives LW_OK · LW_NO_MEMORY · as lw_tables_csv */
+lw_status lw_precheck_hash(const lw_case *c, const char *directory, char hex[LW_HASH_HEX], lw_error *error);
+
+/** The sheet as one HTML page with the drawing inside; it asks for nothing from elsewhere. */
+lw_status lw_precheck_html(const lw_result *result, const char *hash, lw_text *out);
+
+typedef enum lw_paper { LW_PAPER_A4, LW_PAPER_LETTER } lw_paper;
+enum { LW_PRECHECK_PAGES = 2 };
+
+/** The sheet on paper, two pages at most.
+ *  out   page    as many as count says; each to be freed by the caller
+ *        count
+ *  gives LW_OK · LW_NO_MEMORY · LW_TOO_MANY when two pages do not hold it even in the smallest letters */
+lw_status lw_precheck_pages(const lw_result *result, const char *hash, lw_paper paper,
+                            lw_drawing page[LW_PRECHECK_PAGES], int *count, lw_error *error);
+
+/* For callers from another language, which do not read these headers: structs by name, on the heap, and what
+ * they say as plain bytes. A program in C declares them itself. docs/library.md has an example of each. */
+
+/** How large a struct is.
+ *  in    type   its name, as "lw_case"
+ *  gives bytes; 0 for a name that is none of lw_case, lw_tables, lw_faults, lw_error, lw_text, lw_result,
+ *        lw_order, lw_plane, lw_thrust, lw_wedge, lw_strip, lw_bearing, lw_slip_ground, lw_slip */
+size_t lw_size_of(const char *type);
+
+/** A struct as a program in C would begin it: all zero, and begun by its _init where it has one.
+ *  in    type   as above
+ *  gives where it lies, NULL for another name and without memory; lw_delete gives it back */
+void *lw_new(const char *type);
+/** Give it back. What it owns goes first: lw_text_free for a text. */
+void lw_delete(void *made);
+
+/** What a text, or an error, says: its bytes up to a NUL, never NULL. They stay while it is left as it is. */
+const char *lw_text_says(const lw_text *text);
+const char *lw_error_says(const lw_error *error);
 
 LW_PUBLIC_END
 

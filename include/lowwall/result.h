@@ -2,17 +2,135 @@
 #ifndef LOWWALL_RESULT_H
 #define LOWWALL_RESULT_H
 
-#include <lowwall/building.h>
-#include <lowwall/formats.h>
-#include <lowwall/narrow.h>
-#include <lowwall/fence.h>
-#include <lowwall/influence.h>
 #include <lowwall/sheet.h>
-#include <lowwall/trench.h>
-#include <lowwall/verdict.h>
-#include <lowwall/water.h>
+#include <lowwall/studies.h>
 
 LW_PUBLIC_BEGIN
+
+#define LW_WHATS(X) \
+  X(TIER, "tier", "a tier: another wall stands too close for this one to be alone") \
+  X(RETAINING_WALL, "retaining-wall", "a retaining wall") \
+  X(BED_ON_SLOPE, "bed-on-slope", "a bed on a slope") \
+  X(BED_AGAINST_BUILDING, "bed-against-building", "a bed against a building") \
+  X(BED_AGAINST_FENCE, "bed-against-fence", "a bed against a fence") \
+  X(BED, "bed", "a free-standing garden bed")
+typedef enum lw_what {
+#define LW_WHAT_NAME(name, slug, sentence) LW_WHAT_##name,
+  LW_WHATS(LW_WHAT_NAME)
+#undef LW_WHAT_NAME
+} lw_what;
+
+/* From the least grave on. */
+typedef enum lw_who { LW_WHO_BUILDER, LW_WHO_COUNCIL, LW_WHO_ENGINEER } lw_who;
+
+/* The answer a reason belongs to. */
+typedef enum lw_answer { LW_ANSWER_WHAT, LW_ANSWER_STANDS, LW_ANSWER_WHO } lw_answer;
+
+enum { LW_REASONS_MAX = 64, LW_CAUTION_MAX = 10, LW_REMEDY_MAX = 10, LW_ASKING_MAX = 8,
+       LW_LIMIT_HIT_MAX = 24 };
+
+typedef struct lw_verdict_reason {
+  lw_answer answer;
+  lw_who who;            /* whom it calls for, of a who reason */
+  bool assumed;          /* it rests on an answer that is not known */
+  const char *slug, *source;  /* of the code or of the tables */
+  const char *left_out;  /* the item of the sheet that would tell; NULL: none */
+  char text[480];        /* one plain sentence */
+} lw_verdict_reason;
+
+/* Why, for whoever reads a report, and what to look out for. */
+typedef struct lw_reasons {
+  int count, caution_count;
+  int told;              /* the reason that tells of the check told of; -1: none */
+  const lw_hazard_row *caution[LW_CAUTION_MAX];
+  lw_verdict_reason reason[LW_REASONS_MAX];
+} lw_reasons;
+
+/* A row of tables/limits.csv held against this wall. */
+typedef struct lw_limit_hit {
+  const lw_limit_row *row;
+  double height_m;       /* of this wall, by the row's definition */
+  bool past;             /* on the wrong side of the figure */
+  bool clears;           /* below it a wall may be left to the builder */
+  bool kept;             /* it is below it, and all that the row asks for besides is so for certain */
+} lw_limit_hit;
+
+/* What falling short means, from the least grave on: less margin than asked; design values that do not stand,
+ * with margin in them; movement. */
+typedef enum lw_short { LW_SHORT_OF_MARGIN, LW_SHORT_BY_DESIGN, LW_SHORT_MOVES } lw_short;
+
+typedef struct lw_verdict {
+  double height_m[LW_HEIGHT_KINDS];     /* by every definition that laws use */
+  lw_what what;
+  lw_holds stands;
+  lw_who who;
+  double total_to_pad_m;                /* to the underside of the pad */
+  bool place_known;
+  bool called_for_certain;              /* a reason that is known calls for who */
+  const char *rests_on;                 /* else the item left out that the first of them rests on, or "" */
+  bool governed;                        /* a check governs */
+  int governing_situation, governing_check;
+  lw_short falls;                       /* of the check told of, where it falls short */
+  int told_situation, told_check;       /* the worst that would move, else the one that governs */
+  int exit_status;                      /* 0, 3, 4 or 5 */
+  int limit_count;
+  char headline[1280];
+  lw_limit_hit limit[LW_LIMIT_HIT_MAX];
+  lw_reasons reasons;                   /* from LW_DETAIL_EVERYTHING on */
+} lw_verdict;
+
+/* Items as they are typed, `item=value`, on the command line or into a sheet. */
+enum { LW_TYPED_MAX = 20, LW_TYPED_BYTES = 48 };
+typedef struct lw_typed {
+  int count;
+  char item[LW_TYPED_MAX][LW_TYPED_BYTES];
+} lw_typed;
+
+/* One of the changes of a remedy.
+ * slug: deeper-blocks · lower-wall · second-outlet · wider-stone · stone-wedge · more-setback · load-back ·
+ * lower-soil · filled-hollows · wider-pad */
+typedef struct lw_remedy_part {
+  const char *slug, *unit;
+  double value;          /* the least block depth, the greatest height ..., SI */
+} lw_remedy_part;
+
+/* What would make every deciding check hold: one change or, where that is not enough, two together. */
+typedef struct lw_remedy {
+  char slug[48];         /* of two: theirs, with "+" between */
+  char text[400];
+  int part_count;
+  lw_remedy_part part[2];
+  lw_typed items;        /* typed in as they stand, all of them, they give `holds` */
+  lw_number ratio;       /* of the governing check then */
+  char governs[80];      /* "sliding at base, outlet-blocked" */
+} lw_remedy;
+
+/* An unknown answer whose favourable value would change the verdict. */
+typedef struct lw_asking {
+  char item[64];
+  char question[200];
+  char assumed[48], favourable[48];
+  lw_holds stands_then;
+  lw_who who_then;
+  lw_number ratio_then;
+  int exit_then;
+} lw_asking;
+
+/** The limit to name for a wall: of those passed the first that asks for whoever must see it, else the one
+ *  that it comes nearest to, of those that may clear it; NULL: none. */
+const lw_limit_hit *lw_verdict_limit(const lw_verdict *verdict);
+
+/** Whether a check that falls short says that the wall, or its ground, would move. */
+bool lw_check_would_move(const lw_check *check);
+
+/* Slugs and sentences, for the reports. */
+const char *lw_what_slug(lw_what what);
+const char *lw_what_sentence(lw_what what);
+const char *lw_who_slug(lw_who who);         /* builder · council · engineer */
+const char *lw_holds_slug(lw_holds holds);   /* holds · falls-short · cannot-be-shown */
+/* total · exposed · retained · natural · with-fence · greatest */
+const char *lw_height_slug(lw_height_kind kind);
+const char *lw_height_sentence(lw_height_kind kind);
 
 /* Everything known of one wall. Every form of report is made from this and nothing else. */
 typedef struct lw_result {
@@ -56,12 +174,6 @@ typedef struct lw_result {
  *        3 Allocates nothing, opens nothing, prints nothing. */
 lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_detail detail, lw_result *result,
                  lw_error *error);
-
-/** The three answers, from measured levels and distances and the checks.
- *  in    result   given, tables, wall, situations, fence, trench and influence, as lw_run fills them
- *        detail   before LW_DETAIL_EVERYTHING no sentence is made but those of the headline
- *  out   result   verdict */
-void lw_verdict_reach(lw_result *result, lw_detail detail);
 
 /** The check that governs, whole, at every detail.
  *  out   check   unchanged when false

@@ -4,7 +4,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include <lowwall/drawing.h>
+#include <lowwall/report.h>
 #include <lowwall/order.h>
 
 #include "cli.h"

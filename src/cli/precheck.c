@@ -4,7 +4,7 @@
 #include <getopt.h>
 #include <string.h>
 
-#include <lowwall/precheck.h>
+#include <lowwall/report.h>
 
 #include "cli.h"
 #include "one_wall.h"

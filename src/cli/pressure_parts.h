@@ -5,7 +5,7 @@
 #include <jansson.h>
 
 #include <lowwall/lateral.h>
-#include <lowwall/narrow.h>
+#include <lowwall/studies.h>
 #include <lowwall/pressure.h>
 
 /* What `lowwall pressure` says of an earthquake and of passive resistance along a curve; nothing where

@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/water.h>
+#include <lowwall/studies.h>
 
 #include "soil/site.h"
 #include "situation_water.h"
+#include "storm.h"
 
 /* Water behind the wall: its way out blocked, and a storm in a bed that cannot drain. */
 

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/trench.h>
+#include <lowwall/studies.h>
 
 #include <math.h>
 

@@ -5,6 +5,7 @@
 
 #include "cap_lay.h"
 #include "laying.h"
+#include "mitre.h"
 #include "note.h"
 #include "plan.h"
 

@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "note.h"
+#include "plan.h"
 #include "plan_area.h"
 #include "take_off.h"
 

@@ -6,6 +6,7 @@
 #include "laying.h"
 #include "pipe.h"
 #include "plan.h"
+#include "steps.h"
 
 /* Pegs and levels. Levels are above the underside of the lowest course where it is lowest. */
 

@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "pieces.h"
+
 #include <math.h>
 
 #include <lowwall/order.h>

@@ -5,6 +5,7 @@
 
 #include "laying.h"
 #include "note.h"
+#include "steps.h"
 
 /* The drain pipe: from its high point it falls at least so much a metre, beside the pad, so that where the
  * base steps down the pipe steps down too, and higher where it could not come out else: its outlets lie at

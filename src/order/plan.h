@@ -16,4 +16,11 @@ double lw_plan_end_back(const lw_plan *plan, int run, int course);
 /* The half turn's tangent at the beginning or the end of a run; 0 at an open end. */
 double lw_plan_tangent(const lw_plan *plan, int run, bool after);
 
+/** How far the face of a course stands behind that of the lowest one. */
+double lw_plan_offset(const lw_plan *plan, int course);
+/** Length of a run's face at an offset towards the soil, corner to corner. */
+double lw_plan_run_length(const lw_plan *plan, int run, double offset_m);
+/** The corner at the beginning of a run at an offset towards the soil; run == run_count: the plan's end. */
+lw_spot lw_plan_corner(const lw_plan *plan, int run, double offset_m);
+
 #endif

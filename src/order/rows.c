@@ -6,6 +6,7 @@
 #include "laying.h"
 #include "plan.h"
 #include "spans.h"
+#include "steps.h"
 
 /* The rows of a course: one on each stretch, or several where the base steps. What stands at their ends
  * follows from the corner or end, and from whether the course is an even one. */

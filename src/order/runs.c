@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "laying.h"
+#include "mitre.h"
 #include "note.h"
 #include "plan.h"
 #include "rows.h"

@@ -7,6 +7,7 @@
 #include "laying.h"
 #include "plan.h"
 #include "plan_area.h"
+#include "steps.h"
 
 /* What the lines of an order are taken off from: the parts of the base between its steps, and the rear of the
  * wall level by level. */

@@ -4,6 +4,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "verdict/verdict.h"
 #include "trial.h"
 
 /* What a favourable answer to each question would be, as a sheet has it. Good ordinary values, not the

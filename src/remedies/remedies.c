@@ -3,6 +3,7 @@
 
 #include <string.h>
 
+#include "studies/fence_wind.h"
 #include "asking.h"
 #include "trial.h"
 

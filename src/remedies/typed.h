@@ -3,7 +3,7 @@
 #define LOWWALL_REMEDIES_TYPED_H
 
 #include <lowwall/sheet.h>
-#include <lowwall/verdict.h>
+#include <lowwall/result.h>
 
 /* Put an item and its value, printf-like, in place of the same item's earlier value. An item is forgotten by
  * the value "unknown". false: the list is full. */

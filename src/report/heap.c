@@ -1,10 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/heap.h>
+#include <lowwall/report.h>
 
 #include <stdlib.h>
 #include <string.h>
 
-#include <lowwall/report.h>
 #include <lowwall/result.h>
 #include <lowwall/ground.h>
 

@@ -3,7 +3,16 @@
 
 #include "load_cases/situation.h"
 #include "load_cases/situations.h"
+#include "load_cases/storm.h"
+#include "load_cases/trench.h"
+#include "studies/building.h"
+#include "studies/fence_find.h"
+#include "studies/influence.h"
+#include "studies/narrow.h"
+#include "studies/rain_seepage.h"
+#include "studies/water_limits.h"
 #include "verdict/parts.h"
+#include "verdict/verdict.h"
 #include "wall/wall.h"
 
 /* The first fault, as one sentence. */

@@ -2,7 +2,7 @@
 #ifndef LOWWALL_STUDIES_BUILDING_PARTS_H
 #define LOWWALL_STUDIES_BUILDING_PARTS_H
 
-#include <lowwall/building.h>
+#include <lowwall/studies.h>
 
 #include "balance/weigh.h"
 

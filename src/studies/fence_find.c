@@ -1,9 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/fence.h>
+#include "fence_find.h"
+
+#include <lowwall/studies.h>
 
 #include <math.h>
 
 #include "fence_parts.h"
+#include "fence_push.h"
 
 /* The fence at the back of a bed: what pushes it beside the wind it was built for. */
 

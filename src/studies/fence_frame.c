@@ -1,9 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "fence_frame.h"
+
 #include "fence_parts.h"
 
 #include <math.h>
 
 #include "base/bound.h"
+#include "fence_post.h"
 
 /* The posts and boards of a fence that closes a bed. */
 

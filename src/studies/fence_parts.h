@@ -2,7 +2,7 @@
 #ifndef LOWWALL_STUDIES_FENCE_PARTS_H
 #define LOWWALL_STUDIES_FENCE_PARTS_H
 
-#include <lowwall/fence.h>
+#include <lowwall/studies.h>
 
 /* The wind that a fence at the back was built for: of what is not known, the least. */
 void lw_fence_built_for(const lw_tables *tables, const lw_back_fence *back, lw_fence *fence);

@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "fence_wind.h"
+
 #include "wall/section.h"
 #include "fence_parts.h"
 

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/fence.h>
+#include <lowwall/studies.h>
 
 #define SLUG_OF(name, slug, words, unit) slug,
 #define WORDS_OF(name, slug, words, unit) words,

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/formats.h>
+#include <lowwall/studies.h>
 
 #include <math.h>
 #include <string.h>

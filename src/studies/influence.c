@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/influence.h>
+#include "influence.h"
+
+#include <lowwall/studies.h>
 
 #include <math.h>
 
@@ -33,8 +35,9 @@ static void hold(const lw_wall *wall, double angle_rad, lw_influence_load *load)
   load->move_m = along <= left || left <= 0.0 ? along : gap + left * rise;
 }
 
-/* As far as a load at the wall would have to move. */
-double lw_influence_reach(const lw_wall *wall) {
+/* How far behind the rear of the top the line comes out of the ground: as far as a load at the wall would
+ * have to move; 0 where it comes out in front of that. Ground as steep as the line counts to its bend. */
+static double reach_m(const lw_wall *wall) {
   lw_influence_load at_the_wall = {0};
   hold(wall, wall->method.influence_rad, &at_the_wall);
   return at_the_wall.move_m;
@@ -73,7 +76,7 @@ static bool is_heavy(const lw_tables *tables, const lw_influence_load *load) {
 }
 
 void lw_influence_find(const lw_wall *wall, const lw_tables *tables, lw_influence *influence) {
-  *influence = (lw_influence){.angle_rad = wall->method.influence_rad, .reach_m = lw_influence_reach(wall)};
+  *influence = (lw_influence){.angle_rad = wall->method.influence_rad, .reach_m = reach_m(wall)};
   for (int number = 1; number <= LW_LOAD_MAX; number++) {
     add_uniform(&wall->site, number, influence);
     add_limited(&wall->site, number, influence);

@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/narrow.h>
+#include "narrow.h"
+
+#include <lowwall/studies.h>
 
 #include <math.h>
 

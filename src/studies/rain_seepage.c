@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/water.h>
+#include "rain_seepage.h"
+
+#include <lowwall/studies.h>
 
 #include <math.h>
 

@@ -2,7 +2,7 @@
 #ifndef LOWWALL_VERDICT_PARTS_H
 #define LOWWALL_VERDICT_PARTS_H
 
-#include <lowwall/building.h>
+#include <lowwall/studies.h>
 
 #include "facts.h"
 #include "reasons.h"

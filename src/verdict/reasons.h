@@ -2,7 +2,7 @@
 #ifndef LOWWALL_VERDICT_REASONS_H
 #define LOWWALL_VERDICT_REASONS_H
 
-#include <lowwall/verdict.h>
+#include <lowwall/result.h>
 
 /* A verdict on its way: the answers so far, and why. Its reasons are the verdict's own from
  * LW_DETAIL_EVERYTHING on; before, only those that the headline may take, and given up with it. */

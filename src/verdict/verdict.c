@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "verdict.h"
+
 #include "parts.h"
 
 #include <stddef.h>

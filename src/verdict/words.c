@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/verdict.h>
+#include <lowwall/result.h>
 
 #define SLUG(name, slug, sentence) slug,
 #define SENTENCE(name, slug, sentence) sentence,

@@ -9,6 +9,7 @@
 #include "checks/sliding.h"
 #include "load_cases/situations.h"
 #include "pressure/wedge_scale.h"
+#include "studies/fence_push.h"
 
 #include <math.h>
 #include <stdio.h>

@@ -1,8 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <jansson.h>
 
-#include <lowwall/drawing.h>
-#include <lowwall/precheck.h>
+#include <lowwall/report.h>
 
 #include "sound.h"
 

@@ -1,9 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <criterion/criterion.h>
-#include <lowwall/fence.h>
+#include <lowwall/studies.h>
 #include <math.h>
 #include <string.h>
 
+#include "studies/fence_post.h"
+#include "studies/fence_push.h"
 #include "rows.h"
 
 /* Soil against a fence beside its wind, posts in the ground, boards. No book works this case: every row is a

@@ -12,11 +12,10 @@ BEGIN {
   belongs("wall", "soil") # what a site, a section and the wall on its site are
   belongs("pressure lateral ground", "pressure")
   belongs("checks", "standards") # what a load case, a force, a contact and a check are
-  belongs("trench water", "load_cases")
-  belongs("fence building narrow formats influence", "studies")
-  belongs("result verdict", "verdict")
-  belongs("plan order", "order")
-  belongs("drawing precheck report lowwall heap", "report")
+  belongs("studies", "load_cases") # storm and trench are found there, the rest in studies
+  belongs("result", "verdict")
+  belongs("order", "order")
+  belongs("report lowwall", "report")
 }
 FNR == 1 {
   n = split(FILENAME, part, "/")

@@ -6,6 +6,7 @@
 #include "../verdict/help.h"
 #include "../checks/random_wall.h"
 #include "../checks/support.h"
+#include "studies/fence_wind.h"
 
 /* Where a part of the answer is left out, or cannot be given. */
 

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "order/pieces.h"
 #include "support.h"
 
 #include <criterion/criterion.h>

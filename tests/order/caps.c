@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "order/cap_pieces.h"
+#include "order/plan.h"
 #include "support.h"
 
 #include <criterion/criterion.h>

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /* The pieces that are seen of each row are those that the order counts, and they lie side by side. */
+#include "order/pieces.h"
 #include "support.h"
 
 #include <criterion/criterion.h>

@@ -7,10 +7,11 @@
 #include <string.h>
 
 #include "../sheet/support.h"
+#include "report/precheck/precheck.h"
 #include "every_wall.h"
 #include "walls.h"
 
-#include <lowwall/precheck.h>
+#include <lowwall/report.h>
 
 /* Each report lists the keys that it cites: read here by a reading of its own, "[KEY locator]". */
 

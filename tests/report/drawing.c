@@ -2,7 +2,7 @@
 /* The drawn section: every wall fits its page, no words stand on others, the SVG is well-formed. */
 #include "../checks/random_wall.h"
 
-#include <lowwall/drawing.h>
+#include <lowwall/report.h>
 
 #include <criterion/criterion.h>
 #include <criterion/new/assert.h>

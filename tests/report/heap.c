@@ -5,7 +5,7 @@
 #include <math.h>
 #include <string.h>
 
-#include <lowwall/heap.h>
+#include <lowwall/report.h>
 #include <lowwall/result.h>
 #include <lowwall/ground.h>
 

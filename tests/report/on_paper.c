@@ -6,6 +6,7 @@
 
 #include <string.h>
 
+#include "report/draw/drawing.h"
 #include "markup.h"
 
 static bool meet(const lw_box *a, const lw_box *b) {

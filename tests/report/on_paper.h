@@ -2,7 +2,7 @@
 #ifndef TESTS_REPORT_ON_PAPER_H
 #define TESTS_REPORT_ON_PAPER_H
 
-#include <lowwall/drawing.h>
+#include <lowwall/report.h>
 
 /** No words stand on others, all marks lie on the page, and as SVG it is well-formed with a title, a
  *  description and real text. */

@@ -2,7 +2,7 @@
 /* The PNG of a section against a stored one. Letters are left out of both, so that no font decides; where
  * words stand there must be ink. The grey of squares is compared, not each dot: edges may be smoothed
  * otherwise. With LW_PICTURE=FILE today's picture is written there; who has looked at it puts it in place. */
-#include <lowwall/drawing.h>
+#include <lowwall/report.h>
 
 #include <criterion/criterion.h>
 #include <criterion/new/assert.h>
@@ -11,6 +11,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "report/draw/drawing.h"
 #include "walls.h"
 
 Test(picture, without_cairo_the_png_says_what_to_install) {

@@ -1,11 +1,13 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /* The pre-check: who must sign comes first, all of it fits on two pages, the hash follows what was given. */
 #include "../checks/random_wall.h"
+#include "report/draw/drawing.h"
+#include "report/precheck/precheck.h"
 #include "every_wall.h"
 #include "markup.h"
 #include "walls.h"
 
-#include <lowwall/precheck.h>
+#include <lowwall/report.h>
 
 #include <criterion/criterion.h>
 #include <criterion/new/assert.h>

@@ -3,7 +3,7 @@
 #include "every_wall.h"
 #include "walls.h"
 
-#include <lowwall/drawing.h>
+#include <lowwall/report.h>
 
 #include <criterion/criterion.h>
 

@@ -7,6 +7,7 @@
 #include <stdlib.h>
 
 #include "../sheet/support.h"
+#include "studies/building.h"
 
 /* The wall while it is built. */
 

@@ -4,6 +4,8 @@
 #include <math.h>
 
 #include "../verdict/help.h"
+#include "studies/fence_post.h"
+#include "studies/fence_push.h"
 
 /* The physics of a fence that carries soil, and of one whose posts push the ground behind a wall. */
 

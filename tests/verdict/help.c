@@ -8,6 +8,10 @@
 #include <string.h>
 
 #include "load_cases/kept.h"
+#include "load_cases/trench.h"
+#include "studies/fence_find.h"
+#include "studies/influence.h"
+#include "verdict/verdict.h"
 #include "wall/wall.h"
 
 static const char clear_bed[] =

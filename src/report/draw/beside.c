@@ -2,6 +2,7 @@
 #include <math.h>
 
 #include "base/print.h"
+#include "hatch.h"
 #include "sketch.h"
 
 /* What stands beside the wall: the other wall of a pair, and a fence. Both may be taller than the picture has

@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/drawing.h>
+#include "drawing.h"
+
+#include <lowwall/report.h>
 
 #include <math.h>
 #include <stdarg.h>

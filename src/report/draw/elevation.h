@@ -4,6 +4,8 @@
 
 #include <lowwall/order.h>
 
+#include "order/pieces.h"
+#include "drawing.h"
 #include "sketch.h"
 
 /* The wall unrolled: x along the stretches, one after another, y up from the lowest base. */

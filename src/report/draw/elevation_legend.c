@@ -4,6 +4,7 @@
 
 #include "base/print.h"
 #include "elevation.h"
+#include "hatch.h"
 
 /* What the elevation's pieces and lines mean, and the cuts by name. */
 

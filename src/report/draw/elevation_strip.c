@@ -2,7 +2,10 @@
 #include <math.h>
 
 #include "base/print.h"
+#include "order/cap_pieces.h"
+#include "order/steps.h"
 #include "elevation.h"
+#include "hatch.h"
 
 /* One strip of the wall seen from in front. */
 

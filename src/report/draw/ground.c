@@ -2,6 +2,7 @@
 #include <math.h>
 
 #include "wall/measure.h"
+#include "hatch.h"
 #include "sketch.h"
 
 /* What the wall stands in: the ground in front and behind, stone, layers and water. */

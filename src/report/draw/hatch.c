@@ -1,8 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/drawing.h>
+#include "hatch.h"
+
+#include <lowwall/report.h>
 
 #include <math.h>
 #include <stdlib.h>
+
+#include "drawing.h"
 
 /* Hatching by drafting convention, made of plain lines, so that every file format shows the same.
  * common practice, no source */

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/drawing.h>
+#include <lowwall/report.h>
 
 /* The list of marks as PDF and PNG, by cairo and pango where the build found them. */
 

@@ -2,7 +2,7 @@
 #ifndef LOWWALL_REPORT_DRAW_PENS_H
 #define LOWWALL_REPORT_DRAW_PENS_H
 
-#include <lowwall/drawing.h>
+#include <lowwall/report.h>
 
 /* How pens and fills look, whoever writes them. Black on white, so that a copier and a fax keep it. */
 typedef struct lw_pen_style {

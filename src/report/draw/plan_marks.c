@@ -4,6 +4,7 @@
 
 #include "base/print.h"
 #include "report/order/words.h"
+#include "hatch.h"
 #include "plan_view.h"
 
 /* What is drawn of the plan: the wall and the soil's side, pegs and what checks them, lengths and turns. */

@@ -5,6 +5,7 @@
 #include <stdlib.h>
 
 #include "base/print.h"
+#include "order/plan.h"
 
 /* The page of the plan: the window, the scale, and where faces lie. */
 

@@ -2,7 +2,9 @@
 #ifndef LOWWALL_REPORT_DRAW_SKETCH_H
 #define LOWWALL_REPORT_DRAW_SKETCH_H
 
-#include <lowwall/drawing.h>
+#include <lowwall/report.h>
+
+#include "drawing.h"
 
 /* A section being drawn: the paper, the window on the ground that it shows, and the numbers that the legend
  * explains. x and y are the section's own: metres from the toe, y up. */

@@ -2,6 +2,7 @@
 #include <math.h>
 
 #include "wall/section.h"
+#include "hatch.h"
 #include "sketch.h"
 
 /* The wall itself, cut through: courses with cap and setback, or the polygon; the pad. */

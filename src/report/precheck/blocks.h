@@ -2,9 +2,10 @@
 #ifndef LOWWALL_REPORT_PRECHECK_BLOCKS_H
 #define LOWWALL_REPORT_PRECHECK_BLOCKS_H
 
-#include <lowwall/precheck.h>
+#include <lowwall/report.h>
 
 #include "report/cited.h"
+#include "precheck.h"
 
 /* Who takes the blocks, and what they are about. */
 typedef struct lw_blocks {

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/precheck.h>
+#include <lowwall/report.h>
 
 #include <math.h>
 #include <stdarg.h>

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "load_cases/kinds.h"
 #include "report/parts.h"
+#include "studies/water_limits.h"
 #include "blocks.h"
 
 #include <math.h>

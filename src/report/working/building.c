@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "studies/building.h"
+#include "studies/narrow.h"
 #include "working.h"
 
 /* The working of the wall while it is built, and of the narrow bed. */

@@ -1,4 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "studies/fence_find.h"
+#include "studies/fence_frame.h"
+#include "studies/fence_post.h"
+#include "studies/fence_push.h"
 #include "working.h"
 
 #include <math.h>

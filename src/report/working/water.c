@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "studies/rain_seepage.h"
 #include "working.h"
 
 #include <math.h>

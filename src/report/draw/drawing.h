@@ -1,0 +1,34 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_REPORT_DRAW_DRAWING_H
+#define LOWWALL_REPORT_DRAW_DRAWING_H
+
+#include <lowwall/report.h>
+
+/** A new group of marks begins. */
+void lw_drawing_begin(lw_drawing *drawing, lw_role role);
+
+/** Add a line through spots, or an area closed through them.
+ *  in    spot, count   mm; 2 or more for a line, 3 for an area */
+void lw_drawing_line(lw_drawing *drawing, lw_pen pen, const lw_xy_mm *spot, size_t count);
+void lw_drawing_area(lw_drawing *drawing, lw_pen pen, lw_fill fill, const lw_xy_mm *spot, size_t count);
+
+/** An arrow from one spot to another with its head at the second. */
+void lw_drawing_arrow(lw_drawing *drawing, lw_pen pen, lw_xy_mm from, lw_xy_mm to);
+
+/** Words at a spot, printf-like. Control characters are left out. */
+void lw_drawing_words(lw_drawing *drawing, lw_xy_mm at, lw_anchor anchor, double size_mm, const char *format,
+                      ...)
+#if defined(__GNUC__)
+    __attribute__((format(printf, 5, 6)))
+#endif
+    ;
+void lw_drawing_bold(lw_drawing *drawing);   /* the words added last */
+
+typedef struct lw_box { double left_mm, top_mm, right_mm, bottom_mm; } lw_box;
+/** The box that words may take, on the wide side for any upright sans serif face. */
+lw_box lw_drawing_box(const lw_drawing *drawing, const lw_mark *words);
+
+/** Width of a string in such a face, on the wide side. [mm] */
+double lw_drawing_text_width(const char *string, double size_mm);
+
+#endif
