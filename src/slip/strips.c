@@ -45,9 +45,15 @@ static double water_at(const lw_slip_water *water, double x_m) {
   if (x_m <= water->front_x_m) return water->front_y_m;
   if (x_m >= water->rear_x_m) return water->rear_y_m;
   double share = (x_m - water->front_x_m) / (water->rear_x_m - water->front_x_m);
-  bool both = isfinite(water->front_y_m) && isfinite(water->rear_y_m);
-  return both ? water->front_y_m + share * (water->rear_y_m - water->front_y_m)
-              : lw_larger(water->front_y_m, water->rear_y_m);
+  return water->front_y_m + share * (water->rear_y_m - water->front_y_m);
+}
+
+/* Where there is water on one side alone it stands level to where the other side's begins. */
+static lw_slip_line water_over(const lw_slip_water *water, double from_m, double to_m) {
+  double middle = 0.5 * (from_m + to_m), more = lw_larger(water->front_y_m, water->rear_y_m);
+  bool between = middle > water->front_x_m && middle < water->rear_x_m;
+  if (between && !(isfinite(water->front_y_m) && isfinite(water->rear_y_m))) return (lw_slip_line){more, more};
+  return (lw_slip_line){water_at(water, from_m), water_at(water, to_m)};
 }
 
 static double pressure_on(const lw_slip_ground *ground, double x_m) {
@@ -64,7 +70,7 @@ static void strip_of(const lw_slip_ground *ground, double from_m, double to_m, l
   double middle = 0.5 * (from_m + to_m);
   *strip = (lw_slip_strip){.from_x_m = from_m, .to_x_m = to_m, .over_width = 1.0 / (to_m - from_m)};
   strip->soil = (lw_slip_line){lw_slip_surface(ground, from_m, true), lw_slip_surface(ground, to_m, false)};
-  strip->water = (lw_slip_line){water_at(&ground->water, from_m), water_at(&ground->water, to_m)};
+  strip->water = water_over(&ground->water, from_m, to_m);
   strip->layered = ground->soil_count > 0 && middle > ground->layer_x_m;
   strip->raised = middle > ground->raised_x_m;
   strip->pressure_kpa = pressure_on(ground, middle);

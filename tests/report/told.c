@@ -6,11 +6,36 @@
 
 #include "evaluate.h"
 
+/* "phi = 30.000 deg, B = 1.2000 m": the names of a formula and what is put in for them. */
+static bool bind(const char *text, evaluate_names *names) {
+  for (const char *at = text; *at != '\0' && names->count < EVALUATE_NAMES;) {
+    evaluate_name *name = &names->of[names->count++];
+    size_t length = strcspn(at, " ");
+    if (length == 0 || length >= sizeof name->name || strncmp(at + length, " = ", 3) != 0) return false;
+    lw_print(name->name, sizeof name->name, "%.*s", (int)length, at);
+    at += length + 3;
+    size_t digits = strcspn(at, " ,");
+    if (!lw_number_read(at, digits, &name->value)) return false;
+    name->half = evaluate_half_digit(at);
+    at += strcspn(at, ",");
+    at += strspn(at, ", ");
+  }
+  return names->count > 0;
+}
+
+/* Named numbers put into the formula, or numbers in its place. */
+static bool value_of(const lw_step *step, evaluated *found) {
+  evaluate_names names = {.count = 0};
+  if (!step->inserted) return false;
+  if (bind(step->inserted, &names))
+    return evaluate(step->formula, strlen(step->formula), &names, step->formula, found);
+  return evaluate(step->inserted, strlen(step->inserted), NULL, step->formula, found);
+}
+
 /* As far as the rounding of the numbers put in, and of the printed result, may move it. */
 static void work_out(told *t, const lw_step *step) {
   evaluated found;
-  if (!step->inserted || !evaluate(step->inserted, strlen(step->inserted), NULL, step->formula, &found))
-    return;
+  if (!value_of(step, &found)) return;
   t->worked_out++;
   if (fabs(found.value - step->value) <= found.half + 1e-9 * fmax(fabs(step->value), 1.0)) return;
   if (t->wrong++ > 0) return;
