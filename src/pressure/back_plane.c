@@ -102,10 +102,11 @@ static void layers_build(const lw_site *site, const lw_strength *strength, doubl
   }
 }
 
-/* The posts of a fence in the wind push the ground as a line does. */
+/* The posts of a fence in the wind push the ground as a line does; in front of the plane all of it is the
+ * wall's. */
 static void wind_build(const lw_ground *ground, double from_crest_m, lw_plane *plane) {
-  double at = ground->wind_distance_m - from_crest_m;
-  if (ground->wind_kn_per_m <= 0.0 || at < 0.0) return;
+  double at = lw_larger(ground->wind_distance_m - from_crest_m, 0.0);
+  if (ground->wind_kn_per_m <= 0.0) return;
   plane->load[plane->load_count++] =
       (lw_plane_load){.near_m = at, .far_m = at, .push_kn_per_m = ground->wind_kn_per_m * ground->level_push};
 }
