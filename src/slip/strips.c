@@ -52,7 +52,8 @@ static double water_at(const lw_slip_water *water, double x_m) {
 static lw_slip_line water_over(const lw_slip_water *water, double from_m, double to_m) {
   double middle = 0.5 * (from_m + to_m), more = lw_larger(water->front_y_m, water->rear_y_m);
   bool between = middle > water->front_x_m && middle < water->rear_x_m;
-  if (between && !(isfinite(water->front_y_m) && isfinite(water->rear_y_m))) return (lw_slip_line){more, more};
+  bool both = isfinite(water->front_y_m) && isfinite(water->rear_y_m);
+  if (between && !both) return (lw_slip_line){more, more};
   return (lw_slip_line){water_at(water, from_m), water_at(water, to_m)};
 }
 

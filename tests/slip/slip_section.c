@@ -115,8 +115,8 @@ Test(slip_section, one_bad_number_has_no_answer) {
   cr_expect_eq(ask(&g, LW_SLIP_SLICE_MAX + 1, NULL), LW_NO_SOLUTION, "more slices than there is room for");
 }
 
-/* A sheet without thickness is cut by what passes above its foot, as any wall is, and by what comes out behind
- * it or goes in before it. */
+/* A sheet without thickness is cut by what passes above its foot, as any wall is, and by what comes out
+ * behind it or goes in before it. */
 Test(slip_section, circles_pass_below_a_sheet) {
   static const double ABOVE_CIRCLE[] = {0.3, 0.01, -0.01, -0.3};
   lw_slip_ground g = cut_of();
@@ -226,8 +226,8 @@ Test(slip_section, a_wall_below_and_a_trench_are_each_a_step) {
   }
 }
 
-/* A slope that ends before, on top of or beyond the wall above, or nowhere: the ground behind is the slope and
- * the step, whichever comes first. */
+/* A slope that ends before, on top of or beyond the wall above, or nowhere: the ground behind is the slope
+ * and the step, whichever comes first. */
 Test(slip_section, a_slope_goes_on_above_the_wall_behind) {
   static const double RUN[] = {0.0, 0.6, 3.0, 500.0, INFINITY};
   for (int i = 0; i < 5; i++) {

@@ -27,8 +27,8 @@ static lw_slip_slices one(lw_slip_slice slice) {
   return (lw_slip_slices){.count = 1, .slice = {slice}};
 }
 
-/* Soil without cohesion on a plane has tan phi/tan alpha by either method, however steep the plane and however
- * little it holds: Bishop's equation is looked for from 0.1 there, and on a steep one as in 1955.
+/* Soil without cohesion on a plane has tan phi/tan alpha by either method, however steep the plane and
+ * however little it holds: Bishop's equation is looked for from 0.1 there, and on a steep one as in 1955.
  * [TAYLOR1948 infinite slope] */
 Test(slip_slices, a_dry_plane_has_its_friction_over_its_slope) {
   static const double ANGLE[] = {8.0, 25.0, 47.0, 68.0, 73.5}, PHI[] = {0.7, 4.0, 19.0, 33.0, 44.0};
