@@ -17,8 +17,8 @@ static double level_of(lw_result *r, lw_situation_name name) {
   return level;
 }
 
-/* The nearer a fence stands to the wall the more of its wind the wall takes: over a back that leans, too, where
- * the posts stand in front of the plane that the soil is taken to push on. */
+/* The nearer a fence stands to the wall the more of its wind the wall takes: over a back that leans, too,
+ * where the posts stand in front of the plane that the soil is taken to push on. */
 Test(push_in_front, wind_on_a_fence_is_never_less_nearer_by) {
   for (int m = 0; m < 3; m++) {
     double calm = level_of(RUN(LEANING, METHODS[m]), LW_SITUATION_DRAINED), before = 0.0;
