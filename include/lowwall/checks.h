@@ -218,20 +218,45 @@ typedef struct lw_joint {
 } lw_joint;
 
 #define LW_SITUATIONS(X) \
-  X(DRAINED, "drained", "as built, water leaving") \
-  X(OUTLET_BLOCKED, "outlet-blocked", "the outlet blocked, water standing behind") \
-  X(STORM, "storm", "a storm on a bed that cannot drain") \
-  X(PEOPLE_SITTING, "people-sitting", "people sitting along the top") \
-  X(PEOPLE_LEANING, "people-leaning", "people leaning on the top") \
-  X(EARTHQUAKE, "earthquake", "an earthquake, as a steady push") \
-  X(TRENCH, "trench", "a trench open in front of the toe") \
-  X(WIND, "wind", "wind on the fence behind")
+  X(DRAINED, "drained", "as built", "as built, water leaving") \
+  X(OUTLET_BLOCKED, "outlet-blocked", "outlet blocked", "the outlet blocked, water standing behind") \
+  X(STORM, "storm", "storm", "a storm on a bed that cannot drain") \
+  X(PEOPLE_SITTING, "people-sitting", "people sitting", "people sitting along the top") \
+  X(PEOPLE_LEANING, "people-leaning", "people leaning", "people leaning on the top") \
+  X(EARTHQUAKE, "earthquake", "an earthquake", "an earthquake, as a steady push") \
+  X(TRENCH, "trench", "trench in front", "a trench open in front of the toe") \
+  X(WIND, "wind", "wind on fence", "wind on the fence behind")
 typedef enum lw_situation_name {
-#define LW_SITUATION_NAME(name, slug, sentence) LW_SITUATION_##name,
+#define LW_SITUATION_NAME(name, slug, words, sentence) LW_SITUATION_##name,
   LW_SITUATIONS(LW_SITUATION_NAME)
 #undef LW_SITUATION_NAME
   LW_SITUATION_COUNT
 } lw_situation_name;
+
+/* Why a situation decides, or does not. */
+#define LW_SITUATION_WHYS(X) \
+  X(AS_BUILT, "the wall as built must stand") \
+  X(NO_WAY_OUT, "no way out for water is known, so a wet bed is the usual state") \
+  X(BURIED, "the outlets lie below the ground in front, where no water comes out, so a wet bed is the " \
+            "usual state") \
+  X(NOT_REACHED, "this soil does not drain, and no drainage stone 300 mm wide or more leads its water " \
+                 "out, so a wet bed is the usual state") \
+  X(ONE_WAY_OUT, "there is one way out for water, and it will block one day") \
+  X(WAYS_OUT, "there are two or more ways out for water, so all of them blocked is printed and does not " \
+              "decide") \
+  X(NEVER_WORSE, "it is never worse than the outlet blocked, which stands above") \
+  X(SITTING, "people sit on a wall of this height") \
+  X(GUARD, "the top stands so far above the ground behind that people lean on it as on a guard") \
+  X(NO_GUARD, "the top is low above the ground behind; nobody leans on it as on a guard") \
+  X(EARTHQUAKE, "earthquake coefficients are given") \
+  X(DIGGING, "somebody will dig there, and the wall must stand meanwhile") \
+  X(POSTS_PUSH, "the posts of the fence behind push the ground that the wall holds")
+typedef enum lw_situation_why {
+#define LW_SITUATION_WHY(name, sentence) LW_WHY_##name,
+  LW_SITUATION_WHYS(LW_SITUATION_WHY)
+#undef LW_SITUATION_WHY
+  LW_WHY_COUNT
+} lw_situation_why;
 
 /* One load case of a wall: everything that a balance of forces takes besides wall and site. */
 typedef struct lw_load_case {
@@ -249,7 +274,7 @@ typedef struct lw_situation {
   lw_situation_name name;
   lw_situation_kind kind;
   bool decides;
-  const char *why;          /* why it decides or does not, one sentence */
+  lw_situation_why why;     /* it decides or does not */
   double water_depth_m;     /* below the top of the wall, in this situation; INFINITY: dry */
   double people_down_kn_per_m, people_out_kn_per_m; /* on the front edge of the top; 0: nobody */
   bool slip_known;          /* a circle was searched; slip.status says whether there is an answer */
@@ -279,6 +304,8 @@ lw_check lw_situation_check(const lw_situation *situation, int number);
 
 /** What a check is called when one speaks to people: "sliding on its base", "pressed share, joint 1". */
 void lw_check_words(const lw_check *check, char *out, size_t size);
+/** Why a situation decides or does not, as a sentence without its full stop. */
+const char *lw_situation_why_words(lw_situation_why why);
 /** "as built", "outlet blocked", "people sitting" */
 const char *lw_situation_short(lw_situation_name name);
 /** "base", "pad", "joint-1", "cap" */

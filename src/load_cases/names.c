@@ -1,31 +1,44 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <lowwall/checks.h>
 
-static const char *const SITUATION[] = {
-#define LW_SITUATION_NAME(name, slug, sentence) [LW_SITUATION_##name] = slug,
-    LW_SITUATIONS(LW_SITUATION_NAME)
-#undef LW_SITUATION_NAME
-};
+#include "kinds.h"
 
-static const char *const SENTENCE[] = {
-#define LW_SITUATION_NAME(name, slug, sentence) [LW_SITUATION_##name] = sentence,
-    LW_SITUATIONS(LW_SITUATION_NAME)
-#undef LW_SITUATION_NAME
-};
+/* What a check and a situation are called: by programs, and when one speaks to people. */
 
-static const char *const KIND[] = {
-    [LW_USUAL] = "usual", [LW_UNUSUAL] = "unusual", [LW_EXTREME] = "extreme", [LW_WHAT_IF] = "what-if"};
+#define SLUG_OF(name, slug, words, sentence) slug,
+#define WORDS_OF(name, slug, words, sentence) words,
+#define SENTENCE_OF(name, slug, words, sentence) sentence,
+#define WHY_OF(name, sentence) sentence,
 
 const char *lw_situation_slug(lw_situation_name name) {
-  return SITUATION[name];
+  static const char *const slugs[] = {LW_SITUATIONS(SLUG_OF)};
+  return slugs[name];
+}
+
+const char *lw_situation_short(lw_situation_name name) {
+  static const char *const words[] = {LW_SITUATIONS(WORDS_OF)};
+  return words[name];
 }
 
 const char *lw_situation_sentence(lw_situation_name name) {
-  return SENTENCE[name];
+  static const char *const sentences[] = {LW_SITUATIONS(SENTENCE_OF)};
+  return sentences[name];
+}
+
+const char *lw_situation_why_words(lw_situation_why why) {
+  static const char *const sentences[] = {LW_SITUATION_WHYS(WHY_OF)};
+  return sentences[why];
 }
 
 const char *lw_situation_kind_slug(lw_situation_kind kind) {
-  return KIND[kind];
+  static const char *const slugs[] = {
+      [LW_USUAL] = "usual", [LW_UNUSUAL] = "unusual", [LW_EXTREME] = "extreme", [LW_WHAT_IF] = "what-if"};
+  return slugs[kind];
+}
+
+void lw_check_words(const lw_check *check, char *out, size_t size) {
+  const char *words = lw_check_about_of(check->kind)->at[check->at];
+  lw_print(out, size, words ? words : "", check->joint);
 }
 
 void lw_check_print_at(const lw_check *check, char *out, size_t size) {

@@ -10,7 +10,7 @@ bool lw_plan_earthquake(const lw_wall *wall, const lw_tables *tables, lw_situati
   plan->name = LW_SITUATION_EARTHQUAKE;
   plan->kind = LW_EXTREME;
   plan->decides = true;
-  plan->why = "earthquake coefficients are given";
+  plan->why = LW_WHY_EARTHQUAKE;
   if (blocked.kind == LW_USUAL) plan->water_depth_m = blocked.water_depth_m;
   return wall->seismic_horizontal > 0.0 || wall->seismic_vertical > 0.0;
 }

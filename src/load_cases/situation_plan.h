@@ -11,7 +11,7 @@ typedef struct lw_situation_plan {
   lw_situation_name name;
   lw_situation_kind kind;
   bool decides;
-  const char *why;
+  lw_situation_why why;
   double water_depth_m;
   double people_down_kn_per_m, people_out_kn_per_m;
 } lw_situation_plan;

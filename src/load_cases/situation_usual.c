@@ -13,7 +13,7 @@ bool lw_plan_drained(const lw_wall *wall, const lw_tables *tables, lw_situation_
   plan->name = LW_SITUATION_DRAINED;
   plan->kind = LW_USUAL;
   plan->decides = true;
-  plan->why = "the wall as built must stand";
+  plan->why = LW_WHY_AS_BUILT;
   return true;
 }
 
@@ -21,7 +21,7 @@ bool lw_plan_sitting(const lw_wall *wall, const lw_tables *tables, lw_situation_
   plan->name = LW_SITUATION_PEOPLE_SITTING;
   plan->kind = LW_USUAL;
   plan->decides = true;
-  plan->why = "people sit on a wall of this height";
+  plan->why = LW_WHY_SITTING;
   plan->people_down_kn_per_m = load_of(tables, LW_LOAD_OF_PEOPLE_SITTING_DOWN);
   plan->people_out_kn_per_m = load_of(tables, LW_LOAD_OF_PEOPLE_SITTING_OUT);
   return wall->people_on_cap;
@@ -32,8 +32,7 @@ bool lw_plan_leaning(const lw_wall *wall, const lw_tables *tables, lw_situation_
   plan->name = LW_SITUATION_PEOPLE_LEANING;
   plan->kind = guard ? LW_UNUSUAL : LW_WHAT_IF;
   plan->decides = guard;
-  plan->why = guard ? "the top stands so far above the ground behind that people lean on it as on a guard"
-                    : "the top is low above the ground behind; nobody leans on it as on a guard";
+  plan->why = guard ? LW_WHY_GUARD : LW_WHY_NO_GUARD;
   plan->people_out_kn_per_m = load_of(tables, LW_LOAD_OF_PEOPLE_LEANING);
   return true;
 }

@@ -59,7 +59,7 @@ bool lw_plan_trench(const lw_wall *wall, const lw_tables *tables, lw_situation_p
   plan->name = LW_SITUATION_TRENCH;
   plan->kind = LW_UNUSUAL;
   plan->decides = true;
-  plan->why = "somebody will dig there, and the wall must stand meanwhile";
+  plan->why = LW_WHY_DIGGING;
   return wall->site.trench_depth_m > 0.0;
 }
 

@@ -8,7 +8,7 @@ bool lw_plan_wind(const lw_wall *wall, const lw_tables *tables, lw_situation_pla
   plan->name = LW_SITUATION_WIND;
   plan->kind = LW_UNUSUAL;
   plan->decides = true;
-  plan->why = "the posts of the fence behind push the ground that the wall holds";
+  plan->why = LW_WHY_POSTS_PUSH;
   return wall->wind.behind;
 }
 

@@ -83,6 +83,10 @@ mkdir tree/src/order && echo 'int f(const lw_case *c);' | tee tree/src/order/mak
 echo 'int g(const lw_case_order *items);' >>tree/src/order/x.c
 finds case 'src/order/x.c:1: right of the wall nobody asks what was told: lw_case$'
 rm tree/src/order/x.c && finds case ''
+tree && add '  plan->why = "people sit on a wall";' && finds sentences 'twice.c:7: mechanics say no'
+tree && add '  /* it is said in a comment */ plan->slug = "people-sit-on-a-wall";' && finds sentences ''
+tree && add '  lw_working_heading(working,\n"what all of it comes to");' && finds sentences ''
+tree && add '  *source = "[RANKINE1857 with words of its own]";' && finds sentences ''
 tree && add '#include <gsl/gsl_math.h>' && finds includes 'GSL is called from base'
 tree && add '#include "../base/x.h"' && finds includes 'neither <lowwall'
 tree && add '#include "base/x.h"' && finds includes ''

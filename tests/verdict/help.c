@@ -75,7 +75,7 @@ void verdict_situations(lw_holds holds, lw_situations *situations) {
   double has = holds == LW_HOLDS ? 1.77 : 1.32;
   *situations = (lw_situations){.count = 1};
   situations->situation[0] = (lw_situation){
-      .name = LW_SITUATION_OUTLET_BLOCKED, .kind = LW_USUAL, .decides = true, .why = "made by hand"};
+      .name = LW_SITUATION_OUTLET_BLOCKED, .kind = LW_USUAL, .decides = true, .why = LW_WHY_NO_WAY_OUT};
   lw_check check = {.kind = LW_CHECK_SLIDING,
                     .at = LW_AT_BASE,
                     .demand = {2.0, true},

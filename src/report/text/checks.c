@@ -147,7 +147,7 @@ static void say_situation(const lw_page *page, const lw_situation *s) {
   bool plain = s->decides && s->kind == LW_USUAL && s->name != LW_SITUATION_OUTLET_BLOCKED;
   lw_print(prefix, sizeof prefix, "  %-16s", lw_situation_short(s->name));
   lw_page_sayf(page, prefix, "%s: %s %s%s%s%s", s->decides ? "decides" : "does not decide", words, outcome,
-               numbers, plain ? "" : "; ", plain ? "" : s->why);
+               numbers, plain ? "" : "; ", plain ? "" : lw_situation_why_words(s->why));
 }
 
 /* The push that all the rest follows from, with the recheck beside it. */
