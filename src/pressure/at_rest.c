@@ -81,8 +81,8 @@ lw_status lw_at_rest_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
   }
   lw_seismic_part part;
   lw_status status = lw_seismic_find(LW_AT_REST, plane, &part, error);
-  if (status == LW_OK) status = lw_profile_integrate(plane, &law, plane->slope_rad, thrust, error);
   if (status != LW_OK) return status;
+  lw_profile_integrate(plane, &law, plane->slope_rad, thrust);
   lw_seismic_add(LW_AT_REST, plane, &part, thrust, working);
   return LW_OK;
 }

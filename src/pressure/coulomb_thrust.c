@@ -50,8 +50,8 @@ lw_status lw_coulomb_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
   }
   lw_seismic_part part;
   lw_status status = lw_seismic_find(state, plane, &part, error);
-  if (status == LW_OK) status = lw_profile_integrate(plane, &law, angle, thrust, error);
   if (status != LW_OK) return status;
+  lw_profile_integrate(plane, &law, angle, thrust);
   thrust->passive_unsafe = unsafe;
   lw_seismic_add(state, plane, &part, thrust, working);
   return LW_OK;

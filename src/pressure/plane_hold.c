@@ -75,6 +75,7 @@ static const char *wrong_number(const lw_plane *plane) {
   if (plane->load_count < 0 || plane->load_count > LW_SITE_LOAD_MAX) return "there is no room for all loads";
   if (!(is_amount(plane->height_m) && plane->height_m > 0.0)) return "the height must be above 0";
   if (!is_number(plane->surcharge_kpa)) return "the surcharge must be a number";
+  if (!is_amount(plane->coefficient)) return "a coefficient that is given must be 0 or more";
   if (!is_depth(plane->water_depth_m) || !is_amount(plane->water_unit_weight_kn_per_m3))
     return "the water must have a depth and a weight";
   if (isnan(plane->slope_run_m)) return "the slope must have a run";

@@ -107,6 +107,15 @@ static double push_starts(const lw_plane *plane, const lw_law *law, const stretc
   return at;
 }
 
+/* Where push turns to tension: fill that is lighter than water weighs less and less below it. */
+static double push_ends(const lw_plane *plane, const lw_law *law, const stretch *s) {
+  curve c = {plane, law, s, false, false};
+  double at = s->bottom_m;
+  if (s->gradient < 0.0 && curve_value(s->bottom_m, &c) < 0.0)
+    (void)lw_solve_root(curve_value, &c, s->top_m, s->bottom_m, 1e-13, &at);
+  return at;
+}
+
 static void add_straight(double top_m, double bottom_m, double p_top, double p_bottom, tally *sum) {
   double run = bottom_m - top_m;
   sum->force += 0.5 * (p_top + p_bottom) * run;
@@ -222,6 +231,21 @@ static void add_loose(const lw_plane *plane, const lw_law *law, const stretch *s
   tell_stretch(plane, law, s, s->top_m, &before, sum);
 }
 
+/* A stretch from one of its depths to another. */
+static stretch part_of(const stretch *s, double top_m, double bottom_m) {
+  stretch part = *s;
+  part.top_m = top_m;
+  part.bottom_m = bottom_m;
+  part.stress_kpa += s->gradient * (top_m - s->top_m);
+  return part;
+}
+
+/* What does not push. */
+static void add_open(const lw_plane *plane, const lw_law *law, stretch open, lw_thrust *thrust, tally *sum) {
+  add_points(plane, law, &open, true, thrust);
+  tell_stretch(plane, law, &open, open.bottom_m, sum, sum);
+}
+
 /* One stretch: cracked part without a push, the rest summed, both noted in the profile. */
 static void add_stretch(const lw_plane *plane, const lw_law *law, stretch s, lw_thrust *thrust, tally *sum) {
   bool loose = plane->layer[s.layer].cohesion_kpa <= 0.0 && s.stress_kpa >= 0.0 && s.gradient >= 0.0;
@@ -231,19 +255,18 @@ static void add_stretch(const lw_plane *plane, const lw_law *law, stretch s, lw_
   }
   double start = push_starts(plane, law, &s, true);
   if (start > s.top_m) {
-    stretch open = s;
-    open.bottom_m = start;
+    add_open(plane, law, part_of(&s, s.top_m, start), thrust, sum);
     sum->crack_m = lw_larger(sum->crack_m, start);
-    add_points(plane, law, &open, true, thrust);
-    tell_stretch(plane, law, &open, start, sum, sum);
   }
   if (start >= s.bottom_m) return;
-  s.stress_kpa += s.gradient * (start - s.top_m);
-  s.top_m = start;
+  stretch all = s;
+  double end = push_ends(plane, law, &s);
+  s = part_of(&s, start, end);
   curve whole = {plane, law, &s, false, false};
   tally before = *sum;
   integrate(whole, s.top_m, s.bottom_m, &sum->force, &sum->moment);
   add_load(plane, law, &s, thrust, sum, &before);
+  if (end < all.bottom_m) add_open(plane, law, part_of(&all, end, all.bottom_m), thrust, sum);
 }
 
 static double next_break(const lw_plane *plane, double depth_m) {
@@ -291,14 +314,11 @@ void lw_thrust_add_water(const lw_plane *plane, lw_thrust *thrust) {
   }
 }
 
-static lw_status integrate_profile(const lw_plane *plane, const lw_law *law, double angle_rad, lw_told *told,
-                                   lw_thrust *thrust, lw_error *error) {
+static void integrate_profile(const lw_plane *plane, const lw_law *law, double angle_rad, lw_told *told,
+                              lw_thrust *thrust) {
   lw_thrust made = {0};
   tally sum = {.told = told};
   walk_down(plane, law, &made, &sum);
-  if (!isfinite(sum.force + sum.moment + sum.load_force + sum.load_moment))
-    return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NOT_FINITE,
-                        "the pressure diagram cannot be integrated");
   made.angle_rad = angle_rad;
   made.total_kn_per_m = sum.force;
   made.height_of_action_m = sum.force > 0.0 ? plane->height_m - sum.moment / sum.force : 0.0;
@@ -308,21 +328,19 @@ static lw_status integrate_profile(const lw_plane *plane, const lw_law *law, dou
   lw_thrust_add_water(plane, &made);
   lw_thrust_resolve(&made);
   *thrust = made;
-  return LW_OK;
 }
 
 /* The points are kept only for who reads them. */
-static lw_status integrate_told(const lw_plane *plane, const lw_law *law, double angle_rad, lw_thrust *thrust,
-                                lw_error *error) {
+static void integrate_told(const lw_plane *plane, const lw_law *law, double angle_rad, lw_thrust *thrust) {
   lw_told told;
   told.count = 0;
-  lw_status status = integrate_profile(plane, law, angle_rad, &told, thrust, error);
-  if (status == LW_OK) lw_profile_record(plane, law, &told, thrust);
-  return status;
+  integrate_profile(plane, law, angle_rad, &told, thrust);
+  lw_profile_record(plane, law, &told, thrust);
 }
 
-lw_status lw_profile_integrate(const lw_plane *plane, const lw_law *law, double angle_rad, lw_thrust *thrust,
-                               lw_error *error) {
-  if (law->working != NULL) return integrate_told(plane, law, angle_rad, thrust, error);
-  return integrate_profile(plane, law, angle_rad, NULL, thrust, error);
+void lw_profile_integrate(const lw_plane *plane, const lw_law *law, double angle_rad, lw_thrust *thrust) {
+  if (law->working != NULL)
+    integrate_told(plane, law, angle_rad, thrust);
+  else
+    integrate_profile(plane, law, angle_rad, NULL, thrust);
 }

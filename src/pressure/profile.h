@@ -21,9 +21,8 @@ typedef struct lw_law {
 } lw_law;
 
 /* Integrate the law down the plane: profile, thrust in a direction, its height, its surcharge part, water,
- * crack. Coefficient is that of the lowest layer met. On failure the thrust is unchanged. */
-lw_status lw_profile_integrate(const lw_plane *plane, const lw_law *law, double angle_rad, lw_thrust *thrust,
-                               lw_error *error);
+ * crack. Coefficient is that of the lowest layer met. Of a plane that lw_plane_hold holds. */
+void lw_profile_integrate(const lw_plane *plane, const lw_law *law, double angle_rad, lw_thrust *thrust);
 
 /* True when all that weighs on a failure plane keeps its share whatever the plane's angle, so that the
  * critical angle depends on nothing but angles: plain planes, and level ground with water at any depth, which

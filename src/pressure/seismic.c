@@ -44,7 +44,9 @@ static lw_status total_of(lw_earth_state state, const lw_plane *plane, bool stil
   lw_status status = law_of(state, &loose, still, &law, error);
   law.working = working;
   law.symbol = still ? "P0" : "PE";
-  return status == LW_OK ? lw_profile_integrate(&loose, &law, 0.0, thrust, error) : status;
+  if (status != LW_OK) return status;
+  lw_profile_integrate(&loose, &law, 0.0, thrust);
+  return LW_OK;
 }
 
 /* All that stands above a level of the plane, moving with a wall that cannot yield; its terms as text. */
