@@ -165,23 +165,8 @@ bool lw_number_read(const char *bytes, size_t length, double *value);
  *  gives the length written, without the NUL */
 size_t lw_number_print(char *out, size_t size, double value, int decimals);
 
-/* SHA-256, to tell whether two texts are the same one. */
+/* Room for a SHA-256 in hexadecimal digits, and a NUL. */
 enum { LW_HASH_HEX = 65 };
-/** Whether a spreadsheet would run a cell: text that begins with = + - or @ and is no number. Written with an
- *  apostrophe before it, it is text. */
-bool lw_cell_runs(const char *cell);
-
-typedef struct lw_hash {
-  uint32_t state[8];
-  uint64_t bytes;
-  unsigned char block[64];
-} lw_hash;
-
-/** Start; add bytes, as often as wanted; end, which gives 64 hexadecimal digits.
- *  from  [FIPS180-4 6.2]; tested by the examples of the same standard */
-void lw_hash_start(lw_hash *hash);
-void lw_hash_add(lw_hash *hash, const void *bytes, size_t count);
-void lw_hash_end(lw_hash *hash, char hex[LW_HASH_HEX]);
 
 #define LW_DEG_PER_RAD (180.0 / 3.14159265358979323846)
 
@@ -235,76 +220,8 @@ typedef struct lw_working {
   void (*row)(void *context, const char *text);       /* of a table, as it is printed */
 } lw_working;
 
-/** Begin a part of the working. */
-void lw_working_heading(const lw_working *working, const char *title);
-/** Record a step; `inserted` is a printf format for the numbers put in. Cheap when working is NULL. */
-void lw_working_step(const lw_working *working, const lw_step *step, const char *inserted, ...)
-#if defined(__GNUC__)
-    __attribute__((format(printf, 3, 4)))
-#endif
-    ;
-
-/** The same for a step whose formula, numbers and value fit on one line. */
-void lw_working_line(const lw_working *working, const lw_step *step, const char *inserted, ...)
-#if defined(__GNUC__)
-    __attribute__((format(printf, 3, 4)))
-#endif
-    ;
-
-/** Record a row of a table, its head included: 78 columns at most. */
-void lw_working_row(const lw_working *working, const char *format, ...)
-#if defined(__GNUC__)
-    __attribute__((format(printf, 2, 3)))
-#endif
-    ;
-
 /* A number that may be missing; whoever leaves it out gives the reason beside it. */
 typedef struct lw_number { double value; bool known; } lw_number;
-
-/* The few calls into GSL. GSL's default handler aborts the process on a programmer's error; these
- * check bracket and finiteness first, so it is never reached. The host may leave its handler as it is. */
-typedef double (*lw_function)(double x, const void *context);
-
-/** A root of f in [low, high] by Brent's method.
- *  gives LW_OK · LW_NO_SOLUTION when f does not change sign or is not finite at an end */
-lw_status lw_solve_root(lw_function f, const void *context, double low, double high, double tolerance,
-                        double *root);
-
-typedef struct lw_minimum { double x, value; } lw_minimum;
-
-/** Where f is least in [low, high], by a scan of `steps` intervals and Brent's method in the best one.
- *  out   least  x, and f there; unchanged on failure
- *  gives LW_OK · LW_NO_SOLUTION when f is nowhere finite */
-lw_status lw_solve_minimum(lw_function f, const void *context, double low, double high, int steps,
-                           lw_minimum *least);
-
-/* A function of a few numbers, each within its own bounds. */
-enum { LW_LEAST_MAX = 3 };
-typedef double (*lw_function_of)(const double *x, const void *context);
-typedef struct lw_least {
-  int count;                                       /* 1 to LW_LEAST_MAX */
-  double low[LW_LEAST_MAX], high[LW_LEAST_MAX];
-  double step;                                     /* of the first searches, as a share of high - low */
-  int line_steps;                                  /* of Brent's method along a line: it need not be gone
-                                                      down to its end, the turn after it begins elsewhere */
-  double worth;                                    /* a turn that gains less, as a share of the value, is
-                                                      the last one */
-  double x[LW_LEAST_MAX], value;                   /* where to start, and after it the least found */
-} lw_least;
-
-/** A lower place of f near a start, by line searches (Brent's method) along each number in turn and along the
- *  way they went together; needs no memory.
- *  in    least   count, bounds, step, line_steps, worth and the start
- *        turns   how often the whole is gone through at most
- *  out   least   x and f there, never higher than at the start; unchanged on failure
- *  gives LW_OK · LW_NO_SOLUTION when f is not finite at the start
- *  note  1 f may be infinite where it has no answer. The place is a lower one, not surely the lowest. */
-lw_status lw_solve_least(lw_function_of f, const void *context, int turns, lw_least *least);
-
-/** The integral by Gauss and Legendre's rule of ten points, exact for polynomials up to degree 19.
- *  in    f, context   smooth over [low, high]: cut the range where it is not
- *  gives the integral; it knows no error, so it cannot fail and its caller answers for the cut */
-double lw_gauss_integral(lw_function f, const void *context, double low, double high);
 
 LW_PUBLIC_END
 

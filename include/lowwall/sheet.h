@@ -65,19 +65,6 @@ typedef struct lw_faults {
   lw_fault fault[LW_FAULT_MAX];
 } lw_faults;
 
-/* Where a fault stands: row and column from 1, 0 when there is none; row 0 and a column: the command line. */
-typedef struct lw_cell_place { int row, column; } lw_cell_place;
-
-/** Note a fault; past LW_FAULT_MAX the last one becomes no-room.
- *  in    item           the item in hand, "" if none
- *        stood          what stood there; it is cut and cleaned
- *        wanted_format  what would be right, printf-like */
-void lw_faults_add(lw_faults *faults, lw_fault_slug slug, lw_cell_place place, const char *item,
-                   const char *stood, const char *wanted_format, ...)
-#if defined(__GNUC__)
-    __attribute__((format(printf, 6, 7)))
-#endif
-    ;
 /** One line a fault: file, row, column, slug, what stood there, what would be right. */
 void lw_faults_print(const lw_faults *faults, lw_text *out);
 
@@ -134,13 +121,8 @@ void lw_item_print_key(const lw_item *item, int number, char *out, size_t size);
 lw_quantity *lw_item_quantity(const lw_item *item, int number, lw_case *c);
 lw_choice *lw_item_choice(const lw_item *item, int number, lw_case *c);
 lw_words *lw_item_words(const lw_item *item, int number, lw_case *c);
-/** The item's value of one case into another, with where it came from. */
-void lw_item_copy(const lw_item *item, int number, const lw_case *from, lw_case *to);
 /** The word of a choice: "courses". */
 const char *lw_item_word(const lw_item *item, int value, char *out, size_t size);
-
-/** The items as the tables of docs/sheet.md, in Markdown, a table a part. */
-void lw_items_document(lw_text *out);
 
 /** Read an upright sheet from memory into a case (which is cleared first).
  *  gives LW_OK · LW_FAULTS, all faults collected */
@@ -162,15 +144,8 @@ typedef void (*lw_schedule_row)(void *context, int row, const lw_case *c, const 
 lw_schedule *lw_schedule_open(lw_schedule_row each, void *context, lw_faults *header_faults);
 lw_status lw_schedule_feed(lw_schedule *schedule, const char *bytes, size_t length);
 lw_status lw_schedule_finish(lw_schedule *schedule);
-/** A row is a few values in a large case: packed, it is handed to another thread, or kept, for little.
- *  gives lw_schedule_row_size: bytes of a packed row, once the header is read
- *  in    c      lw_schedule_pack: as it was handed on, read from that schedule
- *  out   c      lw_schedule_unpack: the same again; whatever stood there is gone
- *  note  1 Unpacking only reads the schedule: several threads may, while it reads on. */
-size_t lw_schedule_row_size(const lw_schedule *schedule);
-void lw_schedule_pack(const lw_schedule *schedule, const lw_case *c, unsigned char *bytes);
-void lw_schedule_unpack(const lw_schedule *schedule, const unsigned char *bytes, lw_case *c);
 void lw_schedule_close(lw_schedule *schedule);
+
 /** True when the bytes begin a schedule (their header row names items), false for an upright sheet. */
 bool lw_sheet_is_schedule(const char *bytes, size_t length);
 
@@ -187,52 +162,12 @@ enum { LW_WORKED_OUT_ROW = -1 };
  *  gives LW_OK · LW_FAULTS */
 lw_status lw_case_settle(const lw_tables *tables, lw_case *c, lw_faults *faults);
 
-/* What settling asks of the table of items, gathered once: a schedule settles row after row. The safe
- * defaults, side by side, and the quantities that only one kind of wall has, which tell it. */
-enum { LW_DEFAULTS_MAX = 192, LW_TELLING_MAX = 96 };
-typedef struct lw_default_value {
-  uint16_t offset, stride; /* into lw_case, and from one soil to the next */
-  uint8_t had_by;          /* which walls have the item */
-  bool choice;
-  union {
-    lw_quantity quantity;
-    lw_choice choice;
-  } as;
-} lw_default_value;
-typedef struct lw_telling {
-  int count;
-  uint16_t offset[LW_TELLING_MAX]; /* into lw_case, in the order of the vocabulary */
-} lw_telling;
-typedef struct lw_defaults {
-  int count;
-  lw_default_value value[LW_DEFAULTS_MAX];
-  lw_telling courses, section;
-  double moist_kn_per_m3, light_kn_per_m3, saturated_kn_per_m3; /* of a soil that nobody weighed */
-} lw_defaults;
-
-/** Gather them from the table of items, and from the rows that stand in for an answer that is left out.
- *  in    tables   in effect */
-void lw_defaults_gather(const lw_tables *tables, lw_defaults *defaults);
-/** As lw_case_settle, for a case that came from a sheet as it is: a cell is held against the table of items
- *  when it is read, and its value is not held again. The defaults are gathered already, and there is no copy
- *  beside the case: on faults it is left half filled in, and not settled. */
-lw_status lw_case_settle_in_place(const lw_tables *tables, const lw_defaults *defaults, lw_case *c,
-                                  lw_faults *faults);
-
 /** Fill in what `lowwall order` and `lowwall pegs` need beyond a check, and hold the plan's items against
  *  each other: a check reads none of them, so lw_case_settle leaves them alone. Call it after that one.
  *  in    tables   an allowance left out is its row of tables/ordering.csv, marked assumed
  *  out   c        unchanged on faults
  *  gives LW_OK · LW_FAULTS */
 lw_status lw_case_settle_order(const lw_tables *tables, lw_case *c, lw_faults *faults);
-
-/** The length of a block at its rear as a share of that at its face, the mean share of the wall's run that a
- *  block takes up between the two, and its volume.
- *  in    c        1 where `block tail length` or `block length` is not there: a full rectangle
- *        depth_m  front to back of the block */
-double lw_case_tail_share(const lw_case *c);
-double lw_case_mean_share(const lw_case *c);
-double lw_case_block_m3(const lw_case *c, double depth_m);
 
 /** Write a case as an upright sheet; reading it gives the same case.
  *  assumed: also write what was assumed or taken from a table, as comments in the note column. */

@@ -3,7 +3,6 @@
 #define LOWWALL_TABLES_H
 
 #include <lowwall/base.h>
-#include <lowwall/known.h>
 
 LW_PUBLIC_BEGIN
 
@@ -16,7 +15,7 @@ enum {
   LW_PLANT_ROWS = 24, LW_CONVENTIONS_ROWS = 24, LW_BEARING_ROWS = 80, LW_FORMAT_ROWS = 256,
   LW_LIMIT_ROWS = 160, LW_HAZARD_ROWS = 80, LW_CONDITION_ROWS = 32, LW_CLEARANCE_ROWS = 32,
   LW_THRESHOLD_ROWS = 32, LW_AROUND_MAX = 4, LW_NAME_SLOTS = 2048, LW_FENCE_ROWS = 24, LW_ORDERING_ROWS = 64,
-  LW_REPLACED_MAX = 1200
+  LW_REPLACED_MAX = 1200, LW_KNOWN_MAX = 256
 };
 
 typedef enum lw_seen { LW_SEEN, LW_MEMORY, LW_DERIVED, LW_PROPOSAL, LW_PRACTICE } lw_seen;
@@ -143,7 +142,7 @@ typedef struct lw_format_row {
   char note[LW_NOTE_MAX];
   lw_origin_note from;
   /* Not in the file: read once, so that a wall need not compare names. */
-  lw_need need;                    /* LW_NEED_COUNT: not a quantity of this list */
+  short need;                      /* which quantity it is: lw_need of src/tables/known.h */
   int set, next;                   /* the first and the next row of the same set; -1: no next */
   int includes;                    /* the first row of the set taken in; -1: none, or it has no row */
   bool taken_in;                   /* another set takes this one's set in */
@@ -298,7 +297,7 @@ typedef struct lw_tables {
   int fence_count;     lw_threshold_row fence[LW_FENCE_ROWS];
   int ordering_count;  lw_ordering_row ordering[LW_ORDERING_ROWS];
   short limit_place[LW_LIMIT_ROWS];    /* place_row of each limit, side by side: see lw_places */
-  short known[LW_KNOWN_COUNT];         /* the row of each, -1: it is gone */
+  short known[LW_KNOWN_MAX];           /* the rows that code asks for; -1: it is gone */
   lw_name_slot slot[LW_NAME_SLOTS];
   /* Those that are not the built-in ones: "limits.csv (1 row changed, hash 1f00c0de)"; "": all are */
   char replaced[LW_REPLACED_MAX];
@@ -338,18 +337,6 @@ const lw_conventions_row *lw_tables_conventions(const lw_tables *tables, const c
 const lw_interface_row *lw_tables_interface(const lw_tables *tables, const char *name);
 const lw_format_row *lw_tables_format(const lw_tables *tables, const char *format, const char *quantity);
 const lw_condition_row *lw_tables_condition(const lw_tables *tables, const char *slug);
-/* The same for the rows that code asks for, without a search; the row must be one of that table. */
-const char *lw_known_slug(lw_known_row row);
-const lw_load_row *lw_known_load(const lw_tables *tables, lw_known_row row);
-const lw_condition_row *lw_known_condition(const lw_tables *tables, lw_known_row row);
-const lw_clearance_row *lw_known_clearance(const lw_tables *tables, lw_known_row row);
-const lw_threshold_row *lw_known_threshold(const lw_tables *tables, lw_known_row row); /* never NULL */
-const lw_soil_row *lw_known_soil(const lw_tables *tables, lw_known_row row);           /* nor these */
-const lw_interface_row *lw_known_interface(const lw_tables *tables, lw_known_row row);
-const lw_material_row *lw_known_material(const lw_tables *tables, lw_known_row row);
-const lw_plant_row *lw_known_plant(const lw_tables *tables, lw_known_row row);
-/* The value of a row of thresholds, fences or ordering, which tables have once they are read. */
-double lw_known_value(const lw_tables *tables, lw_known_row row);
 const lw_clearance_row *lw_tables_clearance(const lw_tables *tables, const char *slug);
 const lw_threshold_row *lw_tables_threshold(const lw_tables *tables, const char *slug);
 const lw_threshold_row *lw_tables_fence(const lw_tables *tables, const char *slug);
@@ -360,32 +347,8 @@ bool lw_tables_has_place(const lw_tables *tables, const char *place);
 /** The slug of a place given by slug or by another of its names ("NSW"), or NULL. */
 const char *lw_tables_place(const lw_tables *tables, const char *place);
 
-/** The index of the first row of a place given by slug or another of its names; -1 when none is on file. */
-int lw_tables_place_row(const lw_tables *tables, const char *place);
-
-/* Places, each by the index of its first row of tables/limits.csv: the rows that are about a wall are those
- * with at[limit_place[row]]. */
-typedef struct lw_places {
-  bool at[LW_LIMIT_ROWS];
-} lw_places;
-
-/** Add a place and the places around it: a council's wall also meets the state's and the country's rows. The
- *  rows of "default" are about the place "default" only.
- *  in    place_row  of lw_tables_place_row; below 0 none is added */
-void lw_tables_add_places(const lw_tables *tables, int place_row, lw_places *places);
-
-/** True when one of the "|"-separated slugs of `list` is `slug`: for hazards' `when`, limits' `only_if`. */
-bool lw_tables_listed(const char *list, const char *slug);
-
-/** The first row of a format, or -1. */
-int lw_tables_format_index(const lw_tables *tables, const char *format);
-
 /** "seen", "memory", "derived", "proposal" or "practice". */
 const char *lw_seen_word(lw_seen seen);
-
-/** The name in a list nearest to what stood there (edit distance over names and aliases), or NULL when
- *  nothing is near. list: "soils", "materials", "interfaces", "plant", "conventions", ... */
-const char *lw_tables_nearest(const lw_tables *tables, const char *list, const char *stood);
 
 LW_PUBLIC_END
 

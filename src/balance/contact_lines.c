@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/working.h"
+
 /* A pressed length of 0 is a contact that opens altogether. */
 static const double NOTHING = 1e-12;
 

@@ -4,6 +4,7 @@
 #include <assert.h>
 #include <math.h>
 
+#include "base/working.h"
 #include "soil/site.h"
 #include "contact.h"
 #include "forces.h"

@@ -5,6 +5,7 @@
 
 #include <math.h>
 
+#include "base/working.h"
 #include "inertia.h"
 
 /* Its surface below the top of the wall, what a set of factors digs away there taken off. */

@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/extremes.h"
+#include "base/working.h"
 #include "contact_lines.h"
 
 /* The share of the run at x is w(x) = w0 + k x. Everything here is the integral of a polynomial of x. */

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/working.h"
+
 lw_number lw_known(double value) {
   return (lw_number){.value = value, .known = true};
 }

@@ -5,6 +5,8 @@
 #include <math.h>
 #include <string.h>
 
+#include "working.h"
+
 enum { DIGITS = 5, FINE = 8, MOST_DECIMALS = 8, MOST = 480 };
 
 static bool in_symbol(char c) {

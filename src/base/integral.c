@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "integral.h"
+
 #include <lowwall/base.h>
 
 double lw_gauss_integral(lw_function f, const void *context, double low, double high) {

@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "least.h"
+
 #include <lowwall/base.h>
 
 #include <gsl/gsl_errno.h>

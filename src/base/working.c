@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "working.h"
+
 #include <lowwall/base.h>
 
 #include <stdarg.h>

@@ -5,6 +5,7 @@
 
 #include "base/bound.h"
 #include "base/extremes.h"
+#include "base/working.h"
 #include "standards/format_factors.h"
 
 /* Bearing of the ground under the base or the pad: an allowable value, or a theory of the strip footing. */

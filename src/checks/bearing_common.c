@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "base/working.h"
 #include "soil/strength.h"
 
 static const double pi = 3.14159265358979323846;

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "base/working.h"
+
 /* How much of the base, or of a joint, is in compression. */
 
 /* What is pressed: the whole, a triangle's length, face shells, or the area under blocks that taper. */

@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/extremes.h"
+#include "base/working.h"
 #include "standards/format_factors.h"
 
 /* The key or lip of a joint: what pushes beyond the joint's friction against the shear that breaks it. What

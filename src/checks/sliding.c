@@ -6,6 +6,7 @@
 #include "balance/ground.h"
 #include "balance/passive.h"
 #include "base/extremes.h"
+#include "base/working.h"
 #include "soil/site.h"
 #include "standards/format_factors.h"
 #include "soil/strength.h"

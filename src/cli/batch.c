@@ -6,6 +6,10 @@
 
 #include <lowwall/report.h>
 
+#include "sheet/faults.h"
+#include "sheet/items.h"
+#include "sheet/schedule.h"
+#include "sheet/settle.h"
 #include "cli.h"
 
 /* From the least grave on. */

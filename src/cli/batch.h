@@ -2,6 +2,7 @@
 #ifndef LOWWALL_CLI_BATCH_H
 #define LOWWALL_CLI_BATCH_H
 
+#include "sheet/defaults.h"
 #include "check.h"
 
 /* A few rows of a schedule, and what comes of them: the pieces in which rows go through several threads.

@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "sheet/faults.h"
 #include "cli.h"
 #include "formula.h"
 

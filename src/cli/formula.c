@@ -8,6 +8,7 @@
 #include <string.h>
 
 #include "sheet/entry.h"
+#include "sheet/faults.h"
 
 enum { ITEM_TEXT_MAX = 1024, EXIT_BAD_INPUT = 2, EXIT_OTHER = 1 };
 

@@ -5,6 +5,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "base/text.h"
 #include "sheet/cells.h"
 
 typedef struct reading {

@@ -4,6 +4,7 @@
 #include <errno.h>
 #include <string.h>
 
+#include "sheet/faults.h"
 #include "cli.h"
 
 /* Room for every item there is, each in a cell as long as a cell may be, and for a cell that is far too long:

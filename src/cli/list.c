@@ -5,6 +5,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "sheet/items_document.h"
+#include "tables/find.h"
 #include "cli.h"
 #include "output.h"
 #include "tables/fold.h"

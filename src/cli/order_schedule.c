@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "base/text.h"
+#include "sheet/faults.h"
 #include "order.h"
 
 #include <string.h>

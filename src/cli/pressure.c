@@ -4,6 +4,7 @@
 #include <math.h>
 
 
+#include "sheet/faults.h"
 #include "cli.h"
 #include "formula.h"
 #include "pressure_run.h"

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
+#include "base/working.h"
 #include "formula.h"
 #include "pressure_parts.h"
 

@@ -2,6 +2,7 @@
 #include <math.h>
 #include <stdlib.h>
 
+#include "sheet/faults.h"
 #include "cli.h"
 #include "slip_parts.h"
 

@@ -2,6 +2,7 @@
 #ifndef LOWWALL_LOAD_CASES_KINDS_H
 #define LOWWALL_LOAD_CASES_KINDS_H
 
+#include "tables/known.h"
 #include "slip_check.h"
 
 /* What is to be known of a kind of check without making one. */

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "situation.h"
 
+#include "base/working.h"
 #include "standards/format_factors.h"
 #include "wall/courses.h"
 #include "load_cases.h"

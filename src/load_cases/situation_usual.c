@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "situation_usual.h"
 
+#include "tables/known.h"
+
 /* The wall as built, and people on it. */
 
 static double load_of(const lw_tables *tables, lw_known_row load) {

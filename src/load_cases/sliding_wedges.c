@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "sliding_wedges.h"
 
+#include "base/solve.h"
 #include "standards/format_factors.h"
 #include "load_case.h"
 

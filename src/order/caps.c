@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "tables/known.h"
 #include "cap_lay.h"
 #include "laying.h"
 #include "mitre.h"

@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "tables/known.h"
 #include "note.h"
 #include "plan.h"
 #include "plan_area.h"

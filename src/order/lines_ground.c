@@ -3,6 +3,7 @@
 
 #include <stdlib.h>
 
+#include "tables/known.h"
 #include "plan_area.h"
 #include "take_off.h"
 

@@ -4,6 +4,8 @@
 
 #include <lowwall/order.h>
 
+#include "sheet/taper.h"
+#include "tables/known.h"
 #include "bond.h"
 #include "caps.h"
 #include "count.h"

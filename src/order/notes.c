@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "tables/known.h"
 #include "laying.h"
 #include "note.h"
 

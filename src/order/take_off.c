@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/print.h"
+#include "tables/known.h"
 #include "laying.h"
 #include "plan.h"
 #include "plan_area.h"

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "work.h"
 
+#include "tables/known.h"
 #include "laying.h"
 
 /* The order of work, with the points at which to stop and look before something is covered up. Common

@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/bound.h"
+#include "base/integral.h"
 
 /* Soil between two faces. */
 

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "elastic_push.h"
 
+#include "base/integral.h"
 #include "elastic_reach.h"
 
 #include <math.h>

@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/bound.h"
+#include "base/working.h"
 #include "elastic_reach.h"
 
 /* The working of loads at a distance: a few steps a load, then their sum and its height. */

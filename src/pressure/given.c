@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "base/working.h"
 #include "profile_record.h"
 
 /* A coefficient that a book or a report gives as a number, on the plane and along the direction of the method

@@ -4,6 +4,8 @@
 #include <math.h>
 
 #include "base/bound.h"
+#include "base/solve.h"
+#include "base/working.h"
 #include "coulomb.h"
 
 /* A body above a logarithmic spiral through the foot. Whatever the soil does along the spiral, its reaction

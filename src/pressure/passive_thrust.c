@@ -5,6 +5,7 @@
 #include <math.h>
 
 #include "base/bound.h"
+#include "base/working.h"
 #include "profile_record.h"
 
 /* Thrusts by curved surfaces, each layer at its own coefficient, and the list of the methods. */

@@ -5,6 +5,7 @@
 #include <math.h>
 
 #include "base/extremes.h"
+#include "base/integral.h"
 #include "profile_record.h"
 
 /* A stretch of the plane within one layer, above or below the water: stress and pressure are smooth on it. */

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "base/bound.h"
+#include "base/working.h"
 
 enum { SIZE = 24, TERMS = 440 };
 

@@ -2,6 +2,7 @@
 #include <math.h>
 
 #include "base/bound.h"
+#include "base/working.h"
 #include "profile_record.h"
 #include "seismic.h"
 

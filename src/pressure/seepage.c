@@ -6,6 +6,8 @@
 #include <math.h>
 
 #include "base/bound.h"
+#include "base/solve.h"
+#include "base/working.h"
 #include "coulomb.h"
 #include "profile.h"
 

@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/bound.h"
+#include "base/working.h"
 #include "profile.h"
 
 /* What an earthquake adds to a thrust. */

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "base/working.h"
 #include "seismic.h"
 
 #include <math.h>

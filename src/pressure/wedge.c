@@ -3,6 +3,7 @@
 
 #include "base/extremes.h"
 
+#include "base/solve.h"
 #include "profile.h"
 #include "seismic.h"
 #include "wedge_shape.h"

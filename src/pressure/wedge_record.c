@@ -2,6 +2,7 @@
 #include <math.h>
 
 #include "base/bound.h"
+#include "base/working.h"
 #include "wedge_shape.h"
 
 /* The critical wedge: its plane, what it weighs, what holds it along the plane, and the thrust. */

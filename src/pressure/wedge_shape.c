@@ -5,6 +5,7 @@
 #include <math.h>
 
 #include "base/extremes.h"
+#include "base/solve.h"
 #include "wall/polygon.h"
 
 #include "profile.h"

@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "sheet/settle_note.h"
+#include "tables/known.h"
 
 /* Changes of the wall itself. Sizes are those that are sold or built. */
 

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "tables/known.h"
 #include "changes.h"
 
 #include <math.h>

@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "base/utf8.h"
+#include "faults.h"
 
 static bool has_fault(lw_cells *cells, const char *text, size_t length) {
   lw_fault_slug slug;

@@ -3,6 +3,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "tables/known.h"
 #include "items.h"
 #include "settle.h"
 

@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "base/utf8.h"
+#include "faults.h"
 
 /* What a person writes where the answer is not known. The safe default then stands, as if left out. */
 static bool is_unknown(const char *text, size_t length) {

@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "faults.h"
+
 #include <lowwall/sheet.h>
 
 #include <stdarg.h>

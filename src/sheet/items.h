@@ -101,4 +101,7 @@ void lw_item_list_words(const lw_item *item, char *out, size_t size);
 /* May the item be this? Its range, a share's own, and whole numbers where it counts. */
 bool lw_item_takes_value(const lw_item *item, lw_kind kind, double si);
 
+/** The item's value of one case into another, with where it came from. */
+void lw_item_copy(const lw_item *item, int number, const lw_case *from, lw_case *to);
+
 #endif

@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "items_document.h"
+
 #include <string.h>
 
 #include "entry.h"

@@ -4,6 +4,7 @@
 #include "base/utf8.h"
 #include "cells.h"
 #include "entry.h"
+#include "faults.h"
 
 /* The value behind the `=`, without the blanks around it; false when it does not fit. */
 static bool copy_value(const char *value, char *out, size_t size, size_t *length) {

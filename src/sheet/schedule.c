@@ -1,9 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "schedule.h"
+
 #include <stdlib.h>
 #include <string.h>
 
 #include "cells.h"
 #include "entry.h"
+#include "faults.h"
 #include "items.h"
 #include "marks.h"
 

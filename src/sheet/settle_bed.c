@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "tables/known.h"
 #include "settle.h"
 
 /* The levelled bed that blocks are laid on. Where the ground under the wall is told and the bed is not, it is

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "settle.h"
+#include "taper.h"
 
 /* Heights of a wall of courses: wall height + embedment = courses x block height + cap. Whichever is not
  * given follows from the others. */

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "tables/known.h"
 #include "settle.h"
 
 /* What is not known of a fence, filled in only where there is one. */

@@ -4,7 +4,9 @@
 #include <stdarg.h>
 #include <string.h>
 
+#include "tables/find.h"
 #include "entry.h"
+#include "faults.h"
 #include "items.h"
 #include "base/print.h"
 

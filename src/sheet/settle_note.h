@@ -2,6 +2,7 @@
 #ifndef LOWWALL_SHEET_SETTLE_NOTE_H
 #define LOWWALL_SHEET_SETTLE_NOTE_H
 
+#include "defaults.h"
 #include "items.h"
 
 /* Settling a case: what is worked out, taken from a table or conditional is filled in first, part by part;

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
 
+#include "tables/known.h"
 #include "items.h"
 #include "settle.h"
 

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "tables/find.h"
 #include "settle.h"
 
 static bool soil_given(const lw_case_soil *soil) {

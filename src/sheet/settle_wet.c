@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "tables/known.h"
 #include "settle.h"
 
 /* What outlets, a storm and a trench need besides themselves; without them nothing is filled in. */

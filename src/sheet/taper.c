@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "taper.h"
+
 #include <lowwall/sheet.h>
 
 /* Blocks that taper: a trapezium in plan, as long as the face in front and as the tail at the rear. */

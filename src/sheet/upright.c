@@ -3,6 +3,7 @@
 
 #include "cells.h"
 #include "entry.h"
+#include "faults.h"
 
 /* The upright sheet: header item,value,unit,note, then a row an item. */
 

@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "base/least.h"
 #include "circle.h"
 #include "parts.h"
 

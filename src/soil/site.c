@@ -5,6 +5,8 @@
 
 #include <math.h>
 
+#include "tables/known.h"
+
 static bool present(const lw_quantity *q) {
   return q->origin != LW_ABSENT;
 }

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "tables/find.h"
+
 /* A factor that leaves everything as it is. */
 static bool is_one(const lw_format_row *row) {
   bool one = true;

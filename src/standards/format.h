@@ -4,6 +4,8 @@
 
 #include <lowwall/checks.h>
 
+#include "tables/known.h"
+
 /* One set of factors, looked up once. */
 typedef struct lw_format {
   const lw_format_row *any; /* one of its rows, for its name and title; NULL when it has none */

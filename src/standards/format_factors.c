@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "base/working.h"
 #include "soil/strength.h"
 
 static const double SAME = 1e-12;

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "building.h"
 
+#include "base/working.h"
 #include "building_parts.h"
 
 #include <math.h>

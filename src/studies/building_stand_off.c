@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "base/solve.h"
+#include "base/working.h"
 #include "building_parts.h"
 
 #include <math.h>

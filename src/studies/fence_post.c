@@ -6,6 +6,7 @@
 #include <math.h>
 
 #include "base/bound.h"
+#include "base/solve.h"
 
 /* A post in the ground, and timber in bending. */
 

@@ -6,6 +6,7 @@
 #include <math.h>
 
 #include "base/bound.h"
+#include "base/solve.h"
 
 /* Soil and wind on a fence, in four measures, and the height of soil that comes to the wind. */
 

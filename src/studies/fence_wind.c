@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "fence_wind.h"
 
+#include "tables/known.h"
 #include "wall/section.h"
 #include "fence_parts.h"
 

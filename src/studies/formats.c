@@ -7,6 +7,7 @@
 #include "load_cases/governing.h"
 #include "load_cases/situations.h"
 #include "standards/format.h"
+#include "tables/find.h"
 
 /* The wall under every set of factors, side by side. */
 

@@ -5,6 +5,8 @@
 
 #include <math.h>
 
+#include "tables/known.h"
+
 /* Loads against the line of influence. Distances are from the rear of the top, as on the sheet. */
 
 static const double ROUNDING = 1e-9;

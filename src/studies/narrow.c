@@ -8,6 +8,7 @@
 #include "base/bound.h"
 
 #include "balance/weigh.h"
+#include "base/working.h"
 
 /* A bed between two faces that stand close: information, never counted. */
 

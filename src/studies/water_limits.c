@@ -5,6 +5,7 @@
 
 #include <math.h>
 
+#include "base/solve.h"
 #include "load_cases/basis.h"
 #include "load_cases/situations_run.h"
 #include "balance/weigh.h"

@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "find.h"
+
 #include "fold.h"
 #include "names.h"
 

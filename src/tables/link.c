@@ -154,7 +154,7 @@ static void link_formats(lw_tables *tables) {
   for (int i = tables->format_count - 1; i >= 0; i--) {
     lw_format_row *row = &tables->format[i];
     bool takes_in = strncmp(row->quantity, includes, length) == 0;
-    row->need = need_of(row->quantity);
+    row->need = (short)need_of(row->quantity);
     row->set = lw_names_exactly(tables, LW_LIST_FORMATS, row->format);
     row->next = after[row->set];
     row->includes = takes_in ? lw_names_exactly(tables, LW_LIST_FORMATS, row->quantity + length) : -1;

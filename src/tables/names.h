@@ -4,6 +4,8 @@
 
 #include <lowwall/tables.h>
 
+#include "known.h"
+
 /* The lists of names inside the tables. */
 typedef enum lw_list {
   LW_LIST_SOILS,

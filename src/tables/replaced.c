@@ -4,6 +4,8 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "base/hash.h"
+
 /* What a reader is told of tables that were put in place of the built-in ones. A row of a table is one line:
  * no cell of ours holds a line's end. */
 

@@ -103,4 +103,7 @@ lw_status lw_tables_link(lw_tables *tables, lw_error *error);
 /** Index of word in a "|"-separated list, or -1. */
 int lw_word_index(const char *words, const char *word);
 
+/** True when one of the "|"-separated slugs of `list` is `slug`: for hazards' `when`, limits' `only_if`. */
+bool lw_tables_listed(const char *list, const char *slug);
+
 #endif

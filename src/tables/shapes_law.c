@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /* The tables of what is asked: factors, laws, cautions, distances. */
+#include "known.h"
 #include "shape.h"
 
 #define FAR 1000.0 /* [m] no rule on file reaches further: a slip of units */

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "sheet/taper.h"
 #include "soil/site.h"
 #include "parts.h"
 

@@ -2,6 +2,7 @@
 #ifndef LOWWALL_VERDICT_CONDITIONS_H
 #define LOWWALL_VERDICT_CONDITIONS_H
 
+#include "tables/known.h"
 #include "facts.h"
 
 /* Whether a condition of tables/conditions.csv is so; left_out, which may be NULL, is the first item

@@ -4,6 +4,9 @@
 
 #include <lowwall/result.h>
 
+#include "tables/find.h"
+#include "tables/known.h"
+
 /* Whether something is so; open: the sheet leaves out what would tell. */
 typedef enum lw_so { LW_SO_NOT, LW_SO_OPEN, LW_SO_YES } lw_so;
 

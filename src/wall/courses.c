@@ -6,6 +6,8 @@
 #include <stddef.h>
 #include <string.h>
 
+#include "sheet/taper.h"
+#include "tables/known.h"
 #include "measure.h"
 #include "outline.h"
 #include "taper.h"

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "tables/known.h"
+
 /* Two walls, one above the other. An other wall that nobody spoke of raises its question in the verdict; only
  * one that was measured is put on the ground. */
 

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "wind.h"
 
+#include "tables/known.h"
+
 double lw_wind_pressure(const lw_tables *tables, int exposure) {
   static const lw_known_row rows[] = {LW_FENCE_OF_WIND_SHELTERED, LW_FENCE_OF_WIND_ORDINARY,
                                       LW_FENCE_OF_WIND_EXPOSED};

@@ -8,6 +8,7 @@
 #include "../sheet/support.h"
 #include "../checks/random_wall.h"
 #include "../checks/support.h"
+#include "tables/find.h"
 
 /* The ground in front, counted: it never fails what holds without it, and what is asked then is asked of it
  * as resistance and off the push alike. */

@@ -8,6 +8,7 @@
 #include "soil/site.h"
 #include "standards/format_factors.h"
 #include "load_cases/load_case.h"
+#include "tables/find.h"
 #include "wall/wall.h"
 #include "contacts.h"
 #include "../checks/random_wall.h"

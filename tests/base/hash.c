@@ -5,6 +5,8 @@
 
 #include <string.h>
 
+#include "base/hash.h"
+
 static const char *hash_of(const char *text, size_t repeat, char *hex) {
   lw_hash hash;
   lw_hash_start(&hash);

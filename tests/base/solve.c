@@ -6,6 +6,9 @@
 
 #include <lowwall/base.h>
 
+#include "base/least.h"
+#include "base/solve.h"
+
 static double cubic(double x, const void *context) {
   return x * x * x - *(const double *)context;
 }

@@ -8,6 +8,8 @@
 
 #include <lowwall/base.h>
 
+#include "base/working.h"
+
 Test(base, text_grows_and_keeps_every_byte) {
   lw_text text = {0};
   for (int i = 0; i < 1000; i++) {

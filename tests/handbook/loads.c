@@ -4,6 +4,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "base/integral.h"
 #include "rows.h"
 
 /* Published pressures and pushes of loads at a distance. One row keeps one system of units, and the formulas

@@ -7,6 +7,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "base/solve.h"
+
 enum { COLUMNS = 15, UNKNOWNS = 2, NAME_MAX_BYTES = 64 };
 
 static const char HEADER[] = "id,sheet,inputs,solve,situation,where,quantity,unit,published,tolerance,"

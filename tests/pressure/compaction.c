@@ -5,6 +5,7 @@
 #include <criterion/new/assert.h>
 #include <math.h>
 
+#include "base/integral.h"
 #include "support.h"
 
 /* Compaction plant against a wall, and at a distance from it. */

@@ -8,6 +8,7 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "sheet/faults.h"
 #include "every_wall.h"
 #include "support.h"
 

@@ -7,6 +7,7 @@
 #include <string.h>
 
 #include "../sheet/support.h"
+#include "sheet/faults.h"
 #include "every_wall.h"
 #include "support.h"
 

@@ -7,6 +7,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "sheet/faults.h"
 #include "every_wall.h"
 #include "support.h"
 

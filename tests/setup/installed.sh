@@ -23,11 +23,15 @@ int main(void) {
 }
 SOURCE
 cp "$scratch/stranger.c" "$scratch/stranger.cc"
-# A host that leaves GSL its own handler, which aborts: hopeless questions must come back as a status.
+# A host that leaves GSL its own handler, which aborts: hopeless questions must come back as a status. It asks
+# the library's own calls into GSL as well.
 cat >"$scratch/host.c" <<'SOURCE'
 #include <gsl/gsl_errno.h>
 #include <lowwall/lateral.h>
 #include <math.h>
+
+#include "base/solve.h"
+
 static double no_root(double x, const void *context) { return context ? x : 1.0 + x * x; }
 static double no_number(double x, const void *context) { return context ? x : x / 0.0 - x / 0.0; }
 static double wall(double x, const void *context) { return context ? x : x < 0.3 ? 1e300 : -1e300; }
@@ -58,7 +62,7 @@ int main(void) {
 SOURCE
 host() {
     # shellcheck disable=SC2046
-    ${CC:-cc} "$scratch/host.c" $(pc --cflags) $(pkg-config --cflags gsl) "$prefix/lib/liblowwall.a" \
+    ${CC:-cc} "$scratch/host.c" $(pc --cflags) -Isrc $(pkg-config --cflags gsl) "$prefix/lib/liblowwall.a" \
         $(pc --static --libs-only-l | sed 's/-llowwall//') -o "$scratch/host" && "$scratch/host"
 }
 shared() { # COMPILER SOURCE

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "sheet/items_document.h"
 #include "support.h"
 
 #include <criterion/criterion.h>

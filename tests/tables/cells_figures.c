@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /* The tables of single figures: thresholds, fences, ordering. */
+#include "tables/shape.h"
 #include "cells.h"
 
 #include <criterion/criterion.h>

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /* What ground, blocks, loads and plant are like, and how books compute. */
+#include "tables/known.h"
 #include "cells.h"
 
 #include <criterion/criterion.h>

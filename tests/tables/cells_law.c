@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /* What laws, standards and this project ask: sets of factors, limits, conditions, distances, cautions. */
+#include "tables/shape.h"
 #include "cells.h"
 
 #include <criterion/criterion.h>

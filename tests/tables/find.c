@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /* Names, other names, hand tests, and the nearest name. */
+#include "tables/find.h"
 #include "help.h"
 
 #include <criterion/criterion.h>

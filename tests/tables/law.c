@@ -1,5 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /* Places, limits, conditions, distances and cautions of the built-in tables. */
+#include "tables/find.h"
+#include "tables/known.h"
+#include "tables/shape.h"
 #include "help.h"
 
 #include <criterion/criterion.h>

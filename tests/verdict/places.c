@@ -5,6 +5,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "tables/known.h"
+#include "tables/shape.h"
 #include "help.h"
 
 /* What holds in every place on file. */

@@ -6,6 +6,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "tables/shape.h"
 #include "help.h"
 
 static const char council[] = "wall embedment=0 mm;block height=200 mm"; /* 0.8 m, clear and level */

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "base/text.h"
 #include "report.h"
 
 /* The order lines and the cuts, or the pegs, as CSV; the headline stands in the first row of each wall. */

@@ -4,6 +4,7 @@
 #include <lowwall/report.h>
 
 #include "base/print.h"
+#include "sheet/faults.h"
 
 /* What would be right where runs, turns and steps make no plan: the cell, its item, and the words. */
 

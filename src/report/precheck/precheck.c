@@ -5,6 +5,7 @@
 #include <stdarg.h>
 #include <string.h>
 
+#include "base/hash.h"
 #include "base/print.h"
 #include "report/parts.h"
 #include "blocks.h"

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "report/parts.h"
+#include "tables/known.h"
 
 #include <string.h>
 

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "base/text.h"
 #include "report/parts.h"
 
 #include <math.h>

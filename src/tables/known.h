@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#ifndef LOWWALL_KNOWN_H
-#define LOWWALL_KNOWN_H
+#ifndef LOWWALL_TABLES_KNOWN_H
+#define LOWWALL_TABLES_KNOWN_H
+
+#include <lowwall/tables.h>
 
 /* Words of the tables that code knows. They are read once; a wall then compares numbers. */
 
@@ -203,5 +205,23 @@ typedef enum lw_known_row {
 #undef LW_KNOWN_PLANT_ROW
   LW_KNOWN_COUNT
 } lw_known_row;
+_Static_assert((int)LW_KNOWN_COUNT <= (int)LW_KNOWN_MAX, "tables keep a number for each of these rows");
+
+/* The rows that code asks for, without a search. Where none may be there they are NULL. */
+
+/** The slug of a row. */
+const char *lw_known_slug(lw_known_row row);
+/** A row, which must be one of that table. */
+const lw_load_row *lw_known_load(const lw_tables *tables, lw_known_row row);
+const lw_condition_row *lw_known_condition(const lw_tables *tables, lw_known_row row);
+const lw_clearance_row *lw_known_clearance(const lw_tables *tables, lw_known_row row);
+/** Likewise; tables have these once they are read. */
+const lw_threshold_row *lw_known_threshold(const lw_tables *tables, lw_known_row row);
+const lw_soil_row *lw_known_soil(const lw_tables *tables, lw_known_row row);
+const lw_interface_row *lw_known_interface(const lw_tables *tables, lw_known_row row);
+const lw_material_row *lw_known_material(const lw_tables *tables, lw_known_row row);
+const lw_plant_row *lw_known_plant(const lw_tables *tables, lw_known_row row);
+/** The value of a row of thresholds, fences or ordering, which tables have once they are read. */
+double lw_known_value(const lw_tables *tables, lw_known_row row);
 
 #endif
