@@ -80,6 +80,9 @@ typedef enum lw_narrow_method {
   LW_NARROW_COUNT
 } lw_narrow_method;
 
+/* Of the height, where an arch has been found to bring the push. [HANDY1985 abstract] */
+#define LW_NARROW_RAISED 0.42
+
 typedef struct lw_narrow_value {
   bool known;
   lw_reason reason;           /* why not */
@@ -98,9 +101,9 @@ typedef struct lw_narrow {
   double friction_rad, wall_friction_rad, unit_weight_kn_per_m3;   /* of the weakest soil behind */
   lw_narrow_value value[LW_NARROW_COUNT];
   bool raised_known;
-  double raised_height_m;     /* 0.42 H */
+  double raised_height_m;     /* LW_NARROW_RAISED H */
   lw_check overturning;       /* as the wall is checked, drained */
-  lw_check raised;            /* the same with the push of the soil at 0.42 H */
+  lw_check raised;            /* the same with the push of the soil raised so */
 } lw_narrow;
 
 /** Slug, words and source of a method, for the reports. */

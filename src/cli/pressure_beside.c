@@ -7,8 +7,6 @@
 
 /* Beside the thrust of `lowwall pressure`: compaction plant, and a bed between two faces that stand close. */
 
-static const double RAISED = 0.42;
-
 static void find_plant(lw_earth_state state, const lw_plane *plane, lw_pressure_beside *beside,
                        const lw_working *working) {
   lw_compaction compaction = {.line_load_kn_per_m = beside->plant_kn_per_m,
@@ -74,7 +72,7 @@ static void narrow_json(const lw_narrow *n, json_t *out) {
   json_t *narrow = lw_json_object(out, "narrow");
   lw_formula_set(narrow, "bed_width_m", n->bed_width_m, NULL);
   lw_formula_set(narrow, "wedge_width_m", n->wedge_width_m, NULL);
-  lw_formula_set(narrow, "raised_height_m", RAISED * n->height_m, NULL);
+  lw_formula_set(narrow, "raised_height_m", LW_NARROW_RAISED * n->height_m, NULL);
   json_t *values = lw_json_list(narrow, "values");
   for (int i = 0; i < LW_NARROW_COUNT; i++) add_value(values, (lw_narrow_method)i, &n->value[i]);
 }
@@ -112,7 +110,7 @@ static void add_narrow(const lw_narrow *n, lw_text *text) {
   lw_text_addf(text,
                "  Arching can bring the push up to 0.42 H, %.3f m, where it turns %.2f times as much as "
                "at a\n  third [HANDY1985 abstract].\n",
-               RAISED * n->height_m, 3.0 * RAISED);
+               LW_NARROW_RAISED * n->height_m, 3.0 * LW_NARROW_RAISED);
 }
 
 void lw_pressure_beside_text(const lw_pressure_beside *beside, lw_text *text) {

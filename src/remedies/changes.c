@@ -146,10 +146,10 @@ static bool top_falls(const lw_case *c, double less_m, lw_typed *typed) {
   return room;
 }
 
-static bool fewer_courses(const lw_case *c, double less_m, lw_typed *typed) {
-  double count = c->courses.count.si - round(less_m / c->courses.block_height.si);
+static bool fewer_courses(const lw_case_courses *now, double less_m, lw_typed *typed) {
+  double count = now->count.si - round(less_m / now->block_height.si);
   if (count < 1.0 || !lw_typed_put(typed, "course count", "%.0f", count)) return false;
-  bool too_many = lw_given(&c->courses.base_count) && c->courses.base_count.si > count;
+  bool too_many = lw_given(&now->base_count) && now->base_count.si > count;
   return !too_many || lw_typed_put(typed, "base course count", "%.0f", count);
 }
 
@@ -158,7 +158,7 @@ static bool lower(const lw_changing *wall, double less_m, lw_typed *typed) {
   const lw_section *section = &wall->now->wall.section;
   double exposed = section->height_m - section->embedment_m - less_m;
   if (exposed < SECTION_HEIGHT_STEP_M) return false;
-  if (of_courses(c) && !fewer_courses(c, less_m, typed)) return false;
+  if (of_courses(c) && !fewer_courses(&c->courses, less_m, typed)) return false;
   if (!lw_typed_put_mm(typed, "wall height", exposed)) return false;
   bool held = lw_given(&c->site.level_difference) && c->site.level_difference.si > 0.0;
   if (held && !lw_typed_put_mm(typed, "level difference", fmax(0.0, c->site.level_difference.si - less_m)))

@@ -53,6 +53,11 @@ lw_number lw_format_value(const lw_format_row *row, lw_situation_kind kind) {
   return (lw_number){.value = value, .known = !isnan(value)};
 }
 
+double lw_format_or(const lw_format *format, lw_need need, lw_situation_kind kind, double otherwise) {
+  lw_number value = lw_format_value(format->row[need], kind);
+  return value.known ? value.value : otherwise;
+}
+
 bool lw_format_asks(const lw_format *format) {
   for (int i = 0; i < LW_NEED_PASSIVE_AS; i++)
     if (format->row[i]) return true;

@@ -28,6 +28,8 @@ void lw_format_read(const lw_tables *tables, const char *name, lw_format_family 
 void lw_format_read_of(const lw_tables *tables, const lw_format_row *row, lw_format *format);
 /* The value of a row for a kind of situation: the usual one where it has none for that kind. */
 lw_number lw_format_value(const lw_format_row *row, lw_situation_kind kind);
+/* The same of a quantity of a set; `otherwise` where the set has none. */
+double lw_format_or(const lw_format *format, lw_need need, lw_situation_kind kind, double otherwise);
 /* Whether the set asks for anything at all. */
 bool lw_format_asks(const lw_format *format);
 bool lw_format_passive_off_push(const lw_format *format, const lw_method *method);

@@ -8,14 +8,9 @@
 
 static const double SAME = 1e-12;
 
-static double value_or(const lw_format *format, lw_need need, lw_situation_kind kind, double otherwise) {
-  lw_number value = lw_format_value(format->row[need], kind);
-  return value.known ? value.value : otherwise;
-}
-
 double lw_format_times(const lw_format *format, lw_situation_kind kind, lw_need divides, lw_need times) {
   if (!format->has_factors) return 1.0;
-  return value_or(format, times, kind, 1.0) / value_or(format, divides, kind, 1.0);
+  return lw_format_or(format, times, kind, 1.0) / lw_format_or(format, divides, kind, 1.0);
 }
 
 static double on_friction(const lw_format *format, lw_situation_kind kind) {
@@ -40,13 +35,13 @@ bool lw_format_same_ground(const lw_format *format, lw_situation_kind a, lw_situ
   return same(on_friction(format, a), on_friction(format, b)) &&
          same(on_cohesion(format, a), on_cohesion(format, b)) &&
          same(on_undrained(format, a), on_undrained(format, b)) &&
-         same(value_or(format, LW_NEED_PUSH_STRENGTH, a, 1.0),
-              value_or(format, LW_NEED_PUSH_STRENGTH, b, 1.0));
+         same(lw_format_or(format, LW_NEED_PUSH_STRENGTH, a, 1.0),
+              lw_format_or(format, LW_NEED_PUSH_STRENGTH, b, 1.0));
 }
 
 bool lw_format_is_partial(const lw_format *format, lw_situation_kind kind) {
   for (int i = LW_NEED_FRICTION; format->has_factors && i < LW_NEED_DECIDES; i++)
-    if (!same(value_or(format, (lw_need)i, kind, 1.0), 1.0)) return true;
+    if (!same(lw_format_or(format, (lw_need)i, kind, 1.0), 1.0)) return true;
   return false;
 }
 
@@ -93,9 +88,9 @@ static void say(const lw_working *working, const lw_strength *soil, double frict
 /* Somebody digs in front without asking: a share of what the wall stands above that ground. */
 static double dug_in_front(const lw_format *format, lw_situation_kind kind, const lw_section *section,
                            const lw_front *front) {
-  double share = value_or(format, LW_NEED_DUG_SHARE, kind, 0.0);
+  double share = lw_format_or(format, LW_NEED_DUG_SHARE, kind, 0.0);
   return fmin(share * (section->height_m - front->embedment_m),
-              value_or(format, LW_NEED_DUG_MOST, kind, INFINITY));
+              lw_format_or(format, LW_NEED_DUG_MOST, kind, INFINITY));
 }
 
 static void weaken_behind(const lw_site *site, const strengths *times, const char *symbol,
@@ -114,7 +109,7 @@ static void weaken_behind(const lw_site *site, const strengths *times, const cha
 void lw_format_weaken(const lw_format *format, lw_situation_kind kind, const lw_wall *wall, lw_ground *ground,
                       const lw_working *working) {
   if (!format->has_factors) return;
-  ground->level_push = value_or(format, LW_NEED_VARIABLE, kind, 1.0);
+  ground->level_push = lw_format_or(format, LW_NEED_VARIABLE, kind, 1.0);
   ground->front.dug_m = dug_in_front(format, kind, &wall->section, &ground->front);
   strengths times = {on_friction(format, kind), on_cohesion(format, kind), on_undrained(format, kind)};
   /* Dividing by one still costs the last bit of an angle: a lumped set leaves the soil as it is. */
@@ -124,14 +119,14 @@ void lw_format_weaken(const lw_format *format, lw_situation_kind kind, const lw_
 }
 
 bool lw_format_on_every_wedge(const lw_format *format, lw_situation_kind kind) {
-  return value_or(format, LW_NEED_SLIDING_ON_STRENGTH, kind, 0.0) > 0.5;
+  return lw_format_or(format, LW_NEED_SLIDING_ON_STRENGTH, kind, 0.0) > 0.5;
 }
 
 /* At rest no wedge slides, and no strength is called upon. */
 double lw_format_mobilized(const lw_format *format, lw_situation_kind kind, const lw_method *method) {
   if (method->pressure == LW_PRESSURE_AT_REST) return 1.0;
   if (format->on_every_wedge > 0.0) return 1.0 / format->on_every_wedge;
-  return 1.0 / value_or(format, LW_NEED_PUSH_STRENGTH, kind, 1.0);
+  return 1.0 / lw_format_or(format, LW_NEED_PUSH_STRENGTH, kind, 1.0);
 }
 
 void lw_format_mobilize(const lw_format *format, lw_situation_kind kind, const lw_wall *wall,
@@ -153,21 +148,22 @@ void lw_format_mobilize(const lw_format *format, lw_situation_kind kind, const l
 
 /* What has no factor of its own takes that of permanent actions. */
 static double permanent(const lw_format *format, lw_situation_kind kind, lw_need own, bool favourable) {
-  double common = value_or(format, favourable ? LW_NEED_PERMANENT_FAVOURABLE : LW_NEED_PERMANENT, kind, 1.0);
-  return value_or(format, own, kind, common);
+  double common =
+      lw_format_or(format, favourable ? LW_NEED_PERMANENT_FAVOURABLE : LW_NEED_PERMANENT, kind, 1.0);
+  return lw_format_or(format, own, kind, common);
 }
 
 static double pressure(const lw_format *format, lw_situation_kind kind, bool at_rest, bool favourable) {
   if (favourable) return permanent(format, kind, LW_NEED_EARTH_PRESSURE_FAVOURABLE, true);
   double active = permanent(format, kind, LW_NEED_EARTH_PRESSURE, false);
-  return at_rest ? value_or(format, LW_NEED_AT_REST, kind, active) : active;
+  return at_rest ? lw_format_or(format, LW_NEED_AT_REST, kind, active) : active;
 }
 
 static lw_factors factors_of(const lw_format *format, lw_situation_kind kind, bool at_rest,
                              const lw_leaning *as) {
   bool heavy = as->heavy, soil_heavy = as->soil_heavy, less = as->pushes_less;
-  double variable = value_or(format, LW_NEED_VARIABLE, kind, 1.0),
-         missing = value_or(format, LW_NEED_VARIABLE_FAVOURABLE, kind, 1.0);
+  double variable = lw_format_or(format, LW_NEED_VARIABLE, kind, 1.0),
+         missing = lw_format_or(format, LW_NEED_VARIABLE_FAVOURABLE, kind, 1.0);
   bool gone = as->no_variable;
   return (lw_factors){
       .factored = true,
@@ -180,15 +176,15 @@ static lw_factors factors_of(const lw_format *format, lw_situation_kind kind, bo
       .front_water = permanent(format, kind, LW_NEED_WATER_FAVOURABLE, true),
       .variable = gone ? missing : variable,
       .level_push = gone ? missing / variable : 1.0,
-      .variable_on_wall = value_or(format, LW_NEED_VARIABLE_ON_WALL, kind, variable),
+      .variable_on_wall = lw_format_or(format, LW_NEED_VARIABLE_ON_WALL, kind, variable),
       .surcharge_on_wall = gone || !as->heel_loaded ? missing : variable};
 }
 
 static bool alike(const lw_factors *a, const lw_factors *b) {
   return same(a->wall_weight, b->wall_weight) && same(a->soil_weight, b->soil_weight) &&
          same(a->earth_pressure, b->earth_pressure) && same(a->water, b->water) &&
-         same(a->variable, b->variable) &&
-         same(a->variable_on_wall, b->variable_on_wall) && same(a->surcharge_on_wall, b->surcharge_on_wall);
+         same(a->variable, b->variable) && same(a->variable_on_wall, b->variable_on_wall) &&
+         same(a->surcharge_on_wall, b->surcharge_on_wall);
 }
 
 static bool is_new(const lw_factors *all, int count) {

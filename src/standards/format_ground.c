@@ -5,11 +5,6 @@
 
 /* The factors of a set on a cross-section through wall and ground. */
 
-static double value_or(const lw_format *format, lw_need need, lw_situation_kind kind, double otherwise) {
-  lw_number value = lw_format_value(format->row[need], kind);
-  return value.known ? value.value : otherwise;
-}
-
 static void weigh(lw_slip_soil *soil, double permanent) {
   soil->unit_weight_kn_per_m3 *= permanent;
   soil->saturated_unit_weight_kn_per_m3 *= permanent;
@@ -18,8 +13,9 @@ static void weigh(lw_slip_soil *soil, double permanent) {
 
 void lw_format_weigh_ground(const lw_format *format, lw_situation_kind kind, bool light,
                             lw_slip_ground *ground) {
-  double permanent = value_or(format, light ? LW_NEED_PERMANENT_FAVOURABLE : LW_NEED_PERMANENT, kind, 1.0),
-         variable = value_or(format, LW_NEED_VARIABLE, kind, 1.0);
+  double permanent =
+             lw_format_or(format, light ? LW_NEED_PERMANENT_FAVOURABLE : LW_NEED_PERMANENT, kind, 1.0),
+         variable = lw_format_or(format, LW_NEED_VARIABLE, kind, 1.0);
   for (int i = 0; i < ground->soil_count; i++) weigh(&ground->soil[i], permanent);
   weigh(&ground->below, permanent);
   ground->raised_kn_per_m3 *= permanent;
@@ -32,6 +28,6 @@ void lw_format_weigh_ground(const lw_format *format, lw_situation_kind kind, boo
 }
 
 bool lw_format_weighs_twice(const lw_format *format, lw_situation_kind kind) {
-  return fabs(value_or(format, LW_NEED_PERMANENT, kind, 1.0) -
-              value_or(format, LW_NEED_PERMANENT_FAVOURABLE, kind, 1.0)) > 1e-12;
+  return fabs(lw_format_or(format, LW_NEED_PERMANENT, kind, 1.0) -
+              lw_format_or(format, LW_NEED_PERMANENT_FAVOURABLE, kind, 1.0)) > 1e-12;
 }

@@ -12,8 +12,6 @@
 
 /* A bed between two faces that stand close: information, never counted. */
 
-static const double RAISED = 0.42; /* of the height, where an arch has been found to bring the push */
-
 typedef struct words {
   const char *slug, *title, *source;
 } words;
@@ -122,12 +120,12 @@ static bool overturning_of(const lw_situation *s, lw_check *check) {
   return false;
 }
 
-/* How much moment more when the soil's own push, its load's left where it is, rises to 0.42 H. */
+/* How much moment more when the soil's own push, its load's left where it is, rises so far. */
 static double moment_more(const lw_stage *stage, const lw_working *working) {
   const lw_thrust *t = &stage->thrust;
   double soil = t->total_kn_per_m - t->surcharge_kn_per_m, height = stage->back.plane.height_m;
   double moment = t->total_kn_per_m * t->height_of_action_m - t->surcharge_kn_per_m * t->surcharge_height_m;
-  double raised = soil * RAISED * height;
+  double raised = soil * LW_NARROW_RAISED * height;
   double more = fmax(raised - moment, 0.0) * cos(t->angle_rad);
   const lw_bound bound[] = {{"P", t->total_kn_per_m, "kN/m"},
                             {"Pq", t->surcharge_kn_per_m, "kN/m"},
@@ -148,7 +146,7 @@ static void raise_push(const lw_situations *situations, lw_narrow *n, const lw_w
   if (!s || !overturning_of(s, &check) || s->base.status != LW_OK || !check.has.known || !check.demand.known)
     return;
   n->raised_known = true;
-  n->raised_height_m = RAISED * s->base.back.plane.height_m;
+  n->raised_height_m = LW_NARROW_RAISED * s->base.back.plane.height_m;
   n->overturning = n->raised = check;
   double factor = s->load_case.actions.factors.factored ? s->load_case.actions.factors.earth_pressure : 1.0;
   double more = moment_more(&s->base, working);

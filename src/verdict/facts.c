@@ -48,9 +48,9 @@ static void fence_gather(lw_facts *f) {
 }
 
 /* Only a uniform load may be assumed. */
-static lw_origin uniform_origin(const lw_case *c) {
+static lw_origin uniform_origin(const lw_case_load load[LW_LOAD_MAX]) {
   for (int i = 0; i < LW_LOAD_MAX; i++)
-    if (c->load[i].kind.origin == LW_ASSUMED) return LW_ASSUMED;
+    if (load[i].kind.origin == LW_ASSUMED) return LW_ASSUMED;
   return LW_GIVEN;
 }
 
@@ -77,7 +77,7 @@ static lw_heavy nearest_load(const lw_facts *f) {
   const lw_load_row *row = lw_known_load(f->tables, LW_LOAD_OF_GARDEN);
   double garden = row ? row->value : 0.0;
   lw_heavy found = {INFINITY, LW_ABSENT, false};
-  if (site->surcharge_kpa > garden + ROUNDING) found = (lw_heavy){0.0, uniform_origin(f->c), false};
+  if (site->surcharge_kpa > garden + ROUNDING) found = (lw_heavy){0.0, uniform_origin(f->c->load), false};
   for (int i = 0; i < site->load_count; i++) {
     double distance = site->load[i].kind == LW_LOAD_CAP ? 0.0 : site->load[i].near_m;
     bool heavy = is_heavy(site, &site->load[i], garden);

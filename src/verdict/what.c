@@ -167,9 +167,9 @@ static void back_of_bed(const lw_facts *f, lw_reaching *to) {
 }
 
 /* Distances that are left out make it no other thing than it is known to be: whether it is, is asked. */
-static bool all_around_told(const lw_case *c) {
-  const lw_quantity *around[] = {&c->site.building_distance, &c->site.boundary_distance,
-                                 &c->site.public_way_distance, &c->site.other_wall_distance};
+static bool all_around_told(const lw_case_site *site) {
+  const lw_quantity *around[] = {&site->building_distance, &site->boundary_distance,
+                                 &site->public_way_distance, &site->other_wall_distance};
   for (size_t i = 0; i < sizeof around / sizeof *around; i++)
     if (around[i]->origin == LW_ASSUMED) return false;
   return true;
@@ -185,7 +185,7 @@ void lw_verdict_what(const lw_facts *facts, lw_reaching *to) {
   slope_under(facts, to);
   back_of_bed(facts, to);
   if (to->verdict->what != LW_WHAT_BED) return;
-  bool told = all_around_told(facts->c);
+  bool told = all_around_told(&facts->c->site);
   lw_reasons_add(to,
                  &(lw_because){.answer = LW_ANSWER_WHAT,
                                .origin = told ? LW_GIVEN : LW_ASSUMED,
