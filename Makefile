@@ -46,7 +46,7 @@ LANGUAGE := -std=c17 $(WARN) -ffp-contract=off
 # takes longer to start than the C library takes for the whole: by it a garden bed's row is about 7 % dearer.
 STRUCTS := $(shell echo | $(CC) -mstringop-strategy=libcall -x c -fsyntax-only - 2>/dev/null \
                    && echo -mstringop-strategy=libcall)
-OPTIONS := $(LANGUAGE) $(FLAVOUR_$(FLAVOUR)) $(STRUCTS) -Iinclude -Isrc -fPIC -fvisibility=default \
+OPTIONS := $(LANGUAGE) $(FLAVOUR_$(FLAVOUR)) $(STRUCTS) -Iinclude -Isrc -fPIC -fvisibility=hidden \
            -fno-semantic-interposition
 COMPILE = $(CC) $(OPTIONS) $(CPPFLAGS) $(CFLAGS)
 # PDF and PNG need cairo and pango; without them the drawings are SVG and HTML.

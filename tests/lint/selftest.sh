@@ -135,6 +135,9 @@ tree && mkdir tree/build && echo '#include <stdlib.h>
 finds symbols 'public name without lw_: count_of_calls'
 finds symbols 'seen: not constant'
 finds symbols 'asks for exit'
+"${CC:-cc}" -shared -fPIC -o tree/build/liblowwall.so tree/x.c
+finds symbols 'lw_seen: in the shared library, and in no'
+finds symbols 'lw_wall_twice: declared, and not in'
 
 # Two files that call each other, and a third that calls one of them.
 tree && mkdir -p tree/build/obj/src/wall && for file in 'twice thrice' 'thrice twice' 'once twice'; do

@@ -1,7 +1,8 @@
 #!/bin/sh
 # SPDX-License-Identifier: GPL-3.0-or-later
 # What the built library shows and asks for.   symbols.sh BUILD
-# Public names begin with lw_; no state outlives a call; the library does not print, exit or touch its host.
+# Names begin with lw_; no state outlives a call; the library does not print, exit or touch its host. The
+# shared one shows the functions that the public headers declare, and no other name.
 set -u
 library=$1/liblowwall.a
 [ -f "$library" ] || { echo "$library is not there"; exit 0; }
@@ -15,4 +16,20 @@ asks='_?exit|abort|setlocale|v?printf|puts|putchar|perror|stdout|stderr|signal|g
 nm -A -u "$library" | awk -v asks="^($asks)(@.*)?\$" '
     $NF ~ asks {
         printf "%s asks for %s: that is for main\n", $1, $NF
+    }'
+
+shared=$1/liblowwall.so
+[ -e "$shared" ] || { echo "$shared is not there"; exit 0; }
+{
+    cat include/lowwall/*.h | awk '/^[a-z][a-z_0-9 *]*lw_[a-z0-9_]*\(/ && !/^typedef/ {
+        name = $0; sub(/\(.*/, "", name); sub(/.*[ *]/, "", name); print name, "declared"
+    }'
+    nm -D --defined-only "$shared" | awk '{ print $NF, "shown" }'
+} | LC_ALL=C sort -u | awk '
+    { said[$1] = said[$1] " " $2; name[++n] = $1 }
+    END {
+        for (i = 1; i <= n; i++) {
+            if (said[name[i]] == " declared") print name[i] ": declared, and not in the shared library"
+            if (said[name[i]] == " shown") print name[i] ": in the shared library, and in no public header"
+        }
     }'
