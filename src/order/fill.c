@@ -12,9 +12,6 @@
 
 enum { FREE_CHOICES = 6, PLACE_MAX = 12 };
 
-/* Of a unit: the longest piece that is worth sawing off one. */
-static const double NEARLY_WHOLE = 0.95;
-
 typedef struct filling {
   const lw_laying *laying;
   lw_laid row;
@@ -148,7 +145,7 @@ static void put_turned(filling *f) {
   put_ends(f, left, left + module);
   for (int more = 0; more < 2; more++) {
     double both = left + more * module;
-    double longer = fmin(fmin((both + module / 2.0) / 2.0, NEARLY_WHOLE * module), both - least);
+    double longer = fmin(fmin((both + module / 2.0) / 2.0, f->laying->cut_most_share * module), both - least);
     put_ends(f, longer, both);
     put_ends(f, both - longer, both);
   }
@@ -173,7 +170,7 @@ static void put_at_free_end(filling *f) {
     put_last(f, whole - 1, 0.0, module);
   else if (left >= least - LW_TAKEN_UP)
     put_last(f, whole, 0.0, left);
-  double high = fmin(NEARLY_WHOLE * module, both - least), low = both - high;
+  double high = fmin(f->laying->cut_most_share * module, both - least), low = both - high;
   for (int i = 0; i < 3 && low <= high; i++) {
     double own = low + split[i] * (high - low);
     put_last(f, whole - 1, both - own, own);

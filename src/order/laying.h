@@ -32,7 +32,7 @@ typedef struct lw_laying {
   lw_number plant_m;          /* and plant so far, where that is known */
   lw_corner_unit asked;
   double corner_unit_m;
-  double overlap_share, cut_share, mitre_share, kerf_m;
+  double overlap_share, cut_share, cut_most_share, mitre_share, kerf_m;
   bool half_cut; /* half units are cut from whole ones */
 } lw_laying;
 

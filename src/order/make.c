@@ -73,7 +73,8 @@ static lw_laying begin(const lw_result *result, lw_order *order) {
                       .influence_m = result->influence.reach_m,
                       .overlap_share = lw_known_value(result->tables, LW_ORDERING_OVERLAP_LEAST),
                       .mitre_share = lw_known_value(result->tables, LW_ORDERING_MITRE_PIECE_LEAST),
-                      .cut_share = lw_known_value(result->tables, LW_ORDERING_CUT_LEAST)};
+                      .cut_share = lw_known_value(result->tables, LW_ORDERING_CUT_LEAST),
+                      .cut_most_share = lw_known_value(result->tables, LW_ORDERING_CUT_MOST)};
   if (building->studied) laying.plant_m = building->stand_off.keep_m;
   ask(&result->given, &laying);
   return laying;

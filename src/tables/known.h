@@ -148,6 +148,7 @@ typedef enum lw_cue {
   X(GEOTEXTILE_LAP, "geotextile-lap", "m") X(PALLET_MASS, "pallet-mass", "kg") \
   X(BULK_SAND, "bulk-sand", "") X(BULK_LOAM, "bulk-loam", "") X(BULK_CLAY, "bulk-clay", "") \
   X(OVERLAP_LEAST, "overlap-least", "") X(CUT_LEAST, "cut-least", "") \
+  X(CUT_MOST, "cut-most", "") \
   X(CAP_PIECE_LEAST, "cap-piece-least", "m") X(MITRE_PIECE_LEAST, "mitre-piece-least", "") \
   X(MITRE_POINT_LEAST, "mitre-point-least", "") X(PEG_TOLERANCE, "peg-tolerance", "m") \
   X(BASE_LEVEL_TOLERANCE, "base-level-tolerance", "m") X(STEP_UNDER, "step-under", "m") \

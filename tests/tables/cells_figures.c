@@ -124,6 +124,7 @@ static const figure_wall ordering[] = {
      CORNER "lining=yes;run 3 length=5.3 m;run 4 length=3.2 m;turn 2 angle=90 deg;turn 3 angle=90 deg;"
             "turn 4 angle=90 deg",
      CELLS_ORDER},
+    {"cut-most", BED "run 1 length=4.28 m", CELLS_ORDER},
     {"step-under", CORNER "step 1 distance=2 m;step 1 courses=1", CELLS_ORDER},
     {NULL, CORNER, CELLS_ORDER}};
 
