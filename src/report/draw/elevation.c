@@ -10,16 +10,6 @@
 
 static const double LEVELS_MM = 17.0, ABOVE_MM = 11.5, BELOW_MM = 14.0, RIGHT_MM = 3.0;
 
-double lw_elevation_end(const lw_elevation *e, int stretch) {
-  return e->begins_m[stretch] + e->order->stretch[stretch].length_m;
-}
-
-double lw_elevation_along(const lw_elevation *e, int stretch, double at_m) {
-  const lw_plan *plan = &e->order->plan;
-  double at = e->order->stretch[stretch].from_m + at_m;
-  return plan->closed && at > plan->length_m ? at - plan->length_m : at;
-}
-
 static void measure(lw_elevation *e) {
   const lw_order *o = e->order;
   const lw_case *c = &e->s.result->given;

@@ -36,6 +36,9 @@ void lw_elevation_strip(lw_elevation *e, const lw_face_strip *strip);
 /* What a cut piece is called, "a" to "zz"; false: it is not in the list of cuts. */
 bool lw_elevation_cut_name(const lw_elevation *e, const lw_piece *piece, int course, char name[4]);
 void lw_elevation_letter(int cut, char name[4]);
+/* Cut pieces of the face have one; halves are shown as such, and caps are too low. */
+bool lw_elevation_is_lettered(const lw_cut *cut);
+void lw_elevation_corners(const lw_box *box, lw_xy_mm corner[4]);
 /* How a kind of piece is drawn. */
 void lw_elevation_piece(lw_drawing *paper, lw_piece_kind kind, const lw_box *box);
 /* gives y below */

@@ -6,41 +6,9 @@
 #include "elevation.h"
 #include "hatch.h"
 
-/* What the elevation's pieces and lines mean, and the cuts by name. */
+/* What the elevation's pieces and lines mean, and the list of cuts. */
 
 static const double SAMPLE_MM = 8.0, HIGH_MM = 3.2;
-
-void lw_elevation_letter(int cut, char name[4]) {
-  enum { LETTERS = 26 };
-  if (cut < LETTERS)
-    lw_print(name, 4, "%c", 'a' + cut);
-  else
-    lw_print(name, 4, "%c%c", 'a' + cut / LETTERS - 1, 'a' + cut % LETTERS);
-}
-
-/* Cut pieces of the face; halves are shown as such, and caps are too low for letters. */
-static bool is_lettered(const lw_cut *cut) {
-  return cut->kind == LW_CUT_CLOSER || cut->kind == LW_CUT_MITRED;
-}
-
-static bool of_kind(const lw_cut *cut, const lw_piece *piece) {
-  if (piece->kind == LW_PIECE_CUT)
-    return cut->kind == LW_CUT_CLOSER && fabs(cut->long_m - piece->length_m) < 0.0011;
-  return cut->kind == LW_CUT_MITRED &&
-         fmin(fabs(cut->long_m - piece->length_m), fabs(cut->short_m - piece->length_m)) < 0.0011;
-}
-
-bool lw_elevation_cut_name(const lw_elevation *e, const lw_piece *piece, int course, char name[4]) {
-  bool base = course < e->order->plan.base_courses;
-  if (piece->kind != LW_PIECE_CUT && piece->kind != LW_PIECE_MITRED) return false;
-  for (int i = 0, letter = 0; i < e->order->cut_count; i++) {
-    const lw_cut *cut = &e->order->cut[i];
-    if (!is_lettered(cut)) continue;
-    lw_elevation_letter(letter++, name);
-    if (cut->base_unit == base && of_kind(cut, piece)) return true;
-  }
-  return false;
-}
 
 /* The words beside a sample. gives y below both */
 static double said(lw_elevation *e, double y_mm, const char *words) {
@@ -146,7 +114,7 @@ static double cuts(lw_elevation *e, double y_mm) {
   for (int i = 0; i < e->order->cut_count; i++) {
     const lw_cut *c = &e->order->cut[i];
     char name[4], words[160];
-    if (!is_lettered(c)) continue;
+    if (!lw_elevation_is_lettered(c)) continue;
     if (letter == 0)
       y_mm = lw_sketch_wrap(e->s.paper, (lw_xy_mm){x, y_mm}, right - x, LW_SMALL_MM, false,
                             "Cut pieces, each with its length and how many:");

@@ -9,25 +9,14 @@
 
 /* One strip of the wall seen from in front. */
 
-static void corners_of(const lw_box *b, lw_xy_mm corner[4]) {
-  corner[0] = (lw_xy_mm){b->left_mm, b->bottom_mm};
-  corner[1] = (lw_xy_mm){b->right_mm, b->bottom_mm};
-  corner[2] = (lw_xy_mm){b->right_mm, b->top_mm};
-  corner[3] = (lw_xy_mm){b->left_mm, b->top_mm};
+double lw_elevation_end(const lw_elevation *e, int stretch) {
+  return e->begins_m[stretch] + e->order->stretch[stretch].length_m;
 }
 
-void lw_elevation_piece(lw_drawing *paper, lw_piece_kind kind, const lw_box *box) {
-  lw_xy_mm c[4];
-  corners_of(box, c);
-  bool cut = kind == LW_PIECE_CUT || kind == LW_PIECE_MITRED;
-  lw_drawing_area(paper, LW_PEN_NONE, kind == LW_PIECE_HALF ? LW_FILL_TINT : LW_FILL_PAPER, c, 4);
-  if (cut) lw_drawing_hatch(paper, LW_HATCH_BLOCK, c, 4);
-  if (kind == LW_PIECE_HEAD || kind == LW_PIECE_HANDED) {
-    lw_xy_mm falling[] = {c[3], c[1]}, rising[] = {c[0], c[2]};
-    lw_drawing_line(paper, LW_PEN_FINE, falling, 2);
-    if (kind == LW_PIECE_HEAD) lw_drawing_line(paper, LW_PEN_FINE, rising, 2);
-  }
-  lw_drawing_area(paper, LW_PEN_SEEN, LW_FILL_NONE, c, 4);
+double lw_elevation_along(const lw_elevation *e, int stretch, double at_m) {
+  const lw_plan *plan = &e->order->plan;
+  double at = e->order->stretch[stretch].from_m + at_m;
+  return plan->closed && at > plan->length_m ? at - plan->length_m : at;
 }
 
 /* What of a stretch of the development falls on the strip, on paper; false: nothing. */
@@ -90,12 +79,12 @@ static void pad(const lw_elevation *e, const lw_face_strip *strip, double from_m
   lw_xy_mm corner[4];
   lw_box box;
   if (e->pad_m > 0.0 && on_strip(e, strip, &box, stone)) {
-    corners_of(&box, corner);
+    lw_elevation_corners(&box, corner);
     lw_drawing_hatch(e->s.paper, LW_HATCH_PAD, corner, 4);
     lw_drawing_area(e->s.paper, LW_PEN_SEEN, LW_FILL_NONE, corner, 4);
   }
   if (e->bedding_m > 0.0 && on_strip(e, strip, &box, bed)) {
-    corners_of(&box, corner);
+    lw_elevation_corners(&box, corner);
     lw_drawing_area(e->s.paper, LW_PEN_SEEN, LW_FILL_TINT, corner, 4);
   }
 }

@@ -80,7 +80,7 @@ static void centres(lw_plan_view *v) {
   const lw_plan *plan = &v->order->plan;
   for (int i = 0; i < plan->run_count; i++) {
     lw_spot outward, centre = plan->run[i].centre;
-    if (!(fabs(plan->run[i].radius_m) > 0.0) || !in_window(&v->s, centre)) continue;
+    if (!lw_plan_is_curved(&plan->run[i]) || !in_window(&v->s, centre)) continue;
     lw_spot middle = lw_plan_on_run(v->order, i, 0.5, &outward);
     lw_xy_mm line[] = {lw_sketch_at(&v->s, centre.x_m, centre.y_m),
                        lw_sketch_at(&v->s, middle.x_m, middle.y_m)};
@@ -131,7 +131,7 @@ static void length(lw_plan_view *v, int run) {
   double half = 0.5 * lw_drawing_text_width(words, LW_SMALL_MM);
   double beyond = LINE_MM + BESIDE_MM + fabs(out.x_m) * half + fabs(out.y_m) * 0.5 * LW_SMALL_MM;
   lw_xy_mm at = moved(lw_sketch_at(&v->s, middle.x_m, middle.y_m), out, beyond);
-  if (fabs(r->radius_m) > 0.0) {
+  if (lw_plan_is_curved(r)) {
     double inward = r->radius_m > 0.0 ? -1.0 : 1.0, in_mm = 0.5 * fabs(r->radius_m) * v->s.mm_per_m;
     lw_xy_mm spoke = moved(lw_sketch_at(&v->s, middle.x_m, middle.y_m), out, inward * fmin(in_mm, 20.0));
     lw_sketch_around(&v->s, at, "%s", words);

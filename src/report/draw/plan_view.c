@@ -7,39 +7,9 @@
 #include "base/print.h"
 #include "order/plan.h"
 
-/* The page of the plan: the window, the scale, and where faces lie. */
+/* The page of the plan: the window and the scale. */
 
 static const double AROUND_MM = 22.0, HIGHEST_MM = 190.0;
-
-static bool is_curved(const lw_plan_run *run) {
-  return fabs(run->radius_m) > 0.0;
-}
-
-static lw_spot on_arc(const lw_plan_run *run, double share, double offset_m) {
-  double heading = run->heading_rad + share * run->length_m / run->radius_m, r = run->radius_m - offset_m;
-  return (lw_spot){run->centre.x_m + r * sin(heading), run->centre.y_m - r * cos(heading)};
-}
-
-int lw_plan_face(const lw_order *order, double offset_m, lw_spot *spot) {
-  const lw_plan *plan = &order->plan;
-  int count = 0;
-  for (int i = 0; i < plan->run_count; i++) {
-    spot[count++] = lw_plan_corner(plan, i, offset_m);
-    for (int k = 1; k < LW_ARC_SPOTS && is_curved(&plan->run[i]); k++)
-      spot[count++] = on_arc(&plan->run[i], (double)k / LW_ARC_SPOTS, offset_m);
-  }
-  spot[count++] = lw_plan_corner(plan, plan->run_count, offset_m);
-  return count;
-}
-
-lw_spot lw_plan_on_run(const lw_order *order, int run, double share, lw_spot *outward) {
-  const lw_plan_run *r = &order->plan.run[run];
-  double heading = r->heading_rad + (is_curved(r) ? share * r->length_m / r->radius_m : 0.0);
-  *outward = (lw_spot){sin(heading), -cos(heading)};
-  if (is_curved(r)) return on_arc(r, share, 0.0);
-  return (lw_spot){r->begin.x_m + share * (r->end.x_m - r->begin.x_m),
-                   r->begin.y_m + share * (r->end.y_m - r->begin.y_m)};
-}
 
 static void reach(lw_sketch *s, lw_spot spot) {
   s->left_m = fmin(s->left_m, spot.x_m);
@@ -62,7 +32,7 @@ static bool open_window(lw_plan_view *v) {
   double size = fmax(s->right_m - s->left_m, s->top_m - s->bottom_m);
   for (int i = 0; i < v->order->plan.run_count; i++) {
     lw_sketch with = *s;
-    if (!is_curved(&v->order->plan.run[i])) continue;
+    if (!lw_plan_is_curved(&v->order->plan.run[i])) continue;
     reach(&with, v->order->plan.run[i].centre);
     if (fmax(with.right_m - with.left_m, with.top_m - with.bottom_m) < 1.3 * size) *s = with;
   }
@@ -95,7 +65,7 @@ static void describe(lw_plan_view *v) {
     const lw_plan_run *r = &plan->run[i];
     bool turns = fabs(r->turn_rad) >= LW_NO_TURN_RAD && (plan->closed || i + 1 < plan->run_count);
     lw_text_addf(&paper->description, " Run %d: %.3f m", i + 1, r->length_m);
-    if (is_curved(r)) lw_text_addf(&paper->description, ", radius %.2f m", fabs(r->radius_m));
+    if (lw_plan_is_curved(r)) lw_text_addf(&paper->description, ", radius %.2f m", fabs(r->radius_m));
     if (turns) lw_text_addf(&paper->description, ", then a turn of %.0f deg", r->turn_rad * LW_DEG_PER_RAD);
     lw_text_add(&paper->description, ".");
   }

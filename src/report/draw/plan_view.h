@@ -2,6 +2,8 @@
 #ifndef LOWWALL_REPORT_DRAW_PLAN_VIEW_H
 #define LOWWALL_REPORT_DRAW_PLAN_VIEW_H
 
+#include <math.h>
+
 #include <lowwall/order.h>
 
 #include "sketch.h"
@@ -16,6 +18,9 @@ typedef struct lw_plan_view {
   double depth_m, top_m; /* the wall's depth at its base, and how far its top face stands back */
 } lw_plan_view;
 
+static inline bool lw_plan_is_curved(const lw_plan_run *run) {
+  return fabs(run->radius_m) > 0.0;
+}
 /* A face at an offset towards the soil, beginning to end. gives how many spots, at most LW_FACE_SPOTS */
 int lw_plan_face(const lw_order *order, double offset_m, lw_spot *spot);
 /* Where run `run` is at a share of its length, and the way out of the ground there, of length 1. */
