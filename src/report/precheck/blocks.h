@@ -22,10 +22,4 @@ void lw_block_say(const lw_blocks *blocks, lw_block_kind kind, const char *label
 #endif
     ;
 
-void lw_blocks_ground(const lw_blocks *blocks);     /* loads, soil, water, method */
-void lw_blocks_checks(const lw_blocks *blocks);     /* what is checked, and as large what is not */
-void lw_blocks_special(const lw_blocks *blocks);    /* another wall, a fence, water, a trench */
-void lw_blocks_neighbours(const lw_blocks *blocks); /* boundary, fence, digging, falls, pool */
-void lw_blocks_inputs(const lw_blocks *blocks);     /* assumed with its question, table, given */
-
 #endif

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "balance/weigh.h"
 #include "report/parts.h"
-#include "blocks.h"
+#include "parts.h"
 
 /* Every situation that decides, each check at its worst over the joints; then what is not checked, in the
  * same letters. */

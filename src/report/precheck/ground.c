@@ -4,7 +4,7 @@
 #include "base/print.h"
 #include "report/parts.h"
 #include "soil/site.h"
-#include "blocks.h"
+#include "parts.h"
 
 /* Loads, soil, water, the way it was calculated; what it does to neighbours. */
 

@@ -2,25 +2,13 @@
 #include <lowwall/report.h>
 
 #include <math.h>
-#include <stdarg.h>
 #include <string.h>
 
 #include "base/hash.h"
-#include "base/print.h"
 #include "report/parts.h"
-#include "blocks.h"
+#include "parts.h"
 
 /* What the pre-check says, in the order in which an officer asks. It claims nothing: it shows. */
-
-void lw_block_say(const lw_blocks *b, lw_block_kind kind, const char *label, const char *format, ...) {
-  char words[900];
-  va_list arguments;
-  va_start(arguments, format);
-  lw_print_list(words, sizeof words, format, arguments);
-  va_end(arguments);
-  lw_cited_note(b->cited, words, LW_CITED_UNMARKED);
-  b->taker(b->context, &(lw_block){.kind = kind, .label = label, .words = words});
-}
 
 static void heading(const lw_blocks *b, const char *words) {
   lw_block_say(b, LW_BLOCK_HEADING, "", "%s", words);

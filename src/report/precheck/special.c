@@ -2,7 +2,7 @@
 #include "load_cases/kinds.h"
 #include "report/parts.h"
 #include "studies/water_limits.h"
-#include "blocks.h"
+#include "parts.h"
 
 #include <math.h>
 

@@ -1,0 +1,14 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_REPORT_PRECHECK_PARTS_H
+#define LOWWALL_REPORT_PRECHECK_PARTS_H
+
+#include "blocks.h"
+
+/* Parts of the sheet, each a few headings. */
+void lw_blocks_ground(const lw_blocks *blocks);     /* loads, soil, water, method */
+void lw_blocks_checks(const lw_blocks *blocks);     /* what is checked, and as large what is not */
+void lw_blocks_special(const lw_blocks *blocks);    /* another wall, a fence, water, a trench */
+void lw_blocks_neighbours(const lw_blocks *blocks); /* boundary, fence, digging, falls, pool */
+void lw_blocks_inputs(const lw_blocks *blocks);     /* assumed with its question, table, given */
+
+#endif
