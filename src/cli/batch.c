@@ -10,7 +10,7 @@
 #include "sheet/items.h"
 #include "sheet/schedule.h"
 #include "sheet/settle.h"
-#include "cli.h"
+#include "say.h"
 
 /* From the least grave on. */
 static int gravity(int exit_status) {

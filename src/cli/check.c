@@ -105,7 +105,7 @@ static int read_options(int argc, char **argv, lw_check_asked *asked) {
     case 't': well = lw_cli_take_once("check", "--tables", optarg, &asked->wall.tables); break;
     case 'o': well = lw_cli_take_once("check", "--output", optarg, &asked->wall.output); break;
     case 'v': return lw_cli_version(1, argv) + 1;
-    case 'h': return lw_cli_print(help) + 1;
+    case 'h': return lw_output_print(help) + 1;
     default: return lw_cli_refuse_option("check", argv, option) + 1;
     }
     if (!well) return LW_EXIT_BAD_INPUT + 1;

@@ -2,10 +2,7 @@
 #ifndef LOWWALL_CLI_CLI_H
 #define LOWWALL_CLI_CLI_H
 
-#include <lowwall/sheet.h>
-
-/* Exit statuses that are no verdict; `check` alone gives 3, 4 and 5 as well. */
-enum { LW_EXIT_DONE = 0, LW_EXIT_OTHER = 1, LW_EXIT_BAD_INPUT = 2 };
+#include "say.h"
 
 /* A subcommand a file. argv[0] is the subcommand's name; each gives the exit status. */
 int lw_cli_check(int argc, char **argv);
@@ -28,37 +25,5 @@ typedef struct lw_cli_command {
 
 /* The subcommand of that name, or NULL after saying which is the nearest. */
 const lw_cli_command *lw_cli_command_of(const char *name);
-
-/* Print a page of help. gives the exit status */
-int lw_cli_print(const char *page);
-
-/* What is wrong with the command line, on standard error. gives the exit status for bad options */
-int lw_cli_refuse(const char *command, const char *format, ...)
-#if defined(__GNUC__)
-    __attribute__((format(printf, 2, 3)))
-#endif
-    ;
-/* The same for an option that getopt_long did not take; option is what it gave. */
-int lw_cli_refuse_option(const char *command, char **argv, int option);
-
-/* What moves a cursor becomes `?`: names come from outside. */
-void lw_cli_clean(char *text);
-
-/* Take an option that may stand once. false after saying that it is given twice */
-bool lw_cli_take_once(const char *command, const char *option, const char *value, const char **out);
-
-/* Whether a file's name has this ending, and something before it; no name has none. */
-bool lw_cli_ends_in(const char *name, const char *ending);
-
-/* The one of the names nearest to what stood there, or NULL. names ends with NULL */
-const char *lw_cli_nearest(const char *stood, const char *const *names);
-
-/* The faults, on standard error. gives the exit status for bad input */
-int lw_cli_print_faults(const lw_faults *faults);
-
-/* The tables in effect, on the heap; NULL after saying why, with the exit status to end with. */
-lw_tables *lw_cli_tables(const char *directory, int *exit_status);
-
-int lw_cli_no_memory(void);
 
 #endif

@@ -9,7 +9,7 @@
 
 #include "cli.h"
 #include "one_wall.h"
-#include "order.h"
+#include "order_wall.h"
 #include "output.h"
 
 static const char help[] =
@@ -97,7 +97,7 @@ static int read_options(int argc, char **argv, draw_asked *asked) {
     case 'w': well = lw_cli_take_once("draw", "--width", optarg, &asked->width); break;
     case 't': well = lw_cli_take_once("draw", "--tables", optarg, &asked->wall.tables); break;
     case 'o': well = lw_cli_take_once("draw", "--output", optarg, &asked->wall.output); break;
-    case 'h': return lw_cli_print(help) + 1;
+    case 'h': return lw_output_print(help) + 1;
     default: return lw_cli_refuse_option("draw", argv, option) + 1;
     }
     if (!well) return LW_EXIT_BAD_INPUT + 1;

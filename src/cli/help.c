@@ -76,8 +76,3 @@ int lw_cli_help(int argc, char **argv) {
   char *asked[] = {argv[1], option, NULL};
   return command->run(2, asked);
 }
-
-int lw_cli_version(int argc, char **argv) {
-  if (argc > 1) return lw_cli_refuse("", "bad-option: version takes nothing, not \"%.80s\"", argv[1]);
-  return lw_cli_print("lowwall " LW_VERSION "\n");
-}

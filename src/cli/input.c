@@ -5,7 +5,7 @@
 #include <string.h>
 
 #include "sheet/faults.h"
-#include "cli.h"
+#include "say.h"
 
 /* Room for every item there is, each in a cell as long as a cell may be, and for a cell that is far too long:
  * a reader that sees it whole names it. Who pipes a device into lowwall is stopped here. */

@@ -34,7 +34,7 @@ int lw_cli_new(int argc, char **argv) {
   optind = 0;   /* glibc: begin anew, whatever was read before */
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
-    if (option == 'h') return lw_cli_print(help);
+    if (option == 'h') return lw_output_print(help);
     if (option != 'o') return lw_cli_refuse_option("new", argv, option);
     if (!lw_cli_take_once("new", "--output", optarg, &output)) return LW_EXIT_BAD_INPUT;
   }

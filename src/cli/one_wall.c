@@ -7,7 +7,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-#include "cli.h"
+#include "say.h"
 #include "output.h"
 
 /* An item has a "=" and no "/" before it; a file with "=" in its name can be given as ./NAME. */

@@ -3,7 +3,7 @@
 #include <stdlib.h>
 
 #include "cli.h"
-#include "order.h"
+#include "order_schedule.h"
 #include "output.h"
 
 /* `lowwall order` and `lowwall pegs`: two pages of the same order. */
@@ -62,26 +62,6 @@ static int read_options(int argc, char **argv, lw_order_asked *a) {
   }
   if (a->csv && a->json) return lw_cli_refuse(a->wall.command, "bad-option: --csv or --json, not both") + 1;
   return lw_wall_take_arguments(argc, argv, optind, &a->wall) ? 0 : LW_EXIT_BAD_INPUT + 1;
-}
-
-lw_status lw_order_report(const lw_order_asked *asked, const lw_result *result, const lw_order *order,
-                          int indent, lw_text *text) {
-  if (asked->json) return lw_report_order_json(result, order, asked->page, indent, text);
-  if (asked->csv) return lw_report_order_csv(result, order, asked->page, text);
-  lw_text_style style = {.columns = 80};
-  return lw_report_order_text(result, order, asked->page, &style, text);
-}
-
-lw_status lw_order_settle(const lw_tables *tables, lw_case *c, lw_faults *faults) {
-  lw_status status = lw_case_settle(tables, c, faults);
-  return status == LW_OK ? lw_case_settle_order(tables, c, faults) : status;
-}
-
-lw_status lw_order_fill(const lw_result *result, lw_order *order, lw_faults *faults) {
-  lw_plan_fault fault;
-  lw_status status = lw_order_make(result, order, &fault);
-  if (status != LW_OK) lw_report_plan_fault(&result->given.order, &fault, faults);
-  return status;
 }
 
 static int make(const lw_order_asked *a, lw_one_wall *wall, lw_order *order) {

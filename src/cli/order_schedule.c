@@ -1,11 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "base/text.h"
 #include "sheet/faults.h"
-#include "order.h"
+#include "order_schedule.h"
 
 #include <string.h>
 
-#include "cli.h"
+#include "say.h"
 #include "output.h"
 
 /* A list a wall, row by row of a schedule. A faulty row is reported and stands in the output with its mark;

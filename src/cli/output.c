@@ -8,8 +8,8 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-#include "cli.h"
 #include "interrupt.h"
+#include "say.h"
 
 /* A reader that closed its end of a pipe had enough: nothing to complain about, but not all was written. */
 static bool fail(lw_output *output, const char *why) {
@@ -162,4 +162,10 @@ int lw_output_write_new(const char *name, lw_text *text, int done) {
   lw_output output;
   bool opened = lw_output_open_new(&output, name);
   return write_and_free(&output, opened, text, done);
+}
+
+int lw_output_print(const char *page) {
+  lw_text text = {0};
+  lw_text_add(&text, page);
+  return lw_output_write(NULL, &text, LW_EXIT_DONE);
 }

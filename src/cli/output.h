@@ -30,5 +30,7 @@ bool lw_output_close(lw_output *output, bool keep);
 /* The whole of it at once. gives the exit status, done if all is well; frees the text */
 int lw_output_write(const char *name, lw_text *text, int done);
 int lw_output_write_new(const char *name, lw_text *text, int done);
+/* A page of help, to standard output. gives the exit status */
+int lw_output_print(const char *page);
 
 #endif

@@ -63,7 +63,7 @@ static int read_options(int argc, char **argv, precheck_asked *asked) {
     case 'v': well = lw_cli_take_once("precheck", "--verify", optarg, &asked->verify); break;
     case 't': well = lw_cli_take_once("precheck", "--tables", optarg, &asked->wall.tables); break;
     case 'o': well = lw_cli_take_once("precheck", "--output", optarg, &asked->wall.output); break;
-    case 'h': return lw_cli_print(help) + 1;
+    case 'h': return lw_output_print(help) + 1;
     default: return lw_cli_refuse_option("precheck", argv, option) + 1;
     }
     if (!well) return LW_EXIT_BAD_INPUT + 1;

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "cli.h"
+#include "say.h"
 
 #include <getopt.h>
 #include <stdarg.h>
@@ -8,7 +8,6 @@
 #include <string.h>
 
 #include "base/utf8.h"
-#include "output.h"
 #include "tables/fold.h"
 
 /* What the command says on standard error. */
@@ -90,12 +89,6 @@ lw_tables *lw_cli_tables(const char *directory, int *exit_status) {
   fprintf(stderr, "lowwall: tables: %s: %s\n", lw_status_slug(status), error.text);
   *exit_status = status == LW_NO_MEMORY ? LW_EXIT_OTHER : LW_EXIT_BAD_INPUT;
   return NULL;
-}
-
-int lw_cli_print(const char *page) {
-  lw_text text = {0};
-  lw_text_add(&text, page);
-  return lw_output_write(NULL, &text, LW_EXIT_DONE);
 }
 
 bool lw_cli_ends_in(const char *name, const char *ending) {

@@ -3,7 +3,7 @@
 
 #include <lowwall/report.h>
 
-#include "cli.h"
+#include "say.h"
 #include "crew.h"
 #include "output.h"
 #include "progress.h"

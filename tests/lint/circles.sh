@@ -4,9 +4,6 @@
 set -u
 build=$1
 for room in $(find src -type d | sed -n 's|^src/||p' | LC_ALL=C sort); do
-    case $room in cli | report/draw | report/precheck)
-        continue ;; # not untied yet
-    esac
     find "$build/obj/src/$room" -maxdepth 1 -name '*.o' 2>/dev/null | LC_ALL=C sort | while read -r object; do
         [ -f "src/$room/$(basename "$object" .o).c" ] || continue # what is left of a file that is gone
         nm "$object" | sed "s|^|$(basename "$object" .o) |"

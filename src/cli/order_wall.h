@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#ifndef LOWWALL_CLI_ORDER_H
-#define LOWWALL_CLI_ORDER_H
+#ifndef LOWWALL_CLI_ORDER_WALL_H
+#define LOWWALL_CLI_ORDER_WALL_H
 
 #include <lowwall/report.h>
 
@@ -22,8 +22,5 @@ lw_status lw_order_fill(const lw_result *result, lw_order *order, lw_faults *fau
 /* Append one wall; indent as lw_report_json's. */
 lw_status lw_order_report(const lw_order_asked *asked, const lw_result *result, const lw_order *order,
                           int indent, lw_text *text);
-
-/* Many walls, a row each; the wall's input holds the first block. gives the exit status */
-int lw_order_schedule(const lw_order_asked *asked, lw_one_wall *wall, lw_order *order);
 
 #endif
