@@ -205,6 +205,13 @@ typedef struct lw_stage {
   lw_contact contact;
 } lw_stage;
 
+/* What the ground under a contact bears by theory, as the footing that is checked. */
+typedef struct lw_borne {
+  bool known;               /* false: presumptive values, the resultant outside, or no answer */
+  lw_strip strip;
+  lw_bearing bearing;
+} lw_borne;
+
 /* What of a joint the reports need; its forces in full only where asked for. */
 typedef struct lw_joint {
   lw_status status;
@@ -287,6 +294,7 @@ typedef struct lw_situation {
   lw_load_case load_case;   /* in which the stages stand here: of several sets of factors the one that
                                governs, all loads there */
   lw_stage base, pad;       /* pad.status is not LW_OK with reason no-pad when there is none */
+  lw_borne base_bears, pad_bears;
   int joint_count;
   lw_joint joint[LW_COURSE_MAX];
   lw_compared compared[LW_COMPARED];  /* strengths of the site, water and earthquake of the situation */
@@ -294,6 +302,12 @@ typedef struct lw_situation {
 
 typedef struct lw_situations {
   int count;
+  /* The check that governs, among those that count in the situations that decide: the least ratio of those
+   * that fall short; if none does, one that cannot be shown; else the least ratio. */
+  bool governed;            /* false: nothing counts, and the next two mean nothing */
+  int governing_situation, governing_check;
+  lw_holds stands;          /* what it says; where none governs LW_HOLDS, or LW_CANNOT_SHOW when the set asks
+                               for nothing at all */
   lw_situation situation[LW_SITUATION_COUNT];
 } lw_situations;
 
@@ -316,11 +330,6 @@ const char *lw_situation_kind_slug(lw_situation_kind kind);   /* usual · unusua
 
 /** The stage of one joint in full (for the working): as lw_situation.base is of the base. */
 void lw_situation_joint(const lw_wall *wall, const lw_situation *situation, int joint, lw_stage *stage);
-
-/** The strip footing that bearing by theory takes the base or the underside of the pad for, by the format's
- *  strengths; for the working, and for calling a bearing routine with.
- *  in    at   LW_AT_BASE, or LW_AT_PAD where there is one */
-lw_strip lw_situation_strip(const lw_wall *wall, const lw_situation *situation, lw_at at);
 
 /** The cross-section that a slip is looked for in, water as in the situation, strengths by the format's.
  *  in    situation   for its water and kind

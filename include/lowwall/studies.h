@@ -207,7 +207,7 @@ typedef struct lw_fence_wind {
   lw_number wall_moment_knm_per_m;             /* of the wall's own weight, about its toe */
   double distance_m;                           /* of a fence behind */
   double keep_off_m;                           /* common practice */
-  lw_number clear_m;      /* from here on the drained wedge does not take the push; by lw_fence_clear */
+  lw_number clear_m;      /* from here on the drained wedge does not take the push; at LW_DETAIL_EVERYTHING */
 } lw_fence_wind;
 
 typedef struct lw_fence {
@@ -262,6 +262,8 @@ typedef struct lw_influence_load {
 typedef struct lw_influence {
   double angle_rad;      /* from the horizontal */
   double reach_m;        /* so far behind the rear of the top the line comes out of the ground */
+  double wedge_m;        /* so far behind the wall the plane of failure of its weakest soil does, from the
+                            underside of the pad up, 45 degrees less half its friction from the upright */
   int count;
   lw_influence_load load[LW_LOAD_MAX];
 } lw_influence;

@@ -73,6 +73,8 @@ typedef struct lw_site {
   bool outlets_buried;               /* there are some, and they lie below the ground in front */
   bool joints_open, ground_drains;
   double stone_width_m;
+  int ways_out;                      /* outlets, + 1 open joints, + 1 draining ground; none where neither the
+                                        soil behind nor stone as wide as leads its water brings it there */
   double leading_stone_m;            /* stone as wide as this leads the water of any soil to its way out */
   double level_rad;                  /* ground no steeper than this is level */
   double lean_height_m;              /* people lean on a top that stands more than this above the soil */
@@ -286,6 +288,7 @@ typedef struct lw_wall {
   lw_back_fence back_fence;
   lw_told_plant plant;
   double bed_width_m;       /* of a bed, clear, as given; 0: not given, or no bed */
+  double weight_kn_per_m, weight_moment_knm_per_m;   /* of the section, about its toe; 0: it is not known */
 } lw_wall;
 
 LW_PUBLIC_END

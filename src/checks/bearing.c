@@ -84,9 +84,13 @@ lw_strip lw_bearing_strip(const lw_wall *wall, const lw_ground *ground, const lw
                     .inclination_factors = wall->method.inclination_factors};
 }
 
-lw_strip lw_situation_strip(const lw_wall *wall, const lw_situation *situation, lw_at at) {
-  const lw_stage *stage = at == LW_AT_PAD ? &situation->pad : &situation->base;
-  return lw_bearing_strip(wall, &situation->load_case.ground, stage, at, NULL);
+void lw_bearing_show(const lw_wall *wall, const lw_ground *ground, const lw_stage *stage, lw_at at,
+                     lw_borne *borne) {
+  const lw_bearing_routine *routine = lw_bearing_routine_of(wall->method.bearing);
+  borne->known = false;
+  if (!routine || stage->status != LW_OK || !stage->contact.inside) return;
+  borne->strip = lw_bearing_strip(wall, ground, stage, at, NULL);
+  borne->known = routine->ultimate(&borne->strip, &borne->bearing, NULL, NULL) == LW_OK;
 }
 
 /* A number that is given belongs to the friction that is given: a set that changes that leaves it unsafe. */

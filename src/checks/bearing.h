@@ -10,4 +10,8 @@ lw_check lw_check_bearing(const lw_check_context *context, const lw_stage *stage
 lw_strip lw_bearing_strip(const lw_wall *wall, const lw_ground *ground, const lw_stage *stage, lw_at at,
                           const lw_working *working);
 
+/* What the ground under a stage bears by theory, for the reports. */
+void lw_bearing_show(const lw_wall *wall, const lw_ground *ground, const lw_stage *stage, lw_at at,
+                     lw_borne *borne);
+
 #endif

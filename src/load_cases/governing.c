@@ -45,8 +45,10 @@ static bool anything_counts(const lw_situations *situations) {
   return false;
 }
 
-lw_holds lw_situations_stand(const lw_situations *situations) {
-  int s, c;
-  if (lw_situations_governing(situations, &s, &c)) return (lw_holds)situations->situation[s].kept[c].holds;
-  return anything_counts(situations) ? LW_HOLDS : LW_CANNOT_SHOW;
+void lw_situations_weigh(lw_situations *all) {
+  all->governed = lw_situations_governing(all, &all->governing_situation, &all->governing_check);
+  if (all->governed)
+    all->stands = (lw_holds)all->situation[all->governing_situation].kept[all->governing_check].holds;
+  else
+    all->stands = anything_counts(all) ? LW_HOLDS : LW_CANNOT_SHOW;
 }

@@ -19,7 +19,7 @@ static lw_situation_why why_wet(const lw_site *site) {
 /* Water up to the lower of the soil's top and the overflow, or higher where it stands there anyway. */
 bool lw_plan_blocked(const lw_wall *wall, const lw_tables *tables, lw_situation_plan *plan) {
   static const lw_situation_kind KIND[] = {LW_USUAL, LW_UNUSUAL, LW_WHAT_IF};
-  int ways = lw_site_ways_out(&wall->site);
+  int ways = wall->site.ways_out;
   int at = ways < 2 ? ways : 2;
   (void)tables;
   plan->name = LW_SITUATION_OUTLET_BLOCKED;

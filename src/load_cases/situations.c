@@ -8,6 +8,7 @@
 #include "situation_usual.h"
 #include "situation_water.h"
 #include "situations_run.h"
+#include "governing.h"
 #include "ground_run.h"
 #include "trench.h"
 #include "wind.h"
@@ -36,4 +37,5 @@ void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_detail d
   plan_all(wall, tables, situations);
   lw_situations_follow(wall, &family, detail, situations);
   lw_ground_run(wall, &family, detail, situations);
+  lw_situations_weigh(situations);
 }

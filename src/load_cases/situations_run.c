@@ -2,6 +2,7 @@
 #include "situations_run.h"
 
 #include "balance/weigh.h"
+#include "checks/bearing.h"
 #include "compare.h"
 #include "kept.h"
 #include "place_run.h"
@@ -125,6 +126,8 @@ static void show(const lw_wall *wall, lw_situations *situations) {
       lw_place_find(wall, i, &above, &place);
       show_place(wall, &place, &searched, situation);
     }
+    lw_bearing_show(wall, &situation->load_case.ground, &situation->base, LW_AT_BASE, &situation->base_bears);
+    lw_bearing_show(wall, &situation->load_case.ground, &situation->pad, LW_AT_PAD, &situation->pad_bears);
     lw_compare_methods(wall, situation);
   }
 }
@@ -135,6 +138,7 @@ static void show_nothing(lw_situations *situations) {
     situation->load_case = (lw_load_case){.situation = situation->name, .kind = situation->kind};
     situation->base = (lw_stage){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_DEPTH};
     situation->pad = (lw_stage){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_PAD};
+    situation->base_bears.known = situation->pad_bears.known = false;
     situation->joint_count = 0;
   }
 }

@@ -4,9 +4,9 @@
 
 #include <math.h>
 
+#include "base/lines.h"
 #include "pressure/methods.h"
 #include "sheet/settle_note.h"
-#include "soil/site.h"
 
 /* Changes of what lies behind the wall and under it. */
 
@@ -24,7 +24,7 @@ static lw_range once(double value) {
 /* Width of the stone that leads water to an outlet; 0 when the ways out are enough. */
 static double leading_stone(const lw_result *now) {
   const lw_site *site = &now->wall.site;
-  return lw_site_ways_out(site) < 2 ? site->leading_stone_m : 0.0;
+  return site->ways_out < 2 ? site->leading_stone_m : 0.0;
 }
 
 static lw_range outlets_range(const lw_result *now) {

@@ -3,7 +3,6 @@
 
 #include <string.h>
 
-#include "studies/fence_wind.h"
 #include "asking.h"
 #include "trial.h"
 
@@ -95,7 +94,6 @@ static bool is_refused(const lw_result *result) {
 void lw_remedies_find(lw_result *result, lw_result *scratch) {
   lw_alone alone;
   result->remedy_count = 0;
-  lw_fence_clear(&result->situations, &result->fence.on);
   lw_asking_find(result, scratch);
   result->remedies_sought = result->verdict.stands != LW_HOLDS && !is_refused(result);
   if (!result->remedies_sought) return;

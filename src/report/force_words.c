@@ -1,5 +1,4 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "soil/site.h"
 #include "parts.h"
 
 /* Names of forces: a part of the wall by its kind and number, anything else by what it is. */
@@ -105,10 +104,12 @@ void lw_force_slug(const lw_result *result, const lw_force *force, char *out, si
     lw_print(out, size, "%s", slug_by_index(force));
 }
 
+/* Where a pad is given no bed is taken. */
 double lw_stage_foot(const lw_result *result, const lw_stage *stage) {
+  const lw_site *site = &result->wall.site;
   for (int i = 0; i < stage->forces.count; i++) {
     const lw_force *f = &stage->forces.force[i];
-    if (f->kind == LW_FORCE_PART && f->index < 0) return -lw_site_under(&result->wall.site);
+    if (f->kind == LW_FORCE_PART && f->index < 0) return -(site->pad.thickness_m + site->bed_m);
   }
   return 0.0;
 }

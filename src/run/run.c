@@ -7,6 +7,7 @@
 #include "load_cases/trench.h"
 #include "studies/building.h"
 #include "studies/fence_find.h"
+#include "studies/fence_wind.h"
 #include "studies/influence.h"
 #include "studies/narrow.h"
 #include "studies/rain_seepage.h"
@@ -56,6 +57,7 @@ static void weigh(lw_result *result) {
 /* What reports say besides; none of it changes an answer. */
 static void study(lw_result *result) {
   lw_fence_study(&result->wall, result->tables, &result->fence);
+  lw_fence_clear(&result->situations, &result->fence.on);
   lw_building_run(&result->wall, result->tables, &result->building);
   lw_narrow_run(&result->wall, &result->situations, &result->narrow);
   lw_storm_find(&result->wall, &result->storm);

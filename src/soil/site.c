@@ -141,12 +141,22 @@ static void footing_build(const lw_case *c, const lw_tables *tables, lw_site *si
   };
 }
 
+/* Outlets, open joints and draining ground, one each: where the soil behind, or stone that is wide enough,
+ * leads water to them. */
+static int ways_out(const lw_site *site) {
+  bool stone_leads = site->stone_width_m > 0.0 && site->stone_width_m >= site->leading_stone_m;
+  bool reaches_outlet = site->free_draining || stone_leads;
+  if (!reaches_outlet) return 0;
+  return site->drain_outlets + (site->joints_open ? 1 : 0) + (site->ground_drains ? 1 : 0);
+}
+
 void lw_site_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
   *site = (lw_site){0};
   soils_build(c, tables, site);
   thresholds_build(tables, site);
   ground_build(c, site);
   water_build(c, site);
+  site->ways_out = ways_out(site);
   storm_and_trench_build(c, site);
   loads_build(c, site);
   footing_build(c, tables, site);
@@ -154,13 +164,6 @@ void lw_site_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
 
 double lw_site_under(const lw_site *site) {
   return site->pad.thickness_m > 0.0 ? site->pad.thickness_m : site->bed_m;
-}
-
-int lw_site_ways_out(const lw_site *site) {
-  bool stone_leads = site->stone_width_m > 0.0 && site->stone_width_m >= site->leading_stone_m;
-  bool reaches_outlet = site->free_draining || stone_leads;
-  if (!reaches_outlet) return 0;
-  return site->drain_outlets + (site->joints_open ? 1 : 0) + (site->ground_drains ? 1 : 0);
 }
 
 double lw_site_blocked_depth(const lw_site *site) {
@@ -171,15 +174,6 @@ double lw_site_least_friction(const lw_site *site) {
   double least = site->soil_count > 0 ? site->soil[0].friction_rad : 0.0;
   for (int i = 1; i < site->soil_count; i++) least = fmin(least, site->soil[i].friction_rad);
   return least;
-}
-
-double lw_line_out(double depth_m, double run, double rise) {
-  return run * rise < 1.0 ? run * depth_m / (1.0 - run * rise) : INFINITY;
-}
-
-double lw_site_line_out(const lw_site *site, double depth_m, double run, double rise) {
-  double back = lw_line_out(depth_m, run, rise);
-  return back <= site->slope_run_m ? back : run * (depth_m + site->slope_run_m * rise);
 }
 
 int lw_site_soil_at(const lw_site *site, double depth_m) {

@@ -2,7 +2,6 @@
 #include "fence_wind.h"
 
 #include "tables/known.h"
-#include "wall/section.h"
 #include "fence_parts.h"
 
 #include <math.h>
@@ -17,12 +16,12 @@ static const double FARTHEST = 40.0, CLEAR_STEP_M = 0.005, NOTHING_KN_PER_M = 1e
 void lw_fence_built_for(const lw_tables *tables, const lw_back_fence *back, lw_fence *fence) {
   fence->height_known = back->height_m.known;
   fence->exposure_known = back->wind_kpa.known;
-  fence->built_for = (lw_fence_gust){
-      .pressure_kpa =
-          back->wind_kpa.known ? back->wind_kpa.value : lw_wind_pressure(tables, LW_EXPOSURE_SHELTERED),
-      .height_m =
-          back->height_m.known ? back->height_m.value : lw_known_value(tables, LW_FENCE_OF_LEAST_HEIGHT),
-      .hole_m = fence->bed.hole_m};
+  fence->built_for =
+      (lw_fence_gust){.pressure_kpa = back->wind_kpa.known ? back->wind_kpa.value
+                                                           : lw_wind_pressure(tables, LW_EXPOSURE_SHELTERED),
+                      .height_m = back->height_m.known ? back->height_m.value
+                                                       : lw_known_value(tables, LW_FENCE_OF_LEAST_HEIGHT),
+                      .hole_m = fence->bed.hole_m};
 }
 
 void lw_fence_find_wind(const lw_tables *tables, const lw_wall *wall, lw_fence_wind *wind) {
@@ -37,7 +36,7 @@ void lw_fence_find_wind(const lw_tables *tables, const lw_wall *wall, lw_fence_w
   wind->force_kn_per_m = wind->pressure_kpa * height;
   wind->foot_moment_knm_per_m = wind->force_kn_per_m * height / 2.0;
   wind->toe_moment_knm_per_m = wind->force_kn_per_m * (section->height_m + height / 2.0);
-  if (section->known) wind->wall_moment_knm_per_m = (lw_number){lw_section_moment(section), true};
+  if (section->known) wind->wall_moment_knm_per_m = (lw_number){wall->weight_moment_knm_per_m, true};
   wind->distance_m = blows->distance_m;
   wind->keep_off_m = lw_known_value(tables, LW_FENCE_OF_KEEP_OFF) * section->height_m;
 }

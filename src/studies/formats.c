@@ -4,7 +4,6 @@
 #include <math.h>
 #include <string.h>
 
-#include "load_cases/governing.h"
 #include "load_cases/situations.h"
 #include "standards/format.h"
 #include "tables/find.h"
@@ -39,14 +38,13 @@ static void mark_all(const lw_tables *tables, lw_format_answer *answer) {
 }
 
 static void answer_of(const lw_situations *situations, lw_format_answer *answer) {
-  int s = 0, c = 0;
-  answer->stands = lw_situations_stand(situations);
-  answer->governed = lw_situations_governing(situations, &s, &c);
+  answer->stands = situations->stands;
+  answer->governed = situations->governed;
   if (!answer->governed) return;
-  const lw_situation *at = &situations->situation[s];
+  const lw_situation *at = &situations->situation[situations->governing_situation];
   answer->situation = at->name;
   answer->kind = at->kind;
-  answer->check = lw_situation_check(at, c);
+  answer->check = lw_situation_check(at, situations->governing_check);
 }
 
 void lw_formats_compare(const lw_wall *wall, const lw_tables *tables, lw_formats *formats,

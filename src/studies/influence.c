@@ -5,6 +5,9 @@
 
 #include <math.h>
 
+#include "base/lines.h"
+#include "pressure/methods.h"
+#include "soil/site.h"
 #include "tables/known.h"
 
 /* Loads against the line of influence. Distances are from the rear of the top, as on the sheet. */
@@ -77,8 +80,17 @@ static bool is_heavy(const lw_tables *tables, const lw_influence_load *load) {
   return load->force > 0.0 || load->pressure_kpa > pressure_of(tables, LW_LOAD_OF_GARDEN) + ROUNDING;
 }
 
+static double wedge_of(const lw_wall *wall) {
+  const lw_site *site = &wall->site;
+  double depth = fmax(wall->section.height_m + site->pad.thickness_m - site->soil_below_top_m, 0.0);
+  double run = lw_failure_run(lw_site_least_friction(site));
+  return lw_line_out_bent(depth, run, tan(site->slope_rad), site->slope_run_m);
+}
+
 void lw_influence_find(const lw_wall *wall, const lw_tables *tables, lw_influence *influence) {
-  *influence = (lw_influence){.angle_rad = wall->method.influence_rad, .reach_m = reach_m(wall)};
+  *influence = (lw_influence){.angle_rad = wall->method.influence_rad,
+                              .reach_m = reach_m(wall),
+                              .wedge_m = wedge_of(wall)};
   for (int number = 1; number <= LW_LOAD_MAX; number++) {
     add_uniform(&wall->site, number, influence);
     add_limited(&wall->site, number, influence);

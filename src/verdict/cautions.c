@@ -1,6 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "sheet/taper.h"
-#include "soil/site.h"
 #include "parts.h"
 
 #include <lowwall/sheet.h>
@@ -70,7 +69,7 @@ static void cues_of_site(const lw_facts *f, lw_cues *cues) {
   const lw_case *c = f->c;
   bool fence = lw_facts_back_is(f, LW_BACK_FENCE) || is_so(f, LW_CONDITION_FENCE_LOAD);
   own(cues, LW_CUE_TALL, f->height_m[LW_HEIGHT_EXPOSED] > lw_facts_clearance(f, LW_CLEARANCE_FALL_FLAG));
-  own(cues, LW_CUE_OUTLET_BLOCKED, lw_site_ways_out(&f->wall->site) < 2);
+  own(cues, LW_CUE_OUTLET_BLOCKED, f->wall->site.ways_out < 2);
   own(cues, LW_CUE_FENCE_BEHIND, fence);
   own(cues, LW_CUE_BUILDING_BEHIND, is_so(f, LW_CONDITION_SUPPORTS_BUILDING));
   own(cues, LW_CUE_POOL, nearer(f, &c->site.pool_barrier_distance, LW_CLEARANCE_POOL_FLAG));

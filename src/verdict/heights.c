@@ -1,11 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "pressure/methods.h"
-#include "soil/site.h"
 #include "facts.h"
 
 #include <math.h>
 
 #include "base/extremes.h"
+#include "base/lines.h"
 
 /* The wall's heights by every definition that laws use: as taken, and what of each is certain. A row that
  * only the taken height is past is a question, not an answer. */
@@ -131,12 +130,11 @@ static void reaches(lw_facts *f) {
   double depth = lw_larger(0.0, f->to_pad_m - below);
   bool slope = assumed(&c->ground.slope), level = assumed(&c->ground.soil_below_top);
   double certain = level ? 0.0 : lw_larger(0.0, total->certain_m - below);
-  f->reach = (lw_span){.taken_m = lw_site_line_out(site, depth, 1.0, rise),
-                       .certain_m = lw_site_line_out(site, certain, 1.0, slope ? 0.0 : rise),
+  f->reach = (lw_span){.taken_m = lw_line_out_bent(depth, 1.0, rise, site->slope_run_m),
+                       .certain_m = lw_line_out_bent(certain, 1.0, slope ? 0.0 : rise, site->slope_run_m),
                        .left_out = slope   ? "ground slope"
                                    : level ? "soil below top"
                                            : total->left_out};
-  f->wedge_m = lw_site_line_out(site, depth, lw_failure_run(lw_site_least_friction(site)), rise);
 }
 
 static void dig(lw_facts *f) {

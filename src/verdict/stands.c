@@ -1,5 +1,4 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "load_cases/governing.h"
 #include "load_cases/kinds.h"
 #include "moves.h"
 #include "parts.h"
@@ -139,10 +138,6 @@ void lw_verdict_tell_stands(const lw_situations *situations, const lw_verdict *v
     tell_unknown(&check, s, reason->text, sizeof reason->text);
 }
 
-static lw_holds governing_holds(const lw_situations *situations, const lw_verdict *v) {
-  return (lw_holds)situations->situation[v->governing_situation].kept[v->governing_check].holds;
-}
-
 /* A trench that goes deeper than the base: the heights that laws speak of stay those of the finished wall. */
 static void tell_trench(const lw_facts *facts, lw_reaching *to) {
   const lw_trench *t = facts->trench;
@@ -167,10 +162,10 @@ lw_verdict_reason *lw_verdict_stands(const lw_facts *facts, const lw_situations 
                                      lw_reaching *to) {
   lw_verdict_reason *reason = NULL;
   lw_verdict *verdict = to->verdict;
-  verdict->governed =
-      lw_situations_governing(situations, &verdict->governing_situation, &verdict->governing_check);
-  verdict->stands =
-      verdict->governed ? governing_holds(situations, verdict) : lw_situations_stand(situations);
+  verdict->governed = situations->governed;
+  verdict->governing_situation = situations->governing_situation;
+  verdict->governing_check = situations->governing_check;
+  verdict->stands = situations->stands;
   lw_verdict_choose_told(situations, verdict);
   int before = to->reasons->count;
   refusals(facts, to);

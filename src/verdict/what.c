@@ -102,7 +102,7 @@ static void in_wedge(const lw_facts *f, lw_reaching *to, const lw_quantity *dist
            "If the wall vanished, %s could move: %s, within the %.2f m of a line drawn up and back at 45 "
            "degrees from "
            "the bottom rear (the wedge itself reaches %.2f m).",
-           name, lw_reasons_distance(distance, away, sizeof away), f->reach.taken_m, f->wedge_m);
+           name, lw_reasons_distance(distance, away, sizeof away), f->reach.taken_m, f->influence->wedge_m);
 }
 
 /* A building or fence that carries the far side is named for what it is, not by its distance. */

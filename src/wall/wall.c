@@ -36,4 +36,7 @@ void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
   lw_tier_build(c, tables, wall);
   lw_slip_cause_build(c, tables, wall);
   lw_beside_build(c, tables, wall);
+  if (!wall->section.known) return;
+  wall->weight_kn_per_m = lw_section_weight(&wall->section);
+  wall->weight_moment_knm_per_m = lw_section_moment(&wall->section);
 }

@@ -305,7 +305,8 @@ static bool prepare(bench *b) {
   b->plane.along_ground = false;
   b->plane.wall_friction_rad = 0.2;
   lw_situation_slip_ground(&b->result->wall, b->tables, drained(b), &b->ground);
-  b->strip = lw_situation_strip(&b->result->wall, drained(b), LW_AT_BASE);
+  b->strip =
+      lw_bearing_strip(&b->result->wall, &drained(b)->load_case.ground, &drained(b)->base, LW_AT_BASE, NULL);
   vary(b, 1);
   return lw_wedge_thrust(LW_ACTIVE, &b->plane, &b->wedge, NULL, NULL) == LW_OK && drained(b)->joint_count > 0;
 }

@@ -41,10 +41,10 @@ static lw_result *run(const random_wall *items) {
 static bool expect_one_footing(const lw_result *r, const char *name) {
   const lw_situation *drained = checks_test_situation(r, LW_SITUATION_DRAINED);
   const lw_check *check = checks_test_at_base(drained, LW_CHECK_BEARING);
-  lw_strip strip = lw_situation_strip(&r->wall, drained, LW_AT_BASE);
+  const lw_strip strip = drained->base_bears.strip;
   const lw_bearing_routine *by = lw_bearing_routine_of(r->wall.method.bearing);
   lw_bearing bearing;
-  if (!drained->base.contact.inside || by->ultimate(&strip, &bearing, NULL, NULL) != LW_OK) return false;
+  if (!drained->base_bears.known || by->ultimate(&strip, &bearing, NULL, NULL) != LW_OK) return false;
   double applied = strip.vertical_kn_per_m / bearing.effective_width_m;
   cr_expect(checks_test_near(check->demand.value, applied, 1e-9), "pressed %g, V/B' %g: %s",
             check->demand.value, applied, name);

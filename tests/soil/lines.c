@@ -5,6 +5,7 @@
 #include <lowwall/wall.h>
 #include <math.h>
 
+#include "base/lines.h"
 #include "pressure/methods.h"
 #include "soil/site.h"
 
@@ -36,11 +37,9 @@ Test(lines, on_rising_ground_the_line_meets_the_ground) {
 
 /* Beyond the slope's run the ground is level: the line meets that level, however steep the ground was. */
 Test(lines, a_slope_that_ends_is_followed_to_its_end) {
-  static lw_site site;
-  site.slope_run_m = 0.4;
   for (int i = 0; i < 20; i++) {
     double run = 0.5 + 0.1 * i, rise = 0.06 * i, depth = 0.7;
-    double out = lw_site_line_out(&site, depth, run, rise), ground = depth + fmin(out, 0.4) * rise;
+    double out = lw_line_out_bent(depth, run, rise, 0.4), ground = depth + fmin(out, 0.4) * rise;
     cr_expect(near(out / run, ground), "run %g, rise %g: %g", run, rise, out);
   }
 }

@@ -7,6 +7,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "load_cases/governing.h"
 #include "load_cases/kept.h"
 #include "load_cases/trench.h"
 #include "studies/fence_find.h"
@@ -91,6 +92,7 @@ void verdict_situations(lw_holds holds, lw_situations *situations) {
     check.reason = LW_REASON_NO_WEDGE;
   }
   lw_situation_keep(&situations->situation[0], &check);
+  lw_situations_weigh(situations);
 }
 
 void verdict_wall_build(const lw_tables *tables, lw_holds holds, lw_result *made) {

@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
-#include "wall/section.h"
 #include "hatch.h"
 #include "sketch.h"
 
@@ -45,7 +44,7 @@ static void pad(lw_sketch *s) {
 static void name_parts(lw_sketch *s, const lw_section *section) {
   const lw_part *first = &section->part[0];
   if (section->course_count == 0) {
-    lw_sketch_note(s, first->x_m, first->y_m, "the wall, %.1f kN/m in all", lw_section_weight(section));
+    lw_sketch_note(s, first->x_m, first->y_m, "the wall, %.1f kN/m in all", s->result->wall.weight_kn_per_m);
     return;
   }
   const lw_part *middle = &section->part[section->course_count / 2];

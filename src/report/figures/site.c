@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
-#include "soil/site.h"
 #include "parts.h"
 
 /* The site as it was computed with, in the units of people. */
@@ -43,7 +42,7 @@ static void ground(const lw_figures *b, const lw_site *s) {
       {{"surcharge_kpa", "uniform load behind", "kPa", ""}, s->surcharge_kpa},
       {{"water_unit_weight_kn_per_m3", "unit weight of water", "kN/m3", ""}, s->water_unit_weight_kn_per_m3},
       {{"front_water_depth_m", "water in front below the top of the wall", "m", ""}, s->front_water_depth_m},
-      {{"ways_out", "ways out for water", "", ""}, (double)lw_site_ways_out(s)}};
+      {{"ways_out", "ways out for water", "", ""}, (double)s->ways_out}};
   PUT(b, list);
 }
 

@@ -97,11 +97,11 @@ static void of_situation(const lw_figures *figures, const lw_situation *s) {
   lw_figures_of_stage(&base, &s->base);
   lw_figures_of_profile(&base, &s->base);
   lw_figures_of_forces(&base, &s->base);
-  lw_figures_of_bearing(&base, s, &s->base, LW_AT_BASE);
+  lw_figures_of_bearing(&base, &s->base_bears);
   lw_figures_of_stage(&pad, &s->pad);
   lw_figures_of_profile(&pad, &s->pad);
   lw_figures_of_forces(&pad, &s->pad);
-  lw_figures_of_bearing(&pad, s, &s->pad, LW_AT_PAD);
+  lw_figures_of_bearing(&pad, &s->pad_bears);
   of_joints(figures, s);
   lw_figures slip = lw_figures_below(figures, "slip");
   lw_figures_of_slip(&slip, s);

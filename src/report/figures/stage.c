@@ -223,15 +223,9 @@ static void put_factors(const lw_figures *figures, const lw_bearing *b, const ch
                    rows[i].value);
 }
 
-void lw_figures_of_bearing(const lw_figures *figures, const lw_situation *s, const lw_stage *stage,
-                           lw_at at) {
-  const lw_wall *wall = &figures->result->wall;
-  const lw_bearing_routine *routine = lw_bearing_routine_of(wall->method.bearing);
-  if (!routine || stage->status != LW_OK || !stage->contact.inside) return;
-  lw_strip strip = lw_situation_strip(wall, s, at);
-  lw_bearing bearing;
-  lw_error error = {0};
-  if (routine->ultimate(&strip, &bearing, &error, NULL) != LW_OK) return;
+void lw_figures_of_bearing(const lw_figures *figures, const lw_borne *borne) {
+  const lw_bearing_routine *routine = lw_bearing_routine_of(figures->result->wall.method.bearing);
+  if (!borne->known) return;
   lw_figures below = lw_figures_below(figures, "strip");
-  put_factors(&below, &bearing, routine->source);
+  put_factors(&below, &borne->bearing, routine->source);
 }

@@ -9,6 +9,6 @@ void lw_figures_of_stage(const lw_figures *figures, const lw_stage *stage);
 void lw_figures_of_push(const lw_figures *figures, const lw_stage *stage);
 void lw_figures_of_profile(const lw_figures *figures, const lw_stage *stage);
 void lw_figures_of_joint(const lw_figures *figures, const lw_joint *joint);
-void lw_figures_of_bearing(const lw_figures *figures, const lw_situation *s, const lw_stage *stage, lw_at at);
+void lw_figures_of_bearing(const lw_figures *figures, const lw_borne *borne);
 
 #endif

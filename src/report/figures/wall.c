@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
 
-#include "wall/section.h"
 #include "parts.h"
 
 /* Heights and the section: what is the same in every situation. */
@@ -48,10 +47,10 @@ static void section(const lw_figures *figures) {
   if (!s->known) return;
   area(&b, s);
   lw_figures_put(&b, &(lw_figure_word){"weight_kn_per_m", "weight of the wall", "kN/m", ""},
-                 lw_section_weight(s));
+                 figures->result->wall.weight_kn_per_m);
   lw_figures_put(
       &b, &(lw_figure_word){"weight_moment_knm_per_m", "moment of the weight about the toe", "kN m/m", ""},
-      lw_section_moment(s));
+      figures->result->wall.weight_moment_knm_per_m);
   lw_figures_put(&b, &(lw_figure_word){"back_angle_deg", "angle of the back from the vertical", "deg", ""},
                  s->back_rad * LW_DEG_PER_RAD);
   lw_figures_put(&b, &(lw_figure_word){"joint_friction", "friction between courses", "", ""},

@@ -3,7 +3,6 @@
 
 #include "base/print.h"
 #include "report/parts.h"
-#include "soil/site.h"
 #include "parts.h"
 
 /* Loads, soil, water, the way it was calculated; what it does to neighbours. */
@@ -77,7 +76,7 @@ static void water(const lw_blocks *b) {
   const lw_site *site = &b->result->wall.site;
   lw_block_say(b, LW_BLOCK_HEADING, "", "Water");
   lw_block_say(b, LW_BLOCK_FACT, "ways out",
-               "%d that count: %d outlet%s of the drain, joints %s, ground that %s", lw_site_ways_out(site),
+               "%d that count: %d outlet%s of the drain, joints %s, ground that %s", site->ways_out,
                site->drain_outlets, site->drain_outlets == 1 ? "" : "s",
                site->joints_open ? "open" : "sealed or not known",
                site->ground_drains ? "drains" : "does not drain, or is not known to");

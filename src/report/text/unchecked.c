@@ -1,6 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "report/parts.h"
-#include "soil/site.h"
 
 #include <string.h>
 
@@ -53,7 +52,7 @@ void lw_unchecked_each(const lw_result *result, lw_unchecked_taker taker, void *
                        "Sliding, tipping, joints and ground: NOT CHECKED, because the depth of the blocks "
                        "or the width of the base is not known."},
        taker, context);
-  when(lw_site_under(site) <= 0.0 && section->known,
+  when(site->pad.thickness_m <= 0.0 && site->bed_m <= 0.0 && section->known,
        &(lw_unchecked){"no-pad", "A pad of stone under the wall: none is given, so none is checked."}, taker,
        context);
   when(result->wall.method.passive_share > 0.0,
