@@ -161,7 +161,9 @@ int lw_print(char *out, size_t size, const char *format, ...)
  *  gives true when all bytes form one finite number */
 bool lw_number_read(const char *bytes, size_t length, double *value);
 
-/** Print value with the given decimals (0 to 9) into out, `-0.00` as `0.00`, always with `.`.
+/** Print a number into out, `-0.00` as `0.00`, always with `.`.
+ *  in    value      any; what is no number, or no finite one, is n/a
+ *        decimals   0 to 9; others count as the nearer of these
  *  gives the length written, without the NUL */
 size_t lw_number_print(char *out, size_t size, double value, int decimals);
 

@@ -328,7 +328,8 @@ const char *lw_situation_slug(lw_situation_name name);
 const char *lw_situation_sentence(lw_situation_name name);
 const char *lw_situation_kind_slug(lw_situation_kind kind);   /* usual · unusual · extreme · what-if */
 
-/** The stage of one joint in full (for the working): as lw_situation.base is of the base. */
+/** The stage of one joint in full (for the working): as lw_situation.base is of the base.
+ *  in    joint   of a wall of courses: 1 to its course_count - 1, from the lowest up */
 void lw_situation_joint(const lw_wall *wall, const lw_situation *situation, int joint, lw_stage *stage);
 
 /** The cross-section that a slip is looked for in, water as in the situation, strengths by the format's.

@@ -202,7 +202,7 @@ lw_status lw_slip_of_circle(const lw_slip_ground *ground, const lw_slip_circle *
 /** The same from slices that are there already, a book's or one's own.
  *  in    list     weight, sine, cosine, width, length, pore pressure and strength of each
  *        circle   centre and radius for an earthquake's arm; NULL where there is none
- *        seismic  kh   1   0: none
+ *        seismic  kh   1   0 ≤ kh < 1; 0: none
  *        method   LW_SLIP_ORDINARY: an answer need not be one by Bishop, which is then 0
  *  out   slip     unchanged on failure
  *  gives LW_OK · LW_NO_SOLUTION, as above
@@ -221,8 +221,8 @@ typedef struct lw_slip_forces {
 /** The forces of one slice.
  *  in    slice    of a list that has a factor
  *        circle   for an earthquake's arm; NULL where there is none
- *        seismic  kh   1   0: none
- *        factor   Bishop's   1   0: it has none
+ *        seismic  kh   1   0 or more; 0: none
+ *        factor   Bishop's   1   0 or more; 0: it has none
  *  from  [FELLENIUS1936 circle]; [BISHOP1955 simplified]; tested by tests/report/slip_shown.c */
 lw_slip_forces lw_slip_forces_of(const lw_slip_slice *slice, const lw_slip_circle *circle, double seismic,
                                  double factor);
@@ -245,7 +245,8 @@ void lw_slip_search(const lw_slip_ground *ground, lw_slip_method method, lw_slip
  *  in    soil        friction, cohesion, unit weight (of the whole slipping layer)
  *        slope_rad   β   rad   0 < β < π/2
  *        depth_m     vertical depth of the plane, z > 0
- *        water_kpa   uplift on it per horizontal area, γw m z; flow along the slope: γw m z cos²β is u
+ *        water_kpa   uplift on it per horizontal area, γw m z, 0 or more; flow along the slope: γw m z cos²β
+ *                    is u
  *  gives [c + (γ z - water) cos²β tan φ]/(γ z sin β cos β)
  *  from  [TAYLOR1948 infinite slope]; tested by tests/handbook/slip.csv */
 double lw_slip_infinite(const lw_slip_soil *soil, double slope_rad, double depth_m, double water_kpa,
@@ -256,7 +257,8 @@ double lw_slip_infinite(const lw_slip_soil *soil, double slope_rad, double depth
  *        face_rad   slope of the face from the horizontal   rad   φ < face ≤ π/2
  *        factor     on cohesion and tan φ alike   1   > 0
  *  out   height_m   unchanged on failure
- *  gives LW_OK · LW_NO_SOLUTION with the reason angle-out-of-range where the face is no steeper than φ
+ *  gives LW_OK · LW_NO_SOLUTION with the reason angle-out-of-range where the face is no steeper than φ, or
+ *        out-of-range for soil without weight
  *  note  1 4 c sin(face) cos φ/{γ [1 - cos(face - φ)]}. No crack, no water, level ground above: a real cut
  *          stands less high, and for a shorter time. Steep faces only; a circle is worse below about 60°.
  *  from  [CULMANN1866 free face]; tested by tests/handbook/slip.csv */

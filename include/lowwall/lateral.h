@@ -24,9 +24,9 @@ typedef struct lw_elastic_strip { double pressure_kpa, near_m, far_m; } lw_elast
 typedef struct lw_elastic_place { double distance_m, along_m; } lw_elastic_place;
 
 /** Pressure of a line load along the wall: 2Q/π x²z/(x² + z²)², doubled where the face cannot yield.
- *  in    force_kn_per_m   Q
- *        distance_m       x, behind the plane; 0: straight above, where nothing is level   m
- *        depth_m          z, below the load's level; above it the pressure is 0           m
+ *  in    force_kn_per_m   Q   any
+ *        distance_m       x, behind the plane   m   any; 0: straight above, where nothing is level
+ *        depth_m          z, below the load's level   m   any; above it the pressure is 0
  *        face             half-space or doubled
  *  gives the pressure in kPa
  *  note  1 In plane strain the value does not depend on the soil's stiffness or its Poisson's ratio.
@@ -35,7 +35,7 @@ double lw_elastic_line_kpa(double force_kn_per_m, double distance_m, double dept
 
 /** Pressure of a strip load: q/π (B - sin B cos 2A), B the angle it is seen under, A that of its middle.
  *  in    strip     q, and its two edges, near < far
- *        depth_m   z, below the load's level   m
+ *        depth_m   z, below the load's level   m   any; above it the pressure is 0
  *        face      half-space or doubled
  *  gives the pressure in kPa
  *  note  1 From the plane to the end of the world it is q/2, doubled q: elastic soil that cannot change its
@@ -44,9 +44,9 @@ double lw_elastic_line_kpa(double force_kn_per_m, double distance_m, double dept
 double lw_elastic_strip_kpa(const lw_elastic_strip *strip, double depth_m, lw_elastic_face face);
 
 /** Pressure of a point load: 3Q/2π x²z/R⁵, R its distance, for soil that does not change its volume.
- *  in    force_kn   Q
+ *  in    force_kn   Q   any
  *        place      x behind the plane, y along it
- *        depth_m    z, below the load's level   m
+ *        depth_m    z, below the load's level   m   any; above it the pressure is 0
  *        face       half-space or doubled
  *  gives the pressure in kPa
  *  note  1 With a lesser Poisson's ratio it is less. Summed along the wall it is the line load.
@@ -62,8 +62,9 @@ double lw_elastic_point_mean_kpa(double force_kn, double distance_m, double dept
 
 /** The curves for a line load on a stiff wall of a height: with m = x/H, n = z/H
  *  1.28 Q/H m²n/(m² + n²)² beyond m = 0.4, and 0.203 Q/H n/(0.16 + n²)² up to there.
- *  in    force_kn_per_m, distance_m, depth_m   as above
- *        height_m                              H, of the wall below the load's level   m   > 0
+ *  in    force_kn_per_m, depth_m   as above
+ *        distance_m   x, behind the plane   m   0 or more
+ *        height_m     H, of the wall below the load's level   m   > 0
  *  gives the pressure in kPa
  *  note  1 Beyond m = 0.4 it is the doubled elastic value. Below, measurements are higher near the top.
  *  from  [TERZAGHI1954 line load]; tested by tests/handbook/loads.csv */
@@ -71,7 +72,8 @@ double lw_elastic_curve_line_kpa(double force_kn_per_m, double distance_m, doubl
 
 /** The curves for a point load: 1.77 Q/H² m²n²/(m² + n²)³ beyond m = 0.4, 0.28 Q/H² n²/(0.16 + n²)³ up to
  *  there, and beside the load times cos²(1.1 α), α the angle along the wall.
- *  in    force_kn, place, depth_m, height_m   as above; height > 0
+ *  in    force_kn, place, depth_m   as above; the load 0 or more behind the plane
+ *        height_m   H   m   > 0
  *  gives the pressure in kPa, 0 where 1.1 α reaches a right angle
  *  from  [TERZAGHI1954 point load]; [CALTRANS-TS 5-1.04]; tested by tests/handbook/loads.csv */
 double lw_elastic_curve_point_kpa(double force_kn, const lw_elastic_place *place, double depth_m,
@@ -82,14 +84,16 @@ typedef struct lw_elastic_push { double push_kn_per_m, height_m; } lw_elastic_pu
 
 /** A strip's push over an upright plane in closed form: 2q/π H (T2 - T1) doubled, T = atan(x/H).
  *  in    strip      edges at or behind the plane
- *        height_m   H, from the load's level to the foot   m
+ *        height_m   H, from the load's level to the foot   m   any; 0 or less: no push
  *        face       half-space or doubled
  *  gives the push and its height above the foot
  *  from  [JARQUIO1981 closed form]; tested by tests/handbook/loads.csv and the integral */
 lw_elastic_push lw_elastic_strip_push(const lw_elastic_strip *strip, double height_m, lw_elastic_face face);
 
 /** A line load's push over an upright plane in closed form: 2Q/π H²/(x² + H²) doubled.
- *  in    force_kn_per_m, distance_m, height_m, face   as above
+ *  in    force_kn_per_m   Q   any
+ *        distance_m       x   m   0 or more
+ *        height_m, face   as above
  *  gives the push and its height above the foot
  *  from  [BOUSSINESQ1885 line by integration]; tested by the integral */
 lw_elastic_push lw_elastic_line_push(double force_kn_per_m, double distance_m, double height_m,
@@ -144,10 +148,13 @@ typedef struct lw_compaction_diagram {
 lw_status lw_compaction_solve(const lw_compaction *compaction, lw_compaction_diagram *diagram,
                               lw_error *error, const lw_working *working);
 
-/** The pressure at a depth, kPa. */
+/** The pressure at a depth.
+ *  in    depth_m   below the compacted level   m   0 or more
+ *  gives kPa */
 double lw_compaction_kpa(const lw_compaction_diagram *diagram, double depth_m);
 
-/** The push on a wall from the compacted level down to height_m below it. */
+/** The push on a wall from the compacted level down.
+ *  in    height_m   so far   m   any; 0 or less: no push */
 lw_lateral lw_compaction_thrust(const lw_compaction_diagram *diagram, double height_m,
                                 const lw_working *working);
 
@@ -190,9 +197,11 @@ typedef struct lw_slot {
 double lw_slot_kpa(const lw_slot *slot, double coefficient, double depth_m);
 
 /** The push on a face and its height above the foot, by integration of lw_slot_kpa.
- *  in    height_m   > 0
+ *  in    slot, coefficient   as above, wall friction below π/2
+ *        height_m   m   > 0
  *  out   lateral    unchanged on failure
- *  gives LW_OK · LW_NO_SOLUTION with the reason no-wedge where the integral does not settle */
+ *  gives LW_OK · LW_NO_SOLUTION with the reason out-of-range, or no-wedge where the integral does not
+ *        settle */
 lw_status lw_slot_thrust(const lw_slot *slot, double coefficient, double height_m, lw_lateral *lateral,
                          lw_error *error, const lw_working *working);
 

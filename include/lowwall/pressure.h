@@ -155,7 +155,8 @@ lw_status lw_at_rest_overconsolidated(lw_overconsolidation rule, double friction
  *        stress_kpa     weight of soil and load above the point, per horizontal area: γ z + q, 0 or more
  *  out   pressure_kpa   per metre of vertical depth; below 0 it is tension, which soil cannot keep up
  *                       (lw_rankine_thrust drops it as a crack); unchanged on failure
- *  gives LW_OK · LW_NO_SOLUTION, as lw_rankine_coefficient
+ *  gives LW_OK · LW_NO_SOLUTION, as lw_rankine_coefficient; with the reason out-of-range where stress or
+ *        cohesion is below 0
  *  note  1 Under sloping ground the coefficient depends on c/(γ z), so the diagram is curved.
  *  from  [MG1997 eq.18]; tested by [MG1997 table] */
 lw_status lw_rankine_pressure(lw_earth_state state, const lw_layer *layer, double slope_rad,
@@ -224,7 +225,8 @@ typedef struct lw_pressure_routine {
 /** The routine of a method; the list in the order of lw_pressure_method. */
 const lw_pressure_routine *lw_pressure_routine_of(lw_pressure_method method);
 
-/** Where its formula for ground of that slope is from: at rest it is another one than for level ground. */
+/** Where a method's formula is from: at rest another one for a slope than for level ground.
+ *  in    slope_rad   of the ground   rad   any */
 const char *lw_pressure_source(lw_pressure_method method, double slope_rad);
 
 /** True when formula and wedge must agree: one cohesionless soil, straight ground well below its friction
@@ -300,7 +302,7 @@ lw_status lw_lancellotta_coefficient(double friction_rad, double wall_friction_r
                                      lw_error *error);
 
 /** The fit of UFC 3-220-20 to log-spiral values, upright wall and level ground.
- *  in    as lw_lancellotta_coefficient
+ *  in    friction_rad, wall_friction_rad   as lw_lancellotta_coefficient
  *  out   k   of the whole inclined thrust; unchanged on failure
  *  gives LW_OK · LW_NO_SOLUTION with the reason angle-out-of-range
  *  from  [UFC-3-220-20 eq.4-12]; tested by tests/handbook/earth_pressure.csv */
@@ -348,15 +350,16 @@ lw_status lw_mononobe_okabe_coefficient(lw_earth_state state, const lw_wall_angl
                                         double *k, lw_error *error);
 
 /** Push or suction of open water, level, on an upright face in an earthquake: 7/12 kh γw h², at 0.4 h.
- *  in    horizontal                    kh
- *        water_unit_weight_kn_per_m3   γw
- *        depth_m                       h, of the water
+ *  in    horizontal                    kh   1   any: with its sign the push has it
+ *        water_unit_weight_kn_per_m3   γw   0 or more
+ *        depth_m                       h, of the water   m   0 or more
+ *  gives kN/m
  *  note  On the soil side it adds to the water's push; in front it takes away from what holds.
  *  from  [WESTERGAARD1933 parabola]; [EN1998-5 annex E] */
 double lw_westergaard_kn_per_m(double horizontal, double water_unit_weight_kn_per_m3, double depth_m);
 
 /** Seed and Whitman's estimate of what an earthquake adds to the active coefficient: 0.75 kh.
- *  in    horizontal   kh
+ *  in    horizontal   kh   1   any
  *  note  For φ about 35°, δ about φ/2, an upright back, level ground and kh < 0.4: a check of the order.
  *  from  [SEED-WHITMAN1970 estimate]; tested by tests/handbook/earth_pressure.csv */
 double lw_seed_whitman_increment(double horizontal);

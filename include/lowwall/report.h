@@ -36,13 +36,16 @@ lw_status lw_report_text(const lw_result *result, const lw_text_style *style, lw
  *  Runs the wall again with a recorder. */
 lw_status lw_report_working(const lw_result *result, const lw_text_style *style, lw_text *out);
 
-/** Everything, with the keys of docs/results.md. indent 0: one line. */
+/** Everything, with the keys of docs/results.md.
+ *  in    indent   blanks a level, 0 to 31; 0: one line */
 lw_status lw_report_json(const lw_result *result, int indent, lw_text *out);
-/** Faults as JSON. */
+/** Faults as JSON.
+ *  in    indent   as above */
 lw_status lw_report_faults_json(const lw_faults *faults, int indent, lw_text *out);
 
 /** A result row of a schedule, and its header row: mark, headline, what, stands, who, governing situation,
- *  check, at, has, needs, ratio, exit. */
+ *  check, at, has, needs, ratio, exit.
+ *  in    row   its number, which is printed   any */
 void lw_report_row_header(lw_text *out);
 void lw_report_row(const lw_result *result, int row, lw_text *out);
 void lw_report_row_faults(const lw_case *c, const lw_faults *faults, int row, lw_text *out);
@@ -61,6 +64,7 @@ void lw_report_plan_fault(const lw_case_order *items, const lw_plan_fault *fault
 /** An order as a page, as JSON with the keys of docs/order.md, as CSV. Each begins with the verdict's
  *  headline: quantities are for the wall as given, and no leave to build it.
  *  in    result   the one that the order was made from
+ *        indent   of the JSON: blanks a level, 0 to 31; 0: one line
  *  gives LW_OK · LW_NO_MEMORY */
 lw_status lw_report_order_text(const lw_result *result, const lw_order *order, lw_order_page page,
                                const lw_text_style *style, lw_text *out);

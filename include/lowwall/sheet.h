@@ -113,22 +113,28 @@ const lw_item *lw_item_at(size_t index);
 const lw_item *lw_item_find(const char *name, size_t length, int *number);
 /** "heading", "soil n" */
 const char *lw_item_part_words(lw_item_part part);
-/** The item's name with its number put in. */
+/** The item's name with its number put in.
+ *  in    number   n of a repeated part, 1 to item->repeats; 0: n stands there */
 void lw_item_print_name(const lw_item *item, int number, char *out, size_t size);
-/** The JSON key: snake case, number put in, SI-like unit last: "soil_1_friction_angle_deg". */
+/** The JSON key: snake case, number put in, SI-like unit last: "soil_1_friction_angle_deg".
+ *  in    number   as above */
 void lw_item_print_key(const lw_item *item, int number, char *out, size_t size);
-/** Where the item's value lies in a case. number: n of a repeated part, else 0. */
+/** Where the item's value lies in a case.
+ *  in    number   n of a repeated part, 1 to item->repeats; else 0 */
 lw_quantity *lw_item_quantity(const lw_item *item, int number, lw_case *c);
 lw_choice *lw_item_choice(const lw_item *item, int number, lw_case *c);
 lw_words *lw_item_words(const lw_item *item, int number, lw_case *c);
-/** The word of a choice: "courses". */
+/** The word of a choice: "courses".
+ *  in    value   0 or more; past the last word it is "" */
 const char *lw_item_word(const lw_item *item, int value, char *out, size_t size);
 
 /** Read an upright sheet from memory into a case (which is cleared first).
  *  gives LW_OK · LW_FAULTS, all faults collected */
 lw_status lw_sheet_read(const char *bytes, size_t length, lw_case *c, lw_faults *faults);
 
-/** One `item=value` from the command line; it overrides the sheet. number counts them from 1. */
+/** One `item=value` from the command line; it overrides the sheet.
+ *  in    number   of it among them, 1 or more: faults name it
+ *  gives LW_OK · LW_FAULTS */
 lw_status lw_sheet_override(const char *argument, int number, lw_case *c, lw_faults *faults);
 
 /* A schedule is read a row at a time, so that a million rows need the memory of one. */

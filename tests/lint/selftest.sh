@@ -16,7 +16,8 @@ spdx='/* SPDX-License-Identifier: GPL-3.0-or-later */'
 tree() {
     rm -rf "$scratch/tree"
     mkdir -p tree/src/base tree/src/wall tree/src/report tree/include/lowwall tree/tables tree/docs tree/tests
-    printf '%s\n/** Doubles. */\nint lw_wall_twice(int x);\n' "$spdx" >tree/include/lowwall/wall.h
+    printf '%s\n/** Doubles.\n *  in    x   any */\n' "$spdx" >tree/include/lowwall/wall.h
+    echo 'int lw_wall_twice(int x);' >>tree/include/lowwall/wall.h
     printf '%s\n#include <lowwall/wall.h>\n\nint lw_wall_twice(int x) {\n' "$spdx" >tree/src/wall/twice.c
     printf '  return 2 * x; /* [ABC p.1] */\n}\n' >>tree/src/wall/twice.c
     printf '# Sources\n\n### ABC\nA book.\n' >tree/docs/sources.md
@@ -101,7 +102,7 @@ tree && add 'int lw_wall_many(int a, int b, int c, int d, int e, int f, int g) {
 tree && add 'int lw_wall_six(int a, int b, int c, int d, int e, int f, ...) { return a; }' &&
     finds functions ''
 tree && echo 'int lw_wall_many(int a, int b, int c, int d, int e, int f, double (*g)(int, int));' \
-    >>tree/include/lowwall/wall.h && finds functions 'wall.h:4: lw_wall_many takes 7 parameters'
+    >>tree/include/lowwall/wall.h && finds functions 'wall.h:5: lw_wall_many takes 7 parameters'
 tree && yes '' | head -n 400 >>tree/src/wall/twice.c && finds functions '406 lines'
 tree && add "// $(printf '%0108d' 0)" && finds functions '111 characters'
 tree && add "// $(printf '%0104d' 0)φφφ" && finds functions ''
@@ -116,6 +117,11 @@ tree && echo 'int x;' >tree/src/base/x.c && finds spdx 'src/base/x.c:1: wants'
 tree && printf '\nint lw_wall_bare(int x);\n' >>tree/include/lowwall/wall.h &&
     finds docblock 'before lw_wall_bare'
 tree && printf 'int lw_wall_run(int x);\n' >>tree/include/lowwall/wall.h && finds docblock ''
+tree && printf 'int lw_wall_run(int x, double y_m);\n' >>tree/include/lowwall/wall.h &&
+    finds docblock 'wall.h:5: y_m of lw_wall_run has no range'
+tree && sed 's/x   any/x   many/' tree/include/lowwall/wall.h >tree/w &&
+    cp tree/w tree/include/lowwall/wall.h &&
+    finds docblock 'x of lw_wall_twice has no range'
 tree && echo 'x,[XYZ p.2]' >tree/tables/x.csv && finds sources 'x.csv:1: \[XYZ'
 tree && echo 'x,[ABC p.2; XYZ p.2]' >tree/tables/x.csv && finds sources 'x.csv:1: \[XYZ'
 tree && printf '### DEF\n' >>tree/docs/sources.md && finds sources 'DEF is cited nowhere'
