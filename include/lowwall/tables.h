@@ -148,6 +148,8 @@ typedef struct lw_format_row {
   bool taken_in;                   /* another set takes this one's set in */
 } lw_format_row;
 
+enum { LW_FORMAT_PARTS_MAX = 5 };  /* how many sets a set may take in */
+
 /* tables/limits.csv: what the law of a place says about height. */
 typedef enum lw_trigger {
   LW_EXEMPT_BELOW,

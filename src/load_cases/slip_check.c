@@ -166,7 +166,7 @@ void lw_situation_bed_write(const lw_wall *wall, const lw_tables *tables, const 
                             const lw_working *working) {
   for (int i = 0; i < situation->check_count; i++) {
     const lw_kept_check *kept = &situation->kept[i];
-    if (kept->kind != LW_CHECK_SLIDING || kept->at != LW_AT_GROUND || !(kept->marks & LW_KEPT_HAS)) continue;
+    if (kept->kind != LW_CHECK_SLIDING || kept->at != LW_AT_GROUND) continue;
     lw_check check = {.kind = LW_CHECK_SLIDING, .at = LW_AT_GROUND};
     lw_format format;
     lw_format_read_of(tables, kept->row, &format);

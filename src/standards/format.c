@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "format.h"
 
+#include <assert.h>
 #include <math.h>
 
 #include "tables/find.h"
@@ -32,8 +33,9 @@ void lw_format_read(const lw_tables *tables, const char *name, lw_format_family 
   if (first < 0) return;
   first = tables->format[first].set;
   read_set(tables, first, &family->set[0]);
-  for (int i = first; i >= 0 && family->count < LW_SETS_MAX; i = tables->format[i].next) {
+  for (int i = first; i >= 0; i = tables->format[i].next) {
     if (tables->format[i].includes < 0) continue;
+    assert(family->count < LW_SETS_MAX);
     lw_format *part = &family->set[family->count++];
     read_set(tables, tables->format[i].includes, part);
     part->part = false;

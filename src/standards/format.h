@@ -17,7 +17,7 @@ typedef struct lw_format {
 } lw_format;
 
 /* A format and the sets that it includes: all must hold. The first is its own. */
-enum { LW_SETS_MAX = 6 };
+enum { LW_SETS_MAX = 1 + LW_FORMAT_PARTS_MAX };
 typedef struct lw_format_family {
   int count;
   lw_format set[LW_SETS_MAX];

@@ -70,12 +70,22 @@ static const char *wrong_figure(const lw_format_row *row) {
   return NULL;
 }
 
+/* The set of a row takes in more sets than a wall is held against. */
+static bool takes_in_too_many(const lw_tables *tables, const lw_format_row *row) {
+  int count = 0;
+  for (int i = row->set; i >= 0; i = tables->format[i].next) count += tables->format[i].includes >= 0;
+  return count > LW_FORMAT_PARTS_MAX;
+}
+
 /* A quantity that no check asks for, or a set taken in that has no rows, would be missed in silence. */
 static lw_status check_formats(const lw_tables *tables, lw_error *error) {
   for (int i = 0; i < tables->format_count; i++) {
     const lw_format_row *row = &tables->format[i];
     const char *figure = wrong_figure(row);
     if (figure) return wrong(error, "formats", row->format, "usual to extreme", row->quantity, figure);
+    if (takes_in_too_many(tables, row))
+      return wrong(error, "formats", row->format, "quantity", row->quantity,
+                   "a set takes in five others at most: make two of it");
     if (row->need != LW_NEED_COUNT || row->includes >= 0) continue;
     bool takes_in = strncmp(row->quantity, includes, sizeof includes - 1) == 0;
     return wrong(error, "formats", row->format, "quantity", row->quantity,

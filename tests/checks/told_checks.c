@@ -12,8 +12,10 @@
 /* Checks whose answer is known by hand, with what they write of it. */
 
 static const lw_check *check_at(const lw_situation *s, lw_check_kind kind, lw_at at) {
-  for (int i = 0; i < s->check_count; i++)
-    if (s->check[i].kind == kind && s->check[i].at == at) return &s->check[i];
+  for (int i = 0; i < s->check_count; i++) {
+    const lw_check *check = checks_test_check(s, i);
+    if (check->kind == kind && check->at == at) return check;
+  }
   cr_assert_fail("no such check");
   return NULL;
 }

@@ -153,6 +153,12 @@ static const char *const clashes[][4] = {
      "0 or 1 should"},
     {"formats", "approach 1\",1,memory", "approach 1\",0,memory", "1 should stand there"},
     {"formats", "includes-en1997-equ,", "includes-en1997-eku,", "no row has that set"},
+    {"formats", "\nen1997-da1,includes-en1997-da1-1,",
+     "\nen1997-da1,includes-ibc,a,1,memory,,,,,,,[KEY p.1],memory"
+     "\nen1997-da1,includes-irc,a,1,memory,,,,,,,[KEY p.1],memory"
+     "\nen1997-da1,includes-cp2,a,1,memory,,,,,,,[KEY p.1],memory"
+     "\nen1997-da1,includes-en1997-da1-1,",
+     "five others at most"},
     {"loads", "mower behind the wall\",uniform,2.5,kPa,", "mower behind the wall\",uniform,50,psf,",
      "in kPa|kPa/m"},
     {"loads", "one wheel of a car,point,10,kN,", "one wheel of a car,point,10,kPa,", "in kN"},
