@@ -55,6 +55,18 @@ Test(places, an_upright_earthquake_pushes_nothing_level) {
   free(r);
 }
 
+/* At rest nothing slides down the back: behind a slope, too, the push is level. */
+Test(places, at_rest_the_push_is_level) {
+  lw_result *r = RUN("wall kind=section", "wall height=1.2 m", "top width=0.7 m", "base width=0.7 m",
+                     "wall unit weight=23 kN/m3", "soil 1 friction angle=33 deg", "site behind=ground",
+                     "ground slope=10 deg", "method pressure=at rest", "method slip=not");
+  const lw_thrust *thrust = &r->situations.situation[0].base.thrust;
+  cr_expect_lt(0.1, r->wall.site.slope_rad);
+  cr_expect_float_eq(thrust->vertical_kn_per_m, 0.0, 1e-12);
+  cr_expect_float_eq(thrust->horizontal_kn_per_m, thrust->total_kn_per_m, 1e-12);
+  free(r);
+}
+
 /* Soil that lies below the courses that lean over it stands on none of them. */
 Test(places, soil_under_courses_that_lean_back_is_not_on_them) {
   lw_result *r = RUN("wall kind=courses", "wall height=2 m", "block height=200 mm", "block depth=250 mm",

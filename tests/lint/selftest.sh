@@ -72,6 +72,13 @@ mutation "$right" "$right" && finds mutations 'wall.txt:2: nothing is changed'
 mutation 'return x;' 'return 3 * x;' && finds mutations 'wall.txt:2: in src/wall/twice.c 0 times'
 mutation "$right" 'return 3 * x;' && rm tree/src/wall/twice.c && finds mutations 'twice.c is not there'
 mutation "$right" '' && finds mutations 'wants a file'
+untaken() { # LINE REASON
+    tree && mkdir tree/tests/setup &&
+        printf 'src/wall/twice.c\n- %s\n%s\n' "$1" "$2" >tree/tests/setup/untaken.txt
+}
+untaken "$right" '= no wall is so thin' && finds untaken ''
+untaken 'return x;' '= no wall is so thin' && finds untaken 'not in src/wall/twice.c: return x;'
+untaken "$right" '' && finds untaken 'no reason stands below'
 
 tree && mkdir tree/src/slip && echo 'int f(const lw_case_pad *pad);' >tree/src/slip/x.h &&
     finds case 'src/slip/x.h:1: right of the wall nobody asks what was told: lw_case_pad'

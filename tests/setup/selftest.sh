@@ -224,9 +224,28 @@ branch  3 never executed
 SEEN
 SCRIPT
 chmod +x "$scratch/gcov/gcov"
-(cd "$scratch/tree" && PATH=$scratch/gcov:$PATH sh "$here/cover.sh" "$scratch/covered") >"$scratch/said" 2>&1
+cover() { # LIST
+    # shellcheck disable=SC2059
+    printf "$1" >"$scratch/tree/tests/setup/untaken.txt"
+    status=0
+    (cd "$scratch/tree" && PATH=$scratch/gcov:$PATH sh "$here/cover.sh" "$scratch/covered") \
+        >"$scratch/said" 2>&1 || status=$?
+}
+cover ''
 check 'lines and branches of a file' says '  66.7 % of     3 lines    50.0 % of     4 branches  src/wall/a.c$'
 check 'and of its room' says '  50.0 % of     4 branches  all of src/wall$'
 cp "$scratch/covered/untaken.txt" "$scratch/said"
 check 'what no test takes is listed' says '^src/wall/a.c:3: way 2 of: if (a > 0 && b > 0) return 1;$'
+cover 'src/wall/a.c\n- if (a > 0 && b > 0) return 1;\n= nobody has such a wall\n'
+check 'what nobody can take is left out of a second share' says 'wall, 100.0 % of what can be taken$'
+check 'and of the list of what no test takes' [ ! -s "$scratch/covered/untaken.txt" ]
+check 'a list that is right passes' [ "$status" = 0 ]
+cover 'src/wall/a.c\n- if (a > 0) return 1;\n= it was there\n'
+check 'a line that is not there fails' [ "$status" = 1 ]
+check 'and is named' says 'no condition stands at src/wall/a.c:if (a > 0) return 1;$'
+sed 's/branch  1 taken 0/branch  1 taken 4/; s/never executed/taken 2/' "$scratch/gcov/gcov" \
+    >"$scratch/gcov/all"
+mv "$scratch/gcov/all" "$scratch/gcov/gcov" && chmod +x "$scratch/gcov/gcov"
+cover 'src/wall/a.c\n- if (a > 0 && b > 0) return 1;\n= nobody has such a wall\n'
+check 'a line that is taken is an error' says 'every way is taken of src/wall/a.c:if (a > 0 && b > 0)'
 echo "$passed $failed $name" >"$result"
