@@ -6,6 +6,7 @@
 
 #include "../report/told.h"
 #include "../sheet/support.h"
+#include "checks/bearing.h"
 #include "load_cases/basis.h"
 #include "support.h"
 
@@ -49,7 +50,7 @@ Test(told_checks, ground_under_a_footing_weighs_by_the_water_below_it) {
                        "footing soil unit weight=18 kN/m3", "footing soil saturated unit weight=20 kN/m3",
                        rows[i].depth);
     const lw_situation *s = &r->situations.situation[0];
-    lw_strip strip = lw_situation_strip(&r->wall, s, LW_AT_BASE);
+    lw_strip strip = lw_bearing_strip(&r->wall, &s->load_case.ground, &s->base, LW_AT_BASE, NULL);
     told t = tell(r, s, check_at(s, LW_CHECK_BEARING, LW_AT_BASE));
     cr_expect_float_eq(strip.unit_weight_kn_per_m3, rows[i].gamma, 1e-9, "%g", strip.unit_weight_kn_per_m3);
     cr_expect_str_eq(told_formula(&t, "gamma"), rows[i].formula);
