@@ -135,7 +135,7 @@ static void footing_build(const lw_case *c, const lw_tables *tables, lw_site *si
   site->pad = (lw_pad){
       .thickness_m = taken ? 0.0 : value_or(&c->pad.thickness, 0.0),
       .width_m = value_or(&c->pad.width, 0.0),
-      .spread = value_or(&c->pad.spread, 0.5),
+      .spread = value_or(&c->pad.spread, 0.0),
       .unit_weight_kn_per_m3 = stone ? stone->light_unit_weight_kn_per_m3 : 0.0,
       .allowable_kpa = stone && isfinite(stone->allowable_bearing_kpa) ? stone->allowable_bearing_kpa : 0.0,
   };
