@@ -3,12 +3,12 @@
 
 #include <math.h>
 
+#include "base/angles.h"
 #include "base/extremes.h"
 
 /* What may never come of a push, whatever went in: a value that is no number, or nothing at all where soil
  * stands. The question does not ask the plane that the push was found on: it may be the one at fault. */
 
-static const double QUARTER_TURN = 1.57079632679489661923;
 /* Soil lower than this above a contact, and a back this near to the angle of repose, push next to nothing. */
 static const double LEAST_HEIGHT_M = 1e-6, LEAST_ANGLE_RAD = 1e-3;
 
@@ -60,7 +60,7 @@ static bool must_push(const lw_wall *wall, const lw_ground *ground, const lw_sta
                       const lw_push *push) {
   double repose, soil = stack->section->height_m - wall->site.soil_below_top_m + stack->below_m;
   if (!(soil > LEAST_HEIGHT_M) || !needs_holding(&wall->site, ground, &repose)) return false;
-  return QUARTER_TURN - lw_larger(push->back.plane.batter_rad, 0.0) > repose + LEAST_ANGLE_RAD;
+  return LW_HALF_PI - lw_larger(push->back.plane.batter_rad, 0.0) > repose + LEAST_ANGLE_RAD;
 }
 
 lw_reason lw_push_doubt(const lw_wall *wall, const lw_ground *ground, const lw_stack *stack,

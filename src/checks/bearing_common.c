@@ -3,15 +3,15 @@
 
 #include <math.h>
 
+#include "base/angles.h"
 #include "base/working.h"
 #include "soil/strength.h"
 
-static const double pi = 3.14159265358979323846;
-static const double steepest_rad = 50.0 * 3.14159265358979323846 / 180.0;
+static const double steepest_rad = 50.0 * LW_PI / 180.0;
 
 static double prandtl_q(double friction_rad) {
-  double root = tan(pi / 4.0 + friction_rad / 2.0);
-  return lw_soil_is_frictionless(friction_rad) ? 1.0 : exp(pi * tan(friction_rad)) * root * root;
+  double root = tan(LW_PI / 4.0 + friction_rad / 2.0);
+  return lw_soil_is_frictionless(friction_rad) ? 1.0 : exp(LW_PI * tan(friction_rad)) * root * root;
 }
 
 void lw_bearing_prandtl(const bearing_work *work) {
@@ -19,7 +19,7 @@ void lw_bearing_prandtl(const bearing_work *work) {
   double phi = work->strip->friction_rad;
   bool none = lw_soil_is_frictionless(phi);
   b->nq = prandtl_q(phi);
-  b->nc = none ? pi + 2.0 : (b->nq - 1.0) / tan(phi);
+  b->nc = none ? LW_PI + 2.0 : (b->nq - 1.0) / tan(phi);
   lw_bearing_write(work, "Nq", "exp(pi tan phi) tan^2(45 + phi/2)", b->nq);
   lw_bearing_write(work, "Nc", none ? "pi + 2" : "(Nq - 1) cot phi", b->nc);
 }

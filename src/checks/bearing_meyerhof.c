@@ -3,15 +3,15 @@
 
 #include <math.h>
 
-static const double pi = 3.14159265358979323846;
+#include "base/angles.h"
 
 /* Between the frictionless soil's factor and that of 10 degrees he leaves a gap: the lower one is kept. */
-static const double depth_from_rad = 10.0 * 3.14159265358979323846 / 180.0;
+static const double depth_from_rad = 10.0 * LW_PI / 180.0;
 
 static void depth(const bearing_work *work) {
   const lw_strip *strip = work->strip;
   lw_bearing *b = work->found;
-  double ratio = tan(pi / 4.0 + strip->friction_rad / 2.0) * strip->depth_m / strip->width_m;
+  double ratio = tan(LW_PI / 4.0 + strip->friction_rad / 2.0) * strip->depth_m / strip->width_m;
   bool counts = strip->friction_rad > depth_from_rad - 1e-9;
   b->dc = 1.0 + 0.2 * ratio;
   b->dq = b->d_gamma = counts ? 1.0 + 0.1 * ratio : 1.0;
@@ -24,7 +24,7 @@ static void depth(const bearing_work *work) {
 void lw_bearing_meyerhof_inclination(const bearing_work *work) {
   const lw_strip *strip = work->strip;
   double angle = atan2(strip->horizontal_kn_per_m, strip->vertical_kn_per_m);
-  double left = 1.0 - angle / (pi / 2.0);
+  double left = 1.0 - angle / (LW_PI / 2.0);
   double rest = angle < strip->friction_rad ? 1.0 - angle / strip->friction_rad : 0.0;
   lw_bearing *b = work->found;
   b->ic = b->iq = left * left;

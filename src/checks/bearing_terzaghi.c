@@ -1,12 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "base/angles.h"
 #include "base/working.h"
 #include "bearing_common.h"
 
 #include <math.h>
 
 #include "soil/strength.h"
-
-static const double pi = 3.14159265358979323846;
 
 /* Terzaghi never gave a formula for Ngamma, only curves. The passive coefficients behind them, each 5 degrees
  * [BOWLES-FAD table 4-2]; from memory, and held by the printed Ngamma of [BCF-WEB Terzaghi]. */
@@ -15,7 +14,7 @@ enum { LAST = (int)(sizeof passive / sizeof passive[0]) - 1 };
 
 /* They grow by a nearly even share from one row to the next, so they are interpolated in their logarithm. */
 static double passive_at(const bearing_work *work) {
-  double degrees = work->strip->friction_rad * 180.0 / pi, steps = degrees / 5.0;
+  double degrees = work->strip->friction_rad * 180.0 / LW_PI, steps = degrees / 5.0;
   int row = (int)fmin(fmax(steps, 0.0), LAST - 1);
   double found = work->way->kp_gamma = passive[row] * pow(passive[row + 1] / passive[row], steps - row);
   lw_working_step(work->working,
@@ -31,10 +30,10 @@ static double passive_at(const bearing_work *work) {
 
 static void capacity(const bearing_work *work) {
   lw_bearing *b = work->found;
-  double phi = work->strip->friction_rad, half = cos(pi / 4.0 + phi / 2.0);
+  double phi = work->strip->friction_rad, half = cos(LW_PI / 4.0 + phi / 2.0);
   bool none = lw_soil_is_frictionless(phi);
-  b->nq = exp(2.0 * (0.75 * pi - phi / 2.0) * tan(phi)) / (2.0 * half * half);
-  b->nc = none ? 1.5 * pi + 1.0 : (b->nq - 1.0) / tan(phi);
+  b->nq = exp(2.0 * (0.75 * LW_PI - phi / 2.0) * tan(phi)) / (2.0 * half * half);
+  b->nc = none ? 1.5 * LW_PI + 1.0 : (b->nq - 1.0) / tan(phi);
   lw_bearing_write(work, "Nq", "exp(pi (1.5 - phi/180) tan phi)/(2 cos^2(45 + phi/2))", b->nq);
   lw_bearing_write(work, "Nc", none ? "1.5 pi + 1" : "(Nq - 1) cot phi", b->nc);
   if (work->strip->n_gamma != LW_N_GAMMA_OWN) return;

@@ -2,11 +2,12 @@
 #include <math.h>
 #include <stdlib.h>
 
+#include "base/angles.h"
 #include "sheet/faults.h"
 #include "cli.h"
 #include "slip_parts.h"
 
-#define DEG(d) ((d)*3.14159265358979323846 / 180.0)
+#define DEG(d) ((d)*LW_PI / 180.0)
 #define ITEM(n, t, k) .item = {.part = LW_ABOUT_METHOD, .name = (n), .type = (t), .kind = (k)
 #define NUMBER(n, k, from, to, u, e, m)                                                                      \
   {ITEM(n, LW_ITEM_QUANTITY, k), .low = (from), .high = (to), .unit = (u), .example = (e), .means = (m)},    \

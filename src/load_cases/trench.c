@@ -5,10 +5,10 @@
 
 #include "trench.h"
 #include "balance/weigh.h"
+#include "base/angles.h"
 
 /* A trench open in front of the toe, taken as endless to the front: nobody knows how wide it will be. */
 
-static const double QUARTER_PI = 0.78539816339744830962, HALF_PI = 1.57079632679489661923;
 static const double CLOSE = 1e-9;
 
 /* How far the pad stands out in front of the base. */
@@ -32,14 +32,14 @@ static bool undermines(const lw_wall *wall) {
 /* Where the plane of passive failure from the lowest foot comes out of the ground in front. */
 static double passive_reach(const lw_wall *wall) {
   double depth = wall->section.embedment_m + wall->site.pad.thickness_m;
-  return depth * tan(QUARTER_PI + 0.5 * wall->site.footing.friction_rad);
+  return depth * tan(LW_QUARTER_PI + 0.5 * wall->site.footing.friction_rad);
 }
 
 /* How far the ground that a strip footing heaves up reaches in front of it. [PRANDTL-1920 mechanism] */
 static double bearing_reach(const lw_wall *wall) {
   double phi = wall->site.footing.friction_rad;
   double width = fmax(wall->site.pad.width_m, wall->section.base_width_m);
-  return width * tan(QUARTER_PI + 0.5 * phi) * exp(HALF_PI * tan(phi));
+  return width * tan(LW_QUARTER_PI + 0.5 * phi) * exp(LW_HALF_PI * tan(phi));
 }
 
 void lw_trench_open(const lw_wall *wall, lw_ground *ground) {

@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "base/angles.h"
 #include "tables/known.h"
 #include "cap_lay.h"
 #include "laying.h"
@@ -12,12 +13,11 @@
 
 /* The caps: a line of them in front of the top course by the overhang, mitred where it turns. */
 
-static const double HALF_TURN = 3.14159265358979323846;
 /* Round a lesser corner a butt joint stands at the end of the caps before it, not at their rear edge. */
-static const double AT_REAR = 3.14159265358979323846 / 3.0;
+static const double AT_REAR = LW_PI / 3.0;
 
 static void butt(lw_order *order, lw_order_corner *corner, lw_butt why) {
-  double angle = LW_DEG_PER_RAD * (HALF_TURN - fabs(corner->turn_rad)), saw = fabs(90.0 - angle);
+  double angle = LW_DEG_PER_RAD * (LW_PI - fabs(corner->turn_rad)), saw = fabs(90.0 - angle);
   corner->mitred = false;
   corner->butt = why;
   corner->butt_cut = saw < 0.5                           ? LW_BUTT_SQUARE
@@ -30,7 +30,7 @@ static void butt(lw_order *order, lw_order_corner *corner, lw_butt why) {
  * turn. */
 static void cut_corner(const lw_capping *k, lw_order_corner *corner) {
   const lw_plan *plan = k->laying->plan;
-  double angle = HALF_TURN - fabs(corner->turn_rad);
+  double angle = LW_PI - fabs(corner->turn_rad);
   double before = plan->run[corner->run].cap_depth_m;
   double after = plan->run[lw_plan_at(plan, corner->run + 1)].cap_depth_m;
   lw_mitre mitre;
@@ -68,7 +68,7 @@ static double end_adds(const lw_capping *k, const lw_order_corner *corner, int s
   if (corner->mitred) return inward ? corner->cap_extra_m[side] : 0.0;
   double before = plan->run[corner->run].cap_depth_m;
   if (side == 1 && !inward && corner->turn_rad >= AT_REAR) return -before / sin(corner->turn_rad) - gap_m;
-  bool square = fabs(fabs(corner->turn_rad) - HALF_TURN / 2.0) < 0.01;
+  bool square = fabs(fabs(corner->turn_rad) - LW_PI / 2.0) < 0.01;
   if (!square) return 0.0;
   if (side == 0) return inward ? plan->run[lw_plan_at(plan, corner->run + 1)].cap_depth_m : 0.0;
   return -gap_m;

@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "take_off.h"
+#include "base/angles.h"
 
 /* Lines of blocks and caps. */
 
@@ -108,7 +109,7 @@ static void caps(const lw_take_off *t) {
   double bead = t->o->adhesive_bead.si * 0.5;
   lw_line_put(t,
               &(lw_order_line){.kind = LW_LINE_ADHESIVE,
-                               .net = 2.0 * order->cap_line_m * 3.14159265358979 * bead * bead * 1000.0},
+                               .net = 2.0 * order->cap_line_m * LW_PI * bead * bead * 1000.0},
               &t->o->adhesive_allowance);
 }
 

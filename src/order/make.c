@@ -5,6 +5,7 @@
 #include <lowwall/order.h>
 
 #include "sheet/taper.h"
+#include "sheet/values.h"
 #include "tables/known.h"
 #include "bond.h"
 #include "caps.h"
@@ -36,7 +37,7 @@ static double if_given(const lw_quantity *q) {
 }
 
 static double if_present(const lw_quantity *q) {
-  return q->origin != LW_ABSENT ? q->si : 0.0;
+  return lw_si_or(q, 0.0);
 }
 
 /* The one place of an order that asks what was told and what was not. */

@@ -5,14 +5,14 @@
 
 #include <lowwall/order.h>
 
+#include "base/angles.h"
+
 /* Plane geometry of caps cut on the mitre and of blocks laid on a curve. */
 
-static const double HALF_TURN = 3.14159265358979323846;
-
 lw_status lw_order_mitre(double angle_rad, double first_m, double second_m, lw_mitre *mitre) {
-  if (!(angle_rad > 0.0 && angle_rad < HALF_TURN && first_m > 0.0 && second_m > 0.0)) return LW_NO_SOLUTION;
+  if (!(angle_rad > 0.0 && angle_rad < LW_PI && first_m > 0.0 && second_m > 0.0)) return LW_NO_SOLUTION;
   double a = atan2(first_m * sin(angle_rad), second_m + first_m * cos(angle_rad)), b = angle_rad - a;
-  double square = HALF_TURN / 2.0;
+  double square = LW_PI / 2.0;
   if (!(a > 0.0 && a < square && b > 0.0 && b < square)) return LW_NO_SOLUTION;
   *mitre = (lw_mitre){
       .angle_rad = {a, b}, .extra_m = {first_m / tan(a), second_m / tan(b)}, .cut_m = first_m / sin(a)};

@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "base/angles.h"
 #include "tables/known.h"
 #include "laying.h"
 #include "pipe.h"
@@ -88,7 +89,7 @@ static bool told(const lw_pegs *pegs, int from, int to) {
 
 /* 3-4-5 in the largest multiple of 50 mm that fits the two runs. */
 static void check_square(const lw_plan_run *p, const lw_plan_run *q, int corner, lw_pegs *pegs) {
-  if (fabs(fabs(p->turn_rad) - 1.5707963267948966) > 1e-6) return;
+  if (fabs(fabs(p->turn_rad) - LW_HALF_PI) > 1e-6) return;
   double shorter = fmin(p->length_m, q->length_m), longer = fmax(p->length_m, q->length_m);
   double unit = floor(fmin(shorter / 3.0, longer / 4.0) / 0.05 + 1e-9) * 0.05;
   if (unit > 0.0) pegs->square[pegs->square_count++] = (lw_right_angle){corner, unit};
@@ -108,7 +109,7 @@ static void check_corners(const lw_plan *plan, lw_pegs *pegs, double tolerance_m
     const lw_peg *b = pegs->peg;
     double distance = apart(b[before].at, b[after].at);
     double legs = apart(b[before].at, b[i].at) * apart(b[i].at, b[after].at);
-    double sine = sin(3.14159265358979 - fabs(p->turn_rad));
+    double sine = sin(LW_PI - fabs(p->turn_rad));
     put_check(pegs, (lw_peg_check){.from = before + 1,
                                    .to = after + 1,
                                    .distance_m = distance,

@@ -6,6 +6,7 @@
 #include "laying.h"
 #include "plan_cross.h"
 #include "steps.h"
+#include "sheet/values.h"
 
 /* The plan: runs of face one after the other, straight or on an arc, with a turn at the end of each. */
 
@@ -124,10 +125,10 @@ static void take_runs(const lw_laying *laying, lw_plan *plan) {
     const lw_case_run *given = &o->run[plan->run_count];
     lw_plan_run *r = &plan->run[plan->run_count];
     r->length_m = given->length.si;
-    r->radius_m = given->radius.origin != LW_ABSENT ? given->radius.si : 0.0;
-    r->turn_rad = o->turn[plan->run_count].origin != LW_ABSENT ? o->turn[plan->run_count].si : 0.0;
-    double cap = all->origin != LW_ABSENT ? all->si : 0.0;
-    r->cap_depth_m = given->cap_depth.origin != LW_ABSENT ? given->cap_depth.si : cap;
+    r->radius_m = lw_si_or(&given->radius, 0.0);
+    r->turn_rad = lw_si_or(&o->turn[plan->run_count], 0.0);
+    double cap = lw_si_or(all, 0.0);
+    r->cap_depth_m = lw_si_or(&given->cap_depth, cap);
     plan->run_count++;
   }
 }

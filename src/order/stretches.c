@@ -6,12 +6,11 @@
 #include "laying.h"
 #include "note.h"
 #include "plan.h"
+#include "base/angles.h"
 
 /* Corners, and the chains of runs between them. */
 
 static const double HALF_DEGREE = 0.0087266;
-static const double RIGHT_ANGLE = 1.5707963267948966;
-
 static double deepest(const lw_plan *plan) {
   return fmax(plan->base_courses > 0 ? plan->base_depth_m : 0.0, plan->depth_m);
 }
@@ -27,7 +26,7 @@ lw_status lw_corners_hold(const lw_laying *laying, lw_plan_fault *fault) {
   int corners = plan->closed ? plan->run_count : plan->run_count - 1;
   for (int i = 0; i < corners; i++) {
     double turn = plan->run[i].turn_rad, room = (1.0 - laying->mitre_share) * plan->unit_m;
-    if (fabs(fabs(turn) - RIGHT_ANGLE) < HALF_DEGREE || mitre_fits(laying, turn)) continue;
+    if (fabs(fabs(turn) - LW_HALF_PI) < HALF_DEGREE || mitre_fits(laying, turn)) continue;
     *fault = (lw_plan_fault){.kind = LW_PLAN_MITRE,
                              .at = i,
                              .angle_rad = 2.0 * atan(room / deepest(plan)),
@@ -39,7 +38,7 @@ lw_status lw_corners_hold(const lw_laying *laying, lw_plan_fault *fault) {
 }
 
 static lw_corner_made made_of(const lw_laying *laying, double turn_rad) {
-  bool square = fabs(fabs(turn_rad) - RIGHT_ANGLE) < HALF_DEGREE;
+  bool square = fabs(fabs(turn_rad) - LW_HALF_PI) < HALF_DEGREE;
   bool asked = laying->asked == LW_CORNER_CUT && mitre_fits(laying, turn_rad);
   if (!square || asked) return LW_MADE_CUT;
   bool outward = turn_rad > 0.0;

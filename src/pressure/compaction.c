@@ -3,12 +3,11 @@
 
 #include <math.h>
 
+#include "base/angles.h"
 #include "base/bound.h"
 
 /* Compaction plant against a wall: what it leaves in the soil when it ran up to the wall, and what it presses
  * while it stands at a distance. */
-
-static const double PI = 3.14159265358979323846;
 
 static lw_status coefficient_of(const lw_compaction *c, double *k, lw_error *error) {
   bool yields = c->state == LW_ACTIVE;
@@ -48,7 +47,7 @@ lw_status lw_compaction_solve(const lw_compaction *compaction, lw_compaction_dia
   double k, weight = compaction->unit_weight_kn_per_m3;
   lw_status status = coefficient_of(compaction, &k, error);
   if (status != LW_OK) return status;
-  double depth = sqrt(2.0 * compaction->line_load_kn_per_m / (PI * weight));
+  double depth = sqrt(2.0 * compaction->line_load_kn_per_m / (LW_PI * weight));
   *diagram = (lw_compaction_diagram){.coefficient = k,
                                      .unit_weight_kn_per_m3 = weight,
                                      .zc_m = k * depth,
@@ -145,7 +144,7 @@ lw_lateral lw_foot_thrust(const lw_foot *foot, double distance_m, double height_
                           const lw_working *working) {
   double x = distance_m, h = height_m, y = 0.5 * foot->length_m, c2 = x * x + h * h;
   double near = isfinite(y) ? y / sqrt(x * x + y * y) : 1.0, t = isfinite(y) ? y / sqrt(c2 + y * y) : 1.0;
-  double scale = 2.0 * foot->line_load_kn_per_m / PI;
+  double scale = 2.0 * foot->line_load_kn_per_m / LW_PI;
   double push = scale * (near - x * x * t / c2);
   double about_top = scale * (x * atan(h * t / x) - x * x * h * t / c2);
   lw_lateral found = {.thrust_kn_per_m = push, .height_m = push > 0.0 ? h - about_top / push : 0.0};

@@ -3,11 +3,10 @@
 
 #include <math.h>
 
+#include "base/angles.h"
 #include "base/bound.h"
 
 /* Coulomb: the plane wedge with friction on the back, in closed form. [COULOMB1776 wedge] */
-
-static const double HALF_PI = 1.57079632679489661923;
 
 static lw_status out_of_range(lw_error *error) {
   return lw_error_set(
@@ -19,9 +18,9 @@ static lw_status check_angles(lw_earth_state state, const lw_wall_angles *a, lw_
   double lean =
       state == LW_PASSIVE ? a->wall_friction_rad - a->batter_rad : a->wall_friction_rad + a->batter_rad;
   double facing = state == LW_PASSIVE ? a->friction_rad + a->batter_rad : a->friction_rad - a->batter_rad;
-  if (!(a->friction_rad >= 0.0) || a->friction_rad >= HALF_PI) return out_of_range(error);
-  bool apart = fabs(a->batter_rad - a->slope_rad) < HALF_PI;
-  if (!(fabs(lean) < HALF_PI) || !(fabs(a->batter_rad) < HALF_PI) || !(facing < HALF_PI) || !apart)
+  if (!(a->friction_rad >= 0.0) || a->friction_rad >= LW_HALF_PI) return out_of_range(error);
+  bool apart = fabs(a->batter_rad - a->slope_rad) < LW_HALF_PI;
+  if (!(fabs(lean) < LW_HALF_PI) || !(fabs(a->batter_rad) < LW_HALF_PI) || !(facing < LW_HALF_PI) || !apart)
     return out_of_range(error);
   if (a->friction_rad + a->wall_friction_rad < 0.0) return out_of_range(error);
   bool steep =

@@ -3,10 +3,10 @@
 
 #include <math.h>
 
+#include "base/angles.h"
+
 /* Push on an upright plane in closed form. The strip's pressure is q/π [F(far) - F(near)] with
  * F = atan(x/z) - xz/(x² + z²): force and moment about the load's level are integrals of F and of zF. */
-
-static const double PI = 3.14159265358979323846;
 
 static double force_to(double x_m, double height_m) {
   return height_m * atan2(x_m, height_m);
@@ -24,7 +24,7 @@ static lw_elastic_push push_of(double force, double moment, double height_m) {
 }
 
 lw_elastic_push lw_elastic_strip_push(const lw_elastic_strip *strip, double height_m, lw_elastic_face face) {
-  double each = (face == LW_ELASTIC_DOUBLED ? 2.0 : 1.0) * strip->pressure_kpa / PI;
+  double each = (face == LW_ELASTIC_DOUBLED ? 2.0 : 1.0) * strip->pressure_kpa / LW_PI;
   if (height_m <= 0.0) return (lw_elastic_push){0};
   double force = each * (force_to(strip->far_m, height_m) - force_to(strip->near_m, height_m));
   double moment = each * (moment_to(strip->far_m, height_m) - moment_to(strip->near_m, height_m));
@@ -33,7 +33,7 @@ lw_elastic_push lw_elastic_strip_push(const lw_elastic_strip *strip, double heig
 
 lw_elastic_push lw_elastic_line_push(double force_kn_per_m, double distance_m, double height_m,
                                      lw_elastic_face face) {
-  double each = (face == LW_ELASTIC_DOUBLED ? 2.0 : 1.0) * force_kn_per_m / PI;
+  double each = (face == LW_ELASTIC_DOUBLED ? 2.0 : 1.0) * force_kn_per_m / LW_PI;
   double x = distance_m, h = height_m, square = x * x + h * h;
   if (h <= 0.0) return (lw_elastic_push){0};
   double force = each * h * h / square, moment = each * x * (atan2(h, x) - x * h / square);

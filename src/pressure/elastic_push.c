@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "elastic_push.h"
 
+#include "base/angles.h"
 #include "base/integral.h"
 #include "elastic_reach.h"
 
@@ -50,7 +51,7 @@ static double falls_off(double along_m, const void *context) {
  * the load is, so neither does its fall along the wall: a load drawn nearer never pushes less. */
 static double share_in_front(double distance_m, double height_m) {
   double x = fmax(fmax(distance_m, 0.4 * height_m), LW_ELASTIC_NEAREST_M), half = 0.0;
-  double end = fmin(0.5, x * tan(1.57079632679489661923 / 1.1)), step = 0.5 * x;
+  double end = fmin(0.5, x * tan(LW_HALF_PI / 1.1)), step = 0.5 * x;
   for (double from = 0.0, to; from < end; from = to, step *= 2.0) {
     to = fmin(from + step, end);
     half += lw_gauss_integral(falls_off, &x, from, to);

@@ -6,6 +6,7 @@
 
 #include "at_rest.h"
 #include "profile.h"
+#include "base/angles.h"
 
 static const lw_pressure_routine ROUTINES[] = {
     [LW_PRESSURE_RANKINE] = {"rankine", "Rankine, thrust on a vertical plane", "[RANKINE1857 loose earth]",
@@ -78,7 +79,7 @@ lw_difference lw_plane_difference(const lw_plane *plane) {
 }
 
 double lw_failure_run(double friction_rad) {
-  return tan(0.78539816339744830962 - friction_rad / 2.0);
+  return tan(LW_QUARTER_PI - friction_rad / 2.0);
 }
 
 bool lw_plane_is_one_figure(const lw_plane *plane) {

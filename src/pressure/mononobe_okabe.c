@@ -3,9 +3,9 @@
 
 #include <math.h>
 
-/* Coulomb's plane wedge in a weight that an earthquake turns. [MONONOBE-OKABE formula] */
+#include "base/angles.h"
 
-static const double HALF_PI = 1.57079632679489661923;
+/* Coulomb's plane wedge in a weight that an earthquake turns. [MONONOBE-OKABE formula] */
 
 static lw_status slides(double turn_rad, lw_error *error) {
   return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_SEISMIC_WEDGE,
@@ -15,7 +15,7 @@ static lw_status slides(double turn_rad, lw_error *error) {
 
 lw_status lw_mononobe_okabe_coefficient(lw_earth_state state, const lw_wall_angles *angles, double turn_rad,
                                         double *k, lw_error *error) {
-  if (!(turn_rad < HALF_PI))
+  if (!(turn_rad < LW_HALF_PI))
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE,
                         "the earthquake's angle must be below 90 deg");
   if (fabs(turn_rad) < 1e-15) return lw_coulomb_coefficient(state, angles, k, error);
@@ -25,7 +25,7 @@ lw_status lw_mononobe_okabe_coefficient(lw_earth_state state, const lw_wall_angl
   double phi = angles->friction_rad, delta = angles->wall_friction_rad, theta = angles->batter_rad;
   double beta = angles->slope_rad, rest = phi - sign * beta - psi, lean = delta + sign * theta + psi;
   if (rest < -1e-12) return slides(psi, error);
-  if (!(psi >= 0.0) || fabs(lean) >= HALF_PI)
+  if (!(psi >= 0.0) || fabs(lean) >= LW_HALF_PI)
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE,
                         "wall friction, batter and the earthquake's angle together reach 90 deg");
   double facing = cos(phi - sign * theta - psi), square = cos(theta) * cos(theta);

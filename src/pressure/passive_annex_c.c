@@ -3,17 +3,16 @@
 
 #include <math.h>
 
+#include "base/angles.h"
 #include "base/bound.h"
 
 /* EN 1997-1 annex C.2: two fields of stress and a fan between them. Active is passive with φ and δ negative.
  * [EN1997-1 annex C.2] */
 
-static const double HALF_PI = 1.57079632679489661923;
-
 static lw_status check(const lw_wall_angles *a, lw_error *error) {
   double phi = a->friction_rad;
-  if (!(phi > 0.0) || phi >= HALF_PI || !(fabs(a->wall_friction_rad) <= phi + 1e-12) ||
-      !(fabs(a->batter_rad) < HALF_PI))
+  if (!(phi > 0.0) || phi >= LW_HALF_PI || !(fabs(a->wall_friction_rad) <= phi + 1e-12) ||
+      !(fabs(a->batter_rad) < LW_HALF_PI))
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE,
                         "annex C takes a friction angle from above 0 to 90 deg, and at most it on the wall");
   if (!(fabs(a->slope_rad) <= phi + 1e-12))
@@ -88,7 +87,7 @@ lw_status lw_annex_c_coefficients(lw_earth_state state, const lw_wall_angles *an
 }
 
 static lw_status check_level(double friction_rad, double wall_friction_rad, lw_error *error) {
-  bool in = friction_rad > 0.0 && friction_rad < HALF_PI && wall_friction_rad >= 0.0 &&
+  bool in = friction_rad > 0.0 && friction_rad < LW_HALF_PI && wall_friction_rad >= 0.0 &&
             wall_friction_rad <= friction_rad + 1e-12;
   return in ? LW_OK
             : lw_error_set(error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE,

@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "base/angles.h"
 #include "base/bound.h"
 #include "base/solve.h"
 #include "base/working.h"
@@ -12,7 +13,6 @@
  * passes through the pole, so moments about the pole give the thrust. Axes at the foot, x into the soil, y
  * up; the wall is one unit high and the soil weighs one. [TERZAGHI-1943 spiral] */
 
-static const double HALF_PI = 1.57079632679489661923;
 enum { TURNS = 24, CHORDS = 24, FINE = 8 };
 
 /* How far the spiral may turn about its pole, to either side. */
@@ -65,7 +65,7 @@ static double sector_moment(const spiral *s, double radius, double from_rad) {
 
 /* The spiral leaves the foot into the soil, and reaches the ground from below, for the first time. */
 static bool within_soil(const spiral *s, double from_rad) {
-  double quarter = s->turn_rad > 0.0 ? HALF_PI : -HALF_PI, slant = atan(s->growth);
+  double quarter = s->turn_rad > 0.0 ? LW_HALF_PI : -LW_HALF_PI, slant = atan(s->growth);
   lw_corner at_foot = towards(from_rad + quarter - slant);
   lw_corner at_end = towards(from_rad + s->turn_rad + quarter - slant), ground = towards(s->slope_rad);
   return cross(at_foot, s->top) > 0.0 && cross(ground, at_end) > 0.0;
@@ -102,7 +102,7 @@ static double along_chord(double chord_rad, const void *context) {
 
 /* The worst chord for one turn of the spiral. */
 static lw_status chord_for(const spiral *s, lw_minimum *least) {
-  double high = HALF_PI - atan(s->top.x_m) - 1e-6, low = s->slope_rad + 1e-3;
+  double high = LW_HALF_PI - atan(s->top.x_m) - 1e-6, low = s->slope_rad + 1e-3;
   if (fabs(s->turn_rad) < 1e-3 || !(low < high)) return LW_NO_SOLUTION;
   return lw_solve_minimum(along_chord, s, low, high, CHORDS, least);
 }

@@ -3,6 +3,7 @@
 #include <stddef.h>
 
 #include "profile.h"
+#include "base/angles.h"
 
 /* What a formula may be asked: a plane that a caller's slip of the pen made would be walked down for ever, or
  * past the end of a list, or answered by no number. */
@@ -15,7 +16,6 @@ void lw_plane_init(lw_plane *plane) {
                       .layer = {{.bottom_m = INFINITY}}};
 }
 
-static const double HALF_PI = 1.57079632679489661923;
 /* No wall, load or soil comes near it; its powers are still numbers. */
 static const double FAR_TOO_MUCH = 1e9;
 
@@ -32,7 +32,7 @@ static bool is_amount(double value) {
 }
 
 static bool is_angle(double rad) {
-  return rad > -HALF_PI && rad < HALF_PI;
+  return rad > -LW_HALF_PI && rad < LW_HALF_PI;
 }
 
 static bool is_depth(double depth_m) {

@@ -5,6 +5,7 @@
 
 #include <math.h>
 
+#include "base/angles.h"
 #include "base/bound.h"
 #include "base/solve.h"
 #include "base/working.h"
@@ -13,7 +14,7 @@
 
 /* Seepage to an upright drain by the series of Laplace's equation in a half-strip. */
 
-static const double PI = 3.14159265358979323846, ZETA_3 = 1.20205690315959428540;
+static const double ZETA_3 = 1.20205690315959428540;
 static const double LEAST_ANGLE = 1e-3;
 
 enum { HEAD_TERMS = 1000, PORE_TERMS = 200, SCAN = 32, WRITTEN_TERMS = 6 };
@@ -21,10 +22,10 @@ enum { HEAD_TERMS = 1000, PORE_TERMS = 200, SCAN = 32, WRITTEN_TERMS = 6 };
 double lw_seepage_head(double height_m, double x_m, double y_m) {
   double sum = 0.0;
   for (int n = 0; n < HEAD_TERMS; n++) {
-    double odd = 2.0 * n + 1.0, number = odd * PI / (2.0 * height_m);
+    double odd = 2.0 * n + 1.0, number = odd * LW_PI / (2.0 * height_m);
     double fades = exp(-number * x_m);
     if (fades < 1e-18) break;
-    sum += 8.0 * height_m / (odd * odd * PI * PI) * fades * cos(number * y_m);
+    sum += 8.0 * height_m / (odd * odd * LW_PI * LW_PI) * fades * cos(number * y_m);
   }
   return height_m - sum;
 }
@@ -33,7 +34,7 @@ double lw_seepage_head(double height_m, double x_m, double y_m) {
 static double alternating(double cotangent) {
   double sum = 0.0;
   for (int n = 0; n < PORE_TERMS; n++) {
-    double odd = 2.0 * n + 1.0, term = exp(-odd * 0.5 * PI * cotangent) / (odd * odd * odd);
+    double odd = 2.0 * n + 1.0, term = exp(-odd * 0.5 * LW_PI * cotangent) / (odd * odd * odd);
     sum += n % 2 == 0 ? term : -term;
     if (term < 1e-16) break;
   }
@@ -41,7 +42,7 @@ static double alternating(double cotangent) {
 }
 
 double lw_seepage_pore_area(double height_m, double angle_rad) {
-  double rise = sin(angle_rad), run = fmax(cos(angle_rad), 0.0), cube = PI * PI * PI;
+  double rise = sin(angle_rad), run = fmax(cos(angle_rad), 0.0), cube = LW_PI * LW_PI * LW_PI;
   double relieved = 14.0 * ZETA_3 / cube * run + 16.0 / cube * rise * alternating(run / rise);
   return height_m * height_m * fmax(0.5 / rise - relieved, 0.0);
 }
@@ -149,7 +150,7 @@ lw_status lw_seepage_thrust(const lw_plane *plane, lw_seepage *seepage, lw_error
   lw_wall_angles angles = {.friction_rad = soil->friction_rad, .wall_friction_rad = plane->wall_friction_rad};
   lw_status status = lw_coulomb_coefficient(LW_ACTIVE, &angles, &k, error);
   if (status != LW_OK) return status;
-  if (lw_solve_minimum(negative_thrust, plane, LEAST_ANGLE, 0.5 * PI, SCAN, &best) != LW_OK)
+  if (lw_solve_minimum(negative_thrust, plane, LEAST_ANGLE, 0.5 * LW_PI, SCAN, &best) != LW_OK)
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE, "no wedge of soil is critical");
   double moist = weight_of(plane, soil->unit_weight_kn_per_m3);
   double buoyant = weight_of(plane, soil->saturated_unit_weight_kn_per_m3 - water);

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
+#include "base/angles.h"
 #include "base/extremes.h"
 
 #include "base/solve.h"
@@ -14,8 +15,6 @@
 
 /* One hump needs few trials to be found, several need many. */
 enum { SCAN_SMOOTH = 4, SCAN = 48, SCAN_BROKEN = 180 };
-static const double HALF_PI = 1.57079632679489661923;
-
 typedef struct search {
   lw_wedge_frame frame;
   double sign;               /* 1 active, -1 passive */
@@ -138,7 +137,7 @@ lw_status lw_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_wedge 
   if (state == LW_AT_REST)
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE_AT_REST, "at rest no wedge slides");
   bool endless = isinf(plane->slope_run_m), active = state == LW_ACTIVE;
-  double low = (endless ? plane->slope_rad : 0.0) + 1e-6, high = HALF_PI + plane->batter_rad - 1e-9;
+  double low = (endless ? plane->slope_rad : 0.0) + 1e-6, high = LW_HALF_PI + plane->batter_rad - 1e-9;
   lw_minimum best;
   double steepest = plane->slope_rad + lw_layer_turned(plane, 0, plane->water_depth_m <= 0.0);
   double friction = plane->layer[0].friction_rad;

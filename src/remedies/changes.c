@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "sheet/settle_note.h"
+#include "sheet/values.h"
 #include "tables/known.h"
 
 /* Changes of the wall itself. Sizes are those that are sold or built. */
@@ -32,7 +33,7 @@ static bool of_courses(const lw_case *c) {
 
 double lw_change_depth_now(const lw_case *c) {
   const lw_quantity *depth = of_courses(c) ? &c->courses.block_depth : &c->shape.base_width;
-  return depth->origin != LW_ABSENT ? depth->si : 0.0;
+  return lw_si_or(depth, 0.0);
 }
 
 static lw_range depths(const lw_case *c) {
@@ -176,7 +177,7 @@ const lw_change lw_change_lower = {.slug = "lower-wall",
 static lw_range setback_range(const lw_result *now) {
   const lw_case *c = &now->given;
   if (!of_courses(c) || c->courses.count.si < 2.0) return (lw_range){0};
-  double now_m = c->courses.setback.origin == LW_ABSENT ? 0.0 : c->courses.setback.si;
+  double now_m = lw_si_or(&c->courses.setback, 0.0);
   double from = fmax(SETBACK_LEAST_M - SETBACK_STEP_M, lw_change_steps_below(now_m, SETBACK_STEP_M));
   double most = SETBACK_MOST_SHARE * lw_change_depth_now(c);
   return (lw_range){.from = from,

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "sheet/values.h"
 #include "tables/known.h"
 #include "changes.h"
 
@@ -12,10 +13,6 @@
 
 enum { LOAD_STEPS_MOST = 60, PAD_STEPS_MOST = 20 };
 static const double STEP_M = 0.05, LOAD_STEP_M = 0.1, HELD_LEAST_M = 0.1;
-
-static double or_zero(const lw_quantity *q) {
-  return q->origin == LW_ABSENT ? 0.0 : q->si;
-}
 
 static lw_range once(double value) {
   return (lw_range){.step = value, .most = value > 0.0 ? 1 : 0, .told_sign = 1.0};
@@ -32,7 +29,7 @@ static lw_range outlets_range(const lw_result *now) {
 }
 
 static bool stone(const lw_changing *wall, double stone_m, lw_typed *typed) {
-  double width = fmax(stone_m, or_zero(&wall->c->ground.stone_width));
+  double width = fmax(stone_m, lw_si_or(&wall->c->ground.stone_width, 0.0));
   return lw_typed_put_mm(typed, "stone width", width);
 }
 

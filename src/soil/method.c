@@ -3,15 +3,12 @@
 
 #include <lowwall/wall.h>
 
+#include "base/angles.h"
+#include "sheet/values.h"
+
 /* An absent choice is its first word, which is the cautious one. */
 static int word_of(const lw_choice *choice) {
   return choice->origin == LW_ABSENT ? 0 : choice->value;
-}
-
-static const double QUARTER_TURN = 1.57079632679489661923;
-
-static double share_or(const lw_quantity *q, double otherwise) {
-  return q->origin == LW_ABSENT ? otherwise : q->si;
 }
 
 /* A theory gives what the effective width bears; a presumptive value is held against the edge. */
@@ -42,20 +39,20 @@ void lw_method_build(const lw_case *c, lw_method *method) {
       .base_pressure = base_pressure_of(c),
       .bearing = (lw_bearing_method)word_of(&c->method.bearing),
       .n_gamma = n_gamma_of(c),
-      .n_gamma_value = share_or(&c->method.n_gamma_value, 0.0),
+      .n_gamma_value = lw_si_or(&c->method.n_gamma_value, 0.0),
       .depth_factors = (lw_own_or_none)word_of(&c->method.depth_factors),
       .inclination_factors = (lw_own_or_none)word_of(&c->method.inclination_factors),
       .bearing_on = (lw_bearing_on)word_of(&c->method.bearing_on),
       .crack = (lw_crack)word_of(&c->method.crack),
       .load_pressure = (lw_load_pressure)word_of(&c->method.load_pressure),
-      .influence_rad = share_or(&c->method.influence_line, QUARTER_TURN / 2.0),
-      .passive_share = share_or(&c->method.passive, 0.0),
-      .uplift_share = share_or(&c->method.uplift, 1.0),
+      .influence_rad = lw_si_or(&c->method.influence_line, LW_HALF_PI / 2.0),
+      .passive_share = lw_si_or(&c->method.passive, 0.0),
+      .uplift_share = lw_si_or(&c->method.uplift, 1.0),
       .passive_by = (lw_passive_by)word_of(&c->method.passive_by),
       .active_by = (lw_active_by)word_of(&c->method.active_by),
       .overconsolidation = (lw_overconsolidation)word_of(&c->method.overconsolidation),
-      .coefficient = share_or(&c->method.coefficient, 0.0),
-      .seismic_height = share_or(&c->method.seismic_height, 0.6),
+      .coefficient = lw_si_or(&c->method.coefficient, 0.0),
+      .seismic_height = lw_si_or(&c->method.seismic_height, 0.6),
       .slip = (lw_slip_method)word_of(&c->method.slip),
   };
 }

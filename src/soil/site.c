@@ -5,24 +5,21 @@
 
 #include <math.h>
 
+#include "sheet/values.h"
 #include "tables/known.h"
 
 static bool present(const lw_quantity *q) {
   return q->origin != LW_ABSENT;
 }
 
-static double value_or(const lw_quantity *q, double otherwise) {
-  return present(q) ? q->si : otherwise;
-}
-
 static void soil_build(const lw_case_soil *from, lw_soil *soil) {
-  soil->friction_rad = value_or(&from->friction, 0.0);
-  soil->cohesion_kpa = value_or(&from->cohesion, 0.0);
-  soil->unit_weight_kn_per_m3 = value_or(&from->unit_weight, 0.0);
-  soil->light_unit_weight_kn_per_m3 = value_or(&from->light_unit_weight, soil->unit_weight_kn_per_m3);
-  soil->saturated_unit_weight_kn_per_m3 = value_or(&from->saturated_unit_weight, soil->unit_weight_kn_per_m3);
-  soil->bottom_m = value_or(&from->bottom, INFINITY);
-  soil->overconsolidation = value_or(&from->overconsolidation, 1.0);
+  soil->friction_rad = lw_si_or(&from->friction, 0.0);
+  soil->cohesion_kpa = lw_si_or(&from->cohesion, 0.0);
+  soil->unit_weight_kn_per_m3 = lw_si_or(&from->unit_weight, 0.0);
+  soil->light_unit_weight_kn_per_m3 = lw_si_or(&from->light_unit_weight, soil->unit_weight_kn_per_m3);
+  soil->saturated_unit_weight_kn_per_m3 = lw_si_or(&from->saturated_unit_weight, soil->unit_weight_kn_per_m3);
+  soil->bottom_m = lw_si_or(&from->bottom, INFINITY);
+  soil->overconsolidation = lw_si_or(&from->overconsolidation, 1.0);
 }
 
 static const lw_soil_row *row_of(const lw_case_soil *soil, const lw_tables *tables) {
@@ -55,50 +52,49 @@ static void thresholds_build(const lw_tables *tables, lw_site *site) {
 }
 
 static void ground_build(const lw_case *c, lw_site *site) {
-  site->slope_rad = value_or(&c->ground.slope, 0.0);
-  site->slope_run_m = value_or(&c->ground.slope_run, INFINITY);
-  site->soil_below_top_m = value_or(&c->ground.soil_below_top, 0.0);
-  site->front_slope_rad = value_or(&c->ground.front_slope, 0.0);
-  site->stone_width_m = value_or(&c->ground.stone_width, 0.0);
+  site->slope_rad = lw_si_or(&c->ground.slope, 0.0);
+  site->slope_run_m = lw_si_or(&c->ground.slope_run, INFINITY);
+  site->soil_below_top_m = lw_si_or(&c->ground.soil_below_top, 0.0);
+  site->front_slope_rad = lw_si_or(&c->ground.front_slope, 0.0);
+  site->stone_width_m = lw_si_or(&c->ground.stone_width, 0.0);
 }
 
 /* An outlet comes out where its inside bottom lies no lower than the ground there. */
 static bool buried(const lw_case *c) {
   static const double NEAR_M = 1e-6;
-  if (value_or(&c->water.drain_outlets, 0.0) < 0.5) return false;
-  double fallen = tan(value_or(&c->ground.front_slope, 0.0)) * value_or(&c->order.outlet_length, 0.0);
-  return value_or(&c->water.outlet_level, 0.0) < -fallen - NEAR_M;
+  if (lw_si_or(&c->water.drain_outlets, 0.0) < 0.5) return false;
+  double fallen = tan(lw_si_or(&c->ground.front_slope, 0.0)) * lw_si_or(&c->order.outlet_length, 0.0);
+  return lw_si_or(&c->water.outlet_level, 0.0) < -fallen - NEAR_M;
 }
 
 static void water_build(const lw_case *c, lw_site *site) {
-  site->water_depth_m = value_or(&c->water.depth, INFINITY);
-  site->front_water_depth_m = value_or(&c->water.front_depth, INFINITY);
-  site->overflow_below_top_m = value_or(&c->water.overflow_below_top, 0.0);
+  site->water_depth_m = lw_si_or(&c->water.depth, INFINITY);
+  site->front_water_depth_m = lw_si_or(&c->water.front_depth, INFINITY);
+  site->overflow_below_top_m = lw_si_or(&c->water.overflow_below_top, 0.0);
   site->water_unit_weight_kn_per_m3 = c->water.unit_weight.si;
   site->outlets_buried = buried(c);
-  site->drain_outlets = site->outlets_buried ? 0 : (int)lround(value_or(&c->water.drain_outlets, 0.0));
-  site->joints_open =
-      c->water.wall_joints.origin != LW_ABSENT && c->water.wall_joints.value == LW_JOINTS_OPEN;
-  site->ground_drains = c->water.ground_drains.origin != LW_ABSENT && c->water.ground_drains.value == LW_YES;
+  site->drain_outlets = site->outlets_buried ? 0 : (int)lround(lw_si_or(&c->water.drain_outlets, 0.0));
+  site->joints_open = lw_choice_is(&c->water.wall_joints, LW_JOINTS_OPEN);
+  site->ground_drains = lw_choice_is(&c->water.ground_drains, LW_YES);
 }
 
 static void storm_and_trench_build(const lw_case *c, lw_site *site) {
-  site->storm_rain_m = value_or(&c->water.storm_rain, 0.0);
-  site->drainable_porosity = value_or(&c->water.drainable_porosity, 0.0);
-  site->trench_depth_m = value_or(&c->ground.trench_depth, 0.0);
-  site->trench_distance_m = value_or(&c->ground.trench_distance, 0.0);
+  site->storm_rain_m = lw_si_or(&c->water.storm_rain, 0.0);
+  site->drainable_porosity = lw_si_or(&c->water.drainable_porosity, 0.0);
+  site->trench_depth_m = lw_si_or(&c->ground.trench_depth, 0.0);
+  site->trench_distance_m = lw_si_or(&c->ground.trench_distance, 0.0);
 }
 
 static void limited_load_add(const lw_case_load *load, int number, lw_site *site) {
   bool strip = load->kind.value == LW_LOAD_STRIP;
   site->load[site->load_count++] = (lw_site_load){
       .kind = (lw_load_kind)load->kind.value,
-      .pressure_kpa = value_or(&load->pressure, 0.0),
-      .force = value_or(&load->force, 0.0),
-      .push = value_or(&load->push, 0.0),
-      .near_m = strip ? value_or(&load->near_edge, 0.0) : value_or(&load->distance, 0.0),
-      .far_m = strip ? value_or(&load->far_edge, 0.0) : value_or(&load->distance, 0.0),
-      .below_m = value_or(&load->below_ground, 0.0),
+      .pressure_kpa = lw_si_or(&load->pressure, 0.0),
+      .force = lw_si_or(&load->force, 0.0),
+      .push = lw_si_or(&load->push, 0.0),
+      .near_m = strip ? lw_si_or(&load->near_edge, 0.0) : lw_si_or(&load->distance, 0.0),
+      .far_m = strip ? lw_si_or(&load->far_edge, 0.0) : lw_si_or(&load->distance, 0.0),
+      .below_m = lw_si_or(&load->below_ground, 0.0),
       .number = number,
   };
 }
@@ -108,7 +104,7 @@ static void loads_build(const lw_case *c, lw_site *site) {
     const lw_case_load *load = &c->load[i];
     if (load->kind.origin == LW_ABSENT || load->kind.value == LW_LOAD_NONE) continue;
     if (load->kind.value == LW_LOAD_UNIFORM) {
-      double pressure = value_or(&load->pressure, 0.0);
+      double pressure = lw_si_or(&load->pressure, 0.0);
       site->surcharge_kpa += pressure;
       site->uniform_kpa[i] = (lw_number){pressure, load->kind.origin == LW_GIVEN};
     } else {
@@ -120,10 +116,10 @@ static void loads_build(const lw_case *c, lw_site *site) {
 /* Pad stone sheared over the ground takes the ground's own friction: the pad is rough. */
 static void footing_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
   soil_build(&c->ground.footing, &site->footing);
-  site->base_friction = value_or(&c->ground.base_friction, 0.0);
-  site->base_adhesion_kpa = value_or(&c->ground.base_adhesion, 0.0);
+  site->base_friction = lw_si_or(&c->ground.base_friction, 0.0);
+  site->base_adhesion_kpa = lw_si_or(&c->ground.base_adhesion, 0.0);
   site->pad_friction = tan(site->footing.friction_rad);
-  site->allowable_bearing_kpa = value_or(&c->ground.allowable_bearing, 0.0);
+  site->allowable_bearing_kpa = lw_si_or(&c->ground.allowable_bearing, 0.0);
   bool taken = c->pad.thickness.origin == LW_ASSUMED;
   site->bed_m = taken ? c->pad.thickness.si : 0.0;
   /* Where nothing lies between, wall and ground slide on the weaker of the two. */
@@ -133,9 +129,9 @@ static void footing_build(const lw_case *c, const lw_tables *tables, lw_site *si
   const lw_soil_row *stone =
       c->pad.material.origin == LW_ABSENT ? NULL : lw_tables_soil(tables, c->pad.material.text);
   site->pad = (lw_pad){
-      .thickness_m = taken ? 0.0 : value_or(&c->pad.thickness, 0.0),
-      .width_m = value_or(&c->pad.width, 0.0),
-      .spread = value_or(&c->pad.spread, 0.0),
+      .thickness_m = taken ? 0.0 : lw_si_or(&c->pad.thickness, 0.0),
+      .width_m = lw_si_or(&c->pad.width, 0.0),
+      .spread = lw_si_or(&c->pad.spread, 0.0),
       .unit_weight_kn_per_m3 = stone ? stone->light_unit_weight_kn_per_m3 : 0.0,
       .allowable_kpa = stone && isfinite(stone->allowable_bearing_kpa) ? stone->allowable_bearing_kpa : 0.0,
   };

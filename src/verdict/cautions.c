@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "sheet/taper.h"
+#include "sheet/values.h"
 #include "parts.h"
 
 #include <lowwall/sheet.h>
@@ -27,7 +28,7 @@ static double block_mass_kg(const lw_case *c) {
 }
 
 static bool clayey(const lw_facts *f) {
-  bool reactive = lw_facts_is(&f->c->site.reactive_soil, LW_YES);
+  bool reactive = lw_choice_is(&f->c->site.reactive_soil, LW_YES);
   return reactive || f->wall->site.backfill_refused || !f->wall->site.free_draining;
 }
 

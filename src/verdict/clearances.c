@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "sheet/values.h"
+
 /* The distances to keep where no place is on file, and of them those that a place on file says nothing of: to
  * services, waterbodies, streets and pool barriers. A missed one is a question for the council. */
 
@@ -75,9 +77,9 @@ static void load(const lw_facts *f, lw_reaching *to) {
 /* The upper of two walls must not be the taller one, as far as its own height counts for a tier. */
 static void taller_above(const lw_facts *f, lw_reaching *to) {
   const lw_case *c = f->c;
-  double other = c->site.other_wall_height.origin == LW_ABSENT ? 0.0 : c->site.other_wall_height.si;
+  double other = lw_si_or(&c->site.other_wall_height, 0.0);
   double mine = f->height_m[LW_HEIGHT_EXPOSED];
-  bool above = lw_facts_is(&c->site.other_wall_side, LW_SIDE_ABOVE);
+  bool above = lw_choice_is(&c->site.other_wall_side, LW_SIDE_ABOVE);
   double upper = above ? other : mine, lower = above ? mine : other;
   const lw_clearance_row *row = lw_known_clearance(f->tables, LW_CLEARANCE_OTHER_WALL);
   if (!row || lw_facts_nearer(&c->site.other_wall_distance, 0.0) == LW_SO_OPEN) return;

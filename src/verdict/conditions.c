@@ -6,6 +6,7 @@
 #include <string.h>
 
 #include "base/print.h"
+#include "sheet/values.h"
 #include "parts.h"
 
 /* What sends a wall to a professional whatever its height. The rows, their sentences and whom they call
@@ -64,7 +65,7 @@ static lw_so near(const lw_thing *thing, const lw_span *within, lw_finding *foun
 static lw_so said_yes(const lw_choice *choice, int value, const char *known, const char *item,
                       lw_finding *found) {
   if (choice->origin == LW_ASSUMED) return open_by(found, item);
-  if (!lw_facts_is(choice, value)) return LW_SO_NOT;
+  if (!lw_choice_is(choice, value)) return LW_SO_NOT;
   tell(found, "%s", known);
   return LW_SO_YES;
 }

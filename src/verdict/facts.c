@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/extremes.h"
+#include "sheet/values.h"
 
 /* A figure met exactly in decimal millimetres is met, whatever its binary digits. */
 static const double ROUNDING = 1e-9;
@@ -18,14 +19,10 @@ lw_so lw_facts_nearer(const lw_quantity *q, double than_m) {
   return q->origin != LW_ABSENT && q->si < than_m - ROUNDING ? LW_SO_YES : LW_SO_NOT;
 }
 
-bool lw_facts_is(const lw_choice *choice, int value) {
-  return choice->origin != LW_ABSENT && choice->value == value;
-}
-
 bool lw_facts_back_is(const lw_facts *facts, lw_back back) {
   const lw_choice *site_back = &facts->c->site.back;
-  bool said = site_back->origin == LW_GIVEN || lw_facts_is(&facts->c->site.behind, LW_BEHIND_BED);
-  return said && lw_facts_is(site_back, (int)back);
+  bool said = site_back->origin == LW_GIVEN || lw_choice_is(&facts->c->site.behind, LW_BEHIND_BED);
+  return said && lw_choice_is(site_back, (int)back);
 }
 
 static double height_of(const lw_facts *facts, lw_height_of which) {
@@ -94,7 +91,7 @@ bool lw_facts_vehicle_told(const lw_facts *facts, const lw_heavy *heavy) {
 lw_heavy lw_facts_heavy(const lw_facts *facts, double within_m) {
   lw_heavy vehicle = {INFINITY, facts->c->site.vehicle_access.origin, true};
   bool near = facts->stands.distance_m < within_m - ROUNDING;
-  if (lw_facts_is(&facts->c->site.vehicle_access, LW_YES)) vehicle.distance_m = 0.0;
+  if (lw_choice_is(&facts->c->site.vehicle_access, LW_YES)) vehicle.distance_m = 0.0;
   if (!near) return vehicle;
   bool surer = facts->stands.origin != LW_GIVEN && vehicle.origin == LW_GIVEN;
   return surer && isfinite(vehicle.distance_m) ? vehicle : facts->stands;
@@ -118,8 +115,8 @@ static lw_span lower_wall(const lw_facts *f) {
 static void other_wall_gather(lw_facts *facts) {
   const lw_case *c = facts->c;
   double mine = facts->height_m[LW_HEIGHT_EXPOSED];
-  double other = c->site.other_wall_height.origin == LW_ABSENT ? mine : c->site.other_wall_height.si;
-  facts->lower_wall_m = lw_facts_is(&c->site.other_wall_side, LW_SIDE_BELOW) ? other : mine;
+  double other = lw_si_or(&c->site.other_wall_height, mine);
+  facts->lower_wall_m = lw_choice_is(&c->site.other_wall_side, LW_SIDE_BELOW) ? other : mine;
   facts->lower_wall = lower_wall(facts);
   facts->other_wall_m = lw_facts_distance(&c->site.other_wall_distance);
   double apart = lw_known_value(facts->tables, LW_THRESHOLD_TIER_APART) * facts->lower_wall_m;

@@ -70,7 +70,6 @@ double lw_facts_clearance(const lw_facts *facts, lw_known_row clearance);
 double lw_facts_distance(const lw_quantity *q);
 /* Whether it is nearer than that. */
 lw_so lw_facts_nearer(const lw_quantity *q, double than_m);
-bool lw_facts_is(const lw_choice *choice, int value);
 /* A building is to carry the soil, or a fence is. What stands beyond real ground carries none unless
  * someone says so. */
 bool lw_facts_back_is(const lw_facts *facts, lw_back back);

@@ -4,6 +4,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "sheet/values.h"
 #include "tables/quote.h"
 
 /* Each question in turn; the gravest that is answered yes says what it is, and all that are yes are
@@ -60,7 +61,7 @@ static void tier(const lw_facts *f, lw_reaching *to) {
 
 static void ground_behind(const lw_facts *f, lw_reaching *to) {
   const lw_choice *behind = &f->c->site.behind;
-  if (lw_facts_is(behind, LW_BEHIND_BED)) return;
+  if (lw_choice_is(behind, LW_BEHIND_BED)) return;
   lw_verdict_reason *r = because(to, LW_WHAT_RETAINING_WALL,
                                  behind->origin == LW_GIVEN ? LW_GIVEN : LW_ASSUMED, "ground-behind", HERE);
   if (!r) return;

@@ -2,6 +2,7 @@
 #include "beside.h"
 
 #include "wind.h"
+#include "sheet/values.h"
 
 static lw_number if_given(const lw_quantity *q) {
   return q->origin == LW_GIVEN ? (lw_number){q->si, true} : (lw_number){0.0, false};
@@ -9,10 +10,6 @@ static lw_number if_given(const lw_quantity *q) {
 
 static lw_number if_present(const lw_quantity *q) {
   return q->origin == LW_ABSENT ? (lw_number){0.0, false} : (lw_number){q->si, true};
-}
-
-static double value_or(const lw_quantity *q, double otherwise) {
-  return q->origin == LW_ABSENT ? otherwise : q->si;
 }
 
 /* A fence is built for the wind that was told; the exposure that pushes the wall where none was is no word
@@ -24,7 +21,7 @@ static lw_number built_for(const lw_case_fence *fence, const lw_tables *tables) 
 }
 
 static lw_number height_of(const lw_case_fence *fence) {
-  bool behind = fence->place.origin != LW_ABSENT && fence->place.value == LW_FENCE_BEHIND;
+  bool behind = lw_choice_is(&fence->place, LW_FENCE_BEHIND);
   return behind && fence->height.si > 0.0 ? if_given(&fence->height) : (lw_number){0.0, false};
 }
 
@@ -36,10 +33,10 @@ static void back_fence_build(const lw_case *c, const lw_tables *tables, lw_back_
                           .height_m = height_of(fence),
                           .wind_kpa = built_for(fence, tables),
                           .soil_height_m = if_given(&fence->soil_height),
-                          .level_difference_m = value_or(&c->site.level_difference, 0.0),
-                          .lasting = value_or(&fence->permanent_factor, 1.0),
+                          .level_difference_m = lw_si_or(&c->site.level_difference, 0.0),
+                          .lasting = lw_si_or(&fence->permanent_factor, 1.0),
                           .post_spacing_m = fence->post_spacing.si,
-                          .post_depth_m = value_or(&fence->post_depth, 0.0),
+                          .post_depth_m = lw_si_or(&fence->post_depth, 0.0),
                           .post_width_m = fence->post_width.si,
                           .post_moment_knm = if_present(&fence->post_moment),
                           .post_side_m = if_present(&fence->post_section),
@@ -58,7 +55,7 @@ static void plant_build(const lw_case_building *building, const lw_tables *table
 }
 
 void lw_beside_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
-  bool bed = c->site.behind.origin != LW_ABSENT && c->site.behind.value == LW_BEHIND_BED;
+  bool bed = lw_choice_is(&c->site.behind, LW_BEHIND_BED);
   back_fence_build(c, tables, &wall->back_fence);
   plant_build(&c->building, tables, &wall->plant);
   wall->bed_width_m = bed && c->building.bed_width.origin == LW_GIVEN ? c->building.bed_width.si : 0.0;

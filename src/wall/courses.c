@@ -7,6 +7,7 @@
 #include <string.h>
 
 #include "sheet/taper.h"
+#include "sheet/values.h"
 #include "tables/known.h"
 #include "measure.h"
 #include "outline.h"
@@ -58,8 +59,7 @@ static void cap_add(const lw_case *c, lw_section *section) {
   lw_corner low = {top->front_m - overhang, top->top_m};
   lw_corner high = {low.x_m + depth, top->top_m + c->courses.cap_height.si};
   section->has_cap = true;
-  section->cap_bonded =
-      c->courses.cap_fixing.origin != LW_ABSENT && c->courses.cap_fixing.value == LW_FIXING_BONDED;
+  section->cap_bonded = lw_choice_is(&c->courses.cap_fixing, LW_FIXING_BONDED);
   section->cap_front_m = low.x_m;
   section->cap_overhang_m = overhang;
   section->cap_depth_m = depth;

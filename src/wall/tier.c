@@ -3,16 +3,13 @@
 
 #include <math.h>
 
+#include "sheet/values.h"
 #include "tables/known.h"
 
 /* Two walls, one above the other. An other wall that nobody spoke of raises its question in the verdict; only
  * one that was measured is put on the ground. */
 
 static const double ROUNDING = 1e-9, FAR_M = 1000.0;
-
-static bool is(const lw_choice *choice, int value) {
-  return choice->origin != LW_ABSENT && choice->value == value;
-}
 
 static lw_tier_band band_of(const lw_tables *tables, const lw_tier *tier) {
   if (tier->distance_m < lw_known_value(tables, LW_THRESHOLD_TIER_ONE_WALL) * tier->lower_m - ROUNDING)
@@ -35,9 +32,9 @@ void lw_tier_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
   double exposed = wall->section.height_m - wall->section.embedment_m;
   lw_tier *tier = &wall->tier;
   if (c->site.other_wall_distance.origin != LW_GIVEN) return;
-  tier->above = !is(&c->site.other_wall_side, LW_SIDE_BELOW);
+  tier->above = !lw_choice_is(&c->site.other_wall_side, LW_SIDE_BELOW);
   tier->distance_m = c->site.other_wall_distance.si;
-  tier->height_m = c->site.other_wall_height.origin == LW_ABSENT ? exposed : c->site.other_wall_height.si;
+  tier->height_m = lw_si_or(&c->site.other_wall_height, exposed);
   tier->lower_m = tier->above ? exposed : tier->height_m;
   tier->band = band_of(tables, tier);
   bool loads = tier->above && tier->band != LW_TIER_ALONE && tier->height_m > 0.0;
@@ -55,7 +52,7 @@ void lw_slip_cause_build(const lw_case *c, const lw_tables *tables, lw_wall *wal
   double level = atan(lw_known_value(tables, LW_THRESHOLD_LEVEL_GROUND)),
          steepest = lw_known_value(tables, LW_THRESHOLD_BED_SLOPE);
   double slope = fmax(fabs(site->slope_rad), fabs(site->front_slope_rad));
-  bool bed = is(&c->site.behind, LW_BEHIND_BED);
+  bool bed = lw_choice_is(&c->site.behind, LW_BEHIND_BED);
   wall->slip_cause = LW_SLIP_LEVEL_BED;
   if (!bed)
     wall->slip_cause = LW_SLIP_GROUND_BEHIND;

@@ -4,10 +4,7 @@
 #include <math.h>
 
 #include "outline.h"
-
-static double value_or_zero(const lw_quantity *q) {
-  return q->origin == LW_ABSENT ? 0.0 : q->si;
-}
+#include "sheet/values.h"
 
 /* The stem between toe and heel: its four corners. */
 typedef struct stem {
@@ -15,14 +12,14 @@ typedef struct stem {
 } stem;
 
 static stem stem_of(const lw_case *c, double height_m) {
-  double slab = value_or_zero(&c->shape.slab_thickness), rise = height_m - slab;
-  double front = value_or_zero(&c->shape.toe_length);
-  double rear = c->shape.base_width.si - value_or_zero(&c->shape.heel_length);
+  double slab = lw_si_or(&c->shape.slab_thickness, 0.0), rise = height_m - slab;
+  double front = lw_si_or(&c->shape.toe_length, 0.0);
+  double rear = c->shape.base_width.si - lw_si_or(&c->shape.heel_length, 0.0);
   return (stem){
       .front_foot = {front, slab},
       .rear_foot = {rear, slab},
-      .rear_top = {rear - rise * tan(value_or_zero(&c->shape.back_batter)), height_m},
-      .front_top = {front + rise * tan(value_or_zero(&c->shape.face_batter)), height_m},
+      .rear_top = {rear - rise * tan(lw_si_or(&c->shape.back_batter, 0.0)), height_m},
+      .front_top = {front + rise * tan(lw_si_or(&c->shape.face_batter, 0.0)), height_m},
   };
 }
 
@@ -58,7 +55,7 @@ static void parts_add(lw_section *section, const stem *s, double slab_m, double 
 }
 
 static void trapezoid(const lw_case *c, lw_section *section) {
-  double slab = value_or_zero(&c->shape.slab_thickness);
+  double slab = lw_si_or(&c->shape.slab_thickness, 0.0);
   section->base_width_m = c->shape.base_width.si;
   stem s = stem_of(c, section->height_m);
   lw_outline_add(section, 0.0, 0.0);
@@ -69,7 +66,7 @@ static void trapezoid(const lw_case *c, lw_section *section) {
   lw_outline_add(section, s.front_top.x_m, s.front_top.y_m);
   lw_outline_add(section, s.front_foot.x_m, s.front_foot.y_m);
   if (slab > 0.0) lw_outline_add(section, 0.0, slab);
-  section->back_foot_m = s.rear_foot.x_m + slab * tan(value_or_zero(&c->shape.back_batter));
+  section->back_foot_m = s.rear_foot.x_m + slab * tan(lw_si_or(&c->shape.back_batter, 0.0));
   parts_add(section, &s, slab, c->wall.unit_weight.si);
 }
 

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "wind.h"
 
+#include "sheet/values.h"
 #include "tables/known.h"
 
 double lw_wind_pressure(const lw_tables *tables, int exposure) {
@@ -24,10 +25,10 @@ void lw_wall_wind_build(const lw_case *c, const lw_tables *tables, lw_wall_wind 
   bool stands = c->fence.height.origin != LW_ABSENT && c->fence.height.si > 0.0;
   *wind = (lw_wall_wind){.present = stands};
   if (!stands) return;
-  wind->behind = c->fence.place.origin != LW_ABSENT && c->fence.place.value == LW_FENCE_BEHIND;
+  wind->behind = lw_choice_is(&c->fence.place, LW_FENCE_BEHIND);
   wind->height_m = c->fence.height.si;
   wind->pressure_kpa = acting_pressure(c, tables, &wind->end_factor);
   if (!wind->behind) return;
   wind->push_kn_per_m = wind->pressure_kpa * wind->height_m;
-  wind->distance_m = c->fence.distance.origin == LW_ABSENT ? 0.0 : c->fence.distance.si;
+  wind->distance_m = lw_si_or(&c->fence.distance, 0.0);
 }

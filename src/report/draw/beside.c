@@ -2,6 +2,7 @@
 #include <math.h>
 
 #include "base/print.h"
+#include "sheet/values.h"
 #include "hatch.h"
 #include "sketch.h"
 
@@ -96,9 +97,9 @@ void lw_sketch_fence(lw_sketch *s) {
   if (!has_fence(c)) return;
   const lw_section *section = &s->result->wall.section;
   lw_corner crest = section->crest;
-  bool behind = c->fence.place.origin != LW_ABSENT && c->fence.place.value == LW_FENCE_BEHIND;
-  bool closes = c->site.back.origin != LW_ABSENT && c->site.back.value == LW_BACK_FENCE;
-  double away = c->fence.distance.origin != LW_ABSENT ? c->fence.distance.si : 0.0;
+  bool behind = lw_choice_is(&c->fence.place, LW_FENCE_BEHIND);
+  bool closes = lw_choice_is(&c->site.back, LW_BACK_FENCE);
+  double away = lw_si_or(&c->fence.distance, 0.0);
   double x = behind ? crest.x_m + away : 0.5 * (section->part[section->part_count - 1].front_m + crest.x_m);
   bool far = x > s->right_m - 1.0 / s->mm_per_m || (behind && closes && c->fence.distance.origin != LW_GIVEN);
   double edge = s->right_m - 1.0 / s->mm_per_m;

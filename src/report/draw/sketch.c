@@ -5,6 +5,7 @@
 #include <stdarg.h>
 #include <string.h>
 
+#include "base/angles.h"
 #include "base/print.h"
 
 /* Places on the paper, and words that keep out of each other's way. */
@@ -67,7 +68,7 @@ static void circle(lw_drawing *paper, lw_xy_mm at) {
   enum { SIDES = 24 };
   lw_xy_mm round[SIDES];
   for (int i = 0; i < SIDES; i++) {
-    double turn = 2.0 * 3.14159265358979323846 * i / SIDES;
+    double turn = 2.0 * LW_PI * i / SIDES;
     round[i] = (lw_xy_mm){at.x_mm + CIRCLE_MM * cos(turn), at.y_mm + CIRCLE_MM * sin(turn)};
   }
   lw_drawing_area(paper, LW_PEN_FINE, LW_FILL_PAPER, round, SIDES);
