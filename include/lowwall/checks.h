@@ -293,6 +293,7 @@ typedef struct lw_situation {
 
   lw_load_case load_case;   /* in which the stages stand here: of several sets of factors the one that
                                governs, all loads there */
+  lw_load_case_name shown_in;
   lw_stage base, pad;       /* pad.status is not LW_OK with reason no-pad when there is none */
   lw_borne base_bears, pad_bears;
   int joint_count;

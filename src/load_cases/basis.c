@@ -62,7 +62,7 @@ static void make(const lw_wall *wall, const lw_tables *tables, const lw_situatio
 bool lw_check_basis(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
                     const lw_check *check, lw_basis *out) {
   again a;
-  if (check->at == LW_AT_GROUND || !check->has.known) return false;
+  if (check->at == LW_AT_GROUND || (!check->has.known && !check->demand.known)) return false;
   make(wall, tables, situation, check, &a, out);
   note_factors(wall, &a.format, out);
   lw_check_context context = {wall, &a.format, &out->load_case, &a.place};

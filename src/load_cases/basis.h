@@ -19,8 +19,8 @@ typedef struct lw_basis {
 } lw_basis;
 
 /** Load case and stage of a check, made again: a situation keeps only the stage that governs.
- *  in    check   one of the situation's, slip excepted
- *  gives false where the check has no numbers; out is then not to be used */
+ *  in    check   one of the situation's
+ *  gives false where the check has no numbers, or is in the ground as a whole; out is then not to be used */
 bool lw_check_basis(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
                     const lw_check *check, lw_basis *out);
 

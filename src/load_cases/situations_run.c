@@ -41,6 +41,10 @@ static void show_graver(const follow *f, const lw_load_cases *cases, const lw_gr
     *shown = *now;
     f->situation[one->situation].load_case = one->load_case;
     f->situation[one->situation].load_case.actions.factors = now->factors;
+    f->situation[one->situation].shown_in = (lw_load_case_name){.set = now->check.made_in.set,
+                                                                .leaning = now->check.made_in.leaning,
+                                                                .people_down = true,
+                                                                .cap_load = true};
   }
 }
 

@@ -38,6 +38,10 @@ FNR == 1 {
     else if (rank[target] > rank[mine])
       say(name_of(mine) " is left of " name_of(target) " and may not include it")
   }
+  if (mine ~ /^(verdict|report)/ &&
+      name ~ /^(soil|wall|pressure|standards|balance|slip|checks|load_cases|studies)\// &&
+      name !~ /^(balance\/weigh|load_cases\/kinds|pressure\/given|studies\/water_limits|wall\/measure)\.h$/)
+    say("verdict and report read the result: what is not in it, run/again.h gives")
   if (part[1] == "include") {
     if (name ~ /^(gsl\/|csv\.h|jansson\.h|criterion)/) say("a public header shows " name)
   } else if (name ~ /^gsl\// && mine != "base" && mine != "cli") say("GSL is called from base only")

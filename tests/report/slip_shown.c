@@ -5,7 +5,7 @@
 #include <stdlib.h>
 
 #include "../checks/random_wall.h"
-#include "report/figures/slip.h"
+#include "run/again.h"
 
 /* The slices that are shown add up to the sums they are shown with, in an earthquake too. */
 
@@ -14,13 +14,12 @@ enum { WALLS = 40 / RANDOM_SHARE };
 static void add_up(const lw_result *r, const lw_situation *s) {
   lw_slip_view view;
   double drives = 0.0, holds = 0.0, bishop = 0.0;
-  if (!lw_slip_shown(r, s, &view)) return;
+  if (!lw_again_slip(r, s, &view)) return;
   for (int i = 0; i < view.list.count; i++) {
-    lw_slip_forces f =
-        lw_slip_forces_of(&view.list.slice[i], &view.slip.circle, view.seismic, view.slip.bishop);
-    drives += f.driving_kn_per_m + f.shaken_kn_per_m;
-    holds += f.ordinary_kn_per_m;
-    bishop += f.bishop_kn_per_m;
+    const lw_slip_forces *f = &view.force[i];
+    drives += f->driving_kn_per_m + f->shaken_kn_per_m;
+    holds += f->ordinary_kn_per_m;
+    bishop += f->bishop_kn_per_m;
   }
   cr_expect_lt(fabs(drives - view.slip.driving_kn_per_m), 1e-9 * (1.0 + drives));
   cr_expect_lt(fabs(holds / drives - view.slip.ordinary), 1e-9 * (1.0 + view.slip.ordinary));

@@ -17,18 +17,6 @@ const char *lw_slip_method_slug(lw_slip_method method) {
   return words[method];
 }
 
-bool lw_slip_shown(const lw_result *result, const lw_situation *situation, lw_slip_view *view) {
-  lw_slip_ground ground;
-  if (!situation->slip_known || situation->slip.status != LW_OK) return false;
-  lw_situation_slip_ground(&result->wall, result->tables, situation, &ground);
-  const lw_slip_soil *below = &ground.below;
-  bool range = below->spare_kn_per_m3 > 0.0;
-  view->seismic = ground.seismic_horizontal;
-  view->light_kn_per_m3 = range ? below->unit_weight_kn_per_m3 - below->spare_kn_per_m3 : 0.0;
-  return lw_slip_of_circle(&ground, &situation->slip.circle, LW_SLIP_SHOWN, &view->slip, &view->list) ==
-         LW_OK;
-}
-
 void lw_figures_of_slip(const lw_figures *figures, const lw_situation *situation) {
   const lw_slip *slip = &situation->slip;
   if (!situation->slip_known || slip->status != LW_OK) return;
@@ -56,7 +44,7 @@ void lw_figures_of_slip(const lw_figures *figures, const lw_situation *situation
 
 void lw_figures_of_slice(const lw_figures *figures, const lw_slip_view *view, int number) {
   const lw_slip_slice *slice = &view->list.slice[number];
-  lw_slip_forces force = lw_slip_forces_of(slice, &view->slip.circle, view->seismic, view->slip.bishop);
+  const lw_slip_forces *force = &view->force[number];
   const struct {
     lw_figure_word word;
     double value;
@@ -69,16 +57,16 @@ void lw_figures_of_slice(const lw_figures *figures, const lw_slip_view *view, in
       {{"pore_kpa", "pore pressure at its base", "kPa", ""}, slice->pore_kpa},
       {{"cohesion_kpa", "cohesion at its base", "kPa", ""}, slice->cohesion_kpa},
       {{"friction_deg", "friction at its base", "deg", ""}, atan(slice->tan_friction) * LW_DEG_PER_RAD},
-      {{"driving_kn_per_m", "what drives it", "kN/m", ""}, force.driving_kn_per_m},
-      {{"shaken_kn_per_m", "what an earthquake adds to that", "kN/m", ""}, force.shaken_kn_per_m},
-      {{"holding_kn_per_m", "what holds it, by ordinary slices", "kN/m", ""}, force.ordinary_kn_per_m}};
+      {{"driving_kn_per_m", "what drives it", "kN/m", ""}, force->driving_kn_per_m},
+      {{"shaken_kn_per_m", "what an earthquake adds to that", "kN/m", ""}, force->shaken_kn_per_m},
+      {{"holding_kn_per_m", "what holds it, by ordinary slices", "kN/m", ""}, force->ordinary_kn_per_m}};
   for (size_t i = 0; i < sizeof all / sizeof *all; i++) lw_figures_put(figures, &all[i].word, all[i].value);
 }
 
 void lw_figures_of_slices(const lw_figures *figures, const lw_situation *situation) {
   lw_slip_view view;
   const lw_slip *slip = &view.slip;
-  if (!lw_slip_shown(figures->result, situation, &view)) return;
+  if (!lw_again_slip(figures->result, situation, &view)) return;
   lw_figures_put(figures, &(lw_figure_word){"shown_ordinary", "factor of the slices shown, ordinary", "", ""},
                  slip->ordinary);
   lw_figures_put_number(figures,

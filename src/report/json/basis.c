@@ -1,12 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "load_cases/basis.h"
 #include "load_cases/kinds.h"
-#include "load_cases/load_case.h"
+#include "run/again.h"
 #include "contacts.h"
 
 #include <math.h>
-#include <stddef.h>
-#include <string.h>
 
 /* What a check rests on. Its contact is shown under the set of factors that governs the situation, with every
  * load there; a check keeps the worst of all sets and loads, so that it may rest on another load case. */
@@ -109,49 +106,14 @@ static void set_sliding(json_t *entry, const lw_check *check, const lw_basis *by
   set_passive(object, check, by, ground_of(by));
 }
 
-/* Also of a check that nothing pushes, which has no ratio. */
-static bool basis_of(const lw_bases *bases, const lw_check *check, lw_basis *by) {
-  const lw_result *r = bases->result;
-  lw_check numbered = *check;
-  numbered.has.known = check->demand.known;
-  return lw_check_basis(&r->wall, r->tables, bases->situation, &numbered, by);
-}
-
-static bool same_factors(const lw_factors *a, const lw_factors *b) {
-  size_t from = offsetof(lw_factors, wall_weight);
-  return memcmp((const char *)a + from, (const char *)b + from, sizeof *a - from) == 0;
-}
-
-/* A set of factors may be named by any of its rows. */
-static bool same_set(const lw_format_row *a, const lw_format_row *b) {
-  return a == b || (a && b && strcmp(a->format, b->format) == 0);
-}
-
-/* The load case shown is that of the gravest check, with every load there; its name without people. */
-static bool name_lighter(const lw_bases *bases, lw_load_case_name *name) {
-  const lw_result *r = bases->result;
-  const lw_situation *s = bases->situation;
-  for (int i = 0; i < s->check_count; i++) {
-    lw_load_case load_case;
-    lw_check check = lw_situation_check(s, i);
-    if (!same_set(check.made_in.set, s->load_case.set) || check.at == LW_AT_GROUND) continue;
-    lw_load_case_of(&r->wall, r->tables, s, &check, &load_case);
-    if (!same_factors(&load_case.actions.factors, &s->load_case.actions.factors)) continue;
-    *name = check.made_in;
-    name->people_down = false;
-    name->cap_load = true;
-    name->divided_by = 0.0;
-    return true;
-  }
-  return false;
-}
-
+/* The load case that is shown, without people. */
 void lw_json_lighter(lw_bases *bases) {
   const lw_situation *s = bases->situation;
   lw_check before = {0};
   bool any = false;
-  lw_load_case_name lighter;
-  if (s->people_down_kn_per_m <= 0.0 || !name_lighter(bases, &lighter)) return;
+  lw_load_case_name lighter = s->shown_in;
+  lighter.people_down = false;
+  if (s->people_down_kn_per_m <= 0.0) return;
   for (int i = 0; i < s->check_count; i++) {
     lw_check check = lw_situation_check(s, i);
     lw_basis by;
@@ -159,13 +121,14 @@ void lw_json_lighter(lw_bases *bases) {
     before = check;
     any = true;
     check.made_in = lighter;
-    if (!same && basis_of(bases, &check, &by)) (void)number_of(bases, &check, &by);
+    if (!same && check.demand.known && lw_again_basis(bases->result, s, &check, &by))
+      (void)number_of(bases, &check, &by);
   }
 }
 
 void lw_json_basis(lw_bases *bases, json_t *entry, const lw_check *check) {
   lw_basis by;
-  if (!basis_of(bases, check, &by)) return;
+  if (!check->demand.known || !lw_again_basis(bases->result, bases->situation, check, &by)) return;
   lw_json_set_count(entry, "load_case", number_of(bases, check, &by));
   if (lw_check_about_of(check->kind)->needs == LW_NEED_SLIDING) set_sliding(entry, check, &by);
 }

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "contacts.h"
 
+#include "run/again.h"
+
 #include <math.h>
 
 #include "report/figures/forces.h"
@@ -73,7 +75,7 @@ static void set_shells(json_t *entry, const lw_result *result) {
 static void add_push(json_t *entry, const lw_result *result, const lw_situation *s, int joint) {
   lw_stage stage;
   lw_figures of = into(entry, result);
-  lw_situation_joint(&result->wall, s, joint, &stage);
+  lw_again_joint(result, s, joint, &stage);
   if (stage.status != LW_OK) return;
   set_formula(entry, &stage);
   lw_figures_of_push(&of, &stage);

@@ -13,7 +13,7 @@ static lw_figures into(json_t *object, const lw_result *result) {
 
 static void add_slices(json_t *object, const lw_result *result, const lw_situation *s) {
   lw_slip_view view;
-  if (!lw_slip_shown(result, s, &view)) return;
+  if (!lw_again_slip(result, s, &view)) return;
   json_t *slices = lw_json_list(object, "shown");
   for (int i = 0; i < view.list.count; i++) {
     lw_figures of = into(lw_json_entry(slices), result);

@@ -1,6 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "studies/building.h"
-#include "studies/narrow.h"
+#include "run/again.h"
 #include "working.h"
 
 /* The working of the wall while it is built, and of the narrow bed. */
@@ -54,7 +53,7 @@ static void building(const lw_page *page, const lw_result *result) {
   lw_page_heading(page, "While it is built");
   lw_page to = *page;
   lw_working working = lw_page_working(&to);
-  lw_building_write(&result->wall, result->tables, g, &working);
+  lw_again_study(result, LW_STUDY_BUILDING, &working);
   courses(page, g);
   stand_offs(page, g);
   lw_page_say(
@@ -80,7 +79,7 @@ static void narrow(const lw_page *page, const lw_result *result) {
   lw_page_sayf(page, "  ",
                "The bed is Bn = %.3f m wide between its faces; the wedge wants hn tan(45 - phi/2) = %.3f m.",
                n->bed_width_m, n->wedge_width_m);
-  lw_narrow_write(&result->situations, n, &working);
+  lw_again_study(result, LW_STUDY_NARROW, &working);
   lw_page_linef(page, LW_TONE_PLAIN, "  %-18s%8s%10s%10s%9s%9s", "what comes of them", "K", "foot kPa",
                 "P kN/m", "share", "at hn");
   for (int i = 0; i < LW_NARROW_COUNT; i++) narrow_row(page, (lw_narrow_method)i, &n->value[i]);

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "load_cases/situation.h"
+#include "run/again.h"
 #include "working.h"
 
 #include <string.h>
@@ -26,7 +26,7 @@ void lw_working_contact(const lw_page *page, const lw_result *result, const lw_s
   if (stage->contact.area_m2 < stage->contact.width_m)
     lw_page_sayf(page, "  ", "The blocks taper: %.4f of the run bears in front, %.4f at the rear.",
                  stage->contact.taper.front, stage->contact.taper.rear);
-  lw_situation_tell(&result->wall, s, shown.at, shown.joint, &working);
+  lw_again_contact(result, s, shown.at, shown.joint, &working);
   if (!stage->contact.inside)
     lw_page_sayf(page, "  ", "The resultant falls outside the contact of %.3f m: it stands on nothing.",
                  stage->contact.width_m);

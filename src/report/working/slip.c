@@ -1,10 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "load_cases/slip_check.h"
 #include "report/figures/slip.h"
 
 #include <math.h>
 
-#include "slip/circle.h"
 #include "working.h"
 
 /* The worst circle of a situation, slice by slice: few slices, which can be followed by hand. */
@@ -79,35 +77,26 @@ static void forces(const lw_page *page, const lw_slip_view *view, const char *na
 }
 
 static void all_forces(const lw_page *page, const lw_slip_view *view) {
-  lw_slip_forces sum = {0};
   forces_heads(page, view);
   for (int i = 0; i < view->list.count; i++) {
     char name[8];
-    lw_slip_forces f =
-        lw_slip_forces_of(&view->list.slice[i], &view->slip.circle, view->seismic, view->slip.bishop);
-    sum.driving_kn_per_m += f.driving_kn_per_m;
-    sum.shaken_kn_per_m += f.shaken_kn_per_m;
-    sum.ordinary_kn_per_m += f.ordinary_kn_per_m;
-    sum.bishop_kn_per_m += f.bishop_kn_per_m;
     lw_print(name, sizeof name, "%d", i + 1);
-    forces(page, view, name, &f);
+    forces(page, view, name, &view->force[i]);
   }
-  forces(page, view, "sums", &sum);
+  forces(page, view, "sums", &view->sum);
 }
 
 /* The factors of these slices, as the method found them. */
 static void factors(const lw_page *page, const lw_result *result, const lw_slip_view *view) {
   lw_page to = *page;
   lw_working working = lw_page_working(&to);
-  lw_slip again;
   lw_page_sayf(page, "  ", "ST is the sum of To, SD of D%s.", view->seismic > 0.0 ? " and De" : "");
   if (view->slip.bishop > 0.0)
     lw_page_say(
         page, "  ",
         "SB is the sum of Tb with the F before, g by how much SB/SD rises with it, (sum of Tb sin al tan "
         "phi/ma)/(F^2 SD), by which Newton's rule goes on until F stays.");
-  (void)lw_slip_of_slices(&view->list, &view->slip.circle, view->seismic, result->wall.method.slip, &again,
-                          &working);
+  lw_again_slices(result, view, &working);
 }
 
 static void search(const lw_page *page, const lw_slip *slip) {
@@ -118,8 +107,7 @@ static void search(const lw_page *page, const lw_slip *slip) {
 }
 
 /* What the set of factors makes of the circle's own factor. */
-static void by_set(const lw_page *page, const lw_result *result, const lw_situation *s) {
-  double found = lw_slip_factor(&s->slip, result->wall.method.slip);
+static void by_set(const lw_page *page, const lw_situation *s, double found) {
   for (int i = 0; i < s->check_count; i++) {
     lw_check check = lw_situation_check(s, i);
     if (check.kind != LW_CHECK_SLIP || !check.has.known || !check.factored || !s->slip_set) continue;
@@ -145,13 +133,13 @@ static void bed(const lw_page *page, const lw_result *result, const lw_situation
   if (!bed_may_slide(s)) return;
   lw_page_blank(page);
   lw_page_say(page, " ", "The bed as one body on the slope below it, in its weakest soil");
-  lw_situation_bed_write(&result->wall, result->tables, s, &working);
+  lw_again_bed(result, s, &working);
 }
 
 void lw_working_slip(const lw_page *page, const lw_result *result, const lw_situation *s) {
   lw_slip_view view;
   bed(page, result, s);
-  if (!lw_slip_shown(result, s, &view)) return;
+  if (!lw_again_slip(result, s, &view)) return;
   lw_page_blank(page);
   lw_page_say(page, " ", "Slip of wall and ground along a circle");
   circle(page, &s->slip);
@@ -166,5 +154,5 @@ void lw_working_slip(const lw_page *page, const lw_result *result, const lw_situ
   all_forces(page, &view);
   factors(page, result, &view);
   search(page, &s->slip);
-  by_set(page, result, s);
+  by_set(page, s, view.found);
 }

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "studies/rain_seepage.h"
+#include "run/again.h"
 #include "working.h"
 
 #include <math.h>
@@ -10,7 +10,6 @@ static void seepage(const lw_page *page, const lw_result *result) {
   const lw_rain_seepage *of = &result->seepage;
   lw_page to = *page;
   lw_working working = lw_page_working(&to);
-  lw_rain_seepage again;
   if (!of->looked_at) return;
   lw_page_blank(page);
   lw_page_say(page, " ", "Steady rain that seeps to a drain which works");
@@ -26,7 +25,7 @@ static void seepage(const lw_page *page, const lw_result *result) {
       page, "  ",
       "Us is the force of its pores on the plane at rho, which pushes most; Hs, Hd and Hb push level: "
       "seeping, dry, and with water up to the ground. None decides anything.");
-  lw_rain_seepage_find(&result->wall, &again, &working);
+  lw_again_study(result, LW_STUDY_SEEPAGE, &working);
 }
 
 static const char *short_word(lw_water_state state) {

@@ -5,6 +5,7 @@
 #include <stdlib.h>
 
 #include "balance/weigh.h"
+#include "run/again.h"
 
 /* The working of a whole wall: a student follows it with a pencil. */
 
@@ -48,7 +49,7 @@ static void joint_in_full(const lw_page *page, const lw_result *result, const lw
     page->out->failed = true;
     return;
   }
-  lw_situation_joint(&result->wall, s, joint, full);
+  lw_again_joint(result, s, joint, full);
   stage(page, result, s, full, (lw_shown){under_cap ? LW_AT_CAP : LW_AT_JOINT, joint});
   free(full);
 }
@@ -97,26 +98,20 @@ static void situation(const lw_page *page, const lw_result *result, const lw_sit
   lw_working_checks(page, result, s);
 }
 
-static lw_status record(const lw_page *page, const lw_result *result, lw_result *again) {
+static void pushes(const lw_page *page, const lw_result *result) {
   lw_recorder recorder = {.style = page->style};
   lw_working working = lw_recorder_working(&recorder);
-  again->working = &working;
-  lw_status status = lw_run(&result->given, result->tables, LW_DETAIL_WORKING, again, NULL);
-  if (status == LW_OK) lw_recorder_print(&recorder, page);
+  lw_again_pushes(result, &working);
+  lw_recorder_print(&recorder, page);
   lw_recorder_free(&recorder);
-  return status;
 }
 
 lw_status lw_report_working(const lw_result *result, const lw_text_style *style, lw_text *out) {
   lw_page page = {.out = out, .style = *style};
-  lw_result *again = malloc(sizeof *again);
-  if (again == NULL) return LW_NO_MEMORY;
   lw_page_tone(&page, LW_TONE_STRONG, "", result->verdict.headline);
   lw_page_heading(&page, "Working, for one metre run of wall");
   lw_working_given(&page, result);
-  lw_status status = record(&page, result, again);
-  free(again);
-  if (status != LW_OK) return status;
+  pushes(&page, result);
   lw_working_compared(&page, result);
   for (int i = 0; i < result->situations.count; i++)
     situation(&page, result, &result->situations.situation[i]);

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "load_cases/basis.h"
+#include "run/again.h"
 #include "load_cases/kinds.h"
 #include "working.h"
 
@@ -149,7 +149,7 @@ static void write_check(const lw_page *page, const lw_result *result, const lw_s
   written w = {.page = *page, .check = check};
   lw_working working = {
       .context = &w, .heading = heading, .step = take_step, .line = take_line, .row = take_row};
-  if (!lw_check_basis(&result->wall, result->tables, s, check, &by)) return;
+  if (!lw_again_basis(result, s, check, &by)) return;
   const lw_stage *shown = at->shown;
   if (!same_forces(&by.stage.contact, &shown->contact)) {
     if (may_be_lighter(shown) && !may_be_lighter(&by.stage))
@@ -158,7 +158,7 @@ static void write_check(const lw_page *page, const lw_result *result, const lw_s
     say_forces(page, result, &by, at->place, at->last);
   }
   say_before(page, &by, check);
-  lw_check_tell(&by, result->tables, check, &working);
+  lw_again_check(result, &by, check, &working);
 }
 
 void lw_working_written(const lw_page *page, const lw_result *result, const lw_situation *s,
