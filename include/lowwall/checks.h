@@ -61,7 +61,8 @@ typedef struct lw_load_case_name {
   double divided_by;         /* every strength, where a factor on all of them is searched; 0: it is not */
 } lw_load_case_name;
 
-/* One failure mode at one place: has = resistance / demand, needs = the has required, ratio = has / needs. */
+/* One failure mode at one place: has = resistance / demand, needs = the has required, ratio = has / needs.
+ * has is the factor of safety; under partial factors it is design resistance over design effect. */
 typedef struct lw_check {
   lw_check_kind kind;
   lw_at at;
