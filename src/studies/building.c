@@ -13,7 +13,6 @@
 static const double GRAVITY = 9.80665;
 
 static void from_row(const lw_plant_row *row, lw_plant *plant) {
-  if (!row) return;
   plant->row = row;
   lw_print(plant->name, sizeof plant->name, "%s", row->name);
   plant->mass_kg = row->mass_kg;
@@ -24,11 +23,11 @@ static void from_row(const lw_plant_row *row, lw_plant *plant) {
 
 static double line_load(const lw_plant *plant, const lw_working *working) {
   double force = plant->mass_kg * GRAVITY / 1000.0 + plant->force_kn;
-  double load = plant->width_m > 0.0 ? force / plant->width_m : 0.0;
+  double load = force / plant->width_m;
   const lw_bound bound[] = {
       {"mp", plant->mass_kg, "kg"}, {"Fp", plant->force_kn, "kN"}, {"wp", plant->width_m, "m"}};
   const lw_step step = {"pl", "(mp x 9.80665/1000 + Fp)/wp", NULL, load, "kN/m", ""};
-  if (plant->width_m > 0.0) lw_working_bound(working, &step, bound, 3);
+  lw_working_bound(working, &step, bound, 3);
   return load;
 }
 

@@ -65,7 +65,7 @@ static void write_hold(const lw_building_site *site, bool base, const double of[
                             {"muj", design->joint_friction, ""},
                             {"Sj", design->joint_shear_kn_per_m, "kN/m"},
                             {"Wk", of[0], "kN/m"},
-                            {"xk", of[0] > 0.0 ? of[2] + of[1] / of[0] : of[2], "m"},
+                            {"xk", of[2] + of[1] / of[0], "m"},
                             {"xf", of[2], "m"}};
   const lw_step friction = {
       "Fr", base ? "mub Wk + cb Ab" : "muj Wk + Sj", NULL, hold->friction_kn_per_m, "kN/m", ""};
@@ -116,7 +116,7 @@ static void write_checks(const lw_building_checks *checks, lw_building_hold hold
                             {"yc", push.height_m, "m"}};
   const lw_step sliding = {"ns", "Fr/Pc", NULL, checks->sliding.has.value, "", ""};
   const lw_step tilting = {"nt", "Mk/(Pc yc)", NULL, checks->tilting.has.value, "", ""};
-  if (checks->sliding.has.known && hold.friction_kn_per_m >= 0.0)
+  if (checks->sliding.has.known)
     lw_working_bound(working, &sliding, bound, 4);
   if (checks->tilting.has.known && hold.moment_knm_per_m >= 0.0)
     lw_working_bound(working, &tilting, bound, 4);
@@ -141,14 +141,14 @@ static lw_lateral earth_of(const lw_building_course *c, double stress_kpa, doubl
   double k = c->diagram.coefficient, h = height_m, w = c->unit_weight_kn_per_m3;
   double push = k * (stress_kpa * h + w * h * h / 2.0);
   double moment = k * (stress_kpa * h * h / 2.0 + w * h * h * h / 6.0);
-  return (lw_lateral){push, push > 0.0 ? moment / push : 0.0};
+  return (lw_lateral){push, moment / push};
 }
 
 /* Two pushes above one another: the upper acts `lift` above the foot of the lower. */
 static lw_lateral both(lw_lateral upper, double lift_m, lw_lateral lower) {
   double push = upper.thrust_kn_per_m + lower.thrust_kn_per_m;
   double moment = upper.thrust_kn_per_m * (upper.height_m + lift_m) + lower.thrust_kn_per_m * lower.height_m;
-  return (lw_lateral){push, push > 0.0 ? moment / push : 0.0};
+  return (lw_lateral){push, moment / push};
 }
 
 /* The push from the compacted level down, course after course. */

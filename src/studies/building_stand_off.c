@@ -20,13 +20,13 @@ static lw_foot foot_of(const lw_plant *plant) {
 lw_lateral lw_building_push(const lw_building_course *course, const lw_plant *plant, double distance_m) {
   lw_foot foot = foot_of(plant);
   double h = course->height_m, touching = course->push.thrust_kn_per_m;
-  if (distance_m < NEAREST_M || h <= 0.0) return course->push;
+  if (distance_m < NEAREST_M) return course->push;
   lw_lateral far = lw_foot_thrust(&foot, distance_m, h, NULL);
   double push = course->earth.thrust_kn_per_m + far.thrust_kn_per_m;
   double moment = course->earth.thrust_kn_per_m * course->earth.height_m + far.thrust_kn_per_m * far.height_m;
   push = fmin(push, touching);
   moment = fmin(moment, touching * course->push.height_m);
-  return (lw_lateral){push, push > 0.0 ? moment / push : 0.0};
+  return (lw_lateral){push, moment / push};
 }
 
 /* What the plant may add to a course's layer of earth before the course has less than it needs. */
@@ -80,10 +80,11 @@ static int gather(const lw_building_site *site, const lw_building *building, all
 
 /* The distance from which on there is enough to spare; below 0: there is none. */
 static double distance_for(const search *s) {
-  double distance;
+  double distance = -1.0;
   if (spare(FARTHEST_M, s) <= 0.0) return -1.0;
   if (spare(NEAREST_M, s) >= 0.0) return NEAREST_M;
-  return lw_solve_root(spare, s, NEAREST_M, FARTHEST_M, 1e-9, &distance) == LW_OK ? distance : -1.0;
+  (void)lw_solve_root(spare, s, NEAREST_M, FARTHEST_M, 1e-9, &distance);
+  return distance;
 }
 
 static bool touching_holds(const lw_building_site *site, const lw_building *building, const lw_plant *plant) {

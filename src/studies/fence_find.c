@@ -21,7 +21,7 @@ static double rise_to_fence(const lw_site *site) {
 /* Of several soils the most pressing figures together. */
 static void press_most(const lw_site *site, lw_fence *fence) {
   lw_fence_bed *bed = &fence->bed;
-  fence->friction_rad = site->soil_count > 0 ? site->soil[0].friction_rad : 0.0;
+  fence->friction_rad = site->soil[0].friction_rad;
   for (int i = 0; i < site->soil_count; i++) {
     const lw_soil *soil = &site->soil[i];
     bed->unit_weight_kn_per_m3 = fmax(bed->unit_weight_kn_per_m3, soil->unit_weight_kn_per_m3);

@@ -69,8 +69,7 @@ static void add_limited(const lw_site *site, int number, lw_influence *influence
 }
 
 static double pressure_of(const lw_tables *tables, lw_known_row load) {
-  const lw_load_row *row = lw_known_load(tables, load);
-  return row ? row->value : 0.0;
+  return lw_known_load(tables, load)->value;
 }
 
 /* People on an even surface are garden use or a path; from the load of a vehicle on it is something heavy. */
