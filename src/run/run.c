@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <lowwall/result.h>
 
-#include "load_cases/situation.h"
 #include "load_cases/situations.h"
 #include "load_cases/storm.h"
 #include "load_cases/trench.h"
@@ -12,6 +11,7 @@
 #include "studies/narrow.h"
 #include "studies/rain_seepage.h"
 #include "studies/water_limits.h"
+#include "told.h"
 #include "verdict/parts.h"
 #include "verdict/verdict.h"
 #include "wall/wall.h"
@@ -70,13 +70,12 @@ lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_detail detail, lw
   lw_status status = build(c, tables, detail, result, error);
   if (status != LW_OK) return status;
   lw_situations_run(&result->wall, tables, detail, &result->situations);
-  if (detail >= LW_DETAIL_WORKING)
-    lw_situations_tell(&result->wall, tables, &result->situations, result->working);
   weigh(result);
   lw_verdict_reach(result, detail);
   if (detail < LW_DETAIL_EVERYTHING) return LW_OK;
   study(result);
   lw_verdict_building(&result->building, &result->verdict);
+  if (detail >= LW_DETAIL_WORKING) lw_run_tell(result, result->working);
   return LW_OK;
 }
 
