@@ -4,7 +4,7 @@
 
 #include <lowwall/sheet.h>
 
-#include "report/json/json.h"
+#include "report/json/set.h"
 
 /* What `lowwall pressure`, `bearing` and `slip` share: items on the command line that make no wall, and the
  * working of a single formula as text and as JSON. */

@@ -4,7 +4,7 @@
 #include <ctype.h>
 #include <string.h>
 
-#include "report/json/json.h"
+#include "report/json/set.h"
 #include "tables/shape.h"
 
 /* Is the column one of numbers? Of a published table its shape says so. */

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "parts.h"
+#include "difference.h"
 
 #include <lowwall/pressure.h>
 

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "parts.h"
+#include "force_words.h"
 
 /* Names of forces: a part of the wall by its kind and number, anything else by what it is. */
 

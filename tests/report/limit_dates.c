@@ -4,7 +4,7 @@
 #include <string.h>
 
 #include "../verdict/help.h"
-#include "report/parts.h"
+#include "report/text/limit_dates.h"
 
 /* Beside each limit stand the date of its text, where it was seen, and when: or that this is not on file. */
 

@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
-#include "report/parts.h"
 #include "sketch.h"
+#include "report/text/said.h"
 
 /* The section of a wall: what is shown of the ground, at which scale, and the page around it. */
 

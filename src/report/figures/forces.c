@@ -4,6 +4,8 @@
 #include <math.h>
 #include <string.h>
 
+#include "report/force_words.h"
+
 /* The moment table, a force at a time. A kind that comes twice is numbered from its second on. */
 
 static const double NOTHING = 1e-12;

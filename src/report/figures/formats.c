@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "formats.h"
+
 #include "parts.h"
 
 /* The wall under every set of factors. */

@@ -2,7 +2,7 @@
 #ifndef LOWWALL_REPORT_FIGURES_PUT_H
 #define LOWWALL_REPORT_FIGURES_PUT_H
 
-#include "report/parts.h"
+#include <lowwall/report.h>
 
 /* Figures on their way to a taker, under a prefix of their keys: "drained.base". */
 typedef struct lw_figures {

@@ -4,6 +4,8 @@
 #include <math.h>
 #include <stddef.h>
 
+#include "report/text/loads.h"
+
 /* The thrust on a contact and the contact in balance, each a number of the stage under a key. */
 
 typedef struct lw_stage_figure {

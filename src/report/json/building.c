@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "json.h"
 #include "report/figures/building.h"
+#include "report/text/building.h"
 
 /* The wall while it is built, and the narrow bed, as objects of their own. */
 

@@ -1,12 +1,13 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "contacts.h"
 
-#include "run/again.h"
-
 #include <math.h>
 
+#include "report/difference.h"
 #include "report/figures/forces.h"
 #include "report/figures/stage.h"
+#include "report/text/loads.h"
+#include "run/again.h"
 
 static void set_figure(void *context, const lw_figure *figure) {
   if (!lw_json_set_real(context, figure->key, figure->value))

@@ -2,7 +2,7 @@
 #ifndef LOWWALL_REPORT_JSON_CONTACTS_H
 #define LOWWALL_REPORT_JSON_CONTACTS_H
 
-#include "json.h"
+#include "set.h"
 #include "report/figures/put.h"
 
 /* A contact in the JSON: its plane, thrust, balance and forces, so that its checks can be made from them. */

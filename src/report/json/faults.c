@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "json.h"
+#include "set.h"
 
 enum { EXIT_BAD_INPUT = 2 };
 

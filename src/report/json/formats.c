@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "json.h"
+#include "report/figures/formats.h"
 
 /* The wall under every set of factors. */
 

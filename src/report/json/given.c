@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "json.h"
+#include "report/text/echo.h"
 
 /* The case said back: `given` holds every item that is there with its origin, `assumptions` those that nobody
  * gave, with the question that would settle each. */

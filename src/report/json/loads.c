@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "json.h"
-
-#include "report/parts.h"
+#include "report/text/loads.h"
 
 /* Loads behind the wall against the line of influence. */
 

@@ -1,10 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/pressure.h>
-
 #include <string.h>
 
-#include "pressure/given.h"
+#include <lowwall/pressure.h>
+
 #include "json.h"
+#include "pressure/given.h"
+#include "report/difference.h"
+#include "report/text/echo.h"
 
 /* By which factors and which switches the wall was checked. */
 

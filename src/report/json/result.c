@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "json.h"
+#include "report/text/unchecked.h"
 
 /* The whole result as one object; its keys are documented in docs/results.md. */
 

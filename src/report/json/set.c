@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "json.h"
-
 #include <math.h>
 #include <string.h>
+
+#include "set.h"
+#include "report/page.h"
 
 enum { DIGITS = 12, EXACT_DIGITS = 15, CLEAN_MAX = 1024 };
 

@@ -1,7 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "contacts.h"
-
 #include <math.h>
+
+#include "contacts.h"
+#include "json.h"
+#include "report/text/said.h"
 
 /* Whether something is null that has no reason yet. */
 static bool set_numbers(json_t *entry, const lw_check *check) {

@@ -1,8 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
 
-#include "report/cited.h"
 #include "json.h"
+#include "report/cited.h"
+#include "report/difference.h"
+#include "report/text/echo.h"
+#include "report/text/loads.h"
+#include "report/text/said.h"
 
 /* Every source that a value of this wall rests on, once. A source that is from memory anywhere is from
  * memory; `seen` is empty where the place that names it carries no mark: docs/sources.md then says it. */

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "json.h"
-#include "report/parts.h"
+#include "report/text/limit_dates.h"
 
 static const char *answer_word(lw_answer answer) {
   static const char *const words[] = {

@@ -4,9 +4,10 @@
 
 #include <lowwall/order.h>
 
-#include "report/json/json.h"
 #include "words.h"
+#include "report/json/set.h"
 #include "report/page.h"
+#include "report/text/echo.h"
 
 /* Pieces of the two pages made from an order. */
 void lw_order_notes_text(const lw_page *page, const lw_order *order);

@@ -1,7 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "balance/weigh.h"
-#include "report/parts.h"
 #include "parts.h"
+#include "balance/weigh.h"
+#include "report/page.h"
+#include "report/text/said.h"
+#include "report/text/unchecked.h"
 
 /* Every situation that decides, each check at its worst over the joints; then what is not checked, in the
  * same letters. */

@@ -1,9 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
-#include "base/print.h"
-#include "report/parts.h"
 #include "parts.h"
+#include "base/print.h"
+#include "report/text/echo.h"
 
 /* Loads, soil, water, the way it was calculated; what it does to neighbours. */
 

@@ -1,12 +1,13 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <lowwall/report.h>
-
 #include <math.h>
 #include <string.h>
 
-#include "base/hash.h"
-#include "report/parts.h"
+#include <lowwall/report.h>
+
 #include "parts.h"
+#include "base/hash.h"
+#include "report/text/limit_dates.h"
+#include "report/text/said.h"
 
 /* What the pre-check says, in the order in which an officer asks. It claims nothing: it shows. */
 

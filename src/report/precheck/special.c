@@ -1,10 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "load_cases/kinds.h"
-#include "report/parts.h"
-#include "studies/water_limits.h"
-#include "parts.h"
-
 #include <math.h>
+
+#include "parts.h"
+#include "load_cases/kinds.h"
+#include "studies/water_limits.h"
 
 /* What only some walls have: another wall near, a fence, water in the bed, a slip, a trench. */
 

@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "report/parts.h"
-
 #include <string.h>
+
+#include "echo.h"
+#include "parts.h"
 
 /* Where each value comes from: assumed first, each with its question, then tables, then the sheet. */
 

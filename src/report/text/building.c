@@ -1,8 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "balance/weigh.h"
-#include "report/parts.h"
+#include "building.h"
 
 #include <string.h>
+
+#include "parts.h"
+#include "said.h"
+#include "balance/weigh.h"
 
 /* What the page says of building it: an instruction, and the numbers behind it where plant is named. */
 

@@ -1,11 +1,14 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <math.h>
+#include <string.h>
+
+#include "loads.h"
+#include "parts.h"
+#include "said.h"
 #include "balance/weigh.h"
 #include "load_cases/kinds.h"
 #include "pressure/given.h"
-#include "report/parts.h"
-
-#include <math.h>
-#include <string.h>
+#include "report/difference.h"
 
 /* The checks table: each check at its worst over the situations that decide, of all joints the worst one. */
 

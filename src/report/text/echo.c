@@ -1,8 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "report/parts.h"
+#include "echo.h"
 
 #include <stddef.h>
 #include <string.h>
+
+#include "report/page.h"
 
 /* The case said back: each value as its user would write it, with where it came from. */
 

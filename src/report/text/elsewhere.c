@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "report/parts.h"
+#include "elsewhere.h"
 
 /* What fails in a report whose deciding checks hold: nobody is told that it holds without it. */
 

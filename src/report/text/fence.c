@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "report/parts.h"
-#include "tables/known.h"
-
 #include <string.h>
+
+#include "parts.h"
+#include "tables/known.h"
 
 /* The fence at the back of a bed beside the wind it was built for, and the wind on a fence. */
 

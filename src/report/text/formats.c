@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
 
-#include "report/parts.h"
+#include "parts.h"
+#include "said.h"
 
 /* The wall under every set of factors, side by side. */
 

@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "report/parts.h"
-
 #include <math.h>
 #include <string.h>
+
+#include "limit_dates.h"
+#include "parts.h"
 
 /* Heights by every definition that laws use, and the limits on file held against them. */
 

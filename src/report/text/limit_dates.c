@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "report/parts.h"
-#include "tables/known.h"
+#include "limit_dates.h"
 
 #include <string.h>
+
+#include "tables/known.h"
 
 /* When the text of a limit is from, where it was seen and when. No clock is read: who holds the page
  * compares. */

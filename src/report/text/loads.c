@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "report/parts.h"
+#include "loads.h"
+
+#include "parts.h"
 
 /* Lines of loads behind the wall, where the sheet gives any. */
 

@@ -1,9 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "base/text.h"
-#include "report/parts.h"
-
 #include <math.h>
 #include <string.h>
+
+#include "base/text.h"
+#include "report/page.h"
 
 /* A schedule's results, a row a wall. Printing costs more than checking: only a fault goes through printf. */
 

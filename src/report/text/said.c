@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "report/parts.h"
+#include "said.h"
 
 #include <math.h>
 #include <string.h>
@@ -39,4 +39,16 @@ const lw_situation *lw_result_told(const lw_result *result, lw_check *check) {
   const lw_situation *situation = &result->situations.situation[v->told_situation];
   *check = lw_situation_check(situation, v->told_check);
   return situation;
+}
+
+static bool is_limit(const lw_verdict_reason *r) {
+  return strncmp(r->slug, "limit-", 6) == 0;
+}
+
+bool lw_reason_said_before(const lw_verdict *v, int index) {
+  for (int i = 0; i < index && is_limit(&v->reasons.reason[index]); i++) {
+    const lw_verdict_reason *r = &v->reasons.reason[i];
+    if (is_limit(r) && r->who == v->reasons.reason[index].who) return true;
+  }
+  return false;
 }

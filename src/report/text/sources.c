@@ -1,8 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "report/cited.h"
-#include "report/parts.h"
-
 #include <string.h>
+
+#include "echo.h"
+#include "loads.h"
+#include "parts.h"
+#include "said.h"
+#include "report/cited.h"
+#include "report/difference.h"
 
 /* Cautions that fit this wall, and the sources of what was printed. */
 

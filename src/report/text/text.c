@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "report/parts.h"
+#include "parts.h"
 
 /* The page for a terminal, part by part. */
 

@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "report/parts.h"
-
 #include <string.h>
+
+#include "parts.h"
+#include "unchecked.h"
 
 static void say(void *context, const lw_unchecked *unchecked) {
   lw_page_say(context, "  - ", unchecked->text);

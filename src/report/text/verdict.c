@@ -1,8 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "balance/weigh.h"
-#include "report/parts.h"
-
 #include <string.h>
+
+#include "elsewhere.h"
+#include "parts.h"
+#include "said.h"
+#include "balance/weigh.h"
 
 /* The head of the page, for someone who reads no further: the headline, the three answers, why. */
 
@@ -96,18 +98,6 @@ static void faulty(const lw_page *page, const lw_result *result) {
 static void reason(const lw_page *page, const lw_verdict_reason *r) {
   bool own = strncmp(r->source, "[LOWWALL", 8) == 0 || r->source[0] == '\0' || r->assumed;
   lw_page_sayf(page, r->assumed ? "  ? " : "  - ", "%s%s%s", r->text, own ? "" : " ", own ? "" : r->source);
-}
-
-static bool is_limit(const lw_verdict_reason *r) {
-  return strncmp(r->slug, "limit-", 6) == 0;
-}
-
-bool lw_reason_said_before(const lw_verdict *v, int index) {
-  for (int i = 0; i < index && is_limit(&v->reasons.reason[index]); i++) {
-    const lw_verdict_reason *r = &v->reasons.reason[i];
-    if (is_limit(r) && r->who == v->reasons.reason[index].who) return true;
-  }
-  return false;
 }
 
 /* What is refused is a reason twice, in the same words. */

@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "report/parts.h"
-#include "studies/water_limits.h"
-
 #include <math.h>
+
+#include "parts.h"
+#include "studies/water_limits.h"
 
 /* Water in the bed, where the sheet gives cause to speak of it, and where nobody may dig. */
 

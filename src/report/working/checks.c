@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "run/again.h"
-#include "working.h"
-
 #include <string.h>
+
+#include "working.h"
+#include "report/text/said.h"
+#include "run/again.h"
 
 /* The checks as they are held against what is asked, and from the sums of a contact to its pressures. */
 

@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "working.h"
-
 #include <math.h>
 #include <string.h>
+
+#include "working.h"
+#include "report/difference.h"
 
 /* Steps as they are recorded, what was put in before them, and the two formulas side by side after them. */
 

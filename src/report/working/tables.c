@@ -1,8 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "working.h"
-
 #include <math.h>
 #include <string.h>
+
+#include "working.h"
+#include "report/difference.h"
+#include "report/force_words.h"
 
 /* The moment table and the joints. Each force has a line; its level and its upright part each turn the wall
  * by an arm of their own. */

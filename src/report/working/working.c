@@ -5,6 +5,7 @@
 #include <stdlib.h>
 
 #include "balance/weigh.h"
+#include "report/text/parts.h"
 #include "run/again.h"
 
 /* The working of a whole wall: a student follows it with a pencil. */

@@ -2,7 +2,7 @@
 #ifndef LOWWALL_REPORT_WORKING_WORKING_H
 #define LOWWALL_REPORT_WORKING_WORKING_H
 
-#include "report/parts.h"
+#include "report/page.h"
 
 /* The parts of the working, in their order. */
 

@@ -1,11 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "run/again.h"
-#include "load_cases/kinds.h"
-#include "working.h"
-
 #include <math.h>
 #include <stdlib.h>
 #include <string.h>
+
+#include "working.h"
+#include "load_cases/kinds.h"
+#include "report/text/said.h"
+#include "run/again.h"
 
 /* The checks of one contact written out: formula, the numbers put in, what comes of it. A formula stands here
  * only where its numbers give the very value that the check used; a check that rests on other forces than

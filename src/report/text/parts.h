@@ -1,0 +1,33 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_REPORT_TEXT_PARTS_H
+#define LOWWALL_REPORT_TEXT_PARTS_H
+
+#include "report/page.h"
+
+/* The parts of the page, in their order. */
+
+/* The page's parts, in their order. */
+void lw_text_headline(const lw_page *page, const lw_result *result);
+void lw_text_verdict(const lw_page *page, const lw_result *result);
+void lw_text_checks(const lw_page *page, const lw_result *result);
+/* Each heavy load that the sheet places, and the line of influence. */
+void lw_text_influence(const lw_page *page, const lw_result *result);
+void lw_text_narrow(const lw_page *page, const lw_result *result);
+void lw_text_building(const lw_page *page, const lw_result *result);
+void lw_text_water(const lw_page *page, const lw_result *result);
+/* Where nobody may dig in front: a line among the cautions. */
+void lw_text_keep_out(const lw_page *page, const lw_result *result);
+void lw_text_formats(const lw_page *page, const lw_result *result);
+void lw_text_unchecked(const lw_page *page, const lw_result *result);
+void lw_text_remedies(const lw_page *page, const lw_result *result);
+void lw_text_fence(const lw_page *page, const lw_result *result);
+void lw_text_heights(const lw_page *page, const lw_result *result);
+/* The reasons that rest on answers nobody gave, where they did not fit at the head. */
+void lw_text_resting(const lw_page *page, const lw_result *result);
+void lw_text_assumed(const lw_page *page, const lw_result *result, bool all);
+void lw_text_cautions(const lw_page *page, const lw_result *result);
+void lw_text_sources(const lw_page *page, const lw_result *result);
+/* Of a page that says where each of its numbers is from: those that it cites and no others. */
+void lw_text_sources_cited(const lw_page *page, const lw_result *result);
+
+#endif
