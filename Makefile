@@ -274,11 +274,10 @@ uninstall:
 	    '$(DESTDIR)$(MANDIR)/man1/lowwall.1' '$(DESTDIR)$(COMPDIR)/lowwall'
 	rm -rf '$(DESTDIR)$(INCLUDEDIR)/lowwall'
 
-C_FILES = $(wildcard include/lowwall/*.h src/*/*.[ch] src/*/*/*.[ch] tests/*/*.[ch])
-
+# The lint "format" names what this would change.
 format:
 	@command -v clang-format >/dev/null || { echo 'clang-format is not installed: nothing done'; exit 0; }; \
-	clang-format -i $(C_FILES)
+	find include src tests -name '*.[ch]' | xargs clang-format -i
 
 tidy:
 	@command -v clang-tidy >/dev/null || { echo 'clang-tidy is not installed: nothing done'; exit 0; }; \

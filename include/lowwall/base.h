@@ -16,8 +16,10 @@
 #define LW_SHOWN_TO_HERE
 #endif
 #ifdef __cplusplus
+/* clang-format off */
 #define LW_PUBLIC_BEGIN extern "C" { LW_SHOWN_FROM_HERE
 #define LW_PUBLIC_END LW_SHOWN_TO_HERE }
+/* clang-format on */
 #else
 #define LW_PUBLIC_BEGIN LW_SHOWN_FROM_HERE
 #define LW_PUBLIC_END LW_SHOWN_TO_HERE
@@ -29,10 +31,10 @@ LW_PUBLIC_BEGIN
 
 /* How far a run goes; each goes as far as those before it. */
 typedef enum lw_detail {
-  LW_DETAIL_VERDICT,     /* what stands, who must see it, the check that governs, the headline */
-  LW_DETAIL_CHECKS,      /* every check in every situation */
-  LW_DETAIL_EVERYTHING,  /* all that a report says: reasons, forces, pressures, studies */
-  LW_DETAIL_WORKING      /* and every step, told to a recorder */
+  LW_DETAIL_VERDICT,    /* what stands, who must see it, the check that governs, the headline */
+  LW_DETAIL_CHECKS,     /* every check in every situation */
+  LW_DETAIL_EVERYTHING, /* all that a report says: reasons, forces, pressures, studies */
+  LW_DETAIL_WORKING     /* and every step, told to a recorder */
 } lw_detail;
 
 /* The outcomes of a function that can fail: name, slug, sentence. */
@@ -77,8 +79,7 @@ typedef enum lw_status {
   X(NO_COURSES, "no-courses", "the wall is not laid course by course") \
   X(NO_STAND_OFF, "no-stand-off", "no distance is enough: a layer of earth alone moves the newest course") \
   X(NOT_FOR_DECISIONS, "not-for-decisions", "this set of factors is from memory and not for decisions") \
-  X(PART_OF_FORMAT, "part-of-format", \
-    "this set is one part of its code: the other parts must hold as well") \
+  X(PART_OF_FORMAT, "part-of-format", "this set is one part of its code: the other parts must hold as well") \
   X(NO_PAD, "no-pad", "no pad is given") \
   X(NO_REQUIREMENT, "no-requirement", "this set of factors asks for nothing here") \
   X(UNDERMINED, "undermined", "a trench in front is dug down beside or under the base") \
@@ -100,7 +101,7 @@ typedef enum lw_reason {
 #define LW_REASON_NAME(name, slug, sentence) LW_REASON_##name,
   LW_REASONS(LW_REASON_NAME)
 #undef LW_REASON_NAME
-  LW_REASON_COUNT
+      LW_REASON_COUNT
 } lw_reason;
 
 /** Slug and sentence of a status or reason, from the one list. */
@@ -112,7 +113,7 @@ const char *lw_reason_sentence(lw_reason reason);
 /* What a failing function leaves behind for its caller. As with all structs that a caller begins, {0} is an
  * empty one: in C++ too, and so no enumeration stands first. */
 typedef struct lw_error {
-  char text[256];  /* one sentence, no newline */
+  char text[256]; /* one sentence, no newline */
   lw_status status;
   lw_reason reason;
 } lw_error;
@@ -127,10 +128,10 @@ lw_status lw_error_set(lw_error *error, lw_status status, lw_reason reason, cons
 
 /* A growing text, the one thing in the library that owns memory. */
 typedef struct lw_text {
-  char *data;       /* NUL-terminated; NULL while empty */
+  char *data; /* NUL-terminated; NULL while empty */
   size_t length;
   size_t capacity;
-  bool failed;      /* out of memory or over the ceiling: what follows is dropped */
+  bool failed; /* out of memory or over the ceiling: what follows is dropped */
 } lw_text;
 
 #define LW_TEXT_CEILING ((size_t)256 * 1024 * 1024)
@@ -143,7 +144,7 @@ void lw_text_addf(lw_text *text, const char *format, ...)
     __attribute__((format(printf, 2, 3)))
 #endif
     ;
-void lw_text_clear(lw_text *text);  /* keeps the memory, and a failure */
+void lw_text_clear(lw_text *text); /* keeps the memory, and a failure */
 void lw_text_free(lw_text *text);
 
 /* Numbers as text, independent of the host's locale: so are lw_text_addf, lw_error_set, lw_working_step. */
@@ -174,26 +175,26 @@ enum { LW_HASH_HEX = 65 };
 
 /* What a number is. The SI unit that the library computes in is in brackets. */
 typedef enum lw_kind {
-  LW_KIND_NUMBER,          /* pure number */
-  LW_KIND_COUNT,           /* whole number */
-  LW_KIND_SHARE,           /* pure number or per cent */
-  LW_KIND_LENGTH,          /* [m] */
-  LW_KIND_ANGLE,           /* [rad]; deg, rad, or a slope rise:run */
-  LW_KIND_ANGLE_OR_SHARE,  /* [rad], or a share of another angle */
-  LW_KIND_PRESSURE,        /* [kPa] */
-  LW_KIND_LINE_LOAD,       /* [kN/m] */
-  LW_KIND_FORCE,           /* [kN] */
-  LW_KIND_UNIT_WEIGHT,     /* [kN/m3] */
-  LW_KIND_MASS,            /* [kg] */
-  LW_KIND_MOMENT,          /* [kN m/m], results only */
-  LW_KIND_POST_MOMENT,     /* [kN m] of one post */
-  LW_KIND_VOLUME           /* [m3] */
+  LW_KIND_NUMBER,         /* pure number */
+  LW_KIND_COUNT,          /* whole number */
+  LW_KIND_SHARE,          /* pure number or per cent */
+  LW_KIND_LENGTH,         /* [m] */
+  LW_KIND_ANGLE,          /* [rad]; deg, rad, or a slope rise:run */
+  LW_KIND_ANGLE_OR_SHARE, /* [rad], or a share of another angle */
+  LW_KIND_PRESSURE,       /* [kPa] */
+  LW_KIND_LINE_LOAD,      /* [kN/m] */
+  LW_KIND_FORCE,          /* [kN] */
+  LW_KIND_UNIT_WEIGHT,    /* [kN/m3] */
+  LW_KIND_MASS,           /* [kg] */
+  LW_KIND_MOMENT,         /* [kN m/m], results only */
+  LW_KIND_POST_MOMENT,    /* [kN m] of one post */
+  LW_KIND_VOLUME          /* [m3] */
 } lw_kind;
 
 typedef struct lw_unit {
-  const char *name;     /* as written on a sheet: mm, psf, lb/ft */
+  const char *name; /* as written on a sheet: mm, psf, lb/ft */
   lw_kind kind;
-  double to_si;         /* multiply by this; exact */
+  double to_si; /* multiply by this; exact */
 } lw_unit;
 
 /** The unit of that name (case as written, blanks ignored), or NULL. 9.80665 m/s2 turns mass into weight. */
@@ -205,12 +206,12 @@ const char *lw_kind_unit(lw_kind kind);
 
 /* The recorder of the working: one step of a calculation, as a student would write it. */
 typedef struct lw_step {
-  const char *symbol;    /* "Ka" */
-  const char *formula;   /* "(1 - sin phi)/(1 + sin phi)" */
-  const char *inserted;  /* "(1 - sin 30)/(1 + sin 30)" */
+  const char *symbol;   /* "Ka" */
+  const char *formula;  /* "(1 - sin phi)/(1 + sin phi)" */
+  const char *inserted; /* "(1 - sin 30)/(1 + sin 30)" */
   double value;
-  const char *unit;      /* "" for a pure number */
-  const char *source;    /* "[KEY locator]" or "" */
+  const char *unit;   /* "" for a pure number */
+  const char *source; /* "[KEY locator]" or "" */
 } lw_step;
 
 /* A recorder hands each step on; the strings live only during the call. NULL recorder: nothing happens. */
@@ -218,12 +219,15 @@ typedef struct lw_working {
   void *context;
   void (*heading)(void *context, const char *title);
   void (*step)(void *context, const lw_step *step);
-  void (*line)(void *context, const lw_step *step);   /* one that is short; NULL: as any other */
-  void (*row)(void *context, const char *text);       /* of a table, as it is printed */
+  void (*line)(void *context, const lw_step *step); /* one that is short; NULL: as any other */
+  void (*row)(void *context, const char *text);     /* of a table, as it is printed */
 } lw_working;
 
 /* A number that may be missing; whoever leaves it out gives the reason beside it. */
-typedef struct lw_number { double value; bool known; } lw_number;
+typedef struct lw_number {
+  double value;
+  bool known;
+} lw_number;
 
 LW_PUBLIC_END
 

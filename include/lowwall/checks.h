@@ -53,12 +53,12 @@ typedef enum lw_holds { LW_HOLDS, LW_FALLS_SHORT, LW_CANNOT_SHOW } lw_holds;
 
 /* In which of its situation's load cases a check was made: enough to make that load case again. */
 typedef struct lw_load_case_name {
-  const lw_format_row *set;  /* a row of the set of factors; NULL: it has none */
-  signed char way;           /* of an earthquake, from 0 */
-  signed char leaning;       /* which factors on what acts, of those the set has, from 0 */
-  bool people_down;          /* the downward part of people is there */
-  bool cap_load;             /* the weight of loads of kind cap is on; their push always is */
-  double divided_by;         /* every strength, where a factor on all of them is searched; 0: it is not */
+  const lw_format_row *set; /* a row of the set of factors; NULL: it has none */
+  signed char way;          /* of an earthquake, from 0 */
+  signed char leaning;      /* which factors on what acts, of those the set has, from 0 */
+  bool people_down;         /* the downward part of people is there */
+  bool cap_load;            /* the weight of loads of kind cap is on; their push always is */
+  double divided_by;        /* every strength, where a factor on all of them is searched; 0: it is not */
 } lw_load_case_name;
 
 /* One failure mode at one place: has = resistance / demand, needs = the has required, ratio = has / needs.
@@ -66,9 +66,9 @@ typedef struct lw_load_case_name {
 typedef struct lw_check {
   lw_check_kind kind;
   lw_at at;
-  int joint;               /* 1 is the lowest; 0 elsewhere */
+  int joint; /* 1 is the lowest; 0 elsewhere */
   lw_number demand, resistance, has, needs, ratio;
-  const char *unit;        /* of demand and resistance */
+  const char *unit; /* of demand and resistance */
   lw_holds holds;
   lw_reason reason;        /* whenever something is missing */
   bool counts;             /* false: printed, but no requirement or not checked (relies on its bond) */
@@ -79,9 +79,14 @@ typedef struct lw_check {
 
 /* What a kept check knows, and is. */
 enum {
-  LW_KEPT_DEMAND = 1, LW_KEPT_RESISTANCE = 2, LW_KEPT_HAS = 4, LW_KEPT_NEEDS = 8, LW_KEPT_RATIO = 16,
-  LW_KEPT_COUNTS = 32, LW_KEPT_FACTORED = 64,
-  LW_KEPT_ASKED = 128          /* its row is that of the need */
+  LW_KEPT_DEMAND = 1,
+  LW_KEPT_RESISTANCE = 2,
+  LW_KEPT_HAS = 4,
+  LW_KEPT_NEEDS = 8,
+  LW_KEPT_RATIO = 16,
+  LW_KEPT_COUNTS = 32,
+  LW_KEPT_FACTORED = 64,
+  LW_KEPT_ASKED = 128 /* its row is that of the need */
 };
 /* Which loads are there, and by what every strength is divided: by 1, by what the check has, or not. */
 enum { LW_KEPT_PEOPLE_DOWN = 1, LW_KEPT_CAP_LOAD = 2, LW_KEPT_FULL_STRENGTH = 4, LW_KEPT_BY_HAS = 8 };
@@ -89,35 +94,35 @@ enum { LW_KEPT_PEOPLE_DOWN = 1, LW_KEPT_CAP_LOAD = 2, LW_KEPT_FULL_STRENGTH = 4,
 /* A check as a result keeps it, a third as large: lw_situation_check has it whole again. */
 typedef struct lw_kept_check {
   double demand, resistance, has, needs;
-  const lw_format_row *row;    /* of the need; where nothing is asked, of the set; NULL: it has none */
+  const lw_format_row *row; /* of the need; where nothing is asked, of the set; NULL: it has none */
   uint8_t kind, at, joint, holds, reason;
-  uint8_t marks;               /* LW_KEPT_ ... */
-  uint8_t way_and_leaning;     /* of the load case: leaning, and 32 times the way */
-  uint8_t loads;               /* of it: LW_KEPT_PEOPLE_DOWN ... */
+  uint8_t marks;           /* LW_KEPT_ ... */
+  uint8_t way_and_leaning; /* of the load case: leaning, and 32 times the way */
+  uint8_t loads;           /* of it: LW_KEPT_PEOPLE_DOWN ... */
 } lw_kept_check;
 
 /* What acts on a wall or on the courses above a joint. */
 typedef enum lw_force_kind {
-  LW_FORCE_PART,            /* a part of the section; index is its number in section.part */
-  LW_FORCE_SOIL_ON_WALL,    /* soil standing on heel, steps or a battered back */
+  LW_FORCE_PART,         /* a part of the section; index is its number in section.part */
+  LW_FORCE_SOIL_ON_WALL, /* soil standing on heel, steps or a battered back */
   LW_FORCE_SURCHARGE_ON_WALL,
-  LW_FORCE_THRUST,          /* of the soil */
+  LW_FORCE_THRUST, /* of the soil */
   LW_FORCE_SURCHARGE_THRUST,
-  LW_FORCE_LOADS_THRUST,    /* of loads at a distance: by elasticity, curves, or their part of the wedge */
-  LW_FORCE_LEVEL_THRUST,    /* of what pushes the ground behind level */
-  LW_FORCE_WATER,           /* on the real outline behind */
+  LW_FORCE_LOADS_THRUST, /* of loads at a distance: by elasticity, curves, or their part of the wedge */
+  LW_FORCE_LEVEL_THRUST, /* of what pushes the ground behind level */
+  LW_FORCE_WATER,        /* on the real outline behind */
   LW_FORCE_FRONT_WATER,
   LW_FORCE_UPLIFT,
   LW_FORCE_PEOPLE,
   LW_FORCE_CAP_LOAD,
-  LW_FORCE_SEISMIC_THRUST,  /* what an earthquake adds to the thrust */
-  LW_FORCE_INERTIA,         /* of the wall (index 0), of what stands on it (1), of the pad (2) */
-  LW_FORCE_SEISMIC_WATER    /* open water behind (index 0) and in front (1) */
+  LW_FORCE_SEISMIC_THRUST, /* what an earthquake adds to the thrust */
+  LW_FORCE_INERTIA,        /* of the wall (index 0), of what stands on it (1), of the pad (2) */
+  LW_FORCE_SEISMIC_WATER   /* open water behind (index 0) and in front (1) */
 } lw_force_kind;
 
 /* Partial factors on what acts, by its source: both parts of one thrust, or of one weight, take the same. */
 typedef struct lw_factors {
-  bool factored;            /* false: everything acts as it is, and the numbers mean nothing */
+  bool factored; /* false: everything acts as it is, and the numbers mean nothing */
   double wall_weight, soil_weight, earth_pressure, water, front_water;
   double variable;          /* thrust of loads on the ground behind */
   double level_push;        /* thrust of what pushes the ground level: its factor is on it at its source */
@@ -134,14 +139,14 @@ typedef struct lw_actions {
 
 typedef struct lw_force {
   lw_force_kind kind;
-  double factor;            /* is in the force already: 1 without partial factors */
-  int index;                /* of a part; 0 otherwise */
-  double area_m2;           /* where the force is a weight */
+  double factor;  /* is in the force already: 1 without partial factors */
+  int index;      /* of a part; 0 otherwise */
+  double area_m2; /* where the force is a weight */
   double unit_weight_kn_per_m3;
-  double moved_kn_per_m;        /* weight that an earthquake moves: of soil the heavy one, with its water */
-  double horizontal_kn_per_m;   /* positive: pushes towards the front */
-  double vertical_kn_per_m;     /* positive: presses down */
-  double x_m, y_m;              /* where it acts */
+  double moved_kn_per_m;      /* weight that an earthquake moves: of soil the heavy one, with its water */
+  double horizontal_kn_per_m; /* positive: pushes towards the front */
+  double vertical_kn_per_m;   /* positive: presses down */
+  double x_m, y_m;            /* where it acts */
 } lw_force;
 
 enum { LW_FORCE_MAX = LW_PART_MAX + 32 };
@@ -155,20 +160,20 @@ typedef struct lw_forces {
 
 /* The contact in equilibrium. */
 typedef struct lw_contact {
-  double width_m, front_m;              /* its width, and x of its front edge */
-  lw_taper taper;                       /* share of the run that bears at its front and at its rear */
-  double area_m2;                       /* of a metre of run: less than the width under blocks that taper */
+  double width_m, front_m; /* its width, and x of its front edge */
+  lw_taper taper;          /* share of the run that bears at its front and at its rear */
+  double area_m2;          /* of a metre of run: less than the width under blocks that taper */
   double vertical_kn_per_m, horizontal_kn_per_m;
   double resisting_knm_per_m, overturning_knm_per_m;
-  double resultant_m;                   /* from the front edge; meaningless when inside is false */
-  double eccentricity_m;                /* from the middle, positive towards the front */
-  double kern_m, kern_behind_m;         /* so far before and behind the middle it presses on all that bears */
-  bool inside;                          /* V > 0 and the resultant inside the contact */
-  double share_in_compression;          /* 0 to 1, of the area */
-  double pressed_m;                     /* how long that is, from the edge that is pressed most */
-  double front_kpa, rear_kpa;           /* edge pressures by method base pressure */
+  double resultant_m;           /* from the front edge; meaningless when inside is false */
+  double eccentricity_m;        /* from the middle, positive towards the front */
+  double kern_m, kern_behind_m; /* so far before and behind the middle it presses on all that bears */
+  bool inside;                  /* V > 0 and the resultant inside the contact */
+  double share_in_compression;  /* 0 to 1, of the area */
+  double pressed_m;             /* how long that is, from the edge that is pressed most */
+  double front_kpa, rear_kpa;   /* edge pressures by method base pressure */
   double greatest_kpa;
-  double effective_width_m;             /* B - 2|e|; of blocks that taper the area about the resultant */
+  double effective_width_m; /* B - 2|e|; of blocks that taper the area about the resultant */
   double uplift_kn_per_m;
 } lw_contact;
 
@@ -176,39 +181,39 @@ typedef struct lw_contact {
 typedef struct lw_compared {
   const char *slug, *title, *source;
   bool known, wedge_known;
-  lw_reason reason;             /* why it is not */
-  double coefficient;           /* of the lowest soil */
+  lw_reason reason;   /* why it is not */
+  double coefficient; /* of the lowest soil */
   double formula_kn_per_m, wedge_kn_per_m;
-  double loads_kn_per_m;        /* of loads at a distance, level, beside the formula */
-  double by_formula_kn_per_m;   /* both along the thrust: what the wedge is set beside */
+  double loads_kn_per_m;      /* of loads at a distance, level, beside the formula */
+  double by_formula_kn_per_m; /* both along the thrust: what the wedge is set beside */
   lw_difference difference;
 } lw_compared;
-enum { LW_COMPARED = 2 };       /* Rankine, Coulomb */
+enum { LW_COMPARED = 2 }; /* Rankine, Coulomb */
 
 /* One contact in one situation with the thrust on it and its recheck. */
 typedef struct lw_stage {
-  lw_status status;         /* not LW_OK: nothing below holds, reason says why */
+  lw_status status; /* not LW_OK: nothing below holds, reason says why */
   lw_reason reason;
   lw_back_plane back;
-  lw_thrust thrust;         /* as used: the larger of formula and wedge */
-  const lw_pressure_routine *formula;  /* NULL: none was asked for */
-  double formula_kn_per_m;  /* the formula's own thrust, of soil and uniform load */
-  lw_elastic elastic;       /* beside it, of the loads of limited width; used unless the wedge governs */
-  lw_load_pressure elastic_by;  /* half-space, doubled or curves; wedge: left to the wedge */
-  double by_formula_kn_per_m;   /* formula and elastic along the thrust: what the wedge is set beside */
-  lw_difference difference;     /* why the wedge may differ from it */
+  lw_thrust thrust;                   /* as used: the larger of formula and wedge */
+  const lw_pressure_routine *formula; /* NULL: none was asked for */
+  double formula_kn_per_m;            /* the formula's own thrust, of soil and uniform load */
+  lw_elastic elastic;          /* beside it, of the loads of limited width; used unless the wedge governs */
+  lw_load_pressure elastic_by; /* half-space, doubled or curves; wedge: left to the wedge */
+  double by_formula_kn_per_m;  /* formula and elastic along the thrust: what the wedge is set beside */
+  lw_difference difference;    /* why the wedge may differ from it */
   lw_wedge wedge;
-  bool wedge_known;         /* false at rest, or when the wedge has no answer */
+  bool wedge_known; /* false at rest, or when the wedge has no answer */
   bool wedge_governs;
-  bool faulty;              /* a fault of the program, as lw_check_faulty has it; reason says which */
-  double passive_kn_per_m;  /* counted, share included */
+  bool faulty;             /* a fault of the program, as lw_check_faulty has it; reason says which */
+  double passive_kn_per_m; /* counted, share included */
   lw_forces forces;
   lw_contact contact;
 } lw_stage;
 
 /* What the ground under a contact bears by theory, as the footing that is checked. */
 typedef struct lw_borne {
-  bool known;               /* false: presumptive values, the resultant outside, or no answer */
+  bool known; /* false: presumptive values, the resultant outside, or no answer */
   lw_strip strip;
   lw_bearing bearing;
 } lw_borne;
@@ -217,9 +222,9 @@ typedef struct lw_borne {
 typedef struct lw_joint {
   lw_status status;
   lw_reason reason;
-  double height_m;          /* of the joint above the base */
-  double thrust_kn_per_m, thrust_height_m;  /* above the joint */
-  double elastic_kn_per_m, elastic_height_m;  /* of loads at a distance, as used */
+  double height_m;                           /* of the joint above the base */
+  double thrust_kn_per_m, thrust_height_m;   /* above the joint */
+  double elastic_kn_per_m, elastic_height_m; /* of loads at a distance, as used */
   double wedge_kn_per_m;
   bool wedge_known, faulty;
   lw_contact contact;
@@ -238,7 +243,7 @@ typedef enum lw_situation_name {
 #define LW_SITUATION_NAME(name, slug, words, sentence) LW_SITUATION_##name,
   LW_SITUATIONS(LW_SITUATION_NAME)
 #undef LW_SITUATION_NAME
-  LW_SITUATION_COUNT
+      LW_SITUATION_COUNT
 } lw_situation_name;
 
 /* Why a situation decides, or does not. */
@@ -263,7 +268,7 @@ typedef enum lw_situation_why {
 #define LW_SITUATION_WHY(name, sentence) LW_WHY_##name,
   LW_SITUATION_WHYS(LW_SITUATION_WHY)
 #undef LW_SITUATION_WHY
-  LW_WHY_COUNT
+      LW_WHY_COUNT
 } lw_situation_why;
 
 /* One load case of a wall: everything that a balance of forces takes besides wall and site. */
@@ -282,33 +287,33 @@ typedef struct lw_situation {
   lw_situation_name name;
   lw_situation_kind kind;
   bool decides;
-  lw_situation_why why;     /* it decides or does not */
-  double water_depth_m;     /* below the top of the wall, in this situation; INFINITY: dry */
+  lw_situation_why why; /* it decides or does not */
+  double water_depth_m; /* below the top of the wall, in this situation; INFINITY: dry */
   double people_down_kn_per_m, people_out_kn_per_m; /* on the front edge of the top; 0: nobody */
-  bool slip_known;          /* a circle was searched; slip.status says whether there is an answer */
+  bool slip_known; /* a circle was searched; slip.status says whether there is an answer */
   lw_slip slip;
   bool slip_light;               /* weights in it took their favourable factors, which was the worse */
   const lw_format_row *slip_set; /* a row of the set of factors it was found under; NULL: none */
   int check_count;
-  lw_kept_check kept[LW_CHECK_MAX];   /* the worst of all load cases: see lw_situation_check */
+  lw_kept_check kept[LW_CHECK_MAX]; /* the worst of all load cases: see lw_situation_check */
 
-  lw_load_case load_case;   /* in which the stages stand here: of several sets of factors the one that
+  lw_load_case load_case; /* in which the stages stand here: of several sets of factors the one that
                                governs, all loads there */
   lw_load_case_name shown_in;
-  lw_stage base, pad;       /* pad.status is not LW_OK with reason no-pad when there is none */
+  lw_stage base, pad; /* pad.status is not LW_OK with reason no-pad when there is none */
   lw_borne base_bears, pad_bears;
   int joint_count;
   lw_joint joint[LW_COURSE_MAX];
-  lw_compared compared[LW_COMPARED];  /* strengths of the site, water and earthquake of the situation */
+  lw_compared compared[LW_COMPARED]; /* strengths of the site, water and earthquake of the situation */
 } lw_situation;
 
 typedef struct lw_situations {
   int count;
   /* The check that governs, among those that count in the situations that decide: the least ratio of those
    * that fall short; if none does, one that cannot be shown; else the least ratio. */
-  bool governed;            /* false: nothing counts, and the next two mean nothing */
+  bool governed; /* false: nothing counts, and the next two mean nothing */
   int governing_situation, governing_check;
-  lw_holds stands;          /* what it says; where none governs LW_HOLDS, or LW_CANNOT_SHOW when the set asks
+  lw_holds stands; /* what it says; where none governs LW_HOLDS, or LW_CANNOT_SHOW when the set asks
                                for nothing at all */
   lw_situation situation[LW_SITUATION_COUNT];
 } lw_situations;
@@ -328,7 +333,7 @@ const char *lw_situation_short(lw_situation_name name);
 void lw_check_print_at(const lw_check *check, char *out, size_t size);
 const char *lw_situation_slug(lw_situation_name name);
 const char *lw_situation_sentence(lw_situation_name name);
-const char *lw_situation_kind_slug(lw_situation_kind kind);   /* usual · unusual · extreme · what-if */
+const char *lw_situation_kind_slug(lw_situation_kind kind); /* usual · unusual · extreme · what-if */
 
 /** The stage of one joint in full (for the working): as lw_situation.base is of the base.
  *  in    joint   of a wall of courses: 1 to its course_count - 1, from the lowest up */

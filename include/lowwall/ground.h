@@ -11,31 +11,31 @@ LW_PUBLIC_BEGIN
 
 /* A strip footing under an eccentric, inclined load. */
 typedef struct lw_strip {
-  double width_m, eccentricity_m;      /* e from the middle; its sign does not matter */
-  double depth_m;                      /* of the footing below the ground in front */
-  double overburden_kpa;               /* effective, at its level */
+  double width_m, eccentricity_m; /* e from the middle; its sign does not matter */
+  double depth_m;                 /* of the footing below the ground in front */
+  double overburden_kpa;          /* effective, at its level */
   double friction_rad, cohesion_kpa;
-  double unit_weight_kn_per_m3;        /* effective, below the footing */
+  double unit_weight_kn_per_m3; /* effective, below the footing */
   double vertical_kn_per_m, horizontal_kn_per_m;
-  lw_n_gamma n_gamma;                  /* own: the method's own */
-  double n_gamma_value;                /* only where it is given, 0 or more */
+  lw_n_gamma n_gamma;   /* own: the method's own */
+  double n_gamma_value; /* only where it is given, 0 or more */
   lw_own_or_none depth_factors, inclination_factors;
 } lw_strip;
 
 typedef struct lw_bearing {
   double nc, nq, n_gamma;
-  double dc, dq, d_gamma;              /* depth factors, 1 when none */
-  double ic, iq, i_gamma;              /* inclination factors, 1 when none, 0 where it slides */
-  bool slides;                         /* H > V tan φ + B' c: the ground slides before it bears */
-  double effective_width_m;            /* B - 2e */
-  double ultimate_kpa;                 /* gross, on the effective width */
-  double net_kpa;                      /* ultimate less the overburden */
+  double dc, dq, d_gamma;   /* depth factors, 1 when none */
+  double ic, iq, i_gamma;   /* inclination factors, 1 when none, 0 where it slides */
+  bool slides;              /* H > V tan φ + B' c: the ground slides before it bears */
+  double effective_width_m; /* B - 2e */
+  double ultimate_kpa;      /* gross, on the effective width */
+  double net_kpa;           /* ultimate less the overburden */
 } lw_bearing;
 
 typedef lw_status (*lw_bearing_function)(const lw_strip *, lw_bearing *, lw_error *, const lw_working *);
 
 typedef struct lw_bearing_routine {
-  const char *slug;      /* terzaghi · meyerhof · hansen · vesic · en1997 */
+  const char *slug; /* terzaghi · meyerhof · hansen · vesic · en1997 */
   const char *title;
   const char *source;
   lw_bearing_function ultimate;
@@ -90,8 +90,8 @@ enum {
 typedef struct lw_slip_soil {
   double friction_rad, cohesion_kpa;
   double unit_weight_kn_per_m3, saturated_unit_weight_kn_per_m3;
-  double bottom_y_m;       /* level of its underside; the last of a list lies on what is below */
-  double spare_kn_per_m3;  /* by how much it may be lighter: of the ground below, in front of layer_x_m, where
+  double bottom_y_m;      /* level of its underside; the last of a list lies on what is below */
+  double spare_kn_per_m3; /* by how much it may be lighter: of the ground below, in front of layer_x_m, where
                               its weight helps */
 } lw_slip_soil;
 
@@ -122,21 +122,21 @@ typedef struct lw_slip_ground {
   lw_corner corner[LW_SLIP_GROUND_MAX]; /* of the surface, x never falling; two at one x are a step */
   int soil_count;                       /* layers behind layer_x_m, from the top down */
   lw_slip_soil soil[LW_SOIL_MAX];
-  double layer_x_m;                     /* in front is only the ground below; INFINITY: everywhere */
-  double raised_x_m, raised_kn_per_m3;  /* behind it (INFINITY: nowhere), soil above raised_y_m is at least
+  double layer_x_m;                    /* in front is only the ground below; INFINITY: everywhere */
+  double raised_x_m, raised_kn_per_m3; /* behind it (INFINITY: nowhere), soil above raised_y_m is at least
                                            this heavy */
   double raised_y_m;
-  lw_slip_soil below;                   /* everything under the layers, and in front of them */
+  lw_slip_soil below; /* everything under the layers, and in front of them */
   lw_slip_water water;
   int load_count;
   lw_slip_load load[LW_SLIP_LOAD_MAX];
-  int body_count;                       /* the wall: circles pass below it; 0: there is none */
+  int body_count; /* the wall: circles pass below it; 0: there is none */
   lw_corner body[LW_OUTLINE_MAX];
   double body_kn_per_m3;
-  double pad_front_m, pad_rear_m, pad_y_m;  /* the pad's underside, which circles pass below as well */
-  double floor_y_m;                     /* no circle goes deeper; -INFINITY: no limit */
-  double seismic_horizontal;            /* kh, pushing to the front; 0: none */
-  double pore_ratio;                    /* ru: u is at least this share of the soil's weight above; 0: none */
+  double pad_front_m, pad_rear_m, pad_y_m; /* the pad's underside, which circles pass below as well */
+  double floor_y_m;                        /* no circle goes deeper; -INFINITY: no limit */
+  double seismic_horizontal;               /* kh, pushing to the front; 0: none */
+  double pore_ratio; /* ru: u is at least this share of the soil's weight above; 0: none */
   lw_slip_box box;
 } lw_slip_ground;
 
@@ -151,15 +151,15 @@ typedef struct lw_slip_circle {
 
 /* One slice, as a student lists it. */
 typedef struct lw_slip_slice {
-  double x_m, width_m;         /* of its middle */
-  double base_y_m, length_m;   /* of its base: the middle's level, the arc's length */
-  double weight_kn_per_m;      /* with the loads on it */
-  double sine, cosine;         /* of α, the base's slope, positive where it falls towards the front */
-  double pore_kpa;             /* u at the middle of its base */
+  double x_m, width_m;       /* of its middle */
+  double base_y_m, length_m; /* of its base: the middle's level, the arc's length */
+  double weight_kn_per_m;    /* with the loads on it */
+  double sine, cosine;       /* of α, the base's slope, positive where it falls towards the front */
+  double pore_kpa;           /* u at the middle of its base */
   double tan_friction, cohesion_kpa;
-  double weight_y_m;           /* where its weight acts; matters to an earthquake only, found for one */
-  double load_kn_per_m, load_y_m;  /* the part of it that may be absent, and where */
-  double spare_kn_per_m;       /* by how much it is lighter where that is worse */
+  double weight_y_m;              /* where its weight acts; matters to an earthquake only, found for one */
+  double load_kn_per_m, load_y_m; /* the part of it that may be absent, and where */
+  double spare_kn_per_m;          /* by how much it is lighter where that is worse */
 } lw_slip_slice;
 
 typedef struct lw_slip_slices {
@@ -170,7 +170,7 @@ typedef struct lw_slip_slices {
 /* The factors of one circle. */
 typedef struct lw_slip {
   lw_slip_circle circle;
-  lw_status status;            /* not LW_OK: no circle has an answer, reason says why */
+  lw_status status; /* not LW_OK: no circle has an answer, reason says why */
   lw_reason reason;
   double ordinary, bishop;     /* bishop is 0 where it has no answer (the search was by ordinary slices) */
   double driving_kn_per_m;     /* Σ W sin α, and the earthquake's part */
@@ -212,10 +212,10 @@ lw_status lw_slip_of_slices(const lw_slip_slices *list, const lw_slip_circle *ci
 
 /* What one slice drives and holds; of all slices these add up to what their factors are made of. */
 typedef struct lw_slip_forces {
-  double driving_kn_per_m;             /* W sin α */
-  double shaken_kn_per_m;              /* kh W times its arm over the radius */
-  double ordinary_kn_per_m;            /* c l + (W cos α - kh W sin α - u l) tan φ, no normal force below 0 */
-  double m_alpha, bishop_kn_per_m;     /* [c b + (W - u b) tan φ]/m_alpha; 0 without a factor */
+  double driving_kn_per_m;         /* W sin α */
+  double shaken_kn_per_m;          /* kh W times its arm over the radius */
+  double ordinary_kn_per_m;        /* c l + (W cos α - kh W sin α - u l) tan φ, no normal force below 0 */
+  double m_alpha, bishop_kn_per_m; /* [c b + (W - u b) tan φ]/m_alpha; 0 without a factor */
 } lw_slip_forces;
 
 /** The forces of one slice.

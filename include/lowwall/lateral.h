@@ -18,10 +18,14 @@ LW_PUBLIC_BEGIN
 typedef enum lw_elastic_face { LW_ELASTIC_HALF_SPACE, LW_ELASTIC_DOUBLED } lw_elastic_face;
 
 /* A strip that runs along the wall; far may be INFINITY, near may lie in front of the plane. */
-typedef struct lw_elastic_strip { double pressure_kpa, near_m, far_m; } lw_elastic_strip;
+typedef struct lw_elastic_strip {
+  double pressure_kpa, near_m, far_m;
+} lw_elastic_strip;
 
 /* Where a point load stands: behind the plane, and along the wall from the place in question. */
-typedef struct lw_elastic_place { double distance_m, along_m; } lw_elastic_place;
+typedef struct lw_elastic_place {
+  double distance_m, along_m;
+} lw_elastic_place;
 
 /** Pressure of a line load along the wall: 2Q/π x²z/(x² + z²)², doubled where the face cannot yield.
  *  in    force_kn_per_m   Q   any
@@ -80,7 +84,9 @@ double lw_elastic_curve_point_kpa(double force_kn, const lw_elastic_place *place
                                   double height_m);
 
 /* A level push per metre run, and its height above the foot. */
-typedef struct lw_elastic_push { double push_kn_per_m, height_m; } lw_elastic_push;
+typedef struct lw_elastic_push {
+  double push_kn_per_m, height_m;
+} lw_elastic_push;
 
 /** A strip's push over an upright plane in closed form: 2q/π H (T2 - T1) doubled, T = atan(x/H).
  *  in    strip      edges at or behind the plane
@@ -101,8 +107,8 @@ lw_elastic_push lw_elastic_line_push(double force_kn_per_m, double distance_m, d
 
 /* What the loads of a plane send to it. */
 typedef struct lw_elastic {
-  double push_kn_per_m, height_m;     /* all of them, level, above the plane's foot */
-  lw_elastic_push load[LW_SITE_LOAD_MAX];  /* each, in the plane's order */
+  double push_kn_per_m, height_m;         /* all of them, level, above the plane's foot */
+  lw_elastic_push load[LW_SITE_LOAD_MAX]; /* each, in the plane's order */
 } lw_elastic;
 
 /** Level push of all loads of limited width on a plane: pressure integrated from each load's own level down.
@@ -120,14 +126,16 @@ lw_elastic lw_elastic_push_on(const lw_plane *plane, lw_load_pressure by);
  * the level that was compacted last. */
 
 /* A push on an upright stretch of wall, level, and its height of action above the foot of the stretch. */
-typedef struct lw_lateral { double thrust_kn_per_m, height_m; } lw_lateral;
+typedef struct lw_lateral {
+  double thrust_kn_per_m, height_m;
+} lw_lateral;
 
 /* Plant running right up to the wall, as a line load along it. */
 typedef struct lw_compaction {
-  double line_load_kn_per_m;      /* p: (weight + dynamic force)/length along the wall; 0 or more */
-  double unit_weight_kn_per_m3;   /* γ of the fill */
-  double friction_rad;            /* φ of the fill */
-  lw_earth_state state;           /* active: a wall that can yield, Ka; at rest: one that cannot, K0 */
+  double line_load_kn_per_m;    /* p: (weight + dynamic force)/length along the wall; 0 or more */
+  double unit_weight_kn_per_m3; /* γ of the fill */
+  double friction_rad;          /* φ of the fill */
+  lw_earth_state state;         /* active: a wall that can yield, Ka; at rest: one that cannot, K0 */
 } lw_compaction;
 
 /* The diagram: a straight line from nothing to greatest_kpa at zc, that as far as hc, K γ z below. */
@@ -160,8 +168,8 @@ lw_lateral lw_compaction_thrust(const lw_compaction_diagram *diagram, double hei
 
 /* Plant that keeps a distance: its foot is a short line load along the wall. */
 typedef struct lw_foot {
-  double line_load_kn_per_m;   /* p */
-  double length_m;             /* along the wall; INFINITY: a line without end */
+  double line_load_kn_per_m; /* p */
+  double length_m;           /* along the wall; INFINITY: a line without end */
 } lw_foot;
 
 /** The push of plant at a distance on a stretch of wall that does not give way, opposite the middle of its
@@ -173,17 +181,16 @@ typedef struct lw_foot {
  *  note  1 Poisson's ratio 1/2, for which the stress does not depend on the stiffness of the soil.
  *        2 Without end: P = (2p/π) h²/(x² + h²), as the line load of the textbooks.
  *  from  [BOUSSINESQ1885 point load, integrated]; tested by the line load and by numerical integration */
-lw_lateral lw_foot_thrust(const lw_foot *foot, double distance_m, double height_m,
-                          const lw_working *working);
+lw_lateral lw_foot_thrust(const lw_foot *foot, double distance_m, double height_m, const lw_working *working);
 
 /* Soil between two upright faces that stand close: it partly hangs on both. Published values, for a student
  * to compare: lowwall never counts them in a wall's favour. */
 
 typedef struct lw_slot {
-  double width_m;                 /* B, clear between the faces; > 0 */
-  double unit_weight_kn_per_m3;   /* γ */
-  double wall_friction_rad;       /* δ, on both faces; 0 or more */
-  double surcharge_kpa;           /* q */
+  double width_m;               /* B, clear between the faces; > 0 */
+  double unit_weight_kn_per_m3; /* γ */
+  double wall_friction_rad;     /* δ, on both faces; 0 or more */
+  double surcharge_kpa;         /* q */
 } lw_slot;
 
 /** The level pressure on a face at a depth, by slices: K σv, σv = γB/(2K tan δ) [1 - exp(-2K z tan δ/B)]
@@ -230,8 +237,8 @@ lw_status lw_handy_coefficient(double friction_rad, double *k, lw_error *error, 
 typedef struct lw_seepage {
   double dry_kn_per_m, seeping_kn_per_m, blocked_kn_per_m;
   double dry_k, seeping_k, blocked_k;
-  double plane_angle_rad;          /* of the critical plane while it seeps, from the horizontal */
-  double pore_force_kn_per_m;      /* of the seeping water on that plane */
+  double plane_angle_rad;     /* of the critical plane while it seeps, from the horizontal */
+  double pore_force_kn_per_m; /* of the seeping water on that plane */
 } lw_seepage;
 
 /** Dry, seeping and blocked push on an upright plane, by Coulomb's wedge on saturated soil with the pore

@@ -10,6 +10,8 @@ LW_PUBLIC_BEGIN
  * side; a turn is positive towards the soil. Lengths are those of the face. A course is offset towards the
  * soil by its setbacks. */
 
+/* Lists and what counts them stand side by side. */
+/* clang-format off */
 typedef struct lw_spot { double x_m, y_m; } lw_spot;
 
 typedef struct lw_plan_run {
@@ -370,6 +372,7 @@ typedef struct lw_order {
   lw_pegs pegs;
   int work_count; lw_work_step work[LW_WORK_MAX];
 } lw_order;
+/* clang-format on */
 
 /** What to order and where to set it out.
  *  in    result   of a case settled by lw_case_settle and lw_case_settle_order

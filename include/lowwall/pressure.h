@@ -19,10 +19,10 @@ typedef struct lw_wall_angles {
 } lw_wall_angles;
 
 typedef struct lw_layer {
-  double bottom_m;         /* below the plane's top, below 0 where ground rises; the last: INFINITY */
+  double bottom_m; /* below the plane's top, below 0 where ground rises; the last: INFINITY */
   double friction_rad, cohesion_kpa;
   double unit_weight_kn_per_m3, saturated_unit_weight_kn_per_m3;
-  double overconsolidation;    /* the greatest stress there ever was over today's; 0 counts as 1 */
+  double overconsolidation; /* the greatest stress there ever was over today's; 0 counts as 1 */
 } lw_layer;
 
 /* A load of limited width on the ground or below it: pressure between near and far, or a line load with
@@ -30,27 +30,27 @@ typedef struct lw_layer {
  * the wall, and whole as soon as a body of soil holds the near edge. */
 typedef struct lw_plane_load {
   double near_m, far_m, pressure_kpa, force_kn_per_m;
-  double below_m;              /* of the ground's level at its near edge; 0: on the ground */
+  double below_m; /* of the ground's level at its near edge; 0: on the ground */
   bool point;
   double push_kn_per_m;
 } lw_plane_load;
 
 /* A plane that soil pushes on, and what it meets from its top down. */
 typedef struct lw_plane {
-  double height_m;             /* vertical */
+  double height_m; /* vertical */
   double batter_rad;
-  double wall_friction_rad;    /* direction of the thrust: δ from the normal */
-  double slope_rad, slope_run_m;   /* from the plane's top; level beyond the run (INFINITY: never) */
-  double surcharge_kpa;            /* per horizontal area */
-  double water_depth_m;            /* below the plane's top; INFINITY: none. Level. */
+  double wall_friction_rad;      /* direction of the thrust: δ from the normal */
+  double slope_rad, slope_run_m; /* from the plane's top; level beyond the run (INFINITY: never) */
+  double surcharge_kpa;          /* per horizontal area */
+  double water_depth_m;          /* below the plane's top; INFINITY: none. Level. */
   double water_unit_weight_kn_per_m3;
   lw_crack crack;
-  lw_overconsolidation overconsolidation;   /* how it raises the pressure at rest */
-  bool along_ground;           /* Rankine: the thrust lies along the ground, wall_friction_rad that angle */
-  double coefficient;              /* as given, for every layer and the whole thrust; 0: none is */
-  lw_seismic seismic;              /* all 0: no earthquake */
+  lw_overconsolidation overconsolidation; /* how it raises the pressure at rest */
+  bool along_ground;  /* Rankine: the thrust lies along the ground, wall_friction_rad that angle */
+  double coefficient; /* as given, for every layer and the whole thrust; 0: none is */
+  lw_seismic seismic; /* all 0: no earthquake */
   int layer_count, load_count;
-  lw_layer layer[LW_SOIL_MAX];     /* what lies past a count means nothing, here and below */
+  lw_layer layer[LW_SOIL_MAX]; /* what lies past a count means nothing, here and below */
   lw_plane_load load[LW_SITE_LOAD_MAX];
 } lw_plane;
 
@@ -63,33 +63,35 @@ enum { LW_PROFILE_MAX = 6 * (LW_SOIL_MAX + 1) };
 
 /* Pressure of the soil (with its surcharge) and of the water at a depth. Points come in pairs, top and bottom
  * of a stretch: two at one depth where the pressure jumps. In a crack only water pushes. */
-typedef struct lw_profile_point { double depth_m, soil_kpa, surcharge_kpa, water_kpa; } lw_profile_point;
+typedef struct lw_profile_point {
+  double depth_m, soil_kpa, surcharge_kpa, water_kpa;
+} lw_profile_point;
 
 /* A thrust per metre run. Soil pressure is along the thrust's own direction, per metre of vertical depth. */
 typedef struct lw_thrust {
-  double total_kn_per_m;          /* soil and surcharge, without water */
-  double angle_rad;               /* to the horizontal, positive: it presses the wall down */
+  double total_kn_per_m; /* soil and surcharge, without water */
+  double angle_rad;      /* to the horizontal, positive: it presses the wall down */
   double horizontal_kn_per_m, vertical_kn_per_m;
-  double height_of_action_m;      /* above the plane's foot */
-  double surcharge_kn_per_m, surcharge_height_m;   /* what of it the uniform load adds */
-  double seismic_kn_per_m, seismic_height_m;       /* what an earthquake adds; below 0 when passive */
-  double seismic_coefficient;     /* Mononobe and Okabe's, lowest layer, static part included; else 0 */
-  double seismic_turn_rad;        /* the angle ψ there */
-  double water_kn_per_m, water_height_m;  /* horizontal, on the plane's height */
-  double coefficient;             /* of the lowest layer */
-  double crack_depth_m;           /* 0: none */
-  bool passive_unsafe;            /* Coulomb's plane-wedge passive value with δ > φ/3 */
+  double height_of_action_m;                     /* above the plane's foot */
+  double surcharge_kn_per_m, surcharge_height_m; /* what of it the uniform load adds */
+  double seismic_kn_per_m, seismic_height_m;     /* what an earthquake adds; below 0 when passive */
+  double seismic_coefficient; /* Mononobe and Okabe's, lowest layer, static part included; else 0 */
+  double seismic_turn_rad;    /* the angle ψ there */
+  double water_kn_per_m, water_height_m; /* horizontal, on the plane's height */
+  double coefficient;                    /* of the lowest layer */
+  double crack_depth_m;                  /* 0: none */
+  bool passive_unsafe;                   /* Coulomb's plane-wedge passive value with δ > φ/3 */
   int profile_count;
   lw_profile_point profile[LW_PROFILE_MAX];
 } lw_thrust;
 
 typedef struct lw_wedge {
-  double thrust_kn_per_m;         /* along the same direction as the formula's; without water */
-  double plane_angle_rad;         /* of the failure plane, from the horizontal */
-  double weight_kn_per_m;         /* of the critical wedge, with the loads on it */
-  double reach_m;                 /* where it, or the crack at its end, meets the ground behind the top */
-  double crack_depth_m;           /* of that crack below the ground; 0: none */
-  double height_of_action_m;      /* line through the wedge's centroid parallel to the failure plane */
+  double thrust_kn_per_m;    /* along the same direction as the formula's; without water */
+  double plane_angle_rad;    /* of the failure plane, from the horizontal */
+  double weight_kn_per_m;    /* of the critical wedge, with the loads on it */
+  double reach_m;            /* where it, or the crack at its end, meets the ground behind the top */
+  double crack_depth_m;      /* of that crack below the ground; 0: none */
+  double height_of_action_m; /* line through the wedge's centroid parallel to the failure plane */
 } lw_wedge;
 
 /** Rankine's coefficient: thrust along the ground on a vertical plane, K γ H²/2.
@@ -216,7 +218,7 @@ lw_status lw_wedge_as_thrust(lw_earth_state state, const lw_plane *plane, lw_thr
                              const lw_working *working);
 
 typedef struct lw_pressure_routine {
-  const char *slug;     /* rankine · coulomb · wedge · at rest */
+  const char *slug; /* rankine · coulomb · wedge · at rest */
   const char *title;
   const char *source;
   lw_status (*thrust)(lw_earth_state, const lw_plane *, lw_thrust *, lw_error *, const lw_working *);
@@ -236,23 +238,25 @@ bool lw_plane_is_plain(const lw_plane *plane);
 
 /* Why formula and wedge may differ on a plane. */
 typedef enum lw_difference {
-  LW_DIFFER_NOT,            /* they must agree */
-  LW_DIFFER_COHESION, LW_DIFFER_LAYERS, LW_DIFFER_LOADS,
-  LW_DIFFER_WET_SLOPE,      /* ground that rises from water within the height */
-  LW_DIFFER_BROKEN,         /* a slope that ends */
-  LW_DIFFER_WATER,          /* within the height */
-  LW_DIFFER_SHAKEN_LOAD,    /* on wet ground in an earthquake */
-  LW_DIFFER_STEEP,          /* nearly the friction angle */
-  LW_DIFFER_CURVE           /* the formula's surface is a curve, on a plane where others must agree */
+  LW_DIFFER_NOT, /* they must agree */
+  LW_DIFFER_COHESION,
+  LW_DIFFER_LAYERS,
+  LW_DIFFER_LOADS,
+  LW_DIFFER_WET_SLOPE,   /* ground that rises from water within the height */
+  LW_DIFFER_BROKEN,      /* a slope that ends */
+  LW_DIFFER_WATER,       /* within the height */
+  LW_DIFFER_SHAKEN_LOAD, /* on wet ground in an earthquake */
+  LW_DIFFER_STEEP,       /* nearly the friction angle */
+  LW_DIFFER_CURVE        /* the formula's surface is a curve, on a plane where others must agree */
 } lw_difference;
 
 /* The plane that a section offers to a site, and where it stands. */
 typedef struct lw_back_plane {
-  double lean;                  /* tan θ of the plane */
-  double foot_x_m, foot_y_m;    /* of the plane's foot, in the section's axes */
-  double top_x_m, top_y_m;      /* where it meets the ground */
-  double ground_x_m, ground_y_m;   /* where the ground behind starts at the wall */
-  bool overhangs;               /* θ < 0: Rankine's downward part does not reach the wall */
+  double lean;                   /* tan θ of the plane */
+  double foot_x_m, foot_y_m;     /* of the plane's foot, in the section's axes */
+  double top_x_m, top_y_m;       /* where it meets the ground */
+  double ground_x_m, ground_y_m; /* where the ground behind starts at the wall */
+  bool overhangs;                /* θ < 0: Rankine's downward part does not reach the wall */
   lw_plane plane;
 } lw_back_plane;
 
@@ -273,10 +277,10 @@ lw_status lw_log_spiral_coefficient(lw_earth_state state, const lw_wall_angles *
 
 /* Closed form of EN 1997-1 annex C.2: coefficients of pressure normal to the back. */
 typedef struct lw_annex_c {
-  double kg, kq, kc;   /* of weight (γ times the depth along the back), of a vertical load, of cohesion */
-  double kn;           /* of a load normal to the ground */
-  double k;            /* kg as the whole inclined thrust on vertical height */
-  double ground_rad, wall_rad, fan_rad;   /* the annex's mt, mw and ν */
+  double kg, kq, kc; /* of weight (γ times the depth along the back), of a vertical load, of cohesion */
+  double kn;         /* of a load normal to the ground */
+  double k;          /* kg as the whole inclined thrust on vertical height */
+  double ground_rad, wall_rad, fan_rad; /* the annex's mt, mw and ν */
 } lw_annex_c;
 
 /** The numerical procedure of EN 1997-1 annex C.2.

@@ -11,12 +11,12 @@ LW_PUBLIC_BEGIN
 
 /* The result flattened once: every number a report may print. */
 typedef struct lw_figure {
-  char key[80];            /* "drained.base.thrust_kn_per_m" */
-  const char *label;       /* "thrust of the soil" */
+  char key[80];      /* "drained.base.thrust_kn_per_m" */
+  const char *label; /* "thrust of the soil" */
   lw_number value;
   const char *unit;
-  const char *source;      /* "[KEY locator]" or "" */
-  lw_reason reason;        /* why the value is not known */
+  const char *source; /* "[KEY locator]" or "" */
+  lw_reason reason;   /* why the value is not known */
 } lw_figure;
 
 typedef void (*lw_figure_taker)(void *context, const lw_figure *figure);
@@ -26,7 +26,7 @@ void lw_figures_each(const lw_result *result, lw_figure_taker taker, void *conte
 typedef struct lw_text_style {
   bool colour;
   int columns;
-  bool every_joint;   /* the working has each joint in full; else the one that is nearest to its limit */
+  bool every_joint; /* the working has each joint in full; else the one that is nearest to its limit */
 } lw_text_style;
 
 /** One page for a terminal: verdict, reasons, governing situation, checks, assumptions, cautions, sources. */
@@ -80,14 +80,14 @@ lw_status lw_report_order_csv(const lw_result *result, const lw_order *order, lw
  * Everything is told apart by the weight and dashes of a line, by hatching and by words, never by colour. */
 
 typedef enum lw_pen {
-  LW_PEN_CUT,     /* what is cut: the heaviest line */
-  LW_PEN_SEEN,    /* edges seen beyond */
-  LW_PEN_FINE,    /* dimensions, leaders, hatching */
-  LW_PEN_DASHED,  /* water, failure plane */
-  LW_PEN_CHAIN,   /* axes, boundaries, zones */
-  LW_PEN_DOTTED,  /* the line of thrust, cloth */
-  LW_PEN_FORCE,   /* forces */
-  LW_PEN_NONE,    /* no edge */
+  LW_PEN_CUT,    /* what is cut: the heaviest line */
+  LW_PEN_SEEN,   /* edges seen beyond */
+  LW_PEN_FINE,   /* dimensions, leaders, hatching */
+  LW_PEN_DASHED, /* water, failure plane */
+  LW_PEN_CHAIN,  /* axes, boundaries, zones */
+  LW_PEN_DOTTED, /* the line of thrust, cloth */
+  LW_PEN_FORCE,  /* forces */
+  LW_PEN_NONE,   /* no edge */
   LW_PEN_COUNT
 } lw_pen;
 
@@ -99,19 +99,21 @@ typedef enum lw_role { LW_ROLE_FIGURE, LW_ROLE_TITLE, LW_ROLE_HEADING, LW_ROLE_P
 typedef enum lw_mark_kind { LW_MARK_LINE, LW_MARK_AREA, LW_MARK_WORDS } lw_mark_kind;
 typedef enum lw_anchor { LW_ANCHOR_START, LW_ANCHOR_MIDDLE, LW_ANCHOR_END } lw_anchor;
 
-typedef struct lw_xy_mm { double x_mm, y_mm; } lw_xy_mm;
+typedef struct lw_xy_mm {
+  double x_mm, y_mm;
+} lw_xy_mm;
 
 typedef struct lw_mark {
   lw_mark_kind kind;
   lw_pen pen;
-  lw_fill fill;             /* of an area */
-  lw_anchor anchor;         /* of words; y is their base line */
+  lw_fill fill;     /* of an area */
+  lw_anchor anchor; /* of words; y is their base line */
   bool bold;
-  double size_mm;           /* height of the letters' em */
-  size_t first, count;      /* spots of a line or area; of words the one where they stand */
-  size_t words;             /* where they begin in the drawing's text */
+  double size_mm;      /* height of the letters' em */
+  size_t first, count; /* spots of a line or area; of words the one where they stand */
+  size_t words;        /* where they begin in the drawing's text */
   lw_role role;
-  int group;                /* marks of one number belong together */
+  int group; /* marks of one number belong together */
 } lw_mark;
 
 typedef struct lw_drawing {
@@ -119,11 +121,11 @@ typedef struct lw_drawing {
   size_t mark_count, mark_room, spot_count, spot_room;
   lw_mark *mark;
   lw_xy_mm *spot;
-  lw_text words;            /* all words, each closed by a NUL */
-  lw_text title, description;   /* for those who listen instead of looking */
-  lw_role role;             /* of the marks added from now on, and the number of their group */
+  lw_text words;              /* all words, each closed by a NUL */
+  lw_text title, description; /* for those who listen instead of looking */
+  lw_role role;               /* of the marks added from now on, and the number of their group */
   int group;
-  bool failed;              /* out of memory: what follows is dropped */
+  bool failed; /* out of memory: what follows is dropped */
 } lw_drawing;
 
 /** Give back its memory; it is empty then. */

@@ -26,22 +26,27 @@ typedef enum lw_who { LW_WHO_BUILDER, LW_WHO_COUNCIL, LW_WHO_ENGINEER } lw_who;
 /* The answer a reason belongs to. */
 typedef enum lw_answer { LW_ANSWER_WHAT, LW_ANSWER_STANDS, LW_ANSWER_WHO } lw_answer;
 
-enum { LW_REASONS_MAX = 64, LW_CAUTION_MAX = 10, LW_REMEDY_MAX = 10, LW_ASKING_MAX = 8,
-       LW_LIMIT_HIT_MAX = 24 };
+enum {
+  LW_REASONS_MAX = 64,
+  LW_CAUTION_MAX = 10,
+  LW_REMEDY_MAX = 10,
+  LW_ASKING_MAX = 8,
+  LW_LIMIT_HIT_MAX = 24
+};
 
 typedef struct lw_verdict_reason {
   lw_answer answer;
-  lw_who who;            /* whom it calls for, of a who reason */
-  bool assumed;          /* it rests on an answer that is not known */
-  const char *slug, *source;  /* of the code or of the tables */
-  const char *left_out;  /* the item of the sheet that would tell; NULL: none */
-  char text[480];        /* one plain sentence */
+  lw_who who;                /* whom it calls for, of a who reason */
+  bool assumed;              /* it rests on an answer that is not known */
+  const char *slug, *source; /* of the code or of the tables */
+  const char *left_out;      /* the item of the sheet that would tell; NULL: none */
+  char text[480];            /* one plain sentence */
 } lw_verdict_reason;
 
 /* Why, for whoever reads a report, and what to look out for. */
 typedef struct lw_reasons {
   int count, caution_count;
-  int told;              /* the reason that tells of the check told of; -1: none */
+  int told; /* the reason that tells of the check told of; -1: none */
   const lw_hazard_row *caution[LW_CAUTION_MAX];
   lw_verdict_reason reason[LW_REASONS_MAX];
 } lw_reasons;
@@ -49,10 +54,10 @@ typedef struct lw_reasons {
 /* A row of tables/limits.csv held against this wall. */
 typedef struct lw_limit_hit {
   const lw_limit_row *row;
-  double height_m;       /* of this wall, by the row's definition */
-  bool past;             /* on the wrong side of the figure */
-  bool clears;           /* below it a wall may be left to the builder */
-  bool kept;             /* it is below it, and all that the row asks for besides is so for certain */
+  double height_m; /* of this wall, by the row's definition */
+  bool past;       /* on the wrong side of the figure */
+  bool clears;     /* below it a wall may be left to the builder */
+  bool kept;       /* it is below it, and all that the row asks for besides is so for certain */
 } lw_limit_hit;
 
 /* What falling short means, from the least grave on: less margin than asked; design values that do not stand,
@@ -60,23 +65,23 @@ typedef struct lw_limit_hit {
 typedef enum lw_short { LW_SHORT_OF_MARGIN, LW_SHORT_BY_DESIGN, LW_SHORT_MOVES } lw_short;
 
 typedef struct lw_verdict {
-  double height_m[LW_HEIGHT_KINDS];     /* by every definition that laws use */
+  double height_m[LW_HEIGHT_KINDS]; /* by every definition that laws use */
   lw_what what;
   lw_holds stands;
   lw_who who;
-  double total_to_pad_m;                /* to the underside of the pad */
+  double total_to_pad_m; /* to the underside of the pad */
   bool place_known;
-  bool called_for_certain;              /* a reason that is known calls for who */
-  const char *rests_on;                 /* else the item left out that the first of them rests on, or "" */
-  bool governed;                        /* a check governs */
+  bool called_for_certain; /* a reason that is known calls for who */
+  const char *rests_on;    /* else the item left out that the first of them rests on, or "" */
+  bool governed;           /* a check governs */
   int governing_situation, governing_check;
-  lw_short falls;                       /* of the check told of, where it falls short */
-  int told_situation, told_check;       /* the worst that would move, else the one that governs */
-  int exit_status;                      /* 0, 3, 4 or 5 */
+  lw_short falls;                 /* of the check told of, where it falls short */
+  int told_situation, told_check; /* the worst that would move, else the one that governs */
+  int exit_status;                /* 0, 3, 4 or 5 */
   int limit_count;
   char headline[1280];
   lw_limit_hit limit[LW_LIMIT_HIT_MAX];
-  lw_reasons reasons;                   /* from LW_DETAIL_EVERYTHING on */
+  lw_reasons reasons; /* from LW_DETAIL_EVERYTHING on */
 } lw_verdict;
 
 /* Items as they are typed, `item=value`, on the command line or into a sheet. */
@@ -91,18 +96,18 @@ typedef struct lw_typed {
  * lower-soil · filled-hollows · wider-pad */
 typedef struct lw_remedy_part {
   const char *slug, *unit;
-  double value;          /* the least block depth, the greatest height ..., SI */
+  double value; /* the least block depth, the greatest height ..., SI */
 } lw_remedy_part;
 
 /* What would make every deciding check hold: one change or, where that is not enough, two together. */
 typedef struct lw_remedy {
-  char slug[48];         /* of two: theirs, with "+" between */
+  char slug[48]; /* of two: theirs, with "+" between */
   char text[400];
   int part_count;
   lw_remedy_part part[2];
-  lw_typed items;        /* typed in as they stand, all of them, they give `holds` */
-  lw_number ratio;       /* of the governing check then */
-  char governs[80];      /* "sliding at base, outlet-blocked" */
+  lw_typed items;   /* typed in as they stand, all of them, they give `holds` */
+  lw_number ratio;  /* of the governing check then */
+  char governs[80]; /* "sliding at base, outlet-blocked" */
 } lw_remedy;
 
 /* An unknown answer whose favourable value would change the verdict. */
@@ -126,30 +131,30 @@ bool lw_check_would_move(const lw_check *check);
 /* Slugs and sentences, for the reports. */
 const char *lw_what_slug(lw_what what);
 const char *lw_what_sentence(lw_what what);
-const char *lw_who_slug(lw_who who);         /* builder · council · engineer */
-const char *lw_holds_slug(lw_holds holds);   /* holds · falls-short · cannot-be-shown */
+const char *lw_who_slug(lw_who who);       /* builder · council · engineer */
+const char *lw_holds_slug(lw_holds holds); /* holds · falls-short · cannot-be-shown */
 /* total · exposed · retained · natural · with-fence · greatest */
 const char *lw_height_slug(lw_height_kind kind);
 const char *lw_height_sentence(lw_height_kind kind);
 
 /* Everything known of one wall. Every form of report is made from this and nothing else. */
 typedef struct lw_result {
-  const lw_working *working;    /* set before a run to LW_DETAIL_WORKING: who is told of each step */
-  const lw_tables *tables;      /* those in effect; they must outlive the result */
-  lw_detail detail;             /* what lies beyond it holds nothing */
-  lw_case given;                /* settled: each value with its origin */
+  const lw_working *working; /* set before a run to LW_DETAIL_WORKING: who is told of each step */
+  const lw_tables *tables;   /* those in effect; they must outlive the result */
+  lw_detail detail;          /* what lies beyond it holds nothing */
+  lw_case given;             /* settled: each value with its origin */
   lw_wall wall;
   lw_situations situations;
-  lw_building building;         /* the wall while it is built */
-  lw_narrow narrow;             /* published values for a bed narrower than its wedge */
+  lw_building building; /* the wall while it is built */
+  lw_narrow narrow;     /* published values for a bed narrower than its wedge */
   lw_fence fence;
   lw_storm storm;
-  lw_rain_seepage seepage;        /* this and the next by lw_water_find only */
+  lw_rain_seepage seepage; /* this and the next by lw_water_find only */
   lw_water_limits water_limits;
   lw_trench trench;
-  lw_influence influence;       /* loads behind the wall against the line up from its base */
+  lw_influence influence; /* loads behind the wall against the line up from its base */
   lw_verdict verdict;
-  lw_formats formats;           /* empty unless asked for: see lw_formats_compare */
+  lw_formats formats; /* empty unless asked for: see lw_formats_compare */
   bool remedies_sought;
   int remedy_count;
   lw_remedy remedy[LW_REMEDY_MAX];

@@ -42,7 +42,7 @@ typedef enum lw_fault_slug {
 #define LW_FAULT_NAME(name, slug, sentence) LW_FAULT_##name,
   LW_FAULT_SLUGS(LW_FAULT_NAME)
 #undef LW_FAULT_NAME
-  LW_FAULT_SLUG_COUNT
+      LW_FAULT_SLUG_COUNT
 } lw_fault_slug;
 
 /** The slug of a fault ("no-unit"), and its sentence. */
@@ -53,14 +53,14 @@ enum { LW_FAULT_MAX = 100 };
 
 typedef struct lw_fault {
   lw_fault_slug slug;
-  int row, column;      /* from 1; row 0: the command line */
-  char item[64];        /* the item in hand, "" if none */
-  char stood[80];       /* what stood there, cut and cleaned */
-  char wanted[200];     /* what would be right */
+  int row, column;  /* from 1; row 0: the command line */
+  char item[64];    /* the item in hand, "" if none */
+  char stood[80];   /* what stood there, cut and cleaned */
+  char wanted[200]; /* what would be right */
 } lw_fault;
 
 typedef struct lw_faults {
-  char file[128];       /* name of the sheet as the user wrote it; "-" for standard input */
+  char file[128]; /* name of the sheet as the user wrote it; "-" for standard input */
   int count;
   lw_fault fault[LW_FAULT_MAX];
 } lw_faults;
@@ -72,6 +72,7 @@ void lw_faults_print(const lw_faults *faults, lw_text *out);
 typedef enum lw_item_type { LW_ITEM_QUANTITY, LW_ITEM_CHOICE, LW_ITEM_WORDS } lw_item_type;
 
 /* What an item is about: the parts of the vocabulary, and the commands that have items of their own. */
+/* clang-format off */
 #define LW_ITEM_PARTS(X) \
   X(NOTHING, "") X(HEADING, "heading") X(SITE, "site") X(FENCE, "fence") X(WET, "storm and trench") \
   X(WALL, "wall") X(COURSES, "courses") X(SECTION, "section") X(PAD, "pad") X(GROUND, "ground") \
@@ -83,25 +84,26 @@ typedef enum lw_item_part {
   LW_ITEM_PARTS(LW_ITEM_PART_NAME)
 #undef LW_ITEM_PART_NAME
 } lw_item_part;
+/* clang-format on */
 
 typedef struct lw_item {
   lw_item_part part;
-  const char *name;        /* "soil # friction angle": # is the number of a repeated part */
+  const char *name; /* "soil # friction angle": # is the number of a repeated part */
   lw_item_type type;
-  lw_kind kind;            /* of a quantity */
-  lw_kind also;            /* a second kind it takes; LW_KIND_NUMBER (0): none. A pure number that also takes
+  lw_kind kind;      /* of a quantity */
+  lw_kind also;      /* a second kind it takes; LW_KIND_NUMBER (0): none. A pure number that also takes
                               an angle keeps the angle's tangent */
-  const char *words;       /* of a choice, "|"-separated, in the order of its enum; aliases after "=" */
-  size_t offset;           /* into lw_case */
-  size_t stride;           /* of a repeated part; 0 otherwise */
+  const char *words; /* of a choice, "|"-separated, in the order of its enum; aliases after "=" */
+  size_t offset;     /* into lw_case */
+  size_t stride;     /* of a repeated part; 0 otherwise */
   int repeats;
-  double low, high;        /* allowed SI range, both included */
-  double assumed;          /* safe default, SI, or the choice's value; NAN: none, or it depends on others */
-  const char *unit;        /* the unit for examples and starter sheets */
-  const char *example;     /* "900 mm" */
-  const char *means;       /* one sentence for docs/sheet.md */
-  bool percent;            /* an angle or a fall that a percentage may give: rise over run */
-  const char *question;    /* the question that would settle it, plain words; "" when it is not asked */
+  double low, high;     /* allowed SI range, both included */
+  double assumed;       /* safe default, SI, or the choice's value; NAN: none, or it depends on others */
+  const char *unit;     /* the unit for examples and starter sheets */
+  const char *example;  /* "900 mm" */
+  const char *means;    /* one sentence for docs/sheet.md */
+  bool percent;         /* an angle or a fall that a percentage may give: rise over run */
+  const char *question; /* the question that would settle it, plain words; "" when it is not asked */
 } lw_item;
 
 /** The items in the order of the vocabulary; NULL past the end. */

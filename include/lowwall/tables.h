@@ -9,6 +9,7 @@ LW_PUBLIC_BEGIN
 /* Published values, read once and passed in. Each row keeps its source and whether it was read in a
  * public copy (seen) or is from memory. A missing number is NAN inside the tables, and only there. */
 
+/* clang-format off */
 enum {
   LW_NAME_MAX = 48, LW_ALIASES_MAX = 160, LW_SOURCE_MAX = 160, LW_NOTE_MAX = 320,
   LW_SOIL_ROWS = 32, LW_INTERFACE_ROWS = 48, LW_MATERIAL_ROWS = 48, LW_LOAD_ROWS = 48,
@@ -17,54 +18,55 @@ enum {
   LW_THRESHOLD_ROWS = 32, LW_AROUND_MAX = 4, LW_NAME_SLOTS = 2048, LW_FENCE_ROWS = 24, LW_ORDERING_ROWS = 64,
   LW_REPLACED_MAX = 1200, LW_KNOWN_MAX = 256
 };
+/* clang-format on */
 
 typedef enum lw_seen { LW_SEEN, LW_MEMORY, LW_DERIVED, LW_PROPOSAL, LW_PRACTICE } lw_seen;
 
 typedef struct lw_origin_note {
-  char source[LW_SOURCE_MAX];  /* "[KEY locator]" or "common practice, no source" */
+  char source[LW_SOURCE_MAX]; /* "[KEY locator]" or "common practice, no source" */
   lw_seen seen;
 } lw_origin_note;
 
 typedef enum lw_backfill_use {
   LW_BACKFILL_GOOD,
-  LW_BACKFILL_FILTER,  /* only behind clean stone with a filter */
+  LW_BACKFILL_FILTER, /* only behind clean stone with a filter */
   LW_BACKFILL_REFUSED,
   LW_BACKFILL_WEIGHT_ONLY
 } lw_backfill_use;
 
 /* tables/soils.csv: a soil by name, by plain words or by what the hand test showed. */
 typedef struct lw_soil_row {
-  char name[LW_NAME_MAX];          /* "silty sand" */
-  char aliases[LW_ALIASES_MAX];    /* "sandy loam|ribbon 15-20|..." */
-  double friction_rad;             /* cautious end: the design value; NAN when none may be given */
-  double friction_typical_rad;     /* information only */
-  double unit_weight_kn_per_m3;        /* moist, heavy end: it pushes */
-  double light_unit_weight_kn_per_m3;  /* moist, light end: where its weight helps */
+  char name[LW_NAME_MAX];             /* "silty sand" */
+  char aliases[LW_ALIASES_MAX];       /* "sandy loam|ribbon 15-20|..." */
+  double friction_rad;                /* cautious end: the design value; NAN when none may be given */
+  double friction_typical_rad;        /* information only */
+  double unit_weight_kn_per_m3;       /* moist, heavy end: it pushes */
+  double light_unit_weight_kn_per_m3; /* moist, light end: where its weight helps */
   double saturated_unit_weight_kn_per_m3;
-  double allowable_bearing_kpa;    /* cautious presumptive value for this ground; NAN when none */
+  double allowable_bearing_kpa; /* cautious presumptive value for this ground; NAN when none */
   lw_backfill_use use;
   bool free_draining;
-  bool never_swells;               /* sand and gravel: whether the ground is reactive need not be asked */
+  bool never_swells; /* sand and gravel: whether the ground is reactive need not be asked */
   /* ribbon lengths that mean this soil: from included, to not; NAN: none, no end */
   double ribbon_from_m, ribbon_to_m;
   /* angle of a poured heap of dry grains, likewise: a floor of the friction angle */
   double heap_from_rad, heap_to_rad;
-  double drainable_porosity;       /* share of its volume that rain fills: the low end */
-  char note[LW_NOTE_MAX];          /* when refused: why and what to do */
-  lw_origin_note porosity_from;    /* of the drainable porosity */
-  lw_origin_note weight_from;      /* of the unit weights */
-  lw_origin_note bearing_from;     /* of the presumptive bearing value, or of refusing one */
-  lw_origin_note from;             /* of the friction angle, or of refusing one */
+  double drainable_porosity;    /* share of its volume that rain fills: the low end */
+  char note[LW_NOTE_MAX];       /* when refused: why and what to do */
+  lw_origin_note porosity_from; /* of the drainable porosity */
+  lw_origin_note weight_from;   /* of the unit weights */
+  lw_origin_note bearing_from;  /* of the presumptive bearing value, or of refusing one */
+  lw_origin_note from;          /* of the friction angle, or of refusing one */
 } lw_soil_row;
 
 /* tables/interfaces.csv: friction of wall on soil, base on ground, block on block. */
 typedef struct lw_interface_row {
   char name[LW_NAME_MAX];
-  char use[16];                    /* base · wall · joint · geotextile */
-  double friction_low, friction_high;  /* tan of the angle, ultimate; NAN when given as a share */
-  double angle_low_rad, angle_high_rad;  /* the same as angles, where the source prints them; NAN otherwise */
-  double share_of_friction_angle;      /* of the soil's angle; NAN when given otherwise */
-  double share_of_tan_friction;        /* of the tangent of the soil's angle; NAN when given otherwise */
+  char use[16];                         /* base · wall · joint · geotextile */
+  double friction_low, friction_high;   /* tan of the angle, ultimate; NAN when given as a share */
+  double angle_low_rad, angle_high_rad; /* the same as angles, where the source prints them; NAN otherwise */
+  double share_of_friction_angle;       /* of the soil's angle; NAN when given otherwise */
+  double share_of_tan_friction;         /* of the tangent of the soil's angle; NAN when given otherwise */
   /* ultimate · allowable · characteristic · design · nominal · test · default */
   char nature[16];
   char note[LW_NOTE_MAX];
@@ -81,7 +83,11 @@ typedef struct lw_material_row {
 /* tables/loads.csv: `slug` is what code and sheet ask for. */
 /* push: outward at the cap. */
 typedef enum lw_load_row_kind {
-  LW_LOAD_ROW_UNIFORM, LW_LOAD_ROW_STRIP, LW_LOAD_ROW_LINE, LW_LOAD_ROW_POINT, LW_LOAD_ROW_CAP,
+  LW_LOAD_ROW_UNIFORM,
+  LW_LOAD_ROW_STRIP,
+  LW_LOAD_ROW_LINE,
+  LW_LOAD_ROW_POINT,
+  LW_LOAD_ROW_CAP,
   LW_LOAD_ROW_PUSH
 } lw_load_row_kind;
 
@@ -90,17 +96,17 @@ typedef struct lw_load_row {
   char slug[LW_NAME_MAX];
   char name[LW_NAME_MAX];
   lw_load_row_kind kind;
-  double value;                    /* in `unit`, SI */
-  char unit[8];                    /* kPa · kPa/m, times a height · kN/m · kN */
-  double push_kn_per_m;            /* of a cap load, outward; NAN: none */
-  double width_m;                  /* of a strip; NAN: not known */
+  double value;         /* in `unit`, SI */
+  char unit[8];         /* kPa · kPa/m, times a height · kN/m · kN */
+  double push_kn_per_m; /* of a cap load, outward; NAN: none */
+  double width_m;       /* of a strip; NAN: not known */
   char note[LW_NOTE_MAX];
   lw_origin_note from;
 } lw_load_row;
 
 typedef struct lw_bearing_row {
   char name[LW_NAME_MAX];
-  double allowable_kpa;            /* NAN: refused */
+  double allowable_kpa; /* NAN: refused */
   char note[LW_NOTE_MAX];
   lw_origin_note from;
 } lw_bearing_row;
@@ -109,10 +115,11 @@ typedef struct lw_bearing_row {
 typedef struct lw_plant_row {
   char name[LW_NAME_MAX], aliases[LW_ALIASES_MAX];
   double mass_kg;
-  double force_kn;                 /* dynamic, on top of the weight; 0: it does not vibrate */
-  double width_m;                  /* of its contact, along the wall */
-  double layer_m;                  /* thickest loose layer it is used on */
-  char note[LW_NOTE_MAX]; lw_origin_note from;
+  double force_kn; /* dynamic, on top of the weight; 0: it does not vibrate */
+  double width_m;  /* of its contact, along the wall */
+  double layer_m;  /* thickest loose layer it is used on */
+  char note[LW_NOTE_MAX];
+  lw_origin_note from;
 } lw_plant_row;
 
 /* tables/conventions.csv: the method items that repeat a book, as a sheet has them, parted by semicolons. */
@@ -125,8 +132,8 @@ typedef struct lw_conventions_row {
 typedef enum lw_situation_kind { LW_USUAL, LW_UNUSUAL, LW_EXTREME, LW_WHAT_IF } lw_situation_kind;
 
 typedef struct lw_format_row {
-  char format[LW_NAME_MAX];        /* slug: lowwall · ibc · navfac-dm7 · em-1110-2-2502 ... */
-  char title[LW_SOURCE_MAX];       /* "USACE EM 1110-2-2502 (1989)" */
+  char format[LW_NAME_MAX];  /* slug: lowwall · ibc · navfac-dm7 · em-1110-2-2502 ... */
+  char title[LW_SOURCE_MAX]; /* "USACE EM 1110-2-2502 (1989)" */
   /* sliding · slip · sliding-with-passive · overturning · compression · bearing-theory · bearing-presumptive:
    *   what `has` must reach
    * passive-as (0 a resistance, 1 off the push) · decides (0: never says that a wall holds)
@@ -136,19 +143,19 @@ typedef struct lw_format_row {
    *   -favourable; at-rest-pressure-unfavourable, variable-on-wall-unfavourable: multiply what acts
    * includes-NAME: the set NAME must hold as well */
   char quantity[LW_NAME_MAX];
-  double needs[3];                 /* by lw_situation_kind; NAN: this format says nothing */
-  lw_seen needs_seen[3];           /* of each number; means nothing where the number is missing */
+  double needs[3];       /* by lw_situation_kind; NAN: this format says nothing */
+  lw_seen needs_seen[3]; /* of each number; means nothing where the number is missing */
   char clause[LW_NAME_MAX];
   char note[LW_NOTE_MAX];
   lw_origin_note from;
   /* Not in the file: read once, so that a wall need not compare names. */
-  short need;                      /* which quantity it is: lw_need of src/tables/known.h */
-  int set, next;                   /* the first and the next row of the same set; -1: no next */
-  int includes;                    /* the first row of the set taken in; -1: none, or it has no row */
-  bool taken_in;                   /* another set takes this one's set in */
+  short need;    /* which quantity it is: lw_need of src/tables/known.h */
+  int set, next; /* the first and the next row of the same set; -1: no next */
+  int includes;  /* the first row of the set taken in; -1: none, or it has no row */
+  bool taken_in; /* another set takes this one's set in */
 } lw_format_row;
 
-enum { LW_FORMAT_PARTS_MAX = 5 };  /* how many sets a set may take in */
+enum { LW_FORMAT_PARTS_MAX = 5 }; /* how many sets a set may take in */
 
 /* tables/limits.csv: what the law of a place says about height. */
 typedef enum lw_trigger {
@@ -172,77 +179,77 @@ typedef struct lw_limit_row {
   char id[24];
   /* slug of the place: "new-south-wales"; "default" for the conservative default */
   char place[64];
-  char aliases[LW_ALIASES_MAX];    /* other names of the place, "|"-separated, on its first row */
-  char within[64];                 /* slugs of the places around it, "|"-separated: their rows apply too */
-  bool clears_within;              /* it is law there too, so that it may clear a wall in a place within */
+  char aliases[LW_ALIASES_MAX]; /* other names of the place, "|"-separated, on its first row */
+  char within[64];              /* slugs of the places around it, "|"-separated: their rows apply too */
+  bool clears_within;           /* it is law there too, so that it may clear a wall in a place within */
   char country[32], region[64];
   char instrument[LW_SOURCE_MAX];
   lw_trigger trigger;
   double height_m;
-  bool at_or_above;                /* ge / lt rows: the figure itself already triggers */
-  lw_height_kind measured;         /* LW_HEIGHT_GREATEST when the text does not say: the largest is used */
-  char datum[LW_SOURCE_MAX];       /* how the text measures, in words */
-  char conditions[640];            /* in our words */
+  bool at_or_above;          /* ge / lt rows: the figure itself already triggers */
+  lw_height_kind measured;   /* LW_HEIGHT_GREATEST when the text does not say: the largest is used */
+  char datum[LW_SOURCE_MAX]; /* how the text measures, in words */
+  char conditions[640];      /* in our words */
   double min_boundary_m, min_boundary_per_height, min_building_m, min_building_per_height;
   double min_other_wall_m, min_other_wall_per_height, min_service_m, min_waterbody_m, min_public_way_m,
       surcharge_zone_m;
-  double surcharge_zone_per_height;    /* a load nearer than this many wall heights counts as one */
-  bool cut_only;                   /* of a natural height only the cut counts, not the fill */
-  bool tiers_add;                  /* tiers always count as one wall */
-  bool upper_shorter;              /* and so do two of which the upper is not the shorter */
-  double tier_spacing_m, tier_spacing_per_height;  /* tiers nearer than this count as one wall */
-  double boundary_within_m;        /* the row is only about walls this near to a boundary; NAN: anywhere */
-  double street_within_m;          /* the row is only about walls this near to a street; NAN: anywhere */
+  double surcharge_zone_per_height; /* a load nearer than this many wall heights counts as one */
+  bool cut_only;                    /* of a natural height only the cut counts, not the fill */
+  bool tiers_add;                   /* tiers always count as one wall */
+  bool upper_shorter;               /* and so do two of which the upper is not the shorter */
+  double tier_spacing_m, tier_spacing_per_height; /* tiers nearer than this count as one wall */
+  double boundary_within_m; /* the row is only about walls this near to a boundary; NAN: anywhere */
+  double street_within_m;   /* the row is only about walls this near to a street; NAN: anywhere */
   /* building · planning · highway · design · warranty · safety ...: each must pass */
   char regime[32];
   /* slugs that narrow the row, "|"-separated: "next-to-highway"; "" applies always */
   char only_if[LW_ALIASES_MAX];
-  char any_height_if[LW_ALIASES_MAX];  /* likewise what makes it ask whatever the height; "": nothing does */
-  bool with_engineer;              /* what it asks for comes with an engineer's certificate */
-  bool all_read;                   /* all that its words ask for stands in columns */
-  bool superseded;                 /* a later text stands in its place: it clears no wall */
-  char confidence[8];              /* high · medium · low: how sure it is that the text says this */
-  bool no_surcharge;               /* any load behind ends the exemption */
-  bool fence_counts;               /* the row is about wall plus fence */
+  char any_height_if[LW_ALIASES_MAX]; /* likewise what makes it ask whatever the height; "": nothing does */
+  bool with_engineer;                 /* what it asks for comes with an engineer's certificate */
+  bool all_read;                      /* all that its words ask for stands in columns */
+  bool superseded;                    /* a later text stands in its place: it clears no wall */
+  char confidence[8];                 /* high · medium · low: how sure it is that the text says this */
+  bool no_surcharge;                  /* any load behind ends the exemption */
+  bool fence_counts;                  /* the row is about wall plus fence */
   /* cut or fill depth, change of level and the like: shown, compared with that height */
   bool not_a_wall_height;
-  char as_of[48];                  /* date or edition of the text */
-  char read[8];                    /* the month in which it was read, "2019-08"; "": not on file */
-  char status[16];                 /* where it was seen: law · authority · second-hand · memory · own */
+  char as_of[48];  /* date or edition of the text */
+  char read[8];    /* the month in which it was read, "2019-08"; "": not on file */
+  char status[16]; /* where it was seen: law · authority · second-hand · memory · own */
   lw_origin_note from;
   /* Found when the tables are read: the index of the first row of its place, and of the places around it;
    * only_if as bits, 1u << lw_only_if each; and what its words say. */
   int place_row, around_count, around[LW_AROUND_MAX];
   unsigned narrows, any_height;
   bool of_default, unsure, of_standard;
-  bool of_the_wall;                /* for certain about its height: no fence, fall, dig, street */
-  bool clears;                     /* and a wall below it may be left to the builder */
-  bool keeps_off;                  /* it asks for a distance, or for no load */
+  bool of_the_wall; /* for certain about its height: no fence, fall, dig, street */
+  bool clears;      /* and a wall below it may be left to the builder */
+  bool keeps_off;   /* it asks for a distance, or for no load */
 } lw_limit_row;
 
 /* tables/hazards.csv */
 typedef struct lw_hazard_row {
   char id[8];
-  char phase[8];                   /* design · build · use */
+  char phase[8]; /* design · build · use */
   char hazard[LW_SOURCE_MAX];
   char caution[LW_NOTE_MAX];
   char number[LW_SOURCE_MAX];
-  int severity;                    /* 1 to 5 */
+  int severity; /* 1 to 5 */
   /* cue slugs, any of which brings it up: "always|digging|load-behind|..." */
   char when[LW_ALIASES_MAX];
   lw_origin_note from;
-  unsigned cues;                   /* the same, 1u << lw_cue each; found when the tables are read */
+  unsigned cues; /* the same, 1u << lw_cue each; found when the tables are read */
 } lw_hazard_row;
 
 /* tables/conditions.csv: what sends a wall to an engineer or the council whatever its height. */
 typedef struct lw_condition_row {
-  char slug[LW_NAME_MAX];          /* supports-building · vehicle-load · water-held · ... */
-  char sentence[LW_NOTE_MAX];      /* the reason, in plain words */
-  char who[16];                    /* engineer · council */
-  char basis;                      /* 'L' from a law or an authority, 'J' a judgement of this project */
+  char slug[LW_NAME_MAX];     /* supports-building · vehicle-load · water-held · ... */
+  char sentence[LW_NOTE_MAX]; /* the reason, in plain words */
+  char who[16];               /* engineer · council */
+  char basis;                 /* 'L' from a law or an authority, 'J' a judgement of this project */
   char note[LW_NOTE_MAX];
   lw_origin_note from;
-  bool for_council;                /* what `who` says; found when the tables are read */
+  bool for_council; /* what `who` says; found when the tables are read */
 } lw_condition_row;
 
 /* tables/clearances.csv: distances to keep, and heights of fall, where the place is not known. */
@@ -251,14 +258,14 @@ typedef enum lw_height_of { LW_OF_GREATEST, LW_OF_LOWER_WALL, LW_OF_TOTAL } lw_h
 typedef struct lw_clearance_row {
   /* boundary · building · other-wall · load · service · waterbody · public-way · fall · ... */
   char slug[LW_NAME_MAX];
-  char name[LW_NOTE_MAX];          /* to what, in plain words */
-  double at_least_m;               /* the larger of this ... */
-  double per_height;               /* ... and this many heights; NAN: only the distance */
+  char name[LW_NOTE_MAX]; /* to what, in plain words */
+  double at_least_m;      /* the larger of this ... */
+  double per_height;      /* ... and this many heights; NAN: only the distance */
   /* which height: greatest · lower-wall · total; "" when per_height is NAN */
   char height_of[16];
   char note[LW_NOTE_MAX];
   lw_origin_note from;
-  lw_height_of of;                 /* what height_of says; found when the tables are read */
+  lw_height_of of; /* what height_of says; found when the tables are read */
 } lw_clearance_row;
 
 /* tables/thresholds.csv, the figures between one word and another, mostly proposals of this project; and
@@ -266,8 +273,8 @@ typedef struct lw_clearance_row {
 typedef struct lw_threshold_row {
   /* level-ground · level-difference · bed-slope · stone-width · lean-height · lift-mass ... */
   char slug[LW_NAME_MAX], name[LW_NOTE_MAX];
-  double value;                    /* in `unit`, SI; slopes are rise over run */
-  char unit[8];                    /* m · kg · "" */
+  double value; /* in `unit`, SI; slopes are rise over run */
+  char unit[8]; /* m · kg · "" */
   char note[LW_NOTE_MAX];
   lw_origin_note from;
 } lw_threshold_row;
@@ -282,6 +289,7 @@ typedef struct lw_name_slot {
   short list, row;
 } lw_name_slot;
 
+/* clang-format off */
 typedef struct lw_tables {
   int soil_count;      lw_soil_row soil[LW_SOIL_ROWS];
   int interface_count; lw_interface_row interface_[LW_INTERFACE_ROWS];
@@ -304,6 +312,7 @@ typedef struct lw_tables {
   /* Those that are not the built-in ones: "limits.csv (1 row changed, hash 1f00c0de)"; "": all are */
   char replaced[LW_REPLACED_MAX];
 } lw_tables;
+/* clang-format on */
 
 /** Read the tables.
  *  in    directory   NULL: those built into the library. Otherwise each CSV file found there replaces its

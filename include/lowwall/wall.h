@@ -13,82 +13,82 @@ LW_PUBLIC_BEGIN
 
 /* An earthquake as a steady push: shares of the weight of whatever it moves. */
 typedef struct lw_seismic {
-  double horizontal;      /* kh, always to the worse side */
-  double vertical;        /* kv, positive upwards: weight counts 1 - kv */
-  double height_share;    /* of the plane's height: where what it adds to a thrust acts */
-  bool pervious;          /* water below moves by itself; else it moves with the soil */
+  double horizontal;   /* kh, always to the worse side */
+  double vertical;     /* kv, positive upwards: weight counts 1 - kv */
+  double height_share; /* of the plane's height: where what it adds to a thrust acts */
+  bool pervious;       /* water below moves by itself; else it moves with the soil */
 } lw_seismic;
 
 typedef struct lw_soil {
   double friction_rad, cohesion_kpa;
-  double unit_weight_kn_per_m3;            /* moist, where it pushes */
-  double light_unit_weight_kn_per_m3;      /* moist, where its weight helps */
+  double unit_weight_kn_per_m3;       /* moist, where it pushes */
+  double light_unit_weight_kn_per_m3; /* moist, where its weight helps */
   double saturated_unit_weight_kn_per_m3;
-  double bottom_m;                         /* of the last soil INFINITY: it goes on */
-  double overconsolidation;                /* 1: never loaded more heavily than now */
+  double bottom_m;          /* of the last soil INFINITY: it goes on */
+  double overconsolidation; /* 1: never loaded more heavily than now */
 } lw_soil;
 
 /* Those of the sheet, the wall above, and the posts of a fence in the wind. */
 enum { LW_SITE_LOAD_MAX = LW_LOAD_MAX + 2 };
 
 typedef struct lw_site_load {
-  lw_load_kind kind;      /* strip, line, point or cap; uniform ones are summed in surcharge_kpa */
-  double pressure_kpa;    /* strip */
-  double force;           /* line, cap: kN/m; point: kN, taken whole on the metre of wall in front of it */
-  double push;            /* cap: outward at its level, kN/m */
-  double push_kn_per_m;   /* level, towards the wall: of a line, where a post leans on the ground */
-  double near_m, far_m;   /* from the rear of the top of the wall; line and point: both the distance */
-  double below_m;         /* of the ground's level there */
-  int number;             /* on the sheet, from 1 */
-  bool other_wall;        /* not given as a load: the wall above and what it holds up */
+  lw_load_kind kind;    /* strip, line, point or cap; uniform ones are summed in surcharge_kpa */
+  double pressure_kpa;  /* strip */
+  double force;         /* line, cap: kN/m; point: kN, taken whole on the metre of wall in front of it */
+  double push;          /* cap: outward at its level, kN/m */
+  double push_kn_per_m; /* level, towards the wall: of a line, where a post leans on the ground */
+  double near_m, far_m; /* from the rear of the top of the wall; line and point: both the distance */
+  double below_m;       /* of the ground's level there */
+  int number;           /* on the sheet, from 1 */
+  bool other_wall;      /* not given as a load: the wall above and what it holds up */
 } lw_site_load;
 
 typedef struct lw_pad {
-  double thickness_m;     /* 0: no pad */
-  double width_m;         /* 0: unknown, and the load is not spread */
-  double spread;          /* horizontal to vertical, each side: 0.5 */
+  double thickness_m; /* 0: no pad */
+  double width_m;     /* 0: unknown, and the load is not spread */
+  double spread;      /* horizontal to vertical, each side: 0.5 */
   double unit_weight_kn_per_m3;
-  double allowable_kpa;   /* of the pad's own stone; 0: not known, the ground's value is used */
+  double allowable_kpa; /* of the pad's own stone; 0: not known, the ground's value is used */
 } lw_pad;
 
 typedef struct lw_site {
   int soil_count;
   lw_soil soil[LW_SOIL_MAX];
-  bool backfill_refused;     /* a soil behind whose table row refuses it as backfill */
-  bool free_draining;        /* every soil behind is */
+  bool backfill_refused; /* a soil behind whose table row refuses it as backfill */
+  bool free_draining;    /* every soil behind is */
 
-  double slope_rad, slope_run_m;     /* ground behind; level beyond the run (INFINITY: never) */
-  double soil_below_top_m;           /* the soil's surface at the wall, below its top */
-  double front_slope_rad;            /* how the ground falls away in front, positive downwards */
+  double slope_rad, slope_run_m; /* ground behind; level beyond the run (INFINITY: never) */
+  double soil_below_top_m;       /* the soil's surface at the wall, below its top */
+  double front_slope_rad;        /* how the ground falls away in front, positive downwards */
 
-  double surcharge_kpa;              /* the sum of all uniform loads */
-  lw_number uniform_kpa[LW_LOAD_MAX];   /* of the load so numbered; known where it is uniform and given */
+  double surcharge_kpa;               /* the sum of all uniform loads */
+  lw_number uniform_kpa[LW_LOAD_MAX]; /* of the load so numbered; known where it is uniform and given */
   int load_count;
   lw_site_load load[LW_SITE_LOAD_MAX];
 
-  double water_depth_m, front_water_depth_m;   /* INFINITY: none */
+  double water_depth_m, front_water_depth_m; /* INFINITY: none */
   double overflow_below_top_m;
   double water_unit_weight_kn_per_m3;
-  int drain_outlets;                 /* those that can come out */
-  bool outlets_buried;               /* there are some, and they lie below the ground in front */
+  int drain_outlets;   /* those that can come out */
+  bool outlets_buried; /* there are some, and they lie below the ground in front */
   bool joints_open, ground_drains;
   double stone_width_m;
-  int ways_out;                      /* outlets, + 1 open joints, + 1 draining ground; none where neither the
+  int ways_out;           /* outlets, + 1 open joints, + 1 draining ground; none where neither the
                                         soil behind nor stone as wide as leads its water brings it there */
-  double leading_stone_m;            /* stone as wide as this leads the water of any soil to its way out */
-  double level_rad;                  /* ground no steeper than this is level */
-  double lean_height_m;              /* people lean on a top that stands more than this above the soil */
+  double leading_stone_m; /* stone as wide as this leads the water of any soil to its way out */
+  double level_rad;       /* ground no steeper than this is level */
+  double lean_height_m;   /* people lean on a top that stands more than this above the soil */
 
-  double storm_rain_m, drainable_porosity;         /* 0: no storm */
-  double trench_depth_m, trench_distance_m;        /* in front: below the ground, from the toe; 0: none */
+  double storm_rain_m, drainable_porosity;  /* 0: no storm */
+  double trench_depth_m, trench_distance_m; /* in front: below the ground, from the toe; 0: none */
 
   lw_soil footing;
-  double base_friction;              /* tan of the angle, least of block on bedding and bedding on pad */
+  double base_friction; /* tan of the angle, least of block on bedding and bedding on pad */
   double base_adhesion_kpa;
-  double pad_friction;               /* pad on ground */
-  double allowable_bearing_kpa;      /* 0: no value may be assumed */
+  double pad_friction;          /* pad on ground */
+  double allowable_bearing_kpa; /* 0: no value may be assumed */
   lw_pad pad;
-  double bed_m;                      /* no pad is named: the levelled bed that is taken; 0: none */
+  double bed_m; /* no pad is named: the levelled bed that is taken; 0: none */
 } lw_site;
 
 /* What holds a layer together. */
@@ -98,59 +98,59 @@ typedef struct lw_strength {
 
 /* Strengths to reckon with in a load case: those that are given, or what a set of factors leaves of them. */
 typedef struct lw_strengths {
-  lw_strength soil[LW_SOIL_MAX];     /* of the layers of the site, as many as it has */
+  lw_strength soil[LW_SOIL_MAX]; /* of the layers of the site, as many as it has */
   lw_strength footing;
-  double wall_friction_rad;          /* δ */
+  double wall_friction_rad; /* δ */
   double base_friction, base_adhesion_kpa, pad_friction;
   double joint_friction, joint_shear_kn_per_m, key_strength_kn_per_m;
-  bool divided;                      /* of the soil behind: a coefficient that was given belongs to another */
+  bool divided; /* of the soil behind: a coefficient that was given belongs to another */
 } lw_strengths;
 
 /* The ground in front of the wall in a load case. */
 typedef struct lw_front {
-  double slope_rad;                  /* positive downwards */
-  double embedment_m;                /* base below the ground, for what resists in front */
-  double bearing_embedment_m;        /* the same for bearing; 0 when it is not known */
-  double dug_m;                      /* what a set of factors digs away before the ground resists */
-  bool open;                         /* the site's trench is open: for a slip */
-  bool undermined;                   /* by that trench: the wall rests on nothing that is known */
+  double slope_rad;           /* positive downwards */
+  double embedment_m;         /* base below the ground, for what resists in front */
+  double bearing_embedment_m; /* the same for bearing; 0 when it is not known */
+  double dug_m;               /* what a set of factors digs away before the ground resists */
+  bool open;                  /* the site's trench is open: for a slip */
+  bool undermined;            /* by that trench: the wall rests on nothing that is known */
 } lw_front;
 
 /* The ground as it is in one load case. */
 typedef struct lw_ground {
   lw_strengths design;
-  double water_depth_m;              /* behind, below the top of the wall; INFINITY: dry */
-  lw_seismic seismic;                /* all 0: no earthquake */
-  double level_push;                 /* factor on what pushes the ground level: 1 without partial factors */
-  double wind_kn_per_m, wind_distance_m;   /* of a fence behind, by its posts; 0: none */
+  double water_depth_m; /* behind, below the top of the wall; INFINITY: dry */
+  lw_seismic seismic;   /* all 0: no earthquake */
+  double level_push;    /* factor on what pushes the ground level: 1 without partial factors */
+  double wind_kn_per_m, wind_distance_m; /* of a fence behind, by its posts; 0: none */
   lw_front front;
 } lw_ground;
 
 /* The handbook's switches, in the order of docs/sheet.md. */
 typedef struct lw_method {
-  double influence_rad;              /* of the line up from the rear of the base, from the horizontal */
+  double influence_rad; /* of the line up from the rear of the base, from the horizontal */
   lw_pressure_method pressure;
   lw_plane_choice plane;
   lw_direction direction;
   lw_counted thrust_vertical, soil_on_heel;
   lw_surcharge_on_heel surcharge_on_heel;
   lw_passive_as passive_as;
-  bool passive_as_given;             /* false: the format decides */
+  bool passive_as_given; /* false: the format decides */
   lw_uplift_as uplift_as;
-  lw_base_pressure base_pressure;    /* never own: it is settled by the bearing method */
+  lw_base_pressure base_pressure; /* never own: it is settled by the bearing method */
   lw_bearing_method bearing;
   lw_n_gamma n_gamma;
-  double n_gamma_value;              /* only where it is given */
+  double n_gamma_value; /* only where it is given */
   lw_own_or_none depth_factors, inclination_factors;
   lw_bearing_on bearing_on;
   lw_crack crack;
   lw_load_pressure load_pressure;
   double passive_share, uplift_share;
   lw_passive_by passive_by;
-  lw_active_by active_by;            /* beside Coulomb only */
+  lw_active_by active_by; /* beside Coulomb only */
   lw_overconsolidation overconsolidation;
-  double coefficient;                /* of earth pressure, as given; 0: the formula's */
-  double seismic_height;             /* share of the plane's height at which what an earthquake adds acts */
+  double coefficient;    /* of earth pressure, as given; 0: the formula's */
+  double seismic_height; /* share of the plane's height at which what an earthquake adds acts */
   lw_slip_method slip;
 } lw_method;
 
@@ -169,14 +169,16 @@ typedef enum lw_part_kind {
   LW_PART_POLYGON
 } lw_part_kind;
 
-typedef struct lw_corner { double x_m, y_m; } lw_corner;
+typedef struct lw_corner {
+  double x_m, y_m;
+} lw_corner;
 
 typedef struct lw_part {
   lw_part_kind kind;
   int number;               /* of a course, from 1 at the bottom */
   double area_m2, x_m, y_m; /* centroid */
   double unit_weight_kn_per_m3, weight_kn_per_m;
-  double front_m, rear_m, bottom_m, top_m;   /* its box */
+  double front_m, rear_m, bottom_m, top_m; /* its box */
 } lw_part;
 
 /* Share of the wall's run that blocks take up, from the front of a strip to its rear, on a straight line in
@@ -186,90 +188,90 @@ typedef struct lw_taper {
 } lw_taper;
 
 typedef struct lw_section {
-  double height_m;          /* base to top, cap included */
+  double height_m; /* base to top, cap included */
   lw_wall_kind kind;
-  double embedment_m;       /* base below the ground in front, for levels and thrust */
-  double bearing_embedment_m;  /* as given; 0 when assumed: what is not known does not help */
+  double embedment_m;         /* base below the ground in front, for levels and thrust */
+  double bearing_embedment_m; /* as given; 0 when assumed: what is not known does not help */
   double base_width_m;
-  double back_foot_m;       /* x where the line of the back meets the level of the base */
-  bool known;               /* false: block depth or base width is not given; nothing below is */
-  double contact_front_m, contact_rear_m;    /* of the base, or of the joint under the lowest course */
-  double tail_share;        /* of blocks that taper: length at the rear over that at the face; or 1 */
-  bool tails_filled;        /* what stands between two tails is weighed with them */
-  lw_taper contact;         /* from contact_front_m to contact_rear_m: what bears */
-  lw_taper underside;       /* and what has an underside there, that water may push on */
-  double shell_m;           /* hollow and unfilled: only the face shells bear, this thick; 0 otherwise */
-  lw_corner crest;          /* rear end of the top: where the ground behind meets the wall */
-  double rear_m;            /* rearmost x, the cap left out */
-  double back_rad;          /* θ of the line from the rear of the base to the rear of the top, positive when
+  double back_foot_m; /* x where the line of the back meets the level of the base */
+  bool known;         /* false: block depth or base width is not given; nothing below is */
+  double contact_front_m, contact_rear_m; /* of the base, or of the joint under the lowest course */
+  double tail_share;  /* of blocks that taper: length at the rear over that at the face; or 1 */
+  bool tails_filled;  /* what stands between two tails is weighed with them */
+  lw_taper contact;   /* from contact_front_m to contact_rear_m: what bears */
+  lw_taper underside; /* and what has an underside there, that water may push on */
+  double shell_m;     /* hollow and unfilled: only the face shells bear, this thick; 0 otherwise */
+  lw_corner crest;    /* rear end of the top: where the ground behind meets the wall */
+  double rear_m;      /* rearmost x, the cap left out */
+  double back_rad;    /* θ of the line from the rear of the base to the rear of the top, positive when
                                soil lies on it */
-  double back_lean;         /* tan θ */
+  double back_lean;   /* tan θ */
   bool has_cap, cap_bonded;
-  double cap_front_m;       /* x of the cap's front edge */
+  double cap_front_m; /* x of the cap's front edge */
   double cap_overhang_m, cap_depth_m, cap_height_m;
   double joint_friction, joint_shear_kn_per_m;
-  double key_strength_kn_per_m;   /* of the key or lip of a joint; 0: not given, and not checked */
-  int course_count;         /* 0 for a polygon */
+  double key_strength_kn_per_m; /* of the key or lip of a joint; 0: not given, and not checked */
+  int course_count;             /* 0 for a polygon */
   int part_count, outline_count;
-  lw_part part[LW_PART_MAX];               /* from the bottom up */
-  lw_corner outline[LW_OUTLINE_MAX];       /* counter-clockwise, starting at the toe; no cap overhang */
+  lw_part part[LW_PART_MAX];         /* from the bottom up */
+  lw_corner outline[LW_OUTLINE_MAX]; /* counter-clockwise, starting at the toe; no cap overhang */
 } lw_section;
 
 /* The wall on its site: what a settled case comes to in plain numbers. Nothing later reads the case. */
 
 /* Wind on a fence that stands on the wall or behind it. Of what is not known, the most. */
 typedef struct lw_wall_wind {
-  bool present;             /* false: there is no fence, and nothing below holds */
-  bool behind;              /* its posts push the ground that the wall holds */
-  double height_m;          /* of the fence */
-  double pressure_kpa;      /* the factor of a run's end in it */
+  bool present;        /* false: there is no fence, and nothing below holds */
+  bool behind;         /* its posts push the ground that the wall holds */
+  double height_m;     /* of the fence */
+  double pressure_kpa; /* the factor of a run's end in it */
   double end_factor;
-  double push_kn_per_m, distance_m;   /* behind the rear of the top */
+  double push_kn_per_m, distance_m; /* behind the rear of the top */
 } lw_wall_wind;
 
 /* A fence that closes a bed at its back, as it was told; without one nothing below holds. */
 typedef struct lw_back_fence {
   bool present;
-  lw_number height_m;          /* of one that is said to stand behind the wall */
-  lw_number wind_kpa;          /* that it was built for, by the pressure or the exposure given */
-  lw_number soil_height_m;     /* of the soil against it, above the lower ground beside it */
-  double level_difference_m;   /* of the grounds beside wall and fence; 0: not told */
-  double lasting;              /* share of its strength against gusts that it keeps for good */
+  lw_number height_m;        /* of one that is said to stand behind the wall */
+  lw_number wind_kpa;        /* that it was built for, by the pressure or the exposure given */
+  lw_number soil_height_m;   /* of the soil against it, above the lower ground beside it */
+  double level_difference_m; /* of the grounds beside wall and fence; 0: not told */
+  double lasting;            /* share of its strength against gusts that it keeps for good */
   double post_spacing_m, post_depth_m, post_width_m;
-  lw_number post_moment_knm, post_side_m;   /* what one post resists, or the side of a square one */
+  lw_number post_moment_knm, post_side_m; /* what one post resists, or the side of a square one */
   double board_thickness_m, board_span_m;
 } lw_back_fence;
 
 /* What compacts the fill, as it was told. */
 typedef struct lw_told_plant {
-  const lw_plant_row *row;     /* of the plant that is named; NULL: none is */
-  lw_number mass_kg, force_kn, width_m;   /* given beside or instead of a name */
-  lw_number distance_m, layer_m;          /* as it is kept, and as the fill is laid */
+  const lw_plant_row *row;              /* of the plant that is named; NULL: none is */
+  lw_number mass_kg, force_kn, width_m; /* given beside or instead of a name */
+  lw_number distance_m, layer_m;        /* as it is kept, and as the fill is laid */
 } lw_told_plant;
 
 /* Two walls, one above the other, by the clear distance between them over the height of the lower. */
 typedef enum lw_tier_band {
-  LW_TIER_NONE,         /* no other wall is known */
-  LW_TIER_ALONE,        /* each a wall of its own, apart from a slip */
-  LW_TIER_TOGETHER,     /* the upper one loads the lower one */
-  LW_TIER_ONE_WALL      /* too near for two */
+  LW_TIER_NONE,     /* no other wall is known */
+  LW_TIER_ALONE,    /* each a wall of its own, apart from a slip */
+  LW_TIER_TOGETHER, /* the upper one loads the lower one */
+  LW_TIER_ONE_WALL  /* too near for two */
 } lw_tier_band;
 
 typedef struct lw_tier {
   lw_tier_band band;
-  bool above;             /* the other wall stands above this one */
-  double distance_m;      /* clear, from the back of the lower to the face of the upper */
-  double height_m;        /* of the other wall */
-  double lower_m;         /* height of the lower of the two */
-  double pressure_kpa;    /* of the upper wall and its soil on this one's ground; 0: none */
+  bool above;          /* the other wall stands above this one */
+  double distance_m;   /* clear, from the back of the lower to the face of the upper */
+  double height_m;     /* of the other wall */
+  double lower_m;      /* height of the lower of the two */
+  double pressure_kpa; /* of the upper wall and its soil on this one's ground; 0: none */
 } lw_tier;
 
 /* Why a slip of wall and ground is looked for, or is not. */
 typedef enum lw_slip_cause {
-  LW_SLIP_LEVEL_BED,      /* only imported soil on level ground: nothing to slip on */
-  LW_SLIP_GROUND_BEHIND,  /* ground held up */
-  LW_SLIP_SLOPE,          /* the ground behind or in front slopes */
-  LW_SLIP_TIER            /* another wall near */
+  LW_SLIP_LEVEL_BED,     /* only imported soil on level ground: nothing to slip on */
+  LW_SLIP_GROUND_BEHIND, /* ground held up */
+  LW_SLIP_SLOPE,         /* the ground behind or in front slopes */
+  LW_SLIP_TIER           /* another wall near */
 } lw_slip_cause;
 
 /* What the situations are run on. */
@@ -280,15 +282,15 @@ typedef struct lw_wall {
   char format[LW_NAME_MAX];
   bool people_on_cap;
   lw_wall_wind wind;
-  double seismic_horizontal, seismic_vertical;   /* coefficients; both 0: no earthquake is looked at */
+  double seismic_horizontal, seismic_vertical; /* coefficients; both 0: no earthquake is looked at */
   lw_tier tier;
   lw_slip_cause slip_cause;
-  double bed_slope_rad;     /* of the ground under a bed that stands on a slope; 0: it does not */
+  double bed_slope_rad; /* of the ground under a bed that stands on a slope; 0: it does not */
   lw_section section;
   lw_back_fence back_fence;
   lw_told_plant plant;
-  double bed_width_m;       /* of a bed, clear, as given; 0: not given, or no bed */
-  double weight_kn_per_m, weight_moment_knm_per_m;   /* of the section, about its toe; 0: it is not known */
+  double bed_width_m;                              /* of a bed, clear, as given; 0: not given, or no bed */
+  double weight_kn_per_m, weight_moment_knm_per_m; /* of the section, about its toe; 0: it is not known */
 } lw_wall;
 
 LW_PUBLIC_END

@@ -8,14 +8,14 @@
 enum { LW_LEAST_MAX = 3 };
 typedef double (*lw_function_of)(const double *x, const void *context);
 typedef struct lw_least {
-  int count;                                       /* 1 to LW_LEAST_MAX */
+  int count; /* 1 to LW_LEAST_MAX */
   double low[LW_LEAST_MAX], high[LW_LEAST_MAX];
-  double step;                                     /* of the first searches, as a share of high - low */
-  int line_steps;                                  /* of Brent's method along a line: it need not be gone
+  double step;                   /* of the first searches, as a share of high - low */
+  int line_steps;                /* of Brent's method along a line: it need not be gone
                                                       down to its end, the turn after it begins elsewhere */
-  double worth;                                    /* a turn that gains less, as a share of the value, is
+  double worth;                  /* a turn that gains less, as a share of the value, is
                                                       the last one */
-  double x[LW_LEAST_MAX], value;                   /* where to start, and after it the least found */
+  double x[LW_LEAST_MAX], value; /* where to start, and after it the least found */
 } lw_least;
 
 /** A lower place of f near a start, by line searches (Brent's method) along each number in turn and along the

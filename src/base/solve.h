@@ -13,7 +13,9 @@ typedef double (*lw_function)(double x, const void *context);
 lw_status lw_solve_root(lw_function f, const void *context, double low, double high, double tolerance,
                         double *root);
 
-typedef struct lw_minimum { double x, value; } lw_minimum;
+typedef struct lw_minimum {
+  double x, value;
+} lw_minimum;
 
 /** Where f is least in [low, high], by a scan of `steps` intervals and Brent's method in the best one.
  *  out   least  x, and f there; unchanged on failure

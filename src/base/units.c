@@ -89,13 +89,13 @@ static const lw_unit units[] = {
     {"L", LW_KIND_VOLUME, 0.001},
     {"litre", LW_KIND_VOLUME, 0.001},
     {"litres", LW_KIND_VOLUME, 0.001},
-    {"ft3", LW_KIND_VOLUME, FOOT * FOOT * FOOT},
-    {"yd3", LW_KIND_VOLUME, 27.0 * FOOT * FOOT * FOOT},
+    {"ft3", LW_KIND_VOLUME, FOOT *FOOT *FOOT},
+    {"yd3", LW_KIND_VOLUME, 27.0 * FOOT *FOOT *FOOT},
 
     {"kNm", LW_KIND_POST_MOMENT, 1.0},
     {"Nm", LW_KIND_POST_MOMENT, 0.001},
-    {"ft-lb", LW_KIND_POST_MOMENT, POUND_FORCE_KN * FOOT},
-    {"lb-ft", LW_KIND_POST_MOMENT, POUND_FORCE_KN * FOOT},
+    {"ft-lb", LW_KIND_POST_MOMENT, POUND_FORCE_KN *FOOT},
+    {"lb-ft", LW_KIND_POST_MOMENT, POUND_FORCE_KN *FOOT},
 };
 
 enum { UNIT_COUNT = sizeof units / sizeof *units, UNIT_NAME_MAX = 16 };

@@ -36,8 +36,7 @@ static double unlimited(const grip *g) {
 
 double lw_sliding_bond(const lw_method *method, const lw_strengths *design, const lw_contact *contact,
                        lw_at at) {
-  if (at == LW_AT_BASE || at == LW_AT_PAD)
-    return design->base_adhesion_kpa * held_m(method, contact);
+  if (at == LW_AT_BASE || at == LW_AT_PAD) return design->base_adhesion_kpa * held_m(method, contact);
   return at == LW_AT_JOINT && contact->vertical_kn_per_m > 0.0 ? design->joint_shear_kn_per_m : 0.0;
 }
 

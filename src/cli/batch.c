@@ -20,7 +20,9 @@ static int gravity(int exit_status) {
   return rank;
 }
 
-int lw_graver(int one, int other) { return gravity(other) > gravity(one) ? other : one; }
+int lw_graver(int one, int other) {
+  return gravity(other) > gravity(one) ? other : one;
+}
 
 /* Room for the rows of a batch; how long one is shows with the first. */
 static bool has_room(lw_batch *batch, const lw_schedule *schedule) {
@@ -70,8 +72,10 @@ static void override(const lw_hand *hand, lw_case *c) {
 static void write_faults(lw_batch *batch, const lw_hand *hand, int row, const lw_case *c) {
   lw_faults_print(&hand->faults, &batch->said);
   batch->gravest = lw_graver(batch->gravest, LW_EXIT_BAD_INPUT);
-  if (!hand->asked->json) lw_report_row_faults(c, &hand->faults, row, &batch->text);
-  else if (lw_report_row_faults_json(c, &hand->faults, &batch->text) != LW_OK) batch->text.failed = true;
+  if (!hand->asked->json)
+    lw_report_row_faults(c, &hand->faults, row, &batch->text);
+  else if (lw_report_row_faults_json(c, &hand->faults, &batch->text) != LW_OK)
+    batch->text.failed = true;
 }
 
 static void write_result(lw_batch *batch, int row, lw_hand *hand) {
@@ -98,8 +102,10 @@ static void check_row(lw_batch *batch, int number, lw_hand *hand) {
       lw_run(c, hand->tables, detail, &hand->result, &error) != LW_OK)
     lw_faults_add(&hand->faults, LW_FAULT_CONTRADICTION, (lw_cell_place){row->row, 0}, "", "", "%s",
                   error.text);
-  if (hand->faults.count > 0) write_faults(batch, hand, row->row, c);
-  else write_result(batch, row->row, hand);
+  if (hand->faults.count > 0)
+    write_faults(batch, hand, row->row, c);
+  else
+    write_result(batch, row->row, hand);
   row->text_end = batch->text.length;
   row->said_end = batch->said.length;
 }

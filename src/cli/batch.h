@@ -10,37 +10,37 @@
 enum { LW_BATCH_ROWS = 32 };
 
 typedef struct lw_batch_row {
-  int row;                         /* of the schedule, from 1 */
-  int fault_count;                 /* found in reading; of all rows one after the other in the batch's list */
-  size_t text_end, said_end;       /* where the row's share of the batch's texts ends */
+  int row;                   /* of the schedule, from 1 */
+  int fault_count;           /* found in reading; of all rows one after the other in the batch's list */
+  size_t text_end, said_end; /* where the row's share of the batch's texts ends */
 } lw_batch_row;
 
 typedef struct lw_batch {
   int count, fault_count;
   lw_batch_row row[LW_BATCH_ROWS];
-  const lw_schedule *schedule;     /* that the rows were read from */
-  unsigned char *packed;           /* their values; NULL before the first row */
+  const lw_schedule *schedule; /* that the rows were read from */
+  unsigned char *packed;       /* their values; NULL before the first row */
   lw_fault fault[LW_FAULT_MAX];
-  lw_text text;                    /* the result rows */
-  lw_text said;                    /* the fault lines, for standard error */
-  int gravest;                     /* exit status */
+  lw_text text; /* the result rows */
+  lw_text said; /* the fault lines, for standard error */
+  int gravest;  /* exit status */
 } lw_batch;
 
 /* An item of the command line, whose value replaces that of each row. */
 typedef struct lw_override {
   const lw_item *item;
-  int number;                      /* of a repeated part, else 0 */
+  int number; /* of a repeated part, else 0 */
 } lw_override;
 
 /* What a thread needs to check batches, too big for a stack. */
 typedef struct lw_hand {
   const lw_check_asked *asked;
   const lw_tables *tables;
-  const lw_case *overrides;        /* the values of the command line's items */
+  const lw_case *overrides; /* the values of the command line's items */
   const lw_override *override;
   int override_count;
   lw_defaults defaults;
-  lw_faults faults;                /* of the row in hand; their file's name is set beforehand */
+  lw_faults faults; /* of the row in hand; their file's name is set beforehand */
   lw_result result, scratch;
 } lw_hand;
 

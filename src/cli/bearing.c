@@ -11,25 +11,40 @@
 #define DEG(d) ((d)*LW_PI / 180.0)
 #define ITEM(n, t, k) .item = {.part = LW_ABOUT_BEARING, .name = (n), .type = (t), .kind = (k)
 #define NUMBER_ITEM(n, k, from, to, u, e, m) \
-  ITEM(n, LW_ITEM_QUANTITY, k), .low = (from), .high = (to), .unit = (u), .example = (e), .means = (m)}
+  ITEM(n, LW_ITEM_QUANTITY, k), .low = (from), .high = (to), .unit = (u), .example = (e), .means = (m) \
+  }
 #define WORD_ITEM(n, list, e, m) \
-  ITEM(n, LW_ITEM_CHOICE, LW_KIND_NUMBER), .words = (list), .example = (e), .means = (m)}
+  ITEM(n, LW_ITEM_CHOICE, LW_KIND_NUMBER), .words = (list), .example = (e), .means = (m) \
+  }
 
 typedef enum bearing_item {
-  WIDTH, DEPTH, FRICTION, COHESION, WEIGHT, OVERBURDEN, ECCENTRICITY, VERTICAL, HORIZONTAL, N_GAMMA,
-  DEPTH_FACTORS, INCLINATION_FACTORS, ITEM_COUNT
+  WIDTH,
+  DEPTH,
+  FRICTION,
+  COHESION,
+  WEIGHT,
+  OVERBURDEN,
+  ECCENTRICITY,
+  VERTICAL,
+  HORIZONTAL,
+  N_GAMMA,
+  DEPTH_FACTORS,
+  INCLINATION_FACTORS,
+  ITEM_COUNT
 } bearing_item;
 
 static const lw_formula_item items[ITEM_COUNT] = {
     [WIDTH] = {NUMBER_ITEM("width", LW_KIND_LENGTH, 0.01, 100.0, "m", "1.2 m", "Of the strip."),
                .sheet_name = "base width", .needed = true},
     [DEPTH] = {NUMBER_ITEM("depth", LW_KIND_LENGTH, 0.0, 100.0, "m", "0.5 m",
-                           "Of its underside below the ground in front."), .sheet_name = "wall embedment"},
+                           "Of its underside below the ground in front."),
+               .sheet_name = "wall embedment"},
     [FRICTION] = {NUMBER_ITEM("friction angle", LW_KIND_ANGLE, 0.0, DEG(50), "deg", "30 deg",
                               "Of the soil below."),
                   .sheet_name = "footing soil friction angle", .needed = true},
     [COHESION] = {NUMBER_ITEM("cohesion", LW_KIND_PRESSURE, 0.0, 1000.0, "kPa", "0 kPa",
-                              "Of the soil below."), .sheet_name = "footing soil cohesion"},
+                              "Of the soil below."),
+                  .sheet_name = "footing soil cohesion"},
     [WEIGHT] = {NUMBER_ITEM("unit weight", LW_KIND_UNIT_WEIGHT, 1.0, 30.0, "kN/m3", "18 kN/m3",
                             "Of the soil; its buoyant weight below water."),
                 .sheet_name = "footing soil unit weight", .needed = true},
@@ -37,13 +52,15 @@ static const lw_formula_item items[ITEM_COUNT] = {
                                 "Effective, beside the footing; left out, unit weight times depth."),
                     .sheet_name = ""},
     [ECCENTRICITY] = {NUMBER_ITEM("eccentricity", LW_KIND_LENGTH, -50.0, 50.0, "m", "0.1 m",
-                                  "Of the load from the middle."), .sheet_name = ""},
+                                  "Of the load from the middle."),
+                      .sheet_name = ""},
     [VERTICAL] = {NUMBER_ITEM("vertical", LW_KIND_LINE_LOAD, 0.0, 1e6, "kN/m", "40 kN/m", "Load on it."),
                   .sheet_name = ""},
     [HORIZONTAL] = {NUMBER_ITEM("horizontal", LW_KIND_LINE_LOAD, -1e6, 1e6, "kN/m", "10 kN/m", "Load on it."),
                     .sheet_name = ""},
     [N_GAMMA] = {WORD_ITEM("n gamma", "own|meyerhof|hansen|vesic|en1997=en 1997", "own",
-                           "Whose Ngamma all authors take."), .sheet_name = "method n gamma"},
+                           "Whose Ngamma all authors take."),
+                 .sheet_name = "method n gamma"},
     [DEPTH_FACTORS] = {WORD_ITEM("depth factors", "own|none", "none", "By author, or none."),
                        .sheet_name = "method depth factors"},
     [INCLINATION_FACTORS] = {WORD_ITEM("inclination factors", "own|none", "none", "By author, or none."),
@@ -74,11 +91,17 @@ typedef struct bearing_run {
 static lw_strip strip_of(const lw_formula_given *given) {
   const lw_formula_value *v = given->value;
   return (lw_strip){
-      .width_m = v[WIDTH].si, .eccentricity_m = v[ECCENTRICITY].si, .depth_m = v[DEPTH].si,
+      .width_m = v[WIDTH].si,
+      .eccentricity_m = v[ECCENTRICITY].si,
+      .depth_m = v[DEPTH].si,
       .overburden_kpa = v[OVERBURDEN].given ? v[OVERBURDEN].si : v[WEIGHT].si * v[DEPTH].si,
-      .friction_rad = v[FRICTION].si, .cohesion_kpa = v[COHESION].si, .unit_weight_kn_per_m3 = v[WEIGHT].si,
-      .vertical_kn_per_m = v[VERTICAL].si, .horizontal_kn_per_m = v[HORIZONTAL].si,
-      .n_gamma = (lw_n_gamma)v[N_GAMMA].word, .depth_factors = (lw_own_or_none)v[DEPTH_FACTORS].word,
+      .friction_rad = v[FRICTION].si,
+      .cohesion_kpa = v[COHESION].si,
+      .unit_weight_kn_per_m3 = v[WEIGHT].si,
+      .vertical_kn_per_m = v[VERTICAL].si,
+      .horizontal_kn_per_m = v[HORIZONTAL].si,
+      .n_gamma = (lw_n_gamma)v[N_GAMMA].word,
+      .depth_factors = (lw_own_or_none)v[DEPTH_FACTORS].word,
       .inclination_factors = (lw_own_or_none)v[INCLINATION_FACTORS].word,
   };
 }
@@ -100,15 +123,27 @@ static void hold_against_each_other(lw_formula_given *given) {
 }
 
 /* One row of the table: a label and one number of each author. */
-typedef struct table_row { const char *key, *label; size_t offset; int decimals; } table_row;
+typedef struct table_row {
+  const char *key, *label;
+  size_t offset;
+  int decimals;
+} table_row;
 
-#define ROW(k, l, field, d) {(k), (l), offsetof(lw_bearing, field), (d)}
+#define ROW(k, l, field, d) \
+  { (k), (l), offsetof(lw_bearing, field), (d) }
 static const table_row rows[] = {
-    ROW("nc", "Nc", nc, 3), ROW("nq", "Nq", nq, 3), ROW("n_gamma", "Ngamma", n_gamma, 3),
-    ROW("dc", "dc", dc, 4), ROW("dq", "dq", dq, 4), ROW("d_gamma", "dgamma", d_gamma, 4),
-    ROW("ic", "ic", ic, 4), ROW("iq", "iq", iq, 4), ROW("i_gamma", "igamma", i_gamma, 4),
+    ROW("nc", "Nc", nc, 3),
+    ROW("nq", "Nq", nq, 3),
+    ROW("n_gamma", "Ngamma", n_gamma, 3),
+    ROW("dc", "dc", dc, 4),
+    ROW("dq", "dq", dq, 4),
+    ROW("d_gamma", "dgamma", d_gamma, 4),
+    ROW("ic", "ic", ic, 4),
+    ROW("iq", "iq", iq, 4),
+    ROW("i_gamma", "igamma", i_gamma, 4),
     ROW("effective_width_m", "B' = B - 2e, m", effective_width_m, 4),
-    ROW("ultimate_kpa", "ultimate, kPa", ultimate_kpa, 2), ROW("net_kpa", "net, kPa", net_kpa, 2),
+    ROW("ultimate_kpa", "ultimate, kPa", ultimate_kpa, 2),
+    ROW("net_kpa", "net, kPa", net_kpa, 2),
 };
 enum { ROWS = sizeof rows / sizeof rows[0] };
 

@@ -63,8 +63,10 @@ static bool take_jobs(lw_check_asked *asked) {
     asked->jobs = (int)jobs;
     return true;
   }
-  lw_cli_refuse("check", "bad-option: --jobs %.40s: a number of threads from 1 to %d is wanted, at best that "
-                "of the cores", asked->jobs_given, LW_CREW_MAX);
+  lw_cli_refuse("check",
+                "bad-option: --jobs %.40s: a number of threads from 1 to %d is wanted, at best that "
+                "of the cores",
+                asked->jobs_given, LW_CREW_MAX);
   return false;
 }
 
@@ -87,13 +89,16 @@ static bool take_working(lw_check_asked *asked) {
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, lw_check_asked *asked) {
-  static const struct option options[] = {
-      {"working", optional_argument, NULL, 'w'}, {"json", no_argument, NULL, 'J'},
-      {"jobs", required_argument, NULL, 'j'},
-      {"tables", required_argument, NULL, 't'},
-      {"format", required_argument, NULL, 'f'}, {"output", required_argument, NULL, 'o'},
-      {"help", no_argument, NULL, 'h'}, {"version", no_argument, NULL, 'v'}, {0}};
-  optind = 0;   /* glibc: begin anew, whatever was read before */
+  static const struct option options[] = {{"working", optional_argument, NULL, 'w'},
+                                          {"json", no_argument, NULL, 'J'},
+                                          {"jobs", required_argument, NULL, 'j'},
+                                          {"tables", required_argument, NULL, 't'},
+                                          {"format", required_argument, NULL, 'f'},
+                                          {"output", required_argument, NULL, 'o'},
+                                          {"help", no_argument, NULL, 'h'},
+                                          {"version", no_argument, NULL, 'v'},
+                                          {0}};
+  optind = 0; /* glibc: begin anew, whatever was read before */
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, ":o:j:h", options, NULL)) != -1;) {
     bool well = true;
@@ -110,8 +115,7 @@ static int read_options(int argc, char **argv, lw_check_asked *asked) {
     }
     if (!well) return LW_EXIT_BAD_INPUT + 1;
   }
-  if (!take_jobs(asked) || !lw_wall_take_arguments(argc, argv, optind, &asked->wall) ||
-      !agree(asked))
+  if (!take_jobs(asked) || !lw_wall_take_arguments(argc, argv, optind, &asked->wall) || !agree(asked))
     return LW_EXIT_BAD_INPUT + 1;
   take_format(asked);
   return 0;

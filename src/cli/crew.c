@@ -10,7 +10,7 @@
 
 typedef struct ring_place {
   lw_batch batch;
-  bool checked;                    /* guarded by the crew's lock */
+  bool checked; /* guarded by the crew's lock */
 } ring_place;
 
 typedef struct worker {
@@ -26,7 +26,7 @@ struct lw_crew {
    * the ring. A batch between is touched by who filled it, then who checks it, then who takes it back. */
   unsigned long filled, begun, taken;
   bool over;
-  int places, workers;             /* workers: the first is the thread that opened the crew */
+  int places, workers; /* workers: the first is the thread that opened the crew */
   ring_place *ring;
   worker *worker;
   lw_override *override;
@@ -47,8 +47,10 @@ static void *work(void *context) {
   lw_crew *crew = self->crew;
   pthread_mutex_lock(&crew->lock);
   while (!crew->over) {
-    if (crew->begun < crew->filled) check_next(crew, &self->hand);
-    else pthread_cond_wait(&crew->handed_in, &crew->lock);
+    if (crew->begun < crew->filled)
+      check_next(crew, &self->hand);
+    else
+      pthread_cond_wait(&crew->handed_in, &crew->lock);
   }
   pthread_mutex_unlock(&crew->lock);
   return NULL;
@@ -90,7 +92,9 @@ static void brief(lw_crew *crew, worker *one, const lw_crew_job *job, int overri
 }
 
 /* With others at work, enough that none waits while the oldest batch is written. */
-static int places_for(int threads) { return threads == 1 ? 1 : 2 * threads + 2; }
+static int places_for(int threads) {
+  return threads == 1 ? 1 : 2 * threads + 2;
+}
 
 static void free_crew(lw_crew *crew) {
   free(crew->ring);
@@ -137,8 +141,10 @@ lw_batch *lw_crew_oldest(lw_crew *crew) {
   ring_place *place = &crew->ring[crew->taken % (unsigned long)crew->places];
   pthread_mutex_lock(&crew->lock);
   while (!place->checked) {
-    if (crew->begun < crew->filled) check_next(crew, &crew->worker[0].hand);
-    else pthread_cond_wait(&crew->checked, &crew->lock);
+    if (crew->begun < crew->filled)
+      check_next(crew, &crew->worker[0].hand);
+    else
+      pthread_cond_wait(&crew->checked, &crew->lock);
   }
   pthread_mutex_unlock(&crew->lock);
   return &place->batch;

@@ -110,8 +110,8 @@ static void take(const lw_formula_sheet *sheet, const char *argument, int number
                   "the item once; it is item %d already", value->argument);
     return;
   }
-  *value = (lw_formula_value){.given = true, .argument = number, .written = equals + 1,
-                              .kind = sheet->item[index].item.kind};
+  *value = (lw_formula_value){
+      .given = true, .argument = number, .written = equals + 1, .kind = sheet->item[index].item.kind};
   store(sheet, index, equals + 1, given);
 }
 
@@ -129,8 +129,10 @@ static void print_help(const lw_formula_sheet *sheet) {
   fputs(sheet->usage, stdout);
   for (size_t i = 0; i < sheet->count; i++) {
     const lw_item *item = &sheet->item[i].item;
-    if (item->type == LW_ITEM_CHOICE) lw_item_list_words(item, words, sizeof words);
-    else lw_item_list_units(item, words, sizeof words);
+    if (item->type == LW_ITEM_CHOICE)
+      lw_item_list_words(item, words, sizeof words);
+    else
+      lw_item_list_units(item, words, sizeof words);
     printf("  %-27s %s%s (%s)\n", item->name, item->means, sheet->item[i].needed ? " Needed." : "", words);
   }
 }
@@ -142,14 +144,15 @@ lw_formula_next lw_formula_read(const lw_formula_sheet *sheet, int argc, char **
   memset(given, 0, sizeof *given);
   given->sheet = sheet;
   lw_print(given->faults.file, sizeof given->faults.file, "%s", argv[0]);
-  optind = 0;   /* glibc: begin anew, whatever was read before */
+  optind = 0; /* glibc: begin anew, whatever was read before */
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, "h", options, NULL)) != -1;) {
     if (option == 'h') {
       print_help(sheet);
       return LW_FORMULA_HELPED;
     }
-    if (option == 'j') given->json = true;
+    if (option == 'j')
+      given->json = true;
     else
       lw_faults_add(&given->faults, LW_FAULT_UNKNOWN_ITEM, (lw_cell_place){0, 0}, "", argv[optind - 1],
                     "the options --json and --help, and items as in 'wall height=2 m'");
@@ -184,8 +187,10 @@ static int write_out(const char *data) {
 
 int lw_formula_print(lw_text *text) {
   int status = EXIT_OTHER;
-  if (!text->failed && text->data != NULL) status = write_out(text->data);
-  else fputs("lowwall: no-memory: out of memory\n", stderr);
+  if (!text->failed && text->data != NULL)
+    status = write_out(text->data);
+  else
+    fputs("lowwall: no-memory: out of memory\n", stderr);
   lw_text_free(text);
   return status;
 }

@@ -26,8 +26,8 @@ typedef struct lw_formula_sheet {
 
 typedef struct lw_formula_value {
   bool given;
-  int argument;      /* which item of the command line, from 1 */
-  const char *written;   /* what stood behind its `=` */
+  int argument;        /* which item of the command line, from 1 */
+  const char *written; /* what stood behind its `=` */
   double si;
   lw_kind kind;
   int word;
@@ -35,7 +35,7 @@ typedef struct lw_formula_value {
 
 typedef struct lw_formula_given {
   const lw_formula_sheet *sheet;
-  lw_formula_value value[LW_FORMULA_ITEM_MAX];   /* in the order of the sheet's items; 0 when left out */
+  lw_formula_value value[LW_FORMULA_ITEM_MAX]; /* in the order of the sheet's items; 0 when left out */
   bool json;
   lw_faults faults;
 } lw_formula_given;

@@ -55,9 +55,9 @@ void lw_formula_set(json_t *object, const char *key, double value, const char *r
 /* "friction angle" becomes "friction_angle_deg". */
 static void key_of(const lw_item *item, lw_kind kind, char *out, size_t size) {
   static const char *const ends[] = {
-      [LW_KIND_LENGTH] = "_m", [LW_KIND_ANGLE] = "_deg", [LW_KIND_PRESSURE] = "_kpa",
-      [LW_KIND_LINE_LOAD] = "_kn_per_m", [LW_KIND_FORCE] = "_kn", [LW_KIND_UNIT_WEIGHT] = "_kn_per_m3",
-      [LW_KIND_POST_MOMENT] = NULL, [LW_KIND_VOLUME] = NULL};
+      [LW_KIND_LENGTH] = "_m",           [LW_KIND_ANGLE] = "_deg", [LW_KIND_PRESSURE] = "_kpa",
+      [LW_KIND_LINE_LOAD] = "_kn_per_m", [LW_KIND_FORCE] = "_kn",  [LW_KIND_UNIT_WEIGHT] = "_kn_per_m3",
+      [LW_KIND_POST_MOMENT] = NULL,      [LW_KIND_VOLUME] = NULL};
   const char *end = item->type == LW_ITEM_QUANTITY ? ends[kind] : NULL;
   lw_print(out, size, "%s%s", item->name, end != NULL ? end : "");
   for (char *c = out; *c != '\0'; c++) *c = *c == ' ' ? '_' : *c;

@@ -10,7 +10,7 @@
 
 typedef struct reading {
   lw_grid *grid;
-  int room;             /* rows that fit */
+  int room; /* rows that fit */
   bool failed;
 } reading;
 
@@ -104,8 +104,10 @@ void lw_grid_add_cell(lw_text *out, const char *cell) {
   }
   lw_text_add(out, runs ? "\"'" : "\"");
   for (const char *c = cell; *c != '\0'; c++)
-    if (*c == '"') lw_text_add(out, "\"\"");
-    else lw_text_add_bytes(out, c, 1);
+    if (*c == '"')
+      lw_text_add(out, "\"\"");
+    else
+      lw_text_add_bytes(out, c, 1);
   lw_text_add(out, "\"");
 }
 

@@ -7,7 +7,7 @@
 /* A table as rows of cells, the header being row 0: what `lowwall list` prints in each of its forms. */
 typedef struct lw_grid {
   int rows, columns;
-  char **cell;          /* row by row */
+  char **cell; /* row by row */
 } lw_grid;
 
 /* Read CSV text that is known to be sound. gives LW_OK · LW_FAULTS · LW_NO_MEMORY; free it either way */

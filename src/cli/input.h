@@ -12,7 +12,7 @@ enum { LW_INPUT_BLOCK = 64 * 1024 };
 typedef struct lw_input {
   FILE *file;
   char block[LW_INPUT_BLOCK];
-  size_t length;           /* of what stands in the block; 0 at the end */
+  size_t length; /* of what stands in the block; 0 at the end */
 } lw_input;
 
 /* Open a file, or standard input for "-", and read the first block. Faults take the name and what is wrong.

@@ -56,4 +56,6 @@ void lw_interrupt_forget_file(void) {
   pthread_sigmask(SIG_SETMASK, &before, NULL);
 }
 
-void lw_interrupt_wipe_line(bool wipe) { line_to_wipe = wipe; }
+void lw_interrupt_wipe_line(bool wipe) {
+  line_to_wipe = wipe;
+}

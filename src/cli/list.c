@@ -15,7 +15,7 @@
 typedef struct list_asked {
   const lw_list *list;
   bool csv, json, markdown;
-  const char *tables, *output, *only;   /* only: a place or a format */
+  const char *tables, *output, *only; /* only: a place or a format */
 } list_asked;
 
 enum { LIST_MOST = 24 };
@@ -96,11 +96,14 @@ static bool take_arguments(int argc, char **argv, list_asked *asked) {
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, list_asked *asked) {
-  static const struct option options[] = {
-      {"csv", no_argument, NULL, 'c'}, {"json", no_argument, NULL, 'j'}, {"markdown", no_argument, NULL, 'm'},
-      {"tables", required_argument, NULL, 't'}, {"output", required_argument, NULL, 'o'},
-      {"help", no_argument, NULL, 'h'}, {0}};
-  optind = 0;   /* glibc: begin anew, whatever was read before */
+  static const struct option options[] = {{"csv", no_argument, NULL, 'c'},
+                                          {"json", no_argument, NULL, 'j'},
+                                          {"markdown", no_argument, NULL, 'm'},
+                                          {"tables", required_argument, NULL, 't'},
+                                          {"output", required_argument, NULL, 'o'},
+                                          {"help", no_argument, NULL, 'h'},
+                                          {0}};
+  optind = 0; /* glibc: begin anew, whatever was read before */
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
     bool well = true;
@@ -118,7 +121,8 @@ static int read_options(int argc, char **argv, list_asked *asked) {
   if (!take_arguments(argc, argv, asked)) return LW_EXIT_BAD_INPUT + 1;
   if (!lw_output_is_table(asked->output, asked->tables)) return 0;
   return lw_cli_refuse("list", "bad-option: %.200s is a table in use; give the output another name",
-                       asked->output) + 1;
+                       asked->output) +
+         1;
 }
 
 /* Is there such a place or format? Otherwise the nearest is named. */
@@ -166,9 +170,12 @@ static lw_status write_form(const list_asked *asked, const lw_tables *tables, co
   if (status == LW_OK) status = lw_grid_read(asked->csv ? csv : &said, &grid);
   lw_text_free(&said);
   if (status == LW_OK && asked->only != NULL) keep_only(asked, tables, &grid);
-  if (status == LW_OK && asked->json) status = lw_list_json(asked->list, &grid, out);
-  else if (status == LW_OK && asked->csv) lw_grid_csv(&grid, out);
-  else if (status == LW_OK) lw_list_text(asked->list, &grid, out);
+  if (status == LW_OK && asked->json)
+    status = lw_list_json(asked->list, &grid, out);
+  else if (status == LW_OK && asked->csv)
+    lw_grid_csv(&grid, out);
+  else if (status == LW_OK)
+    lw_list_text(asked->list, &grid, out);
   lw_grid_free(&grid);
   return status;
 }
@@ -180,11 +187,15 @@ static lw_status fill(const list_asked *asked, const lw_tables *tables, lw_text 
   }
   lw_text csv = {0};
   lw_status status = LW_OK;
-  if (asked->list->make != NULL) asked->list->make(tables, &csv);
-  else status = lw_tables_csv(asked->tables, asked->list->name, &csv, NULL);
+  if (asked->list->make != NULL)
+    asked->list->make(tables, &csv);
+  else
+    status = lw_tables_csv(asked->tables, asked->list->name, &csv, NULL);
   if (status == LW_OK && csv.failed) status = LW_NO_MEMORY;
-  if (status == LW_OK && asked->csv && asked->only == NULL) lw_text_add_bytes(out, csv.data, csv.length);
-  else if (status == LW_OK) status = write_form(asked, tables, &csv, out);
+  if (status == LW_OK && asked->csv && asked->only == NULL)
+    lw_text_add_bytes(out, csv.data, csv.length);
+  else if (status == LW_OK)
+    status = write_form(asked, tables, &csv, out);
   lw_text_free(&csv);
   return status;
 }

@@ -14,10 +14,10 @@ enum { LW_LIST_COLUMNS = 10, LW_LIST_BELOW = 10, LW_LIST_WIDTH = 100 };
 
 typedef struct lw_list {
   const char *name, *about;
-  void (*make)(const lw_tables *tables, lw_text *csv);   /* NULL: the published table of that name */
-  lw_list_column column[LW_LIST_COLUMNS];                /* ends with width 0 */
-  lw_list_column below[LW_LIST_BELOW];                   /* lines under a row: header and label; no width */
-  const char *numbers;                                   /* of a made list: headers of its numbers, by "|" */
+  void (*make)(const lw_tables *tables, lw_text *csv); /* NULL: the published table of that name */
+  lw_list_column column[LW_LIST_COLUMNS];              /* ends with width 0 */
+  lw_list_column below[LW_LIST_BELOW];                 /* lines under a row: header and label; no width */
+  const char *numbers;                                 /* of a made list: headers of its numbers, by "|" */
 } lw_list;
 
 /* The i-th list, NULL past the last. */

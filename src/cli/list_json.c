@@ -36,8 +36,10 @@ static void key_of(const char *header, char *out, size_t size) {
 static void set_value(json_t *object, const char *key, const char *cell, bool number) {
   lw_number value = {0};
   value.known = number && lw_number_read(cell, strlen(cell), &value.value);
-  if (number) lw_json_set_real(object, key, value);
-  else lw_json_set_text(object, key, cell);
+  if (number)
+    lw_json_set_real(object, key, value);
+  else
+    lw_json_set_text(object, key, cell);
 }
 
 static void add_row(json_t *array, const lw_list *list, const lw_grid *grid, int row) {

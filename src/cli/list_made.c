@@ -104,9 +104,12 @@ static void say_takes(const lw_item *item, char *out, size_t size) {
 
 static void say_default(const lw_item *item, char *out, size_t size) {
   bool none = item->type == LW_ITEM_WORDS || isnan(item->assumed);
-  if (none) lw_print(out, size, "-");
-  else if (item->type == LW_ITEM_CHOICE) lw_item_word(item, (int)item->assumed, out, size);
-  else lw_item_say(item, item->assumed, out, size);
+  if (none)
+    lw_print(out, size, "-");
+  else if (item->type == LW_ITEM_CHOICE)
+    lw_item_word(item, (int)item->assumed, out, size);
+  else
+    lw_item_say(item, item->assumed, out, size);
 }
 
 void lw_list_make_items(const lw_tables *tables, lw_text *csv) {
@@ -151,7 +154,7 @@ void lw_list_make_units(const lw_tables *tables, lw_text *csv) {
   for (size_t i = 0; (unit = lw_unit_at(i)) != NULL; i++) {
     char factor[40];
     lw_print(factor, sizeof factor, "%.15g", unit->to_si);
-    add_row(csv, (const char *const[]){unit->name, measured(unit->kind), factor,
-                                       lw_kind_unit(unit->kind), NULL});
+    add_row(csv,
+            (const char *const[]){unit->name, measured(unit->kind), factor, lw_kind_unit(unit->kind), NULL});
   }
 }

@@ -2,11 +2,11 @@
 #include "list.h"
 
 /* How each list reads as text. What is long stands in lines below its row. */
-#define SOURCE                                                                                               \
+#define SOURCE \
   { "source", "source", 0 }
-#define NOTE                                                                                                 \
+#define NOTE \
   { "note", "note", 0 }
-#define SEEN                                                                                                 \
+#define SEEN \
   { "seen", "seen", 8 }
 
 static const lw_list lists[] = {

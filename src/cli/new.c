@@ -31,7 +31,7 @@ int lw_cli_new(int argc, char **argv) {
   static const struct option options[] = {
       {"output", required_argument, NULL, 'o'}, {"help", no_argument, NULL, 'h'}, {0}};
   const char *output = NULL;
-  optind = 0;   /* glibc: begin anew, whatever was read before */
+  optind = 0; /* glibc: begin anew, whatever was read before */
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
     if (option == 'h') return lw_output_print(help);

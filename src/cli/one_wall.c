@@ -116,7 +116,8 @@ static int read_rest(const lw_wall_asked *asked, lw_one_wall *wall) {
   lw_text bytes = {0};
   if (wall->many)
     return lw_cli_refuse(asked->command, "bad-option: %.200s is a schedule; this is for one wall",
-                         asked->sheet) + 1;
+                         asked->sheet) +
+           1;
   lw_status status = lw_input_rest(&wall->input, &bytes, &wall->faults);
   if (status == LW_OK)
     lw_sheet_read(bytes.data != NULL ? bytes.data : "", bytes.length, &wall->c, &wall->faults);

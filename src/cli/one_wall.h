@@ -8,11 +8,11 @@
 
 /* What the commands about a wall have in common: a sheet, items that override it, tables of one's own. */
 typedef struct lw_wall_asked {
-  const char *command;             /* "draw": for messages */
+  const char *command; /* "draw": for messages */
   const char *tables, *output;
-  const char *sheet;               /* NULL: items alone make the wall */
+  const char *sheet; /* NULL: items alone make the wall */
   int item_count;
-  char **item;                     /* "wall height=1.2 m" */
+  char **item; /* "wall height=1.2 m" */
   /* What fills in what was left out; NULL: lw_case_settle. */
   lw_status (*settle)(const lw_tables *tables, lw_case *c, lw_faults *faults);
 } lw_wall_asked;
@@ -28,8 +28,8 @@ void lw_wall_override(const lw_wall_asked *asked, lw_case *c, lw_faults *faults)
 typedef struct lw_one_wall {
   lw_tables *tables;
   lw_faults faults;
-  lw_input input;                  /* holds the first block */
-  bool many;                       /* the sheet is a schedule */
+  lw_input input; /* holds the first block */
+  bool many;      /* the sheet is a schedule */
   lw_case c;
   lw_result result, scratch;
 } lw_one_wall;

@@ -11,8 +11,8 @@
  * What goes wrong is said once, on standard error. */
 typedef struct lw_output {
   FILE *file;
-  const char *name;        /* as the user wrote it; NULL: standard output */
-  char *target, *beside;   /* NULL: written directly, as to a terminal, pipe or device */
+  const char *name;      /* as the user wrote it; NULL: standard output */
+  char *target, *beside; /* NULL: written directly, as to a terminal, pipe or device */
   bool failed;
 } lw_output;
 

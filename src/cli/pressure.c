@@ -3,7 +3,6 @@
 
 #include <math.h>
 
-
 #include "base/angles.h"
 #include "sheet/faults.h"
 #include "cli.h"
@@ -13,14 +12,36 @@
 #define DEG(d) ((d)*LW_PI / 180.0)
 #define ITEM(n, t, k) .item = {.part = LW_ABOUT_PRESSURE, .name = (n), .type = (t), .kind = (k)
 #define NUMBER_ITEM(n, k, from, to, u, e, m) \
-  ITEM(n, LW_ITEM_QUANTITY, k), .low = (from), .high = (to), .unit = (u), .example = (e), .means = (m)}
+  ITEM(n, LW_ITEM_QUANTITY, k), .low = (from), .high = (to), .unit = (u), .example = (e), .means = (m) \
+  }
 #define WORD_ITEM(n, list, e, m) \
-  ITEM(n, LW_ITEM_CHOICE, LW_KIND_NUMBER), .words = (list), .example = (e), .means = (m)}
+  ITEM(n, LW_ITEM_CHOICE, LW_KIND_NUMBER), .words = (list), .example = (e), .means = (m) \
+  }
 
 typedef enum pressure_item {
-  METHOD, STATE, FRICTION, WALL_FRICTION, BATTER, SLOPE, HEIGHT, WEIGHT, SURCHARGE, COHESION, WATER_DEPTH,
-  SATURATED, WATER_WEIGHT, CRACK, PASSIVE_BY, SEISMIC, SEISMIC_UP, SEISMIC_HEIGHT, RATIO, RATIO_RULE,
-  PLANT_LOAD, BED_WIDTH, ITEM_COUNT
+  METHOD,
+  STATE,
+  FRICTION,
+  WALL_FRICTION,
+  BATTER,
+  SLOPE,
+  HEIGHT,
+  WEIGHT,
+  SURCHARGE,
+  COHESION,
+  WATER_DEPTH,
+  SATURATED,
+  WATER_WEIGHT,
+  CRACK,
+  PASSIVE_BY,
+  SEISMIC,
+  SEISMIC_UP,
+  SEISMIC_HEIGHT,
+  RATIO,
+  RATIO_RULE,
+  PLANT_LOAD,
+  BED_WIDTH,
+  ITEM_COUNT
 } pressure_item;
 
 static const lw_formula_item items[ITEM_COUNT] = {
@@ -37,7 +58,8 @@ static const lw_formula_item items[ITEM_COUNT] = {
                             "Of the back from the vertical, positive when soil lies on it."),
                 .sheet_name = ""},
     [SLOPE] = {NUMBER_ITEM("ground slope", LW_KIND_ANGLE, DEG(-60), DEG(60), "deg", "1:4",
-                           "Positive rising away from the wall."), .sheet_name = ""},
+                           "Positive rising away from the wall."),
+               .sheet_name = ""},
     [HEIGHT] = {NUMBER_ITEM("wall height", LW_KIND_LENGTH, 0.01, 100.0, "m", "2 m",
                             "Of the plane, vertical."),
                 .sheet_name = "", .needed = true},
@@ -45,25 +67,31 @@ static const lw_formula_item items[ITEM_COUNT] = {
                             "Of the soil."),
                 .sheet_name = "soil 1 unit weight", .needed = true},
     [SURCHARGE] = {NUMBER_ITEM("surcharge", LW_KIND_PRESSURE, 0.0, 1000.0, "kPa", "5 kPa",
-                               "On the ground, per horizontal area."), .sheet_name = "load 1 pressure"},
+                               "On the ground, per horizontal area."),
+                   .sheet_name = "load 1 pressure"},
     [COHESION] = {NUMBER_ITEM("cohesion", LW_KIND_PRESSURE, 0.0, 1000.0, "kPa", "5 kPa", "Of the soil."),
                   .sheet_name = "soil 1 cohesion"},
     [WATER_DEPTH] = {NUMBER_ITEM("water depth", LW_KIND_LENGTH, 0.0, 100.0, "m", "1 m",
                                  "Of standing water below the plane's top; left out, there is none."),
                      .sheet_name = ""},
     [SATURATED] = {NUMBER_ITEM("saturated unit weight", LW_KIND_UNIT_WEIGHT, 9.0, 30.0, "kN/m3", "20 kN/m3",
-                               "Of the soil below the water."), .sheet_name = "soil 1 saturated unit weight"},
+                               "Of the soil below the water."),
+                   .sheet_name = "soil 1 saturated unit weight"},
     [WATER_WEIGHT] = {NUMBER_ITEM("water unit weight", LW_KIND_UNIT_WEIGHT, 9.0, 11.0, "kN/m3", "9.81 kN/m3",
-                                  "Left out, 9.81 kN/m3."), .sheet_name = ""},
+                                  "Left out, 9.81 kN/m3."),
+                      .sheet_name = ""},
     [CRACK] = {WORD_ITEM("method crack", "dry|wet|triangle", "wet",
                          "Crack in cohesive soil: dry, filled with water, or a straight line below it."),
                .sheet_name = ""},
     [PASSIVE_BY] = {WORD_ITEM("method passive by", "own|log spiral|annex c", "log spiral",
-                              "Passive along a curve, in place of the method's own."), .sheet_name = ""},
+                              "Passive along a curve, in place of the method's own."),
+                    .sheet_name = ""},
     [SEISMIC] = {NUMBER_ITEM("seismic horizontal", LW_KIND_NUMBER, 0.0, 1.0, "", "0.1",
-                             "Horizontal earthquake coefficient."), .sheet_name = ""},
+                             "Horizontal earthquake coefficient."),
+                 .sheet_name = ""},
     [SEISMIC_UP] = {NUMBER_ITEM("seismic vertical", LW_KIND_NUMBER, -0.9, 0.9, "", "0.05",
-                                "Vertical earthquake coefficient, positive upwards."), .sheet_name = ""},
+                                "Vertical earthquake coefficient, positive upwards."),
+                    .sheet_name = ""},
     [SEISMIC_HEIGHT] = {NUMBER_ITEM("method seismic height", LW_KIND_SHARE, 0.0, 1.0, "", "50 %",
                                     "Where what it adds acts, a share of the height; left out, 0.6."),
                         .sheet_name = ""},
@@ -160,18 +188,25 @@ static lw_plane plane_of(const lw_formula_given *given, const lw_pressure_run *r
   const lw_formula_value *v = given->value;
   bool along = is_vertical_method(run->method);
   lw_plane plane = {
-      .height_m = v[HEIGHT].si, .batter_rad = v[BATTER].si,
+      .height_m = v[HEIGHT].si,
+      .batter_rad = v[BATTER].si,
       .wall_friction_rad = along ? v[SLOPE].si : angle_of(given, WALL_FRICTION),
-      .slope_rad = v[SLOPE].si, .slope_run_m = INFINITY, .surcharge_kpa = v[SURCHARGE].si, .layer_count = 1,
+      .slope_rad = v[SLOPE].si,
+      .slope_run_m = INFINITY,
+      .surcharge_kpa = v[SURCHARGE].si,
+      .layer_count = 1,
       .water_depth_m = v[WATER_DEPTH].given ? v[WATER_DEPTH].si : INFINITY,
       .water_unit_weight_kn_per_m3 = v[WATER_WEIGHT].given ? v[WATER_WEIGHT].si : 9.81,
-      .crack = (lw_crack)v[CRACK].word, .along_ground = along,
+      .crack = (lw_crack)v[CRACK].word,
+      .along_ground = along,
       .overconsolidation = (lw_overconsolidation)v[RATIO_RULE].word,
       .seismic = {v[SEISMIC].si, v[SEISMIC_UP].si, v[SEISMIC_HEIGHT].given ? v[SEISMIC_HEIGHT].si : 0.6,
                   false},
   };
   plane.layer[0] = (lw_layer){
-      .bottom_m = INFINITY, .friction_rad = v[FRICTION].si, .cohesion_kpa = v[COHESION].si,
+      .bottom_m = INFINITY,
+      .friction_rad = v[FRICTION].si,
+      .cohesion_kpa = v[COHESION].si,
       .unit_weight_kn_per_m3 = v[WEIGHT].si,
       .saturated_unit_weight_kn_per_m3 = v[SATURATED].given ? v[SATURATED].si : v[WEIGHT].si,
       .overconsolidation = v[RATIO].given ? v[RATIO].si : 1.0,

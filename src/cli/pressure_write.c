@@ -24,8 +24,7 @@ static void set_wedge(json_t *out, const lw_pressure_run *run) {
   lw_formula_set(out, "wedge_height_of_action_m", run->wedge.height_of_action_m, reason);
   lw_json_set_flag(out, "wedge_must_agree", lw_pressure_must_agree(run));
   lw_json_set_flag(out, "faulty", run->faulty);
-  if (run->faulty)
-    lw_json_set_text(out, "faulty_reason", lw_reason_slug(LW_REASON_WEDGE_DISAGREES));
+  if (run->faulty) lw_json_set_text(out, "faulty_reason", lw_reason_slug(LW_REASON_WEDGE_DISAGREES));
 }
 
 static void set_profile(json_t *out, const lw_thrust *thrust) {
@@ -72,14 +71,15 @@ static void add_wedge(const lw_pressure_run *run, lw_text *text) {
     return;
   }
   double gap = run->wedge.thrust_kn_per_m - run->thrust.total_kn_per_m;
-  if (fabs(gap) < 1e-6 * fmax(run->thrust.total_kn_per_m, 1e-3)) gap = 0.0;   /* rounding is no difference */
+  if (fabs(gap) < 1e-6 * fmax(run->thrust.total_kn_per_m, 1e-3)) gap = 0.0; /* rounding is no difference */
   lw_text_addf(text, "  wedge            %10.4f kN/m, difference %.3g kN/m; plane at %.2f deg, %.3f m back\n",
-                run->wedge.thrust_kn_per_m, gap, run->wedge.plane_angle_rad * LW_DEG_PER_RAD,
-                run->wedge.reach_m);
+               run->wedge.thrust_kn_per_m, gap, run->wedge.plane_angle_rad * LW_DEG_PER_RAD,
+               run->wedge.reach_m);
   if (run->curved)
     lw_text_add(text, "  The wedge fails along a plane, which resists more than soil does behind a rough\n"
                       "  wall.\n");
-  else if (run->faulty) lw_text_addf(text, "  FAULTY: %s.\n", lw_reason_sentence(LW_REASON_WEDGE_DISAGREES));
+  else if (run->faulty)
+    lw_text_addf(text, "  FAULTY: %s.\n", lw_reason_sentence(LW_REASON_WEDGE_DISAGREES));
   else if (!lw_plane_is_plain(&run->plane))
     lw_text_add(text, "  They need not agree: cohesion, water or ground at the friction angle is in play,\n"
                       "  and formula and wedge take these in differently. Use the less favourable.\n");
@@ -93,8 +93,7 @@ const char *lw_pressure_run_source(const lw_pressure_run *run) {
 static void add_summary(const lw_pressure_run *run, lw_text *text) {
   const lw_pressure_routine *routine = run->routine;
   const lw_thrust *t = &run->thrust;
-  lw_text_addf(text, "%s, %s   %s\n", routine->title, run->state_word,
-               lw_pressure_run_source(run));
+  lw_text_addf(text, "%s, %s   %s\n", routine->title, run->state_word, lw_pressure_run_source(run));
   if (!isnan(t->coefficient)) lw_text_addf(text, "  coefficient      %10.4f\n", t->coefficient);
   lw_text_addf(text, "  thrust           %10.4f kN/m at %.2f deg to the horizontal\n", t->total_kn_per_m,
                t->angle_rad * LW_DEG_PER_RAD);

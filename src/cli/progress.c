@@ -51,8 +51,10 @@ static void add_bar(lw_text *line, double share) {
 static void add_time_left(lw_text *line, double left_s) {
   long seconds = left_s < 360000.0 ? (long)(left_s + 0.5) : 360000;
   long minutes = seconds / 60, hours = minutes / 60;
-  if (hours > 0) lw_text_addf(line, ", %ld:%02ld:%02ld left", hours, minutes % 60, seconds % 60);
-  else lw_text_addf(line, ", %ld:%02ld left", minutes, seconds % 60);
+  if (hours > 0)
+    lw_text_addf(line, ", %ld:%02ld:%02ld left", hours, minutes % 60, seconds % 60);
+  else
+    lw_text_addf(line, ", %ld:%02ld left", minutes, seconds % 60);
 }
 
 static size_t columns(void) {

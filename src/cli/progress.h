@@ -10,9 +10,9 @@
  * its foreground. Everywhere else these functions do nothing. */
 typedef struct lw_progress {
   bool wanted, drawn;
-  double size;                     /* of the schedule in bytes; 0 when it cannot be known */
-  double fed;                      /* bytes of it read into rows */
-  double read, written;            /* rows */
+  double size;          /* of the schedule in bytes; 0 when it cannot be known */
+  double fed;           /* bytes of it read into rows */
+  double read, written; /* rows */
   double began_s, drawn_s;
 } lw_progress;
 

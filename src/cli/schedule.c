@@ -18,14 +18,16 @@ typedef struct schedule_run {
   const lw_check_asked *asked;
   lw_crew *crew;
   lw_schedule *schedule;
-  lw_batch *batch;                 /* that is being filled, NULL before the first row */
+  lw_batch *batch; /* that is being filled, NULL before the first row */
   lw_output output;
   lw_progress progress;
-  bool begun;                      /* the header of the results is written */
+  bool begun; /* the header of the results is written */
   int gravest;
 } schedule_run;
 
-static void note(schedule_run *run, int exit_status) { run->gravest = lw_graver(run->gravest, exit_status); }
+static void note(schedule_run *run, int exit_status) {
+  run->gravest = lw_graver(run->gravest, exit_status);
+}
 
 static void write_text(schedule_run *run, const lw_text *text) {
   if (!lw_output_add(&run->output, text)) note(run, LW_EXIT_OTHER);
@@ -127,7 +129,8 @@ static lw_status read_rows(schedule_run *run, lw_input *input, lw_faults *header
   }
   if (status == LW_OK && !run->output.failed) status = lw_schedule_finish(schedule);
   hand_in(run);
-  while (!run->output.failed && write_oldest(run)) {}
+  while (!run->output.failed && write_oldest(run)) {
+  }
   return status;
 }
 

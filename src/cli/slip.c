@@ -9,28 +9,28 @@
 
 #define DEG(d) ((d)*LW_PI / 180.0)
 #define ITEM(n, t, k) .item = {.part = LW_ABOUT_METHOD, .name = (n), .type = (t), .kind = (k)
-#define NUMBER(n, k, from, to, u, e, m)                                                                      \
-  {ITEM(n, LW_ITEM_QUANTITY, k), .low = (from), .high = (to), .unit = (u), .example = (e), .means = (m)},    \
-      .sheet_name = ""                                                                                       \
+#define NUMBER(n, k, from, to, u, e, m) \
+  {ITEM(n, LW_ITEM_QUANTITY, k), .low = (from), .high = (to), .unit = (u), .example = (e), .means = (m)}, \
+      .sheet_name = "" \
   }
-#define NEEDED(n, k, from, to, u, e, m)                                                                      \
-  {ITEM(n, LW_ITEM_QUANTITY, k), .low = (from), .high = (to), .unit = (u), .example = (e), .means = (m)},    \
-      .sheet_name = "", .needed = true                                                                       \
+#define NEEDED(n, k, from, to, u, e, m) \
+  {ITEM(n, LW_ITEM_QUANTITY, k), .low = (from), .high = (to), .unit = (u), .example = (e), .means = (m)}, \
+      .sheet_name = "", .needed = true \
   }
-#define SOIL(number, own)                                                                                    \
-  [FRICTION + 5 * (number - 1)] =                                                                            \
-      NUMBER("soil " #number " friction angle", LW_KIND_ANGLE, 0.0, DEG(60), "deg", "20 deg", own),          \
-                            [COHESION + 5 * (number - 1)] =                                                  \
-                                NUMBER("soil " #number " cohesion", LW_KIND_PRESSURE, 0.0, 1000.0, "kPa",    \
-                                       "3 kPa", "Left out: none."),                                          \
-                            [WEIGHT + 5 * (number - 1)] =                                                    \
-                                NUMBER("soil " #number " unit weight", LW_KIND_UNIT_WEIGHT, 1.0, 30.0,       \
-                                       "kN/m3", "20 kN/m3", "Moist."),                                       \
-                            [SATURATED + 5 * (number - 1)] =                                                 \
-                                NUMBER("soil " #number " saturated unit weight", LW_KIND_UNIT_WEIGHT, 1.0,   \
-                                       30.0, "kN/m3", "21 kN/m3", "Below the water. Left out: the moist."),  \
-                            [BOTTOM + 5 * (number - 1)] =                                                    \
-                                NUMBER("soil " #number " bottom", LW_KIND_LENGTH, 0.0, 1000.0, "m", "4 m",   \
+#define SOIL(number, own) \
+  [FRICTION + 5 * (number - 1)] = \
+      NUMBER("soil " #number " friction angle", LW_KIND_ANGLE, 0.0, DEG(60), "deg", "20 deg", own), \
+                            [COHESION + 5 * (number - 1)] = \
+                                NUMBER("soil " #number " cohesion", LW_KIND_PRESSURE, 0.0, 1000.0, "kPa", \
+                                       "3 kPa", "Left out: none."), \
+                            [WEIGHT + 5 * (number - 1)] = \
+                                NUMBER("soil " #number " unit weight", LW_KIND_UNIT_WEIGHT, 1.0, 30.0, \
+                                       "kN/m3", "20 kN/m3", "Moist."), \
+                            [SATURATED + 5 * (number - 1)] = \
+                                NUMBER("soil " #number " saturated unit weight", LW_KIND_UNIT_WEIGHT, 1.0, \
+                                       30.0, "kN/m3", "21 kN/m3", "Below the water. Left out: the moist."), \
+                            [BOTTOM + 5 * (number - 1)] = \
+                                NUMBER("soil " #number " bottom", LW_KIND_LENGTH, 0.0, 1000.0, "m", "4 m", \
                                        "Below the crest; the last has none.")
 
 enum { LAYERS = 4 };

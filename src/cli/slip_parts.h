@@ -8,8 +8,8 @@
 
 /* What `lowwall slip` works out: a circle with its slices, or a plane along a long slope. */
 typedef struct lw_slip_run {
-  bool circular, plane;     /* which were asked for */
-  bool searched;            /* the circle was not given */
+  bool circular, plane; /* which were asked for */
+  bool searched;        /* the circle was not given */
   lw_slip_ground ground;
   lw_slip slip;
   lw_slip_slices list;

@@ -9,13 +9,13 @@ typedef struct lw_basis {
   const lw_wall *wall;
   lw_load_case load_case;
   lw_stage stage;
-  double on_friction;  /* tan φ and every friction were multiplied by this */
-  double on_push;      /* and the strength of the soil that pushes by this as well */
-  double wedges;       /* the factor of sliding that divides every strength, in on_friction too; 0: none */
-  double on_sliding, on_passive;               /* and resistances by these */
-  double friction;      /* of the contact, tan of the angle to design with */
+  double on_friction; /* tan φ and every friction were multiplied by this */
+  double on_push;     /* and the strength of the soil that pushes by this as well */
+  double wedges;      /* the factor of sliding that divides every strength, in on_friction too; 0: none */
+  double on_sliding, on_passive; /* and resistances by these */
+  double friction;               /* of the contact, tan of the angle to design with */
   double bond_kn_per_m; /* adhesion of what is in contact, shear of a joint, for its key the strength */
-  double ground_holds_kn_per_m;                /* from sliding at most, passive apart; INFINITY: no limit */
+  double ground_holds_kn_per_m; /* from sliding at most, passive apart; INFINITY: no limit */
 } lw_basis;
 
 /** Load case and stage of a check, made again: a situation keeps only the stage that governs.

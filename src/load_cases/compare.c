@@ -16,8 +16,7 @@ static lw_load_pressure theory(const lw_method *method) {
   return method->load_pressure == LW_LOAD_PRESSURE_OWN ? LW_LOAD_PRESSURE_HALF_SPACE : method->load_pressure;
 }
 
-static void compare(const lw_wall *wall, const lw_ground *ground, lw_pressure_method of,
-                    lw_compared *out) {
+static void compare(const lw_wall *wall, const lw_ground *ground, lw_pressure_method of, lw_compared *out) {
   lw_method method = wall->method;
   lw_back_plane back;
   lw_thrust thrust;

@@ -7,7 +7,7 @@
 /* A check of the ground as a whole in one load case, beside what the situations have so far. */
 typedef struct lw_ground_try {
   const lw_check_context *context;
-  lw_detail detail; /* at LW_DETAIL_VERDICT a slip is searched only as far as it may govern */
+  lw_detail detail;   /* at LW_DETAIL_VERDICT a slip is searched only as far as it may govern */
   double falls_short; /* the ratio of what governs so far, where it falls short; INFINITY: nothing does */
 } lw_ground_try;
 

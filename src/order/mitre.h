@@ -5,9 +5,9 @@
 #include <lowwall/base.h>
 
 typedef struct lw_mitre {
-  double angle_rad[2];           /* between the mitre and the long edge of each piece */
-  double extra_m[2];             /* long edge beyond the short edge */
-  double cut_m;                  /* length of the mitre */
+  double angle_rad[2]; /* between the mitre and the long edge of each piece */
+  double extra_m[2];   /* long edge beyond the short edge */
+  double cut_m;        /* length of the mitre */
 } lw_mitre;
 
 /** The mitre of two strips of any widths at any corner.

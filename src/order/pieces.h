@@ -6,13 +6,17 @@
 
 /* What is seen of a row from the front, piece by piece. */
 typedef enum lw_piece_kind {
-  LW_PIECE_WHOLE, LW_PIECE_HALF, LW_PIECE_CUT, LW_PIECE_MITRED, LW_PIECE_HANDED,
-  LW_PIECE_HEAD                    /* the end of the other run's block at a corner */
+  LW_PIECE_WHOLE,
+  LW_PIECE_HALF,
+  LW_PIECE_CUT,
+  LW_PIECE_MITRED,
+  LW_PIECE_HANDED,
+  LW_PIECE_HEAD /* the end of the other run's block at a corner */
 } lw_piece_kind;
 typedef struct lw_piece {
   lw_piece_kind kind;
-  double from_m, to_m;             /* on the lowest face, from the beginning of the stretch */
-  double length_m;                 /* of the piece itself at its face */
+  double from_m, to_m; /* on the lowest face, from the beginning of the stretch */
+  double length_m;     /* of the piece itself at its face */
 } lw_piece;
 enum { LW_PIECE_MAX = LW_ROW_UNITS + 10 };
 

@@ -7,7 +7,7 @@
 /* The wall above one contact: all of it, or its courses above a joint. */
 typedef struct lw_stack {
   const lw_section *section;
-  double below_m;               /* from its lowest course down to the contact: under a pad or bed, else 0 */
+  double below_m; /* from its lowest course down to the contact: under a pad or bed, else 0 */
 } lw_stack;
 
 /** The plane on which the thrust of the method acts, for a whole wall or for the courses above a joint.

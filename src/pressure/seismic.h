@@ -6,10 +6,10 @@
 
 /* What an earthquake adds to a static thrust on a plane. */
 typedef struct lw_seismic_part {
-  double increment_kn_per_m;   /* along the thrust; below 0 when passive */
-  double coefficient;          /* of the lowest layer, static part included; 0 at rest */
-  double turn_rad;             /* ψ there */
-  double moving_kn_per_m, still_kn_per_m;   /* the two whose difference it is; both 0 at rest */
+  double increment_kn_per_m;              /* along the thrust; below 0 when passive */
+  double coefficient;                     /* of the lowest layer, static part included; 0 at rest */
+  double turn_rad;                        /* ψ there */
+  double moving_kn_per_m, still_kn_per_m; /* the two whose difference it is; both 0 at rest */
 } lw_seismic_part;
 
 /** What an earthquake adds to the thrust of soil and uniform load on a plane.

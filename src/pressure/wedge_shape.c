@@ -145,8 +145,7 @@ static void tell_weight(lw_wedge_told *told, double size, double each, double mo
 
 static void tell_plane(lw_wedge_told *told, int layer, double rubs, double cohesion_kpa, double length_m) {
   if (told == NULL) return;
-  if (rubs > 0.0)
-    told->rub[told->rub_count++] = (lw_wedge_term){.size = rubs, .layer = layer};
+  if (rubs > 0.0) told->rub[told->rub_count++] = (lw_wedge_term){.size = rubs, .layer = layer};
   if (cohesion_kpa > 0.0)
     told->held[told->held_count++] = (lw_wedge_term){.size = length_m, .each = cohesion_kpa, .layer = layer};
 }

@@ -25,23 +25,23 @@ typedef struct lw_change {
   const char *slug, *unit;
   const char *tells; /* printf format of the value told x tells_times */
   double tells_times;
-  bool wavers;       /* more of it need not help more */
+  bool wavers; /* more of it need not help more */
   lw_range (*range)(const lw_result *now);
   /* Put the items that make it so, and what must follow them; false when this case cannot be changed so. */
   bool (*type)(const lw_changing *wall, double value, lw_typed *typed);
 } lw_change;
 
-extern const lw_change lw_change_deeper;  /* blocks */
-extern const lw_change lw_change_wider;   /* the base of a section */
-extern const lw_change lw_change_lower;   /* by whole courses, or steps of a section */
-extern const lw_change lw_change_setback; /* of each course */
-extern const lw_change lw_change_filled;  /* the hollows of hollow blocks */
-extern const lw_change lw_change_outlets; /* two, in stone that leads water to them */
+extern const lw_change lw_change_deeper;      /* blocks */
+extern const lw_change lw_change_wider;       /* the base of a section */
+extern const lw_change lw_change_lower;       /* by whole courses, or steps of a section */
+extern const lw_change lw_change_setback;     /* of each course */
+extern const lw_change lw_change_filled;      /* the hollows of hollow blocks */
+extern const lw_change lw_change_outlets;     /* two, in stone that leads water to them */
 extern const lw_change lw_change_wider_stone; /* where there are outlets enough that no water reaches */
-extern const lw_change lw_change_stone;   /* crushed rock as wide as the wedge */
-extern const lw_change lw_change_soil;    /* kept lower below the top */
-extern const lw_change lw_change_pad;     /* wider */
-extern const lw_change lw_change_load;    /* every load behind at least so far */
+extern const lw_change lw_change_stone;       /* crushed rock as wide as the wedge */
+extern const lw_change lw_change_soil;        /* kept lower below the top */
+extern const lw_change lw_change_pad;         /* wider */
+extern const lw_change lw_change_load;        /* every load behind at least so far */
 
 /* The largest multiple of a step that is no more than a value, and the least that is no less. */
 double lw_change_steps_below(double value, double step);

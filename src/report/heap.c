@@ -12,11 +12,12 @@ typedef struct lw_made {
   size_t size;
 } lw_made;
 
-#define MADE(type) {#type, sizeof(type)}
-static const lw_made all[] = {MADE(lw_case),   MADE(lw_tables), MADE(lw_faults), MADE(lw_error),
-                           MADE(lw_text),   MADE(lw_result), MADE(lw_order),  MADE(lw_plane),
-                           MADE(lw_thrust), MADE(lw_wedge),  MADE(lw_strip),  MADE(lw_bearing),
-                           MADE(lw_slip),   MADE(lw_slip_ground)};
+#define MADE(type) \
+  { #type, sizeof(type) }
+static const lw_made all[] = {MADE(lw_case),   MADE(lw_tables),     MADE(lw_faults), MADE(lw_error),
+                              MADE(lw_text),   MADE(lw_result),     MADE(lw_order),  MADE(lw_plane),
+                              MADE(lw_thrust), MADE(lw_wedge),      MADE(lw_strip),  MADE(lw_bearing),
+                              MADE(lw_slip),   MADE(lw_slip_ground)};
 
 size_t lw_size_of(const char *type) {
   for (size_t i = 0; i < sizeof all / sizeof *all; i++)

@@ -114,8 +114,7 @@ const lw_item *lw_entry_item(const char *name, size_t length, int row, int colum
     /* A search through all items: not for one that is told no more. */
     bool near = faults->count < LW_FAULT_MAX && lw_item_nearest(stood, nearest, sizeof nearest);
     lw_faults_add(faults, LW_FAULT_UNKNOWN_ITEM, (lw_cell_place){row, column}, "", stood,
-                  near ? "an item; %s" : "%s",
-                  near ? nearest : "an item that `lowwall list items` has");
+                  near ? "an item; %s" : "%s", near ? nearest : "an item that `lowwall list items` has");
     return NULL;
   }
   if (*number > item->repeats) {

@@ -5,7 +5,9 @@
 #include <lowwall/sheet.h>
 
 /* Where a fault stands: row and column from 1, 0 when there is none; row 0 and a column: the command line. */
-typedef struct lw_cell_place { int row, column; } lw_cell_place;
+typedef struct lw_cell_place {
+  int row, column;
+} lw_cell_place;
 
 /** Note a fault; past LW_FAULT_MAX the last one becomes no-room.
  *  in    item           the item in hand, "" if none

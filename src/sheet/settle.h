@@ -6,9 +6,9 @@
 #include "settle_note.h"
 
 /* The parts of settling, in their order but for those of the order, which settle by themselves. */
-void lw_settle_ranges(lw_settling *s); /* before all else: nothing is worked out of nonsense */
+void lw_settle_ranges(lw_settling *s);      /* before all else: nothing is worked out of nonsense */
 void lw_settle_conventions(lw_settling *s); /* before all that follows from a method */
-void lw_settle_kind(lw_settling *s); /* courses or section, told from the items when not said */
+void lw_settle_kind(lw_settling *s);        /* courses or section, told from the items when not said */
 void lw_settle_soils(lw_settling *s);
 void lw_settle_loads(lw_settling *s);
 void lw_settle_courses(lw_settling *s);

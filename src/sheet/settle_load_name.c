@@ -3,7 +3,6 @@
 
 #include <string.h>
 
-
 /* A load by name: its row gives the kind, the size and, where it is known, the width. What the sheet gives
  * itself stands. Where a named load stands is the worst place when nobody says: at the wall. */
 

@@ -46,9 +46,12 @@ static void hold_words(lw_settling *s, const lw_words *words) {
 }
 
 static void hold(lw_settling *s, const lw_item *item, int number) {
-  if (item->type == LW_ITEM_QUANTITY) hold_quantity(s, item, lw_item_quantity(item, number, s->c));
-  else if (item->type == LW_ITEM_CHOICE) hold_choice(s, item, lw_item_choice(item, number, s->c));
-  else hold_words(s, lw_item_words(item, number, s->c));
+  if (item->type == LW_ITEM_QUANTITY)
+    hold_quantity(s, item, lw_item_quantity(item, number, s->c));
+  else if (item->type == LW_ITEM_CHOICE)
+    hold_choice(s, item, lw_item_choice(item, number, s->c));
+  else
+    hold_words(s, lw_item_words(item, number, s->c));
 }
 
 static void hold_all(lw_settling *s, bool of_order) {

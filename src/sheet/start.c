@@ -7,11 +7,11 @@
  * Rows that begin with a comma are remarks: only the note column is filled. */
 
 #define HEADER "item,value,unit,note\n"
-#define INVENTED                                                                                             \
-  ",,,\"A place to start from: the school kitchen garden is invented and so are its numbers. Put in your "   \
+#define INVENTED \
+  ",,,\"A place to start from: the school kitchen garden is invented and so are its numbers. Put in your " \
   "own.\"\n"
-#define LEAVE_OUT                                                                                            \
-  ",,,\"A row may be left out: the unfavourable value is then assumed, and the report asks. `lowwall list "  \
+#define LEAVE_OUT \
+  ",,,\"A row may be left out: the unfavourable value is then assumed, and the report asks. `lowwall list " \
   "items` has all items.\"\n"
 
 static const char bed[] = HEADER INVENTED LEAVE_OUT

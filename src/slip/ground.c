@@ -43,8 +43,7 @@ static int drops_of(const lw_wall *wall, const lw_front *ahead, drop drops[2]) {
   const lw_tier *tier = &wall->tier;
   const lw_site *site = &wall->site;
   int count = 0;
-  if (ahead->open)
-    drops[count++] = (drop){fmax(site->trench_distance_m, JUST_M), site->trench_depth_m};
+  if (ahead->open) drops[count++] = (drop){fmax(site->trench_distance_m, JUST_M), site->trench_depth_m};
   if (!takes_both(wall) || tier->above) return count;
   bool nearer = count > 0 && tier->distance_m < drops[0].distance_m;
   if (nearer) drops[1] = drops[0];

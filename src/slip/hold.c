@@ -57,8 +57,8 @@ bool lw_slip_ground_holds(const lw_slip_ground *ground) {
 }
 
 static bool is_slice(const lw_slip_slice *s) {
-  const double numbers[] = {s->width_m,      s->length_m,   s->weight_kn_per_m, s->pore_kpa,
-                            s->tan_friction, s->cohesion_kpa};
+  const double numbers[] = {s->width_m,  s->length_m,     s->weight_kn_per_m,
+                            s->pore_kpa, s->tan_friction, s->cohesion_kpa};
   for (size_t i = 0; i < sizeof numbers / sizeof *numbers; i++)
     if (!is_number(numbers[i])) return false;
   return fabs(s->sine) <= 1.0 && s->cosine >= 0.0 && s->cosine <= 1.0 && s->tan_friction >= 0.0;

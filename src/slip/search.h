@@ -12,7 +12,6 @@
  *  note  1 It ends early where the best of the grid, or of its first part, lies further above enough than the
  *          best of a grid was found to lie above the least: see the gaps in src/slip/search.c.
  *  from  [BISHOP1955 simplified]; tested by tests/slip/slip_wall.c */
-bool lw_slip_search_below(const lw_slip_ground *ground, lw_slip_method method, double enough,
-                          lw_slip *slip);
+bool lw_slip_search_below(const lw_slip_ground *ground, lw_slip_method method, double enough, lw_slip *slip);
 
 #endif

@@ -116,8 +116,7 @@ static void write_checks(const lw_building_checks *checks, lw_building_hold hold
                             {"yc", push.height_m, "m"}};
   const lw_step sliding = {"ns", "Fr/Pc", NULL, checks->sliding.has.value, "", ""};
   const lw_step tilting = {"nt", "Mk/(Pc yc)", NULL, checks->tilting.has.value, "", ""};
-  if (checks->sliding.has.known)
-    lw_working_bound(working, &sliding, bound, 4);
+  if (checks->sliding.has.known) lw_working_bound(working, &sliding, bound, 4);
   if (checks->tilting.has.known && hold.moment_knm_per_m >= 0.0)
     lw_working_bound(working, &tilting, bound, 4);
 }

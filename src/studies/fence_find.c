@@ -52,8 +52,7 @@ static void fill_bed(const lw_wall *wall, lw_fence *fence) {
   const lw_back_fence *back = &wall->back_fence;
   lw_fence_bed *bed = &fence->bed;
   /* Soil at the wall above the ground beside the fence: a height that is given says how far it rises. */
-  double held =
-      section->height_m - section->embedment_m - site->soil_below_top_m - back->level_difference_m;
+  double held = section->height_m - section->embedment_m - site->soil_below_top_m - back->level_difference_m;
   double rise = back->soil_height_m.known ? back->soil_height_m.value - held : rise_to_fence(site);
   bed->height_m = held + rise;
   if (!isfinite(rise)) rise = 0.0;

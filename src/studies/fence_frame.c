@@ -23,11 +23,11 @@ static void fill_hole(const lw_tables *tables, const lw_wall *wall, lw_fence_hol
 static void fill_strength(const lw_tables *tables, const lw_back_fence *back, lw_fence_post *post) {
   lw_number gust = back->post_moment_knm;
   if (back->post_side_m.known)
-    gust = (lw_number){lw_fence_post_moment(lw_known_value(tables, LW_FENCE_OF_TIMBER_STRENGTH),
-                                            back->post_side_m.value) *
-                           lw_known_value(tables, LW_FENCE_OF_TIMBER_GUST) /
-                           lw_known_value(tables, LW_FENCE_OF_TIMBER_MATERIAL),
-                       true};
+    gust = (lw_number){
+        lw_fence_post_moment(lw_known_value(tables, LW_FENCE_OF_TIMBER_STRENGTH), back->post_side_m.value) *
+            lw_known_value(tables, LW_FENCE_OF_TIMBER_GUST) /
+            lw_known_value(tables, LW_FENCE_OF_TIMBER_MATERIAL),
+        true};
   if (!gust.known) return;
   post->gust_knm = gust;
   post->lasting_knm = (lw_number){gust.value * back->lasting, true};

@@ -87,9 +87,8 @@ static double wedge_of(const lw_wall *wall) {
 }
 
 void lw_influence_find(const lw_wall *wall, const lw_tables *tables, lw_influence *influence) {
-  *influence = (lw_influence){.angle_rad = wall->method.influence_rad,
-                              .reach_m = reach_m(wall),
-                              .wedge_m = wedge_of(wall)};
+  *influence = (lw_influence){
+      .angle_rad = wall->method.influence_rad, .reach_m = reach_m(wall), .wedge_m = wedge_of(wall)};
   for (int number = 1; number <= LW_LOAD_MAX; number++) {
     add_uniform(&wall->site, number, influence);
     add_limited(&wall->site, number, influence);

@@ -54,10 +54,11 @@ typedef enum lw_need {
 #define LW_NEED_NAME(name, quantity) LW_NEED_##name,
   LW_NEEDS(LW_NEED_NAME)
 #undef LW_NEED_NAME
-  LW_NEED_COUNT
+      LW_NEED_COUNT
 } lw_need;
 
 /* What narrows a row of limits.csv. */
+/* clang-format off */
 #define LW_ONLY_IFS(X) \
   X(NEAR_BOUNDARY, "near-boundary") X(NEAR_WATERBODY, "near-waterbody") \
   X(WALKING_SURFACE, "walking-surface") X(NEXT_TO_HIGHWAY, "next-to-highway") \
@@ -69,15 +70,17 @@ typedef enum lw_need {
   X(OTHER_WALL_NEAR, "other-wall-near") X(LIQUID_HELD, "liquid-held") X(REACTIVE_SOIL, "reactive-soil") \
   X(BAD_FILL, "bad-fill") X(EARTHQUAKES, "seismic-category-d-e-f") X(DRY_LAID, "dry-laid") \
   X(NOT_DRY_STONE, "not-dry-stone") X(ALWAYS, "always")
+/* clang-format on */
 typedef enum lw_only_if {
 #define LW_ONLY_IF_NAME(name, slug) LW_ONLY_IF_##name,
   LW_ONLY_IFS(LW_ONLY_IF_NAME)
 #undef LW_ONLY_IF_NAME
-  LW_ONLY_IF_OTHER,                 /* a word that no sheet answers */
+      LW_ONLY_IF_OTHER, /* a word that no sheet answers */
   LW_ONLY_IF_COUNT
 } lw_only_if;
 
 /* What brings a hazard up. */
+/* clang-format off */
 #define LW_CUES(X) \
   X(ALWAYS, "always") X(DIGGING, "digging") X(DEEP_DIG, "deep-dig") X(COMPACTION, "compaction") \
   X(DELIVERY, "delivery") X(CUTTING, "cutting") X(LIFTING, "lifting") X(SOIL_IMPORTED, "soil-imported") \
@@ -87,16 +90,18 @@ typedef enum lw_only_if {
   X(VEHICLE, "vehicle") X(TIER, "tier") X(SLOPE, "slope") X(CLAY, "clay") X(BOUNDARY, "boundary") \
   X(SERVICES, "services") X(PUBLIC_WAY, "public-way") X(SEISMIC, "seismic") X(TREE, "tree") \
   X(OVERHEAD, "overhead") X(COLD, "cold")
+/* clang-format on */
 typedef enum lw_cue {
 #define LW_CUE_NAME(name, slug) LW_CUE_##name,
   LW_CUES(LW_CUE_NAME)
 #undef LW_CUE_NAME
-  LW_CUE_COUNT /* at most 32: a hazard keeps a bit for each */
+      LW_CUE_COUNT /* at most 32: a hazard keeps a bit for each */
 } lw_cue;
 
 /* Rows that code asks for by name: found once, when the tables are read. A table of figures (thresholds,
  * fences, ordering) must have each row named here, in the unit named here, and no other row: a figure that
  * nothing reads is refused. */
+/* clang-format off */
 #define LW_CLEARANCES(X) \
   X(BOUNDARY, "boundary") X(BUILDING, "building") X(OTHER_WALL, "other-wall") X(LOAD, "load") \
   X(SERVICE, "service") X(WATERBODY, "waterbody") X(PUBLIC_WAY, "public-way") \
@@ -206,6 +211,7 @@ typedef enum lw_known_row {
 #undef LW_KNOWN_PLANT_ROW
   LW_KNOWN_COUNT
 } lw_known_row;
+/* clang-format on */
 _Static_assert((int)LW_KNOWN_COUNT <= (int)LW_KNOWN_MAX, "tables keep a number for each of these rows");
 
 /* The rows that code asks for, without a search. Where none may be there they are NULL. */

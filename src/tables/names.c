@@ -12,10 +12,10 @@ typedef struct shelf {
   size_t rows, row_size, count, name_offset, aliases_offset;
 } shelf;
 
-#define SHELF(table_, row, field, count_, name_, aliases_)                                                   \
-  {                                                                                                          \
-    table_, offsetof(lw_tables, field), sizeof(row), offsetof(lw_tables, count_), offsetof(row, name_),      \
-        (aliases_)                                                                                           \
+#define SHELF(table_, row, field, count_, name_, aliases_) \
+  { \
+    table_, offsetof(lw_tables, field), sizeof(row), offsetof(lw_tables, count_), offsetof(row, name_), \
+        (aliases_) \
   }
 static const shelf SHELVES[LW_LIST_COUNT] = {
     [LW_LIST_SOILS] = SHELF("soils", lw_soil_row, soil, soil_count, name, offsetof(lw_soil_row, aliases)),
@@ -23,8 +23,7 @@ static const shelf SHELVES[LW_LIST_COUNT] = {
     [LW_LIST_MATERIALS] = SHELF("materials", lw_material_row, material, material_count, name,
                                 offsetof(lw_material_row, aliases)),
     [LW_LIST_PLANT] = SHELF("plant", lw_plant_row, plant, plant_count, name, offsetof(lw_plant_row, aliases)),
-    [LW_LIST_CONVENTIONS] =
-        SHELF("conventions", lw_conventions_row, conventions, conventions_count, name, 0),
+    [LW_LIST_CONVENTIONS] = SHELF("conventions", lw_conventions_row, conventions, conventions_count, name, 0),
     [LW_LIST_LOADS] = SHELF("loads", lw_load_row, load, load_count, slug, 0),
     [LW_LIST_PLACES] =
         SHELF("places", lw_limit_row, limit, limit_count, place, offsetof(lw_limit_row, aliases)),

@@ -39,32 +39,32 @@ typedef struct lw_shape {
 #define LW_MM 0.001
 
 #define LW_AT(row, member) offsetof(row, member), sizeof(((row *)0)->member)
-#define LW_TEXT(header, row, member)                                                                         \
+#define LW_TEXT(header, row, member) \
   { header, LW_COLUMN_TEXT, false, LW_AT(row, member), 0, 0, 0, NULL }
-#define LW_TEXT_MAYBE(header, row, member)                                                                   \
+#define LW_TEXT_MAYBE(header, row, member) \
   { header, LW_COLUMN_TEXT, true, LW_AT(row, member), 0, 0, 0, NULL }
-#define LW_TEXT_OF(header, row, member, may_be_empty, words)                                                 \
+#define LW_TEXT_OF(header, row, member, may_be_empty, words) \
   { header, LW_COLUMN_TEXT, may_be_empty, LW_AT(row, member), 0, 0, 0, words }
-#define LW_WORDS_MAYBE(header, row, member, words)                                                           \
+#define LW_WORDS_MAYBE(header, row, member, words) \
   { header, LW_COLUMN_WORDS, true, LW_AT(row, member), 0, 0, 0, words }
-#define LW_NUMBER(header, row, member, scale, low, high)                                                     \
+#define LW_NUMBER(header, row, member, scale, low, high) \
   { header, LW_COLUMN_NUMBER, false, LW_AT(row, member), scale, low, high, NULL }
-#define LW_NUMBER_MAYBE(header, row, member, scale, low, high)                                               \
+#define LW_NUMBER_MAYBE(header, row, member, scale, low, high) \
   { header, LW_COLUMN_NUMBER, true, LW_AT(row, member), scale, low, high, NULL }
-#define LW_WORD(header, row, member, words)                                                                  \
+#define LW_WORD(header, row, member, words) \
   { header, LW_COLUMN_WORD, false, LW_AT(row, member), 0, 0, 0, words }
-#define LW_WORD_MAYBE(header, row, member, words)                                                            \
+#define LW_WORD_MAYBE(header, row, member, words) \
   { header, LW_COLUMN_WORD, true, LW_AT(row, member), 0, 0, 0, words }
-#define LW_YES_NO(header, row, member)                                                                       \
+#define LW_YES_NO(header, row, member) \
   { header, LW_COLUMN_YES_NO, false, LW_AT(row, member), 0, 0, 0, "no|yes" }
 #define LW_SEEN_WORDS "seen|memory|derived|proposal|practice"
-#define LW_FROM(row, member)                                                                                 \
+#define LW_FROM(row, member) \
   LW_TEXT("source", row, member.source), LW_WORD("seen", row, member.seen, LW_SEEN_WORDS)
 
-#define LW_SHAPE(name, columns, keys, row, member, count)                                                    \
-  {                                                                                                          \
-    name, columns, sizeof(columns) / sizeof((columns)[0]), keys, offsetof(lw_tables, member), sizeof(row),   \
-        sizeof(((lw_tables *)0)->member) / sizeof(row), offsetof(lw_tables, count)                           \
+#define LW_SHAPE(name, columns, keys, row, member, count) \
+  { \
+    name, columns, sizeof(columns) / sizeof((columns)[0]), keys, offsetof(lw_tables, member), sizeof(row), \
+        sizeof(((lw_tables *)0)->member) / sizeof(row), offsetof(lw_tables, count) \
   }
 
 extern const lw_shape lw_ground_shapes[]; /* soils, interfaces, materials, loads, bearing, plant */

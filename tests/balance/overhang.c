@@ -7,8 +7,8 @@
 
 /* Walls of courses that lean back over their soil. */
 
-#define LEANING                                                                                              \
-  "course count=5", "block height=200 mm", "block depth=400 mm", "setback=50 mm", "wall embedment=0 mm",     \
+#define LEANING \
+  "course count=5", "block height=200 mm", "block depth=400 mm", "setback=50 mm", "wall embedment=0 mm", \
       "soil 1 friction angle=32 deg", "soil 1 unit weight=18 kN/m3", "load 1 kind=none", "people on cap=no"
 
 static const lw_stage *base_of(const lw_result *result, lw_situation_name name) {

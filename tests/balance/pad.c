@@ -8,9 +8,9 @@
 
 /* The pad under a wall: how the load spreads in it, and where its own weight is. */
 
-#define WALL                                                                                                 \
-  "block height=200 mm", "block depth=600 mm", "course count=4", "wall embedment=200 mm",                    \
-      "block unit weight=21 kN/m3", "soil 1 friction angle=33 deg", "soil 1 unit weight=18 kN/m3",           \
+#define WALL \
+  "block height=200 mm", "block depth=600 mm", "course count=4", "wall embedment=200 mm", \
+      "block unit weight=21 kN/m3", "soil 1 friction angle=33 deg", "soil 1 unit weight=18 kN/m3", \
       "site behind=bed", "drain outlets=2", "stone width=300 mm", "pad thickness=150 mm", "pad width=1.6 m", \
       "pad material=crushed rock"
 

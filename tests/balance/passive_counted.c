@@ -74,9 +74,9 @@ Test(passive_counted, never_fails_what_holds_without_it) {
   }
 }
 
-#define BURIED                                                                                               \
-  "course count=6", "block height=200 mm", "block depth=400 mm", "wall embedment=400 mm",                    \
-      "soil 1 friction angle=30 deg", "ground slope=0 deg", "people on cap=yes", "base friction=0.3",        \
+#define BURIED \
+  "course count=6", "block height=200 mm", "block depth=400 mm", "wall embedment=400 mm", \
+      "soil 1 friction angle=30 deg", "ground slope=0 deg", "people on cap=yes", "base friction=0.3", \
       "method slip=not", "seismic horizontal=0.02", "drain outlets=2", "stone width=300 mm"
 
 static void expect_asked(const char *as, lw_situation_name name, double wanted) {

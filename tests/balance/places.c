@@ -15,9 +15,9 @@ static const lw_force *force_of(const lw_stage *stage, lw_force_kind kind) {
   return NULL;
 }
 
-#define LOADED                                                                                               \
-  "wall kind=courses", "wall embedment=0 mm", "block height=200 mm", "block depth=300 mm",                   \
-      "block mass=30 kg", "block length=400 mm", "setback=10 mm", "soil 1 friction angle=33 deg",            \
+#define LOADED \
+  "wall kind=courses", "wall embedment=0 mm", "block height=200 mm", "block depth=300 mm", \
+      "block mass=30 kg", "block length=400 mm", "setback=10 mm", "soil 1 friction angle=33 deg", \
       "site behind=bed", "load 1 kind=cap", "load 1 force=2 kN/m"
 
 /* A load on the cap stands on the middle of what it lies on: the cap, or the highest block. By hand: five

@@ -8,8 +8,8 @@
 
 /* Forces on a wall beside what they come from. */
 
-#define WALL                                                                                                 \
-  "wall kind=section", "wall height=1.2 m", "top width=0.7 m", "base width=0.7 m", "wall embedment=0 mm",    \
+#define WALL \
+  "wall kind=section", "wall height=1.2 m", "top width=0.7 m", "base width=0.7 m", "wall embedment=0 mm", \
       "wall unit weight=23 kN/m3", "ground slope=0 deg", "load 1 kind=none", "people on cap=no"
 
 /* By the earthquake that is kept, kv of it: what the soil is lightened by, the wall is as well. */

@@ -63,5 +63,7 @@ Test(utf8, every_character_is_tamed_or_stays_as_it_is) {
   }
   char broken[] = "a\xFF\xC3(b";
   lw_utf8_tame(broken);
-  cr_expect(strcmp(broken, "a??" "(b") == 0, "%s", broken);
+  cr_expect(strcmp(broken, "a??"
+                           "(b") == 0,
+            "%s", broken);
 }

@@ -17,8 +17,12 @@ static const lw_bearing_routine *author(int i) {
 enum { AUTHORS = 5 };
 
 static lw_strip strip_at(double friction_deg) {
-  return (lw_strip){.width_m = 1.37, .depth_m = 0.43, .overburden_kpa = 0.43 * 18.7,
-                    .friction_rad = RAD(friction_deg), .cohesion_kpa = 3.1, .unit_weight_kn_per_m3 = 18.7,
+  return (lw_strip){.width_m = 1.37,
+                    .depth_m = 0.43,
+                    .overburden_kpa = 0.43 * 18.7,
+                    .friction_rad = RAD(friction_deg),
+                    .cohesion_kpa = 3.1,
+                    .unit_weight_kn_per_m3 = 18.7,
                     .vertical_kn_per_m = 61.3};
 }
 
@@ -223,7 +227,10 @@ Test(bearing_theory, no_answer_has_its_reason) {
   refuse(&strip, LW_REASON_NO_WEIGHT);
 }
 
-typedef struct heard { int headings, steps, incomplete; double last; } heard;
+typedef struct heard {
+  int headings, steps, incomplete;
+  double last;
+} heard;
 
 static void hear_heading(void *context, const char *title) {
   heard *h = context;

@@ -69,12 +69,12 @@ Test(bearing_water, the_ground_weighs_what_its_columns_weigh) {
   cr_expect_lt(WALLS / 2, tried);
 }
 
-#define UPRIGHT                                                                                              \
-  "wall kind=section", "wall height=1 m", "top width=0.8 m", "base width=0.8 m",                             \
-      "wall unit weight=22 kN/m3", "wall embedment=0.3 m", "footing soil friction angle=30 deg",             \
-      "footing soil unit weight=18 kN/m3", "footing soil saturated unit weight=20 kN/m3",                    \
-      "load 1 kind=none", "method bearing=hansen", "people on cap=no", "ground slope=0 deg",                 \
-      "soil 1 friction angle=30 deg", "soil 1 unit weight=18 kN/m3", "drain outlets=2", "method slip=not",   \
+#define UPRIGHT \
+  "wall kind=section", "wall height=1 m", "top width=0.8 m", "base width=0.8 m", \
+      "wall unit weight=22 kN/m3", "wall embedment=0.3 m", "footing soil friction angle=30 deg", \
+      "footing soil unit weight=18 kN/m3", "footing soil saturated unit weight=20 kN/m3", \
+      "load 1 kind=none", "method bearing=hansen", "people on cap=no", "ground slope=0 deg", \
+      "soil 1 friction angle=30 deg", "soil 1 unit weight=18 kN/m3", "drain outlets=2", "method slip=not", \
       "method base pressure=no tension"
 
 static double has_of(const char *water) {

@@ -66,8 +66,8 @@ Test(bearing_width, check_and_bearing_agree_on_one_footing) {
   cr_expect_lt(WALLS / 2, tried);
 }
 
-#define WALL                                                                                                 \
-  "wall kind=section", "wall height=1 m", "base width=0.7 m", "top width=0.5 m",                             \
+#define WALL \
+  "wall kind=section", "wall height=1 m", "base width=0.7 m", "top width=0.5 m", \
       "footing soil friction angle=30 deg", "soil 1 friction angle=32 deg", "ground slope=0 deg"
 
 /* The word by itself: a theory takes the even pressure, a presumptive value the edge; a word that is given

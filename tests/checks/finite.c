@@ -89,7 +89,7 @@ static lw_status slices(lw_earth_state state, const double *in, double *out) {
   return status;
 }
 
-#define A_STRIP                                                                                              \
+#define A_STRIP \
   { 0.55, 17.9, 1.37, 0.11, 0.31, 5.7, 1.3, 61.3, 7.1 }
 
 static const hostile_formula formulas[] = {

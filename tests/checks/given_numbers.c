@@ -13,10 +13,15 @@
  * Allowable gross load 67,269 lb. */
 Test(given_numbers, terzaghis_square_footing_with_the_books_n_gamma) {
   double foot = 0.3048, psf = 0.04788025898, pcf = 0.15708746;
-  lw_strip strip = {.width_m = 5.0 * foot, .depth_m = 3.0 * foot, .overburden_kpa = 3.0 * foot * 115.0 * pcf,
-                    .friction_rad = 20.0 * acos(-1.0) / 180.0, .cohesion_kpa = 320.0 * psf,
-                    .unit_weight_kn_per_m3 = 115.0 * pcf, .vertical_kn_per_m = 1.0,
-                    .n_gamma = LW_N_GAMMA_GIVEN, .n_gamma_value = 3.64};
+  lw_strip strip = {.width_m = 5.0 * foot,
+                    .depth_m = 3.0 * foot,
+                    .overburden_kpa = 3.0 * foot * 115.0 * pcf,
+                    .friction_rad = 20.0 * acos(-1.0) / 180.0,
+                    .cohesion_kpa = 320.0 * psf,
+                    .unit_weight_kn_per_m3 = 115.0 * pcf,
+                    .vertical_kn_per_m = 1.0,
+                    .n_gamma = LW_N_GAMMA_GIVEN,
+                    .n_gamma_value = 3.64};
   lw_bearing b;
   cr_assert_eq(lw_bearing_terzaghi(&strip, &b, NULL, NULL), LW_OK);
   double square = 1.3 * strip.cohesion_kpa * b.nc + strip.overburden_kpa * b.nq +
@@ -25,9 +30,9 @@ Test(given_numbers, terzaghis_square_footing_with_the_books_n_gamma) {
   cr_expect(checks_test_near(load_lb, 67269.0, 1e-3), "%.0f lb", load_lb);
 }
 
-#define GARDEN                                                                                          \
-  "wall height=1 m", "top width=0.7 m", "base width=0.7 m", "wall embedment=0.3 m",                     \
-      "footing soil friction angle=30 deg", "footing soil unit weight=18 kN/m3",                        \
+#define GARDEN \
+  "wall height=1 m", "top width=0.7 m", "base width=0.7 m", "wall embedment=0.3 m", \
+      "footing soil friction angle=30 deg", "footing soil unit weight=18 kN/m3", \
       "soil 1 friction angle=30 deg", "soil 1 unit weight=18 kN/m3"
 
 static const lw_check *bearing_of(const lw_result *result) {
@@ -70,8 +75,8 @@ Test(given_numbers, a_number_that_is_the_formulas_changes_nothing) {
 
 /* The number belongs to the friction before it is divided. */
 Test(given_numbers, no_bearing_by_a_given_n_gamma_where_a_set_divides_friction) {
-  lw_result *r = RUN(GARDEN, "method bearing=en1997", "method n gamma value=20",
-                     "method format=en1997-da1-2");
+  lw_result *r =
+      RUN(GARDEN, "method bearing=en1997", "method n gamma value=20", "method format=en1997-da1-2");
   const lw_check *c = bearing_of(r);
   cr_expect_eq(c->reason, LW_REASON_GIVEN_NUMBER);
   cr_expect(!c->has.known);
@@ -81,12 +86,12 @@ Test(given_numbers, no_bearing_by_a_given_n_gamma_where_a_set_divides_friction) 
 /* [DAS-PFE example 8.1 p.366], Ka 0.294 from its table: vertical part of the thrust 1.42 kip/ft, sum of
  * vertical forces 24.986 kip/ft, overturning 3.47. The friction here is another on purpose: only the number
  * may count. */
-#define DAS                                                                                             \
-  "wall height=16.75 ft", "wall embedment=4 ft", "top width=1.5 ft", "base width=12.5 ft",              \
-      "toe length=4 ft", "heel length=6 ft", "slab thickness=2.75 ft", "wall unit weight=150 pcf",      \
-      "soil 1 friction angle=27 deg", "soil 1 unit weight=117 pcf", "ground slope=10 deg",              \
-      "footing soil friction angle=18 deg", "footing soil cohesion=900 psf",                            \
-      "footing soil unit weight=107 pcf", "load 1 kind=none", "method base friction=66.67 %",           \
+#define DAS \
+  "wall height=16.75 ft", "wall embedment=4 ft", "top width=1.5 ft", "base width=12.5 ft", \
+      "toe length=4 ft", "heel length=6 ft", "slab thickness=2.75 ft", "wall unit weight=150 pcf", \
+      "soil 1 friction angle=27 deg", "soil 1 unit weight=117 pcf", "ground slope=10 deg", \
+      "footing soil friction angle=18 deg", "footing soil cohesion=900 psf", \
+      "footing soil unit weight=107 pcf", "load 1 kind=none", "method base friction=66.67 %", \
       "method base cohesion=66.67 %"
 
 static const lw_situation *drained_of(const lw_result *result) {

@@ -14,9 +14,9 @@
 
 /* The key of a joint against what pushes beyond the joint's friction. */
 
-#define STACK                                                                                                \
-  "site behind=bed", "people on cap=no", "load 1 kind=none", "method slip=not", "course count=4",            \
-      "wall embedment=0 mm", "block height=200 mm", "block depth=600 mm", "block unit weight=20 kN/m3",      \
+#define STACK \
+  "site behind=bed", "people on cap=no", "load 1 kind=none", "method slip=not", "course count=4", \
+      "wall embedment=0 mm", "block height=200 mm", "block depth=600 mm", "block unit weight=20 kN/m3", \
       "soil 1 friction angle=30 deg", "soil 1 unit weight=18 kN/m3", "drain outlets=2"
 
 static const lw_check *key_of(const lw_situation *s, int joint) {

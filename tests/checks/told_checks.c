@@ -31,9 +31,9 @@ static told tell(const lw_result *r, const lw_situation *s, const lw_check *chec
   return t;
 }
 
-#define STOUT                                                                                                \
-  "wall kind=section", "wall height=1 m", "top width=0.8 m", "base width=0.8 m",                             \
-      "wall unit weight=20 kN/m3", "wall embedment=0.2 m", "soil 1 friction angle=33 deg",                   \
+#define STOUT \
+  "wall kind=section", "wall height=1 m", "top width=0.8 m", "base width=0.8 m", \
+      "wall unit weight=20 kN/m3", "wall embedment=0.2 m", "soil 1 friction angle=33 deg", \
       "site behind=bed", "load 1 kind=none", "soil below top=0.4 m"
 
 /* Water in front below the footing takes off of its weight from the base's width down, in proportion

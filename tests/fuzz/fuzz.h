@@ -67,5 +67,4 @@ static inline double fuzz_double(fuzz_bytes *from, double low, double high) {
   }
 }
 
-
 #endif

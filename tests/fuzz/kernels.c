@@ -43,7 +43,8 @@ static lw_plane plane_of(fuzz_bytes *from) {
   if (p.layer_count > 0 && p.layer_count <= LW_SOIL_MAX && (more & 16) == 0)
     p.layer[p.layer_count - 1].bottom_m = INFINITY;
   p.load_count = more & 32 ? 1 : 0;
-  p.load[0] = (lw_plane_load){.near_m = fuzz_double(from, 0.0, 3.0), .far_m = fuzz_double(from, 0.0, 5.0),
+  p.load[0] = (lw_plane_load){.near_m = fuzz_double(from, 0.0, 3.0),
+                              .far_m = fuzz_double(from, 0.0, 5.0),
                               .pressure_kpa = fuzz_double(from, 0.0, 30.0),
                               .force_kn_per_m = fuzz_double(from, 0.0, 20.0),
                               .below_m = fuzz_double(from, 0.0, 1.0)};
@@ -52,9 +53,9 @@ static lw_plane plane_of(fuzz_bytes *from) {
 
 static void thrusts(fuzz_bytes *from) {
   static lw_status (*const routines[])(lw_earth_state, const lw_plane *, lw_thrust *, lw_error *,
-                                       const lw_working *) = {
-      lw_rankine_thrust,  lw_coulomb_thrust,    lw_at_rest_thrust,
-      lw_wedge_as_thrust, lw_log_spiral_thrust, lw_annex_c_thrust};
+                                       const lw_working *) = {lw_rankine_thrust,    lw_coulomb_thrust,
+                                                              lw_at_rest_thrust,    lw_wedge_as_thrust,
+                                                              lw_log_spiral_thrust, lw_annex_c_thrust};
   lw_plane p = plane_of(from);
   lw_earth_state state = (lw_earth_state)(fuzz_byte(from) % 2);
   lw_seepage s;

@@ -21,19 +21,27 @@ static const lw_bearing_routine *routine_of(const case_row *row) {
 static lw_strip strip_of(const case_row *row) {
   double depth = case_number(row, "D", 0.0), weight = case_number(row, "gamma", 18.0);
   return (lw_strip){
-      .width_m = case_number(row, "B", 1.0), .depth_m = depth, .overburden_kpa = depth * weight,
-      .friction_rad = case_number(row, "phi", NAN), .cohesion_kpa = case_number(row, "c", 0.0),
-      .unit_weight_kn_per_m3 = weight, .vertical_kn_per_m = case_number(row, "V", 0.0),
+      .width_m = case_number(row, "B", 1.0),
+      .depth_m = depth,
+      .overburden_kpa = depth * weight,
+      .friction_rad = case_number(row, "phi", NAN),
+      .cohesion_kpa = case_number(row, "c", 0.0),
+      .unit_weight_kn_per_m3 = weight,
+      .vertical_kn_per_m = case_number(row, "V", 0.0),
       .horizontal_kn_per_m = case_number(row, "H", 0.0),
   };
 }
 
 static bool factor_of(const case_row *row, const lw_bearing *b, double *value) {
   const char *q = row->quantity;
-  if (strcmp(q, "Nc") == 0) *value = b->nc;
-  else if (strcmp(q, "Nq") == 0) *value = b->nq;
-  else if (strcmp(q, "Ngamma") == 0) *value = b->n_gamma;
-  else return false;
+  if (strcmp(q, "Nc") == 0)
+    *value = b->nc;
+  else if (strcmp(q, "Nq") == 0)
+    *value = b->nq;
+  else if (strcmp(q, "Ngamma") == 0)
+    *value = b->n_gamma;
+  else
+    return false;
   return true;
 }
 
@@ -47,15 +55,20 @@ static case_outcome part_of(const case_row *row, const lw_strip *strip, const lw
   const char *q = row->quantity;
   double factor = case_number(row, "F", NAN);
   if (factor_of(row, b, value)) return CASE_VALUE;
-  if (strcmp(q, "ultimate") == 0) *value = b->ultimate_kpa;
-  else if (strcmp(q, "net") == 0) *value = b->net_kpa;
-  else if (strcmp(q, "net_allowable") == 0) *value = b->net_kpa / factor;
-  else if (strcmp(q, "load_reduced") == 0) *value = reduced(row, strip, b);
+  if (strcmp(q, "ultimate") == 0)
+    *value = b->ultimate_kpa;
+  else if (strcmp(q, "net") == 0)
+    *value = b->net_kpa;
+  else if (strcmp(q, "net_allowable") == 0)
+    *value = b->net_kpa / factor;
+  else if (strcmp(q, "load_reduced") == 0)
+    *value = reduced(row, strip, b);
   else if (strcmp(q, "square_constant") == 0)
     *value = (1.3 * strip->cohesion_kpa * b->nc + strip->overburden_kpa * b->nq) / factor;
   else if (strcmp(q, "square_by_width") == 0)
     *value = 0.8 * 0.5 * strip->unit_weight_kn_per_m3 * b->n_gamma / factor;
-  else return CASE_UNSUPPORTED;
+  else
+    return CASE_UNSUPPORTED;
   return CASE_VALUE;
 }
 

@@ -17,17 +17,22 @@ static lw_earth_state state_of(const case_row *row) {
 
 static lw_plane plane_of(const case_row *row) {
   lw_plane plane = {
-      .height_m = case_number(row, "H", 1.0), .batter_rad = case_number(row, "batter", 0.0),
-      .wall_friction_rad = case_number(row, "delta", 0.0), .slope_rad = case_number(row, "slope", 0.0),
-      .slope_run_m = INFINITY, .surcharge_kpa = case_number(row, "q", 0.0), .layer_count = 1,
+      .height_m = case_number(row, "H", 1.0),
+      .batter_rad = case_number(row, "batter", 0.0),
+      .wall_friction_rad = case_number(row, "delta", 0.0),
+      .slope_rad = case_number(row, "slope", 0.0),
+      .slope_run_m = INFINITY,
+      .surcharge_kpa = case_number(row, "q", 0.0),
+      .layer_count = 1,
       .water_depth_m = case_number(row, "zw", INFINITY),
       .water_unit_weight_kn_per_m3 = case_number(row, "gw", 9.81),
   };
   double weight = case_number(row, "gamma", 1.0);
-  plane.layer[0] = (lw_layer){
-      .bottom_m = INFINITY, .friction_rad = case_number(row, "phi", 0.0),
-      .cohesion_kpa = case_number(row, "c", 0.0), .unit_weight_kn_per_m3 = weight,
-      .saturated_unit_weight_kn_per_m3 = weight};
+  plane.layer[0] = (lw_layer){.bottom_m = INFINITY,
+                              .friction_rad = case_number(row, "phi", 0.0),
+                              .cohesion_kpa = case_number(row, "c", 0.0),
+                              .unit_weight_kn_per_m3 = weight,
+                              .saturated_unit_weight_kn_per_m3 = weight};
   return plane;
 }
 
@@ -35,12 +40,18 @@ static lw_plane plane_of(const case_row *row) {
 static case_outcome part_of(const case_row *row, const lw_thrust *thrust, double *value) {
   const char *q = row->quantity;
   bool passive = state_of(row) == LW_PASSIVE;
-  if (strcmp(q, "thrust") == 0) *value = thrust->total_kn_per_m;
-  else if (strcmp(q, "thrust_h") == 0) *value = thrust->horizontal_kn_per_m;
-  else if (strcmp(q, "thrust_v") == 0) *value = (passive ? -1.0 : 1.0) * thrust->vertical_kn_per_m;
-  else if (strcmp(q, "thrust_height") == 0) *value = thrust->height_of_action_m;
-  else if (strcmp(q, "crack_depth") == 0) *value = thrust->crack_depth_m;
-  else return CASE_UNSUPPORTED;
+  if (strcmp(q, "thrust") == 0)
+    *value = thrust->total_kn_per_m;
+  else if (strcmp(q, "thrust_h") == 0)
+    *value = thrust->horizontal_kn_per_m;
+  else if (strcmp(q, "thrust_v") == 0)
+    *value = (passive ? -1.0 : 1.0) * thrust->vertical_kn_per_m;
+  else if (strcmp(q, "thrust_height") == 0)
+    *value = thrust->height_of_action_m;
+  else if (strcmp(q, "crack_depth") == 0)
+    *value = thrust->crack_depth_m;
+  else
+    return CASE_UNSUPPORTED;
   return CASE_VALUE;
 }
 
@@ -52,7 +63,8 @@ static case_outcome run_coulomb(const case_row *row, double *value) {
   lw_plane plane = plane_of(row);
   lw_wall_angles angles = {.friction_rad = plane.layer[0].friction_rad,
                            .wall_friction_rad = plane.wall_friction_rad,
-                           .batter_rad = plane.batter_rad, .slope_rad = plane.slope_rad};
+                           .batter_rad = plane.batter_rad,
+                           .slope_rad = plane.slope_rad};
   lw_error error = {0};
   lw_thrust thrust;
   if (!asks_for_coefficient(row)) {
@@ -137,9 +149,11 @@ static void read_layers(const case_row *row, lw_plane *plane) {
       at += length + (i < 3 ? 1 : 0);
     }
     depth += number[0];
-    plane->layer[plane->layer_count++] = (lw_layer){
-        .bottom_m = *at == '|' ? depth : INFINITY, .friction_rad = number[2] / DEG, .cohesion_kpa = number[3],
-        .unit_weight_kn_per_m3 = number[1], .saturated_unit_weight_kn_per_m3 = number[1]};
+    plane->layer[plane->layer_count++] = (lw_layer){.bottom_m = *at == '|' ? depth : INFINITY,
+                                                    .friction_rad = number[2] / DEG,
+                                                    .cohesion_kpa = number[3],
+                                                    .unit_weight_kn_per_m3 = number[1],
+                                                    .saturated_unit_weight_kn_per_m3 = number[1]};
     if (*at != '|') break;
   }
   plane->height_m = depth;
@@ -210,11 +224,14 @@ static case_outcome run_wedge(const case_row *row, double *value) {
 }
 
 case_outcome case_earth_pressure(const case_row *row, double *value) {
-  static const struct { const char *method; case_run run; } methods[] = {
-      {"coulomb", run_coulomb}, {"rankine_slope", run_rankine}, {"given_K", run_given},
-      {"rankine_cphi_slope", run_cohesive}, {"rankine_layers", run_layers}, {"crack", run_crack},
-      {"jaky", run_at_rest}, {"k0_slope_plus", run_at_rest}, {"k0_slope_minus", run_at_rest},
-      {"trial_wedge", run_wedge}};
+  static const struct {
+    const char *method;
+    case_run run;
+  } methods[] = {{"coulomb", run_coulomb},        {"rankine_slope", run_rankine},
+                 {"given_K", run_given},          {"rankine_cphi_slope", run_cohesive},
+                 {"rankine_layers", run_layers},  {"crack", run_crack},
+                 {"jaky", run_at_rest},           {"k0_slope_plus", run_at_rest},
+                 {"k0_slope_minus", run_at_rest}, {"trial_wedge", run_wedge}};
   for (size_t i = 0; i < sizeof methods / sizeof methods[0]; i++)
     if (case_is(row, "method", methods[i].method)) return methods[i].run(row, value);
   return case_earthquake_or_curve(row, value);

@@ -39,11 +39,16 @@ static case_outcome run_fence(const case_row *row, double *value) {
   if (!measure_of(row, &measure)) return CASE_UNSUPPORTED;
   lw_fence_soil_push(&bed, &soil, NULL);
   lw_fence_wind_push(&gust, &wind, NULL);
-  if (strcmp(row->quantity, "soil") == 0) *value = soil.of[measure];
-  else if (strcmp(row->quantity, "wind") == 0) *value = wind.of[measure];
-  else if (strcmp(row->quantity, "ratio") == 0) *value = soil.of[measure] / (lasting * wind.of[measure]);
-  else if (strcmp(row->quantity, "equal_height") != 0) return CASE_UNSUPPORTED;
-  else if (lw_fence_equal_height(&bed, &wind, measure, lasting, value) != LW_OK) return CASE_NO_SOLUTION;
+  if (strcmp(row->quantity, "soil") == 0)
+    *value = soil.of[measure];
+  else if (strcmp(row->quantity, "wind") == 0)
+    *value = wind.of[measure];
+  else if (strcmp(row->quantity, "ratio") == 0)
+    *value = soil.of[measure] / (lasting * wind.of[measure]);
+  else if (strcmp(row->quantity, "equal_height") != 0)
+    return CASE_UNSUPPORTED;
+  else if (lw_fence_equal_height(&bed, &wind, measure, lasting, value) != LW_OK)
+    return CASE_NO_SOLUTION;
   return CASE_VALUE;
 }
 
@@ -54,11 +59,14 @@ static case_outcome run_post(const case_row *row, double *value) {
                         .unit_weight_kn_per_m3 = case_number(row, "gamma", 0.0),
                         .lateral_kpa_per_m = case_number(row, "lateral", 0.0)};
   double arm = case_number(row, "e", 0.0);
-  if (strcmp(row->quantity, "broms") == 0) *value = lw_fence_broms(&hole, arm, NULL);
-  else if (strcmp(row->quantity, "code") == 0) *value = lw_fence_code_push(&hole, arm, NULL);
+  if (strcmp(row->quantity, "broms") == 0)
+    *value = lw_fence_broms(&hole, arm, NULL);
+  else if (strcmp(row->quantity, "code") == 0)
+    *value = lw_fence_code_push(&hole, arm, NULL);
   else if (strcmp(row->quantity, "code_depth") == 0)
     *value = lw_fence_code_depth(case_number(row, "P", 0.0), arm, hole.width_m, case_number(row, "S", 0.0));
-  else return CASE_UNSUPPORTED;
+  else
+    return CASE_UNSUPPORTED;
   return CASE_VALUE;
 }
 
@@ -68,7 +76,8 @@ static case_outcome run_board(const case_row *row, double *value) {
                                    case_number(row, "t", 0.0), NULL);
   else if (strcmp(row->quantity, "moment") == 0)
     *value = lw_fence_post_moment(case_number(row, "f", 0.0), case_number(row, "side", 0.0));
-  else return CASE_UNSUPPORTED;
+  else
+    return CASE_UNSUPPORTED;
   return CASE_VALUE;
 }
 

@@ -21,14 +21,18 @@ static lw_plane plane_of(const case_row *row, lw_plane_load load) {
 }
 
 static case_outcome part_of(const case_row *row, lw_elastic_push push, double *value) {
-  if (asks(row, "thrust")) *value = push.push_kn_per_m;
-  else if (asks(row, "thrust_height")) *value = push.height_m;
-  else return CASE_UNSUPPORTED;
+  if (asks(row, "thrust"))
+    *value = push.push_kn_per_m;
+  else if (asks(row, "thrust_height"))
+    *value = push.height_m;
+  else
+    return CASE_UNSUPPORTED;
   return CASE_VALUE;
 }
 
 static lw_elastic_strip strip_of(const case_row *row) {
-  return (lw_elastic_strip){.pressure_kpa = case_number(row, "q", NAN), .near_m = case_number(row, "x1", NAN),
+  return (lw_elastic_strip){.pressure_kpa = case_number(row, "q", NAN),
+                            .near_m = case_number(row, "x1", NAN),
                             .far_m = case_number(row, "x2", NAN)};
 }
 
@@ -44,8 +48,8 @@ static case_outcome run_strip(const case_row *row, double *value) {
     *value = lw_elastic_strip_kpa(&strip, case_number(row, "z", NAN), LW_ELASTIC_DOUBLED);
     return CASE_VALUE;
   }
-  lw_plane plane = plane_of(row, (lw_plane_load){.near_m = strip.near_m, .far_m = strip.far_m,
-                                                 .pressure_kpa = strip.pressure_kpa});
+  lw_plane plane = plane_of(
+      row, (lw_plane_load){.near_m = strip.near_m, .far_m = strip.far_m, .pressure_kpa = strip.pressure_kpa});
   plane.batter_rad = 1e-9;
   lw_elastic elastic = lw_elastic_push_on(&plane, LW_LOAD_PRESSURE_DOUBLED);
   return part_of(row, elastic.load[0], value);
@@ -115,9 +119,12 @@ static case_outcome run_wheels(const case_row *row, double *value) {
 }
 
 case_outcome case_loads(const case_row *row, double *value) {
-  static const struct { const char *method; case_run run; } methods[] = {
-      {"jarquio", run_closed_strip}, {"strip_boussinesq", run_strip}, {"line_boussinesq", run_line},
-      {"line_terzaghi", run_curve_line}, {"point_terzaghi", run_curve_point}, {"point_sum", run_wheels}};
+  static const struct {
+    const char *method;
+    case_run run;
+  } methods[] = {{"jarquio", run_closed_strip},       {"strip_boussinesq", run_strip},
+                 {"line_boussinesq", run_line},       {"line_terzaghi", run_curve_line},
+                 {"point_terzaghi", run_curve_point}, {"point_sum", run_wheels}};
   for (size_t i = 0; i < sizeof methods / sizeof methods[0]; i++)
     if (case_is(row, "method", methods[i].method)) return methods[i].run(row, value);
   return CASE_UNSUPPORTED;

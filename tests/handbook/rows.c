@@ -14,9 +14,12 @@ const char *case_cell(const char *at, char *out) {
   size_t used = 0;
   at += quoted ? 1 : 0;
   for (; *at != '\0' && *at != '\n'; at++) {
-    if (quoted && *at == '"' && at[1] == '"') at++;
-    else if (quoted && *at == '"') quoted = false;
-    else if (!quoted && *at == ',') break;
+    if (quoted && *at == '"' && at[1] == '"')
+      at++;
+    else if (quoted && *at == '"')
+      quoted = false;
+    else if (!quoted && *at == ',')
+      break;
     if (*at == '"' && !quoted) continue;
     cr_assert_lt(used, (size_t)CASE_CELL_MAX - 1, "a cell is too long");
     out[used++] = *at;
@@ -26,8 +29,9 @@ const char *case_cell(const char *at, char *out) {
 }
 
 static void read_row(const char *line, case_row *row) {
-  char *cells[COLUMNS] = {row->id, row->inputs, row->quantity, row->unit, row->published, row->tolerance,
-                          row->recomputed, row->source, row->seen, row->agrees, row->note};
+  char *cells[COLUMNS] = {row->id,        row->inputs,    row->quantity,   row->unit,
+                          row->published, row->tolerance, row->recomputed, row->source,
+                          row->seen,      row->agrees,    row->note};
   const char *at = line;
   for (int i = 0; i < COLUMNS; i++) {
     cr_assert_not_null(at, "too few cells in: %s", line);

@@ -14,7 +14,7 @@ typedef struct case_row {
   char id[CASE_CELL_MAX], inputs[CASE_CELL_MAX], quantity[CASE_CELL_MAX], unit[CASE_CELL_MAX];
   char published[CASE_CELL_MAX], tolerance[CASE_CELL_MAX], recomputed[CASE_CELL_MAX];
   char source[CASE_CELL_MAX], seen[CASE_CELL_MAX], agrees[CASE_CELL_MAX], note[CASE_CELL_MAX];
-  char about[3 * CASE_CELL_MAX];  /* what the number is and follows from, to be read */
+  char about[3 * CASE_CELL_MAX]; /* what the number is and follows from, to be read */
 } case_row;
 
 /* What the library makes of a row. */
@@ -34,7 +34,7 @@ int case_each(const char *file, case_run run, case_taker taker, void *context);
 /* What each row is run by, for whoever wants the numbers as well. */
 case_outcome case_earth_pressure(const case_row *row, double *value);
 case_outcome case_loads(const case_row *row, double *value);
-case_outcome case_earthquake_or_curve(const case_row *row, double *value);   /* a part of the former */
+case_outcome case_earthquake_or_curve(const case_row *row, double *value); /* a part of the former */
 case_outcome case_bearing(const case_row *row, double *value);
 case_outcome case_slip(const case_row *row, double *value);
 case_outcome case_building(const case_row *row, double *value);

@@ -134,6 +134,10 @@ tree && echo 'x,[ABC p.2; XYZ p.2]' >tree/tables/x.csv && finds sources 'x.csv:1
 tree && printf '### DEF\n' >>tree/docs/sources.md && finds sources 'DEF is cited nowhere'
 tree && add '/* TO''DO */' && finds words 'twice.c:7'
 tree && add '/* see /ho''me/someone */' && finds words 'twice.c:7'
+if clang-format --version 2>/dev/null | grep -q 'version 14'; then
+    tree && cp "$lints/../../.clang-format" tree && finds format ''
+    tree && cp "$lints/../../.clang-format" tree && add 'int  x;' && finds format 'twice.c: not as clang'
+fi
 tree && mkdir tree/scripts && finds toplevel 'scripts: not at the top level'
 tree && rm tree/LICENSE && finds toplevel 'LICENSE is not there'
 tree && mkdir tree/src/soil && finds documents '`src/soil/` is not on the map'

@@ -10,10 +10,10 @@
 
 /* A wall in an earthquake: the situation, its forces and its balance. */
 
-#define UPRIGHT                                                                                              \
-  "wall kind=section", "wall height=1.2 m", "top width=0.7 m", "base width=0.7 m",                           \
-      "wall unit weight=23 kN/m3", "soil 1 friction angle=33 deg", "soil 1 unit weight=18.5 kN/m3",          \
-      "ground slope=0 deg", "load 1 kind=none", "people on cap=no", "footing soil friction angle=30 deg",    \
+#define UPRIGHT \
+  "wall kind=section", "wall height=1.2 m", "top width=0.7 m", "base width=0.7 m", \
+      "wall unit weight=23 kN/m3", "soil 1 friction angle=33 deg", "soil 1 unit weight=18.5 kN/m3", \
+      "ground slope=0 deg", "load 1 kind=none", "people on cap=no", "footing soil friction angle=30 deg", \
       "base friction=0.5"
 #define ON_TOP UPRIGHT, "wall embedment=0 mm"
 #define BURIED UPRIGHT, "wall embedment=300 mm"

@@ -100,9 +100,9 @@ Test(check_kinds, the_document_of_the_results_has_the_table) {
 }
 
 /* A wall of each sort for each kind of check: it holds, it falls short, it cannot be shown. */
-#define GROUND                                                                                               \
-  "site behind=ground", "wall height=0.65 m", "wall embedment=0.2 m", "block height=200 mm",                 \
-      "soil 1 friction angle=32 deg", "allowable bearing=100 kPa", "cap height=50 mm",                       \
+#define GROUND \
+  "site behind=ground", "wall height=0.65 m", "wall embedment=0.2 m", "block height=200 mm", \
+      "soil 1 friction angle=32 deg", "allowable bearing=100 kPa", "cap height=50 mm", \
       "pad thickness=150 mm"
 #define DEEP GROUND, "block depth=900 mm"
 #define THIN GROUND, "block depth=150 mm", "ground slope=20 deg"

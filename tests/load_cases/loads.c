@@ -7,9 +7,9 @@
 
 /* Loads at a distance on a whole wall: what is set beside what, and what each word of the sheet does. */
 
-#define WALL                                                                                                 \
-  "course count=5", "block height=200 mm", "block depth=500 mm", "wall embedment=200 mm",                    \
-      "site behind=ground", "ground slope=0 deg", "soil 1 friction angle=30 deg", "people on cap=no",        \
+#define WALL \
+  "course count=5", "block height=200 mm", "block depth=500 mm", "wall embedment=200 mm", \
+      "site behind=ground", "ground slope=0 deg", "soil 1 friction angle=30 deg", "people on cap=no", \
       "drain outlets=2", "stone width=300 mm"
 #define STRIP_OF(pressure, far) "load 1 kind=strip", "load 1 pressure=" pressure, "load 1 far edge=" far
 #define STRIP(near, far) STRIP_OF("12 kPa", far), "load 1 near edge=" near
@@ -152,7 +152,7 @@ Test(loads, a_name_gives_what_the_sheet_does_not) {
   free(tank);
 }
 
-#define FENCED                                                                                               \
+#define FENCED \
   WALL, "fence height=1.8 m", "fence place=behind", "fence distance=0.3 m", "wind pressure=0.9 kPa"
 
 static double wind_push(const char *format) {

@@ -7,7 +7,7 @@
 
 /* Rain on a bed that cannot drain: how high the water comes, and what that does to the checks. */
 
-#define BED                                                                                                  \
+#define BED \
   "site behind=bed", "site back=wall", "wall height=600 mm", "wall embedment=200 mm", "block height=200 mm", \
       "block depth=500 mm", "soil below top=50 mm", "load 1 kind=none"
 

@@ -50,8 +50,8 @@ static int slides_of_the_bed(const lw_result *r) {
   return count;
 }
 
-#define ON_A_SLOPE                                                                                           \
-  "wall kind=section", "wall height=1 m", "top width=0.5 m", "base width=0.5 m",                             \
+#define ON_A_SLOPE \
+  "wall kind=section", "wall height=1 m", "top width=0.5 m", "base width=0.5 m", \
       "wall unit weight=23 kN/m3", "site behind=bed", "ground slope=12 deg"
 
 /* A bed on a slope is asked whether it slides, but for one filled with what is refused, and for one without

@@ -7,9 +7,9 @@
 
 /* A trench in front of the toe: what it takes away, when it undermines, and where nobody may dig. */
 
-#define WALL                                                                                                 \
-  "wall height=800 mm", "wall embedment=200 mm", "block height=200 mm", "block depth=600 mm",                \
-      "soil 1 friction angle=30 deg", "ground slope=0 deg", "load 1 kind=none",                              \
+#define WALL \
+  "wall height=800 mm", "wall embedment=200 mm", "block height=200 mm", "block depth=600 mm", \
+      "soil 1 friction angle=30 deg", "ground slope=0 deg", "load 1 kind=none", \
       "footing soil friction angle=30 deg"
 
 static const lw_situation *trench_of(const lw_result *result) {

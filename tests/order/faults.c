@@ -4,7 +4,7 @@
 #include <criterion/criterion.h>
 
 #define TRIANGLE "run 1 length=4 m;turn 1 angle=90 deg;run 2 length=2 m"
-#define SQUARE                                                                                               \
+#define SQUARE \
   "run 1 length=2 m;run 2 length=2 m;run 3 length=2 m;run 4 length=2 m;turn 1 angle=90 deg;turn 2 angle=90 " \
   "deg;turn 3 angle=90 deg"
 

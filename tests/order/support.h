@@ -22,7 +22,9 @@ const lw_order_line *order_line(const lw_order *order, const char *slug);
 const lw_order_note *order_note(const lw_order *order, const char *slug);
 
 /** All pieces of a kind over all courses. */
-typedef struct order_pieces { int whole, half, closer, left, right, mitred; } order_pieces;
+typedef struct order_pieces {
+  int whole, half, closer, left, right, mitred;
+} order_pieces;
 order_pieces order_all(const lw_order *order);
 
 /** A random number in [low, high), the same sequence in every run. */

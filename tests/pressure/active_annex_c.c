@@ -24,10 +24,11 @@ static double coulomb_of(const lw_wall_angles *angles) {
 
 /* Values of Caquot and Kerisel with δ = φ, upright, printed to two places. [KRAMER-GEE table 8.5] */
 Test(active_annex_c, caquot_and_kerisels_values) {
-  static const struct { double phi, slope, k; } seen[] = {
-      {20.0, 0.0, 0.44}, {25.0, 0.0, 0.37}, {30.0, 0.0, 0.30}, {35.0, 0.0, 0.26}, {40.0, 0.0, 0.22},
-      {45.0, 0.0, 0.19}, {20.0, 15.0, 0.61}, {25.0, 15.0, 0.48}, {30.0, 15.0, 0.37}, {35.0, 15.0, 0.32},
-      {40.0, 15.0, 0.25}, {45.0, 15.0, 0.21}};
+  static const struct {
+    double phi, slope, k;
+  } seen[] = {{20.0, 0.0, 0.44},  {25.0, 0.0, 0.37},  {30.0, 0.0, 0.30},  {35.0, 0.0, 0.26},
+              {40.0, 0.0, 0.22},  {45.0, 0.0, 0.19},  {20.0, 15.0, 0.61}, {25.0, 15.0, 0.48},
+              {30.0, 15.0, 0.37}, {35.0, 15.0, 0.32}, {40.0, 15.0, 0.25}, {45.0, 15.0, 0.21}};
   for (size_t i = 0; i < sizeof seen / sizeof *seen; i++) {
     lw_wall_angles angles = {RAD(seen[i].phi), RAD(seen[i].phi), 0.0, RAD(seen[i].slope)};
     double k = annex_of(&angles);
@@ -68,10 +69,10 @@ Test(active_annex_c, stronger_soil_pushes_less) {
     }
 }
 
-#define UPRIGHT                                                                                              \
-  "wall kind=section", "wall height=1.2 m", "top width=0.9 m", "base width=0.9 m",                          \
-      "wall unit weight=23 kN/m3", "soil 1 unit weight=18.5 kN/m3", "load 1 kind=none", "people on cap=no",  \
-      "footing soil friction angle=30 deg", "base friction=0.5", "wall embedment=0 mm", "method slip=not",   \
+#define UPRIGHT \
+  "wall kind=section", "wall height=1.2 m", "top width=0.9 m", "base width=0.9 m", \
+      "wall unit weight=23 kN/m3", "soil 1 unit weight=18.5 kN/m3", "load 1 kind=none", "people on cap=no", \
+      "footing soil friction angle=30 deg", "base friction=0.5", "wall embedment=0 mm", "method slip=not", \
       "site behind=bed", "drain outlets=2", "stone width=400 mm"
 #define ROUGH UPRIGHT, "soil 1 friction angle=33 deg", "wall friction=33 deg", "ground slope=0 deg"
 #define COULOMB ROUGH, "method pressure=coulomb"

@@ -104,9 +104,9 @@ static lw_status thrust_by(lw_status (*routine)(lw_earth_state, const lw_plane *
   lw_thrust t = {0};
   lw_status status = routine(state, &plane, &t, NULL, NULL);
   const double values[HOSTILE_OUTPUTS] = {t.total_kn_per_m,     t.angle_rad,          t.horizontal_kn_per_m,
-                                  t.vertical_kn_per_m,  t.height_of_action_m, t.surcharge_kn_per_m,
-                                  t.surcharge_height_m, t.seismic_kn_per_m,   t.water_kn_per_m,
-                                  t.water_height_m,     t.crack_depth_m,      t.coefficient};
+                                          t.vertical_kn_per_m,  t.height_of_action_m, t.surcharge_kn_per_m,
+                                          t.surcharge_height_m, t.seismic_kn_per_m,   t.water_kn_per_m,
+                                          t.water_height_m,     t.crack_depth_m,      t.coefficient};
   memcpy(out, values, sizeof values);
   return status;
 }
@@ -145,9 +145,12 @@ static lw_status quake(lw_earth_state state, const double *in, double *out) {
   return status;
 }
 
-#define A_PLANE {0.55, 17.9, 19.8, 1.3, 1.37, 0.05, 0.2, 0.11, 2.4, 0.83, 9.81, 0.0}
-#define A_DRY_PLANE {0.55, 17.9, 19.8, 0.0, 1.37, 0.05, 0.2, 0.11, 2.4, 9.0, 9.81, 0.0}
-#define A_SHAKEN_PLANE {0.55, 17.9, 19.8, 0.0, 1.37, 0.05, 0.2, 0.11, 2.4, 9.0, 9.81, 0.1}
+#define A_PLANE \
+  { 0.55, 17.9, 19.8, 1.3, 1.37, 0.05, 0.2, 0.11, 2.4, 0.83, 9.81, 0.0 }
+#define A_DRY_PLANE \
+  { 0.55, 17.9, 19.8, 0.0, 1.37, 0.05, 0.2, 0.11, 2.4, 9.0, 9.81, 0.0 }
+#define A_SHAKEN_PLANE \
+  { 0.55, 17.9, 19.8, 0.0, 1.37, 0.05, 0.2, 0.11, 2.4, 9.0, 9.81, 0.1 }
 
 static const hostile_formula formulas[] = {
     {"rankine", rankine, 2, 0, -1, {0.55, 0.2}},
@@ -191,8 +194,8 @@ Test(pressure, a_plane_that_cannot_be_has_no_answer) {
   static const double in[HOSTILE_INPUTS] = A_DRY_PLANE;
   lw_plane good = plane_of(in), plane[8];
   lw_status (*const routines[])(lw_earth_state, const lw_plane *, lw_thrust *, lw_error *,
-                                const lw_working *) = {lw_rankine_thrust,  lw_coulomb_thrust,
-                                                       lw_at_rest_thrust,  lw_wedge_as_thrust,
+                                const lw_working *) = {lw_rankine_thrust,    lw_coulomb_thrust,
+                                                       lw_at_rest_thrust,    lw_wedge_as_thrust,
                                                        lw_log_spiral_thrust, lw_annex_c_thrust};
   for (int i = 0; i < 8; i++) plane[i] = good;
   plane[0].layer[0].bottom_m = 0.5; /* nothing below it */

@@ -24,8 +24,7 @@ static bool answers(const hostile_formula *f, lw_earth_state state, int which, d
 }
 
 void hostile_ask(const hostile_formula *f, lw_earth_state state) {
-  const double wild[] = {INFINITY, -INFINITY, 1e300, -1e300, 1e-300, 0.0, -1.0, 30.0,
-                         acos(0.0), -acos(0.0)};
+  const double wild[] = {INFINITY, -INFINITY, 1e300, -1e300, 1e-300, 0.0, -1.0, 30.0, acos(0.0), -acos(0.0)};
   cr_expect(answers(f, state, -1, 0.0), "%s, state %d: the formula itself", f->name, state);
   for (int i = 0; i < f->inputs; i++) {
     cr_expect(!answers(f, state, i, NAN), "%s, state %d, input %d: no number", f->name, state, i);

@@ -112,8 +112,7 @@ Test(passive, all_meet_in_rankines_state) {
   for (double slope = -6.0; slope < 13.0; slope += 9.0)
     for (double batter = -8.0; batter < 21.0; batter += 7.0) {
       double rankine, obliquity, plane;
-      lw_status status =
-          lw_rankine_battered(RAD(31.0), RAD(slope), RAD(batter), &rankine, &obliquity, NULL);
+      lw_status status = lw_rankine_battered(RAD(31.0), RAD(slope), RAD(batter), &rankine, &obliquity, NULL);
       cr_assert_eq(status, LW_OK);
       lw_wall_angles angles = {RAD(31.0), obliquity, RAD(batter), RAD(slope)};
       lw_annex_c annex;

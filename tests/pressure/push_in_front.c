@@ -4,8 +4,8 @@
 
 #include "../checks/support.h"
 
-#define LEANING                                                                                              \
-  "wall kind=section", "wall height=1 m", "top width=0.3 m", "base width=1 m", "back batter=20 deg",         \
+#define LEANING \
+  "wall kind=section", "wall height=1 m", "top width=0.3 m", "base width=1 m", "back batter=20 deg", \
       "wall unit weight=23 kN/m3", "wall embedment=0 mm", "soil 1 friction angle=33 deg", "site behind=bed"
 
 static const char *const METHODS[] = {"method pressure=rankine", "method pressure=coulomb",

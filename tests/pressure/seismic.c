@@ -89,8 +89,7 @@ Test(seismic, none_is_the_static_thrust) {
     lw_thrust a, b;
     const lw_pressure_routine *routine = lw_pressure_routine_of((lw_pressure_method)method);
     lw_earth_state state = method == LW_PRESSURE_AT_REST ? LW_AT_REST : LW_ACTIVE;
-    moving.along_ground = still.along_ground =
-        method == LW_PRESSURE_RANKINE || method == LW_PRESSURE_AT_REST;
+    moving.along_ground = still.along_ground = method == LW_PRESSURE_RANKINE || method == LW_PRESSURE_AT_REST;
     moving.wall_friction_rad = still.wall_friction_rad = moving.along_ground ? RAD(7.0) : RAD(12.0);
     cr_assert_eq(routine->thrust(state, &moving, &a, NULL, NULL), LW_OK);
     cr_assert_eq(routine->thrust(state, &still, &b, NULL, NULL), LW_OK);

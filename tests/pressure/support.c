@@ -4,11 +4,15 @@
 #include <math.h>
 
 lw_plane pressure_plane(double friction_deg) {
-  lw_plane plane = {
-      .height_m = 2.385, .slope_run_m = INFINITY, .layer_count = 1, .water_depth_m = INFINITY,
-      .water_unit_weight_kn_per_m3 = 9.81};
-  plane.layer[0] = (lw_layer){.bottom_m = INFINITY, .friction_rad = RAD(friction_deg),
-                              .unit_weight_kn_per_m3 = 18.3, .saturated_unit_weight_kn_per_m3 = 20.7};
+  lw_plane plane = {.height_m = 2.385,
+                    .slope_run_m = INFINITY,
+                    .layer_count = 1,
+                    .water_depth_m = INFINITY,
+                    .water_unit_weight_kn_per_m3 = 9.81};
+  plane.layer[0] = (lw_layer){.bottom_m = INFINITY,
+                              .friction_rad = RAD(friction_deg),
+                              .unit_weight_kn_per_m3 = 18.3,
+                              .saturated_unit_weight_kn_per_m3 = 20.7};
   return plane;
 }
 

@@ -10,7 +10,9 @@
 lw_plane pressure_plane(double friction_deg);
 
 /* What a recorder heard. */
-typedef struct heard { int headings, steps, incomplete; } heard;
+typedef struct heard {
+  int headings, steps, incomplete;
+} heard;
 lw_working pressure_listener(heard *h);
 
 #endif

@@ -46,9 +46,9 @@ static int expect_same(const json_t *one, const json_t *other, const char *where
 }
 
 #define SOIL "'wall friction=15 deg' 'ground slope=5 deg' "
-#define WALL                                                                                                 \
-  "check --json 'course count=4' 'block height=250 mm' 'block depth=900 mm' 'wall embedment=0 m' 'site "     \
-  "behind=bed' 'soil 1 friction angle=33 deg' 'soil 1 unit weight=18 kN/m3' 'soil 1 saturated unit "         \
+#define WALL \
+  "check --json 'course count=4' 'block height=250 mm' 'block depth=900 mm' 'wall embedment=0 m' 'site " \
+  "behind=bed' 'soil 1 friction angle=33 deg' 'soil 1 unit weight=18 kN/m3' 'soil 1 saturated unit " \
   "weight=20 kN/m3' 'soil 1 cohesion=0 kPa' 'people on cap=no' 'method slip=not' "
 
 Test(report, pressure_and_check_name_a_thrust_alike) {

@@ -45,6 +45,7 @@ pkg-config pkg-config pkgconf-pkg-config pkgconf
 comma-locale locales glibc-locale-source -
 clang clang clang llvm
 fuzzer libclang-rt-14-dev compiler-rt llvm
+clang-format clang-format clang-tools-extra clang-format
 mandoc mandoc mandoc mandoc
 cairo libcairo2-dev cairo-devel cairo
 pango libpango1.0-dev pango-devel pango
@@ -80,11 +81,12 @@ needs() {
     esac
 }
 
-# What it builds without, and does less: PDF and PNG.
+# What it does less without: PDF and PNG, and a look at the form of files.
 wishes() {
     case $purpose in
     demo | fuzz) echo pkg-config cairo pango fonts ;;
     test) echo pkg-config cairo pango fonts pdftotext ;;
+    lint) echo clang-format ;;
     esac
 }
 

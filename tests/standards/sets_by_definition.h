@@ -14,7 +14,7 @@ typedef struct code_set {
   double variable, people;
   double sliding, bearing; /* multiply resistances */
   double of_weight;        /* the most that clay without friction holds, of the weight on it */
-  bool overturning; /* asked for: what tips then has ratio 0 */
+  bool overturning;        /* asked for: what tips then has ratio 0 */
 } code_set;
 enum { CODE_SET_COUNT = 7, CODE_LEANINGS = 64 };
 extern const code_set CODE_SETS[CODE_SET_COUNT];

@@ -11,8 +11,8 @@
 
 /* The wall while it is built. */
 
-#define COURSES                                                                                              \
-  "course count=4", "block height=200 mm", "block unit weight=22 kN/m3", "base friction=0.45",               \
+#define COURSES \
+  "course count=4", "block height=200 mm", "block unit weight=22 kN/m3", "base friction=0.45", \
       "soil 1 unit weight=18 kN/m3", "wall embedment=100 mm"
 #define KITCHEN COURSES, "block depth=250 mm", "joint friction=0.6", "soil 1 friction angle=35 deg"
 

@@ -8,8 +8,8 @@
 
 /* A bed narrower than its wedge: what is printed beside, and that it never counts. */
 
-#define BED                                                                                                  \
-  "site behind=bed", "site back=wall", "course count=4", "block height=200 mm", "block depth=300 mm",        \
+#define BED \
+  "site behind=bed", "site back=wall", "course count=4", "block height=200 mm", "block depth=300 mm", \
       "soil 1 friction angle=30 deg", "soil 1 unit weight=18 kN/m3", "vehicle access=no"
 
 Test(checks, narrow_bed_is_shown) {

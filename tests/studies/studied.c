@@ -8,8 +8,8 @@
 
 /* What is not studied says why, and what is said in part keeps what else was said. */
 
-#define BLOCKS                                                                                               \
-  "wall kind=courses", "wall height=1 m", "wall embedment=0 mm", "block height=200 mm",                      \
+#define BLOCKS \
+  "wall kind=courses", "wall height=1 m", "wall embedment=0 mm", "block height=200 mm", \
       "block depth=300 mm", "block mass=30 kg", "block length=400 mm", "site behind=bed"
 
 /* Soil without friction has no coefficient by which plant presses it: the wall being built is not studied. */

@@ -39,14 +39,21 @@ Test(tables, as_many_rows_as_the_files_have) {
     const char *name;
     int rows, least;
   } tables[] = {
-      {"soils", t->soil_count, 16},           {"interfaces", t->interface_count, 30},
-      {"materials", t->material_count, 20},   {"loads", t->load_count, 20},
-      {"bearing", t->bearing_count, 40},      {"plant", t->plant_count, 8},
+      {"soils", t->soil_count, 16},
+      {"interfaces", t->interface_count, 30},
+      {"materials", t->material_count, 20},
+      {"loads", t->load_count, 20},
+      {"bearing", t->bearing_count, 40},
+      {"plant", t->plant_count, 8},
       {"conventions", t->conventions_count, 5},
-      {"formats", t->format_count, 50},       {"limits", t->limit_count, 90},
-      {"hazards", t->hazard_count, 62},       {"conditions", t->condition_count, 18},
-      {"clearances", t->clearance_count, 12}, {"thresholds", t->threshold_count, 10},
-      {"fences", t->fence_count, 14},         {"ordering", t->ordering_count, 35},
+      {"formats", t->format_count, 50},
+      {"limits", t->limit_count, 90},
+      {"hazards", t->hazard_count, 62},
+      {"conditions", t->condition_count, 18},
+      {"clearances", t->clearance_count, 12},
+      {"thresholds", t->threshold_count, 10},
+      {"fences", t->fence_count, 14},
+      {"ordering", t->ordering_count, 35},
   };
   size_t count = sizeof tables / sizeof tables[0];
   for (size_t i = 0; i < count; i++) {
@@ -65,8 +72,8 @@ static bool names_a_source(const lw_origin_note *from) {
   return open && open[1] >= 'A' && open[1] <= 'Z' && strchr(open, ' ') && strchr(open, ']');
 }
 
-#define EXPECT_SOURCES(rows, count, label)                                                                   \
-  for (int i = 0; i < (count); i++)                                                                          \
+#define EXPECT_SOURCES(rows, count, label) \
+  for (int i = 0; i < (count); i++) \
   cr_expect(names_a_source(&(rows)[i].from), "%s: \"%s\"", (rows)[i].label, (rows)[i].from.source)
 
 Test(tables, every_row_says_where_it_comes_from) {

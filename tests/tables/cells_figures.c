@@ -17,9 +17,9 @@ typedef struct figure_wall {
 #define BED LOW "site behind=bed;method slip=not;"
 #define GROUND LOW "site behind=ground;method slip=not;"
 
-#define HOLLOW                                                                                               \
-  GROUND "face shell thickness=30 mm;course count=2;block depth=400 mm;block length=400 mm;"                 \
-         "block unit weight=9 kN/m3;drain outlets=2;stone width=300 mm;soil 1 name=clean sand;soil below "   \
+#define HOLLOW \
+  GROUND "face shell thickness=30 mm;course count=2;block depth=400 mm;block length=400 mm;" \
+         "block unit weight=9 kN/m3;drain outlets=2;stone width=300 mm;soil 1 name=clean sand;soil below " \
          "top=100 mm"
 
 static const figure_wall thresholds[] = {
@@ -75,7 +75,7 @@ Test(cells, every_threshold_decides) {
   cells_expect("thresholds", of_thresholds);
 }
 
-#define CLOSED                                                                                               \
+#define CLOSED \
   BED "site back=fence;post spacing=2.4 m;post depth=700 mm;board thickness=16 mm;board span=0.8 m;"
 
 static const figure_wall fences[] = {
@@ -103,8 +103,8 @@ Test(cells, every_figure_of_fences_decides) {
   cells_expect("fences", of_fences);
 }
 
-#define CORNER                                                                                               \
-  BED "cap height=60 mm;cap depth=330 mm;cap length=450 mm;pad thickness=150 mm;run 1 length=5.3 m;"         \
+#define CORNER \
+  BED "cap height=60 mm;cap depth=330 mm;cap length=450 mm;pad thickness=150 mm;run 1 length=5.3 m;" \
       "turn 1 angle=90 deg;run 2 length=3.2 m;drain outlets=2;stone width=300 mm;"
 
 static const figure_wall ordering[] = {

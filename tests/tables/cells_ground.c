@@ -8,8 +8,8 @@
 #include <stdio.h>
 #include <string.h>
 
-#define BED                                                                                                  \
-  "course count=3;block height=200 mm;block depth=300 mm;block length=300 mm;wall embedment=100 mm;"         \
+#define BED \
+  "course count=3;block height=200 mm;block depth=300 mm;block length=300 mm;wall embedment=100 mm;" \
   "site behind=bed;method slip=not;"
 
 /* Behind the wall and under it; nobody says whether the ground swells. */

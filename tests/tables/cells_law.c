@@ -12,8 +12,8 @@
 #define LOW "course count=3;block height=200 mm;block depth=300 mm;block length=300 mm;wall embedment=100 mm;"
 #define GROUND LOW "site behind=ground;"
 
-#define DRY                                                                                                  \
-  "soil 1 name=clean sand;drain outlets=2;stone width=300 mm;ground drains=yes;load 1 kind=none;people on "  \
+#define DRY \
+  "soil 1 name=clean sand;drain outlets=2;stone width=300 mm;ground drains=yes;load 1 kind=none;people on " \
   "cap=no;"
 
 /* With ground counted in front, in a quake and a dig; people who lean; clay that does not drain; a footing by

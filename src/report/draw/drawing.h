@@ -22,9 +22,11 @@ void lw_drawing_words(lw_drawing *drawing, lw_xy_mm at, lw_anchor anchor, double
     __attribute__((format(printf, 5, 6)))
 #endif
     ;
-void lw_drawing_bold(lw_drawing *drawing);   /* the words added last */
+void lw_drawing_bold(lw_drawing *drawing); /* the words added last */
 
-typedef struct lw_box { double left_mm, top_mm, right_mm, bottom_mm; } lw_box;
+typedef struct lw_box {
+  double left_mm, top_mm, right_mm, bottom_mm;
+} lw_box;
 /** The box that words may take, on the wide side for any upright sans serif face. */
 lw_box lw_drawing_box(const lw_drawing *drawing, const lw_mark *words);
 

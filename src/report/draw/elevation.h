@@ -11,7 +11,9 @@
 /* The wall unrolled: x along the stretches, one after another, y up from the lowest base. */
 enum { LW_STRIP_MAX = 24 };
 
-typedef struct lw_face_strip { double from_m, to_m; } lw_face_strip;
+typedef struct lw_face_strip {
+  double from_m, to_m;
+} lw_face_strip;
 
 typedef struct lw_elevation {
   lw_sketch s;
@@ -22,8 +24,8 @@ typedef struct lw_elevation {
   double top_m, bottom_m;
   int strip_count;
   lw_face_strip strip[LW_STRIP_MAX];
-  lw_piece *piece; /* room for one row */
-  bool cap_cut; /* a cap that is sawn was drawn */
+  lw_piece *piece;              /* room for one row */
+  bool cap_cut;                 /* a cap that is sawn was drawn */
   bool seen[LW_PIECE_HEAD + 1]; /* which kinds were drawn: the legend names those */
 } lw_elevation;
 

@@ -6,11 +6,11 @@
 
 typedef enum lw_hatch {
   LW_HATCH_NONE,
-  LW_HATCH_BLOCK,   /* lines at 45 degrees: masonry cut through */
-  LW_HATCH_EARTH,   /* groups of three short lines, this way and that: ground as it lies */
-  LW_HATCH_FILL,    /* scattered dots and short dashes: soil placed */
-  LW_HATCH_STONE,   /* small open pebbles: clean stone */
-  LW_HATCH_PAD,     /* lines both ways at 45 degrees: compacted stone */
+  LW_HATCH_BLOCK, /* lines at 45 degrees: masonry cut through */
+  LW_HATCH_EARTH, /* groups of three short lines, this way and that: ground as it lies */
+  LW_HATCH_FILL,  /* scattered dots and short dashes: soil placed */
+  LW_HATCH_STONE, /* small open pebbles: clean stone */
+  LW_HATCH_PAD,   /* lines both ways at 45 degrees: compacted stone */
   LW_HATCH_COUNT
 } lw_hatch;
 

@@ -7,8 +7,8 @@
 /* How pens and fills look, whoever writes them. Black on white, so that a copier and a fax keep it. */
 typedef struct lw_pen_style {
   double width_mm;
-  int dash_count;            /* 0: a whole line */
-  double dash_mm[4];         /* drawn, left, drawn, left */
+  int dash_count;    /* 0: a whole line */
+  double dash_mm[4]; /* drawn, left, drawn, left */
 } lw_pen_style;
 
 const lw_pen_style *lw_pen_style_of(lw_pen pen);

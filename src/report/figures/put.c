@@ -27,8 +27,8 @@ lw_figures lw_figures_below(const lw_figures *figures, const char *part) {
 /* Units as they end a key. */
 static const struct {
   const char *unit, *key;
-} key_units[] = {{"kN/m", "kn_per_m"}, {"kN m/m", "knm_per_m"}, {"kPa", "kpa"}, {"m", "m"}, {"deg", "deg"},
-               {"kN/m3", "kn_per_m3"}};
+} key_units[] = {{"kN/m", "kn_per_m"}, {"kN m/m", "knm_per_m"}, {"kPa", "kpa"},
+                 {"m", "m"},           {"deg", "deg"},          {"kN/m3", "kn_per_m3"}};
 
 const char *lw_figures_key_unit(const char *unit) {
   for (size_t i = 0; i < sizeof key_units / sizeof *key_units; i++) {

@@ -8,7 +8,7 @@
 void lw_json_verdict(json_t *root, const lw_result *result);
 void lw_json_influence(json_t *root, const lw_result *result);
 void lw_json_situations(json_t *root, const lw_result *result);
-void lw_json_building(json_t *root, const lw_result *result);  /* and the narrow bed */
+void lw_json_building(json_t *root, const lw_result *result); /* and the narrow bed */
 void lw_json_water(json_t *root, const lw_result *result);
 void lw_json_trench(json_t *root, const lw_result *result);
 void lw_json_given(json_t *root, const lw_result *result);

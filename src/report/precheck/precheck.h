@@ -5,22 +5,22 @@
 #include <lowwall/report.h>
 
 typedef enum lw_block_kind {
-  LW_BLOCK_WHO,        /* who must sign: always the first */
+  LW_BLOCK_WHO, /* who must sign: always the first */
   LW_BLOCK_HEADING,
-  LW_BLOCK_FACT,       /* a label and words */
-  LW_BLOCK_ITEM,       /* an item of the sheet and its value: the label is a longer one */
-  LW_BLOCK_WORDS,      /* a paragraph */
-  LW_BLOCK_COLUMNS,    /* what the columns of the checks that follow are called */
-  LW_BLOCK_CHECK,      /* label, words has · needs · outcome in columns */
-  LW_BLOCK_SECTION,    /* the drawing stands here */
-  LW_BLOCK_LINE        /* a label and room to write */
+  LW_BLOCK_FACT,    /* a label and words */
+  LW_BLOCK_ITEM,    /* an item of the sheet and its value: the label is a longer one */
+  LW_BLOCK_WORDS,   /* a paragraph */
+  LW_BLOCK_COLUMNS, /* what the columns of the checks that follow are called */
+  LW_BLOCK_CHECK,   /* label, words has · needs · outcome in columns */
+  LW_BLOCK_SECTION, /* the drawing stands here */
+  LW_BLOCK_LINE     /* a label and room to write */
 } lw_block_kind;
 
 typedef struct lw_block {
   lw_block_kind kind;
   const char *label, *words;
-  const char *has, *needs;   /* of a check, and of its columns */
-  bool strong;               /* it falls short, cannot be shown, or is not checked */
+  const char *has, *needs; /* of a check, and of its columns */
+  bool strong;             /* it falls short, cannot be shown, or is not checked */
 } lw_block;
 
 typedef void (*lw_block_taker)(void *context, const lw_block *block);
