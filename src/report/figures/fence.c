@@ -5,26 +5,12 @@
 
 /* The fence at the back of a bed, and the wind on a fence. */
 
-typedef struct put_number {
-  const char *tail, *label, *unit;
-  double value;
-} put_number;
-
-static void put_all(const lw_figures *f, const put_number *list, size_t count) {
-  for (size_t i = 0; i < count; i++) {
-    lw_figure_word word = {list[i].tail, list[i].label, list[i].unit, ""};
-    if (isfinite(list[i].value)) lw_figures_put(f, &word, list[i].value);
-  }
-}
-
-#define PUT(f, list) put_all(f, list, sizeof(list) / sizeof *(list))
-
 static double known(lw_number number) {
   return number.known ? number.value : NAN;
 }
 
 static void bed(const lw_figures *f, const lw_fence *fence) {
-  const put_number list[] = {
+  const lw_figure_row list[] = {
       {"soil_height_m", "soil against the fence, above the lower ground", "m", fence->bed.height_m},
       {"at_rest_coefficient", "coefficient at rest", "", fence->bed.coefficient},
       {"yielding_coefficient", "coefficient if the boards may lean", "", fence->yielding_coefficient},
@@ -37,7 +23,7 @@ static void bed(const lw_figures *f, const lw_fence *fence) {
       {"built_for_kpa", "wind the fence was built for", "kPa", fence->built_for.pressure_kpa},
       {"built_for_height_m", "height of the fence", "m", fence->built_for.height_m},
       {"lasting_share", "strength kept under a load that stays", "", fence->lasting}};
-  PUT(f, list);
+  LW_FIGURES_PUT(f, list);
 }
 
 static void measure(const lw_figures *figures, const lw_fence *fence, lw_fence_measure m) {
@@ -49,7 +35,7 @@ static void measure(const lw_figures *figures, const lw_fence *fence, lw_fence_m
   lw_print(blocked, sizeof blocked, "blocked_%s", end);
   lw_print(yielding, sizeof yielding, "yielding_%s", end);
   bool timber = m != LW_FENCE_HOLE;
-  const put_number list[] = {
+  const lw_figure_row list[] = {
       {wind_tail, "of the wind", unit, fence->wind.of[m]},
       {soil, "of the soil at rest", unit, fence->soil[LW_FENCE_DRY].of[m]},
       {blocked, "of the soil with the outlet blocked", unit, fence->soil[LW_FENCE_BLOCKED].of[m]},
@@ -69,7 +55,7 @@ static void measure(const lw_figures *figures, const lw_fence *fence, lw_fence_m
        timber ? known(fence->lasting_equal_m[LW_FENCE_DRY][m]) : NAN},
       {"blocked_lasting_equal_m", "the same, outlet blocked", "m",
        timber ? known(fence->lasting_equal_m[LW_FENCE_BLOCKED][m]) : NAN}};
-  PUT(&f, list);
+  LW_FIGURES_PUT(&f, list);
 }
 
 static void post_load(const lw_figures *figures, const lw_fence_post *post, lw_fence_load at) {
@@ -77,7 +63,7 @@ static void post_load(const lw_figures *figures, const lw_fence_post *post, lw_f
   const lw_fence_post_load *load = &post->load[at];
   lw_print(part, sizeof part, "%s_post", lw_fence_load_slug(at));
   lw_figures f = lw_figures_below(figures, part);
-  const put_number list[] = {
+  const lw_figure_row list[] = {
       {"push_kn", "push on one post", "kN", load->push_kn},
       {"arm_m", "its height above the ground", "m", load->arm_m},
       {"moment_knm", "moment at the ground", "kN m", load->moment_knm},
@@ -87,38 +73,40 @@ static void post_load(const lw_figures *figures, const lw_fence_post *post, lw_f
       {"code_kn", "push that a code allows", "kN", load->code_kn},
       {"code_depth_m", "hole that the code asks", "m", known(load->code_depth_m)},
       {"moment_has", "what the post resists over the moment", "", known(load->moment_has)}};
-  PUT(&f, list);
+  LW_FIGURES_PUT(&f, list);
 }
 
 static void post(const lw_figures *figures, const lw_fence_post *p) {
   lw_figures f = lw_figures_below(figures, "post");
-  const put_number list[] = {{"spacing_m", "spacing of the posts", "m", p->spacing_m},
-                             {"width_m", "width of the hole's concrete or of the post", "m", p->hole.width_m},
-                             {"needs", "what the ground must have over the push", "", p->needs},
-                             {"soil_factor", "factor on the soil's moment", "", p->soil_factor},
-                             {"lateral_kn_per_m3", "lateral pressure a code lets clay bear, a metre of depth",
-                              "kN/m3", p->hole.lateral_kpa_per_m},
-                             {"gust_knm", "what the post resists under a gust", "kN m", known(p->gust_knm)},
-                             {"lasting_knm", "what it keeps for good", "kN m", known(p->lasting_knm)}};
-  PUT(&f, list);
+  const lw_figure_row list[] = {
+      {"spacing_m", "spacing of the posts", "m", p->spacing_m},
+      {"width_m", "width of the hole's concrete or of the post", "m", p->hole.width_m},
+      {"needs", "what the ground must have over the push", "", p->needs},
+      {"soil_factor", "factor on the soil's moment", "", p->soil_factor},
+      {"lateral_kn_per_m3", "lateral pressure a code lets clay bear, a metre of depth", "kN/m3",
+       p->hole.lateral_kpa_per_m},
+      {"gust_knm", "what the post resists under a gust", "kN m", known(p->gust_knm)},
+      {"lasting_knm", "what it keeps for good", "kN m", known(p->lasting_knm)}};
+  LW_FIGURES_PUT(&f, list);
   for (int i = 0; i < LW_FENCE_LOAD_COUNT; i++) post_load(figures, p, (lw_fence_load)i);
 }
 
 static void boards(const lw_figures *figures, const lw_fence_boards *b) {
   lw_figures f = lw_figures_below(figures, "boards");
-  const put_number list[] = {{"thickness_m", "thickness of the boards", "m", b->thickness_m},
-                             {"span_m", "their span", "m", b->span_m},
-                             {"stress_kpa", "bending stress in the lowest board", "kPa", b->stress_kpa},
-                             {"blocked_stress_kpa", "the same, outlet blocked", "kPa", b->blocked_stress_kpa},
-                             {"allowed_kpa", "stress that softwood keeps for good", "kPa", b->allowed_kpa},
-                             {"has", "allowed over stress", "", b->has},
-                             {"blocked_has", "the same, outlet blocked", "", b->blocked_has}};
-  PUT(&f, list);
+  const lw_figure_row list[] = {
+      {"thickness_m", "thickness of the boards", "m", b->thickness_m},
+      {"span_m", "their span", "m", b->span_m},
+      {"stress_kpa", "bending stress in the lowest board", "kPa", b->stress_kpa},
+      {"blocked_stress_kpa", "the same, outlet blocked", "kPa", b->blocked_stress_kpa},
+      {"allowed_kpa", "stress that softwood keeps for good", "kPa", b->allowed_kpa},
+      {"has", "allowed over stress", "", b->has},
+      {"blocked_has", "the same, outlet blocked", "", b->blocked_has}};
+  LW_FIGURES_PUT(&f, list);
 }
 
 static void wind(const lw_figures *figures, const lw_fence_wind *w) {
   lw_figures f = lw_figures_below(figures, "wind");
-  const put_number list[] = {
+  const lw_figure_row list[] = {
       {"height_m", "height of the fence", "m", w->height_m},
       {"pressure_kpa", "wind on it", "kPa", w->pressure_kpa},
       {"end_factor", "factor of a run's end in that", "", w->end_factor},
@@ -131,7 +119,7 @@ static void wind(const lw_figures *figures, const lw_fence_wind *w) {
       {"distance_m", "clear distance behind the wall", "m", w->on_wall ? NAN : w->distance_m},
       {"keep_off_m", "distance to keep", "m", w->keep_off_m},
       {"clear_m", "distance from which the wedge does not take the push", "m", known(w->clear_m)}};
-  PUT(&f, list);
+  LW_FIGURES_PUT(&f, list);
 }
 
 void lw_figures_of_fence(const lw_figures *figures) {

@@ -18,6 +18,13 @@ void lw_figures_put(const lw_figures *figures, const lw_figure_word *word, doubl
   lw_figures_put_number(figures, word, (lw_number){value, isfinite(value)}, LW_REASON_NO_DEMAND);
 }
 
+void lw_figures_put_rows(const lw_figures *figures, const lw_figure_row *row, size_t count) {
+  for (size_t i = 0; i < count; i++) {
+    lw_figure_word word = {row[i].tail, row[i].label, row[i].unit, ""};
+    if (isfinite(row[i].value)) lw_figures_put(figures, &word, row[i].value);
+  }
+}
+
 lw_figures lw_figures_below(const lw_figures *figures, const char *part) {
   lw_figures below = *figures;
   lw_print(below.prefix, sizeof below.prefix, "%s%s%s", figures->prefix, figures->prefix[0] ? "." : "", part);

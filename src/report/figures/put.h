@@ -21,6 +21,14 @@ void lw_figures_put(const lw_figures *figures, const lw_figure_word *word, doubl
 /* reason: why, should the value not be known. */
 void lw_figures_put_number(const lw_figures *figures, const lw_figure_word *word, lw_number value,
                            lw_reason reason);
+/* A list of them at once; what has no finite value is left out. */
+typedef struct lw_figure_row {
+  const char *tail, *label, *unit;
+  double value;
+} lw_figure_row;
+void lw_figures_put_rows(const lw_figures *figures, const lw_figure_row *row, size_t count);
+#define LW_FIGURES_PUT(figures, rows) lw_figures_put_rows(figures, rows, sizeof(rows) / sizeof *(rows))
+
 /* The same figures under a longer prefix. */
 lw_figures lw_figures_below(const lw_figures *figures, const char *part);
 

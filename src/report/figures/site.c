@@ -5,56 +5,41 @@
 
 /* The site as it was computed with, in the units of people. */
 
-typedef struct lw_site_figure {
-  lw_figure_word word;
-  double value;
-} lw_site_figure;
-
-static void put_all(const lw_figures *b, const lw_site_figure *list, size_t count) {
-  for (size_t i = 0; i < count; i++) {
-    if (isfinite(list[i].value)) lw_figures_put(b, &list[i].word, list[i].value);
-  }
-}
-
-#define PUT(b, list) put_all(b, list, sizeof(list) / sizeof *(list))
-
 static void soil(const lw_figures *figures, const char *part, const lw_soil *s) {
   lw_figures b = lw_figures_below(figures, part);
-  const lw_site_figure list[] = {
-      {{"friction_deg", "angle of friction", "deg", ""}, s->friction_rad * LW_DEG_PER_RAD},
-      {{"cohesion_kpa", "cohesion", "kPa", ""}, s->cohesion_kpa},
-      {{"unit_weight_kn_per_m3", "unit weight where it pushes", "kN/m3", ""}, s->unit_weight_kn_per_m3},
-      {{"light_unit_weight_kn_per_m3", "unit weight where it helps", "kN/m3", ""},
-       s->light_unit_weight_kn_per_m3},
-      {{"saturated_unit_weight_kn_per_m3", "unit weight in water", "kN/m3", ""},
+  const lw_figure_row list[] = {
+      {"friction_deg", "angle of friction", "deg", s->friction_rad * LW_DEG_PER_RAD},
+      {"cohesion_kpa", "cohesion", "kPa", s->cohesion_kpa},
+      {"unit_weight_kn_per_m3", "unit weight where it pushes", "kN/m3", s->unit_weight_kn_per_m3},
+      {"light_unit_weight_kn_per_m3", "unit weight where it helps", "kN/m3", s->light_unit_weight_kn_per_m3},
+      {"saturated_unit_weight_kn_per_m3", "unit weight in water", "kN/m3",
        s->saturated_unit_weight_kn_per_m3},
-      {{"bottom_m", "bottom of the layer below the top of the wall", "m", ""}, s->bottom_m}};
-  PUT(&b, list);
+      {"bottom_m", "bottom of the layer below the top of the wall", "m", s->bottom_m}};
+  LW_FIGURES_PUT(&b, list);
 }
 
 static void ground(const lw_figures *b, const lw_site *s) {
-  const lw_site_figure list[] = {
-      {{"slope_deg", "slope of the ground behind", "deg", ""}, s->slope_rad * LW_DEG_PER_RAD},
-      {{"slope_run_m", "length of that slope, level beyond", "m", ""}, s->slope_run_m},
-      {{"soil_below_top_m", "soil at the wall below its top", "m", ""}, s->soil_below_top_m},
-      {{"front_slope_deg", "fall of the ground in front", "deg", ""}, s->front_slope_rad * LW_DEG_PER_RAD},
-      {{"stone_width_m", "width of the drainage stone", "m", ""}, s->stone_width_m},
-      {{"surcharge_kpa", "uniform load behind", "kPa", ""}, s->surcharge_kpa},
-      {{"water_unit_weight_kn_per_m3", "unit weight of water", "kN/m3", ""}, s->water_unit_weight_kn_per_m3},
-      {{"front_water_depth_m", "water in front below the top of the wall", "m", ""}, s->front_water_depth_m},
-      {{"ways_out", "ways out for water", "", ""}, (double)s->ways_out}};
-  PUT(b, list);
+  const lw_figure_row list[] = {
+      {"slope_deg", "slope of the ground behind", "deg", s->slope_rad * LW_DEG_PER_RAD},
+      {"slope_run_m", "length of that slope, level beyond", "m", s->slope_run_m},
+      {"soil_below_top_m", "soil at the wall below its top", "m", s->soil_below_top_m},
+      {"front_slope_deg", "fall of the ground in front", "deg", s->front_slope_rad * LW_DEG_PER_RAD},
+      {"stone_width_m", "width of the drainage stone", "m", s->stone_width_m},
+      {"surcharge_kpa", "uniform load behind", "kPa", s->surcharge_kpa},
+      {"water_unit_weight_kn_per_m3", "unit weight of water", "kN/m3", s->water_unit_weight_kn_per_m3},
+      {"front_water_depth_m", "water in front below the top of the wall", "m", s->front_water_depth_m},
+      {"ways_out", "ways out for water", "", (double)s->ways_out}};
+  LW_FIGURES_PUT(b, list);
 }
 
 static void under(const lw_figures *b, const lw_wall *w) {
   const lw_site *s = &w->site;
-  const lw_site_figure list[] = {
-      {{"wall_friction_deg", "friction of soil on the wall", "deg", ""},
-       w->wall_friction_rad * LW_DEG_PER_RAD},
-      {{"base_friction", "friction under the base, the weaker interface", "", ""}, s->base_friction},
-      {{"base_adhesion_kpa", "adhesion under the base", "kPa", ""}, s->base_adhesion_kpa},
-      {{"pad_friction", "friction of the pad on the ground", "", ""}, s->pad_friction}};
-  PUT(b, list);
+  const lw_figure_row list[] = {
+      {"wall_friction_deg", "friction of soil on the wall", "deg", w->wall_friction_rad * LW_DEG_PER_RAD},
+      {"base_friction", "friction under the base, the weaker interface", "", s->base_friction},
+      {"base_adhesion_kpa", "adhesion under the base", "kPa", s->base_adhesion_kpa},
+      {"pad_friction", "friction of the pad on the ground", "", s->pad_friction}};
+  LW_FIGURES_PUT(b, list);
   lw_figures_put_number(
       b, &(lw_figure_word){"allowable_bearing_kpa", "bearing value of the ground", "kPa", ""},
       (lw_number){s->allowable_bearing_kpa, s->allowable_bearing_kpa > 0.0}, LW_REASON_NO_BEARING_VALUE);
@@ -63,17 +48,14 @@ static void under(const lw_figures *b, const lw_wall *w) {
 static void pad(const lw_figures *figures, const lw_pad *p) {
   lw_figures b = lw_figures_below(figures, "pad");
   if (p->thickness_m <= 0.0) return;
-  const lw_site_figure list[] = {
-      {{"thickness_m", "thickness of the pad", "m", ""}, p->thickness_m},
-      {{"spread", "spread of the load in it, level to upright", "", ""}, p->spread},
-      {{"unit_weight_kn_per_m3", "unit weight of its stone", "kN/m3", ""}, p->unit_weight_kn_per_m3}};
-  PUT(&b, list);
-  const lw_site_figure known[] = {
-      {{"width_m", "width of the pad", "m", ""}, p->width_m},
-      {{"allowable_kpa", "bearing value of its stone", "kPa", ""}, p->allowable_kpa}};
-  for (size_t i = 0; i < sizeof known / sizeof *known; i++) {
-    if (known[i].value > 0.0) lw_figures_put(&b, &known[i].word, known[i].value);
-  }
+  const lw_figure_row list[] = {
+      {"thickness_m", "thickness of the pad", "m", p->thickness_m},
+      {"spread", "spread of the load in it, level to upright", "", p->spread},
+      {"unit_weight_kn_per_m3", "unit weight of its stone", "kN/m3", p->unit_weight_kn_per_m3},
+      {"width_m", "width of the pad", "m", p->width_m > 0.0 ? p->width_m : NAN},
+      {"allowable_kpa", "bearing value of its stone", "kPa",
+       p->allowable_kpa > 0.0 ? p->allowable_kpa : NAN}};
+  LW_FIGURES_PUT(&b, list);
 }
 
 static void load(const lw_figures *figures, int number, const lw_site_load *l) {
