@@ -4,6 +4,7 @@
 #include <stdlib.h>
 
 #include "../checks/support.h"
+#include "balance/push_parts.h"
 #include "balance/stage.h"
 #include "balance/weigh.h"
 
@@ -112,4 +113,42 @@ Test(places, three_reasons_are_the_programs_own) {
     check.holds = LW_HOLDS;
     cr_expect_not(lw_check_faulty(&check), "%d", i);
   }
+}
+
+/* Soil, surcharge and loads that add up to the whole keep each the height that it has by itself. By hand: the
+ * ground without its loads pushes 8 at 0.6 m, of that the surcharge 2 at 0.9 m; loads push 3 at 1.2 m. */
+Test(places, parts_that_add_up_keep_their_heights) {
+  lw_push push = {.thrust = {.total_kn_per_m = 11.0,
+                             .height_of_action_m = (8.0 * 0.6 + 3.0 * 1.2) / 11.0,
+                             .surcharge_kn_per_m = 2.0,
+                             .surcharge_height_m = 0.9},
+                  .unloaded = {8.0, 0.6},
+                  .by_loads = {3.0, 1.2},
+                  .back = {.plane = {.height_m = 1.8}}};
+  lw_push_divide(&push);
+  cr_expect_float_eq(push.part[LW_PART_OF_SOIL].thrust_kn_per_m, 6.0, 1e-12);
+  cr_expect_float_eq(push.part[LW_PART_OF_SOIL].height_m, (8.0 * 0.6 - 2.0 * 0.9) / 6.0, 1e-12);
+  cr_expect_float_eq(push.part[LW_PART_OF_SURCHARGE].height_m, 0.9, 1e-12);
+  cr_expect_float_eq(push.part[LW_PART_OF_LOADS].height_m, 1.2, 1e-12);
+}
+
+/* Formula and loads by elasticity push along the thrust, which leans: the wedge is used where it is more. */
+Test(places, the_wedge_is_used_where_it_is_more_than_both) {
+  int used = 0, tried = 0;
+  for (int i = 0; i < 40; i++) {
+    char force[40], distance[40];
+    lw_print(force, sizeof force, "load 1 force=%d kN/m", 1 + i % 8);
+    lw_print(distance, sizeof distance, "load 1 distance=%.2f m", 0.2 + 0.06 * i);
+    lw_result *r = RUN("wall kind=section", "wall height=1.6 m", "top width=0.8 m", "base width=0.8 m",
+                       "wall unit weight=23 kN/m3", "wall embedment=0 mm", "soil 1 friction angle=34 deg",
+                       "wall friction=34 deg", "method pressure=coulomb", "site behind=bed",
+                       "load 1 kind=line", force, distance);
+    const lw_stage *base = &r->situations.situation[0].base;
+    tried += base->wedge_known;
+    used += base->wedge_governs;
+    cr_expect_eq(base->wedge_governs, base->wedge.thrust_kn_per_m > base->by_formula_kn_per_m * (1.0 + 1e-6),
+                 "%s, %s", force, distance);
+    free(r);
+  }
+  cr_expect(tried == 40 && used > 4 && used < 36, "%d of %d", used, tried);
 }
