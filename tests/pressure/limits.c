@@ -7,6 +7,7 @@
 
 #include "../checks/support.h"
 #include "pressure/given.h"
+#include "pressure/profile.h"
 #include "pressure/wedge_scale.h"
 #include "support.h"
 
@@ -202,4 +203,45 @@ Test(limits, a_push_that_cohesion_holds_is_none) {
   plane.load[0] = (lw_plane_load){.near_m = 0.4, .far_m = 0.4, .push_kn_per_m = 0.5};
   cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL), LW_OK);
   cr_expect(wedge.thrust_kn_per_m <= 1e-12 && isfinite(wedge.height_of_action_m));
+}
+
+/* A good plane with one number in turn that is none, or past all sense, has no answer and changes nothing. */
+Test(limits, a_plane_with_one_bad_number_has_no_answer) {
+  static lw_plane p;
+  p = pressure_plane(33.0);
+  p.layer_count = 2;
+  p.layer[1] = p.layer[0];
+  p.layer[0].bottom_m = 1.0;
+  p.load_count = 1;
+  p.load[0] = (lw_plane_load){.near_m = 0.5, .far_m = 0.9, .pressure_kpa = 3.0};
+  double *const each[] = {&p.layer[0].overconsolidation,
+                          &p.layer[0].cohesion_kpa,
+                          &p.layer[0].unit_weight_kn_per_m3,
+                          &p.load[0].near_m,
+                          &p.load[0].far_m,
+                          &p.load[0].below_m,
+                          &p.load[0].pressure_kpa,
+                          &p.load[0].force_kn_per_m,
+                          &p.load[0].push_kn_per_m,
+                          &p.slope_run_m,
+                          &p.seismic.horizontal,
+                          &p.seismic.vertical,
+                          &p.surcharge_kpa,
+                          &p.coefficient};
+  lw_thrust thrust = {.total_kn_per_m = -1.0};
+  cr_assert_eq(lw_plane_hold(&p, NULL), LW_OK);
+  for (size_t i = 0; i < sizeof each / sizeof *each; i++) {
+    double was = *each[i];
+    *each[i] = NAN;
+    cr_expect_eq(lw_coulomb_thrust(LW_ACTIVE, &p, &thrust, NULL, NULL), LW_NO_SOLUTION, "%zu", i);
+    *each[i] = -2e9;
+    bool run = each[i] == &p.slope_run_m; /* any number is one */
+    cr_expect(run || lw_plane_hold(&p, NULL) == LW_NO_SOLUTION, "%zu", i);
+    *each[i] = was;
+  }
+  p.load[0].far_m = 0.4;
+  cr_expect_eq(lw_plane_hold(&p, NULL), LW_NO_SOLUTION, "it ends before it begins");
+  p.load_count = -1;
+  cr_expect_eq(lw_plane_hold(&p, NULL), LW_NO_SOLUTION);
+  cr_expect_lt(thrust.total_kn_per_m, 0.0, "unchanged on failure");
 }

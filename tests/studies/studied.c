@@ -41,7 +41,7 @@ Test(studied, numbers_go_before_the_name_of_plant) {
 Test(studied, a_level_under_a_code_of_parts_has_ratio_1) {
   lw_result *r = RUN("wall kind=section", "wall height=1 m", "top width=0.55 m", "base width=0.55 m",
                      "wall unit weight=23 kN/m3", "wall embedment=0 mm", "soil 1 friction angle=36 deg",
-                     "site behind=bed", "load 1 kind=none", "method format=en1997-da2"),
+                     "site behind=bed", "load 1 kind=none", "method format=aashto-lrfd"),
             *scratch = malloc(sizeof *scratch);
   int found = 0;
   lw_water_find(r, scratch);
