@@ -152,3 +152,24 @@ Test(places, the_wedge_is_used_where_it_is_more_than_both) {
   }
   cr_expect(tried == 40 && used > 4 && used < 36, "%d of %d", used, tried);
 }
+
+/* Water in front holds the wall: under no set is it multiplied by what makes water behind heavier. */
+Test(places, water_in_front_is_never_made_heavier) {
+  static const char *const SETS[] = {"method format=en1997-da1-1", "method format=en1997-da2-geo",
+                                     "method format=en1997-equ", "method format=lowwall"};
+  for (int i = 0; i < 4; i++) {
+    lw_result *r = RUN("wall kind=section", "wall height=1.2 m", "top width=0.7 m", "base width=0.7 m",
+                       "wall unit weight=23 kN/m3", "wall embedment=0 mm", "soil 1 friction angle=33 deg",
+                       "site behind=bed", "front water depth=0.5 m", "drain outlets=0", SETS[i]);
+    int seen = 0;
+    for (int s = 0; s < r->situations.count; s++) {
+      const lw_force *front = force_of(&r->situations.situation[s].base, LW_FORCE_FRONT_WATER);
+      if (!front) continue;
+      seen++;
+      cr_expect(fabs(front->horizontal_kn_per_m) <= 9.81 * 0.7 * 0.7 / 2.0 + 1e-9, "%s: %g", SETS[i],
+                front->horizontal_kn_per_m);
+    }
+    cr_expect_lt(0, seen, "%s", SETS[i]);
+    free(r);
+  }
+}
