@@ -79,7 +79,8 @@ typedef enum lw_status {
   X(NO_COURSES, "no-courses", "the wall is not laid course by course") \
   X(NO_STAND_OFF, "no-stand-off", "no distance is enough: a layer of earth alone moves the newest course") \
   X(NOT_FOR_DECISIONS, "not-for-decisions", "this set of factors is from memory and not for decisions") \
-  X(PART_OF_FORMAT, "part-of-format", "this set is one part of its code: the other parts must hold as well") \
+  X(PART_OF_FACTOR_SET, "part-of-format", \
+    "this set is one part of its code: the other parts must hold as well") \
   X(NO_PAD, "no-pad", "no pad is given") \
   X(NO_REQUIREMENT, "no-requirement", "this set of factors asks for nothing here") \
   X(UNDERMINED, "undermined", "a trench in front is dug down beside or under the base") \

@@ -219,10 +219,10 @@ typedef struct lw_case_earthquake {
 } lw_case_earthquake;
 
 /* How the wall is built: what compacts the soil behind it, in which layers. */
-typedef struct lw_case_building {
+typedef struct lw_case_construction {
   lw_words plant;
   lw_quantity plant_mass, plant_force, plant_width, plant_distance, layer_thickness, bed_width;
-} lw_case_building;
+} lw_case_construction;
 
 /* How it is worked out, for a student with a handbook. */
 typedef struct lw_case_method {
@@ -231,7 +231,7 @@ typedef struct lw_case_method {
       passive_by, active_by, overconsolidation, slip, load_pressure;
   lw_quantity passive, base_friction, base_cohesion, uplift, seismic_height, influence_line, n_gamma_value,
       coefficient;
-  lw_words format, conventions;
+  lw_words factor_set, conventions;
 } lw_case_method;
 
 typedef struct lw_case {
@@ -246,10 +246,10 @@ typedef struct lw_case {
   lw_case_water water;
   lw_case_load load[LW_LOAD_MAX];
   lw_case_earthquake earthquake;
-  lw_case_building building;
+  lw_case_construction construction;
   lw_case_method method;
   lw_case_order order;
-  bool settled; /* lw_case_settle has filled in what was left out */
+  bool complete; /* lw_case_complete has filled in what was left out */
 } lw_case;
 
 LW_PUBLIC_END

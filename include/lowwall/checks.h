@@ -53,7 +53,7 @@ typedef enum lw_holds { LW_HOLDS, LW_FALLS_SHORT, LW_CANNOT_SHOW } lw_holds;
 
 /* In which of its situation's load cases a check was made: enough to make that load case again. */
 typedef struct lw_load_case_name {
-  const lw_format_row *set; /* a row of the set of factors; NULL: it has none */
+  const lw_factor_row *set; /* a row of the set of factors; NULL: it has none */
   signed char way;          /* of an earthquake, from 0 */
   signed char leaning;      /* which factors on what acts, of those the set has, from 0 */
   bool people_down;         /* the downward part of people is there */
@@ -73,7 +73,7 @@ typedef struct lw_check {
   lw_reason reason;        /* whenever something is missing */
   bool counts;             /* false: printed, but no requirement or not checked (relies on its bond) */
   bool factored;           /* demand and resistance are design values: partial factors are in them */
-  const lw_format_row *by; /* format and clause of needs; NULL when none */
+  const lw_factor_row *by; /* set of factors and clause of needs; NULL when none */
   lw_load_case_name made_in;
 } lw_check;
 
@@ -94,7 +94,7 @@ enum { LW_KEPT_PEOPLE_DOWN = 1, LW_KEPT_CAP_LOAD = 2, LW_KEPT_FULL_STRENGTH = 4,
 /* A check as a result keeps it, a third as large: lw_situation_check has it whole again. */
 typedef struct lw_kept_check {
   double demand, resistance, has, needs;
-  const lw_format_row *row; /* of the need; where nothing is asked, of the set; NULL: it has none */
+  const lw_factor_row *row; /* of the need; where nothing is asked, of the set; NULL: it has none */
   uint8_t kind, at, joint, holds, reason;
   uint8_t marks;           /* LW_KEPT_ ... */
   uint8_t way_and_leaning; /* of the load case: leaning, and 32 times the way */
@@ -170,14 +170,14 @@ typedef struct lw_contact {
   double kern_m, kern_behind_m; /* so far before and behind the middle it presses on all that bears */
   bool inside;                  /* V > 0 and the resultant inside the contact */
   double share_in_compression;  /* 0 to 1, of the area */
-  double pressed_m;             /* how long that is, from the edge that is pressed most */
+  double compressed_m;          /* its length, from the edge that is pressed most */
   double front_kpa, rear_kpa;   /* edge pressures by method base pressure */
   double greatest_kpa;
   double effective_width_m; /* B - 2|e|; of blocks that taper the area about the resultant */
   double uplift_kn_per_m;
 } lw_contact;
 
-/* Rankine or Coulomb for the whole wall on the plane that is its own, beside the numerical wedge. */
+/* Rankine or Coulomb for the whole wall on the plane that is its own, beside trial wedges. */
 typedef struct lw_compared {
   const char *slug, *title, *source;
   bool known, wedge_known;
@@ -191,7 +191,7 @@ typedef struct lw_compared {
 enum { LW_COMPARED = 2 }; /* Rankine, Coulomb */
 
 /* One contact in one situation with the thrust on it and its recheck. */
-typedef struct lw_stage {
+typedef struct lw_free_body {
   lw_status status; /* not LW_OK: nothing below holds, reason says why */
   lw_reason reason;
   lw_back_plane back;
@@ -202,14 +202,14 @@ typedef struct lw_stage {
   lw_load_pressure elastic_by; /* half-space, doubled or curves; wedge: left to the wedge */
   double by_formula_kn_per_m;  /* formula and elastic along the thrust: what the wedge is set beside */
   lw_difference difference;    /* why the wedge may differ from it */
-  lw_wedge wedge;
+  lw_trial_wedge wedge;
   bool wedge_known; /* false at rest, or when the wedge has no answer */
   bool wedge_governs;
   bool faulty;             /* a fault of the program, as lw_check_faulty has it; reason says which */
   double passive_kn_per_m; /* counted, share included */
   lw_forces forces;
   lw_contact contact;
-} lw_stage;
+} lw_free_body;
 
 /* What the ground under a contact bears by theory, as the footing that is checked. */
 typedef struct lw_borne {
@@ -275,7 +275,7 @@ typedef enum lw_situation_why {
 typedef struct lw_load_case {
   lw_situation_name situation;
   lw_situation_kind kind;
-  const lw_format_row *set; /* a row of the set of factors; NULL: it has none */
+  const lw_factor_row *set; /* a row of the set of factors; NULL: it has none */
   lw_ground ground;         /* design strengths beside the wall's own, water, earthquake, what is dug */
   lw_actions actions;
 } lw_load_case;
@@ -293,14 +293,14 @@ typedef struct lw_situation {
   bool slip_known; /* a circle was searched; slip.status says whether there is an answer */
   lw_slip slip;
   bool slip_light;               /* weights in it took their favourable factors, which was the worse */
-  const lw_format_row *slip_set; /* a row of the set of factors it was found under; NULL: none */
+  const lw_factor_row *slip_set; /* a row of the set of factors it was found under; NULL: none */
   int check_count;
   lw_kept_check kept[LW_CHECK_MAX]; /* the worst of all load cases: see lw_situation_check */
 
-  lw_load_case load_case; /* in which the stages stand here: of several sets of factors the one that
+  lw_load_case load_case; /* in which the free bodies stand here: of several sets of factors the one that
                                governs, all loads there */
   lw_load_case_name shown_in;
-  lw_stage base, pad; /* pad.status is not LW_OK with reason no-pad when there is none */
+  lw_free_body base, pad; /* pad.status is not LW_OK with reason no-pad when there is none */
   lw_borne base_bears, pad_bears;
   int joint_count;
   lw_joint joint[LW_COURSE_MAX];
@@ -335,11 +335,11 @@ const char *lw_situation_slug(lw_situation_name name);
 const char *lw_situation_sentence(lw_situation_name name);
 const char *lw_situation_kind_slug(lw_situation_kind kind); /* usual · unusual · extreme · what-if */
 
-/** The stage of one joint in full (for the working): as lw_situation.base is of the base.
+/** The free body above one joint in full (for the working): as lw_situation.base is of the base.
  *  in    joint   of a wall of courses: 1 to its course_count - 1, from the lowest up */
-void lw_situation_joint(const lw_wall *wall, const lw_situation *situation, int joint, lw_stage *stage);
+void lw_situation_joint(const lw_wall *wall, const lw_situation *situation, int joint, lw_free_body *body);
 
-/** The cross-section that a slip is looked for in, water as in the situation, strengths by the format's.
+/** The cross-section that a slip is looked for in, water as in the situation, strengths by the set's.
  *  in    situation   for its water and kind
  *  out   ground      for lw_slip_search and lw_slip_of_circle
  *  note  1 In front of the toe and below the base is the ground under the footing; layers behind end at the

@@ -208,7 +208,7 @@ double lw_slot_kpa(const lw_slot *slot, double coefficient, double depth_m);
  *        height_m   m   > 0
  *  out   lateral    unchanged on failure
  *  gives LW_OK · LW_NO_SOLUTION with the reason out-of-range, or no-wedge where the integral does not
- *        settle */
+ *        complete */
 lw_status lw_slot_thrust(const lw_slot *slot, double coefficient, double height_m, lw_lateral *lateral,
                          lw_error *error, const lw_working *working);
 

@@ -66,7 +66,7 @@ typedef struct lw_plan_fault {
   bool falls;            /* the steps are those of falling ground */
 } lw_plan_fault;
 
-/* What to order for a wall as it is given, and where its pegs go. Nothing here says that it may be built.
+/* What to order for a wall as it is given, and how it is set out. Nothing here says that it may be built.
  * A *stretch* is a chain of runs without a corner between them; a *row* is one course on one stretch, laid
  * at one go. A *module* is a piece and the gap after it. */
 
@@ -306,7 +306,7 @@ typedef struct lw_invert {
 typedef struct lw_station { double along_m, height_m, reading_m, lean_alarm_m; } lw_station;
 typedef struct lw_right_angle { int corner; double unit_m; } lw_right_angle;   /* legs 3 and 4 times unit_m */
 
-typedef struct lw_pegs {
+typedef struct lw_setting_out {
   int peg_count; lw_peg peg[LW_PEG_MAX];
   int level_count; lw_level level[LW_LEVEL_MAX];
   int check_count; lw_peg_check check[LW_PEG_CHECK_MAX];
@@ -322,7 +322,7 @@ typedef struct lw_pegs {
   double batter_reading_m;       /* plumb from the top of the face to its base, as built */
   double batter_alarm_m;         /* reading at which to act */
   double lean_alarm_m, joint_alarm_m;
-} lw_pegs;
+} lw_setting_out;
 
 /* The order of work; where it holds, stop and look before something is covered up. */
 #define LW_WORK_STEPS(X) \
@@ -369,13 +369,13 @@ typedef struct lw_order {
   int pallets;
   double pallet_distance_m;      /* keep them at least so far behind the wall */
   int note_count; lw_order_note note[LW_ORDER_NOTE_MAX];
-  lw_pegs pegs;
+  lw_setting_out setting_out;
   int work_count; lw_work_step work[LW_WORK_MAX];
 } lw_order;
 /* clang-format on */
 
 /** What to order and where to set it out.
- *  in    result   of a case settled by lw_case_settle and lw_case_settle_order
+ *  in    result   of a case completed by lw_case_complete and lw_case_complete_order
  *  out   order    some 120 KB: keep it static or on the heap
  *        fault    the first reason why there is none; lw_report_plan_fault has its words
  *  gives LW_OK · LW_FAULTS: a closed plan that does not close, steps that leave no wall, runs too long

@@ -6,7 +6,7 @@
 
 LW_PUBLIC_BEGIN
 
-/* Earth pressure on a plane: by formulas, by the numerical wedge, along curves, in an earthquake. Signs:
+/* Earth pressure on a plane: by formulas, by trial wedges, along curves, in an earthquake. Signs:
  * θ (batter) is the angle of the back from the vertical, positive when soil lies on it; δ (wall friction)
  * turns an active thrust downwards on the wall and a passive one upwards; β is the ground's slope, positive
  * rising away from the wall. */
@@ -85,14 +85,14 @@ typedef struct lw_thrust {
   lw_profile_point profile[LW_PROFILE_MAX];
 } lw_thrust;
 
-typedef struct lw_wedge {
+typedef struct lw_trial_wedge {
   double thrust_kn_per_m;    /* along the same direction as the formula's; without water */
   double plane_angle_rad;    /* of the failure plane, from the horizontal */
   double weight_kn_per_m;    /* of the critical wedge, with the loads on it */
   double reach_m;            /* where it, or the crack at its end, meets the ground behind the top */
   double crack_depth_m;      /* of that crack below the ground; 0: none */
   double height_of_action_m; /* line through the wedge's centroid parallel to the failure plane */
-} lw_wedge;
+} lw_trial_wedge;
 
 /** Rankine's coefficient: thrust along the ground on a vertical plane, K γ H²/2.
  *  in    state          active or passive
@@ -125,7 +125,7 @@ lw_status lw_rankine_battered(double friction_rad, double slope_rad, double batt
  *        angle-out-of-range, or no-wedge where no plane resists
  *  note  1 δ + θ may be below 0 on an overhanging back: the thrust then lifts.
  *        2 The passive value is unsafe where δ > φ/3: real soil fails along a curve.
- *  from  [COULOMB1776 general form]; tested by tests/handbook/earth_pressure.csv and the numerical wedge */
+ *  from  [COULOMB1776 general form]; tested by tests/handbook/earth_pressure.csv and trial wedges */
 lw_status lw_coulomb_coefficient(lw_earth_state state, const lw_wall_angles *angles, double *k,
                                  lw_error *error);
 
@@ -203,19 +203,19 @@ lw_status lw_at_rest_thrust(lw_earth_state state, const lw_plane *plane, lw_thru
  *        6 The part of the thrust that a load's push makes acts where a line through the load, parallel to
  *          the failure plane, meets the back.
  *  from  [COULOMB1776 trial wedge]; tested by tests/handbook/earth_pressure.csv and the closed formulas */
-lw_status lw_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_wedge *wedge, lw_error *error,
-                          const lw_working *working);
+lw_status lw_trial_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_trial_wedge *wedge,
+                                lw_error *error, const lw_working *working);
 
 /** The wedge as a method of its own: thrust, direction and height of action as a lw_thrust, without profile.
- *  in    state, plane   as lw_wedge_thrust
+ *  in    state, plane   as lw_trial_wedge_thrust
  *  out   thrust         unchanged on failure
- *  gives LW_OK · LW_NO_SOLUTION, as lw_wedge_thrust
+ *  gives LW_OK · LW_NO_SOLUTION, as lw_trial_wedge_thrust
  *  note  1 It acts where a line through the wedge's centroid, parallel to the failure plane, meets the back:
  *          a usual rule, not a result.
  *        2 Water in a crack pushes on the wall, as it does with Rankine.
  *  from  [COULOMB1776 trial wedge]; tested by tests/handbook/earth_pressure.csv */
-lw_status lw_wedge_as_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust, lw_error *error,
-                             const lw_working *working);
+lw_status lw_trial_wedge_as_thrust(lw_earth_state state, const lw_plane *plane, lw_thrust *thrust,
+                                   lw_error *error, const lw_working *working);
 
 typedef struct lw_pressure_routine {
   const char *slug; /* rankine · coulomb · wedge · at rest */
@@ -349,7 +349,7 @@ const lw_pressure_routine *lw_active_routine_of(lw_pressure_method method, lw_ac
  *        2 Plane wedges: the passive value is unsafe with a rough wall; use δ = 0, as EN 1998-5 does.
  *        3 EN 1998-5 drops the root where β + ψ > φ and goes on; here there is no answer then.
  *  from  [MONONOBE-OKABE formula]; tested by tests/handbook/earth_pressure.csv and the
- *        numerical wedge */
+ *        trial wedges */
 lw_status lw_mononobe_okabe_coefficient(lw_earth_state state, const lw_wall_angles *angles, double turn_rad,
                                         double *k, lw_error *error);
 

@@ -174,7 +174,7 @@ lw_status lw_draw_plan(const lw_result *result, const lw_order *order, double wi
  * made of the same list. */
 
 /** What tells whether a sheet, the tables in effect and the program are the ones a pre-check was made of.
- *  in    c           settled: what was given counts, not how or in which order it was written
+ *  in    c           complete: what was given counts, not how or in which order it was written
  *        directory   as for lw_tables_read
  *  out   hex
  *  gives LW_OK · LW_NO_MEMORY · as lw_tables_csv */
@@ -199,7 +199,7 @@ lw_status lw_precheck_pages(const lw_result *result, const char *hash, lw_paper 
 /** How large a struct is.
  *  in    type   its name, as "lw_case"
  *  gives bytes; 0 for a name that is none of lw_case, lw_tables, lw_faults, lw_error, lw_text, lw_result,
- *        lw_order, lw_plane, lw_thrust, lw_wedge, lw_strip, lw_bearing, lw_slip_ground, lw_slip */
+ *        lw_order, lw_plane, lw_thrust, lw_trial_wedge, lw_strip, lw_bearing, lw_slip_ground, lw_slip */
 size_t lw_size_of(const char *type);
 
 /** A struct as a program in C would begin it: all zero, and begun by its _init where it has one.

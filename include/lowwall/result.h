@@ -142,11 +142,11 @@ typedef struct lw_result {
   const lw_working *working; /* set before a run to LW_DETAIL_WORKING: who is told of each step */
   const lw_tables *tables;   /* those in effect; they must outlive the result */
   lw_detail detail;          /* what lies beyond it holds nothing */
-  lw_case given;             /* settled: each value with its origin */
+  lw_case given;             /* complete: each value with its origin */
   lw_wall wall;
   lw_situations situations;
-  lw_building building; /* the wall while it is built */
-  lw_narrow narrow;     /* published values for a bed narrower than its wedge */
+  lw_construction construction; /* the wall while it is built */
+  lw_narrow narrow;             /* published values for a bed narrower than its wedge */
   lw_fence fence;
   lw_storm storm;
   lw_rain_seepage seepage; /* this and the next by lw_water_find only */
@@ -154,7 +154,7 @@ typedef struct lw_result {
   lw_trench trench;
   lw_influence influence; /* loads behind the wall against the line up from its base */
   lw_verdict verdict;
-  lw_formats formats; /* empty unless asked for: see lw_formats_compare */
+  lw_factor_sets factor_sets; /* empty unless asked for: see lw_factor_sets_compare */
   bool remedies_sought;
   int remedy_count;
   lw_remedy remedy[LW_REMEDY_MAX];
@@ -163,18 +163,18 @@ typedef struct lw_result {
 } lw_result;
 
 /** One wall, from its case to its verdict.
- *  in    c        as read, or settled; &result->given runs a result again in its place
+ *  in    c        as read, or complete; &result->given runs a result again in its place
  *        tables   in effect; kept by address in the result
  *        detail   how far: see note 1
  *        result   working, at LW_DETAIL_WORKING; nothing of it is read otherwise
  *  out   result   filled as far as detail; remedies, questions and sets of factors are left empty: see
- *                 lw_remedies_find, lw_formats_compare
- *  gives LW_OK · LW_FAULTS when the case contradicts itself (error holds the first fault; lw_case_settle
+ *                 lw_remedies_find, lw_factor_sets_compare
+ *  gives LW_OK · LW_FAULTS when the case contradicts itself (error holds the first fault; lw_case_complete
  *        before gives them all)
  *  note  1 LW_DETAIL_VERDICT: a slip, the dearest check, is searched only as far as it may govern
  *          (lw_slip_search_below), and is no check of a situation where it cannot. What stands, who must see
  *          it, what governs and its figures are those of any other detail: tests/verdict/governing.c.
- *        2 LW_DETAIL_VERDICT: a case that is settled is taken as settling left it. Any other detail holds it
+ *        2 LW_DETAIL_VERDICT: a complete case is taken as it is. Any other detail holds it
  *          once more against what a sheet may say.
  *        3 Allocates nothing, opens nothing, prints nothing. */
 lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_detail detail, lw_result *result,

@@ -144,7 +144,7 @@ typedef struct lw_schedule lw_schedule;
 typedef void (*lw_schedule_row)(void *context, int row, const lw_case *c, const lw_faults *faults);
 /** A reader of schedules: open it with what to do with each row, feed it bytes in pieces of any size,
  *  finish it, close it. A faulty row is handed on with its faults and the reading goes on; the case of a row
- *  is not settled. Faults of the header, broken quoting and a file without rows are faults of the file.
+ *  is not complete. Faults of the header, broken quoting and a file without rows are faults of the file.
  *  in    each           called for every row that is not blank
  *        header_faults  receives the faults of the file; its file name is that of the rows' faults too
  *  gives NULL out of memory; feed and finish: LW_OK · LW_FAULTS of the file · LW_NO_MEMORY
@@ -157,25 +157,26 @@ void lw_schedule_close(lw_schedule *schedule);
 /** True when the bytes begin a schedule (their header row names items), false for an upright sheet. */
 bool lw_sheet_is_schedule(const char *bytes, size_t length);
 
-/* What settling works out from given items (a height from its courses) is marked given with this row. It
- * is worked out anew by the next settling and never written to a sheet. */
+/* What completing works out from given items (a height from its courses) is marked given with this row. It
+ * is worked out anew by the next completing and never written to a sheet. */
 enum { LW_WORKED_OUT_ROW = -1 };
 
 /** Fill in what was left out: table rows by name, then safe defaults, each marked; then hold the items
  *  against each other (heights and courses, angles and slopes, layers in order, geometry that closes).
  *  What a value may be is in the table of items, and is held against it here whoever put it in.
- *  Settling a settled case changes nothing; whoever changes a settled case and wants it settled anew clears
- *  `settled`. May also be called after a reading that found faults, to find the others: an item that has a
+ *  Completing a complete case changes nothing; whoever changes a complete case and wants it completed anew
+ *  clears
+ *  `complete`. May also be called after a reading that found faults, to find the others: an item that has a
  *  fault already is not reported missing. On faults the case is unchanged.
  *  gives LW_OK · LW_FAULTS */
-lw_status lw_case_settle(const lw_tables *tables, lw_case *c, lw_faults *faults);
+lw_status lw_case_complete(const lw_tables *tables, lw_case *c, lw_faults *faults);
 
 /** Fill in what `lowwall order` and `lowwall pegs` need beyond a check, and hold the plan's items against
- *  each other: a check reads none of them, so lw_case_settle leaves them alone. Call it after that one.
+ *  each other: a check reads none of them, so lw_case_complete leaves them alone. Call it after that one.
  *  in    tables   an allowance left out is its row of tables/ordering.csv, marked assumed
  *  out   c        unchanged on faults
  *  gives LW_OK · LW_FAULTS */
-lw_status lw_case_settle_order(const lw_tables *tables, lw_case *c, lw_faults *faults);
+lw_status lw_case_complete_order(const lw_tables *tables, lw_case *c, lw_faults *faults);
 
 /** Write a case as an upright sheet; reading it gives the same case.
  *  assumed: also write what was assumed or taken from a table, as comments in the note column. */

@@ -32,7 +32,7 @@ typedef struct lw_stand_off {
 } lw_stand_off;
 
 /* One course newly laid, the fill just compacted level with it, the plant touching. */
-typedef struct lw_building_course {
+typedef struct lw_construction_course {
   int course;                                 /* 1 is the lowest, on its bed */
   double height_m;                            /* of fill against it; 0: none */
   double friction_rad, unit_weight_kn_per_m3; /* of that fill */
@@ -41,9 +41,9 @@ typedef struct lw_building_course {
   lw_check sliding, tilting; /* on the joint or bed below it, by its own weight only */
   bool has_lower;
   lw_check lower; /* the gravest of the contacts below, earth that has yielded pushing there */
-} lw_building_course;
+} lw_construction_course;
 
-typedef struct lw_building {
+typedef struct lw_construction {
   bool studied; /* false: reason says why nothing below is there */
   lw_reason reason;
   lw_plant plant, hand; /* hand: the hand rammer of the table */
@@ -52,14 +52,14 @@ typedef struct lw_building {
   int layers;                             /* a course is filled in so many */
   double layer_most_m, hand_layer_most_m; /* thickest for each: never more than a course */
   int course_count;
-  lw_building_course course[LW_COURSE_MAX];
+  lw_construction_course course[LW_COURSE_MAX];
   int worst; /* the course whose joint is nearest to its limit or furthest past it: an index */
   lw_stand_off stand_off, hand_stand_off;
   lw_number distance_m;      /* at which the plant will run, as given */
   lw_check at_distance;      /* the gravest newest joint then; means nothing where distance_m is not known */
   bool moves;                /* it falls short at the distance given */
-  lw_lateral whole, settled; /* on the whole wall: nothing having given way; once it has */
-} lw_building;
+  lw_lateral whole, yielded; /* on the whole wall: nothing having given way; once it has */
+} lw_construction;
 
 /* A bed between two faces nearer than the ordinary wedge reaches. The wedge stays what the wall is checked
  * with; what stands here is for a student, and nothing of it is ever counted. */
@@ -337,8 +337,8 @@ typedef struct lw_rain_seepage {
 } lw_rain_seepage;
 
 /* One wall under one set of factors: what governs there. */
-typedef struct lw_format_answer {
-  const lw_format_row *row; /* the first of the set: its name and title */
+typedef struct lw_factor_set_answer {
+  const lw_factor_row *row; /* the first of the set: its name and title */
   lw_holds stands;          /* by the checks alone; never LW_HOLDS for what must not decide */
   bool governed;            /* a check governs, and what follows is about it */
   lw_situation_name situation;
@@ -347,21 +347,21 @@ typedef struct lw_format_answer {
   bool part;             /* another set includes it: by itself it decides nothing */
   bool decides;          /* false: from memory, not for decisions */
   bool memory, proposal; /* some number of the set, or of those it includes, is */
-} lw_format_answer;
+} lw_factor_set_answer;
 
 /* Every set of tables/formats.csv, in the order of the table. */
-typedef struct lw_formats {
+typedef struct lw_factor_sets {
   int count;
-  lw_format_answer answer[LW_FORMAT_ROWS];
-} lw_formats;
+  lw_factor_set_answer answer[LW_FACTOR_ROWS];
+} lw_factor_sets;
 
 /** The same wall under every set of factors on file.
- *  in    wall      as lw_wall_build made it; its own format does not matter
+ *  in    wall      as lw_wall_build made it; its own set does not matter
  *        tables    in effect
- *  out   formats   filled
+ *  out   factor_sets   filled
  *        scratch   situations to run in; what they hold afterwards is the last set's */
-void lw_formats_compare(const lw_wall *wall, const lw_tables *tables, lw_formats *formats,
-                        lw_situations *scratch);
+void lw_factor_sets_compare(const lw_wall *wall, const lw_tables *tables, lw_factor_sets *factor_sets,
+                            lw_situations *scratch);
 
 LW_PUBLIC_END
 

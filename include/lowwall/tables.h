@@ -13,7 +13,7 @@ LW_PUBLIC_BEGIN
 enum {
   LW_NAME_MAX = 48, LW_ALIASES_MAX = 160, LW_SOURCE_MAX = 160, LW_NOTE_MAX = 320,
   LW_SOIL_ROWS = 32, LW_INTERFACE_ROWS = 48, LW_MATERIAL_ROWS = 48, LW_LOAD_ROWS = 48,
-  LW_PLANT_ROWS = 24, LW_CONVENTIONS_ROWS = 24, LW_BEARING_ROWS = 80, LW_FORMAT_ROWS = 256,
+  LW_PLANT_ROWS = 24, LW_CONVENTIONS_ROWS = 24, LW_BEARING_ROWS = 80, LW_FACTOR_ROWS = 256,
   LW_LIMIT_ROWS = 160, LW_HAZARD_ROWS = 80, LW_CONDITION_ROWS = 32, LW_CLEARANCE_ROWS = 32,
   LW_THRESHOLD_ROWS = 32, LW_AROUND_MAX = 4, LW_NAME_SLOTS = 2048, LW_FENCE_ROWS = 24, LW_ORDERING_ROWS = 64,
   LW_REPLACED_MAX = 1200, LW_KNOWN_MAX = 256
@@ -128,12 +128,12 @@ typedef struct lw_conventions_row {
   lw_origin_note from;
 } lw_conventions_row;
 
-/* tables/formats.csv: one row a format and check; what `has` must reach in each kind of situation. */
+/* tables/formats.csv: a row a set and check; what `has` must reach in each kind of situation. */
 typedef enum lw_situation_kind { LW_USUAL, LW_UNUSUAL, LW_EXTREME, LW_WHAT_IF } lw_situation_kind;
 
-typedef struct lw_format_row {
-  char format[LW_NAME_MAX];  /* slug: lowwall · ibc · navfac-dm7 · em-1110-2-2502 ... */
-  char title[LW_SOURCE_MAX]; /* "USACE EM 1110-2-2502 (1989)" */
+typedef struct lw_factor_row {
+  char factor_set[LW_NAME_MAX]; /* slug: lowwall · ibc · navfac-dm7 · em-1110-2-2502 ... */
+  char title[LW_SOURCE_MAX];    /* "USACE EM 1110-2-2502 (1989)" */
   /* sliding · slip · sliding-with-passive · overturning · compression · bearing-theory · bearing-presumptive:
    *   what `has` must reach
    * passive-as (0 a resistance, 1 off the push) · decides (0: never says that a wall holds)
@@ -143,17 +143,17 @@ typedef struct lw_format_row {
    *   -favourable; at-rest-pressure-unfavourable, variable-on-wall-unfavourable: multiply what acts
    * includes-NAME: the set NAME must hold as well */
   char quantity[LW_NAME_MAX];
-  double needs[3];       /* by lw_situation_kind; NAN: this format says nothing */
+  double needs[3];       /* by lw_situation_kind; NAN: this set says nothing */
   lw_seen needs_seen[3]; /* of each number; means nothing where the number is missing */
   char clause[LW_NAME_MAX];
   char note[LW_NOTE_MAX];
   lw_origin_note from;
   /* Not in the file: read once, so that a wall need not compare names. */
-  short need;    /* which quantity it is: lw_need of src/tables/known.h */
+  short need;    /* which quantity it is: lw_factor of src/tables/known.h */
   int set, next; /* the first and the next row of the same set; -1: no next */
   int includes;  /* the first row of the set taken in; -1: none, or it has no row */
   bool taken_in; /* another set takes this one's set in */
-} lw_format_row;
+} lw_factor_row;
 
 enum { LW_FORMAT_PARTS_MAX = 5 }; /* how many sets a set may take in */
 
@@ -298,7 +298,7 @@ typedef struct lw_tables {
   int bearing_count;   lw_bearing_row bearing[LW_BEARING_ROWS];
   int plant_count;     lw_plant_row plant[LW_PLANT_ROWS];
   int conventions_count; lw_conventions_row conventions[LW_CONVENTIONS_ROWS];
-  int format_count;    lw_format_row format[LW_FORMAT_ROWS];
+  int factor_count;    lw_factor_row factor[LW_FACTOR_ROWS];
   int limit_count;     lw_limit_row limit[LW_LIMIT_ROWS];
   int hazard_count;    lw_hazard_row hazard[LW_HAZARD_ROWS];
   int condition_count; lw_condition_row condition[LW_CONDITION_ROWS];
@@ -346,13 +346,13 @@ const lw_material_row *lw_tables_material(const lw_tables *tables, const char *n
 const lw_plant_row *lw_tables_plant(const lw_tables *tables, const char *name);
 const lw_conventions_row *lw_tables_conventions(const lw_tables *tables, const char *name);
 const lw_interface_row *lw_tables_interface(const lw_tables *tables, const char *name);
-const lw_format_row *lw_tables_format(const lw_tables *tables, const char *format, const char *quantity);
+const lw_factor_row *lw_tables_factor(const lw_tables *tables, const char *set, const char *quantity);
 const lw_condition_row *lw_tables_condition(const lw_tables *tables, const char *slug);
 const lw_clearance_row *lw_tables_clearance(const lw_tables *tables, const char *slug);
 const lw_threshold_row *lw_tables_threshold(const lw_tables *tables, const char *slug);
 const lw_threshold_row *lw_tables_fence(const lw_tables *tables, const char *slug);
 const lw_ordering_row *lw_tables_ordering(const lw_tables *tables, const char *slug);
-bool lw_tables_has_format(const lw_tables *tables, const char *format);
+bool lw_tables_has_factor_set(const lw_tables *tables, const char *set);
 bool lw_tables_has_place(const lw_tables *tables, const char *place);
 
 /** The slug of a place given by slug or by another of its names ("NSW"), or NULL. */

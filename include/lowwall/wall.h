@@ -135,9 +135,9 @@ typedef struct lw_method {
   lw_counted thrust_vertical, soil_on_heel;
   lw_surcharge_on_heel surcharge_on_heel;
   lw_passive_as passive_as;
-  bool passive_as_given; /* false: the format decides */
+  bool passive_as_given; /* false: the set of factors does */
   lw_uplift_as uplift_as;
-  lw_base_pressure base_pressure; /* never own: it is settled by the bearing method */
+  lw_base_pressure base_pressure; /* never own: the bearing method decides it */
   lw_bearing_method bearing;
   lw_n_gamma n_gamma;
   double n_gamma_value; /* only where it is given */
@@ -217,7 +217,7 @@ typedef struct lw_section {
   lw_corner outline[LW_OUTLINE_MAX]; /* counter-clockwise, starting at the toe; no cap overhang */
 } lw_section;
 
-/* The wall on its site: what a settled case comes to in plain numbers. Nothing later reads the case. */
+/* The wall on its site: what a complete case comes to in plain numbers. Nothing later reads the case. */
 
 /* Wind on a fence that stands on the wall or behind it. Of what is not known, the most. */
 typedef struct lw_wall_wind {
@@ -279,7 +279,7 @@ typedef struct lw_wall {
   lw_site site;
   lw_method method;
   double wall_friction_rad; /* δ; a share is of the least friction angle behind */
-  char format[LW_NAME_MAX];
+  char factor_set[LW_NAME_MAX];
   bool people_on_cap;
   lw_wall_wind wind;
   double seismic_horizontal, seismic_vertical; /* coefficients; both 0: no earthquake is looked at */

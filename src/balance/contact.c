@@ -48,7 +48,7 @@ static void press_full(const lw_method *method, lw_contact *c, const lw_working 
   double near = 0.5 * c->width_m - fabs(c->eccentricity_m);
   bool kern = fabs(bend) <= 1.0 + 1e-12;
   c->share_in_compression = kern ? 1.0 : 3.0 * near / c->width_m;
-  c->pressed_m = kern ? c->width_m : 3.0 * near;
+  c->compressed_m = kern ? c->width_m : 3.0 * near;
   if (method->base_pressure == LW_BASE_EFFECTIVE) {
     c->front_kpa = c->rear_kpa = c->vertical_kn_per_m / c->effective_width_m;
     if (working) lw_contact_line_even(c, working);
@@ -74,7 +74,7 @@ static void press_shells(double shell_m, lw_contact *c, const lw_working *workin
   double near = half - fabs(c->eccentricity_m);
   bool whole = fabs(bend) <= 1.0 + 1e-12;
   c->share_in_compression = whole ? 1.0 : lw_smaller(0.5, 1.5 * near / shell_m);
-  c->pressed_m = whole ? c->width_m : lw_smaller(shell_m, 3.0 * near);
+  c->compressed_m = whole ? c->width_m : lw_smaller(shell_m, 3.0 * near);
   double edge =
       near < shell_m / 3.0 ? 2.0 * c->vertical_kn_per_m / (3.0 * near) : 2.0 * c->vertical_kn_per_m / shell_m;
   c->front_kpa = whole ? mean * (1.0 + bend) : (c->eccentricity_m > 0.0 ? edge : 0.0);
@@ -114,12 +114,14 @@ void lw_contact_balance(const lw_method *method, const lw_contact_terms *terms, 
 
 /* Head falls in a straight line from rear to front over the length in compression; the open part behind it
  * carries the full rear head. weight: of water, times what else is on uplift. */
-static lw_force uplift_over(const lw_contact_terms *terms, double factor, double weight, double pressed_m) {
+static lw_force uplift_over(const lw_contact_terms *terms, double factor, double weight,
+                            double compressed_m) {
   double width = terms->rear_m - terms->front_m, rear = terms->rear_head_m, front = terms->front_head_m;
-  if (!lw_taper_whole(terms->contact)) return lw_taper_uplift(terms, factor, weight, pressed_m);
-  double open = width - pressed_m;
-  double force = 0.5 * (front + rear) * pressed_m + rear * open;
-  double moment = pressed_m * pressed_m * (front / 6.0 + rear / 3.0) + rear * open * (pressed_m + 0.5 * open);
+  if (!lw_taper_whole(terms->contact)) return lw_taper_uplift(terms, factor, weight, compressed_m);
+  double open = width - compressed_m;
+  double force = 0.5 * (front + rear) * compressed_m + rear * open;
+  double moment =
+      compressed_m * compressed_m * (front / 6.0 + rear / 3.0) + rear * open * (compressed_m + 0.5 * open);
   return (lw_force){.kind = LW_FORCE_UPLIFT,
                     .factor = factor,
                     .vertical_kn_per_m = -weight * force,
@@ -134,16 +136,17 @@ static bool opens(const lw_method *method, const lw_contact *contact) {
   return contact->eccentricity_m > contact->kern_m;
 }
 
-/* What stays pressed of a contact that opens. The reaction stands at a third of that length, and so does all
+/* What stays in compression of a contact that opens. The reaction stands at a third of that length, and so
+ * does all
  * that the head loses over it: together they stand where the reaction would under the full rear head
  * everywhere. One that would tip then opens altogether. */
-static double pressed_length(const lw_contact_terms *terms, const lw_contact *others, double full_lift) {
+static double compressed_length(const lw_contact_terms *terms, const lw_contact *others, double full_lift) {
   double width = others->width_m;
   lw_plan_sums under = lw_taper_sums(terms->underside, width);
   double vertical = others->vertical_kn_per_m - full_lift * under.area_m2;
   double net = others->resisting_knm_per_m - others->overturning_knm_per_m - full_lift * under.first_m3;
   if (vertical <= 0.0 || net <= 0.0) return 0.0;
-  return lw_smaller(lw_taper_pressed(terms->contact, width, net / vertical), width);
+  return lw_smaller(lw_taper_compressed(terms->contact, width, net / vertical), width);
 }
 
 /* The contact with uplift beside the other forces. */
@@ -154,13 +157,13 @@ static void lift(const lw_method *method, const lw_contact_terms *terms, const l
   press(method, terms, contact, NULL);
 }
 
-/* Uplift over what is pressed, told with what follows from it. */
+/* Uplift over what is in compression, told with what follows from it. */
 static void tell_lifted(const lw_method *method, const lw_contact_terms *terms, double weight,
-                        double pressed_m, lw_contact *contact, const lw_working *working) {
+                        double compressed_m, lw_contact *contact, const lw_working *working) {
   if (lw_taper_whole(terms->contact))
-    lw_contact_line_uplift(terms, weight, pressed_m, contact->uplift_kn_per_m, working);
+    lw_contact_line_uplift(terms, weight, compressed_m, contact->uplift_kn_per_m, working);
   else
-    lw_taper_line_uplift(terms, weight, pressed_m, contact->uplift_kn_per_m, working);
+    lw_taper_line_uplift(terms, weight, compressed_m, contact->uplift_kn_per_m, working);
   press(method, terms, contact, working);
 }
 
@@ -177,13 +180,13 @@ void lw_contact_solve(const lw_wall *wall, const lw_contact_terms *terms, lw_for
   lw_force *uplift = &forces->force[forces->count++];
   double factor = lw_forces_factor(forces, LW_FORCE_UPLIFT);
   double weight = wall->site.water_unit_weight_kn_per_m3 * method->uplift_share * factor;
-  double pressed = others.width_m;
-  *uplift = uplift_over(terms, factor, weight, pressed);
+  double compressed = others.width_m;
+  *uplift = uplift_over(terms, factor, weight, compressed);
   lift(method, terms, &others, uplift, contact);
   if (terms->uplift && opens(method, contact)) {
-    pressed = pressed_length(terms, &others, weight * terms->rear_head_m);
-    *uplift = uplift_over(terms, factor, weight, pressed);
+    compressed = compressed_length(terms, &others, weight * terms->rear_head_m);
+    *uplift = uplift_over(terms, factor, weight, compressed);
     lift(method, terms, &others, uplift, contact);
   }
-  if (working) tell_lifted(method, terms, weight, pressed, contact, working);
+  if (working) tell_lifted(method, terms, weight, compressed, contact, working);
 }

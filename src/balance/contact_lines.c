@@ -5,7 +5,7 @@
 
 #include "base/working.h"
 
-/* A pressed length of 0 is a contact that opens altogether. */
+/* A length in compression of 0 is a contact that opens altogether. */
 static const double NOTHING = 1e-12;
 
 void lw_contact_line_resultant(const lw_contact *c, const lw_working *working) {
@@ -21,10 +21,10 @@ void lw_contact_line_resultant(const lw_contact *c, const lw_working *working) {
   lw_working_line(working, &left, "%.4f - 2 x %.4f", c->width_m, fabs(c->eccentricity_m));
 }
 
-void lw_contact_line_uplift(const lw_contact_terms *terms, double weight, double pressed_m, double uplift,
+void lw_contact_line_uplift(const lw_contact_terms *terms, double weight, double compressed_m, double uplift,
                             const lw_working *working) {
   double width = terms->rear_m - terms->front_m;
-  bool opens = pressed_m <= NOTHING, gapes = !opens && pressed_m < width - NOTHING;
+  bool opens = compressed_m <= NOTHING, gapes = !opens && compressed_m < width - NOTHING;
   lw_step step = {.symbol = "U",
                   .formula = opens   ? "gw hr B"
                              : gapes ? "gw ((hr + hf)/2 bp + hr (B - bp))"
@@ -37,7 +37,7 @@ void lw_contact_line_uplift(const lw_contact_terms *terms, double weight, double
                                     "behind it"
                                   : "Water under it: the head falls from the rear to the front");
   lw_working_step(working, &step, "gw = %.4f kN/m3, hr = %.4f m, hf = %.4f m, bp = %.4f m, B = %.4f m",
-                  weight, terms->rear_head_m, terms->front_head_m, pressed_m, width);
+                  weight, terms->rear_head_m, terms->front_head_m, compressed_m, width);
 }
 
 void lw_contact_line_straight(const lw_contact *c, const lw_working *working) {

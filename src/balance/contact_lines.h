@@ -8,8 +8,8 @@
 
 /* Where the resultant stands, and how far from the middle. */
 void lw_contact_line_resultant(const lw_contact *c, const lw_working *working);
-/* Uplift under a full rectangle: the head falls over what is pressed and is whole behind it. */
-void lw_contact_line_uplift(const lw_contact_terms *terms, double weight, double pressed_m, double uplift,
+/* Uplift under a full rectangle: the head falls over what is in compression and is whole behind it. */
+void lw_contact_line_uplift(const lw_contact_terms *terms, double weight, double compressed_m, double uplift,
                             const lw_working *working);
 /* An edge pressure of a straight diagram over width B: V/B (1 + 6e/B) in front, less at the rear. */
 void lw_contact_line_straight(const lw_contact *c, const lw_working *working);

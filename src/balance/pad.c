@@ -11,7 +11,7 @@
 #include "gather.h"
 #include "inertia.h"
 #include "passive.h"
-#include "stage.h"
+#include "free_body.h"
 #include "taper.h"
 
 /* The underside of the pad: the thrust covers the pad's thickness too, the load spreads through it from the
@@ -67,7 +67,7 @@ static void put_pad(const lw_force *weight, const lw_seismic *seismic, int at, l
 }
 
 static void press_evenly(lw_contact *contact, double width_m, const lw_working *working) {
-  contact->width_m = contact->area_m2 = contact->pressed_m = width_m;
+  contact->width_m = contact->area_m2 = contact->compressed_m = width_m;
   contact->effective_width_m = width_m;
   contact->kern_m = contact->kern_behind_m = width_m / 6.0;
   contact->eccentricity_m = 0.0;
@@ -92,34 +92,34 @@ static lw_contact_terms terms_of(const lw_wall *wall, const lw_ground *ground) {
                             .front_head_m = fmax(under - wall->site.front_water_depth_m, 0.0)};
 }
 
-static void balance(const lw_wall *wall, const lw_load_case *load_case, const lw_push *push, lw_stage *stage,
-                    const lw_working *working) {
+static void balance(const lw_wall *wall, const lw_load_case *load_case, const lw_push *push,
+                    lw_free_body *body, const lw_working *working) {
   const lw_ground *ground = &load_case->ground;
   const lw_pad *pad = &wall->site.pad;
-  lw_forces_gather(wall, load_case, &wall->section, push, &stage->forces);
+  lw_forces_gather(wall, load_case, &wall->section, push, &body->forces);
   lw_contact_terms terms = terms_of(wall, ground);
   /* The stone under the base takes part in the balance; what lies within the spread is weighed after. */
-  int at = stage->forces.count;
+  int at = body->forces.count;
   lw_force weight = pad_weight(pad, wall->section.base_width_m, 0.5 * wall->section.base_width_m);
-  stage->forces.count += lw_seismic_acts(&ground->seismic) ? 2 : 1;
-  put_pad(&weight, &ground->seismic, at, &stage->forces);
-  lw_contact_solve(wall, &terms, &stage->forces, &stage->contact, working);
-  stage->passive_kn_per_m = lw_passive_resistance(wall, ground, lw_site_under(&wall->site), NULL);
-  if (!stage->contact.inside) return;
-  double effective = effective_width(&wall->section, &stage->contact);
-  double width = spread_width(wall, stage->contact.resultant_m, effective, working);
-  weight = pad_weight(pad, width, stage->contact.resultant_m);
-  put_pad(&weight, &ground->seismic, at, &stage->forces);
-  lw_contact_balance(&wall->method, &terms, &stage->forces, &stage->contact, NULL);
-  press_evenly(&stage->contact, width, working);
+  body->forces.count += lw_seismic_acts(&ground->seismic) ? 2 : 1;
+  put_pad(&weight, &ground->seismic, at, &body->forces);
+  lw_contact_solve(wall, &terms, &body->forces, &body->contact, working);
+  body->passive_kn_per_m = lw_passive_resistance(wall, ground, lw_site_under(&wall->site), NULL);
+  if (!body->contact.inside) return;
+  double effective = effective_width(&wall->section, &body->contact);
+  double width = spread_width(wall, body->contact.resultant_m, effective, working);
+  weight = pad_weight(pad, width, body->contact.resultant_m);
+  put_pad(&weight, &ground->seismic, at, &body->forces);
+  lw_contact_balance(&wall->method, &terms, &body->forces, &body->contact, NULL);
+  press_evenly(&body->contact, width, working);
 }
 
-void lw_stage_pad(const lw_wall *wall, const lw_load_case *load_case, const lw_push *push, lw_stage *stage,
-                  const lw_working *working) {
+void lw_free_body_pad(const lw_wall *wall, const lw_load_case *load_case, const lw_push *push,
+                      lw_free_body *body, const lw_working *working) {
   assert(lw_site_under(&wall->site) > 0.0);
-  lw_stage_start(push, stage);
-  if (stage->status != LW_OK) return;
-  balance(wall, load_case, push, stage, working);
-  lw_stage_end(stage);
-  lw_stage_undermine(load_case, stage);
+  lw_free_body_start(push, body);
+  if (body->status != LW_OK) return;
+  balance(wall, load_case, push, body, working);
+  lw_free_body_end(body);
+  lw_free_body_undermine(load_case, body);
 }

@@ -4,7 +4,7 @@
 #include "soil/site.h"
 #include "wall/courses.h"
 #include "pad.h"
-#include "stage.h"
+#include "free_body.h"
 
 static int joints_of(const lw_section *section) {
   return section->course_count > 0 ? section->course_count - 1 + (section->has_cap ? 1 : 0) : 0;
@@ -47,10 +47,10 @@ int lw_place_joint(const lw_place *place) {
 }
 
 void lw_place_load(const lw_wall *wall, const lw_load_case *load_case, const lw_place *place,
-                   const lw_push *push, lw_stage *stage, const lw_working *working) {
+                   const lw_push *push, lw_free_body *body, const lw_working *working) {
   switch (place->at) {
-  case LW_AT_BASE: lw_stage_base(wall, load_case, push, stage, working); return;
-  case LW_AT_PAD: lw_stage_pad(wall, load_case, push, stage, working); return;
-  default: lw_stage_above(wall, load_case, place->stack.section, push, stage, working);
+  case LW_AT_BASE: lw_free_body_base(wall, load_case, push, body, working); return;
+  case LW_AT_PAD: lw_free_body_pad(wall, load_case, push, body, working); return;
+  default: lw_free_body_above(wall, load_case, place->stack.section, push, body, working);
   }
 }

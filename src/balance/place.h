@@ -24,6 +24,6 @@ int lw_place_joint(const lw_place *place);
 
 /* The contact in a load case. working may be NULL. */
 void lw_place_load(const lw_wall *wall, const lw_load_case *load_case, const lw_place *place,
-                   const lw_push *push, lw_stage *stage, const lw_working *working);
+                   const lw_push *push, lw_free_body *body, const lw_working *working);
 
 #endif

@@ -9,7 +9,7 @@
 #include "base/extremes.h"
 #include "pressure/elastic_record.h"
 #include "pressure/given.h"
-#include "pressure/wedge_scale.h"
+#include "pressure/trial_wedge_scale.h"
 #include "push_guard.h"
 #include "push_parts.h"
 
@@ -44,12 +44,12 @@ static void fail(lw_push *push, lw_reason reason) {
 }
 
 /* The independent recheck on the same plane and in the same direction; the larger of the two is used. */
-static bool find_wedge(lw_wedge_known *searched, lw_push *push, const lw_working *working) {
+static bool find_wedge(lw_trial_wedge_known *searched, lw_push *push, const lw_working *working) {
   const lw_plane *plane = &push->back.plane;
   bool known = searched && searched->known;
-  if (known && lw_wedge_scale(&searched->plane, &searched->wedge, plane, &push->wedge)) return true;
-  if (lw_wedge_thrust(LW_ACTIVE, plane, &push->wedge, NULL, working) != LW_OK) return false;
-  if (searched) *searched = (lw_wedge_known){true, *plane, push->wedge};
+  if (known && lw_trial_wedge_scale(&searched->plane, &searched->wedge, plane, &push->wedge)) return true;
+  if (lw_trial_wedge_thrust(LW_ACTIVE, plane, &push->wedge, NULL, working) != LW_OK) return false;
+  if (searched) *searched = (lw_trial_wedge_known){true, *plane, push->wedge};
   return true;
 }
 
@@ -93,11 +93,11 @@ static void push_at_rest(lw_push *push) {
 typedef enum carried { CARRIES_NOTHING, CARRIES_WEIGHTS } carried;
 
 /* The wedge of the same ground without its loads at a distance, or with their weights alone. */
-static bool find_lighter(const lw_push *push, carried what, lw_wedge *wedge) {
+static bool find_lighter(const lw_push *push, carried what, lw_trial_wedge *wedge) {
   lw_plane plane = push->back.plane;
   if (what == CARRIES_NOTHING) plane.load_count = 0;
   for (int i = 0; i < plane.load_count; i++) plane.load[i].push_kn_per_m = 0.0;
-  return lw_wedge_thrust(LW_ACTIVE, &plane, wedge, NULL, NULL) == LW_OK;
+  return lw_trial_wedge_thrust(LW_ACTIVE, &plane, wedge, NULL, NULL) == LW_OK;
 }
 
 static bool is_pushed(const lw_plane *plane) {
@@ -107,7 +107,7 @@ static bool is_pushed(const lw_plane *plane) {
 }
 
 /* What one wedge has more than another, and where that acts. */
-static lw_lateral between(const lw_wedge *with, const lw_wedge *without, double height_m) {
+static lw_lateral between(const lw_trial_wedge *with, const lw_trial_wedge *without, double height_m) {
   double more = with->thrust_kn_per_m - without->thrust_kn_per_m;
   if (more <= AGREEMENT * with->thrust_kn_per_m) return (lw_lateral){0};
   double moment = with->thrust_kn_per_m * with->height_of_action_m -
@@ -119,7 +119,7 @@ static lw_lateral between(const lw_wedge *with, const lw_wedge *without, double 
 /* Neither formula nor elasticity knows a level push on the ground: what the wedge has more by it is theirs
  * too. */
 static void push_by_wedge(lw_push *push) {
-  lw_wedge without;
+  lw_trial_wedge without;
   if (!is_pushed(&push->back.plane) || !find_lighter(push, CARRIES_WEIGHTS, &without)) return;
   push->by_pushes = between(&push->wedge, &without, push->back.plane.height_m);
   add_to_thrust(&push->thrust, push->by_pushes.thrust_kn_per_m, push->by_pushes.height_m);
@@ -129,7 +129,7 @@ static void push_by_wedge(lw_push *push) {
  * loads it would act at the higher of its own height and the formula's. */
 static void part_wedge(lw_push *push, double formula_height_m) {
   const lw_plane *plane = &push->back.plane;
-  lw_wedge none, still = push->wedge;
+  lw_trial_wedge none, still = push->wedge;
   bool pushed = is_pushed(plane);
   if (plane->load_count == 0 || !find_lighter(push, CARRIES_NOTHING, &none)) return;
   if (pushed && !find_lighter(push, CARRIES_WEIGHTS, &still)) return;
@@ -141,7 +141,7 @@ static void part_wedge(lw_push *push, double formula_height_m) {
 
 /* What the formula says, the loads it leaves to elasticity included, along the thrust: an elastic push is
  * level. The wedge carries the loads itself, so the two are set beside each other and never added. */
-static void recheck(const lw_method *method, lw_wedge_known *searched, lw_push *push,
+static void recheck(const lw_method *method, lw_trial_wedge_known *searched, lw_push *push,
                     const lw_working *working) {
   const lw_plane *plane = &push->back.plane;
   if (has_no_wedge(method) || !find_wedge(searched, push, working)) return;
@@ -208,7 +208,7 @@ static lw_status by_formula(const lw_method *method, lw_push *push, lw_error *er
 }
 
 static void find(const lw_wall *wall, const lw_ground *ground, const lw_stack *stack,
-                 lw_wedge_known *searched, lw_push *push, const lw_working *working) {
+                 lw_trial_wedge_known *searched, lw_push *push, const lw_working *working) {
   const lw_method *method = &wall->method;
   lw_error error = {0};
   *push = (lw_push){.status = LW_OK};
@@ -236,7 +236,7 @@ static void find(const lw_wall *wall, const lw_ground *ground, const lw_stack *s
 }
 
 void lw_push_find(const lw_wall *wall, const lw_ground *ground, const lw_stack *stack,
-                  lw_wedge_known *searched, lw_push *push, const lw_working *working) {
+                  lw_trial_wedge_known *searched, lw_push *push, const lw_working *working) {
   find(wall, ground, stack, searched, push, working);
   lw_reason doubt = lw_push_doubt(wall, ground, stack, push);
   if (push->status != LW_OK && doubt != LW_REASON_NOT_FINITE) return;

@@ -25,7 +25,7 @@ typedef struct lw_push {
   double formula_kn_per_m;
   lw_elastic elastic; /* of the loads at a distance, level; not used where the wedge governs */
   lw_load_pressure elastic_by;
-  lw_wedge wedge;
+  lw_trial_wedge wedge;
   bool wedge_known, wedge_governs, faulty;
   lw_lateral by_loads, by_pushes; /* what loads at a distance and level pushes add to a thrust */
   lw_lateral unloaded;            /* the wedge without both, where it has them; thrust 0: it has none */
@@ -35,15 +35,15 @@ typedef struct lw_push {
 } lw_push;
 
 /* A wedge that was searched, and on which plane. */
-typedef struct lw_wedge_known {
+typedef struct lw_trial_wedge_known {
   bool known;
   lw_plane plane;
-  lw_wedge wedge;
-} lw_wedge_known;
+  lw_trial_wedge wedge;
+} lw_trial_wedge_known;
 
 /* searched: of a push found before, and replaced by one that is searched here; NULL allowed. Where both
  * planes are the same figure at another size its wedge is scaled instead of searched again. */
 void lw_push_find(const lw_wall *wall, const lw_ground *ground, const lw_stack *stack,
-                  lw_wedge_known *searched, lw_push *push, const lw_working *working);
+                  lw_trial_wedge_known *searched, lw_push *push, const lw_working *working);
 
 #endif

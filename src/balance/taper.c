@@ -26,8 +26,8 @@ lw_plan_sums lw_taper_sums(lw_taper taper, double length_m) {
   return (lw_plan_sums){l * (f + r) / 2.0, l * l * (f + 2.0 * r) / 6.0, l * l * l * (f + 3.0 * r) / 12.0};
 }
 
-lw_plan_sums lw_taper_triangle(lw_taper taper, double length_m, double pressed_m) {
-  double c = pressed_m, w = taper.front, k = slope_of(taper, length_m);
+lw_plan_sums lw_taper_triangle(lw_taper taper, double length_m, double compressed_m) {
+  double c = compressed_m, w = taper.front, k = slope_of(taper, length_m);
   return (lw_plan_sums){w * c / 2.0 + k * c * c / 6.0, w * c * c / 6.0 + k * c * c * c / 12.0,
                         w * c * c * c / 12.0 + k * c * c * c * c / 20.0};
 }
@@ -39,7 +39,7 @@ static double root(double a, double b, double d) {
 }
 
 /* Of a triangle of pressure as long as c: x = c (2 w + k c) / (6 w + 2 k c). */
-double lw_taper_pressed(lw_taper taper, double length_m, double resultant_m) {
+double lw_taper_compressed(lw_taper taper, double length_m, double resultant_m) {
   double w = taper.front, k = slope_of(taper, length_m), r = resultant_m;
   lw_plan_sums all = lw_taper_triangle(taper, length_m, length_m);
   double kern = all.first_m3 / all.area_m2;
@@ -65,18 +65,19 @@ double lw_taper_effective(lw_taper taper, double length_m, double resultant_m) {
   return area_to(from, length_m, lw_smaller(even_length(from, length_m, r), length_m));
 }
 
-/* Over what is pressed the head is lost on its way to the front; a joint that is open loses all of it. */
-static lw_plan_sums lost_over(const lw_contact_terms *terms, double pressed_m) {
+/* Over what is in compression the head is lost on its way to the front; a joint that is open loses all of
+ * it. */
+static lw_plan_sums lost_over(const lw_contact_terms *terms, double compressed_m) {
   double width = terms->rear_m - terms->front_m;
   if (!terms->uplift) return lw_taper_sums(terms->contact, width);
-  if (pressed_m <= 0.0) return (lw_plan_sums){0};
-  return lw_taper_triangle(terms->contact, width, pressed_m);
+  if (compressed_m <= 0.0) return (lw_plan_sums){0};
+  return lw_taper_triangle(terms->contact, width, compressed_m);
 }
 
-lw_force lw_taper_uplift(const lw_contact_terms *terms, double factor, double weight, double pressed_m) {
+lw_force lw_taper_uplift(const lw_contact_terms *terms, double factor, double weight, double compressed_m) {
   double width = terms->rear_m - terms->front_m, rear = terms->rear_head_m;
   double front = terms->uplift ? terms->front_head_m : 0.0;
-  lw_plan_sums under = lw_taper_sums(terms->underside, width), lost = lost_over(terms, pressed_m);
+  lw_plan_sums under = lw_taper_sums(terms->underside, width), lost = lost_over(terms, compressed_m);
   double force = rear * under.area_m2 - (rear - front) * lost.area_m2;
   double moment = rear * under.first_m3 - (rear - front) * lost.first_m3;
   return (lw_force){.kind = LW_FORCE_UPLIFT,
@@ -86,7 +87,7 @@ lw_force lw_taper_uplift(const lw_contact_terms *terms, double factor, double we
                     .y_m = terms->foot_y_m};
 }
 
-void lw_taper_line_uplift(const lw_contact_terms *terms, double weight, double pressed_m, double uplift,
+void lw_taper_line_uplift(const lw_contact_terms *terms, double weight, double compressed_m, double uplift,
                           const lw_working *working) {
   double width = terms->rear_m - terms->front_m;
   lw_step step = {
@@ -95,7 +96,7 @@ void lw_taper_line_uplift(const lw_contact_terms *terms, double weight, double p
                               "pressed");
   lw_working_step(working, &step, "gw = %.4f kN/m3, hr = %.4f m, hf = %.4f m, Au = %.5f m2/m, Al = %.5f m2/m",
                   weight, terms->rear_head_m, terms->uplift ? terms->front_head_m : 0.0,
-                  lw_taper_sums(terms->underside, width).area_m2, lost_over(terms, pressed_m).area_m2);
+                  lw_taper_sums(terms->underside, width).area_m2, lost_over(terms, compressed_m).area_m2);
 }
 
 static double core_of(lw_taper taper, double length_m) {
@@ -110,11 +111,11 @@ void lw_taper_measure(lw_taper taper, lw_contact *contact) {
   contact->kern_behind_m = 0.5 * width - core_of(lw_taper_turned(taper), width);
 }
 
-/* What is pressed from one edge on, and how hard at that edge. */
+/* What is in compression from one edge on, and how hard at that edge. */
 static void press_part(lw_taper taper, double near_m, lw_contact *c, double *edge_kpa) {
-  double length = lw_smaller(lw_taper_pressed(taper, c->width_m, near_m), c->width_m);
+  double length = lw_smaller(lw_taper_compressed(taper, c->width_m, near_m), c->width_m);
   *edge_kpa = c->vertical_kn_per_m / lw_taper_triangle(taper, c->width_m, length).area_m2;
-  c->pressed_m = length;
+  c->compressed_m = length;
   c->share_in_compression = area_to(taper, c->width_m, length) / c->area_m2;
 }
 
@@ -146,9 +147,9 @@ static void tell_straight(const lw_plan_sums *sums, const lw_contact *c, const l
                   a, s, j, c->width_m);
 }
 
-/* A triangle on the part that is pressed: it stands as far from the edge as the resultant. */
+/* A triangle on the part in compression: it stands as far from the edge as the resultant. */
 static void tell_part(lw_taper from, double edge_kpa, const lw_contact *c, const lw_working *working) {
-  double w = from.front, k = slope_of(from, c->width_m), length = c->pressed_m;
+  double w = from.front, k = slope_of(from, c->width_m), length = c->compressed_m;
   lw_step x = {.symbol = "x",
                .formula = "bp (2 wn + k bp)/(6 wn + 2 k bp)",
                .value = length * (2.0 * w + k * length) / (6.0 * w + 2.0 * k * length),
@@ -168,7 +169,7 @@ static bool press_whole(const lw_plan_sums *sums, lw_contact *c) {
   double bend = sums->area_m2 * sums->second_m4 - sums->first_m3 * sums->first_m3;
   c->front_kpa = v * (sums->second_m4 - r * sums->first_m3) / bend;
   c->rear_kpa = c->front_kpa + v * (r * sums->area_m2 - sums->first_m3) / bend * c->width_m;
-  c->pressed_m = c->width_m;
+  c->compressed_m = c->width_m;
   c->share_in_compression = 1.0;
   double least = -1e-12 * v / sums->area_m2;
   return c->front_kpa >= least && c->rear_kpa >= least;
@@ -235,7 +236,7 @@ static void press_shells(lw_taper taper, double shell_m, lw_contact *c, const lw
   double length = lw_smaller(shell_m, 3.0 * near);
   double from = front ? 0.0 : c->width_m - length;
   add_strip(taper, c->width_m, from, from + length, &one);
-  c->pressed_m = length;
+  c->compressed_m = length;
   c->share_in_compression = one.area_m2 / sums.area_m2;
   double edge = 2.0 * c->vertical_kn_per_m / one.area_m2;
   c->front_kpa = front ? edge : 0.0;

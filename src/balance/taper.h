@@ -13,11 +13,11 @@ typedef struct lw_plan_sums {
 } lw_plan_sums;
 
 lw_plan_sums lw_taper_sums(lw_taper taper, double length_m);
-/* Sums of a load that falls from 1 at the front edge in a straight line to nothing at pressed_m. */
-lw_plan_sums lw_taper_triangle(lw_taper taper, double length_m, double pressed_m);
+/* Sums of a load that falls from 1 at the front edge in a straight line to nothing at compressed_m. */
+lw_plan_sums lw_taper_triangle(lw_taper taper, double length_m, double compressed_m);
 /* How long the part in compression is when the resultant stands at x from the front edge: past length_m, all
  * of it is, and by how much tells how far inside the resultant stands. */
-double lw_taper_pressed(lw_taper taper, double length_m, double resultant_m);
+double lw_taper_compressed(lw_taper taper, double length_m, double resultant_m);
 /* The same contact looked at from its rear. */
 lw_taper lw_taper_turned(lw_taper taper);
 /* The area of that part, from either edge on, whose centroid is the resultant. */
@@ -25,8 +25,8 @@ double lw_taper_effective(lw_taper taper, double length_m, double resultant_m);
 bool lw_taper_whole(lw_taper taper);
 
 /* Water under such a contact: between the tails it stands as high as behind, under what bears its head falls
- * over what is pressed, or is nothing in a joint that is open. */
-lw_force lw_taper_uplift(const lw_contact_terms *terms, double factor, double weight, double pressed_m);
+ * over what is in compression, or is nothing in a joint that is open. */
+lw_force lw_taper_uplift(const lw_contact_terms *terms, double factor, double weight, double compressed_m);
 
 /* Area and core of a contact whose width is known. */
 void lw_taper_measure(lw_taper taper, lw_contact *contact);
@@ -37,7 +37,7 @@ void lw_taper_press(const lw_method *method, lw_taper taper, double shell_m, lw_
                     const lw_working *working);
 
 /* How the uplift of lw_taper_uplift comes about. */
-void lw_taper_line_uplift(const lw_contact_terms *terms, double weight, double pressed_m, double uplift,
+void lw_taper_line_uplift(const lw_contact_terms *terms, double weight, double compressed_m, double uplift,
                           const lw_working *working);
 
 #endif

@@ -15,28 +15,28 @@ void lw_check_not_shown(lw_check *check, lw_reason reason) {
   check->reason = reason;
 }
 
-lw_check lw_check_begin(const lw_check_context *context, const lw_stage *stage, lw_check_kind kind,
+lw_check lw_check_begin(const lw_check_context *context, const lw_free_body *body, lw_check_kind kind,
                         const char *unit) {
-  bool known = stage->status == LW_OK;
+  bool known = body->status == LW_OK;
   return (lw_check){.kind = kind,
                     .at = context->place->at,
                     .joint = lw_place_joint(context->place),
                     .unit = unit,
                     .holds = known ? LW_HOLDS : LW_CANNOT_SHOW,
-                    .reason = known ? LW_REASON_NONE : stage->reason,
+                    .reason = known ? LW_REASON_NONE : body->reason,
                     .counts = true};
 }
 
-void lw_check_no_demand(lw_check *check, const lw_format_row *row, lw_situation_kind kind) {
-  check->needs = lw_format_value(row, kind);
+void lw_check_no_demand(lw_check *check, const lw_factor_row *row, lw_situation_kind kind) {
+  check->needs = lw_factor_value(row, kind);
   check->by = row;
   check->holds = LW_HOLDS;
   check->reason = LW_REASON_NO_DEMAND;
 }
 
 void lw_check_by_strengths(const lw_check_context *context, lw_check *check) {
-  if (context->format->on_every_wedge <= 0.0) return;
-  check->has = lw_known(context->format->on_every_wedge);
+  if (context->factor_set->on_every_wedge <= 0.0) return;
+  check->has = lw_known(context->factor_set->on_every_wedge);
   check->resistance = lw_known(check->has.value * check->demand.value);
 }
 
@@ -51,9 +51,9 @@ void lw_check_tell_has(const lw_check *check, const char *formula, const lw_work
 
 /* Without a requirement the number is printed and does not count; with a requirement of nothing (the
  * resultant need only stay inside) any `has` above zero does. */
-void lw_check_weigh(lw_check *check, const lw_format_row *row, lw_situation_kind kind) {
+void lw_check_weigh(lw_check *check, const lw_factor_row *row, lw_situation_kind kind) {
   check->by = row;
-  check->needs = lw_format_value(row, kind);
+  check->needs = lw_factor_value(row, kind);
   check->counts = check->needs.known;
   check->reason = check->counts ? LW_REASON_NONE : LW_REASON_NO_REQUIREMENT;
   check->holds = LW_HOLDS;
@@ -91,7 +91,7 @@ static bool has_less(const lw_check *a, const lw_check *b) {
   return a->has.known && (!b->has.known || a->has.value < b->has.value);
 }
 
-/* Whatever tips has ratio 0: of two tries at one check the lesser moments still tell which is graver. */
+/* Whatever overturns has ratio 0: of two tries at one check the lesser moments still tell which is graver. */
 bool lw_check_graver(const lw_check *a, const lw_check *b) {
   int ga = grade(a), gb = grade(b);
   if (ga != gb) return ga > gb;

@@ -2,19 +2,19 @@
 #ifndef LOWWALL_BALANCE_WEIGH_H
 #define LOWWALL_BALANCE_WEIGH_H
 
-#include "standards/format.h"
+#include "standards/factor_set.h"
 #include "place.h"
 
 /* What the checks of one load case share. */
 typedef struct lw_check_context {
   const lw_wall *wall;
-  const lw_format *format;
+  const lw_factor_set *factor_set;
   const lw_load_case *load_case;
   const lw_place *place; /* NULL: of the ground as a whole */
 } lw_check_context;
 
 /* A check on a contact: its numbers and whether it holds, and its steps where a recorder takes them. */
-typedef lw_check (*lw_make_check)(const lw_check_context *context, const lw_stage *stage,
+typedef lw_check (*lw_make_check)(const lw_check_context *context, const lw_free_body *body,
                                   const lw_working *working);
 
 /* The program itself went wrong, as lw_check_faulty has it of what cannot be shown. */
@@ -22,12 +22,13 @@ bool lw_reason_is_faulty(lw_reason reason);
 
 lw_number lw_known(double value);
 /* has, needs, ratio and whether it holds, from demand and resistance. */
-void lw_check_weigh(lw_check *check, const lw_format_row *row, lw_situation_kind kind);
-/* A check at the place of its context that still wants its numbers; without a stage it cannot be shown. */
-lw_check lw_check_begin(const lw_check_context *context, const lw_stage *stage, lw_check_kind kind,
+void lw_check_weigh(lw_check *check, const lw_factor_row *row, lw_situation_kind kind);
+/* A check at the place of its context that still wants its numbers; without a free body it cannot be
+ * shown. */
+lw_check lw_check_begin(const lw_check_context *context, const lw_free_body *body, lw_check_kind kind,
                         const char *unit);
 /* Nothing pushes: it holds, whatever is asked. */
-void lw_check_no_demand(lw_check *check, const lw_format_row *row, lw_situation_kind kind);
+void lw_check_no_demand(lw_check *check, const lw_factor_row *row, lw_situation_kind kind);
 /* Where a factor on every strength is in hand, that is what the check has: with it on all of them what holds
  * comes to the demand. */
 void lw_check_by_strengths(const lw_check_context *context, lw_check *check);
@@ -42,7 +43,7 @@ bool lw_check_faulty(const lw_check *check);
 
 /** True when a is graver than b, by what a reader should see first: a fault of the program, what falls short,
  *  then what cannot be shown, then the lesser ratio; where nothing is asked, or of two checks of a kind that
- *  tip, the lesser has; what does not count comes last. */
+ *  overturn, the lesser has; what does not count comes last. */
 bool lw_check_graver(const lw_check *a, const lw_check *b);
 
 #endif

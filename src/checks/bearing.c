@@ -6,7 +6,7 @@
 #include "base/bound.h"
 #include "base/extremes.h"
 #include "base/working.h"
-#include "standards/format_factors.h"
+#include "standards/factors.h"
 
 /* Bearing of the ground under the base or the pad: an allowable value, or a theory of the strip footing. */
 
@@ -61,42 +61,42 @@ static weights weights_of(const lw_site *site, double depth_m, double over_m, do
   return found;
 }
 
-lw_strip lw_bearing_strip(const lw_wall *wall, const lw_ground *ground, const lw_stage *stage, lw_at at,
+lw_strip lw_bearing_strip(const lw_wall *wall, const lw_ground *ground, const lw_free_body *body, lw_at at,
                           const lw_working *working) {
   const lw_strength *soil = &ground->design.footing;
   double pad = at == LW_AT_PAD ? wall->site.pad.thickness_m : 0.0;
   double depth = ground->front.bearing_embedment_m + pad;
   bool wet_behind = isfinite(ground->water_depth_m);
   double over = wet_behind ? INFINITY : wall->section.height_m - wall->site.front_water_depth_m + pad;
-  weights weight = weights_of(&wall->site, depth, over, stage->contact.area_m2, working);
-  return (lw_strip){.width_m = stage->contact.area_m2,
-                    .eccentricity_m = off_middle(&stage->contact),
+  weights weight = weights_of(&wall->site, depth, over, body->contact.area_m2, working);
+  return (lw_strip){.width_m = body->contact.area_m2,
+                    .eccentricity_m = off_middle(&body->contact),
                     .depth_m = depth,
                     .overburden_kpa = weight.beside_kpa,
                     .friction_rad = soil->friction_rad,
                     .cohesion_kpa = soil->cohesion_kpa,
                     .unit_weight_kn_per_m3 = weight.below_kn_per_m3,
-                    .vertical_kn_per_m = stage->contact.vertical_kn_per_m,
-                    .horizontal_kn_per_m = fmax(stage->contact.horizontal_kn_per_m, 0.0),
+                    .vertical_kn_per_m = body->contact.vertical_kn_per_m,
+                    .horizontal_kn_per_m = fmax(body->contact.horizontal_kn_per_m, 0.0),
                     .n_gamma = wall->method.n_gamma,
                     .n_gamma_value = wall->method.n_gamma_value,
                     .depth_factors = wall->method.depth_factors,
                     .inclination_factors = wall->method.inclination_factors};
 }
 
-void lw_bearing_show(const lw_wall *wall, const lw_ground *ground, const lw_stage *stage, lw_at at,
+void lw_bearing_show(const lw_wall *wall, const lw_ground *ground, const lw_free_body *body, lw_at at,
                      lw_borne *borne) {
   const lw_bearing_routine *routine = lw_bearing_routine_of(wall->method.bearing);
   borne->known = false;
-  if (!routine || stage->status != LW_OK || !stage->contact.inside) return;
-  borne->strip = lw_bearing_strip(wall, ground, stage, at, NULL);
+  if (!routine || body->status != LW_OK || !body->contact.inside) return;
+  borne->strip = lw_bearing_strip(wall, ground, body, at, NULL);
   borne->known = routine->ultimate(&borne->strip, &borne->bearing, NULL, NULL) == LW_OK;
 }
 
 /* A number that is given belongs to the friction that is given: a set that changes that leaves it unsafe. */
 static bool outlives_its_friction(const lw_check_context *context) {
-  double times =
-      lw_format_times(context->format, context->load_case->kind, LW_NEED_FRICTION, LW_NEED_FRICTION_TIMES);
+  double times = lw_factor_set_times(context->factor_set, context->load_case->kind, LW_FACTOR_FRICTION,
+                                     LW_FACTOR_FRICTION_TIMES);
   return context->wall->method.n_gamma == LW_N_GAMMA_GIVEN && fabs(times - 1.0) > 1e-9;
 }
 
@@ -112,7 +112,7 @@ static void tell_theory(const lw_check *check, bool net, double times, const lw_
   lw_check_tell_has(check, of, working);
 }
 
-static void by_theory(const lw_check_context *context, const lw_stage *stage, lw_check *check,
+static void by_theory(const lw_check_context *context, const lw_free_body *body, lw_check *check,
                       const lw_working *working) {
   const lw_bearing_routine *routine = lw_bearing_routine_of(context->wall->method.bearing);
   lw_bearing bearing;
@@ -121,23 +121,23 @@ static void by_theory(const lw_check_context *context, const lw_stage *stage, lw
     lw_check_not_shown(check, LW_REASON_GIVEN_NUMBER);
     return;
   }
-  lw_strip strip = lw_bearing_strip(context->wall, &context->load_case->ground, stage, check->at, working);
+  lw_strip strip = lw_bearing_strip(context->wall, &context->load_case->ground, body, check->at, working);
   if (routine->ultimate(&strip, &bearing, &error, working) != LW_OK) {
     lw_check_not_shown(check, error.reason);
     return;
   }
   bool net = context->wall->method.bearing_on == LW_BEARING_NET;
-  double times = lw_format_times(context->format, context->load_case->kind, LW_NEED_BEARING_RESISTANCE,
-                                 LW_NEED_BEARING_RESISTANCE_TIMES);
+  double times = lw_factor_set_times(context->factor_set, context->load_case->kind,
+                                     LW_FACTOR_BEARING_RESISTANCE, LW_FACTOR_BEARING_RESISTANCE_TIMES);
   check->resistance = lw_known(times * (net ? bearing.net_kpa : bearing.ultimate_kpa));
-  check->demand = lw_known(stage->contact.greatest_kpa - (net ? strip.overburden_kpa : 0.0));
+  check->demand = lw_known(body->contact.greatest_kpa - (net ? strip.overburden_kpa : 0.0));
   if (check->demand.value <= 1e-9) {
     check->holds = LW_HOLDS;
     check->reason = LW_REASON_NO_DEMAND;
     return;
   }
   check->has = lw_known(check->resistance.value / check->demand.value);
-  lw_check_weigh(check, context->format->row[LW_NEED_BEARING_THEORY], context->load_case->kind);
+  lw_check_weigh(check, context->factor_set->row[LW_FACTOR_BEARING_THEORY], context->load_case->kind);
   tell_theory(check, net, times, working);
 }
 
@@ -147,37 +147,38 @@ static double allowable(const lw_site *site, lw_at at) {
   return on_stone ? site->pad.allowable_kpa : site->allowable_bearing_kpa;
 }
 
-static void by_value(const lw_check_context *context, const lw_stage *stage, lw_check *check,
+static void by_value(const lw_check_context *context, const lw_free_body *body, lw_check *check,
                      const lw_working *working) {
   double value = allowable(&context->wall->site, check->at);
-  check->demand = lw_known(stage->contact.greatest_kpa);
+  check->demand = lw_known(body->contact.greatest_kpa);
   if (value <= 0.0) {
     lw_check_not_shown(check, LW_REASON_NO_BEARING_VALUE);
     return;
   }
   check->resistance = lw_known(value);
-  check->has = lw_known(value / stage->contact.greatest_kpa);
-  lw_check_weigh(check, context->format->row[LW_NEED_BEARING_PRESUMPTIVE], context->load_case->kind);
+  check->has = lw_known(value / body->contact.greatest_kpa);
+  lw_check_weigh(check, context->factor_set->row[LW_FACTOR_BEARING_PRESUMPTIVE], context->load_case->kind);
   lw_check_tell_has(check, "allowable / greatest pressure", working);
 }
 
-lw_check lw_check_bearing(const lw_check_context *context, const lw_stage *stage, const lw_working *working) {
-  lw_check check = lw_check_begin(context, stage, LW_CHECK_BEARING, "kPa");
+lw_check lw_check_bearing(const lw_check_context *context, const lw_free_body *body,
+                          const lw_working *working) {
+  lw_check check = lw_check_begin(context, body, LW_CHECK_BEARING, "kPa");
   bool theory = context->wall->method.bearing != LW_BEARING_PRESUMPTIVE;
-  if (stage->status != LW_OK) return check;
-  if (!stage->contact.inside) {
+  if (body->status != LW_OK) return check;
+  if (!body->contact.inside) {
     check.has = lw_known(0.0);
-    lw_check_weigh(&check,
-                   context->format->row[theory ? LW_NEED_BEARING_THEORY : LW_NEED_BEARING_PRESUMPTIVE],
-                   context->load_case->kind);
+    lw_check_weigh(
+        &check, context->factor_set->row[theory ? LW_FACTOR_BEARING_THEORY : LW_FACTOR_BEARING_PRESUMPTIVE],
+        context->load_case->kind);
     check.reason = LW_REASON_OUTSIDE_BASE;
   } else if (context->load_case->ground.front.slope_rad > context->wall->site.level_rad) {
     /* A value made for level ground says nothing there. */
     lw_check_not_shown(&check, LW_REASON_FRONT_SLOPE);
   } else if (theory) {
-    by_theory(context, stage, &check, working);
+    by_theory(context, body, &check, working);
   } else {
-    by_value(context, stage, &check, working);
+    by_value(context, body, &check, working);
   }
   return check;
 }

@@ -7,11 +7,12 @@
 
 /* How much of the base, or of a joint, is in compression. */
 
-/* What is pressed: the whole, a triangle's length, face shells, or the area under blocks that taper. */
+/* What is in compression: the whole, a triangle's length, face shells, or the area under blocks that
+ * taper. */
 static void tell(const lw_contact *c, const lw_working *working) {
-  double near = 0.5 * c->width_m - fabs(c->eccentricity_m), pressed = c->share_in_compression * c->area_m2;
-  lw_step step = {.symbol = "bp", .value = pressed, .unit = "m"};
-  bool triangle = fabs(pressed - 3.0 * near) <= 1e-9 * fmax(pressed, 1.0);
+  double near = 0.5 * c->width_m - fabs(c->eccentricity_m), compressed = c->share_in_compression * c->area_m2;
+  lw_step step = {.symbol = "bp", .value = compressed, .unit = "m"};
+  bool triangle = fabs(compressed - 3.0 * near) <= 1e-9 * fmax(compressed, 1.0);
   if (c->area_m2 < c->width_m) {
     step.formula = "share x area of the blocks, which taper";
     step.unit = "m2 a metre";
@@ -28,16 +29,16 @@ static void tell(const lw_contact *c, const lw_working *working) {
   }
 }
 
-lw_check lw_check_compression(const lw_check_context *context, const lw_stage *stage,
+lw_check lw_check_compression(const lw_check_context *context, const lw_free_body *body,
                               const lw_working *working) {
-  lw_check check = lw_check_begin(context, stage, LW_CHECK_COMPRESSION, "m");
-  const lw_contact *contact = &stage->contact;
-  if (stage->status != LW_OK) return check;
+  lw_check check = lw_check_begin(context, body, LW_CHECK_COMPRESSION, "m");
+  const lw_contact *contact = &body->contact;
+  if (body->status != LW_OK) return check;
   double share = contact->inside ? contact->share_in_compression : 0.0;
   check.resistance = lw_known(share * contact->area_m2);
   check.demand = lw_known(contact->area_m2);
   check.has = lw_known(share);
-  lw_check_weigh(&check, context->format->row[LW_NEED_COMPRESSION], context->load_case->kind);
+  lw_check_weigh(&check, context->factor_set->row[LW_FACTOR_COMPRESSION], context->load_case->kind);
   if (!contact->inside) {
     check.reason = LW_REASON_OUTSIDE_BASE;
     return check;

@@ -5,14 +5,14 @@
 
 #include "base/extremes.h"
 #include "base/working.h"
-#include "standards/format_factors.h"
+#include "standards/factors.h"
 
 /* The key or lip of a joint: what pushes beyond the joint's friction against the shear that breaks it. What
  * is counted as shear of the joint is carried by the same key, so it takes nothing off. */
 
 typedef struct on_key {
-  double friction, pressed_kn_per_m, strength_kn_per_m; /* to design with */
-  double times;                                         /* what the set leaves of friction and strength */
+  double friction, normal_kn_per_m, strength_kn_per_m; /* to design with */
+  double times;                                        /* what the set leaves of friction and strength */
   double rubs_kn_per_m, beyond_kn_per_m, holds_kn_per_m;
 } on_key;
 
@@ -24,11 +24,11 @@ double lw_key_strength(const lw_strengths *design, const lw_contact *contact) {
 static on_key find(const lw_check_context *context, const lw_contact *contact) {
   const lw_strengths *design = &context->load_case->ground.design;
   on_key k = {.friction = design->joint_friction,
-              .pressed_kn_per_m = lw_larger(contact->vertical_kn_per_m, 0.0),
+              .normal_kn_per_m = lw_larger(contact->vertical_kn_per_m, 0.0),
               .strength_kn_per_m = lw_key_strength(design, contact),
-              .times = lw_format_times(context->format, context->load_case->kind, LW_NEED_SLIDING_RESISTANCE,
-                                       LW_NEED_SLIDING_RESISTANCE_TIMES)};
-  k.rubs_kn_per_m = k.times * k.friction * k.pressed_kn_per_m;
+              .times = lw_factor_set_times(context->factor_set, context->load_case->kind,
+                                           LW_FACTOR_SLIDING_RESISTANCE, LW_FACTOR_SLIDING_RESISTANCE_TIMES)};
+  k.rubs_kn_per_m = k.times * k.friction * k.normal_kn_per_m;
   k.holds_kn_per_m = k.times * k.strength_kn_per_m;
   k.beyond_kn_per_m = contact->horizontal_kn_per_m - k.rubs_kn_per_m;
   return k;
@@ -54,12 +54,12 @@ static void tell(const lw_check_context *context, const on_key *k, const lw_chec
       .symbol = "Rk", .formula = "key strength x factor", .value = k->holds_kn_per_m, .unit = "kN/m"};
   tell_design(mu, own->joint_friction, working);
   if (whole)
-    lw_working_line(working, &rubs, "%.4f x %.4f", k->friction, k->pressed_kn_per_m);
+    lw_working_line(working, &rubs, "%.4f x %.4f", k->friction, k->normal_kn_per_m);
   else
-    lw_working_line(working, &rubs, "%.4f x %.4f x %.4f", k->times, k->friction, k->pressed_kn_per_m);
+    lw_working_line(working, &rubs, "%.4f x %.4f x %.4f", k->times, k->friction, k->normal_kn_per_m);
   lw_working_line(working, &beyond, "%.4f - %.4f", k->beyond_kn_per_m + k->rubs_kn_per_m, k->rubs_kn_per_m);
   tell_design(strength, own->key_strength_kn_per_m, working);
-  bool every = context->format->on_every_wedge > 0.0;
+  bool every = context->factor_set->on_every_wedge > 0.0;
   lw_check_tell_has(check, every ? "F Rk / Hk, with F on every strength" : "key strength / Hk", working);
 }
 
@@ -67,11 +67,11 @@ bool lw_check_key_given(const lw_wall *wall) {
   return wall->section.key_strength_kn_per_m > 0.0;
 }
 
-lw_check lw_check_key(const lw_check_context *context, const lw_stage *stage, const lw_working *working) {
-  lw_check check = lw_check_begin(context, stage, LW_CHECK_KEY, "kN/m");
-  const lw_format_row *row = context->format->row[LW_NEED_SLIDING];
-  if (stage->status != LW_OK) return check;
-  on_key k = find(context, &stage->contact);
+lw_check lw_check_key(const lw_check_context *context, const lw_free_body *body, const lw_working *working) {
+  lw_check check = lw_check_begin(context, body, LW_CHECK_KEY, "kN/m");
+  const lw_factor_row *row = context->factor_set->row[LW_FACTOR_SLIDING];
+  if (body->status != LW_OK) return check;
+  on_key k = find(context, &body->contact);
   check.demand = lw_known(lw_larger(k.beyond_kn_per_m, 0.0));
   check.resistance = lw_known(k.holds_kn_per_m);
   if (k.beyond_kn_per_m <= 1e-9) {

@@ -3,13 +3,13 @@
 
 /* Overturning of the wall about its toe, tilting of a stack of courses about its front lower edge. */
 
-lw_check lw_check_overturning(const lw_check_context *context, const lw_stage *stage,
+lw_check lw_check_overturning(const lw_check_context *context, const lw_free_body *body,
                               const lw_working *working) {
   bool wall = context->place->at == LW_AT_BASE;
-  lw_check check = lw_check_begin(context, stage, wall ? LW_CHECK_OVERTURNING : LW_CHECK_TILTING, "kN m/m");
-  const lw_format_row *row = context->format->row[LW_NEED_OVERTURNING];
-  const lw_contact *contact = &stage->contact;
-  if (stage->status != LW_OK) return check;
+  lw_check check = lw_check_begin(context, body, wall ? LW_CHECK_OVERTURNING : LW_CHECK_TILTING, "kN m/m");
+  const lw_factor_row *row = context->factor_set->row[LW_FACTOR_OVERTURNING];
+  const lw_contact *contact = &body->contact;
+  if (body->status != LW_OK) return check;
   check.demand = lw_known(contact->overturning_knm_per_m);
   check.resistance = lw_known(contact->resisting_knm_per_m);
   if (contact->overturning_knm_per_m <= 1e-9) {

@@ -4,7 +4,7 @@
 
 #include "balance/weigh.h"
 
-lw_check lw_check_overturning(const lw_check_context *context, const lw_stage *stage,
+lw_check lw_check_overturning(const lw_check_context *context, const lw_free_body *body,
                               const lw_working *working);
 
 #endif

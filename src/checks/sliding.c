@@ -8,7 +8,7 @@
 #include "base/extremes.h"
 #include "base/working.h"
 #include "soil/site.h"
-#include "standards/format_factors.h"
+#include "standards/factors.h"
 #include "soil/strength.h"
 
 /* Sliding on a contact: friction and what is bonded against the push. */
@@ -22,16 +22,16 @@ static double held_m(const lw_method *method, const lw_contact *contact) {
   return contact->area_m2 * contact->share_in_compression;
 }
 
-/* What holds by itself, passive apart: friction of what is pressed, and what is bonded. */
+/* What holds by itself, passive apart: friction of what is in compression, and what is bonded. */
 typedef struct grip {
-  double friction, pressed_kn_per_m; /* tan of the angle, and what presses there */
-  double bond_kn_per_m;              /* adhesion of what is in contact, or the shear strength of a joint */
-  double times;                      /* what the set leaves of the two */
-  double most_kn_per_m;              /* INFINITY: no limit */
+  double friction, normal_kn_per_m; /* tan of the angle, and what presses there */
+  double bond_kn_per_m;             /* adhesion of what is in contact, or the shear strength of a joint */
+  double times;                     /* what the set leaves of the two */
+  double most_kn_per_m;             /* INFINITY: no limit */
 } grip;
 
 static double unlimited(const grip *g) {
-  return (g->friction * g->pressed_kn_per_m + g->bond_kn_per_m) * g->times;
+  return (g->friction * g->normal_kn_per_m + g->bond_kn_per_m) * g->times;
 }
 
 double lw_sliding_bond(const lw_method *method, const lw_strengths *design, const lw_contact *contact,
@@ -48,7 +48,7 @@ double lw_sliding_friction(const lw_strengths *design, lw_at at) {
 /* Water or air can get between clay and a dry wall. */
 double lw_sliding_most(const lw_check_context *context, const lw_contact *contact, lw_at at) {
   lw_number share =
-      lw_format_value(context->format->row[LW_NEED_UNDRAINED_SLIDING], context->load_case->kind);
+      lw_factor_value(context->factor_set->row[LW_FACTOR_UNDRAINED_SLIDING], context->load_case->kind);
   bool on_ground = at == LW_AT_PAD || (at == LW_AT_BASE && lw_site_under(&context->wall->site) <= 0.0);
   double friction = context->load_case->ground.design.footing.friction_rad;
   if (!share.known || !on_ground || !lw_soil_is_frictionless(friction)) return INFINITY;
@@ -59,10 +59,11 @@ static grip grip_of(const lw_check_context *context, const lw_contact *contact) 
   const lw_strengths *design = &context->load_case->ground.design;
   lw_at at = context->place->at;
   return (grip){.friction = lw_sliding_friction(design, at),
-                .pressed_kn_per_m = lw_larger(contact->vertical_kn_per_m, 0.0),
+                .normal_kn_per_m = lw_larger(contact->vertical_kn_per_m, 0.0),
                 .bond_kn_per_m = lw_sliding_bond(&context->wall->method, design, contact, at),
-                .times = lw_format_times(context->format, context->load_case->kind,
-                                         LW_NEED_SLIDING_RESISTANCE, LW_NEED_SLIDING_RESISTANCE_TIMES),
+                .times =
+                    lw_factor_set_times(context->factor_set, context->load_case->kind,
+                                        LW_FACTOR_SLIDING_RESISTANCE, LW_FACTOR_SLIDING_RESISTANCE_TIMES),
                 .most_kn_per_m = lw_sliding_most(context, contact, at)};
 }
 
@@ -78,7 +79,7 @@ static balance balance_of(const lw_check_context *context, const lw_contact *con
                           double in_front_kn_per_m) {
   balance b = {.grip = grip_of(context, contact),
                .in_front_kn_per_m = in_front_kn_per_m,
-               .off_push = lw_format_passive_off_push(context->format, &context->wall->method)};
+               .off_push = lw_factor_set_passive_off_push(context->factor_set, &context->wall->method)};
   b.push_kn_per_m = contact->horizontal_kn_per_m - (b.off_push ? in_front_kn_per_m : 0.0);
   b.holds_kn_per_m = lw_smaller(unlimited(&b.grip), b.grip.most_kn_per_m);
   if (!b.off_push) b.holds_kn_per_m += in_front_kn_per_m;
@@ -87,18 +88,18 @@ static balance balance_of(const lw_check_context *context, const lw_contact *con
 
 /* A set may ask for more where the ground in front counts. */
 static lw_check weigh(const lw_check_context *context, const balance *b, lw_check check) {
-  const lw_format_row *const *row = context->format->row;
+  const lw_factor_row *const *row = context->factor_set->row;
   lw_situation_kind kind = context->load_case->kind;
-  bool asks_more = b->in_front_kn_per_m > 0.0 && row[LW_NEED_SLIDING_WITH_PASSIVE];
+  bool asks_more = b->in_front_kn_per_m > 0.0 && row[LW_FACTOR_SLIDING_WITH_PASSIVE];
   check.demand = lw_known(lw_larger(b->push_kn_per_m, 0.0));
   check.resistance = lw_known(b->holds_kn_per_m);
   if (b->push_kn_per_m <= 1e-9) {
-    lw_check_no_demand(&check, row[LW_NEED_SLIDING], kind);
+    lw_check_no_demand(&check, row[LW_FACTOR_SLIDING], kind);
     return check;
   }
   check.has = lw_known(b->holds_kn_per_m / b->push_kn_per_m);
   lw_check_by_strengths(context, &check);
-  lw_check_weigh(&check, row[asks_more ? LW_NEED_SLIDING_WITH_PASSIVE : LW_NEED_SLIDING], kind);
+  lw_check_weigh(&check, row[asks_more ? LW_FACTOR_SLIDING_WITH_PASSIVE : LW_FACTOR_SLIDING], kind);
   return check;
 }
 
@@ -112,7 +113,7 @@ static void tell_grip(const grip *g, const char *symbol, const lw_working *worki
                   .unit = "kN/m"};
   char numbers[96];
   lw_print(numbers, sizeof numbers, bonds ? "%.4f x %.4f + %.4f" : "%.4f x %.4f", g->friction,
-           g->pressed_kn_per_m, g->bond_kn_per_m);
+           g->normal_kn_per_m, g->bond_kn_per_m);
   if (whole)
     lw_working_line(working, &step, "%s", numbers);
   else
@@ -124,7 +125,7 @@ static void tell_limit(const grip *g, const char *symbol, const lw_working *work
                   .formula = "share x V, the most that clay without friction holds",
                   .value = g->most_kn_per_m,
                   .unit = "kN/m"};
-  lw_working_line(working, &step, "%.4f x %.4f", g->most_kn_per_m / g->pressed_kn_per_m, g->pressed_kn_per_m);
+  lw_working_line(working, &step, "%.4f x %.4f", g->most_kn_per_m / g->normal_kn_per_m, g->normal_kn_per_m);
 }
 
 static void tell_in_front(const balance *b, double ground_kn_per_m, const lw_working *working) {
@@ -157,20 +158,21 @@ static void tell(const lw_check_context *context, const balance *b, const lw_che
   tell_grip(g, limited || passes ? "Rg" : "R", working);
   if (limited) tell_limit(g, passes ? "Rm" : "R", working);
   if (b->in_front_kn_per_m > 0.0) tell_in_front(b, lw_smaller(unlimited(g), g->most_kn_per_m), working);
-  bool every = context->format->on_every_wedge > 0.0;
+  bool every = context->factor_set->on_every_wedge > 0.0;
   lw_check_tell_has(check, every ? "F R / H, with F on every strength" : "R / H", working);
 }
 
 /* The ground in front as the set counts it. */
-static double in_front_of(const lw_check_context *context, const lw_stage *stage) {
-  return stage->passive_kn_per_m * lw_format_times(context->format, context->load_case->kind,
-                                                   LW_NEED_PASSIVE_RESISTANCE,
-                                                   LW_NEED_PASSIVE_RESISTANCE_TIMES);
+static double in_front_of(const lw_check_context *context, const lw_free_body *body) {
+  return body->passive_kn_per_m * lw_factor_set_times(context->factor_set, context->load_case->kind,
+                                                      LW_FACTOR_PASSIVE_RESISTANCE,
+                                                      LW_FACTOR_PASSIVE_RESISTANCE_TIMES);
 }
 
-static void tell_passive(const lw_check_context *context, const lw_stage *stage, const lw_working *working) {
+static void tell_passive(const lw_check_context *context, const lw_free_body *body,
+                         const lw_working *working) {
   const lw_ground *ground = &context->load_case->ground;
-  double counts = in_front_of(context, stage), passive = stage->passive_kn_per_m;
+  double counts = in_front_of(context, body), passive = body->passive_kn_per_m;
   lw_step step = {.symbol = "Rpd", .formula = "what the set leaves of Rp", .value = counts, .unit = "kN/m"};
   lw_working_heading(working, "in front, passive:");
   (void)lw_passive_resistance(context->wall, ground, context->place->stack.below_m, working);
@@ -178,18 +180,19 @@ static void tell_passive(const lw_check_context *context, const lw_stage *stage,
     lw_working_line(working, &step, "%.5f x %.4f", counts / passive, passive);
 }
 
-lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage, const lw_working *working) {
-  lw_check check = lw_check_begin(context, stage, LW_CHECK_SLIDING, "kN/m");
-  if (stage->status != LW_OK) return check;
-  balance own = balance_of(context, &stage->contact, 0.0);
+lw_check lw_check_sliding(const lw_check_context *context, const lw_free_body *body,
+                          const lw_working *working) {
+  lw_check check = lw_check_begin(context, body, LW_CHECK_SLIDING, "kN/m");
+  if (body->status != LW_OK) return check;
+  balance own = balance_of(context, &body->contact, 0.0);
   lw_check alone = weigh(context, &own, check);
-  bool counted = stage->passive_kn_per_m > 0.0;
+  bool counted = body->passive_kn_per_m > 0.0;
   if (counted) {
-    balance both = balance_of(context, &stage->contact, in_front_of(context, stage));
+    balance both = balance_of(context, &body->contact, in_front_of(context, body));
     lw_check with = weigh(context, &both, check);
     /* What holds by itself is no worse for the ground in front of it. */
     if (!with.counts || !lw_check_graver(&with, &alone)) {
-      if (working) tell_passive(context, stage, working);
+      if (working) tell_passive(context, body, working);
       if (working) tell(context, &both, &with, working);
       return with;
     }

@@ -5,7 +5,8 @@
 #include "balance/weigh.h"
 
 /* With the strengths as the load case has them. */
-lw_check lw_check_sliding(const lw_check_context *context, const lw_stage *stage, const lw_working *working);
+lw_check lw_check_sliding(const lw_check_context *context, const lw_free_body *body,
+                          const lw_working *working);
 
 /* Tan of the angle to design with. */
 double lw_sliding_friction(const lw_strengths *design, lw_at at);

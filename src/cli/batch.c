@@ -9,7 +9,7 @@
 #include "sheet/faults.h"
 #include "sheet/items.h"
 #include "sheet/schedule.h"
-#include "sheet/settle.h"
+#include "sheet/complete.h"
 #include "say.h"
 
 /* From the least grave on. */
@@ -97,8 +97,8 @@ static void check_row(lw_batch *batch, int number, lw_hand *hand) {
   lw_case *c = &hand->result.given;
   lw_schedule_unpack(batch->schedule, packed_row(batch, number), c);
   override(hand, c);
-  lw_status settled = lw_case_settle_in_place(hand->tables, &hand->defaults, c, &hand->faults);
-  if (settled == LW_OK && hand->faults.count == 0 &&
+  lw_status completed = lw_case_complete_in_place(hand->tables, &hand->defaults, c, &hand->faults);
+  if (completed == LW_OK && hand->faults.count == 0 &&
       lw_run(c, hand->tables, detail, &hand->result, &error) != LW_OK)
     lw_faults_add(&hand->faults, LW_FAULT_CONTRADICTION, (lw_cell_place){row->row, 0}, "", "", "%s",
                   error.text);

@@ -45,7 +45,7 @@ static const char help[] =
     "  2  bad input or bad options: a line a fault on standard error, and nothing written\n"
     "  1  anything else: the output could not be written, no memory\n";
 
-/* A format by name is the item of that name; there is room for it, for the option took more than one. */
+/* A set by name is the item of that name; there is room for it, for the option took more than one. */
 static void take_format(lw_check_asked *asked) {
   if (asked->format == NULL) return;
   asked->all_formats = strcmp(asked->format, "all") == 0;
@@ -147,7 +147,7 @@ static int check_one(const lw_check_asked *asked, lw_one_wall *wall) {
   lw_remedies_find(result, &wall->scratch);
   lw_water_find(result, &wall->scratch);
   if (asked->all_formats)
-    lw_formats_compare(&result->wall, wall->tables, &result->formats, &wall->scratch.situations);
+    lw_factor_sets_compare(&result->wall, wall->tables, &result->factor_sets, &wall->scratch.situations);
   if (report(asked, result, &text) == LW_OK)
     return lw_output_write(asked->wall.output, &text, result->verdict.exit_status);
   lw_text_free(&text);

@@ -65,9 +65,9 @@ static bool take_name(const draw_asked *asked) {
 }
 
 /* The wall, then what only an order asks about. */
-static lw_status settle(const lw_tables *tables, lw_case *c, lw_faults *faults) {
-  lw_status status = lw_case_settle(tables, c, faults);
-  return status == LW_OK ? lw_case_settle_order(tables, c, faults) : status;
+static lw_status complete(const lw_tables *tables, lw_case *c, lw_faults *faults) {
+  lw_status status = lw_case_complete(tables, c, faults);
+  return status == LW_OK ? lw_case_complete_order(tables, c, faults) : status;
 }
 
 static bool take_view(draw_asked *asked) {
@@ -75,7 +75,7 @@ static bool take_view(draw_asked *asked) {
   for (int i = 0; i < VIEWS; i++) {
     if (strcmp(asked->view_name ? asked->view_name : NAMES[SECTION], NAMES[i]) != 0) continue;
     asked->view = (draw_view)i;
-    if (i != SECTION) asked->wall.settle = settle;
+    if (i != SECTION) asked->wall.complete = complete;
     return true;
   }
   lw_cli_refuse("draw", "bad-option: --view %.40s: section, elevation or plan is wanted", asked->view_name);

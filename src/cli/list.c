@@ -15,7 +15,7 @@
 typedef struct list_asked {
   const lw_list *list;
   bool csv, json, markdown;
-  const char *tables, *output, *only; /* only: a place or a format */
+  const char *tables, *output, *only; /* only: a place or a set of factors */
 } list_asked;
 
 enum { LIST_MOST = 24 };
@@ -125,10 +125,11 @@ static int read_options(int argc, char **argv, list_asked *asked) {
          1;
 }
 
-/* Is there such a place or format? Otherwise the nearest is named. */
+/* Is there such a place or set? Otherwise the nearest is named. */
 static bool is_known(const list_asked *asked, const lw_tables *tables) {
   bool place = is_of(asked, "limits");
-  bool known = place ? lw_tables_has_place(tables, asked->only) : lw_tables_has_format(tables, asked->only);
+  bool known =
+      place ? lw_tables_has_place(tables, asked->only) : lw_tables_has_factor_set(tables, asked->only);
   if (known) return true;
   const char *nearest = lw_tables_nearest(tables, place ? "places" : "formats", asked->only);
   lw_cli_refuse("list", "bad-option: no %s \"%.80s\" is on file%s%s", place ? "place" : "format", asked->only,

@@ -130,7 +130,7 @@ int lw_wall_run(const lw_wall_asked *asked, lw_one_wall *wall) {
   int ended = asked->sheet != NULL ? read_rest(asked, wall) : 0;
   if (ended > 0) return ended;
   lw_wall_override(asked, &wall->c, &wall->faults);
-  (asked->settle ? asked->settle : lw_case_settle)(wall->tables, &wall->c, &wall->faults);
+  (asked->complete ? asked->complete : lw_case_complete)(wall->tables, &wall->c, &wall->faults);
   if (wall->faults.count > 0) return lw_cli_print_faults(&wall->faults) + 1;
   if (lw_run(&wall->c, wall->tables, LW_DETAIL_EVERYTHING, &wall->result, &error) == LW_OK) return 0;
   return lw_cli_refuse(asked->command, "%s: %s", lw_status_slug(error.status), error.text) + 1;

@@ -13,8 +13,8 @@ typedef struct lw_wall_asked {
   const char *sheet; /* NULL: items alone make the wall */
   int item_count;
   char **item; /* "wall height=1.2 m" */
-  /* What fills in what was left out; NULL: lw_case_settle. */
-  lw_status (*settle)(const lw_tables *tables, lw_case *c, lw_faults *faults);
+  /* What fills in what was left out; NULL: lw_case_complete. */
+  lw_status (*complete)(const lw_tables *tables, lw_case *c, lw_faults *faults);
 } lw_wall_asked;
 
 /* Sort what is left of the command line, from the argument first on, into sheet and items; the items take its
@@ -39,7 +39,7 @@ typedef struct lw_one_wall {
 lw_one_wall *lw_wall_open(const lw_wall_asked *asked, int *exit_status);
 void lw_wall_close(lw_one_wall *wall);
 
-/* Read the rest, settle and run. gives 0, or after saying why the exit status + 1 */
+/* Read the rest, complete and run. gives 0, or after saying why the exit status + 1 */
 int lw_wall_run(const lw_wall_asked *asked, lw_one_wall *wall);
 
 #endif

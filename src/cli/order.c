@@ -77,7 +77,7 @@ static int make(const lw_order_asked *a, lw_one_wall *wall, lw_order *order) {
 }
 
 static int run(int argc, char **argv, const char *command, lw_order_page page) {
-  lw_order_asked a = {.wall = {.command = command, .settle = lw_order_settle}, .page = page};
+  lw_order_asked a = {.wall = {.command = command, .complete = lw_order_complete}, .page = page};
   int ended = read_options(argc, argv, &a), exit_status = LW_EXIT_OTHER;
   if (ended > 0) return ended - 1;
   lw_one_wall *wall = lw_wall_open(&a.wall, &exit_status);

@@ -63,7 +63,7 @@ static void list_row(void *context, int row, const lw_case *c, const lw_faults *
   memcpy(all->fault, faults->fault, (size_t)faults->count * sizeof faults->fault[0]);
   begin(l);
   lw_wall_override(&l->asked->wall, &wall->c, all);
-  if (lw_order_settle(wall->tables, &wall->c, all) == LW_OK && all->count == 0 &&
+  if (lw_order_complete(wall->tables, &wall->c, all) == LW_OK && all->count == 0 &&
       lw_run(&wall->c, wall->tables, LW_DETAIL_EVERYTHING, &wall->result, &error) != LW_OK)
     lw_faults_add(all, LW_FAULT_CONTRADICTION, (lw_cell_place){row, 0}, "", "", "%s", error.text);
   if (all->count == 0) lw_order_fill(&wall->result, l->order, all);

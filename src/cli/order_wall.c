@@ -11,9 +11,9 @@ lw_status lw_order_report(const lw_order_asked *asked, const lw_result *result, 
   return lw_report_order_text(result, order, asked->page, &style, text);
 }
 
-lw_status lw_order_settle(const lw_tables *tables, lw_case *c, lw_faults *faults) {
-  lw_status status = lw_case_settle(tables, c, faults);
-  return status == LW_OK ? lw_case_settle_order(tables, c, faults) : status;
+lw_status lw_order_complete(const lw_tables *tables, lw_case *c, lw_faults *faults) {
+  lw_status status = lw_case_complete(tables, c, faults);
+  return status == LW_OK ? lw_case_complete_order(tables, c, faults) : status;
 }
 
 lw_status lw_order_fill(const lw_result *result, lw_order *order, lw_faults *faults) {

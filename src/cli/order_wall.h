@@ -14,7 +14,7 @@ typedef struct lw_order_asked {
 } lw_order_asked;
 
 /* The wall, then what only an order asks about. */
-lw_status lw_order_settle(const lw_tables *tables, lw_case *c, lw_faults *faults);
+lw_status lw_order_complete(const lw_tables *tables, lw_case *c, lw_faults *faults);
 
 /* The order of a wall that was run; a plan that cannot be is one more fault. */
 lw_status lw_order_fill(const lw_result *result, lw_order *order, lw_faults *faults);

@@ -234,7 +234,7 @@ static lw_status compute(lw_pressure_run *run, const lw_working *working) {
   lw_status status = run->routine->thrust(run->state, &run->plane, &run->thrust, &run->error, working);
   if (status != LW_OK) return status;
   const lw_working *second = run->method == LW_PRESSURE_WEDGE ? NULL : working;
-  status = lw_wedge_thrust(run->state, &run->wedge_plane, &run->wedge, &run->wedge_error, second);
+  status = lw_trial_wedge_thrust(run->state, &run->wedge_plane, &run->wedge, &run->wedge_error, second);
   run->wedge_known = status == LW_OK;
   double formula = run->thrust.total_kn_per_m, gap = fabs(formula - run->wedge.thrust_kn_per_m);
   run->faulty = lw_pressure_must_agree(run) && !(gap <= 1e-6 * fmax(formula, 1e-3));

@@ -13,7 +13,7 @@ typedef struct lw_pressure_run {
   bool curved;
   lw_plane plane, wedge_plane;
   lw_thrust thrust;
-  lw_wedge wedge;
+  lw_trial_wedge wedge;
   lw_error error, wedge_error;
   bool wedge_known, faulty, moist_below_water;
   lw_pressure_beside beside;

@@ -8,7 +8,7 @@
 typedef struct lw_basis {
   const lw_wall *wall;
   lw_load_case load_case;
-  lw_stage stage;
+  lw_free_body body;
   double on_friction; /* tan φ and every friction were multiplied by this */
   double on_push;     /* and the strength of the soil that pushes by this as well */
   double wedges;      /* the factor of sliding that divides every strength, in on_friction too; 0: none */
@@ -18,7 +18,7 @@ typedef struct lw_basis {
   double ground_holds_kn_per_m; /* from sliding at most, passive apart; INFINITY: no limit */
 } lw_basis;
 
-/** Load case and stage of a check, made again: a situation keeps only the stage that governs.
+/** Load case and free body of a check, made again: a situation keeps only the free body that governs.
  *  in    check   one of the situation's
  *  gives false where the check has no numbers, or is in the ground as a whole; out is then not to be used */
 bool lw_check_basis(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,

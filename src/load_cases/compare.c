@@ -20,7 +20,7 @@ static void compare(const lw_wall *wall, const lw_ground *ground, lw_pressure_me
   lw_method method = wall->method;
   lw_back_plane back;
   lw_thrust thrust;
-  lw_wedge wedge;
+  lw_trial_wedge wedge;
   lw_error error = {0};
   const lw_pressure_routine *routine = lw_pressure_routine_of(of);
   method.pressure = of;
@@ -44,7 +44,7 @@ static void compare(const lw_wall *wall, const lw_ground *ground, lw_pressure_me
     out->loads_kn_per_m = loads.push_kn_per_m;
     out->by_formula_kn_per_m = thrust.total_kn_per_m + lw_elastic_along(&loads, thrust.angle_rad);
   }
-  out->wedge_known = lw_wedge_thrust(LW_ACTIVE, &back.plane, &wedge, &error, NULL) == LW_OK;
+  out->wedge_known = lw_trial_wedge_thrust(LW_ACTIVE, &back.plane, &wedge, &error, NULL) == LW_OK;
   if (out->wedge_known) out->wedge_kn_per_m = wedge.thrust_kn_per_m;
 }
 

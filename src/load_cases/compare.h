@@ -4,7 +4,7 @@
 
 #include <lowwall/checks.h>
 
-/* Rankine and Coulomb, each beside the numerical wedge on its own plane, with the situation's water and the
+/* Rankine and Coulomb, each beside trial wedges on its own plane, with the situation's water and the
  * earthquake that is shown: fills situation->compared. */
 void lw_compare_methods(const lw_wall *wall, lw_situation *situation);
 

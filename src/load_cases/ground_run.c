@@ -7,7 +7,7 @@
 #include "kept.h"
 #include "kinds.h"
 #include "load_case.h"
-#include "standards/format_factors.h"
+#include "standards/factors.h"
 
 /* The checks of the ground as a whole, in every situation that they are looked at in, under every set. */
 
@@ -18,11 +18,11 @@ static bool looked_at(lw_situation_name name) {
 }
 
 /* Where no set asks anything of a slip it is printed under the first. */
-static bool under(const lw_format_family *family, int set) {
+static bool under(const lw_factor_set_family *family, int set) {
   int first = -1;
   for (int i = family->count - 1; i >= 0; i--)
-    if (family->count == 1 || lw_format_asks(&family->set[i])) first = i;
-  return set == first || family->set[set].row[LW_NEED_SLIP] != NULL;
+    if (family->count == 1 || lw_factor_set_asks(&family->set[i])) first = i;
+  return set == first || family->set[set].row[LW_FACTOR_SLIP] != NULL;
 }
 
 /* Only at LW_DETAIL_VERDICT anybody asks. */
@@ -35,9 +35,10 @@ static double falls_short(const lw_situations *all, lw_detail detail) {
 
 /* Of several sets of factors the gravest answer stays. gives whether it is this one */
 static bool add(const lw_check_context *context, lw_check *check, lw_situation *situation) {
-  check->factored = lw_format_is_partial(context->format, context->load_case->kind);
-  check->made_in = (lw_load_case_name){.set = context->format->any, .people_down = true, .cap_load = true};
-  lw_format_restrain(context->format, check);
+  check->factored = lw_factor_set_is_partial(context->factor_set, context->load_case->kind);
+  check->made_in =
+      (lw_load_case_name){.set = context->factor_set->any, .people_down = true, .cap_load = true};
+  lw_factor_set_restrain(context->factor_set, check);
   for (int i = 0; i < situation->check_count; i++) {
     lw_check old = lw_situation_check(situation, i);
     if (old.kind != check->kind || old.at != check->at) continue;
@@ -54,10 +55,10 @@ static void take(const lw_check_context *context, lw_ground_check *made, lw_situ
   situation->slip_known = true;
   situation->slip = made->slip;
   situation->slip_light = made->light;
-  situation->slip_set = context->format->any;
+  situation->slip_set = context->factor_set->any;
 }
 
-static void check_situation(const lw_wall *wall, const lw_format_family *family, lw_detail detail,
+static void check_situation(const lw_wall *wall, const lw_factor_set_family *family, lw_detail detail,
                             const lw_situations *all, lw_situation *situation) {
   for (int i = 0; i < family->count; i++) {
     if (!under(family, i)) continue;
@@ -76,7 +77,7 @@ static void check_situation(const lw_wall *wall, const lw_format_family *family,
   }
 }
 
-void lw_ground_run(const lw_wall *wall, const lw_format_family *family, lw_detail detail,
+void lw_ground_run(const lw_wall *wall, const lw_factor_set_family *family, lw_detail detail,
                    lw_situations *situations) {
   if (!wall->section.known || (!lw_slip_looked_for(wall) && wall->bed_slope_rad <= 0.0)) return;
   for (int i = 0; i < situations->count; i++) {

@@ -11,11 +11,11 @@ typedef struct lw_check_about {
   const char *title;               /* in a word or two, whichever the place: "pressed share" */
   const char *unit;                /* of demand and resistance on a contact */
   const char *demand, *resistance; /* what they are, for the documents */
-  lw_need needs, or_needs;         /* what a set of factors asks of it: the one or, at times, the other */
+  lw_factor needs, or_needs;       /* what a set of factors asks of it: the one or, at times, the other */
   const char *at[LW_AT_COUNT]; /* what it is called there, %d: number of the joint; NULL: not made there */
   const char *below_one; /* what it means that it has less than 1, no partial factor in it; NULL: nothing
                                  moves yet */
-  bool of_pressure;      /* it measures what is pressed, and where the resultant is outside nothing is */
+  bool of_pressure;      /* of what is in compression: none is where the resultant is outside */
   const char *theory;    /* its heading in docs/theory.md */
 } lw_check_about;
 

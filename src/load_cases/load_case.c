@@ -3,21 +3,21 @@
 
 #include "balance/ground.h"
 #include "soil/site.h"
-#include "standards/format_factors.h"
+#include "standards/factors.h"
 #include "trench.h"
 #include "wind.h"
 
-lw_load_case lw_load_case_begin(const lw_situation *situation, const lw_format *format) {
+lw_load_case lw_load_case_begin(const lw_situation *situation, const lw_factor_set *factor_set) {
   return (lw_load_case){.situation = situation->name,
                         .kind = situation->kind,
-                        .set = format->any,
+                        .set = factor_set->any,
                         .ground = {.water_depth_m = situation->water_depth_m},
                         .actions = {.people_down_kn_per_m = situation->people_down_kn_per_m,
                                     .people_out_kn_per_m = situation->people_out_kn_per_m,
                                     .cap_load = true}};
 }
 
-void lw_load_case_ground(const lw_wall *wall, const lw_format *format, lw_load_case *load_case,
+void lw_load_case_ground(const lw_wall *wall, const lw_factor_set *factor_set, lw_load_case *load_case,
                          const lw_working *working) {
   lw_ground *ground = &load_case->ground;
   double water = ground->water_depth_m;
@@ -27,13 +27,13 @@ void lw_load_case_ground(const lw_wall *wall, const lw_format *format, lw_load_c
   ground->seismic = seismic;
   if (load_case->situation == LW_SITUATION_WIND) lw_wind_blow(wall, ground);
   if (load_case->situation == LW_SITUATION_TRENCH) lw_trench_open(wall, ground);
-  lw_format_weaken(format, load_case->kind, wall, ground, working);
+  lw_factor_set_weaken(factor_set, load_case->kind, wall, ground, working);
 }
 
-void lw_load_case_mobilized(const lw_wall *wall, const lw_format *format, lw_load_case *load_case,
+void lw_load_case_mobilized(const lw_wall *wall, const lw_factor_set *factor_set, lw_load_case *load_case,
                             const lw_working *working) {
-  lw_load_case_ground(wall, format, load_case, working);
-  lw_format_mobilize(format, load_case->kind, wall, &load_case->ground, working);
+  lw_load_case_ground(wall, factor_set, load_case, working);
+  lw_factor_set_mobilize(factor_set, load_case->kind, wall, &load_case->ground, working);
 }
 
 int lw_load_case_ways(const lw_wall *wall, const lw_situation *situation, lw_seismic way[LW_WAYS]) {
@@ -51,10 +51,10 @@ int lw_load_case_ways(const lw_wall *wall, const lw_situation *situation, lw_sei
   return count;
 }
 
-static void act(const lw_wall *wall, const lw_format *format, const lw_load_case_name *name,
+static void act(const lw_wall *wall, const lw_factor_set *factor_set, const lw_load_case_name *name,
                 lw_load_case *load_case) {
   lw_factors factors[LW_LEANINGS];
-  (void)lw_format_factors(format, load_case, wall, factors);
+  (void)lw_factor_set_on_actions(factor_set, load_case, wall, factors);
   load_case->actions.factors = factors[name->leaning];
   load_case->actions.cap_load = name->cap_load;
   if (!name->people_down) load_case->actions.people_down_kn_per_m = 0.0;
@@ -62,17 +62,17 @@ static void act(const lw_wall *wall, const lw_format *format, const lw_load_case
 
 void lw_load_case_of(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
                      const lw_check *check, lw_load_case *load_case) {
-  lw_format format;
+  lw_factor_set factor_set;
   lw_seismic way[LW_WAYS];
-  lw_format_read_of(tables, check->made_in.set, &format);
-  format.on_every_wedge = check->made_in.divided_by;
+  lw_factor_set_read_of(tables, check->made_in.set, &factor_set);
+  factor_set.on_every_wedge = check->made_in.divided_by;
   (void)lw_load_case_ways(wall, situation, way);
-  *load_case = lw_load_case_begin(situation, &format);
+  *load_case = lw_load_case_begin(situation, &factor_set);
   load_case->ground.seismic = way[check->made_in.way];
   if (check->at == LW_AT_GROUND) {
-    lw_load_case_ground(wall, &format, load_case, NULL);
+    lw_load_case_ground(wall, &factor_set, load_case, NULL);
     return;
   }
-  lw_load_case_mobilized(wall, &format, load_case, NULL);
-  act(wall, &format, &check->made_in, load_case);
+  lw_load_case_mobilized(wall, &factor_set, load_case, NULL);
+  act(wall, &factor_set, &check->made_in, load_case);
 }

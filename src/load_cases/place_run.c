@@ -4,12 +4,13 @@
 #include <assert.h>
 #include <math.h>
 
-#include "standards/format_factors.h"
+#include "standards/factors.h"
 #include "kept.h"
 #include "kinds.h"
 #include "sliding_wedges.h"
 
-/* What is in hand at one place: a load case, which of the situation's it is, its stage, the next check. */
+/* What is in hand at one place: a load case, which of the situation's it is, its free body, the next
+ * check. */
 typedef struct in_hand {
   lw_place_run *run;
   const lw_place *place;
@@ -51,7 +52,7 @@ static void keep(in_hand *h, lw_check *check) {
   check->factored = h->load_case.actions.factors.factored;
   h->name.divided_by = check->made_in.divided_by;
   check->made_in = h->name;
-  lw_format_restrain(h->run->format, check);
+  lw_factor_set_restrain(h->run->factor_set, check);
   keep_graver(h, check);
   if (!h->run->gravest) return;
   lw_gravest *gravest = &h->run->gravest[h->situation];
@@ -66,17 +67,16 @@ static void rely_on_bond(const in_hand *h, lw_check *check) {
   check->counts = false;
 }
 
-static lw_check make(const lw_check_context *context, const lw_stage *stage, const lw_check_row *row) {
-  return row->of_strengths ? lw_check_of_strengths(row->make, context, stage)
-                           : row->make(context, stage, NULL);
+static lw_check make(const lw_check_context *context, const lw_free_body *body, const lw_check_row *row) {
+  return row->of_strengths ? lw_check_of_strengths(row->make, context, body) : row->make(context, body, NULL);
 }
 
-static void check_all(in_hand *h, const lw_stage *stage) {
+static void check_all(in_hand *h, const lw_free_body *body) {
   h->next = 0;
   for (int i = 0; i < LW_CHECK_KIND_COUNT; i++) {
     const lw_check_row *row = lw_check_row_of((lw_check_kind)i);
     if (!row->about.at[h->place->at] || (row->asked && !row->asked(h->run->wall))) continue;
-    lw_check check = make(&h->context, stage, row);
+    lw_check check = make(&h->context, body, row);
     rely_on_bond(h, &check);
     keep(h, &check);
   }
@@ -85,12 +85,12 @@ static void check_all(in_hand *h, const lw_stage *stage) {
 
 static void check_with(in_hand *h, const lw_push *push, bool people_down, bool cap_load) {
   double down = h->load_case.actions.people_down_kn_per_m;
-  lw_stage stage;
+  lw_free_body body;
   h->name.people_down = people_down;
   h->name.cap_load = h->load_case.actions.cap_load = cap_load;
   if (!people_down) h->load_case.actions.people_down_kn_per_m = 0.0;
-  lw_place_load(h->run->wall, &h->load_case, h->place, push, &stage, NULL);
-  check_all(h, &stage);
+  lw_place_load(h->run->wall, &h->load_case, h->place, push, &body, NULL);
+  check_all(h, &body);
   h->load_case.actions.people_down_kn_per_m = down;
 }
 
@@ -110,7 +110,7 @@ static void check_variants(in_hand *h, const lw_push *push) {
 /* Every source of load favourable and unfavourable, as far as that makes a difference. */
 static void check_leanings(in_hand *h, const lw_push *push) {
   lw_factors factors[LW_LEANINGS];
-  int count = lw_format_factors(h->run->format, &h->load_case, h->run->wall, factors);
+  int count = lw_factor_set_on_actions(h->run->factor_set, &h->load_case, h->run->wall, factors);
   for (int i = 0; i < count; i++) {
     h->name.leaning = (signed char)i;
     h->load_case.actions.factors = factors[i];
@@ -119,11 +119,12 @@ static void check_leanings(in_hand *h, const lw_push *push) {
 }
 
 static in_hand take(lw_place_run *run, const lw_place *place, const lw_listed_case *one) {
-  return (in_hand){.run = run,
-                   .place = place,
-                   .situation = one->situation,
-                   .load_case = one->load_case,
-                   .name = {.set = run->format->any, .way = one->way, .people_down = true, .cap_load = true}};
+  return (in_hand){
+      .run = run,
+      .place = place,
+      .situation = one->situation,
+      .load_case = one->load_case,
+      .name = {.set = run->factor_set->any, .way = one->way, .people_down = true, .cap_load = true}};
 }
 
 static void begin(lw_place_run *run) {
@@ -152,7 +153,7 @@ void lw_place_run_at(lw_place_run *run, const lw_place *place) {
   for (int i = 0; i < run->cases->count; i++) {
     const lw_listed_case *one = &run->cases->at[i];
     in_hand h = take(run, place, one);
-    h.context = (lw_check_context){run->wall, run->format, &h.load_case, place};
+    h.context = (lw_check_context){run->wall, run->factor_set, &h.load_case, place};
     if (!one->same_push) {
       if (run->first == 0 && i > 0) run->searched[i] = run->searched[found];
       found = i;
@@ -164,12 +165,12 @@ void lw_place_run_at(lw_place_run *run, const lw_place *place) {
 }
 
 void lw_place_run_unknown(lw_place_run *run) {
-  const lw_stage nothing = {.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_DEPTH};
+  const lw_free_body nothing = {.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_DEPTH};
   const lw_place base = {LW_AT_BASE, 0, {&run->wall->section, 0.0}};
   begin(run);
   for (int i = 0; i < run->cases->count; i++) {
     in_hand h = take(run, &base, &run->cases->at[i]);
-    h.context = (lw_check_context){run->wall, run->format, &h.load_case, &base};
+    h.context = (lw_check_context){run->wall, run->factor_set, &h.load_case, &base};
     check_all(&h, &nothing);
   }
   end(run);

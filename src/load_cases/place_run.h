@@ -23,15 +23,15 @@ typedef struct lw_gathered {
 /* A wall under one set of factors, place by place. */
 typedef struct lw_place_run {
   const lw_wall *wall;
-  const lw_format *format;
+  const lw_factor_set *factor_set;
   const lw_load_cases *cases;
   lw_situation *situation; /* the first of the list */
   int situation_count;
-  lw_gathered *gathered;    /* of each situation, at the place in hand */
-  lw_wedge_known *searched; /* of each load case whose push is found anew, at the place before */
-  lw_gravest *gravest;      /* of each situation; NULL: nobody asks */
-  int first;                /* number of the first check at the place in hand: the same in every situation */
-  int checks;               /* how many there are at this place */
+  lw_gathered *gathered;          /* of each situation, at the place in hand */
+  lw_trial_wedge_known *searched; /* of each load case whose push is found anew, at the place before */
+  lw_gravest *gravest;            /* of each situation; NULL: nobody asks */
+  int first;  /* number of the first check at the place in hand: the same in every situation */
+  int checks; /* how many there are at this place */
 } lw_place_run;
 
 /* Push, load and check one place in every load case. Loads that may be absent are tried present and absent,

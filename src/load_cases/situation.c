@@ -2,22 +2,22 @@
 #include "situation.h"
 
 #include "base/working.h"
-#include "standards/format_factors.h"
+#include "standards/factors.h"
 #include "wall/courses.h"
 #include "load_cases.h"
 #include "balance/place.h"
-#include "balance/stage.h"
+#include "balance/free_body.h"
 
 /* A situation that was run: its steps, and one joint of it in full. */
 
 /* The steps to the push that is shown. */
-static void tell_push(const lw_wall *wall, const lw_format *format, const lw_situation *situation,
+static void tell_push(const lw_wall *wall, const lw_factor_set *factor_set, const lw_situation *situation,
                       const lw_working *working) {
   lw_load_case load_case = situation->load_case;
   lw_stack base = {&wall->section, 0.0};
   lw_push push;
   lw_working_heading(working, "Push on the base");
-  lw_load_case_mobilized(wall, format, &load_case, working);
+  lw_load_case_mobilized(wall, factor_set, &load_case, working);
   lw_push_find(wall, &load_case.ground, &base, NULL, &push, working);
 }
 
@@ -26,12 +26,12 @@ void lw_situations_tell(const lw_wall *wall, const lw_tables *tables, const lw_s
                         const lw_working *working) {
   for (int i = 0; i < situations->count; i++) {
     const lw_situation *s = &situations->situation[i], *before = s - 1;
-    lw_format format;
-    lw_format_read_of(tables, s->load_case.set, &format);
+    lw_factor_set factor_set;
+    lw_factor_set_read_of(tables, s->load_case.set, &factor_set);
     lw_working_heading(working, lw_situation_sentence(s->name));
-    bool same =
-        i > 0 && s->load_case.set == before->load_case.set && lw_load_cases_push_alike(&format, before, s);
-    if (wall->section.known && !same) tell_push(wall, &format, s, working);
+    bool same = i > 0 && s->load_case.set == before->load_case.set &&
+                lw_load_cases_push_alike(&factor_set, before, s);
+    if (wall->section.known && !same) tell_push(wall, &factor_set, s, working);
   }
 }
 
@@ -41,18 +41,18 @@ void lw_situation_tell(const lw_wall *wall, const lw_situation *situation, lw_at
   lw_section above;
   lw_place place;
   lw_push push;
-  lw_stage stage;
+  lw_free_body body;
   lw_place_of_check(wall, &there, &above, &place);
   lw_push_find(wall, &situation->load_case.ground, &place.stack, NULL, &push, NULL);
-  lw_place_load(wall, &situation->load_case, &place, &push, &stage, working);
+  lw_place_load(wall, &situation->load_case, &place, &push, &body, working);
 }
 
-void lw_situation_joint(const lw_wall *wall, const lw_situation *situation, int joint, lw_stage *stage) {
+void lw_situation_joint(const lw_wall *wall, const lw_situation *situation, int joint, lw_free_body *body) {
   lw_section above;
   lw_stack stack = {&above, 0.0};
   lw_push push;
   lw_section_above(&wall->section, joint, &above);
   lw_push_find(wall, &situation->load_case.ground, &stack, NULL, &push, NULL);
-  lw_stage_above(wall, &situation->load_case, &above, &push, stage, NULL);
-  lw_stage_show(&push, stage);
+  lw_free_body_above(wall, &situation->load_case, &above, &push, body, NULL);
+  lw_free_body_show(&push, body);
 }

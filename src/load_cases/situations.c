@@ -32,8 +32,8 @@ static void plan_all(const lw_wall *wall, const lw_tables *tables, lw_situations
 
 void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_detail detail,
                        lw_situations *situations) {
-  lw_format_family family;
-  lw_format_read(tables, wall->format, &family);
+  lw_factor_set_family family;
+  lw_factor_set_read(tables, wall->factor_set, &family);
   plan_all(wall, tables, situations);
   lw_situations_follow(wall, &family, detail, situations);
   lw_ground_run(wall, &family, detail, situations);

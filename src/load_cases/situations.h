@@ -7,7 +7,7 @@
 /** Run every situation on a wall.
  *  in    wall      as lw_wall_build made it
  *        tables    in effect
- *        detail    below LW_DETAIL_EVERYTHING no stage and no joint of a situation is filled in
+ *        detail    below LW_DETAIL_EVERYTHING no free body and no joint of a situation is filled in
  *  out   situations   each with its checks; a check that cannot be shown says why */
 void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_detail detail,
                        lw_situations *situations);

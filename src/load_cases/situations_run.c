@@ -6,9 +6,10 @@
 #include "compare.h"
 #include "kept.h"
 #include "place_run.h"
-#include "balance/stage.h"
+#include "balance/free_body.h"
 
-/* Every situation of a wall under every set of factors, place by place; then the stages that are shown. */
+/* Every situation of a wall under every set of factors, place by place; then the free bodies that are
+ * shown. */
 
 void lw_situation_start(const lw_situation_plan *plan, lw_situation *situation) {
   situation->name = plan->name;
@@ -49,7 +50,7 @@ static void show_graver(const follow *f, const lw_load_cases *cases, const lw_gr
 }
 
 /* No wedge is searched yet under this set. */
-static void begin(const lw_load_cases *cases, lw_wedge_known searched[LW_LOAD_CASES_MAX],
+static void begin(const lw_load_cases *cases, lw_trial_wedge_known searched[LW_LOAD_CASES_MAX],
                   lw_gravest under[LW_SITUATION_COUNT]) {
   for (int i = 0; i < cases->count; i++) {
     searched[i].known = false;
@@ -57,17 +58,17 @@ static void begin(const lw_load_cases *cases, lw_wedge_known searched[LW_LOAD_CA
   }
 }
 
-static void follow_set(const follow *f, const lw_format *format, bool first) {
+static void follow_set(const follow *f, const lw_factor_set *factor_set, bool first) {
   lw_load_cases cases;
   lw_gravest under[LW_SITUATION_COUNT];
-  lw_wedge_known searched[LW_LOAD_CASES_MAX];
+  lw_trial_wedge_known searched[LW_LOAD_CASES_MAX];
   lw_gathered gathered[LW_SITUATION_COUNT];
   lw_section above;
   lw_place place;
-  lw_load_cases_list(f->wall, format, f->situation, f->count, &cases);
+  lw_load_cases_list(f->wall, factor_set, f->situation, f->count, &cases);
   begin(&cases, searched, under);
   lw_place_run run = {.wall = f->wall,
-                      .format = format,
+                      .factor_set = factor_set,
                       .cases = &cases,
                       .situation = f->situation,
                       .situation_count = f->count,
@@ -85,47 +86,47 @@ static void follow_set(const follow *f, const lw_format *format, bool first) {
   if (f->shown) show_graver(f, &cases, under, first);
 }
 
-static bool is_run(const lw_format_family *family, int set) {
-  return family->count == 1 || lw_format_asks(&family->set[set]);
+static bool is_run(const lw_factor_set_family *family, int set) {
+  return family->count == 1 || lw_factor_set_asks(&family->set[set]);
 }
 
-static void note_joint(const lw_stage *stage, double height_m, lw_joint *joint) {
-  *joint = (lw_joint){.status = stage->status,
-                      .reason = stage->reason,
+static void note_joint(const lw_free_body *body, double height_m, lw_joint *joint) {
+  *joint = (lw_joint){.status = body->status,
+                      .reason = body->reason,
                       .height_m = height_m,
-                      .thrust_kn_per_m = stage->thrust.total_kn_per_m,
-                      .thrust_height_m = stage->thrust.height_of_action_m,
-                      .elastic_kn_per_m = stage->wedge_governs ? 0.0 : stage->elastic.push_kn_per_m,
-                      .elastic_height_m = stage->wedge_governs ? 0.0 : stage->elastic.height_m,
-                      .wedge_kn_per_m = stage->wedge.thrust_kn_per_m,
-                      .wedge_known = stage->wedge_known,
-                      .faulty = stage->faulty,
-                      .contact = stage->contact};
+                      .thrust_kn_per_m = body->thrust.total_kn_per_m,
+                      .thrust_height_m = body->thrust.height_of_action_m,
+                      .elastic_kn_per_m = body->wedge_governs ? 0.0 : body->elastic.push_kn_per_m,
+                      .elastic_height_m = body->wedge_governs ? 0.0 : body->elastic.height_m,
+                      .wedge_kn_per_m = body->wedge.thrust_kn_per_m,
+                      .wedge_known = body->wedge_known,
+                      .faulty = body->faulty,
+                      .contact = body->contact};
 }
 
 /* One place in the load case that is shown. */
-static void show_place(const lw_wall *wall, const lw_place *place, lw_wedge_known *searched,
+static void show_place(const lw_wall *wall, const lw_place *place, lw_trial_wedge_known *searched,
                        lw_situation *situation) {
   lw_push push;
-  lw_stage joint, *stage = place->at == LW_AT_BASE  ? &situation->base
-                           : place->at == LW_AT_PAD ? &situation->pad
-                                                    : &joint;
+  lw_free_body joint, *body = place->at == LW_AT_BASE  ? &situation->base
+                              : place->at == LW_AT_PAD ? &situation->pad
+                                                       : &joint;
   lw_push_find(wall, &situation->load_case.ground, &place->stack, searched, &push, NULL);
-  lw_place_load(wall, &situation->load_case, place, &push, stage, NULL);
-  lw_stage_show(&push, stage);
-  if (stage != &joint) return;
+  lw_place_load(wall, &situation->load_case, place, &push, body, NULL);
+  lw_free_body_show(&push, body);
+  if (body != &joint) return;
   double height = wall->section.part[place->joint].bottom_m;
   note_joint(&joint, height, &situation->joint[situation->joint_count++]);
 }
 
 static void show(const lw_wall *wall, lw_situations *situations) {
-  lw_wedge_known searched = {.known = false};
+  lw_trial_wedge_known searched = {.known = false};
   lw_section above;
   lw_place place;
   for (int s = 0; s < situations->count; s++) {
     lw_situation *situation = &situations->situation[s];
     situation->joint_count = 0;
-    situation->pad = (lw_stage){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_PAD};
+    situation->pad = (lw_free_body){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_PAD};
     for (int i = 0; i < lw_place_count(wall); i++) {
       lw_place_find(wall, i, &above, &place);
       show_place(wall, &place, &searched, situation);
@@ -140,14 +141,14 @@ static void show_nothing(lw_situations *situations) {
   for (int s = 0; s < situations->count; s++) {
     lw_situation *situation = &situations->situation[s];
     situation->load_case = (lw_load_case){.situation = situation->name, .kind = situation->kind};
-    situation->base = (lw_stage){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_DEPTH};
-    situation->pad = (lw_stage){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_PAD};
+    situation->base = (lw_free_body){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_DEPTH};
+    situation->pad = (lw_free_body){.status = LW_NO_SOLUTION, .reason = LW_REASON_NO_PAD};
     situation->base_bears.known = situation->pad_bears.known = false;
     situation->joint_count = 0;
   }
 }
 
-void lw_situations_follow(const lw_wall *wall, const lw_format_family *family, lw_detail detail,
+void lw_situations_follow(const lw_wall *wall, const lw_factor_set_family *family, lw_detail detail,
                           lw_situations *situations) {
   bool everything = detail >= LW_DETAIL_EVERYTHING, shown = everything && wall->section.known, first = true;
   lw_gravest gravest[LW_SITUATION_COUNT];
@@ -164,10 +165,10 @@ void lw_situations_follow(const lw_wall *wall, const lw_format_family *family, l
     show_nothing(situations);
 }
 
-void lw_situation_at(const lw_wall *wall, const lw_format_family *family, const lw_check *where,
+void lw_situation_at(const lw_wall *wall, const lw_factor_set_family *family, const lw_check *where,
                      lw_situation *situation) {
   lw_load_cases cases;
-  lw_wedge_known searched[LW_LOAD_CASES_MAX];
+  lw_trial_wedge_known searched[LW_LOAD_CASES_MAX];
   lw_gravest under[LW_SITUATION_COUNT];
   lw_gathered gathered;
   lw_section above;
@@ -178,7 +179,7 @@ void lw_situation_at(const lw_wall *wall, const lw_format_family *family, const 
     lw_load_cases_list(wall, &family->set[i], situation, 1, &cases);
     begin(&cases, searched, under);
     lw_place_run run = {.wall = wall,
-                        .format = &family->set[i],
+                        .factor_set = &family->set[i],
                         .cases = &cases,
                         .situation = situation,
                         .situation_count = 1,

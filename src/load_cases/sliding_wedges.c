@@ -2,7 +2,7 @@
 #include "sliding_wedges.h"
 
 #include "base/solve.h"
-#include "standards/format_factors.h"
+#include "standards/factors.h"
 #include "load_case.h"
 
 /* Sliding by a factor on the strength of every wedge, as manuals for hydraulic works define it: the soil that
@@ -21,17 +21,17 @@ typedef struct wedges {
 static lw_check at_factor(const wedges *w, double factor, bool found) {
   const lw_check_context *at = w->at;
   const lw_wall *wall = at->wall;
-  lw_format format = *at->format;
+  lw_factor_set factor_set = *at->factor_set;
   lw_load_case divided = *at->load_case;
   lw_push push;
-  lw_stage stage;
-  format.on_every_wedge = factor;
-  lw_load_case_mobilized(wall, &format, &divided, NULL);
-  if (!found) format.on_every_wedge = 0.0;
+  lw_free_body body;
+  factor_set.on_every_wedge = factor;
+  lw_load_case_mobilized(wall, &factor_set, &divided, NULL);
+  if (!found) factor_set.on_every_wedge = 0.0;
   lw_push_find(wall, &divided.ground, &at->place->stack, NULL, &push, NULL);
-  lw_place_load(wall, &divided, at->place, &push, &stage, NULL);
-  lw_check_context context = {wall, &format, &divided, at->place};
-  lw_check check = w->make(&context, &stage, NULL);
+  lw_place_load(wall, &divided, at->place, &push, &body, NULL);
+  lw_check_context context = {wall, &factor_set, &divided, at->place};
+  lw_check check = w->make(&context, &body, NULL);
   check.made_in.divided_by = factor;
   return check;
 }
@@ -67,8 +67,9 @@ static lw_check of_wedges(const wedges *w) {
   return at_factor(w, factor, true);
 }
 
-lw_check lw_check_of_strengths(lw_make_check make, const lw_check_context *context, const lw_stage *stage) {
+lw_check lw_check_of_strengths(lw_make_check make, const lw_check_context *context,
+                               const lw_free_body *body) {
   wedges w = {make, context};
-  bool searched = lw_format_on_every_wedge(context->format, context->load_case->kind);
-  return stage->status == LW_OK && searched ? of_wedges(&w) : make(context, stage, NULL);
+  bool searched = lw_factor_set_on_every_wedge(context->factor_set, context->load_case->kind);
+  return body->status == LW_OK && searched ? of_wedges(&w) : make(context, body, NULL);
 }

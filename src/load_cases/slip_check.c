@@ -7,8 +7,8 @@
 
 #include "slip/circle.h"
 #include "slip/search.h"
-#include "standards/format_factors.h"
-#include "standards/format_ground.h"
+#include "standards/factors.h"
+#include "standards/ground_factors.h"
 #include "load_case.h"
 #include "slip/ground.h"
 #include "balance/weigh.h"
@@ -35,12 +35,12 @@ static void ground_of(const lw_check_context *context, bool light, lw_slip_groun
     cut.front.open = true;
   }
   lw_slip_ground_build(wall, &cut, ground);
-  lw_format_weigh_ground(context->format, context->load_case->kind, light, ground);
+  lw_factor_set_weigh_ground(context->factor_set, context->load_case->kind, light, ground);
 }
 
 static double resistance_times(const lw_check_context *context) {
-  return lw_format_times(context->format, context->load_case->kind, LW_NEED_SLIP_RESISTANCE,
-                         LW_NEED_SLIP_RESISTANCE_TIMES);
+  return lw_factor_set_times(context->factor_set, context->load_case->kind, LW_FACTOR_SLIP_RESISTANCE,
+                             LW_FACTOR_SLIP_RESISTANCE_TIMES);
 }
 
 static void weigh(const lw_check_context *context, const lw_slip *slip, lw_check *check) {
@@ -48,14 +48,14 @@ static void weigh(const lw_check_context *context, const lw_slip *slip, lw_check
   check->demand = lw_known(slip->driving_kn_per_m);
   check->resistance = lw_known(has * slip->driving_kn_per_m);
   check->has = lw_known(has);
-  lw_check_weigh(check, context->format->row[LW_NEED_SLIP], context->load_case->kind);
+  lw_check_weigh(check, context->factor_set->row[LW_FACTOR_SLIP], context->load_case->kind);
 }
 
 /* The factor from which on a slip cannot govern beside what governs so far. Where nothing falls short yet it
  * is searched to the end: whether a wall stands never hangs on where a search may end early. */
 static double enough_for(const lw_ground_try *try) {
   const lw_check_context *context = try->context;
-  lw_number needs = lw_format_value(context->format->row[LW_NEED_SLIP], context->load_case->kind);
+  lw_number needs = lw_factor_value(context->factor_set->row[LW_FACTOR_SLIP], context->load_case->kind);
   if (try->detail > LW_DETAIL_VERDICT) return INFINITY;
   if (!needs.known) return -INFINITY;
   return needs.value * try->falls_short / resistance_times(context);
@@ -70,7 +70,7 @@ static bool search(const lw_check_context *context, double enough, lw_ground_che
   ground_of(context, false, &ground);
   bool found = lw_slip_search_below(&ground, by, enough, &worst->slip);
   if (found && worst->slip.status != LW_OK) return true;
-  if (!lw_format_weighs_twice(context->format, context->load_case->kind)) return found;
+  if (!lw_factor_set_weighs_twice(context->factor_set, context->load_case->kind)) return found;
   ground_of(context, true, &ground);
   if (!lw_slip_search_below(&ground, by, enough, &other) || other.status != LW_OK) return found;
   worst->light = !found || lw_slip_factor(&other, by) < lw_slip_factor(&worst->slip, by);
@@ -98,7 +98,7 @@ bool lw_check_slip(const lw_ground_try *try, lw_ground_check *made) {
     weigh(context, &made->slip, &made->check);
   } else {
     lw_check_not_shown(&made->check, reason);
-    made->check.counts = reason == LW_REASON_ONE_WALL || context->format->row[LW_NEED_SLIP] != NULL;
+    made->check.counts = reason == LW_REASON_ONE_WALL || context->factor_set->row[LW_FACTOR_SLIP] != NULL;
   }
   return true;
 }
@@ -140,13 +140,13 @@ static void slide(const lw_check_context *context, lw_check *check, const lw_wor
   layer bed = bed_of(wall, &context->load_case->ground, working);
   double slope = wall->bed_slope_rad;
   double factor = lw_slip_infinite(&bed.soil, slope, bed.depth_m, bed.lifted_kpa, working);
-  double times = lw_format_times(context->format, context->load_case->kind, LW_NEED_SLIDING_RESISTANCE,
-                                 LW_NEED_SLIDING_RESISTANCE_TIMES);
+  double times = lw_factor_set_times(context->factor_set, context->load_case->kind,
+                                     LW_FACTOR_SLIDING_RESISTANCE, LW_FACTOR_SLIDING_RESISTANCE_TIMES);
   double has = factor * times;
   check->demand = lw_known(bed.weight_kpa * sin(slope) * cos(slope));
   check->resistance = lw_known(has * check->demand.value);
   check->has = lw_known(has);
-  lw_check_weigh(check, context->format->row[LW_NEED_SLIDING], context->load_case->kind);
+  lw_check_weigh(check, context->factor_set->row[LW_FACTOR_SLIDING], context->load_case->kind);
   const lw_bound bound[] = {{"F", factor, ""}, {"fR", times, ""}};
   if (fabs(times - 1.0) > 1e-12)
     lw_working_bound(working, &(lw_step){"has", "F fR", NULL, has, "", ""}, bound, 2);
@@ -168,27 +168,28 @@ void lw_situation_bed_write(const lw_wall *wall, const lw_tables *tables, const 
     const lw_kept_check *kept = &situation->kept[i];
     if (kept->kind != LW_CHECK_SLIDING || kept->at != LW_AT_GROUND) continue;
     lw_check check = {.kind = LW_CHECK_SLIDING, .at = LW_AT_GROUND};
-    lw_format format;
-    lw_format_read_of(tables, kept->row, &format);
-    lw_load_case load_case = lw_slip_load_case(wall, &format, situation);
-    slide(&(lw_check_context){wall, &format, &load_case, NULL}, &check, working);
+    lw_factor_set factor_set;
+    lw_factor_set_read_of(tables, kept->row, &factor_set);
+    lw_load_case load_case = lw_slip_load_case(wall, &factor_set, situation);
+    slide(&(lw_check_context){wall, &factor_set, &load_case, NULL}, &check, working);
   }
 }
 
-lw_load_case lw_slip_load_case(const lw_wall *wall, const lw_format *format, const lw_situation *situation) {
-  lw_load_case load_case = lw_load_case_begin(situation, format);
+lw_load_case lw_slip_load_case(const lw_wall *wall, const lw_factor_set *factor_set,
+                               const lw_situation *situation) {
+  lw_load_case load_case = lw_load_case_begin(situation, factor_set);
   lw_seismic way[LW_WAYS];
   (void)lw_load_case_ways(wall, situation, way);
   load_case.ground.seismic = way[0];
-  lw_load_case_ground(wall, format, &load_case, NULL);
+  lw_load_case_ground(wall, factor_set, &load_case, NULL);
   return load_case;
 }
 
 void lw_situation_slip_ground(const lw_wall *wall, const lw_tables *tables, const lw_situation *situation,
                               lw_slip_ground *ground) {
-  lw_format format;
-  lw_format_read_of(tables, situation->slip_set, &format);
-  lw_load_case load_case = lw_slip_load_case(wall, &format, situation);
-  lw_check_context context = {wall, &format, &load_case, NULL};
+  lw_factor_set factor_set;
+  lw_factor_set_read_of(tables, situation->slip_set, &factor_set);
+  lw_load_case load_case = lw_slip_load_case(wall, &factor_set, situation);
+  lw_check_context context = {wall, &factor_set, &load_case, NULL};
   ground_of(&context, situation->slip_light, ground);
 }

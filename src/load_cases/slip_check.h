@@ -28,7 +28,8 @@ bool lw_check_bed(const lw_ground_try *try, lw_ground_check *made);
 
 bool lw_slip_looked_for(const lw_wall *wall);
 /* Strengths and water of a situation, as slips take them. */
-lw_load_case lw_slip_load_case(const lw_wall *wall, const lw_format *format, const lw_situation *situation);
+lw_load_case lw_slip_load_case(const lw_wall *wall, const lw_factor_set *factor_set,
+                               const lw_situation *situation);
 
 /** How a bed's slide down the slope that it stands on was found.
  *  in    situation   as run; nothing is written where it has no such check */

@@ -5,7 +5,7 @@
 #include <math.h>
 
 #include "fill.h"
-#include "seams.h"
+#include "perpends.h"
 
 /* Which way each row is filled: the one with the best overlap over the whole stretch. A course lies over
  * rows of the course below, so the rows of a stretch make a tree with its root at the top: the best is
@@ -24,7 +24,7 @@ typedef struct bonding {
   unsigned char best[LW_ROW_MAX][LW_CHOICE_MAX]; /* under each way to fill the row above; a root's first */
 } bonding;
 
-static bool over(const lw_seams *upper, const lw_seams *lower) {
+static bool over(const lw_perpends *upper, const lw_perpends *lower) {
   return upper->from_m < lower->to_m && lower->from_m < upper->to_m;
 }
 
@@ -32,11 +32,11 @@ static bool over(const lw_seams *upper, const lw_seams *lower) {
 static int find_parent(const lw_laying *laying, int row) {
   const lw_order *order = laying->order;
   const lw_laid *lower = &order->row[row];
-  lw_seams mine = lw_seams_of(laying, lower);
+  lw_perpends mine = lw_perpends_of(laying, lower);
   for (int i = row + 1; i < order->row_count; i++) {
     const lw_laid *upper = &order->row[i];
     if (upper->stretch != lower->stretch || upper->course != lower->course + 1) continue;
-    lw_seams other = lw_seams_of(laying, upper);
+    lw_perpends other = lw_perpends_of(laying, upper);
     if (over(&other, &mine)) return i;
   }
   return -1;
@@ -60,12 +60,13 @@ static double own_cost(const bonding *b, const lw_laid *row) {
 }
 
 /* The best way to fill a lower row below one way of filling the upper one; what both cost is added. */
-static int best_below(const bonding *b, int row, const lw_laid *lower, const lw_seams *upper, double *cost) {
+static int best_below(const bonding *b, int row, const lw_laid *lower, const lw_perpends *upper,
+                      double *cost) {
   int best = 0;
   double least = INFINITY;
   for (int k = 0; k < b->count[row % LIVE_ROWS]; k++) {
-    lw_seams joints = lw_seams_of(b->laying, &lower[k]);
-    double all = b->cost[row % LIVE_ROWS][k] + lw_seams_lack(&joints, upper, b->needs_m);
+    lw_perpends joints = lw_perpends_of(b->laying, &lower[k]);
+    double all = b->cost[row % LIVE_ROWS][k] + lw_perpends_lack(&joints, upper, b->needs_m);
     if (all >= least - 1e-9) continue;
     least = all;
     best = k;
@@ -86,7 +87,7 @@ static void add_up(bonding *b, int row) {
     assert(row - i < LIVE_ROWS);
     lw_row_choices(b->laying, &order->row[i], below);
     for (int k = 0; k < count; k++) {
-      lw_seams joints = lw_seams_of(b->laying, &choice[k]);
+      lw_perpends joints = lw_perpends_of(b->laying, &choice[k]);
       b->best[i][k] = (unsigned char)best_below(b, i, below, &joints, &cost[k]);
     }
   }
@@ -110,12 +111,12 @@ static int take(bonding *b, int row, const int taken[LW_ROW_MAX]) {
 static void measure(const lw_laying *laying, int row) {
   lw_order *order = laying->order;
   lw_laid *upper = &order->row[row];
-  lw_seams mine = lw_seams_of(laying, upper);
+  lw_perpends mine = lw_perpends_of(laying, upper);
   for (int i = 0; i < row; i++) {
     double least, at;
     if (order->row[i].stretch != upper->stretch || order->row[i].course + 1 != upper->course) continue;
-    lw_seams other = lw_seams_of(laying, &order->row[i]);
-    if (!lw_seams_overlap(&other, &mine, &least, &at)) continue;
+    lw_perpends other = lw_perpends_of(laying, &order->row[i]);
+    if (!lw_perpends_overlap(&other, &mine, &least, &at)) continue;
     if (upper->below_known && least >= upper->overlap_m) continue;
     upper->below_known = true;
     upper->overlap_m = least;

@@ -6,7 +6,7 @@
 #include "cuts.h"
 #include "laying.h"
 #include "plan.h"
-#include "seams.h"
+#include "perpends.h"
 
 /* How the caps of a run are laid: whole ones, and what is left as one cut, or as two of half and more where
  * it would be a sliver. Of several ways the first whose joints keep clear of those of the blocks is taken. */
@@ -129,7 +129,7 @@ static void look_below(trying *t) {
     }
     if (!t->known) continue;
     t->from_m = from;
-    lw_seams joints = lw_seams_of(laying, row);
+    lw_perpends joints = lw_perpends_of(laying, row);
     t->below = lw_nearest_of(&joints);
   }
 }

@@ -15,7 +15,7 @@
 #include "lines.h"
 #include "note.h"
 #include "notes.h"
-#include "pegs.h"
+#include "setting_out.h"
 #include "phases.h"
 #include "plan.h"
 #include "rows.h"
@@ -65,7 +65,7 @@ static void ask(const lw_case *c, lw_laying *laying) {
 }
 
 static lw_laying begin(const lw_result *result, lw_order *order) {
-  const lw_building *building = &result->building;
+  const lw_construction *construction = &result->construction;
   lw_laying laying = {.plan = &order->plan,
                       .order = order,
                       .tables = result->tables,
@@ -76,7 +76,7 @@ static lw_laying begin(const lw_result *result, lw_order *order) {
                       .mitre_share = lw_known_value(result->tables, LW_ORDERING_MITRE_PIECE_LEAST),
                       .cut_share = lw_known_value(result->tables, LW_ORDERING_CUT_LEAST),
                       .cut_most_share = lw_known_value(result->tables, LW_ORDERING_CUT_MOST)};
-  if (building->studied) laying.plant_m = building->stand_off.keep_m;
+  if (construction->studied) laying.plant_m = construction->stand_off.keep_m;
   ask(&result->given, &laying);
   return laying;
 }
@@ -94,7 +94,7 @@ static lw_status make_solid(const lw_laying *laying) {
   }
   lw_order_lines(laying);
   lw_order_notes(laying);
-  lw_order_pegs(laying);
+  lw_order_setting_out(laying);
   lw_order_work(laying);
   return LW_OK;
 }
@@ -120,7 +120,7 @@ lw_status lw_order_make(const lw_result *result, lw_order *order, lw_plan_fault 
   lw_order_cutting(&laying);
   lw_order_lines(&laying);
   lw_order_notes(&laying);
-  lw_order_pegs(&laying);
+  lw_order_setting_out(&laying);
   lw_order_work(&laying);
   return LW_OK;
 }

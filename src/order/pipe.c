@@ -17,7 +17,7 @@ static const double OUTLETS_TOLD = 9.0;
 
 typedef struct piping {
   const lw_plan *plan;
-  lw_pegs *pegs;
+  lw_setting_out *setting_out;
   double fall, outlet_length_m, bedding_m;
   double ground_m, outlet_level_m;
   int spare_outlets;            /* still to be placed, beside those at the ends of the ways */
@@ -48,12 +48,13 @@ static const place HIGH_POINT = {LW_INVERT_HIGH, 0}, OUTLET = {LW_INVERT_OUTLET,
 static const place LEAVES = {LW_INVERT_LEAVES, 0};
 
 static void tell(piping *p, place what, lw_step_side side, double at_m) {
-  if (p->pegs->invert_count >= LW_INVERT_MAX) return;
-  p->pegs->invert[p->pegs->invert_count++] = (lw_invert){.kind = what.kind,
-                                                         .number = what.number,
-                                                         .side = side,
-                                                         .along_m = wrapped(p->plan, at_m) + 0.0,
-                                                         .level_m = p->level_m + 0.0};
+  if (p->setting_out->invert_count >= LW_INVERT_MAX) return;
+  p->setting_out->invert[p->setting_out->invert_count++] =
+      (lw_invert){.kind = what.kind,
+                  .number = what.number,
+                  .side = side,
+                  .along_m = wrapped(p->plan, at_m) + 0.0,
+                  .level_m = p->level_m + 0.0};
 }
 
 /* One way of the water along the wall, and how far we are. */
@@ -88,22 +89,23 @@ static double next_place(const piping *p, const way *w, place *what) {
 /* Where it comes out: at its level above the ground in front there, which rises with the base. What leads
  * to it is raised as far as the fall asks for; the pipe from the wall to daylight may fall more steeply. */
 static void come_out(piping *p, const way *w, int first) {
-  lw_pegs *pegs = p->pegs;
+  lw_setting_out *setting_out = p->setting_out;
   double at = place_of(w, w->gone_m);
   int raised = lw_plan_raised(p->plan, wrapped(p->plan, at), !w->forward);
   double out = raised * p->plan->course_m + p->ground_m + p->outlet_level_m;
-  for (int i = first; i < pegs->invert_count; i++) {
+  for (int i = first; i < setting_out->invert_count; i++) {
     double left = w->gone_m - p->gone_m[i] + p->outlet_length_m;
-    pegs->invert[i].level_m = fmax(pegs->invert[i].level_m, out + p->fall * left);
+    setting_out->invert[i].level_m = fmax(setting_out->invert[i].level_m, out + p->fall * left);
   }
   p->level_m = out;
   tell(p, OUTLET, LW_SIDE_LEVEL, at);
-  pegs->pipe_outlet_m = fmin(pegs->pipe_outlet_m, out);
-  pegs->pipe_length_m = fmax(pegs->pipe_length_m, w->gone_m - p->gone_m[first] + p->outlet_length_m);
+  setting_out->pipe_outlet_m = fmin(setting_out->pipe_outlet_m, out);
+  setting_out->pipe_length_m =
+      fmax(setting_out->pipe_length_m, w->gone_m - p->gone_m[first] + p->outlet_length_m);
 }
 
 static void tell_on_way(piping *p, const way *w, place what, lw_step_side side) {
-  if (p->pegs->invert_count < LW_INVERT_MAX) p->gone_m[p->pegs->invert_count] = w->gone_m;
+  if (p->setting_out->invert_count < LW_INVERT_MAX) p->gone_m[p->setting_out->invert_count] = w->gone_m;
   tell(p, what, side, place_of(w, w->gone_m));
 }
 
@@ -113,7 +115,7 @@ static int begin_anew(piping *p, const way *w, double beyond_m, int first) {
   tell_on_way(p, w, LEAVES, LW_SIDE_LEVEL);
   come_out(p, w, first);
   p->level_m = beyond_m;
-  int again = p->pegs->invert_count;
+  int again = p->setting_out->invert_count;
   tell_on_way(p, w, HIGH_POINT, LW_SIDE_LEVEL);
   return again;
 }
@@ -162,7 +164,7 @@ static bool go_on(piping *p, way *w, int *first) {
 /* From the high point to the outlet and out to daylight. */
 static void run_pipe(piping *p, double from_m, double length_m, bool forward) {
   way w = {.from_m = from_m, .length_m = length_m, .forward = forward};
-  int first = p->pegs->invert_count;
+  int first = p->setting_out->invert_count;
   p->level_m = pad_top(p, from_m, forward, true);
   share_out(p, &w);
   tell_on_way(p, &w, HIGH_POINT, LW_SIDE_LEVEL);
@@ -234,12 +236,12 @@ static void pipe_along(piping *p, int outlets) {
 }
 
 /* Two ways may lead to one outlet. */
-static int outlets_told(const lw_pegs *pegs) {
+static int outlets_told(const lw_setting_out *setting_out) {
   int count = 0;
-  for (int i = 0; i < pegs->invert_count; i++) {
-    bool again = pegs->invert[i].kind != LW_INVERT_OUTLET;
+  for (int i = 0; i < setting_out->invert_count; i++) {
+    bool again = setting_out->invert[i].kind != LW_INVERT_OUTLET;
     for (int k = 0; k < i && !again; k++) {
-      const lw_invert *a = &pegs->invert[k], *b = &pegs->invert[i];
+      const lw_invert *a = &setting_out->invert[k], *b = &setting_out->invert[i];
       again = a->kind == LW_INVERT_OUTLET && fabs(a->along_m - b->along_m) < NEAR &&
               fabs(a->level_m - b->level_m) < NEAR;
     }
@@ -250,30 +252,30 @@ static int outlets_told(const lw_pegs *pegs) {
 
 /* Around or along a low wall a long pipe may rise out of its soil. */
 static void note_high(const lw_laying *laying) {
-  const lw_pegs *pegs = &laying->order->pegs;
+  const lw_setting_out *setting_out = &laying->order->setting_out;
   double soil = laying->soil_m;
-  if (pegs->pipe_high_m < soil - laying->items->soil_plug.si) return;
+  if (setting_out->pipe_high_m < soil - laying->items->soil_plug.si) return;
   lw_order_note_add(laying->order,
-                    &(lw_order_note){.kind = LW_NOTE_PIPE_HIGH, .length_m = soil - pegs->pipe_high_m});
+                    &(lw_order_note){.kind = LW_NOTE_PIPE_HIGH, .length_m = soil - setting_out->pipe_high_m});
 }
 
 void lw_order_pipe(const lw_laying *laying) {
-  lw_pegs *pegs = &laying->order->pegs;
+  lw_setting_out *setting_out = &laying->order->setting_out;
   double outlets = laying->outlets;
-  pegs->pipe_known = outlets > 0.5 && laying->stone_m > 0.0;
-  if (!pegs->pipe_known) return;
-  piping p = {.plan = laying->plan, .pegs = pegs, .fall = laying->items->pipe_fall.si};
+  setting_out->pipe_known = outlets > 0.5 && laying->stone_m > 0.0;
+  if (!setting_out->pipe_known) return;
+  piping p = {.plan = laying->plan, .setting_out = setting_out, .fall = laying->items->pipe_fall.si};
   p.outlet_length_m = laying->items->outlet_length.si;
   p.ground_m = laying->embedment_m;
   p.outlet_level_m = laying->outlet_level_m;
   p.bedding_m = laying->bedding_m;
-  pegs->pipe_fall = p.fall;
-  pegs->pipe_outlet_m = INFINITY;
+  setting_out->pipe_fall = p.fall;
+  setting_out->pipe_outlet_m = INFINITY;
   (laying->plan->closed ? pipe_around : pipe_along)(&p, (int)fmin(outlets + 0.5, OUTLETS_TOLD));
-  pegs->pipe_high_m = pegs->invert[0].level_m;
-  for (int i = 0; i < pegs->invert_count; i++)
-    pegs->pipe_high_m = fmax(pegs->pipe_high_m, pegs->invert[i].level_m);
-  pegs->pipe_below_front_m = laying->embedment_m - pegs->pipe_outlet_m + 0.0;
-  pegs->outlet_count = outlets_told(pegs);
+  setting_out->pipe_high_m = setting_out->invert[0].level_m;
+  for (int i = 0; i < setting_out->invert_count; i++)
+    setting_out->pipe_high_m = fmax(setting_out->pipe_high_m, setting_out->invert[i].level_m);
+  setting_out->pipe_below_front_m = laying->embedment_m - setting_out->pipe_outlet_m + 0.0;
+  setting_out->outlet_count = outlets_told(setting_out);
   note_high(laying);
 }

@@ -4,7 +4,7 @@
 
 #include "laying.h"
 
-/* The plan of a case settled for an order; unchanged on a fault.
+/* The plan of a case completed for an order; unchanged on a fault.
  * gives LW_OK · LW_FAULTS */
 lw_status lw_plan_build(const lw_laying *laying, lw_plan *plan, lw_plan_fault *fault);
 

@@ -57,7 +57,7 @@ static void plant(lw_order *order, lw_number keep_m) {
 
 static void finish(const lw_laying *laying) {
   lw_order *order = laying->order;
-  if (order->pegs.pipe_known) {
+  if (order->setting_out.pipe_known) {
     add(order, LW_WORK_PIPE);
     add(order, LW_WORK_LOOK_AT_PIPE);
   }

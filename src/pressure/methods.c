@@ -14,7 +14,7 @@ static const lw_pressure_routine ROUTINES[] = {
     [LW_PRESSURE_COULOMB] = {"coulomb", "Coulomb, thrust on the back", "[COULOMB1776 wedge]",
                              lw_coulomb_thrust},
     [LW_PRESSURE_WEDGE] = {"wedge", "numerical plane wedge, thrust on the back", "[COULOMB1776 wedge]",
-                           lw_wedge_as_thrust},
+                           lw_trial_wedge_as_thrust},
     [LW_PRESSURE_AT_REST] = {"at rest", "at rest, thrust on a vertical plane", LW_AT_REST_SOURCE,
                              lw_at_rest_thrust},
 };

@@ -3,7 +3,7 @@
 
 #include <math.h>
 
-#include "sheet/settle_note.h"
+#include "sheet/complete_note.h"
 #include "sheet/values.h"
 #include "tables/known.h"
 
@@ -71,8 +71,8 @@ static bool what_stands_follows(const lw_case *c, double more_m, lw_typed *typed
   if (lw_given(&c->courses.cap_depth))
     room = lw_typed_put_mm(typed, "cap depth", c->courses.cap_depth.si + more_m);
   if (room && lw_given(&c->courses.base_depth)) room = lw_typed_put_mm(typed, "base course depth", base);
-  if (room && lw_given(&c->building.bed_width))
-    room = lw_typed_put_mm(typed, "bed width", c->building.bed_width.si - more_m);
+  if (room && lw_given(&c->construction.bed_width))
+    room = lw_typed_put_mm(typed, "bed width", c->construction.bed_width.si - more_m);
   return room;
 }
 

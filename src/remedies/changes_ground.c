@@ -7,7 +7,7 @@
 
 #include "base/lines.h"
 #include "pressure/methods.h"
-#include "sheet/settle_note.h"
+#include "sheet/complete_note.h"
 
 /* Changes of what lies behind the wall and under it. */
 

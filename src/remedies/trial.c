@@ -34,7 +34,7 @@ static bool type(lw_trial *trial, lw_case *c) {
 
 static bool run(lw_trial *trial, bool slips) {
   lw_case c = trial->now->given;
-  c.settled = false;
+  c.complete = false;
   if (!type(trial, &c)) return false;
   if (!slips) c.method.slip = (lw_choice){.value = LW_SLIP_NOT, .origin = LW_GIVEN};
   return lw_run(&c, trial->now->tables, LW_DETAIL_VERDICT, trial->scratch, NULL) == LW_OK;

@@ -4,7 +4,7 @@
 #include "load_cases/situation.h"
 #include "load_cases/slip_check.h"
 #include "slip/circle.h"
-#include "studies/building.h"
+#include "studies/construction.h"
 #include "studies/fence_told.h"
 #include "studies/narrow.h"
 #include "studies/rain_seepage.h"
@@ -13,8 +13,8 @@ void lw_again_pushes(const lw_result *result, const lw_working *working) {
   lw_situations_tell(&result->wall, result->tables, &result->situations, working);
 }
 
-void lw_again_joint(const lw_result *result, const lw_situation *situation, int joint, lw_stage *stage) {
-  lw_situation_joint(&result->wall, situation, joint, stage);
+void lw_again_joint(const lw_result *result, const lw_situation *situation, int joint, lw_free_body *body) {
+  lw_situation_joint(&result->wall, situation, joint, body);
 }
 
 void lw_again_contact(const lw_result *result, const lw_situation *situation, lw_at at, int joint,
@@ -75,7 +75,7 @@ void lw_again_study(const lw_result *result, lw_study study, const lw_working *w
   switch (study) {
   case LW_STUDY_SEEPAGE: lw_rain_seepage_find(&result->wall, &seepage, working); return;
   case LW_STUDY_BUILDING:
-    lw_building_write(&result->wall, result->tables, &result->building, working);
+    lw_construction_write(&result->wall, result->tables, &result->construction, working);
     return;
   case LW_STUDY_NARROW: lw_narrow_write(&result->situations, &result->narrow, working); return;
   case LW_STUDY_FENCE: lw_fence_tell_pushes(&result->fence, working); return;

@@ -13,7 +13,7 @@
 void lw_again_pushes(const lw_result *result, const lw_working *working);
 
 /* One joint in full, from 1: as lw_situation.base is of the base. */
-void lw_again_joint(const lw_result *result, const lw_situation *situation, int joint, lw_stage *stage);
+void lw_again_joint(const lw_result *result, const lw_situation *situation, int joint, lw_free_body *body);
 
 /* The steps from the sums of a contact, which the wall has, to its resultant and pressures. */
 void lw_again_contact(const lw_result *result, const lw_situation *situation, lw_at at, int joint,

@@ -4,7 +4,7 @@
 #include "load_cases/situations.h"
 #include "load_cases/storm.h"
 #include "load_cases/trench.h"
-#include "studies/building.h"
+#include "studies/construction.h"
 #include "studies/fence_find.h"
 #include "studies/fence_wind.h"
 #include "studies/influence.h"
@@ -25,22 +25,22 @@ static lw_status contradicted(const lw_faults *faults, lw_error *error) {
                       lw_fault_slug_name(fault->slug), fault->item, fault->stood, fault->wanted);
 }
 
-static lw_status settle(const lw_tables *tables, lw_case *c, lw_error *error) {
+static lw_status complete(const lw_tables *tables, lw_case *c, lw_error *error) {
   lw_faults faults = {.count = 0};
-  return lw_case_settle(tables, c, &faults) == LW_OK ? LW_OK : contradicted(&faults, error);
+  return lw_case_complete(tables, c, &faults) == LW_OK ? LW_OK : contradicted(&faults, error);
 }
 
-/* A row of a schedule was settled with all its faults told; it is not looked at twice. */
+/* A row of a schedule was completed with all its faults told; it is not looked at twice. */
 static lw_status build(const lw_case *c, const lw_tables *tables, lw_detail detail, lw_result *result,
                        lw_error *error) {
   if (&result->given != c) result->given = *c;
-  bool trusted = detail == LW_DETAIL_VERDICT && c->settled;
-  lw_status status = trusted ? LW_OK : settle(tables, &result->given, error);
+  bool trusted = detail == LW_DETAIL_VERDICT && c->complete;
+  lw_status status = trusted ? LW_OK : complete(tables, &result->given, error);
   if (status != LW_OK) return status;
   result->tables = tables;
   result->detail = detail;
   lw_wall_build(&result->given, tables, &result->wall);
-  result->formats.count = 0;
+  result->factor_sets.count = 0;
   result->remedies_sought = false;
   result->remedy_count = 0;
   result->asking_count = 0;
@@ -58,7 +58,7 @@ static void weigh(lw_result *result) {
 static void study(lw_result *result) {
   lw_fence_study(&result->wall, result->tables, &result->fence);
   lw_fence_clear(&result->situations, &result->fence.on);
-  lw_building_run(&result->wall, result->tables, &result->building);
+  lw_construction_run(&result->wall, result->tables, &result->construction);
   lw_narrow_run(&result->wall, &result->situations, &result->narrow);
   lw_storm_find(&result->wall, &result->storm);
   result->seepage = (lw_rain_seepage){0};
@@ -74,7 +74,7 @@ lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_detail detail, lw
   lw_verdict_reach(result, detail);
   if (detail < LW_DETAIL_EVERYTHING) return LW_OK;
   study(result);
-  lw_verdict_building(&result->building, &result->verdict);
+  lw_verdict_construction(&result->construction, &result->verdict);
   if (detail >= LW_DETAIL_WORKING) lw_run_tell(result, result->working);
   return LW_OK;
 }

@@ -45,7 +45,7 @@ static void tell_slip(const lw_result *result, const lw_situation *s, const lw_w
 
 static void tell_studies(const lw_result *result, const lw_working *working) {
   const lw_fence *fence = &result->fence;
-  if (result->building.studied) {
+  if (result->construction.studied) {
     lw_working_heading(working, "while it is built");
     lw_again_study(result, LW_STUDY_BUILDING, working);
   }

@@ -5,9 +5,9 @@
 
 #include "tables/known.h"
 #include "items.h"
-#include "settle.h"
+#include "complete.h"
 
-/* What settling asks of the table of items, put side by side. */
+/* What completing asks of the table of items, put side by side. */
 
 /* Which walls have the item: a wall of courses has no base slab, and without a cap no cap weight. */
 typedef enum had_by {
@@ -129,7 +129,7 @@ static void fill_in(const lw_default_value *from, void *where) {
   }
 }
 
-void lw_settle_defaults(lw_settling *s) {
+void lw_complete_defaults(lw_completing *s) {
   lw_case *c = s->c;
   bool courses = c->wall.kind.value == LW_WALL_COURSES;
   const int times[HAD_BY_COUNT] = {

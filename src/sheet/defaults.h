@@ -4,7 +4,7 @@
 
 #include <lowwall/sheet.h>
 
-/* What settling asks of the table of items, gathered once: a schedule settles row after row. The safe
+/* What completing asks of the table of items, gathered once: a schedule completes row after row. The safe
  * defaults, side by side, and the quantities that only one kind of wall has, which tell it. */
 enum { LW_DEFAULTS_MAX = 192, LW_TELLING_MAX = 96 };
 typedef struct lw_default_value {

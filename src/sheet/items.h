@@ -48,7 +48,7 @@ extern const lw_item_group lw_items_wall;   /* wall, courses, section, pad */
 extern const lw_item_group lw_items_ground; /* ground, soil n, footing, water */
 extern const lw_item_group lw_items_load;   /* load n */
 extern const lw_item_group lw_items_seismic;
-extern const lw_item_group lw_items_building; /* building it */
+extern const lw_item_group lw_items_construction; /* building it */
 extern const lw_item_group lw_items_method;
 extern const lw_item_group lw_items_order; /* plan, order */
 extern const lw_item_group lw_items_saw;   /* order: cuts and carrying */
@@ -72,7 +72,7 @@ static inline void *lw_item_place(const lw_item *item, int number, lw_case *c) {
   return (char *)c + item->offset + (number > 1 ? item->stride * (size_t)(number - 1) : 0);
 }
 
-/* Of the plan and the order, which lw_case_settle leaves alone. */
+/* Of the plan and the order, which lw_case_complete leaves alone. */
 static inline bool lw_item_is_of_order(const lw_item *item) {
   return item->part == LW_ABOUT_PLAN || item->part == LW_ABOUT_ORDER;
 }

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "items.h"
 
-/* Defaults that depend on there being a fence at all are filled in by lw_settle_fence. */
+/* Defaults that depend on there being a fence at all are filled in by lw_complete_fence. */
 static const lw_item items[] = {
     {.part = LW_ABOUT_FENCE,
      .name = "fence place",

@@ -75,7 +75,7 @@ static const lw_item items[] = {
      .question = "How wide is the drainage stone behind the wall?"},
     {.part = LW_ABOUT_GROUND,
      .name = "bed width",
-     LENGTH(building.bed_width),
+     LENGTH(construction.bed_width),
      RANGE(0.01, 1000.0),
      .assumed = NAN,
      .unit = "m",

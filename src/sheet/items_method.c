@@ -263,7 +263,7 @@ static const lw_item items[] = {
      .question = ""},
     {.part = LW_ABOUT_METHOD,
      .name = "method format",
-     WORDS(method.format),
+     WORDS(method.factor_set),
      .assumed = NAN,
      .unit = "",
      .example = "lowwall",

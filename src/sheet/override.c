@@ -57,7 +57,7 @@ lw_status lw_sheet_override(const char *argument, int number, lw_case *c, lw_fau
   }
   lw_case changed = *c;
   lw_entry_forget(entry.item, part, &changed);
-  changed.settled = false;
+  changed.complete = false;
   lw_entry_store(&entry, &changed, faults);
   if (faults->count > before) {
     return LW_FAULTS;

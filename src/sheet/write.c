@@ -2,7 +2,7 @@
 #include <string.h>
 
 #include "entry.h"
-#include "settle_note.h"
+#include "complete_note.h"
 
 /* A case written as an upright sheet. A value is written in the item's own unit when reading that gives the
  * very same number again, else in the SI unit with all its digits: reading it changes nothing. */

@@ -10,7 +10,7 @@
 
 enum { ITERATIONS = 100 };
 /* Newton squares the gap: a step of 1e-4 leaves 1e-8. */
-static const double SETTLED = 1e-7, SETTLED_BY_NEWTON = 1e-4, LEAST_M_ALPHA = 0.2, LEAST_START = 0.1;
+static const double CONVERGED = 1e-7, CONVERGED_BY_NEWTON = 1e-4, LEAST_M_ALPHA = 0.2, LEAST_START = 0.1;
 
 /* What is sought of one slice; the sums, the search and the working have it from here. */
 static double driving(const lw_slip_slice *s) {
@@ -105,9 +105,9 @@ static bool bishop(const lw_slip_slices *list, double drives, double start, lw_s
     double next = newton ? factor + (fixed - factor) / (1.0 - slope) : fixed;
     if (!(next > 0.0) || !isfinite(next)) return false;
     write_round(&(bishop_round){factor, sum, slope, next, newton}, round, drives, working);
-    bool settled = fabs(next - factor) <= (newton ? SETTLED_BY_NEWTON : SETTLED) * next;
+    bool converged = fabs(next - factor) <= (newton ? CONVERGED_BY_NEWTON : CONVERGED) * next;
     factor = next;
-    if (!settled) continue;
+    if (!converged) continue;
     slip->bishop = factor;
     slip->iterations = round;
     return least >= LEAST_M_ALPHA;

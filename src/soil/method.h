@@ -4,7 +4,7 @@
 
 #include <lowwall/wall.h>
 
-/** The switches of a settled case. */
+/** The switches of a complete case. */
 void lw_method_build(const lw_case *c, lw_method *method);
 
 #endif

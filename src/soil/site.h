@@ -4,8 +4,8 @@
 
 #include <lowwall/wall.h>
 
-/** The site of a settled case.
- *  in    c        a settled case
+/** The site of a complete case.
+ *  in    c        a complete case
  *        tables   for whether a named soil drains freely or is refused as backfill
  *  out   site */
 void lw_site_build(const lw_case *c, const lw_tables *tables, lw_site *site);

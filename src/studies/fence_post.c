@@ -28,10 +28,10 @@ double lw_fence_broms(const lw_fence_hole *hole, double arm_m, const lw_working 
                             {"Kp", kp, ""},
                             {"es", arm_m, "m"}};
   const lw_step resists = {"Kp", "(1 + sin phi)/(1 - sin phi)", NULL, kp, "", "[RANKINE1857 level ground]"};
-  const lw_step tips = {"Hu", "0.5 gamma bp Lp^3 Kp/(es + Lp)",     NULL, push,
-                        "kN", "[BROMS1964 short free-headed piles]"};
+  const lw_step overturns = {"Hu", "0.5 gamma bp Lp^3 Kp/(es + Lp)",     NULL, push,
+                             "kN", "[BROMS1964 short free-headed piles]"};
   lw_working_bound(working, &resists, bound, sizeof bound / sizeof bound[0]);
-  lw_working_bound(working, &tips, bound, sizeof bound / sizeof bound[0]);
+  lw_working_bound(working, &overturns, bound, sizeof bound / sizeof bound[0]);
   return push;
 }
 

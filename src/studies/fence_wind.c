@@ -42,15 +42,15 @@ void lw_fence_find_wind(const lw_tables *tables, const lw_wall *wall, lw_fence_w
 }
 
 static double thrust_with(lw_plane plane, double push_kn_per_m, double distance_m) {
-  lw_wedge wedge;
+  lw_trial_wedge wedge;
   if (push_kn_per_m > 0.0)
     plane.load[plane.load_count++] =
         (lw_plane_load){.near_m = distance_m, .far_m = distance_m, .push_kn_per_m = push_kn_per_m};
-  return lw_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL) == LW_OK ? wedge.thrust_kn_per_m : NAN;
+  return lw_trial_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL) == LW_OK ? wedge.thrust_kn_per_m : NAN;
 }
 
 void lw_fence_clear(const lw_situations *situations, lw_fence_wind *wind) {
-  const lw_stage *base = &situations->situation[0].base;
+  const lw_free_body *base = &situations->situation[0].base;
   wind->clear_m.known = false;
   if (!wind->present || wind->on_wall || base->status != LW_OK || !base->wedge_known) return;
   lw_plane plane = base->back.plane;

@@ -121,9 +121,9 @@ static bool overturning_of(const lw_situation *s, lw_check *check) {
 }
 
 /* How much moment more when the soil's own push, its load's left where it is, rises so far. */
-static double moment_more(const lw_stage *stage, const lw_working *working) {
-  const lw_thrust *t = &stage->thrust;
-  double soil = t->total_kn_per_m - t->surcharge_kn_per_m, height = stage->back.plane.height_m;
+static double moment_more(const lw_free_body *body, const lw_working *working) {
+  const lw_thrust *t = &body->thrust;
+  double soil = t->total_kn_per_m - t->surcharge_kn_per_m, height = body->back.plane.height_m;
   double moment = t->total_kn_per_m * t->height_of_action_m - t->surcharge_kn_per_m * t->surcharge_height_m;
   double raised = soil * LW_NARROW_RAISED * height;
   double more = fmax(raised - moment, 0.0) * cos(t->angle_rad);

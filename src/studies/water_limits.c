@@ -22,7 +22,7 @@ static const double LEAST = 1e-12; /* what holds exactly stands on the holding s
 typedef struct search {
   const lw_wall *wall;
   const lw_tables *tables;
-  const lw_format_family *family;
+  const lw_factor_set_family *family;
   lw_situation_plan plan; /* of the blocked outlet; its water is what is searched */
   lw_situation *scratch;
   const lw_check *check; /* the one in hand */
@@ -55,11 +55,11 @@ static bool holds(const lw_check *check) {
   return check->holds == LW_HOLDS;
 }
 
-/* Inside the core the pressed share is 1, however far inside: the root wants to know how far. */
+/* Inside the core the share in compression is 1, however far inside: the root wants to know how far. */
 static double beyond_whole(const search *s, const lw_check *check) {
   lw_basis basis;
   if (!lw_check_basis(s->wall, s->tables, s->scratch, check, &basis)) return 0.0;
-  const lw_contact *c = &basis.stage.contact;
+  const lw_contact *c = &basis.body.contact;
   double half = 0.5 * c->width_m, front = (half - c->eccentricity_m) / (half - c->kern_m);
   return fmin(front, (half + c->eccentricity_m) / (half - c->kern_behind_m)) - 1.0;
 }
@@ -154,11 +154,11 @@ static bool same_contact(const lw_check *a, const lw_check *b) {
 /* The checks of a situation stand together by contact: those of one share a scan. */
 void lw_water_limits_find(const lw_wall *wall, const lw_tables *tables, const lw_situation *blocked,
                           lw_situation *scratch, lw_water_limits *limits) {
-  lw_format_family family;
+  lw_factor_set_family family;
   levels all;
   lw_check check, scanned = {0};
   bool any = false;
-  lw_format_read(tables, wall->format, &family);
+  lw_factor_set_read(tables, wall->factor_set, &family);
   search s = {.wall = wall, .tables = tables, .family = &family, .scratch = scratch};
   s.plan = (lw_situation_plan){
       .name = blocked->name, .kind = blocked->kind, .decides = blocked->decides, .why = blocked->why};

@@ -58,9 +58,9 @@ static lw_status check_unread(const lw_tables *tables, lw_list list, lw_error *e
 static const char includes[] = "includes-";
 
 /* Some quantities hold in every situation: a figure of their own beside it would not be read. */
-static const char *wrong_figure(const lw_format_row *row) {
+static const char *wrong_figure(const lw_factor_row *row) {
   bool takes_in = row->includes >= 0;
-  if (!takes_in && row->need != LW_NEED_PASSIVE_AS && row->need != LW_NEED_DECIDES) return NULL;
+  if (!takes_in && row->need != LW_FACTOR_PASSIVE_AS && row->need != LW_FACTOR_DECIDES) return NULL;
   double usual = row->needs[LW_USUAL];
   bool yes = usual > 0.5, whole = fabs(usual - (yes ? 1.0 : 0.0)) < 1e-12;
   if (!whole || (takes_in && !yes)) return takes_in ? "1 should stand there" : "0 or 1 should stand there";
@@ -71,24 +71,24 @@ static const char *wrong_figure(const lw_format_row *row) {
 }
 
 /* The set of a row takes in more sets than a wall is held against. */
-static bool takes_in_too_many(const lw_tables *tables, const lw_format_row *row) {
+static bool takes_in_too_many(const lw_tables *tables, const lw_factor_row *row) {
   int count = 0;
-  for (int i = row->set; i >= 0; i = tables->format[i].next) count += tables->format[i].includes >= 0;
+  for (int i = row->set; i >= 0; i = tables->factor[i].next) count += tables->factor[i].includes >= 0;
   return count > LW_FORMAT_PARTS_MAX;
 }
 
 /* A quantity that no check asks for, or a set taken in that has no rows, would be missed in silence. */
-static lw_status check_formats(const lw_tables *tables, lw_error *error) {
-  for (int i = 0; i < tables->format_count; i++) {
-    const lw_format_row *row = &tables->format[i];
+static lw_status check_factors(const lw_tables *tables, lw_error *error) {
+  for (int i = 0; i < tables->factor_count; i++) {
+    const lw_factor_row *row = &tables->factor[i];
     const char *figure = wrong_figure(row);
-    if (figure) return wrong(error, "formats", row->format, "usual to extreme", row->quantity, figure);
+    if (figure) return wrong(error, "formats", row->factor_set, "usual to extreme", row->quantity, figure);
     if (takes_in_too_many(tables, row))
-      return wrong(error, "formats", row->format, "quantity", row->quantity,
+      return wrong(error, "formats", row->factor_set, "quantity", row->quantity,
                    "a set takes in five others at most: make two of it");
-    if (row->need != LW_NEED_COUNT || row->includes >= 0) continue;
+    if (row->need != LW_FACTOR_COUNT || row->includes >= 0) continue;
     bool takes_in = strncmp(row->quantity, includes, sizeof includes - 1) == 0;
-    return wrong(error, "formats", row->format, "quantity", row->quantity,
+    return wrong(error, "formats", row->factor_set, "quantity", row->quantity,
                  takes_in ? "no row has that set: write its name as its own rows do"
                           : "no check asks for it: docs/sheet.md lists the quantities");
   }
@@ -148,6 +148,6 @@ lw_status lw_tables_check_asked(const lw_tables *tables, lw_error *error) {
   for (int i = 0; i < LW_KNOWN_COUNT && status == LW_OK; i++)
     status = check_known(tables, (lw_known_row)i, error);
   if (status == LW_OK) status = check_stand_ins(tables, error);
-  if (status == LW_OK) status = check_formats(tables, error);
+  if (status == LW_OK) status = check_factors(tables, error);
   return status == LW_OK ? check_loads(tables, error) : status;
 }

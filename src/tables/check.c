@@ -15,7 +15,7 @@ static const needed needs[] = {
 };
 
 static bool has(const lw_tables *tables, const needed *need) {
-  if (strcmp(need->table, "formats") == 0) return lw_tables_has_format(tables, need->name);
+  if (strcmp(need->table, "formats") == 0) return lw_tables_has_factor_set(tables, need->name);
   return lw_tables_has_place(tables, need->name);
 }
 

@@ -96,22 +96,22 @@ const lw_ordering_row *lw_tables_ordering(const lw_tables *tables, const char *s
   return i < 0 ? NULL : &tables->ordering[i];
 }
 
-const lw_format_row *lw_tables_format(const lw_tables *tables, const char *format, const char *quantity) {
-  int first = lw_name_index(tables, LW_LIST_FORMATS, format);
+const lw_factor_row *lw_tables_factor(const lw_tables *tables, const char *set, const char *quantity) {
+  int first = lw_name_index(tables, LW_LIST_FACTOR_SETS, set);
   if (first < 0) return NULL;
-  for (int i = first; i < tables->format_count; i++)
-    if (strcmp(tables->format[i].format, tables->format[first].format) == 0 &&
-        strcmp(tables->format[i].quantity, quantity) == 0)
-      return &tables->format[i];
+  for (int i = first; i < tables->factor_count; i++)
+    if (strcmp(tables->factor[i].factor_set, tables->factor[first].factor_set) == 0 &&
+        strcmp(tables->factor[i].quantity, quantity) == 0)
+      return &tables->factor[i];
   return NULL;
 }
 
-int lw_tables_format_index(const lw_tables *tables, const char *format) {
-  return lw_name_index(tables, LW_LIST_FORMATS, format);
+int lw_tables_factor_set(const lw_tables *tables, const char *set) {
+  return lw_name_index(tables, LW_LIST_FACTOR_SETS, set);
 }
 
-bool lw_tables_has_format(const lw_tables *tables, const char *format) {
-  return lw_tables_format_index(tables, format) >= 0;
+bool lw_tables_has_factor_set(const lw_tables *tables, const char *set) {
+  return lw_tables_factor_set(tables, set) >= 0;
 }
 
 bool lw_tables_has_place(const lw_tables *tables, const char *place) {

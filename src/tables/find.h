@@ -18,8 +18,8 @@ typedef struct lw_places {
  *  in    place_row  of lw_tables_place_row; below 0 none is added */
 void lw_tables_add_places(const lw_tables *tables, int place_row, lw_places *places);
 
-/** The first row of a format, or -1. */
-int lw_tables_format_index(const lw_tables *tables, const char *format);
+/** The first row of a set, or -1. */
+int lw_tables_factor_set(const lw_tables *tables, const char *set);
 
 /** The name in a list nearest to what stood there (edit distance over names and aliases), or NULL when
  *  nothing is near. list: "soils", "materials", "interfaces", "plant", "conventions", ... */

@@ -6,9 +6,10 @@
 
 /* Words of the tables that code knows. They are read once; a wall then compares numbers. */
 
-/* What a format may ask for, and by what it may divide: the quantities of tables/formats.csv. A quantity that
+/* What a set of factors may ask for, and by what it may divide: the quantities of tables/formats.csv. A
+ * quantity that
  * ends in -times multiplies, its namesake divides; both are printed as their code prints them. */
-#define LW_NEEDS(X) \
+#define LW_FACTORS(X) \
   X(SLIDING, "sliding") \
   X(SLIP, "slip") \
   X(SLIDING_WITH_PASSIVE, "sliding-with-passive") \
@@ -50,12 +51,12 @@
   X(DUG_MOST, "dug-in-front-most-m") \
   X(PUSH_STRENGTH, "push-strength") \
   X(SLIDING_ON_STRENGTH, "sliding-on-strength")
-typedef enum lw_need {
-#define LW_NEED_NAME(name, quantity) LW_NEED_##name,
-  LW_NEEDS(LW_NEED_NAME)
-#undef LW_NEED_NAME
-      LW_NEED_COUNT
-} lw_need;
+typedef enum lw_factor {
+#define LW_FACTOR_NAME(name, quantity) LW_FACTOR_##name,
+  LW_FACTORS(LW_FACTOR_NAME)
+#undef LW_FACTOR_NAME
+      LW_FACTOR_COUNT
+} lw_factor;
 
 /* What narrows a row of limits.csv. */
 /* clang-format off */

@@ -136,33 +136,33 @@ static lw_status link_cues(lw_tables *tables, lw_error *error) {
   return LW_OK;
 }
 
-static lw_need need_of(const char *quantity) {
+static lw_factor need_of(const char *quantity) {
   static const char *const quantities[] = {
-#define LW_NEED_QUANTITY(name, quantity) quantity,
-      LW_NEEDS(LW_NEED_QUANTITY)
-#undef LW_NEED_QUANTITY
+#define LW_FACTOR_QUANTITY(name, quantity) quantity,
+      LW_FACTORS(LW_FACTOR_QUANTITY)
+#undef LW_FACTOR_QUANTITY
   };
-  return (lw_need)index_of(quantities, LW_NEED_COUNT, quantity);
+  return (lw_factor)index_of(quantities, LW_FACTOR_COUNT, quantity);
 }
 
 /* A row "includes-NAME" takes the set NAME in. Backwards, so that each row finds the one after it. */
-static void link_formats(lw_tables *tables) {
+static void link_factors(lw_tables *tables) {
   static const char includes[] = "includes-";
   size_t length = sizeof includes - 1;
-  int after[LW_FORMAT_ROWS]; /* of each set, by its first row */
-  for (int i = 0; i < tables->format_count; i++) after[i] = -1;
-  for (int i = tables->format_count - 1; i >= 0; i--) {
-    lw_format_row *row = &tables->format[i];
+  int after[LW_FACTOR_ROWS]; /* of each set, by its first row */
+  for (int i = 0; i < tables->factor_count; i++) after[i] = -1;
+  for (int i = tables->factor_count - 1; i >= 0; i--) {
+    lw_factor_row *row = &tables->factor[i];
     bool takes_in = strncmp(row->quantity, includes, length) == 0;
     row->need = (short)need_of(row->quantity);
-    row->set = lw_names_exactly(tables, LW_LIST_FORMATS, row->format);
+    row->set = lw_names_exactly(tables, LW_LIST_FACTOR_SETS, row->factor_set);
     row->next = after[row->set];
-    row->includes = takes_in ? lw_names_exactly(tables, LW_LIST_FORMATS, row->quantity + length) : -1;
+    row->includes = takes_in ? lw_names_exactly(tables, LW_LIST_FACTOR_SETS, row->quantity + length) : -1;
     after[row->set] = i;
   }
-  for (int i = 0; i < tables->format_count; i++) {
-    int taken = tables->format[i].includes;
-    for (int k = taken; k >= 0; k = tables->format[k].next) tables->format[k].taken_in = true;
+  for (int i = 0; i < tables->factor_count; i++) {
+    int taken = tables->factor[i].includes;
+    for (int k = taken; k >= 0; k = tables->factor[k].next) tables->factor[k].taken_in = true;
   }
 }
 
@@ -205,7 +205,7 @@ static lw_status link_quotes(lw_tables *tables, lw_error *error) {
 lw_status lw_tables_link(lw_tables *tables, lw_error *error) {
   lw_names_index(tables);
   lw_known_link(tables);
-  link_formats(tables);
+  link_factors(tables);
   link_words(tables);
   lw_status status = link_places(tables, error);
   if (status == LW_OK) status = link_quotes(tables, error);

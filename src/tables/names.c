@@ -27,7 +27,7 @@ static const shelf SHELVES[LW_LIST_COUNT] = {
     [LW_LIST_LOADS] = SHELF("loads", lw_load_row, load, load_count, slug, 0),
     [LW_LIST_PLACES] =
         SHELF("places", lw_limit_row, limit, limit_count, place, offsetof(lw_limit_row, aliases)),
-    [LW_LIST_FORMATS] = SHELF("formats", lw_format_row, format, format_count, format, 0),
+    [LW_LIST_FACTOR_SETS] = SHELF("formats", lw_factor_row, factor, factor_count, factor_set, 0),
     [LW_LIST_CONDITIONS] = SHELF("conditions", lw_condition_row, condition, condition_count, slug, 0),
     [LW_LIST_CLEARANCES] = SHELF("clearances", lw_clearance_row, clearance, clearance_count, slug, 0),
     [LW_LIST_THRESHOLDS] = SHELF("thresholds", lw_threshold_row, threshold, threshold_count, slug, 0),

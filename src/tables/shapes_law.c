@@ -7,19 +7,19 @@
 #define TALL 30.0  /* [m] likewise for heights */
 #define MANY 20.0  /* factors and multiples of a height */
 
-static const lw_column format_columns[] = {
-    LW_TEXT("format", lw_format_row, format),
-    LW_TEXT("quantity", lw_format_row, quantity),
-    LW_TEXT("title", lw_format_row, title),
-    LW_NUMBER_MAYBE("usual", lw_format_row, needs[LW_USUAL], 1, 0, MANY),
-    LW_WORD_MAYBE("usual_seen", lw_format_row, needs_seen[LW_USUAL], LW_SEEN_WORDS),
-    LW_NUMBER_MAYBE("unusual", lw_format_row, needs[LW_UNUSUAL], 1, 0, MANY),
-    LW_WORD_MAYBE("unusual_seen", lw_format_row, needs_seen[LW_UNUSUAL], LW_SEEN_WORDS),
-    LW_NUMBER_MAYBE("extreme", lw_format_row, needs[LW_EXTREME], 1, 0, MANY),
-    LW_WORD_MAYBE("extreme_seen", lw_format_row, needs_seen[LW_EXTREME], LW_SEEN_WORDS),
-    LW_TEXT_MAYBE("clause", lw_format_row, clause),
-    LW_TEXT_MAYBE("note", lw_format_row, note),
-    LW_FROM(lw_format_row, from),
+static const lw_column factor_columns[] = {
+    LW_TEXT("format", lw_factor_row, factor_set),
+    LW_TEXT("quantity", lw_factor_row, quantity),
+    LW_TEXT("title", lw_factor_row, title),
+    LW_NUMBER_MAYBE("usual", lw_factor_row, needs[LW_USUAL], 1, 0, MANY),
+    LW_WORD_MAYBE("usual_seen", lw_factor_row, needs_seen[LW_USUAL], LW_SEEN_WORDS),
+    LW_NUMBER_MAYBE("unusual", lw_factor_row, needs[LW_UNUSUAL], 1, 0, MANY),
+    LW_WORD_MAYBE("unusual_seen", lw_factor_row, needs_seen[LW_UNUSUAL], LW_SEEN_WORDS),
+    LW_NUMBER_MAYBE("extreme", lw_factor_row, needs[LW_EXTREME], 1, 0, MANY),
+    LW_WORD_MAYBE("extreme_seen", lw_factor_row, needs_seen[LW_EXTREME], LW_SEEN_WORDS),
+    LW_TEXT_MAYBE("clause", lw_factor_row, clause),
+    LW_TEXT_MAYBE("note", lw_factor_row, note),
+    LW_FROM(lw_factor_row, from),
 };
 
 #define LW_OR_SLUG(name, slug) "|" slug
@@ -141,7 +141,7 @@ static const lw_column ordering_columns[] = {
 };
 
 const lw_shape lw_law_shapes[] = {
-    LW_SHAPE("formats", format_columns, 2, lw_format_row, format, format_count),
+    LW_SHAPE("formats", factor_columns, 2, lw_factor_row, factor, factor_count),
     LW_SHAPE("limits", limit_columns, 1, lw_limit_row, limit, limit_count),
     LW_SHAPE("hazards", hazard_columns, 1, lw_hazard_row, hazard, hazard_count),
     LW_SHAPE("conditions", condition_columns, 1, lw_condition_row, condition, condition_count),

@@ -66,7 +66,7 @@ lw_heavy lw_facts_heavy(const lw_facts *facts, double within_m);
 bool lw_facts_vehicle_told(const lw_facts *facts, const lw_heavy *heavy);
 /* The distance that a row of tables/clearances.csv asks for; 0 when that row is gone. */
 double lw_facts_clearance(const lw_facts *facts, lw_known_row clearance);
-/* A distance of a settled case: 0 where it is left out, whatever stands in for it. */
+/* A distance of a complete case: 0 where it is left out, whatever stands in for it. */
 double lw_facts_distance(const lw_quantity *q);
 /* Whether it is nearer than that. */
 lw_so lw_facts_nearer(const lw_quantity *q, double than_m);

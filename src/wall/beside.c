@@ -44,19 +44,21 @@ static void back_fence_build(const lw_case *c, const lw_tables *tables, lw_back_
                           .board_span_m = fence->board_span.si};
 }
 
-static void plant_build(const lw_case_building *building, const lw_tables *tables, lw_told_plant *plant) {
-  bool named = building->plant.origin == LW_GIVEN;
-  if (named) plant->row = lw_tables_plant(tables, building->plant.text);
-  plant->mass_kg = if_given(&building->plant_mass);
-  plant->force_kn = if_given(&building->plant_force);
-  plant->width_m = if_given(&building->plant_width);
-  plant->distance_m = if_given(&building->plant_distance);
-  plant->layer_m = if_given(&building->layer_thickness);
+static void plant_build(const lw_case_construction *construction, const lw_tables *tables,
+                        lw_told_plant *plant) {
+  bool named = construction->plant.origin == LW_GIVEN;
+  if (named) plant->row = lw_tables_plant(tables, construction->plant.text);
+  plant->mass_kg = if_given(&construction->plant_mass);
+  plant->force_kn = if_given(&construction->plant_force);
+  plant->width_m = if_given(&construction->plant_width);
+  plant->distance_m = if_given(&construction->plant_distance);
+  plant->layer_m = if_given(&construction->layer_thickness);
 }
 
 void lw_beside_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
   bool bed = lw_choice_is(&c->site.behind, LW_BEHIND_BED);
   back_fence_build(c, tables, &wall->back_fence);
-  plant_build(&c->building, tables, &wall->plant);
-  wall->bed_width_m = bed && c->building.bed_width.origin == LW_GIVEN ? c->building.bed_width.si : 0.0;
+  plant_build(&c->construction, tables, &wall->plant);
+  wall->bed_width_m =
+      bed && c->construction.bed_width.origin == LW_GIVEN ? c->construction.bed_width.si : 0.0;
 }

@@ -4,8 +4,8 @@
 
 #include <lowwall/wall.h>
 
-/** The section of a settled case; geometry that does not close was a fault before.
- *  in    c        settled
+/** The section of a complete case; geometry that does not close was a fault before.
+ *  in    c        complete
  *        tables   of a wall of courses: what the concrete of a filled hollow block weighs; a solid section
  *                 takes nothing from them, and NULL will do
  *  out   section */

@@ -31,8 +31,8 @@ void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
   lw_wall_wind_build(c, tables, &wall->wind);
   if (c->earthquake.horizontal.origin != LW_ABSENT) wall->seismic_horizontal = c->earthquake.horizontal.si;
   if (c->earthquake.vertical.origin != LW_ABSENT) wall->seismic_vertical = fabs(c->earthquake.vertical.si);
-  lw_print(wall->format, sizeof wall->format, "%s",
-           c->method.format.origin == LW_ABSENT ? "lowwall" : c->method.format.text);
+  lw_print(wall->factor_set, sizeof wall->factor_set, "%s",
+           c->method.factor_set.origin == LW_ABSENT ? "lowwall" : c->method.factor_set.text);
   lw_tier_build(c, tables, wall);
   lw_slip_cause_build(c, tables, wall);
   lw_beside_build(c, tables, wall);

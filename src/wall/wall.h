@@ -4,7 +4,7 @@
 
 #include <lowwall/wall.h>
 
-/** Site, section and switches of a settled case. */
+/** Site, section and switches of a complete case. */
 void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall);
 
 #endif

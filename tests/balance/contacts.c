@@ -12,7 +12,7 @@ int contacts_of(const lw_wall *wall, const lw_ground *ground, test_contact conta
 }
 
 bool contact_stage(const lw_wall *wall, const lw_load_case *load_case, const test_contact *contact,
-                   lw_stage *stage) {
-  lw_place_load(wall, load_case, &contact->place, &contact->push, stage, NULL);
-  return stage->status == LW_OK;
+                   lw_free_body *body) {
+  lw_place_load(wall, load_case, &contact->place, &contact->push, body, NULL);
+  return body->status == LW_OK;
 }

@@ -17,6 +17,6 @@ enum { CONTACTS_MAX = LW_COURSE_MAX + 3 };
 int contacts_of(const lw_wall *wall, const lw_ground *ground, test_contact contact[CONTACTS_MAX]);
 /* With what else acts. False: it cannot be shown. */
 bool contact_stage(const lw_wall *wall, const lw_load_case *load_case, const test_contact *contact,
-                   lw_stage *stage);
+                   lw_free_body *body);
 
 #endif

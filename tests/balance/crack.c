@@ -17,8 +17,8 @@ static lw_result *cracked(const char *crack) {
 /* Water in a crack of depth z pushes γw z²/2, two thirds of z below the top. */
 Test(checks, a_wet_crack_pushes_with_its_water) {
   lw_result *dry = cracked("method crack=dry"), *wet = cracked("method crack=wet");
-  const lw_stage *a = &checks_test_situation(dry, LW_SITUATION_DRAINED)->base;
-  const lw_stage *b = &checks_test_situation(wet, LW_SITUATION_DRAINED)->base;
+  const lw_free_body *a = &checks_test_situation(dry, LW_SITUATION_DRAINED)->base;
+  const lw_free_body *b = &checks_test_situation(wet, LW_SITUATION_DRAINED)->base;
   double half = atan(1.0) * (1.0 - 25.0 / 90.0), ka = tan(half), z = 2.0 * 3.0 / (18.0 * ka),
          water = 9.81 * z * z / 2.0;
   cr_expect(checks_test_near(b->thrust.crack_depth_m, z, 1e-9));
@@ -42,7 +42,7 @@ Test(checks, a_crack_is_as_deep_under_a_slope) {
                               "wall embedment=0 m", friction, "soil 1 cohesion=2.4 kPa",
                               "soil 1 unit weight=18.5 kN/m3", ground, "load 1 kind=none", "method slip=not");
       double half = (45.0 - phi / 2.0) * atan(1.0) / 45.0, z = 2.0 * 2.4 / (18.5 * tan(half));
-      const lw_stage *base = &checks_test_situation(result, LW_SITUATION_DRAINED)->base;
+      const lw_free_body *base = &checks_test_situation(result, LW_SITUATION_DRAINED)->base;
       cr_expect(checks_test_near(base->thrust.crack_depth_m, z, 1e-6), "%d under %d: %.9f, by hand %.9f", phi,
                 slope, base->thrust.crack_depth_m, z);
       free(result);

@@ -7,7 +7,7 @@
 #include "../sheet/support.h"
 #include "balance/ground.h"
 #include "balance/push_guard.h"
-#include "balance/stage.h"
+#include "balance/free_body.h"
 #include "balance/weigh.h"
 #include "../checks/support.h"
 #include "load_cases/governing.h"
@@ -70,7 +70,7 @@ Test(checks, a_sound_push_is_in_no_doubt) {
   }
 }
 
-/* Every number that a stage rests on, made none in turn: not there, and without end. */
+/* Every number that a free body rests on, made none in turn: not there, and without end. */
 Test(checks, a_push_with_a_value_that_is_no_number_is_faulty) {
   lw_wall wall = garden_wall("method pressure=rankine");
   lw_push push = push_of(&wall);
@@ -137,17 +137,17 @@ Test(checks, a_wedge_that_disagrees_is_faulty) {
   lw_ground_own(&wall, &load_case.ground);
   for (size_t i = 0; i < sizeof off / sizeof *off; i++) {
     /* A wedge that is on file for the same figure, and wrong. */
-    lw_wedge_known searched = {true, first.back.plane, first.wedge};
+    lw_trial_wedge_known searched = {true, first.back.plane, first.wedge};
     lw_push push;
     searched.wedge.thrust_kn_per_m *= off[i];
     lw_push_find(&wall, &load_case.ground, &base, &searched, &push, NULL);
     cr_expect(push.faulty);
     cr_expect_eq(push.reason, isnan(off[i]) ? LW_REASON_NOT_FINITE : LW_REASON_WEDGE_DISAGREES);
-    lw_stage stage;
-    lw_stage_base(&wall, &load_case, &push, &stage, NULL);
-    cr_expect_eq(stage.status, LW_NO_SOLUTION);
-    cr_expect(stage.faulty);
-    cr_expect_eq(stage.reason, push.reason);
+    lw_free_body body;
+    lw_free_body_base(&wall, &load_case, &push, &body, NULL);
+    cr_expect_eq(body.status, LW_NO_SOLUTION);
+    cr_expect(body.faulty);
+    cr_expect_eq(body.reason, push.reason);
   }
 }
 
@@ -212,7 +212,7 @@ Test(checks, a_fault_outweighs_what_falls_short) {
 
 /* A result that is no number is none, whatever it is weighed by. */
 Test(checks, a_ratio_that_is_no_number_is_not_weighed) {
-  const lw_format_row row = {.needs = {1.5, 1.3, 1.1}};
+  const lw_factor_row row = {.needs = {1.5, 1.3, 1.1}};
   const double wrong[] = {NAN, INFINITY, -INFINITY};
   for (int i = 0; i < 3; i++) {
     lw_check check = {.has = {wrong[i], true}, .counts = true};

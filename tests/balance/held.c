@@ -24,8 +24,8 @@ static double resistance_of(const lw_situation *situation, lw_at at) {
 }
 
 /* The same wall with 10 kPa of adhesion and without. */
-static void adhesion_of(random_wall items, double *base_kn_per_m, double *pad_kn_per_m, lw_stage *base,
-                        lw_stage *pad) {
+static void adhesion_of(random_wall items, double *base_kn_per_m, double *pad_kn_per_m, lw_free_body *base,
+                        lw_free_body *pad) {
   double held[2][2];
   for (int i = 0; i < 2; i++) {
     static lw_wall wall;
@@ -50,7 +50,7 @@ Test(held, adhesion_on_the_width_that_bears) {
   dice d = {140};
   int tried = 0, opened = 0;
   for (int i = 0; i < WALLS; i++) {
-    static lw_stage base, pad;
+    static lw_free_body base, pad;
     random_wall items;
     double at_base, at_pad;
     random_wall_plain(&d, &items);
@@ -75,25 +75,25 @@ Test(held, adhesion_on_the_width_that_bears) {
   cr_expect_lt(4 / RANDOM_SHARE, opened);
 }
 
-/* A stage whose resultant stands at a distance from the front edge of a contact of 0.4 m. */
-static lw_stage stage_at(double resultant_m, double overturning_knm_per_m) {
+/* A free body whose resultant stands at a distance from the front edge of a contact of 0.4 m. */
+static lw_free_body stage_at(double resultant_m, double overturning_knm_per_m) {
   double weight = 6.0;
-  return (lw_stage){.status = LW_OK,
-                    .contact = {.width_m = 0.4,
-                                .vertical_kn_per_m = weight,
-                                .resisting_knm_per_m = weight * resultant_m + overturning_knm_per_m,
-                                .overturning_knm_per_m = overturning_knm_per_m,
-                                .resultant_m = resultant_m,
-                                .eccentricity_m = 0.2 - resultant_m,
-                                .inside = resultant_m > 0.0 && resultant_m < 0.4}};
+  return (lw_free_body){.status = LW_OK,
+                        .contact = {.width_m = 0.4,
+                                    .vertical_kn_per_m = weight,
+                                    .resisting_knm_per_m = weight * resultant_m + overturning_knm_per_m,
+                                    .overturning_knm_per_m = overturning_knm_per_m,
+                                    .resultant_m = resultant_m,
+                                    .eccentricity_m = 0.2 - resultant_m,
+                                    .inside = resultant_m > 0.0 && resultant_m < 0.4}};
 }
 
 /* In front of the contact or behind it, with something that overturns or nothing: it stands on nothing. */
 Test(held, a_resultant_outside_is_ratio_0_on_either_side) {
   static const double places[] = {-0.01, 0.41, 0.8}, turns[] = {0.0, 0.7};
   lw_wall wall = {.method = {.base_pressure = LW_BASE_NO_TENSION}};
-  lw_format_family family;
-  lw_format_read(sheet_test_tables(), "lowwall", &family);
+  lw_factor_set_family family;
+  lw_factor_set_read(sheet_test_tables(), "lowwall", &family);
   lw_load_case load_case = {.kind = LW_USUAL, .ground = {.water_depth_m = INFINITY}};
   const lw_place on_base = {LW_AT_BASE, 0, {&wall.section, 0.0}},
                  on_joint = {LW_AT_JOINT, 2, {&wall.section, 0.0}};
@@ -101,10 +101,10 @@ Test(held, a_resultant_outside_is_ratio_0_on_either_side) {
   lw_check_context of_joint = {&wall, &family.set[0], &load_case, &on_joint};
   for (int i = 0; i < 3; i++)
     for (int k = 0; k < 2; k++) {
-      lw_stage stage = stage_at(places[i], turns[k]);
+      lw_free_body body = stage_at(places[i], turns[k]);
       lw_check checks[] = {
-          lw_check_overturning(&context, &stage, NULL), lw_check_overturning(&of_joint, &stage, NULL),
-          lw_check_compression(&context, &stage, NULL), lw_check_bearing(&context, &stage, NULL)};
+          lw_check_overturning(&context, &body, NULL), lw_check_overturning(&of_joint, &body, NULL),
+          lw_check_compression(&context, &body, NULL), lw_check_bearing(&context, &body, NULL)};
       for (int n = 0; n < 4; n++) {
         cr_expect(checks[n].ratio.known && fabs(checks[n].ratio.value) < 1e-15, "%g, %g, check %d", places[i],
                   turns[k], n);
@@ -112,6 +112,6 @@ Test(held, a_resultant_outside_is_ratio_0_on_either_side) {
         cr_expect_eq(checks[n].reason, LW_REASON_OUTSIDE_BASE);
       }
     }
-  lw_stage inside = stage_at(0.3, 0.0);
+  lw_free_body inside = stage_at(0.3, 0.0);
   cr_expect_eq(lw_check_overturning(&context, &inside, NULL).reason, LW_REASON_NO_DEMAND);
 }

@@ -41,7 +41,7 @@ static void expect_turned(const lw_contact *a, const lw_contact *b, const char *
   cr_expect(checks_test_near(a->rear_kpa, b->front_kpa, 1e-9), "%s: %g, %g", where, a->rear_kpa,
             b->front_kpa);
   cr_expect(checks_test_near(a->greatest_kpa, b->greatest_kpa, 1e-9), "%s", where);
-  cr_expect(checks_test_near(a->pressed_m, b->pressed_m, 1e-9), "%s", where);
+  cr_expect(checks_test_near(a->compressed_m, b->compressed_m, 1e-9), "%s", where);
   cr_expect(checks_test_near(a->share_in_compression, b->share_in_compression, 1e-9), "%s", where);
   cr_expect(checks_test_near(a->effective_width_m, b->effective_width_m, 1e-9), "%s", where);
   cr_expect(checks_test_near(a->kern_m, b->kern_behind_m, 1e-9), "%s", where);

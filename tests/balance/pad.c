@@ -14,10 +14,10 @@
       "site behind=bed", "drain outlets=2", "stone width=300 mm", "pad thickness=150 mm", "pad width=1.6 m", \
       "pad material=crushed rock"
 
-static const lw_force *of_pad(const lw_stage *stage, lw_force_kind kind, int index) {
-  for (int i = 0; i < stage->forces.count; i++)
-    if (stage->forces.force[i].kind == kind && stage->forces.force[i].index == index)
-      return &stage->forces.force[i];
+static const lw_force *of_pad(const lw_free_body *body, lw_force_kind kind, int index) {
+  for (int i = 0; i < body->forces.count; i++)
+    if (body->forces.force[i].kind == kind && body->forces.force[i].index == index)
+      return &body->forces.force[i];
   return NULL;
 }
 
@@ -28,7 +28,7 @@ Test(pad, load_spreads_to_both_sides) {
     char spread[40];
     snprintf(spread, sizeof spread, "pad spread=%.2f", percent / 100.0);
     lw_result *result = RUN(WALL, spread);
-    const lw_stage *pad = &checks_test_situation(result, LW_SITUATION_DRAINED)->pad;
+    const lw_free_body *pad = &checks_test_situation(result, LW_SITUATION_DRAINED)->pad;
     cr_assert(pad->status == LW_OK && pad->contact.inside);
     if (percent == 0) bare = pad->contact.width_m;
     cr_expect(checks_test_near(pad->contact.width_m, bare + 2.0 * percent / 100.0 * 0.15, 1e-9), "%s: %.4f",
@@ -40,7 +40,7 @@ Test(pad, load_spreads_to_both_sides) {
 /* Half its thickness below the base, standing and shaken: about the underside, half its thickness up. */
 Test(pad, its_weight_is_in_its_middle) {
   lw_result *result = RUN(WALL, "seismic horizontal=0.1");
-  const lw_stage *pad = &checks_test_situation(result, LW_SITUATION_EARTHQUAKE)->pad;
+  const lw_free_body *pad = &checks_test_situation(result, LW_SITUATION_EARTHQUAKE)->pad;
   const lw_force *weight = of_pad(pad, LW_FORCE_PART, -1), *shaken = of_pad(pad, LW_FORCE_INERTIA, 2);
   cr_assert(weight != NULL && shaken != NULL);
   cr_expect(checks_test_near(weight->y_m, -0.075, 1e-12));

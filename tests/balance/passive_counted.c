@@ -59,9 +59,9 @@ Test(passive_counted, never_fails_what_holds_without_it) {
     char what[RANDOM_ITEMS * (RANDOM_ITEM_BYTES + 3)];
     make(&d, &items);
     random_wall_name(&items, what, sizeof what);
-    for (int k = 0; k < tables->format_count; k++) {
-      const char *format = tables->format[k].format;
-      if (lw_tables_format_index(tables, format) != k || (k > 0 && dice_pick(&d, 6) > 0)) continue;
+    for (int k = 0; k < tables->factor_count; k++) {
+      const char *format = tables->factor[k].factor_set;
+      if (lw_tables_factor_set(tables, format) != k || (k > 0 && dice_pick(&d, 6) > 0)) continue;
       lw_result *without = run(&items, format, "0 %", NULL);
       lw_result *as_resistance = run(&items, format, "60 %", "resistance");
       lw_result *off_push = run(&items, format, "60 %", "off push");

@@ -61,15 +61,15 @@ static bool expect(const lw_result *r, const lw_check *check, const char *name) 
   double mu = pad ? design->pad_friction : design->base_friction;
   double depth = by.wall->section.embedment_m + (pad ? lw_site_under(&by.wall->site) : 0.0);
   /* A tenth of what stands above the ground in front, at most 0.5 m, is dug away first [EN1997-1 9.3.2.2]. */
-  bool digs = check->by && strncmp(check->by->format, "en1997-da", 9) == 0;
+  bool digs = check->by && strncmp(check->by->factor_set, "en1997-da", 9) == 0;
   double above = by.wall->section.height_m - by.wall->section.embedment_m;
   if (digs) depth = fmax(depth - fmin(0.1 * above, 0.5), 0.0);
-  const lw_contact *c = &by.stage.contact;
+  const lw_contact *c = &by.body.contact;
   double own = mu * c->vertical_kn_per_m;
   if (c->inside) own += design->base_adhesion_kpa * c->width_m * c->share_in_compression;
   double wanted = by.on_sliding * own + by.on_passive * counted(by.wall, design, depth, mu);
   /* A set that asks more where the ground in front counts asks its plain figure where it does not. */
-  bool asks = check->by && lw_tables_format(r->tables, check->by->format, "sliding-with-passive");
+  bool asks = check->by && lw_tables_factor(r->tables, check->by->factor_set, "sliding-with-passive");
   if (asks && strcmp(check->by->quantity, "sliding") == 0) wanted = by.on_sliding * own;
   /* A factor on every strength is told as the resistance at full strength over the push that is left. */
   if (by.wedges > 0.0) wanted *= by.wedges;
@@ -84,10 +84,10 @@ Test(passive, what_it_lifts_costs_friction_under_every_set) {
   int lifted = 0;
   for (int w = 0; w < WALLS; w++) {
     random_wall bare = wall_by(&d);
-    for (int i = 0; i < tables->format_count; i++) {
+    for (int i = 0; i < tables->factor_count; i++) {
       char name[RANDOM_ITEMS * RANDOM_ITEM_BYTES];
-      const char *format = tables->format[i].format;
-      if (i > 0 && strcmp(format, tables->format[i - 1].format) == 0) continue;
+      const char *format = tables->factor[i].factor_set;
+      if (i > 0 && strcmp(format, tables->factor[i - 1].factor_set) == 0) continue;
       random_wall wall = bare;
       random_wall_add(&wall, "method format=%s", format);
       lw_result *r = malloc(sizeof *r);

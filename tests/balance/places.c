@@ -5,14 +5,14 @@
 
 #include "../checks/support.h"
 #include "balance/push_parts.h"
-#include "balance/stage.h"
+#include "balance/free_body.h"
 #include "balance/weigh.h"
 
 /* Where what acts on a wall stands, and what does not act at all. */
 
-static const lw_force *force_of(const lw_stage *stage, lw_force_kind kind) {
-  for (int i = 0; i < stage->forces.count; i++)
-    if (stage->forces.force[i].kind == kind) return &stage->forces.force[i];
+static const lw_force *force_of(const lw_free_body *body, lw_force_kind kind) {
+  for (int i = 0; i < body->forces.count; i++)
+    if (body->forces.force[i].kind == kind) return &body->forces.force[i];
   return NULL;
 }
 
@@ -47,7 +47,7 @@ Test(places, an_upright_earthquake_pushes_nothing_level) {
   lw_result *r = RUN("wall kind=section", "wall height=1.2 m", "top width=0.7 m", "base width=0.7 m",
                      "wall unit weight=23 kN/m3", "wall embedment=0 mm", "soil 1 friction angle=33 deg",
                      "site behind=bed", "front water depth=0.5 m", "seismic vertical=0.1");
-  const lw_stage *base = &checks_test_situation(r, LW_SITUATION_EARTHQUAKE)->base;
+  const lw_free_body *base = &checks_test_situation(r, LW_SITUATION_EARTHQUAKE)->base;
   const lw_force *inertia = force_of(base, LW_FORCE_INERTIA);
   cr_assert_not_null(inertia);
   cr_expect_float_eq(fabs(inertia->vertical_kn_per_m), 0.1 * 1.2 * 0.7 * 23.0, 1e-9);
@@ -86,7 +86,7 @@ Test(places, a_number_of_a_book_stands_without_loads) {
                      "wall unit weight=23 kN/m3", "wall embedment=0 mm", "soil 1 friction angle=30 deg",
                      "soil 1 unit weight=18 kN/m3", "site behind=bed", "load 1 kind=none",
                      "method coefficient=0.35", "method load pressure=wedge");
-  const lw_stage *base = &r->situations.situation[0].base;
+  const lw_free_body *base = &r->situations.situation[0].base;
   cr_expect_eq(base->status, LW_OK);
   cr_expect_float_eq(base->thrust.total_kn_per_m, 0.35 * 18.0 * 2.0 * 2.0 / 2.0, 1e-9);
   free(r);
@@ -95,9 +95,9 @@ Test(places, a_number_of_a_book_stands_without_loads) {
 /* A trench that undermines the wall is no reason where there is a graver one already. */
 Test(places, what_failed_before_keeps_its_reason) {
   lw_load_case load_case = {.ground = {.front = {.undermined = true}}};
-  lw_stage whole = {.status = LW_OK}, failed = {.status = LW_NO_SOLUTION, .reason = LW_REASON_NOT_FINITE};
-  lw_stage_undermine(&load_case, &whole);
-  lw_stage_undermine(&load_case, &failed);
+  lw_free_body whole = {.status = LW_OK}, failed = {.status = LW_NO_SOLUTION, .reason = LW_REASON_NOT_FINITE};
+  lw_free_body_undermine(&load_case, &whole);
+  lw_free_body_undermine(&load_case, &failed);
   cr_expect_eq(whole.status, LW_NO_SOLUTION);
   cr_expect_eq(whole.reason, LW_REASON_UNDERMINED);
   cr_expect_eq(failed.reason, LW_REASON_NOT_FINITE);
@@ -143,7 +143,7 @@ Test(places, the_wedge_is_used_where_it_is_more_than_both) {
                        "wall unit weight=23 kN/m3", "wall embedment=0 mm", "soil 1 friction angle=34 deg",
                        "wall friction=34 deg", "method pressure=coulomb", "site behind=bed",
                        "load 1 kind=line", force, distance);
-    const lw_stage *base = &r->situations.situation[0].base;
+    const lw_free_body *base = &r->situations.situation[0].base;
     tried += base->wedge_known;
     used += base->wedge_governs;
     cr_expect_eq(base->wedge_governs, base->wedge.thrust_kn_per_m > base->by_formula_kn_per_m * (1.0 + 1e-6),

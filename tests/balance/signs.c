@@ -29,7 +29,7 @@ Test(checks, water_in_a_crack_stands_over_that_behind) {
   lw_result *result =
       RUN(WALL, "soil 1 friction angle=25 deg", "soil 1 cohesion=3 kPa", "soil 1 unit weight=18 kN/m3",
           "soil 1 saturated unit weight=20 kN/m3", "method crack=wet", "water depth=0.9 m");
-  const lw_stage *base = &checks_test_situation(result, LW_SITUATION_DRAINED)->base;
+  const lw_free_body *base = &checks_test_situation(result, LW_SITUATION_DRAINED)->base;
   double push = 0.0, moment = 0.0;
   for (int i = 0; i < base->forces.count; i++) {
     const lw_force *f = &base->forces.force[i];

@@ -142,7 +142,7 @@ static double soil_on_wall_by(const char *method, const char *setback) {
                      "cap height=0.1 m", "cap depth=0.25 m", "cap overhang=0 m", setback, method,
                      "soil below top=0 m", "ground slope=0 deg", "soil 1 friction angle=33 deg",
                      "soil 1 unit weight=18 kN/m3", "load 1 kind=none", "method slip=not");
-  const lw_stage *base = &checks_test_situation(r, LW_SITUATION_DRAINED)->base;
+  const lw_free_body *base = &checks_test_situation(r, LW_SITUATION_DRAINED)->base;
   double sum = checks_test_vertical(base, LW_FORCE_SOIL_ON_WALL);
   free(r);
   return sum;
@@ -168,7 +168,7 @@ Test(soil_on_wall, a_load_presses_on_open_ground_only) {
                      "soil below top=0.3 m", "ground slope=0 deg", "soil 1 friction angle=33 deg",
                      "load 1 kind=uniform", "load 1 pressure=5 kPa", "method surcharge on heel=presses",
                      "method pressure=rankine", "method slip=not");
-  const lw_stage *base = &checks_test_situation(r, LW_SITUATION_DRAINED)->base;
+  const lw_free_body *base = &checks_test_situation(r, LW_SITUATION_DRAINED)->base;
   double load = checks_test_vertical(base, LW_FORCE_SURCHARGE_ON_WALL);
   cr_expect_lt(fabs(load - 5.0 * (0.9 - 0.49)), 1e-9, "%g", load);
   free(r);

@@ -115,18 +115,18 @@ Test(tapered, weights_and_contacts_are_sums_over_the_plan) {
   }
 }
 
-/* Pressure at x: straight over what is pressed, from the edge that is pressed most. */
+/* Pressure at x: straight over what is in compression, from the edge that is pressed most. */
 static double pressure_at(const lw_contact *c, double x_m) {
   if (c->share_in_compression > 1.0 - 1e-12)
     return c->front_kpa + (c->rear_kpa - c->front_kpa) * x_m / c->width_m;
   bool front = c->front_kpa > c->rear_kpa;
   double from_edge = front ? x_m : c->width_m - x_m;
-  return fmax(0.0, 1.0 - from_edge / c->pressed_m) * fmax(c->front_kpa, c->rear_kpa);
+  return fmax(0.0, 1.0 - from_edge / c->compressed_m) * fmax(c->front_kpa, c->rear_kpa);
 }
 
 /* The pressures over the plan carry what presses down, at the resultant. */
 static bool expect_balance(const lw_contact *c, const char *name) {
-  if (!c->inside || !(c->area_m2 < c->width_m) || c->pressed_m < 0.02 * c->width_m) return false;
+  if (!c->inside || !(c->area_m2 < c->width_m) || c->compressed_m < 0.02 * c->width_m) return false;
   double step = c->width_m / (25 * SLICES), force = 0.0, moment = 0.0, pressed = 0.0;
   for (int k = 0; k < 25 * SLICES; k++) {
     double x = (k + 0.5) * step, w = c->taper.front + (c->taper.rear - c->taper.front) * x / c->width_m;
@@ -148,7 +148,7 @@ static void expect_uplift(const lw_result *result, const lw_situation *s, const 
   double rear = fmax(section->height_m - s->water_depth_m, 0.0), sum = 0.0, step = c->width_m / SLICES;
   double front = fmax(section->height_m - site->front_water_depth_m, 0.0);
   bool gapes = c->vertical_kn_per_m <= 0.0 || c->eccentricity_m > c->kern_m;
-  double pressed = !gapes ? c->width_m : c->inside ? c->pressed_m : 0.0;
+  double pressed = !gapes ? c->width_m : c->inside ? c->compressed_m : 0.0;
   for (int k = 0; k < SLICES; k++) {
     double x = (k + 0.5) * step, w = c->taper.front + (c->taper.rear - c->taper.front) * x / c->width_m;
     double head = x < pressed ? front + (rear - front) * x / pressed : rear;
@@ -188,8 +188,8 @@ Test(tapered, pressures_and_uplift_balance_over_the_plan) {
             lifted);
 }
 
-static void run_with_tail(const lw_case *settled, double tail, lw_result *result) {
-  lw_case c = *settled;
+static void run_with_tail(const lw_case *completed, double tail, lw_result *result) {
+  lw_case c = *completed;
   c.order.tail_length = (lw_quantity){.si = 0.4 * tail, .kind = LW_KIND_LENGTH, .origin = LW_GIVEN};
   c.courses.block_length = (lw_quantity){.si = 0.4, .kind = LW_KIND_LENGTH, .origin = LW_GIVEN};
   cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);

@@ -6,7 +6,7 @@
 
 #include "../sheet/support.h"
 #include "soil/site.h"
-#include "standards/format_factors.h"
+#include "standards/factors.h"
 #include "load_cases/load_case.h"
 #include "tables/find.h"
 #include "wall/wall.h"
@@ -30,11 +30,11 @@ static bool is_beside(const lw_push *push, lw_force_kind kind) {
 }
 
 /* Every row on the plane, their sum the thrust, and their moment the thrust's at its height. */
-static void expect_whole(const lw_push *push, const lw_stage *stage, const char *what) {
+static void expect_whole(const lw_push *push, const lw_free_body *body, const char *what) {
   const lw_back_plane *back = &push->back;
   double force = 0.0, moment = 0.0, room = 1e-9 * (1.0 + back->plane.height_m);
-  for (int i = 0; i < stage->forces.count; i++) {
-    const lw_force *f = &stage->forces.force[i];
+  for (int i = 0; i < body->forces.count; i++) {
+    const lw_force *f = &body->forces.force[i];
     double arm = f->y_m - back->foot_y_m;
     if (!is_thrust(f->kind)) continue;
     cr_expect(arm >= -room && arm <= back->plane.height_m + room, "%s: kind %d at %g of %g", what, f->kind,
@@ -92,15 +92,16 @@ static bool made_of_others(const lw_force *f) {
          f->kind == LW_FORCE_INERTIA;
 }
 
-static void expect_factored(const lw_stage *plain, const lw_stage *stage, double foot_m, const char *what) {
-  const lw_contact *c = &stage->contact;
+static void expect_factored(const lw_free_body *plain, const lw_free_body *body, double foot_m,
+                            const char *what) {
+  const lw_contact *c = &body->contact;
   sums sum = {0.0, 0.0, 0.0};
   for (int i = 0; i < plain->forces.count; i++) {
     const lw_force *f = &plain->forces.force[i];
-    if (!made_of_others(f)) add_to(&sum, f, factor_of(&stage->forces.factors, f->kind), c, foot_m);
+    if (!made_of_others(f)) add_to(&sum, f, factor_of(&body->forces.factors, f->kind), c, foot_m);
   }
-  for (int i = 0; i < stage->forces.count; i++)
-    if (made_of_others(&stage->forces.force[i])) add_to(&sum, &stage->forces.force[i], 1.0, c, foot_m);
+  for (int i = 0; i < body->forces.count; i++)
+    if (made_of_others(&body->forces.force[i])) add_to(&sum, &body->forces.force[i], 1.0, c, foot_m);
   double holds = c->resisting_knm_per_m - c->overturning_knm_per_m;
   double room = 1e-9 * (1.0 + c->resisting_knm_per_m + c->overturning_knm_per_m);
   cr_expect(checks_test_near(1.0 + sum.down, 1.0 + c->vertical_kn_per_m, 1e-9), "%s: V", what);
@@ -109,26 +110,26 @@ static void expect_factored(const lw_stage *plain, const lw_stage *stage, double
                sum.holds);
 }
 
-static void expect_contact(const lw_wall *wall, const lw_format *format, const lw_load_case *load_case,
-                           const test_contact *contact, const char *what) {
-  static lw_stage plain, stage;
+static void expect_contact(const lw_wall *wall, const lw_factor_set *factor_set,
+                           const lw_load_case *load_case, const test_contact *contact, const char *what) {
+  static lw_free_body plain, body;
   lw_factors factors[LW_LEANINGS];
   lw_load_case with = *load_case;
   if (!contact_stage(wall, &with, contact, &plain)) return;
   expect_whole(&contact->push, &plain, what);
-  int count = lw_format_factors(format, load_case, wall, factors);
+  int count = lw_factor_set_on_actions(factor_set, load_case, wall, factors);
   for (int i = 0; i < count; i++) {
     with.actions.factors = factors[i];
-    contact_stage(wall, &with, contact, &stage);
+    contact_stage(wall, &with, contact, &body);
     bool pad = contact->place.at == LW_AT_PAD;
-    expect_factored(&plain, &stage, pad ? -contact->place.stack.below_m : 0.0, what);
+    expect_factored(&plain, &body, pad ? -contact->place.stack.below_m : 0.0, what);
   }
 }
 
 /* Under one set, dry or wet, shaken or not. */
-static void expect_set(dice *d, const lw_wall *wall, const lw_format_row *row, const char *name) {
+static void expect_set(dice *d, const lw_wall *wall, const lw_factor_row *row, const char *name) {
   static test_contact contact[CONTACTS_MAX];
-  lw_format format;
+  lw_factor_set factor_set;
   bool shaken = dice_pick(d, 4) == 0, wet = dice_pick(d, 2) == 0;
   lw_load_case load_case = {
       .situation = shaken ? LW_SITUATION_EARTHQUAKE : LW_SITUATION_DRAINED,
@@ -137,15 +138,15 @@ static void expect_set(dice *d, const lw_wall *wall, const lw_format_row *row, c
   lw_ground *ground = &load_case.ground;
   ground->water_depth_m = wet ? lw_site_blocked_depth(&wall->site) : wall->site.water_depth_m;
   if (shaken) ground->seismic = (lw_seismic){0.1, dice_between(d, -0.05, 0.05), 0.6, dice_pick(d, 2) == 0};
-  lw_format_read_of(sheet_test_tables(), row, &format);
-  lw_load_case_ground(wall, &format, &load_case, NULL);
+  lw_factor_set_read_of(sheet_test_tables(), row, &factor_set);
+  lw_load_case_ground(wall, &factor_set, &load_case, NULL);
   int count = contacts_of(wall, ground, contact);
   for (int i = 0; i < count; i++) {
     const lw_place *place = &contact[i].place;
     char what[RANDOM_ITEMS * (RANDOM_ITEM_BYTES + 3) + 64];
-    snprintf(what, sizeof what, "%s, %s%s, contact %d: %s", row->format, wet ? "wet" : "dry",
+    snprintf(what, sizeof what, "%s, %s%s, contact %d: %s", row->factor_set, wet ? "wet" : "dry",
              shaken ? ", shaken" : "", place->joint > 0 ? place->joint : -(int)place->at, name);
-    expect_contact(wall, &format, &load_case, &contact[i], what);
+    expect_contact(wall, &factor_set, &load_case, &contact[i], what);
   }
 }
 
@@ -180,9 +181,9 @@ Test(thrust_parts, add_up_on_every_contact_under_every_set) {
     if (i % 2 == 0 && !at_rest) wall.method.load_pressure = LW_LOAD_PRESSURE_WEDGE;
     /* A post of a fence leans on the ground behind. */
     if (i % 3 == 0 && wall.site.load_count > 0) wall.site.load[0].push_kn_per_m = dice_between(&d, 0.0, 1.0);
-    for (int k = 0; k < tables->format_count; k++) {
-      if (lw_tables_format_index(tables, tables->format[k].format) != k) continue;
-      expect_set(&d, &wall, &tables->format[k], name);
+    for (int k = 0; k < tables->factor_count; k++) {
+      if (lw_tables_factor_set(tables, tables->factor[k].factor_set) != k) continue;
+      expect_set(&d, &wall, &tables->factor[k], name);
       tried++;
     }
   }

@@ -85,10 +85,10 @@ static sums press(const lw_section *section, double level_m, bool behind) {
   return s;
 }
 
-static sums rows_of(const lw_stage *stage, lw_force_kind kind) {
+static sums rows_of(const lw_free_body *body, lw_force_kind kind) {
   sums s = {0.0, 0.0, 0.0};
-  for (int i = 0; i < stage->forces.count; i++) {
-    const lw_force *f = &stage->forces.force[i];
+  for (int i = 0; i < body->forces.count; i++) {
+    const lw_force *f = &body->forces.force[i];
     if (f->kind != kind) continue;
     s.level += f->horizontal_kn_per_m;
     s.down += f->vertical_kn_per_m;
@@ -108,7 +108,7 @@ static void expect_same(const sums *a, const sums *b, const char *what, const ch
 Test(water_outline, presses_on_every_face_of_every_stack) {
   static test_contact contact[CONTACTS_MAX];
   static lw_wall wall;
-  static lw_stage stage;
+  static lw_free_body body;
   lw_load_case load_case = {.actions = {.cap_load = true}};
   dice d = {8};
   for (int i = 0; i < WALLS; i++) {
@@ -122,10 +122,10 @@ Test(water_outline, presses_on_every_face_of_every_stack) {
     for (int k = 0; k < count; k++) {
       const lw_section *section = contact[k].place.stack.section;
       if (contact[k].place.at == LW_AT_PAD) continue;
-      if (!contact_stage(&wall, &load_case, &contact[k], &stage)) continue;
+      if (!contact_stage(&wall, &load_case, &contact[k], &body)) continue;
       sums behind = press(section, section->height_m - wall.site.water_depth_m, true);
       sums front = press(section, section->height_m - wall.site.front_water_depth_m, false);
-      sums is_behind = rows_of(&stage, LW_FORCE_WATER), is_front = rows_of(&stage, LW_FORCE_FRONT_WATER);
+      sums is_behind = rows_of(&body, LW_FORCE_WATER), is_front = rows_of(&body, LW_FORCE_FRONT_WATER);
       expect_same(&is_behind, &behind, "behind", name);
       expect_same(&is_front, &front, "in front", name);
     }
@@ -141,7 +141,7 @@ static double net_of(const lw_contact *c) {
 Test(water_outline, a_joint_is_the_base_of_the_wall_cut_there) {
   static test_contact of_whole[CONTACTS_MAX], of_cut[CONTACTS_MAX];
   static lw_wall whole, cut;
-  static lw_stage joint, base;
+  static lw_free_body joint, base;
   lw_load_case of_all = {.actions = {.cap_load = true}}, of_less = of_all;
   dice d = {81};
   for (int i = 0; i < WALLS; i++) {

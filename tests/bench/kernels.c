@@ -8,7 +8,7 @@
 #include "checks/overturning.h"
 #include "checks/sliding.h"
 #include "load_cases/situations.h"
-#include "pressure/wedge_scale.h"
+#include "pressure/trial_wedge_scale.h"
 #include "studies/fence_push.h"
 
 #include <math.h>
@@ -24,9 +24,9 @@ typedef struct bench {
   lw_case given;
   lw_result *result;
   lw_result *scratch;
-  lw_format_family format;
+  lw_factor_set_family factor_set;
   lw_plane plane;
-  lw_wedge wedge;
+  lw_trial_wedge wedge;
   lw_slip_ground ground;
   lw_strip strip;
   double sink; /* so that no call is optimised away */
@@ -64,16 +64,17 @@ static void at_rest(bench *b, int turn) {
 }
 
 static void wedge(bench *b, int turn) {
-  lw_wedge found;
+  lw_trial_wedge found;
   vary(b, turn);
-  if (lw_wedge_thrust(LW_ACTIVE, &b->plane, &found, NULL, NULL) == LW_OK) b->sink += found.thrust_kn_per_m;
+  if (lw_trial_wedge_thrust(LW_ACTIVE, &b->plane, &found, NULL, NULL) == LW_OK)
+    b->sink += found.thrust_kn_per_m;
 }
 
 static void scaled(bench *b, int turn) {
-  lw_wedge found = {0};
+  lw_trial_wedge found = {0};
   lw_plane from = b->plane;
   vary(b, turn);
-  if (lw_wedge_scale(&from, &b->wedge, &b->plane, &found)) b->sink += found.thrust_kn_per_m;
+  if (lw_trial_wedge_scale(&from, &b->wedge, &b->plane, &found)) b->sink += found.thrust_kn_per_m;
 }
 
 static const lw_situation *drained(const bench *b) {
@@ -83,7 +84,7 @@ static const lw_situation *drained(const bench *b) {
 /* The four checks of the base, its forces gathered already. */
 static lw_check_context context_of(const bench *b, const lw_place *base) {
   return (lw_check_context){.wall = &b->result->wall,
-                            .format = &b->format.set[0],
+                            .factor_set = &b->factor_set.set[0],
                             .load_case = &drained(b)->load_case,
                             .place = base};
 }
@@ -118,9 +119,9 @@ static void bearing(bench *b, int turn) {
 
 /* One joint from its plane to its balance, formula and wedge. */
 static void joint(bench *b, int turn) {
-  lw_stage stage;
-  lw_situation_joint(&b->result->wall, drained(b), 1 + turn % drained(b)->joint_count, &stage);
-  b->sink += stage.thrust.total_kn_per_m;
+  lw_free_body body;
+  lw_situation_joint(&b->result->wall, drained(b), 1 + turn % drained(b)->joint_count, &body);
+  b->sink += body.thrust.total_kn_per_m;
 }
 
 typedef lw_status (*author)(const lw_strip *strip, lw_bearing *bearing, lw_error *error,
@@ -242,7 +243,7 @@ static void water(bench *b, int turn) {
 
 static void formats(bench *b, int turn) {
   (void)turn;
-  lw_formats_compare(&b->result->wall, b->tables, &b->result->formats, &b->scratch->situations);
+  lw_factor_sets_compare(&b->result->wall, b->tables, &b->result->factor_sets, &b->scratch->situations);
 }
 
 static void remedies(bench *b, int turn) {
@@ -269,13 +270,13 @@ static double changed(bench *b, const char *more) {
   lw_case plain = b->given;
   lw_faults *faults = calloc(1, sizeof *faults);
   bool ready = faults != NULL;
-  b->given.settled = false;
+  b->given.complete = false;
   for (const char *at = items; ready && *at != '\0'; at += strcspn(at, ";"), at += *at == ';' ? 1 : 0) {
     char item[96];
     lw_print(item, sizeof item, "%.*s", (int)strcspn(at, ";"), at);
     ready = lw_sheet_override(item, 1, &b->given, faults) == LW_OK;
   }
-  ready = ready && lw_case_settle(b->tables, &b->given, faults) == LW_OK;
+  ready = ready && lw_case_complete(b->tables, &b->given, faults) == LW_OK;
   double time = ready ? microseconds(b, whole, 40) : NAN;
   b->given = plain;
   free(faults);
@@ -286,7 +287,7 @@ static bool read_wall(bench *b, lw_faults *faults) {
   lw_text sheet = {0};
   bool ready = lw_tables_read(NULL, b->tables, NULL) == LW_OK && lw_sheet_start("ground", &sheet) == LW_OK &&
                lw_sheet_read(sheet.data, sheet.length, &b->given, faults) == LW_OK &&
-               lw_case_settle(b->tables, &b->given, faults) == LW_OK &&
+               lw_case_complete(b->tables, &b->given, faults) == LW_OK &&
                lw_run(&b->given, b->tables, LW_DETAIL_EVERYTHING, b->result, NULL) == LW_OK;
   lw_text_free(&sheet);
   return ready;
@@ -300,7 +301,7 @@ static bool prepare(bench *b) {
   bool ready = faults && b->tables && b->result && b->scratch && read_wall(b, faults);
   free(faults);
   if (!ready) return false;
-  lw_format_read(b->tables, "lowwall", &b->format);
+  lw_factor_set_read(b->tables, "lowwall", &b->factor_set);
   b->plane = drained(b)->base.back.plane;
   b->plane.along_ground = false;
   b->plane.wall_friction_rad = 0.2;
@@ -308,7 +309,8 @@ static bool prepare(bench *b) {
   b->strip =
       lw_bearing_strip(&b->result->wall, &drained(b)->load_case.ground, &drained(b)->base, LW_AT_BASE, NULL);
   vary(b, 1);
-  return lw_wedge_thrust(LW_ACTIVE, &b->plane, &b->wedge, NULL, NULL) == LW_OK && drained(b)->joint_count > 0;
+  return lw_trial_wedge_thrust(LW_ACTIVE, &b->plane, &b->wedge, NULL, NULL) == LW_OK &&
+         drained(b)->joint_count > 0;
 }
 
 static const struct {

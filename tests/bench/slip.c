@@ -141,7 +141,7 @@ static bool throw_wall(survey *s) {
   wall(s, &sheet);
   ground(s, &sheet);
   load(s, &sheet);
-  return sheet.faults.count == 0 && lw_case_settle(s->tables, &sheet.c, &sheet.faults) == LW_OK &&
+  return sheet.faults.count == 0 && lw_case_complete(s->tables, &sheet.c, &sheet.faults) == LW_OK &&
          lw_run(&sheet.c, s->tables, LW_DETAIL_EVERYTHING, s->result, NULL) == LW_OK;
 }
 
@@ -187,8 +187,8 @@ static void look_at(survey *s, const lw_situation *situation) {
   if (s->compared < s->dense) compare(s, &ground, situation->slip.bishop);
 }
 
-static bool say_gap(const char *stage, double found, double taken) {
-  printf("      %-36s %6.2f   taken for at most %.2f\n", stage, found, taken);
+static bool say_gap(const char *body, double found, double taken) {
+  printf("      %-36s %6.2f   taken for at most %.2f\n", body, found, taken);
   return found < taken;
 }
 

@@ -28,8 +28,8 @@ static double column(const lw_site *site, double low_m, double high_m, double wa
 }
 
 static void expect_strip(const lw_wall *wall, const lw_load_case *load_case, const test_contact *contact,
-                         const lw_stage *stage, const char *name) {
-  lw_strip strip = lw_bearing_strip(wall, &load_case->ground, stage, contact->place.at, NULL);
+                         const lw_free_body *body, const char *name) {
+  lw_strip strip = lw_bearing_strip(wall, &load_case->ground, body, contact->place.at, NULL);
   double foot = contact->place.at == LW_AT_PAD ? -wall->site.pad.thickness_m : 0.0;
   double ground = wall->section.bearing_embedment_m,
          water = wall->section.height_m - wall->site.front_water_depth_m;
@@ -45,7 +45,7 @@ static void expect_strip(const lw_wall *wall, const lw_load_case *load_case, con
 Test(bearing_water, the_ground_weighs_what_its_columns_weigh) {
   static test_contact contact[CONTACTS_MAX];
   static lw_wall wall;
-  static lw_stage stage;
+  static lw_free_body body;
   lw_load_case load_case = {.actions = {.cap_load = true}};
   dice d = {10};
   int tried = 0;
@@ -61,8 +61,8 @@ Test(bearing_water, the_ground_weighs_what_its_columns_weigh) {
     lw_ground_own(&wall, &load_case.ground);
     int count = contacts_of(&wall, &load_case.ground, contact);
     for (int k = 0; k < count && contact[k].place.at != LW_AT_JOINT; k++) {
-      if (!contact_stage(&wall, &load_case, &contact[k], &stage) || !stage.contact.inside) continue;
-      expect_strip(&wall, &load_case, &contact[k], &stage, name);
+      if (!contact_stage(&wall, &load_case, &contact[k], &body) || !body.contact.inside) continue;
+      expect_strip(&wall, &load_case, &contact[k], &body, name);
       tried++;
     }
   }
@@ -103,20 +103,20 @@ Test(bearing_water, nearer_to_the_base_bears_less) {
   wall.section.height_m = 1.2;
   wall.section.bearing_embedment_m = 0.3;
   wall.site.water_depth_m = INFINITY;
-  lw_stage *stage = calloc(1, sizeof *stage);
-  stage->contact = (lw_contact){
+  lw_free_body *body = calloc(1, sizeof *body);
+  body->contact = (lw_contact){
       .width_m = 0.7, .area_m2 = 0.7, .effective_width_m = 0.7, .vertical_kn_per_m = 20.0, .inside = true};
   lw_ground ground;
   double before = 0.0;
   for (double depth = 0.5; depth < 3.0; depth += 0.01) {
     wall.site.front_water_depth_m = depth;
     lw_ground_own(&wall, &ground);
-    lw_strip strip = lw_bearing_strip(&wall, &ground, stage, LW_AT_BASE, NULL);
+    lw_strip strip = lw_bearing_strip(&wall, &ground, body, LW_AT_BASE, NULL);
     lw_bearing bearing;
     cr_assert_eq(lw_bearing_hansen(&strip, &bearing, NULL, NULL), LW_OK);
     cr_expect_leq(before, bearing.ultimate_kpa);
     if (before > 0.0) cr_expect_lt(bearing.ultimate_kpa - before, 0.03 * before, "at %g", depth);
     before = bearing.ultimate_kpa;
   }
-  free(stage);
+  free(body);
 }

@@ -115,7 +115,7 @@ Test(given_numbers, the_coefficient_is_the_whole_thrust_and_no_wedge_has_a_say) 
                                     "method pressure=wedge", "method pressure=at rest"};
   for (size_t i = 0; i < sizeof all / sizeof *all; i++) {
     lw_result *r = RUN(GARDEN, all[i], "method coefficient=0.5", "load 1 kind=none");
-    const lw_stage *base = &drained_of(r)->base;
+    const lw_free_body *base = &drained_of(r)->base;
     cr_assert_eq(base->status, LW_OK, "%s", all[i]);
     cr_expect(checks_test_near(base->thrust.total_kn_per_m, 7.605, 1e-9), "%s: %.4f", all[i],
               base->thrust.total_kn_per_m);
@@ -133,7 +133,7 @@ Test(given_numbers, no_coefficient_makes_a_result_faulty) {
   for (size_t i = 0; i < sizeof ks / sizeof *ks; i++) {
     lw_result *r = RUN(GARDEN, ks[i], "load 1 kind=strip", "load 1 pressure=8 kPa", "load 1 near edge=0.3 m",
                        "load 1 far edge=1 m", "ground slope=10 deg", "ground slope run=0.6 m");
-    const lw_stage *base = &drained_of(r)->base;
+    const lw_free_body *base = &drained_of(r)->base;
     cr_assert_eq(base->status, LW_OK);
     cr_expect(!base->faulty && !base->wedge_known);
     cr_expect_gt(base->elastic.push_kn_per_m, 0.0);

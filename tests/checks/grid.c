@@ -37,11 +37,11 @@ typedef struct sums {
   double vertical, horizontal, moment, size;
 } sums;
 
-static sums sums_of(const lw_stage *stage, double foot_y_m) {
+static sums sums_of(const lw_free_body *body, double foot_y_m) {
   sums s = {0};
-  for (int i = 0; i < stage->forces.count; i++) {
-    const lw_force *f = &stage->forces.force[i];
-    double turns = f->vertical_kn_per_m * (f->x_m - stage->contact.front_m) -
+  for (int i = 0; i < body->forces.count; i++) {
+    const lw_force *f = &body->forces.force[i];
+    double turns = f->vertical_kn_per_m * (f->x_m - body->contact.front_m) -
                    f->horizontal_kn_per_m * (f->y_m - foot_y_m);
     s.vertical += f->vertical_kn_per_m;
     s.horizontal += f->horizontal_kn_per_m;
@@ -52,9 +52,9 @@ static sums sums_of(const lw_stage *stage, double foot_y_m) {
 }
 
 /* What the forces add up to is what the contact balances. */
-static void expect_balance(const walk *w, const lw_stage *stage, double foot_y_m) {
-  sums s = sums_of(stage, foot_y_m);
-  const lw_contact *c = &stage->contact;
+static void expect_balance(const walk *w, const lw_free_body *body, double foot_y_m) {
+  sums s = sums_of(body, foot_y_m);
+  const lw_contact *c = &body->contact;
   double net = c->resisting_knm_per_m - c->overturning_knm_per_m, slack = 1e-9 * (1.0 + s.size);
   cr_expect(fabs(s.vertical - c->vertical_kn_per_m) <= slack, "vertical: %s", w->name);
   cr_expect(fabs(s.horizontal - c->horizontal_kn_per_m) <= slack, "horizontal: %s", w->name);
@@ -77,22 +77,21 @@ static void expect_carried(const walk *w, const lw_wall *wall, const lw_contact 
             c->vertical_kn_per_m, w->name);
 }
 
-static void hold_stage(walk *w, const lw_wall *wall, const lw_stage *stage, double foot_y_m, bool solid) {
-  cr_expect_not(stage->faulty, "formula %.9g and wedge %.9g: %s", stage->formula_kn_per_m,
-                stage->wedge.thrust_kn_per_m, w->name);
-  if (stage->status != LW_OK) {
-    cr_expect_neq(stage->reason, LW_REASON_NONE, "no reason: %s", w->name);
+static void hold_stage(walk *w, const lw_wall *wall, const lw_free_body *body, double foot_y_m, bool solid) {
+  cr_expect_not(body->faulty, "formula %.9g and wedge %.9g: %s", body->formula_kn_per_m,
+                body->wedge.thrust_kn_per_m, w->name);
+  if (body->status != LW_OK) {
+    cr_expect_neq(body->reason, LW_REASON_NONE, "no reason: %s", w->name);
     return;
   }
   w->stages++;
-  cr_expect(finite_contact(&stage->contact), "not finite: %s", w->name);
-  expect_balance(w, stage, foot_y_m);
-  if (solid) expect_carried(w, wall, &stage->contact);
-  if (!stage->wedge_known || stage->back.plane.height_m <= 0.0 || !lw_plane_is_plain(&stage->back.plane))
-    return;
+  cr_expect(finite_contact(&body->contact), "not finite: %s", w->name);
+  expect_balance(w, body, foot_y_m);
+  if (solid) expect_carried(w, wall, &body->contact);
+  if (!body->wedge_known || body->back.plane.height_m <= 0.0 || !lw_plane_is_plain(&body->back.plane)) return;
   w->plain++;
-  cr_expect(checks_test_near(stage->formula_kn_per_m, stage->wedge.thrust_kn_per_m, 1e-6), "%.9g, %.9g: %s",
-            stage->formula_kn_per_m, stage->wedge.thrust_kn_per_m, w->name);
+  cr_expect(checks_test_near(body->formula_kn_per_m, body->wedge.thrust_kn_per_m, 1e-6), "%.9g, %.9g: %s",
+            body->formula_kn_per_m, body->wedge.thrust_kn_per_m, w->name);
 }
 
 static void hold_check(walk *w, const lw_check *c) {
@@ -110,12 +109,12 @@ static void hold_situation(walk *w, const lw_result *result, const lw_situation 
   hold_stage(w, wall, &s->base, 0.0, true);
   if (s->pad.reason != LW_REASON_NO_PAD) hold_stage(w, wall, &s->pad, -lw_site_under(&wall->site), false);
   for (int j = 0; j < s->joint_count; j++) {
-    lw_stage stage;
-    lw_situation_joint(wall, s, j + 1, &stage);
-    hold_stage(w, wall, &stage, 0.0, wall->section.shell_m <= 0.0);
-    cr_expect_eq((int)stage.status, (int)s->joint[j].status, "joint: %s", w->name);
-    if (stage.status != LW_OK) continue;
-    double again = stage.contact.vertical_kn_per_m, noted = s->joint[j].contact.vertical_kn_per_m;
+    lw_free_body body;
+    lw_situation_joint(wall, s, j + 1, &body);
+    hold_stage(w, wall, &body, 0.0, wall->section.shell_m <= 0.0);
+    cr_expect_eq((int)body.status, (int)s->joint[j].status, "joint: %s", w->name);
+    if (body.status != LW_OK) continue;
+    double again = body.contact.vertical_kn_per_m, noted = s->joint[j].contact.vertical_kn_per_m;
     cr_expect(checks_test_near(again, noted, 1e-12), "joint %d of %s: %.15g, %.15g: %s", j + 1,
               lw_situation_slug(s->name), again, noted, w->name);
   }

@@ -103,9 +103,9 @@ enum { WALLS = 120 / RANDOM_SHARE };
 
 static const char *set_of(int number) {
   const lw_tables *tables = sheet_test_tables();
-  for (int i = 0, seen = 0; i < tables->format_count; i++) {
-    bool again = i > 0 && strcmp(tables->format[i].format, tables->format[i - 1].format) == 0;
-    if (!again && seen++ == number) return tables->format[i].format;
+  for (int i = 0, seen = 0; i < tables->factor_count; i++) {
+    bool again = i > 0 && strcmp(tables->factor[i].factor_set, tables->factor[i - 1].factor_set) == 0;
+    if (!again && seen++ == number) return tables->factor[i].factor_set;
   }
   return NULL;
 }

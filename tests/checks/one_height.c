@@ -197,7 +197,7 @@ Test(checks, a_polygon_may_stand_a_millimetre_out_of_level) {
                        "point 4 x=0.4 m", "point 4 y=1.2 m", "wall height=1.2 m", "wall embedment=0 mm",
                        "soil below top=0 mm", "soil 1 friction angle=31 deg", "soil 1 unit weight=18 kN/m3",
                        "method slip=not", "ground slope=0 deg", "load 1 kind=none");
-    const lw_stage *drained = &checks_test_situation(r, LW_SITUATION_DRAINED)->base;
+    const lw_free_body *drained = &checks_test_situation(r, LW_SITUATION_DRAINED)->base;
     cr_assert_eq(drained->status, LW_OK);
     if (i == 0) base = drained->contact.width_m, push = drained->thrust.total_kn_per_m;
     cr_expect(fabs(drained->contact.width_m - base) < 1e-12, "%s %s", front, rear);

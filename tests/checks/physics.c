@@ -14,7 +14,7 @@ static const lw_situation *drained(const lw_result *result) {
   return checks_test_situation(result, LW_SITUATION_DRAINED);
 }
 
-static void expect_scaled(const lw_stage *small, const lw_stage *large, const char *method) {
+static void expect_scaled(const lw_free_body *small, const lw_free_body *large, const char *method) {
   double thrust = large->thrust.total_kn_per_m / small->thrust.total_kn_per_m;
   double turns = large->contact.overturning_knm_per_m / small->contact.overturning_knm_per_m;
   double holds = large->contact.resisting_knm_per_m / small->contact.resisting_knm_per_m;
@@ -90,7 +90,7 @@ Test(physics, feet_and_pounds_are_the_same_wall) {
   free(metres);
 }
 
-static void expect_joint_is_base(const lw_joint *joint, const lw_stage *base, bool same_width) {
+static void expect_joint_is_base(const lw_joint *joint, const lw_free_body *base, bool same_width) {
   const lw_contact *a = &joint->contact, *b = &base->contact;
   cr_expect(checks_test_near(joint->thrust_kn_per_m, base->thrust.total_kn_per_m, 1e-9));
   cr_expect(checks_test_near(a->horizontal_kn_per_m, b->horizontal_kn_per_m, 1e-9));
@@ -191,7 +191,7 @@ Test(physics, uplift_of_a_base_that_tips) {
   free(result);
 }
 
-/* Head and contact agree: the head falls over just what is pressed, whatever stands on the base. */
+/* Head and contact agree: the head falls over just what is in compression, whatever stands on the base. */
 Test(physics, uplift_agrees_with_what_it_leaves_pressed) {
   static lw_wall wall;
   static lw_forces forces;

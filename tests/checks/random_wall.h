@@ -38,7 +38,7 @@ void random_wall_make(dice *d, random_wall *wall);
 void random_wall_hurry(random_wall *wall, int number);
 /* An upright stack without heel or steps; neither friction angle, slope, load nor water is given. */
 void random_wall_plain(dice *d, random_wall *wall);
-/* Settled; the test fails on a fault. */
+/* Complete; the test fails on a fault. */
 lw_case random_wall_case(const random_wall *wall);
 /* All items on one line, to name a wall in a failure. */
 const char *random_wall_name(const random_wall *wall, char *out, size_t size);

@@ -44,19 +44,19 @@ bool checks_test_near(double a, double b, double share) {
   return fabs(a - b) <= share * fmax(fmax(fabs(a), fabs(b)), 1e-9);
 }
 
-static double sum_of(const lw_stage *stage, lw_force_kind kind, bool horizontal) {
+static double sum_of(const lw_free_body *body, lw_force_kind kind, bool horizontal) {
   double sum = 0.0;
-  for (int i = 0; i < stage->forces.count; i++) {
-    const lw_force *f = &stage->forces.force[i];
+  for (int i = 0; i < body->forces.count; i++) {
+    const lw_force *f = &body->forces.force[i];
     if (f->kind == kind) sum += horizontal ? f->horizontal_kn_per_m : f->vertical_kn_per_m;
   }
   return sum;
 }
 
-double checks_test_vertical(const lw_stage *stage, lw_force_kind kind) {
-  return sum_of(stage, kind, false);
+double checks_test_vertical(const lw_free_body *body, lw_force_kind kind) {
+  return sum_of(body, kind, false);
 }
 
-double checks_test_horizontal(const lw_stage *stage, lw_force_kind kind) {
-  return sum_of(stage, kind, true);
+double checks_test_horizontal(const lw_free_body *body, lw_force_kind kind) {
+  return sum_of(body, kind, true);
 }

@@ -19,8 +19,8 @@ const lw_check *checks_test_at_base(const lw_situation *situation, lw_check_kind
 /* Equal to a share of the larger of the two. */
 bool checks_test_near(double a, double b, double share);
 
-/* Sum of one kind of force on a stage. */
-double checks_test_vertical(const lw_stage *stage, lw_force_kind kind);
-double checks_test_horizontal(const lw_stage *stage, lw_force_kind kind);
+/* Sum of one kind of force on a free body. */
+double checks_test_vertical(const lw_free_body *body, lw_force_kind kind);
+double checks_test_horizontal(const lw_free_body *body, lw_force_kind kind);
 
 #endif

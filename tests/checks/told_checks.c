@@ -86,7 +86,7 @@ Test(told_checks, clay_holds_no_more_than_its_share) {
     double most = told_value(&t, i ? "Rm" : "R");
     lw_basis basis;
     cr_assert(lw_check_basis(&r->wall, sheet_test_tables(), s, check, &basis));
-    cr_expect(checks_test_near(most, 0.4 * basis.stage.contact.vertical_kn_per_m, 1e-9), "%g", most);
+    cr_expect(checks_test_near(most, 0.4 * basis.body.contact.vertical_kn_per_m, 1e-9), "%g", most);
     cr_expect_lt(most, told_value(&t, "Rg"));
     free(r);
   }

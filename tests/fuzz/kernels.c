@@ -54,7 +54,7 @@ static lw_plane plane_of(fuzz_bytes *from) {
 static void thrusts(fuzz_bytes *from) {
   static lw_status (*const routines[])(lw_earth_state, const lw_plane *, lw_thrust *, lw_error *,
                                        const lw_working *) = {lw_rankine_thrust,    lw_coulomb_thrust,
-                                                              lw_at_rest_thrust,    lw_wedge_as_thrust,
+                                                              lw_at_rest_thrust,    lw_trial_wedge_as_thrust,
                                                               lw_log_spiral_thrust, lw_annex_c_thrust};
   lw_plane p = plane_of(from);
   lw_earth_state state = (lw_earth_state)(fuzz_byte(from) % 2);

@@ -77,8 +77,8 @@ int LLVMFuzzerTestOneInput(const uint8_t *bytes, size_t count) {
   faults.count = 0;
   if (lw_sheet_read((const char *)bytes, count, &c, &faults) != LW_OK) return 0;
   if (c.method.slip.origin == LW_ABSENT) c.method.slip = (lw_choice){LW_SLIP_NOT, LW_GIVEN, 0, 0};
-  if (lw_case_settle(fuzz_tables(), &c, &faults) != LW_OK) return 0;
-  bool planned = lw_case_settle_order(fuzz_tables(), &c, &faults) == LW_OK;
+  if (lw_case_complete(fuzz_tables(), &c, &faults) != LW_OK) return 0;
+  bool planned = lw_case_complete_order(fuzz_tables(), &c, &faults) == LW_OK;
   if (lw_run(&c, fuzz_tables(), LW_DETAIL_EVERYTHING, &result, NULL) != LW_OK) return 0;
   if (count % 8 == 0) lw_remedies_find(&result, &scratch); /* they take their time */
   lw_water_find(&result, &scratch);

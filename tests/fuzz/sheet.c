@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "fuzz.h"
 
-/* A sheet or a schedule: read, settled, written, and read again as the same wall. */
+/* A sheet or a schedule: read, completed, written, and read again as the same wall. */
 
 static void reread(const lw_case *c) {
   lw_text once = {0}, twice = {0};
@@ -15,10 +15,10 @@ static void reread(const lw_case *c) {
   lw_text_free(&twice);
 }
 
-static void settle(lw_case *c, lw_faults *faults) {
-  if (lw_case_settle(fuzz_tables(), c, faults) != LW_OK) return;
-  FUZZ_EXPECT(c->settled);
-  (void)lw_case_settle_order(fuzz_tables(), c, faults);
+static void complete(lw_case *c, lw_faults *faults) {
+  if (lw_case_complete(fuzz_tables(), c, faults) != LW_OK) return;
+  FUZZ_EXPECT(c->complete);
+  (void)lw_case_complete_order(fuzz_tables(), c, faults);
 }
 
 static void row(void *context, int number, const lw_case *given, const lw_faults *faults) {
@@ -26,7 +26,7 @@ static void row(void *context, int number, const lw_case *given, const lw_faults
   lw_faults own = *faults;
   lw_text told = {0};
   (void)context, (void)number;
-  settle(&c, &own);
+  complete(&c, &own);
   lw_faults_print(&own, &told);
   lw_text_free(&told);
 }
@@ -51,7 +51,7 @@ int LLVMFuzzerTestOneInput(const uint8_t *bytes, size_t count) {
   bool read = lw_sheet_read((const char *)bytes, count, &c, &faults) == LW_OK;
   FUZZ_EXPECT(read == (faults.count == 0));
   if (read) reread(&c);
-  settle(&c, &faults);
+  complete(&c, &faults);
   lw_faults_print(&faults, &told);
   lw_text_free(&told);
   return 0;

@@ -49,7 +49,7 @@ static lw_case read_sheet(const struct book *book, bool methods, const lw_tables
     cr_assert_eq(lw_sheet_override(one, 1, &c, &faults), LW_OK, "%s", one);
     at += length + (at[length] == ';' ? 1 : 0);
   }
-  cr_assert_eq(lw_case_settle(tables, &c, &faults), LW_OK, "%s: %s", book->word, faults.fault[0].wanted);
+  cr_assert_eq(lw_case_complete(tables, &c, &faults), LW_OK, "%s: %s", book->word, faults.fault[0].wanted);
   return c;
 }
 
@@ -76,7 +76,8 @@ Test(handbook, one_word_brings_a_books_conventions) {
   free(tables);
 }
 
-/* What the sheet gives outranks the book; settling anew follows the word; one that no row has is a fault. */
+/* What the sheet gives outranks the book; completing anew follows the word; one that no row has is a
+ * fault. */
 Test(handbook, what_is_given_outranks_conventions) {
   lw_tables *tables = malloc(sizeof *tables);
   lw_case c = CASE("wall height=1 m", "base width=0.8 m", "top width=0.4 m", "method conventions=punmia dam",
@@ -86,13 +87,13 @@ Test(handbook, what_is_given_outranks_conventions) {
   cr_assert_eq(lw_tables_read(NULL, tables, NULL), LW_OK);
   cr_expect(c.method.uplift.origin == LW_GIVEN && c.method.uplift.si > 0.49);
   cr_expect(c.method.base_pressure.origin == LW_TABLE && c.method.base_pressure.value == LW_BASE_LINEAR);
-  c.settled = false;
+  c.complete = false;
   snprintf(c.method.conventions.text, sizeof c.method.conventions.text, "%s", "craig cantilever");
-  cr_assert_eq(lw_case_settle(tables, &c, &faults), LW_OK);
+  cr_assert_eq(lw_case_complete(tables, &c, &faults), LW_OK);
   cr_expect(c.method.base_pressure.origin != LW_TABLE && c.method.surcharge_on_heel.origin == LW_TABLE);
-  c.settled = false;
+  c.complete = false;
   snprintf(c.method.conventions.text, sizeof c.method.conventions.text, "%s", "nobody");
-  cr_expect_eq(lw_case_settle(tables, &c, &faults), LW_FAULTS);
+  cr_expect_eq(lw_case_complete(tables, &c, &faults), LW_FAULTS);
   cr_expect_eq(faults.fault[0].slug, LW_FAULT_UNKNOWN_ROW);
   free(tables);
 }

@@ -209,14 +209,14 @@ static case_outcome run_at_rest(const case_row *row, double *value) {
 
 static case_outcome run_wedge(const case_row *row, double *value) {
   lw_plane plane = plane_of(row);
-  lw_wedge wedge;
+  lw_trial_wedge wedge;
   double at = case_number(row, "load_x", NAN);
   if (!isnan(at)) {
     plane.load_count = 1;
     plane.load[0] =
         (lw_plane_load){.near_m = at, .far_m = at, .force_kn_per_m = case_number(row, "load", NAN)};
   }
-  if (lw_wedge_thrust(state_of(row), &plane, &wedge, NULL, NULL) != LW_OK) return CASE_NO_SOLUTION;
+  if (lw_trial_wedge_thrust(state_of(row), &plane, &wedge, NULL, NULL) != LW_OK) return CASE_NO_SOLUTION;
   bool angle = strcmp(row->quantity, "plane_angle") == 0;
   if (!angle && strcmp(row->quantity, "thrust") != 0) return CASE_UNSUPPORTED;
   *value = angle ? wedge.plane_angle_rad * DEG : wedge.thrust_kn_per_m;

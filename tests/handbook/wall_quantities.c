@@ -31,8 +31,8 @@ static bool weigh(const wall_place *p, const char *what, double *weight, double 
   double moment = 0.0;
   bool found = false;
   *weight = 0.0;
-  for (int i = 0; i < p->stage->forces.count; i++) {
-    const lw_force *f = &p->stage->forces.force[i];
+  for (int i = 0; i < p->body->forces.count; i++) {
+    const lw_force *f = &p->body->forces.force[i];
     if (!is_force(p, f, what)) continue;
     found = true;
     *weight += f->vertical_kn_per_m;
@@ -46,8 +46,8 @@ static bool weigh(const wall_place *p, const char *what, double *weight, double 
 
 static double sum_of(const wall_place *p, lw_force_kind kind, bool horizontal) {
   double sum = 0.0;
-  for (int i = 0; i < p->stage->forces.count; i++) {
-    const lw_force *f = &p->stage->forces.force[i];
+  for (int i = 0; i < p->body->forces.count; i++) {
+    const lw_force *f = &p->body->forces.force[i];
     if (f->kind == kind) sum += horizontal ? f->horizontal_kn_per_m : f->vertical_kn_per_m;
   }
   return sum;
@@ -70,40 +70,40 @@ static double wall_and_soil(const wall_place *p) {
 /* --- thrust --- */
 
 static double thrust(const wall_place *p) {
-  return p->stage->thrust.total_kn_per_m;
+  return p->body->thrust.total_kn_per_m;
 }
 static double thrust_horizontal(const wall_place *p) {
-  return p->stage->thrust.horizontal_kn_per_m;
+  return p->body->thrust.horizontal_kn_per_m;
 }
 static double thrust_vertical(const wall_place *p) {
-  return p->stage->thrust.vertical_kn_per_m;
+  return p->body->thrust.vertical_kn_per_m;
 }
 static double thrust_height(const wall_place *p) {
-  return p->stage->thrust.height_of_action_m;
+  return p->body->thrust.height_of_action_m;
 }
 static double coefficient(const wall_place *p) {
-  return p->stage->thrust.coefficient;
+  return p->body->thrust.coefficient;
 }
 static double crack_depth(const wall_place *p) {
-  return p->stage->thrust.crack_depth_m;
+  return p->body->thrust.crack_depth_m;
 }
 static double plane_height(const wall_place *p) {
-  return p->stage->back.plane.height_m;
+  return p->body->back.plane.height_m;
 }
 
 static double thrust_and_water(const wall_place *p) {
-  return p->stage->thrust.total_kn_per_m + p->stage->thrust.water_kn_per_m;
+  return p->body->thrust.total_kn_per_m + p->body->thrust.water_kn_per_m;
 }
 
 static double thrust_and_water_height(const wall_place *p) {
-  const lw_thrust *t = &p->stage->thrust;
+  const lw_thrust *t = &p->body->thrust;
   double moment = t->total_kn_per_m * t->height_of_action_m + t->water_kn_per_m * t->water_height_m;
   return moment / thrust_and_water(p);
 }
 
 /* With tension counted, as books do before they say that it cracks, the level diagram is one line. */
 static double thrust_with_tension(const wall_place *p) {
-  const lw_plane *plane = &p->stage->back.plane;
+  const lw_plane *plane = &p->body->back.plane;
   double top = NAN, foot = NAN, stress = plane->layer[0].unit_weight_kn_per_m3 * plane->height_m;
   (void)lw_rankine_pressure(LW_ACTIVE, &plane->layer[0], 0.0, 0.0, &top, NULL);
   (void)lw_rankine_pressure(LW_ACTIVE, &plane->layer[0], 0.0, stress, &foot, NULL);
@@ -113,48 +113,48 @@ static double thrust_with_tension(const wall_place *p) {
 /* --- contact --- */
 
 static double vertical(const wall_place *p) {
-  return p->stage->contact.vertical_kn_per_m;
+  return p->body->contact.vertical_kn_per_m;
 }
 static double horizontal(const wall_place *p) {
-  return p->stage->contact.horizontal_kn_per_m;
+  return p->body->contact.horizontal_kn_per_m;
 }
 static double resisting(const wall_place *p) {
-  return p->stage->contact.resisting_knm_per_m;
+  return p->body->contact.resisting_knm_per_m;
 }
 static double overturning(const wall_place *p) {
-  return p->stage->contact.overturning_knm_per_m;
+  return p->body->contact.overturning_knm_per_m;
 }
 static double net_moment(const wall_place *p) {
   return resisting(p) - overturning(p);
 }
 static double resultant_arm(const wall_place *p) {
-  return p->stage->contact.resultant_m;
+  return p->body->contact.resultant_m;
 }
 static double eccentricity(const wall_place *p) {
-  return p->stage->contact.eccentricity_m;
+  return p->body->contact.eccentricity_m;
 }
 /* Where the resultant is outside there is no pressure to speak of. */
 static double inside_or_none(const wall_place *p, double value) {
-  return p->stage->contact.inside ? value : NAN;
+  return p->body->contact.inside ? value : NAN;
 }
 static double toe_pressure(const wall_place *p) {
-  return inside_or_none(p, p->stage->contact.front_kpa);
+  return inside_or_none(p, p->body->contact.front_kpa);
 }
 static double heel_pressure(const wall_place *p) {
-  return inside_or_none(p, p->stage->contact.rear_kpa);
+  return inside_or_none(p, p->body->contact.rear_kpa);
 }
 static double greatest_pressure(const wall_place *p) {
-  return p->stage->contact.greatest_kpa;
+  return p->body->contact.greatest_kpa;
 }
 static double resultant_force(const wall_place *p) {
   return hypot(vertical(p), horizontal(p));
 }
 static double passive(const wall_place *p) {
-  return p->stage->passive_kn_per_m;
+  return p->body->passive_kn_per_m;
 }
 
 static double middle_third(const wall_place *p) {
-  const lw_contact *c = &p->stage->contact;
+  const lw_contact *c = &p->body->contact;
   return c->inside && fabs(c->eccentricity_m) <= c->width_m / 6.0 ? 1.0 : 0.0;
 }
 
@@ -184,7 +184,7 @@ static double does_not_slide(const wall_place *p) {
 static lw_strip effective_strip(const wall_place *p) {
   const lw_soil *soil = &p->result->wall.site.footing;
   double depth = section_of(p)->bearing_embedment_m;
-  return (lw_strip){.width_m = p->stage->contact.effective_width_m,
+  return (lw_strip){.width_m = p->body->contact.effective_width_m,
                     .depth_m = depth,
                     .overburden_kpa = depth * soil->unit_weight_kn_per_m3,
                     .friction_rad = soil->friction_rad,
@@ -244,7 +244,7 @@ static double heel_width(const wall_place *p) {
 }
 
 static double design_friction(const wall_place *p) {
-  return p->stage->back.plane.layer[0].friction_rad;
+  return p->body->back.plane.layer[0].friction_rad;
 }
 
 typedef struct quantity {

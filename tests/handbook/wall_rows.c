@@ -24,9 +24,9 @@ typedef struct unknown {
 typedef struct attempt {
   const wall_row *row;
   const lw_tables *tables;
-  lw_case c; /* the sheet with the row's inputs, not settled */
+  lw_case c; /* the sheet with the row's inputs, not complete */
   lw_result *result;
-  lw_stage stage;
+  lw_free_body body;
   int count;
   unknown unknown[UNKNOWNS];
   double at[UNKNOWNS];
@@ -95,18 +95,18 @@ static bool find_place(attempt *a, wall_place *place) {
       place->situation = &all->situation[i];
   if (place->situation == NULL) return false;
   const lw_situation *s = place->situation;
-  place->stage = &s->base;
+  place->body = &s->base;
   if (strcmp(a->row->where, "base") == 0) return true;
   if (strcmp(a->row->where, "pad") == 0) {
     place->at = LW_AT_PAD;
-    place->stage = &s->pad;
+    place->body = &s->pad;
     return true;
   }
   if (strncmp(a->row->where, "joint-", 6) != 0) return false;
   place->joint = (int)lround(case_number_of(a->row->where + 6));
   place->at = LW_AT_JOINT;
-  lw_situation_joint(&a->result->wall, s, place->joint, &a->stage);
-  place->stage = &a->stage;
+  lw_situation_joint(&a->result->wall, s, place->joint, &a->body);
+  place->body = &a->body;
   return true;
 }
 
@@ -123,7 +123,7 @@ static void run_wall(attempt *a) {
     lw_print(item, sizeof item, "%s=%.15g %s", a->unknown[i].item, a->at[i], a->unknown[i].unit);
     (void)lw_sheet_override(item, i + 1, &c, &faults);
   }
-  (void)lw_case_settle(a->tables, &c, &faults);
+  (void)lw_case_complete(a->tables, &c, &faults);
   expect_no_faults(a->row, &faults);
   a->ran = lw_run(&c, a->tables, LW_DETAIL_EVERYTHING, a->result, NULL) == LW_OK;
 }

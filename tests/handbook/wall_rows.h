@@ -19,7 +19,7 @@ typedef struct wall_row {
 typedef struct wall_place {
   const lw_result *result;
   const lw_situation *situation;
-  const lw_stage *stage;
+  const lw_free_body *body;
   lw_at at;
   int joint;
 } wall_place;

@@ -46,7 +46,7 @@ Test(earthquake, is_there_only_when_given) {
 /* Sums written out by hand: thrust of Mononobe and Okabe, its two heights, and the wall's own weight. */
 Test(earthquake, forces_are_in_equilibrium) {
   lw_result *result = RUN(ON_TOP, DRAINED, "seismic horizontal=0.12");
-  const lw_stage *base = &quake(result)->base;
+  const lw_free_body *base = &quake(result)->base;
   lw_wall_angles angles = {33.0 * acos(-1.0) / 180.0, 0.0, 0.0, 0.0};
   double still, moving, area = 0.5 * 18.5 * 1.2 * 1.2, weight = 0.7 * 1.2 * 23.0;
   cr_assert_eq(lw_coulomb_coefficient(LW_ACTIVE, &angles, &still, NULL), LW_OK);
@@ -118,7 +118,7 @@ Test(earthquake, soil_on_a_heel_pushes_with_its_heavy_weight) {
           "base width=0.8 m", "heel length=0.5 m", "slab thickness=0.2 m", "soil 1 friction angle=33 deg",
           "ground slope=0 deg", "load 1 kind=none", DRAINED, "seismic horizontal=0.1",
           "soil 1 light unit weight=15 kN/m3", "soil 1 unit weight=19 kN/m3");
-  const lw_stage *base = &quake(result)->base;
+  const lw_free_body *base = &quake(result)->base;
   double inertia = 0.0;
   cr_assert_eq(base->status, LW_OK);
   for (int i = 0; i < base->forces.count; i++) {
@@ -143,7 +143,7 @@ Test(earthquake, beyond_its_limit_nothing_can_be_shown) {
 Test(earthquake, takes_the_water_that_is_usual) {
   lw_result *wet = RUN(ON_TOP, "site behind=bed", "seismic horizontal=0.05", "front water depth=0.9 m"),
             *dry = RUN(ON_TOP, DRAINED, "seismic horizontal=0.05");
-  const lw_stage *base = &quake(wet)->base;
+  const lw_free_body *base = &quake(wet)->base;
   cr_expect_lt(quake(wet)->water_depth_m, 1e-9);
   cr_expect(isinf(quake(dry)->water_depth_m));
   double open = 7.0 / 12.0 * 0.05 * 9.81 * (1.2 * 1.2 + 0.3 * 0.3);

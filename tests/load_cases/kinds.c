@@ -57,7 +57,7 @@ static void add_row(const lw_check_about *a, lw_text *out) {
   static const char *const places[LW_AT_COUNT] = {"base", "pad", "joint-N", "cap", "ground"};
   static const char *const quantities[] = {
 #define QUANTITY(name, quantity) quantity,
-      LW_NEEDS(QUANTITY)
+      LW_FACTORS(QUANTITY)
 #undef QUANTITY
   };
   char anchor[80];

@@ -14,14 +14,14 @@
 #define STRIP_OF(pressure, far) "load 1 kind=strip", "load 1 pressure=" pressure, "load 1 far edge=" far
 #define STRIP(near, far) STRIP_OF("12 kPa", far), "load 1 near edge=" near
 
-static const lw_stage *base_of(const lw_result *result) {
+static const lw_free_body *base_of(const lw_result *result) {
   return &checks_test_situation(result, LW_SITUATION_DRAINED)->base;
 }
 
-static double level_push(const lw_stage *stage) {
-  return checks_test_horizontal(stage, LW_FORCE_THRUST) +
-         checks_test_horizontal(stage, LW_FORCE_SURCHARGE_THRUST) +
-         checks_test_horizontal(stage, LW_FORCE_LOADS_THRUST);
+static double level_push(const lw_free_body *body) {
+  return checks_test_horizontal(body, LW_FORCE_THRUST) +
+         checks_test_horizontal(body, LW_FORCE_SURCHARGE_THRUST) +
+         checks_test_horizontal(body, LW_FORCE_LOADS_THRUST);
 }
 
 Test(loads, formula_and_theory_beside_the_wedge_the_larger_used) {
@@ -32,7 +32,7 @@ Test(loads, formula_and_theory_beside_the_wedge_the_larger_used) {
   for (size_t m = 0; m < 3; m++) {
     for (size_t i = 0; i < 3; i++) {
       lw_result *result = RUN(WALL, "wall friction=12 deg", STRIP_OF("12 kPa", "4 m"), METHODS[m], NEAR[i]);
-      const lw_stage *s = base_of(result);
+      const lw_free_body *s = base_of(result);
       double a = s->thrust.angle_rad, together = s->formula_kn_per_m * cos(a) + s->elastic.push_kn_per_m;
       double wedge = s->wedge.thrust_kn_per_m * cos(a);
       cr_expect(s->wedge_known && s->elastic_by == LW_LOAD_PRESSURE_HALF_SPACE);

@@ -57,9 +57,9 @@ static lw_holds stands_under(const random_wall *bare, const char *format, const 
 static int hold_under_any(const random_wall *wall) {
   const lw_tables *tables = sheet_test_tables();
   int hold = 0;
-  for (int i = 0; i < tables->format_count; i++) {
-    const char *format = tables->format[i].format;
-    if (i > 0 && strcmp(format, tables->format[i - 1].format) == 0) continue;
+  for (int i = 0; i < tables->factor_count; i++) {
+    const char *format = tables->factor[i].factor_set;
+    if (i > 0 && strcmp(format, tables->factor[i - 1].factor_set) == 0) continue;
     hold += stands_under(wall, format, METHODS[i % 3], i % 2 ? LW_DETAIL_VERDICT : LW_DETAIL_EVERYTHING) ==
             LW_HOLDS;
   }

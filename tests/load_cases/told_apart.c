@@ -8,13 +8,13 @@
 #include "load_cases/kinds.h"
 #include "load_cases/load_case.h"
 #include "load_cases/load_cases.h"
-#include "standards/format.h"
+#include "standards/factor_set.h"
 
 /* Which load cases share a push, and which checks are there at all. */
 
 /* An earthquake and wind make a push of their own, in whichever order the two stand. */
 Test(told_apart, a_push_is_shared_either_way_round) {
-  lw_format set = {.any = NULL};
+  lw_factor_set set = {.any = NULL};
   for (int a = 0; a < LW_SITUATION_COUNT; a++)
     for (int b = 0; b < LW_SITUATION_COUNT; b++) {
       lw_situation one = {.name = (lw_situation_name)a, .kind = LW_USUAL, .water_depth_m = 1.0},
@@ -72,7 +72,8 @@ Test(told_apart, a_bed_slides_where_there_is_a_bed) {
   }
 }
 
-/* A wall that tips in an earthquake falls short where nothing is asked of what is pressed; how far a run goes
+/* A wall that tips in an earthquake falls short where nothing is asked of what is in compression; how far a
+ * run goes
  * changes neither that nor what is said of its slip. */
 Test(told_apart, a_run_to_the_verdict_says_the_same) {
   static const char *const SHAKES[] = {"seismic horizontal=0.1", "seismic horizontal=0.6"};

@@ -19,7 +19,7 @@
 /* Soil on the step of a deeper base course: 0.3 m wide, 0.6 m of it above the step, 18 kN/m3, by hand. */
 Test(checks, soil_on_a_step_counts_or_not_and_changes_no_push) {
   lw_result *with = RUN(STEPPED), *without = RUN(STEPPED, "method soil on heel=not");
-  const lw_stage *a = &with->situations.situation[0].base, *b = &without->situations.situation[0].base;
+  const lw_free_body *a = &with->situations.situation[0].base, *b = &without->situations.situation[0].base;
   cr_expect_lt(checks_test_vertical(a, LW_FORCE_SOIL_ON_WALL), 0.3 * 0.6 * 18.0 + 1e-9);
   cr_expect_gt(checks_test_vertical(a, LW_FORCE_SOIL_ON_WALL), 0.3 * 0.6 * 16.0 * 0.5);
   cr_expect_float_eq(checks_test_vertical(b, LW_FORCE_SOIL_ON_WALL), 0.0, 0.0);

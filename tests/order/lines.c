@@ -38,7 +38,7 @@ Test(order, pegs_of_a_rectangle) {
   const lw_order *order =
       order_of("run 1 length=4 m;run 2 length=1.2 m;run 3 length=4 m;run 4 length=1.2 m;setback=20 mm;"
                "turn 1 angle=90 deg;turn 2 angle=90 deg;turn 3 angle=90 deg");
-  const lw_pegs *p = &order->pegs;
+  const lw_setting_out *p = &order->setting_out;
   cr_assert(eq(int, p->check_count, 2));
   for (int i = 0; i < 2; i++) cr_expect(epsilon_eq(dbl, p->check[i].distance_m, sqrt(17.44), 1e-9));
   cr_expect(epsilon_eq(dbl, p->square[0].unit_m, 0.4, 1e-9));

@@ -13,7 +13,7 @@
 #define DRAIN ";stone width=300 mm;pad thickness=100 mm;bedding thickness=25 mm;drain outlet length=2 m"
 
 static void expect_levels(const char *items, const double *level_m, int count) {
-  const lw_pegs *p = &order_of(items)->pegs;
+  const lw_setting_out *p = &order_of(items)->setting_out;
   cr_expect(eq(int, p->invert_count, count), "%s", items);
   for (int i = 0; i < count && i < p->invert_count; i++)
     cr_expect(epsilon_eq(dbl, p->invert[i].level_m, level_m[i], 1e-9), "%s: place %d %.4f, by hand %.4f",
@@ -28,7 +28,7 @@ static void expect_levels(const char *items, const double *level_m, int count) {
  * wall and 20 mm in the 2 m beyond it. */
 Test(order, pipe_of_a_level_base_by_hand) {
   expect_levels("run 1 length=8 m;drain outlets=1" DRAIN AT("-225"), (double[]){-0.025, -0.105, -0.125}, 3);
-  const lw_pegs *p = &order_of("run 1 length=8 m;drain outlets=1" DRAIN AT("-225"))->pegs;
+  const lw_setting_out *p = &order_of("run 1 length=8 m;drain outlets=1" DRAIN AT("-225"))->setting_out;
   cr_expect(epsilon_eq(dbl, p->pipe_length_m, 10.0, 1e-9));
   cr_expect(epsilon_eq(dbl, p->pipe_below_front_m, 0.1 + 0.125, 1e-9));
   /* Two outlets: from the middle to both ends, 4 m and 2 m each. */
@@ -46,10 +46,10 @@ Test(order, pipe_of_a_stepped_base_by_hand) {
 /* A closed bed of 2.4 by 1.6 m with outlets at B1 and half way around: from the places between, 2 m each way;
  * the corners on the way are told. */
 Test(order, pipe_around_a_bed_by_hand) {
-  const lw_pegs *p =
+  const lw_setting_out *p =
       &order_of("run 1 length=2.4 m;run 2 length=1.6 m;run 3 length=2.4 m;run 4 length=1.6 m;turn 1 angle=90 "
                 "deg;turn 2 angle=90 deg;turn 3 angle=90 deg;drain outlets=2" DRAIN AT("-165"))
-           ->pegs;
+           ->setting_out;
   int outlets = 0;
   for (int i = 0; i < p->invert_count; i++) {
     if (p->invert[i].kind != LW_INVERT_OUTLET) continue;
@@ -86,7 +86,7 @@ Test(order, check_and_pegs_agree_on_the_outlets) {
       snprintf(items + used, sizeof items - (size_t)used, ";step 1 distance=%.0f mm;step 1 courses=%d",
                round(order_random(700, 1800)), up);
     const lw_order *order = order_of(items);
-    const lw_pegs *p = &order->pegs;
+    const lw_setting_out *p = &order->setting_out;
     const lw_site *site = &order_result()->wall.site;
     bool comes_out = level / 1000.0 >= -tan(slope * 3.14159265358979 / 180.0) * 2.0;
     cr_expect(eq(int, p->outlet_count, outlets), "%s", items);
@@ -111,7 +111,7 @@ Test(order, plant_keeps_the_distance_that_the_check_has) {
                                       "run 1 length=4 m;block depth=390 mm;plant=hand rammer"};
   for (size_t i = 0; i < sizeof walls / sizeof *walls; i++) {
     const lw_order *order = order_of(walls[i]);
-    const lw_stand_off *s = &order_result()->building.stand_off;
+    const lw_stand_off *s = &order_result()->construction.stand_off;
     lw_work_kind kind = s->keep_m.known ? LW_WORK_PLANT : LW_WORK_NO_PLANT;
     double keep_m = s->keep_m.known ? s->keep_m.value : 0.0;
     bool said = false;
@@ -133,7 +133,7 @@ Test(order, water_finds_its_way_whatever_the_steps) {
         round(order_random(2000, 5000)), round(order_random(700, 1800)), up, round(order_random(2500, 4500)),
         back, 1 + i % 2);
     const lw_order *order = order_of(items);
-    const lw_pegs *p = &order->pegs;
+    const lw_setting_out *p = &order->setting_out;
     cr_assert(lt(int, 1, p->invert_count));
     for (int k = 1; k < p->invert_count; k++) {
       const lw_invert *a = &p->invert[k - 1], *b = &p->invert[k];
@@ -151,8 +151,9 @@ Test(order, water_finds_its_way_whatever_the_steps) {
 /* 1 % of the height that stands at each third of the wall is an alarm; a raised base leaves less of it, and
  * less setback. */
 Test(order, batter_is_read_at_three_stations) {
-  const lw_pegs *p =
-      &order_of("run 1 length=6 m;step 1 distance=2.4 m;step 1 courses=1;setback=10 mm;course count=4")->pegs;
+  const lw_setting_out *p =
+      &order_of("run 1 length=6 m;step 1 distance=2.4 m;step 1 courses=1;setback=10 mm;course count=4")
+           ->setting_out;
   cr_assert(eq(int, p->station_count, 3));
   cr_expect(epsilon_eq(dbl, p->station[0].along_m, 1.0, 1e-9));
   cr_expect(epsilon_eq(dbl, p->station[0].reading_m, 0.03, 1e-9));
@@ -167,14 +168,14 @@ Test(order, batter_is_read_at_three_stations) {
 /* Each diagonal of a rectangle once; its tolerance as an angle is d e / (a b): of 4.0 x 1.2 m 5 mm are 0.25
  * degrees, so that 20 mm in each, 40 mm between the two, are 1 degree. Common practice, recomputed. */
 Test(order, a_diagonal_is_told_once) {
-  const lw_pegs *p =
+  const lw_setting_out *p =
       &order_of("run 1 length=4 m;run 2 length=1.2 m;run 3 length=4 m;run 4 length=1.2 m;turn 1 "
                 "angle=90 deg;turn 2 angle=90 deg;turn 3 angle=90 deg")
-           ->pegs;
+           ->setting_out;
   cr_assert(eq(int, p->check_count, 2));
   cr_expect(epsilon_eq(dbl, p->check[0].angle_deg, 0.005 * sqrt(17.44) / 4.8 * 180.0 / 3.14159265, 1e-6));
   cr_expect(p->check[0].from != p->check[1].from && p->check[0].from != p->check[1].to);
-  p = &order_of("run 1 length=4 m;run 1 radius=5 m;curve gap=20 mm")->pegs;
+  p = &order_of("run 1 length=4 m;run 1 radius=5 m;curve gap=20 mm")->setting_out;
   cr_assert(eq(int, p->check_count, 2));
   cr_expect(epsilon_eq(dbl, p->check[0].distance_m, 10.0 * sin(0.4), 1e-9));
   cr_expect(epsilon_eq(dbl, p->check[1].distance_m, 5.0, 1e-9));
@@ -187,10 +188,10 @@ Test(order, every_outlet_has_its_level) {
                 (double[]){-0.025, -0.045, -0.065, -0.025, -0.045, -0.065, -0.025, -0.045, -0.065, -0.025,
                            -0.045, -0.065},
                 12);
-  const lw_pegs *p =
+  const lw_setting_out *p =
       &order_of("run 1 length=3 m;run 2 length=1.5 m;run 3 length=3 m;run 4 length=1.5 m;turn 1 angle=90 "
                 "deg;turn 2 angle=90 deg;turn 3 angle=90 deg;drain outlets=3" DRAIN AT("-160"))
-           ->pegs;
+           ->setting_out;
   cr_expect(epsilon_eq(dbl, p->pipe_outlet_m, -0.025 - 0.015 - 0.02, 1e-9));
 }
 
@@ -202,7 +203,7 @@ Test(order, free_ends_step_back_on_the_top_line) {
   const lw_order *order = order_of(items);
   cr_expect(epsilon_eq(dbl, order->run[0].top_length_m, 7.84, 1e-9));
   cr_expect(epsilon_eq(dbl, order->run[1].top_length_m, 2.24, 1e-9));
-  const lw_peg *t1 = &order->pegs.peg[3], *t3 = &order->pegs.peg[5];
+  const lw_peg *t1 = &order->setting_out.peg[3], *t3 = &order->setting_out.peg[5];
   cr_expect(t1->kind == LW_PEG_TOP && t1->number == 1);
   cr_expect(epsilon_eq(dbl, t1->at.x_m, 0.08, 1e-9));
   cr_expect(epsilon_eq(dbl, t1->at.y_m, 0.08, 1e-9));

@@ -327,7 +327,7 @@ Test(order, stone_of_a_solid_wall_counted_again) {
     }
     expect(order, &m, "wall-stone", volume * 18.0 / 9.80665);
     expect(order, &m, "drainage-stone", stone);
-    cr_expect(epsilon_eq(dbl, order->pegs.base_offset_m, base - top - lean, 1e-6), "%s", m.items);
+    cr_expect(epsilon_eq(dbl, order->setting_out.base_offset_m, base - top - lean, 1e-6), "%s", m.items);
     cr_expect(eq(int, order->row_count, 0));
     cr_expect(order_line(order, "blocks") == NULL && order_line(order, "bedding-sand") == NULL);
   }

@@ -13,8 +13,9 @@
 static const double DEGREE = 3.14159265358979323846 / 180.0;
 
 static const lw_peg *peg_of(const lw_order *order, lw_peg_kind kind, int number) {
-  for (int i = 0; i < order->pegs.peg_count; i++)
-    if (order->pegs.peg[i].kind == kind && order->pegs.peg[i].number == number) return &order->pegs.peg[i];
+  for (int i = 0; i < order->setting_out.peg_count; i++)
+    if (order->setting_out.peg[i].kind == kind && order->setting_out.peg[i].number == number)
+      return &order->setting_out.peg[i];
   return NULL;
 }
 

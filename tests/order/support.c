@@ -46,8 +46,8 @@ static lw_status make_from(const char *sheet, size_t length, const char *items) 
   lw_sheet_read(sheet, length, &c, &faults);
   take(items, &c);
   if (faults.count > 0) return LW_FAULTS;
-  if (lw_case_settle(order_tables(), &c, &faults) != LW_OK) return LW_FAULTS;
-  if (lw_case_settle_order(order_tables(), &c, &faults) != LW_OK) return LW_FAULTS;
+  if (lw_case_complete(order_tables(), &c, &faults) != LW_OK) return LW_FAULTS;
+  if (lw_case_complete_order(order_tables(), &c, &faults) != LW_OK) return LW_FAULTS;
   cr_assert_eq(lw_run(&c, order_tables(), LW_DETAIL_EVERYTHING, &result, &error), LW_OK, "%s: %s", items,
                error.text);
   lw_plan_fault fault;

@@ -81,8 +81,8 @@ Test(active_annex_c, stronger_soil_pushes_less) {
 Test(active_annex_c, is_the_push_of_the_wall) {
   lw_result *plane = RUN(COULOMB), *annex = RUN(COULOMB, "method active by=annex c");
   lw_wall_angles angles = {RAD(33.0), RAD(33.0), 0.0, 0.0};
-  const lw_stage *base = &checks_test_situation(annex, LW_SITUATION_DRAINED)->base,
-                 *before = &checks_test_situation(plane, LW_SITUATION_DRAINED)->base;
+  const lw_free_body *base = &checks_test_situation(annex, LW_SITUATION_DRAINED)->base,
+                     *before = &checks_test_situation(plane, LW_SITUATION_DRAINED)->base;
   double push = annex_of(&angles) * 0.5 * 18.5 * 1.2 * 1.2;
   cr_assert_eq(base->status, LW_OK);
   cr_expect_not(base->faulty);
@@ -110,8 +110,8 @@ Test(active_annex_c, leaves_other_methods_as_they_are) {
 Test(active_annex_c, in_an_earthquake_is_coulomb) {
   lw_result *one = RUN(COULOMB, "seismic horizontal=0.12"),
             *other = RUN(COULOMB, "seismic horizontal=0.12", "method active by=annex c");
-  const lw_stage *plane = &checks_test_situation(one, LW_SITUATION_EARTHQUAKE)->base,
-                 *annex = &checks_test_situation(other, LW_SITUATION_EARTHQUAKE)->base;
+  const lw_free_body *plane = &checks_test_situation(one, LW_SITUATION_EARTHQUAKE)->base,
+                     *annex = &checks_test_situation(other, LW_SITUATION_EARTHQUAKE)->base;
   cr_assert_eq(annex->status, LW_OK);
   cr_expect(checks_test_near(annex->thrust.total_kn_per_m, plane->thrust.total_kn_per_m, 1e-12));
   free(one);
@@ -140,7 +140,7 @@ Test(active_annex_c, any_wall_takes_the_larger) {
     lw_case one = random_wall_case(&wall);
     cr_assert_eq(lw_run(&one, &tables, LW_DETAIL_EVERYTHING, &result, NULL), LW_OK);
     for (int s = 0; s < result.situations.count; s++) {
-      const lw_stage *base = &result.situations.situation[s].base;
+      const lw_free_body *base = &result.situations.situation[s].base;
       cr_expect_not(base->faulty, "%s", random_wall_name(&wall, name, sizeof name));
       if (base->status != LW_OK || !base->wedge_known) continue;
       cr_expect_geq(base->thrust.total_kn_per_m * (1.0 + 1e-6), base->wedge.thrust_kn_per_m, "%s",

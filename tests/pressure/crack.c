@@ -26,11 +26,11 @@ Test(crack, wedge_cracks_as_deep_as_rankine) {
         for (double water = 0.41; water < 3.0; water += 0.9) {
           lw_plane plane = cohesive(phi, c);
           lw_thrust rankine;
-          lw_wedge wedge;
+          lw_trial_wedge wedge;
           plane.surcharge_kpa = q;
           plane.water_depth_m = water;
           cr_assert_eq(lw_rankine_thrust(LW_ACTIVE, &plane, &rankine, NULL, NULL), LW_OK);
-          cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL), LW_OK);
+          cr_assert_eq(lw_trial_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL), LW_OK);
           if (rankine.total_kn_per_m < 0.1) continue;
           held++;
           cr_expect(same(rankine.total_kn_per_m, wedge.thrust_kn_per_m, 1e-6), "phi %g c %g q %g: %.9g, %.9g",
@@ -43,16 +43,16 @@ Test(crack, wedge_cracks_as_deep_as_rankine) {
 
 Test(crack, takes_away_pull_so_the_wedge_pushes_more) {
   lw_plane plane = cohesive(27.0, 4.0);
-  lw_wedge active, passive;
-  cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &active, NULL, NULL), LW_OK);
-  cr_assert_eq(lw_wedge_thrust(LW_PASSIVE, &plane, &passive, NULL, NULL), LW_OK);
+  lw_trial_wedge active, passive;
+  cr_assert_eq(lw_trial_wedge_thrust(LW_ACTIVE, &plane, &active, NULL, NULL), LW_OK);
+  cr_assert_eq(lw_trial_wedge_thrust(LW_PASSIVE, &plane, &passive, NULL, NULL), LW_OK);
   double h = plane.height_m, k = tan(RAD(45.0 - 13.5)),
          whole = 0.5 * 18.3 * h * h * k * k - 2.0 * 4.0 * h * k;
   cr_expect_lt(whole + 0.5, active.thrust_kn_per_m);
   cr_expect_lt(0.1, active.crack_depth_m);
   cr_expect(fabs(passive.crack_depth_m) < 1e-15);
   plane.layer[0].cohesion_kpa = 0.0;
-  cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &active, NULL, NULL), LW_OK);
+  cr_assert_eq(lw_trial_wedge_thrust(LW_ACTIVE, &plane, &active, NULL, NULL), LW_OK);
   cr_expect(fabs(active.crack_depth_m) < 1e-15);
 }
 
@@ -60,7 +60,7 @@ Test(crack, stiff_soil_does_not_push_by_wedge_either) {
   lw_plane plane = cohesive(28.0, 40.0);
   lw_thrust t;
   plane.crack = LW_CRACK_WET;
-  cr_assert_eq(lw_wedge_as_thrust(LW_ACTIVE, &plane, &t, NULL, NULL), LW_OK);
+  cr_assert_eq(lw_trial_wedge_as_thrust(LW_ACTIVE, &plane, &t, NULL, NULL), LW_OK);
   cr_expect(fabs(t.total_kn_per_m) < 1e-12);
   cr_expect(same(t.crack_depth_m, plane.height_m, 1e-9));
   cr_expect(same(t.water_kn_per_m, 0.5 * 9.81 * plane.height_m * plane.height_m, 1e-9));
@@ -90,12 +90,12 @@ Test(crack, water_never_pushes_less_as_it_rises) {
 /* Soil that rises above the plane's top stands above water that reaches up to there. */
 Test(crack, water_up_to_the_top_under_a_slope_is_no_step) {
   lw_plane plane = pressure_plane(33.0);
-  lw_wedge just_below, at_the_top;
+  lw_trial_wedge just_below, at_the_top;
   plane.slope_rad = RAD(21.0);
   plane.water_depth_m = 1e-7;
-  cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &just_below, NULL, NULL), LW_OK);
+  cr_assert_eq(lw_trial_wedge_thrust(LW_ACTIVE, &plane, &just_below, NULL, NULL), LW_OK);
   plane.water_depth_m = 0.0;
-  cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &at_the_top, NULL, NULL), LW_OK);
+  cr_assert_eq(lw_trial_wedge_thrust(LW_ACTIVE, &plane, &at_the_top, NULL, NULL), LW_OK);
   cr_expect(same(just_below.thrust_kn_per_m, at_the_top.thrust_kn_per_m, 1e-5));
   cr_expect_not(lw_plane_is_plain(&plane));
   plane.slope_rad = 0.0;
@@ -156,11 +156,11 @@ Test(crack, down_to_the_foot_leaves_what_lies_on_the_back) {
     for (double delta = 0.0; delta < 21.0; delta += 10.0)
       for (double c = 60.0; c < 400.0; c *= 2.3) {
         lw_plane plane = cohesive(31.0, c);
-        lw_wedge wedge;
+        lw_trial_wedge wedge;
         double height = plane.height_m, lies = 0.5 * 18.3 * height * height * tan(RAD(theta));
         plane.batter_rad = RAD(theta);
         plane.wall_friction_rad = RAD(delta);
-        cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL), LW_OK);
+        cr_assert_eq(lw_trial_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL), LW_OK);
         double pushes = lies * cos(RAD(31.0)) / sin(RAD(31.0 + delta + theta));
         cr_expect(fabs(wedge.thrust_kn_per_m - pushes) < 1e-5 * (1.0 + pushes), "%g deg, %g: %g and %g",
                   theta, c, wedge.thrust_kn_per_m, pushes);

@@ -224,13 +224,13 @@ Test(elastic, a_line_load_sends_no_more_than_two_thirds) {
  * plane it reaches nothing. */
 Test(elastic, a_footing_weighs_on_the_wedge_that_passes_below_it) {
   lw_plane bare = pressure_plane(30), plane = loaded((lw_plane_load){.near_m = 0.5, .far_m = 1.1});
-  lw_wedge without, with;
+  lw_trial_wedge without, with;
   double before = INFINITY;
   plane.load[0].pressure_kpa = 80.0;
-  cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &bare, &without, NULL, NULL), LW_OK);
+  cr_assert_eq(lw_trial_wedge_thrust(LW_ACTIVE, &bare, &without, NULL, NULL), LW_OK);
   for (double depth = 0.0; depth < 3.5; depth += 0.05) {
     plane.load[0].below_m = depth;
-    cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &with, NULL, NULL), LW_OK);
+    cr_assert_eq(lw_trial_wedge_thrust(LW_ACTIVE, &plane, &with, NULL, NULL), LW_OK);
     cr_expect_leq(with.thrust_kn_per_m, before * (1.0 + 1e-6), "%g m deep", depth);
     cr_expect_leq(without.thrust_kn_per_m, with.thrust_kn_per_m * (1.0 + 1e-6), "%g m deep", depth);
     before = with.thrust_kn_per_m;

@@ -127,7 +127,7 @@ static lw_status annex_thrust(lw_earth_state state, const double *in, double *ou
   return thrust_by(lw_annex_c_thrust, state, in, out);
 }
 static lw_status wedge_thrust(lw_earth_state state, const double *in, double *out) {
-  return thrust_by(lw_wedge_as_thrust, state, in, out);
+  return thrust_by(lw_trial_wedge_as_thrust, state, in, out);
 }
 static lw_status seepage(lw_earth_state state, const double *in, double *out) {
   lw_plane plane = plane_of(in);
@@ -195,7 +195,7 @@ Test(pressure, a_plane_that_cannot_be_has_no_answer) {
   lw_plane good = plane_of(in), plane[8];
   lw_status (*const routines[])(lw_earth_state, const lw_plane *, lw_thrust *, lw_error *,
                                 const lw_working *) = {lw_rankine_thrust,    lw_coulomb_thrust,
-                                                       lw_at_rest_thrust,    lw_wedge_as_thrust,
+                                                       lw_at_rest_thrust,    lw_trial_wedge_as_thrust,
                                                        lw_log_spiral_thrust, lw_annex_c_thrust};
   for (int i = 0; i < 8; i++) plane[i] = good;
   plane[0].layer[0].bottom_m = 0.5; /* nothing below it */

@@ -198,9 +198,9 @@ Test(pressure, thrusts_refuse_with_the_same_reasons) {
     cr_expect(fabs(t.total_kn_per_m - 0.123) < 1e-15, "method %d changed its output", method);
   }
   lw_plane plane = pressure_plane(30.0);
-  lw_wedge wedge = {.thrust_kn_per_m = 0.123};
+  lw_trial_wedge wedge = {.thrust_kn_per_m = 0.123};
   lw_error error = {0};
-  cr_expect_eq(lw_wedge_thrust(LW_AT_REST, &plane, &wedge, &error, NULL), LW_NO_SOLUTION);
+  cr_expect_eq(lw_trial_wedge_thrust(LW_AT_REST, &plane, &wedge, &error, NULL), LW_NO_SOLUTION);
   cr_expect_eq(error.reason, LW_REASON_NO_WEDGE_AT_REST);
   cr_expect(fabs(wedge.thrust_kn_per_m - 0.123) < 1e-15);
 }

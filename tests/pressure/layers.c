@@ -100,8 +100,8 @@ Test(layers, the_wedge_weighs_columns) {
   dice d = {4025};
   for (int i = 0; i < PLANES; i++) {
     lw_plane plane = random_plane(&d);
-    lw_wedge wedge;
-    cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL), LW_OK);
+    lw_trial_wedge wedge;
+    cr_assert_eq(lw_trial_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL), LW_OK);
     double same = thrust_by_columns(&plane, wedge.plane_angle_rad);
     cr_expect_lt(fabs(same / wedge.thrust_kn_per_m - 1.0), 2e-3, "wall %d: %.6g, by columns %.6g", i,
                  wedge.thrust_kn_per_m, same);
@@ -119,7 +119,7 @@ Test(layers, under_a_slope_by_column_weights) {
   static const struct { double below_deg, thrust; } cases[] = {{30.0, 14.37}, {25.0, 16.36}};
   for (int i = 0; i < 2; i++) {
     lw_plane plane = pressure_plane(40.0);
-    lw_wedge wedge;
+    lw_trial_wedge wedge;
     plane.height_m = 2.0;
     plane.slope_rad = RAD(20.0);
     plane.layer_count = 2;
@@ -127,7 +127,7 @@ Test(layers, under_a_slope_by_column_weights) {
     plane.layer[1] = plane.layer[0];
     plane.layer[0].bottom_m = 1.0;
     plane.layer[1].friction_rad = RAD(cases[i].below_deg);
-    cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL), LW_OK);
+    cr_assert_eq(lw_trial_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL), LW_OK);
     cr_expect_lt(fabs(wedge.thrust_kn_per_m - cases[i].thrust), 0.006, "%g", wedge.thrust_kn_per_m);
   }
 }

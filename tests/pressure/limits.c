@@ -8,7 +8,7 @@
 #include "../checks/support.h"
 #include "pressure/given.h"
 #include "pressure/profile.h"
-#include "pressure/wedge_scale.h"
+#include "pressure/trial_wedge_scale.h"
 #include "support.h"
 
 /* Formulas at the ends of their ranges: where they come to another, to nothing, or to no answer. */
@@ -62,7 +62,7 @@ Test(limits, one_layer_past_a_third_is_past_a_third) {
       plane.layer[0].bottom_m = 1.0;
       plane.layer[0].friction_rad = RAD(rough & 1 ? 20.0 : 36.0);
       plane.layer[1].friction_rad = RAD(rough & 2 ? 20.0 : 36.0);
-      lw_status status = by ? lw_wedge_as_thrust(LW_PASSIVE, &plane, &thrust, NULL, NULL)
+      lw_status status = by ? lw_trial_wedge_as_thrust(LW_PASSIVE, &plane, &thrust, NULL, NULL)
                             : lw_coulomb_thrust(LW_PASSIVE, &plane, &thrust, NULL, NULL);
       cr_assert_eq(status, LW_OK);
       cr_expect_eq(thrust.passive_unsafe, rough > 0, "%d, %d", rough, by);
@@ -131,14 +131,14 @@ Test(limits, a_spiral_without_room_is_the_plane) {
 /* Soil below ground that was cut off is the first layer that counts, and its wedge is Coulomb's still. */
 Test(limits, a_layer_that_ends_at_the_top_is_none) {
   lw_plane whole = pressure_plane(33.0), cut = whole;
-  lw_wedge wedge;
+  lw_trial_wedge wedge;
   lw_thrust thrust;
   cut.layer_count = 2;
   cut.layer[1] = whole.layer[0];
   cut.layer[0].bottom_m = 0.0;
   cut.layer[0].friction_rad = RAD(20.0);
   cr_expect(lw_plane_is_plain(&cut));
-  cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &cut, &wedge, NULL, NULL), LW_OK);
+  cr_assert_eq(lw_trial_wedge_thrust(LW_ACTIVE, &cut, &wedge, NULL, NULL), LW_OK);
   cr_assert_eq(lw_coulomb_thrust(LW_ACTIVE, &whole, &thrust, NULL, NULL), LW_OK);
   cr_expect(checks_test_near(wedge.thrust_kn_per_m, thrust.total_kn_per_m, 1e-6));
 }
@@ -146,13 +146,13 @@ Test(limits, a_layer_that_ends_at_the_top_is_none) {
 /* Ground as light as water weighs nothing below it, and no wedge of dry ground is a figure of it. */
 Test(limits, a_wedge_is_not_scaled_to_ground_that_floats) {
   lw_plane dry = pressure_plane(33.0), wet;
-  lw_wedge wedge, scaled;
+  lw_trial_wedge wedge, scaled;
   dry.layer[0].saturated_unit_weight_kn_per_m3 = dry.water_unit_weight_kn_per_m3;
   wet = dry;
   wet.water_depth_m = 0.0;
-  cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &dry, &wedge, NULL, NULL), LW_OK);
-  cr_expect_not(lw_wedge_scale(&dry, &wedge, &wet, &scaled));
-  cr_expect(lw_wedge_scale(&dry, &wedge, &dry, &scaled));
+  cr_assert_eq(lw_trial_wedge_thrust(LW_ACTIVE, &dry, &wedge, NULL, NULL), LW_OK);
+  cr_expect_not(lw_trial_wedge_scale(&dry, &wedge, &wet, &scaled));
+  cr_expect(lw_trial_wedge_scale(&dry, &wedge, &dry, &scaled));
 }
 
 /* A fill lighter than water rises in it: below the water its stress falls, and where it would be none the
@@ -183,13 +183,13 @@ Test(limits, a_fill_that_floats_is_lighter_with_depth) {
 /* A footing in falling ground that is pushed against weighs on what lifts it: the ground resists no less. */
 Test(limits, a_buried_load_on_falling_ground_resists_no_less) {
   lw_plane bare = pressure_plane(35.0), loaded;
-  lw_wedge without, with;
+  lw_trial_wedge without, with;
   bare.slope_rad = RAD(-15.0);
   loaded = bare;
   loaded.load_count = 1;
   loaded.load[0] = (lw_plane_load){.near_m = 0.6, .far_m = 1.2, .pressure_kpa = 12.0, .below_m = 0.3};
-  cr_assert_eq(lw_wedge_thrust(LW_PASSIVE, &bare, &without, NULL, NULL), LW_OK);
-  cr_assert_eq(lw_wedge_thrust(LW_PASSIVE, &loaded, &with, NULL, NULL), LW_OK);
+  cr_assert_eq(lw_trial_wedge_thrust(LW_PASSIVE, &bare, &without, NULL, NULL), LW_OK);
+  cr_assert_eq(lw_trial_wedge_thrust(LW_PASSIVE, &loaded, &with, NULL, NULL), LW_OK);
   cr_expect(with.thrust_kn_per_m >= without.thrust_kn_per_m - 1e-9, "%g, without %g", with.thrust_kn_per_m,
             without.thrust_kn_per_m);
 }
@@ -197,11 +197,11 @@ Test(limits, a_buried_load_on_falling_ground_resists_no_less) {
 /* Where cohesion holds all of it a level push on the ground makes no thrust; its height is the wedge's. */
 Test(limits, a_push_that_cohesion_holds_is_none) {
   lw_plane plane = pressure_plane(30.0);
-  lw_wedge wedge;
+  lw_trial_wedge wedge;
   plane.layer[0].cohesion_kpa = 60.0;
   plane.load_count = 1;
   plane.load[0] = (lw_plane_load){.near_m = 0.4, .far_m = 0.4, .push_kn_per_m = 0.5};
-  cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL), LW_OK);
+  cr_assert_eq(lw_trial_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL), LW_OK);
   cr_expect(wedge.thrust_kn_per_m <= 1e-12 && isfinite(wedge.height_of_action_m));
 }
 

@@ -16,16 +16,16 @@ static lw_plane pushed(double near_m, double push_kn_per_m) {
   return plane;
 }
 
-static lw_wedge wedge_of(const lw_plane *plane) {
-  lw_wedge wedge;
-  cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, plane, &wedge, NULL, NULL), LW_OK);
+static lw_trial_wedge wedge_of(const lw_plane *plane) {
+  lw_trial_wedge wedge;
+  cr_assert_eq(lw_trial_wedge_thrust(LW_ACTIVE, plane, &wedge, NULL, NULL), LW_OK);
   return wedge;
 }
 
 /* The three forces close: level and upright sums of the body, written out without the search's own terms. */
 Test(push, the_body_is_in_equilibrium) {
   lw_plane plane = pushed(0.4, 2.3);
-  lw_wedge wedge = wedge_of(&plane);
+  lw_trial_wedge wedge = wedge_of(&plane);
   double lean = plane.wall_friction_rad + plane.batter_rad;
   double p = wedge.thrust_kn_per_m, turn = wedge.plane_angle_rad - plane.layer[0].friction_rad;
   double reaction = (wedge.weight_kn_per_m - p * sin(lean)) / cos(turn);
@@ -36,7 +36,7 @@ Test(push, raises_the_thrust_and_its_height) {
   double before = 0.0, height = 0.0;
   for (double push = 0.0; push < 4.1; push += 0.5) {
     lw_plane plane = pushed(0.4, push);
-    lw_wedge wedge = wedge_of(&plane);
+    lw_trial_wedge wedge = wedge_of(&plane);
     cr_expect_lt(before, wedge.thrust_kn_per_m);
     cr_expect_lt(height, wedge.height_of_action_m);
     before = wedge.thrust_kn_per_m;

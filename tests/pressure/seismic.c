@@ -3,10 +3,10 @@
 #include <lowwall/pressure.h>
 #include <math.h>
 
-#include "pressure/wedge_scale.h"
+#include "pressure/trial_wedge_scale.h"
 #include "support.h"
 
-/* Mononobe-Okabe against the numerical wedge with inertia, and in its limits. */
+/* Mononobe-Okabe against trial wedges with inertia, and in its limits. */
 
 static bool same(double a, double b, double share) {
   return fabs(a - b) <= share * fmax(fabs(a), fabs(b));
@@ -18,9 +18,9 @@ static bool identical(double a, double b) {
 
 static void hold(lw_earth_state state, const lw_plane *plane, int *held) {
   lw_thrust formula;
-  lw_wedge wedge;
+  lw_trial_wedge wedge;
   if (lw_coulomb_thrust(state, plane, &formula, NULL, NULL) != LW_OK || !lw_plane_is_plain(plane)) return;
-  cr_assert_eq(lw_wedge_thrust(state, plane, &wedge, NULL, NULL), LW_OK);
+  cr_assert_eq(lw_trial_wedge_thrust(state, plane, &wedge, NULL, NULL), LW_OK);
   (*held)++;
   cr_expect(same(formula.total_kn_per_m, wedge.thrust_kn_per_m, 1e-6),
             "state %d kh %g kv %g delta %g batter %g slope %g: %.9g and %.9g", (int)state,
@@ -149,19 +149,19 @@ Test(seismic, limit_of_the_formula) {
   double limit = 0.9 * tan(RAD(22.0));
   for (int beyond = 0; beyond < 2; beyond++) {
     lw_thrust thrust;
-    lw_wedge wedge;
+    lw_trial_wedge wedge;
     lw_error error = {0}, wedge_error = {0};
     plane.seismic.horizontal = limit * (beyond ? 1.0001 : 0.9999);
     lw_status status = lw_coulomb_thrust(LW_ACTIVE, &plane, &thrust, &error, NULL);
     cr_expect_eq(status, beyond ? LW_NO_SOLUTION : LW_OK);
     if (!beyond) continue;
     cr_expect_eq(error.reason, LW_REASON_NO_SEISMIC_WEDGE);
-    cr_expect_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &wedge, &wedge_error, NULL), LW_NO_SOLUTION);
+    cr_expect_eq(lw_trial_wedge_thrust(LW_ACTIVE, &plane, &wedge, &wedge_error, NULL), LW_NO_SOLUTION);
     cr_expect_eq(wedge_error.reason, LW_REASON_NO_SEISMIC_WEDGE);
   }
   plane.slope_run_m = 3.0;
   plane.seismic.horizontal = 0.7;
-  cr_expect_eq(lw_wedge_thrust(LW_ACTIVE, &plane, &(lw_wedge){0}, NULL, NULL), LW_NO_SOLUTION,
+  cr_expect_eq(lw_trial_wedge_thrust(LW_ACTIVE, &plane, &(lw_trial_wedge){0}, NULL, NULL), LW_NO_SOLUTION,
                "level ground behind a short slope slides too");
 }
 
@@ -169,20 +169,20 @@ Test(seismic, limit_of_the_formula) {
 Test(seismic, a_scaled_wedge_keeps_what_is_added) {
   for (int wet = 0; wet < 2; wet++) {
     lw_plane from = pressure_plane(33.0), to, other;
-    lw_wedge wedge, scaled, searched;
+    lw_trial_wedge wedge, scaled, searched;
     from.seismic = (lw_seismic){0.11, -0.04, 0.6, false};
     if (wet) from.water_depth_m = 0.0;
     to = other = from;
     to.height_m = 0.61;
     other.seismic.horizontal = 0.12;
-    cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &from, &wedge, NULL, NULL), LW_OK);
-    cr_assert_eq(lw_wedge_thrust(LW_ACTIVE, &to, &searched, NULL, NULL), LW_OK);
-    cr_assert(lw_wedge_scale(&from, &wedge, &to, &scaled));
+    cr_assert_eq(lw_trial_wedge_thrust(LW_ACTIVE, &from, &wedge, NULL, NULL), LW_OK);
+    cr_assert_eq(lw_trial_wedge_thrust(LW_ACTIVE, &to, &searched, NULL, NULL), LW_OK);
+    cr_assert(lw_trial_wedge_scale(&from, &wedge, &to, &scaled));
     cr_expect(same(scaled.thrust_kn_per_m, searched.thrust_kn_per_m, 1e-9));
-    cr_expect_not(lw_wedge_scale(&from, &wedge, &other, &scaled));
+    cr_expect_not(lw_trial_wedge_scale(&from, &wedge, &other, &scaled));
     other = from;
     other.water_depth_m = wet ? INFINITY : 0.0;
-    cr_expect_not(lw_wedge_scale(&from, &wedge, &other, &scaled), "wet ground is turned further");
+    cr_expect_not(lw_trial_wedge_scale(&from, &wedge, &other, &scaled), "wet ground is turned further");
   }
 }
 

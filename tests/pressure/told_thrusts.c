@@ -119,7 +119,7 @@ Test(told_thrusts, shaken_ground_that_resists) {
   for (int i = 0; i < 12; i++) {
     lw_plane plane = pressure_plane(33.0);
     lw_thrust thrust;
-    lw_wedge wedge;
+    lw_trial_wedge wedge;
     told t;
     lw_working working = told_listen(&t);
     plane.seismic = SHAKES[i % 3];
@@ -132,9 +132,9 @@ Test(told_thrusts, shaken_ground_that_resists) {
     cr_assert_eq(lw_coulomb_thrust(state, &plane, &thrust, NULL, &working), LW_OK);
     expect_told(&t, "Pt", thrust.total_kn_per_m, "formula");
     working = told_listen(&t);
-    cr_assert_eq(lw_wedge_thrust(state, &plane, &wedge, NULL, &working), LW_OK);
+    cr_assert_eq(lw_trial_wedge_thrust(state, &plane, &wedge, NULL, &working), LW_OK);
     expect_told(&t, "P", wedge.thrust_kn_per_m, "wedge");
-    cr_assert_eq(lw_wedge_as_thrust(state, &plane, &thrust, NULL, NULL), LW_OK);
+    cr_assert_eq(lw_trial_wedge_as_thrust(state, &plane, &thrust, NULL, NULL), LW_OK);
     cr_expect(checks_test_near(thrust.total_kn_per_m, wedge.thrust_kn_per_m, 1e-9));
   }
 }
@@ -158,7 +158,7 @@ Test(told_thrusts, room_for_every_layer_and_load) {
   for (int i = 0; i < 4; i++) {
     lw_plane plane = pressure_plane(33.0);
     lw_thrust thrust;
-    lw_wedge wedge;
+    lw_trial_wedge wedge;
     heard h = {0};
     lw_working working = pressure_listener(&h);
     working.row = NULL;
@@ -178,7 +178,7 @@ Test(told_thrusts, room_for_every_layer_and_load) {
       plane.load[k] = (lw_plane_load){
           .near_m = 0.1 * k * size, .far_m = (0.1 * k + 0.07) * size, .pressure_kpa = 2.0 * size};
     lw_earth_state state = i % 2 ? LW_PASSIVE : LW_ACTIVE;
-    cr_expect_eq(lw_wedge_thrust(state, &plane, &wedge, NULL, &working), LW_OK);
+    cr_expect_eq(lw_trial_wedge_thrust(state, &plane, &wedge, NULL, &working), LW_OK);
     lw_elastic push = lw_elastic_push_on(&plane, LW_LOAD_PRESSURE_DOUBLED);
     lw_elastic_record(&plane, LW_LOAD_PRESSURE_DOUBLED, &push, &working);
     cr_expect_eq(lw_at_rest_thrust(LW_AT_REST, &plane, &thrust, NULL, &working), LW_OK);

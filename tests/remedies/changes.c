@@ -15,7 +15,7 @@ static lw_result *start(const char *changes, lw_case *c) {
   verdict_case(changes, c);
   cr_assert_eq(lw_run(c, verdict_tables(), LW_DETAIL_EVERYTHING, now, &error), LW_OK, "%s", error.text);
   *c = now->given;
-  c->settled = false;
+  c->complete = false;
   return now;
 }
 
@@ -25,9 +25,9 @@ static bool make(const lw_result *now, const lw_change *change, double value, lw
   return change->type(&(lw_changing){.now = now, .c = c}, value, &typed) && lw_typed_enter(&typed, c);
 }
 
-static void settle(lw_case *c) {
+static void complete(lw_case *c) {
   lw_faults faults = {.count = 0};
-  cr_assert_eq(lw_case_settle(verdict_tables(), c, &faults), LW_OK, "%s: %s", faults.fault[0].item,
+  cr_assert_eq(lw_case_complete(verdict_tables(), c, &faults), LW_OK, "%s: %s", faults.fault[0].item,
                faults.fault[0].wanted);
 }
 
@@ -39,7 +39,7 @@ Test(remedies, deeper_blocks_keep_their_unit_weight) {
   double before = now->given.courses.block_unit_weight.si;
   cr_assert_float_eq(before, 14.0 * 9.80665e-3 / (0.4 * 0.3 * 0.1), 1e-6);
   cr_assert(make(now, &lw_change_deeper, 0.5, &c));
-  settle(&c);
+  complete(&c);
   cr_expect_float_eq(c.courses.block_unit_weight.si / before, 1.0, 5e-6);
   cr_expect_float_eq(c.courses.block_depth.si, 0.5, 1e-9);
   free(now);
@@ -52,11 +52,11 @@ Test(remedies, what_stands_on_deeper_blocks_grows_too) {
                          "pad thickness=150 mm;pad width=600 mm;bed width=900 mm",
                          &c);
   cr_assert(make(now, &lw_change_deeper, 0.42, &c));
-  settle(&c);
+  complete(&c);
   cr_expect_float_eq(c.courses.cap_depth.si, 0.45, 1e-9);
   cr_expect_float_eq(c.courses.base_depth.si, 0.55, 1e-9); /* 520 mm are not to be had */
   cr_expect_float_eq(c.pad.width.si, 0.75, 1e-9);
-  cr_expect_float_eq(c.building.bed_width.si, 0.78, 1e-9); /* inside, less what the blocks take */
+  cr_expect_float_eq(c.construction.bed_width.si, 0.78, 1e-9); /* inside, less what the blocks take */
   free(now);
 }
 
@@ -67,7 +67,7 @@ Test(remedies, a_lower_wall_leaves_water_and_layers_in_place) {
                          "overflow below top=0.1 m;level difference=0.8 m",
                          &c);
   cr_assert(make(now, &lw_change_lower, 0.2, &c));
-  settle(&c);
+  complete(&c);
   cr_expect_float_eq(c.courses.count.si, 7.0, 1e-9);
   cr_expect_float_eq(c.wall.height.si, 0.6, 1e-9);
   cr_expect_float_eq(c.ground.soil[0].bottom.si, 0.25, 1e-9);
@@ -92,7 +92,7 @@ Test(remedies, loads_step_back) {
                          "load 3 distance=0.1 m;load 4 kind=cap;load 4 force=1 kN/m",
                          &c);
   cr_assert(make(now, &lw_change_load, 0.8, &c));
-  settle(&c);
+  complete(&c);
   cr_expect_eq(c.load[0].kind.value, LW_LOAD_STRIP);
   cr_expect_float_eq(c.load[0].near_edge.si, 0.8, 1e-9);
   cr_expect_float_eq(c.load[0].pressure.si, 5.0, 1e-9);
@@ -115,7 +115,7 @@ Test(remedies, stone_takes_the_place_of_the_soils) {
   lw_case c;
   lw_result *now = start("soil 1 bottom=0.2 m;soil 2 name=loam", &c);
   cr_assert(make(now, &lw_change_stone, 0.66, &c));
-  settle(&c);
+  complete(&c);
   lw_site site;
   lw_site_build(&c, verdict_tables(), &site);
   cr_expect_eq(site.soil_count, 1);

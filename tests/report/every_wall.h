@@ -6,7 +6,8 @@
 
 #include <jansson.h>
 
-/* A wall with what is made of it. To make one is dear (remedies, water levels, formats), so that it is made
+/* A wall with what is made of it. To make one is dear (remedies, water levels, sets of factors), so that it
+ * is made
  * once, and every subject holds its own of it; each subject stands in the file that it belongs to. */
 typedef struct every_wall {
   const char *name;

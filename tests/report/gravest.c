@@ -56,7 +56,7 @@ static bool any_moves(const lw_result *r) {
 /* A check that falls short whether it decides or not, a fence with more soil than it keeps strength for, a
  * wall raised on one that nobody knows. */
 static bool anything_fails(const lw_result *r) {
-  bool fails = r->given.site.works.value != LW_WORKS_NEW || r->building.moves;
+  bool fails = r->given.site.works.value != LW_WORKS_NEW || r->construction.moves;
   for (int i = 0; i < r->situations.count; i++) {
     const lw_situation *s = &r->situations.situation[i];
     for (int k = 0; k < s->check_count; k++) {

@@ -246,9 +246,9 @@ static void make_wall(const lw_case *c, made *count) {
 /* The sets of factors, each once. */
 static const char *set_of(int number) {
   const lw_tables *tables = sheet_test_tables();
-  for (int i = 0, seen = 0; i < tables->format_count; i++) {
-    bool again = i > 0 && strcmp(tables->format[i].format, tables->format[i - 1].format) == 0;
-    if (!again && seen++ == number) return tables->format[i].format;
+  for (int i = 0, seen = 0; i < tables->factor_count; i++) {
+    bool again = i > 0 && strcmp(tables->factor[i].factor_set, tables->factor[i - 1].factor_set) == 0;
+    if (!again && seen++ == number) return tables->factor[i].factor_set;
   }
   return NULL;
 }
@@ -261,7 +261,7 @@ Test(report, the_demo_walls_can_be_made_from_their_json) {
     made of = {.name = sheets[i]};
     lw_text text = sheet_test_file(sheets[i]);
     lw_sheet_read(text.data, text.length, &c, &faults);
-    lw_case_settle(sheet_test_tables(), &c, &faults);
+    lw_case_complete(sheet_test_tables(), &c, &faults);
     cr_assert_eq(faults.count, 0, "%s", sheets[i]);
     make_wall(&c, &of);
     cr_expect(of.sliding > 5 && of.moments > 3 && of.pressed > 3 && of.bearing > 0, "%s", sheets[i]);

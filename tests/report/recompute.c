@@ -63,7 +63,7 @@ static void read_sheet(recompute *r, const char *path, const char *const items[3
     (void)lw_sheet_override(items[i], i + 1, &c, &faults);
     snprintf(name + used, sizeof name - used, " '%s'", items[i]);
   }
-  cr_assert_eq(lw_case_settle(sheet_test_tables(), &c, &faults), LW_OK, "%s: %s", path,
+  cr_assert_eq(lw_case_complete(sheet_test_tables(), &c, &faults), LW_OK, "%s: %s", path,
                faults.fault[0].wanted);
   lw_text_free(&sheet);
   read_page(r, &c, name);
@@ -72,10 +72,10 @@ static void read_sheet(recompute *r, const char *path, const char *const items[3
 /* The sets of factors one after the other, each once a round. */
 static const char *format_of(int number) {
   const lw_tables *tables = sheet_test_tables();
-  static const char *names[LW_FORMAT_ROWS];
+  static const char *names[LW_FACTOR_ROWS];
   static int count;
-  for (int i = 0; count == 0 || (i > 0 && i < tables->format_count); i++) {
-    const char *name = tables->format[i].format;
+  for (int i = 0; count == 0 || (i > 0 && i < tables->factor_count); i++) {
+    const char *name = tables->factor[i].factor_set;
     if (count == 0 || strcmp(names[count - 1], name) != 0) names[count++] = name;
   }
   return names[number % count];

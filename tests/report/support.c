@@ -111,7 +111,7 @@ static lw_case case_of(const report_wall *wall) {
     lw_text_free(&sheet);
   }
   for (int i = 0; wall->change[i] != NULL; i++) lw_sheet_override(wall->change[i], i + 1, &c, &faults);
-  lw_case_settle(sheet_test_tables(), &c, &faults);
+  lw_case_complete(sheet_test_tables(), &c, &faults);
   no_faults(wall, &faults);
   return c;
 }
@@ -124,7 +124,7 @@ const lw_result *report_test_result(const report_wall *wall) {
             wall->name, error.text);
   lw_remedies_find(&result, &scratch);
   lw_water_find(&result, &scratch);
-  lw_formats_compare(&result.wall, sheet_test_tables(), &result.formats, &scratch.situations);
+  lw_factor_sets_compare(&result.wall, sheet_test_tables(), &result.factor_sets, &scratch.situations);
   return &result;
 }
 

@@ -70,12 +70,12 @@ const lw_result *wall_of(const char *items) {
   lw_faults faults = {.count = 0};
   lw_error error = {0};
   give(items, &c, &faults);
-  cr_assert_eq(lw_case_settle(tables(), &c, &faults), LW_OK, "%s: %s: %s", items, faults.fault[0].item,
+  cr_assert_eq(lw_case_complete(tables(), &c, &faults), LW_OK, "%s: %s: %s", items, faults.fault[0].item,
                faults.fault[0].wanted);
   cr_assert_eq(lw_run(&c, tables(), LW_DETAIL_EVERYTHING, &two[0], &error), LW_OK, "%s", error.text);
   lw_remedies_find(&two[0], &two[1]);
   lw_water_find(&two[0], &two[1]);
-  lw_formats_compare(&two[0].wall, tables(), &two[0].formats, &two[1].situations);
+  lw_factor_sets_compare(&two[0].wall, tables(), &two[0].factor_sets, &two[1].situations);
   return &two[0];
 }
 

@@ -67,7 +67,7 @@ Test(run, a_run_to_the_checks_writes_at_most_64_kb_of_the_tallest_wall) {
   end(&p);
 }
 
-/* Nothing that belongs to a later detail is touched: whole checks and stages, studies, sentences. */
+/* Nothing that belongs to a later detail is touched: whole checks and free bodies, studies, sentences. */
 static void expect_untouched(const paints *p, const void *from, size_t size, const char *what) {
   size_t first = (size_t)((const char *)from - (const char *)p->result);
   for (size_t i = 0; i < size; i++) {
@@ -86,7 +86,7 @@ Test(run, what_belongs_to_a_later_detail_is_left_alone) {
     const char *stages = (const char *)&s->load_case;
     expect_untouched(&p, stages, (size_t)((const char *)(s + 1) - stages), "stages");
     expect_untouched(&p, &r->verdict.reasons, sizeof r->verdict.reasons, "reasons");
-    expect_untouched(&p, &r->building, sizeof r->building, "building");
+    expect_untouched(&p, &r->construction, sizeof r->construction, "building");
     expect_untouched(&p, &r->narrow, sizeof r->narrow, "narrow");
     expect_untouched(&p, &r->storm, sizeof r->storm, "storm");
   }

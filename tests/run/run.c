@@ -41,8 +41,8 @@ Test(run, settles_a_case_and_leaves_it_as_it_was) {
   verdict_case("", &c);
   lw_result *result = calloc(1, sizeof *result);
   cr_assert_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
-  cr_expect_not(c.settled);
-  cr_expect(result->given.settled);
+  cr_expect_not(c.complete);
+  cr_expect(result->given.complete);
   cr_expect_eq(result->tables, verdict_tables());
   cr_expect_gt(result->situations.count, 0);
   lw_result *again = calloc(1, sizeof *again);

@@ -35,7 +35,7 @@ static void expect_every_check(const lw_result *r, const heard *h, const char *n
     const lw_situation *s = &r->situations.situation[i];
     for (int k = 0; k < s->check_count; k++) {
       lw_check check = lw_situation_check(s, k);
-      /* Where the resultant is outside nothing is pressed, and there is no step to it. */
+      /* Where the resultant is outside nothing is in compression, and there is no step to it. */
       bool of_pressure = check.kind == LW_CHECK_COMPRESSION || check.kind == LW_CHECK_BEARING;
       if (of_pressure && check.reason == LW_REASON_OUTSIDE_BASE) continue;
       if (check.at == LW_AT_GROUND || !check.has.known) continue;

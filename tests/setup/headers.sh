@@ -26,8 +26,9 @@ done
 begun() {
     printf '#include <lowwall/%s>\n' report.h result.h
     echo 'int main() {'
-    for type in lw_error lw_text lw_case lw_faults lw_result lw_order lw_plane lw_thrust lw_wedge lw_strip \
-        lw_bearing lw_slip lw_slip_ground lw_method lw_section lw_site lw_verdict lw_situations lw_wall; do
+    for type in lw_error lw_text lw_case lw_faults lw_result lw_order lw_plane lw_thrust lw_trial_wedge \
+        lw_strip lw_bearing lw_slip lw_slip_ground lw_method lw_section lw_site lw_verdict lw_situations \
+        lw_wall; do
         echo "  { $type begun = {0}; (void)begun; }"
     done
     echo '}'

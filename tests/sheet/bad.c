@@ -30,10 +30,10 @@ typedef struct rows {
 static void take_row(void *context, int row, const lw_case *c, const lw_faults *faults) {
   rows *r = context;
   (void)row;
-  lw_case settled = *c;
+  lw_case completed = *c;
   lw_faults *all = malloc(sizeof *all);
   memcpy(all, faults, sizeof *all);
-  lw_case_settle(sheet_test_tables(), &settled, all);
+  lw_case_complete(sheet_test_tables(), &completed, all);
   note_all(all, &r->found, r->file);
   free(all);
 }
@@ -53,7 +53,7 @@ static lw_text faults_of(const char *file) {
     lw_schedule_close(schedule);
   } else {
     lw_sheet_read(sheet.data, sheet.length, &c, &faults);
-    lw_case_settle(sheet_test_tables(), &c, &faults);
+    lw_case_complete(sheet_test_tables(), &c, &faults);
   }
   note_all(&faults, &r.found, file);
   lw_text_free(&sheet);

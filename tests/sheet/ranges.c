@@ -15,8 +15,8 @@
 static bool refused(lw_case *c, bool order) {
   static lw_faults faults;
   memset(&faults, 0, sizeof faults);
-  lw_status status = lw_case_settle(sheet_test_tables(), c, &faults);
-  if (status == LW_OK && order) status = lw_case_settle_order(sheet_test_tables(), c, &faults);
+  lw_status status = lw_case_complete(sheet_test_tables(), c, &faults);
+  if (status == LW_OK && order) status = lw_case_complete_order(sheet_test_tables(), c, &faults);
   for (int i = 0; i < faults.count; i++)
     if (faults.fault[i].slug == LW_FAULT_OUT_OF_RANGE) return status == LW_FAULTS;
   return false;
@@ -25,7 +25,7 @@ static bool refused(lw_case *c, bool order) {
 /* The smallest sheet that has the parts in front of this one. */
 static lw_case before(const lw_item *item, int number) {
   lw_case c = CASE("wall height=600 mm", "block depth=300 mm");
-  c.settled = false;
+  c.complete = false;
   for (int n = 1; n < number; n++) {
     lw_quantity *q = item->type == LW_ITEM_QUANTITY ? lw_item_quantity(item, n, &c) : NULL;
     if (q != NULL) *q = (lw_quantity){item->low, LW_GIVEN, item->kind, 0, 0, -1};
@@ -88,7 +88,7 @@ Test(sheet, what_a_sheet_may_not_hold_no_case_may_hold) {
 
 Test(sheet, a_count_is_whole_and_an_angle_or_share_says_which_it_is) {
   lw_case c = CASE("wall height=600 mm", "block depth=300 mm"), half = c, neither = c;
-  half.settled = neither.settled = false;
+  half.complete = neither.complete = false;
   half.water.drain_outlets = (lw_quantity){1.5, LW_GIVEN, LW_KIND_COUNT, 0, 0, -1};
   neither.wall.friction = (lw_quantity){0.5, LW_GIVEN, LW_KIND_NUMBER, 0, 0, -1};
   cr_expect(refused(&half, false));

@@ -235,9 +235,9 @@ Test(sheet, an_override_of_a_settled_case_is_settled_anew) {
   cr_expect(fabs(c.wall.height.si - 0.8) < 1e-12);
   cr_expect(lw_sheet_override("block height=150 mm", 4, &c, &faults) == LW_FAULTS, "given twice");
   c.courses.count.si = 6.0;
-  c.settled = false;
+  c.complete = false;
   faults.count = 0;
-  cr_expect(lw_case_settle(sheet_test_tables(), &c, &faults) == LW_OK);
+  cr_expect(lw_case_complete(sheet_test_tables(), &c, &faults) == LW_OK);
   cr_expect(fabs(c.wall.height.si - 1.0) < 1e-12);
 }
 
@@ -285,7 +285,7 @@ Test(sheet, mangled_sheets_are_survived) {
     lw_faults *faults = calloc(1, sizeof *faults);
     lw_status status = lw_sheet_read(mangled, cut, &c, faults);
     cr_expect(status == (faults->count == 0 ? LW_OK : LW_FAULTS));
-    lw_case_settle(sheet_test_tables(), &c, faults);
+    lw_case_complete(sheet_test_tables(), &c, faults);
     lw_sheet_is_schedule(mangled, cut);
     free(faults);
   }

@@ -34,7 +34,7 @@ lw_text sheet_test_file(const char *path) {
 lw_status sheet_test_settled(const char *sheet, lw_case *c, lw_faults *faults) {
   memset(faults, 0, sizeof *faults);
   lw_status status = lw_sheet_read(sheet, strlen(sheet), c, faults);
-  return status == LW_OK ? lw_case_settle(sheet_test_tables(), c, faults) : status;
+  return status == LW_OK ? lw_case_complete(sheet_test_tables(), c, faults) : status;
 }
 
 lw_case sheet_test_case(const char *const *arguments) {
@@ -43,7 +43,7 @@ lw_case sheet_test_case(const char *const *arguments) {
   for (int i = 0; arguments[i] != NULL; i++) {
     lw_sheet_override(arguments[i], i + 1, &c, &faults);
   }
-  lw_case_settle(sheet_test_tables(), &c, &faults);
+  lw_case_complete(sheet_test_tables(), &c, &faults);
   lw_text text = {0};
   lw_faults_print(&faults, &text);
   cr_assert(faults.count == 0, "%s", text.data);

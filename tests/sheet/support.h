@@ -10,10 +10,10 @@ const lw_tables *sheet_test_tables(void);
 /* A whole file; the caller frees text. An empty text when it cannot be read. */
 lw_text sheet_test_file(const char *path);
 
-/* Read and settle an upright sheet; faults are collected and not judged. */
+/* Read and complete an upright sheet; faults are collected and not judged. */
 lw_status sheet_test_settled(const char *sheet, lw_case *c, lw_faults *faults);
 
-/* A case of `item=value` arguments, the last one NULL, settled; the test fails on a fault. */
+/* A case of `item=value` arguments, the last one NULL, complete; the test fails on a fault. */
 lw_case sheet_test_case(const char *const *arguments);
 
 /* Are two cases the same wall? Where a value stood on its sheet does not matter. */

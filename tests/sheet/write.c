@@ -19,7 +19,7 @@ static void expect_round_trip(const lw_case *c, bool assumed) {
   lw_text_free(&sheet);
 }
 
-/* A settled case comes back as it was once the sheet is settled too. */
+/* A complete case comes back as it was once the sheet is completed too. */
 static void expect_settled_round_trip(const lw_case *c) {
   lw_text sheet = {0};
   lw_case again;
@@ -41,7 +41,7 @@ Test(sheet, a_written_sheet_is_read_as_the_same_case) {
     cr_assert(lw_sheet_read(sheet.data, sheet.length, &c, &faults) == LW_OK);
     expect_round_trip(&c, false);
     expect_round_trip(&c, true);
-    cr_assert(lw_case_settle(sheet_test_tables(), &c, &faults) == LW_OK);
+    cr_assert(lw_case_complete(sheet_test_tables(), &c, &faults) == LW_OK);
     expect_settled_round_trip(&c);
     lw_text_free(&sheet);
   }

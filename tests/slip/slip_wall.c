@@ -35,7 +35,7 @@ static lw_case case_of(const char *items) {
   lw_case c;
   lw_faults faults = {.count = 0};
   cr_assert_eq(lw_sheet_read(TERRACE, sizeof TERRACE - 1, &c, &faults), LW_OK, "%s", faults.fault[0].wanted);
-  c.settled = false;
+  c.complete = false;
   for (int number = 1; items[0] != '\0'; number++) {
     char item[160];
     size_t length = strcspn(items, ";");

@@ -24,24 +24,24 @@ static lw_tables *own_tables(void) {
   return tables;
 }
 
-static lw_format_row *row_of(lw_tables *tables, const char *format, const char *quantity) {
-  for (int i = 0; i < tables->format_count; i++) {
-    lw_format_row *row = &tables->format[i];
-    if (strcmp(row->format, format) == 0 && strcmp(row->quantity, quantity) == 0) return row;
+static lw_factor_row *row_of(lw_tables *tables, const char *format, const char *quantity) {
+  for (int i = 0; i < tables->factor_count; i++) {
+    lw_factor_row *row = &tables->factor[i];
+    if (strcmp(row->factor_set, format) == 0 && strcmp(row->quantity, quantity) == 0) return row;
   }
   cr_assert(false, "%s has no %s", format, quantity);
   return NULL;
 }
 
-static void set_to(lw_format_row *row, double value) {
+static void set_to(lw_factor_row *row, double value) {
   for (int i = 0; i < 3; i++) row->needs[i] = value;
 }
 
-static bool multiplies(const lw_format_row *row) {
+static bool multiplies(const lw_factor_row *row) {
   return strstr(row->quantity, "favourable") != NULL;
 }
 
-static bool divides(const lw_format_row *row) {
+static bool divides(const lw_factor_row *row) {
   static const char *const all[] = {"friction", "cohesion", "sliding-resistance", "bearing-resistance",
                                     "passive-resistance"};
   for (size_t i = 0; i < sizeof all / sizeof *all; i++)
@@ -79,17 +79,17 @@ static void expect_same(const lw_result *a, const lw_result *b, const char *set,
   }
 }
 
-/* The factors of a set given to the format "lowwall", each at one. A bearing resistance divided by 1.4 makes
+/* The factors of a set given to the set "lowwall", each at one. A bearing resistance divided by 1.4 makes
  * the set partial, so that all loads are factored all the same. */
 static void lend(lw_tables *tables, const char *set) {
-  int count = tables->format_count;
+  int count = tables->factor_count;
   for (int i = 0; i < count; i++) {
-    lw_format_row row = tables->format[i];
+    lw_factor_row row = tables->factor[i];
     bool there = strncmp(row.quantity, "friction", 8) == 0 || strncmp(row.quantity, "cohesion", 8) == 0;
-    if (strcmp(row.format, set) != 0 || there || (!multiplies(&row) && !divides(&row))) continue;
-    snprintf(row.format, sizeof row.format, "lowwall");
+    if (strcmp(row.factor_set, set) != 0 || there || (!multiplies(&row) && !divides(&row))) continue;
+    snprintf(row.factor_set, sizeof row.factor_set, "lowwall");
     set_to(&row, strcmp(row.quantity, "bearing-resistance") == 0 ? 1.4 : 1.0);
-    tables->format[tables->format_count++] = row;
+    tables->factor[tables->factor_count++] = row;
   }
 }
 
@@ -150,18 +150,18 @@ static void expect_no_higher(const raised *r) {
 }
 
 /* Each factor by a fifth to the worse: what acts and what divides grows, what multiplies shrinks. */
-static void raise(lw_format_row *row) {
+static void raise(lw_factor_row *row) {
   bool times = strstr(row->quantity, "-times") != NULL;
   for (int i = 0; i < 3; i++) row->needs[i] *= times ? 1.0 / 1.2 : 1.2;
 }
 
-static bool acts(const lw_format_row *row) {
+static bool acts(const lw_factor_row *row) {
   return multiplies(row) && strstr(row->quantity, "unfavourable") != NULL;
 }
 
 /* A wall that leans back, or carries soil, may stand better under a greater push: there only what is put on
  * the loads is held, for which both a greater and a lesser push are tried. */
-static bool may_be_raised(const lw_format_row *row, bool plain) {
+static bool may_be_raised(const lw_factor_row *row, bool plain) {
   bool strength = strncmp(row->quantity, "friction", 8) == 0 || strncmp(row->quantity, "cohesion", 8) == 0;
   return acts(row) || (divides(row) && (plain || !strength));
 }
@@ -170,9 +170,9 @@ static void raise_each(lw_tables *tables, const random_wall *wall, const char *s
   char name[RANDOM_ITEMS * RANDOM_ITEM_BYTES];
   lw_result *before = run_on(wall, set, tables);
   random_wall_name(wall, name, sizeof name);
-  for (int i = 0; i < tables->format_count; i++) {
-    lw_format_row *row = &tables->format[i], was = *row;
-    if (strcmp(row->format, set) != 0 || !may_be_raised(row, plain)) continue;
+  for (int i = 0; i < tables->factor_count; i++) {
+    lw_factor_row *row = &tables->factor[i], was = *row;
+    if (strcmp(row->factor_set, set) != 0 || !may_be_raised(row, plain)) continue;
     raise(row);
     lw_result *after = run_on(wall, set, tables);
     expect_no_higher(&(raised){before, after, set, row->quantity, name});
@@ -227,9 +227,9 @@ Test(partial_factors, every_format_has_an_answer_or_a_reason_on_any_wall) {
     random_wall_make(&d, &wall);
     random_wall_hurry(&wall, w);
     random_wall_name(&wall, name, sizeof name);
-    for (int i = 0; i < tables->format_count; i++) {
-      const char *format = tables->format[i].format;
-      if (i > 0 && strcmp(format, tables->format[i - 1].format) == 0) continue;
+    for (int i = 0; i < tables->factor_count; i++) {
+      const char *format = tables->factor[i].factor_set;
+      if (i > 0 && strcmp(format, tables->factor[i - 1].factor_set) == 0) continue;
       lw_result *result = run_on(&wall, format, tables);
       expect_whole(result, format, name);
       free(result);
@@ -240,9 +240,9 @@ Test(partial_factors, every_format_has_an_answer_or_a_reason_on_any_wall) {
 /* Combination 1 with the factors of combination 2 is combination 2. */
 Test(partial_factors, the_factors_alone_make_the_combination) {
   lw_tables *tables = own_tables();
-  for (int i = 0; i < tables->format_count; i++) {
-    lw_format_row *row = &tables->format[i];
-    if (strcmp(row->format, "en1997-da1-1") != 0) continue;
+  for (int i = 0; i < tables->factor_count; i++) {
+    lw_factor_row *row = &tables->factor[i];
+    if (strcmp(row->factor_set, "en1997-da1-1") != 0) continue;
     memcpy(row->needs, row_of(tables, "en1997-da1-2", row->quantity)->needs, sizeof row->needs);
   }
   dice d = {.state = 5};
@@ -267,7 +267,7 @@ Test(partial_factors, both_parts_of_a_thrust_take_one_factor) {
     lw_result *r =
         RUN("wall height=1.2 m", "base width=0.9 m", "top width=0.5 m", "wall unit weight=24 kN/m3",
             "wall embedment=0.2 m", "ground slope=15 deg", "soil 1 friction angle=33 deg", kinds[i]);
-    const lw_stage *base = &checks_test_situation(r, LW_SITUATION_DRAINED)->base;
+    const lw_free_body *base = &checks_test_situation(r, LW_SITUATION_DRAINED)->base;
     level[i] = checks_test_horizontal(base, LW_FORCE_THRUST);
     upright[i] = checks_test_vertical(base, LW_FORCE_THRUST);
     free(r);
@@ -281,8 +281,8 @@ Test(partial_factors, both_parts_of_a_thrust_take_one_factor) {
 Test(partial_factors, what_must_not_decide_never_holds) {
   static const char *const formats[] = {"method format=as-4678", "method format=en1997-da1-2",
                                         "method format=aashto-lrfd-service-1"};
-  static const lw_reason reasons[] = {LW_REASON_NOT_FOR_DECISIONS, LW_REASON_PART_OF_FORMAT,
-                                      LW_REASON_PART_OF_FORMAT};
+  static const lw_reason reasons[] = {LW_REASON_NOT_FOR_DECISIONS, LW_REASON_PART_OF_FACTOR_SET,
+                                      LW_REASON_PART_OF_FACTOR_SET};
   for (int i = 0; i < 3; i++) {
     lw_result *r = RUN("wall height=0.4 m", "base width=2 m", "top width=1.9 m", "wall unit weight=24 kN/m3",
                        "wall embedment=0.1 m", "soil 1 friction angle=38 deg", "base friction=0.6",

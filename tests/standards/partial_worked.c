@@ -128,7 +128,7 @@ Test(partial_worked, the_angle_to_design_with_and_the_thrust_it_gives) {
   lw_result *r =
       RUN("wall height=0.6 m", "block height=200 mm", "block depth=0.5 m", "soil 1 friction angle=32.5 deg",
           "method pressure=rankine", "method format=en1997-da1-2");
-  const lw_stage *base = &checks_test_situation(r, LW_SITUATION_DRAINED)->base;
+  const lw_free_body *base = &checks_test_situation(r, LW_SITUATION_DRAINED)->base;
   double phi = base->back.plane.layer[0].friction_rad * 180.0 / PI;
   cr_expect(fabs(phi - 27.0059) < 5e-5, "%.6f", phi);
   free(r);

@@ -136,7 +136,7 @@ double code_factor_of(const code_set *s, const code_leaning *as, lw_force_kind k
   return 0.0;
 }
 
-code_balance code_balance_of(const code_set *s, const code_leaning *as, const lw_stage *plain) {
+code_balance code_balance_of(const code_set *s, const code_leaning *as, const lw_free_body *plain) {
   code_balance b = {0};
   for (int i = 0; i < plain->forces.count; i++) {
     const lw_force *f = &plain->forces.force[i];

@@ -50,7 +50,7 @@ typedef struct code_balance {
   double down, level, holds, tips, pressed, effective_m;
   bool inside;
 } code_balance;
-code_balance code_balance_of(const code_set *s, const code_leaning *as, const lw_stage *plain);
+code_balance code_balance_of(const code_set *s, const code_leaning *as, const lw_free_body *plain);
 
 /* The check of that kind at the base has what the definition says. */
 void code_expect(const lw_situation *s, lw_check_kind kind, double wanted, const char *what);

@@ -22,14 +22,14 @@ static double bearing_of(const code_set *set, const code_balance *b, double clay
 }
 
 /* gives whether the limit governs */
-static bool hold(const code_wall *wall, const code_set *set, const lw_stage *plain, const lw_situation *s,
+static bool hold(const code_wall *wall, const code_set *set, const lw_free_body *plain, const lw_situation *s,
                  const char *what) {
   code_leaning all[CODE_LEANINGS];
   double sliding = INFINITY, bearing = INFINITY, unlimited = INFINITY;
   int count = code_leanings(set, all);
   for (int i = 0; i < count; i++) {
     code_balance b = code_balance_of(set, &all[i], plain);
-    /* What is pressed is the effective width, as in bearing. */
+    /* What is in compression is the effective width, as in bearing. */
     double own = set->sliding * wall->adhesion_kpa / set->undrained * b.effective_m;
     unlimited = fmin(unlimited, own / b.level);
     sliding = fmin(sliding, fmin(own, set->of_weight * fmax(b.down, 0.0)) / b.level);
@@ -53,7 +53,7 @@ Test(sets, clay_without_friction_has_its_own_factor_and_limit) {
       code_wall_items(&wall, 1.0, 1.0, &items);
       code_wall_items(&wall, set->strength, set->undrained, &design);
       lw_result *plain = code_run(&design, "lowwall"), *factored = code_run(&items, set->format);
-      const lw_stage *base = &checks_test_situation(plain, LW_SITUATION_DRAINED)->base;
+      const lw_free_body *base = &checks_test_situation(plain, LW_SITUATION_DRAINED)->base;
       random_wall_add(&items, "method format=%s", set->format);
       random_wall_name(&items, what, sizeof what);
       const lw_situation *drained = checks_test_situation(factored, LW_SITUATION_DRAINED);

@@ -26,7 +26,7 @@ static void keep_overturning(const code_balance *b, const code_set *set, least *
   l->all_tip = l->all_tip && tips;
 }
 
-static least least_of(const code_set *set, const lw_stage *plain, double friction) {
+static least least_of(const code_set *set, const lw_free_body *plain, double friction) {
   least l = {INFINITY, INFINITY, INFINITY, false, true};
   code_leaning all[CODE_LEANINGS];
   int count = code_leanings(set, all);
@@ -53,7 +53,7 @@ Test(sets, the_gravest_try_is_the_one_shown) {
       code_wall_items(&wall, set->strength, set->undrained, &design);
       lw_result *plain = code_run(&design, "lowwall"), *factored = code_run(&items, set->format);
       lw_situation_name name = w % 2 ? LW_SITUATION_DRAINED : LW_SITUATION_PEOPLE_SITTING;
-      const lw_stage *base = &checks_test_situation(plain, name)->base;
+      const lw_free_body *base = &checks_test_situation(plain, name)->base;
       const lw_situation *situation = checks_test_situation(factored, name);
       random_wall_add(&items, "method format=%s", set->format);
       random_wall_name(&items, what, sizeof what);

@@ -15,8 +15,8 @@
 /* Soil without friction has no coefficient by which plant presses it: the wall being built is not studied. */
 Test(studied, soil_without_friction_is_not_compacted) {
   lw_result *r = RUN(BLOCKS, "soil 1 friction angle=0 deg", "soil 1 cohesion=20 kPa");
-  cr_expect_not(r->building.studied);
-  cr_expect_eq(r->building.reason, LW_REASON_ANGLE_OUT_OF_RANGE);
+  cr_expect_not(r->construction.studied);
+  cr_expect_eq(r->construction.reason, LW_REASON_ANGLE_OUT_OF_RANGE);
   free(r);
 }
 
@@ -26,11 +26,11 @@ Test(studied, numbers_go_before_the_name_of_plant) {
             *both = RUN(BLOCKS, "soil 1 friction angle=33 deg", "plant=small plate compactor",
                         "plant mass=95 kg"),
             *bare = RUN(BLOCKS, "soil 1 friction angle=33 deg", "plant mass=95 kg");
-  cr_expect_str_eq(both->building.plant.name, named->building.plant.name);
-  cr_expect_float_eq(both->building.plant.mass_kg, 95.0, 1e-9);
-  cr_expect_float_eq(both->building.plant.force_kn, named->building.plant.force_kn, 1e-12);
-  cr_expect_lt(named->building.plant.line_load_kn_per_m, both->building.plant.line_load_kn_per_m);
-  cr_expect_str_eq(bare->building.plant.name, "");
+  cr_expect_str_eq(both->construction.plant.name, named->construction.plant.name);
+  cr_expect_float_eq(both->construction.plant.mass_kg, 95.0, 1e-9);
+  cr_expect_float_eq(both->construction.plant.force_kn, named->construction.plant.force_kn, 1e-12);
+  cr_expect_lt(named->construction.plant.line_load_kn_per_m, both->construction.plant.line_load_kn_per_m);
+  cr_expect_str_eq(bare->construction.plant.name, "");
   free(named);
   free(both);
   free(bare);

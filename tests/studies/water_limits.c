@@ -21,7 +21,7 @@ static const lw_check *find(const lw_situation *s, const lw_water_limit *limit) 
 /* The same wall with its way out at that level, so that blocked water stands there and no higher. */
 static void run_at(const lw_result *result, double depth_m, lw_result *again) {
   lw_case c = result->given;
-  c.settled = false;
+  c.complete = false;
   c.water.overflow_below_top =
       (lw_quantity){.si = depth_m, .origin = LW_GIVEN, .kind = LW_KIND_LENGTH, .table_row = -1};
   cr_assert_eq(lw_run(&c, result->tables, LW_DETAIL_EVERYTHING, again, NULL), LW_OK);

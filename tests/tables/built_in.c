@@ -46,7 +46,7 @@ Test(tables, as_many_rows_as_the_files_have) {
       {"bearing", t->bearing_count, 40},
       {"plant", t->plant_count, 8},
       {"conventions", t->conventions_count, 5},
-      {"formats", t->format_count, 50},
+      {"formats", t->factor_count, 50},
       {"limits", t->limit_count, 90},
       {"hazards", t->hazard_count, 62},
       {"conditions", t->condition_count, 18},
@@ -85,7 +85,7 @@ Test(tables, every_row_says_where_it_comes_from) {
   EXPECT_SOURCES(t->load, t->load_count, slug);
   EXPECT_SOURCES(t->bearing, t->bearing_count, name);
   EXPECT_SOURCES(t->plant, t->plant_count, name);
-  EXPECT_SOURCES(t->format, t->format_count, format);
+  EXPECT_SOURCES(t->factor, t->factor_count, factor_set);
   EXPECT_SOURCES(t->limit, t->limit_count, id);
   EXPECT_SOURCES(t->hazard, t->hazard_count, id);
   EXPECT_SOURCES(t->condition, t->condition_count, slug);
@@ -154,18 +154,18 @@ Test(tables, the_default_format_has_a_mark_on_each_number) {
       {"bearing-presumptive", {1.0, 1.0, 1.0}, {LW_MEMORY, LW_MEMORY, LW_MEMORY}},
   };
   for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
-    const lw_format_row *row = lw_tables_format(t, "lowwall", rows[i].quantity);
+    const lw_factor_row *row = lw_tables_factor(t, "lowwall", rows[i].quantity);
     cr_assert_not_null(row, "%s", rows[i].quantity);
     for (int k = LW_USUAL; k <= LW_EXTREME; k++) {
       cr_expect(epsilon_eq(dbl, row->needs[k], rows[i].needs[k], 1e-12), "%s %d", rows[i].quantity, k);
       cr_expect(eq(int, (int)row->needs_seen[k], (int)rows[i].seen[k]), "%s %d", rows[i].quantity, k);
     }
   }
-  const lw_format_row *passive = lw_tables_format(t, "lowwall", "sliding-with-passive");
+  const lw_factor_row *passive = lw_tables_factor(t, "lowwall", "sliding-with-passive");
   cr_expect(epsilon_eq(dbl, passive->needs[LW_USUAL], 2.0, 1e-12));
   cr_expect(eq(int, (int)passive->needs_seen[LW_USUAL], LW_MEMORY));
   for (int k = LW_UNUSUAL; k <= LW_EXTREME; k++) {
-    const lw_format_row *without = lw_tables_format(t, "lowwall", "sliding");
+    const lw_factor_row *without = lw_tables_factor(t, "lowwall", "sliding");
     cr_expect(eq(int, (int)passive->needs_seen[k], LW_PROPOSAL));
     cr_expect_leq(without->needs[k] * 2.0 / 1.5, passive->needs[k]);
     cr_expect_lt(passive->needs[k], passive->needs[k - 1]);
@@ -177,16 +177,16 @@ Test(tables, each_format_says_where_passive_goes_and_what_divides_strength) {
   static const char *const formats[] = {"lowwall",        "ibc",        "irc", "navfac-dm7", "em-1110-2-2502",
                                         "em-1110-2-2100", "aashto-asd", "cp2", "gb-50007"};
   for (size_t i = 0; i < sizeof formats / sizeof formats[0]; i++) {
-    cr_assert(lw_tables_has_format(t, formats[i]), "%s", formats[i]);
-    cr_expect_not_null(lw_tables_format(t, formats[i], "passive-as"), "%s", formats[i]);
-    const lw_format_row *friction = lw_tables_format(t, formats[i], "friction");
+    cr_assert(lw_tables_has_factor_set(t, formats[i]), "%s", formats[i]);
+    cr_expect_not_null(lw_tables_factor(t, formats[i], "passive-as"), "%s", formats[i]);
+    const lw_factor_row *friction = lw_tables_factor(t, formats[i], "friction");
     cr_assert_not_null(friction, "%s", formats[i]);
     cr_expect(epsilon_eq(dbl, friction->needs[LW_USUAL], 1.0, 1e-12), "%s", formats[i]);
-    cr_expect_not_null(lw_tables_format(t, formats[i], "sliding"), "%s", formats[i]);
+    cr_expect_not_null(lw_tables_factor(t, formats[i], "sliding"), "%s", formats[i]);
   }
   cr_expect(
-      epsilon_eq(dbl, lw_tables_format(t, "em-1110-2-2502", "passive-as")->needs[LW_USUAL], 1.0, 1e-12));
-  cr_expect(epsilon_eq(dbl, lw_tables_format(t, "navfac-dm7", "passive-as")->needs[LW_USUAL], 0.0, 1e-12));
+      epsilon_eq(dbl, lw_tables_factor(t, "em-1110-2-2502", "passive-as")->needs[LW_USUAL], 1.0, 1e-12));
+  cr_expect(epsilon_eq(dbl, lw_tables_factor(t, "navfac-dm7", "passive-as")->needs[LW_USUAL], 0.0, 1e-12));
 }
 
 Test(tables, loads_of_people_are_marked) {

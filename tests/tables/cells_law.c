@@ -37,12 +37,12 @@ static void look_format(const lw_tables *tables, int row, lw_text *out) {
       "site behind=ground;soil 1 friction angle=32 deg;load 1 name=push-on-cap;seismic horizontal=0.05"};
   static const char slips[] = GROUND "pad thickness=150 mm;pad width=600 mm;pad material=crushed rock;"
                                      "seismic horizontal=0.05;drain outlets=1;stone width=300 mm";
-  const lw_format_row *asked = &cells_built_in()->format[row];
+  const lw_factor_row *asked = &cells_built_in()->factor[row];
   bool slip = strstr(asked->quantity, "slip") != NULL;
   for (size_t i = 0; i < (slip ? 1 : sizeof walls / sizeof *walls); i++) {
     char items[500];
     snprintf(items, sizeof items, "%s;method slip=%s;method format=%s", slip ? slips : walls[i],
-             slip ? "bishop" : "not", asked->format);
+             slip ? "bishop" : "not", asked->factor_set);
     cells_wall(tables, items, CELLS_CHECKS, out);
   }
 }

@@ -104,8 +104,8 @@ void cells_wall(const lw_tables *tables, const char *items, unsigned shown, lw_t
   cr_assert_not_null(result);
   faults.count = 0;
   give(items, &c, &faults);
-  lw_status status = lw_case_settle(tables, &c, &faults);
-  if (status == LW_OK && (shown & CELLS_ORDER)) status = lw_case_settle_order(tables, &c, &faults);
+  lw_status status = lw_case_complete(tables, &c, &faults);
+  if (status == LW_OK && (shown & CELLS_ORDER)) status = lw_case_complete_order(tables, &c, &faults);
   for (int i = 0; i < faults.count; i++)
     lw_text_addf(out, "%s: %s\n", faults.fault[i].item, faults.fault[i].wanted);
   if (status != LW_OK) return;

@@ -110,9 +110,9 @@ Test(tables, other_lists_by_name) {
   cr_expect_null(lw_tables_material(t, "lead"));
   cr_expect_null(lw_tables_load(t, "elephants"));
   cr_expect_null(lw_tables_interface(t, "glass on ice"));
-  cr_expect_null(lw_tables_format(t, "ibc", "beauty"));
-  cr_expect_null(lw_tables_format(t, "no-such-set", "sliding"));
-  cr_expect_not(lw_tables_has_format(t, "no-such-set"));
+  cr_expect_null(lw_tables_factor(t, "ibc", "beauty"));
+  cr_expect_null(lw_tables_factor(t, "no-such-set", "sliding"));
+  cr_expect_not(lw_tables_has_factor_set(t, "no-such-set"));
 }
 
 Test(tables, the_nearest_name_is_near_or_nothing) {

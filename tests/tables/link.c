@@ -64,15 +64,15 @@ Test(tables, rows_that_code_asks_for_are_there) {
 Test(tables, rows_of_a_set_of_factors_follow_one_another) {
   const lw_tables *t = tables_built_in();
   int taken = 0;
-  for (int i = 0; i < t->format_count; i++) {
-    const lw_format_row *row = &t->format[i];
+  for (int i = 0; i < t->factor_count; i++) {
+    const lw_factor_row *row = &t->factor[i];
     int found = 0;
-    for (int k = row->set; k >= 0; k = t->format[k].next) {
-      cr_expect_str_eq(t->format[k].format, row->format);
+    for (int k = row->set; k >= 0; k = t->factor[k].next) {
+      cr_expect_str_eq(t->factor[k].factor_set, row->factor_set);
       found += k == i ? 1 : 0;
     }
-    cr_expect_eq(found, 1, "row %d of %s", i, row->format);
-    if (row->includes >= 0) cr_expect(t->format[row->includes].taken_in);
+    cr_expect_eq(found, 1, "row %d of %s", i, row->factor_set);
+    if (row->includes >= 0) cr_expect(t->factor[row->includes].taken_in);
     taken += row->taken_in ? 1 : 0;
   }
   cr_expect_gt(taken, 0);

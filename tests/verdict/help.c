@@ -107,7 +107,7 @@ void verdict_wall_build(const lw_tables *tables, lw_holds holds, lw_result *made
 void verdict_wall_make(const lw_tables *tables, const char *changes, lw_holds holds, lw_result *made) {
   lw_faults faults = {.count = 0};
   verdict_case(changes, &made->given);
-  cr_assert_eq(lw_case_settle(tables, &made->given, &faults), LW_OK, "%s: %s", changes,
+  cr_assert_eq(lw_case_complete(tables, &made->given, &faults), LW_OK, "%s: %s", changes,
                faults.fault[0].wanted);
   verdict_wall_build(tables, holds, made);
 }

@@ -12,7 +12,7 @@ lw_tables *verdict_tables_copy(void);
 lw_limit_row *verdict_limit(lw_tables *tables, const char *id);
 
 /** A low bed far from everything, answers all known, with the items of `changes` ("item=value;item=value")
- *  instead. Not settled. */
+ *  instead. Not complete. */
 void verdict_case(const char *changes, lw_case *c);
 
 /** Situations of one check, made by hand, so that the verdict is tested apart from the mechanics. */
@@ -22,9 +22,9 @@ void verdict_situations(lw_holds holds, lw_situations *situations);
 lw_verdict verdict_of(const char *changes, lw_holds holds);
 lw_verdict verdict_with(const lw_tables *tables, const char *changes, lw_holds holds);
 
-/** That bed with changes settled and built once, its checks by hand, for its verdict in many places. */
+/** That bed with changes completed and built once, its checks by hand, for its verdict in many places. */
 void verdict_wall_make(const lw_tables *tables, const char *changes, lw_holds holds, lw_result *made);
-/** The same of the settled case that is there. */
+/** The same of the complete case that is there. */
 void verdict_wall_build(const lw_tables *tables, lw_holds holds, lw_result *made);
 /** Its verdict in a place; NULL: none is named. */
 void verdict_in(lw_result *made, const char *place, lw_verdict *verdict);

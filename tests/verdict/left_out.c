@@ -116,7 +116,7 @@ Test(verdict, with_nothing_answered_the_council_is_asked_in_every_place) {
     int length = snprintf(sheet, sizeof sheet, "item,value\nblock depth,900 mm\nwall height,%g m\n",
                           heights_m[h] * 0.5);
     cr_assert_eq(lw_sheet_read(sheet, (size_t)length, &made->given, &faults), LW_OK);
-    cr_assert_eq(lw_case_settle(verdict_tables(), &made->given, &faults), LW_OK);
+    cr_assert_eq(lw_case_complete(verdict_tables(), &made->given, &faults), LW_OK);
     verdict_wall_build(verdict_tables(), LW_HOLDS, made);
     const char *place;
     for (int p = 0; (place = verdict_place_at(verdict_tables(), p)) != NULL; p++) {

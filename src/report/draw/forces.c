@@ -9,7 +9,7 @@
 static const double LONG_MM = 13.0; /* of the arrow of the resultant */
 
 static void failure_plane(lw_sketch *s) {
-  const lw_stage *base = &s->situation->base;
+  const lw_free_body *base = &s->situation->base;
   if (base->status != LW_OK || !base->wedge_known) return;
   double slope = tan(base->wedge.plane_angle_rad), x = base->back.foot_x_m, y = base->back.foot_y_m;
   double end = fmin(base->back.top_x_m + base->wedge.reach_m, s->right_m);
@@ -109,7 +109,7 @@ static void middle_third(lw_sketch *s) {
 }
 
 bool lw_sketch_presses(const lw_sketch *sketch) {
-  const lw_stage *base = &sketch->situation->base;
+  const lw_free_body *base = &sketch->situation->base;
   return base->status == LW_OK && base->contact.inside && base->contact.greatest_kpa > 0.0;
 }
 
@@ -118,11 +118,11 @@ static void base_pressure(lw_sketch *s) {
   static const double HIGH_MM = 9.0, GAP_MM = 5.0;
   const lw_contact *contact = &s->situation->base.contact;
   if (!lw_sketch_presses(s)) return;
-  double pressed = contact->pressed_m;
+  double compressed = contact->compressed_m;
   bool front = contact->front_kpa >= contact->rear_kpa;
-  double left = front ? contact->front_m : contact->front_m + contact->width_m - pressed;
+  double left = front ? contact->front_m : contact->front_m + contact->width_m - compressed;
   lw_xy_mm a = lw_sketch_at(s, left, -lw_sketch_under(s));
-  lw_xy_mm b = lw_sketch_at(s, left + pressed, -lw_sketch_under(s));
+  lw_xy_mm b = lw_sketch_at(s, left + compressed, -lw_sketch_under(s));
   a.y_mm += GAP_MM;
   b.y_mm += GAP_MM;
   double down = HIGH_MM / contact->greatest_kpa;
@@ -167,13 +167,13 @@ static void name_pressure(lw_sketch *s, lw_xy_mm at, const lw_thrust *thrust) {
 }
 
 bool lw_sketch_pushes(const lw_sketch *sketch) {
-  const lw_stage *base = &sketch->situation->base;
+  const lw_free_body *base = &sketch->situation->base;
   return base->status == LW_OK && greatest(&base->thrust) > 0.0 && base->thrust.profile_count >= 2;
 }
 
 /* Soil with its loads from the axis, water on top of it; the depths are to the section's own scale. */
 void lw_sketch_pressure(lw_sketch *sketch, lw_xy_mm foot, double width_mm) {
-  const lw_stage *base = &sketch->situation->base;
+  const lw_free_body *base = &sketch->situation->base;
   const lw_thrust *t = &base->thrust;
   double most = greatest(t), high_mm = base->back.plane.height_m * sketch->mm_per_m;
   lw_xy_mm soil[LW_PROFILE_MAX + 2], water[2 * LW_PROFILE_MAX];

@@ -18,7 +18,7 @@ static double level(double value_m) {
 }
 
 static double lines(lw_plan_view *v, double y_mm) {
-  const lw_pegs *p = &v->order->pegs;
+  const lw_setting_out *p = &v->order->setting_out;
   char words[240];
   lw_print(
       words, sizeof words,
@@ -45,24 +45,24 @@ static double lines(lw_plan_view *v, double y_mm) {
   return say(v, y_mm, words) + 1.0;
 }
 
-bool lw_plan_check_pegs(const lw_pegs *pegs, int check, int peg[2]) {
-  peg[0] = pegs->check[check].from - 1;
-  peg[1] = pegs->check[check].to - 1;
-  return peg[1] >= 0 && peg[0] < pegs->peg_count && peg[1] < pegs->peg_count;
+bool lw_plan_check_pegs(const lw_setting_out *setting_out, int check, int peg[2]) {
+  peg[0] = setting_out->check[check].from - 1;
+  peg[1] = setting_out->check[check].to - 1;
+  return peg[1] >= 0 && peg[0] < setting_out->peg_count && peg[1] < setting_out->peg_count;
 }
 
-bool lw_plan_check_told(const lw_pegs *pegs, int check) {
+bool lw_plan_check_told(const lw_setting_out *setting_out, int check) {
   int mine[2], other[2];
-  if (!lw_plan_check_pegs(pegs, check, mine)) return false;
+  if (!lw_plan_check_pegs(setting_out, check, mine)) return false;
   for (int i = 0; i < check; i++) {
-    if (!lw_plan_check_pegs(pegs, i, other)) continue;
+    if (!lw_plan_check_pegs(setting_out, i, other)) continue;
     if (mine[0] + mine[1] == other[0] + other[1] && (mine[0] == other[0] || mine[0] == other[1])) return true;
   }
   return false;
 }
 
 static double distances(lw_plan_view *v, double y_mm) {
-  const lw_pegs *p = &v->order->pegs;
+  const lw_setting_out *p = &v->order->setting_out;
   char words[200], name[LW_SPOT_NAME];
   for (int i = 0; i < p->check_count; i++) {
     if (lw_plan_check_told(p, i)) continue;
@@ -76,7 +76,7 @@ static double distances(lw_plan_view *v, double y_mm) {
 
 /* Corners of one triangle in one sentence. */
 static double squares(lw_plan_view *v, double y_mm) {
-  const lw_pegs *p = &v->order->pegs;
+  const lw_setting_out *p = &v->order->setting_out;
   for (int i = 0; i < p->square_count;) {
     lw_text words = {0};
     double unit = p->square[i].unit_m;
@@ -102,7 +102,7 @@ static void cell(lw_drawing *paper, double right_mm, double y_mm, double value_m
 static double table(lw_plan_view *v, double y_mm) {
   static const double COLUMN_MM = 43.0, NAME_MM = 4.5, NUMBER_MM = 11.0, ROW_MM = 3.1;
   static const char *const HEADS[] = {"X", "Y", "level"};
-  const lw_pegs *p = &v->order->pegs;
+  const lw_setting_out *p = &v->order->setting_out;
   char name[LW_SPOT_NAME];
   int columns = (int)fmax(1.0, floor((v->s.width_mm - 2.0 * LW_MARGIN_MM) / COLUMN_MM));
   int rows = (p->peg_count + columns - 1) / columns;

@@ -66,11 +66,11 @@ static bool in_window(const lw_sketch *s, lw_spot at) {
 
 /* The distances that check the corners, from peg to peg; once where two corners share one. */
 static void diagonals(lw_plan_view *v) {
-  const lw_pegs *pegs = &v->order->pegs;
-  for (int i = 0; i < pegs->check_count; i++) {
+  const lw_setting_out *setting_out = &v->order->setting_out;
+  for (int i = 0; i < setting_out->check_count; i++) {
     int peg[2];
-    if (lw_plan_check_told(pegs, i) || !lw_plan_check_pegs(pegs, i, peg)) continue;
-    lw_spot a = pegs->peg[peg[0]].at, b = pegs->peg[peg[1]].at;
+    if (lw_plan_check_told(setting_out, i) || !lw_plan_check_pegs(setting_out, i, peg)) continue;
+    lw_spot a = setting_out->peg[peg[0]].at, b = setting_out->peg[peg[1]].at;
     lw_xy_mm line[] = {lw_sketch_at(&v->s, a.x_m, a.y_m), lw_sketch_at(&v->s, b.x_m, b.y_m)};
     lw_drawing_line(v->s.paper, LW_PEN_CHAIN, line, 2);
   }
@@ -95,17 +95,17 @@ static void keep_clear(lw_sketch *s, lw_xy_mm at) {
 
 static bool is_shown(const lw_plan_view *v, const lw_peg *peg) {
   static const double APART_MM = 2.5;
-  bool apart = v->order->pegs.base_offset_m * v->s.mm_per_m >= APART_MM;
+  bool apart = v->order->setting_out.base_offset_m * v->s.mm_per_m >= APART_MM;
   return (peg->kind != LW_PEG_TOP || apart) && in_window(&v->s, peg->at);
 }
 
 /* Base line pegs in ink, the others as crosses; those of the top line only where they can be told apart. */
 void lw_plan_draw_pegs(lw_plan_view *v) {
-  const lw_pegs *pegs = &v->order->pegs;
+  const lw_setting_out *setting_out = &v->order->setting_out;
   diagonals(v);
   centres(v);
-  for (int i = 0; i < pegs->peg_count; i++) {
-    const lw_peg *p = &pegs->peg[i];
+  for (int i = 0; i < setting_out->peg_count; i++) {
+    const lw_peg *p = &setting_out->peg[i];
     lw_xy_mm at = lw_sketch_at(&v->s, p->at.x_m, p->at.y_m);
     if (!is_shown(v, p)) continue;
     if (p->kind == LW_PEG_BASE)
@@ -196,9 +196,9 @@ static lw_spot away_from_step(const lw_plan_view *v, int step) {
 
 static void peg_names(lw_plan_view *v) {
   static const double AWAY_MM = 3.4;
-  const lw_pegs *pegs = &v->order->pegs;
-  for (int i = 0; i < pegs->peg_count; i++) {
-    const lw_peg *p = &pegs->peg[i];
+  const lw_setting_out *setting_out = &v->order->setting_out;
+  for (int i = 0; i < setting_out->peg_count; i++) {
+    const lw_peg *p = &setting_out->peg[i];
     int number = p->number - 1;
     char name[LW_SPOT_NAME];
     lw_spot way = {0.7, 0.7};

@@ -27,9 +27,9 @@ int lw_plan_face(const lw_order *order, double offset_m, lw_spot *spot);
 lw_spot lw_plan_on_run(const lw_order *order, int run, double share, lw_spot *outward);
 
 /* The two pegs of a distance that checks a corner; false: no pegs of that name. */
-bool lw_plan_check_pegs(const lw_pegs *pegs, int check, int peg[2]);
+bool lw_plan_check_pegs(const lw_setting_out *setting_out, int check, int peg[2]);
 /* Whether an earlier check has the same two pegs. */
-bool lw_plan_check_told(const lw_pegs *pegs, int check);
+bool lw_plan_check_told(const lw_setting_out *setting_out, int check);
 
 void lw_plan_draw_wall(lw_plan_view *view);
 void lw_plan_draw_pegs(lw_plan_view *view);

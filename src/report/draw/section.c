@@ -30,7 +30,7 @@ static void reach_of_wall(const lw_sketch *s, double *front_m, double *rear_m) {
 /* Half a height in front, and behind as far as the wedge reaches or what stands there, within reason. */
 static void open_window(lw_sketch *s) {
   const lw_wall *w = &s->result->wall;
-  const lw_stage *base = &s->situation->base;
+  const lw_free_body *base = &s->situation->base;
   double high = w->section.height_m, reach = 0.9 * high, front, rear;
   reach_of_wall(s, &front, &rear);
   if (base->wedge_known) reach = fmax(reach, base->back.top_x_m + base->wedge.reach_m - rear);

@@ -5,9 +5,9 @@
 /* The result flattened once. JSON prints all figures, every other form picks from them. */
 
 static void (*const parts[])(const lw_figures *figures) = {
-    lw_figures_of_wall,       lw_figures_of_site,     lw_figures_of_influence, lw_figures_of_tier,
-    lw_figures_of_situations, lw_figures_of_building, lw_figures_of_narrow,    lw_figures_of_water,
-    lw_figures_of_trench,     lw_figures_of_formats,  lw_figures_of_fence,     lw_figures_of_advice};
+    lw_figures_of_wall,       lw_figures_of_site,         lw_figures_of_influence, lw_figures_of_tier,
+    lw_figures_of_situations, lw_figures_of_construction, lw_figures_of_narrow,    lw_figures_of_water,
+    lw_figures_of_trench,     lw_figures_of_factor_sets,  lw_figures_of_fence,     lw_figures_of_advice};
 
 void lw_figures_each(const lw_result *result, lw_figure_taker taker, void *context) {
   lw_figures figures = {.taker = taker, .context = context, .result = result};

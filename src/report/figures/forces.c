@@ -17,13 +17,13 @@ static void slug_of(const lw_result *result, const lw_force *force, int joint, c
   lw_force_slug(result, &named, out, size);
 }
 
-void lw_force_name(const lw_result *result, const lw_stage *stage, int joint, int index, char *out,
+void lw_force_name(const lw_result *result, const lw_free_body *body, int joint, int index, char *out,
                    size_t size) {
   char slug[32], other[32];
   int before = 0;
-  slug_of(result, &stage->forces.force[index], joint, slug, sizeof slug);
+  slug_of(result, &body->forces.force[index], joint, slug, sizeof slug);
   for (int i = 0; i < index; i++) {
-    slug_of(result, &stage->forces.force[i], joint, other, sizeof other);
+    slug_of(result, &body->forces.force[i], joint, other, sizeof other);
     before += strcmp(other, slug) == 0 ? 1 : 0;
   }
   if (before > 0)
@@ -58,19 +58,19 @@ static void put_level(const lw_figures *b, const lw_force *f, double foot_m) {
       -f->horizontal_kn_per_m * (f->y_m - foot_m));
 }
 
-void lw_figures_of_force(const lw_figures *figures, const lw_stage *stage, int index) {
-  const lw_force *f = &stage->forces.force[index];
-  put_upright(figures, f, stage->contact.front_m);
-  put_level(figures, f, lw_stage_foot(figures->result, stage));
+void lw_figures_of_force(const lw_figures *figures, const lw_free_body *body, int index) {
+  const lw_force *f = &body->forces.force[index];
+  put_upright(figures, f, body->contact.front_m);
+  put_level(figures, f, lw_free_body_foot(figures->result, body));
 }
 
-void lw_figures_of_forces(const lw_figures *figures, const lw_stage *stage) {
-  if (stage->status != LW_OK) return;
-  for (int i = 0; i < stage->forces.count; i++) {
+void lw_figures_of_forces(const lw_figures *figures, const lw_free_body *body) {
+  if (body->status != LW_OK) return;
+  for (int i = 0; i < body->forces.count; i++) {
     char part[48];
-    lw_force_name(figures->result, stage, 0, i, part, sizeof part);
+    lw_force_name(figures->result, body, 0, i, part, sizeof part);
     lw_figures b = lw_figures_below(figures, part);
-    put_weight(&b, &stage->forces.force[i]);
-    lw_figures_of_force(&b, stage, i);
+    put_weight(&b, &body->forces.force[i]);
+    lw_figures_of_force(&b, body, i);
   }
 }

@@ -10,11 +10,11 @@ void lw_figures_of_wall(const lw_figures *figures);
 void lw_figures_of_site(const lw_figures *figures);
 void lw_figures_of_influence(const lw_figures *figures);
 void lw_figures_of_situations(const lw_figures *figures);
-void lw_figures_of_building(const lw_figures *figures);
+void lw_figures_of_construction(const lw_figures *figures);
 void lw_figures_of_narrow(const lw_figures *figures);
 void lw_figures_of_water(const lw_figures *figures);
 void lw_figures_of_trench(const lw_figures *figures);
-void lw_figures_of_formats(const lw_figures *figures);
+void lw_figures_of_factor_sets(const lw_figures *figures);
 void lw_figures_of_fence(const lw_figures *figures);
 void lw_figures_of_advice(const lw_figures *figures);
 

@@ -5,7 +5,7 @@
 
 #include "forces.h"
 #include "slip.h"
-#include "stage.h"
+#include "free_body.h"
 
 static void compared(const lw_figures *figures, const lw_situation *situation) {
   const lw_compared *both = situation->compared;
@@ -39,7 +39,7 @@ static void of_joints(const lw_figures *figures, const lw_situation *s) {
   }
 }
 
-/* The partial factors in the forces of the stages that follow. */
+/* The partial factors in the forces of the free bodies that follow. */
 static void of_factors(const lw_figures *figures, const lw_situation *s) {
   const lw_factors *f = &s->load_case.actions.factors;
   const char *source = s->load_case.set ? s->load_case.set->from.source : "";
@@ -94,11 +94,11 @@ static void of_situation(const lw_figures *figures, const lw_situation *s) {
   of_factors(figures, s);
   if (figures->result->wall.section.known && !figures->result->wall.site.backfill_refused)
     compared(figures, s);
-  lw_figures_of_stage(&base, &s->base);
+  lw_figures_of_free_body(&base, &s->base);
   lw_figures_of_profile(&base, &s->base);
   lw_figures_of_forces(&base, &s->base);
   lw_figures_of_bearing(&base, &s->base_bears);
-  lw_figures_of_stage(&pad, &s->pad);
+  lw_figures_of_free_body(&pad, &s->pad);
   lw_figures_of_profile(&pad, &s->pad);
   lw_figures_of_forces(&pad, &s->pad);
   lw_figures_of_bearing(&pad, &s->pad_bears);

@@ -36,60 +36,60 @@ static const lw_contact *shown(const lw_bases *bases, const lw_check *check) {
 
 /* From sliding, passive apart. */
 static double ground_of(const lw_basis *by) {
-  const lw_contact *c = &by->stage.contact;
+  const lw_contact *c = &by->body.contact;
   double friction = by->friction * fmax(c->vertical_kn_per_m, 0.0);
   return fmin(by->on_sliding * (friction + by->bond_kn_per_m), by->ground_holds_kn_per_m);
 }
 
-static double people_down(const lw_stage *stage) {
+static double people_down(const lw_free_body *body) {
   double down = 0.0;
-  for (int i = 0; i < stage->forces.count; i++)
-    if (stage->forces.force[i].kind == LW_FORCE_PEOPLE) down += stage->forces.force[i].vertical_kn_per_m;
+  for (int i = 0; i < body->forces.count; i++)
+    if (body->forces.force[i].kind == LW_FORCE_PEOPLE) down += body->forces.force[i].vertical_kn_per_m;
   return down;
 }
 
 static void add_base(lw_bases *bases, const lw_check *check, const lw_basis *by) {
   const lw_situation *s = bases->situation;
-  const lw_format_row *set = by->load_case.set;
+  const lw_factor_row *set = by->load_case.set;
   char at[24];
   json_t *entry = lw_json_entry(bases->list);
   int joint = check->at == LW_AT_BASE || check->at == LW_AT_PAD ? 0 : joint_of(bases->result, check);
   lw_check_print_at(check, at, sizeof at);
   lw_json_set_count(entry, "number", bases->count);
   lw_json_set_text(entry, "at", at);
-  lw_json_set_text(entry, "set", set ? set->format : "");
+  lw_json_set_text(entry, "set", set ? set->factor_set : "");
   if (s->people_down_kn_per_m > 0.0)
-    lw_json_set_double(entry, "people_down_kn_per_m", people_down(&by->stage));
+    lw_json_set_double(entry, "people_down_kn_per_m", people_down(&by->body));
   if (s->name == LW_SITUATION_EARTHQUAKE) {
     lw_json_set_double(entry, "seismic_horizontal", by->load_case.ground.seismic.horizontal);
     lw_json_set_double(entry, "seismic_vertical", by->load_case.ground.seismic.vertical);
   }
   if (by->wedges > 0.0) lw_json_set_double(entry, "strengths_divided_by", by->wedges);
-  lw_json_stage(entry, bases->result, &by->stage, joint);
+  lw_json_free_body(entry, bases->result, &by->body, joint);
   if (joint > 0 && bases->result->wall.section.shell_m > 0.0)
     lw_json_set_double(entry, "shell_m", bases->result->wall.section.shell_m);
 }
 
 /* Its number; 0: the one that is shown. */
 static int number_of(lw_bases *bases, const lw_check *check, const lw_basis *by) {
-  if (by->wedges <= 0.0 && same_sums(shown(bases, check), &by->stage.contact)) return 0;
+  if (by->wedges <= 0.0 && same_sums(shown(bases, check), &by->body.contact)) return 0;
   for (int i = 0; i < bases->count; i++) {
     if (bases->base[i].at != check->at || bases->base[i].joint != check->joint) continue;
     if (!close(bases->base[i].divided, by->wedges)) continue;
-    if (same_sums(&bases->base[i].contact, &by->stage.contact)) return i + 1;
+    if (same_sums(&bases->base[i].contact, &by->body.contact)) return i + 1;
   }
   bases->base[bases->count].at = check->at;
   bases->base[bases->count].joint = check->joint;
   bases->base[bases->count].divided = by->wedges;
-  bases->base[bases->count++].contact = by->stage.contact;
+  bases->base[bases->count++].contact = by->body.contact;
   add_base(bases, check, by);
   return bases->count;
 }
 
 /* The ground in front as this check counts it, beside what holds by itself or off the push, or not at all. */
 static void set_passive(json_t *object, const lw_check *check, const lw_basis *by, double ground) {
-  double passive = by->on_passive * by->stage.passive_kn_per_m, factor = by->wedges > 0.0 ? by->wedges : 1.0;
-  double push = by->stage.contact.horizontal_kn_per_m;
+  double passive = by->on_passive * by->body.passive_kn_per_m, factor = by->wedges > 0.0 ? by->wedges : 1.0;
+  double push = by->body.contact.horizontal_kn_per_m;
   bool beside = agrees(check->resistance, factor * (ground + passive)) && agrees(check->demand, push);
   bool off_push = !beside && agrees(check->demand, fmax(push - passive, 0.0)) && passive > 0.0;
   lw_json_set_double(object, "passive_kn_per_m", beside || off_push ? passive : 0.0);
@@ -130,5 +130,5 @@ void lw_json_basis(lw_bases *bases, json_t *entry, const lw_check *check) {
   lw_basis by;
   if (!check->demand.known || !lw_again_basis(bases->result, bases->situation, check, &by)) return;
   lw_json_set_count(entry, "load_case", number_of(bases, check, &by));
-  if (lw_check_about_of(check->kind)->needs == LW_NEED_SLIDING) set_sliding(entry, check, &by);
+  if (lw_check_about_of(check->kind)->needs == LW_FACTOR_SLIDING) set_sliding(entry, check, &by);
 }

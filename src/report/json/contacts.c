@@ -5,7 +5,7 @@
 
 #include "report/difference.h"
 #include "report/figures/forces.h"
-#include "report/figures/stage.h"
+#include "report/figures/free_body.h"
 #include "report/text/loads.h"
 #include "run/again.h"
 
@@ -29,42 +29,42 @@ static bool acts(const lw_force *force) {
   return fabs(force->vertical_kn_per_m) + fabs(force->horizontal_kn_per_m) > 1e-12;
 }
 
-static void add_forces(json_t *object, const lw_result *result, const lw_stage *stage, int joint) {
+static void add_forces(json_t *object, const lw_result *result, const lw_free_body *body, int joint) {
   json_t *list = lw_json_list(object, "forces");
-  for (int i = 0; i < stage->forces.count; i++) {
+  for (int i = 0; i < body->forces.count; i++) {
     char name[48];
-    if (!acts(&stage->forces.force[i])) continue;
+    if (!acts(&body->forces.force[i])) continue;
     json_t *entry = lw_json_entry(list);
     lw_figures of = into(entry, result);
-    lw_force_name(result, stage, joint, i, name, sizeof name);
+    lw_force_name(result, body, joint, i, name, sizeof name);
     lw_json_set_text(entry, "name", name);
-    if (stage->forces.factors.factored) lw_json_set_double(entry, "factor", stage->forces.force[i].factor);
-    lw_figures_of_force(&of, stage, i);
+    if (body->forces.factors.factored) lw_json_set_double(entry, "factor", body->forces.force[i].factor);
+    lw_figures_of_force(&of, body, i);
   }
 }
 
-static void set_formula(json_t *object, const lw_stage *stage) {
-  lw_json_set_text(object, "formula", stage->formula ? stage->formula->slug : "");
+static void set_formula(json_t *object, const lw_free_body *body) {
+  lw_json_set_text(object, "formula", body->formula ? body->formula->slug : "");
 }
 
-void lw_json_stage(json_t *object, const lw_result *result, const lw_stage *stage, int joint) {
-  lw_json_set_flag(object, "computed", stage->status == LW_OK);
-  lw_json_set_flag(object, "wedge_known", stage->wedge_known);
-  lw_json_set_flag(object, "wedge_governs", stage->wedge_governs);
-  lw_json_set_flag(object, "faulty", stage->faulty);
+void lw_json_free_body(json_t *object, const lw_result *result, const lw_free_body *body, int joint) {
+  lw_json_set_flag(object, "computed", body->status == LW_OK);
+  lw_json_set_flag(object, "wedge_known", body->wedge_known);
+  lw_json_set_flag(object, "wedge_governs", body->wedge_governs);
+  lw_json_set_flag(object, "faulty", body->faulty);
   lw_json_set_text(object, "loads_by",
-                   lw_stage_has_loads(stage) ? lw_load_theory_word(stage->elastic_by) : "");
-  bool plain = stage->status != LW_OK || !stage->wedge_known;
-  lw_json_set_text(object, "difference_why", plain ? "" : lw_difference_words(stage->difference));
+                   lw_free_body_has_loads(body) ? lw_load_theory_word(body->elastic_by) : "");
+  bool plain = body->status != LW_OK || !body->wedge_known;
+  lw_json_set_text(object, "difference_why", plain ? "" : lw_difference_words(body->difference));
   lw_figures of = into(object, result);
-  if (stage->status == LW_OK) set_formula(object, stage);
-  lw_figures_of_stage(&of, stage);
-  if (stage->status == LW_OK) add_forces(object, result, stage, joint);
-  set_not_computed(object, stage->status, stage->reason);
+  if (body->status == LW_OK) set_formula(object, body);
+  lw_figures_of_free_body(&of, body);
+  if (body->status == LW_OK) add_forces(object, result, body, joint);
+  set_not_computed(object, body->status, body->reason);
 }
 
-void lw_json_contact(json_t *situation, const char *key, const lw_result *result, const lw_stage *stage) {
-  lw_json_stage(lw_json_object(situation, key), result, stage, 0);
+void lw_json_contact(json_t *situation, const char *key, const lw_result *result, const lw_free_body *body) {
+  lw_json_free_body(lw_json_object(situation, key), result, body, 0);
 }
 
 /* Hollow blocks without fill bear on their face shells. */
@@ -74,14 +74,14 @@ static void set_shells(json_t *entry, const lw_result *result) {
 }
 
 static void add_push(json_t *entry, const lw_result *result, const lw_situation *s, int joint) {
-  lw_stage stage;
+  lw_free_body body;
   lw_figures of = into(entry, result);
-  lw_again_joint(result, s, joint, &stage);
-  if (stage.status != LW_OK) return;
-  set_formula(entry, &stage);
-  lw_figures_of_push(&of, &stage);
+  lw_again_joint(result, s, joint, &body);
+  if (body.status != LW_OK) return;
+  set_formula(entry, &body);
+  lw_figures_of_push(&of, &body);
   set_shells(entry, result);
-  add_forces(entry, result, &stage, joint);
+  add_forces(entry, result, &body, joint);
 }
 
 void lw_json_joints(json_t *situation, const lw_result *result, const lw_situation *s) {

@@ -8,11 +8,11 @@
 /* A contact in the JSON: its plane, thrust, balance and forces, so that its checks can be made from them. */
 
 /* "base", "pad": as it is shown in its situation. */
-void lw_json_contact(json_t *situation, const char *key, const lw_result *result, const lw_stage *stage);
+void lw_json_contact(json_t *situation, const char *key, const lw_result *result, const lw_free_body *body);
 /* Every joint, and the one under the cap, as they are shown. */
 void lw_json_joints(json_t *situation, const lw_result *result, const lw_situation *s);
 /* What a contact holds, put into an object; joint: in the section, the one under the cap too; 0: none. */
-void lw_json_stage(json_t *object, const lw_result *result, const lw_stage *stage, int joint);
+void lw_json_free_body(json_t *object, const lw_result *result, const lw_free_body *body, int joint);
 
 /* The load cases that checks of one situation were made in, beside the one that its contacts show. */
 enum { LW_BASES_MAX = LW_CHECK_MAX };

@@ -8,13 +8,13 @@
 void lw_json_verdict(json_t *root, const lw_result *result);
 void lw_json_influence(json_t *root, const lw_result *result);
 void lw_json_situations(json_t *root, const lw_result *result);
-void lw_json_building(json_t *root, const lw_result *result); /* and the narrow bed */
+void lw_json_construction(json_t *root, const lw_result *result); /* and the narrow bed */
 void lw_json_water(json_t *root, const lw_result *result);
 void lw_json_trench(json_t *root, const lw_result *result);
 void lw_json_given(json_t *root, const lw_result *result);
 void lw_json_advice(json_t *root, const lw_result *result);
-void lw_json_format(json_t *root, const lw_result *result);
-void lw_json_formats(json_t *root, const lw_result *result);
+void lw_json_factor_set(json_t *root, const lw_result *result);
+void lw_json_factor_sets(json_t *root, const lw_result *result);
 void lw_json_method(json_t *root, const lw_result *result);
 void lw_json_sources(json_t *root, const lw_result *result);
 void lw_json_sources_cited(json_t *root); /* and what else the document cites, when all of it is there */

@@ -10,7 +10,7 @@
 
 /* By which factors and which switches the wall was checked. */
 
-static void add_needs(json_t *list, const lw_format_row *row) {
+static void add_needs(json_t *list, const lw_factor_row *row) {
   static const char *const kinds[] = {"usual", "unusual", "extreme"};
   json_t *entry = lw_json_entry(list);
   bool all = true;
@@ -30,20 +30,20 @@ static void add_needs(json_t *list, const lw_format_row *row) {
 
 /* From the case, whose words the result owns. */
 static const char *format_of(const lw_result *result) {
-  const lw_words *format = &result->given.method.format;
-  return format->origin == LW_ABSENT ? "lowwall" : format->text;
+  const lw_words *factor_set = &result->given.method.factor_set;
+  return factor_set->origin == LW_ABSENT ? "lowwall" : factor_set->text;
 }
 
-void lw_json_format(json_t *root, const lw_result *result) {
+void lw_json_factor_set(json_t *root, const lw_result *result) {
   const lw_tables *tables = result->tables;
   const char *slug = format_of(result);
   json_t *object = lw_json_object(root, "format");
   lw_json_set_text(object, "slug", slug);
   lw_json_set_text(object, "title", "");
   json_t *list = lw_json_list(object, "rows");
-  for (int i = 0; i < tables->format_count; i++) {
-    const lw_format_row *row = &tables->format[i];
-    if (strcmp(row->format, slug) != 0) continue;
+  for (int i = 0; i < tables->factor_count; i++) {
+    const lw_factor_row *row = &tables->factor[i];
+    if (strcmp(row->factor_set, slug) != 0) continue;
     lw_json_set_text(object, "title", row->title);
     add_needs(list, row);
   }

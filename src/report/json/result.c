@@ -48,7 +48,7 @@ lw_status lw_report_json(const lw_result *result, int indent, lw_text *out) {
   lw_json_verdict(root, result);
   heights(root, result);
   lw_json_situations(root, result);
-  lw_json_building(root, result);
+  lw_json_construction(root, result);
   lw_json_water(root, result);
   lw_json_trench(root, result);
   lw_json_influence(root, result);
@@ -57,8 +57,8 @@ lw_status lw_report_json(const lw_result *result, int indent, lw_text *out) {
   lw_json_fence(root, result);
   lw_json_advice(root, result);
   lw_json_given(root, result);
-  lw_json_format(root, result);
-  lw_json_formats(root, result);
+  lw_json_factor_set(root, result);
+  lw_json_factor_sets(root, result);
   lw_json_method(root, result);
   lw_json_sources(root, result);
   lw_json_figures(root, result);

@@ -38,7 +38,7 @@ static void add_check(json_t *list, lw_bases *bases, const lw_check *check) {
     lw_json_set_text(entry, "reason", lw_reason_slug(reason));
     lw_json_set_text(entry, "reason_text", lw_reason_sentence(reason));
   }
-  lw_json_set_text(entry, "format", check->by ? check->by->format : "");
+  lw_json_set_text(entry, "format", check->by ? check->by->factor_set : "");
   lw_json_set_text(entry, "clause", check->by ? check->by->clause : "");
   lw_json_set_text(entry, "source", check->by ? check->by->from.source : "");
   lw_json_set_text(entry, "needs_seen", check->by ? lw_seen_word(lw_check_seen(check, kind)) : "");
@@ -62,7 +62,7 @@ static void add_situation(json_t *list, const lw_result *result, const lw_situat
     lw_json_set_double(entry, "seismic_horizontal", s->load_case.ground.seismic.horizontal);
     lw_json_set_double(entry, "seismic_vertical", s->load_case.ground.seismic.vertical);
   }
-  lw_json_set_text(entry, "set", s->load_case.set ? s->load_case.set->format : "");
+  lw_json_set_text(entry, "set", s->load_case.set ? s->load_case.set->factor_set : "");
   lw_json_contact(entry, "base", result, &s->base);
   lw_json_contact(entry, "pad", result, &s->pad);
   lw_json_joints(entry, result, s);

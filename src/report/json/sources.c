@@ -57,9 +57,9 @@ static void of_verdict(json_t *list, const lw_verdict *v) {
   }
 }
 
-static void of_building(json_t *list, const lw_result *result) {
-  const lw_plant_row *row = result->building.plant.row;
-  if (!result->building.studied) return;
+static void of_construction(json_t *list, const lw_result *result) {
+  const lw_plant_row *row = result->construction.plant.row;
+  if (!result->construction.studied) return;
   note(list, "[INGOLD-1979 29(3)]", lw_seen_word(LW_MEMORY));
   if (row) note(list, row->from.source, lw_seen_word(row->from.seen));
 }
@@ -129,6 +129,6 @@ void lw_json_sources(json_t *root, const lw_result *result) {
   for (int i = 0; i < LW_SOIL_MAX; i++) of_soil(list, result, &result->given.ground.soil[i]);
   of_soil(list, result, &result->given.ground.footing);
   lw_echo_each(result, of_value, list);
-  of_building(list, result);
+  of_construction(list, result);
   of_verdict(list, &result->verdict);
 }

@@ -69,7 +69,7 @@ static void lines(const lw_result *result, const lw_order *order, lw_text *out) 
   notes(result, order, LW_PAGE_ORDER, out);
 }
 
-static void check_rows(const lw_result *result, const lw_pegs *p, lw_text *out) {
+static void check_rows(const lw_result *result, const lw_setting_out *p, lw_text *out) {
   char name[LW_SPOT_NAME];
   for (int i = 0; i < p->check_count; i++) {
     start_row(result, out);
@@ -84,7 +84,7 @@ static void check_rows(const lw_result *result, const lw_pegs *p, lw_text *out) 
   }
 }
 
-static void level_rows(const lw_result *result, const lw_pegs *p, lw_text *out) {
+static void level_rows(const lw_result *result, const lw_setting_out *p, lw_text *out) {
   char name[LW_SPOT_NAME];
   for (int i = 0; i < p->level_count; i++) {
     start_row(result, out);
@@ -104,8 +104,8 @@ static void level_rows(const lw_result *result, const lw_pegs *p, lw_text *out) 
   }
 }
 
-static void pegs(const lw_result *result, const lw_order *order, lw_text *out) {
-  const lw_pegs *p = &order->pegs;
+static void setting_out(const lw_result *result, const lw_order *order, lw_text *out) {
+  const lw_setting_out *p = &order->setting_out;
   char name[LW_SPOT_NAME];
   start_row(result, out);
   lw_text_add(out, "headline,,,,,,,");
@@ -132,6 +132,6 @@ lw_status lw_report_order_csv(const lw_result *result, const lw_order *order, lw
   if (page == LW_PAGE_ORDER)
     lines(result, order, out);
   else
-    pegs(result, order, out);
+    setting_out(result, order, out);
   return out->failed ? LW_NO_MEMORY : LW_OK;
 }

@@ -202,7 +202,7 @@ lw_status lw_report_order_json(const lw_result *result, const lw_order *order, l
     lines(root, order);
     carrying(root, order);
   } else {
-    lw_order_pegs_json(root, result, order);
+    lw_order_setting_out_json(root, result, order);
   }
   json_t *notes = lw_json_list(root, "notes");
   char slug[LW_NOTE_SLUG], words[LW_ORDER_SENTENCE];

@@ -11,8 +11,8 @@
 
 /* Pieces of the two pages made from an order. */
 void lw_order_notes_text(const lw_page *page, const lw_order *order);
-void lw_order_pegs_text(const lw_page *page, const lw_result *result, const lw_order *order);
-void lw_order_pegs_json(json_t *root, const lw_result *result, const lw_order *order);
+void lw_order_setting_out_text(const lw_page *page, const lw_result *result, const lw_order *order);
+void lw_order_setting_out_json(json_t *root, const lw_result *result, const lw_order *order);
 
 /* A level for print: what rounds to nought has no sign. */
 double lw_order_level(double level_m);

@@ -304,7 +304,7 @@ lw_status lw_report_order_text(const lw_result *result, const lw_order *order, l
   } else {
     head(&page, result,
          "Setting out of the wall as the sheet gives it. It does not say that it may be built.");
-    lw_order_pegs_text(&page, result, order);
+    lw_order_setting_out_text(&page, result, order);
     lw_order_notes_text(&page, order);
   }
   lw_page_heading(&page, "Assumed, because the sheet does not say");

@@ -47,7 +47,7 @@ static const char *const WORK[LW_WORK_COUNT] = {
 
 const char *lw_work_words(const lw_order *order, const lw_work_step *step, const char *plant,
                           char out[LW_ORDER_SENTENCE]) {
-  double setback = order->plan.setback_m * 1000.0, back = order->pegs.base_offset_m * 1000.0;
+  double setback = order->plan.setback_m * 1000.0, back = order->setting_out.base_offset_m * 1000.0;
   switch (step->kind) {
   case LW_WORK_LOOK_AT_PAD:
     lw_print(out, LW_ORDER_SENTENCE,
@@ -78,7 +78,7 @@ const char *lw_work_words(const lw_order *order, const lw_work_step *step, const
     break;
   case LW_WORK_PIPE:
     lw_print(out, LW_ORDER_SENTENCE, "Lay the pipe to a fall of 1 in %.0f.",
-             1.0 / fmax(order->pegs.pipe_fall, 1e-6));
+             1.0 / fmax(order->setting_out.pipe_fall, 1e-6));
     break;
   default: lw_print(out, LW_ORDER_SENTENCE, WORK[step->kind], step->length_m * 1000.0);
   }

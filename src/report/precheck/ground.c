@@ -87,13 +87,14 @@ static void water(const lw_blocks *b) {
 
 static void method(const lw_blocks *b) {
   const lw_result *r = b->result;
-  const lw_format_row *row = lw_tables_format(r->tables, r->wall.format, "sliding");
+  const lw_factor_row *row = lw_tables_factor(r->tables, r->wall.factor_set, "sliding");
   static const char *const METHODS[] = {"Rankine's earth pressure", "Coulomb's earth pressure",
                                         "the numerical wedge", "earth pressure at rest"};
   lw_block_say(b, LW_BLOCK_HEADING, "", "Method");
   lw_block_say(b, LW_BLOCK_FACT, "pressure", "%s, rechecked by a numerical wedge where one exists",
                METHODS[r->wall.method.pressure]);
-  lw_block_say(b, LW_BLOCK_FACT, "factors", "%s (%s)", row ? row->title : r->wall.format, r->wall.format);
+  lw_block_say(b, LW_BLOCK_FACT, "factors", "%s (%s)", row ? row->title : r->wall.factor_set,
+               r->wall.factor_set);
 }
 
 void lw_blocks_ground(const lw_blocks *blocks) {

@@ -101,7 +101,7 @@ static void say_which(const lw_page *page, const lw_rows *rows, shortfall which,
   for (int i = 0; i < rows->count; i++) {
     const lw_check *check = &rows->row[i].check;
     char words[40];
-    /* Where it tips nothing is pressed either: the tipping says it. */
+    /* Where it tips nothing is in compression either: the tipping says it. */
     bool follows = check->reason == LW_REASON_OUTSIDE_BASE && lw_check_about_of(check->kind)->of_pressure;
     if (!check->counts || check->holds != LW_FALLS_SHORT || shortfall_of(check) != which) continue;
     if (follows) continue;
@@ -155,28 +155,28 @@ static void say_situation(const lw_page *page, const lw_situation *s) {
 
 /* The push that all the rest follows from, with the recheck beside it. */
 static void say_push(const lw_page *page, const lw_situation *s) {
-  const lw_stage *stage = &s->base;
+  const lw_free_body *body = &s->base;
   char wedge[320], loads[96] = "";
-  bool given = stage->formula == lw_given_routine();
+  bool given = body->formula == lw_given_routine();
   lw_print(wedge, sizeof wedge, "%s",
            given ? "the coefficient is given as a number, and no wedge is set beside it"
                  : "at rest there is no wedge to set beside it");
-  if (stage->status != LW_OK) return;
-  if (lw_stage_has_loads(stage))
-    lw_print(loads, sizeof loads, ", and %.2f of loads at a distance (%s)", stage->elastic.push_kn_per_m,
-             lw_load_theory_word(stage->elastic_by));
-  if (stage->wedge_known) {
+  if (body->status != LW_OK) return;
+  if (lw_free_body_has_loads(body))
+    lw_print(loads, sizeof loads, ", and %.2f of loads at a distance (%s)", body->elastic.push_kn_per_m,
+             lw_load_theory_word(body->elastic_by));
+  if (body->wedge_known) {
     char difference[24];
-    const char *why = lw_difference_words(stage->difference);
-    double less = stage->wedge.thrust_kn_per_m - stage->by_formula_kn_per_m;
+    const char *why = lw_difference_words(body->difference);
+    double less = body->wedge.thrust_kn_per_m - body->by_formula_kn_per_m;
     lw_number_print(difference, sizeof difference, less, 2);
     bool differ = strcmp(difference, "0.00") != 0;
     lw_print(wedge, sizeof wedge, "%.2f by the numerical wedge, difference %s%s%s%s",
-             stage->wedge.thrust_kn_per_m, difference, differ && why[0] ? "; they differ by " : "",
+             body->wedge.thrust_kn_per_m, difference, differ && why[0] ? "; they differ by " : "",
              differ ? why : "", differ ? "; the larger is used" : "");
   }
   lw_page_sayf(page, "  ", "Push of the soil, %s: %.2f kN/m by %s%s; %s.", lw_situation_short(s->name),
-               stage->formula_kn_per_m, stage->formula->slug, loads, wedge);
+               body->formula_kn_per_m, body->formula->slug, loads, wedge);
 }
 
 static void say_pushes(const lw_page *page, const lw_result *result) {

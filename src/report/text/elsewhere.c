@@ -41,7 +41,7 @@ bool lw_result_fails_elsewhere(const lw_result *result, char *out, size_t size) 
     lw_print(out, size, "it loads the wall below, which is not checked here");
   else if (result->trench.undermines)
     lw_print(out, size, "the trench in front undermines it");
-  else if (result->building.moves)
+  else if (result->construction.moves)
     lw_print(out, size, "while it is built the plant moves it");
   else if (s)
     lw_print(out, size, "it falls short with %s, which does not decide here", lw_situation_sentence(s->name));

@@ -5,9 +5,9 @@
 
 /* Lines of loads behind the wall, where the sheet gives any. */
 
-bool lw_stage_has_loads(const lw_stage *stage) {
-  return stage->status == LW_OK && stage->back.plane.load_count > 0 &&
-         stage->elastic_by != LW_LOAD_PRESSURE_WEDGE;
+bool lw_free_body_has_loads(const lw_free_body *body) {
+  return body->status == LW_OK && body->back.plane.load_count > 0 &&
+         body->elastic_by != LW_LOAD_PRESSURE_WEDGE;
 }
 
 const char *lw_load_theory_word(lw_load_pressure by) {
@@ -25,8 +25,8 @@ const char *lw_load_kind_word(lw_load_kind kind) {
 }
 
 const char *lw_loads_source(const lw_result *result) {
-  const lw_stage *base = &result->situations.situation[0].base;
-  if (result->situations.count == 0 || !lw_stage_has_loads(base)) return "";
+  const lw_free_body *base = &result->situations.situation[0].base;
+  if (result->situations.count == 0 || !lw_free_body_has_loads(base)) return "";
   return base->elastic_by == LW_LOAD_PRESSURE_CURVES ? "[TERZAGHI1954 curves]"
                                                      : "[BOUSSINESQ1885 line, strip and point]";
 }

@@ -4,8 +4,8 @@
 
 #include <lowwall/report.h>
 
-/* Loads of limited width push on this stage beside its formula. */
-bool lw_stage_has_loads(const lw_stage *stage);
+/* Loads of limited width push on this free body beside its formula. */
+bool lw_free_body_has_loads(const lw_free_body *body);
 /* Whose theory such loads are carried by; "" without them. From memory, all of them. */
 const char *lw_loads_source(const lw_result *result);
 /* "half space", "doubled", "curves"; "uniform", "strip" ... */

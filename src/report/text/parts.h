@@ -13,11 +13,11 @@ void lw_text_checks(const lw_page *page, const lw_result *result);
 /* Each heavy load that the sheet places, and the line of influence. */
 void lw_text_influence(const lw_page *page, const lw_result *result);
 void lw_text_narrow(const lw_page *page, const lw_result *result);
-void lw_text_building(const lw_page *page, const lw_result *result);
+void lw_text_construction(const lw_page *page, const lw_result *result);
 void lw_text_water(const lw_page *page, const lw_result *result);
 /* Where nobody may dig in front: a line among the cautions. */
 void lw_text_keep_out(const lw_page *page, const lw_result *result);
-void lw_text_formats(const lw_page *page, const lw_result *result);
+void lw_text_factor_sets(const lw_page *page, const lw_result *result);
 void lw_text_unchecked(const lw_page *page, const lw_result *result);
 void lw_text_remedies(const lw_page *page, const lw_result *result);
 void lw_text_fence(const lw_page *page, const lw_result *result);

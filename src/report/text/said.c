@@ -28,7 +28,7 @@ bool lw_result_would_move(const lw_result *result) {
 
 lw_seen lw_check_seen(const lw_check *check, lw_situation_kind kind) {
   if (!check->by) return LW_SEEN;
-  int at = kind == LW_WHAT_IF ? LW_UNUSUAL : (int)kind; /* as lw_format_value reads the row */
+  int at = kind == LW_WHAT_IF ? LW_UNUSUAL : (int)kind; /* as lw_factor_value reads the row */
   if (isnan(check->by->needs[at])) at = LW_USUAL;
   return check->by->needs_seen[at];
 }

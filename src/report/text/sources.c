@@ -54,9 +54,9 @@ static void of_method(const lw_result *result, lw_cited *cited) {
   if (row) lw_cited_note_seen(cited, row->from.source, row->from.seen);
 }
 
-static void of_building(const lw_result *result, lw_cited *cited) {
-  const lw_plant_row *row = result->building.plant.row;
-  if (!result->building.studied) return;
+static void of_construction(const lw_result *result, lw_cited *cited) {
+  const lw_plant_row *row = result->construction.plant.row;
+  if (!result->construction.studied) return;
   lw_cited_note_seen(cited, "[INGOLD-1979 29(3)]", LW_MEMORY);
   if (row) lw_cited_note_seen(cited, row->from.source, row->from.seen);
 }
@@ -86,7 +86,7 @@ static void of_result(const lw_result *result, lw_cited *cited) {
   of_checks(result, cited);
   of_soils(result, cited);
   lw_echo_each(result, of_value, cited);
-  of_building(result, cited);
+  of_construction(result, cited);
   of_verdict(&result->verdict, cited);
 }
 

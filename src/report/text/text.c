@@ -28,9 +28,9 @@ lw_status lw_report_text(const lw_result *result, const lw_text_style *style, lw
   lw_text_checks(&page, result);
   lw_text_narrow(&page, result);
   lw_text_water(&page, result);
-  lw_text_formats(&page, result);
+  lw_text_factor_sets(&page, result);
   lw_text_remedies(&page, result);
-  lw_text_building(&page, result);
+  lw_text_construction(&page, result);
   lw_text_fence(&page, result);
   lw_text_unchecked(&page, result);
   lw_text_heights(&page, result);

@@ -40,7 +40,7 @@ void lw_unchecked_each(const lw_result *result, lw_unchecked_taker taker, void *
   slip(result, taker, context);
   for (size_t i = 0; i < sizeof always / sizeof *always; i++)
     when(!(shaken(result) && strcmp(always[i].slug, "earthquake") == 0), &always[i], taker, context);
-  when(!result->building.studied,
+  when(!result->construction.studied,
        &(lw_unchecked){"building-it",
                        "The state while it is built, and a compactor close behind the wall: NOT CHECKED."},
        taker, context);

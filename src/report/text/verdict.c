@@ -66,7 +66,7 @@ static void answers(const lw_page *page, const lw_result *result) {
   lw_page_say(page, "  Who answers      ", who_words(v->who));
 }
 
-/* What is wrong with a situation, by a check of it or by a stage that no check looks at. */
+/* What is wrong with a situation, by a check of it or by a free body that no check looks at. */
 static bool is_faulty(const lw_situation *s, lw_reason *reason) {
   for (int i = 0; i < s->check_count; i++) {
     lw_check check = lw_situation_check(s, i);

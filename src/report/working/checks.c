@@ -20,17 +20,17 @@ static void contact_line(void *context, const lw_step *step) {
 }
 
 void lw_working_contact(const lw_page *page, const lw_result *result, const lw_situation *s,
-                        const lw_stage *stage, lw_shown shown) {
+                        const lw_free_body *body, lw_shown shown) {
   lw_page to = *page;
   lw_working working = {
       .context = &to, .heading = contact_heading, .step = contact_step, .line = contact_line};
-  if (stage->contact.area_m2 < stage->contact.width_m)
+  if (body->contact.area_m2 < body->contact.width_m)
     lw_page_sayf(page, "  ", "The blocks taper: %.4f of the run bears in front, %.4f at the rear.",
-                 stage->contact.taper.front, stage->contact.taper.rear);
+                 body->contact.taper.front, body->contact.taper.rear);
   lw_again_contact(result, s, shown.at, shown.joint, &working);
-  if (!stage->contact.inside)
+  if (!body->contact.inside)
     lw_page_sayf(page, "  ", "The resultant falls outside the contact of %.3f m: it stands on nothing.",
-                 stage->contact.width_m);
+                 body->contact.width_m);
 }
 
 /* As many decimals as leave a blank before it in its column. */
@@ -56,25 +56,25 @@ static void check_line(const lw_page *page, const lw_check *c) {
   if (c->reason != LW_REASON_NONE) lw_page_sayf(page, "      ", "%s", lw_reason_sentence(c->reason));
 }
 
-/* What is needed may follow several sets of one format, a check each. */
+/* What is needed may follow several sets of one code, a check each. */
 static void say_sets(const lw_page *page, const lw_result *result, const lw_situation *s) {
-  const lw_format_row *by = NULL;
+  const lw_factor_row *by = NULL;
   char sets[240] = "";
   int count = 0;
   for (int i = 0; i < s->check_count; i++) {
-    const lw_format_row *row = lw_situation_check(s, i).by;
-    if (!row || (by && strcmp(row->format, by->format) == 0)) continue;
+    const lw_factor_row *row = lw_situation_check(s, i).by;
+    if (!row || (by && strcmp(row->factor_set, by->factor_set) == 0)) continue;
     size_t used = strlen(sets);
     by = row;
-    if (strstr(sets, row->format) && count > 1) continue;
-    lw_print(sets + used, sizeof sets - used, "%s%s", used ? ", " : "", row->format);
+    if (strstr(sets, row->factor_set) && count > 1) continue;
+    lw_print(sets + used, sizeof sets - used, "%s%s", used ? ", " : "", row->factor_set);
     count++;
   }
   if (count == 1)
-    lw_page_sayf(page, "  ", "What is needed follows the format %s: %s.", by->format, by->title);
+    lw_page_sayf(page, "  ", "What is needed follows the format %s: %s.", by->factor_set, by->title);
   else if (count > 1)
     lw_page_sayf(page, "  ", "What is needed follows the format %s, each check by the worst of its sets: %s.",
-                 result->wall.format, sets);
+                 result->wall.factor_set, sets);
 }
 
 void lw_working_checks(const lw_page *page, const lw_result *result, const lw_situation *s) {

@@ -112,7 +112,7 @@ static void by_set(const lw_page *page, const lw_situation *s, double found) {
     lw_check check = lw_situation_check(s, i);
     if (check.kind != LW_CHECK_SLIP || !check.has.known || !check.factored || !s->slip_set) continue;
     lw_page_sayf(page, "  ", "Strengths, loads and weights%s are those to design with under the set %s.",
-                 s->slip_light ? ", favourable as a whole," : "", s->slip_set->format);
+                 s->slip_light ? ", favourable as a whole," : "", s->slip_set->factor_set);
     if (fabs(check.has.value / found - 1.0) > 1e-9)
       lw_page_sayf(page, "  ", "has = %.4f x %.4f = %.4f, the set's factor on what holds", found,
                    check.has.value / found, check.has.value);

@@ -89,17 +89,17 @@ static void level_line(const lw_page *page, const char *label, const lw_force *f
 }
 
 static void sums_line(const lw_page *page, const char *label, const lw_sums *sums) {
-  char down[24], push[24], tips[24], holds[24];
+  char down[24], push[24], overturns[24], holds[24];
   fit(sums->vertical, 4, 9, true, down, sizeof down);
   fit(sums->horizontal, 4, 9, true, push, sizeof push);
-  fit(sums->overturning, 4, 9, true, tips, sizeof tips);
+  fit(sums->overturning, 4, 9, true, overturns, sizeof overturns);
   fit(sums->resisting, 4, 10, true, holds, sizeof holds);
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-41s%9s%9s%9s%10s", label, down, push, tips, holds);
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-41s%9s%9s%9s%10s", label, down, push, overturns, holds);
 }
 
 /* What the table adds up to, and what the checks were made with: two ways to the same sums. */
-static void check_sums(const lw_page *page, const lw_stage *stage, const lw_sums *sums) {
-  const lw_contact *c = &stage->contact;
+static void check_sums(const lw_page *page, const lw_free_body *body, const lw_sums *sums) {
+  const lw_contact *c = &body->contact;
   lw_sums used = {c->vertical_kn_per_m, c->horizontal_kn_per_m, c->resisting_knm_per_m,
                   c->overturning_knm_per_m};
   lw_page_linef(page, LW_TONE_PLAIN, "  %-41s%9s%9s%9s%10s", "", "down", "push", "tips", "holds");
@@ -108,10 +108,10 @@ static void check_sums(const lw_page *page, const lw_stage *stage, const lw_sums
 }
 
 /* The formula's push stands above; a wedge that pushes more takes its place. */
-void lw_working_governs(const lw_page *page, const lw_stage *stage) {
-  if (stage->status != LW_OK || !stage->wedge_governs) return;
-  lw_page_sayf(page, "  ", "The wedge pushes more, %.4f kN/m, and is used: %s.", stage->thrust.total_kn_per_m,
-               lw_difference_words(stage->difference));
+void lw_working_governs(const lw_page *page, const lw_free_body *body) {
+  if (body->status != LW_OK || !body->wedge_governs) return;
+  lw_page_sayf(page, "  ", "The wedge pushes more, %.4f kN/m, and is used: %s.", body->thrust.total_kn_per_m,
+               lw_difference_words(body->difference));
 }
 
 /* The courses above a joint count from the joint; people count them from the ground. */
@@ -121,21 +121,22 @@ static void label_of(const lw_result *result, const lw_force *force, lw_shown pl
   lw_force_label(result, &named, out, size);
 }
 
-void lw_working_moments(const lw_page *page, const lw_result *result, const lw_stage *stage, lw_shown place) {
+void lw_working_moments(const lw_page *page, const lw_result *result, const lw_free_body *body,
+                        lw_shown place) {
   lw_sums sums = {0};
-  double foot = lw_stage_foot(result, stage);
-  lw_page_linef(page, LW_TONE_PLAIN, HEAD, "part", "area", "weight",
-                stage->forces.factors.factored ? "x" : "", "down", "push", "arm", "moment");
+  double foot = lw_free_body_foot(result, body);
+  lw_page_linef(page, LW_TONE_PLAIN, HEAD, "part", "area", "weight", body->forces.factors.factored ? "x" : "",
+                "down", "push", "arm", "moment");
   lw_page_linef(page, LW_TONE_PLAIN, HEAD, "", "m2", "kN/m3", "", "kN/m", "kN/m", "m", "kN m/m");
-  for (int i = 0; i < stage->forces.count; i++) {
-    const lw_force *f = &stage->forces.force[i];
+  for (int i = 0; i < body->forces.count; i++) {
+    const lw_force *f = &body->forces.force[i];
     char label[40];
     label_of(result, f, place, label, sizeof label);
     if (fabs(f->vertical_kn_per_m) > NOTHING)
-      upright_line(page, label, f, f->x_m - stage->contact.front_m, &sums);
+      upright_line(page, label, f, f->x_m - body->contact.front_m, &sums);
     if (fabs(f->horizontal_kn_per_m) > NOTHING) level_line(page, label, f, f->y_m - foot, &sums);
   }
-  check_sums(page, stage, &sums);
+  check_sums(page, body, &sums);
 }
 
 void lw_working_joints(const lw_page *page, const lw_result *result, const lw_situation *s) {

@@ -10,8 +10,8 @@
 
 /* The working of a whole wall: a student follows it with a pencil. */
 
-static void stage(const lw_page *page, const lw_result *result, const lw_situation *s, const lw_stage *of,
-                  lw_shown place) {
+static void body(const lw_page *page, const lw_result *result, const lw_situation *s, const lw_free_body *of,
+                 lw_shown place) {
   static const char *const titles[] = {
       [LW_AT_BASE] = "Base, moments about the toe",
       [LW_AT_PAD] = "Underside of the pad, moments about the front of the base, at the pad's underside",
@@ -45,13 +45,13 @@ static int worst_joint(const lw_situation *s) {
 static void joint_in_full(const lw_page *page, const lw_result *result, const lw_situation *s, int joint) {
   const lw_section *section = &result->wall.section;
   bool under_cap = section->has_cap && joint == section->course_count;
-  lw_stage *full = malloc(sizeof *full);
+  lw_free_body *full = malloc(sizeof *full);
   if (full == NULL) {
     page->out->failed = true;
     return;
   }
   lw_again_joint(result, s, joint, full);
-  stage(page, result, s, full, (lw_shown){under_cap ? LW_AT_CAP : LW_AT_JOINT, joint});
+  body(page, result, s, full, (lw_shown){under_cap ? LW_AT_CAP : LW_AT_JOINT, joint});
   free(full);
 }
 
@@ -65,7 +65,7 @@ static void joints_in_full(const lw_page *page, const lw_result *result, const l
 /* With partial factors the forces below are design values. */
 static void factors(const lw_page *page, const lw_situation *s) {
   const lw_factors *f = &s->load_case.actions.factors;
-  const lw_format_row *set = s->load_case.set;
+  const lw_factor_row *set = s->load_case.set;
   if (!f->factored) return;
   lw_page_blank(page);
   lw_page_sayf(
@@ -74,7 +74,7 @@ static void factors(const lw_page *page, const lw_situation *s) {
       "the wall %.2f, soil standing on it %.2f, push of the soil %.2f, water behind and uplift %.2f, "
       "water in front %.2f, push of the load behind %.2f, load standing on the wall %.2f, people and "
       "loads on the cap %.2f.",
-      set ? set->format : "", set ? set->title : "", f->wall_weight, f->soil_weight, f->earth_pressure,
+      set ? set->factor_set : "", set ? set->title : "", f->wall_weight, f->soil_weight, f->earth_pressure,
       f->water, f->front_water, f->variable, f->surcharge_on_wall, f->variable_on_wall);
 }
 
@@ -91,8 +91,8 @@ static void situation(const lw_page *page, const lw_result *result, const lw_sit
   if (s->name == LW_SITUATION_STORM) lw_working_storm(page, &result->storm);
   factors(page, s);
   lw_working_governs(page, &s->base);
-  stage(page, result, s, &s->base, (lw_shown){LW_AT_BASE, 0});
-  stage(page, result, s, &s->pad, (lw_shown){LW_AT_PAD, 0});
+  body(page, result, s, &s->base, (lw_shown){LW_AT_BASE, 0});
+  body(page, result, s, &s->pad, (lw_shown){LW_AT_PAD, 0});
   lw_working_joints(page, result, s);
   joints_in_full(page, result, s);
   lw_working_slip(page, result, s);
@@ -117,7 +117,7 @@ lw_status lw_report_working(const lw_result *result, const lw_text_style *style,
   for (int i = 0; i < result->situations.count; i++)
     situation(&page, result, &result->situations.situation[i]);
   lw_working_water(&page, result);
-  lw_working_building(&page, result);
+  lw_working_construction(&page, result);
   lw_working_fence(&page, result);
   lw_text_unchecked(&page, result);
   lw_text_assumed(&page, result, true);

@@ -22,7 +22,7 @@ lw_working lw_recorder_working(lw_recorder *recorder);
 void lw_recorder_print(const lw_recorder *recorder, const lw_page *page);
 void lw_recorder_free(lw_recorder *recorder);
 /* Where the wedge pushes more than the formula. */
-void lw_working_governs(const lw_page *page, const lw_stage *stage);
+void lw_working_governs(const lw_page *page, const lw_free_body *body);
 /* One step: symbol = formula, the numbers put in, the value with its unit and source. */
 void lw_working_say(const lw_page *page, const lw_step *step);
 /* A recorder whose steps go straight onto a page, which must outlive it. */
@@ -34,18 +34,19 @@ typedef struct lw_shown {
   lw_at at;
   int joint;
 } lw_shown;
-/* The moment table of a stage with its check sums. */
-void lw_working_moments(const lw_page *page, const lw_result *result, const lw_stage *stage, lw_shown place);
-/* From the sums to the resultant and the pressures, as the stage writes it. */
+/* The moment table of a free body with its check sums. */
+void lw_working_moments(const lw_page *page, const lw_result *result, const lw_free_body *body,
+                        lw_shown place);
+/* From the sums to the resultant and the pressures, as the free body writes it. */
 void lw_working_contact(const lw_page *page, const lw_result *result, const lw_situation *situation,
-                        const lw_stage *stage, lw_shown shown);
+                        const lw_free_body *body, lw_shown shown);
 /* Symbol, formula, numbers and value in a line. */
 void lw_working_brief(const lw_page *page, const char *indent, const lw_step *step, const char *tail);
 /* The checks of one contact as formula, numbers, value. */
 void lw_working_written(const lw_page *page, const lw_result *result, const lw_situation *situation,
-                        const lw_stage *stage, lw_shown place);
+                        const lw_free_body *body, lw_shown place);
 /* While it is built, course by course; the narrow bed. */
-void lw_working_building(const lw_page *page, const lw_result *result);
+void lw_working_construction(const lw_page *page, const lw_result *result);
 /* How high water may stand, and what seeps to a drain. */
 void lw_working_water(const lw_page *page, const lw_result *result);
 /* Every joint on a line. */

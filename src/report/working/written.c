@@ -53,9 +53,9 @@ static void take_step(void *context, const lw_step *step) {
   lw_working_say(&w->page, step);
 }
 
-static bool may_be_lighter(const lw_stage *stage) {
-  for (int i = 0; i < stage->forces.count; i++) {
-    const lw_force *f = &stage->forces.force[i];
+static bool may_be_lighter(const lw_free_body *body) {
+  for (int i = 0; i < body->forces.count; i++) {
+    const lw_force *f = &body->forces.force[i];
     bool lifts_off = f->kind == LW_FORCE_PEOPLE || f->kind == LW_FORCE_CAP_LOAD;
     if (lifts_off && f->vertical_kn_per_m > 0.0) return true;
   }
@@ -92,15 +92,16 @@ static void source_factors(const lw_forces *forces, char *out, size_t size) {
 
 /* Where a check rests on other numbers than those that stand above it: which. */
 static void say_basis(const lw_page *page, const lw_situation *s, const lw_basis *by, const lw_check *check) {
-  bool other_set = check->by && s->load_case.set && strcmp(check->by->format, s->load_case.set->format) != 0;
+  bool other_set =
+      check->by && s->load_case.set && strcmp(check->by->factor_set, s->load_case.set->factor_set) != 0;
   char factors[320] = "", set[120] = "", strengths[60] = "";
-  if (other_set) lw_print(set, sizeof set, " under another set of the format, %s", check->by->format);
+  if (other_set) lw_print(set, sizeof set, " under another set of the format, %s", check->by->factor_set);
   if (fabs(by->on_friction - 1.0) > 1e-12)
     lw_print(strengths, sizeof strengths, "tan phi and every friction x %.4f; ", by->on_friction);
   if (fabs(by->on_push - 1.0) > 1e-12)
     lw_print(strengths, sizeof strengths, "strength of what pushes x %.4f; ", by->on_push);
-  if (by->stage.forces.factors.factored)
-    source_factors(&by->stage.forces, factors, sizeof factors);
+  if (by->body.forces.factors.factored)
+    source_factors(&by->body.forces, factors, sizeof factors);
   else
     lw_print(factors, sizeof factors, "every factor on what acts is one");
   lw_page_sayf(page, "    ", "at its own worst%s: %s%s", set, strengths, factors);
@@ -116,19 +117,19 @@ static bool same_forces(const lw_contact *p, const lw_contact *q) {
   return true;
 }
 
-/* What the lines cannot say: that nothing is pressed, and what is gone in front. */
+/* What the lines cannot say: that nothing is in compression, and what is gone in front. */
 static void say_before(const lw_page *page, const lw_basis *by, const lw_check *check) {
   bool of_pressure = lw_check_about_of(check->kind)->of_pressure;
   double dug = by->load_case.ground.front.dug_m;
-  if (of_pressure && !by->stage.contact.inside)
+  if (of_pressure && !by->body.contact.inside)
     lw_page_say(page, "    ", "nothing is pressed: the resultant is outside");
   if (check->kind == LW_CHECK_SLIDING && by->wall->method.passive_share > 0.0 && dug > 0.0)
     lw_page_sayf(page, "    ", "in front %.3f m of the ground are taken as dug away before it resists", dug);
 }
 
-/* The stage that stands above, and the sums of the last table below it. */
+/* The free body that stands above, and the sums of the last table below it. */
 typedef struct written_at {
-  const lw_stage *shown;
+  const lw_free_body *shown;
   lw_shown place;
   lw_contact *last;
 } written_at;
@@ -136,12 +137,12 @@ typedef struct written_at {
 /* The forces that a check rests on, unless they are those of the table before. */
 static void say_forces(const lw_page *page, const lw_result *result, const lw_basis *by, lw_shown place,
                        lw_contact *last) {
-  if (same_forces(&by->stage.contact, last)) {
+  if (same_forces(&by->body.contact, last)) {
     lw_page_say(page, "    ", "with the forces of the table before");
     return;
   }
-  lw_working_moments(page, result, &by->stage, place);
-  *last = by->stage.contact;
+  lw_working_moments(page, result, &by->body, place);
+  *last = by->body.contact;
 }
 
 static void write_check(const lw_page *page, const lw_result *result, const lw_situation *s,
@@ -151,9 +152,9 @@ static void write_check(const lw_page *page, const lw_result *result, const lw_s
   lw_working working = {
       .context = &w, .heading = heading, .step = take_step, .line = take_line, .row = take_row};
   if (!lw_again_basis(result, s, check, &by)) return;
-  const lw_stage *shown = at->shown;
-  if (!same_forces(&by.stage.contact, &shown->contact)) {
-    if (may_be_lighter(shown) && !may_be_lighter(&by.stage))
+  const lw_free_body *shown = at->shown;
+  if (!same_forces(&by.body.contact, &shown->contact)) {
+    if (may_be_lighter(shown) && !may_be_lighter(&by.body))
       lw_page_say(page, "    ", "without the load that presses down, which is the worse case:");
     say_basis(page, s, &by, check);
     say_forces(page, result, &by, at->place, at->last);
@@ -163,9 +164,9 @@ static void write_check(const lw_page *page, const lw_result *result, const lw_s
 }
 
 void lw_working_written(const lw_page *page, const lw_result *result, const lw_situation *s,
-                        const lw_stage *stage, lw_shown place) {
-  lw_contact last = stage->contact;
-  const written_at at = {stage, place, &last};
+                        const lw_free_body *body, lw_shown place) {
+  lw_contact last = body->contact;
+  const written_at at = {body, place, &last};
   int joint = place.at == LW_AT_CAP ? 0 : place.joint;
   for (int i = 0; i < s->check_count; i++) {
     lw_check check = lw_situation_check(s, i);

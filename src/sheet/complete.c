@@ -1,0 +1,100 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "complete.h"
+
+#include <string.h>
+
+#include "entry.h"
+
+/* Forget what an earlier completing filled in, so that it follows anew from what is given. */
+static void forget_filled_in(lw_case *c) {
+  lw_item_walk walk = {0};
+  for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
+    int row;
+    for (int n = item->repeats > 0 ? 1 : 0; n <= item->repeats; n++) {
+      if (!lw_entry_given(item, n, c, &row)) {
+        lw_entry_forget(item, n, c);
+      }
+    }
+  }
+}
+
+static bool any_filled_in(const lw_case *c) {
+  return c->wall.kind.origin == LW_ASSUMED || c->water.unit_weight.origin == LW_ASSUMED ||
+         c->method.pressure.origin == LW_ASSUMED || c->site.works.origin == LW_ASSUMED;
+}
+
+static void complete_names(lw_completing *s) {
+  lw_case *c = s->c;
+  if (c->about.place.origin == LW_GIVEN && !lw_tables_has_place(s->tables, c->about.place.text)) {
+    lw_complete_unknown_row(s, &c->about.place, "places");
+  }
+  if (c->pad.material.origin == LW_GIVEN && lw_tables_material(s->tables, c->pad.material.text) == NULL) {
+    lw_complete_unknown_row(s, &c->pad.material, "materials");
+  }
+  if (c->construction.plant.origin == LW_GIVEN &&
+      lw_tables_plant(s->tables, c->construction.plant.text) == NULL) {
+    lw_complete_unknown_row(s, &c->construction.plant, "plant");
+  }
+  if (c->method.factor_set.origin != LW_GIVEN) {
+    c->method.factor_set = (lw_words){.text = "lowwall", .origin = LW_ASSUMED};
+  } else if (!lw_tables_has_factor_set(s->tables, c->method.factor_set.text)) {
+    lw_complete_unknown_row(s, &c->method.factor_set, "formats");
+  }
+}
+
+lw_status lw_case_complete_in_place(const lw_tables *tables, const lw_defaults *defaults, lw_case *c,
+                                    lw_faults *faults) {
+  if (c->complete) {
+    return LW_OK;
+  }
+  lw_completing s = {.tables = tables, .defaults = defaults, .c = c, .faults = faults};
+  int before = faults->count;
+  lw_complete_conventions(&s);
+  lw_complete_kind(&s);
+  lw_complete_soils(&s);
+  lw_complete_loads(&s);
+  if (c->wall.kind.value == LW_WALL_COURSES) {
+    lw_complete_courses(&s);
+  } else {
+    lw_complete_section(&s);
+  }
+  lw_complete_bed(&s);
+  lw_complete_site(&s);
+  lw_complete_fence(&s);
+  lw_complete_wet(&s);
+  complete_names(&s);
+  lw_complete_defaults(&s);
+  lw_complete_hold(&s);
+  c->complete = faults->count == before;
+  return c->complete ? LW_OK : LW_FAULTS;
+}
+
+static lw_status hold_values(const lw_tables *tables, lw_case *c, lw_faults *faults) {
+  lw_completing s = {.tables = tables, .c = c, .faults = faults};
+  int before = faults->count;
+  lw_complete_ranges(&s);
+  return faults->count == before ? LW_OK : LW_FAULTS;
+}
+
+lw_status lw_case_complete(const lw_tables *tables, lw_case *c, lw_faults *faults) {
+  /* A complete case may have been changed since: what it was filled in from no longer shows, its values
+   * do. */
+  if (c->complete) {
+    return hold_values(tables, c, faults);
+  }
+  lw_case work = *c;
+  if (any_filled_in(&work)) {
+    forget_filled_in(&work);
+  }
+  lw_status status = hold_values(tables, &work, faults);
+  if (status != LW_OK) {
+    return status;
+  }
+  lw_defaults defaults;
+  lw_defaults_gather(tables, &defaults);
+  status = lw_case_complete_in_place(tables, &defaults, &work, faults);
+  if (status == LW_OK) {
+    *c = work;
+  }
+  return status;
+}
