@@ -115,3 +115,21 @@ Test(held, a_resultant_outside_is_ratio_0_on_either_side) {
   lw_free_body inside = stage_at(0.3, 0.0);
   cr_expect_eq(lw_check_overturning(&context, &inside, NULL).reason, LW_REASON_NO_DEMAND);
 }
+
+/* A set may ask for no factor on overturning. What nothing tips holds all the same, as what nothing pushes
+ * does; of a resultant outside others speak, and this check has no say. */
+Test(held, nothing_asked_and_nothing_that_tips) {
+  static const double places[] = {-0.01, 0.2, 0.39, 0.41};
+  lw_wall wall = {.method = {.base_pressure = LW_BASE_NO_TENSION}};
+  lw_factor_set asks_nothing = {0};
+  lw_load_case load_case = {.kind = LW_USUAL, .ground = {.water_depth_m = INFINITY}};
+  const lw_place on_base = {LW_AT_BASE, 0, {&wall.section, 0.0}};
+  lw_check_context context = {&wall, &asks_nothing, &load_case, &on_base};
+  for (int i = 0; i < 4; i++) {
+    lw_free_body body = stage_at(places[i], 0.0);
+    lw_check check = lw_check_overturning(&context, &body, NULL);
+    cr_expect_eq(check.counts, body.contact.inside, "resultant at %g", places[i]);
+    cr_expect_eq(check.holds, LW_HOLDS, "resultant at %g", places[i]);
+    cr_expect_eq(check.reason, LW_REASON_NO_DEMAND, "resultant at %g", places[i]);
+  }
+}
