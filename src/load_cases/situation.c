@@ -3,7 +3,6 @@
 
 #include "base/working.h"
 #include "standards/factors.h"
-#include "wall/courses.h"
 #include "load_cases.h"
 #include "balance/place.h"
 #include "balance/free_body.h"
@@ -35,24 +34,26 @@ void lw_situations_tell(const lw_wall *wall, const lw_tables *tables, const lw_s
   }
 }
 
-void lw_situation_tell(const lw_wall *wall, const lw_situation *situation, lw_at at, int joint,
-                       const lw_working *working) {
-  const lw_check there = {.at = at, .joint = joint};
+/* The free body above a contact, in the load case that is shown. */
+static void load_at(const lw_wall *wall, const lw_situation *situation, const lw_check *there,
+                    lw_free_body *body, const lw_working *working) {
   lw_section above;
   lw_place place;
   lw_push push;
-  lw_free_body body;
-  lw_place_of_check(wall, &there, &above, &place);
+  lw_place_of_check(wall, there, &above, &place);
   lw_push_find(wall, &situation->load_case.ground, &place.stack, NULL, &push, NULL);
-  lw_place_load(wall, &situation->load_case, &place, &push, &body, working);
+  lw_place_load(wall, &situation->load_case, &place, &push, body, working);
+  lw_free_body_show(&push, body);
+}
+
+void lw_situation_tell(const lw_wall *wall, const lw_situation *situation, lw_at at, int joint,
+                       const lw_working *working) {
+  const lw_check there = {.at = at, .joint = joint};
+  lw_free_body body;
+  load_at(wall, situation, &there, &body, working);
 }
 
 void lw_situation_joint(const lw_wall *wall, const lw_situation *situation, int joint, lw_free_body *body) {
-  lw_section above;
-  lw_stack stack = {&above, 0.0};
-  lw_push push;
-  lw_section_above(&wall->section, joint, &above);
-  lw_push_find(wall, &situation->load_case.ground, &stack, NULL, &push, NULL);
-  lw_free_body_above(wall, &situation->load_case, &above, &push, body, NULL);
-  lw_free_body_show(&push, body);
+  const lw_check there = {.at = LW_AT_JOINT, .joint = joint};
+  load_at(wall, situation, &there, body, NULL);
 }
