@@ -6,8 +6,8 @@
 #include <string.h>
 
 #include "../sheet/support.h"
-#include "../checks/random_wall.h"
-#include "../checks/support.h"
+#include "random_wall.h"
+#include "support.h"
 #include "tables/find.h"
 
 /* The ground in front, counted: it never fails what holds without it, and what is asked then is asked of it

@@ -7,8 +7,8 @@
 #include "checks/bearing.h"
 #include "checks/compression.h"
 #include "checks/overturning.h"
-#include "../checks/random_wall.h"
-#include "../checks/support.h"
+#include "random_wall.h"
+#include "support.h"
 #include "load_cases/situations.h"
 #include "wall/wall.h"
 

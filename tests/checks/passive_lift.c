@@ -5,8 +5,8 @@
 #include <string.h>
 
 #include "../sheet/support.h"
-#include "../checks/random_wall.h"
-#include "../checks/support.h"
+#include "random_wall.h"
+#include "support.h"
 #include "load_cases/basis.h"
 #include "soil/site.h"
 
