@@ -74,11 +74,12 @@ void lw_again_study(const lw_result *result, lw_study study, const lw_working *w
   lw_rain_seepage seepage;
   switch (study) {
   case LW_STUDY_SEEPAGE: lw_rain_seepage_find(&result->wall, &seepage, working); return;
-  case LW_STUDY_BUILDING:
+  case LW_STUDY_CONSTRUCTION:
     lw_construction_write(&result->wall, result->tables, &result->construction, working);
     return;
   case LW_STUDY_NARROW: lw_narrow_write(&result->situations, &result->narrow, working); return;
   case LW_STUDY_FENCE: lw_fence_tell_pushes(&result->fence, working); return;
   case LW_STUDY_POST: lw_fence_tell_post(&result->fence, working); return;
+  case LW_STUDY_WIND: lw_fence_tell_wind(&result->wall, &result->fence.on, working); return;
   }
 }

@@ -46,10 +46,11 @@ void lw_again_bed(const lw_result *result, const lw_situation *situation, const 
 /* The steps of what is worked out beside. */
 typedef enum lw_study {
   LW_STUDY_SEEPAGE,
-  LW_STUDY_BUILDING,
+  LW_STUDY_CONSTRUCTION,
   LW_STUDY_NARROW,
   LW_STUDY_FENCE,
-  LW_STUDY_POST
+  LW_STUDY_POST,
+  LW_STUDY_WIND
 } lw_study;
 void lw_again_study(const lw_result *result, lw_study study, const lw_working *working);
 

@@ -47,11 +47,15 @@ static void tell_studies(const lw_result *result, const lw_working *working) {
   const lw_fence *fence = &result->fence;
   if (result->construction.studied) {
     lw_working_heading(working, "while it is built");
-    lw_again_study(result, LW_STUDY_BUILDING, working);
+    lw_again_study(result, LW_STUDY_CONSTRUCTION, working);
   }
   if (result->narrow.shown) {
     lw_working_heading(working, "the narrow bed");
     lw_again_study(result, LW_STUDY_NARROW, working);
+  }
+  if (fence->on.present) {
+    lw_working_heading(working, "wind on the fence");
+    lw_again_study(result, LW_STUDY_WIND, working);
   }
   if (!fence->back || fence->status != LW_OK) return;
   lw_again_study(result, LW_STUDY_FENCE, working);

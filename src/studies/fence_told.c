@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "fence_told.h"
 
+#include "base/bound.h"
 #include "base/working.h"
 #include "fence_find.h"
 #include "fence_frame.h"
@@ -31,4 +32,19 @@ void lw_fence_tell_post(const lw_fence *fence, const lw_working *working) {
   lw_fence_write_post(fence, working);
   (void)lw_fence_board_stress(fence->soil[LW_FENCE_DRY].of[LW_FENCE_BOARD], fence->boards.span_m,
                               fence->boards.thickness_m, working);
+}
+
+void lw_fence_tell_wind(const lw_wall *wall, const lw_fence_wind *wind, const lw_working *working) {
+  const lw_bound bound[] = {{"q", wind->pressure_kpa / wind->end_factor, "kPa"},
+                            {"f", wind->end_factor, ""},
+                            {"p", wind->pressure_kpa, "kPa"},
+                            {"h", wind->height_m, "m"},
+                            {"H", wall->section.height_m, "m"},
+                            {"F", wind->force_kn_per_m, "kN/m"}};
+  const lw_step step[] = {{"p", "q f", NULL, wind->pressure_kpa, "kPa", ""},
+                          {"F", "p h", NULL, wind->force_kn_per_m, "kN/m", ""},
+                          {"Mf", "F h/2", NULL, wind->foot_moment_knm_per_m, "kN m/m", ""},
+                          {"Mt", "F (H + h/2)", NULL, wind->toe_moment_knm_per_m, "kN m/m", ""}};
+  for (int i = wind->end_factor > 1.0 ? 0 : 1; i < (wind->on_wall ? 4 : 3); i++)
+    lw_working_bound(working, &step[i], bound, sizeof bound / sizeof *bound);
 }

@@ -9,4 +9,7 @@
 void lw_fence_tell_pushes(const lw_fence *fence, const lw_working *working);
 void lw_fence_tell_post(const lw_fence *fence, const lw_working *working);
 
+/* The steps to what the wind does to fence and wall, a metre run. */
+void lw_fence_tell_wind(const lw_wall *wall, const lw_fence_wind *wind, const lw_working *working);
+
 #endif

@@ -1,11 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "fence_wind.h"
 
-#include "tables/known.h"
-#include "fence_parts.h"
-
 #include <math.h>
 
+#include "fence_parts.h"
+#include "tables/known.h"
 #include "wall/wind.h"
 
 /* Wind: what a fence was built for, and what it does to the wall below or before it. */

@@ -53,7 +53,7 @@ static void building(const lw_page *page, const lw_result *result) {
   lw_page_heading(page, "While it is built");
   lw_page to = *page;
   lw_working working = lw_page_working(&to);
-  lw_again_study(result, LW_STUDY_BUILDING, &working);
+  lw_again_study(result, LW_STUDY_CONSTRUCTION, &working);
   courses(page, g);
   stand_offs(page, g);
   lw_page_say(

@@ -34,6 +34,13 @@ void lw_working_fence(const lw_page *page, const lw_result *result) {
   const lw_fence *f = &result->fence;
   lw_page to = *page;
   lw_working working = lw_page_working(&to);
+  if (f->on.present) {
+    lw_page_heading(page, "Wind on the fence, a metre run");
+    lw_page_say(page, "  ",
+                "q is the wind, f what it is times near the end of a run, h the fence, H the wall; Mf turns "
+                "the fence about its foot, Mt fence and wall about the wall's toe.");
+    lw_again_study(result, LW_STUDY_WIND, &working);
+  }
   if (!f->back || f->status != LW_OK) return;
   lw_page_heading(page, "The fence as the back of the bed, a metre run");
   lw_again_study(result, LW_STUDY_FENCE, &working);
