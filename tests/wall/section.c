@@ -200,6 +200,8 @@ Test(section, above_a_joint) {
     cr_expect(near(above.height_m, 0.85 - 0.2 * joint) && near(above.part[0].front_m, 0.0), "joint %d",
               joint);
     cr_expect(near(above.contact_rear_m, joint == 1 ? 0.35 : 0.335), "joint %d", joint);
+    /* Its base is the whole underside of its lowest course, whatever of it bears. */
+    cr_expect(near(above.base_width_m, 0.35), "joint %d: %g", joint, above.base_width_m);
   }
 }
 
