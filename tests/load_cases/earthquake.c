@@ -7,6 +7,7 @@
 
 #include "../checks/support.h"
 #include "load_cases/kinds.h"
+#include "load_cases/load_case.h"
 
 /* A wall in an earthquake: the situation, its forces and its balance. */
 
@@ -90,6 +91,34 @@ Test(earthquake, keeps_the_worse_of_up_and_down) {
   free(level);
   free(both);
   free(down);
+}
+
+/* The ground lifts and drops, and water that stands anywhere behind wall or pad may be shaken with it or may
+ * not: each with each is tried, and none twice. */
+Test(earthquake, lifts_and_drops_with_and_without_its_water) {
+  lw_result *r = RUN(ON_TOP, DRAINED, "seismic horizontal=0.1", "seismic vertical=0.08",
+                     "pad thickness=150 mm", "pad width=1 m");
+  static const struct {
+    double water_m;
+    bool wet;
+  } rows[] = {{0.3, true}, {1.3, true}, {1.4, false}, {INFINITY, false}};
+  lw_situation s = *quake(r);
+  for (int i = 0; i < 4; i++) {
+    lw_seismic way[LW_WAYS];
+    int seen[2][2] = {{0}};
+    s.water_depth_m = rows[i].water_m;
+    int count = lw_load_case_ways(&r->wall, &s, way);
+    for (int w = 0; w < count; w++) {
+      cr_expect(checks_test_near(way[w].horizontal, 0.1, 1e-12));
+      cr_expect(checks_test_near(fabs(way[w].vertical), 0.08, 1e-12));
+      seen[way[w].vertical > 0.0][way[w].pervious]++;
+    }
+    for (int up = 0; up < 2; up++) {
+      cr_expect_eq(seen[up][true], 1, "water at %g m, up %d", rows[i].water_m, up);
+      cr_expect_eq(seen[up][false], rows[i].wet, "water at %g m, up %d", rows[i].water_m, up);
+    }
+  }
+  free(r);
 }
 
 Test(earthquake, everything_grows_with_it) {
