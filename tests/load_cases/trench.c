@@ -62,6 +62,20 @@ Test(trench, undermines_inside_the_line_at_45_degrees) {
   }
 }
 
+/* The ground that a strip heaves up reaches B tan(45 + phi/2) e^(pi/2 tan phi) in front of it
+ * [PRANDTL-1920 mechanism]: by hand, 0.6 m on 30 degrees, 0.6 x 1.73205 x 2.47673 = 2.574 m. A trench within
+ * it leaves the base as deep as it leaves the ground, 0.1 m; one beyond, as it is. */
+Test(trench, within_the_ground_that_heaves_it_takes_depth) {
+  lw_result *within = RUN(WALL, "method bearing=vesic", "trench depth=100 mm", "trench distance=2.56 m");
+  lw_result *beyond = RUN(WALL, "method bearing=vesic", "trench depth=100 mm", "trench distance=2.59 m");
+  double whole = within->situations.situation[0].base_bears.strip.depth_m;
+  cr_expect_lt(0.1, whole);
+  cr_expect(checks_test_near(trench_of(within)->base_bears.strip.depth_m, 0.1, 1e-9));
+  cr_expect(checks_test_near(trench_of(beyond)->base_bears.strip.depth_m, whole, 1e-9));
+  free(within);
+  free(beyond);
+}
+
 /* What the trench takes is only ever support: no check has more by it, and the joints do not change. A ratio
  * may rise: where no passive is left, none has to be doubted. */
 Test(trench, deeper_never_holds_more) {

@@ -169,6 +169,76 @@ Test(checks, plant_and_layers) {
   free(r);
 }
 
+/* As few layers as do, and none thicker than the plant compacts. */
+Test(checks, no_layer_is_thicker_than_the_plant_compacts) {
+  const lw_tables *t = sheet_test_tables();
+  for (int i = 0; i < t->plant_count; i++)
+    for (int height = 110; height <= 310; height += 50) {
+      char plant[80], block[32];
+      lw_print(plant, sizeof plant, "plant=%s", t->plant[i].name);
+      lw_print(block, sizeof block, "block height=%d mm", height);
+      lw_result *r = RUN("course count=2", block, "block depth=300 mm", "wall embedment=50 mm", plant);
+      const lw_construction *b = &r->construction;
+      double course = height / 1000.0;
+      cr_assert(b->studied, "%s, %d mm", plant, height);
+      cr_expect(epsilon_eq(dbl, b->layers * b->layer_m, course, 1e-12), "%s, %d mm", plant, height);
+      cr_expect(le(dbl, b->layer_m, b->layer_most_m + 1e-9), "%s, %d mm", plant, height);
+      cr_expect(lt(dbl, (b->layers - 1) * b->layer_most_m, course), "%s, %d mm", plant, height);
+      free(r);
+    }
+}
+
+/* Where the courses would stand it nearer, a plate keeps one height of the wall off, as far as it stands out
+ * of the ground: 0.8 m less 0.1 m. [LOWWALL hazards] */
+Test(checks, a_plate_keeps_one_height_that_is_seen_off) {
+  lw_result *r =
+      RUN("course count=4", "block height=200 mm", "block unit weight=22 kN/m3", "base friction=0.6",
+          "soil 1 unit weight=18 kN/m3", "wall embedment=100 mm", "block depth=900 mm", "joint friction=0.6",
+          "soil 1 friction angle=35 deg", "plant=medium plate compactor");
+  cr_expect(lt(dbl, r->construction.stand_off.distance_m.value, 0.55));
+  cr_expect(epsilon_eq(dbl, r->construction.stand_off.keep_m.value, 0.7, 1e-9));
+  free(r);
+}
+
+/* Once it has yielded the earth alone is left, a triangle: K γ H²/2 at H/3, H of 0.8 m up to the top. */
+Test(checks, earth_that_has_yielded_is_a_triangle) {
+  lw_result *r = RUN(KITCHEN, "soil below top=0 mm");
+  const lw_construction *b = &r->construction;
+  double k = (1.0 - sin(35.0 * acos(-1.0) / 180.0)) / (1.0 + sin(35.0 * acos(-1.0) / 180.0));
+  cr_expect(epsilon_eq(dbl, b->yielded.thrust_kn_per_m, k * 18.0 * 0.8 * 0.8 / 2.0, 1e-9));
+  cr_expect(epsilon_eq(dbl, b->yielded.height_m, 0.8 / 3.0, 1e-12));
+  free(r);
+}
+
+/* A course turns about its own front edge, wherever the one below it has its own. */
+Test(checks, a_course_set_back_turns_over_its_own_edge) {
+  lw_result *upright = RUN(KITCHEN), *back = RUN(KITCHEN, "setback=30 mm");
+  for (int i = 0; i < 4; i++) {
+    const lw_construction_course *a = &upright->construction.course[i], *b = &back->construction.course[i];
+    cr_expect(epsilon_eq(dbl, b->tilting.resistance.value, a->tilting.resistance.value, 1e-9), "course %d",
+              i);
+    cr_expect(epsilon_eq(dbl, b->tilting.demand.value, a->tilting.demand.value, 1e-9), "course %d", i);
+  }
+  free(upright);
+  free(back);
+}
+
+/* A set of partial factors asks 1 where its margin lies on loads that this study has none of: then the
+ * project's own figures are asked, and never 1. */
+Test(checks, building_is_never_asked_for_no_margin) {
+  static const char *const SETS[] = {"method format=en1997-da1-2", "method format=en1997-da2-geo",
+                                     "method format=aashto-lrfd-strength-1"};
+  for (int i = 0; i < 3; i++) {
+    lw_result *r = RUN(KITCHEN, SETS[i]);
+    for (int k = 0; k < 4; k++) {
+      const lw_construction_course *course = &r->construction.course[k];
+      cr_expect(epsilon_eq(dbl, course->sliding.needs.value, 1.33, 1e-9), "%s", SETS[i]);
+      cr_expect(epsilon_eq(dbl, course->tilting.needs.value, 1.5, 1e-9), "%s", SETS[i]);
+    }
+    free(r);
+  }
+}
+
 /* Soil that stays below the top leaves the last course with less, or nothing, against it. */
 Test(checks, top_course_without_fill) {
   lw_result *r = RUN(KITCHEN, "soil below top=200 mm"), *half = RUN(KITCHEN, "soil below top=100 mm");
