@@ -181,8 +181,10 @@ static void make(remaking *a, const json_t *method, const json_t *situation) {
   } else if (is(a->check, "slug", "overturning") || is(a->check, "slug", "tilting")) {
     a->count->moments++;
     expect_has(a, sums.holds, sums.tips, 1e-9);
-  } else if (!bears || is(method, "bearing", "presumptive")) {
+  } else if (is(a->check, "slug", "compression") || (bears && is(method, "bearing", "presumptive"))) {
     presses(a, &plan, &sums, pressure_of(method));
+  } else {
+    cr_expect(bears, "make() here and docs/results.md do not say how %s is made", word(a->check, "slug"));
   }
 }
 

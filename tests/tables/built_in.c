@@ -184,6 +184,11 @@ Test(tables, each_format_says_where_passive_goes_and_what_divides_strength) {
     cr_expect(epsilon_eq(dbl, friction->needs[LW_USUAL], 1.0, 1e-12), "%s", formats[i]);
     cr_expect_not_null(lw_tables_factor(t, formats[i], "sliding"), "%s", formats[i]);
   }
+  for (int i = 0; i < t->factor_count; i++) {
+    const char *set = t->factor[i].factor_set;
+    if (lw_tables_factor(t, set, "sliding") == NULL) continue;
+    cr_expect_not_null(lw_tables_factor(t, set, "passive-as"), "%s asks of sliding without passive-as", set);
+  }
   cr_expect(
       epsilon_eq(dbl, lw_tables_factor(t, "em-1110-2-2502", "passive-as")->needs[LW_USUAL], 1.0, 1e-12));
   cr_expect(epsilon_eq(dbl, lw_tables_factor(t, "navfac-dm7", "passive-as")->needs[LW_USUAL], 0.0, 1e-12));

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <assert.h>
 #include <math.h>
 #include <string.h>
 
@@ -17,7 +18,7 @@ typedef struct lw_row {
   const lw_situation *situation;
 } lw_row;
 
-enum { ROWS = 16 };
+enum { ROWS = LW_CHECK_OF_OTHERS_MAX + LW_CHECK_OF_JOINT_MAX };
 
 typedef struct lw_rows {
   int count;
@@ -31,7 +32,8 @@ static void keep_worst(lw_rows *rows, const lw_check *check, const lw_situation 
     if (lw_check_graver(check, &row->check)) *row = (lw_row){*check, s};
     return;
   }
-  if (rows->count < ROWS) rows->row[rows->count++] = (lw_row){*check, s};
+  assert(rows->count < ROWS);
+  rows->row[rows->count++] = (lw_row){*check, s};
 }
 
 static void collect(const lw_result *result, lw_rows *rows) {
