@@ -22,6 +22,7 @@ done
 grep -rnE 'case LW_CHECK_|\[LW_CHECK_[A-Z]*\] =' --include='*.c' src | grep -v "^$table:" |
     sed 's/:.*/: a list of the kinds of check; its place is the table/' | sort -u
 told=$(sed -n '/^- \*\*A check\*\*/,/^- \*\*A form/p' DEVELOPERS.md)
-for file in "$names" "$table" "$walls" src/checks/ docs/theory.md docs/results.md tables/formats.csv; do
+for file in "$names" "$table" "$walls" src/checks/ docs/theory.md docs/results.md tables/formats.csv \
+    tests/report/rebuild.c README.md; do
     case $told in *"\`$file\`"*) ;; *) echo "DEVELOPERS.md: who adds a check is not told of $file" ;; esac
 done

@@ -51,7 +51,9 @@ kinds() {
     printf '[LW_CHECK_SLIDING] = {1}\n' >tree/tests/load_cases/kinds.c
     printf '## Sliding\n' >tree/docs/theory.md
     for file in include/lowwall/checks.h src/load_cases/kinds.c tests/load_cases/kinds.c src/checks/ \
-        docs/theory.md docs/results.md tables/formats.csv; do printf '\140%s\140\n' "$file"; done |
+        docs/theory.md docs/results.md tables/formats.csv tests/report/rebuild.c README.md; do
+        printf '\140%s\140\n' "$file"
+    done |
         sed '1s/^/- **A check**: /; $s/$/\n- **A form**/' >>tree/DEVELOPERS.md
 }
 kinds && finds kinds ''
@@ -142,6 +144,17 @@ tree && mkdir tree/scripts && finds toplevel 'scripts: not at the top level'
 tree && rm tree/LICENSE && finds toplevel 'LICENSE is not there'
 tree && mkdir tree/src/soil && finds documents '`src/soil/` is not on the map'
 tree && rm -r tree/src/report && finds documents '`src/report/` is not there'
+options() {
+    tree
+    mkdir tree/build
+    printf '#!/bin/sh\necho "  --short   in short"\necho "  -o, --output FILE"\n' >tree/build/lowwall
+    chmod +x tree/build/lowwall
+    printf '.Ss new, check\n.It Fl -short\nIn short.\n.Ss help\n.Fl -short\n' >tree/docs/lowwall.1
+    echo '_lowwall() { COMPREPLY=(--output --short); }' >tree/docs/lowwall.bash
+}
+options && finds options ''
+options && sed -i '2d' tree/docs/lowwall.1 && finds options 'lowwall.1: check has no --short'
+options && sed -i 's/ --short//' tree/docs/lowwall.bash && finds options 'new does not complete --short'
 
 tree && mkdir tree/build && echo '#include <stdlib.h>
     static int seen[9];
