@@ -72,6 +72,24 @@ Test(told_apart, a_bed_slides_where_there_is_a_bed) {
   }
 }
 
+/* By hand: soil of 18 kN/m3 and 0.9 m on 12 degrees pulls 18 x 0.9 x sin 12 x cos 12 = 3.2945 kPa down its
+ * slope, and has tan 33/tan 12. */
+Test(told_apart, a_dry_bed_slides_by_its_weight_along_the_slope) {
+  lw_result *r = RUN(ON_A_SLOPE, "soil 1 friction angle=33 deg", "footing soil friction angle=33 deg",
+                     "soil 1 unit weight=18 kN/m3", "soil below top=0.1 m", "wall embedment=0 m");
+  const lw_situation *s = &r->situations.situation[0];
+  int seen = 0;
+  for (int i = 0; i < s->check_count; i++) {
+    const lw_check *check = checks_test_check(s, i);
+    if (check->kind != LW_CHECK_SLIDING || check->at != LW_AT_GROUND) continue;
+    cr_expect_float_eq(check->demand.value, 3.2945, 0.0005, "%g", check->demand.value);
+    cr_expect_float_eq(check->has.value, 0.64941 / 0.21256, 0.0005, "%g", check->has.value);
+    seen++;
+  }
+  cr_expect_eq(seen, 1);
+  free(r);
+}
+
 /* A wall that tips in an earthquake falls short where nothing is asked of what is in compression; how far a
  * run goes
  * changes neither that nor what is said of its slip. */
