@@ -246,3 +246,45 @@ Test(slip_section, a_slope_goes_on_above_the_wall_behind) {
     }
   }
 }
+
+/* What stands behind a wall, each in its place and with its weight: of water that is told behind alone none
+ * stands in front higher than the base; a line load is as far behind the crest as a strip that begins there;
+ * the wall above weighs, over its own height, what it presses with. */
+Test(slip_section, what_stands_behind_is_put_behind) {
+  static const double WATER_M[] = {0.3, 1.4};
+  for (int i = 0; i < 2; i++) {
+    lw_wall wall = wall_between(1.5, 500.0);
+    lw_ground state = {.water_depth_m = WATER_M[i], .front = {.open = true, .bearing_embedment_m = 0.2}};
+    static lw_slip_ground g;
+    wall.tier.above = true;
+    wall.tier.pressure_kpa = 14.0;
+    wall.site.load_count = 2;
+    wall.site.load[0] = (lw_site_load){.kind = LW_LOAD_LINE, .near_m = 0.7, .far_m = 0.7, .force = 3.0};
+    wall.site.load[1] =
+        (lw_site_load){.kind = LW_LOAD_STRIP, .near_m = 0.7, .far_m = 0.9, .pressure_kpa = 5.0};
+    lw_slip_ground_build(&wall, &state, &g);
+    cr_expect_float_eq(g.water.rear_y_m, 1.0 - WATER_M[i], 1e-12);
+    cr_expect_float_eq(g.water.front_y_m, fmin(1.0 - WATER_M[i], 0.0), 1e-12);
+    cr_assert_eq(g.load_count, 2);
+    cr_expect_float_eq(g.load[0].from_x_m, 0.4 + 0.7, 1e-12);
+    cr_expect_float_eq(g.load[0].to_x_m, g.load[0].from_x_m, 0.0);
+    cr_expect_float_eq(g.load[1].from_x_m, g.load[0].from_x_m, 1e-12);
+    cr_expect_float_eq(g.raised_kn_per_m3 * wall.tier.height_m, 14.0, 1e-12);
+  }
+}
+
+/* An arc that is steeper than upright where it comes out behind is none that ground slides on. */
+Test(slip_section, no_circle_overhangs_where_it_begins) {
+  static lw_slip_strips strips;
+  lw_slip_ground g = cut_of();
+  lw_slip_circle c = circle_of((lw_corner){-0.2, 0.0}, (lw_corner){2.0, 1.0}, 0.5);
+  strips.ground = &g;
+  lw_slip_hull_of(&g, &strips);
+  cr_assert(lw_slip_clear(&strips, &c));
+  for (double up = -0.4; up < 0.5; up += 0.1) {
+    lw_slip_circle moved = c;
+    moved.centre_y_m = c.entry_y_m + up;
+    moved.radius_m = 3.0;
+    cr_expect_eq(lw_slip_clear(&strips, &moved), up > -1e-9, "centre %g above", up);
+  }
+}

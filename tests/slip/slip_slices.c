@@ -136,3 +136,13 @@ Test(slip_slices, a_lifted_slope_is_held_by_its_cohesion_alone) {
     cr_expect(t.worked_out == 1 && t.wrong == 0, "%s", t.first_wrong);
   }
 }
+
+/* A level push lifts a slice off its base: of W cos a goes kh W sin a. By hand, 18 kN/m at 30 degrees, kh
+ * 0.1: (15.588 - 0.9) tan 30 = 8.480 kN/m; 4 kPa of water on 1.1547 m of base leave 8.480 - 2.667. */
+Test(slip_slices, a_level_push_takes_off_what_presses_on_the_base) {
+  lw_slip_slice s = slice_at(30.0, 30.0, 18.0);
+  cr_expect_float_eq(lw_slip_forces_of(&s, NULL, 0.0, 0.0).ordinary_kn_per_m, 9.0, 1e-9);
+  cr_expect_float_eq(lw_slip_forces_of(&s, NULL, 0.1, 0.0).ordinary_kn_per_m, 8.4804, 5e-4);
+  s.pore_kpa = 4.0;
+  cr_expect_float_eq(lw_slip_forces_of(&s, NULL, 0.1, 0.0).ordinary_kn_per_m, 5.8137, 5e-4);
+}
