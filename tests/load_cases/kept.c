@@ -6,6 +6,7 @@
 #include "../checks/support.h"
 #include "../sheet/support.h"
 #include "balance/weigh.h"
+#include "load_cases/governing.h"
 #include "load_cases/kept.h"
 
 /* Checks as a result keeps them, and which of them governs. */
@@ -80,6 +81,26 @@ Test(kept, nothing_is_graver_than_what_governs) {
   }
   free(r);
   cr_expect_lt(2, held, "only %d hold: two that hold are never set side by side", held);
+}
+
+/* Where nothing counts nothing is shown; where all that counts is asked for nothing, it stands. */
+Test(kept, nothing_that_counts_shows_nothing) {
+  lw_situations *all = calloc(1, sizeof *all);
+  lw_check one = {
+      .kind = LW_CHECK_SLIDING, .at = LW_AT_BASE, .holds = LW_HOLDS, .reason = LW_REASON_NO_DEMAND};
+  cr_assert_not_null(all);
+  all->count = 1;
+  all->situation[0].decides = true;
+  lw_situations_weigh(all);
+  cr_expect_eq(all->stands, LW_CANNOT_SHOW);
+  lw_situation_keep(&all->situation[0], &one);
+  lw_situations_weigh(all);
+  cr_expect_eq(all->stands, LW_CANNOT_SHOW);
+  one.counts = true;
+  lw_situation_keep(&all->situation[0], &one);
+  lw_situations_weigh(all);
+  cr_expect(all->stands == LW_HOLDS && !all->governed);
+  free(all);
 }
 
 /* Whether a bonded cap stays on relies on a glue that nobody tested: no verdict waits for it. */

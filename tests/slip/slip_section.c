@@ -288,3 +288,19 @@ Test(slip_section, no_circle_overhangs_where_it_begins) {
     cr_expect_eq(lw_slip_clear(&strips, &moved), up > -1e-9, "centre %g above", up);
   }
 }
+
+/* Layers are told by their depth below the top of the wall, and are drawn by their level above its foot; none
+ * but the ground below reaches under it. */
+Test(slip_section, layers_lie_where_their_depth_says) {
+  static const double BOTTOM[] = {0.4, 0.9, 1.3};
+  lw_wall wall = wall_between(500.0, 500.0);
+  lw_ground state = {.water_depth_m = INFINITY, .front = {.open = true, .bearing_embedment_m = 0.2}};
+  static lw_slip_ground g;
+  wall.site.soil_count = 4;
+  for (int i = 1; i < 4; i++) wall.site.soil[i] = wall.site.soil[0];
+  for (int i = 0; i < 3; i++) wall.site.soil[i].bottom_m = BOTTOM[i];
+  lw_slip_ground_build(&wall, &state, &g);
+  cr_assert_eq(g.soil_count, 4);
+  for (int i = 0; i < 3; i++) cr_expect_float_eq(g.soil[i].bottom_y_m, fmax(1.0 - BOTTOM[i], 0.0), 1e-12);
+  cr_expect_float_eq(g.soil[3].bottom_y_m, 0.0, 0.0);
+}

@@ -146,3 +146,21 @@ Test(slip_slices, a_level_push_takes_off_what_presses_on_the_base) {
   s.pore_kpa = 4.0;
   cr_expect_float_eq(lw_slip_forces_of(&s, NULL, 0.1, 0.0).ordinary_kn_per_m, 5.8137, 5e-4);
 }
+
+/* Where a slice at the foot is so steep that Bishop's divisor comes near to nothing, or below it, his sum
+ * means nothing: less than 0.2 is no answer. Of what drives here the foot takes next to nothing away. */
+Test(slip_slices, a_foot_too_steep_has_no_answer_by_bishop) {
+  int with = 0, without = 0;
+  for (double angle = -20.0; angle > -68.0; angle -= 4.0) {
+    lw_slip_slices list = one(slice_at(40.0, 35.0, 100.0));
+    lw_slip slip;
+    list.slice[list.count++] = slice_at(angle, 35.0, 0.01);
+    bool answer = lw_slip_of_slices(&list, NULL, 0.0, LW_SLIP_BISHOP, &slip, NULL) == LW_OK;
+    /* The great slice alone has tan 35/tan 40. */
+    double factor = tan(35.0 / DEG) / tan(40.0 / DEG);
+    double divisor = cos(angle / DEG) + sin(angle / DEG) * tan(35.0 / DEG) / factor;
+    if (fabs(divisor - 0.2) > 0.03) cr_expect_eq(answer, divisor > 0.2, "%g: %g", angle, divisor);
+    with += answer ? 1 : 0, without += answer ? 0 : 1;
+  }
+  cr_expect(with > 2 && without > 2, "%d with an answer, %d without", with, without);
+}

@@ -157,3 +157,19 @@ Test(sets, every_contact_has_the_factor_on_strength) {
     free(r);
   }
 }
+
+/* Nothing pushes a wall without soil behind it: by the manuals as well nothing is asked, no factor is told,
+ * and what would hold it is told at full strength, 0.5 of its weight. */
+Test(sets, without_a_push_the_manuals_ask_nothing) {
+  lw_result *r = RUN("course count=4", "block height=200 mm", "block depth=300 mm", "people on cap=no",
+                     "soil below top=800 mm", "load 1 kind=none", "site behind=bed", "drain outlets=1",
+                     "base friction=0.5", "method format=em-1110-2-2502");
+  const lw_situation *drained = checks_test_situation(r, LW_SITUATION_DRAINED);
+  const lw_check *sliding = checks_test_at_base(drained, LW_CHECK_SLIDING);
+  cr_expect_eq(sliding->reason, LW_REASON_NO_DEMAND);
+  cr_expect_eq(sliding->holds, LW_HOLDS);
+  cr_expect_not(sliding->has.known);
+  cr_expect(checks_test_near(sliding->resistance.value, 0.5 * drained->base.contact.vertical_kn_per_m, 1e-9),
+            "%g", sliding->resistance.value);
+  free(r);
+}

@@ -105,3 +105,32 @@ Test(checks, wind_behind_fades_with_distance) {
     before = now;
   }
 }
+
+/* Every strip on the bed lies on all of it, beside what lies there anyway. What is kept of a fence for good
+ * is less for its timber, and the same for the ground about its hole. */
+Test(checks, a_fence_carries_every_strip_and_timber_tires) {
+  static const char *const STRIPS[] = {"site back=fence;post depth=700 mm;load 1 kind=none",
+                                       "site back=fence;post depth=700 mm;load 1 kind=strip;"
+                                       "load 1 pressure=2 kPa;load 1 near edge=0.1 m;load 1 far edge=0.4 m;"
+                                       "load 2 kind=strip;load 2 pressure=3 kPa;load 2 near edge=0.5 m;"
+                                       "load 2 far edge=0.8 m"};
+  for (int i = 0; i < 2; i++) {
+    const lw_fence *fence = &run_of(STRIPS[i])->fence;
+    cr_assert(fence->back && fence->status == LW_OK);
+    cr_expect_float_eq(fence->bed.surcharge_kpa, i * 5.0, 1e-9, "%g", fence->bed.surcharge_kpa);
+    cr_expect(fence->lasting > 0.0 && fence->lasting < 1.0);
+    for (int m = 0; m < LW_FENCE_MEASURE_COUNT; m++) {
+      double kept = m == LW_FENCE_HOLE ? 1.0 : fence->lasting;
+      cr_expect_float_eq(fence->lasting_ratio[0][m] * kept, fence->ratio[0][m], 1e-9, "measure %d", m);
+    }
+  }
+}
+
+/* Wind on a fence that the wall carries turns about the toe with an arm of the wall and half the fence. */
+Test(checks, wind_on_a_wall_turns_about_its_toe) {
+  const lw_result *r = run_of("fence height=1.2 m;fence place=on wall;wind pressure=0.6 kPa");
+  const lw_fence_wind *on = &r->fence.on;
+  cr_assert(on->present);
+  cr_expect_float_eq(on->foot_moment_knm_per_m, on->force_kn_per_m * 0.6, 1e-9);
+  cr_expect_float_eq(on->toe_moment_knm_per_m, on->force_kn_per_m * (r->wall.section.height_m + 0.6), 1e-9);
+}

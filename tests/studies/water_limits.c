@@ -6,6 +6,7 @@
 #include "../sheet/support.h"
 #include "../checks/random_wall.h"
 #include "../checks/support.h"
+#include "studies/water_limits.h"
 
 /* The level at which each check falls short, held against the wall run again with the water there. */
 
@@ -113,4 +114,13 @@ Test(water_limits, sliding_by_hand) {
   cr_expect(checks_test_near(hold, 1.5 * push, 1e-6), "%.9g, %.9g at %.6g m", hold, push, d);
   free(result);
   free(scratch);
+}
+
+/* Of two checks that water makes fall short the graver falls short sooner, with the water lower. */
+Test(water_limits, the_one_that_falls_short_sooner_is_graver) {
+  const lw_water_limit low = {.state = LW_WATER_FALLS_AT, .depth_m = {0.8, true}},
+                       high = {.state = LW_WATER_FALLS_AT, .depth_m = {0.3, true}};
+  cr_expect(lw_water_limit_graver(&low, &high));
+  cr_expect_not(lw_water_limit_graver(&high, &low));
+  cr_expect_not(lw_water_limit_graver(&low, &low));
 }
