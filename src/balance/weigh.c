@@ -34,10 +34,17 @@ void lw_check_no_demand(lw_check *check, const lw_factor_row *row, lw_situation_
   check->reason = LW_REASON_NO_DEMAND;
 }
 
-void lw_check_by_strengths(const lw_check_context *context, lw_check *check) {
-  if (context->factor_set->on_every_wedge <= 0.0) return;
-  check->has = lw_known(context->factor_set->on_every_wedge);
-  check->resistance = lw_known(check->has.value * check->demand.value);
+bool lw_check_find_has(const lw_check_context *context, lw_check *check) {
+  static const double NOTHING = 1e-9;
+  double factor = context->factor_set->on_every_wedge, demand = check->demand.value;
+  if (factor <= 0.0) {
+    if (demand <= NOTHING) return false;
+    check->has = lw_known(check->resistance.value / demand);
+    return true;
+  }
+  check->has = lw_known(factor);
+  check->resistance = lw_known(factor * demand);
+  return true;
 }
 
 void lw_check_tell_has(const lw_check *check, const char *formula, const lw_working *working) {

@@ -29,9 +29,10 @@ lw_check lw_check_begin(const lw_check_context *context, const lw_free_body *bod
                         const char *unit);
 /* Nothing pushes: it holds, whatever is asked. */
 void lw_check_no_demand(lw_check *check, const lw_factor_row *row, lw_situation_kind kind);
-/* Where a factor on every strength is in hand, that is what the check has: with it on all of them what holds
- * comes to the demand. */
-void lw_check_by_strengths(const lw_check_context *context, lw_check *check);
+/* What the check has, from demand and resistance; false where nothing pushes. Where a factor on every
+ * strength is in hand, that is what it has: with it on all of them what holds comes to the demand, be both
+ * next to nothing. */
+bool lw_check_find_has(const lw_check_context *context, lw_check *check);
 /* The last line of a check's working. */
 void lw_check_tell_has(const lw_check *check, const char *formula, const lw_working *working);
 /* A check that has no answer, and why. */

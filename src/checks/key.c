@@ -74,12 +74,10 @@ lw_check lw_check_key(const lw_check_context *context, const lw_free_body *body,
   on_key k = find(context, &body->contact);
   check.demand = lw_known(lw_larger(k.beyond_kn_per_m, 0.0));
   check.resistance = lw_known(k.holds_kn_per_m);
-  if (k.beyond_kn_per_m <= 1e-9) {
+  if (!lw_check_find_has(context, &check)) {
     lw_check_no_demand(&check, row, context->load_case->kind);
     return check;
   }
-  check.has = lw_known(k.holds_kn_per_m / k.beyond_kn_per_m);
-  lw_check_by_strengths(context, &check);
   lw_check_weigh(&check, row, context->load_case->kind);
   if (working) tell(context, &k, &check, working);
   return check;

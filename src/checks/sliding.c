@@ -93,12 +93,10 @@ static lw_check weigh(const lw_check_context *context, const balance *b, lw_chec
   bool asks_more = b->in_front_kn_per_m > 0.0 && row[LW_FACTOR_SLIDING_WITH_PASSIVE];
   check.demand = lw_known(lw_larger(b->push_kn_per_m, 0.0));
   check.resistance = lw_known(b->holds_kn_per_m);
-  if (b->push_kn_per_m <= 1e-9) {
+  if (!lw_check_find_has(context, &check)) {
     lw_check_no_demand(&check, row[LW_FACTOR_SLIDING], kind);
     return check;
   }
-  check.has = lw_known(b->holds_kn_per_m / b->push_kn_per_m);
-  lw_check_by_strengths(context, &check);
   lw_check_weigh(&check, row[asks_more ? LW_FACTOR_SLIDING_WITH_PASSIVE : LW_FACTOR_SLIDING], kind);
   return check;
 }
