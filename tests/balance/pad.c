@@ -47,3 +47,20 @@ Test(pad, its_weight_is_in_its_middle) {
   cr_expect(checks_test_near(shaken->y_m, -0.075, 1e-12));
   free(result);
 }
+
+/* The blocks bear on the pad's stone, the pad on the ground: crushed rock has 144 kPa of the soils' table,
+ * [IBC T.1806.2] 3000 psf, and the ground what is given for it. */
+Test(pad, the_base_bears_on_its_stone_and_the_pad_on_the_ground) {
+  lw_result *result = RUN(WALL, "allowable bearing=60 kPa");
+  const lw_situation *drained = checks_test_situation(result, LW_SITUATION_DRAINED);
+  int seen = 0;
+  for (int i = 0; i < drained->check_count; i++) {
+    const lw_check *check = checks_test_check(drained, i);
+    if (check->kind != LW_CHECK_BEARING || (check->at != LW_AT_BASE && check->at != LW_AT_PAD)) continue;
+    cr_expect(checks_test_near(check->resistance.value, check->at == LW_AT_BASE ? 144.0 : 60.0, 1e-9), "%.6g",
+              check->resistance.value);
+    seen++;
+  }
+  cr_expect_eq(seen, 2);
+  free(result);
+}
