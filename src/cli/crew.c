@@ -56,6 +56,15 @@ static void *work(void *context) {
   return NULL;
 }
 
+/* Threads may take what memory there is but for this: sheet, batches and what is written want some later. */
+enum { ROOM_LEFT = 32 << 20 };
+
+static bool room_is_left(void) {
+  void *volatile room = malloc(ROOM_LEFT); /* or the compiler leaves out a request that nothing uses */
+  free(room);
+  return room != NULL;
+}
+
 /* Signals are for the thread that reads and writes. */
 static void start_the_others(lw_crew *crew, int threads) {
   sigset_t all, before;
@@ -63,7 +72,7 @@ static void start_the_others(lw_crew *crew, int threads) {
   pthread_sigmask(SIG_SETMASK, &all, &before);
   for (crew->workers = 1; crew->workers < threads; crew->workers++) {
     worker *next = &crew->worker[crew->workers];
-    if (pthread_create(&next->thread, NULL, work, next) != 0) break;
+    if (!room_is_left() || pthread_create(&next->thread, NULL, work, next) != 0) break;
   }
   pthread_sigmask(SIG_SETMASK, &before, NULL);
 }
