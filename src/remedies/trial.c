@@ -40,23 +40,20 @@ static bool run(lw_trial *trial, bool slips) {
   return lw_run(&c, trial->now->tables, LW_DETAIL_VERDICT, trial->scratch, NULL) == LW_OK;
 }
 
-bool lw_trial_run(lw_trial *trial) {
-  return run(trial, true);
-}
-
-static bool stands(const lw_trial *trial) {
+static bool holds(const lw_trial *trial) {
   const lw_verdict *then = &trial->scratch->verdict;
   return then->stands == LW_HOLDS && then->who <= trial->now->verdict.who;
 }
 
-/* A search for slips takes a hundred times as long as all other checks, and what fails those fails anyway. */
-bool lw_trial_stands(lw_trial *trial) {
-  return run(trial, false) && stands(trial) && run(trial, true) && stands(trial);
+/* Every deciding check holds with its steps, and nobody graver must see it than the wall as it is. A search
+ * for slips takes a hundred times as long as all other checks, and what fails those fails anyway. */
+static bool stands(lw_trial *trial) {
+  return run(trial, false) && holds(trial) && run(trial, true) && holds(trial);
 }
 
 static bool stands_with(lw_trial *trial, int part, int steps) {
   trial->part[part].steps = steps;
-  return lw_trial_stands(trial);
+  return stands(trial);
 }
 
 /* It stands with the steps that the part has: halve, then go down while one less is enough. */
@@ -85,20 +82,20 @@ bool lw_trial_alone(lw_trial *trial) {
   if (trial->part[0].change->wavers) return first_that_stands(trial);
   if (!stands_with(trial, 0, trial->part[0].range.most)) return false;
   shrink(trial, 0);
-  return lw_trial_stands(trial);
+  return stands(trial);
 }
 
 bool lw_trial_together(lw_trial *trial) {
-  bool stands = false;
-  for (int stride = 1; stride <= STRIDES && !stands; stride++) {
+  bool enough = false;
+  for (int stride = 1; stride <= STRIDES && !enough; stride++) {
     for (int i = 0; i < trial->count; i++) {
       double steps = (double)trial->part[i].range.most * stride / STRIDES;
       trial->part[i].steps = (int)ceil(steps);
     }
-    stands = lw_trial_stands(trial);
+    enough = stands(trial);
   }
-  for (int i = 0; i < trial->count && stands; i++) shrink(trial, i);
-  return stands && lw_trial_stands(trial);
+  for (int i = 0; i < trial->count && enough; i++) shrink(trial, i);
+  return enough && stands(trial);
 }
 
 lw_number lw_trial_ratio(const lw_result *result) {

@@ -22,10 +22,6 @@ typedef struct lw_trial {
 bool lw_trial_add(lw_trial *trial, const lw_change *change);
 /* The value that a part has with its steps. */
 double lw_trial_value(const lw_trial *trial, int part);
-/* Run with its steps; false when the case cannot be so. */
-bool lw_trial_run(lw_trial *trial);
-/* Every deciding check holds with its steps, and nobody graver must see it than the wall as it is. */
-bool lw_trial_stands(lw_trial *trial);
 /* The fewest steps of a trial of one change with which it stands: so set and run, or false. */
 bool lw_trial_alone(lw_trial *trial);
 /* The same of two: both grow together until it stands, then each shrinks as far as it may. */

@@ -31,8 +31,6 @@ typedef struct lw_elevation {
 
 /* Where a stretch ends on the development. */
 double lw_elevation_end(const lw_elevation *e, int stretch);
-/* Where a distance from a stretch's beginning lies along the plan. */
-double lw_elevation_along(const lw_elevation *e, int stretch, double at_m);
 /* One strip; the sketch's origin says where it stands. */
 void lw_elevation_strip(lw_elevation *e, const lw_face_strip *strip);
 /* What a cut piece is called, "a" to "zz"; false: it is not in the list of cuts. */

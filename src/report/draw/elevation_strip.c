@@ -13,7 +13,8 @@ double lw_elevation_end(const lw_elevation *e, int stretch) {
   return e->begins_m[stretch] + e->order->stretch[stretch].length_m;
 }
 
-double lw_elevation_along(const lw_elevation *e, int stretch, double at_m) {
+/* Where a distance from a stretch's beginning lies along the plan. */
+static double along_plan(const lw_elevation *e, int stretch, double at_m) {
   const lw_plan *plan = &e->order->plan;
   double at = e->order->stretch[stretch].from_m + at_m;
   return plan->closed && at > plan->length_m ? at - plan->length_m : at;
@@ -117,7 +118,7 @@ static void base(lw_elevation *e, const lw_face_strip *strip, int stretch, bool 
   double high = e->order->plan.course_m;
   for (double from = 0.0; from < s->length_m - 1e-6;) {
     double to = level_ends(e, stretch, from);
-    double along = lw_elevation_along(e, stretch, 0.5 * (from + to));
+    double along = along_plan(e, stretch, 0.5 * (from + to));
     int raised = lw_plan_raised(&e->order->plan, along, true);
     double side[] = {e->begins_m[stretch] + from, e->begins_m[stretch] + to};
     if (only_ground)
