@@ -160,30 +160,40 @@ static void draw_numbers(lw_sketch *sketch) {
   }
 }
 
-void lw_sketch_label(lw_sketch *sketch, lw_xy_mm at, lw_anchor anchor, const char *format, ...) {
-  enum { STEPS = 40 };
-  static const double STEP_MM = 0.6, AIR_MM = 0.3;
-  char words[160];
-  va_list arguments;
-  va_start(arguments, format);
-  lw_print_list(words, sizeof words, format, arguments);
-  va_end(arguments);
+lw_box lw_sketch_words_box(const char *words, lw_xy_mm at, lw_anchor anchor) {
   double width = lw_drawing_text_width(words, LW_SMALL_MM);
   double back = anchor == LW_ANCHOR_START ? 0.0 : anchor == LW_ANCHOR_MIDDLE ? 0.5 : 1.0;
-  lw_box box = {0};
-  for (int step = 0; step < STEPS; step++) {
-    double left = at.x_mm - back * width, y = at.y_mm + step * STEP_MM;
-    box = (lw_box){left, y - 0.8 * LW_SMALL_MM, left + width, y + 0.22 * LW_SMALL_MM};
-    if (lw_sketch_is_free(sketch, &box)) break;
-  }
+  double left = at.x_mm - back * width;
+  return (lw_box){left, at.y_mm - 0.8 * LW_SMALL_MM, left + width, at.y_mm + 0.22 * LW_SMALL_MM};
+}
+
+void lw_sketch_put(lw_sketch *sketch, const char *words, lw_xy_mm at, lw_anchor anchor) {
+  static const double AIR_MM = 0.3;
+  lw_box box = lw_sketch_words_box(words, at, anchor);
   lw_sketch_take(sketch, box);
   lw_xy_mm under[] = {{box.left_mm - AIR_MM, box.top_mm - AIR_MM},
                       {box.right_mm + AIR_MM, box.top_mm - AIR_MM},
                       {box.right_mm + AIR_MM, box.bottom_mm + AIR_MM},
                       {box.left_mm - AIR_MM, box.bottom_mm + AIR_MM}};
   lw_drawing_area(sketch->paper, LW_PEN_NONE, LW_FILL_PAPER, under, 4);
-  lw_drawing_words(sketch->paper, (lw_xy_mm){at.x_mm, box.bottom_mm - 0.22 * LW_SMALL_MM}, anchor,
-                   LW_SMALL_MM, "%s", words);
+  lw_drawing_words(sketch->paper, at, anchor, LW_SMALL_MM, "%s", words);
+}
+
+void lw_sketch_label(lw_sketch *sketch, lw_xy_mm at, lw_anchor anchor, const char *format, ...) {
+  enum { STEPS = 40 };
+  static const double STEP_MM = 0.6;
+  char words[160];
+  va_list arguments;
+  va_start(arguments, format);
+  lw_print_list(words, sizeof words, format, arguments);
+  va_end(arguments);
+  lw_xy_mm to = at;
+  for (int step = 0; step < STEPS; step++) {
+    to.y_mm = at.y_mm + step * STEP_MM;
+    lw_box box = lw_sketch_words_box(words, to, anchor);
+    if (lw_sketch_is_free(sketch, &box)) break;
+  }
+  lw_sketch_put(sketch, words, to, anchor);
 }
 
 /* The longest beginning of words, ended at a blank, that fits a width; all of a word that alone does not. */

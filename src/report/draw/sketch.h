@@ -91,6 +91,10 @@ double lw_sketch_bar(lw_sketch *sketch, lw_xy_mm at, double room_mm);
 void lw_sketch_slash(lw_drawing *paper, lw_xy_mm at);
 void lw_sketch_upright(lw_sketch *sketch, double x_mm, const double *level_m, int count);
 
+/* The place that small words take, and words put there on paper of their own, that no line crosses. */
+lw_box lw_sketch_words_box(const char *words, lw_xy_mm at, lw_anchor anchor);
+void lw_sketch_put(lw_sketch *sketch, const char *words, lw_xy_mm at, lw_anchor anchor);
+
 /* Words broken into lines of a width. gives y below the last line */
 double lw_sketch_wrap(lw_drawing *paper, lw_xy_mm at, double width_mm, double size_mm, bool bold,
                       const char *words);

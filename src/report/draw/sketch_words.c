@@ -8,26 +8,12 @@
 
 /* Words that look for a place of their own, and what stands at the top of each view. */
 
-static lw_box box_of(const char *words, lw_xy_mm at, lw_anchor anchor) {
-  double width = lw_drawing_text_width(words, LW_SMALL_MM);
-  double back = anchor == LW_ANCHOR_START ? 0.0 : anchor == LW_ANCHOR_MIDDLE ? 0.5 : 1.0;
-  double left = at.x_mm - back * width;
-  return (lw_box){left, at.y_mm - 0.8 * LW_SMALL_MM, left + width, at.y_mm + 0.22 * LW_SMALL_MM};
-}
-
-/* On paper of their own, so that no line runs through them. */
 static bool put(lw_sketch *s, const char *words, lw_xy_mm at, lw_anchor anchor) {
   static const double AIR_MM = 0.3;
-  lw_box b = box_of(words, at, anchor);
+  lw_box b = lw_sketch_words_box(words, at, anchor);
   bool on_page = b.left_mm >= AIR_MM && b.right_mm <= s->width_mm - AIR_MM && b.top_mm >= AIR_MM;
   if (!on_page || s->label_count == LW_LABELS_MAX || !lw_sketch_is_free(s, &b)) return false;
-  lw_sketch_take(s, b);
-  lw_xy_mm under[] = {{b.left_mm - AIR_MM, b.top_mm - AIR_MM},
-                      {b.right_mm + AIR_MM, b.top_mm - AIR_MM},
-                      {b.right_mm + AIR_MM, b.bottom_mm + AIR_MM},
-                      {b.left_mm - AIR_MM, b.bottom_mm + AIR_MM}};
-  lw_drawing_area(s->paper, LW_PEN_NONE, LW_FILL_PAPER, under, 4);
-  lw_drawing_words(s->paper, at, anchor, LW_SMALL_MM, "%s", words);
+  lw_sketch_put(s, words, at, anchor);
   return true;
 }
 
