@@ -7,17 +7,6 @@
 
 #include "../verdict/help.h"
 
-static lw_result *run(const char *changes) {
-  lw_result *result = calloc(1, sizeof *result);
-  lw_error error = {0};
-  lw_case c;
-  cr_assert_not_null(result);
-  verdict_case(changes, &c);
-  cr_assert_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_OK, "%s: %s", changes,
-               error.text);
-  return result;
-}
-
 static void find(lw_result *result) {
   lw_result *scratch = calloc(1, sizeof *scratch);
   cr_assert_not_null(scratch);
@@ -33,7 +22,7 @@ static const lw_remedy *remedy(const lw_result *result, const char *slug) {
 }
 
 static bool stands(const char *changes) {
-  lw_result *result = run(changes);
+  lw_result *result = verdict_run(changes);
   bool holds = result->verdict.stands == LW_HOLDS;
   free(result);
   return holds;
@@ -55,7 +44,7 @@ static const char *with(char *out, size_t size, const char *base, const char *fo
 /* What is found holds, and one step less does not. */
 Test(remedies, deeper_blocks_are_the_least_that_stand) {
   char changes[240];
-  lw_result *result = run(with(changes, sizeof changes, thin, "%.0f mm", 183.0));
+  lw_result *result = verdict_run(with(changes, sizeof changes, thin, "%.0f mm", 183.0));
   find(result);
   const lw_remedy *r = remedy(result, "deeper-blocks");
   cr_assert_not_null(r);
@@ -68,7 +57,7 @@ Test(remedies, deeper_blocks_are_the_least_that_stand) {
 }
 
 Test(remedies, a_depth_not_known_is_found) {
-  lw_result *result = run("block depth=unknown;base friction=0.6");
+  lw_result *result = verdict_run("block depth=unknown;base friction=0.6");
   find(result);
   const lw_remedy *r = remedy(result, "deeper-blocks");
   cr_assert_not_null(r);
@@ -83,7 +72,7 @@ Test(remedies, a_lower_wall_is_the_highest_that_stands) {
   static const char base[] =
       FIRM "site behind=ground;level difference=0.6 m;base friction=0.6;block depth=250 mm;course count=";
   char changes[240];
-  lw_result *result = run(with(changes, sizeof changes, base, "%.0f", 9.0));
+  lw_result *result = verdict_run(with(changes, sizeof changes, base, "%.0f", 9.0));
   cr_assert_neq(result->verdict.stands, LW_HOLDS);
   find(result);
   const lw_remedy *r = remedy(result, "lower-wall");
@@ -101,7 +90,7 @@ Test(remedies, a_second_outlet_where_water_decides) {
       FIRM "base friction=0.6;wall joints=sealed;ground drains=no;block depth=450 mm;course "
            "count=6;drain outlets=";
   char changes[240];
-  lw_result *result = run(with(changes, sizeof changes, one, "%.0f", 0.0));
+  lw_result *result = verdict_run(with(changes, sizeof changes, one, "%.0f", 0.0));
   cr_assert_neq(result->verdict.stands, LW_HOLDS);
   find(result);
   const lw_remedy *r = remedy(result, "second-outlet");
@@ -112,7 +101,7 @@ Test(remedies, a_second_outlet_where_water_decides) {
 
 Test(remedies, no_second_outlet_where_there_are_two) {
   char changes[240];
-  lw_result *result = run(with(changes, sizeof changes, thin, "%.0f mm", 180.0));
+  lw_result *result = verdict_run(with(changes, sizeof changes, thin, "%.0f mm", 180.0));
   find(result);
   cr_expect_null(remedy(result, "second-outlet"));
   free(result);
@@ -123,7 +112,7 @@ Test(remedies, loads_kept_back_and_setback_say_what_a_sheet_would) {
   static const char loaded[] =
       FIRM "site behind=ground;level difference=0.6 m;course count=7;base friction=0.7;"
            "block depth=430 mm;load 1 kind=uniform;load 1 pressure=14 kPa";
-  lw_result *result = run(loaded);
+  lw_result *result = verdict_run(loaded);
   cr_assert_neq(result->verdict.stands, LW_HOLDS);
   find(result);
   const lw_remedy *back = remedy(result, "load-back");
@@ -143,12 +132,12 @@ Test(remedies, loads_kept_back_and_setback_say_what_a_sheet_would) {
 }
 
 Test(remedies, no_remedies_for_a_wall_that_stands_or_is_refused) {
-  lw_result *holds = run("base friction=0.7;block depth=500 mm");
+  lw_result *holds = verdict_run("base friction=0.7;block depth=500 mm");
   cr_assert_eq(holds->verdict.stands, LW_HOLDS, "%s", holds->verdict.headline);
   find(holds);
   cr_expect_eq(holds->remedy_count, 0);
   free(holds);
-  lw_result *refused = run("soil 1 name=topsoil;block depth=100 mm");
+  lw_result *refused = verdict_run("soil 1 name=topsoil;block depth=100 mm");
   find(refused);
   cr_expect_eq(refused->remedy_count, 0);
   free(refused);
@@ -157,7 +146,7 @@ Test(remedies, no_remedies_for_a_wall_that_stands_or_is_refused) {
 Test(remedies, a_remedy_is_no_way_round_the_engineer) {
   char changes[240];
   static const char base[] = "mapped land=yes;course count=7;base friction=0.6;block depth=";
-  lw_result *result = run(with(changes, sizeof changes, base, "%.0f mm", 180.0));
+  lw_result *result = verdict_run(with(changes, sizeof changes, base, "%.0f mm", 180.0));
   cr_assert_eq(result->verdict.who, LW_WHO_ENGINEER);
   find(result);
   cr_assert_gt(result->remedy_count, 0);
@@ -198,7 +187,7 @@ static const lw_asking *asked(const lw_result *result, const char *item) {
 }
 
 Test(remedies, the_one_unknown_answer_is_asked_first) {
-  lw_result *result = run("base friction=0.7;block depth=500 mm;mapped land=unknown");
+  lw_result *result = verdict_run("base friction=0.7;block depth=500 mm;mapped land=unknown");
   find(result);
   cr_assert_gt(result->asking_count, 0);
   cr_expect_str_eq(result->asking[0].item, "mapped land");
@@ -209,7 +198,7 @@ Test(remedies, the_one_unknown_answer_is_asked_first) {
 }
 
 Test(remedies, nothing_given_is_asked) {
-  lw_result *result = run("base friction=0.7;block depth=500 mm;mapped land=yes");
+  lw_result *result = verdict_run("base friction=0.7;block depth=500 mm;mapped land=yes");
   find(result);
   cr_expect_null(asked(result, "mapped land"));
   cr_expect_null(asked(result, "boundary distance"));
@@ -218,8 +207,8 @@ Test(remedies, nothing_given_is_asked) {
 
 Test(remedies, questions_are_sorted_by_what_they_change) {
   lw_result *result =
-      run("vehicle access=unknown;mapped land=unknown;base friction=unknown;drain outlets=unknown;"
-          "wall joints=unknown;ground drains=unknown;boundary distance=unknown;soil 1 name=unknown");
+      verdict_run("vehicle access=unknown;mapped land=unknown;base friction=unknown;drain outlets=unknown;"
+                  "wall joints=unknown;ground drains=unknown;boundary distance=unknown;soil 1 name=unknown");
   find(result);
   cr_assert_gt(result->asking_count, 2);
   for (int i = 1; i < result->asking_count; i++) {
@@ -234,7 +223,8 @@ Test(remedies, questions_are_sorted_by_what_they_change) {
 
 /* The graver verdict falls away first: it stands, before there is one question less. */
 Test(remedies, an_answer_that_makes_it_stand_comes_before_one_that_leaves_a_question_less) {
-  lw_result *result = run(FIRM "mapped land=unknown;base friction=unknown;block depth=450 mm;course count=6");
+  lw_result *result =
+      verdict_run(FIRM "mapped land=unknown;base friction=unknown;block depth=450 mm;course count=6");
   cr_assert_eq(result->verdict.exit_status, 4);
   cr_assert_eq(result->verdict.who, LW_WHO_COUNCIL);
   find(result);
@@ -247,12 +237,12 @@ Test(remedies, an_answer_that_makes_it_stand_comes_before_one_that_leaves_a_ques
 }
 
 Test(remedies, the_favourable_answer_is_what_a_sheet_would_say) {
-  lw_result *result = run("base friction=unknown;block depth=500 mm;course count=6");
+  lw_result *result = verdict_run("base friction=unknown;block depth=500 mm;course count=6");
   find(result);
   const lw_asking *a = asked(result, "base friction");
   cr_assert_not_null(a);
   cr_expect_str_eq(a->assumed, "0.3");
-  lw_result *then = run("base friction=0.45;block depth=500 mm;course count=6");
+  lw_result *then = verdict_run("base friction=0.45;block depth=500 mm;course count=6");
   cr_expect_eq(then->verdict.exit_status, a->exit_then);
   cr_expect_eq(then->verdict.stands, a->stands_then);
   free(then);

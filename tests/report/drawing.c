@@ -10,17 +10,10 @@
 #include <stdlib.h>
 
 #include "on_paper.h"
+#include "../sheet/support.h"
 
 enum { WALLS = 120 };
 static const double WIDTHS_MM[] = {95.0, 180.0};
-
-static const lw_tables *tables(void) {
-  static lw_tables *read;
-  if (!read) read = malloc(sizeof *read);
-  cr_assert_not_null(read);
-  cr_assert_eq(lw_tables_read(NULL, read, NULL), LW_OK);
-  return read;
-}
 
 Test(drawing, every_wall_fits_its_page_and_no_words_stand_on_others) {
   static lw_result result;
@@ -32,7 +25,7 @@ Test(drawing, every_wall_fits_its_page_and_no_words_stand_on_others) {
     random_wall_make(&d, &wall);
     random_wall_hurry(&wall, i);
     lw_case c = random_wall_case(&wall);
-    cr_assert_eq(lw_run(&c, tables(), LW_DETAIL_EVERYTHING, &result, NULL), LW_OK);
+    cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, &result, NULL), LW_OK);
     random_wall_name(&wall, name, sizeof name);
     for (size_t w = 0; w < sizeof WIDTHS_MM / sizeof *WIDTHS_MM; w++) {
       lw_drawing drawing = {0};

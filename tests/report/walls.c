@@ -7,6 +7,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "../sheet/support.h"
+
 const char *const wall_sorts[] = {
     "wall height=317 mm;wall embedment=83 mm;block height=200 mm;block depth=413 mm;site behind=bed",
     "course count=5;block height=190 mm;block depth=433 mm;setback=17 mm;cap height=61 mm;cap depth=290 mm;"
@@ -38,16 +40,6 @@ const char *const wall_sorts[] = {
     "wind pressure=0.62 kPa",
     NULL};
 
-static const lw_tables *tables(void) {
-  static lw_tables *read;
-  if (read == NULL) {
-    read = malloc(sizeof *read);
-    cr_assert_not_null(read);
-    cr_assert_eq(lw_tables_read(NULL, read, NULL), LW_OK);
-  }
-  return read;
-}
-
 static void give(const char *items, lw_case *c, lw_faults *faults) {
   char item[160];
   for (int number = 1; items[0] != '\0'; number++) {
@@ -70,12 +62,13 @@ const lw_result *wall_of(const char *items) {
   lw_faults faults = {.count = 0};
   lw_error error = {0};
   give(items, &c, &faults);
-  cr_assert_eq(lw_case_complete(tables(), &c, &faults), LW_OK, "%s: %s: %s", items, faults.fault[0].item,
-               faults.fault[0].wanted);
-  cr_assert_eq(lw_run(&c, tables(), LW_DETAIL_EVERYTHING, &two[0], &error), LW_OK, "%s", error.text);
+  cr_assert_eq(lw_case_complete(sheet_test_tables(), &c, &faults), LW_OK, "%s: %s: %s", items,
+               faults.fault[0].item, faults.fault[0].wanted);
+  cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, &two[0], &error), LW_OK, "%s",
+               error.text);
   lw_remedies_find(&two[0], &two[1]);
   lw_water_find(&two[0], &two[1]);
-  lw_factor_sets_compare(&two[0].wall, tables(), &two[0].factor_sets, &two[1].situations);
+  lw_factor_sets_compare(&two[0].wall, sheet_test_tables(), &two[0].factor_sets, &two[1].situations);
   return &two[0];
 }
 

@@ -7,17 +7,6 @@
 
 #include "../verdict/help.h"
 
-static lw_result *run(const char *changes) {
-  lw_result *result = calloc(1, sizeof *result);
-  lw_error error = {0};
-  lw_case c;
-  cr_assert_not_null(result);
-  verdict_case(changes, &c);
-  cr_assert_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_OK, "%s: %s", changes,
-               error.text);
-  return result;
-}
-
 Test(run, refuses_what_a_sheet_may_not_hold_settled_or_not) {
   lw_result *result = calloc(1, sizeof *result);
   lw_error error = {0};
@@ -54,7 +43,7 @@ Test(run, settles_a_case_and_leaves_it_as_it_was) {
 }
 
 Test(run, in_place) {
-  lw_result *result = run("");
+  lw_result *result = verdict_run("");
   int exit_status = result->verdict.exit_status;
   cr_assert_eq(lw_run(&result->given, verdict_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
   cr_expect_eq(result->verdict.exit_status, exit_status);
@@ -75,7 +64,7 @@ Test(run, of_a_contradiction_is_a_fault_and_changes_nothing) {
 }
 
 Test(run, a_wall_of_unknown_depth_gets_the_rest_of_its_verdict) {
-  lw_result *result = run("block depth=unknown;course count=12");
+  lw_result *result = verdict_run("block depth=unknown;course count=12");
   cr_expect_eq(result->verdict.stands, LW_CANNOT_SHOW);
   cr_expect_eq(result->verdict.who, LW_WHO_ENGINEER);
   cr_expect_float_eq(result->verdict.height_m[LW_HEIGHT_TOTAL], 1.2, 1e-9);

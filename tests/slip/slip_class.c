@@ -89,14 +89,6 @@ static const struct {
 } KINDS[] = {{"set back", set_back},         {"long slope", long_slope}, {"named soil", named_soil},
              {"fallen front", fallen_front}, {"free water", free_water}, {"footing", footing_behind}};
 
-static const lw_tables *tables(void) {
-  static lw_tables read;
-  static bool done;
-  if (!done) cr_assert_eq(lw_tables_read(NULL, &read, NULL), LW_OK);
-  done = true;
-  return &read;
-}
-
 /* Where no rise or fall is endless nothing may lie further off than circles are looked for. */
 static void look_further(lw_slip_box *box) {
   if (box->exit_to_m - box->exit_from_m > 900.0 * box->exit_half_m) return;
@@ -108,11 +100,11 @@ static void hold(const char *kind, const random_wall *wall, lw_result *r) {
   char name[1024];
   lw_case c = random_wall_case(wall);
   lw_slip_ground ground;
-  cr_assert_eq(lw_run(&c, tables(), LW_DETAIL_EVERYTHING, r, NULL), LW_OK);
+  cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, r, NULL), LW_OK);
   for (int i = 0; i < r->situations.count; i++) {
     const lw_situation *s = &r->situations.situation[i];
     if (!s->slip_known || s->slip.status != LW_OK) continue;
-    lw_situation_slip_ground(&r->wall, tables(), s, &ground);
+    lw_situation_slip_ground(&r->wall, sheet_test_tables(), s, &ground);
     look_further(&ground.box);
     double same = dense_factor(&ground, &s->slip.circle, 500), least = dense_least(&ground, 1.6);
     random_wall_name(wall, name, sizeof name);
@@ -166,7 +158,7 @@ Test(checks, slip_of_a_footing_far_behind_a_low_wall) {
 
 static double slip_of(const lw_case *c, lw_situation *drained) {
   static lw_result r;
-  cr_assert_eq(lw_run(c, tables(), LW_DETAIL_EVERYTHING, &r, NULL), LW_OK);
+  cr_assert_eq(lw_run(c, sheet_test_tables(), LW_DETAIL_EVERYTHING, &r, NULL), LW_OK);
   *drained = r.situations.situation[0];
   cr_assert(drained->slip_known && drained->slip.status == LW_OK);
   return drained->slip.bishop;
@@ -244,9 +236,9 @@ Test(checks, slip_has_the_uplifts_water_under_the_wall) {
     lw_case c = CASE("site behind=ground", "course count=4", "block height=0.2 m", "block depth=0.9 m",
                      "wall embedment=0.2 m", "water depth=0.05 m", front, "ground slope=0 deg",
                      "load 1 kind=none", "people on cap=no");
-    cr_assert_eq(lw_run(&c, tables(), LW_DETAIL_EVERYTHING, &r, NULL), LW_OK);
+    cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, &r, NULL), LW_OK);
     drained = r.situations.situation[0];
-    lw_situation_slip_ground(&r.wall, tables(), &drained, &ground);
+    lw_situation_slip_ground(&r.wall, sheet_test_tables(), &drained, &ground);
     double uplift = 0.0;
     for (int k = 0; k < drained.base.forces.count; k++)
       if (drained.base.forces.force[k].kind == LW_FORCE_UPLIFT)

@@ -7,6 +7,7 @@
 #include <string.h>
 
 #include "../checks/support.h"
+#include "../sheet/support.h"
 
 /* The slip as a check of whole sheets: when it is made, when it holds, falls short and cannot be shown; tiers
  * and beds on slopes. */
@@ -19,16 +20,6 @@ static const char TERRACE[] =
     "soil below top,50 mm\nsoil 1 name,clean sand\nfooting soil friction angle,24 deg\nbase friction,0.45\n"
     "wall joints,open\nstone width,300 mm\ndrain outlets,2\nload 1 kind,uniform\nload 1 pressure,2.5 kPa\n"
     "fence height,0 m\nvehicle access,no\nother wall distance,50 m\n";
-
-static const lw_tables *tables(void) {
-  static lw_tables *read;
-  if (read == NULL) {
-    read = malloc(sizeof *read);
-    cr_assert_not_null(read);
-    cr_assert_eq(lw_tables_read(NULL, read, NULL), LW_OK);
-  }
-  return read;
-}
 
 /* The terrace with other items, as "name=value;name=value". */
 static lw_case case_of(const char *items) {
@@ -50,7 +41,7 @@ static const lw_result *run(const char *items) {
   static lw_result result;
   lw_case c = case_of(items);
   lw_error error = {0};
-  cr_assert_eq(lw_run(&c, tables(), LW_DETAIL_EVERYTHING, &result, &error), LW_OK, "%s: %s", items,
+  cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, &result, &error), LW_OK, "%s: %s", items,
                error.text);
   return &result;
 }
@@ -143,7 +134,7 @@ Test(checks, an_unknown_wall_loads_nothing) {
   lw_result *r = malloc(sizeof *r);
   cr_assert_not_null(r);
   c.site.other_wall_distance.origin = LW_ABSENT;
-  cr_assert_eq(lw_run(&c, tables(), LW_DETAIL_EVERYTHING, r, NULL), LW_OK);
+  cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, r, NULL), LW_OK);
   cr_expect_eq(r->wall.tier.band, LW_TIER_NONE);
   cr_expect_neq(r->verdict.what, LW_WHAT_TIER);
   cr_expect_geq(r->verdict.who, LW_WHO_COUNCIL);
@@ -180,7 +171,7 @@ Test(checks, a_slip_left_out_changes_no_answer) {
   cr_assert_not_null(r);
   for (size_t i = 0; i < sizeof walls / sizeof walls[0]; i++) {
     lw_case c = case_of(walls[i]);
-    cr_assert_eq(lw_run(&c, tables(), LW_DETAIL_VERDICT, r, NULL), LW_OK);
+    cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_VERDICT, r, NULL), LW_OK);
     cr_expect_eq(r->verdict.stands, run(walls[i])->verdict.stands, "%s", walls[i]);
   }
   free(r);

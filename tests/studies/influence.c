@@ -9,13 +9,7 @@
 /* The line of influence: the bed of the other tests is 0.4 m high from its base and 0.3 m deep. */
 
 static lw_influence influence_of(const char *changes) {
-  lw_result *result = calloc(1, sizeof *result);
-  lw_error error = {0};
-  lw_case c;
-  cr_assert_not_null(result);
-  verdict_case(changes, &c);
-  cr_assert_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_OK, "%s: %s", changes,
-               error.text);
+  lw_result *result = verdict_run(changes);
   lw_influence influence = result->influence;
   free(result);
   return influence;

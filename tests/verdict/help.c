@@ -143,3 +143,14 @@ const lw_verdict_reason *verdict_reason(const lw_verdict *verdict, lw_answer ans
   }
   return NULL;
 }
+
+lw_result *verdict_run(const char *changes) {
+  lw_result *result = calloc(1, sizeof *result);
+  lw_error error = {0};
+  lw_case c;
+  cr_assert_not_null(result);
+  verdict_case(changes, &c);
+  cr_assert_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_OK, "%s: %s", changes,
+               error.text);
+  return result;
+}

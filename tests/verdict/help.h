@@ -28,6 +28,8 @@ void verdict_wall_make(const lw_tables *tables, const char *changes, lw_holds ho
 void verdict_wall_build(const lw_tables *tables, lw_holds holds, lw_result *made);
 /** Its verdict in a place; NULL: none is named. */
 void verdict_in(lw_result *made, const char *place, lw_verdict *verdict);
+/** That bed with changes, run with all that reports say of it. The caller frees. */
+lw_result *verdict_run(const char *changes);
 /** The i-th place of tables/limits.csv, each once; NULL past the last. */
 const char *verdict_place_at(const lw_tables *tables, int i);
 
