@@ -45,6 +45,17 @@ typedef enum lw_exposure { LW_EXPOSURE_SHELTERED, LW_EXPOSURE_ORDINARY, LW_EXPOS
 typedef enum lw_wall_kind { LW_WALL_COURSES, LW_WALL_SECTION } lw_wall_kind;
 typedef enum lw_fixing { LW_FIXING_DRY, LW_FIXING_BONDED } lw_fixing;
 typedef enum lw_joints { LW_JOINTS_OPEN, LW_JOINTS_SEALED } lw_joints;
+typedef enum lw_wall_back { LW_WALL_BACK_ROUGH, LW_WALL_BACK_SMOOTH, LW_WALL_BACK_LINED } lw_wall_back;
+typedef enum lw_bed_use { LW_BED_PLANTED, LW_BED_WALKED, LW_BED_VEHICLE } lw_bed_use;
+typedef enum lw_stone_filter {
+  LW_STONE_FILTER_CLOTH,
+  LW_STONE_FILTER_GRADED,
+  LW_STONE_FILTER_NONE
+} lw_stone_filter;
+
+/* Every quantity that is not given has two values on file: a cautious one, which decides, and the likely one.
+ * The look says which of them stand in. */
+typedef enum lw_look { LW_LOOK_CAUTIOUS, LW_LOOK_LIKELY } lw_look;
 typedef enum lw_load_kind {
   LW_LOAD_NONE,
   LW_LOAD_UNIFORM,
@@ -177,7 +188,7 @@ typedef struct lw_case_fence {
 } lw_case_fence;
 
 typedef struct lw_case_wall {
-  lw_choice kind;
+  lw_choice kind, back;
   lw_quantity height, embedment, friction, unit_weight;
 } lw_case_wall;
 
@@ -206,11 +217,12 @@ typedef struct lw_case_ground {
   lw_case_soil soil[LW_SOIL_MAX];
   lw_case_soil footing;
   lw_quantity base_friction, base_adhesion, allowable_bearing, trench_depth, trench_distance;
+  lw_choice bed_use;
 } lw_case_ground;
 
 typedef struct lw_case_water {
   lw_quantity depth, front_depth, overflow_below_top, unit_weight, drain_outlets, outlet_level;
-  lw_choice wall_joints, ground_drains;
+  lw_choice wall_joints, ground_drains, stone_filter;
   lw_quantity storm_rain, drainable_porosity;
 } lw_case_water;
 
@@ -249,6 +261,7 @@ typedef struct lw_case {
   lw_case_construction construction;
   lw_case_method method;
   lw_case_order order;
+  lw_look look;  /* which values stand in for what is not given */
   bool complete; /* lw_case_complete has filled in what was left out */
 } lw_case;
 

@@ -74,6 +74,15 @@ static const lw_item items[] = {
      .means = "Of the drainage stone right behind the wall.",
      .question = "How wide is the drainage stone behind the wall?"},
     {.part = LW_ABOUT_GROUND,
+     .name = "bed use",
+     CHOICE(ground.bed_use, "planted|walked|vehicle"),
+     .assumed = LW_BED_WALKED,
+     .unit = "",
+     .example = "planted",
+     .means = "What goes on the ground behind the wall: `planted`, nobody walks there but who weeds it; "
+              "`walked`, people, a barrow, a mower; `vehicle`. It sets the load where none is given.",
+     .question = "Who or what goes on the ground behind the wall: plants only, people, a vehicle?"},
+    {.part = LW_ABOUT_GROUND,
      .name = "bed width",
      LENGTH(construction.bed_width),
      RANGE(0.01, 1000.0),
@@ -322,6 +331,15 @@ static const lw_item items[] = {
      .example = "yes",
      .means = "Whether a hole in the ground, filled with water, is empty by morning.",
      .question = "A hole filled with water: is it empty by morning?"},
+    {.part = LW_ABOUT_WATER,
+     .name = "stone filter",
+     CHOICE(water.stone_filter, "cloth|graded|none"),
+     .assumed = LW_STONE_FILTER_NONE,
+     .unit = "",
+     .example = "cloth",
+     .means = "What keeps the soil out of the stone behind the wall: a filter cloth, a graded layer of sand "
+              "and gravel, or nothing. Without one, fines close the stone and every way out with it.",
+     .question = "Is there a filter cloth, or graded sand and gravel, between the soil and the stone?"},
 };
 
 const lw_item_group lw_items_ground = {items, sizeof items / sizeof *items};
