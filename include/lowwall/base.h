@@ -86,7 +86,7 @@ typedef enum lw_status {
   X(UNDERMINED, "undermined", "a trench in front is dug down beside or under the base") \
   X(NO_SEEPAGE_FORM, "no-seepage-form", \
     "the form on file is for level ground, one soil without cohesion and a drain on an upright plane") \
-  X(WEDGE_DISAGREES, "wedge-disagrees", "formula and numerical wedge disagree: do not use this result") \
+  X(WEDGE_DISAGREES, "wedge-disagrees", "formula and trial wedges disagree: do not use this result") \
   X(NOT_FINITE, "not-finite", "a value in it is no number: do not use this result") \
   X(NO_PUSH, "no-push", "soil stands behind and no push was found for it: do not use this result") \
   X(NO_WEDGE_AT_REST, "no-wedge-at-rest", "earth pressure at rest has no failure wedge to compare with") \

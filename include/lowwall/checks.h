@@ -234,8 +234,8 @@ typedef struct lw_joint {
   X(DRAINED, "drained", "as built", "as built, water leaving") \
   X(OUTLET_BLOCKED, "outlet-blocked", "outlet blocked", "the outlet blocked, water standing behind") \
   X(STORM, "storm", "storm", "a storm on a bed that cannot drain") \
-  X(PEOPLE_SITTING, "people-sitting", "people sitting", "people sitting along the top") \
-  X(PEOPLE_LEANING, "people-leaning", "people leaning", "people leaning on the top") \
+  X(PEOPLE_SITTING, "people-sitting", "sitting on it", "people sitting along the top") \
+  X(PEOPLE_LEANING, "people-leaning", "leaning on it", "people leaning on the top") \
   X(EARTHQUAKE, "earthquake", "an earthquake", "an earthquake, as a steady push") \
   X(TRENCH, "trench", "trench in front", "a trench open in front of the toe") \
   X(WIND, "wind", "wind on fence", "wind on the fence behind")
@@ -323,11 +323,11 @@ typedef struct lw_situations {
  *  gives all of it but the row that names its set of factors, which may be another of the same set */
 lw_check lw_situation_check(const lw_situation *situation, int number);
 
-/** What a check is called when one speaks to people: "sliding on its base", "pressed share, joint 1". */
+/** What a check is called when one speaks to people: "sliding on its base", "tipping above course 1". */
 void lw_check_words(const lw_check *check, char *out, size_t size);
 /** Why a situation decides or does not, as a sentence without its full stop. */
 const char *lw_situation_why_words(lw_situation_why why);
-/** "as built", "outlet blocked", "people sitting" */
+/** "as built", "outlet blocked", "sitting on it" */
 const char *lw_situation_short(lw_situation_name name);
 /** "base", "pad", "joint-1", "cap" */
 void lw_check_print_at(const lw_check *check, char *out, size_t size);

@@ -8,7 +8,7 @@
 /* What is to be known of a kind of check without making one. */
 typedef struct lw_check_about {
   const char *slug;
-  const char *title;               /* in a word or two, whichever the place: "pressed share" */
+  const char *title;               /* in a few words, whichever the place: "share in compression" */
   const char *unit;                /* of demand and resistance on a contact */
   const char *demand, *resistance; /* what they are, for the documents */
   lw_factor needs, or_needs;       /* what a set of factors asks of it: the one or, at times, the other */

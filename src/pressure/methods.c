@@ -13,7 +13,7 @@ static const lw_pressure_routine ROUTINES[] = {
                              lw_rankine_thrust},
     [LW_PRESSURE_COULOMB] = {"coulomb", "Coulomb, thrust on the back", "[COULOMB1776 wedge]",
                              lw_coulomb_thrust},
-    [LW_PRESSURE_WEDGE] = {"wedge", "numerical plane wedge, thrust on the back", "[COULOMB1776 wedge]",
+    [LW_PRESSURE_WEDGE] = {"wedge", "trial wedges, thrust on the back", "[COULOMB1776 wedge]",
                            lw_trial_wedge_as_thrust},
     [LW_PRESSURE_AT_REST] = {"at rest", "at rest, thrust on a vertical plane", LW_AT_REST_SOURCE,
                              lw_at_rest_thrust},

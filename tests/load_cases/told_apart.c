@@ -36,7 +36,7 @@ Test(told_apart, a_check_is_called_something_where_it_is_made) {
       lw_check_words(&check, words, sizeof words);
       cr_expect_eq(words[0] != '\0', lw_check_about_of((lw_check_kind)kind)->at[at] != NULL, "%d, %d", kind,
                    at);
-      cr_expect(at != LW_AT_JOINT || words[0] == '\0' || strstr(words, "joint 2") != NULL, "%s", words);
+      cr_expect(at != LW_AT_JOINT || words[0] == '\0' || strstr(words, "course 2") != NULL, "%s", words);
     }
 }
 

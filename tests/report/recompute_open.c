@@ -11,7 +11,7 @@ const recompute_kind RECOMPUTE_STATED[] = {
     {"Under the base: ", "a soil as it was put in"},
     {"Ground behind b = ", "the ground as it was put in"},
     {"Pressure on the plane of # m", "a heading"},
-    {"Joint #, moments about", "a heading"},
+    {"The joint above course #, moments about", "a heading"},
     {"layer #, below # m", "a heading"},
     {"The same without earthquake and cohesion: ", "a heading"},
     {"Earthquake, as a steady push", "a heading"},

@@ -142,8 +142,8 @@ static const char *checks(recompute *r, const char *line) {
       recompute_states(r, line);
       continue;
     }
-    cell holds = recompute_cell(line + 23, 8), pushes = recompute_cell(line + 31, 8);
-    cell has = recompute_cell(line + 46, 7);
+    cell holds = recompute_cell(line + 27, 8), pushes = recompute_cell(line + 35, 8);
+    cell has = recompute_cell(line + 50, 7);
     if (!holds.there || !pushes.there || pushes.value <= pushes.half) continue;
     cell made = {true, holds.value / pushes.value, 0.0};
     made.half = fmax(fabs((holds.value + holds.half) / (pushes.value - pushes.half) - made.value),

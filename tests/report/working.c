@@ -88,7 +88,7 @@ Test(report, working_has_every_situation_and_every_joint) {
   cr_expect_eq(count_of(working.data, "\nBalance: "), result->situations.count);
   for (int j = 1; j < 5; j++) {
     char words[40];
-    snprintf(words, sizeof words, "sliding on joint %d", j);
+    snprintf(words, sizeof words, "sliding above course %d", j);
     int limits = count_of(strstr(working.data, "\n How high the water may stand"), words);
     cr_expect_eq(count_of(working.data, words) - limits, result->situations.count, "%s", words);
     cr_expect_eq(limits, 1, "%s", words);
@@ -129,7 +129,7 @@ Test(report, checks_are_written_out) {
 /* Above joint 1 stand courses 2 and up, and the cap is the cap. */
 Test(report, courses_above_a_joint_keep_their_numbers) {
   lw_text working = wall_working(wall_of(wall_sorts[1]));
-  const char *joint = strstr(working.data, "\n Joint 1, moments about its front edge\n");
+  const char *joint = strstr(working.data, "\n The joint above course 1, moments about its front edge\n");
   cr_assert_not_null(joint);
   const char *end = strstr(joint, "  sums of this table"), *two = strstr(joint, "  course 2 ");
   const char *one = strstr(joint, "  course 1 "), *cap = strstr(joint, "  cap ");

@@ -47,7 +47,7 @@ static const lw_free_body_figure in_front[] = {
 };
 
 static const lw_free_body_figure wedges[] = {
-    {"wedge_thrust_kn_per_m", "thrust by the numerical wedge", "kN/m", OF(wedge.thrust_kn_per_m)},
+    {"wedge_thrust_kn_per_m", "thrust by trial wedges", "kN/m", OF(wedge.thrust_kn_per_m)},
     {"wedge_plane_deg", "failure plane of the wedge from the horizontal", "deg",
      ANGLE(wedge.plane_angle_rad)},
     {"wedge_weight_kn_per_m", "weight of the wedge and the loads on it", "kN/m", OF(wedge.weight_kn_per_m)},
@@ -59,7 +59,7 @@ static const lw_free_body_figure wedges[] = {
 static const lw_free_body_figure contacts[] = {
     {"width_m", "width of the contact", "m", OF(contact.width_m)},
     {"front_m", "front edge of the contact behind the toe", "m", OF(contact.front_m)},
-    {"kern_m", "all that bears is pressed with the resultant so far in front of the middle", "m",
+    {"kern_m", "all that bears is in compression with the resultant so far in front of the middle", "m",
      OF(contact.kern_m)},
     {"vertical_kn_per_m", "all that presses down", "kN/m", OF(contact.vertical_kn_per_m)},
     {"horizontal_kn_per_m", "all that pushes to the front", "kN/m", OF(contact.horizontal_kn_per_m)},
@@ -83,9 +83,9 @@ static const lw_free_body_figure tapers[] = {
     {"area_m2", "area of the contact, of a metre of wall", "m2", OF(contact.area_m2)},
     {"front_share", "share of the run that bears at its front", "", OF(contact.taper.front)},
     {"rear_share", "share of the run that bears at its rear", "", OF(contact.taper.rear)},
-    {"kern_behind_m", "all that bears is pressed with the resultant so far behind the middle", "m",
+    {"kern_behind_m", "all that bears is in compression with the resultant so far behind the middle", "m",
      OF(contact.kern_behind_m)},
-    {"pressed_m", "how much of the width is pressed", "m", OF(contact.compressed_m)},
+    {"pressed_m", "how much of the width is in compression", "m", OF(contact.compressed_m)},
 };
 
 /* Only in an earthquake. */
@@ -179,9 +179,9 @@ void lw_figures_of_joint(const lw_figures *figures, const lw_joint *joint) {
                    &(lw_figure_word){"loads_height_m", "height of that push above the joint", "m", ""},
                    joint->elastic_height_m);
   }
-  lw_figures_put_number(
-      figures, &(lw_figure_word){"wedge_thrust_kn_per_m", "thrust by the numerical wedge", "kN/m", ""},
-      (lw_number){joint->wedge_kn_per_m, joint->wedge_known}, no_wedge(figures));
+  lw_figures_put_number(figures,
+                        &(lw_figure_word){"wedge_thrust_kn_per_m", "thrust by trial wedges", "kN/m", ""},
+                        (lw_number){joint->wedge_kn_per_m, joint->wedge_known}, no_wedge(figures));
   put_contact(figures, &body);
 }
 

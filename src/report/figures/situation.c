@@ -20,9 +20,9 @@ static void compared(const lw_figures *figures, const lw_situation *situation) {
     if (both[i].loads_kn_per_m > 0.0)
       lw_figures_put(&b, &(lw_figure_word){"loads_push_kn_per_m", "push of loads at a distance", "kN/m", ""},
                      both[i].loads_kn_per_m);
-    lw_figures_put_number(
-        &b, &(lw_figure_word){"wedge_thrust_kn_per_m", "thrust by the numerical wedge", "kN/m", ""},
-        (lw_number){both[i].wedge_kn_per_m, both[i].wedge_known}, LW_REASON_NO_WEDGE);
+    lw_figures_put_number(&b,
+                          &(lw_figure_word){"wedge_thrust_kn_per_m", "thrust by trial wedges", "kN/m", ""},
+                          (lw_number){both[i].wedge_kn_per_m, both[i].wedge_known}, LW_REASON_NO_WEDGE);
   }
 }
 

@@ -89,9 +89,9 @@ static void method(const lw_blocks *b) {
   const lw_result *r = b->result;
   const lw_factor_row *row = lw_tables_factor(r->tables, r->wall.factor_set, "sliding");
   static const char *const METHODS[] = {"Rankine's earth pressure", "Coulomb's earth pressure",
-                                        "the numerical wedge", "earth pressure at rest"};
+                                        "trial wedges", "earth pressure at rest"};
   lw_block_say(b, LW_BLOCK_HEADING, "", "Method");
-  lw_block_say(b, LW_BLOCK_FACT, "pressure", "%s, rechecked by a numerical wedge where one exists",
+  lw_block_say(b, LW_BLOCK_FACT, "pressure", "%s, rechecked by trial wedges where they have an answer",
                METHODS[r->wall.method.pressure]);
   lw_block_say(b, LW_BLOCK_FACT, "factors", "%s (%s)", row ? row->title : r->wall.factor_set,
                r->wall.factor_set);

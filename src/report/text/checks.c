@@ -74,7 +74,7 @@ static void print_row(const lw_page *page, const lw_row *row) {
   print_has(&row->check, has, sizeof has);
   lw_page_number(row->check.needs, needs, sizeof needs);
   bool bad = row->check.counts && row->check.holds != LW_HOLDS;
-  lw_page_linef(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN, "  %-25s%7s%7s%-1s  %-21s%s", words, has, needs,
+  lw_page_linef(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN, "  %-27s%6s%7s%-1s  %-20s%s", words, has, needs,
                 mark_of(row), outcome, lw_situation_short(row->situation->name));
 }
 
@@ -155,6 +155,12 @@ static void say_situation(const lw_page *page, const lw_situation *s) {
                numbers, plain ? "" : "; ", plain ? "" : lw_situation_why_words(s->why));
 }
 
+/* "by Rankine": a routine's title up to where its thrust acts. */
+static void method_words(const lw_pressure_routine *routine, char *out, size_t size) {
+  bool own = strncmp(routine->title, "at rest", 7) == 0 || strncmp(routine->title, "by ", 3) == 0;
+  lw_print(out, size, "%s%.*s", own ? "" : "by ", (int)strcspn(routine->title, ","), routine->title);
+}
+
 /* The push that all the rest follows from, with the recheck beside it. */
 static void say_push(const lw_page *page, const lw_situation *s) {
   const lw_free_body *body = &s->base;
@@ -173,12 +179,14 @@ static void say_push(const lw_page *page, const lw_situation *s) {
     double less = body->wedge.thrust_kn_per_m - body->by_formula_kn_per_m;
     lw_number_print(difference, sizeof difference, less, 2);
     bool differ = strcmp(difference, "0.00") != 0;
-    lw_print(wedge, sizeof wedge, "%.2f by the numerical wedge, difference %s%s%s%s",
-             body->wedge.thrust_kn_per_m, difference, differ && why[0] ? "; they differ by " : "",
-             differ ? why : "", differ ? "; the larger is used" : "");
+    lw_print(wedge, sizeof wedge, "%.2f by trial wedges, difference %s%s%s%s", body->wedge.thrust_kn_per_m,
+             difference, differ && why[0] ? "; they differ by " : "", differ ? why : "",
+             differ ? "; the larger is used" : "");
   }
-  lw_page_sayf(page, "  ", "Push of the soil, %s: %.2f kN/m by %s%s; %s.", lw_situation_short(s->name),
-               body->formula_kn_per_m, body->formula->slug, loads, wedge);
+  char by[64];
+  method_words(body->formula, by, sizeof by);
+  lw_page_sayf(page, "  ", "Push of the soil, %s: %.2f kN/m %s%s; %s.", lw_situation_short(s->name),
+               body->formula_kn_per_m, by, loads, wedge);
 }
 
 static void say_pushes(const lw_page *page, const lw_result *result) {
@@ -205,7 +213,7 @@ void lw_text_checks(const lw_page *page, const lw_result *result) {
   lw_rows rows;
   collect(result, &rows);
   lw_page_heading(page, "Checks, each at its worst over the cases that decide");
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-25s%7s%7s%-1s  %-21s%s", "", "has", "needs", "", "", "case");
+  lw_page_linef(page, LW_TONE_PLAIN, "  %-27s%6s%7s%-1s  %-20s%s", "", "has", "needs", "", "", "case");
   for (int i = 0; i < rows.count; i++) print_row(page, &rows.row[i]);
   say_which(page, &rows, MOVES, "These would move");
   say_which(page, &rows, BY_DESIGN, "These do not stand by the design values, which hold the margin");

@@ -42,6 +42,9 @@ static void number(lw_number n, int decimals, int columns, char *out, size_t siz
   }
 }
 
+/* The table has no room for the whole: "short by 12 %". */
+static const char FALLS[] = "falls ";
+
 static void check_line(const lw_page *page, const lw_check *c) {
   char words[40], outcome[40], demand[24], resistance[24], has[24], needs[24];
   lw_check_words(c, words, sizeof words);
@@ -49,10 +52,10 @@ static void check_line(const lw_page *page, const lw_check *c) {
   number(c->demand, 3, 8, demand, sizeof demand);
   number(c->resistance, 3, 8, resistance, sizeof resistance);
   number(c->has, 3, 7, has, sizeof has);
-  number(c->needs, 2, 6, needs, sizeof needs);
-  bool bad = c->counts && c->holds != LW_HOLDS;
-  lw_page_linef(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN, "%-23s%8s%8s %-6s%7s%6s %s", words, resistance,
-                demand, c->unit, has, needs, outcome);
+  number(c->needs, 2, 5, needs, sizeof needs);
+  bool bad = c->counts && c->holds != LW_HOLDS, falls = strncmp(outcome, FALLS, strlen(FALLS)) == 0;
+  lw_page_linef(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN, "%-27s%8s%8s %-6s%7s%5s %s", words, resistance,
+                demand, c->unit, has, needs, falls ? outcome + strlen(FALLS) : outcome);
   if (c->reason != LW_REASON_NONE) lw_page_sayf(page, "      ", "%s", lw_reason_sentence(c->reason));
 }
 
@@ -80,7 +83,7 @@ static void say_sets(const lw_page *page, const lw_result *result, const lw_situ
 void lw_working_checks(const lw_page *page, const lw_result *result, const lw_situation *s) {
   lw_page_blank(page);
   lw_page_say(page, " ", "Checks: has = holds / pushes, and must reach needs");
-  lw_page_linef(page, LW_TONE_PLAIN, "%-23s%8s%8s %-6s%7s%6s", "", "holds", "pushes", "", "has", "needs");
+  lw_page_linef(page, LW_TONE_PLAIN, "%-27s%8s%8s %-6s%6s %5s", "", "holds", "pushes", "", "has", "needs");
   for (int i = 0; i < s->check_count; i++) {
     lw_check check = lw_situation_check(s, i);
     check_line(page, &check);

@@ -153,7 +153,7 @@ static void compared_row(const lw_page *page, const lw_compared *c) {
 void lw_working_compared(const lw_page *page, const lw_result *result) {
   const lw_situations *all = &result->situations;
   if (!result->wall.section.known || result->wall.site.backfill_refused) return;
-  lw_page_heading(page, "Rankine and Coulomb, each beside the numerical wedge on its own plane");
+  lw_page_heading(page, "Rankine and Coulomb, each beside trial wedges on its own plane");
   lw_page_linef(page, LW_TONE_PLAIN, "  %-38s%8s%10s%10s%11s", "", "K", "P", "wedge", "difference");
   lw_page_linef(page, LW_TONE_PLAIN, "  %-38s%8s%10s%10s%11s", "", "", "kN/m", "kN/m", "kN/m");
   for (int i = 0; i < all->count; i++) {

@@ -142,11 +142,11 @@ void lw_working_moments(const lw_page *page, const lw_result *result, const lw_f
 void lw_working_joints(const lw_page *page, const lw_result *result, const lw_situation *s) {
   if (s->joint_count == 0) return;
   lw_page_blank(page);
-  lw_page_say(page, " ", "Joints, each with the courses above it");
+  lw_page_say(page, " ", "Joints, each above the course of its number, with the courses above it");
   lw_page_linef(page, LW_TONE_PLAIN, "  %-9s%8s%9s%9s%9s%9s%9s%9s", "", "height", "P", "wedge", "V", "H",
-                "R from", "pressed");
+                "R from", "share in");
   lw_page_linef(page, LW_TONE_PLAIN, "  %-9s%8s%9s%9s%9s%9s%9s%9s", "", "m", "kN/m", "kN/m", "kN/m", "kN/m",
-                "front m", "share");
+                "front m", "compr.");
   for (int i = 0; i < s->joint_count; i++) {
     const lw_joint *j = &s->joint[i];
     char name[24], from[24] = "outside", wedge[24] = "-";

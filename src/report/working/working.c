@@ -15,7 +15,7 @@ static void body(const lw_page *page, const lw_result *result, const lw_situatio
   static const char *const titles[] = {
       [LW_AT_BASE] = "Base, moments about the toe",
       [LW_AT_PAD] = "Underside of the pad, moments about the front of the base, at the pad's underside",
-      [LW_AT_JOINT] = "Joint %d, moments about its front edge",
+      [LW_AT_JOINT] = "The joint above course %d, moments about its front edge",
       [LW_AT_CAP] = "Cap, moments about its front edge"};
   char title[96];
   lw_print(title, sizeof title, titles[place.at], place.joint);

@@ -122,7 +122,7 @@ static void say_before(const lw_page *page, const lw_basis *by, const lw_check *
   bool of_pressure = lw_check_about_of(check->kind)->of_pressure;
   double dug = by->load_case.ground.front.dug_m;
   if (of_pressure && !by->body.contact.inside)
-    lw_page_say(page, "    ", "nothing is pressed: the resultant is outside");
+    lw_page_say(page, "    ", "nothing is in compression: the resultant is outside");
   if (check->kind == LW_CHECK_SLIDING && by->wall->method.passive_share > 0.0 && dug > 0.0)
     lw_page_sayf(page, "    ", "in front %.3f m of the ground are taken as dug away before it resists", dug);
 }
