@@ -65,8 +65,8 @@ typedef enum lw_load_kind {
   LW_LOAD_CAP
 } lw_load_kind;
 typedef enum lw_pressure_method {
-  LW_PRESSURE_RANKINE,
   LW_PRESSURE_COULOMB,
+  LW_PRESSURE_RANKINE,
   LW_PRESSURE_WEDGE,
   LW_PRESSURE_AT_REST
 } lw_pressure_method;

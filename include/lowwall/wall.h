@@ -193,7 +193,7 @@ typedef struct lw_section {
   double embedment_m;         /* base below the ground in front, for levels and thrust */
   double bearing_embedment_m; /* as given; 0 when assumed: what is not known does not help */
   double base_width_m;
-  double back_foot_m; /* x where the line of the back meets the level of the base */
+  double back_foot_m; /* x where the back, of a stem on a slab too, meets the level of the base */
   bool known;         /* false: block depth or base width is not given; nothing below is */
   double contact_front_m, contact_rear_m; /* of the base, or of the joint under the lowest course */
   double tail_share;  /* of blocks that taper: length at the rear over that at the face; or 1 */
@@ -203,8 +203,7 @@ typedef struct lw_section {
   double shell_m;     /* hollow and unfilled: only the face shells bear, this thick; 0 otherwise */
   lw_corner crest;    /* rear end of the top: where the ground behind meets the wall */
   double rear_m;      /* rearmost x, the cap left out */
-  double back_rad;    /* θ of the line from the rear of the base to the rear of the top, positive when
-                               soil lies on it */
+  double back_rad;    /* θ of the line from there to the rear of the top, positive when soil lies on it */
   double back_lean;   /* tan θ */
   bool has_cap, cap_bonded;
   double cap_front_m; /* x of the cap's front edge */

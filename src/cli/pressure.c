@@ -45,7 +45,7 @@ typedef enum pressure_item {
 } pressure_item;
 
 static const lw_formula_item items[ITEM_COUNT] = {
-    [METHOD] = {WORD_ITEM("method", "rankine|coulomb|wedge|at rest", "coulomb", "How the thrust is found."),
+    [METHOD] = {WORD_ITEM("method", "coulomb|rankine|wedge|at rest", "rankine", "How the thrust is found."),
                 .sheet_name = "method pressure"},
     [STATE] = {WORD_ITEM("state", "active|passive|at rest", "active", "Which way the soil yields."),
                .sheet_name = ""},

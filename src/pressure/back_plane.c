@@ -60,10 +60,25 @@ static void place_upright(const lw_section *section, const surface *g, double ex
   back->top_y_m = ground_level(g, x);
 }
 
+/* A line of the back: where it meets the level of the base, and how it leans. */
+typedef struct line {
+  double foot_m, lean, rad;
+} line;
+
+/* The wall's own back reaches from the rear of the base to the rear of the top, over a heel too: what stands
+ * in front of that line is weight. The back of the stem alone leaves the soil on its heel out. */
+static line line_of(const lw_method *method, const lw_section *section) {
+  double heel = section->base_width_m - section->back_foot_m;
+  if (method->plane == LW_PLANE_BACK || fabs(heel) < 1e-12)
+    return (line){section->back_foot_m, section->back_lean, section->back_rad};
+  double lean = section->back_lean + heel / section->crest.y_m;
+  return (line){section->base_width_m, lean, atan(lean)};
+}
+
 /* Where the line of the back meets the ground: at the ground's own start, or up the slope where that starts
  * in front of the line, on a ledge. */
-static double meets_ground(const lw_section *section, const surface *g) {
-  double lean = section->back_lean, ahead = section->back_foot_m - g->y_m * lean - g->x_m;
+static double meets_ground(const line *along, const surface *g) {
+  double lean = along->lean, ahead = along->foot_m - g->y_m * lean - g->x_m;
   if (ahead <= 0.0 || g->slope_rad <= 0.0) return g->y_m;
   double rise = tan(g->slope_rad), closing = 1.0 + lean * rise;
   if (closing <= 1e-3) return g->y_m;
@@ -71,14 +86,13 @@ static double meets_ground(const lw_section *section, const surface *g) {
 }
 
 /* The line of the back, carried down to the foot. */
-static void place_on_back(const lw_section *section, const surface *g, double extra_depth_m,
-                          lw_back_plane *back) {
-  double top_y = meets_ground(section, g);
-  back->plane.batter_rad = section->back_rad;
-  back->lean = section->back_lean;
-  back->foot_x_m = section->back_foot_m + extra_depth_m * back->lean;
+static void place_on_back(const line *along, const surface *g, double extra_depth_m, lw_back_plane *back) {
+  double top_y = meets_ground(along, g);
+  back->plane.batter_rad = along->rad;
+  back->lean = along->lean;
+  back->foot_x_m = along->foot_m + extra_depth_m * back->lean;
   back->foot_y_m = -extra_depth_m;
-  back->top_x_m = section->back_foot_m - top_y * back->lean;
+  back->top_x_m = along->foot_m - top_y * back->lean;
   back->top_y_m = top_y;
 }
 
@@ -135,8 +149,9 @@ static void loads_build(const lw_site *site, const lw_ground *ground, double fro
 
 /* Where the plane stands: upright behind the wall, or on its back. */
 static void place(const lw_method *method, const lw_stack *stack, const surface *g, lw_back_plane *back) {
+  line along = line_of(method, stack->section);
   if (on_the_back(method) && !along_ground(method))
-    place_on_back(stack->section, g, stack->below_m, back);
+    place_on_back(&along, g, stack->below_m, back);
   else
     place_upright(stack->section, g, stack->below_m, back);
   if (!on_the_back(method) || !along_ground(method)) return;

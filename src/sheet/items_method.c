@@ -5,11 +5,11 @@
 static const lw_item items[] = {
     {.part = LW_ABOUT_METHOD,
      .name = "method pressure",
-     CHOICE(method.pressure, "rankine|coulomb|wedge|at rest"),
-     .assumed = LW_PRESSURE_RANKINE,
+     CHOICE(method.pressure, "coulomb|rankine|wedge|at rest"),
+     .assumed = LW_PRESSURE_COULOMB,
      .unit = "",
-     .example = "coulomb",
-     .means = "How the thrust is found.",
+     .example = "rankine",
+     .means = "How the thrust is found that decides. The other of Coulomb and Rankine stands beside it.",
      .question = ""},
     {.part = LW_ABOUT_METHOD,
      .name = "method coefficient",
@@ -28,7 +28,9 @@ static const lw_item items[] = {
      .assumed = LW_PLANE_OWN,
      .unit = "",
      .example = "heel",
-     .means = "Plane it acts on. `own`: the vertical one through the rear for Rankine, the back for Coulomb.",
+     .means = "Plane it acts on. `own`: the vertical one through the rear for Rankine; for Coulomb the line "
+              "from the "
+              "rear of the base to the rear of the top. `back`: over a heel slab, the back of the stem.",
      .question = ""},
     {.part = LW_ABOUT_METHOD,
      .name = "method thrust direction",

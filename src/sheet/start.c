@@ -134,7 +134,7 @@ static const char section[] = HEADER INVENTED LEAVE_OUT
     "method base friction,67,%,share of that angle under the base\n"
     "allowable bearing,100,kPa,\n"
     "drain outlets,1,,\n"
-    "method pressure,coulomb,,\"rankine, coulomb, wedge or at rest; docs/sheet.md has the other switches\"\n"
+    "method pressure,rankine,,\"coulomb, rankine, wedge or at rest; docs/sheet.md has the other switches\"\n"
     "load 1 kind,none,,\n";
 
 lw_status lw_sheet_start(const char *kind, lw_text *out) {

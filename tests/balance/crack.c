@@ -38,9 +38,10 @@ Test(checks, a_crack_is_as_deep_under_a_slope) {
       char friction[64], ground[64];
       snprintf(friction, sizeof friction, "soil 1 friction angle=%d deg", phi);
       snprintf(ground, sizeof ground, "ground slope=%d deg", slope);
-      lw_result *result = RUN("course count=5", "block height=200 mm", "block depth=500 mm",
-                              "wall embedment=0 m", friction, "soil 1 cohesion=2.4 kPa",
-                              "soil 1 unit weight=18.5 kN/m3", ground, "load 1 kind=none", "method slip=not");
+      lw_result *result =
+          RUN("course count=5", "block height=200 mm", "block depth=500 mm", "wall embedment=0 m", friction,
+              "soil 1 cohesion=2.4 kPa", "soil 1 unit weight=18.5 kN/m3", ground, "load 1 kind=none",
+              "method slip=not", "method pressure=rankine");
       double half = (45.0 - phi / 2.0) * atan(1.0) / 45.0, z = 2.0 * 2.4 / (18.5 * tan(half));
       const lw_free_body *base = &checks_test_situation(result, LW_SITUATION_DRAINED)->base;
       cr_expect(checks_test_near(base->thrust.crack_depth_m, z, 1e-6), "%d under %d: %.9f, by hand %.9f", phi,

@@ -35,10 +35,11 @@ Test(overhang, coulomb_lifts_where_friction_is_less_than_the_lean) {
 
 /* Rankine's plane stands behind the lean: what points down on it ends in the soil below the overhang. */
 Test(overhang, rankine_down_does_not_reach_the_wall) {
-  lw_result *leaning = RUN(LEANING, "ground slope=15 deg");
-  lw_result *upright = RUN("course count=5", "block height=200 mm", "block depth=400 mm", "setback=0 mm",
-                           "wall embedment=0 mm", "soil 1 friction angle=32 deg",
-                           "soil 1 unit weight=18 kN/m3", "load 1 kind=none", "ground slope=15 deg");
+  lw_result *leaning = RUN(LEANING, "ground slope=15 deg", "method pressure=rankine");
+  lw_result *upright =
+      RUN("course count=5", "block height=200 mm", "block depth=400 mm", "setback=0 mm",
+          "wall embedment=0 mm", "soil 1 friction angle=32 deg", "soil 1 unit weight=18 kN/m3",
+          "load 1 kind=none", "ground slope=15 deg", "method pressure=rankine");
   const lw_free_body *a = base_of(leaning, LW_SITUATION_DRAINED), *b = base_of(upright, LW_SITUATION_DRAINED);
   cr_expect_lt(fabs(checks_test_vertical(a, LW_FORCE_THRUST)), 1e-12);
   cr_expect_lt(fabs(checks_test_vertical(a, LW_FORCE_SOIL_ON_WALL)), 1e-12);
@@ -59,12 +60,13 @@ Test(overhang, water_lifts_each_underside) {
   free(result);
 }
 
-/* On a back that leans out, steps carry soil and water alike. */
+/* Under Rankine's upright plane steps carry soil and water alike. */
 Test(overhang, steps_behind_carry_soil_and_water) {
-  lw_result *result = RUN("course count=5", "block height=200 mm", "block depth=400 mm",
-                          "base course count=2", "base course depth=700 mm", "wall embedment=0 mm",
-                          "soil 1 friction angle=32 deg", "soil 1 unit weight=18 kN/m3",
-                          "soil 1 saturated unit weight=20 kN/m3", "load 1 kind=none", "ground slope=0 deg");
+  lw_result *result =
+      RUN("course count=5", "block height=200 mm", "block depth=400 mm", "base course count=2",
+          "base course depth=700 mm", "wall embedment=0 mm", "soil 1 friction angle=32 deg",
+          "soil 1 unit weight=18 kN/m3", "soil 1 saturated unit weight=20 kN/m3", "load 1 kind=none",
+          "ground slope=0 deg", "method pressure=rankine");
   const lw_free_body *dry = base_of(result, LW_SITUATION_DRAINED),
                      *wet = base_of(result, LW_SITUATION_OUTLET_BLOCKED);
   cr_expect(checks_test_near(checks_test_vertical(dry, LW_FORCE_SOIL_ON_WALL), 0.3 * 0.6 * 18.0, 1e-9));

@@ -176,11 +176,12 @@ Test(water_outline, a_joint_is_the_base_of_the_wall_cut_there) {
  * water under 0.1 m of the lower one, 0.4 m below its surface, lifts 0.392 kN/m at 0.35 m:
  * 0.880/(0.347 + 0.137) = 1.82. */
 Test(water_outline, the_underside_of_a_joints_own_course_tilts_it) {
-  lw_result *result = RUN("course count=3", "block height=0.2 m", "block depth=0.4 m", "setback=0.1 m",
-                          "block unit weight=22 kN/m3", "joint friction=0.5", "soil 1 friction angle=30 deg",
-                          "soil 1 cohesion=0 kPa", "soil 1 unit weight=18 kN/m3",
-                          "soil 1 saturated unit weight=20 kN/m3", "ground slope=0 deg", "load 1 kind=none",
-                          "people on cap=no", "wall embedment=0 m", "method slip=not");
+  lw_result *result =
+      RUN("course count=3", "block height=0.2 m", "block depth=0.4 m", "setback=0.1 m",
+          "block unit weight=22 kN/m3", "joint friction=0.5", "soil 1 friction angle=30 deg",
+          "soil 1 cohesion=0 kPa", "soil 1 unit weight=18 kN/m3", "soil 1 saturated unit weight=20 kN/m3",
+          "ground slope=0 deg", "load 1 kind=none", "people on cap=no", "wall embedment=0 m",
+          "method slip=not", "method pressure=rankine");
   const lw_situation *blocked = checks_test_situation(result, LW_SITUATION_OUTLET_BLOCKED);
   double has = NAN;
   for (int i = 0; i < blocked->check_count; i++)

@@ -43,7 +43,7 @@ static const lw_check *bearing_of(const lw_result *result) {
 }
 
 static double bears(const char *bearing, const char *word, const char *value) {
-  lw_result *r = RUN(GARDEN, bearing, word, value);
+  lw_result *r = RUN(GARDEN, bearing, word, value, "method pressure=rankine");
   const lw_check *c = bearing_of(r);
   cr_assert(c->resistance.known, "%s: %s", bearing, lw_reason_slug(c->reason));
   double kpa = c->resistance.value;
@@ -75,8 +75,8 @@ Test(given_numbers, a_number_that_is_the_formulas_changes_nothing) {
 
 /* The number belongs to the friction before it is divided. */
 Test(given_numbers, no_bearing_by_a_given_n_gamma_where_a_set_divides_friction) {
-  lw_result *r =
-      RUN(GARDEN, "method bearing=en1997", "method n gamma value=20", "method format=en1997-da1-2");
+  lw_result *r = RUN(GARDEN, "method bearing=en1997", "method n gamma value=20", "method format=en1997-da1-2",
+                     "method pressure=rankine");
   const lw_check *c = bearing_of(r);
   cr_expect_eq(c->reason, LW_REASON_GIVEN_NUMBER);
   cr_expect(!c->has.known);
@@ -92,7 +92,7 @@ Test(given_numbers, no_bearing_by_a_given_n_gamma_where_a_set_divides_friction) 
       "soil 1 friction angle=27 deg", "soil 1 unit weight=117 pcf", "ground slope=10 deg", \
       "footing soil friction angle=18 deg", "footing soil cohesion=900 psf", \
       "footing soil unit weight=107 pcf", "load 1 kind=none", "method base friction=66.67 %", \
-      "method base cohesion=66.67 %"
+      "method base cohesion=66.67 %", "method pressure=rankine"
 
 static const lw_situation *drained_of(const lw_result *result) {
   return checks_test_situation(result, LW_SITUATION_DRAINED);

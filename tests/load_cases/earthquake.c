@@ -146,7 +146,7 @@ Test(earthquake, soil_on_a_heel_pushes_with_its_heavy_weight) {
       RUN("wall kind=section", "wall height=1 m", "wall embedment=0 mm", "top width=0.3 m",
           "base width=0.8 m", "heel length=0.5 m", "slab thickness=0.2 m", "soil 1 friction angle=33 deg",
           "ground slope=0 deg", "load 1 kind=none", DRAINED, "seismic horizontal=0.1",
-          "soil 1 light unit weight=15 kN/m3", "soil 1 unit weight=19 kN/m3");
+          "soil 1 light unit weight=15 kN/m3", "soil 1 unit weight=19 kN/m3", "method pressure=rankine");
   const lw_free_body *base = &quake(result)->base;
   double inertia = 0.0;
   cr_assert_eq(base->status, LW_OK);

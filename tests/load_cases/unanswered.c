@@ -14,7 +14,8 @@
   "course count=4", "block height=0.2 m", "block depth=0.3 m", "block unit weight=22 kN/m3", \
       "base course count=1", "base course depth=0.6 m", "soil 1 friction angle=32 deg", \
       "soil 1 unit weight=18 kN/m3", "ground slope=0 deg", "load 1 kind=none", "people on cap=no", \
-      "footing soil friction angle=30 deg", "base friction=0.5", "method slip=not"
+      "footing soil friction angle=30 deg", "base friction=0.5", "method slip=not", \
+      "method pressure=rankine"
 
 /* Soil on the step of a deeper base course: 0.3 m wide, 0.6 m of it above the step, 18 kN/m3, by hand. */
 Test(checks, soil_on_a_step_counts_or_not_and_changes_no_push) {

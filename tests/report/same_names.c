@@ -56,7 +56,8 @@ Test(report, pressure_and_check_name_a_thrust_alike) {
       {"pressure --json 'method=coulomb' 'friction angle=33 deg' 'unit weight=18 kN/m3' 'wall height=1 m' "
        "'surcharge=3 kPa' " SOIL,
        WALL SOIL "'method pressure=coulomb' 'load 1 kind=uniform' 'load 1 pressure=3 kPa'"},
-      {"pressure --json 'friction angle=33 deg' 'unit weight=18 kN/m3' 'saturated unit weight=20 kN/m3' "
+      {"pressure --json method=rankine 'friction angle=33 deg' 'unit weight=18 kN/m3' 'saturated unit "
+       "weight=20 kN/m3' "
        "'wall "
        "height=1 m' 'water depth=0.4 m'",
        WALL "'method pressure=rankine' 'load 1 kind=none' 'water depth=0.4 m' 'ground slope=0 deg'"}};

@@ -202,7 +202,7 @@ Test(report, checks_under_partial_factors_are_written_out) {
       "wall height=600 mm;wall embedment=200 mm;block height=200 mm;block depth=450 mm;setback=20 mm;"
       "block unit weight=21 kN/m3;soil 1 friction angle=30 deg;soil 1 unit weight=18 kN/m3;"
       "ground slope=0 deg;base friction=0.5;load 1 kind=uniform;load 1 pressure=2.5 kPa;people on cap=no;"
-      "site behind=bed;allowable bearing=96 kPa;method format=en1997-da1"));
+      "site behind=bed;allowable bearing=96 kPa;method format=en1997-da1;method pressure=rankine"));
   for (size_t i = 0; i < sizeof lines / sizeof *lines; i++)
     cr_expect_not_null(strstr(working.data, lines[i]), "%s", lines[i]);
   cr_expect_null(strstr(working.data, "has = what holds / what pushes"));

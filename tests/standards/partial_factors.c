@@ -264,9 +264,9 @@ Test(partial_factors, both_parts_of_a_thrust_take_one_factor) {
   static const char *const kinds[] = {"method format=lowwall", "method format=en1997-da1-1"};
   double level[2], upright[2];
   for (int i = 0; i < 2; i++) {
-    lw_result *r =
-        RUN("wall height=1.2 m", "base width=0.9 m", "top width=0.5 m", "wall unit weight=24 kN/m3",
-            "wall embedment=0.2 m", "ground slope=15 deg", "soil 1 friction angle=33 deg", kinds[i]);
+    lw_result *r = RUN("wall height=1.2 m", "base width=0.9 m", "top width=0.5 m",
+                       "wall unit weight=24 kN/m3", "wall embedment=0.2 m", "ground slope=15 deg",
+                       "soil 1 friction angle=33 deg", kinds[i], "method pressure=rankine");
     const lw_free_body *base = &checks_test_situation(r, LW_SITUATION_DRAINED)->base;
     level[i] = checks_test_horizontal(base, LW_FORCE_THRUST);
     upright[i] = checks_test_vertical(base, LW_FORCE_THRUST);

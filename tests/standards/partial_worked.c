@@ -101,13 +101,14 @@ static void expect(const lw_situation *s, lw_check_kind kind, double wanted, con
 
 Test(partial_worked, a_wall_of_the_jrc_by_hand_under_every_set) {
   for (size_t i = 0; i < sizeof sets / sizeof *sets; i++) {
-    lw_result *r = RUN(
-        "wall kind=section", "wall height=6 m", "wall embedment=0.8 m", "top width=0.7 m", "base width=3.9 m",
-        "toe length=0.95 m", "heel length=2.25 m", "slab thickness=0.8 m", "wall unit weight=25 kN/m3",
-        "soil 1 friction angle=32.5 deg", "soil 1 unit weight=19 kN/m3", "ground slope=20 deg",
-        "footing soil friction angle=32.5 deg", "footing soil unit weight=19 kN/m3", "load 1 kind=uniform",
-        "load 1 pressure=5 kPa", "method surcharge on heel=presses", "method bearing=en1997",
-        "method base pressure=effective", "base friction=0.55", "people on cap=no", sets[i].format);
+    lw_result *r =
+        RUN("wall kind=section", "wall height=6 m", "wall embedment=0.8 m", "top width=0.7 m",
+            "base width=3.9 m", "toe length=0.95 m", "heel length=2.25 m", "slab thickness=0.8 m",
+            "wall unit weight=25 kN/m3", "soil 1 friction angle=32.5 deg", "soil 1 unit weight=19 kN/m3",
+            "ground slope=20 deg", "footing soil friction angle=32.5 deg",
+            "footing soil unit weight=19 kN/m3", "load 1 kind=uniform", "load 1 pressure=5 kPa",
+            "method surcharge on heel=presses", "method bearing=en1997", "method base pressure=effective",
+            "base friction=0.55", "people on cap=no", "method pressure=rankine", sets[i].format);
     const lw_situation *s = checks_test_situation(r, LW_SITUATION_DRAINED);
     least l = worst_of(&sets[i]);
     expect(s, LW_CHECK_SLIDING, l.sliding, sets[i].format);

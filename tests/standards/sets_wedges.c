@@ -132,6 +132,7 @@ Test(sets, every_contact_has_the_factor_on_strength) {
     random_wall_add(&wall, "method slip=not");
     random_wall_add(&wall, "load 1 kind=none");
     random_wall_add(&wall, "ground slope=0 deg");
+    random_wall_add(&wall, "method pressure=rankine");
     divided = wall;
     double phi = dice_between(&d, 25.0, 40.0), joint = dice_between(&d, 0.3, 0.7);
     random_wall_add(&wall, "soil 1 friction angle=%.17g deg", phi);

@@ -23,7 +23,8 @@ static void look_format(const lw_tables *tables, int row, lw_text *out) {
       GROUND "method passive=0.5;method bearing=vesic;seismic horizontal=0.1;"
              "footing soil friction angle=30 deg;soil 1 cohesion=1 kPa;soil 1 friction angle=30 deg;"
              "trench depth=0.1 m;water depth=500 mm;front water depth=500 mm",
-      GROUND "soil below top=0.7 m;course count=7;seismic horizontal=0.05;fence height=1.2 m",
+      GROUND "method pressure=rankine;soil below top=0.7 m;course count=7;seismic horizontal=0.05;fence "
+             "height=1.2 m",
       GROUND DRY
       "block depth=700 mm;method pressure=at rest;footing soil friction angle=0 deg;footing soil cohesion=20 "
       "kPa;"
@@ -33,7 +34,9 @@ static void look_format(const lw_tables *tables, int row, lw_text *out) {
                  "cohesion=10 kPa;"
                  "seismic horizontal=0.05;pad thickness=100 mm;pad width=900 mm;seismic horizontal=0.02",
       "wall kind=section;wall height=800 mm;wall embedment=200 mm;base width=900 mm;heel length=400 mm;"
-      "slab thickness=200 mm;top width=300 mm;method bearing=vesic;footing soil friction angle=30 deg;"
+      "slab thickness=200 mm;top width=300 mm;method pressure=rankine;"
+      "method bearing=vesic;footing soil "
+      "friction angle=30 deg;"
       "site behind=ground;soil 1 friction angle=32 deg;load 1 name=push-on-cap;seismic horizontal=0.05"};
   static const char slips[] = GROUND "pad thickness=150 mm;pad width=600 mm;pad material=crushed rock;"
                                      "seismic horizontal=0.05;drain outlets=1;stone width=300 mm";

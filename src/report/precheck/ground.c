@@ -88,8 +88,10 @@ static void water(const lw_blocks *b) {
 static void method(const lw_blocks *b) {
   const lw_result *r = b->result;
   const lw_factor_row *row = lw_tables_factor(r->tables, r->wall.factor_set, "sliding");
-  static const char *const METHODS[] = {"Rankine's earth pressure", "Coulomb's earth pressure",
-                                        "trial wedges", "earth pressure at rest"};
+  static const char *const METHODS[] = {[LW_PRESSURE_COULOMB] = "Coulomb's earth pressure",
+                                        [LW_PRESSURE_RANKINE] = "Rankine's earth pressure",
+                                        [LW_PRESSURE_WEDGE] = "trial wedges",
+                                        [LW_PRESSURE_AT_REST] = "earth pressure at rest"};
   lw_block_say(b, LW_BLOCK_HEADING, "", "Method");
   lw_block_say(b, LW_BLOCK_FACT, "pressure", "%s, rechecked by trial wedges where they have an answer",
                METHODS[r->wall.method.pressure]);

@@ -1,0 +1,96 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <criterion/criterion.h>
+#include <lowwall/result.h>
+#include <math.h>
+#include <stdlib.h>
+
+#include "../checks/random_wall.h"
+#include "../checks/support.h"
+#include "../sheet/support.h"
+
+/* Coulomb's thrust on the wall's own back: the line from the rear of the base to the rear of the top. */
+
+static const lw_free_body *base_of(const lw_result *result) {
+  return &checks_test_situation(result, LW_SITUATION_DRAINED)->base;
+}
+
+#define HEELED \
+  "wall kind=section", "wall height=1 m", "wall embedment=0 mm", "top width=0.3 m", "base width=0.8 m", \
+      "heel length=0.5 m", "slab thickness=0.2 m", "soil 1 friction angle=33 deg", "load 1 kind=none", \
+      "soil 1 light unit weight=15 kN/m3", "soil 1 unit weight=19 kN/m3", "ground slope=0 deg", \
+      "wall friction=16 deg"
+
+/* By hand: the line falls back by 0.5 m over 1 m; at the slab's top it is 0.4 m behind the stem, and the soil
+ * in front of it is a triangle 0.4 m wide and 0.8 m high. Of a stem alone nothing stands in front. */
+Test(own_back, a_heel_carries_the_soil_in_front_of_the_line) {
+  lw_result *own = RUN(HEELED), *stem = RUN(HEELED, "method plane=back");
+  const lw_free_body *a = base_of(own), *b = base_of(stem);
+  cr_expect_eq(own->wall.method.pressure, LW_PRESSURE_COULOMB);
+  cr_expect(checks_test_near(a->back.plane.batter_rad, atan(0.5), 1e-12));
+  cr_expect(checks_test_near(a->back.foot_x_m, 0.8, 1e-12) && checks_test_near(a->back.top_x_m, 0.3, 1e-12));
+  cr_expect(checks_test_near(checks_test_vertical(a, LW_FORCE_SOIL_ON_WALL), 0.5 * 0.4 * 0.8 * 15.0, 1e-9));
+  cr_expect_float_eq(b->back.plane.batter_rad, 0.0, 1e-12);
+  cr_expect_lt(fabs(checks_test_vertical(b, LW_FORCE_SOIL_ON_WALL)), 1e-12);
+  free(own);
+  free(stem);
+}
+
+/* The same wall as a slab with a heel and by its points: one line, one thrust. */
+Test(own_back, a_heel_by_lengths_and_by_points_is_one_wall) {
+  lw_result *lengths = RUN(HEELED);
+  lw_result *points =
+      RUN("wall kind=section", "wall height=1 m", "wall embedment=0 mm", "point 1 x=0 m", "point 1 y=0 m",
+          "point 2 x=0.8 m", "point 2 y=0 m", "point 3 x=0.8 m", "point 3 y=0.2 m", "point 4 x=0.3 m",
+          "point 4 y=0.2 m", "point 5 x=0.3 m", "point 5 y=1 m", "point 6 x=0 m", "point 6 y=1 m",
+          "soil 1 friction angle=33 deg", "load 1 kind=none", "soil 1 light unit weight=15 kN/m3",
+          "soil 1 unit weight=19 kN/m3", "ground slope=0 deg", "wall friction=16 deg");
+  const lw_contact *a = &base_of(lengths)->contact, *b = &base_of(points)->contact;
+  cr_expect(checks_test_near(a->horizontal_kn_per_m, b->horizontal_kn_per_m, 1e-9));
+  cr_expect(checks_test_near(a->vertical_kn_per_m, b->vertical_kn_per_m, 1e-9));
+  cr_expect(checks_test_near(a->resisting_knm_per_m, b->resisting_knm_per_m, 1e-9));
+  free(lengths);
+  free(points);
+}
+
+static lw_result *run(const random_wall *wall) {
+  lw_case c = random_wall_case(wall);
+  lw_result *result = malloc(sizeof *result);
+  cr_assert_not_null(result);
+  cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
+  return result;
+}
+
+/* Without friction on an upright back under level ground Coulomb's thrust is Rankine's, whatever the load,
+ * the water and the cohesion. */
+Test(own_back, smooth_upright_and_level_it_is_rankines) {
+  enum { WALLS = 120 / RANDOM_SHARE };
+  dice d = {20260};
+  for (int i = 0; i < WALLS; i++) {
+    random_wall wall = {0}, other;
+    double height = 0.2 * (2 + dice_pick(&d, 6));
+    random_wall_add(&wall, "wall kind=section");
+    random_wall_add(&wall, "wall height=%.17g m", height);
+    random_wall_add(&wall, "wall embedment=%.17g m", dice_between(&d, 0.0, 0.2));
+    random_wall_add(&wall, "base width=%.17g m", height);
+    random_wall_add(&wall, "top width=%.17g m", dice_between(&d, 0.2, height));
+    random_wall_add(&wall, "back batter=0 deg");
+    random_wall_add(&wall, "wall friction=0 deg");
+    random_wall_add(&wall, "ground slope=0 deg");
+    random_wall_add(&wall, "soil 1 friction angle=%.17g deg", dice_between(&d, 20.0, 40.0));
+    random_wall_add(&wall, "soil 1 cohesion=%.17g kPa", dice_pick(&d, 2) * dice_between(&d, 0.0, 2.0));
+    random_wall_add(&wall, "water depth=%.17g m", dice_between(&d, 0.0, 2.0));
+    random_wall_add(&wall, "load 1 kind=uniform");
+    random_wall_add(&wall, "load 1 pressure=%.17g kPa", dice_between(&d, 0.0, 5.0));
+    random_wall_add(&wall, "method slip=not");
+    other = wall;
+    random_wall_add(&wall, "method pressure=coulomb");
+    random_wall_add(&other, "method pressure=rankine");
+    lw_result *coulomb = run(&wall), *rankine = run(&other);
+    const lw_contact *a = &base_of(coulomb)->contact, *b = &base_of(rankine)->contact;
+    cr_expect(checks_test_near(a->horizontal_kn_per_m, b->horizontal_kn_per_m, 1e-9), "wall %d", i);
+    cr_expect(checks_test_near(a->overturning_knm_per_m, b->overturning_knm_per_m, 1e-9), "wall %d", i);
+    cr_expect(checks_test_near(a->resisting_knm_per_m, b->resisting_knm_per_m, 1e-9), "wall %d", i);
+    free(coulomb);
+    free(rankine);
+  }
+}
