@@ -15,7 +15,7 @@ enum {
   LW_SOIL_ROWS = 32, LW_INTERFACE_ROWS = 48, LW_MATERIAL_ROWS = 48, LW_LOAD_ROWS = 48,
   LW_PLANT_ROWS = 24, LW_CONVENTIONS_ROWS = 24, LW_BEARING_ROWS = 80, LW_FACTOR_ROWS = 256,
   LW_LIMIT_ROWS = 160, LW_HAZARD_ROWS = 80, LW_CONDITION_ROWS = 32, LW_CLEARANCE_ROWS = 32,
-  LW_THRESHOLD_ROWS = 32, LW_AROUND_MAX = 4, LW_NAME_SLOTS = 2048, LW_FENCE_ROWS = 24, LW_ORDERING_ROWS = 64,
+  LW_THRESHOLD_ROWS = 48, LW_AROUND_MAX = 4, LW_NAME_SLOTS = 2048, LW_FENCE_ROWS = 24, LW_ORDERING_ROWS = 64,
   LW_REPLACED_MAX = 1200, LW_KNOWN_MAX = 256
 };
 /* clang-format on */
@@ -31,7 +31,9 @@ typedef enum lw_backfill_use {
   LW_BACKFILL_GOOD,
   LW_BACKFILL_FILTER, /* only behind clean stone with a filter */
   LW_BACKFILL_REFUSED,
-  LW_BACKFILL_WEIGHT_ONLY
+  LW_BACKFILL_WEIGHT_ONLY,
+  LW_BACKFILL_BED,    /* plant soil: inside a bed, up to a height */
+  LW_BACKFILL_BED_TOP /* likewise, and only the top of it: it rots and drops */
 } lw_backfill_use;
 
 /* tables/soils.csv: a soil by name, by plain words or by what the hand test showed. */

@@ -51,10 +51,21 @@ typedef struct lw_pad {
   double allowable_kpa; /* of the pad's own stone; 0: not known, the ground's value is used */
 } lw_pad;
 
+/* Why a soil behind is refused as backfill. */
+typedef enum lw_refused {
+  LW_REFUSED_NOT,
+  LW_REFUSED_BY_TABLE,
+  LW_REFUSED_OUTSIDE_BED, /* plant soil, and real ground is held up */
+  LW_REFUSED_TOO_HIGH,    /* plant soil, in a bed that is too high for it */
+  LW_REFUSED_DEEP_COMPOST
+} lw_refused;
+
 typedef struct lw_site {
   int soil_count;
   lw_soil soil[LW_SOIL_MAX];
-  bool backfill_refused; /* a soil behind whose table row refuses it as backfill */
+  bool backfill_refused; /* a soil behind is refused as backfill */
+  lw_refused refused;    /* the first such, and why */
+  int refused_soil;      /* its index */
   bool free_draining;    /* every soil behind is */
 
   double slope_rad, slope_run_m; /* ground behind; level beyond the run (INFINITY: never) */

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "tables/find.h"
+#include "tables/known.h"
 #include "complete.h"
 
 static bool soil_given(const lw_case_soil *soil) {
@@ -88,6 +89,18 @@ static const lw_soil_row *complete_soil(lw_completing *s, lw_case_soil *soil) {
   return row;
 }
 
+/* What nobody names in a bed is plant soil: it has less to hold itself up with than what is dug elsewhere. */
+static void complete_bed_soil(lw_completing *s, lw_case_soil *soil) {
+  const lw_choice *behind = &s->c->site.behind;
+  bool bed = behind->origin == LW_GIVEN && behind->value == LW_BEHIND_BED;
+  const lw_soil_row *row = lw_known_soil(s->tables, LW_SOIL_OF_TOPSOIL);
+  if (!bed || soil->name.origin == LW_GIVEN || soil->friction.origin != LW_ABSENT) {
+    return;
+  }
+  bool likely = s->c->look == LW_LOOK_LIKELY;
+  soil->friction = lw_assumed(LW_KIND_ANGLE, likely ? row->friction_typical_rad : row->friction_rad);
+}
+
 /* Of a book's conventions as good as given. */
 static bool in_effect(const lw_quantity *q) {
   return lw_given(q) || q->origin == LW_TABLE;
@@ -114,7 +127,8 @@ static void complete_footing(lw_completing *s) {
     /* A row without a bearing value has none on purpose: none is what it gives, not the safe default. */
     double bearing = isnan(row->allowable_bearing_kpa) ? 0.0 : row->allowable_bearing_kpa;
     from_row(&c->ground.allowable_bearing, LW_KIND_PRESSURE, bearing, (int)(row - s->tables->soil));
-    if (isnan(row->friction_rad))
+    /* Plant soil holds itself up in a bed; under a wall it has no strength to count on. */
+    if (isnan(row->friction_rad) || row->use == LW_BACKFILL_BED || row->use == LW_BACKFILL_BED_TOP)
       from_row(&c->ground.footing.friction, LW_KIND_ANGLE, 0.0, (int)(row - s->tables->soil));
   }
   complete_base(s);
@@ -159,6 +173,7 @@ void lw_complete_soils(lw_completing *s) {
   bool numbered = count_soils(s);
   for (int i = 0; i < s->soil_count; i++) {
     complete_soil(s, &s->c->ground.soil[i]);
+    complete_bed_soil(s, &s->c->ground.soil[i]);
   }
   if (numbered) {
     hold_bottoms(s);

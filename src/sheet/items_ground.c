@@ -101,7 +101,7 @@ static const lw_item items[] = {
      .unit = "",
      .example = "sandy loam",
      .means = "A soil of `lowwall list soils`, or what the hand test showed; layers are numbered downwards. "
-              "Unknown: loam.",
+              "Unknown: loam; plant soil in a bed.",
      .question = "How long a ribbon does the soil behind the wall make between thumb and finger?"},
     {.part = LW_ABOUT_SOIL,
      .name = "soil # friction angle",
@@ -111,7 +111,7 @@ static const lw_item items[] = {
      .assumed = DEGREES(26),
      .unit = "deg",
      .example = "30 deg",
-     .means = "Angle of shearing resistance.",
+     .means = "Angle of shearing resistance. Unknown in a bed: that of plant soil, the row `topsoil`.",
      .question = "What soil goes behind the wall?"},
     {.part = LW_ABOUT_SOIL,
      .name = "soil # cohesion",

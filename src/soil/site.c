@@ -7,6 +7,7 @@
 
 #include "sheet/values.h"
 #include "tables/known.h"
+#include "backfill.h"
 
 static bool present(const lw_quantity *q) {
   return q->origin != LW_ABSENT;
@@ -26,10 +27,10 @@ static const lw_soil_row *row_of(const lw_case_soil *soil, const lw_tables *tabl
   return soil->name.origin == LW_ABSENT ? NULL : lw_tables_soil(tables, soil->name.text);
 }
 
-/* A soil without a friction angle cannot be computed with either: its row gave none on purpose. */
-static bool refused(const lw_case_soil *soil, const lw_soil_row *row) {
-  bool by_table = row && (row->use == LW_BACKFILL_REFUSED || row->use == LW_BACKFILL_WEIGHT_ONLY);
-  return by_table || !present(&soil->friction);
+static void refuse(lw_site *site, int index, lw_refused why) {
+  site->refused = why;
+  site->refused_soil = index;
+  site->backfill_refused = why != LW_REFUSED_NOT;
 }
 
 static void soils_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
@@ -39,7 +40,7 @@ static void soils_build(const lw_case *c, const lw_tables *tables, lw_site *site
     if (i > 0 && !present(&from->unit_weight) && from->name.origin == LW_ABSENT) break;
     const lw_soil_row *row = row_of(from, tables);
     soil_build(from, &site->soil[site->soil_count++]);
-    site->backfill_refused = site->backfill_refused || refused(from, row);
+    if (!site->backfill_refused) refuse(site, i, lw_backfill_refused(c, i, row, tables));
     site->free_draining = site->free_draining && row && row->free_draining;
   }
   site->soil[site->soil_count - 1].bottom_m = INFINITY;

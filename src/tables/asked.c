@@ -126,7 +126,7 @@ static lw_status check_loads(const lw_tables *tables, lw_error *error) {
 /* What stands in for an answer that is left out must have a number to give. */
 static lw_status check_stand_ins(const lw_tables *tables, lw_error *error) {
   static const lw_known_row assumed[] = {LW_ASSUMED_BASE, LW_ASSUMED_JOINT, LW_ASSUMED_WALL};
-  static const lw_known_row soils[] = {LW_SOIL_OF_LOAM, LW_SOIL_OF_CLAY_LOAM};
+  static const lw_known_row soils[] = {LW_SOIL_OF_LOAM, LW_SOIL_OF_CLAY_LOAM, LW_SOIL_OF_TOPSOIL};
   static const char why[] = "a number should stand there: the row is taken where the answer is left out";
   for (size_t i = 0; i < sizeof assumed / sizeof *assumed; i++)
     if (!isfinite(lw_known_interface(tables, assumed[i])->friction_low))
@@ -134,6 +134,8 @@ static lw_status check_stand_ins(const lw_tables *tables, lw_error *error) {
   for (size_t i = 0; i < sizeof soils / sizeof *soils; i++)
     if (!isfinite(lw_known_soil(tables, soils[i])->friction_rad))
       return wrong(error, "soils", lw_known_slug(soils[i]), "friction_angle [deg]", "", why);
+  if (!isfinite(lw_known_soil(tables, LW_SOIL_OF_TOPSOIL)->friction_typical_rad))
+    return wrong(error, "soils", "topsoil", "friction_angle_typical [deg]", "", why);
   if (!isfinite(lw_known_soil(tables, LW_SOIL_OF_CLAY_LOAM)->allowable_bearing_kpa))
     return wrong(error, "soils", "clay loam", "allowable_bearing [kPa]", "", why);
   return LW_OK;

@@ -122,7 +122,8 @@ typedef enum lw_cue {
   X(FOOTING_LINE_DEEP, "footing-line-deep", "m") \
   X(ROOT_RADIUS, "root-radius", "") X(KEEP_OUT_FRONT, "keep-out-front", "") \
   X(FILL_THAT_COUNTS, "fill-that-counts", "") X(OTHER_WALL_HEIGHT, "other-wall-height", "m") \
-  X(ASK_AGAIN, "ask-again", "years")
+  X(ASK_AGAIN, "ask-again", "years") X(PLANT_SOIL_HELD, "plant-soil-held", "m") \
+  X(COMPOST_DEPTH, "compost-depth", "m")
 #define LW_FENCES(X) \
   X(WIND_SHELTERED, "wind-sheltered", "kPa") X(WIND_ORDINARY, "wind-ordinary", "kPa") \
   X(WIND_EXPOSED, "wind-exposed", "kPa") X(RUN_END, "run-end", "") X(LEAST_HEIGHT, "least-height", "m") \
@@ -179,7 +180,8 @@ typedef enum lw_cue {
   X(GARDEN, "garden") X(VEHICLE, "vehicle") X(PEOPLE_SITTING_DOWN, "people-sitting-down") \
   X(PEOPLE_SITTING_OUT, "people-sitting-out") X(PEOPLE_LEANING, "people-leaning")
 /* What stands in for an answer that is left out, and for what a study needs. */
-#define LW_SOILS_ASKED(X) X(LOAM, "loam") X(CLAY_LOAM, "clay loam") X(CRUSHED_ROCK, "crushed rock")
+#define LW_SOILS_ASKED(X) \
+  X(LOAM, "loam") X(CLAY_LOAM, "clay loam") X(CRUSHED_ROCK, "crushed rock") X(TOPSOIL, "topsoil")
 #define LW_INTERFACES_ASKED(X) \
   X(BASE, "assumed base") X(JOINT, "assumed joint") X(WALL, "assumed wall")
 #define LW_MATERIALS_ASKED(X) X(SOLID_BLOCK, "solid concrete block") X(LOOSE_GRAVEL, "loose gravel")

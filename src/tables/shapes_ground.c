@@ -8,7 +8,7 @@
 static const lw_column soil_columns[] = {
     LW_TEXT("name", lw_soil_row, name),
     LW_TEXT_MAYBE("aliases", lw_soil_row, aliases),
-    LW_WORD("use", lw_soil_row, use, "good|filter|refused|weight only"),
+    LW_WORD("use", lw_soil_row, use, "good|filter|refused|weight only|bed|bed top"),
     LW_YES_NO("free_draining", lw_soil_row, free_draining),
     LW_YES_NO("never_swells", lw_soil_row, never_swells),
     LW_NUMBER_MAYBE("friction_angle [deg]", lw_soil_row, friction_rad, LW_DEGREE, 0, 60),

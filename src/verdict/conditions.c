@@ -7,6 +7,7 @@
 
 #include "base/print.h"
 #include "sheet/values.h"
+#include "backfill.h"
 #include "parts.h"
 
 /* What sends a wall to a professional whatever its height. The rows, their sentences and whom they call
@@ -257,13 +258,15 @@ static bool nobody_knows(const lw_case_soil *soil) {
 static lw_so bad_fill(const lw_facts *f, lw_finding *found) {
   static const char *const BEHIND[LW_SOIL_MAX] = {"soil 1 name", "soil 2 name", "soil 3 name",
                                                   "soil 4 name", "soil 5 name", "soil 6 name"};
-  bool behind = f->wall->site.backfill_refused;
+  const char *left_out = lw_backfill_left_out(f);
+  bool behind = f->wall->site.backfill_refused && !left_out;
   if (behind || bears_nothing(f)) {
     tell(found, "%s",
          behind ? "the soil behind is refused as backfill"
                 : "no bearing value may be given for the ground under it");
     return LW_SO_YES;
   }
+  open_by(found, left_out);
   for (int i = 0; i < f->wall->site.soil_count; i++)
     if (nobody_knows(&f->c->ground.soil[i])) open_by(found, BEHIND[i]);
   if (nobody_knows(&f->c->ground.footing) && f->c->ground.allowable_bearing.origin != LW_GIVEN)

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "load_cases/kinds.h"
+#include "backfill.h"
 #include "moves.h"
 #include "parts.h"
 
@@ -21,19 +22,10 @@ static void refuse(lw_reaching *to, lw_origin origin, lw_reason reason, const ch
                  text);
 }
 
-/* The soil that is refused, and what its row says to do about it. */
 static void refuse_backfill(const lw_facts *f, lw_reaching *to) {
   char text[480];
-  for (int i = 0; i < f->wall->site.soil_count; i++) {
-    const lw_words *name = &f->c->ground.soil[i].name;
-    const lw_soil_row *row = name->origin == LW_ABSENT ? NULL : lw_tables_soil(f->tables, name->text);
-    if (!row || (row->use != LW_BACKFILL_REFUSED && row->use != LW_BACKFILL_WEIGHT_ONLY)) continue;
-    lw_print(text, sizeof text, "The soil behind (%s) is refused as backfill. %s", row->name, row->note);
-    refuse(to, name->origin, LW_REASON_REFUSED_BACKFILL, text);
-    return;
-  }
-  refuse(to, LW_GIVEN, LW_REASON_REFUSED_BACKFILL,
-         "The soil behind is refused as backfill: no friction angle may be given for it.");
+  lw_backfill_tell(f, text, sizeof text);
+  refuse(to, lw_backfill_left_out(f) ? LW_ASSUMED : LW_GIVEN, LW_REASON_REFUSED_BACKFILL, text);
 }
 
 /* Wind on a fence on the wall, beside what the wall holds by its own weight. */

@@ -137,7 +137,7 @@ Test(remedies, no_remedies_for_a_wall_that_stands_or_is_refused) {
   find(holds);
   cr_expect_eq(holds->remedy_count, 0);
   free(holds);
-  lw_result *refused = verdict_run("soil 1 name=topsoil;block depth=100 mm");
+  lw_result *refused = verdict_run("soil 1 name=organic soil;block depth=100 mm");
   find(refused);
   cr_expect_eq(refused->remedy_count, 0);
   free(refused);

@@ -226,7 +226,29 @@ Test(tables, refused_soils_have_no_strength_and_say_what_to_do) {
     cr_expect(isnan(soil->friction_rad) && isnan(soil->allowable_bearing_kpa), "%s", refused[i]);
     cr_expect(lt(sz, 40, strlen(soil->note)), "%s", refused[i]);
   }
-  const lw_soil_row *topsoil = lw_tables_soil(t, "garden mix");
-  cr_expect(eq(int, (int)topsoil->use, LW_BACKFILL_WEIGHT_ONLY));
-  cr_expect(isnan(topsoil->friction_rad));
+}
+
+/* Proposals of this project: below the loam that is assumed elsewhere, and no bearing value for any. */
+Test(tables, plant_soils_count_in_a_bed_alone) {
+  const lw_tables *t = tables_built_in();
+  const struct {
+    const char *name;
+    lw_backfill_use use;
+    double low_deg, typical_deg;
+  } rows[] = {{"topsoil", LW_BACKFILL_BED, 24.0, 26.0},
+              {"planting mix", LW_BACKFILL_BED, 26.0, 28.0},
+              {"compost", LW_BACKFILL_BED_TOP, 24.0, 26.0}};
+  for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+    const lw_soil_row *row = lw_tables_soil(t, rows[i].name);
+    cr_assert_not_null(row, "%s", rows[i].name);
+    cr_expect(eq(int, (int)row->use, (int)rows[i].use), "%s", row->name);
+    cr_expect(epsilon_eq(dbl, row->friction_rad, rows[i].low_deg * DEGREE, 1e-12), "%s", row->name);
+    cr_expect(epsilon_eq(dbl, row->friction_typical_rad, rows[i].typical_deg * DEGREE, 1e-12), "%s",
+              row->name);
+    cr_expect(eq(int, (int)row->from.seen, LW_PROPOSAL), "%s", row->name);
+    cr_expect(isnan(row->allowable_bearing_kpa), "%s", row->name);
+    /* Wet where it pushes. */
+    cr_expect(epsilon_eq(dbl, row->unit_weight_kn_per_m3, row->saturated_unit_weight_kn_per_m3, 1e-12), "%s",
+              row->name);
+  }
 }

@@ -44,6 +44,8 @@ static const figure_wall thresholds[] = {
     {"keep-out-front", BED "", CELLS_TEXT},
     {"fill-that-counts", HOLLOW, CELLS_TEXT | CELLS_REMEDIES},
     {"other-wall-height", BED "other wall distance=9 m", CELLS_VERDICT},
+    {"plant-soil-held", BED "course count=4;soil below top=50 mm;soil 1 name=topsoil", CELLS_VERDICT},
+    {"compost-depth", BED "soil below top=150 mm;soil 1 name=compost", CELLS_VERDICT},
     {"ask-again", BED "place=new-south-wales", CELLS_TEXT | CELLS_JSON},
     {NULL, BED, CELLS_TEXT}};
 

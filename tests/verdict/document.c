@@ -32,7 +32,7 @@ Test(verdict, document_names_every_reason_that_is_given) {
       "site behind=ground;site back=ground;level difference=1 m",
       "other wall distance=0.3 m;ground slope=1:4",
       "building distance=0.2 m;boundary distance=0.2 m;public way distance=0.2 m;service distance=0.05 m",
-      "site back=building;soil 1 name=topsoil;fence height=1 m",
+      "site back=building;soil 1 name=organic soil;fence height=1 m",
       "site back=fence;works=moved;mapped land=yes",
       "course count=17;site above=public;reactive soil=yes;vehicle access=yes;water held behind=yes",
       ("boundary distance=0.9 m;building distance=1.4 m;other wall distance=1.9 m;service distance=0.9 m;"

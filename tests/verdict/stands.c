@@ -42,7 +42,9 @@ typedef struct refusal {
 /* Refused as engineering: it cannot be shown, and an engineer is called, even where every check holds. */
 Test(verdict, what_is_refused_cannot_be_shown) {
   static const refusal rows[] = {
-      {"soil 1 name=topsoil", "refused-backfill"},
+      {"soil 1 name=topsoil;site behind=ground", "refused-backfill"},
+      {"soil 1 name=planting mix;course count=9", "refused-backfill"},
+      {"soil 1 name=compost;course count=6", "refused-backfill"},
       {"soil 1 name=high-plasticity clay", "refused-backfill"},
       {"soil 1 name=organic soil", "refused-backfill"},
       {"soil 1 name=uncontrolled fill", "refused-backfill"},
@@ -127,7 +129,7 @@ Test(verdict, words_that_are_never_said) {
       "site behind=ground;course count=14;site above=public;ground slope=1:3;boundary distance=unknown",
       "site back=building",
       "site back=fence;fence height=1 m",
-      "soil 1 name=topsoil;works=moved",
+      "soil 1 name=topsoil;works=moved;site behind=ground",
       "water depth=0.1 m;drain outlets=0;wall joints=sealed;ground drains=no;pool barrier distance=0 m"};
   for (size_t i = 0; i < sizeof walls / sizeof *walls; i++) {
     for (int holds = LW_HOLDS; holds <= LW_CANNOT_SHOW; holds++) {
@@ -143,10 +145,18 @@ Test(verdict, words_that_are_never_said) {
 /* The headline holds its whole sentence, whatever the reason is long. */
 Test(verdict, headline_is_never_cut) {
   const lw_tables *tables = verdict_tables();
-  static const char *const each[] = {
-      "other wall distance=0.5 m", "ground slope=1:4",      "building distance=0.2 m",
-      "vehicle access=unknown",    "water held behind=yes", "boundary distance=0.1 m",
-      "reactive soil=unknown",     "soil 1 name=topsoil",   "works=raised"};
+  static const char *const each[] = {"other wall distance=0.5 m",
+                                     "ground slope=1:4",
+                                     "building distance=0.2 m",
+                                     "vehicle access=unknown",
+                                     "water held behind=yes",
+                                     "boundary distance=0.1 m",
+                                     "reactive soil=unknown",
+                                     "works=raised",
+                                     "soil 1 name=topsoil;site behind=ground",
+                                     "soil 1 name=topsoil;site behind=unknown",
+                                     "soil 1 name=topsoil;course count=9",
+                                     "soil 1 name=compost;course count=6"};
   cr_assert_gt(tables->condition_count, 0);
   for (size_t i = 0; i < sizeof each / sizeof *each; i++) {
     lw_verdict v = verdict_of(each[i], LW_HOLDS);

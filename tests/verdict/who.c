@@ -94,7 +94,9 @@ Test(verdict, each_condition_alone_means_an_engineer) {
       {"course count=12;site above=household", "barrier-needed"},
       {"drain outlets=0;wall joints=sealed;ground drains=no", "no-outlet"},
       {"water depth=0.2 m", "no-outlet"},
-      {"soil 1 name=topsoil", "bad-fill"},
+      {"soil 1 name=organic soil", "bad-fill"},
+      {"soil 1 name=topsoil;course count=9", "bad-fill"},
+      {"soil 1 name=compost;course count=6", "bad-fill"},
       {"footing soil name=organic soil", "bad-fill"},
       {"works=moved", "wall-that-moved"},
       {"works=raised", "wall-that-moved"},
@@ -276,5 +278,22 @@ Test(verdict, the_default_never_falls_behind_with_height) {
     lw_verdict v = of_height(mm / 1000.0, "");
     cr_expect_geq(v.who, before, "%d mm", mm);
     before = v.who;
+  }
+}
+
+/* A plant soil may be in a bed for all that the sheet tells: that is asked, and calls no engineer. */
+Test(verdict, plant_soil_that_may_be_in_a_bed_is_a_question) {
+  static const char *const named[] = {"soil 1 name=topsoil", "soil 1 name=planting mix",
+                                      "soil 1 name=compost"};
+  char changes[160];
+  for (int i = 0; i < 3; i++) {
+    snprintf(changes, sizeof changes, "%s;site behind=unknown", named[i]);
+    lw_verdict open = verdict_of(changes, LW_HOLDS);
+    cr_expect_eq(open.stands, LW_CANNOT_SHOW, "%s", changes);
+    cr_expect_eq(open.who, LW_WHO_COUNCIL, "%s", changes);
+    snprintf(changes, sizeof changes, "%s;wall embedment=unknown;block height=unknown;course count=5",
+             named[i]);
+    cr_expect_neq(verdict_of(changes, LW_HOLDS).who, LW_WHO_ENGINEER, "%s", changes);
+    cr_expect_eq(verdict_of(named[i], LW_HOLDS).stands, LW_HOLDS, "%s in a bed", named[i]);
   }
 }
