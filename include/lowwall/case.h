@@ -246,6 +246,19 @@ typedef struct lw_case_method {
   lw_words factor_set, conventions;
 } lw_case_method;
 
+/* The likely value of a quantity, beside the one that decides. It takes the place of the given or assumed one
+ * where a case of look LW_LOOK_LIKELY is completed. */
+enum { LW_LIKELY_MAX = 24 };
+typedef struct lw_likely_value {
+  size_t offset; /* of the quantity in lw_case: that names the item */
+  lw_quantity value;
+} lw_likely_value;
+
+typedef struct lw_case_likely {
+  int count;
+  lw_likely_value value[LW_LIKELY_MAX];
+} lw_case_likely;
+
 typedef struct lw_case {
   lw_case_about about;
   lw_case_site site;
@@ -261,8 +274,9 @@ typedef struct lw_case {
   lw_case_construction construction;
   lw_case_method method;
   lw_case_order order;
-  lw_look look;  /* which values stand in for what is not given */
-  bool complete; /* lw_case_complete has filled in what was left out */
+  lw_case_likely likely; /* by lw_item_set_likely */
+  lw_look look;          /* which values stand in for what is not given */
+  bool complete;         /* lw_case_complete has filled in what was left out */
 } lw_case;
 
 LW_PUBLIC_END

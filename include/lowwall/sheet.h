@@ -126,6 +126,17 @@ void lw_item_print_key(const lw_item *item, int number, char *out, size_t size);
 lw_quantity *lw_item_quantity(const lw_item *item, int number, lw_case *c);
 lw_choice *lw_item_choice(const lw_item *item, int number, lw_case *c);
 lw_words *lw_item_words(const lw_item *item, int number, lw_case *c);
+/** The likely value that a case has of a quantity, beside the one that decides.
+ *  in    number   as above
+ *  gives NULL where none was given */
+const lw_quantity *lw_item_likely(const lw_item *item, int number, const lw_case *c);
+/** Give it one, or another one; a sheet does so by ` likely` behind the item's name.
+ *  in    item    a quantity
+ *        number  n of a repeated part, 1 to item->repeats; else 0
+ *        value   its origin is LW_GIVEN; absent: none any more
+ *  out   c       not complete any more; unchanged on failure
+ *  gives LW_OK · LW_TOO_MANY when the case has LW_LIKELY_MAX already */
+lw_status lw_item_set_likely(const lw_item *item, int number, const lw_quantity *value, lw_case *c);
 /** The word of a choice: "courses".
  *  in    value   0 or more; past the last word it is "" */
 const char *lw_item_word(const lw_item *item, int value, char *out, size_t size);
@@ -168,6 +179,9 @@ enum { LW_WORKED_OUT_ROW = -1 };
  *  clears
  *  `complete`. May also be called after a reading that found faults, to find the others: an item that has a
  *  fault already is not reported missing. On faults the case is unchanged.
+ *  note  1 c->look says which values stand in. In a case of look LW_LOOK_LIKELY its likely values stand where
+ *          the given ones stood, so it is made from a copy. Of the other look likely values are only held
+ *          against the rest, as they would be put in.
  *  gives LW_OK · LW_FAULTS */
 lw_status lw_case_complete(const lw_tables *tables, lw_case *c, lw_faults *faults);
 

@@ -38,12 +38,13 @@ typedef enum lw_backfill_use {
 
 /* tables/soils.csv: a soil by name, by plain words or by what the hand test showed. */
 typedef struct lw_soil_row {
-  char name[LW_NAME_MAX];             /* "silty sand" */
-  char aliases[LW_ALIASES_MAX];       /* "sandy loam|ribbon 15-20|..." */
-  double friction_rad;                /* cautious end: the design value; NAN when none may be given */
-  double friction_typical_rad;        /* information only */
-  double unit_weight_kn_per_m3;       /* moist, heavy end: it pushes */
-  double light_unit_weight_kn_per_m3; /* moist, light end: where its weight helps */
+  char name[LW_NAME_MAX];       /* "silty sand" */
+  char aliases[LW_ALIASES_MAX]; /* "sandy loam|ribbon 15-20|..." */
+  double friction_rad;          /* cautious end: the design value; NAN when none may be given */
+  double friction_typical_rad;  /* what is usually there: of the likely look; NAN: as the cautious end */
+  double unit_weight_kn_per_m3; /* moist, heavy end: it pushes */
+  double light_unit_weight_kn_per_m3;   /* moist, light end: where its weight helps */
+  double unit_weight_typical_kn_per_m3; /* between them: of the likely look, where it pushes and helps */
   double saturated_unit_weight_kn_per_m3;
   double allowable_bearing_kpa; /* cautious presumptive value for this ground; NAN when none */
   lw_backfill_use use;
@@ -78,6 +79,7 @@ typedef struct lw_interface_row {
 typedef struct lw_material_row {
   char name[LW_NAME_MAX], aliases[LW_ALIASES_MAX];
   double unit_weight_low_kn_per_m3, unit_weight_high_kn_per_m3;
+  double unit_weight_likely_kn_per_m3; /* of the likely look; NAN where nothing takes it */
   char note[LW_NOTE_MAX];
   lw_origin_note from;
 } lw_material_row;

@@ -64,9 +64,23 @@ void lw_batch_clear(lw_batch *batch) {
   lw_text_clear(&batch->said);
 }
 
-static void override(const lw_hand *hand, lw_case *c) {
-  for (int i = 0; i < hand->override_count; i++)
-    lw_item_copy(hand->override[i].item, hand->override[i].number, hand->overrides, c);
+static void override_likely(lw_hand *hand, const lw_named *one, int row, lw_case *c) {
+  char name[LW_ITEM_NAME_MAX];
+  const lw_quantity *q = lw_item_likely(one->item, one->number, hand->overrides);
+  if (q == NULL || lw_item_set_likely(one->item, one->number, q, c) == LW_OK) return;
+  lw_named_print(one, name, sizeof name);
+  lw_faults_add(&hand->faults, LW_FAULT_TOO_MANY, (lw_cell_place){row, 0}, name, "",
+                "at most %d likely values", LW_LIKELY_MAX);
+}
+
+static void override(lw_hand *hand, int row, lw_case *c) {
+  for (int i = 0; i < hand->override_count; i++) {
+    const lw_named *one = &hand->override[i];
+    if (one->likely)
+      override_likely(hand, one, row, c);
+    else
+      lw_item_copy(one->item, one->number, hand->overrides, c);
+  }
 }
 
 static void write_faults(lw_batch *batch, const lw_hand *hand, int row, const lw_case *c) {
@@ -96,7 +110,7 @@ static void check_row(lw_batch *batch, int number, lw_hand *hand) {
   lw_batch_row *row = &batch->row[number];
   lw_case *c = &hand->result.given;
   lw_schedule_unpack(batch->schedule, packed_row(batch, number), c);
-  override(hand, c);
+  override(hand, row->row, c);
   lw_status completed = lw_case_complete_in_place(hand->tables, &hand->defaults, c, &hand->faults);
   if (completed == LW_OK && hand->faults.count == 0 &&
       lw_run(c, hand->tables, detail, &hand->result, &error) != LW_OK)

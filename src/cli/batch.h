@@ -3,6 +3,7 @@
 #define LOWWALL_CLI_BATCH_H
 
 #include "sheet/defaults.h"
+#include "sheet/entry.h"
 #include "check.h"
 
 /* A few rows of a schedule, and what comes of them: the pieces in which rows go through several threads.
@@ -26,18 +27,12 @@ typedef struct lw_batch {
   int gravest;  /* exit status */
 } lw_batch;
 
-/* An item of the command line, whose value replaces that of each row. */
-typedef struct lw_override {
-  const lw_item *item;
-  int number; /* of a repeated part, else 0 */
-} lw_override;
-
 /* What a thread needs to check batches, too big for a stack. */
 typedef struct lw_hand {
   const lw_check_asked *asked;
   const lw_tables *tables;
   const lw_case *overrides; /* the values of the command line's items */
-  const lw_override *override;
+  const lw_named *override; /* whose values replace those of each row */
   int override_count;
   lw_defaults defaults;
   lw_faults faults; /* of the row in hand; their file's name is set beforehand */

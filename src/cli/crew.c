@@ -8,6 +8,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "sheet/likely.h"
+
 typedef struct ring_place {
   lw_batch batch;
   bool checked; /* guarded by the crew's lock */
@@ -29,7 +31,7 @@ struct lw_crew {
   int places, workers; /* workers: the first is the thread that opened the crew */
   ring_place *ring;
   worker *worker;
-  lw_override *override;
+  lw_named *override;
 };
 
 /* Check the next batch handed in; the lock is held before and after. */
@@ -82,8 +84,10 @@ static int find_overrides(lw_crew *crew, const lw_crew_job *job) {
   int count = 0;
   for (int i = 0; i < job->asked->wall.item_count; i++) {
     const char *argument = job->asked->wall.item[i];
-    lw_override *one = &crew->override[count];
-    one->item = lw_item_find(argument, strcspn(argument, "="), &one->number);
+    lw_named *one = &crew->override[count];
+    size_t length = strcspn(argument, "="), stem = lw_likely_stem(argument, length);
+    one->item = lw_item_find(argument, stem, &one->number);
+    one->likely = stem < length;
     count += one->item != NULL ? 1 : 0;
   }
   return count;

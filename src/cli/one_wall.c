@@ -7,6 +7,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include "sheet/likely.h"
 #include "say.h"
 #include "output.h"
 
@@ -19,7 +20,8 @@ static bool is_item(const char *argument) {
 /* An item whose value was forgotten, rather than a file of that name. */
 static bool lacks_value(const char *argument) {
   int number;
-  return lw_item_find(argument, strlen(argument), &number) != NULL && access(argument, F_OK) != 0;
+  return lw_item_find(argument, lw_likely_stem(argument, strlen(argument)), &number) != NULL &&
+         access(argument, F_OK) != 0;
 }
 
 static bool take(char *argument, lw_wall_asked *asked) {

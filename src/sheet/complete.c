@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "entry.h"
+#include "likely.h"
 
 /* Forget what an earlier completing filled in, so that it follows anew from what is given. */
 static void forget_filled_in(lw_case *c) {
@@ -16,11 +17,6 @@ static void forget_filled_in(lw_case *c) {
       }
     }
   }
-}
-
-static bool any_filled_in(const lw_case *c) {
-  return c->wall.kind.origin == LW_ASSUMED || c->water.unit_weight.origin == LW_ASSUMED ||
-         c->method.pressure.origin == LW_ASSUMED || c->site.works.origin == LW_ASSUMED;
 }
 
 static void complete_names(lw_completing *s) {
@@ -42,13 +38,13 @@ static void complete_names(lw_completing *s) {
   }
 }
 
-lw_status lw_case_complete_in_place(const lw_tables *tables, const lw_defaults *defaults, lw_case *c,
-                                    lw_faults *faults) {
-  if (c->complete) {
-    return LW_OK;
-  }
+static lw_status complete_as_it_looks(const lw_tables *tables, const lw_defaults *defaults, lw_case *c,
+                                      lw_faults *faults) {
   lw_completing s = {.tables = tables, .defaults = defaults, .c = c, .faults = faults};
   int before = faults->count;
+  if (c->look == LW_LOOK_LIKELY) {
+    lw_likely_put(c);
+  }
   lw_complete_conventions(&s);
   lw_complete_kind(&s);
   lw_complete_soils(&s);
@@ -69,6 +65,54 @@ lw_status lw_case_complete_in_place(const lw_tables *tables, const lw_defaults *
   return c->complete ? LW_OK : LW_FAULTS;
 }
 
+/* Told already of the case as it decides. */
+static bool told_before(const lw_faults *faults, int count, const lw_fault *fault) {
+  for (int i = 0; i < count; i++) {
+    const lw_fault *other = &faults->fault[i];
+    if (other->slug == fault->slug && other->row == fault->row && other->column == fault->column &&
+        strcmp(other->item, fault->item) == 0) {
+      return true;
+    }
+  }
+  return false;
+}
+
+/* Nobody learns in the second look only that the likely values contradict each other. */
+static lw_status hold_likely(const lw_tables *tables, const lw_defaults *defaults, const lw_case *c,
+                             lw_faults *faults) {
+  lw_case likely = *c;
+  int before = faults->count, kept = before;
+  likely.look = LW_LOOK_LIKELY;
+  if (complete_as_it_looks(tables, defaults, &likely, faults) == LW_OK) {
+    return LW_OK;
+  }
+  for (int i = before; i < faults->count; i++) {
+    if (!told_before(faults, before, &faults->fault[i])) {
+      faults->fault[kept++] = faults->fault[i];
+    }
+  }
+  faults->count = kept;
+  return LW_FAULTS;
+}
+
+static lw_status complete_both(const lw_tables *tables, const lw_defaults *defaults, lw_case *c,
+                               lw_faults *faults) {
+  const lw_case given = *c;
+  lw_status status = complete_as_it_looks(tables, defaults, c, faults);
+  lw_status likely = hold_likely(tables, defaults, &given, faults);
+  c->complete = status == LW_OK && likely == LW_OK;
+  return c->complete ? LW_OK : LW_FAULTS;
+}
+
+lw_status lw_case_complete_in_place(const lw_tables *tables, const lw_defaults *defaults, lw_case *c,
+                                    lw_faults *faults) {
+  if (c->complete) {
+    return LW_OK;
+  }
+  bool two = c->likely.count > 0 && c->look == LW_LOOK_CAUTIOUS;
+  return (two ? complete_both : complete_as_it_looks)(tables, defaults, c, faults);
+}
+
 static lw_status hold_values(const lw_tables *tables, lw_case *c, lw_faults *faults) {
   lw_completing s = {.tables = tables, .c = c, .faults = faults};
   int before = faults->count;
@@ -83,9 +127,7 @@ lw_status lw_case_complete(const lw_tables *tables, lw_case *c, lw_faults *fault
     return hold_values(tables, c, faults);
   }
   lw_case work = *c;
-  if (any_filled_in(&work)) {
-    forget_filled_in(&work);
-  }
+  forget_filled_in(&work);
   lw_status status = hold_values(tables, &work, faults);
   if (status != LW_OK) {
     return status;

@@ -24,16 +24,18 @@ static void mark(const lw_item *item, lw_case *c, int table_row) {
 static void take(lw_completing *s, char *text, int table_row) {
   const lw_words *word = &s->c->method.conventions;
   char *equals = strchr(text, '=');
-  int number = 0, given;
+  lw_named named;
+  int given;
   if (equals == NULL) {
     lw_complete_fault(s, LW_FAULT_UNKNOWN_ITEM, word, "items as in 'method uplift=0' in its row, not \"%s\"",
                       text);
     return;
   }
   *equals = '\0';
-  const lw_item *item = lw_entry_item(text, strlen(text), word->row, word->column, &number, s->faults);
-  if (item == NULL || lw_entry_given(item, number, s->c, &given)) return;
-  if (item->part != LW_ABOUT_METHOD) {
+  if (!lw_entry_item(text, strlen(text), (lw_cell_place){word->row, word->column}, &named, s->faults)) return;
+  const lw_item *item = named.item;
+  if (lw_named_given(&named, s->c, &given)) return;
+  if (item->part != LW_ABOUT_METHOD || named.likely) {
     lw_complete_fault(s, LW_FAULT_UNKNOWN_ITEM, word, "method items only in its row, not \"%s\"", text);
     return;
   }

@@ -25,38 +25,17 @@ lw_quantity lw_worked_out(lw_kind kind, double si, bool from_given) {
   return q;
 }
 
-/* The item of a group, and its number, that lies at this offset of the case. */
-static const lw_item *item_in(const lw_item_group *group, size_t offset, int *number) {
-  for (size_t i = 0; i < group->count; i++) {
-    const lw_item *item = &group->item[i];
-    bool repeated = item->repeats > 0;
-    size_t end = repeated ? item->offset + item->stride * (size_t)item->repeats : item->offset + 1;
-    if (offset < item->offset || offset >= end) {
-      continue;
-    }
-    if (!repeated || (offset - item->offset) % item->stride == 0) {
-      *number = repeated ? 1 + (int)((offset - item->offset) / item->stride) : 0;
-      return item;
-    }
-  }
-  return NULL;
-}
-
 static size_t offset_of(const lw_completing *s, const void *where) {
   return (size_t)((const char *)where - (const char *)s->c);
 }
 
 static const lw_item *item_at_place(const lw_completing *s, const void *where, int *number) {
-  const lw_item *item = NULL;
-  for (size_t g = 0; g < LW_ITEM_GROUPS && item == NULL; g++) {
-    item = item_in(lw_item_groups[g], offset_of(s, where), number);
-  }
-  return item;
+  return lw_item_at_offset(offset_of(s, where), number);
 }
 
 double lw_default(const lw_item_group *group, size_t offset) {
   int number;
-  const lw_item *item = item_in(group, offset, &number);
+  const lw_item *item = lw_item_in(group, offset, &number);
   return item != NULL ? item->assumed : NAN;
 }
 
@@ -88,6 +67,13 @@ static place place_of(const lw_completing *s, const lw_item *item, int number) {
   return p;
 }
 
+/* In the likely look the cell at fault is that of the likely value. */
+static void print_name(const lw_completing *s, const lw_item *item, int number, char *out, size_t size) {
+  bool quantity = s->c->look == LW_LOOK_LIKELY && item->type == LW_ITEM_QUANTITY;
+  bool likely = quantity && lw_item_likely(item, number, s->c) != NULL;
+  lw_named_print(&(lw_named){item, number, likely}, out, size);
+}
+
 void lw_complete_fault(lw_completing *s, lw_fault_slug slug, const void *where, const char *wanted_format,
                        ...) {
   int number;
@@ -97,7 +83,7 @@ void lw_complete_fault(lw_completing *s, lw_fault_slug slug, const void *where, 
   if (item == NULL) {
     return;
   }
-  lw_item_print_name(item, number, name, sizeof name);
+  print_name(s, item, number, name, sizeof name);
   va_list arguments;
   va_start(arguments, wanted_format);
   lw_print_list(wanted, sizeof wanted, wanted_format, arguments);

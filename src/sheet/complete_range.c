@@ -3,6 +3,7 @@
 
 #include "entry.h"
 #include "complete.h"
+#include "likely.h"
 #include "base/utf8.h"
 
 /* A case need not come from a sheet: what a program put into it is held against the table of items too. */
@@ -62,8 +63,35 @@ static void hold_all(lw_completing *s, bool of_order) {
   }
 }
 
+/* A list that a program put together may hold anything. */
+static void hold_likely(lw_completing *s) {
+  const lw_case_likely *likely = &s->c->likely;
+  bool sound = likely->count >= 0 && likely->count <= LW_LIKELY_MAX;
+  if (!sound)
+    lw_faults_add(s->faults, LW_FAULT_TOO_MANY, (lw_cell_place){0}, "", "", "at most %d likely values",
+                  LW_LIKELY_MAX);
+  for (int i = 0; sound && i < likely->count; i++) {
+    const lw_likely_value *one = &likely->value[i];
+    lw_cell_place at = {one->value.row, one->value.column};
+    char name[LW_ITEM_NAME_MAX] = "", stood[48] = "", wanted[160] = "the place of a quantity in a case";
+    int number = 0;
+    const lw_item *item = lw_item_at_offset(one->offset, &number);
+    bool quantity = item != NULL && item->type == LW_ITEM_QUANTITY;
+    if (quantity && one->value.origin == LW_GIVEN &&
+        lw_item_takes_value(item, one->value.kind, one->value.si))
+      continue;
+    if (quantity) {
+      lw_likely_print_name(item, number, name, sizeof name);
+      lw_item_say(item, one->value.si, stood, sizeof stood);
+      lw_item_say_range(item, wanted, sizeof wanted);
+    }
+    lw_faults_add(s->faults, LW_FAULT_OUT_OF_RANGE, at, name, stood, "%s", wanted);
+  }
+}
+
 void lw_complete_ranges(lw_completing *s) {
   hold_all(s, false);
+  hold_likely(s);
 }
 
 void lw_complete_ranges_of_order(lw_completing *s) {

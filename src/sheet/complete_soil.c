@@ -51,15 +51,33 @@ static const lw_soil_row *named_row(lw_completing *s, const lw_case_soil *soil) 
   return row;
 }
 
+/* What a row gives in this look. A soil that has no angle has no typical one either. */
+static double friction_of(const lw_completing *s, const lw_soil_row *row) {
+  bool typical =
+      s->c->look == LW_LOOK_LIKELY && !isnan(row->friction_rad) && !isnan(row->friction_typical_rad);
+  return typical ? row->friction_typical_rad : row->friction_rad;
+}
+
+static void weights_of_row(lw_completing *s, const lw_soil_row *row, int index, lw_case_soil *soil) {
+  bool likely = s->c->look == LW_LOOK_LIKELY;
+  double typical = row->unit_weight_typical_kn_per_m3;
+  from_row(&soil->unit_weight, LW_KIND_UNIT_WEIGHT, likely ? typical : row->unit_weight_kn_per_m3, index);
+  if (!lw_given(&soil->unit_weight))
+    from_row(&soil->light_unit_weight, LW_KIND_UNIT_WEIGHT,
+             likely ? typical : row->light_unit_weight_kn_per_m3, index);
+  from_row(&soil->saturated_unit_weight, LW_KIND_UNIT_WEIGHT, row->saturated_unit_weight_kn_per_m3, index);
+}
+
 /* A given weight is used as it is, where it pushes and where it helps; wet soil is no lighter than moist. */
 static void complete_weights(lw_completing *s, lw_case_soil *soil) {
+  const lw_default_weights *usual = &s->defaults->weights[s->c->look];
   if (lw_given(&soil->unit_weight) && !lw_given(&soil->light_unit_weight)) {
     soil->light_unit_weight = lw_worked_out(LW_KIND_UNIT_WEIGHT, soil->unit_weight.si, true);
   }
-  double moist = soil->unit_weight.origin != LW_ABSENT ? soil->unit_weight.si : s->defaults->moist_kn_per_m3;
+  double moist = soil->unit_weight.origin != LW_ABSENT ? soil->unit_weight.si : usual->moist_kn_per_m3;
   if (soil->saturated_unit_weight.origin == LW_ABSENT || !lw_given(&soil->saturated_unit_weight)) {
     double wet = soil->saturated_unit_weight.origin != LW_ABSENT ? soil->saturated_unit_weight.si
-                                                                 : s->defaults->saturated_kn_per_m3;
+                                                                 : usual->saturated_kn_per_m3;
     if (soil->saturated_unit_weight.origin == LW_ABSENT || wet < moist) {
       soil->saturated_unit_weight = lw_assumed(LW_KIND_UNIT_WEIGHT, fmax(wet, moist));
     }
@@ -68,7 +86,7 @@ static void complete_weights(lw_completing *s, lw_case_soil *soil) {
     moist = soil->unit_weight.si;
   }
   double light =
-      soil->light_unit_weight.origin != LW_ABSENT ? soil->light_unit_weight.si : s->defaults->light_kn_per_m3;
+      soil->light_unit_weight.origin != LW_ABSENT ? soil->light_unit_weight.si : usual->light_kn_per_m3;
   if (!lw_given(&soil->light_unit_weight) && light > moist) {
     soil->light_unit_weight = lw_assumed(LW_KIND_UNIT_WEIGHT, moist);
   }
@@ -78,12 +96,8 @@ static const lw_soil_row *complete_soil(lw_completing *s, lw_case_soil *soil) {
   const lw_soil_row *row = named_row(s, soil);
   if (row != NULL) {
     int index = (int)(row - s->tables->soil);
-    from_row(&soil->friction, LW_KIND_ANGLE, row->friction_rad, index);
-    from_row(&soil->unit_weight, LW_KIND_UNIT_WEIGHT, row->unit_weight_kn_per_m3, index);
-    if (!lw_given(&soil->unit_weight)) {
-      from_row(&soil->light_unit_weight, LW_KIND_UNIT_WEIGHT, row->light_unit_weight_kn_per_m3, index);
-    }
-    from_row(&soil->saturated_unit_weight, LW_KIND_UNIT_WEIGHT, row->saturated_unit_weight_kn_per_m3, index);
+    from_row(&soil->friction, LW_KIND_ANGLE, friction_of(s, row), index);
+    weights_of_row(s, row, index, soil);
   }
   complete_weights(s, soil);
   return row;

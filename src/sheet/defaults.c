@@ -55,35 +55,54 @@ static void gather_telling(lw_item_part part, lw_telling *telling) {
   }
 }
 
-/* An answer that is left out is taken from a table where a row stands in for it; the table of items has the
- * same figure, for its documents. */
-static double taken(const lw_tables *tables, size_t offset, double otherwise) {
+typedef struct stand_in {
+  size_t offset;
+  double cautious, likely;
+} stand_in;
+
+/* An answer that is left out is taken from a table where a row stands in for it, the low end of an interface
+ * for the cautious value and its high end for the likely one; the table of items has the cautious figure, for
+ * its documents. */
+static stand_in taken(const lw_tables *tables, const lw_item *item) {
   const lw_soil_row *behind = lw_known_soil(tables, LW_SOIL_OF_LOAM),
-                    *under = lw_known_soil(tables, LW_SOIL_OF_CLAY_LOAM);
-  double block = lw_known_material(tables, LW_MATERIAL_OF_SOLID_BLOCK)->unit_weight_low_kn_per_m3;
-  const struct {
-    size_t offset;
-    double si;
-  } rows[] = {
-      {offsetof(lw_case, ground.soil[0].friction), behind->friction_rad},
-      {offsetof(lw_case, ground.soil[0].unit_weight), behind->unit_weight_kn_per_m3},
-      {offsetof(lw_case, ground.soil[0].light_unit_weight), behind->light_unit_weight_kn_per_m3},
-      {offsetof(lw_case, ground.soil[0].saturated_unit_weight), behind->saturated_unit_weight_kn_per_m3},
-      {offsetof(lw_case, ground.footing.friction), under->friction_rad},
-      {offsetof(lw_case, ground.footing.unit_weight), behind->unit_weight_kn_per_m3},
-      {offsetof(lw_case, ground.footing.light_unit_weight), behind->light_unit_weight_kn_per_m3},
-      {offsetof(lw_case, ground.footing.saturated_unit_weight), behind->saturated_unit_weight_kn_per_m3},
-      {offsetof(lw_case, ground.allowable_bearing), under->allowable_bearing_kpa},
-      {offsetof(lw_case, ground.base_friction), lw_known_interface(tables, LW_ASSUMED_BASE)->friction_low},
-      {offsetof(lw_case, courses.joint_friction), lw_known_interface(tables, LW_ASSUMED_JOINT)->friction_low},
-      {offsetof(lw_case, wall.friction), atan(lw_known_interface(tables, LW_ASSUMED_WALL)->friction_low)},
-      {offsetof(lw_case, courses.block_unit_weight), block},
-      {offsetof(lw_case, courses.cap_unit_weight), block},
-      {offsetof(lw_case, wall.unit_weight), block},
+                    *under = lw_known_soil(tables, LW_SOIL_OF_CLAY_LOAM),
+                    *likely = lw_known_soil(tables, LW_SOIL_OF_SANDY_CLAY);
+  const lw_material_row *block = lw_known_material(tables, LW_MATERIAL_OF_SOLID_BLOCK);
+  const lw_interface_row *base = lw_known_interface(tables, LW_ASSUMED_BASE),
+                         *joint = lw_known_interface(tables, LW_ASSUMED_JOINT),
+                         *wall = lw_known_interface(tables, LW_ASSUMED_WALL);
+  double light = block->unit_weight_low_kn_per_m3, usual = block->unit_weight_likely_kn_per_m3;
+  double wet = behind->saturated_unit_weight_kn_per_m3, weighs = behind->unit_weight_typical_kn_per_m3;
+  const stand_in rows[] = {
+      {offsetof(lw_case, ground.soil[0].friction), behind->friction_rad,
+       lw_known_value(tables, LW_THRESHOLD_LIKELY_FRICTION) / LW_DEG_PER_RAD},
+      {offsetof(lw_case, ground.soil[0].unit_weight), behind->unit_weight_kn_per_m3, weighs},
+      {offsetof(lw_case, ground.soil[0].light_unit_weight), behind->light_unit_weight_kn_per_m3, weighs},
+      {offsetof(lw_case, ground.soil[0].saturated_unit_weight), wet, wet},
+      {offsetof(lw_case, ground.footing.friction), under->friction_rad, likely->friction_typical_rad},
+      {offsetof(lw_case, ground.footing.unit_weight), behind->unit_weight_kn_per_m3, weighs},
+      {offsetof(lw_case, ground.footing.light_unit_weight), behind->light_unit_weight_kn_per_m3, weighs},
+      {offsetof(lw_case, ground.footing.saturated_unit_weight), wet, wet},
+      {offsetof(lw_case, ground.allowable_bearing), under->allowable_bearing_kpa,
+       likely->allowable_bearing_kpa},
+      {offsetof(lw_case, ground.base_friction), base->friction_low, base->friction_high},
+      {offsetof(lw_case, courses.joint_friction), joint->friction_low, joint->friction_high},
+      {offsetof(lw_case, wall.friction), atan(wall->friction_low), atan(wall->friction_high)},
+      {offsetof(lw_case, courses.block_unit_weight), light, usual},
+      {offsetof(lw_case, courses.cap_unit_weight), light, usual},
+      {offsetof(lw_case, wall.unit_weight), light, usual},
   };
   for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
-    if (rows[i].offset == offset) return rows[i].si;
-  return otherwise;
+    if (rows[i].offset == item->offset) return rows[i];
+  return (stand_in){item->offset, item->assumed, item->assumed};
+}
+
+static void gather_weights(const lw_tables *tables, lw_default_weights weights[2]) {
+  const lw_soil_row *row = lw_known_soil(tables, LW_SOIL_OF_LOAM);
+  double usual = row->unit_weight_typical_kn_per_m3;
+  weights[LW_LOOK_CAUTIOUS] = (lw_default_weights){
+      row->unit_weight_kn_per_m3, row->light_unit_weight_kn_per_m3, row->saturated_unit_weight_kn_per_m3};
+  weights[LW_LOOK_LIKELY] = (lw_default_weights){usual, usual, row->saturated_unit_weight_kn_per_m3};
 }
 
 void lw_defaults_gather(const lw_tables *tables, lw_defaults *defaults) {
@@ -91,10 +110,7 @@ void lw_defaults_gather(const lw_tables *tables, lw_defaults *defaults) {
   defaults->count = 0;
   gather_telling(LW_ABOUT_COURSES, &defaults->courses);
   gather_telling(LW_ABOUT_SECTION, &defaults->section);
-  const lw_soil_row *behind = lw_known_soil(tables, LW_SOIL_OF_LOAM);
-  defaults->moist_kn_per_m3 = behind->unit_weight_kn_per_m3;
-  defaults->light_kn_per_m3 = behind->light_unit_weight_kn_per_m3;
-  defaults->saturated_kn_per_m3 = behind->saturated_unit_weight_kn_per_m3;
+  gather_weights(tables, defaults->weights);
   for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
     had_by by = had_by_of(item);
     if (by == BY_NONE) {
@@ -109,13 +125,15 @@ void lw_defaults_gather(const lw_tables *tables, lw_defaults *defaults) {
     if (value->choice) {
       value->as.choice = (lw_choice){.value = (int)item->assumed, .origin = LW_ASSUMED};
     } else {
-      value->as.quantity = lw_assumed(item->kind == LW_KIND_ANGLE_OR_SHARE ? LW_KIND_ANGLE : item->kind,
-                                      taken(tables, item->offset, item->assumed));
+      stand_in of = taken(tables, item);
+      value->likely = of.likely;
+      value->as.quantity =
+          lw_assumed(item->kind == LW_KIND_ANGLE_OR_SHARE ? LW_KIND_ANGLE : item->kind, of.cautious);
     }
   }
 }
 
-static void fill_in(const lw_default_value *from, void *where) {
+static void fill_in(const lw_default_value *from, lw_look look, void *where) {
   if (from->choice) {
     lw_choice *choice = where;
     if (choice->origin == LW_ABSENT) {
@@ -126,6 +144,7 @@ static void fill_in(const lw_default_value *from, void *where) {
   lw_quantity *q = where;
   if (q->origin == LW_ABSENT) {
     *q = from->as.quantity;
+    if (look == LW_LOOK_LIKELY) q->si = from->likely;
   }
 }
 
@@ -144,7 +163,7 @@ void lw_complete_defaults(lw_completing *s) {
   for (int i = 0; i < s->defaults->count; i++) {
     const lw_default_value *from = &s->defaults->value[i];
     for (int n = 0; n < times[from->had_by]; n++) {
-      fill_in(from, (char *)c + from->offset + n * from->stride);
+      fill_in(from, c->look, (char *)c + from->offset + n * from->stride);
     }
   }
 }

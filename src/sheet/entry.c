@@ -4,7 +4,7 @@
 #include <string.h>
 
 #include "base/utf8.h"
-#include "faults.h"
+#include "likely.h"
 
 /* What a person writes where the answer is not known. The safe default then stands, as if left out. */
 static bool is_unknown(const char *text, size_t length) {
@@ -24,7 +24,7 @@ static bool is_unknown(const char *text, size_t length) {
 
 static void note(const lw_entry *entry, lw_fault_slug slug, const char *wanted, lw_faults *faults) {
   char name[LW_ITEM_NAME_MAX];
-  lw_item_print_name(entry->item, entry->number, name, sizeof name);
+  lw_named_print(&(lw_named){entry->item, entry->number, entry->likely}, name, sizeof name);
   lw_faults_add(faults, slug, (lw_cell_place){entry->row, entry->column}, name, entry->value, "%s", wanted);
 }
 
@@ -36,8 +36,13 @@ static void store_quantity(const lw_entry *entry, lw_case *c, lw_faults *faults)
     note(entry, slug, wanted, faults);
     return;
   }
-  *lw_item_quantity(entry->item, entry->number, c) =
-      (lw_quantity){measured.si, LW_GIVEN, measured.kind, entry->row, entry->column, -1};
+  const lw_quantity q = {measured.si, LW_GIVEN, measured.kind, entry->row, entry->column, -1};
+  if (!entry->likely) {
+    *lw_item_quantity(entry->item, entry->number, c) = q;
+  } else if (lw_item_set_likely(entry->item, entry->number, &q, c) != LW_OK) {
+    lw_print(wanted, sizeof wanted, "at most %d likely values", LW_LIKELY_MAX);
+    note(entry, LW_FAULT_TOO_MANY, wanted, faults);
+  }
 }
 
 static void store_choice(const lw_entry *entry, lw_case *c, lw_faults *faults) {
@@ -104,25 +109,57 @@ bool lw_entry_given(const lw_item *item, int number, lw_case *c, int *row) {
   return origin == LW_GIVEN && *row != LW_WORKED_OUT_ROW;
 }
 
-const lw_item *lw_entry_item(const char *name, size_t length, int row, int column, int *number,
-                             lw_faults *faults) {
-  const lw_item *item = lw_item_find(name, length, number);
+/* Why a name is none. */
+static void unknown(const char *name, size_t length, lw_cell_place at, lw_faults *faults) {
   char stood[80];
   char nearest[160];
+  size_t stem = lw_likely_stem(name, length);
+  lw_print(stood, sizeof stood, "%.*s", (int)(stem < 79 ? stem : 79), name);
+  /* A search through all items: not for one that is told no more. */
+  bool near = faults->count < LW_FAULT_MAX && lw_item_nearest(stood, nearest, sizeof nearest);
   lw_print(stood, sizeof stood, "%.*s", (int)(length < 79 ? length : 79), name);
-  if (item == NULL) {
-    /* A search through all items: not for one that is told no more. */
-    bool near = faults->count < LW_FAULT_MAX && lw_item_nearest(stood, nearest, sizeof nearest);
-    lw_faults_add(faults, LW_FAULT_UNKNOWN_ITEM, (lw_cell_place){row, column}, "", stood,
-                  near ? "an item; %s" : "%s", near ? nearest : "an item that `lowwall list items` has");
-    return NULL;
+  lw_faults_add(faults, LW_FAULT_UNKNOWN_ITEM, at, "", stood, near ? "an item; %s" : "%s",
+                near ? nearest : "an item that `lowwall list items` has");
+}
+
+bool lw_entry_item(const char *name, size_t length, lw_cell_place at, lw_named *named, lw_faults *faults) {
+  size_t stem = lw_likely_stem(name, length);
+  char stood[80];
+  *named = (lw_named){.likely = stem < length};
+  named->item = lw_item_find(name, stem, &named->number);
+  lw_print(stood, sizeof stood, "%.*s", (int)(length < 79 ? length : 79), name);
+  if (named->item == NULL) {
+    unknown(name, length, at, faults);
+  } else if (named->number > named->item->repeats) {
+    lw_faults_add(faults, LW_FAULT_TOO_MANY, at, "", stood, "a number from 1 to %d", named->item->repeats);
+  } else if (named->likely && named->item->type != LW_ITEM_QUANTITY) {
+    lw_faults_add(faults, LW_FAULT_UNKNOWN_ITEM, at, "", stood,
+                  "the item without `likely`: only what is measured has a likely value beside it");
+  } else {
+    return true;
   }
-  if (*number > item->repeats) {
-    lw_faults_add(faults, LW_FAULT_TOO_MANY, (lw_cell_place){row, column}, "", stood, "a number from 1 to %d",
-                  item->repeats);
-    return NULL;
-  }
-  return item;
+  return false;
+}
+
+bool lw_named_given(const lw_named *named, lw_case *c, int *row) {
+  if (!named->likely) return lw_entry_given(named->item, named->number, c, row);
+  const lw_quantity *q = lw_item_likely(named->item, named->number, c);
+  *row = q != NULL ? q->row : 0;
+  return q != NULL;
+}
+
+void lw_named_forget(const lw_named *named, lw_case *c) {
+  if (named->likely)
+    lw_item_set_likely(named->item, named->number, &(lw_quantity){0}, c);
+  else
+    lw_entry_forget(named->item, named->number, c);
+}
+
+void lw_named_print(const lw_named *named, char *out, size_t size) {
+  if (named->likely)
+    lw_likely_print_name(named->item, named->number, out, size);
+  else
+    lw_item_print_name(named->item, named->number, out, size);
 }
 
 bool lw_entry_unit(const lw_item *item, const char *text, int row, int column, const lw_unit **unit,

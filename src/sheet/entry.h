@@ -2,12 +2,21 @@
 #ifndef LOWWALL_SHEET_ENTRY_H
 #define LOWWALL_SHEET_ENTRY_H
 
+#include "faults.h"
 #include "items.h"
+
+/* What a name on a sheet means. */
+typedef struct lw_named {
+  const lw_item *item;
+  int number;  /* of a repeated part, else 0 */
+  bool likely; /* the item's likely value */
+} lw_named;
 
 /* One item with its value, wherever it stands: a row, a cell of a schedule, the command line. */
 typedef struct lw_entry {
   const lw_item *item;
-  int number;        /* of a repeated part, else 0 */
+  int number;
+  bool likely;
   const char *value; /* NUL-terminated, no NUL inside */
   size_t length;
   const lw_unit *unit; /* of the unit cell or the header; NULL: none there */
@@ -24,9 +33,14 @@ bool lw_entry_given(const lw_item *item, int number, lw_case *c, int *row);
 /* Make the item absent. */
 void lw_entry_forget(const lw_item *item, int number, lw_case *c);
 
-/* Find an item by the name in a cell, noting an unknown one or a number too great. NULL on a fault. */
-const lw_item *lw_entry_item(const char *name, size_t length, int row, int column, int *number,
-                             lw_faults *faults);
+/* Find an item by the name in a cell; false after noting an unknown one, a number too great, or the likely
+ * value of what is no quantity. */
+bool lw_entry_item(const char *name, size_t length, lw_cell_place at, lw_named *named, lw_faults *faults);
+
+/* As lw_entry_given, lw_entry_forget and lw_item_print_name, of the value that was named. */
+bool lw_named_given(const lw_named *named, lw_case *c, int *row);
+void lw_named_forget(const lw_named *named, lw_case *c);
+void lw_named_print(const lw_named *named, char *out, size_t size);
 
 /* The unit in a cell of its own (or in the brackets of a header); false after noting a fault. */
 bool lw_entry_unit(const lw_item *item, const char *text, int row, int column, const lw_unit **unit,

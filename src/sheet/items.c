@@ -129,6 +129,30 @@ void lw_item_print_key(const lw_item *item, int number, char *out, size_t size) 
   lw_print(out, size, "%s%s", name, item->type == LW_ITEM_QUANTITY ? key_unit(item->kind) : "");
 }
 
+const lw_item *lw_item_in(const lw_item_group *group, size_t offset, int *number) {
+  for (size_t i = 0; i < group->count; i++) {
+    const lw_item *item = &group->item[i];
+    bool repeated = item->repeats > 0;
+    size_t end = repeated ? item->offset + item->stride * (size_t)item->repeats : item->offset + 1;
+    if (offset < item->offset || offset >= end) {
+      continue;
+    }
+    if (!repeated || (offset - item->offset) % item->stride == 0) {
+      *number = repeated ? 1 + (int)((offset - item->offset) / item->stride) : 0;
+      return item;
+    }
+  }
+  return NULL;
+}
+
+const lw_item *lw_item_at_offset(size_t offset, int *number) {
+  const lw_item *item = NULL;
+  for (size_t g = 0; g < LW_ITEM_GROUPS && item == NULL; g++) {
+    item = lw_item_in(lw_item_groups[g], offset, number);
+  }
+  return item;
+}
+
 lw_quantity *lw_item_quantity(const lw_item *item, int number, lw_case *c) {
   return lw_item_place(item, number, c);
 }
@@ -142,7 +166,7 @@ lw_words *lw_item_words(const lw_item *item, int number, lw_case *c) {
 }
 
 void lw_item_copy(const lw_item *item, int number, const lw_case *from, lw_case *to) {
-  size_t offset = (size_t)((const char *)lw_item_place(item, number, to) - (const char *)to);
+  size_t offset = lw_item_offset(item, number);
   lw_item_copy_value(item, (char *)to + offset, (const char *)from + offset);
 }
 

@@ -68,9 +68,17 @@ static inline const lw_item *lw_item_next(lw_item_walk *walk) {
 }
 
 /* Where a value lies in its case; number: n of a repeated part, else 0. */
-static inline void *lw_item_place(const lw_item *item, int number, lw_case *c) {
-  return (char *)c + item->offset + (number > 1 ? item->stride * (size_t)(number - 1) : 0);
+static inline size_t lw_item_offset(const lw_item *item, int number) {
+  return item->offset + (number > 1 ? item->stride * (size_t)(number - 1) : 0);
 }
+
+static inline void *lw_item_place(const lw_item *item, int number, lw_case *c) {
+  return (char *)c + lw_item_offset(item, number);
+}
+
+/* The item that lies at this offset of a case, of one group or of all; NULL: none. */
+const lw_item *lw_item_in(const lw_item_group *group, size_t offset, int *number);
+const lw_item *lw_item_at_offset(size_t offset, int *number);
 
 /* Of the plan and the order, which lw_case_complete leaves alone. */
 static inline bool lw_item_is_of_order(const lw_item *item) {

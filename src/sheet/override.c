@@ -23,29 +23,30 @@ static bool copy_value(const char *value, char *out, size_t size, size_t *length
   return true;
 }
 
-/* The item in front of the `=`; NULL after noting a fault. */
-static const lw_item *find_item(const char *argument, int number, int *part, lw_faults *faults) {
+/* The item in front of the `=`; false after noting a fault. */
+static bool find_item(const char *argument, int number, lw_named *named, lw_faults *faults) {
   const char *equals = strchr(argument, '=');
   if (equals == NULL) {
     lw_faults_add(faults, LW_FAULT_NO_VALUE, (lw_cell_place){0, number}, "", argument,
                   "item=value, as in 'wall height=900 mm'");
-    return NULL;
+    return false;
   }
-  return lw_entry_item(argument, (size_t)(equals - argument), 0, number, part, faults);
+  return lw_entry_item(argument, (size_t)(equals - argument), (lw_cell_place){0, number}, named, faults);
 }
 
 lw_status lw_sheet_override(const char *argument, int number, lw_case *c, lw_faults *faults) {
   int before = faults->count;
-  int part;
   int earlier;
+  lw_named named;
   char value[LW_CELL_MAX + 1];
   lw_entry entry = {.value = value, .column = number};
-  entry.item = find_item(argument, number, &part, faults);
-  entry.number = part;
-  if (entry.item == NULL) {
+  if (!find_item(argument, number, &named, faults)) {
     return LW_FAULTS;
   }
-  if (lw_entry_given(entry.item, part, c, &earlier) && earlier == 0) {
+  entry.item = named.item;
+  entry.number = named.number;
+  entry.likely = named.likely;
+  if (lw_named_given(&named, c, &earlier) && earlier == 0) {
     lw_faults_add(faults, LW_FAULT_DUPLICATE_ITEM, (lw_cell_place){0, number}, "", argument,
                   "the item once on the command line");
     return LW_FAULTS;
@@ -56,7 +57,7 @@ lw_status lw_sheet_override(const char *argument, int number, lw_case *c, lw_fau
     return LW_FAULTS;
   }
   lw_case changed = *c;
-  lw_entry_forget(entry.item, part, &changed);
+  lw_named_forget(&named, &changed);
   changed.complete = false;
   lw_entry_store(&entry, &changed, faults);
   if (faults->count > before) {

@@ -7,7 +7,7 @@
 #include "cells.h"
 #include "entry.h"
 #include "faults.h"
-#include "items.h"
+#include "likely.h"
 #include "marks.h"
 
 /* The schedule: the header row holds the items, each with its unit in brackets; a row a wall. The header is
@@ -16,18 +16,10 @@
 enum { COLUMN_MAX = 512 };
 
 typedef struct column {
-  const lw_item *item; /* NULL: no name in the header, or a faulty one */
-  int number;
+  lw_named of; /* its item is NULL where there is no name in the header, or a faulty one */
   const lw_unit *unit;
   size_t place, size; /* of its value in a case */
 } column;
-
-/* Nothing where there is no item. */
-static void copy_value(const column *col, void *to, const void *from) {
-  if (col->item != NULL) {
-    lw_item_copy_value(col->item, to, from);
-  }
-}
 
 struct lw_schedule {
   lw_cells cells;
@@ -56,9 +48,10 @@ static size_t split_header(const char *text, size_t length, char *unit, size_t s
   return (size_t)(open - text);
 }
 
-static int column_of(const lw_schedule *s, const lw_item *item, int number) {
+static int column_of(const lw_schedule *s, const lw_named *named) {
   for (int i = 0; i < s->column_count; i++) {
-    if (s->column[i].item == item && s->column[i].number == number) {
+    const lw_named *of = &s->column[i].of;
+    if (of->item == named->item && of->number == named->number && of->likely == named->likely) {
       return i + 1;
     }
   }
@@ -68,23 +61,23 @@ static int column_of(const lw_schedule *s, const lw_item *item, int number) {
 static void resolve(lw_schedule *s, const char *text, size_t length, int row, int at, column *col) {
   char unit[64];
   size_t name = split_header(text, length, unit, sizeof unit);
-  const lw_item *item = lw_entry_item(text, name, row, at, &col->number, s->header_faults);
-  if (item == NULL) {
+  lw_named named;
+  if (!lw_entry_item(text, name, (lw_cell_place){row, at}, &named, s->header_faults)) {
     return;
   }
-  int earlier = column_of(s, item, col->number);
+  int earlier = column_of(s, &named);
   if (earlier > 0) {
     lw_faults_add(s->header_faults, LW_FAULT_DUPLICATE_ITEM, (lw_cell_place){row, at}, "", text,
                   "it once; it heads column %d already", earlier);
-  } else if (lw_entry_unit(item, unit, row, at, &col->unit, s->header_faults)) {
+  } else if (lw_entry_unit(named.item, unit, row, at, &col->unit, s->header_faults)) {
     static const size_t sizes[] = {
         [LW_ITEM_QUANTITY] = sizeof(lw_quantity),
         [LW_ITEM_CHOICE] = sizeof(lw_choice),
         [LW_ITEM_WORDS] = sizeof(lw_words),
     };
-    col->item = item;
-    col->place = (size_t)((const char *)lw_item_place(item, col->number, &s->c) - (const char *)&s->c);
-    col->size = sizes[item->type];
+    col->of = named;
+    col->place = lw_item_offset(named.item, named.number);
+    col->size = sizes[named.item->type];
     s->row_size += col->size;
     if (col->place == offsetof(lw_case, about.mark)) s->mark_column = at;
   }
@@ -118,13 +111,21 @@ static void take_cell(void *context, const char *text, size_t length, int row, i
     return;
   }
   const column *col = at <= s->column_count ? &s->column[at - 1] : NULL;
-  if (col == NULL || col->item == NULL) {
+  if (col == NULL || col->of.item == NULL) {
     lw_faults_add(
         &s->row_faults, LW_FAULT_CELL_COUNT, (lw_cell_place){row, at}, "", text,
         "nothing under a column without a name; a comma inside a cell needs quotation marks around it");
     return;
   }
-  lw_entry entry = {col->item, col->number, text, length, col->unit, s->cells.comma_is_decimal, row, at};
+  lw_entry entry = {.item = col->of.item,
+                    .number = col->of.number,
+                    .likely = col->of.likely,
+                    .value = text,
+                    .length = length,
+                    .unit = col->unit,
+                    .comma_is_decimal = s->cells.comma_is_decimal,
+                    .row = row,
+                    .column = at};
   lw_entry_store(&entry, &s->c, &s->row_faults);
 }
 
@@ -132,10 +133,11 @@ static void take_cell(void *context, const char *text, size_t length, int row, i
 static void forget_row(lw_schedule *s) {
   for (int i = 0; i < s->column_count; i++) {
     const column *col = &s->column[i];
-    if (col->item != NULL) {
-      lw_entry_forget(col->item, col->number, &s->c);
+    if (col->of.item != NULL && !col->of.likely) {
+      lw_entry_forget(col->of.item, col->of.number, &s->c);
     }
   }
+  s->c.likely.count = 0;
 }
 
 /* By its mark a wall is found again, in the results and on the site. */
@@ -193,10 +195,26 @@ size_t lw_schedule_row_size(const lw_schedule *schedule) {
   return schedule->row_size;
 }
 
+/* A likely value that the row leaves out is packed as an absent one. */
+static void pack_likely(const column *col, const lw_case *c, unsigned char *bytes) {
+  static const lw_quantity none = {.table_row = -1};
+  const lw_quantity *q = lw_item_likely(col->of.item, col->of.number, c);
+  memcpy(bytes, q != NULL ? q : &none, sizeof *q);
+}
+
+static void unpack_likely(const column *col, const unsigned char *bytes, lw_case *c) {
+  lw_quantity q;
+  memcpy(&q, bytes, sizeof q);
+  if (q.origin != LW_ABSENT) (void)lw_item_set_likely(col->of.item, col->of.number, &q, c);
+}
+
 void lw_schedule_pack(const lw_schedule *schedule, const lw_case *c, unsigned char *bytes) {
   for (int i = 0; i < schedule->column_count; i++) {
     const column *col = &schedule->column[i];
-    copy_value(col, bytes, (const char *)c + col->place);
+    if (col->of.likely)
+      pack_likely(col, c, bytes);
+    else if (col->of.item != NULL)
+      lw_item_copy_value(col->of.item, bytes, (const char *)c + col->place);
     bytes += col->size;
   }
 }
@@ -205,7 +223,10 @@ void lw_schedule_unpack(const lw_schedule *schedule, const unsigned char *bytes,
   memset(c, 0, sizeof *c);
   for (int i = 0; i < schedule->column_count; i++) {
     const column *col = &schedule->column[i];
-    copy_value(col, (char *)c + col->place, bytes);
+    if (col->of.likely)
+      unpack_likely(col, bytes, c);
+    else if (col->of.item != NULL)
+      lw_item_copy_value(col->of.item, (char *)c + col->place, bytes);
     bytes += col->size;
   }
 }
@@ -263,7 +284,7 @@ static void look_at_cell(void *context, const char *text, size_t length, int row
   lw_fold(text, length, folded);
   bool item_word = strcmp(folded, "item") == 0;
   first->upright = first->upright || (at == 1 && item_word);
-  first->has_item = first->has_item || lw_item_find(text, name, &number) != NULL;
+  first->has_item = first->has_item || lw_item_find(text, lw_likely_stem(text, name), &number) != NULL;
   first->has_number = first->has_number || lw_number_read(text, length, &value);
 }
 

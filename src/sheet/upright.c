@@ -113,25 +113,25 @@ static void take_row(upright *u, int row) {
     return;
   }
   u->any_row = true;
-  int number;
+  lw_named named;
   int earlier;
-  const lw_item *item = lw_entry_item(name->text, name->length, row, name->column, &number, u->faults);
-  if (item == NULL) {
+  if (!lw_entry_item(name->text, name->length, (lw_cell_place){row, name->column}, &named, u->faults)) {
     return;
   }
-  if (lw_entry_given(item, number, u->c, &earlier)) {
+  if (lw_named_given(&named, u->c, &earlier)) {
     lw_faults_add(u->faults, LW_FAULT_DUPLICATE_ITEM, (lw_cell_place){row, name->column}, "", name->text,
                   "it once; it stands in row %d already", earlier);
     return;
   }
-  lw_entry entry = {.item = item,
-                    .number = number,
+  lw_entry entry = {.item = named.item,
+                    .number = named.number,
+                    .likely = named.likely,
                     .value = value->text,
                     .length = value->length,
                     .row = row,
                     .column = value->column > 0 ? value->column : name->column + 1,
                     .comma_is_decimal = u->cells->comma_is_decimal};
-  bool sound = lw_entry_unit(item, unit->text, row, unit->column, &entry.unit, u->faults);
+  bool sound = lw_entry_unit(named.item, unit->text, row, unit->column, &entry.unit, u->faults);
   if (sound && !value->faulty && !unit->faulty) {
     lw_entry_store(&entry, u->c, u->faults);
   }

@@ -3,6 +3,7 @@
 
 #include "entry.h"
 #include "complete_note.h"
+#include "likely.h"
 
 /* A case written as an upright sheet. A value is written in the item's own unit when reading that gives the
  * very same number again, else in the SI unit with all its digits: reading it changes nothing. */
@@ -108,6 +109,26 @@ static void write_item(const lw_item *item, int number, lw_case *c, bool assumed
   }
 }
 
+static void write_likely(const lw_item *item, int number, const lw_case *c, lw_text *out) {
+  char name[LW_ITEM_NAME_MAX];
+  char value[LW_WORDS_MAX + 32];
+  const lw_quantity *q = item->type == LW_ITEM_QUANTITY ? lw_item_likely(item, number, c) : NULL;
+  if (q == NULL) {
+    return;
+  }
+  const char *unit = print_quantity(item, q, value, sizeof value);
+  lw_likely_print_name(item, number, name, sizeof name);
+  add_cell(out, name);
+  lw_text_add(out, ",");
+  add_cell(out, value);
+  lw_text_addf(out, ",%s,\n", unit);
+}
+
+static void write_both(const lw_item *item, int number, lw_case *c, bool assumed, lw_text *out) {
+  write_item(item, number, c, assumed, out);
+  write_likely(item, number, c, out);
+}
+
 void lw_sheet_write(const lw_case *c, bool assumed, lw_text *out) {
   lw_case copy = *c;
   lw_text_add(out, "item,value,unit,note\n");
@@ -122,12 +143,12 @@ void lw_sheet_write(const lw_case *c, bool assumed, lw_text *out) {
       }
       for (int n = 1; n <= item->repeats; n++) {
         for (size_t k = i; k <= last; k++) {
-          write_item(lw_item_at(k), n, &copy, assumed, out);
+          write_both(lw_item_at(k), n, &copy, assumed, out);
         }
       }
       i = last;
     } else {
-      write_item(item, 0, &copy, assumed, out);
+      write_both(item, 0, &copy, assumed, out);
     }
   }
 }

@@ -123,22 +123,38 @@ static lw_status check_loads(const lw_tables *tables, lw_error *error) {
   return LW_OK;
 }
 
+static const char why[] = "a number should stand there: the row is taken where the answer is left out";
+
+/* What the ground under the wall is taken as, in either look. */
+static lw_status check_under(const lw_tables *tables, lw_error *error) {
+  static const lw_known_row soils[] = {LW_SOIL_OF_CLAY_LOAM, LW_SOIL_OF_SANDY_CLAY};
+  for (size_t i = 0; i < sizeof soils / sizeof *soils; i++)
+    if (!isfinite(lw_known_soil(tables, soils[i])->allowable_bearing_kpa))
+      return wrong(error, "soils", lw_known_slug(soils[i]), "allowable_bearing [kPa]", "", why);
+  if (!isfinite(lw_known_soil(tables, LW_SOIL_OF_SANDY_CLAY)->friction_typical_rad))
+    return wrong(error, "soils", lw_known_slug(LW_SOIL_OF_SANDY_CLAY), "friction_angle_typical [deg]", "",
+                 why);
+  return LW_OK;
+}
+
 /* What stands in for an answer that is left out must have a number to give. */
 static lw_status check_stand_ins(const lw_tables *tables, lw_error *error) {
   static const lw_known_row assumed[] = {LW_ASSUMED_BASE, LW_ASSUMED_JOINT, LW_ASSUMED_WALL};
-  static const lw_known_row soils[] = {LW_SOIL_OF_LOAM, LW_SOIL_OF_CLAY_LOAM, LW_SOIL_OF_TOPSOIL};
-  static const char why[] = "a number should stand there: the row is taken where the answer is left out";
+  static const lw_known_row soils[] = {LW_SOIL_OF_LOAM, LW_SOIL_OF_CLAY_LOAM, LW_SOIL_OF_SANDY_CLAY,
+                                       LW_SOIL_OF_TOPSOIL};
   for (size_t i = 0; i < sizeof assumed / sizeof *assumed; i++)
-    if (!isfinite(lw_known_interface(tables, assumed[i])->friction_low))
-      return wrong(error, "interfaces", lw_known_slug(assumed[i]), "friction_low", "", why);
+    if (!isfinite(lw_known_interface(tables, assumed[i])->friction_low) ||
+        !isfinite(lw_known_interface(tables, assumed[i])->friction_high))
+      return wrong(error, "interfaces", lw_known_slug(assumed[i]), "friction_low and friction_high", "", why);
   for (size_t i = 0; i < sizeof soils / sizeof *soils; i++)
     if (!isfinite(lw_known_soil(tables, soils[i])->friction_rad))
       return wrong(error, "soils", lw_known_slug(soils[i]), "friction_angle [deg]", "", why);
   if (!isfinite(lw_known_soil(tables, LW_SOIL_OF_TOPSOIL)->friction_typical_rad))
     return wrong(error, "soils", "topsoil", "friction_angle_typical [deg]", "", why);
-  if (!isfinite(lw_known_soil(tables, LW_SOIL_OF_CLAY_LOAM)->allowable_bearing_kpa))
-    return wrong(error, "soils", "clay loam", "allowable_bearing [kPa]", "", why);
-  return LW_OK;
+  const lw_material_row *block = lw_known_material(tables, LW_MATERIAL_OF_SOLID_BLOCK);
+  if (!isfinite(block->unit_weight_likely_kn_per_m3))
+    return wrong(error, "materials", block->name, "unit_weight_likely [kN/m3]", "", why);
+  return check_under(tables, error);
 }
 
 lw_status lw_tables_check_asked(const lw_tables *tables, lw_error *error) {

@@ -29,6 +29,10 @@ static lw_status check_soils(const lw_tables *tables, lw_error *error) {
     const lw_soil_row *soil = &tables->soil[i];
     if (soil->light_unit_weight_kn_per_m3 > soil->unit_weight_kn_per_m3)
       return wrong(error, "soils", soil->name, "the light unit weight is above the unit weight");
+    if (soil->light_unit_weight_kn_per_m3 > soil->unit_weight_typical_kn_per_m3 ||
+        soil->unit_weight_typical_kn_per_m3 > soil->unit_weight_kn_per_m3)
+      return wrong(error, "soils", soil->name,
+                   "the typical unit weight is not between the light and the heavy");
     if (soil->unit_weight_kn_per_m3 > soil->saturated_unit_weight_kn_per_m3)
       return wrong(error, "soils", soil->name, "the saturated unit weight is below the moist one");
     if (soil->friction_rad > soil->friction_typical_rad)
@@ -41,14 +45,23 @@ static lw_status check_soils(const lw_tables *tables, lw_error *error) {
   return LW_OK;
 }
 
+static lw_status check_material(const lw_material_row *row, lw_error *error) {
+  double low = row->unit_weight_low_kn_per_m3, high = row->unit_weight_high_kn_per_m3,
+         likely = row->unit_weight_likely_kn_per_m3;
+  if (low > high) return wrong(error, "materials", row->name, "the low unit weight is above the high one");
+  if (likely < low || likely > high)
+    return wrong(error, "materials", row->name, "the likely unit weight is not between the low and the high");
+  return LW_OK;
+}
+
 static lw_status check_ranges(const lw_tables *tables, lw_error *error) {
+  lw_status status = LW_OK;
   for (int i = 0; i < tables->interface_count; i++)
     if (tables->interface_[i].friction_low > tables->interface_[i].friction_high)
       return wrong(error, "interfaces", tables->interface_[i].name, "the low friction is above the high one");
-  for (int i = 0; i < tables->material_count; i++)
-    if (tables->material[i].unit_weight_low_kn_per_m3 > tables->material[i].unit_weight_high_kn_per_m3)
-      return wrong(error, "materials", tables->material[i].name, "the low unit weight is above the high one");
-  return LW_OK;
+  for (int i = 0; i < tables->material_count && status == LW_OK; i++)
+    status = check_material(&tables->material[i], error);
+  return status;
 }
 
 /* "New South Wales: Maitland" as the slug of what stands before the colon. */

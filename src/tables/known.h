@@ -123,7 +123,7 @@ typedef enum lw_cue {
   X(ROOT_RADIUS, "root-radius", "") X(KEEP_OUT_FRONT, "keep-out-front", "") \
   X(FILL_THAT_COUNTS, "fill-that-counts", "") X(OTHER_WALL_HEIGHT, "other-wall-height", "m") \
   X(ASK_AGAIN, "ask-again", "years") X(PLANT_SOIL_HELD, "plant-soil-held", "m") \
-  X(COMPOST_DEPTH, "compost-depth", "m")
+  X(COMPOST_DEPTH, "compost-depth", "m") X(LIKELY_FRICTION, "likely-friction", "deg")
 #define LW_FENCES(X) \
   X(WIND_SHELTERED, "wind-sheltered", "kPa") X(WIND_ORDINARY, "wind-ordinary", "kPa") \
   X(WIND_EXPOSED, "wind-exposed", "kPa") X(RUN_END, "run-end", "") X(LEAST_HEIGHT, "least-height", "m") \
@@ -181,7 +181,8 @@ typedef enum lw_cue {
   X(PEOPLE_SITTING_OUT, "people-sitting-out") X(PEOPLE_LEANING, "people-leaning")
 /* What stands in for an answer that is left out, and for what a study needs. */
 #define LW_SOILS_ASKED(X) \
-  X(LOAM, "loam") X(CLAY_LOAM, "clay loam") X(CRUSHED_ROCK, "crushed rock") X(TOPSOIL, "topsoil")
+  X(LOAM, "loam") X(CLAY_LOAM, "clay loam") X(SANDY_CLAY, "clayey sand") X(CRUSHED_ROCK, "crushed rock") \
+  X(TOPSOIL, "topsoil")
 #define LW_INTERFACES_ASKED(X) \
   X(BASE, "assumed base") X(JOINT, "assumed joint") X(WALL, "assumed wall")
 #define LW_MATERIALS_ASKED(X) X(SOLID_BLOCK, "solid concrete block") X(LOOSE_GRAVEL, "loose gravel")

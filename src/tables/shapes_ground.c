@@ -15,6 +15,7 @@ static const lw_column soil_columns[] = {
     LW_NUMBER_MAYBE("friction_angle_typical [deg]", lw_soil_row, friction_typical_rad, LW_DEGREE, 0, 60),
     LW_NUMBER("unit_weight [kN/m3]", lw_soil_row, unit_weight_kn_per_m3, 1, LIGHT, HEAVY),
     LW_NUMBER("light_unit_weight [kN/m3]", lw_soil_row, light_unit_weight_kn_per_m3, 1, LIGHT, HEAVY),
+    LW_NUMBER("unit_weight_typical [kN/m3]", lw_soil_row, unit_weight_typical_kn_per_m3, 1, LIGHT, HEAVY),
     LW_NUMBER("saturated_unit_weight [kN/m3]", lw_soil_row, saturated_unit_weight_kn_per_m3, 1, LIGHT, HEAVY),
     LW_NUMBER_MAYBE("allowable_bearing [kPa]", lw_soil_row, allowable_bearing_kpa, 1, 0, 20000),
     LW_NUMBER_MAYBE("ribbon_from [mm]", lw_soil_row, ribbon_from_m, LW_MM, 0, 1000),
@@ -51,6 +52,8 @@ static const lw_column material_columns[] = {
     LW_TEXT_MAYBE("aliases", lw_material_row, aliases),
     LW_NUMBER("unit_weight_low [kN/m3]", lw_material_row, unit_weight_low_kn_per_m3, 1, LIGHT, HEAVY),
     LW_NUMBER("unit_weight_high [kN/m3]", lw_material_row, unit_weight_high_kn_per_m3, 1, LIGHT, HEAVY),
+    LW_NUMBER_MAYBE("unit_weight_likely [kN/m3]", lw_material_row, unit_weight_likely_kn_per_m3, 1, LIGHT,
+                    HEAVY),
     LW_TEXT_MAYBE("note", lw_material_row, note),
     LW_FROM(lw_material_row, from),
 };

@@ -67,6 +67,12 @@ static bool same_item(const lw_item *item, int number, lw_case *a, lw_case *b) {
   return p->origin == q->origin && strcmp(p->text, q->text) == 0;
 }
 
+static bool same_likely(const lw_item *item, int number, const lw_case *a, const lw_case *b) {
+  const lw_quantity *p = lw_item_likely(item, number, a), *q = lw_item_likely(item, number, b);
+  if (p == NULL || q == NULL) return p == q;
+  return memcmp(&p->si, &q->si, sizeof p->si) == 0 && p->kind == q->kind && p->origin == q->origin;
+}
+
 bool sheet_test_same(const lw_case *a, const lw_case *b, char *difference, size_t size) {
   lw_case first = *a;
   lw_case second = *b;
@@ -76,6 +82,10 @@ bool sheet_test_same(const lw_case *a, const lw_case *b, char *difference, size_
     for (int n = item->repeats > 0 ? 1 : 0; n <= item->repeats; n++) {
       if (!same_item(item, n, &first, &second)) {
         lw_item_print_name(item, n, difference, size);
+        return false;
+      }
+      if (!same_likely(item, n, a, b)) {
+        lw_print(difference, size, "likely value");
         return false;
       }
     }

@@ -30,7 +30,8 @@ enum {
   CELLS_TEXT = 4,     /* the report */
   CELLS_REMEDIES = 8, /* sought before it */
   CELLS_ORDER = 16,   /* the pages of the order and of the pegs */
-  CELLS_JSON = 32
+  CELLS_JSON = 32,
+  CELLS_LIKELY = 64 /* each check by likely values */
 };
 /** A wall of "item=value;item=value" run with these tables, and what is shown of it; its faults, where it
  *  has some. Appended. */

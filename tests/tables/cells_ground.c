@@ -24,6 +24,16 @@ static void look_soil(const lw_tables *tables, int row, lw_text *out) {
   cells_wall(tables, items, CELLS_CHECKS | CELLS_TEXT, out);
 }
 
+/* Soils that have no angle, and compost as deep as this, are refused in either look. */
+static void look_likely_soil(const lw_tables *tables, int row, lw_text *out) {
+  char items[400];
+  const char *name = cells_built_in()->soil[row].name;
+  snprintf(items, sizeof items, BED "method bearing=vesic;soil 1 name=%s;footing soil name=%s", name, name);
+  cells_wall(tables, items, CELLS_LIKELY, out);
+  snprintf(items, sizeof items, BED "method bearing=vesic;soil 1 name=clean sand;footing soil name=%s", name);
+  cells_wall(tables, items, CELLS_LIKELY, out);
+}
+
 /* Every ribbon and heap by the half millimetre and the degree. */
 static void look_hand_test(const lw_tables *tables, int row, lw_text *out) {
   char name[LW_ALIASES_MAX];
@@ -52,9 +62,10 @@ static const cells_column of_soils[] = {{"name", look_soil, 0},
                                         {"free_draining", look_soil, 0},
                                         {"never_swells", look_soil, 0},
                                         {"friction_angle [deg]", look_soil, 0},
-                                        {"friction_angle_typical [deg]", NULL, 0},
+                                        {"friction_angle_typical [deg]", look_likely_soil, 1},
                                         {"unit_weight [kN/m3]", look_soil, 0},
                                         {"light_unit_weight [kN/m3]", look_soil, 0},
+                                        {"unit_weight_typical [kN/m3]", look_likely_soil, 7},
                                         {"saturated_unit_weight [kN/m3]", look_soil, 0},
                                         {"allowable_bearing [kPa]", look_soil, 0},
                                         {"ribbon_from [mm]", look_hand_test, 0},
@@ -152,7 +163,7 @@ Test(cells, all_conventions_decide) {
 static void look_stand_in(const lw_tables *tables, int row, lw_text *out) {
   (void)row;
   cells_wall(tables, BED, CELLS_CHECKS, out);
-  cells_wall(tables, BED "method pressure=coulomb", CELLS_CHECKS, out);
+  cells_wall(tables, BED "method pressure=coulomb", CELLS_CHECKS | CELLS_LIKELY, out);
   cells_wall(
       tables,
       BED
@@ -182,10 +193,17 @@ Test(cells, each_row_that_stands_in_for_an_answer_decides) {
     tables = *cells_built_in();
     expect_change(&tables, &tables.interface_[tables.known[assumed[i]]].friction_low,
                   lw_known_slug(assumed[i]));
+    tables = *cells_built_in();
+    expect_change(&tables, &tables.interface_[tables.known[assumed[i]]].friction_high,
+                  lw_known_slug(assumed[i]));
   }
   for (size_t i = 0; i < sizeof materials / sizeof *materials; i++) {
     tables = *cells_built_in();
     expect_change(&tables, &tables.material[tables.known[materials[i]]].unit_weight_low_kn_per_m3,
                   lw_known_slug(materials[i]));
   }
+  tables = *cells_built_in();
+  expect_change(&tables,
+                &tables.material[tables.known[LW_MATERIAL_OF_SOLID_BLOCK]].unit_weight_likely_kn_per_m3,
+                "the likely weight of a block");
 }

@@ -96,6 +96,17 @@ static void show(lw_result *r, unsigned shown, lw_text *out) {
   if (shown & CELLS_ORDER) show_order(r, out);
 }
 
+static void show_likely(const lw_tables *tables, const lw_case *given, lw_result *result, lw_text *out) {
+  lw_case c = *given;
+  lw_error error = {0};
+  c.look = LW_LOOK_LIKELY;
+  c.complete = false;
+  if (lw_run(&c, tables, LW_DETAIL_CHECKS, result, &error) == LW_OK)
+    show_checks(result, out);
+  else
+    lw_text_addf(out, "%s\n", error.text);
+}
+
 void cells_wall(const lw_tables *tables, const char *items, unsigned shown, lw_text *out) {
   static lw_result *result;
   static lw_faults faults;
@@ -109,6 +120,8 @@ void cells_wall(const lw_tables *tables, const char *items, unsigned shown, lw_t
   for (int i = 0; i < faults.count; i++)
     lw_text_addf(out, "%s: %s\n", faults.fault[i].item, faults.fault[i].wanted);
   if (status != LW_OK) return;
+  if (shown & CELLS_LIKELY) show_likely(tables, &c, result, out);
+  if (shown == CELLS_LIKELY) return;
   lw_error error = {0};
   status = lw_run(&c, tables, LW_DETAIL_EVERYTHING, result, &error);
   if (status == LW_OK)

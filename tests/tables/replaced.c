@@ -128,12 +128,14 @@ Test(tables, a_fault_names_file_row_column_cell_and_cure) {
 
 /* What the rows say together. */
 static const char *const clashes[][4] = {
-    {"soils", "34,37,18,15,21", "34,37,18,19,21", "light unit weight"},
-    {"soils", "34,37,18,15,21", "34,37,18,15,17", "saturated unit weight"},
-    {"soils", "34,37,18,15,21", "38,37,18,15,21", "typical"},
+    {"soils", "34,37,18,15,16.5,21", "34,37,18,19,19,21", "light unit weight"},
+    {"soils", "34,37,18,15,16.5,21", "34,37,18,15,16.5,17", "saturated unit weight"},
+    {"soils", "34,37,18,15,16.5,21", "38,37,18,15,16.5,21", "typical"},
+    {"soils", "34,37,18,15,16.5,21", "34,37,18,15,19,21", "typical unit weight"},
+    {"materials", ",21,24,22,", ",21,24,25,", "likely unit weight"},
     {"soils", ",0,5,30,34,", ",5,5,30,34,", "hand test"},
     {"soils", "\nloam,", "\nlome,", "no row for loam"},
-    {"materials", ",21,24,", ",25,24,", "low unit weight"},
+    {"materials", ",21,24,22,", ",25,24,22,", "low unit weight"},
     {"interfaces", "0.55,0.6,29,31", "0.65,0.6,29,31", "low friction"},
     {"loads", "\npeople-leaning,", "\npeople-lying,", "no row for people-leaning"},
     {"thresholds", "\nlean-height,", "\nleen-height,", "the nearest that is read is lean-height"},
@@ -168,7 +170,7 @@ static const char *const clashes[][4] = {
      "only a load of kind strip"},
     {"soils", "filter,no,no,26,28,", "filter,no,no,,28,", "where the answer is left out"},
     {"soils", "filter,no,no,24,25,", "filter,no,no,,25,", "where the answer is left out"},
-    {"soils", "20,17,21,50,30,50", "20,17,21,,30,50", "where the answer is left out"},
+    {"soils", "20,17,18.5,21,50,30,50", "20,17,18.5,21,,30,50", "where the answer is left out"},
     {"interfaces", "assumed joint,joint,default,0.4,", "assumed joint,joint,default,,", "left out"},
     {"hazards", "{thresholds/root-radius}", "{thresholds/root-radious}", "a figure is quoted as"},
     {"hazards", "{thresholds/root-radius}", "{threshold/root-radius}", "a figure is quoted as"},

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "report/page.h"
+#include "sheet/likely.h"
 
 /* The case said back: each value as its user would write it, with where it came from. */
 
@@ -106,6 +107,23 @@ static void echo_one(const lw_result *result, lw_case *c, lw_echo *echo) {
   lw_item_print_key(item, echo->number, echo->key, sizeof echo->key);
 }
 
+/* The likely value beside it, which the sheet gives. */
+static void echo_likely(const lw_result *result, const lw_item *item, int number, lw_echo_taker taker,
+                        void *context) {
+  const lw_quantity *q = item->type == LW_ITEM_QUANTITY ? lw_item_likely(item, number, &result->given) : NULL;
+  lw_echo echo = {.item = item, .number = number, .unit = "", .likely = true};
+  if (!q) return;
+  echo_quantity(result, q, &echo);
+  /* Of which angle a likely share is one, only the likely look knows. */
+  if (q->kind == LW_KIND_SHARE) {
+    echo.value = (lw_number){q->si, true};
+    echo.unit = "";
+  }
+  lw_likely_print_name(item, number, echo.name, sizeof echo.name);
+  lw_likely_print_key(item, number, echo.key, sizeof echo.key);
+  taker(context, &echo);
+}
+
 void lw_echo_each(const lw_result *result, lw_echo_taker taker, void *context) {
   lw_case c = result->given;
   for (size_t i = 0; i < lw_item_count(); i++) {
@@ -114,6 +132,7 @@ void lw_echo_each(const lw_result *result, lw_echo_taker taker, void *context) {
       lw_echo echo = {.item = item, .number = n, .unit = ""};
       echo_one(result, &c, &echo);
       if (echo.origin != LW_ABSENT) taker(context, &echo);
+      echo_likely(result, item, n, taker, context);
     }
   }
 }

@@ -13,6 +13,7 @@ typedef struct lw_echo {
   lw_origin origin;
   int row, column;
   bool worked_out; /* from given items */
+  bool likely;     /* the item's likely value, beside the one that decides */
   char name[64], key[80];
   char words[160]; /* "900 mm", "courses" */
   lw_number value; /* of a quantity, in `unit` */
