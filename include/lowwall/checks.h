@@ -255,6 +255,10 @@ typedef enum lw_situation_name {
   X(NOT_REACHED, "this soil does not drain, and no drainage stone 300 mm wide or more leads its water " \
                  "out, so a wet bed is the usual state") \
   X(ONE_WAY_OUT, "there is one way out for water, and it will block one day") \
+  X(AS_ONE, "without a filter between soil and stone all ways out silt up together and count as one, and " \
+            "it will block one day") \
+  X(OPEN_JOINTS, "its joints are open from base to top and cannot hold water to its crest, while neither " \
+                 "dirt nor frost closes them: half the height is taken") \
   X(WAYS_OUT, "there are two or more ways out for water, so all of them blocked is printed and does not " \
               "decide") \
   X(NEVER_WORSE, "it is never worse than the outlet blocked, which stands above") \

@@ -296,7 +296,7 @@ typedef struct lw_storm {
 } lw_storm;
 
 #define LW_WATER_STATES(X) \
-  X(STANDS_FULL, "stands-full", "stands with water up to the top of the soil or the overflow") \
+  X(STANDS_FULL, "stands-full", "stands with the highest water that is taken") \
   X(FALLS_AT, "falls-at", "stands until the water reaches this level") \
   X(FALLS_DRY, "falls-dry", "falls short with no more water than stands there already") \
   X(NOT_SHOWN, "not-shown", "cannot be shown whatever the water")

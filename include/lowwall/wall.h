@@ -82,10 +82,14 @@ typedef struct lw_site {
   double water_unit_weight_kn_per_m3;
   int drain_outlets;   /* those that can come out */
   bool outlets_buried; /* there are some, and they lie below the ground in front */
-  bool joints_open, ground_drains;
+  bool joints_open;    /* from base to top, with no lining behind them */
+  bool ground_drains;
+  bool filtered; /* something keeps the soil out of the stone */
   double stone_width_m;
-  int ways_out;           /* outlets, + 1 open joints, + 1 draining ground; none where neither the
-                                        soil behind nor stone as wide as leads its water brings it there */
+  int ways_found;     /* 1 the outlets of the drain, + 1 open joints, + 1 draining ground; outlets and ground
+                     only where the soil behind, or stone as wide as leads its water, brings it there */
+  int ways_out;       /* the same; without a filter all of them are one */
+  double joints_hold; /* share of the height to which a wall with open joints holds water */
   double leading_stone_m; /* stone as wide as this leads the water of any soil to its way out */
   double level_rad;       /* ground no steeper than this is level */
   double lean_height_m;   /* people lean on a top that stands more than this above the soil */

@@ -5,11 +5,11 @@
 
 #include <math.h>
 
-#include "soil/site.h"
+#include "standing.h"
 
 void lw_storm_find(const lw_wall *wall, lw_storm *storm) {
   const lw_site *site = &wall->site;
-  double floor = wall->section.height_m - wall->section.embedment_m, blocked = lw_site_blocked_depth(site);
+  double floor = wall->section.height_m - wall->section.embedment_m, blocked = lw_standing_blocked(wall);
   *storm = (lw_storm){.rain_m = site->storm_rain_m, .porosity = site->drainable_porosity};
   if (storm->rain_m <= 0.0) {
     *storm = (lw_storm){.water_depth_m = site->water_depth_m};

@@ -36,8 +36,9 @@ extern const lw_change lw_change_wider;       /* the base of a section */
 extern const lw_change lw_change_lower;       /* by whole courses, or steps of a section */
 extern const lw_change lw_change_setback;     /* of each course */
 extern const lw_change lw_change_filled;      /* the hollows of hollow blocks */
-extern const lw_change lw_change_outlets;     /* two, in stone that leads water to them */
-extern const lw_change lw_change_wider_stone; /* where there are outlets enough that no water reaches */
+extern const lw_change lw_change_drain;       /* in stone that leads water to it */
+extern const lw_change lw_change_wider_stone; /* where there is a way out that no water reaches */
+extern const lw_change lw_change_filter;      /* where the ways out count as one for want of it */
 extern const lw_change lw_change_stone;       /* crushed rock as wide as the wedge */
 extern const lw_change lw_change_soil;        /* kept lower below the top */
 extern const lw_change lw_change_pad;         /* wider */

@@ -18,14 +18,10 @@ static lw_range once(double value) {
   return (lw_range){.step = value, .most = value > 0.0 ? 1 : 0, .told_sign = 1.0};
 }
 
-/* Width of the stone that leads water to an outlet; 0 when the ways out are enough. */
+/* Width of the stone that leads water to its way out; 0 when the ways out are enough. */
 static double leading_stone(const lw_result *now) {
   const lw_site *site = &now->wall.site;
   return site->ways_out < 2 ? site->leading_stone_m : 0.0;
-}
-
-static lw_range outlets_range(const lw_result *now) {
-  return now->wall.site.drain_outlets < 2 ? once(leading_stone(now)) : (lw_range){0};
 }
 
 static bool stone(const lw_changing *wall, double stone_m, lw_typed *typed) {
@@ -33,31 +29,61 @@ static bool stone(const lw_changing *wall, double stone_m, lw_typed *typed) {
   return lw_typed_put_mm(typed, "stone width", width);
 }
 
-static bool outlets(const lw_changing *wall, double stone_m, lw_typed *typed) {
-  bool room = lw_typed_put(typed, "drain outlets", "%d", 2) && stone(wall, stone_m, typed);
+/* Without a filter it would count as one with what is there already. */
+static bool filtered_stone(const lw_changing *wall, double stone_m, lw_typed *typed) {
+  if (!stone(wall, stone_m, typed)) return false;
+  return wall->now->wall.site.filtered || lw_typed_put(typed, "stone filter", "%s", "cloth");
+}
+
+static lw_range drain_range(const lw_result *now) {
+  return now->wall.site.drain_outlets == 0 ? once(leading_stone(now)) : (lw_range){0};
+}
+
+static bool drain(const lw_changing *wall, double stone_m, lw_typed *typed) {
+  bool room = lw_typed_put(typed, "drain outlets", "%d", 2) && filtered_stone(wall, stone_m, typed);
   return room && (!wall->now->wall.site.outlets_buried || lw_typed_put(typed, "outlet level", "%d mm", 0));
 }
 
-const lw_change lw_change_outlets = {
-    .slug = "second-outlet",
+const lw_change lw_change_drain = {
+    .slug = "drain",
     .unit = "m",
-    .tells = "Two outlets that come out above the ground, and drainage stone %.0f mm wide or more behind the "
-             "wall",
+    .tells =
+        "A drain with two outlets that come out above the ground, in drainage stone %.0f mm wide or more "
+        "behind the wall, with a filter between stone and soil",
     .tells_times = 1000.0,
-    .range = outlets_range,
-    .type = outlets};
+    .range = drain_range,
+    .type = drain};
 
+/* Nothing leads the water to a way out that is there. */
 static lw_range wider_stone_range(const lw_result *now) {
-  return now->wall.site.drain_outlets >= 2 ? once(leading_stone(now)) : (lw_range){0};
+  const lw_site *site = &now->wall.site;
+  int there = (site->drain_outlets > 0 ? 1 : 0) + (site->ground_drains ? 1 : 0) + (site->joints_open ? 1 : 0);
+  return there > site->ways_found ? once(leading_stone(now)) : (lw_range){0};
 }
 
 const lw_change lw_change_wider_stone = {
     .slug = "wider-stone",
     .unit = "m",
-    .tells = "Drainage stone %.0f mm wide behind the wall, which leads the water to its outlets",
+    .tells =
+        "Drainage stone %.0f mm wide behind the wall, which leads the water to its way out, with a filter "
+        "between stone and soil",
     .tells_times = 1000.0,
     .range = wider_stone_range,
-    .type = stone};
+    .type = filtered_stone};
+
+static lw_range filter_range(const lw_result *now) {
+  return now->wall.site.ways_found > 1 ? once(leading_stone(now)) : (lw_range){0};
+}
+
+const lw_change lw_change_filter = {
+    .slug = "filter",
+    .unit = "m",
+    .tells =
+        "A filter between the soil and the drainage stone, which is %.0f mm wide or more, so that not all "
+        "ways out silt up together",
+    .tells_times = 1000.0,
+    .range = filter_range,
+    .type = filtered_stone};
 
 const lw_soil_row *lw_change_stone_row(const lw_tables *tables) {
   const lw_soil_row *row = lw_known_soil(tables, LW_SOIL_OF_CRUSHED_ROCK);

@@ -10,9 +10,9 @@
  * of the others beside which it is. The order is that in which they are told, and in which partners are
  * looked for: what is cheap and spoils nothing comes first. */
 static const lw_change *const changes[] = {
-    &lw_change_outlets, &lw_change_wider_stone, &lw_change_filled, &lw_change_pad,
-    &lw_change_deeper,  &lw_change_wider,       &lw_change_lower,  &lw_change_soil,
-    &lw_change_setback, &lw_change_load,        &lw_change_stone,
+    &lw_change_filter, &lw_change_drain,   &lw_change_wider_stone, &lw_change_filled,
+    &lw_change_pad,    &lw_change_deeper,  &lw_change_wider,       &lw_change_lower,
+    &lw_change_soil,   &lw_change_setback, &lw_change_load,        &lw_change_stone,
 };
 enum { CHANGES = sizeof changes / sizeof *changes };
 

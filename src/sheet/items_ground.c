@@ -301,7 +301,8 @@ static const lw_item items[] = {
      .assumed = 0.0,
      .unit = "",
      .example = "2",
-     .means = "Outlets of drain pipes that come to daylight.",
+     .means =
+         "Outlets of drain pipes that come to daylight. On one drain they are one way out, however many.",
      .question = "Where does the water come out, and is there a second way out?"},
     {.part = LW_ABOUT_WATER,
      .name = "outlet level",
@@ -321,7 +322,8 @@ static const lw_item items[] = {
      .assumed = LW_JOINTS_SEALED,
      .unit = "",
      .example = "open",
-     .means = "Whether water passes through the joints of the wall.",
+     .means = "Whether water passes through the joints of the wall, open from base to top: blocks or stone "
+              "laid dry.",
      .question = "Can water pass through the joints of the wall?"},
     {.part = LW_ABOUT_WATER,
      .name = "ground drains",

@@ -58,6 +58,7 @@ static const char bed[] = HEADER INVENTED LEAVE_OUT
     "wall joints,open,,can water pass through the joints?\n"
     "ground drains,yes,,\"a hole filled with water, empty by morning?\"\n"
     "stone width,300,mm,drainage stone right behind the wall\n"
+    "stone filter,cloth,,what keeps the soil out of that stone\n"
     "drain outlets,2,,ends of drain pipe that come to daylight\n"
     "load 1 kind,uniform,,\"none, uniform, strip, line, point or cap\"\n"
     "load 1 pressure,2.5,kPa,\"people, a barrow, a mower\"\n";
@@ -107,6 +108,7 @@ static const char ground[] = HEADER INVENTED LEAVE_OUT
     "wall joints,open,,\n"
     "ground drains,no,,\n"
     "stone width,300,mm,\n"
+    "stone filter,cloth,,\n"
     "drain outlets,2,,\n"
     "load 1 kind,uniform,,\n"
     "load 1 pressure,2.5,kPa,\n";

@@ -50,6 +50,7 @@ static void thresholds_build(const lw_tables *tables, lw_site *site) {
   site->leading_stone_m = lw_known_value(tables, LW_THRESHOLD_STONE_WIDTH);
   site->level_rad = atan(lw_known_value(tables, LW_THRESHOLD_LEVEL_GROUND));
   site->lean_height_m = lw_known_value(tables, LW_THRESHOLD_LEAN_HEIGHT);
+  site->joints_hold = lw_known_value(tables, LW_THRESHOLD_OPEN_JOINTS_HOLD);
 }
 
 static void ground_build(const lw_case *c, lw_site *site) {
@@ -75,7 +76,9 @@ static void water_build(const lw_case *c, lw_site *site) {
   site->water_unit_weight_kn_per_m3 = c->water.unit_weight.si;
   site->outlets_buried = buried(c);
   site->drain_outlets = site->outlets_buried ? 0 : (int)lround(lw_si_or(&c->water.drain_outlets, 0.0));
-  site->joints_open = lw_choice_is(&c->water.wall_joints, LW_JOINTS_OPEN);
+  bool lined = lw_choice_is(&c->wall.back, LW_WALL_BACK_LINED);
+  site->joints_open = lw_choice_is(&c->water.wall_joints, LW_JOINTS_OPEN) && !lined;
+  site->filtered = !lw_choice_is(&c->water.stone_filter, LW_STONE_FILTER_NONE);
   site->ground_drains = lw_choice_is(&c->water.ground_drains, LW_YES);
 }
 
@@ -138,13 +141,15 @@ static void footing_build(const lw_case *c, const lw_tables *tables, lw_site *si
   };
 }
 
-/* Outlets, open joints and draining ground, one each: where the soil behind, or stone that is wide enough,
- * leads water to them. */
-static int ways_out(const lw_site *site) {
+/* Outlets of one drain block together, and the sheet knows of one. Open joints are wherever the water is;
+ * to an outlet and to the ground below it has to be led, by the soil or by stone that is wide enough. */
+static void ways_build(lw_site *site) {
   bool stone_leads = site->stone_width_m > 0.0 && site->stone_width_m >= site->leading_stone_m;
-  bool reaches_outlet = site->free_draining || stone_leads;
-  if (!reaches_outlet) return 0;
-  return site->drain_outlets + (site->joints_open ? 1 : 0) + (site->ground_drains ? 1 : 0);
+  bool led = site->free_draining || stone_leads;
+  site->ways_found = site->joints_open ? 1 : 0;
+  if (led) site->ways_found += (site->drain_outlets > 0 ? 1 : 0) + (site->ground_drains ? 1 : 0);
+  bool one = !site->filtered && site->ways_found > 1;
+  site->ways_out = one ? 1 : site->ways_found;
 }
 
 void lw_site_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
@@ -153,7 +158,7 @@ void lw_site_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
   thresholds_build(tables, site);
   ground_build(c, site);
   water_build(c, site);
-  site->ways_out = ways_out(site);
+  ways_build(site);
   storm_and_trench_build(c, site);
   loads_build(c, site);
   footing_build(c, tables, site);

@@ -109,11 +109,11 @@ Test(kept, a_bonded_cap_is_told_and_does_not_count) {
   int told = 0;
   lw_holds stands[2];
   for (int i = 0; i < 2; i++) {
-    lw_result *r =
-        RUN("course count=3", "block height=150 mm", "block depth=900 mm", "wall embedment=50 mm",
-            "cap height=50 mm", "soil 1 friction angle=36 deg", "base friction=0.6",
-            "allowable bearing=200 kPa", "ground slope=0 deg", "site behind=bed", "drain outlets=2",
-            "stone width=300 mm", "people on cap=no", "method slip=not", FIXED[i]);
+    lw_result *r = RUN("course count=3", "block height=150 mm", "block depth=900 mm", "wall embedment=50 mm",
+                       "cap height=50 mm", "soil 1 friction angle=36 deg", "base friction=0.6",
+                       "allowable bearing=200 kPa", "ground slope=0 deg", "site behind=bed",
+                       "drain outlets=2", "ground drains=yes", "stone filter=cloth", "stone width=300 mm",
+                       "people on cap=no", "method slip=not", FIXED[i]);
     for (int k = 0; k < r->situations.count; k++)
       for (int n = 0; n < r->situations.situation[k].check_count; n++) {
         lw_check check = lw_situation_check(&r->situations.situation[k], n);

@@ -84,26 +84,41 @@ Test(remedies, a_lower_wall_is_the_highest_that_stands) {
   free(result);
 }
 
-/* One outlet only: with it blocked the water stands behind, and that decides. */
-Test(remedies, a_second_outlet_where_water_decides) {
+/* The ground drains and nothing else: with that way blocked the water stands behind, and that decides. */
+Test(remedies, a_drain_where_water_decides) {
   static const char one[] =
-      FIRM "base friction=0.6;wall joints=sealed;ground drains=no;block depth=450 mm;course "
+      FIRM "base friction=0.6;wall joints=sealed;ground drains=yes;block depth=450 mm;course "
            "count=6;drain outlets=";
   char changes[240];
   lw_result *result = verdict_run(with(changes, sizeof changes, one, "%.0f", 0.0));
   cr_assert_neq(result->verdict.stands, LW_HOLDS);
   find(result);
-  const lw_remedy *r = remedy(result, "second-outlet");
+  const lw_remedy *r = remedy(result, "drain");
   cr_assert_not_null(r);
   cr_expect(stands(with(changes, sizeof changes, one, "%.0f", 2.0)), "%s", r->text);
   free(result);
 }
 
-Test(remedies, no_second_outlet_where_there_are_two) {
+/* Two ways out without a filter count as one. */
+Test(remedies, a_filter_where_the_ways_out_count_as_one) {
+  static const char open[] =
+      FIRM "base friction=0.6;ground drains=yes;wall joints=sealed;block depth=450 mm;course count=6;"
+           "stone filter=";
+  char changes[240];
+  lw_result *result = verdict_run(with(changes, sizeof changes, open, "none", 0.0));
+  cr_assert_neq(result->verdict.stands, LW_HOLDS);
+  find(result);
+  const lw_remedy *r = remedy(result, "filter");
+  cr_assert_not_null(r);
+  cr_expect(stands(with(changes, sizeof changes, open, "cloth", 0.0)), "%s", r->text);
+  free(result);
+}
+
+Test(remedies, no_drain_where_there_is_one) {
   char changes[240];
   lw_result *result = verdict_run(with(changes, sizeof changes, thin, "%.0f mm", 180.0));
   find(result);
-  cr_expect_null(remedy(result, "second-outlet"));
+  cr_expect_null(remedy(result, "drain"));
   free(result);
 }
 
@@ -162,7 +177,8 @@ Test(remedies, a_section_gets_a_wider_base) {
   static const char sheet[] =
       "item,value\nwall kind,section\nwall height,0.9 m\nwall embedment,0.1 m\ntop width,0.3 m\n"
       "base width,0.35 m\nbase friction,0.55\nground slope,0 deg\nvehicle access,no\n"
-      "soil 1 name,clean sand\ndrain outlets,2\nstone width,300 mm\npeople on cap,no\n"
+      "soil 1 name,clean sand\ndrain outlets,2\nground drains,yes\nstone width,300 mm\nstone "
+      "filter,cloth\npeople on cap,no\n"
       "footing soil friction angle,33 deg\n";
   cr_assert_eq(lw_sheet_read(sheet, sizeof sheet - 1, &c, &faults), LW_OK, "%s", faults.fault[0].wanted);
   lw_result *result = calloc(1, sizeof *result);

@@ -18,7 +18,8 @@ static const char TERRACE[] =
     "item,value\nsite behind,ground\nblock height,200 mm\nblock depth,800 mm\ncourse count,4\n"
     "wall embedment,200 mm\nblock unit weight,23 kN/m3\nground slope,0 deg\nfront slope,0 deg\n"
     "soil below top,50 mm\nsoil 1 name,clean sand\nfooting soil friction angle,24 deg\nbase friction,0.45\n"
-    "wall joints,open\nstone width,300 mm\ndrain outlets,2\nload 1 kind,uniform\nload 1 pressure,2.5 kPa\n"
+    "wall joints,open\nstone width,300 mm\nstone filter,cloth\ndrain outlets,2\nload 1 kind,uniform\nload 1 "
+    "pressure,2.5 kPa\n"
     "fence height,0 m\nvehicle access,no\nother wall distance,50 m\n";
 
 /* The terrace with other items, as "name=value;name=value". */

@@ -19,7 +19,8 @@ typedef struct figure_wall {
 
 #define HOLLOW \
   GROUND "face shell thickness=30 mm;course count=2;block depth=400 mm;block length=400 mm;" \
-         "block unit weight=9 kN/m3;drain outlets=2;stone width=300 mm;soil 1 name=clean sand;soil below " \
+         "block unit weight=9 kN/m3;drain outlets=2;wall joints=open;stone filter=cloth;stone width=300 " \
+         "mm;soil 1 name=clean sand;soil below " \
          "top=100 mm"
 
 static const figure_wall thresholds[] = {
@@ -28,6 +29,7 @@ static const figure_wall thresholds[] = {
     {"level-difference", BED "level difference=0.3 m", CELLS_VERDICT},
     {"bed-slope", BED "front slope=1:6", CELLS_VERDICT},
     {"stone-width", GROUND "stone width=400 mm;drain outlets=2", CELLS_CHECKS},
+    {"open-joints-hold", GROUND "wall joints=open", CELLS_CHECKS},
     {"lean-height", GROUND "wall height=1.2 m;course count=7;wall embedment=200 mm;soil below top=0.7 m",
      CELLS_CHECKS},
     {"compactor-distance|compactor-heights", BED "plant=small plate compactor", CELLS_TEXT},

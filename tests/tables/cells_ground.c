@@ -168,8 +168,8 @@ static void look_stand_in(const lw_tables *tables, int row, lw_text *out) {
       tables,
       BED
       "site behind=ground;face shell thickness=30 mm;course count=2;block depth=400 mm;block length=400 mm;"
-      "method pressure=rankine;block unit weight=9 kN/m3;drain outlets=2;stone width=300 mm;soil 1 "
-      "name=clean sand;soil below "
+      "method pressure=rankine;block unit weight=9 kN/m3;drain outlets=2;wall joints=open;stone filter=cloth;"
+      "stone width=300 mm;soil 1 name=clean sand;soil below "
       "top=100 mm",
       CELLS_TEXT | CELLS_REMEDIES, out);
 }

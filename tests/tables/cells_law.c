@@ -71,7 +71,9 @@ static const char clear_of_all[] =
     "earthquakes=no;"
     "shaken ground=no;water sent next door=no;reactive soil=no;works=new;ground slope=0 deg;front slope=0 "
     "deg;"
-    "soil 1 name=clean sand;footing soil name=clean sand;drain outlets=2;stone width=300 mm;people on cap=no;"
+    "soil 1 name=clean sand;footing soil name=clean sand;drain outlets=2;stone width=300 mm;stone "
+    "filter=cloth;people on "
+    "cap=no;"
     "load 1 kind=none;ground drains=yes;";
 
 /* A wall of a share of the row's height, and what stands around it. */
@@ -188,7 +190,8 @@ static const char troubled[] = GROUND
     "soil 1 name=high-plasticity clay;load 1 kind=strip;load 1 pressure=12 kPa;load 1 near edge=0.1 m;"
     "load 1 far edge=2 m";
 static const char tidy[] =
-    LOW "site behind=bed;site back=fence;method slip=not;drain outlets=2;stone width=300 mm;"
+    LOW "site behind=bed;site back=fence;method slip=not;drain outlets=2;stone width=300 mm;stone "
+        "filter=cloth;ground drains=yes;"
         "soil 1 name=clean sand;footing soil name=clean sand;pool barrier distance=1 m";
 static const char high[] = GROUND
     "method slip=not;course count=7;building distance=1.7 m;boundary distance=1.7 m;other wall distance=2.6 "

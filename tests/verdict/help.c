@@ -27,7 +27,7 @@ static const char clear_bed[] =
     "block height,100 mm\nblock depth,300 mm\nblock length,400 mm\ncourse count,4\n"
     "wall embedment,100 mm\nblock unit weight,21 kN/m3\nground slope,0 deg\n"
     "front slope,0 deg\nsoil 1 name,clean sand\nfooting soil name,clean sand\n"
-    "drain outlets,2\nstone width,300 mm\nwall joints,open\nground drains,yes\n"
+    "drain outlets,2\nstone width,300 mm\nstone filter,cloth\nwall joints,open\nground drains,yes\n"
     "people on cap,no\nsoil below top,0 mm\n"
     "load 1 kind,uniform\nload 1 pressure,2.5 kPa\n";
 

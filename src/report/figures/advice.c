@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "parts.h"
 
-/* "remedy.second-outlet+lower-wall.lower-wall_m" */
+/* "remedy.drain+lower-wall.lower-wall_m" */
 static void of_remedy(const lw_figures *figures, const lw_remedy *remedy) {
   char part[64];
   lw_print(part, sizeof part, "remedy.%s", remedy->slug);

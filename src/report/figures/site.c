@@ -28,7 +28,8 @@ static void ground(const lw_figures *b, const lw_site *s) {
       {"surcharge_kpa", "uniform load behind", "kPa", s->surcharge_kpa},
       {"water_unit_weight_kn_per_m3", "unit weight of water", "kN/m3", s->water_unit_weight_kn_per_m3},
       {"front_water_depth_m", "water in front below the top of the wall", "m", s->front_water_depth_m},
-      {"ways_out", "ways out for water", "", (double)s->ways_out}};
+      {"ways_found", "ways out for water, counted one by one", "", (double)s->ways_found},
+      {"ways_out", "those that count: without a filter, one", "", (double)s->ways_out}};
   LW_FIGURES_PUT(b, list);
 }
 

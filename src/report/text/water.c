@@ -13,7 +13,7 @@ static void say_storm(const lw_page *page, const lw_storm *s) {
                "%.0f mm of rain raises the water in this bed by %.0f mm, to %.0f mm below the top%s. That is "
                "rain on the bed itself, in soil that takes up %.0f %% of its volume; a slope or a downpipe "
                "above it brings more.",
-               s->rain_m * MM, s->rise_m * MM, s->water_depth_m * MM, s->spills ? ", where it spills" : "",
+               s->rain_m * MM, s->rise_m * MM, s->water_depth_m * MM, s->spills ? ", where it runs off" : "",
                s->porosity * 100.0);
 }
 
@@ -43,7 +43,8 @@ static void say_limit(const lw_page *page, const lw_result *result, const lw_wat
   lw_print(prefix, sizeof prefix, "  %-25s", words);
   switch (limit->state) {
   case LW_WATER_STANDS_FULL:
-    lw_print(level, sizeof level, "stands full, the water %.0f mm below the top", limit->depth_m.value * MM);
+    lw_print(level, sizeof level, "stands with the highest water, %.0f mm below the top",
+             limit->depth_m.value * MM);
     break;
   case LW_WATER_FALLS_AT:
     lw_print(level, sizeof level, "stands until the water is %.0f mm below the top",

@@ -30,7 +30,7 @@ static void seepage(const lw_page *page, const lw_result *result) {
 
 static const char *short_word(lw_water_state state) {
   switch (state) {
-  case LW_WATER_STANDS_FULL: return "stands, full";
+  case LW_WATER_STANDS_FULL: return "stands, highest";
   case LW_WATER_FALLS_AT: return "stands until there";
   case LW_WATER_FALLS_DRY: return "falls short without it";
   case LW_WATER_NOT_SHOWN: return "cannot be shown";
