@@ -329,6 +329,13 @@ lw_check lw_situation_check(const lw_situation *situation, int number);
 
 /** What a check is called when one speaks to people: "sliding on its base", "tipping above course 1". */
 void lw_check_words(const lw_check *check, char *out, size_t size);
+/** Why a check is asked for more than on good ground, as its row in the set of factors has it; LW_DOUBT_NONE
+ *  where it is not.
+ *  in    wall    that the check was made on */
+lw_doubt lw_check_doubt(const lw_wall *wall, const lw_check *check);
+/** The doubt as a slug and as a sentence without its full stop; of none the sentence is empty. */
+const char *lw_doubt_slug(lw_doubt doubt);
+const char *lw_doubt_words(lw_doubt doubt);
 /** Why a situation decides or does not, as a sentence without its full stop. */
 const char *lw_situation_why_words(lw_situation_why why);
 /** "as built", "outlet blocked", "sitting on it" */

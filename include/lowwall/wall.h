@@ -288,6 +288,21 @@ typedef enum lw_slip_cause {
   LW_SLIP_TIER           /* another wall near */
 } lw_slip_cause;
 
+/* Why a set of factors that asks for more on doubtful ground does so. */
+#define LW_DOUBTS(X) \
+  X(NONE, "none", "") \
+  X(NOT_NAMED, "not-named", "the ground under the base is not named or tested") \
+  X(WEAK, "weak", "the ground under the base bears little") \
+  X(FILL_NOT_NAMED, "fill-not-named", "the soil behind is not named or tested") \
+  X(BUILDING, "building", "a building stands in reach of it") \
+  X(BUILDING_NOT_TOLD, "building-not-told", "nobody said how far the nearest building is")
+typedef enum lw_doubt {
+#define LW_DOUBT_NAME(name, slug, words) LW_DOUBT_##name,
+  LW_DOUBTS(LW_DOUBT_NAME)
+#undef LW_DOUBT_NAME
+      LW_DOUBT_COUNT
+} lw_doubt;
+
 /* What the situations are run on. */
 typedef struct lw_wall {
   lw_site site;
@@ -301,6 +316,7 @@ typedef struct lw_wall {
   lw_slip_cause slip_cause;
   double bed_slope_rad; /* of the ground under a bed that stands on a slope; 0: it does not */
   lw_section section;
+  lw_doubt base_doubt, slip_doubt; /* about what the base stands on; about all that a slip cuts */
   lw_back_fence back_fence;
   lw_told_plant plant;
   double bed_width_m;                              /* of a bed, clear, as given; 0: not given, or no bed */

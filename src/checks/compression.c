@@ -4,8 +4,16 @@
 #include <math.h>
 
 #include "base/working.h"
+#include "standards/factor_set.h"
 
 /* How much of the base, or of a joint, is in compression. */
+
+/* On ground of which there is a doubt a set may ask for more; a joint stands on blocks. */
+static const lw_factor_row *asked(const lw_check_context *context) {
+  lw_doubt doubt = context->place->at == LW_AT_BASE ? context->wall->base_doubt : LW_DOUBT_NONE;
+  return lw_factor_set_row(context->factor_set, LW_FACTOR_COMPRESSION, LW_FACTOR_COMPRESSION_WEAK, doubt,
+                           context->load_case->kind);
+}
 
 /* What is in compression: the whole, a triangle's length, face shells, or the area under blocks that
  * taper. */
@@ -38,7 +46,7 @@ lw_check lw_check_compression(const lw_check_context *context, const lw_free_bod
   check.resistance = lw_known(share * contact->area_m2);
   check.demand = lw_known(contact->area_m2);
   check.has = lw_known(share);
-  lw_check_weigh(&check, context->factor_set->row[LW_FACTOR_COMPRESSION], context->load_case->kind);
+  lw_check_weigh(&check, asked(context), context->load_case->kind);
   if (!contact->inside) {
     check.reason = LW_REASON_OUTSIDE_BASE;
     return check;

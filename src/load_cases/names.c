@@ -2,6 +2,7 @@
 #include <lowwall/checks.h>
 
 #include "kinds.h"
+#include "tables/known.h"
 
 /* What a check and a situation are called: by programs, and when one speaks to people. */
 
@@ -34,6 +35,24 @@ const char *lw_situation_kind_slug(lw_situation_kind kind) {
   static const char *const slugs[] = {
       [LW_USUAL] = "usual", [LW_UNUSUAL] = "unusual", [LW_EXTREME] = "extreme", [LW_WHAT_IF] = "what-if"};
   return slugs[kind];
+}
+
+lw_doubt lw_check_doubt(const lw_wall *wall, const lw_check *check) {
+  int need = check->by ? check->by->need : LW_FACTOR_COUNT;
+  if (need == LW_FACTOR_COMPRESSION_WEAK) return wall->base_doubt;
+  return need == LW_FACTOR_SLIP_DOUBTFUL ? wall->slip_doubt : LW_DOUBT_NONE;
+}
+
+const char *lw_doubt_slug(lw_doubt doubt) {
+#define DOUBT_SLUG(name, slug, words) slug,
+  static const char *const slugs[] = {LW_DOUBTS(DOUBT_SLUG)};
+  return slugs[doubt];
+}
+
+const char *lw_doubt_words(lw_doubt doubt) {
+#define DOUBT_WORDS(name, slug, words) words,
+  static const char *const words[] = {LW_DOUBTS(DOUBT_WORDS)};
+  return words[doubt];
 }
 
 void lw_check_words(const lw_check *check, char *out, size_t size) {

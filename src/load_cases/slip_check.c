@@ -43,19 +43,24 @@ static double resistance_times(const lw_check_context *context) {
                              LW_FACTOR_SLIP_RESISTANCE_TIMES);
 }
 
+static const lw_factor_row *asked(const lw_check_context *context) {
+  return lw_factor_set_row(context->factor_set, LW_FACTOR_SLIP, LW_FACTOR_SLIP_DOUBTFUL,
+                           context->wall->slip_doubt, context->load_case->kind);
+}
+
 static void weigh(const lw_check_context *context, const lw_slip *slip, lw_check *check) {
   double has = lw_slip_factor(slip, context->wall->method.slip) * resistance_times(context);
   check->demand = lw_known(slip->driving_kn_per_m);
   check->resistance = lw_known(has * slip->driving_kn_per_m);
   check->has = lw_known(has);
-  lw_check_weigh(check, context->factor_set->row[LW_FACTOR_SLIP], context->load_case->kind);
+  lw_check_weigh(check, asked(context), context->load_case->kind);
 }
 
 /* The factor from which on a slip cannot govern beside what governs so far. Where nothing falls short yet it
  * is searched to the end: whether a wall stands never hangs on where a search may end early. */
 static double enough_for(const lw_ground_try *try) {
   const lw_check_context *context = try->context;
-  lw_number needs = lw_factor_value(context->factor_set->row[LW_FACTOR_SLIP], context->load_case->kind);
+  lw_number needs = lw_factor_value(asked(context), context->load_case->kind);
   if (try->detail > LW_DETAIL_VERDICT) return INFINITY;
   if (!needs.known) return -INFINITY;
   return needs.value * try->falls_short / resistance_times(context);
@@ -98,7 +103,7 @@ bool lw_check_slip(const lw_ground_try *try, lw_ground_check *made) {
     weigh(context, &made->slip, &made->check);
   } else {
     lw_check_not_shown(&made->check, reason);
-    made->check.counts = reason == LW_REASON_ONE_WALL || context->factor_set->row[LW_FACTOR_SLIP] != NULL;
+    made->check.counts = reason == LW_REASON_ONE_WALL || asked(context) != NULL;
   }
   return true;
 }

@@ -56,6 +56,14 @@ lw_number lw_factor_value(const lw_factor_row *row, lw_situation_kind kind) {
   return (lw_number){.value = value, .known = !isnan(value)};
 }
 
+const lw_factor_row *lw_factor_set_row(const lw_factor_set *factor_set, lw_factor need, lw_factor doubted,
+                                       lw_doubt doubt, lw_situation_kind kind) {
+  const lw_factor_row *usual = factor_set->row[need], *doubtful = factor_set->row[doubted];
+  if (doubt == LW_DOUBT_NONE || !doubtful) return usual;
+  lw_number more = lw_factor_value(doubtful, kind), asked = lw_factor_value(usual, kind);
+  return more.known && (!asked.known || more.value > asked.value) ? doubtful : usual;
+}
+
 double lw_factor_set_or(const lw_factor_set *factor_set, lw_factor need, lw_situation_kind kind,
                         double otherwise) {
   lw_number value = lw_factor_value(factor_set->row[need], kind);

@@ -28,7 +28,11 @@ void lw_factor_set_read(const lw_tables *tables, const char *name, lw_factor_set
 void lw_factor_set_read_of(const lw_tables *tables, const lw_factor_row *row, lw_factor_set *factor_set);
 /* The value of a row for a kind of situation: the usual one where it has none for that kind. */
 lw_number lw_factor_value(const lw_factor_row *row, lw_situation_kind kind);
-/* The same of a quantity of a set; `otherwise` where the set has none. */
+/* The row that asks in a kind of situation: that of doubtful ground, where there is a doubt and it asks
+ * more. */
+const lw_factor_row *lw_factor_set_row(const lw_factor_set *factor_set, lw_factor need, lw_factor doubted,
+                                       lw_doubt doubt, lw_situation_kind kind);
+/* The value of a quantity of a set; `otherwise` where the set has none. */
 double lw_factor_set_or(const lw_factor_set *factor_set, lw_factor need, lw_situation_kind kind,
                         double otherwise);
 /* Whether the set asks for anything at all. */

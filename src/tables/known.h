@@ -12,9 +12,11 @@
 #define LW_FACTORS(X) \
   X(SLIDING, "sliding") \
   X(SLIP, "slip") \
+  X(SLIP_DOUBTFUL, "slip-on-doubtful-ground") \
   X(SLIDING_WITH_PASSIVE, "sliding-with-passive") \
   X(OVERTURNING, "overturning") \
   X(COMPRESSION, "compression") \
+  X(COMPRESSION_WEAK, "compression-on-weak-ground") \
   X(BEARING_THEORY, "bearing-theory") \
   X(BEARING_PRESUMPTIVE, "bearing-presumptive") \
   X(PASSIVE_AS, "passive-as") \
@@ -124,7 +126,8 @@ typedef enum lw_cue {
   X(ROOT_RADIUS, "root-radius", "") X(KEEP_OUT_FRONT, "keep-out-front", "") \
   X(FILL_THAT_COUNTS, "fill-that-counts", "") X(OTHER_WALL_HEIGHT, "other-wall-height", "m") \
   X(ASK_AGAIN, "ask-again", "years") X(PLANT_SOIL_HELD, "plant-soil-held", "m") \
-  X(COMPOST_DEPTH, "compost-depth", "m") X(LIKELY_FRICTION, "likely-friction", "deg")
+  X(COMPOST_DEPTH, "compost-depth", "m") X(LIKELY_FRICTION, "likely-friction", "deg") \
+  X(WEAK_GROUND, "weak-ground", "kPa") X(SLIP_BUILDING, "slip-building", "")
 #define LW_FENCES(X) \
   X(WIND_SHELTERED, "wind-sheltered", "kPa") X(WIND_ORDINARY, "wind-ordinary", "kPa") \
   X(WIND_EXPOSED, "wind-exposed", "kPa") X(RUN_END, "run-end", "") X(LEAST_HEIGHT, "least-height", "m") \

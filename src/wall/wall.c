@@ -8,6 +8,7 @@
 #include "soil/method.h"
 #include "soil/site.h"
 #include "beside.h"
+#include "doubt.h"
 #include "section.h"
 #include "tier.h"
 #include "wind.h"
@@ -36,6 +37,7 @@ void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
   lw_tier_build(c, tables, wall);
   lw_slip_cause_build(c, tables, wall);
   lw_beside_build(c, tables, wall);
+  lw_doubt_build(c, tables, wall);
   if (!wall->section.known) return;
   wall->weight_kn_per_m = lw_section_weight(&wall->section);
   wall->weight_moment_knm_per_m = lw_section_moment(&wall->section);

@@ -36,7 +36,7 @@ Test(checks, building_by_hand) {
   cr_expect(epsilon_eq(dbl, second->sliding.has.value, 0.66 / 1.328, 0.0005));
   cr_expect(epsilon_eq(dbl, second->tilting.has.value, 0.1375 / 0.0886, 0.001));
   cr_expect(epsilon_eq(dbl, second->sliding.needs.value, 1.33, 1e-9));
-  cr_expect(epsilon_eq(dbl, second->tilting.needs.value, 1.5, 1e-9));
+  cr_expect(epsilon_eq(dbl, second->tilting.needs.value, 1.33, 1e-9));
   cr_expect_eq(second->sliding.holds, LW_FALLS_SHORT);
   cr_expect_eq(second->sliding.at, LW_AT_JOINT);
   cr_expect_eq(second->sliding.joint, 1);
@@ -233,7 +233,7 @@ Test(checks, building_is_never_asked_for_no_margin) {
     for (int k = 0; k < 4; k++) {
       const lw_construction_course *course = &r->construction.course[k];
       cr_expect(epsilon_eq(dbl, course->sliding.needs.value, 1.33, 1e-9), "%s", SETS[i]);
-      cr_expect(epsilon_eq(dbl, course->tilting.needs.value, 1.5, 1e-9), "%s", SETS[i]);
+      cr_expect(epsilon_eq(dbl, course->tilting.needs.value, 1.33, 1e-9), "%s", SETS[i]);
     }
     free(r);
   }

@@ -139,7 +139,7 @@ Test(tables, safe_defaults_are_rows) {
   cr_expect(epsilon_eq(dbl, lw_tables_interface(t, "assumed joint")->friction_low, 0.40, 1e-12));
 }
 
-/* The default set as its table stands; what is not of EM 1110-2-2502 says so. */
+/* The default set as its table stands; each figure says how it is known. */
 Test(tables, the_default_format_has_a_mark_on_each_number) {
   const lw_tables *t = tables_built_in();
   const struct {
@@ -147,9 +147,12 @@ Test(tables, the_default_format_has_a_mark_on_each_number) {
     double needs[3];
     lw_seen seen[3];
   } rows[] = {
-      {"sliding", {1.5, 1.33, 1.1}, {LW_SEEN, LW_SEEN, LW_MEMORY}},
-      {"overturning", {2.0, 1.5, 1.1}, {LW_MEMORY, LW_PROPOSAL, LW_PROPOSAL}},
-      {"compression", {1.0, 0.75, 0.0}, {LW_MEMORY, LW_MEMORY, LW_MEMORY}},
+      {"sliding", {1.5, 1.33, 1.1}, {LW_SEEN, LW_SEEN, LW_SEEN}},
+      {"overturning", {1.5, 1.33, 1.1}, {LW_SEEN, LW_PROPOSAL, LW_SEEN}},
+      {"compression", {0.5, 0.5, 0.0}, {LW_PROPOSAL, LW_PROPOSAL, LW_PROPOSAL}},
+      {"compression-on-weak-ground", {0.75, 0.5, 0.0}, {LW_PROPOSAL, LW_PROPOSAL, LW_PROPOSAL}},
+      {"slip", {1.3, 1.2, 1.0}, {LW_PROPOSAL, LW_PROPOSAL, LW_PROPOSAL}},
+      {"slip-on-doubtful-ground", {1.5, 1.2, 1.0}, {LW_MEMORY, LW_PROPOSAL, LW_PROPOSAL}},
       {"bearing-theory", {3.0, 2.0, 1.1}, {LW_MEMORY, LW_MEMORY, LW_PROPOSAL}},
       {"bearing-presumptive", {1.0, 1.0, 1.0}, {LW_MEMORY, LW_MEMORY, LW_MEMORY}},
   };

@@ -49,6 +49,11 @@ static const figure_wall thresholds[] = {
     {"plant-soil-held", BED "course count=4;soil below top=50 mm;soil 1 name=topsoil", CELLS_VERDICT},
     {"compost-depth", BED "soil below top=150 mm;soil 1 name=compost", CELLS_VERDICT},
     {"likely-friction", GROUND, CELLS_LIKELY},
+    {"weak-ground", BED "allowable bearing=80 kPa", CELLS_CHECKS},
+    {"slip-building",
+     LOW "site behind=ground;building distance=1.5 m;soil 1 name=clean sand;footing soil name=clean sand;"
+         "drain outlets=2;stone width=300 mm",
+     CELLS_CHECKS},
     {"ask-again", BED "place=new-south-wales", CELLS_TEXT | CELLS_JSON},
     {NULL, BED, CELLS_TEXT}};
 

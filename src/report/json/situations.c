@@ -20,8 +20,20 @@ static void set_holds(json_t *entry, const lw_check *check) {
   lw_json_put(entry, "holds", shown ? json_boolean(check->holds == LW_HOLDS) : json_null());
 }
 
-static void add_check(json_t *list, lw_bases *bases, const lw_check *check) {
+/* By which row it is asked, and why by that one. */
+static void set_asked(json_t *entry, const lw_bases *bases, const lw_check *check) {
   lw_situation_kind kind = bases->situation->kind;
+  lw_doubt doubt = lw_check_doubt(&bases->result->wall, check);
+  lw_json_set_text(entry, "format", check->by ? check->by->factor_set : "");
+  lw_json_set_text(entry, "quantity", check->by ? check->by->quantity : "");
+  lw_json_set_text(entry, "needs_because", doubt != LW_DOUBT_NONE ? lw_doubt_slug(doubt) : "");
+  lw_json_set_text(entry, "needs_because_text", lw_doubt_words(doubt));
+  lw_json_set_text(entry, "clause", check->by ? check->by->clause : "");
+  lw_json_set_text(entry, "source", check->by ? check->by->from.source : "");
+  lw_json_set_text(entry, "needs_seen", check->by ? lw_seen_word(lw_check_seen(check, kind)) : "");
+}
+
+static void add_check(json_t *list, lw_bases *bases, const lw_check *check) {
   char at[24];
   lw_check_print_at(check, at, sizeof at);
   json_t *entry = lw_json_entry(list);
@@ -38,10 +50,7 @@ static void add_check(json_t *list, lw_bases *bases, const lw_check *check) {
     lw_json_set_text(entry, "reason", lw_reason_slug(reason));
     lw_json_set_text(entry, "reason_text", lw_reason_sentence(reason));
   }
-  lw_json_set_text(entry, "format", check->by ? check->by->factor_set : "");
-  lw_json_set_text(entry, "clause", check->by ? check->by->clause : "");
-  lw_json_set_text(entry, "source", check->by ? check->by->from.source : "");
-  lw_json_set_text(entry, "needs_seen", check->by ? lw_seen_word(lw_check_seen(check, kind)) : "");
+  set_asked(entry, bases, check);
   lw_json_basis(bases, entry, check);
 }
 

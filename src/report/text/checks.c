@@ -126,6 +126,18 @@ static void say_unknown(const lw_page *page, const lw_rows *rows) {
   }
 }
 
+static void say_doubts(const lw_page *page, const lw_result *result, const lw_rows *rows) {
+  for (int i = 0; i < rows->count; i++) {
+    const lw_check *check = &rows->row[i].check;
+    lw_doubt doubt = lw_check_doubt(&result->wall, check);
+    char words[40], needs[24];
+    if (doubt == LW_DOUBT_NONE) continue;
+    lw_check_words(check, words, sizeof words);
+    lw_page_number(check->needs, needs, sizeof needs);
+    lw_page_sayf(page, "  ", "Of the %s %s is asked, as %s.", words, needs, lw_doubt_words(doubt));
+  }
+}
+
 /* False: nothing pushes. */
 static bool worst_of(const lw_situation *s, lw_check *worst) {
   bool any = false;
@@ -219,6 +231,7 @@ void lw_text_checks(const lw_page *page, const lw_result *result) {
   say_which(page, &rows, BY_DESIGN, "These do not stand by the design values, which hold the margin");
   say_which(page, &rows, MARGIN, "These have less margin than asked");
   say_unknown(page, &rows);
+  say_doubts(page, result, &rows);
   legend(page, &rows);
   say_pushes(page, result);
   lw_text_influence(page, result);

@@ -45,7 +45,7 @@ static void number(lw_number n, int decimals, int columns, char *out, size_t siz
 /* The table has no room for the whole: "short by 12 %". */
 static const char FALLS[] = "falls ";
 
-static void check_line(const lw_page *page, const lw_check *c) {
+static void check_line(const lw_page *page, const lw_wall *wall, const lw_check *c) {
   char words[40], outcome[40], demand[24], resistance[24], has[24], needs[24];
   lw_check_words(c, words, sizeof words);
   lw_check_outcome(c, outcome, sizeof outcome);
@@ -57,6 +57,8 @@ static void check_line(const lw_page *page, const lw_check *c) {
   lw_page_linef(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN, "%-27s%8s%8s %-6s%7s%5s %s", words, resistance,
                 demand, c->unit, has, needs, falls ? outcome + strlen(FALLS) : outcome);
   if (c->reason != LW_REASON_NONE) lw_page_sayf(page, "      ", "%s", lw_reason_sentence(c->reason));
+  lw_doubt doubt = lw_check_doubt(wall, c);
+  if (doubt != LW_DOUBT_NONE) lw_page_sayf(page, "      ", "%s: %s", c->by->quantity, lw_doubt_words(doubt));
 }
 
 /* What is needed may follow several sets of one code, a check each. */
@@ -86,7 +88,7 @@ void lw_working_checks(const lw_page *page, const lw_result *result, const lw_si
   lw_page_linef(page, LW_TONE_PLAIN, "%-27s%8s%8s %-6s%6s %5s", "", "holds", "pushes", "", "has", "needs");
   for (int i = 0; i < s->check_count; i++) {
     lw_check check = lw_situation_check(s, i);
-    check_line(page, &check);
+    check_line(page, &result->wall, &check);
   }
   say_sets(page, result, s);
 }
