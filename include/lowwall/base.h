@@ -79,6 +79,7 @@ typedef enum lw_status {
   X(NO_COURSES, "no-courses", "the wall is not laid course by course") \
   X(NO_STAND_OFF, "no-stand-off", "no distance is enough: a layer of earth alone moves the newest course") \
   X(NOT_FOR_DECISIONS, "not-for-decisions", "this set of factors is from memory and not for decisions") \
+  X(PROPOSED_FACTORS, "proposed-factors", "this set of factors is a proposal and not for decisions") \
   X(PART_OF_FACTOR_SET, "part-of-format", \
     "this set is one part of its code: the other parts must hold as well") \
   X(NO_PAD, "no-pad", "no pad is given") \

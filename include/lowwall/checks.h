@@ -246,14 +246,14 @@ typedef enum lw_situation_name {
       LW_SITUATION_COUNT
 } lw_situation_name;
 
-/* Why a situation decides, or does not. */
+/* Why a situation decides, or does not. A figure in braces is that row's. */
 #define LW_SITUATION_WHYS(X) \
   X(AS_BUILT, "the wall as built must stand") \
   X(NO_WAY_OUT, "no way out for water is known, so a wet bed is the usual state") \
   X(BURIED, "the outlets lie below the ground in front, where no water comes out, so a wet bed is the " \
             "usual state") \
-  X(NOT_REACHED, "this soil does not drain, and no drainage stone 300 mm wide or more leads its water " \
-                 "out, so a wet bed is the usual state") \
+  X(NOT_REACHED, "this soil does not drain, and no drainage stone {thresholds/stone-width as mm} wide or " \
+                 "more leads its water out, so a wet bed is the usual state") \
   X(ONE_WAY_OUT, "there is one way out for water, and it will block one day") \
   X(AS_ONE, "without a filter between soil and stone all ways out silt up together and count as one, and " \
             "it will block one day") \
@@ -336,8 +336,11 @@ lw_doubt lw_check_doubt(const lw_wall *wall, const lw_check *check);
 /** The doubt as a slug and as a sentence without its full stop; of none the sentence is empty. */
 const char *lw_doubt_slug(lw_doubt doubt);
 const char *lw_doubt_words(lw_doubt doubt);
-/** Why a situation decides or does not, as a sentence without its full stop. */
-const char *lw_situation_why_words(lw_situation_why why);
+/** Why a situation decides or does not, as a sentence without its full stop.
+ *  in    tables   whose figures it names
+ *  out   out      `size` bytes */
+void lw_situation_why_words(lw_situation_why why, const lw_tables *tables, char *out, size_t size);
+enum { LW_SITUATION_WHY_MAX = 200 };
 /** "as built", "outlet blocked", "sitting on it" */
 const char *lw_situation_short(lw_situation_name name);
 /** "base", "pad", "joint-1", "cap" */

@@ -345,7 +345,7 @@ typedef struct lw_factor_set_answer {
   lw_situation_kind kind;
   lw_check check;
   bool part;             /* another set includes it: by itself it decides nothing */
-  bool decides;          /* false: from memory, not for decisions */
+  bool decides;          /* false: from memory or a proposal, not for decisions */
   bool memory, proposal; /* some number of the set, or of those it includes, is */
 } lw_factor_set_answer;
 

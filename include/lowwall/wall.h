@@ -96,6 +96,8 @@ typedef struct lw_site {
 
   double storm_rain_m, drainable_porosity;  /* 0: no storm */
   double trench_depth_m, trench_distance_m; /* in front: below the ground, from the toe; 0: none */
+  double
+      trench_line_fall; /* over run, forwards from the base: a trench inside that line undermines the wall */
 
   lw_soil footing;
   double base_friction; /* tan of the angle, least of block on bedding and bedding on pad */

@@ -1,6 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <lowwall/checks.h>
 
+#include <string.h>
+
+#include "base/print.h"
+#include "tables/quote.h"
 #include "kinds.h"
 #include "tables/known.h"
 
@@ -26,9 +30,15 @@ const char *lw_situation_sentence(lw_situation_name name) {
   return sentences[name];
 }
 
-const char *lw_situation_why_words(lw_situation_why why) {
+void lw_situation_why_words(lw_situation_why why, const lw_tables *tables, char *out, size_t size) {
   static const char *const sentences[] = {LW_SITUATION_WHYS(WHY_OF)};
-  return sentences[why];
+  const char *sentence = sentences[why];
+  size_t open = strcspn(sentence, "{"), quoted = strcspn(sentence + open, "}");
+  char figure[LW_QUOTE_MAX];
+  lw_print(out, size, "%s", sentence);
+  if (sentence[open] == '\0' || !lw_quote(tables, sentence + open + 1, quoted - 1, figure, sizeof figure))
+    return;
+  lw_print(out, size, "%.*s%s%s", (int)open, sentence, figure, sentence + open + quoted + 1);
 }
 
 const char *lw_situation_kind_slug(lw_situation_kind kind) {

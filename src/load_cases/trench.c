@@ -20,13 +20,13 @@ static double floor_of(const lw_wall *wall) {
   return wall->section.embedment_m - wall->site.trench_depth_m;
 }
 
-/* Inside the line at 45 degrees from the front edge of the base or of the pad, or into the pad. */
+/* Inside the line down and forwards from the front edge of the base or of the pad, or into the pad. */
 static bool undermines(const lw_wall *wall) {
   const lw_pad *pad = &wall->site.pad;
-  double below = -floor_of(wall);
+  double below = -floor_of(wall), run = 1.0 / wall->site.trench_line_fall;
   if (wall->site.trench_depth_m <= 0.0 || below <= CLOSE) return false;
-  double of_pad = pad->thickness_m > 0.0 ? pad_beyond(wall) + fmax(below - pad->thickness_m, 0.0) : 0.0;
-  return wall->site.trench_distance_m < fmax(below, of_pad) - CLOSE;
+  double of_pad = pad->thickness_m > 0.0 ? pad_beyond(wall) + run * fmax(below - pad->thickness_m, 0.0) : 0.0;
+  return wall->site.trench_distance_m < fmax(run * below, of_pad) - CLOSE;
 }
 
 /* Where the plane of passive failure from the lowest foot comes out of the ground in front. */

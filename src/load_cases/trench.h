@@ -14,8 +14,8 @@ void lw_trench_open(const lw_wall *wall, lw_ground *ground);
  *  in    wall     site.trench_depth_m, site.trench_distance_m
  *        tables   threshold keep-out-front
  *  out   trench   thrust_times and moment_times are known where the floor lies below the base
- *  note  1 Undermined: the floor lies below the base inside the line at 45 degrees down and forwards from its
- *          front edge, or from that of the pad, or the trench cuts into the pad.
+ *  note  1 Undermined: the floor lies below the base inside the line of threshold trench-line, down and
+ *          forwards from its front edge or from that of the pad, or the trench cuts into the pad.
  *        2 Push grows with the square of the height held, its moment with the cube; loads are left out.
  *        3 To be left alone: down to the base; from the ground on where what stands in front of the wall is
  *          counted (passive, or depth in a bearing theory).

@@ -51,6 +51,7 @@ static void thresholds_build(const lw_tables *tables, lw_site *site) {
   site->level_rad = atan(lw_known_value(tables, LW_THRESHOLD_LEVEL_GROUND));
   site->lean_height_m = lw_known_value(tables, LW_THRESHOLD_LEAN_HEIGHT);
   site->joints_hold = lw_known_value(tables, LW_THRESHOLD_OPEN_JOINTS_HOLD);
+  site->trench_line_fall = lw_known_value(tables, LW_THRESHOLD_TRENCH_LINE);
 }
 
 static void ground_build(const lw_case *c, lw_site *site) {

@@ -24,7 +24,7 @@ static void read_set(const lw_tables *tables, int first, lw_factor_set *set) {
       set->has_factors = true;
   }
   lw_number decides = lw_factor_value(set->row[LW_FACTOR_DECIDES], LW_USUAL);
-  set->from_memory = decides.known && decides.value <= 0.5;
+  set->not_for_decisions = decides.known && decides.value <= 0.5;
 }
 
 void lw_factor_set_read(const lw_tables *tables, const char *name, lw_factor_set_family *family) {
@@ -82,9 +82,16 @@ bool lw_factor_set_passive_off_push(const lw_factor_set *factor_set, const lw_me
   return as.known && as.value > 0.5;
 }
 
+/* Why it must not decide stands in its own row: nobody read its numbers, or they are somebody's proposal. */
+static lw_reason why_restrained(const lw_factor_set *factor_set) {
+  if (!factor_set->not_for_decisions) return LW_REASON_PART_OF_FACTOR_SET;
+  bool proposed = factor_set->row[LW_FACTOR_DECIDES]->from.seen == LW_PROPOSAL;
+  return proposed ? LW_REASON_PROPOSED_FACTORS : LW_REASON_NOT_FOR_DECISIONS;
+}
+
 void lw_factor_set_restrain(const lw_factor_set *factor_set, lw_check *check) {
-  bool restrained = factor_set->from_memory || factor_set->part;
+  bool restrained = factor_set->not_for_decisions || factor_set->part;
   if (!check->counts || check->holds != LW_HOLDS || !restrained) return;
   check->holds = LW_CANNOT_SHOW;
-  check->reason = factor_set->from_memory ? LW_REASON_NOT_FOR_DECISIONS : LW_REASON_PART_OF_FACTOR_SET;
+  check->reason = why_restrained(factor_set);
 }

@@ -10,10 +10,10 @@
 typedef struct lw_factor_set {
   const lw_factor_row *any; /* one of its rows, for its name and title; NULL when it has none */
   const lw_factor_row *row[LW_FACTOR_COUNT];
-  bool has_factors;      /* some row divides or multiplies by more or less than 1 */
-  bool from_memory;      /* its numbers are, and not for decisions */
-  double on_every_wedge; /* divides every strength while a factor of sliding is searched; 0: no search */
-  bool part;             /* chosen alone though it is one of the sets that its code asks for together */
+  bool has_factors;       /* some row divides or multiplies by more or less than 1 */
+  bool not_for_decisions; /* its numbers are from memory, or a proposal: its row says which */
+  double on_every_wedge;  /* divides every strength while a factor of sliding is searched; 0: no search */
+  bool part;              /* chosen alone though it is one of the sets that its code asks for together */
 } lw_factor_set;
 
 /* A set of factors and those that it includes: all must hold. The first is its own. */

@@ -32,7 +32,7 @@ static void mark_all(const lw_tables *tables, lw_factor_set_answer *answer) {
   answer->part = family.set[0].part;
   answer->decides = true;
   for (int i = 0; i < family.count; i++) {
-    answer->decides = answer->decides && !family.set[i].from_memory;
+    answer->decides = answer->decides && !family.set[i].not_for_decisions;
     mark(tables, &family.set[i], answer);
   }
 }

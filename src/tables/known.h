@@ -119,7 +119,8 @@ typedef enum lw_cue {
   X(LIFT_MASS, "lift-mass", "kg") X(COMPACTOR_DISTANCE, "compactor-distance", "m") \
   X(COMPACTOR_HEIGHTS, "compactor-heights", "") X(MACHINE_DISTANCE, "machine-distance", "m") \
   X(MACHINE_MASS, "machine-mass", "kg") X(HAND_MASS, "hand-mass", "kg") \
-  X(TRENCH_DEPTH, "trench-depth", "m") X(MOVEMENT_ALARM, "movement-alarm", "") \
+  X(TRENCH_DEPTH, "trench-depth", "m") X(TRENCH_LINE, "trench-line", "") \
+  X(MOVEMENT_ALARM, "movement-alarm", "") \
   X(TIER_APART, "tier-apart", "") X(TIER_ONE_WALL, "tier-one-wall", "") \
   X(DRAINABLE_POROSITY, "drainable-porosity", "") X(FOOTING_LINE, "footing-line", "m") \
   X(FOOTING_LINE_DEEP, "footing-line-deep", "m") \

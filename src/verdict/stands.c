@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <math.h>
+
 #include "load_cases/kinds.h"
 #include "backfill.h"
 #include "moves.h"
@@ -133,15 +135,17 @@ void lw_verdict_tell_stands(const lw_situations *situations, const lw_verdict *v
 /* A trench that goes deeper than the base: the heights that laws speak of stay those of the finished wall. */
 static void tell_trench(const lw_facts *facts, lw_reaching *to) {
   const lw_trench *t = facts->trench;
-  char text[480];
+  char text[480], inside[80] = "";
   if (!t->thrust_times.known) return;
+  if (t->undermines)
+    lw_print(inside, sizeof inside, ", inside the line at %.4g degrees from its front edge",
+             atan(lw_known_value(facts->tables, LW_THRESHOLD_TRENCH_LINE)) * LW_DEG_PER_RAD);
   lw_print(
       text, sizeof text,
       "The trench in front goes %.2f m below the base%s. Were the ground down to its floor to be held as "
       "well, the soil would push %.1f times as hard and turn %.1f times as much: push grows with the "
       "square of the height, its moment with the cube.",
-      -t->floor_m, t->undermines ? ", inside the line at 45 degrees from its front edge" : "",
-      t->thrust_times.value, t->moment_times.value);
+      -t->floor_m, inside, t->thrust_times.value, t->moment_times.value);
   lw_reasons_add(to,
                  &(lw_because){.answer = LW_ANSWER_STANDS,
                                .origin = facts->c->ground.trench_depth.origin,

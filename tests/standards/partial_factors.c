@@ -5,6 +5,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "standards/factor_set.h"
+#include "tables/known.h"
 #include "../sheet/support.h"
 #include "../checks/random_wall.h"
 #include "../checks/support.h"
@@ -275,6 +277,24 @@ Test(partial_factors, both_parts_of_a_thrust_take_one_factor) {
   cr_expect(upright[0] > 0.1 && level[0] > 0.1);
   cr_expect(checks_test_near(level[1], 1.35 * level[0], 1e-12), "%.9g", level[1] / level[0]);
   cr_expect(checks_test_near(upright[1], 1.35 * upright[0], 1e-12), "%.9g", upright[1] / upright[0]);
+}
+
+/* The reason names what the row of the set says of it: from memory, or somebody's proposal. */
+Test(partial_factors, what_must_not_decide_says_why) {
+  static const lw_seen seen[] = {LW_MEMORY, LW_PROPOSAL};
+  static const lw_reason reasons[] = {LW_REASON_NOT_FOR_DECISIONS, LW_REASON_PROPOSED_FACTORS};
+  lw_tables *tables = own_tables();
+  lw_factor_set_family family;
+  for (int i = 0; i < 2; i++) {
+    for (int row = 0; row < tables->factor_count; row++)
+      if (tables->factor[row].need == LW_FACTOR_DECIDES) tables->factor[row].from.seen = seen[i];
+    lw_factor_set_read(tables, "as-4678", &family);
+    lw_check check = {.counts = true, .holds = LW_HOLDS};
+    lw_factor_set_restrain(&family.set[0], &check);
+    cr_expect_eq(check.holds, LW_CANNOT_SHOW);
+    cr_expect_eq(check.reason, reasons[i], "%s", lw_reason_slug(check.reason));
+  }
+  free(tables);
 }
 
 /* A set that must not decide, and one part of a code: numbers, and never that it holds. */

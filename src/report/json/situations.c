@@ -60,7 +60,9 @@ static void add_situation(json_t *list, const lw_result *result, const lw_situat
   lw_json_set_text(entry, "kind", lw_situation_kind_slug(s->kind));
   lw_json_set_flag(entry, "decides", s->decides);
   lw_json_set_text(entry, "sentence", lw_situation_sentence(s->name));
-  lw_json_set_text(entry, "why", lw_situation_why_words(s->why));
+  char why[LW_SITUATION_WHY_MAX];
+  lw_situation_why_words(s->why, result->tables, why, sizeof why);
+  lw_json_set_text(entry, "why", why);
   if (!lw_json_set_double(entry, "water_depth_m", s->water_depth_m))
     lw_json_set_text(entry, "reason", lw_reason_slug(LW_REASON_NO_DEMAND));
   if (s->people_down_kn_per_m > 0.0 || s->people_out_kn_per_m > 0.0) {

@@ -150,8 +150,9 @@ static bool worst_of(const lw_situation *s, lw_check *worst) {
   return any;
 }
 
-static void say_situation(const lw_page *page, const lw_situation *s) {
-  char words[40] = "nothing pushes", outcome[40] = "holds", numbers[64] = "", needs[24], has[24], prefix[40];
+static void say_situation(const lw_page *page, const lw_tables *tables, const lw_situation *s) {
+  char why[LW_SITUATION_WHY_MAX] = "", words[40] = "nothing pushes", outcome[40] = "holds", numbers[64] = "",
+       needs[24], has[24], prefix[40];
   lw_check worst;
   if (worst_of(s, &worst)) {
     lw_check_words(&worst, words, sizeof words);
@@ -162,9 +163,10 @@ static void say_situation(const lw_page *page, const lw_situation *s) {
   }
   /* Why the wall as built decides needs no saying. */
   bool plain = s->decides && s->kind == LW_USUAL && s->name != LW_SITUATION_OUTLET_BLOCKED;
+  if (!plain) lw_situation_why_words(s->why, tables, why, sizeof why);
   lw_print(prefix, sizeof prefix, "  %-16s", lw_situation_short(s->name));
   lw_page_sayf(page, prefix, "%s: %s %s%s%s%s", s->decides ? "decides" : "does not decide", words, outcome,
-               numbers, plain ? "" : "; ", plain ? "" : lw_situation_why_words(s->why));
+               numbers, plain ? "" : "; ", why);
 }
 
 /* "by Rankine": a routine's title up to where its thrust acts. */
@@ -218,7 +220,8 @@ static void say_pushes(const lw_page *page, const lw_result *result) {
 
 static void situations(const lw_page *page, const lw_result *result) {
   lw_page_heading(page, "Case by case, the nearest to its limit in each");
-  for (int i = 0; i < result->situations.count; i++) say_situation(page, &result->situations.situation[i]);
+  for (int i = 0; i < result->situations.count; i++)
+    say_situation(page, result->tables, &result->situations.situation[i]);
 }
 
 void lw_text_checks(const lw_page *page, const lw_result *result) {

@@ -56,6 +56,9 @@ void lw_text_factor_sets(const lw_page *page, const lw_result *result) {
                 "A part: one combination of a code that asks for several together; the set that includes it "
                 "says whether all hold.");
   if (kept)
-    lw_page_say(page, "  ", "Not for decisions: nobody has read those numbers in print for this table.");
+    lw_page_say(
+        page, "  ",
+        "Not for decisions: those numbers are from memory, unread in print, or a proposal; the row `decides` "
+        "of each set says which (lowwall list formats).");
   lw_page_say(page, "  ", "m: some number of the set is from memory; p: some is a proposal of this project.");
 }

@@ -83,8 +83,9 @@ static void situation(const lw_page *page, const lw_result *result, const lw_sit
   lw_print(title, sizeof title, "Balance: %s (%s, %s)", lw_situation_sentence(s->name),
            lw_situation_kind_slug(s->kind), s->decides ? "decides" : "does not decide");
   lw_page_heading(page, title);
-  lw_page_sayf(page, "  ", "It %s: %s.", s->decides ? "decides" : "does not decide",
-               lw_situation_why_words(s->why));
+  char why[LW_SITUATION_WHY_MAX];
+  lw_situation_why_words(s->why, result->tables, why, sizeof why);
+  lw_page_sayf(page, "  ", "It %s: %s.", s->decides ? "decides" : "does not decide", why);
   if (isfinite(s->water_depth_m)) {
     lw_page_sayf(page, "  ", "Water stands %.3f m below the top, behind.", s->water_depth_m);
   }
