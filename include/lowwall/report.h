@@ -29,7 +29,18 @@ typedef struct lw_text_style {
   bool every_joint; /* the working has each joint in full; else the one that is nearest to its limit */
 } lw_text_style;
 
-/** One page for a terminal: verdict, reasons, governing situation, checks, assumptions, cautions, sources. */
+enum { LW_SCREEN_LINES = 60, LW_SCREEN_COLUMNS = 80 };
+
+/** The first screen, for whoever is on site: the answer, what would make it stand, the checks, what is worth
+ *  finding out, what is assumed, the gravest cautions, what was not checked, where to read on.
+ *  in    colour   for a terminal; never the only signal
+ *  out   out      at most LW_SCREEN_LINES lines of LW_SCREEN_COLUMNS columns are added
+ *  note  1 What does not fit is left out, the graver last, and counted. A caution that names a service, a
+ *          collapse or a fall stays. */
+lw_status lw_report_screen(const lw_result *result, bool colour, lw_text *out);
+
+/** All of it for a terminal: verdict, reasons, governing situation, checks, assumptions, cautions,
+ *  sources. */
 lw_status lw_report_text(const lw_result *result, const lw_text_style *style, lw_text *out);
 
 /** Every step with symbol, formula, numbers, unit and source; the moment table with its check sums.

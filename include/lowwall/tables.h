@@ -238,7 +238,8 @@ typedef struct lw_hazard_row {
   char hazard[LW_SOURCE_MAX];
   char caution[LW_NOTE_MAX];
   char number[LW_SOURCE_MAX];
-  int severity; /* 1 to 5 */
+  int severity;   /* 1 to 5 */
+  char names[16]; /* what it names that no report leaves out: service · collapse · fall; "": none of them */
   /* cue slugs, any of which brings it up: "always|digging|load-behind|..." */
   char when[LW_ALIASES_MAX];
   lw_origin_note from;

@@ -15,19 +15,20 @@
 #include "output.h"
 
 static const char help[] =
-    "lowwall check [--working | --json] [--format NAME | --format all] [--tables DIR] [-j N] [-o FILE]\n"
-    "              [SHEET] [ITEM=VALUE ...]\n"
+    "lowwall check [--full | --working | --json] [--format NAME | --format all] [--tables DIR]\n"
+    "              [-j N] [-o FILE] [SHEET] [ITEM=VALUE ...]\n"
     "\n"
     "Check the wall of a sheet, or the many walls of a schedule: what it is, whether it stands, who must\n"
     "sign.\n"
     "SHEET is a CSV file, or - for standard input. Items on the command line override it, as in\n"
     "'wall height=1.2 m'; without a sheet they make the wall.\n"
     "\n"
-    "  --working           every step of the calculation after the report\n"
+    "  --full              the whole report; without it the first screen, 60 lines at most\n"
+    "  --working           the whole report, and every step of the calculation after it\n"
     "  --working=all       and every joint in full, not only the one nearest to its limit\n"
     "  --json              everything, as JSON; of a schedule an object a line\n"
     "  --format NAME       by that set of factors, as 'method format=NAME' does: see lowwall list formats\n"
-    "  --format all        by the sheet's own set, and what governs under every other; of one wall\n"
+    "  --format all        the whole report, and what governs under every other set; of one wall\n"
     "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n"
     "  -j, --jobs N        check a schedule with N threads, 1 to 256; left out it is 1. The output is the\n"
     "                      same whatever N is; of one wall nothing changes. -j $(nproc) uses every core\n"
@@ -89,21 +90,19 @@ static bool take_working(lw_check_asked *asked) {
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, lw_check_asked *asked) {
-  static const struct option options[] = {{"working", optional_argument, NULL, 'w'},
-                                          {"json", no_argument, NULL, 'J'},
-                                          {"jobs", required_argument, NULL, 'j'},
-                                          {"tables", required_argument, NULL, 't'},
-                                          {"format", required_argument, NULL, 'f'},
-                                          {"output", required_argument, NULL, 'o'},
-                                          {"help", no_argument, NULL, 'h'},
-                                          {"version", no_argument, NULL, 'v'},
-                                          {0}};
+  static const struct option options[] = {
+      {"full", no_argument, NULL, 'F'},         {"working", optional_argument, NULL, 'w'},
+      {"json", no_argument, NULL, 'J'},         {"jobs", required_argument, NULL, 'j'},
+      {"tables", required_argument, NULL, 't'}, {"format", required_argument, NULL, 'f'},
+      {"output", required_argument, NULL, 'o'}, {"help", no_argument, NULL, 'h'},
+      {"version", no_argument, NULL, 'v'},      {0}};
   optind = 0; /* glibc: begin anew, whatever was read before */
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, ":o:j:h", options, NULL)) != -1;) {
     bool well = true;
     switch (option) {
     case 'w': well = take_working(asked); break;
+    case 'F': asked->full = true; break;
     case 'J': asked->json = true; break;
     case 'j': well = lw_cli_take_once("check", "--jobs", optarg, &asked->jobs_given); break;
     case 'f': well = lw_cli_take_once("check", "--format", optarg, &asked->format); break;
@@ -135,6 +134,8 @@ static lw_status report(const lw_check_asked *asked, const lw_result *result, lw
   enum { INDENT = 2 };
   if (asked->json) return lw_report_json(result, INDENT, text);
   lw_text_style style = style_of(asked);
+  if (!asked->full && !asked->working && !asked->all_formats)
+    return lw_report_screen(result, style.colour, text);
   lw_status status = lw_report_text(result, &style, text);
   return status == LW_OK && asked->working ? lw_report_working(result, &style, text) : status;
 }
@@ -155,7 +156,10 @@ static int check_one(const lw_check_asked *asked, lw_one_wall *wall) {
 }
 
 static int check_schedule(const lw_check_asked *asked, lw_one_wall *wall) {
-  const char *alone = asked->working ? "--working" : asked->all_formats ? "--format all" : NULL;
+  const char *alone = asked->working                ? "--working"
+                      : asked->all_formats          ? "--format all"
+                      : asked->full && !asked->json ? "--full"
+                                                    : NULL;
   if (alone != NULL)
     return lw_cli_refuse("check", "bad-option: %s is for one wall; %.200s is a schedule", alone,
                          asked->wall.sheet);

@@ -7,7 +7,7 @@
 /* What `lowwall check` was asked. */
 typedef struct lw_check_asked {
   lw_wall_asked wall;
-  bool working, json;
+  bool full, working, json;
   bool every_joint;                /* --working=all */
   bool all_formats;                /* --format all */
   const char *format, *jobs_given; /* as given, or NULL */

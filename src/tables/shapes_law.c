@@ -90,6 +90,7 @@ static const lw_column hazard_columns[] = {
     LW_TEXT("caution", lw_hazard_row, caution),
     LW_TEXT_MAYBE("number", lw_hazard_row, number),
     {"severity", LW_COLUMN_INTEGER, false, LW_AT(lw_hazard_row, severity), 1, 1, 5, NULL},
+    LW_TEXT_OF("names", lw_hazard_row, names, true, "service|collapse|fall"),
     LW_TEXT("when", lw_hazard_row, when),
     LW_FROM(lw_hazard_row, from),
 };

@@ -49,6 +49,8 @@ Test(report, what_people_read_of_every_sort_of_wall) {
       {"the page begins with the headline and ends with what it is not", every_page_begins_and_ends, 12},
       {"what is not checked is said", every_page_says_what_is_not_checked, 12},
       {"no number on the page that the JSON lacks", every_number_on_the_page_is_carried, 12 * 20},
+      {"no number on the first screen that the JSON lacks", every_number_on_the_screen_is_carried, 12 * 20},
+      {"the first screen keeps its size", every_screen_keeps_its_size, 12},
       {"no number on the section that the JSON lacks", every_number_on_the_section_is_carried, 8},
       {"moments printed add up", every_moment_adds_up, 21},
       {"sums of a table are those of the checks", every_table_has_the_sums_of_the_checks, 21},

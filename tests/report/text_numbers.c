@@ -100,6 +100,17 @@ int every_number_on_the_page_is_carried(const every_wall *wall) {
   return all.count;
 }
 
+int every_number_on_the_screen_is_carried(const every_wall *wall) {
+  static numbers all;
+  lw_text screen = {0};
+  all.count = 0;
+  collect(&all, wall->json);
+  cr_assert_eq(lw_report_screen(wall->result, false, &screen), LW_OK);
+  hold(wall->name, screen.data, INFINITY, &all);
+  lw_text_free(&screen);
+  return all.count;
+}
+
 /* All words of a drawing but the scale, which is the paper's and not the wall's. */
 static lw_text drawn(const lw_drawing *d) {
   lw_text words = {0};

@@ -198,7 +198,7 @@ Test(report, what_falls_short_never_reads_like_what_is_asked) {
     }
   }
   lw_text page = wall_page(&copy);
-  cr_expect_not_null(strstr(page.data, " 1.4996   1.50"));
+  cr_expect_not_null(strstr(page.data, " 1.4996  1.50"));
   cr_expect_null(strstr(page.data, "  1.50   1.50   falls"));
   lw_text_free(&page);
 }

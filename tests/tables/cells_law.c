@@ -264,11 +264,11 @@ Test(cells, every_distance_decides) {
 
 /* No item tells of trees or frost (D15, D16, B20, B21); the others come with every wall, and stand behind
  * those that share their cue. */
-static const cells_column of_hazards[] = {{"id", NULL, 0},          {"phase", NULL, 0},
-                                          {"hazard", NULL, 0},      {"caution", NULL, 0},
-                                          {"number", NULL, 0},      {"severity", look_hazard, 12},
-                                          {"when", look_hazard, 0}, {"source", NULL, 0},
-                                          {"seen", NULL, 0},        {NULL, NULL, 0}};
+static const cells_column of_hazards[] = {
+    {"id", NULL, 0},      {"phase", NULL, 0},       {"hazard", NULL, 0},
+    {"caution", NULL, 0}, {"number", NULL, 0},      {"severity", look_hazard, 12},
+    {"names", NULL, 0},   {"when", look_hazard, 0}, {"source", NULL, 0},
+    {"seen", NULL, 0},    {NULL, NULL, 0}};
 
 Test(cells, every_caution_can_come_up) {
   cells_expect("hazards", of_hazards);

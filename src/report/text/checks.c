@@ -1,115 +1,32 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <assert.h>
 #include <math.h>
 #include <string.h>
 
 #include "loads.h"
 #include "parts.h"
+#include "rows.h"
 #include "said.h"
 #include "balance/weigh.h"
 #include "load_cases/kinds.h"
 #include "pressure/given.h"
 #include "report/difference.h"
 
-/* The checks table: each check at its worst over the situations that decide, of all joints the worst one. */
+/* The checks in full: the table, what falls short and by how much, the pushes, case by case. */
 
-typedef struct lw_row {
-  lw_check check;
-  const lw_situation *situation;
-} lw_row;
-
-enum { ROWS = LW_CHECK_OF_OTHERS_MAX + LW_CHECK_OF_JOINT_MAX };
-
-typedef struct lw_rows {
-  int count;
-  lw_row row[ROWS];
-} lw_rows;
-
-static void keep_worst(lw_rows *rows, const lw_check *check, const lw_situation *s) {
-  for (int i = 0; i < rows->count; i++) {
-    lw_row *row = &rows->row[i];
-    if (row->check.kind != check->kind || row->check.at != check->at) continue;
-    if (lw_check_graver(check, &row->check)) *row = (lw_row){*check, s};
-    return;
-  }
-  assert(rows->count < ROWS);
-  rows->row[rows->count++] = (lw_row){*check, s};
-}
-
-static void collect(const lw_result *result, lw_rows *rows) {
-  rows->count = 0;
-  for (int i = 0; i < result->situations.count; i++) {
-    const lw_situation *s = &result->situations.situation[i];
-    for (int k = 0; s->decides && k < s->check_count; k++) {
-      lw_check check = lw_situation_check(s, k);
-      keep_worst(rows, &check, s);
-    }
-  }
-}
-
-/* Marks what is asked for from memory (m) or as this project's proposal (p). */
-static const char *mark_of(const lw_row *row) {
-  lw_seen seen = lw_check_seen(&row->check, row->situation->kind);
-  if (!row->check.needs.known) return "";
-  return seen == LW_MEMORY ? "m" : seen == LW_PROPOSAL ? "p" : "";
-}
-
-/* What it has, to two decimals, or to as many as it takes not to read like what it fell short of. */
-static void print_has(const lw_check *check, char *out, size_t size) {
-  lw_page_number(check->has, out, size);
-  if (!check->has.known || check->holds != LW_FALLS_SHORT || check->has.value >= 1000.0) return;
-  double needs = check->needs.known ? check->needs.value : 1.0;
-  for (int decimals = 2; decimals < 5; decimals++) {
-    double unit = pow(10.0, -decimals), printed = round(check->has.value / unit) * unit;
-    bool crosses = check->has.value < 1.0 && printed > 1.0 - 0.5 * unit;
-    lw_number_print(out, size, check->has.value, decimals);
-    if (!crosses && printed < needs - 0.5 * unit) return;
-  }
-}
-
-static void print_row(const lw_page *page, const lw_row *row) {
-  char words[40], outcome[40], has[24], needs[24];
-  lw_check_words(&row->check, words, sizeof words);
-  lw_check_outcome(&row->check, outcome, sizeof outcome);
-  print_has(&row->check, has, sizeof has);
-  lw_page_number(row->check.needs, needs, sizeof needs);
-  bool bad = row->check.counts && row->check.holds != LW_HOLDS;
-  lw_page_linef(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN, "  %-27s%6s%7s%-1s  %-20s%s", words, has, needs,
-                mark_of(row), outcome, lw_situation_short(row->situation->name));
-}
-
-static void legend(const lw_page *page, const lw_rows *rows) {
-  bool memory = false, proposal = false;
-  for (int i = 0; i < rows->count; i++) {
-    memory = memory || mark_of(&rows->row[i])[0] == 'm';
-    proposal = proposal || mark_of(&rows->row[i])[0] == 'p';
-  }
-  if (!memory && !proposal) return;
-  lw_page_sayf(page, "  ", "%s%s%s.", memory ? "m: asked from memory of its source, not read in print" : "",
-               memory && proposal ? "; " : "", proposal ? "p: a proposal of this project" : "");
-}
-
-/* What falling short means: it would move, it does not stand by design values, or it has less margin. */
-typedef enum shortfall { MOVES, BY_DESIGN, MARGIN } shortfall;
-
-static shortfall shortfall_of(const lw_check *check) {
-  if (lw_check_would_move(check)) return MOVES;
-  bool below = check->factored && lw_check_about_of(check->kind)->below_one && check->has.value < 1.0;
-  return below ? BY_DESIGN : MARGIN;
-}
-
-static void say_which(const lw_page *page, const lw_rows *rows, shortfall which, const char *beginning) {
-  char list[480] = "";
+static void say_which(const lw_page *page, const lw_rows *rows, lw_shortfall which, const char *beginning) {
+  char list[640] = "";
   for (int i = 0; i < rows->count; i++) {
     const lw_check *check = &rows->row[i].check;
-    char words[40];
+    char words[40], outcome[40];
     /* Where it tips nothing is in compression either: the tipping says it. */
     bool follows = check->reason == LW_REASON_OUTSIDE_BASE && lw_check_about_of(check->kind)->of_pressure;
-    if (!check->counts || check->holds != LW_FALLS_SHORT || shortfall_of(check) != which) continue;
+    if (!check->counts || check->holds != LW_FALLS_SHORT || lw_shortfall_of(check) != which) continue;
     if (follows) continue;
     lw_check_words(check, words, sizeof words);
+    lw_check_outcome(check, outcome, sizeof outcome);
+    const char *by = strstr(outcome, " by ");
     size_t used = strlen(list);
-    lw_print(list + used, sizeof list - used, "%s%s", used ? "; " : "", words);
+    lw_print(list + used, sizeof list - used, "%s%s%s", used ? "; " : "", words, by ? by : "");
   }
   if (list[0]) lw_page_sayf(page, "  ", "%s: %s.", beginning, list);
 }
@@ -157,7 +74,7 @@ static void say_situation(const lw_page *page, const lw_tables *tables, const lw
   if (worst_of(s, &worst)) {
     lw_check_words(&worst, words, sizeof words);
     lw_check_outcome(&worst, outcome, sizeof outcome);
-    print_has(&worst, has, sizeof has);
+    lw_row_print_has(&worst, has, sizeof has);
     lw_page_number(worst.needs, needs, sizeof needs);
     if (worst.has.known) lw_print(numbers, sizeof numbers, " (has %s, needs %s)", has, needs);
   }
@@ -226,16 +143,17 @@ static void situations(const lw_page *page, const lw_result *result) {
 
 void lw_text_checks(const lw_page *page, const lw_result *result) {
   lw_rows rows;
-  collect(result, &rows);
-  lw_page_heading(page, "Checks, each at its worst over the cases that decide");
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-27s%6s%7s%-1s  %-20s%s", "", "has", "needs", "", "", "case");
-  for (int i = 0; i < rows.count; i++) print_row(page, &rows.row[i]);
-  say_which(page, &rows, MOVES, "These would move");
-  say_which(page, &rows, BY_DESIGN, "These do not stand by the design values, which hold the margin");
-  say_which(page, &rows, MARGIN, "These have less margin than asked");
+  lw_rows_collect(result, &rows);
+  lw_page_blank(page);
+  lw_rows_put_head(page, "Checks, each at its worst");
+  for (int i = 0; i < rows.count; i++) lw_row_put(page, &rows.row[i]);
+  say_which(page, &rows, LW_FALLS_MOVES, "These would move");
+  say_which(page, &rows, LW_FALLS_BY_DESIGN,
+            "These do not stand by the design values, which hold the margin");
+  say_which(page, &rows, LW_FALLS_MARGIN, "These have less margin than asked");
   say_unknown(page, &rows);
   say_doubts(page, result, &rows);
-  legend(page, &rows);
+  lw_rows_put_legend(page, &rows);
   say_pushes(page, result);
   lw_text_influence(page, result);
   situations(page, result);

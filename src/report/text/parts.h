@@ -8,6 +8,11 @@
 
 /* The page's parts, in their order. */
 void lw_text_headline(const lw_page *page, const lw_result *result);
+/* Of the headline: where a result must not be used, and how the rest is toned. */
+void lw_text_faulty(const lw_page *page, const lw_result *result);
+lw_tone lw_text_tone(const lw_verdict *v);
+/* One of the three answers. */
+void lw_text_answer(const lw_page *page, const lw_result *result, lw_answer answer);
 void lw_text_verdict(const lw_page *page, const lw_result *result);
 void lw_text_checks(const lw_page *page, const lw_result *result);
 /* Each heavy load that the sheet places, and the line of influence. */
@@ -19,6 +24,8 @@ void lw_text_water(const lw_page *page, const lw_result *result);
 void lw_text_keep_out(const lw_page *page, const lw_result *result);
 void lw_text_factor_sets(const lw_page *page, const lw_result *result);
 void lw_text_unchecked(const lw_page *page, const lw_result *result);
+/* The items of a remedy, to be copied as they stand. */
+void lw_text_type_in(const lw_page *page, const lw_typed *typed);
 void lw_text_remedies(const lw_page *page, const lw_result *result);
 void lw_text_fence(const lw_page *page, const lw_result *result);
 void lw_text_heights(const lw_page *page, const lw_result *result);

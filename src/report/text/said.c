@@ -52,3 +52,13 @@ bool lw_reason_said_before(const lw_verdict *v, int index) {
   }
   return false;
 }
+
+const char *lw_stands_then(lw_holds stands) {
+  if (stands == LW_HOLDS) return "every deciding check would hold";
+  return stands == LW_FALLS_SHORT ? "it would still fall short" : "it could still not be shown to stand";
+}
+
+const char *lw_who_then(lw_who who) {
+  if (who == LW_WHO_ENGINEER) return "an engineer would still design it";
+  return who == LW_WHO_COUNCIL ? "the council would be asked" : "it would be below the limit on file";
+}

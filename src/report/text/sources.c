@@ -2,6 +2,7 @@
 #include <string.h>
 
 #include "echo.h"
+#include "hazard.h"
 #include "loads.h"
 #include "parts.h"
 #include "said.h"
@@ -10,12 +11,17 @@
 
 /* Cautions that fit this wall, and the sources of what was printed. */
 
+static void caution(const lw_page *page, const lw_hazard_row *row) {
+  char text[LW_HAZARD_WORDS_MAX];
+  lw_hazard_words(row, text, sizeof text);
+  lw_page_say(page, "  - ", text);
+}
+
 void lw_text_cautions(const lw_page *page, const lw_result *result) {
   const lw_verdict *v = &result->verdict;
   if (v->reasons.caution_count == 0) return;
   lw_page_heading(page, "Mind");
-  for (int i = 0; i < v->reasons.caution_count; i++)
-    lw_page_say(page, "  - ", v->reasons.caution[i]->caution);
+  for (int i = 0; i < v->reasons.caution_count; i++) caution(page, v->reasons.caution[i]);
   if (result->wall.section.known) lw_text_keep_out(page, result);
 }
 

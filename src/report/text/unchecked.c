@@ -6,10 +6,11 @@
 /* What is not checked stands as plainly as what is. */
 
 static const lw_unchecked always[] = {
-    {"earthquake", "Earthquake: NOT CHECKED."},
-    {"settlement", "Settling, frost, roots and swelling soil: NOT CHECKED."},
-    {"ends-and-corners",
-     "Ends, corners and curves: NOT CHECKED. The check is of one metre of straight wall."},
+    {"earthquake", "Earthquake: NOT CHECKED.", "earthquake"},
+    {"settlement", "Settling, frost, roots and swelling soil: NOT CHECKED.",
+     "settling, frost, roots and swelling soil"},
+    {"ends-and-corners", "Ends, corners and curves: NOT CHECKED. The check is of one metre of straight wall.",
+     "ends, corners and curves"},
 };
 
 static void when(bool is_so, const lw_unchecked *unchecked, lw_unchecked_taker taker, void *context) {
@@ -27,10 +28,12 @@ static void slip(const lw_result *result, lw_unchecked_taker taker, void *contex
        &(lw_unchecked){
            "global-slip",
            "A slip of the whole bank, wall and ground together: NOT CHECKED. Only imported soil on "
-           "level ground was told of, and no ground that is held up or falls away."},
+           "level ground was told of, and no ground that is held up or falls away.",
+           "a slip of the whole bank, for only a bed on level ground was told of"},
        taker, context);
   when(!level && (result->wall.method.slip == LW_SLIP_NOT || !result->wall.section.known),
-       &(lw_unchecked){"global-slip", "A slip of the whole bank, wall and ground together: NOT CHECKED."},
+       &(lw_unchecked){"global-slip", "A slip of the whole bank, wall and ground together: NOT CHECKED.",
+                       "a slip of the whole bank"},
        taker, context);
 }
 
@@ -42,22 +45,27 @@ void lw_unchecked_each(const lw_result *result, lw_unchecked_taker taker, void *
     when(!(shaken(result) && strcmp(always[i].slug, "earthquake") == 0), &always[i], taker, context);
   when(!result->construction.studied,
        &(lw_unchecked){"building-it",
-                       "The state while it is built, and a compactor close behind the wall: NOT CHECKED."},
+                       "The state while it is built, and a compactor close behind the wall: NOT CHECKED.",
+                       "the wall while it is built"},
        taker, context);
   when(section->has_cap && section->cap_bonded,
-       &(lw_unchecked){"cap-bond", "The cap: NOT CHECKED. It relies on its bond, which nobody tested."},
+       &(lw_unchecked){"cap-bond", "The cap: NOT CHECKED. It relies on its bond, which nobody tested.",
+                       "the cap, which relies on its bond"},
        taker, context);
   when(!section->known,
        &(lw_unchecked){"no-depth",
                        "Sliding, tipping, joints and ground: NOT CHECKED, because the depth of the blocks "
-                       "or the width of the base is not known."},
+                       "or the width of the base is not known.",
+                       "sliding, tipping, joints and ground, for want of a depth"},
        taker, context);
   when(site->pad.thickness_m <= 0.0 && site->bed_m <= 0.0 && section->known,
-       &(lw_unchecked){"no-pad", "A pad of stone under the wall: none is given, so none is checked."}, taker,
-       context);
+       &(lw_unchecked){"no-pad", "A pad of stone under the wall: none is given, so none is checked.",
+                       "a pad of stone under the wall, for none is given"},
+       taker, context);
   when(result->wall.method.passive_share > 0.0,
        &(lw_unchecked){"passive-stays",
                        "That nobody ever digs away the ground in front, whose resistance is counted "
-                       "here: NOT CHECKED."},
+                       "here: NOT CHECKED.",
+                       "that nobody ever digs away the ground in front"},
        taker, context);
 }

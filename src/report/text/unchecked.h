@@ -6,7 +6,7 @@
 
 /* What is not checked, and said so. */
 typedef struct lw_unchecked {
-  const char *slug, *text;
+  const char *slug, *text, *brief; /* brief: one of a row of such, without its full stop */
 } lw_unchecked;
 typedef void (*lw_unchecked_taker)(void *context, const lw_unchecked *unchecked);
 void lw_unchecked_each(const lw_result *result, lw_unchecked_taker taker, void *context);

@@ -2,6 +2,7 @@
 #include <string.h>
 
 #include "parts.h"
+#include "said.h"
 #include "unchecked.h"
 
 static void say(void *context, const lw_unchecked *unchecked) {
@@ -15,7 +16,7 @@ void lw_text_unchecked(const lw_page *page, const lw_result *result) {
 }
 
 /* An item is never broken at the end of a line: it is copied as it stands. */
-static void type_in(const lw_page *page, const lw_typed *typed) {
+void lw_text_type_in(const lw_page *page, const lw_typed *typed) {
   static const char first[] = "    Type in:", next[] = "            ";
   char line[256];
   size_t used = (size_t)lw_print(line, sizeof line, "%s", first);
@@ -38,7 +39,7 @@ static void remedy(const lw_page *page, const lw_remedy *r) {
   char *repeated = strstr(text, " The engineer decides");
   if (repeated) *repeated = '\0';
   lw_page_say(page, "  + ", text);
-  type_in(page, &r->items);
+  lw_text_type_in(page, &r->items);
 }
 
 static void remedies(const lw_page *page, const lw_result *result) {
@@ -52,22 +53,12 @@ static void remedies(const lw_page *page, const lw_result *result) {
     lw_page_say(page, "  ", "None of these is a way round the engineer, who decides all the same.");
 }
 
-static const char *stands_then(lw_holds stands) {
-  if (stands == LW_HOLDS) return "every deciding check would hold";
-  return stands == LW_FALLS_SHORT ? "it would still fall short" : "it could still not be shown to stand";
-}
-
-static const char *who_then(lw_who who) {
-  if (who == LW_WHO_ENGINEER) return "an engineer would still design it";
-  return who == LW_WHO_COUNCIL ? "the council would be asked" : "it would be below the limit on file";
-}
-
 static void ask(const lw_page *page, const lw_result *result) {
   const lw_asking *a = &result->asking[0];
   const lw_verdict *v = &result->verdict;
   bool same = a->stands_then == v->stands && a->who_then == v->who;
   lw_page_sayf(page, "  ", "%s Taken meanwhile: %s = %s. Were it %s: %s; %s.%s", a->question, a->item,
-               a->assumed, a->favourable, stands_then(a->stands_then), who_then(a->who_then),
+               a->assumed, a->favourable, lw_stands_then(a->stands_then), lw_who_then(a->who_then),
                same ? " No one answer alone changes that; this one helps most." : "");
 }
 

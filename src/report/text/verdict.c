@@ -8,7 +8,7 @@
 
 /* The head of the page, for someone who reads no further: the headline, the three answers, why. */
 
-static lw_tone tone_of(const lw_verdict *v) {
+lw_tone lw_text_tone(const lw_verdict *v) {
   bool bad = v->stands != LW_HOLDS || v->who == LW_WHO_ENGINEER;
   return bad ? LW_TONE_BAD : v->who == LW_WHO_COUNCIL ? LW_TONE_STRONG : LW_TONE_GOOD;
 }
@@ -51,19 +51,21 @@ static const char *who_words(lw_who who) {
   switch (who) {
   case LW_WHO_ENGINEER: return "a licensed engineer, who designs it before work starts";
   case LW_WHO_COUNCIL: return "the council, before anything is built";
-  case LW_WHO_BUILDER: return "you do, with the authority's word that this limit is still in force";
+  case LW_WHO_BUILDER: return "you, with the authority's word that this limit is in force";
   }
   return "";
 }
 
-static void answers(const lw_page *page, const lw_result *result) {
-  const lw_verdict *v = &result->verdict;
+void lw_text_answer(const lw_page *page, const lw_result *result, lw_answer answer) {
+  static const char *const asked[] = {[LW_ANSWER_WHAT] = "  What it is       ",
+                                      [LW_ANSWER_STANDS] = "  Does it stand    ",
+                                      [LW_ANSWER_WHO] = "  Who answers      "};
   char stands[200];
   stands_words(result, stands, sizeof stands);
-  lw_page_blank(page);
-  lw_page_say(page, "  What it is       ", lw_what_sentence(v->what));
-  lw_page_say(page, "  Does it stand    ", stands);
-  lw_page_say(page, "  Who answers      ", who_words(v->who));
+  const char *words[] = {[LW_ANSWER_WHAT] = lw_what_sentence(result->verdict.what),
+                         [LW_ANSWER_STANDS] = stands,
+                         [LW_ANSWER_WHO] = who_words(result->verdict.who)};
+  lw_page_say(page, asked[answer], words[answer]);
 }
 
 /* What is wrong with a situation, by a check of it or by a free body that no check looks at. */
@@ -80,7 +82,7 @@ static bool is_faulty(const lw_situation *s, lw_reason *reason) {
   return any;
 }
 
-static void faulty(const lw_page *page, const lw_result *result) {
+void lw_text_faulty(const lw_page *page, const lw_result *result) {
   for (int i = 0; i < result->situations.count; i++) {
     lw_reason reason;
     if (!is_faulty(&result->situations.situation[i], &reason)) continue;
@@ -169,15 +171,17 @@ static bool any_assumed(const lw_verdict *v) {
 }
 
 void lw_text_headline(const lw_page *page, const lw_result *result) {
-  faulty(page, result);
-  lw_page_tone(page, tone_of(&result->verdict), "", result->verdict.headline);
+  lw_text_faulty(page, result);
+  lw_page_tone(page, lw_text_tone(&result->verdict), "", result->verdict.headline);
   if (result->tables->replaced[0])
     lw_page_sayf(page, "", "Made with replaced tables: %s.", result->tables->replaced);
 }
 
 void lw_text_verdict(const lw_page *page, const lw_result *result) {
   const lw_verdict *v = &result->verdict;
-  answers(page, result);
+  lw_page_blank(page);
+  for (int answer = LW_ANSWER_WHAT; answer <= LW_ANSWER_WHO; answer++)
+    lw_text_answer(page, result, (lw_answer)answer);
   lw_page_heading(page, any_assumed(v) ? "Why  (? rests on an answer that is not known)" : "Why");
   group(page, v, LW_ANSWER_WHAT, "What it is");
   group(page, v, LW_ANSWER_STANDS, "Whether it stands");

@@ -1,0 +1,62 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <string.h>
+
+#include "parts.h"
+#include "said.h"
+#include "screen.h"
+
+/* What would make it stand, and the one thing worth finding out. */
+
+/* What it comes to is printed in full: here what to do, and what to type in. */
+static void remedy(lw_screen *screen, const lw_remedy *r, int gives) {
+  char text[sizeof r->text];
+  lw_print(text, sizeof text, "%s", r->text);
+  char *then = strstr(text, ": then every");
+  if (then) lw_print(then, 2, ".");
+  lw_page_say(&screen->page, "  + ", text);
+  lw_text_type_in(&screen->page, &r->items);
+  lw_screen_piece(screen, LW_SCREEN_REMEDIES, gives);
+}
+
+void lw_screen_remedies(lw_screen *screen, const lw_result *result) {
+  enum { SHOWN = 3 };
+  bool engineer = result->verdict.who == LW_WHO_ENGINEER;
+  bool none = result->remedy_count == 0;
+  screen->heading[LW_SCREEN_REMEDIES] =
+      none       ? "What would make it stand"
+      : engineer ? "What would make it stand, each by itself; the engineer decides all the same"
+                 : "What would make it stand, each by itself";
+  if (none && result->remedies_sought && result->verdict.stands == LW_FALLS_SHORT) {
+    lw_page_say(&screen->page, "  ",
+                "Nothing that was tried, neither one change nor two together: it takes other blocks, another "
+                "kind of wall or another place.");
+    lw_screen_piece(screen, LW_SCREEN_REMEDIES, LW_STAYS);
+  }
+  for (int i = 0; i < result->remedy_count && i < SHOWN; i++) remedy(screen, &result->remedy[i], 1 + i);
+  if (result->remedy_count > SHOWN) screen->beyond[LW_SCREEN_REMEDIES] = result->remedy_count - SHOWN;
+}
+
+static void ask(const lw_page *page, const lw_result *result) {
+  const lw_asking *a = &result->asking[0];
+  const lw_verdict *v = &result->verdict;
+  bool same = a->stands_then == v->stands && a->who_then == v->who;
+  lw_page_sayf(page, "  ", "%s Taken meanwhile: %s. Were it %s: %s; %s.%s", a->question, a->assumed,
+               a->favourable, lw_stands_then(a->stands_then), lw_who_then(a->who_then),
+               same ? " No one answer alone changes that; this one helps most." : "");
+}
+
+static void ask_for_depth(const lw_page *page, const lw_result *result) {
+  bool courses = result->wall.section.kind == LW_WALL_COURSES;
+  lw_page_sayf(page, "  ", "%s There is no safe guess for it, and without it nothing can be shown to stand.",
+               courses ? "How deep are the blocks, from front to back?"
+                       : "How wide is the wall at its base?");
+}
+
+void lw_screen_asking(lw_screen *screen, const lw_result *result) {
+  screen->heading[LW_SCREEN_ASKING] = "The one thing worth finding out";
+  if (!result->wall.section.known)
+    ask_for_depth(&screen->page, result);
+  else if (result->asking_count > 0)
+    ask(&screen->page, result);
+  lw_screen_piece(screen, LW_SCREEN_ASKING, 1);
+}
