@@ -20,7 +20,7 @@ typedef enum lw_screen_part {
 } lw_screen_part;
 
 /* Of a piece: the greater the sooner it is left out. */
-enum { LW_STAYS = 0 };
+enum { LW_STAYS = 0, LW_GIVES_EASILY = 100 };
 
 typedef struct lw_piece {
   lw_screen_part part;

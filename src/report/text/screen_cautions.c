@@ -56,10 +56,11 @@ void lw_screen_unchecked(lw_screen *screen, const lw_result *result) {
 
 void lw_screen_read_on(lw_screen *screen, const lw_result *result) {
   (void)result;
+  lw_page_say(&screen->page, "",
+              "`lowwall check --full` has reasons, limits and sources, `--working` each step.");
   lw_page_say(
       &screen->page, "",
-      "`lowwall check --full` has the reasons, each case, heights and limits, all that is assumed, the "
-      "sources; `--working` each step. lowwall has not seen the place. It certifies nothing and replaces "
-      "no engineer, no council and no look at the ground: whoever builds, answers for it.");
+      "It certifies nothing, has not seen the place and replaces no engineer, no council and no look at "
+      "the ground: whoever builds, answers for it.");
   lw_screen_piece(screen, LW_SCREEN_READ_ON, LW_STAYS);
 }

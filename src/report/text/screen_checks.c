@@ -13,14 +13,26 @@ static int graver_than(const lw_rows *rows, int index) {
   return count;
 }
 
-/* Each reason once. */
-static void say_why_not_shown(lw_screen *screen, const lw_rows *rows) {
-  bool said[LW_REASON_COUNT] = {false};
+typedef struct lw_whys {
+  int count;
+  lw_reason why[LW_ROWS_MAX];
+} lw_whys;
+
+/* Why rows cannot be shown, each reason once. */
+static lw_whys whys_of(const lw_rows *rows) {
+  lw_whys all = {.count = 0};
   for (int i = 0; i < rows->count; i++) {
     const lw_check *check = &rows->row[i].check;
-    if (!check->counts || check->holds != LW_CANNOT_SHOW || said[check->reason]) continue;
-    said[check->reason] = true;
-    lw_page_sayf(&screen->page, "  ", "Not shown: %s.", lw_reason_sentence(check->reason));
+    bool said = !check->counts || check->holds != LW_CANNOT_SHOW;
+    for (int k = 0; k < all.count; k++) said = said || all.why[k] == check->reason;
+    if (!said) all.why[all.count++] = check->reason;
+  }
+  return all;
+}
+
+static void say_why_not_shown(lw_screen *screen, const lw_whys *all) {
+  for (int i = 0; i < all->count; i++) {
+    lw_page_sayf(&screen->page, "  ", "Not shown: %s.", lw_reason_sentence(all->why[i]));
     lw_screen_piece(screen, LW_SCREEN_CHECKS, 1);
   }
 }
@@ -35,9 +47,11 @@ void lw_screen_checks(lw_screen *screen, const lw_result *result) {
   lw_rows rows;
   lw_rows_collect(result, &rows);
   if (rows.count == 0) return;
+  lw_whys whys = whys_of(&rows);
   if (!any_number(&rows)) {
+    /* The answer has said it where it is one and the same. */
     screen->heading[LW_SCREEN_CHECKS] = "Checks";
-    say_why_not_shown(screen, &rows);
+    if (whys.count > 1) say_why_not_shown(screen, &whys);
     return;
   }
   lw_rows_put_head(&screen->page, "Checks, each at its worst");
@@ -45,9 +59,11 @@ void lw_screen_checks(lw_screen *screen, const lw_result *result) {
   for (int i = 0; i < rows.count; i++) {
     int graver = graver_than(&rows, i);
     lw_row_put(&screen->page, &rows.row[i]);
-    lw_screen_piece(screen, LW_SCREEN_CHECKS, graver == 0 ? LW_STAYS : graver);
+    bool holds = rows.row[i].check.holds == LW_HOLDS;
+    lw_screen_piece(screen, LW_SCREEN_CHECKS,
+                    graver == 0 ? LW_STAYS : graver + (holds ? LW_GIVES_EASILY : 0));
   }
-  say_why_not_shown(screen, &rows);
+  say_why_not_shown(screen, &whys);
   lw_rows_put_legend(&screen->page, &rows);
   lw_screen_piece(screen, LW_SCREEN_MARKS, LW_STAYS);
 }

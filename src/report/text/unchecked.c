@@ -29,7 +29,7 @@ static void slip(const lw_result *result, lw_unchecked_taker taker, void *contex
            "global-slip",
            "A slip of the whole bank, wall and ground together: NOT CHECKED. Only imported soil on "
            "level ground was told of, and no ground that is held up or falls away.",
-           "a slip of the whole bank, for only a bed on level ground was told of"},
+           "a slip of the whole bank (level ground)"},
        taker, context);
   when(!level && (result->wall.method.slip == LW_SLIP_NOT || !result->wall.section.known),
        &(lw_unchecked){"global-slip", "A slip of the whole bank, wall and ground together: NOT CHECKED.",
