@@ -6,6 +6,7 @@
 #include "base/bound.h"
 #include "base/extremes.h"
 #include "base/working.h"
+#include "soil/site.h"
 #include "standards/factors.h"
 
 /* Bearing of the ground under the base or the pad: an allowable value, or a theory of the strip footing. */
@@ -161,6 +162,11 @@ static void by_value(const lw_check_context *context, const lw_free_body *body, 
   lw_check_tell_has(check, "allowable / greatest pressure", working);
 }
 
+static bool falls_away(const lw_check_context *context) {
+  double slope = context->load_case->ground.front.slope_rad;
+  return slope > 0.0 && !lw_site_is_level(&context->wall->site, slope);
+}
+
 lw_check lw_check_bearing(const lw_check_context *context, const lw_free_body *body,
                           const lw_working *working) {
   lw_check check = lw_check_begin(context, body, LW_CHECK_BEARING, "kPa");
@@ -172,7 +178,7 @@ lw_check lw_check_bearing(const lw_check_context *context, const lw_free_body *b
         &check, context->factor_set->row[theory ? LW_FACTOR_BEARING_THEORY : LW_FACTOR_BEARING_PRESUMPTIVE],
         context->load_case->kind);
     check.reason = LW_REASON_OUTSIDE_BASE;
-  } else if (context->load_case->ground.front.slope_rad > context->wall->site.level_rad) {
+  } else if (falls_away(context)) {
     /* A value made for level ground says nothing there. */
     lw_check_not_shown(&check, LW_REASON_FRONT_SLOPE);
   } else if (theory) {

@@ -179,6 +179,11 @@ double lw_site_least_friction(const lw_site *site) {
   return least;
 }
 
+bool lw_site_is_level(const lw_site *site, double slope_rad) {
+  static const double ROUNDING_RAD = 1e-9;
+  return fabs(slope_rad) <= site->level_rad + ROUNDING_RAD;
+}
+
 int lw_site_soil_at(const lw_site *site, double depth_m) {
   int i = 0;
   while (i < site->soil_count - 1 && depth_m >= site->soil[i].bottom_m) i++;

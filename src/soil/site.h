@@ -21,6 +21,10 @@ double lw_site_under(const lw_site *site);
 /** The least angle of friction of the soils behind; 0 without any. */
 double lw_site_least_friction(const lw_site *site);
 
+/** Whether ground counts as level: no steeper than the threshold level-ground, up or down. A slope typed as
+ *  it stands in the table is level in any unit. */
+bool lw_site_is_level(const lw_site *site, double slope_rad);
+
 /** The index of the soil at a depth below the top of the wall; on a boundary, the lower one. */
 int lw_site_soil_at(const lw_site *site, double depth_m);
 

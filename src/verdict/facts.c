@@ -125,7 +125,7 @@ static void other_wall_gather(lw_facts *facts) {
 
 static void ground_gather(lw_facts *f) {
   const lw_site *site = &f->wall->site;
-  double level = atan(lw_known_value(f->tables, LW_THRESHOLD_LEVEL_GROUND)) + ROUNDING;
+  double level = site->level_rad + ROUNDING;
   f->level_behind = fabs(site->slope_rad) <= level;
   f->level_in_front = fabs(site->front_slope_rad) <= level;
   f->water_behind = site->water_depth_m < f->wall->section.height_m;

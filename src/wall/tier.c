@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "sheet/values.h"
+#include "soil/site.h"
 #include "tables/known.h"
 
 /* Two walls, one above the other. An other wall that nobody spoke of raises its question in the verdict; only
@@ -49,14 +50,13 @@ void lw_tier_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
 
 void lw_slip_cause_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
   const lw_site *site = &wall->site;
-  double level = atan(lw_known_value(tables, LW_THRESHOLD_LEVEL_GROUND)),
-         steepest = lw_known_value(tables, LW_THRESHOLD_BED_SLOPE);
+  double steepest = lw_known_value(tables, LW_THRESHOLD_BED_SLOPE);
   double slope = fmax(fabs(site->slope_rad), fabs(site->front_slope_rad));
   bool bed = lw_choice_is(&c->site.behind, LW_BEHIND_BED);
   wall->slip_cause = LW_SLIP_LEVEL_BED;
   if (!bed)
     wall->slip_cause = LW_SLIP_GROUND_BEHIND;
-  else if (slope > level + ROUNDING)
+  else if (!lw_site_is_level(site, slope))
     wall->slip_cause = LW_SLIP_SLOPE;
   else if (wall->tier.band != LW_TIER_NONE && wall->tier.band != LW_TIER_ALONE)
     wall->slip_cause = LW_SLIP_TIER;
