@@ -50,6 +50,7 @@ typedef struct lw_soil_row {
   lw_backfill_use use;
   bool free_draining;
   bool never_swells; /* sand and gravel: whether the ground is reactive need not be asked */
+  bool clay;         /* that stands by itself for a while and shrinks: no friction is counted along it */
   /* ribbon lengths that mean this soil: from included, to not; NAN: none, no end */
   double ribbon_from_m, ribbon_to_m;
   /* angle of a poured heap of dry grains, likewise: a floor of the friction angle */
@@ -65,8 +66,9 @@ typedef struct lw_soil_row {
 /* tables/interfaces.csv: friction of wall on soil, base on ground, block on block. */
 typedef struct lw_interface_row {
   char name[LW_NAME_MAX];
-  char use[16];                         /* base · wall · joint · geotextile */
-  double friction_low, friction_high;   /* tan of the angle, ultimate; NAN when given as a share */
+  char use[16];                       /* base · wall · joint · geotextile */
+  double friction_low, friction_high; /* tan of the angle, ultimate; NAN when given as a share */
+  double friction_likely; /* of a default, as tan or as share: what is usually there; NAN otherwise */
   double angle_low_rad, angle_high_rad; /* the same as angles, where the source prints them; NAN otherwise */
   double share_of_friction_angle;       /* of the soil's angle; NAN when given otherwise */
   double share_of_tan_friction;         /* of the tangent of the soil's angle; NAN when given otherwise */

@@ -117,7 +117,8 @@ typedef struct lw_strength {
 typedef struct lw_strengths {
   lw_strength soil[LW_SOIL_MAX]; /* of the layers of the site, as many as it has */
   lw_strength footing;
-  double wall_friction_rad; /* δ */
+  double wall_friction_rad;  /* δ of the back */
+  double front_friction_rad; /* of the buried face in front */
   double base_friction, base_adhesion_kpa, pad_friction;
   double joint_friction, joint_shear_kn_per_m, key_strength_kn_per_m;
   bool divided; /* of the soil behind: a coefficient that was given belongs to another */
@@ -309,7 +310,8 @@ typedef enum lw_doubt {
 typedef struct lw_wall {
   lw_site site;
   lw_method method;
-  double wall_friction_rad; /* δ; a share is of the least friction angle behind */
+  double wall_friction_rad;  /* δ of the back; a share is of the least friction angle behind */
+  double front_friction_rad; /* of other faces: the same where the sheet gives it, else 0 */
   char factor_set[LW_NAME_MAX];
   bool people_on_cap;
   lw_wall_wind wind;

@@ -10,6 +10,7 @@ void lw_ground_own(const lw_wall *wall, lw_ground *ground) {
     design->soil[i] = (lw_strength){site->soil[i].friction_rad, site->soil[i].cohesion_kpa};
   design->footing = (lw_strength){site->footing.friction_rad, site->footing.cohesion_kpa};
   design->wall_friction_rad = wall->wall_friction_rad;
+  design->front_friction_rad = wall->front_friction_rad;
   design->base_friction = site->base_friction;
   design->base_adhesion_kpa = site->base_adhesion_kpa;
   design->pad_friction = site->pad_friction;

@@ -41,7 +41,7 @@ static lw_status by_planes(const lw_wall *wall, const lw_ground *ground, lw_plan
   bool falls = ground->front.slope_rad > 0.0, shaken = lw_seismic_acts(&ground->seismic);
   bool rankine = wall->method.passive_by == LW_PASSIVE_BY_RANKINE;
   bool coulomb = (wall->method.pressure == LW_PRESSURE_COULOMB && !rankine) || falls || shaken;
-  double third = fmin(ground->design.wall_friction_rad, ground->design.footing.friction_rad / 3.0);
+  double third = fmin(ground->design.front_friction_rad, ground->design.footing.friction_rad / 3.0);
   plane->along_ground = !coulomb;
   plane->wall_friction_rad = coulomb && !shaken ? third : 0.0;
   return coulomb ? lw_coulomb_thrust(LW_PASSIVE, plane, thrust, NULL, working)
@@ -51,7 +51,7 @@ static lw_status by_planes(const lw_wall *wall, const lw_ground *ground, lw_plan
 /* Along a curve the whole wall friction counts; on Coulomb's plane too, for who repeats a book. */
 static lw_status at_whole_friction(const lw_strengths *design, const lw_pressure_routine *routine,
                                    lw_plane *plane, lw_thrust *thrust, const lw_working *working) {
-  plane->wall_friction_rad = fmin(design->wall_friction_rad, design->footing.friction_rad);
+  plane->wall_friction_rad = fmin(design->front_friction_rad, design->footing.friction_rad);
   return routine->thrust(LW_PASSIVE, plane, thrust, NULL, working);
 }
 

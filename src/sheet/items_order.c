@@ -244,8 +244,8 @@ static const lw_item items[] = {
      .assumed = LW_NO,
      .unit = "",
      .example = "no",
-     .means = "Whether the soil's side of the blocks is lined. A lining takes the friction of "
-              "the wall away and traps water.",
+     .means = "Whether the soil's side of the blocks is lined. A lining takes a part of the "
+              "friction of the back away and traps water.",
      .question = ""},
     {.part = LW_ABOUT_ORDER,
      .name = "block allowance",

@@ -36,11 +36,14 @@ static const lw_item items[] = {
      .name = "wall friction",
      QUANTITY(LW_KIND_ANGLE_OR_SHARE, wall.friction),
      RANGE(0.0, DEGREES(60)),
-     .assumed = 0.0,
+     .assumed = NAN,
      .unit = "deg",
      .example = "20 deg",
      .means =
-         "Friction between wall and soil behind: an angle, or a share of the soil's angle (0.67 or 67 %).",
+         "Friction between wall and soil behind: an angle, or a share of the soil's angle (0.67 or 67 %). "
+         "Left out, half of that angle behind blocks or stone laid dry; a third where the back is smooth or "
+         "nobody has named the ground below; less behind a membrane; none on soft ground, or where natural "
+         "clay lies against the wall (`lowwall list interfaces`).",
      .question = ""},
     {.part = LW_ABOUT_WALL,
      .name = "wall back",

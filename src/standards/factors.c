@@ -68,6 +68,7 @@ static void weaken(lw_strength *soil, const strengths *times) {
  * Adhesion is a share of the cohesion of the ground below. */
 static void weaken_contacts(lw_strengths *design, const strengths *times) {
   design->wall_friction_rad = weaker(design->wall_friction_rad, times->friction);
+  design->front_friction_rad = weaker(design->front_friction_rad, times->friction);
   design->base_friction *= times->friction;
   design->pad_friction *= times->friction;
   design->base_adhesion_kpa *= of_cohesion(times, &design->footing);
@@ -146,7 +147,9 @@ void lw_factor_set_mobilize(const lw_factor_set *factor_set, lw_situation_kind k
   }
   if (same(share, 1.0)) return;
   weaken_behind(&wall->site, &times, "phim", design, working);
-  if (!all) design->wall_friction_rad = weaker(design->wall_friction_rad, share);
+  if (all) return;
+  design->wall_friction_rad = weaker(design->wall_friction_rad, share);
+  design->front_friction_rad = weaker(design->front_friction_rad, share);
 }
 
 /* What has no factor of its own takes that of permanent actions. */

@@ -181,7 +181,7 @@ void lw_narrow_run(const lw_wall *wall, const lw_situations *situations, lw_narr
   narrow->height_m = wall->section.height_m - wall->site.soil_below_top_m;
   narrow->friction_rad = soil->friction_rad;
   narrow->unit_weight_kn_per_m3 = soil->unit_weight_kn_per_m3;
-  narrow->wall_friction_rad = fmin(wall->wall_friction_rad, soil->friction_rad);
+  narrow->wall_friction_rad = fmin(wall->front_friction_rad, soil->friction_rad);
   narrow->wedge_width_m = narrow->height_m * tan(0.5 * (acos(0.0) - soil->friction_rad));
   narrow->shown = narrow->height_m > 0.0 && soil->friction_rad > 0.0 && !wall->site.backfill_refused &&
                   narrow->bed_width_m < narrow->wedge_width_m;

@@ -127,7 +127,7 @@ static const char why[] = "a number should stand there: the row is taken where t
 
 /* What the ground under the wall is taken as, in either look. */
 static lw_status check_under(const lw_tables *tables, lw_error *error) {
-  static const lw_known_row soils[] = {LW_SOIL_OF_CLAY_LOAM, LW_SOIL_OF_SANDY_CLAY};
+  static const lw_known_row soils[] = {LW_SOIL_OF_CLAY_LOAM, LW_SOIL_OF_SANDY_CLAY, LW_SOIL_OF_FIRM_CLAY};
   for (size_t i = 0; i < sizeof soils / sizeof *soils; i++)
     if (!isfinite(lw_known_soil(tables, soils[i])->allowable_bearing_kpa))
       return wrong(error, "soils", lw_known_slug(soils[i]), "allowable_bearing [kPa]", "", why);
@@ -137,9 +137,22 @@ static lw_status check_under(const lw_tables *tables, lw_error *error) {
   return LW_OK;
 }
 
+/* The friction of a back is a share of its soil's angle, in either look. */
+static lw_status check_backs(const lw_tables *tables, lw_error *error) {
+#define BACK(name, slug) LW_ASSUMED_##name,
+  static const lw_known_row backs[] = {LW_BACKS_ASKED(BACK)};
+#undef BACK
+  for (size_t i = 0; i < sizeof backs / sizeof *backs; i++) {
+    const lw_interface_row *row = lw_known_interface(tables, backs[i]);
+    if (!isfinite(row->share_of_friction_angle) || !isfinite(row->friction_likely))
+      return wrong(error, "interfaces", row->name, "share_of_friction_angle and friction_likely", "", why);
+  }
+  return LW_OK;
+}
+
 /* What stands in for an answer that is left out must have a number to give. */
 static lw_status check_stand_ins(const lw_tables *tables, lw_error *error) {
-  static const lw_known_row assumed[] = {LW_ASSUMED_BASE, LW_ASSUMED_JOINT, LW_ASSUMED_WALL};
+  static const lw_known_row assumed[] = {LW_ASSUMED_BASE, LW_ASSUMED_JOINT};
   static const lw_known_row soils[] = {LW_SOIL_OF_LOAM, LW_SOIL_OF_CLAY_LOAM, LW_SOIL_OF_SANDY_CLAY,
                                        LW_SOIL_OF_TOPSOIL};
   for (size_t i = 0; i < sizeof assumed / sizeof *assumed; i++)
@@ -154,7 +167,8 @@ static lw_status check_stand_ins(const lw_tables *tables, lw_error *error) {
   const lw_material_row *block = lw_known_material(tables, LW_MATERIAL_OF_SOLID_BLOCK);
   if (!isfinite(block->unit_weight_likely_kn_per_m3))
     return wrong(error, "materials", block->name, "unit_weight_likely [kN/m3]", "", why);
-  return check_under(tables, error);
+  lw_status status = check_backs(tables, error);
+  return status == LW_OK ? check_under(tables, error) : status;
 }
 
 lw_status lw_tables_check_asked(const lw_tables *tables, lw_error *error) {

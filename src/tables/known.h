@@ -187,9 +187,13 @@ typedef enum lw_cue {
 /* What stands in for an answer that is left out, and for what a study needs. */
 #define LW_SOILS_ASKED(X) \
   X(LOAM, "loam") X(CLAY_LOAM, "clay loam") X(SANDY_CLAY, "clayey sand") X(CRUSHED_ROCK, "crushed rock") \
-  X(TOPSOIL, "topsoil")
+  X(TOPSOIL, "topsoil") X(FIRM_CLAY, "firm clay")
+#define LW_BACKS_ASKED(X) \
+  X(WALL, "assumed wall") X(SMOOTH_WALL, "assumed smooth wall") \
+  X(WALL_ON_UNNAMED, "assumed wall on ground not named") X(WALL_ON_SOFT, "assumed wall on soft ground") \
+  X(WALL_AT_CLAY, "assumed wall against natural clay") X(MEMBRANE, "membrane behind a wall")
 #define LW_INTERFACES_ASKED(X) \
-  X(BASE, "assumed base") X(JOINT, "assumed joint") X(WALL, "assumed wall")
+  X(BASE, "assumed base") X(JOINT, "assumed joint") LW_BACKS_ASKED(X)
 #define LW_MATERIALS_ASKED(X) X(SOLID_BLOCK, "solid concrete block") X(LOOSE_GRAVEL, "loose gravel")
 #define LW_PLANT_ASKED(X) X(HAND_RAMMER, "hand rammer") X(USUAL, "medium plate compactor")
 typedef enum lw_known_row {

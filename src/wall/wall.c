@@ -29,6 +29,8 @@ void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
   lw_section_build(c, tables, &wall->section);
   lw_method_build(c, &wall->method);
   wall->wall_friction_rad = wall_friction_of(c, &wall->site);
+  /* Soil drags down the back it settles along; nobody knows that of another face. */
+  wall->front_friction_rad = c->wall.friction.origin == LW_GIVEN ? wall->wall_friction_rad : 0.0;
   lw_wall_wind_build(c, tables, &wall->wind);
   if (c->earthquake.horizontal.origin != LW_ABSENT) wall->seismic_horizontal = c->earthquake.horizontal.si;
   if (c->earthquake.vertical.origin != LW_ABSENT) wall->seismic_vertical = fabs(c->earthquake.vertical.si);

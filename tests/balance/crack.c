@@ -11,7 +11,7 @@
 static lw_result *cracked(const char *crack) {
   return RUN("course count=5", "block height=200 mm", "block depth=500 mm", "wall embedment=0 m",
              "soil 1 friction angle=25 deg", "soil 1 cohesion=3 kPa", "soil 1 unit weight=18 kN/m3",
-             "ground slope=0 deg", "load 1 kind=none", crack);
+             "ground slope=0 deg", "load 1 kind=none", "wall friction=0 deg", crack);
 }
 
 /* Water in a crack of depth z pushes γw z²/2, two thirds of z below the top. */

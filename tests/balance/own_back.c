@@ -94,3 +94,89 @@ Test(own_back, smooth_upright_and_level_it_is_rankines) {
     free(rankine);
   }
 }
+
+/* Upright blocks of H and B on friction mu, no water, worked by hand and by another program: K by Coulomb,
+ * P = K (gamma H^2/2 + q H); (W + P sin d) mu / (P cos d) slides, and (W B/2 + P sin d B) over
+ * K cos d (gamma H^3/6 + q H^2/2) tips. */
+Test(own_back, six_walls_worked_by_hand) {
+  static const struct {
+    double height, width, phi, share, weight, load, mu, block, slides, tips;
+  } rows[] = {
+      {0.75, 0.35, 30.0, 0.5, 20.0, 1.0, 0.45, 21.0, 1.4571, 2.3178},
+      {0.75, 0.35, 32.5, 2.0 / 3.0, 18.0, 0.5, 0.55, 22.0, 2.5491, 3.4050},
+      {0.75, 0.20, 28.0, 0.5, 20.0, 2.0, 0.35, 21.0, 0.5759, 0.6857},
+      {0.75, 0.20, 32.0, 2.0 / 3.0, 18.0, 1.0, 0.45, 22.0, 1.1730, 1.1263},
+      {0.90, 0.20, 26.0, 0.5, 20.0, 3.0, 0.30, 21.0, 0.3744, 0.4381},
+      {0.90, 0.20, 28.0, 2.0 / 3.0, 18.0, 1.5, 0.35, 22.0, 0.6453, 0.6744},
+  };
+  for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+    random_wall wall = {0};
+    random_wall_add(&wall, "wall kind=section");
+    random_wall_add(&wall, "wall height=%.17g m", rows[i].height);
+    random_wall_add(&wall, "wall embedment=0 m");
+    random_wall_add(&wall, "base width=%.17g m", rows[i].width);
+    random_wall_add(&wall, "top width=%.17g m", rows[i].width);
+    random_wall_add(&wall, "wall unit weight=%.17g kN/m3", rows[i].block);
+    random_wall_add(&wall, "wall friction=%.17g", rows[i].share);
+    random_wall_add(&wall, "ground slope=0 deg");
+    random_wall_add(&wall, "soil 1 friction angle=%.17g deg", rows[i].phi);
+    random_wall_add(&wall, "soil 1 unit weight=%.17g kN/m3", rows[i].weight);
+    random_wall_add(&wall, "load 1 kind=uniform");
+    random_wall_add(&wall, "load 1 pressure=%.17g kPa", rows[i].load);
+    random_wall_add(&wall, "base friction=%.17g", rows[i].mu);
+    random_wall_add(&wall, "people on cap=no");
+    random_wall_add(&wall, "method slip=not");
+    lw_result *r = run(&wall);
+    const lw_situation *s = checks_test_situation(r, LW_SITUATION_DRAINED);
+    double slides = checks_test_at_base(s, LW_CHECK_SLIDING)->has.value;
+    double tips = checks_test_at_base(s, LW_CHECK_OVERTURNING)->has.value;
+    cr_expect_float_eq(slides, rows[i].slides, 0.5e-4, "wall %zu slides: %.6f", i, slides);
+    cr_expect_float_eq(tips, rows[i].tips, 0.5e-4, "wall %zu tips: %.6f", i, tips);
+    free(r);
+  }
+}
+
+/* A section with a back that is upright or that soil lies on, or upright blocks. */
+static void soil_lies_on(dice *d, random_wall *wall) {
+  double height = 0.2 * (3 + dice_pick(d, 5));
+  random_wall_add(wall, "wall kind=section");
+  random_wall_add(wall, "wall height=%.17g m", height);
+  random_wall_add(wall, "wall embedment=0 m");
+  random_wall_add(wall, "base width=%.17g m", dice_between(d, 0.4, 0.9) * height);
+  random_wall_add(wall, "top width=0.2 m");
+  if (dice_pick(d, 2)) random_wall_add(wall, "face batter=0 deg");
+  random_wall_add(wall, "soil 1 friction angle=%.17g deg", dice_between(d, 24.0, 38.0));
+  random_wall_add(wall, "soil 1 unit weight=%.17g kN/m3", dice_between(d, 16.0, 20.0));
+  random_wall_add(wall, "ground slope=%.17g deg", dice_pick(d, 3) ? 0.0 : dice_between(d, 0.0, 20.0));
+  if (dice_pick(d, 3) == 0) random_wall_add(wall, "water depth=%.17g m", dice_between(d, 0.0, height));
+  random_wall_add(wall, "load 1 kind=uniform");
+  random_wall_add(wall, "load 1 pressure=%.17g kPa", dice_between(d, 0.0, 5.0));
+  random_wall_add(wall, "base friction=%.17g", dice_between(d, 0.3, 0.6));
+  random_wall_add(wall, "people on cap=no");
+  random_wall_add(wall, "method slip=not");
+}
+
+Test(own_back, more_friction_never_holds_less) {
+  enum { WALLS = 60 / RANDOM_SHARE };
+  dice d = {20265};
+  for (int i = 0; i < WALLS; i++) {
+    random_wall bare = {0};
+    double slides = 0.0, tips = 0.0;
+    soil_lies_on(&d, &bare);
+    for (int share = 0; share <= 6; share++) {
+      random_wall wall = bare;
+      char name[2048];
+      random_wall_add(&wall, "wall friction=%.17g", share / 6.0);
+      lw_result *r = run(&wall);
+      const lw_situation *s = checks_test_situation(r, LW_SITUATION_DRAINED);
+      double now[] = {checks_test_at_base(s, LW_CHECK_SLIDING)->has.value,
+                      checks_test_at_base(s, LW_CHECK_OVERTURNING)->has.value};
+      cr_expect(now[0] >= slides * (1.0 - 1e-9), "slides %.6g, %.6g before: %s", now[0], slides,
+                random_wall_name(&wall, name, sizeof name));
+      cr_expect(now[1] >= tips * (1.0 - 1e-9), "tips %.6g, %.6g before: %s", now[1], tips,
+                random_wall_name(&wall, name, sizeof name));
+      slides = now[0], tips = now[1];
+      free(r);
+    }
+  }
+}

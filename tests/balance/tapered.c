@@ -258,7 +258,7 @@ Test(tapered, a_longer_tail_holds_no_less) {
   "course count=3", "block height=0.2 m", "block depth=0.3 m", "block length=300 mm", \
       "block unit weight=22 kN/m3", "soil 1 friction angle=32 deg", "soil 1 unit weight=18 kN/m3", \
       "ground slope=0 deg", "people on cap=no", "base friction=0.5", "load 1 kind=none", \
-      "wall embedment=0 m", "method slip=not"
+      "wall embedment=0 m", "method slip=not", "wall friction=0 deg"
 
 /* By hand: a trapezium with half its face for a tail has (1 + t)/2 = 3/4 of the rectangle's weight, its
  * centroid at (1 + 2t)/(3 (1 + t)) = 4/9 of the depth instead of 1/2, so 2/3 of its moment. */

@@ -75,7 +75,7 @@ Test(bearing_water, the_ground_weighs_what_its_columns_weigh) {
       "footing soil unit weight=18 kN/m3", "footing soil saturated unit weight=20 kN/m3", \
       "load 1 kind=none", "method bearing=hansen", "people on cap=no", "ground slope=0 deg", \
       "soil 1 friction angle=30 deg", "soil 1 unit weight=18 kN/m3", "drain outlets=2", "method slip=not", \
-      "method base pressure=no tension"
+      "method base pressure=no tension", "wall friction=0 deg"
 
 static double has_of(const char *water) {
   lw_result *result = RUN(UPRIGHT, water);

@@ -17,7 +17,8 @@
 #define STACK \
   "site behind=bed", "people on cap=no", "load 1 kind=none", "method slip=not", "course count=4", \
       "wall embedment=0 mm", "block height=200 mm", "block depth=600 mm", "block unit weight=20 kN/m3", \
-      "soil 1 friction angle=30 deg", "soil 1 unit weight=18 kN/m3", "drain outlets=2"
+      "soil 1 friction angle=30 deg", "soil 1 unit weight=18 kN/m3", "drain outlets=2", \
+      "wall friction=0 deg"
 
 static const lw_check *key_of(const lw_situation *s, int joint) {
   for (int i = 0; i < s->check_count; i++)

@@ -153,7 +153,8 @@ Test(physics, a_wall_without_push_holds) {
 Test(physics, a_blocked_outlet_doubles_the_push) {
   lw_result *result = RUN("wall height=1 m", "wall embedment=0 mm", "top width=0.7 m", "base width=0.7 m",
                           "soil 1 friction angle=30 deg", "soil 1 unit weight=18 kN/m3",
-                          "soil 1 saturated unit weight=20 kN/m3", "ground slope=0 deg", "load 1 kind=none");
+                          "soil 1 saturated unit weight=20 kN/m3", "ground slope=0 deg", "load 1 kind=none",
+                          "wall friction=0 deg");
   const lw_situation *wet = checks_test_situation(result, LW_SITUATION_OUTLET_BLOCKED);
   double times = wet->base.contact.horizontal_kn_per_m / drained(result)->base.contact.horizontal_kn_per_m;
   cr_expect(checks_test_near(times, (10.19 / 3.0 + 9.81) / 6.0, 1e-9), "%.6g times", times);

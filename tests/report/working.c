@@ -227,7 +227,7 @@ Test(report, water_levels_and_seepage_have_their_working) {
       "wall height=600 mm;wall embedment=200 mm;block height=200 mm;block depth=450 mm;site behind=ground;"
       "ground slope=0 deg;soil 1 name=sandy loam;soil 1 friction angle=30 deg;soil 1 unit weight=18 kN/m3;"
       "soil 1 saturated unit weight=20 kN/m3;wall joints=open;drain outlets=2;load 1 kind=uniform;"
-      "load 1 pressure=2.5 kPa"));
+      "load 1 pressure=2.5 kPa;wall friction=0 deg"));
   const char *water = strstr(working.data, "\nWater in the bed\n");
   cr_assert_not_null(water);
   cr_expect_not_null(strstr(water, "How high the water may stand"));

@@ -30,7 +30,7 @@ Test(sheet, a_wall_of_which_only_the_height_is_known_takes_every_safe_default) {
   is("saturated unit weight", c.ground.soil[0].saturated_unit_weight, 21.0, LW_ASSUMED);
   is("footing friction", c.ground.footing.friction, RAD(24), LW_ASSUMED);
   is("allowable bearing", c.ground.allowable_bearing, 50.0, LW_ASSUMED);
-  is("wall friction", c.wall.friction, 0.0, LW_ASSUMED);
+  is("wall friction", c.wall.friction, 0.3333, LW_TABLE);
   is("base friction", c.ground.base_friction, 0.3, LW_ASSUMED);
   is("joint friction", c.courses.joint_friction, 0.4, LW_ASSUMED);
   is("ground slope", c.ground.slope, atan(0.25), LW_ASSUMED);

@@ -75,11 +75,12 @@ Test(sets, sliding_on_clay_by_hand) {
     double has;
   } rows[] = {{"method format=en1997-da1-1", 1.886}, {"method format=en1997-da1-2", 2.0475}};
   for (int i = 0; i < 2; i++) {
-    lw_result *r = RUN(
-        "wall kind=section", "wall height=1 m", "wall embedment=0 m", "base width=0.8 m", "top width=0.8 m",
-        "wall unit weight=22 kN/m3", "soil 1 friction angle=32 deg", "soil 1 unit weight=18 kN/m3",
-        "ground slope=0 deg", "load 1 kind=none", "people on cap=no", "footing soil friction angle=0 deg",
-        "footing soil cohesion=50 kPa", "base adhesion=40 kPa", "base friction=0", rows[i].format);
+    lw_result *r =
+        RUN("wall kind=section", "wall height=1 m", "wall embedment=0 m", "base width=0.8 m",
+            "top width=0.8 m", "wall unit weight=22 kN/m3", "soil 1 friction angle=32 deg",
+            "soil 1 unit weight=18 kN/m3", "ground slope=0 deg", "load 1 kind=none", "people on cap=no",
+            "footing soil friction angle=0 deg", "footing soil cohesion=50 kPa", "base adhesion=40 kPa",
+            "base friction=0", "wall friction=0 deg", rows[i].format);
     const lw_check *check =
         checks_test_at_base(checks_test_situation(r, LW_SITUATION_DRAINED), LW_CHECK_SLIDING);
     cr_expect(fabs(check->has.value - rows[i].has) < 1e-3, "%s: %.4f", rows[i].format, check->has.value);

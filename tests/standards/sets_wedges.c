@@ -105,10 +105,11 @@ Test(sets, the_manuals_divide_tan_phi_of_every_wedge) {
  * and 5.28/(0.4346 x 9) = 1.350: the factor lies between, where both agree. Two thirds of tan 30 are 21.05
  * degrees and 0.4715: the resultant is 0.4715 x 9/3/17.6 = 0.0804 m off the middle, within the third. */
 Test(sets, the_factor_on_strength_by_hand) {
-  lw_result *r = RUN("wall kind=section", "wall height=1 m", "wall embedment=0 m", "base width=0.8 m",
-                     "top width=0.8 m", "wall unit weight=22 kN/m3", "soil 1 friction angle=30 deg",
-                     "soil 1 unit weight=18 kN/m3", "ground slope=0 deg", "load 1 kind=none",
-                     "people on cap=no", "base friction=0.3", "method format=em-1110-2-2502");
+  lw_result *r =
+      RUN("wall kind=section", "wall height=1 m", "wall embedment=0 m", "base width=0.8 m", "top width=0.8 m",
+          "wall unit weight=22 kN/m3", "soil 1 friction angle=30 deg", "soil 1 unit weight=18 kN/m3",
+          "ground slope=0 deg", "load 1 kind=none", "people on cap=no", "base friction=0.3",
+          "wall friction=0 deg", "method format=em-1110-2-2502");
   const lw_situation *drained = checks_test_situation(r, LW_SITUATION_DRAINED);
   const lw_check *sliding = checks_test_at_base(drained, LW_CHECK_SLIDING);
   double f = sliding->has.value, phi = atan(tan(30.0 / 57.29577951308232) / f);

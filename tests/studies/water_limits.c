@@ -104,10 +104,11 @@ Test(water_limits, of_any_wall) {
 
 /* Sliding of a block, water of depth d behind: needs times push is mu (W - gw B d/2). */
 Test(water_limits, sliding_by_hand) {
-  lw_result *result = RUN("wall height=1 m", "wall embedment=0 mm", "top width=1 m", "base width=1 m",
-                          "wall unit weight=22 kN/m3", "soil 1 friction angle=60 deg",
-                          "soil 1 unit weight=9.81 kN/m3", "soil 1 saturated unit weight=9.81 kN/m3",
-                          "ground slope=0 deg", "load 1 kind=none", "base friction=0.4", "people on cap=no");
+  lw_result *result =
+      RUN("wall height=1 m", "wall embedment=0 mm", "top width=1 m", "base width=1 m",
+          "wall unit weight=22 kN/m3", "soil 1 friction angle=60 deg", "soil 1 unit weight=9.81 kN/m3",
+          "soil 1 saturated unit weight=9.81 kN/m3", "ground slope=0 deg", "load 1 kind=none",
+          "base friction=0.4", "people on cap=no", "wall friction=0 deg");
   lw_result *scratch = calloc(1, sizeof *scratch);
   cr_assert_not_null(scratch);
   lw_water_find(result, scratch);

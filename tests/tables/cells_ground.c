@@ -56,11 +56,20 @@ static void look_soil_aliases(const lw_tables *tables, int row, lw_text *out) {
   lw_text_addf(out, "%s\n", soil ? soil->name : "none");
 }
 
+/* Ground that lies against the wall: of what is refused there nothing is worked out. */
+static void look_soil_behind(const lw_tables *tables, int row, lw_text *out) {
+  char items[400];
+  snprintf(items, sizeof items, BED "site behind=ground;footing soil name=clean sand;soil 1 name=%s",
+           cells_built_in()->soil[row].name);
+  cells_wall(tables, items, CELLS_CHECKS, out);
+}
+
 static const cells_column of_soils[] = {{"name", look_soil, 0},
                                         {"aliases", look_soil_aliases, 0},
                                         {"use", look_soil, 0},
                                         {"free_draining", look_soil, 0},
                                         {"never_swells", look_soil, 0},
+                                        {"clay", look_soil_behind, 10},
                                         {"friction_angle [deg]", look_soil, 0},
                                         {"friction_angle_typical [deg]", look_likely_soil, 1},
                                         {"unit_weight [kN/m3]", look_soil, 0},
@@ -187,7 +196,7 @@ static void expect_change(lw_tables *tables, double *figure, const char *name) {
 
 Test(cells, each_row_that_stands_in_for_an_answer_decides) {
   static lw_tables tables;
-  static const lw_known_row assumed[] = {LW_ASSUMED_BASE, LW_ASSUMED_JOINT, LW_ASSUMED_WALL};
+  static const lw_known_row assumed[] = {LW_ASSUMED_BASE, LW_ASSUMED_JOINT};
   static const lw_known_row materials[] = {LW_MATERIAL_OF_SOLID_BLOCK, LW_MATERIAL_OF_LOOSE_GRAVEL};
   for (size_t i = 0; i < sizeof assumed / sizeof *assumed; i++) {
     tables = *cells_built_in();
@@ -206,4 +215,38 @@ Test(cells, each_row_that_stands_in_for_an_answer_decides) {
   expect_change(&tables,
                 &tables.material[tables.known[LW_MATERIAL_OF_SOLID_BLOCK]].unit_weight_likely_kn_per_m3,
                 "the likely weight of a block");
+}
+
+/* For each row of a back a wall that takes it, in both looks. */
+Test(cells, each_row_of_a_back_decides) {
+  static const struct {
+    lw_known_row row;
+    const char *items;
+  } backs[] = {
+      {LW_ASSUMED_WALL, BED "footing soil name=clean sand"},
+      {LW_ASSUMED_SMOOTH_WALL, BED "footing soil name=clean sand;wall back=smooth"},
+      {LW_ASSUMED_MEMBRANE, BED "footing soil name=clean sand;wall back=lined"},
+      {LW_ASSUMED_WALL_ON_UNNAMED, BED},
+      {LW_ASSUMED_WALL_ON_SOFT, BED "footing soil name=soft clay"},
+      {LW_ASSUMED_WALL_AT_CLAY,
+       BED "site behind=ground;footing soil name=clean sand;soil 1 name=low-plasticity clay"},
+  };
+  static lw_tables tables;
+  for (size_t i = 0; i < sizeof backs / sizeof *backs; i++) {
+    lw_text before[2] = {{0}, {0}};
+    cells_wall(cells_built_in(), backs[i].items, CELLS_CHECKS, &before[0]);
+    cells_wall(cells_built_in(), backs[i].items, CELLS_LIKELY, &before[1]);
+    for (int look = 0; look < 2; look++) {
+      lw_text after = {0};
+      tables = *cells_built_in();
+      lw_interface_row *row = &tables.interface_[tables.known[backs[i].row]];
+      *(look ? &row->friction_likely : &row->share_of_friction_angle) = 0.2;
+      cells_wall(&tables, backs[i].items, look ? CELLS_LIKELY : CELLS_CHECKS, &after);
+      cr_expect(after.length != before[look].length ||
+                    memcmp(after.data, before[look].data, after.length) != 0,
+                "nothing comes of %s", row->name);
+      lw_text_free(&after);
+      lw_text_free(&before[look]);
+    }
+  }
 }

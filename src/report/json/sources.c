@@ -2,6 +2,7 @@
 #include <string.h>
 
 #include "json.h"
+#include "report/back_rows.h"
 #include "report/cited.h"
 #include "report/difference.h"
 #include "report/text/echo.h"
@@ -45,6 +46,12 @@ static void of_soil(json_t *list, const lw_result *result, const lw_case_soil *s
   if (soil->friction.origin == LW_TABLE) note(list, row->from.source, lw_seen_word(row->from.seen));
   if (soil->unit_weight.origin != LW_TABLE) return;
   note(list, row->weight_from.source, lw_seen_word(row->weight_from.seen));
+}
+
+static void of_back(json_t *list, const lw_result *result) {
+  const lw_interface_row *rows[] = {lw_back_row(result), lw_back_membrane(result)};
+  for (int i = 0; i < 2; i++)
+    if (rows[i]) note(list, rows[i]->from.source, lw_seen_word(rows[i]->from.seen));
 }
 
 static void of_verdict(json_t *list, const lw_verdict *v) {
@@ -128,6 +135,7 @@ void lw_json_sources(json_t *root, const lw_result *result) {
   of_checks(list, result);
   for (int i = 0; i < LW_SOIL_MAX; i++) of_soil(list, result, &result->given.ground.soil[i]);
   of_soil(list, result, &result->given.ground.footing);
+  of_back(list, result);
   lw_echo_each(result, of_value, list);
   of_construction(list, result);
   of_verdict(list, &result->verdict);

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
 
+#include "back.h"
 #include "echo.h"
 #include "parts.h"
 
@@ -77,4 +78,5 @@ void lw_text_assumed(const lw_page *page, const lw_result *result, bool all) {
   listed(page, result, LW_TABLE, all, "  Tables:   ");
   listed(page, result, LW_GIVEN, all, "  Given:    ");
   listed(page, result, LW_ASSUMED, all, "  Defaults: ");
+  lw_text_back(page, result);
 }

@@ -70,10 +70,15 @@ static const lw_origin_note *note_of(const lw_soil_row *row, const char *name) {
   return strstr(name, "bearing") ? &row->bearing_from : &row->from;
 }
 
-/* A value from a table keeps its row: loads for loads, soils for all else. */
+/* A value from a table keeps its row: loads for loads, interfaces for the back, soils for all else. */
 static void find_source(const lw_result *result, const lw_quantity *q, lw_echo *echo) {
   const lw_tables *tables = result->tables;
   if (echo->item->part == LW_ABOUT_METHOD) return;
+  if (echo->item->offset == offsetof(lw_case, wall.friction)) {
+    if (q->origin == LW_TABLE)
+      lw_print(echo->source, sizeof echo->source, "%s", tables->interface_[q->table_row].from.source);
+    return;
+  }
   bool load = strncmp(echo->item->name, "load", 4) == 0;
   int count = load ? tables->load_count : tables->soil_count;
   if (q->origin == LW_GIVEN || q->table_row < 0 || q->table_row >= count) return;

@@ -6,6 +6,7 @@
 #include "loads.h"
 #include "parts.h"
 #include "said.h"
+#include "report/back_rows.h"
 #include "report/cited.h"
 #include "report/difference.h"
 
@@ -47,6 +48,12 @@ static void of_soil(const lw_result *result, const lw_case_soil *soil, lw_cited 
 static void of_soils(const lw_result *result, lw_cited *cited) {
   for (int i = 0; i < LW_SOIL_MAX; i++) of_soil(result, &result->given.ground.soil[i], cited);
   of_soil(result, &result->given.ground.footing, cited);
+}
+
+static void of_back(const lw_result *result, lw_cited *cited) {
+  const lw_interface_row *rows[] = {lw_back_row(result), lw_back_membrane(result)};
+  for (int i = 0; i < 2; i++)
+    if (rows[i]) lw_cited_note_seen(cited, rows[i]->from.source, rows[i]->from.seen);
 }
 
 static void of_method(const lw_result *result, lw_cited *cited) {
@@ -91,6 +98,7 @@ static void of_result(const lw_result *result, lw_cited *cited) {
   of_method(result, cited);
   of_checks(result, cited);
   of_soils(result, cited);
+  of_back(result, cited);
   lw_echo_each(result, of_value, cited);
   of_construction(result, cited);
   of_verdict(&result->verdict, cited);

@@ -1,0 +1,66 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <math.h>
+
+#include "tables/known.h"
+#include "complete.h"
+#include "values.h"
+
+/* Friction of the back where the sheet does not say: a share of the soil's angle by what the back is like,
+ * what the wall stands on and what lies against it. It holds only while the soil sinks more than the wall. */
+
+static const lw_soil_row *row_of(const lw_completing *s, const lw_case_soil *soil) {
+  return soil->name.origin == LW_GIVEN ? lw_tables_soil(s->tables, soil->name.text) : NULL;
+}
+
+/* A row that may bear nothing is of ground softer than firm, or of nobody knows what. */
+static bool on_soft_ground(const lw_completing *s) {
+  const lw_quantity *bearing = &s->c->ground.allowable_bearing;
+  const lw_soil_row *row = row_of(s, &s->c->ground.footing);
+  double firm = lw_known_soil(s->tables, LW_SOIL_OF_FIRM_CLAY)->allowable_bearing_kpa;
+  return (row != NULL && isnan(row->allowable_bearing_kpa)) || (lw_given(bearing) && bearing->si < firm);
+}
+
+/* Somebody has named the ground below, or measured what it is or bears. */
+static bool ground_is_told(const lw_case *c) {
+  const lw_case_soil *footing = &c->ground.footing;
+  return footing->name.origin == LW_GIVEN || lw_given(&footing->friction) || lw_given(&footing->cohesion) ||
+         lw_given(&c->ground.allowable_bearing);
+}
+
+/* What fills a bed was brought there, and stone keeps the ground from the wall. */
+static bool natural_clay_lies_against_it(const lw_completing *s) {
+  const lw_case *c = s->c;
+  bool stone = lw_given(&c->ground.stone_width) && c->ground.stone_width.si > 0.0;
+  if (stone || lw_choice_is(&c->site.behind, LW_BEHIND_BED)) return false;
+  for (int i = 0; i < s->soil_count; i++) {
+    const lw_soil_row *row = row_of(s, &c->ground.soil[i]);
+    if (row != NULL && row->clay) return true;
+  }
+  return false;
+}
+
+static const lw_interface_row *back_of(const lw_completing *s) {
+  if (on_soft_ground(s)) return lw_known_interface(s->tables, LW_ASSUMED_WALL_ON_SOFT);
+  if (natural_clay_lies_against_it(s)) return lw_known_interface(s->tables, LW_ASSUMED_WALL_AT_CLAY);
+  bool smooth = lw_choice_is(&s->c->wall.back, LW_WALL_BACK_SMOOTH);
+  const lw_interface_row *own =
+      lw_known_interface(s->tables, smooth ? LW_ASSUMED_SMOOTH_WALL : LW_ASSUMED_WALL);
+  if (ground_is_told(s->c)) return own;
+  const lw_interface_row *unnamed = lw_known_interface(s->tables, LW_ASSUMED_WALL_ON_UNNAMED);
+  return unnamed->share_of_friction_angle < own->share_of_friction_angle ? unnamed : own;
+}
+
+static double share_of(const lw_completing *s, const lw_interface_row *row) {
+  bool likely = s->c->look == LW_LOOK_LIKELY && !isnan(row->friction_likely);
+  return likely ? row->friction_likely : row->share_of_friction_angle;
+}
+
+void lw_complete_back(lw_completing *s) {
+  lw_case *c = s->c;
+  if (c->wall.friction.origin != LW_ABSENT) return;
+  const lw_interface_row *row = back_of(s);
+  double share = share_of(s, row);
+  bool lined = lw_choice_is(&c->wall.back, LW_WALL_BACK_LINED) || lw_choice_is(&c->order.lining, LW_YES);
+  if (lined) share *= share_of(s, lw_known_interface(s->tables, LW_ASSUMED_MEMBRANE));
+  c->wall.friction = lw_from_table(LW_KIND_SHARE, share, (int)(row - s->tables->interface_));
+}
