@@ -8,7 +8,7 @@ _lowwall_words() {
 
 _lowwall_check() {
     case $2 in
-    -*) _lowwall_words $'--full\n--working\n--working=all\n--json\n--format\n--tables\n--jobs\n--output\n--help\n--version' "$2" ;;
+    -*) _lowwall_words $'--full\n--working\n--working=all\n--likely\n--json\n--format\n--tables\n--jobs\n--output\n--help\n--version' "$2" ;;
     *) mapfile -t COMPREPLY < <(compgen -f -- "$2") ;;
     esac
 }

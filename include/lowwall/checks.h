@@ -322,6 +322,20 @@ typedef struct lw_situations {
   lw_situation situation[LW_SITUATION_COUNT];
 } lw_situations;
 
+/* The least that any check has of those that tell of movement, count, and are made in a situation that
+ * decides: sliding, tipping, the key, slips, ground that a theory says would break. A share in compression
+ * and an allowable pressure tell of none: there is margin in them. */
+typedef struct lw_least {
+  lw_number has;               /* not known: nothing pushes */
+  bool not_shown;              /* one of them cannot be shown */
+  lw_reason reason;            /* of the first of those */
+  bool outside;                /* a resultant is outside its contact */
+  lw_situation_name situation; /* of the check that has it, where has is known */
+  lw_check_kind kind;
+  lw_at at;
+  int joint;
+} lw_least;
+
 /** A check of a situation, whole.
  *  in    number   0 or more, below check_count
  *  gives all of it but the row that names its set of factors, which may be another of the same set */

@@ -64,10 +64,49 @@ typedef struct lw_limit_hit {
  * with margin in them; movement. */
 typedef enum lw_short { LW_SHORT_OF_MARGIN, LW_SHORT_BY_DESIGN, LW_SHORT_MOVES } lw_short;
 
+/* How a wall stands by both looks, from the least grave on; what cannot be shown stands last. */
+#define LW_GRADES(X) \
+  X(HOLDS, "holds", "every check that decides holds") \
+  X(LESS_MARGIN, "less-margin", "it has less margin than asked") \
+  X(MAY_MOVE, "may-move", "it may move; do not build it so") \
+  X(WOULD_MOVE, "would-move", "it would move") \
+  X(CANNOT_BE_SHOWN, "cannot-be-shown", "nobody can say that it stands")
+typedef enum lw_grade {
+#define LW_GRADE_NAME(name, slug, sentence) LW_GRADE_##name,
+  LW_GRADES(LW_GRADE_NAME)
+#undef LW_GRADE_NAME
+      LW_GRADE_COUNT
+} lw_grade;
+
+/* What a check has by likely values. */
+typedef struct lw_likely_check {
+  double has;
+  uint8_t kind, at, joint;
+  bool known;
+} lw_likely_check;
+
+typedef struct lw_likely_situation {
+  lw_situation_name name;
+  int check_count;
+  lw_likely_check check[LW_CHECK_MAX];
+} lw_likely_situation;
+
+/* The wall by cautious values, which decide, and by likely ones. Under a set of partial factors both are
+ * strengths and loads as they are, under the set lowwall: design values have margin in them. */
+typedef struct lw_looks {
+  bool looked; /* false: the likely look was not run, and nothing below `bare` holds */
+  bool bare;   /* the set in use has partial factors: cautious is of a run without them */
+  lw_least cautious;
+  lw_least likely;
+  int situation_count; /* from LW_DETAIL_EVERYTHING on: see lw_looks_has */
+  lw_likely_situation situation[LW_SITUATION_COUNT];
+} lw_looks;
+
 typedef struct lw_verdict {
   double height_m[LW_HEIGHT_KINDS]; /* by every definition that laws use */
   lw_what what;
   lw_holds stands;
+  lw_grade grade; /* what would move by cautious values counts as would-move until the likely look is run */
   lw_who who;
   double total_to_pad_m; /* to the underside of the pad */
   bool place_known;
@@ -133,6 +172,8 @@ const char *lw_what_slug(lw_what what);
 const char *lw_what_sentence(lw_what what);
 const char *lw_who_slug(lw_who who);       /* builder · council · engineer */
 const char *lw_holds_slug(lw_holds holds); /* holds · falls-short · cannot-be-shown */
+const char *lw_grade_slug(lw_grade grade); /* holds · less-margin · may-move · would-move · cannot-be-shown */
+const char *lw_grade_sentence(lw_grade grade);
 /* total · exposed · retained · natural · with-fence · greatest */
 const char *lw_height_slug(lw_height_kind kind);
 const char *lw_height_sentence(lw_height_kind kind);
@@ -154,6 +195,7 @@ typedef struct lw_result {
   lw_trench trench;
   lw_influence influence; /* loads behind the wall against the line up from its base */
   lw_verdict verdict;
+  lw_looks looks;
   lw_factor_sets factor_sets; /* empty unless asked for: see lw_factor_sets_compare */
   bool remedies_sought;
   int remedy_count;
@@ -179,6 +221,26 @@ typedef struct lw_result {
  *        3 Allocates nothing, opens nothing, prints nothing. */
 lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_detail detail, lw_result *result,
                  lw_error *error);
+
+/** The wall by likely values, beside the cautious ones: fills result->looks, and reaches the verdict anew
+ *  with its grade. From LW_DETAIL_EVERYTHING on lw_run has done so already.
+ *  in    result    run to LW_DETAIL_VERDICT or further; of look LW_LOOK_CAUTIOUS
+ *        scratch   a second result to run in */
+void lw_looks_find(lw_result *result, lw_result *scratch);
+
+/** What a check of a result has by likely values.
+ *  in    situation   of the result, which was run to LW_DETAIL_EVERYTHING
+ *  gives not known where the likely look has no such check, or no number for it */
+lw_number lw_looks_has(const lw_result *result, const lw_situation *situation, const lw_check *check);
+
+/** The grade of one check: as of the wall, were it the only one.
+ *  gives LW_GRADE_COUNT of a check that does not count */
+lw_grade lw_check_grade(const lw_result *result, const lw_situation *situation, const lw_check *check);
+
+/** The two looks in one sentence, without its full stop: "with soil and loads as they usually are it has 1.2
+ *  times what just holds it; with poor but possible ones 0.9".
+ *  gives "" where the likely look was not run, or nothing pushes in either */
+const char *lw_looks_words(const lw_looks *looks, char *out, size_t size);
 
 /** The check that governs, whole, at every detail.
  *  out   check   unchanged when false

@@ -6,6 +6,7 @@
 
 #include <lowwall/report.h>
 
+#include "run/looks.h"
 #include "sheet/faults.h"
 #include "sheet/items.h"
 #include "sheet/schedule.h"
@@ -92,6 +93,29 @@ static void write_faults(lw_batch *batch, const lw_hand *hand, int row, const lw
     batch->text.failed = true;
 }
 
+/* Rows that hold are not looked at twice, unless the column is asked for. */
+static bool wants_likely(const lw_hand *hand) {
+  const lw_verdict *v = &hand->result.verdict;
+  if (hand->result.detail >= LW_DETAIL_EVERYTHING) return false;
+  return hand->asked->likely || v->stands == LW_FALLS_SHORT || v->grade == LW_GRADE_WOULD_MOVE;
+}
+
+/* The row is completed anew with what the hand has at hand; the sheet's faults are told by now. */
+static void look_likely(lw_batch *batch, int number, lw_hand *hand) {
+  lw_result *scratch = &hand->scratch;
+  lw_case *c = &scratch->given;
+  if (lw_looks_bare(&hand->result)) {
+    lw_looks_find(&hand->result, scratch);
+    return;
+  }
+  lw_schedule_unpack(batch->schedule, packed_row(batch, number), c);
+  override(hand, batch->row[number].row, c);
+  c->look = LW_LOOK_LIKELY;
+  if (lw_case_complete_in_place(hand->tables, &hand->defaults, c, &hand->faults) == LW_OK)
+    lw_looks_take(&hand->result, scratch);
+  hand->faults.count = 0;
+}
+
 static void write_result(lw_batch *batch, int row, lw_hand *hand) {
   lw_result *result = &hand->result;
   batch->gravest = lw_graver(batch->gravest, result->verdict.exit_status);
@@ -116,10 +140,12 @@ static void check_row(lw_batch *batch, int number, lw_hand *hand) {
       lw_run(c, hand->tables, detail, &hand->result, &error) != LW_OK)
     lw_faults_add(&hand->faults, LW_FAULT_CONTRADICTION, (lw_cell_place){row->row, 0}, "", "", "%s",
                   error.text);
-  if (hand->faults.count > 0)
+  if (hand->faults.count > 0) {
     write_faults(batch, hand, row->row, c);
-  else
+  } else {
+    if (wants_likely(hand)) look_likely(batch, number, hand);
     write_result(batch, row->row, hand);
+  }
   row->text_end = batch->text.length;
   row->said_end = batch->said.length;
 }

@@ -15,7 +15,7 @@
 #include "output.h"
 
 static const char help[] =
-    "lowwall check [--full | --working | --json] [--format NAME | --format all] [--tables DIR]\n"
+    "lowwall check [--full | --working | --json] [--likely] [--format NAME | --format all] [--tables DIR]\n"
     "              [-j N] [-o FILE] [SHEET] [ITEM=VALUE ...]\n"
     "\n"
     "Check the wall of a sheet, or the many walls of a schedule: what it is, whether it stands, who must\n"
@@ -26,6 +26,8 @@ static const char help[] =
     "  --full              the whole report; without it the first screen, 60 lines at most\n"
     "  --working           the whole report, and every step of the calculation after it\n"
     "  --working=all       and every joint in full, not only the one nearest to its limit\n"
+    "  --likely            of a schedule: what each wall has by likely values; left out, those that fall "
+    "short\n"
     "  --json              everything, as JSON; of a schedule an object a line\n"
     "  --format NAME       by that set of factors, as 'method format=NAME' does: see lowwall list formats\n"
     "  --format all        the whole report, and what governs under every other set; of one wall\n"
@@ -90,12 +92,17 @@ static bool take_working(lw_check_asked *asked) {
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, lw_check_asked *asked) {
-  static const struct option options[] = {
-      {"full", no_argument, NULL, 'F'},         {"working", optional_argument, NULL, 'w'},
-      {"json", no_argument, NULL, 'J'},         {"jobs", required_argument, NULL, 'j'},
-      {"tables", required_argument, NULL, 't'}, {"format", required_argument, NULL, 'f'},
-      {"output", required_argument, NULL, 'o'}, {"help", no_argument, NULL, 'h'},
-      {"version", no_argument, NULL, 'v'},      {0}};
+  static const struct option options[] = {{"full", no_argument, NULL, 'F'},
+                                          {"working", optional_argument, NULL, 'w'},
+                                          {"likely", no_argument, NULL, 'L'},
+                                          {"json", no_argument, NULL, 'J'},
+                                          {"jobs", required_argument, NULL, 'j'},
+                                          {"tables", required_argument, NULL, 't'},
+                                          {"format", required_argument, NULL, 'f'},
+                                          {"output", required_argument, NULL, 'o'},
+                                          {"help", no_argument, NULL, 'h'},
+                                          {"version", no_argument, NULL, 'v'},
+                                          {0}};
   optind = 0; /* glibc: begin anew, whatever was read before */
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, ":o:j:h", options, NULL)) != -1;) {
@@ -104,6 +111,7 @@ static int read_options(int argc, char **argv, lw_check_asked *asked) {
     case 'w': well = take_working(asked); break;
     case 'F': asked->full = true; break;
     case 'J': asked->json = true; break;
+    case 'L': asked->likely = true; break;
     case 'j': well = lw_cli_take_once("check", "--jobs", optarg, &asked->jobs_given); break;
     case 'f': well = lw_cli_take_once("check", "--format", optarg, &asked->format); break;
     case 't': well = lw_cli_take_once("check", "--tables", optarg, &asked->wall.tables); break;

@@ -10,6 +10,7 @@ typedef struct lw_check_asked {
   bool full, working, json;
   bool every_joint;                /* --working=all */
   bool all_formats;                /* --format all */
+  bool likely;                     /* the column of every row of a schedule */
   const char *format, *jobs_given; /* as given, or NULL */
   int jobs;                        /* threads for a schedule, from 1 */
   char format_item[128];

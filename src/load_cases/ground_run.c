@@ -6,6 +6,7 @@
 #include "governing.h"
 #include "kept.h"
 #include "kinds.h"
+#include "least.h"
 #include "load_case.h"
 #include "standards/factors.h"
 
@@ -31,6 +32,13 @@ static double falls_short(const lw_situations *all, lw_detail detail) {
   if (detail > LW_DETAIL_VERDICT || !lw_situations_governing(all, &situation, &check)) return INFINITY;
   lw_check governing = lw_situation_check(&all->situation[situation], check);
   return governing.holds == LW_FALLS_SHORT && governing.ratio.known ? governing.ratio.value : INFINITY;
+}
+
+/* The least that is had so far; a slip that has less is told of as well. */
+static double least(const lw_situations *all, lw_detail detail) {
+  if (detail > LW_DETAIL_VERDICT) return INFINITY;
+  lw_least least = lw_situations_least(all);
+  return least.has.known ? least.has.value : INFINITY;
 }
 
 /* Of several sets of factors the gravest answer stays. gives whether it is this one */
@@ -67,7 +75,7 @@ static void check_situation(const lw_wall *wall, const lw_factor_set_family *fam
     for (int k = 0; k < LW_CHECK_KIND_COUNT; k++) {
       const lw_check_row *row = lw_check_row_of((lw_check_kind)k);
       if (!row->make_ground) continue;
-      lw_ground_try try = {&context, detail, falls_short(all, detail)};
+      lw_ground_try try = {&context, detail, falls_short(all, detail), least(all, detail)};
       lw_ground_check made;
       made.searched = false;
       made.check =

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "kinds.h"
 
+#include <string.h>
+
 #include "checks/bearing.h"
 #include "checks/compression.h"
 #include "checks/key.h"
@@ -109,4 +111,12 @@ const lw_check_about *lw_check_about_of(lw_check_kind kind) {
 
 const char *lw_check_slug(lw_check_kind kind) {
   return ROWS[kind].about.slug;
+}
+
+/* A share of the base, and a value that is allowed rather than one that breaks the ground, say nothing of
+ * it. */
+bool lw_check_tells_of_movement(const lw_check *check) {
+  bool allowed =
+      check->kind == LW_CHECK_BEARING && check->by && strcmp(check->by->quantity, "bearing-presumptive") == 0;
+  return ROWS[check->kind].about.below_one && !allowed;
 }

@@ -33,5 +33,7 @@ typedef struct lw_check_row {
 } lw_check_row;
 
 const lw_check_row *lw_check_row_of(lw_check_kind kind);
+/** Whether less than 1 of a check means that something moves. */
+bool lw_check_tells_of_movement(const lw_check *check);
 
 #endif

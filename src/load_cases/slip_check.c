@@ -56,14 +56,16 @@ static void weigh(const lw_check_context *context, const lw_slip *slip, lw_check
   lw_check_weigh(check, asked(context), context->load_case->kind);
 }
 
-/* The factor from which on a slip cannot govern beside what governs so far. Where nothing falls short yet it
- * is searched to the end: whether a wall stands never hangs on where a search may end early. */
+/* The factor from which on a slip neither governs beside what governs so far nor is the least that any check
+ * has. Where nothing falls short yet it is searched to the end: whether a wall stands never hangs on where a
+ * search may end early. */
 static double enough_for(const lw_ground_try *try) {
   const lw_check_context *context = try->context;
   lw_number needs = lw_factor_value(asked(context), context->load_case->kind);
   if (try->detail > LW_DETAIL_VERDICT) return INFINITY;
   if (!needs.known) return -INFINITY;
-  return needs.value * try->falls_short / resistance_times(context);
+  if (isinf(try->falls_short)) return INFINITY;
+  return fmax(needs.value * try->falls_short, try->least) / resistance_times(context);
 }
 
 /* The worst circle below enough, weights unfavourable or favourable as a whole. gives whether there is one */

@@ -9,6 +9,7 @@ typedef struct lw_ground_try {
   const lw_check_context *context;
   lw_detail detail;   /* at LW_DETAIL_VERDICT a slip is searched only as far as it may govern */
   double falls_short; /* the ratio of what governs so far, where it falls short; INFINITY: nothing does */
+  double least;       /* that any check has so far: see lw_least; INFINITY: none has a number */
 } lw_ground_try;
 
 typedef struct lw_ground_check {

@@ -128,7 +128,8 @@ typedef enum lw_cue {
   X(FILL_THAT_COUNTS, "fill-that-counts", "") X(OTHER_WALL_HEIGHT, "other-wall-height", "m") \
   X(ASK_AGAIN, "ask-again", "years") X(PLANT_SOIL_HELD, "plant-soil-held", "m") \
   X(COMPOST_DEPTH, "compost-depth", "m") X(LIKELY_FRICTION, "likely-friction", "deg") \
-  X(WEAK_GROUND, "weak-ground", "kPa") X(SLIP_BUILDING, "slip-building", "")
+  X(WEAK_GROUND, "weak-ground", "kPa") X(SLIP_BUILDING, "slip-building", "") \
+  X(LIKELY_MARGIN, "likely-margin", "")
 #define LW_FENCES(X) \
   X(WIND_SHELTERED, "wind-sheltered", "kPa") X(WIND_ORDINARY, "wind-ordinary", "kPa") \
   X(WIND_EXPOSED, "wind-exposed", "kPa") X(RUN_END, "run-end", "") X(LEAST_HEIGHT, "least-height", "m") \

@@ -5,7 +5,7 @@
  * wall stands it is over. */
 
 void lw_verdict_construction(const lw_construction *construction, lw_verdict *verdict) {
-  lw_reaching to = {LW_DETAIL_EVERYTHING, verdict, &verdict->reasons};
+  lw_reaching to = {LW_DETAIL_EVERYTHING, verdict, &verdict->reasons, NULL};
   char text[480], words[48], keep[80] = "";
   const lw_check *check = &construction->at_distance;
   if (!construction->moves) return;

@@ -25,7 +25,7 @@ static void add(char *out, size_t size, const char *format, ...) {
 static const lw_verdict_reason *why_not(const lw_reaching *to) {
   const lw_verdict *v = to->verdict;
   const lw_reasons *why = to->reasons;
-  bool told = v->stands == LW_FALLS_SHORT || v->falls == LW_SHORT_MOVES;
+  bool told = v->stands == LW_FALLS_SHORT || v->grade == LW_GRADE_WOULD_MOVE;
   if (told && why->told >= 0) return &why->reason[why->told];
   for (int i = 0; i < why->count; i++) {
     if (why->reason[i].answer == LW_ANSWER_STANDS) return &why->reason[i];
@@ -34,9 +34,17 @@ static const lw_verdict_reason *why_not(const lw_reaching *to) {
 }
 
 static const char *how_it_fails(const lw_verdict *v) {
-  if (v->falls == LW_SHORT_MOVES) return "As drawn this wall would move: it";
+  if (v->grade == LW_GRADE_WOULD_MOVE) return "As drawn this wall would move: it";
+  if (v->grade == LW_GRADE_MAY_MOVE) return "As drawn this wall may move; do not build it so: it";
   return v->stands == LW_FALLS_SHORT ? "As drawn this wall"
                                      : "Nobody can say from this sheet that the wall stands:";
+}
+
+/* Likely beside cautious, never alone. */
+static void add_looks(const lw_looks *looks, char *out, size_t size) {
+  char words[200];
+  if (lw_looks_words(looks, words, sizeof words)[0] == '\0') return;
+  add(out, size, " %c%s.", toupper((unsigned char)words[0]), words + 1);
 }
 
 static void does_not_stand(const lw_reaching *to, char *out, size_t size) {
@@ -44,6 +52,7 @@ static void does_not_stand(const lw_reaching *to, char *out, size_t size) {
   char why[480] = "see the checks";
   if (r) lw_reasons_clause(r->text, why, sizeof why);
   add(out, size, "%s %s.", how_it_fails(to->verdict), why);
+  if (to->verdict->grade == LW_GRADE_MAY_MOVE) add_looks(to->looks, out, size);
 }
 
 /* The sentence first, whole: its reason, and what the sums say, come after it. */

@@ -1,25 +1,16 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "moves.h"
 
-#include <string.h>
-
 #include "load_cases/kinds.h"
 
 /* Of checks that fall short the gravest is told: one that says the wall would move before one that only lacks
  * margin, though that may lack more of it. */
 
-/* A share of the base, and a value that is allowed rather than one that breaks the ground, say nothing of
- * movement. */
-static bool measures_movement(const lw_check *check) {
-  bool allowed = check->by && strcmp(check->by->quantity, "bearing-presumptive") == 0;
-  return lw_check_about_of(check->kind)->below_one && !allowed;
-}
-
 bool lw_check_would_move(const lw_check *check) {
   if (!check->counts || check->holds != LW_FALLS_SHORT) return false;
   if (check->reason == LW_REASON_OUTSIDE_BASE) return true;
   /* Between design values there is margin on both sides. */
-  return measures_movement(check) && !check->factored && check->has.known && check->has.value < 1.0;
+  return lw_check_tells_of_movement(check) && !check->factored && check->has.known && check->has.value < 1.0;
 }
 
 static lw_short short_of(const lw_check *check) {

@@ -10,6 +10,7 @@ typedef struct lw_reaching {
   lw_detail detail;
   lw_verdict *verdict;
   lw_reasons *reasons;
+  const lw_looks *looks; /* once the grade is known */
 } lw_reaching;
 
 /* A reason in the making: what is known of it before its sentence. */

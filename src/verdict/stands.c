@@ -71,22 +71,25 @@ static const char *meaning_of(const lw_check *check) {
   return below ? below_one : "that is less margin than asked";
 }
 
-static void tell_short(const lw_check *check, const lw_situation *s, char *out, size_t size) {
+static void tell_short(const lw_check *check, const lw_situation *s, const lw_verdict *v, char *out,
+                       size_t size) {
+  /* By likely values it does not. */
+  const char *by = v->grade == LW_GRADE_MAY_MOVE && lw_check_would_move(check) ? "by cautious values " : "";
   char words[48];
   lw_check_words(check, words, sizeof words);
   if (!check->has.known || !check->ratio.known) {
-    lw_print(out, size, "Falls short: %s, with %s: %s.", words, lw_situation_sentence(s->name),
+    lw_print(out, size, "Falls short: %s, with %s: %s%s.", words, lw_situation_sentence(s->name), by,
              lw_reason_sentence(check->reason));
     return;
   }
   double percent = 100.0 * (1.0 - check->ratio.value);
-  char by[24] = "";
+  char much[24] = "";
   /* Where the resultant is outside the ratio is 0 whatever the moments say: no share of them is missing. */
   if (check->reason != LW_REASON_OUTSIDE_BASE)
-    lw_print(by, sizeof by, " by %s %%", lw_digits_of(percent, percent < 1.0 ? 1 : 0).text);
-  lw_print(out, size, "Falls short%s: %s, %s, has %s and needs %s; %s.", by, words,
+    lw_print(much, sizeof much, " by %s %%", lw_digits_of(percent, percent < 1.0 ? 1 : 0).text);
+  lw_print(out, size, "Falls short%s: %s, %s, has %s and needs %s; %s%s.", much, words,
            lw_situation_sentence(s->name), lw_two_decimals(check->has.value).text,
-           lw_two_decimals(check->needs.known ? check->needs.value : 1.0).text, meaning_of(check));
+           lw_two_decimals(check->needs.known ? check->needs.value : 1.0).text, by, meaning_of(check));
 }
 
 static void tell_holds(const lw_check *check, const lw_situation *s, char *out, size_t size) {
@@ -127,7 +130,7 @@ void lw_verdict_tell_stands(const lw_situations *situations, const lw_verdict *v
   if (check.holds == LW_HOLDS)
     tell_holds(&check, s, reason->text, sizeof reason->text);
   else if (check.holds == LW_FALLS_SHORT)
-    tell_short(&check, s, reason->text, sizeof reason->text);
+    tell_short(&check, s, v, reason->text, sizeof reason->text);
   else
     tell_unknown(&check, s, reason->text, sizeof reason->text);
 }

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "verdict.h"
 
+#include "grade.h"
 #include "parts.h"
 
 #include <stddef.h>
@@ -38,11 +39,12 @@ void lw_verdict_reach(lw_result *result, lw_detail detail) {
   lw_reasons of_headline;
   lw_verdict *verdict = &result->verdict;
   bool everything = detail >= LW_DETAIL_EVERYTHING;
-  lw_reaching to = {detail, verdict, everything ? &verdict->reasons : &of_headline};
+  lw_reaching to = {detail, verdict, everything ? &verdict->reasons : &of_headline, &result->looks};
   lw_facts_gather(result, &facts);
   start(&facts, &to);
   lw_verdict_what(&facts, &to);
   lw_verdict_reason *stands = lw_verdict_stands(&facts, &result->situations, &to);
+  lw_verdict_choose_grade(result->tables, &result->looks, verdict);
   who(&facts, &to);
   to.reasons->told = stands ? (int)(stands - to.reasons->reason) : -1;
   if (stands) lw_verdict_tell_stands(&result->situations, verdict, stands);

@@ -6,6 +6,9 @@
 static const char *const what_slugs[] = {LW_WHATS(SLUG)};
 static const char *const what_sentences[] = {LW_WHATS(SENTENCE)};
 
+static const char *const grade_slugs[] = {LW_GRADES(SLUG)};
+static const char *const grade_sentences[] = {LW_GRADES(SENTENCE)};
+
 static const char *const who_slugs[] = {"builder", "council", "engineer"};
 static const char *const holds_slugs[] = {"holds", "falls-short", "cannot-be-shown"};
 
@@ -33,6 +36,12 @@ const char *lw_who_slug(lw_who who) {
 }
 const char *lw_holds_slug(lw_holds holds) {
   return holds_slugs[holds];
+}
+const char *lw_grade_slug(lw_grade grade) {
+  return grade_slugs[grade];
+}
+const char *lw_grade_sentence(lw_grade grade) {
+  return grade_sentences[grade];
 }
 const char *lw_height_slug(lw_height_kind kind) {
   return height_slugs[kind];

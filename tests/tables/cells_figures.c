@@ -23,6 +23,16 @@ typedef struct figure_wall {
          "mm;soil 1 name=clean sand;soil below " \
          "top=100 mm"
 
+/* Less than 1 by cautious values, a little more than 1 by likely ones. */
+#define SLENDER \
+  "wall kind=section;wall height=750 mm;overflow below top=750 mm;wall embedment=0 m;top width=200 mm;" \
+  "base width=200 mm;site behind=ground;ground slope=0 deg;front slope=0 deg;drain outlets=2;" \
+  "people on cap=no;method slip=not;method pressure=coulomb;method plane=back;load 1 kind=uniform;" \
+  "load 1 pressure=2 kPa;load 1 pressure likely=1 kPa;soil 1 friction angle=28 deg;" \
+  "soil 1 friction angle likely=32 deg;wall friction=14 deg;wall friction likely=21 deg;" \
+  "soil 1 unit weight=20 kN/m3;soil 1 unit weight likely=18 kN/m3;base friction=0.35;" \
+  "base friction likely=0.45;wall unit weight=21 kN/m3;wall unit weight likely=22 kN/m3"
+
 static const figure_wall thresholds[] = {
     {"level-ground", BED "front slope=1:15", CELLS_VERDICT},
     {"unknown-slope", GROUND "drain outlets=2", CELLS_CHECKS | CELLS_VERDICT},
@@ -49,6 +59,7 @@ static const figure_wall thresholds[] = {
     {"trench-line", BED "trench depth=500 mm;trench distance=0.3 m", CELLS_CHECKS | CELLS_VERDICT},
     {"plant-soil-held", BED "course count=4;soil below top=50 mm;soil 1 name=topsoil", CELLS_VERDICT},
     {"compost-depth", BED "soil below top=150 mm;soil 1 name=compost", CELLS_VERDICT},
+    {"likely-margin", SLENDER, CELLS_VERDICT},
     {"likely-friction", GROUND, CELLS_LIKELY},
     {"weak-ground", BED "allowable bearing=80 kPa", CELLS_CHECKS},
     {"slip-building",

@@ -30,12 +30,24 @@ static void any_wall(char *changes, size_t size) {
            "wall joints=sealed;load 1 kind=uniform;load 1 pressure=%d kPa",
            courses, embedded, 200 + 50 * roll(14), 10 * roll(3), 5 * roll(4), 5 * roll(4), 26 + 2 * roll(7),
            2 * roll(2), 5 * roll(8), 4 * roll(4), roll(3), roll(3) * 5);
+  static const char *const likely[] = {"", ";soil 1 friction angle likely=42 deg;base friction likely=0.9",
+                                       ";load 1 pressure likely=0 kPa", ";base friction likely=0.6"};
+  size_t used = strlen(changes);
+  snprintf(changes + used, size - used, "%s", likely[roll(4)]);
 }
 
 static lw_check governing(const lw_result *r) {
   lw_check check = {0};
   cr_assert(lw_verdict_governing(r, &check));
   return check;
+}
+
+static void expect_same_least(const lw_least *a, const lw_least *b, const char *changes) {
+  cr_expect(a->not_shown == b->not_shown && a->outside == b->outside && a->reason == b->reason, "%s",
+            changes);
+  cr_expect(a->has.known == b->has.known && memcmp(&a->has.value, &b->has.value, sizeof a->has.value) == 0,
+            "%s: %.12g, %.12g", changes, a->has.value, b->has.value);
+  cr_expect(!a->has.known || (a->kind == b->kind && a->at == b->at && a->joint == b->joint), "%s", changes);
 }
 
 static void expect_same_verdict(const lw_result *whole, const lw_result *less, const char *changes) {
@@ -45,6 +57,9 @@ static void expect_same_verdict(const lw_result *whole, const lw_result *less, c
   cr_expect(w->called_for_certain == v->called_for_certain && w->falls == v->falls, "%s", changes);
   cr_expect_eq(w->exit_status, v->exit_status, "%s", changes);
   cr_assert(v->governed && w->governed, "%s", changes);
+  cr_expect_eq(w->grade, v->grade, "%s", changes);
+  expect_same_least(&whole->looks.cautious, &less->looks.cautious, changes);
+  expect_same_least(&whole->looks.likely, &less->looks.likely, changes);
   lw_check a = governing(whole), b = governing(less);
   cr_expect(a.kind == b.kind && a.at == b.at && a.joint == b.joint, "%s", changes);
   cr_expect(memcmp(&a.has.value, &b.has.value, sizeof a.has.value) == 0, "%s", changes);
@@ -74,9 +89,10 @@ static void expect_same_checks(const lw_result *whole, const lw_result *less, co
 }
 
 Test(verdict, a_row_says_what_the_whole_check_says) {
-  lw_result *whole = calloc(1, sizeof *whole), *less = calloc(1, sizeof *less);
-  int slips = 0, others = 0;
-  cr_assert(whole && less);
+  lw_result *whole = calloc(1, sizeof *whole), *less = calloc(1, sizeof *less),
+            *scratch = calloc(1, sizeof *scratch);
+  int slips = 0, others = 0, grades[LW_GRADE_COUNT] = {0};
+  cr_assert(whole && less && scratch);
   dice = 1;
   while (slips + others < WALLS) {
     char changes[640];
@@ -85,10 +101,13 @@ Test(verdict, a_row_says_what_the_whole_check_says) {
     verdict_case(changes, &c);
     cr_assert_eq(lw_run(&c, verdict_tables(), LW_DETAIL_EVERYTHING, whole, NULL), LW_OK);
     cr_assert_eq(lw_run(&c, verdict_tables(), LW_DETAIL_VERDICT, less, NULL), LW_OK);
+    lw_looks_find(less, scratch);
     expect_same_verdict(whole, less, changes);
     cr_assert_eq(lw_run(&c, verdict_tables(), LW_DETAIL_CHECKS, less, NULL), LW_OK);
+    lw_looks_find(less, scratch);
     expect_same_verdict(whole, less, changes);
     expect_same_checks(whole, less, changes);
+    grades[whole->verdict.grade]++;
     if (governing(whole).kind == LW_CHECK_SLIP)
       slips++;
     else
@@ -97,6 +116,9 @@ Test(verdict, a_row_says_what_the_whole_check_says) {
   /* Both kinds must have come up, or nothing was tried. */
   cr_expect_gt(slips, 3);
   cr_expect_gt(others, 3);
+  for (int i = LW_GRADE_LESS_MARGIN; i <= LW_GRADE_WOULD_MOVE; i++)
+    cr_expect_gt(grades[i], 0, "none %s", lw_grade_slug((lw_grade)i));
   free(whole);
   free(less);
+  free(scratch);
 }

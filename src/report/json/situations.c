@@ -20,6 +20,15 @@ static void set_holds(json_t *entry, const lw_check *check) {
   lw_json_put(entry, "holds", shown ? json_boolean(check->holds == LW_HOLDS) : json_null());
 }
 
+/* As the wall itself is graded, were this its only check. */
+static void set_grade(json_t *entry, const lw_bases *bases, const lw_check *check) {
+  lw_number likely = lw_looks_has(bases->result, bases->situation, check);
+  lw_grade grade = lw_check_grade(bases->result, bases->situation, check);
+  lw_json_set_flag(entry, "would_move", lw_check_would_move(check));
+  lw_json_set_text(entry, "falls", grade == LW_GRADE_COUNT ? "" : lw_grade_slug(grade));
+  if (likely.known) lw_json_set_real(entry, "likely", likely);
+}
+
 /* By which row it is asked, and why by that one. */
 static void set_asked(json_t *entry, const lw_bases *bases, const lw_check *check) {
   lw_situation_kind kind = bases->situation->kind;
@@ -43,7 +52,7 @@ static void add_check(json_t *list, lw_bases *bases, const lw_check *check) {
   set_holds(entry, check);
   lw_json_set_flag(entry, "counts", check->counts);
   lw_json_set_flag(entry, "factored", check->factored);
-  lw_json_set_flag(entry, "would_move", lw_check_would_move(check));
+  set_grade(entry, bases, check);
   lw_reason reason = check->reason;
   if (reason == LW_REASON_NONE && !all) reason = LW_REASON_NO_REQUIREMENT;
   if (reason != LW_REASON_NONE) {

@@ -39,6 +39,32 @@ static void add_governing(json_t *verdict, const lw_result *result) {
   lw_json_set_text(object, "at", at);
 }
 
+/* The least that any check has in one of the two looks. */
+static void add_least(json_t *verdict, const char *key, const lw_least *least) {
+  const lw_check check = {.kind = least->kind, .at = least->at, .joint = least->joint};
+  json_t *object = lw_json_object(verdict, key);
+  char at[24];
+  if (!lw_json_set_real(object, "has", least->has)) {
+    lw_json_set_text(object, "reason",
+                     lw_reason_slug(least->not_shown ? least->reason : LW_REASON_NO_DEMAND));
+    return;
+  }
+  lw_check_print_at(&check, at, sizeof at);
+  lw_json_set_text(object, "situation", lw_situation_slug(least->situation));
+  lw_json_set_text(object, "check", lw_check_slug(least->kind));
+  lw_json_set_text(object, "at", at);
+  lw_json_set_flag(object, "outside", least->outside);
+}
+
+static void add_looks(json_t *verdict, const lw_looks *looks) {
+  char words[200];
+  add_least(verdict, "cautious", &looks->cautious);
+  if (!looks->looked) return;
+  add_least(verdict, "likely", &looks->likely);
+  lw_json_set_flag(verdict, "without_factors", looks->bare);
+  lw_json_set_text(verdict, "looks", lw_looks_words(looks, words, sizeof words));
+}
+
 static const char *trigger_word(lw_trigger trigger) {
   static const char *const words[] = {[LW_EXEMPT_BELOW] = "exempt-below",
                                       [LW_APPROVAL_ABOVE] = "approval-above",
@@ -79,10 +105,12 @@ void lw_json_verdict(json_t *root, const lw_result *result) {
   json_t *object = lw_json_object(root, "verdict");
   lw_json_set_text(object, "what", lw_what_slug(v->what));
   lw_json_set_text(object, "stands", lw_holds_slug(v->stands));
+  lw_json_set_text(object, "grade", lw_grade_slug(v->grade));
   lw_json_set_text(object, "who", lw_who_slug(v->who));
   lw_json_set_flag(object, "place_known", v->place_known);
   add_reasons(object, v);
   add_governing(object, result);
+  add_looks(object, &result->looks);
   json_t *list = lw_json_list(root, "limits");
   for (int i = 0; i < v->limit_count; i++) add_limit(list, result->tables, &v->limit[i]);
 }

@@ -7,7 +7,7 @@
 
 /* A schedule's results, a row a wall. Printing costs more than checking: only a fault goes through printf. */
 
-enum { DECIMALS = 3, CELL_MAX = 1536, EMPTY_AFTER_HEADLINE = 9, EMPTY_AFTER_PLACE = 3 };
+enum { DECIMALS = 3, CELL_MAX = 1536, EMPTY_AFTER_HEADLINE = 9, EMPTY_AFTER_PLACE = 5 };
 
 static void put(lw_text *out, const char *words) {
   lw_text_add_bytes(out, words, strlen(words));
@@ -53,11 +53,15 @@ static void add_slug(lw_text *out, const char *slug) {
   end_cell(out);
 }
 
-static void add_number(lw_text *out, lw_number number) {
+static void put_number(lw_text *out, lw_number number) {
   char digits[400];
   if (number.known && isfinite(number.value)) {
     lw_text_add_bytes(out, digits, lw_number_print(digits, sizeof digits, number.value, DECIMALS));
   }
+}
+
+static void add_number(lw_text *out, lw_number number) {
+  put_number(out, number);
   end_cell(out);
 }
 
@@ -79,7 +83,7 @@ static void add_governing(const lw_result *result, lw_text *out) {
 
 void lw_report_row_header(lw_text *out) {
   put(out, "mark,headline,what,stands,who,governing situation,check,at,has,needs,ratio,exit,row,place,"
-           "greatest height [m],limit [m],limit source,rests on\n");
+           "greatest height [m],limit [m],limit source,rests on,grade,likely\n");
 }
 
 static void add_count(lw_text *out, int count) {
@@ -99,7 +103,13 @@ static void add_law(const lw_result *result, int row, lw_text *out) {
   add_number(out, (lw_number){v->height_m[LW_HEIGHT_GREATEST], true});
   add_number(out, (lw_number){limit ? limit->row->height_m : 0.0, limit != NULL});
   add_cell(out, limit ? limit->row->from.source : "");
-  put(out, unknown);
+  add_slug(out, unknown);
+}
+
+/* The least by likely values, where they were looked at. */
+static void put_grade(const lw_result *result, lw_text *out) {
+  add_slug(out, lw_grade_slug(result->verdict.grade));
+  if (result->looks.looked) put_number(out, result->looks.likely.has);
 }
 
 void lw_report_row(const lw_result *result, int row, lw_text *out) {
@@ -112,6 +122,7 @@ void lw_report_row(const lw_result *result, int row, lw_text *out) {
   add_governing(result, out);
   add_count(out, v->exit_status);
   add_law(result, row, out);
+  put_grade(result, out);
   put(out, "\n");
 }
 

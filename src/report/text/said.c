@@ -23,7 +23,7 @@ void lw_check_outcome(const lw_check *check, char *out, size_t size) {
 }
 
 bool lw_result_would_move(const lw_result *result) {
-  return result->verdict.stands != LW_HOLDS && result->verdict.falls == LW_SHORT_MOVES;
+  return result->verdict.grade == LW_GRADE_WOULD_MOVE || result->verdict.grade == LW_GRADE_MAY_MOVE;
 }
 
 lw_seen lw_check_seen(const lw_check *check, lw_situation_kind kind) {

@@ -1,0 +1,111 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "looks.h"
+
+#include "load_cases/least.h"
+#include "load_cases/situations.h"
+#include "once.h"
+#include "standards/factors.h"
+#include "verdict/verdict.h"
+#include "wall/wall.h"
+
+/* The second look at a wall. */
+
+/* Under partial factors nothing is compared with 1 as it is: the looks are then of the project's own set. */
+static const char WITHOUT_FACTORS[] = "lowwall";
+
+bool lw_looks_bare(const lw_result *result) {
+  lw_factor_set_family family;
+  lw_factor_set_read(result->tables, result->wall.factor_set, &family);
+  for (int i = 0; i < family.count; i++)
+    for (int kind = LW_USUAL; kind <= LW_EXTREME; kind++)
+      if (lw_factor_set_is_partial(&family.set[i], (lw_situation_kind)kind)) return true;
+  return false;
+}
+
+/* The case as it is looked at beside the one that decides. gives whether it could be completed */
+static bool change(lw_case *c, lw_look look, bool bare, const lw_tables *tables) {
+  lw_faults faults = {.count = 0};
+  c->look = look;
+  c->complete = false;
+  if (bare) lw_print(c->method.factor_set.text, sizeof c->method.factor_set.text, "%s", WITHOUT_FACTORS);
+  return lw_case_complete(tables, c, &faults) == LW_OK;
+}
+
+/* In `to`, whose case is there. */
+static void run(lw_result *to, const lw_tables *tables, lw_detail detail) {
+  lw_wall_build(&to->given, tables, &to->wall);
+  lw_situations_run(&to->wall, tables, detail, &to->situations);
+}
+
+static void note(const lw_situation *from, lw_likely_situation *to) {
+  to->name = from->name;
+  to->check_count = from->check_count;
+  for (int i = 0; i < from->check_count; i++) {
+    const lw_kept_check *kept = &from->kept[i];
+    bool known = (kept->marks & LW_KEPT_HAS) != 0;
+    to->check[i] = (lw_likely_check){known ? kept->has : 0.0, kept->kind, kept->at, kept->joint, known};
+  }
+}
+
+static void note_all(const lw_situations *situations, lw_looks *looks) {
+  looks->situation_count = situations->count;
+  for (int i = 0; i < situations->count; i++) note(&situations->situation[i], &looks->situation[i]);
+}
+
+/* Both looks where partial factors hide what the wall has, else the likely one, in the place of `to`. */
+static void look(const lw_case *c, const lw_tables *tables, bool bare, lw_detail detail, lw_result *to,
+                 lw_looks *looks) {
+  looks->bare = bare;
+  looks->situation_count = 0;
+  looks->looked = false;
+  to->given = *c;
+  if (bare) {
+    if (!change(&to->given, LW_LOOK_CAUTIOUS, true, tables)) return;
+    run(to, tables, detail);
+    looks->cautious = lw_situations_least(&to->situations);
+    to->given = *c;
+  }
+  if (!change(&to->given, LW_LOOK_LIKELY, bare, tables)) return;
+  run(to, tables, detail);
+  looks->likely = lw_situations_least(&to->situations);
+  looks->looked = true;
+  if (detail >= LW_DETAIL_CHECKS) note_all(&to->situations, looks);
+}
+
+void lw_looks_before(lw_result *result) {
+  const lw_case given = result->given;
+  if (given.look == LW_LOOK_LIKELY) return;
+  look(&given, result->tables, lw_looks_bare(result), LW_DETAIL_CHECKS, result, &result->looks);
+  result->given = given;
+  lw_wall_build(&result->given, result->tables, &result->wall);
+}
+
+void lw_looks_take(lw_result *result, lw_result *scratch) {
+  run(scratch, result->tables, LW_DETAIL_VERDICT);
+  result->looks.bare = false;
+  result->looks.situation_count = 0;
+  result->looks.likely = lw_situations_least(&scratch->situations);
+  result->looks.looked = true;
+  result->looks.cautious = lw_situations_least(&result->situations);
+  lw_verdict_reach(result, result->detail);
+}
+
+void lw_looks_find(lw_result *result, lw_result *scratch) {
+  if (result->given.look == LW_LOOK_LIKELY || result->detail >= LW_DETAIL_EVERYTHING) return;
+  look(&result->given, result->tables, lw_looks_bare(result), LW_DETAIL_VERDICT, scratch, &result->looks);
+  if (!result->looks.bare) result->looks.cautious = lw_situations_least(&result->situations);
+  lw_verdict_reach(result, result->detail);
+}
+
+lw_number lw_looks_has(const lw_result *result, const lw_situation *situation, const lw_check *check) {
+  const lw_looks *looks = &result->looks;
+  for (int i = 0; looks->looked && i < looks->situation_count; i++) {
+    const lw_likely_situation *s = &looks->situation[i];
+    for (int k = 0; s->name == situation->name && k < s->check_count; k++) {
+      const lw_likely_check *one = &s->check[k];
+      if (one->kind == check->kind && one->at == check->at && one->joint == check->joint)
+        return (lw_number){one->has, one->known};
+    }
+  }
+  return (lw_number){0};
+}

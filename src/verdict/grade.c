@@ -1,0 +1,67 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "grade.h"
+
+#include <string.h>
+
+#include "load_cases/kinds.h"
+#include "moves.h"
+#include "reasons.h"
+#include "tables/known.h"
+
+/* Five grades of standing, from both looks. */
+
+static bool less_than(const lw_least *least, double than) {
+  return least->not_shown || least->outside || (least->has.known && least->has.value < than);
+}
+
+/* Where the likely look cannot help it is as grave as it may be. What cannot be shown to stand is not said to
+ * stand by likely values: that would be all that people read. */
+lw_grade lw_verdict_grade(const lw_graded *of) {
+  bool moves_in_both = of->moves && (!of->looked || less_than(of->likely, of->margin));
+  if (of->stands == LW_HOLDS) return LW_GRADE_HOLDS;
+  if (moves_in_both) return LW_GRADE_WOULD_MOVE;
+  if (of->stands == LW_CANNOT_SHOW) return LW_GRADE_CANNOT_BE_SHOWN;
+  return of->moves ? LW_GRADE_MAY_MOVE : LW_GRADE_LESS_MARGIN;
+}
+
+void lw_verdict_choose_grade(const lw_tables *tables, const lw_looks *looks, lw_verdict *verdict) {
+  bool bare = looks->looked && looks->bare;
+  verdict->grade = lw_verdict_grade(
+      &(lw_graded){.stands = verdict->stands,
+                   .moves = bare ? less_than(&looks->cautious, 1.0) : verdict->falls == LW_SHORT_MOVES,
+                   .looked = looks->looked,
+                   .likely = &looks->likely,
+                   .margin = lw_known_value(tables, LW_THRESHOLD_LIKELY_MARGIN)});
+}
+
+/* A share in compression, or what may be allowed, is nothing of itself: it moves where none is left. */
+lw_grade lw_check_grade(const lw_result *result, const lw_situation *situation, const lw_check *check) {
+  lw_number likely = lw_looks_has(result, situation, check);
+  lw_least least = {.outside = likely.value <= 0.0};
+  if (lw_check_tells_of_movement(check)) least = (lw_least){.has = likely};
+  if (!check->counts) return LW_GRADE_COUNT;
+  return lw_verdict_grade(&(lw_graded){.stands = check->holds,
+                                       .moves = lw_check_would_move(check),
+                                       .looked = result->looks.looked && likely.known,
+                                       .likely = &least,
+                                       .margin = lw_known_value(result->tables, LW_THRESHOLD_LIKELY_MARGIN)});
+}
+
+/* "1.2", and never a 1.0 that is less than 1. */
+static const char *times(const lw_least *least, char *out, size_t size) {
+  double value = least->has.value;
+  lw_print(out, size, "%s", value < 9.95 ? lw_digits_of(value, 1).text : "more than 9");
+  if (value < 1.0 && strcmp(out, "1.0") == 0) lw_print(out, size, "%s", lw_digits_of(value, 2).text);
+  return out;
+}
+
+const char *lw_looks_words(const lw_looks *looks, char *out, size_t size) {
+  char usual[32], poor[32];
+  out[0] = '\0';
+  if (!looks->looked || !looks->likely.has.known || !looks->cautious.has.known) return out;
+  lw_print(out, size,
+           "with soil and loads as they usually are it has %s times what just holds it; with poor but "
+           "possible ones %s",
+           times(&looks->likely, usual, sizeof usual), times(&looks->cautious, poor, sizeof poor));
+  return out;
+}
