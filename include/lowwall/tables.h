@@ -12,10 +12,10 @@ LW_PUBLIC_BEGIN
 /* clang-format off */
 enum {
   LW_NAME_MAX = 48, LW_ALIASES_MAX = 160, LW_SOURCE_MAX = 160, LW_NOTE_MAX = 320,
-  LW_SOIL_ROWS = 32, LW_INTERFACE_ROWS = 48, LW_MATERIAL_ROWS = 48, LW_LOAD_ROWS = 48,
+  LW_SOIL_ROWS = 32, LW_INTERFACE_ROWS = 64, LW_MATERIAL_ROWS = 48, LW_LOAD_ROWS = 48,
   LW_PLANT_ROWS = 24, LW_CONVENTIONS_ROWS = 24, LW_BEARING_ROWS = 80, LW_FACTOR_ROWS = 256,
   LW_LIMIT_ROWS = 160, LW_HAZARD_ROWS = 80, LW_CONDITION_ROWS = 32, LW_CLEARANCE_ROWS = 32,
-  LW_THRESHOLD_ROWS = 48, LW_AROUND_MAX = 4, LW_NAME_SLOTS = 2048, LW_FENCE_ROWS = 24, LW_ORDERING_ROWS = 64,
+  LW_THRESHOLD_ROWS = 64, LW_AROUND_MAX = 4, LW_NAME_SLOTS = 2048, LW_FENCE_ROWS = 24, LW_ORDERING_ROWS = 64,
   LW_REPLACED_MAX = 1200, LW_KNOWN_MAX = 256
 };
 /* clang-format on */
@@ -42,6 +42,8 @@ typedef struct lw_soil_row {
   char aliases[LW_ALIASES_MAX]; /* "sandy loam|ribbon 15-20|..." */
   double friction_rad;          /* cautious end: the design value; NAN when none may be given */
   double friction_typical_rad;  /* what is usually there: of the likely look; NAN: as the cautious end */
+  double critical_rad;          /* at constant volume, under a base that slides; NAN: not known */
+  double undrained_kpa;         /* cu of clay, the low end of its class; NAN: no clay */
   double unit_weight_kn_per_m3; /* moist, heavy end: it pushes */
   double light_unit_weight_kn_per_m3;   /* moist, light end: where its weight helps */
   double unit_weight_typical_kn_per_m3; /* between them: of the likely look, where it pushes and helps */
@@ -55,12 +57,13 @@ typedef struct lw_soil_row {
   double ribbon_from_m, ribbon_to_m;
   /* angle of a poured heap of dry grains, likewise: a floor of the friction angle */
   double heap_from_rad, heap_to_rad;
-  double drainable_porosity;    /* share of its volume that rain fills: the low end */
-  char note[LW_NOTE_MAX];       /* when refused: why and what to do */
-  lw_origin_note porosity_from; /* of the drainable porosity */
-  lw_origin_note weight_from;   /* of the unit weights */
-  lw_origin_note bearing_from;  /* of the presumptive bearing value, or of refusing one */
-  lw_origin_note from;          /* of the friction angle, or of refusing one */
+  double drainable_porosity;                    /* share of its volume that rain fills: the low end */
+  char note[LW_NOTE_MAX];                       /* when refused: why and what to do */
+  lw_origin_note porosity_from;                 /* of the drainable porosity */
+  lw_origin_note weight_from;                   /* of the unit weights */
+  lw_origin_note bearing_from;                  /* of the presumptive bearing value, or of refusing one */
+  lw_origin_note critical_from, undrained_from; /* where there is one */
+  lw_origin_note from;                          /* of the friction angle, or of refusing one */
 } lw_soil_row;
 
 /* tables/interfaces.csv: friction of wall on soil, base on ground, block on block. */

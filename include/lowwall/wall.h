@@ -100,9 +100,11 @@ typedef struct lw_site {
       trench_line_fall; /* over run, forwards from the base: a trench inside that line undermines the wall */
 
   lw_soil footing;
-  double base_friction; /* tan of the angle, least of block on bedding and bedding on pad */
+  double bed_friction;  /* tan of the angle: wall on its bed, the less of block on bedding, bedding on pad */
+  double base_friction; /* the same, or where nothing lies between the less of that and pad_friction */
   double base_adhesion_kpa;
-  double pad_friction;          /* pad on ground */
+  double pad_friction;          /* bed or pad on the ground */
+  double undrained_kpa;         /* cu of clay there, which holds no more on what bears; 0: it is not known */
   double allowable_bearing_kpa; /* 0: no value may be assumed */
   lw_pad pad;
   double bed_m; /* no pad is named: the levelled bed that is taken; 0: none */
@@ -120,6 +122,7 @@ typedef struct lw_strengths {
   double wall_friction_rad;  /* δ of the back */
   double front_friction_rad; /* of the buried face in front */
   double base_friction, base_adhesion_kpa, pad_friction;
+  double undrained_kpa; /* cu of the ground right under it; 0: it is not known */
   double joint_friction, joint_shear_kn_per_m, key_strength_kn_per_m;
   bool divided; /* of the soil behind: a coefficient that was given belongs to another */
 } lw_strengths;

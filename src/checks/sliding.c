@@ -22,12 +22,19 @@ static double held_m(const lw_method *method, const lw_contact *contact) {
   return contact->area_m2 * contact->share_in_compression;
 }
 
+/* What clay holds at most, however hard it is pressed; INFINITY: no limit. */
+typedef struct limit {
+  double of_weight_kn_per_m, share; /* where water or air can get between clay and a dry wall */
+  double undrained_kn_per_m, strength_kpa, width_m;
+  bool tipped; /* the resultant lies outside, and no width bears */
+} limit;
+
 /* What holds by itself, passive apart: friction of what is in compression, and what is bonded. */
 typedef struct grip {
   double friction, normal_kn_per_m; /* tan of the angle, and what presses there */
   double bond_kn_per_m;             /* adhesion of what is in contact, or the shear strength of a joint */
   double times;                     /* what the set leaves of the two */
-  double most_kn_per_m;             /* INFINITY: no limit */
+  limit limit;
 } grip;
 
 static double unlimited(const grip *g) {
@@ -45,26 +52,55 @@ double lw_sliding_friction(const lw_strengths *design, lw_at at) {
   return at == LW_AT_PAD ? design->pad_friction : design->joint_friction;
 }
 
-/* Water or air can get between clay and a dry wall. */
-double lw_sliding_most(const lw_check_context *context, const lw_contact *contact, lw_at at) {
+static bool on_ground(const lw_check_context *context, lw_at at) {
+  return at == LW_AT_PAD || (at == LW_AT_BASE && lw_site_under(&context->wall->site) <= 0.0);
+}
+
+/* Clay without friction, and clay in the short term, which keeps its undrained strength however hard it is
+ * pressed: on what bears, the effective width [EN1997-1 6.5.3]. */
+static limit limit_of(const lw_check_context *context, const lw_contact *contact, lw_at at, double times) {
+  const lw_strengths *design = &context->load_case->ground.design;
   lw_number share =
       lw_factor_value(context->factor_set->row[LW_FACTOR_UNDRAINED_SLIDING], context->load_case->kind);
-  bool on_ground = at == LW_AT_PAD || (at == LW_AT_BASE && lw_site_under(&context->wall->site) <= 0.0);
-  double friction = context->load_case->ground.design.footing.friction_rad;
-  if (!share.known || !on_ground || !lw_soil_is_frictionless(friction)) return INFINITY;
-  return share.value * lw_larger(contact->vertical_kn_per_m, 0.0);
+  double cu = design->undrained_kpa;
+  limit l = {.of_weight_kn_per_m = INFINITY, .undrained_kn_per_m = INFINITY};
+  if (!on_ground(context, at)) return l;
+  if (share.known && (cu > 0.0 || lw_soil_is_frictionless(design->footing.friction_rad))) {
+    l.share = share.value;
+    l.of_weight_kn_per_m = share.value * lw_larger(contact->vertical_kn_per_m, 0.0);
+  }
+  if (cu > 0.0) {
+    l.strength_kpa = cu;
+    l.tipped = !contact->inside;
+    l.width_m = l.tipped ? 0.0 : contact->effective_width_m;
+    l.undrained_kn_per_m = times * cu * l.width_m;
+  }
+  return l;
+}
+
+static double most(const limit *l) {
+  return lw_smaller(l->of_weight_kn_per_m, l->undrained_kn_per_m);
+}
+
+static double on_resistance(const lw_check_context *context) {
+  return lw_factor_set_times(context->factor_set, context->load_case->kind, LW_FACTOR_SLIDING_RESISTANCE,
+                             LW_FACTOR_SLIDING_RESISTANCE_TIMES);
+}
+
+double lw_sliding_most(const lw_check_context *context, const lw_contact *contact, lw_at at) {
+  limit l = limit_of(context, contact, at, on_resistance(context));
+  return most(&l);
 }
 
 static grip grip_of(const lw_check_context *context, const lw_contact *contact) {
   const lw_strengths *design = &context->load_case->ground.design;
   lw_at at = context->place->at;
+  double times = on_resistance(context);
   return (grip){.friction = lw_sliding_friction(design, at),
                 .normal_kn_per_m = lw_larger(contact->vertical_kn_per_m, 0.0),
                 .bond_kn_per_m = lw_sliding_bond(&context->wall->method, design, contact, at),
-                .times =
-                    lw_factor_set_times(context->factor_set, context->load_case->kind,
-                                        LW_FACTOR_SLIDING_RESISTANCE, LW_FACTOR_SLIDING_RESISTANCE_TIMES),
-                .most_kn_per_m = lw_sliding_most(context, contact, at)};
+                .times = times,
+                .limit = limit_of(context, contact, at, times)};
 }
 
 /* What holds and what pushes, with so much of the ground in front counted; 0: none. */
@@ -81,7 +117,7 @@ static balance balance_of(const lw_check_context *context, const lw_contact *con
                .in_front_kn_per_m = in_front_kn_per_m,
                .off_push = lw_factor_set_passive_off_push(context->factor_set, &context->wall->method)};
   b.push_kn_per_m = contact->horizontal_kn_per_m - (b.off_push ? in_front_kn_per_m : 0.0);
-  b.holds_kn_per_m = lw_smaller(unlimited(&b.grip), b.grip.most_kn_per_m);
+  b.holds_kn_per_m = lw_smaller(unlimited(&b.grip), most(&b.grip.limit));
   if (!b.off_push) b.holds_kn_per_m += in_front_kn_per_m;
   return b;
 }
@@ -98,6 +134,8 @@ static lw_check weigh(const lw_check_context *context, const balance *b, lw_chec
     return check;
   }
   lw_check_weigh(&check, row[asks_more ? LW_FACTOR_SLIDING_WITH_PASSIVE : LW_FACTOR_SLIDING], kind);
+  /* Clay that nothing bears on holds nothing: the wall tips before it slides. */
+  if (check.counts && b->grip.limit.tipped && b->holds_kn_per_m <= 0.0) check.reason = LW_REASON_OUTSIDE_BASE;
   return check;
 }
 
@@ -119,11 +157,23 @@ static void tell_grip(const grip *g, const char *symbol, const lw_working *worki
 }
 
 static void tell_limit(const grip *g, const char *symbol, const lw_working *working) {
+  const limit *l = &g->limit;
   lw_step step = {.symbol = symbol,
-                  .formula = "share x V, the most that clay without friction holds",
-                  .value = g->most_kn_per_m,
+                  .formula = "share x V, the most that undrained clay holds",
+                  .value = most(l),
                   .unit = "kN/m"};
-  lw_working_line(working, &step, "%.4f x %.4f", g->most_kn_per_m / g->normal_kn_per_m, g->normal_kn_per_m);
+  if (l->of_weight_kn_per_m <= l->undrained_kn_per_m) {
+    lw_working_line(working, &step, "%.4f x %.4f", l->share, g->normal_kn_per_m);
+    return;
+  }
+  bool whole = fabs(g->times - 1.0) < 1e-12;
+  step.formula = whole ? "cu x B', the most that clay holds undrained"
+                       : "factor x cu x B', the most that clay holds undrained";
+  step.source = "[EN1997-1 6.5.3]";
+  if (whole)
+    lw_working_line(working, &step, "%.4f x %.4f", l->strength_kpa, l->width_m);
+  else
+    lw_working_line(working, &step, "%.4f x %.4f x %.4f", g->times, l->strength_kpa, l->width_m);
 }
 
 static void tell_in_front(const balance *b, double ground_kn_per_m, const lw_working *working) {
@@ -151,11 +201,11 @@ static void tell_friction(const lw_check_context *context, double design, const 
 static void tell(const lw_check_context *context, const balance *b, const lw_check *check,
                  const lw_working *working) {
   const grip *g = &b->grip;
-  bool limited = g->most_kn_per_m<unlimited(g), passes = b->in_front_kn_per_m> 0.0 && !b->off_push;
+  bool limited = most(&g->limit)<unlimited(g), passes = b->in_front_kn_per_m> 0.0 && !b->off_push;
   tell_friction(context, g->friction, working);
   tell_grip(g, limited || passes ? "Rg" : "R", working);
   if (limited) tell_limit(g, passes ? "Rm" : "R", working);
-  if (b->in_front_kn_per_m > 0.0) tell_in_front(b, lw_smaller(unlimited(g), g->most_kn_per_m), working);
+  if (b->in_front_kn_per_m > 0.0) tell_in_front(b, lw_smaller(unlimited(g), most(&g->limit)), working);
   bool every = context->factor_set->on_every_wedge > 0.0;
   lw_check_tell_has(check, every ? "F R / H, with F on every strength" : "R / H", working);
 }

@@ -13,8 +13,9 @@ void lw_complete_soils(lw_completing *s);
 void lw_complete_loads(lw_completing *s);
 void lw_complete_courses(lw_completing *s);
 void lw_complete_section(lw_completing *s);
-void lw_complete_bed(lw_completing *s);   /* after the soils and the wall */
-void lw_complete_back(lw_completing *s);  /* after the soils */
+void lw_complete_bed(lw_completing *s);      /* after the soils and the wall */
+void lw_complete_back(lw_completing *s);     /* after the soils */
+void lw_complete_friction(lw_completing *s); /* after bed and wall */
 void lw_complete_site(lw_completing *s);  /* after the wall: the level difference follows from its height */
 void lw_complete_fence(lw_completing *s); /* after the site */
 void lw_complete_wet(lw_completing *s);   /* after the soils: storm and trench */

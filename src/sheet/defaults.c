@@ -68,8 +68,6 @@ static stand_in taken(const lw_tables *tables, const lw_item *item) {
                     *under = lw_known_soil(tables, LW_SOIL_OF_CLAY_LOAM),
                     *likely = lw_known_soil(tables, LW_SOIL_OF_SANDY_CLAY);
   const lw_material_row *block = lw_known_material(tables, LW_MATERIAL_OF_SOLID_BLOCK);
-  const lw_interface_row *base = lw_known_interface(tables, LW_ASSUMED_BASE),
-                         *joint = lw_known_interface(tables, LW_ASSUMED_JOINT);
   double light = block->unit_weight_low_kn_per_m3, usual = block->unit_weight_likely_kn_per_m3;
   double wet = behind->saturated_unit_weight_kn_per_m3, weighs = behind->unit_weight_typical_kn_per_m3;
   const stand_in rows[] = {
@@ -84,8 +82,6 @@ static stand_in taken(const lw_tables *tables, const lw_item *item) {
       {offsetof(lw_case, ground.footing.saturated_unit_weight), wet, wet},
       {offsetof(lw_case, ground.allowable_bearing), under->allowable_bearing_kpa,
        likely->allowable_bearing_kpa},
-      {offsetof(lw_case, ground.base_friction), base->friction_low, base->friction_high},
-      {offsetof(lw_case, courses.joint_friction), joint->friction_low, joint->friction_high},
       {offsetof(lw_case, courses.block_unit_weight), light, usual},
       {offsetof(lw_case, courses.cap_unit_weight), light, usual},
       {offsetof(lw_case, wall.unit_weight), light, usual},

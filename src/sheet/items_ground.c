@@ -237,7 +237,10 @@ static const lw_item items[] = {
      .assumed = 0.3,
      .unit = "",
      .example = "0.35",
-     .means = "Coefficient of friction under the wall; an angle is kept as its tangent.",
+     .means =
+         "Coefficient of friction of the wall on its bed; an angle is kept as its tangent. Left out, where "
+         "the ground or a pad is told: 0.5 on stone, 0.4 on sand or bedding. The ground under the bed has "
+         "its own, and the less decides.",
      .question = "What lies right under the wall: crushed rock, sand, or clay?"},
     {.part = LW_ABOUT_FOOTING,
      .name = "base adhesion",

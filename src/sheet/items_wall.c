@@ -236,7 +236,10 @@ static const lw_item items[] = {
      .assumed = 0.4,
      .unit = "",
      .example = "0.5",
-     .means = "Coefficient of friction of block on block; an angle is kept as its tangent.",
+     .means =
+         "Coefficient of friction of block on block; an angle is kept as its tangent. Left out, 0.5 where "
+         "only clean stone lies against the joints: every soil is crushed rock, or the drainage stone has a "
+         "`stone filter`.",
      .question = ""},
     {.part = LW_ABOUT_COURSES,
      .name = "joint shear",

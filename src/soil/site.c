@@ -8,6 +8,7 @@
 #include "sheet/values.h"
 #include "tables/known.h"
 #include "backfill.h"
+#include "footing.h"
 
 static bool present(const lw_quantity *q) {
   return q->origin != LW_ABSENT;
@@ -118,30 +119,6 @@ static void loads_build(const lw_case *c, lw_site *site) {
   }
 }
 
-/* Pad stone sheared over the ground takes the ground's own friction: the pad is rough. */
-static void footing_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
-  soil_build(&c->ground.footing, &site->footing);
-  site->base_friction = lw_si_or(&c->ground.base_friction, 0.0);
-  site->base_adhesion_kpa = lw_si_or(&c->ground.base_adhesion, 0.0);
-  site->pad_friction = tan(site->footing.friction_rad);
-  site->allowable_bearing_kpa = lw_si_or(&c->ground.allowable_bearing, 0.0);
-  bool taken = c->pad.thickness.origin == LW_ASSUMED;
-  site->bed_m = taken ? c->pad.thickness.si : 0.0;
-  /* Where nothing lies between, wall and ground slide on the weaker of the two. */
-  bool told = c->ground.footing.friction.origin == LW_GIVEN || c->ground.footing.friction.origin == LW_TABLE;
-  if (told && c->pad.thickness.origin == LW_ABSENT)
-    site->base_friction = fmin(site->base_friction, site->pad_friction);
-  const lw_soil_row *stone =
-      c->pad.material.origin == LW_ABSENT ? NULL : lw_tables_soil(tables, c->pad.material.text);
-  site->pad = (lw_pad){
-      .thickness_m = taken ? 0.0 : lw_si_or(&c->pad.thickness, 0.0),
-      .width_m = lw_si_or(&c->pad.width, 0.0),
-      .spread = lw_si_or(&c->pad.spread, 0.0),
-      .unit_weight_kn_per_m3 = stone ? stone->light_unit_weight_kn_per_m3 : 0.0,
-      .allowable_kpa = stone && isfinite(stone->allowable_bearing_kpa) ? stone->allowable_bearing_kpa : 0.0,
-  };
-}
-
 /* Outlets of one drain block together, and the sheet knows of one. Open joints are wherever the water is;
  * to an outlet and to the ground below it has to be led, by the soil or by stone that is wide enough. */
 static void ways_build(lw_site *site) {
@@ -162,7 +139,8 @@ void lw_site_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
   ways_build(site);
   storm_and_trench_build(c, site);
   loads_build(c, site);
-  footing_build(c, tables, site);
+  soil_build(&c->ground.footing, &site->footing);
+  lw_footing_build(c, tables, site);
 }
 
 double lw_site_under(const lw_site *site) {

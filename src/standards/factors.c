@@ -71,6 +71,7 @@ static void weaken_contacts(lw_strengths *design, const strengths *times) {
   design->front_friction_rad = weaker(design->front_friction_rad, times->friction);
   design->base_friction *= times->friction;
   design->pad_friction *= times->friction;
+  design->undrained_kpa *= times->undrained;
   design->base_adhesion_kpa *= of_cohesion(times, &design->footing);
   design->joint_friction *= times->friction;
   design->joint_shear_kn_per_m *= times->friction;

@@ -152,13 +152,15 @@ static lw_status check_backs(const lw_tables *tables, lw_error *error) {
 
 /* What stands in for an answer that is left out must have a number to give. */
 static lw_status check_stand_ins(const lw_tables *tables, lw_error *error) {
-  static const lw_known_row assumed[] = {LW_ASSUMED_BASE, LW_ASSUMED_JOINT};
+  static const lw_known_row assumed[] = {LW_ASSUMED_BASE, LW_ASSUMED_BED_OF_GRAVEL, LW_ASSUMED_BED_OF_SAND,
+                                         LW_ASSUMED_JOINT, LW_ASSUMED_CLEAN_JOINT};
   static const lw_known_row soils[] = {LW_SOIL_OF_LOAM, LW_SOIL_OF_CLAY_LOAM, LW_SOIL_OF_SANDY_CLAY,
                                        LW_SOIL_OF_TOPSOIL};
   for (size_t i = 0; i < sizeof assumed / sizeof *assumed; i++)
     if (!isfinite(lw_known_interface(tables, assumed[i])->friction_low) ||
-        !isfinite(lw_known_interface(tables, assumed[i])->friction_high))
-      return wrong(error, "interfaces", lw_known_slug(assumed[i]), "friction_low and friction_high", "", why);
+        !isfinite(lw_known_interface(tables, assumed[i])->friction_likely))
+      return wrong(error, "interfaces", lw_known_slug(assumed[i]), "friction_low and friction_likely", "",
+                   why);
   for (size_t i = 0; i < sizeof soils / sizeof *soils; i++)
     if (!isfinite(lw_known_soil(tables, soils[i])->friction_rad))
       return wrong(error, "soils", lw_known_slug(soils[i]), "friction_angle [deg]", "", why);

@@ -129,7 +129,7 @@ typedef enum lw_cue {
   X(ASK_AGAIN, "ask-again", "years") X(PLANT_SOIL_HELD, "plant-soil-held", "m") \
   X(COMPOST_DEPTH, "compost-depth", "m") X(LIKELY_FRICTION, "likely-friction", "deg") \
   X(WEAK_GROUND, "weak-ground", "kPa") X(SLIP_BUILDING, "slip-building", "") \
-  X(LIKELY_MARGIN, "likely-margin", "")
+  X(LIKELY_MARGIN, "likely-margin", "") X(LIKELY_GROUND_FACE, "likely-ground-face", "")
 #define LW_FENCES(X) \
   X(WIND_SHELTERED, "wind-sheltered", "kPa") X(WIND_ORDINARY, "wind-ordinary", "kPa") \
   X(WIND_EXPOSED, "wind-exposed", "kPa") X(RUN_END, "run-end", "") X(LEAST_HEIGHT, "least-height", "m") \
@@ -194,8 +194,11 @@ typedef enum lw_cue {
   X(WALL_ON_UNNAMED, "assumed wall on ground not named") X(WALL_ON_SOFT, "assumed wall on soft ground") \
   X(WALL_AT_CLAY, "assumed wall against natural clay") X(MEMBRANE, "membrane behind a wall")
 #define LW_INTERFACES_ASKED(X) \
-  X(BASE, "assumed base") X(JOINT, "assumed joint") LW_BACKS_ASKED(X)
-#define LW_MATERIALS_ASKED(X) X(SOLID_BLOCK, "solid concrete block") X(LOOSE_GRAVEL, "loose gravel")
+  X(BASE, "assumed base") X(BED_OF_GRAVEL, "assumed bed of gravel") X(BED_OF_SAND, "assumed bed of sand") \
+  X(JOINT, "assumed joint") X(CLEAN_JOINT, "assumed clean joint") LW_BACKS_ASKED(X)
+#define LW_MATERIALS_ASKED(X) \
+  X(SOLID_BLOCK, "solid concrete block") X(LOOSE_GRAVEL, "loose gravel") X(DRY_SAND, "dry sand") \
+  X(STORED_SAND, "stored sand")
 #define LW_PLANT_ASKED(X) X(HAND_RAMMER, "hand rammer") X(USUAL, "medium plate compactor")
 typedef enum lw_known_row {
 #define LW_KNOWN_CLEARANCE_ROW(name, slug) LW_CLEARANCE_##name,

@@ -31,6 +31,12 @@ static const lw_column soil_columns[] = {
     LW_WORD("weight_seen", lw_soil_row, weight_from.seen, LW_SEEN_WORDS),
     LW_TEXT("bearing_source", lw_soil_row, bearing_from.source),
     LW_WORD("bearing_seen", lw_soil_row, bearing_from.seen, LW_SEEN_WORDS),
+    LW_NUMBER_MAYBE("critical_angle [deg]", lw_soil_row, critical_rad, LW_DEGREE, 0, 60),
+    LW_TEXT_MAYBE("critical_source", lw_soil_row, critical_from.source),
+    LW_WORD_MAYBE("critical_seen", lw_soil_row, critical_from.seen, LW_SEEN_WORDS),
+    LW_NUMBER_MAYBE("undrained_strength [kPa]", lw_soil_row, undrained_kpa, 1, 0, 1000),
+    LW_TEXT_MAYBE("undrained_source", lw_soil_row, undrained_from.source),
+    LW_WORD_MAYBE("undrained_seen", lw_soil_row, undrained_from.seen, LW_SEEN_WORDS),
     LW_FROM(lw_soil_row, from),
 };
 

@@ -239,8 +239,9 @@ Test(remedies, questions_are_sorted_by_what_they_change) {
 
 /* The graver verdict falls away first: it stands, before there is one question less. */
 Test(remedies, an_answer_that_makes_it_stand_comes_before_one_that_leaves_a_question_less) {
-  lw_result *result =
-      verdict_run(FIRM "mapped land=unknown;base friction=unknown;block depth=450 mm;course count=6");
+  lw_result *result = verdict_run(
+      "footing soil name=unknown;allowable bearing=150 kPa;mapped land=unknown;base friction=unknown;"
+      "block depth=450 mm;course count=6");
   cr_assert_eq(result->verdict.exit_status, 4);
   cr_assert_eq(result->verdict.who, LW_WHO_COUNCIL);
   find(result);
@@ -253,12 +254,14 @@ Test(remedies, an_answer_that_makes_it_stand_comes_before_one_that_leaves_a_ques
 }
 
 Test(remedies, the_favourable_answer_is_what_a_sheet_would_say) {
-  lw_result *result = verdict_run("base friction=unknown;block depth=500 mm;course count=6");
+  lw_result *result =
+      verdict_run("footing soil name=unknown;base friction=unknown;block depth=500 mm;course count=6");
   find(result);
   const lw_asking *a = asked(result, "base friction");
   cr_assert_not_null(a);
   cr_expect_str_eq(a->assumed, "0.3");
-  lw_result *then = verdict_run("base friction=0.45;block depth=500 mm;course count=6");
+  lw_result *then =
+      verdict_run("footing soil name=unknown;base friction=0.45;block depth=500 mm;course count=6");
   cr_expect_eq(then->verdict.exit_status, a->exit_then);
   cr_expect_eq(then->verdict.stands, a->stands_then);
   free(then);

@@ -251,7 +251,7 @@ Test(report, passive_in_front_has_its_working) {
   lw_text working = wall_working(wall_of(
       "wall height=600 mm;wall embedment=200 mm;block height=200 mm;block depth=450 mm;site behind=bed;"
       "footing soil friction angle=28 deg;footing soil unit weight=17 kN/m3;wall friction=20 deg;"
-      "method pressure=coulomb;method passive=0.5;soil 1 friction angle=30 deg"));
+      "base friction=0.30;method pressure=coulomb;method passive=0.5;soil 1 friction angle=30 deg"));
   const char *front = strstr(working.data, "    in front, passive:");
   cr_assert_not_null(front);
   const char *kp = strstr(front, "= 3.6879 ");

@@ -66,6 +66,7 @@ static const figure_wall thresholds[] = {
      LOW "site behind=ground;building distance=1.5 m;soil 1 name=clean sand;footing soil name=clean sand;"
          "drain outlets=2;stone width=300 mm",
      CELLS_CHECKS},
+    {"likely-ground-face", BED "block depth=500 mm;footing soil name=firm clay", CELLS_CHECKS | CELLS_LIKELY},
     {"ask-again", BED "place=new-south-wales", CELLS_TEXT | CELLS_JSON},
     {NULL, BED, CELLS_TEXT}};
 

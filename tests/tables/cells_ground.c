@@ -5,6 +5,7 @@
 
 #include <criterion/criterion.h>
 
+#include <math.h>
 #include <stdio.h>
 #include <string.h>
 
@@ -30,7 +31,8 @@ static void look_likely_soil(const lw_tables *tables, int row, lw_text *out) {
   const char *name = cells_built_in()->soil[row].name;
   snprintf(items, sizeof items, BED "method bearing=vesic;soil 1 name=%s;footing soil name=%s", name, name);
   cells_wall(tables, items, CELLS_LIKELY, out);
-  snprintf(items, sizeof items, BED "method bearing=vesic;soil 1 name=clean sand;footing soil name=%s", name);
+  snprintf(items, sizeof items,
+           BED "block depth=600 mm;method bearing=vesic;soil 1 name=clean sand;footing soil name=%s", name);
   cells_wall(tables, items, CELLS_LIKELY, out);
 }
 
@@ -89,6 +91,12 @@ static const cells_column of_soils[] = {{"name", look_soil, 0},
                                         {"weight_seen", NULL, 0},
                                         {"bearing_source", NULL, 0},
                                         {"bearing_seen", NULL, 0},
+                                        {"critical_angle [deg]", look_soil, 0},
+                                        {"critical_source", NULL, 0},
+                                        {"critical_seen", NULL, 0},
+                                        {"undrained_strength [kPa]", look_soil, 0},
+                                        {"undrained_source", NULL, 0},
+                                        {"undrained_seen", NULL, 0},
                                         {"source", NULL, 0},
                                         {"seen", NULL, 0},
                                         {NULL, NULL, 0}};
@@ -171,7 +179,10 @@ Test(cells, all_conventions_decide) {
  * takes a figure of them onto the sheet. */
 static void look_stand_in(const lw_tables *tables, int row, lw_text *out) {
   (void)row;
-  cells_wall(tables, BED, CELLS_CHECKS, out);
+  cells_wall(tables, BED, CELLS_CHECKS | CELLS_LIKELY, out);
+  cells_wall(tables, BED "footing soil name=road base;soil 1 name=crushed rock", CELLS_CHECKS | CELLS_LIKELY,
+             out);
+  cells_wall(tables, BED "pad thickness=100 mm;pad material=dry sand", CELLS_CHECKS | CELLS_LIKELY, out);
   cells_wall(tables, BED "method pressure=coulomb", CELLS_CHECKS | CELLS_LIKELY, out);
   cells_wall(
       tables,
@@ -196,14 +207,15 @@ static void expect_change(lw_tables *tables, double *figure, const char *name) {
 
 Test(cells, each_row_that_stands_in_for_an_answer_decides) {
   static lw_tables tables;
-  static const lw_known_row assumed[] = {LW_ASSUMED_BASE, LW_ASSUMED_JOINT};
+  static const lw_known_row assumed[] = {LW_ASSUMED_BASE, LW_ASSUMED_BED_OF_GRAVEL, LW_ASSUMED_BED_OF_SAND,
+                                         LW_ASSUMED_JOINT, LW_ASSUMED_CLEAN_JOINT};
   static const lw_known_row materials[] = {LW_MATERIAL_OF_SOLID_BLOCK, LW_MATERIAL_OF_LOOSE_GRAVEL};
   for (size_t i = 0; i < sizeof assumed / sizeof *assumed; i++) {
     tables = *cells_built_in();
     expect_change(&tables, &tables.interface_[tables.known[assumed[i]]].friction_low,
                   lw_known_slug(assumed[i]));
     tables = *cells_built_in();
-    expect_change(&tables, &tables.interface_[tables.known[assumed[i]]].friction_high,
+    expect_change(&tables, &tables.interface_[tables.known[assumed[i]]].friction_likely,
                   lw_known_slug(assumed[i]));
   }
   for (size_t i = 0; i < sizeof materials / sizeof *materials; i++) {

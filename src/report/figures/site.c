@@ -2,6 +2,7 @@
 #include <math.h>
 
 #include "parts.h"
+#include "report/faces.h"
 
 /* The site as it was computed with, in the units of people. */
 
@@ -33,14 +34,29 @@ static void ground(const lw_figures *b, const lw_site *s) {
   LW_FIGURES_PUT(b, list);
 }
 
+/* The two faces, and what stands behind each. */
+static void base_faces(const lw_figures *b) {
+  lw_faces f;
+  lw_faces_find(b->result, &f);
+  const char *of_bed = f.bed_row ? f.bed_row->from.source : "",
+             *of_ground = f.ground_row ? f.ground_row->critical_from.source : "",
+             *of_clay = f.ground_row ? f.ground_row->undrained_from.source : "";
+  lw_figures_put(b, &(lw_figure_word){"bed_friction", "friction of the wall on its bed", "", of_bed}, f.bed);
+  lw_figures_put(b, &(lw_figure_word){"pad_friction", "friction of the pad on the ground", "", of_ground},
+                 f.ground);
+  if (f.undrained_kpa > 0.0)
+    lw_figures_put(b, &(lw_figure_word){"undrained_kpa", "undrained strength under the wall", "kPa", of_clay},
+                   f.undrained_kpa);
+}
+
 static void under(const lw_figures *b, const lw_wall *w) {
   const lw_site *s = &w->site;
   const lw_figure_row list[] = {
       {"wall_friction_deg", "friction of soil on the wall", "deg", w->wall_friction_rad * LW_DEG_PER_RAD},
       {"base_friction", "friction under the base, the weaker interface", "", s->base_friction},
-      {"base_adhesion_kpa", "adhesion under the base", "kPa", s->base_adhesion_kpa},
-      {"pad_friction", "friction of the pad on the ground", "", s->pad_friction}};
+      {"base_adhesion_kpa", "adhesion under the base", "kPa", s->base_adhesion_kpa}};
   LW_FIGURES_PUT(b, list);
+  base_faces(b);
   lw_figures_put_number(
       b, &(lw_figure_word){"allowable_bearing_kpa", "bearing value of the ground", "kPa", ""},
       (lw_number){s->allowable_bearing_kpa, s->allowable_bearing_kpa > 0.0}, LW_REASON_NO_BEARING_VALUE);

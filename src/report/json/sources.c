@@ -5,6 +5,7 @@
 #include "report/back_rows.h"
 #include "report/cited.h"
 #include "report/difference.h"
+#include "report/faces.h"
 #include "report/text/echo.h"
 #include "report/text/loads.h"
 #include "report/text/said.h"
@@ -69,6 +70,12 @@ static void of_construction(json_t *list, const lw_result *result) {
   if (!result->construction.studied) return;
   note(list, "[INGOLD-1979 29(3)]", lw_seen_word(LW_MEMORY));
   if (row) note(list, row->from.source, lw_seen_word(row->from.seen));
+}
+
+static void of_faces(json_t *list, const lw_result *result) {
+  const lw_origin_note *from[LW_FACES_SOURCES];
+  int count = lw_faces_sources(result, from);
+  for (int i = 0; i < count; i++) note(list, from[i]->source, lw_seen_word(from[i]->seen));
 }
 
 static void of_value(void *context, const lw_echo *echo) {
@@ -137,6 +144,7 @@ void lw_json_sources(json_t *root, const lw_result *result) {
   of_soil(list, result, &result->given.ground.footing);
   of_back(list, result);
   lw_echo_each(result, of_value, list);
+  of_faces(list, result);
   of_construction(list, result);
   of_verdict(list, &result->verdict);
 }

@@ -4,6 +4,7 @@
 #include "back.h"
 #include "echo.h"
 #include "parts.h"
+#include "report/faces.h"
 
 /* Where each value comes from: assumed first, each with its question, then tables, then the sheet. */
 
@@ -72,6 +73,16 @@ static void questions(const lw_page *page, const lw_result *result) {
   lw_echo_each(result, say_assumed, &listing);
 }
 
+static void base_faces(const lw_page *page, const lw_result *result) {
+  lw_text line = {0};
+  lw_faces faces;
+  lw_faces_find(result, &faces);
+  lw_faces_say(&faces, &line);
+  if (line.data) lw_page_say(page, "  Base:     ", line.data);
+  page->out->failed = page->out->failed || line.failed;
+  lw_text_free(&line);
+}
+
 void lw_text_assumed(const lw_page *page, const lw_result *result, bool all) {
   questions(page, result);
   lw_page_heading(page, "Where the values come from");
@@ -79,4 +90,5 @@ void lw_text_assumed(const lw_page *page, const lw_result *result, bool all) {
   listed(page, result, LW_GIVEN, all, "  Given:    ");
   listed(page, result, LW_ASSUMED, all, "  Defaults: ");
   lw_text_back(page, result);
+  base_faces(page, result);
 }

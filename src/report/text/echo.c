@@ -70,12 +70,19 @@ static const lw_origin_note *note_of(const lw_soil_row *row, const char *name) {
   return strstr(name, "bearing") ? &row->bearing_from : &row->from;
 }
 
-/* A value from a table keeps its row: loads for loads, interfaces for the back, soils for all else. */
+/* Friction that stands in for what is not given keeps its row as well. */
+static bool stands_in(const lw_item *item) {
+  return item->offset == offsetof(lw_case, ground.base_friction) ||
+         item->offset == offsetof(lw_case, courses.joint_friction) ||
+         item->offset == offsetof(lw_case, wall.friction);
+}
+
+/* A value from a table keeps its row: loads for loads, interfaces for friction, soils for all else. */
 static void find_source(const lw_result *result, const lw_quantity *q, lw_echo *echo) {
   const lw_tables *tables = result->tables;
   if (echo->item->part == LW_ABOUT_METHOD) return;
-  if (echo->item->offset == offsetof(lw_case, wall.friction)) {
-    if (q->origin == LW_TABLE)
+  if (stands_in(echo->item)) {
+    if (q->origin != LW_GIVEN && q->table_row >= 0)
       lw_print(echo->source, sizeof echo->source, "%s", tables->interface_[q->table_row].from.source);
     return;
   }

@@ -9,6 +9,7 @@
 #include "report/back_rows.h"
 #include "report/cited.h"
 #include "report/difference.h"
+#include "report/faces.h"
 
 /* Cautions that fit this wall, and the sources of what was printed. */
 
@@ -56,6 +57,12 @@ static void of_back(const lw_result *result, lw_cited *cited) {
     if (rows[i]) lw_cited_note_seen(cited, rows[i]->from.source, rows[i]->from.seen);
 }
 
+static void of_faces(const lw_result *result, lw_cited *cited) {
+  const lw_origin_note *from[LW_FACES_SOURCES];
+  int count = lw_faces_sources(result, from);
+  for (int i = 0; i < count; i++) lw_cited_note_seen(cited, from[i]->source, from[i]->seen);
+}
+
 static void of_method(const lw_result *result, lw_cited *cited) {
   lw_cited_note_seen(cited, lw_thrust_source(result), LW_SEEN);
   lw_cited_note_seen(cited, lw_loads_source(result), LW_MEMORY);
@@ -99,6 +106,7 @@ static void of_result(const lw_result *result, lw_cited *cited) {
   of_checks(result, cited);
   of_soils(result, cited);
   of_back(result, cited);
+  of_faces(result, cited);
   lw_echo_each(result, of_value, cited);
   of_construction(result, cited);
   of_verdict(&result->verdict, cited);

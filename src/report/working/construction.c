@@ -17,7 +17,7 @@ static void course_row(const lw_page *page, const lw_construction_course *c) {
     lw_check_print_at(&c->lower, at, sizeof at);
     lw_print(kind, sizeof kind, "%s", lw_check_slug(c->lower.kind));
   }
-  lw_page_linef(page, LW_TONE_PLAIN, "  %6d%9.3f%9.3f%9.3f%10s%10s%10s  %s %s", c->course, c->height_m,
+  lw_page_linef(page, LW_TONE_PLAIN, "  %6d%9.3f%9.3f%8.3f%9s%9s%9s  %s %s", c->course, c->height_m,
                 c->push.thrust_kn_per_m, c->push.height_m, slides, tilts, lower, at, kind);
 }
 
@@ -26,7 +26,7 @@ static void courses(const lw_page *page, const lw_construction *g) {
   lw_page_blank(page);
   lw_page_say(page, " ",
               "Each course newly laid, the plant touching; below it the worst of the older contacts");
-  lw_page_linef(page, LW_TONE_PLAIN, "  %6s%9s%9s%9s%10s%10s%10s", "course", "fill m", "P kN/m", "at m",
+  lw_page_linef(page, LW_TONE_PLAIN, "  %6s%9s%9s%8s%9s%9s%9s", "course", "fill m", "P kN/m", "at m",
                 "sliding", "tilting", "below");
   for (int i = 0; i < g->course_count; i++) course_row(page, &g->course[i]);
   number(g->course[g->worst].sliding.needs, slides, sizeof slides);

@@ -4,6 +4,7 @@
 
 #include "working.h"
 #include "report/difference.h"
+#include "report/faces.h"
 
 /* Steps as they are recorded, what was put in before them, and the two formulas side by side after them. */
 
@@ -105,6 +106,17 @@ static void given_soil(const lw_page *page, const lw_soil *soil, const char *nam
       soil->light_unit_weight_kn_per_m3, soil->saturated_unit_weight_kn_per_m3, to);
 }
 
+static void given_faces(const lw_page *page, const lw_result *result) {
+  lw_text line = {0};
+  lw_faces faces;
+  lw_faces_find(result, &faces);
+  lw_text_add(&line, "Base: ");
+  lw_faces_say(&faces, &line);
+  if (line.data) lw_page_say(page, "  ", line.data);
+  page->out->failed = page->out->failed || line.failed;
+  lw_text_free(&line);
+}
+
 void lw_working_given(const lw_page *page, const lw_result *result) {
   const lw_site *site = &result->wall.site;
   const lw_section *section = &result->wall.section;
@@ -124,9 +136,10 @@ void lw_working_given(const lw_page *page, const lw_result *result) {
   given_soil(page, &site->footing, "Under the base");
   lw_page_sayf(page, "  ",
                "Ground behind b = %.2f deg, its surface %.3f m below the top; load q = %.2f kPa; friction of "
-               "soil on the wall d = %.2f deg; friction under the base %.3f",
+               "soil on the wall d = %.2f deg",
                site->slope_rad * LW_DEG_PER_RAD, site->soil_below_top_m, site->surcharge_kpa,
-               result->wall.wall_friction_rad * LW_DEG_PER_RAD, site->base_friction);
+               result->wall.wall_friction_rad * LW_DEG_PER_RAD);
+  given_faces(page, result);
 }
 
 static void compared_row(const lw_page *page, const lw_compared *c) {

@@ -1,0 +1,70 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "faces.h"
+
+#include <math.h>
+
+#include "sheet/values.h"
+
+static const lw_soil_row *ground_row(const lw_result *result) {
+  const lw_quantity *angle = &result->given.ground.footing.friction;
+  const lw_soil_row *row = angle->origin == LW_TABLE ? &result->tables->soil[angle->table_row] : NULL;
+  return row && !isnan(row->critical_rad) ? row : NULL;
+}
+
+static const lw_interface_row *stand_in(const lw_result *result, const lw_quantity *q) {
+  return q->origin == LW_ASSUMED && q->table_row >= 0 ? &result->tables->interface_[q->table_row] : NULL;
+}
+
+void lw_faces_find(const lw_result *result, lw_faces *faces) {
+  const lw_site *site = &result->wall.site;
+  const lw_quantity *base = &result->given.ground.base_friction,
+                    *angle = &result->given.ground.footing.friction;
+  *faces = (lw_faces){.bed = site->bed_friction,
+                      .ground = site->pad_friction,
+                      .undrained_kpa = site->undrained_kpa,
+                      .bed_given = base->origin == LW_GIVEN,
+                      .bed_between = result->given.pad.thickness.origin != LW_ABSENT,
+                      .ground_told = angle->origin == LW_GIVEN || angle->origin == LW_TABLE,
+                      .bed_row = stand_in(result, base),
+                      .joint_row = stand_in(result, &result->given.courses.joint_friction),
+                      .ground_row = ground_row(result)};
+  faces->ground_decides = faces->ground < faces->bed && (faces->ground_told || faces->bed_between);
+}
+
+static void say_ground(const lw_faces *faces, lw_text *out) {
+  lw_text_addf(out, "; %s on the ground %.3f", faces->bed_between ? "the bed" : "it", faces->ground);
+  double angle_deg = atan(faces->ground) * LW_DEG_PER_RAD;
+  if (faces->ground_row)
+    lw_text_addf(out, ", tan %.1f deg, by its critical angle %s", angle_deg,
+                 faces->ground_row->critical_from.source);
+  else if (faces->ground_told)
+    lw_text_addf(out, ", tan %.1f deg, the ground's angle", angle_deg);
+  else
+    lw_text_add(out, ", as nobody says what the ground is");
+  if (faces->undrained_kpa > 0.0)
+    lw_text_addf(out, "; undrained no more than %.0f kPa on what bears [EN1997-1 6.5.3] %s",
+                 faces->undrained_kpa, faces->ground_row ? faces->ground_row->undrained_from.source : "");
+}
+
+void lw_faces_say(const lw_faces *faces, lw_text *out) {
+  lw_text_addf(out, "the wall on %s %.3f",
+               faces->bed_between || faces->ground_told ? "its bed" : "the ground", faces->bed);
+  if (faces->bed_row)
+    lw_text_addf(out, " %s", faces->bed_row->from.source);
+  else
+    lw_text_add(out, faces->bed_given ? ", as given" : "");
+  if (!faces->ground_told && !faces->bed_between) return;
+  say_ground(faces, out);
+  lw_text_addf(out, ". The less decides: %s", faces->ground_decides ? "the ground" : "the bed");
+}
+
+int lw_faces_sources(const lw_result *result, const lw_origin_note *source[LW_FACES_SOURCES]) {
+  lw_faces faces;
+  int count = 0;
+  lw_faces_find(result, &faces);
+  if (faces.bed_row) source[count++] = &faces.bed_row->from;
+  if (faces.joint_row) source[count++] = &faces.joint_row->from;
+  if (faces.ground_row) source[count++] = &faces.ground_row->critical_from;
+  if (faces.ground_row && faces.undrained_kpa > 0.0) source[count++] = &faces.ground_row->undrained_from;
+  return count;
+}

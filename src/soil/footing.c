@@ -1,0 +1,60 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "footing.h"
+
+#include <math.h>
+
+#include "sheet/values.h"
+#include "tables/known.h"
+
+/* What the wall stands on. It slides on one of two faces: on its levelled bed, or the bed with it on the
+ * ground. */
+
+/* The ground's row, where its strength is the table's. */
+static const lw_soil_row *row_of_ground(const lw_case *c, const lw_tables *tables) {
+  const lw_quantity *angle = &c->ground.footing.friction;
+  return angle->origin == LW_TABLE ? &tables->soil[angle->table_row] : NULL;
+}
+
+/* Sheared under a base, ground falls to its critical angle [EN1997-1 6.5.3]. An angle that is given is the
+ * one that is meant; of ground that nobody names nothing is known but the least friction of a base. */
+static double friction_of_ground(const lw_case *c, const lw_tables *tables, double times) {
+  const lw_quantity *angle = &c->ground.footing.friction;
+  const lw_soil_row *row = row_of_ground(c, tables);
+  if (row && !isnan(row->critical_rad)) return tan(row->critical_rad) * times;
+  if (row || angle->origin == LW_GIVEN) return tan(angle->si);
+  const lw_interface_row *unknown = lw_known_interface(tables, LW_ASSUMED_BASE);
+  return c->look == LW_LOOK_LIKELY ? unknown->friction_likely : unknown->friction_low;
+}
+
+static void faces_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
+  const lw_soil_row *row = row_of_ground(c, tables);
+  double times = c->look == LW_LOOK_LIKELY ? lw_known_value(tables, LW_THRESHOLD_LIKELY_GROUND_FACE) : 1.0;
+  site->bed_friction = lw_si_or(&c->ground.base_friction, 0.0);
+  site->pad_friction = friction_of_ground(c, tables, times);
+  site->undrained_kpa = row && !isnan(row->undrained_kpa) ? row->undrained_kpa * times : 0.0;
+  /* Where nothing lies between, wall and ground slide on the weaker of the two. */
+  bool told = row != NULL || c->ground.footing.friction.origin == LW_GIVEN;
+  bool nothing_between = told && c->pad.thickness.origin == LW_ABSENT;
+  site->base_friction = nothing_between ? fmin(site->bed_friction, site->pad_friction) : site->bed_friction;
+}
+
+static void pad_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
+  bool taken = c->pad.thickness.origin == LW_ASSUMED;
+  const lw_soil_row *stone =
+      c->pad.material.origin == LW_ABSENT ? NULL : lw_tables_soil(tables, c->pad.material.text);
+  site->bed_m = taken ? c->pad.thickness.si : 0.0;
+  site->pad = (lw_pad){
+      .thickness_m = taken ? 0.0 : lw_si_or(&c->pad.thickness, 0.0),
+      .width_m = lw_si_or(&c->pad.width, 0.0),
+      .spread = lw_si_or(&c->pad.spread, 0.0),
+      .unit_weight_kn_per_m3 = stone ? stone->light_unit_weight_kn_per_m3 : 0.0,
+      .allowable_kpa = stone && isfinite(stone->allowable_bearing_kpa) ? stone->allowable_bearing_kpa : 0.0,
+  };
+}
+
+void lw_footing_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
+  site->base_adhesion_kpa = lw_si_or(&c->ground.base_adhesion, 0.0);
+  site->allowable_bearing_kpa = lw_si_or(&c->ground.allowable_bearing, 0.0);
+  faces_build(c, tables, site);
+  pad_build(c, tables, site);
+}
