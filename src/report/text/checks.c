@@ -13,15 +13,18 @@
 
 /* The checks in full: the table, what falls short and by how much, the pushes, case by case. */
 
-static void say_which(const lw_page *page, const lw_rows *rows, lw_shortfall which, const char *beginning) {
+/* Where it tips nothing is in compression either: the tipping says it. */
+static bool falls_by_itself(const lw_check *check) {
+  bool follows = check->reason == LW_REASON_OUTSIDE_BASE && lw_check_about_of(check->kind)->of_pressure;
+  return check->counts && check->holds == LW_FALLS_SHORT && !follows;
+}
+
+static void say_which(const lw_page *page, const lw_rows *rows, lw_row_says which, const char *beginning) {
   char list[640] = "";
   for (int i = 0; i < rows->count; i++) {
     const lw_check *check = &rows->row[i].check;
     char words[40], outcome[40];
-    /* Where it tips nothing is in compression either: the tipping says it. */
-    bool follows = check->reason == LW_REASON_OUTSIDE_BASE && lw_check_about_of(check->kind)->of_pressure;
-    if (!check->counts || check->holds != LW_FALLS_SHORT || lw_shortfall_of(check) != which) continue;
-    if (follows) continue;
+    if (!falls_by_itself(check) || lw_row_says_of(&rows->row[i]) != which) continue;
     lw_check_words(check, words, sizeof words);
     lw_check_outcome(check, outcome, sizeof outcome);
     const char *by = strstr(outcome, " by ");
@@ -145,12 +148,12 @@ void lw_text_checks(const lw_page *page, const lw_result *result) {
   lw_rows rows;
   lw_rows_collect(result, &rows);
   lw_page_blank(page);
-  lw_rows_put_head(page, "Checks, each at its worst");
-  for (int i = 0; i < rows.count; i++) lw_row_put(page, &rows.row[i]);
-  say_which(page, &rows, LW_FALLS_MOVES, "These would move");
-  say_which(page, &rows, LW_FALLS_BY_DESIGN,
-            "These do not stand by the design values, which hold the margin");
-  say_which(page, &rows, LW_FALLS_MARGIN, "These have less margin than asked");
+  lw_rows_put_head(page, "Checks, each at its worst", &rows);
+  for (int i = 0; i < rows.count; i++) lw_row_put(page, &rows, i);
+  say_which(page, &rows, LW_ROW_WOULD_MOVE, "These would move");
+  say_which(page, &rows, LW_ROW_MAY_MOVE, "These may move, by cautious values and not by likely ones");
+  say_which(page, &rows, LW_ROW_BY_DESIGN, "These do not stand by the design values, which hold the margin");
+  say_which(page, &rows, LW_ROW_LESS_MARGIN, "These have less margin than asked");
   say_unknown(page, &rows);
   say_doubts(page, result, &rows);
   lw_rows_put_legend(page, &rows);

@@ -11,8 +11,8 @@ void lw_text_headline(const lw_page *page, const lw_result *result);
 /* Of the headline: where a result must not be used, and how the rest is toned. */
 void lw_text_faulty(const lw_page *page, const lw_result *result);
 lw_tone lw_text_tone(const lw_verdict *v);
-/* One of the three answers. */
-void lw_text_answer(const lw_page *page, const lw_result *result, lw_answer answer);
+/* One of the three answers; how it stands with the check that is worst, or without. */
+void lw_text_answer(const lw_page *page, const lw_result *result, lw_answer answer, bool worst_too);
 void lw_text_verdict(const lw_page *page, const lw_result *result);
 void lw_text_checks(const lw_page *page, const lw_result *result);
 /* Each heavy load that the sheet places, and the line of influence. */

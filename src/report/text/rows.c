@@ -13,15 +13,21 @@ static void keep_worst(lw_rows *rows, const lw_check *check, const lw_situation 
   for (int i = 0; i < rows->count; i++) {
     lw_row *row = &rows->row[i];
     if (row->check.kind != check->kind || row->check.at != check->at) continue;
-    if (lw_check_graver(check, &row->check)) *row = (lw_row){*check, s};
+    if (lw_check_graver(check, &row->check)) *row = (lw_row){.check = *check, .situation = s};
     return;
   }
   assert(rows->count < LW_ROWS_MAX);
-  rows->row[rows->count++] = (lw_row){*check, s};
+  rows->row[rows->count++] = (lw_row){.check = *check, .situation = s};
+}
+
+static void add_likely(const lw_result *result, lw_rows *rows, lw_row *row) {
+  row->likely = lw_looks_has(result, row->situation, &row->check);
+  row->grade = lw_check_grade(result, row->situation, &row->check);
+  rows->likely = rows->likely || row->likely.known;
 }
 
 void lw_rows_collect(const lw_result *result, lw_rows *rows) {
-  rows->count = 0;
+  *rows = (lw_rows){.count = 0};
   for (int i = 0; i < result->situations.count; i++) {
     const lw_situation *s = &result->situations.situation[i];
     for (int k = 0; s->decides && k < s->check_count; k++) {
@@ -29,24 +35,32 @@ void lw_rows_collect(const lw_result *result, lw_rows *rows) {
       keep_worst(rows, &check, s);
     }
   }
+  for (int i = 0; i < rows->count; i++) add_likely(result, rows, &rows->row[i]);
 }
 
-lw_shortfall lw_shortfall_of(const lw_check *check) {
-  if (lw_check_would_move(check)) return LW_FALLS_MOVES;
+lw_row_says lw_row_says_of(const lw_row *row) {
+  static const lw_row_says of_grade[] = {[LW_GRADE_HOLDS] = LW_ROW_HOLDS,
+                                         [LW_GRADE_LESS_MARGIN] = LW_ROW_LESS_MARGIN,
+                                         [LW_GRADE_MAY_MOVE] = LW_ROW_MAY_MOVE,
+                                         [LW_GRADE_WOULD_MOVE] = LW_ROW_WOULD_MOVE,
+                                         [LW_GRADE_CANNOT_BE_SHOWN] = LW_ROW_NOT_SHOWN};
+  const lw_check *check = &row->check;
   bool below = check->factored && lw_check_about_of(check->kind)->below_one && check->has.value < 1.0;
-  return below ? LW_FALLS_BY_DESIGN : LW_FALLS_MARGIN;
+  if (row->grade == LW_GRADE_COUNT) return check->has.known ? LW_ROW_NOT_ASKED : LW_ROW_NOT_CHECKED;
+  if (row->grade == LW_GRADE_LESS_MARGIN && below) return LW_ROW_BY_DESIGN;
+  return of_grade[row->grade];
 }
 
 /* In a word or two: the numbers stand beside it. */
-static const char *outcome_of(const lw_check *check) {
-  static const char *const shorts[] = {[LW_FALLS_MOVES] = "would move",
-                                       [LW_FALLS_BY_DESIGN] = "falls short",
-                                       [LW_FALLS_MARGIN] = "less margin"};
-  if (!check->counts) return check->has.known ? "not asked" : "not checked";
-  if (check->holds == LW_HOLDS) return "holds";
-  if (check->holds == LW_CANNOT_SHOW) return "not shown";
-  if (check->reason == LW_REASON_OUTSIDE_BASE && !check->factored) return "would tip";
-  return shorts[lw_shortfall_of(check)];
+static const char *outcome_of(const lw_row *row) {
+  static const char *const words[] = {
+      [LW_ROW_HOLDS] = "holds",           [LW_ROW_LESS_MARGIN] = "less margin",
+      [LW_ROW_MAY_MOVE] = "may move",     [LW_ROW_WOULD_MOVE] = "would move",
+      [LW_ROW_BY_DESIGN] = "falls short", [LW_ROW_NOT_SHOWN] = "not shown",
+      [LW_ROW_NOT_ASKED] = "not asked",   [LW_ROW_NOT_CHECKED] = "not checked"};
+  lw_row_says says = lw_row_says_of(row);
+  bool tips = says == LW_ROW_WOULD_MOVE && row->check.reason == LW_REASON_OUTSIDE_BASE;
+  return tips ? "would tip" : words[says];
 }
 
 /* Marks what is asked for from memory (m) or as this project's proposal (p). */
@@ -68,18 +82,22 @@ void lw_row_print_has(const lw_check *check, char *out, size_t size) {
   }
 }
 
-void lw_rows_put_head(const lw_page *page, const char *title) {
-  lw_page_linef(page, LW_TONE_STRONG, "%-29s%7s%6s%18s", title, "has", "needs", "case");
+void lw_rows_put_head(const lw_page *page, const char *title, const lw_rows *rows) {
+  lw_page_linef(page, LW_TONE_STRONG, rows->likely ? "%-29s%7s%6s%7s%17s" : "%-29s%7s%6s%s%17s", title, "has",
+                "needs", rows->likely ? "likely" : " ", "case");
 }
 
-void lw_row_put(const lw_page *page, const lw_row *row) {
-  char words[40], has[24], needs[24];
+void lw_row_put(const lw_page *page, const lw_rows *rows, int index) {
+  const lw_row *row = &rows->row[index];
+  char words[40], has[24], needs[24], likely[24] = "";
   lw_check_words(&row->check, words, sizeof words);
   lw_row_print_has(&row->check, has, sizeof has);
   lw_page_number(row->check.needs, needs, sizeof needs);
+  lw_page_number(row->likely, likely, sizeof likely);
   bool bad = row->check.counts && row->check.holds != LW_HOLDS;
-  lw_page_linef(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN, "  %-27s%7s%6s%c %-11s %s", words, has, needs,
-                mark_of(row), outcome_of(&row->check), lw_situation_short(row->situation->name));
+  lw_page_linef(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN,
+                rows->likely ? "  %-27s%7s%6s%c%6s %-11s %s" : "  %-27s%7s%6s%c%.0s %-11s %s", words, has,
+                needs, mark_of(row), likely, outcome_of(row), lw_situation_short(row->situation->name));
 }
 
 static int count_marked(const lw_rows *rows, char mark) {
@@ -89,6 +107,8 @@ static int count_marked(const lw_rows *rows, char mark) {
 }
 
 void lw_rows_put_legend(const lw_page *page, const lw_rows *rows) {
+  if (rows->likely)
+    lw_page_say(page, "  ", "has: by cautious values, which decide; likely: as soil and loads usually are.");
   int memory = count_marked(rows, 'm'), proposal = count_marked(rows, 'p');
   char said[120] = "";
   if (memory > 0) lw_print(said, sizeof said, "m: from memory of its source, not read in print (%d)", memory);

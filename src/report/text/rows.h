@@ -9,26 +9,38 @@
 typedef struct lw_row {
   lw_check check;
   const lw_situation *situation;
+  lw_number likely; /* what it has by likely values */
+  lw_grade grade;   /* LW_GRADE_COUNT: it does not count */
 } lw_row;
 
 enum { LW_ROWS_MAX = LW_CHECK_OF_OTHERS_MAX + LW_CHECK_OF_JOINT_MAX };
 
 typedef struct lw_rows {
   int count;
+  bool likely; /* some row has a likely value */
   lw_row row[LW_ROWS_MAX];
 } lw_rows;
 
-/* What falling short means: it would move, it does not stand by design values, or it has less margin. */
-typedef enum lw_shortfall { LW_FALLS_MOVES, LW_FALLS_BY_DESIGN, LW_FALLS_MARGIN } lw_shortfall;
-lw_shortfall lw_shortfall_of(const lw_check *check);
+/* What a row comes to. */
+typedef enum lw_row_says {
+  LW_ROW_HOLDS,
+  LW_ROW_LESS_MARGIN,
+  LW_ROW_MAY_MOVE,
+  LW_ROW_WOULD_MOVE,
+  LW_ROW_BY_DESIGN, /* it does not stand by design values, which hold the margin */
+  LW_ROW_NOT_SHOWN,
+  LW_ROW_NOT_ASKED,
+  LW_ROW_NOT_CHECKED
+} lw_row_says;
+lw_row_says lw_row_says_of(const lw_row *row);
 
 void lw_rows_collect(const lw_result *result, lw_rows *rows);
 /* What it has, to two decimals, or to as many as it takes not to read like what it fell short of. */
 void lw_row_print_has(const lw_check *check, char *out, size_t size);
 
-void lw_rows_put_head(const lw_page *page, const char *title);
-void lw_row_put(const lw_page *page, const lw_row *row);
-/* What the marks mean and how many figures have one; nothing where none has. */
+void lw_rows_put_head(const lw_page *page, const char *title, const lw_rows *rows);
+void lw_row_put(const lw_page *page, const lw_rows *rows, int index);
+/* What the columns and the marks mean, and how many figures have one. */
 void lw_rows_put_legend(const lw_page *page, const lw_rows *rows);
 
 #endif

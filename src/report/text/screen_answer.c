@@ -102,7 +102,7 @@ void lw_screen_answer(lw_screen *screen, const lw_result *result) {
   headline(screen, result);
   title(screen, result);
   for (int answer = LW_ANSWER_WHAT; answer <= LW_ANSWER_WHO; answer++) {
-    lw_text_answer(&screen->page, result, (lw_answer)answer);
+    lw_text_answer(&screen->page, result, (lw_answer)answer, false);
     lw_screen_piece(screen, LW_SCREEN_ANSWER, LW_STAYS);
     if (answer != LW_ANSWER_STANDS) because(screen, &result->verdict, (lw_answer)answer, gives[answer]);
   }

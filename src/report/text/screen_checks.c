@@ -54,11 +54,11 @@ void lw_screen_checks(lw_screen *screen, const lw_result *result) {
     if (whys.count > 1) say_why_not_shown(screen, &whys);
     return;
   }
-  lw_rows_put_head(&screen->page, "Checks, each at its worst");
+  lw_rows_put_head(&screen->page, "Checks, each at its worst", &rows);
   lw_screen_piece(screen, LW_SCREEN_CHECKS, LW_STAYS);
   for (int i = 0; i < rows.count; i++) {
     int graver = graver_than(&rows, i);
-    lw_row_put(&screen->page, &rows.row[i]);
+    lw_row_put(&screen->page, &rows, i);
     bool holds = rows.row[i].check.holds == LW_HOLDS;
     lw_screen_piece(screen, LW_SCREEN_CHECKS,
                     graver == 0 ? LW_STAYS : graver + (holds ? LW_GIVES_EASILY : 0));

@@ -22,9 +22,9 @@ static void holds_words(const lw_result *result, char *out, size_t size) {
     lw_print(out, size, "on paper, in every case that decides here");
 }
 
-static void short_words(const lw_result *result, char *out, size_t size) {
+static void short_words(const lw_result *result, bool worst_too, char *out, size_t size) {
   lw_check worst;
-  const lw_situation *s = lw_result_told(result, &worst);
+  const lw_situation *s = worst_too ? lw_result_told(result, &worst) : NULL;
   static const char *const how[] = {[LW_SHORT_OF_MARGIN] = "on paper, but with less margin than is asked",
                                     [LW_SHORT_BY_DESIGN] = "not by the design values of its format",
                                     [LW_SHORT_MOVES] = "no, as drawn it would move"};
@@ -36,13 +36,13 @@ static void short_words(const lw_result *result, char *out, size_t size) {
 }
 
 /* Why nobody can say, or what is worst, in the words of the table below. */
-static void stands_words(const lw_result *result, char *out, size_t size) {
+static void stands_words(const lw_result *result, bool worst_too, char *out, size_t size) {
   lw_check worst;
   bool unknown = lw_verdict_governing(result, &worst) && worst.holds == LW_CANNOT_SHOW;
   if (result->verdict.stands == LW_HOLDS)
     holds_words(result, out, size);
   else if (result->verdict.stands == LW_FALLS_SHORT || lw_result_would_move(result))
-    short_words(result, out, size);
+    short_words(result, worst_too, out, size);
   else
     lw_print(out, size, "nobody can say from this sheet%s%s", unknown ? ": " : "",
              unknown ? lw_reason_sentence(worst.reason) : "");
@@ -57,12 +57,12 @@ static const char *who_words(lw_who who) {
   return "";
 }
 
-void lw_text_answer(const lw_page *page, const lw_result *result, lw_answer answer) {
+void lw_text_answer(const lw_page *page, const lw_result *result, lw_answer answer, bool worst_too) {
   static const char *const asked[] = {[LW_ANSWER_WHAT] = "  What it is       ",
                                       [LW_ANSWER_STANDS] = "  Does it stand    ",
                                       [LW_ANSWER_WHO] = "  Who answers      "};
   char stands[200];
-  stands_words(result, stands, sizeof stands);
+  stands_words(result, worst_too, stands, sizeof stands);
   const char *words[] = {[LW_ANSWER_WHAT] = lw_what_sentence(result->verdict.what),
                          [LW_ANSWER_STANDS] = stands,
                          [LW_ANSWER_WHO] = who_words(result->verdict.who)};
@@ -182,7 +182,7 @@ void lw_text_verdict(const lw_page *page, const lw_result *result) {
   const lw_verdict *v = &result->verdict;
   lw_page_blank(page);
   for (int answer = LW_ANSWER_WHAT; answer <= LW_ANSWER_WHO; answer++)
-    lw_text_answer(page, result, (lw_answer)answer);
+    lw_text_answer(page, result, (lw_answer)answer, true);
   lw_page_heading(page, any_assumed(v) ? "Why  (? rests on an answer that is not known)" : "Why");
   group(page, v, LW_ANSWER_WHAT, "What it is");
   group(page, v, LW_ANSWER_STANDS, "Whether it stands");
