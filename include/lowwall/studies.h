@@ -211,7 +211,9 @@ typedef struct lw_fence_wind {
   lw_number wall_moment_knm_per_m;           /* of the wall's own weight, about its toe */
   double distance_m;                         /* of a fence behind */
   double keep_off_m;                         /* common practice */
-  lw_number clear_m; /* from here on the drained wedge does not take the push; at LW_DETAIL_EVERYTHING */
+  double stone_off_m; /* from here on, or from the distance to keep, its posts stand clear of the stone */
+  double below_m;     /* the ground that its posts push, below the soil there */
+  lw_number clear_m;  /* from here on the drained wedge does not take the push; at LW_DETAIL_EVERYTHING */
 } lw_fence_wind;
 
 typedef struct lw_fence {

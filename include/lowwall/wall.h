@@ -144,6 +144,7 @@ typedef struct lw_ground {
   lw_seismic seismic;   /* all 0: no earthquake */
   double level_push;    /* factor on what pushes the ground level: 1 without partial factors */
   double wind_kn_per_m, wind_distance_m; /* of a fence behind, by its posts; 0: none */
+  double wind_below_m;                   /* the ground that they push, below the soil there */
   lw_front front;
 } lw_ground;
 
@@ -247,6 +248,7 @@ typedef struct lw_wall_wind {
   double pressure_kpa; /* the factor of a run's end in it */
   double end_factor;
   double push_kn_per_m, distance_m; /* behind the rear of the top */
+  double below_m; /* the ground that holds the posts, below the soil there: a bed's soil holds none */
 } lw_wall_wind;
 
 /* A fence that closes a bed at its back, as it was told; without one nothing below holds. */

@@ -22,7 +22,7 @@ void lw_ground_own(const lw_wall *wall, lw_ground *ground) {
   ground->water_depth_m = site->water_depth_m;
   ground->seismic = (lw_seismic){0};
   ground->level_push = 1.0;
-  ground->wind_kn_per_m = ground->wind_distance_m = 0.0;
+  ground->wind_kn_per_m = ground->wind_distance_m = ground->wind_below_m = 0.0;
   ground->front = (lw_front){.slope_rad = site->front_slope_rad,
                              .embedment_m = wall->section.embedment_m,
                              .bearing_embedment_m = wall->section.bearing_embedment_m};

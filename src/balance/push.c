@@ -81,7 +81,8 @@ static void add_to_thrust(lw_thrust *thrust, double force_kn_per_m, double heigh
 static void push_at_rest(lw_push *push) {
   const lw_plane *plane = &push->back.plane;
   for (int i = 0; i < plane->load_count; i++) {
-    double force = plane->load[i].push_kn_per_m, height = plane->height_m - plane->load[i].near_m;
+    const lw_plane_load *load = &plane->load[i];
+    double force = load->push_kn_per_m, height = plane->height_m - load->below_m - load->near_m;
     if (force <= 0.0 || height <= 0.0) continue;
     add_to_thrust(&push->thrust, force, height);
     double sum = push->by_pushes.thrust_kn_per_m + force;

@@ -15,4 +15,5 @@ bool lw_plan_wind(const lw_wall *wall, const lw_tables *tables, lw_situation_pla
 void lw_wind_blow(const lw_wall *wall, lw_ground *ground) {
   ground->wind_kn_per_m = wall->wind.push_kn_per_m;
   ground->wind_distance_m = wall->wind.distance_m;
+  ground->wind_below_m = wall->wind.below_m;
 }

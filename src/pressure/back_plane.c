@@ -122,7 +122,10 @@ static void wind_build(const lw_ground *ground, double from_crest_m, lw_plane *p
   double at = lw_larger(ground->wind_distance_m - from_crest_m, 0.0);
   if (ground->wind_kn_per_m <= 0.0) return;
   plane->load[plane->load_count++] =
-      (lw_plane_load){.near_m = at, .far_m = at, .push_kn_per_m = ground->wind_kn_per_m * ground->level_push};
+      (lw_plane_load){.near_m = at,
+                      .far_m = at,
+                      .below_m = ground->wind_below_m,
+                      .push_kn_per_m = ground->wind_kn_per_m * ground->level_push};
 }
 
 /* A point load is taken whole on the metre of wall in front of it. A load that reaches over the wall pushes

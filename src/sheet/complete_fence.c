@@ -12,11 +12,16 @@ static void fill(lw_quantity *q, lw_kind kind, double si) {
   if (!lw_given(q)) *q = lw_assumed(kind, si);
 }
 
+/* Wind is usually that of a suburb, and most of a fence is no end of it. */
+static bool likely(const lw_case *c) {
+  return c->look == LW_LOOK_LIKELY;
+}
+
 /* A fence on the wall or behind it. */
 static void complete_wind(lw_case *c) {
   choose(&c->fence.place, lw_given(&c->fence.distance) ? LW_FENCE_BEHIND : LW_FENCE_ON_WALL);
   if (c->fence.place.value == LW_FENCE_BEHIND) fill(&c->fence.distance, LW_KIND_LENGTH, 0.0);
-  if (!lw_given(&c->fence.wind_pressure)) choose(&c->fence.run_end, LW_YES);
+  if (!lw_given(&c->fence.wind_pressure)) choose(&c->fence.run_end, likely(c) ? LW_NO : LW_YES);
 }
 
 /* A fence that closes the bed. */
@@ -54,5 +59,5 @@ void lw_complete_fence(lw_completing *s) {
   if (stands) complete_wind(c);
   if (back) complete_back(s);
   if ((stands || back) && !lw_given(&c->fence.wind_pressure))
-    choose(&c->fence.wind_exposure, LW_EXPOSURE_EXPOSED);
+    choose(&c->fence.wind_exposure, likely(c) ? LW_EXPOSURE_ORDINARY : LW_EXPOSURE_EXPOSED);
 }

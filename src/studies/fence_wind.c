@@ -37,14 +37,18 @@ void lw_fence_find_wind(const lw_tables *tables, const lw_wall *wall, lw_fence_w
   wind->toe_moment_knm_per_m = wind->force_kn_per_m * (section->height_m + height / 2.0);
   if (section->known) wind->wall_moment_knm_per_m = (lw_number){wall->weight_moment_knm_per_m, true};
   wind->distance_m = blows->distance_m;
+  wind->below_m = blows->below_m;
   wind->keep_off_m = lw_known_value(tables, LW_FENCE_OF_KEEP_OFF) * section->height_m;
+  wind->stone_off_m = fmin(lw_known_value(tables, LW_FENCE_OF_POST_CLEAR), wind->keep_off_m);
 }
 
-static double thrust_with(lw_plane plane, double push_kn_per_m, double distance_m) {
+static double thrust_with(lw_plane plane, const lw_fence_wind *wind, double distance_m) {
   lw_trial_wedge wedge;
-  if (push_kn_per_m > 0.0)
-    plane.load[plane.load_count++] =
-        (lw_plane_load){.near_m = distance_m, .far_m = distance_m, .push_kn_per_m = push_kn_per_m};
+  if (wind)
+    plane.load[plane.load_count++] = (lw_plane_load){.near_m = distance_m,
+                                                     .far_m = distance_m,
+                                                     .below_m = wind->below_m,
+                                                     .push_kn_per_m = wind->force_kn_per_m};
   return lw_trial_wedge_thrust(LW_ACTIVE, &plane, &wedge, NULL, NULL) == LW_OK ? wedge.thrust_kn_per_m : NAN;
 }
 
@@ -53,11 +57,11 @@ void lw_fence_clear(const lw_situations *situations, lw_fence_wind *wind) {
   wind->clear_m.known = false;
   if (!wind->present || wind->on_wall || base->status != LW_OK || !base->wedge_known) return;
   lw_plane plane = base->back.plane;
-  double alone = thrust_with(plane, 0.0, 0.0), near = 0.0, far = FARTHEST * plane.height_m;
-  if (!(thrust_with(plane, wind->force_kn_per_m, far) <= alone + NOTHING_KN_PER_M)) return;
+  double alone = thrust_with(plane, NULL, 0.0), near = 0.0, far = FARTHEST * plane.height_m;
+  if (!(thrust_with(plane, wind, far) <= alone + NOTHING_KN_PER_M)) return;
   while (far - near > CLEAR_STEP_M) {
     double middle = 0.5 * (near + far);
-    bool takes = thrust_with(plane, wind->force_kn_per_m, middle) > alone + NOTHING_KN_PER_M;
+    bool takes = thrust_with(plane, wind, middle) > alone + NOTHING_KN_PER_M;
     *(takes ? &near : &far) = middle;
   }
   wind->clear_m = (lw_number){far, true};

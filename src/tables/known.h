@@ -137,7 +137,7 @@ typedef enum lw_cue {
   X(TIMBER_STRENGTH, "timber-strength", "kPa") X(TIMBER_MATERIAL, "timber-material", "") \
   X(SOIL_FACTOR, "soil-factor", "") X(GROUND_FACTOR, "ground-factor", "") \
   X(LATERAL_BEARING, "lateral-bearing", "kPa/m") X(KEEP_OFF, "keep-off", "") \
-  X(CLEAR_GAP, "clear-gap", "m") \
+  X(CLEAR_GAP, "clear-gap", "m") X(POST_CLEAR, "post-clear", "m") \
   X(UNKNOWN_HEIGHT, "unknown-height", "m") \
   X(UNKNOWN_BOUNDARY, "unknown-boundary", "m") \
   X(UNKNOWN_SPACING, "unknown-spacing", "m") \
@@ -177,7 +177,7 @@ typedef enum lw_cue {
   X(SUPPORTS_BUILDING, "supports-building") X(VEHICLE_LOAD, "vehicle-load") \
   X(LOAD_INSIDE_INFLUENCE, "load-inside-influence") X(WATER_HELD, "water-held") \
   X(BOUNDARY, "boundary") X(PUBLIC_WAY, "public-way") X(MAPPED_LAND, "mapped-land") \
-  X(REACTIVE_SOIL, "reactive-soil") X(FENCE_LOAD, "fence-load") \
+  X(REACTIVE_SOIL, "reactive-soil") X(FENCE_LOAD, "fence-load") X(FENCE_NEAR, "fence-near") \
   X(FENCE_CARRIES_SOIL, "fence-carries-soil") X(BARRIER_NEEDED, "barrier-needed") \
   X(NO_OUTLET, "no-outlet") X(BAD_FILL, "bad-fill") X(EARTHQUAKE, "earthquake") \
   X(WALL_THAT_MOVED, "wall-that-moved") X(DIGS_BELOW_FOOTING, "digs-below-footing") \

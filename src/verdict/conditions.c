@@ -2,45 +2,19 @@
 #include "conditions.h"
 
 #include <math.h>
-#include <stdarg.h>
 #include <string.h>
 
 #include "base/print.h"
 #include "sheet/values.h"
 #include "backfill.h"
+#include "fence_conditions.h"
 #include "parts.h"
 
 /* What sends a wall to a professional whatever its height. The rows, their sentences and whom they call
  * for stand in tables/conditions.csv; here is only how the sheet answers each. What it leaves out asks the
  * council, and is named; it is never taken as answered, nor as an engineer's. */
 
-enum { LW_LEFT_OUT_MAX = 8 };
-
-/* What came of one condition: the items that leave it open, and the end of the sentence where it is so. */
-typedef struct lw_finding {
-  const char *left_out[LW_LEFT_OUT_MAX];
-  int left_out_count;
-  char *detail; /* LW_CLAUSE_MAX bytes; NULL: nobody reads it */
-} lw_finding;
-
 static const double TOUCHING_M = 1e-9;
-
-static void tell(lw_finding *found, const char *format, ...) __attribute__((format(printf, 2, 3)));
-
-/* Onto what is told already. */
-static void tell(lw_finding *found, const char *format, ...) {
-  if (!found->detail) return;
-  size_t used = strlen(found->detail);
-  va_list arguments;
-  va_start(arguments, format);
-  lw_print_list(found->detail + used, LW_CLAUSE_MAX - used, format, arguments);
-  va_end(arguments);
-}
-
-static lw_so open_by(lw_finding *found, const char *item) {
-  if (item && found->left_out_count < LW_LEFT_OUT_MAX) found->left_out[found->left_out_count++] = item;
-  return LW_SO_OPEN;
-}
 
 static lw_so either(lw_so a, lw_so b) {
   return a > b ? a : b;
@@ -56,18 +30,18 @@ typedef struct lw_thing {
 static lw_so near(const lw_thing *thing, const lw_span *within, lw_finding *found) {
   const lw_quantity *q = thing->distance;
   if (q->origin == LW_ABSENT) return LW_SO_NOT;
-  if (q->origin == LW_ASSUMED) return open_by(found, thing->item);
+  if (q->origin == LW_ASSUMED) return lw_open_by(found, thing->item);
   if (q->si >= within->taken_m) return LW_SO_NOT;
-  if (q->si >= within->certain_m) return open_by(found, within->left_out);
-  tell(found, "%s %.2f m away, within the %.2f m that count here", thing->words, q->si, within->certain_m);
+  if (q->si >= within->certain_m) return lw_open_by(found, within->left_out);
+  lw_tell(found, "%s %.2f m away, within the %.2f m that count here", thing->words, q->si, within->certain_m);
   return LW_SO_YES;
 }
 
 static lw_so said_yes(const lw_choice *choice, int value, const char *known, const char *item,
                       lw_finding *found) {
-  if (choice->origin == LW_ASSUMED) return open_by(found, item);
+  if (choice->origin == LW_ASSUMED) return lw_open_by(found, item);
   if (!lw_choice_is(choice, value)) return LW_SO_NOT;
-  tell(found, "%s", known);
+  lw_tell(found, "%s", known);
   return LW_SO_YES;
 }
 
@@ -78,7 +52,7 @@ static lw_thing building(const lw_facts *f) {
 static lw_so supports_building(const lw_facts *f, lw_finding *found) {
   lw_thing thing = building(f);
   if (lw_facts_back_is(f, LW_BACK_BUILDING)) {
-    tell(found, "%s", "a building closes the far side");
+    lw_tell(found, "%s", "a building closes the far side");
     return LW_SO_YES;
   }
   return near(&thing, &f->reach, found);
@@ -111,15 +85,16 @@ static lw_so load_inside(const lw_facts *f, lw_finding *found) {
     const lw_influence_load *load = &influence->load[i];
     if (load->heavy && load->inside && (!worst || load->move_m > worst->move_m)) worst = load;
   }
-  if (!worst) return f->load_left_out ? open_by(found, f->load_left_out) : LW_SO_NOT;
+  if (!worst) return f->load_left_out ? lw_open_by(found, f->load_left_out) : LW_SO_NOT;
   double certain = worst->line_m - uncertain_m(f, worst) / tan(influence->angle_rad);
-  if (worst->distance_m >= certain) return open_by(found, f->reach.left_out);
+  if (worst->distance_m >= certain) return lw_open_by(found, f->reach.left_out);
   const lw_words *name = &f->c->load[worst->number - 1].name;
-  tell(found,
-       "load %d%s%.24s begins %.2f m behind the top, the line at %.0f deg comes up at %.2f m; it is %.2f m "
-       "too near",
-       worst->number, name->origin == LW_ABSENT ? "" : ", ", name->origin == LW_ABSENT ? "" : name->text,
-       worst->distance_m, influence->angle_rad * LW_DEG_PER_RAD, worst->line_m, worst->move_m);
+  lw_tell(
+      found,
+      "load %d%s%.24s begins %.2f m behind the top, the line at %.0f deg comes up at %.2f m; it is %.2f m "
+      "too near",
+      worst->number, name->origin == LW_ABSENT ? "" : ", ", name->origin == LW_ABSENT ? "" : name->text,
+      worst->distance_m, influence->angle_rad * LW_DEG_PER_RAD, worst->line_m, worst->move_m);
   return LW_SO_YES;
 }
 
@@ -134,9 +109,9 @@ static lw_so other_wall_near(const lw_facts *f, lw_finding *found) {
 
 static lw_so slopes(const lw_quantity *slope, bool level, const char *where, const char *item,
                     lw_finding *found) {
-  if (slope->origin == LW_ASSUMED) return open_by(found, item);
+  if (slope->origin == LW_ASSUMED) return lw_open_by(found, item);
   if (level) return LW_SO_NOT;
-  tell(found, "1 in %.1f %s", 1.0 / tan(fabs(slope->si)), where);
+  lw_tell(found, "1 in %.1f %s", 1.0 / tan(fabs(slope->si)), where);
   return LW_SO_YES;
 }
 
@@ -147,7 +122,7 @@ static lw_so sloping_ground(const lw_facts *f, lw_finding *found) {
   if (behind == LW_SO_YES) return behind;
   lw_so front = slopes(&c->ground.front_slope, f->level_in_front, "in front", "front slope", found);
   if (front == LW_SO_YES) return front;
-  lw_so unsaid = c->site.behind.origin == LW_ASSUMED ? open_by(found, "site behind") : LW_SO_NOT;
+  lw_so unsaid = c->site.behind.origin == LW_ASSUMED ? lw_open_by(found, "site behind") : LW_SO_NOT;
   return either(either(behind, front), unsaid);
 }
 
@@ -180,46 +155,14 @@ static lw_so reactive_soil(const lw_facts *f, lw_finding *found) {
   return said_yes(said, LW_YES, "it cracks in dry seasons", "reactive soil", found);
 }
 
-static lw_so fence_carries_soil(const lw_facts *f, lw_finding *found) {
-  if (f->c->site.back.origin == LW_ASSUMED) return open_by(found, "site back");
-  if (!lw_facts_back_is(f, LW_BACK_FENCE)) return LW_SO_NOT;
-  const lw_fence *fence = f->fence;
-  const double *ratio = fence->ratio[LW_FENCE_DRY];
-  if (fence->back && fence->status == LW_OK)
-    tell(found,
-         "soil over the wind it was built for: boards %.2f, push %.2f, moment at the ground %.2f, at the "
-         "hole's bottom %.2f",
-         ratio[LW_FENCE_BOARD], ratio[LW_FENCE_SHEAR], ratio[LW_FENCE_GROUND], ratio[LW_FENCE_HOLE]);
-  else
-    tell(found, "%s", "give the bed a side of its own there");
-  return LW_SO_YES;
-}
-
-static lw_so fence_load(const lw_facts *f, lw_finding *found) {
-  const lw_case *c = f->c;
-  const lw_fence_wind *wind = &f->fence->on;
-  if (c->fence.height.origin == LW_ASSUMED) return open_by(found, "fence height");
-  if (f->fence_m <= 0.0) return LW_SO_NOT;
-  if (c->fence.place.origin == LW_ASSUMED && c->fence.distance.origin != LW_GIVEN)
-    return open_by(found, "fence place");
-  if (!wind->on_wall && c->fence.distance.origin == LW_ASSUMED) return open_by(found, "fence distance");
-  const lw_span *total = &f->height[LW_HEIGHT_TOTAL];
-  bool certain = wind->on_wall || wind->distance_m < wind->keep_off_m - (total->taken_m - total->certain_m);
-  if (!certain) return open_by(found, total->left_out);
-  tell(found, "%.2f m high", c->fence.height.si);
-  if (!wind->on_wall)
-    tell(found, ", %.2f m behind the wall, within its height of %.2f m", wind->distance_m, wind->keep_off_m);
-  return LW_SO_YES;
-}
-
 /* The drop from which codes that ask for a barrier agree; lower ones are a question for the council. */
 static lw_so barrier_needed(const lw_facts *f, lw_finding *found) {
   double most = lw_facts_clearance(f, LW_CLEARANCE_FALL_BARRIER) - TOUCHING_M;
   const lw_span *drop = &f->height[LW_HEIGHT_EXPOSED];
-  if (f->c->site.above.origin == LW_ASSUMED) return open_by(found, "site above");
+  if (f->c->site.above.origin == LW_ASSUMED) return lw_open_by(found, "site above");
   if (!f->people_above || drop->taken_m < most) return LW_SO_NOT;
-  if (drop->certain_m < most) return open_by(found, drop->left_out);
-  tell(found, "a drop of %.2f m, %.2f m or more", drop->certain_m, most);
+  if (drop->certain_m < most) return lw_open_by(found, drop->left_out);
+  lw_tell(found, "a drop of %.2f m, %.2f m or more", drop->certain_m, most);
   return LW_SO_YES;
 }
 
@@ -227,18 +170,19 @@ static lw_so barrier_needed(const lw_facts *f, lw_finding *found) {
 static lw_so no_outlet(const lw_facts *f, lw_finding *found) {
   const lw_case *c = f->c;
   if (f->water_behind) {
-    tell(found, "water stands %.2f m below the top", f->wall->site.water_depth_m);
+    lw_tell(found, "water stands %.2f m below the top", f->wall->site.water_depth_m);
     return LW_SO_YES;
   }
   if (!f->no_way_out) return LW_SO_NOT;
-  if (c->water.drain_outlets.origin == LW_ASSUMED) open_by(found, "drain outlets");
-  if (c->water.wall_joints.origin == LW_ASSUMED) open_by(found, "wall joints");
-  if (c->water.ground_drains.origin == LW_ASSUMED) open_by(found, "ground drains");
+  if (c->water.drain_outlets.origin == LW_ASSUMED) lw_open_by(found, "drain outlets");
+  if (c->water.wall_joints.origin == LW_ASSUMED) lw_open_by(found, "wall joints");
+  if (c->water.ground_drains.origin == LW_ASSUMED) lw_open_by(found, "ground drains");
   if (found->left_out_count > 0) return LW_SO_OPEN;
-  tell(found, "%s",
-       f->wall->site.outlets_buried
-           ? "its outlets lie below the ground in front, and there are no open joints, no ground that drains"
-           : "no outlet, no open joints, no ground that drains");
+  lw_tell(
+      found, "%s",
+      f->wall->site.outlets_buried
+          ? "its outlets lie below the ground in front, and there are no open joints, no ground that drains"
+          : "no outlet, no open joints, no ground that drains");
   return LW_SO_YES;
 }
 
@@ -261,23 +205,23 @@ static lw_so bad_fill(const lw_facts *f, lw_finding *found) {
   const char *left_out = lw_backfill_left_out(f);
   bool behind = f->wall->site.backfill_refused && !left_out;
   if (behind || bears_nothing(f)) {
-    tell(found, "%s",
-         behind ? "the soil behind is refused as backfill"
-                : "no bearing value may be given for the ground under it");
+    lw_tell(found, "%s",
+            behind ? "the soil behind is refused as backfill"
+                   : "no bearing value may be given for the ground under it");
     return LW_SO_YES;
   }
-  open_by(found, left_out);
+  lw_open_by(found, left_out);
   for (int i = 0; i < f->wall->site.soil_count; i++)
-    if (nobody_knows(&f->c->ground.soil[i])) open_by(found, BEHIND[i]);
+    if (nobody_knows(&f->c->ground.soil[i])) lw_open_by(found, BEHIND[i]);
   if (nobody_knows(&f->c->ground.footing) && f->c->ground.allowable_bearing.origin != LW_GIVEN)
-    open_by(found, "footing soil name");
+    lw_open_by(found, "footing soil name");
   return found->left_out_count > 0 ? LW_SO_OPEN : LW_SO_NOT;
 }
 
 static lw_so earthquake(const lw_facts *f, lw_finding *found) {
   const lw_quantity *q = &f->c->earthquake.horizontal;
   if (q->origin == LW_GIVEN && q->si > 0.0) {
-    tell(found, "horizontal coefficient %.2f", q->si);
+    lw_tell(found, "horizontal coefficient %.2f", q->si);
     return LW_SO_YES;
   }
   return said_yes(&f->c->site.earthquakes, LW_YES, "so the sheet says", "strong earthquakes", found);
@@ -326,8 +270,9 @@ static const lw_condition conditions[] = {
     {LW_CONDITION_PUBLIC_WAY, public_way},
     {LW_CONDITION_MAPPED_LAND, mapped_land},
     {LW_CONDITION_REACTIVE_SOIL, reactive_soil},
-    {LW_CONDITION_FENCE_LOAD, fence_load},
-    {LW_CONDITION_FENCE_CARRIES_SOIL, fence_carries_soil},
+    {LW_CONDITION_FENCE_LOAD, lw_fence_leans},
+    {LW_CONDITION_FENCE_NEAR, lw_fence_stands_near},
+    {LW_CONDITION_FENCE_CARRIES_SOIL, lw_fence_closes_bed},
     {LW_CONDITION_BARRIER_NEEDED, barrier_needed},
     {LW_CONDITION_NO_OUTLET, no_outlet},
     {LW_CONDITION_BAD_FILL, bad_fill},

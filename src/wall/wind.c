@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "wind.h"
 
+#include <math.h>
+
 #include "sheet/values.h"
 #include "tables/known.h"
 
@@ -21,6 +23,16 @@ static double acting_pressure(const lw_case *c, const lw_tables *tables, double 
   return *factor * lw_wind_pressure(tables, exposure);
 }
 
+/* Posts in a bed stand in the ground that the bed lies on, and were made to stand there by themselves: their
+ * push goes into that ground, below the soil that the wall holds up. */
+static double below_soil(const lw_case *c, double distance_m) {
+  if (!lw_choice_is(&c->site.behind, LW_BEHIND_BED)) return 0.0;
+  double held = lw_si_or(&c->wall.height, 0.0) - lw_si_or(&c->ground.soil_below_top, 0.0);
+  double run = fmin(distance_m, lw_si_or(&c->ground.slope_run, INFINITY));
+  double rise = run * tan(lw_si_or(&c->ground.slope, 0.0));
+  return fmax(held + rise - lw_si_or(&c->site.level_difference, 0.0), 0.0);
+}
+
 void lw_wall_wind_build(const lw_case *c, const lw_tables *tables, lw_wall_wind *wind) {
   bool stands = c->fence.height.origin != LW_ABSENT && c->fence.height.si > 0.0;
   *wind = (lw_wall_wind){.present = stands};
@@ -31,4 +43,5 @@ void lw_wall_wind_build(const lw_case *c, const lw_tables *tables, lw_wall_wind 
   if (!wind->behind) return;
   wind->push_kn_per_m = wind->pressure_kpa * wind->height_m;
   wind->distance_m = lw_si_or(&c->fence.distance, 0.0);
+  wind->below_m = below_soil(c, wind->distance_m);
 }

@@ -6,7 +6,8 @@
 
 #define LEANING \
   "wall kind=section", "wall height=1 m", "top width=0.3 m", "base width=1 m", "back batter=20 deg", \
-      "wall unit weight=23 kN/m3", "wall embedment=0 mm", "soil 1 friction angle=33 deg", "site behind=bed"
+      "wall unit weight=23 kN/m3", "wall embedment=0 mm", "soil 1 friction angle=33 deg", \
+      "site behind=ground", "ground slope=0 deg"
 
 static const char *const METHODS[] = {"method pressure=rankine", "method pressure=coulomb",
                                       "method pressure=wedge"};

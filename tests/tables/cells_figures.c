@@ -108,7 +108,7 @@ static const figure_wall fences[] = {
     {"unknown-height|unknown-boundary", BED "boundary distance=0.8 m", CELLS_TEXT | CELLS_VERDICT},
     {"unknown-spacing|unknown-hole|unknown-post-width|unknown-board|unknown-board-span",
      BED "site back=fence", CELLS_TEXT | CELLS_JSON},
-    {"keep-off", BED "fence height=1.8 m;fence place=behind;fence distance=0.5 m",
+    {"keep-off|post-clear", BED "fence height=1.8 m;fence place=behind;fence distance=0.5 m",
      CELLS_TEXT | CELLS_VERDICT},
     {"lateral-bearing|ground-factor|soil-factor|timber-strength|timber-gust|timber-material",
      CLOSED "post section=100 mm", CELLS_TEXT | CELLS_JSON},

@@ -205,6 +205,7 @@ static const char high[] = GROUND
 static const char beside[] =
     "building distance=0.3 m;boundary distance=0.3 m;public way distance=0.3 m;"
     "fence height=1.5 m;fence place=on the wall;drain outlets=0;wall joints=sealed;ground drains=no";
+static const char fence_behind[] = "fence height=1.5 m;fence place=behind;fence distance=0.5 m";
 static const char *const few_cues[] = {"site above=nobody",
                                        "cap height=50 mm;cap depth=280 mm",
                                        "course count=6;wall embedment=700 mm;wall height=500 mm",
@@ -225,6 +226,7 @@ static void look_law(const lw_tables *tables, int row, lw_text *out) {
   cells_wall(tables, tidy, CELLS_VERDICT, out);
   cells_wall(tables, high, CELLS_VERDICT, out);
   look_clear(tables, beside, out);
+  look_clear(tables, fence_behind, out);
 }
 
 /* Cautions come up by what a wall has: one thing at a time, for there is room for ten. */

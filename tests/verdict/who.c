@@ -132,6 +132,7 @@ Test(verdict, each_missed_clearance_alone_means_the_council) {
       {"pool barrier distance=0.89 m", "clearance-pool-barrier"},
       {"other wall side=above;other wall height=1.1 m;other wall distance=2.1 m", "upper-wall-taller"},
       {"site back=fence", "fence-carries-soil"},
+      {"course count=6;fence height=1.8 m;fence distance=0.46 m", "fence-near"},
   };
   expect_cause(rows, sizeof rows / sizeof *rows, LW_WHO_COUNCIL);
 }
@@ -160,7 +161,7 @@ Test(verdict, every_row_of_conditions_is_answered) {
       "boundary",           "public-way",   "mapped-land",    "reactive-soil",      "fence-load",
       "barrier-needed",     "no-outlet",    "bad-fill",       "earthquake",         "wall-that-moved",
       "digs-below-footing", "heritage",     "vibrating-load", "fence-carries-soil", "load-inside-influence",
-      "drains-next-door"};
+      "drains-next-door",   "fence-near"};
   const lw_tables *tables = verdict_tables();
   cr_expect_eq((size_t)tables->condition_count, sizeof answered / sizeof *answered);
   for (size_t i = 0; i < sizeof answered / sizeof *answered; i++) {

@@ -117,6 +117,8 @@ static void wind(const lw_figures *figures, const lw_fence_wind *w) {
       {"wall_moment_knm_per_m", "moment of the wall's own weight", "kN m/m",
        w->on_wall ? known(w->wall_moment_knm_per_m) : NAN},
       {"distance_m", "clear distance behind the wall", "m", w->on_wall ? NAN : w->distance_m},
+      {"below_m", "ground that the posts push, below the soil there", "m", w->on_wall ? NAN : w->below_m},
+      {"stone_off_m", "distance from which the posts stand clear of the stone", "m", w->stone_off_m},
       {"keep_off_m", "distance to keep", "m", w->keep_off_m},
       {"clear_m", "distance from which the wedge does not take the push", "m", known(w->clear_m)}};
   LW_FIGURES_PUT(&f, list);

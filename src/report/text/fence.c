@@ -123,6 +123,10 @@ static void behind(const lw_page *page, const lw_fence_wind *w) {
       "Wind of %.2f kPa on %.2f m: its posts push the ground with %.2f kN/m, %.2f m behind the wall. "
       "Keep them one wall height back, %.2f m.",
       w->pressure_kpa, w->height_m, w->force_kn_per_m, w->distance_m, w->keep_off_m);
+  if (w->below_m > 0.0)
+    lw_page_say(page, "  ",
+                "They are taken to stand in the ground below the bed, and to be held by it alone: posts that "
+                "end in the bed's own soil lean on the wall.");
   if (w->clear_m.known)
     lw_page_sayf(page, "  ", "From %.2f m on the wedge behind the wall, drained, does not take the push.",
                  w->clear_m.value);
