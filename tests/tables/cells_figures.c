@@ -61,6 +61,8 @@ static const figure_wall thresholds[] = {
     {"compost-depth", BED "soil below top=150 mm;soil 1 name=compost", CELLS_VERDICT},
     {"likely-margin", SLENDER, CELLS_VERDICT},
     {"likely-friction", GROUND, CELLS_LIKELY},
+    {"likely-friction|likely-load", GROUND, CELLS_LIKELY},
+    {"full-load-height", BED "vehicle access=no;course count=6", CELLS_CHECKS},
     {"weak-ground", BED "allowable bearing=80 kPa", CELLS_CHECKS},
     {"slip-building",
      LOW "site behind=ground;building distance=1.5 m;soil 1 name=clean sand;footing soil name=clean sand;"
