@@ -5,6 +5,7 @@
 
 #include "balance/ground.h"
 #include "balance/passive.h"
+#include "base/angles.h"
 #include "base/extremes.h"
 #include "base/working.h"
 #include "soil/site.h"
@@ -26,7 +27,7 @@ static double held_m(const lw_method *method, const lw_contact *contact) {
 typedef struct limit {
   double of_weight_kn_per_m, share; /* where water or air can get between clay and a dry wall */
   double undrained_kn_per_m, strength_kpa, width_m;
-  bool tipped; /* the resultant lies outside, and no width bears */
+  bool gives_way; /* it is pressed harder than it bears, until enough of it does */
 } limit;
 
 /* What holds by itself, passive apart: friction of what is in compression, and what is bonded. */
@@ -56,8 +57,12 @@ static bool on_ground(const lw_check_context *context, lw_at at) {
   return at == LW_AT_PAD || (at == LW_AT_BASE && lw_site_under(&context->wall->site) <= 0.0);
 }
 
+/* What clay bears undrained, of its strength: pi + 2. */
+static const double BEARS = LW_PI + 2.0;
+
 /* Clay without friction, and clay in the short term, which keeps its undrained strength however hard it is
- * pressed: on what bears, the effective width [EN1997-1 6.5.3]. */
+ * pressed: on what bears, the effective width [EN1997-1 6.5.3]. Pressed harder than it bears it gives way
+ * until enough of it does; the check of bearing says that it does. */
 static limit limit_of(const lw_check_context *context, const lw_contact *contact, lw_at at, double times) {
   const lw_strengths *design = &context->load_case->ground.design;
   lw_number share =
@@ -71,9 +76,10 @@ static limit limit_of(const lw_check_context *context, const lw_contact *contact
   }
   if (cu > 0.0) {
     l.strength_kpa = cu;
-    l.tipped = !contact->inside;
-    l.width_m = l.tipped ? 0.0 : contact->effective_width_m;
-    l.undrained_kn_per_m = times * cu * l.width_m;
+    l.width_m = contact->inside ? contact->effective_width_m : 0.0;
+    double least = lw_larger(contact->vertical_kn_per_m, 0.0) / (cu * BEARS);
+    l.gives_way = l.width_m < least;
+    l.undrained_kn_per_m = times * cu * lw_larger(l.width_m, least);
   }
   return l;
 }
@@ -134,8 +140,6 @@ static lw_check weigh(const lw_check_context *context, const balance *b, lw_chec
     return check;
   }
   lw_check_weigh(&check, row[asks_more ? LW_FACTOR_SLIDING_WITH_PASSIVE : LW_FACTOR_SLIDING], kind);
-  /* Clay that nothing bears on holds nothing: the wall tips before it slides. */
-  if (check.counts && b->grip.limit.tipped && b->holds_kn_per_m <= 0.0) check.reason = LW_REASON_OUTSIDE_BASE;
   return check;
 }
 
@@ -167,9 +171,14 @@ static void tell_limit(const grip *g, const char *symbol, const lw_working *work
     return;
   }
   bool whole = fabs(g->times - 1.0) < 1e-12;
+  step.source = "[EN1997-1 6.5.3]";
+  if (l->gives_way) {
+    step.formula = "factor x V/(pi + 2), of clay pressed harder than it bears undrained";
+    lw_working_line(working, &step, "%.4f x %.4f/(pi + 2)", g->times, g->normal_kn_per_m);
+    return;
+  }
   step.formula = whole ? "cu x B', the most that clay holds undrained"
                        : "factor x cu x B', the most that clay holds undrained";
-  step.source = "[EN1997-1 6.5.3]";
   if (whole)
     lw_working_line(working, &step, "%.4f x %.4f", l->strength_kpa, l->width_m);
   else
