@@ -31,6 +31,7 @@ enum {
   LW_CAUTION_MAX = 10,
   LW_REMEDY_MAX = 10,
   LW_ASKING_MAX = 8,
+  LW_COST_MAX = 12,
   LW_LIMIT_HIT_MAX = 24
 };
 
@@ -160,6 +161,23 @@ typedef struct lw_asking {
   int exit_then;
 } lw_asking;
 
+/* What one caution costs: the wall by cautious values, but for this one that is the likely one. */
+typedef struct lw_cost {
+  char item[64];
+  const char *question;          /* that settles it; "" where nobody is asked */
+  char cautious[48], likely[48]; /* the two values, as one would write them */
+  lw_number has, ratio;          /* of the check that governs then */
+  lw_number least;               /* as lw_looks.cautious then */
+  lw_situation_name situation;   /* of that check, where has is known */
+  lw_check_kind kind;
+  lw_at at;
+  int joint;
+  bool worse; /* the wall has less by the likely value */
+} lw_cost;
+
+/* What is to be said of them all together. */
+#define LW_COSTS_RARE "All these low values at once are rarer than one in twenty"
+
 /** The limit to name for a wall: of those passed the first that asks for whoever must see it, else the one
  *  that it comes nearest to, of those that may clear it; NULL: none. */
 const lw_limit_hit *lw_verdict_limit(const lw_verdict *verdict);
@@ -202,6 +220,8 @@ typedef struct lw_result {
   lw_remedy remedy[LW_REMEDY_MAX];
   int asking_count;
   lw_asking asking[LW_ASKING_MAX];
+  int cost_count;
+  lw_cost cost[LW_COST_MAX]; /* what helps most first */
 } lw_result;
 
 /** One wall, from its case to its verdict.
@@ -248,8 +268,9 @@ const char *lw_looks_words(const lw_looks *looks, char *out, size_t size);
 bool lw_verdict_governing(const lw_result *result, lw_check *check);
 
 /** What would make every deciding check hold, each change by itself or, where one is not enough, two
- *  together; and the unknown answers worth asking.
- *  Fills result->remedy and result->asking. scratch is a second result to run in.
+ *  together; the unknown answers worth asking; and what each caution costs, of the quantities that are not
+ *  given or have a likely value beside them.
+ *  Fills result->remedy, result->asking and result->cost. scratch is a second result to run in.
  *  note  1 Sizes are such as can be bought or built: depths and widths by 50 mm, whole courses, setbacks by
  *          5 mm from 10.
  *        2 A remedy is found by typing its items into the case: what is told holds as it is printed. None

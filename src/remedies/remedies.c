@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "asking.h"
+#include "costs.h"
 #include "trial.h"
 
 /* What would make every deciding check hold: each change by itself or, where it is not enough, with the first
@@ -95,6 +96,7 @@ void lw_remedies_find(lw_result *result, lw_result *scratch) {
   lw_alone alone;
   result->remedy_count = 0;
   lw_asking_find(result, scratch);
+  lw_costs_find(result, scratch);
   result->remedies_sought = result->verdict.stands != LW_HOLDS && !is_refused(result);
   if (!result->remedies_sought) return;
   if (!result->wall.section.known) {

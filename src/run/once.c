@@ -33,10 +33,12 @@ lw_status lw_run_begin(const lw_case *c, const lw_tables *tables, lw_detail deta
   result->detail = detail;
   lw_wall_build(&result->given, tables, &result->wall);
   result->looks.looked = result->looks.bare = false;
+  result->looks.cautious = (lw_least){.has = {0}};
   result->factor_sets.count = 0;
   result->remedies_sought = false;
   result->remedy_count = 0;
   result->asking_count = 0;
+  result->cost_count = 0;
   return LW_OK;
 }
 

@@ -47,10 +47,12 @@ lw_grade lw_check_grade(const lw_result *result, const lw_situation *situation, 
                                        .margin = lw_known_value(result->tables, LW_THRESHOLD_LIKELY_MARGIN)});
 }
 
-/* "1.2", and never a 1.0 that is less than 1. */
+/* "1.2", never a 1.0 that is less than 1, and never a 0.0. */
 static const char *times(const lw_least *least, char *out, size_t size) {
   double value = least->has.value;
-  lw_print(out, size, "%s", value < 9.95 ? lw_digits_of(value, 1).text : "more than 9");
+  if (value >= 9.95) return "more than 9";
+  if (value < 0.01) return "less than 0.01";
+  lw_print(out, size, "%s", lw_digits_of(value, value < 0.095 ? 2 : 1).text);
   if (value < 1.0 && strcmp(out, "1.0") == 0) lw_print(out, size, "%s", lw_digits_of(value, 2).text);
   return out;
 }

@@ -84,6 +84,7 @@ Test(grade, both_looks_stand_in_one_sentence_and_no_less_than_1_reads_1) {
   } tries[] = {{1.1263, 0.5759, {"it has 1.1 times", "ones 0.6"}},
                {0.97, 0.96, {"it has 0.97 times", "ones 0.96"}},
                {12.0, 0.94, {"it has more than 9 times", "ones 0.9"}},
+               {0.04, 0.004, {"it has 0.04 times", "ones less than 0.01"}},
                {0.6453, 0.3744, {"it has 0.6 times", "ones 0.4"}}};
   char words[200];
   for (size_t i = 0; i < sizeof tries / sizeof *tries; i++) {

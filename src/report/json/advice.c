@@ -48,6 +48,30 @@ static void add_asking(json_t *root, const lw_result *result) {
   }
 }
 
+static void add_costs(json_t *root, const lw_result *result) {
+  lw_json_set_text(root, "caution_costs_rare", LW_COSTS_RARE);
+  json_t *list = lw_json_list(root, "caution_costs");
+  for (int i = 0; i < result->cost_count; i++) {
+    const lw_cost *cost = &result->cost[i];
+    const lw_check check = {.kind = cost->kind, .at = cost->at, .joint = cost->joint};
+    json_t *entry = lw_json_entry(list);
+    char at[24];
+    lw_check_print_at(&check, at, sizeof at);
+    lw_json_set_text(entry, "item", cost->item);
+    lw_json_set_text(entry, "question", cost->question);
+    lw_json_set_text(entry, "cautious", cost->cautious);
+    lw_json_set_text(entry, "likely", cost->likely);
+    bool all = lw_json_set_real(entry, "has", cost->has);
+    all = lw_json_set_real(entry, "ratio", cost->ratio) && all;
+    all = lw_json_set_real(entry, "least", cost->least) && all;
+    if (!all) lw_json_set_text(entry, "reason", lw_reason_slug(LW_REASON_NO_DEMAND));
+    lw_json_set_text(entry, "situation", cost->has.known ? lw_situation_slug(cost->situation) : "");
+    lw_json_set_text(entry, "check", cost->has.known ? lw_check_slug(cost->kind) : "");
+    lw_json_set_text(entry, "at", cost->has.known ? at : "");
+    lw_json_set_flag(entry, "worse", cost->worse);
+  }
+}
+
 static void add_cautions(json_t *root, const lw_result *result) {
   json_t *list = lw_json_list(root, "cautions");
   for (int i = 0; i < result->verdict.reasons.caution_count; i++) {
@@ -67,5 +91,6 @@ static void add_cautions(json_t *root, const lw_result *result) {
 void lw_json_advice(json_t *root, const lw_result *result) {
   add_remedies(root, result);
   add_asking(root, result);
+  add_costs(root, result);
   add_cautions(root, result);
 }

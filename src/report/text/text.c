@@ -30,6 +30,7 @@ lw_status lw_report_text(const lw_result *result, const lw_text_style *style, lw
   lw_text_water(&page, result);
   lw_text_factor_sets(&page, result);
   lw_text_remedies(&page, result);
+  lw_text_costs(&page, result);
   lw_text_construction(&page, result);
   lw_text_fence(&page, result);
   lw_text_unchecked(&page, result);

@@ -1,0 +1,139 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "costs.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "load_cases/least.h"
+#include "sheet/entry.h"
+#include "trial.h"
+
+/* What each caution costs: the likely value of one quantity alone, all others cautious. */
+
+static const double WORTH_SAYING = 0.005;
+
+/* Neither depends on the other look's way of finding it: what a completing made of the items is compared. */
+static bool differs(const lw_quantity *a, const lw_quantity *b) {
+  if (a->origin == LW_ABSENT || b->origin == LW_ABSENT) return false;
+  return a->kind != b->kind || fabs(a->si - b->si) > 1e-9 * fmax(fabs(a->si), fabs(b->si));
+}
+
+static void say(const lw_item *item, const lw_quantity *q, char *out, size_t size) {
+  const lw_unit *unit = lw_unit_find(item->kind, item->unit, strlen(item->unit));
+  if (q->kind == LW_KIND_SHARE)
+    lw_print(out, size, "%.2g of the soil's angle", q->si);
+  else if (q->kind != item->kind && item->kind != LW_KIND_ANGLE_OR_SHARE)
+    lw_print(out, size, "%.4g %s", q->si, lw_kind_unit(q->kind));
+  else if (q->kind == LW_KIND_ANGLE)
+    lw_print(out, size, "%.4g deg", q->si * LW_DEG_PER_RAD);
+  else
+    lw_print(out, size, "%.4g%s%s", unit ? q->si / unit->to_si : q->si, item->unit[0] ? " " : "", item->unit);
+}
+
+static double ratio_of(const lw_result *result) {
+  lw_number ratio = lw_trial_ratio(result);
+  return ratio.known ? ratio.value : 0.0;
+}
+
+static double least_of(const lw_number *least) {
+  return least->known ? least->value : 0.0;
+}
+
+/* Of a wall that moves how much more the least of its checks has, of another how much more of its need; and
+ * where that stays as it is, the other one. */
+typedef struct lw_cost_gain {
+  double first, second;
+} lw_cost_gain;
+
+static const double SAME = 1e-9;
+
+static bool greater(const lw_cost_gain *a, const lw_cost_gain *b) {
+  if (fabs(a->first - b->first) > SAME) return a->first > b->first;
+  return a->second > b->second;
+}
+
+static lw_cost_gain gain_of(const lw_result *now, const lw_result *then, const lw_cost *cost) {
+  lw_number had = lw_situations_least(&now->situations).has;
+  double least = least_of(&cost->least) - least_of(&had), ratio = ratio_of(then) - ratio_of(now);
+  bool moves = now->verdict.falls == LW_SHORT_MOVES;
+  return moves ? (lw_cost_gain){least, ratio} : (lw_cost_gain){ratio, least};
+}
+
+/* Sorted; the least gain falls off a full list. */
+static void insert(lw_result *result, lw_cost_gain *gains, const lw_cost *cost, const lw_cost_gain *gain) {
+  int at = result->cost_count;
+  while (at > 0 && greater(gain, &gains[at - 1])) at--;
+  if (at >= LW_COST_MAX) return;
+  int last = result->cost_count < LW_COST_MAX ? result->cost_count++ : LW_COST_MAX - 1;
+  for (int i = last; i > at; i--) {
+    result->cost[i] = result->cost[i - 1];
+    gains[i] = gains[i - 1];
+  }
+  result->cost[at] = *cost;
+  gains[at] = *gain;
+}
+
+static void note_check(const lw_result *then, lw_cost *cost) {
+  lw_check check;
+  cost->least = lw_situations_least(&then->situations).has; /* of a run to the verdict that holds, too */
+  if (!lw_verdict_governing(then, &check)) return;
+  cost->has = check.has;
+  cost->ratio = check.ratio;
+  cost->situation = then->situations.situation[then->verdict.governing_situation].name;
+  cost->kind = check.kind;
+  cost->at = check.at;
+  cost->joint = check.joint;
+}
+
+static bool is_worse(const lw_cost_gain *gain) {
+  return gain->first < -SAME || (gain->first < SAME && gain->second < -SAME);
+}
+
+/* A quantity that the sheet gives both values of is told of even where the likely one is the worse. */
+static bool worth_saying(const lw_cost_gain *gain, bool given) {
+  bool better = gain->first > WORTH_SAYING || (gain->first > -SAME && gain->second > WORTH_SAYING);
+  return better || (given && is_worse(gain));
+}
+
+static void try(const lw_item *item, int number, lw_case *likely, lw_result *result, lw_result *scratch,
+                lw_cost_gain *gains) {
+  lw_case *c = &scratch->given;
+  *c = result->given;
+  lw_quantity *q = lw_item_quantity(item, number, c);
+  const lw_quantity *other = lw_item_quantity(item, number, likely);
+  lw_cost cost = {.question = item->question};
+  if (!differs(q, other)) return;
+  lw_item_print_name(item, number, cost.item, sizeof cost.item);
+  say(item, q, cost.cautious, sizeof cost.cautious);
+  say(item, other, cost.likely, sizeof cost.likely);
+  *q = *other;
+  if (lw_run(c, result->tables, LW_DETAIL_VERDICT, scratch, NULL) != LW_OK) return;
+  note_check(scratch, &cost);
+  lw_cost_gain gain = gain_of(result, scratch, &cost);
+  cost.worse = is_worse(&gain);
+  if (worth_saying(&gain, lw_item_likely(item, number, &result->given) != NULL))
+    insert(result, gains, &cost, &gain);
+}
+
+/* gives whether the likely case could be completed */
+static bool complete_likely(const lw_result *result, lw_case *likely) {
+  lw_faults faults = {.count = 0};
+  *likely = result->given;
+  likely->look = LW_LOOK_LIKELY;
+  likely->complete = false;
+  return lw_case_complete(result->tables, likely, &faults) == LW_OK;
+}
+
+void lw_costs_find(lw_result *result, lw_result *scratch) {
+  lw_cost_gain gains[LW_COST_MAX];
+  lw_case likely;
+  result->cost_count = 0;
+  if (result->given.look == LW_LOOK_LIKELY || !result->wall.section.known) return;
+  if (!complete_likely(result, &likely)) return;
+  lw_item_walk walk = {0};
+  for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
+    if (item->type != LW_ITEM_QUANTITY || lw_item_is_of_order(item)) continue;
+    for (int n = item->repeats > 0 ? 1 : 0; n <= item->repeats; n++)
+      try(item, n, &likely, result, scratch, gains);
+  }
+}
