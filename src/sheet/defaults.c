@@ -67,7 +67,8 @@ static stand_in taken(const lw_tables *tables, const lw_item *item) {
   const lw_soil_row *behind = lw_known_soil(tables, LW_SOIL_OF_LOAM),
                     *under = lw_known_soil(tables, LW_SOIL_OF_CLAY_LOAM),
                     *likely = lw_known_soil(tables, LW_SOIL_OF_SANDY_CLAY);
-  const lw_material_row *block = lw_known_material(tables, LW_MATERIAL_OF_SOLID_BLOCK);
+  const lw_material_row *block = lw_known_material(tables, LW_MATERIAL_OF_SOLID_BLOCK),
+                        *stone = lw_known_material(tables, LW_MATERIAL_OF_DRY_STONE);
   double light = block->unit_weight_low_kn_per_m3, usual = block->unit_weight_likely_kn_per_m3;
   double wet = behind->saturated_unit_weight_kn_per_m3, weighs = behind->unit_weight_typical_kn_per_m3;
   const stand_in rows[] = {
@@ -84,7 +85,8 @@ static stand_in taken(const lw_tables *tables, const lw_item *item) {
        likely->allowable_bearing_kpa},
       {offsetof(lw_case, courses.block_unit_weight), light, usual},
       {offsetof(lw_case, courses.cap_unit_weight), light, usual},
-      {offsetof(lw_case, wall.unit_weight), light, usual},
+      {offsetof(lw_case, wall.unit_weight), stone->unit_weight_low_kn_per_m3,
+       stone->unit_weight_likely_kn_per_m3},
   };
   for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
     if (rows[i].offset == item->offset) return rows[i];

@@ -58,10 +58,10 @@ static const lw_item items[] = {
      .name = "wall unit weight",
      WEIGHT(wall.unit_weight),
      HEAVY,
-     .assumed = 21.0,
+     .assumed = 17.0,
      .unit = "kN/m3",
      .example = "24 kN/m3",
-     .means = "Of a solid section.",
+     .means = "Of a section, its voids counted in. Left out, it is taken for stone laid dry.",
      .question = "What is the section made of, and how heavy is it?"},
 
     {.part = LW_ABOUT_COURSES,

@@ -166,9 +166,10 @@ static lw_status check_stand_ins(const lw_tables *tables, lw_error *error) {
       return wrong(error, "soils", lw_known_slug(soils[i]), "friction_angle [deg]", "", why);
   if (!isfinite(lw_known_soil(tables, LW_SOIL_OF_TOPSOIL)->friction_typical_rad))
     return wrong(error, "soils", "topsoil", "friction_angle_typical [deg]", "", why);
-  const lw_material_row *block = lw_known_material(tables, LW_MATERIAL_OF_SOLID_BLOCK);
-  if (!isfinite(block->unit_weight_likely_kn_per_m3))
-    return wrong(error, "materials", block->name, "unit_weight_likely [kN/m3]", "", why);
+  static const lw_known_row walls[] = {LW_MATERIAL_OF_SOLID_BLOCK, LW_MATERIAL_OF_DRY_STONE};
+  for (size_t i = 0; i < sizeof walls / sizeof *walls; i++)
+    if (!isfinite(lw_known_material(tables, walls[i])->unit_weight_likely_kn_per_m3))
+      return wrong(error, "materials", lw_known_slug(walls[i]), "unit_weight_likely [kN/m3]", "", why);
   lw_status status = check_backs(tables, error);
   return status == LW_OK ? check_under(tables, error) : status;
 }

@@ -199,7 +199,8 @@ typedef enum lw_cue {
   X(BASE, "assumed base") X(BED_OF_GRAVEL, "assumed bed of gravel") X(BED_OF_SAND, "assumed bed of sand") \
   X(JOINT, "assumed joint") X(CLEAN_JOINT, "assumed clean joint") LW_BACKS_ASKED(X)
 #define LW_MATERIALS_ASKED(X) \
-  X(SOLID_BLOCK, "solid concrete block") X(LOOSE_GRAVEL, "loose gravel") X(DRY_SAND, "dry sand") \
+  X(SOLID_BLOCK, "solid concrete block") X(DRY_STONE, "dry stone with its voids") \
+  X(LOOSE_GRAVEL, "loose gravel") X(DRY_SAND, "dry sand") \
   X(STORED_SAND, "stored sand")
 #define LW_PLANT_ASKED(X) X(HAND_RAMMER, "hand rammer") X(USUAL, "medium plate compactor")
 typedef enum lw_known_row {

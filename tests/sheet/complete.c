@@ -156,7 +156,7 @@ Test(sheet, widths_and_batters_of_a_section_follow_from_one_another) {
   cr_expect(c.wall.kind.value == LW_WALL_SECTION);
   is("face batter", c.shape.face_batter, atan(0.3), LW_ASSUMED);
   is("back batter", c.shape.back_batter, 0.0, LW_ASSUMED);
-  is("unit weight", c.wall.unit_weight, 21.0, LW_ASSUMED);
+  is("unit weight", c.wall.unit_weight, 17.0, LW_ASSUMED);
   cr_expect(c.courses.block_height.origin == LW_ABSENT && c.courses.joint_friction.origin == LW_ABSENT);
   c = CASE("wall height=1.8 m", "wall embedment=0.2 m", "base width=1 m", "top width=0.4 m",
            "face batter=0 deg");

@@ -193,6 +193,8 @@ static void look_stand_in(const lw_tables *tables, int row, lw_text *out) {
       "stone width=300 mm;soil 1 name=clean sand;soil below "
       "top=100 mm",
       CELLS_TEXT | CELLS_REMEDIES, out);
+  cells_wall(tables, "wall kind=section;wall height=0.8 m;base width=0.5 m;top width=0.4 m;site behind=bed",
+             CELLS_CHECKS | CELLS_LIKELY, out);
 }
 
 static void expect_change(lw_tables *tables, double *figure, const char *name) {
@@ -210,7 +212,8 @@ Test(cells, each_row_that_stands_in_for_an_answer_decides) {
   static lw_tables tables;
   static const lw_known_row assumed[] = {LW_ASSUMED_BASE, LW_ASSUMED_BED_OF_GRAVEL, LW_ASSUMED_BED_OF_SAND,
                                          LW_ASSUMED_JOINT, LW_ASSUMED_CLEAN_JOINT};
-  static const lw_known_row materials[] = {LW_MATERIAL_OF_SOLID_BLOCK, LW_MATERIAL_OF_LOOSE_GRAVEL};
+  static const lw_known_row materials[] = {LW_MATERIAL_OF_SOLID_BLOCK, LW_MATERIAL_OF_DRY_STONE,
+                                           LW_MATERIAL_OF_LOOSE_GRAVEL};
   for (size_t i = 0; i < sizeof assumed / sizeof *assumed; i++) {
     tables = *cells_built_in();
     expect_change(&tables, &tables.interface_[tables.known[assumed[i]]].friction_low,
@@ -224,10 +227,11 @@ Test(cells, each_row_that_stands_in_for_an_answer_decides) {
     expect_change(&tables, &tables.material[tables.known[materials[i]]].unit_weight_low_kn_per_m3,
                   lw_known_slug(materials[i]));
   }
-  tables = *cells_built_in();
-  expect_change(&tables,
-                &tables.material[tables.known[LW_MATERIAL_OF_SOLID_BLOCK]].unit_weight_likely_kn_per_m3,
-                "the likely weight of a block");
+  for (size_t i = 0; i < 2; i++) {
+    tables = *cells_built_in();
+    expect_change(&tables, &tables.material[tables.known[materials[i]]].unit_weight_likely_kn_per_m3,
+                  "the likely weight of a wall");
+  }
 }
 
 /* For each row of a back a wall that takes it, in both looks. */
