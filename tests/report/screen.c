@@ -51,6 +51,15 @@ static bool has_key(const char *text) {
   return false;
 }
 
+/* Words for programs: "outlet-blocked", "joint-2". */
+static bool has_slug(const char *text) {
+  for (int i = 0; i < LW_SITUATION_COUNT; i++) {
+    const char *slug = lw_situation_slug((lw_situation_name)i);
+    if (strchr(slug, '-') && strstr(text, slug)) return true;
+  }
+  return strstr(text, "joint-") || strstr(text, "falls-short") || strstr(text, "cannot-be-shown");
+}
+
 /* gives how many cautions it may not leave out */
 static int hold(const lw_result *r, const char *name) {
   static const char engineer[] =
@@ -65,7 +74,7 @@ static int hold(const lw_result *r, const char *name) {
   cr_expect(lines_of(screen.data) <= LW_SCREEN_LINES, "%d lines: %s", lines_of(screen.data), name);
   cr_expect(widest(screen.data) <= LW_SCREEN_COLUMNS, "%d columns: %s", widest(screen.data), name);
   unwrap(screen.data, said, sizeof said);
-  cr_expect_not(has_key(said), "%s", name);
+  cr_expect_not(has_key(said) || has_slug(said), "%s", name);
   if (r->verdict.who == LW_WHO_ENGINEER)
     cr_expect_eq(strncmp(said, engineer, sizeof engineer - 1), 0, "%.90s: %s", said, name);
   for (size_t i = 0; i < sizeof there / sizeof *there; i++)

@@ -59,7 +59,8 @@ static const char *outcome_of(const lw_row *row) {
       [LW_ROW_BY_DESIGN] = "falls short", [LW_ROW_NOT_SHOWN] = "not shown",
       [LW_ROW_NOT_ASKED] = "not asked",   [LW_ROW_NOT_CHECKED] = "not checked"};
   lw_row_says says = lw_row_says_of(row);
-  bool tips = says == LW_ROW_WOULD_MOVE && row->check.reason == LW_REASON_OUTSIDE_BASE;
+  bool tips = says == LW_ROW_WOULD_MOVE && row->check.reason == LW_REASON_OUTSIDE_BASE &&
+              row->check.kind != LW_CHECK_SLIDING;
   return tips ? "would tip" : words[says];
 }
 

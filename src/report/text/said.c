@@ -53,12 +53,23 @@ bool lw_reason_said_before(const lw_verdict *v, int index) {
   return false;
 }
 
-const char *lw_stands_then(lw_holds stands) {
+static const char *stands_then(lw_holds stands) {
   if (stands == LW_HOLDS) return "every deciding check would hold";
   return stands == LW_FALLS_SHORT ? "it would still fall short" : "it could still not be shown to stand";
 }
 
-const char *lw_who_then(lw_who who) {
+static const char *who_then(lw_who who) {
   if (who == LW_WHO_ENGINEER) return "an engineer would still design it";
   return who == LW_WHO_COUNCIL ? "the council would be asked" : "it would be below the limit on file";
+}
+
+void lw_asking_then(const lw_result *result, char *out, size_t size) {
+  const lw_asking *a = &result->asking[0];
+  const lw_verdict *v = &result->verdict;
+  bool same = a->stands_then == v->stands && a->who_then == v->who;
+  if (same && v->stands == LW_HOLDS)
+    lw_print(out, size, "it would hold with more to spare, and no one answer changes who is asked");
+  else
+    lw_print(out, size, "%s; %s%s", stands_then(a->stands_then), who_then(a->who_then),
+             same ? ". No one answer alone changes that; this one helps most" : "");
 }

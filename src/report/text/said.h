@@ -16,8 +16,7 @@ const lw_situation *lw_result_told(const lw_result *result, lw_check *check);
 /* Of the limits that are past, and call for the same person, one is reason enough: all of them are listed. */
 bool lw_reason_said_before(const lw_verdict *v, int index);
 
-/* What would come of an answer, as parts of a sentence. */
-const char *lw_stands_then(lw_holds stands);
-const char *lw_who_then(lw_who who);
+/* What would come of the answer most worth finding out, without the last full stop. */
+void lw_asking_then(const lw_result *result, char *out, size_t size);
 
 #endif

@@ -10,16 +10,19 @@
 
 enum { ENOUGH = 5, CAUTION_LINES = 2 };
 
-static void caution(lw_screen *screen, const lw_hazard_row *row, int gives) {
-  char text[LW_HAZARD_WORDS_MAX];
+static void caution(lw_screen *screen, const lw_hazard_row *row, int lines, int gives) {
+  char text[LW_HAZARD_WORDS_MAX], first[LW_HAZARD_WORDS_MAX];
   lw_hazard_words(row, text, sizeof text);
-  lw_shorten_sentences(&screen->page, "  - ", CAUTION_LINES, text);
+  const char *next = lw_shorten_next(text);
+  lw_print(first, sizeof first, "%.*s", (int)(next - text), text);
+  int least = lw_shorten_lines(&screen->page, "  - ", first);
+  lw_shorten_sentences(&screen->page, "  - ", least > lines ? least : lines, text);
   lw_page_say(&screen->page, "  - ", text);
   lw_screen_piece(screen, LW_SCREEN_CAUTIONS, gives);
 }
 
 /* They come in the order of their weight. Those that name a service, a collapse or a fall stay; of the others
- * as many as make five with them. */
+ * as many as make five with them. Where more stay, each is told in one sentence if that is enough. */
 void lw_screen_cautions(lw_screen *screen, const lw_result *result) {
   const lw_reasons *reasons = &result->verdict.reasons;
   int staying = 0, others = 0;
@@ -33,7 +36,7 @@ void lw_screen_cautions(lw_screen *screen, const lw_result *result) {
       continue;
     }
     others += stay ? 0 : 1;
-    caution(screen, row, stay ? LW_STAYS : others);
+    caution(screen, row, staying > ENOUGH ? 1 : CAUTION_LINES, stay ? LW_STAYS : others);
   }
 }
 

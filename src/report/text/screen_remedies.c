@@ -38,11 +38,10 @@ void lw_screen_remedies(lw_screen *screen, const lw_result *result) {
 
 static void ask(const lw_page *page, const lw_result *result) {
   const lw_asking *a = &result->asking[0];
-  const lw_verdict *v = &result->verdict;
-  bool same = a->stands_then == v->stands && a->who_then == v->who;
-  lw_page_sayf(page, "  ", "%s Taken meanwhile: %s. Were it %s: %s; %s.%s", a->question, a->assumed,
-               a->favourable, lw_stands_then(a->stands_then), lw_who_then(a->who_then),
-               same ? " No one answer alone changes that; this one helps most." : "");
+  char then[200];
+  lw_asking_then(result, then, sizeof then);
+  lw_page_sayf(page, "  ", "%s Taken meanwhile: %s. Were it %s: %s.", a->question, a->assumed, a->favourable,
+               then);
 }
 
 static void ask_for_depth(const lw_page *page, const lw_result *result) {

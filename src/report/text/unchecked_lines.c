@@ -55,11 +55,10 @@ static void remedies(const lw_page *page, const lw_result *result) {
 
 static void ask(const lw_page *page, const lw_result *result) {
   const lw_asking *a = &result->asking[0];
-  const lw_verdict *v = &result->verdict;
-  bool same = a->stands_then == v->stands && a->who_then == v->who;
-  lw_page_sayf(page, "  ", "%s Taken meanwhile: %s = %s. Were it %s: %s; %s.%s", a->question, a->item,
-               a->assumed, a->favourable, lw_stands_then(a->stands_then), lw_who_then(a->who_then),
-               same ? " No one answer alone changes that; this one helps most." : "");
+  char then[200];
+  lw_asking_then(result, then, sizeof then);
+  lw_page_sayf(page, "  ", "%s Taken meanwhile: %s = %s. Were it %s: %s.", a->question, a->item, a->assumed,
+               a->favourable, then);
 }
 
 /* The one thing for which there is no safe value comes before whatever was assumed. */
