@@ -51,8 +51,9 @@ typedef struct lw_soil_row {
   double allowable_bearing_kpa; /* cautious presumptive value for this ground; NAN when none */
   lw_backfill_use use;
   bool free_draining;
-  bool never_swells; /* sand and gravel: whether the ground is reactive need not be asked */
-  bool clay;         /* that stands by itself for a while and shrinks: no friction is counted along it */
+  bool never_swells;           /* sand and gravel: whether the ground is reactive need not be asked */
+  double code_fluid_kn_per_m3; /* equivalent fluid that a code pushes with, level ground; NAN: it has none */
+  bool clay; /* that stands by itself for a while and shrinks: no friction is counted along it */
   /* ribbon lengths that mean this soil: from included, to not; NAN: none, no end */
   double ribbon_from_m, ribbon_to_m;
   /* angle of a poured heap of dry grains, likewise: a floor of the friction angle */
@@ -62,6 +63,7 @@ typedef struct lw_soil_row {
   lw_origin_note porosity_from;                 /* of the drainable porosity */
   lw_origin_note weight_from;                   /* of the unit weights */
   lw_origin_note bearing_from;                  /* of the presumptive bearing value, or of refusing one */
+  lw_origin_note fluid_from;                    /* of the equivalent fluid, where there is one */
   lw_origin_note critical_from, undrained_from; /* where there is one */
   lw_origin_note from;                          /* of the friction angle, or of refusing one */
 } lw_soil_row;

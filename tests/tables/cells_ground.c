@@ -66,6 +66,13 @@ static void look_soil_behind(const lw_tables *tables, int row, lw_text *out) {
   cells_wall(tables, items, CELLS_CHECKS, out);
 }
 
+/* It is printed and decides nothing. */
+static void look_fluid(const lw_tables *tables, int row, lw_text *out) {
+  char items[400];
+  snprintf(items, sizeof items, BED "soil 1 name=%s", cells_built_in()->soil[row].name);
+  cells_wall(tables, items, CELLS_TEXT, out);
+}
+
 static const cells_column of_soils[] = {{"name", look_soil, 0},
                                         {"aliases", look_soil_aliases, 0},
                                         {"use", look_soil, 0},
@@ -91,6 +98,9 @@ static const cells_column of_soils[] = {{"name", look_soil, 0},
                                         {"weight_seen", NULL, 0},
                                         {"bearing_source", NULL, 0},
                                         {"bearing_seen", NULL, 0},
+                                        {"code_fluid [kN/m3]", look_fluid, 0},
+                                        {"fluid_source", NULL, 0},
+                                        {"fluid_seen", NULL, 0},
                                         {"critical_angle [deg]", look_soil, 0},
                                         {"critical_source", NULL, 0},
                                         {"critical_seen", NULL, 0},

@@ -3,6 +3,7 @@
 
 #include "parts.h"
 #include "report/faces.h"
+#include "report/fluid.h"
 
 /* The site as it was computed with, in the units of people. */
 
@@ -62,6 +63,16 @@ static void under(const lw_figures *b, const lw_wall *w) {
       (lw_number){s->allowable_bearing_kpa, s->allowable_bearing_kpa > 0.0}, LW_REASON_NO_BEARING_VALUE);
 }
 
+static void fluid(const lw_figures *b, const lw_result *result) {
+  lw_fluid f = lw_fluid_of(result);
+  const lw_figure_row list[] = {{"fluid_kn_per_m3", "the soil's push as a fluid's, as built", "kN/m3",
+                                 f.known ? f.weight_kn_per_m3 : NAN},
+                                {"code_fluid_kn_per_m3", "the fluid that a code has for this soil", "kN/m3",
+                                 f.row ? f.row->code_fluid_kn_per_m3 : NAN},
+                                {"fluid_of_code", "ours over the code's", "", f.row ? f.share : NAN}};
+  LW_FIGURES_PUT(b, list);
+}
+
 static void pad(const lw_figures *figures, const lw_pad *p) {
   lw_figures b = lw_figures_below(figures, "pad");
   if (p->thickness_m <= 0.0) return;
@@ -108,6 +119,7 @@ void lw_figures_of_site(const lw_figures *figures) {
   soil(&b, "footing", &w->site.footing);
   ground(&b, &w->site);
   under(&b, w);
+  fluid(&b, figures->result);
   pad(&b, &w->site.pad);
   for (int i = 0; i < w->site.load_count; i++) load(&b, i + 1, &w->site.load[i]);
 }

@@ -4,6 +4,7 @@
 #include "json.h"
 #include "report/back_rows.h"
 #include "report/cited.h"
+#include "report/fluid.h"
 #include "report/difference.h"
 #include "report/faces.h"
 #include "report/text/echo.h"
@@ -53,6 +54,8 @@ static void of_back(json_t *list, const lw_result *result) {
   const lw_interface_row *rows[] = {lw_back_row(result), lw_back_membrane(result)};
   for (int i = 0; i < 2; i++)
     if (rows[i]) note(list, rows[i]->from.source, lw_seen_word(rows[i]->from.seen));
+  lw_fluid fluid = lw_fluid_of(result);
+  if (fluid.row) note(list, fluid.row->fluid_from.source, lw_seen_word(fluid.row->fluid_from.seen));
 }
 
 static void of_verdict(json_t *list, const lw_verdict *v) {

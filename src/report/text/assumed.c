@@ -91,4 +91,6 @@ void lw_text_assumed(const lw_page *page, const lw_result *result, bool all) {
   listed(page, result, LW_ASSUMED, all, "  Defaults: ");
   lw_text_back(page, result);
   base_faces(page, result);
+  lw_text_beside(page, result);
+  lw_text_fluid(page, result);
 }

@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "report/back_rows.h"
+#include "report/fluid.h"
 
 /* What holds the soil back along the wall: the friction of the back, why it is what it is, and its downward
  * part, which rests on the wall's rear. */
@@ -36,6 +37,40 @@ void lw_text_back(const lw_page *page, const lw_result *result) {
   say_why(result, &line);
   say_downward(result, &line);
   if (line.data) lw_page_say(page, "  Back:     ", line.data);
+  page->out->failed = page->out->failed || line.failed;
+  lw_text_free(&line);
+}
+
+static void say_beside(const lw_page *page, const lw_compared *c) {
+  char loads[64] = "", wedge[48] = "";
+  if (c->loads_kn_per_m > 0.0)
+    lw_print(loads, sizeof loads, " and %.2f of loads at a distance", c->loads_kn_per_m);
+  if (c->wedge_known) lw_print(wedge, sizeof wedge, ", trial wedges %.2f", c->wedge_kn_per_m);
+  lw_page_sayf(page, "  Beside:   ", "%s, as built: %.2f kN/m%s%s. It does not decide.", c->title,
+               c->formula_kn_per_m, loads, wedge);
+}
+
+void lw_text_beside(const lw_page *page, const lw_result *result) {
+  const lw_situations *all = &result->situations;
+  static const lw_pressure_method methods[LW_COMPARED] = {LW_PRESSURE_RANKINE, LW_PRESSURE_COULOMB};
+  if (!result->wall.section.known || all->count == 0 || result->wall.site.backfill_refused) return;
+  for (int k = 0; k < LW_COMPARED; k++) {
+    const lw_compared *c = &all->situation[0].compared[k];
+    if (c->known && methods[k] != result->wall.method.pressure) say_beside(page, c);
+  }
+}
+
+void lw_text_fluid(const lw_page *page, const lw_result *result) {
+  lw_fluid f = lw_fluid_of(result);
+  lw_text line = {0};
+  if (!f.known || !f.row) return;
+  lw_text_addf(&line, "as built the soil pushes as a fluid of %.2f kN/m3; a code has %.2f for it %s. ",
+               f.weight_kn_per_m3, f.row->code_fluid_kn_per_m3, f.row->fluid_from.source);
+  if (f.share < 1.0)
+    lw_text_addf(&line, "Ours is less, %.2f of it: the 1.5 that codes ask for goes with their own figure. ",
+                 f.share);
+  lw_text_add(&line, "It decides nothing.");
+  if (line.data) lw_page_say(page, "  Fluid:    ", line.data);
   page->out->failed = page->out->failed || line.failed;
   lw_text_free(&line);
 }

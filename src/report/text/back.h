@@ -6,5 +6,9 @@
 
 /* Why the back has the friction that it has, and what hangs on the wall by it. */
 void lw_text_back(const lw_page *page, const lw_result *result);
+/* What the other of Coulomb and Rankine says of the same wall. */
+void lw_text_beside(const lw_page *page, const lw_result *result);
+/* The push as a fluid's beside that of a code, where there is one. */
+void lw_text_fluid(const lw_page *page, const lw_result *result);
 
 #endif

@@ -8,6 +8,7 @@
 #include "said.h"
 #include "report/back_rows.h"
 #include "report/cited.h"
+#include "report/fluid.h"
 #include "report/difference.h"
 #include "report/faces.h"
 
@@ -55,6 +56,8 @@ static void of_back(const lw_result *result, lw_cited *cited) {
   const lw_interface_row *rows[] = {lw_back_row(result), lw_back_membrane(result)};
   for (int i = 0; i < 2; i++)
     if (rows[i]) lw_cited_note_seen(cited, rows[i]->from.source, rows[i]->from.seen);
+  lw_fluid fluid = lw_fluid_of(result);
+  if (fluid.row) lw_cited_note_seen(cited, fluid.row->fluid_from.source, fluid.row->fluid_from.seen);
 }
 
 static void of_faces(const lw_result *result, lw_cited *cited) {

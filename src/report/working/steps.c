@@ -3,8 +3,10 @@
 #include <string.h>
 
 #include "working.h"
+#include "base/working.h"
 #include "report/difference.h"
 #include "report/faces.h"
+#include "report/fluid.h"
 
 /* Steps as they are recorded, what was put in before them, and the two formulas side by side after them. */
 
@@ -163,6 +165,20 @@ static void compared_row(const lw_page *page, const lw_compared *c) {
   if (differs && why[0]) lw_page_sayf(page, "    ", "differ by %s", why);
 }
 
+/* The push of the wall as it is built, as a fluid's. */
+static void fluid(const lw_page *page, const lw_result *result) {
+  lw_fluid f = lw_fluid_of(result);
+  if (!f.known) return;
+  lw_recorder recorder = {.style = page->style};
+  lw_working working = lw_recorder_working(&recorder);
+  lw_step step = {.symbol = "ge", .formula = "K g cos a", .value = f.weight_kn_per_m3, .unit = "kN/m3"};
+  lw_working_line(&working, &step, "K = %.6f, g = %.4f kN/m3, a = %.5f deg", f.coefficient,
+                  f.unit_weight_kn_per_m3, f.angle_rad * LW_DEG_PER_RAD);
+  lw_page_say(page, " ", "The soil's push as a fluid's, as built");
+  lw_recorder_print(&recorder, page);
+  lw_recorder_free(&recorder);
+}
+
 void lw_working_compared(const lw_page *page, const lw_result *result) {
   const lw_situations *all = &result->situations;
   if (!result->wall.section.known || result->wall.site.backfill_refused) return;
@@ -176,4 +192,5 @@ void lw_working_compared(const lw_page *page, const lw_result *result) {
     lw_page_sayf(page, " ", "%s", lw_situation_sentence(s->name));
     for (int k = 0; k < LW_COMPARED; k++) compared_row(page, &s->compared[k]);
   }
+  fluid(page, result);
 }

@@ -121,6 +121,12 @@ static void label_of(const lw_result *result, const lw_force *force, lw_shown pl
   lw_force_label(result, &named, out, size);
 }
 
+/* What of the soil's push hangs on the back is told from what pushes. */
+static const char *upright_label(const lw_force *force, const char *label) {
+  if (force->kind != LW_FORCE_THRUST) return label;
+  return force->vertical_kn_per_m > 0.0 ? "the soil's push, downward" : "the soil's push, upward";
+}
+
 void lw_working_moments(const lw_page *page, const lw_result *result, const lw_free_body *body,
                         lw_shown place) {
   lw_sums sums = {0};
@@ -133,7 +139,7 @@ void lw_working_moments(const lw_page *page, const lw_result *result, const lw_f
     char label[40];
     label_of(result, f, place, label, sizeof label);
     if (fabs(f->vertical_kn_per_m) > NOTHING)
-      upright_line(page, label, f, f->x_m - body->contact.front_m, &sums);
+      upright_line(page, upright_label(f, label), f, f->x_m - body->contact.front_m, &sums);
     if (fabs(f->horizontal_kn_per_m) > NOTHING) level_line(page, label, f, f->y_m - foot, &sums);
   }
   check_sums(page, body, &sums);
