@@ -230,6 +230,16 @@ static double wedge_coefficient(const lw_pressure_run *run) {
          (0.5 * p->layer[0].unit_weight_kn_per_m3 * p->height_m * p->height_m + load * p->height_m);
 }
 
+/* What Rankine has for the same height of soil, who takes neither friction nor batter of a back. */
+static void find_rankine(lw_pressure_run *run) {
+  lw_plane plane = run->plane;
+  if (is_vertical_method(run->method) || run->curved) return;
+  plane.along_ground = true;
+  plane.batter_rad = 0.0;
+  plane.wall_friction_rad = plane.slope_rad;
+  run->rankine_known = lw_rankine_thrust(run->state, &plane, &run->rankine, NULL, NULL) == LW_OK;
+}
+
 static lw_status compute(lw_pressure_run *run, const lw_working *working) {
   lw_status status = run->routine->thrust(run->state, &run->plane, &run->thrust, &run->error, working);
   if (status != LW_OK) return status;
@@ -239,6 +249,7 @@ static lw_status compute(lw_pressure_run *run, const lw_working *working) {
   double formula = run->thrust.total_kn_per_m, gap = fabs(formula - run->wedge.thrust_kn_per_m);
   run->faulty = lw_pressure_must_agree(run) && !(gap <= 1e-6 * fmax(formula, 1e-3));
   if (run->method == LW_PRESSURE_WEDGE) run->thrust.coefficient = wedge_coefficient(run);
+  find_rankine(run);
   lw_pressure_beside_find(run->state, &run->plane, &run->beside, working);
   return LW_OK;
 }

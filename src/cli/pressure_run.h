@@ -16,6 +16,8 @@ typedef struct lw_pressure_run {
   lw_trial_wedge wedge;
   lw_error error, wedge_error;
   bool wedge_known, faulty, moist_below_water;
+  lw_thrust rankine; /* beside Coulomb and the wedge: on an upright plane of the same height */
+  bool rankine_known;
   lw_pressure_beside beside;
 } lw_pressure_run;
 

@@ -107,6 +107,10 @@ static void add_summary(const lw_pressure_run *run, lw_text *text) {
     lw_text_addf(text, "  water            %10.4f kN/m at %.4f m above the foot, level\n", t->water_kn_per_m,
                  t->water_height_m);
   add_wedge(run, text);
+  if (run->rankine_known)
+    lw_text_addf(text, "  Rankine          %10.4f kN/m at %.2f deg, upright plane as high; K %.4f\n",
+                 run->rankine.total_kn_per_m, run->rankine.angle_rad * LW_DEG_PER_RAD,
+                 run->rankine.coefficient);
   lw_pressure_spiral_text(&run->plane, t, text);
   if (run->moist_below_water)
     lw_text_add(text, "  No saturated unit weight is given: the unit weight is used below the water too.\n");
@@ -115,6 +119,11 @@ static void add_summary(const lw_pressure_run *run, lw_text *text) {
 void lw_pressure_run_json(const lw_pressure_run *run, json_t *out) {
   set_thrust(out, run);
   set_wedge(out, run);
+  if (run->rankine_known) {
+    lw_formula_set(out, "rankine_thrust_kn_per_m", run->rankine.total_kn_per_m, NULL);
+    lw_formula_set(out, "rankine_angle_deg", run->rankine.angle_rad * LW_DEG_PER_RAD, NULL);
+    lw_formula_set(out, "rankine_coefficient", run->rankine.coefficient, NULL);
+  }
   lw_pressure_beside_json(&run->beside, out);
   set_profile(out, &run->thrust);
 }

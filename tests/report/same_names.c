@@ -24,9 +24,9 @@ static json_t *output_of(const char *arguments) {
   return value;
 }
 
-/* Numbers of `pressure` alone: a curve beside a plane, the working, what was given. */
+/* Numbers of `pressure` alone: a curve and Rankine beside a plane, the working, what was given. */
 static bool is_its_own(const char *key) {
-  return strncmp(key, "log_spiral", 10) == 0;
+  return strncmp(key, "log_spiral", 10) == 0 || strncmp(key, "rankine", 7) == 0;
 }
 
 /* gives how many numbers both have */
