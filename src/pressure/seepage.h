@@ -23,4 +23,18 @@ double lw_seepage_head(double height_m, double x_m, double y_m);
  *  from  [GRAY1958 vertical drain], derived here; tested by tests/pressure/seepage.c */
 double lw_seepage_pore_area(double height_m, double angle_rad);
 
+/** The alternating sum S in it, of exp(-k pi x/2)/k^3 over odd k, x the cotangent of the angle. */
+double lw_seepage_alternating(double cotangent);
+
+/** Weight of soil and load on a plane that lies at 45 degrees: γ H²/2 + q H. */
+double lw_seepage_weight(const lw_plane *plane, double unit_weight_kn_per_m3);
+
+/** The thrust alone of soil through which rain seeps to a drain on the plane, for a balance of forces.
+ *  in    plane     as for lw_seepage_thrust
+ *  out   along     the greatest of all wedges, along the direction of the thrust; unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION, as lw_seepage_thrust
+ *  note  1 Newton's method on a quotient of the cotangent of the wedge's angle, some hundred nanoseconds. */
+lw_status lw_seepage_along(const lw_plane *plane, double *along_kn_per_m, lw_error *error,
+                           const lw_working *working);
+
 #endif

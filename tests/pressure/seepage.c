@@ -127,3 +127,37 @@ Test(seepage, only_where_there_is_a_form) {
     cr_expect_lt(s.dry_k, 0.0, "unchanged on failure");
   }
 }
+
+/* The greatest of many wedges, each by its angle: the solver knows the cotangent only. */
+static double greatest_by_angles(const lw_plane *plane) {
+  enum { ANGLES = 20000 };
+  const lw_layer *soil = &plane->layer[0];
+  double phi = soil->friction_rad, delta = plane->wall_friction_rad, most = 0.0;
+  double whole = 0.5 * soil->saturated_unit_weight_kn_per_m3 * plane->height_m * plane->height_m +
+                 plane->surcharge_kpa * plane->height_m;
+  for (int i = 1; i < ANGLES; i++) {
+    double angle = 0.5 * PI * i / ANGLES, closing = cos(angle - phi - delta);
+    double pores = plane->water_unit_weight_kn_per_m3 * lw_seepage_pore_area(plane->height_m, angle);
+    double thrust = (whole / tan(angle) * sin(angle - phi) + pores * sin(phi)) / closing;
+    if (closing > 1e-9) most = fmax(most, thrust);
+  }
+  return most;
+}
+
+/* Any soil, load and height, soil hardly heavier than water and a back rougher than 45 degrees included. */
+Test(seepage, no_wedge_pushes_more) {
+  for (int i = 0; i < 60; i++) {
+    lw_plane plane = plane_of(8.0 + 38.0 * ((i * 37) % 60) / 60.0, 0.0, 12.0 * ((i * 11) % 7) / 7.0);
+    plane.wall_friction_rad = plane.layer[0].friction_rad * ((i * 7) % 9) / 8.0;
+    plane.height_m = 0.05 + 3.0 * ((i * 13) % 20) / 20.0;
+    plane.layer[0].saturated_unit_weight_kn_per_m3 = i % 10 == 0 ? 9.9 : 11.0 + 12.0 * ((i * 17) % 11) / 11.0;
+    plane.layer[0].unit_weight_kn_per_m3 = plane.layer[0].saturated_unit_weight_kn_per_m3 - 0.5;
+    lw_seepage s;
+    double along = 0.0, most = greatest_by_angles(&plane);
+    cr_assert_eq(lw_seepage_along(&plane, &along, NULL, NULL), LW_OK, "plane %d", i);
+    cr_expect(along > most * (1.0 - 1e-12) && along < most * (1.0 + 1e-6), "plane %d: %.9g, %.9g", i, along,
+              most);
+    cr_assert_eq(lw_seepage_thrust(&plane, &s, NULL, NULL), LW_OK);
+    cr_expect_lt(fabs(s.seeping_kn_per_m - along * cos(plane.wall_friction_rad)), 1e-12 * along);
+  }
+}
