@@ -198,6 +198,7 @@ typedef struct lw_free_body {
   lw_thrust thrust;                   /* as used: the larger of formula and wedge */
   const lw_pressure_routine *formula; /* NULL: none was asked for */
   double formula_kn_per_m;            /* the formula's own thrust, of soil and uniform load */
+  double rain_kn_per_m;               /* what rain that seeps to a drain adds to it, along the thrust */
   lw_elastic elastic;          /* beside it, of the loads of limited width; used unless the wedge governs */
   lw_load_pressure elastic_by; /* half-space, doubled or curves; wedge: left to the wedge */
   double by_formula_kn_per_m;  /* formula and elastic along the thrust: what the wedge is set beside */
@@ -232,6 +233,7 @@ typedef struct lw_joint {
 
 #define LW_SITUATIONS(X) \
   X(DRAINED, "drained", "as built", "as built, water leaving") \
+  X(SOAKED, "soaked", "soaked", "rain seeping through the soil to its way out") \
   X(OUTLET_BLOCKED, "outlet-blocked", "outlet blocked", "the outlet blocked, water standing behind") \
   X(STORM, "storm", "storm", "a storm on a bed that cannot drain") \
   X(PEOPLE_SITTING, "people-sitting", "sitting on it", "people sitting along the top") \
@@ -258,9 +260,16 @@ typedef enum lw_situation_name {
   X(AS_ONE, "without a filter between soil and stone all ways out silt up together and count as one, and " \
             "it will block one day") \
   X(OPEN_JOINTS, "its joints are open from base to top and cannot hold water to its crest, while neither " \
-                 "dirt nor frost closes them: half the height is taken") \
+                 "dirt nor frost closes them: {thresholds/open-joints-hold} of the height is taken") \
   X(WAYS_OUT, "there are two or more ways out for water, so all of them blocked is printed and does not " \
               "decide") \
+  X(KNOWN_SEEP, "water is known behind it, so soaked soil is the usual state") \
+  X(FROM_SLOPE, "water runs down to it from the slope behind, so soaked soil is the usual state") \
+  X(FINE_SOIL, "this soil takes in no more than {thresholds/fine-soil} of rain and is soaked in any wet " \
+               "week") \
+  X(UNNAMED_SOIL, "nobody named a soil behind it, so it is taken to let water through slowly and to be " \
+                  "soaked in any wet week") \
+  X(HEAVY_RAIN, "this soil does not drain by itself, and a long heavy rain soaks it") \
   X(NEVER_WORSE, "it is never worse than the outlet blocked, which stands above") \
   X(SITTING, "people sit on a wall of this height") \
   X(GUARD, "the top stands so far above the ground behind that people lean on it as on a guard") \
@@ -293,6 +302,7 @@ typedef struct lw_situation {
   bool decides;
   lw_situation_why why; /* it decides or does not */
   double water_depth_m; /* below the top of the wall, in this situation; INFINITY: dry */
+  bool seeping; /* soaked, and the push is that of rain on its way to a drain: the water leaves at the foot */
   double people_down_kn_per_m, people_out_kn_per_m; /* on the front edge of the top; 0: nobody */
   bool slip_known; /* a circle was searched; slip.status says whether there is an answer */
   lw_slip slip;

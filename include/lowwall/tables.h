@@ -58,9 +58,11 @@ typedef struct lw_soil_row {
   double ribbon_from_m, ribbon_to_m;
   /* angle of a poured heap of dry grains, likewise: a floor of the friction angle */
   double heap_from_rad, heap_to_rad;
-  double drainable_porosity;                    /* share of its volume that rain fills: the low end */
-  char note[LW_NOTE_MAX];                       /* when refused: why and what to do */
-  lw_origin_note porosity_from;                 /* of the drainable porosity */
+  double drainable_porosity;    /* share of its volume that rain fills: the low end */
+  double permeability_m_per_s;  /* as rain soaks into it */
+  char note[LW_NOTE_MAX];       /* when refused: why and what to do */
+  lw_origin_note porosity_from; /* of the drainable porosity */
+  lw_origin_note permeability_from;
   lw_origin_note weight_from;                   /* of the unit weights */
   lw_origin_note bearing_from;                  /* of the presumptive bearing value, or of refusing one */
   lw_origin_note fluid_from;                    /* of the equivalent fluid, where there is one */

@@ -63,10 +63,11 @@ typedef enum lw_refused {
 typedef struct lw_site {
   int soil_count;
   lw_soil soil[LW_SOIL_MAX];
-  bool backfill_refused; /* a soil behind is refused as backfill */
-  lw_refused refused;    /* the first such, and why */
-  int refused_soil;      /* its index */
-  bool free_draining;    /* every soil behind is */
+  bool backfill_refused;       /* a soil behind is refused as backfill */
+  lw_refused refused;          /* the first such, and why */
+  int refused_soil;            /* its index */
+  bool free_draining;          /* every soil behind is */
+  double permeability_m_per_s; /* the least of the soils behind; 0: of one of them it is not known */
 
   double slope_rad, slope_run_m; /* ground behind; level beyond the run (INFINITY: never) */
   double soil_below_top_m;       /* the soil's surface at the wall, below its top */
@@ -84,13 +85,15 @@ typedef struct lw_site {
   bool outlets_buried; /* there are some, and they lie below the ground in front */
   bool joints_open;    /* from base to top, with no lining behind them */
   bool ground_drains;
-  bool filtered; /* something keeps the soil out of the stone */
+  bool water_held; /* a pond or tank behind, that is told */
+  bool filtered;   /* something keeps the soil out of the stone */
   double stone_width_m;
   int ways_found;     /* 1 the outlets of the drain, + 1 open joints, + 1 draining ground; outlets and ground
                      only where the soil behind, or stone as wide as leads its water, brings it there */
   int ways_out;       /* the same; without a filter all of them are one */
   double joints_hold; /* share of the height to which a wall with open joints holds water */
   double leading_stone_m; /* stone as wide as this leads the water of any soil to its way out */
+  double fine_m_per_s;    /* soil that lets water through no faster is full in any wet week */
   double level_rad;       /* ground no steeper than this is level */
   double lean_height_m;   /* people lean on a top that stands more than this above the soil */
 
@@ -141,6 +144,7 @@ typedef struct lw_front {
 typedef struct lw_ground {
   lw_strengths design;
   double water_depth_m; /* behind, below the top of the wall; INFINITY: dry */
+  bool seeping;         /* rain seeps through the soil to a drain at the wall's back */
   lw_seismic seismic;   /* all 0: no earthquake */
   double level_push;    /* factor on what pushes the ground level: 1 without partial factors */
   double wind_kn_per_m, wind_distance_m; /* of a fence behind, by its posts; 0: none */

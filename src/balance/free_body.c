@@ -46,6 +46,7 @@ void lw_free_body_show(const lw_push *push, lw_free_body *body) {
   body->thrust = push->thrust;
   body->formula = push->formula;
   body->formula_kn_per_m = push->formula_kn_per_m;
+  body->rain_kn_per_m = push->by_rain.thrust_kn_per_m;
   body->elastic = push->elastic;
   body->elastic_by = push->elastic_by;
   body->by_formula_kn_per_m =

@@ -9,9 +9,11 @@
 #include "base/extremes.h"
 #include "pressure/elastic_record.h"
 #include "pressure/given.h"
+#include "pressure/seepage.h"
 #include "pressure/trial_wedge_scale.h"
 #include "push_guard.h"
 #include "push_parts.h"
+#include "push_record.h"
 
 /* Formula and wedge that must agree do so to this share of the thrust. */
 static const double AGREEMENT = 1e-6;
@@ -164,6 +166,18 @@ static void recheck(const lw_method *method, lw_trial_wedge_known *searched, lw_
   part_wedge(push, formula_height);
 }
 
+/* Soil through which rain seeps pushes more than moist soil. What it pushes more acts at a third of the
+ * height: it grows with the square of the depth, as the thrust of the soil does. */
+static bool add_rain(const lw_ground *ground, lw_push *push, lw_error *error, const lw_working *working) {
+  double along, third = push->back.plane.height_m / 3.0, moist = push->thrust.total_kn_per_m;
+  if (!ground->seeping) return true;
+  if (lw_seepage_along(&push->back.plane, &along, error, working) != LW_OK) return false;
+  push->by_rain = (lw_lateral){.thrust_kn_per_m = lw_larger(along - moist, 0.0), .height_m = third};
+  add_to_thrust(&push->thrust, push->by_rain.thrust_kn_per_m, third);
+  lw_push_record_rain(push, along, moist, working);
+  return true;
+}
+
 /* Level thrust, thrust whose downward part is not counted, thrust on soil under an overhang: the direction is
  * settled here, after the size. */
 static void direct(const lw_method *method, lw_push *push) {
@@ -232,6 +246,10 @@ static void find(const lw_wall *wall, const lw_ground *ground, const lw_stack *s
   push->formula_kn_per_m = push->thrust.total_kn_per_m;
   if (has_no_wedge(method)) push_at_rest(push);
   recheck(method, searched, push, working);
+  if (!add_rain(ground, push, &error, working)) {
+    fail(push, error.reason);
+    return;
+  }
   direct(method, push);
   lw_push_divide(push);
 }

@@ -27,6 +27,7 @@ typedef struct lw_push {
   lw_load_pressure elastic_by;
   lw_trial_wedge wedge;
   bool wedge_known, wedge_governs, faulty;
+  lw_lateral by_rain;             /* what rain that seeps to a drain adds to the formula's thrust */
   lw_lateral by_loads, by_pushes; /* what loads at a distance and level pushes add to a thrust */
   lw_lateral unloaded;            /* the wedge without both, where it has them; thrust 0: it has none */
   lw_lateral part[LW_PUSH_PARTS]; /* the thrust again, each part along it and at its own height */

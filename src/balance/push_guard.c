@@ -39,7 +39,8 @@ static bool thrust_is_finite(const lw_push *push) {
   for (int i = 0; i < LW_PUSH_PARTS; i++) parts += push->part[i].thrust_kn_per_m + push->part[i].height_m;
   return isfinite(t->total_kn_per_m + t->horizontal_kn_per_m + t->vertical_kn_per_m + t->height_of_action_m +
                   t->water_kn_per_m + t->water_height_m + push->formula_kn_per_m +
-                  push->elastic.push_kn_per_m + push->elastic.height_m + parts + wedge);
+                  push->by_rain.thrust_kn_per_m + push->elastic.push_kn_per_m + push->elastic.height_m +
+                  parts + wedge);
 }
 
 /* Soil that can neither stand by itself nor float, and by which angle it stands at the steepest. */

@@ -26,6 +26,8 @@ static const lw_list lists[] = {
                NOTE,
                SOURCE,
                {"unit_weight_typical [kN/m3]", "usual kN/m3", 0},
+               {"permeability [m/s]", "permeability m/s", 0},
+               {"permeability_source", "permeability", 0},
                {"weight_source", "weights", 0},
                {"bearing_source", "bearing", 0}}},
     {.name = "interfaces",

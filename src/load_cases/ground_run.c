@@ -14,8 +14,8 @@
 
 /* People on the top, and wind on a fence, which turns to and fro, are not looked at. */
 static bool looked_at(lw_situation_name name) {
-  return name == LW_SITUATION_DRAINED || name == LW_SITUATION_OUTLET_BLOCKED || name == LW_SITUATION_STORM ||
-         name == LW_SITUATION_EARTHQUAKE || name == LW_SITUATION_TRENCH;
+  return name == LW_SITUATION_DRAINED || name == LW_SITUATION_SOAKED || name == LW_SITUATION_OUTLET_BLOCKED ||
+         name == LW_SITUATION_STORM || name == LW_SITUATION_EARTHQUAKE || name == LW_SITUATION_TRENCH;
 }
 
 /* Where no set asks anything of a slip it is printed under the first. */

@@ -11,7 +11,7 @@ lw_load_case lw_load_case_begin(const lw_situation *situation, const lw_factor_s
   return (lw_load_case){.situation = situation->name,
                         .kind = situation->kind,
                         .set = factor_set->any,
-                        .ground = {.water_depth_m = situation->water_depth_m},
+                        .ground = {.water_depth_m = situation->water_depth_m, .seeping = situation->seeping},
                         .actions = {.people_down_kn_per_m = situation->people_down_kn_per_m,
                                     .people_out_kn_per_m = situation->people_out_kn_per_m,
                                     .cap_load = true}};
@@ -21,9 +21,11 @@ void lw_load_case_ground(const lw_wall *wall, const lw_factor_set *factor_set, l
                          const lw_working *working) {
   lw_ground *ground = &load_case->ground;
   double water = ground->water_depth_m;
+  bool seeping = ground->seeping;
   lw_seismic seismic = ground->seismic;
   lw_ground_own(wall, ground);
   ground->water_depth_m = water;
+  ground->seeping = seeping;
   ground->seismic = seismic;
   if (load_case->situation == LW_SITUATION_WIND) lw_wind_blow(wall, ground);
   if (load_case->situation == LW_SITUATION_TRENCH) lw_trench_open(wall, ground);

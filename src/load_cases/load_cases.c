@@ -4,7 +4,8 @@
 #include "standards/factors.h"
 
 bool lw_load_cases_push_alike(const lw_factor_set *factor_set, const lw_situation *a, const lw_situation *b) {
-  bool same_water = a->water_depth_m <= b->water_depth_m && a->water_depth_m >= b->water_depth_m;
+  bool same_water = a->water_depth_m <= b->water_depth_m && a->water_depth_m >= b->water_depth_m &&
+                    a->seeping == b->seeping;
   bool shaken = a->name == LW_SITUATION_EARTHQUAKE || b->name == LW_SITUATION_EARTHQUAKE;
   bool windy = a->name == LW_SITUATION_WIND || b->name == LW_SITUATION_WIND;
   return same_water && !shaken && !windy && lw_factor_set_same_ground(factor_set, a->kind, b->kind);
@@ -25,9 +26,10 @@ static void add_ways(const lw_wall *wall, const lw_factor_set *factor_set, const
 }
 
 void lw_load_cases_list(const lw_wall *wall, const lw_factor_set *factor_set, const lw_situation *situation,
-                        int count, lw_load_cases *cases) {
+                        int count, bool deciding, lw_load_cases *cases) {
   bool done[LW_SITUATION_COUNT] = {false};
   cases->count = 0;
+  for (int i = 0; i < count; i++) done[i] = deciding && !situation[i].decides;
   for (int i = 0; i < count; i++) {
     for (int k = i; k < count && !done[i]; k++) {
       if (done[k] || (k > i && !lw_load_cases_push_alike(factor_set, &situation[i], &situation[k]))) continue;

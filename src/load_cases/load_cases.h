@@ -20,8 +20,9 @@ typedef struct lw_load_cases {
   lw_listed_case at[LW_LOAD_CASES_MAX];
 } lw_load_cases;
 
+/* deciding: only those that decide are listed. */
 void lw_load_cases_list(const lw_wall *wall, const lw_factor_set *factor_set, const lw_situation *situation,
-                        int count, lw_load_cases *cases);
+                        int count, bool deciding, lw_load_cases *cases);
 
 /* Whether two situations push the wall alike under a set. */
 bool lw_load_cases_push_alike(const lw_factor_set *factor_set, const lw_situation *a, const lw_situation *b);

@@ -13,6 +13,7 @@ typedef struct lw_situation_plan {
   bool decides;
   lw_situation_why why;
   double water_depth_m;
+  bool seeping;
   double people_down_kn_per_m, people_out_kn_per_m;
 } lw_situation_plan;
 

@@ -17,6 +17,7 @@ void lw_situation_start(const lw_situation_plan *plan, lw_situation *situation) 
   situation->decides = plan->decides;
   situation->why = plan->why;
   situation->water_depth_m = plan->water_depth_m;
+  situation->seeping = plan->seeping;
   situation->people_down_kn_per_m = plan->people_down_kn_per_m;
   situation->people_out_kn_per_m = plan->people_out_kn_per_m;
   situation->check_count = 0;
@@ -27,6 +28,7 @@ void lw_situation_start(const lw_situation_plan *plan, lw_situation *situation) 
 typedef struct follow {
   const lw_wall *wall;
   int count;
+  bool deciding; /* what does not decide is left without checks */
   lw_situation *situation;
   lw_gravest *shown; /* of the set under which each situation is shown; NULL: none is */
 } follow;
@@ -65,7 +67,7 @@ static void follow_set(const follow *f, const lw_factor_set *factor_set, bool fi
   lw_gathered gathered[LW_SITUATION_COUNT];
   lw_section above;
   lw_place place;
-  lw_load_cases_list(f->wall, factor_set, f->situation, f->count, &cases);
+  lw_load_cases_list(f->wall, factor_set, f->situation, f->count, f->deciding, &cases);
   begin(&cases, searched, under);
   lw_place_run run = {.wall = f->wall,
                       .factor_set = factor_set,
@@ -152,7 +154,8 @@ void lw_situations_follow(const lw_wall *wall, const lw_factor_set_family *famil
                           lw_situations *situations) {
   bool everything = detail >= LW_DETAIL_EVERYTHING, shown = everything && wall->section.known, first = true;
   lw_gravest gravest[LW_SITUATION_COUNT];
-  follow f = {wall, situations->count, situations->situation, shown ? gravest : NULL};
+  follow f = {wall, situations->count, detail <= LW_DETAIL_VERDICT, situations->situation,
+              shown ? gravest : NULL};
   for (int i = 0; i < family->count; i++) {
     if (!is_run(family, i)) continue;
     follow_set(&f, &family->set[i], first);
@@ -176,7 +179,7 @@ void lw_situation_at(const lw_wall *wall, const lw_factor_set_family *family, co
   lw_place_of_check(wall, where, &above, &place);
   for (int i = 0; i < family->count; i++) {
     if (!is_run(family, i)) continue;
-    lw_load_cases_list(wall, &family->set[i], situation, 1, &cases);
+    lw_load_cases_list(wall, &family->set[i], situation, 1, false, &cases);
     begin(&cases, searched, under);
     lw_place_run run = {.wall = wall,
                         .factor_set = &family->set[i],

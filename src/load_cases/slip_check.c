@@ -10,6 +10,7 @@
 #include "standards/factors.h"
 #include "standards/ground_factors.h"
 #include "load_case.h"
+#include "standing.h"
 #include "slip/ground.h"
 #include "balance/weigh.h"
 
@@ -188,6 +189,8 @@ lw_load_case lw_slip_load_case(const lw_wall *wall, const lw_factor_set *factor_
   lw_seismic way[LW_WAYS];
   (void)lw_load_case_ways(wall, situation, way);
   load_case.ground.seismic = way[0];
+  /* The form for seeping rain is one of wedges; a circle has the water standing half as high. */
+  if (situation->seeping) load_case.ground.water_depth_m = lw_standing_half(wall);
   lw_load_case_ground(wall, factor_set, &load_case, NULL);
   return load_case;
 }

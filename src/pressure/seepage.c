@@ -37,3 +37,7 @@ double lw_seepage_pore_area(double height_m, double angle_rad) {
   double relieved = 14.0 * ZETA_3 / cube * run + 16.0 / cube * rise * lw_seepage_alternating(run / rise);
   return height_m * height_m * fmax(0.5 / rise - relieved, 0.0);
 }
+
+double lw_seepage_weight(const lw_plane *plane, double unit_weight) {
+  return 0.5 * unit_weight * plane->height_m * plane->height_m + plane->surcharge_kpa * plane->height_m;
+}

@@ -22,10 +22,6 @@ static double pore_force(const lw_plane *plane, double angle_rad) {
   return plane->water_unit_weight_kn_per_m3 * lw_seepage_pore_area(plane->height_m, angle_rad);
 }
 
-double lw_seepage_weight(const lw_plane *plane, double unit_weight) {
-  return 0.5 * unit_weight * plane->height_m * plane->height_m + plane->surcharge_kpa * plane->height_m;
-}
-
 /* The wedge's thrust, turned over to be minimised. */
 static double negative_thrust(double angle_rad, const void *context) {
   const lw_plane *plane = context;

@@ -10,6 +10,8 @@
 #include "backfill.h"
 #include "footing.h"
 
+static const double MM_PER_HOUR = 3.6e6; /* in 1 m/s */
+
 static bool present(const lw_quantity *q) {
   return q->origin != LW_ABSENT;
 }
@@ -36,6 +38,7 @@ static void refuse(lw_site *site, int index, lw_refused why) {
 
 static void soils_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
   site->free_draining = true;
+  site->permeability_m_per_s = INFINITY;
   for (int i = 0; i < LW_SOIL_MAX; i++) {
     const lw_case_soil *from = &c->ground.soil[i];
     if (i > 0 && !present(&from->unit_weight) && from->name.origin == LW_ABSENT) break;
@@ -43,6 +46,7 @@ static void soils_build(const lw_case *c, const lw_tables *tables, lw_site *site
     soil_build(from, &site->soil[site->soil_count++]);
     if (!site->backfill_refused) refuse(site, i, lw_backfill_refused(c, i, row, tables));
     site->free_draining = site->free_draining && row && row->free_draining;
+    site->permeability_m_per_s = fmin(site->permeability_m_per_s, row ? row->permeability_m_per_s : 0.0);
   }
   site->soil[site->soil_count - 1].bottom_m = INFINITY;
 }
@@ -51,6 +55,7 @@ static void thresholds_build(const lw_tables *tables, lw_site *site) {
   site->leading_stone_m = lw_known_value(tables, LW_THRESHOLD_STONE_WIDTH);
   site->level_rad = atan(lw_known_value(tables, LW_THRESHOLD_LEVEL_GROUND));
   site->lean_height_m = lw_known_value(tables, LW_THRESHOLD_LEAN_HEIGHT);
+  site->fine_m_per_s = lw_known_value(tables, LW_THRESHOLD_FINE_SOIL) / MM_PER_HOUR;
   site->joints_hold = lw_known_value(tables, LW_THRESHOLD_OPEN_JOINTS_HOLD);
   site->trench_line_fall = lw_known_value(tables, LW_THRESHOLD_TRENCH_LINE);
 }
@@ -80,6 +85,7 @@ static void water_build(const lw_case *c, lw_site *site) {
   site->drain_outlets = site->outlets_buried ? 0 : (int)lround(lw_si_or(&c->water.drain_outlets, 0.0));
   bool lined = lw_choice_is(&c->wall.back, LW_WALL_BACK_LINED);
   site->joints_open = lw_choice_is(&c->water.wall_joints, LW_JOINTS_OPEN) && !lined;
+  site->water_held = lw_choice_is(&c->site.water_held, LW_YES) && c->site.water_held.origin == LW_GIVEN;
   site->filtered = !lw_choice_is(&c->water.stone_filter, LW_STONE_FILTER_NONE);
   site->ground_drains = lw_choice_is(&c->water.ground_drains, LW_YES);
 }

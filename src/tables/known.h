@@ -116,7 +116,8 @@ typedef enum lw_cue {
   X(LIKELY_LOAD, "likely-load", "") \
   X(LEVEL_GROUND, "level-ground", "") X(LEVEL_DIFFERENCE, "level-difference", "m") \
   X(BED_SLOPE, "bed-slope", "") X(STONE_WIDTH, "stone-width", "m") \
-  X(OPEN_JOINTS_HOLD, "open-joints-hold", "") X(LEAN_HEIGHT, "lean-height", "m") \
+  X(OPEN_JOINTS_HOLD, "open-joints-hold", "") X(FINE_SOIL, "fine-soil", "mm/h") \
+  X(LEAN_HEIGHT, "lean-height", "m") \
   X(LIFT_MASS, "lift-mass", "kg") X(COMPACTOR_DISTANCE, "compactor-distance", "m") \
   X(COMPACTOR_HEIGHTS, "compactor-heights", "") X(MACHINE_DISTANCE, "machine-distance", "m") \
   X(MACHINE_MASS, "machine-mass", "kg") X(HAND_MASS, "hand-mass", "kg") \

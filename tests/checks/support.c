@@ -25,7 +25,7 @@ const lw_situation *checks_test_situation(const lw_result *result, lw_situation_
 }
 
 const lw_check *checks_test_check(const lw_situation *situation, int number) {
-  enum { STAY = 256 };
+  enum { STAY = 1024 };
   static lw_check whole[STAY];
   static int next;
   next = (next + 1) % STAY;

@@ -12,7 +12,7 @@ lw_result *checks_test_run(const char *const *arguments);
 const lw_situation *checks_test_situation(const lw_result *result, lw_situation_name name);
 
 /* The check of a kind at the base, or NULL. */
-/* A check of a situation, whole; it stays until 256 more were asked for. */
+/* A check of a situation, whole; it stays until 1024 more were asked for. */
 const lw_check *checks_test_check(const lw_situation *situation, int number);
 const lw_check *checks_test_at_base(const lw_situation *situation, lw_check_kind kind);
 

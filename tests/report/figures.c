@@ -58,11 +58,17 @@ int every_key_is_alone(const every_wall *wall) {
 static bool unit_fits(const lw_figure *f) {
   static const struct {
     const char *end, *unit;
-  } units[] = {{"_kn_per_m3", "kN/m3"}, {"_knm_per_m", "kN m/m"},
-               {"_kn_per_m", "kN/m"},   {"_kpa", "kPa"},
-               {"_kg", "kg"},           {"_deg", "deg"},
-               {"_kn", "kN"},           {"_knm", "kN m"},
-               {"_m2", "m2"},           {"_m", "m"}};
+  } units[] = {{"_m_per_s", "m/s"},
+               {"_kn_per_m3", "kN/m3"},
+               {"_knm_per_m", "kN m/m"},
+               {"_kn_per_m", "kN/m"},
+               {"_kpa", "kPa"},
+               {"_kg", "kg"},
+               {"_deg", "deg"},
+               {"_kn", "kN"},
+               {"_knm", "kN m"},
+               {"_m2", "m2"},
+               {"_m", "m"}};
   size_t length = strlen(f->key);
   for (size_t i = 0; i < sizeof units / sizeof *units; i++) {
     size_t end = strlen(units[i].end);

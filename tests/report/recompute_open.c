@@ -25,6 +25,7 @@ const recompute_kind RECOMPUTE_STATED[] = {
     {"Push on the base: EN #-# annex C", "a heading"},
     {"Bearing by EN #-#", "a heading"},
     {"Water stands # m below the top", "the water as it was put in"},
+    {"Rain seeps to a drain at the back", "where the water leaves, as it was put in"},
     {"It decides: ", "why a case decides"},
     {"The set ", "factors as their table gives them"},
     {"What is needed follows the format ", "names a set"},

@@ -40,6 +40,7 @@ static const figure_wall thresholds[] = {
     {"bed-slope", BED "front slope=1:6", CELLS_VERDICT},
     {"stone-width", GROUND "stone width=400 mm;drain outlets=2", CELLS_CHECKS},
     {"open-joints-hold", GROUND "wall joints=open", CELLS_CHECKS},
+    {"fine-soil", BED "wall joints=open;soil 1 name=loam", CELLS_JSON},
     {"lean-height", GROUND "wall height=1.2 m;course count=7;wall embedment=200 mm;soil below top=0.7 m",
      CELLS_CHECKS},
     {"compactor-distance|compactor-heights", BED "plant=small plate compactor", CELLS_TEXT},

@@ -25,6 +25,13 @@ static void look_soil(const lw_tables *tables, int row, lw_text *out) {
   cells_wall(tables, items, CELLS_CHECKS | CELLS_TEXT, out);
 }
 
+/* The least of the soils behind is a figure of the site. */
+static void look_permeability(const lw_tables *tables, int row, lw_text *out) {
+  char items[400];
+  snprintf(items, sizeof items, BED "wall joints=open;soil 1 name=%s", cells_built_in()->soil[row].name);
+  cells_wall(tables, items, CELLS_JSON, out);
+}
+
 /* Soils that have no angle, and compost as deep as this, are refused in either look. */
 static void look_likely_soil(const lw_tables *tables, int row, lw_text *out) {
   char items[400];
@@ -94,6 +101,9 @@ static const cells_column of_soils[] = {{"name", look_soil, 0},
                                         {"drainable_porosity", look_soil, 0},
                                         {"porosity_source", NULL, 0},
                                         {"porosity_seen", NULL, 0},
+                                        {"permeability [m/s]", look_permeability, 0},
+                                        {"permeability_source", NULL, 0},
+                                        {"permeability_seen", NULL, 0},
                                         {"weight_source", NULL, 0},
                                         {"weight_seen", NULL, 0},
                                         {"bearing_source", NULL, 0},

@@ -27,6 +27,7 @@ static const lw_free_body_figure thrusts[] = {
     {"plane_top_y_m", "top of the plane above the base", "m", OF(back.top_y_m)},
     {"thrust_kn_per_m", "thrust used, soil and load", "kN/m", OF(thrust.total_kn_per_m)},
     {"formula_kn_per_m", "thrust by the formula", "kN/m", OF(formula_kn_per_m)},
+    {"rain_kn_per_m", "what rain seeping to a drain adds to it", "kN/m", OF(rain_kn_per_m)},
     {"coefficient", "coefficient of earth pressure, lowest soil", "", OF(thrust.coefficient)},
     {"thrust_angle_deg", "angle of the thrust to the horizontal", "deg", ANGLE(thrust.angle_rad)},
     {"thrust_horizontal_kn_per_m", "horizontal part of the thrust", "kN/m", OF(thrust.horizontal_kn_per_m)},

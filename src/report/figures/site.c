@@ -30,6 +30,8 @@ static void ground(const lw_figures *b, const lw_site *s) {
       {"surcharge_kpa", "uniform load behind", "kPa", s->surcharge_kpa},
       {"water_unit_weight_kn_per_m3", "unit weight of water", "kN/m3", s->water_unit_weight_kn_per_m3},
       {"front_water_depth_m", "water in front below the top of the wall", "m", s->front_water_depth_m},
+      {"permeability_m_per_s", "least permeability of the soils behind", "m/s",
+       s->permeability_m_per_s > 0.0 ? s->permeability_m_per_s : NAN},
       {"ways_found", "ways out for water, counted one by one", "", (double)s->ways_found},
       {"ways_out", "those that count: without a filter, one", "", (double)s->ways_out}};
   LW_FIGURES_PUT(b, list);

@@ -74,6 +74,7 @@ static void add_situation(json_t *list, const lw_result *result, const lw_situat
   lw_json_set_text(entry, "why", why);
   if (!lw_json_set_double(entry, "water_depth_m", s->water_depth_m))
     lw_json_set_text(entry, "reason", lw_reason_slug(LW_REASON_NO_DEMAND));
+  if (s->name == LW_SITUATION_SOAKED) lw_json_set_flag(entry, "seeping", s->seeping);
   if (s->people_down_kn_per_m > 0.0 || s->people_out_kn_per_m > 0.0) {
     lw_json_set_double(entry, "people_down_kn_per_m", s->people_down_kn_per_m);
     lw_json_set_double(entry, "people_out_kn_per_m", s->people_out_kn_per_m);

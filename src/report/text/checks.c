@@ -82,7 +82,8 @@ static void say_situation(const lw_page *page, const lw_tables *tables, const lw
     if (worst.has.known) lw_print(numbers, sizeof numbers, " (has %s, needs %s)", has, needs);
   }
   /* Why the wall as built decides needs no saying. */
-  bool plain = s->decides && s->kind == LW_USUAL && s->name != LW_SITUATION_OUTLET_BLOCKED;
+  bool wet = s->name == LW_SITUATION_SOAKED || s->name == LW_SITUATION_OUTLET_BLOCKED;
+  bool plain = s->decides && s->kind == LW_USUAL && !wet;
   if (!plain) lw_situation_why_words(s->why, tables, why, sizeof why);
   lw_print(prefix, sizeof prefix, "  %-16s", lw_situation_short(s->name));
   lw_page_sayf(page, prefix, "%s: %s %s%s%s%s", s->decides ? "decides" : "does not decide", words, outcome,
@@ -123,18 +124,28 @@ static void say_push(const lw_page *page, const lw_situation *s) {
                body->formula_kn_per_m, by, loads, wedge);
 }
 
+/* What water, rain or an earthquake is in it, or comes beside it. */
+static void say_besides(const lw_page *page, const lw_situation *s) {
+  const lw_free_body *body = &s->base;
+  if (body->status != LW_OK) return;
+  if (s->seeping)
+    lw_page_sayf(page, "  ", "Rain seeping to its way out adds %.2f kN/m to it.", body->rain_kn_per_m);
+  else if (s->name == LW_SITUATION_SOAKED || s->name == LW_SITUATION_OUTLET_BLOCKED)
+    lw_page_sayf(page, "  ",
+                 "The water itself pushes another %.2f kN/m then, standing %.0f mm below the top.",
+                 body->thrust.water_kn_per_m, s->water_depth_m * 1000.0);
+  if (s->name == LW_SITUATION_EARTHQUAKE)
+    lw_page_sayf(page, "  ", "Of it the earthquake adds %.2f kN/m, %.2f m above the foot of its plane.",
+                 body->thrust.seismic_kn_per_m, body->thrust.seismic_height_m);
+}
+
 static void say_pushes(const lw_page *page, const lw_result *result) {
   for (int i = 0; i < result->situations.count; i++) {
     const lw_situation *s = &result->situations.situation[i];
-    bool wet = s->name == LW_SITUATION_OUTLET_BLOCKED;
-    bool shaken = s->name == LW_SITUATION_EARTHQUAKE;
-    if (s->name == LW_SITUATION_DRAINED || wet || shaken) say_push(page, s);
-    if (wet && s->base.status == LW_OK)
-      lw_page_sayf(page, "  ", "The water itself pushes another %.2f kN/m then.",
-                   s->base.thrust.water_kn_per_m);
-    if (shaken && s->base.status == LW_OK)
-      lw_page_sayf(page, "  ", "Of it the earthquake adds %.2f kN/m, %.2f m above the foot of its plane.",
-                   s->base.thrust.seismic_kn_per_m, s->base.thrust.seismic_height_m);
+    bool wet = s->name == LW_SITUATION_SOAKED || s->name == LW_SITUATION_OUTLET_BLOCKED;
+    if (s->name != LW_SITUATION_DRAINED && !wet && s->name != LW_SITUATION_EARTHQUAKE) continue;
+    say_push(page, s);
+    say_besides(page, s);
   }
 }
 

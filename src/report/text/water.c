@@ -69,14 +69,22 @@ static void say_limits(const lw_page *page, const lw_result *result) {
   }
 }
 
-static void say_seepage(const lw_page *page, const lw_rain_seepage *of) {
-  const lw_seepage *p = &of->push;
-  lw_page_sayf(
-      page, "  ",
-      "Steady rain seeping to a drain that works pushes %.2f kN/m level (coefficient %.2f), between "
-      "%.2f dry (%.2f) and %.2f with water up to the ground (%.2f). It decides nothing: a drain that "
-      "works is not a blocked one, but in heavy rain this soil is not dry either.",
-      p->seeping_kn_per_m, p->seeping_k, p->dry_kn_per_m, p->dry_k, p->blocked_kn_per_m, p->blocked_k);
+/* Whether the soaked case has this push: elsewhere water stands in it. */
+static bool decides_by_it(const lw_result *result) {
+  for (int i = 0; i < result->situations.count; i++)
+    if (result->situations.situation[i].seeping) return true;
+  return false;
+}
+
+static void say_seepage(const lw_page *page, const lw_result *result) {
+  const lw_seepage *p = &result->seepage.push;
+  lw_page_sayf(page, "  ",
+               "Steady rain seeping to a drain that works pushes %.2f kN/m level (coefficient %.2f), between "
+               "%.2f dry (%.2f) and %.2f with water up to the ground (%.2f). %s",
+               p->seeping_kn_per_m, p->seeping_k, p->dry_kn_per_m, p->dry_k, p->blocked_kn_per_m,
+               p->blocked_k,
+               decides_by_it(result) ? "The soaked case has that push."
+                                     : "The soaked case has water standing behind in its place.");
 }
 
 static bool any_level(const lw_water_limits *limits) {
@@ -95,7 +103,7 @@ void lw_text_water(const lw_page *page, const lw_result *result) {
   lw_page_heading(page, "Water in the bed");
   if (storm) say_storm(page, &result->storm);
   if (limits) say_limits(page, result);
-  if (seeps) say_seepage(page, &result->seepage);
+  if (seeps) say_seepage(page, result);
 }
 
 void lw_text_keep_out(const lw_page *page, const lw_result *result) {

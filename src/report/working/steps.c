@@ -188,7 +188,8 @@ void lw_working_compared(const lw_page *page, const lw_result *result) {
   for (int i = 0; i < all->count; i++) {
     const lw_situation *s = &all->situation[i];
     /* The other situations have the water of the first. */
-    if (s->name != LW_SITUATION_DRAINED && s->name != LW_SITUATION_OUTLET_BLOCKED) continue;
+    bool wet = (s->name == LW_SITUATION_SOAKED && !s->seeping) || s->name == LW_SITUATION_OUTLET_BLOCKED;
+    if (s->name != LW_SITUATION_DRAINED && !wet) continue;
     lw_page_sayf(page, " ", "%s", lw_situation_sentence(s->name));
     for (int k = 0; k < LW_COMPARED; k++) compared_row(page, &s->compared[k]);
   }

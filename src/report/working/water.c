@@ -24,7 +24,7 @@ static void seepage(const lw_page *page, const lw_result *result) {
   lw_page_say(
       page, "  ",
       "Us is the force of its pores on the plane at rho, which pushes most; Hs, Hd and Hb push level: "
-      "seeping, dry, and with water up to the ground. None decides anything.");
+      "seeping, dry, and with water up to the ground.");
   lw_again_study(result, LW_STUDY_SEEPAGE, &working);
 }
 

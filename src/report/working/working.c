@@ -86,9 +86,12 @@ static void situation(const lw_page *page, const lw_result *result, const lw_sit
   char why[LW_SITUATION_WHY_MAX];
   lw_situation_why_words(s->why, result->tables, why, sizeof why);
   lw_page_sayf(page, "  ", "It %s: %s.", s->decides ? "decides" : "does not decide", why);
-  if (isfinite(s->water_depth_m)) {
+  if (s->seeping)
+    lw_page_sayf(page, "  ",
+                 "Rain seeps to a drain at the back; the water leaves at its foot, %.3f m below the top.",
+                 s->water_depth_m);
+  else if (isfinite(s->water_depth_m))
     lw_page_sayf(page, "  ", "Water stands %.3f m below the top, behind.", s->water_depth_m);
-  }
   if (s->name == LW_SITUATION_STORM) lw_working_storm(page, &result->storm);
   factors(page, s);
   lw_working_governs(page, &s->base);
