@@ -353,6 +353,9 @@ lw_check lw_situation_check(const lw_situation *situation, int number);
 
 /** What a check is called when one speaks to people: "sliding on its base", "tipping above course 1". */
 void lw_check_words(const lw_check *check, char *out, size_t size);
+/** The eccentricity of the resultant over a sixth of the width: 1 or less, and it lies in the middle third.
+ *  in    contact   inside is true */
+double lw_contact_of_third(const lw_contact *contact);
 /** Why a check is asked for more than on good ground, as its row in the set of factors has it; LW_DOUBT_NONE
  *  where it is not.
  *  in    wall    that the check was made on */

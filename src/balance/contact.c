@@ -42,6 +42,10 @@ static lw_contact sum_of(const lw_method *method, const lw_contact_terms *terms,
   return sum;
 }
 
+double lw_contact_of_third(const lw_contact *contact) {
+  return 6.0 * fabs(contact->eccentricity_m) / contact->width_m;
+}
+
 /* Edge pressures of a full rectangle. */
 static void press_full(const lw_method *method, lw_contact *c, const lw_working *working) {
   double mean = c->vertical_kn_per_m / c->width_m, bend = 6.0 * c->eccentricity_m / c->width_m;

@@ -37,6 +37,15 @@ static void tell(const lw_contact *c, const lw_working *working) {
   }
 }
 
+/* Beside it, as information: the handbook's middle third. */
+static void tell_third(const lw_contact *c, const lw_working *working) {
+  lw_step step = {.symbol = "em", .value = lw_contact_of_third(c), .unit = ""};
+  step.formula = step.value <= 1.0
+                     ? "|e|/(B/6), as a share of the middle third: inside, and it decides nothing"
+                     : "|e|/(B/6), as a share of the middle third: outside, and it decides nothing";
+  lw_working_line(working, &step, "%.5f/(%.5f/6)", fabs(c->eccentricity_m), c->width_m);
+}
+
 lw_check lw_check_compression(const lw_check_context *context, const lw_free_body *body,
                               const lw_working *working) {
   lw_check check = lw_check_begin(context, body, LW_CHECK_COMPRESSION, "m");
@@ -51,6 +60,7 @@ lw_check lw_check_compression(const lw_check_context *context, const lw_free_bod
     check.reason = LW_REASON_OUTSIDE_BASE;
     return check;
   }
+  tell_third(contact, working);
   tell(contact, working);
   lw_check_tell_has(&check, "bp / B", working);
   return check;

@@ -125,6 +125,7 @@ typedef enum lw_cue {
   X(MOVEMENT_ALARM, "movement-alarm", "") \
   X(TIER_APART, "tier-apart", "") X(TIER_ONE_WALL, "tier-one-wall", "") \
   X(DRAINABLE_POROSITY, "drainable-porosity", "") X(FOOTING_LINE, "footing-line", "m") \
+  X(FOOTING_DEPTH, "footing-depth", "m") \
   X(FOOTING_LINE_DEEP, "footing-line-deep", "m") \
   X(ROOT_RADIUS, "root-radius", "") X(KEEP_OUT_FRONT, "keep-out-front", "") \
   X(FILL_THAT_COUNTS, "fill-that-counts", "") X(OTHER_WALL_HEIGHT, "other-wall-height", "m") \
@@ -183,6 +184,7 @@ typedef enum lw_cue {
   X(FENCE_CARRIES_SOIL, "fence-carries-soil") X(BARRIER_NEEDED, "barrier-needed") \
   X(NO_OUTLET, "no-outlet") X(BAD_FILL, "bad-fill") X(EARTHQUAKE, "earthquake") \
   X(WALL_THAT_MOVED, "wall-that-moved") X(DIGS_BELOW_FOOTING, "digs-below-footing") \
+  X(DIGS_BESIDE_BUILDING, "digs-beside-building") \
   X(DRAINS_NEXT_DOOR, "drains-next-door") X(HERITAGE, "heritage") X(VIBRATING_LOAD, "vibrating-load")
 #define LW_LOADS_ASKED(X) \
   X(GARDEN, "garden") X(GARDEN_FULL, "garden-full") X(VEHICLE, "vehicle") \

@@ -66,13 +66,20 @@ static void cues_of_works(const lw_facts *f, const lw_verdict *v, lw_cues *cues)
   own(cues, LW_CUE_WORKS_MOVED, is_so(f, LW_CONDITION_WALL_THAT_MOVED));
 }
 
+/* Damp and soil against it trouble a building that stands by itself beside a bed as well. */
+static bool building_near(const lw_facts *f) {
+  const lw_quantity *distance = &f->c->site.building_distance;
+  return lw_facts_back_is(f, LW_BACK_BUILDING) || lw_facts_nearer(distance, f->reach.taken_m) == LW_SO_YES;
+}
+
 static void cues_of_site(const lw_facts *f, lw_cues *cues) {
   const lw_case *c = f->c;
-  bool fence = lw_facts_back_is(f, LW_BACK_FENCE) || is_so(f, LW_CONDITION_FENCE_LOAD);
+  bool fence = lw_facts_back_is(f, LW_BACK_FENCE) || is_so(f, LW_CONDITION_FENCE_LOAD) ||
+               is_so(f, LW_CONDITION_FENCE_NEAR);
   own(cues, LW_CUE_TALL, f->height_m[LW_HEIGHT_EXPOSED] > lw_facts_clearance(f, LW_CLEARANCE_FALL_FLAG));
   own(cues, LW_CUE_OUTLET_BLOCKED, f->wall->site.ways_out < 2);
   own(cues, LW_CUE_FENCE_BEHIND, fence);
-  own(cues, LW_CUE_BUILDING_BEHIND, is_so(f, LW_CONDITION_SUPPORTS_BUILDING));
+  own(cues, LW_CUE_BUILDING_BEHIND, building_near(f));
   own(cues, LW_CUE_POOL, nearer(f, &c->site.pool_barrier_distance, LW_CLEARANCE_POOL_FLAG));
   own(cues, LW_CUE_LOAD_BEHIND, f->loaded != LW_SO_NOT);
   own(cues, LW_CUE_VEHICLE, lw_verdict_condition(f, LW_CONDITION_VEHICLE_LOAD, NULL) != LW_SO_NOT);

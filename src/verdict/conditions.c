@@ -55,7 +55,7 @@ static lw_so supports_building(const lw_facts *f, lw_finding *found) {
     lw_tell(found, "%s", "a building closes the far side");
     return LW_SO_YES;
   }
-  return near(&thing, &f->reach, found);
+  return near(&thing, &f->building, found);
 }
 
 static lw_so vehicle_load(const lw_facts *f, lw_finding *found) {
@@ -245,13 +245,22 @@ static lw_so wall_that_moved(const lw_facts *f, lw_finding *found) {
   return said_yes(&f->c->site.works, LW_WORKS_RAISED, "it is made higher than it was", "works", found);
 }
 
-/* How deep a footing or a main lies is not asked: the trench reaches below it where it is nearer than it
- * is deep. */
+/* How deep a main lies is not asked: the trench reaches below it where it is nearer than it is deep. A
+ * footing is no shallower than codes let it be. */
+static bool footings_are_deeper(const lw_facts *f) {
+  return f->dig.taken_m <= lw_known_value(f->tables, LW_THRESHOLD_FOOTING_DEPTH) + TOUCHING_M;
+}
+
 static lw_so digs_below(const lw_facts *f, lw_finding *found) {
   lw_thing house = building(f);
   lw_thing service = {&f->c->site.service_distance, "service distance", "a service"};
-  lw_so footing = near(&house, &f->dig, found);
+  lw_so footing = footings_are_deeper(f) ? LW_SO_NOT : near(&house, &f->dig, found);
   return footing == LW_SO_YES ? footing : either(footing, near(&service, &f->dig, found));
+}
+
+static lw_so digs_beside(const lw_facts *f, lw_finding *found) {
+  lw_thing house = building(f);
+  return footings_are_deeper(f) ? near(&house, &f->dig, found) : LW_SO_NOT;
 }
 
 typedef struct lw_condition {
@@ -279,6 +288,7 @@ static const lw_condition conditions[] = {
     {LW_CONDITION_EARTHQUAKE, earthquake},
     {LW_CONDITION_WALL_THAT_MOVED, wall_that_moved},
     {LW_CONDITION_DIGS_BELOW_FOOTING, digs_below},
+    {LW_CONDITION_DIGS_BESIDE_BUILDING, digs_beside},
     {LW_CONDITION_DRAINS_NEXT_DOOR, drains_next_door},
     {LW_CONDITION_HERITAGE, heritage},
     {LW_CONDITION_VIBRATING_LOAD, vibrating_load},

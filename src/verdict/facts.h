@@ -34,6 +34,7 @@ typedef struct lw_facts {
   double to_pad_m;                  /* top to the underside of the pad */
   lw_span dig;                      /* deepest the works go below the ground */
   lw_span reach;        /* of the line at 45 degrees, up and back from the bottom rear, at the ground */
+  lw_span building;     /* the reach within which a building stands on what the wall holds up */
   double lower_wall_m;  /* height of the lower of this wall and the other one */
   lw_span lower_wall;   /* the same, where its height or side may be left out */
   double other_wall_m;  /* clear distance to the other wall, 0: left out; INFINITY: there is none */

@@ -137,6 +137,18 @@ static void reaches(lw_facts *f) {
                                            : total->left_out};
 }
 
+/* A bed with four sides of its own holds up no building: that stands beyond the far side, on ground of its
+ * own. Only what that ground lies higher than the ground in front is held up for it. */
+static void building(lw_facts *f) {
+  const lw_case *c = f->c;
+  bool bed = c->site.behind.origin == LW_GIVEN && c->site.behind.value == LW_BEHIND_BED;
+  bool sides = c->site.back.origin == LW_GIVEN && c->site.back.value == LW_BACK_WALL;
+  double up =
+      c->site.level_difference.origin == LW_ABSENT ? 0.0 : lw_larger(c->site.level_difference.si, 0.0);
+  f->building = f->reach;
+  if (bed && sides) f->building = (lw_span){up, up, NULL};
+}
+
 static void dig(lw_facts *f) {
   double buried = f->wall->section.embedment_m, pad = f->wall->site.pad.thickness_m;
   double cut = given_or(&f->c->ground.cut_depth, 0.0);
@@ -152,5 +164,6 @@ void lw_facts_heights(lw_facts *facts) {
   fence(facts);
   greatest(facts);
   reaches(facts);
+  building(facts);
   dig(facts);
 }

@@ -95,7 +95,6 @@ static void back_is_ground(const lw_facts *f, lw_reaching *to) {
 /* Whatever lies between the wall and the line at 45 degrees moves if the wall vanishes. */
 static void in_wedge(const lw_facts *f, lw_reaching *to, const lw_quantity *distance, const char *slug,
                      const char *name) {
-  if (lw_facts_nearer(distance, f->reach.taken_m) != LW_SO_YES) return;
   char away[64];
   lw_verdict_reason *r = because(to, LW_WHAT_RETAINING_WALL, distance->origin, slug, HERE);
   if (!r) return;
@@ -106,15 +105,19 @@ static void in_wedge(const lw_facts *f, lw_reaching *to, const lw_quantity *dist
            name, lw_reasons_distance(distance, away, sizeof away), f->reach.taken_m, f->influence->wedge_m);
 }
 
+static bool reached(const lw_quantity *distance, const lw_span *within) {
+  return lw_facts_nearer(distance, within->taken_m) == LW_SO_YES;
+}
+
 /* A building or fence that carries the far side is named for what it is, not by its distance. */
 static void wedge(const lw_facts *f, lw_reaching *to) {
   const lw_case *c = f->c;
-  if (!lw_facts_back_is(f, LW_BACK_BUILDING))
+  if (!lw_facts_back_is(f, LW_BACK_BUILDING) && reached(&c->site.building_distance, &f->building))
     in_wedge(f, to, &c->site.building_distance, "wedge-building", "a building");
-  if (!lw_facts_back_is(f, LW_BACK_FENCE)) {
+  if (!lw_facts_back_is(f, LW_BACK_FENCE) && reached(&c->site.boundary_distance, &f->reach))
     in_wedge(f, to, &c->site.boundary_distance, "wedge-boundary", "the ground at a boundary");
-  }
-  in_wedge(f, to, &c->site.public_way_distance, "wedge-public-way", "a street or public path");
+  if (reached(&c->site.public_way_distance, &f->reach))
+    in_wedge(f, to, &c->site.public_way_distance, "wedge-public-way", "a street or public path");
 }
 
 static void slope_under(const lw_facts *f, lw_reaching *to) {

@@ -48,6 +48,7 @@ static const figure_wall thresholds[] = {
      CELLS_TEXT},
     {"hand-mass", BED "plant mass=30 kg;plant force=0 kN;plant width=300 mm", CELLS_TEXT},
     {"trench-depth", BED "course count=6;wall embedment=600 mm", CELLS_VERDICT},
+    {"footing-depth", BED "building distance=0.05 m", CELLS_VERDICT},
     {"footing-line", GROUND "boundary distance=0.3 m;building distance=0.3 m", CELLS_VERDICT},
     {"movement-alarm|lift-mass", BED "run 1 length=3 m", CELLS_ORDER},
     {"tier-apart|tier-one-wall",

@@ -203,7 +203,7 @@ static const char high[] = GROUND
 
 /* What lies near, by itself: a list of reasons has an end. */
 static const char beside[] =
-    "building distance=0.3 m;boundary distance=0.3 m;public way distance=0.3 m;"
+    "site back=ground;building distance=0.3 m;boundary distance=0.3 m;public way distance=0.3 m;"
     "fence height=1.5 m;fence place=on the wall;drain outlets=0;wall joints=sealed;ground drains=no";
 static const char fence_behind[] = "fence height=1.5 m;fence place=behind;fence distance=0.5 m";
 static const char *const few_cues[] = {"site above=nobody",
@@ -227,6 +227,7 @@ static void look_law(const lw_tables *tables, int row, lw_text *out) {
   cells_wall(tables, high, CELLS_VERDICT, out);
   look_clear(tables, beside, out);
   look_clear(tables, fence_behind, out);
+  look_clear(tables, "wall embedment=100 mm;building distance=0.05 m", out);
 }
 
 /* Cautions come up by what a wall has: one thing at a time, for there is room for ten. */

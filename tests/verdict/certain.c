@@ -40,11 +40,11 @@ Test(verdict, a_fence_that_is_told_is_certain) {
 /* The line at 45 degrees starts from how high the soil stands: where that is not told, what is near is asked
  * about and not answered. */
 Test(verdict, a_reach_without_the_soils_level_asks) {
-  lw_verdict v = verdict_of("building distance=0.1 m", LW_HOLDS);
+  lw_verdict v = verdict_of("site behind=ground;building distance=0.1 m", LW_HOLDS);
   const lw_verdict_reason *r = verdict_reason(&v, LW_ANSWER_WHO, "supports-building");
   cr_assert_not_null(r);
   cr_expect_null(r->left_out, "%s", r->text);
-  v = verdict_of("building distance=0.1 m;soil below top=unknown", LW_HOLDS);
+  v = verdict_of("site behind=ground;building distance=0.1 m;soil below top=unknown", LW_HOLDS);
   r = verdict_reason(&v, LW_ANSWER_WHO, "supports-building");
   cr_assert_not_null(r);
   cr_expect_str_eq(r->left_out, "soil below top");

@@ -175,7 +175,7 @@ static const struct {
     {LW_ONLY_IF_LIQUID_HELD, "water held behind=yes"},
     {LW_ONLY_IF_REACTIVE_SOIL, "reactive soil=yes"},
     {LW_ONLY_IF_BAD_FILL, "soil 1 name=organic soil"},
-    {LW_ONLY_IF_SUPPORTS_STRUCTURE, "building distance=0.1 m"},
+    {LW_ONLY_IF_SUPPORTS_STRUCTURE, "site back=ground;building distance=0.1 m"},
     {LW_ONLY_IF_CROSSES_BOUNDARY, "boundary distance=0.1 m"},
     {LW_ONLY_IF_WEAKENS_ADJOINING, "boundary distance=0.1 m"},
     {LW_ONLY_IF_DRY_LAID, ""},

@@ -28,7 +28,7 @@ Test(verdict, each_what_has_its_cause) {
       {"level difference=0.21 m", LW_WHAT_RETAINING_WALL, "level-difference"},
       {"level difference=-0.21 m", LW_WHAT_RETAINING_WALL, "level-difference"},
       {"site back=ground", LW_WHAT_RETAINING_WALL, "back-is-ground"},
-      {"building distance=0.39 m", LW_WHAT_RETAINING_WALL, "wedge-building"},
+      {"site back=ground;building distance=0.39 m", LW_WHAT_RETAINING_WALL, "wedge-building"},
       {"boundary distance=0.39 m", LW_WHAT_RETAINING_WALL, "wedge-boundary"},
       {"public way distance=0.39 m", LW_WHAT_RETAINING_WALL, "wedge-public-way"},
       {"ground slope=1:7", LW_WHAT_BED_ON_SLOPE, "slope-under"},

@@ -78,7 +78,7 @@ static void expect_cause(const cause *rows, size_t count, lw_who who) {
 /* What means an engineer whatever the height, each alone. */
 Test(verdict, each_condition_alone_means_an_engineer) {
   static const cause rows[] = {
-      {"building distance=0.39 m", "supports-building"},
+      {"site behind=ground;building distance=0.39 m", "supports-building"},
       {"vehicle access=yes", "vehicle-load"},
       {"water held behind=yes", "water-held"},
       {"pool barrier distance=0 m", "water-held"},
@@ -133,6 +133,7 @@ Test(verdict, each_missed_clearance_alone_means_the_council) {
       {"other wall side=above;other wall height=1.1 m;other wall distance=2.1 m", "upper-wall-taller"},
       {"site back=fence", "fence-carries-soil"},
       {"course count=6;fence height=1.8 m;fence distance=0.46 m", "fence-near"},
+      {"building distance=0.09 m", "digs-beside-building"},
   };
   expect_cause(rows, sizeof rows / sizeof *rows, LW_WHO_COUNCIL);
 }
@@ -157,11 +158,12 @@ Test(verdict, a_fall_is_asked_about) {
 /* Every condition of the table has its answer here, or is one that no item asks for. */
 Test(verdict, every_row_of_conditions_is_answered) {
   static const char *const answered[] = {
-      "supports-building",  "vehicle-load", "water-held",     "other-wall-near",    "sloping-ground",
-      "boundary",           "public-way",   "mapped-land",    "reactive-soil",      "fence-load",
-      "barrier-needed",     "no-outlet",    "bad-fill",       "earthquake",         "wall-that-moved",
-      "digs-below-footing", "heritage",     "vibrating-load", "fence-carries-soil", "load-inside-influence",
-      "drains-next-door",   "fence-near"};
+      "supports-building", "vehicle-load",   "water-held",          "other-wall-near",
+      "sloping-ground",    "boundary",       "public-way",          "mapped-land",
+      "reactive-soil",     "fence-load",     "barrier-needed",      "no-outlet",
+      "bad-fill",          "earthquake",     "wall-that-moved",     "digs-below-footing",
+      "heritage",          "vibrating-load", "fence-carries-soil",  "load-inside-influence",
+      "drains-next-door",  "fence-near",     "digs-beside-building"};
   const lw_tables *tables = verdict_tables();
   cr_expect_eq((size_t)tables->condition_count, sizeof answered / sizeof *answered);
   for (size_t i = 0; i < sizeof answered / sizeof *answered; i++) {

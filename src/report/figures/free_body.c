@@ -113,7 +113,14 @@ static void put_all(const lw_figures *figures, const lw_free_body *body, const l
 static void put_contact(const lw_figures *figures, const lw_free_body *body) {
   const lw_contact *contact = &body->contact;
   put_all(figures, body, contacts, COUNT(contacts));
-  if (contact->inside) put_all(figures, body, pressures, COUNT(pressures));
+  if (contact->inside) {
+    put_all(figures, body, pressures, COUNT(pressures));
+    lw_figures_put(figures,
+                   &(lw_figure_word){"of_third",
+                                     "eccentricity over a sixth of the width: to 1 in the middle third", "",
+                                     ""},
+                   lw_contact_of_third(contact));
+  }
   if (contact->area_m2 < contact->width_m) put_all(figures, body, tapers, COUNT(tapers));
 }
 

@@ -46,6 +46,22 @@ static void say_unknown(const lw_page *page, const lw_rows *rows) {
   }
 }
 
+/* What handbooks ask of a base by name. It decides nothing here: the share in compression does. */
+static void say_middle_third(const lw_page *page, const lw_rows *rows) {
+  for (int i = 0; i < rows->count; i++) {
+    const lw_check *check = &rows->row[i].check;
+    const lw_contact *c = &rows->row[i].situation->base.contact;
+    if (check->kind != LW_CHECK_COMPRESSION || check->at != LW_AT_BASE || !c->inside) continue;
+    lw_page_sayf(
+        page, "  ",
+        "The resultant on the base, %s, is %.3f m %s the middle; the middle third ends at %.3f m: it is %s. "
+        "That decides nothing here.",
+        lw_situation_short(rows->row[i].situation->name), fabs(c->eccentricity_m),
+        c->eccentricity_m >= 0.0 ? "in front of" : "behind", c->width_m / 6.0,
+        lw_contact_of_third(c) <= 1.0 ? "inside" : "outside");
+  }
+}
+
 static void say_doubts(const lw_page *page, const lw_result *result, const lw_rows *rows) {
   for (int i = 0; i < rows->count; i++) {
     const lw_check *check = &rows->row[i].check;
@@ -167,6 +183,7 @@ void lw_text_checks(const lw_page *page, const lw_result *result) {
   say_which(page, &rows, LW_ROW_LESS_MARGIN, "These have less margin than asked");
   say_unknown(page, &rows);
   say_doubts(page, result, &rows);
+  say_middle_third(page, &rows);
   lw_rows_put_legend(page, &rows);
   say_pushes(page, result);
   lw_text_influence(page, result);
