@@ -257,7 +257,6 @@ static const char *set_of(int number) {
 
 Test(report, the_demo_walls_can_be_made_from_their_json) {
   static const char *const sheets[] = {"docs/demo/bed.csv", "docs/demo/terrace.csv", "docs/demo/bank.csv"};
-  int bearing = 0;
   for (size_t i = 0; i < sizeof sheets / sizeof *sheets; i++) {
     lw_case c = {0};
     lw_faults faults = {0};
@@ -267,12 +266,10 @@ Test(report, the_demo_walls_can_be_made_from_their_json) {
     lw_case_complete(sheet_test_tables(), &c, &faults);
     cr_assert_eq(faults.count, 0, "%s", sheets[i]);
     make_wall(&c, &of);
-    cr_expect(of.sliding > 5 && of.moments > 3 && of.pressed > 3, "%s", sheets[i]);
-    bearing += of.bearing;
+    cr_expect(of.sliding > 5 && of.moments > 3 && of.pressed > 3 && of.bearing > 0, "%s", sheets[i]);
     cr_expect_eq(of.unknown, 0, "%s", sheets[i]);
     lw_text_free(&text);
   }
-  cr_expect_lt(0, bearing);
 }
 
 Test(report, every_check_can_be_made_from_the_forces_in_the_json) {
