@@ -144,6 +144,7 @@ typedef struct lw_front {
 typedef struct lw_ground {
   lw_strengths design;
   double water_depth_m; /* behind, below the top of the wall; INFINITY: dry */
+  bool led_away;        /* soaked: the water behind is on its way out, and none stands under the wall */
   bool seeping;         /* rain seeps through the soil to a drain at the wall's back */
   lw_seismic seismic;   /* all 0: no earthquake */
   double level_push;    /* factor on what pushes the ground level: 1 without partial factors */

@@ -61,14 +61,21 @@ static double head(double section_height_m, double depth_m) {
   return lw_larger(section_height_m - depth_m, 0.0);
 }
 
+/* Water on its way out lifts no more than the water in front. */
+static double rear_head(const lw_ground *ground, double behind_m, double front_m) {
+  return ground->led_away ? lw_smaller(behind_m, front_m) : behind_m;
+}
+
 static lw_contact_terms terms_of(const lw_site *site, const lw_ground *ground, const lw_section *section,
                                  bool uplift) {
+  double front = head(section->height_m, site->front_water_depth_m);
   return (lw_contact_terms){.front_m = section->contact_front_m,
                             .rear_m = section->contact_rear_m,
                             .contact = section->contact,
                             .underside = section->underside,
-                            .rear_head_m = head(section->height_m, ground->water_depth_m),
-                            .front_head_m = head(section->height_m, site->front_water_depth_m),
+                            .rear_head_m =
+                                rear_head(ground, head(section->height_m, ground->water_depth_m), front),
+                            .front_head_m = front,
                             .uplift = uplift};
 }
 

@@ -20,7 +20,7 @@ void lw_ground_own(const lw_wall *wall, lw_ground *ground) {
   design->key_strength_kn_per_m = wall->section.key_strength_kn_per_m;
   design->divided = false;
   ground->water_depth_m = site->water_depth_m;
-  ground->seeping = false;
+  ground->seeping = ground->led_away = false;
   ground->seismic = (lw_seismic){0};
   ground->level_push = 1.0;
   ground->wind_kn_per_m = ground->wind_distance_m = ground->wind_below_m = 0.0;

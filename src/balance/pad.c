@@ -81,6 +81,8 @@ static void press_evenly(lw_contact *contact, double width_m, const lw_working *
 
 static lw_contact_terms terms_of(const lw_wall *wall, const lw_ground *ground) {
   double under = wall->section.height_m + lw_site_under(&wall->site);
+  double front = fmax(under - wall->site.front_water_depth_m, 0.0),
+         rear = fmax(under - ground->water_depth_m, 0.0);
   return (lw_contact_terms){.front_m = 0.0,
                             .rear_m = wall->section.base_width_m,
                             .foot_y_m = -lw_site_under(&wall->site),
@@ -88,8 +90,8 @@ static lw_contact_terms terms_of(const lw_wall *wall, const lw_ground *ground) {
                             .underside = {1.0, 1.0},
                             .uplift = true,
                             .spreads = true,
-                            .rear_head_m = fmax(under - ground->water_depth_m, 0.0),
-                            .front_head_m = fmax(under - wall->site.front_water_depth_m, 0.0)};
+                            .rear_head_m = ground->led_away ? fmin(rear, front) : rear,
+                            .front_head_m = front};
 }
 
 static void balance(const lw_wall *wall, const lw_load_case *load_case, const lw_push *push,

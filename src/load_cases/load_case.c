@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "load_case.h"
 
+#include <math.h>
+
 #include "balance/ground.h"
 #include "soil/site.h"
 #include "standards/factors.h"
@@ -26,6 +28,7 @@ void lw_load_case_ground(const lw_wall *wall, const lw_factor_set *factor_set, l
   lw_ground_own(wall, ground);
   ground->water_depth_m = water;
   ground->seeping = seeping;
+  ground->led_away = load_case->situation == LW_SITUATION_SOAKED && !isfinite(wall->site.water_depth_m);
   ground->seismic = seismic;
   if (load_case->situation == LW_SITUATION_WIND) lw_wind_blow(wall, ground);
   if (load_case->situation == LW_SITUATION_TRENCH) lw_trench_open(wall, ground);
