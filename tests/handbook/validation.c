@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "validation.h"
+#include "../ordinary/walls.h"
 
 #include <criterion/criterion.h>
 #include <math.h>
@@ -205,4 +206,5 @@ void validation_write(lw_text *out) {
     lw_text_free(&parts[i].lines);
     lw_text_free(&parts[i].differ);
   }
+  ordinary_write(out);
 }
