@@ -11,6 +11,7 @@ typedef enum lw_screen_part {
   LW_SCREEN_REMEDIES,
   LW_SCREEN_CHECKS,
   LW_SCREEN_MARKS, /* below the checks, without a blank line */
+  LW_SCREEN_COSTS,
   LW_SCREEN_ASKING,
   LW_SCREEN_ASSUMED,
   LW_SCREEN_CAUTIONS,

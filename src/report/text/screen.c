@@ -9,6 +9,7 @@ lw_status lw_report_screen(const lw_result *result, bool colour, lw_text *out) {
   lw_screen_answer(&screen, result);
   lw_screen_remedies(&screen, result);
   lw_screen_checks(&screen, result);
+  lw_screen_costs(&screen, result);
   lw_screen_asking(&screen, result);
   lw_screen_assumed(&screen, result);
   lw_screen_cautions(&screen, result);

@@ -8,6 +8,7 @@
 void lw_screen_answer(lw_screen *screen, const lw_result *result);
 void lw_screen_remedies(lw_screen *screen, const lw_result *result);
 void lw_screen_checks(lw_screen *screen, const lw_result *result);
+void lw_screen_costs(lw_screen *screen, const lw_result *result);
 void lw_screen_asking(lw_screen *screen, const lw_result *result);
 void lw_screen_assumed(lw_screen *screen, const lw_result *result);
 void lw_screen_cautions(lw_screen *screen, const lw_result *result);
