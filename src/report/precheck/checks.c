@@ -46,8 +46,19 @@ static void columns(const lw_blocks *b) {
                                    .needs = "needs"});
 }
 
+/* The grade, and both looks where the wall does not hold: never the likely one alone. */
+static void grade(const lw_blocks *b) {
+  char words[200];
+  lw_grade of = b->result->verdict.grade;
+  bool both = of != LW_GRADE_HOLDS && lw_looks_words(&b->result->looks, words, sizeof words)[0] != '\0';
+  lw_block_say(b, LW_BLOCK_HEADING, "", "By the checks below");
+  lw_block_say(b, LW_BLOCK_FACT, lw_grade_slug(of), "%s%s%s", lw_grade_sentence(of), both ? "; " : "",
+               both ? words : "");
+}
+
 void lw_blocks_checks(const lw_blocks *blocks) {
   const lw_situations *all = &blocks->result->situations;
+  grade(blocks);
   for (int i = 0; i < all->count; i++) {
     const lw_situation *s = &all->situation[i];
     if (!s->decides) continue;
