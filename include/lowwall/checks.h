@@ -307,6 +307,8 @@ typedef struct lw_situation {
   bool slip_known; /* a circle was searched; slip.status says whether there is an answer */
   lw_slip slip;
   bool slip_light;               /* weights in it took their favourable factors, which was the worse */
+  bool slip_bare;                /* it is the one with none of the cohesion paired with the clay's angle */
+  lw_number slip_bare_has;       /* what a slip has so, where such a cohesion counts */
   const lw_factor_row *slip_set; /* a row of the set of factors it was found under; NULL: none */
   int check_count;
   lw_kept_check kept[LW_CHECK_MAX]; /* the worst of all load cases: see lw_situation_check */

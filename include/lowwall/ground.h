@@ -127,6 +127,8 @@ typedef struct lw_slip_ground {
                                            this heavy */
   double raised_y_m;
   lw_slip_soil below; /* everything under the layers, and in front of them */
+  double paired_kpa;  /* and its cohesion besides, as deep as this below the ground in front; 0: none */
+  double paired_depth_m;
   lw_slip_water water;
   int load_count;
   lw_slip_load load[LW_SLIP_LOAD_MAX];

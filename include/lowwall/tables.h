@@ -44,6 +44,7 @@ typedef struct lw_soil_row {
   double friction_typical_rad;  /* what is usually there: of the likely look; NAN: as the cautious end */
   double critical_rad;          /* at constant volume, under a base that slides; NAN: not known */
   double undrained_kpa;         /* cu of clay, the low end of its class; NAN: no clay */
+  double paired_cohesion_kpa;   /* that its low angle is one of a pair with; NAN: none, or it may be soft */
   double unit_weight_kn_per_m3; /* moist, heavy end: it pushes */
   double light_unit_weight_kn_per_m3;   /* moist, light end: where its weight helps */
   double unit_weight_typical_kn_per_m3; /* between them: of the likely look, where it pushes and helps */
@@ -63,11 +64,11 @@ typedef struct lw_soil_row {
   char note[LW_NOTE_MAX];       /* when refused: why and what to do */
   lw_origin_note porosity_from; /* of the drainable porosity */
   lw_origin_note permeability_from;
-  lw_origin_note weight_from;                   /* of the unit weights */
-  lw_origin_note bearing_from;                  /* of the presumptive bearing value, or of refusing one */
-  lw_origin_note fluid_from;                    /* of the equivalent fluid, where there is one */
-  lw_origin_note critical_from, undrained_from; /* where there is one */
-  lw_origin_note from;                          /* of the friction angle, or of refusing one */
+  lw_origin_note weight_from;  /* of the unit weights */
+  lw_origin_note bearing_from; /* of the presumptive bearing value, or of refusing one */
+  lw_origin_note fluid_from;   /* of the equivalent fluid, where there is one */
+  lw_origin_note critical_from, undrained_from, paired_from; /* where there is one */
+  lw_origin_note from;                                       /* of the friction angle, or of refusing one */
 } lw_soil_row;
 
 /* tables/interfaces.csv: friction of wall on soil, base on ground, block on block. */

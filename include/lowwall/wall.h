@@ -43,6 +43,14 @@ typedef struct lw_site_load {
   bool other_wall;      /* not given as a load: the wall above and what it holds up */
 } lw_site_load;
 
+/* Cohesion of the natural clay that the wall stands in: a table pairs it with a low angle. In slips and in
+ * bearing by theory alone. */
+typedef struct lw_paired {
+  double cohesion_kpa; /* what of it counts; 0: none, and the rest means nothing */
+  double depth_m;      /* below the ground in front, from which it does */
+  double slip_without; /* what a slip must have with none of it; 0: that is not asked */
+} lw_paired;
+
 typedef struct lw_pad {
   double thickness_m; /* 0: no pad */
   double width_m;     /* 0: unknown, and the load is not spread */
@@ -109,6 +117,7 @@ typedef struct lw_site {
   double pad_friction;          /* bed or pad on the ground */
   double undrained_kpa;         /* cu of clay there, which holds no more on what bears; 0: it is not known */
   double allowable_bearing_kpa; /* 0: no value may be assumed */
+  lw_paired paired;
   lw_pad pad;
   double bed_m; /* no pad is named: the levelled bed that is taken; 0: none */
 } lw_site;
@@ -126,6 +135,7 @@ typedef struct lw_strengths {
   double front_friction_rad; /* of the buried face in front */
   double base_friction, base_adhesion_kpa, pad_friction;
   double undrained_kpa; /* cu of the ground right under it; 0: it is not known */
+  double paired_kpa;    /* cohesion of the footing that counts in slips and bearing, deep down */
   double joint_friction, joint_shear_kn_per_m, key_strength_kn_per_m;
   bool divided; /* of the soil behind: a coefficient that was given belongs to another */
 } lw_strengths;

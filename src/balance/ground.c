@@ -15,6 +15,7 @@ void lw_ground_own(const lw_wall *wall, lw_ground *ground) {
   design->base_adhesion_kpa = site->base_adhesion_kpa;
   design->pad_friction = site->pad_friction;
   design->undrained_kpa = site->undrained_kpa;
+  design->paired_kpa = site->paired.cohesion_kpa;
   design->joint_friction = wall->section.joint_friction;
   design->joint_shear_kn_per_m = wall->section.joint_shear_kn_per_m;
   design->key_strength_kn_per_m = wall->section.key_strength_kn_per_m;

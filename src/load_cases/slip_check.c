@@ -27,7 +27,7 @@ static lw_reason refused(const lw_wall *wall, const lw_ground *ground) {
 }
 
 /* The ground in front keeps its own slope up to a trench, which is open as far as circles go. */
-static void ground_of(const lw_check_context *context, bool light, lw_slip_ground *ground) {
+static void ground_of(const lw_check_context *context, bool light, bool bare, lw_slip_ground *ground) {
   const lw_wall *wall = context->wall;
   lw_ground cut = context->load_case->ground;
   if (context->load_case->situation == LW_SITUATION_TRENCH) {
@@ -35,6 +35,7 @@ static void ground_of(const lw_check_context *context, bool light, lw_slip_groun
     cut.front.bearing_embedment_m = wall->section.bearing_embedment_m;
     cut.front.open = true;
   }
+  if (bare) cut.design.paired_kpa = 0.0;
   lw_slip_ground_build(wall, &cut, ground);
   lw_factor_set_weigh_ground(context->factor_set, context->load_case->kind, light, ground);
 }
@@ -57,29 +58,42 @@ static void weigh(const lw_check_context *context, const lw_slip *slip, lw_check
   lw_check_weigh(check, asked(context), context->load_case->kind);
 }
 
+/* What is asked with none of the cohesion that is paired with the clay's angle: never more than in all. */
+static double asked_bare(const lw_check_context *context, double needs) {
+  return fmin(needs, context->wall->site.paired.slip_without);
+}
+
+static void ask_bare(const lw_check_context *context, lw_check *check) {
+  if (!check->has.known || !check->counts || check->needs.value <= 0.0) return;
+  check->needs = lw_known(asked_bare(context, check->needs.value));
+  check->ratio = lw_known(check->has.value / check->needs.value);
+  check->holds = check->ratio.value >= 1.0 - 1e-12 ? LW_HOLDS : LW_FALLS_SHORT;
+}
+
 /* The factor from which on a slip neither governs beside what governs so far nor is the least that any check
  * has. Where nothing falls short yet it is searched to the end: whether a wall stands never hangs on where a
  * search may end early. */
-static double enough_for(const lw_ground_try *try) {
+static double enough_for(const lw_ground_try *try, bool bare) {
   const lw_check_context *context = try->context;
   lw_number needs = lw_factor_value(asked(context), context->load_case->kind);
   if (try->detail > LW_DETAIL_VERDICT) return INFINITY;
   if (!needs.known) return -INFINITY;
   if (isinf(try->falls_short)) return INFINITY;
-  return fmax(needs.value * try->falls_short, try->least) / resistance_times(context);
+  double asks = bare ? asked_bare(context, needs.value) : needs.value;
+  return fmax(asks * try->falls_short, try->least) / resistance_times(context);
 }
 
 /* The worst circle below enough, weights unfavourable or favourable as a whole. gives whether there is one */
-static bool search(const lw_check_context *context, double enough, lw_ground_check *worst) {
+static bool search(const lw_check_context *context, double enough, bool bare, lw_ground_check *worst) {
   lw_slip_method by = context->wall->method.slip;
   lw_slip_ground ground;
   lw_slip other;
   worst->light = false;
-  ground_of(context, false, &ground);
+  ground_of(context, false, bare, &ground);
   bool found = lw_slip_search_below(&ground, by, enough, &worst->slip);
   if (found && worst->slip.status != LW_OK) return true;
   if (!lw_factor_set_weighs_twice(context->factor_set, context->load_case->kind)) return found;
-  ground_of(context, true, &ground);
+  ground_of(context, true, bare, &ground);
   if (!lw_slip_search_below(&ground, by, enough, &other) || other.status != LW_OK) return found;
   worst->light = !found || lw_slip_factor(&other, by) < lw_slip_factor(&worst->slip, by);
   if (worst->light) worst->slip = other;
@@ -93,21 +107,38 @@ bool lw_slip_looked_for(const lw_wall *wall) {
   return wall->slip_cause != LW_SLIP_LEVEL_BED && wall->method.slip != LW_SLIP_NOT;
 }
 
-bool lw_check_slip(const lw_ground_try *try, lw_ground_check *made) {
+/* With the cohesion that is paired with the clay's angle, or with none of it. */
+static bool check_one(const lw_ground_try *try, bool bare, lw_ground_check *made) {
   const lw_check_context *context = try->context;
-  if (!lw_slip_looked_for(context->wall)) return false;
   lw_reason reason = refused(context->wall, &context->load_case->ground);
+  made->bare = bare;
   made->searched = reason == LW_REASON_NONE;
   if (made->searched) {
-    if (!search(context, enough_for(try), made)) return false;
+    if (!search(context, enough_for(try, bare), bare, made)) return false;
     if (made->slip.status != LW_OK) reason = made->slip.reason;
   }
   if (reason == LW_REASON_NONE) {
     weigh(context, &made->slip, &made->check);
+    if (bare) ask_bare(context, &made->check);
   } else {
     lw_check_not_shown(&made->check, reason);
     made->check.counts = reason == LW_REASON_ONE_WALL || asked(context) != NULL;
   }
+  return true;
+}
+
+bool lw_check_slip(const lw_ground_try *try, lw_ground_check *made) {
+  const lw_wall *wall = try->context->wall;
+  lw_ground_check bare = {.check = made->check};
+  made->bare_has.known = false;
+  if (!lw_slip_looked_for(wall)) return false;
+  bool any = check_one(try, false, made);
+  bool twice =
+      try->context->load_case->ground.design.paired_kpa > 0.0 && wall->site.paired.slip_without > 0.0;
+  if (!twice || (any && !made->check.has.known) || !check_one(try, true, &bare)) return any;
+  bare.bare_has = bare.check.has;
+  if (!any || lw_check_graver(&bare.check, &made->check)) *made = bare;
+  made->bare_has = bare.bare_has;
   return true;
 }
 
@@ -201,5 +232,5 @@ void lw_situation_slip_ground(const lw_wall *wall, const lw_tables *tables, cons
   lw_factor_set_read_of(tables, situation->slip_set, &factor_set);
   lw_load_case load_case = lw_slip_load_case(wall, &factor_set, situation);
   lw_check_context context = {wall, &factor_set, &load_case, NULL};
-  ground_of(&context, situation->slip_light, ground);
+  ground_of(&context, situation->slip_light, situation->slip_bare, ground);
 }

@@ -17,6 +17,8 @@ typedef struct lw_ground_check {
   bool searched;  /* a slip was, and is there */
   lw_slip slip;
   bool light; /* with every weight as it is favourable */
+  bool bare;  /* with none of the cohesion that is paired with the clay's angle, which was the worse */
+  lw_number bare_has; /* what it has so; known where such a cohesion counts and that was searched */
 } lw_ground_check;
 
 /* gives whether there is anything to check */

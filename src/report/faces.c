@@ -3,7 +3,7 @@
 
 #include <math.h>
 
-#include "sheet/values.h"
+#include "paired.h"
 
 static const lw_soil_row *ground_row(const lw_result *result) {
   const lw_quantity *angle = &result->given.ground.footing.friction;
@@ -66,5 +66,7 @@ int lw_faces_sources(const lw_result *result, const lw_origin_note *source[LW_FA
   if (faces.joint_row) source[count++] = &faces.joint_row->from;
   if (faces.ground_row) source[count++] = &faces.ground_row->critical_from;
   if (faces.ground_row && faces.undrained_kpa > 0.0) source[count++] = &faces.ground_row->undrained_from;
+  const lw_soil_row *paired = lw_paired_row(result);
+  if (paired) source[count++] = &paired->paired_from;
   return count;
 }

@@ -18,8 +18,8 @@ typedef struct lw_faces {
 void lw_faces_find(const lw_result *result, lw_faces *faces);
 /** Which decides and why, each with its source, as one line without its full stop. Appended. */
 void lw_faces_say(const lw_faces *faces, lw_text *out);
-/** What they and the joints rest on. gives how many */
-enum { LW_FACES_SOURCES = 4 };
+/** What they, the joints and the clay below rest on. gives how many */
+enum { LW_FACES_SOURCES = 5 };
 int lw_faces_sources(const lw_result *result, const lw_origin_note *source[LW_FACES_SOURCES]);
 
 #endif

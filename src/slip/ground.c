@@ -96,6 +96,8 @@ static void layers(const lw_site *site, const lw_strengths *design, double heigh
     g->soil[i] = soil_of(&site->soil[i], &design->soil[i], bottom);
   }
   g->below = soil_of(&site->footing, &design->footing, -INFINITY);
+  g->paired_kpa = design->paired_kpa;
+  g->paired_depth_m = site->paired.depth_m;
 }
 
 /* As it stands behind the wall and in front, above the ground too: under the wall it is the uplift's. In

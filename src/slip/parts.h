@@ -18,6 +18,7 @@ typedef struct lw_slip_strip {
   lw_slip_line soil;                   /* the ground's surface */
   lw_slip_line bottom, top;            /* of the wall, where it stands here */
   lw_slip_line water;                  /* -INFINITY: none */
+  lw_slip_line paired;                 /* below it the ground's cohesion of a pair counts */
   bool has_body, layered, raised;
   double pressure_kpa;    /* of loads that stand on the ground */
   double spare_kn_per_m3; /* by how much its soil may be lighter */

@@ -67,10 +67,12 @@ static column weigh_column(const lw_slip_strips *strips, const lw_slip_strip *at
 }
 
 /* Strength where the base of a slice lies. */
-static void strength(const lw_slip_strips *strips, const lw_slip_strip *at, lw_slip_slice *slice) {
+static void strength(const lw_slip_strips *strips, const lw_slip_strip *at, double share,
+                     lw_slip_slice *slice) {
   const lw_slip_ground *ground = strips->ground;
+  bool paired = ground->paired_kpa > 0.0 && slice->base_y_m <= along(&at->paired, share);
   slice->tan_friction = strips->tan_below;
-  slice->cohesion_kpa = ground->below.cohesion_kpa;
+  slice->cohesion_kpa = ground->below.cohesion_kpa + (paired ? ground->paired_kpa : 0.0);
   for (int i = 0; at->layered && i < ground->soil_count; i++) {
     if (slice->base_y_m <= ground->soil[i].bottom_y_m) continue;
     slice->tan_friction = strips->tan_friction[i];
@@ -140,7 +142,7 @@ static void slice_of(const lw_slip_strips *strips, const lw_slip_strip *at, cons
   double water = isfinite(at->water.start) ? along(&at->water, share) - slice->base_y_m : 0.0;
   slice->pore_kpa = lw_larger(lw_larger(water, 0.0) * strips->ground->water.unit_weight_kn_per_m3,
                               strips->ground->pore_ratio * sum.weight);
-  strength(strips, at, slice);
+  strength(strips, at, share, slice);
 }
 
 /* Where the circle passes from one layer into the next, from the front, or below what stands in the ground: a

@@ -67,11 +67,21 @@ static double pressure_on(const lw_slip_ground *ground, double x_m) {
   return sum;
 }
 
+/* So deep below the ground in front; behind the toe below its level there, for above it the ground was dug
+ * and filled. */
+static lw_slip_line paired_below(const lw_slip_ground *ground, const lw_slip_strip *strip) {
+  double front = lw_slip_surface(ground, 0.0, false), depth = ground->paired_depth_m;
+  if (strip->to_x_m > SAME_M) return (lw_slip_line){front - depth, front - depth};
+  return (lw_slip_line){lw_smaller(front, strip->soil.start) - depth,
+                        lw_smaller(front, strip->soil.end) - depth};
+}
+
 static void strip_of(const lw_slip_ground *ground, double from_m, double to_m, lw_slip_strip *strip) {
   double middle = 0.5 * (from_m + to_m);
   *strip = (lw_slip_strip){.from_x_m = from_m, .to_x_m = to_m, .over_width = 1.0 / (to_m - from_m)};
   strip->soil = (lw_slip_line){lw_slip_surface(ground, from_m, true), lw_slip_surface(ground, to_m, false)};
   strip->water = water_over(&ground->water, from_m, to_m);
+  if (ground->paired_kpa > 0.0) strip->paired = paired_below(ground, strip);
   strip->layered = ground->soil_count > 0 && middle > ground->layer_x_m;
   strip->raised = middle > ground->raised_x_m;
   strip->pressure_kpa = pressure_on(ground, middle);

@@ -38,6 +38,24 @@ static void faces_build(const lw_case *c, const lw_tables *tables, lw_site *site
   site->base_friction = nothing_between ? fmin(site->bed_friction, site->pad_friction) : site->bed_friction;
 }
 
+/* Clay that is there keeps what a table pairs with its low angle, deep enough and where it does not crack. A
+ * strength that is given has no pair on file. */
+static void paired_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
+  const lw_soil_row *row = row_of_ground(c, tables);
+  const lw_choice *reactive = &c->site.reactive_soil;
+  bool still = reactive->origin == LW_GIVEN && reactive->value == LW_NO;
+  if (!row || isnan(row->paired_cohesion_kpa) || !still || c->ground.footing.cohesion.origin == LW_GIVEN)
+    return;
+  double most = lw_known_value(tables, LW_THRESHOLD_PAIRED_MOST),
+         part = lw_known_value(tables, LW_THRESHOLD_PAIRED_SHARE) * row->paired_cohesion_kpa;
+  bool likely = c->look == LW_LOOK_LIKELY;
+  site->paired = (lw_paired){
+      .cohesion_kpa = likely ? row->paired_cohesion_kpa : fmin(part, most),
+      .depth_m = lw_known_value(tables, LW_THRESHOLD_PAIRED_DEPTH),
+      .slip_without = likely ? 0.0 : lw_known_value(tables, LW_THRESHOLD_SLIP_WITHOUT_PAIR),
+  };
+}
+
 static void pad_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
   bool taken = c->pad.thickness.origin == LW_ASSUMED;
   const lw_soil_row *stone =
@@ -56,5 +74,6 @@ void lw_footing_build(const lw_case *c, const lw_tables *tables, lw_site *site) 
   site->base_adhesion_kpa = lw_si_or(&c->ground.base_adhesion, 0.0);
   site->allowable_bearing_kpa = lw_si_or(&c->ground.allowable_bearing, 0.0);
   faces_build(c, tables, site);
+  paired_build(c, tables, site);
   pad_build(c, tables, site);
 }

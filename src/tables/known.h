@@ -132,7 +132,9 @@ typedef enum lw_cue {
   X(ASK_AGAIN, "ask-again", "years") X(PLANT_SOIL_HELD, "plant-soil-held", "m") \
   X(COMPOST_DEPTH, "compost-depth", "m") X(LIKELY_FRICTION, "likely-friction", "deg") \
   X(WEAK_GROUND, "weak-ground", "kPa") X(SLIP_BUILDING, "slip-building", "") \
-  X(LIKELY_MARGIN, "likely-margin", "") X(LIKELY_GROUND_FACE, "likely-ground-face", "")
+  X(LIKELY_MARGIN, "likely-margin", "") X(LIKELY_GROUND_FACE, "likely-ground-face", "") \
+  X(PAIRED_SHARE, "paired-cohesion-share", "") X(PAIRED_MOST, "paired-cohesion-most", "kPa") \
+  X(PAIRED_DEPTH, "paired-cohesion-depth", "m") X(SLIP_WITHOUT_PAIR, "slip-without-pair", "")
 #define LW_FENCES(X) \
   X(WIND_SHELTERED, "wind-sheltered", "kPa") X(WIND_ORDINARY, "wind-ordinary", "kPa") \
   X(WIND_EXPOSED, "wind-exposed", "kPa") X(RUN_END, "run-end", "") X(LEAST_HEIGHT, "least-height", "m") \

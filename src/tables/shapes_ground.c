@@ -43,6 +43,9 @@ static const lw_column soil_columns[] = {
     LW_NUMBER_MAYBE("undrained_strength [kPa]", lw_soil_row, undrained_kpa, 1, 0, 1000),
     LW_TEXT_MAYBE("undrained_source", lw_soil_row, undrained_from.source),
     LW_WORD_MAYBE("undrained_seen", lw_soil_row, undrained_from.seen, LW_SEEN_WORDS),
+    LW_NUMBER_MAYBE("paired_cohesion [kPa]", lw_soil_row, paired_cohesion_kpa, 1, 0, 200),
+    LW_TEXT_MAYBE("paired_source", lw_soil_row, paired_from.source),
+    LW_WORD_MAYBE("paired_seen", lw_soil_row, paired_from.seen, LW_SEEN_WORDS),
     LW_FROM(lw_soil_row, from),
 };
 

@@ -10,6 +10,7 @@ const recompute_kind RECOMPUTE_STATED[] = {
     {"Soil #: ", "a soil as it was put in"},
     {"Under the base: ", "a soil as it was put in"},
     {"Ground behind b = ", "the ground as it was put in"},
+    {"Clay below: # kPa of the # kPa of cohesion", "what counts of it, and what a slip has without"},
     {"Base: the wall on ", "its two faces as they were put in"},
     {"Pressure on the plane of # m", "a heading"},
     {"The joint above course #, moments about", "a heading"},

@@ -32,6 +32,14 @@ static void look_permeability(const lw_tables *tables, int row, lw_text *out) {
   cells_wall(tables, items, CELLS_JSON, out);
 }
 
+/* Ground that is said not to swell. */
+static void look_paired(const lw_tables *tables, int row, lw_text *out) {
+  char items[400];
+  snprintf(items, sizeof items, BED "reactive soil=no;footing soil name=%s",
+           cells_built_in()->soil[row].name);
+  cells_wall(tables, items, CELLS_TEXT, out);
+}
+
 /* Soils that have no angle, and compost as deep as this, are refused in either look. */
 static void look_likely_soil(const lw_tables *tables, int row, lw_text *out) {
   char items[400];
@@ -117,6 +125,9 @@ static const cells_column of_soils[] = {{"name", look_soil, 0},
                                         {"undrained_strength [kPa]", look_soil, 0},
                                         {"undrained_source", NULL, 0},
                                         {"undrained_seen", NULL, 0},
+                                        {"paired_cohesion [kPa]", look_paired, 0},
+                                        {"paired_source", NULL, 0},
+                                        {"paired_seen", NULL, 0},
                                         {"source", NULL, 0},
                                         {"seen", NULL, 0},
                                         {NULL, NULL, 0}};

@@ -4,6 +4,7 @@
 #include "parts.h"
 #include "report/faces.h"
 #include "report/fluid.h"
+#include "report/paired.h"
 
 /* The site as it was computed with, in the units of people. */
 
@@ -52,6 +53,19 @@ static void base_faces(const lw_figures *b) {
                    f.undrained_kpa);
 }
 
+static void paired(const lw_figures *b, const lw_paired *p) {
+  const lw_soil_row *row = lw_paired_row(b->result);
+  if (!row) return;
+  lw_figures_put(b,
+                 &(lw_figure_word){"paired_cohesion_kpa",
+                                   "cohesion of the clay that counts in slips and bearing", "kPa",
+                                   row->paired_from.source},
+                 p->cohesion_kpa);
+  lw_figures_put(
+      b, &(lw_figure_word){"paired_from_m", "below the ground in front, from which it counts", "m", ""},
+      p->depth_m);
+}
+
 static void under(const lw_figures *b, const lw_wall *w) {
   const lw_site *s = &w->site;
   const lw_figure_row list[] = {
@@ -60,6 +74,7 @@ static void under(const lw_figures *b, const lw_wall *w) {
       {"base_adhesion_kpa", "adhesion under the base", "kPa", s->base_adhesion_kpa}};
   LW_FIGURES_PUT(b, list);
   base_faces(b);
+  paired(b, &s->paired);
   lw_figures_put_number(
       b, &(lw_figure_word){"allowable_bearing_kpa", "bearing value of the ground", "kPa", ""},
       (lw_number){s->allowable_bearing_kpa, s->allowable_bearing_kpa > 0.0}, LW_REASON_NO_BEARING_VALUE);

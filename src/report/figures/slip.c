@@ -40,6 +40,10 @@ void lw_figures_of_slip(const lw_figures *figures, const lw_situation *situation
       figures,
       &(lw_figure_word){"bishop", "factor by Bishop's simplified method", "", "[BISHOP1955 simplified]"},
       (lw_number){slip->bishop, slip->bishop > 0.0}, LW_REASON_NO_CIRCLE);
+  if (situation->slip_bare_has.known)
+    lw_figures_put(
+        figures, &(lw_figure_word){"without_pair_has", "what a slip has without the clay's cohesion", "", ""},
+        situation->slip_bare_has.value);
 }
 
 void lw_figures_of_slice(const lw_figures *figures, const lw_slip_view *view, int number) {

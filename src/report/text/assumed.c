@@ -5,6 +5,7 @@
 #include "echo.h"
 #include "parts.h"
 #include "report/faces.h"
+#include "report/paired.h"
 
 /* Where each value comes from: assumed first, each with its question, then tables, then the sheet. */
 
@@ -73,14 +74,21 @@ static void questions(const lw_page *page, const lw_result *result) {
   lw_echo_each(result, say_assumed, &listing);
 }
 
-static void base_faces(const lw_page *page, const lw_result *result) {
-  lw_text line = {0};
+static void say_and_free(const lw_page *page, const char *prefix, lw_text *line) {
+  if (line->length > 0) lw_page_say(page, prefix, line->data);
+  page->out->failed = page->out->failed || line->failed;
+  lw_text_free(line);
+}
+
+/* What the wall stands on: the faces it may slide on, and what its clay holds besides. */
+static void ground(const lw_page *page, const lw_result *result) {
+  lw_text line = {0}, clay = {0};
   lw_faces faces;
   lw_faces_find(result, &faces);
   lw_faces_say(&faces, &line);
-  if (line.data) lw_page_say(page, "  Base:     ", line.data);
-  page->out->failed = page->out->failed || line.failed;
-  lw_text_free(&line);
+  say_and_free(page, "  Base:     ", &line);
+  lw_paired_say(result, &clay);
+  say_and_free(page, "  Clay:     ", &clay);
 }
 
 void lw_text_assumed(const lw_page *page, const lw_result *result, bool all) {
@@ -90,7 +98,7 @@ void lw_text_assumed(const lw_page *page, const lw_result *result, bool all) {
   listed(page, result, LW_GIVEN, all, "  Given:    ");
   listed(page, result, LW_ASSUMED, all, "  Defaults: ");
   lw_text_back(page, result);
-  base_faces(page, result);
+  ground(page, result);
   lw_text_beside(page, result);
   lw_text_fluid(page, result);
 }

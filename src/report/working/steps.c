@@ -7,6 +7,7 @@
 #include "report/difference.h"
 #include "report/faces.h"
 #include "report/fluid.h"
+#include "report/paired.h"
 
 /* Steps as they are recorded, what was put in before them, and the two formulas side by side after them. */
 
@@ -108,15 +109,23 @@ static void given_soil(const lw_page *page, const lw_soil *soil, const char *nam
       soil->light_unit_weight_kn_per_m3, soil->saturated_unit_weight_kn_per_m3, to);
 }
 
-static void given_faces(const lw_page *page, const lw_result *result) {
-  lw_text line = {0};
+static void say_and_free(const lw_page *page, lw_text *line) {
+  if (line->data) lw_page_say(page, "  ", line->data);
+  page->out->failed = page->out->failed || line->failed;
+  lw_text_free(line);
+}
+
+static void given_below(const lw_page *page, const lw_result *result) {
+  lw_text line = {0}, clay = {0};
   lw_faces faces;
   lw_faces_find(result, &faces);
   lw_text_add(&line, "Base: ");
   lw_faces_say(&faces, &line);
-  if (line.data) lw_page_say(page, "  ", line.data);
-  page->out->failed = page->out->failed || line.failed;
-  lw_text_free(&line);
+  say_and_free(page, &line);
+  if (!lw_paired_row(result)) return;
+  lw_text_add(&clay, "Clay below: ");
+  lw_paired_say(result, &clay);
+  say_and_free(page, &clay);
 }
 
 void lw_working_given(const lw_page *page, const lw_result *result) {
@@ -141,7 +150,7 @@ void lw_working_given(const lw_page *page, const lw_result *result) {
                "soil on the wall d = %.2f deg",
                site->slope_rad * LW_DEG_PER_RAD, site->soil_below_top_m, site->surcharge_kpa,
                result->wall.wall_friction_rad * LW_DEG_PER_RAD);
-  given_faces(page, result);
+  given_below(page, result);
 }
 
 static void compared_row(const lw_page *page, const lw_compared *c) {
