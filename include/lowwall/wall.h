@@ -119,7 +119,6 @@ typedef struct lw_site {
   double allowable_bearing_kpa; /* 0: no value may be assumed */
   lw_paired paired;
   lw_pad pad;
-  double bed_m; /* no pad is named: the levelled bed that is taken; 0: none */
 } lw_site;
 
 /* What holds a layer together. */

@@ -80,12 +80,12 @@ static void press_evenly(lw_contact *contact, double width_m, const lw_working *
 }
 
 static lw_contact_terms terms_of(const lw_wall *wall, const lw_ground *ground) {
-  double under = wall->section.height_m + lw_site_under(&wall->site);
+  double under = wall->section.height_m + wall->site.pad.thickness_m;
   double front = fmax(under - wall->site.front_water_depth_m, 0.0),
          rear = fmax(under - ground->water_depth_m, 0.0);
   return (lw_contact_terms){.front_m = 0.0,
                             .rear_m = wall->section.base_width_m,
-                            .foot_y_m = -lw_site_under(&wall->site),
+                            .foot_y_m = -wall->site.pad.thickness_m,
                             .contact = {1.0, 1.0},
                             .underside = {1.0, 1.0},
                             .uplift = true,
@@ -106,7 +106,7 @@ static void balance(const lw_wall *wall, const lw_load_case *load_case, const lw
   body->forces.count += lw_seismic_acts(&ground->seismic) ? 2 : 1;
   put_pad(&weight, &ground->seismic, at, &body->forces);
   lw_contact_solve(wall, &terms, &body->forces, &body->contact, working);
-  body->passive_kn_per_m = lw_passive_resistance(wall, ground, lw_site_under(&wall->site), NULL);
+  body->passive_kn_per_m = lw_passive_resistance(wall, ground, wall->site.pad.thickness_m, NULL);
   if (!body->contact.inside) return;
   double effective = effective_width(&wall->section, &body->contact);
   double width = spread_width(wall, body->contact.resultant_m, effective, working);
@@ -118,7 +118,7 @@ static void balance(const lw_wall *wall, const lw_load_case *load_case, const lw
 
 void lw_free_body_pad(const lw_wall *wall, const lw_load_case *load_case, const lw_push *push,
                       lw_free_body *body, const lw_working *working) {
-  assert(lw_site_under(&wall->site) > 0.0);
+  assert(wall->site.pad.thickness_m > 0.0);
   lw_free_body_start(push, body);
   if (body->status != LW_OK) return;
   balance(wall, load_case, push, body, working);

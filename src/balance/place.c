@@ -11,7 +11,7 @@ static int joints_of(const lw_section *section) {
 }
 
 static bool has_pad(const lw_wall *wall) {
-  return lw_site_under(&wall->site) > 0.0;
+  return wall->site.pad.thickness_m > 0.0;
 }
 
 int lw_place_count(const lw_wall *wall) {
@@ -29,7 +29,7 @@ void lw_place_find(const lw_wall *wall, int index, lw_section *above, lw_place *
   if (index >= whole)
     at_joint(&wall->section, index - whole + 1, above, place);
   else if (index == 1)
-    *place = (lw_place){LW_AT_PAD, 0, {&wall->section, lw_site_under(&wall->site)}};
+    *place = (lw_place){LW_AT_PAD, 0, {&wall->section, wall->site.pad.thickness_m}};
   else
     *place = (lw_place){LW_AT_BASE, 0, {&wall->section, 0.0}};
 }

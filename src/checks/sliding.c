@@ -54,7 +54,7 @@ double lw_sliding_friction(const lw_strengths *design, lw_at at) {
 }
 
 static bool on_ground(const lw_check_context *context, lw_at at) {
-  return at == LW_AT_PAD || (at == LW_AT_BASE && lw_site_under(&context->wall->site) <= 0.0);
+  return at == LW_AT_PAD || (at == LW_AT_BASE && context->wall->site.pad.thickness_m <= 0.0);
 }
 
 /* What clay bears undrained, of its strength: pi + 2. */

@@ -43,7 +43,7 @@ void lw_load_case_mobilized(const lw_wall *wall, const lw_factor_set *factor_set
 
 int lw_load_case_ways(const lw_wall *wall, const lw_situation *situation, lw_seismic way[LW_WAYS]) {
   double kh = wall->seismic_horizontal, up = wall->seismic_vertical, share = wall->method.seismic_height;
-  bool wet = situation->water_depth_m < wall->section.height_m + lw_site_under(&wall->site);
+  bool wet = situation->water_depth_m < wall->section.height_m + wall->site.pad.thickness_m;
   int count = 0;
   way[count++] = (lw_seismic){0};
   if (situation->name != LW_SITUATION_EARTHQUAKE) return count;

@@ -62,6 +62,6 @@ bool lw_plan_soaked(const lw_wall *wall, const lw_tables *tables, lw_situation_p
   plan->decides = true;
   plan->seeping = form_holds(wall);
   plan->water_depth_m =
-      plan->seeping ? wall->section.height_m + lw_site_under(&wall->site) : lw_standing_half(wall);
+      plan->seeping ? wall->section.height_m + wall->site.pad.thickness_m : lw_standing_half(wall);
   return true;
 }

@@ -45,6 +45,11 @@ static double narrowest_cap(const lw_order *order) {
   return least;
 }
 
+static double usual_pad(const lw_laying *laying) {
+  bool low = laying->plan->courses < lw_known_value(laying->tables, LW_ORDERING_LOW_WALL_COURSES) + 0.5;
+  return lw_known_value(laying->tables, low ? LW_ORDERING_PAD_LOW_WALL : LW_ORDERING_PAD_HIGH_WALL);
+}
+
 void lw_order_notes(const lw_laying *laying) {
   lw_order *order = laying->order;
   order->lift_mass_kg = lw_known_value(laying->tables, LW_THRESHOLD_LIFT_MASS);
@@ -60,8 +65,7 @@ void lw_order_notes(const lw_laying *laying) {
   double covered = narrowest_cap(order) - order->cap_overhang_m;
   if (order->has_cap && covered < laying->plan->depth_m - 0.0005)
     lw_order_note_add(order, &(lw_order_note){.kind = LW_NOTE_CAP_NARROW, .length_m = covered});
-  double least = lw_known_value(laying->tables, LW_ORDERING_PAD_LOW_WALL);
   if (!(laying->pad_m > 0.0))
-    lw_order_note_add(order, &(lw_order_note){.kind = LW_NOTE_NO_PAD, .length_m = least});
+    lw_order_note_add(order, &(lw_order_note){.kind = LW_NOTE_NO_PAD, .length_m = usual_pad(laying)});
   if (!(laying->stone_m > 0.0)) lw_order_note_add(order, &(lw_order_note){.kind = LW_NOTE_NO_STONE});
 }

@@ -32,7 +32,7 @@ void lw_faces_find(const lw_result *result, lw_faces *faces) {
 }
 
 static void say_ground(const lw_faces *faces, lw_text *out) {
-  lw_text_addf(out, "; %s on the ground %.3f", faces->bed_between ? "the bed" : "it", faces->ground);
+  lw_text_addf(out, "; the bed on the ground %.3f", faces->ground);
   double angle_deg = atan(faces->ground) * LW_DEG_PER_RAD;
   if (faces->ground_row)
     lw_text_addf(out, ", tan %.1f deg, by its critical angle %s", angle_deg,

@@ -104,12 +104,11 @@ void lw_force_slug(const lw_result *result, const lw_force *force, char *out, si
     lw_print(out, size, "%s", slug_by_index(force));
 }
 
-/* Where a pad is given no bed is taken. */
 double lw_free_body_foot(const lw_result *result, const lw_free_body *body) {
   const lw_site *site = &result->wall.site;
   for (int i = 0; i < body->forces.count; i++) {
     const lw_force *f = &body->forces.force[i];
-    if (f->kind == LW_FORCE_PART && f->index < 0) return -(site->pad.thickness_m + site->bed_m);
+    if (f->kind == LW_FORCE_PART && f->index < 0) return -site->pad.thickness_m;
   }
   return 0.0;
 }

@@ -55,7 +55,6 @@ static lw_status complete_as_it_looks(const lw_tables *tables, const lw_defaults
     lw_complete_section(&s);
   }
   lw_complete_use(&s);
-  lw_complete_bed(&s);
   lw_complete_back(&s);
   lw_complete_friction(&s);
   lw_complete_site(&s);

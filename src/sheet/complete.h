@@ -13,9 +13,8 @@ void lw_complete_soils(lw_completing *s);
 void lw_complete_loads(lw_completing *s);
 void lw_complete_courses(lw_completing *s);
 void lw_complete_section(lw_completing *s);
-void lw_complete_bed(lw_completing *s);      /* after the soils and the wall */
 void lw_complete_back(lw_completing *s);     /* after the soils */
-void lw_complete_friction(lw_completing *s); /* after bed and wall */
+void lw_complete_friction(lw_completing *s); /* after the soils and the wall */
 void lw_complete_use(lw_completing *s);      /* after the loads and the wall: the load behind */
 void lw_complete_site(lw_completing *s);  /* after the wall: the level difference follows from its height */
 void lw_complete_fence(lw_completing *s); /* after the site */

@@ -366,8 +366,8 @@ static const lw_item items[] = {
      .assumed = NAN,
      .unit = "mm",
      .example = "150 mm",
-     .means = "Of the pad. Unknown: under courses on ground that is told, the usual bed of "
-              "`lowwall list ordering`; else there is none.",
+     .means = "Of a pad of stone under the wall, whose underside is checked too. Left out, there is none but "
+              "the thin bed that blocks are levelled on.",
      .question = "How thick is the compacted bed under the lowest course?"},
     {.part = LW_ABOUT_PAD,
      .name = "pad material",

@@ -32,10 +32,10 @@ static void faces_build(const lw_case *c, const lw_tables *tables, lw_site *site
   site->bed_friction = lw_si_or(&c->ground.base_friction, 0.0);
   site->pad_friction = friction_of_ground(c, tables, times);
   site->undrained_kpa = row && !isnan(row->undrained_kpa) ? row->undrained_kpa * times : 0.0;
-  /* Where nothing lies between, wall and ground slide on the weaker of the two. */
+  /* Without a pad the weaker of the two faces acts right under the wall. */
   bool told = row != NULL || c->ground.footing.friction.origin == LW_GIVEN;
-  bool nothing_between = told && c->pad.thickness.origin == LW_ABSENT;
-  site->base_friction = nothing_between ? fmin(site->bed_friction, site->pad_friction) : site->bed_friction;
+  bool no_pad = c->pad.thickness.origin == LW_ABSENT;
+  site->base_friction = told && no_pad ? fmin(site->bed_friction, site->pad_friction) : site->bed_friction;
 }
 
 /* Clay that is there keeps what a table pairs with its low angle, deep enough and where it does not crack. A
@@ -57,12 +57,10 @@ static void paired_build(const lw_case *c, const lw_tables *tables, lw_site *sit
 }
 
 static void pad_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
-  bool taken = c->pad.thickness.origin == LW_ASSUMED;
   const lw_soil_row *stone =
       c->pad.material.origin == LW_ABSENT ? NULL : lw_tables_soil(tables, c->pad.material.text);
-  site->bed_m = taken ? c->pad.thickness.si : 0.0;
   site->pad = (lw_pad){
-      .thickness_m = taken ? 0.0 : lw_si_or(&c->pad.thickness, 0.0),
+      .thickness_m = lw_si_or(&c->pad.thickness, 0.0),
       .width_m = lw_si_or(&c->pad.width, 0.0),
       .spread = lw_si_or(&c->pad.spread, 0.0),
       .unit_weight_kn_per_m3 = stone ? stone->light_unit_weight_kn_per_m3 : 0.0,

@@ -149,10 +149,6 @@ void lw_site_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
   lw_footing_build(c, tables, site);
 }
 
-double lw_site_under(const lw_site *site) {
-  return site->pad.thickness_m > 0.0 ? site->pad.thickness_m : site->bed_m;
-}
-
 double lw_site_blocked_depth(const lw_site *site) {
   return fmin(fmax(site->soil_below_top_m, site->overflow_below_top_m), site->water_depth_m);
 }

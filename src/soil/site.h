@@ -14,10 +14,6 @@ void lw_site_build(const lw_case *c, const lw_tables *tables, lw_site *site);
  *  and the overflow, or higher where it stands there anyway. */
 double lw_site_blocked_depth(const lw_site *site);
 
-/** How far below the base the wall meets the ground: under the pad, or under the bed; 0: neither.
- *  note  1 Nothing is known of a bed that is only taken: it weighs nothing and spreads no load. */
-double lw_site_under(const lw_site *site);
-
 /** The least angle of friction of the soils behind; 0 without any. */
 double lw_site_least_friction(const lw_site *site);
 

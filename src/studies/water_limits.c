@@ -105,7 +105,7 @@ typedef struct levels {
 static double foot_depth(const lw_wall *wall, const lw_check *check) {
   const lw_section *section = &wall->section;
   if (check->at == LW_AT_BASE) return section->height_m;
-  if (check->at == LW_AT_PAD) return section->height_m + lw_site_under(&wall->site);
+  if (check->at == LW_AT_PAD) return section->height_m + wall->site.pad.thickness_m;
   int joint = check->at == LW_AT_CAP ? section->course_count : check->joint;
   return section->height_m - section->part[joint].bottom_m;
 }

@@ -74,7 +74,7 @@ static void expect_sliding(const lw_result *result, const lw_situation *situatio
   lw_basis by;
   if (!check->has.known || !lw_check_basis(&result->wall, result->tables, situation, check, &by)) return;
   const lw_contact *contact = &by.body.contact;
-  bool between = lw_site_under(&result->wall.site) > 0.0;
+  bool between = result->wall.site.pad.thickness_m > 0.0;
   double ground = ground_of(row), bed = 0.5,
          tangent = check->at == LW_AT_PAD ? ground
                    : between              ? bed

@@ -107,7 +107,7 @@ static void hold_check(walk *w, const lw_check *c) {
 static void hold_situation(walk *w, const lw_result *result, const lw_situation *s) {
   const lw_wall *wall = &result->wall;
   hold_stage(w, wall, &s->base, 0.0, true);
-  if (s->pad.reason != LW_REASON_NO_PAD) hold_stage(w, wall, &s->pad, -lw_site_under(&wall->site), false);
+  if (s->pad.reason != LW_REASON_NO_PAD) hold_stage(w, wall, &s->pad, -wall->site.pad.thickness_m, false);
   for (int j = 0; j < s->joint_count; j++) {
     lw_free_body body;
     lw_situation_joint(wall, s, j + 1, &body);

@@ -59,7 +59,7 @@ static bool expect(const lw_result *r, const lw_check *check, const char *name) 
   cr_assert(lw_check_basis(&r->wall, r->tables, &r->situations.situation[0], check, &by), "%s", name);
   const lw_strengths *design = &by.load_case.ground.design;
   double mu = pad ? design->pad_friction : design->base_friction;
-  double depth = by.wall->section.embedment_m + (pad ? lw_site_under(&by.wall->site) : 0.0);
+  double depth = by.wall->section.embedment_m + (pad ? by.wall->site.pad.thickness_m : 0.0);
   /* A tenth of what stands above the ground in front, at most 0.5 m, is dug away first [EN1997-1 9.3.2.2]. */
   bool digs = check->by && strncmp(check->by->factor_set, "en1997-da", 9) == 0;
   double above = by.wall->section.height_m - by.wall->section.embedment_m;

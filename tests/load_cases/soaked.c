@@ -65,7 +65,7 @@ Test(soaked, which_walls_and_of_what_kind) {
     const lw_situation *s = find(result, LW_SITUATION_SOAKED);
     cr_expect_eq(s != NULL, rows[i].there, "row %zu", i);
     if (s && rows[i].there) {
-      double depth = rows[i].depth_m > 0.0 ? rows[i].depth_m : 0.8 + lw_site_under(&result->wall.site);
+      double depth = rows[i].depth_m > 0.0 ? rows[i].depth_m : 0.8 + result->wall.site.pad.thickness_m;
       cr_expect(s->kind == rows[i].kind && s->why == rows[i].why && s->decides, "row %zu: kind %d, why %d", i,
                 (int)s->kind, (int)s->why);
       cr_expect_eq(s->seeping, rows[i].depth_m <= 0.0, "row %zu", i);

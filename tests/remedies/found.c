@@ -245,7 +245,8 @@ Test(remedies, an_answer_that_makes_it_stand_comes_before_one_that_leaves_a_ques
   cr_assert_eq(result->verdict.exit_status, 4);
   cr_assert_eq(result->verdict.who, LW_WHO_COUNCIL);
   find(result);
-  cr_expect_str_eq(result->asking[0].item, "base friction");
+  cr_expect_str_eq(result->asking[0].item, "footing soil name");
+  cr_expect_eq(result->asking[0].stands_then, LW_HOLDS);
   cr_expect_eq(result->asking[0].exit_then, 3);
   const lw_asking *question = asked(result, "mapped land");
   cr_assert_not_null(question);

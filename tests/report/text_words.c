@@ -110,7 +110,7 @@ Test(report, falling_short_by_movement_and_by_margin_read_differently) {
  * it tips no share of the moments is missing. */
 Test(report, falling_short_by_design_values_claims_no_more) {
   lw_text design = wall_page(wall_of(
-      "wall height=600 mm;block height=200 mm;wall embedment=200 mm;block depth=450 mm;people on cap=no;"
+      "wall height=600 mm;block height=200 mm;wall embedment=200 mm;block depth=350 mm;people on cap=no;"
       "setback=20 mm;soil 1 friction angle=30 deg;soil 1 unit weight=18 kN/m3;base friction=0.5;"
       "joint friction=0.6;ground slope=0 deg;site behind=ground;vehicle access=no;drain outlets=2;"
       "wall joints=open;stone width=300 mm;stone filter=cloth;soil 1 name=clean sand;footing soil name=clean "

@@ -58,7 +58,7 @@ void lw_unchecked_each(const lw_result *result, lw_unchecked_taker taker, void *
                        "or the width of the base is not known.",
                        "sliding, tipping, joints and ground, for want of a depth"},
        taker, context);
-  when(site->pad.thickness_m <= 0.0 && site->bed_m <= 0.0 && section->known,
+  when(site->pad.thickness_m <= 0.0 && section->known,
        &(lw_unchecked){"no-pad", "A pad of stone under the wall: none is given, so none is checked.",
                        "a pad of stone under the wall, for none is given"},
        taker, context);
