@@ -82,7 +82,7 @@ Test(bearing_width, check_and_bearing_agree_on_one_footing) {
 }
 
 Test(bearing_width, and_under_blocks_that_taper) {
-  expect_footings(make_tapered, 5, WALLS / 3);
+  expect_footings(make_tapered, 5, WALLS / 4);
 }
 
 #define WALL \
