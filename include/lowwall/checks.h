@@ -236,6 +236,7 @@ typedef struct lw_joint {
   X(SOAKED, "soaked", "soaked", "rain seeping through the soil to its way out") \
   X(OUTLET_BLOCKED, "outlet-blocked", "outlet blocked", "the outlet blocked, water standing behind") \
   X(STORM, "storm", "storm", "a storm on a bed that cannot drain") \
+  X(PERSON_AT_EDGE, "person-at-edge", "one at the edge", "one person at the edge of a planted bed") \
   X(PEOPLE_SITTING, "people-sitting", "sitting on it", "people sitting along the top") \
   X(PEOPLE_LEANING, "people-leaning", "leaning on it", "people leaning on the top") \
   X(EARTHQUAKE, "earthquake", "an earthquake", "an earthquake, as a steady push") \
@@ -271,6 +272,7 @@ typedef enum lw_situation_name {
                   "soaked in any wet week") \
   X(HEAVY_RAIN, "this soil does not drain by itself, and a long heavy rain soaks it") \
   X(NEVER_WORSE, "it is never worse than the outlet blocked, which stands above") \
+  X(WEEDING, "somebody weeds what is only planted") \
   X(SITTING, "people sit on a wall of this height") \
   X(GUARD, "the top stands so far above the ground behind that people lean on it as on a guard") \
   X(NO_GUARD, "the top is low above the ground behind; nobody leans on it as on a guard") \

@@ -158,7 +158,9 @@ typedef struct lw_ground {
   lw_seismic seismic;   /* all 0: no earthquake */
   double level_push;    /* factor on what pushes the ground level: 1 without partial factors */
   double wind_kn_per_m, wind_distance_m; /* of a fence behind, by its posts; 0: none */
-  double wind_below_m;                   /* the ground that they push, below the soil there */
+  double surcharge_kpa; /* uniform load behind: the site's, less where a person stands instead of it */
+  double person_kpa, person_near_m, person_far_m; /* that person, as a strip; 0: nobody */
+  double wind_below_m;                            /* the ground that they push, below the soil there */
   lw_front front;
 } lw_ground;
 
@@ -265,6 +267,15 @@ typedef struct lw_wall_wind {
   double below_m; /* the ground that holds the posts, below the soil there: a bed's soil holds none */
 } lw_wall_wind;
 
+/* One person at the edge of a bed that is only planted, spread along the wall. */
+typedef struct lw_wall_person {
+  bool present;                       /* false: nothing below holds */
+  double planted_kpa;                 /* the part of the uniform load that the person stands instead of */
+  double force_kn, side_m;            /* on a square */
+  double length_m;                    /* of wall that it spreads to */
+  double pressure_kpa, near_m, far_m; /* what comes of it: a strip behind the rear of the top */
+} lw_wall_person;
+
 /* A fence that closes a bed at its back, as it was told; without one nothing below holds. */
 typedef struct lw_back_fence {
   bool present;
@@ -334,6 +345,7 @@ typedef struct lw_wall {
   char factor_set[LW_NAME_MAX];
   bool people_on_cap;
   lw_wall_wind wind;
+  lw_wall_person person;
   double seismic_horizontal, seismic_vertical; /* coefficients; both 0: no earthquake is looked at */
   lw_tier tier;
   lw_slip_cause slip_cause;

@@ -29,7 +29,7 @@ static void add_surcharge_on_wall(const lw_wall *wall, const lw_section *section
                                   lw_forces *forces) {
   /* Nobody loads ground that a course or a cap hangs over. */
   double start = lw_larger(back->ground_x_m, lw_section_rear(section, back->ground_y_m));
-  double width = back->top_x_m - start, load = wall->site.surcharge_kpa * width;
+  double width = back->top_x_m - start, load = back->plane.surcharge_kpa * width;
   if (wall->method.surcharge_on_heel != LW_SURCHARGE_PRESSES || load <= 0.0 || back->overhangs) return;
   lw_forces_add(forces, (lw_force){.kind = LW_FORCE_SURCHARGE_ON_WALL,
                                    .area_m2 = width,

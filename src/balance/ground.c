@@ -25,6 +25,8 @@ void lw_ground_own(const lw_wall *wall, lw_ground *ground) {
   ground->seismic = (lw_seismic){0};
   ground->level_push = 1.0;
   ground->wind_kn_per_m = ground->wind_distance_m = ground->wind_below_m = 0.0;
+  ground->surcharge_kpa = site->surcharge_kpa;
+  ground->person_kpa = ground->person_near_m = ground->person_far_m = 0.0;
   ground->front = (lw_front){.slope_rad = site->front_slope_rad,
                              .embedment_m = wall->section.embedment_m,
                              .bearing_embedment_m = wall->section.bearing_embedment_m};

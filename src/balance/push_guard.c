@@ -14,7 +14,7 @@ static const double LEAST_HEIGHT_M = 1e-6, LEAST_ANGLE_RAD = 1e-3;
 
 /* A sum is finite only where every one of its terms is. */
 static bool ground_is_finite(const lw_site *site, const lw_ground *ground) {
-  double sum = site->surcharge_kpa + site->soil_below_top_m + site->slope_rad;
+  double sum = ground->surcharge_kpa + ground->person_kpa + site->soil_below_top_m + site->slope_rad;
   for (int i = 0; i < site->soil_count; i++) {
     const lw_soil *soil = &site->soil[i];
     const lw_strength *strength = &ground->design.soil[i];

@@ -6,6 +6,7 @@
 #include "balance/ground.h"
 #include "soil/site.h"
 #include "standards/factors.h"
+#include "person.h"
 #include "trench.h"
 #include "wind.h"
 
@@ -31,6 +32,7 @@ void lw_load_case_ground(const lw_wall *wall, const lw_factor_set *factor_set, l
   ground->led_away = load_case->situation == LW_SITUATION_SOAKED && !isfinite(wall->site.water_depth_m);
   ground->seismic = seismic;
   if (load_case->situation == LW_SITUATION_WIND) lw_wind_blow(wall, ground);
+  if (load_case->situation == LW_SITUATION_PERSON_AT_EDGE) lw_person_stand(wall, ground);
   if (load_case->situation == LW_SITUATION_TRENCH) lw_trench_open(wall, ground);
   lw_factor_set_weaken(factor_set, load_case->kind, wall, ground, working);
 }

@@ -8,7 +8,9 @@ bool lw_load_cases_push_alike(const lw_factor_set *factor_set, const lw_situatio
                     a->seeping == b->seeping;
   bool shaken = a->name == LW_SITUATION_EARTHQUAKE || b->name == LW_SITUATION_EARTHQUAKE;
   bool windy = a->name == LW_SITUATION_WIND || b->name == LW_SITUATION_WIND;
-  return same_water && !shaken && !windy && lw_factor_set_same_ground(factor_set, a->kind, b->kind);
+  bool stood_on = a->name == LW_SITUATION_PERSON_AT_EDGE || b->name == LW_SITUATION_PERSON_AT_EDGE;
+  return same_water && !shaken && !windy && !stood_on &&
+         lw_factor_set_same_ground(factor_set, a->kind, b->kind);
 }
 
 /* Every way of an earthquake, the one that is shown last. */

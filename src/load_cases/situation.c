@@ -4,6 +4,7 @@
 #include "base/working.h"
 #include "standards/factors.h"
 #include "load_cases.h"
+#include "person.h"
 #include "balance/place.h"
 #include "balance/free_body.h"
 
@@ -16,6 +17,7 @@ static void tell_push(const lw_wall *wall, const lw_factor_set *factor_set, cons
   lw_stack base = {&wall->section, 0.0};
   lw_push push;
   lw_working_heading(working, "Push on the base");
+  if (situation->name == LW_SITUATION_PERSON_AT_EDGE) lw_person_tell(wall, working);
   lw_load_case_mobilized(wall, factor_set, &load_case, working);
   lw_push_find(wall, &load_case.ground, &base, NULL, &push, working);
 }

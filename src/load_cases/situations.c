@@ -4,6 +4,7 @@
 #include <assert.h>
 
 #include "kept.h"
+#include "person.h"
 #include "situation_earthquake.h"
 #include "situation_soaked.h"
 #include "situation_usual.h"
@@ -16,9 +17,9 @@
 
 /* Which situations a wall is checked in, of what kind each is, and which decide. */
 
-static const lw_plan PLANS[] = {lw_plan_drained,    lw_plan_soaked,  lw_plan_blocked,
-                                lw_plan_storm,      lw_plan_sitting, lw_plan_leaning,
-                                lw_plan_earthquake, lw_plan_trench,  lw_plan_wind};
+static const lw_plan PLANS[] = {lw_plan_drained, lw_plan_soaked,  lw_plan_blocked, lw_plan_storm,
+                                lw_plan_person,  lw_plan_sitting, lw_plan_leaning, lw_plan_earthquake,
+                                lw_plan_trench,  lw_plan_wind};
 
 enum { PLAN_COUNT = sizeof PLANS / sizeof *PLANS };
 static_assert(PLAN_COUNT == (int)LW_SITUATION_COUNT, "a situation has one plan");

@@ -128,6 +128,14 @@ static void wind_build(const lw_ground *ground, double from_crest_m, lw_plane *p
                       .push_kn_per_m = ground->wind_kn_per_m * ground->level_push};
 }
 
+static void person_build(const lw_ground *ground, double from_crest_m, lw_plane *plane) {
+  double near = lw_larger(ground->person_near_m - from_crest_m, 0.0),
+         far = ground->person_far_m - from_crest_m;
+  if (ground->person_kpa <= 0.0 || far <= near) return;
+  plane->load[plane->load_count++] =
+      (lw_plane_load){.near_m = near, .far_m = far, .pressure_kpa = ground->person_kpa};
+}
+
 /* A point load is taken whole on the metre of wall in front of it. A load that reaches over the wall pushes
  * only from behind it. */
 static void loads_build(const lw_site *site, const lw_ground *ground, double from_crest_m, lw_plane *plane) {
@@ -148,6 +156,7 @@ static void loads_build(const lw_site *site, const lw_ground *ground, double fro
     };
   }
   wind_build(ground, from_crest_m, plane);
+  person_build(ground, from_crest_m, plane);
 }
 
 /* Where the plane stands: upright behind the wall, or on its back. */
@@ -178,7 +187,7 @@ void lw_back_plane_build(const lw_site *site, const lw_ground *ground, const lw_
   /* Where the slope has ended in front of the plane, what pushes on it is level ground. */
   plane->slope_rad = plane->slope_run_m > 0.0 ? site->slope_rad : 0.0;
   plane->wall_friction_rad = plane->along_ground ? plane->slope_rad : ground->design.wall_friction_rad;
-  plane->surcharge_kpa = site->surcharge_kpa;
+  plane->surcharge_kpa = ground->surcharge_kpa;
   plane->water_depth_m = lw_larger(ground->water_depth_m + above_top, 0.0);
   plane->water_unit_weight_kn_per_m3 = site->water_unit_weight_kn_per_m3;
   plane->crack = method->crack;

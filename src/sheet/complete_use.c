@@ -16,6 +16,12 @@ static double held_m(const lw_case *c) {
   return fmax(lw_si_or(&c->wall.height, 0.0) - lw_si_or(&c->ground.soil_below_top, 0.0), 0.0);
 }
 
+/* Only behind a low wall: higher up nobody can know that nobody walks there. */
+static bool planted(const lw_case *c, const lw_tables *tables, double held) {
+  bool low = held <= lw_known_value(tables, LW_THRESHOLD_PLANT_SOIL_HELD) + LW_MILLIMETRE;
+  return low && lw_choice_is(&c->ground.bed_use, LW_BED_PLANTED);
+}
+
 /* Of the two rows that the load of a garden follows from it keeps the one that makes it. */
 static const lw_load_row *garden(const lw_tables *tables, double held, double *pressure_kpa) {
   const lw_load_row *least = lw_known_load(tables, LW_LOAD_OF_GARDEN);
@@ -27,8 +33,11 @@ void lw_complete_use(lw_completing *s) {
   lw_case *c = s->c;
   if (!s->load_untold || s->load_count >= LW_LOAD_MAX) return;
   const lw_load_row *row = lw_known_load(s->tables, LW_LOAD_OF_VEHICLE);
+  double held = held_m(c);
+  bool on_foot = !vehicle_could_come(c), only_planted = on_foot && planted(c, s->tables, held);
+  if (only_planted) row = lw_known_load(s->tables, LW_LOAD_OF_PLANTED);
   double pressure = row->value;
-  if (!vehicle_could_come(c)) row = garden(s->tables, held_m(c), &pressure);
+  if (on_foot && !only_planted) row = garden(s->tables, held, &pressure);
   if (c->look == LW_LOOK_LIKELY) pressure *= lw_known_value(s->tables, LW_THRESHOLD_LIKELY_LOAD);
   lw_case_load *load = &c->load[s->load_count++];
   load->kind = (lw_choice){.value = LW_LOAD_UNIFORM, .origin = LW_ASSUMED};

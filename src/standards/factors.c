@@ -214,8 +214,8 @@ int lw_factor_set_on_actions(const lw_factor_set *factor_set, const lw_load_case
     return 1;
   }
   const lw_method *method = &wall->method;
-  bool loads =
-      wall->site.surcharge_kpa > 0.0 || wall->site.load_count > 0 || load_case->ground.wind_kn_per_m > 0.0;
+  bool loads = wall->site.surcharge_kpa > 0.0 || wall->site.load_count > 0 ||
+               load_case->ground.wind_kn_per_m > 0.0 || load_case->ground.person_kpa > 0.0;
   bool heel = wall->site.surcharge_kpa > 0.0 && method->surcharge_on_heel == LW_SURCHARGE_PRESSES;
   bool one_source = !factor_set->row[LW_FACTOR_SOIL_WEIGHT];
   for (int i = 0; i < LW_LEANINGS; i++) {

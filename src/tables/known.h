@@ -113,7 +113,8 @@ typedef enum lw_cue {
   X(FALL_BARRIER, "fall-barrier")
 #define LW_THRESHOLDS(X) \
   X(UNKNOWN_SLOPE, "unknown-slope", "") X(FULL_LOAD_HEIGHT, "full-load-height", "m") \
-  X(LIKELY_LOAD, "likely-load", "") \
+  X(LIKELY_LOAD, "likely-load", "") X(PERSON_SIDE, "person-side", "m") \
+  X(PERSON_DISTANCE, "person-distance", "m") X(PERSON_SPREAD, "person-spread", "") \
   X(LEVEL_GROUND, "level-ground", "") X(LEVEL_DIFFERENCE, "level-difference", "m") \
   X(BED_SLOPE, "bed-slope", "") X(STONE_WIDTH, "stone-width", "m") \
   X(OPEN_JOINTS_HOLD, "open-joints-hold", "") X(FINE_SOIL, "fine-soil", "mm/h") \
@@ -189,7 +190,8 @@ typedef enum lw_cue {
   X(DIGS_BESIDE_BUILDING, "digs-beside-building") \
   X(DRAINS_NEXT_DOOR, "drains-next-door") X(HERITAGE, "heritage") X(VIBRATING_LOAD, "vibrating-load")
 #define LW_LOADS_ASKED(X) \
-  X(GARDEN, "garden") X(GARDEN_FULL, "garden-full") X(VEHICLE, "vehicle") \
+  X(GARDEN, "garden") X(GARDEN_FULL, "garden-full") X(PLANTED, "planted") \
+  X(PERSON_AT_EDGE, "person-at-edge") X(VEHICLE, "vehicle") \
   X(PEOPLE_SITTING_DOWN, "people-sitting-down") X(PEOPLE_SITTING_OUT, "people-sitting-out") \
   X(PEOPLE_LEANING, "people-leaning")
 /* What stands in for an answer that is left out, and for what a study needs. */

@@ -9,6 +9,7 @@
 #include "soil/site.h"
 #include "beside.h"
 #include "doubt.h"
+#include "person.h"
 #include "section.h"
 #include "tier.h"
 #include "wind.h"
@@ -32,6 +33,7 @@ void lw_wall_build(const lw_case *c, const lw_tables *tables, lw_wall *wall) {
   /* Soil drags down the back it settles along; nobody knows that of another face. */
   wall->front_friction_rad = c->wall.friction.origin == LW_GIVEN ? wall->wall_friction_rad : 0.0;
   lw_wall_wind_build(c, tables, &wall->wind);
+  lw_wall_person_build(c, tables, &wall->person);
   if (c->earthquake.horizontal.origin != LW_ABSENT) wall->seismic_horizontal = c->earthquake.horizontal.si;
   if (c->earthquake.vertical.origin != LW_ABSENT) wall->seismic_vertical = fabs(c->earthquake.vertical.si);
   lw_print(wall->factor_set, sizeof wall->factor_set, "%s",

@@ -12,7 +12,7 @@
 
 /* Which load cases share a push, and which checks are there at all. */
 
-/* An earthquake and wind make a push of their own, in whichever order the two stand. */
+/* An earthquake, wind and a person at the edge make a push of their own, in whichever order the two stand. */
 Test(told_apart, a_push_is_shared_either_way_round) {
   lw_factor_set set = {.any = NULL};
   for (int a = 0; a < LW_SITUATION_COUNT; a++)
@@ -20,7 +20,8 @@ Test(told_apart, a_push_is_shared_either_way_round) {
       lw_situation one = {.name = (lw_situation_name)a, .kind = LW_USUAL, .water_depth_m = 1.0},
                    other = {.name = (lw_situation_name)b, .kind = LW_UNUSUAL, .water_depth_m = 1.0};
       bool own = a == LW_SITUATION_EARTHQUAKE || b == LW_SITUATION_EARTHQUAKE || a == LW_SITUATION_WIND ||
-                 b == LW_SITUATION_WIND;
+                 b == LW_SITUATION_WIND || a == LW_SITUATION_PERSON_AT_EDGE ||
+                 b == LW_SITUATION_PERSON_AT_EDGE;
       cr_expect_eq(lw_load_cases_push_alike(&set, &one, &other), !own, "%d, %d", a, b);
       other.water_depth_m = 0.5;
       cr_expect_not(lw_load_cases_push_alike(&set, &one, &other), "%d, %d", a, b);

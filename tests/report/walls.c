@@ -38,6 +38,8 @@ const char *const wall_sorts[] = {
     "fence height=1.7 m;fence place=behind;fence distance=0.43 m;wind exposure=ordinary;post section=90 mm",
     "wall height=570 mm;block height=190 mm;wall embedment=0 mm;block depth=311 mm;fence height=1.7 m;"
     "wind pressure=0.62 kPa",
+    "wall height=600 mm;wall embedment=200 mm;block height=200 mm;block depth=310 mm;site behind=bed;"
+    "bed use=planted;vehicle access=no;drain outlets=2;stone width=300 mm;soil 1 name=clean sand",
     NULL};
 
 static void give(const char *items, lw_case *c, lw_faults *faults) {

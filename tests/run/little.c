@@ -59,7 +59,8 @@ Test(run, a_run_to_the_checks_writes_at_most_8_kb_a_situation_of_the_tallest_wal
   verdict_case(tallest, &c);
   size_t checks = written(&c, LW_DETAIL_CHECKS, (unsigned char *)p.result, p.touched);
   const lw_situations *all = &p.result->situations;
-  cr_expect_eq(all->count, LW_SITUATION_COUNT, "it is checked in %d situations", all->count);
+  /* A bed is planted only where it is low. */
+  cr_expect_eq(all->count, LW_SITUATION_COUNT - 1, "it is checked in %d situations", all->count);
   cr_expect_geq(all->situation[0].check_count, LW_CHECK_OF_JOINT_MAX * (LW_COURSE_MAX - 1) + 8);
   cr_expect_leq(checks, MOST_BYTES, "%zu bytes", checks);
   size_t everything = written(&c, LW_DETAIL_EVERYTHING, (unsigned char *)p.result, p.touched);

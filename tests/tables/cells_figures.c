@@ -65,6 +65,7 @@ static const figure_wall thresholds[] = {
     {"likely-friction", GROUND, CELLS_LIKELY},
     {"likely-friction|likely-load", GROUND, CELLS_LIKELY},
     {"full-load-height", BED "vehicle access=no;course count=6", CELLS_CHECKS},
+    {"person-side|person-distance|person-spread", BED "vehicle access=no;bed use=planted", CELLS_CHECKS},
     {"weak-ground", BED "allowable bearing=80 kPa", CELLS_CHECKS},
     {"slip-building",
      LOW "site behind=ground;building distance=1.5 m;soil 1 name=clean sand;footing soil name=clean sand;"

@@ -178,6 +178,7 @@ static void look_load(const lw_tables *tables, int row, lw_text *out) {
   cells_wall(tables, BED, CELLS_CHECKS, out);
   cells_wall(tables, BED "vehicle access=yes", CELLS_CHECKS, out);
   cells_wall(tables, BED "vehicle access=no;course count=6", CELLS_CHECKS, out);
+  cells_wall(tables, BED "vehicle access=no;bed use=planted", CELLS_CHECKS, out);
 }
 
 static const cells_column of_loads[] = {

@@ -81,7 +81,7 @@ static const char *const faults[][7] = {
     {"loads", ",proposal\n", "\n", "loads.csv row 2", "all", "9 cells", "10 cells"},
     {"loads", "2.5,kPa", "2.5,kilopascal", "loads.csv row 2", "unit", "\"kilopascal\"", "7 bytes"},
     {"loads", ",proposal\n", ",rumour\n", "loads.csv row 2", "seen", "\"rumour\"", "seen|memory"},
-    {"loads", "\nvehicle,", "\ngarden,", "loads.csv row 4", "slug", "\"garden\"", "earlier row"},
+    {"loads", "\nvehicle,", "\ngarden,", "loads.csv row 6", "slug", "\"garden\"", "earlier row"},
     {"loads", "people, barrow", "people\xFF barrow", "loads.csv row 2", "name", "people", "UTF-8"},
     {"loads", "people, barrow", "peo\"ple", "loads.csv row 2", "any", "\"", "quotation mark"},
     {"limits", "engineer-above,1,gt", "engineer-above,1000,gt", "limits.csv row 6", "height [m]", "\"1000\"",

@@ -76,16 +76,32 @@ static void behind(lw_sketch *s, const lw_site_load *load, const char *name) {
   lw_sketch_note(s, near, lw_sketch_ground_behind(s, near) + up, "%s, %s", name, words);
 }
 
+/* In the case that is drawn the person stands there, and not the load of the planted bed. */
+static void person(lw_sketch *sketch) {
+  const lw_wall_person *p = &sketch->result->wall.person;
+  const lw_site_load load = {
+      .kind = LW_LOAD_STRIP, .pressure_kpa = p->pressure_kpa, .near_m = p->near_m, .far_m = p->far_m};
+  if (sketch->situation->name == LW_SITUATION_PERSON_AT_EDGE) behind(sketch, &load, "one person");
+}
+
+static double uniform_kpa(const lw_sketch *sketch) {
+  const lw_wall *wall = &sketch->result->wall;
+  bool stood_on = sketch->situation->name == LW_SITUATION_PERSON_AT_EDGE;
+  return wall->site.surcharge_kpa - (stood_on ? wall->person.planted_kpa : 0.0);
+}
+
 void lw_sketch_loads(lw_sketch *sketch) {
   static const double UNIFORM_MM = 4.0;
   const lw_site *site = &sketch->result->wall.site;
+  double uniform = uniform_kpa(sketch);
   double start = sketch->situation->base.back.ground_x_m, up = 5.5 / sketch->mm_per_m;
-  if (site->surcharge_kpa > 0.0) {
+  person(sketch);
+  if (uniform > 0.0) {
     double end = lw_sketch_pair_above(sketch) ? lw_sketch_pair_m(sketch) : sketch->right_m;
     if (end > start) rain(sketch, start, end, UNIFORM_MM);
     double x = end - fmin(8.0 / sketch->mm_per_m, 0.5 * (end - start));
     lw_sketch_note(sketch, x, lw_sketch_ground_behind(sketch, x) + up,
-                   "load all over the ground behind, %.1f kPa", site->surcharge_kpa);
+                   "load all over the ground behind, %.1f kPa", uniform);
   }
   for (int i = 0; i < site->load_count; i++) {
     char name[80];

@@ -75,6 +75,15 @@ static void add_situation(json_t *list, const lw_result *result, const lw_situat
   if (!lw_json_set_double(entry, "water_depth_m", s->water_depth_m))
     lw_json_set_text(entry, "reason", lw_reason_slug(LW_REASON_NO_DEMAND));
   if (s->name == LW_SITUATION_SOAKED) lw_json_set_flag(entry, "seeping", s->seeping);
+  if (s->name == LW_SITUATION_PERSON_AT_EDGE) {
+    const lw_wall_person *person = &result->wall.person;
+    lw_json_set_double(entry, "person_kn", person->force_kn);
+    lw_json_set_double(entry, "person_length_m", person->length_m);
+    lw_json_set_double(entry, "person_kpa", person->pressure_kpa);
+    lw_json_set_double(entry, "person_near_m", person->near_m);
+    lw_json_set_double(entry, "person_far_m", person->far_m);
+    lw_json_set_double(entry, "instead_of_kpa", person->planted_kpa);
+  }
   if (s->people_down_kn_per_m > 0.0 || s->people_out_kn_per_m > 0.0) {
     lw_json_set_double(entry, "people_down_kn_per_m", s->people_down_kn_per_m);
     lw_json_set_double(entry, "people_out_kn_per_m", s->people_out_kn_per_m);

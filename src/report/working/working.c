@@ -92,6 +92,14 @@ static void situation(const lw_page *page, const lw_result *result, const lw_sit
                  s->water_depth_m);
   else if (isfinite(s->water_depth_m))
     lw_page_sayf(page, "  ", "Water stands %.3f m below the top, behind.", s->water_depth_m);
+  if (s->name == LW_SITUATION_PERSON_AT_EDGE) {
+    const lw_wall_person *p = &result->wall.person;
+    lw_page_sayf(
+        page, "  ",
+        "One person of %.2f kN stands from %.2f to %.2f m behind the top, in place of the %.2f kPa of "
+        "the planted bed.",
+        p->force_kn, p->near_m, p->far_m, p->planted_kpa);
+  }
   if (s->name == LW_SITUATION_STORM) lw_working_storm(page, &result->storm);
   factors(page, s);
   lw_working_governs(page, &s->base);
