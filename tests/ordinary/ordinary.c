@@ -57,6 +57,14 @@ Test(ordinary, walls_by_rule_stand) {
   cr_expect_geq(4 * (garden.grade[LW_GRADE_HOLDS] + garden.grade[LW_GRADE_LESS_MARGIN]), 3 * RULES);
 }
 
+/* What the trade builds and what stands is never said to move for sure; most of it is said to stand. */
+Test(ordinary, walls_of_the_trade_stand_or_may_move) {
+  tally t = tally_of("practice", (ordinary_change){0});
+  cr_expect_eq(t.count, PRACTICE);
+  cr_expect_eq(t.grade[LW_GRADE_WOULD_MOVE] + t.grade[LW_GRADE_CANNOT_BE_SHOWN], 0);
+  cr_expect_geq(5 * (t.grade[LW_GRADE_HOLDS] + t.grade[LW_GRADE_LESS_MARGIN]), 3 * PRACTICE);
+}
+
 /* A crib is asked to be as deep as it is high: half of that is still the rule for stone laid dry, and
  * stands. */
 static void hold_half(void *context, const ordinary_wall *wall) {
