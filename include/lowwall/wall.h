@@ -112,7 +112,7 @@ typedef struct lw_site {
 
   lw_soil footing;
   double bed_friction;  /* tan of the angle: wall on its bed, the less of block on bedding, bedding on pad */
-  double base_friction; /* the same, or where nothing lies between the less of that and pad_friction */
+  double base_friction; /* the same, or without a pad the less of that and pad_friction */
   double base_adhesion_kpa;
   double pad_friction;          /* bed or pad on the ground */
   double undrained_kpa;         /* cu of clay there, which holds no more on what bears; 0: it is not known */

@@ -9,6 +9,7 @@
 #include "pressure/methods.h"
 #include "contact.h"
 #include "gather.h"
+#include "ground.h"
 #include "passive.h"
 
 void lw_free_body_start(const lw_push *push, lw_free_body *body) {
@@ -57,25 +58,15 @@ void lw_free_body_show(const lw_push *push, lw_free_body *body) {
   body->wedge_governs = push->wedge_governs;
 }
 
-static double head(double section_height_m, double depth_m) {
-  return lw_larger(section_height_m - depth_m, 0.0);
-}
-
-/* Water on its way out lifts no more than the water in front. */
-static double rear_head(const lw_ground *ground, double behind_m, double front_m) {
-  return ground->led_away ? lw_smaller(behind_m, front_m) : behind_m;
-}
-
 static lw_contact_terms terms_of(const lw_site *site, const lw_ground *ground, const lw_section *section,
                                  bool uplift) {
-  double front = head(section->height_m, site->front_water_depth_m);
+  lw_heads heads = lw_ground_heads(site, ground, section->height_m);
   return (lw_contact_terms){.front_m = section->contact_front_m,
                             .rear_m = section->contact_rear_m,
                             .contact = section->contact,
                             .underside = section->underside,
-                            .rear_head_m =
-                                rear_head(ground, head(section->height_m, ground->water_depth_m), front),
-                            .front_head_m = front,
+                            .rear_head_m = heads.rear_m,
+                            .front_head_m = heads.front_m,
                             .uplift = uplift};
 }
 

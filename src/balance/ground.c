@@ -3,6 +3,8 @@
 
 #include <lowwall/checks.h>
 
+#include "base/extremes.h"
+
 void lw_ground_own(const lw_wall *wall, lw_ground *ground) {
   const lw_site *site = &wall->site;
   lw_strengths *design = &ground->design;
@@ -30,4 +32,10 @@ void lw_ground_own(const lw_wall *wall, lw_ground *ground) {
   ground->front = (lw_front){.slope_rad = site->front_slope_rad,
                              .embedment_m = wall->section.embedment_m,
                              .bearing_embedment_m = wall->section.bearing_embedment_m};
+}
+
+lw_heads lw_ground_heads(const lw_site *site, const lw_ground *ground, double underside_m) {
+  double front = lw_larger(underside_m - site->front_water_depth_m, 0.0),
+         rear = lw_larger(underside_m - ground->water_depth_m, 0.0);
+  return (lw_heads){ground->led_away ? lw_smaller(rear, front) : rear, front};
 }

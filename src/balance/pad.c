@@ -9,6 +9,7 @@
 #include "contact.h"
 #include "forces.h"
 #include "gather.h"
+#include "ground.h"
 #include "inertia.h"
 #include "passive.h"
 #include "free_body.h"
@@ -81,8 +82,7 @@ static void press_evenly(lw_contact *contact, double width_m, const lw_working *
 
 static lw_contact_terms terms_of(const lw_wall *wall, const lw_ground *ground) {
   double under = wall->section.height_m + wall->site.pad.thickness_m;
-  double front = fmax(under - wall->site.front_water_depth_m, 0.0),
-         rear = fmax(under - ground->water_depth_m, 0.0);
+  lw_heads heads = lw_ground_heads(&wall->site, ground, under);
   return (lw_contact_terms){.front_m = 0.0,
                             .rear_m = wall->section.base_width_m,
                             .foot_y_m = -wall->site.pad.thickness_m,
@@ -90,8 +90,8 @@ static lw_contact_terms terms_of(const lw_wall *wall, const lw_ground *ground) {
                             .underside = {1.0, 1.0},
                             .uplift = true,
                             .spreads = true,
-                            .rear_head_m = ground->led_away ? fmin(rear, front) : rear,
-                            .front_head_m = front};
+                            .rear_head_m = heads.rear_m,
+                            .front_head_m = heads.front_m};
 }
 
 static void balance(const lw_wall *wall, const lw_load_case *load_case, const lw_push *push,

@@ -18,7 +18,7 @@ static bool water_is_known(const lw_wall *wall) {
 static lw_situation_why why_soaked(const lw_wall *wall) {
   const lw_site *site = &wall->site;
   if (water_is_known(wall)) return LW_WHY_KNOWN_SEEP;
-  if (site->slope_rad > site->level_rad + NOTHING) return LW_WHY_FROM_SLOPE;
+  if (site->slope_rad > 0.0 && !lw_site_is_level(site, site->slope_rad)) return LW_WHY_FROM_SLOPE;
   if (site->permeability_m_per_s <= 0.0) return LW_WHY_UNNAMED_SOIL;
   return site->permeability_m_per_s > site->fine_m_per_s * (1.0 + NOTHING) ? LW_WHY_HEAVY_RAIN
                                                                            : LW_WHY_FINE_SOIL;

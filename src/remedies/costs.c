@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "load_cases/least.h"
+#include "run/looks.h"
 #include "sheet/entry.h"
 #include "trial.h"
 
@@ -115,21 +116,12 @@ static void try(const lw_item *item, int number, lw_case *likely, lw_result *res
     insert(result, gains, &cost, &gain);
 }
 
-/* gives whether the likely case could be completed */
-static bool complete_likely(const lw_result *result, lw_case *likely) {
-  lw_faults faults = {.count = 0};
-  *likely = result->given;
-  likely->look = LW_LOOK_LIKELY;
-  likely->complete = false;
-  return lw_case_complete(result->tables, likely, &faults) == LW_OK;
-}
-
 void lw_costs_find(lw_result *result, lw_result *scratch) {
   lw_cost_gain gains[LW_COST_MAX];
-  lw_case likely;
+  lw_case likely = result->given;
   result->cost_count = 0;
   if (result->given.look == LW_LOOK_LIKELY || !result->wall.section.known) return;
-  if (!complete_likely(result, &likely)) return;
+  if (!lw_looks_complete(&likely, LW_LOOK_LIKELY, result->tables)) return;
   lw_item_walk walk = {0};
   for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
     if (item->type != LW_ITEM_QUANTITY || lw_item_is_of_order(item)) continue;

@@ -12,7 +12,6 @@ const lw_interface_row *lw_back_row(const lw_result *result) {
 
 const lw_interface_row *lw_back_membrane(const lw_result *result) {
   const lw_case *c = &result->given;
-  bool lined = lw_choice_is(&c->wall.back, LW_WALL_BACK_LINED) || lw_choice_is(&c->order.lining, LW_YES);
   bool counts = lw_back_row(result) && c->wall.friction.si > 0.0;
-  return lined && counts ? lw_known_interface(result->tables, LW_ASSUMED_MEMBRANE) : NULL;
+  return counts && lw_back_is_lined(c) ? lw_known_interface(result->tables, LW_ASSUMED_MEMBRANE) : NULL;
 }

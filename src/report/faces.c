@@ -4,10 +4,10 @@
 #include <math.h>
 
 #include "paired.h"
+#include "sheet/values.h"
 
 static const lw_soil_row *ground_row(const lw_result *result) {
-  const lw_quantity *angle = &result->given.ground.footing.friction;
-  const lw_soil_row *row = angle->origin == LW_TABLE ? &result->tables->soil[angle->table_row] : NULL;
+  const lw_soil_row *row = lw_footing_row(&result->given, result->tables);
   return row && !isnan(row->critical_rad) ? row : NULL;
 }
 
@@ -17,14 +17,13 @@ static const lw_interface_row *stand_in(const lw_result *result, const lw_quanti
 
 void lw_faces_find(const lw_result *result, lw_faces *faces) {
   const lw_site *site = &result->wall.site;
-  const lw_quantity *base = &result->given.ground.base_friction,
-                    *angle = &result->given.ground.footing.friction;
+  const lw_quantity *base = &result->given.ground.base_friction;
   *faces = (lw_faces){.bed = site->bed_friction,
                       .ground = site->pad_friction,
                       .undrained_kpa = site->undrained_kpa,
                       .bed_given = base->origin == LW_GIVEN,
                       .bed_between = result->given.pad.thickness.origin != LW_ABSENT,
-                      .ground_told = angle->origin == LW_GIVEN || angle->origin == LW_TABLE,
+                      .ground_told = lw_told(&result->given.ground.footing.friction),
                       .bed_row = stand_in(result, base),
                       .joint_row = stand_in(result, &result->given.courses.joint_friction),
                       .ground_row = ground_row(result)};

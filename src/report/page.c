@@ -79,6 +79,12 @@ void lw_page_say(const lw_page *page, const char *prefix, const char *text) {
   lw_page_tone(page, LW_TONE_PLAIN, prefix, text);
 }
 
+void lw_page_say_text(const lw_page *page, const char *prefix, lw_text *text) {
+  if (text->length > 0) lw_page_say(page, prefix, text->data);
+  page->out->failed = page->out->failed || text->failed;
+  lw_text_free(text);
+}
+
 void lw_page_sayf(const lw_page *page, const char *prefix, const char *format, ...) {
   char text[LINE_MAX_BYTES];
   va_list arguments;

@@ -16,6 +16,8 @@ void lw_page_blank(const lw_page *page);
 void lw_page_heading(const lw_page *page, const char *title);
 /** Wrap text after a prefix; the lines after the first are indented to the prefix's end. */
 void lw_page_say(const lw_page *page, const char *prefix, const char *text);
+/** The same of a text that is put together, which is freed; an empty one says nothing. */
+void lw_page_say_text(const lw_page *page, const char *prefix, lw_text *text);
 /** The same, printf-like. */
 void lw_page_sayf(const lw_page *page, const char *prefix, const char *format, ...)
 #if defined(__GNUC__)

@@ -1,10 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "paired.h"
 
+#include "sheet/values.h"
+
 const lw_soil_row *lw_paired_row(const lw_result *result) {
-  const lw_quantity *angle = &result->given.ground.footing.friction;
-  bool counts = result->wall.site.paired.cohesion_kpa > 0.0 && angle->origin == LW_TABLE;
-  return counts ? &result->tables->soil[angle->table_row] : NULL;
+  bool counts = result->wall.site.paired.cohesion_kpa > 0.0;
+  return counts ? lw_footing_row(&result->given, result->tables) : NULL;
 }
 
 static void say_slips(const lw_result *result, lw_text *out) {

@@ -22,13 +22,17 @@ bool lw_looks_bare(const lw_result *result) {
   return false;
 }
 
-/* The case as it is looked at beside the one that decides. gives whether it could be completed */
-static bool change(lw_case *c, lw_look look, bool bare, const lw_tables *tables) {
+bool lw_looks_complete(lw_case *c, lw_look look, const lw_tables *tables) {
   lw_faults faults = {.count = 0};
   c->look = look;
   c->complete = false;
-  if (bare) lw_print(c->method.factor_set.text, sizeof c->method.factor_set.text, "%s", WITHOUT_FACTORS);
   return lw_case_complete(tables, c, &faults) == LW_OK;
+}
+
+/* The case as it is looked at beside the one that decides. gives whether it could be completed */
+static bool change(lw_case *c, lw_look look, bool bare, const lw_tables *tables) {
+  if (bare) lw_print(c->method.factor_set.text, sizeof c->method.factor_set.text, "%s", WITHOUT_FACTORS);
+  return lw_looks_complete(c, look, tables);
 }
 
 /* In `to`, whose case is there. */

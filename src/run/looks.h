@@ -9,6 +9,10 @@
  *  out   result   looks, with what each check has; situations are overwritten */
 void lw_looks_before(lw_result *result);
 
+/** Complete a case anew as it looks with the values of one look.
+ *  gives whether it could be; c is half filled in if not */
+bool lw_looks_complete(lw_case *c, lw_look look, const lw_tables *tables);
+
 /** Whether what the wall has is looked at without the factors of its set: see lw_looks.bare. */
 bool lw_looks_bare(const lw_result *result);
 /** As lw_looks_find, where the likely case is complete already.

@@ -60,7 +60,6 @@ void lw_complete_back(lw_completing *s) {
   if (c->wall.friction.origin != LW_ABSENT) return;
   const lw_interface_row *row = back_of(s);
   double share = share_of(s, row);
-  bool lined = lw_choice_is(&c->wall.back, LW_WALL_BACK_LINED) || lw_choice_is(&c->order.lining, LW_YES);
-  if (lined) share *= share_of(s, lw_known_interface(s->tables, LW_ASSUMED_MEMBRANE));
+  if (lw_back_is_lined(c)) share *= share_of(s, lw_known_interface(s->tables, LW_ASSUMED_MEMBRANE));
   c->wall.friction = lw_from_table(LW_KIND_SHARE, share, (int)(row - s->tables->interface_));
 }

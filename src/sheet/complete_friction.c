@@ -1,12 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "tables/known.h"
 #include "complete.h"
+#include "values.h"
 
 /* Friction under the wall and between its courses, where the sheet does not say. */
-
-static bool told(const lw_quantity *q) {
-  return q->origin == LW_GIVEN || q->origin == LW_TABLE;
-}
 
 /* The row that stands in, so that a report can name its source. */
 static lw_quantity stand_in(const lw_completing *s, lw_known_row known) {
@@ -30,7 +27,7 @@ static bool on_sand(const lw_completing *s) {
 /* The wall on what lies right under it. What that does on the ground is another face, and the site's. */
 static lw_known_row under(const lw_completing *s) {
   const lw_case *c = s->c;
-  bool bed = lw_given(&c->pad.thickness) || told(&c->ground.footing.friction);
+  bool bed = lw_given(&c->pad.thickness) || lw_told(&c->ground.footing.friction);
   if (!bed) return LW_ASSUMED_BASE;
   return on_sand(s) ? LW_ASSUMED_BED_OF_SAND : LW_ASSUMED_BED_OF_GRAVEL;
 }

@@ -3,6 +3,7 @@
 #include "entry.h"
 #include "items.h"
 #include "complete.h"
+#include "values.h"
 
 /* Unknown ground behind ground rises; an unknown fence at a near boundary, or where its place is given, is a
  * solid one. */
@@ -45,9 +46,7 @@ static void complete_levels(lw_case *c, bool bed) {
   if (bed) {
     c->site.level_difference = lw_worked_out(LW_KIND_LENGTH, 0.0, true);
   } else if (c->wall.height.origin != LW_ABSENT) {
-    double held =
-        c->wall.height.si - (lw_given(&c->ground.soil_below_top) ? c->ground.soil_below_top.si : 0.0);
-    c->site.level_difference = lw_assumed(LW_KIND_LENGTH, fmax(0.0, held));
+    c->site.level_difference = lw_assumed(LW_KIND_LENGTH, lw_held_m(c));
   }
 }
 

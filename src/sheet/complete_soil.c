@@ -2,6 +2,7 @@
 #include "tables/find.h"
 #include "tables/known.h"
 #include "complete.h"
+#include "values.h"
 
 static bool soil_given(const lw_case_soil *soil) {
   return soil->name.origin == LW_GIVEN || lw_given(&soil->friction) || lw_given(&soil->cohesion) ||
@@ -105,30 +106,22 @@ static const lw_soil_row *complete_soil(lw_completing *s, lw_case_soil *soil) {
 
 /* What nobody names in a bed is plant soil: it has less to hold itself up with than what is dug elsewhere. */
 static void complete_bed_soil(lw_completing *s, lw_case_soil *soil) {
-  const lw_choice *behind = &s->c->site.behind;
-  bool bed = behind->origin == LW_GIVEN && behind->value == LW_BEHIND_BED;
-  const lw_soil_row *row = lw_known_soil(s->tables, LW_SOIL_OF_TOPSOIL);
+  bool bed = lw_choice_is(&s->c->site.behind, LW_BEHIND_BED);
   if (!bed || soil->name.origin == LW_GIVEN || soil->friction.origin != LW_ABSENT) {
     return;
   }
-  bool likely = s->c->look == LW_LOOK_LIKELY;
-  soil->friction = lw_assumed(LW_KIND_ANGLE, likely ? row->friction_typical_rad : row->friction_rad);
-}
-
-/* Of a book's conventions as good as given. */
-static bool in_effect(const lw_quantity *q) {
-  return lw_given(q) || q->origin == LW_TABLE;
+  soil->friction = lw_assumed(LW_KIND_ANGLE, friction_of(s, lw_known_soil(s->tables, LW_SOIL_OF_TOPSOIL)));
 }
 
 static void complete_base(lw_completing *s) {
   lw_case *c = s->c;
   const lw_quantity *angle = &c->ground.footing.friction;
-  if (!lw_given(&c->ground.base_friction) && lw_given(angle) && in_effect(&c->method.base_friction)) {
+  if (!lw_given(&c->ground.base_friction) && lw_given(angle) && lw_told(&c->method.base_friction)) {
     c->ground.base_friction =
         lw_worked_out(LW_KIND_NUMBER, tan(c->method.base_friction.si * angle->si), true);
   }
   const lw_quantity *cohesion = &c->ground.footing.cohesion;
-  if (!lw_given(&c->ground.base_adhesion) && lw_given(cohesion) && in_effect(&c->method.base_cohesion)) {
+  if (!lw_given(&c->ground.base_adhesion) && lw_given(cohesion) && lw_told(&c->method.base_cohesion)) {
     c->ground.base_adhesion =
         lw_worked_out(LW_KIND_PRESSURE, c->method.base_cohesion.si * cohesion->si, true);
   }

@@ -1,6 +1,4 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <math.h>
-
 #include "tables/known.h"
 #include "values.h"
 #include "complete.h"
@@ -10,10 +8,6 @@
 static bool vehicle_could_come(const lw_case *c) {
   bool reaches = c->site.vehicle_access.origin != LW_GIVEN || c->site.vehicle_access.value == LW_YES;
   return reaches || lw_choice_is(&c->ground.bed_use, LW_BED_VEHICLE);
-}
-
-static double held_m(const lw_case *c) {
-  return fmax(lw_si_or(&c->wall.height, 0.0) - lw_si_or(&c->ground.soil_below_top, 0.0), 0.0);
 }
 
 /* Only behind a low wall: higher up nobody can know that nobody walks there. */
@@ -33,7 +27,7 @@ void lw_complete_use(lw_completing *s) {
   lw_case *c = s->c;
   if (!s->load_untold || s->load_count >= LW_LOAD_MAX) return;
   const lw_load_row *row = lw_known_load(s->tables, LW_LOAD_OF_VEHICLE);
-  double held = held_m(c);
+  double held = lw_held_m(c);
   bool on_foot = !vehicle_could_come(c), only_planted = on_foot && planted(c, s->tables, held);
   if (only_planted) row = lw_known_load(s->tables, LW_LOAD_OF_PLANTED);
   double pressure = row->value;

@@ -28,9 +28,9 @@ static const lw_item items[] = {
      .assumed = LW_PLANE_OWN,
      .unit = "",
      .example = "heel",
-     .means = "Plane it acts on. `own`: the vertical one through the rear for Rankine; for Coulomb the line "
-              "from the "
-              "rear of the base to the rear of the top. `back`: over a heel slab, the back of the stem.",
+     .means =
+         "Plane it acts on. `own`: the vertical one through the rear for Rankine; for Coulomb the line "
+         "from the rear of the base to the rear of the top. `back`: over a heel slab, the back of the stem.",
      .question = ""},
     {.part = LW_ABOUT_METHOD,
      .name = "method thrust direction",

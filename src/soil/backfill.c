@@ -9,21 +9,16 @@
 /* A depth met exactly in decimal millimetres is met, whatever its binary digits. */
 static const double ROUNDING_M = 1e-9;
 
-/* From the ground in front up to the soil behind. */
-static double held_up(const lw_case *c) {
-  return lw_si_or(&c->wall.height, 0.0) - lw_si_or(&c->ground.soil_below_top, 0.0);
-}
-
 /* How far a layer reaches below the surface of the soil, no deeper than the bed is. */
 static double reaches_down(const lw_case *c, int index) {
   double bottom = lw_si_or(&c->ground.soil[index].bottom, INFINITY);
-  return fmin(bottom - lw_si_or(&c->ground.soil_below_top, 0.0), held_up(c));
+  return fmin(bottom - lw_si_or(&c->ground.soil_below_top, 0.0), lw_held_m(c));
 }
 
 static lw_refused plant_soil(const lw_case *c, const lw_tables *tables) {
   double most = lw_known_value(tables, LW_THRESHOLD_PLANT_SOIL_HELD) + ROUNDING_M;
   if (!lw_choice_is(&c->site.behind, LW_BEHIND_BED)) return LW_REFUSED_OUTSIDE_BED;
-  return held_up(c) > most ? LW_REFUSED_TOO_HIGH : LW_REFUSED_NOT;
+  return lw_held_m(c) > most ? LW_REFUSED_TOO_HIGH : LW_REFUSED_NOT;
 }
 
 lw_refused lw_backfill_refused(const lw_case *c, int index, const lw_soil_row *row, const lw_tables *tables) {

@@ -9,17 +9,11 @@
 /* What the wall stands on. It slides on one of two faces: on its levelled bed, or the bed with it on the
  * ground. */
 
-/* The ground's row, where its strength is the table's. */
-static const lw_soil_row *row_of_ground(const lw_case *c, const lw_tables *tables) {
-  const lw_quantity *angle = &c->ground.footing.friction;
-  return angle->origin == LW_TABLE ? &tables->soil[angle->table_row] : NULL;
-}
-
 /* Sheared under a base, ground falls to its critical angle [EN1997-1 6.5.3]. An angle that is given is the
  * one that is meant; of ground that nobody names nothing is known but the least friction of a base. */
 static double friction_of_ground(const lw_case *c, const lw_tables *tables, double times) {
   const lw_quantity *angle = &c->ground.footing.friction;
-  const lw_soil_row *row = row_of_ground(c, tables);
+  const lw_soil_row *row = lw_footing_row(c, tables);
   if (row && !isnan(row->critical_rad)) return tan(row->critical_rad) * times;
   if (row || angle->origin == LW_GIVEN) return tan(angle->si);
   const lw_interface_row *unknown = lw_known_interface(tables, LW_ASSUMED_BASE);
@@ -27,13 +21,13 @@ static double friction_of_ground(const lw_case *c, const lw_tables *tables, doub
 }
 
 static void faces_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
-  const lw_soil_row *row = row_of_ground(c, tables);
+  const lw_soil_row *row = lw_footing_row(c, tables);
   double times = c->look == LW_LOOK_LIKELY ? lw_known_value(tables, LW_THRESHOLD_LIKELY_GROUND_FACE) : 1.0;
   site->bed_friction = lw_si_or(&c->ground.base_friction, 0.0);
   site->pad_friction = friction_of_ground(c, tables, times);
   site->undrained_kpa = row && !isnan(row->undrained_kpa) ? row->undrained_kpa * times : 0.0;
   /* Without a pad the weaker of the two faces acts right under the wall. */
-  bool told = row != NULL || c->ground.footing.friction.origin == LW_GIVEN;
+  bool told = lw_told(&c->ground.footing.friction);
   bool no_pad = c->pad.thickness.origin == LW_ABSENT;
   site->base_friction = told && no_pad ? fmin(site->bed_friction, site->pad_friction) : site->bed_friction;
 }
@@ -41,7 +35,7 @@ static void faces_build(const lw_case *c, const lw_tables *tables, lw_site *site
 /* Clay that is there keeps what a table pairs with its low angle, deep enough and where it does not crack. A
  * strength that is given has no pair on file. */
 static void paired_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
-  const lw_soil_row *row = row_of_ground(c, tables);
+  const lw_soil_row *row = lw_footing_row(c, tables);
   const lw_choice *reactive = &c->site.reactive_soil;
   bool still = reactive->origin == LW_GIVEN && reactive->value == LW_NO;
   if (!row || isnan(row->paired_cohesion_kpa) || !still || c->ground.footing.cohesion.origin == LW_GIVEN)

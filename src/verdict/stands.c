@@ -56,8 +56,7 @@ static void refusals(const lw_facts *f, lw_reaching *to) {
         "A building is to carry the soil, and a building is not a retaining wall: its wall was not built to "
         "be bent, soil against it keeps it damp, and termites come in behind it unseen. Build a fourth side "
         "that stands by itself, with a drained gap and air between it and the building: then a wall is at "
-        "the "
-        "back of the bed, and no building.");
+        "the back of the bed, and no building.");
   }
   if (f->fence->on.present && f->fence->on.on_wall) refuse_fence(f, to);
 }

@@ -12,14 +12,6 @@
 /* What of the push hangs on the wall's rear: once, where the push acts, and under every set of factors in the
  * direction that the strengths of that set have. */
 
-static lw_result *run(const random_wall *wall) {
-  lw_case c = random_wall_case(wall);
-  lw_result *result = malloc(sizeof *result);
-  cr_assert_not_null(result);
-  cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
-  return result;
-}
-
 /* The parts of the push are those of the thrust, and all that presses adds up to what the contact bears. */
 static void expect_once(const lw_free_body *body, const char *name) {
   static const lw_force_kind parts[] = {LW_FORCE_THRUST, LW_FORCE_SURCHARGE_THRUST, LW_FORCE_LOADS_THRUST,
@@ -42,7 +34,7 @@ Test(hangs, once_at_base_and_pad_of_any_wall) {
     char name[4096];
     random_wall_make(&d, &wall);
     random_wall_hurry(&wall, i);
-    lw_result *r = run(&wall);
+    lw_result *r = random_wall_run(&wall);
     random_wall_name(&wall, name, sizeof name);
     for (int s = 0; s < r->situations.count; s++) {
       expect_once(&r->situations.situation[s].base, name);
@@ -89,7 +81,7 @@ Test(hangs, every_set_divides_it_as_it_divides_the_soil) {
     random_wall_add(&wall, "load 1 kind=none");
     random_wall_add(&wall, "people on cap=no");
     random_wall_add(&wall, "method slip=not");
-    lw_result *r = run(&wall);
+    lw_result *r = random_wall_run(&wall);
     expect_divided(r, set);
     const lw_strengths *design = &checks_test_situation(r, LW_SITUATION_DRAINED)->load_case.ground.design;
     divided += design->wall_friction_rad < r->wall.wall_friction_rad - 1e-9;

@@ -52,14 +52,6 @@ Test(own_back, a_heel_by_lengths_and_by_points_is_one_wall) {
   free(points);
 }
 
-static lw_result *run(const random_wall *wall) {
-  lw_case c = random_wall_case(wall);
-  lw_result *result = malloc(sizeof *result);
-  cr_assert_not_null(result);
-  cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
-  return result;
-}
-
 /* Without friction on an upright back under level ground Coulomb's thrust is Rankine's, whatever the load,
  * the water and the cohesion. */
 Test(own_back, smooth_upright_and_level_it_is_rankines) {
@@ -85,7 +77,7 @@ Test(own_back, smooth_upright_and_level_it_is_rankines) {
     other = wall;
     random_wall_add(&wall, "method pressure=coulomb");
     random_wall_add(&other, "method pressure=rankine");
-    lw_result *coulomb = run(&wall), *rankine = run(&other);
+    lw_result *coulomb = random_wall_run(&wall), *rankine = random_wall_run(&other);
     const lw_contact *a = &base_of(coulomb)->contact, *b = &base_of(rankine)->contact;
     cr_expect(checks_test_near(a->horizontal_kn_per_m, b->horizontal_kn_per_m, 1e-9), "wall %d", i);
     cr_expect(checks_test_near(a->overturning_knm_per_m, b->overturning_knm_per_m, 1e-9), "wall %d", i);
@@ -126,7 +118,7 @@ Test(own_back, six_walls_worked_by_hand) {
     random_wall_add(&wall, "base friction=%.17g", rows[i].mu);
     random_wall_add(&wall, "people on cap=no");
     random_wall_add(&wall, "method slip=not");
-    lw_result *r = run(&wall);
+    lw_result *r = random_wall_run(&wall);
     const lw_situation *s = checks_test_situation(r, LW_SITUATION_DRAINED);
     double slides = checks_test_at_base(s, LW_CHECK_SLIDING)->has.value;
     double tips = checks_test_at_base(s, LW_CHECK_OVERTURNING)->has.value;
@@ -167,7 +159,7 @@ Test(own_back, more_friction_never_holds_less) {
       random_wall wall = bare;
       char name[2048];
       random_wall_add(&wall, "wall friction=%.17g", share / 6.0);
-      lw_result *r = run(&wall);
+      lw_result *r = random_wall_run(&wall);
       const lw_situation *s = checks_test_situation(r, LW_SITUATION_DRAINED);
       double now[] = {checks_test_at_base(s, LW_CHECK_SLIDING)->has.value,
                       checks_test_at_base(s, LW_CHECK_OVERTURNING)->has.value};

@@ -40,14 +40,6 @@ static void make_tapered(dice *d, random_wall *items) {
   random_wall_add(items, "method bearing=%s", BY[dice_pick(d, 5)]);
 }
 
-static lw_result *run(const random_wall *items) {
-  lw_result *result = calloc(1, sizeof *result);
-  lw_case c = random_wall_case(items);
-  cr_assert_not_null(result);
-  cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK);
-  return result;
-}
-
 /* One footing: what the check says, and what the routine of `lowwall bearing` makes of the same strip. */
 static bool expect_one_footing(const lw_result *r, const char *name) {
   const lw_situation *drained = checks_test_situation(r, LW_SITUATION_DRAINED);
@@ -70,7 +62,7 @@ static void expect_footings(void (*of)(dice *, random_wall *), int seed, int lea
     char name[RANDOM_ITEMS * (RANDOM_ITEM_BYTES + 3)];
     random_wall items;
     of(&d, &items);
-    lw_result *result = run(&items);
+    lw_result *result = random_wall_run(&items);
     tried += expect_one_footing(result, random_wall_name(&items, name, sizeof name)) ? 1 : 0;
     free(result);
   }

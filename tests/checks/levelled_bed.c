@@ -16,16 +16,6 @@
 
 enum { WALLS = 60 / RANDOM_SHARE };
 
-static lw_result *run(const random_wall *wall) {
-  lw_result *result = calloc(1, sizeof *result);
-  lw_error error = {0};
-  lw_case c = random_wall_case(wall);
-  cr_assert_not_null(result);
-  cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_OK, "%s",
-               error.text);
-  return result;
-}
-
 static bool has_item(const random_wall *wall, const char *name) {
   for (int i = 0; i < wall->count; i++)
     if (strncmp(wall->text[i], name, strlen(name)) == 0) return true;
@@ -52,7 +42,7 @@ static void expect_no_better(const lw_situation *left_out, const lw_situation *t
 
 static void expect_weaker_face(random_wall *items) {
   char name[RANDOM_ITEMS * (RANDOM_ITEM_BYTES + 3)];
-  lw_result *left_out = run(items);
+  lw_result *left_out = random_wall_run(items);
   const lw_site *site = &left_out->wall.site;
   random_wall_name(items, name, sizeof name);
   cr_expect_eq(left_out->given.pad.thickness.origin, LW_ABSENT, "%s", name);
@@ -60,7 +50,7 @@ static void expect_weaker_face(random_wall *items) {
   double weaker = told ? fmin(site->bed_friction, site->pad_friction) : site->bed_friction;
   cr_expect(checks_test_near(site->base_friction, weaker, 1e-12), "%s", name);
   random_wall_add(items, "pad thickness=100 mm");
-  lw_result *with = run(items);
+  lw_result *with = random_wall_run(items);
   cr_assert_eq(left_out->situations.count, with->situations.count);
   for (int s = 0; s < with->situations.count; s++)
     expect_no_better(&left_out->situations.situation[s], &with->situations.situation[s], name);

@@ -5,6 +5,7 @@
 #include <math.h>
 #include <stdarg.h>
 #include <stdio.h>
+#include <stdlib.h>
 
 #include "../sheet/support.h"
 
@@ -170,4 +171,15 @@ void random_wall_plain(dice *d, random_wall *wall) {
   random_wall_add(wall, "soil 1 saturated unit weight=%.3f kN/m3", weight + dice_between(d, 0.5, 3.0));
   random_wall_add(wall, "wall friction=%.4f", dice_between(d, 0.0, 0.9));
   random_wall_add(wall, "base friction=%.4f", dice_between(d, 0.2, 0.7));
+}
+
+lw_result *random_wall_run(const random_wall *wall) {
+  char name[RANDOM_ITEMS * (RANDOM_ITEM_BYTES + 3)];
+  lw_result *result = calloc(1, sizeof *result);
+  lw_case c = random_wall_case(wall);
+  lw_error error = {0};
+  cr_assert_not_null(result);
+  cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_OK, "%s: %s",
+               error.text, random_wall_name(wall, name, sizeof name));
+  return result;
 }

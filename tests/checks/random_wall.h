@@ -2,7 +2,7 @@
 #ifndef LOWWALL_TESTS_CHECKS_RANDOM_WALL_H
 #define LOWWALL_TESTS_CHECKS_RANDOM_WALL_H
 
-#include <lowwall/case.h>
+#include <lowwall/result.h>
 
 /* Walls by chance, the same ones in every run. */
 typedef struct dice {
@@ -40,6 +40,8 @@ void random_wall_hurry(random_wall *wall, int number);
 void random_wall_plain(dice *d, random_wall *wall);
 /* Complete; the test fails on a fault. */
 lw_case random_wall_case(const random_wall *wall);
+/* Run to everything; free() it. */
+lw_result *random_wall_run(const random_wall *wall);
 /* All items on one line, to name a wall in a failure. */
 const char *random_wall_name(const random_wall *wall, char *out, size_t size);
 

@@ -74,21 +74,15 @@ static void questions(const lw_page *page, const lw_result *result) {
   lw_echo_each(result, say_assumed, &listing);
 }
 
-static void say_and_free(const lw_page *page, const char *prefix, lw_text *line) {
-  if (line->length > 0) lw_page_say(page, prefix, line->data);
-  page->out->failed = page->out->failed || line->failed;
-  lw_text_free(line);
-}
-
 /* What the wall stands on: the faces it may slide on, and what its clay holds besides. */
 static void ground(const lw_page *page, const lw_result *result) {
   lw_text line = {0}, clay = {0};
   lw_faces faces;
   lw_faces_find(result, &faces);
   lw_faces_say(&faces, &line);
-  say_and_free(page, "  Base:     ", &line);
+  lw_page_say_text(page, "  Base:     ", &line);
   lw_paired_say(result, &clay);
-  say_and_free(page, "  Clay:     ", &clay);
+  lw_page_say_text(page, "  Clay:     ", &clay);
 }
 
 void lw_text_assumed(const lw_page *page, const lw_result *result, bool all) {

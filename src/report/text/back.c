@@ -36,9 +36,7 @@ void lw_text_back(const lw_page *page, const lw_result *result) {
   if (!rubs(&result->wall.method) || !result->wall.section.known) return;
   say_why(result, &line);
   say_downward(result, &line);
-  if (line.data) lw_page_say(page, "  Back:     ", line.data);
-  page->out->failed = page->out->failed || line.failed;
-  lw_text_free(&line);
+  lw_page_say_text(page, "  Back:     ", &line);
 }
 
 static void say_beside(const lw_page *page, const lw_compared *c) {
@@ -70,7 +68,5 @@ void lw_text_fluid(const lw_page *page, const lw_result *result) {
     lw_text_addf(&line, "Ours is less, %.2f of it: the 1.5 that codes ask for goes with their own figure. ",
                  f.share);
   lw_text_add(&line, "It decides nothing.");
-  if (line.data) lw_page_say(page, "  Fluid:    ", line.data);
-  page->out->failed = page->out->failed || line.failed;
-  lw_text_free(&line);
+  lw_page_say_text(page, "  Fluid:    ", &line);
 }

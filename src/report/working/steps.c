@@ -109,23 +109,17 @@ static void given_soil(const lw_page *page, const lw_soil *soil, const char *nam
       soil->light_unit_weight_kn_per_m3, soil->saturated_unit_weight_kn_per_m3, to);
 }
 
-static void say_and_free(const lw_page *page, lw_text *line) {
-  if (line->data) lw_page_say(page, "  ", line->data);
-  page->out->failed = page->out->failed || line->failed;
-  lw_text_free(line);
-}
-
 static void given_below(const lw_page *page, const lw_result *result) {
   lw_text line = {0}, clay = {0};
   lw_faces faces;
   lw_faces_find(result, &faces);
   lw_text_add(&line, "Base: ");
   lw_faces_say(&faces, &line);
-  say_and_free(page, &line);
+  lw_page_say_text(page, "  ", &line);
   if (!lw_paired_row(result)) return;
   lw_text_add(&clay, "Clay below: ");
   lw_paired_say(result, &clay);
-  say_and_free(page, &clay);
+  lw_page_say_text(page, "  ", &clay);
 }
 
 void lw_working_given(const lw_page *page, const lw_result *result) {
