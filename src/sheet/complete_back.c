@@ -55,8 +55,30 @@ static double share_of(const lw_completing *s, const lw_interface_row *row) {
   return likely ? row->friction_likely : row->share_of_friction_angle;
 }
 
+static bool said(const lw_choice *choice) {
+  return choice->origin == LW_GIVEN && choice->row != LW_WORKED_OUT_ROW;
+}
+
+/* The back of a check and the lining of an order are one membrane: whoever says either has said both. A
+ * smooth back may have one over it. */
+static void agree_on_lining(lw_completing *s) {
+  lw_choice *back = &s->c->wall.back;
+  const lw_choice *lining = &s->c->order.lining;
+  if (!said(lining)) return;
+  if (lining->value == LW_YES && !said(back)) {
+    *back = (lw_choice){.value = LW_WALL_BACK_LINED, .origin = LW_GIVEN, .row = LW_WORKED_OUT_ROW};
+  } else if (lining->value == LW_YES && back->value == LW_WALL_BACK_ROUGH) {
+    lw_complete_fault(s, LW_FAULT_CONTRADICTION, lining,
+                      "`wall back = lined` beside it, or no lining: a rough back has no membrane");
+  } else if (lining->value == LW_NO && said(back) && back->value == LW_WALL_BACK_LINED) {
+    lw_complete_fault(s, LW_FAULT_CONTRADICTION, lining,
+                      "yes, or left out, beside `wall back = lined`: that is a membrane");
+  }
+}
+
 void lw_complete_back(lw_completing *s) {
   lw_case *c = s->c;
+  agree_on_lining(s);
   if (c->wall.friction.origin != LW_ABSENT) return;
   const lw_interface_row *row = back_of(s);
   double share = share_of(s, row);

@@ -4,6 +4,7 @@
 #include "tables/known.h"
 #include "items.h"
 #include "complete.h"
+#include "values.h"
 
 /* What an order needs beyond a check: the plan in order, and for each allowance left out the row of
  * tables/ordering.csv with its name. */
@@ -36,6 +37,13 @@ static void fill_in(lw_completing *s) {
         *choice = (lw_choice){.value = (int)item->assumed, .origin = LW_ASSUMED};
     }
   }
+}
+
+/* A wall that is checked with a membrane is ordered with one. */
+static void fill_in_lining(lw_completing *s) {
+  lw_choice *lining = &s->c->order.lining;
+  if (lining->origin == LW_ABSENT && lw_back_is_lined(s->c))
+    *lining = (lw_choice){.value = LW_YES, .origin = LW_GIVEN, .row = LW_WORKED_OUT_ROW};
 }
 
 /* The soil that is dug tells how much it swells; what is not known swells most. */
@@ -170,6 +178,7 @@ lw_status lw_case_complete_order(const lw_tables *tables, lw_case *c, lw_faults 
   hold_radii(&s, runs);
   hold_steps(&s);
   if (faults->count > before) return LW_FAULTS;
+  fill_in_lining(&s);
   fill_in(&s);
   fill_in_bulking(&s);
   if (solid)

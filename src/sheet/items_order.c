@@ -244,8 +244,9 @@ static const lw_item items[] = {
      .assumed = LW_NO,
      .unit = "",
      .example = "no",
-     .means = "Whether the soil's side of the blocks is lined. A lining takes a part of the "
-              "friction of the back away and traps water.",
+     .means = "Whether a membrane lines the soil's side of the blocks: the same as `wall back = lined`, "
+              "and either says the other. It takes a part of the friction away and closes the joints to "
+              "water.",
      .question = ""},
     {.part = LW_ABOUT_ORDER,
      .name = "block allowance",

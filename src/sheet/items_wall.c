@@ -52,7 +52,7 @@ static const lw_item items[] = {
      .unit = "",
      .example = "smooth",
      .means = "The side that the soil lies against: `rough`, blocks or stone laid dry; `smooth`, cast or "
-              "rendered; `lined`, a membrane between wall and soil.",
+              "rendered; `lined`, a membrane between wall and soil, which is ordered too.",
      .question = ""},
     {.part = LW_ABOUT_WALL,
      .name = "wall unit weight",

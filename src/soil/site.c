@@ -83,8 +83,7 @@ static void water_build(const lw_case *c, lw_site *site) {
   site->water_unit_weight_kn_per_m3 = c->water.unit_weight.si;
   site->outlets_buried = buried(c);
   site->drain_outlets = site->outlets_buried ? 0 : (int)lround(lw_si_or(&c->water.drain_outlets, 0.0));
-  bool lined = lw_choice_is(&c->wall.back, LW_WALL_BACK_LINED);
-  site->joints_open = lw_choice_is(&c->water.wall_joints, LW_JOINTS_OPEN) && !lined;
+  site->joints_open = lw_choice_is(&c->water.wall_joints, LW_JOINTS_OPEN) && !lw_back_is_lined(c);
   site->water_held = lw_choice_is(&c->site.water_held, LW_YES) && c->site.water_held.origin == LW_GIVEN;
   site->filtered = !lw_choice_is(&c->water.stone_filter, LW_STONE_FILTER_NONE);
   site->ground_drains = lw_choice_is(&c->water.ground_drains, LW_YES);
