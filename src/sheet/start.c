@@ -44,7 +44,7 @@ static const char bed[] = HEADER INVENTED LEAVE_OUT
     "block height,200,mm,\n"
     "block depth,500,mm,\"front to back; without it nothing can be shown to stand\"\n"
     "block unit weight,21,kN/m3,\n"
-    "people on cap,no,,\"will people sit on it? Then the blocks must be far broader: try yes\"\n"
+    "people on cap,no,,\"will people sit on it? They press its edge and push it: try yes\"\n"
     "ground slope,0,deg,level\n"
     "soil below top,50,mm,\n"
     "front slope,0,deg,does the ground in front fall away?\n"
@@ -136,7 +136,7 @@ static const char section[] = HEADER INVENTED LEAVE_OUT
     "method base friction,67,%,share of that angle under the base\n"
     "allowable bearing,100,kPa,\n"
     "drain outlets,1,,\n"
-    "method pressure,rankine,,\"coulomb, rankine, wedge or at rest; docs/sheet.md has the other switches\"\n"
+    "method pressure,coulomb,,\"coulomb, rankine, wedge or at rest; docs/sheet.md has the other switches\"\n"
     "load 1 kind,none,,\n";
 
 lw_status lw_sheet_start(const char *kind, lw_text *out) {

@@ -164,7 +164,7 @@ void lw_narrow_write(const lw_situations *situations, const lw_narrow *narrow, c
   lw_narrow again = *narrow;
   lw_narrow_solve(&again, working);
   if (!narrow->raised_known) return;
-  lw_working_heading(working, "Overturning, drained, with the push of the soil at 0.42 of the height");
+  lw_working_heading(working, "Overturning, as built, with the push of the soil at 0.42 of the height");
   raise_push(situations, &again, working);
 }
 

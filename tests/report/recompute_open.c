@@ -39,7 +39,7 @@ const recompute_kind RECOMPUTE_STATED[] = {
     {"In front of the wall the ground weighs its light end", "a soil as it was put in"},
     {"Course #, the plant touching", "a heading"},
     {"On the whole wall, ", "a heading"},
-    {"Overturning, drained, with", "a heading"},
+    {"Overturning, as built, with", "a heading"},
     {"Course # decides how near", "a heading"},
     {"It just holds with the", "what a search found; its push is worked out above"},
     {"The bed is Bn = #", "the bed as it was put in"},

@@ -228,7 +228,7 @@ Test(report, water_levels_and_seepage_have_their_working) {
       "ground slope=0 deg;soil 1 name=sandy loam;soil 1 friction angle=30 deg;soil 1 unit weight=18 kN/m3;"
       "soil 1 saturated unit weight=20 kN/m3;wall joints=open;drain outlets=2;load 1 kind=uniform;"
       "load 1 pressure=2.5 kPa;wall friction=0 deg"));
-  const char *water = strstr(working.data, "\nWater in the bed\n");
+  const char *water = strstr(working.data, "\nWater behind the wall\n");
   cr_assert_not_null(water);
   cr_expect_not_null(strstr(water, "How high the water may stand"));
   const char *push = strstr(water, "  Ps   = (Ww sin(rho - phi) + Us sin phi)/cos(rho - phi - d)");

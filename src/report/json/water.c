@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "json.h"
 
-/* Water in the bed, and digging in front of the toe. */
+/* Water behind the wall, and digging in front of the toe. */
 
 static void add_storm(json_t *water, const lw_storm *s) {
   json_t *object = lw_json_object(water, "storm");

@@ -44,7 +44,7 @@ static const char *trigger_words(const lw_limit_hit *hit) {
   switch (hit->row->trigger) {
   case LW_EXEMPT_BELOW:
     if (hit->past) return "past its exemption";
-    return hit->kept ? "within its exemption, on its conditions" : "below its figure, its conditions not met";
+    return hit->kept ? "within its exemption, on its conditions" : "not past it, its conditions not met";
   case LW_APPROVAL_ABOVE: return hit->past ? "asks for an approval" : "asks for an approval above that";
   case LW_ENGINEER_ABOVE: return hit->past ? "asks for an engineer" : "asks for an engineer above that";
   case LW_DESIGN_ABOVE:

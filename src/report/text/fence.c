@@ -128,7 +128,7 @@ static void behind(const lw_page *page, const lw_fence_wind *w) {
                 "They are taken to stand in the ground below the bed, and to be held by it alone: posts that "
                 "end in the bed's own soil lean on the wall.");
   if (w->clear_m.known)
-    lw_page_sayf(page, "  ", "From %.2f m on the wedge behind the wall, drained, does not take the push.",
+    lw_page_sayf(page, "  ", "From %.2f m on the wedge behind the wall, as built, does not take the push.",
                  w->clear_m.value);
 }
 

@@ -50,12 +50,12 @@ static void limit(const lw_page *page, const lw_tables *tables, const lw_limit_h
   lw_text_addf(&line, " %s", row->from.source);
   lw_text_addf(&line, ", %s", dates);
   if (is_exempt(hit)) lw_text_addf(&line, ". Only if: %s", row->conditions);
-  if (line.length > 0) lw_page_say(page, hit->past ? "  past   " : "  below  ", line.data);
+  if (line.length > 0) lw_page_say(page, hit->past ? "  past      " : "  not past  ", line.data);
   page->out->failed = page->out->failed || line.failed;
   lw_text_free(&line);
 }
 
-/* Rows that the wall is below and that set no conditions run on: each but a figure not reached. */
+/* Rows that the wall is not past and that set no conditions run on: each but a figure not reached. */
 static void below(const lw_page *page, const lw_tables *tables, const lw_verdict *v) {
   char dates[160];
   lw_text line = {0};
@@ -69,7 +69,7 @@ static void below(const lw_page *page, const lw_tables *tables, const lw_verdict
     lw_limit_print_dates(tables, row, dates, sizeof dates);
     lw_text_addf(&line, ", %s", dates);
   }
-  if (line.length > 0) lw_page_say(page, "  below  ", line.data);
+  if (line.length > 0) lw_page_say(page, "  not past  ", line.data);
   page->out->failed = page->out->failed || line.failed;
   lw_text_free(&line);
 }

@@ -4,7 +4,7 @@
 #include "parts.h"
 #include "studies/water_limits.h"
 
-/* Water in the bed, where the sheet gives cause to speak of it, and where nobody may dig. */
+/* Water behind the wall, where the sheet gives cause to speak of it, and where nobody may dig. */
 
 static const double MM = 1000.0;
 
@@ -100,7 +100,7 @@ void lw_text_water(const lw_page *page, const lw_result *result) {
   bool limits = blocked && result->water_limits.count > 0 &&
                 (storm || blocked->decides || any_level(&result->water_limits));
   if (!storm && !limits && !seeps) return;
-  lw_page_heading(page, "Water in the bed");
+  lw_page_heading(page, "Water behind the wall");
   if (storm) say_storm(page, &result->storm);
   if (limits) say_limits(page, result);
   if (seeps) say_seepage(page, result);

@@ -86,7 +86,7 @@ static void narrow(const lw_page *page, const lw_result *result) {
   if (!n->raised_known) return;
   lw_page_sayf(page, "  ",
                "Arching can bring the push up to 0.42 of the height [HANDY1985 abstract]: at %.3f m "
-               "overturning, drained, has "
+               "overturning, as built, has "
                "%.2f instead of %.2f. It does not decide.",
                n->raised_height_m, n->raised.has.value, n->overturning.has.value);
 }

@@ -61,7 +61,7 @@ static void limits(const lw_page *page, const lw_result *result) {
 
 void lw_working_water(const lw_page *page, const lw_result *result) {
   if (!result->seepage.looked_at && result->water_limits.count == 0) return;
-  lw_page_heading(page, "Water in the bed");
+  lw_page_heading(page, "Water behind the wall");
   limits(page, result);
   seepage(page, result);
 }
