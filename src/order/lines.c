@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "tables/known.h"
 #include "laying.h"
 #include "lines_behind.h"
 #include "lines_ground.h"
@@ -12,13 +13,13 @@
 
 /* What to buy, dig and carry: net, allowance and order, a line each. */
 
-/* While the dig is open the ground behind it stands to a line at 45 degrees from its bottom at the rear. */
+/* While the dig is open the ground behind it stands to a line up and back from its bottom at the rear. */
 static double open_dig_reach(const lw_take_off *t) {
-  double reach = 0.0;
+  double reach = 0.0, run = lw_known_value(t->tables, LW_ORDERING_OPEN_DIG_LINE);
   for (int i = 0; i < t->part_count; i++) {
     const lw_base_part *p = &t->part[i];
     double deep = t->high_m - p->raised * t->laying->plan->course_m + t->pad_m + t->bedding_m;
-    reach = fmax(reach, p->dig_rear_m - p->depth_m + deep);
+    reach = fmax(reach, p->dig_rear_m - p->depth_m + run * deep);
   }
   return reach;
 }

@@ -123,6 +123,7 @@ typedef enum lw_cue {
   X(COMPACTOR_HEIGHTS, "compactor-heights", "") X(MACHINE_DISTANCE, "machine-distance", "m") \
   X(MACHINE_MASS, "machine-mass", "kg") X(HAND_MASS, "hand-mass", "kg") \
   X(TRENCH_DEPTH, "trench-depth", "m") X(TRENCH_LINE, "trench-line", "") \
+  X(REACH_LINE, "reach-line", "") X(DIG_LINE, "dig-line", "") \
   X(MOVEMENT_ALARM, "movement-alarm", "") \
   X(TIER_APART, "tier-apart", "") X(TIER_ONE_WALL, "tier-one-wall", "") \
   X(DRAINABLE_POROSITY, "drainable-porosity", "") X(FOOTING_LINE, "footing-line", "m") \
@@ -165,6 +166,7 @@ typedef enum lw_cue {
   X(PAD_STONE_DENSITY, "pad-stone-density", "kg") X(DRAIN_PIPE_FALL, "drain-pipe-fall", "") \
   X(DRAIN_OUTLET_LENGTH, "drain-outlet-length", "m") X(SOIL_PLUG, "soil-plug", "m") \
   X(GEOTEXTILE_LAP, "geotextile-lap", "m") X(PALLET_MASS, "pallet-mass", "kg") \
+  X(OPEN_DIG_LINE, "open-dig-line", "") \
   X(BULK_SAND, "bulk-sand", "") X(BULK_LOAM, "bulk-loam", "") X(BULK_CLAY, "bulk-clay", "") \
   X(OVERLAP_LEAST, "overlap-least", "") X(CUT_LEAST, "cut-least", "") \
   X(CUT_MOST, "cut-most", "") \

@@ -127,8 +127,8 @@ static lw_so sloping_ground(const lw_facts *f, lw_finding *found) {
 }
 
 static lw_so boundary(const lw_facts *f, lw_finding *found) {
-  const lw_span *further = f->dig.taken_m > f->reach.taken_m ? &f->dig : &f->reach;
-  lw_span within = {further->taken_m, fmax(f->dig.certain_m, f->reach.certain_m), further->left_out};
+  const lw_span *dig = &f->beside_dig, *further = dig->taken_m > f->reach.taken_m ? dig : &f->reach;
+  lw_span within = {further->taken_m, fmax(dig->certain_m, f->reach.certain_m), further->left_out};
   lw_thing thing = {&f->c->site.boundary_distance, "boundary distance", "the boundary"};
   return near(&thing, &within, found);
 }
@@ -254,13 +254,13 @@ static bool footings_are_deeper(const lw_facts *f) {
 static lw_so digs_below(const lw_facts *f, lw_finding *found) {
   lw_thing house = building(f);
   lw_thing service = {&f->c->site.service_distance, "service distance", "a service"};
-  lw_so footing = footings_are_deeper(f) ? LW_SO_NOT : near(&house, &f->dig, found);
-  return footing == LW_SO_YES ? footing : either(footing, near(&service, &f->dig, found));
+  lw_so footing = footings_are_deeper(f) ? LW_SO_NOT : near(&house, &f->beside_dig, found);
+  return footing == LW_SO_YES ? footing : either(footing, near(&service, &f->beside_dig, found));
 }
 
 static lw_so digs_beside(const lw_facts *f, lw_finding *found) {
   lw_thing house = building(f);
-  return footings_are_deeper(f) ? near(&house, &f->dig, found) : LW_SO_NOT;
+  return footings_are_deeper(f) ? near(&house, &f->beside_dig, found) : LW_SO_NOT;
 }
 
 typedef struct lw_condition {

@@ -33,10 +33,11 @@ typedef struct lw_facts {
   lw_span height[LW_HEIGHT_KINDS];  /* total is to the underside of the pad here */
   double to_pad_m;                  /* top to the underside of the pad */
   lw_span dig;                      /* deepest the works go below the ground */
-  lw_span reach;        /* of the line at 45 degrees, up and back from the bottom rear, at the ground */
-  lw_span building;     /* the reach within which a building stands on what the wall holds up */
-  double lower_wall_m;  /* height of the lower of this wall and the other one */
-  lw_span lower_wall;   /* the same, where its height or side may be left out */
+  lw_span beside_dig;               /* distance within which it undermines what stands there */
+  lw_span reach;                    /* of the line up and back from the bottom rear, at the ground */
+  lw_span building;                 /* the reach within which a building stands on what the wall holds up */
+  double lower_wall_m;              /* height of the lower of this wall and the other one */
+  lw_span lower_wall;               /* the same, where its height or side may be left out */
   double other_wall_m;  /* clear distance to the other wall, 0: left out; INFINITY: there is none */
   lw_heavy stands;      /* nearest heavy load on the sheet */
   bool other_wall_near; /* a tier */

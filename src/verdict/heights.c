@@ -127,11 +127,12 @@ static void reaches(lw_facts *f) {
   const lw_case *c = f->c;
   const lw_span *total = &f->height[LW_HEIGHT_TOTAL];
   double rise = tan(site->slope_rad), below = site->soil_below_top_m;
+  double run = lw_known_value(f->tables, LW_THRESHOLD_REACH_LINE);
   double depth = lw_larger(0.0, f->to_pad_m - below);
   bool slope = assumed(&c->ground.slope), level = assumed(&c->ground.soil_below_top);
   double certain = level ? 0.0 : lw_larger(0.0, total->certain_m - below);
-  f->reach = (lw_span){.taken_m = lw_line_out_bent(depth, 1.0, rise, site->slope_run_m),
-                       .certain_m = lw_line_out_bent(certain, 1.0, slope ? 0.0 : rise, site->slope_run_m),
+  f->reach = (lw_span){.taken_m = lw_line_out_bent(depth, run, rise, site->slope_run_m),
+                       .certain_m = lw_line_out_bent(certain, run, slope ? 0.0 : rise, site->slope_run_m),
                        .left_out = slope   ? "ground slope"
                                    : level ? "soil below top"
                                            : total->left_out};
@@ -146,7 +147,8 @@ static void building(lw_facts *f) {
   double up =
       c->site.level_difference.origin == LW_ABSENT ? 0.0 : lw_larger(c->site.level_difference.si, 0.0);
   f->building = f->reach;
-  if (bed && sides) f->building = (lw_span){up, up, NULL};
+  double reach = up * lw_known_value(f->tables, LW_THRESHOLD_REACH_LINE);
+  if (bed && sides) f->building = (lw_span){reach, reach, NULL};
 }
 
 static void dig(lw_facts *f) {
@@ -156,6 +158,8 @@ static void dig(lw_facts *f) {
   f->dig = (lw_span){.taken_m = lw_larger(buried + pad, cut),
                      .certain_m = lw_larger((open ? 0.0 : buried) + pad, cut),
                      .left_out = open ? "wall embedment" : NULL};
+  double line = lw_known_value(f->tables, LW_THRESHOLD_DIG_LINE);
+  f->beside_dig = (lw_span){line * f->dig.taken_m, line * f->dig.certain_m, f->dig.left_out};
 }
 
 void lw_facts_heights(lw_facts *facts) {

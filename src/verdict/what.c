@@ -92,17 +92,19 @@ static void back_is_ground(const lw_facts *f, lw_reaching *to) {
              "Real ground stands on the far side of the soil: it would move with it.");
 }
 
-/* Whatever lies between the wall and the line at 45 degrees moves if the wall vanishes. */
+/* Whatever lies between the wall and the line moves if the wall vanishes. */
 static void in_wedge(const lw_facts *f, lw_reaching *to, const lw_quantity *distance, const char *slug,
                      const char *name) {
   char away[64];
-  lw_verdict_reason *r = because(to, LW_WHAT_RETAINING_WALL, distance->origin, slug, HERE);
+  lw_verdict_reason *r =
+      because(to, LW_WHAT_RETAINING_WALL, distance->origin, slug, source_of(f, LW_THRESHOLD_REACH_LINE));
   if (!r) return;
+  double angle_rad = atan2(1.0, lw_known_value(f->tables, LW_THRESHOLD_REACH_LINE));
   lw_print(r->text, sizeof r->text,
-           "If the wall vanished, %s could move: %s, within the %.2f m of a line drawn up and back at 45 "
-           "degrees from "
-           "the bottom rear (the wedge itself reaches %.2f m).",
-           name, lw_reasons_distance(distance, away, sizeof away), f->reach.taken_m, f->influence->wedge_m);
+           "If the wall vanished, %s could move: %s, within the %.2f m of a line drawn up and back at %.0f "
+           "degrees from the bottom rear (the wedge itself reaches %.2f m).",
+           name, lw_reasons_distance(distance, away, sizeof away), f->reach.taken_m,
+           angle_rad * LW_DEG_PER_RAD, f->influence->wedge_m);
 }
 
 static bool reached(const lw_quantity *distance, const lw_span *within) {

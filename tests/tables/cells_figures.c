@@ -59,6 +59,8 @@ static const figure_wall thresholds[] = {
     {"fill-that-counts", HOLLOW, CELLS_TEXT | CELLS_REMEDIES},
     {"other-wall-height", BED "other wall distance=9 m", CELLS_VERDICT},
     {"trench-line", BED "trench depth=500 mm;trench distance=0.3 m", CELLS_CHECKS | CELLS_VERDICT},
+    {"reach-line", GROUND "building distance=0.5 m;ground slope=0 deg", CELLS_VERDICT},
+    {"dig-line", BED "service distance=0.09 m", CELLS_VERDICT},
     {"plant-soil-held", BED "course count=4;soil below top=50 mm;soil 1 name=topsoil", CELLS_VERDICT},
     {"compost-depth", BED "soil below top=150 mm;soil 1 name=compost", CELLS_VERDICT},
     {"likely-margin", SLENDER, CELLS_VERDICT},
