@@ -129,6 +129,7 @@ typedef struct lw_slip_ground {
   lw_slip_soil below; /* everything under the layers, and in front of them */
   double paired_kpa;  /* and its cohesion besides, as deep as this below the ground in front; 0: none */
   double paired_depth_m;
+  double shallow_kpa; /* and above that depth; only where there is one below it */
   lw_slip_water water;
   int load_count;
   lw_slip_load load[LW_SLIP_LOAD_MAX];

@@ -46,9 +46,11 @@ typedef struct lw_site_load {
 /* Cohesion of the natural clay that the wall stands in: a table pairs it with a low angle. In slips and in
  * bearing by theory alone. */
 typedef struct lw_paired {
-  double cohesion_kpa; /* what of it counts; 0: none, and the rest means nothing */
-  double depth_m;      /* below the ground in front, from which it does */
-  double slip_without; /* what a slip must have with none of it; 0: that is not asked */
+  double cohesion_kpa;                   /* what of it counts; 0: none, and the rest means nothing */
+  double depth_m;                        /* below the ground in front, from which it does */
+  double shallow_kpa;                    /* what counts above that depth */
+  double likely_kpa, likely_shallow_kpa; /* the same by likely values, in either look */
+  double slip_without;                   /* what a slip must have with none of it; 0: that is not asked */
 } lw_paired;
 
 typedef struct lw_pad {
@@ -135,6 +137,7 @@ typedef struct lw_strengths {
   double base_friction, base_adhesion_kpa, pad_friction;
   double undrained_kpa; /* cu of the ground right under it; 0: it is not known */
   double paired_kpa;    /* cohesion of the footing that counts in slips and bearing, deep down */
+  double shallow_kpa;   /* what of it counts above there */
   double joint_friction, joint_shear_kn_per_m, key_strength_kn_per_m;
   bool divided; /* of the soil behind: a coefficient that was given belongs to another */
 } lw_strengths;

@@ -18,6 +18,7 @@ void lw_ground_own(const lw_wall *wall, lw_ground *ground) {
   design->pad_friction = site->pad_friction;
   design->undrained_kpa = site->undrained_kpa;
   design->paired_kpa = site->paired.cohesion_kpa;
+  design->shallow_kpa = site->paired.shallow_kpa;
   design->joint_friction = wall->section.joint_friction;
   design->joint_shear_kn_per_m = wall->section.joint_shear_kn_per_m;
   design->key_strength_kn_per_m = wall->section.key_strength_kn_per_m;

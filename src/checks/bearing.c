@@ -67,7 +67,8 @@ lw_strip lw_bearing_strip(const lw_wall *wall, const lw_ground *ground, const lw
   const lw_strength *soil = &ground->design.footing;
   double pad = at == LW_AT_PAD ? wall->site.pad.thickness_m : 0.0;
   double depth = ground->front.bearing_embedment_m + pad;
-  bool deep = depth >= wall->site.paired.depth_m;
+  double besides =
+      depth >= wall->site.paired.depth_m ? ground->design.paired_kpa : ground->design.shallow_kpa;
   bool wet_behind = isfinite(ground->water_depth_m);
   double over = wet_behind ? INFINITY : wall->section.height_m - wall->site.front_water_depth_m + pad;
   weights weight = weights_of(&wall->site, depth, over, body->contact.area_m2, working);
@@ -76,7 +77,7 @@ lw_strip lw_bearing_strip(const lw_wall *wall, const lw_ground *ground, const lw
                     .depth_m = depth,
                     .overburden_kpa = weight.beside_kpa,
                     .friction_rad = soil->friction_rad,
-                    .cohesion_kpa = soil->cohesion_kpa + (deep ? ground->design.paired_kpa : 0.0),
+                    .cohesion_kpa = soil->cohesion_kpa + besides,
                     .unit_weight_kn_per_m3 = weight.below_kn_per_m3,
                     .vertical_kn_per_m = body->contact.vertical_kn_per_m,
                     .horizontal_kn_per_m = fmax(body->contact.horizontal_kn_per_m, 0.0),

@@ -35,7 +35,7 @@ static void ground_of(const lw_check_context *context, bool light, bool bare, lw
     cut.front.bearing_embedment_m = wall->section.bearing_embedment_m;
     cut.front.open = true;
   }
-  if (bare) cut.design.paired_kpa = 0.0;
+  if (bare) cut.design.paired_kpa = cut.design.shallow_kpa = 0.0;
   lw_slip_ground_build(wall, &cut, ground);
   lw_factor_set_weigh_ground(context->factor_set, context->load_case->kind, light, ground);
 }

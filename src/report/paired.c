@@ -25,8 +25,9 @@ void lw_paired_say(const lw_result *result, lw_text *out) {
   lw_text_addf(
       out,
       "%.1f kPa of the %.0f kPa of cohesion that goes with its low angle %s counts in slips and in "
-      "bearing by theory, from %.1f m below the ground in front. Nothing else takes it; `footing soil "
-      "cohesion=0` leaves it out.",
-      paired->cohesion_kpa, row->paired_cohesion_kpa, row->paired_from.source, paired->depth_m);
+      "bearing by theory, from %.1f m below the ground in front; by likely values all of it does, and %.1f "
+      "kPa above there. Nothing else takes it; `footing soil cohesion=0` leaves it out.",
+      paired->cohesion_kpa, paired->likely_kpa, row->paired_from.source, paired->depth_m,
+      paired->likely_shallow_kpa);
   say_slips(result, out);
 }

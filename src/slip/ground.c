@@ -98,6 +98,7 @@ static void layers(const lw_site *site, const lw_strengths *design, double heigh
   g->below = soil_of(&site->footing, &design->footing, -INFINITY);
   g->paired_kpa = design->paired_kpa;
   g->paired_depth_m = site->paired.depth_m;
+  g->shallow_kpa = design->shallow_kpa;
 }
 
 /* As it stands behind the wall and in front, above the ground too: under the wall it is the uplift's. In

@@ -49,7 +49,7 @@ bool lw_slip_ground_holds(const lw_slip_ground *ground) {
               ground->seismic_horizontal >= 0.0 && ground->seismic_horizontal < 1.0 &&
               is_level(ground->floor_y_m) && ground->pore_ratio >= 0.0 && ground->pore_ratio <= 1.0 &&
               is_number(ground->paired_kpa) && is_number(ground->paired_depth_m) &&
-              ground->paired_depth_m >= 0.0;
+              ground->paired_depth_m >= 0.0 && is_number(ground->shallow_kpa);
   for (int i = 0; well && i < ground->corner_count; i++)
     well = is_number(ground->corner[i].x_m) && is_number(ground->corner[i].y_m) &&
            (i == 0 || ground->corner[i].x_m >= ground->corner[i - 1].x_m);

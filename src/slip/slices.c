@@ -70,9 +70,10 @@ static column weigh_column(const lw_slip_strips *strips, const lw_slip_strip *at
 static void strength(const lw_slip_strips *strips, const lw_slip_strip *at, double share,
                      lw_slip_slice *slice) {
   const lw_slip_ground *ground = strips->ground;
-  bool paired = ground->paired_kpa > 0.0 && slice->base_y_m <= along(&at->paired, share);
+  bool paired = ground->paired_kpa > 0.0, deep = paired && slice->base_y_m <= along(&at->paired, share);
+  double besides = !paired ? 0.0 : deep ? ground->paired_kpa : ground->shallow_kpa;
   slice->tan_friction = strips->tan_below;
-  slice->cohesion_kpa = ground->below.cohesion_kpa + (paired ? ground->paired_kpa : 0.0);
+  slice->cohesion_kpa = ground->below.cohesion_kpa + besides;
   for (int i = 0; at->layered && i < ground->soil_count; i++) {
     if (slice->base_y_m <= ground->soil[i].bottom_y_m) continue;
     slice->tan_friction = strips->tan_friction[i];

@@ -32,8 +32,9 @@ static void faces_build(const lw_case *c, const lw_tables *tables, lw_site *site
   site->base_friction = told && no_pad ? fmin(site->bed_friction, site->pad_friction) : site->bed_friction;
 }
 
-/* Clay that is there keeps what a table pairs with its low angle, deep enough and where it does not crack. A
- * strength that is given has no pair on file. */
+/* Clay that is there keeps what a table pairs with its low angle, where it does not crack. Near the surface
+ * it softens: by cautious values it keeps nothing there, and usually a little. A strength that is given has
+ * no pair on file. */
 static void paired_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
   const lw_soil_row *row = lw_footing_row(c, tables);
   const lw_choice *reactive = &c->site.reactive_soil;
@@ -41,11 +42,15 @@ static void paired_build(const lw_case *c, const lw_tables *tables, lw_site *sit
   if (!row || isnan(row->paired_cohesion_kpa) || !still || c->ground.footing.cohesion.origin == LW_GIVEN)
     return;
   double most = lw_known_value(tables, LW_THRESHOLD_PAIRED_MOST),
-         part = lw_known_value(tables, LW_THRESHOLD_PAIRED_SHARE) * row->paired_cohesion_kpa;
+         part = lw_known_value(tables, LW_THRESHOLD_PAIRED_SHARE) * row->paired_cohesion_kpa,
+         softened = fmin(part, lw_known_value(tables, LW_THRESHOLD_PAIRED_SHALLOW));
   bool likely = c->look == LW_LOOK_LIKELY;
   site->paired = (lw_paired){
       .cohesion_kpa = likely ? row->paired_cohesion_kpa : fmin(part, most),
       .depth_m = lw_known_value(tables, LW_THRESHOLD_PAIRED_DEPTH),
+      .shallow_kpa = likely ? softened : 0.0,
+      .likely_kpa = row->paired_cohesion_kpa,
+      .likely_shallow_kpa = softened,
       .slip_without = likely ? 0.0 : lw_known_value(tables, LW_THRESHOLD_SLIP_WITHOUT_PAIR),
   };
 }

@@ -73,6 +73,7 @@ static void weaken_contacts(lw_strengths *design, const strengths *times) {
   design->pad_friction *= times->friction;
   design->undrained_kpa *= times->undrained;
   design->paired_kpa *= times->cohesion;
+  design->shallow_kpa *= times->cohesion;
   design->base_adhesion_kpa *= of_cohesion(times, &design->footing);
   design->joint_friction *= times->friction;
   design->joint_shear_kn_per_m *= times->friction;

@@ -73,7 +73,8 @@ static const figure_wall thresholds[] = {
      LOW "site behind=ground;building distance=1.5 m;soil 1 name=clean sand;footing soil name=clean sand;"
          "drain outlets=2;stone width=300 mm",
      CELLS_CHECKS},
-    {"paired-cohesion-share|paired-cohesion-most|paired-cohesion-depth|slip-without-pair",
+    {"paired-cohesion-share|paired-cohesion-most|paired-cohesion-depth|paired-cohesion-shallow|slip-without-"
+     "pair",
      "course count=6;block height=200 mm;block depth=900 mm;wall embedment=200 mm;site behind=ground;"
      "ground slope=1:4;soil 1 name=clean sand;footing soil name=stiff clay;reactive soil=no",
      CELLS_TEXT},

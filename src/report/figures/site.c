@@ -61,9 +61,12 @@ static void paired(const lw_figures *b, const lw_paired *p) {
                                    "cohesion of the clay that counts in slips and bearing", "kPa",
                                    row->paired_from.source},
                  p->cohesion_kpa);
-  lw_figures_put(
-      b, &(lw_figure_word){"paired_from_m", "below the ground in front, from which it counts", "m", ""},
-      p->depth_m);
+  const lw_figure_row list[] = {
+      {"paired_from_m", "below the ground in front, from which it counts", "m", p->depth_m},
+      {"paired_likely_kpa", "what counts there by likely values", "kPa", p->likely_kpa},
+      {"paired_likely_shallow_kpa", "what counts above there by likely values", "kPa",
+       p->likely_shallow_kpa}};
+  LW_FIGURES_PUT(b, list);
 }
 
 static void under(const lw_figures *b, const lw_wall *w) {
