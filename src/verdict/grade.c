@@ -10,14 +10,14 @@
 
 /* Five grades of standing, from both looks. */
 
-static bool less_than(const lw_least *least, double than) {
-  return least->not_shown || least->outside || (least->has.known && least->has.value < than);
+static bool below(const lw_least *least, double than) {
+  return least->outside || (least->has.known && least->has.value < than);
 }
 
 /* Where the likely look cannot help it is as grave as it may be. What cannot be shown to stand is not said to
  * stand by likely values: that would be all that people read. */
 lw_grade lw_verdict_grade(const lw_graded *of) {
-  bool moves_in_both = of->moves && (!of->looked || less_than(of->likely, of->margin));
+  bool moves_in_both = of->moves && (!of->looked || of->likely->not_shown || below(of->likely, of->margin));
   if (of->stands == LW_HOLDS) return LW_GRADE_HOLDS;
   if (moves_in_both) return LW_GRADE_WOULD_MOVE;
   if (of->stands == LW_CANNOT_SHOW) return LW_GRADE_CANNOT_BE_SHOWN;
@@ -28,7 +28,7 @@ void lw_verdict_choose_grade(const lw_tables *tables, const lw_looks *looks, lw_
   bool bare = looks->looked && looks->bare;
   verdict->grade = lw_verdict_grade(
       &(lw_graded){.stands = verdict->stands,
-                   .moves = bare ? less_than(&looks->cautious, 1.0) : verdict->falls == LW_SHORT_MOVES,
+                   .moves = bare ? below(&looks->cautious, 1.0) : verdict->falls == LW_SHORT_MOVES,
                    .looked = looks->looked,
                    .likely = &looks->likely,
                    .margin = lw_known_value(tables, LW_THRESHOLD_LIKELY_MARGIN)});

@@ -7,6 +7,7 @@
 #include <string.h>
 
 #include "base/print.h"
+#include "telling.h"
 
 /* The first line of every report. It never tells anyone to go ahead: at most that the wall is below the
  * limit on file, and that the authority confirms. */
@@ -21,59 +22,87 @@ static void add(char *out, size_t size, const char *format, ...) {
   va_end(arguments);
 }
 
+/* What is to be said: the verdict, its reasons, and what was found. */
+typedef struct lw_saying {
+  const lw_reaching *to;
+  const lw_situations *situations;
+} lw_saying;
+
+static bool tells_of_check(const lw_reaching *to) {
+  const lw_verdict *v = to->verdict;
+  return to->reasons->told >= 0 && (v->stands == LW_FALLS_SHORT || v->grade == LW_GRADE_WOULD_MOVE);
+}
+
 /* Why it falls short, or would move, goes before what cannot be shown. */
 static const lw_verdict_reason *why_not(const lw_reaching *to) {
-  const lw_verdict *v = to->verdict;
   const lw_reasons *why = to->reasons;
-  bool told = v->stands == LW_FALLS_SHORT || v->grade == LW_GRADE_WOULD_MOVE;
-  if (told && why->told >= 0) return &why->reason[why->told];
+  if (tells_of_check(to)) return &why->reason[why->told];
   for (int i = 0; i < why->count; i++) {
     if (why->reason[i].answer == LW_ANSWER_STANDS) return &why->reason[i];
   }
   return NULL;
 }
 
-static const char *how_it_fails(const lw_verdict *v) {
-  if (v->grade == LW_GRADE_WOULD_MOVE) return "As drawn this wall would move: it";
-  if (v->grade == LW_GRADE_MAY_MOVE) return "As drawn this wall may move; do not build it so: it";
-  return v->stands == LW_FALLS_SHORT ? "As drawn this wall"
-                                     : "Nobody can say from this sheet that the wall stands:";
+static const char *grade_words(const lw_verdict *v) {
+  if (v->grade == LW_GRADE_WOULD_MOVE) return "It would move; do not build it so.";
+  if (v->grade == LW_GRADE_MAY_MOVE) return "It may move; do not build it so.";
+  if (v->stands != LW_FALLS_SHORT) return "Nobody can say from this sheet that it stands.";
+  return v->falls == LW_SHORT_BY_DESIGN ? "It does not stand by its design values, which hold the margin."
+                                        : "It has less margin than asked.";
 }
 
-/* Likely beside cautious, never alone. */
-static void add_looks(const lw_looks *looks, char *out, size_t size) {
+/* Likely beside cautious, never alone. gives whether there was anything to say */
+static bool add_looks(const lw_looks *looks, char *out, size_t size) {
   char words[200];
-  if (lw_looks_words(looks, words, sizeof words)[0] == '\0') return;
+  if (lw_looks_words(looks, words, sizeof words)[0] == '\0') return false;
   add(out, size, " %c%s.", toupper((unsigned char)words[0]), words + 1);
+  return true;
 }
 
-static void does_not_stand(const lw_reaching *to, char *out, size_t size) {
+/* Both looks have said how much it has: then only where. */
+static void add_check(const lw_saying *saying, bool looks_said, char *out, size_t size) {
+  const lw_verdict *v = saying->to->verdict;
+  const lw_situation *s = &saying->situations->situation[v->told_situation];
+  const lw_check check = lw_situation_check(s, v->told_check);
+  char clause[LW_CLAUSE_MAX];
+  if (looks_said) {
+    lw_telling_name(&check, s, clause, sizeof clause);
+    add(out, size, " Worst is %s.", clause);
+    return;
+  }
+  lw_telling_check(&check, s, clause, sizeof clause);
+  add(out, size, " %c%s.", toupper((unsigned char)clause[0]), clause + 1);
+}
+
+static void does_not_stand(const lw_saying *saying, char *out, size_t size) {
+  const lw_reaching *to = saying->to;
   const lw_verdict_reason *r = why_not(to);
-  char why[480] = "see the checks";
-  if (r) lw_reasons_clause(r->text, why, sizeof why);
-  add(out, size, "%s %s.", how_it_fails(to->verdict), why);
-  if (to->verdict->grade == LW_GRADE_MAY_MOVE) add_looks(to->looks, out, size);
+  add(out, size, "%s", grade_words(to->verdict));
+  bool looks_said = to->verdict->grade == LW_GRADE_MAY_MOVE && add_looks(to->looks, out, size);
+  if (tells_of_check(to))
+    add_check(saying, looks_said, out, size);
+  else
+    add(out, size, " %s", r ? r->text : "See the checks.");
 }
 
 /* The sentence first, whole: its reason, and what the sums say, come after it. */
-static void engineer(const lw_reaching *to, char *out, size_t size) {
+static void engineer(const lw_saying *saying, char *out, size_t size) {
+  const lw_reaching *to = saying->to;
   const lw_verdict_reason *r = lw_reasons_first(to->reasons, LW_ANSWER_WHO, LW_WHO_ENGINEER);
   const lw_verdict_reason *stands = to->verdict->stands == LW_HOLDS ? NULL : why_not(to);
   add(out, size,
       "This is past the simple garden-bed limit: a licensed engineer must design it under the local code "
       "before work starts.");
-  if (r) add(out, size, " %c%s", toupper((unsigned char)r->text[0]), r->text + 1);
+  if (r) add(out, size, " %s", r->text);
   bool twice = r && stands && strcmp(r->text, stands->text) == 0;
   if (!stands || twice) return;
   add(out, size, " ");
-  does_not_stand(to, out, size);
+  does_not_stand(saying, out, size);
 }
 
 static void council(const lw_reasons *reasons, char *out, size_t size) {
-  char why[480] = "see the reasons";
   const lw_verdict_reason *r = lw_reasons_first(reasons, LW_ANSWER_WHO, LW_WHO_COUNCIL);
-  if (r) lw_reasons_clause(r->text, why, sizeof why);
-  add(out, size, "Ask the council before building: %s.", why);
+  add(out, size, "Ask the council before building. %s", r ? r->text : "See the reasons.");
 }
 
 /* The row that the wall comes nearest to, of those that may clear it. */
@@ -119,15 +148,16 @@ static void below(const lw_facts *f, const lw_verdict *v, char *out, size_t size
            place_of(f, row), row->height_m, row->from.source, row->as_of);
 }
 
-void lw_verdict_headline(const lw_facts *facts, lw_reaching *to) {
+void lw_verdict_headline(const lw_facts *facts, const lw_situations *situations, lw_reaching *to) {
+  const lw_saying saying = {to, situations};
   lw_verdict *verdict = to->verdict;
   char *out = verdict->headline;
   size_t size = sizeof verdict->headline;
   out[0] = '\0';
   if (verdict->who == LW_WHO_ENGINEER) {
-    engineer(to, out, size);
+    engineer(&saying, out, size);
   } else if (verdict->stands != LW_HOLDS) {
-    does_not_stand(to, out, size);
+    does_not_stand(&saying, out, size);
     if (verdict->who == LW_WHO_COUNCIL) add(out, size, " Ask the council too, before building.");
   } else if (verdict->who == LW_WHO_COUNCIL) {
     council(to->reasons, out, size);

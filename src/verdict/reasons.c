@@ -3,7 +3,6 @@
 
 #include <lowwall/sheet.h>
 
-#include <ctype.h>
 #include <string.h>
 
 static bool said_already(const lw_reasons *reasons, const lw_because *because) {
@@ -121,14 +120,6 @@ const char *lw_reasons_distance(const lw_quantity *q, char *out, size_t size) {
   lw_print(out, size, assumed ? "at a distance not known, so taken as %s m" : "%s m away",
            lw_two_decimals(q->si).text);
   return out;
-}
-
-void lw_reasons_clause(const char *text, char *out, size_t size) {
-  lw_print(out, size, "%s", text);
-  size_t length = strlen(out);
-  if (length > 0 && out[length - 1] == '.') out[length - 1] = '\0';
-  bool acronym = out[0] != '\0' && isupper((unsigned char)out[1]);
-  if (!acronym) out[0] = (char)tolower((unsigned char)out[0]);
 }
 
 const lw_verdict_reason *lw_reasons_first(const lw_reasons *reasons, lw_answer answer, lw_who who) {

@@ -49,8 +49,6 @@ lw_digits lw_two_decimals(double value);
 
 /* "0.80 m away", or "at a distance not known, so taken as 1.00 m". */
 const char *lw_reasons_distance(const lw_quantity *q, char *out, size_t size);
-/* The text without its full stop, its first letter small: to stand inside another sentence. */
-void lw_reasons_clause(const char *text, char *out, size_t size);
 /* The first reason for this answer, one that rests on known values before one that does not; NULL: none. */
 const lw_verdict_reason *lw_reasons_first(const lw_reasons *reasons, lw_answer answer, lw_who who);
 

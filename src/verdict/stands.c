@@ -1,10 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <ctype.h>
 #include <math.h>
 
-#include "load_cases/kinds.h"
 #include "backfill.h"
 #include "moves.h"
 #include "parts.h"
+#include "telling.h"
 
 static const char HERE[] = "[LOWWALL verdict]";
 
@@ -61,36 +62,18 @@ static void refusals(const lw_facts *f, lw_reaching *to) {
   if (f->fence->on.present && f->fence->on.on_wall) refuse_fence(f, to);
 }
 
-/* What a ratio below one means to people; the share in compression and an allowable pressure have margin
- * in them. */
-static const char *meaning_of(const lw_check *check) {
-  const char *below_one = lw_check_about_of(check->kind)->below_one;
-  bool below = check->has.value < 1.0 && below_one;
-  if (check->reason == LW_REASON_OUTSIDE_BASE)
-    return check->factored ? "by its design values it would tip" : "it would tip";
-  if (check->factored && below) return "it does not stand by the design values, which hold the margin";
-  return below ? below_one : "that is less margin than asked";
+static void capital(char *text) {
+  text[0] = (char)toupper((unsigned char)text[0]);
 }
 
+/* By likely values it need not. */
 static void tell_short(const lw_check *check, const lw_situation *s, const lw_verdict *v, char *out,
                        size_t size) {
-  /* By likely values it does not. */
   const char *by = v->grade == LW_GRADE_MAY_MOVE && lw_check_would_move(check) ? "by cautious values " : "";
-  char words[48];
-  lw_check_words(check, words, sizeof words);
-  if (!check->has.known || !check->ratio.known) {
-    lw_print(out, size, "Falls short: %s, with %s: %s%s.", words, lw_situation_sentence(s->name), by,
-             lw_reason_sentence(check->reason));
-    return;
-  }
-  double percent = 100.0 * (1.0 - check->ratio.value);
-  char much[24] = "";
-  /* Where the resultant is outside the ratio is 0 whatever the moments say: no share of them is missing. */
-  if (check->reason != LW_REASON_OUTSIDE_BASE)
-    lw_print(much, sizeof much, " by %s %%", lw_digits_of(percent, percent < 1.0 ? 1 : 0).text);
-  lw_print(out, size, "Falls short%s: %s, %s, has %s and needs %s; %s%s.", much, words,
-           lw_situation_sentence(s->name), lw_two_decimals(check->has.value).text,
-           lw_two_decimals(check->needs.known ? check->needs.value : 1.0).text, by, meaning_of(check));
+  char clause[LW_CLAUSE_MAX];
+  lw_telling_check(check, s, clause, sizeof clause);
+  capital(clause);
+  lw_print(out, size, "%s: %s%s.", clause, by, lw_telling_meaning(check));
 }
 
 static void tell_holds(const lw_check *check, const lw_situation *s, char *out, size_t size) {
@@ -104,10 +87,10 @@ static void tell_holds(const lw_check *check, const lw_situation *s, char *out, 
 }
 
 static void tell_unknown(const lw_check *check, const lw_situation *s, char *out, size_t size) {
-  char words[48];
-  lw_check_words(check, words, sizeof words);
-  lw_print(out, size, "It cannot be shown to stand (%s, %s): %s.", words, lw_situation_sentence(s->name),
-           lw_reason_sentence(check->reason));
+  char clause[LW_CLAUSE_MAX];
+  lw_telling_check(check, s, clause, sizeof clause);
+  capital(clause);
+  lw_print(out, size, "%s.", clause);
 }
 
 static lw_check told(const lw_situations *situations, const lw_verdict *v) {
@@ -173,21 +156,19 @@ lw_verdict_reason *lw_verdict_stands(const lw_facts *facts, const lw_situations 
     reason = by_governing(situations, to);
   } else if (!facts->wall->section.known) {
     verdict->stands = LW_CANNOT_SHOW;
-    lw_reasons_add(
-        to,
-        &(lw_because){.answer = LW_ANSWER_STANDS,
-                      .origin = LW_GIVEN,
-                      .slug = lw_reason_slug(LW_REASON_NO_DEPTH),
-                      .source = HERE},
-        "It cannot be shown that it stands: the block depth or base width is not known, and there is no "
-        "guess for it.");
+    lw_reasons_add(to,
+                   &(lw_because){.answer = LW_ANSWER_STANDS,
+                                 .origin = LW_GIVEN,
+                                 .slug = lw_reason_slug(LW_REASON_NO_DEPTH),
+                                 .source = HERE},
+                   "The block depth or base width is not known, and there is no guess for it.");
   } else if (verdict->stands == LW_CANNOT_SHOW && to->reasons->count == before) {
     lw_reasons_add(to,
                    &(lw_because){.answer = LW_ANSWER_STANDS,
                                  .origin = LW_GIVEN,
                                  .slug = lw_reason_slug(LW_REASON_NO_REQUIREMENT),
                                  .source = HERE},
-                   "It cannot be shown that it stands: the set of factors asks for nothing here.");
+                   "The set of factors asks for nothing here.");
   }
   tell_trench(facts, to);
   return reason;

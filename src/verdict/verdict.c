@@ -49,7 +49,7 @@ void lw_verdict_reach(lw_result *result, lw_detail detail) {
   to.reasons->told = stands ? (int)(stands - to.reasons->reason) : -1;
   if (stands) lw_verdict_tell_stands(&result->situations, verdict, stands);
   if (everything) lw_verdict_cautions(&facts, &to);
-  lw_verdict_headline(&facts, &to);
+  lw_verdict_headline(&facts, &result->situations, &to);
   verdict->exit_status = exit_of(verdict);
 }
 

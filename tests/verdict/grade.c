@@ -3,7 +3,11 @@
 
 #include <criterion/criterion.h>
 
+#include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
+
+#include "help.h"
 
 /* The grade as a function of what it follows from, over all that it may be. */
 
@@ -97,5 +101,19 @@ Test(grade, both_looks_stand_in_one_sentence_and_no_less_than_1_reads_1) {
     looks.cautious.has.known = true;
     looks.looked = false;
     cr_expect_str_eq(lw_looks_words(&looks, words, sizeof words), "");
+  }
+}
+
+/* What is not known says nothing of movement, under the factors of any set. */
+Test(grade, a_wall_without_a_depth_cannot_be_shown_under_any_set) {
+  const lw_tables *tables = verdict_tables();
+  for (int i = 0; i < tables->factor_count; i++) {
+    const char *set = tables->factor[i].factor_set;
+    char changes[96];
+    if (i > 0 && strcmp(set, tables->factor[i - 1].factor_set) == 0) continue;
+    snprintf(changes, sizeof changes, "block depth=unknown;method format=%s", set);
+    lw_result *result = verdict_run(changes);
+    cr_expect_eq(result->verdict.grade, LW_GRADE_CANNOT_BE_SHOWN, "%s", set);
+    free(result);
   }
 }

@@ -27,12 +27,12 @@ static void short_words(const lw_result *result, bool worst_too, char *out, size
   const lw_situation *s = worst_too ? lw_result_told(result, &worst) : NULL;
   static const char *const how[] = {[LW_SHORT_OF_MARGIN] = "on paper, but with less margin than is asked",
                                     [LW_SHORT_BY_DESIGN] = "not by the design values of its format",
-                                    [LW_SHORT_MOVES] = "no, as drawn it would move"};
+                                    [LW_SHORT_MOVES] = "no, it would move"};
   bool may = result->verdict.grade == LW_GRADE_MAY_MOVE;
   char words[48] = "";
   if (s) lw_check_words(&worst, words, sizeof words);
-  lw_print(out, size, "%s%s%s%s%s", may ? "it may move; do not build it so" : how[result->verdict.falls],
-           s ? "; worst: " : "", words, s ? ", " : "", s ? lw_situation_short(s->name) : "");
+  lw_print(out, size, "%s%s%s%s%s", may ? "it may move" : how[result->verdict.falls], s ? "; worst: " : "",
+           words, s ? ", " : "", s ? lw_situation_short(s->name) : "");
 }
 
 /* Why nobody can say, or what is worst, in the words of the table below. */
