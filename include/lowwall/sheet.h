@@ -131,7 +131,7 @@ lw_words *lw_item_words(const lw_item *item, int number, lw_case *c);
  *  gives NULL where none was given */
 const lw_quantity *lw_item_likely(const lw_item *item, int number, const lw_case *c);
 /** Give it one, or another one; a sheet does so by ` likely` behind the item's name.
- *  in    item    a quantity
+ *  in    item    a quantity that a check reads; of others lw_case_complete tells
  *        number  n of a repeated part, 1 to item->repeats; else 0
  *        value   its origin is LW_GIVEN; absent: none any more
  *  out   c       not complete any more; unchanged on failure

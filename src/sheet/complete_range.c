@@ -73,10 +73,11 @@ static void hold_likely(lw_completing *s) {
   for (int i = 0; sound && i < likely->count; i++) {
     const lw_likely_value *one = &likely->value[i];
     lw_cell_place at = {one->value.row, one->value.column};
-    char name[LW_ITEM_NAME_MAX] = "", stood[48] = "", wanted[160] = "the place of a quantity in a case";
+    char name[LW_ITEM_NAME_MAX] = "", stood[48] = "",
+         wanted[160] = "the place of a quantity that a check reads";
     int number = 0;
     const lw_item *item = lw_item_at_offset(one->offset, &number);
-    bool quantity = item != NULL && item->type == LW_ITEM_QUANTITY;
+    bool quantity = item != NULL && lw_likely_is_read(item);
     if (quantity && one->value.origin == LW_GIVEN &&
         lw_item_takes_value(item, one->value.kind, one->value.si))
       continue;

@@ -135,6 +135,9 @@ bool lw_entry_item(const char *name, size_t length, lw_cell_place at, lw_named *
   } else if (named->likely && named->item->type != LW_ITEM_QUANTITY) {
     lw_faults_add(faults, LW_FAULT_UNKNOWN_ITEM, at, "", stood,
                   "the item without `likely`: only what is measured has a likely value beside it");
+  } else if (named->likely && !lw_likely_is_read(named->item)) {
+    lw_faults_add(faults, LW_FAULT_UNKNOWN_ITEM, at, "", stood,
+                  "the item without `likely`: no check reads it, so nothing would come of a likely value");
   } else {
     return true;
   }

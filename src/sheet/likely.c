@@ -20,6 +20,31 @@ size_t lw_likely_stem(const char *name, size_t length) {
   return end - of_word - 1;
 }
 
+/* Read by no check, wherever they stand among items that are. */
+static const size_t UNREAD[] = {
+    offsetof(lw_case, site.level_difference),      offsetof(lw_case, site.boundary_distance),
+    offsetof(lw_case, site.building_distance),     offsetof(lw_case, site.public_way_distance),
+    offsetof(lw_case, site.service_distance),      offsetof(lw_case, site.waterbody_distance),
+    offsetof(lw_case, site.pool_barrier_distance), offsetof(lw_case, fence.soil_height),
+    offsetof(lw_case, fence.post_spacing),         offsetof(lw_case, fence.post_depth),
+    offsetof(lw_case, fence.post_width),           offsetof(lw_case, fence.post_moment),
+    offsetof(lw_case, fence.post_section),         offsetof(lw_case, fence.board_thickness),
+    offsetof(lw_case, fence.board_span),           offsetof(lw_case, fence.permanent_factor),
+    offsetof(lw_case, ground.cut_depth),           offsetof(lw_case, ground.fill_depth),
+    offsetof(lw_case, construction.bed_width),     offsetof(lw_case, method.influence_line),
+};
+
+bool lw_likely_is_read(const lw_item *item) {
+  if (item->type != LW_ITEM_QUANTITY || item->part == LW_ABOUT_BUILDING) return false;
+  /* Whether an outlet is buried, and what blocks lie on, are of the order and of the checks. */
+  if (lw_item_is_of_order(item))
+    return item->offset == offsetof(lw_case, order.outlet_length) ||
+           item->offset == offsetof(lw_case, order.bedding_thickness);
+  for (size_t i = 0; i < sizeof UNREAD / sizeof *UNREAD; i++)
+    if (item->offset == UNREAD[i]) return false;
+  return true;
+}
+
 /* Where it stands in the list; the count where it does not. */
 static int find(const lw_item *item, int number, const lw_case *c) {
   size_t offset = lw_item_offset(item, number);

@@ -13,6 +13,10 @@
  *  gives length where there is none */
 size_t lw_likely_stem(const char *name, size_t length);
 
+/** Whether the checks read this quantity, so that a likely value of it can change what is likely. The others
+ *  are of the plan and the order, of what is worked out beside, and of who must sign. */
+bool lw_likely_is_read(const lw_item *item);
+
 /** "soil 1 friction angle likely" and "soil_1_friction_angle_likely_deg". */
 void lw_likely_print_name(const lw_item *item, int number, char *out, size_t size);
 void lw_likely_print_key(const lw_item *item, int number, char *out, size_t size);
