@@ -4,6 +4,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "load_cases/least.h"
 #include "verdict/verdict.h"
 #include "trial.h"
 
@@ -21,8 +22,10 @@ static const lw_favourable favourable[] = {
     {"wall joints", "open"},
     {"ground drains", "yes"},
     {"stone width", "300 mm"},
+    {"stone filter", "cloth"},
     {"site behind", "bed"},
     {"site back", "wall"},
+    {"bed use", "planted"},
     {"ground slope", "0 deg"},
     {"front slope", "0 deg"},
     {"level difference", "0 m"},
@@ -57,11 +60,11 @@ static const lw_favourable favourable[] = {
 
 enum { FAVOURABLE = sizeof favourable / sizeof *favourable };
 
-/* How much better the verdict is: by exit status, then by the margin, then by what still calls for the
- * same. */
+/* How much better the verdict is: by exit status, then by the margin, then by the least that any check has,
+ * which tells walls apart whose resultant is outside, then by what still calls for the same. */
 typedef struct lw_gain {
   int exit, stands, reasons;
-  double ratio;
+  double ratio, least;
 } lw_gain;
 
 /* From the least grave on: 0, 3, 4, 5. */
@@ -80,6 +83,11 @@ static double ratio_of(const lw_result *result) {
   return result->verdict.stands == LW_HOLDS ? 9.0 : 0.0;
 }
 
+static double least_of(const lw_result *result) {
+  lw_number least = lw_situations_least(&result->situations).has;
+  return least.known ? fmin(least.value, 9.0) : 0.0;
+}
+
 static int calling(const lw_verdict *v, lw_who who) {
   int count = 0;
   for (int i = 0; i < v->reasons.count; i++) {
@@ -94,22 +102,27 @@ static lw_gain gain_of(const lw_result *now, const lw_result *then) {
       .exit = grave(a) - grave(b),
       .stands = how_it_stands(b->stands) - how_it_stands(a->stands),
       .ratio = ratio_of(then) - ratio_of(now),
+      .least = then->verdict.stands == LW_HOLDS ? 0.0 : least_of(then) - least_of(now),
       .reasons = a->who == LW_WHO_BUILDER ? 0 : calling(a, a->who) - calling(b, a->who),
   };
 }
 
 static const double RATIO_WORTH_SAYING = 0.01;
 
-/* Nothing got worse and something got better. */
-static bool is_gain(const lw_gain *g) {
+/* Nothing got worse and something got better. The answer that was taken anyway makes one question less: that
+ * counts where it changes who is asked. */
+static bool is_gain(const lw_gain *g, bool as_taken) {
   if (g->exit < 0 || g->stands < 0) return false;
-  return g->exit > 0 || g->stands > 0 || g->ratio > RATIO_WORTH_SAYING || g->reasons > 0;
+  if (g->exit > 0 || g->stands > 0) return true;
+  if (g->ratio < -RATIO_WORTH_SAYING) return false;
+  return g->ratio > RATIO_WORTH_SAYING || g->least > RATIO_WORTH_SAYING || (g->reasons > 0 && !as_taken);
 }
 
 static bool better(const lw_gain *a, const lw_gain *b) {
   if (a->exit != b->exit) return a->exit > b->exit;
   if (a->stands != b->stands) return a->stands > b->stands;
   if (fabs(a->ratio - b->ratio) > RATIO_WORTH_SAYING) return a->ratio > b->ratio;
+  if (fabs(a->least - b->least) > RATIO_WORTH_SAYING) return a->least > b->least;
   return a->reasons > b->reasons;
 }
 
@@ -190,7 +203,7 @@ void lw_asking_find(lw_result *result, lw_result *scratch) {
                  assumed_value(item, number, &result->given, asking.assumed, sizeof asking.assumed);
     if (!asked || !answer(&favourable[i], result, scratch)) continue;
     lw_gain gain = gain_of(result, scratch);
-    if (!is_gain(&gain)) continue;
+    if (!is_gain(&gain, strcmp(asking.assumed, favourable[i].value) == 0)) continue;
     note(item, number, &favourable[i], scratch, &asking);
     insert(result, gains, &asking, &gain);
   }

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/* A figure in the prose of docs/ that a cell of a table has: it is that cell. prose.csv has the sentences, each
- * with {table/row/column} where a figure stands; {table/row/column*1000} for one in another unit. A row is
- * called by its first cell, or by its first two. */
+/* A figure in the prose of docs/ that a cell of a table has: it is that cell. prose.csv has the
+ * sentences, with {table/row/column} where a figure stands; {table/row/column*1000} for one in another
+ * unit. A row is called by its first cell, or by its first two. */
 #include <criterion/criterion.h>
 
 #include <ctype.h>

@@ -88,6 +88,12 @@ static void layers(lw_sketch *s) {
   }
 }
 
+static const char *filter_words(const lw_result *result) {
+  if (!result->wall.site.filtered) return "; no filter known between it and the soil";
+  bool graded = result->given.water.stone_filter.value == (int)LW_STONE_FILTER_GRADED;
+  return graded ? ", behind a graded filter (dotted)" : ", in filter cloth (dotted)";
+}
+
 static void stone(lw_sketch *s) {
   const lw_wall *w = &s->result->wall;
   double top = s->situation->base.back.ground_y_m, far = s->right_m - s->situation->base.back.ground_x_m;
@@ -100,9 +106,9 @@ static void stone(lw_sketch *s) {
                      lw_sketch_at(s, 0.5 * high, top - soil_cover)};
   lw_drawing_area(s->paper, LW_PEN_NONE, LW_FILL_PAPER, area, 4);
   lw_drawing_hatch(s->paper, LW_HATCH_STONE, area, 4);
-  lw_drawing_line(s->paper, LW_PEN_DOTTED, area + 1, 3);
+  if (w->site.filtered) lw_drawing_line(s->paper, LW_PEN_DOTTED, area + 1, 3);
   lw_sketch_note(s, 0.5 * (low + high) + 0.6 * wide, 0.5 * (top - soil_cover),
-                 "clean drainage stone, %.0f mm, in filter cloth (dotted)", w->site.stone_width_m * 1000.0);
+                 "clean drainage stone, %.0f mm%s", w->site.stone_width_m * 1000.0, filter_words(s->result));
 }
 
 static void water(lw_sketch *s) {

@@ -15,7 +15,7 @@ static const char *const WORK[LW_WORK_COUNT] = {
         "Set a datum peg outside the works, then the pegs, and check the distances between them.",
     [LW_WORK_DIG] = "Dig to the levels given; take out all that is soft or black.",
     [LW_WORK_LOOK_AT_DIG] =
-        "STOP and look before the pad covers it: firm ground all along, no water, the soil that the sheet "
+        "STOP and look before anything covers it: firm ground all along, no water, the soil that the sheet "
         "says.",
     [LW_WORK_PAD] = "Lay the pad, %.0f mm as compacted, in layers that the plate can compact.",
     [LW_WORK_PAD_AT_STEPS] = "At each step the lower pad runs %.0f mm under the upper one.",

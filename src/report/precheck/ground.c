@@ -76,8 +76,8 @@ static void water(const lw_blocks *b) {
   const lw_site *site = &b->result->wall.site;
   lw_block_say(b, LW_BLOCK_HEADING, "", "Water");
   lw_block_say(b, LW_BLOCK_FACT, "ways out",
-               "%d that count%s: %d outlet%s of the drain, joints %s, ground that %s", site->ways_out,
-               site->ways_out < site->ways_found ? ", as one without a filter" : "", site->drain_outlets,
+               "%d counted%s: %d outlet%s of the drain, joints %s; the ground %s", site->ways_out,
+               site->ways_out < site->ways_found ? " for want of a filter" : "", site->drain_outlets,
                site->drain_outlets == 1 ? "" : "s", site->joints_open ? "open" : "sealed, lined or not known",
                site->ground_drains ? "drains" : "does not drain, or is not known to");
   lw_block_say(b, LW_BLOCK_FACT, "outlet",

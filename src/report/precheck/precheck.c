@@ -55,6 +55,11 @@ static const char *trigger_words(const lw_limit_hit *hit) {
   return "";
 }
 
+/* A row of this project's has no date. */
+static bool own_row(const lw_limit_row *row) {
+  return strcmp(row->status, "own") == 0;
+}
+
 /* Clause, date and source of every row that was held against the wall; conditions where it is within one. */
 static void limits(const lw_blocks *b) {
   const lw_verdict *v = &b->result->verdict;
@@ -62,13 +67,12 @@ static void limits(const lw_blocks *b) {
   for (int i = 0; i < v->limit_count; i++) {
     const lw_limit_hit *hit = &v->limit[i];
     const lw_limit_row *row = hit->row;
-    bool conditions = !hit->past && row->trigger == LW_EXEMPT_BELOW && row->conditions[0] != '\0';
-    char dates[160];
+    const char *of = own_row(row) ? "" : "as of ";
+    char dates[160], words[LW_LIMIT_WORDS];
     lw_limit_print_dates(b->result->tables, row, dates, sizeof dates);
-    lw_block_say(b, LW_BLOCK_FACT, row->id, "%.2f m (%s), here %.2f m: %s. %s, %s. %s, as of %s%s%s",
-                 row->height_m, lw_height_slug(row->measured), hit->height_m, trigger_words(hit),
-                 row->instrument, row->region, row->from.source, dates, conditions ? ". Only if: " : "",
-                 conditions ? row->conditions : "");
+    lw_block_say(b, LW_BLOCK_FACT, row->id, "%.2f m (%s), here %.2f m: %s. %s, %s. %s, %s%s%s", row->height_m,
+                 lw_height_slug(row->measured), hit->height_m, trigger_words(hit), row->instrument,
+                 row->region, row->from.source, of, dates, lw_limit_print_words(hit, words, sizeof words));
   }
 }
 

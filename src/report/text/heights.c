@@ -41,7 +41,7 @@ static bool is_exempt(const lw_limit_hit *hit) {
 /* What a row past its figure means stands among the reasons; here it is only named. */
 static void limit(const lw_page *page, const lw_tables *tables, const lw_limit_hit *hit) {
   const lw_limit_row *row = hit->row;
-  char dates[160];
+  char dates[160], words[LW_LIMIT_WORDS];
   lw_text line = {0};
   lw_limit_print_dates(tables, row, dates, sizeof dates);
   lw_text_addf(&line, "%.2f m: %s. Here %.2f m (%s). %s", row->height_m, asks(row), hit->height_m,
@@ -49,7 +49,7 @@ static void limit(const lw_page *page, const lw_tables *tables, const lw_limit_h
   if (!hit->past) lw_text_addf(&line, ", %s", row->region);
   lw_text_addf(&line, " %s", row->from.source);
   lw_text_addf(&line, ", %s", dates);
-  if (is_exempt(hit)) lw_text_addf(&line, ". Only if: %s", row->conditions);
+  lw_text_addf(&line, "%s", lw_limit_print_words(hit, words, sizeof words));
   if (line.length > 0) lw_page_say(page, hit->past ? "  past      " : "  not past  ", line.data);
   page->out->failed = page->out->failed || line.failed;
   lw_text_free(&line);

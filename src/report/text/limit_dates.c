@@ -29,6 +29,19 @@ static const char *status_words(const lw_limit_row *row) {
   return "";
 }
 
+const char *lw_limit_print_words(const lw_limit_hit *hit, char *out, size_t size) {
+  const lw_limit_row *row = hit->row;
+  bool exempt = !hit->past && row->trigger == LW_EXEMPT_BELOW,
+       narrowed = hit->past && row->only_if[0] != '\0';
+  bool said = (exempt || narrowed) && row->conditions[0] != '\0';
+  lw_print(out, size, "%s%s",
+           !said    ? ""
+           : exempt ? ". Only if: "
+                    : ". It says: ",
+           said ? row->conditions : "");
+  return out;
+}
+
 void lw_limit_print_dates(const lw_tables *tables, const lw_limit_row *row, char *out, size_t size) {
   const char *status = status_words(row), *text = row->as_of;
   char again[LW_MONTH_BYTES];
