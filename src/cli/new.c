@@ -24,7 +24,7 @@ static int write_start(const char *kind, const char *output) {
   const char *nearest = lw_cli_nearest(kind, kinds);
   if (nearest != NULL)
     return lw_cli_refuse("new", "bad-option: there is no kind \"%.80s\"; the nearest is %s", kind, nearest);
-  return lw_cli_refuse("new", "bad-option: there is no kind \"%.80s\", but bed, ground and section", kind);
+  return lw_cli_refuse("new", "bad-option: there is no kind \"%.80s\"; wanted: bed, ground, section", kind);
 }
 
 int lw_cli_new(int argc, char **argv) {

@@ -53,6 +53,7 @@ Test(report, what_people_read_of_every_sort_of_wall) {
       {"the first screen keeps its size", every_screen_keeps_its_size, 12},
       {"no number on the section that the JSON lacks", every_number_on_the_section_is_carried, 8},
       {"moments printed add up", every_moment_adds_up, 21},
+      {"headings head something", every_heading_heads_something, 100},
       {"sums of a table are those of the checks", every_table_has_the_sums_of_the_checks, 21},
       {"sliding written out is right by hand", every_sliding_is_right_by_hand, 11},
       {"each report lists the keys that it cites", every_key_cited_is_listed, 12},

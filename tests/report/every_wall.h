@@ -35,6 +35,7 @@ int every_number_on_the_screen_is_carried(const every_wall *wall);
 int every_number_on_the_section_is_carried(const every_wall *wall);
 int every_screen_keeps_its_size(const every_wall *wall); /* screen.c */
 int every_moment_adds_up(const every_wall *wall);        /* working.c */
+int every_heading_heads_something(const every_wall *wall);
 int every_table_has_the_sums_of_the_checks(const every_wall *wall);
 int every_sliding_is_right_by_hand(const every_wall *wall);
 int every_key_cited_is_listed(const every_wall *wall);         /* cited.c */

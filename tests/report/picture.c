@@ -30,7 +30,7 @@ Test(picture, without_cairo_the_png_says_what_to_install) {
 static const char wall[] =
     "course count=5;block height=190 mm;block depth=433 mm;setback=17 mm;cap height=61 mm;cap depth=290 mm;"
     "cap overhang=31 mm;pad thickness=143 mm;pad width=790 mm;soil 1 name=clean sand;drain outlets=1;"
-    "stone width=310 mm;ground slope=1:9;boundary distance=1.4 m";
+    "stone width=310 mm;stone filter=cloth;ground slope=1:9;boundary distance=1.4 m";
 static const char stored[] = "tests/report/section.png";
 static const double DOTS_PER_MM = 4.0;
 

@@ -41,6 +41,18 @@ static double table_error(const char *table) {
   }
 }
 
+/* A heading within a chapter stands one column in; a line goes on below it. */
+int every_heading_heads_something(const every_wall *wall) {
+  int headings = 0;
+  for (const char *at = strstr(wall->working, "\n "); at; at = strstr(at + 1, "\n ")) {
+    if (at[2] == ' ' || at[2] == '\n') continue;
+    const char *end = strchr(at + 1, '\n');
+    cr_expect(end && end[1] == ' ', "%s: nothing stands below %.60s", wall->name, at + 1);
+    headings++;
+  }
+  return headings;
+}
+
 int every_moment_adds_up(const every_wall *wall) {
   static const char head[] = "  part                        area";
   int tables = 0;
