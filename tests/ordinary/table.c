@@ -66,7 +66,10 @@ void ordinary_write(lw_text *out) {
   lw_text_add(
       out, "\n### Walls of which it was seen whether they stood\n\n"
            "Few and old: a direction, no calibration. One of them was filled until it fell, so there is no "
-           "mean of measured over computed. *sliding* and *tipping* are what the base has as built.\n\n"
+           "mean of measured over computed. *sliding* and *tipping* are what the base has as built. The dock "
+           "walls "
+           "were let down by their ground: here they stand on rock and no slip is looked for, so their grade "
+           "tells of the wall alone and says nothing of how they fell.\n\n"
            "| wall | what | source | known by | outcome | sliding | tipping | grade | note |\n"
            "| --- | --- | --- | --- | --- | --- | --- | --- | --- |\n");
   (void)ordinary_each(add_measured, out);

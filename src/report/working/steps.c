@@ -170,15 +170,19 @@ static void compared_row(const lw_page *page, const lw_compared *c) {
 
 /* The push of the wall as it is built, as a fluid's. */
 static void fluid(const lw_page *page, const lw_result *result) {
+  char inserted[96];
   lw_fluid f = lw_fluid_of(result);
   if (!f.known) return;
-  lw_page to = *page;
-  lw_working working = lw_page_working(&to);
-  lw_step step = {.symbol = "ge", .formula = "K g cos a", .value = f.weight_kn_per_m3, .unit = "kN/m3"};
+  lw_print(inserted, sizeof inserted, "K = %.6f, g = %.4f kN/m3, a = %.5f deg", f.coefficient,
+           f.unit_weight_kn_per_m3, f.angle_rad * LW_DEG_PER_RAD);
   lw_page_blank(page);
   lw_page_say(page, " ", "The soil's push as a fluid's, as built");
-  lw_working_line(&working, &step, "K = %.6f, g = %.4f kN/m3, a = %.5f deg", f.coefficient,
-                  f.unit_weight_kn_per_m3, f.angle_rad * LW_DEG_PER_RAD);
+  lw_working_say(page, &(lw_step){.symbol = "ge",
+                                  .formula = "K g cos a",
+                                  .inserted = inserted,
+                                  .value = f.weight_kn_per_m3,
+                                  .unit = "kN/m3",
+                                  .source = ""});
 }
 
 void lw_working_compared(const lw_page *page, const lw_result *result) {
