@@ -181,7 +181,7 @@ int lw_formula_refuse(const lw_formula_given *given, const char *name) {
 static int write_out(const char *data) {
   if (fputs(data, stdout) >= 0 && fflush(stdout) == 0) return 0;
   /* A reader that has seen enough is no news. */
-  if (errno != EPIPE) fputs("lowwall: not-written: standard output could not be written\n", stderr);
+  if (errno != EPIPE) fprintf(stderr, "lowwall: not-written: standard output: %s\n", strerror(errno));
   return EXIT_OTHER;
 }
 
