@@ -240,7 +240,7 @@ typedef struct lw_case_construction {
 typedef struct lw_case_method {
   lw_choice pressure, plane, thrust_direction, thrust_vertical, soil_on_heel, surcharge_on_heel, passive_as,
       uplift_as, base_pressure, bearing, n_gamma, depth_factors, inclination_factors, bearing_on, crack,
-      passive_by, active_by, overconsolidation, slip, load_pressure;
+      passive_by, active_by, overconsolidation, slip, load_pressure, pad_in_trench;
   lw_quantity passive, base_friction, base_cohesion, uplift, seismic_height, influence_line, n_gamma_value,
       coefficient;
   lw_words factor_set, conventions;

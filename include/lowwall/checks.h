@@ -117,7 +117,8 @@ typedef enum lw_force_kind {
   LW_FORCE_CAP_LOAD,
   LW_FORCE_SEISMIC_THRUST, /* what an earthquake adds to the thrust */
   LW_FORCE_INERTIA,        /* of the wall (index 0), of what stands on it (1), of the pad (2) */
-  LW_FORCE_SEISMIC_WATER   /* open water behind (index 0) and in front (1) */
+  LW_FORCE_SEISMIC_WATER,  /* open water behind (index 0) and in front (1) */
+  LW_FORCE_TRENCH          /* of the ground in front of the pad, against what pushes on the pad's rear side */
 } lw_force_kind;
 
 /* Partial factors on what acts, by its source: both parts of one thrust, or of one weight, take the same. */
@@ -128,6 +129,7 @@ typedef struct lw_factors {
   double level_push;        /* thrust of what pushes the ground level: its factor is on it at its source */
   double variable_on_wall;  /* people, loads on the cap */
   double surcharge_on_wall; /* what presses on a heel: it may be missing there while it pushes behind */
+  double trench;            /* the ground in front of the pad, as all that resists by itself in front */
 } lw_factors;
 
 /* What a load case puts on the wall besides the soil, and by which factors everything acts. */

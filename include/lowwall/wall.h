@@ -59,6 +59,7 @@ typedef struct lw_pad {
   double spread;      /* horizontal to vertical, each side: 0.5 */
   double unit_weight_kn_per_m3;
   double allowable_kpa; /* of the pad's own stone; 0: not known, the ground's value is used */
+  bool in_known_ground; /* the ground of its trench has a name or an angle */
 } lw_pad;
 
 /* Why a soil behind is refused as backfill. */
@@ -173,7 +174,7 @@ typedef struct lw_method {
   lw_pressure_method pressure;
   lw_plane_choice plane;
   lw_direction direction;
-  lw_counted thrust_vertical, soil_on_heel;
+  lw_counted thrust_vertical, soil_on_heel, pad_in_trench;
   lw_surcharge_on_heel surcharge_on_heel;
   lw_passive_as passive_as;
   bool passive_as_given; /* false: the set of factors does */

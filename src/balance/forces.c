@@ -16,6 +16,7 @@ double lw_factor_of(const lw_factors *factors, lw_force_kind kind) {
   case LW_FORCE_FRONT_WATER: return factors->front_water;
   case LW_FORCE_PEOPLE:
   case LW_FORCE_CAP_LOAD: return factors->variable_on_wall;
+  case LW_FORCE_TRENCH: return factors->trench;
   /* An earthquake is an extreme situation, and its own action takes no factor there. */
   case LW_FORCE_SEISMIC_THRUST:
   case LW_FORCE_INERTIA:

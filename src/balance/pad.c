@@ -11,6 +11,7 @@
 #include "gather.h"
 #include "ground.h"
 #include "inertia.h"
+#include "pad_trench.h"
 #include "passive.h"
 #include "free_body.h"
 #include "taper.h"
@@ -67,6 +68,17 @@ static void put_pad(const lw_force *weight, const lw_seismic *seismic, int at, l
   if (lw_seismic_acts(seismic)) lw_forces_put(forces, at + 1, lw_seismic_inertia(seismic, weight, 2));
 }
 
+/* Before the lower part of the pad, where ground holds most: of the moment that the rear side makes it takes
+ * rather too little. */
+static void put_trench(const lw_wall *wall, const lw_ground *ground, const lw_push *push, lw_forces *forces,
+                       const lw_working *working) {
+  double held = lw_pad_held_in_trench(wall, ground, push, forces, working);
+  if (held <= 0.0) return;
+  lw_forces_add(forces, (lw_force){.kind = LW_FORCE_TRENCH,
+                                   .horizontal_kn_per_m = -held,
+                                   .y_m = -2.0 / 3.0 * wall->site.pad.thickness_m});
+}
+
 static void press_evenly(lw_contact *contact, double width_m, const lw_working *working) {
   contact->width_m = contact->area_m2 = contact->compressed_m = width_m;
   contact->effective_width_m = width_m;
@@ -105,6 +117,7 @@ static void balance(const lw_wall *wall, const lw_load_case *load_case, const lw
   lw_force weight = pad_weight(pad, wall->section.base_width_m, 0.5 * wall->section.base_width_m);
   body->forces.count += lw_seismic_acts(&ground->seismic) ? 2 : 1;
   put_pad(&weight, &ground->seismic, at, &body->forces);
+  put_trench(wall, ground, push, &body->forces, working);
   lw_contact_solve(wall, &terms, &body->forces, &body->contact, working);
   body->passive_kn_per_m = lw_passive_resistance(wall, ground, wall->site.pad.thickness_m, NULL);
   if (!body->contact.inside) return;

@@ -65,6 +65,19 @@ static double less_its_lift(const lw_thrust *thrust, double friction, const lw_w
   return left;
 }
 
+double lw_passive_beside_pad(const lw_wall *wall, const lw_ground *ground, double depth_m, bool wet,
+                             const lw_working *working) {
+  if (depth_m <= 0.0) return 0.0;
+  lw_plane plane = plane_in_front(wall, ground, depth_m);
+  lw_thrust thrust;
+  bool level = ground->front.slope_rad <= 0.0 && !lw_seismic_acts(&ground->seismic);
+  if (wet) plane.water_depth_m = 0.0;
+  plane.along_ground = level;
+  lw_status status = level ? lw_rankine_thrust(LW_PASSIVE, &plane, &thrust, NULL, working)
+                           : lw_coulomb_thrust(LW_PASSIVE, &plane, &thrust, NULL, working);
+  return status == LW_OK ? thrust.horizontal_kn_per_m : 0.0;
+}
+
 double lw_passive_resistance(const lw_wall *wall, const lw_ground *ground, double below_m,
                              const lw_working *working) {
   double depth = ground->front.embedment_m + below_m - ground->front.dug_m;

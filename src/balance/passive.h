@@ -14,4 +14,14 @@
 double lw_passive_resistance(const lw_wall *wall, const lw_ground *ground, double below_m,
                              const lw_working *working);
 
+/** All that the ground in front holds from its surface down to a depth, whatever the method counts: without
+ *  friction on what it holds, so that it lifts nothing.
+ *  in    depth_m   of the pad's underside, or of its top, below that surface   m
+ *        wet       water stands there: the ground weighs less
+ *        working   as above
+ *  gives kN/m; 0 where there is no ground, or no answer
+ *  from  as above */
+double lw_passive_beside_pad(const lw_wall *wall, const lw_ground *ground, double depth_m, bool wet,
+                             const lw_working *working);
+
 #endif

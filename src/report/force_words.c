@@ -48,6 +48,7 @@ static const char *label_of(lw_force_kind kind) {
   case LW_FORCE_SEISMIC_THRUST: return "push added by the earthquake";
   case LW_FORCE_INERTIA: return "earthquake on the wall";
   case LW_FORCE_SEISMIC_WATER: return "earthquake on open water behind";
+  case LW_FORCE_TRENCH: return "ground in front of the pad";
   }
   return "";
 }
@@ -69,6 +70,7 @@ static const char *slug_of(lw_force_kind kind) {
   case LW_FORCE_SEISMIC_THRUST: return "seismic-push";
   case LW_FORCE_INERTIA: return "inertia";
   case LW_FORCE_SEISMIC_WATER: return "seismic-water";
+  case LW_FORCE_TRENCH: return "trench";
   }
   return "";
 }

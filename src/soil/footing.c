@@ -64,6 +64,7 @@ static void pad_build(const lw_case *c, const lw_tables *tables, lw_site *site) 
       .spread = lw_si_or(&c->pad.spread, 0.0),
       .unit_weight_kn_per_m3 = stone ? stone->light_unit_weight_kn_per_m3 : 0.0,
       .allowable_kpa = stone && isfinite(stone->allowable_bearing_kpa) ? stone->allowable_bearing_kpa : 0.0,
+      .in_known_ground = lw_told(&c->ground.footing.friction),
   };
 }
 

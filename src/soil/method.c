@@ -32,6 +32,7 @@ void lw_method_build(const lw_case *c, lw_method *method) {
       .direction = (lw_direction)word_of(&c->method.thrust_direction),
       .thrust_vertical = (lw_counted)word_of(&c->method.thrust_vertical),
       .soil_on_heel = (lw_counted)word_of(&c->method.soil_on_heel),
+      .pad_in_trench = (lw_counted)word_of(&c->method.pad_in_trench),
       .surcharge_on_heel = (lw_surcharge_on_heel)word_of(&c->method.surcharge_on_heel),
       .passive_as = (lw_passive_as)word_of(&c->method.passive_as),
       .passive_as_given = c->method.passive_as.origin == LW_GIVEN || c->method.passive_as.origin == LW_TABLE,

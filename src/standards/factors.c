@@ -189,6 +189,8 @@ static lw_factors factors_of(const lw_factor_set *factor_set, lw_situation_kind 
       .variable = gone ? missing : variable,
       .level_push = gone ? missing / variable : 1.0,
       .variable_on_wall = lw_factor_set_or(factor_set, LW_FACTOR_VARIABLE_ON_WALL, kind, variable),
+      .trench = lw_factor_set_times(factor_set, kind, LW_FACTOR_PASSIVE_RESISTANCE,
+                                    LW_FACTOR_PASSIVE_RESISTANCE_TIMES),
       .surcharge_on_wall = gone || !as->heel_loaded ? missing : variable};
 }
 

@@ -70,6 +70,7 @@ static double factor_of(const lw_factors *f, lw_force_kind kind) {
       [LW_FORCE_SEISMIC_THRUST] = 1.0,
       [LW_FORCE_INERTIA] = 1.0,
       [LW_FORCE_SEISMIC_WATER] = 1.0,
+      [LW_FORCE_TRENCH] = f->trench,
   };
   return f->factored ? by_kind[kind] : 1.0;
 }
@@ -86,10 +87,11 @@ static void add_to(sums *s, const lw_force *f, double factor, const lw_contact *
 }
 
 /* What is not the same with factors as without: uplift where a contact opens and the stone of the pad below
- * go by the resultant, and what an earthquake takes off a weight is a share of the weight with its factor. */
+ * go by the resultant, what an earthquake takes off a weight is a share of the weight with its factor, and
+ * ground in front of a pad holds no more than what pushes on the pad with its own. */
 static bool made_of_others(const lw_force *f) {
   return f->kind == LW_FORCE_UPLIFT || (f->kind == LW_FORCE_PART && f->index < 0) ||
-         f->kind == LW_FORCE_INERTIA;
+         f->kind == LW_FORCE_INERTIA || f->kind == LW_FORCE_TRENCH;
 }
 
 static void expect_factored(const lw_free_body *plain, const lw_free_body *body, double foot_m,
