@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
+#include "report/soil_push.h"
 #include "sketch.h"
 
 /* What acts: the plane along which soil would slide, the zone to keep free of loads, the resultant on the
@@ -137,9 +138,35 @@ static void base_pressure(lw_sketch *s) {
                   fmax(contact->rear_kpa, 0.0));
 }
 
+/* On the wall's own back; over a heel on the line from the rear of the base to that of the top. */
+static void push_on_back(lw_sketch *s) {
+  const lw_back_plane *back = &s->situation->base.back;
+  lw_soil_push push;
+  if (!lw_soil_push_find(&s->situation->base, &push)) return;
+  char beside[96] = "";
+  lw_xy_mm to = lw_sketch_at(s, push.x_m, push.y_m);
+  /* On narrow paper the soil behind may end before the arrow would. */
+  double room = s->width_mm - LW_MARGIN_MM - to.x_mm, level = cos(push.angle_rad);
+  double size = level * LONG_MM > room ? room / level : LONG_MM;
+  lw_xy_mm from = {to.x_mm + size * level, to.y_mm - size * sin(push.angle_rad)};
+  lw_xy_mm line[] = {lw_sketch_at(s, back->foot_x_m, back->foot_y_m),
+                     lw_sketch_at(s, back->top_x_m, back->top_y_m)};
+  lw_drawing_line(s->paper, LW_PEN_FINE, line, 2);
+  lw_drawing_arrow(s->paper, LW_PEN_FORCE, from, to);
+  if (push.through_ground_kn_per_m > 1e-9)
+    lw_print(beside, sizeof beside, "; without the %.2f that posts push through the ground",
+             push.through_ground_kn_per_m);
+  lw_sketch_note(
+      s, push.x_m + (from.x_mm - to.x_mm) / s->mm_per_m, push.y_m + (to.y_mm - from.y_mm) / s->mm_per_m,
+      "push of the soil%s, %.2f kN/m, %.0f deg from the level, %.2f m above the foot of its line%s",
+      push.loads ? " and its loads" : "", push.kn_per_m, push.angle_rad * LW_DEG_PER_RAD, push.above_foot_m,
+      beside);
+}
+
 void lw_sketch_forces(lw_sketch *sketch) {
   failure_plane(sketch);
   keep_free(sketch);
+  push_on_back(sketch);
   middle_third(sketch);
   line_of_thrust(sketch);
   base_pressure(sketch);
@@ -192,13 +219,9 @@ void lw_sketch_pressure(lw_sketch *sketch, lw_xy_mm foot, double width_mm) {
   lw_drawing_area(sketch->paper, LW_PEN_SEEN, LW_FILL_TINT, soil, count);
   if (t->water_kn_per_m > 1e-9)
     lw_drawing_area(sketch->paper, LW_PEN_DASHED, LW_FILL_NONE, water, 2 * (size_t)t->profile_count);
-  double at = foot.y_mm - t->height_of_action_m * sketch->mm_per_m;
-  lw_drawing_arrow(sketch->paper, LW_PEN_FORCE, (lw_xy_mm){foot.x_mm + width_mm, at},
-                   (lw_xy_mm){foot.x_mm, at});
   name_pressure(sketch, (lw_xy_mm){foot.x_mm, foot.y_mm + 4.0}, t);
-  lw_sketch_note(sketch, (foot.x_mm + width_mm - sketch->origin.x_mm) / sketch->mm_per_m,
-                 (sketch->origin.y_mm - at) / sketch->mm_per_m,
-                 "push of the soil, %.2f kN/m at %.2f m above its foot%s", t->total_kn_per_m,
-                 t->height_of_action_m,
-                 t->water_kn_per_m > 1e-9 ? "; the water's pressure is dashed beside it" : "");
+  lw_sketch_note(sketch, (foot.x_mm + 0.5 * mm_per_kpa * most - sketch->origin.x_mm) / sketch->mm_per_m,
+                 (sketch->origin.y_mm - foot.y_mm + 0.25 * high_mm) / sketch->mm_per_m,
+                 "pressure of the soil behind over its height%s",
+                 t->water_kn_per_m > 1e-9 ? "; the water's is dashed beside it" : "");
 }

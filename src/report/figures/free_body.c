@@ -4,6 +4,7 @@
 #include <math.h>
 #include <stddef.h>
 
+#include "report/soil_push.h"
 #include "report/text/loads.h"
 
 /* The thrust on a contact and the contact in balance, each a number of the free body under a key. */
@@ -149,12 +150,27 @@ static void of_loads(const lw_figures *figures, const lw_free_body *body) {
       body->elastic.height_m);
 }
 
+/* What of the free body is drawn as one arrow. */
+static void of_soil_push(const lw_figures *figures, const lw_free_body *body) {
+  lw_soil_push push;
+  if (!lw_soil_push_find(body, &push)) return;
+  const lw_figure_row rows[] = {
+      {"soil_push_kn_per_m", "push of soil and loads on it, as it acts", "kN/m", push.kn_per_m},
+      {"soil_push_angle_deg", "angle of that push to the horizontal", "deg", push.angle_rad * LW_DEG_PER_RAD},
+      {"soil_push_height_m", "height of that push above the foot of its plane", "m", push.above_foot_m},
+      {"through_ground_kn_per_m", "what posts push through the ground, not in it", "kN/m",
+       push.through_ground_kn_per_m},
+  };
+  LW_FIGURES_PUT(figures, rows);
+}
+
 void lw_figures_of_free_body(const lw_figures *figures, const lw_free_body *body) {
   if (body->status != LW_OK) return;
   put_all(figures, body, thrusts, COUNT(thrusts));
   put_all(figures, body, in_front, COUNT(in_front));
   put_seismic(figures, body);
   of_loads(figures, body);
+  of_soil_push(figures, body);
   if (body->wedge_known) {
     put_all(figures, body, wedges, COUNT(wedges));
     lw_figures_put(figures, &(lw_figure_word){"wedge_difference_kn_per_m", "wedge less formula", "kN/m", ""},
