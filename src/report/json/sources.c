@@ -2,14 +2,8 @@
 #include <string.h>
 
 #include "json.h"
-#include "report/back_rows.h"
 #include "report/cited.h"
-#include "report/fluid.h"
-#include "report/difference.h"
-#include "report/faces.h"
-#include "report/text/echo.h"
-#include "report/text/loads.h"
-#include "report/text/said.h"
+#include "report/text/rests_on.h"
 
 /* Every source that a value of this wall rests on, once. A source that is from memory anywhere is from
  * memory; `seen` is empty where the place that names it carries no mark: docs/sources.md then says it. */
@@ -31,65 +25,8 @@ static void note(json_t *list, const char *source, const char *seen) {
   lw_json_set_text(entry, "seen", seen);
 }
 
-static void of_checks(json_t *list, const lw_result *result) {
-  for (int i = 0; i < result->situations.count; i++) {
-    const lw_situation *s = &result->situations.situation[i];
-    for (int k = 0; k < s->check_count; k++) {
-      lw_check check = lw_situation_check(s, k);
-      if (check.by) note(list, check.by->from.source, lw_seen_word(lw_check_seen(&check, s->kind)));
-    }
-  }
-}
-
-static void of_soil(json_t *list, const lw_result *result, const lw_case_soil *soil) {
-  const lw_soil_row *row =
-      soil->name.origin == LW_GIVEN ? lw_tables_soil(result->tables, soil->name.text) : NULL;
-  if (!row) return;
-  if (soil->friction.origin == LW_TABLE) note(list, row->from.source, lw_seen_word(row->from.seen));
-  if (soil->unit_weight.origin != LW_TABLE) return;
-  note(list, row->weight_from.source, lw_seen_word(row->weight_from.seen));
-}
-
-static void of_back(json_t *list, const lw_result *result) {
-  const lw_interface_row *rows[] = {lw_back_row(result), lw_back_membrane(result)};
-  for (int i = 0; i < 2; i++)
-    if (rows[i]) note(list, rows[i]->from.source, lw_seen_word(rows[i]->from.seen));
-  lw_fluid fluid = lw_fluid_of(result);
-  if (fluid.row) note(list, fluid.row->fluid_from.source, lw_seen_word(fluid.row->fluid_from.seen));
-}
-
-static void of_verdict(json_t *list, const lw_verdict *v) {
-  for (int i = 0; i < v->limit_count; i++) {
-    note(list, v->limit[i].row->from.source, lw_seen_word(v->limit[i].row->from.seen));
-  }
-  for (int i = 0; i < v->reasons.count; i++) note(list, v->reasons.reason[i].source, "");
-  for (int i = 0; i < v->reasons.caution_count; i++) {
-    note(list, v->reasons.caution[i]->from.source, lw_seen_word(v->reasons.caution[i]->from.seen));
-  }
-}
-
-static void of_construction(json_t *list, const lw_result *result) {
-  const lw_plant_row *row = result->construction.plant.row;
-  if (!result->construction.studied) return;
-  note(list, "[INGOLD-1979 29(3)]", lw_seen_word(LW_MEMORY));
-  if (row) note(list, row->from.source, lw_seen_word(row->from.seen));
-}
-
-static void of_faces(json_t *list, const lw_result *result) {
-  const lw_origin_note *from[LW_FACES_SOURCES];
-  int count = lw_faces_sources(result, from);
-  for (int i = 0; i < count; i++) note(list, from[i]->source, lw_seen_word(from[i]->seen));
-}
-
-static void of_value(void *context, const lw_echo *echo) {
-  note(context, echo->source, "");
-}
-
-static void of_conventions(json_t *list, const lw_result *result) {
-  const lw_words *book = &result->given.method.conventions;
-  const lw_conventions_row *row =
-      book->origin == LW_GIVEN ? lw_tables_conventions(result->tables, book->text) : NULL;
-  if (row) note(list, row->from.source, lw_seen_word(row->from.seen));
+static void note_rest(void *context, const lw_rest *rest) {
+  note(context, rest->source, rest->marked ? lw_seen_word(rest->seen) : "");
 }
 
 typedef struct citing {
@@ -136,18 +73,5 @@ void lw_json_sources_cited(json_t *root) {
 }
 
 void lw_json_sources(json_t *root, const lw_result *result) {
-  const lw_bearing_routine *bearing = lw_bearing_routine_of(result->wall.method.bearing);
-  json_t *list = lw_json_list(root, "sources");
-  note(list, lw_thrust_source(result), "");
-  note(list, lw_loads_source(result), lw_seen_word(LW_MEMORY));
-  if (bearing) note(list, bearing->source, "");
-  of_conventions(list, result);
-  of_checks(list, result);
-  for (int i = 0; i < LW_SOIL_MAX; i++) of_soil(list, result, &result->given.ground.soil[i]);
-  of_soil(list, result, &result->given.ground.footing);
-  of_back(list, result);
-  lw_echo_each(result, of_value, list);
-  of_faces(list, result);
-  of_construction(list, result);
-  of_verdict(list, &result->verdict);
+  lw_rests_each(result, note_rest, lw_json_list(root, "sources"));
 }
