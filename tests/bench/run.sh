@@ -69,7 +69,12 @@ street() { # SORT ROWS WORDS
         echo "bench: a row of $1 has a fault" >&2
         exit 1
     fi
-    printf '\n%s: %d rows, every column written\n' "$3" "$count"
+    holds=$(grep -c ',holds,' "$work/results.csv" || true)
+    if [ "$1" = beds ] && [ $((3 * holds)) -lt $((2 * count)) ]; then
+        echo "bench: only $holds of $count beds hold: the street is no longer one of ordinary beds" >&2
+        exit 1
+    fi
+    printf '\n%s: %d rows, of which %d hold, every column written\n' "$3" "$count" "$holds"
     say 'lowwall, every check and situation' "$check" "$count" "$check"
     if "$LOWWALL" check --help | grep -q -e '-j'; then
         two=$(time_of "$LOWWALL" check -j 2 "$work/street.csv" -o "$work/results.csv")

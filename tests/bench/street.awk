@@ -1,14 +1,15 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # A street of invented walls, no two alike.   awk -v sort=beds|walls|mixed -v rows=N -f street.awk
-# beds: garden beds of blocks on level ground. walls: they hold up the ground behind them, so that a slip is
-# searched. mixed: setbacks, slopes, people on the cap, joints and outlets of all kinds.
+# beds: garden beds of blocks on level ground, with open joints and stone in cloth; four of five hold.
+# walls: they hold up the ground behind them, so that a slip is searched.
+# mixed: setbacks, slopes, people on the cap, joints and outlets of all kinds.
 BEGIN {
   ground = "soil 1 friction angle [deg],soil 1 unit weight [kN/m3],wall friction [deg],base friction," \
            "allowable bearing [kPa],load 1 pressure [kPa],load 1 kind,method pressure,people on cap," \
            "drain outlets,stone width [mm],soil below top [mm],ground slope [deg],site behind,mark"
   if (sort == "beds")
     print "wall height [mm],wall embedment [mm],block height [mm],block depth [mm]," \
-          "block unit weight [kN/m3]," ground
+          "block unit weight [kN/m3],wall joints,stone filter,site back," ground
   else if (sort == "walls")
     print "wall height [mm],wall embedment [mm],wall kind,base width [mm],top width [mm]," \
           "wall unit weight [kN/m3]," ground
@@ -20,9 +21,9 @@ BEGIN {
   for (i = 0; i < rows; i++) {
     phi = 28 + i % 701 / 100
     weight = 17 + i % 301 / 100
-    load = 1 + i % 900 / 100
+    load = 1 + i % (sort == "beds" ? 200 : 900) / 100
     if (sort == "beds")
-      printf "%d,200,200,%d,%.2f,", 200 * (1 + i % 2), 250 + i % 397, 19 + i % 41 / 10
+      printf "%d,200,200,%d,%.2f,open,cloth,wall,", 200 * (1 + i % 2), 300 + i % 397, 19 + i % 41 / 10
     else if (sort == "walls")
       printf "%d,%d,section,%d,%d,%.2f,", 400 + i % 997, 100 + i % 89, 500 + i % 701, 300 + i % 199,
              22 + i % 31 / 10
