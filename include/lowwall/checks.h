@@ -310,10 +310,10 @@ typedef struct lw_situation {
   double people_down_kn_per_m, people_out_kn_per_m; /* on the front edge of the top; 0: nobody */
   bool slip_known; /* a circle was searched; slip.status says whether there is an answer */
   lw_slip slip;
-  bool slip_light;               /* weights in it took their favourable factors, which was the worse */
-  bool slip_bare;                /* it is the one with none of the cohesion paired with the clay's angle */
-  lw_number slip_bare_has;       /* what a slip has so, where such a cohesion counts */
-  const lw_factor_row *slip_set; /* a row of the set of factors it was found under; NULL: none */
+  bool slip_light; /* weights in it took their favourable factors, which was the worse */
+  bool slip_bare;  /* it is the one with none of the cohesion paired with the clay's angle */
+  lw_number slip_bare_has, slip_bare_needs; /* what a slip has so, where such a cohesion counts, and needs */
+  const lw_factor_row *slip_set;            /* a row of the set of factors it was found under; NULL: none */
   int check_count;
   lw_kept_check kept[LW_CHECK_MAX]; /* the worst of all load cases: see lw_situation_check */
 

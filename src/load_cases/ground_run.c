@@ -65,6 +65,7 @@ static void take(const lw_check_context *context, lw_ground_check *made, lw_situ
   situation->slip_light = made->light;
   situation->slip_bare = made->bare;
   situation->slip_bare_has = made->bare_has;
+  situation->slip_bare_needs = made->bare_needs;
   situation->slip_set = context->factor_set->any;
 }
 

@@ -21,7 +21,8 @@ void lw_situation_start(const lw_situation_plan *plan, lw_situation *situation) 
   situation->people_down_kn_per_m = plan->people_down_kn_per_m;
   situation->people_out_kn_per_m = plan->people_out_kn_per_m;
   situation->check_count = 0;
-  situation->slip_known = situation->slip_bare = situation->slip_bare_has.known = false;
+  situation->slip_known = situation->slip_bare = false;
+  situation->slip_bare_has = situation->slip_bare_needs = (lw_number){0};
 }
 
 /* What all sets of one run share. */

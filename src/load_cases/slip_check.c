@@ -130,15 +130,17 @@ static bool check_one(const lw_ground_try *try, bool bare, lw_ground_check *made
 bool lw_check_slip(const lw_ground_try *try, lw_ground_check *made) {
   const lw_wall *wall = try->context->wall;
   lw_ground_check bare = {.check = made->check};
-  made->bare_has.known = false;
+  made->bare_has = made->bare_needs = (lw_number){0};
   if (!lw_slip_looked_for(wall)) return false;
   bool any = check_one(try, false, made);
   bool twice =
       try->context->load_case->ground.design.paired_kpa > 0.0 && wall->site.paired.slip_without > 0.0;
   if (!twice || (any && !made->check.has.known) || !check_one(try, true, &bare)) return any;
   bare.bare_has = bare.check.has;
+  bare.bare_needs = bare.check.counts ? bare.check.needs : (lw_number){0};
   if (!any || lw_check_graver(&bare.check, &made->check)) *made = bare;
   made->bare_has = bare.bare_has;
+  made->bare_needs = bare.bare_needs;
   return true;
 }
 

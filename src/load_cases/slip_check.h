@@ -18,7 +18,8 @@ typedef struct lw_ground_check {
   lw_slip slip;
   bool light; /* with every weight as it is favourable */
   bool bare;  /* with none of the cohesion that is paired with the clay's angle, which was the worse */
-  lw_number bare_has; /* what it has so; known where such a cohesion counts and that was searched */
+  lw_number bare_has;   /* what it has so; known where such a cohesion counts and that was searched */
+  lw_number bare_needs; /* what is asked of it so; not known: nothing is */
 } lw_ground_check;
 
 /* gives whether there is anything to check */

@@ -44,6 +44,9 @@ void lw_figures_of_slip(const lw_figures *figures, const lw_situation *situation
     lw_figures_put(
         figures, &(lw_figure_word){"without_pair_has", "what a slip has without the clay's cohesion", "", ""},
         situation->slip_bare_has.value);
+  if (situation->slip_bare_needs.known)
+    lw_figures_put(figures, &(lw_figure_word){"without_pair_needs", "what it needs then", "", ""},
+                   situation->slip_bare_needs.value);
 }
 
 void lw_figures_of_slice(const lw_figures *figures, const lw_slip_view *view, int number) {
