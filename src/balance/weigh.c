@@ -56,6 +56,11 @@ void lw_check_tell_has(const lw_check *check, const char *formula, const lw_work
                   check->demand.value);
 }
 
+void lw_check_compare(lw_check *check) {
+  check->ratio = lw_known(check->has.value / check->needs.value);
+  check->holds = check->ratio.value >= 1.0 - 1e-12 ? LW_HOLDS : LW_FALLS_SHORT;
+}
+
 /* Without a requirement the number is printed and does not count; with a requirement of nothing (the
  * resultant need only stay inside) any `has` above zero does. */
 void lw_check_weigh(lw_check *check, const lw_factor_row *row, lw_situation_kind kind) {
@@ -74,8 +79,7 @@ void lw_check_weigh(lw_check *check, const lw_factor_row *row, lw_situation_kind
     check->reason = LW_REASON_NO_REQUIREMENT;
     return;
   }
-  check->ratio = lw_known(check->has.value / check->needs.value);
-  check->holds = check->ratio.value >= 1.0 - 1e-12 ? LW_HOLDS : LW_FALLS_SHORT;
+  lw_check_compare(check);
 }
 
 bool lw_reason_is_faulty(lw_reason reason) {

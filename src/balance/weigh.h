@@ -23,6 +23,8 @@ bool lw_reason_is_faulty(lw_reason reason);
 lw_number lw_known(double value);
 /* has, needs, ratio and whether it holds, from demand and resistance. */
 void lw_check_weigh(lw_check *check, const lw_factor_row *row, lw_situation_kind kind);
+/* ratio and whether it holds, from has and needs; both are known, and more than nothing is asked. */
+void lw_check_compare(lw_check *check);
 /* A check at the place of its context that still wants its numbers; without a free body it cannot be
  * shown. */
 lw_check lw_check_begin(const lw_check_context *context, const lw_free_body *body, lw_check_kind kind,

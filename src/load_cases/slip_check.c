@@ -66,8 +66,7 @@ static double asked_bare(const lw_check_context *context, double needs) {
 static void ask_bare(const lw_check_context *context, lw_check *check) {
   if (!check->has.known || !check->counts || check->needs.value <= 0.0) return;
   check->needs = lw_known(asked_bare(context, check->needs.value));
-  check->ratio = lw_known(check->has.value / check->needs.value);
-  check->holds = check->ratio.value >= 1.0 - 1e-12 ? LW_HOLDS : LW_FALLS_SHORT;
+  lw_check_compare(check);
 }
 
 /* The factor from which on a slip neither governs beside what governs so far nor is the least that any check

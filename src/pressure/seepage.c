@@ -7,9 +7,7 @@
 
 /* Seepage to an upright drain by the series of Laplace's equation in a half-strip. */
 
-static const double ZETA_3 = 1.20205690315959428540;
-
-enum { HEAD_TERMS = 1000, PORE_TERMS = 200 };
+enum { HEAD_TERMS = 1000 };
 
 double lw_seepage_head(double height_m, double x_m, double y_m) {
   double sum = 0.0;
@@ -24,7 +22,7 @@ double lw_seepage_head(double height_m, double x_m, double y_m) {
 
 double lw_seepage_alternating(double cotangent) {
   double sum = 0.0;
-  for (int n = 0; n < PORE_TERMS; n++) {
+  for (int n = 0; n < LW_SEEPAGE_PORE_TERMS; n++) {
     double odd = 2.0 * n + 1.0, term = exp(-odd * 0.5 * LW_PI * cotangent) / (odd * odd * odd);
     sum += n % 2 == 0 ? term : -term;
     if (term < 1e-16) break;
@@ -34,7 +32,7 @@ double lw_seepage_alternating(double cotangent) {
 
 double lw_seepage_pore_area(double height_m, double angle_rad) {
   double rise = sin(angle_rad), run = fmax(cos(angle_rad), 0.0), cube = LW_PI * LW_PI * LW_PI;
-  double relieved = 14.0 * ZETA_3 / cube * run + 16.0 / cube * rise * lw_seepage_alternating(run / rise);
+  double relieved = 14.0 * LW_ZETA_3 / cube * run + 16.0 / cube * rise * lw_seepage_alternating(run / rise);
   return height_m * height_m * fmax(0.5 / rise - relieved, 0.0);
 }
 

@@ -4,6 +4,10 @@
 
 #include <lowwall/lateral.h>
 
+/* zeta(3), and how many terms of the sums for the pore force are taken at most. */
+#define LW_ZETA_3 1.20205690315959428540
+enum { LW_SEEPAGE_PORE_TERMS = 200 };
+
 /** Head of water that seeps to an upright drain from ground kept wet by rain, above an impermeable floor.
  *  in    height_m   of the drain, H        m   > 0
  *        x_m, y_m   behind the drain, above the floor   m   x ≥ 0, 0 ≤ y ≤ H

@@ -14,9 +14,8 @@
  * the water in the pores of its plane. */
 
 static const double LEAST_ANGLE = 1e-3;
-static const double ZETA_3 = 1.20205690315959428540;
 
-enum { PORE_TERMS = 200, SCAN = 32, NEWTON_STEPS = 20 };
+enum { SCAN = 32, NEWTON_STEPS = 20 };
 
 static double pore_force(const lw_plane *plane, double angle_rad) {
   return plane->water_unit_weight_kn_per_m3 * lw_seepage_pore_area(plane->height_m, angle_rad);
@@ -46,9 +45,10 @@ static double divisor(const quotient *q, double x) {
 /* N and its first two derivatives; the sums of t^k/k^3, /k^2 and /k over odd k change sign in turn, down to
  * their least term. */
 static void dividend(const quotient *q, double x, double least, double out[3]) {
-  const double cube = LW_PI * LW_PI * LW_PI, linear = 14.0 * ZETA_3 / cube, series = 16.0 / cube;
+  const double cube = LW_PI * LW_PI * LW_PI, linear = 14.0 * LW_ZETA_3 / cube, series = 16.0 / cube;
   double t = exp(-0.5 * LW_PI * x), power = t, third = 0.0, second = 0.0;
-  for (int k = 1, sign = 1; k < 2 * PORE_TERMS && power > least; k += 2, sign = -sign, power *= t * t) {
+  for (int k = 1, sign = 1; k < 2 * LW_SEEPAGE_PORE_TERMS && power > least;
+       k += 2, sign = -sign, power *= t * t) {
     double term = sign * power / ((double)k * k);
     second += term;
     third += term / k;
