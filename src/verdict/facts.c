@@ -139,13 +139,19 @@ static void ground_gather(lw_facts *f) {
   f->no_way_out = site->drain_outlets <= 0 && !site->joints_open && !site->ground_drains;
 }
 
+/* Who goes there is told, and it is people at most: nothing heavier than the load of a garden stands. */
+static bool on_foot(const lw_case *c) {
+  const lw_choice *use = &c->ground.bed_use;
+  return use->origin == LW_GIVEN && use->value != LW_BED_VEHICLE;
+}
+
 /* The item that would tell what stands behind: nothing is said of it, or not whether a vehicle may come. */
 static const char *load_left_out(const lw_case *c) {
   static const char *const KINDS[LW_LOAD_MAX] = {"load 1 kind", "load 2 kind", "load 3 kind",
                                                  "load 4 kind", "load 5 kind", "load 6 kind"};
   if (c->site.vehicle_access.origin == LW_ASSUMED) return "vehicle access";
   for (int i = 0; i < LW_LOAD_MAX; i++)
-    if (c->load[i].kind.origin == LW_ASSUMED) return KINDS[i];
+    if (c->load[i].kind.origin == LW_ASSUMED && !on_foot(c)) return KINDS[i];
   return NULL;
 }
 

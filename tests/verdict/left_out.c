@@ -104,6 +104,34 @@ Test(verdict, an_answer_left_out_asks_the_council_in_every_place) {
   free(told), free(open), free(full), free(v);
 }
 
+/* Who says that plants or people are all that is ever behind has told of the load: nobody is asked of it
+ * again, in any place at any height. A vehicle, or nothing told of the use, still asks. */
+Test(verdict, a_use_on_foot_tells_of_the_load_in_every_place) {
+  static const char *const USES[] = {"planted", "walked", "vehicle", "unknown"};
+  lw_result *told = malloc(sizeof *told), *used = malloc(sizeof *used);
+  lw_verdict *full = malloc(sizeof *full), *v = malloc(sizeof *v);
+  cr_assert(told && used && full && v);
+  for (int i = 0; i < HEIGHTS * 4; i++) {
+    char wall[160];
+    bool on_foot = i % 4 < 2;
+    left_out row = {wall, "load 1 pressure", NULL};
+    snprintf(wall, sizeof wall, "bed use=%s", USES[i % 4]);
+    make(&row, heights_m[i / 4], true, told);
+    snprintf(wall, sizeof wall, "bed use=%s;load 1 kind=unknown", USES[i % 4]);
+    make(&row, heights_m[i / 4], false, used);
+    const char *place;
+    for (int p = 0; (place = verdict_place_at(verdict_tables(), p)) != NULL; p++) {
+      verdict_in(told, place, full);
+      verdict_in(used, place, v);
+      if (on_foot)
+        cr_expect_eq(v->who, full->who, "%s, %g m: %s", place, heights_m[i / 4], v->headline);
+      else
+        cr_expect_neq(v->exit_status, 0, "%s, %g m: %s", place, heights_m[i / 4], v->headline);
+    }
+  }
+  free(told), free(used), free(full), free(v);
+}
+
 /* Nothing answered at all, whatever the height: the council, with the questions. */
 Test(verdict, with_nothing_answered_the_council_is_asked_in_every_place) {
   lw_verdict *v = malloc(sizeof *v);
