@@ -48,6 +48,9 @@ static int expect_told(const lw_result *on, const lw_result *off, const char *te
     const char *at = strstr(text, told);
     cr_expect_not_null(at, "%s: %s in %s", set, told, text);
     beside += s->decides ? 0 : 1;
+    const lw_check *slip = slip_of(s); /* the graver of the two answers */
+    if (needs.known)
+      cr_expect_leq(slip->ratio.value, share_of(s, &needs) * (1.0 + 1e-9), "%s: %s", set, told);
     for (int k = 0; at && k < on->situations.count; k++) {
       const lw_situation *o = &on->situations.situation[k];
       lw_number of_other = asked_of(off, o);
