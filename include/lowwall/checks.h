@@ -338,14 +338,14 @@ typedef struct lw_situations {
   lw_situation situation[LW_SITUATION_COUNT];
 } lw_situations;
 
-/* The least that any check has of those that tell of movement, count, and are made in a situation that
- * decides: sliding, tipping, the key, slips, ground that a theory says would break. A share in compression
- * and an allowable pressure tell of none: there is margin in them. */
+/* The least of the checks that tell of movement, count, and are made in a situation that decides: sliding,
+ * tipping, the key, slips, bearing. A share in compression tells of none. */
 typedef struct lw_least {
-  lw_number has;               /* not known: nothing pushes */
+  lw_number has;               /* times what just holds it; not known: nothing pushes */
   bool not_shown;              /* one of them cannot be shown */
   lw_reason reason;            /* of the first of those */
   bool outside;                /* a resultant is outside its contact */
+  lw_number pressed;           /* the least of an allowable pressure, times its reserve */
   lw_situation_name situation; /* of the check that has it, where has is known */
   lw_check_kind kind;
   lw_at at;

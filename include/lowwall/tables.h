@@ -163,10 +163,11 @@ typedef struct lw_factor_row {
   char note[LW_NOTE_MAX];
   lw_origin_note from;
   /* Not in the file: read once, so that a wall need not compare names. */
-  short need;    /* which quantity it is: lw_factor of src/tables/known.h */
-  int set, next; /* the first and the next row of the same set; -1: no next */
-  int includes;  /* the first row of the set taken in; -1: none, or it has no row */
-  bool taken_in; /* another set takes this one's set in */
+  short need;     /* which quantity it is: lw_factor of src/tables/known.h */
+  int set, next;  /* the first and the next row of the same set; -1: no next */
+  int includes;   /* the first row of the set taken in; -1: none, or it has no row */
+  bool taken_in;  /* another set takes this one's set in */
+  double reserve; /* what may be allowed breaks the ground this many times over; 1: it holds none */
 } lw_factor_row;
 
 enum { LW_FORMAT_PARTS_MAX = 5 }; /* how many sets a set may take in */

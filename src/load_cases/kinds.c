@@ -1,8 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "kinds.h"
 
-#include <string.h>
-
 #include "checks/bearing.h"
 #include "checks/compression.h"
 #include "checks/key.h"
@@ -72,7 +70,7 @@ static const lw_check_row ROWS[LW_CHECK_KIND_COUNT] = {
                            .or_needs = LW_FACTOR_BEARING_THEORY,
                            .at =
                                {[LW_AT_BASE] = "ground under the base", [LW_AT_PAD] = "ground under the pad"},
-                           .below_one = "the ground is pressed harder than it may be",
+                           .below_one = "the ground would give way",
                            .of_pressure = true,
                            .theory = "Bearing"},
                           .make = lw_check_bearing},
@@ -113,10 +111,23 @@ const char *lw_check_slug(lw_check_kind kind) {
   return ROWS[kind].about.slug;
 }
 
-/* A share of the base, and a value that is allowed rather than one that breaks the ground, say nothing of
- * it. */
+/* A share of the base says nothing of it. */
 bool lw_check_tells_of_movement(const lw_check *check) {
-  bool allowed =
-      check->kind == LW_CHECK_BEARING && check->by && strcmp(check->by->quantity, "bearing-presumptive") == 0;
-  return ROWS[check->kind].about.below_one && !allowed;
+  return ROWS[check->kind].about.below_one != NULL;
+}
+
+double lw_check_reserve(const lw_check *check) {
+  return check->kind == LW_CHECK_BEARING && check->by ? check->by->reserve : 1.0;
+}
+
+/* Where the resultant is outside no pressure says how far from it: the check of tipping has that. */
+lw_number lw_check_times(const lw_check *check) {
+  bool lost = check->kind == LW_CHECK_BEARING && check->reason == LW_REASON_OUTSIDE_BASE;
+  bool known = lw_check_tells_of_movement(check) && check->has.known && !lost;
+  return (lw_number){known ? check->has.value * lw_check_reserve(check) : 0.0, known};
+}
+
+bool lw_check_is_lost(const lw_check *check) {
+  lw_number times = lw_check_times(check);
+  return check->reason == LW_REASON_OUTSIDE_BASE || (times.known && times.value < 1.0);
 }

@@ -33,7 +33,14 @@ typedef struct lw_check_row {
 } lw_check_row;
 
 const lw_check_row *lw_check_row_of(lw_check_kind kind);
-/** Whether less than 1 of a check means that something moves. */
+/** Whether a check tells of movement: a share in compression does not, until none is left. */
 bool lw_check_tells_of_movement(const lw_check *check);
+/** How many times over what is allowed would have to be there before anything moves: 1 but for a bearing
+ *  value that holds a reserve. What a check has times this is what it has of what just holds it. */
+double lw_check_reserve(const lw_check *check);
+/** Whether it does not stand by the values that it was made with, design values or others. */
+bool lw_check_is_lost(const lw_check *check);
+/** What a check has of what just holds it; not known where it does not tell of movement. */
+lw_number lw_check_times(const lw_check *check);
 
 #endif

@@ -6,12 +6,18 @@
 static void take(const lw_check *check, lw_situation_name situation, lw_least *least) {
   least->outside = least->outside || check->reason == LW_REASON_OUTSIDE_BASE;
   if (!lw_check_tells_of_movement(check)) return;
+  lw_number times = lw_check_times(check);
+  if (lw_check_reserve(check) > 1.0) {
+    bool least_pressed = times.known && (!least->pressed.known || times.value < least->pressed.value);
+    if (least_pressed) least->pressed = times;
+    return;
+  }
   if (check->holds == LW_CANNOT_SHOW && !least->not_shown) {
     least->not_shown = true;
     least->reason = check->reason;
   }
-  if (!check->has.known || (least->has.known && check->has.value >= least->has.value)) return;
-  least->has = check->has;
+  if (!times.known || (least->has.known && times.value >= least->has.value)) return;
+  least->has = times;
   least->situation = situation;
   least->kind = check->kind;
   least->at = check->at;

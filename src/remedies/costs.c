@@ -53,11 +53,15 @@ static bool greater(const lw_cost_gain *a, const lw_cost_gain *b) {
   return a->second > b->second;
 }
 
+bool lw_costs_in_times(const lw_result *result) {
+  lw_number had = lw_situations_least(&result->situations).has;
+  return result->verdict.falls == LW_SHORT_MOVES && had.known && had.value < 1.0;
+}
+
 static lw_cost_gain gain_of(const lw_result *now, const lw_result *then, const lw_cost *cost) {
   lw_number had = lw_situations_least(&now->situations).has;
   double least = least_of(&cost->least) - least_of(&had), ratio = ratio_of(then) - ratio_of(now);
-  bool moves = now->verdict.falls == LW_SHORT_MOVES;
-  return moves ? (lw_cost_gain){least, ratio} : (lw_cost_gain){ratio, least};
+  return lw_costs_in_times(now) ? (lw_cost_gain){least, ratio} : (lw_cost_gain){ratio, least};
 }
 
 /* Sorted; the least gain falls off a full list. */

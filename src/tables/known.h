@@ -134,6 +134,7 @@ typedef enum lw_cue {
   X(ASK_AGAIN, "ask-again", "years") X(PLANT_SOIL_HELD, "plant-soil-held", "m") \
   X(COMPOST_DEPTH, "compost-depth", "m") X(LIKELY_FRICTION, "likely-friction", "deg") \
   X(WEAK_GROUND, "weak-ground", "kPa") X(SLIP_BUILDING, "slip-building", "") \
+  X(BEARING_RESERVE, "bearing-reserve", "") \
   X(LIKELY_MARGIN, "likely-margin", "") X(LIKELY_GROUND_FACE, "likely-ground-face", "") \
   X(PAIRED_SHARE, "paired-cohesion-share", "") X(PAIRED_MOST, "paired-cohesion-most", "kPa") \
   X(PAIRED_DEPTH, "paired-cohesion-depth", "m") X(PAIRED_SHALLOW, "paired-cohesion-shallow", "kPa") \

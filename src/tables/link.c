@@ -145,6 +145,13 @@ static lw_factor need_of(const char *quantity) {
   return (lw_factor)index_of(quantities, LW_FACTOR_COUNT, quantity);
 }
 
+/* A value that is allowed holds a reserve. Whether the tables have the figure at all is seen later. */
+static double reserve_of(const lw_tables *tables, int need) {
+  bool has = tables->known[LW_THRESHOLD_BEARING_RESERVE] >= 0;
+  return need == LW_FACTOR_BEARING_PRESUMPTIVE && has ? lw_known_value(tables, LW_THRESHOLD_BEARING_RESERVE)
+                                                      : 1.0;
+}
+
 /* A row "includes-NAME" takes the set NAME in. Backwards, so that each row finds the one after it. */
 static void link_factors(lw_tables *tables) {
   static const char includes[] = "includes-";
@@ -155,6 +162,7 @@ static void link_factors(lw_tables *tables) {
     lw_factor_row *row = &tables->factor[i];
     bool takes_in = strncmp(row->quantity, includes, length) == 0;
     row->need = (short)need_of(row->quantity);
+    row->reserve = reserve_of(tables, row->need);
     row->set = lw_names_exactly(tables, LW_LIST_FACTOR_SETS, row->factor_set);
     row->next = after[row->set];
     row->includes = takes_in ? lw_names_exactly(tables, LW_LIST_FACTOR_SETS, row->quantity + length) : -1;

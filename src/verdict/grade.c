@@ -11,7 +11,8 @@
 /* Five grades of standing, from both looks. */
 
 static bool below(const lw_least *least, double than) {
-  return least->outside || (least->has.known && least->has.value < than);
+  return least->outside || (least->has.known && least->has.value < than) ||
+         (least->pressed.known && least->pressed.value < than);
 }
 
 /* Where the likely look cannot help it is as grave as it may be. What cannot be shown to stand is not said to
@@ -34,11 +35,20 @@ void lw_verdict_choose_grade(const lw_tables *tables, const lw_looks *looks, lw_
                    .margin = lw_known_value(tables, LW_THRESHOLD_LIKELY_MARGIN)});
 }
 
-/* A share in compression, or what may be allowed, is nothing of itself: it moves where none is left. */
+/* A share in compression is none of what just holds a wall: where it is lost the wall tips, and how far from
+ * that it is by likely values the check of tipping has. */
+static lw_least likely_of(const lw_result *result, const lw_situation *situation, const lw_check *check,
+                          double likely) {
+  lw_check other = {.at = check->at, .joint = check->joint};
+  double times = likely * lw_check_reserve(check);
+  if (lw_check_tells_of_movement(check)) return (lw_least){.has = {times, true}};
+  other.kind = check->at == LW_AT_JOINT ? LW_CHECK_TILTING : LW_CHECK_OVERTURNING;
+  return (lw_least){.outside = likely <= 0.0, .has = lw_looks_has(result, situation, &other)};
+}
+
 lw_grade lw_check_grade(const lw_result *result, const lw_situation *situation, const lw_check *check) {
   lw_number likely = lw_looks_has(result, situation, check);
-  lw_least least = {.outside = likely.value <= 0.0};
-  if (lw_check_tells_of_movement(check)) least = (lw_least){.has = likely};
+  lw_least least = likely_of(result, situation, check, likely.value);
   if (!check->counts) return LW_GRADE_COUNT;
   return lw_verdict_grade(&(lw_graded){.stands = check->holds,
                                        .moves = lw_check_would_move(check),
@@ -61,6 +71,8 @@ const char *lw_looks_words(const lw_looks *looks, char *out, size_t size) {
   char usual[32], poor[32];
   out[0] = '\0';
   if (!looks->looked || !looks->likely.has.known || !looks->cautious.has.known) return out;
+  /* It is not this that moves. */
+  if (below(&looks->cautious, 1.0) && looks->cautious.has.value >= 1.0) return out;
   lw_print(out, size,
            "with soil and loads as they usually are it has %s times what just holds it; with poor but "
            "possible ones %s",

@@ -6,21 +6,24 @@
 /* Of checks that fall short the gravest is told: one that says the wall would move before one that only lacks
  * margin, though that may lack more of it. */
 
+/* Between design values there is margin on both sides. */
 bool lw_check_would_move(const lw_check *check) {
-  if (!check->counts || check->holds != LW_FALLS_SHORT) return false;
-  if (check->reason == LW_REASON_OUTSIDE_BASE) return true;
-  /* Between design values there is margin on both sides. */
-  return lw_check_tells_of_movement(check) && !check->factored && check->has.known && check->has.value < 1.0;
+  return check->counts && !check->factored && check->holds == LW_FALLS_SHORT && lw_check_is_lost(check);
 }
 
 static lw_short short_of(const lw_check *check) {
   if (lw_check_would_move(check)) return LW_SHORT_MOVES;
-  bool below = check->has.known && check->has.value < 1.0 && lw_check_about_of(check->kind)->below_one;
-  return check->factored && below ? LW_SHORT_BY_DESIGN : LW_SHORT_OF_MARGIN;
+  return check->factored && lw_check_is_lost(check) ? LW_SHORT_BY_DESIGN : LW_SHORT_OF_MARGIN;
+}
+
+/* What is left of what just holds it: of checks that move, what they ask beyond that is beside the point. */
+static double left_of(const lw_check *check) {
+  lw_number times = lw_check_times(check);
+  return check->reason == LW_REASON_OUTSIDE_BASE || !times.known ? 0.0 : times.value;
 }
 
 static bool worse(const lw_check *a, const lw_check *b) {
-  return a->ratio.known && (!b->ratio.known || a->ratio.value < b->ratio.value);
+  return left_of(a) < left_of(b);
 }
 
 void lw_verdict_choose_told(const lw_situations *situations, lw_verdict *v) {
@@ -29,7 +32,6 @@ void lw_verdict_choose_told(const lw_situations *situations, lw_verdict *v) {
   if (!v->governed || v->stands == LW_HOLDS) return;
   lw_check worst = lw_situation_check(&situations->situation[v->told_situation], v->told_check);
   v->falls = short_of(&worst);
-  if (v->falls == LW_SHORT_MOVES) return;
   for (int i = 0; i < situations->count; i++) {
     const lw_situation *s = &situations->situation[i];
     for (int k = 0; s->decides && k < s->check_count; k++) {

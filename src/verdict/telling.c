@@ -14,7 +14,8 @@ static const char *stood_on(const lw_check *check) {
 /* Where the resultant is outside the ratio is 0 whatever the numbers say: some would mislead. */
 static bool numbers_tell(const lw_check *check) {
   if (!check->has.known || !check->ratio.known) return false;
-  bool lost = lw_check_tells_of_movement(check) && check->has.value > 0.0 && check->has.value < 1.0;
+  lw_number times = lw_check_times(check);
+  bool lost = times.known && times.value > 0.0 && times.value < 1.0;
   return check->reason != LW_REASON_OUTSIDE_BASE || lost;
 }
 
@@ -61,9 +62,12 @@ void lw_telling_name(const lw_check *check, const lw_situation *situation, char 
  * them. */
 const char *lw_telling_meaning(const lw_check *check) {
   const char *below_one = lw_check_about_of(check->kind)->below_one;
-  bool below = check->has.known && check->has.value < 1.0 && below_one;
+  lw_number times = lw_check_times(check);
+  bool below = times.known && times.value < 1.0;
   if (check->reason == LW_REASON_OUTSIDE_BASE)
     return check->factored ? "by its design values it would tip" : "it would tip";
   if (check->factored && below) return "it does not stand by the design values, which hold the margin";
-  return below ? below_one : "less margin than asked";
+  if (below) return below_one;
+  return times.known && check->has.value < 1.0 ? "the ground is pressed harder than it may be"
+                                               : "less margin than asked";
 }

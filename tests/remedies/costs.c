@@ -7,6 +7,7 @@
 
 #include "../checks/random_wall.h"
 #include "../checks/support.h"
+#include "remedies/costs.h"
 
 /* What each caution costs. */
 
@@ -102,7 +103,7 @@ Test(costs, the_greatest_gain_stands_first_and_none_is_a_loss) {
     random_wall_add(&wall, "site behind=%s", dice_pick(&d, 2) ? "bed" : "ground");
     random_wall_add(&wall, "method slip=not");
     lw_result *r = with_costs(&wall);
-    bool moves = r->verdict.falls == LW_SHORT_MOVES;
+    bool moves = lw_costs_in_times(r);
     lw_check now;
     random_wall_name(&wall, name, sizeof name);
     cr_assert(lw_verdict_governing(r, &now), "%s", name);

@@ -64,6 +64,7 @@ static const figure_wall thresholds[] = {
     {"plant-soil-held", BED "course count=4;soil below top=50 mm;soil 1 name=topsoil", CELLS_VERDICT},
     {"compost-depth", BED "soil below top=150 mm;soil 1 name=compost", CELLS_VERDICT},
     {"likely-margin", SLENDER, CELLS_VERDICT},
+    {"bearing-reserve", SLENDER ";base friction=2;allowable bearing=25 kPa", CELLS_VERDICT},
     {"likely-friction", GROUND, CELLS_LIKELY},
     {"likely-friction|likely-load", GROUND, CELLS_LIKELY},
     {"full-load-height", BED "vehicle access=no;course count=6", CELLS_CHECKS},

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "remedies/costs.h"
 #include "parts.h"
 
 /* The two looks, and what each caution costs. */
@@ -9,10 +10,6 @@ void lw_text_looks(const lw_page *page, const lw_result *result) {
   if (lw_looks_words(&result->looks, words, sizeof words)[0] == '\0') return;
   lw_print(line, sizeof line, "W%s.", words + 1);
   lw_page_say(page, "  ", line);
-}
-
-static bool moves(const lw_result *result) {
-  return result->verdict.falls == LW_SHORT_MOVES;
 }
 
 /* "1.46 and needs 1.50 (sliding on its base, as built)" */
@@ -31,7 +28,7 @@ static void print_check(lw_number has, lw_number ratio, const lw_check *check, l
 void lw_text_cost(const lw_page *page, const lw_result *result, const lw_cost *cost) {
   char then[160];
   const lw_check check = {.kind = cost->kind, .at = cost->at, .joint = cost->joint};
-  if (moves(result))
+  if (lw_costs_in_times(result))
     lw_print(then, sizeof then, "%.2f times what just holds it", cost->least.value);
   else
     print_check(cost->has, cost->ratio, &check, cost->situation, then, sizeof then);
@@ -40,14 +37,14 @@ void lw_text_cost(const lw_page *page, const lw_result *result, const lw_cost *c
 }
 
 bool lw_text_cost_has(const lw_result *result, const lw_cost *cost) {
-  return moves(result) ? cost->least.known : cost->has.known;
+  return lw_costs_in_times(result) ? cost->least.known : cost->has.known;
 }
 
 /* Of a wall that has less margin what governs now; one that moves has the sentence of both looks. */
 static void say_now(const lw_page *page, const lw_result *result) {
   char now[160];
   lw_check check;
-  if (moves(result) || !lw_verdict_governing(result, &check)) return;
+  if (lw_costs_in_times(result) || !lw_verdict_governing(result, &check)) return;
   const lw_situation *s = &result->situations.situation[result->verdict.governing_situation];
   print_check(check.has, check.ratio, &check, s->name, now, sizeof now);
   lw_page_sayf(page, "  ", "Now it has %s.", now);

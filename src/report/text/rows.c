@@ -45,7 +45,7 @@ lw_row_says lw_row_says_of(const lw_row *row) {
                                          [LW_GRADE_WOULD_MOVE] = LW_ROW_WOULD_MOVE,
                                          [LW_GRADE_CANNOT_BE_SHOWN] = LW_ROW_NOT_SHOWN};
   const lw_check *check = &row->check;
-  bool below = check->factored && lw_check_about_of(check->kind)->below_one && check->has.value < 1.0;
+  bool below = check->factored && lw_check_is_lost(check);
   if (row->grade == LW_GRADE_COUNT) return check->has.known ? LW_ROW_NOT_ASKED : LW_ROW_NOT_CHECKED;
   if (row->grade == LW_GRADE_LESS_MARGIN && below) return LW_ROW_BY_DESIGN;
   return of_grade[row->grade];

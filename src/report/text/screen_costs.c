@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
 
+#include "remedies/costs.h"
 #include "screen.h"
 
 /* What the first three cautions cost of a wall that does not hold: what it would have if this one value were
@@ -9,7 +10,7 @@
 static void then_words(const lw_result *result, const lw_cost *cost, char *out, size_t size) {
   const lw_check check = {.kind = cost->kind, .at = cost->at, .joint = cost->joint};
   lw_number now = result->looks.cautious.has;
-  bool moves = result->verdict.falls == LW_SHORT_MOVES && cost->least.known && now.known;
+  bool moves = lw_costs_in_times(result) && cost->least.known && now.known;
   char has[24], had[24], words[48];
   lw_page_number(moves ? cost->least : cost->has, has, sizeof has);
   lw_page_number(now, had, sizeof had);
