@@ -15,6 +15,7 @@ LW_PUBLIC_BEGIN
   X(QUOTING, "quoting", "a quotation mark is stray or never closed; reading stopped here") \
   X(NUL_BYTE, "nul-byte", "the cell holds a NUL byte") \
   X(NOT_UTF8, "not-utf8", "the cell is not UTF-8 text") \
+  X(UTF16, "utf-16", "the file is in UTF-16, two bytes a character; reading stopped here") \
   X(CELL_TOO_LONG, "cell-too-long", "the cell is longer than a cell may be") \
   X(CELL_COUNT, "cell-count", "the row has more cells than the header") \
   X(UNKNOWN_ITEM, "unknown-item", "there is no such item") \

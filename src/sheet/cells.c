@@ -14,7 +14,7 @@ static bool has_fault(lw_cells *cells, const char *text, size_t length) {
     wanted = "at most 4096 bytes; is a quotation mark left open?";
   } else if (memchr(text, '\0', length) != NULL) {
     slug = LW_FAULT_NUL_BYTE;
-    wanted = "a plain CSV file, as a spreadsheet saves it";
+    wanted = "the file saved as CSV in UTF-8, as plain text";
   } else if (!lw_is_utf8(text, length)) {
     slug = LW_FAULT_NOT_UTF8;
     wanted = "the file saved as CSV in UTF-8";
@@ -104,11 +104,24 @@ static void parse(lw_cells *cells, const char *bytes, size_t length) {
   }
 }
 
+/* Two bytes a character, as a spreadsheet saves "Unicode text": by its byte-order mark, or by the NUL in its
+ * first character, of which a header has none. */
+static bool is_utf16(const lw_cells *cells) {
+  const char *head = cells->head;
+  if (cells->head_length < 2) return false;
+  bool marked = memcmp(head, "\xFF\xFE", 2) == 0 || memcmp(head, "\xFE\xFF", 2) == 0;
+  return marked || (head[0] == '\0') != (head[1] == '\0');
+}
+
 /* Once the separator is known: set it, drop a byte-order mark, and parse what was held back. */
 static void begin(lw_cells *cells, char separator) {
   cells->parsing = true;
   cells->comma_is_decimal = separator == ';' || separator == '\t';
   csv_set_delim(&cells->parser, (unsigned char)(separator == '\0' ? ',' : separator));
+  if (is_utf16(cells)) {
+    stop(cells, LW_FAULT_UTF16, "the file saved anew as CSV in UTF-8, not as Unicode text");
+    return;
+  }
   size_t mark = cells->head_length >= 3 && memcmp(cells->head, "\xEF\xBB\xBF", 3) == 0 ? 3 : 0;
   parse(cells, cells->head + mark, cells->head_length - mark);
 }

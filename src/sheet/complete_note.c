@@ -110,7 +110,7 @@ static bool explains(const lw_fault *fault, const char *name) {
   }
   bool unread = fault->slug == LW_FAULT_EMPTY || fault->slug == LW_FAULT_HEADER ||
                 fault->slug == LW_FAULT_QUOTING || fault->slug == LW_FAULT_UNREADABLE ||
-                fault->slug == LW_FAULT_CELL_TOO_LONG;
+                fault->slug == LW_FAULT_CELL_TOO_LONG || fault->slug == LW_FAULT_UTF16;
   return unread || strcmp(fault->item, name) == 0;
 }
 
