@@ -11,7 +11,7 @@
 
 /* A few thousand walls by chance: what must hold of every one of them. */
 
-enum { WALLS = 3000 / RANDOM_SHARE };
+enum { WALLS = 3000 / LONG_SHARE };
 
 typedef struct walk {
   const char *name; /* of the wall in hand */

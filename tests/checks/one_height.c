@@ -14,7 +14,7 @@
 /* A wall has one height, that of its courses or points, and nothing that is measured from it may fall into a
  * gap between two: a level moved by a nanometre leaves every ratio where it was. */
 
-enum { WALLS = 64 / RANDOM_SHARE, LEVELS_MAX = 40 };
+enum { WALLS = 64 / LONG_SHARE, LEVELS_MAX = 40 };
 static const double NANOMETRE = 1e-9, MILLIMETRE = 1e-3, SAME = 1e-5;
 
 /* What one try needs; the results are large. */
@@ -158,7 +158,7 @@ Test(checks, a_level_moved_by_a_nanometre_changes_no_ratio) {
     with = c;
     move(b, &with, &with.wall.embedment, "wall embedment");
   }
-  cr_expect_lt(20000, b->compared);
+  cr_expect_lt(20000 / LONG_SHARE, b->compared);
   free(b);
 }
 

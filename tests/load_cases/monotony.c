@@ -11,7 +11,7 @@
  * heel or steps no ratio rises either, as long as the thrust is level: the downward part of a thrust along
  * the ground, or of one with friction on the back, grows with the push and holds a low, deep wall down. */
 
-enum { WALLS = 120 };
+enum { WALLS = 120 / LONG_SHARE };
 
 /* How bad the site is; one of the three is raised at a time. */
 typedef struct site {

@@ -93,7 +93,7 @@ Test(order, past_what_a_mitre_can_do_a_butt_joint) {
 
 /* Long edges add up to the line in front, at inside corners to what the rear is longer by. */
 Test(order, caps_cover_their_line) {
-  for (int i = 0; i < 150; i++) {
+  for (int i = 0; i < 150 / RANDOM_SHARE; i++) {
     char items[400];
     double turn = round(order_random(-95, 95)), a = round(order_random(1500, 6000)),
            b = round(order_random(1500, 6000)), over = round(order_random(0, 40));

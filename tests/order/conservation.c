@@ -95,7 +95,7 @@ static double rows_mm(const lw_order *order, double *mitred_mm, int *rows) {
 
 Test(order, units_cover_the_face_exactly) {
   int made = 0;
-  for (int i = 0; i < 300; i++) {
+  for (int i = 0; i < 300 / RANDOM_SHARE; i++) {
     chance p = by_chance();
     const lw_order *order = order_try(p.items);
     if (order == NULL) continue;
@@ -111,12 +111,12 @@ Test(order, units_cover_the_face_exactly) {
     double most = rows * 1.0 + order_all(order).closer * 1.0;
     cr_expect(lt(dbl, fabs(modules_mm(order, &p) + mitred - sum), most + 1e-6), "%s", p.items);
   }
-  cr_expect(lt(int, 250, made)); /* the others cross themselves */
+  cr_expect(lt(int, 250 / RANDOM_SHARE, made)); /* the others cross themselves */
 }
 
 Test(order, no_row_leaves_a_gap_and_no_cut_is_a_sliver) {
   int made = 0;
-  for (int i = 0; i < 300; i++) {
+  for (int i = 0; i < 300 / RANDOM_SHARE; i++) {
     chance p = by_chance();
     const lw_order *order = order_try(p.items);
     if (order == NULL) continue;
@@ -134,12 +134,12 @@ Test(order, no_row_leaves_a_gap_and_no_cut_is_a_sliver) {
       cr_expect(le(dbl, fabs(row->slack_m), 0.001 + 2e-9), "%s", p.items);
     }
   }
-  cr_expect(lt(int, 250, made));
+  cr_expect(lt(int, 250 / RANDOM_SHARE, made));
 }
 
 /* With a step anywhere, each course covers the length that stands on its own base and nothing more. */
 Test(order, steps_cover_what_stands_clear) {
-  for (int i = 0; i < 200; i++) {
+  for (int i = 0; i < 200 / RANDOM_SHARE; i++) {
     char items[256];
     double length = whole_mm(4000, 9000), first = whole_mm(700, 1900), second = whole_mm(2500, 3300);
     int up = order_random(0, 1) < 0.5 ? 1 : -1, back = order_random(0, 1) < 0.5 ? up : -up;
@@ -163,7 +163,7 @@ Test(order, steps_cover_what_stands_clear) {
 /* A plain straight wall of any length, blocks of any length: every course reaches a quarter of a block, no
  * piece is under a third of one, and no course takes more than four cuts. */
 Test(order, a_plain_wall_is_always_bonded) {
-  for (int i = 0; i < 300; i++) {
+  for (int i = 0; i < 300 / RANDOM_SHARE; i++) {
     char items[160];
     double unit = whole_mm(200, 600), length = whole_mm(3.0 * unit, 9000);
     snprintf(items, sizeof items, "run 1 length=%.0f mm;course count=5;block length=%.0f mm", length, unit);

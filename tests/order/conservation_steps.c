@@ -47,7 +47,7 @@ static double pieces_m(const lw_order *order, int course) {
 }
 
 Test(order, units_cover_a_stepped_face_exactly) {
-  for (int i = 0; i < 300; i++) {
+  for (int i = 0; i < 300 / RANDOM_SHARE; i++) {
     char items[360];
     ground g = {.first_m = round(order_random(2000, 5000)) / 1000,
                 .second_m = round(order_random(2000, 5000)) / 1000};

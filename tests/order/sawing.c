@@ -89,7 +89,7 @@ static int blanks_of(const lw_order *order, lw_stock stock, int *pieces) {
 
 /* Every piece of the cutting list comes from a whole one, and none gives more than it has. */
 Test(order, what_is_sawn_is_all_there) {
-  for (int i = 0; i < 150; i++) {
+  for (int i = 0; i < 150 / RANDOM_SHARE; i++) {
     char items[400];
     snprintf(items, sizeof items,
              "run 1 length=%.0f mm;turn 1 angle=%.0f deg;run 2 length=%.0f mm;setback=%.0f mm;joint gap=%.0f "
@@ -121,7 +121,7 @@ Test(order, two_halves_leave_room_for_the_saw) {
 
 /* Whatever is sawn, a piece and what is left of its block are that block less the saw: one figure. */
 Test(order, waste_and_offcut_are_one_figure) {
-  for (int i = 0; i < 60; i++) {
+  for (int i = 0; i < 60 / RANDOM_SHARE; i++) {
     char items[200];
     snprintf(items, sizeof items,
              "run 1 length=%.0f mm;turn 1 angle=%.0f deg;run 2 length=%.0f mm;cap height=50 mm;"

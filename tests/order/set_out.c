@@ -35,7 +35,7 @@ Test(order, pegs_of_a_raised_base_stand_back) {
 /* Over random plans: from each base peg to the top peg at the same corner the face leans by one setback a
  * course on both runs that meet there, square to each. */
 Test(order, base_and_top_pegs_lie_on_one_lean) {
-  for (int i = 0; i < 60; i++) {
+  for (int i = 0; i < 60 / RANDOM_SHARE; i++) {
     char items[400];
     double setback = round(order_random(5, 30)) / 1000, turn = round(order_random(-80, 80));
     double a = round(order_random(2500, 5000)) / 1000, b = round(order_random(2500, 5000)) / 1000;
@@ -84,7 +84,7 @@ Test(order, a_sliver_beside_a_step_is_told) {
  * for its mitre is a fault, or turned where it is square. */
 Test(order, no_piece_is_longer_than_its_block) {
   int made = 0, refused = 0, turned = 0;
-  for (int i = 0; i < 200; i++) {
+  for (int i = 0; i < 200 / RANDOM_SHARE; i++) {
     char items[400];
     double turn = i % 3 == 0 ? (i % 2 ? 90 : -90) : round(order_random(20, 130)) * (i % 2 ? 1 : -1);
     snprintf(
@@ -109,5 +109,6 @@ Test(order, no_piece_is_longer_than_its_block) {
                 items);
     }
   }
-  cr_expect(made > 80 && refused > 10 && turned > 3, "%d made, %d refused, %d turned", made, refused, turned);
+  cr_expect(made > 80 / RANDOM_SHARE && refused > 10 / RANDOM_SHARE && turned > 3 / RANDOM_SHARE,
+            "%d made, %d refused, %d turned", made, refused, turned);
 }

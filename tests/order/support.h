@@ -4,6 +4,8 @@
 
 #include <lowwall/report.h>
 
+#include "../checks/random_wall.h"
+
 /** The order of a wall of blocks 400 x 200 x 200 mm, three courses, dry and touching, with the items
  *  ("item=value;item=value") besides. It lasts until the next call. */
 const lw_order *order_of(const char *items);

@@ -12,7 +12,7 @@
 #include "on_paper.h"
 #include "../sheet/support.h"
 
-enum { WALLS = 120 };
+enum { WALLS = 120 / RANDOM_SHARE };
 static const double WIDTHS_MM[] = {95.0, 180.0};
 
 Test(drawing, every_wall_fits_its_page_and_no_words_stand_on_others) {
