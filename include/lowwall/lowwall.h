@@ -16,5 +16,6 @@
 #include <lowwall/result.h>
 #include <lowwall/order.h>
 #include <lowwall/report.h>
+#include <lowwall/questions.h>
 
 #endif

@@ -6,7 +6,9 @@
 const lw_shape *lw_shape_at(size_t index) {
   if (index < lw_ground_shape_count) return &lw_ground_shapes[index];
   index -= lw_ground_shape_count;
-  return index < lw_law_shape_count ? &lw_law_shapes[index] : NULL;
+  if (index < lw_law_shape_count) return &lw_law_shapes[index];
+  index -= lw_law_shape_count;
+  return index < lw_question_shape_count ? &lw_question_shapes[index] : NULL;
 }
 
 const lw_shape *lw_shape_find(const char *name, size_t length) {

@@ -72,6 +72,8 @@ extern const size_t lw_ground_shape_count;
 /* formats, limits, hazards, conditions, clearances, thresholds, fences, ordering */
 extern const lw_shape lw_law_shapes[];
 extern const size_t lw_law_shape_count;
+extern const lw_shape lw_question_shapes[]; /* questions, choices */
+extern const size_t lw_question_shape_count;
 
 /** The i-th shape of all, or NULL past the last. */
 const lw_shape *lw_shape_at(size_t index);

@@ -3,7 +3,7 @@
 BEGIN {
   rooms = split("base tables sheet soil wall pressure standards balance slip checks load_cases studies " \
                 "verdict run remedies order report report/text report/figures report/json report/order " \
-                "report/draw report/working report/precheck cli", room, " ")
+                "report/draw report/working report/precheck ask cli", room, " ")
   for (i = 1; i <= rooms; i++) rank[room[i]] = i
   # a public header belongs to a room
   belongs("base", "base")
@@ -15,7 +15,8 @@ BEGIN {
   belongs("studies", "load_cases") # storm and trench are found there, the rest in studies
   belongs("result", "verdict")
   belongs("order", "order")
-  belongs("report lowwall", "report")
+  belongs("report", "report")
+  belongs("questions lowwall", "ask")
 }
 FNR == 1 {
   n = split(FILENAME, part, "/")

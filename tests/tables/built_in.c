@@ -54,6 +54,8 @@ Test(tables, as_many_rows_as_the_files_have) {
       {"thresholds", t->threshold_count, 10},
       {"fences", t->fence_count, 14},
       {"ordering", t->ordering_count, 35},
+      {"questions", t->question_count, 25},
+      {"choices", t->choice_count, 60},
   };
   size_t count = sizeof tables / sizeof tables[0];
   for (size_t i = 0; i < count; i++) {
@@ -93,6 +95,7 @@ Test(tables, every_row_says_where_it_comes_from) {
   EXPECT_SOURCES(t->threshold, t->threshold_count, slug);
   EXPECT_SOURCES(t->fence, t->fence_count, slug);
   EXPECT_SOURCES(t->ordering, t->ordering_count, slug);
+  EXPECT_SOURCES(t->question, t->question_count, key);
   for (int i = 0; i < t->soil_count; i++) {
     cr_expect(names_a_source(&t->soil[i].weight_from), "%s", t->soil[i].name);
     cr_expect(names_a_source(&t->soil[i].bearing_from), "%s", t->soil[i].name);
