@@ -19,8 +19,11 @@ typedef struct lw_quantity {
   lw_origin origin;
   lw_kind kind; /* of this value: an angle-or-share says here which it is */
   int row, column;
-  int table_row; /* row of the table it came from, -1 otherwise */
+  int table_row; /* row of the table it came from, LW_MORE_THAN of one given so, -1 otherwise */
 } lw_quantity;
+
+/* Of a distance that is given as `more than 3 m`: it counts as 3 m, the near end. */
+enum { LW_MORE_THAN = -2 };
 
 typedef struct lw_choice {
   int value; /* index into the item's list of words */
@@ -259,6 +262,21 @@ typedef struct lw_case_likely {
   lw_likely_value value[LW_LIKELY_MAX];
 } lw_case_likely;
 
+/* Answers that are no value: the item counts as left out, and was asked about all the same. Of LW_SAID_LESS a
+ * distance is nearer than si, nobody has said how near. */
+typedef enum lw_said_kind { LW_SAID_NOT_KNOWN, LW_SAID_LESS } lw_said_kind;
+enum { LW_SAID_MAX = 64 };
+typedef struct lw_said {
+  double si;
+  lw_said_kind kind;
+  unsigned short offset; /* of the value in lw_case: that names the item */
+} lw_said;
+
+typedef struct lw_case_said {
+  int count;
+  lw_said said[LW_SAID_MAX];
+} lw_case_said;
+
 typedef struct lw_case {
   lw_case_about about;
   lw_case_site site;
@@ -275,6 +293,7 @@ typedef struct lw_case {
   lw_case_method method;
   lw_case_order order;
   lw_case_likely likely; /* by lw_item_set_likely */
+  lw_case_said told;     /* items whose answer is that it is not known; completing leaves it alone */
   lw_look look;          /* which values stand in for what is not given */
   bool complete;         /* lw_case_complete has filled in what was left out */
 } lw_case;

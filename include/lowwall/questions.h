@@ -16,7 +16,7 @@ typedef struct lw_asking_for {
   const char *sheet; /* the answers so far, an upright sheet; NULL: none yet */
   size_t length;
   bool us;            /* measures without a unit are in inches and feet, else in mm and m */
-  lw_result *scratch; /* to run the wall in; NULL: no question is left out for want of an effect */
+  lw_result *scratch; /* two, to run the wall in; NULL: no question is left out for want of an effect */
 } lw_asking_for;
 
 typedef enum lw_asked_state {
@@ -39,7 +39,7 @@ typedef struct lw_asked {
 /** Which questions are answered, which are open, and which of them comes next.
  *  in    asking   its sheet need not be whole
  *  out   asked    unchanged on faults
- *        faults   of the sheet; may be NULL
+ *        faults   of the sheet
  *  gives LW_OK · LW_FAULTS when the sheet cannot be read · LW_NO_MEMORY
  *  note  1 A question whose `when` is not so is not needed. One that matters for the verdict only is tried, if
  *          asking->scratch is there: its gravest and its mildest answer are run, with every other open
@@ -66,7 +66,8 @@ lw_status lw_question_answer(const lw_asking_for *asking, const char *key, const
  *  in    key      as above
  *  out   sheet    appended to; left alone on faults
  *  gives as above; LW_OK too where it was not answered */
-lw_status lw_question_take_back(const lw_asking_for *asking, const char *key, lw_text *sheet, lw_faults *faults);
+lw_status lw_question_take_back(const lw_asking_for *asking, const char *key, lw_text *sheet,
+                                lw_faults *faults);
 
 /** All that a page or a form shows: each question with words, why, kind, choices, units, what not knowing
  *  counts as, hand test, state and answer so far; which is next, and how many are left: docs/questions.md.

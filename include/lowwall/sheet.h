@@ -105,6 +105,7 @@ typedef struct lw_item {
   const char *means;    /* one sentence for docs/sheet.md */
   bool percent;         /* an angle or a fall that a percentage may give: rise over run */
   const char *question; /* the question that would settle it, plain words; "" when it is not asked */
+  bool near_is_grave;   /* a distance that may be given as `more than 3 m` and `less than 3 m` */
 } lw_item;
 
 /** The items in the order of the vocabulary; NULL past the end. */

@@ -16,7 +16,7 @@ enum {
   LW_PLANT_ROWS = 24, LW_CONVENTIONS_ROWS = 24, LW_BEARING_ROWS = 80, LW_FACTOR_ROWS = 256,
   LW_LIMIT_ROWS = 160, LW_HAZARD_ROWS = 80, LW_CONDITION_ROWS = 32, LW_CLEARANCE_ROWS = 32,
   LW_THRESHOLD_ROWS = 64, LW_AROUND_MAX = 4, LW_NAME_SLOTS = 2048, LW_FENCE_ROWS = 24, LW_ORDERING_ROWS = 64,
-  LW_REPLACED_MAX = 1200, LW_KNOWN_MAX = 256, LW_QUESTION_ROWS = 64, LW_CHOICE_ROWS = 192,
+  LW_REPLACED_MAX = 1200, LW_KNOWN_MAX = 256, LW_QUESTION_ROWS = 48, LW_CHOICE_ROWS = 128,
   LW_HAND_TEST_MAX = 960
 };
 /* clang-format on */
@@ -323,7 +323,7 @@ typedef struct lw_question_row {
   char labels[LW_NOTE_MAX]; /* of measures: what each is, "; " between */
   char why[LW_NOTE_MAX];    /* it is asked */
   char units[LW_NAME_MAX], us_units[LW_NAME_MAX]; /* of measures without a unit, "; " between */
-  char when[LW_NOTE_MAX];      /* "item=word|word; item>0 m": all of them so; "": always */
+  char when[LW_NOTE_MAX];                         /* "item=word|word; item>0 m": all of them so; "": always */
   char not_known[LW_NOTE_MAX]; /* what I do not know then counts as, in words; "": that is no answer */
   char counts_as[LW_NOTE_MAX]; /* the same as items, "item=value; ..." */
   char mildest[LW_NOTE_MAX], gravest[LW_NOTE_MAX]; /* of measures and words: ends to try, likewise */
@@ -335,9 +335,9 @@ typedef struct lw_question_row {
 typedef struct lw_choice_row {
   char question[LW_NAME_MAX], key[LW_NAME_MAX];
   char words[LW_NOTE_MAX];
-  char writes[LW_NOTE_MAX]; /* "item=value; ...": when it is chosen */
-  char others[LW_NOTE_MAX]; /* of several: when it is not */
-  int rank;                 /* 1 the mildest end, 9 the gravest, 5 between: what is tried */
+  char writes[LW_NOTE_MAX];  /* "item=value; ...": when it is chosen */
+  char others[LW_NOTE_MAX];  /* of several: when it is not */
+  int rank;                  /* 1 the mildest end, 9 the gravest, 5 between: what is tried */
   char picture[LW_NOTE_MAX]; /* "ground; wall 30 3; ...": what is drawn, src/ask/picture.c */
 } lw_choice_row;
 
@@ -380,7 +380,7 @@ typedef struct lw_tables {
  *  out   tables      unchanged on failure
  *        error       may be NULL; on LW_FAULTS its text names file, row, column, what stood there, the cure
  *  gives LW_OK · LW_NOT_READ · LW_TOO_MANY · LW_NO_MEMORY · LW_FAULTS
- *  note  lw_tables is some 850 KB of plain values: keep it static or on the heap, not on a small stack. */
+ *  note  lw_tables is some 1.5 MB of plain values: keep it static or on the heap, not on a small stack. */
 lw_status lw_tables_read(const char *directory, lw_tables *tables, lw_error *error);
 
 /** The CSV text of one table in effect, as it stands in its file.

@@ -5,6 +5,7 @@
 #include "say.h"
 
 /* A subcommand a file. argv[0] is the subcommand's name; each gives the exit status. */
+int lw_cli_ask(int argc, char **argv);
 int lw_cli_check(int argc, char **argv);
 int lw_cli_order(int argc, char **argv);
 int lw_cli_pegs(int argc, char **argv);

@@ -5,6 +5,7 @@
 #include "output.h"
 
 static const lw_cli_command commands[] = {
+    {"ask", "ask about a wall, a question at a time, and write its sheet", lw_cli_ask},
     {"check", "check a wall, or the many walls of a schedule", lw_cli_check},
     {"order", "what to order for the wall of a sheet, block by block", lw_cli_order},
     {"pegs", "where its pegs go, the levels, and the order of work", lw_cli_pegs},
@@ -50,7 +51,8 @@ static int general_help(void) {
     lw_text_addf(&text, "  lowwall %-9s %s\n", commands[i].name, commands[i].summary);
   lw_text_add(&text,
               "\n"
-              "To begin: lowwall new bed -o wall.csv, put in your own measurements, lowwall check wall.csv.\n"
+              "To begin: lowwall ask, and answer. Or: lowwall new bed -o wall.csv, put in your own measurements,\n"
+              "lowwall check wall.csv.\n"
               "lowwall help COMMAND says what a command takes. The man page is lowwall(1).\n"
               "\n"
               "Exit status of check, of many walls the gravest in the order 1, 2, 5, 4, 3, 0:\n"

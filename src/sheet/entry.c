@@ -5,22 +5,7 @@
 
 #include "base/utf8.h"
 #include "likely.h"
-
-/* What a person writes where the answer is not known. The safe default then stands, as if left out. */
-static bool is_unknown(const char *text, size_t length) {
-  static const char *const ways[] = {"unknown", "?", "don't know", "dont know", "not known"};
-  static const char first[] = "?UuDdNn \t";
-  char folded[LW_FOLDED_MAX];
-  if (strchr(first, text[0]) == NULL || length >= LW_FOLDED_MAX || lw_fold(text, length, folded) == 0) {
-    return false;
-  }
-  for (size_t i = 0; i < sizeof ways / sizeof *ways; i++) {
-    if (strcmp(folded, ways[i]) == 0) {
-      return true;
-    }
-  }
-  return false;
-}
+#include "said.h"
 
 static void note(const lw_entry *entry, lw_fault_slug slug, const char *wanted, lw_faults *faults) {
   char name[LW_ITEM_NAME_MAX];
@@ -28,15 +13,43 @@ static void note(const lw_entry *entry, lw_fault_slug slug, const char *wanted, 
   lw_faults_add(faults, slug, (lw_cell_place){entry->row, entry->column}, name, entry->value, "%s", wanted);
 }
 
+static void store_said(const lw_entry *entry, lw_said_kind kind, double si, lw_case *c, lw_faults *faults) {
+  char wanted[80];
+  if (entry->likely || lw_said_note(entry, kind, si, c)) return;
+  lw_print(wanted, sizeof wanted, "at most %d such answers; leave the other items out", LW_SAID_MAX);
+  note(entry, LW_FAULT_TOO_MANY, wanted, faults);
+}
+
+/* The value behind `more than`; LW_FAULT_NOT_A_NUMBER where the item takes no such words. */
+static lw_fault_slug measure_bound(const lw_entry *entry, lw_bound_word *bound, lw_measured *measured,
+                                   char *wanted, size_t size) {
+  size_t before = 0;
+  lw_entry bare = *entry;
+  *bound = lw_says_bound(entry->value, &before);
+  bare.value += before;
+  bare.length -= before;
+  if (*bound == LW_BOUND_NONE || (entry->item->near_is_grave && !entry->likely))
+    return lw_measure(&bare, measured, wanted, size);
+  lw_print(wanted, size, "a number with its unit, as in %s, or: not known; only a distance may be %s",
+           entry->item->example, "`more than 3 m` or `less than 3 m`");
+  return LW_FAULT_NOT_A_NUMBER;
+}
+
 static void store_quantity(const lw_entry *entry, lw_case *c, lw_faults *faults) {
   lw_measured measured;
+  lw_bound_word bound;
   char wanted[160];
-  lw_fault_slug slug = lw_measure(entry, &measured, wanted, sizeof wanted);
+  lw_fault_slug slug = measure_bound(entry, &bound, &measured, wanted, sizeof wanted);
   if (slug != LW_FAULT_SLUG_COUNT) {
     note(entry, slug, wanted, faults);
     return;
   }
-  const lw_quantity q = {measured.si, LW_GIVEN, measured.kind, entry->row, entry->column, -1};
+  if (bound == LW_BOUND_LESS) {
+    store_said(entry, LW_SAID_LESS, measured.si, c, faults);
+    return;
+  }
+  int of = bound == LW_BOUND_MORE ? LW_MORE_THAN : -1;
+  const lw_quantity q = {measured.si, LW_GIVEN, measured.kind, entry->row, entry->column, of};
   if (!entry->likely) {
     *lw_item_quantity(entry->item, entry->number, c) = q;
   } else if (lw_item_set_likely(entry->item, entry->number, &q, c) != LW_OK) {
@@ -80,8 +93,8 @@ void lw_entry_store(const lw_entry *entry, lw_case *c, lw_faults *faults) {
     char wanted[160];
     lw_print(wanted, sizeof wanted, "a value, as in %s; or the item left out", entry->item->example);
     note(entry, LW_FAULT_NO_VALUE, wanted, faults);
-  } else if (is_unknown(entry->value, entry->length)) {
-    return;
+  } else if (lw_says_not_known(entry->value, entry->length)) {
+    store_said(entry, LW_SAID_NOT_KNOWN, 0.0, c, faults);
   } else if (entry->item->type == LW_ITEM_QUANTITY) {
     store_quantity(entry, c, faults);
   } else if (entry->item->type == LW_ITEM_CHOICE) {
@@ -151,11 +164,18 @@ bool lw_named_given(const lw_named *named, lw_case *c, int *row) {
   return q != NULL;
 }
 
+bool lw_named_told(const lw_named *named, lw_case *c, int *row) {
+  if (lw_named_given(named, c, row)) return true;
+  return !named->likely && lw_said_of(named->item, named->number, c) != NULL;
+}
+
 void lw_named_forget(const lw_named *named, lw_case *c) {
-  if (named->likely)
+  if (named->likely) {
     lw_item_set_likely(named->item, named->number, &(lw_quantity){0}, c);
-  else
-    lw_entry_forget(named->item, named->number, c);
+    return;
+  }
+  lw_entry_forget(named->item, named->number, c);
+  lw_said_forget(named->item, named->number, c);
 }
 
 void lw_named_print(const lw_named *named, char *out, size_t size) {

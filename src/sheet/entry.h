@@ -24,7 +24,7 @@ typedef struct lw_entry {
   int row, column; /* of the value */
 } lw_entry;
 
-/* Put the entry into the case, or note its fault. "unknown" leaves the item out. */
+/* Put the entry into the case, or note its fault. "not known" leaves the item out, and is remembered. */
 void lw_entry_store(const lw_entry *entry, lw_case *c, lw_faults *faults);
 
 /* Is the item given already, and where? */
@@ -39,6 +39,8 @@ bool lw_entry_item(const char *name, size_t length, lw_cell_place at, lw_named *
 
 /* As lw_entry_given, lw_entry_forget and lw_item_print_name, of the value that was named. */
 bool lw_named_given(const lw_named *named, lw_case *c, int *row);
+/* As lw_named_given, an answer that it is not known included. */
+bool lw_named_told(const lw_named *named, lw_case *c, int *row);
 void lw_named_forget(const lw_named *named, lw_case *c);
 void lw_named_print(const lw_named *named, char *out, size_t size);
 

@@ -3,7 +3,7 @@
 
 /* An unknown distance is no distance: every check that it raises is raised, as a question. */
 #define NEAR_M 0.0
-#define FAR RANGE(0.0, 1e5)
+#define FAR RANGE(0.0, 1e5), .near_is_grave = true
 
 static const lw_item items[] = {
     {.part = LW_ABOUT_HEADING,

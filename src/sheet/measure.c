@@ -248,6 +248,12 @@ static lw_fault_slug fit_kind(const lw_item *item, lw_measured *measured) {
   }
 }
 
+/* Nothing is nothing in any unit. */
+static void take_bare_zero(const lw_item *item, lw_measured *measured) {
+  bool pure = measured->kind == LW_KIND_NUMBER && !(fabs(measured->si) > 0.0);
+  if (pure && item->kind != LW_KIND_ANGLE_OR_SHARE) *measured = (lw_measured){0.0, item->kind};
+}
+
 void lw_item_say_range(const lw_item *item, char *out, size_t size) {
   char low[48];
   char high[48];
@@ -288,6 +294,7 @@ lw_fault_slug lw_measure(const lw_entry *entry, lw_measured *measured, char *wan
     const char *mark = between(entry, &mark_length);
     slug = mark != NULL ? read_slope(entry, mark, mark_length, &m) : read_with_unit(entry, &m);
   }
+  take_bare_zero(entry->item, &m);
   slug = slug == LW_FAULT_SLUG_COUNT ? fit_kind(entry->item, &m) : slug;
   if (slug == LW_FAULT_SLUG_COUNT && !lw_item_takes_value(entry->item, m.kind, m.si)) {
     slug = LW_FAULT_OUT_OF_RANGE;

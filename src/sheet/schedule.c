@@ -9,6 +9,7 @@
 #include "faults.h"
 #include "likely.h"
 #include "marks.h"
+#include "said.h"
 
 /* The schedule: the header row holds the items, each with its unit in brackets; a row a wall. The header is
  * resolved once; a row then costs no search, and the memory is that of one row and a few bytes a mark. */
@@ -138,6 +139,7 @@ static void forget_row(lw_schedule *s) {
     }
   }
   s->c.likely.count = 0;
+  s->c.told.count = 0;
 }
 
 /* By its mark a wall is found again, in the results and on the site. */
@@ -223,10 +225,12 @@ void lw_schedule_unpack(const lw_schedule *schedule, const unsigned char *bytes,
   memset(c, 0, sizeof *c);
   for (int i = 0; i < schedule->column_count; i++) {
     const column *col = &schedule->column[i];
-    if (col->of.likely)
+    if (col->of.likely) {
       unpack_likely(col, bytes, c);
-    else if (col->of.item != NULL)
+    } else if (col->of.item != NULL) {
       lw_item_copy_value(col->of.item, (char *)c + col->place, bytes);
+      lw_said_unpacked(col->of.item, col->of.number, c);
+    }
     bytes += col->size;
   }
 }

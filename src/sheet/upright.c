@@ -4,6 +4,7 @@
 #include "cells.h"
 #include "entry.h"
 #include "faults.h"
+#include "upright.h"
 
 /* The upright sheet: header item,value,unit,note, then a row an item. */
 
@@ -24,6 +25,8 @@ typedef struct upright {
   lw_case *c;
   lw_faults *faults;
   lw_cells *cells;
+  lw_upright_taker taker; /* NULL: nobody wants the rows */
+  void *context;
   role role_of[COLUMN_MAX + 1];
   bool has_header, bad_header, any_row;
   int header_columns;
@@ -103,13 +106,24 @@ static void end_header(upright *u, int row, int cells) {
   }
 }
 
+static void hand_on(const upright *u, const lw_named *named) {
+  const lw_upright_row row = {.named = named,
+                              .value = u->field[ROLE_VALUE].text,
+                              .unit = u->field[ROLE_UNIT].text,
+                              .note = u->field[ROLE_NOTE].text,
+                              .comma_is_decimal = u->cells->comma_is_decimal};
+  if (u->taker != NULL) u->taker(u->context, &row);
+}
+
 /* One row, its cells kept: an item given, or only a remark. */
 static void take_row(upright *u, int row) {
   const field *name = &u->field[ROLE_ITEM];
   const field *value = &u->field[ROLE_VALUE];
   const field *unit = &u->field[ROLE_UNIT];
   bool blank = name->length == 0 && value->length == 0 && unit->length == 0;
-  if (name->faulty || (blank && !value->faulty && !unit->faulty)) {
+  bool remark = blank && !value->faulty && !unit->faulty;
+  if (name->faulty || remark) {
+    if (remark && u->field[ROLE_NOTE].length > 0) hand_on(u, NULL);
     return;
   }
   u->any_row = true;
@@ -118,7 +132,7 @@ static void take_row(upright *u, int row) {
   if (!lw_entry_item(name->text, name->length, (lw_cell_place){row, name->column}, &named, u->faults)) {
     return;
   }
-  if (lw_named_given(&named, u->c, &earlier)) {
+  if (lw_named_told(&named, u->c, &earlier)) {
     lw_faults_add(u->faults, LW_FAULT_DUPLICATE_ITEM, (lw_cell_place){row, name->column}, "", name->text,
                   "it once; it stands in row %d already", earlier);
     return;
@@ -134,6 +148,7 @@ static void take_row(upright *u, int row) {
   bool sound = lw_entry_unit(named.item, unit->text, row, unit->column, &entry.unit, u->faults);
   if (sound && !value->faulty && !unit->faulty) {
     lw_entry_store(&entry, u->c, u->faults);
+    hand_on(u, &named);
   }
 }
 
@@ -155,8 +170,9 @@ static void end_row(void *context, int row, int cells) {
   }
 }
 
-lw_status lw_sheet_read(const char *bytes, size_t length, lw_case *c, lw_faults *faults) {
-  upright u = {.c = c, .faults = faults};
+lw_status lw_upright_read(const char *bytes, size_t length, lw_case *c, lw_upright_taker taker, void *context,
+                          lw_faults *faults) {
+  upright u = {.c = c, .faults = faults, .taker = taker, .context = context};
   lw_cells cells = {.context = &u, .cell = take_cell, .row_end = end_row, .faults = faults};
   int before = faults->count;
   *c = (lw_case){0};
@@ -173,4 +189,8 @@ lw_status lw_sheet_read(const char *bytes, size_t length, lw_case *c, lw_faults 
                   "the header item,value,unit,note and a row an item");
   }
   return faults->count > before ? LW_FAULTS : LW_OK;
+}
+
+lw_status lw_sheet_read(const char *bytes, size_t length, lw_case *c, lw_faults *faults) {
+  return lw_upright_read(bytes, length, c, NULL, NULL, faults);
 }

@@ -4,6 +4,7 @@
 #include "entry.h"
 #include "complete_note.h"
 #include "likely.h"
+#include "said.h"
 
 /* A case written as an upright sheet. A value is written in the item's own unit when reading that gives the
  * very same number again, else in the SI unit with all its digits: reading it changes nothing. */
@@ -71,8 +72,10 @@ static lw_origin print_value(const lw_item *item, int number, lw_case *c, char *
   *unit = "";
   if (item->type == LW_ITEM_QUANTITY) {
     const lw_quantity *q = lw_item_quantity(item, number, c);
+    bool more = q->origin == LW_GIVEN && q->table_row == LW_MORE_THAN;
+    size_t before = more ? (size_t)lw_print(value, size, "more than ") : 0;
     if (q->origin != LW_ABSENT) {
-      *unit = print_quantity(item, q, value, size);
+      *unit = print_quantity(item, q, value + before, size - before);
     }
     return q->origin;
   }
@@ -86,6 +89,23 @@ static lw_origin print_value(const lw_item *item, int number, lw_case *c, char *
   return words->origin;
 }
 
+static void write_row(const char *name, const char *value, const char *unit, lw_text *out) {
+  add_cell(out, name);
+  lw_text_add(out, ",");
+  add_cell(out, value);
+  lw_text_addf(out, ",%s,\n", unit);
+}
+
+/* An answer that is no value. */
+static void write_said(const lw_item *item, int number, const lw_case *c, lw_text *out) {
+  char name[LW_ITEM_NAME_MAX], value[80];
+  const lw_said *said = lw_said_of(item, number, c);
+  if (said == NULL) return;
+  lw_item_print_name(item, number, name, sizeof name);
+  lw_said_print(item, said, value, sizeof value);
+  write_row(name, value, "", out);
+}
+
 static void write_item(const lw_item *item, int number, lw_case *c, bool assumed, lw_text *out) {
   static const char *const origins[] = {"", "worked out", "from the table", "assumed"};
   char name[LW_ITEM_NAME_MAX];
@@ -95,10 +115,7 @@ static void write_item(const lw_item *item, int number, lw_case *c, bool assumed
   lw_origin origin = print_value(item, number, c, value, sizeof value, &unit);
   lw_item_print_name(item, number, name, sizeof name);
   if (lw_entry_given(item, number, c, &row)) {
-    add_cell(out, name);
-    lw_text_add(out, ",");
-    add_cell(out, value);
-    lw_text_addf(out, ",%s,\n", unit);
+    write_row(name, value, unit, out);
   } else if (assumed && origin != LW_ABSENT) {
     char note[256];
     lw_print(note, sizeof note, "%s: %s = %s%s%s", origins[origin], name, value, unit[0] != '\0' ? " " : "",
@@ -118,13 +135,11 @@ static void write_likely(const lw_item *item, int number, const lw_case *c, lw_t
   }
   const char *unit = print_quantity(item, q, value, sizeof value);
   lw_likely_print_name(item, number, name, sizeof name);
-  add_cell(out, name);
-  lw_text_add(out, ",");
-  add_cell(out, value);
-  lw_text_addf(out, ",%s,\n", unit);
+  write_row(name, value, unit, out);
 }
 
 static void write_both(const lw_item *item, int number, lw_case *c, bool assumed, lw_text *out) {
+  write_said(item, number, c, out);
   write_item(item, number, c, assumed, out);
   write_likely(item, number, c, out);
 }

@@ -164,8 +164,10 @@ lw_status lw_precheck_hash(const lw_case *c, const char *directory, char hex[LW_
   lw_status status = LW_OK;
   const char *name;
   lw_hash hash;
+  lw_case given = *c;
+  given.told.count = 0; /* what is not known was not given */
   lw_text_addf(&text, "lowwall %s\n", LW_VERSION);
-  lw_sheet_write(c, false, &text);
+  lw_sheet_write(&given, false, &text);
   for (size_t i = 0; status == LW_OK && (name = lw_tables_name_at(i)) != NULL; i++) {
     lw_text_addf(&text, "\n%s\n", name);
     status = lw_tables_csv(directory, name, &text, error);

@@ -44,7 +44,9 @@ static void echo_quantity(const lw_result *result, const lw_quantity *q, lw_echo
     return;
   }
   const char *unit = words_unit(echo->item, q, &factor);
-  lw_print(echo->words, sizeof echo->words, unit[0] ? "%.6g %s" : "%.6g%s", q->si / factor, unit);
+  bool more = q->origin == LW_GIVEN && q->table_row == LW_MORE_THAN;
+  lw_print(echo->words, sizeof echo->words, unit[0] ? "%s%.6g %s" : "%s%.6g%s", more ? "more than " : "",
+           q->si / factor, unit);
   echo->value = (lw_number){angle ? q->si * LW_DEG_PER_RAD : q->si, true};
   echo->unit = angle ? "deg" : lw_kind_unit(q->kind);
 }

@@ -1,0 +1,280 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#define _XOPEN_SOURCE 700
+#include "ask.h"
+
+#include <getopt.h>
+#include <stdlib.h>
+#include <string.h>
+#include <unistd.h>
+
+#include "cli.h"
+#include "input.h"
+#include "output.h"
+
+static const char help[] =
+    "lowwall ask [-o FILE] [--units metric|us] [--tables DIR] [SHEET]\n"
+    "\n"
+    "Ask about one wall, a question at a time, and write the answers as a sheet. A question that can no "
+    "longer\n"
+    "change what is said of the wall, nor what is ordered for it, is not asked. After each answer stands "
+    "what is\n"
+    "known so far; at the end the first screen, as lowwall check has it.\n"
+    "\n"
+    "Type an answer and press Enter. Besides, at any time:\n"
+    "  back     the question before         ?        why it is asked, and how to find out with bare hands\n"
+    "  skip     leave it for later          d        I do not know: the unfavourable value counts\n"
+    "  stop     go on another day           us, metric  units of the measures\n"
+    "\n"
+    "The sheet is kept after each answer. To go on, give it: lowwall ask wall.csv.\n"
+    "\n"
+    "  -o, --output FILE   keep the answers there; wall.csv, or SHEET, if not given. A file that exists is "
+    "left\n"
+    "                      as it is, but for SHEET\n"
+    "  --units metric|us   units of measures that are typed without one\n"
+    "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n"
+    "  -h, --help          this page\n"
+    "\n"
+    "Exit status: 0 done or stopped; 2 bad input or bad options; 1 anything else.\n";
+
+typedef struct ask_asked {
+  const char *output, *tables, *units, *sheet;
+} ask_asked;
+
+static bool agree(const ask_asked *asked) {
+  if (asked->units && strcmp(asked->units, "metric") != 0 && strcmp(asked->units, "us") != 0)
+    lw_cli_refuse("ask", "bad-option: --units %.40s: metric or us is wanted", asked->units);
+  else if (asked->output && strcmp(asked->output, "-") == 0)
+    lw_cli_refuse("ask", "bad-option: -o -: the questions stand on standard output; give the sheet a file");
+  else if (asked->sheet && strcmp(asked->sheet, "-") == 0)
+    lw_cli_refuse("ask", "bad-option: -: the answers come on standard input; give the sheet as a file");
+  else if (lw_output_is_table(asked->output ? asked->output : asked->sheet, asked->tables))
+    lw_cli_refuse("ask", "bad-option: %.200s is a table in use; give the sheet another name",
+                  asked->output ? asked->output : asked->sheet);
+  else
+    return true;
+  return false;
+}
+
+/* gives 0 to go on, else the exit status + 1 */
+static int read_options(int argc, char **argv, ask_asked *asked) {
+  static const struct option options[] = {{"output", required_argument, NULL, 'o'},
+                                          {"units", required_argument, NULL, 'u'},
+                                          {"tables", required_argument, NULL, 't'},
+                                          {"help", no_argument, NULL, 'h'},
+                                          {0}};
+  optind = 0; /* glibc: begin anew, whatever was read before */
+  opterr = 0;
+  for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
+    bool well = true;
+    switch (option) {
+    case 'u': well = lw_cli_take_once("ask", "--units", optarg, &asked->units); break;
+    case 't': well = lw_cli_take_once("ask", "--tables", optarg, &asked->tables); break;
+    case 'o': well = lw_cli_take_once("ask", "--output", optarg, &asked->output); break;
+    case 'h': return lw_output_print(help) + 1;
+    default: return lw_cli_refuse_option("ask", argv, option) + 1;
+    }
+    if (!well) return LW_EXIT_BAD_INPUT + 1;
+  }
+  asked->sheet = argv[optind];
+  if (optind + 1 < argc)
+    return lw_cli_refuse("ask", "bad-option: one sheet at a time; \"%.80s\" is too much", argv[optind + 1]) +
+           1;
+  return agree(asked) ? 0 : LW_EXIT_BAD_INPUT + 1;
+}
+
+/* The file to keep the answers in is the sheet that was opened, or one that is not there yet. */
+static bool choose_file(const ask_asked *asked, lw_ask_session *session) {
+  bool same = asked->sheet && (!asked->output || strcmp(asked->output, asked->sheet) == 0);
+  session->kept = same;
+  session->file = same ? asked->sheet : asked->output ? asked->output : "wall.csv";
+  if (same || access(session->file, F_OK) != 0) return true;
+  lw_cli_refuse(
+      "ask", "bad-option: %.200s is there already; lowwall ask %.200s goes on with it, -o takes another name",
+      session->file, session->file);
+  return false;
+}
+
+/* gives 0 to go on, else the exit status + 1 */
+static int read_sheet(const ask_asked *asked, lw_ask_session *session) {
+  lw_input *input = calloc(1, sizeof *input);
+  if (!input) return lw_cli_no_memory() + 1;
+  lw_status status = lw_input_open(input, asked->sheet, &session->faults);
+  bool many = status == LW_OK && lw_sheet_is_schedule(input->block, input->length);
+  if (status == LW_OK && !many) status = lw_input_rest(input, &session->sheet, &session->faults);
+  lw_input_close(input);
+  free(input);
+  if (many)
+    return lw_cli_refuse("ask", "bad-option: %.200s is a schedule; this is for one wall", asked->sheet) + 1;
+  session->asking.sheet = session->sheet.data;
+  session->asking.length = session->sheet.length;
+  if (status == LW_OK) status = lw_questions_look(&session->asking, &session->look, &session->faults);
+  if (status == LW_OK) return 0;
+  return (status == LW_NO_MEMORY ? lw_cli_no_memory() : lw_cli_print_faults(&session->faults)) + 1;
+}
+
+/* The sheet with one answer more, kept in its file. gives the exit status */
+static int keep(lw_ask_session *session, lw_text *sheet) {
+  lw_text copy = {0};
+  lw_text_free(&session->sheet);
+  session->sheet = *sheet;
+  *sheet = (lw_text){0};
+  session->asking.sheet = session->sheet.data;
+  session->asking.length = session->sheet.length;
+  lw_text_add_bytes(&copy, session->sheet.data, session->sheet.length);
+  int exit_status =
+      (session->kept ? lw_output_write : lw_output_write_new)(session->file, &copy, LW_EXIT_DONE);
+  session->kept = session->kept || exit_status == LW_EXIT_DONE;
+  return exit_status;
+}
+
+/* What one question comes to: an exit status + 1, or one of these. */
+enum { GO_ON = 0, GO_BACK = -1, GO_STOP = -2, ASK_AGAIN = -3 };
+
+static int take_answer(lw_ask_session *session, int question, const char *answer) {
+  lw_text sheet = {0};
+  session->faults.count = 0;
+  lw_status status = lw_question_answer(&session->asking, session->asking.tables->question[question].key,
+                                        answer, &sheet, &session->faults);
+  if (status == LW_NO_MEMORY) {
+    lw_text_free(&sheet);
+    return lw_cli_no_memory() + 1;
+  }
+  if (status == LW_FAULTS) {
+    lw_ask_show_faults(session);
+    return ASK_AGAIN;
+  }
+  int exit_status = keep(session, &sheet);
+  if (exit_status != LW_EXIT_DONE) return exit_status + 1;
+  session->skipped[question] = false;
+  lw_ask_show_so_far(session);
+  return GO_ON;
+}
+
+/* A line that is no answer. */
+static int take_word(lw_ask_session *session, int question, lw_ask_heard heard) {
+  switch (heard) {
+  case LW_HEARD_BACK: return GO_BACK;
+  case LW_HEARD_STOP: return GO_STOP;
+  case LW_HEARD_SKIP: session->skipped[question] = true; return GO_ON;
+  case LW_HEARD_WHY: lw_ask_show_why(session, question); return ASK_AGAIN;
+  case LW_HEARD_METRIC:
+  case LW_HEARD_US:
+    session->asking.us = heard == LW_HEARD_US;
+    lw_ask_say("Measures without a unit are now in %s.", session->asking.us ? "inches and feet" : "mm and m");
+    return ASK_AGAIN;
+  case LW_HEARD_NOTHING:
+  case LW_HEARD_ANSWER: break;
+  }
+  lw_ask_say("Nothing was typed. An answer is wanted, or one of: back, skip, stop, ?, d.");
+  return ASK_AGAIN;
+}
+
+static int ask_line(lw_ask_session *session, int question) {
+  char line[LW_ASK_LINE];
+  lw_ask_heard heard = lw_ask_read(session, line);
+  return heard == LW_HEARD_ANSWER ? take_answer(session, question, line)
+                                  : take_word(session, question, heard);
+}
+
+/* Enter keeps what the sheet has; all of a question at once may be typed with ; between. */
+static int ask_measures(lw_ask_session *session, int question) {
+  char line[LW_ASK_LINE];
+  lw_text answer = {0};
+  for (int i = 0; lw_ask_show_measure(session, question, i); i++) {
+    lw_ask_heard heard = lw_ask_read(session, line);
+    bool kept = heard == LW_HEARD_NOTHING && lw_ask_now(session, question, i, line);
+    if (heard != LW_HEARD_ANSWER && !kept) {
+      lw_text_free(&answer);
+      return take_word(session, question, heard);
+    }
+    lw_text_addf(&answer, "%s%s", i > 0 ? ";" : "", line);
+    if (strchr(line, ';')) break;
+  }
+  int outcome = take_answer(session, question, answer.data ? answer.data : "");
+  lw_text_free(&answer);
+  return outcome;
+}
+
+/* One question until it is answered, left, or given up. */
+static int ask_one(lw_ask_session *session, int question) {
+  bool measures = session->asking.tables->question[question].kind == LW_QUESTION_MEASURE;
+  int outcome;
+  lw_ask_show_question(session, question);
+  while ((outcome = (measures ? ask_measures : ask_line)(session, question)) == ASK_AGAIN)
+    if (!measures) lw_ask_show_prompt();
+  return outcome;
+}
+
+/* The first that is open and was not put off; -1: none. */
+static int next_open(const lw_ask_session *session) {
+  for (int i = 0; i < session->look.count; i++)
+    if (session->look.state[i] == LW_ASKED_OPEN && !session->skipped[i]) return i;
+  return -1;
+}
+
+static int go_back(lw_ask_session *session) {
+  session->asked_count--;
+  if (session->asked_count > 0)
+    session->asked_count--;
+  else
+    lw_ask_say("This is the first question.");
+  return session->asked[session->asked_count];
+}
+
+static void tell_of_order(const lw_ask_session *session, int last, int question) {
+  const lw_question_row *row = session->asking.tables->question;
+  if (last >= 0 && question >= 0 && row[last].part == LW_QUESTION_FIRST &&
+      row[question].part != LW_QUESTION_FIRST)
+    lw_ask_say("\nThat is all for the answer. What follows is for the order; stop leaves it out.");
+}
+
+/* gives GO_ON when all is asked, GO_STOP, or an exit status + 1 */
+static int ask_all(lw_ask_session *session) {
+  enum { MOST = sizeof session->asked / sizeof *session->asked };
+  int outcome = GO_ON, last = -1;
+  for (int question = next_open(session); question >= 0 && (outcome == GO_ON || outcome == GO_BACK);) {
+    if (session->asked_count == MOST) session->asked_count = 0;
+    tell_of_order(session, last, question);
+    session->asked[session->asked_count++] = last = question;
+    outcome = ask_one(session, question);
+    session->faults.count = 0;
+    lw_questions_look(&session->asking, &session->look, &session->faults);
+    question = outcome == GO_BACK ? go_back(session) : next_open(session);
+  }
+  return outcome;
+}
+
+static int run(const ask_asked *asked, lw_ask_session *session) {
+  int ended = choose_file(asked, session) ? 0 : LW_EXIT_BAD_INPUT + 1;
+  lw_print(session->faults.file, sizeof session->faults.file, "%s",
+           asked->sheet ? asked->sheet : "lowwall ask");
+  if (ended == 0 && asked->sheet) ended = read_sheet(asked, session);
+  if (ended > 0) return ended - 1;
+  lw_questions_look(&session->asking, &session->look, &session->faults);
+  lw_ask_show_greeting(session);
+  int outcome = ask_all(session);
+  if (outcome > 0) return outcome - 1;
+  return lw_ask_show_end(session, outcome == GO_STOP) == LW_OK ? LW_EXIT_DONE : lw_cli_no_memory();
+}
+
+int lw_cli_ask(int argc, char **argv) {
+  ask_asked asked = {0};
+  int ended = read_options(argc, argv, &asked), exit_status = LW_EXIT_OTHER;
+  if (ended > 0) return ended - 1;
+  lw_tables *tables = lw_cli_tables(asked.tables, &exit_status);
+  if (tables == NULL) return exit_status;
+  lw_ask_session *session = calloc(1, sizeof *session);
+  lw_result *scratch = calloc(2, sizeof *scratch);
+  if (session && scratch) {
+    session->asking = (lw_asking_for){
+        .tables = tables, .scratch = scratch, .us = asked.units && strcmp(asked.units, "us") == 0};
+    exit_status = run(&asked, session);
+    lw_text_free(&session->sheet);
+  } else {
+    exit_status = lw_cli_no_memory();
+  }
+  free(scratch);
+  free(session);
+  free(tables);
+  return exit_status;
+}

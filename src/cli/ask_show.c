@@ -1,0 +1,188 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <stdarg.h>
+#include <stdio.h>
+#include <string.h>
+
+#include <lowwall/result.h>
+
+#include "ask/question.h"
+#include "base/print.h"
+#include "report/page.h"
+#include "ask.h"
+
+/* Plain text, line below line: nothing moves, so that it can be read aloud, and be kept. */
+
+static lw_page page_on(lw_text *out) {
+  return (lw_page){out, {.columns = LW_SCREEN_COLUMNS}};
+}
+
+static void flush(lw_text *text) {
+  if (text->length > 0) fwrite(text->data, 1, text->length, stdout);
+  fflush(stdout);
+  lw_text_free(text);
+}
+
+void lw_ask_say(const char *format, ...) {
+  char words[600];
+  lw_text out = {0};
+  const lw_page page = page_on(&out);
+  va_list arguments;
+  va_start(arguments, format);
+  lw_print_list(words, sizeof words, format, arguments);
+  va_end(arguments);
+  lw_page_say(&page, "", words);
+  flush(&out);
+}
+
+void lw_ask_show_greeting(const lw_ask_session *session) {
+  bool us = session->asking.us;
+  lw_ask_say("A question at a time about one wall. Type an answer and press Enter. Other words do at any "
+             "time: back, "
+             "skip, stop, ? (why it is asked and how to find out), d (I do not know).");
+  lw_ask_say("Measures without a unit are in %s; type %s for %s. The answers are kept in %s after each one.",
+             us ? "inches and feet" : "mm and m, as it stands there", us ? "metric" : "us",
+             us ? "mm and m" : "inches and feet", session->file);
+}
+
+static void add_choices(const lw_page *page, const lw_question *question, const lw_answers *answers) {
+  int chosen = lw_question_chosen(question, answers);
+  bool several = question->row->kind == LW_QUESTION_SEVERAL;
+  if (question->row->kind == LW_QUESTION_MEASURE) return;
+  for (int i = 0; i < question->choice_count; i++) {
+    const lw_choice_row *choice = &question->choice[i];
+    char prefix[24];
+    bool now = several ? lw_question_tick(choice, answers) == LW_TICK_YES : i == chosen;
+    lw_print(prefix, sizeof prefix, "  %d%s ", i + 1, now ? " (now)" : "");
+    lw_page_say(page, prefix, choice->words);
+  }
+}
+
+/* How to answer, by the kind of question. */
+static void add_how(const lw_page *page, const lw_question *question) {
+  const lw_question_row *row = question->row;
+  if (row->not_known[0]) lw_page_sayf(page, "  d ", "I do not know. %s", row->not_known);
+  if (row->kind == LW_QUESTION_SEVERAL)
+    lw_page_say(page, "",
+                "Type the numbers of all that are so, with blanks between, or: none. A ? behind a number "
+                "says that you do not know that one.");
+  else if (row->kind == LW_QUESTION_CHOICE)
+    lw_page_say(page, "", "Type a number.");
+}
+
+static void add_question(const lw_page *page, const lw_ask_session *session, const lw_question *question,
+                         const lw_answers *answers) {
+  lw_page_blank(page);
+  bool first = question->row->part == LW_QUESTION_FIRST;
+  if (first) lw_page_sayf(page, "", "Question %d, %d to go.", session->asked_count, session->look.left);
+  lw_page_say(page, "", question->row->words);
+  lw_page_blank(page);
+  add_choices(page, question, answers);
+  add_how(page, question);
+}
+
+/* The answers as read, for what stands there already. */
+static void read_answers(const lw_ask_session *session, lw_answers *answers) {
+  lw_faults faults = {.count = 0};
+  (void)lw_answers_read(session->sheet.data, session->sheet.length, answers, &faults);
+}
+
+void lw_ask_show_question(const lw_ask_session *session, int index) {
+  lw_answers answers;
+  lw_text out = {0};
+  const lw_page page = page_on(&out);
+  const lw_question question = lw_question_of(session->asking.tables, index);
+  read_answers(session, &answers);
+  add_question(&page, session, &question, &answers);
+  lw_answers_free(&answers);
+  if (question.row->kind != LW_QUESTION_MEASURE) lw_text_add(&out, "> ");
+  flush(&out);
+}
+
+/* "  height, in mm (now 900 mm): " */
+static void add_prompt(const lw_ask_session *session, const lw_question *question, const lw_ask_walk *walk,
+                       lw_text *out) {
+  const lw_question_row *row = question->row;
+  lw_answers answers;
+  char words[LW_NOTE_MAX], of[LW_NAME_MAX];
+  const lw_ask_part label = lw_ask_nth(row->labels, ';', walk->index),
+                    unit = lw_ask_nth(session->asking.us ? row->us_units : row->units, ';', walk->index);
+  const lw_page page = page_on(out);
+  read_answers(session, &answers);
+  const char *now = lw_answers_value(&answers, &walk->pair.named),
+             *its = lw_answers_unit(&answers, &walk->pair.named);
+  lw_ask_copy(&unit, of, sizeof of);
+  lw_page_sayf(&page, "  - ", "%s%s%s%s%s%s%s%s", lw_ask_copy(&label, words, sizeof words),
+               of[0] ? ", in " : "", strcmp(of, "%") == 0 ? "the same measure" : of, now ? " (now " : "",
+               now ? now : "", now && its[0] ? " " : "", now ? its : "", now ? "; Enter keeps it)" : "");
+  lw_text_add(out, "> ");
+  lw_answers_free(&answers);
+}
+
+bool lw_ask_now(const lw_ask_session *session, int index, int measure, char line[LW_ASK_LINE]) {
+  const lw_question question = lw_question_of(session->asking.tables, index);
+  lw_answers answers;
+  bool any = false;
+  read_answers(session, &answers);
+  for (lw_ask_walk walk = lw_ask_begin(question.row->items); !any && lw_ask_step(&walk);) {
+    const char *value = lw_answers_value(&answers, &walk.pair.named),
+               *unit = lw_answers_unit(&answers, &walk.pair.named);
+    any = walk.index == measure && value;
+    if (any) lw_print(line, LW_ASK_LINE, "%s%s%s", value, unit[0] ? " " : "", unit);
+  }
+  lw_answers_free(&answers);
+  return any;
+}
+
+void lw_ask_show_prompt(void) {
+  fputs("> ", stdout);
+}
+
+bool lw_ask_show_measure(const lw_ask_session *session, int index, int measure) {
+  const lw_question question = lw_question_of(session->asking.tables, index);
+  lw_text out = {0};
+  for (lw_ask_walk walk = lw_ask_begin(question.row->items); lw_ask_step(&walk);) {
+    if (walk.index != measure) continue;
+    add_prompt(session, &question, &walk, &out);
+    flush(&out);
+    return true;
+  }
+  return false;
+}
+
+void lw_ask_show_why(const lw_ask_session *session, int index) {
+  const lw_question_row *row = &session->asking.tables->question[index];
+  lw_text out = {0};
+  const lw_page page = page_on(&out);
+  lw_ask_part step;
+  int number = 0;
+  lw_page_say(&page, "Why: ", row->why);
+  if (row->hand_test[0]) lw_page_say(&page, "", "How to find out:");
+  for (const char *at = row->hand_test; lw_ask_next(&at, '|', &step);) {
+    char words[LW_HAND_TEST_MAX], prefix[16];
+    lw_print(prefix, sizeof prefix, "  %d. ", ++number);
+    lw_page_say(&page, prefix, lw_ask_copy(&step, words, sizeof words));
+  }
+  if (row->kind != LW_QUESTION_MEASURE) lw_text_add(&out, "> ");
+  flush(&out);
+}
+
+void lw_ask_show_faults(const lw_ask_session *session) {
+  for (int i = 0; i < session->faults.count; i++) {
+    const lw_fault *fault = &session->faults.fault[i];
+    bool stood = fault->stood[0] != '\0';
+    lw_ask_say("That does not do%s%s%s: %s. Right would be: %s.", stood ? " (" : "", fault->stood,
+               stood ? ")" : "", lw_fault_slug_sentence(fault->slug), fault->wanted);
+  }
+}
+
+void lw_ask_show_so_far(const lw_ask_session *session) {
+  lw_text lines = {0}, out = {0};
+  const lw_page page = page_on(&out);
+  if (lw_questions_verdict(&session->asking, &lines) == LW_OK && lines.length > 0) {
+    lw_page_blank(&page);
+    lw_page_say(&page, "", "So far, what is not answered taken as the worse:");
+    lw_text_add(&out, lines.data);
+    flush(&out);
+  }
+  lw_text_free(&lines);
+}

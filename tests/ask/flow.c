@@ -1,0 +1,339 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/* Interviews: by the book, by chance, back and forth. */
+#include "../checks/random_wall.h"
+#include "support.h"
+
+#include <criterion/criterion.h>
+#include <criterion/new/assert.h>
+
+#include <string.h>
+
+/* --- answers of an ordinary person --- */
+
+typedef struct reply {
+  const char *key, *answer;
+} reply;
+
+static const reply BED[] = {
+    {"kind", "bed-level"}, {"place", "not known"}, {"height", "400; 50"}, {"block", "200; 300; 400;"},
+    {"water", "pipe-two"}, {"top", "bare"},        {"base", "rock"},      {"bed-soil", "topsoil"},
+    {"ground", "firm"},    {"use", "plants"},      {"near", "none"},      {"fence", "none"},
+    {"land", "none"},      {"hole", "yes"},        {"setback", "0"},      {"front", "0"},
+    {"level", "0"},        {"bed-size", "3; 1.2"}, {"title", "Herb bed"}};
+
+static const reply BANK[] = {{"kind", "bank"},
+                             {"place", "new-south-wales"},
+                             {"height", "800 mm; 50 mm"},
+                             {"block", "200; 400; 400; 60"},
+                             {"water", "pipe-two"},
+                             {"top", "cap"},
+                             {"cap-size", "50; 420"},
+                             {"base", "rock-deep"},
+                             {"soil", "sandy-loam"},
+                             {"ground", "stiff"},
+                             {"use", "people"},
+                             {"slope", "10; 5"},
+                             {"front", "0"},
+                             {"near", "1 3"},
+                             {"boundary", "2"},
+                             {"other-wall", "2.5; 600"},
+                             {"other-side", "above"},
+                             {"fence", "behind"},
+                             {"fence-behind", "1.2; 2"},
+                             {"land", "none"},
+                             {"hole", "no"},
+                             {"setback", "20"},
+                             {"dig", "700; 100"},
+                             {"above", "household"},
+                             {"works", "new"},
+                             {"length", "9.6"},
+                             {"cap-length", "600"},
+                             {"title", "Terrace"}};
+
+enum { BED_COUNT = sizeof BED / sizeof *BED, BANK_COUNT = sizeof BANK / sizeof *BANK };
+
+static const char *reply_to(const reply *replies, int count, const char *key) {
+  for (int i = 0; i < count; i++)
+    if (strcmp(replies[i].key, key) == 0) return replies[i].answer;
+  return NULL;
+}
+
+/* Answer what comes next until nothing does; parts: how many of them are asked. */
+static void walk(ask_talk *talk, const reply *replies, int count, lw_question_part last) {
+  for (int i = 0; talk->look.next >= 0 && talk->asking.tables->question[talk->look.next].part <= last; i++) {
+    const char *key = ask_next(talk), *answer = reply_to(replies, count, key);
+    cr_assert(i < 2 * LW_QUESTION_ROWS, "the questions have no end");
+    cr_assert(answer != NULL, "nobody expected to be asked %s", key);
+    ask_answer(talk, key, answer);
+  }
+}
+
+static void expect_whole(const ask_talk *talk) {
+  lw_case c;
+  lw_faults faults = {.count = 0};
+  cr_expect(lw_sheet_read(talk->sheet.data, talk->sheet.length, &c, &faults) == LW_OK, "%s",
+            talk->sheet.data);
+  cr_expect(lw_case_complete(ask_tables(), &c, &faults) == LW_OK, "%s: %s\n%s", faults.fault[0].item,
+            faults.fault[0].wanted, talk->sheet.data);
+}
+
+static int exit_of(const ask_talk *talk, bool order_too) {
+  lw_case c;
+  lw_faults faults = {.count = 0};
+  lw_result *result = ask_scratch();
+  lw_sheet_read(talk->sheet.data, talk->sheet.length, &c, &faults);
+  lw_case_complete(ask_tables(), &c, &faults);
+  if (order_too) lw_case_complete_order(ask_tables(), &c, &faults);
+  cr_assert(faults.count == 0, "%s: %s", faults.fault[0].item, faults.fault[0].wanted);
+  cr_assert(lw_run(&c, ask_tables(), LW_DETAIL_VERDICT, result, NULL) == LW_OK);
+  return result->verdict.exit_status;
+}
+
+Test(ask_flow, a_bed_on_level_ground_has_its_answer_after_fifteen) {
+  ask_talk talk;
+  ask_begin(&talk, true);
+  walk(&talk, BED, BED_COUNT, LW_QUESTION_FIRST);
+  cr_expect(le(int, talk.answers, 15), "%d answers", talk.answers);
+  cr_expect(le(int, 10, talk.answers), "%d answers", talk.answers);
+  expect_whole(&talk);
+  cr_expect(ask_has_row(&talk, "site behind,bed,,") && ask_has_row(&talk, "wall height,400,mm,"), "%s",
+            talk.sheet.data);
+  walk(&talk, BED, BED_COUNT, LW_QUESTION_OFFICER);
+  cr_expect(ask_has_row(&talk, "run 3 length,3,m,") && ask_has_row(&talk, "turn 2 angle,90,deg,"), "%s",
+            talk.sheet.data);
+  exit_of(&talk, true);
+  ask_end(&talk);
+}
+
+Test(ask_flow, a_terrace_is_asked_more) {
+  ask_talk talk;
+  ask_begin(&talk, true);
+  walk(&talk, BANK, BANK_COUNT, LW_QUESTION_FIRST);
+  cr_expect(le(int, talk.answers, 25), "%d answers", talk.answers);
+  cr_expect(le(int, 15, talk.answers), "%d answers", talk.answers);
+  walk(&talk, BANK, BANK_COUNT, LW_QUESTION_OFFICER);
+  expect_whole(&talk);
+  cr_expect(eq(int, exit_of(&talk, true), 5), "another wall that stands near");
+  ask_end(&talk);
+}
+
+/* --- in any order --- */
+
+/* One that is open, by chance. */
+static int pick_open(const ask_talk *talk, dice *d) {
+  int open[LW_QUESTION_ROWS], count = 0;
+  for (int i = 0; i < talk->look.count; i++)
+    if (talk->look.state[i] == LW_ASKED_OPEN) open[count++] = i;
+  return count > 0 ? open[dice_pick(d, count)] : -1;
+}
+
+static void walk_by_chance(ask_talk *talk, const reply *replies, int count, dice *d) {
+  for (int question; (question = pick_open(talk, d)) >= 0;) {
+    const char *key = talk->asking.tables->question[question].key, *answer = reply_to(replies, count, key);
+    ask_answer(talk, key, answer ? answer : "not known");
+  }
+}
+
+Test(ask_flow, in_any_order_the_same_answers_are_the_same_sheet) {
+  const struct {
+    const reply *replies;
+    int count;
+  } people[] = {{BED, BED_COUNT}, {BANK, BANK_COUNT}};
+  for (int p = 0; p < 2; p++) {
+    ask_talk first;
+    ask_begin(&first, false);
+    walk(&first, people[p].replies, people[p].count, LW_QUESTION_OFFICER);
+    for (int i = 0; i < 12; i++) {
+      ask_talk other;
+      dice d = {.state = 77u + (unsigned)i};
+      ask_begin(&other, false);
+      /* Of what kind it is decides what is asked: else a bed is asked what a bank is asked, too. */
+      ask_answer(&other, "kind", people[p].replies[0].answer);
+      walk_by_chance(&other, people[p].replies, people[p].count, &d);
+      cr_expect(strcmp(first.sheet.data, other.sheet.data) == 0, "%s\n----\n%s", first.sheet.data,
+                other.sheet.data);
+      ask_end(&other);
+    }
+    ask_end(&first);
+  }
+}
+
+/* --- by chance --- */
+
+static void random_answer(const lw_question *q, dice *d, char *out, size_t size) {
+  out[0] = '\0';
+  size_t used = 0;
+  if (q->row->not_known[0] && dice_pick(d, 5) == 0) {
+    lw_print(out, size, "not known");
+  } else if (q->row->kind == LW_QUESTION_CHOICE) {
+    lw_print(out, size, "%d", 1 + dice_pick(d, q->choice_count));
+  } else if (q->row->kind == LW_QUESTION_SEVERAL) {
+    for (int i = 0; i < q->choice_count; i++)
+      if (dice_pick(d, 4) == 0)
+        used += (size_t)lw_print(out + used, size - used, "%d%s ", i + 1, dice_pick(d, 5) == 0 ? "?" : "");
+    if (used == 0) lw_print(out, size, "none");
+  } else if (q->row->kind == LW_QUESTION_WORDS) {
+    lw_print(out, size, strcmp(q->row->key, "place") == 0 ? "queensland" : "Any, \"name\"");
+  } else {
+    static const double sizes[] = {0.0, 10.0, 50.0, 200.0, 300.0, 400.0, 600.0, 2.0, 1.5, 5.0};
+    for (int i = 0; i < lw_ask_count(q->row->items, ';'); i++)
+      used += (size_t)lw_print(out + used, size - used, "%s%g", i > 0 ? "; " : "", sizes[dice_pick(d, 10)]);
+  }
+}
+
+/* Whatever is answered in whatever order, the sheet reads, and says nothing that contradicts itself. */
+Test(ask_flow, by_chance_the_sheet_always_reads_and_the_questions_end) {
+  int taken = 0, refused = 0, ended = 0;
+  for (int i = 0; i < 40 / RANDOM_SHARE; i++) {
+    ask_talk talk;
+    dice d = {.state = 4000u + (unsigned)i};
+    ask_begin(&talk, i % 8 == 0);
+    for (int step = 0; step < 60; step++) {
+      char answer[200];
+      bool any = dice_pick(&d, 6) == 0; /* back to one that was answered, or to one that is not needed */
+      int question = any ? dice_pick(&d, talk.look.count) : pick_open(&talk, &d);
+      if (question < 0) break;
+      const lw_question q = lw_question_of(ask_tables(), question);
+      if (any && dice_pick(&d, 2) == 0) {
+        ask_take_back(&talk, q.row->key);
+        continue;
+      }
+      random_answer(&q, &d, answer, sizeof answer);
+      lw_status status = ask_try(&talk, q.row->key, answer);
+      taken += status == LW_OK;
+      refused += status == LW_FAULTS;
+      cr_expect(status == LW_OK || talk.faults.count > 0, "%s=%s", q.row->key, answer);
+      cr_expect(status == LW_FAULTS || ask_state(&talk, q.row->key) == LW_ASKED_ANSWERED ||
+                    ask_state(&talk, q.row->key) == LW_ASKED_NOT_KNOWN,
+                "%s=%s\n%s", q.row->key, answer, talk.sheet.data);
+    }
+    ended += talk.look.next < 0;
+    ask_end(&talk);
+  }
+  cr_expect(lt(int, 1000 / RANDOM_SHARE, taken), "%d taken, %d refused", taken, refused);
+  cr_expect(lt(int, 8 / RANDOM_SHARE, ended), "%d ended", ended);
+}
+
+/* --- one answer --- */
+
+Test(ask_flow, none_is_near_settles_seven_distances_at_once) {
+  ask_talk talk;
+  ask_begin(&talk, false);
+  ask_answer(&talk, "near", "none");
+  cr_expect(ask_has_row(&talk, "boundary distance,more than 3 m,"), "%s", talk.sheet.data);
+  cr_expect(ask_has_row(&talk, "public way distance,more than 4 m,"), "%s", talk.sheet.data);
+  cr_expect(ask_has_row(&talk, "waterbody distance,more than 40 m,"), "%s", talk.sheet.data);
+  cr_expect(ask_state(&talk, "boundary") != LW_ASKED_OPEN);
+  ask_answer(&talk, "near", "boundary 5?");
+  cr_expect(ask_has_row(&talk, "boundary distance,less than 3 m,"), "%s", talk.sheet.data);
+  cr_expect(ask_has_row(&talk, "service distance,not known,"), "%s", talk.sheet.data);
+  cr_expect(ask_state(&talk, "boundary") == LW_ASKED_OPEN &&
+            ask_state(&talk, "building") == LW_ASKED_NOT_NEEDED);
+  ask_answer(&talk, "boundary", "1.2");
+  cr_expect(ask_has_row(&talk, "boundary distance,1.2,m,"), "%s", talk.sheet.data);
+  ask_answer(&talk, "near", "boundary building");
+  cr_expect(ask_has_row(&talk, "boundary distance,1.2,m,"), "what is known better stays\n%s",
+            talk.sheet.data);
+  ask_take_back(&talk, "boundary");
+  cr_expect(ask_has_row(&talk, "boundary distance,less than 3 m,"), "%s", talk.sheet.data);
+  ask_answer(&talk, "near", "none");
+  cr_expect(ask_has_row(&talk, "boundary distance,more than 3 m,"), "%s", talk.sheet.data);
+  ask_end(&talk);
+}
+
+Test(ask_flow, measures_take_their_unit_or_another) {
+  const struct {
+    bool us;
+    const char *answer, *row;
+  } cases[] = {{false, "900", "wall height,900,mm,"},
+               {false, "0.9 m; 0", "wall height,0.9,m,"},
+               {true, "36", "wall height,36,in,"},
+               {true, "3 ft 2 1/2 in", "wall height,3 ft 2 1/2 in,,"},
+               {true, "3' 2\"", "wall height,\"3' 2\"\"\",,"},
+               {false, "900; not known", "soil below top,not known,,"},
+               {false, "900; 50 mm", "soil below top,50,mm,"},
+               {true, "35 1/2", "wall height,35 1/2 in,,"}};
+  for (size_t i = 0; i < sizeof cases / sizeof *cases; i++) {
+    ask_talk talk;
+    ask_begin(&talk, false);
+    talk.asking.us = cases[i].us;
+    ask_answer(&talk, "height", cases[i].answer);
+    cr_expect(ask_has_row(&talk, cases[i].row), "%s\n%s", cases[i].answer, talk.sheet.data);
+    ask_end(&talk);
+  }
+}
+
+Test(ask_flow, a_wrong_answer_is_refused_with_its_cure) {
+  const reply wrong[] = {{"kind", "6"},         {"kind", "0"},       {"kind", "1.5"},
+                         {"kind", "boat"},      {"kind", ""},        {"height", "tall"},
+                         {"height", "900 kg"},  {"height", "1;2;3"}, {"height", "not known"},
+                         {"height", "0,9"},     {"near", "9"},       {"near", "none 2"},
+                         {"place", "atlantis"}, {"front", "-5"},     {"setback", "9 km"},
+                         {"no-such", "1"}};
+  ask_talk talk;
+  ask_begin(&talk, false);
+  for (size_t i = 0; i < sizeof wrong / sizeof *wrong; i++) {
+    cr_expect(ask_try(&talk, wrong[i].key, wrong[i].answer) == LW_FAULTS, "%s=%s", wrong[i].key,
+              wrong[i].answer);
+    cr_expect(talk.faults.count > 0 && talk.faults.fault[0].wanted[0], "%s=%s", wrong[i].key,
+              wrong[i].answer);
+    cr_expect(talk.sheet.length == 0);
+  }
+  ask_end(&talk);
+}
+
+Test(ask_flow, an_answer_that_contradicts_another_is_refused_and_the_sheet_stays) {
+  ask_talk talk;
+  ask_begin(&talk, false);
+  ask_answer(&talk, "height", "600; 0");
+  cr_expect(ask_try(&talk, "height", "600; 700") == LW_FAULTS || ask_has_row(&talk, "soil below top,700"),
+            "soil below the ground");
+  ask_answer(&talk, "block", "200; 300; 400; ");
+  cr_expect(ask_try(&talk, "setback", "300") == LW_FAULTS, "as deep as the block");
+  cr_expect_str_eq(talk.faults.fault[0].item, "setback");
+  cr_expect(ask_state(&talk, "setback") != LW_ASKED_ANSWERED);
+  ask_end(&talk);
+}
+
+Test(ask_flow, what_the_wall_no_longer_has_goes_with_it) {
+  ask_talk talk;
+  ask_begin(&talk, false);
+  ask_answer(&talk, "fence", "behind");
+  ask_answer(&talk, "fence-behind", "1.8; 0.5");
+  ask_answer(&talk, "fence", "none");
+  cr_expect(ask_has_row(&talk, "fence height,0,m,") && !ask_has_row(&talk, "fence distance"), "%s",
+            talk.sheet.data);
+  ask_answer(&talk, "kind", "bank");
+  ask_answer(&talk, "slope", "20; not known");
+  ask_answer(&talk, "kind", "bed-level");
+  cr_expect(ask_has_row(&talk, "level difference,0,mm,") && !ask_has_row(&talk, "ground slope"), "%s",
+            talk.sheet.data);
+  ask_answer(&talk, "kind", "bed-slope");
+  cr_expect(ask_has_row(&talk, "level difference") == false && ask_state(&talk, "level") == LW_ASKED_OPEN,
+            "%s", talk.sheet.data);
+  ask_end(&talk);
+}
+
+Test(ask_flow, a_sheet_from_elsewhere_keeps_its_notes_and_its_other_rows) {
+  static const char sheet[] = "item;value;unit;note\n;;;by hand\nwall height;0,9;m;with the string\n"
+                              "pad width;600;mm;\nwall height likely;0,8;m;\n";
+  lw_text out = {0};
+  lw_faults faults = {.count = 0};
+  const lw_asking_for asking = {.tables = ask_tables(), .sheet = sheet, .length = strlen(sheet)};
+  cr_assert(lw_question_answer(&asking, "hole", "yes", &out, &faults) == LW_OK);
+  cr_expect_str_eq(out.data, "item,value,unit,note\n,,,by hand\nwall height,0.9,m,with the string\n"
+                             "wall height likely,0.8,m,\npad width,600,mm,\nground drains,yes,,\n");
+  lw_text_free(&out);
+}
+
+Test(ask_flow, a_sheet_with_a_fault_is_told_and_nothing_is_written) {
+  static const char sheet[] = "item,value\nwall hight,900 mm\n";
+  lw_text out = {0};
+  lw_asked asked = {.count = 7};
+  lw_faults faults = {.count = 0};
+  const lw_asking_for asking = {.tables = ask_tables(), .sheet = sheet, .length = strlen(sheet)};
+  cr_expect(lw_questions_look(&asking, &asked, &faults) == LW_FAULTS && asked.count == 7);
+  cr_expect(lw_question_answer(&asking, "hole", "yes", &out, &faults) == LW_FAULTS && out.length == 0);
+  cr_expect(lw_questions_json(&asking, &out, &faults) == LW_FAULTS && out.length == 0);
+  cr_expect(eq(int, faults.count, 3));
+}
