@@ -45,7 +45,7 @@ typedef struct lw_asked {
  *          asking->scratch is there: its gravest and its mildest answer are run, with every other open
  *          question left out and with every other one at its mildest. Where what stands, who must see it, grade and
  *          headline are the same each time, it is not needed. A run takes some 2 ms.
- *        2 Once given, an answer stays, needed or not. */
+ *        2 What was answered stays answered as long as the wall has the question. */
 lw_status lw_questions_look(const lw_asking_for *asking, lw_asked *asked, lw_faults *faults);
 
 /** The sheet with one more answer in it, its items in the order of the vocabulary.

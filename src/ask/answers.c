@@ -142,6 +142,7 @@ static size_t last_of_part(size_t first) {
 
 lw_status lw_answers_write(const lw_answers *answers, lw_text *out) {
   const lw_item *item;
+  if (answers->count == 0) return LW_OK;
   lw_text_add(out, "item,value,unit,note\n");
   for (int i = 0; i < answers->count; i++)
     if (!answers->row[i].named.item) add_row(answers, &answers->row[i], out);

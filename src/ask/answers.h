@@ -35,7 +35,7 @@ const char *lw_answers_unit(const lw_answers *answers, const lw_named *named);
 void lw_answers_set(lw_answers *answers, const lw_named *named, const char *value);
 void lw_answers_drop(lw_answers *answers, const lw_named *named);
 
-/* The sheet again: remarks first, then the items in the order of the vocabulary.
+/* The sheet again: remarks first, then the items in the order of the vocabulary; without any row nothing.
  * gives LW_OK · LW_NO_MEMORY */
 lw_status lw_answers_write(const lw_answers *answers, lw_text *out);
 

@@ -3,13 +3,14 @@
 
 #include "tries.h"
 
-/* Of the questions that are open, those that this wall does not have are not needed, and those that change
- * nothing. */
+/* Those that this wall does not have are not needed, answered or not, and of those that are open the ones that
+ * change nothing. */
 static void leave_out(const lw_asking_for *asking, const lw_answers *answers, lw_asked *asked) {
   bool wanted[LW_QUESTION_ROWS] = {false};
   for (int i = 0; i < asked->count; i++) {
     const lw_question question = lw_question_of(asking->tables, i);
-    wanted[i] = asked->state[i] == LW_ASKED_OPEN && lw_question_fits(&question, answers);
+    if (!lw_question_fits(&question, answers)) asked->state[i] = LW_ASKED_NOT_NEEDED;
+    wanted[i] = asked->state[i] == LW_ASKED_OPEN;
   }
   if (asking->scratch) asked->runs = lw_tries(asking->tables, answers, asking->scratch, wanted);
   for (int i = 0; i < asked->count; i++)

@@ -35,7 +35,7 @@ static const void *value_of(const lw_named *named, const lw_case *c) {
   return (const char *)c + lw_item_offset(named->item, named->number);
 }
 
-static bool is_near(const lw_named *named, const lw_answers *answers) {
+static bool is_less(const lw_named *named, const lw_answers *answers) {
   const lw_said *said = lw_said_of(named->item, named->number, &answers->c);
   return said != NULL && said->kind == LW_SAID_LESS;
 }
@@ -47,6 +47,13 @@ static bool is_told(const lw_named *named, const lw_answers *answers) {
 static bool is_not_known(const lw_named *named, const lw_answers *answers) {
   const lw_said *said = lw_said_of(named->item, named->number, &answers->c);
   return said != NULL && said->kind == LW_SAID_NOT_KNOWN;
+}
+
+/* Near, or as far as somebody has measured; neither far nor not known. */
+static bool is_near(const lw_named *named, const lw_answers *answers) {
+  const lw_quantity *q = value_of(named, &answers->c);
+  bool distance = named->item->type == LW_ITEM_QUANTITY;
+  return is_less(named, answers) || (distance && q->origin == LW_GIVEN && q->table_row != LW_MORE_THAN);
 }
 
 /* One of the words that a condition lists: `near`, `not known`, or a word of the item. */
@@ -148,7 +155,7 @@ lw_tick lw_question_tick(const lw_choice_row *choice, const lw_answers *answers)
   lw_ask_walk walk = lw_ask_begin(choice->writes);
   if (!lw_ask_step(&walk) || !is_told(&walk.pair.named, answers)) return LW_TICK_NONE;
   if (is_not_known(&walk.pair.named, answers)) return LW_TICK_NOT_KNOWN;
-  if (is_near(&walk.pair.named, answers)) return LW_TICK_YES;
+  if (is_less(&walk.pair.named, answers)) return LW_TICK_YES;
   if (walk.pair.named.item->near_is_grave) return tick_of_distance(&walk.pair, answers);
   return lw_ask_all_agree(choice->writes, answers) ? LW_TICK_YES : LW_TICK_NO;
 }
@@ -185,5 +192,5 @@ lw_asked_state lw_question_state(const lw_question *question, const lw_answers *
   if (lw_question_chosen(question, answers) >= 0) return LW_ASKED_ANSWERED;
   if (all_not_known(question, answers)) return LW_ASKED_NOT_KNOWN;
   bool told = lw_ask_step(&walk) && is_told(&walk.pair.named, answers);
-  return told && !is_near(&walk.pair.named, answers) ? LW_ASKED_ANSWERED : LW_ASKED_OPEN;
+  return told && !is_less(&walk.pair.named, answers) ? LW_ASKED_ANSWERED : LW_ASKED_OPEN;
 }

@@ -53,7 +53,7 @@ void lw_question_put_end(const lw_question *question, lw_ask_end end, lw_case *c
 
 /* What a person is told, without its figures. */
 typedef struct told {
-  bool any; /* the wall could be run */
+  bool any; /* the wall could be run, and there is something to say of it */
   lw_what what;
   lw_holds stands;
   lw_grade grade;
@@ -75,12 +75,17 @@ static told run(trying *t, const lw_case *from) {
   lw_result *result = &t->scratch[0];
   result->given = *from;
   t->runs++;
+  /* The search for a slip takes most of the time. What it depends on has no ends, and is asked anyway. */
+  if (result->given.method.slip.origin == LW_ABSENT)
+    result->given.method.slip = (lw_choice){.value = LW_SLIP_NOT, .origin = LW_GIVEN};
   if (lw_case_complete(t->tables, &result->given, &faults) != LW_OK ||
       lw_run(&result->given, t->tables, LW_DETAIL_VERDICT, result, NULL) != LW_OK)
     return (told){.any = false};
+  lw_check check;
+  bool depth = !lw_verdict_governing(result, &check) || check.reason != LW_REASON_NO_DEPTH;
   if (result->verdict.grade != LW_GRADE_HOLDS) lw_looks_find(result, &t->scratch[1]);
   const lw_verdict *v = &result->verdict;
-  return (told){true, v->what, v->stands, v->grade, v->who, v->exit_status, v->called_for_certain};
+  return (told){depth, v->what, v->stands, v->grade, v->who, v->exit_status, v->called_for_certain};
 }
 
 static bool same(const told *a, const told *b) {

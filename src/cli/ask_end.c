@@ -39,10 +39,9 @@ static void say_next(const lw_ask_session *session, bool whole, bool stopped) {
   int skipped = count_skipped(session);
   if (session->sheet.length == 0) return;
   printf("\n");
-  if (stopped || skipped > 0)
-    lw_ask_say("%s asks what is left. The answers are in %s.", "`lowwall ask` with that file", file);
-  else
-    lw_ask_say("All is answered. The answers are in %s, a sheet that any spreadsheet opens.", file);
+  lw_ask_say("The answers are in %s, a sheet that any spreadsheet opens.%s", file,
+             stopped || skipped > 0 ? " What is left is asked by:" : "");
+  if (stopped || skipped > 0) printf("  lowwall ask %s\n", file);
   if (!whole) return;
   printf("Next:\n"
          "  lowwall check %s --full           all of it, with reasons and sources\n"

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#define _XOPEN_SOURCE 700
 #include <stdio.h>
 #include <string.h>
+#include <unistd.h>
 
 #include "tables/fold.h"
 #include "ask.h"
@@ -40,6 +42,7 @@ lw_ask_heard lw_ask_read(lw_ask_session *session, char line[LW_ASK_LINE]) {
   }
   trim(line);
   lw_cli_clean(line);
+  if (isatty(STDIN_FILENO) != 1) printf("%s\n", line); /* so that what is kept can be read */
   if (line[0] == '\0') return LW_HEARD_NOTHING;
   lw_fold(line, strlen(line), folded);
   for (size_t i = 0; i < sizeof WORDS / sizeof *WORDS; i++)

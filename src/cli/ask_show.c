@@ -39,9 +39,10 @@ void lw_ask_show_greeting(const lw_ask_session *session) {
   lw_ask_say("A question at a time about one wall. Type an answer and press Enter. Other words do at any "
              "time: back, "
              "skip, stop, ? (why it is asked and how to find out), d (I do not know).");
-  lw_ask_say("Measures without a unit are in %s; type %s for %s. The answers are kept in %s after each one.",
-             us ? "inches and feet" : "mm and m, as it stands there", us ? "metric" : "us",
-             us ? "mm and m" : "inches and feet", session->file);
+  lw_ask_say(
+      "Measures without a unit are in %s, as each question says; type %s for %s. The answers are kept in %s.",
+      us ? "inches and feet" : "mm and m", us ? "metric" : "us", us ? "mm and m" : "inches and feet",
+      session->file);
 }
 
 static void add_choices(const lw_page *page, const lw_question *question, const lw_answers *answers) {
@@ -73,7 +74,7 @@ static void add_question(const lw_page *page, const lw_ask_session *session, con
                          const lw_answers *answers) {
   lw_page_blank(page);
   bool first = question->row->part == LW_QUESTION_FIRST;
-  if (first) lw_page_sayf(page, "", "Question %d, %d to go.", session->asked_count, session->look.left);
+  if (first) lw_page_sayf(page, "", "Question %d, up to %d to go.", session->asked_count, session->look.left);
   lw_page_say(page, "", question->row->words);
   lw_page_blank(page);
   add_choices(page, question, answers);

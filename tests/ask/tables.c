@@ -167,25 +167,43 @@ static lw_case plain_wall(bool bed) {
   return c;
 }
 
-/* The verdict and all figures of the wall: what a report says is made of them. */
-static void take_figure(void *context, const lw_figure *figure) {
-  lw_text_addf(context, "%s %.9g\n", figure->key, figure->value.known ? figure->value.value : -1.0);
-}
-
+/* All that its checks have, in every situation. */
 static void say_wall(lw_case *c, lw_text *out) {
   lw_result *result = ask_scratch();
   lw_faults faults = {.count = 0};
   cr_assert(lw_case_complete(ask_tables(), c, &faults) == LW_OK, "%s %s", faults.fault[0].item,
             faults.fault[0].wanted);
   cr_assert(lw_run(c, ask_tables(), LW_DETAIL_CHECKS, result, NULL) == LW_OK);
-  lw_figures_each(result, take_figure, out);
+  for (int i = 0; i < result->situations.count; i++)
+    for (int k = 0; k < result->situations.situation[i].check_count; k++) {
+      const lw_check check = lw_situation_check(&result->situations.situation[i], k);
+      lw_text_addf(out, "%d %d %d %.9g\n", check.kind, check.at, check.joint,
+                   check.has.known ? check.has.value : -1.0);
+    }
 }
 
-/* What it counts as is told as given, so only the figures are compared: the very same wall. */
+/* Line by line no figure of a is greater than that of b. */
+static bool nowhere_more(const char *a, const char *b) {
+  bool none = true;
+  while (none && a && b && *a && *b) {
+    const char *end_a = strchr(a, '\n'), *end_b = strchr(b, '\n'), *x = end_a, *y = end_b;
+    double p = 0.0, q = 0.0;
+    while (x > a && x[-1] != ' ') x--;
+    while (y > b && y[-1] != ' ') y--;
+    cr_assert(lw_number_read(x, (size_t)(end_a - x), &p) && lw_number_read(y, (size_t)(end_b - y), &q));
+    none = p <= q + 1e-9;
+    a = end_a + 1;
+    b = end_b + 1;
+  }
+  return none;
+}
+
+/* Who must see it is another matter: an answer that is not known is a question to the council.
+ * The sums are of the very same wall; where a row of a table stands for it, one that is no better than that row. */
 Test(ask_tables, what_not_knowing_counts_as_is_what_is_assumed) {
   int held = 0;
   EACH_QUESTION(q) {
-    bool bed = lw_tables_listed("bed-soil|level", q.row->key);
+    bool bed = lw_tables_listed("bed-soil|level", q.row->key), named = false;
     lw_case left_out = plain_wall(bed), counts = plain_wall(bed);
     lw_text a = {0}, b = {0};
     if (!q.row->counts_as[0]) continue;
@@ -193,6 +211,7 @@ Test(ask_tables, what_not_knowing_counts_as_is_what_is_assumed) {
       char typed[200], name[LW_ITEM_NAME_MAX], value[LW_ANSWER_BYTES];
       static lw_faults faults;
       faults.count = 0;
+      named = named || walk.pair.named.item->type == LW_ITEM_WORDS;
       lw_named_print(&walk.pair.named, name, sizeof name);
       lw_named_forget(&walk.pair.named, &left_out);
       lw_named_forget(&walk.pair.named, &counts);
@@ -201,7 +220,8 @@ Test(ask_tables, what_not_knowing_counts_as_is_what_is_assumed) {
     }
     say_wall(&left_out, &a);
     say_wall(&counts, &b);
-    cr_expect(strcmp(a.data, b.data) == 0, "%s counts as %s", q.row->key, q.row->counts_as);
+    bool well = named ? nowhere_more(a.data, b.data) : strcmp(a.data, b.data) == 0;
+    cr_expect(well, "%s counts as %s\n%s----\n%s", q.row->key, q.row->counts_as, a.data, b.data);
     lw_text_free(&a);
     lw_text_free(&b);
     held++;
@@ -236,11 +256,4 @@ Test(ask_tables, each_choice_to_look_at_has_a_picture_that_can_be_drawn) {
     cr_expect(lw_question_picture(ask_tables(), q.row->key, -1, 40.0, &none) == LW_NO_SOLUTION);
   }
   cr_expect(lt(int, 60, drawn));
-}
-
-/* The figure that a choice writes for bare ground is the table's own. */
-Test(ask_tables, bare_ground_slides_as_the_table_of_interfaces_has_it) {
-  const lw_interface_row *row = lw_tables_interface(ask_tables(), "assumed base");
-  cr_assert(row != NULL);
-  cr_expect(fabs(row->friction_low - 0.3) < 1e-12, "choices.csv and questions.csv write 0.3");
 }
