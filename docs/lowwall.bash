@@ -22,7 +22,7 @@ _lowwall_wall() { # OPTIONS WORD
 
 _lowwall_list() {
     local lists=$'soils\ninterfaces\nmaterials\nloads\nbearing\nplant\nconventions\nformats\nplaces\nlimits\nconditions\nclearances'
-    lists+=$'\nthresholds\nfences\nordering\nhazards\nmethods\nitems\nunits'
+    lists+=$'\nthresholds\nfences\nordering\nhazards\nquestions\nchoices\nmethods\nitems\nunits'
     case $2 in
     -*) _lowwall_words $'--csv\n--json\n--markdown\n--tables\n--output\n--help' "$2" ;;
     *)
@@ -41,7 +41,7 @@ _lowwall() {
     local word=$2 before=$3
     COMPREPLY=()
     if [[ $COMP_CWORD = 1 ]]; then
-        _lowwall_words $'check\norder\npegs\ndraw\nprecheck\nnew\nlist\npressure\nbearing\nslip\nhelp\nversion\n--help\n--version' "$word"
+        _lowwall_words $'ask\ncheck\norder\npegs\ndraw\nprecheck\nform\nnew\nlist\npressure\nbearing\nslip\nhelp\nversion\n--help\n--version' "$word"
         return
     fi
     case $before in
@@ -50,19 +50,22 @@ _lowwall() {
         _lowwall_words "all"$'\n'"$(lowwall list formats --csv 2>/dev/null | sed -e 1d -e 's/,.*//' | sort -u)" "$word"
         return
         ;;
+    --units) _lowwall_words $'metric\nus' "$word"; return ;;
     --view) _lowwall_words $'section\nelevation\nplan' "$word"; return ;;
     -j | --jobs) _lowwall_words "$(seq "$(getconf _NPROCESSORS_ONLN)")" "$word"; return ;;
     --tables) mapfile -t COMPREPLY < <(compgen -d -- "$word"); return ;;
     esac
     case ${COMP_WORDS[1]} in
+    ask) _lowwall_wall $'--units\n--tables\n--output\n--help' "$word" ;;
     check) _lowwall_check "$1" "$word" ;;
     order | pegs) _lowwall_wall $'--csv\n--json\n--tables\n--output\n--help' "$word" ;;
     draw) _lowwall_wall $'--view\n--width\n--tables\n--output\n--help' "$word" ;;
     precheck) _lowwall_wall $'--paper\n--verify\n--tables\n--output\n--help' "$word" ;;
+    form) _lowwall_words $'--paper\n--tables\n--output\n--help' "$word" ;;
     list) _lowwall_list "$1" "$word" "$before" ;;
     new) _lowwall_words $'bed\nground\nsection\n--output\n--help' "$word" ;;
     pressure | bearing | slip) _lowwall_words $'--json\n--help' "$word" ;;
-    help) _lowwall_words $'check\norder\npegs\ndraw\nprecheck\nnew\nlist\npressure\nbearing\nslip' "$word" ;;
+    help) _lowwall_words $'ask\ncheck\norder\npegs\ndraw\nprecheck\nform\nnew\nlist\npressure\nbearing\nslip' "$word" ;;
     esac
 }
 

@@ -41,21 +41,20 @@ typedef struct lw_asked {
  *  out   asked    unchanged on faults
  *        faults   of the sheet
  *  gives LW_OK · LW_FAULTS when the sheet cannot be read · LW_NO_MEMORY
- *  note  1 A question whose `when` is not so is not needed. One that matters for the verdict only is tried, if
- *          asking->scratch is there: its gravest and its mildest answer are run, with every other open
- *          question left out and with every other one at its mildest. Where what stands, who must see it, grade and
- *          headline are the same each time, it is not needed. A run takes some 2 ms.
+ *  note  1 A question whose `when` is not so is not needed. One with a mildest and a gravest answer on file
+ *          is tried, if asking->scratch is there: see docs/questions.md. Where what stands, its grade and who
+ *          must see it are the same each time, it is not needed. A run takes some 2 ms at most.
  *        2 What was answered stays answered as long as the wall has the question. */
 lw_status lw_questions_look(const lw_asking_for *asking, lw_asked *asked, lw_faults *faults);
 
 /** The sheet with one more answer in it, its items in the order of the vocabulary.
  *  in    key      of the question
- *        answer   of a choice: the number of the row, from 1, or its key; of several: such numbers with blanks or
- *                 commas between, or "none"; of measures: each with its unit, or without, in the order of the
- *                 question's items, ";" between; of words: the words. "not known" for all of it or for one
- *                 measure
+ *        answer   of a choice: the number of its row, from 1, or its key; of several: such numbers with
+ *                 blanks or commas between, or "none"; of measures: each with its unit, or without, in the
+ *                 order of the question's items, ";" between; of words: the words. "not known" for all of
+ *                 it or for one measure; in a list of several a "?" behind a number
  *  out   sheet    appended to; left alone on faults
- *        faults   what was wrong with the answer, and the cure; its item is the question's key, the row of each is 0
+ *        faults   what was wrong with the answer, and the cure; its item is the question's key, its row is 0
  *  gives LW_OK · LW_FAULTS · LW_NO_MEMORY
  *  note  1 What else stands on the sheet stays as it was typed, notes too. Only items of the question change.
  *        2 An answer that contradicts another one is refused: the sheet always reads without fault. */
@@ -75,20 +74,34 @@ lw_status lw_question_take_back(const lw_asking_for *asking, const char *key, lw
 lw_status lw_questions_json(const lw_asking_for *asking, lw_text *out, lw_faults *faults);
 
 /** The small picture of a choice, by the marks of a drawing: no words in it.
- *  in    choice     from 0, of the question's rows in tables/choices.csv
+ *  in    choice     of the question's rows in tables/choices.csv   from 0; others have none
  *        width_mm   10 or more; it is three quarters as high
  *  out   drawing    empty before; to be freed by the caller
  *  gives LW_OK · LW_NO_SOLUTION where there is no such choice, or it has no picture · LW_NO_MEMORY */
 lw_status lw_question_picture(const lw_tables *tables, const char *key, int choice, double width_mm,
                               lw_drawing *drawing);
 
-/** How the wall stands so far, in the three lines that stand on every page: what it is, whether it stands, who
- *  must see it, the gravest first.
- *  out   out   "" where the sheet does not say enough yet
+/** How the wall stands so far, in the three lines that stand on every page: what it is, whether it stands,
+ *  who must see it, the gravest first.
+ *  out   out   nothing where the sheet does not say enough yet
  *  gives LW_OK · LW_FAULTS · LW_NO_MEMORY · LW_NO_SOLUTION where there is no scratch to run in */
 lw_status lw_questions_verdict(const lw_asking_for *asking, lw_text *out);
 
-/** A row by its key; -1: none. And the rows of its choices: the first, and how many. */
+/* The questions of the first part and of the order as two pages to fill in with a pencil. */
+enum { LW_FORM_PAGES = 2 };
+
+/** On paper.
+ *  out   page    empty before; each to be freed by the caller
+ *  gives LW_OK · LW_NO_MEMORY · LW_TOO_MANY when two pages do not hold them in letters of 7 pt */
+lw_status lw_questions_form_pages(const lw_tables *tables, lw_paper paper, lw_drawing page[LW_FORM_PAGES],
+                                  lw_error *error);
+
+/** As one HTML page, which asks for nothing from elsewhere.
+ *  gives LW_OK · LW_NO_MEMORY */
+lw_status lw_questions_form_html(const lw_tables *tables, lw_text *out);
+
+/** A row by its key; -1: none. And the rows of its choices: the first, and how many.
+ *  in    question   from 0 to below tables->question_count */
 int lw_question_find(const lw_tables *tables, const char *key);
 int lw_question_choices(const lw_tables *tables, int question, int *first);
 

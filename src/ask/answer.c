@@ -1,15 +1,15 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
 
-#include "put.h"
+#include "measures.h"
 #include "sheet/said.h"
 
 /* One answer more, or one less. */
 
 enum { ANSWER_BYTES = 600 };
 
-/* Of the faults found since: items that are still missing are no fault of this answer, the others are named by
- * its question. gives whether any is left */
+/* Of the faults found since: items that are still missing are no fault of this answer, the others are named
+ * by its question. gives whether any is left */
 static bool contradicts(const lw_put *put, int before) {
   lw_faults *faults = put->faults;
   int kept = before;
@@ -78,9 +78,8 @@ static lw_status write_again(const lw_put *put, lw_text *sheet) {
 static bool put_answer(const lw_put *put, const char *answer) {
   bool doubt = lw_says_not_known(answer, strlen(answer));
   if (doubt && put->question.row->not_known[0] == '\0')
-    return lw_put_fault(put, LW_FAULT_NO_VALUE, answer, "an answer; or skip the question for now");
-  if (answer[0] == '\0')
-    return lw_put_fault(put, LW_FAULT_NO_VALUE, "", "an answer; or skip the question for now");
+    return lw_put_fault(put, LW_FAULT_NO_VALUE, answer, "an answer; or skip the question");
+  if (answer[0] == '\0') return lw_put_fault(put, LW_FAULT_NO_VALUE, "", "an answer; or skip the question");
   if (doubt) {
     lw_put_not_known(put);
     return true;

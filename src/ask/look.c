@@ -3,8 +3,8 @@
 
 #include "tries.h"
 
-/* Those that this wall does not have are not needed, answered or not, and of those that are open the ones that
- * change nothing. */
+/* Those that this wall does not have are not needed, answered or not, and of those that are open the ones
+ * that change nothing. */
 static void leave_out(const lw_asking_for *asking, const lw_answers *answers, lw_asked *asked) {
   bool wanted[LW_QUESTION_ROWS] = {false};
   for (int i = 0; i < asked->count; i++) {

@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "measures.h"
+
 #include <string.h>
 
-#include "put.h"
 #include "sheet/said.h"
 
 /* Measures: as typed where they have a unit, else in the unit of the question. */
@@ -24,7 +25,7 @@ static lw_fault_slug reads(const lw_named *named, const char *typed, char *wante
   return faults.fault[0].slug;
 }
 
-/* The unit of the question behind a number without one; nothing is nothing in any unit, but is written with it. */
+/* The unit of the question behind a number without one: 0 is written with it, too. */
 static bool complete(const lw_put *put, const lw_ask_walk *walk, char *typed, size_t size) {
   char unit[LW_NAME_MAX], wanted[200], with[LW_ANSWER_BYTES + LW_NAME_MAX];
   double number;
@@ -44,7 +45,7 @@ static bool known(const char *typed) {
 /* What stays of the question where a measure is left out: the first may not be. */
 static bool left_out(const lw_put *put, const lw_ask_walk *walk) {
   if (walk->index == 0 && put->question.row->not_known[0] == '\0')
-    return lw_put_fault(put, LW_FAULT_NO_VALUE, "", "a measure, as in %s; or skip the question for now",
+    return lw_put_fault(put, LW_FAULT_NO_VALUE, "", "a measure, as in %s; or skip the question",
                         walk->pair.named.item->example);
   lw_answers_set(put->answers, &walk->pair.named, "not known");
   return true;

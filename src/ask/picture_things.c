@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "picture.h"
+#include "picture_things.h"
 
 /* People, plants, water, hands and signs. n: the numbers behind the word. */
 

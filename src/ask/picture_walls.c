@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "picture.h"
+#include "picture_walls.h"
 
 /* Ground, walls, and what lies behind and below them. n: the numbers behind the word. */
 

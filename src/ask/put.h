@@ -29,7 +29,6 @@ void lw_put_not_known(const lw_put *put);
 /* An answer of each kind; false after noting what is wrong. */
 bool lw_put_choice(const lw_put *put, const char *answer);
 bool lw_put_several(const lw_put *put, const char *answer);
-bool lw_put_measures(const lw_put *put, const char *answer);
 bool lw_put_words(const lw_put *put, const char *answer);
 
 #endif

@@ -4,8 +4,8 @@
 
 #include "question.h"
 
-/* Mark of the questions in wanted, those that may still change what is said of the wall. Those with no ends to
- * try stay wanted.
+/* Of the questions in wanted, leave those that may still change what is said of the wall. Those with no ends
+ * to try stay wanted.
  *  in    scratch   two results to run in
  *  out   wanted    by the index of the question
  *  gives how often the wall was run */

@@ -1,12 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #define _XOPEN_SOURCE 700
-#include "ask.h"
-
 #include <getopt.h>
 #include <stdlib.h>
 #include <string.h>
 #include <unistd.h>
 
+#include "ask_end.h"
+#include "ask_show.h"
 #include "cli.h"
 #include "input.h"
 #include "output.h"
@@ -160,12 +160,13 @@ static int take_word(lw_ask_session *session, int question, lw_ask_heard heard) 
   case LW_HEARD_METRIC:
   case LW_HEARD_US:
     session->asking.us = heard == LW_HEARD_US;
-    lw_ask_say("Measures without a unit are now in %s.", session->asking.us ? "inches and feet" : "mm and m");
+    lw_ask_say(session, "Measures without a unit are now in %s.",
+               session->asking.us ? "inches and feet" : "mm and m");
     return ASK_AGAIN;
   case LW_HEARD_NOTHING:
   case LW_HEARD_ANSWER: break;
   }
-  lw_ask_say("Nothing was typed. An answer is wanted, or one of: back, skip, stop, ?, d.");
+  lw_ask_say(session, "Nothing was typed. An answer is wanted, or one of: back, skip, stop, ?, d.");
   return ASK_AGAIN;
 }
 
@@ -176,13 +177,20 @@ static int ask_line(lw_ask_session *session, int question) {
                                   : take_word(session, question, heard);
 }
 
-/* Enter keeps what the sheet has; all of a question at once may be typed with ; between. */
+/* Enter keeps what the sheet has; of what stands behind the first measure it says that it is not known. */
+static bool take_enter(lw_ask_session *session, int question, int measure, char line[LW_ASK_LINE]) {
+  if (lw_ask_now(session, question, measure, line)) return true;
+  if (measure > 0) lw_print(line, LW_ASK_LINE, "not known");
+  return measure > 0;
+}
+
+/* All of a question at once may be typed with ; between. */
 static int ask_measures(lw_ask_session *session, int question) {
   char line[LW_ASK_LINE];
   lw_text answer = {0};
   for (int i = 0; lw_ask_show_measure(session, question, i); i++) {
     lw_ask_heard heard = lw_ask_read(session, line);
-    bool kept = heard == LW_HEARD_NOTHING && lw_ask_now(session, question, i, line);
+    bool kept = heard == LW_HEARD_NOTHING && take_enter(session, question, i, line);
     if (heard != LW_HEARD_ANSWER && !kept) {
       lw_text_free(&answer);
       return take_word(session, question, heard);
@@ -201,12 +209,12 @@ static int ask_one(lw_ask_session *session, int question) {
   int outcome;
   lw_ask_show_question(session, question);
   while ((outcome = (measures ? ask_measures : ask_line)(session, question)) == ASK_AGAIN)
-    if (!measures) lw_ask_show_prompt();
+    if (!measures) lw_ask_show_prompt(session);
   return outcome;
 }
 
 /* The first that is open and was not put off; -1: none. */
-static int next_open(const lw_ask_session *session) {
+static int next_open(lw_ask_session *session) {
   for (int i = 0; i < session->look.count; i++)
     if (session->look.state[i] == LW_ASKED_OPEN && !session->skipped[i]) return i;
   return -1;
@@ -217,15 +225,23 @@ static int go_back(lw_ask_session *session) {
   if (session->asked_count > 0)
     session->asked_count--;
   else
-    lw_ask_say("This is the first question.");
+    lw_ask_say(session, "This is the first question.");
   return session->asked[session->asked_count];
 }
 
-static void tell_of_order(const lw_ask_session *session, int last, int question) {
+static void tell_of_order(lw_ask_session *session, int last, int question) {
   const lw_question_row *row = session->asking.tables->question;
   if (last >= 0 && question >= 0 && row[last].part == LW_QUESTION_FIRST &&
       row[question].part != LW_QUESTION_FIRST)
-    lw_ask_say("\nThat is all for the answer. What follows is for the order; stop leaves it out.");
+    lw_ask_say(session, "\nThat is all for the answer. What follows is for the order; stop leaves it out.");
+}
+
+/* Look again; no memory ends it. */
+static bool look(lw_ask_session *session) {
+  session->faults.count = 0;
+  if (lw_questions_look(&session->asking, &session->look, &session->faults) != LW_OK)
+    session->no_memory = true;
+  return !session->no_memory;
 }
 
 /* gives GO_ON when all is asked, GO_STOP, or an exit status + 1 */
@@ -237,8 +253,7 @@ static int ask_all(lw_ask_session *session) {
     tell_of_order(session, last, question);
     session->asked[session->asked_count++] = last = question;
     outcome = ask_one(session, question);
-    session->faults.count = 0;
-    lw_questions_look(&session->asking, &session->look, &session->faults);
+    if (!look(session)) return lw_cli_no_memory() + 1;
     question = outcome == GO_BACK ? go_back(session) : next_open(session);
   }
   return outcome;
@@ -250,11 +265,12 @@ static int run(const ask_asked *asked, lw_ask_session *session) {
            asked->sheet ? asked->sheet : "lowwall ask");
   if (ended == 0 && asked->sheet) ended = read_sheet(asked, session);
   if (ended > 0) return ended - 1;
-  lw_questions_look(&session->asking, &session->look, &session->faults);
+  if (!look(session)) return lw_cli_no_memory();
   lw_ask_show_greeting(session);
   int outcome = ask_all(session);
   if (outcome > 0) return outcome - 1;
-  return lw_ask_show_end(session, outcome == GO_STOP) == LW_OK ? LW_EXIT_DONE : lw_cli_no_memory();
+  lw_ask_show_end(session, outcome == GO_STOP);
+  return session->no_memory ? lw_cli_no_memory() : LW_EXIT_DONE;
 }
 
 int lw_cli_ask(int argc, char **argv) {

@@ -1,9 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <stdio.h>
-
 #include <lowwall/result.h>
 
-#include "ask.h"
+#include "ask_end.h"
+#include "ask_show.h"
 
 /* The last page: the first screen of the wall, and what to do next. */
 
@@ -20,7 +19,7 @@ static lw_status add_screen(lw_ask_session *session, lw_text *out, bool *whole) 
   return lw_report_screen(result, false, out);
 }
 
-static int count_skipped(const lw_ask_session *session) {
+static int count_skipped(lw_ask_session *session) {
   int count = 0;
   for (int i = 0; i < session->look.count; i++)
     count += session->skipped[i] && session->look.state[i] == LW_ASKED_OPEN ? 1 : 0;
@@ -28,39 +27,35 @@ static int count_skipped(const lw_ask_session *session) {
 }
 
 /* What is needed before anything can be said. */
-static void say_missing(const lw_ask_session *session) {
-  for (int i = 0; i < session->faults.count; i++)
-    lw_ask_say("Nothing can be said yet: %s is missing.", session->faults.fault[i].item);
-  if (session->sheet.length == 0) lw_ask_say("Nothing was answered, and nothing is kept.");
+static void say_missing(lw_ask_session *session, lw_text *out) {
+  for (int i = 0; i < session->faults.count && session->sheet.length > 0; i++)
+    lw_text_addf(out, "Nothing can be said yet: %s is missing.\n", session->faults.fault[i].item);
+  if (session->sheet.length == 0) lw_text_add(out, "Nothing was answered, and nothing is kept.\n");
 }
 
-static void say_next(const lw_ask_session *session, bool whole, bool stopped) {
+static void say_next(lw_ask_session *session, bool whole, bool stopped, lw_text *out) {
   const char *file = session->file;
   int skipped = count_skipped(session);
   if (session->sheet.length == 0) return;
-  printf("\n");
-  lw_ask_say("The answers are in %s, a sheet that any spreadsheet opens.%s", file,
-             stopped || skipped > 0 ? " What is left is asked by:" : "");
-  if (stopped || skipped > 0) printf("  lowwall ask %s\n", file);
+  lw_text_addf(out, "\nThe answers are in %s, a sheet that any spreadsheet opens.\n", file);
+  if (stopped || skipped > 0)
+    lw_text_addf(out, "  lowwall ask %s                    what is left to ask\n", file);
   if (!whole) return;
-  printf("Next:\n"
-         "  lowwall check %s --full           all of it, with reasons and sources\n"
-         "  lowwall draw %s -o wall.svg       the section, to scale\n"
-         "  lowwall order %s                  what to order\n"
-         "  lowwall pegs %s                   pegs, levels and the order of work\n"
-         "  lowwall precheck %s -o pre.html   the pages for the council\n",
-         file, file, file, file, file);
+  lw_text_addf(out,
+               "  lowwall check %s --full           all of it, with reasons and sources\n"
+               "  lowwall draw %s -o wall.svg       the section, to scale\n"
+               "  lowwall order %s                  what to order\n"
+               "  lowwall pegs %s                   pegs, levels and the order of work\n"
+               "  lowwall precheck %s -o pre.html   the pages for the council\n",
+               file, file, file, file, file);
 }
 
-lw_status lw_ask_show_end(lw_ask_session *session, bool stopped) {
+void lw_ask_show_end(lw_ask_session *session, bool stopped) {
   lw_text out = {0};
   bool whole = false;
-  lw_status status = session->sheet.length > 0 ? add_screen(session, &out, &whole) : LW_OK;
-  printf("\n");
-  if (status == LW_OK && out.length > 0) fwrite(out.data, 1, out.length, stdout);
-  lw_text_free(&out);
-  if (!whole) say_missing(session);
-  if (status == LW_OK) say_next(session, whole, stopped);
-  fflush(stdout);
-  return status;
+  lw_text_add(&out, "\n");
+  if (session->sheet.length > 0 && add_screen(session, &out, &whole) != LW_OK) session->no_memory = true;
+  if (!whole) say_missing(session, &out);
+  say_next(session, whole, stopped, &out);
+  lw_ask_flush(session, &out);
 }

@@ -5,7 +5,7 @@
 #include <unistd.h>
 
 #include "tables/fold.h"
-#include "ask.h"
+#include "ask_line.h"
 
 /* Words that are no answer, folded. */
 static const struct {
@@ -42,7 +42,8 @@ lw_ask_heard lw_ask_read(lw_ask_session *session, char line[LW_ASK_LINE]) {
   }
   trim(line);
   lw_cli_clean(line);
-  if (isatty(STDIN_FILENO) != 1) printf("%s\n", line); /* so that what is kept can be read */
+  if (isatty(STDIN_FILENO) != 1 && !session->no_memory)
+    printf("%s\n", line); /* so that what is kept can be read */
   if (line[0] == '\0') return LW_HEARD_NOTHING;
   lw_fold(line, strlen(line), folded);
   for (size_t i = 0; i < sizeof WORDS / sizeof *WORDS; i++)

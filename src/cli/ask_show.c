@@ -8,7 +8,7 @@
 #include "ask/question.h"
 #include "base/print.h"
 #include "report/page.h"
-#include "ask.h"
+#include "ask_show.h"
 
 /* Plain text, line below line: nothing moves, so that it can be read aloud, and be kept. */
 
@@ -16,13 +16,15 @@ static lw_page page_on(lw_text *out) {
   return (lw_page){out, {.columns = LW_SCREEN_COLUMNS}};
 }
 
-static void flush(lw_text *text) {
-  if (text->length > 0) fwrite(text->data, 1, text->length, stdout);
+/* What is not whole is not printed, nor anything after it. */
+void lw_ask_flush(lw_ask_session *session, lw_text *text) {
+  session->no_memory = session->no_memory || text->failed;
+  if (text->length > 0 && !session->no_memory) fwrite(text->data, 1, text->length, stdout);
   fflush(stdout);
   lw_text_free(text);
 }
 
-void lw_ask_say(const char *format, ...) {
+void lw_ask_say(lw_ask_session *session, const char *format, ...) {
   char words[600];
   lw_text out = {0};
   const lw_page page = page_on(&out);
@@ -31,15 +33,17 @@ void lw_ask_say(const char *format, ...) {
   lw_print_list(words, sizeof words, format, arguments);
   va_end(arguments);
   lw_page_say(&page, "", words);
-  flush(&out);
+  lw_ask_flush(session, &out);
 }
 
-void lw_ask_show_greeting(const lw_ask_session *session) {
+void lw_ask_show_greeting(lw_ask_session *session) {
   bool us = session->asking.us;
-  lw_ask_say("A question at a time about one wall. Type an answer and press Enter. Other words do at any "
+  lw_ask_say(session,
+             "A question at a time about one wall. Type an answer and press Enter. Other words do at any "
              "time: back, "
              "skip, stop, ? (why it is asked and how to find out), d (I do not know).");
   lw_ask_say(
+      session,
       "Measures without a unit are in %s, as each question says; type %s for %s. The answers are kept in %s.",
       us ? "inches and feet" : "mm and m", us ? "metric" : "us", us ? "mm and m" : "inches and feet",
       session->file);
@@ -70,7 +74,7 @@ static void add_how(const lw_page *page, const lw_question *question) {
     lw_page_say(page, "", "Type a number.");
 }
 
-static void add_question(const lw_page *page, const lw_ask_session *session, const lw_question *question,
+static void add_question(const lw_page *page, lw_ask_session *session, const lw_question *question,
                          const lw_answers *answers) {
   lw_page_blank(page);
   bool first = question->row->part == LW_QUESTION_FIRST;
@@ -82,12 +86,13 @@ static void add_question(const lw_page *page, const lw_ask_session *session, con
 }
 
 /* The answers as read, for what stands there already. */
-static void read_answers(const lw_ask_session *session, lw_answers *answers) {
+static void read_answers(lw_ask_session *session, lw_answers *answers) {
   lw_faults faults = {.count = 0};
-  (void)lw_answers_read(session->sheet.data, session->sheet.length, answers, &faults);
+  lw_status status = lw_answers_read(session->sheet.data, session->sheet.length, answers, &faults);
+  session->no_memory = session->no_memory || status == LW_NO_MEMORY;
 }
 
-void lw_ask_show_question(const lw_ask_session *session, int index) {
+void lw_ask_show_question(lw_ask_session *session, int index) {
   lw_answers answers;
   lw_text out = {0};
   const lw_page page = page_on(&out);
@@ -96,11 +101,19 @@ void lw_ask_show_question(const lw_ask_session *session, int index) {
   add_question(&page, session, &question, &answers);
   lw_answers_free(&answers);
   if (question.row->kind != LW_QUESTION_MEASURE) lw_text_add(&out, "> ");
-  flush(&out);
+  lw_ask_flush(session, &out);
+}
+
+/* The unit as one says it. */
+static const char *said_unit(const char *unit) {
+  static const char *const words[][2] = {{"in", "inches"}, {"ft", "feet"}, {"%", "the same measure"}};
+  for (size_t i = 0; i < sizeof words / sizeof *words; i++)
+    if (strcmp(words[i][0], unit) == 0) return words[i][1];
+  return unit;
 }
 
 /* "  height, in mm (now 900 mm): " */
-static void add_prompt(const lw_ask_session *session, const lw_question *question, const lw_ask_walk *walk,
+static void add_prompt(lw_ask_session *session, const lw_question *question, const lw_ask_walk *walk,
                        lw_text *out) {
   const lw_question_row *row = question->row;
   lw_answers answers;
@@ -113,13 +126,16 @@ static void add_prompt(const lw_ask_session *session, const lw_question *questio
              *its = lw_answers_unit(&answers, &walk->pair.named);
   lw_ask_copy(&unit, of, sizeof of);
   lw_page_sayf(&page, "  - ", "%s%s%s%s%s%s%s%s", lw_ask_copy(&label, words, sizeof words),
-               of[0] ? ", in " : "", strcmp(of, "%") == 0 ? "the same measure" : of, now ? " (now " : "",
-               now ? now : "", now && its[0] ? " " : "", now ? its : "", now ? "; Enter keeps it)" : "");
+               of[0] ? ", in " : "", said_unit(of), now ? " (now " : "", now ? now : "",
+               now && its[0] ? " " : "", now ? its : "",
+               now               ? "; Enter keeps it)"
+               : walk->index > 0 ? " (Enter: not known)"
+                                 : "");
   lw_text_add(out, "> ");
   lw_answers_free(&answers);
 }
 
-bool lw_ask_now(const lw_ask_session *session, int index, int measure, char line[LW_ASK_LINE]) {
+bool lw_ask_now(lw_ask_session *session, int index, int measure, char line[LW_ASK_LINE]) {
   const lw_question question = lw_question_of(session->asking.tables, index);
   lw_answers answers;
   bool any = false;
@@ -134,23 +150,23 @@ bool lw_ask_now(const lw_ask_session *session, int index, int measure, char line
   return any;
 }
 
-void lw_ask_show_prompt(void) {
-  fputs("> ", stdout);
+void lw_ask_show_prompt(lw_ask_session *session) {
+  if (!session->no_memory) fputs("> ", stdout);
 }
 
-bool lw_ask_show_measure(const lw_ask_session *session, int index, int measure) {
+bool lw_ask_show_measure(lw_ask_session *session, int index, int measure) {
   const lw_question question = lw_question_of(session->asking.tables, index);
   lw_text out = {0};
   for (lw_ask_walk walk = lw_ask_begin(question.row->items); lw_ask_step(&walk);) {
     if (walk.index != measure) continue;
     add_prompt(session, &question, &walk, &out);
-    flush(&out);
+    lw_ask_flush(session, &out);
     return true;
   }
   return false;
 }
 
-void lw_ask_show_why(const lw_ask_session *session, int index) {
+void lw_ask_show_why(lw_ask_session *session, int index) {
   const lw_question_row *row = &session->asking.tables->question[index];
   lw_text out = {0};
   const lw_page page = page_on(&out);
@@ -164,26 +180,28 @@ void lw_ask_show_why(const lw_ask_session *session, int index) {
     lw_page_say(&page, prefix, lw_ask_copy(&step, words, sizeof words));
   }
   if (row->kind != LW_QUESTION_MEASURE) lw_text_add(&out, "> ");
-  flush(&out);
+  lw_ask_flush(session, &out);
 }
 
-void lw_ask_show_faults(const lw_ask_session *session) {
+void lw_ask_show_faults(lw_ask_session *session) {
   for (int i = 0; i < session->faults.count; i++) {
     const lw_fault *fault = &session->faults.fault[i];
     bool stood = fault->stood[0] != '\0';
-    lw_ask_say("That does not do%s%s%s: %s. Right would be: %s.", stood ? " (" : "", fault->stood,
+    lw_ask_say(session, "That does not do%s%s%s: %s. Right would be: %s.", stood ? " (" : "", fault->stood,
                stood ? ")" : "", lw_fault_slug_sentence(fault->slug), fault->wanted);
   }
 }
 
-void lw_ask_show_so_far(const lw_ask_session *session) {
+void lw_ask_show_so_far(lw_ask_session *session) {
   lw_text lines = {0}, out = {0};
   const lw_page page = page_on(&out);
-  if (lw_questions_verdict(&session->asking, &lines) == LW_OK && lines.length > 0) {
+  lw_status status = lw_questions_verdict(&session->asking, &lines);
+  session->no_memory = session->no_memory || status == LW_NO_MEMORY;
+  if (status == LW_OK && lines.length > 0) {
     lw_page_blank(&page);
     lw_page_say(&page, "", "So far, what is not answered taken as the worse:");
     lw_text_add(&out, lines.data);
-    flush(&out);
+    lw_ask_flush(session, &out);
   }
   lw_text_free(&lines);
 }

@@ -11,6 +11,7 @@ static const lw_cli_command commands[] = {
     {"pegs", "where its pegs go, the levels, and the order of work", lw_cli_pegs},
     {"draw", "draw the section of a wall to scale", lw_cli_draw},
     {"precheck", "make the two pages that a council can file", lw_cli_precheck},
+    {"form", "the questions of ask on paper, to fill in on site", lw_cli_form},
     {"new", "write a sheet to start from", lw_cli_new},
     {"list", "print the published values, with their sources, and what a sheet may hold", lw_cli_list},
     {"pressure", "earth pressure of one soil on one plane, with its working", lw_cli_pressure},
@@ -51,8 +52,8 @@ static int general_help(void) {
     lw_text_addf(&text, "  lowwall %-9s %s\n", commands[i].name, commands[i].summary);
   lw_text_add(&text,
               "\n"
-              "To begin: lowwall ask, and answer. Or: lowwall new bed -o wall.csv, put in your own measurements,\n"
-              "lowwall check wall.csv.\n"
+              "To begin: lowwall ask, and answer. Or lowwall new bed -o wall.csv, put in your own\n"
+              "measurements, lowwall check wall.csv.\n"
               "lowwall help COMMAND says what a command takes. The man page is lowwall(1).\n"
               "\n"
               "Exit status of check, of many walls the gravest in the order 1, 2, 5, 4, 3, 0:\n"

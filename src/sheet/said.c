@@ -22,7 +22,7 @@ bool lw_says_not_known(const char *text, size_t length) {
   return false;
 }
 
-/* The bytes of a word at the head of a text, capitals or not, and of the blanks behind it; 0: another word. */
+/* The bytes of a word at the head of a text, and of the blanks behind it; 0: another word. */
 static size_t head(const char *text, const char *word) {
   size_t length = strlen(word);
   for (size_t i = 0; i < length; i++) {

@@ -33,6 +33,7 @@ static lw_so near(const lw_thing *thing, const lw_span *within, lw_finding *foun
   if (q->origin == LW_ASSUMED) return lw_open_by(found, thing->item);
   if (q->si >= within->taken_m) return LW_SO_NOT;
   if (q->si >= within->certain_m) return lw_open_by(found, within->left_out);
+  if (lw_facts_nearer(q, within->certain_m) == LW_SO_OPEN) return lw_open_by(found, thing->item);
   lw_tell(found, "%s %.2f m away, within the %.2f m that count here", thing->words, q->si, within->certain_m);
   return LW_SO_YES;
 }

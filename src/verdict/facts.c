@@ -14,9 +14,11 @@ double lw_facts_distance(const lw_quantity *q) {
   return q->origin == LW_ASSUMED ? 0.0 : q->si;
 }
 
+/* More than 3 m may be less than 6 m, or not. */
 lw_so lw_facts_nearer(const lw_quantity *q, double than_m) {
   if (q->origin == LW_ASSUMED) return LW_SO_OPEN;
-  return q->origin != LW_ABSENT && q->si < than_m - ROUNDING ? LW_SO_YES : LW_SO_NOT;
+  if (q->origin == LW_ABSENT || q->si >= than_m - ROUNDING) return LW_SO_NOT;
+  return q->origin == LW_GIVEN && q->table_row == LW_MORE_THAN ? LW_SO_OPEN : LW_SO_YES;
 }
 
 bool lw_facts_back_is(const lw_facts *facts, lw_back back) {

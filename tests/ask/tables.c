@@ -198,8 +198,8 @@ static bool nowhere_more(const char *a, const char *b) {
   return none;
 }
 
-/* Who must see it is another matter: an answer that is not known is a question to the council.
- * The sums are of the very same wall; where a row of a table stands for it, one that is no better than that row. */
+/* The sums are of the very same wall; where a row of a table stands for it, of one that is no better than
+ * that row. Who must see it is another matter: an answer that is not known is a question to the council. */
 Test(ask_tables, what_not_knowing_counts_as_is_what_is_assumed) {
   int held = 0;
   EACH_QUESTION(q) {

@@ -7,7 +7,7 @@ BEGIN {
   for (i = 1; i <= rooms; i++) rank[room[i]] = i
   # a public header belongs to a room
   belongs("base", "base")
-  belongs("tables", "tables")
+  belongs("rows tables", "tables")
   belongs("case sheet", "sheet")
   belongs("wall", "soil") # what a site, a section and the wall on its site are
   belongs("pressure lateral ground", "pressure")

@@ -9,7 +9,7 @@
 #include <math.h>
 #include <string.h>
 
-/* Answers that are no value: `not known`, `more than 3 m`, `less than 3 m`; and nothing, which has no unit. */
+/* Answers that are no value: `not known`, `more than 3 m`, `less than 3 m`; and 0, which needs no unit. */
 
 static const char *const SHEETS[] = {"docs/demo/bed.csv", "docs/demo/terrace.csv", "docs/demo/bank.csv"};
 enum { SHEETS_COUNT = sizeof SHEETS / sizeof *SHEETS };

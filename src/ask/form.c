@@ -1,0 +1,87 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "form.h"
+
+#include <string.h>
+
+const char *lw_form_when(const char *when) {
+  static const struct {
+    const char *when, *words;
+  } WORDS[] = {
+      {"", ""},
+      {"site behind=bed", "of a bed"},
+      {"site behind=ground|not known", "of a terrace or a bank"},
+      {"site behind=bed; site back=wall", "of a bed with four sides"},
+      {"site behind=bed; site back=fence|building", "of a bed by a fence or a house"},
+      {"site back=fence", "of a bed by a fence"},
+      {"site back!=fence", "unless a fence closes the bed"},
+      {"cap fixing=dry|bonded", "if it has caps"},
+      {"boundary distance=near", "if it is near"},
+      {"building distance=near", "if it is near"},
+      {"other wall distance=near", "if it is near"},
+      {"public way distance=near", "if it is near"},
+      {"service distance=near", "if it is near"},
+      {"pool barrier distance=near", "if it is near"},
+      {"waterbody distance=near", "if it is near"},
+      {"fence place=behind", "if it stands behind"},
+      {"fence place=on the wall", "if it stands on the wall"},
+  };
+  for (size_t i = 0; i < sizeof WORDS / sizeof *WORDS; i++)
+    if (strcmp(WORDS[i].when, when) == 0) return WORDS[i].words;
+  return NULL;
+}
+
+typedef struct telling {
+  lw_form_taker taker;
+  void *context;
+} telling;
+
+static void tell(const telling *to, lw_form_kind kind, const char *label, const char *words, const char *of) {
+  const lw_form_line line = {kind, label, words, of};
+  to->taker(to->context, &line);
+}
+
+/* "mm  in", to ring one. */
+static void tell_measures(const telling *to, const lw_question_row *row) {
+  int count = lw_ask_count(row->items, ';');
+  for (int i = 0; i < count; i++) {
+    char label[LW_NOTE_MAX], metric[LW_NAME_MAX], us[LW_NAME_MAX], units[2 * LW_NAME_MAX];
+    const lw_ask_part words = lw_ask_nth(row->labels, ';', i), one = lw_ask_nth(row->units, ';', i),
+                      other = lw_ask_nth(row->us_units, ';', i);
+    lw_ask_copy(&one, metric, sizeof metric);
+    lw_ask_copy(&other, us, sizeof us);
+    lw_print(units, sizeof units, strcmp(metric, us) == 0 ? "%s" : "%s  %s", metric, us);
+    tell(to, LW_FORM_LINE, units, lw_ask_copy(&words, label, sizeof label), "");
+  }
+}
+
+static void tell_question(const telling *to, const lw_tables *tables, int index, int number) {
+  const lw_question question = lw_question_of(tables, index);
+  const lw_question_row *row = question.row;
+  char label[16];
+  const char *of = lw_form_when(row->when);
+  lw_print(label, sizeof label, "%d", number);
+  tell(to, LW_FORM_QUESTION, label, row->words, of ? of : "");
+  if (row->kind == LW_QUESTION_MEASURE)
+    tell_measures(to, row);
+  else if (row->kind == LW_QUESTION_WORDS)
+    tell(to, LW_FORM_LINE, "", "", "");
+  for (int i = 0; i < question.choice_count && row->kind != LW_QUESTION_MEASURE; i++)
+    tell(to, LW_FORM_BOX, "", question.choice[i].words, "");
+  if (row->kind == LW_QUESTION_SEVERAL) tell(to, LW_FORM_BOX, "", "None of these.", "");
+  if (row->not_known[0] && row->kind != LW_QUESTION_MEASURE) tell(to, LW_FORM_BOX, "", "I do not know.", "");
+}
+
+void lw_form_each(const lw_tables *tables, lw_form_taker taker, void *context) {
+  const telling to = {taker, context};
+  int number = 0;
+  tell(&to, LW_FORM_TITLE, "", "A wall to be checked: what to ask and to measure on site", "");
+  tell(&to, LW_FORM_WORDS, "",
+       "Tick what is so; write a measure on its line and ring its unit. What is left empty counts as not "
+       "known, and "
+       "then the unfavourable answer counts. At home lowwall ask takes the answers in this order.",
+       "");
+  for (int i = 0; i < tables->question_count; i++)
+    if (tables->question[i].part != LW_QUESTION_OFFICER) tell_question(&to, tables, i, ++number);
+  tell(&to, LW_FORM_SKETCH, "",
+       "Sketch: the wall cut through and from above, with heights, distances and what stands near", "");
+}

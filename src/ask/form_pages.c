@@ -1,0 +1,169 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "report/draw/sketch.h"
+#include "form.h"
+
+/* The form on paper: two columns that flow over two pages, what is left of the last one is the sketch. */
+
+enum { COLUMNS = 2 };
+static const double MARGIN_MM = 11.0, GUTTER_MM = 7.0, FOOT_MM = 6.0, LEAST_SKETCH_MM = 60.0;
+
+typedef struct flow {
+  lw_drawing *page;
+  lw_xy_mm paper; /* its width and height */
+  double size_mm, y_mm, top_mm[LW_FORM_PAGES];
+  int at_page, at_column;
+  bool full;
+} flow;
+
+static double width_of(const flow *f) {
+  return (f->paper.x_mm - 2.0 * MARGIN_MM - GUTTER_MM) / COLUMNS;
+}
+
+static double left_of(const flow *f) {
+  return MARGIN_MM + f->at_column * (width_of(f) + GUTTER_MM);
+}
+
+static double bottom_of(const flow *f) {
+  return f->paper.y_mm - MARGIN_MM - FOOT_MM;
+}
+
+static lw_drawing *page_of(flow *f) {
+  return &f->page[f->at_page];
+}
+
+/* Room for so much in this column or the next; false when the pages are full. */
+static bool make_room(flow *f, double high_mm) {
+  if (f->full || f->y_mm + high_mm <= bottom_of(f)) return !f->full;
+  f->at_column++;
+  if (f->at_column == COLUMNS) {
+    f->at_column = 0;
+    f->at_page++;
+  }
+  f->full = f->at_page == LW_FORM_PAGES;
+  if (!f->full) f->y_mm = f->top_mm[f->at_page];
+  return !f->full;
+}
+
+static double height_of(const char *words, double width_mm, double size_mm, bool bold) {
+  lw_drawing trial = {0};
+  double high = lw_sketch_wrap(&trial, (lw_xy_mm){0.0, 0.0}, width_mm, size_mm, bold, words);
+  lw_drawing_free(&trial);
+  return high;
+}
+
+static void put(flow *f, double indent_mm, bool bold, const char *words) {
+  const lw_xy_mm at = {left_of(f) + indent_mm, f->y_mm};
+  f->y_mm = lw_sketch_wrap(page_of(f), at, width_of(f) - indent_mm, f->size_mm, bold, words);
+}
+
+/* Never alone at the foot of a column. */
+static void question(flow *f, const lw_form_line *line) {
+  char words[2 * LW_NOTE_MAX];
+  lw_print(words, sizeof words, "%s  %s%s%s%s", line->label, line->words, line->of[0] ? " (" : "", line->of,
+           line->of[0] ? ")" : "");
+  if (!make_room(f, 4.0 * f->size_mm + height_of(words, width_of(f), f->size_mm, true))) return;
+  if (f->y_mm > f->top_mm[f->at_page] + 0.1) f->y_mm += 1.0;
+  put(f, 0.0, true, words);
+}
+
+static void box(flow *f, const lw_form_line *line) {
+  static const double INDENT_MM = 5.0, SIDE_MM = 2.6, GAP_MM = 0.3;
+  if (!make_room(f, GAP_MM + height_of(line->words, width_of(f) - INDENT_MM, f->size_mm, false))) return;
+  f->y_mm += GAP_MM;
+  double x = left_of(f) + 1.0, y = f->y_mm + 0.5;
+  const lw_xy_mm square[] = {{x, y}, {x + SIDE_MM, y}, {x + SIDE_MM, y + SIDE_MM}, {x, y + SIDE_MM}};
+  lw_drawing_area(page_of(f), LW_PEN_SEEN, LW_FILL_NONE, square, 4);
+  put(f, INDENT_MM, false, line->words);
+}
+
+/* The words at the left, below them at the right a line to write on, and its units. */
+static void write_line(flow *f, const lw_form_line *line) {
+  static const double LINE_MM = 32.0, UNITS_MM = 13.0, HIGH_MM = 5.0;
+  double words = width_of(f) - LINE_MM - UNITS_MM - 2.0;
+  double high = height_of(line->words, words, f->size_mm, false);
+  if (!make_room(f, high > HIGH_MM ? high : HIGH_MM)) return;
+  double from = left_of(f) + width_of(f) - LINE_MM - UNITS_MM, top = f->y_mm;
+  if (line->words[0])
+    lw_sketch_wrap(page_of(f), (lw_xy_mm){left_of(f) + 2.0, top}, words, f->size_mm, false, line->words);
+  f->y_mm = top + (high > HIGH_MM ? high : HIGH_MM);
+  const lw_xy_mm rule[] = {{line->words[0] ? from : left_of(f) + 2.0, f->y_mm}, {from + LINE_MM, f->y_mm}};
+  lw_drawing_line(page_of(f), LW_PEN_FINE, rule, 2);
+  lw_drawing_words(page_of(f), (lw_xy_mm){from + LINE_MM + 1.5, f->y_mm - 0.4}, LW_ANCHOR_START, f->size_mm,
+                   "%s", line->label);
+}
+
+/* All that is left of the column, with a dot every 5 mm. */
+static void sketch(flow *f, const lw_form_line *line) {
+  static const double GRID_MM = 5.0, DOT_MM = 0.3;
+  double head = height_of(line->words, width_of(f), f->size_mm, true);
+  if (!make_room(f, head + LEAST_SKETCH_MM)) return;
+  f->y_mm += 1.0;
+  put(f, 0.0, true, line->words);
+  double left = left_of(f), right = left + width_of(f), top = f->y_mm + 1.0, low = bottom_of(f);
+  const lw_xy_mm frame[] = {{left, top}, {right, top}, {right, low}, {left, low}};
+  lw_drawing_area(page_of(f), LW_PEN_FINE, LW_FILL_NONE, frame, 4);
+  for (double y = top + GRID_MM; y < low - 1.0; y += GRID_MM)
+    for (double x = left + GRID_MM; x < right - 1.0; x += GRID_MM) {
+      const lw_xy_mm dot[] = {{x, y}, {x + DOT_MM, y}};
+      lw_drawing_line(page_of(f), LW_PEN_FINE, dot, 2);
+    }
+}
+
+static void title(flow *f, const lw_form_line *line) {
+  const lw_xy_mm at = {MARGIN_MM, MARGIN_MM};
+  f->y_mm = lw_sketch_wrap(f->page, at, f->paper.x_mm - 2.0 * MARGIN_MM, 4.2, true, line->words) + 1.0;
+}
+
+static void lead(flow *f, const lw_form_line *line) {
+  const lw_xy_mm at = {MARGIN_MM, f->y_mm};
+  f->y_mm =
+      lw_sketch_wrap(f->page, at, f->paper.x_mm - 2.0 * MARGIN_MM, f->size_mm, false, line->words) + 2.0;
+  f->top_mm[0] = f->y_mm;
+}
+
+static void take(void *context, const lw_form_line *line) {
+  static const lw_role ROLES[] = {[LW_FORM_TITLE] = LW_ROLE_TITLE,      [LW_FORM_WORDS] = LW_ROLE_PARAGRAPH,
+                                  [LW_FORM_QUESTION] = LW_ROLE_HEADING, [LW_FORM_BOX] = LW_ROLE_PARAGRAPH,
+                                  [LW_FORM_LINE] = LW_ROLE_PARAGRAPH,   [LW_FORM_SKETCH] = LW_ROLE_FIGURE};
+  static void (*const draw[])(flow *, const lw_form_line *) = {
+      [LW_FORM_TITLE] = title, [LW_FORM_WORDS] = lead,      [LW_FORM_QUESTION] = question,
+      [LW_FORM_BOX] = box,     [LW_FORM_LINE] = write_line, [LW_FORM_SKETCH] = sketch};
+  flow *f = context;
+  for (int i = f->at_page; i < LW_FORM_PAGES; i++) lw_drawing_begin(&f->page[i], ROLES[line->kind]);
+  draw[line->kind](f, line);
+}
+
+static void end_pages(flow *f) {
+  for (int i = 0; i < LW_FORM_PAGES; i++) {
+    lw_drawing *page = &f->page[i];
+    page->width_mm = f->paper.x_mm;
+    page->height_mm = f->paper.y_mm;
+    lw_drawing_begin(page, LW_ROLE_PARAGRAPH);
+    lw_drawing_words(page, (lw_xy_mm){MARGIN_MM, f->paper.y_mm - MARGIN_MM}, LW_ANCHOR_START, 2.5,
+                     "lowwall %s questions, page %d of %d. It certifies nothing, and replaces no engineer.",
+                     LW_VERSION, i + 1, LW_FORM_PAGES);
+    lw_text_addf(&page->title, "Questions about a wall, page %d", i + 1);
+    lw_text_add(&page->description, "Questions with boxes to tick and lines to write on");
+  }
+}
+
+static void free_pages(lw_drawing page[LW_FORM_PAGES]) {
+  for (int i = 0; i < LW_FORM_PAGES; i++) lw_drawing_free(&page[i]);
+}
+
+/* In the largest letters with which all fits; none smaller than 7 pt. */
+lw_status lw_questions_form_pages(const lw_tables *tables, lw_paper paper, lw_drawing page[LW_FORM_PAGES],
+                                  lw_error *error) {
+  static const lw_xy_mm PAPERS[] = {[LW_PAPER_A4] = {210.0, 297.0}, [LW_PAPER_LETTER] = {215.9, 279.4}};
+  static const double SIZES_MM[] = {3.0, 2.9, 2.8, 2.7, 2.6, 2.5, 2.47};
+  for (size_t i = 0; i < sizeof SIZES_MM / sizeof *SIZES_MM; i++) {
+    flow f = {.page = page, .paper = PAPERS[paper], .size_mm = SIZES_MM[i], .top_mm = {MARGIN_MM, MARGIN_MM}};
+    lw_form_each(tables, take, &f);
+    if (!f.full) end_pages(&f);
+    bool failed = page[0].failed || page[1].failed;
+    if (!f.full && !failed) return LW_OK;
+    free_pages(page);
+    if (failed) return lw_error_set(error, LW_NO_MEMORY, LW_REASON_NONE, "no memory left");
+  }
+  return lw_error_set(error, LW_TOO_MANY, LW_REASON_NONE, "the questions are more than two pages hold");
+}

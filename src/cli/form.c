@@ -1,0 +1,95 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <getopt.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include <lowwall/questions.h>
+
+#include "cli.h"
+#include "output.h"
+
+static const char help[] =
+    "lowwall form [--paper a4|letter] [--tables DIR] -o FILE\n"
+    "\n"
+    "The questions of lowwall ask as two pages to fill in with a pencil on site: boxes to tick, lines for "
+    "measures,\n"
+    "room for a sketch. FILE ends in .pdf or .html.\n"
+    "\n"
+    "  --paper a4|letter   the paper of a PDF; a4 if not given\n"
+    "  --tables DIR        questions of your own: each CSV file in DIR replaces the table of its name\n"
+    "  -o, --output FILE   write there, the whole of it or nothing\n"
+    "  -h, --help          this page\n";
+
+typedef struct form_asked {
+  const char *output, *tables, *paper;
+} form_asked;
+
+static bool agree(const form_asked *asked) {
+  if (asked->paper && strcmp(asked->paper, "a4") != 0 && strcmp(asked->paper, "letter") != 0)
+    lw_cli_refuse("form", "bad-option: --paper %.40s: a4 or letter is wanted", asked->paper);
+  else if (!asked->output ||
+           (!lw_cli_ends_in(asked->output, ".pdf") && !lw_cli_ends_in(asked->output, ".html")))
+    lw_cli_refuse("form", "bad-option: -o FILE is wanted, and FILE ends in .pdf or .html");
+  else if (lw_output_is_table(asked->output, asked->tables))
+    lw_cli_refuse("form", "bad-option: %.200s is a table in use; give the output another name",
+                  asked->output);
+  else
+    return true;
+  return false;
+}
+
+/* gives 0 to go on, else the exit status + 1 */
+static int read_options(int argc, char **argv, form_asked *asked) {
+  static const struct option options[] = {{"paper", required_argument, NULL, 'p'},
+                                          {"tables", required_argument, NULL, 't'},
+                                          {"output", required_argument, NULL, 'o'},
+                                          {"help", no_argument, NULL, 'h'},
+                                          {0}};
+  optind = 0; /* glibc: begin anew, whatever was read before */
+  opterr = 0;
+  for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
+    bool well = true;
+    switch (option) {
+    case 'p': well = lw_cli_take_once("form", "--paper", optarg, &asked->paper); break;
+    case 't': well = lw_cli_take_once("form", "--tables", optarg, &asked->tables); break;
+    case 'o': well = lw_cli_take_once("form", "--output", optarg, &asked->output); break;
+    case 'h': return lw_output_print(help) + 1;
+    default: return lw_cli_refuse_option("form", argv, option) + 1;
+    }
+    if (!well) return LW_EXIT_BAD_INPUT + 1;
+  }
+  if (optind < argc) return lw_cli_refuse("form", "bad-option: \"%.80s\" is too much", argv[optind]) + 1;
+  return agree(asked) ? 0 : LW_EXIT_BAD_INPUT + 1;
+}
+
+static lw_status make_pdf(const form_asked *asked, const lw_tables *tables, lw_text *out, lw_error *error) {
+  lw_drawing page[LW_FORM_PAGES] = {0};
+  bool letter = asked->paper && strcmp(asked->paper, "letter") == 0;
+  lw_status status = lw_questions_form_pages(tables, letter ? LW_PAPER_LETTER : LW_PAPER_A4, page, error);
+  if (status == LW_OK) status = lw_drawing_pdf(page, LW_FORM_PAGES, out, error);
+  for (int i = 0; i < LW_FORM_PAGES; i++) lw_drawing_free(&page[i]);
+  return status;
+}
+
+static int make(const form_asked *asked, const lw_tables *tables) {
+  lw_error error = {0};
+  lw_text out = {0};
+  bool html = lw_cli_ends_in(asked->output, ".html");
+  lw_status status = html ? lw_questions_form_html(tables, &out) : make_pdf(asked, tables, &out, &error);
+  if (status == LW_OK) return lw_output_write(asked->output, &out, LW_EXIT_DONE);
+  lw_text_free(&out);
+  if (status == LW_NO_MEMORY) return lw_cli_no_memory();
+  lw_cli_refuse("form", "%s: %s", lw_status_slug(status), error.text);
+  return LW_EXIT_OTHER;
+}
+
+int lw_cli_form(int argc, char **argv) {
+  form_asked asked = {0};
+  int ended = read_options(argc, argv, &asked), exit_status = LW_EXIT_OTHER;
+  if (ended > 0) return ended - 1;
+  lw_tables *tables = lw_cli_tables(asked.tables, &exit_status);
+  if (tables == NULL) return exit_status;
+  exit_status = make(&asked, tables);
+  free(tables);
+  return exit_status;
+}

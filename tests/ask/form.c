@@ -1,0 +1,70 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/* The questions on paper. */
+#include "ask/form.h"
+#include "support.h"
+
+#include <criterion/criterion.h>
+#include <criterion/new/assert.h>
+
+#include <string.h>
+
+Test(ask_form, which_walls_have_a_question_is_said_in_words) {
+  for (int i = 0; i < ask_tables()->question_count; i++)
+    cr_expect(lw_form_when(ask_tables()->question[i].when) != NULL, "%s: %s", ask_tables()->question[i].key,
+              ask_tables()->question[i].when);
+}
+
+static int count_words(const lw_drawing *page, const char *words) {
+  int count = 0;
+  for (size_t i = 0; i < page->mark_count; i++)
+    count +=
+        page->mark[i].kind == LW_MARK_WORDS && strstr(page->words.data + page->mark[i].words, words) != NULL;
+  return count;
+}
+
+/* Nothing lies beyond the margins, and no letters are smaller than 7 pt. */
+static void expect_inside(const lw_drawing *page) {
+  for (size_t i = 0; i < page->mark_count; i++) {
+    const lw_mark *mark = &page->mark[i];
+    for (size_t k = mark->first; k < mark->first + mark->count; k++)
+      cr_expect(page->spot[k].x_mm > 10.0 && page->spot[k].x_mm < page->width_mm - 10.0 &&
+                page->spot[k].y_mm > 10.0 && page->spot[k].y_mm < page->height_mm - 10.0);
+    cr_expect(mark->kind != LW_MARK_WORDS || mark->size_mm > 7.0 * 25.4 / 72.0 - 0.005, "%.2f mm",
+              mark->size_mm);
+  }
+}
+
+Test(ask_form, two_pages_of_either_paper_hold_every_question_and_a_sketch) {
+  for (int paper = LW_PAPER_A4; paper <= LW_PAPER_LETTER; paper++) {
+    lw_drawing page[LW_FORM_PAGES] = {0};
+    lw_error error = {0};
+    int boxes = 0, choices = 0;
+    cr_assert(lw_questions_form_pages(ask_tables(), (lw_paper)paper, page, &error) == LW_OK, "%s",
+              error.text);
+    for (int i = 0; i < LW_FORM_PAGES; i++) {
+      expect_inside(&page[i]);
+      for (size_t k = 0; k < page[i].mark_count; k++)
+        boxes += page[i].mark[k].kind == LW_MARK_AREA && page[i].mark[k].pen == LW_PEN_SEEN;
+    }
+    for (int i = 0; i < ask_tables()->question_count; i++) {
+      const lw_question q = lw_question_of(ask_tables(), i);
+      bool ticks = q.row->part != LW_QUESTION_OFFICER && q.row->kind != LW_QUESTION_MEASURE;
+      choices +=
+          ticks ? q.choice_count + (q.row->not_known[0] != '\0') + (q.row->kind == LW_QUESTION_SEVERAL) : 0;
+    }
+    cr_expect(eq(int, boxes, choices));
+    cr_expect(eq(int, count_words(&page[0], "Sketch") + count_words(&page[1], "Sketch"), 1));
+    for (int i = 0; i < LW_FORM_PAGES; i++) lw_drawing_free(&page[i]);
+  }
+}
+
+Test(ask_form, the_page_of_html_has_every_question_and_asks_nothing_of_elsewhere) {
+  lw_text out = {0};
+  cr_assert(lw_questions_form_html(ask_tables(), &out) == LW_OK);
+  for (int i = 0; i < ask_tables()->question_count; i++)
+    if (ask_tables()->question[i].part != LW_QUESTION_OFFICER)
+      cr_expect(strstr(out.data, ask_tables()->question[i].words) != NULL, "%s",
+                ask_tables()->question[i].words);
+  cr_expect(strstr(out.data, "http") == NULL && strstr(out.data, "<script") == NULL);
+  lw_text_free(&out);
+}
