@@ -74,7 +74,7 @@ lw_status lw_question_take_back(const lw_asking_for *asking, const char *key, lw
 lw_status lw_questions_json(const lw_asking_for *asking, lw_text *out, lw_faults *faults);
 
 /** The small picture of a choice, by the marks of a drawing: no words in it.
- *  in    choice     of the question's rows in tables/choices.csv   from 0; others have none
+ *  in    choice     of the question's rows in tables/choices.csv   0 or more; past the last there is none
  *        width_mm   10 or more; it is three quarters as high
  *  out   drawing    empty before; to be freed by the caller
  *  gives LW_OK · LW_NO_SOLUTION where there is no such choice, or it has no picture · LW_NO_MEMORY */

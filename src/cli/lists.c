@@ -180,10 +180,8 @@ static const lw_list lists[] = {
                SOURCE}},
     {.name = "choices",
      .about = "the answers that lowwall ask offers, and what each writes on the sheet",
-     .column = {{"question", "question", 14},
-                {"key", "answer", 14},
-                {"words", "words", 44},
-                {"rank", "grave", 5}},
+     .column =
+         {{"question", "question", 14}, {"key", "answer", 14}, {"words", "words", 44}, {"rank", "grave", 5}},
      .below = {{"writes", "writes", 0}, {"others", "else", 0}}},
     {.name = "methods",
      .about = "the method items of a sheet and their words; the first word is the default",

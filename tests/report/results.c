@@ -230,6 +230,17 @@ static void meet_remedy_without_ratio(keys *all) {
   json_decref(root);
 }
 
+/* An answer that is no value. */
+static void meet_not_known(keys *all) {
+  static lw_result result;
+  result = *report_test_named("nothing governs");
+  result.given.told = (lw_case_said){
+      .count = 1, .said[0] = {.kind = LW_SAID_NOT_KNOWN, .offset = offsetof(lw_case, water.storm_rain)}};
+  json_t *root = report_test_json(&result);
+  report_test_walk(root, NULL, "", meet_path, all);
+  json_decref(root);
+}
+
 static void meet_faults(keys *all) {
   lw_case c = {0};
   lw_faults faults = {.file = "-"};
@@ -251,6 +262,7 @@ int every_key_is_documented(const every_wall *wall) {
 void every_documented_key_is_there(void) {
   keys *all = documented();
   meet_remedy_without_ratio(all);
+  meet_not_known(all);
   meet_faults(all);
   for (int i = LW_REASON_NONE + 1; i < LW_REASON_COUNT; i++) {
     meet(all, lw_reason_slug((lw_reason)i), "a reason");

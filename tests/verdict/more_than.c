@@ -16,8 +16,8 @@ static int certain(const lw_verdict *v) {
   return count;
 }
 
-/* Whoever says "more than 0.1 m" has not said that it is nearer than what a law asks for: nothing is known that
- * is not known without it, and nobody is called for certain. */
+/* Whoever says "more than 0.1 m" has not said that it is nearer than what a law asks for: nothing is known
+ * that is not known without it, and nobody is called for certain. */
 Test(verdict, more_than_a_little_is_never_told_as_near) {
   static const char *const items[] = {"boundary distance",    "building distance", "other wall distance",
                                       "public way distance",  "service distance",  "waterbody distance",
