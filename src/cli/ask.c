@@ -6,6 +6,7 @@
 #include <unistd.h>
 
 #include "ask_end.h"
+#include "ask_print.h"
 #include "ask_show.h"
 #include "cli.h"
 #include "input.h"
@@ -259,6 +260,13 @@ static int ask_all(lw_ask_session *session) {
   return outcome;
 }
 
+static int how_it_ended(const lw_ask_session *session) {
+  if (session->no_memory) return lw_cli_no_memory();
+  if (!session->not_written) return LW_EXIT_DONE;
+  lw_cli_refuse("ask", "not-written: standard output");
+  return LW_EXIT_OTHER;
+}
+
 static int run(const ask_asked *asked, lw_ask_session *session) {
   int ended = choose_file(asked, session) ? 0 : LW_EXIT_BAD_INPUT + 1;
   lw_print(session->faults.file, sizeof session->faults.file, "%s",
@@ -270,7 +278,7 @@ static int run(const ask_asked *asked, lw_ask_session *session) {
   int outcome = ask_all(session);
   if (outcome > 0) return outcome - 1;
   lw_ask_show_end(session, outcome == GO_STOP);
-  return session->no_memory ? lw_cli_no_memory() : LW_EXIT_DONE;
+  return how_it_ended(session);
 }
 
 int lw_cli_ask(int argc, char **argv) {

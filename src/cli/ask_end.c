@@ -2,7 +2,7 @@
 #include <lowwall/result.h>
 
 #include "ask_end.h"
-#include "ask_show.h"
+#include "ask_print.h"
 
 /* The last page: the first screen of the wall, and what to do next. */
 

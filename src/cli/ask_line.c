@@ -6,6 +6,7 @@
 
 #include "tables/fold.h"
 #include "ask_line.h"
+#include "ask_print.h"
 
 /* Words that are no answer, folded. */
 static const struct {
@@ -33,17 +34,22 @@ static void trim(char *line) {
   line[length - before] = '\0';
 }
 
+/* So that a page that is kept can be read. */
+static void say_back(lw_ask_session *session, const char *line) {
+  lw_text out = {0};
+  lw_text_addf(&out, "%s\n", line);
+  lw_ask_flush(session, &out);
+}
+
 lw_ask_heard lw_ask_read(lw_ask_session *session, char line[LW_ASK_LINE]) {
   char folded[LW_FOLDED_MAX];
-  fflush(stdout);
-  if (session->ended || !read_line(line)) {
+  if (session->ended || session->no_memory || session->not_written || !read_line(line)) {
     session->ended = true;
     return LW_HEARD_STOP;
   }
   trim(line);
   lw_cli_clean(line);
-  if (isatty(STDIN_FILENO) != 1 && !session->no_memory)
-    printf("%s\n", line); /* so that what is kept can be read */
+  if (isatty(STDIN_FILENO) != 1) say_back(session, line);
   if (line[0] == '\0') return LW_HEARD_NOTHING;
   lw_fold(line, strlen(line), folded);
   for (size_t i = 0; i < sizeof WORDS / sizeof *WORDS; i++)

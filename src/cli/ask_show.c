@@ -1,40 +1,15 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <stdarg.h>
 #include <stdio.h>
 #include <string.h>
 
 #include <lowwall/result.h>
 
 #include "ask/question.h"
-#include "base/print.h"
 #include "report/page.h"
+#include "ask_print.h"
 #include "ask_show.h"
 
 /* Plain text, line below line: nothing moves, so that it can be read aloud, and be kept. */
-
-static lw_page page_on(lw_text *out) {
-  return (lw_page){out, {.columns = LW_SCREEN_COLUMNS}};
-}
-
-/* What is not whole is not printed, nor anything after it. */
-void lw_ask_flush(lw_ask_session *session, lw_text *text) {
-  session->no_memory = session->no_memory || text->failed;
-  if (text->length > 0 && !session->no_memory) fwrite(text->data, 1, text->length, stdout);
-  fflush(stdout);
-  lw_text_free(text);
-}
-
-void lw_ask_say(lw_ask_session *session, const char *format, ...) {
-  char words[600];
-  lw_text out = {0};
-  const lw_page page = page_on(&out);
-  va_list arguments;
-  va_start(arguments, format);
-  lw_print_list(words, sizeof words, format, arguments);
-  va_end(arguments);
-  lw_page_say(&page, "", words);
-  lw_ask_flush(session, &out);
-}
 
 void lw_ask_show_greeting(lw_ask_session *session) {
   bool us = session->asking.us;
@@ -95,7 +70,7 @@ static void read_answers(lw_ask_session *session, lw_answers *answers) {
 void lw_ask_show_question(lw_ask_session *session, int index) {
   lw_answers answers;
   lw_text out = {0};
-  const lw_page page = page_on(&out);
+  const lw_page page = lw_ask_page(&out);
   const lw_question question = lw_question_of(session->asking.tables, index);
   read_answers(session, &answers);
   add_question(&page, session, &question, &answers);
@@ -120,7 +95,7 @@ static void add_prompt(lw_ask_session *session, const lw_question *question, con
   char words[LW_NOTE_MAX], of[LW_NAME_MAX];
   const lw_ask_part label = lw_ask_nth(row->labels, ';', walk->index),
                     unit = lw_ask_nth(session->asking.us ? row->us_units : row->units, ';', walk->index);
-  const lw_page page = page_on(out);
+  const lw_page page = lw_ask_page(out);
   read_answers(session, &answers);
   const char *now = lw_answers_value(&answers, &walk->pair.named),
              *its = lw_answers_unit(&answers, &walk->pair.named);
@@ -151,7 +126,9 @@ bool lw_ask_now(lw_ask_session *session, int index, int measure, char line[LW_AS
 }
 
 void lw_ask_show_prompt(lw_ask_session *session) {
-  if (!session->no_memory) fputs("> ", stdout);
+  lw_text out = {0};
+  lw_text_add(&out, "> ");
+  lw_ask_flush(session, &out);
 }
 
 bool lw_ask_show_measure(lw_ask_session *session, int index, int measure) {
@@ -169,7 +146,7 @@ bool lw_ask_show_measure(lw_ask_session *session, int index, int measure) {
 void lw_ask_show_why(lw_ask_session *session, int index) {
   const lw_question_row *row = &session->asking.tables->question[index];
   lw_text out = {0};
-  const lw_page page = page_on(&out);
+  const lw_page page = lw_ask_page(&out);
   lw_ask_part step;
   int number = 0;
   lw_page_say(&page, "Why: ", row->why);
@@ -194,7 +171,7 @@ void lw_ask_show_faults(lw_ask_session *session) {
 
 void lw_ask_show_so_far(lw_ask_session *session) {
   lw_text lines = {0}, out = {0};
-  const lw_page page = page_on(&out);
+  const lw_page page = lw_ask_page(&out);
   lw_status status = lw_questions_verdict(&session->asking, &lines);
   session->no_memory = session->no_memory || status == LW_NO_MEMORY;
   if (status == LW_OK && lines.length > 0) {

@@ -15,12 +15,5 @@ bool lw_ask_now(lw_ask_session *session, int question, int measure, char line[LW
 void lw_ask_show_prompt(lw_ask_session *session);
 void lw_ask_show_faults(lw_ask_session *session);
 void lw_ask_show_so_far(lw_ask_session *session);
-/* Print what is whole, and free it. */
-void lw_ask_flush(lw_ask_session *session, lw_text *text);
-void lw_ask_say(lw_ask_session *session, const char *format, ...)
-#if defined(__GNUC__)
-    __attribute__((format(printf, 2, 3)))
-#endif
-    ;
 
 #endif
