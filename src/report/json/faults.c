@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "set.h"
+#include "json.h"
 
 enum { EXIT_BAD_INPUT = 2 };
 
@@ -14,14 +14,18 @@ static void add_fault(json_t *list, const lw_fault *fault) {
   lw_json_set_text(entry, "wanted", fault->wanted);
 }
 
+void lw_json_faults(json_t *root, const lw_faults *faults) {
+  json_t *list = lw_json_list(root, "faults");
+  for (int i = 0; i < faults->count; i++) add_fault(list, &faults->fault[i]);
+}
+
 static json_t *faults_object(const char *mark, const lw_faults *faults) {
   json_t *root = json_object();
   lw_json_set_text(root, "version", LW_VERSION);
   lw_json_set_count(root, "exit", EXIT_BAD_INPUT);
   lw_json_set_text(root, "file", faults->file);
   if (mark) lw_json_set_text(root, "mark", mark);
-  json_t *list = lw_json_list(root, "faults");
-  for (int i = 0; i < faults->count; i++) add_fault(list, &faults->fault[i]);
+  lw_json_faults(root, faults);
   return root;
 }
 

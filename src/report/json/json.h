@@ -22,5 +22,6 @@ void lw_json_slip(json_t *situation, const lw_result *result, const lw_situation
 void lw_json_tier(json_t *root, const lw_result *result);
 void lw_json_fence(json_t *root, const lw_result *result);
 void lw_json_figures(json_t *root, const lw_result *result);
+void lw_json_faults(json_t *root, const lw_faults *faults);
 
 #endif

@@ -13,6 +13,9 @@ void lw_text_faulty(const lw_page *page, const lw_result *result);
 lw_tone lw_text_tone(const lw_verdict *v);
 /* One of the three answers; how it stands with the check that is worst, or without. */
 void lw_text_answer(const lw_page *page, const lw_result *result, lw_answer answer, bool worst_too);
+/* The same as words: what is asked, and the answer. */
+const char *lw_text_asked(lw_answer answer);
+void lw_text_answer_words(const lw_result *result, lw_answer answer, bool worst_too, char *out, size_t size);
 void lw_text_verdict(const lw_page *page, const lw_result *result);
 void lw_text_checks(const lw_page *page, const lw_result *result);
 /* Each heavy load that the sheet places, and the line of influence. */

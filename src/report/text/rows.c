@@ -52,7 +52,7 @@ lw_row_says lw_row_says_of(const lw_row *row) {
 }
 
 /* In a word or two: the numbers stand beside it. */
-static const char *outcome_of(const lw_row *row) {
+const char *lw_row_outcome(const lw_row *row) {
   static const char *const words[] = {
       [LW_ROW_HOLDS] = "holds",           [LW_ROW_LESS_MARGIN] = "less margin",
       [LW_ROW_MAY_MOVE] = "may move",     [LW_ROW_WOULD_MOVE] = "would move",
@@ -98,7 +98,7 @@ void lw_row_put(const lw_page *page, const lw_rows *rows, int index) {
   bool bad = row->check.counts && row->check.holds != LW_HOLDS;
   lw_page_linef(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN,
                 rows->likely ? "  %-27s%7s%6s%c%6s %-11s %s" : "  %-27s%7s%6s%c%.0s %-11s %s", words, has,
-                needs, mark_of(row), likely, outcome_of(row), lw_situation_short(row->situation->name));
+                needs, mark_of(row), likely, lw_row_outcome(row), lw_situation_short(row->situation->name));
 }
 
 static int count_marked(const lw_rows *rows, char mark) {

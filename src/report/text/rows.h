@@ -33,6 +33,8 @@ typedef enum lw_row_says {
   LW_ROW_NOT_CHECKED
 } lw_row_says;
 lw_row_says lw_row_says_of(const lw_row *row);
+/* The same in a word or two. */
+const char *lw_row_outcome(const lw_row *row);
 
 void lw_rows_collect(const lw_result *result, lw_rows *rows);
 /* What it has, to two decimals, or to as many as it takes not to read like what it fell short of. */

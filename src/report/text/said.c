@@ -73,3 +73,18 @@ void lw_asking_then(const lw_result *result, char *out, size_t size) {
     lw_print(out, size, "%s; %s%s", stands_then(a->stands_then), who_then(a->who_then),
              same ? ". No one answer alone changes that; this one helps most" : "");
 }
+
+const char *lw_remedies_title(const lw_result *result) {
+  if (result->remedy_count == 0) return "What would make it stand";
+  return result->verdict.who == LW_WHO_ENGINEER
+             ? "What would make it stand, each by itself; the engineer decides all the same"
+             : "What would make it stand, each by itself";
+}
+
+const char *lw_remedies_none(const lw_result *result) {
+  bool sought = result->remedies_sought && result->verdict.stands == LW_FALLS_SHORT;
+  return sought && result->remedy_count == 0
+             ? "Nothing that was tried, neither one change nor two together: it takes other blocks, another "
+               "kind of wall or another place."
+             : "";
+}

@@ -19,4 +19,13 @@ bool lw_reason_said_before(const lw_verdict *v, int index);
 /* What would come of the answer most worth finding out, without the last full stop. */
 void lw_asking_then(const lw_result *result, char *out, size_t size);
 
+/* What stands above the remedies, and in their place where nothing helps; "" where nothing is to be said. */
+const char *lw_remedies_title(const lw_result *result);
+const char *lw_remedies_none(const lw_result *result);
+
+/* What no page of ours leaves out. */
+#define LW_CERTIFIES_NOTHING \
+  "It certifies nothing, has not seen the place and replaces no engineer, no council and no look at the " \
+  "ground: whoever builds, answers for it."
+
 #endif

@@ -2,6 +2,7 @@
 #include <string.h>
 
 #include "hazard.h"
+#include "said.h"
 #include "screen.h"
 #include "shorten.h"
 #include "unchecked.h"
@@ -61,9 +62,6 @@ void lw_screen_read_on(lw_screen *screen, const lw_result *result) {
   (void)result;
   lw_page_say(&screen->page, "",
               "`lowwall check --full` has reasons, limits and sources, `--working` each step.");
-  lw_page_say(
-      &screen->page, "",
-      "It certifies nothing, has not seen the place and replaces no engineer, no council and no look at "
-      "the ground: whoever builds, answers for it.");
+  lw_page_say(&screen->page, "", LW_CERTIFIES_NOTHING);
   lw_screen_piece(screen, LW_SCREEN_READ_ON, LW_STAYS);
 }

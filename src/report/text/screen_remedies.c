@@ -20,16 +20,10 @@ static void remedy(lw_screen *screen, const lw_remedy *r, int gives) {
 
 void lw_screen_remedies(lw_screen *screen, const lw_result *result) {
   enum { SHOWN = 3 };
-  bool engineer = result->verdict.who == LW_WHO_ENGINEER;
-  bool none = result->remedy_count == 0;
-  screen->heading[LW_SCREEN_REMEDIES] =
-      none       ? "What would make it stand"
-      : engineer ? "What would make it stand, each by itself; the engineer decides all the same"
-                 : "What would make it stand, each by itself";
-  if (none && result->remedies_sought && result->verdict.stands == LW_FALLS_SHORT) {
-    lw_page_say(&screen->page, "  ",
-                "Nothing that was tried, neither one change nor two together: it takes other blocks, another "
-                "kind of wall or another place.");
+  const char *none = lw_remedies_none(result);
+  screen->heading[LW_SCREEN_REMEDIES] = lw_remedies_title(result);
+  if (none[0]) {
+    lw_page_say(&screen->page, "  ", none);
     lw_screen_piece(screen, LW_SCREEN_REMEDIES, LW_STAYS);
   }
   for (int i = 0; i < result->remedy_count && i < SHOWN; i++) remedy(screen, &result->remedy[i], 1 + i);

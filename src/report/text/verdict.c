@@ -57,16 +57,26 @@ static const char *who_words(lw_who who) {
   return "";
 }
 
+const char *lw_text_asked(lw_answer answer) {
+  static const char *const asked[] = {
+      [LW_ANSWER_WHAT] = "What it is", [LW_ANSWER_STANDS] = "Does it stand", [LW_ANSWER_WHO] = "Who answers"};
+  return asked[answer];
+}
+
+void lw_text_answer_words(const lw_result *result, lw_answer answer, bool worst_too, char *out, size_t size) {
+  if (answer == LW_ANSWER_STANDS)
+    stands_words(result, worst_too, out, size);
+  else
+    lw_print(out, size, "%s",
+             answer == LW_ANSWER_WHAT ? lw_what_sentence(result->verdict.what)
+                                      : who_words(result->verdict.who));
+}
+
 void lw_text_answer(const lw_page *page, const lw_result *result, lw_answer answer, bool worst_too) {
-  static const char *const asked[] = {[LW_ANSWER_WHAT] = "  What it is       ",
-                                      [LW_ANSWER_STANDS] = "  Does it stand    ",
-                                      [LW_ANSWER_WHO] = "  Who answers      "};
-  char stands[200];
-  stands_words(result, worst_too, stands, sizeof stands);
-  const char *words[] = {[LW_ANSWER_WHAT] = lw_what_sentence(result->verdict.what),
-                         [LW_ANSWER_STANDS] = stands,
-                         [LW_ANSWER_WHO] = who_words(result->verdict.who)};
-  lw_page_say(page, asked[answer], words[answer]);
+  char words[200], prefix[24];
+  lw_print(prefix, sizeof prefix, "  %-17s", lw_text_asked(answer));
+  lw_text_answer_words(result, answer, worst_too, words, sizeof words);
+  lw_page_say(page, prefix, words);
 }
 
 /* What is wrong with a situation, by a check of it or by a free body that no check looks at. */
