@@ -3,7 +3,7 @@
 BEGIN {
   rooms = split("base tables sheet soil wall pressure standards balance slip checks load_cases studies " \
                 "verdict run remedies order report report/text report/figures report/json report/order " \
-                "report/draw report/working report/precheck ask cli", room, " ")
+                "report/draw report/working report/precheck ask page cli", room, " ")
   for (i = 1; i <= rooms; i++) rank[room[i]] = i
   # a public header belongs to a room
   belongs("base", "base")

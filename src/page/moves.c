@@ -1,0 +1,122 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "moves.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "remedies/changes.h"
+#include "sheet/values.h"
+
+/* How far a finger may move a wall; what comes of it is checked like any other. */
+static const double TALLEST_M = 1.8, LOWEST_M = 0.1, DEEPEST_M = 1.2, SHALLOWEST_M = 0.1;
+static const double DEPTH_STEP_M = 0.05, SECTION_STEP_M = 0.05, WATER_STEP_M = 0.05;
+
+/* The values that a handle has: now, from, to, by steps. most 0: this wall has no such handle. */
+typedef struct lw_span {
+  double now, from, step;
+  int most;
+} lw_span;
+
+typedef struct lw_handle {
+  const char *slug, *words;
+  lw_span (*span)(const lw_result *now);
+  bool (*type)(const lw_changing *wall, double value, lw_typed *typed);
+} lw_handle;
+
+static bool of_courses(const lw_result *now) {
+  return now->given.wall.kind.value == LW_WALL_COURSES;
+}
+
+static double exposed_m(const lw_result *now) {
+  return now->wall.section.height_m - now->wall.section.embedment_m;
+}
+
+/* By whole courses: from what it is, down to one and up. */
+static lw_span heights(const lw_result *now) {
+  double step = of_courses(now) ? now->given.courses.block_height.si : SECTION_STEP_M;
+  double is = exposed_m(now);
+  if (!now->wall.section.known || now->given.shape.point[0].x.origin != LW_ABSENT || !(step > 0.0))
+    return (lw_span){0};
+  int down = lw_change_count(LOWEST_M, is, step), up = lw_change_count(is, TALLEST_M, step);
+  if (of_courses(now) && down > (int)lround(now->given.courses.count.si) - 1)
+    down = (int)lround(now->given.courses.count.si) - 1;
+  return (lw_span){.now = is, .from = is - down * step, .step = step, .most = down + up};
+}
+
+static bool type_height(const lw_changing *wall, double value, lw_typed *typed) {
+  double less_m = exposed_m(wall->now) - value;
+  return fabs(less_m) < 1e-6 || lw_change_lower.type(wall, less_m, typed);
+}
+
+static lw_span depths(const lw_result *now) {
+  double is = lw_change_depth_now(&now->given);
+  if (!of_courses(now) || !(is > 0.0)) return (lw_span){0};
+  double from = fmin(is, SHALLOWEST_M);
+  return (lw_span){
+      .now = is, .from = from, .step = DEPTH_STEP_M, .most = lw_change_count(from, DEEPEST_M, DEPTH_STEP_M)};
+}
+
+/* Water stands as high as the ground behind, at most; at its lowest, the base, there is none. */
+static lw_span waters(const lw_result *now) {
+  double whole = now->wall.section.height_m;
+  if (!now->wall.section.known) return (lw_span){0};
+  double level = whole - lw_si_or(&now->given.water.depth, whole);
+  return (lw_span){
+      .now = fmax(0.0, level), .step = WATER_STEP_M, .most = lw_change_count(0.0, whole, WATER_STEP_M)};
+}
+
+static bool type_water(const lw_changing *wall, double value, lw_typed *typed) {
+  double depth_m = wall->now->wall.section.height_m - value;
+  if (value < 0.5 * WATER_STEP_M) return lw_typed_put(typed, "water depth", "%s", "unknown");
+  return lw_typed_put_mm(typed, "water depth", fmax(0.0, depth_m));
+}
+
+static const lw_handle HANDLES[] = {
+    {"height", "Height above the ground in front", heights, type_height},
+    {"depth", "Depth of the blocks, front to back", depths, NULL},
+    {"water", "Water standing behind, above the underside of the wall", waters, type_water}};
+enum { HANDLE_COUNT = sizeof HANDLES / sizeof *HANDLES };
+
+static bool type(const lw_handle *handle, const lw_changing *wall, double value, lw_typed *typed) {
+  return (handle->type ? handle->type : lw_change_deeper.type)(wall, value, typed);
+}
+
+static lw_status move_one(lw_request *asked, const lw_handle *handle, double value, lw_case *c,
+                          lw_result *scratch) {
+  lw_case whole = *c;
+  lw_typed typed = {.count = 0};
+  lw_status status = lw_case_complete(asked->tables, &whole, &asked->faults);
+  if (status == LW_OK) status = lw_run(&whole, asked->tables, LW_DETAIL_VERDICT, scratch, &asked->error);
+  if (status != LW_OK) return status;
+  lw_span span = handle->span(scratch);
+  lw_changing wall = {.now = scratch, .c = &scratch->given};
+  bool within = value > span.from - 1e-6 && value < span.from + span.most * span.step + 1e-6;
+  if (span.most == 0 || !within || !type(handle, &wall, value, &typed) || !lw_typed_enter(&typed, c))
+    return lw_request_refuse(asked, "move: this wall cannot be moved so: %s", handle->slug);
+  return LW_OK;
+}
+
+lw_status lw_request_move(lw_request *asked, lw_case *c, lw_result *scratch) {
+  const json_t *moves = json_object_get(asked->request, "move");
+  lw_status status = LW_OK;
+  for (size_t i = 0; i < HANDLE_COUNT && status == LW_OK; i++) {
+    const json_t *value = json_object_get(moves, HANDLES[i].slug);
+    if (json_is_number(value)) status = move_one(asked, &HANDLES[i], json_number_value(value), c, scratch);
+  }
+  return status;
+}
+
+void lw_reply_put_handles(json_t *object, const lw_result *result) {
+  json_t *list = lw_json_list(object, "handles");
+  for (size_t i = 0; i < HANDLE_COUNT; i++) {
+    lw_span span = HANDLES[i].span(result);
+    if (span.most == 0) continue;
+    json_t *entry = lw_json_entry(list);
+    lw_json_set_text(entry, "handle", HANDLES[i].slug);
+    lw_json_set_text(entry, "words", HANDLES[i].words);
+    (void)lw_json_set_double(entry, "now_m", span.now);
+    (void)lw_json_set_double(entry, "from_m", span.from);
+    (void)lw_json_set_double(entry, "step_m", span.step);
+    lw_json_set_count(entry, "most", span.most);
+  }
+}

@@ -1,0 +1,77 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <stdlib.h>
+#include <string.h>
+
+#include "replies.h"
+#include "wall.h"
+
+/* What is read in full: the report, the working, the pre-check. */
+
+enum { COLUMNS = 80 };
+
+/* With what a report in full says beside the checks. */
+static lw_status run(lw_request *asked, lw_request_wall **wall) {
+  lw_status status = lw_request_run(asked, wall);
+  if (status != LW_OK) return status;
+  lw_remedies_find(&(*wall)->result, &(*wall)->scratch);
+  lw_water_find(&(*wall)->result, &(*wall)->scratch);
+  return LW_OK;
+}
+
+static void put_figure(void *context, const lw_figure *figure) {
+  (void)lw_json_set_real(context, figure->key, figure->value);
+}
+
+/* Of the run itself, for a program that compares: "json" is all of it, "figures" the numbers. */
+static lw_status compared(lw_request *asked, bool figures) {
+  lw_request_wall *wall;
+  lw_text text = {0};
+  lw_status status = lw_request_run(asked, &wall);
+  if (status == LW_OK && figures)
+    lw_figures_each(&wall->result, put_figure, lw_json_object(asked->reply, "figures"));
+  else if (status == LW_OK)
+    status = lw_report_json(&wall->result, 0, &text);
+  if (!figures) lw_reply_put(asked->reply, "text", &text);
+  free(wall);
+  return status;
+}
+
+lw_status lw_reply_report(lw_request *asked) {
+  const char *as = lw_request_text_of(asked, "as");
+  if (strcmp(as, "json") == 0 || strcmp(as, "figures") == 0) return compared(asked, as[0] == 'f');
+  if (strcmp(as, "text") != 0) return lw_request_refuse(asked, "as: text, json or figures is wanted");
+  lw_request_wall *wall;
+  lw_text text = {0};
+  lw_text_style style = {.columns = COLUMNS};
+  lw_status status = run(asked, &wall);
+  if (status == LW_OK) status = lw_report_text(&wall->result, &style, &text);
+  lw_reply_put(asked->reply, "text", &text);
+  free(wall);
+  return status;
+}
+
+lw_status lw_reply_working(lw_request *asked) {
+  lw_request_wall *wall;
+  lw_text text = {0};
+  lw_text_style style = {.columns = COLUMNS};
+  lw_status status = lw_request_run(asked, &wall);
+  if (status == LW_OK) status = lw_report_working(&wall->result, &style, &text);
+  lw_reply_put(asked->reply, "text", &text);
+  free(wall);
+  return status;
+}
+
+lw_status lw_reply_precheck(lw_request *asked) {
+  lw_request_wall *wall;
+  lw_text html = {0};
+  char hash[LW_HASH_HEX] = "";
+  lw_status status = lw_request_run(asked, &wall);
+  if (status == LW_OK) status = lw_precheck_hash(&wall->result.given, NULL, hash, &asked->error);
+  if (status == LW_OK) {
+    lw_water_find(&wall->result, &wall->scratch);
+    status = lw_precheck_html(&wall->result, hash, &html);
+  }
+  lw_reply_put(asked->reply, "html", &html);
+  free(wall);
+  return status;
+}
