@@ -11,6 +11,7 @@ LIBDIR     ?= $(PREFIX)/lib
 INCLUDEDIR ?= $(PREFIX)/include
 MANDIR     ?= $(PREFIX)/share/man
 COMPDIR    ?= $(PREFIX)/share/bash-completion/completions
+DOCDIR     ?= $(PREFIX)/share/doc/lowwall
 
 # Parallel by default; `make JOBS=1` for one at a time. A make below another shares that one's jobs.
 JOBS ?= $(shell getconf _NPROCESSORS_ONLN)
@@ -57,7 +58,8 @@ PAPER_LIBS  := $(shell pkg-config --libs $(PAPER))
 endif
 LIBS := -lgsl -lgslcblas -lcsv -ljansson $(PAPER_LIBS) -lm -pthread
 
-SOURCES  := $(sort $(wildcard src/*/*.c src/*/*/*.c))
+# The way into the page has no native side.
+SOURCES  := $(filter-out src/page/wasm.c,$(sort $(wildcard src/*/*.c src/*/*/*.c)))
 TABLES   := $(sort $(wildcard tables/*.csv))
 NOT_UNIT := $(foreach d,bench faults fuzz lint setup threads recorded,tests/$d/%)
 TESTS    := $(sort $(filter-out $(NOT_UNIT),$(wildcard tests/*/*.c)))
@@ -70,10 +72,11 @@ CLI_OBJECTS  := $(call object,$(filter src/cli/%,$(SOURCES)))
 LIB_OBJECTS  := $(call object,$(filter-out src/cli/%,$(SOURCES))) $(BUILD)/obj/tables_data.o
 TEST_OBJECTS := $(call object,$(TESTS))
 VALIDATION_OBJECT := $(call object,tests/handbook/validation/main.c)
+PAGE_NATIVE_OBJECT := $(call object,tests/page/native/main.c)
 BENCH_PROGRAMS  := $(patsubst tests/bench/%.c,$(BUILD)/bench/%,$(BENCHES))
 FUZZ_PROGRAMS   := $(patsubst tests/fuzz/%.c,$(BUILD)/targets/%,$(FUZZERS))
 THREAD_PROGRAMS := $(patsubst tests/threads/%.c,$(BUILD)/threads/%,$(THREADS))
-OBJECTS := $(LIB_OBJECTS) $(CLI_OBJECTS) $(TEST_OBJECTS) $(VALIDATION_OBJECT) \
+OBJECTS := $(LIB_OBJECTS) $(CLI_OBJECTS) $(TEST_OBJECTS) $(VALIDATION_OBJECT) $(PAGE_NATIVE_OBJECT) \
            $(call object,$(BENCHES) $(THREADS) $(FUZZERS))
 
 COMMAND := $(BUILD)/lowwall
@@ -87,8 +90,8 @@ SUBMAKE = +@$(MAKE) --no-print-directory
 # Terse unless V=1: what is made, not how.
 SAY = $(if $(V),,@echo '  $1 $@';)
 
-.PHONY: all help demo test bench lint format tidy cover mutate install uninstall validation clean FORCE \
-        run-demo run-test run-bench run-lint test-programs thread-programs fuzz-programs fuzz objects
+.PHONY: all help demo page test bench lint format tidy cover mutate install uninstall validation clean FORCE \
+        run-demo run-page run-test run-bench run-lint test-programs thread-programs fuzz-programs fuzz objects
 .DELETE_ON_ERROR:
 .SUFFIXES:
 
@@ -97,6 +100,7 @@ all: $(COMMAND) $(STATIC) $(SHARED) $(BUILD)/lowwall.pc
 help:
 	@echo 'make            the command and the library, in $(BUILD)/'
 	@echo 'make demo       install what is missing, build, check the demo walls'
+	@echo 'make page       the page for a phone, $(PAGE_HTML): one file that works without a network'
 	@echo 'make test       install what is missing, build, run every test (plain and sanitized)'
 	@echo 'make lint       the rules that a compiler does not know, and clang on every file'
 	@echo 'make install    below PREFIX ($(PREFIX)), under DESTDIR; make uninstall takes it away'
@@ -131,6 +135,10 @@ bench:
 	@sh tests/setup/setup.sh --install demo
 	$(SUBMAKE) run-bench
 
+page:
+	@sh tests/setup/setup.sh --install page
+	$(SUBMAKE) run-page
+
 cover:
 	@sh tests/setup/setup.sh --install test
 	$(SUBMAKE) FLAVOUR=cover BUILD=$(BUILD)/cover test-programs
@@ -159,6 +167,8 @@ run-bench: $(COMMAND) $(BENCH_PROGRAMS)
 run-lint: all
 	$(SUBMAKE) CC=clang FLAVOUR=glance BUILD=$(BUILD)/clang objects
 	@sh tests/lint/run.sh $(BUILD)
+
+include src/page/page.mk
 
 # --- building ---
 
@@ -196,7 +206,7 @@ $(BUILD)/obj/%.o: %.c $(BUILD)/flags | $(BUILD)/prerequisites
 	@mkdir -p $(@D)
 	$(call SAY,cc)$(COMPILE) $(OWN_OPTIONS) -MMD -MP -c $< -o $@$(MARK)
 
-$(TEST_OBJECTS): $(BUILD)/test-flags
+$(TEST_OBJECTS) $(PAGE_NATIVE_OBJECT): $(BUILD)/test-flags
 $(BUILD)/obj/src/report/draw/paper.o $(BUILD)/obj/tests/report/picture.o: OPTIONS += $(PAPER_FLAGS)
 
 $(BUILD)/obj/tables_data.o: $(BUILD)/tables_data.c $(BUILD)/flags | $(BUILD)/prerequisites
@@ -267,12 +277,15 @@ install: all
 	install -m 644 $(BUILD)/lowwall.pc '$(DESTDIR)$(LIBDIR)/pkgconfig/lowwall.pc'
 	install -m 644 docs/lowwall.1 '$(DESTDIR)$(MANDIR)/man1/lowwall.1'
 	install -m 644 docs/lowwall.bash '$(DESTDIR)$(COMPDIR)/lowwall'
+	@# The page goes along where `make page` made it.
+	test ! -f $(PAGE_HTML) || { install -d '$(DESTDIR)$(DOCDIR)' && \
+	    install -m 644 $(PAGE_FILES) '$(DESTDIR)$(DOCDIR)/'; }
 
 uninstall:
 	rm -f '$(DESTDIR)$(BINDIR)/lowwall' '$(DESTDIR)$(LIBDIR)/liblowwall.a' \
 	    '$(DESTDIR)$(LIBDIR)'/liblowwall.so* '$(DESTDIR)$(LIBDIR)/pkgconfig/lowwall.pc' \
 	    '$(DESTDIR)$(MANDIR)/man1/lowwall.1' '$(DESTDIR)$(COMPDIR)/lowwall'
-	rm -rf '$(DESTDIR)$(INCLUDEDIR)/lowwall'
+	rm -rf '$(DESTDIR)$(INCLUDEDIR)/lowwall' '$(DESTDIR)$(DOCDIR)'
 
 # The lint "format" names what this would change.
 format:

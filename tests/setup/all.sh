@@ -45,6 +45,7 @@ rest() {
     run threads sh "$here/threads.sh" "$build/thread/threads"
     run faults sh tests/faults/run.sh "$build/lowwall" "$build/faults/preload.so" 60
     run installed sh "$here/installed.sh" "$build"
+    run page sh tests/page/page.sh "$build"
     run setup sh "$here/selftest.sh"
     run lint-rules sh tests/lint/selftest.sh
 }

@@ -1,6 +1,6 @@
 #!/bin/sh
 # SPDX-License-Identifier: GPL-3.0-or-later
-# What lowwall needs from the system.   setup.sh --install|--check demo|test|fuzz|lint
+# What lowwall needs from the system.   setup.sh --install|--check demo|page|test|fuzz|lint
 # Looks for headers, libraries and programs, not for packages: not all have a .pc file, and a library built by
 # hand is as good. --install adds what is missing with apt (root or `sudo -n`); where that cannot be done, and
 # with --check, it prints the package names and stops.
@@ -51,7 +51,26 @@ cairo libcairo2-dev cairo-devel cairo
 pango libpango1.0-dev pango-devel pango
 pdftotext poppler-utils poppler-utils poppler
 fonts fonts-dejavu-core dejavu-sans-fonts -
+clang-14 clang-14 - -
+lld-14 lld-14 - -
+wasi-libc wasi-libc - -
+wasm-runtime libclang-rt-14-dev-wasm32 - -
+node nodejs - -
+chromium chromium - -
+chromedriver chromium-driver - -
+selenium python3-selenium - -
 TABLE
+}
+
+# The runtime of WebAssembly, too, comes apart from its compiler.
+links_wasm() {
+    printf 'int main(void) { return 0; }\n' | clang-14 --target=wasm32-wasi -x c - -o /dev/null 2>/dev/null
+}
+has_selenium() {
+    for python in python3 /usr/bin/python3; do
+        "$python" -c 'import selenium' 2>/dev/null && return
+    done
+    return 1
 }
 
 present() {
@@ -67,6 +86,10 @@ present() {
     pango) pkg-config --exists pangocairo 2>/dev/null ;;
     fonts) any_font ;;
     fuzzer) has_fuzzer ;;
+    lld-14) has wasm-ld-14 ;;
+    wasi-libc) [ -d /usr/include/wasm32-wasi ] ;;
+    wasm-runtime) links_wasm ;;
+    selenium) has_selenium ;;
     *) has "$1" ;;
     esac
 }
@@ -74,6 +97,7 @@ present() {
 needs() {
     case $purpose in
     demo) echo libc gsl csv jansson ;;
+    page) echo libc gsl csv jansson clang-14 lld-14 wasi-libc wasm-runtime ;;
     test) echo libc gsl csv jansson criterion cxx pkg-config comma-locale ;;
     fuzz) echo libc gsl csv jansson clang fuzzer ;;
     lint) echo libc gsl csv jansson criterion clang mandoc ;;
@@ -84,10 +108,14 @@ needs() {
 # What it does less without: PDF and PNG, and a look at the form of files.
 wishes() {
     case $purpose in
-    demo | fuzz) echo pkg-config cairo pango fonts ;;
+    demo | page | fuzz) echo pkg-config cairo pango fonts ;;
     test) echo pkg-config cairo pango fonts pdftotext ;;
     lint) echo clang-format ;;
     esac
+}
+# The page, in node and in a browser.
+page_wishes() {
+    [ "$purpose" != test ] || echo clang-14 lld-14 wasi-libc wasm-runtime node chromium chromedriver selenium
 }
 
 missing() { # NEED...
@@ -130,19 +158,27 @@ install() {
     $apt install -y -qq --no-install-recommends $wanted >/dev/null
 }
 
+# What is wished for is installed by itself: where it cannot be had, the rest is had all the same.
 # shellcheck disable=SC2046
-lacking=$(missing $(needs)) wished=
-# shellcheck disable=SC2046
-[ "$mode" != --install ] || wished=$(missing $(wishes))
-[ -n "$lacking$wished" ] || exit 0
-# shellcheck disable=SC2086
-if [ "$mode" = --install ] && has apt-get && install $lacking $wished; then
+lacking=$(missing $(needs)) wished= paged=
+if [ "$mode" = --install ]; then
     # shellcheck disable=SC2046
-    lacking=$(missing $(needs)) wished=$(missing $(wishes))
+    wished=$(missing $(wishes)) paged=$(missing $(page_wishes))
+fi
+[ -n "$lacking$wished$paged" ] || exit 0
+if [ "$mode" = --install ] && has apt-get; then
+    # shellcheck disable=SC2086
+    [ -z "$lacking$wished" ] || install $lacking $wished || true
+    # shellcheck disable=SC2086
+    [ -z "$paged" ] || install $paged || true
+    # shellcheck disable=SC2046
+    lacking=$(missing $(needs)) wished=$(missing $(wishes)) paged=$(missing $(page_wishes))
 fi
 if [ -z "$lacking" ]; then
     # shellcheck disable=SC2086
     [ -z "$wished" ] || echo "PDF and PNG are left out; they want$(names 2 $wished) (Debian's names)"
+    # shellcheck disable=SC2086
+    [ -z "$paged" ] || echo "Not all tests of the page run; they want$(names 2 $paged) (Debian's names)"
     exit 0
 fi
 # shellcheck disable=SC2086

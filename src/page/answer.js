@@ -1,0 +1,45 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+import { make, button, fill, byId, faultList, picture } from "./dom.js";
+import { state, ask, undo } from "./state.js";
+
+/* The answer on top: three lines, the gravest first; below it why. It is read aloud when it changes. */
+
+let shown = "";
+
+export function isMissingOnly(reply) {
+  return reply.why === "faults" && reply.faults.every((fault) => fault.slug === "missing-item" || fault.slug === "empty");
+}
+
+function line(answer) {
+  return make("p", { class: `line grave-${answer.gravity}` }, make("span", { class: "asked" }, answer.asked), " ",
+    make("strong", {}, answer.words));
+}
+
+function lines(reply) {
+  if (reply.ok) return [reply.faulty ? make("p", { class: "faults" }, reply.faulty) : "", reply.answers.map(line)];
+  if (!state.sheet || isMissingOnly(reply)) return [make("p", { class: "line" }, "No answer yet: the questions come first.")];
+  return [make("p", { class: "line" }, "The sheet has a fault, so there is no answer."), faultList(reply)];
+}
+
+function tools() {
+  fill(byId("answer-tools"), state.earlier.length > 0 ? button("Undo", undo, { class: "small" }) : "");
+}
+
+/* gives the reply, for whoever shows more of it */
+export function showAnswer(move) {
+  const reply = state.sheet ? ask({ do: "check", move }) : { ok: false, why: "empty", faults: [] };
+  const key = JSON.stringify(reply.ok ? [reply.faulty, reply.answers] : [state.sheet === "", reply.faults]);
+  byId("answer").dataset.tone = reply.ok ? reply.tone : "none";
+  if (key !== shown) fill(byId("lines"), lines(reply));
+  shown = key;
+  tools();
+  return reply;
+}
+
+/* The section under the question, to the width that there is. */
+export function showSection(move) {
+  const figure = byId("section");
+  const drawn = state.sheet ? ask({ do: "draw", view: "section", width_mm: 95, move }) : { ok: false };
+  figure.hidden = !drawn.ok;
+  if (drawn.ok) fill(figure, picture(drawn));
+}

@@ -1,0 +1,91 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+
+/* The sheet is all that the page keeps: in hand, before each change, and in the device's own storage. */
+
+const STORED = "lowwall.sheet";
+const EARLIER_MOST = 100;
+
+const US = "lowwall.us";
+const EXPECTS_US = "us";
+
+export const state = { ask: null, sheet: "", earlier: [], watchers: [], stored: false, us: readUs(), setUs };
+
+function readUs() {
+  try {
+    return localStorage.getItem(US) === EXPECTS_US;
+  } catch (refused) {
+    return false;
+  }
+}
+
+function setUs(us) {
+  state.us = us;
+  try {
+    if (us) localStorage.setItem(US, EXPECTS_US);
+    else localStorage.removeItem(US);
+  } catch (refused) { /* it lasts as long as the page */ }
+}
+
+export function watch(watcher) {
+  state.watchers.push(watcher);
+}
+
+export function ask(request) {
+  return state.ask({ sheet: state.sheet, ...request });
+}
+
+function tell(from) {
+  keep();
+  for (const watcher of state.watchers) watcher(from);
+}
+
+/* Take another sheet; `from` says what brought it. */
+export function take(sheet, from) {
+  if (sheet === state.sheet) return tell(from);
+  state.earlier.push(state.sheet);
+  if (state.earlier.length > EARLIER_MOST) state.earlier.shift();
+  state.sheet = sheet;
+  tell(from);
+}
+
+export function undo() {
+  if (state.earlier.length === 0) return;
+  state.sheet = state.earlier.pop();
+  tell("undo");
+}
+
+/* A page from a file may have no storage: it works all the same, for as long as it is open. */
+export function keep() {
+  try {
+    if (state.sheet) localStorage.setItem(STORED, state.sheet);
+    else localStorage.removeItem(STORED);
+    state.stored = state.sheet !== "";
+  } catch (refused) {
+    state.stored = false;
+  }
+}
+
+export function kept() {
+  try {
+    return localStorage.getItem(STORED) || "";
+  } catch (refused) {
+    return "";
+  }
+}
+
+export function wipe() {
+  try {
+    localStorage.clear();
+  } catch (refused) { /* there was none */ }
+  state.sheet = "";
+  state.earlier = [];
+  state.stored = false;
+  for (const watcher of state.watchers) watcher("wiped");
+}
+
+/* Set items, as they are typed: `block depth=500 mm`. gives the reply */
+export function put(items, from) {
+  const reply = ask({ do: "sheet", set: items });
+  if (reply.ok) take(reply.sheet, from);
+  return reply;
+}
