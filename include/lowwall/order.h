@@ -255,16 +255,18 @@ typedef struct lw_order_line {
   X(CAP_NARROW, "cap-narrow")            /* length: covered */ \
   X(HEAVY_UNIT, "heavy-unit")            /* mass: of the heaviest */ \
   X(GROUND_OVER_TOP, "ground-over-top")  /* where it comes to the top; length: over it at the end */ \
-  X(NO_PAD, "no-pad")                    /* length: the least that is usual */ \
-  X(NO_STONE, "no-stone") X(NO_OUTLET, "no-outlet") X(NO_SOIL, "no-soil") \
-  X(STONE_PAST_CENTRE, "stone-past-centre")   /* number: run */ \
+  X(NO_PAD, "no-pad")                    /* length: least that is usual; low: up to number courses */ \
+  X(GRADED_FILTER, "graded-filter")      /* most of the 85 % size, least of the 15 % size */ \
+  X(NO_FILTER, "no-filter") X(FILTER_NOT_TOLD, "filter-not-told") X(NO_STONE, "no-stone") \
+  X(NO_OUTLET, "no-outlet") X(NO_SOIL, "no-soil") X(STONE_PAST_CENTRE, "stone-past-centre") /* run */ \
   X(PIPE_HIGH, "pipe-high")              /* length: below the soil behind */
 #define LW_ORDER_NOTE_NAME(name, slug) LW_NOTE_##name,
 typedef enum lw_order_note_kind { LW_ORDER_NOTES(LW_ORDER_NOTE_NAME) LW_NOTE_COUNT } lw_order_note_kind;
 typedef struct lw_order_note {
   lw_order_note_kind kind;
   int number, step;              /* runs, courses and steps from 1 */
-  double at_m, length_m, depth_m, mass_kg;
+  double at_m, length_m, depth_m, mass_kg, at_most, at_least;
+  bool low_wall;
 } lw_order_note;
 
 typedef enum lw_peg_kind { LW_PEG_BASE, LW_PEG_TOP, LW_PEG_CENTRE, LW_PEG_STEP } lw_peg_kind;
@@ -337,7 +339,9 @@ typedef struct lw_setting_out {
   X(SOLID_FILL, false)     /* length: layer of soil */ \
   X(NO_PLANT, false) \
   X(PLANT, false)          /* length: from the newest course */ \
-  X(PIPE, false) X(LOOK_AT_PIPE, true) X(LOOK_AT_STONE, true) X(CAPS, false) X(HAND_OVER, true) \
+  X(PIPE, false) X(LOOK_AT_PIPE, true) \
+  X(LOOK_AT_STONE, true)   /* in its cloth */ \
+  X(LOOK_AT_FILTER, true) X(LOOK_AT_BARE_STONE, true) X(CAPS, false) X(HAND_OVER, true) \
   X(READ_AGAIN, false)
 #define LW_WORK_STEP_NAME(name, hold) LW_WORK_##name,
 typedef enum lw_work_kind { LW_WORK_STEPS(LW_WORK_STEP_NAME) LW_WORK_COUNT } lw_work_kind;

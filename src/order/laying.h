@@ -25,6 +25,8 @@ typedef struct lw_laying {
   double cap_m;                 /* 0: none */
   double pad_m, pad_wide_m, stone_m, bedding_m; /* 0: none is given; the bed under blocks only on a pad */
   double outlets, outlet_level_m;
+  bool filter_told; /* what keeps the soil out of the stone; untold, no check counts any */
+  lw_stone_filter filter;
   lw_number soil_below_top_m; /* as given */
   bool bed;                   /* what is behind, not ground */
   double mean_share;          /* of the wall's run that a tapering block takes up */
@@ -35,5 +37,9 @@ typedef struct lw_laying {
   double overlap_share, cut_share, cut_most_share, mitre_share, kerf_m;
   bool half_cut; /* half units are cut from whole ones */
 } lw_laying;
+
+static inline bool lw_laying_has_cloth(const lw_laying *laying) {
+  return laying->filter_told && laying->filter == LW_STONE_FILTER_CLOTH;
+}
 
 #endif

@@ -120,8 +120,9 @@ static void drain(const lw_take_off *t) {
                                  &t->o->stone_allowance);
   l->behind_pad = t->pad_m > 0.0;
   l->mass_kg = l->order * lw_known_value(t->tables, LW_ORDERING_STONE_DENSITY);
-  lw_line_put(t, &(lw_order_line){.kind = LW_LINE_GEOTEXTILE, .net = stone.cloth_m2},
-              &t->o->geotextile_allowance);
+  if (lw_laying_has_cloth(t->laying))
+    lw_line_put(t, &(lw_order_line){.kind = LW_LINE_GEOTEXTILE, .net = stone.cloth_m2},
+                &t->o->geotextile_allowance);
   double outlets = t->laying->outlets;
   if (outlets < 0.5) {
     lw_order_note_add(t->laying->order, &(lw_order_note){.kind = LW_NOTE_NO_OUTLET});

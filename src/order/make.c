@@ -53,6 +53,8 @@ static void ask(const lw_case *c, lw_laying *laying) {
   laying->pad_m = if_given(&c->pad.thickness);
   laying->pad_wide_m = if_given(&c->pad.width);
   laying->stone_m = if_given(&c->ground.stone_width);
+  laying->filter_told = c->water.stone_filter.origin == LW_GIVEN;
+  laying->filter = (lw_stone_filter)c->water.stone_filter.value;
   laying->bedding_m = laying->pad_m > 0.0 ? c->order.bedding_thickness.si : 0.0;
   laying->outlets = if_given(&c->water.drain_outlets);
   laying->outlet_level_m = if_present(&c->water.outlet_level);

@@ -45,9 +45,28 @@ static double narrowest_cap(const lw_order *order) {
   return least;
 }
 
-static double usual_pad(const lw_laying *laying) {
-  bool low = laying->plan->courses < lw_known_value(laying->tables, LW_ORDERING_LOW_WALL_COURSES) + 0.5;
-  return lw_known_value(laying->tables, low ? LW_ORDERING_PAD_LOW_WALL : LW_ORDERING_PAD_HIGH_WALL);
+/* The usual pad goes by courses. A wall without any is taken for a high one: more stone does no harm. */
+static void note_no_pad(const lw_laying *laying) {
+  double low_courses = lw_known_value(laying->tables, LW_ORDERING_LOW_WALL_COURSES);
+  bool low = !laying->plan->solid && laying->plan->courses < low_courses + 0.5;
+  lw_known_row pad = low ? LW_ORDERING_PAD_LOW_WALL : LW_ORDERING_PAD_HIGH_WALL;
+  lw_order_note_add(laying->order, &(lw_order_note){.kind = LW_NOTE_NO_PAD,
+                                                    .number = (int)floor(low_courses + 0.5),
+                                                    .low_wall = low,
+                                                    .length_m = lw_known_value(laying->tables, pad)});
+}
+
+/* What keeps the soil out of the stone: only cloth is ordered, and what a check does not count is told. */
+static void note_filter(const lw_laying *laying) {
+  static const lw_order_note_kind kinds[] = {
+      [LW_STONE_FILTER_GRADED] = LW_NOTE_GRADED_FILTER, [LW_STONE_FILTER_NONE] = LW_NOTE_NO_FILTER};
+  if (lw_laying_has_cloth(laying)) return;
+  lw_order_note note = {.kind = laying->filter_told ? kinds[laying->filter] : LW_NOTE_FILTER_NOT_TOLD};
+  if (note.kind == LW_NOTE_GRADED_FILTER) {
+    note.at_most = lw_known_value(laying->tables, LW_ORDERING_FILTER_RETAINS);
+    note.at_least = lw_known_value(laying->tables, LW_ORDERING_FILTER_DRAINS);
+  }
+  lw_order_note_add(laying->order, &note);
 }
 
 void lw_order_notes(const lw_laying *laying) {
@@ -65,7 +84,9 @@ void lw_order_notes(const lw_laying *laying) {
   double covered = narrowest_cap(order) - order->cap_overhang_m;
   if (order->has_cap && covered < laying->plan->depth_m - 0.0005)
     lw_order_note_add(order, &(lw_order_note){.kind = LW_NOTE_CAP_NARROW, .length_m = covered});
-  if (!(laying->pad_m > 0.0))
-    lw_order_note_add(order, &(lw_order_note){.kind = LW_NOTE_NO_PAD, .length_m = usual_pad(laying)});
-  if (!(laying->stone_m > 0.0)) lw_order_note_add(order, &(lw_order_note){.kind = LW_NOTE_NO_STONE});
+  if (!(laying->pad_m > 0.0)) note_no_pad(laying);
+  if (laying->stone_m > 0.0)
+    note_filter(laying);
+  else
+    lw_order_note_add(order, &(lw_order_note){.kind = LW_NOTE_NO_STONE});
 }

@@ -55,13 +55,19 @@ static void plant(lw_order *order, lw_number keep_m) {
     add_of(order, LW_WORK_PLANT, keep_m.value);
 }
 
+static lw_work_kind look_at_stone(const lw_laying *laying) {
+  bool graded = laying->filter_told && laying->filter == LW_STONE_FILTER_GRADED;
+  if (graded) return LW_WORK_LOOK_AT_FILTER;
+  return lw_laying_has_cloth(laying) ? LW_WORK_LOOK_AT_STONE : LW_WORK_LOOK_AT_BARE_STONE;
+}
+
 static void finish(const lw_laying *laying) {
   lw_order *order = laying->order;
   if (order->setting_out.pipe_known) {
     add(order, LW_WORK_PIPE);
     add(order, LW_WORK_LOOK_AT_PIPE);
   }
-  if (laying->stone_m > 0.0) add(order, LW_WORK_LOOK_AT_STONE);
+  if (laying->stone_m > 0.0) add(order, look_at_stone(laying));
   if (order->has_cap) add(order, LW_WORK_CAPS);
   add(order, LW_WORK_HAND_OVER);
   add(order, LW_WORK_READ_AGAIN);

@@ -181,7 +181,8 @@ typedef enum lw_cue {
   X(BARROW_VOLUME, "barrow-volume", "m3") X(SKIP_VOLUME, "skip-volume", "m3") \
   X(CAP_JOINT_LEAST, "cap-joint-least", "m") X(SOIL_DUG, "soil-dug", "kg") \
   X(BLOCK_CONCRETE, "block-concrete", "kg") X(PAD_LOW_WALL, "pad-low-wall", "m") \
-  X(PAD_HIGH_WALL, "pad-high-wall", "m")
+  X(PAD_HIGH_WALL, "pad-high-wall", "m") \
+  X(FILTER_RETAINS, "filter-retains", "") X(FILTER_DRAINS, "filter-drains", "")
 #define LW_CONDITIONS(X) \
   X(OTHER_WALL_NEAR, "other-wall-near") X(SLOPING_GROUND, "sloping-ground") \
   X(SUPPORTS_BUILDING, "supports-building") X(VEHICLE_LOAD, "vehicle-load") \

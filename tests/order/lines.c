@@ -110,7 +110,7 @@ Test(order, trade_facts_are_marked_common_practice) {
 /* Every allowance left out is the row of its name, and says so. */
 Test(order, allowances_come_from_the_table) {
   const lw_order *order =
-      order_of("run 1 length=4 m;stone width=300 mm;drain outlets=1;pad thickness=100 mm");
+      order_of("run 1 length=4 m;stone width=300 mm;stone filter=cloth;drain outlets=1;pad thickness=100 mm");
   static const char *const lines[] = {"blocks", "drainage-stone", "geotextile", "drain-pipe", "pad-stone"};
   for (size_t i = 0; i < sizeof lines / sizeof lines[0]; i++) {
     const lw_order_line *l = order_line(order, lines[i]);
@@ -147,9 +147,9 @@ Test(order, stone_past_the_centre_of_a_curve_is_not_less_than_none) {
  * its ends 8.3 m long and 125 mm deep; and 300 mm of it run under each step of 200 mm. The cloth: floor and
  * top with its lap, both sides, of the pocket too; 0.19875 and 0.07875 m2 at the ends, 0.06 m2 at a step. */
 Test(order, drainage_stone_by_hand) {
-  const lw_order *order =
-      order_of("course count=4;run 1 length=8 m;step 1 distance=3 m;step 1 courses=1;step 2 distance=5 m;"
-               "step 2 courses=1;stone width=300 mm;soil below top=50 mm;pad thickness=100 mm");
+  const lw_order *order = order_of(
+      "course count=4;run 1 length=8 m;step 1 distance=3 m;step 1 courses=1;step 2 distance=5 m;"
+      "step 2 courses=1;stone width=300 mm;stone filter=cloth;soil below top=50 mm;pad thickness=100 mm");
   cr_expect(epsilon_eq(dbl, order_line(order, "drainage-stone")->net,
                        0.3 * 0.4 * 8.0 + 0.15 * 0.125 * 8.3 + 2.0 * 0.3 * 0.2 * 0.15, 1e-9));
   cr_expect(epsilon_eq(dbl, order_line(order, "geotextile")->net,

@@ -220,7 +220,7 @@ static made_up by_chance(void) {
   say(&m, "course count", m.courses, "");
   say(&m, "block depth", m.depth, "m");
   say(&m, "setback", m.setback, "m");
-  say(&m, "stone width", m.stone, "m");
+  say(&m, "stone filter=cloth;stone width", m.stone, "m");
   say(&m, "pad thickness", m.pad, "m");
   say(&m, "pad beyond", m.beyond, "m");
   say(&m, "soil below top", m.below, "m");
@@ -315,7 +315,7 @@ Test(order, stone_of_a_solid_wall_counted_again) {
     say(&m, "base width", base, "m");
     say(&m, "top width", top, "m");
     say(&m, "back batter", atan(lean / 1.2) / DEGREE, "deg");
-    say(&m, "stone width", m.stone, "m");
+    say(&m, "stone filter=cloth;stone width", m.stone, "m");
     say(&m, "soil below top", below, "m");
     const lw_order *order = order_of_solid(m.items);
     double all = m.length[0] + m.length[1], thin = 1.2 / SLICES, volume = 0.0, stone = 0.0;

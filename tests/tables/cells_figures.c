@@ -141,7 +141,7 @@ Test(cells, every_figure_of_fences_decides) {
 
 #define CORNER \
   BED "cap height=60 mm;cap depth=330 mm;cap length=450 mm;pad thickness=150 mm;run 1 length=5.3 m;" \
-      "turn 1 angle=90 deg;run 2 length=3.2 m;drain outlets=2;stone width=300 mm;"
+      "turn 1 angle=90 deg;run 2 length=3.2 m;drain outlets=2;stone width=300 mm;stone filter=cloth;"
 
 static const figure_wall ordering[] = {
     {"curve-allowance", BED "run 1 length=4 m;run 1 radius=6 m", CELLS_ORDER},
@@ -157,6 +157,8 @@ static const figure_wall ordering[] = {
     {"lining-allowance|settlement|soil-below-cap",
      CORNER "lining=yes;run 3 length=5.3 m;run 4 length=3.2 m;turn 2 angle=90 deg;turn 3 angle=90 deg;"
             "turn 4 angle=90 deg",
+     CELLS_ORDER},
+    {"filter-retains|filter-drains", BED "run 1 length=4 m;stone width=300 mm;stone filter=graded",
      CELLS_ORDER},
     {"cut-most", BED "run 1 length=4.28 m", CELLS_ORDER},
     {"step-under", CORNER "step 1 distance=2 m;step 1 courses=1", CELLS_ORDER},

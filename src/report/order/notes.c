@@ -122,11 +122,41 @@ static void ground_over_top(const lw_order *order, const lw_order_note *n, char 
 }
 
 static void no_pad(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]) {
-  (void)order;
+  const char *under = order->plan.solid ? "a wall without courses, as under more than %d of blocks"
+                      : n->low_wall     ? "a wall of up to %d courses"
+                                        : "a wall of more than %d courses";
+  char wall[80];
+  lw_print(wall, sizeof wall, under, n->number);
   lw_print(out, LW_ORDER_SENTENCE,
            "No pad is on the sheet, so none is ordered. Common practice, no source: at least %.0f mm of "
-           "compacted stone under up to three courses.",
-           n->length_m * 1000.0);
+           "compacted stone under %s.",
+           n->length_m * 1000.0, wall);
+}
+
+/* Sizes by weight finer, as a sieve gives them. */
+static void graded_filter(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]) {
+  (void)order;
+  lw_print(
+      out, LW_ORDER_SENTENCE,
+      "The filter is graded (`stone filter`): no cloth, and its sand and gravel are not counted. From soil "
+      "to stone, the 15 %% size of each coarser layer is at most %g times the 85 %% size of the finer one "
+      "and at least %g times its 15 %% size: ask for the sieve curves.",
+      n->at_most, n->at_least);
+}
+
+static void no_filter(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]) {
+  (void)order, (void)n;
+  lw_print(
+      out, LW_ORDER_SENTENCE,
+      "Nothing is to keep the soil out of the stone (`stone filter` none), so no cloth is ordered: fines "
+      "close the stone, and the check counts all ways out as one.");
+}
+
+static void filter_not_told(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]) {
+  (void)order, (void)n;
+  lw_print(out, LW_ORDER_SENTENCE,
+           "The sheet does not say what keeps the soil out of the stone (`stone filter`), so no cloth is "
+           "ordered and no check counts one. What will it be: cloth, graded sand and gravel, or none?");
 }
 
 static void no_stone(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]) {
@@ -149,8 +179,8 @@ static void no_soil(const lw_order *order, const lw_order_note *n, char out[LW_O
 static void stone_past_centre(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]) {
   (void)order;
   lw_print(out, LW_ORDER_SENTENCE,
-           "Run %d: the drainage stone reaches past the centre of the curve: measure stone, cloth, "
-           "pipe and dig there by hand.",
+           "Run %d: the drainage stone reaches past the centre of the curve: measure there by hand "
+           "the stone and its filter, the pipe and the dig.",
            n->number);
 }
 
@@ -185,6 +215,9 @@ const char *lw_order_note_words(const lw_order *order, const lw_order_note *note
       [LW_NOTE_HEAVY_UNIT] = heavy_unit,
       [LW_NOTE_GROUND_OVER_TOP] = ground_over_top,
       [LW_NOTE_NO_PAD] = no_pad,
+      [LW_NOTE_GRADED_FILTER] = graded_filter,
+      [LW_NOTE_NO_FILTER] = no_filter,
+      [LW_NOTE_FILTER_NOT_TOLD] = filter_not_told,
       [LW_NOTE_NO_STONE] = no_stone,
       [LW_NOTE_NO_OUTLET] = no_outlet,
       [LW_NOTE_NO_SOIL] = no_soil,

@@ -36,6 +36,9 @@ static const char *const WORK[LW_WORK_COUNT] = {
         "STOP and look before stone covers it: pour water in, and see it come out at every outlet.",
     [LW_WORK_LOOK_AT_STONE] =
         "STOP and look before soil covers it: the stone is clean, the cloth laps and folds over it.",
+    [LW_WORK_LOOK_AT_FILTER] = "STOP and look before soil covers it: the stone is clean, the filter's layers "
+                               "are whole and not mixed.",
+    [LW_WORK_LOOK_AT_BARE_STONE] = "STOP and look before soil covers it: the stone is clean.",
     [LW_WORK_CAPS] = "Caps last: dry and brushed, from the corners, joints away from those below.",
     [LW_WORK_HAND_OVER] =
         "Hand-over: photograph the wall with a scale and read its batter at three stations.",
