@@ -8,6 +8,7 @@ const char *lw_form_when(const char *when) {
     const char *when, *words;
   } WORDS[] = {
       {"", ""},
+      {"wall kind!=section", ""}, /* the paper is for walls of blocks */
       {"site behind=bed", "of a bed"},
       {"site behind=ground|not known", "of a terrace or a bank"},
       {"site behind=bed; site back=wall", "of a bed with four sides"},

@@ -44,11 +44,17 @@ static bool known(const char *typed) {
   return typed[0] != '\0' && !lw_says_not_known(typed, strlen(typed));
 }
 
-/* What stays of the question where a measure is left out: the first may not be. */
+/* The first measure of a question has to be known, unless not knowing answers it; for an order all. */
+bool lw_measure_may_be_left(const lw_question_row *row, int index) {
+  return row->not_known[0] != '\0' || (index > 0 && row->part != LW_QUESTION_ORDER);
+}
+
 static bool left_out(const lw_put *put, const lw_ask_walk *walk) {
-  if (walk->index == 0 && put->question.row->not_known[0] == '\0')
-    return lw_put_fault(put, LW_FAULT_NO_VALUE, "", "a measure, as in %s; or skip the question",
-                        walk->pair.named.item->example);
+  char words[LW_NOTE_MAX];
+  const lw_ask_part label = lw_ask_nth(put->question.row->labels, ';', walk->index);
+  if (!lw_measure_may_be_left(put->question.row, walk->index))
+    return lw_put_fault(put, LW_FAULT_NO_VALUE, "", "a measure, %.120s; or skip the question",
+                        lw_ask_copy(&label, words, sizeof words));
   lw_answers_set(put->answers, &walk->pair.named, "not known");
   return true;
 }

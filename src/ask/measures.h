@@ -7,4 +7,7 @@
 /* Measures with ";" between onto the sheet; false after noting what is wrong. */
 bool lw_put_measures(const lw_put *put, const char *answer);
 
+/* Whether that measure of a question, from 0, may be left as not known. */
+bool lw_measure_may_be_left(const lw_question_row *row, int index);
+
 #endif

@@ -5,6 +5,7 @@
 #include <string.h>
 #include <unistd.h>
 
+#include "ask/measures.h"
 #include "ask_end.h"
 #include "ask_print.h"
 #include "ask_show.h"
@@ -181,8 +182,10 @@ static int ask_line(lw_ask_session *session, int question) {
 /* Enter keeps what the sheet has; of what stands behind the first measure it says that it is not known. */
 static bool take_enter(lw_ask_session *session, int question, int measure, char line[LW_ASK_LINE]) {
   if (lw_ask_now(session, question, measure, line)) return true;
-  if (measure > 0) lw_print(line, LW_ASK_LINE, "not known");
-  return measure > 0;
+  if (measure == 0 || !lw_measure_may_be_left(&session->asking.tables->question[question], measure))
+    return false;
+  lw_print(line, LW_ASK_LINE, "not known");
+  return true;
 }
 
 /* All of a question at once may be typed with ; between. */

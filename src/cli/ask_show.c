@@ -4,7 +4,7 @@
 
 #include <lowwall/result.h>
 
-#include "ask/question.h"
+#include "ask/measures.h"
 #include "report/page.h"
 #include "ask_print.h"
 #include "ask_show.h"
@@ -103,9 +103,9 @@ static void add_prompt(lw_ask_session *session, const lw_question *question, con
   lw_page_sayf(&page, "  - ", "%s%s%s%s%s%s%s%s", lw_ask_copy(&label, words, sizeof words),
                of[0] ? ", in " : "", said_unit(of), now ? " (now " : "", now ? now : "",
                now && its[0] ? " " : "", now ? its : "",
-               now               ? "; Enter keeps it)"
-               : walk->index > 0 ? " (Enter: not known)"
-                                 : "");
+               now                                                           ? "; Enter keeps it)"
+               : walk->index > 0 && lw_measure_may_be_left(row, walk->index) ? " (Enter: not known)"
+                                                                             : "");
   lw_text_add(out, "> ");
   lw_answers_free(&answers);
 }

@@ -322,6 +322,46 @@ Test(ask_flow, a_sheet_from_elsewhere_keeps_its_notes_and_its_other_rows) {
   lw_text_free(&out);
 }
 
+/* A bed of one side cannot be ordered. */
+Test(ask_flow, an_order_wants_every_measure_and_says_which) {
+  ask_talk talk;
+  ask_begin(&talk, false);
+  ask_answer(&talk, "kind", "bed-level");
+  cr_expect(ask_try(&talk, "bed-size", "3 m") == LW_FAULTS);
+  cr_expect(strstr(talk.faults.fault[0].wanted, "its width, outside") != NULL, "%s",
+            talk.faults.fault[0].wanted);
+  cr_expect(ask_try(&talk, "bed-size", "3 m; not known") == LW_FAULTS);
+  ask_answer(&talk, "bed-size", "3 m; 1.2 m");
+  ask_end(&talk);
+}
+
+/* What is open on it is answered with whatever comes first, and nothing contradicts what stands there. */
+Test(ask_flow, each_starter_sheet_can_be_gone_on_with) {
+  static const char *const kinds[] = {"bed", "ground", "section"};
+  for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++) {
+    ask_talk talk;
+    lw_text sheet = {0};
+    ask_begin(&talk, false);
+    lw_sheet_start(kinds[i], &sheet);
+    talk.sheet = sheet;
+    talk.asking.sheet = sheet.data;
+    talk.asking.length = sheet.length;
+    cr_assert(lw_questions_look(&talk.asking, &talk.look, &talk.faults) == LW_OK, "%s", kinds[i]);
+    bool section = strcmp(kinds[i], "section") == 0;
+    cr_expect(eq(int, ask_state(&talk, "block") == LW_ASKED_NOT_NEEDED, section), "%s", kinds[i]);
+    for (int question; (question = talk.look.next) >= 0;) {
+      const lw_question q = lw_question_of(ask_tables(), question);
+      const char *answer = q.row->kind == LW_QUESTION_WORDS ? "queensland" : "1";
+      bool all = q.row->part == LW_QUESTION_ORDER && lw_ask_count(q.row->items, ';') > 1;
+      if (q.row->kind == LW_QUESTION_MEASURE)
+        answer = q.row->units[0] == '%' ? "0" : all ? "2 m; 2 m" : "0.5 m";
+      ask_answer(&talk, q.row->key, answer);
+    }
+    expect_whole(&talk);
+    ask_end(&talk);
+  }
+}
+
 Test(ask_flow, a_sheet_with_a_fault_is_told_and_nothing_is_written) {
   static const char sheet[] = "item,value\nwall hight,900 mm\n";
   lw_text out = {0};
