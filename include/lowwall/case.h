@@ -173,6 +173,7 @@ typedef struct lw_case_order {
 /* Who asks, and about which wall. */
 typedef struct lw_case_about {
   lw_words title, mark, place, note;
+  lw_words applicant, address, builder, date; /* for the office; the date is YYYY-MM-DD */
 } lw_case_about;
 
 /* The place, and what stands near. */

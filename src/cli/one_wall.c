@@ -71,6 +71,7 @@ bool lw_wall_take_arguments(int argc, char **argv, int first, lw_wall_asked *ask
 
 void lw_wall_override(const lw_wall_asked *asked, lw_case *c, lw_faults *faults) {
   for (int i = 0; i < asked->item_count; i++) lw_sheet_override(asked->item[i], i + 1, c, faults);
+  if (asked->also != NULL) lw_sheet_override(asked->also, asked->item_count + 1, c, faults);
 }
 
 void lw_wall_close(lw_one_wall *wall) {

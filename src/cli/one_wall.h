@@ -12,7 +12,8 @@ typedef struct lw_wall_asked {
   const char *tables, *output;
   const char *sheet; /* NULL: items alone make the wall */
   int item_count;
-  char **item; /* "wall height=1.2 m" */
+  char **item;      /* "wall height=1.2 m" */
+  const char *also; /* one item more, of an option; NULL: none */
   /* What fills in what was left out; NULL: lw_case_complete. */
   lw_status (*complete)(const lw_tables *tables, lw_case *c, lw_faults *faults);
 } lw_wall_asked;

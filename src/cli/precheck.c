@@ -11,16 +11,17 @@
 #include "output.h"
 
 static const char help[] =
-    "lowwall precheck [--paper a4|letter] [--tables DIR] -o FILE [SHEET] [ITEM=VALUE ...]\n"
-    "lowwall precheck --verify HASH [--tables DIR] [SHEET] [ITEM=VALUE ...]\n"
+    "lowwall precheck [--paper a4|letter] [--date DAY] [--tables DIR] -o FILE [SHEET] [ITEM=VALUE ...]\n"
+    "lowwall precheck --verify HASH [--date DAY] [--tables DIR] [SHEET] [ITEM=VALUE ...]\n"
     "\n"
-    "Make the two pages that a council can file: who must sign, heights, the drawn section, what was given "
+    "Make the pages that a council can file: who must see it, heights, the drawn section, what was given "
     "and\n"
     "assumed, every check with what it asks and has, what is not checked, limits with their clauses, and a "
     "hash\n"
     "of what went in. FILE ends in .pdf or .html. It certifies nothing.\n"
     "\n"
     "  --paper a4|letter   the paper of a PDF; a4 if not given\n"
+    "  --date YYYY-MM-DD   the day of issue, as the item date; no clock is read\n"
     "  --verify HASH       say whether this sheet, these tables and this version are those of a pre-check;\n"
     "                      HASH is whole, or its first digits as at the foot of a page\n"
     "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n"
@@ -32,7 +33,8 @@ static const char help[] =
 
 typedef struct precheck_asked {
   lw_wall_asked wall;
-  const char *paper, *verify;
+  const char *paper, *verify, *date;
+  char item[64]; /* the date as an item */
 } precheck_asked;
 
 static bool agree(const precheck_asked *asked) {
@@ -50,10 +52,13 @@ static bool agree(const precheck_asked *asked) {
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, precheck_asked *asked) {
-  static const struct option options[] = {
-      {"paper", required_argument, NULL, 'p'},  {"verify", required_argument, NULL, 'v'},
-      {"tables", required_argument, NULL, 't'}, {"output", required_argument, NULL, 'o'},
-      {"help", no_argument, NULL, 'h'},         {0}};
+  static const struct option options[] = {{"paper", required_argument, NULL, 'p'},
+                                          {"verify", required_argument, NULL, 'v'},
+                                          {"date", required_argument, NULL, 'd'},
+                                          {"tables", required_argument, NULL, 't'},
+                                          {"output", required_argument, NULL, 'o'},
+                                          {"help", no_argument, NULL, 'h'},
+                                          {0}};
   optind = 0; /* glibc: begin anew, whatever was read before */
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
@@ -61,12 +66,17 @@ static int read_options(int argc, char **argv, precheck_asked *asked) {
     switch (option) {
     case 'p': well = lw_cli_take_once("precheck", "--paper", optarg, &asked->paper); break;
     case 'v': well = lw_cli_take_once("precheck", "--verify", optarg, &asked->verify); break;
+    case 'd': well = lw_cli_take_once("precheck", "--date", optarg, &asked->date); break;
     case 't': well = lw_cli_take_once("precheck", "--tables", optarg, &asked->wall.tables); break;
     case 'o': well = lw_cli_take_once("precheck", "--output", optarg, &asked->wall.output); break;
     case 'h': return lw_output_print(help) + 1;
     default: return lw_cli_refuse_option("precheck", argv, option) + 1;
     }
     if (!well) return LW_EXIT_BAD_INPUT + 1;
+  }
+  if (asked->date) {
+    lw_print(asked->item, sizeof asked->item, "date=%.40s", asked->date);
+    asked->wall.also = asked->item;
   }
   return lw_wall_take_arguments(argc, argv, optind, &asked->wall) && agree(asked) ? 0 : LW_EXIT_BAD_INPUT + 1;
 }

@@ -24,6 +24,7 @@ static void complete_names(lw_completing *s) {
   if (c->about.place.origin == LW_GIVEN && !lw_tables_has_place(s->tables, c->about.place.text)) {
     lw_complete_unknown_row(s, &c->about.place, "places");
   }
+  lw_complete_date(s);
   if (c->pad.material.origin == LW_GIVEN && lw_tables_material(s->tables, c->pad.material.text) == NULL) {
     lw_complete_unknown_row(s, &c->pad.material, "materials");
   }

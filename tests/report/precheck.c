@@ -21,15 +21,40 @@ typedef struct seen {
   int count[LW_BLOCK_LINE + 1];
   lw_block_kind first, last;
   bool not_checked, nameless; /* the latter: a table of checks whose columns have no names */
-  char headline[1280];
+  bool shown, said_checked;   /* a check of the table at hand has a figure, and its heading says so */
+  int untrue;                 /* headings that say of a table what it does not hold */
+  int signing;                /* lines below the last heading */
+  char headline[1280], who[256];
 } seen;
+
+/* A table is named by what it shows. */
+static void see_table(seen *s, const lw_block *block) {
+  if (block->kind == LW_BLOCK_CHECK) s->shown = s->shown || strcmp(block->words, "cannot be shown") != 0;
+  if (block->kind == LW_BLOCK_CHECK || block->kind == LW_BLOCK_COLUMNS) return;
+  if (s->last == LW_BLOCK_CHECK) s->untrue += s->shown != s->said_checked ? 1 : 0;
+  s->said_checked = block->kind == LW_BLOCK_HEADING && strncmp(block->words, "Checked", 7) == 0;
+  s->shown = false;
+}
+
+/* Whoever reads one line learns whom the law calls for. */
+static void expect_who(const lw_verdict *verdict, const char *who, const char *wall) {
+  static const char *const WORDS[] = {"nobody beyond who builds it", "the council", "a licensed engineer"};
+  cr_expect_eq(strncmp(who, "Who must see it: ", 17), 0, "%s", wall);
+  for (int i = LW_WHO_BUILDER; i <= LW_WHO_ENGINEER; i++)
+    cr_expect_eq(strstr(who, WORDS[i]) != NULL, i == (int)verdict->who, "%s: %s", who, wall);
+  if (verdict->who == LW_WHO_BUILDER)
+    cr_expect_eq(strstr(who, "not to be built so") != NULL, verdict->stands != LW_HOLDS, "%s", wall);
+}
 
 static void see(void *context, const lw_block *block) {
   seen *s = context;
   int all = 0;
   for (int i = 0; i <= LW_BLOCK_LINE; i++) all += s->count[i];
   if (all == 0) s->first = block->kind;
-  if (block->kind == LW_BLOCK_WHO) lw_print(s->headline, sizeof s->headline, "%s", block->words);
+  if (block->kind == LW_BLOCK_WHO) lw_print(s->who, sizeof s->who, "%s", block->words);
+  if (block->kind == LW_BLOCK_HEADLINE) lw_print(s->headline, sizeof s->headline, "%s", block->words);
+  see_table(s, block);
+  s->signing = block->kind == LW_BLOCK_HEADING ? 0 : s->signing + (block->kind == LW_BLOCK_LINE ? 1 : 0);
   s->not_checked = s->not_checked || (block->kind == LW_BLOCK_WORDS && block->strong);
   s->nameless = s->nameless || (block->kind == LW_BLOCK_CHECK && s->last == LW_BLOCK_HEADING);
   s->last = block->kind;
@@ -41,9 +66,12 @@ int every_precheck_says_who_must_sign(const every_wall *wall) {
   seen s = {.first = LW_BLOCK_LINE};
   lw_precheck_each(result, HASH, see, &s);
   cr_expect_eq(s.first, LW_BLOCK_WHO);
+  expect_who(&result->verdict, s.who, wall->name);
   cr_expect_str_eq(s.headline, result->verdict.headline);
+  cr_expect_eq(s.untrue, 0, "%s", wall->name);
   cr_expect_eq(s.count[LW_BLOCK_SECTION], 1);
-  cr_expect_eq(s.count[LW_BLOCK_LINE], 4);
+  cr_expect_eq(s.signing, 4, "name, licence, signature, date: %s", wall->name);
+  cr_expect_eq(s.count[LW_BLOCK_LINE], 8, "%s", wall->name);
   cr_expect(s.not_checked);
   cr_expect_not(s.nameless);
   cr_expect_eq(result->wall.section.known && s.count[LW_BLOCK_CHECK] == 0, false, "%s", wall->name);
@@ -108,6 +136,46 @@ Test(precheck, it_fits_on_two_pages_of_either_paper) {
   }
 }
 
+static lw_text page_of(const char *items) {
+  lw_text html = {0};
+  cr_assert_eq(lw_precheck_html(wall_of(items), HASH, &html), LW_OK);
+  return html;
+}
+
+/* 5.7 degrees say to nobody that the sheet had one in ten. */
+Test(precheck, a_slope_is_printed_as_the_sheet_gave_it) {
+  static const char WALL[] = "site behind=ground;wall height=800 mm;block height=200 mm;block depth=400 mm";
+  static const char *const SAID[][2] = {{"1:10", "1:10, 5.71"}, {"1 in 2.5", "1:2.5, 21.8"},
+                                        {"10 %", "1:10, 5.71"}, {"5.71 deg", "td>5.71 deg"},
+                                        {"3:4", "td>36.8"},     {"0 deg", "td>0 deg"}};
+  char items[256], wanted[64];
+  for (size_t i = 0; i < sizeof SAID / sizeof *SAID; i++) {
+    lw_print(items, sizeof items, "%s;ground slope=%s", WALL, SAID[i][0]);
+    lw_text html = page_of(items);
+    lw_print(wanted, sizeof wanted, "ground slope</th><td>%s", SAID[i][1] + (SAID[i][1][0] == 't' ? 3 : 0));
+    cr_expect_not_null(strstr(html.data, wanted), "%s", SAID[i][0]);
+    lw_text_free(&html);
+  }
+}
+
+Test(precheck, what_the_office_files_by_is_printed_or_has_its_line) {
+  static const char *const FIELDS[][3] = {{"applicant", "School kitchen garden", "applicant"},
+                                          {"address", "Hill Lane 3, lot 12", "address, lot"},
+                                          {"builder", "the parents", "builder"},
+                                          {"date", "2028-02-29", "date of issue"}};
+  char items[256], wanted[128];
+  for (size_t i = 0; i < sizeof FIELDS / sizeof *FIELDS; i++)
+    for (int given = 0; given < 2; given++) {
+      lw_print(items, sizeof items, "wall height=800 mm;block depth=400 mm%s%s%s%s", given ? ";" : "",
+               given ? FIELDS[i][0] : "", given ? "=" : "", given ? FIELDS[i][1] : "");
+      lw_print(wanted, sizeof wanted, "%s</th><td%s%s", FIELDS[i][2], given ? ">" : " class=\"w\">",
+               given ? FIELDS[i][1] : "");
+      lw_text html = page_of(items);
+      cr_expect_not_null(strstr(html.data, wanted), "%s", wanted);
+      lw_text_free(&html);
+    }
+}
+
 static void hash_of(const char *items, char *hex) {
   const lw_result *result = wall_of(items);
   cr_assert_eq(lw_precheck_hash(&result->given, NULL, hex, NULL), LW_OK);
@@ -121,6 +189,8 @@ Test(precheck, the_hash_is_of_what_was_given_and_not_of_how) {
   cr_expect_str_eq(one, other);
   hash_of("wall height=800 mm;block height=200 mm;block depth=401 mm", other);
   cr_expect_str_neq(one, other);
+  hash_of("wall height=800 mm;block height=200 mm;block depth=400 mm;date=2027-03-01", other);
+  cr_expect_str_neq(one, other, "a day of issue is part of it");
   hash_of("wall height=800 mm;block height=200 mm;block depth=400 mm;setback=0 mm", other);
   cr_expect_str_neq(one, other, "an answer that agrees with what would be assumed is still an answer");
 }

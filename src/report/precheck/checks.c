@@ -46,12 +46,25 @@ static void columns(const lw_blocks *b) {
                                    .needs = "needs"});
 }
 
+static bool is_shown(const lw_situation *s) {
+  for (int i = 0; i < s->check_count; i++)
+    if (lw_situation_check(s, i).holds != LW_CANNOT_SHOW) return true;
+  return false;
+}
+
+static bool any_is_shown(const lw_situations *all) {
+  for (int i = 0; i < all->count; i++)
+    if (all->situation[i].decides && is_shown(&all->situation[i])) return true;
+  return false;
+}
+
 /* The grade, and both looks where the wall does not hold: never the likely one alone. */
 static void grade(const lw_blocks *b) {
   char words[200];
   lw_grade of = b->result->verdict.grade;
   bool both = of != LW_GRADE_HOLDS && lw_looks_words(&b->result->looks, words, sizeof words)[0] != '\0';
-  lw_block_say(b, LW_BLOCK_HEADING, "", "By the checks below");
+  lw_block_say(b, LW_BLOCK_HEADING, "", "%s",
+               any_is_shown(&b->result->situations) ? "By the checks below" : "No check could be shown");
   lw_block_say(b, LW_BLOCK_FACT, lw_grade_slug(of), "%s%s%s", lw_grade_sentence(of), both ? "; " : "",
                both ? words : "");
 }
@@ -62,7 +75,8 @@ void lw_blocks_checks(const lw_blocks *blocks) {
   for (int i = 0; i < all->count; i++) {
     const lw_situation *s = &all->situation[i];
     if (!s->decides) continue;
-    lw_block_say(blocks, LW_BLOCK_HEADING, "", "Checked: %s", lw_situation_sentence(s->name));
+    lw_block_say(blocks, LW_BLOCK_HEADING, "", "%s: %s", is_shown(s) ? "Checked" : "Not shown",
+                 lw_situation_sentence(s->name));
     columns(blocks);
     for (int k = 0; k < s->check_count; k++) {
       lw_check check = lw_situation_check(s, k);

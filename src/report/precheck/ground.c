@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
+#include <string.h>
 
 #include "parts.h"
 #include "base/print.h"
@@ -131,15 +132,35 @@ void lw_blocks_neighbours(const lw_blocks *blocks) {
                v->height_m[LW_HEIGHT_EXPOSED]);
 }
 
+static bool is_slope(const lw_item *item) {
+  return item->kind == LW_KIND_ANGLE && (strstr(item->name, "slope") || strstr(item->name, "batter"));
+}
+
+/* A slope that was given as one in so many, said so beside its degrees; "" of any other. Degrees come this
+ * near to such a slope only where they are one. */
+static const char *ratio_of(const lw_blocks *b, const lw_echo *said, char *out, size_t size) {
+  enum { LONGEST_RUN = 1000 };
+  static const double SAME = 1e-12, HALVES = 2.0;
+  lw_case c = b->result->given;
+  out[0] = '\0';
+  if (said->item->type != LW_ITEM_QUANTITY || !is_slope(said->item)) return out;
+  double slope = tan(lw_item_quantity(said->item, said->number, &c)->si);
+  if (fabs(slope) < 1.0 / LONGEST_RUN) return out;
+  double run = round(HALVES / fabs(slope)) / HALVES;
+  if (run > 0.0 && fabs(fabs(slope) * run - 1.0) < SAME)
+    lw_print(out, size, "%s1:%.6g, ", slope < 0.0 ? "-" : "", run);
+  return out;
+}
+
 static void echo(void *context, const lw_echo *said, lw_origin origin) {
   const lw_blocks *b = context;
+  char ratio[24];
   bool heading = said->item->part == LW_ABOUT_HEADING;
   bool asked = origin != LW_ASSUMED || said->item->question[0] != '\0';
   if (said->origin != origin || heading || !asked) return;
-  if (origin == LW_ASSUMED)
-    lw_block_say(b, LW_BLOCK_ITEM, said->name, "%s. %s", said->words, said->item->question);
-  else
-    lw_block_say(b, LW_BLOCK_ITEM, said->name, "%s", said->words);
+  bool question = origin == LW_ASSUMED;
+  lw_block_say(b, LW_BLOCK_ITEM, said->name, "%s%s%s%s", ratio_of(b, said, ratio, sizeof ratio), said->words,
+               question ? ". " : "", question ? said->item->question : "");
 }
 
 static bool is_asked(const lw_echo *said) {

@@ -83,6 +83,7 @@ static void take(void *context, const lw_block *block) {
   keep_open(h, list_of(block->kind));
   switch (block->kind) {
   case LW_BLOCK_WHO: between(h, "<h1>", block->words, "</h1>\n"); break;
+  case LW_BLOCK_HEADLINE: between(h, "<p class=\"s\">", block->words, "</p>\n"); break;
   case LW_BLOCK_HEADING: between(h, "<h2>", block->words, "</h2>\n"); break;
   case LW_BLOCK_WORDS: between(h, block->strong ? "<p class=\"s\">" : "<p>", block->words, "</p>\n"); break;
   case LW_BLOCK_SECTION: section(h); break;

@@ -148,17 +148,23 @@ static void section(flow *f) {
 
 static void take(void *context, const lw_block *block) {
   static const lw_role ROLES[] = {
-      [LW_BLOCK_WHO] = LW_ROLE_TITLE,       [LW_BLOCK_HEADING] = LW_ROLE_HEADING,
-      [LW_BLOCK_FACT] = LW_ROLE_PARAGRAPH,  [LW_BLOCK_WORDS] = LW_ROLE_PARAGRAPH,
-      [LW_BLOCK_ITEM] = LW_ROLE_PARAGRAPH,  [LW_BLOCK_COLUMNS] = LW_ROLE_PARAGRAPH,
-      [LW_BLOCK_CHECK] = LW_ROLE_PARAGRAPH, [LW_BLOCK_SECTION] = LW_ROLE_FIGURE,
-      [LW_BLOCK_LINE] = LW_ROLE_PARAGRAPH};
+      [LW_BLOCK_WHO] = LW_ROLE_TITLE,          [LW_BLOCK_HEADING] = LW_ROLE_HEADING,
+      [LW_BLOCK_HEADLINE] = LW_ROLE_PARAGRAPH, [LW_BLOCK_FACT] = LW_ROLE_PARAGRAPH,
+      [LW_BLOCK_WORDS] = LW_ROLE_PARAGRAPH,    [LW_BLOCK_ITEM] = LW_ROLE_PARAGRAPH,
+      [LW_BLOCK_COLUMNS] = LW_ROLE_PARAGRAPH,  [LW_BLOCK_CHECK] = LW_ROLE_PARAGRAPH,
+      [LW_BLOCK_SECTION] = LW_ROLE_FIGURE,     [LW_BLOCK_LINE] = LW_ROLE_PARAGRAPH};
   flow *f = context;
   /* A block may go on to the next page. */
   for (int i = f->at_page; i < LW_PRECHECK_PAGES; i++) lw_drawing_begin(&f->page[i], ROLES[block->kind]);
   switch (block->kind) {
   case LW_BLOCK_WHO:
     f->y_mm = lw_sketch_wrap(f->page, (lw_xy_mm){MARGIN_MM, MARGIN_MM}, f->paper.x_mm - 2.0 * MARGIN_MM, 3.6,
+                             true, block->words) +
+              1.5;
+    f->top_mm[0] = f->y_mm;
+    break;
+  case LW_BLOCK_HEADLINE:
+    f->y_mm = lw_sketch_wrap(f->page, (lw_xy_mm){MARGIN_MM, f->y_mm}, f->paper.x_mm - 2.0 * MARGIN_MM, 2.8,
                              true, block->words) +
               1.5;
     f->top_mm[0] = f->y_mm;

@@ -5,6 +5,7 @@
 #include "blocks.h"
 
 /* Parts of the sheet, each a few headings. */
+void lw_blocks_works(const lw_blocks *blocks);      /* who must see it, the headline, which works */
 void lw_blocks_ground(const lw_blocks *blocks);     /* loads, soil, water, method */
 void lw_blocks_checks(const lw_blocks *blocks);     /* what is checked, and as large what is not */
 void lw_blocks_special(const lw_blocks *blocks);    /* another wall, a fence, water, a trench */

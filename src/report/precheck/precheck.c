@@ -15,21 +15,6 @@ static void heading(const lw_blocks *b, const char *words) {
   lw_block_say(b, LW_BLOCK_HEADING, "", "%s", words);
 }
 
-static void where(const lw_blocks *b) {
-  const lw_case *c = &b->result->given;
-  heading(b, "The works");
-  if (c->about.title.text[0]) lw_block_say(b, LW_BLOCK_FACT, "title", "%s", c->about.title.text);
-  if (c->about.mark.text[0]) lw_block_say(b, LW_BLOCK_FACT, "mark", "%s", c->about.mark.text);
-  lw_block_say(b, LW_BLOCK_FACT, "place", "%s",
-               c->about.place.text[0] ? c->about.place.text
-                                      : "not given: the cautious default of the tables is used");
-  if (b->result->tables->replaced[0])
-    lw_block_say(b, LW_BLOCK_FACT, "tables", "REPLACED, not those that lowwall comes with: %s",
-                 b->result->tables->replaced);
-  if (c->about.note.text[0]) lw_block_say(b, LW_BLOCK_FACT, "note", "%s", c->about.note.text);
-  lw_block_say(b, LW_BLOCK_FACT, "what it is", "%s", lw_what_sentence(b->result->verdict.what));
-}
-
 static void heights(const lw_blocks *b) {
   const lw_verdict *v = &b->result->verdict;
   heading(b, "Heights, as different laws measure them");
@@ -143,8 +128,7 @@ static void end(const lw_blocks *b, const char *hash) {
 void lw_precheck_each(const lw_result *result, const char *hash, lw_block_taker taker, void *context) {
   lw_cited cited = {.count = 0};
   lw_blocks b = {result, taker, context, &cited};
-  lw_block_say(&b, LW_BLOCK_WHO, "", "%s", result->verdict.headline);
-  where(&b);
+  lw_blocks_works(&b);
   heights(&b);
   lw_block_say(&b, LW_BLOCK_SECTION, "", " ");
   lw_blocks_ground(&b);

@@ -5,7 +5,8 @@
 #include <lowwall/report.h>
 
 typedef enum lw_block_kind {
-  LW_BLOCK_WHO, /* who must sign: always the first */
+  LW_BLOCK_WHO,      /* who must see it: always the first */
+  LW_BLOCK_HEADLINE, /* the verdict's, below it */
   LW_BLOCK_HEADING,
   LW_BLOCK_FACT,    /* a label and words */
   LW_BLOCK_ITEM,    /* an item of the sheet and its value: the label is a longer one */
