@@ -106,7 +106,14 @@ typedef enum lw_pen {
 typedef enum lw_fill { LW_FILL_NONE, LW_FILL_PAPER, LW_FILL_TINT, LW_FILL_INK } lw_fill;
 
 /* What a group of marks is to someone who listens. */
-typedef enum lw_role { LW_ROLE_FIGURE, LW_ROLE_TITLE, LW_ROLE_HEADING, LW_ROLE_PARAGRAPH } lw_role;
+typedef enum lw_role {
+  LW_ROLE_FIGURE,
+  LW_ROLE_TITLE,
+  LW_ROLE_HEADING,
+  LW_ROLE_PARAGRAPH,
+  LW_ROLE_HEAD_CELL, /* of a table: says what the cells beside or below it are */
+  LW_ROLE_CELL
+} lw_role;
 
 typedef enum lw_mark_kind { LW_MARK_LINE, LW_MARK_AREA, LW_MARK_WORDS } lw_mark_kind;
 typedef enum lw_anchor { LW_ANCHOR_START, LW_ANCHOR_MIDDLE, LW_ANCHOR_END } lw_anchor;
@@ -125,7 +132,8 @@ typedef struct lw_mark {
   size_t first, count; /* spots of a line or area; of words the one where they stand */
   size_t words;        /* where they begin in the drawing's text */
   lw_role role;
-  int group; /* marks of one number belong together */
+  int group;      /* marks of one number belong together */
+  int table, row; /* of a cell; a table may go on over pages */
 } lw_mark;
 
 typedef struct lw_drawing {
@@ -136,7 +144,7 @@ typedef struct lw_drawing {
   lw_text words;              /* all words, each closed by a NUL */
   lw_text title, description; /* for those who listen instead of looking */
   lw_role role;               /* of the marks added from now on, and the number of their group */
-  int group;
+  int group, table, row;
   bool failed; /* out of memory: what follows is dropped */
 } lw_drawing;
 
@@ -182,7 +190,7 @@ lw_status lw_draw_elevation(const lw_result *result, const lw_order *order, doub
 lw_status lw_draw_plan(const lw_result *result, const lw_order *order, double width_mm, lw_drawing *drawing,
                        lw_error *error);
 
-/* The pre-check sheet: two pages an officer can file, and rerun. It is one list of blocks; HTML and paper are
+/* The pre-check sheet: pages an officer can file, and rerun. It is one list of blocks; HTML and paper are
  * made of the same list. */
 
 /** What tells whether a sheet, the tables in effect and the program are the ones a pre-check was made of.
@@ -196,14 +204,21 @@ lw_status lw_precheck_hash(const lw_case *c, const char *directory, char hex[LW_
 lw_status lw_precheck_html(const lw_result *result, const char *hash, lw_text *out);
 
 typedef enum lw_paper { LW_PAPER_A4, LW_PAPER_LETTER } lw_paper;
-enum { LW_PRECHECK_PAGES = 2 };
 
-/** The sheet on paper, two pages at most.
- *  out   page    as many as count says; each to be freed by the caller
- *        count
- *  gives LW_OK · LW_NO_MEMORY · LW_TOO_MANY when two pages do not hold it even in the smallest letters */
+typedef struct lw_drawing_pages {
+  int count;
+  lw_drawing *page;
+} lw_drawing_pages;
+
+/** Give back their memory; there are none then. */
+void lw_drawing_pages_free(lw_drawing_pages *pages);
+
+/** The sheet on paper, on as many pages as letters of 7 pt take; on two where larger ones allow it.
+ *  in    hash    of lw_precheck_hash
+ *  out   pages   none before; to be freed by the caller
+ *  gives LW_OK · LW_NO_MEMORY */
 lw_status lw_precheck_pages(const lw_result *result, const char *hash, lw_paper paper,
-                            lw_drawing page[LW_PRECHECK_PAGES], int *count, lw_error *error);
+                            lw_drawing_pages *pages, lw_error *error);
 
 /* For callers from another language, which do not read these headers: structs by name, on the heap, and what
  * they say as plain bytes. A program in C declares them itself. docs/library.md has an example of each. */

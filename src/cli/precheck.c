@@ -149,13 +149,11 @@ static int verify(const precheck_asked *asked, const char *hash) {
 
 static lw_status make_pdf(const precheck_asked *asked, const lw_result *result, const char *hash,
                           lw_text *out, lw_error *error) {
-  lw_drawing page[LW_PRECHECK_PAGES] = {0};
+  lw_drawing_pages pages = {0};
   bool letter = asked->paper && strcmp(asked->paper, "letter") == 0;
-  int count = 0;
-  lw_status status =
-      lw_precheck_pages(result, hash, letter ? LW_PAPER_LETTER : LW_PAPER_A4, page, &count, error);
-  if (status == LW_OK) status = lw_drawing_pdf(page, count, out, error);
-  for (int i = 0; i < LW_PRECHECK_PAGES; i++) lw_drawing_free(&page[i]);
+  lw_status status = lw_precheck_pages(result, hash, letter ? LW_PAPER_LETTER : LW_PAPER_A4, &pages, error);
+  if (status == LW_OK) status = lw_drawing_pdf(pages.page, pages.count, out, error);
+  lw_drawing_pages_free(&pages);
   return status;
 }
 

@@ -12,6 +12,7 @@
 #include <criterion/criterion.h>
 #include <criterion/new/assert.h>
 
+#include <math.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -104,35 +105,76 @@ Test(precheck, what_does_not_close_is_seen) {
 }
 
 static void expect_within(const lw_drawing *page, const char *wall) {
+  static const double SEVEN_POINTS_MM = 7.0 * 25.4 / 72.0;
   for (size_t i = 0; i < page->mark_count; i++) {
     if (page->mark[i].kind != LW_MARK_WORDS) continue;
     lw_box box = lw_drawing_box(page, &page->mark[i]);
     cr_expect(box.left_mm >= 0.0 && box.right_mm <= page->width_mm && box.bottom_mm <= page->height_mm,
               "\"%s\" leaves the page: %s", page->words.data + page->mark[i].words, wall);
+    cr_expect(page->mark[i].size_mm >= SEVEN_POINTS_MM, "\"%s\" is too small to read: %s",
+              page->words.data + page->mark[i].words, wall);
   }
 }
 
-Test(precheck, it_fits_on_two_pages_of_either_paper) {
-  enum { WALLS = 12 };
+static size_t find_words(const lw_drawing *page, const char *words) {
+  for (size_t i = 0; i < page->mark_count; i++)
+    if (page->mark[i].kind == LW_MARK_WORDS && strcmp(page->words.data + page->mark[i].words, words) == 0)
+      return i;
+  return page->mark_count;
+}
+
+static double left_of(const lw_drawing *page, size_t mark) {
+  return page->spot[page->mark[mark].first].x_mm;
+}
+
+/* Whoever signs sees on one page, in one column, what it is that is signed. */
+static void expect_signed_in_one_piece(const lw_drawing_pages *pages, const char *wall) {
+  const lw_drawing *last = &pages->page[pages->count - 1];
+  size_t head = find_words(last, "Who takes responsibility"), hash = find_words(last, "hash");
+  cr_assert(head < last->mark_count && hash < last->mark_count, "%s", wall);
+  cr_expect_lt(fabs(left_of(last, head) - left_of(last, hash)), 1e-9, "%s", wall);
+}
+
+/* Below a heading stands, in its column and on its page, what it heads. */
+static void expect_headings_to_head(const lw_drawing *page, const char *wall) {
+  for (size_t i = 0; i < page->mark_count; i++) {
+    if (page->mark[i].role != LW_ROLE_HEADING || page->mark[i].kind != LW_MARK_WORDS) continue;
+    size_t next = i + 1;
+    while (next < page->mark_count && page->mark[next].group == page->mark[i].group) next++;
+    cr_assert(next < page->mark_count, "%s", wall);
+    const lw_xy_mm *head = &page->spot[page->mark[i].first], *headed = &page->spot[page->mark[next].first];
+    cr_expect(headed->y_mm > head->y_mm && headed->x_mm < head->x_mm + 90.0, "\"%s\" heads nothing: %s",
+              page->words.data + page->mark[i].words, wall);
+  }
+}
+
+static void expect_readable(const lw_result *result, lw_paper paper, const char *wall) {
+  enum { MOST_PAGES = 4 };
+  lw_drawing_pages pages = {0};
+  lw_error error = {0};
+  cr_assert_eq(lw_precheck_pages(result, HASH, paper, &pages, &error), LW_OK, "%s: %s", error.text, wall);
+  cr_expect(pages.count <= MOST_PAGES, "%d pages: %s", pages.count, wall);
+  for (int k = 0; k < pages.count; k++) expect_within(&pages.page[k], wall);
+  for (int k = 0; k < pages.count; k++) expect_headings_to_head(&pages.page[k], wall);
+  expect_signed_in_one_piece(&pages, wall);
+  lw_drawing_pages_free(&pages);
+}
+
+Test(precheck, it_is_readable_on_either_paper) {
+  enum { WALLS = 24 };
   static lw_result result;
   static lw_tables tables;
   char name[RANDOM_ITEMS * RANDOM_ITEM_BYTES];
   dice d = {7};
   cr_assert_eq(lw_tables_read(NULL, &tables, NULL), LW_OK);
-  for (int i = 0; i < WALLS; i++) {
+  for (int i = 0; i < WALLS / RANDOM_SHARE; i++) {
     random_wall wall = {0};
     random_wall_make(&d, &wall);
     lw_case c = random_wall_case(&wall);
     random_wall_name(&wall, name, sizeof name);
     cr_assert_eq(lw_run(&c, &tables, LW_DETAIL_EVERYTHING, &result, NULL), LW_OK);
-    lw_drawing page[LW_PRECHECK_PAGES] = {0};
-    lw_error error = {0};
-    int count = 0;
-    lw_paper paper = i % 2 ? LW_PAPER_LETTER : LW_PAPER_A4;
-    cr_expect_eq(lw_precheck_pages(&result, HASH, paper, page, &count, &error), LW_OK, "%s: %s", error.text,
-                 name);
-    for (int k = 0; k < count; k++) expect_within(&page[k], name);
-    for (int k = 0; k < LW_PRECHECK_PAGES; k++) lw_drawing_free(&page[k]);
+    expect_readable(&result, LW_PAPER_A4, name);
+    expect_readable(&result, LW_PAPER_LETTER, name);
   }
 }
 
@@ -197,12 +239,12 @@ Test(precheck, the_hash_is_of_what_was_given_and_not_of_how) {
 
 Test(precheck, a_pdf_says_what_it_is_or_what_to_install) {
   const lw_result *result = wall_of(wall_sorts[1]);
-  lw_drawing page[LW_PRECHECK_PAGES] = {0};
+  lw_drawing_pages pages = {0};
   lw_error error = {0};
   lw_text pdf = {0}, png = {0};
-  int count = 0;
-  cr_assert_eq(lw_precheck_pages(result, HASH, LW_PAPER_A4, page, &count, &error), LW_OK);
-  lw_status made = lw_drawing_pdf(page, count, &pdf, &error), drawn = lw_drawing_png(page, 4.0, &png, &error);
+  cr_assert_eq(lw_precheck_pages(result, HASH, LW_PAPER_A4, &pages, &error), LW_OK);
+  lw_status made = lw_drawing_pdf(pages.page, pages.count, &pdf, &error),
+            drawn = lw_drawing_png(pages.page, 4.0, &png, &error);
   if (lw_drawing_has_paper()) {
     cr_assert_eq(made, LW_OK);
     cr_expect_eq(memcmp(pdf.data, "%PDF-", 5), 0);
@@ -214,7 +256,7 @@ Test(precheck, a_pdf_says_what_it_is_or_what_to_install) {
     cr_expect_eq(drawn, LW_NO_SOLUTION);
     cr_expect_not_null(strstr(error.text, "libpango1.0-dev"));
   }
-  for (int k = 0; k < LW_PRECHECK_PAGES; k++) lw_drawing_free(&page[k]);
+  lw_drawing_pages_free(&pages);
   lw_text_free(&pdf);
   lw_text_free(&png);
 }

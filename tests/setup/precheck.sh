@@ -1,6 +1,6 @@
 #!/bin/sh
 # SPDX-License-Identifier: GPL-3.0-or-later
-# The pre-check as a PDF: two pages at most, fonts embedded, tagged, with title; on it and in the HTML no
+# The pre-check as a PDF: fonts embedded, tagged, with title; on it and in the HTML no
 # number that the JSON of the same sheet does not carry. Skipped with a word where poppler-utils or cairo are
 # missing.
 #   precheck.sh BUILD RESULT
@@ -20,7 +20,7 @@ if ! "$build/lowwall" precheck -o "$scratch/try.pdf" docs/demo/bed.csv 2>"$scrat
     exit 0
 fi
 
-pages() { pdfinfo "$pdf" | awk '/^Pages:/ { exit !($2 >= 1 && $2 <= 2) }'; }
+pages() { pdfinfo "$pdf" | awk '/^Pages:/ { exit !($2 >= 1 && $2 <= 4) }'; }
 titled() { pdfinfo "$pdf" | grep -q '^Title: *Pre-check' && pdfinfo "$pdf" | grep -q '^Tagged: *yes'; }
 spoken() { grep -aq '/Lang (en)' "$pdf"; }
 embedded() { pdffonts "$pdf" | awk 'NR > 2 { all++; for (i = 1; i <= NF; i++) if ($i == "yes" || $i == "no") {
@@ -49,7 +49,7 @@ all_of() { # SORT SHEET...
     shift
     pdf=$scratch/one.pdf
     check "$sort: no PDF" "$build/lowwall" precheck -o "$pdf" "$@"
-    check "$sort: more than two pages" pages
+    check "$sort: more than four pages" pages
     check "$sort: no title, or not tagged" titled
     check "$sort: no language" spoken
     check "$sort: a font is not embedded" embedded

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/* A day is written one way, and is one of the calendar: values by hand, from the Gregorian rule of leap years. */
+/* A day is written one way, and is one of the calendar: by hand, from the Gregorian rule of leap years. */
 #include <string.h>
 
 #include <lowwall/sheet.h>

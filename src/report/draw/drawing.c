@@ -29,14 +29,25 @@ static lw_mark *new_mark(lw_drawing *d, const lw_xy_mm *spot, size_t count) {
   if (!fits) d->failed = true;
   if (d->failed) return NULL;
   lw_mark *mark = &d->mark[d->mark_count++];
-  *mark = (lw_mark){.first = d->spot_count, .count = count, .role = d->role, .group = d->group};
+  *mark = (lw_mark){.first = d->spot_count,
+                    .count = count,
+                    .role = d->role,
+                    .group = d->group,
+                    .table = d->table,
+                    .row = d->row};
   memcpy(d->spot + d->spot_count, spot, count * sizeof *spot);
   d->spot_count += count;
   return mark;
 }
 
 void lw_drawing_begin(lw_drawing *drawing, lw_role role) {
+  lw_drawing_begin_cell(drawing, role, 0, 0);
+}
+
+void lw_drawing_begin_cell(lw_drawing *drawing, lw_role role, int table, int row) {
   drawing->role = role;
+  drawing->table = table;
+  drawing->row = row;
   drawing->group++;
 }
 

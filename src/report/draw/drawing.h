@@ -6,6 +6,8 @@
 
 /** A new group of marks begins. */
 void lw_drawing_begin(lw_drawing *drawing, lw_role role);
+/** A new cell begins, of a row of a table; each has a number of its own in all of the pages. */
+void lw_drawing_begin_cell(lw_drawing *drawing, lw_role role, int table, int row);
 
 /** Add a line through spots, or an area closed through them.
  *  in    spot, count   mm; 2 or more for a line, 3 for an area */

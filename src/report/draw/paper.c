@@ -9,6 +9,7 @@
 #include <cairo.h>
 #include <pango/pangocairo.h>
 
+#include "base/print.h"
 #include "pdf_language.h"
 #include "pens.h"
 
@@ -38,7 +39,19 @@ static void trace(cairo_t *cr, const lw_drawing *drawing, const lw_mark *mark) {
   cairo_new_path(cr);
 }
 
-static void print_words(cairo_t *cr, const lw_drawing *drawing, const lw_mark *mark) {
+/* A line that goes on ends in a blank, or whoever listens hears its last word and the next one as one. */
+static void set_words(PangoLayout *layout, const char *words, bool goes_on) {
+  char line[300];
+  lw_print(line, sizeof line, "%s%s", words, goes_on ? " " : "");
+  pango_layout_set_text(layout, line, -1);
+  /* Two letters drawn as one are read out as none by some. */
+  PangoAttrList *list = pango_attr_list_new();
+  pango_attr_list_insert(list, pango_attr_font_features_new("liga=0,clig=0"));
+  pango_layout_set_attributes(layout, list);
+  pango_attr_list_unref(list);
+}
+
+static void print_words(cairo_t *cr, const lw_drawing *drawing, const lw_mark *mark, bool goes_on) {
   lw_xy_mm at = drawing->spot[mark->first];
   PangoLayout *layout = pango_cairo_create_layout(cr);
   /* Letters stand where their own widths put them, not on the dots of a screen: words copied stay words. */
@@ -54,7 +67,7 @@ static void print_words(cairo_t *cr, const lw_drawing *drawing, const lw_mark *m
   pango_font_description_set_absolute_size(font, mark->size_mm * PANGO_SCALE);
   if (mark->bold) pango_font_description_set_weight(font, PANGO_WEIGHT_BOLD);
   pango_layout_set_font_description(layout, font);
-  pango_layout_set_text(layout, drawing->words.data + mark->words, -1);
+  set_words(layout, drawing->words.data + mark->words, goes_on);
   int wide = 0, high = 0;
   pango_layout_get_size(layout, &wide, &high);
   double width = (double)wide / PANGO_SCALE;
@@ -68,22 +81,47 @@ static void print_words(cairo_t *cr, const lw_drawing *drawing, const lw_mark *m
   g_object_unref(layout);
 }
 
-/* A reader for the blind goes by the tags; a picture has none of its own. */
-static void draw(cairo_t *cr, const lw_drawing *drawing, bool tagged) {
-  static const char *const TAGS[] = {[LW_ROLE_FIGURE] = "Figure",
-                                     [LW_ROLE_TITLE] = "H1",
-                                     [LW_ROLE_HEADING] = "H2",
-                                     [LW_ROLE_PARAGRAPH] = "P"};
+/* A reader for the blind goes by the tags. What is open: a table and its row may go on over pages. */
+typedef struct tags {
+  cairo_t *cr; /* NULL: a picture has none */
+  int table, row;
+} tags;
+
+static const char *tag_of(const lw_mark *mark) {
+  static const char *const TAGS[] = {
+      [LW_ROLE_FIGURE] = "Figure", [LW_ROLE_TITLE] = "H1",     [LW_ROLE_HEADING] = "H2",
+      [LW_ROLE_PARAGRAPH] = "P",   [LW_ROLE_HEAD_CELL] = "TH", [LW_ROLE_CELL] = "TD"};
+  return TAGS[mark->role];
+}
+
+/* Close what the next mark is no part of, then open what it is part of; 0, 0 closes all. */
+static void go_to_row(tags *t, int table, int row) {
+  if (t->row > 0 && (t->table != table || t->row != row)) cairo_tag_end(t->cr, "TR");
+  if (t->table > 0 && t->table != table) cairo_tag_end(t->cr, "Table");
+  if (table > 0 && t->table != table) cairo_tag_begin(t->cr, "Table", NULL);
+  if (row > 0 && (t->table != table || t->row != row)) cairo_tag_begin(t->cr, "TR", NULL);
+  t->table = table;
+  t->row = row;
+}
+
+static bool goes_on(const lw_mark *mark) {
+  return mark->anchor == LW_ANCHOR_START && mark[1].kind == LW_MARK_WORDS;
+}
+
+static void draw(tags *t, cairo_t *cr, const lw_drawing *drawing) {
   for (size_t i = 0; i < drawing->mark_count; i++) {
     const lw_mark *mark = &drawing->mark[i];
     bool first = i == 0 || mark[-1].group != mark->group;
     bool last = i + 1 == drawing->mark_count || mark[1].group != mark->group;
-    if (tagged && first) cairo_tag_begin(cr, TAGS[mark->role], NULL);
+    if (t->cr && first) {
+      go_to_row(t, mark->table, mark->row);
+      cairo_tag_begin(cr, tag_of(mark), NULL);
+    }
     if (mark->kind == LW_MARK_WORDS)
-      print_words(cr, drawing, mark);
+      print_words(cr, drawing, mark, t->cr && !last && goes_on(mark));
     else
       trace(cr, drawing, mark);
-    if (tagged && last) cairo_tag_end(cr, TAGS[mark->role]);
+    if (t->cr && last) cairo_tag_end(cr, tag_of(mark));
   }
 }
 
@@ -115,14 +153,18 @@ lw_status lw_drawing_pdf(const lw_drawing *page, int count, lw_text *out, lw_err
                                  page[0].description.data ? page[0].description.data : "");
   cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_CREATOR, "lowwall " LW_VERSION);
   cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_CREATE_DATE, "2000-01-01T00:00:00Z");
+  tags t = {.cr = cr};
   for (int i = 0; i < count; i++) {
     cairo_pdf_surface_set_size(surface, page[i].width_mm * POINTS_PER_MM, page[i].height_mm * POINTS_PER_MM);
+    if (i == 0) cairo_tag_begin(cr, "Document", NULL); /* a size that is set after it takes it away */
     cairo_save(cr);
     cairo_scale(cr, POINTS_PER_MM, POINTS_PER_MM);
-    draw(cr, &page[i], true);
+    draw(&t, cr, &page[i]);
     cairo_restore(cr);
     cairo_show_page(cr);
   }
+  go_to_row(&t, 0, 0);
+  cairo_tag_end(cr, "Document");
   lw_status status = ended(cr, surface, out);
   if (status == LW_OK) lw_pdf_add_language(out);
   if (status == LW_OK && !out->failed) return LW_OK;
@@ -137,7 +179,7 @@ lw_status lw_drawing_png(const lw_drawing *drawing, double dots_per_mm, lw_text 
   cairo_set_source_rgb(cr, 1.0, 1.0, 1.0);
   cairo_paint(cr);
   cairo_scale(cr, dots_per_mm, dots_per_mm);
-  draw(cr, drawing, false);
+  draw(&(tags){.cr = NULL}, cr, drawing);
   cairo_surface_flush(surface);
   bool written = cairo_surface_write_to_png_stream(surface, take, out) == CAIRO_STATUS_SUCCESS;
   lw_status status = ended(cr, surface, out);

@@ -4,8 +4,8 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* cairo writes the tree of tags but says neither that it did nor in which language the words are. Both stand
- * in the catalogue, so a second one is added behind the file as [ISO32000-1 7.5.6] has it for a changed
+/* cairo writes the tree of tags but does not say in which language the words are. That stands in the
+ * catalogue, so a second one is added behind the file as [ISO32000-1 7.5.6] has it for a changed
  * object: nothing of what cairo wrote moves. A file that looks otherwise stays as it is. */
 
 /* The last place of a word in the file, or NULL; the file is bytes, with NULs among them. */
@@ -27,7 +27,7 @@ static bool number_after(const char *place, const char *word, long *number) {
 void lw_pdf_add_language(lw_text *pdf) {
   long size, root, info, start;
   const char *trailer = last(pdf, "trailer\n"), *catalogue = last(pdf, "<< /Type /Catalog");
-  const char *close = catalogue ? strstr(catalogue, ">>") : NULL;
+  const char *close = catalogue ? strstr(catalogue, "\n>>\n") : NULL;
   bool known = number_after(trailer, "/Size ", &size) && number_after(trailer, "/Root ", &root) &&
                number_after(trailer, "/Info ", &info) && number_after(trailer, "startxref\n", &start);
   if (!known || !close || strstr(catalogue, "/Lang")) return;
@@ -35,7 +35,7 @@ void lw_pdf_add_language(lw_text *pdf) {
   lw_text_add_bytes(&entries, catalogue, (size_t)(close - catalogue));
   size_t object_at = pdf->length;
   lw_text_addf(pdf,
-               "%ld 0 obj\n%s   /Lang (en)\n   /MarkInfo << /Marked true >>\n"
+               "%ld 0 obj\n%s\n   /Lang (en)\n"
                "   /ViewerPreferences << /DisplayDocTitle true >>\n>>\nendobj\n",
                root, entries.data ? entries.data : "");
   size_t table_at = pdf->length;

@@ -12,7 +12,7 @@
 enum { LW_NOTES_MAX = 40, LW_LABELS_MAX = 512, LW_DIMENSIONS_MAX = 12 };
 
 #define LW_MARGIN_MM 4.0
-#define LW_SMALL_MM 2.3 /* letters of numbers and legend */
+#define LW_SMALL_MM 2.5 /* letters of numbers and legend: 7 pt */
 #define LW_BODY_MM 2.8
 #define LW_LINE_MM 3.6 /* from line to line */
 

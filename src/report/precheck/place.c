@@ -1,0 +1,146 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "place.h"
+
+#include <math.h>
+
+#include "report/draw/sketch.h"
+
+/* One block on the last page, where the flow has come to. */
+
+static const double GUTTER_MM = 6.0, LEADING = 1.28, LABEL_MM = 18.0;
+
+double lw_block_width(const lw_block_flow *f) {
+  return (f->paper.x_mm - 2.0 * LW_BLOCK_MARGIN_MM - GUTTER_MM * (LW_BLOCK_COLUMNS_MAX - 1)) /
+         LW_BLOCK_COLUMNS_MAX;
+}
+
+static double left_of(const lw_block_flow *f) {
+  return LW_BLOCK_MARGIN_MM + f->at_column * (lw_block_width(f) + GUTTER_MM);
+}
+
+static lw_drawing *page_of(const lw_block_flow *f) {
+  return &f->pages->page[f->pages->count - 1];
+}
+
+static void begin_cell(const lw_block_flow *f, lw_role role) {
+  lw_drawing_begin_cell(page_of(f), role, f->table, f->row);
+}
+
+static void put(lw_block_flow *f, double indent_mm, double size_mm, bool bold, const char *words) {
+  lw_xy_mm at = {left_of(f) + indent_mm, f->y_mm};
+  f->y_mm = lw_sketch_wrap(page_of(f), at, lw_block_width(f) - indent_mm, size_mm, bold, words);
+}
+
+static void rule(const lw_block_flow *f, double from_mm) {
+  double y = f->y_mm + 0.4;
+  lw_xy_mm spots[] = {{from_mm, y}, {left_of(f) + lw_block_width(f), y}};
+  lw_drawing_line(page_of(f), LW_PEN_FINE, spots, 2);
+}
+
+/* Across both columns, at the head of the first page. */
+static void across(lw_block_flow *f, lw_role role, double size_mm, const char *words) {
+  static const double AIR_MM = 1.5;
+  lw_drawing_begin(page_of(f), role);
+  f->y_mm = lw_sketch_wrap(page_of(f), (lw_xy_mm){LW_BLOCK_MARGIN_MM, f->y_mm},
+                           f->paper.x_mm - 2.0 * LW_BLOCK_MARGIN_MM, size_mm, true, words) +
+            AIR_MM;
+}
+
+static void heading(lw_block_flow *f, const char *words) {
+  static const double LARGER = 1.12, AIR_MM = 1.2;
+  lw_drawing_begin(page_of(f), LW_ROLE_HEADING);
+  if (f->y_mm > f->top_mm + 0.1) f->y_mm += AIR_MM;
+  put(f, 0.0, LARGER * f->size_mm, true, words);
+  rule(f, left_of(f));
+  f->y_mm += 0.6;
+}
+
+static void words_alone(lw_block_flow *f, const char *words, bool strong) {
+  lw_drawing_begin(page_of(f), LW_ROLE_PARAGRAPH);
+  put(f, 0.0, f->size_mm, strong, words);
+}
+
+/* The label in the margin of the column, the words beside it. */
+static void fact(lw_block_flow *f, const lw_block *block) {
+  static const double BOLD = 1.15, GAP_MM = 1.6, ITEM_EMS = 12.5;
+  double label = lw_drawing_text_width(block->label, f->size_mm) * BOLD;
+  double column = block->kind == LW_BLOCK_ITEM ? ITEM_EMS * f->size_mm : LABEL_MM;
+  lw_xy_mm at = {left_of(f), f->y_mm + (LEADING - 0.28) * f->size_mm};
+  begin_cell(f, LW_ROLE_HEAD_CELL);
+  lw_drawing_words(page_of(f), at, LW_ANCHOR_START, f->size_mm, "%s", block->label);
+  lw_drawing_bold(page_of(f));
+  begin_cell(f, LW_ROLE_CELL);
+  put(f, fmax(column, label + GAP_MM), f->size_mm, false, block->words);
+}
+
+static void cell(const lw_block_flow *f, lw_role role, double at, lw_anchor anchor, const char *words) {
+  double y = f->y_mm - 0.28 * f->size_mm;
+  begin_cell(f, role);
+  lw_drawing_words(page_of(f), (lw_xy_mm){left_of(f) + at * lw_block_width(f), y}, anchor, f->size_mm, "%s",
+                   words);
+}
+
+static void check(lw_block_flow *f, const lw_block *block) {
+  static const double HAS = 0.52, NEEDS = 0.64, OUTCOME = 0.67;
+  lw_role role = block->kind == LW_BLOCK_COLUMNS ? LW_ROLE_HEAD_CELL : LW_ROLE_CELL;
+  f->y_mm += LEADING * f->size_mm;
+  cell(f, LW_ROLE_HEAD_CELL, 0.0, LW_ANCHOR_START, block->label);
+  cell(f, role, HAS, LW_ANCHOR_END, block->has);
+  cell(f, role, NEEDS, LW_ANCHOR_END, block->needs);
+  cell(f, role, OUTCOME, LW_ANCHOR_START, block->words);
+  if (block->strong) lw_drawing_bold(page_of(f));
+}
+
+static void line(lw_block_flow *f, const lw_block *block) {
+  static const double HIGH_MM = 7.5, BELOW_MM = 1.4, GAP_MM = 2.0;
+  double label = lw_drawing_text_width(block->label, f->size_mm);
+  f->y_mm += HIGH_MM;
+  begin_cell(f, LW_ROLE_HEAD_CELL);
+  lw_drawing_words(page_of(f), (lw_xy_mm){left_of(f), f->y_mm}, LW_ANCHOR_START, f->size_mm, "%s",
+                   block->label);
+  begin_cell(f, LW_ROLE_CELL);
+  rule(f, left_of(f) + fmax(LABEL_MM, label + GAP_MM));
+  f->y_mm += BELOW_MM;
+}
+
+/* The marks of one drawing on another, moved. */
+static void paste(const lw_drawing *from, lw_xy_mm by, lw_drawing *to) {
+  lw_xy_mm moved[LW_OUTLINE_MAX + LW_PROFILE_MAX];
+  for (size_t i = 0; i < from->mark_count; i++) {
+    const lw_mark *mark = &from->mark[i];
+    const lw_xy_mm *spot = &from->spot[mark->first];
+    size_t room = sizeof moved / sizeof *moved, count = mark->count < room ? mark->count : room;
+    for (size_t k = 0; k < count; k++) moved[k] = (lw_xy_mm){spot[k].x_mm + by.x_mm, spot[k].y_mm + by.y_mm};
+    if (mark->kind == LW_MARK_LINE) lw_drawing_line(to, mark->pen, moved, count);
+    if (mark->kind == LW_MARK_AREA) lw_drawing_area(to, mark->pen, mark->fill, moved, count);
+    if (mark->kind != LW_MARK_WORDS) continue;
+    lw_drawing_words(to, moved[0], mark->anchor, mark->size_mm, "%s", from->words.data + mark->words);
+    if (mark->bold) lw_drawing_bold(to);
+  }
+}
+
+static void section(lw_block_flow *f) {
+  if (f->undrawn.text[0]) {
+    words_alone(f, f->undrawn.text, true);
+    return;
+  }
+  lw_drawing_begin(page_of(f), LW_ROLE_FIGURE);
+  paste(&f->section, (lw_xy_mm){left_of(f), f->y_mm}, page_of(f));
+  f->y_mm += f->section.height_mm;
+}
+
+void lw_block_place(lw_block_flow *f, const lw_block *block) {
+  static const double WHO_MM = 4.2, HEADLINE_MM = 3.2;
+  switch (block->kind) {
+  case LW_BLOCK_WHO: across(f, LW_ROLE_TITLE, WHO_MM, block->words); break;
+  case LW_BLOCK_HEADLINE: across(f, LW_ROLE_PARAGRAPH, HEADLINE_MM, block->words); break;
+  case LW_BLOCK_HEADING: heading(f, block->words); break;
+  case LW_BLOCK_FACT:
+  case LW_BLOCK_ITEM: fact(f, block); break;
+  case LW_BLOCK_WORDS: words_alone(f, block->words, block->strong); break;
+  case LW_BLOCK_COLUMNS:
+  case LW_BLOCK_CHECK: check(f, block); break;
+  case LW_BLOCK_SECTION: section(f); break;
+  case LW_BLOCK_LINE: line(f, block); break;
+  }
+}
