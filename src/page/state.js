@@ -73,9 +73,10 @@ export function kept() {
   }
 }
 
+/* Pages from files may share one storage: only what is ours goes. */
 export function wipe() {
   try {
-    localStorage.clear();
+    Object.keys(localStorage).filter((key) => key.startsWith("lowwall.")).forEach((key) => localStorage.removeItem(key));
   } catch (refused) { /* there was none */ }
   state.sheet = "";
   state.earlier = [];

@@ -3,12 +3,15 @@
 
 Prints "PASSED FAILED" last; what fails is said on standard error."""
 
+import functools
 import glob
+import http.server
 import json
 import os
 import shutil
 import sys
 import tempfile
+import threading
 import time
 from urllib.parse import quote
 
@@ -419,8 +422,36 @@ def desk(path, downloads):
     page.close()
 
 
+class Quiet(http.server.SimpleHTTPRequestHandler):
+    def log_message(self, *_):
+        """Says nothing."""
+
+
+def hosted(path, _downloads):
+    """From a server that then goes away: the copy that was kept opens all the same."""
+    folder = os.path.dirname(os.path.abspath(path))
+    server = http.server.ThreadingHTTPServer(("127.0.0.1", 0), functools.partial(Quiet, directory=folder))
+    threading.Thread(target=server.serve_forever, daemon=True).start()
+    profile = tempfile.mkdtemp()
+    driver = open_browser(PHONE, profile)
+    driver.get(f"http://127.0.0.1:{server.server_port}/lowwall.html")
+    ready = "return navigator.serviceWorker.ready.then(() => caches.keys()).then((k) => caches.open(k[0]))" \
+            ".then((c) => c.keys()).then((k) => k.length)"
+    kept = driver.execute_script(ready)
+    check(kept == 2, f"hosted: {kept} files are kept, not the page and its manifest")
+    manifest = driver.execute_script("return document.querySelector('link[rel=manifest]').href")
+    check(manifest.endswith("/lowwall.webmanifest"), f"hosted: the manifest is {manifest}")
+    server.shutdown()
+    server.server_close()
+    driver.refresh()
+    heads = [each.text for each in driver.find_elements(By.CSS_SELECTOR, "#question h2")]
+    check(bool(heads) and heads[0].startswith("What is it"), f"hosted, without a server: {heads}")
+    driver.quit()
+    shutil.rmtree(profile, ignore_errors=True)
+
+
 def main():
-    for walk in (phone, desk):
+    for walk in (phone, desk, hosted):
         downloads = tempfile.mkdtemp()
         try:
             walk(sys.argv[1], downloads)

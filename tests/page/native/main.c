@@ -37,7 +37,8 @@ static char *read_file(const char *path) {
 }
 
 static void sheet(const char *path) {
-  static const char *const DOES[] = {"check", "advice", "order", "pegs", "working", "precheck", "sheet"};
+  static const char *const DOES[] = {"questions", "check",   "advice",   "order",
+                                     "pegs",      "working", "precheck", "sheet"};
   static const char *const VIEWS[] = {"section", "elevation", "plan"};
   char *text = read_file(path);
   for (size_t i = 0; i < sizeof DOES / sizeof *DOES; i++)
