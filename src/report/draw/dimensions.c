@@ -20,8 +20,8 @@ static void spread(double *y, int count) {
 }
 
 /* levels from the bottom up */
-void lw_sketch_upright(lw_sketch *s, double x_mm, const double *level_m, int count) {
-  double middle[LW_DIMENSIONS_MAX];
+void lw_sketch_upright(lw_sketch *s, double x_mm, bool values_right, const double *level_m, int count) {
+  double way = values_right ? 1.0 : -1.0, middle[LW_DIMENSIONS_MAX];
   lw_xy_mm line[] = {{x_mm, lw_sketch_at(s, 0.0, level_m[0]).y_mm},
                      {x_mm, lw_sketch_at(s, 0.0, level_m[count - 1]).y_mm}};
   lw_drawing_line(s->paper, LW_PEN_FINE, line, 2);
@@ -32,10 +32,11 @@ void lw_sketch_upright(lw_sketch *s, double x_mm, const double *level_m, int cou
   spread(middle, count - 1);
   for (int i = 0; i + 1 < count; i++) {
     double y = lw_sketch_at(s, 0.0, 0.5 * (level_m[i] + level_m[i + 1])).y_mm;
-    lw_xy_mm leader[] = {{x_mm, y}, {x_mm - 1.0, middle[i]}};
+    lw_xy_mm leader[] = {{x_mm, y}, {x_mm + way * 1.0, middle[i]}};
     if (fabs(y - middle[i]) > 0.3) lw_drawing_line(s->paper, LW_PEN_FINE, leader, 2);
-    lw_drawing_words(s->paper, (lw_xy_mm){x_mm - 1.3, middle[i] + 0.35 * LW_SMALL_MM}, LW_ANCHOR_END,
-                     LW_SMALL_MM, "%.0f", (level_m[i + 1] - level_m[i]) * 1000.0);
+    lw_drawing_words(s->paper, (lw_xy_mm){x_mm + way * 1.3, middle[i] + 0.35 * LW_SMALL_MM},
+                     values_right ? LW_ANCHOR_START : LW_ANCHOR_END, LW_SMALL_MM, "%.0f",
+                     (level_m[i + 1] - level_m[i]) * 1000.0);
   }
 }
 
@@ -65,9 +66,9 @@ void lw_sketch_dimensions(lw_sketch *sketch) {
   add_level(levels, &count, section->embedment_m);
   if (section->has_cap) add_level(levels, &count, section->height_m - section->cap_height_m);
   add_level(levels, &count, section->height_m);
-  lw_sketch_upright(sketch, window + INNER_MM - OUTER_MM, levels, count);
+  lw_sketch_upright(sketch, window + INNER_MM - OUTER_MM, false, levels, count);
   double whole[] = {-pad, section->height_m};
-  if (count > 2) lw_sketch_upright(sketch, window - OUTER_MM, whole, 2);
+  if (count > 2) lw_sketch_upright(sketch, window - OUTER_MM, false, whole, 2);
   level(sketch, lw_sketch_at(sketch, 0.0, -pad).y_mm + (lw_sketch_presses(sketch) ? BELOW_MM : NEAR_MM), 0.0,
         section->base_width_m);
 }

@@ -8,7 +8,7 @@
 
 /* The page of the elevation: how many strips at which scale, one below the other, and the legend. */
 
-static const double LEVELS_MM = 17.0, ABOVE_MM = 11.5, BELOW_MM = 14.0, RIGHT_MM = 3.0;
+static const double LEVELS_MM = LW_LEVELS_MM, ABOVE_MM = 11.5, BELOW_MM = 14.0, RIGHT_MM = 3.0;
 
 static void measure(lw_elevation *e) {
   const lw_order *o = e->order;
@@ -28,6 +28,7 @@ static void measure(lw_elevation *e) {
   e->ground_m = c->wall.embedment.si;
   e->bottom_m = -e->pad_m - e->bedding_m;
   e->top_m = o->plan.courses * o->plan.course_m + e->cap_m;
+  e->both_ends = lw_elevation_ends_differ(e);
 }
 
 /* Whole stretches as long as they fit, a long one broken off. gives their number, one too many if too long */
@@ -67,17 +68,6 @@ static bool choose(lw_elevation *e, double room_mm, bool any_size) {
   return false;
 }
 
-static void levels(lw_elevation *e) {
-  double level[LW_DIMENSIONS_MAX];
-  int count = 0;
-  double all[] = {e->bottom_m, 0.0, e->ground_m, e->top_m - e->cap_m, e->top_m};
-  for (size_t i = 0; i < sizeof all / sizeof *all; i++)
-    if (count == 0 || all[i] > level[count - 1] + 1e-6) level[count++] = all[i];
-  double x = LW_MARGIN_MM + LEVELS_MM - 4.0, whole[] = {0.0, e->top_m};
-  lw_sketch_upright(&e->s, x, level, count);
-  if (count > 2) lw_sketch_upright(&e->s, x - 7.5, whole, 2);
-}
-
 static void describe(lw_elevation *e) {
   const lw_order *o = e->order;
   lw_drawing *paper = e->s.paper;
@@ -107,7 +97,8 @@ static void draw(lw_elevation *e) {
     double left = LW_MARGIN_MM + LEVELS_MM;
     y += ABOVE_MM;
     e->s.origin = (lw_xy_mm){left - e->strip[i].from_m * e->s.mm_per_m, y + e->top_m * e->s.mm_per_m};
-    if (i == 0) levels(e);
+    if (i == 0) lw_elevation_levels(e, &e->strip[i], LW_AT_BEGINNING);
+    if (i + 1 == e->strip_count && e->both_ends) lw_elevation_levels(e, &e->strip[i], LW_AT_END);
     lw_elevation_strip(e, &e->strip[i]);
     y += (e->top_m - e->bottom_m) * e->s.mm_per_m + BELOW_MM;
   }
@@ -127,7 +118,7 @@ lw_status lw_draw_elevation(const lw_result *result, const lw_order *order, doub
     e->order = order;
     e->piece = piece;
     measure(e);
-    double room = width_mm - 2.0 * LW_MARGIN_MM - LEVELS_MM - RIGHT_MM;
+    double room = width_mm - 2.0 * LW_MARGIN_MM - LEVELS_MM - (e->both_ends ? LEVELS_MM : RIGHT_MM);
     fits = choose(e, room, false) || choose(e, room, true);
     if (fits) draw(e);
   }

@@ -99,15 +99,12 @@ static void beside(lw_drawing *paper, lw_xy_mm *end, double way) {
   *end = past;
 }
 
-/* The ground in front: by the fall that is given, else where the base is lowest; elsewhere nobody said. */
 static void ground(const lw_elevation *e, const lw_face_strip *strip, const double side_m[2], int raised) {
-  const lw_plan *plan = &e->order->plan;
-  double from = fmax(side_m[0], strip->from_m), to = fmin(side_m[1], strip->to_m);
-  double slope = plan->falls ? -plan->fall_m / plan->length_m : 0.0;
-  double begin = e->ground_m + fmax(plan->fall_m, 0.0);
-  if (to - from < 1e-6 || (!plan->falls && raised > 0)) return;
-  lw_xy_mm line[] = {lw_sketch_at(&e->s, from, begin + slope * from),
-                     lw_sketch_at(&e->s, to, begin + slope * to)};
+  double from = fmax(side_m[0], strip->from_m), to = fmin(side_m[1], strip->to_m), level[2];
+  if (to - from < 1e-6 || !lw_elevation_ground(e, from, raised, &level[0]) ||
+      !lw_elevation_ground(e, to, raised, &level[1]))
+    return;
+  lw_xy_mm line[] = {lw_sketch_at(&e->s, from, level[0]), lw_sketch_at(&e->s, to, level[1])};
   if (from < strip->from_m + 1e-6) beside(e->s.paper, &line[0], -1.0);
   if (to > strip->to_m - 1e-6) beside(e->s.paper, &line[1], 1.0);
   lw_drawing_line(e->s.paper, LW_PEN_CUT, line, 2);

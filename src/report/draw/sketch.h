@@ -87,9 +87,10 @@ double lw_sketch_replaced(lw_sketch *sketch, double y_mm);
 double lw_sketch_head(lw_sketch *sketch, const char *words);
 /* A bar of whole metres or half of one, so that a picture of any size can be measured. gives y below */
 double lw_sketch_bar(lw_sketch *sketch, lw_xy_mm at, double room_mm);
-/* The slash at the end of a dimension; an upright chain of levels from the bottom up, values at its left. */
+/* The slash at the end of a dimension; an upright chain of levels from the bottom up, values at its left
+ * or right. */
 void lw_sketch_slash(lw_drawing *paper, lw_xy_mm at);
-void lw_sketch_upright(lw_sketch *sketch, double x_mm, const double *level_m, int count);
+void lw_sketch_upright(lw_sketch *sketch, double x_mm, bool values_right, const double *level_m, int count);
 
 /* The place that small words take, and words put there on paper of their own, that no line crosses. */
 lw_box lw_sketch_words_box(const char *words, lw_xy_mm at, lw_anchor anchor);
