@@ -132,15 +132,23 @@ typedef struct lw_typed {
 } lw_typed;
 
 /* One of the changes of a remedy.
- * slug: deeper-blocks · lower-wall · second-outlet · wider-stone · stone-wedge · more-setback · load-back ·
+ * slug: deeper-blocks · lower-wall · filter · drain · wider-stone · stone-wedge · more-setback · load-back ·
  * lower-soil · filled-hollows · wider-pad */
 typedef struct lw_remedy_part {
   const char *slug, *unit;
   double value; /* the least block depth, the greatest height ..., SI */
 } lw_remedy_part;
 
+/* Whether the wall that then stands is still the one that was asked for. */
+typedef enum lw_remedy_kind {
+  LW_REMEDY_CURE,
+  LW_REMEDY_LOWER_JOB, /* it holds up much less */
+  LW_REMEDY_OTHER_WALL /* of blocks deeper than hands lay */
+} lw_remedy_kind;
+
 /* What would make every deciding check hold: one change or, where that is not enough, two together. */
 typedef struct lw_remedy {
+  lw_remedy_kind kind;
   char slug[48]; /* of two: theirs, with "+" between */
   char text[400];
   int part_count;

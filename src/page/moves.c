@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "remedies/changes.h"
+#include "remedies/same_job.h"
 #include "sheet/values.h"
 
 /* How far a finger may move a wall; what comes of it is checked like any other. */

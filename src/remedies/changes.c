@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "same_job.h"
 #include "sheet/complete_note.h"
 #include "sheet/values.h"
 #include "tables/known.h"
@@ -29,11 +30,6 @@ int lw_change_count(double from, double to, double step) {
 
 static bool of_courses(const lw_case *c) {
   return c->wall.kind.value == LW_WALL_COURSES;
-}
-
-double lw_change_depth_now(const lw_case *c) {
-  const lw_quantity *depth = of_courses(c) ? &c->courses.block_depth : &c->shape.base_width;
-  return lw_si_or(depth, 0.0);
 }
 
 static lw_range depths(const lw_case *c) {
@@ -89,6 +85,7 @@ const lw_change lw_change_deeper = {.slug = "deeper-blocks",
                                     .tells = "Blocks %.0f mm deep",
                                     .tells_times = 1000.0,
                                     .range = deeper_range,
+                                    .same_job = lw_change_keeps_depth,
                                     .type = deeper};
 
 static lw_range wider_range(const lw_result *now) {
@@ -147,6 +144,10 @@ static bool top_falls(const lw_case *c, double less_m, lw_typed *typed) {
   return room;
 }
 
+static bool lower_same_job(const lw_result *now, double less_m) {
+  return lw_change_keeps_held(now, lw_change_held(now) - less_m);
+}
+
 static bool fewer_courses(const lw_case_courses *now, double less_m, lw_typed *typed) {
   double count = now->count.si - round(less_m / now->block_height.si);
   if (count < 1.0 || !lw_typed_put(typed, "course count", "%.0f", count)) return false;
@@ -172,6 +173,7 @@ const lw_change lw_change_lower = {.slug = "lower-wall",
                                    .tells = "A wall at most %.0f mm high above the ground in front",
                                    .tells_times = 1000.0,
                                    .range = lower_range,
+                                   .same_job = lower_same_job,
                                    .type = lower};
 
 static lw_range setback_range(const lw_result *now) {

@@ -27,6 +27,8 @@ typedef struct lw_change {
   double tells_times;
   bool wavers; /* more of it need not help more */
   lw_range (*range)(const lw_result *now);
+  /* Whether a wall with this value is still the wall asked for; NULL: with every value. */
+  bool (*same_job)(const lw_result *now, double value);
   /* Put the items that make it so, and what must follow them; false when this case cannot be changed so. */
   bool (*type)(const lw_changing *wall, double value, lw_typed *typed);
 } lw_change;
@@ -49,8 +51,6 @@ double lw_change_steps_below(double value, double step);
 double lw_change_steps_above(double value, double step);
 /* How many steps lead from one value to another. */
 int lw_change_count(double from, double to, double step);
-/* Front to back of the wall as it is, or 0 when that is not known. */
-double lw_change_depth_now(const lw_case *c);
 /* The row of the stone that fills the wedge; NULL when the tables have none. */
 const lw_soil_row *lw_change_stone_row(const lw_tables *tables);
 

@@ -2,6 +2,7 @@
 #include "sheet/values.h"
 #include "tables/known.h"
 #include "changes.h"
+#include "same_job.h"
 
 #include <math.h>
 
@@ -123,6 +124,10 @@ static lw_range soil_range(const lw_result *now) {
       .from = from, .step = STEP_M, .most = lw_change_count(from, most, STEP_M), .told_sign = 1.0};
 }
 
+static bool soil_same_job(const lw_result *now, double below_m) {
+  return lw_change_keeps_held(now, now->verdict.height_m[LW_HEIGHT_EXPOSED] - below_m);
+}
+
 /* Where the ground goes on behind, what lies beyond goes down with it. */
 static bool lower_soil(const lw_changing *wall, double below_m, lw_typed *typed) {
   const lw_case *c = wall->c;
@@ -139,6 +144,7 @@ const lw_change lw_change_soil = {.slug = "lower-soil",
                                   .tells_times = 1000.0,
                                   .wavers = true,
                                   .range = soil_range,
+                                  .same_job = soil_same_job,
                                   .type = lower_soil};
 
 static lw_range pad_range(const lw_result *now) {
@@ -166,10 +172,17 @@ static bool is_behind(const lw_case_load *load) {
   return there && load->kind.value != LW_LOAD_CAP;
 }
 
+/* Plants and who weeds them cannot be kept off their own bed: nobody gave that load. */
+static bool only_planted(const lw_case *c) {
+  const lw_choice *use = &c->ground.bed_use;
+  return use->origin != LW_ABSENT && use->value == LW_BED_PLANTED && c->load[0].kind.origin != LW_GIVEN;
+}
+
 static lw_range load_range(const lw_result *now) {
   bool any = false;
   for (int i = 0; i < LW_LOAD_MAX; i++) any = any || is_behind(&now->given.load[i]);
-  return (lw_range){.step = LOAD_STEP_M, .most = any ? LOAD_STEPS_MOST : 0, .told_sign = 1.0};
+  return (lw_range){
+      .step = LOAD_STEP_M, .most = any && !only_planted(&now->given) ? LOAD_STEPS_MOST : 0, .told_sign = 1.0};
 }
 
 static bool put_metres(int number, const char *end, double metres, lw_typed *typed) {

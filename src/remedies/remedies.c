@@ -5,15 +5,18 @@
 
 #include "asking.h"
 #include "costs.h"
+#include "same_job.h"
+#include "tables/known.h"
 #include "trial.h"
 
 /* What would make every deciding check hold: each change by itself or, where it is not enough, with the first
  * of the others beside which it is. The order is that in which they are told, and in which partners are
- * looked for: what is cheap and spoils nothing comes first. */
+ * looked for: what a person would do first comes first, water and fill, then loads, then the wall itself.
+ * What leaves another job stands last, and only where that change is part of no cure. */
 static const lw_change *const changes[] = {
-    &lw_change_filter, &lw_change_drain,   &lw_change_wider_stone, &lw_change_filled,
-    &lw_change_pad,    &lw_change_deeper,  &lw_change_wider,       &lw_change_lower,
-    &lw_change_soil,   &lw_change_setback, &lw_change_load,        &lw_change_stone,
+    &lw_change_filter, &lw_change_drain,  &lw_change_wider_stone, &lw_change_stone,
+    &lw_change_load,   &lw_change_filled, &lw_change_pad,         &lw_change_setback,
+    &lw_change_deeper, &lw_change_wider,  &lw_change_soil,        &lw_change_lower,
 };
 enum { CHANGES = sizeof changes / sizeof *changes };
 
@@ -37,6 +40,26 @@ static void tell_part(const lw_trial *trial, int i, lw_remedy *r) {
   if (i > 0 && r->text[text] >= 'A' && r->text[text] <= 'Z') r->text[text] = (char)(r->text[text] + 32);
 }
 
+/* Nobody is to take it for the wall that was asked for. */
+static void tell_kind(const lw_trial *trial, lw_remedy *r) {
+  double held = lw_change_held(trial->scratch), apart;
+  size_t used = strlen(r->text);
+  r->kind = lw_change_kind(trial->now, trial->scratch);
+  if (r->kind == LW_REMEDY_OTHER_WALL)
+    lw_print(r->text + used, sizeof r->text - used,
+             ", deeper than hands lay them: another kind of wall, which an engineer designs");
+  if (r->kind != LW_REMEDY_LOWER_JOB) return;
+  lw_print(r->text + used, sizeof r->text - used,
+           ", which is another job: it holds up %.0f mm of the %.0f mm", held * 1000.0,
+           lw_change_held(trial->now) * 1000.0);
+  if (trial->now->given.site.behind.value != LW_BEHIND_GROUND) return;
+  used = strlen(r->text);
+  apart = lw_known_value(trial->now->tables, LW_THRESHOLD_TIER_APART) *
+          trial->scratch->verdict.height_m[LW_HEIGHT_EXPOSED];
+  lw_print(r->text + used, sizeof r->text - used,
+           "; the rest takes a wall with a sheet of its own, %.0f mm or more behind", apart * 1000.0);
+}
+
 /* The trial has just been run as it is told. */
 static void tell(const lw_trial *trial, lw_result *result) {
   if (result->remedy_count >= LW_REMEDY_MAX) return;
@@ -44,6 +67,7 @@ static void tell(const lw_trial *trial, lw_result *result) {
   char ratio[40] = "";
   *r = (lw_remedy){.items = trial->typed, .ratio = lw_trial_ratio(trial->scratch)};
   for (int i = 0; i < trial->count; i++) tell_part(trial, i, r);
+  tell_kind(trial, r);
   lw_trial_governs(trial->scratch, r->governs, sizeof r->governs);
   if (r->ratio.known) lw_print(ratio, sizeof ratio, " with %.2f times what is asked", r->ratio.value);
   size_t used = strlen(r->text);
@@ -79,6 +103,12 @@ static void try_together(int i, lw_result *result, lw_result *scratch, lw_alone 
   }
 }
 
+/* Where no cure has this change: what it would be with more of it. */
+static void try_other_job(int i, lw_result *result, lw_result *scratch) {
+  lw_trial trial = {.now = result, .scratch = scratch, .other_jobs = true};
+  if (lw_trial_add(&trial, changes[i]) && lw_trial_alone(&trial)) tell(&trial, result);
+}
+
 /* What is refused as engineering has no remedy of this kind. */
 static bool is_refused(const lw_result *result) {
   const lw_verdict *v = &result->verdict;
@@ -92,6 +122,11 @@ static bool is_refused(const lw_result *result) {
   return false;
 }
 
+/* Of a wall of no known depth only that is looked for. */
+static bool may_change(const lw_result *result, int i) {
+  return result->wall.section.known || changes[i] == &lw_change_deeper || changes[i] == &lw_change_wider;
+}
+
 void lw_remedies_find(lw_result *result, lw_result *scratch) {
   lw_alone alone;
   result->remedy_count = 0;
@@ -99,15 +134,13 @@ void lw_remedies_find(lw_result *result, lw_result *scratch) {
   lw_costs_find(result, scratch);
   result->remedies_sought = result->verdict.stands != LW_HOLDS && !is_refused(result);
   if (!result->remedies_sought) return;
-  if (!result->wall.section.known) {
-    for (int i = 0; i < CHANGES; i++) {
-      if (changes[i] == &lw_change_deeper || changes[i] == &lw_change_wider)
-        try_alone(i, result, scratch, &alone);
-    }
-    return;
-  }
-  for (int i = 0; i < CHANGES; i++) try_alone(i, result, scratch, &alone);
   for (int i = 0; i < CHANGES; i++) {
+    if (may_change(result, i)) try_alone(i, result, scratch, &alone);
+  }
+  for (int i = 0; i < CHANGES && result->wall.section.known; i++) {
     if (alone.steps[i] == 0) try_together(i, result, scratch, &alone);
+  }
+  for (int i = 0; i < CHANGES; i++) {
+    if (may_change(result, i) && changes[i]->same_job && !alone.told[i]) try_other_job(i, result, scratch);
   }
 }

@@ -3,11 +3,18 @@
 
 #include <math.h>
 
+#include "same_job.h"
+
 /* Two changes grow together in so many strides. */
 enum { STRIDES = 6 };
 
+static void keep_job(const lw_change *change, const lw_result *now, lw_range *range) {
+  while (range->most > 0 && !change->same_job(now, range->from + range->most * range->step)) range->most--;
+}
+
 bool lw_trial_add(lw_trial *trial, const lw_change *change) {
   lw_range range = change->range(trial->now);
+  if (change->same_job && !trial->other_jobs) keep_job(change, trial->now, &range);
   if (range.most < 1 || trial->count >= LW_TRIAL_CHANGES) return false;
   trial->part[trial->count].change = change;
   trial->part[trial->count].range = range;
@@ -42,6 +49,8 @@ static bool run(lw_trial *trial, bool slips) {
 
 static bool holds(const lw_trial *trial) {
   const lw_verdict *then = &trial->scratch->verdict;
+  bool kept = trial->other_jobs || lw_change_kind(trial->now, trial->scratch) == LW_REMEDY_CURE;
+  if (!kept) return false;
   return then->stands == LW_HOLDS && then->who <= trial->now->verdict.who;
 }
 

@@ -9,6 +9,7 @@ enum { LW_TRIAL_CHANGES = 2 };
 typedef struct lw_trial {
   const lw_result *now; /* the wall as it is */
   lw_result *scratch;   /* the wall as changed, after a run */
+  bool other_jobs;      /* looked for as well */
   int count;
   struct {
     const lw_change *change;

@@ -138,7 +138,8 @@ typedef enum lw_cue {
   X(LIKELY_MARGIN, "likely-margin", "") X(LIKELY_GROUND_FACE, "likely-ground-face", "") \
   X(PAIRED_SHARE, "paired-cohesion-share", "") X(PAIRED_MOST, "paired-cohesion-most", "kPa") \
   X(PAIRED_DEPTH, "paired-cohesion-depth", "m") X(PAIRED_SHALLOW, "paired-cohesion-shallow", "kPa") \
-  X(SLIP_WITHOUT_PAIR, "slip-without-pair", "")
+  X(SLIP_WITHOUT_PAIR, "slip-without-pair", "") X(SAME_JOB, "same-job", "") \
+  X(HAND_LAID_DEPTH, "hand-laid-depth", "m")
 #define LW_FENCES(X) \
   X(WIND_SHELTERED, "wind-sheltered", "kPa") X(WIND_ORDINARY, "wind-ordinary", "kPa") \
   X(WIND_EXPOSED, "wind-exposed", "kPa") X(RUN_END, "run-end", "") X(LEAST_HEIGHT, "least-height", "m") \

@@ -56,7 +56,10 @@ static const figure_wall thresholds[] = {
      CELLS_VERDICT | CELLS_CHECKS},
     {"drainable-porosity", BED "storm rain=50 mm", CELLS_TEXT},
     {"keep-out-front", BED "", CELLS_TEXT},
-    {"fill-that-counts", HOLLOW, CELLS_TEXT | CELLS_REMEDIES},
+    {"fill-that-counts|same-job|hand-laid-depth",
+     HOLLOW ";course count=3;footing soil friction angle=38 deg;allowable bearing=150 kPa;ground slope=0 deg;"
+            "people on cap=no;vehicle access=no",
+     CELLS_TEXT | CELLS_REMEDIES},
     {"other-wall-height", BED "other wall distance=9 m", CELLS_VERDICT},
     {"trench-line", BED "trench depth=500 mm;trench distance=0.3 m", CELLS_CHECKS | CELLS_VERDICT},
     {"reach-line", GROUND "building distance=0.5 m;ground slope=0 deg", CELLS_VERDICT},

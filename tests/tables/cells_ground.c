@@ -223,7 +223,8 @@ static void look_stand_in(const lw_tables *tables, int row, lw_text *out) {
       "site behind=ground;face shell thickness=30 mm;course count=2;block depth=400 mm;block length=400 mm;"
       "method pressure=rankine;block unit weight=9 kN/m3;drain outlets=2;wall joints=open;stone filter=cloth;"
       "stone width=300 mm;soil 1 name=clean sand;soil below "
-      "top=100 mm",
+      "top=100 mm;course count=3;footing soil friction angle=38 deg;allowable bearing=150 kPa;ground slope=0 "
+      "deg;people on cap=no;vehicle access=no",
       CELLS_TEXT | CELLS_REMEDIES, out);
   cells_wall(tables, "wall kind=section;wall height=0.8 m;base width=0.5 m;top width=0.4 m;site behind=bed",
              CELLS_CHECKS | CELLS_LIKELY, out);

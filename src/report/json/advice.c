@@ -16,12 +16,15 @@ static void add_items(json_t *entry, const lw_typed *typed) {
   for (int i = 0; i < typed->count; i++) lw_json_append(list, json_string(typed->item[i]));
 }
 
+static const char *const kind_slugs[] = {"cure", "lower-job", "other-wall"};
+
 static void add_remedies(json_t *root, const lw_result *result) {
   json_t *list = lw_json_list(root, "remedies");
   for (int i = 0; i < result->remedy_count; i++) {
     const lw_remedy *remedy = &result->remedy[i];
     json_t *entry = lw_json_entry(list);
     lw_json_set_text(entry, "slug", remedy->slug);
+    lw_json_set_text(entry, "kind", kind_slugs[remedy->kind]);
     lw_json_set_text(entry, "text", remedy->text);
     add_parts(entry, remedy);
     add_items(entry, &remedy->items);

@@ -76,6 +76,8 @@ void lw_asking_then(const lw_result *result, char *out, size_t size) {
 
 const char *lw_remedies_title(const lw_result *result) {
   if (result->remedy_count == 0) return "What would make it stand";
+  if (result->remedy[0].kind != LW_REMEDY_CURE)
+    return "Nothing tried makes it stand as the wall it is to be; in its place would stand";
   return result->verdict.who == LW_WHO_ENGINEER
              ? "What would make it stand, each by itself; the engineer decides all the same"
              : "What would make it stand, each by itself";

@@ -43,7 +43,10 @@ static void remedy(const lw_page *page, const lw_remedy *r) {
 }
 
 static void remedies(const lw_page *page, const lw_result *result) {
-  lw_page_heading(page, "What would make every check hold, each by itself");
+  bool no_cure = result->remedy_count > 0 && result->remedy[0].kind != LW_REMEDY_CURE;
+  lw_page_heading(page, no_cure
+                            ? "Nothing tried makes it stand as the wall it is to be; in its place would stand"
+                            : "What would make every check hold, each by itself");
   if (result->remedy_count == 0)
     lw_page_say(page, "  ",
                 "Nothing that was tried does, neither one change nor two together. It takes other blocks, "
