@@ -88,7 +88,7 @@ static double layers(lw_elevation *e, double y_mm) {
   }
   if (e->bedding_m > 0.0) {
     lw_print(words, sizeof words, "bedding, %.0f mm", e->bedding_m * 1000.0);
-    y_mm = band(e, y_mm, LW_HATCH_NONE, LW_FILL_TINT, words);
+    y_mm = band(e, y_mm, LW_HATCH_SAND, LW_FILL_PAPER, words);
   }
   if (e->pad_m > 0.0) {
     lw_print(words, sizeof words, "compacted stone pad, %.0f mm", e->pad_m * 1000.0);

@@ -19,6 +19,7 @@ void lw_elevation_piece(lw_drawing *paper, lw_piece_kind kind, const lw_box *box
   lw_elevation_corners(box, c);
   bool cut = kind == LW_PIECE_CUT || kind == LW_PIECE_MITRED;
   lw_drawing_area(paper, LW_PEN_NONE, kind == LW_PIECE_HALF ? LW_FILL_TINT : LW_FILL_PAPER, c, 4);
+  if (kind == LW_PIECE_HALF) lw_drawing_hatch(paper, LW_HATCH_HALF, c, 4); /* a copier drops the grey */
   if (cut) lw_drawing_hatch(paper, LW_HATCH_BLOCK, c, 4);
   if (kind == LW_PIECE_HEAD || kind == LW_PIECE_HANDED) {
     lw_xy_mm falling[] = {c[3], c[1]}, rising[] = {c[0], c[2]};

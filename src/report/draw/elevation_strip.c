@@ -86,7 +86,8 @@ static void pad(const lw_elevation *e, const lw_face_strip *strip, double from_m
   }
   if (e->bedding_m > 0.0 && on_strip(e, strip, &box, bed)) {
     lw_elevation_corners(&box, corner);
-    lw_drawing_area(e->s.paper, LW_PEN_SEEN, LW_FILL_TINT, corner, 4);
+    lw_drawing_hatch(e->s.paper, LW_HATCH_SAND, corner, 4);
+    lw_drawing_area(e->s.paper, LW_PEN_SEEN, LW_FILL_NONE, corner, 4);
   }
 }
 

@@ -109,6 +109,14 @@ static void pebbles(lw_drawing *d, const lw_xy_mm *spot, size_t count) {
   }
 }
 
+/* So close that the thinnest band has a row of dots. */
+static void sand(lw_drawing *d, const lw_xy_mm *spot, size_t count) {
+  static const double GAP_MM = 0.8;
+  span all = across(spot, count, 1.0, 0.0);
+  grid level = {1.0, 0.0, fmin(GAP_MM, 0.5 * (all.to - all.from))};
+  if (level.gap_mm > 0.01) lines(d, &level, (dashes){0.3, 0.8, 0.47}, spot, count);
+}
+
 void lw_drawing_hatch(lw_drawing *drawing, lw_hatch hatch, const lw_xy_mm *spot, size_t count) {
   static const double DIAGONAL = 0.70710678118654752;
   grid rising = {DIAGONAL, -DIAGONAL, 1.6}, falling = {DIAGONAL, DIAGONAL, 2.2}, level = {1.0, 0.0, 1.7};
@@ -124,6 +132,11 @@ void lw_drawing_hatch(lw_drawing *drawing, lw_hatch hatch, const lw_xy_mm *spot,
     lines(drawing, &rising, (dashes){3.0, 4.5, 2.5}, spot, count);
     break;
   case LW_HATCH_FILL: lines(drawing, &level, (dashes){0.35, 3.1, 1.9}, spot, count); break;
+  case LW_HATCH_SAND: sand(drawing, spot, count); break;
+  case LW_HATCH_HALF:
+    level.gap_mm = 0.9;
+    lines(drawing, &level, (dashes){0}, spot, count);
+    break;
   case LW_HATCH_STONE: pebbles(drawing, spot, count); break;
   default: break;
   }

@@ -11,6 +11,8 @@ typedef enum lw_hatch {
   LW_HATCH_FILL,  /* scattered dots and short dashes: soil placed */
   LW_HATCH_STONE, /* small open pebbles: clean stone */
   LW_HATCH_PAD,   /* lines both ways at 45 degrees: compacted stone */
+  LW_HATCH_SAND,  /* dots close together: bedding */
+  LW_HATCH_HALF,  /* level lines close together: a half block seen from in front */
   LW_HATCH_COUNT
 } lw_hatch;
 

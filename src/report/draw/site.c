@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
+#include "hatch.h"
 #include "sketch.h"
 
 /* What the section shows besides: the bedding, the drain pipe, the boundary, and what the ticks and dots on
@@ -48,7 +49,9 @@ static void bedding(lw_sketch *s) {
   if (deep <= 0.0) return;
   lw_xy_mm band[] = {lw_sketch_at(s, 0.0, 0.0), lw_sketch_at(s, rear, 0.0), lw_sketch_at(s, rear, -deep),
                      lw_sketch_at(s, 0.0, -deep)};
-  lw_drawing_area(s->paper, LW_PEN_SEEN, LW_FILL_TINT, band, 4);
+  lw_drawing_area(s->paper, LW_PEN_NONE, LW_FILL_PAPER, band, 4);
+  lw_drawing_hatch(s->paper, LW_HATCH_SAND, band, 4);
+  lw_drawing_area(s->paper, LW_PEN_SEEN, LW_FILL_NONE, band, 4);
   lw_sketch_note(s, 0.5 * rear, -0.5 * deep, "bedding, %.0f mm; no check counts on it", deep * 1000.0);
 }
 
