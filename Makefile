@@ -56,6 +56,12 @@ ifneq ($(PAPER),)
 PAPER_FLAGS := -DLW_HAVE_CAIRO $(patsubst -I%,-isystem %,$(shell pkg-config --cflags $(PAPER)))
 PAPER_LIBS  := $(shell pkg-config --libs $(PAPER))
 endif
+# By libqpdf a PDF says what its drawing shows, and carries its sheet.
+PARTS := $(shell pkg-config --exists libqpdf 2>/dev/null && echo libqpdf)
+ifneq ($(PARTS),)
+PARTS_FLAGS := -DLW_HAVE_QPDF $(patsubst -I%,-isystem %,$(shell pkg-config --cflags $(PARTS)))
+PAPER_LIBS  += $(shell pkg-config --libs $(PARTS))
+endif
 LIBS := -lgsl -lgslcblas -lcsv -ljansson $(PAPER_LIBS) -lm -pthread
 
 # The way into the page has no native side.
@@ -184,7 +190,7 @@ define stamp
 endef
 
 $(BUILD)/flags: FORCE
-	$(call stamp,$(COMPILE) $(FRAME_$(FLAVOUR)) $(LDFLAGS) $(PAPER_FLAGS) $(LIBS))
+	$(call stamp,$(COMPILE) $(FRAME_$(FLAVOUR)) $(LDFLAGS) $(PAPER_FLAGS) $(PARTS_FLAGS) $(LIBS))
 $(BUILD)/test-flags: FORCE
 	$(call stamp,$(TEST_OPTIONS))
 $(BUILD)/list-lib: FORCE
@@ -208,6 +214,7 @@ $(BUILD)/obj/%.o: %.c $(BUILD)/flags | $(BUILD)/prerequisites
 
 $(TEST_OBJECTS) $(PAGE_NATIVE_OBJECT): $(BUILD)/test-flags
 $(BUILD)/obj/src/report/draw/paper.o $(BUILD)/obj/tests/report/picture.o: OPTIONS += $(PAPER_FLAGS)
+$(BUILD)/obj/src/report/draw/pdf_parts.o: OPTIONS += $(PARTS_FLAGS)
 
 $(BUILD)/obj/tables_data.o: $(BUILD)/tables_data.c $(BUILD)/flags | $(BUILD)/prerequisites
 	@mkdir -p $(@D)

@@ -143,6 +143,7 @@ typedef struct lw_drawing {
   lw_xy_mm *spot;
   lw_text words;              /* all words, each closed by a NUL */
   lw_text title, description; /* for those who listen instead of looking */
+  lw_text figure;             /* in place of what is drawn, where the description is of more than that */
   lw_role role;               /* of the marks added from now on, and the number of their group */
   int group, table, row;
   bool failed; /* out of memory: what follows is dropped */

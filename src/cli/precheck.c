@@ -6,13 +6,16 @@
 
 #include <lowwall/report.h>
 
+#include "report/precheck/pdf.h"
 #include "cli.h"
 #include "one_wall.h"
 #include "output.h"
+#include "precheck_file.h"
 
 static const char help[] =
     "lowwall precheck [--paper a4|letter] [--date DAY] [--tables DIR] -o FILE [SHEET] [ITEM=VALUE ...]\n"
     "lowwall precheck --verify HASH [--date DAY] [--tables DIR] [SHEET] [ITEM=VALUE ...]\n"
+    "lowwall precheck --verify FILE.pdf [--tables DIR]\n"
     "\n"
     "Make the pages that a council can file: who must see it, heights, the drawn section, what was given "
     "and\n"
@@ -24,6 +27,8 @@ static const char help[] =
     "  --date YYYY-MM-DD   the day of issue, as the item date; no clock is read\n"
     "  --verify HASH       say whether this sheet, these tables and this version are those of a pre-check;\n"
     "                      HASH is whole, or its first digits as at the foot of a page\n"
+    "  --verify FILE.pdf   the same of the sheet that is attached to it, and whether its pages are made of "
+    "it\n"
     "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n"
     "  -o, --output FILE   write there, the whole of it or nothing\n"
     "  -h, --help          this page\n"
@@ -48,6 +53,15 @@ static bool agree(const precheck_asked *asked) {
   else
     return true;
   return false;
+}
+
+/* A PDF brings its sheet along, and its day of issue. gives as read_options */
+static int take_file(int argc, const precheck_asked *asked) {
+  if (optind == argc && !asked->date && !asked->paper && !asked->wall.output) return 0;
+  return lw_cli_refuse("precheck",
+                       "bad-option: --verify %.200s takes the sheet that is attached to it, and no other",
+                       asked->verify) +
+         1;
 }
 
 /* gives 0 to go on, else the exit status + 1 */
@@ -78,6 +92,7 @@ static int read_options(int argc, char **argv, precheck_asked *asked) {
     lw_print(asked->item, sizeof asked->item, "date=%.40s", asked->date);
     asked->wall.also = asked->item;
   }
+  if (asked->verify && lw_cli_ends_in(asked->verify, ".pdf")) return take_file(argc, asked);
   return lw_wall_take_arguments(argc, argv, optind, &asked->wall) && agree(asked) ? 0 : LW_EXIT_BAD_INPUT + 1;
 }
 
@@ -149,12 +164,8 @@ static int verify(const precheck_asked *asked, const char *hash) {
 
 static lw_status make_pdf(const precheck_asked *asked, const lw_result *result, const char *hash,
                           lw_text *out, lw_error *error) {
-  lw_drawing_pages pages = {0};
   bool letter = asked->paper && strcmp(asked->paper, "letter") == 0;
-  lw_status status = lw_precheck_pages(result, hash, letter ? LW_PAPER_LETTER : LW_PAPER_A4, &pages, error);
-  if (status == LW_OK) status = lw_drawing_pdf(pages.page, pages.count, out, error);
-  lw_drawing_pages_free(&pages);
-  return status;
+  return lw_precheck_pdf(result, hash, letter ? LW_PAPER_LETTER : LW_PAPER_A4, out, error);
 }
 
 static int make(const precheck_asked *asked, lw_one_wall *wall) {
@@ -179,6 +190,8 @@ int lw_cli_precheck(int argc, char **argv) {
   precheck_asked asked = {.wall = {.command = "precheck"}};
   int ended = read_options(argc, argv, &asked), exit_status = LW_EXIT_OTHER;
   if (ended > 0) return ended - 1;
+  if (asked.verify && lw_cli_ends_in(asked.verify, ".pdf"))
+    return lw_precheck_verify_file(&asked.wall, asked.verify);
   lw_one_wall *wall = lw_wall_open(&asked.wall, &exit_status);
   if (wall == NULL) return exit_status;
   ended = lw_wall_run(&asked.wall, wall);

@@ -2,6 +2,8 @@
 /* The pre-check: who must sign comes first, all of it fits on two pages, the hash follows what was given. */
 #include "../checks/random_wall.h"
 #include "report/draw/drawing.h"
+#include "report/draw/pdf_parts.h"
+#include "report/precheck/pdf.h"
 #include "report/precheck/precheck.h"
 #include "every_wall.h"
 #include "markup.h"
@@ -237,6 +239,17 @@ Test(precheck, the_hash_is_of_what_was_given_and_not_of_how) {
   cr_expect_str_neq(one, other, "an answer that agrees with what would be assumed is still an answer");
 }
 
+static bool has_bytes(const lw_text *pdf, const char *words) {
+  size_t length = strlen(words);
+  for (size_t i = 0; i + length <= pdf->length; i++)
+    if (memcmp(pdf->data + i, words, length) == 0) return true;
+  return false;
+}
+
+static void expect_bytes(const lw_text *pdf, const char *words) {
+  cr_expect(has_bytes(pdf, words), "%s", words);
+}
+
 Test(precheck, a_pdf_says_what_it_is_or_what_to_install) {
   const lw_result *result = wall_of(wall_sorts[1]);
   lw_drawing_pages pages = {0};
@@ -249,8 +262,8 @@ Test(precheck, a_pdf_says_what_it_is_or_what_to_install) {
     cr_assert_eq(made, LW_OK);
     cr_expect_eq(memcmp(pdf.data, "%PDF-", 5), 0);
     cr_expect_eq(memcmp(png.data, "\x89PNG", 4), 0);
-    cr_expect_not_null(strstr(pdf.data + pdf.length - 600, "/Lang (en)"));
-    cr_expect_not_null(strstr(pdf.data + pdf.length - 600, "/Marked true"));
+    expect_bytes(&pdf, "/Lang (en)");
+    expect_bytes(&pdf, "/Marked true");
   } else {
     cr_expect_eq(made, LW_NO_SOLUTION);
     cr_expect_eq(drawn, LW_NO_SOLUTION);
@@ -259,4 +272,49 @@ Test(precheck, a_pdf_says_what_it_is_or_what_to_install) {
   lw_drawing_pages_free(&pages);
   lw_text_free(&pdf);
   lw_text_free(&png);
+}
+
+/* The tree that a reader for the blind goes by: each head cell says of what, the drawing has words. */
+Test(precheck, a_pdf_brings_its_sheet_and_words_for_its_drawing) {
+  const lw_result *result = wall_of(wall_sorts[1]);
+  lw_text one = {0}, again = {0}, hash = {0}, sheet = {0}, given = {0};
+  lw_error error = {0};
+  if (!lw_drawing_has_paper()) return;
+  cr_assert_eq(lw_precheck_pdf(result, HASH, LW_PAPER_A4, &one, &error), LW_OK, "%s", error.text);
+  cr_assert_eq(lw_precheck_pdf(result, HASH, LW_PAPER_A4, &again, &error), LW_OK);
+  cr_expect(one.length == again.length && memcmp(one.data, again.data, one.length) == 0, "bytes differ");
+  lw_status status = lw_precheck_sheet(&one, &hash, &sheet, &error);
+  if (lw_pdf_has_parts()) {
+    cr_assert_eq(status, LW_OK, "%s", error.text);
+    lw_sheet_write(&result->given, false, &given);
+    cr_expect_str_eq(sheet.data, given.data);
+    cr_expect_str_eq(hash.data, HASH);
+    expect_bytes(&one, "/Alt (");
+    expect_bytes(&one, "/Scope /Row");
+    expect_bytes(&one, "/Scope /Column");
+  } else {
+    cr_expect_eq(status, LW_NO_SOLUTION);
+    cr_expect_not_null(strstr(error.text, "libqpdf-dev"));
+  }
+  lw_text *all[] = {&one, &again, &hash, &sheet, &given};
+  for (size_t i = 0; i < sizeof all / sizeof *all; i++) lw_text_free(all[i]);
+}
+
+/* A damaged file is refused in a sentence, wherever it was cut. */
+Test(precheck, a_pdf_that_is_cut_is_refused_or_read) {
+  enum { CUTS = 12 };
+  lw_text whole = {0};
+  lw_error error = {0};
+  if (!lw_drawing_has_paper() || !lw_pdf_has_parts()) return;
+  cr_assert_eq(lw_precheck_pdf(wall_of(wall_sorts[1]), HASH, LW_PAPER_A4, &whole, &error), LW_OK);
+  for (int i = 0; i < CUTS; i++) {
+    lw_text cut = {0}, hash = {0}, sheet = {0};
+    lw_text_add_bytes(&cut, whole.data, whole.length * (size_t)i / CUTS);
+    lw_status status = lw_precheck_sheet(&cut, &hash, &sheet, &error);
+    cr_expect(status == LW_NOT_READ || (status == LW_OK && sheet.length > 0), "cut %d", i);
+    lw_text_free(&cut);
+    lw_text_free(&hash);
+    lw_text_free(&sheet);
+  }
+  lw_text_free(&whole);
 }

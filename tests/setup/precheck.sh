@@ -23,6 +23,22 @@ fi
 pages() { pdfinfo "$pdf" | awk '/^Pages:/ { exit !($2 >= 1 && $2 <= 4) }'; }
 titled() { pdfinfo "$pdf" | grep -q '^Title: *Pre-check' && pdfinfo "$pdf" | grep -q '^Tagged: *yes'; }
 spoken() { grep -aq '/Lang (en)' "$pdf"; }
+# As a reader for the blind has it: one document, who must see it first, rows with a head, words apart.
+heard() {
+    pdfinfo -struct-text "$pdf" >"$scratch/heard" 2>/dev/null
+    head -n 1 "$scratch/heard" | grep -qx Document &&
+        grep -A 1 -m 1 'H1' "$scratch/heard" | grep -q '"Who must see it: ' &&
+        awk '$1 ~ /^TR/ { bad = bad || (rows && !heads); rows++; heads = 0 } $1 ~ /^TH/ { heads++ }
+            END { exit bad || rows <= 20 || !heads }' "$scratch/heard" &&
+            grep -Eq ' m, from the underside of the lowest course to the top, cap included"$' "$scratch/heard"
+}
+# Where the build found libqpdf. Without it neither is there, and the program says what to install.
+parts() { "$build/lowwall" precheck --verify "$scratch/try.pdf" 2>&1 | grep -q 'without libqpdf, and'; }
+explained() {
+    cat "$scratch/heard" "$pdf" | grep -aEo '/Scope /(Row|Column)|/Alt [(]' | sort -u >"$scratch/told"
+    [ "$(wc -l <"$scratch/told")" = 3 ]
+}
+brought() { "$build/lowwall" precheck --verify "$pdf" | grep -q 'byte for byte'; }
 embedded() { pdffonts "$pdf" | awk 'NR > 2 { all++; for (i = 1; i <= NF; i++) if ($i == "yes" || $i == "no") {
     if ($i == "no") bad = 1; break } } END { exit !(all > 0 && !bad) }'; }
 who() { pdftotext "$pdf" - | head -n 4 | grep -Eq 'council|engineer|authority|builder'; }
@@ -52,6 +68,9 @@ all_of() { # SORT SHEET...
     check "$sort: more than four pages" pages
     check "$sort: no title, or not tagged" titled
     check "$sort: no language" spoken
+    check "$sort: not read out in order" heard
+    parts || check "$sort: head cells or drawing not explained" explained
+    parts || check "$sort: its own sheet is not that of its pages" brought
     check "$sort: a font is not embedded" embedded
     check "$sort: who must sign is not what comes first" who
     pdftotext -layout "$pdf" "$scratch/words"
@@ -67,6 +86,22 @@ all_of 'a bed against a fence' docs/demo/bed.csv 'site back=fence' 'fence height
 all_of 'everything at once' docs/demo/bank.csv 'storm rain=60 mm' 'trench depth=0.4 m' \
     'trench distance=0.9 m' 'seismic horizontal=0.1' 'fence height=1.8 m' \
     'fence place=behind' 'drain outlets=0'
+# A hand that changes the sheet, or a file with none.
+pdf=$scratch/try.pdf
+"$build/lowwall" precheck -o "$pdf" docs/demo/bed.csv
+brought_not() { # FILE WORDS
+    ! "$build/lowwall" precheck --verify "$1" >"$scratch/said" 2>&1 && grep -q "$2" "$scratch/said"
+}
+"$build/lowwall" draw -o "$scratch/drawn.pdf" docs/demo/bed.csv
+parts || check 'a drawing passes for a pre-check' brought_not "$scratch/drawn.pdf" 'no sheet.csv is attached'
+echo 'no PDF at all' >"$scratch/no.pdf"
+parts || check 'words pass for a PDF' brought_not "$scratch/no.pdf" 'no PDF'
+mkdir "$scratch/other"
+sed '2s/,1\.5,/,1.6,/' tables/formats.csv >"$scratch/other/formats.csv"
+other_tables() {
+    ! "$build/lowwall" precheck --verify "$pdf" --tables "$scratch/other" | grep -q 'belongs to'
+}
+parts || check 'other tables pass for those of the file' other_tables
 # The hash: the order of rows does not count; a value and a table do.
 hash=$(hash_in "$scratch/try.pdf")
 belongs() { "$build/lowwall" precheck --verify "$hash" "$@"; }

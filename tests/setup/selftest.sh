@@ -61,7 +61,7 @@ setup() { # MODE PURPOSE
     SCRATCH=$scratch PATH=$scratch/bin CC=cc sh "$here/setup.sh" "$@" >"$scratch/said" 2>&1 || status=$?
 }
 
-echo 'c gsl csv jansson cairo pangocairo fonts' >"$scratch/has"
+echo 'c gsl csv jansson cairo pangocairo libqpdf fonts' >"$scratch/has"
 system 0 apt
 setup --install demo
 check 'with all there it succeeds' [ "$status" = 0 ]
@@ -99,6 +99,10 @@ system 1000
 setup --install demo
 check 'without cairo it succeeds' [ "$status" = 0 ]
 check 'without cairo it says what is left out' says '^PDF and PNG are left out; they want libcairo2-dev'
+echo 'c gsl csv jansson cairo pangocairo fonts' >"$scratch/has"
+setup --install demo
+check 'without libqpdf it succeeds' [ "$status" = 0 ]
+check 'without libqpdf it says what is left out' says '^A PDF brings no sheet.* libqpdf-dev'
 echo 'c gsl' >"$scratch/has"
 
 system 0 apt

@@ -49,6 +49,7 @@ clang-format clang-format clang-tools-extra clang-format
 mandoc mandoc mandoc mandoc
 cairo libcairo2-dev cairo-devel cairo
 pango libpango1.0-dev pango-devel pango
+qpdf libqpdf-dev qpdf-devel qpdf
 pdftotext poppler-utils poppler-utils poppler
 fonts fonts-dejavu-core dejavu-sans-fonts -
 clang-14 clang-14 - -
@@ -84,6 +85,7 @@ present() {
     comma-locale) comma_locale ;;
     cairo) pkg-config --exists cairo 2>/dev/null ;;
     pango) pkg-config --exists pangocairo 2>/dev/null ;;
+    qpdf) pkg-config --exists libqpdf 2>/dev/null ;;
     fonts) any_font ;;
     fuzzer) has_fuzzer ;;
     lld-14) has wasm-ld-14 ;;
@@ -108,8 +110,8 @@ needs() {
 # What it does less without: PDF and PNG, and a look at the form of files.
 wishes() {
     case $purpose in
-    demo | page | fuzz) echo pkg-config cairo pango fonts ;;
-    test) echo pkg-config cairo pango fonts pdftotext ;;
+    demo | page | fuzz) echo pkg-config cairo pango qpdf fonts ;;
+    test) echo pkg-config cairo pango qpdf fonts pdftotext ;;
     lint) echo clang-format ;;
     esac
 }
@@ -175,8 +177,10 @@ if [ "$mode" = --install ] && has apt-get; then
     lacking=$(missing $(needs)) wished=$(missing $(wishes)) paged=$(missing $(page_wishes))
 fi
 if [ -z "$lacking" ]; then
+    left='PDF and PNG are left out; they want'
+    [ "$wished" != 'qpdf ' ] || left='A PDF brings no sheet and no words for its drawing; that wants'
     # shellcheck disable=SC2086
-    [ -z "$wished" ] || echo "PDF and PNG are left out; they want$(names 2 $wished) (Debian's names)"
+    [ -z "$wished" ] || echo "$left$(names 2 $wished) (Debian's names)"
     # shellcheck disable=SC2086
     [ -z "$paged" ] || echo "Not all tests of the page run; they want$(names 2 $paged) (Debian's names)"
     exit 0

@@ -140,5 +140,6 @@ void lw_drawing_free(lw_drawing *drawing) {
   lw_text_free(&drawing->words);
   lw_text_free(&drawing->title);
   lw_text_free(&drawing->description);
+  lw_text_free(&drawing->figure);
   *drawing = (lw_drawing){0};
 }

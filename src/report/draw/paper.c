@@ -10,7 +10,7 @@
 #include <pango/pangocairo.h>
 
 #include "base/print.h"
-#include "pdf_language.h"
+#include "pdf_parts.h"
 #include "pens.h"
 
 static const double POINTS_PER_MM = 72.0 / 25.4;
@@ -166,7 +166,8 @@ lw_status lw_drawing_pdf(const lw_drawing *page, int count, lw_text *out, lw_err
   go_to_row(&t, 0, 0);
   cairo_tag_end(cr, "Document");
   lw_status status = ended(cr, surface, out);
-  if (status == LW_OK) lw_pdf_add_language(out);
+  const lw_text *alt = page[0].figure.length > 0 ? &page[0].figure : &page[0].description;
+  if (status == LW_OK) status = lw_pdf_dress(out, alt->data ? alt->data : "");
   if (status == LW_OK && !out->failed) return LW_OK;
   return lw_error_set(error, LW_NO_MEMORY, LW_REASON_NONE, "the PDF could not be made");
 }

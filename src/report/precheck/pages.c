@@ -107,6 +107,8 @@ static void foot(const lw_block_flow *f, const char *hash) {
                      "lowwall %s pre-check, page %d of %d. %.8s", LW_VERSION, i + 1, f->pages->count, hash);
     lw_text_addf(&page->title, "Pre-check of a wall%s%s", title[0] ? ": " : "", title);
     lw_text_add(&page->description, f->result->verdict.headline);
+    if (f->section.description.data) lw_text_add(&page->figure, f->section.description.data);
+    page->failed = page->failed || page->title.failed || page->description.failed || page->figure.failed;
   }
 }
 
