@@ -41,7 +41,7 @@ _lowwall() {
     local word=$2 before=$3
     COMPREPLY=()
     if [[ $COMP_CWORD = 1 ]]; then
-        _lowwall_words $'ask\ncheck\norder\npegs\ndraw\nprecheck\nform\nnew\nlist\npressure\nbearing\nslip\nhelp\nversion\n--help\n--version' "$word"
+        _lowwall_words $'ask\ncheck\norder\npegs\nfit\ndraw\nprecheck\nform\nnew\nlist\npressure\nbearing\nslip\nhelp\nversion\n--help\n--version' "$word"
         return
     fi
     case $before in
@@ -58,14 +58,14 @@ _lowwall() {
     case ${COMP_WORDS[1]} in
     ask) _lowwall_wall $'--units\n--tables\n--output\n--help' "$word" ;;
     check) _lowwall_check "$1" "$word" ;;
-    order | pegs) _lowwall_wall $'--csv\n--json\n--tables\n--output\n--help' "$word" ;;
+    order | pegs | fit) _lowwall_wall $'--csv\n--json\n--tables\n--output\n--help' "$word" ;;
     draw) _lowwall_wall $'--view\n--width\n--tables\n--output\n--help' "$word" ;;
     form) _lowwall_words $'--paper\n--tables\n--output\n--help' "$word" ;;
     precheck) _lowwall_wall $'--paper\n--date\n--verify\n--tables\n--output\n--help' "$word" ;;
     list) _lowwall_list "$1" "$word" "$before" ;;
     new) _lowwall_words $'bed\nground\nsection\n--output\n--help' "$word" ;;
     pressure | bearing | slip) _lowwall_words $'--json\n--help' "$word" ;;
-    help) _lowwall_words $'ask\ncheck\norder\npegs\ndraw\nprecheck\nform\nnew\nlist\npressure\nbearing\nslip' "$word" ;;
+    help) _lowwall_words $'ask\ncheck\norder\npegs\nfit\ndraw\nprecheck\nform\nnew\nlist\npressure\nbearing\nslip' "$word" ;;
     esac
 }
 

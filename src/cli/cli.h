@@ -9,6 +9,7 @@ int lw_cli_ask(int argc, char **argv);
 int lw_cli_check(int argc, char **argv);
 int lw_cli_order(int argc, char **argv);
 int lw_cli_pegs(int argc, char **argv);
+int lw_cli_fit(int argc, char **argv);
 int lw_cli_form(int argc, char **argv);
 int lw_cli_new(int argc, char **argv);
 int lw_cli_list(int argc, char **argv);

@@ -9,6 +9,7 @@ static const lw_cli_command commands[] = {
     {"check", "check a wall, or the many walls of a schedule", lw_cli_check},
     {"order", "what to order for the wall of a sheet, block by block", lw_cli_order},
     {"pegs", "where its pegs go, the levels, and the order of work", lw_cli_pegs},
+    {"fit", "the blocks that a yard sells, tried in the wall: what holds, what it costs", lw_cli_fit},
     {"draw", "draw the section of a wall to scale", lw_cli_draw},
     {"precheck", "make the two pages that a council can file", lw_cli_precheck},
     {"form", "the questions of ask on paper, to fill in on site", lw_cli_form},

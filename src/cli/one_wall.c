@@ -35,19 +35,21 @@ static bool take(char *argument, lw_wall_asked *asked) {
   else if (lacks_value(argument))
     lw_cli_refuse(command, "no-value: \"%.80s\" is an item and wants a value, as in 'wall height=900 mm'",
                   argument);
+  else if (asked->sheet != NULL && asked->wants_list && asked->list == NULL)
+    asked->list = argument;
   else if (asked->sheet != NULL)
     lw_cli_refuse(command, "bad-option: %.200s and %.200s: one sheet at a time; a schedule holds many walls",
                   asked->sheet, argument);
   else
     asked->sheet = argument;
-  return asked->sheet == argument;
+  return asked->sheet == argument || asked->list == argument;
 }
 
-/* Would the output take the place of the sheet it is made from? */
-static bool eats_its_sheet(const lw_wall_asked *asked) {
+/* Would the output take the place of a file that it is made from? */
+static bool eats(const lw_wall_asked *asked, const char *name) {
   struct stat in, out;
-  if (asked->sheet == NULL || asked->output == NULL || strcmp(asked->output, "-") == 0) return false;
-  int known = strcmp(asked->sheet, "-") == 0 ? fstat(STDIN_FILENO, &in) : stat(asked->sheet, &in);
+  if (name == NULL || asked->output == NULL || strcmp(asked->output, "-") == 0) return false;
+  int known = strcmp(name, "-") == 0 ? fstat(STDIN_FILENO, &in) : stat(name, &in);
   if (known != 0 || stat(asked->output, &out) != 0) return false;
   return S_ISREG(out.st_mode) && in.st_dev == out.st_dev && in.st_ino == out.st_ino;
 }
@@ -58,7 +60,10 @@ bool lw_wall_take_arguments(int argc, char **argv, int first, lw_wall_asked *ask
     if (!take(argv[i], asked)) return false;
   if (asked->sheet == NULL && asked->item_count == 0)
     lw_cli_refuse(asked->command, "bad-option: a sheet is wanted, or items as in 'wall height=600 mm'");
-  else if (eats_its_sheet(asked))
+  else if (eats(asked, asked->list))
+    lw_cli_refuse(asked->command, "bad-option: %.200s is the list itself; give the output another name",
+                  asked->output);
+  else if (eats(asked, asked->sheet))
     lw_cli_refuse(asked->command, "bad-option: %.200s is the sheet itself; give the output another name",
                   asked->output);
   else if (lw_output_is_table(asked->output, asked->tables))
@@ -128,11 +133,16 @@ static int read_rest(const lw_wall_asked *asked, lw_one_wall *wall) {
   return status == LW_OK ? 0 : unread(wall, status);
 }
 
+int lw_wall_read(const lw_wall_asked *asked, lw_one_wall *wall) {
+  int ended = asked->sheet != NULL ? read_rest(asked, wall) : 0;
+  if (ended == 0) lw_wall_override(asked, &wall->c, &wall->faults);
+  return ended;
+}
+
 int lw_wall_run(const lw_wall_asked *asked, lw_one_wall *wall) {
   lw_error error = {0};
-  int ended = asked->sheet != NULL ? read_rest(asked, wall) : 0;
+  int ended = lw_wall_read(asked, wall);
   if (ended > 0) return ended;
-  lw_wall_override(asked, &wall->c, &wall->faults);
   (asked->complete ? asked->complete : lw_case_complete)(wall->tables, &wall->c, &wall->faults);
   if (wall->faults.count > 0) return lw_cli_print_faults(&wall->faults) + 1;
   if (lw_run(&wall->c, wall->tables, LW_DETAIL_EVERYTHING, &wall->result, &error) == LW_OK) return 0;

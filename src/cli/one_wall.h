@@ -11,6 +11,8 @@ typedef struct lw_wall_asked {
   const char *command; /* "draw": for messages */
   const char *tables, *output;
   const char *sheet; /* NULL: items alone make the wall */
+  bool wants_list;   /* a second file is taken, the list */
+  const char *list;
   int item_count;
   char **item;      /* "wall height=1.2 m" */
   const char *also; /* one item more, of an option; NULL: none */
@@ -40,6 +42,8 @@ typedef struct lw_one_wall {
 lw_one_wall *lw_wall_open(const lw_wall_asked *asked, int *exit_status);
 void lw_wall_close(lw_one_wall *wall);
 
+/* Read the rest and the items, faults noted. gives 0, or after saying why the exit status + 1 */
+int lw_wall_read(const lw_wall_asked *asked, lw_one_wall *wall);
 /* Read the rest, complete and run. gives 0, or after saying why the exit status + 1 */
 int lw_wall_run(const lw_wall_asked *asked, lw_one_wall *wall);
 

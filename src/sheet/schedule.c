@@ -37,8 +37,7 @@ struct lw_schedule {
   column column[COLUMN_MAX];
 };
 
-/* "wall height [mm]": the name's length, and the unit copied out of its brackets. */
-static size_t split_header(const char *text, size_t length, char *unit, size_t size) {
+size_t lw_header_split(const char *text, size_t length, char *unit, size_t size) {
   const char *open = memchr(text, '[', length);
   unit[0] = '\0';
   if (open == NULL || text[length - 1] != ']') {
@@ -61,7 +60,7 @@ static int column_of(const lw_schedule *s, const lw_named *named) {
 
 static void resolve(lw_schedule *s, const char *text, size_t length, int row, int at, column *col) {
   char unit[64];
-  size_t name = split_header(text, length, unit, sizeof unit);
+  size_t name = lw_header_split(text, length, unit, sizeof unit);
   lw_named named;
   if (!lw_entry_item(text, name, (lw_cell_place){row, at}, &named, s->header_faults)) {
     return;
@@ -284,7 +283,7 @@ static void look_at_cell(void *context, const char *text, size_t length, int row
   char folded[LW_FOLDED_MAX];
   int number;
   double value;
-  size_t name = split_header(text, length, unit, sizeof unit);
+  size_t name = lw_header_split(text, length, unit, sizeof unit);
   lw_fold(text, length, folded);
   bool item_word = strcmp(folded, "item") == 0;
   first->upright = first->upright || (at == 1 && item_word);

@@ -13,4 +13,7 @@ size_t lw_schedule_row_size(const lw_schedule *schedule);
 void lw_schedule_pack(const lw_schedule *schedule, const lw_case *c, unsigned char *bytes);
 void lw_schedule_unpack(const lw_schedule *schedule, const unsigned char *bytes, lw_case *c);
 
+/* "wall height [mm]": the name's length, and the unit copied out of its brackets. */
+size_t lw_header_split(const char *text, size_t length, char *unit, size_t size);
+
 #endif

@@ -2,8 +2,8 @@
 # The includes of files.   awk -f includes.awk FILE...
 BEGIN {
   rooms = split("base tables sheet soil wall pressure standards balance slip checks load_cases studies " \
-                "verdict run remedies order report report/text report/figures report/json report/order " \
-                "report/draw report/working report/precheck ask page cli", room, " ")
+                "verdict run remedies order fit report report/text report/figures report/json report/order " \
+                "report/fit report/draw report/working report/precheck ask page cli", room, " ")
   for (i = 1; i <= rooms; i++) rank[room[i]] = i
   # a public header belongs to a room
   belongs("base", "base")

@@ -1,0 +1,102 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "report.h"
+
+#include <string.h>
+
+#include "report/page.h"
+
+static const char *who_words(lw_who who) {
+  static const char *const words[] = {
+      [LW_WHO_BUILDER] = "no one beyond the builder is called for; confirm with the authority",
+      [LW_WHO_COUNCIL] = "the council, before building",
+      [LW_WHO_ENGINEER] = "a licensed engineer",
+  };
+  return words[who];
+}
+
+static void name(const lw_page *page, const lw_fit *fit, int number) {
+  char cleaned[LW_WORDS_MAX], prefix[16];
+  lw_text_clean(fit->block->name, cleaned, sizeof cleaned);
+  lw_print(prefix, sizeof prefix, "  %d. ", number);
+  lw_page_sayf(page, prefix, "%s, row %d", cleaned, fit->block->row);
+}
+
+/* No item is broken between two lines, so that each can be copied as it stands. */
+static void typed(const lw_page *page, const lw_fit *fit) {
+  char line[80] = "     typed:";
+  for (int i = 0; i < fit->items.count; i++) {
+    size_t used = strlen(line);
+    if (used + strlen(fit->items.item[i]) + 3 >= sizeof line) {
+      lw_page_linef(page, LW_TONE_PLAIN, "%s", line);
+      lw_print(line, sizeof line, "%s", "           ");
+      used = strlen(line);
+    }
+    lw_print(line + used, sizeof line - used, " '%s'", fit->items.item[i]);
+  }
+  lw_page_linef(page, LW_TONE_PLAIN, "%s", line);
+}
+
+static void laid(const lw_page *page, const lw_fit_list *list, const lw_fit *fit) {
+  char currency[sizeof list->yard->currency];
+  lw_text_clean(list->yard->currency, currency, sizeof currency);
+  lw_page_sayf(page, "     ", "%.2f%s%s: %d blocks%s of %.1f kg, %.0f kg in all", fit->cost,
+               currency[0] != '\0' ? " " : "", currency, fit->whole + fit->other,
+               fit->other > 0 ? ", halves and corner units with them," : "", fit->unit_mass_kg, fit->mass_kg);
+  lw_page_sayf(page, "     ", "%d course%s, each set back %.6g mm, the wall %.6g mm in the ground",
+               fit->courses, fit->courses == 1 ? "" : "s", fit->setback_m * 1000.0,
+               fit->embedment_m * 1000.0);
+  if (fit->ratio.known)
+    lw_page_sayf(page, "     ", "%s; %s governs with %.2f times what is asked", lw_grade_sentence(fit->grade),
+                 fit->governs, fit->ratio.value);
+  else
+    lw_page_sayf(page, "     ", "%s; %s governs", lw_grade_sentence(fit->grade), fit->governs);
+  lw_page_sayf(page, "     ", "who must see it: %s", who_words(fit->who));
+  typed(page, fit);
+}
+
+typedef enum group { HOLD, SHORT, NOT_LAID } group;
+
+static group group_of(const lw_fit *fit) {
+  if (fit->kind != LW_FIT_LAID) return NOT_LAID;
+  return fit->grade == LW_GRADE_HOLDS ? HOLD : SHORT;
+}
+
+static void heading(const lw_page *page, group now) {
+  static const char *const titles[] = {
+      [HOLD] = "These hold, the cheapest first",
+      [SHORT] = "These do not hold, the least grave first",
+      [NOT_LAID] = "These cannot be laid in the wall as the sheet has it",
+  };
+  lw_page_heading(page, titles[now]);
+}
+
+static void head(const lw_page *page, const lw_fit_list *list) {
+  const lw_fit *best = &list->fit[0];
+  bool holds = group_of(best) == HOLD;
+  lw_page_tone(page, LW_TONE_STRONG, "",
+               holds ? best->headline : "None of these blocks holds in the wall of the sheet.");
+  if (list->replaced[0] != '\0') lw_page_sayf(page, "", "Made with replaced tables: %s.", list->replaced);
+  lw_page_blank(page);
+  lw_page_sayf(
+      page, "",
+      "%sNothing here says that the wall may be built. Prices are those of the list, and stand for "
+      "halves and corner units too: ask what those cost. Caps and all else that an order has are not "
+      "counted.",
+      holds ? "That is the check of the first block below. " : "");
+}
+
+lw_status lw_report_fit_text(const lw_fit_list *list, const lw_text_style *style, lw_text *out) {
+  lw_page page = {.out = out, .style = *style};
+  char why[LW_FIT_WHY];
+  head(&page, list);
+  for (int i = 0; i < list->yard->count; i++) {
+    const lw_fit *fit = &list->fit[i];
+    if (i == 0 || group_of(fit) != group_of(fit - 1)) heading(&page, group_of(fit));
+    name(&page, fit, i + 1);
+    if (fit->kind == LW_FIT_LAID)
+      laid(&page, list, fit);
+    else
+      lw_page_say(&page, "     ", lw_fit_why(list, fit, why));
+  }
+  return out->failed ? LW_NO_MEMORY : LW_OK;
+}

@@ -1,0 +1,85 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <criterion/criterion.h>
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "fit/yard.h"
+
+/* Faulty lists: each fault names its cell. Lists that differ in form only are the same list. */
+
+#define HEAD "name,length [mm],height [mm],depth [mm],mass [kg],price [AUD]\n"
+
+static lw_status read_list(const char *list, lw_yard *yard, lw_faults *faults) {
+  *faults = (lw_faults){.count = 0};
+  return lw_yard_read(list, strlen(list), yard, faults);
+}
+
+Test(yard, faults_name_their_cells) {
+  static const struct {
+    const char *list;
+    lw_fault_slug slug;
+    int row, column;
+  } cases[] = {
+      {"", LW_FAULT_EMPTY, 1, 1},
+      {HEAD, LW_FAULT_EMPTY, 1, 1},
+      {"name,price\nA,5\n", LW_FAULT_HEADER, 1, 1},
+      {"name,colour\nA,grey\n", LW_FAULT_UNKNOWN_ITEM, 1, 2},
+      {"name,length [mm],length [m]\n", LW_FAULT_DUPLICATE_ITEM, 1, 3},
+      {"name,course count\n", LW_FAULT_UNKNOWN_ITEM, 1, 2},
+      {"name,length [kg]\n", LW_FAULT_WRONG_UNIT, 1, 2},
+      {HEAD "A,300,200,300,400,6\n", LW_FAULT_OUT_OF_RANGE, 2, 5},
+      {HEAD "A,300,200,300,40,6\nB,300,200,300,1,6\n", LW_FAULT_OUT_OF_RANGE, 3, 5},
+      {HEAD "A,,200,300,40,6\n", LW_FAULT_NO_VALUE, 2, 2},
+      {HEAD ",300,200,300,40,6\n", LW_FAULT_NO_VALUE, 2, 1},
+      {HEAD "A,300,200,300,40,\n", LW_FAULT_NO_VALUE, 2, 6},
+      {HEAD "A,300,200,300,40,$6\n", LW_FAULT_NOT_A_NUMBER, 2, 6},
+      {HEAD "A,300,200,300,40,-6\n", LW_FAULT_OUT_OF_RANGE, 2, 6},
+      {HEAD "A,300,200 in,300,40,6\n", LW_FAULT_TWO_UNITS, 2, 3},
+      {HEAD "A,300,200,thick,40,6\n", LW_FAULT_NOT_A_NUMBER, 2, 4},
+      {HEAD "A,300,200,300,40,6,5\n", LW_FAULT_CELL_COUNT, 2, 7},
+      {"name,length [mm],height [mm],depth [mm],mass [kg],price,currency\nA,300,200,300,40,6,AUD\n"
+       "B,300,200,300,40,6,EUR\n",
+       LW_FAULT_CONTRADICTION, 3, 7},
+      {HEAD "A,300,200,300,40,\"6\n", LW_FAULT_QUOTING, 2, 6},
+  };
+  lw_yard *yard = calloc(1, sizeof *yard);
+  lw_faults faults;
+  cr_assert_not_null(yard);
+  for (size_t i = 0; i < sizeof cases / sizeof *cases; i++) {
+    cr_expect_eq(read_list(cases[i].list, yard, &faults), LW_FAULTS, "%s", cases[i].list);
+    cr_expect_eq(faults.count, 1, "%s: %d faults", cases[i].list, faults.count);
+    const lw_fault *f = &faults.fault[0];
+    cr_expect(f->slug == cases[i].slug && f->row == cases[i].row && f->column == cases[i].column,
+              "%s: %s at %d, %d", cases[i].list, lw_fault_slug_name(f->slug), f->row, f->column);
+    cr_expect(f->wanted[0] != '\0');
+  }
+  free(yard);
+}
+
+Test(yard, forms_of_one_list) {
+  static const char *const lists[] = {
+      HEAD "\"Block, grey\",300,200,450,63.5,11.25\n",
+      "price [AUD],Block mass,block depth,height,length,name\r\n11.25,63.5 kg,45 cm,0.2 m,300 mm,\"Block, "
+      "grey\"\r\n\r\n",
+      "name;length [m];height [m];depth [m];mass [kg];price;currency\nBlock, "
+      "grey;0,3;0,2;0,45;63,5;11,25;AUD\n",
+  };
+  lw_yard *first = calloc(2, sizeof *first), *yard = first + 1;
+  lw_faults faults;
+  cr_assert_not_null(first);
+  cr_assert_eq(read_list(lists[0], first, &faults), LW_OK);
+  cr_expect_str_eq(first->block[0].items.item[2], "block depth=450 mm");
+  for (size_t i = 0; i < sizeof lists / sizeof *lists; i++) {
+    cr_assert_eq(read_list(lists[i], yard, &faults), LW_OK, "%s: %s", lists[i], faults.fault[0].wanted);
+    cr_assert_eq(yard->count, 1);
+    cr_expect_str_eq(yard->currency, "AUD");
+    cr_expect_str_eq(yard->block[0].name, "Block, grey");
+    cr_expect(fabs(yard->block[0].price - 11.25) < 1e-12);
+    cr_expect_eq(yard->block[0].items.count, first->block[0].items.count);
+    for (int k = 0; k < yard->block[0].items.count; k++)
+      cr_expect_str_eq(yard->block[0].items.item[k], first->block[0].items.item[k]);
+  }
+  free(first);
+}
