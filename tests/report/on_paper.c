@@ -52,3 +52,13 @@ void expect_on_paper(const lw_drawing *drawing, const char *name) {
   cr_expect(svg.data != NULL && strstr(svg.data, "<text ") != NULL, "no words: %s", name);
   lw_text_free(&svg);
 }
+
+bool on_paper_says(const lw_drawing *drawing, const char *words) {
+  lw_text all = {0};
+  for (size_t i = 0; i < drawing->mark_count; i++)
+    if (drawing->mark[i].kind == LW_MARK_WORDS)
+      lw_text_addf(&all, "%s ", drawing->words.data + drawing->mark[i].words);
+  bool says = all.data != NULL && strstr(all.data, words) != NULL;
+  lw_text_free(&all);
+  return says;
+}

@@ -8,4 +8,7 @@
  *  description and real text. */
 void expect_on_paper(const lw_drawing *drawing, const char *name);
 
+/** Whether the words of a drawing, joined however they are broken into lines, hold these. */
+bool on_paper_says(const lw_drawing *drawing, const char *words);
+
 #endif

@@ -31,3 +31,25 @@ lw_spot lw_plan_on_run(const lw_order *order, int run, double share, lw_spot *ou
   return (lw_spot){r->begin.x_m + share * (r->end.x_m - r->begin.x_m),
                    r->begin.y_m + share * (r->end.y_m - r->begin.y_m)};
 }
+
+int lw_plan_run_at(const lw_order *order, double along_m, double *share) {
+  const lw_plan *plan = &order->plan;
+  int run = 0;
+  while (run + 1 < plan->run_count && along_m > plan->run[run + 1].from_m) run++;
+  *share = (along_m - plan->run[run].from_m) / plan->run[run].length_m;
+  return run;
+}
+
+lw_spot lw_plan_away(const lw_order *order, int corner) {
+  const lw_plan *plan = &order->plan;
+  lw_spot before = {0.0, 0.0}, after = {0.0, 0.0}, way;
+  bool begins = plan->closed || corner > 0, goes_on = plan->closed || corner < plan->run_count;
+  if (begins) lw_plan_on_run(order, (corner + plan->run_count - 1) % plan->run_count, 1.0, &before);
+  if (goes_on) lw_plan_on_run(order, corner % plan->run_count, 0.0, &after);
+  way = (lw_spot){before.x_m + after.x_m, before.y_m + after.y_m};
+  /* Along the run is a quarter turn left of the way out. */
+  if (!begins) way = (lw_spot){after.x_m + after.y_m, after.y_m - after.x_m};
+  if (!goes_on) way = (lw_spot){before.x_m - before.y_m, before.y_m + before.x_m};
+  double size = fmax(hypot(way.x_m, way.y_m), 1e-6);
+  return (lw_spot){way.x_m / size, way.y_m / size};
+}

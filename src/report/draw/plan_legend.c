@@ -12,11 +12,6 @@ static double say(lw_plan_view *v, double y_mm, const char *words) {
                         LW_SMALL_MM, false, words);
 }
 
-/* No minus before nothing. */
-static double level(double value_m) {
-  return fabs(value_m) < 0.0005 ? 0.0 : value_m;
-}
-
 static double lines(lw_plan_view *v, double y_mm) {
   const lw_setting_out *p = &v->order->setting_out;
   char words[240];
@@ -37,12 +32,7 @@ static double lines(lw_plan_view *v, double y_mm) {
             : "");
     y_mm = say(v, y_mm, words);
   }
-  if (!p->pipe_known) return y_mm + 1.0;
-  lw_print(words, sizeof words,
-           "Drain pipe behind the wall: inside bottom %.3f m at its highest, %.3f m at its lowest outlet; "
-           "the longest way to daylight is %.2f m.",
-           level(p->pipe_high_m), level(p->pipe_outlet_m), p->pipe_length_m);
-  return say(v, y_mm, words) + 1.0;
+  return lw_plan_pipe_legend(v, y_mm) + 1.0;
 }
 
 bool lw_plan_check_pegs(const lw_setting_out *setting_out, int check, int peg[2]) {
@@ -95,7 +85,8 @@ static double squares(lw_plan_view *v, double y_mm) {
 }
 
 static void cell(lw_drawing *paper, double right_mm, double y_mm, double value_m) {
-  lw_drawing_words(paper, (lw_xy_mm){right_mm, y_mm}, LW_ANCHOR_END, LW_SMALL_MM, "%.3f", level(value_m));
+  lw_drawing_words(paper, (lw_xy_mm){right_mm, y_mm}, LW_ANCHOR_END, LW_SMALL_MM, "%.3f",
+                   lw_plan_level(value_m));
 }
 
 /* As many columns of the table as the paper is wide. */

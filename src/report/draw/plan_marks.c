@@ -169,28 +169,11 @@ static void turn(lw_plan_view *v, int run) {
                    r->turn_rad * LW_DEG_PER_RAD);
 }
 
-/* Away from the wall at a corner, or away from it and its end. */
-static lw_spot away_from(const lw_plan_view *v, int corner) {
-  const lw_plan *plan = &v->order->plan;
-  lw_spot before = {0.0, 0.0}, after = {0.0, 0.0}, way;
-  bool begins = plan->closed || corner > 0, goes_on = plan->closed || corner < plan->run_count;
-  if (begins) lw_plan_on_run(v->order, (corner + plan->run_count - 1) % plan->run_count, 1.0, &before);
-  if (goes_on) lw_plan_on_run(v->order, corner % plan->run_count, 0.0, &after);
-  way = (lw_spot){before.x_m + after.x_m, before.y_m + after.y_m};
-  /* Along the run is a quarter turn left of the way out. */
-  if (!begins) way = (lw_spot){after.x_m + after.y_m, after.y_m - after.x_m};
-  if (!goes_on) way = (lw_spot){before.x_m - before.y_m, before.y_m + before.x_m};
-  double size = fmax(hypot(way.x_m, way.y_m), 1e-6);
-  return (lw_spot){way.x_m / size, way.y_m / size};
-}
-
 static lw_spot away_from_step(const lw_plan_view *v, int step) {
-  const lw_plan *plan = &v->order->plan;
   lw_spot out;
-  int run = 0;
-  while (run + 1 < plan->run_count && plan->step[step].at_m > plan->run[run + 1].from_m) run++;
-  lw_plan_on_run(v->order, run, (plan->step[step].at_m - plan->run[run].from_m) / plan->run[run].length_m,
-                 &out);
+  double share;
+  int run = lw_plan_run_at(v->order, v->order->plan.step[step].at_m, &share);
+  lw_plan_on_run(v->order, run, share, &out);
   return out;
 }
 
@@ -203,9 +186,10 @@ static void peg_names(lw_plan_view *v) {
     char name[LW_SPOT_NAME];
     lw_spot way = {0.7, 0.7};
     if (!is_shown(v, p)) continue;
-    if (p->kind == LW_PEG_BASE) way = away_from(v, number);
+    if (p->kind == LW_PEG_BASE) way = lw_plan_away(v->order, number);
     if (p->kind == LW_PEG_STEP) way = away_from_step(v, number);
-    if (p->kind == LW_PEG_TOP) way = (lw_spot){-away_from(v, number).x_m, -away_from(v, number).y_m};
+    if (p->kind == LW_PEG_TOP)
+      way = (lw_spot){-lw_plan_away(v->order, number).x_m, -lw_plan_away(v->order, number).y_m};
     lw_sketch_around(&v->s, moved(lw_sketch_at(&v->s, p->at.x_m, p->at.y_m), way, AWAY_MM), "%s",
                      lw_peg_name(p, name));
   }

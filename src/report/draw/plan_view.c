@@ -85,6 +85,7 @@ static void draw(lw_plan_view *v) {
   double left = 0.5 * (s->width_mm - (s->right_m - s->left_m) * s->mm_per_m);
   s->origin = (lw_xy_mm){left - s->left_m * s->mm_per_m, y + s->top_m * s->mm_per_m};
   lw_plan_draw_wall(v);
+  lw_plan_draw_pipe(v);
   lw_plan_draw_pegs(v);
   lw_plan_draw_lengths(v);
   y += (s->top_m - s->bottom_m) * s->mm_per_m + AROUND_MM - 3.0;

@@ -21,6 +21,10 @@ typedef struct lw_plan_view {
 static inline bool lw_plan_is_curved(const lw_plan_run *run) {
   return fabs(run->radius_m) > 0.0;
 }
+/* No minus before nothing. */
+static inline double lw_plan_level(double value_m) {
+  return fabs(value_m) < 0.0005 ? 0.0 : value_m;
+}
 /* A face at an offset towards the soil, beginning to end. gives how many spots, at most LW_FACE_SPOTS */
 int lw_plan_face(const lw_order *order, double offset_m, lw_spot *spot);
 /* Where run `run` is at a share of its length, and the way out of the ground there, of length 1. */
@@ -30,6 +34,15 @@ lw_spot lw_plan_on_run(const lw_order *order, int run, double share, lw_spot *ou
 bool lw_plan_check_pegs(const lw_setting_out *setting_out, int check, int peg[2]);
 /* Whether an earlier check has the same two pegs. */
 bool lw_plan_check_told(const lw_setting_out *setting_out, int check);
+
+/* A place along the face of the lowest course, its run and the share of it. */
+int lw_plan_run_at(const lw_order *order, double along_m, double *share);
+/* Away from the wall at a corner, or away from it and its end; of length 1. */
+lw_spot lw_plan_away(const lw_order *order, int corner);
+
+/* Pipe and outlets, and what the legend says of them. gives y below */
+void lw_plan_draw_pipe(lw_plan_view *view);
+double lw_plan_pipe_legend(lw_plan_view *view, double y_mm);
 
 void lw_plan_draw_wall(lw_plan_view *view);
 void lw_plan_draw_pegs(lw_plan_view *view);
