@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
+#include "base/print.h"
 #include "wall/measure.h"
 #include "hatch.h"
 #include "sketch.h"
@@ -94,6 +95,17 @@ static const char *filter_words(const lw_result *result) {
   return graded ? ", behind a graded filter (dotted)" : ", in filter cloth (dotted)";
 }
 
+/* Of a bed whose width is given: what its other side's stone leaves, which the picture does not show. */
+static void left_between(const lw_sketch *s, char *words, size_t size) {
+  double bed = s->result->wall.bed_width_m, soil = bed - 2.0 * s->result->wall.site.stone_width_m;
+  words[0] = '\0';
+  if (bed > 0.0 && soil > 0.0005)
+    lw_print(words, size, "; at depth %.0f mm of soil are left between it and the other side's",
+             soil * 1000.0);
+  else if (bed > 0.0)
+    lw_print(words, size, "; at depth it fills the bed: no soil is left between the sides");
+}
+
 static void stone(lw_sketch *s) {
   const lw_wall *w = &s->result->wall;
   double top = s->situation->base.back.ground_y_m, far = s->right_m - s->situation->base.back.ground_x_m;
@@ -107,8 +119,11 @@ static void stone(lw_sketch *s) {
   lw_drawing_area(s->paper, LW_PEN_NONE, LW_FILL_PAPER, area, 4);
   lw_drawing_hatch(s->paper, LW_HATCH_STONE, area, 4);
   if (w->site.filtered) lw_drawing_line(s->paper, LW_PEN_DOTTED, area + 1, 3);
+  char left[80];
+  left_between(s, left, sizeof left);
   lw_sketch_note(s, 0.5 * (low + high) + 0.6 * wide, 0.5 * (top - soil_cover),
-                 "clean drainage stone, %.0f mm%s", w->site.stone_width_m * 1000.0, filter_words(s->result));
+                 "clean drainage stone, %.0f mm%s%s", w->site.stone_width_m * 1000.0, filter_words(s->result),
+                 left);
 }
 
 static void water(lw_sketch *s) {

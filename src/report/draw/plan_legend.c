@@ -32,6 +32,7 @@ static double lines(lw_plan_view *v, double y_mm) {
             : "");
     y_mm = say(v, y_mm, words);
   }
+  y_mm = lw_plan_bed_legend(v, y_mm);
   return lw_plan_pipe_legend(v, y_mm) + 1.0;
 }
 

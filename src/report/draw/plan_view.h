@@ -42,6 +42,8 @@ lw_spot lw_plan_away(const lw_order *order, int corner);
 
 /* Pipe and outlets, and what the legend says of them. gives y below */
 void lw_plan_draw_pipe(lw_plan_view *view);
+/* What soil the drainage stone of a bed's sides leaves between them. gives y below */
+double lw_plan_bed_legend(lw_plan_view *view, double y_mm);
 double lw_plan_pipe_legend(lw_plan_view *view, double y_mm);
 
 void lw_plan_draw_wall(lw_plan_view *view);
