@@ -54,7 +54,7 @@ static void put_costs(json_t *reply, const lw_result *result) {
     lw_text words = {0};
     lw_page page = {.out = &words, .style = {.columns = 10000}};
     if (!lw_text_cost_has(result, cost)) continue;
-    lw_text_cost(&page, result, cost);
+    lw_text_cost(&page, result, cost, true);
     json_t *entry = lw_json_entry(list);
     lw_json_set_text(entry, "item", cost->item);
     lw_reply_put(entry, "words", &words);

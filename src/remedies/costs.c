@@ -9,7 +9,8 @@
 #include "sheet/entry.h"
 #include "trial.h"
 
-/* What each caution costs: the likely value of one quantity alone, all others cautious. */
+/* What each caution costs: the likely value of one quantity alone, all others cautious; and the favourable
+ * answer of a choice by which the sums take strength away. */
 
 static const double WORTH_SAYING = 0.005;
 
@@ -61,6 +62,8 @@ bool lw_costs_in_times(const lw_result *result) {
 static lw_cost_gain gain_of(const lw_result *now, const lw_result *then, const lw_cost *cost) {
   lw_number had = lw_situations_least(&now->situations).has;
   double least = least_of(&cost->least) - least_of(&had), ratio = ratio_of(then) - ratio_of(now);
+  /* What governs then cannot be shown: that is no loss of what fell short before. */
+  if (!lw_trial_ratio(then).known) ratio = 0.0;
   return lw_costs_in_times(now) ? (lw_cost_gain){least, ratio} : (lw_cost_gain){ratio, least};
 }
 
@@ -100,24 +103,51 @@ static bool worth_saying(const lw_cost_gain *gain, bool given) {
   return better || (given && is_worse(gain));
 }
 
-static void try(const lw_item *item, int number, lw_case *likely, lw_result *result, lw_result *scratch,
-                lw_cost_gain *gains) {
+/* Run the case of scratch, with one value exchanged, and keep what it shows. */
+static void try(lw_cost *cost, bool given, lw_result *result, lw_result *scratch, lw_cost_gain *gains) {
+  if (lw_run(&scratch->given, result->tables, LW_DETAIL_VERDICT, scratch, NULL) != LW_OK) return;
+  note_check(scratch, cost);
+  lw_cost_gain gain = gain_of(result, scratch, cost);
+  cost->worse = is_worse(&gain);
+  if (worth_saying(&gain, given)) insert(result, gains, cost, &gain);
+}
+
+static const char *question_of(const char *name) {
+  int number;
+  const lw_item *item = lw_item_find(name, strlen(name), &number);
+  return item ? item->question : "";
+}
+
+/* Of the load that stands for the use of the ground, that use is asked for. */
+static const char *question(const lw_item *item, const lw_quantity *q, const lw_case *c) {
+  bool by_use = q == &c->load[0].pressure && q->origin != LW_GIVEN && c->ground.bed_use.origin != LW_GIVEN;
+  return by_use ? question_of("bed use") : item->question;
+}
+
+static void try_quantity(const lw_item *item, int number, lw_case *likely, lw_result *result,
+                         lw_result *scratch, lw_cost_gain *gains) {
   lw_case *c = &scratch->given;
   *c = result->given;
   lw_quantity *q = lw_item_quantity(item, number, c);
   const lw_quantity *other = lw_item_quantity(item, number, likely);
-  lw_cost cost = {.question = item->question};
+  lw_cost cost = {.question = question(item, q, c)};
   if (!differs(q, other)) return;
   lw_item_print_name(item, number, cost.item, sizeof cost.item);
   say(item, q, cost.cautious, sizeof cost.cautious);
   say(item, other, cost.likely, sizeof cost.likely);
   *q = *other;
-  if (lw_run(c, result->tables, LW_DETAIL_VERDICT, scratch, NULL) != LW_OK) return;
-  note_check(scratch, &cost);
-  lw_cost_gain gain = gain_of(result, scratch, &cost);
-  cost.worse = is_worse(&gain);
-  if (worth_saying(&gain, lw_item_likely(item, number, &result->given) != NULL))
-    insert(result, gains, &cost, &gain);
+  try(&cost, lw_item_likely(item, number, &result->given) != NULL, result, scratch, gains);
+}
+
+/* Clay keeps its cohesion where it is told not to crack. */
+static void try_still_clay(lw_result *result, lw_result *scratch, lw_cost_gain *gains) {
+  lw_faults faults = {.count = 0};
+  lw_cost cost = {
+      .item = "reactive soil", .question = question_of("reactive soil"), .cautious = "yes", .likely = "no"};
+  if (result->given.site.reactive_soil.origin == LW_GIVEN) return;
+  scratch->given = result->given;
+  if (lw_sheet_override("reactive soil=no", 1, &scratch->given, &faults) != LW_OK) return;
+  try(&cost, false, result, scratch, gains);
 }
 
 void lw_costs_find(lw_result *result, lw_result *scratch) {
@@ -130,6 +160,7 @@ void lw_costs_find(lw_result *result, lw_result *scratch) {
   for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
     if (item->type != LW_ITEM_QUANTITY || lw_item_is_of_order(item)) continue;
     for (int n = item->repeats > 0 ? 1 : 0; n <= item->repeats; n++)
-      try(item, n, &likely, result, scratch, gains);
+      try_quantity(item, n, &likely, result, scratch, gains);
   }
+  try_still_clay(result, scratch, gains);
 }

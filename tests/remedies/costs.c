@@ -134,3 +134,54 @@ Test(costs, a_likely_value_that_is_worse_is_taken_and_told) {
   cr_expect(told);
   free(r);
 }
+
+static const lw_cost *cost_of(const lw_result *r, const char *item) {
+  for (int i = 0; i < r->cost_count; i++)
+    if (strcmp(r->cost[i].item, item) == 0) return &r->cost[i];
+  return NULL;
+}
+
+/* On a slope of clay, deep enough for a slip to reach what does not soften. */
+static const char *const TERRACE[] = {
+    "course count=4",          "block depth=500 mm",       "block height=200 mm",  "wall embedment=200 mm",
+    "front slope=10 deg",      "soil 1 name=clean sand",   "wall joints=open",     "stone width=300 mm",
+    "stone filter=cloth",      "drain outlets=2",          "vehicle access=no",    "load 1 kind=uniform",
+    "load 1 pressure=2.5 kPa", "building distance=30 m",   "pad thickness=150 mm", "pad width=1200 mm",
+    "setback=20 mm",           "pad material=crushed rock"};
+
+/* Clay of which nobody said whether it cracks: what the answer no gives stands in the list; given, it does
+ * not. */
+Test(costs, clay_that_may_crack_is_told_of_where_nobody_answered) {
+  static const char *const CLAYS[] = {"firm clay", "stiff clay"};
+  for (int i = 0; i < 2; i++) {
+    random_wall wall = {0};
+    for (size_t k = 0; k < sizeof TERRACE / sizeof *TERRACE; k++) random_wall_add(&wall, "%s", TERRACE[k]);
+    random_wall_add(&wall, "footing soil name=%s", CLAYS[i]);
+    lw_result *r = with_costs(&wall);
+    const lw_cost *cost = cost_of(r, "reactive soil");
+    random_wall_add(&wall, "reactive soil=no");
+    lw_result *then = with_costs(&wall);
+    cr_expect_null(cost_of(then, "reactive soil"));
+    cr_assert_not_null(cost, "%s", CLAYS[i]);
+    cr_expect(same(cost->least, then->looks.cautious.has), "%s: %.4f", CLAYS[i], cost->least.value);
+    cr_expect(cost->question[0] != '\0' && !cost->worse);
+    free(r);
+    free(then);
+  }
+}
+
+/* The load that stands for the use of the ground asks for that use, until it is told. */
+Test(costs, the_load_by_use_is_settled_by_the_use) {
+  for (int given = 0; given < 2; given++) {
+    random_wall wall = {0};
+    random_wall_add(&wall, "course count=4");
+    random_wall_add(&wall, "block depth=250 mm");
+    random_wall_add(&wall, "vehicle access=no");
+    if (given) random_wall_add(&wall, "bed use=walked");
+    lw_result *r = with_costs(&wall);
+    const lw_cost *cost = cost_of(r, "load 1 pressure");
+    cr_assert_not_null(cost);
+    cr_expect_eq(strstr(cost->question, "plants only") != NULL, given == 0, "%s", cost->question);
+    free(r);
+  }
+}

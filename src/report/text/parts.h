@@ -30,9 +30,10 @@ void lw_text_unchecked(const lw_page *page, const lw_result *result);
 /* The items of a remedy, to be copied as they stand. */
 void lw_text_type_in(const lw_page *page, const lw_typed *typed);
 void lw_text_remedies(const lw_page *page, const lw_result *result);
-/* Both looks in one sentence, where the wall does not hold; one caution's cost; all of them. */
+/* Both looks in one sentence, where the wall does not hold; one caution's cost, with its
+ * two values or without; all of them. */
 void lw_text_looks(const lw_page *page, const lw_result *result);
-void lw_text_cost(const lw_page *page, const lw_result *result, const lw_cost *cost);
+void lw_text_cost(const lw_page *page, const lw_result *result, const lw_cost *cost, bool values);
 /* Whether there is a number to tell of it. */
 bool lw_text_cost_has(const lw_result *result, const lw_cost *cost);
 void lw_text_costs(const lw_page *page, const lw_result *result);
