@@ -110,9 +110,12 @@ class Page:
         raise LookupError(f"nothing to unfold \"{words}\"")
 
     def open_part(self, name):
+        """The browser tells the page a moment later that it is open, and then it is filled."""
         part = self.all(f"#{name}")[0]
         if part.get_attribute("open") is None:
+            self.js("document.getElementById(arguments[0]).replaceChildren()", f"part-{name}")
             self.click(part.find_element(By.TAG_NAME, "summary"))
+            self.wait_for(lambda: self.all(f"#part-{name} > *"))
         return part
 
     def wait_for(self, condition, seconds=10):
