@@ -33,6 +33,14 @@ static lw_plane plane_in_front(const lw_wall *wall, const lw_ground *ground, dou
   };
 }
 
+static lw_status by_plane(bool coulomb, double wall_friction_rad, lw_plane *plane, lw_thrust *thrust,
+                          const lw_working *working) {
+  plane->along_ground = !coulomb;
+  plane->wall_friction_rad = wall_friction_rad;
+  return coulomb ? lw_coulomb_thrust(LW_PASSIVE, plane, thrust, NULL, working)
+                 : lw_rankine_thrust(LW_PASSIVE, plane, thrust, NULL, working);
+}
+
 /* Where the plane wedge overrates friction the value at a third of the angle is used; where the ground in
  * front falls away Rankine's coefficient does not know it, and Coulomb's does. In an earthquake friction on
  * the wall does not count. [EN1998-5 7.3.2.3] */
@@ -42,10 +50,7 @@ static lw_status by_planes(const lw_wall *wall, const lw_ground *ground, lw_plan
   bool rankine = wall->method.passive_by == LW_PASSIVE_BY_RANKINE;
   bool coulomb = (wall->method.pressure == LW_PRESSURE_COULOMB && !rankine) || falls || shaken;
   double third = fmin(ground->design.front_friction_rad, ground->design.footing.friction_rad / 3.0);
-  plane->along_ground = !coulomb;
-  plane->wall_friction_rad = coulomb && !shaken ? third : 0.0;
-  return coulomb ? lw_coulomb_thrust(LW_PASSIVE, plane, thrust, NULL, working)
-                 : lw_rankine_thrust(LW_PASSIVE, plane, thrust, NULL, working);
+  return by_plane(coulomb, coulomb && !shaken ? third : 0.0, plane, thrust, working);
 }
 
 /* Along a curve the whole wall friction counts; on Coulomb's plane too, for who repeats a book. */
@@ -70,12 +75,10 @@ double lw_passive_beside_pad(const lw_wall *wall, const lw_ground *ground, doubl
   if (depth_m <= 0.0) return 0.0;
   lw_plane plane = plane_in_front(wall, ground, depth_m);
   lw_thrust thrust;
-  bool level = ground->front.slope_rad <= 0.0 && !lw_seismic_acts(&ground->seismic);
+  bool coulomb = ground->front.slope_rad > 0.0 || lw_seismic_acts(&ground->seismic);
   if (wet) plane.water_depth_m = 0.0;
-  plane.along_ground = level;
-  lw_status status = level ? lw_rankine_thrust(LW_PASSIVE, &plane, &thrust, NULL, working)
-                           : lw_coulomb_thrust(LW_PASSIVE, &plane, &thrust, NULL, working);
-  return status == LW_OK ? thrust.horizontal_kn_per_m : 0.0;
+  bool found = by_plane(coulomb, 0.0, &plane, &thrust, working) == LW_OK;
+  return found ? thrust.horizontal_kn_per_m : 0.0;
 }
 
 double lw_passive_resistance(const lw_wall *wall, const lw_ground *ground, double below_m,
