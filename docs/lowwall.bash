@@ -8,7 +8,7 @@ _lowwall_words() {
 
 _lowwall_check() {
     case $2 in
-    -*) _lowwall_words $'--full\n--working\n--working=all\n--likely\n--json\n--format\n--tables\n--jobs\n--output\n--help\n--version' "$2" ;;
+    -*) _lowwall_words $'--full\n--working\n--working=all\n--likely\n--json\n--format\n--units\n--tables\n--jobs\n--output\n--help\n--version' "$2" ;;
     *) mapfile -t COMPREPLY < <(compgen -f -- "$2") ;;
     esac
 }
@@ -58,10 +58,10 @@ _lowwall() {
     case ${COMP_WORDS[1]} in
     ask) _lowwall_wall $'--units\n--tables\n--output\n--help' "$word" ;;
     check) _lowwall_check "$1" "$word" ;;
-    order | pegs | fit) _lowwall_wall $'--csv\n--json\n--tables\n--output\n--help' "$word" ;;
-    draw) _lowwall_wall $'--view\n--width\n--tables\n--output\n--help' "$word" ;;
+    order | pegs | fit) _lowwall_wall $'--csv\n--json\n--units\n--tables\n--output\n--help' "$word" ;;
+    draw) _lowwall_wall $'--view\n--width\n--units\n--tables\n--output\n--help' "$word" ;;
     form) _lowwall_words $'--paper\n--tables\n--output\n--help' "$word" ;;
-    precheck) _lowwall_wall $'--paper\n--date\n--verify\n--tables\n--output\n--help' "$word" ;;
+    precheck) _lowwall_wall $'--paper\n--date\n--verify\n--units\n--tables\n--output\n--help' "$word" ;;
     list) _lowwall_list "$1" "$word" "$before" ;;
     new) _lowwall_words $'bed\nground\nsection\n--output\n--help' "$word" ;;
     pressure | bearing | slip) _lowwall_words $'--json\n--help' "$word" ;;

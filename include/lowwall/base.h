@@ -190,13 +190,21 @@ typedef enum lw_kind {
   LW_KIND_MASS,           /* [kg] */
   LW_KIND_MOMENT,         /* [kN m/m], results only */
   LW_KIND_POST_MOMENT,    /* [kN m] of one post */
-  LW_KIND_VOLUME          /* [m3] */
+  LW_KIND_VOLUME,         /* [m3] */
+  LW_KIND_AREA            /* [m2], results only */
 } lw_kind;
+
+/* What a person measures in. The library computes in SI whichever it is. */
+typedef enum lw_units {
+  LW_UNITS_METRIC,
+  LW_UNITS_US /* feet and inches, pounds */
+} lw_units;
 
 typedef struct lw_unit {
   const char *name; /* as written on a sheet: mm, psf, lb/ft */
   lw_kind kind;
   double to_si; /* multiply by this; exact */
+  lw_units of;  /* who measures in it; metric for what everybody uses: deg, % */
 } lw_unit;
 
 /** The unit of that name (case as written, blanks ignored), or NULL. 9.80665 m/s2 turns mass into weight. */
@@ -223,6 +231,7 @@ typedef struct lw_working {
   void (*step)(void *context, const lw_step *step);
   void (*line)(void *context, const lw_step *step); /* one that is short; NULL: as any other */
   void (*row)(void *context, const char *text);     /* of a table, as it is printed */
+  lw_units units;                                   /* those that steps and rows are told in */
 } lw_working;
 
 /* A number that may be missing; whoever leaves it out gives the reason beside it. */

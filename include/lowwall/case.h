@@ -20,6 +20,7 @@ typedef struct lw_quantity {
   lw_kind kind; /* of this value: an angle-or-share says here which it is */
   int row, column;
   int table_row; /* row of the table it came from, LW_MORE_THAN of one given so, -1 otherwise */
+  lw_units in;   /* those it is written in, where it is given */
 } lw_quantity;
 
 /* Of a distance that is given as `more than 3 m`: it counts as 3 m, the near end. */
@@ -174,6 +175,7 @@ typedef struct lw_case_order {
 typedef struct lw_case_about {
   lw_words title, mark, place, note;
   lw_words applicant, address, builder, date; /* for the office; the date is YYYY-MM-DD */
+  lw_choice units;                            /* an lw_units: see lw_case_units */
 } lw_case_about;
 
 /* The place, and what stands near. */

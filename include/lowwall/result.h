@@ -210,6 +210,7 @@ typedef struct lw_result {
   const lw_tables *tables;   /* those in effect; they must outlive the result */
   lw_detail detail;          /* what lies beyond it holds nothing */
   lw_case given;             /* complete: each value with its origin */
+  lw_units units;            /* those that its reader measures in: lw_case_units */
   lw_wall wall;
   lw_situations situations;
   lw_construction construction; /* the wall while it is built */

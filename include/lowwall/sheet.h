@@ -143,6 +143,10 @@ lw_status lw_item_set_likely(const lw_item *item, int number, const lw_quantity 
  *  in    value   0 or more; past the last word it is "" */
 const char *lw_item_word(const lw_item *item, int value, char *out, size_t size);
 
+/** What the reader of a case measures in: as it is given, else as most of what was measured is written.
+ *  gives LW_UNITS_METRIC where as many are written in either, and of a case without a sheet */
+lw_units lw_case_units(const lw_case *c);
+
 /** Read an upright sheet from memory into a case (which is cleared first).
  *  gives LW_OK · LW_FAULTS, all faults collected */
 lw_status lw_sheet_read(const char *bytes, size_t length, lw_case *c, lw_faults *faults);

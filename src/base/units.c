@@ -11,92 +11,102 @@
 #define POUND_FORCE_KN (POUND_KG * GRAVITY / 1000.0)
 #define DEGREE (3.14159265358979323846 / 180.0)
 
+#define METRIC LW_UNITS_METRIC
+#define US LW_UNITS_US
+
 /* The first name of a factor is the one that lists and faults print; the others are ways to write it.
  * Sheets are typed by hand: raised figures, `^`, degree and prime signs are all met. */
 static const lw_unit units[] = {
-    {"%", LW_KIND_SHARE, 0.01},
-    {"percent", LW_KIND_SHARE, 0.01},
+    {"%", LW_KIND_SHARE, 0.01, METRIC},
+    {"percent", LW_KIND_SHARE, 0.01, METRIC},
 
-    {"m", LW_KIND_LENGTH, 1.0},
-    {"mm", LW_KIND_LENGTH, 0.001},
-    {"cm", LW_KIND_LENGTH, 0.01},
-    {"in", LW_KIND_LENGTH, INCH},
-    {"ft", LW_KIND_LENGTH, FOOT},
-    {"yd", LW_KIND_LENGTH, 3.0 * FOOT},
-    {"metre", LW_KIND_LENGTH, 1.0},
-    {"metres", LW_KIND_LENGTH, 1.0},
-    {"inch", LW_KIND_LENGTH, INCH},
-    {"inches", LW_KIND_LENGTH, INCH},
-    {"\"", LW_KIND_LENGTH, INCH},
-    {"\xE2\x80\xB3", LW_KIND_LENGTH, INCH},
-    {"foot", LW_KIND_LENGTH, FOOT},
-    {"feet", LW_KIND_LENGTH, FOOT},
-    {"'", LW_KIND_LENGTH, FOOT},
-    {"\xE2\x80\xB2", LW_KIND_LENGTH, FOOT},
+    {"m", LW_KIND_LENGTH, 1.0, METRIC},
+    {"mm", LW_KIND_LENGTH, 0.001, METRIC},
+    {"cm", LW_KIND_LENGTH, 0.01, METRIC},
+    {"in", LW_KIND_LENGTH, INCH, US},
+    {"ft", LW_KIND_LENGTH, FOOT, US},
+    {"yd", LW_KIND_LENGTH, 3.0 * FOOT, US},
+    {"metre", LW_KIND_LENGTH, 1.0, METRIC},
+    {"metres", LW_KIND_LENGTH, 1.0, METRIC},
+    {"inch", LW_KIND_LENGTH, INCH, US},
+    {"inches", LW_KIND_LENGTH, INCH, US},
+    {"\"", LW_KIND_LENGTH, INCH, US},
+    {"\xE2\x80\xB3", LW_KIND_LENGTH, INCH, US},
+    {"foot", LW_KIND_LENGTH, FOOT, US},
+    {"feet", LW_KIND_LENGTH, FOOT, US},
+    {"'", LW_KIND_LENGTH, FOOT, US},
+    {"\xE2\x80\xB2", LW_KIND_LENGTH, FOOT, US},
 
-    {"deg", LW_KIND_ANGLE, DEGREE},
-    {"rad", LW_KIND_ANGLE, 1.0},
-    {"degrees", LW_KIND_ANGLE, DEGREE},
-    {"degree", LW_KIND_ANGLE, DEGREE},
-    {"\xC2\xB0", LW_KIND_ANGLE, DEGREE},
+    {"deg", LW_KIND_ANGLE, DEGREE, METRIC},
+    {"rad", LW_KIND_ANGLE, 1.0, METRIC},
+    {"degrees", LW_KIND_ANGLE, DEGREE, METRIC},
+    {"degree", LW_KIND_ANGLE, DEGREE, METRIC},
+    {"\xC2\xB0", LW_KIND_ANGLE, DEGREE, METRIC},
 
-    {"kPa", LW_KIND_PRESSURE, 1.0},
-    {"kN/m2", LW_KIND_PRESSURE, 1.0},
-    {"Pa", LW_KIND_PRESSURE, 0.001},
-    {"MPa", LW_KIND_PRESSURE, 1000.0},
-    {"kg/m2", LW_KIND_PRESSURE, GRAVITY / 1000.0},
-    {"t/m2", LW_KIND_PRESSURE, GRAVITY},
-    {"psf", LW_KIND_PRESSURE, POUND_FORCE_KN / (FOOT * FOOT)},
-    {"ksf", LW_KIND_PRESSURE, 1000.0 * POUND_FORCE_KN / (FOOT * FOOT)},
-    {"psi", LW_KIND_PRESSURE, POUND_FORCE_KN / (INCH * INCH)},
-    {"lb/ft2", LW_KIND_PRESSURE, POUND_FORCE_KN / (FOOT * FOOT)},
-    {"lb/in2", LW_KIND_PRESSURE, POUND_FORCE_KN / (INCH * INCH)},
-    {"N/mm2", LW_KIND_PRESSURE, 1000.0},
-    {"N/m2", LW_KIND_PRESSURE, 0.001},
+    {"kPa", LW_KIND_PRESSURE, 1.0, METRIC},
+    {"kN/m2", LW_KIND_PRESSURE, 1.0, METRIC},
+    {"Pa", LW_KIND_PRESSURE, 0.001, METRIC},
+    {"MPa", LW_KIND_PRESSURE, 1000.0, METRIC},
+    {"kg/m2", LW_KIND_PRESSURE, GRAVITY / 1000.0, METRIC},
+    {"t/m2", LW_KIND_PRESSURE, GRAVITY, METRIC},
+    {"psf", LW_KIND_PRESSURE, POUND_FORCE_KN / (FOOT * FOOT), US},
+    {"ksf", LW_KIND_PRESSURE, 1000.0 * POUND_FORCE_KN / (FOOT * FOOT), US},
+    {"psi", LW_KIND_PRESSURE, POUND_FORCE_KN / (INCH * INCH), US},
+    {"lb/ft2", LW_KIND_PRESSURE, POUND_FORCE_KN / (FOOT * FOOT), US},
+    {"lb/in2", LW_KIND_PRESSURE, POUND_FORCE_KN / (INCH * INCH), US},
+    {"N/mm2", LW_KIND_PRESSURE, 1000.0, METRIC},
+    {"N/m2", LW_KIND_PRESSURE, 0.001, METRIC},
 
-    {"kN/m", LW_KIND_LINE_LOAD, 1.0},
-    {"N/m", LW_KIND_LINE_LOAD, 0.001},
-    {"kg/m", LW_KIND_LINE_LOAD, GRAVITY / 1000.0},
-    {"lb/ft", LW_KIND_LINE_LOAD, POUND_FORCE_KN / FOOT},
-    {"plf", LW_KIND_LINE_LOAD, POUND_FORCE_KN / FOOT},
-    {"kip/ft", LW_KIND_LINE_LOAD, 1000.0 * POUND_FORCE_KN / FOOT},
+    {"kN/m", LW_KIND_LINE_LOAD, 1.0, METRIC},
+    {"N/m", LW_KIND_LINE_LOAD, 0.001, METRIC},
+    {"kg/m", LW_KIND_LINE_LOAD, GRAVITY / 1000.0, METRIC},
+    {"lb/ft", LW_KIND_LINE_LOAD, POUND_FORCE_KN / FOOT, US},
+    {"plf", LW_KIND_LINE_LOAD, POUND_FORCE_KN / FOOT, US},
+    {"kip/ft", LW_KIND_LINE_LOAD, 1000.0 * POUND_FORCE_KN / FOOT, US},
 
-    {"kN", LW_KIND_FORCE, 1.0},
-    {"N", LW_KIND_FORCE, 0.001},
-    {"kgf", LW_KIND_FORCE, GRAVITY / 1000.0},
-    {"lbf", LW_KIND_FORCE, POUND_FORCE_KN},
-    {"lb", LW_KIND_FORCE, POUND_FORCE_KN},
-    {"kip", LW_KIND_FORCE, 1000.0 * POUND_FORCE_KN},
+    {"kN", LW_KIND_FORCE, 1.0, METRIC},
+    {"N", LW_KIND_FORCE, 0.001, METRIC},
+    {"kgf", LW_KIND_FORCE, GRAVITY / 1000.0, METRIC},
+    {"lbf", LW_KIND_FORCE, POUND_FORCE_KN, US},
+    {"lb", LW_KIND_FORCE, POUND_FORCE_KN, US},
+    {"kip", LW_KIND_FORCE, 1000.0 * POUND_FORCE_KN, US},
 
-    {"kN/m3", LW_KIND_UNIT_WEIGHT, 1.0},
-    {"N/m3", LW_KIND_UNIT_WEIGHT, 0.001},
-    {"kg/m3", LW_KIND_UNIT_WEIGHT, GRAVITY / 1000.0},
-    {"t/m3", LW_KIND_UNIT_WEIGHT, GRAVITY},
-    {"g/cm3", LW_KIND_UNIT_WEIGHT, GRAVITY},
-    {"pcf", LW_KIND_UNIT_WEIGHT, POUND_FORCE_KN / (FOOT * FOOT * FOOT)},
-    {"lb/ft3", LW_KIND_UNIT_WEIGHT, POUND_FORCE_KN / (FOOT * FOOT * FOOT)},
+    {"kN/m3", LW_KIND_UNIT_WEIGHT, 1.0, METRIC},
+    {"N/m3", LW_KIND_UNIT_WEIGHT, 0.001, METRIC},
+    {"kg/m3", LW_KIND_UNIT_WEIGHT, GRAVITY / 1000.0, METRIC},
+    {"t/m3", LW_KIND_UNIT_WEIGHT, GRAVITY, METRIC},
+    {"g/cm3", LW_KIND_UNIT_WEIGHT, GRAVITY, METRIC},
+    {"pcf", LW_KIND_UNIT_WEIGHT, POUND_FORCE_KN / (FOOT * FOOT * FOOT), US},
+    {"lb/ft3", LW_KIND_UNIT_WEIGHT, POUND_FORCE_KN / (FOOT * FOOT * FOOT), US},
 
-    {"kg", LW_KIND_MASS, 1.0},
-    {"g", LW_KIND_MASS, 0.001},
-    {"t", LW_KIND_MASS, 1000.0},
-    {"lb", LW_KIND_MASS, POUND_KG},
-    {"lbs", LW_KIND_MASS, POUND_KG},
+    {"kg", LW_KIND_MASS, 1.0, METRIC},
+    {"g", LW_KIND_MASS, 0.001, METRIC},
+    {"t", LW_KIND_MASS, 1000.0, METRIC},
+    {"lb", LW_KIND_MASS, POUND_KG, US},
+    {"lbs", LW_KIND_MASS, POUND_KG, US},
 
-    {"kNm/m", LW_KIND_MOMENT, 1.0},
-    {"ft-lb/ft", LW_KIND_MOMENT, POUND_FORCE_KN},
+    {"kNm/m", LW_KIND_MOMENT, 1.0, METRIC},
+    {"ft-lb/ft", LW_KIND_MOMENT, POUND_FORCE_KN, US},
 
-    {"m3", LW_KIND_VOLUME, 1.0},
-    {"L", LW_KIND_VOLUME, 0.001},
-    {"litre", LW_KIND_VOLUME, 0.001},
-    {"litres", LW_KIND_VOLUME, 0.001},
-    {"ft3", LW_KIND_VOLUME, FOOT *FOOT *FOOT},
-    {"yd3", LW_KIND_VOLUME, 27.0 * FOOT *FOOT *FOOT},
+    {"m2", LW_KIND_AREA, 1.0, METRIC},
+    {"ft2", LW_KIND_AREA, FOOT *FOOT, US},
+    {"in2", LW_KIND_AREA, INCH *INCH, US},
 
-    {"kNm", LW_KIND_POST_MOMENT, 1.0},
-    {"Nm", LW_KIND_POST_MOMENT, 0.001},
-    {"ft-lb", LW_KIND_POST_MOMENT, POUND_FORCE_KN *FOOT},
-    {"lb-ft", LW_KIND_POST_MOMENT, POUND_FORCE_KN *FOOT},
+    {"m3", LW_KIND_VOLUME, 1.0, METRIC},
+    {"L", LW_KIND_VOLUME, 0.001, METRIC},
+    {"litre", LW_KIND_VOLUME, 0.001, METRIC},
+    {"litres", LW_KIND_VOLUME, 0.001, METRIC},
+    {"ft3", LW_KIND_VOLUME, FOOT *FOOT *FOOT, US},
+    {"yd3", LW_KIND_VOLUME, 27.0 * FOOT *FOOT *FOOT, US},
+
+    {"kNm", LW_KIND_POST_MOMENT, 1.0, METRIC},
+    {"Nm", LW_KIND_POST_MOMENT, 0.001, METRIC},
+    {"ft-lb", LW_KIND_POST_MOMENT, POUND_FORCE_KN *FOOT, US},
+    {"lb-ft", LW_KIND_POST_MOMENT, POUND_FORCE_KN *FOOT, US},
 };
+
+#undef METRIC
+#undef US
 
 enum { UNIT_COUNT = sizeof units / sizeof *units, UNIT_NAME_MAX = 16 };
 
@@ -156,6 +166,7 @@ const char *lw_kind_unit(lw_kind kind) {
   case LW_KIND_MOMENT: return "kNm/m";
   case LW_KIND_POST_MOMENT: return "kNm";
   case LW_KIND_VOLUME: return "m3";
+  case LW_KIND_AREA: return "m2";
   case LW_KIND_NUMBER:
   case LW_KIND_COUNT:
   case LW_KIND_SHARE: return "";

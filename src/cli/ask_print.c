@@ -7,7 +7,7 @@
 #include "base/print.h"
 
 lw_page lw_ask_page(lw_text *out) {
-  return (lw_page){out, {.columns = LW_SCREEN_COLUMNS}};
+  return (lw_page){.out = out, .style = {.columns = LW_SCREEN_COLUMNS}};
 }
 
 /* What is not whole is not printed, nor anything after it. */

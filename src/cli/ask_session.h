@@ -19,6 +19,7 @@ typedef struct lw_ask_session {
   int asked_count, asked[4 * LW_QUESTION_ROWS]; /* the questions shown, in their turn */
   lw_asked look;
   lw_faults faults;
+  lw_faults again; /* of what was read before, when it is read again to be shown */
 } lw_ask_session;
 
 #endif

@@ -62,8 +62,8 @@ static void add_question(const lw_page *page, lw_ask_session *session, const lw_
 
 /* The answers as read, for what stands there already. */
 static void read_answers(lw_ask_session *session, lw_answers *answers) {
-  lw_faults faults = {.count = 0};
-  lw_status status = lw_answers_read(session->sheet.data, session->sheet.length, answers, &faults);
+  session->again.count = 0;
+  lw_status status = lw_answers_read(session->sheet.data, session->sheet.length, answers, &session->again);
   session->no_memory = session->no_memory || status == LW_NO_MEMORY;
 }
 

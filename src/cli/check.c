@@ -15,8 +15,8 @@
 #include "output.h"
 
 static const char help[] =
-    "lowwall check [--full | --working | --json] [--likely] [--format NAME | --format all] [--tables DIR]\n"
-    "              [-j N] [-o FILE] [SHEET] [ITEM=VALUE ...]\n"
+    "lowwall check [--full | --working | --json] [--likely] [--format NAME | --format all]\n"
+    "              [--units metric|us] [--tables DIR] [-j N] [-o FILE] [SHEET] [ITEM=VALUE ...]\n"
     "\n"
     "Check the wall of a sheet, or the many walls of a schedule: what it is, whether it stands, who must\n"
     "sign.\n"
@@ -31,6 +31,7 @@ static const char help[] =
     "  --json              everything, as JSON; of a schedule an object a line\n"
     "  --format NAME       by that set of factors, as 'method format=NAME' does: see lowwall list formats\n"
     "  --format all        the whole report, and what governs under every other set; of one wall\n"
+    "  --units metric|us   what it is written in; left out, as most of the sheet is measured\n"
     "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n"
     "  -j, --jobs N        check a schedule with N threads, 1 to 256; left out it is 1. The output is the\n"
     "                      same whatever N is; of one wall nothing changes. -j $(nproc) uses every core\n"
@@ -92,17 +93,13 @@ static bool take_working(lw_check_asked *asked) {
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, lw_check_asked *asked) {
-  static const struct option options[] = {{"full", no_argument, NULL, 'F'},
-                                          {"working", optional_argument, NULL, 'w'},
-                                          {"likely", no_argument, NULL, 'L'},
-                                          {"json", no_argument, NULL, 'J'},
-                                          {"jobs", required_argument, NULL, 'j'},
-                                          {"tables", required_argument, NULL, 't'},
-                                          {"format", required_argument, NULL, 'f'},
-                                          {"output", required_argument, NULL, 'o'},
-                                          {"help", no_argument, NULL, 'h'},
-                                          {"version", no_argument, NULL, 'v'},
-                                          {0}};
+  static const struct option options[] = {
+      {"full", no_argument, NULL, 'F'},         {"working", optional_argument, NULL, 'w'},
+      {"likely", no_argument, NULL, 'L'},       {"json", no_argument, NULL, 'J'},
+      {"jobs", required_argument, NULL, 'j'},   {"tables", required_argument, NULL, 't'},
+      {"units", required_argument, NULL, 'u'},  {"format", required_argument, NULL, 'f'},
+      {"output", required_argument, NULL, 'o'}, {"help", no_argument, NULL, 'h'},
+      {"version", no_argument, NULL, 'v'},      {0}};
   optind = 0; /* glibc: begin anew, whatever was read before */
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, ":o:j:h", options, NULL)) != -1;) {
@@ -115,6 +112,7 @@ static int read_options(int argc, char **argv, lw_check_asked *asked) {
     case 'j': well = lw_cli_take_once("check", "--jobs", optarg, &asked->jobs_given); break;
     case 'f': well = lw_cli_take_once("check", "--format", optarg, &asked->format); break;
     case 't': well = lw_cli_take_once("check", "--tables", optarg, &asked->wall.tables); break;
+    case 'u': well = lw_cli_take_once("check", "--units", optarg, &asked->wall.units); break;
     case 'o': well = lw_cli_take_once("check", "--output", optarg, &asked->wall.output); break;
     case 'v': return lw_cli_version(1, argv) + 1;
     case 'h': return lw_output_print(help) + 1;

@@ -13,8 +13,8 @@
 #include "output.h"
 
 static const char help[] =
-    "lowwall draw [--view section | elevation | plan] [--width MM] [--tables DIR] [-o FILE] [SHEET]\n"
-    "             [ITEM=VALUE ...]\n"
+    "lowwall draw [--view section | elevation | plan] [--width MM] [--units metric|us]\n"
+    "             [--tables DIR] [-o FILE] [SHEET] [ITEM=VALUE ...]\n"
     "\n"
     "Draw the wall of a sheet to scale. As SVG, or as PDF or PNG where FILE ends in .pdf or .png.\n"
     "\n"
@@ -24,6 +24,7 @@ static const char help[] =
     "  --view plan         from above: runs, turns, curves, pegs and the distances that check them\n"
     "                      (elevation and plan need the plan, `run 1 length` at least)\n"
     "  --width MM          of the paper, 90 to 400; 180 fits A4, 95 a phone\n"
+    "  --units metric|us   what it is written in; left out, as most of the sheet is measured\n"
     "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n"
     "  -o, --output FILE   write there, the whole of it or nothing; - is standard output\n"
     "  -h, --help          this page\n"
@@ -84,10 +85,13 @@ static bool take_view(draw_asked *asked) {
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, draw_asked *asked) {
-  static const struct option options[] = {
-      {"view", required_argument, NULL, 'v'},   {"width", required_argument, NULL, 'w'},
-      {"tables", required_argument, NULL, 't'}, {"output", required_argument, NULL, 'o'},
-      {"help", no_argument, NULL, 'h'},         {0}};
+  static const struct option options[] = {{"view", required_argument, NULL, 'v'},
+                                          {"width", required_argument, NULL, 'w'},
+                                          {"tables", required_argument, NULL, 't'},
+                                          {"units", required_argument, NULL, 'u'},
+                                          {"output", required_argument, NULL, 'o'},
+                                          {"help", no_argument, NULL, 'h'},
+                                          {0}};
   optind = 0; /* glibc: begin anew, whatever was read before */
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
@@ -96,6 +100,7 @@ static int read_options(int argc, char **argv, draw_asked *asked) {
     case 'v': well = lw_cli_take_once("draw", "--view", optarg, &asked->view_name); break;
     case 'w': well = lw_cli_take_once("draw", "--width", optarg, &asked->width); break;
     case 't': well = lw_cli_take_once("draw", "--tables", optarg, &asked->wall.tables); break;
+    case 'u': well = lw_cli_take_once("draw", "--units", optarg, &asked->wall.units); break;
     case 'o': well = lw_cli_take_once("draw", "--output", optarg, &asked->wall.output); break;
     case 'h': return lw_output_print(help) + 1;
     default: return lw_cli_refuse_option("draw", argv, option) + 1;

@@ -10,7 +10,8 @@
 #include "output.h"
 
 static const char help[] =
-    "lowwall fit [--csv | --json] [--tables DIR] [-o FILE] SHEET BLOCKS [ITEM=VALUE ...]\n"
+    "lowwall fit [--csv | --json] [--units metric|us] [--tables DIR] [-o FILE] SHEET BLOCKS [ITEM=VALUE "
+    "...]\n"
     "\n"
     "The blocks that a yard sells, each tried in the wall of a sheet: how many courses and which setback\n"
     "stand, how many blocks, how heavy, what they cost. Those that hold stand first, the cheapest first;\n"
@@ -22,6 +23,7 @@ static const char help[] =
     "\n"
     "  --csv               as CSV\n"
     "  --json              everything, as JSON\n"
+    "  --units metric|us   what it is written in; left out, as most of the sheet is measured\n"
     "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n"
     "  -o, --output FILE   write there, the whole of it or nothing; - is standard output\n"
     "  -h, --help          this page\n"
@@ -45,10 +47,13 @@ typedef struct fit_room {
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, fit_asked *a) {
-  static const struct option options[] = {
-      {"csv", no_argument, NULL, 'c'},          {"json", no_argument, NULL, 'j'},
-      {"tables", required_argument, NULL, 't'}, {"output", required_argument, NULL, 'o'},
-      {"help", no_argument, NULL, 'h'},         {0}};
+  static const struct option options[] = {{"csv", no_argument, NULL, 'c'},
+                                          {"json", no_argument, NULL, 'j'},
+                                          {"tables", required_argument, NULL, 't'},
+                                          {"units", required_argument, NULL, 'u'},
+                                          {"output", required_argument, NULL, 'o'},
+                                          {"help", no_argument, NULL, 'h'},
+                                          {0}};
   optind = 0;
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
@@ -57,6 +62,7 @@ static int read_options(int argc, char **argv, fit_asked *a) {
     case 'c': a->csv = true; break;
     case 'j': a->json = true; break;
     case 't': well = lw_cli_take_once("fit", "--tables", optarg, &a->wall.tables); break;
+    case 'u': well = lw_cli_take_once("fit", "--units", optarg, &a->wall.units); break;
     case 'o': well = lw_cli_take_once("fit", "--output", optarg, &a->wall.output); break;
     case 'h': return lw_output_print(help) + 1;
     default: return lw_cli_refuse_option("fit", argv, option) + 1;

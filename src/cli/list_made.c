@@ -143,6 +143,7 @@ static const char *measured(lw_kind kind) {
   case LW_KIND_MOMENT: return "moment";
   case LW_KIND_POST_MOMENT: return "moment of one";
   case LW_KIND_VOLUME: return "volume";
+  case LW_KIND_AREA: return "area";
   }
   return "";
 }

@@ -54,6 +54,20 @@ static bool eats(const lw_wall_asked *asked, const char *name) {
   return S_ISREG(out.st_mode) && in.st_dev == out.st_dev && in.st_ino == out.st_ino;
 }
 
+/* The last of the items; all move up into the place of the option. */
+static bool take_units(lw_wall_asked *asked) {
+  if (asked->units == NULL) return true;
+  if (strcmp(asked->units, "metric") != 0 && strcmp(asked->units, "us") != 0) {
+    lw_cli_refuse(asked->command, "bad-option: --units %.40s: metric or us is wanted", asked->units);
+    return false;
+  }
+  lw_print(asked->units_item, sizeof asked->units_item, "units=%s", asked->units);
+  asked->item--;
+  memmove(asked->item, asked->item + 1, (size_t)asked->item_count * sizeof *asked->item);
+  asked->item[asked->item_count++] = asked->units_item;
+  return true;
+}
+
 bool lw_wall_take_arguments(int argc, char **argv, int first, lw_wall_asked *asked) {
   asked->item = argv + first;
   for (int i = first; i < argc; i++)
@@ -70,7 +84,7 @@ bool lw_wall_take_arguments(int argc, char **argv, int first, lw_wall_asked *ask
     lw_cli_refuse(asked->command, "bad-option: %.200s is a table in use; give the output another name",
                   asked->output);
   else
-    return true;
+    return take_units(asked);
   return false;
 }
 

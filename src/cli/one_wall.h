@@ -14,8 +14,10 @@ typedef struct lw_wall_asked {
   bool wants_list;   /* a second file is taken, the list */
   const char *list;
   int item_count;
-  char **item;      /* "wall height=1.2 m" */
-  const char *also; /* one item more, of an option; NULL: none */
+  char **item;       /* "wall height=1.2 m" */
+  const char *also;  /* one item more, of an option; NULL: none */
+  const char *units; /* of --units, or NULL; it is the item of that name */
+  char units_item[32];
   /* What fills in what was left out; NULL: lw_case_complete. */
   lw_status (*complete)(const lw_tables *tables, lw_case *c, lw_faults *faults);
 } lw_wall_asked;

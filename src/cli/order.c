@@ -9,14 +9,14 @@
 /* `lowwall order` and `lowwall pegs`: two pages of the same order. */
 
 static const char order_help[] =
-    "lowwall order [--csv | --json] [--tables DIR] [-o FILE] [SHEET] [ITEM=VALUE ...]\n"
+    "lowwall order [--csv | --json] [--units metric|us] [--tables DIR] [-o FILE] [SHEET] [ITEM=VALUE ...]\n"
     "\n"
     "What to order for the wall of a sheet as it is given: blocks course by course, cuts, caps, stone, "
     "soil.\n"
     "It needs the plan, `run 1 length` at least. It does not say that the wall may be built: the check's\n"
     "headline stands first.\n";
 static const char pegs_help[] =
-    "lowwall pegs [--csv | --json] [--tables DIR] [-o FILE] [SHEET] [ITEM=VALUE ...]\n"
+    "lowwall pegs [--csv | --json] [--units metric|us] [--tables DIR] [-o FILE] [SHEET] [ITEM=VALUE ...]\n"
     "\n"
     "Where the pegs of the wall of a sheet go, the levels, the order of work with the points at which to "
     "stop\n"
@@ -25,6 +25,7 @@ static const char options_help[] =
     "\n"
     "  --csv               as CSV\n"
     "  --json              everything, as JSON\n"
+    "  --units metric|us   what it is written in; left out, as most of the sheet is measured\n"
     "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n"
     "  -o, --output FILE   write there, the whole of it or nothing; - is standard output\n"
     "  -h, --help          this page\n"
@@ -42,10 +43,13 @@ static int print_help(const lw_order_asked *a) {
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, lw_order_asked *a) {
-  static const struct option options[] = {
-      {"csv", no_argument, NULL, 'c'},          {"json", no_argument, NULL, 'j'},
-      {"tables", required_argument, NULL, 't'}, {"output", required_argument, NULL, 'o'},
-      {"help", no_argument, NULL, 'h'},         {0}};
+  static const struct option options[] = {{"csv", no_argument, NULL, 'c'},
+                                          {"json", no_argument, NULL, 'j'},
+                                          {"tables", required_argument, NULL, 't'},
+                                          {"units", required_argument, NULL, 'u'},
+                                          {"output", required_argument, NULL, 'o'},
+                                          {"help", no_argument, NULL, 'h'},
+                                          {0}};
   optind = 0;
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
@@ -54,6 +58,7 @@ static int read_options(int argc, char **argv, lw_order_asked *a) {
     case 'c': a->csv = true; break;
     case 'j': a->json = true; break;
     case 't': well = lw_cli_take_once(a->wall.command, "--tables", optarg, &a->wall.tables); break;
+    case 'u': well = lw_cli_take_once(a->wall.command, "--units", optarg, &a->wall.units); break;
     case 'o': well = lw_cli_take_once(a->wall.command, "--output", optarg, &a->wall.output); break;
     case 'h': return print_help(a) + 1;
     default: return lw_cli_refuse_option(a->wall.command, argv, option) + 1;

@@ -13,7 +13,8 @@
 #include "precheck_file.h"
 
 static const char help[] =
-    "lowwall precheck [--paper a4|letter] [--date DAY] [--tables DIR] -o FILE [SHEET] [ITEM=VALUE ...]\n"
+    "lowwall precheck [--paper a4|letter] [--date DAY] [--units metric|us] [--tables DIR]\n"
+    "                 -o FILE [SHEET] [ITEM=VALUE ...]\n"
     "lowwall precheck --verify HASH [--date DAY] [--tables DIR] [SHEET] [ITEM=VALUE ...]\n"
     "lowwall precheck --verify FILE.pdf [--tables DIR]\n"
     "\n"
@@ -29,6 +30,7 @@ static const char help[] =
     "                      HASH is whole, or its first digits as at the foot of a page\n"
     "  --verify FILE.pdf   the same of the sheet that is attached to it, and whether its pages are made of "
     "it\n"
+    "  --units metric|us   what it is written in; left out, as most of the sheet is measured\n"
     "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n"
     "  -o, --output FILE   write there, the whole of it or nothing\n"
     "  -h, --help          this page\n"
@@ -66,13 +68,11 @@ static int take_file(int argc, const precheck_asked *asked) {
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, precheck_asked *asked) {
-  static const struct option options[] = {{"paper", required_argument, NULL, 'p'},
-                                          {"verify", required_argument, NULL, 'v'},
-                                          {"date", required_argument, NULL, 'd'},
-                                          {"tables", required_argument, NULL, 't'},
-                                          {"output", required_argument, NULL, 'o'},
-                                          {"help", no_argument, NULL, 'h'},
-                                          {0}};
+  static const struct option options[] = {
+      {"paper", required_argument, NULL, 'p'}, {"verify", required_argument, NULL, 'v'},
+      {"date", required_argument, NULL, 'd'},  {"tables", required_argument, NULL, 't'},
+      {"units", required_argument, NULL, 'u'}, {"output", required_argument, NULL, 'o'},
+      {"help", no_argument, NULL, 'h'},        {0}};
   optind = 0; /* glibc: begin anew, whatever was read before */
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
@@ -82,6 +82,7 @@ static int read_options(int argc, char **argv, precheck_asked *asked) {
     case 'v': well = lw_cli_take_once("precheck", "--verify", optarg, &asked->verify); break;
     case 'd': well = lw_cli_take_once("precheck", "--date", optarg, &asked->date); break;
     case 't': well = lw_cli_take_once("precheck", "--tables", optarg, &asked->wall.tables); break;
+    case 'u': well = lw_cli_take_once("precheck", "--units", optarg, &asked->wall.units); break;
     case 'o': well = lw_cli_take_once("precheck", "--output", optarg, &asked->wall.output); break;
     case 'h': return lw_output_print(help) + 1;
     default: return lw_cli_refuse_option("precheck", argv, option) + 1;

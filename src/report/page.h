@@ -4,10 +4,13 @@
 
 #include <lowwall/report.h>
 
+#include "base/amount.h"
+
 /* A page of plain text, wrapped at its columns. Colour is only ever an addition to a word that says it. */
 typedef struct lw_page {
   lw_text *out;
   lw_text_style style;
+  lw_units units; /* those that its reader measures in */
 } lw_page;
 
 typedef enum lw_tone { LW_TONE_PLAIN, LW_TONE_STRONG, LW_TONE_GOOD, LW_TONE_BAD } lw_tone;

@@ -31,6 +31,7 @@ lw_status lw_run_begin(const lw_case *c, const lw_tables *tables, lw_detail deta
   if (status != LW_OK) return status;
   result->tables = tables;
   result->detail = detail;
+  result->units = lw_case_units(&result->given);
   lw_wall_build(&result->given, tables, &result->wall);
   result->looks.looked = result->looks.bare = false;
   result->looks.cautious = (lw_least){.has = {0}};

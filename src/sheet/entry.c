@@ -49,7 +49,7 @@ static void store_quantity(const lw_entry *entry, lw_case *c, lw_faults *faults)
     return;
   }
   int of = bound == LW_BOUND_MORE ? LW_MORE_THAN : -1;
-  const lw_quantity q = {measured.si, LW_GIVEN, measured.kind, entry->row, entry->column, of};
+  const lw_quantity q = {measured.si, LW_GIVEN, measured.kind, entry->row, entry->column, of, measured.in};
   if (!entry->likely) {
     *lw_item_quantity(entry->item, entry->number, c) = q;
   } else if (lw_item_set_likely(entry->item, entry->number, &q, c) != LW_OK) {

@@ -52,6 +52,7 @@ bool lw_entry_unit(const lw_item *item, const char *text, int row, int column, c
 typedef struct lw_measured {
   double si;
   lw_kind kind;
+  lw_units in;
 } lw_measured;
 
 /* LW_FAULT_SLUG_COUNT when it could be read; wanted then is unchanged. */

@@ -112,6 +112,7 @@ static const char *key_unit(lw_kind kind) {
   case LW_KIND_MOMENT: return "_knm_per_m";
   case LW_KIND_POST_MOMENT: return "_knm";
   case LW_KIND_VOLUME: return "_m3";
+  case LW_KIND_AREA: return "_m2";
   case LW_KIND_ANGLE_OR_SHARE: return "_deg";
   case LW_KIND_NUMBER:
   case LW_KIND_COUNT:

@@ -71,6 +71,16 @@ static const lw_item items[] = {
      .example = "2027-03-01",
      .means = "Day of issue, as year-month-day; printed on the pre-check. No clock is read.",
      .question = ""},
+    {.part = LW_ABOUT_HEADING,
+     .name = "units",
+     CHOICE(about.units, "metric|us"),
+     .assumed = NAN,
+     .unit = "",
+     .example = "us",
+     .means =
+         "What reports, drawings and lists are written in: metric, or feet, inches and pounds. Left out, "
+         "what most of the sheet's measures are written in. Sums are the same in either.",
+     .question = ""},
 
     {.part = LW_ABOUT_SITE,
      .name = "site behind",

@@ -211,6 +211,7 @@ static lw_fault_slug read_with_unit(const lw_entry *entry, lw_measured *measured
   }
   measured->kind = unit != NULL ? unit->kind : LW_KIND_NUMBER;
   measured->si = number * (unit != NULL ? unit->to_si : 1.0);
+  measured->in = unit != NULL ? unit->of : LW_UNITS_METRIC;
   const lw_unit *foot = lw_unit_find(LW_KIND_LENGTH, "ft", 2), *inch = lw_unit_find(LW_KIND_LENGTH, "in", 2);
   if (fraction && unit != NULL && !same_unit(unit, inch) && !same_unit(unit, foot)) {
     return LW_FAULT_NOT_A_NUMBER;
@@ -241,7 +242,7 @@ static lw_fault_slug fit_kind(const lw_item *item, lw_measured *measured) {
     return LW_FAULT_SLUG_COUNT;
   case LW_KIND_ANGLE:
     if (measured->kind == LW_KIND_SHARE) {
-      *measured = (lw_measured){atan(measured->si), LW_KIND_ANGLE};
+      *measured = (lw_measured){atan(measured->si), LW_KIND_ANGLE, LW_UNITS_METRIC};
     }
     return measured->kind == LW_KIND_NUMBER ? LW_FAULT_NO_UNIT : LW_FAULT_SLUG_COUNT;
   default: return measured->kind == LW_KIND_NUMBER ? LW_FAULT_NO_UNIT : LW_FAULT_SLUG_COUNT;
@@ -251,7 +252,8 @@ static lw_fault_slug fit_kind(const lw_item *item, lw_measured *measured) {
 /* Nothing is nothing in any unit. */
 static void take_bare_zero(const lw_item *item, lw_measured *measured) {
   bool pure = measured->kind == LW_KIND_NUMBER && !(fabs(measured->si) > 0.0);
-  if (pure && item->kind != LW_KIND_ANGLE_OR_SHARE) *measured = (lw_measured){0.0, item->kind};
+  if (pure && item->kind != LW_KIND_ANGLE_OR_SHARE)
+    *measured = (lw_measured){0.0, item->kind, LW_UNITS_METRIC};
 }
 
 void lw_item_say_range(const lw_item *item, char *out, size_t size) {
@@ -284,11 +286,12 @@ static void say_wanted(const lw_item *item, lw_fault_slug slug, char *wanted, si
 }
 
 lw_fault_slug lw_measure(const lw_entry *entry, lw_measured *measured, char *wanted, size_t size) {
-  lw_measured m = {0.0, LW_KIND_NUMBER};
+  lw_measured m = {0.0, LW_KIND_NUMBER, LW_UNITS_METRIC};
   lw_fault_slug slug = LW_FAULT_SLUG_COUNT;
   if (lw_number_read(entry->value, entry->length, &m.si)) {
     m.kind = entry->unit != NULL ? entry->unit->kind : LW_KIND_NUMBER;
     m.si *= entry->unit != NULL ? entry->unit->to_si : 1.0;
+    m.in = entry->unit != NULL ? entry->unit->of : LW_UNITS_METRIC;
   } else {
     size_t mark_length;
     const char *mark = between(entry, &mark_length);

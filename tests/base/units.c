@@ -65,7 +65,7 @@ Test(base, every_unit_is_found_under_its_own_name_and_kind) {
     cr_expect(unit->to_si > 0.0);
   }
   cr_expect(count > 40);
-  for (int kind = LW_KIND_LENGTH; kind <= LW_KIND_VOLUME; kind++) {
+  for (int kind = LW_KIND_LENGTH; kind <= LW_KIND_AREA; kind++) {
     const char *name = lw_kind_unit((lw_kind)kind);
     const lw_unit *si = lw_unit_find((lw_kind)kind, name, strlen(name));
     cr_assert(si != NULL, "%s", name);

@@ -17,8 +17,8 @@ static void put(fuzz_bytes *from, lw_case *c) {
     bool either = item->kind == LW_KIND_ANGLE_OR_SHARE;
     double si = fuzz_double(from, item->low, item->high);
     if (item->kind == LW_KIND_COUNT && si > item->low && si < item->high) si = (double)(int)si;
-    *lw_item_quantity(item, number, c) =
-        (lw_quantity){si, LW_GIVEN, either ? kinds[fuzz_byte(from) % 3] : item->kind, 1, 1, -1};
+    *lw_item_quantity(item, number, c) = (lw_quantity){
+        si, LW_GIVEN, either ? kinds[fuzz_byte(from) % 3] : item->kind, 1, 1, -1, LW_UNITS_METRIC};
   } else {
     lw_words *words = lw_item_words(item, number, c);
     for (size_t i = 0; i + 1 < sizeof words->text && fuzz_byte(from) % 8 != 0; i++)

@@ -79,7 +79,7 @@ Test(likely, its_range_is_that_of_the_item) {
     static lw_faults faults;
     static lw_case c;
     if (!lw_likely_is_read(item) || item->kind == LW_KIND_COUNT) continue;
-    lw_quantity q = {item->high * 1.5 + 1.0, LW_GIVEN, item->kind, 7, 3, -1};
+    lw_quantity q = {item->high * 1.5 + 1.0, LW_GIVEN, item->kind, 7, 3, -1, LW_UNITS_METRIC};
     if (item->kind == LW_KIND_ANGLE_OR_SHARE) q.kind = LW_KIND_ANGLE;
     memset(&c, 0, sizeof c);
     memset(&faults, 0, sizeof faults);
@@ -130,8 +130,10 @@ Test(likely, a_written_sheet_has_them_to_the_last_bit) {
     if (!lw_likely_is_read(item) || item->kind == LW_KIND_COUNT) continue;
     state = state * 1664525u + 1013904223u;
     double share = (double)state / 4294967296.0;
-    lw_quantity q = {item->low + (item->high - item->low) * share, LW_GIVEN, item->kind, 2, 2, -1};
-    if (item->kind == LW_KIND_ANGLE_OR_SHARE) q = (lw_quantity){share, LW_GIVEN, LW_KIND_SHARE, 2, 2, -1};
+    lw_quantity q = {
+        item->low + (item->high - item->low) * share, LW_GIVEN, item->kind, 2, 2, -1, LW_UNITS_METRIC};
+    if (item->kind == LW_KIND_ANGLE_OR_SHARE)
+      q = (lw_quantity){share, LW_GIVEN, LW_KIND_SHARE, 2, 2, -1, LW_UNITS_METRIC};
     memset(&c, 0, sizeof c);
     memset(&faults, 0, sizeof faults);
     (void)lw_sheet_override("wall height=900 mm", 1, &c, &faults);

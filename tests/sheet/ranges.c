@@ -28,7 +28,7 @@ static lw_case before(const lw_item *item, int number) {
   c.complete = false;
   for (int n = 1; n < number; n++) {
     lw_quantity *q = item->type == LW_ITEM_QUANTITY ? lw_item_quantity(item, n, &c) : NULL;
-    if (q != NULL) *q = (lw_quantity){item->low, LW_GIVEN, item->kind, 0, 0, -1};
+    if (q != NULL) *q = (lw_quantity){item->low, LW_GIVEN, item->kind, 0, 0, -1, LW_UNITS_METRIC};
     if (item->type == LW_ITEM_CHOICE) *lw_item_choice(item, n, &c) = (lw_choice){0, LW_GIVEN, 0, 0};
     if (item->type == LW_ITEM_WORDS)
       *lw_item_words(item, n, &c) = (lw_words){.text = "w", .origin = LW_GIVEN};
@@ -47,7 +47,7 @@ static void no_quantity_beyond(const lw_item *item, int number) {
   for (size_t i = 0; i < sizeof values / sizeof *values; i++) {
     lw_case c = before(item, number);
     lw_kind kind = item->kind == LW_KIND_ANGLE_OR_SHARE ? LW_KIND_ANGLE : item->kind;
-    *lw_item_quantity(item, number, &c) = (lw_quantity){values[i], LW_GIVEN, kind, 3, 2, -1};
+    *lw_item_quantity(item, number, &c) = (lw_quantity){values[i], LW_GIVEN, kind, 3, 2, -1, LW_UNITS_METRIC};
     bool well = refused(&c, lw_item_is_of_order(item));
     cr_expect(well, "%s %d: %g is taken", item->name, number, values[i]);
   }
@@ -89,8 +89,8 @@ Test(sheet, what_a_sheet_may_not_hold_no_case_may_hold) {
 Test(sheet, a_count_is_whole_and_an_angle_or_share_says_which_it_is) {
   lw_case c = CASE("wall height=600 mm", "block depth=300 mm"), half = c, neither = c;
   half.complete = neither.complete = false;
-  half.water.drain_outlets = (lw_quantity){1.5, LW_GIVEN, LW_KIND_COUNT, 0, 0, -1};
-  neither.wall.friction = (lw_quantity){0.5, LW_GIVEN, LW_KIND_NUMBER, 0, 0, -1};
+  half.water.drain_outlets = (lw_quantity){1.5, LW_GIVEN, LW_KIND_COUNT, 0, 0, -1, LW_UNITS_METRIC};
+  neither.wall.friction = (lw_quantity){0.5, LW_GIVEN, LW_KIND_NUMBER, 0, 0, -1, LW_UNITS_METRIC};
   cr_expect(refused(&half, false));
   cr_expect(refused(&neither, false));
 }

@@ -87,8 +87,8 @@ Test(sheet, random_values_come_back_to_the_last_bit) {
       state = state * 1664525u + 1013904223u;
       double share = (double)state / 4294967296.0;
       lw_kind kind = item->kind == LW_KIND_ANGLE_OR_SHARE ? LW_KIND_ANGLE : item->kind;
-      *lw_item_quantity(item, item->repeats, &c) =
-          (lw_quantity){item->low + (item->high - item->low) * share, LW_GIVEN, kind, 2, 2, -1};
+      *lw_item_quantity(item, item->repeats, &c) = (lw_quantity){
+          item->low + (item->high - item->low) * share, LW_GIVEN, kind, 2, 2, -1, LW_UNITS_METRIC};
       expect_round_trip(&c, false);
     }
   }

@@ -1,0 +1,96 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "amount.h"
+
+#include <math.h>
+#include <string.h>
+
+/* The unit that figures of a kind are told in. */
+static const char *const US[] = {
+    [LW_KIND_LENGTH] = "ft",       [LW_KIND_PRESSURE] = "psf",      [LW_KIND_LINE_LOAD] = "lb/ft",
+    [LW_KIND_FORCE] = "lb",        [LW_KIND_UNIT_WEIGHT] = "pcf",   [LW_KIND_MASS] = "lb",
+    [LW_KIND_MOMENT] = "ft-lb/ft", [LW_KIND_POST_MOMENT] = "ft-lb", [LW_KIND_VOLUME] = "yd3",
+    [LW_KIND_AREA] = "ft2",
+};
+
+enum { EIGHTHS = 8, INCHES = 12 };
+
+/* A push of ten thousand pounds a foot or more is told in kips. */
+static const double KIP = 1000.0, IN_KIPS_FROM = 10000.0;
+
+static bool is_us(lw_units units, lw_kind kind) {
+  return units == LW_UNITS_US && US[kind] != NULL;
+}
+
+const char *lw_units_name(lw_units units, lw_kind kind) {
+  return is_us(units, kind) ? US[kind] : lw_kind_unit(kind);
+}
+
+double lw_in_units(lw_units units, lw_kind kind, double si) {
+  if (!is_us(units, kind)) return si;
+  return si / lw_unit_find(kind, US[kind], strlen(US[kind]))->to_si;
+}
+
+/* "3/8" of "2 ft 7-3/8 in"; eighths from 1 to 7. */
+static void fraction(long eighths, char *out, size_t size) {
+  long of = EIGHTHS;
+  while (eighths % 2 == 0) {
+    eighths /= 2;
+    of /= 2;
+  }
+  lw_print(out, size, "%ld/%ld", eighths, of);
+}
+
+static lw_amount feet_and_inches(double length_m, long step_eighths) {
+  lw_amount amount;
+  char part[16] = "", feet_said[24] = "";
+  double eighths = fabs(lw_in_units(LW_UNITS_US, LW_KIND_LENGTH, length_m)) * INCHES * EIGHTHS;
+  long steps = lround(eighths / (double)step_eighths) * step_eighths;
+  long feet = steps / (INCHES * EIGHTHS), inches = steps / EIGHTHS % INCHES, rest = steps % EIGHTHS;
+  const char *minus = length_m < 0.0 && steps > 0 ? "-" : "";
+  if (rest > 0) fraction(rest, part, sizeof part);
+  if (feet > 0) lw_print(feet_said, sizeof feet_said, "%ld ft", feet);
+  if (feet > 0 && inches == 0 && rest == 0)
+    lw_print(amount.text, sizeof amount.text, "%s%s", minus, feet_said);
+  else if (inches > 0 || rest == 0)
+    lw_print(amount.text, sizeof amount.text, "%s%s%s%ld%s%s in", minus, feet_said, feet > 0 ? " " : "",
+             inches, rest > 0 ? "-" : "", part);
+  else
+    lw_print(amount.text, sizeof amount.text, "%s%s%s%s in", minus, feet_said, feet > 0 ? " " : "", part);
+  return amount;
+}
+
+/* Farther than anybody measures with a tape, or none: told as a figure. */
+static bool has_inches(double length_m) {
+  return fabs(length_m) < 1e6;
+}
+
+static lw_amount figure(double value, int decimals, const char *unit) {
+  lw_amount amount;
+  size_t used = lw_number_print(amount.text, sizeof amount.text, value, decimals);
+  lw_print(amount.text + used, sizeof amount.text - used, " %s", unit);
+  return amount;
+}
+
+static lw_amount us_figure(lw_kind kind, double si, int decimals) {
+  double value = lw_in_units(LW_UNITS_US, kind, si);
+  bool space = kind == LW_KIND_VOLUME || kind == LW_KIND_AREA || kind == LW_KIND_LENGTH;
+  if (kind == LW_KIND_LINE_LOAD && fabs(value) >= IN_KIPS_FROM) return figure(value / KIP, 1, "kip/ft");
+  return figure(value, space ? decimals : fabs(value) < 9.95 ? 1 : 0, US[kind]);
+}
+
+lw_amount lw_amount_of(lw_units units, lw_kind kind, double si, int decimals) {
+  if (!is_us(units, kind)) return figure(si, decimals, lw_kind_unit(kind));
+  if (kind == LW_KIND_LENGTH && has_inches(si))
+    return feet_and_inches(si, decimals > 1 ? 1 : decimals == 1 ? EIGHTHS : EIGHTHS * INCHES);
+  return us_figure(kind, si, decimals);
+}
+
+lw_amount lw_metres(lw_units units, double length_m, int decimals) {
+  return lw_amount_of(units, LW_KIND_LENGTH, length_m, decimals);
+}
+
+lw_amount lw_millimetres(lw_units units, double length_m) {
+  static const double MM = 1000.0;
+  if (units == LW_UNITS_US) return lw_metres(units, length_m, 3);
+  return figure(length_m * MM, 0, "mm");
+}

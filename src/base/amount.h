@@ -1,0 +1,32 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_BASE_AMOUNT_H
+#define LOWWALL_BASE_AMOUNT_H
+
+#include <lowwall/base.h>
+
+/* A measured value as a person reads it, number and unit: "0.80 m", "2 ft 7-1/2 in", "2005 psf".
+ * It is handed over by value, so that it can stand among the arguments of the sentence it belongs to:
+ * lw_page_sayf(page, "", "%s high", lw_metres(units, height_m, 2).text). */
+typedef struct lw_amount {
+  char text[40];
+} lw_amount;
+
+/** A value in words.
+ *  in    kind      a length to an area; a pure number and an angle are the sentence's own matter
+ *        si        in lw_kind_unit(kind); what is no finite number is n/a
+ *        decimals  of the metric figure, 0 to 9. US lengths are told to 1/8 in at two or more, to 1 in at
+ *                  one, to 1 ft at none; US loads, weights and masses in whole pounds, under 10 to a tenth;
+ *                  volumes and areas with as many decimals as the metric figure */
+lw_amount lw_amount_of(lw_units units, lw_kind kind, double si, int decimals);
+/** A length in metres with so many decimals, or feet and inches as above. */
+lw_amount lw_metres(lw_units units, double length_m, int decimals);
+/** A length in whole millimetres, or inches to 1/8 and the feet before them. */
+lw_amount lw_millimetres(lw_units units, double length_m);
+
+/** The figure alone, for the columns of a table: in feet, psf, lb/ft, lb, pcf, ft-lb/ft, ft-lb, yd3, ft2;
+ *  masses in lb. Metric, the SI value as it is. */
+double lw_in_units(lw_units units, lw_kind kind, double si);
+/** The unit of that figure: "m" or "ft", as it stands in the head of a column. */
+const char *lw_units_name(lw_units units, lw_kind kind);
+
+#endif

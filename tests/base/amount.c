@@ -1,0 +1,82 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <criterion/criterion.h>
+
+#include <math.h>
+#include <string.h>
+
+#include <lowwall/sheet.h>
+
+#include "base/amount.h"
+#include "../checks/random_wall.h"
+
+/* Values by hand: an inch is 25.4 mm, a pound 4.4482216 N, by definition. */
+Test(amount, lengths_are_said_in_feet_and_inches_to_an_eighth) {
+  static const struct {
+    double length_m;
+    int decimals;
+    const char *said;
+  } ROWS[] = {{0.0, 2, "0 in"},           {0.0127, 2, "1/2 in"},        {0.2032, 3, "8 in"},
+              {0.3048, 2, "1 ft"},        {0.3046, 2, "1 ft"},          {0.8001, 2, "2 ft 7-1/2 in"},
+              {0.3143, 2, "1 ft 3/8 in"}, {-0.0762, 2, "-3 in"},        {-0.001, 2, "0 in"},
+              {1.0, 1, "3 ft 3 in"},      {30.0, 0, "98 ft"},           {0.6096, 2, "2 ft"},
+              {NAN, 2, "n/a ft"},         {0.79375, 2, "2 ft 7-1/4 in"}};
+  for (size_t i = 0; i < sizeof ROWS / sizeof *ROWS; i++)
+    cr_expect_str_eq(lw_metres(LW_UNITS_US, ROWS[i].length_m, ROWS[i].decimals).text, ROWS[i].said, "%g",
+                     ROWS[i].length_m);
+  cr_expect_str_eq(lw_metres(LW_UNITS_METRIC, 0.8, 2).text, "0.80 m");
+  cr_expect_str_eq(lw_millimetres(LW_UNITS_METRIC, 0.0126).text, "13 mm");
+  cr_expect_str_eq(lw_millimetres(LW_UNITS_US, 0.0126).text, "1/2 in");
+}
+
+Test(amount, loads_and_weights_are_said_in_pounds) {
+  static const struct {
+    lw_kind kind;
+    double si;
+    const char *metric, *us;
+  } ROWS[] = {{LW_KIND_PRESSURE, 96.0, "96.00 kPa", "2005 psf"},
+              {LW_KIND_LINE_LOAD, 2.01, "2.01 kN/m", "138 lb/ft"},
+              {LW_KIND_LINE_LOAD, 0.05, "0.05 kN/m", "3.4 lb/ft"},
+              {LW_KIND_LINE_LOAD, 200.0, "200.00 kN/m", "13.7 kip/ft"},
+              {LW_KIND_UNIT_WEIGHT, 19.5, "19.50 kN/m3", "124 pcf"},
+              {LW_KIND_FORCE, 0.8, "0.80 kN", "180 lb"},
+              {LW_KIND_MASS, 40.0, "40.00 kg", "88 lb"},
+              {LW_KIND_MOMENT, 1.0, "1.00 kNm/m", "225 ft-lb/ft"},
+              {LW_KIND_POST_MOMENT, 1.0, "1.00 kNm", "738 ft-lb"},
+              {LW_KIND_VOLUME, 1.0, "1.00 m3", "1.31 yd3"},
+              {LW_KIND_AREA, 1.0, "1.00 m2", "10.76 ft2"}};
+  for (size_t i = 0; i < sizeof ROWS / sizeof *ROWS; i++) {
+    cr_expect_str_eq(lw_amount_of(LW_UNITS_METRIC, ROWS[i].kind, ROWS[i].si, 2).text, ROWS[i].metric);
+    cr_expect_str_eq(lw_amount_of(LW_UNITS_US, ROWS[i].kind, ROWS[i].si, 2).text, ROWS[i].us);
+  }
+}
+
+/* What is said can be typed: the sheet reads it back, to half of what it is rounded to. */
+Test(amount, what_is_said_reads_back) {
+  static const struct {
+    const char *item;
+    lw_kind kind;
+    double low, high, half;
+  } ROWS[] = {{"wall height", LW_KIND_LENGTH, 0.05, 5.0, 0.0016},
+              {"block unit weight", LW_KIND_UNIT_WEIGHT, 12.0, 27.0, 0.08},
+              {"block mass", LW_KIND_MASS, 5.0, 80.0, 0.23},
+              {"allowable bearing", LW_KIND_PRESSURE, 20.0, 400.0, 0.03}};
+  dice d = {.state = 7};
+  for (size_t i = 0; i < sizeof ROWS / sizeof *ROWS; i++) {
+    for (int k = 0; k < 200; k++) {
+      double si = dice_between(&d, ROWS[i].low, ROWS[i].high);
+      char typed[96];
+      int number;
+      static lw_case c;
+      static lw_faults faults;
+      memset(&c, 0, sizeof c);
+      faults.count = 0;
+      lw_print(typed, sizeof typed, "%s=%s", ROWS[i].item,
+               lw_amount_of(LW_UNITS_US, ROWS[i].kind, si, 2).text);
+      cr_assert(lw_sheet_override(typed, 1, &c, &faults) == LW_OK, "%s", typed);
+      const lw_item *item = lw_item_find(ROWS[i].item, strlen(ROWS[i].item), &number);
+      const lw_quantity *q = lw_item_quantity(item, 0, &c);
+      cr_assert(fabs(q->si - si) <= ROWS[i].half, "%s: %g", typed, si);
+      cr_assert(q->in == LW_UNITS_US && lw_case_units(&c) == LW_UNITS_US, "%s", typed);
+    }
+  }
+}
