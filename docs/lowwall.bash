@@ -8,7 +8,7 @@ _lowwall_words() {
 
 _lowwall_check() {
     case $2 in
-    -*) _lowwall_words $'--full\n--working\n--working=all\n--likely\n--json\n--format\n--units\n--tables\n--jobs\n--output\n--help\n--version' "$2" ;;
+    -*) _lowwall_words $'--full\n--working\n--working=all\n--as\n--likely\n--json\n--format\n--units\n--tables\n--jobs\n--output\n--help\n--version' "$2" ;;
     *) mapfile -t COMPREPLY < <(compgen -f -- "$2") ;;
     esac
 }
@@ -51,6 +51,7 @@ _lowwall() {
         return
         ;;
     --units) _lowwall_words $'metric\nus' "$word"; return ;;
+    --as) _lowwall_words $'text\nmarkdown\nhtml' "$word"; return ;;
     --view) _lowwall_words $'section\nelevation\nplan' "$word"; return ;;
     -j | --jobs) _lowwall_words "$(seq "$(getconf _NPROCESSORS_ONLN)")" "$word"; return ;;
     --tables) mapfile -t COMPREPLY < <(compgen -d -- "$word"); return ;;
@@ -58,7 +59,7 @@ _lowwall() {
     case ${COMP_WORDS[1]} in
     ask) _lowwall_wall $'--units\n--tables\n--output\n--help' "$word" ;;
     check) _lowwall_check "$1" "$word" ;;
-    order | pegs | fit) _lowwall_wall $'--csv\n--json\n--units\n--tables\n--output\n--help' "$word" ;;
+    order | pegs | fit) _lowwall_wall $'--csv\n--json\n--as\n--units\n--tables\n--output\n--help' "$word" ;;
     draw) _lowwall_wall $'--view\n--width\n--units\n--tables\n--output\n--help' "$word" ;;
     form) _lowwall_words $'--paper\n--tables\n--output\n--help' "$word" ;;
     precheck) _lowwall_wall $'--paper\n--date\n--verify\n--units\n--tables\n--output\n--help' "$word" ;;

@@ -23,21 +23,33 @@ typedef void (*lw_figure_taker)(void *context, const lw_figure *figure);
 /** Hand every figure of a result to taker, in a fixed order. */
 void lw_figures_each(const lw_result *result, lw_figure_taker taker, void *context);
 
+/* What a report for people is written as. */
+typedef enum lw_as { LW_AS_TEXT, LW_AS_MARKDOWN, LW_AS_HTML, LW_AS_COUNT } lw_as;
+/** "text", "markdown", "html"; NULL for what is none. */
+const char *lw_as_slug(lw_as as);
+
 typedef struct lw_text_style {
-  bool colour;
+  bool colour; /* of plain text */
   int columns;
   bool every_joint; /* the working has each joint in full; else the one that is nearest to its limit */
+  lw_as as;
 } lw_text_style;
+
+/** Before and after the reports that make one document of a form: in HTML its head and its end, in the others
+ *  nothing.
+ *  in    title   of the user's, or what it is; for the window   any */
+void lw_report_begin(const lw_text_style *style, const char *title, lw_text *out);
+void lw_report_end(const lw_text_style *style, lw_text *out);
 
 enum { LW_SCREEN_LINES = 60, LW_SCREEN_COLUMNS = 80 };
 
 /** The first screen, for whoever is on site: the answer, what would make it stand, the checks, what is worth
  *  finding out, what is assumed, the gravest cautions, what was not checked, where to read on.
- *  in    colour   for a terminal; never the only signal
- *  out   out      at most LW_SCREEN_LINES lines of LW_SCREEN_COLUMNS columns are added
+ *  in    style    its columns count as LW_SCREEN_COLUMNS; colour is never the only signal
+ *  out   out      at most LW_SCREEN_LINES lines of LW_SCREEN_COLUMNS columns, or their words in another form
  *  note  1 What does not fit is left out, the graver last, and counted. A caution that names a service, a
  *          collapse or a fall stays. */
-lw_status lw_report_screen(const lw_result *result, bool colour, lw_text *out);
+lw_status lw_report_screen(const lw_result *result, const lw_text_style *style, lw_text *out);
 
 /** All of it for a terminal: verdict, reasons, governing situation, checks, assumptions, cautions,
  *  sources. */

@@ -16,7 +16,7 @@ static lw_status add_screen(lw_ask_session *session, lw_text *out, bool *whole) 
   if (!*whole) return LW_OK;
   lw_remedies_find(result, &session->asking.scratch[1]);
   lw_water_find(result, &session->asking.scratch[1]);
-  return lw_report_screen(result, false, out);
+  return lw_report_screen(result, &(lw_text_style){0}, out);
 }
 
 static int count_skipped(lw_ask_session *session) {

@@ -15,7 +15,7 @@
 #include "output.h"
 
 static const char help[] =
-    "lowwall check [--full | --working | --json] [--likely] [--format NAME | --format all]\n"
+    "lowwall check [--full | --working | --json] [--as FORM] [--likely] [--format NAME | --format all]\n"
     "              [--units metric|us] [--tables DIR] [-j N] [-o FILE] [SHEET] [ITEM=VALUE ...]\n"
     "\n"
     "Check the wall of a sheet, or the many walls of a schedule: what it is, whether it stands, who must\n"
@@ -25,7 +25,7 @@ static const char help[] =
     "\n"
     "  --full              the whole report; without it the first screen, 60 lines at most\n"
     "  --working           the whole report, and every step of the calculation after it\n"
-    "  --working=all       and every joint in full, not only the one nearest to its limit\n"
+    "  --working=all       and every joint in full, not only the one nearest to its limit\n" LW_CLI_AS_HELP
     "  --likely            of a schedule: what each wall has by likely values; left out, those that fall "
     "short\n"
     "  --json              everything, as JSON; of a schedule an object a line\n"
@@ -75,6 +75,7 @@ static bool take_jobs(lw_check_asked *asked) {
 }
 
 static bool agree(const lw_check_asked *asked) {
+  if (!lw_cli_as_alone("check", &asked->as, asked->json ? "--json" : NULL)) return false;
   if (!asked->working || !asked->json) return true;
   lw_cli_refuse("check", "bad-option: --working is text; leave out --json");
   return false;
@@ -93,13 +94,19 @@ static bool take_working(lw_check_asked *asked) {
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, lw_check_asked *asked) {
-  static const struct option options[] = {
-      {"full", no_argument, NULL, 'F'},         {"working", optional_argument, NULL, 'w'},
-      {"likely", no_argument, NULL, 'L'},       {"json", no_argument, NULL, 'J'},
-      {"jobs", required_argument, NULL, 'j'},   {"tables", required_argument, NULL, 't'},
-      {"units", required_argument, NULL, 'u'},  {"format", required_argument, NULL, 'f'},
-      {"output", required_argument, NULL, 'o'}, {"help", no_argument, NULL, 'h'},
-      {"version", no_argument, NULL, 'v'},      {0}};
+  static const struct option options[] = {{"full", no_argument, NULL, 'F'},
+                                          {"working", optional_argument, NULL, 'w'},
+                                          {"likely", no_argument, NULL, 'L'},
+                                          {"json", no_argument, NULL, 'J'},
+                                          {"as", required_argument, NULL, 'a'},
+                                          {"jobs", required_argument, NULL, 'j'},
+                                          {"tables", required_argument, NULL, 't'},
+                                          {"units", required_argument, NULL, 'u'},
+                                          {"format", required_argument, NULL, 'f'},
+                                          {"output", required_argument, NULL, 'o'},
+                                          {"help", no_argument, NULL, 'h'},
+                                          {"version", no_argument, NULL, 'v'},
+                                          {0}};
   optind = 0; /* glibc: begin anew, whatever was read before */
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, ":o:j:h", options, NULL)) != -1;) {
@@ -109,6 +116,7 @@ static int read_options(int argc, char **argv, lw_check_asked *asked) {
     case 'F': asked->full = true; break;
     case 'J': asked->json = true; break;
     case 'L': asked->likely = true; break;
+    case 'a': well = lw_cli_take_as("check", optarg, &asked->as); break;
     case 'j': well = lw_cli_take_once("check", "--jobs", optarg, &asked->jobs_given); break;
     case 'f': well = lw_cli_take_once("check", "--format", optarg, &asked->format); break;
     case 't': well = lw_cli_take_once("check", "--tables", optarg, &asked->wall.tables); break;
@@ -132,18 +140,27 @@ static lw_text_style style_of(const lw_check_asked *asked) {
   bool standard = output == NULL || strcmp(output, "-") == 0;
   bool dumb = terminal == NULL || terminal[0] == '\0' || strcmp(terminal, "dumb") == 0;
   bool refused = none != NULL && none[0] != '\0';
-  bool colour = standard && !refused && !dumb && isatty(STDOUT_FILENO) == 1;
-  return (lw_text_style){.colour = colour, .columns = 80, .every_joint = asked->every_joint};
+  bool colour = asked->as.as == LW_AS_TEXT && standard && !refused && !dumb && isatty(STDOUT_FILENO) == 1;
+  return (lw_text_style){
+      .colour = colour, .columns = 80, .every_joint = asked->every_joint, .as = asked->as.as};
+}
+
+/* What people read, one document of a form. */
+static lw_status pages(const lw_check_asked *asked, const lw_result *result, lw_text *text) {
+  lw_text_style style = style_of(asked);
+  char title[2 * LW_WORDS_MAX + 8];
+  lw_cli_title(result, "Check of a wall", title, sizeof title);
+  lw_report_begin(&style, title, text);
+  bool screen = !asked->full && !asked->working && !asked->all_formats;
+  lw_status status = screen ? lw_report_screen(result, &style, text) : lw_report_text(result, &style, text);
+  if (status == LW_OK && asked->working) status = lw_report_working(result, &style, text);
+  lw_report_end(&style, text);
+  return text->failed ? LW_NO_MEMORY : status;
 }
 
 static lw_status report(const lw_check_asked *asked, const lw_result *result, lw_text *text) {
   enum { INDENT = 2 };
-  if (asked->json) return lw_report_json(result, INDENT, text);
-  lw_text_style style = style_of(asked);
-  if (!asked->full && !asked->working && !asked->all_formats)
-    return lw_report_screen(result, style.colour, text);
-  lw_status status = lw_report_text(result, &style, text);
-  return status == LW_OK && asked->working ? lw_report_working(result, &style, text) : status;
+  return asked->json ? lw_report_json(result, INDENT, text) : pages(asked, result, text);
 }
 
 static int check_one(const lw_check_asked *asked, lw_one_wall *wall) {
@@ -166,6 +183,12 @@ static int check_schedule(const lw_check_asked *asked, lw_one_wall *wall) {
                       : asked->all_formats          ? "--format all"
                       : asked->full && !asked->json ? "--full"
                                                     : NULL;
+  if (asked->as.given != NULL)
+    return lw_cli_refuse(
+        "check",
+        "bad-option: --as is for one wall; %.200s is a schedule, which gives CSV, or JSON with "
+        "--json",
+        asked->wall.sheet);
   if (alone != NULL)
     return lw_cli_refuse("check", "bad-option: %s is for one wall; %.200s is a schedule", alone,
                          asked->wall.sheet);

@@ -2,6 +2,7 @@
 #ifndef LOWWALL_CLI_CHECK_H
 #define LOWWALL_CLI_CHECK_H
 
+#include "as.h"
 #include "one_wall.h"
 
 /* What `lowwall check` was asked. */
@@ -12,7 +13,8 @@ typedef struct lw_check_asked {
   bool all_formats;                /* --format all */
   bool likely;                     /* the column of every row of a schedule */
   const char *format, *jobs_given; /* as given, or NULL */
-  int jobs;                        /* threads for a schedule, from 1 */
+  lw_cli_as as;
+  int jobs; /* threads for a schedule, from 1 */
   char format_item[128];
 } lw_check_asked;
 

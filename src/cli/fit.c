@@ -5,13 +5,14 @@
 
 #include "report/fit/report.h"
 #include "sheet/faults.h"
+#include "as.h"
 #include "cli.h"
 #include "one_wall.h"
 #include "output.h"
 
 static const char help[] =
-    "lowwall fit [--csv | --json] [--units metric|us] [--tables DIR] [-o FILE] SHEET BLOCKS [ITEM=VALUE "
-    "...]\n"
+    "lowwall fit [--csv | --json | --as FORM] [--units metric|us] [--tables DIR] [-o FILE] SHEET BLOCKS\n"
+    "            [ITEM=VALUE ...]\n"
     "\n"
     "The blocks that a yard sells, each tried in the wall of a sheet: how many courses and which setback\n"
     "stand, how many blocks, how heavy, what they cost. Those that hold stand first, the cheapest first;\n"
@@ -22,7 +23,7 @@ static const char help[] =
     "`run 1 length`. Nothing here says that the wall may be built.\n"
     "\n"
     "  --csv               as CSV\n"
-    "  --json              everything, as JSON\n"
+    "  --json              everything, as JSON\n" LW_CLI_AS_HELP
     "  --units metric|us   what it is written in; left out, as most of the sheet is measured\n"
     "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n"
     "  -o, --output FILE   write there, the whole of it or nothing; - is standard output\n"
@@ -33,6 +34,7 @@ static const char help[] =
 typedef struct fit_asked {
   lw_wall_asked wall;
   bool csv, json;
+  lw_cli_as as;
 } fit_asked;
 
 /* All that is needed besides the wall, too big for a stack. */
@@ -47,13 +49,11 @@ typedef struct fit_room {
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, fit_asked *a) {
-  static const struct option options[] = {{"csv", no_argument, NULL, 'c'},
-                                          {"json", no_argument, NULL, 'j'},
-                                          {"tables", required_argument, NULL, 't'},
-                                          {"units", required_argument, NULL, 'u'},
-                                          {"output", required_argument, NULL, 'o'},
-                                          {"help", no_argument, NULL, 'h'},
-                                          {0}};
+  static const struct option options[] = {
+      {"csv", no_argument, NULL, 'c'},         {"json", no_argument, NULL, 'j'},
+      {"as", required_argument, NULL, 'a'},    {"tables", required_argument, NULL, 't'},
+      {"units", required_argument, NULL, 'u'}, {"output", required_argument, NULL, 'o'},
+      {"help", no_argument, NULL, 'h'},        {0}};
   optind = 0;
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
@@ -61,6 +61,7 @@ static int read_options(int argc, char **argv, fit_asked *a) {
     switch (option) {
     case 'c': a->csv = true; break;
     case 'j': a->json = true; break;
+    case 'a': well = lw_cli_take_as("fit", optarg, &a->as); break;
     case 't': well = lw_cli_take_once("fit", "--tables", optarg, &a->wall.tables); break;
     case 'u': well = lw_cli_take_once("fit", "--units", optarg, &a->wall.units); break;
     case 'o': well = lw_cli_take_once("fit", "--output", optarg, &a->wall.output); break;
@@ -70,6 +71,8 @@ static int read_options(int argc, char **argv, fit_asked *a) {
     if (!well) return LW_EXIT_BAD_INPUT + 1;
   }
   if (a->csv && a->json) return lw_cli_refuse("fit", "bad-option: --csv or --json, not both") + 1;
+  if (!lw_cli_as_alone("fit", &a->as, a->csv ? "--csv" : a->json ? "--json" : NULL))
+    return LW_EXIT_BAD_INPUT + 1;
   if (!lw_wall_take_arguments(argc, argv, optind, &a->wall)) return LW_EXIT_BAD_INPUT + 1;
   if (a->wall.list == NULL)
     return lw_cli_refuse("fit", "bad-option: a sheet and a list of blocks are wanted, as in lowwall fit "
@@ -106,13 +109,20 @@ static int read_wall(const fit_asked *a, lw_one_wall *wall, lw_case *read) {
   return wall->faults.count > 0 ? lw_cli_print_faults(&wall->faults) + 1 : 0;
 }
 
+static lw_status write_page(lw_as as, const lw_fit_list *list, lw_text *text) {
+  const lw_text_style style = {.columns = 80, .as = as};
+  lw_report_begin(&style, "Blocks tried in a wall", text);
+  lw_status status = lw_report_fit_text(list, &style, text);
+  lw_report_end(&style, text);
+  return text->failed ? LW_NO_MEMORY : status;
+}
+
 static int write_list(const fit_asked *a, const lw_one_wall *wall, const fit_room *room) {
   const lw_fit_list list = {&room->yard, room->fit, &room->read.order, wall->tables->replaced};
-  const lw_text_style style = {.columns = 80};
   lw_text text = {0};
   lw_status status = a->json  ? lw_report_fit_json(&list, &text)
                      : a->csv ? lw_report_fit_csv(&list, &text)
-                              : lw_report_fit_text(&list, &style, &text);
+                              : write_page(a->as.as, &list, &text);
   if (status == LW_OK) return lw_output_write(a->wall.output, &text, LW_EXIT_DONE);
   lw_text_free(&text);
   return lw_cli_no_memory();

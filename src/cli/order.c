@@ -9,14 +9,16 @@
 /* `lowwall order` and `lowwall pegs`: two pages of the same order. */
 
 static const char order_help[] =
-    "lowwall order [--csv | --json] [--units metric|us] [--tables DIR] [-o FILE] [SHEET] [ITEM=VALUE ...]\n"
+    "lowwall order [--csv | --json | --as FORM] [--units metric|us] [--tables DIR] [-o FILE] [SHEET]\n"
+    "              [ITEM=VALUE ...]\n"
     "\n"
     "What to order for the wall of a sheet as it is given: blocks course by course, cuts, caps, stone, "
     "soil.\n"
     "It needs the plan, `run 1 length` at least. It does not say that the wall may be built: the check's\n"
     "headline stands first.\n";
 static const char pegs_help[] =
-    "lowwall pegs [--csv | --json] [--units metric|us] [--tables DIR] [-o FILE] [SHEET] [ITEM=VALUE ...]\n"
+    "lowwall pegs [--csv | --json | --as FORM] [--units metric|us] [--tables DIR] [-o FILE] [SHEET]\n"
+    "             [ITEM=VALUE ...]\n"
     "\n"
     "Where the pegs of the wall of a sheet go, the levels, the order of work with the points at which to "
     "stop\n"
@@ -24,7 +26,7 @@ static const char pegs_help[] =
 static const char options_help[] =
     "\n"
     "  --csv               as CSV\n"
-    "  --json              everything, as JSON\n"
+    "  --json              everything, as JSON\n" LW_CLI_AS_HELP
     "  --units metric|us   what it is written in; left out, as most of the sheet is measured\n"
     "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n"
     "  -o, --output FILE   write there, the whole of it or nothing; - is standard output\n"
@@ -43,13 +45,11 @@ static int print_help(const lw_order_asked *a) {
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, lw_order_asked *a) {
-  static const struct option options[] = {{"csv", no_argument, NULL, 'c'},
-                                          {"json", no_argument, NULL, 'j'},
-                                          {"tables", required_argument, NULL, 't'},
-                                          {"units", required_argument, NULL, 'u'},
-                                          {"output", required_argument, NULL, 'o'},
-                                          {"help", no_argument, NULL, 'h'},
-                                          {0}};
+  static const struct option options[] = {
+      {"csv", no_argument, NULL, 'c'},         {"json", no_argument, NULL, 'j'},
+      {"as", required_argument, NULL, 'a'},    {"tables", required_argument, NULL, 't'},
+      {"units", required_argument, NULL, 'u'}, {"output", required_argument, NULL, 'o'},
+      {"help", no_argument, NULL, 'h'},        {0}};
   optind = 0;
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
@@ -57,6 +57,7 @@ static int read_options(int argc, char **argv, lw_order_asked *a) {
     switch (option) {
     case 'c': a->csv = true; break;
     case 'j': a->json = true; break;
+    case 'a': well = lw_cli_take_as(a->wall.command, optarg, &a->as); break;
     case 't': well = lw_cli_take_once(a->wall.command, "--tables", optarg, &a->wall.tables); break;
     case 'u': well = lw_cli_take_once(a->wall.command, "--units", optarg, &a->wall.units); break;
     case 'o': well = lw_cli_take_once(a->wall.command, "--output", optarg, &a->wall.output); break;
@@ -66,6 +67,8 @@ static int read_options(int argc, char **argv, lw_order_asked *a) {
     if (!well) return LW_EXIT_BAD_INPUT + 1;
   }
   if (a->csv && a->json) return lw_cli_refuse(a->wall.command, "bad-option: --csv or --json, not both") + 1;
+  if (!lw_cli_as_alone(a->wall.command, &a->as, a->csv ? "--csv" : a->json ? "--json" : NULL))
+    return LW_EXIT_BAD_INPUT + 1;
   return lw_wall_take_arguments(argc, argv, optind, &a->wall) ? 0 : LW_EXIT_BAD_INPUT + 1;
 }
 
@@ -87,6 +90,15 @@ static int run(int argc, char **argv, const char *command, lw_order_page page) {
   if (ended > 0) return ended - 1;
   lw_one_wall *wall = lw_wall_open(&a.wall, &exit_status);
   if (wall == NULL) return exit_status;
+  if (wall->many && a.as.as != LW_AS_TEXT) {
+    exit_status =
+        lw_cli_refuse(command,
+                      "bad-option: --as %s is for one wall; %.200s is a schedule, which gives text, "
+                      "--csv or --json",
+                      a.as.given, a.wall.sheet);
+    lw_wall_close(wall);
+    return exit_status;
+  }
   lw_order *order = calloc(1, sizeof *order);
   if (order == NULL)
     exit_status = lw_cli_no_memory();

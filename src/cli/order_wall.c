@@ -7,8 +7,14 @@ lw_status lw_order_report(const lw_order_asked *asked, const lw_result *result, 
                           int indent, lw_text *text) {
   if (asked->json) return lw_report_order_json(result, order, asked->page, indent, text);
   if (asked->csv) return lw_report_order_csv(result, order, asked->page, text);
-  lw_text_style style = {.columns = 80};
-  return lw_report_order_text(result, order, asked->page, &style, text);
+  const lw_text_style style = {.columns = 80, .as = asked->as.as};
+  char title[2 * LW_WORDS_MAX + 8];
+  lw_cli_title(result, asked->page == LW_PAGE_ORDER ? "Order of a wall" : "Pegs of a wall", title,
+               sizeof title);
+  lw_report_begin(&style, title, text);
+  lw_status status = lw_report_order_text(result, order, asked->page, &style, text);
+  lw_report_end(&style, text);
+  return text->failed ? LW_NO_MEMORY : status;
 }
 
 lw_status lw_order_complete(const lw_tables *tables, lw_case *c, lw_faults *faults) {

@@ -4,6 +4,7 @@
 
 #include <lowwall/report.h>
 
+#include "as.h"
 #include "one_wall.h"
 
 /* What `lowwall order` or `lowwall pegs` was asked. */
@@ -11,6 +12,7 @@ typedef struct lw_order_asked {
   lw_wall_asked wall;
   lw_order_page page;
   bool csv, json;
+  lw_cli_as as;
 } lw_order_asked;
 
 /* The wall, then what only an order asks about. */

@@ -33,6 +33,9 @@ int lw_cli_refuse(const char *command, const char *format, ...) {
 int lw_cli_refuse_option(const char *command, char **argv, int option) {
   const char *stood = argv[optind - 1];
   if (option == ':') return lw_cli_refuse(command, "bad-option: %.80s wants a value behind it", stood);
+  bool as = strcmp(stood, "--as") == 0 || strncmp(stood, "--as=", 5) == 0;
+  if (as)
+    return lw_cli_refuse(command, "bad-option: --as is for check, order, pegs and fit; leave it out here");
   if (optopt > 0 && optopt < 128 && strncmp(stood, "--", 2) != 0)
     return lw_cli_refuse(command, "bad-option: there is no option -%c", optopt);
   return lw_cli_refuse(command, "bad-option: there is no option %.80s, or it takes no value", stood);

@@ -33,11 +33,27 @@ static int width_of(const char *bytes, size_t length) {
   return width;
 }
 
+/* What is not plain text is kept. */
+static bool keep(const lw_page *page, lw_kept_kind kind, lw_tone tone, const char *prefix, const char *text) {
+  if (page->style.as == LW_AS_TEXT) return false;
+  lw_kept_add(page->out, kind, tone, prefix, text);
+  return true;
+}
+
 void lw_page_blank(const lw_page *page) {
-  lw_text_add(page->out, "\n");
+  if (!keep(page, LW_KEPT_BLANK, LW_TONE_PLAIN, "", "")) lw_text_add(page->out, "\n");
+}
+
+void lw_page_headline(const lw_page *page, lw_tone tone, const char *text) {
+  if (!keep(page, LW_KEPT_HEADLINE, tone, "", text)) lw_page_tone(page, tone, "", text);
+}
+
+void lw_page_part(const lw_page *page, const char *title) {
+  if (!keep(page, LW_KEPT_PART, LW_TONE_PLAIN, " ", title)) lw_page_say(page, " ", title);
 }
 
 void lw_page_heading(const lw_page *page, const char *title) {
+  if (keep(page, LW_KEPT_HEADING, LW_TONE_STRONG, "", title)) return;
   lw_page_blank(page);
   begin(page, LW_TONE_STRONG);
   lw_text_add(page->out, title);
@@ -53,6 +69,7 @@ void lw_page_tone(const lw_page *page, lw_tone tone, const char *prefix, const c
   int columns = page->style.columns < COLUMNS_LEAST ? COLUMNS_LEAST : page->style.columns;
   int margin = width_of(prefix, strlen(prefix)), at = margin;
   bool first = true;
+  if (keep(page, LW_KEPT_SAY, tone, prefix, text)) return;
   begin(page, tone);
   lw_text_add(page->out, prefix);
   while (*text != '\0') {
@@ -94,18 +111,82 @@ void lw_page_sayf(const lw_page *page, const char *prefix, const char *format, .
   lw_page_say(page, prefix, text);
 }
 
+static void put_line(const lw_page *page, lw_kept_kind kind, lw_tone tone, const char *text) {
+  size_t length = strlen(text);
+  if (keep(page, kind, tone, "", text)) return;
+  while (length > 0 && text[length - 1] == ' ') length--;
+  begin(page, tone);
+  lw_text_add_bytes(page->out, text, length);
+  end(page, tone);
+  lw_text_add(page->out, "\n");
+}
+
 void lw_page_linef(const lw_page *page, lw_tone tone, const char *format, ...) {
   char text[LINE_MAX_BYTES];
   va_list arguments;
   va_start(arguments, format);
   lw_print_list(text, sizeof text, format, arguments);
   va_end(arguments);
-  size_t length = strlen(text);
-  while (length > 0 && text[length - 1] == ' ') length--;
-  begin(page, tone);
-  lw_text_add_bytes(page->out, text, length);
-  end(page, tone);
-  lw_text_add(page->out, "\n");
+  put_line(page, LW_KEPT_LINE, tone, text);
+}
+
+/* The conversion at a `%`, up to its letter. */
+static size_t conversion_length(const char *at) {
+  size_t length = 1 + strspn(at + 1, "-+ #0123456789.*lhz");
+  return length + (at[length] != '\0' ? 1 : 0);
+}
+
+static bool is_cell(const char *format, const char *at, size_t length) {
+  bool goes_on = at - format >= 2 && strncmp(at - 2, "%s%s", 4) == 0;
+  return *at == '%' && at[length - 1] != 'c' && at[length - 1] != '%' && !goes_on;
+}
+
+/* The format with a mark before each cell: "%-9s%7.2f" has two. */
+static void mark_cells(const char *format, char *out, size_t size) {
+  size_t used = 0;
+  for (const char *at = format; *at != '\0' && used + 2 < size;) {
+    size_t length = *at == '%' ? conversion_length(at) : 1;
+    bool cell = is_cell(format, at, length);
+    bool begins = cell && (at[1] == '-' || at[1] == 's' || at[1] == '.');
+    if (cell) out[used++] = (char)(begins ? LW_CELL_BEGINS : LW_CELL_ENDS);
+    for (size_t i = 0; i < length && used + 1 < size; i++) out[used++] = *at++;
+  }
+  out[used] = '\0';
+}
+
+static void put_row(const lw_page *page, lw_kept_kind kind, lw_tone tone, const char *format, va_list list) {
+  char text[LINE_MAX_BYTES], marked[LINE_MAX_BYTES];
+  bool plain = page->style.as == LW_AS_TEXT;
+  if (!plain) mark_cells(format, marked, sizeof marked);
+  lw_print_list(text, sizeof text, plain ? format : marked, list);
+  put_line(page, kind, tone, text);
+}
+
+void lw_page_rowf(const lw_page *page, lw_tone tone, const char *format, ...) {
+  va_list arguments;
+  va_start(arguments, format);
+  put_row(page, LW_KEPT_ROW, tone, format, arguments);
+  va_end(arguments);
+}
+
+void lw_page_headf(const lw_page *page, const char *format, ...) {
+  va_list arguments;
+  va_start(arguments, format);
+  put_row(page, LW_KEPT_HEAD, LW_TONE_PLAIN, format, arguments);
+  va_end(arguments);
+}
+
+void lw_page_titledf(const lw_page *page, const char *format, ...) {
+  va_list arguments;
+  va_start(arguments, format);
+  put_row(page, LW_KEPT_TITLED, LW_TONE_STRONG, format, arguments);
+  va_end(arguments);
+}
+
+void lw_page_numbers(const lw_page *page, const char *row) {
+  char text[LINE_MAX_BYTES];
+  lw_print(text, sizeof text, "  %s", row);
+  put_line(page, LW_KEPT_NUMBERS, LW_TONE_PLAIN, text);
 }
 
 /* The controls of terminals: below a blank, and in two bytes U+0080 to U+009F. */

@@ -5,18 +5,30 @@
 #include <lowwall/report.h>
 
 #include "base/amount.h"
+#include "kept.h"
 
-/* A page of plain text, wrapped at its columns. Colour is only ever an addition to a word that says it. */
+/* A page for people. As plain text it is wrapped at its columns and written at once; in another form what is
+ * asked of it is kept, and written when it is finished. Colour is only ever an addition to a word that says
+ * it. */
 typedef struct lw_page {
-  lw_text *out;
+  lw_text *out; /* the text, or what is kept */
   lw_text_style style;
   lw_units units; /* those that its reader measures in */
+  size_t from;    /* where in `out` it begins */
 } lw_page;
 
-typedef enum lw_tone { LW_TONE_PLAIN, LW_TONE_STRONG, LW_TONE_GOOD, LW_TONE_BAD } lw_tone;
+/** Begin at the end of `out`; what is kept goes to `kept`, empty before. */
+lw_page lw_page_open(const lw_text_style *style, lw_units units, lw_text *out, lw_text *kept);
+/** End, and write what was kept.
+ *  gives LW_OK · LW_NO_MEMORY */
+lw_status lw_page_close(const lw_page *page, lw_text *out);
 
 void lw_page_blank(const lw_page *page);
+/** What must be read first, at the top. */
+void lw_page_headline(const lw_page *page, lw_tone tone, const char *text);
 void lw_page_heading(const lw_page *page, const char *title);
+/** Of a part below a heading; without a blank line before it. */
+void lw_page_part(const lw_page *page, const char *title);
 /** Wrap text after a prefix; the lines after the first are indented to the prefix's end. */
 void lw_page_say(const lw_page *page, const char *prefix, const char *text);
 /** The same of a text that is put together, which is freed; an empty one says nothing. */
@@ -34,6 +46,28 @@ void lw_page_linef(const lw_page *page, lw_tone tone, const char *format, ...)
     __attribute__((format(printf, 3, 4)))
 #endif
     ;
+
+/** A row of a table: each conversion of the format is a cell, but `%c` and a `%s` that follows a `%s` at
+ *  once, which belong to the cell before them. In plain text it is such a line. */
+void lw_page_rowf(const lw_page *page, lw_tone tone, const char *format, ...)
+#if defined(__GNUC__)
+    __attribute__((format(printf, 3, 4)))
+#endif
+    ;
+/** The row above them that names the columns, as many as they have; units may follow in another. */
+void lw_page_headf(const lw_page *page, const char *format, ...)
+#if defined(__GNUC__)
+    __attribute__((format(printf, 2, 3)))
+#endif
+    ;
+/** The same where the first cell is the title of the table, in a strong line. */
+void lw_page_titledf(const lw_page *page, const char *format, ...)
+#if defined(__GNUC__)
+    __attribute__((format(printf, 2, 3)))
+#endif
+    ;
+/** A row, or the head, of a table of numbers that end below each other, as lw_working hands it over. */
+void lw_page_numbers(const lw_page *page, const char *row);
 
 /** Text of the user's made fit for a terminal: control characters and broken UTF-8 become `?`. */
 void lw_text_clean(const char *text, char *out, size_t size);

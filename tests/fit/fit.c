@@ -7,8 +7,10 @@
 #include <string.h>
 
 #include "fit/fit.h"
+#include "report/fit/report.h"
 
 #include "../checks/random_wall.h"
+#include "../report/forms_read.h"
 #include "../sheet/support.h"
 
 /* Blocks by chance in the walls of the demos, lower and higher ones: what the list says of each must come out
@@ -136,6 +138,17 @@ static void expect_order(const lw_fit *a, const lw_fit *b) {
   cr_expect(a->grade != b->grade || a->cost <= b->cost, "%s before %s", a->block->name, b->block->name);
 }
 
+static void expect_forms(const lw_fit_wall *wall, const tried *t) {
+  const lw_fit_list list = {&t->yard, t->fit, &wall->read->order, ""};
+  lw_text made[LW_AS_COUNT] = {{0}};
+  for (int as = 0; as < LW_AS_COUNT; as++) {
+    const lw_text_style style = {.columns = 80, .as = (lw_as)as};
+    cr_assert_eq(lw_report_fit_text(&list, &style, &made[as]), LW_OK);
+  }
+  forms_expect_same("a yard", made[LW_AS_TEXT].data, made[LW_AS_MARKDOWN].data, made[LW_AS_HTML].data);
+  for (int as = 0; as < LW_AS_COUNT; as++) lw_text_free(&made[as]);
+}
+
 static void expect_yard(tried *t, const lw_fit_wall *wall, dice *d) {
   lw_faults faults = {.count = 0};
   lw_text list = yard_by_chance(d);
@@ -148,6 +161,7 @@ static void expect_yard(tried *t, const lw_fit_wall *wall, dice *d) {
     if (t->fit[i].kind == LW_FIT_LAID) expect_laid(t, &t->fit[i]);
     if (t->fit[i].kind == LW_FIT_HEIGHT) expect_heights(t, &t->fit[i]);
   }
+  expect_forms(wall, t);
 }
 
 Test(fit, comes_out_when_typed) {

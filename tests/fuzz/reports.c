@@ -26,7 +26,7 @@ static void is_clean(const lw_text *text) {
 
 static void write_pages(lw_text *text) {
   lw_text_style style = {.columns = 80};
-  FUZZ_EXPECT(lw_report_screen(&result, false, text) == LW_OK);
+  FUZZ_EXPECT(lw_report_screen(&result, &(lw_text_style){0}, text) == LW_OK);
   is_clean(text);
   lw_text_clear(text);
   FUZZ_EXPECT(lw_report_text(&result, &style, text) == LW_OK);

@@ -11,6 +11,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "../report/forms_read.h"
+
 /* No figure in the text or the CSV of an order or of pegs that its JSON does not carry, to its
  * printed digits,
  * in SI or in mm, per cent and tonnes; and no key of the JSON that docs/order.md does not have. */
@@ -96,6 +98,16 @@ static char *document(void) {
   return text;
 }
 
+static void hold_forms(const char *items, const lw_order *order, lw_order_page page, const lw_text *text) {
+  lw_text made[LW_AS_COUNT] = {{0}};
+  for (int as = LW_AS_MARKDOWN; as < LW_AS_COUNT; as++) {
+    const lw_text_style style = {.columns = 80, .as = (lw_as)as};
+    cr_assert_eq(lw_report_order_text(order_result(), order, page, &style, &made[as]), LW_OK);
+  }
+  forms_expect_same(items, text->data, made[LW_AS_MARKDOWN].data, made[LW_AS_HTML].data);
+  for (int as = 0; as < LW_AS_COUNT; as++) lw_text_free(&made[as]);
+}
+
 static void hold_page(const char *items, const lw_order *order, lw_order_page page) {
   static numbers all;
   const lw_result *result = order_result();
@@ -112,6 +124,7 @@ static void hold_page(const char *items, const lw_order *order, lw_order_page pa
   hold(items, &csv, &all);
   hold_keys(root, document());
   json_decref(root);
+  hold_forms(items, order, page, &text);
   lw_text_free(&json);
   lw_text_free(&text);
   lw_text_free(&csv);

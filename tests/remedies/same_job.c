@@ -51,7 +51,7 @@ static void expect_honest(const lw_remedy *r, const lw_result *now, const lw_res
 /* The first screen promises no wall that stands where only another job would. */
 static void expect_heading(const lw_result *now) {
   lw_text screen = {0};
-  cr_assert_eq(lw_report_screen(now, false, &screen), LW_OK);
+  cr_assert_eq(lw_report_screen(now, &(lw_text_style){0}, &screen), LW_OK);
   bool promised = strstr(screen.data, "What would make it stand") != NULL;
   cr_expect_eq(promised && now->remedy_count > 0,
                now->remedy_count > 0 && now->remedy[0].kind == LW_REMEDY_CURE, "%s", screen.data);

@@ -70,7 +70,7 @@ static int hold(const lw_result *r, const char *name) {
   static char said[16384];
   lw_text screen = {0};
   int staying = 0;
-  cr_assert_eq(lw_report_screen(r, false, &screen), LW_OK);
+  cr_assert_eq(lw_report_screen(r, &(lw_text_style){0}, &screen), LW_OK);
   cr_expect(lines_of(screen.data) <= LW_SCREEN_LINES, "%d lines: %s", lines_of(screen.data), name);
   cr_expect(widest(screen.data) <= LW_SCREEN_COLUMNS, "%d columns: %s", widest(screen.data), name);
   unwrap(screen.data, said, sizeof said);
@@ -202,7 +202,7 @@ int every_screen_keeps_its_size(const every_wall *wall) {
 /* What is left out is counted: of a screen with room for all there is nothing to count. */
 Test(screen, counts_what_it_leaves_out) {
   lw_text much = {0};
-  cr_assert_eq(lw_report_screen(wall_of(wall_sorts[5]), false, &much), LW_OK);
+  cr_assert_eq(lw_report_screen(wall_of(wall_sorts[5]), &(lw_text_style){0}, &much), LW_OK);
   cr_expect_not_null(strstr(much.data, "\n  and "));
   cr_expect_eq(lines_of(much.data) > 45, true);
   lw_text_free(&much);
@@ -212,8 +212,8 @@ Test(screen, colours_only_what_a_word_says_too) {
   static char with[16384], without[16384];
   lw_text colour = {0}, plain = {0};
   const lw_result *r = wall_of(wall_sorts[0]);
-  cr_assert_eq(lw_report_screen(r, true, &colour), LW_OK);
-  cr_assert_eq(lw_report_screen(r, false, &plain), LW_OK);
+  cr_assert_eq(lw_report_screen(r, &(lw_text_style){.colour = true}, &colour), LW_OK);
+  cr_assert_eq(lw_report_screen(r, &(lw_text_style){0}, &plain), LW_OK);
   size_t used = 0;
   for (const char *at = colour.data; *at; at++) {
     if (*at == '\033')

@@ -105,7 +105,7 @@ int every_number_on_the_screen_is_carried(const every_wall *wall) {
   lw_text screen = {0};
   all.count = 0;
   collect(&all, wall->json);
-  cr_assert_eq(lw_report_screen(wall->result, false, &screen), LW_OK);
+  cr_assert_eq(lw_report_screen(wall->result, &(lw_text_style){0}, &screen), LW_OK);
   hold(wall->name, screen.data, INFINITY, &all);
   lw_text_free(&screen);
   return all.count;

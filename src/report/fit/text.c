@@ -73,8 +73,8 @@ static void heading(const lw_page *page, group now) {
 static void head(const lw_page *page, const lw_fit_list *list) {
   const lw_fit *best = &list->fit[0];
   bool holds = group_of(best) == HOLD;
-  lw_page_tone(page, LW_TONE_STRONG, "",
-               holds ? best->headline : "None of these blocks holds in the wall of the sheet.");
+  lw_page_headline(page, LW_TONE_STRONG,
+                   holds ? best->headline : "None of these blocks holds in the wall of the sheet.");
   if (list->replaced[0] != '\0') lw_page_sayf(page, "", "Made with replaced tables: %s.", list->replaced);
   lw_page_blank(page);
   lw_page_sayf(
@@ -86,7 +86,8 @@ static void head(const lw_page *page, const lw_fit_list *list) {
 }
 
 lw_status lw_report_fit_text(const lw_fit_list *list, const lw_text_style *style, lw_text *out) {
-  lw_page page = {.out = out, .style = *style};
+  lw_text kept = {0};
+  lw_page page = lw_page_open(style, LW_UNITS_METRIC, out, &kept);
   char why[LW_FIT_WHY];
   head(&page, list);
   for (int i = 0; i < list->yard->count; i++) {
@@ -98,5 +99,5 @@ lw_status lw_report_fit_text(const lw_fit_list *list, const lw_text_style *style
     else
       lw_page_say(&page, "     ", lw_fit_why(list, fit, why));
   }
-  return out->failed ? LW_NO_MEMORY : LW_OK;
+  return lw_page_close(&page, out);
 }

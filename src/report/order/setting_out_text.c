@@ -15,8 +15,8 @@ static void setting_out(const lw_page *page, const lw_order *order) {
                       ? "Pegs: X along run 1, Y towards the soil, level above the wall's underside"
                       : "Pegs: X along run 1, Y towards the soil, level above the lowest course's underside");
   for (int i = 0; i < p->peg_count; i++)
-    lw_page_linef(page, LW_TONE_PLAIN, "  %-4s %9.3f %9.3f %8.3f m", lw_peg_name(&p->peg[i], name),
-                  lw_order_level(p->peg[i].at.x_m), lw_order_level(p->peg[i].at.y_m), p->peg[i].level_m);
+    lw_page_rowf(page, LW_TONE_PLAIN, "  %-4s %9.3f %9.3f %8.3f m", lw_peg_name(&p->peg[i], name),
+                 lw_order_level(p->peg[i].at.x_m), lw_order_level(p->peg[i].at.y_m), p->peg[i].level_m);
   lw_page_say(page, "  ", "B: base line. T: top line. C: centre of a curve. S: step of the base.");
   if (!(p->base_offset_m > 0.0)) return;
   bool stepped = order->plan.step_count > 0;
@@ -98,8 +98,8 @@ void lw_order_setting_out_text(const lw_page *page, const lw_result *result, con
   checks(page, p);
   lw_page_heading(page, "Levels");
   for (int i = 0; i < p->level_count; i++)
-    lw_page_linef(page, LW_TONE_PLAIN, "  %8.3f m  %s", lw_order_level(p->level[i].level_m),
-                  lw_level_name(&p->level[i], name));
+    lw_page_rowf(page, LW_TONE_PLAIN, "  %8.3f m  %s", lw_order_level(p->level[i].level_m),
+                 lw_level_name(&p->level[i], name));
   pipe(page, p);
   work(page, result, order);
   hand_over(page, p);

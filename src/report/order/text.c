@@ -11,7 +11,7 @@
 static void head(const lw_page *page, const lw_result *result, const char *what) {
   char title[LW_WORDS_MAX];
   lw_text_clean(result->given.about.title.text, title, sizeof title);
-  lw_page_tone(page, LW_TONE_STRONG, "", result->verdict.headline);
+  lw_page_headline(page, LW_TONE_STRONG, result->verdict.headline);
   if (result->tables->replaced[0])
     lw_page_sayf(page, "", "Made with replaced tables: %s.", result->tables->replaced);
   lw_page_blank(page);
@@ -69,16 +69,16 @@ static void corners(const lw_page *page, const lw_order *order) {
 static void courses(const lw_page *page, const lw_order *order) {
   if (order->plan.solid) return;
   lw_page_heading(page, "Courses, the lowest first");
-  lw_page_linef(page, LW_TONE_PLAIN,
-                "  course   face m  whole   half    cut mitred   left  right  overlap mm");
+  lw_page_headf(page, "  %6s %8s %6s %6s %6s %6s %6s %6s  %10s", "course", "face m", "whole", "half", "cut",
+                "mitred", "left", "right", "overlap mm");
   for (int i = 0; i < order->plan.courses; i++) {
     const lw_course_count *c = &order->course[i];
     char overlap[32] = "-";
     bool less = c->overlap_known && c->overlap_m < order->overlap_needs_m - 0.001;
     if (c->overlap_known)
       lw_print(overlap, sizeof overlap, less ? "%.0f less" : "%.0f", c->overlap_m * 1000.0);
-    lw_page_linef(page, LW_TONE_PLAIN, "  %6d %8.3f %6d %6d %6d %6d %6d %6d  %10s", i + 1, c->face_m,
-                  c->whole, c->half, c->closer, c->mitred, c->left, c->right, overlap);
+    lw_page_rowf(page, LW_TONE_PLAIN, "  %6d %8.3f %6d %6d %6d %6d %6d %6d  %10s", i + 1, c->face_m, c->whole,
+                 c->half, c->closer, c->mitred, c->left, c->right, overlap);
   }
   if (order->overlap_fails_at > 0)
     lw_page_sayf(page, "  ", "less: under a quarter of a unit, %.0f mm.", order->overlap_needs_m * 1000.0);
@@ -169,11 +169,11 @@ static void lines(const lw_page *page, const lw_order *order) {
     bool tonnes = unit == LW_UNIT_M3; /* as the yard weighs it */
     if (l->mass_kg > 0.0)
       lw_print(mass, sizeof mass, tonnes ? "%.2f t" : "%.0f kg", tonnes ? l->mass_kg / 1000.0 : l->mass_kg);
-    lw_page_linef(page, LW_TONE_PLAIN,
-                  whole  ? "  %-36.36s %8.0f %6s %8.0f %-6s %s"
-                  : bags ? "  %-36.36s %8.2f %6s %8.0f %-6s %s"
-                         : "  %-36.36s %8.2f %6s %8.2f %-6s %s",
-                  lw_order_line_name(l, name), l->net, allowance, l->order, lw_line_unit_slug(unit), mass);
+    lw_page_rowf(page, LW_TONE_PLAIN,
+                 whole  ? "  %-36.36s %8.0f %6s %8.0f %-6s %s"
+                 : bags ? "  %-36.36s %8.2f %6s %8.0f %-6s %s"
+                        : "  %-36.36s %8.2f %6s %8.2f %-6s %s",
+                 lw_order_line_name(l, name), l->net, allowance, l->order, lw_line_unit_slug(unit), mass);
     const char *said = lw_order_line_note(l, note);
     if (said[0] != '\0') lw_page_say(page, "      ", said);
   }
@@ -288,7 +288,8 @@ static void add_assumed(void *context, const lw_echo *echo) {
 
 lw_status lw_report_order_text(const lw_result *result, const lw_order *order, lw_order_page which,
                                const lw_text_style *style, lw_text *out) {
-  lw_page page = {.out = out, .style = *style};
+  lw_text kept = {0};
+  lw_page page = lw_page_open(style, result->units, out, &kept);
   assuming a = {&page, order, result};
   if (which == LW_PAGE_ORDER) {
     head(&page, result,
@@ -309,5 +310,5 @@ lw_status lw_report_order_text(const lw_result *result, const lw_order *order, l
   }
   lw_page_heading(&page, "Assumed, because the sheet does not say");
   lw_echo_each(result, add_assumed, &a);
-  return out->failed ? LW_NO_MEMORY : LW_OK;
+  return lw_page_close(&page, out);
 }

@@ -12,9 +12,9 @@ static void row(const lw_page *page, const lw_fence *f, lw_fence_measure m) {
     lw_print(kept, sizeof kept, "%.2f", f->lasting_ratio[LW_FENCE_DRY][m]);
     lw_print(blocked, sizeof blocked, "%.2f", f->lasting_ratio[LW_FENCE_BLOCKED][m]);
   }
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-27s%7.2f%7.2f %-7s%6.2f%6.2f%6s%7s", lw_fence_measure_words(m),
-                f->soil[LW_FENCE_DRY].of[m], f->wind.of[m], lw_fence_measure_unit(m),
-                f->ratio[LW_FENCE_DRY][m], f->ratio[LW_FENCE_BLOCKED][m], kept, blocked);
+  lw_page_rowf(page, LW_TONE_PLAIN, "  %-27s%7.2f%7.2f %-7s%6.2f%6.2f%6s%7s", lw_fence_measure_words(m),
+               f->soil[LW_FENCE_DRY].of[m], f->wind.of[m], lw_fence_measure_unit(m),
+               f->ratio[LW_FENCE_DRY][m], f->ratio[LW_FENCE_BLOCKED][m], kept, blocked);
 }
 
 static void heights(const lw_page *page, const lw_fence *f) {
@@ -95,8 +95,8 @@ static void back(const lw_page *page, const lw_result *result) {
       "(%.2f).",
       f->bed.height_m, f->built_for.pressure_kpa, f->built_for.height_m,
       f->height_known && f->exposure_known ? "" : ", as far as is known", f->lasting);
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-27s%7s%7s %-7s%6s%6s%6s%7s", "", "soil", "wind", "", "ratio", "wet",
-                "kept", "wet");
+  lw_page_headf(page, "  %-27s%7s%7s %-7s%6s%6s%6s%7s", "", "soil", "wind", "", "ratio", "wet", "kept",
+                "wet");
   for (int m = 0; m < LW_FENCE_MEASURE_COUNT; m++) row(page, f, (lw_fence_measure)m);
   say_whose_height(page, result);
   heights(page, f);

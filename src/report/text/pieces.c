@@ -4,6 +4,8 @@
 #include <assert.h>
 #include <string.h>
 
+#include "report/forms.h"
+
 /* How the first screen keeps its length: a part after the other gives up its least grave pieces. */
 
 /* Said below a part of which something is left out. */
@@ -42,17 +44,36 @@ static bool begins_below_a_blank(lw_screen_part part) {
   return part != LW_SCREEN_ANSWER && part != LW_SCREEN_MARKS;
 }
 
-void lw_screen_begin(lw_screen *screen, bool colour) {
+void lw_screen_begin(lw_screen *screen, const lw_text_style *style, lw_units units) {
   memset(screen, 0, sizeof *screen);
-  screen->page = (lw_page){.out = &screen->words, .style = {.colour = colour, .columns = LW_SCREEN_COLUMNS}};
+  screen->page = (lw_page){.out = &screen->words, .style = *style, .units = units};
+  screen->page.style.columns = LW_SCREEN_COLUMNS;
+}
+
+static int count_lines(const char *text, size_t length) {
+  int lines = 0;
+  for (size_t i = 0; i < length; i++) lines += text[i] == '\n' ? 1 : 0;
+  return lines;
+}
+
+/* Its lines as plain text: in every form the same pieces are left out. */
+static int lines_of_piece(const lw_screen *screen, size_t length) {
+  const char *from = screen->words.data + screen->from;
+  lw_text plain = {0};
+  lw_page page = {.out = &plain, .style = {.columns = LW_SCREEN_COLUMNS}};
+  if (screen->page.style.as == LW_AS_TEXT) return count_lines(from, length);
+  lw_kept_text((lw_span){from, length}, &page);
+  int lines = count_lines(plain.data, plain.length);
+  screen->page.out->failed = screen->page.out->failed || plain.failed;
+  lw_text_free(&plain);
+  return lines;
 }
 
 void lw_screen_piece(lw_screen *screen, lw_screen_part part, int gives) {
   size_t length = screen->words.length - screen->from;
   lw_piece piece = {.part = part, .first = screen->from, .length = length, .gives = gives};
   if (length == 0) return;
-  for (size_t i = piece.first; i < screen->words.length; i++)
-    piece.lines += screen->words.data[i] == '\n' ? 1 : 0;
+  piece.lines = lines_of_piece(screen, length);
   assert(screen->count < LW_PIECES_MAX);
   screen->piece[screen->count++] = piece;
   screen->from = screen->words.length;
@@ -139,8 +160,10 @@ static void put_part(const lw_screen *screen, lw_screen_part part, const lw_page
 }
 
 void lw_screen_put(lw_screen *screen, int lines, lw_text *out) {
-  lw_page page = {.out = out, .style = screen->page.style};
+  lw_text kept = {0};
+  lw_page page = lw_page_open(&screen->page.style, screen->page.units, out, &kept);
   make_room(screen, lines);
   for (int part = 0; part < LW_SCREEN_PARTS; part++) put_part(screen, (lw_screen_part)part, &page);
   out->failed = out->failed || screen->words.failed;
+  (void)lw_page_close(&page, out);
 }

@@ -44,7 +44,7 @@ typedef struct lw_screen {
 } lw_screen;
 
 /** Begin an empty one; lw_text_free(&screen->words) ends it. */
-void lw_screen_begin(lw_screen *screen, bool colour);
+void lw_screen_begin(lw_screen *screen, const lw_text_style *style, lw_units units);
 /** All that was written to screen->page since the last piece is one more of this part. Nothing: none. */
 void lw_screen_piece(lw_screen *screen, lw_screen_part part, int gives);
 /** Leave out pieces until no more lines are left than that, and print the rest. */

@@ -3,9 +3,9 @@
 
 /* The first screen: what someone on site reads before ordering blocks, and where the rest stands. */
 
-lw_status lw_report_screen(const lw_result *result, bool colour, lw_text *out) {
+lw_status lw_report_screen(const lw_result *result, const lw_text_style *style, lw_text *out) {
   lw_screen screen;
-  lw_screen_begin(&screen, colour);
+  lw_screen_begin(&screen, style, result->units);
   lw_screen_answer(&screen, result);
   lw_screen_remedies(&screen, result);
   lw_screen_checks(&screen, result);

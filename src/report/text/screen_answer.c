@@ -44,7 +44,7 @@ static void headline(lw_screen *screen, const lw_result *result) {
   lw_print(whole, sizeof whole, "%s", v->headline);
   lw_shorten_keys(whole);
   headline_of(&screen->page, whole, shown, sizeof shown);
-  lw_page_tone(&screen->page, lw_text_tone(v), "", shown);
+  lw_page_headline(&screen->page, lw_text_tone(v), shown);
   if (result->tables->replaced[0]) {
     lw_print(shown, sizeof shown, "Made with replaced tables: %s.", result->tables->replaced);
     lw_shorten_to(LW_SCREEN_COLUMNS, shown);

@@ -46,14 +46,14 @@ static void say_all(const lw_page *page, const lw_cited *cited) {
 void lw_text_sources(const lw_page *page, const lw_result *result) {
   lw_cited cited = {.count = 0};
   lw_rests_each(result, note, &cited);
-  if (page->out->data) lw_cited_note(&cited, page->out->data, LW_CITED_UNMARKED);
+  if (page->out->data) lw_cited_note(&cited, page->out->data + page->from, LW_CITED_UNMARKED);
   say_all(page, &cited);
 }
 
 void lw_text_sources_cited(const lw_page *page, const lw_result *result) {
   lw_cited known = {.count = 0}, cited = {.count = 0};
   lw_rests_each(result, note, &known);
-  if (page->out->data) lw_cited_note(&cited, page->out->data, LW_CITED_UNMARKED);
+  if (page->out->data) lw_cited_note(&cited, page->out->data + page->from, LW_CITED_UNMARKED);
   for (int i = 0; i < cited.count; i++) {
     for (int k = 0; k < known.count; k++)
       if (strcmp(cited.key[i], known.key[k]) == 0) cited.mark[i] = known.mark[k];

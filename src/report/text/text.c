@@ -21,7 +21,8 @@ static void last_word(const lw_page *page) {
 }
 
 lw_status lw_report_text(const lw_result *result, const lw_text_style *style, lw_text *out) {
-  lw_page page = {.out = out, .style = *style};
+  lw_text kept = {0};
+  lw_page page = lw_page_open(style, result->units, out, &kept);
   lw_text_headline(&page, result);
   title(&page, result);
   lw_text_verdict(&page, result);
@@ -40,5 +41,5 @@ lw_status lw_report_text(const lw_result *result, const lw_text_style *style, lw
   lw_text_assumed(&page, result, false);
   lw_text_sources(&page, result);
   last_word(&page);
-  return out->failed ? LW_NO_MEMORY : LW_OK;
+  return lw_page_close(&page, out);
 }

@@ -163,7 +163,7 @@ static int count_resting(const lw_verdict *v, lw_answer answer) {
 static void group(const lw_page *page, const lw_verdict *v, lw_answer answer, const char *title) {
   int resting = count_resting(v, answer);
   if (first_of(v, answer) < 0) return;
-  lw_page_linef(page, LW_TONE_PLAIN, " %s", title);
+  lw_page_part(page, title);
   /* The gravest first. */
   for (int who = LW_WHO_ENGINEER; who >= LW_WHO_BUILDER; who--) {
     if (answer == LW_ANSWER_WHO || who == LW_WHO_BUILDER) reasons_of(page, v, answer, (lw_who)who, true);
@@ -183,7 +183,7 @@ static bool any_assumed(const lw_verdict *v) {
 
 void lw_text_headline(const lw_page *page, const lw_result *result) {
   lw_text_faulty(page, result);
-  lw_page_tone(page, lw_text_tone(&result->verdict), "", result->verdict.headline);
+  lw_page_headline(page, lw_text_tone(&result->verdict), result->verdict.headline);
   if (result->tables->replaced[0])
     lw_page_sayf(page, "", "Made with replaced tables: %s.", result->tables->replaced);
 }
@@ -204,7 +204,7 @@ static void resting(const lw_page *page, const lw_verdict *v, lw_answer answer, 
   bool any = false;
   for (int i = 0; i < v->reasons.count; i++) any = any || (belongs(v, i, answer, who) && !at_head(v, i));
   if (!any) return;
-  lw_page_linef(page, LW_TONE_PLAIN, " %s", title);
+  lw_page_part(page, title);
   reasons_of(page, v, answer, who, false);
 }
 

@@ -17,17 +17,16 @@ static void course_row(const lw_page *page, const lw_construction_course *c) {
     lw_check_print_at(&c->lower, at, sizeof at);
     lw_print(kind, sizeof kind, "%s", lw_check_slug(c->lower.kind));
   }
-  lw_page_linef(page, LW_TONE_PLAIN, "  %6d%9.3f%9.3f%8.3f%9s%9s%9s  %s %s", c->course, c->height_m,
-                c->push.thrust_kn_per_m, c->push.height_m, slides, tilts, lower, at, kind);
+  lw_page_rowf(page, LW_TONE_PLAIN, "  %6d%9.3f%9.3f%8.3f%9s%9s%9s  %s %s", c->course, c->height_m,
+               c->push.thrust_kn_per_m, c->push.height_m, slides, tilts, lower, at, kind);
 }
 
 static void courses(const lw_page *page, const lw_construction *g) {
   char slides[24], tilts[24];
   lw_page_blank(page);
-  lw_page_say(page, " ",
-              "Each course newly laid, the plant touching; below it the worst of the older contacts");
-  lw_page_linef(page, LW_TONE_PLAIN, "  %6s%9s%9s%8s%9s%9s%9s", "course", "fill m", "P kN/m", "at m",
-                "sliding", "tilting", "below");
+  lw_page_part(page, "Each course newly laid, the plant touching; below it the worst of the older contacts");
+  lw_page_headf(page, "  %6s%9s%9s%8s%9s%9s%9s  %s %s", "course", "fill m", "P kN/m", "at m", "sliding",
+                "tilting", "below", "", "");
   for (int i = 0; i < g->course_count; i++) course_row(page, &g->course[i]);
   number(g->course[g->worst].sliding.needs, slides, sizeof slides);
   number(g->course[g->worst].tilting.needs, tilts, sizeof tilts);
@@ -66,8 +65,8 @@ static void narrow_row(const lw_page *page, lw_narrow_method method, const lw_na
   if (!v->known)
     lw_page_sayf(page, "  ", "%s: %s.", lw_narrow_slug(method), lw_reason_sentence(v->reason));
   else
-    lw_page_linef(page, LW_TONE_PLAIN, "  %-18s%8.4f%10.3f%10.3f%9.3f%9.3f", lw_narrow_slug(method),
-                  v->coefficient, v->foot_kpa, v->push.thrust_kn_per_m, v->share, v->height_share);
+    lw_page_rowf(page, LW_TONE_PLAIN, "  %-18s%8.4f%10.3f%10.3f%9.3f%9.3f", lw_narrow_slug(method),
+                 v->coefficient, v->foot_kpa, v->push.thrust_kn_per_m, v->share, v->height_share);
 }
 
 static void narrow(const lw_page *page, const lw_result *result) {
@@ -80,8 +79,8 @@ static void narrow(const lw_page *page, const lw_result *result) {
                "The bed is Bn = %.3f m wide between its faces; the wedge wants hn tan(45 - phi/2) = %.3f m.",
                n->bed_width_m, n->wedge_width_m);
   lw_again_study(result, LW_STUDY_NARROW, &working);
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-18s%8s%10s%10s%9s%9s", "what comes of them", "K", "foot kPa",
-                "P kN/m", "share", "at hn");
+  lw_page_headf(page, "  %-18s%8s%10s%10s%9s%9s", "what comes of them", "K", "foot kPa", "P kN/m", "share",
+                "at hn");
   for (int i = 0; i < LW_NARROW_COUNT; i++) narrow_row(page, (lw_narrow_method)i, &n->value[i]);
   if (!n->raised_known) return;
   lw_page_sayf(page, "  ",

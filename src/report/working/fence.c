@@ -7,12 +7,11 @@
 /* The working of a fence that carries soil, and of wind on a fence. */
 
 static void pushes(const lw_page *page, const lw_fence *f) {
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-27s%11s%11s%11s%11s", "soil and wind", "at rest", "blocked",
-                "yielding", "wind");
+  lw_page_headf(page, "  %-27s%11s%11s%11s%11s", "soil and wind", "at rest", "blocked", "yielding", "wind");
   for (int m = 0; m < LW_FENCE_MEASURE_COUNT; m++)
-    lw_page_linef(page, LW_TONE_PLAIN, "  %-27s%11.5f%11.5f%11.5f%11.5f",
-                  lw_fence_measure_words((lw_fence_measure)m), f->soil[LW_FENCE_DRY].of[m],
-                  f->soil[LW_FENCE_BLOCKED].of[m], f->soil[LW_FENCE_YIELDING].of[m], f->wind.of[m]);
+    lw_page_rowf(page, LW_TONE_PLAIN, "  %-27s%11.5f%11.5f%11.5f%11.5f",
+                 lw_fence_measure_words((lw_fence_measure)m), f->soil[LW_FENCE_DRY].of[m],
+                 f->soil[LW_FENCE_BLOCKED].of[m], f->soil[LW_FENCE_YIELDING].of[m], f->wind.of[m]);
 }
 
 static void ratios(const lw_page *page, const lw_fence *f) {
@@ -21,13 +20,13 @@ static void ratios(const lw_page *page, const lw_fence *f) {
       "Over the wind, and over what the fence keeps of its strength for good, %.2f of it, but for the "
       "hole; at equal m of soil at rest as much as the wind.",
       f->lasting);
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-27s%10s%10s%10s%10s%9s", "soil over wind", "at rest", "blocked",
-                "yielding", "for good", "equal m");
+  lw_page_headf(page, "  %-27s%10s%10s%10s%10s%9s", "soil over wind", "at rest", "blocked", "yielding",
+                "for good", "equal m");
   for (int m = 0; m < LW_FENCE_MEASURE_COUNT; m++)
-    lw_page_linef(page, LW_TONE_PLAIN, "  %-27s%10.4f%10.4f%10.4f%10.4f%9.4f",
-                  lw_fence_measure_words((lw_fence_measure)m), f->ratio[LW_FENCE_DRY][m],
-                  f->ratio[LW_FENCE_BLOCKED][m], f->ratio[LW_FENCE_YIELDING][m],
-                  f->lasting_ratio[LW_FENCE_DRY][m], f->equal_m[LW_FENCE_DRY][m].value);
+    lw_page_rowf(page, LW_TONE_PLAIN, "  %-27s%10.4f%10.4f%10.4f%10.4f%9.4f",
+                 lw_fence_measure_words((lw_fence_measure)m), f->ratio[LW_FENCE_DRY][m],
+                 f->ratio[LW_FENCE_BLOCKED][m], f->ratio[LW_FENCE_YIELDING][m],
+                 f->lasting_ratio[LW_FENCE_DRY][m], f->equal_m[LW_FENCE_DRY][m].value);
 }
 
 void lw_working_fence(const lw_page *page, const lw_result *result) {

@@ -4,7 +4,7 @@
 /* A recorder whose steps go straight onto a page. */
 
 static void heading_taken(void *context, const char *title) {
-  lw_page_say(context, " ", title);
+  lw_page_part(context, title);
 }
 
 static void step_taken(void *context, const lw_step *step) {
@@ -12,7 +12,7 @@ static void step_taken(void *context, const lw_step *step) {
 }
 
 static void row_taken(void *context, const char *row) {
-  lw_page_linef(context, LW_TONE_PLAIN, "  %s", row);
+  lw_page_numbers(context, row);
 }
 
 lw_working lw_page_working(lw_page *page) {

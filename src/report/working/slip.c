@@ -25,19 +25,17 @@ static void given_heads(const lw_page *page, bool shaken) {
       "over its chord sl with kl = sl^2/(4 Rc^2), al its base's slope, sin al = (x - xc)/Rc, Ws its weight "
       "with what stands on it, u, c and phi at its base.");
   if (shaken) lw_page_say(page, "  ", "yw is the level of its weight.");
-  lw_page_linef(page, LW_TONE_PLAIN, GIVEN, "", "x", "dx", "dl", "al", "Ws", "u", "c", "phi",
-                shaken ? "yw" : "");
-  lw_page_linef(page, LW_TONE_PLAIN, GIVEN, "", "m", "m", "m", "deg", "kN/m", "kPa", "kPa", "deg",
-                shaken ? "m" : "");
+  lw_page_headf(page, GIVEN, "", "x", "dx", "dl", "al", "Ws", "u", "c", "phi", shaken ? "yw" : "");
+  lw_page_headf(page, GIVEN, "", "m", "m", "m", "deg", "kN/m", "kPa", "kPa", "deg", shaken ? "m" : "");
 }
 
 static void given(const lw_page *page, const lw_slip_view *view, int number) {
   const lw_slip_slice *s = &view->list.slice[number];
   char level[24] = "";
   if (view->seismic > 0.0) lw_number_print(level, sizeof level, s->weight_y_m, 4);
-  lw_page_linef(page, LW_TONE_PLAIN, "  %2d %8.4f %#9.5g %#9.5g %7.2f %8.4f %7.3f %6.2f %6.2f%8s", number + 1,
-                s->x_m, s->width_m, s->length_m, asin(s->sine) * LW_DEG_PER_RAD, s->weight_kn_per_m,
-                s->pore_kpa, s->cohesion_kpa, atan(s->tan_friction) * LW_DEG_PER_RAD, level);
+  lw_page_rowf(page, LW_TONE_PLAIN, "  %2d %8.4f %#9.5g %#9.5g %7.2f %8.4f %7.3f %6.2f %6.2f%8s", number + 1,
+               s->x_m, s->width_m, s->length_m, asin(s->sine) * LW_DEG_PER_RAD, s->weight_kn_per_m,
+               s->pore_kpa, s->cohesion_kpa, atan(s->tan_friction) * LW_DEG_PER_RAD, level);
 }
 
 static const char FORCES[] = "  %4s %9s%9s %9s %9s %9s";
@@ -55,10 +53,8 @@ static void forces_heads(const lw_page *page, const lw_slip_view *view) {
         "Tb = [c dx + (Ws - u dx) tan phi]/ma by Bishop, the bracket not below 0, with ma = dx/dl + sin "
         "al tan phi/F and F = %.6f.",
         view->slip.bishop);
-  lw_page_linef(page, LW_TONE_PLAIN, FORCES, "", "D", shaken ? "De" : "", "To", bishop ? "ma" : "",
-                bishop ? "Tb" : "");
-  lw_page_linef(page, LW_TONE_PLAIN, FORCES, "", "kN/m", shaken ? "kN/m" : "", "kN/m", "",
-                bishop ? "kN/m" : "");
+  lw_page_headf(page, FORCES, "", "D", shaken ? "De" : "", "To", bishop ? "ma" : "", bishop ? "Tb" : "");
+  lw_page_headf(page, FORCES, "", "kN/m", shaken ? "kN/m" : "", "kN/m", "", bishop ? "kN/m" : "");
 }
 
 /* A number of a column, where the column is there. */
@@ -71,9 +67,9 @@ static const char *cell(char out[24], double value, bool there) {
 static void forces(const lw_page *page, const lw_slip_view *view, const char *name, const lw_slip_forces *f) {
   char d[24], e[24], o[24], m[24], b[24];
   bool bishop = view->slip.bishop > 0.0;
-  lw_page_linef(page, LW_TONE_PLAIN, FORCES, name, cell(d, f->driving_kn_per_m, true),
-                cell(e, f->shaken_kn_per_m, view->seismic > 0.0), cell(o, f->ordinary_kn_per_m, true),
-                cell(m, f->m_alpha, bishop && f->m_alpha > 0.0), cell(b, f->bishop_kn_per_m, bishop));
+  lw_page_rowf(page, LW_TONE_PLAIN, FORCES, name, cell(d, f->driving_kn_per_m, true),
+               cell(e, f->shaken_kn_per_m, view->seismic > 0.0), cell(o, f->ordinary_kn_per_m, true),
+               cell(m, f->m_alpha, bishop && f->m_alpha > 0.0), cell(b, f->bishop_kn_per_m, bishop));
 }
 
 static void all_forces(const lw_page *page, const lw_slip_view *view) {
@@ -132,7 +128,7 @@ static void bed(const lw_page *page, const lw_result *result, const lw_situation
   lw_working working = lw_page_working(&to);
   if (!bed_may_slide(s)) return;
   lw_page_blank(page);
-  lw_page_say(page, " ", "The bed as one body on the slope below it, in its weakest soil");
+  lw_page_part(page, "The bed as one body on the slope below it, in its weakest soil");
   lw_again_bed(result, s, &working);
 }
 
@@ -141,7 +137,7 @@ void lw_working_slip(const lw_page *page, const lw_result *result, const lw_situ
   bed(page, result, s);
   if (!lw_again_slip(result, s, &view)) return;
   lw_page_blank(page);
-  lw_page_say(page, " ", "Slip of wall and ground along a circle");
+  lw_page_part(page, "Slip of wall and ground along a circle");
   circle(page, &s->slip);
   if (view.light_kn_per_m3 > 0.0)
     lw_page_sayf(

@@ -50,7 +50,7 @@ static lw_page page_of(lw_recorder *recorder) {
   lw_page page = {.out = &recorder->steps[recorder->at], .style = recorder->style};
   if (recorder->waiting[0]) {
     lw_page_blank(&page);
-    lw_page_say(&page, " ", recorder->waiting);
+    lw_page_part(&page, recorder->waiting);
     recorder->waiting[0] = '\0';
   }
   return page;
@@ -63,7 +63,7 @@ static void record_step(void *context, const lw_step *step) {
 
 static void record_row(void *context, const char *row) {
   lw_page page = page_of(context);
-  lw_page_linef(&page, LW_TONE_PLAIN, "  %s", row);
+  lw_page_numbers(&page, row);
 }
 
 lw_working lw_recorder_working(lw_recorder *recorder) {
@@ -158,8 +158,8 @@ static void compared_row(const lw_page *page, const lw_compared *c) {
     lw_number_print(difference, sizeof difference, c->wedge_kn_per_m - formula, 4);
     lw_number_print(wedge, sizeof wedge, c->wedge_kn_per_m, 4);
   }
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-38s%8.4f%10.4f%10s%11s", c->title, c->coefficient,
-                c->formula_kn_per_m, wedge, difference);
+  lw_page_rowf(page, LW_TONE_PLAIN, "  %-38s%8.4f%10.4f%10s%11s", c->title, c->coefficient,
+               c->formula_kn_per_m, wedge, difference);
   bool differs = c->wedge_known && fabs(c->wedge_kn_per_m - formula) > 1e-6 * formula;
   if (c->loads_kn_per_m > 0.0)
     lw_page_sayf(page, "    ", "and %.4f kN/m of loads at a distance, along the thrust, in the difference",
@@ -176,7 +176,7 @@ static void fluid(const lw_page *page, const lw_result *result) {
   lw_print(inserted, sizeof inserted, "K = %.6f, g = %.4f kN/m3, a = %.5f deg", f.coefficient,
            f.unit_weight_kn_per_m3, f.angle_rad * LW_DEG_PER_RAD);
   lw_page_blank(page);
-  lw_page_say(page, " ", "The soil's push as a fluid's, as built");
+  lw_page_part(page, "The soil's push as a fluid's, as built");
   lw_working_say(page, &(lw_step){.symbol = "ge",
                                   .formula = "K g cos a",
                                   .inserted = inserted,
@@ -189,14 +189,14 @@ void lw_working_compared(const lw_page *page, const lw_result *result) {
   const lw_situations *all = &result->situations;
   if (!result->wall.section.known || result->wall.site.backfill_refused) return;
   lw_page_heading(page, "Rankine and Coulomb, each beside trial wedges on its own plane");
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-38s%8s%10s%10s%11s", "", "K", "P", "wedge", "difference");
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-38s%8s%10s%10s%11s", "", "", "kN/m", "kN/m", "kN/m");
+  lw_page_headf(page, "  %-38s%8s%10s%10s%11s", "", "K", "P", "wedge", "difference");
+  lw_page_headf(page, "  %-38s%8s%10s%10s%11s", "", "", "kN/m", "kN/m", "kN/m");
   for (int i = 0; i < all->count; i++) {
     const lw_situation *s = &all->situation[i];
     /* The other situations have the water of the first. */
     bool wet = (s->name == LW_SITUATION_SOAKED && !s->seeping) || s->name == LW_SITUATION_OUTLET_BLOCKED;
     if (s->name != LW_SITUATION_DRAINED && !wet) continue;
-    lw_page_sayf(page, " ", "%s", lw_situation_sentence(s->name));
+    lw_page_part(page, lw_situation_sentence(s->name));
     for (int k = 0; k < LW_COMPARED; k++) compared_row(page, &s->compared[k]);
   }
   fluid(page, result);

@@ -38,7 +38,7 @@ static void row_line(const lw_page *page, const char *label, const lw_row *row) 
   fit(row->push, 4, 9, row->is_push, push, SIZE);
   fit(row->arm_m, 4, 7, true, arm, SIZE);
   fit(row->moment, 4, 9, true, moment, SIZE);
-  lw_page_linef(page, LW_TONE_PLAIN, HEAD, label, area, weight, factor, down, push, arm, moment);
+  lw_page_rowf(page, LW_TONE_PLAIN, HEAD, label, area, weight, factor, down, push, arm, moment);
 }
 
 typedef struct lw_sums {
@@ -94,7 +94,7 @@ static void sums_line(const lw_page *page, const char *label, const lw_sums *sum
   fit(sums->horizontal, 4, 9, true, push, sizeof push);
   fit(sums->overturning, 4, 9, true, overturns, sizeof overturns);
   fit(sums->resisting, 4, 10, true, holds, sizeof holds);
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-41s%9s%9s%9s%10s", label, down, push, overturns, holds);
+  lw_page_rowf(page, LW_TONE_PLAIN, "  %-41s%9s%9s%9s%10s", label, down, push, overturns, holds);
 }
 
 /* What the table adds up to, and what the checks were made with: two ways to the same sums. */
@@ -102,7 +102,7 @@ static void check_sums(const lw_page *page, const lw_free_body *body, const lw_s
   const lw_contact *c = &body->contact;
   lw_sums used = {c->vertical_kn_per_m, c->horizontal_kn_per_m, c->resisting_knm_per_m,
                   c->overturning_knm_per_m};
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-41s%9s%9s%9s%10s", "", "down", "push", "tips", "holds");
+  lw_page_headf(page, "  %-41s%9s%9s%9s%10s", "", "down", "push", "tips", "holds");
   sums_line(page, "sums of this table", sums);
   sums_line(page, "as used in the checks", &used);
 }
@@ -131,9 +131,9 @@ void lw_working_moments(const lw_page *page, const lw_result *result, const lw_f
                         lw_shown place) {
   lw_sums sums = {0};
   double foot = lw_free_body_foot(result, body);
-  lw_page_linef(page, LW_TONE_PLAIN, HEAD, "part", "area", "weight", body->forces.factors.factored ? "x" : "",
-                "down", "push", "arm", "moment");
-  lw_page_linef(page, LW_TONE_PLAIN, HEAD, "", "m2", "kN/m3", "", "kN/m", "kN/m", "m", "kN m/m");
+  lw_page_headf(page, HEAD, "part", "area", "weight", body->forces.factors.factored ? "x" : "", "down",
+                "push", "arm", "moment");
+  lw_page_headf(page, HEAD, "", "m2", "kN/m3", "", "kN/m", "kN/m", "m", "kN m/m");
   for (int i = 0; i < body->forces.count; i++) {
     const lw_force *f = &body->forces.force[i];
     char label[40];
@@ -148,11 +148,11 @@ void lw_working_moments(const lw_page *page, const lw_result *result, const lw_f
 void lw_working_joints(const lw_page *page, const lw_result *result, const lw_situation *s) {
   if (s->joint_count == 0) return;
   lw_page_blank(page);
-  lw_page_say(page, " ", "Joints, each above the course of its number, with the courses above it");
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-9s%8s%9s%9s%9s%9s%9s%9s", "", "height", "P", "wedge", "V", "H",
-                "R from", "share in");
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-9s%8s%9s%9s%9s%9s%9s%9s", "", "m", "kN/m", "kN/m", "kN/m", "kN/m",
-                "front m", "compr.");
+  lw_page_part(page, "Joints, each above the course of its number, with the courses above it");
+  lw_page_headf(page, "  %-9s%8s%9s%9s%9s%9s%9s%9s", "", "height", "P", "wedge", "V", "H", "R from",
+                "share in");
+  lw_page_headf(page, "  %-9s%8s%9s%9s%9s%9s%9s%9s", "", "m", "kN/m", "kN/m", "kN/m", "kN/m", "front m",
+                "compr.");
   for (int i = 0; i < s->joint_count; i++) {
     const lw_joint *j = &s->joint[i];
     char name[24], from[24] = "outside", wedge[24] = "-";
@@ -167,8 +167,8 @@ void lw_working_joints(const lw_page *page, const lw_result *result, const lw_si
     }
     if (j->contact.inside) lw_number_print(from, sizeof from, j->contact.resultant_m, 4);
     if (j->wedge_known) lw_number_print(wedge, sizeof wedge, j->wedge_kn_per_m, 4);
-    lw_page_linef(page, LW_TONE_PLAIN, "  %-9s%8.3f%9.4f%9s%9.4f%9.4f%9s%9.3f", name, j->height_m,
-                  j->thrust_kn_per_m, wedge, j->contact.vertical_kn_per_m, j->contact.horizontal_kn_per_m,
-                  from, j->contact.inside ? j->contact.share_in_compression : 0.0);
+    lw_page_rowf(page, LW_TONE_PLAIN, "  %-9s%8.3f%9.4f%9s%9.4f%9.4f%9s%9.3f", name, j->height_m,
+                 j->thrust_kn_per_m, wedge, j->contact.vertical_kn_per_m, j->contact.horizontal_kn_per_m,
+                 from, j->contact.inside ? j->contact.share_in_compression : 0.0);
   }
 }

@@ -12,7 +12,7 @@ static void seepage(const lw_page *page, const lw_result *result) {
   lw_working working = lw_page_working(&to);
   if (!of->looked_at) return;
   lw_page_blank(page);
-  lw_page_say(page, " ", "Steady rain that seeps to a drain which works");
+  lw_page_part(page, "Steady rain that seeps to a drain which works");
   if (of->status != LW_OK) {
     lw_page_sayf(page, "  ", "Not worked out: %s.", lw_reason_sentence(of->reason));
     return;
@@ -44,18 +44,18 @@ static void limit_line(const lw_page *page, const lw_water_limit *limit) {
   lw_check_words(&check, words, sizeof words);
   if (limit->depth_m.known) lw_print(depth, sizeof depth, "%.4f", limit->depth_m.value);
   if (limit->ratio.known) lw_print(ratio, sizeof ratio, "%.4f", limit->ratio.value);
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%10s%9s  %s%s", words, depth, ratio, short_word(limit->state),
-                limit->jumps ? ", at once" : "");
+  lw_page_rowf(page, LW_TONE_PLAIN, "  %-26s%10s%9s  %s%s", words, depth, ratio, short_word(limit->state),
+               limit->jumps ? ", at once" : "");
 }
 
 static void limits(const lw_page *page, const lw_result *result) {
   const lw_water_limits *all = &result->water_limits;
   if (all->count == 0) return;
   lw_page_blank(page);
-  lw_page_say(page, " ",
-              "How high the water may stand: the level at which ratio = has / needs first falls to 1, by "
-              "root search, asked as with the outlet blocked");
-  lw_page_linef(page, LW_TONE_PLAIN, "  %-26s%10s%9s", "", "m below top", "ratio");
+  lw_page_part(page,
+               "How high the water may stand: the level at which ratio = has / needs first falls to 1, by "
+               "root search, asked as with the outlet blocked");
+  lw_page_headf(page, "  %-26s%10s%9s  %s%s", "", "m below top", "ratio", "", "");
   for (int i = 0; i < all->count; i++) limit_line(page, &all->limit[i]);
 }
 

@@ -25,7 +25,7 @@ static void body(const lw_page *page, const lw_result *result, const lw_situatio
     return;
   }
   lw_page_blank(page);
-  lw_page_say(page, " ", title);
+  lw_page_part(page, title);
   lw_working_moments(page, result, of, place);
   lw_working_contact(page, result, s, of, place);
   lw_working_written(page, result, s, of, place);
@@ -120,8 +120,9 @@ static void pushes(const lw_page *page, const lw_result *result) {
 }
 
 lw_status lw_report_working(const lw_result *result, const lw_text_style *style, lw_text *out) {
-  lw_page page = {.out = out, .style = *style};
-  lw_page_tone(&page, LW_TONE_STRONG, "", result->verdict.headline);
+  lw_text kept = {0};
+  lw_page page = lw_page_open(style, result->units, out, &kept);
+  lw_page_headline(&page, LW_TONE_STRONG, result->verdict.headline);
   lw_page_heading(&page, "Working, for one metre run of wall");
   lw_working_given(&page, result);
   pushes(&page, result);
@@ -134,5 +135,5 @@ lw_status lw_report_working(const lw_result *result, const lw_text_style *style,
   lw_text_unchecked(&page, result);
   lw_text_assumed(&page, result, true);
   lw_text_sources_cited(&page, result);
-  return out->failed ? LW_NO_MEMORY : LW_OK;
+  return lw_page_close(&page, out);
 }

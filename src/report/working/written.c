@@ -45,7 +45,7 @@ static void take_line(void *context, const lw_step *step) {
 
 static void take_row(void *context, const char *row) {
   const written *w = context;
-  lw_page_linef(&w->page, LW_TONE_PLAIN, "  %s", row);
+  lw_page_numbers(&w->page, row);
 }
 
 static void take_step(void *context, const lw_step *step) {
