@@ -140,6 +140,7 @@ typedef struct lw_mark {
   lw_fill fill;     /* of an area */
   lw_anchor anchor; /* of words; y is their base line */
   bool bold;
+  bool shading;        /* part of a hatch: words may stand on it, with paper laid under them */
   double size_mm;      /* height of the letters' em */
   size_t first, count; /* spots of a line or area; of words the one where they stand */
   size_t words;        /* where they begin in the drawing's text */

@@ -13,7 +13,7 @@
 #include "../sheet/support.h"
 
 enum { WALLS = 120 / RANDOM_SHARE };
-static const double WIDTHS_MM[] = {95.0, 180.0};
+static const double WIDTHS_MM[] = {80.0, 180.0, 100.0};
 
 Test(drawing, every_wall_fits_its_page_and_no_words_stand_on_others) {
   static lw_result result;
@@ -27,7 +27,8 @@ Test(drawing, every_wall_fits_its_page_and_no_words_stand_on_others) {
     lw_case c = random_wall_case(&wall);
     cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, &result, NULL), LW_OK);
     random_wall_name(&wall, name, sizeof name);
-    for (size_t w = 0; w < sizeof WIDTHS_MM / sizeof *WIDTHS_MM; w++) {
+    for (int k = 0; k < 2; k++) { /* two of the three */
+      int w = (i + k) % 3;
       lw_drawing drawing = {0};
       lw_error error = {0};
       lw_status status = lw_draw_section(&result, WIDTHS_MM[w], &drawing, &error);

@@ -29,6 +29,75 @@ static void expect_words_apart(const lw_drawing *d, const char *wall) {
   }
 }
 
+/* Letters may fill their box or not: a line along its edge is no line through them. */
+static lw_box letters_of(const lw_drawing *d, const lw_mark *words) {
+  static const double EDGE_MM = 0.1;
+  lw_box b = lw_drawing_box(d, words);
+  return (lw_box){b.left_mm + EDGE_MM, b.top_mm + EDGE_MM, b.right_mm - EDGE_MM, b.bottom_mm - EDGE_MM};
+}
+
+/* Inside of an area with corners that all turn the same way. */
+static bool inside(const lw_drawing *d, const lw_mark *area, double x, double y) {
+  int left = 0, right = 0;
+  for (size_t i = 0; i < area->count; i++) {
+    lw_xy_mm a = d->spot[area->first + i], b = d->spot[area->first + (i + 1) % area->count];
+    double side = (b.x_mm - a.x_mm) * (y - a.y_mm) - (b.y_mm - a.y_mm) * (x - a.x_mm);
+    left += side > 0.0 ? 1 : 0;
+    right += side < 0.0 ? 1 : 0;
+  }
+  return left == 0 || right == 0;
+}
+
+/* The paper laid under words: how many marks there were before it; 0: none. */
+static size_t paper_under(const lw_drawing *d, size_t words, const lw_box *b) {
+  for (size_t i = words; i > 0; i--) {
+    const lw_mark *m = &d->mark[i - 1];
+    if (m->kind == LW_MARK_AREA && m->fill == LW_FILL_PAPER && inside(d, m, b->left_mm, b->top_mm) &&
+        inside(d, m, b->right_mm, b->top_mm) && inside(d, m, b->left_mm, b->bottom_mm) &&
+        inside(d, m, b->right_mm, b->bottom_mm))
+      return i;
+  }
+  return 0;
+}
+
+/* Whether a line lies inside a box somewhere, by halving it. */
+static bool line_meets(const lw_box *box, lw_xy_mm a, lw_xy_mm b) {
+  static const double SMALL_MM = 0.05;
+  lw_box own = {a.x_mm < b.x_mm ? a.x_mm : b.x_mm, a.y_mm < b.y_mm ? a.y_mm : b.y_mm,
+                a.x_mm < b.x_mm ? b.x_mm : a.x_mm, a.y_mm < b.y_mm ? b.y_mm : a.y_mm};
+  if (own.left_mm >= box->right_mm || own.right_mm <= box->left_mm || own.top_mm >= box->bottom_mm ||
+      own.bottom_mm <= box->top_mm)
+    return false;
+  if (own.right_mm - own.left_mm < SMALL_MM || own.bottom_mm - own.top_mm < SMALL_MM) return true;
+  lw_xy_mm middle = {0.5 * (a.x_mm + b.x_mm), 0.5 * (a.y_mm + b.y_mm)};
+  return line_meets(box, a, middle) || line_meets(box, middle, b);
+}
+
+static bool mark_meets(const lw_drawing *d, const lw_mark *m, const lw_box *box) {
+  size_t sides = m->kind == LW_MARK_AREA ? m->count : m->count - 1;
+  for (size_t i = 0; i < sides; i++)
+    if (line_meets(box, d->spot[m->first + i], d->spot[m->first + (i + 1) % m->count])) return true;
+  return false;
+}
+
+/* Paper under words hides a hatch; only the circle of a number may hide a line, which goes on behind it. */
+static void expect_no_line_through_words(const lw_drawing *d, const char *wall) {
+  for (size_t i = 0; i < d->mark_count; i++) {
+    if (d->mark[i].kind != LW_MARK_WORDS) continue;
+    lw_box box = letters_of(d, &d->mark[i]);
+    size_t hidden = paper_under(d, i, &box);
+    bool circle = hidden > 0 && d->mark[hidden - 1].pen != LW_PEN_NONE;
+    for (size_t k = 0; k < d->mark_count; k++) {
+      const lw_mark *m = &d->mark[k];
+      bool seen = m->kind != LW_MARK_WORDS && (m->pen != LW_PEN_NONE || m->fill == LW_FILL_INK);
+      if (!seen || (k < hidden && (m->shading || circle)) || !mark_meets(d, m, &box)) continue;
+      cr_expect(false, "a line of pen %d goes through \"%s\" at %.1f, %.1f: %s", m->pen,
+                d->words.data + d->mark[i].words, box.left_mm, box.top_mm, wall);
+      return;
+    }
+  }
+}
+
 static void expect_marks_on_page(const lw_drawing *d, const char *wall) {
   for (size_t i = 0; i < d->spot_count; i++) {
     const lw_xy_mm *s = &d->spot[i];
@@ -43,6 +112,7 @@ static void expect_marks_on_page(const lw_drawing *d, const char *wall) {
 void expect_on_paper(const lw_drawing *drawing, const char *name) {
   lw_text svg = {0};
   expect_words_apart(drawing, name);
+  expect_no_line_through_words(drawing, name);
   expect_marks_on_page(drawing, name);
   cr_expect_eq(lw_drawing_svg(drawing, &svg), LW_OK, "%s", name);
   cr_expect(svg.data != NULL && markup_is_closed(svg.data), "not well-formed: %s", name);

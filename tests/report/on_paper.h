@@ -4,8 +4,8 @@
 
 #include <lowwall/report.h>
 
-/** No words stand on others, all marks lie on the page, and as SVG it is well-formed with a title, a
- *  description and real text. */
+/** No words stand on others, no line goes through words, all marks lie on the page, and as SVG it is
+ *  well-formed with a title, a description and real text. */
 void expect_on_paper(const lw_drawing *drawing, const char *name);
 
 /** Whether the words of a drawing, joined however they are broken into lines, hold these. */

@@ -2,6 +2,7 @@
 #include <math.h>
 #include <stdlib.h>
 
+#include "base/print.h"
 #include "sketch.h"
 
 /* Dimensions as the trade draws them: a chain with a slash at each end of a length, whole lengths outside of
@@ -34,9 +35,12 @@ void lw_sketch_upright(lw_sketch *s, double x_mm, bool values_right, const doubl
     double y = lw_sketch_at(s, 0.0, 0.5 * (level_m[i] + level_m[i + 1])).y_mm;
     lw_xy_mm leader[] = {{x_mm, y}, {x_mm + way * 1.0, middle[i]}};
     if (fabs(y - middle[i]) > 0.3) lw_drawing_line(s->paper, LW_PEN_FINE, leader, 2);
-    lw_drawing_words(s->paper, (lw_xy_mm){x_mm + way * 1.3, middle[i] + 0.35 * LW_SMALL_MM},
-                     values_right ? LW_ANCHOR_START : LW_ANCHOR_END, LW_SMALL_MM, "%.0f",
-                     (level_m[i + 1] - level_m[i]) * 1000.0);
+    char words[32];
+    lw_anchor anchor = values_right ? LW_ANCHOR_START : LW_ANCHOR_END;
+    lw_xy_mm at = {x_mm + way * 1.3, middle[i] + 0.35 * LW_SMALL_MM};
+    lw_print(words, sizeof words, "%.0f", (level_m[i + 1] - level_m[i]) * 1000.0);
+    lw_drawing_words(s->paper, at, anchor, LW_SMALL_MM, "%s", words);
+    lw_sketch_take(s, lw_sketch_words_box(words, at, anchor));
   }
 }
 

@@ -32,6 +32,14 @@ typedef struct lw_box {
 /** The box that words may take, on the wide side for any upright sans serif face. */
 lw_box lw_drawing_box(const lw_drawing *drawing, const lw_mark *words);
 
+/** How many lines, edges and arrow heads drawn so far go through a box; shading does not count.
+ *  in    besides   lines that go through this spot do not count either; NULL: all do */
+int lw_drawing_crossings(const lw_drawing *drawing, const lw_box *box, const lw_xy_mm *besides);
+/** How many of them a straight line would cross, those through the spot that it begins at not counted. */
+int lw_drawing_crossed_by(const lw_drawing *drawing, lw_xy_mm from, lw_xy_mm to);
+/** Whether a straight line meets a box. */
+bool lw_box_is_met(const lw_box *box, lw_xy_mm from, lw_xy_mm to);
+
 /** Width of a string in such a face, on the wide side. [mm] */
 double lw_drawing_text_width(const char *string, double size_mm);
 

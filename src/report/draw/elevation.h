@@ -25,8 +25,9 @@ typedef struct lw_elevation {
   bool both_ends; /* base or ground lie otherwise at the end than at the beginning: each has its heights */
   int strip_count;
   lw_face_strip strip[LW_STRIP_MAX];
-  lw_piece *piece;              /* room for one row */
-  bool cap_cut;                 /* a cap that is sawn was drawn */
+  lw_piece *piece;                                            /* room for one row */
+  bool cap_cut;                                               /* a cap that is sawn was drawn */
+  bool untold_run[LW_RUN_MAX], untold_corner[LW_RUN_MAX + 1]; /* what found no room for its words */
   bool seen[LW_PIECE_HEAD + 1]; /* which kinds were drawn: the legend names those */
 } lw_elevation;
 
@@ -40,9 +41,21 @@ bool lw_elevation_ends_differ(const lw_elevation *e);
 /* The heights of one end, beside it. */
 void lw_elevation_levels(lw_elevation *e, const lw_face_strip *strip, lw_face_end end);
 /* Where a stretch ends on the development. */
-double lw_elevation_end(const lw_elevation *e, int stretch);
+static inline double lw_elevation_end(const lw_elevation *e, int stretch) {
+  return e->begins_m[stretch] + e->order->stretch[stretch].length_m;
+}
+/* How the wall turns where a run begins. */
+static inline double lw_elevation_turn_before(const lw_plan *plan, int run) {
+  if (run > 0) return plan->run[run - 1].turn_rad;
+  return plan->closed ? plan->run[plan->run_count - 1].turn_rad : 0.0;
+}
 /* One strip; the sketch's origin says where it stands. */
 void lw_elevation_strip(lw_elevation *e, const lw_face_strip *strip);
+/* Corners and lengths of a stretch's runs: their lines, or their words. */
+void lw_elevation_runs(lw_elevation *e, const lw_face_strip *strip, int stretch, bool words);
+void lw_elevation_steps(lw_elevation *e, const lw_face_strip *strip, int stretch);
+/* Of runs and corners, what found no room. gives y below */
+double lw_elevation_untold(lw_elevation *e, double y_mm);
 /* What a cut piece is called, "a" to "zz"; false: it is not in the list of cuts. */
 bool lw_elevation_cut_name(const lw_elevation *e, const lw_piece *piece, int course, char name[4]);
 void lw_elevation_letter(int cut, char name[4]);

@@ -108,7 +108,7 @@ static void cut_words(const lw_cut *c, char *words, size_t size) {
 
 /* Each where the words before it end, or on a new line: name, length, how many. */
 static double cuts(lw_elevation *e, double y_mm) {
-  static const double NAME_MM = 4.0, APART_MM = 4.0;
+  static const double NAME_MM = 5.5, APART_MM = 4.0, UP_MM = 0.214; /* words on the line of the name */
   double x = LW_MARGIN_MM, right = e->s.width_mm - LW_MARGIN_MM;
   int letter = 0;
   for (int i = 0; i < e->order->cut_count; i++) {
@@ -127,8 +127,9 @@ static double cuts(lw_elevation *e, double y_mm) {
     }
     lw_drawing_words(e->s.paper, (lw_xy_mm){x, y_mm + 2.3}, LW_ANCHOR_START, LW_SMALL_MM, "%s", name);
     lw_drawing_bold(e->s.paper);
-    lw_drawing_words(e->s.paper, (lw_xy_mm){x + NAME_MM, y_mm + 2.3}, LW_ANCHOR_START, LW_SMALL_MM, "%s",
-                     words);
+    double low = lw_sketch_wrap(e->s.paper, (lw_xy_mm){x + NAME_MM, y_mm - UP_MM}, right - x - NAME_MM,
+                                LW_SMALL_MM, false, words);
+    y_mm = fmax(y_mm, low + UP_MM - LW_SMALL_MM * LW_LINE_MM / LW_BODY_MM);
     x += wide;
   }
   return letter > 0 ? y_mm + LW_LINE_MM + 0.9 : y_mm;
@@ -137,29 +138,34 @@ static double cuts(lw_elevation *e, double y_mm) {
 /* Every course whose joints stand too near those below, and the least of them. */
 static double overlap(lw_elevation *e, double y_mm) {
   const lw_order *o = e->order;
-  lw_text words = {0};
-  int worst = o->overlap_fails_at - 1;
+  lw_text words = {0}, which = {0};
+  int worst = o->overlap_fails_at - 1, count = 0;
   if (worst < 0) return y_mm;
-  lw_text_add(&words, "Joints stand too near those below in courses");
   for (int i = worst; i < o->plan.courses; i++) {
     const lw_course_count *c = &o->course[i];
     if (!c->overlap_known || c->overlap_m > o->overlap_needs_m - 0.001) continue;
-    lw_text_addf(&words, " %d", i + 1);
+    lw_text_addf(&which, " %d", i + 1);
+    count++;
     if (c->overlap_m < o->course[worst].overlap_m) worst = i;
   }
-  lw_text_addf(&words, ": %.0f mm of overlap in course %d on run %d; %.0f mm are wanted.",
-               o->course[worst].overlap_m * 1000.0, worst + 1, o->course[worst].overlap_run,
-               o->overlap_needs_m * 1000.0);
-  if (words.failed)
+  lw_text_addf(
+      &words,
+      "Joints stand too near those below in course%s%s: %.0f mm of overlap in course %d on run %d; %.0f "
+      "mm are wanted.",
+      count == 1 ? "" : "s", which.data ? which.data : "", o->course[worst].overlap_m * 1000.0, worst + 1,
+      o->course[worst].overlap_run, o->overlap_needs_m * 1000.0);
+  if (words.failed || which.failed)
     e->s.paper->failed = true;
   else
     y_mm = lw_sketch_wrap(e->s.paper, (lw_xy_mm){LW_MARGIN_MM, y_mm}, e->s.width_mm - 2.0 * LW_MARGIN_MM,
                           LW_SMALL_MM, true, words.data);
+  lw_text_free(&which);
   lw_text_free(&words);
   return y_mm + 0.9;
 }
 
 double lw_elevation_legend(lw_elevation *e, double y_mm) {
+  y_mm = lw_elevation_untold(e, y_mm);
   if (e->order->plan.solid)
     y_mm = band(e, y_mm, LW_HATCH_NONE, LW_FILL_PAPER,
                 "face of the wall: stone or concrete, no blocks are counted");

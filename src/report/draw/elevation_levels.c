@@ -39,7 +39,7 @@ static void add(double *level, int *count, double value_m) {
 }
 
 void lw_elevation_levels(lw_elevation *e, const lw_face_strip *strip, lw_face_end end) {
-  static const double BESIDE_MM = 4.0, APART_MM = 7.5;
+  static const double BESIDE_MM = 4.0, APART_MM = 8.6;
   bool right = end == LW_AT_END;
   double at = right ? strip->to_m : strip->from_m, way = right ? 1.0 : -1.0, ground;
   int raised = raised_at(e, end), count = 1;

@@ -9,10 +9,6 @@
 
 /* One strip of the wall seen from in front. */
 
-double lw_elevation_end(const lw_elevation *e, int stretch) {
-  return e->begins_m[stretch] + e->order->stretch[stretch].length_m;
-}
-
 /* Where a distance from a stretch's beginning lies along the plan. */
 static double along_plan(const lw_elevation *e, int stretch, double at_m) {
   const lw_plan *plan = &e->order->plan;
@@ -37,7 +33,8 @@ static void letter(lw_elevation *e, const lw_box *b, const char *name) {
                   LW_ANCHOR_MIDDLE, (lw_move){0}, "%s", name);
 }
 
-static void row(lw_elevation *e, const lw_face_strip *strip, int index) {
+/* The pieces of a row, or the names of those that are cut. */
+static void row(lw_elevation *e, const lw_face_strip *strip, int index, bool names) {
   const lw_laid *r = &e->order->row[index];
   double high = e->order->plan.course_m, begin = e->begins_m[r->stretch];
   int count = lw_order_pieces(e->order, index, e->piece);
@@ -47,9 +44,9 @@ static void row(lw_elevation *e, const lw_face_strip *strip, int index) {
     lw_box box;
     char name[4];
     if (!on_strip(e, strip, &box, side)) continue;
-    lw_elevation_piece(e->s.paper, p->kind, &box);
+    if (!names) lw_elevation_piece(e->s.paper, p->kind, &box);
     e->seen[p->kind] = true;
-    if (lw_elevation_cut_name(e, p, r->course, name)) letter(e, &box, name);
+    if (names && lw_elevation_cut_name(e, p, r->course, name)) letter(e, &box, name);
   }
 }
 
@@ -127,17 +124,12 @@ static void base(lw_elevation *e, const lw_face_strip *strip, int stretch, bool 
   }
 }
 
-static double turn_before(const lw_plan *plan, int run) {
-  if (run > 0) return plan->run[run - 1].turn_rad;
-  return plan->closed ? plan->run[plan->run_count - 1].turn_rad : 0.0;
-}
-
 /* Cap by cap as they are laid; what stands out past a corner is the other run's to show, and at an inside
  * corner the other run's overhang fills what is left. */
 static void cap_run(lw_elevation *e, const lw_face_strip *strip, double begins_m, int run) {
   const lw_plan *plan = &e->order->plan;
   double top = plan->courses * plan->course_m, ends = begins_m + plan->run[run].length_m;
-  bool inside[] = {turn_before(plan, run) < 0.0, plan->run[run].turn_rad < 0.0};
+  bool inside[] = {lw_elevation_turn_before(plan, run) < 0.0, plan->run[run].turn_rad < 0.0};
   const lw_cap_row *caps = &e->order->run[run].caps;
   int count = lw_order_cap_pieces(e->order, run, e->piece);
   lw_box head; /* at a butt joint the end of the other run's cap is seen here */
@@ -165,72 +157,6 @@ static void cap(lw_elevation *e, const lw_face_strip *strip, int stretch) {
   }
 }
 
-/* Over a run's beginning: its peg, and how the wall turns there. */
-static void corner_name(lw_elevation *e, const lw_face_strip *strip, double at_m, int peg, double turn_rad) {
-  static const double TICK_MM = 2.0, ROW_MM = 3.0;
-  lw_xy_mm foot = lw_sketch_at(&e->s, at_m, e->top_m);
-  lw_xy_mm tick[] = {{foot.x_mm, foot.y_mm - 0.3}, {foot.x_mm, foot.y_mm - TICK_MM}};
-  bool first = at_m<strip->from_m + 1e-6, last = at_m> strip->to_m - 1e-6;
-  lw_anchor anchor = first ? LW_ANCHOR_START : last ? LW_ANCHOR_END : LW_ANCHOR_MIDDLE;
-  lw_xy_mm at = {foot.x_mm, foot.y_mm - TICK_MM - 0.8};
-  if (at_m < strip->from_m - 1e-6 || at_m > strip->to_m + 1e-6) return;
-  lw_drawing_line(e->s.paper, LW_PEN_SEEN, tick, 2);
-  bool turns = fabs(turn_rad) > 0.002; /* a tenth of a degree: it runs on */
-  if (!turns || !lw_sketch_place(&e->s, at, anchor, (lw_move){-ROW_MM, 1}, "B%d, turns %.0f deg", peg,
-                                 turn_rad * LW_DEG_PER_RAD))
-    lw_sketch_place(&e->s, at, anchor, (lw_move){-ROW_MM, 2}, "B%d", peg);
-}
-
-static void run_length(lw_elevation *e, const lw_face_strip *strip, double from_m, double to_m, int run) {
-  static const double BELOW_MM = 4.0;
-  double from = fmax(from_m, strip->from_m), to = fmin(to_m, strip->to_m);
-  lw_xy_mm a = lw_sketch_at(&e->s, from, e->bottom_m), b = lw_sketch_at(&e->s, to, e->bottom_m);
-  if (to - from < 1e-6) return;
-  a.y_mm += BELOW_MM;
-  b.y_mm += BELOW_MM;
-  lw_xy_mm line[] = {a, b};
-  lw_drawing_line(e->s.paper, LW_PEN_FINE, line, 2);
-  if (from_m >= strip->from_m - 1e-6) lw_sketch_slash(e->s.paper, a);
-  if (to_m <= strip->to_m + 1e-6) lw_sketch_slash(e->s.paper, b);
-  double length = e->order->plan.run[run].length_m * 1000.0;
-  bool whole = from_m >= strip->from_m - 1e-6 && to_m <= strip->to_m + 1e-6;
-  lw_xy_mm at = {0.5 * (a.x_mm + b.x_mm), a.y_mm + 3.2};
-  if (!lw_sketch_place(&e->s, at, LW_ANCHOR_MIDDLE, (lw_move){0}, "run %d%s: %.0f", run + 1,
-                       whole ? "" : " (in parts)", length))
-    lw_sketch_place(&e->s, at, LW_ANCHOR_MIDDLE, (lw_move){3.0, 1}, "%.0f", length);
-}
-
-static void runs(lw_elevation *e, const lw_face_strip *strip, int stretch) {
-  const lw_plan *plan = &e->order->plan;
-  const lw_stretch *s = &e->order->stretch[stretch];
-  double at = e->begins_m[stretch];
-  for (int i = 0; i < s->run_count; i++) {
-    int run = (s->first_run + i) % plan->run_count, next = run + 2;
-    double to = at + plan->run[run].length_m;
-    run_length(e, strip, at, to, run);
-    if (at < strip->to_m - 1e-6) corner_name(e, strip, at, run + 1, turn_before(plan, run));
-    if (plan->closed && next > plan->run_count) next = 1;
-    if (fabs(to - strip->to_m) < 1e-6) corner_name(e, strip, to, next, plan->run[run].turn_rad);
-    at = to;
-  }
-}
-
-static void steps(lw_elevation *e, const lw_face_strip *strip, int stretch) {
-  const lw_plan *plan = &e->order->plan;
-  const lw_stretch *s = &e->order->stretch[stretch];
-  for (int i = 0; i < plan->step_count; i++) {
-    double at = plan->step[i].at_m - s->from_m;
-    if (at < -1e-6 && plan->closed) at += plan->length_m;
-    double x = e->begins_m[stretch] + at;
-    if (at < 0.0 || at > s->length_m || x < strip->from_m || x > strip->to_m) continue;
-    int under = lw_plan_raised(plan, plan->step[i].at_m, false);
-    int over = lw_plan_raised(plan, plan->step[i].at_m, true), least = under < over ? under : over;
-    lw_xy_mm foot = lw_sketch_at(&e->s, x, least * plan->course_m - e->bedding_m - e->pad_m);
-    lw_sketch_place(&e->s, (lw_xy_mm){foot.x_mm, foot.y_mm + 2.6}, LW_ANCHOR_MIDDLE, (lw_move){0.4, 3}, "S%d",
-                    i + 1);
-  }
-}
-
 /* A wavy end where the strip breaks off within a stretch. */
 static void broken(const lw_elevation *e, double at_m) {
   lw_xy_mm a = lw_sketch_at(&e->s, at_m, e->top_m), b = lw_sketch_at(&e->s, at_m, e->bottom_m);
@@ -247,16 +173,25 @@ static bool at_an_end(const lw_elevation *e, double at_m) {
   return found;
 }
 
-void lw_elevation_strip(lw_elevation *e, const lw_face_strip *strip) {
+static void all_lines(lw_elevation *e, const lw_face_strip *strip) {
   for (int i = 0; i < e->order->stretch_count; i++) base(e, strip, i, false);
-  for (int i = 0; i < e->order->row_count; i++) row(e, strip, i);
+  for (int i = 0; i < e->order->row_count; i++) row(e, strip, i, false);
   for (int i = 0; i < e->order->stretch_count && e->order->plan.solid; i++) solid(e, strip, i);
   for (int i = 0; i < e->order->stretch_count; i++) {
     cap(e, strip, i);
     base(e, strip, i, true);
-    steps(e, strip, i);
-    runs(e, strip, i);
+    lw_elevation_runs(e, strip, i, false);
   }
   if (!at_an_end(e, strip->from_m)) broken(e, strip->from_m);
   if (!at_an_end(e, strip->to_m)) broken(e, strip->to_m);
+}
+
+/* Words last, so that they keep clear of every line. */
+void lw_elevation_strip(lw_elevation *e, const lw_face_strip *strip) {
+  all_lines(e, strip);
+  for (int i = 0; i < e->order->stretch_count; i++) {
+    lw_elevation_steps(e, strip, i);
+    lw_elevation_runs(e, strip, i, true);
+  }
+  for (int i = 0; i < e->order->row_count; i++) row(e, strip, i, true);
 }

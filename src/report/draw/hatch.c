@@ -120,6 +120,7 @@ static void sand(lw_drawing *d, const lw_xy_mm *spot, size_t count) {
 void lw_drawing_hatch(lw_drawing *drawing, lw_hatch hatch, const lw_xy_mm *spot, size_t count) {
   static const double DIAGONAL = 0.70710678118654752;
   grid rising = {DIAGONAL, -DIAGONAL, 1.6}, falling = {DIAGONAL, DIAGONAL, 2.2}, level = {1.0, 0.0, 1.7};
+  size_t first = drawing->mark_count;
   switch (hatch) {
   case LW_HATCH_BLOCK: lines(drawing, &rising, (dashes){0}, spot, count); break;
   case LW_HATCH_PAD:
@@ -140,4 +141,5 @@ void lw_drawing_hatch(lw_drawing *drawing, lw_hatch hatch, const lw_xy_mm *spot,
   case LW_HATCH_STONE: pebbles(drawing, spot, count); break;
   default: break;
   }
+  for (size_t i = first; i < drawing->mark_count; i++) drawing->mark[i].shading = true;
 }

@@ -60,7 +60,7 @@ static void size_of(const lw_site_load *load, char *words, size_t size) {
 
 static void behind(lw_sketch *s, const lw_site_load *load, const char *name) {
   static const double STRIP_MM = 6.5, SINGLE_MM = 9.0;
-  double crest = s->result->wall.section.crest.x_m, up = 5.5 / s->mm_per_m;
+  double crest = s->result->wall.section.crest.x_m, up = (STRIP_MM + 2.8) / s->mm_per_m;
   double near = crest + load->near_m, far = fmin(crest + load->far_m, s->right_m);
   char words[100];
   size_of(load, words, sizeof words);
@@ -94,7 +94,7 @@ void lw_sketch_loads(lw_sketch *sketch) {
   static const double UNIFORM_MM = 4.0;
   const lw_site *site = &sketch->result->wall.site;
   double uniform = uniform_kpa(sketch);
-  double start = sketch->situation->base.back.ground_x_m, up = 5.5 / sketch->mm_per_m;
+  double start = sketch->situation->base.back.ground_x_m, up = 6.6 / sketch->mm_per_m;
   person(sketch);
   if (uniform > 0.0) {
     double end = lw_sketch_pair_above(sketch) ? lw_sketch_pair_m(sketch) : sketch->right_m;

@@ -115,6 +115,7 @@ static double table(lw_plan_view *v, double y_mm) {
 }
 
 double lw_plan_legend(lw_plan_view *view, double y_mm) {
+  y_mm = lw_plan_untold(view, y_mm);
   y_mm = lines(view, y_mm);
   y_mm = distances(view, y_mm);
   y_mm = squares(view, y_mm);

@@ -2,12 +2,11 @@
 #include <math.h>
 #include <stdlib.h>
 
-#include "base/print.h"
-#include "report/order/words.h"
 #include "hatch.h"
 #include "plan_view.h"
 
-/* What is drawn of the plan: the wall and the soil's side, pegs and what checks them, lengths and turns. */
+/* What is drawn of the plan: the wall and the soil's side, pegs and what checks them, lines of lengths. All
+ * lines come before all words, which keep clear of them. */
 
 enum { BAND_SPOTS = 2 * LW_FACE_SPOTS };
 
@@ -93,7 +92,7 @@ static void keep_clear(lw_sketch *s, lw_xy_mm at) {
   lw_sketch_take(s, (lw_box){at.x_mm - HALF_MM, at.y_mm - HALF_MM, at.x_mm + HALF_MM, at.y_mm + HALF_MM});
 }
 
-static bool is_shown(const lw_plan_view *v, const lw_peg *peg) {
+bool lw_plan_peg_is_shown(const lw_plan_view *v, const lw_peg *peg) {
   static const double APART_MM = 2.5;
   bool apart = v->order->setting_out.base_offset_m * v->s.mm_per_m >= APART_MM;
   return (peg->kind != LW_PEG_TOP || apart) && in_window(&v->s, peg->at);
@@ -107,7 +106,7 @@ void lw_plan_draw_pegs(lw_plan_view *v) {
   for (int i = 0; i < setting_out->peg_count; i++) {
     const lw_peg *p = &setting_out->peg[i];
     lw_xy_mm at = lw_sketch_at(&v->s, p->at.x_m, p->at.y_m);
-    if (!is_shown(v, p)) continue;
+    if (!lw_plan_peg_is_shown(v, p)) continue;
     if (p->kind == LW_PEG_BASE)
       stake(v->s.paper, at);
     else
@@ -116,91 +115,28 @@ void lw_plan_draw_pegs(lw_plan_view *v) {
   }
 }
 
-static lw_xy_mm moved(lw_xy_mm from, lw_spot way, double by_mm) {
+lw_xy_mm lw_plan_moved(lw_xy_mm from, lw_spot way, double by_mm) {
   return (lw_xy_mm){from.x_mm + way.x_m * by_mm, from.y_mm - way.y_m * by_mm};
 }
 
-/* Along a straight run in front of it, with a slash at each end; a curve has its radius beside its length. */
-static void length(lw_plan_view *v, int run) {
-  static const double LINE_MM = 6.0, BESIDE_MM = 1.4, ROOM_MM = 9.0;
-  const lw_plan_run *r = &v->order->plan.run[run];
-  lw_spot out, ends[2] = {r->begin, r->end};
-  lw_spot middle = lw_plan_on_run(v->order, run, 0.5, &out);
-  char words[40];
-  lw_print(words, sizeof words, "run %d: %.0f", run + 1, r->length_m * 1000.0);
-  double half = 0.5 * lw_drawing_text_width(words, LW_SMALL_MM);
-  double beyond = LINE_MM + BESIDE_MM + fabs(out.x_m) * half + fabs(out.y_m) * 0.5 * LW_SMALL_MM;
-  lw_xy_mm at = moved(lw_sketch_at(&v->s, middle.x_m, middle.y_m), out, beyond);
-  if (lw_plan_is_curved(r)) {
-    double inward = r->radius_m > 0.0 ? -1.0 : 1.0, in_mm = 0.5 * fabs(r->radius_m) * v->s.mm_per_m;
-    lw_xy_mm spoke = moved(lw_sketch_at(&v->s, middle.x_m, middle.y_m), out, inward * fmin(in_mm, 20.0));
-    lw_sketch_around(&v->s, at, "%s", words);
-    if (in_mm < ROOM_MM) spoke = (lw_xy_mm){at.x_mm, at.y_mm + 3.0};
-    lw_sketch_around(&v->s, spoke, "R %.0f", fabs(r->radius_m) * 1000.0);
-    return;
-  }
+/* Along a straight run in front of it, with a slash at each end. */
+static void length(lw_plan_view *v, const lw_plan_run *r, lw_spot out) {
+  lw_spot ends[2] = {r->begin, r->end};
   lw_xy_mm line[2];
   for (int i = 0; i < 2; i++) {
     lw_xy_mm face = lw_sketch_at(&v->s, ends[i].x_m, ends[i].y_m);
-    lw_xy_mm witness[] = {moved(face, out, 1.2), moved(face, out, LINE_MM + 1.0)};
-    line[i] = moved(face, out, LINE_MM);
+    lw_xy_mm witness[] = {lw_plan_moved(face, out, 1.2), lw_plan_moved(face, out, LW_LENGTH_MM + 1.0)};
+    line[i] = lw_plan_moved(face, out, LW_LENGTH_MM);
     lw_drawing_line(v->s.paper, LW_PEN_FINE, witness, 2);
     lw_sketch_slash(v->s.paper, line[i]);
-    keep_clear(&v->s, line[i]);
   }
   lw_drawing_line(v->s.paper, LW_PEN_FINE, line, 2);
-  lw_sketch_around(&v->s, at, "%s", words);
-}
-
-static void turn(lw_plan_view *v, int run) {
-  static const double IN_MM = 8.0, DIAGONAL = 1.4142135623730951;
-  const lw_plan *plan = &v->order->plan;
-  const lw_plan_run *r = &plan->run[run];
-  lw_spot before, after;
-  if (fabs(r->turn_rad) < LW_NO_TURN_RAD || (!plan->closed && run + 1 == plan->run_count)) return;
-  lw_spot corner = lw_plan_on_run(v->order, run, 1.0, &before);
-  lw_plan_on_run(v->order, (run + 1) % plan->run_count, 0.0, &after);
-  lw_spot inward = {-(before.x_m + after.x_m), -(before.y_m + after.y_m)};
-  double size = hypot(inward.x_m, inward.y_m);
-  if (size < 1e-6) return;
-  inward = (lw_spot){inward.x_m / size, inward.y_m / size};
-  double by = IN_MM + DIAGONAL * v->depth_m * v->s.mm_per_m;
-  lw_sketch_around(&v->s, moved(lw_sketch_at(&v->s, corner.x_m, corner.y_m), inward, by), "%.0f deg",
-                   r->turn_rad * LW_DEG_PER_RAD);
-}
-
-static lw_spot away_from_step(const lw_plan_view *v, int step) {
-  lw_spot out;
-  double share;
-  int run = lw_plan_run_at(v->order, v->order->plan.step[step].at_m, &share);
-  lw_plan_on_run(v->order, run, share, &out);
-  return out;
-}
-
-static void peg_names(lw_plan_view *v) {
-  static const double AWAY_MM = 3.4;
-  const lw_setting_out *setting_out = &v->order->setting_out;
-  for (int i = 0; i < setting_out->peg_count; i++) {
-    const lw_peg *p = &setting_out->peg[i];
-    int number = p->number - 1;
-    char name[LW_SPOT_NAME];
-    lw_spot way = {0.7, 0.7};
-    if (!is_shown(v, p)) continue;
-    if (p->kind == LW_PEG_BASE) way = lw_plan_away(v->order, number);
-    if (p->kind == LW_PEG_STEP) way = away_from_step(v, number);
-    if (p->kind == LW_PEG_TOP)
-      way = (lw_spot){-lw_plan_away(v->order, number).x_m, -lw_plan_away(v->order, number).y_m};
-    lw_sketch_around(&v->s, moved(lw_sketch_at(&v->s, p->at.x_m, p->at.y_m), way, AWAY_MM), "%s",
-                     lw_peg_name(p, name));
-  }
 }
 
 void lw_plan_draw_lengths(lw_plan_view *v) {
-  for (int i = 0; i < v->order->plan.run_count; i++) length(v, i);
-  peg_names(v);
-  for (int i = 0; i < v->order->plan.run_count; i++) turn(v, i);
-  lw_spot out, middle = lw_plan_on_run(v->order, 0, 0.35, &out);
-  lw_xy_mm at = lw_sketch_at(&v->s, middle.x_m, middle.y_m);
-  lw_sketch_around(&v->s, moved(at, out, -(v->depth_m * v->s.mm_per_m + 7.0)), "soil");
-  lw_sketch_around(&v->s, moved(at, out, 3.0), "front");
+  for (int i = 0; i < v->order->plan.run_count; i++) {
+    lw_spot out;
+    lw_plan_on_run(v->order, i, 0.5, &out);
+    if (!lw_plan_is_curved(&v->order->plan.run[i])) length(v, &v->order->plan.run[i], out);
+  }
 }

@@ -9,7 +9,12 @@
 
 /* The page of the plan: the window and the scale. */
 
-static const double AROUND_MM = 22.0, HIGHEST_MM = 190.0;
+static const double HIGHEST_MM = 190.0;
+
+/* Paper around the window for pegs' names and outlets, and for lengths on the sides that have some. */
+typedef struct around {
+  double left_mm, right_mm, above_mm, below_mm;
+} around;
 
 static void reach(lw_sketch *s, lw_spot spot) {
   s->left_m = fmin(s->left_m, spot.x_m);
@@ -18,11 +23,12 @@ static void reach(lw_sketch *s, lw_spot spot) {
   s->top_m = fmax(s->top_m, spot.y_m);
 }
 
-/* All of both faces; the centre of a curve only where it makes the picture little larger. */
+/* All of both faces and of the pipe; the centre of a curve only where it makes the picture little larger. */
 static bool open_window(lw_plan_view *v) {
   lw_spot *spot = calloc(LW_FACE_SPOTS, sizeof *spot);
   lw_sketch *s = &v->s;
-  double offsets[] = {0.0, v->depth_m};
+  double pipe = v->order->setting_out.pipe_known ? 0.5 * v->s.result->wall.site.stone_width_m : 0.0;
+  double offsets[] = {0.0, v->depth_m + pipe};
   if (!spot) return false;
   s->left_m = s->bottom_m = INFINITY;
   s->right_m = s->top_m = -INFINITY;
@@ -39,10 +45,29 @@ static bool open_window(lw_plan_view *v) {
   return true;
 }
 
-static bool choose(lw_sketch *s) {
+static around sides(const lw_plan_view *v) {
+  static const double LEAST_MM = 10.0, AIR_MM = 2.0;
+  around a = {LEAST_MM, LEAST_MM, LEAST_MM, LEAST_MM};
+  for (int run = 0; run < v->order->plan.run_count; run++)
+    for (int spot = 0; spot <= 4; spot++) {
+      char words[40];
+      lw_spot out;
+      lw_plan_on_run(v->order, run, 0.25 * spot, &out);
+      lw_plan_run_words(v, run, words, sizeof words);
+      double wide = LW_LENGTH_MM + AIR_MM + lw_drawing_text_width(words, LW_SMALL_MM);
+      double high = LW_LENGTH_MM + AIR_MM + LW_LINE_MM;
+      a.left_mm = fmax(a.left_mm, -out.x_m * wide);
+      a.right_mm = fmax(a.right_mm, out.x_m * wide);
+      a.above_mm = fmax(a.above_mm, out.y_m * high);
+      a.below_mm = fmax(a.below_mm, -out.y_m * high);
+    }
+  return a;
+}
+
+static bool choose(lw_sketch *s, const around *a) {
   static const int SCALES[] = {5,   10,  15,  20,  25,  30,   40,   50,   75,
                                100, 150, 200, 300, 500, 1000, 2000, 5000, 10000};
-  double room = s->width_mm - 2.0 * (LW_MARGIN_MM + AROUND_MM);
+  double room = s->width_mm - 2.0 * LW_MARGIN_MM - a->left_mm - a->right_mm;
   for (size_t i = 0; i < sizeof SCALES / sizeof *SCALES; i++) {
     s->scale = SCALES[i];
     s->mm_per_m = 1000.0 / SCALES[i];
@@ -63,32 +88,40 @@ static void describe(lw_plan_view *v) {
                plan->length_m);
   for (int i = 0; i < plan->run_count; i++) {
     const lw_plan_run *r = &plan->run[i];
-    bool turns = fabs(r->turn_rad) >= LW_NO_TURN_RAD && (plan->closed || i + 1 < plan->run_count);
     lw_text_addf(&paper->description, " Run %d: %.3f m", i + 1, r->length_m);
     if (lw_plan_is_curved(r)) lw_text_addf(&paper->description, ", radius %.2f m", fabs(r->radius_m));
-    if (turns) lw_text_addf(&paper->description, ", then a turn of %.0f deg", r->turn_rad * LW_DEG_PER_RAD);
+    if (lw_plan_turns(plan, i))
+      lw_text_addf(&paper->description, ", then a turn of %.0f deg", r->turn_rad * LW_DEG_PER_RAD);
     lw_text_add(&paper->description, ".");
   }
   paper->failed = paper->failed || paper->title.failed || paper->description.failed;
 }
 
-static void draw(lw_plan_view *v) {
-  lw_sketch *s = &v->s;
-  char words[320];
+static void head(lw_plan_view *v, char *words, size_t size) {
   lw_print(
-      words, sizeof words,
+      words, size,
       "Plan, 1:%d when printed %.0f mm wide; lengths of the face %s in mm. The soil is "
       "where the dots are, on the left of who walks from B1 on. Which way is north is not given: run 1 is "
       "drawn to the right.",
-      s->scale, s->width_mm, v->order->plan.solid ? "at its foot" : "of the lowest course");
-  double y = lw_sketch_head(s, words) + AROUND_MM - 4.0;
-  double left = 0.5 * (s->width_mm - (s->right_m - s->left_m) * s->mm_per_m);
+      v->s.scale, v->s.width_mm, v->order->plan.solid ? "at its foot" : "of the lowest course");
+}
+
+static void draw(lw_plan_view *v, const around *a) {
+  lw_sketch *s = &v->s;
+  char words[320];
+  head(v, words, sizeof words);
+  double y = lw_sketch_head(s, words) + a->above_mm;
+  double wide = (s->right_m - s->left_m) * s->mm_per_m;
+  double left = LW_MARGIN_MM + a->left_mm;
+  left += 0.5 * (s->width_mm - LW_MARGIN_MM - a->right_mm - left - wide); /* what is over, on both sides */
   s->origin = (lw_xy_mm){left - s->left_m * s->mm_per_m, y + s->top_m * s->mm_per_m};
+  y += (s->top_m - s->bottom_m) * s->mm_per_m + a->below_mm;
+  lw_sketch_take(s, (lw_box){0.0, y, s->width_mm, INFINITY});
   lw_plan_draw_wall(v);
   lw_plan_draw_pipe(v);
   lw_plan_draw_pegs(v);
   lw_plan_draw_lengths(v);
-  y += (s->top_m - s->bottom_m) * s->mm_per_m + AROUND_MM - 3.0;
+  lw_plan_draw_words(v);
   y = lw_sketch_bar(s, (lw_xy_mm){LW_MARGIN_MM, y}, s->width_mm - 2.0 * LW_MARGIN_MM);
   s->paper->width_mm = s->width_mm;
   s->paper->height_mm = lw_plan_legend(v, y) + LW_MARGIN_MM;
@@ -104,9 +137,10 @@ lw_status lw_draw_plan(const lw_result *result, const lw_order *order, double wi
     v->order = order;
     v->depth_m = fmax(order->plan.depth_m, order->plan.base_depth_m);
     v->top_m = lw_plan_offset(&order->plan, order->plan.courses - 1);
+    around a = sides(v);
     memory = open_window(v);
-    fits = memory && choose(&v->s);
-    if (fits) draw(v);
+    fits = memory && choose(&v->s, &a);
+    if (fits) draw(v, &a);
   }
   free(v);
   if (!memory || drawing->failed) return LW_NO_MEMORY;

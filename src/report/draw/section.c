@@ -50,7 +50,7 @@ static void open_window(lw_sketch *s) {
 
 /* The largest of the scales in use at which the window fits its room. */
 static bool choose_scale(lw_sketch *s, double room_mm) {
-  static const int SCALES[] = {5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200};
+  static const int SCALES[] = {5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 300};
   static const double HIGHEST_MM = 120.0;
   for (size_t i = 0; i < sizeof SCALES / sizeof SCALES[0]; i++) {
     double mm_per_m = 1000.0 / SCALES[i];

@@ -34,6 +34,9 @@ static void pipe(lw_sketch *s) {
     round[i] = lw_sketch_at(s, x + RADIUS_M * cos(turn), invert + RADIUS_M * (1.0 + sin(turn)));
   }
   lw_drawing_area(s->paper, LW_PEN_SEEN, LW_FILL_PAPER, round, SIDES);
+  lw_xy_mm high = lw_sketch_at(s, x - RADIUS_M, invert + 2.0 * RADIUS_M);
+  lw_xy_mm low = lw_sketch_at(s, x + RADIUS_M, invert); /* its number stands beside it, never on it */
+  lw_sketch_take(s, (lw_box){high.x_mm, high.y_mm, low.x_mm, low.y_mm});
   bool pad = s->result->wall.site.pad.thickness_m > 0.0;
   lw_sketch_note(s, x + 2.0 * RADIUS_M, invert + RADIUS_M, "drain pipe, drawn 100 mm wide; %s%s",
                  !on_pad ? "at its outlet it lies so, and it rises from there along the wall"

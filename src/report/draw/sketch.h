@@ -9,7 +9,7 @@
 /* A section being drawn: the paper, the window on the ground that it shows, and the numbers that the legend
  * explains. x and y are the section's own: metres from the toe, y up. */
 
-enum { LW_NOTES_MAX = 40, LW_LABELS_MAX = 512, LW_DIMENSIONS_MAX = 12 };
+enum { LW_NOTES_MAX = 40, LW_LABELS_MAX = 512, LW_DIMENSIONS_MAX = 12, LW_WAITING_MAX = 24 };
 
 #define LW_MARGIN_MM 4.0
 #define LW_SMALL_MM 2.5 /* letters of numbers and legend: 7 pt */
@@ -22,6 +22,13 @@ typedef struct lw_note {
   char words[160];
 } lw_note;
 
+/* Words that wait until all lines are drawn, to keep clear of them. */
+typedef struct lw_waiting {
+  lw_xy_mm at;
+  lw_anchor anchor;
+  char words[48];
+} lw_waiting;
+
 typedef struct lw_sketch {
   lw_drawing *paper;
   const lw_result *result;
@@ -33,7 +40,8 @@ typedef struct lw_sketch {
   double sky_mm;                           /* what a fence or another wall may take above the ground */
   double width_mm;
   bool headless; /* the headline stands elsewhere on the page */
-  int note_count, label_count;
+  int note_count, label_count, wait_count;
+  lw_waiting wait[LW_WAITING_MAX];
   lw_note note[LW_NOTES_MAX];
   lw_box label[LW_LABELS_MAX]; /* taken by words and numbers inside the window */
 } lw_sketch;
@@ -55,15 +63,19 @@ void lw_sketch_note_aside(lw_sketch *sketch, double x_m, double y_m, const char 
     __attribute__((format(printf, 4, 5)))
 #endif
     ;
-/* Words in the section, moved down until they meet no others. */
+/* Words in the section, moved down until they meet no others and no line; they are put when all lines are
+ * drawn. */
 void lw_sketch_label(lw_sketch *sketch, lw_xy_mm at, lw_anchor anchor, const char *format, ...)
 #if defined(__GNUC__)
     __attribute__((format(printf, 4, 5)))
 #endif
     ;
 
-/* Words where they meet no others and stay on the page: moved by so much up to so often, or in rings around
- * the spot. gives false, nothing added, when there is no such place */
+void lw_sketch_put_labels(lw_sketch *sketch);
+
+/* Words where they meet no others nor any line drawn before, and stay on the page: moved by so much up to so
+ * often, or in so many rings around the spot, their middle. gives false, nothing added, when there is no such
+ * place */
 typedef struct lw_move {
   double by_mm;
   int times;
@@ -73,11 +85,16 @@ bool lw_sketch_place(lw_sketch *sketch, lw_xy_mm at, lw_anchor anchor, lw_move m
     __attribute__((format(printf, 5, 6)))
 #endif
     ;
-bool lw_sketch_around(lw_sketch *sketch, lw_xy_mm at, const char *format, ...)
+bool lw_sketch_around(lw_sketch *sketch, lw_xy_mm at, int rings, const char *format, ...)
 #if defined(__GNUC__)
-    __attribute__((format(printf, 3, 4)))
+    __attribute__((format(printf, 4, 5)))
 #endif
     ;
+/* Whether a line from a spot goes over no words or numbers; what is kept clear around the spot does not
+ * count. */
+bool lw_sketch_may_lead(const lw_sketch *sketch, lw_xy_mm from, lw_xy_mm to);
+/* Farther off, with a line that leads to the spot. */
+bool lw_sketch_lead(lw_sketch *sketch, lw_xy_mm to, const char *words);
 bool lw_sketch_is_free(const lw_sketch *sketch, const lw_box *box);
 void lw_sketch_take(lw_sketch *sketch, lw_box box);
 

@@ -13,6 +13,7 @@ static bool put(lw_sketch *s, const char *words, lw_xy_mm at, lw_anchor anchor) 
   lw_box b = lw_sketch_words_box(words, at, anchor);
   bool on_page = b.left_mm >= AIR_MM && b.right_mm <= s->width_mm - AIR_MM && b.top_mm >= AIR_MM;
   if (!on_page || s->label_count == LW_LABELS_MAX || !lw_sketch_is_free(s, &b)) return false;
+  if (lw_drawing_crossings(s->paper, &b, NULL) > 0) return false;
   lw_sketch_put(s, words, at, anchor);
   return true;
 }
@@ -29,20 +30,53 @@ bool lw_sketch_place(lw_sketch *sketch, lw_xy_mm at, lw_anchor anchor, lw_move m
   return false;
 }
 
-bool lw_sketch_around(lw_sketch *sketch, lw_xy_mm at, const char *format, ...) {
-  enum { RINGS = 9, WAYS = 16 };
-  static const double TURN = 0.39269908169872415, RING_MM = 1.8; /* a sixteenth */
+/* Words stand this far above their base line, on the middle. */
+static const double MIDDLE_MM = 0.3 * LW_SMALL_MM, TURN = 0.39269908169872415; /* a sixteenth */
+
+bool lw_sketch_around(lw_sketch *sketch, lw_xy_mm at, int rings, const char *format, ...) {
+  enum { WAYS = 16 };
+  static const double RING_MM = 1.8;
   char words[160];
   va_list arguments;
   va_start(arguments, format);
   lw_print_list(words, sizeof words, format, arguments);
   va_end(arguments);
-  at.y_mm += 0.3 * LW_SMALL_MM;
-  for (int ring = 0; ring < RINGS; ring++)
+  at.y_mm += MIDDLE_MM;
+  for (int ring = 0; ring <= rings; ring++)
     for (int way = 0; way < (ring ? WAYS : 1); way++) {
       lw_xy_mm spot = {at.x_mm + 1.6 * ring * RING_MM * cos(way * TURN),
                        at.y_mm + ring * RING_MM * sin(way * TURN)};
       if (put(sketch, words, spot, LW_ANCHOR_MIDDLE)) return true;
+    }
+  return false;
+}
+
+static bool holds(const lw_box *box, lw_xy_mm spot) {
+  return spot.x_mm > box->left_mm && spot.x_mm < box->right_mm && spot.y_mm > box->top_mm &&
+         spot.y_mm < box->bottom_mm;
+}
+
+bool lw_sketch_may_lead(const lw_sketch *s, lw_xy_mm from, lw_xy_mm to) {
+  for (int i = 0; i < s->label_count; i++)
+    if (lw_box_is_met(&s->label[i], from, to) && !holds(&s->label[i], from)) return false;
+  return true;
+}
+
+bool lw_sketch_lead(lw_sketch *sketch, lw_xy_mm to, const char *words) {
+  enum { RINGS = 8, WAYS = 16 };
+  static const double RING_MM = 2.4, AIR_MM = 0.4;
+  double half = 0.5 * lw_drawing_text_width(words, LW_SMALL_MM) + AIR_MM, high = 0.5 * LW_SMALL_MM + AIR_MM;
+  for (int ring = 2; ring < RINGS; ring++)
+    for (int way = 0; way < WAYS; way++) {
+      double x = cos(way * TURN), y = sin(way * TURN), out = ring * RING_MM;
+      double edge = out - fmin(half / fmax(fabs(x), 1e-9), high / fmax(fabs(y), 1e-9));
+      lw_xy_mm line[] = {to, {to.x_mm + edge * x, to.y_mm + edge * y}};
+      lw_xy_mm at = {to.x_mm + out * x, to.y_mm + out * y + MIDDLE_MM};
+      if (edge <= 0.0 || !lw_sketch_may_lead(sketch, line[0], line[1]) ||
+          !put(sketch, words, at, LW_ANCHOR_MIDDLE))
+        continue;
+      lw_drawing_line(sketch->paper, LW_PEN_FINE, line, 2);
+      return true;
     }
   return false;
 }

@@ -48,11 +48,11 @@ static void name_parts(lw_sketch *s, const lw_section *section) {
     return;
   }
   const lw_part *middle = &section->part[section->course_count / 2];
-  lw_sketch_note_aside(s, middle->x_m, middle->y_m,
-                       "%d courses of blocks laid dry, %.0f mm high and %.0f mm deep%s%s",
-                       section->course_count, (middle->top_m - middle->bottom_m) * 1000.0,
-                       (middle->rear_m - middle->front_m) * 1000.0, section->shell_m > 0.0 ? ", hollow" : "",
-                       section->tail_share < 1.0 ? ", tapered to the rear" : "");
+  lw_sketch_note_aside(
+      s, middle->x_m, middle->y_m, "%d course%s of blocks laid dry, %.0f mm high and %.0f mm deep%s%s",
+      section->course_count, section->course_count == 1 ? "" : "s",
+      (middle->top_m - middle->bottom_m) * 1000.0, (middle->rear_m - middle->front_m) * 1000.0,
+      section->shell_m > 0.0 ? ", hollow" : "", section->tail_share < 1.0 ? ", tapered to the rear" : "");
   if (!section->has_cap) return;
   const lw_part *cap = &section->part[section->part_count - 1];
   lw_sketch_note_aside(s, cap->x_m, cap->y_m, "cap, %.0f mm by %.0f mm, %s",

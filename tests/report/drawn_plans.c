@@ -1,0 +1,126 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/* Plan and elevation of plans by chance: open and closed, corners of every angle to either side, curves,
+ * steps, falls, pipes: at any width the words are read, and each length and turn is told. */
+#include "../order/support.h"
+
+#include <criterion/criterion.h>
+#include <criterion/new/assert.h>
+
+#include <math.h>
+#include <stdarg.h>
+#include <stdio.h>
+#include <string.h>
+
+#include "on_paper.h"
+
+enum { PLANS = 100 / RANDOM_SHARE };
+static const double WIDTHS_MM[] = {80.0, 100.0, 180.0};
+static char items[1600];
+
+static void add(const char *format, ...) __attribute__((format(printf, 1, 2)));
+static void add(const char *format, ...) {
+  size_t length = strlen(items);
+  va_list arguments;
+  va_start(arguments, format);
+  vsnprintf(items + length, sizeof items - length, format, arguments);
+  va_end(arguments);
+}
+
+static int pick(int count) {
+  return (int)order_random(0.0, count - 1e-9);
+}
+
+/* Several runs, of which some are short and some curved. */
+static void open_plan(void) {
+  static const double LONGEST_M[] = {3.0, 9.0, 30.0};
+  int runs = 1 + pick(6);
+  double longest = LONGEST_M[pick(3)];
+  for (int i = 1; i <= runs; i++) {
+    bool curve = pick(6) == 0;
+    add("run %d length=%.2f m;", i, order_random(0.6, longest));
+    if (curve) add("run %d radius=%.1f m;", i, (pick(2) ? 1.0 : -1.0) * order_random(3.0, 12.0));
+    if (i < runs)
+      add("turn %d angle=%.0f deg;", i, pick(2) ? order_random(-100.0, 120.0) : pick(2) ? 90.0 : -90.0);
+  }
+  if (pick(3) == 0)
+    add("ground fall=%.0f mm;", order_random(-500.0, 500.0));
+  else if (pick(3) == 0)
+    add("step 1 distance=0.8 m;step 1 courses=%d;", pick(2) ? 1 : -1);
+}
+
+static void rectangle(void) {
+  double a = order_random(0.8, 8.0), b = order_random(0.8, 4.0);
+  for (int i = 1; i <= 4; i++) add("run %d length=%.2f m;%s", i, i % 2 ? a : b, "");
+  for (int i = 1; i <= 3; i++) add("turn %d angle=90 deg;", i);
+  if (pick(2)) add("site behind=bed;");
+}
+
+static void regular(void) {
+  int sides = 3 + pick(6);
+  double side = order_random(0.8, 4.0);
+  for (int i = 1; i <= sides; i++) {
+    add("run %d length=%.2f m;", i, side);
+    add("turn %d angle=%.3f deg;", i, 360.0 / sides);
+  }
+  add("plan ends=closed;");
+}
+
+static const lw_order *by_chance(int number) {
+  items[0] = '\0';
+  if (number % 4 == 3)
+    rectangle();
+  else if (number % 8 == 1)
+    regular();
+  else
+    open_plan();
+  add("course count=%d;wall embedment=%.0f mm;", 1 + pick(12), pick(2) ? 0.0 : order_random(0.0, 150.0));
+  if (pick(2)) add("block depth=100 mm;");
+  if (pick(3) == 0) add("setback=%.0f mm;", order_random(5.0, 25.0));
+  if (pick(2)) add("stone width=250 mm;stone filter=cloth;drain outlets=%d;", 1 + pick(3));
+  if (pick(3) == 0) add("pad thickness=150 mm;pad width=700 mm;bedding thickness=30 mm;");
+  if (pick(3) == 0) add("cap height=50 mm;cap depth=240 mm;cap length=500 mm;");
+  if (pick(4) == 0)
+    add("title=Agardenwallwithanamethathasnoblankinitandthatgoesonandonbeyondanyline and more;");
+  add("method slip=not;"); /* no drawing shows it, and it takes most of the time */
+  return order_try(items);
+}
+
+/* Every run's length stands on the drawing or below it. */
+static void expect_lengths(const lw_drawing *d, const lw_order *o) {
+  for (int i = 0; i < o->plan.run_count; i++) {
+    char words[40];
+    snprintf(words, sizeof words, "%.0f", o->plan.run[i].length_m * 1000.0);
+    cr_expect(on_paper_says(d, words), "%s is not told: %s", words, items);
+  }
+}
+
+static void expect_turns(const lw_drawing *d, const lw_order *o) {
+  for (int i = 0; i + 1 < o->plan.run_count; i++) {
+    char words[40];
+    double turn = round(o->plan.run[i].turn_rad * 180.0 / 3.14159265358979323846);
+    snprintf(words, sizeof words, "%.0f deg", turn);
+    cr_expect(fabs(turn) < 0.5 || on_paper_says(d, words), "%s is not told: %s", words, items);
+  }
+}
+
+Test(drawn_plans, at_any_width_all_is_told_and_read) {
+  int drawn = 0;
+  for (int i = 0; i < PLANS; i++) {
+    const lw_order *o = by_chance(i);
+    double width = WIDTHS_MM[i % 3];
+    if (!o) continue;
+    for (int view = 0; view < 2; view++) {
+      lw_drawing d = {0};
+      lw_status status = view == 0 ? lw_draw_plan(order_result(), o, width, &d, NULL)
+                                   : lw_draw_elevation(order_result(), o, width, &d, NULL);
+      if (status == LW_OK) {
+        expect_on_paper(&d, items);
+        expect_lengths(&d, o);
+        expect_turns(&d, o);
+        drawn++;
+      }
+      lw_drawing_free(&d);
+    }
+  }
+  cr_expect_lt(PLANS, drawn, "%d", drawn);
+}
