@@ -220,9 +220,9 @@ $(BUILD)/obj/tables_data.o: $(BUILD)/tables_data.c $(BUILD)/flags | $(BUILD)/pre
 	@mkdir -p $(@D)
 	$(call SAY,cc)$(COMPILE) -MMD -MP -c $< -o $@$(MARK)
 
-$(BUILD)/tables_data.c: src/tables/embed.sh $(TABLES) $(BUILD)/list-tables
+$(BUILD)/tables_data.c: src/tables/embed.sh docs/sources.md $(TABLES) $(BUILD)/list-tables
 	@mkdir -p $(@D)
-	$(call SAY,embed)sh src/tables/embed.sh $(TABLES) > $@
+	$(call SAY,embed)sh src/tables/embed.sh docs/sources.md $(TABLES) > $@
 
 $(STATIC): $(LIB_OBJECTS) $(BUILD)/list-lib
 	@rm -f $@

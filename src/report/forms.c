@@ -6,18 +6,22 @@
 /* A page from its beginning to its end, and the document around its reports. */
 
 lw_page lw_page_open(const lw_text_style *style, lw_units units, lw_text *out, lw_text *kept) {
-  bool plain = style->as == LW_AS_TEXT;
-  return (lw_page){
-      .out = plain ? out : kept, .style = *style, .units = units, .from = plain ? out->length : 0};
+  lw_page page = {.out = kept, .style = *style, .units = units, .keeps = style->as != LW_AS_TEXT};
+  if (page.keeps) return page;
+  page.out = out;
+  page.from = out->length;
+  return page;
 }
 
 lw_status lw_page_close(const lw_page *page, lw_text *out) {
   lw_text *kept = page->out;
-  const lw_span entries = {kept->data, kept->length};
+  lw_page plain = {.out = out, .style = page->style, .units = page->units};
+  const lw_span entries = {kept->data, page->keeps ? kept->length : 0};
+  if (page->style.as == LW_AS_TEXT) lw_kept_text(entries, &plain);
   if (page->style.as == LW_AS_MARKDOWN) lw_kept_markdown(entries, out);
   if (page->style.as == LW_AS_HTML) lw_kept_html(entries, out);
   out->failed = out->failed || kept->failed;
-  if (kept != out) lw_text_free(kept);
+  if (page->keeps) lw_text_free(kept);
   return out->failed ? LW_NO_MEMORY : LW_OK;
 }
 

@@ -35,7 +35,7 @@ static int width_of(const char *bytes, size_t length) {
 
 /* What is not plain text is kept. */
 static bool keep(const lw_page *page, lw_kept_kind kind, lw_tone tone, const char *prefix, const char *text) {
-  if (page->style.as == LW_AS_TEXT) return false;
+  if (!page->keeps) return false;
   lw_kept_add(page->out, kind, tone, prefix, text);
   return true;
 }
@@ -156,7 +156,7 @@ static void mark_cells(const char *format, char *out, size_t size) {
 
 static void put_row(const lw_page *page, lw_kept_kind kind, lw_tone tone, const char *format, va_list list) {
   char text[LINE_MAX_BYTES], marked[LINE_MAX_BYTES];
-  bool plain = page->style.as == LW_AS_TEXT;
+  bool plain = !page->keeps;
   if (!plain) mark_cells(format, marked, sizeof marked);
   lw_print_list(text, sizeof text, plain ? format : marked, list);
   put_line(page, kind, tone, text);

@@ -15,6 +15,7 @@ typedef struct lw_page {
   lw_text_style style;
   lw_units units; /* those that its reader measures in */
   size_t from;    /* where in `out` it begins */
+  bool keeps;     /* what is asked of it, to be written when it is finished */
 } lw_page;
 
 /** Begin at the end of `out`; what is kept goes to `kept`, empty before. */

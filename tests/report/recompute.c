@@ -23,12 +23,10 @@ enum { WALLS = 300 / RANDOM_SHARE };
 static void hold_sources(const char *name, const char *page) {
   const char *list = strstr(page, "\nSources (docs/sources.md"), *at = list;
   cr_assert_not_null(list, "%s", name);
-  for (at = strchr(at + 1, '\n') + 1; *at != '\0'; at += strcspn(at, ", \n"), at += strspn(at, ", \n")) {
+  for (at = recompute_next(at + 1); *at != '\0'; at = recompute_next(at)) {
     char cited[64];
-    size_t length = strcspn(at, ", \n");
-    bool key = length > 2 && isupper((unsigned char)at[0]) && (isupper((unsigned char)at[1]) || at[1] == '-');
-    if (!key) continue;
-    snprintf(cited, sizeof cited, "[%.*s", (int)length, at);
+    if (strspn(at, " ") != 2) continue;
+    snprintf(cited, sizeof cited, "[%.*s", (int)strcspn(at + 2, " "), at + 2);
     const char *met = strstr(page, cited);
     cr_expect(met != NULL && met < list, "%s lists %s and does not cite it", name, cited + 1);
   }
@@ -46,6 +44,7 @@ static void read_page(recompute *r, const lw_case *c, const char *name) {
   cr_assert_eq(lw_report_working(result, &wide, &text), LW_OK, "%s", name);
   recompute_page(r, name, text.data);
   hold_sources(name, text.data);
+  recompute_symbols(name, text.data);
   lw_text_free(&text);
 }
 

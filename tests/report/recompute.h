@@ -56,5 +56,7 @@ void recompute_key(const char *line, char *out, size_t size);
 
 /** The next line, past the end of this one. */
 const char *recompute_next(const char *line);
+/* Each symbol and each key that a working prints is explained at its end, once, and no other. */
+void recompute_symbols(const char *wall, const char *page);
 
 #endif

@@ -48,6 +48,7 @@ void lw_screen_begin(lw_screen *screen, const lw_text_style *style, lw_units uni
   memset(screen, 0, sizeof *screen);
   screen->page = (lw_page){.out = &screen->words, .style = *style, .units = units};
   screen->page.style.columns = LW_SCREEN_COLUMNS;
+  screen->page.keeps = style->as != LW_AS_TEXT;
 }
 
 static int count_lines(const char *text, size_t length) {
@@ -61,7 +62,7 @@ static int lines_of_piece(const lw_screen *screen, size_t length) {
   const char *from = screen->words.data + screen->from;
   lw_text plain = {0};
   lw_page page = {.out = &plain, .style = {.columns = LW_SCREEN_COLUMNS}};
-  if (screen->page.style.as == LW_AS_TEXT) return count_lines(from, length);
+  if (!screen->page.keeps) return count_lines(from, length);
   lw_kept_text((lw_span){from, length}, &page);
   int lines = count_lines(plain.data, plain.length);
   screen->page.out->failed = screen->page.out->failed || plain.failed;

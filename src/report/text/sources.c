@@ -5,6 +5,7 @@
 #include "parts.h"
 #include "rests_on.h"
 #include "report/cited.h"
+#include "tables/titles.h"
 
 /* Cautions that fit this wall, and the sources of what was printed. */
 
@@ -50,7 +51,33 @@ void lw_text_sources(const lw_page *page, const lw_result *result) {
   say_all(page, &cited);
 }
 
+/* What is printed of the keys: those of a mark, or this project's own, which nobody reads in print. */
+typedef struct titled {
+  const char *heading;
+  lw_cited_mark mark;
+  bool own;
+} titled;
+
+/* Each key and what it is, below a heading. */
+static void say_titles(const lw_page *page, const lw_cited *cited, const titled *of) {
+  bool headed = of->heading[0] == '\0';
+  for (int i = 0; i < cited->count; i++) {
+    char prefix[LW_CITED_BYTES + 8];
+    const char *title = lw_source_title(cited->key[i]);
+    bool own = strcmp(cited->key[i], "LOWWALL") == 0;
+    if (own != of->own || (!own && cited->mark[i] != of->mark)) continue;
+    if (!headed) lw_page_part(page, of->heading);
+    headed = true;
+    lw_print(prefix, sizeof prefix, "  %-14s ", cited->key[i]);
+    lw_page_say(page, prefix, title ? title : "no source of ours: it stands on the sheet");
+  }
+}
+
 void lw_text_sources_cited(const lw_page *page, const lw_result *result) {
+  static const titled groups[] = {{"", LW_CITED_READ, false},
+                                  {"From memory, not read", LW_CITED_MEMORY, false},
+                                  {"Cited besides", LW_CITED_UNMARKED, false},
+                                  {"Not from print", LW_CITED_MEMORY, true}};
   lw_cited known = {.count = 0}, cited = {.count = 0};
   lw_rests_each(result, note, &known);
   if (page->out->data) lw_cited_note(&cited, page->out->data + page->from, LW_CITED_UNMARKED);
@@ -58,5 +85,6 @@ void lw_text_sources_cited(const lw_page *page, const lw_result *result) {
     for (int k = 0; k < known.count; k++)
       if (strcmp(cited.key[i], known.key[k]) == 0) cited.mark[i] = known.mark[k];
   }
-  say_all(page, &cited);
+  lw_page_heading(page, "Sources (docs/sources.md says what was taken from each)");
+  for (size_t i = 0; i < sizeof groups / sizeof *groups; i++) say_titles(page, &cited, &groups[i]);
 }

@@ -46,7 +46,7 @@ static void stand_offs(const lw_page *page, const lw_construction *g) {
   stand_off(page, g->hand.name, &g->hand_stand_off);
 }
 
-static void building(const lw_page *page, const lw_result *result) {
+void lw_working_construction(const lw_page *page, const lw_result *result) {
   const lw_construction *g = &result->construction;
   if (!g->studied) return;
   lw_page_heading(page, "While it is built");
@@ -69,7 +69,7 @@ static void narrow_row(const lw_page *page, lw_narrow_method method, const lw_na
                  v->coefficient, v->foot_kpa, v->push.thrust_kn_per_m, v->share, v->height_share);
 }
 
-static void narrow(const lw_page *page, const lw_result *result) {
+void lw_working_narrow(const lw_page *page, const lw_result *result) {
   const lw_narrow *n = &result->narrow;
   lw_page to = *page;
   lw_working working = lw_page_working(&to);
@@ -88,9 +88,4 @@ static void narrow(const lw_page *page, const lw_result *result) {
                "overturning, as built, has "
                "%.2f instead of %.2f. It does not decide.",
                n->raised_height_m, n->raised.has.value, n->overturning.has.value);
-}
-
-void lw_working_construction(const lw_page *page, const lw_result *result) {
-  building(page, result);
-  narrow(page, result);
 }

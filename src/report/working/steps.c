@@ -47,7 +47,8 @@ static void record_heading(void *context, const char *title) {
 
 /* Where the next line goes, after a heading that waits. */
 static lw_page page_of(lw_recorder *recorder) {
-  lw_page page = {.out = &recorder->steps[recorder->at], .style = recorder->style};
+  lw_page page = recorder->page;
+  page.out = &recorder->steps[recorder->at];
   if (recorder->waiting[0]) {
     lw_page_blank(&page);
     lw_page_part(&page, recorder->waiting);

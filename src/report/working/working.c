@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "working.h"
+#include "symbols.h"
 
 #include <math.h>
 #include <stdlib.h>
@@ -30,6 +31,13 @@ static void body(const lw_page *page, const lw_result *result, const lw_situatio
   lw_working_contact(page, result, s, of, place);
   lw_working_written(page, result, s, of, place);
 }
+
+/* A working as it is written, and the symbols that it has used so far. */
+typedef struct writing {
+  const lw_page *page;
+  size_t from; /* what stands behind it is not noted yet */
+  lw_symbols_used symbols;
+} writing;
 
 /* Of the joints the one that matters most is worked out in full. */
 static int worst_joint(const lw_situation *s) {
@@ -78,7 +86,22 @@ static void factors(const lw_page *page, const lw_situation *s) {
       f->water, f->front_water, f->variable, f->surcharge_on_wall, f->variable_on_wall);
 }
 
-static void situation(const lw_page *page, const lw_result *result, const lw_situation *s) {
+/* What was put on the page since a place in it uses these symbols, in a part of the working. */
+static void note(writing *w, lw_symbol_part part) {
+  const lw_text *kept = w->page->out;
+  if (kept->length > w->from)
+    lw_symbols_note(&w->symbols, part, (lw_span){kept->data + w->from, kept->length - w->from});
+  w->from = kept->length;
+}
+
+static void storm(writing *w, const lw_result *result) {
+  note(w, LW_SYMBOLS_BODY);
+  lw_working_storm(w->page, &result->storm);
+  note(w, LW_SYMBOLS_STORM);
+}
+
+static void situation(writing *w, const lw_result *result, const lw_situation *s) {
+  const lw_page *page = w->page;
   char title[160];
   lw_print(title, sizeof title, "Balance: %s (%s, %s)", lw_situation_sentence(s->name),
            lw_situation_kind_slug(s->kind), s->decides ? "decides" : "does not decide");
@@ -100,40 +123,56 @@ static void situation(const lw_page *page, const lw_result *result, const lw_sit
         "the planted bed.",
         p->force_kn, p->near_m, p->far_m, p->planted_kpa);
   }
-  if (s->name == LW_SITUATION_STORM) lw_working_storm(page, &result->storm);
+  if (s->name == LW_SITUATION_STORM) storm(w, result);
   factors(page, s);
   lw_working_governs(page, &s->base);
   body(page, result, s, &s->base, (lw_shown){LW_AT_BASE, 0});
   body(page, result, s, &s->pad, (lw_shown){LW_AT_PAD, 0});
   lw_working_joints(page, result, s);
   joints_in_full(page, result, s);
+  note(w, LW_SYMBOLS_BODY);
   lw_working_slip(page, result, s);
+  note(w, LW_SYMBOLS_SLIP);
   lw_working_checks(page, result, s);
+  note(w, LW_SYMBOLS_BODY);
 }
 
 static void pushes(const lw_page *page, const lw_result *result) {
-  lw_recorder recorder = {.style = page->style};
+  lw_recorder recorder = {.page = *page};
   lw_working working = lw_recorder_working(&recorder);
   lw_again_pushes(result, &working);
   lw_recorder_print(&recorder, page);
   lw_recorder_free(&recorder);
 }
 
+/* What stands beside the situations, and decides nothing. */
+static void studies(writing *w, const lw_result *result) {
+  lw_working_water(w->page, result);
+  note(w, LW_SYMBOLS_SEEPAGE);
+  lw_working_construction(w->page, result);
+  note(w, LW_SYMBOLS_BUILT);
+  lw_working_narrow(w->page, result);
+  note(w, LW_SYMBOLS_NARROW);
+  lw_working_fence(w->page, result);
+  note(w, LW_SYMBOLS_FENCE);
+}
+
+/* Kept in every form: what it uses is looked up before it is written. */
 lw_status lw_report_working(const lw_result *result, const lw_text_style *style, lw_text *out) {
   lw_text kept = {0};
-  lw_page page = lw_page_open(style, result->units, out, &kept);
+  const lw_page page = {.out = &kept, .style = *style, .units = result->units, .keeps = true};
+  writing w = {.page = &page};
   lw_page_headline(&page, LW_TONE_STRONG, result->verdict.headline);
   lw_page_heading(&page, "Working, for one metre run of wall");
   lw_working_given(&page, result);
   pushes(&page, result);
   lw_working_compared(&page, result);
-  for (int i = 0; i < result->situations.count; i++)
-    situation(&page, result, &result->situations.situation[i]);
-  lw_working_water(&page, result);
-  lw_working_construction(&page, result);
-  lw_working_fence(&page, result);
+  note(&w, LW_SYMBOLS_PUSH);
+  for (int i = 0; i < result->situations.count; i++) situation(&w, result, &result->situations.situation[i]);
+  studies(&w, result);
   lw_text_unchecked(&page, result);
   lw_text_assumed(&page, result, true);
+  lw_symbols_put(&page, &w.symbols);
   lw_text_sources_cited(&page, result);
   return lw_page_close(&page, out);
 }

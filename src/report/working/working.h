@@ -12,7 +12,7 @@ void lw_working_fence(const lw_page *page, const lw_result *result);
 void lw_working_given(const lw_page *page, const lw_result *result);
 /* Steps as they come, each situation by itself: most situations share theirs. */
 typedef struct lw_recorder {
-  lw_text_style style;
+  lw_page page; /* as those that the steps are for; its text is none of it */
   int at, count;
   lw_situation_name name[LW_SITUATION_COUNT];
   lw_text steps[LW_SITUATION_COUNT];
@@ -45,8 +45,9 @@ void lw_working_brief(const lw_page *page, const char *indent, const lw_step *st
 /* The checks of one contact as formula, numbers, value. */
 void lw_working_written(const lw_page *page, const lw_result *result, const lw_situation *situation,
                         const lw_free_body *body, lw_shown place);
-/* While it is built, course by course; the narrow bed. */
+/* While it is built, course by course. */
 void lw_working_construction(const lw_page *page, const lw_result *result);
+void lw_working_narrow(const lw_page *page, const lw_result *result);
 /* How high water may stand, and what seeps to a drain. */
 void lw_working_water(const lw_page *page, const lw_result *result);
 /* Every joint on a line. */
