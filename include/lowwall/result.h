@@ -129,6 +129,7 @@ enum { LW_TYPED_MAX = 20, LW_TYPED_BYTES = 48 };
 typedef struct lw_typed {
   int count;
   char item[LW_TYPED_MAX][LW_TYPED_BYTES];
+  lw_units units; /* that measures are typed in */
 } lw_typed;
 
 /* One of the changes of a remedy.

@@ -17,16 +17,16 @@ enum { EIGHTHS = 8, INCHES = 12 };
 /* A push of ten thousand pounds a foot or more is told in kips. */
 static const double KIP = 1000.0, IN_KIPS_FROM = 10000.0;
 
-static bool is_us(lw_units units, lw_kind kind) {
+bool lw_units_differ(lw_units units, lw_kind kind) {
   return units == LW_UNITS_US && US[kind] != NULL;
 }
 
 const char *lw_units_name(lw_units units, lw_kind kind) {
-  return is_us(units, kind) ? US[kind] : lw_kind_unit(kind);
+  return lw_units_differ(units, kind) ? US[kind] : lw_kind_unit(kind);
 }
 
 double lw_in_units(lw_units units, lw_kind kind, double si) {
-  if (!is_us(units, kind)) return si;
+  if (!lw_units_differ(units, kind)) return si;
   return si / lw_unit_find(kind, US[kind], strlen(US[kind]))->to_si;
 }
 
@@ -79,7 +79,7 @@ static lw_amount us_figure(lw_kind kind, double si, int decimals) {
 }
 
 lw_amount lw_amount_of(lw_units units, lw_kind kind, double si, int decimals) {
-  if (!is_us(units, kind)) return figure(si, decimals, lw_kind_unit(kind));
+  if (!lw_units_differ(units, kind)) return figure(si, decimals, lw_kind_unit(kind));
   if (kind == LW_KIND_LENGTH && has_inches(si))
     return feet_and_inches(si, decimals > 1 ? 1 : decimals == 1 ? EIGHTHS : EIGHTHS * INCHES);
   return us_figure(kind, si, decimals);
@@ -87,6 +87,36 @@ lw_amount lw_amount_of(lw_units units, lw_kind kind, double si, int decimals) {
 
 lw_amount lw_metres(lw_units units, double length_m, int decimals) {
   return lw_amount_of(units, LW_KIND_LENGTH, length_m, decimals);
+}
+
+lw_amount lw_value_of(lw_units units, lw_kind kind, double si) {
+  enum { DECIMALS = 2 };
+  return kind == LW_KIND_LENGTH ? lw_millimetres(units, si) : lw_amount_of(units, kind, si, DECIMALS);
+}
+
+lw_amount lw_amount_again(lw_units units, lw_kind kind, double si, int decimals) {
+  lw_amount amount;
+  if (lw_units_differ(units, kind)) return lw_amount_of(units, kind, si, decimals);
+  lw_number_print(amount.text, sizeof amount.text, si, decimals);
+  return amount;
+}
+
+lw_amount lw_moment(lw_units units, double knm_per_m, int decimals) {
+  if (units == LW_UNITS_US) return lw_amount_of(units, LW_KIND_MOMENT, knm_per_m, decimals);
+  return figure(knm_per_m, decimals, "kN m/m");
+}
+
+lw_apart lw_metres_apart(lw_units units, double one_m, double other_m, int decimals) {
+  enum { DECIMALS_MOST = 4 };
+  lw_apart apart = {lw_metres(units, one_m, decimals), lw_metres(units, other_m, decimals)};
+  double one = lw_in_units(units, LW_KIND_LENGTH, one_m), other = lw_in_units(units, LW_KIND_LENGTH, other_m);
+  while (++decimals <= DECIMALS_MOST) {
+    bool same = strcmp(apart.one.text, apart.other.text) == 0;
+    if (!same || fabs(one_m - other_m) <= 0.0) break;
+    apart.one = figure(one, decimals, lw_units_name(units, LW_KIND_LENGTH));
+    apart.other = figure(other, decimals, lw_units_name(units, LW_KIND_LENGTH));
+  }
+  return apart;
 }
 
 lw_amount lw_millimetres(lw_units units, double length_m) {

@@ -18,11 +18,27 @@ typedef struct lw_amount {
  *                  one, to 1 ft at none; US loads, weights and masses in whole pounds, under 10 to a tenth;
  *                  volumes and areas with as many decimals as the metric figure */
 lw_amount lw_amount_of(lw_units units, lw_kind kind, double si, int decimals);
+/** A value of a sheet: a length to 1/8 in or in millimetres, others with as much as they need. */
+lw_amount lw_value_of(lw_units units, lw_kind kind, double si);
 /** A length in metres with so many decimals, or feet and inches as above. */
 lw_amount lw_metres(lw_units units, double length_m, int decimals);
+/** A value beside one of the same unit: the figure alone, with its unit for a US reader, to whom a foot of
+ *  wall may weigh pounds or kips. */
+lw_amount lw_amount_again(lw_units units, lw_kind kind, double si, int decimals);
+/** A moment a metre of wall: "0.59 kN m/m". */
+lw_amount lw_moment(lw_units units, double knm_per_m, int decimals);
+/* Two lengths that are compared. */
+typedef struct lw_apart {
+  lw_amount one, other;
+} lw_apart;
+/** Told so that they do not read the same where they differ: with the decimals of lw_metres or, if that is
+ *  not enough, in metres or feet with up to four. */
+lw_apart lw_metres_apart(lw_units units, double one_m, double other_m, int decimals);
 /** A length in whole millimetres, or inches to 1/8 and the feet before them. */
 lw_amount lw_millimetres(lw_units units, double length_m);
 
+/** Whether a reader who measures so has units of his own for this kind. */
+bool lw_units_differ(lw_units units, lw_kind kind);
 /** The figure alone, for the columns of a table: in feet, psf, lb/ft, lb, pcf, ft-lb/ft, ft-lb, yd3, ft2;
  *  masses in lb. Metric, the SI value as it is. */
 double lw_in_units(lw_units units, lw_kind kind, double si);

@@ -52,7 +52,7 @@ static void put_costs(json_t *reply, const lw_result *result) {
   for (int i = 0; i < result->cost_count; i++) {
     const lw_cost *cost = &result->cost[i];
     lw_text words = {0};
-    lw_page page = {.out = &words, .style = {.columns = 10000}};
+    lw_page page = {.out = &words, .style = {.columns = 10000}, .units = result->units};
     if (!lw_text_cost_has(result, cost)) continue;
     lw_text_cost(&page, result, cost, true);
     json_t *entry = lw_json_entry(list);

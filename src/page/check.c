@@ -49,7 +49,7 @@ static void put_verdict(json_t *reply, const lw_result *result) {
       [LW_TONE_PLAIN] = "plain", [LW_TONE_STRONG] = "ask", [LW_TONE_GOOD] = "good", [LW_TONE_BAD] = "bad"};
   char looks[200];
   lw_text faulty = {0};
-  lw_page page = {.out = &faulty, .style = {.columns = 10000}};
+  lw_page page = {.out = &faulty, .style = {.columns = 10000}, .units = result->units};
   lw_text_faulty(&page, result);
   lw_reply_put(reply, "faulty", &faulty);
   lw_json_set_text(reply, "title", result->given.about.title.text);
@@ -92,7 +92,7 @@ static void put_row(json_t *list, const lw_rows *rows, int index) {
 static void put_checks(json_t *reply, const lw_result *result) {
   lw_rows rows;
   lw_text legend = {0};
-  lw_page page = {.out = &legend, .style = {.columns = 10000}};
+  lw_page page = {.out = &legend, .style = {.columns = 10000}, .units = result->units};
   json_t *list = lw_json_list(reply, "checks");
   lw_rows_collect(result, &rows);
   for (int i = 0; i < rows.count; i++) put_row(list, &rows, i);
@@ -130,7 +130,7 @@ static void put_cautions(json_t *reply, const lw_result *result) {
   json_t *list = lw_json_list(reply, "cautions");
   for (int i = 0; i < reasons->caution_count; i++) {
     char words[LW_HAZARD_WORDS_MAX];
-    lw_hazard_words(reasons->caution[i], words, sizeof words);
+    lw_hazard_words(reasons->caution[i], result->units, words, sizeof words);
     lw_json_append(list, json_string(words));
   }
 }

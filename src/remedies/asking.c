@@ -4,6 +4,8 @@
 #include <math.h>
 #include <string.h>
 
+#include "base/amount.h"
+#include "base/amounts.h"
 #include "load_cases/least.h"
 #include "verdict/verdict.h"
 #include "trial.h"
@@ -130,7 +132,11 @@ static const lw_item *item_of(const lw_favourable *f, int *number) {
   return lw_item_find(f->item, strlen(f->item), number);
 }
 
-static void tell_quantity(const lw_item *item, const lw_quantity *q, char *out, size_t size) {
+static void tell_quantity(const lw_item *item, const lw_quantity *q, lw_units units, char *out, size_t size) {
+  if (lw_units_differ(units, q->kind)) {
+    lw_print(out, size, "%s", lw_value_of(units, q->kind, q->si).text);
+    return;
+  }
   const lw_unit *unit = lw_unit_find(item->kind, item->unit, strlen(item->unit));
   char number[32];
   lw_print(number, sizeof number, "%.6g", unit ? q->si / unit->to_si : q->si);
@@ -138,7 +144,8 @@ static void tell_quantity(const lw_item *item, const lw_quantity *q, char *out, 
 }
 
 /* What was taken in place of the answer; false when it was given, or plays no part in this wall. */
-static bool assumed_value(const lw_item *item, int number, lw_case *c, char *out, size_t size) {
+static bool assumed_value(const lw_item *item, int number, lw_result *result, char *out, size_t size) {
+  lw_case *c = &result->given;
   if (item->type == LW_ITEM_CHOICE) {
     const lw_choice *choice = lw_item_choice(item, number, c);
     lw_item_word(item, choice->value, out, size);
@@ -146,7 +153,7 @@ static bool assumed_value(const lw_item *item, int number, lw_case *c, char *out
   }
   if (item->type == LW_ITEM_QUANTITY) {
     const lw_quantity *q = lw_item_quantity(item, number, c);
-    tell_quantity(item, q, out, size);
+    tell_quantity(item, q, result->units, out, size);
     return q->origin == LW_ASSUMED;
   }
   /* A soil that nobody named is the assumed one, if nobody gave its angle either. */
@@ -167,11 +174,9 @@ static bool answer(const lw_favourable *f, const lw_result *result, lw_result *s
   return true;
 }
 
-static void note(const lw_item *item, int number, const lw_favourable *f, const lw_result *then,
-                 lw_asking *asking) {
+static void note(const lw_item *item, int number, const lw_result *then, lw_asking *asking) {
   lw_item_print_name(item, number, asking->item, sizeof asking->item);
   lw_print(asking->question, sizeof asking->question, "%s", item->question);
-  lw_print(asking->favourable, sizeof asking->favourable, "%s", f->value);
   asking->stands_then = then->verdict.stands;
   asking->who_then = then->verdict.who;
   asking->ratio_then = lw_trial_ratio(then);
@@ -200,11 +205,12 @@ void lw_asking_find(lw_result *result, lw_result *scratch) {
     lw_asking asking = {0};
     const lw_item *item = item_of(&favourable[i], &number);
     bool asked = item && item->question[0] != '\0' &&
-                 assumed_value(item, number, &result->given, asking.assumed, sizeof asking.assumed);
+                 assumed_value(item, number, result, asking.assumed, sizeof asking.assumed);
     if (!asked || !answer(&favourable[i], result, scratch)) continue;
     lw_gain gain = gain_of(result, scratch);
-    if (!is_gain(&gain, strcmp(asking.assumed, favourable[i].value) == 0)) continue;
-    note(item, number, &favourable[i], scratch, &asking);
+    lw_amounts_told(result->units, favourable[i].value, asking.favourable, sizeof asking.favourable);
+    if (!is_gain(&gain, strcmp(asking.assumed, asking.favourable) == 0)) continue;
+    note(item, number, scratch, &asking);
     insert(result, gains, &asking, &gain);
   }
 }

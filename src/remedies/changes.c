@@ -10,10 +10,15 @@
 
 /* Changes of the wall itself. Sizes are those that are sold or built. */
 
-static const double DEPTH_STEP_M = 0.05, DEPTH_MOST_M = 1.2, DEPTH_LEAST_M = 0.1;
-static const double HEIGHT_LEAST_M = 0.1, SECTION_HEIGHT_STEP_M = 0.05;
-static const double SETBACK_STEP_M = 0.005, SETBACK_LEAST_M = 0.01;
+#define INCHES(count) (0.0254 * (count))
+static const lw_built DEPTH_STEP = {0.05, INCHES(2.0)}, DEPTH_LEAST = {0.1, INCHES(4.0)};
+static const lw_built SETBACK_STEP = {0.005, INCHES(0.25)}, SETBACK_LEAST = {0.01, INCHES(0.5)};
+static const double DEPTH_MOST_M = 1.2, HEIGHT_LEAST_M = 0.1, HEIGHT_KEPT_M = 0.05;
 static const double SETBACK_MOST_SHARE = 0.25; /* of the block's depth: more leaves too little to stand on */
+
+double lw_change_built(lw_units units, lw_built step) {
+  return units == LW_UNITS_US ? step.us_m : step.metric_m;
+}
 
 double lw_change_steps_below(double value, double step) {
   return floor(value / step + 1e-6) * step;
@@ -32,24 +37,22 @@ static bool of_courses(const lw_case *c) {
   return c->wall.kind.value == LW_WALL_COURSES;
 }
 
-static lw_range depths(const lw_case *c) {
-  double now = lw_change_depth_now(c);
-  double from = now > 0.0 ? lw_change_steps_below(now, DEPTH_STEP_M) : DEPTH_LEAST_M - DEPTH_STEP_M;
-  return (lw_range){.from = from,
-                    .step = DEPTH_STEP_M,
-                    .most = lw_change_count(from, DEPTH_MOST_M, DEPTH_STEP_M),
-                    .told_sign = 1.0};
+static lw_range depths(const lw_result *is) {
+  double now = lw_change_depth_now(&is->given), step = lw_change_built(is->units, DEPTH_STEP);
+  double from = now > 0.0 ? lw_change_steps_below(now, step) : lw_change_built(is->units, DEPTH_LEAST) - step;
+  return (lw_range){
+      .from = from, .step = step, .most = lw_change_count(from, DEPTH_MOST_M, step), .told_sign = 1.0};
 }
 
 /* A pad keeps what it has beyond the wall on both sides, in widths that are dug. */
 static bool pad_follows(const lw_case *c, double more_m, lw_typed *typed) {
   if (!lw_given(&c->pad.width)) return true;
-  double width = lw_change_steps_above(c->pad.width.si + more_m, DEPTH_STEP_M);
+  double width = lw_change_steps_above(c->pad.width.si + more_m, lw_change_built(typed->units, DEPTH_STEP));
   return lw_typed_put_mm(typed, "pad width", width);
 }
 
 static lw_range deeper_range(const lw_result *now) {
-  return of_courses(&now->given) ? depths(&now->given) : (lw_range){0};
+  return of_courses(&now->given) ? depths(now) : (lw_range){0};
 }
 
 /* Deeper blocks are of the same stuff, so that their mass grows with them. */
@@ -57,12 +60,13 @@ static bool mass_follows(const lw_case *c, double depth_m, lw_typed *typed) {
   double now = lw_change_depth_now(c);
   if (!lw_given(&c->courses.block_mass)) return true;
   if (now <= 0.0) return lw_typed_put(typed, "block mass", "%s", "unknown");
-  return lw_typed_put(typed, "block mass", "%.6g kg", c->courses.block_mass.si * depth_m / now);
+  return lw_typed_put_amount(typed, "block mass", LW_KIND_MASS, c->courses.block_mass.si * depth_m / now);
 }
 
 /* A cap goes on covering them, deeper base courses reach as far beyond them, a bed loses what they take. */
 static bool what_stands_follows(const lw_case *c, double more_m, lw_typed *typed) {
-  double base = lw_change_steps_above(c->courses.base_depth.si + more_m, DEPTH_STEP_M);
+  double step = lw_change_built(typed->units, DEPTH_STEP);
+  double base = lw_change_steps_above(c->courses.base_depth.si + more_m, step);
   bool room = true;
   if (lw_given(&c->courses.cap_depth))
     room = lw_typed_put_mm(typed, "cap depth", c->courses.cap_depth.si + more_m);
@@ -81,16 +85,16 @@ static bool deeper(const lw_changing *wall, double depth_m, lw_typed *typed) {
 }
 
 const lw_change lw_change_deeper = {.slug = "deeper-blocks",
-                                    .unit = "m",
-                                    .tells = "Blocks %.0f mm deep",
-                                    .tells_times = 1000.0,
+                                    .tells = "Blocks %s deep",
+                                    .kind = LW_KIND_LENGTH,
+                                    .decimals = 3,
                                     .range = deeper_range,
                                     .same_job = lw_change_keeps_depth,
                                     .type = deeper};
 
 static lw_range wider_range(const lw_result *now) {
   bool points = now->given.shape.point[0].x.origin != LW_ABSENT;
-  return of_courses(&now->given) || points ? (lw_range){0} : depths(&now->given);
+  return of_courses(&now->given) || points ? (lw_range){0} : depths(now);
 }
 
 /* The base grows forward: the top stays, and the face takes what the widths leave. */
@@ -104,9 +108,9 @@ static bool wider(const lw_changing *wall, double width_m, lw_typed *typed) {
 }
 
 const lw_change lw_change_wider = {.slug = "deeper-blocks",
-                                   .unit = "m",
-                                   .tells = "A base %.0f mm wide",
-                                   .tells_times = 1000.0,
+                                   .tells = "A base %s wide",
+                                   .kind = LW_KIND_LENGTH,
+                                   .decimals = 3,
                                    .range = wider_range,
                                    .type = wider};
 
@@ -114,7 +118,7 @@ const lw_change lw_change_wider = {.slug = "deeper-blocks",
 static lw_range lower_range(const lw_result *now) {
   const lw_case *c = &now->given;
   double exposed = now->verdict.height_m[LW_HEIGHT_EXPOSED];
-  double step = of_courses(c) ? c->courses.block_height.si : SECTION_HEIGHT_STEP_M;
+  double step = of_courses(c) ? c->courses.block_height.si : lw_change_built(now->units, DEPTH_STEP);
   int most = lw_change_count(0.0, exposed - HEIGHT_LEAST_M, step);
   int courses = of_courses(c) ? (int)lround(c->courses.count.si) - 1 : LW_COURSE_MAX * 8;
   if (c->shape.point[0].x.origin != LW_ABSENT) return (lw_range){0};
@@ -159,7 +163,7 @@ static bool lower(const lw_changing *wall, double less_m, lw_typed *typed) {
   const lw_case *c = wall->c;
   const lw_section *section = &wall->now->wall.section;
   double exposed = section->height_m - section->embedment_m - less_m;
-  if (exposed < SECTION_HEIGHT_STEP_M) return false;
+  if (exposed < HEIGHT_KEPT_M) return false;
   if (of_courses(c) && !fewer_courses(&c->courses, less_m, typed)) return false;
   if (!lw_typed_put_mm(typed, "wall height", exposed)) return false;
   bool held = lw_given(&c->site.level_difference) && c->site.level_difference.si > 0.0;
@@ -169,9 +173,9 @@ static bool lower(const lw_changing *wall, double less_m, lw_typed *typed) {
 }
 
 const lw_change lw_change_lower = {.slug = "lower-wall",
-                                   .unit = "m",
-                                   .tells = "A wall at most %.0f mm high above the ground in front",
-                                   .tells_times = 1000.0,
+                                   .tells = "A wall at most %s high above the ground in front",
+                                   .kind = LW_KIND_LENGTH,
+                                   .decimals = 3,
                                    .range = lower_range,
                                    .same_job = lower_same_job,
                                    .type = lower};
@@ -179,13 +183,10 @@ const lw_change lw_change_lower = {.slug = "lower-wall",
 static lw_range setback_range(const lw_result *now) {
   const lw_case *c = &now->given;
   if (!of_courses(c) || c->courses.count.si < 2.0) return (lw_range){0};
-  double now_m = lw_si_or(&c->courses.setback, 0.0);
-  double from = fmax(SETBACK_LEAST_M - SETBACK_STEP_M, lw_change_steps_below(now_m, SETBACK_STEP_M));
+  double now_m = lw_si_or(&c->courses.setback, 0.0), step = lw_change_built(now->units, SETBACK_STEP);
+  double from = fmax(lw_change_built(now->units, SETBACK_LEAST) - step, lw_change_steps_below(now_m, step));
   double most = SETBACK_MOST_SHARE * lw_change_depth_now(c);
-  return (lw_range){.from = from,
-                    .step = SETBACK_STEP_M,
-                    .most = lw_change_count(from, most, SETBACK_STEP_M),
-                    .told_sign = 1.0};
+  return (lw_range){.from = from, .step = step, .most = lw_change_count(from, most, step), .told_sign = 1.0};
 }
 
 static bool setback(const lw_changing *wall, double setback_m, lw_typed *typed) {
@@ -194,9 +195,9 @@ static bool setback(const lw_changing *wall, double setback_m, lw_typed *typed) 
 }
 
 const lw_change lw_change_setback = {.slug = "more-setback",
-                                     .unit = "m",
-                                     .tells = "Each course set back %.0f mm",
-                                     .tells_times = 1000.0,
+                                     .tells = "Each course set back %s",
+                                     .kind = LW_KIND_LENGTH,
+                                     .decimals = 3,
                                      .wavers = true,
                                      .range = setback_range,
                                      .type = setback};
@@ -213,12 +214,12 @@ static lw_range filled_range(const lw_result *now) {
 
 static bool filled(const lw_changing *wall, double unit_weight_kn_per_m3, lw_typed *typed) {
   (void)wall;
-  return lw_typed_put(typed, "fill unit weight", "%.6g kN/m3", unit_weight_kn_per_m3);
+  return lw_typed_put_amount(typed, "fill unit weight", LW_KIND_UNIT_WEIGHT, unit_weight_kn_per_m3);
 }
 
 const lw_change lw_change_filled = {.slug = "filled-hollows",
-                                    .unit = "kN/m3",
-                                    .tells = "Every hollow filled with gravel, of which %.1f kN/m3 counts",
-                                    .tells_times = 1.0,
+                                    .tells = "Every hollow filled with gravel, of which %s counts",
+                                    .kind = LW_KIND_UNIT_WEIGHT,
+                                    .decimals = 1,
                                     .range = filled_range,
                                     .type = filled};

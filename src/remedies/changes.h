@@ -22,10 +22,11 @@ typedef struct lw_changing {
 
 /* A change that a builder can buy or do. */
 typedef struct lw_change {
-  const char *slug, *unit;
-  const char *tells; /* printf format of the value told x tells_times */
-  double tells_times;
-  bool wavers; /* more of it need not help more */
+  const char *slug;
+  const char *tells; /* format of a sentence with the value in it */
+  lw_kind kind;      /* of that value */
+  int decimals;      /* that it is told with; of a length 3: in millimetres */
+  bool wavers;       /* more of it need not help more */
   lw_range (*range)(const lw_result *now);
   /* Whether a wall with this value is still the wall asked for; NULL: with every value. */
   bool (*same_job)(const lw_result *now, double value);
@@ -46,6 +47,11 @@ extern const lw_change lw_change_soil;        /* kept lower below the top */
 extern const lw_change lw_change_pad;         /* wider */
 extern const lw_change lw_change_load;        /* every load behind at least so far */
 
+/* A size as it is sold or built: the one in metres, or the nearest to it in inches. */
+typedef struct lw_built {
+  double metric_m, us_m;
+} lw_built;
+double lw_change_built(lw_units units, lw_built step);
 /* The largest multiple of a step that is no more than a value, and the least that is no less. */
 double lw_change_steps_below(double value, double step);
 double lw_change_steps_above(double value, double step);

@@ -13,7 +13,8 @@
 /* Changes of what lies behind the wall and under it. */
 
 enum { LOAD_STEPS_MOST = 60, PAD_STEPS_MOST = 20 };
-static const double STEP_M = 0.05, LOAD_STEP_M = 0.1, HELD_LEAST_M = 0.1;
+static const lw_built STEP = {0.05, 2.0 * 0.0254}, LOAD_STEP = {0.1, 6.0 * 0.0254};
+static const double HELD_LEAST_M = 0.1;
 
 static lw_range once(double value) {
   return (lw_range){.step = value, .most = value > 0.0 ? 1 : 0, .told_sign = 1.0};
@@ -22,7 +23,10 @@ static lw_range once(double value) {
 /* Width of the stone that leads water to its way out; 0 when the ways out are enough. */
 static double leading_stone(const lw_result *now) {
   const lw_site *site = &now->wall.site;
-  return site->ways_out < 2 ? site->leading_stone_m : 0.0;
+  /* A width that a person digs: in feet a whole inch, and no less than counts. */
+  double stone = site->leading_stone_m;
+  if (now->units == LW_UNITS_US) stone = lw_change_steps_above(stone, 0.0254);
+  return site->ways_out < 2 ? stone : 0.0;
 }
 
 static bool stone(const lw_changing *wall, double stone_m, lw_typed *typed) {
@@ -42,16 +46,15 @@ static lw_range drain_range(const lw_result *now) {
 
 static bool drain(const lw_changing *wall, double stone_m, lw_typed *typed) {
   bool room = lw_typed_put(typed, "drain outlets", "%d", 2) && filtered_stone(wall, stone_m, typed);
-  return room && (!wall->now->wall.site.outlets_buried || lw_typed_put(typed, "outlet level", "%d mm", 0));
+  return room && (!wall->now->wall.site.outlets_buried || lw_typed_put_mm(typed, "outlet level", 0.0));
 }
 
 const lw_change lw_change_drain = {
     .slug = "drain",
-    .unit = "m",
-    .tells =
-        "A drain with two outlets that come out above the ground, in drainage stone %.0f mm wide or more "
-        "behind the wall, with a filter between stone and soil",
-    .tells_times = 1000.0,
+    .tells = "A drain with two outlets that come out above the ground, in drainage stone %s wide or more "
+             "behind the wall, with a filter between stone and soil",
+    .kind = LW_KIND_LENGTH,
+    .decimals = 3,
     .range = drain_range,
     .type = drain};
 
@@ -64,11 +67,10 @@ static lw_range wider_stone_range(const lw_result *now) {
 
 const lw_change lw_change_wider_stone = {
     .slug = "wider-stone",
-    .unit = "m",
-    .tells =
-        "Drainage stone %.0f mm wide behind the wall, which leads the water to its way out, with a filter "
-        "between stone and soil",
-    .tells_times = 1000.0,
+    .tells = "Drainage stone %s wide behind the wall, which leads the water to its way out, with a filter "
+             "between stone and soil",
+    .kind = LW_KIND_LENGTH,
+    .decimals = 3,
     .range = wider_stone_range,
     .type = filtered_stone};
 
@@ -78,11 +80,10 @@ static lw_range filter_range(const lw_result *now) {
 
 const lw_change lw_change_filter = {
     .slug = "filter",
-    .unit = "m",
-    .tells =
-        "A filter between the soil and the drainage stone, which is %.0f mm wide or more, so that not all "
-        "ways out silt up together",
-    .tells_times = 1000.0,
+    .tells = "A filter between the soil and the drainage stone, which is %s wide or more, so that not all "
+             "ways out silt up together",
+    .kind = LW_KIND_LENGTH,
+    .decimals = 3,
     .range = filter_range,
     .type = filtered_stone};
 
@@ -98,7 +99,7 @@ static lw_range wedge_range(const lw_result *now) {
   double reach = lw_line_out(now->verdict.total_to_pad_m, lw_failure_run(row->friction_rad),
                              tan(now->wall.site.slope_rad));
   if (!isfinite(reach)) return (lw_range){0};
-  return once(lw_change_steps_above(reach, STEP_M));
+  return once(lw_change_steps_above(reach, lw_change_built(now->units, STEP)));
 }
 
 static bool wedge(const lw_changing *wall, double stone_m, lw_typed *typed) {
@@ -111,17 +112,17 @@ static bool wedge(const lw_changing *wall, double stone_m, lw_typed *typed) {
 
 const lw_change lw_change_stone = {
     .slug = "stone-wedge",
-    .unit = "m",
-    .tells = "Crushed rock through the whole wedge, %.0f mm wide behind the wall at the top",
-    .tells_times = 1000.0,
+    .tells = "Crushed rock through the whole wedge, %s wide behind the wall at the top",
+    .kind = LW_KIND_LENGTH,
+    .decimals = 3,
     .range = wedge_range,
     .type = wedge};
 
 static lw_range soil_range(const lw_result *now) {
-  double from = lw_change_steps_below(now->wall.site.soil_below_top_m, STEP_M);
+  double step = lw_change_built(now->units, STEP);
+  double from = lw_change_steps_below(now->wall.site.soil_below_top_m, step);
   double most = now->verdict.height_m[LW_HEIGHT_EXPOSED] - HELD_LEAST_M;
-  return (lw_range){
-      .from = from, .step = STEP_M, .most = lw_change_count(from, most, STEP_M), .told_sign = 1.0};
+  return (lw_range){.from = from, .step = step, .most = lw_change_count(from, most, step), .told_sign = 1.0};
 }
 
 static bool soil_same_job(const lw_result *now, double below_m) {
@@ -139,9 +140,9 @@ static bool lower_soil(const lw_changing *wall, double below_m, lw_typed *typed)
 }
 
 const lw_change lw_change_soil = {.slug = "lower-soil",
-                                  .unit = "m",
-                                  .tells = "Soil kept %.0f mm below the top of the wall",
-                                  .tells_times = 1000.0,
+                                  .tells = "Soil kept %s below the top of the wall",
+                                  .kind = LW_KIND_LENGTH,
+                                  .decimals = 3,
                                   .wavers = true,
                                   .range = soil_range,
                                   .same_job = soil_same_job,
@@ -151,8 +152,9 @@ static lw_range pad_range(const lw_result *now) {
   const lw_pad *pad = &now->wall.site.pad;
   if (pad->thickness_m <= 0.0) return (lw_range){0};
   double width = fmax(pad->width_m, now->wall.section.base_width_m);
+  double step = lw_change_built(now->units, STEP);
   return (lw_range){
-      .from = lw_change_steps_below(width, STEP_M), .step = STEP_M, .most = PAD_STEPS_MOST, .told_sign = 1.0};
+      .from = lw_change_steps_below(width, step), .step = step, .most = PAD_STEPS_MOST, .told_sign = 1.0};
 }
 
 static bool wider_pad(const lw_changing *wall, double width_m, lw_typed *typed) {
@@ -161,9 +163,9 @@ static bool wider_pad(const lw_changing *wall, double width_m, lw_typed *typed) 
 }
 
 const lw_change lw_change_pad = {.slug = "wider-pad",
-                                 .unit = "m",
-                                 .tells = "A pad %.0f mm wide",
-                                 .tells_times = 1000.0,
+                                 .tells = "A pad %s wide",
+                                 .kind = LW_KIND_LENGTH,
+                                 .decimals = 3,
                                  .range = pad_range,
                                  .type = wider_pad};
 
@@ -181,26 +183,32 @@ static bool only_planted(const lw_case *c) {
 static lw_range load_range(const lw_result *now) {
   bool any = false;
   for (int i = 0; i < LW_LOAD_MAX; i++) any = any || is_behind(&now->given.load[i]);
-  return (lw_range){
-      .step = LOAD_STEP_M, .most = any && !only_planted(&now->given) ? LOAD_STEPS_MOST : 0, .told_sign = 1.0};
+  return (lw_range){.step = lw_change_built(now->units, LOAD_STEP),
+                    .most = any && !only_planted(&now->given) ? LOAD_STEPS_MOST : 0,
+                    .told_sign = 1.0};
 }
 
 static bool put_metres(int number, const char *end, double metres, lw_typed *typed) {
   char item[40];
   lw_print(item, sizeof item, "load %d %s", number, end);
-  return lw_typed_put(typed, item, "%.6g m", metres);
+  return lw_typed_put_amount(typed, item, LW_KIND_LENGTH, metres);
+}
+
+static bool put_pressure(lw_typed *typed, const char *item, double kpa) {
+  if (typed->units == LW_UNITS_US) return lw_typed_put_amount(typed, item, LW_KIND_PRESSURE, kpa);
+  return lw_typed_put(typed, item, "%.9g kPa", kpa);
 }
 
 /* A uniform load that stops short of the wall is a strip; what it sends from twenty heights on is little. */
 static bool uniform_back(const lw_changing *wall, int number, double clear_m, lw_typed *typed) {
   const lw_case_load *load = &wall->c->load[number - 1];
-  double far_m = lw_change_steps_above(clear_m + 20.0 * wall->now->wall.section.height_m, LOAD_STEP_M);
+  double step = lw_change_built(wall->now->units, LOAD_STEP);
+  double far_m = lw_change_steps_above(clear_m + 20.0 * wall->now->wall.section.height_m, step);
   char kind[40], pressure[40];
   lw_print(kind, sizeof kind, "load %d kind", number);
   lw_print(pressure, sizeof pressure, "load %d pressure", number);
   return lw_typed_forget_part(typed, LW_ABOUT_LOAD, number, wall->c) &&
-         lw_typed_put(typed, kind, "%s", "strip") &&
-         lw_typed_put(typed, pressure, "%.9g kPa", load->pressure.si) &&
+         lw_typed_put(typed, kind, "%s", "strip") && put_pressure(typed, pressure, load->pressure.si) &&
          put_metres(number, "near edge", clear_m, typed) && put_metres(number, "far edge", far_m, typed);
 }
 
@@ -224,8 +232,8 @@ static bool load_back(const lw_changing *wall, double clear_m, lw_typed *typed) 
 }
 
 const lw_change lw_change_load = {.slug = "load-back",
-                                  .unit = "m",
-                                  .tells = "No load nearer than %.1f m behind the wall",
-                                  .tells_times = 1.0,
+                                  .tells = "No load nearer than %s behind the wall",
+                                  .kind = LW_KIND_LENGTH,
+                                  .decimals = 1,
                                   .range = load_range,
                                   .type = load_back};

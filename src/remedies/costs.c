@@ -4,6 +4,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "base/amount.h"
 #include "load_cases/least.h"
 #include "run/looks.h"
 #include "sheet/entry.h"
@@ -20,9 +21,11 @@ static bool differs(const lw_quantity *a, const lw_quantity *b) {
   return a->kind != b->kind || fabs(a->si - b->si) > 1e-9 * fmax(fabs(a->si), fabs(b->si));
 }
 
-static void say(const lw_item *item, const lw_quantity *q, char *out, size_t size) {
+static void say(const lw_item *item, const lw_quantity *q, lw_units units, char *out, size_t size) {
   const lw_unit *unit = lw_unit_find(item->kind, item->unit, strlen(item->unit));
-  if (q->kind == LW_KIND_SHARE)
+  if (lw_units_differ(units, q->kind))
+    lw_print(out, size, "%s", lw_value_of(units, q->kind, q->si).text);
+  else if (q->kind == LW_KIND_SHARE)
     lw_print(out, size, "%.2g of the soil's angle", q->si);
   else if (q->kind != item->kind && item->kind != LW_KIND_ANGLE_OR_SHARE)
     lw_print(out, size, "%.4g %s", q->si, lw_kind_unit(q->kind));
@@ -133,8 +136,8 @@ static void try_quantity(const lw_item *item, int number, lw_case *likely, lw_re
   lw_cost cost = {.question = question(item, q, c)};
   if (!differs(q, other)) return;
   lw_item_print_name(item, number, cost.item, sizeof cost.item);
-  say(item, q, cost.cautious, sizeof cost.cautious);
-  say(item, other, cost.likely, sizeof cost.likely);
+  say(item, q, result->units, cost.cautious, sizeof cost.cautious);
+  say(item, other, result->units, cost.likely, sizeof cost.likely);
   *q = *other;
   try(&cost, lw_item_likely(item, number, &result->given) != NULL, result, scratch, gains);
 }

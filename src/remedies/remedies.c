@@ -3,6 +3,7 @@
 
 #include <string.h>
 
+#include "base/amount.h"
 #include "asking.h"
 #include "costs.h"
 #include "same_job.h"
@@ -27,16 +28,26 @@ typedef struct lw_alone {
   bool told[CHANGES]; /* in a remedy already */
 } lw_alone;
 
+/* To 1/8 in down where the value is the most that may be, so that what is built holds. */
+static lw_amount amount_of(const lw_change *change, lw_units units, double value, bool most) {
+  static const double EIGHTH_M = 0.0254 / 8.0;
+  bool length = change->kind == LW_KIND_LENGTH;
+  if (length && most && units == LW_UNITS_US) value = lw_change_steps_below(value, EIGHTH_M);
+  if (length && change->decimals > 2) return lw_millimetres(units, value);
+  return lw_amount_of(units, change->kind, value, change->decimals);
+}
+
 static void tell_part(const lw_trial *trial, int i, lw_remedy *r) {
   const lw_change *change = trial->part[i].change;
   const lw_range *range = &trial->part[i].range;
   double told = range->told_from + range->told_sign * lw_trial_value(trial, i);
   size_t text = strlen(r->text), slug = strlen(r->slug);
-  r->part[r->part_count++] = (lw_remedy_part){change->slug, change->unit, told};
+  r->part[r->part_count++] = (lw_remedy_part){change->slug, lw_kind_unit(change->kind), told};
   lw_print(r->slug + slug, sizeof r->slug - slug, "%s%s", i > 0 ? "+" : "", change->slug);
   lw_print(r->text + text, sizeof r->text - text, "%s", i > 0 ? "; and " : "");
   text = strlen(r->text);
-  lw_print(r->text + text, sizeof r->text - text, change->tells, told * change->tells_times);
+  lw_print(r->text + text, sizeof r->text - text, change->tells,
+           amount_of(change, trial->now->units, told, range->told_sign < 0.0).text);
   if (i > 0 && r->text[text] >= 'A' && r->text[text] <= 'Z') r->text[text] = (char)(r->text[text] + 32);
 }
 
@@ -49,15 +60,16 @@ static void tell_kind(const lw_trial *trial, lw_remedy *r) {
     lw_print(r->text + used, sizeof r->text - used,
              ", deeper than hands lay them: another kind of wall, which an engineer designs");
   if (r->kind != LW_REMEDY_LOWER_JOB) return;
-  lw_print(r->text + used, sizeof r->text - used,
-           ", which is another job: it holds up %.0f mm of the %.0f mm", held * 1000.0,
-           lw_change_held(trial->now) * 1000.0);
+  lw_print(r->text + used, sizeof r->text - used, ", which is another job: it holds up %s of the %s",
+           lw_millimetres(trial->now->units, held).text,
+           lw_millimetres(trial->now->units, lw_change_held(trial->now)).text);
   if (trial->now->given.site.behind.value != LW_BEHIND_GROUND) return;
   used = strlen(r->text);
   apart = lw_known_value(trial->now->tables, LW_THRESHOLD_TIER_APART) *
           trial->scratch->verdict.height_m[LW_HEIGHT_EXPOSED];
   lw_print(r->text + used, sizeof r->text - used,
-           "; the rest takes a wall with a sheet of its own, %.0f mm or more behind", apart * 1000.0);
+           "; the rest takes a wall with a sheet of its own, %s or more behind",
+           lw_millimetres(trial->now->units, apart).text);
 }
 
 /* The trial has just been run as it is told. */

@@ -31,6 +31,7 @@ double lw_trial_value(const lw_trial *trial, int part) {
 static bool type(lw_trial *trial, lw_case *c) {
   lw_changing wall = {.now = trial->now, .c = c};
   trial->typed.count = 0;
+  trial->typed.units = trial->now->units;
   for (int i = 0; i < trial->count; i++) {
     if (trial->part[i].steps < 1) continue;
     if (!trial->part[i].change->type(&wall, lw_trial_value(trial, i), &trial->typed)) return false;

@@ -4,6 +4,7 @@
 #include <stdarg.h>
 #include <string.h>
 
+#include "base/amount.h"
 #include "base/print.h"
 #include "sheet/entry.h"
 
@@ -27,7 +28,16 @@ bool lw_typed_put(lw_typed *typed, const char *item, const char *format, ...) {
 }
 
 bool lw_typed_put_mm(lw_typed *typed, const char *item, double metres) {
+  static const double INCH_M = 0.0254;
+  if (typed->units == LW_UNITS_US) return lw_typed_put(typed, item, "%.9g in", metres / INCH_M);
   return lw_typed_put(typed, item, "%.6g mm", metres * 1000.0);
+}
+
+bool lw_typed_put_amount(lw_typed *typed, const char *item, lw_kind kind, double si) {
+  const char *unit = lw_units_name(typed->units, kind);
+  bool us = lw_units_differ(typed->units, kind);
+  if (us && kind == LW_KIND_LENGTH) return lw_typed_put_mm(typed, item, si);
+  return lw_typed_put(typed, item, us ? "%.9g %s" : "%.6g %s", lw_in_units(typed->units, kind, si), unit);
 }
 
 bool lw_typed_forget_part(lw_typed *typed, lw_item_part part, int number, const lw_case *c) {

@@ -9,7 +9,9 @@
  * the value "unknown". false: the list is full. */
 bool lw_typed_put(lw_typed *typed, const char *item, const char *format, ...)
     __attribute__((format(printf, 3, 4)));
-/* A length, in millimetres. */
+/* A measure, in the item's own unit or in one that a US reader measures in; a length as lw_typed_put_mm. */
+bool lw_typed_put_amount(lw_typed *typed, const char *item, lw_kind kind, double si);
+/* A length, in millimetres or inches. */
 bool lw_typed_put_mm(lw_typed *typed, const char *item, double metres);
 /* Forget all that the sheet has of an item's part with this number: "soil", 2. */
 bool lw_typed_forget_part(lw_typed *typed, lw_item_part part, int number, const lw_case *c);

@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "base/amount.h"
 #include "paired.h"
 #include "sheet/values.h"
 
@@ -21,6 +22,7 @@ void lw_faces_find(const lw_result *result, lw_faces *faces) {
   *faces = (lw_faces){.bed = site->bed_friction,
                       .ground = site->pad_friction,
                       .undrained_kpa = site->undrained_kpa,
+                      .units = result->units,
                       .bed_given = base->origin == LW_GIVEN,
                       .bed_between = result->given.pad.thickness.origin != LW_ABSENT,
                       .ground_told = lw_told(&result->given.ground.footing.friction),
@@ -41,8 +43,9 @@ static void say_ground(const lw_faces *faces, lw_text *out) {
   else
     lw_text_add(out, ", as nobody says what the ground is");
   if (faces->undrained_kpa > 0.0)
-    lw_text_addf(out, "; undrained no more than %.0f kPa on what bears [EN1997-1 6.5.3] %s",
-                 faces->undrained_kpa, faces->ground_row ? faces->ground_row->undrained_from.source : "");
+    lw_text_addf(out, "; undrained no more than %s on what bears [EN1997-1 6.5.3] %s",
+                 lw_amount_of(faces->units, LW_KIND_PRESSURE, faces->undrained_kpa, 0).text,
+                 faces->ground_row ? faces->ground_row->undrained_from.source : "");
 }
 
 void lw_faces_say(const lw_faces *faces, lw_text *out) {

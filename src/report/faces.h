@@ -8,6 +8,7 @@
 typedef struct lw_faces {
   double bed, ground; /* tan of the angle */
   double undrained_kpa;
+  lw_units units;              /* that it is told in */
   bool bed_given, bed_between; /* a bed or pad lies between wall and ground */
   bool ground_told, ground_decides;
   const lw_interface_row *bed_row;   /* that stands in; NULL: given, or worked out */

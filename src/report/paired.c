@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "paired.h"
 
+#include "base/amount.h"
 #include "sheet/values.h"
 
 const lw_soil_row *lw_paired_row(const lw_result *result) {
@@ -57,13 +58,16 @@ static void say_slips(const lw_result *result, lw_text *out) {
 void lw_paired_say(const lw_result *result, lw_text *out) {
   const lw_soil_row *row = lw_paired_row(result);
   const lw_paired *paired = &result->wall.site.paired;
+  const lw_units units = result->units;
   if (!row) return;
   lw_text_addf(
       out,
-      "%.1f kPa of the %.0f kPa of cohesion that goes with its low angle %s counts in slips and in "
-      "bearing by theory, from %.1f m below the ground in front; by likely values all of it does, and %.1f "
-      "kPa above there. Nothing else takes it; `footing soil cohesion=0` leaves it out.",
-      paired->cohesion_kpa, paired->likely_kpa, row->paired_from.source, paired->depth_m,
-      paired->likely_shallow_kpa);
+      "%s of the %s of cohesion that goes with its low angle %s counts in slips and in bearing by theory, "
+      "from %s below the ground in front; by likely values all of it does, and %s above there. Nothing else "
+      "takes it; `footing soil cohesion=0` leaves it out.",
+      lw_amount_of(units, LW_KIND_PRESSURE, paired->cohesion_kpa, 1).text,
+      lw_amount_of(units, LW_KIND_PRESSURE, paired->likely_kpa, 0).text, row->paired_from.source,
+      lw_metres(units, paired->depth_m, 1).text,
+      lw_amount_of(units, LW_KIND_PRESSURE, paired->likely_shallow_kpa, 1).text);
   say_slips(result, out);
 }

@@ -35,7 +35,7 @@ lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_detail detail, lw
   lw_verdict_reach(result, detail);
   if (detail < LW_DETAIL_EVERYTHING) return LW_OK;
   study(result);
-  lw_verdict_construction(&result->construction, &result->verdict);
+  lw_verdict_construction(&result->construction, result->units, &result->verdict);
   if (detail >= LW_DETAIL_WORKING) lw_run_tell(result, result->working);
   return LW_OK;
 }

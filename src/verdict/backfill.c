@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "backfill.h"
 
+#include "base/amount.h"
+#include "base/amounts.h"
 #include "base/print.h"
 
 static double most_of(const lw_facts *f, lw_known_row threshold) {
@@ -27,34 +29,37 @@ const char *lw_backfill_left_out(const lw_facts *facts) {
 static void tell_outside_bed(const lw_facts *f, const char *name, char *out, size_t size) {
   const char *bed = f->c->site.behind.origin == LW_GIVEN ? "this wall holds up more than a bed"
                                                          : "the sheet does not say that this is one";
-  lw_print(
-      out, size,
-      "The soil behind (%s) is refused as backfill: plant soil counts inside a bed only, up to %.2f m held "
-      "up, and %s. Name the soil that lies against the wall below it, and leave the plant soil off the "
-      "sheet.",
-      name, most_of(f, LW_THRESHOLD_PLANT_SOIL_HELD), bed);
+  lw_print(out, size,
+           "The soil behind (%s) is refused as backfill: plant soil counts inside a bed only, up to %s held "
+           "up, and %s. Name the soil that lies against the wall below it, and leave the plant soil off the "
+           "sheet.",
+           name, lw_metres(f->units, most_of(f, LW_THRESHOLD_PLANT_SOIL_HELD), 2).text, bed);
 }
 
 static void tell_too_high(const lw_facts *f, const char *name, char *out, size_t size) {
-  lw_print(
-      out, size,
-      "The soil behind (%s) is refused as backfill where more than %.2f m is held up: it rots, sinks and "
-      "has no strength to count on there. Fill with sand, loam or clean stone, name that as the soil "
-      "behind, and leave the plant soil on top of it off the sheet.",
-      name, most_of(f, LW_THRESHOLD_PLANT_SOIL_HELD));
+  lw_print(out, size,
+           "The soil behind (%s) is refused as backfill where more than %s is held up: it rots, sinks and "
+           "has no strength to count on there. Fill with sand, loam or clean stone, name that as the soil "
+           "behind, and leave the plant soil on top of it off the sheet.",
+           name, lw_metres(f->units, most_of(f, LW_THRESHOLD_PLANT_SOIL_HELD), 2).text);
 }
 
 static void tell_compost(const lw_facts *f, const char *name, char *out, size_t size) {
-  double top = most_of(f, LW_THRESHOLD_COMPOST_DEPTH);
-  lw_print(
-      out, size,
-      "The soil behind (%s) is refused as backfill below %.2f m: it rots and drops, and what is filled in "
-      "after it pushes anew. Fill the bed below with topsoil, a planting mix or sand, name that as the "
-      "next soil, and end the %s %.2f m below the soil's surface or higher.",
-      name, top, name, top);
+  const lw_amount top = lw_metres(f->units, most_of(f, LW_THRESHOLD_COMPOST_DEPTH), 2);
+  lw_print(out, size,
+           "The soil behind (%s) is refused as backfill below %s: it rots and drops, and what is filled in "
+           "after it pushes anew. Fill the bed below with topsoil, a planting mix or sand, name that as the "
+           "next soil, and end the %s %s below the soil's surface or higher.",
+           name, top.text, name, top.text);
 }
 
 /* The row of a soil that is refused everywhere says why itself. */
+static void tell_why(const lw_facts *f, const lw_soil_row *row, char *out, size_t size) {
+  char note[LW_NOTE_MAX + 100];
+  lw_print(out, size, "The soil behind (%s) is refused as backfill. %s", row->name,
+           lw_amounts_told(f->units, row->note, note, sizeof note));
+}
+
 void lw_backfill_tell(const lw_facts *facts, char *out, size_t size) {
   const lw_site *site = &facts->wall->site;
   const lw_words *name = &facts->c->ground.soil[site->refused_soil].name;
@@ -69,5 +74,5 @@ void lw_backfill_tell(const lw_facts *facts, char *out, size_t size) {
   else if (site->refused == LW_REFUSED_DEEP_COMPOST)
     tell_compost(facts, row->name, out, size);
   else
-    lw_print(out, size, "The soil behind (%s) is refused as backfill. %s", row->name, row->note);
+    tell_why(facts, row, out, size);
 }

@@ -42,15 +42,15 @@ static void miss(const lw_facts *f, lw_reaching *to, const lw_kept *kept) {
     lw_reasons_ask(to, kept->slug, row->from.source, so == LW_SO_OPEN ? kept->item : wanted.left_out);
     return;
   }
-  char away[64];
+  const lw_apart apart = lw_metres_apart(f->units, wanted.taken_m, kept->distance->si, 2);
   lw_verdict_reason *r = lw_reasons_new(to, &(lw_because){.answer = LW_ANSWER_WHO,
                                                           .who = LW_WHO_COUNCIL,
                                                           .origin = LW_GIVEN,
                                                           .slug = kept->slug,
                                                           .source = row->from.source});
   if (!r) return;
-  lw_print(r->text, sizeof r->text, "Nearer than %.2f m to %s: %s.", wanted.taken_m, row->name,
-           lw_reasons_distance(kept->distance, away, sizeof away));
+  lw_print(r->text, sizeof r->text, "Nearer than %s to %s: %s.", apart.one.text, row->name,
+           lw_reasons_away(kept->distance, &apart.other).text);
 }
 
 static void load(const lw_facts *f, lw_reaching *to) {
@@ -70,8 +70,9 @@ static void load(const lw_facts *f, lw_reaching *to) {
                                                           .slug = "clearance-load",
                                                           .source = row->from.source});
   if (!r) return;
-  lw_print(r->text, sizeof r->text, "Nearer than %.2f m to %s: %.2f m from the rear of the top.",
-           wanted.taken_m, row->name, heavy.distance_m);
+  const lw_apart apart = lw_metres_apart(f->units, wanted.taken_m, heavy.distance_m, 2);
+  lw_print(r->text, sizeof r->text, "Nearer than %s to %s: %s from the rear of the top.", apart.one.text,
+           row->name, apart.other.text);
 }
 
 /* The upper of two walls must not be the taller one, as far as its own height counts for a tier. */
@@ -100,9 +101,10 @@ static void taller_above(const lw_facts *f, lw_reaching *to) {
                                                           .origin = c->site.other_wall_height.origin,
                                                           .slug = "upper-wall-taller",
                                                           .source = row->from.source});
+  const lw_apart heights = lw_metres_apart(f->units, upper, lower, 2);
   if (r)
-    lw_print(r->text, sizeof r->text, "Of two walls the upper is the taller: %.2f m above %.2f m.", upper,
-             lower);
+    lw_print(r->text, sizeof r->text, "Of two walls the upper is the taller: %s above %s.", heights.one.text,
+             heights.other.text);
 }
 
 void lw_verdict_clearances(const lw_facts *facts, lw_reaching *to) {

@@ -4,6 +4,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "base/amounts.h"
 #include "base/print.h"
 #include "sheet/values.h"
 #include "backfill.h"
@@ -34,7 +35,9 @@ static lw_so near(const lw_thing *thing, const lw_span *within, lw_finding *foun
   if (q->si >= within->taken_m) return LW_SO_NOT;
   if (q->si >= within->certain_m) return lw_open_by(found, within->left_out);
   if (lw_facts_nearer(q, within->certain_m) == LW_SO_OPEN) return lw_open_by(found, thing->item);
-  lw_tell(found, "%s %.2f m away, within the %.2f m that count here", thing->words, q->si, within->certain_m);
+  if (!found->detail) return LW_SO_YES;
+  const lw_apart apart = lw_metres_apart(found->units, q->si, within->certain_m, 2);
+  lw_tell(found, "%s %s away, within the %s that count here", thing->words, apart.one.text, apart.other.text);
   return LW_SO_YES;
 }
 
@@ -89,13 +92,14 @@ static lw_so load_inside(const lw_facts *f, lw_finding *found) {
   if (!worst) return f->load_left_out ? lw_open_by(found, f->load_left_out) : LW_SO_NOT;
   double certain = worst->line_m - uncertain_m(f, worst) / tan(influence->angle_rad);
   if (worst->distance_m >= certain) return lw_open_by(found, f->reach.left_out);
+  if (!found->detail) return LW_SO_YES;
   const lw_words *name = &f->c->load[worst->number - 1].name;
-  lw_tell(
-      found,
-      "load %d%s%.24s begins %.2f m behind the top, the line at %.0f deg comes up at %.2f m; it is %.2f m "
-      "too near",
-      worst->number, name->origin == LW_ABSENT ? "" : ", ", name->origin == LW_ABSENT ? "" : name->text,
-      worst->distance_m, influence->angle_rad * LW_DEG_PER_RAD, worst->line_m, worst->move_m);
+  const lw_apart apart = lw_metres_apart(f->units, worst->distance_m, worst->line_m, 2);
+  lw_tell(found,
+          "load %d%s%.24s begins %s behind the top, the line at %.0f deg comes up at %s; it is %s too near",
+          worst->number, name->origin == LW_ABSENT ? "" : ", ", name->origin == LW_ABSENT ? "" : name->text,
+          apart.one.text, influence->angle_rad * LW_DEG_PER_RAD, apart.other.text,
+          lw_metres_apart(f->units, worst->move_m, 0.0, 2).one.text);
   return LW_SO_YES;
 }
 
@@ -163,7 +167,9 @@ static lw_so barrier_needed(const lw_facts *f, lw_finding *found) {
   if (f->c->site.above.origin == LW_ASSUMED) return lw_open_by(found, "site above");
   if (!f->people_above || drop->taken_m < most) return LW_SO_NOT;
   if (drop->certain_m < most) return lw_open_by(found, drop->left_out);
-  lw_tell(found, "a drop of %.2f m, %.2f m or more", drop->certain_m, most);
+  if (found->detail)
+    lw_tell(found, "a drop of %s, %s or more", lw_metres(f->units, drop->certain_m, 2).text,
+            lw_metres(f->units, most, 2).text);
   return LW_SO_YES;
 }
 
@@ -171,7 +177,7 @@ static lw_so barrier_needed(const lw_facts *f, lw_finding *found) {
 static lw_so no_outlet(const lw_facts *f, lw_finding *found) {
   const lw_case *c = f->c;
   if (f->water_behind) {
-    lw_tell(found, "water stands %.2f m below the top", f->wall->site.water_depth_m);
+    lw_tell(found, "water stands %s below the top", lw_metres(f->units, f->wall->site.water_depth_m, 2).text);
     return LW_SO_YES;
   }
   if (!f->no_way_out) return LW_SO_NOT;
@@ -324,10 +330,11 @@ static void say_so(const lw_facts *f, const lw_condition *condition, const lw_co
   if (!r) return;
   /* Most are not read in a schedule: the detail is told only now. */
   char detail[LW_CLAUSE_MAX] = "";
-  (void)condition->met(f, &(lw_finding){.detail = detail});
-  size_t length = strlen(row->sentence);
-  if (length > 0 && row->sentence[length - 1] == '.') length--;
-  lw_print(r->text, sizeof r->text, "%.*s: %s.", (int)length, row->sentence, detail);
+  (void)condition->met(f, &(lw_finding){.detail = detail, .units = f->units});
+  char sentence[sizeof row->sentence + LW_CLAUSE_MAX];
+  size_t length = strlen(lw_amounts_told(f->units, row->sentence, sentence, sizeof sentence));
+  if (length > 0 && sentence[length - 1] == '.') length--;
+  lw_print(r->text, sizeof r->text, "%.*s: %s.", (int)length, sentence, detail);
 }
 
 /* A table may give a condition to the council; one whose row is gone is no longer asked for. */

@@ -206,6 +206,7 @@ void lw_facts_gather(const lw_result *result, lw_facts *facts) {
   *facts = (lw_facts){.c = c,
                       .tables = result->tables,
                       .wall = &result->wall,
+                      .units = result->units,
                       .fence = &result->fence,
                       .trench = &result->trench,
                       .influence = &result->influence};

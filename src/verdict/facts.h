@@ -4,6 +4,7 @@
 
 #include <lowwall/result.h>
 
+#include "base/amount.h"
 #include "tables/find.h"
 #include "tables/known.h"
 
@@ -29,6 +30,7 @@ typedef struct lw_facts {
   const lw_case *c;
   const lw_tables *tables;
   const lw_wall *wall;
+  lw_units units;                   /* those that the reader measures in */
   double height_m[LW_HEIGHT_KINDS]; /* as taken */
   lw_span height[LW_HEIGHT_KINDS];  /* total is to the underside of the pad here */
   double to_pad_m;                  /* top to the underside of the pad */

@@ -40,9 +40,11 @@ lw_so lw_fence_leans(const lw_facts *facts, lw_finding *found) {
   if (!wind->on_wall && wind->distance_m >= wind->stone_off_m) return LW_SO_NOT;
   bool certain = wind->on_wall || wind->distance_m < certain_keep_off(facts);
   if (!certain) return lw_open_by(found, facts->height[LW_HEIGHT_TOTAL].left_out);
-  lw_tell(found, "%.2f m high", height->si);
+  if (!found->detail) return LW_SO_YES;
+  const lw_apart apart = lw_metres_apart(facts->units, wind->distance_m, wind->stone_off_m, 2);
+  lw_tell(found, "%s high", lw_metres(facts->units, height->si, 2).text);
   if (!wind->on_wall)
-    lw_tell(found, ", %.2f m behind the wall, nearer than %.2f m", wind->distance_m, wind->stone_off_m);
+    lw_tell(found, ", %s behind the wall, nearer than %s", apart.one.text, apart.other.text);
   return LW_SO_YES;
 }
 
@@ -52,7 +54,9 @@ lw_so lw_fence_stands_near(const lw_facts *facts, lw_finding *found) {
   if (wind->distance_m < wind->stone_off_m) return LW_SO_NOT;
   if (wind->distance_m >= certain_keep_off(facts))
     return lw_open_by(found, facts->height[LW_HEIGHT_TOTAL].left_out);
-  lw_tell(found, "%.2f m high, %.2f m behind the wall, within its height of %.2f m",
-          facts->c->fence.height.si, wind->distance_m, wind->keep_off_m);
+  if (!found->detail) return LW_SO_YES;
+  const lw_apart apart = lw_metres_apart(facts->units, wind->distance_m, wind->keep_off_m, 2);
+  lw_tell(found, "%s high, %s behind the wall, within its height of %s",
+          lw_metres(facts->units, facts->c->fence.height.si, 2).text, apart.one.text, apart.other.text);
   return LW_SO_YES;
 }

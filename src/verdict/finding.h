@@ -11,7 +11,8 @@ enum { LW_LEFT_OUT_MAX = 8 };
 typedef struct lw_finding {
   const char *left_out[LW_LEFT_OUT_MAX];
   int left_out_count;
-  char *detail; /* LW_CLAUSE_MAX bytes; NULL: nobody reads it */
+  char *detail;   /* LW_CLAUSE_MAX bytes; NULL: nobody reads it */
+  lw_units units; /* that it is told in */
 } lw_finding;
 
 /* Onto what is told already. */

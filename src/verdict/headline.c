@@ -7,6 +7,7 @@
 #include <string.h>
 
 #include "base/print.h"
+#include "limit_own.h"
 #include "telling.h"
 
 /* The first line of every report. It never tells anyone to go ahead: at most that the wall is below the
@@ -142,10 +143,11 @@ static void below(const lw_facts *f, const lw_verdict *v, char *out, size_t size
   }
   const lw_limit_row *row = hit->row;
   lw_print(out, size,
-           "Every deciding check holds, and it is below the limit on file for %s (%.2f m, %s, %s); confirm "
+           "Every deciding check holds, and it is below the limit on file for %s (%s%s, %s, %s); confirm "
            "with the "
            "authority.",
-           place_of(f, row), row->height_m, row->from.source, row->as_of);
+           place_of(f, row), lw_metres(f->units, row->height_m, 2).text,
+           lw_limit_own(f->units, row, ", ", "").text, row->from.source, row->as_of);
 }
 
 void lw_verdict_headline(const lw_facts *facts, const lw_situations *situations, lw_reaching *to) {

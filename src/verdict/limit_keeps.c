@@ -47,15 +47,16 @@ static bool keeps(const lw_facts *f, const lw_limit_row *row, const lw_keep *kee
   bool kept = true;
   lw_verdict_reason *r = missed(f, row, keep, to, &kept);
   if (!r) return kept;
-  char away[LW_CLAUSE_MAX];
+  char question[LW_CLAUSE_MAX];
   double wanted = larger(keep->fixed_m, keep->per_height * keep->height->taken_m);
   const char *where = lw_limit_place(row);
   if (r->left_out)
     lw_print(r->text, sizeof r->text, "It may stand nearer to %s than %s asks for: %s.", keep->name, where,
-             lw_reasons_question(r->left_out, away, sizeof away));
-  else
-    lw_print(r->text, sizeof r->text, "Nearer than %s m to %s: %s (%s).", lw_two_decimals(wanted).text,
-             keep->name, lw_reasons_distance(keep->distance, away, sizeof away), where);
+             lw_reasons_question(r->left_out, question, sizeof question));
+  if (r->left_out) return false;
+  const lw_apart apart = lw_metres_apart(f->units, wanted, keep->distance->si, 2);
+  lw_print(r->text, sizeof r->text, "Nearer than %s to %s: %s (%s).", apart.one.text, keep->name,
+           lw_reasons_away(keep->distance, &apart.other).text, where);
   return false;
 }
 
@@ -80,13 +81,14 @@ static bool keeps_load(const lw_facts *f, const lw_limit_row *row, const lw_span
                                                           .left_out = certain ? NULL : left_out});
   if (!r) return false;
   char question[LW_CLAUSE_MAX];
+  const lw_apart apart = lw_metres_apart(f->units, load.distance_m, zone, 2);
   if (r->left_out)
     lw_print(r->text, sizeof r->text, "A load heavier than garden use may come nearer than %s allows: %s.",
              lw_limit_place(row), lw_reasons_question(r->left_out, question, sizeof question));
   else
-    lw_print(r->text, sizeof r->text, "A load heavier than garden use %s%s m behind, nearer than %s m (%s).",
-             load.vehicle ? "(a vehicle) can stand " : "stands ", lw_two_decimals(load.distance_m).text,
-             lw_two_decimals(zone).text, lw_limit_place(row));
+    lw_print(r->text, sizeof r->text, "A load heavier than garden use %s%s behind, nearer than %s (%s).",
+             load.vehicle ? "(a vehicle) can stand " : "stands ", apart.one.text, apart.other.text,
+             lw_limit_place(row));
   return false;
 }
 

@@ -7,6 +7,7 @@
 #include "base/extremes.h"
 #include "limit_held.h"
 #include "limit_keeps.h"
+#include "limit_own.h"
 
 /* The rows of tables/limits.csv that are about this place, each held against the wall: its height by the
  * row's own definition, then what the row asks for besides. A row that says itself unsure calls for the
@@ -63,43 +64,31 @@ static double printed_height(const lw_facts *f, const lw_limit_row *row, const l
   return isfinite(height->taken_m) ? height->taken_m : f->height_m[row->measured];
 }
 
-/* Height and figure, told apart: "0.601", "0.600". */
-static int decimals_of(double height_m, double figure_m) {
-  int decimals = 2;
-  for (; decimals < 4; decimals++) {
-    char height[32], figure[32];
-    lw_number_print(height, sizeof height, height_m, decimals);
-    lw_number_print(figure, sizeof figure, figure_m, decimals);
-    if (strcmp(height, figure) != 0) break;
-  }
-  return decimals;
-}
-
 static void say_past(const lw_facts *f, const lw_limit_row *row, const lw_span *height,
                      lw_verdict_reason *r) {
-  char authority[256], figure[32], mine[32];
+  char authority[256];
   double printed = printed_height(f, row, height);
-  int decimals = row->at_or_above ? 2 : decimals_of(printed, row->height_m);
+  lw_apart apart = lw_metres_apart(f->units, printed, row->height_m, 2);
   print_authority(f, row, authority, sizeof authority);
   if (row->height_m <= 0.0) {
     lw_print(r->text, sizeof r->text, "At any height %s %s.", authority, meaning_of(row));
     return;
   }
-  lw_number_print(mine, sizeof mine, printed, decimals);
-  lw_number_print(figure, sizeof figure, row->height_m, decimals);
-  lw_print(r->text, sizeof r->text, "It is %s m %s%s, %s the %s m where %s %s.", mine,
+  if (row->at_or_above)
+    apart = (lw_apart){lw_metres(f->units, printed, 2), lw_metres(f->units, row->height_m, 2)};
+  lw_print(r->text, sizeof r->text, "It is %s %s%s, %s the %s%s where %s %s.", apart.one.text,
            row->cut_only ? "of cut" : manner_of(row->fence_counts ? LW_HEIGHT_FENCE : row->measured),
-           lw_limit_adds_tier(f, row) ? " together with the other wall" : "", comparison_of(row), figure,
-           authority, meaning_of(row));
+           lw_limit_adds_tier(f, row) ? " together with the other wall" : "", comparison_of(row),
+           apart.other.text, lw_limit_own(f->units, row, " (", ")").text, authority, meaning_of(row));
 }
 
 /* Past it only if what is left out makes it so. */
 static void ask_past(const lw_facts *f, const lw_limit_row *row, const char *left_out, lw_verdict_reason *r) {
   char authority[256], question[LW_CLAUSE_MAX];
   print_authority(f, row, authority, sizeof authority);
-  lw_print(r->text, sizeof r->text, "It may be %s the %s m where %s %s: %s.", comparison_of(row),
-           lw_two_decimals(row->height_m).text, authority, meaning_of(row),
-           lw_reasons_question(left_out, question, sizeof question));
+  lw_print(r->text, sizeof r->text, "It may be %s the %s%s where %s %s: %s.", comparison_of(row),
+           lw_metres(f->units, row->height_m, 2).text, lw_limit_own(f->units, row, " (", ")").text, authority,
+           meaning_of(row), lw_reasons_question(left_out, question, sizeof question));
 }
 
 static void tell_past(const lw_facts *f, const lw_limit_row *row, const lw_limit_held *held,

@@ -22,7 +22,7 @@ void lw_verdict_clearances(const lw_facts *facts,
                            lw_reaching *to); /* the default's, where a place has none */
 void lw_verdict_cautions(const lw_facts *facts, lw_reaching *to);
 /* After the study of building it, and after the rest. */
-void lw_verdict_construction(const lw_construction *construction, lw_verdict *verdict);
+void lw_verdict_construction(const lw_construction *construction, lw_units units, lw_verdict *verdict);
 void lw_verdict_headline(const lw_facts *facts, const lw_situations *situations, lw_reaching *to);
 
 #endif

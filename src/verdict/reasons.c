@@ -115,11 +115,12 @@ lw_digits lw_two_decimals(double value) {
   return lw_digits_of(value, 2);
 }
 
-const char *lw_reasons_distance(const lw_quantity *q, char *out, size_t size) {
+lw_away lw_reasons_away(const lw_quantity *q, const lw_amount *said) {
+  lw_away away;
   bool assumed = q->origin == LW_ASSUMED;
-  lw_print(out, size, assumed ? "at a distance not known, so taken as %s m" : "%s m away",
-           lw_two_decimals(q->si).text);
-  return out;
+  lw_print(away.text, sizeof away.text, assumed ? "at a distance not known, so taken as %s" : "%s away",
+           said->text);
+  return away;
 }
 
 const lw_verdict_reason *lw_reasons_first(const lw_reasons *reasons, lw_answer answer, lw_who who) {

@@ -4,6 +4,8 @@
 
 #include <lowwall/result.h>
 
+#include "base/amount.h"
+
 /* A verdict on its way: the answers so far, and why. Its reasons are the verdict's own from
  * LW_DETAIL_EVERYTHING on; before, only those that the headline may take, and given up with it. */
 typedef struct lw_reaching {
@@ -47,8 +49,11 @@ typedef struct lw_digits {
 lw_digits lw_digits_of(double value, int decimals);
 lw_digits lw_two_decimals(double value);
 
-/* "0.80 m away", or "at a distance not known, so taken as 1.00 m". */
-const char *lw_reasons_distance(const lw_quantity *q, char *out, size_t size);
+/* "0.80 m away", or "at a distance not known, so taken as 1.00 m", of a distance as it is said. */
+typedef struct lw_away {
+  char text[96];
+} lw_away;
+lw_away lw_reasons_away(const lw_quantity *q, const lw_amount *said);
 /* The first reason for this answer, one that rests on known values before one that does not; NULL: none. */
 const lw_verdict_reason *lw_reasons_first(const lw_reasons *reasons, lw_answer answer, lw_who who);
 

@@ -37,14 +37,18 @@ static void refuse_fence(const lw_facts *f, lw_reaching *to) {
   const lw_fence_wind *wind = &f->fence->on;
   char text[480], holds[80] = "";
   if (wind->wall_moment_knm_per_m.known)
-    lw_print(holds, sizeof holds, ", where its own weight holds %.2f", wind->wall_moment_knm_per_m.value);
+    lw_print(holds, sizeof holds, ", where its own weight holds %s",
+             lw_amount_again(f->units, LW_KIND_MOMENT, wind->wall_moment_knm_per_m.value, 2).text);
   lw_print(
       text, sizeof text,
-      "A fence %s%.2f m high%s loads the wall with %.2f kN/m of wind, %.2f kN m/m about its toe%s: a fence "
-      "on a dry wall is not checked further. Give it posts and footings of its own, %.2f m behind or more.",
-      fence->origin == LW_ASSUMED ? "(not known, so taken as there) " : "", fence->si,
-      f->c->fence.place.origin == LW_ASSUMED ? ", taken as on the wall," : "", wind->force_kn_per_m,
-      wind->toe_moment_knm_per_m, holds, wind->keep_off_m);
+      "A fence %s%s high%s loads the wall with %s of wind, %s about its toe%s: a fence on a dry wall is not "
+      "checked further. Give it posts and footings of its own, %s behind or more.",
+      fence->origin == LW_ASSUMED ? "(not known, so taken as there) " : "",
+      lw_metres(f->units, fence->si, 2).text,
+      f->c->fence.place.origin == LW_ASSUMED ? ", taken as on the wall," : "",
+      lw_amount_of(f->units, LW_KIND_LINE_LOAD, wind->force_kn_per_m, 2).text,
+      lw_moment(f->units, wind->toe_moment_knm_per_m, 2).text, holds,
+      lw_metres(f->units, wind->keep_off_m, 2).text);
   refuse(to, fence->origin == LW_GIVEN ? f->c->fence.place.origin : fence->origin, LW_REASON_FENCE_ON_WALL,
          text);
 }
@@ -127,12 +131,12 @@ static void tell_trench(const lw_facts *facts, lw_reaching *to) {
   if (t->undermines)
     lw_print(inside, sizeof inside, ", inside the line at %.4g degrees from its front edge",
              atan(lw_known_value(facts->tables, LW_THRESHOLD_TRENCH_LINE)) * LW_DEG_PER_RAD);
-  lw_print(
-      text, sizeof text,
-      "The trench in front goes %.2f m below the base%s. Were the ground down to its floor to be held as "
-      "well, the soil would push %.1f times as hard and turn %.1f times as much: push grows with the "
-      "square of the height, its moment with the cube.",
-      -t->floor_m, inside, t->thrust_times.value, t->moment_times.value);
+  lw_print(text, sizeof text,
+           "The trench in front goes %s below the base%s. Were the ground down to its floor to be held as "
+           "well, the soil would push %.1f times as hard and turn %.1f times as much: push grows with the "
+           "square of the height, its moment with the cube.",
+           lw_metres(facts->units, -t->floor_m, 2).text, inside, t->thrust_times.value,
+           t->moment_times.value);
   lw_reasons_add(to,
                  &(lw_because){.answer = LW_ANSWER_STANDS,
                                .origin = facts->c->ground.trench_depth.origin,

@@ -29,14 +29,15 @@ static void tier_band(const lw_facts *f, lw_verdict_reason *r) {
   size_t used = strlen(r->text), room = sizeof r->text - used;
   if (t->band == LW_TIER_ONE_WALL)
     lw_print(r->text + used, room,
-             " Nearer than %.2f m they are one wall %.2f m high, and one that is not checked as two.",
-             lw_known_value(f->tables, LW_THRESHOLD_TIER_ONE_WALL) * t->lower_m,
-             t->height_m + f->height_m[LW_HEIGHT_EXPOSED]);
+             " Nearer than %s they are one wall %s high, and one that is not checked as two.",
+             lw_metres(f->units, lw_known_value(f->tables, LW_THRESHOLD_TIER_ONE_WALL) * t->lower_m, 2).text,
+             lw_metres(f->units, t->height_m + f->height_m[LW_HEIGHT_EXPOSED], 2).text);
   else if (t->band == LW_TIER_TOGETHER && t->above)
     lw_print(r->text + used, room,
-             " The upper wall and its soil, %.1f kPa from %.2f m back, press on this one's wedge; its outlet "
+             " The upper wall and its soil, %s from %s back, press on this one's wedge; its outlet "
              "must not let water out behind this wall.",
-             t->pressure_kpa, t->distance_m);
+             lw_amount_of(f->units, LW_KIND_PRESSURE, t->pressure_kpa, 1).text,
+             lw_metres(f->units, t->distance_m, 2).text);
   else if (t->band == LW_TIER_TOGETHER)
     lw_print(r->text + used, room,
              " This one loads the wall below, which has to be checked with it; its outlet must not let water "
@@ -46,16 +47,18 @@ static void tier_band(const lw_facts *f, lw_verdict_reason *r) {
 static void tier(const lw_facts *f, lw_reaching *to) {
   if (!f->other_wall_near) return;
   static const char apart[] = "thresholds/tier-apart as times";
-  char away[64], times[LW_QUOTE_MAX] = "";
+  char times[LW_QUOTE_MAX] = "";
   lw_verdict_reason *r = because(to, LW_WHAT_TIER, f->c->site.other_wall_distance.origin, "other-wall-near",
                                  source_of(f, LW_THRESHOLD_TIER_APART));
   if (!r) return;
   lw_quote(f->tables, apart, sizeof apart - 1, times, sizeof times);
+  const lw_quantity *distance = &f->c->site.other_wall_distance;
+  const lw_apart said = lw_metres_apart(
+      f->units, distance->si, lw_known_value(f->tables, LW_THRESHOLD_TIER_APART) * f->lower_wall_m, 2);
   lw_print(r->text, sizeof r->text,
-           "Another wall stands %s: nearer than %.2f m, %s the height of the lower of the two, so they "
+           "Another wall stands %s: nearer than %s, %s the height of the lower of the two, so they "
            "act together.",
-           lw_reasons_distance(&f->c->site.other_wall_distance, away, sizeof away),
-           lw_known_value(f->tables, LW_THRESHOLD_TIER_APART) * f->lower_wall_m, times);
+           lw_reasons_away(distance, &said.one).text, said.other.text, times);
   tier_band(f, r);
 }
 
@@ -79,9 +82,10 @@ static void level_difference(const lw_facts *f, lw_reaching *to) {
   lw_verdict_reason *r = because(to, LW_WHAT_RETAINING_WALL, d->origin, "level-difference",
                                  source_of(f, LW_THRESHOLD_LEVEL_DIFFERENCE));
   if (!r) return;
-  lw_print(r->text, sizeof r->text,
-           "The ground beyond differs from the ground in front by %s%.2f m, more than %.2f m.",
-           d->origin == LW_ASSUMED ? "an amount not known, so taken as " : "", fabs(d->si), most);
+  const lw_apart apart = lw_metres_apart(f->units, fabs(d->si), most, 2);
+  lw_print(
+      r->text, sizeof r->text, "The ground beyond differs from the ground in front by %s%s, more than %s.",
+      d->origin == LW_ASSUMED ? "an amount not known, so taken as " : "", apart.one.text, apart.other.text);
 }
 
 static void back_is_ground(const lw_facts *f, lw_reaching *to) {
@@ -95,16 +99,16 @@ static void back_is_ground(const lw_facts *f, lw_reaching *to) {
 /* Whatever lies between the wall and the line moves if the wall vanishes. */
 static void in_wedge(const lw_facts *f, lw_reaching *to, const lw_quantity *distance, const char *slug,
                      const char *name) {
-  char away[64];
   lw_verdict_reason *r =
       because(to, LW_WHAT_RETAINING_WALL, distance->origin, slug, source_of(f, LW_THRESHOLD_REACH_LINE));
   if (!r) return;
   double angle_rad = atan2(1.0, lw_known_value(f->tables, LW_THRESHOLD_REACH_LINE));
+  const lw_apart apart = lw_metres_apart(f->units, distance->si, f->reach.taken_m, 2);
   lw_print(r->text, sizeof r->text,
-           "If the wall vanished, %s could move: %s, within the %.2f m of a line drawn up and back at %.0f "
-           "degrees from the bottom rear (the wedge itself reaches %.2f m).",
-           name, lw_reasons_distance(distance, away, sizeof away), f->reach.taken_m,
-           angle_rad * LW_DEG_PER_RAD, f->influence->wedge_m);
+           "If the wall vanished, %s could move: %s, within the %s of a line drawn up and back at %.0f "
+           "degrees from the bottom rear (the wedge itself reaches %s).",
+           name, lw_reasons_away(distance, &apart.one).text, apart.other.text, angle_rad * LW_DEG_PER_RAD,
+           lw_metres(f->units, f->influence->wedge_m, 2).text);
 }
 
 static bool reached(const lw_quantity *distance, const lw_span *within) {
@@ -138,16 +142,16 @@ static void slope_under(const lw_facts *f, lw_reaching *to) {
 }
 
 /* What the soil comes to beside the wind that the fence was built for. */
-static void tell_fence(const lw_fence *fence, lw_verdict_reason *r) {
+static void tell_fence(const lw_facts *f, lw_verdict_reason *r) {
+  const lw_fence *fence = f->fence;
   if (!fence->back || fence->status != LW_OK) return;
   const double *ratio = fence->ratio[LW_FENCE_DRY], *kept = fence->lasting_ratio[LW_FENCE_DRY];
-  lw_print(
-      r->text, sizeof r->text,
-      "A fence closes the bed, and its posts were not made to carry soil: %.2f m of it comes to %.2f of the "
-      "wind it was built for on the boards, %.2f in push, %.2f in moment at the ground (%.2f of what is "
-      "kept for good) and %.2f at the bottom of the hole. Build a fourth side, clear of it.",
-      fence->bed.height_m, ratio[LW_FENCE_BOARD], ratio[LW_FENCE_SHEAR], ratio[LW_FENCE_GROUND],
-      kept[LW_FENCE_GROUND], ratio[LW_FENCE_HOLE]);
+  lw_print(r->text, sizeof r->text,
+           "A fence closes the bed, and its posts were not made to carry soil: %s of it comes to %.2f of the "
+           "wind it was built for on the boards, %.2f in push, %.2f in moment at the ground (%.2f of what is "
+           "kept for good) and %.2f at the bottom of the hole. Build a fourth side, clear of it.",
+           lw_metres(f->units, fence->bed.height_m, 2).text, ratio[LW_FENCE_BOARD], ratio[LW_FENCE_SHEAR],
+           ratio[LW_FENCE_GROUND], kept[LW_FENCE_GROUND], ratio[LW_FENCE_HOLE]);
 }
 
 static void back_of_bed(const lw_facts *f, lw_reaching *to) {
@@ -168,7 +172,7 @@ static void back_of_bed(const lw_facts *f, lw_reaching *to) {
                "build a fourth side.",
                unknown);
     if (r && !unknown[0]) r->text[0] = 'A';
-    if (r) tell_fence(f->fence, r);
+    if (r) tell_fence(f, r);
   }
 }
 

@@ -7,6 +7,7 @@
 #include "rows.h"
 #include "said.h"
 #include "balance/weigh.h"
+#include "base/amounts.h"
 #include "load_cases/kinds.h"
 #include "pressure/given.h"
 #include "report/difference.h"
@@ -52,13 +53,13 @@ static void say_middle_third(const lw_page *page, const lw_rows *rows) {
     const lw_check *check = &rows->row[i].check;
     const lw_contact *c = &rows->row[i].situation->base.contact;
     if (check->kind != LW_CHECK_COMPRESSION || check->at != LW_AT_BASE || !c->inside) continue;
-    lw_page_sayf(
-        page, "  ",
-        "The resultant on the base, %s, is %.3f m %s the middle; the middle third ends at %.3f m: it is %s. "
-        "That decides nothing here.",
-        lw_situation_short(rows->row[i].situation->name), fabs(c->eccentricity_m),
-        c->eccentricity_m >= 0.0 ? "in front of" : "behind", c->width_m / 6.0,
-        lw_contact_of_third(c) <= 1.0 ? "inside" : "outside");
+    const lw_apart apart = lw_metres_apart(page->units, fabs(c->eccentricity_m), c->width_m / 6.0, 3);
+    lw_page_sayf(page, "  ",
+                 "The resultant on the base, %s, is %s %s the middle; the middle third ends at %s: it is %s. "
+                 "That decides nothing here.",
+                 lw_situation_short(rows->row[i].situation->name), apart.one.text,
+                 c->eccentricity_m >= 0.0 ? "in front of" : "behind", apart.other.text,
+                 lw_contact_of_third(c) <= 1.0 ? "inside" : "outside");
   }
 }
 
@@ -87,8 +88,8 @@ static bool worst_of(const lw_situation *s, lw_check *worst) {
 }
 
 static void say_situation(const lw_page *page, const lw_tables *tables, const lw_situation *s) {
-  char why[LW_SITUATION_WHY_MAX] = "", words[40] = "nothing pushes", outcome[40] = "holds", numbers[64] = "",
-       needs[24], has[24], prefix[40];
+  char reason[LW_SITUATION_WHY_MAX] = "", why[LW_SITUATION_WHY_MAX + 40], words[40] = "nothing pushes",
+       outcome[40] = "holds", numbers[64] = "", needs[24], has[24], prefix[40];
   lw_check worst;
   if (worst_of(s, &worst)) {
     lw_check_words(&worst, words, sizeof words);
@@ -100,7 +101,8 @@ static void say_situation(const lw_page *page, const lw_tables *tables, const lw
   /* Why the wall as built decides needs no saying. */
   bool wet = s->name == LW_SITUATION_SOAKED || s->name == LW_SITUATION_OUTLET_BLOCKED;
   bool plain = s->decides && s->kind == LW_USUAL && !wet;
-  if (!plain) lw_situation_why_words(s->why, tables, why, sizeof why);
+  if (!plain) lw_situation_why_words(s->why, tables, reason, sizeof reason);
+  lw_amounts_told(page->units, reason, why, sizeof why);
   lw_print(prefix, sizeof prefix, "  %-16s", lw_situation_short(s->name));
   lw_page_sayf(page, prefix, "%s: %s %s%s%s%s", s->decides ? "decides" : "does not decide", words, outcome,
                numbers, plain ? "" : "; ", why);
@@ -122,7 +124,8 @@ static void say_push(const lw_page *page, const lw_situation *s) {
                  : "at rest there is no wedge to set beside it");
   if (body->status != LW_OK) return;
   if (lw_free_body_has_loads(body))
-    lw_print(loads, sizeof loads, ", and %.2f of loads at a distance (%s)", body->elastic.push_kn_per_m,
+    lw_print(loads, sizeof loads, ", and %s of loads at a distance (%s)",
+             lw_amount_again(page->units, LW_KIND_LINE_LOAD, body->elastic.push_kn_per_m, 2).text,
              lw_load_theory_word(body->elastic_by));
   if (body->wedge_known) {
     char difference[24];
@@ -130,14 +133,17 @@ static void say_push(const lw_page *page, const lw_situation *s) {
     double less = body->wedge.thrust_kn_per_m - body->by_formula_kn_per_m;
     lw_number_print(difference, sizeof difference, less, 2);
     bool differ = strcmp(difference, "0.00") != 0;
-    lw_print(wedge, sizeof wedge, "%.2f by trial wedges, difference %s%s%s%s", body->wedge.thrust_kn_per_m,
-             difference, differ && why[0] ? "; they differ by " : "", differ ? why : "",
+    lw_print(wedge, sizeof wedge, "%s by trial wedges, difference %s%s%s%s",
+             lw_amount_again(page->units, LW_KIND_LINE_LOAD, body->wedge.thrust_kn_per_m, 2).text,
+             lw_amount_again(page->units, LW_KIND_LINE_LOAD, differ ? less : 0.0, 2).text,
+             differ && why[0] ? "; they differ by " : "", differ ? why : "",
              differ ? "; the larger is used" : "");
   }
   char by[64];
   method_words(body->formula, by, sizeof by);
-  lw_page_sayf(page, "  ", "Push of the soil, %s: %.2f kN/m %s%s; %s.", lw_situation_short(s->name),
-               body->formula_kn_per_m, by, loads, wedge);
+  lw_page_sayf(page, "  ", "Push of the soil, %s: %s %s%s; %s.", lw_situation_short(s->name),
+               lw_amount_of(page->units, LW_KIND_LINE_LOAD, body->formula_kn_per_m, 2).text, by, loads,
+               wedge);
 }
 
 /* What water, rain or an earthquake is in it, or comes beside it. */
@@ -145,14 +151,16 @@ static void say_besides(const lw_page *page, const lw_situation *s) {
   const lw_free_body *body = &s->base;
   if (body->status != LW_OK) return;
   if (s->seeping)
-    lw_page_sayf(page, "  ", "Rain seeping to its way out adds %.2f kN/m to it.", body->rain_kn_per_m);
+    lw_page_sayf(page, "  ", "Rain seeping to its way out adds %s to it.",
+                 lw_amount_of(page->units, LW_KIND_LINE_LOAD, body->rain_kn_per_m, 2).text);
   else if (s->name == LW_SITUATION_SOAKED || s->name == LW_SITUATION_OUTLET_BLOCKED)
-    lw_page_sayf(page, "  ",
-                 "The water itself pushes another %.2f kN/m then, standing %.0f mm below the top.",
-                 body->thrust.water_kn_per_m, s->water_depth_m * 1000.0);
+    lw_page_sayf(page, "  ", "The water itself pushes another %s then, standing %s below the top.",
+                 lw_amount_of(page->units, LW_KIND_LINE_LOAD, body->thrust.water_kn_per_m, 2).text,
+                 lw_millimetres(page->units, s->water_depth_m).text);
   if (s->name == LW_SITUATION_EARTHQUAKE)
-    lw_page_sayf(page, "  ", "Of it the earthquake adds %.2f kN/m, %.2f m above the foot of its plane.",
-                 body->thrust.seismic_kn_per_m, body->thrust.seismic_height_m);
+    lw_page_sayf(page, "  ", "Of it the earthquake adds %s, %s above the foot of its plane.",
+                 lw_amount_of(page->units, LW_KIND_LINE_LOAD, body->thrust.seismic_kn_per_m, 2).text,
+                 lw_metres(page->units, body->thrust.seismic_height_m, 2).text);
 }
 
 static void say_pushes(const lw_page *page, const lw_result *result) {

@@ -14,7 +14,7 @@ static void plant_words(const lw_plant *plant, char *out, size_t size) {
 }
 
 /* What compacts in the strip that the plant keeps out of. */
-static void say_nearer(const lw_construction *g, char *out, size_t size) {
+static void say_nearer(const lw_construction *g, lw_units units, char *out, size_t size) {
   const lw_stand_off *hand = &g->hand_stand_off;
   bool itself = g->plant.row == g->hand.row && strcmp(g->plant.name, g->hand.name) == 0;
   bool helps = !itself && hand->keep_m.known && hand->keep_m.value < g->stand_off.keep_m.value - 1e-9;
@@ -22,9 +22,9 @@ static void say_nearer(const lw_construction *g, char *out, size_t size) {
     lw_print(out, size, "place stone by hand and leave it loose");
   } else if (hand->keep_m.value > 0.0) {
     lw_print(out, size,
-             "a hand rammer and light blows, down to %.2f m from the blocks; there place stone by hand "
+             "a hand rammer and light blows, down to %s from the blocks; there place stone by hand "
              "and leave it loose",
-             hand->keep_m.value);
+             lw_metres(units, hand->keep_m.value, 2).text);
   } else {
     lw_print(out, size, "a hand rammer and light blows");
   }
@@ -39,7 +39,9 @@ void lw_construction_instruction(const lw_result *result, char *out, size_t size
   const lw_construction *g = &result->construction;
   char plant[LW_NAME_MAX], nearer[200];
   plant_words(&g->plant, plant, sizeof plant);
-  say_nearer(g, nearer, sizeof nearer);
+  say_nearer(g, result->units, nearer, sizeof nearer);
+  const lw_amount keep = lw_metres(result->units, g->stand_off.keep_m.value, 2);
+  const lw_amount layer = lw_metres(result->units, g->layer_most_m, 3);
   if (!g->studied) {
     lw_print(out, size, "%s", lw_reason_sentence(g->reason));
   } else if (!g->stand_off.keep_m.known) {
@@ -49,16 +51,15 @@ void lw_construction_instruction(const lw_result *result, char *out, size_t size
         "or heavier blocks");
   } else if (no_room(result)) {
     lw_print(out, size,
-             "The bed leaves no room for the %s, which has to keep %.2f m away. In it, %s. Layers of %.3f m "
-             "at most",
-             plant, g->stand_off.keep_m.value, nearer, g->hand_layer_most_m);
+             "The bed leaves no room for the %s, which has to keep %s away. In it, %s. Layers of %s at "
+             "most",
+             plant, keep.text, nearer, lw_metres(result->units, g->hand_layer_most_m, 3).text);
   } else if (g->stand_off.keep_m.value > 0.0) {
-    lw_print(out, size,
-             "Keep the %s %.2f m or more behind the newest course. Nearer, %s. Layers of %.3f m at most",
-             plant, g->stand_off.keep_m.value, nearer, g->layer_most_m);
+    lw_print(out, size, "Keep the %s %s or more behind the newest course. Nearer, %s. Layers of %s at most",
+             plant, keep.text, nearer, layer.text);
   } else {
-    lw_print(out, size, "The newest course holds with the %s beside it. Layers of %.3f m at most", plant,
-             g->layer_most_m);
+    lw_print(out, size, "The newest course holds with the %s beside it. Layers of %s at most", plant,
+             layer.text);
   }
 }
 
@@ -77,12 +78,15 @@ static const lw_check *worst_touching(const lw_construction *g) {
 }
 
 static void say_numbers(const lw_page *page, const lw_construction *g) {
-  lw_page_sayf(page, "  Plant            ", "%.0f kg and %.1f kN on %.2f m: %.1f kN/m along the wall.",
-               g->plant.mass_kg, g->plant.force_kn, g->plant.width_m, g->plant.line_load_kn_per_m);
+  lw_page_sayf(page, "  Plant            ", "%s and %s on %s: %s along the wall.",
+               lw_amount_of(page->units, LW_KIND_MASS, g->plant.mass_kg, 0).text,
+               lw_amount_of(page->units, LW_KIND_FORCE, g->plant.force_kn, 1).text,
+               lw_metres(page->units, g->plant.width_m, 2).text,
+               lw_amount_of(page->units, LW_KIND_LINE_LOAD, g->plant.line_load_kn_per_m, 1).text);
   say_check(page, "  Touching         ", worst_touching(g));
   if (g->distance_m.known) {
     char prefix[40];
-    lw_print(prefix, sizeof prefix, "  At %.2f m        ", g->distance_m.value);
+    lw_print(prefix, sizeof prefix, "  At %s        ", lw_metres(page->units, g->distance_m.value, 2).text);
     say_check(page, prefix, &g->at_distance);
   }
   if (g->moves)
@@ -90,8 +94,8 @@ static void say_numbers(const lw_page *page, const lw_construction *g) {
                  "At that distance the newest course moves: so are bulges built in.");
   if (g->layer_too_thick)
     lw_page_sayf(page, "  ",
-                 "Layers of %.3f m are too thick: a course of fill, or what this plant compacts, is less.",
-                 g->layer_m);
+                 "Layers of %s are too thick: a course of fill, or what this plant compacts, is less.",
+                 lw_metres(page->units, g->layer_m, 3).text);
   lw_page_say(page, "  ", "This is over when the wall stands, and does not decide whether it does.");
 }
 
@@ -116,9 +120,9 @@ void lw_text_narrow(const lw_page *page, const lw_result *result) {
            least < 0.995 ? "Published values for narrow beds, down to %.2f of it, are never counted"
                          : "Between smooth faces published values for narrow beds are no less",
            least);
-  lw_page_sayf(
-      page, "  ",
-      "The bed is %.2f m wide and the wedge wants %.2f m: it is checked with the whole wedge all the "
-      "same. %s; they stand in the working.",
-      n->bed_width_m, n->wedge_width_m, published);
+  const lw_apart apart = lw_metres_apart(page->units, n->bed_width_m, n->wedge_width_m, 2);
+  lw_page_sayf(page, "  ",
+               "The bed is %s wide and the wedge wants %s: it is checked with the whole wedge all the "
+               "same. %s; they stand in the working.",
+               apart.one.text, apart.other.text, published);
 }

@@ -45,8 +45,12 @@ static void echo_quantity(const lw_result *result, const lw_quantity *q, lw_echo
   }
   const char *unit = words_unit(echo->item, q, &factor);
   bool more = q->origin == LW_GIVEN && q->table_row == LW_MORE_THAN;
-  lw_print(echo->words, sizeof echo->words, unit[0] ? "%s%.6g %s" : "%s%.6g%s", more ? "more than " : "",
-           q->si / factor, unit);
+  if (lw_units_differ(result->units, q->kind))
+    lw_print(echo->words, sizeof echo->words, "%s%s", more ? "more than " : "",
+             lw_value_of(result->units, q->kind, q->si).text);
+  else
+    lw_print(echo->words, sizeof echo->words, unit[0] ? "%s%.6g %s" : "%s%.6g%s", more ? "more than " : "",
+             q->si / factor, unit);
   echo->value = (lw_number){angle ? q->si * LW_DEG_PER_RAD : q->si, true};
   echo->unit = angle ? "deg" : lw_kind_unit(q->kind);
 }

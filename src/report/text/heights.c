@@ -2,6 +2,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "verdict/limit_own.h"
 #include "limit_dates.h"
 #include "parts.h"
 
@@ -9,7 +10,10 @@
 
 static void height(const lw_page *page, double value_m, const char *sentence, const char *slug) {
   char prefix[24];
-  lw_print(prefix, sizeof prefix, "  %6.2f m  ", value_m);
+  if (page->units == LW_UNITS_US)
+    lw_print(prefix, sizeof prefix, "  %13s  ", lw_metres(page->units, value_m, 2).text);
+  else
+    lw_print(prefix, sizeof prefix, "  %6.2f m  ", value_m);
   lw_page_sayf(page, prefix, "%s%s%s", sentence, slug[0] ? ": " : "", slug);
 }
 
@@ -44,7 +48,9 @@ static void limit(const lw_page *page, const lw_tables *tables, const lw_limit_h
   char dates[160], words[LW_LIMIT_WORDS];
   lw_text line = {0};
   lw_limit_print_dates(tables, row, dates, sizeof dates);
-  lw_text_addf(&line, "%.2f m: %s. Here %.2f m (%s). %s", row->height_m, asks(row), hit->height_m,
+  const lw_apart apart = lw_metres_apart(page->units, row->height_m, hit->height_m, 2);
+  lw_text_addf(&line, "%s%s: %s. Here %s (%s). %s", apart.one.text,
+               lw_limit_own(page->units, row, " (", ")").text, asks(row), apart.other.text,
                lw_height_slug(row->measured), row->id);
   if (!hit->past) lw_text_addf(&line, ", %s", row->region);
   lw_text_addf(&line, " %s", row->from.source);
@@ -63,8 +69,10 @@ static void below(const lw_page *page, const lw_tables *tables, const lw_verdict
     const lw_limit_hit *hit = &v->limit[i];
     if (hit->past || is_exempt(hit)) continue;
     const lw_limit_row *row = hit->row;
-    lw_text_addf(&line, "%s%s %.2f m, here %.2f m (%s), %s", line.length > 0 ? "; " : "", asks(row),
-                 row->height_m, hit->height_m, lw_height_slug(row->measured), row->id);
+    const lw_apart apart = lw_metres_apart(page->units, row->height_m, hit->height_m, 2);
+    lw_text_addf(&line, "%s%s %s%s, here %s (%s), %s", line.length > 0 ? "; " : "", asks(row), apart.one.text,
+                 lw_limit_own(page->units, row, " (", ")").text, apart.other.text,
+                 lw_height_slug(row->measured), row->id);
     if (v->place_known) lw_text_addf(&line, " %s", row->from.source);
     lw_limit_print_dates(tables, row, dates, sizeof dates);
     lw_text_addf(&line, ", %s", dates);

@@ -45,11 +45,14 @@ void lw_text_influence(const lw_page *page, const lw_result *result) {
                    load->number);
       continue;
     }
-    if (load->inside) lw_print(too_near, sizeof too_near, ": %.2f m too near", load->move_m);
-    lw_page_sayf(
-        page, "  ",
-        "Load %d begins %.2f m behind the top, %s the line of influence, which rises at %.0f deg from "
-        "the rear of the base and passes its level at %.2f m%s.",
-        load->number, load->distance_m, load->inside ? "inside" : "outside", angle, load->line_m, too_near);
+    if (load->inside)
+      lw_print(too_near, sizeof too_near, ": %s too near",
+               lw_metres_apart(page->units, load->move_m, 0.0, 2).one.text);
+    const lw_apart apart = lw_metres_apart(page->units, load->distance_m, load->line_m, 2);
+    lw_page_sayf(page, "  ",
+                 "Load %d begins %s behind the top, %s the line of influence, which rises at %.0f deg from "
+                 "the rear of the base and passes its level at %s%s.",
+                 load->number, apart.one.text, load->inside ? "inside" : "outside", angle, apart.other.text,
+                 too_near);
   }
 }

@@ -13,7 +13,7 @@ enum { ENOUGH = 5, CAUTION_LINES = 2 };
 
 static void caution(lw_screen *screen, const lw_hazard_row *row, int lines, int gives) {
   char text[LW_HAZARD_WORDS_MAX], first[LW_HAZARD_WORDS_MAX];
-  lw_hazard_words(row, text, sizeof text);
+  lw_hazard_words(row, screen->page.units, text, sizeof text);
   const char *next = lw_shorten_next(text);
   lw_print(first, sizeof first, "%.*s", (int)(next - text), text);
   int least = lw_shorten_lines(&screen->page, "  - ", first);

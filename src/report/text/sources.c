@@ -11,7 +11,7 @@
 
 static void caution(const lw_page *page, const lw_hazard_row *row) {
   char text[LW_HAZARD_WORDS_MAX];
-  lw_hazard_words(row, text, sizeof text);
+  lw_hazard_words(row, page->units, text, sizeof text);
   lw_page_say(page, "  - ", text);
 }
 

@@ -6,14 +6,13 @@
 
 /* Water behind the wall, where the sheet gives cause to speak of it, and where nobody may dig. */
 
-static const double MM = 1000.0;
-
 static void say_storm(const lw_page *page, const lw_storm *s) {
   lw_page_sayf(page, "  ",
-               "%.0f mm of rain raises the water in this bed by %.0f mm, to %.0f mm below the top%s. That is "
+               "%s of rain raises the water in this bed by %s, to %s below the top%s. That is "
                "rain on the bed itself, in soil that takes up %.0f %% of its volume; a slope or a downpipe "
                "above it brings more.",
-               s->rain_m * MM, s->rise_m * MM, s->water_depth_m * MM, s->spills ? ", where it runs off" : "",
+               lw_millimetres(page->units, s->rain_m).text, lw_millimetres(page->units, s->rise_m).text,
+               lw_millimetres(page->units, s->water_depth_m).text, s->spills ? ", where it runs off" : "",
                s->porosity * 100.0);
 }
 
@@ -43,12 +42,12 @@ static void say_limit(const lw_page *page, const lw_result *result, const lw_wat
   lw_print(prefix, sizeof prefix, "  %-25s", words);
   switch (limit->state) {
   case LW_WATER_STANDS_FULL:
-    lw_print(level, sizeof level, "stands with the highest water, %.0f mm below the top",
-             limit->depth_m.value * MM);
+    lw_print(level, sizeof level, "stands with the highest water, %s below the top",
+             lw_millimetres(page->units, limit->depth_m.value).text);
     break;
   case LW_WATER_FALLS_AT:
-    lw_print(level, sizeof level, "stands until the water is %.0f mm below the top",
-             limit->depth_m.value * MM);
+    lw_print(level, sizeof level, "stands until the water is %s below the top",
+             lw_millimetres(page->units, limit->depth_m.value).text);
     break;
   case LW_WATER_FALLS_DRY:
     lw_print(level, sizeof level, "falls short %s",
@@ -79,10 +78,11 @@ static bool decides_by_it(const lw_result *result) {
 static void say_seepage(const lw_page *page, const lw_result *result) {
   const lw_seepage *p = &result->seepage.push;
   lw_page_sayf(page, "  ",
-               "Steady rain seeping to a drain that works pushes %.2f kN/m level (coefficient %.2f), between "
-               "%.2f dry (%.2f) and %.2f with water up to the ground (%.2f). %s",
-               p->seeping_kn_per_m, p->seeping_k, p->dry_kn_per_m, p->dry_k, p->blocked_kn_per_m,
-               p->blocked_k,
+               "Steady rain seeping to a drain that works pushes %s level (coefficient %.2f), between %s dry "
+               "(%.2f) and %s with water up to the ground (%.2f). %s",
+               lw_amount_of(page->units, LW_KIND_LINE_LOAD, p->seeping_kn_per_m, 2).text, p->seeping_k,
+               lw_amount_again(page->units, LW_KIND_LINE_LOAD, p->dry_kn_per_m, 2).text, p->dry_k,
+               lw_amount_again(page->units, LW_KIND_LINE_LOAD, p->blocked_kn_per_m, 2).text, p->blocked_k,
                decides_by_it(result) ? "The soaked case has that push."
                                      : "The soaked case has water standing behind in its place.");
 }
@@ -111,12 +111,13 @@ void lw_text_keep_out(const lw_page *page, const lw_result *result) {
   if (t->keep_out_depth_m > 0.0)
     lw_page_sayf(
         page, "  - ",
-        "Do not dig deeper than %.0f mm below the ground in front within %.2f m of the toe; a deeper "
-        "trench stays farther off than its floor lies below the base.",
-        t->keep_out_depth_m * MM, t->keep_out_distance_m);
+        "Do not dig deeper than %s below the ground in front within %s of the toe; a deeper trench stays "
+        "farther off than its floor lies below the base.",
+        lw_millimetres(page->units, t->keep_out_depth_m).text,
+        lw_metres(page->units, t->keep_out_distance_m, 2).text);
   else
     lw_page_sayf(page, "  - ",
-                 "Do not dig in front within %.2f m of the toe; beyond, a trench stays farther off than its "
+                 "Do not dig in front within %s of the toe; beyond, a trench stays farther off than its "
                  "floor lies below the base.",
-                 t->keep_out_distance_m);
+                 lw_metres(page->units, t->keep_out_distance_m, 2).text);
 }
