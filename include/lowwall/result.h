@@ -151,7 +151,7 @@ typedef enum lw_remedy_kind {
 typedef struct lw_remedy {
   lw_remedy_kind kind;
   char slug[48]; /* of two: theirs, with "+" between */
-  char text[400];
+  char text[480];
   int part_count;
   lw_remedy_part part[2];
   lw_typed items;   /* typed in as they stand, all of them, they give `holds` */

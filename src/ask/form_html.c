@@ -11,7 +11,7 @@ static const char HEAD[] =
     "1rem;"
     "columns:26rem 2}h1{font-size:1.2rem;column-span:all}h2{font-size:1rem;margin:.8em 0 "
     ".2em;break-after:avoid}"
-    "p{margin:.1em "
+    "section{break-inside:avoid}p{margin:.1em "
     "0;break-inside:avoid}.b{padding-left:1.6em;text-indent:-1.4em}.b::before{content:\"\\2610\\00a0\"}"
     ".l span{display:inline-block;min-width:7em;border-bottom:1px solid #000;margin:0 .5em}"
     ".s{border:1px solid #000;height:18em;break-inside:avoid}@media "
@@ -24,13 +24,27 @@ static void element(lw_text *out, const char *before, const lw_form_line *line, 
   lw_text_add(out, after);
 }
 
+typedef struct writing {
+  lw_text *out;
+  bool in_question;
+} writing;
+
+/* A question stays with its boxes and lines. */
+static void end_question(writing *w) {
+  if (w->in_question) lw_text_add(w->out, "</section>\n");
+  w->in_question = false;
+}
+
 static void take(void *context, const lw_form_line *line) {
-  lw_text *out = context;
+  writing *w = context;
+  lw_text *out = w->out;
+  if (line->kind == LW_FORM_QUESTION || line->kind == LW_FORM_SKETCH) end_question(w);
   switch (line->kind) {
   case LW_FORM_TITLE: element(out, "<h1>", line, "</h1>\n"); break;
   case LW_FORM_WORDS: element(out, "<p>", line, "</p>\n"); break;
   case LW_FORM_QUESTION:
-    lw_text_addf(out, "<h2>%s. ", line->label);
+    w->in_question = true;
+    lw_text_addf(out, "<section><h2>%s. ", line->label);
     lw_markup_add(out, line->words);
     lw_text_addf(out, "%s%s%s</h2>\n", line->of[0] ? " (" : "", line->of, line->of[0] ? ")" : "");
     break;
@@ -46,7 +60,9 @@ static void take(void *context, const lw_form_line *line) {
 
 lw_status lw_questions_form_html(const lw_tables *tables, lw_text *out) {
   lw_text_add(out, HEAD);
-  lw_form_each(tables, take, out);
+  writing w = {.out = out};
+  lw_form_each(tables, take, &w);
+  end_question(&w);
   lw_text_add(out, "</body></html>\n");
   return out->failed ? LW_NO_MEMORY : LW_OK;
 }

@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <math.h>
+
 #include "report/draw/sketch.h"
 #include "form.h"
 
@@ -7,8 +9,13 @@
 enum { COLUMNS = 2 };
 static const double MARGIN_MM = 11.0, GUTTER_MM = 7.0, FOOT_MM = 6.0, LEAST_SKETCH_MM = 60.0;
 
+/* Of a question with its boxes and lines. */
+enum { QUESTIONS_MOST = LW_QUESTION_ROWS };
+
 typedef struct flow {
   lw_drawing *page;
+  int questions; /* met so far */
+  double high_mm[QUESTIONS_MOST];
   lw_xy_mm paper; /* its width and height */
   double size_mm, y_mm, top_mm[LW_FORM_PAGES];
   int at_page, at_column;
@@ -56,39 +63,72 @@ static void put(flow *f, double indent_mm, bool bold, const char *words) {
   f->y_mm = lw_sketch_wrap(page_of(f), at, width_of(f) - indent_mm, f->size_mm, bold, words);
 }
 
-/* Never alone at the foot of a column. */
+static const double BOX_INDENT_MM = 5.0, BOX_GAP_MM = 0.3, QUESTION_GAP_MM = 1.0;
+static const double RULE_MM = 32.0, UNITS_MM = 13.0, LINE_HIGH_MM = 5.0;
+
+static double words_of_line(const flow *f) {
+  return width_of(f) - RULE_MM - UNITS_MM - 2.0;
+}
+
+static void question_words(const lw_form_line *line, char *out, size_t size) {
+  lw_print(out, size, "%s  %s%s%s%s", line->label, line->words, line->of[0] ? " (" : "", line->of,
+           line->of[0] ? ")" : "");
+}
+
+/* What a line takes of a column. */
+static double high_of(const flow *f, const lw_form_line *line) {
+  char words[2 * LW_NOTE_MAX];
+  switch (line->kind) {
+  case LW_FORM_QUESTION:
+    question_words(line, words, sizeof words);
+    return QUESTION_GAP_MM + height_of(words, width_of(f), f->size_mm, true);
+  case LW_FORM_BOX:
+    return BOX_GAP_MM + height_of(line->words, width_of(f) - BOX_INDENT_MM, f->size_mm, false);
+  case LW_FORM_LINE: return fmax(LINE_HIGH_MM, height_of(line->words, words_of_line(f), f->size_mm, false));
+  case LW_FORM_TITLE:
+  case LW_FORM_WORDS:
+  case LW_FORM_SKETCH: break;
+  }
+  return 0.0;
+}
+
+/* Before anything is put: how high each question is with all that belongs to it. */
+static void measure(void *context, const lw_form_line *line) {
+  flow *f = context;
+  if (line->kind == LW_FORM_QUESTION) f->high_mm[f->questions++] = 0.0;
+  if (f->questions > 0) f->high_mm[f->questions - 1] += high_of(f, line);
+}
+
+/* A question stays with its boxes and lines. */
 static void question(flow *f, const lw_form_line *line) {
   char words[2 * LW_NOTE_MAX];
-  lw_print(words, sizeof words, "%s  %s%s%s%s", line->label, line->words, line->of[0] ? " (" : "", line->of,
-           line->of[0] ? ")" : "");
-  if (!make_room(f, 4.0 * f->size_mm + height_of(words, width_of(f), f->size_mm, true))) return;
-  if (f->y_mm > f->top_mm[f->at_page] + 0.1) f->y_mm += 1.0;
+  question_words(line, words, sizeof words);
+  if (!make_room(f, f->high_mm[f->questions++])) return;
+  if (f->y_mm > f->top_mm[f->at_page] + 0.1) f->y_mm += QUESTION_GAP_MM;
   put(f, 0.0, true, words);
 }
 
 static void box(flow *f, const lw_form_line *line) {
-  static const double INDENT_MM = 5.0, SIDE_MM = 2.6, GAP_MM = 0.3;
-  if (!make_room(f, GAP_MM + height_of(line->words, width_of(f) - INDENT_MM, f->size_mm, false))) return;
-  f->y_mm += GAP_MM;
+  static const double SIDE_MM = 2.6;
+  if (!make_room(f, high_of(f, line))) return;
+  f->y_mm += BOX_GAP_MM;
   double x = left_of(f) + 1.0, y = f->y_mm + 0.5;
   const lw_xy_mm square[] = {{x, y}, {x + SIDE_MM, y}, {x + SIDE_MM, y + SIDE_MM}, {x, y + SIDE_MM}};
   lw_drawing_area(page_of(f), LW_PEN_SEEN, LW_FILL_NONE, square, 4);
-  put(f, INDENT_MM, false, line->words);
+  put(f, BOX_INDENT_MM, false, line->words);
 }
 
 /* The words at the left, below them at the right a line to write on, and its units. */
 static void write_line(flow *f, const lw_form_line *line) {
-  static const double LINE_MM = 32.0, UNITS_MM = 13.0, HIGH_MM = 5.0;
-  double words = width_of(f) - LINE_MM - UNITS_MM - 2.0;
-  double high = height_of(line->words, words, f->size_mm, false);
-  if (!make_room(f, high > HIGH_MM ? high : HIGH_MM)) return;
-  double from = left_of(f) + width_of(f) - LINE_MM - UNITS_MM, top = f->y_mm;
-  if (line->words[0])
-    lw_sketch_wrap(page_of(f), (lw_xy_mm){left_of(f) + 2.0, top}, words, f->size_mm, false, line->words);
-  f->y_mm = top + (high > HIGH_MM ? high : HIGH_MM);
-  const lw_xy_mm rule[] = {{line->words[0] ? from : left_of(f) + 2.0, f->y_mm}, {from + LINE_MM, f->y_mm}};
+  double high = high_of(f, line);
+  if (!make_room(f, high)) return;
+  double from = left_of(f) + width_of(f) - RULE_MM - UNITS_MM, top = f->y_mm;
+  const lw_xy_mm at = {left_of(f) + 2.0, top};
+  if (line->words[0]) lw_sketch_wrap(page_of(f), at, words_of_line(f), f->size_mm, false, line->words);
+  f->y_mm = top + high;
+  const lw_xy_mm rule[] = {{line->words[0] ? from : left_of(f) + 2.0, f->y_mm}, {from + RULE_MM, f->y_mm}};
   lw_drawing_line(page_of(f), LW_PEN_FINE, rule, 2);
-  lw_drawing_words(page_of(f), (lw_xy_mm){from + LINE_MM + 1.5, f->y_mm - 0.4}, LW_ANCHOR_START, f->size_mm,
+  lw_drawing_words(page_of(f), (lw_xy_mm){from + RULE_MM + 1.5, f->y_mm - 0.4}, LW_ANCHOR_START, f->size_mm,
                    "%s", line->label);
 }
 
@@ -158,6 +198,8 @@ lw_status lw_questions_form_pages(const lw_tables *tables, lw_paper paper, lw_dr
   static const double SIZES_MM[] = {3.0, 2.9, 2.8, 2.7, 2.6, 2.5, 2.47};
   for (size_t i = 0; i < sizeof SIZES_MM / sizeof *SIZES_MM; i++) {
     flow f = {.page = page, .paper = PAPERS[paper], .size_mm = SIZES_MM[i], .top_mm = {MARGIN_MM, MARGIN_MM}};
+    lw_form_each(tables, measure, &f);
+    f.questions = 0;
     lw_form_each(tables, take, &f);
     if (!f.full) end_pages(&f);
     bool failed = page[0].failed || page[1].failed;

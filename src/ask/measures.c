@@ -49,27 +49,44 @@ bool lw_measure_may_be_left(const lw_question_row *row, int index) {
   return row->not_known[0] != '\0' || (index > 0 && row->part != LW_QUESTION_ORDER);
 }
 
-static bool left_out(const lw_put *put, const lw_ask_walk *walk) {
+static bool may_be_left(const lw_put *put, int index) {
   char words[LW_NOTE_MAX];
-  const lw_ask_part label = lw_ask_nth(put->question.row->labels, ';', walk->index);
-  if (!lw_measure_may_be_left(put->question.row, walk->index))
-    return lw_put_fault(put, LW_FAULT_NO_VALUE, "", "a measure, %.120s; or skip the question",
-                        lw_ask_copy(&label, words, sizeof words));
-  lw_answers_set(put->answers, &walk->pair.named, "not known");
-  return true;
+  const lw_ask_part label = lw_ask_nth(put->question.row->labels, ';', index);
+  return lw_measure_may_be_left(put->question.row, index) ||
+         lw_put_fault(put, LW_FAULT_NO_VALUE, "", "a measure, %.120s; or skip the question",
+                      lw_ask_copy(&label, words, sizeof words));
+}
+
+/* As it goes onto the sheet: "not known", or with its unit. */
+static bool read_one(const lw_put *put, const lw_ask_walk *walk, const lw_ask_part *part, char *typed,
+                     size_t size) {
+  if (part->length + LW_NAME_MAX >= size)
+    return lw_put_fault(put, LW_FAULT_CELL_TOO_LONG, "", "a measure, as in %s",
+                        walk->pair.named.item->example);
+  lw_ask_copy(part, typed, size);
+  if (known(typed)) return complete(put, walk, typed, size);
+  lw_print(typed, size, "not known");
+  return may_be_left(put, walk->index);
 }
 
 static bool put_one(const lw_put *put, const lw_ask_walk *walk, const char *answer) {
   char typed[LW_ANSWER_BYTES];
-  lw_ask_part part = lw_ask_nth(answer, ';', walk->index);
-  if (part.length + LW_NAME_MAX >= sizeof typed)
-    return lw_put_fault(put, LW_FAULT_CELL_TOO_LONG, answer, "a measure, as in %s",
-                        walk->pair.named.item->example);
-  lw_ask_copy(&part, typed, sizeof typed);
-  if (!known(typed)) return left_out(put, walk);
-  if (!complete(put, walk, typed, sizeof typed)) return false;
+  const lw_ask_part part = lw_ask_nth(answer, ';', walk->index);
+  if (!read_one(put, walk, &part, typed, sizeof typed)) return false;
   lw_answers_set(put->answers, &walk->pair.named, typed);
   return true;
+}
+
+bool lw_measure_try(const lw_asking_for *asking, int question, int measure, const char *answer,
+                    lw_faults *faults) {
+  const lw_put put = {
+      .asking = asking, .question = lw_question_of(asking->tables, question), .faults = faults};
+  const lw_ask_part part = {answer, strlen(answer)};
+  char typed[LW_ANSWER_BYTES];
+  bool well = true;
+  for (lw_ask_walk walk = lw_ask_begin(put.question.row->items); well && lw_ask_step(&walk);)
+    if (walk.index == measure) well = read_one(&put, &walk, &part, typed, sizeof typed);
+  return well;
 }
 
 bool lw_put_measures(const lw_put *put, const char *answer) {

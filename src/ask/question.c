@@ -29,6 +29,13 @@ lw_question lw_question_of(const lw_tables *tables, int index) {
   return (lw_question){&tables->question[index], &tables->choice[first], count};
 }
 
+const char *lw_question_part_title(lw_question_part part) {
+  static const char *const titles[] = {[LW_QUESTION_FIRST] = "",
+                                       [LW_QUESTION_ORDER] = "For the order",
+                                       [LW_QUESTION_OFFICER] = "For the officer, if it goes to the council"};
+  return titles[part];
+}
+
 /* --- when --- */
 
 static const void *value_of(const lw_named *named, const lw_case *c) {

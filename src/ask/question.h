@@ -16,6 +16,9 @@ typedef struct lw_question {
 
 lw_question lw_question_of(const lw_tables *tables, int index);
 
+/* What the questions of a part are for; "" of the first. */
+const char *lw_question_part_title(lw_question_part part);
+
 /* Whether the wall so far has the question: its `when`. What is left out counts as not known. */
 bool lw_question_fits(const lw_question *question, const lw_answers *answers);
 

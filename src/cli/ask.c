@@ -6,6 +6,7 @@
 #include <unistd.h>
 
 #include "ask/measures.h"
+#include "ask/question.h"
 #include "ask_end.h"
 #include "ask_print.h"
 #include "ask_show.h"
@@ -130,7 +131,7 @@ static int keep(lw_ask_session *session, lw_text *sheet) {
 }
 
 /* What one question comes to: an exit status + 1, or one of these. */
-enum { GO_ON = 0, GO_BACK = -1, GO_STOP = -2, ASK_AGAIN = -3 };
+enum { GO_ON = 0, GO_BACK = -1, GO_STOP = -2, ASK_AGAIN = -3, TAKEN = -4 };
 
 static int take_answer(lw_ask_session *session, int question, const char *answer) {
   lw_text sheet = {0};
@@ -188,19 +189,40 @@ static bool take_enter(lw_ask_session *session, int question, int measure, char 
   return true;
 }
 
+/* One measure, asked again until it reads: what was right before it is not asked anew.
+ * gives TAKEN, line filled, or what a word comes to */
+static int ask_measure(lw_ask_session *session, int question, int measure, char line[LW_ASK_LINE]) {
+  for (;;) {
+    lw_ask_heard heard = lw_ask_read(session, line);
+    bool kept = heard == LW_HEARD_NOTHING && take_enter(session, question, measure, line);
+    session->faults.count = 0;
+    bool all = measure == 0 && strchr(line, ';');
+    if (kept || (heard == LW_HEARD_ANSWER &&
+                 (all || lw_measure_try(&session->asking, question, measure, line, &session->faults))))
+      return TAKEN;
+    bool again = heard == LW_HEARD_ANSWER || heard == LW_HEARD_NOTHING || heard == LW_HEARD_WHY;
+    int outcome = ASK_AGAIN;
+    if (heard == LW_HEARD_ANSWER)
+      lw_ask_show_faults(session);
+    else
+      outcome = take_word(session, question, heard);
+    if (!again) return outcome;
+    lw_ask_show_measure(session, question, measure);
+  }
+}
+
 /* All of a question at once may be typed with ; between. */
 static int ask_measures(lw_ask_session *session, int question) {
   char line[LW_ASK_LINE];
   lw_text answer = {0};
   for (int i = 0; lw_ask_show_measure(session, question, i); i++) {
-    lw_ask_heard heard = lw_ask_read(session, line);
-    bool kept = heard == LW_HEARD_NOTHING && take_enter(session, question, i, line);
-    if (heard != LW_HEARD_ANSWER && !kept) {
+    int outcome = ask_measure(session, question, i, line);
+    if (outcome != TAKEN) {
       lw_text_free(&answer);
-      return take_word(session, question, heard);
+      return outcome;
     }
     lw_text_addf(&answer, "%s%s", i > 0 ? ";" : "", line);
-    if (strchr(line, ';')) break;
+    if (i == 0 && strchr(line, ';')) break;
   }
   int outcome = take_answer(session, question, answer.data ? answer.data : "");
   lw_text_free(&answer);
@@ -233,11 +255,13 @@ static int go_back(lw_ask_session *session) {
   return session->asked[session->asked_count];
 }
 
-static void tell_of_order(lw_ask_session *session, int last, int question) {
+/* Where the next part begins it is said what it is for: only the first is needed for the answer. */
+static void tell_of_part(lw_ask_session *session, int last, int question) {
   const lw_question_row *row = session->asking.tables->question;
-  if (last >= 0 && question >= 0 && row[last].part == LW_QUESTION_FIRST &&
-      row[question].part != LW_QUESTION_FIRST)
-    lw_ask_say(session, "\nThat is all for the answer. What follows is for the order; stop leaves it out.");
+  if (last < 0 || row[question].part == row[last].part || row[question].part == LW_QUESTION_FIRST) return;
+  lw_ask_say(session, "\n%s%s: what follows may be left out, by stop.",
+             row[last].part == LW_QUESTION_FIRST ? "That is all for the answer. " : "",
+             lw_question_part_title(row[question].part));
 }
 
 /* Look again; no memory ends it. */
@@ -254,7 +278,7 @@ static int ask_all(lw_ask_session *session) {
   int outcome = GO_ON, last = -1;
   for (int question = next_open(session); question >= 0 && (outcome == GO_ON || outcome == GO_BACK);) {
     if (session->asked_count == MOST) session->asked_count = 0;
-    tell_of_order(session, last, question);
+    tell_of_part(session, last, question);
     session->asked[session->asked_count++] = last = question;
     outcome = ask_one(session, question);
     if (!look(session)) return lw_cli_no_memory() + 1;

@@ -84,12 +84,13 @@ static int read_options(int argc, char **argv, fit_asked *a) {
 }
 
 /* gives 0, or after saying why the exit status + 1 */
-static int read_blocks(const fit_asked *a, fit_room *room) {
+static int read_blocks(const fit_asked *a, const lw_tables *tables, fit_room *room) {
   lw_text bytes = {0};
   lw_status status = lw_input_open(&room->input, a->wall.list, &room->faults);
   if (status == LW_OK) status = lw_input_rest(&room->input, &bytes, &room->faults);
   if (status == LW_OK)
-    status = lw_yard_read(bytes.data != NULL ? bytes.data : "", bytes.length, &room->yard, &room->faults);
+    status =
+        lw_yard_read(tables, bytes.data != NULL ? bytes.data : "", bytes.length, &room->yard, &room->faults);
   lw_input_close(&room->input);
   lw_text_free(&bytes);
   if (status == LW_OK) return 0;
@@ -130,7 +131,7 @@ static int write_list(const fit_asked *a, const lw_one_wall *wall, const fit_roo
 
 static int make(const fit_asked *a, lw_one_wall *wall, fit_room *room) {
   int ended = read_wall(a, wall, &room->read);
-  if (ended == 0) ended = read_blocks(a, room);
+  if (ended == 0) ended = read_blocks(a, wall->tables, room);
   if (ended > 0) return ended - 1;
   const lw_fit_wall tried = {wall->tables, &room->read, wall->c.wall.height.si};
   if (lw_fit_hold(&tried, &room->yard, &room->room, &wall->faults) != LW_OK)

@@ -4,7 +4,6 @@
 #include <math.h>
 #include <stdlib.h>
 
-#include "remedies/trial.h"
 #include "sheet/faults.h"
 #include "sheet/values.h"
 #include "type.h"
@@ -90,6 +89,8 @@ static void tell(const lw_result *result, lw_fit *fit) {
   lw_print(fit->headline, sizeof fit->headline, "%s", v->headline);
   fit->ratio = lw_trial_ratio(result);
   lw_trial_governs(result, fit->governs, sizeof fit->governs);
+  fit->nearest[0] = '\0';
+  lw_trial_name(result, fit->nearest, sizeof fit->nearest);
 }
 
 static void count(const lw_order *order, lw_fit *fit) {
@@ -104,6 +105,7 @@ static void count(const lw_order *order, lw_fit *fit) {
     fit->mass_kg += line->mass_kg;
   }
   fit->unit_mass_kg = order->unit_mass_kg;
+  fit->lift_mass_kg = order->lift_mass_kg;
   fit->cost = (fit->whole + fit->other) * fit->block->price;
 }
 

@@ -4,6 +4,7 @@
 
 #include <lowwall/order.h>
 
+#include "remedies/trial.h"
 #include "yard.h"
 
 /* The blocks of a yard tried in one wall. */
@@ -26,11 +27,13 @@ typedef struct lw_fit {
   lw_who who;
   int exit_status;
   char headline[1280];
-  lw_number ratio;  /* of the check that governs */
-  char governs[80]; /* "sliding at base, outlet-blocked" */
-  int whole;        /* blocks to order, the order's allowance included */
-  int other;        /* halves, corner units and spare ones to order, each counted at the price of a block */
+  lw_number ratio;             /* of the check that governs */
+  char governs[80];            /* "sliding at base, outlet-blocked" */
+  char nearest[LW_TRIAL_NAME]; /* the same for people; "" where nothing pushes */
+  int whole;                   /* blocks to order, the order's allowance included */
+  int other; /* halves, corner units and spare ones to order, each counted at the price of a block */
   double unit_mass_kg, mass_kg, cost;
+  double lift_mass_kg; /* what one person should not lift again and again is more than that */
 
   /* of heights: the nearest that whole courses make, above the ground in front; 0 courses: none below */
   int courses_below;

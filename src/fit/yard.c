@@ -30,6 +30,7 @@ enum { COLUMN_MAX = 64 };
 
 typedef struct reading {
   lw_cells cells;
+  const lw_tables *tables;
   lw_yard *yard;
   lw_faults *faults;
   bool has_header, bad_header, row_has_cells;
@@ -200,15 +201,29 @@ static void hold_needed(reading *r, int row) {
   if (!r->priced) needs(r, (lw_cell_place){row, column_of(r, PRICE, NULL)}, "price", "what one block costs");
 }
 
+/* What blocks are made of weighs no less than the lightest material on file and no more than the heaviest. */
+static void weights_of_materials(const lw_tables *tables, double *low, double *high) {
+  *low = INFINITY;
+  *high = 0.0;
+  for (int i = 0; i < tables->material_count; i++) {
+    *low = fmin(*low, tables->material[i].unit_weight_low_kn_per_m3);
+    *high = fmax(*high, tables->material[i].unit_weight_high_kn_per_m3);
+  }
+}
+
 /* A slip in a measure, or in its unit, shows in what a cubic metre would weigh. */
 static void hold_mass(reading *r, int row) {
   const lw_unit *heavy = lw_unit_find(LW_KIND_UNIT_WEIGHT, "kg/m3", 5);
   const lw_item *item;
   const lw_quantity *mass = quantity(r, 3, &item);
   double weight = mass->si / lw_case_block_m3(&r->c, r->c.courses.block_depth.si) * heavy->to_si;
-  if (weight >= 1.0 && weight <= 40.0) return;
+  double low, high;
+  weights_of_materials(r->tables, &low, &high);
+  if (weight >= low && weight <= high) return;
   lw_faults_add(r->faults, LW_FAULT_OUT_OF_RANGE, (lw_cell_place){row, mass->column}, item->name, "",
-                "a mass that fits the block: this one is %.4g kN/m3, and 1 to 40 can be", weight);
+                "a mass that fits the measures: so the block is of %.4g kN/m3, and what is on file weighs "
+                "%.4g to %.4g; look at mass, measures and units",
+                weight, low, high);
 }
 
 /* What is tried is what is printed: each measure by the digits that a person would type. */
@@ -255,8 +270,9 @@ static void end_row(void *context, int row, int cells) {
   r->priced = r->row_has_cells = false;
 }
 
-lw_status lw_yard_read(const char *bytes, size_t length, lw_yard *yard, lw_faults *faults) {
-  reading r = {.yard = yard, .faults = faults};
+lw_status lw_yard_read(const lw_tables *tables, const char *bytes, size_t length, lw_yard *yard,
+                       lw_faults *faults) {
+  reading r = {.tables = tables, .yard = yard, .faults = faults};
   r.cells.context = &r;
   r.cells.cell = take_cell;
   r.cells.row_end = end_row;

@@ -25,7 +25,8 @@ typedef struct lw_yard {
 /* Read a CSV file: a header of name, length, height, depth, mass and price, and if need be currency or other
  * items of a block, each with its unit in brackets; a row a block.
  * faults holds the file's name. gives LW_OK · LW_FAULTS, each with its cell and what would be right */
-lw_status lw_yard_read(const char *bytes, size_t length, lw_yard *yard, lw_faults *faults);
+lw_status lw_yard_read(const lw_tables *tables, const char *bytes, size_t length, lw_yard *yard,
+                       lw_faults *faults);
 
 /* The items of one block that a list may have a column of, in the order in which they are typed. */
 enum { LW_YARD_ITEMS = 11 };

@@ -6,10 +6,6 @@ import { state, ask, undo } from "./state.js";
 
 let shown = "";
 
-export function isMissingOnly(reply) {
-  return reply.why === "faults" && reply.faults.every((fault) => fault.slug === "missing-item" || fault.slug === "empty");
-}
-
 function line(answer) {
   return make("p", { class: `line grave-${answer.gravity}` }, make("span", { class: "asked" }, answer.asked), " ",
     make("strong", {}, answer.words));
@@ -17,8 +13,8 @@ function line(answer) {
 
 function lines(reply) {
   if (reply.ok) return [reply.faulty ? make("p", { class: "faults" }, reply.faulty) : "", reply.answers.map(line)];
-  if (!state.sheet || isMissingOnly(reply)) return [make("p", { class: "line" }, "No answer yet: the questions come first.")];
-  return [make("p", { class: "line" }, "The sheet has a fault, so there is no answer."), faultList(reply)];
+  const wrong = reply.faults.some((fault) => fault.slug !== "missing-item" && fault.slug !== "empty");
+  return [make("p", { class: "line" }, reply.lead), wrong ? faultList(reply) : ""];
 }
 
 function tools() {
@@ -27,8 +23,8 @@ function tools() {
 
 /* gives the reply, for whoever shows more of it */
 export function showAnswer(move) {
-  const reply = state.sheet ? ask({ do: "check", move }) : { ok: false, why: "empty", faults: [] };
-  const key = JSON.stringify(reply.ok ? [reply.faulty, reply.answers] : [state.sheet === "", reply.faults]);
+  const reply = ask({ do: "check", move });
+  const key = JSON.stringify(reply.ok ? [reply.faulty, reply.answers] : [reply.lead, reply.faults]);
   byId("answer").dataset.tone = reply.ok ? reply.tone : "none";
   if (key !== shown) fill(byId("lines"), lines(reply));
   shown = key;

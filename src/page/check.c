@@ -5,6 +5,7 @@
 #include "replies.h"
 #include "wall.h"
 #include "balance/weigh.h"
+#include "report/text/advised.h"
 #include "report/text/echo.h"
 #include "report/text/hazard.h"
 #include "report/text/parts.h"
@@ -60,6 +61,7 @@ static void put_verdict(json_t *reply, const lw_result *result) {
   lw_json_set_text(reply, "stands", lw_holds_slug(v->stands));
   lw_json_set_text(reply, "who", lw_who_slug(v->who));
   lw_json_set_text(reply, "grade", lw_grade_slug(v->grade));
+  lw_json_set_text(reply, "advice_title", lw_remedies_title_before(result));
   put_answers(reply, result);
   lw_text headline = {0};
   lw_text_add(&headline, v->headline);
@@ -71,7 +73,7 @@ static void put_verdict(json_t *reply, const lw_result *result) {
 static void put_row(json_t *list, const lw_rows *rows, int index) {
   const lw_row *row = &rows->row[index];
   json_t *entry = lw_json_entry(list);
-  char words[48], has[24], needs[24], likely[24];
+  char words[48], has[24], needs[24], likely[24], told[160];
   lw_check_words(&row->check, words, sizeof words);
   lw_row_print_has(&row->check, has, sizeof has);
   lw_page_number(row->check.needs, needs, sizeof needs);
@@ -82,6 +84,8 @@ static void put_row(json_t *list, const lw_rows *rows, int index) {
   lw_json_set_text(entry, "likely", likely);
   (void)lw_json_set_real(entry, "ratio", row->check.ratio);
   lw_json_set_text(entry, "outcome", lw_row_outcome(row));
+  lw_print(told, sizeof told, "%s: has %s, needs %s: %s", words, has, needs, lw_row_outcome(row));
+  lw_json_set_text(entry, "told", told);
   lw_json_set_text(entry, "case", lw_situation_short(row->situation->name));
   lw_json_set_flag(entry, "counts", row->check.counts);
   lw_json_set_flag(entry, "holds", row->check.counts && row->check.holds == LW_HOLDS);
@@ -90,6 +94,7 @@ static void put_row(json_t *list, const lw_rows *rows, int index) {
 }
 
 static void put_checks(json_t *reply, const lw_result *result) {
+  lw_json_set_text(reply, "checks_title", "Each check at its worst");
   lw_rows rows;
   lw_text legend = {0};
   lw_page page = {.out = &legend, .style = {.columns = 10000}, .units = result->units};
@@ -103,8 +108,10 @@ static void put_checks(json_t *reply, const lw_result *result) {
 static void put_assumed(void *context, const lw_echo *echo) {
   if (echo->origin != LW_ASSUMED || echo->item->question[0] == '\0') return;
   json_t *entry = lw_json_entry(context);
+  lw_text words = {0};
+  lw_text_addf(&words, "Taken meanwhile: %s.", echo->words);
   lw_json_set_text(entry, "item", echo->name);
-  lw_json_set_text(entry, "words", echo->words);
+  lw_reply_put(entry, "words", &words);
   lw_json_set_text(entry, "question", echo->item->question);
 }
 
@@ -120,7 +127,7 @@ static void put_reasons(json_t *reply, const lw_verdict *v) {
     json_t *entry = lw_json_entry(list);
     lw_json_set_text(entry, "asked", lw_text_asked(r->answer));
     lw_json_set_text(entry, "words", r->text);
-    lw_json_set_flag(entry, "assumed", r->assumed);
+    lw_json_set_text(entry, "rests", r->assumed ? "It rests on an answer that is not known." : "");
     lw_json_set_text(entry, "item", r->left_out ? r->left_out : "");
   }
 }
@@ -143,6 +150,7 @@ lw_status lw_reply_check(lw_request *asked) {
     put_checks(asked->reply, &wall->result);
     put_reasons(asked->reply, &wall->result.verdict);
     lw_echo_each(&wall->result, put_assumed, lw_json_list(asked->reply, "assumed"));
+    lw_json_set_text(asked->reply, "assumed_none", "Everything that is asked for was answered.");
     put_cautions(asked->reply, &wall->result);
     lw_unchecked_each(&wall->result, put_unchecked, lw_json_list(asked->reply, "unchecked"));
     lw_json_set_text(asked->reply, "certifies_nothing", LW_CERTIFIES_NOTHING);

@@ -38,23 +38,49 @@ static const char *why(const lw_request *asked, lw_status status) {
   return status == LW_FAULTS ? "bad-request" : lw_status_slug(status);
 }
 
+/* What is wrong and what would be right, as one reads it out. */
+static void put_told(json_t *reply, const lw_faults *faults) {
+  json_t *list = json_object_get(reply, "faults");
+  for (int i = 0; i < faults->count; i++) {
+    const lw_fault *f = &faults->fault[i];
+    lw_text told = {0};
+    lw_text_addf(&told, "%s.", lw_fault_slug_sentence(f->slug));
+    if (f->stood[0]) lw_text_addf(&told, " There stands: %s.", f->stood);
+    if (f->wanted[0]) lw_text_addf(&told, " Wanted: %s.", f->wanted);
+    lw_reply_put(json_array_get(list, (size_t)i), "told", &told);
+  }
+}
+
+/* A sheet that only lacks something is not wrong: it is not answered yet. */
+static const char *lead(const lw_faults *faults) {
+  for (int i = 0; i < faults->count; i++)
+    if (faults->fault[i].slug != LW_FAULT_MISSING_ITEM && faults->fault[i].slug != LW_FAULT_EMPTY)
+      return "The sheet has a fault, so there is no answer.";
+  return faults->count > 0 ? "No answer yet: the questions come first." : "";
+}
+
 static json_t *refusal(const lw_request *asked, lw_status status) {
   json_t *reply = json_object();
   const char *text = asked->error.text[0] ? asked->error.text : lw_status_sentence(status);
   lw_json_set_flag(reply, "ok", false);
   lw_json_set_text(reply, "why", why(asked, status));
   lw_json_set_text(reply, "text", text);
+  lw_json_set_text(reply, "lead", lead(&asked->faults));
   lw_json_faults(reply, &asked->faults);
+  put_told(reply, &asked->faults);
   return reply;
 }
 
-lw_status lw_page_answer(const lw_tables *tables, const char *request, size_t length, lw_text *out) {
+lw_status lw_page_answer(const lw_tables *tables, lw_page_kept *kept, const char *request, size_t length,
+                         lw_text *out) {
   json_error_t fault = {.text = ""};
-  lw_request asked = {.tables = tables, .reply = json_object()};
+  lw_page_kept none = {NULL};
+  lw_request asked = {.tables = tables, .kept = kept ? kept : &none, .reply = json_object()};
   asked.request = json_loadb(request, length, JSON_REJECT_DUPLICATES, &fault);
   lw_json_set_flag(asked.reply, "ok", true);
   lw_status status = answer(&asked, &fault);
   json_decref(asked.request);
+  lw_page_forget(&none);
   if (status == LW_OK) return lw_json_write_exact(asked.reply, 0, out);
   json_decref(asked.reply);
   return lw_json_write_exact(refusal(&asked, status), 0, out);

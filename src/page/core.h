@@ -7,14 +7,22 @@
 /* All that the page asks of the library, as one question and its answer. The page keeps a sheet and nothing
  * else; what is said of a wall, and every number, comes from here. docs/page.md has the requests. */
 
+/* What would make a wall stand is found slice by slice: what was found so far, kept by whoever asks. */
+typedef struct lw_page_kept {
+  struct lw_page_search *search; /* NULL: nothing */
+} lw_page_kept;
+void lw_page_forget(lw_page_kept *kept);
+
 /** Answer one request.
  *  in    tables    in effect
+ *        kept      from earlier requests; NULL: each begins anew
  *        request   JSON: {"do": "check", "sheet": "item,value,unit\n...", ...}
  *        length    of it, in bytes
  *  out   out       JSON is added: {"ok": true, ...}, or {"ok": false, "why": "...", "text": "...",
  *                  "faults": [...]} where why is bad-request, faults, no-solution or no-memory
  *  gives LW_OK, whatever the answer is · LW_NO_MEMORY when even that could not be written
- *  note  1 Keeps nothing between calls, opens nothing. */
-lw_status lw_page_answer(const lw_tables *tables, const char *request, size_t length, lw_text *out);
+ *  note  1 Keeps nothing else between calls, opens nothing. */
+lw_status lw_page_answer(const lw_tables *tables, lw_page_kept *kept, const char *request, size_t length,
+                         lw_text *out);
 
 #endif

@@ -39,6 +39,10 @@ export function labelled(words, control, hint) {
   return make("div", { class: "field" }, make("label", { for: control.id }, words), control, told);
 }
 
+export function list(texts) {
+  return make("ul", {}, texts.map((text) => make("li", {}, text)));
+}
+
 /* A drawing as a picture: what it shows is told to those who listen. */
 export function picture(drawn) {
   const source = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(drawn.svg)}`;
@@ -48,7 +52,6 @@ export function picture(drawn) {
 /* The faults of a request, each with its cure. */
 export function faultList(reply) {
   const lines = reply.faults.map((fault) =>
-    make("li", {}, fault.item ? make("b", {}, `${fault.item}: `) : "", `${fault.text}. `,
-      fault.stood ? `There stands: ${fault.stood}. ` : "", fault.wanted ? `Wanted: ${fault.wanted}.` : ""));
+    make("li", {}, fault.item ? make("b", {}, `${fault.item}: `) : "", fault.told));
   return lines.length > 0 ? make("ul", { class: "faults" }, lines) : make("p", { class: "faults" }, reply.text);
 }

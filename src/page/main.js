@@ -2,7 +2,7 @@
 import { gunzip } from "./inflate.js";
 import { askerOf, bytesOf } from "./core.js";
 import { byId, make, fill } from "./dom.js";
-import { state, watch, kept } from "./state.js";
+import { state, watch, kept, inTurn } from "./state.js";
 import { showAnswer, showSection } from "./answer.js";
 import { showQuestion } from "./question.js";
 import { layParts, refill } from "./parts.js";
@@ -13,12 +13,13 @@ function changed(from) {
   const begun = performance.now();
   const reply = showAnswer();
   document.documentElement.dataset.verdictMs = Math.round(performance.now() - begun);
-  setTimeout(() => {
-    showQuestion(from);
-    showSection();
-    refill(reply, from);
-    document.documentElement.dataset.settled = String(Number(document.documentElement.dataset.settled || 0) + 1);
-  });
+  const parts = refill(reply, from);
+  inTurn([() => showQuestion(from), () => showSection(), ...parts, settled]);
+}
+
+/* For whoever watches: all that belongs to an answer stands there. */
+function settled() {
+  document.documentElement.dataset.settled = String(Number(document.documentElement.dataset.settled || 0) + 1);
 }
 
 /* The first answer of all reads the tables and finds everything new: better before anybody waits for it. */

@@ -109,6 +109,7 @@ lw_status lw_request_move(lw_request *asked, lw_case *c, lw_result *scratch) {
 
 void lw_reply_put_handles(json_t *object, const lw_result *result) {
   json_t *list = lw_json_list(object, "handles");
+  lw_json_set_text(object, "handles_none", "This wall's size is not known well enough yet to be moved.");
   for (size_t i = 0; i < HANDLE_COUNT; i++) {
     lw_span span = HANDLES[i].span(result);
     if (span.most == 0) continue;

@@ -66,7 +66,7 @@ static void put_work(json_t *reply, const lw_result *result, const lw_order *ord
     json_t *entry = lw_json_entry(list);
     lw_json_set_text(entry, "words",
                      lw_work_words(order, &order->work[i], result->construction.plant.name, words));
-    lw_json_set_flag(entry, "stop", order->work[i].hold);
+    lw_json_set_text(entry, "stop", order->work[i].hold ? "Stop and look" : "");
   }
 }
 

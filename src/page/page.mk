@@ -26,7 +26,7 @@ PAGE_OTHERS  := $(PAGE_GSL:%=$(PAGE)/others/gsl/%.o) $(PAGE)/others/libcsv/libcs
 PAGE_OBJECTS := $(patsubst %.c,$(PAGE)/obj/%.o,$(filter-out src/cli/%,$(SOURCES))) $(PAGE)/obj/tables_data.o
 
 # In the order in which they use each other.
-PAGE_MODULES := $(patsubst %,src/page/%.js,inflate core dom state answer files question plain parts main)
+PAGE_MODULES := $(patsubst %,src/page/%.js,inflate core dom state answer files question plain advice parts main)
 PAGE_PARTS   := src/page/page.html src/page/page.css $(PAGE_MODULES)
 
 run-page: $(PAGE_FILES)

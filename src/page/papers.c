@@ -1,22 +1,14 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <limits.h>
 #include <stdlib.h>
 #include <string.h>
 
+#include "advised.h"
 #include "replies.h"
-#include "wall.h"
 
 /* What is read in full: the report, the working, the pre-check. */
 
 enum { COLUMNS = 80 };
-
-/* With what a report in full says beside the checks. */
-static lw_status run(lw_request *asked, lw_request_wall **wall) {
-  lw_status status = lw_request_run(asked, wall);
-  if (status != LW_OK) return status;
-  lw_remedies_find(&(*wall)->result, &(*wall)->scratch);
-  lw_water_find(&(*wall)->result, &(*wall)->scratch);
-  return LW_OK;
-}
 
 static void put_figure(void *context, const lw_figure *figure) {
   (void)lw_json_set_real(context, figure->key, figure->value);
@@ -40,13 +32,15 @@ lw_status lw_reply_report(lw_request *asked) {
   const char *as = lw_request_text_of(asked, "as");
   if (strcmp(as, "json") == 0 || strcmp(as, "figures") == 0) return compared(asked, as[0] == 'f');
   if (strcmp(as, "text") != 0) return lw_request_refuse(asked, "as: text, json or figures is wanted");
-  lw_request_wall *wall;
+  lw_page_search *search;
   lw_text text = {0};
   lw_text_style style = {.columns = COLUMNS};
-  lw_status status = run(asked, &wall);
-  if (status == LW_OK) status = lw_report_text(&wall->result, &style, &text);
+  lw_status status = lw_request_advised(asked, INT_MAX, &search);
+  if (status == LW_OK) {
+    lw_water_find(&search->wall->result, &search->wall->scratch);
+    status = lw_report_text(&search->wall->result, &style, &text);
+  }
   lw_reply_put(asked->reply, "text", &text);
-  free(wall);
   return status;
 }
 

@@ -1,48 +1,14 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-import { make, button, fill, faultList, picture, labelled, byId } from "./dom.js";
-import { state, ask, put, take } from "./state.js";
+import { make, button, fill, faultList, picture, labelled, list, byId } from "./dom.js";
+import { ask, take } from "./state.js";
 import { cures, plainList } from "./plain.js";
 import { showAnswer, showSection } from "./answer.js";
 import { goTo, isAsked } from "./question.js";
+import { advised, seek, forgetAdvice, standing, findings } from "./advice.js";
 import { papers } from "./files.js";
 
 /* What stands below the question, part by part. A part is filled when it is opened, and again when the sheet
  * changes while it is open. */
-
-function list(texts, attributes) {
-  return make("ul", attributes || {}, texts.map((text) => make("li", {}, text)));
-}
-
-/* --- what would make it stand --- */
-
-function remedy(words, items) {
-  const act = () => put(items, "remedy");
-  return make("li", {}, button(words, act, { class: "wide" }));
-}
-
-function standing(advice) {
-  if (advice.none) return [make("p", {}, advice.none)];
-  return [make("p", {}, `${advice.title}. Tap one, and the wall is changed; Undo takes it back.`),
-    make("ul", { class: "choices" }, advice.remedies.map((r) => remedy(r.words, r.items)))];
-}
-
-/* --- what to find out --- */
-
-function finding(entry) {
-  const told = entry.words || `Taken meanwhile: ${entry.assumed}. ${entry.then ? `Were it ${entry.favourable}: ${entry.then}.` : ""}`;
-  return make("li", {}, entry.question ? make("b", {}, `${entry.question} `) : "", told,
-    button("Answer it", () => goTo(entry.item), { class: "below", "aria-label": `Answer: ${entry.question || entry.item}` }));
-}
-
-function findings(advice, reply) {
-  const asked = new Set(advice.find_out.map((entry) => entry.item));
-  const more = reply.assumed.filter((entry) => !asked.has(entry.item))
-    .map((entry) => ({ item: entry.item, question: entry.question, assumed: entry.words }));
-  if (advice.find_out.length + more.length === 0) return [make("p", {}, "Everything that is asked for was answered.")];
-  return [make("ul", { class: "plain" }, advice.find_out.map(finding), more.map(finding)),
-    advice.costs.length > 0 ? make("h3", {}, "What each caution costs") : "",
-    advice.costs.length > 0 ? list(advice.costs.map((cost) => cost.words)) : ""];
-}
 
 /* --- what an order lacks --- */
 
@@ -50,7 +16,7 @@ function findings(advice, reply) {
 function lacks(reply) {
   const asked = reply.faults.find((fault) => fault.slug === "missing-item" && isAsked(fault.item));
   if (!asked) return cures(reply);
-  return [make("p", {}, `Wanted: ${asked.wanted}.`), button("Answer it", () => goTo(asked.item))];
+  return [make("p", {}, asked.told), button("Answer it", () => goTo(asked.item))];
 }
 
 /* --- drawings --- */
@@ -123,7 +89,7 @@ function order() {
 function pegs() {
   const reply = ask({ do: "pegs" });
   if (!reply.ok) return lacks(reply);
-  const work = reply.work.map((step) => tickLine(step.words, step.stop ? [make("b", {}, "Stop. "), step.words] : step.words));
+  const work = reply.work.map((step) => tickLine(step.words, step.stop ? [make("b", {}, `${step.stop}: `), step.words] : step.words));
   return [make("h3", {}, "Pegs"), list(reply.pegs.map((peg) => `${peg.peg}: ${peg.words}`)),
     make("h3", {}, "Levels"), list(reply.levels.map((level) => `${level.level}: ${level.words}`)),
     make("h3", {}, "Order of work"), make("ul", { class: "ticks" }, work), list(reply.notes),
@@ -138,7 +104,7 @@ function cautions(reply) {
 
 function why(reply) {
   const words = reply.reasons.map((r) => make("li", {}, make("b", {}, `${r.asked}: `), r.words,
-    r.assumed ? " (rests on an answer that is not known)" : ""));
+    r.rests ? ` ${r.rests}` : ""));
   return [make("p", {}, reply.headline), make("p", {}, reply.looks), make("ul", {}, words)];
 }
 
@@ -151,19 +117,19 @@ function checkRow(row) {
 function checkTable(reply) {
   const heads = ["Check", "Has", "Needs", "Likely"].map((head) => make("th", { scope: "col" }, head));
   const whys = [...new Set(reply.checks.map((row) => row.why).filter(Boolean))];
-  return [make("div", { class: "scroll", tabindex: 0, role: "group", "aria-label": "The checks, to be scrolled" }, make("table", {}, make("caption", {}, "Each check at its worst"), make("thead", {}, make("tr", {}, heads)),
+  return [make("div", { class: "scroll", tabindex: 0, role: "group", "aria-label": "The checks, to be scrolled" }, make("table", {}, make("caption", {}, reply.checks_title), make("thead", {}, make("tr", {}, heads)),
     make("tbody", {}, reply.checks.map(checkRow)))), whys.length > 0 ? list(whys) : "", make("p", { class: "hint" }, reply.legend)];
 }
 
 function numbers(reply) {
   const place = make("div");
-  const show = (request, key) => () => {
+  const show = (request) => {
     const text = ask(request);
-    fill(place, text.ok ? make("pre", { tabindex: 0 }, text[key]) : faultList(text));
+    fill(place, text.ok ? make("pre", { tabindex: 0 }, text.text) : faultList(text));
   };
   return [checkTable(reply), make("div", { class: "row" },
-    button("The report in full", show({ do: "report", as: "text" }, "text")),
-    button("The working", show({ do: "working" }, "text"))), place];
+    button("The report in full", () => advised(() => show({ do: "report", as: "text" }))),
+    button("The working", () => show({ do: "working" }))), place];
 }
 
 /* --- sliders --- */
@@ -171,7 +137,7 @@ function numbers(reply) {
 /* The two numbers of each check beside each other, longest where there is most to spare. */
 function bars(reply) {
   return make("ul", { class: "bars" }, reply.checks.filter((row) => row.ratio !== null).map((row) => make("li", {},
-    make("span", {}, `${row.words}: has ${row.has}, needs ${row.needs}: ${row.outcome}`),
+    make("span", {}, row.told),
     make("span", { class: "bar", "aria-hidden": "true" }, make("i", { style: `width:${Math.min(row.ratio, 2) * 50}%` })))));
 }
 
@@ -202,15 +168,15 @@ function slider(handle, place) {
 function sliders(reply) {
   const place = make("div");
   fill(place, bars(reply));
-  if (reply.handles.length === 0) return [make("p", {}, "This wall's size is not known well enough yet to be moved.")];
+  if (reply.handles.length === 0) return [make("p", {}, reply.handles_none)];
   return [reply.handles.map((handle) => slider(handle, place)), place];
 }
 
 /* --- the parts, in their order --- */
 
 const PARTS = [
-  { id: "stand", title: "What would make it stand", advice: true, show: (reply, advice) => standing(advice) },
-  { id: "find", title: "What to find out", advice: true, show: (reply, advice) => findings(advice, reply) },
+  { id: "stand", title: "What would make it stand", told: (reply) => reply.advice_title, advice: standing },
+  { id: "find", title: "What to find out", advice: findings },
   { id: "try", title: "Try another height, depth, water", show: sliders, keeps: "slider" },
   { id: "drawings", title: "Drawings", show: drawings },
   { id: "order", title: "What to order", show: order },
@@ -222,34 +188,46 @@ const PARTS = [
   { id: "papers", title: "Save, open, share, print", show: papers, always: true }];
 
 let reply = { ok: false };
-let advice = null;
-
-function fillPart(part, place) {
-  if (!reply.ok && !part.always) return fill(place, make("p", {}, "There is nothing to say here before there is an answer."));
-  if (part.advice && !advice) advice = ask({ do: "advice" });
-  if (part.advice && !advice.ok) return fill(place, faultList(advice));
-  fill(place, part.show(reply, advice));
-}
 
 function place(part) {
   return byId(`part-${part.id}`);
 }
 
-/* Open parts anew: at once what is cheap, a moment later what takes many runs. */
+function isOpen(part) {
+  return place(part).parentElement.open;
+}
+
+function headOf(part) {
+  return place(part).parentElement.querySelector("summary h2");
+}
+
+function fillPart(part) {
+  if (!reply.ok && !part.always) return fill(place(part), make("p", {}, "There is nothing to say here before there is an answer."));
+  if (part.advice) return seek(showAdvice);
+  return fill(place(part), part.show(reply));
+}
+
+/* What has been found so far, into the open parts that it belongs to. */
+function showAdvice(advice) {
+  for (const part of PARTS.filter((one) => one.advice && isOpen(one))) part.advice(place(part), advice, reply, headOf(part));
+}
+
+/* Open parts anew, one after the other; a moment later what takes many runs. */
 let later = 0;
 export function refill(newReply, from) {
   reply = newReply;
-  advice = null;
+  forgetAdvice();
   clearTimeout(later);
-  const open = PARTS.filter((part) => place(part).parentElement.open);
-  for (const part of open.filter((p) => !p.advice && !(p.keeps && p.keeps === from))) fillPart(part, place(part));
-  later = setTimeout(() => open.filter((part) => part.advice).forEach((part) => fillPart(part, place(part))), 400);
+  for (const part of PARTS.filter((one) => one.told)) headOf(part).textContent = reply.ok ? part.told(reply) : part.title;
+  const open = PARTS.filter(isOpen);
+  if (open.some((part) => part.advice)) later = setTimeout(() => fillPart(open.find((part) => part.advice)), 250);
+  return open.filter((part) => !part.advice && !(part.keeps && part.keeps === from)).map((part) => () => fillPart(part));
 }
 
 export function layParts() {
   fill(byId("parts"), PARTS.map((part) => {
     const inside = make("div", { class: "inside", id: `part-${part.id}` });
-    const opened = (event) => { if (event.target.open) fillPart(part, inside); };
+    const opened = (event) => { if (event.target.open) fillPart(part); };
     return make("details", { class: "part", id: part.id, ontoggle: opened },
       make("summary", {}, make("h2", {}, part.title)), inside);
   }));

@@ -6,10 +6,12 @@ import { opener } from "./files.js";
 /* The questions one by one. Which there are, which comes next, what an answer puts on the sheet and what not
  * knowing counts as: all that the core says. */
 
-const ASKED_FOR = { first: "", order: "For the order", officer: "What an officer asks" };
+const ANEW = ["kept", "opened", "started", "wiped"];
+const NONE = "-"; /* no question has this key */
 
 let shownKey = "";   /* the question that stands there now */
-let chosenKey = "";  /* one that was gone to; "": the next that is open */
+let chosenKey = "";  /* one that was gone to; "": the next that is open; NONE: where a part ends */
+let chosenPart = "first"; /* the part whose questions are asked one after the other */
 let asking = null;   /* all of them, as the core gave them for this sheet */
 
 function load() {
@@ -27,14 +29,26 @@ function walk() {
   return asking.questions.filter((question) => question.state !== "not-needed");
 }
 
-/* The open one after this one. */
+function openOf(part) {
+  return walk().filter((question) => question.part === part && question.state === "open");
+}
+
+/* The open one of its part after this one, or before it. */
 function following(question) {
-  const all = walk();
-  return all.slice(all.findIndex((one) => one.key === question.key) + 1).find((one) => one.state === "open");
+  const open = openOf(question.part), all = walk();
+  const at = all.indexOf(question);
+  return open.find((one) => all.indexOf(one) > at) || open.find((one) => one !== question);
 }
 
 function show(key) {
   chosenKey = key;
+  chosenPart = (find(key) || { part: chosenPart }).part;
+  showQuestion("asked");
+}
+
+function showPart(part) {
+  chosenKey = "";
+  chosenPart = part;
   showQuestion("asked");
 }
 
@@ -128,27 +142,26 @@ function steps(question) {
   const open = following(question);
   return make("div", { class: "row" },
     at > 0 ? button("Back", () => show(all[at - 1].key)) : "",
-    open ? button(question.state === "open" ? "Later" : "Go on", () => show(open.key)) : "",
+    button(question.state === "open" ? "Later" : "Go on", () => show(open ? open.key : NONE)),
     question.state === "answered" || question.state === "not-known"
       ? button("Take the answer back", () => takeBack(question)) : "");
-}
-
-function answered() {
-  const done = asking.questions.filter((one) => one.part === "first" && (one.state === "answered" || one.state === "not-known"));
-  return asking.left > 0 ? `${done.length} answered, ${asking.left} at most to go` : `${done.length} answered; nothing more is needed for the answer`;
 }
 
 function askOne(question) {
   const told = make("div", { role: "alert" });
   const body = question.kind === "choice" ? choices(question, told)
     : question.kind === "several" ? several(question, told) : measures(question, told);
-  return [make("p", { class: "hint" }, [answered(), ASKED_FOR[question.part]].filter(Boolean).join(". ")),
+  return [make("p", { class: "hint" }, [asking.progress, asking.part_titles[question.part]].filter(Boolean).join(". ")),
     make("h2", { id: "question-head", tabindex: -1 }, question.words), make("p", {}, question.why), body, told,
     notKnown(question, told), handTest(question), steps(question)];
 }
 
+/* Nothing more of this part: the others may follow, and may be left. */
 function end() {
-  return [make("h2", { id: "question-head", tabindex: -1 }, "All is asked"), make("p", {}, answered())];
+  const others = Object.keys(asking.part_titles).filter((part) => openOf(part).length > 0);
+  return [make("h2", { id: "question-head", tabindex: -1 }, asking.end), make("p", {}, asking.progress),
+    make("div", { class: "row" }, others.map((part) =>
+      button(`${asking.part_titles[part] || "The questions"} (${openOf(part).length})`, () => showPart(part))))];
 }
 
 /* --- all of them, and where else to begin --- */
@@ -201,10 +214,14 @@ export function goTo(item) {
 
 /* Whoever answered is led on; a page that was only loaded leaves the focus where it is. */
 export function showQuestion(from) {
+  if (ANEW.includes(from)) {
+    chosenKey = "";
+    chosenPart = "first";
+  }
   const place = byId("question"), reply = load();
   place.hidden = false;
   if (!asking) return fill(place, make("h2", { id: "question-head", tabindex: -1 }, "The questions"), faultList(reply));
-  const question = find(chosenKey) || find(asking.next);
+  const question = chosenKey === NONE ? undefined : find(chosenKey) || openOf(chosenPart)[0];
   fill(place, question ? askOne(question) : end(), state.sheet === "" ? starts() : "", everyQuestion(), units());
   const key = question ? question.key : "";
   place.dataset.key = key;

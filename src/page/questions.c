@@ -3,6 +3,7 @@
 
 #include <stdlib.h>
 
+#include "ask/question.h"
 #include "replies.h"
 
 /* The questions: which there are and which is next, an answer put on the sheet or taken off it, the picture
@@ -22,6 +23,24 @@ static lw_status begin(lw_request *asked, lw_asking_for *asking) {
   return LW_OK;
 }
 
+/* How far one is, what each part of the questions is for, and what stands where all is asked. */
+static void put_words(json_t *asking) {
+  int left = (int)json_integer_value(json_object_get(asking, "left"));
+  int answered = (int)json_integer_value(json_object_get(asking, "answered"));
+  char progress[96];
+  if (left > 0)
+    lw_print(progress, sizeof progress, "%d answered, %d at most to go", answered, left);
+  else
+    lw_print(progress, sizeof progress, "%d answered; nothing more is needed for the answer", answered);
+  lw_json_set_text(asking, "progress", progress);
+  lw_json_set_text(asking, "end",
+                   left > 0 ? "What is left may come later" : "All that the answer needs is asked");
+  json_t *titles = lw_json_object(asking, "part_titles");
+  lw_json_set_text(titles, "first", lw_question_part_title(LW_QUESTION_FIRST));
+  lw_json_set_text(titles, "order", lw_question_part_title(LW_QUESTION_ORDER));
+  lw_json_set_text(titles, "officer", lw_question_part_title(LW_QUESTION_OFFICER));
+}
+
 /* With a result to run in, so that only those are asked which can still change the answer. */
 lw_status lw_reply_questions(lw_request *asked) {
   lw_asking_for asking;
@@ -30,7 +49,11 @@ lw_status lw_reply_questions(lw_request *asked) {
   if (status != LW_OK) return status;
   asking.scratch = malloc(2 * sizeof *asking.scratch);
   status = asking.scratch ? lw_questions_json(&asking, &text, &asked->faults) : LW_NO_MEMORY;
-  if (status == LW_OK) lw_json_put(asked->reply, "asking", json_loadb(text.data, text.length, 0, NULL));
+  if (status == LW_OK) {
+    json_t *asked_for = json_loadb(text.data, text.length, 0, NULL);
+    put_words(asked_for);
+    lw_json_put(asked->reply, "asking", asked_for);
+  }
   free(asking.scratch);
   lw_text_free(&text);
   return status;

@@ -4,12 +4,14 @@
 
 #include <lowwall/report.h>
 
+#include "core.h"
 #include "report/json/set.h"
 
 /* A request in hand, the reply that is made, and what every answer to it begins with: a wall from a sheet. */
 
 typedef struct lw_request {
   const lw_tables *tables;
+  lw_page_kept *kept;
   json_t *request, *reply;
   lw_error error; /* why there is no answer, where no fault of the sheet is the reason */
   lw_faults faults;

@@ -30,6 +30,19 @@ export function watch(watcher) {
   state.watchers.push(watcher);
 }
 
+/* Steps one after the other, with room for a finger between; those of another turn take their place. */
+let turn = 0;
+export function inTurn(steps) {
+  turn += 1;
+  const mine = turn;
+  const go = () => {
+    if (mine !== turn || steps.length === 0) return;
+    steps.shift()();
+    setTimeout(go);
+  };
+  setTimeout(go);
+}
+
 export function ask(request) {
   return state.ask({ sheet: state.sheet, ...request });
 }

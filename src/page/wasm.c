@@ -12,6 +12,7 @@
 #define SHOWN(name) __attribute__((export_name(name)))
 
 static lw_tables *tables; /* once they are read */
+static lw_page_kept kept;
 static lw_text answer;
 static char *request;
 
@@ -34,7 +35,7 @@ SHOWN("answer") const char *lw_wasm_answer(size_t length) {
   lw_text_free(&answer);
   answer = (lw_text){0};
   if (!tables) tables = read_tables();
-  if (!tables || !request || lw_page_answer(tables, request, length, &answer) != LW_OK) return NULL;
+  if (!tables || !request || lw_page_answer(tables, &kept, request, length, &answer) != LW_OK) return NULL;
   return answer.data;
 }
 

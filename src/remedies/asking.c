@@ -62,13 +62,6 @@ static const lw_favourable favourable[] = {
 
 enum { FAVOURABLE = sizeof favourable / sizeof *favourable };
 
-/* How much better the verdict is: by exit status, then by the margin, then by the least that any check has,
- * which tells walls apart whose resultant is outside, then by what still calls for the same. */
-typedef struct lw_gain {
-  int exit, stands, reasons;
-  double ratio, least;
-} lw_gain;
-
 /* From the least grave on: 0, 3, 4, 5. */
 static int grave(const lw_verdict *v) {
   return v->exit_status;
@@ -98,9 +91,9 @@ static int calling(const lw_verdict *v, lw_who who) {
   return count;
 }
 
-static lw_gain gain_of(const lw_result *now, const lw_result *then) {
+static lw_asking_gain gain_of(const lw_result *now, const lw_result *then) {
   const lw_verdict *a = &now->verdict, *b = &then->verdict;
-  return (lw_gain){
+  return (lw_asking_gain){
       .exit = grave(a) - grave(b),
       .stands = how_it_stands(b->stands) - how_it_stands(a->stands),
       .ratio = ratio_of(then) - ratio_of(now),
@@ -113,14 +106,14 @@ static const double RATIO_WORTH_SAYING = 0.01;
 
 /* Nothing got worse and something got better. The answer that was taken anyway makes one question less: that
  * counts where it changes who is asked. */
-static bool is_gain(const lw_gain *g, bool as_taken) {
+static bool is_gain(const lw_asking_gain *g, bool as_taken) {
   if (g->exit < 0 || g->stands < 0) return false;
   if (g->exit > 0 || g->stands > 0) return true;
   if (g->ratio < -RATIO_WORTH_SAYING) return false;
   return g->ratio > RATIO_WORTH_SAYING || g->least > RATIO_WORTH_SAYING || (g->reasons > 0 && !as_taken);
 }
 
-static bool better(const lw_gain *a, const lw_gain *b) {
+static bool better(const lw_asking_gain *a, const lw_asking_gain *b) {
   if (a->exit != b->exit) return a->exit > b->exit;
   if (a->stands != b->stands) return a->stands > b->stands;
   if (fabs(a->ratio - b->ratio) > RATIO_WORTH_SAYING) return a->ratio > b->ratio;
@@ -184,7 +177,8 @@ static void note(const lw_item *item, int number, const lw_result *then, lw_aski
 }
 
 /* Insert by gain; of equal gains the earlier question first. The last one falls off a full list. */
-static void insert(lw_result *result, lw_gain *gains, const lw_asking *asking, const lw_gain *gain) {
+static void insert(lw_result *result, lw_asking_gain *gains, const lw_asking *asking,
+                   const lw_asking_gain *gain) {
   int at = result->asking_count;
   while (at > 0 && better(gain, &gains[at - 1])) at--;
   if (at >= LW_ASKING_MAX) return;
@@ -197,20 +191,27 @@ static void insert(lw_result *result, lw_gain *gains, const lw_asking *asking, c
   gains[at] = *gain;
 }
 
-void lw_asking_find(lw_result *result, lw_result *scratch) {
-  lw_gain gains[LW_ASKING_MAX];
+void lw_asking_begin(lw_asking_search *search, lw_result *result) {
   result->asking_count = 0;
-  for (size_t i = 0; i < FAVOURABLE; i++) {
-    int number = 0;
-    lw_asking asking = {0};
-    const lw_item *item = item_of(&favourable[i], &number);
-    bool asked = item && item->question[0] != '\0' &&
-                 assumed_value(item, number, result, asking.assumed, sizeof asking.assumed);
-    if (!asked || !answer(&favourable[i], result, scratch)) continue;
-    lw_gain gain = gain_of(result, scratch);
-    lw_amounts_told(result->units, favourable[i].value, asking.favourable, sizeof asking.favourable);
-    if (!is_gain(&gain, strcmp(asking.assumed, asking.favourable) == 0)) continue;
-    note(item, number, scratch, &asking);
-    insert(result, gains, &asking, &gain);
-  }
+  search->at = 0;
+}
+
+bool lw_asking_next(lw_asking_search *search, lw_result *result, lw_result *scratch, bool *tried) {
+  *tried = false;
+  if (search->at >= FAVOURABLE) return false;
+  const lw_favourable *f = &favourable[search->at++];
+  int number = 0;
+  lw_asking asking = {0};
+  const lw_item *item = item_of(f, &number);
+  bool asked = item && item->question[0] != '\0' &&
+               assumed_value(item, number, result, asking.assumed, sizeof asking.assumed);
+  if (!asked) return true;
+  *tried = true;
+  if (!answer(f, result, scratch)) return true;
+  lw_asking_gain gain = gain_of(result, scratch);
+  lw_amounts_told(result->units, f->value, asking.favourable, sizeof asking.favourable);
+  if (!is_gain(&gain, strcmp(asking.assumed, asking.favourable) == 0)) return true;
+  note(item, number, scratch, &asking);
+  insert(result, search->gain, &asking, &gain);
+  return true;
 }

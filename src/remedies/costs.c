@@ -44,12 +44,6 @@ static double least_of(const lw_number *least) {
   return least->known ? least->value : 0.0;
 }
 
-/* Of a wall that moves how much more the least of its checks has, of another how much more of its need; and
- * where that stays as it is, the other one. */
-typedef struct lw_cost_gain {
-  double first, second;
-} lw_cost_gain;
-
 static const double SAME = 1e-9;
 
 static bool greater(const lw_cost_gain *a, const lw_cost_gain *b) {
@@ -127,43 +121,63 @@ static const char *question(const lw_item *item, const lw_quantity *q, const lw_
   return by_use ? question_of("bed use") : item->question;
 }
 
-static void try_quantity(const lw_item *item, int number, lw_case *likely, lw_result *result,
-                         lw_result *scratch, lw_cost_gain *gains) {
+/* gives whether the wall was run */
+static bool try_quantity(lw_costs_search *search, lw_result *result, lw_result *scratch) {
+  const lw_item *item = search->item;
+  int number = search->number;
   lw_case *c = &scratch->given;
   *c = result->given;
   lw_quantity *q = lw_item_quantity(item, number, c);
-  const lw_quantity *other = lw_item_quantity(item, number, likely);
+  const lw_quantity *other = lw_item_quantity(item, number, &search->likely);
   lw_cost cost = {.question = question(item, q, c)};
-  if (!differs(q, other)) return;
+  if (!differs(q, other)) return false;
   lw_item_print_name(item, number, cost.item, sizeof cost.item);
   say(item, q, result->units, cost.cautious, sizeof cost.cautious);
   say(item, other, result->units, cost.likely, sizeof cost.likely);
   *q = *other;
-  try(&cost, lw_item_likely(item, number, &result->given) != NULL, result, scratch, gains);
+  try(&cost, lw_item_likely(item, number, &result->given) != NULL, result, scratch, search->gain);
+  return true;
 }
 
-/* Clay keeps its cohesion where it is told not to crack. */
-static void try_still_clay(lw_result *result, lw_result *scratch, lw_cost_gain *gains) {
+/* Clay keeps its cohesion where it is told not to crack. gives whether the wall was run */
+static bool try_still_clay(lw_costs_search *search, lw_result *result, lw_result *scratch) {
   lw_faults faults = {.count = 0};
   lw_cost cost = {
       .item = "reactive soil", .question = question_of("reactive soil"), .cautious = "yes", .likely = "no"};
-  if (result->given.site.reactive_soil.origin == LW_GIVEN) return;
+  if (result->given.site.reactive_soil.origin == LW_GIVEN) return false;
   scratch->given = result->given;
-  if (lw_sheet_override("reactive soil=no", 1, &scratch->given, &faults) != LW_OK) return;
-  try(&cost, false, result, scratch, gains);
+  if (lw_sheet_override("reactive soil=no", 1, &scratch->given, &faults) != LW_OK) return false;
+  try(&cost, false, result, scratch, search->gain);
+  return true;
 }
 
-void lw_costs_find(lw_result *result, lw_result *scratch) {
-  lw_cost_gain gains[LW_COST_MAX];
-  lw_case likely = result->given;
+static void next_item(lw_costs_search *search) {
+  do {
+    search->item = lw_item_next(&search->walk);
+  } while (search->item && (search->item->type != LW_ITEM_QUANTITY || lw_item_is_of_order(search->item)));
+  search->number = search->item && search->item->repeats > 0 ? 1 : 0;
+}
+
+void lw_costs_begin(lw_costs_search *search, lw_result *result) {
+  search->likely = result->given;
+  search->walk = (lw_item_walk){0};
+  search->item = NULL;
   result->cost_count = 0;
-  if (result->given.look == LW_LOOK_LIKELY || !result->wall.section.known) return;
-  if (!lw_looks_complete(&likely, LW_LOOK_LIKELY, result->tables)) return;
-  lw_item_walk walk = {0};
-  for (const lw_item *item = lw_item_next(&walk); item != NULL; item = lw_item_next(&walk)) {
-    if (item->type != LW_ITEM_QUANTITY || lw_item_is_of_order(item)) continue;
-    for (int n = item->repeats > 0 ? 1 : 0; n <= item->repeats; n++)
-      try_quantity(item, n, &likely, result, scratch, gains);
+  bool none = result->given.look == LW_LOOK_LIKELY || !result->wall.section.known ||
+              !lw_looks_complete(&search->likely, LW_LOOK_LIKELY, result->tables);
+  search->clay_tried = none;
+  if (!none) next_item(search);
+}
+
+bool lw_costs_next(lw_costs_search *search, lw_result *result, lw_result *scratch, bool *tried) {
+  *tried = false;
+  if (!search->item && search->clay_tried) return false;
+  if (search->item) {
+    *tried = try_quantity(search, result, scratch);
+    if (search->number++ >= search->item->repeats) next_item(search);
+    return true;
   }
-  try_still_clay(result, scratch, gains);
+  *tried = try_still_clay(search, result, scratch);
+  search->clay_tried = true;
+  return true;
 }

@@ -1,12 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <lowwall/result.h>
 
+#include <limits.h>
 #include <string.h>
 
 #include "base/amount.h"
-#include "asking.h"
-#include "costs.h"
 #include "same_job.h"
+#include "search.h"
 #include "tables/known.h"
 #include "trial.h"
 
@@ -19,14 +19,10 @@ static const lw_change *const changes[] = {
     &lw_change_load,   &lw_change_filled, &lw_change_pad,         &lw_change_setback,
     &lw_change_deeper, &lw_change_wider,  &lw_change_soil,        &lw_change_lower,
 };
-enum { CHANGES = sizeof changes / sizeof *changes };
+_Static_assert(sizeof changes / sizeof *changes == LW_REMEDY_CHANGES, "a search has a place for each change");
 
-/* Steps with which each stands alone; 0: it does not, NOTHING: this wall has nothing to change so. */
+/* This wall has nothing to change so. */
 enum { NOTHING = -1 };
-typedef struct lw_alone {
-  int steps[CHANGES];
-  bool told[CHANGES]; /* in a remedy already */
-} lw_alone;
 
 /* To 1/8 in down where the value is the most that may be, so that what is built holds. */
 static lw_amount amount_of(const lw_change *change, lw_units units, double value, bool most) {
@@ -72,66 +68,81 @@ static void tell_kind(const lw_trial *trial, lw_remedy *r) {
            lw_millimetres(trial->now->units, apart).text);
 }
 
+/* The nearest to its limit then, in the words of a headline. */
+static void tell_nearest(const lw_result *then, char *out, size_t size) {
+  char name[LW_TRIAL_NAME];
+  lw_number ratio = lw_trial_ratio(then);
+  lw_print(out, size, "nothing pushes on it");
+  if (!lw_trial_name(then, name, sizeof name)) return;
+  lw_print(out, size, "the nearest to its limit is %s", name);
+  size_t used = strlen(out);
+  if (ratio.known) lw_print(out + used, size - used, ", with %.2f times what is asked", ratio.value);
+}
+
 /* The trial has just been run as it is told. */
 static void tell(const lw_trial *trial, lw_result *result) {
   if (result->remedy_count >= LW_REMEDY_MAX) return;
   lw_remedy *r = &result->remedy[result->remedy_count++];
-  char ratio[40] = "";
+  char nearest[LW_TRIAL_NAME + 64];
   *r = (lw_remedy){.items = trial->typed, .ratio = lw_trial_ratio(trial->scratch)};
   for (int i = 0; i < trial->count; i++) tell_part(trial, i, r);
   tell_kind(trial, r);
   lw_trial_governs(trial->scratch, r->governs, sizeof r->governs);
-  if (r->ratio.known) lw_print(ratio, sizeof ratio, " with %.2f times what is asked", r->ratio.value);
+  tell_nearest(trial->scratch, nearest, sizeof nearest);
   size_t used = strlen(r->text);
-  lw_print(r->text + used, sizeof r->text - used, ": then every deciding check holds; %s governs%s.%s",
-           r->governs, ratio,
+  lw_print(r->text + used, sizeof r->text - used, ": then every deciding check holds; %s.%s", nearest,
            trial->scratch->verdict.who == LW_WHO_ENGINEER ? " The engineer decides all the same." : "");
 }
 
-static void try_alone(int i, lw_result *result, lw_result *scratch, lw_alone *alone) {
-  lw_trial trial = {.now = result, .scratch = scratch};
-  alone->steps[i] = NOTHING;
-  alone->told[i] = false;
+static lw_trial begin_trial(lw_remedies_search *search) {
+  return (lw_trial){.now = search->result, .scratch = search->scratch, .memory = &search->memory};
+}
+
+static void try_alone(lw_remedies_search *search, int i) {
+  lw_trial trial = begin_trial(search);
   if (!lw_trial_add(&trial, changes[i])) return;
   bool enough = lw_trial_alone(&trial);
-  alone->steps[i] = enough ? trial.part[0].steps : 0;
-  alone->told[i] = enough;
-  if (enough) tell(&trial, result);
+  if (search->memory.stopped) return;
+  search->steps[i] = enough ? trial.part[0].steps : 0;
+  search->told[i] = enough;
+  if (enough) tell(&trial, search->result);
 }
 
 /* One that stands alone gains nothing by a partner that leaves it as it was. */
-static bool adds_something(const lw_trial *trial, int partner, const lw_alone *alone) {
-  return alone->steps[partner] == 0 || trial->part[1].steps < alone->steps[partner];
+static bool adds_something(const lw_remedies_search *search, const lw_trial *trial, int partner) {
+  return search->steps[partner] == 0 || trial->part[1].steps < search->steps[partner];
 }
 
-static void try_together(int i, lw_result *result, lw_result *scratch, lw_alone *alone) {
-  for (int partner = 0; partner < CHANGES && !alone->told[i]; partner++) {
-    lw_trial trial = {.now = result, .scratch = scratch};
-    bool fits = partner != i && alone->steps[partner] != NOTHING && lw_trial_add(&trial, changes[i]) &&
-                lw_trial_add(&trial, changes[partner]);
-    if (!fits || !lw_trial_together(&trial) || !adds_something(&trial, partner, alone)) continue;
-    alone->told[i] = alone->told[partner] = true;
-    tell(&trial, result);
-  }
+static void try_together(lw_remedies_search *search, int i, int partner) {
+  lw_trial trial = begin_trial(search);
+  bool fits = partner != i && search->steps[partner] != NOTHING && lw_trial_add(&trial, changes[i]) &&
+              lw_trial_add(&trial, changes[partner]);
+  if (!fits || !lw_trial_together(&trial) || search->memory.stopped ||
+      !adds_something(search, &trial, partner))
+    return;
+  search->told[i] = search->told[partner] = true;
+  tell(&trial, search->result);
 }
 
 /* Where no cure has this change: what it would be with more of it. */
-static void try_other_job(int i, lw_result *result, lw_result *scratch) {
-  lw_trial trial = {.now = result, .scratch = scratch, .other_jobs = true};
-  if (lw_trial_add(&trial, changes[i]) && lw_trial_alone(&trial)) tell(&trial, result);
+static void try_other_job(lw_remedies_search *search, int i) {
+  lw_trial trial = begin_trial(search);
+  trial.other_jobs = true;
+  if (lw_trial_add(&trial, changes[i]) && lw_trial_alone(&trial) && !search->memory.stopped)
+    tell(&trial, search->result);
 }
 
 /* What is refused as engineering has no remedy of this kind. */
-static bool is_refused(const lw_result *result) {
+const lw_verdict_reason *lw_remedies_refusal(const lw_result *result) {
   const lw_verdict *v = &result->verdict;
   for (int i = 0; i < v->reasons.count; i++) {
     const lw_verdict_reason *r = &v->reasons.reason[i];
     bool refusal = strcmp(r->slug, lw_reason_slug(LW_REASON_REFUSED_BACKFILL)) == 0 ||
                    strcmp(r->slug, lw_reason_slug(LW_REASON_BUILDING_BEHIND)) == 0 ||
                    strcmp(r->slug, lw_reason_slug(LW_REASON_FENCE_ON_WALL)) == 0;
-    if (r->answer == LW_ANSWER_STANDS && refusal) return true;
+    if (r->answer == LW_ANSWER_STANDS && refusal) return r;
   }
-  return false;
+  return NULL;
 }
 
 /* Of a wall of no known depth only that is looked for. */
@@ -139,20 +150,76 @@ static bool may_change(const lw_result *result, int i) {
   return result->wall.section.known || changes[i] == &lw_change_deeper || changes[i] == &lw_change_wider;
 }
 
-void lw_remedies_find(lw_result *result, lw_result *scratch) {
-  lw_alone alone;
+/* One change, alone or with one partner, as the stage is. */
+static void try(lw_remedies_search *search) {
+  const lw_result *result = search->result;
+  int i = search->at;
+  switch (search->stage) {
+  case LW_SEARCH_ALONE:
+    if (may_change(result, i)) try_alone(search, i);
+    break;
+  case LW_SEARCH_TOGETHER:
+    if (result->wall.section.known && search->steps[i] == 0 && !search->told[i])
+      try_together(search, i, search->partner);
+    break;
+  case LW_SEARCH_OTHER_JOBS:
+    if (may_change(result, i) && changes[i]->same_job && !search->told[i]) try_other_job(search, i);
+    break;
+  case LW_SEARCH_ASKING:
+  case LW_SEARCH_COSTS:
+  case LW_SEARCH_DONE: break;
+  }
+}
+
+static void step_on(lw_remedies_search *search) {
+  search->memory.count = 0;
+  if (search->stage == LW_SEARCH_TOGETHER && ++search->partner < LW_REMEDY_CHANGES) return;
+  search->partner = 0;
+  if (++search->at < LW_REMEDY_CHANGES) return;
+  search->at = 0;
+  search->stage++;
+}
+
+static void step(lw_remedies_search *search) {
+  bool tried = false;
+  if (search->stage >= LW_SEARCH_ALONE) {
+    search->memory.at = 0;
+    try(search);
+    if (!search->memory.stopped) step_on(search);
+  } else if (search->stage == LW_SEARCH_ASKING) {
+    if (!lw_asking_next(&search->asking, search->result, search->scratch, &tried))
+      search->stage = LW_SEARCH_COSTS;
+  } else if (!lw_costs_next(&search->costs, search->result, search->scratch, &tried)) {
+    search->stage = search->result->remedies_sought ? LW_SEARCH_ALONE : LW_SEARCH_DONE;
+  }
+  if (tried) search->memory.left -= lw_trial_price(&search->result->given);
+}
+
+void lw_remedies_begin(lw_remedies_search *search, lw_result *result, lw_result *scratch) {
+  search->result = result;
+  search->scratch = scratch;
+  search->stage = LW_SEARCH_ASKING;
+  search->at = search->partner = 0;
+  search->memory = (lw_trial_memory){.count = 0};
+  for (int i = 0; i < LW_REMEDY_CHANGES; i++) {
+    search->steps[i] = NOTHING;
+    search->told[i] = false;
+  }
   result->remedy_count = 0;
-  lw_asking_find(result, scratch);
-  lw_costs_find(result, scratch);
-  result->remedies_sought = result->verdict.stands != LW_HOLDS && !is_refused(result);
-  if (!result->remedies_sought) return;
-  for (int i = 0; i < CHANGES; i++) {
-    if (may_change(result, i)) try_alone(i, result, scratch, &alone);
-  }
-  for (int i = 0; i < CHANGES && result->wall.section.known; i++) {
-    if (alone.steps[i] == 0) try_together(i, result, scratch, &alone);
-  }
-  for (int i = 0; i < CHANGES; i++) {
-    if (may_change(result, i) && changes[i]->same_job && !alone.told[i]) try_other_job(i, result, scratch);
-  }
+  result->remedies_sought = result->verdict.stands != LW_HOLDS && !lw_remedies_refusal(result);
+  lw_asking_begin(&search->asking, result);
+  lw_costs_begin(&search->costs, result);
+}
+
+bool lw_remedies_go_on(lw_remedies_search *search, int price) {
+  search->memory.left = price;
+  search->memory.stopped = false;
+  while (search->stage != LW_SEARCH_DONE && search->memory.left > 0) step(search);
+  return search->stage == LW_SEARCH_DONE;
+}
+
+void lw_remedies_find(lw_result *result, lw_result *scratch) {
+  lw_remedies_search search;
+  lw_remedies_begin(&search, result, scratch);
+  while (!lw_remedies_go_on(&search, INT_MAX)) continue;
 }

@@ -55,10 +55,33 @@ static bool holds(const lw_trial *trial) {
   return then->stands == LW_HOLDS && then->who <= trial->now->verdict.who;
 }
 
+int lw_trial_price(const lw_case *c) {
+  enum { WITH_SLIPS = 10 };
+  return c->method.slip.value == LW_SLIP_NOT ? 1 : WITH_SLIPS;
+}
+
 /* Every deciding check holds with its steps, and nobody graver must see it than the wall as it is. A search
  * for slips takes a hundred times as long as all other checks, and what fails those fails anyway. */
+static bool stands_run(lw_trial *trial, int *price) {
+  *price = 1;
+  if (!run(trial, false) || !holds(trial)) return false;
+  *price += lw_trial_price(&trial->now->given);
+  return run(trial, true) && holds(trial);
+}
+
+/* As it was found before, or run as long as this slice has room. A full memory is no reason to stop. */
 static bool stands(lw_trial *trial) {
-  return run(trial, false) && holds(trial) && run(trial, true) && holds(trial);
+  lw_trial_memory *m = trial->memory;
+  int price;
+  if (!m) return stands_run(trial, &price);
+  if (m->stopped) return false;
+  if (m->at < m->count) return m->stands[m->at++];
+  m->stopped = m->left <= 0 && m->count < LW_TRIAL_MEMORY;
+  if (m->stopped) return false;
+  bool found = stands_run(trial, &price);
+  m->left -= price;
+  if (m->count < LW_TRIAL_MEMORY) m->stands[m->at++] = found, m->count = m->at;
+  return found;
 }
 
 static bool stands_with(lw_trial *trial, int part, int steps) {
@@ -123,4 +146,14 @@ void lw_trial_governs(const lw_result *result, char *out, size_t size) {
   lw_check_print_at(&check, at, sizeof at);
   const lw_situation *s = &result->situations.situation[result->verdict.governing_situation];
   lw_print(out, size, "%s at %s, %s", lw_check_slug(check.kind), at, lw_situation_slug(s->name));
+}
+
+bool lw_trial_name(const lw_result *result, char *out, size_t size) {
+  lw_check check;
+  char words[48];
+  if (!lw_verdict_governing(result, &check)) return false;
+  lw_check_words(&check, words, sizeof words);
+  const lw_situation *s = &result->situations.situation[result->verdict.governing_situation];
+  lw_print(out, size, "%s (%s)", words, lw_situation_sentence(s->name));
+  return true;
 }

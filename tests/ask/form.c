@@ -6,6 +6,7 @@
 #include <criterion/criterion.h>
 #include <criterion/new/assert.h>
 
+#include <ctype.h>
 #include <string.h>
 
 Test(ask_form, which_walls_have_a_question_is_said_in_words) {
@@ -31,6 +32,37 @@ static void expect_inside(const lw_drawing *page) {
                 page->spot[k].y_mm > 10.0 && page->spot[k].y_mm < page->height_mm - 10.0);
     cr_expect(mark->kind != LW_MARK_WORDS || mark->size_mm > 7.0 * 25.4 / 72.0 - 0.005, "%.2f mm",
               mark->size_mm);
+  }
+}
+
+/* Where a column begins there begins a question, or the sketch: none has left a box or a line behind. The
+ * first page begins with its title and its lead, each ends with a line below all columns. */
+static int expect_whole(const lw_drawing *page, bool first) {
+  double middle = page->width_mm / 2.0, before = first ? 0.0 : -1.0;
+  int columns = 0;
+  for (size_t i = 0; i < page->mark_count; i++) {
+    const lw_mark *mark = &page->mark[i];
+    const char *words = page->words.data + mark->words;
+    if (mark->kind != LW_MARK_WORDS || page->spot[mark->first].y_mm > page->height_mm - 16.0) continue;
+    double column = page->spot[mark->first].x_mm > middle ? 1.0 : 0.0;
+    if (column > before) {
+      cr_expect(mark->bold && (isdigit((unsigned char)words[0]) || strncmp(words, "Sketch", 6) == 0), "%s",
+                words);
+      columns++;
+    }
+    if (column > before) before = column;
+  }
+  return columns;
+}
+
+Test(ask_form, a_question_stays_with_its_boxes) {
+  for (int paper = LW_PAPER_A4; paper <= LW_PAPER_LETTER; paper++) {
+    lw_drawing page[LW_FORM_PAGES] = {0};
+    lw_error error = {0};
+    cr_assert(lw_questions_form_pages(ask_tables(), (lw_paper)paper, page, &error) == LW_OK);
+    cr_expect(eq(int, expect_whole(&page[0], true), 1));
+    cr_expect(eq(int, expect_whole(&page[1], false), 2));
+    for (int i = 0; i < LW_FORM_PAGES; i++) lw_drawing_free(&page[i]);
   }
 }
 

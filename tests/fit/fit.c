@@ -152,7 +152,8 @@ static void expect_forms(const lw_fit_wall *wall, const tried *t) {
 static void expect_yard(tried *t, const lw_fit_wall *wall, dice *d) {
   lw_faults faults = {.count = 0};
   lw_text list = yard_by_chance(d);
-  cr_assert_eq(lw_yard_read(list.data, list.length, &t->yard, &faults), LW_OK, "%s", faults.fault[0].wanted);
+  cr_assert_eq(lw_yard_read(sheet_test_tables(), list.data, list.length, &t->yard, &faults), LW_OK, "%s",
+               faults.fault[0].wanted);
   cr_assert_eq(t->yard.count, BLOCKS);
   lw_text_free(&list);
   lw_fit_find(wall, &t->yard, &t->room, t->fit);
@@ -195,7 +196,7 @@ Test(fit, sheet_lacks_a_length) {
   tried *t = calloc(1, sizeof *t);
   cr_assert_not_null(t);
   lw_fit_wall wall = wall_of("docs/demo/terrace.csv", items, t);
-  cr_assert_eq(lw_yard_read(list, sizeof list - 1, &t->yard, &faults), LW_OK);
+  cr_assert_eq(lw_yard_read(sheet_test_tables(), list, sizeof list - 1, &t->yard, &faults), LW_OK);
   cr_expect_eq(lw_fit_hold(&wall, &t->yard, &t->room, &faults), LW_FAULTS);
   cr_expect_str_eq(faults.fault[0].item, "run 1 length");
   free(t);

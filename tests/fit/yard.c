@@ -7,13 +7,15 @@
 
 #include "fit/yard.h"
 
+#include "../sheet/support.h"
+
 /* Faulty lists: each fault names its cell. Lists that differ in form only are the same list. */
 
 #define HEAD "name,length [mm],height [mm],depth [mm],mass [kg],price [AUD]\n"
 
 static lw_status read_list(const char *list, lw_yard *yard, lw_faults *faults) {
   *faults = (lw_faults){.count = 0};
-  return lw_yard_read(list, strlen(list), yard, faults);
+  return lw_yard_read(sheet_test_tables(), list, strlen(list), yard, faults);
 }
 
 Test(yard, faults_name_their_cells) {
@@ -54,6 +56,28 @@ Test(yard, faults_name_their_cells) {
     cr_expect(f->slug == cases[i].slug && f->row == cases[i].row && f->column == cases[i].column,
               "%s: %s at %d, %d", cases[i].list, lw_fault_slug_name(f->slug), f->row, f->column);
     cr_expect(f->wanted[0] != '\0');
+  }
+  free(yard);
+}
+
+/* Softwood weighs 3.5 kN/m3 and basalt up to 31 [EN1991-1-1 T.A.3, T.A.2]: no block is lighter or heavier. */
+Test(yard, a_block_of_no_material_is_refused) {
+  static const struct {
+    double weight;
+    lw_status status;
+  } cases[] = {{2.0, LW_FAULTS}, {3.4, LW_FAULTS}, {3.6, LW_OK},
+               {12.0, LW_OK},    {30.9, LW_OK},    {31.1, LW_FAULTS}};
+  static const double KN_PER_KG = 0.00980665;
+  lw_yard *yard = calloc(1, sizeof *yard);
+  lw_faults faults;
+  cr_assert_not_null(yard);
+  for (size_t i = 0; i < sizeof cases / sizeof *cases; i++) {
+    char list[160];
+    lw_print(list, sizeof list, HEAD "A,400,200,300,%.3f,6\n", cases[i].weight * 0.4 * 0.2 * 0.3 / KN_PER_KG);
+    cr_expect_eq(read_list(list, yard, &faults), cases[i].status, "%g kN/m3", cases[i].weight);
+    if (cases[i].status == LW_OK) continue;
+    cr_expect_eq(faults.fault[0].column, 5);
+    cr_expect_not_null(strstr(faults.fault[0].wanted, "3.5 to 31"), "%s", faults.fault[0].wanted);
   }
   free(yard);
 }

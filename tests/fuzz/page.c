@@ -8,7 +8,7 @@
 
 static void expect_answer(const char *request, size_t length) {
   lw_text out = {0};
-  FUZZ_EXPECT(lw_page_answer(fuzz_tables(), request, length, &out) == LW_OK);
+  FUZZ_EXPECT(lw_page_answer(fuzz_tables(), NULL, request, length, &out) == LW_OK);
   json_t *reply = json_loadb(out.data, out.length, 0, NULL);
   FUZZ_EXPECT(json_is_object(reply) && json_is_boolean(json_object_get(reply, "ok")));
   json_decref(reply);

@@ -9,7 +9,7 @@ int LLVMFuzzerTestOneInput(const uint8_t *bytes, size_t count) {
   static lw_faults faults;
   lw_text told = {0};
   faults.count = 0;
-  bool read = lw_yard_read((const char *)bytes, count, &yard, &faults) == LW_OK;
+  bool read = lw_yard_read(fuzz_tables(), (const char *)bytes, count, &yard, &faults) == LW_OK;
   FUZZ_EXPECT(read == (faults.count == 0));
   for (int i = 0; i < yard.count && read; i++) {
     static lw_case c;

@@ -30,6 +30,24 @@ alone() {
 }
 check "no module of the page asks a network" alone
 
+# Every sentence about a wall stands in the core: a module has labels, and the words of this list.
+sentences() { awk -f "$here/sentences.awk" "$@" | LC_ALL=C sort -u; }
+own_words() {
+    sentences src/page/*.js >"$scratch/said"
+    grep -v '^#' "$here/own_words.txt" | diff - "$scratch/said" >&2
+}
+found() {
+    sentences "$scratch/three.js" | tr '\n' '|' >"$scratch/said"
+    grep -qF 'three.js: It holds +.|three.js: so it seems|' "$scratch/said"
+}
+cat >"$scratch/three.js" <<'EOF'
+/* "no words of ours" */
+const a = "Two words", b = /"[^"]/, c = '"';
+const d = `It holds ${a ? "so it seems" : "no"}.`;
+EOF
+check "a sentence in a module is found" found
+check "no module has a sentence about a wall" own_words
+
 python=
 for each in python3 /usr/bin/python3; do
     "$each" -c 'import selenium' 2>/dev/null && python=$each && break

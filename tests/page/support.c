@@ -11,7 +11,7 @@
 json_t *page_test_answer(const char *request) {
   lw_text out = {0};
   json_error_t fault;
-  cr_assert_eq(lw_page_answer(sheet_test_tables(), request, strlen(request), &out), LW_OK);
+  cr_assert_eq(lw_page_answer(sheet_test_tables(), NULL, request, strlen(request), &out), LW_OK);
   json_t *reply = json_loadb(out.data, out.length, 0, &fault);
   cr_assert(reply != NULL, "no JSON: %s in %.300s", fault.text, out.data);
   cr_assert(json_is_boolean(json_object_get(reply, "ok")));

@@ -47,6 +47,8 @@ Test(report, what_people_read_of_every_sort_of_wall) {
       {"page and working fit eighty columns", every_line_fits, 24},
       {"the page never gives leave to build", every_page_gives_no_leave_to_build, 12},
       {"the page begins with the headline and ends with what it is not", every_page_begins_and_ends, 12},
+      {"the page has no words for programs", every_page_speaks_to_people, 12},
+      {"what stands above the remedies is true", every_advice_has_a_true_title, 8},
       {"what is not checked is said", every_page_says_what_is_not_checked, 12},
       {"no number on the page that the JSON lacks", every_number_on_the_page_is_carried, 12 * 20},
       {"no number on the first screen that the JSON lacks", every_number_on_the_screen_is_carried, 12 * 20},

@@ -29,6 +29,8 @@ void every_documented_key_is_there(void); /* results.c */
 int every_line_fits(const every_wall *wall); /* text_words.c */
 int every_page_gives_no_leave_to_build(const every_wall *wall);
 int every_page_begins_and_ends(const every_wall *wall);
+int every_page_speaks_to_people(const every_wall *wall);   /* slugs.c */
+int every_advice_has_a_true_title(const every_wall *wall); /* advised.c */
 int every_page_says_what_is_not_checked(const every_wall *wall);
 int every_number_on_the_page_is_carried(const every_wall *wall); /* text_numbers.c */
 int every_number_on_the_screen_is_carried(const every_wall *wall);

@@ -11,6 +11,7 @@ static void figures(json_t *object, const lw_fit *fit) {
   lw_json_set_count(object, "other_units", fit->other);
   lw_json_set_double(object, "block_mass_kg", fit->unit_mass_kg);
   lw_json_set_double(object, "mass_kg", fit->mass_kg);
+  lw_json_set_double(object, "lift_mass_kg", fit->lift_mass_kg);
   lw_json_set_count(object, "courses", fit->courses);
   lw_json_set_double(object, "setback_m", fit->setback_m);
   lw_json_set_double(object, "embedment_m", fit->embedment_m);

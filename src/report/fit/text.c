@@ -36,20 +36,44 @@ static void typed(const lw_page *page, const lw_fit *fit) {
   lw_page_linef(page, LW_TONE_PLAIN, "%s", line);
 }
 
+static bool is_heavy(const lw_fit *fit) {
+  return fit->kind == LW_FIT_LAID && fit->unit_mass_kg > fit->lift_mass_kg;
+}
+
+/* Once for all of them. */
+static void say_heavy(const lw_page *page, const lw_fit_list *list) {
+  for (int i = 0; i < list->yard->count; i++) {
+    if (!is_heavy(&list->fit[i])) continue;
+    lw_page_sayf(page, "",
+                 "What is heavy is over the %.0f kg that one person should not lift again and again: two "
+                 "people or a lifter.",
+                 list->fit[i].lift_mass_kg);
+    return;
+  }
+}
+
+/* Where it does not hold, the worst of what falls short. */
+static void stands(const lw_page *page, const lw_fit *fit) {
+  char ratio[48] = "";
+  const char *how = fit->grade == LW_GRADE_HOLDS ? "the nearest to its limit is" : "the worst is";
+  if (fit->ratio.known) lw_print(ratio, sizeof ratio, ", with %.2f times what is asked", fit->ratio.value);
+  if (fit->nearest[0])
+    lw_page_sayf(page, "     ", "%s; %s %s%s", lw_grade_sentence(fit->grade), how, fit->nearest, ratio);
+  else
+    lw_page_sayf(page, "     ", "%s; nothing pushes on it", lw_grade_sentence(fit->grade));
+}
+
 static void laid(const lw_page *page, const lw_fit_list *list, const lw_fit *fit) {
   char currency[sizeof list->yard->currency];
   lw_text_clean(list->yard->currency, currency, sizeof currency);
-  lw_page_sayf(page, "     ", "%.2f%s%s: %d blocks%s of %.1f kg, %.0f kg in all", fit->cost,
+  lw_page_sayf(page, "     ", "%.2f%s%s: %d blocks%s of %.1f kg%s, %.0f kg in all", fit->cost,
                currency[0] != '\0' ? " " : "", currency, fit->whole + fit->other,
-               fit->other > 0 ? ", halves and corner units with them," : "", fit->unit_mass_kg, fit->mass_kg);
+               fit->other > 0 ? ", halves and corner units with them," : "", fit->unit_mass_kg,
+               is_heavy(fit) ? " (heavy)" : "", fit->mass_kg);
   lw_page_sayf(page, "     ", "%d course%s, each set back %.6g mm, the wall %.6g mm in the ground",
                fit->courses, fit->courses == 1 ? "" : "s", fit->setback_m * 1000.0,
                fit->embedment_m * 1000.0);
-  if (fit->ratio.known)
-    lw_page_sayf(page, "     ", "%s; %s governs with %.2f times what is asked", lw_grade_sentence(fit->grade),
-                 fit->governs, fit->ratio.value);
-  else
-    lw_page_sayf(page, "     ", "%s; %s governs", lw_grade_sentence(fit->grade), fit->governs);
+  stands(page, fit);
   lw_page_sayf(page, "     ", "who must see it: %s", who_words(fit->who));
   typed(page, fit);
 }
@@ -83,6 +107,7 @@ static void head(const lw_page *page, const lw_fit_list *list) {
       "halves and corner units too: ask what those cost. Caps and all else that an order has are not "
       "counted.",
       holds ? "That is the check of the first block below. " : "");
+  say_heavy(page, list);
 }
 
 lw_status lw_report_fit_text(const lw_fit_list *list, const lw_text_style *style, lw_text *out) {

@@ -16,13 +16,6 @@ const lw_situation *lw_result_told(const lw_result *result, lw_check *check);
 /* Of the limits that are past, and call for the same person, one is reason enough: all of them are listed. */
 bool lw_reason_said_before(const lw_verdict *v, int index);
 
-/* What would come of the answer most worth finding out, without the last full stop. */
-void lw_asking_then(const lw_result *result, char *out, size_t size);
-
-/* What stands above the remedies, and in their place where nothing helps; "" where nothing is to be said. */
-const char *lw_remedies_title(const lw_result *result);
-const char *lw_remedies_none(const lw_result *result);
-
 /* What no page of ours leaves out. */
 #define LW_CERTIFIES_NOTHING \
   "It certifies nothing, has not seen the place and replaces no engineer, no council and no look at the " \

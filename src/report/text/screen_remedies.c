@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
 
+#include "advised.h"
 #include "parts.h"
-#include "said.h"
 #include "screen.h"
 
 /* What would make it stand, and the one thing worth finding out. */
@@ -31,11 +31,10 @@ void lw_screen_remedies(lw_screen *screen, const lw_result *result) {
 }
 
 static void ask(const lw_page *page, const lw_result *result) {
-  const lw_asking *a = &result->asking[0];
-  char then[200];
-  lw_asking_then(result, then, sizeof then);
-  lw_page_sayf(page, "  ", "%s Taken meanwhile: %s. Were it %s: %s.", a->question, a->assumed, a->favourable,
-               then);
+  lw_text words = {0};
+  lw_text_addf(&words, "%s ", result->asking[0].question);
+  lw_asking_words(result, 0, false, &words);
+  lw_page_say_text(page, "  ", &words);
 }
 
 static void ask_for_depth(const lw_page *page, const lw_result *result) {

@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
 
+#include "advised.h"
 #include "parts.h"
-#include "said.h"
 #include "unchecked.h"
 
 static void say(void *context, const lw_unchecked *unchecked) {
@@ -32,7 +32,8 @@ void lw_text_type_in(const lw_page *page, const lw_typed *typed) {
   lw_page_linef(page, LW_TONE_PLAIN, "%s", line);
 }
 
-/* The engineer's last word stands in each remedy, so that none is quoted without it; here once is enough. */
+/* The engineer's last word stands in each remedy, so that none is quoted without it; here that above them is
+ * enough. */
 static void remedy(const lw_page *page, const lw_remedy *r) {
   char text[sizeof r->text];
   lw_print(text, sizeof text, "%s", r->text);
@@ -43,25 +44,17 @@ static void remedy(const lw_page *page, const lw_remedy *r) {
 }
 
 static void remedies(const lw_page *page, const lw_result *result) {
-  bool no_cure = result->remedy_count > 0 && result->remedy[0].kind != LW_REMEDY_CURE;
-  lw_page_heading(page, no_cure
-                            ? "Nothing tried makes it stand as the wall it is to be; in its place would stand"
-                            : "What would make every check hold, each by itself");
-  if (result->remedy_count == 0)
-    lw_page_say(page, "  ",
-                "Nothing that was tried does, neither one change nor two together. It takes other blocks, "
-                "another kind of wall or another place.");
+  const char *none = lw_remedies_none(result);
+  lw_page_heading(page, lw_remedies_title(result));
+  if (none[0]) lw_page_say(page, "  ", none);
   for (int i = 0; i < result->remedy_count; i++) remedy(page, &result->remedy[i]);
-  if (result->remedy_count > 0 && result->verdict.who == LW_WHO_ENGINEER)
-    lw_page_say(page, "  ", "None of these is a way round the engineer, who decides all the same.");
 }
 
 static void ask(const lw_page *page, const lw_result *result) {
-  const lw_asking *a = &result->asking[0];
-  char then[200];
-  lw_asking_then(result, then, sizeof then);
-  lw_page_sayf(page, "  ", "%s Taken meanwhile: %s = %s. Were it %s: %s.", a->question, a->item, a->assumed,
-               a->favourable, then);
+  lw_text words = {0};
+  lw_text_addf(&words, "%s ", result->asking[0].question);
+  lw_asking_words(result, 0, true, &words);
+  lw_page_say_text(page, "  ", &words);
 }
 
 /* The one thing for which there is no safe value comes before whatever was assumed. */

@@ -19,7 +19,7 @@ static lw_tables tables;
 static void answer(json_t *request) {
   char *line = json_dumps(request, JSON_COMPACT);
   lw_text out = {0};
-  if (!line || lw_page_answer(&tables, line, strlen(line), &out) != LW_OK) exit(1);
+  if (!line || lw_page_answer(&tables, NULL, line, strlen(line), &out) != LW_OK) exit(1);
   printf("%s\n%s", line, out.data);
   lw_text_free(&out);
   free(line);
