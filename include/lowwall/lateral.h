@@ -122,6 +122,15 @@ typedef struct lw_elastic {
  *  from  [BOUSSINESQ1885 line, strip and point]; [TERZAGHI1954 curves]; tested by the closed forms */
 lw_elastic lw_elastic_push_on(const lw_plane *plane, lw_load_pressure by);
 
+/** Level pressure of one load of a plane at a depth: what lw_elastic_push_on integrates.
+ *  in    plane     its loads, slope and batter
+ *        load      index below its load_count
+ *        by        half-space, doubled or curves
+ *        depth_m   below the plane's top   m   any; above the load's own level the pressure is 0
+ *  gives kPa
+ *  from  [BOUSSINESQ1885 line, strip and point]; [TERZAGHI1954 curves]; tested by the closed forms */
+double lw_elastic_kpa_on(const lw_plane *plane, int load, lw_load_pressure by, double depth_m);
+
 /* What compaction plant presses into the soil behind a wall, while it is built. Depths count downwards from
  * the level that was compacted last. */
 

@@ -10,6 +10,7 @@
 #include <lowwall/wall.h>
 #include <lowwall/pressure.h>
 #include <lowwall/lateral.h>
+#include <lowwall/diagram.h>
 #include <lowwall/ground.h>
 #include <lowwall/checks.h>
 #include <lowwall/studies.h>

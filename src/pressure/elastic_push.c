@@ -113,6 +113,15 @@ static lw_elastic_push push_of(const lw_plane *plane, const lw_plane_load *load,
   return integrate(&r);
 }
 
+double lw_elastic_kpa_on(const lw_plane *plane, int load, lw_load_pressure by, double depth_m) {
+  const lw_plane_load *on = &plane->load[load];
+  lw_elastic_reach r = lw_elastic_reach_of(plane, on, by);
+  double depth = depth_m - r.below_top_m;
+  if (depth < 0.0 || r.height_m <= 0.0) return 0.0;
+  if (on->point && by == LW_LOAD_PRESSURE_CURVES) r.beside = share_in_front(on->near_m, r.height_m);
+  return pressure_kpa(&r, depth);
+}
+
 lw_elastic lw_elastic_push_on(const lw_plane *plane, lw_load_pressure by) {
   lw_elastic made = {0};
   double moment = 0.0;

@@ -148,6 +148,13 @@ static void add_points(const lw_plane *plane, const lw_law *law, const stretch *
                            .surcharge_kpa = cracked ? 0.0 : load_share(plane, law, s, depth[i])};
 }
 
+/* Of two pairs that follow each other the middle, put on the line between the ends: by the triangle of a crack
+ * that line is what is summed. */
+static void straighten(lw_profile_point *pair) {
+  double share = (pair[1].depth_m - pair[0].depth_m) / (pair[3].depth_m - pair[0].depth_m);
+  pair[1].soil_kpa = pair[2].soil_kpa = pair[0].soil_kpa + share * (pair[3].soil_kpa - pair[0].soil_kpa);
+}
+
 /* One point of a stretch, for the working. */
 static void tell_point(const lw_plane *plane, const lw_law *law, const stretch *s, double depth_m,
                        lw_told *told) {
@@ -210,6 +217,8 @@ static void add_load(const lw_plane *plane, const lw_law *law, const stretch *s,
     lower.stress_kpa += s->gradient * (from - s->top_m);
     add_points(plane, law, &upper, false, thrust);
     add_points(plane, law, &lower, false, thrust);
+    if (is_curved(plane, law, s) && plane->crack == LW_CRACK_TRIANGLE)
+      straighten(&thrust->profile[thrust->profile_count - 4]);
   } else {
     add_points(plane, law, s, false, thrust);
   }

@@ -10,7 +10,7 @@ BEGIN {
   belongs("rows tables", "tables")
   belongs("case sheet", "sheet")
   belongs("wall", "soil") # what a site, a section and the wall on its site are
-  belongs("pressure lateral ground", "pressure")
+  belongs("pressure lateral diagram ground", "pressure")
   belongs("checks", "standards") # what a load case, a force, a contact and a check are
   belongs("studies", "load_cases") # storm and trench are found there, the rest in studies
   belongs("result", "verdict")
