@@ -38,6 +38,7 @@ const char *lw_way_slug(lw_way way);
  * the ground has risen. */
 typedef struct lw_diagram_asked {
   lw_plane back, upright;
+  int load_number[LW_SITE_LOAD_MAX]; /* of each load of limited width on its sheet; 0: not given as a load */
   lw_load_pressure loads_by; /* the theory of loads of limited width; own: at rest doubled, else half-space;
                                 wedge: the wedge alone carries them */
 } lw_diagram_asked;
@@ -50,8 +51,8 @@ typedef struct lw_diagram_way {
   lw_error error;                 /* text and reason */
   lw_thrust thrust;               /* of soil, uniform load and earthquake */
   lw_number layer_k[LW_SOIL_MAX]; /* of each layer by itself, without cohesion, load or water */
-  lw_number mean_k;  /* thrust over the effective stress summed down the plane; the earthquake left out */
-  lw_elastic loads;  /* of limited width, level: by elasticity; the wedge: what they add to it, no parts. None
+  lw_number mean_k; /* thrust over the effective stress summed down the plane; the earthquake left out */
+  lw_elastic loads; /* of limited width, level: by elasticity; the wedge: what they add to it, no parts. None
                         where the soil resists: they may be gone by then */
   double level_kn_per_m, level_height_m; /* thrust and loads levelwise, above the foot; water apart */
 } lw_diagram_way;
@@ -70,12 +71,12 @@ typedef struct lw_diagram_depth {
   double loads_kpa;                         /* all of them */
 } lw_diagram_depth;
 
-/* Depths with two rows each: the even steps, and where a layer, the water, a load or a crack begins or ends. */
+/* Room for rows, two a depth: even steps, and where a layer, the water, a load or a crack begins or ends. */
 enum { LW_DIAGRAM_STEPS = 10, LW_DIAGRAM_DEPTHS = 640 };
 
 typedef struct lw_diagram {
   lw_diagram_asked asked;
-  lw_load_pressure loads_by;             /* the theory in use on the back */
+  lw_load_pressure loads_by;                   /* the theory in use on the back */
   lw_difference back_differs, upright_differs; /* why formula and wedge may differ */
   lw_diagram_way way[LW_WAY_COUNT];
   lw_number ufc_kp[LW_SOIL_MAX], lancellotta_kp[LW_SOIL_MAX]; /* of each layer, where the back is upright and
@@ -97,7 +98,7 @@ void lw_diagram_find(const lw_diagram_asked *asked, lw_diagram *diagram, const l
 
 /** The level pressure of soil and uniform load by one way.
  *  in    way       of soil that has a pressure: not a wedge
- *        depth_m   below the back's top   m   within the way's plane
+ *        depth_m   below the back's top   m   any
  *        below     at a boundary: what holds below it
  *  gives kPa; not known where the way has no answer or there is no plane at that depth */
 lw_number lw_diagram_soil_kpa(const lw_diagram *diagram, lw_way way, double depth_m, bool below);

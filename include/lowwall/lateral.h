@@ -124,7 +124,7 @@ lw_elastic lw_elastic_push_on(const lw_plane *plane, lw_load_pressure by);
 
 /** Level pressure of one load of a plane at a depth: what lw_elastic_push_on integrates.
  *  in    plane     its loads, slope and batter
- *        load      index below its load_count
+ *        load      index   0 or more, below its load_count
  *        by        half-space, doubled or curves
  *        depth_m   below the plane's top   m   any; above the load's own level the pressure is 0
  *  gives kPa

@@ -204,6 +204,21 @@ lw_status lw_draw_elevation(const lw_result *result, const lw_order *order, doub
 lw_status lw_draw_plan(const lw_result *result, const lw_order *order, double width_mm, lw_drawing *drawing,
                        lw_error *error);
 
+/* What a drawing of pressures is of; who must see the wall, and its title, "" for a plane of no wall. */
+typedef struct lw_pressure_page {
+  const lw_diagram *diagram;
+  const char *headline, *title;
+} lw_pressure_page;
+
+/** Pressure against depth, with the ground beside it: layers, water, loads, each method's line told by its
+ *  dashes and a letter, what each load at a distance and the water send, axes with units, a legend.
+ *  in    page       a diagram that lw_diagram_find filled
+ *        width_mm   as above; under 140 the diagrams stand in two rows
+ *  out   drawing    empty before; to be freed by the caller
+ *  gives LW_OK · LW_NO_SOLUTION where it is too high for the paper · LW_NO_MEMORY */
+lw_status lw_draw_pressure(const lw_pressure_page *page, double width_mm, lw_drawing *drawing,
+                           lw_error *error);
+
 /* The pre-check sheet: pages an officer can file, and rerun. It is one list of blocks; HTML and paper are
  * made of the same list. */
 

@@ -3,6 +3,7 @@
 #define LOWWALL_STUDIES_H
 
 #include <lowwall/checks.h>
+#include <lowwall/diagram.h>
 
 LW_PUBLIC_BEGIN
 
@@ -364,6 +365,14 @@ typedef struct lw_factor_sets {
  *        scratch   situations to run in; what they hold afterwards is the last set's */
 void lw_factor_sets_compare(const lw_wall *wall, const lw_tables *tables, lw_factor_sets *factor_sets,
                             lw_situations *scratch);
+
+/** The planes behind a wall for all methods side by side: the back as Coulomb takes it, and upright behind
+ *  the wall as Rankine does; strengths, water and loads as they are given, no factor, no earthquake.
+ *  in    wall    any that lw_wall_build made
+ *  out   asked   for lw_diagram_find; unchanged on failure
+ *  gives LW_OK · LW_NO_SOLUTION with the reason no-depth where the section is not known, or no-demand where
+ *        no soil stands behind it */
+lw_status lw_diagram_planes(const lw_wall *wall, lw_diagram_asked *asked, lw_error *error);
 
 LW_PUBLIC_END
 

@@ -100,6 +100,10 @@ static void take(const lw_formula_sheet *sheet, const char *argument, int number
   }
   lw_fold(argument, (size_t)(equals - argument), folded);
   size_t index = find(sheet, folded);
+  if (index == sheet->count && sheet->more != NULL && sheet->more(folded)) {
+    (void)lw_sheet_override(argument, number, given->more, &given->faults);
+    return;
+  }
   if (index == sheet->count) {
     unknown(sheet, folded, number, given);
     return;
@@ -124,7 +128,7 @@ static void note_missing(const lw_formula_sheet *sheet, lw_formula_given *given)
   }
 }
 
-static void print_help(const lw_formula_sheet *sheet) {
+void lw_formula_help(const lw_formula_sheet *sheet) {
   char words[128];
   fputs(sheet->usage, stdout);
   for (size_t i = 0; i < sheet->count; i++) {
@@ -137,18 +141,27 @@ static void print_help(const lw_formula_sheet *sheet) {
   }
 }
 
+void lw_formula_begin(const lw_formula_sheet *sheet, const char *name, lw_formula_given *given) {
+  memset(given, 0, sizeof *given);
+  given->sheet = sheet;
+  lw_print(given->faults.file, sizeof given->faults.file, "%s", name);
+}
+
+void lw_formula_take(int argc, char **argv, int first, lw_formula_given *given) {
+  for (int i = first; i < argc; i++) take(given->sheet, argv[i], i - first + 1, given);
+  note_missing(given->sheet, given);
+}
+
 lw_formula_next lw_formula_read(const lw_formula_sheet *sheet, int argc, char **argv,
                                 lw_formula_given *given) {
   static const struct option options[] = {
       {"json", no_argument, NULL, 'j'}, {"help", no_argument, NULL, 'h'}, {0}};
-  memset(given, 0, sizeof *given);
-  given->sheet = sheet;
-  lw_print(given->faults.file, sizeof given->faults.file, "%s", argv[0]);
+  lw_formula_begin(sheet, argv[0], given);
   optind = 0; /* glibc: begin anew, whatever was read before */
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, "h", options, NULL)) != -1;) {
     if (option == 'h') {
-      print_help(sheet);
+      lw_formula_help(sheet);
       return LW_FORMULA_HELPED;
     }
     if (option == 'j')
@@ -157,8 +170,7 @@ lw_formula_next lw_formula_read(const lw_formula_sheet *sheet, int argc, char **
       lw_faults_add(&given->faults, LW_FAULT_UNKNOWN_ITEM, (lw_cell_place){0, 0}, "", argv[optind - 1],
                     "the options --json and --help, and items as in 'wall height=2 m'");
   }
-  for (int i = optind; i < argc; i++) take(sheet, argv[i], i - optind + 1, given);
-  note_missing(sheet, given);
+  lw_formula_take(argc, argv, optind, given);
   return given->faults.count > 0 ? LW_FORMULA_FAULTY : LW_FORMULA_RUN;
 }
 

@@ -22,6 +22,7 @@ typedef struct lw_formula_sheet {
   const char *usage;
   const lw_formula_item *item;
   size_t count;
+  bool (*more)(const char *folded); /* which other items a sheet's own reader takes; NULL: none */
 } lw_formula_sheet;
 
 typedef struct lw_formula_value {
@@ -36,6 +37,7 @@ typedef struct lw_formula_value {
 typedef struct lw_formula_given {
   const lw_formula_sheet *sheet;
   lw_formula_value value[LW_FORMULA_ITEM_MAX]; /* in the order of the sheet's items; 0 when left out */
+  lw_case *more;                               /* where those of the sheet's own reader go */
   bool json;
   lw_faults faults;
 } lw_formula_given;
@@ -46,6 +48,12 @@ typedef enum lw_formula_next { LW_FORMULA_RUN, LW_FORMULA_HELPED, LW_FORMULA_FAU
 /* Read options and items; missing ones that are needed are faults too. Help is printed here. */
 lw_formula_next lw_formula_read(const lw_formula_sheet *sheet, int argc, char **argv,
                                 lw_formula_given *given);
+
+/* The two parts of it, for a subcommand with options of its own: nothing is given yet; then the items from
+ * the argument first on, numbered from 1. */
+void lw_formula_begin(const lw_formula_sheet *sheet, const char *name, lw_formula_given *given);
+void lw_formula_take(int argc, char **argv, int first, lw_formula_given *given);
+void lw_formula_help(const lw_formula_sheet *sheet);
 
 /* Note a contradiction at an item that was given. */
 void lw_formula_contradict(lw_formula_given *given, size_t item, const char *wanted);

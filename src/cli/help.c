@@ -15,7 +15,7 @@ static const lw_cli_command commands[] = {
     {"form", "the questions of ask on paper, to fill in on site", lw_cli_form},
     {"new", "write a sheet to start from", lw_cli_new},
     {"list", "print the published values, with their sources, and what a sheet may hold", lw_cli_list},
-    {"pressure", "earth pressure of one soil on one plane, with its working", lw_cli_pressure},
+    {"pressure", "earth pressure by all methods side by side, against depth and drawn", lw_cli_pressure},
     {"bearing", "bearing of a strip footing by five authors, side by side", lw_cli_bearing},
     {"slip", "slip of a plain slope along a circle, slice by slice, or along a plane", lw_cli_slip},
     {"help", "this page, or that of a command", lw_cli_help},

@@ -2,6 +2,8 @@
 #ifndef LOWWALL_CLI_PRESSURE_RUN_H
 #define LOWWALL_CLI_PRESSURE_RUN_H
 
+#include <lowwall/diagram.h>
+
 #include "pressure_parts.h"
 
 /* One question of `lowwall pressure` and its answer. */
@@ -19,7 +21,13 @@ typedef struct lw_pressure_run {
   lw_thrust rankine; /* beside Coulomb and the wedge: on an upright plane of the same height */
   bool rankine_known;
   lw_pressure_beside beside;
+  lw_diagram_asked asked; /* the planes of all methods */
+  lw_diagram diagram;     /* and what each makes of its own */
 } lw_pressure_run;
+
+/* Fill in what is computed; the steps of the method in hand are told, or those of every method.
+ * gives LW_OK · LW_NO_SOLUTION with run->error */
+lw_status lw_pressure_compute(lw_pressure_run *run, const lw_working *told, bool every);
 
 /* Where the formula in hand is from: a passive curve has a routine of its own. */
 const char *lw_pressure_run_source(const lw_pressure_run *run);

@@ -4,6 +4,9 @@
 #include <math.h>
 
 #include "formula.h"
+#include "pressure/methods.h"
+#include "pressure_side.h"
+#include "report/difference.h"
 
 /* The answer of `lowwall pressure` in words and in keys. */
 
@@ -65,6 +68,17 @@ static void add_profile(const lw_thrust *t, lw_text *text) {
                  t->profile[i].surcharge_kpa, t->profile[i].water_kpa);
 }
 
+static bool is_layered(const lw_plane *plane) {
+  return plane->layer_count > 1 || plane->load_count > 0;
+}
+
+static void add_loads(const lw_pressure_run *run, lw_text *text) {
+  if (run->plane.load_count == 0) return;
+  lw_text_add(text, run->method == LW_PRESSURE_WEDGE
+                        ? "  The loads at a distance are in it.\n"
+                        : "  The loads at a distance are not in it: they stand beside all methods below.\n");
+}
+
 static void add_wedge(const lw_pressure_run *run, lw_text *text) {
   if (!run->wedge_known) {
     lw_text_addf(text, "  wedge            none: %s\n", lw_reason_sentence(run->wedge_error.reason));
@@ -80,6 +94,8 @@ static void add_wedge(const lw_pressure_run *run, lw_text *text) {
                       "  wall.\n");
   else if (run->faulty)
     lw_text_addf(text, "  FAULTY: %s.\n", lw_reason_sentence(LW_REASON_WEDGE_DISAGREES));
+  else if (is_layered(&run->plane))
+    lw_text_addf(text, "  They need not agree: %s.\n", lw_difference_words(lw_plane_difference(&run->plane)));
   else if (!lw_plane_is_plain(&run->plane))
     lw_text_add(text, "  They need not agree: cohesion, water or ground at the friction angle is in play,\n"
                       "  and formula and wedge take these in differently. Use the less favourable.\n");
@@ -112,6 +128,7 @@ static void add_summary(const lw_pressure_run *run, lw_text *text) {
                  run->rankine.total_kn_per_m, run->rankine.angle_rad * LW_DEG_PER_RAD,
                  run->rankine.coefficient);
   lw_pressure_spiral_text(&run->plane, t, text);
+  add_loads(run, text);
   if (run->moist_below_water)
     lw_text_add(text, "  No saturated unit weight is given: the unit weight is used below the water too.\n");
 }
@@ -126,10 +143,17 @@ void lw_pressure_run_json(const lw_pressure_run *run, json_t *out) {
   }
   lw_pressure_beside_json(&run->beside, out);
   set_profile(out, &run->thrust);
+  lw_pressure_side_json(&run->diagram, out);
 }
 
 void lw_pressure_run_text(const lw_pressure_run *run, lw_text *text) {
   add_summary(run, text);
   add_profile(&run->thrust, text);
+  if (is_layered(&run->plane)) {
+    lw_text_add(text, "\nThe plane and what it meets\n");
+    lw_pressure_ground_text(&run->diagram, text);
+  }
+  lw_pressure_side_text(&run->diagram, text);
+  lw_pressure_depths_text(&run->diagram, text);
   lw_pressure_beside_text(&run->beside, text);
 }

@@ -4,6 +4,7 @@
 #include <assert.h>
 #include <math.h>
 
+#include "base/angles.h"
 #include "elastic_record.h"
 #include "methods.h"
 #include "profile.h"
@@ -77,8 +78,8 @@ static lw_number layer_k(const lw_diagram_way *w, const lw_plane *plane, int lay
 static lw_number mean_k(const lw_diagram_way *w, const lw_plane *plane) {
   double theta = plane->batter_rad, beta = plane->slope_rad;
   double share = w->upright ? 1.0 : cos(theta) * cos(beta) / cos(theta - beta);
-  double sum = lw_stress_down_to(plane, plane->height_m).sum_kn_per_m +
-               share * plane->surcharge_kpa * plane->height_m;
+  double sum =
+      lw_stress_down_to(plane, plane->height_m).sum_kn_per_m + share * plane->surcharge_kpa * plane->height_m;
   return (lw_number){(w->thrust.total_kn_per_m - w->thrust.seismic_kn_per_m) / sum, sum > 0.0};
 }
 
@@ -108,13 +109,21 @@ static void load_formula(const lw_plane *plane, lw_load_pressure by, lw_diagram_
   set_level(w, level + w->loads.push_kn_per_m, moment + w->loads.push_kn_per_m * w->loads.height_m);
 }
 
+/* A back that leans far and is rough is held down and back by what lies on it. */
+static bool pushes_level(lw_diagram_way *w) {
+  if (fabs(w->thrust.angle_rad) < LW_HALF_PI - 1e-3) return true;
+  lw_error_set(&w->error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE,
+               "batter and friction of the back turn the thrust past the upright: nothing pushes level");
+  return false;
+}
+
 static void find_way(lw_diagram *d, lw_way way, const lw_working *working) {
   lw_diagram_way *w = &d->way[way];
   *w = (lw_diagram_way){.routine = routine_of(way), .state = state_of(way), .upright = is_upright(way)};
   const lw_plane *plane = lw_way_plane(d, way);
   lw_plane bare = *plane;
   bare.load_count = 0;
-  w->known = w->routine->thrust(w->state, &bare, &w->thrust, &w->error, working) == LW_OK;
+  w->known = w->routine->thrust(w->state, &bare, &w->thrust, &w->error, working) == LW_OK && pushes_level(w);
   for (int i = 0; i < plane->layer_count; i++)
     w->layer_k[i] = w->known ? layer_k(w, plane, i) : (lw_number){0.0, false};
   if (!w->known) return;

@@ -52,7 +52,7 @@ static double between(double top, double bottom, double share) {
   return top + share * (bottom - top);
 }
 
-/* Cohesion under a slope by Rankine: the profile has the ends of a curve, and the formula what lies between. */
+/* Cohesion under a slope by Rankine: the profile has the ends of a curve, the formula what lies between. */
 static bool is_curved(const lw_diagram *diagram, lw_way way, int layer) {
   const lw_plane *plane = lw_way_plane(diagram, way);
   bool rankine = diagram->way[way].routine == lw_pressure_routine_of(LW_PRESSURE_RANKINE);

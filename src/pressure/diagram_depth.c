@@ -118,8 +118,7 @@ static lw_diagram_depth row_at(const lw_diagram *d, double depth_m, const lw_dia
   const lw_plane *back = &d->asked.back;
   bool below = above != NULL;
   double inside = below ? depth_m + SAME_M : depth_m - SAME_M;
-  lw_diagram_depth row = {
-      .depth_m = depth_m, .below = below, .layer = lw_layer_at(back, fmax(inside, 0.0))};
+  lw_diagram_depth row = {.depth_m = depth_m, .below = below, .layer = lw_layer_at(back, fmax(inside, 0.0))};
   set_stress(back, &row);
   set_loads(d, &row);
   set_ways(d, above, &row);

@@ -148,8 +148,8 @@ static void add_points(const lw_plane *plane, const lw_law *law, const stretch *
                            .surcharge_kpa = cracked ? 0.0 : load_share(plane, law, s, depth[i])};
 }
 
-/* Of two pairs that follow each other the middle, put on the line between the ends: by the triangle of a crack
- * that line is what is summed. */
+/* Of two pairs that follow each other the middle, put on the line between the ends: by the triangle of a
+ * crack that line is what is summed. */
 static void straighten(lw_profile_point *pair) {
   double share = (pair[1].depth_m - pair[0].depth_m) / (pair[3].depth_m - pair[0].depth_m);
   pair[1].soil_kpa = pair[2].soil_kpa = pair[0].soil_kpa + share * (pair[3].soil_kpa - pair[0].soil_kpa);

@@ -151,8 +151,7 @@ static double area_of(const lw_diagram *d, lw_way way, bool uniform) {
       area += 0.5 * (p[way].value + q[way].value) * run;
       continue;
     }
-    for (int k = 0; k < CUTS; k++)
-      area += at(d, way, a->depth_m + (k + 0.5) * run / CUTS, true) * run / CUTS;
+    for (int k = 0; k < CUTS; k++) area += at(d, way, a->depth_m + (k + 0.5) * run / CUTS, true) * run / CUTS;
   }
   return area;
 }
@@ -162,8 +161,7 @@ static double sum_of_load(const lw_diagram *d, int load) {
   enum { CUTS = 20000 };
   const lw_plane *plane = &d->asked.back;
   double run = plane->height_m / CUTS, sum = 0.0;
-  for (int i = 0; i < CUTS; i++)
-    sum += run * lw_elastic_kpa_on(plane, load, d->loads_by, (i + 0.5) * run);
+  for (int i = 0; i < CUTS; i++) sum += run * lw_elastic_kpa_on(plane, load, d->loads_by, (i + 0.5) * run);
   return sum;
 }
 
@@ -225,8 +223,8 @@ Test(diagram, the_loads_area_is_their_push) {
     for (int k = 0; k < plane.load_count && made->way[LW_WAY_COULOMB].known; k++) {
       double push = made->way[LW_WAY_COULOMB].loads.load[k].push_kn_per_m;
       if (plane.load[k].near_m < 0.05) continue; /* so near that even steps miss its peak */
-      cr_expect_lt(fabs(sum_of_load(made, k) - push), 1e-3 * push + 1e-6, "plane %d, load %d: %.9g, push %.9g",
-                   i, k, sum_of_load(made, k), push);
+      cr_expect_lt(fabs(sum_of_load(made, k) - push), 1e-3 * push + 1e-6,
+                   "plane %d, load %d: %.9g, push %.9g", i, k, sum_of_load(made, k), push);
     }
   }
 }

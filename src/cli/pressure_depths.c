@@ -1,0 +1,119 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <stdio.h>
+
+#include "pressure_side.h"
+#include "report/diagram_words.h"
+
+/* Pressure against depth: as tables of text, and every column as CSV. */
+
+static void add_number(lw_number value, int wide, lw_text *text) {
+  if (value.known)
+    lw_text_addf(text, "%*.3f", wide, value.value);
+  else
+    lw_text_addf(text, "%*s", wide, "-");
+}
+
+static void add_active(const lw_diagram *d, lw_text *text) {
+  static const lw_way COLUMN[] = {LW_WAY_RANKINE, LW_WAY_COULOMB, LW_WAY_LOG_SPIRAL, LW_WAY_ANNEX_C,
+                                  LW_WAY_AT_REST};
+  lw_text_add(text, "\nActive and at rest, level part in kPa a metre of depth, soil and uniform load\n"
+                    "  depth m soil  stress   water Rankine Coulomb  spiral annex C at rest   loads\n");
+  for (int i = 0; i < d->depth_count; i++) {
+    const lw_diagram_depth *row = &d->depth[i];
+    bool on_back = row->depth_m > -1e-9;
+    lw_text_addf(text, "  %7.3f", row->depth_m);
+    if (on_back)
+      lw_text_addf(text, "%5d%8.3f%8.3f", row->layer + 1, row->stress_kpa, row->pore_kpa);
+    else
+      lw_text_addf(text, "%5s%8s%8s", "-", "-", "-");
+    for (size_t k = 0; k < sizeof COLUMN / sizeof *COLUMN; k++) add_number(row->soil_kpa[COLUMN[k]], 8, text);
+    lw_text_addf(text, "%8.3f\n", row->loads_kpa);
+  }
+}
+
+static void add_passive(const lw_diagram *d, lw_text *text) {
+  static const lw_way COLUMN[] = {LW_WAY_PASSIVE_RANKINE, LW_WAY_PASSIVE_COULOMB, LW_WAY_PASSIVE_LOG_SPIRAL,
+                                  LW_WAY_PASSIVE_ANNEX_C};
+  lw_text_add(text,
+              "\nPassive, the same; and the wedges' level thrust on the plane as far down as here, kN/m\n"
+              "  depth m  effective  Rankine  Coulomb   spiral  annex C  wedge act  wedge pas\n");
+  for (int i = 0; i < d->depth_count; i++) {
+    const lw_diagram_depth *row = &d->depth[i];
+    lw_text_addf(text, "  %7.3f%11.3f", row->depth_m, row->effective_kpa);
+    for (size_t k = 0; k < sizeof COLUMN / sizeof *COLUMN; k++) add_number(row->soil_kpa[COLUMN[k]], 9, text);
+    add_number(row->down_to_kn_per_m[LW_WAY_WEDGE], 11, text);
+    add_number(row->down_to_kn_per_m[LW_WAY_PASSIVE_WEDGE], 11, text);
+    lw_text_add(text, "\n");
+  }
+}
+
+/* The part of each load: what Coulomb and at rest make of the uniform one, and each at a distance. */
+static void add_loads(const lw_diagram *d, lw_text *text) {
+  const lw_plane *back = &d->asked.back;
+  char name[24];
+  if (back->load_count == 0 && back->surcharge_kpa <= 0.0) return;
+  lw_text_addf(text, "\nThe part of each load, level, kPa; at a distance by the %s\n  depth m",
+               lw_load_theory_title(d->loads_by));
+  if (back->surcharge_kpa > 0.0) lw_text_add(text, "  uniform,  uniform,");
+  for (int k = 0; k < back->load_count; k++)
+    lw_text_addf(text, "%12s", lw_diagram_load_name(d, k, name, sizeof name));
+  if (back->surcharge_kpa > 0.0) lw_text_add(text, "\n            Coulomb   at rest");
+  lw_text_add(text, "\n");
+  for (int i = 0; i < d->depth_count; i++) {
+    const lw_diagram_depth *row = &d->depth[i];
+    lw_text_addf(text, "  %7.3f", row->depth_m);
+    if (back->surcharge_kpa > 0.0) {
+      add_number(row->uniform_kpa[LW_WAY_COULOMB], 10, text);
+      add_number(row->uniform_kpa[LW_WAY_AT_REST], 10, text);
+    }
+    for (int k = 0; k < back->load_count; k++) lw_text_addf(text, "%12.3f", row->load_kpa[k]);
+    lw_text_add(text, "\n");
+  }
+}
+
+void lw_pressure_depths_text(const lw_diagram *diagram, lw_text *text) {
+  add_active(diagram, text);
+  add_passive(diagram, text);
+  add_loads(diagram, text);
+}
+
+static void csv_head(const lw_diagram *d, lw_text *text) {
+  char name[24];
+  lw_text_add(text, "depth [m],soil,stress [kPa],water [kPa],effective stress [kPa]");
+  for (int i = 0; i < LW_WAY_COUNT; i++) {
+    const char *slug = lw_way_slug((lw_way)i);
+    if (i == LW_WAY_WEDGE || i == LW_WAY_PASSIVE_WEDGE)
+      lw_text_addf(text, ",%s down to here [kN/m]", slug);
+    else
+      lw_text_addf(text, ",%s [kPa],%s of it uniform load [kPa]", slug, slug);
+  }
+  for (int k = 0; k < d->asked.back.load_count; k++)
+    lw_text_addf(text, ",%s [kPa]", lw_diagram_load_name(d, k, name, sizeof name));
+  lw_text_add(text, "\n");
+}
+
+static void csv_number(lw_number value, lw_text *text) {
+  lw_text_add(text, ",");
+  if (value.known) lw_text_addf(text, "%.9g", value.value);
+}
+
+void lw_pressure_depths_csv(const lw_diagram *diagram, lw_text *text) {
+  csv_head(diagram, text);
+  for (int i = 0; i < diagram->depth_count; i++) {
+    const lw_diagram_depth *row = &diagram->depth[i];
+    bool on_back = row->depth_m > -1e-9;
+    lw_text_addf(text, "%.9g,", row->depth_m);
+    if (on_back) lw_text_addf(text, "%d", row->layer + 1);
+    csv_number((lw_number){row->stress_kpa, on_back}, text);
+    csv_number((lw_number){row->pore_kpa, on_back}, text);
+    csv_number((lw_number){row->effective_kpa, on_back}, text);
+    for (int k = 0; k < LW_WAY_COUNT; k++) {
+      bool wedge = k == LW_WAY_WEDGE || k == LW_WAY_PASSIVE_WEDGE;
+      csv_number(wedge ? row->down_to_kn_per_m[k] : row->soil_kpa[k], text);
+      if (!wedge) csv_number(row->uniform_kpa[k], text);
+    }
+    for (int k = 0; k < diagram->asked.back.load_count; k++)
+      csv_number((lw_number){row->load_kpa[k], true}, text);
+    lw_text_add(text, "\n");
+  }
+}

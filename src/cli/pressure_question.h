@@ -1,0 +1,20 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef LOWWALL_CLI_PRESSURE_QUESTION_H
+#define LOWWALL_CLI_PRESSURE_QUESTION_H
+
+#include "formula.h"
+#include "pressure_run.h"
+
+/* What `lowwall pressure` is asked without a sheet; too big for a stack, all zero before it is read. */
+typedef struct lw_pressure_question {
+  lw_formula_given given;
+  lw_case more; /* further soils, and loads */
+  lw_pressure_run run;
+} lw_pressure_question;
+
+void lw_pressure_question_help(void);
+
+/* The items from the argument first on. false where there are faults, which are in given */
+bool lw_pressure_question_read(int argc, char **argv, int first, lw_pressure_question *question);
+
+#endif
