@@ -81,15 +81,28 @@ static const lw_order *by_chance(int number) {
   if (pick(3) == 0) add("cap height=50 mm;cap depth=240 mm;cap length=500 mm;");
   if (pick(4) == 0)
     add("title=Agardenwallwithanamethathasnoblankinitandthatgoesonandonbeyondanyline and more;");
+  if (number / 2 % 2) add("units=us;");
   add("method slip=not;"); /* no drawing shows it, and it takes most of the time */
   return order_try(items);
+}
+
+/* Feet and inches to the nearest eighth, worked out by hand: 2'-7 1/2". */
+static void feet_and_inches(double length_m, char *out, size_t size) {
+  long eighths = lround(length_m / 0.0254 * 8.0), feet = eighths / 96, inches = eighths / 8 % 12;
+  long part = eighths % 8, of = 8;
+  char fraction[48] = "", before[32] = "";
+  for (; part % 2 == 0 && part > 0; part /= 2) of /= 2;
+  if (part > 0) snprintf(fraction, sizeof fraction, " %ld/%ld", part, of);
+  if (feet > 0) snprintf(before, sizeof before, "%ld'-", feet);
+  snprintf(out, size, "%s%ld%s\"", before, inches, fraction);
 }
 
 /* Every run's length stands on the drawing or below it. */
 static void expect_lengths(const lw_drawing *d, const lw_order *o) {
   for (int i = 0; i < o->plan.run_count; i++) {
-    char words[40];
+    char words[128];
     snprintf(words, sizeof words, "%.0f", o->plan.run[i].length_m * 1000.0);
+    if (order_result()->units == LW_UNITS_US) feet_and_inches(o->plan.run[i].length_m, words, sizeof words);
     cr_expect(on_paper_says(d, words), "%s is not told: %s", words, items);
   }
 }
@@ -117,6 +130,8 @@ Test(drawn_plans, at_any_width_all_is_told_and_read) {
         expect_on_paper(&d, items);
         expect_lengths(&d, o);
         expect_turns(&d, o);
+        if (order_result()->units == LW_UNITS_US)
+          expect_no_metric(&d, order_result()->verdict.headline, items);
         drawn++;
       }
       lw_drawing_free(&d);

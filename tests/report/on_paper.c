@@ -123,11 +123,50 @@ void expect_on_paper(const lw_drawing *drawing, const char *name) {
   lw_text_free(&svg);
 }
 
+/* All words of so many letters or more, joined however they are broken into lines. */
+static void add_words(const lw_drawing *drawing, size_t least, lw_text *all) {
+  for (size_t i = 0; i < drawing->mark_count; i++) {
+    const char *words = drawing->words.data + drawing->mark[i].words;
+    if (drawing->mark[i].kind == LW_MARK_WORDS && strlen(words) >= least) lw_text_addf(all, "%s ", words);
+  }
+}
+
+static void blank_out(char *all, const char *words) {
+  for (char *at = strstr(all, words); words[0] != '\0' && at; at = strstr(at, words))
+    memset(at, '#', strlen(words));
+}
+
+/* Behind a figure and before no letter. */
+static const char *metric_in(const char *all) {
+  static const char *const UNITS[] = {" m", " mm", " cm", " kg", " m3"};
+  static const char *const NEVER[] = {"kN", "kPa", "metre", "in mm"};
+  for (size_t i = 0; i < sizeof NEVER / sizeof *NEVER; i++)
+    if (strstr(all, NEVER[i])) return strstr(all, NEVER[i]);
+  for (size_t i = 0; i < sizeof UNITS / sizeof *UNITS; i++)
+    for (const char *at = strstr(all + 1, UNITS[i]); at; at = strstr(at + 1, UNITS[i])) {
+      char next = at[strlen(UNITS[i])];
+      bool letter = (next >= 'a' && next <= 'z') || (next >= 'A' && next <= 'Z');
+      if (!letter && at[-1] >= '0' && at[-1] <= '9') return at;
+    }
+  return NULL;
+}
+
+void expect_no_metric(const lw_drawing *drawing, const char *headline, const char *name) {
+  lw_text all = {0};
+  add_words(drawing, 3, &all); /* shorter ones are names of pegs and cut pieces */
+  lw_text_addf(&all, "%s %s %s ", drawing->title.data, drawing->description.data,
+               drawing->figure.data ? drawing->figure.data : "");
+  cr_assert_not_null(all.data);
+  blank_out(all.data, headline);
+  const char *found = metric_in(all.data);
+  cr_expect(found == NULL, "\"%.60s\" is metric: %s",
+            found ? (found - all.data > 20 ? found - 20 : all.data) : "", name);
+  lw_text_free(&all);
+}
+
 bool on_paper_says(const lw_drawing *drawing, const char *words) {
   lw_text all = {0};
-  for (size_t i = 0; i < drawing->mark_count; i++)
-    if (drawing->mark[i].kind == LW_MARK_WORDS)
-      lw_text_addf(&all, "%s ", drawing->words.data + drawing->mark[i].words);
+  add_words(drawing, 0, &all);
   bool says = all.data != NULL && strstr(all.data, words) != NULL;
   lw_text_free(&all);
   return says;

@@ -63,13 +63,14 @@ static void pair_above(lw_sketch *s) {
   if (broken) broken_at(s, x, foot + high);
   const char *cut = broken ? "; drawn broken off" : "";
   if (tier->pressure_kpa > 0.0)
-    lw_sketch_note(s, x, foot + 0.5 * high,
-                   "face of the other wall, %.2f m high and %.2f m away%s; with what it holds up it presses "
-                   "%.1f kPa on this ground",
-                   tier->height_m, tier->distance_m, cut, tier->pressure_kpa);
+    lw_sketch_note(
+        s, x, foot + 0.5 * high,
+        "face of the other wall, %s high and %s away%s; with what it holds up it presses %s on this ground",
+        lw_sketch_m(s, tier->height_m, 2).text, lw_sketch_m(s, tier->distance_m, 2).text, cut,
+        lw_sketch_amount(s, LW_KIND_PRESSURE, tier->pressure_kpa, 1).text);
   else
-    lw_sketch_note(s, x, foot + 0.5 * high, "face of the other wall, %.2f m high and %.2f m away%s",
-                   tier->height_m, tier->distance_m, cut);
+    lw_sketch_note(s, x, foot + 0.5 * high, "face of the other wall, %s high and %s away%s",
+                   lw_sketch_m(s, tier->height_m, 2).text, lw_sketch_m(s, tier->distance_m, 2).text, cut);
 }
 
 void lw_sketch_other_wall(lw_sketch *s) {
@@ -82,13 +83,14 @@ void lw_sketch_other_wall(lw_sketch *s) {
   } else if (lw_sketch_pair(s)) {
     double x = lw_sketch_pair_m(s);
     lw_sketch_note(s, x, lw_sketch_ground_front(s, x) - 0.5 * tier->height_m,
-                   "the other wall, %.2f m high, stands here, %.2f m away; its thickness is not given",
-                   tier->height_m, tier->distance_m);
+                   "the other wall, %s high, stands here, %s away; its thickness is not given",
+                   lw_sketch_m(s, tier->height_m, 2).text, lw_sketch_m(s, tier->distance_m, 2).text);
   } else if (told) {
     double edge = 2.0 / s->mm_per_m, x = tier->above ? s->right_m - edge : s->left_m + edge;
     lw_sketch_note(s, x, tier->above ? lw_sketch_ground_behind(s, x) : lw_sketch_ground_front(s, x),
-                   "the other wall is %.2f m away on this side, %s, %.2f m high: out of the picture",
-                   tier->distance_m, tier->above ? "above" : "below", tier->height_m);
+                   "the other wall is %s away on this side, %s, %s high: out of the picture",
+                   lw_sketch_m(s, tier->distance_m, 2).text, tier->above ? "above" : "below",
+                   lw_sketch_m(s, tier->height_m, 2).text);
   }
 }
 
@@ -104,8 +106,8 @@ void lw_sketch_fence(lw_sketch *s) {
   bool far = x > s->right_m - 1.0 / s->mm_per_m || (behind && closes && c->fence.distance.origin != LW_GIVEN);
   double edge = s->right_m - 1.0 / s->mm_per_m;
   if (far) {
-    lw_sketch_note(s, edge, lw_sketch_ground_behind(s, edge), "a fence %.2f m high is further behind",
-                   c->fence.height.si);
+    lw_sketch_note(s, edge, lw_sketch_ground_behind(s, edge), "a fence %s high is further behind",
+                   lw_sketch_m(s, c->fence.height.si, 2).text);
     return;
   }
   double foot = behind ? lw_sketch_ground_behind(s, x) : crest.y_m, high = drawn_m(s, c->fence.height.si);
@@ -115,9 +117,9 @@ void lw_sketch_fence(lw_sketch *s) {
                      lw_sketch_at(s, x + half, foot + high), lw_sketch_at(s, x + half, foot)};
   lw_drawing_area(s->paper, LW_PEN_SEEN, LW_FILL_PAPER, post, 4);
   if (broken) broken_at(s, x, foot + high);
-  char where[40] = "on the wall";
-  if (behind) lw_print(where, sizeof where, "%.2f m behind the top", away);
-  lw_sketch_note(s, x, foot + 0.6 * high, "fence, %.2f m high%s, %s%s", c->fence.height.si,
-                 c->fence.height.origin == LW_GIVEN ? "" : " (assumed)", where,
-                 broken ? "; drawn broken off" : "");
+  char where[64] = "on the wall";
+  if (behind) lw_print(where, sizeof where, "%s behind the top", lw_sketch_m(s, away, 2).text);
+  lw_sketch_note(
+      s, x, foot + 0.6 * high, "fence, %s high%s, %s%s", lw_sketch_m(s, c->fence.height.si, 2).text,
+      c->fence.height.origin == LW_GIVEN ? "" : " (assumed)", where, broken ? "; drawn broken off" : "");
 }

@@ -2,11 +2,10 @@
 #include <math.h>
 #include <stdlib.h>
 
-#include "base/print.h"
 #include "sketch.h"
 
 /* Dimensions as the trade draws them: a chain with a slash at each end of a length, whole lengths outside of
- * the parts, millimetres without a unit. */
+ * the parts, millimetres without a unit or feet and inches. */
 
 void lw_sketch_slash(lw_drawing *paper, lw_xy_mm at) {
   lw_xy_mm line[] = {{at.x_mm - 0.9, at.y_mm + 0.9}, {at.x_mm + 0.9, at.y_mm - 0.9}};
@@ -35,12 +34,11 @@ void lw_sketch_upright(lw_sketch *s, double x_mm, bool values_right, const doubl
     double y = lw_sketch_at(s, 0.0, 0.5 * (level_m[i] + level_m[i + 1])).y_mm;
     lw_xy_mm leader[] = {{x_mm, y}, {x_mm + way * 1.0, middle[i]}};
     if (fabs(y - middle[i]) > 0.3) lw_drawing_line(s->paper, LW_PEN_FINE, leader, 2);
-    char words[32];
     lw_anchor anchor = values_right ? LW_ANCHOR_START : LW_ANCHOR_END;
     lw_xy_mm at = {x_mm + way * 1.3, middle[i] + 0.35 * LW_SMALL_MM};
-    lw_print(words, sizeof words, "%.0f", (level_m[i + 1] - level_m[i]) * 1000.0);
-    lw_drawing_words(s->paper, at, anchor, LW_SMALL_MM, "%s", words);
-    lw_sketch_take(s, lw_sketch_words_box(words, at, anchor));
+    lw_amount words = lw_sketch_dimension(s, level_m[i + 1] - level_m[i]);
+    lw_drawing_words(s->paper, at, anchor, LW_SMALL_MM, "%s", words.text);
+    lw_sketch_take(s, lw_sketch_words_box(words.text, at, anchor));
   }
 }
 
@@ -51,28 +49,61 @@ static void level(lw_sketch *s, double y_mm, double from_m, double to_m) {
   lw_sketch_slash(s->paper, line[0]);
   lw_sketch_slash(s->paper, line[1]);
   lw_sketch_label(s, (lw_xy_mm){0.5 * (a.x_mm + b.x_mm), y_mm + 1.2 + 0.8 * LW_SMALL_MM}, LW_ANCHOR_MIDDLE,
-                  "%.0f", (to_m - from_m) * 1000.0);
+                  "%s", lw_sketch_dimension(s, to_m - from_m).text);
 }
 
 static void add_level(double *levels, int *count, double level_m) {
   if (*count < LW_DIMENSIONS_MAX && level_m - levels[*count - 1] > 1e-6) levels[(*count)++] = level_m;
 }
 
-void lw_sketch_dimensions(lw_sketch *sketch) {
-  static const double INNER_MM = 9.0, OUTER_MM = 18.0, BELOW_MM = 19.0, NEAR_MM = 8.0;
-  const lw_wall *w = &sketch->result->wall;
-  const lw_section *section = &w->section;
-  double pad = lw_sketch_under(sketch), window = lw_sketch_at(sketch, sketch->left_m, 0.0).x_mm;
-  double levels[LW_DIMENSIONS_MAX] = {-pad};
+/* Where bedding, base, ground, cap and top lie, from the bottom up. */
+static int levels_of(const lw_sketch *s, double levels[LW_DIMENSIONS_MAX]) {
+  const lw_section *section = &s->result->wall.section;
   int count = 1;
-  add_level(levels, &count, -lw_sketch_bedding(sketch));
+  levels[0] = -lw_sketch_under(s);
+  add_level(levels, &count, -lw_sketch_bedding(s));
   add_level(levels, &count, 0.0);
   add_level(levels, &count, section->embedment_m);
   if (section->has_cap) add_level(levels, &count, section->height_m - section->cap_height_m);
   add_level(levels, &count, section->height_m);
-  lw_sketch_upright(sketch, window + INNER_MM - OUTER_MM, false, levels, count);
-  double whole[] = {-pad, section->height_m};
-  if (count > 2) lw_sketch_upright(sketch, window - OUTER_MM, false, whole, 2);
-  level(sketch, lw_sketch_at(sketch, 0.0, -pad).y_mm + (lw_sketch_presses(sketch) ? BELOW_MM : NEAR_MM), 0.0,
-        section->base_width_m);
+  return count;
+}
+
+double lw_sketch_upright_wide(const lw_sketch *s, const double *level_m, int count) {
+  double wide = 0.0;
+  for (int i = 0; i + 1 < count; i++) {
+    lw_amount words = lw_sketch_dimension(s, level_m[i + 1] - level_m[i]);
+    wide = fmax(wide, lw_drawing_text_width(words.text, LW_SMALL_MM));
+  }
+  return wide;
+}
+
+/* Of paper from the chain of the parts to the window; feet and inches take more of it themselves. */
+static double inner_mm(const lw_sketch *s) {
+  return s->result->units == LW_UNITS_US ? 5.0 : 9.0;
+}
+
+/* From the window to the chain of the whole. */
+static double outer_mm(const lw_sketch *s, const double *levels, int count) {
+  static const double BESIDE_MM = 2.6, LEAST_MM = 9.0;
+  return inner_mm(s) + fmax(LEAST_MM, lw_sketch_upright_wide(s, levels, count) + BESIDE_MM);
+}
+
+double lw_sketch_dimensions_wide(const lw_sketch *s) {
+  static const double INTO_MARGIN_MM = 2.2, LEAST_MM = 24.0;
+  double levels[LW_DIMENSIONS_MAX];
+  int count = levels_of(s, levels);
+  double whole[] = {levels[0], levels[count - 1]};
+  return fmax(LEAST_MM, outer_mm(s, levels, count) + lw_sketch_upright_wide(s, whole, 2) - INTO_MARGIN_MM);
+}
+
+void lw_sketch_dimensions(lw_sketch *sketch) {
+  static const double BELOW_MM = 19.0, NEAR_MM = 8.0;
+  double levels[LW_DIMENSIONS_MAX], window = lw_sketch_at(sketch, sketch->left_m, 0.0).x_mm;
+  int count = levels_of(sketch, levels);
+  double whole[] = {levels[0], levels[count - 1]}, outer = outer_mm(sketch, levels, count);
+  lw_sketch_upright(sketch, window - inner_mm(sketch), false, levels, count);
+  if (count > 2) lw_sketch_upright(sketch, window - outer, false, whole, 2);
+  level(sketch, lw_sketch_at(sketch, 0.0, levels[0]).y_mm + (lw_sketch_presses(sketch) ? BELOW_MM : NEAR_MM),
+        0.0, sketch->result->wall.section.base_width_m);
 }

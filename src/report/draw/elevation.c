@@ -8,7 +8,7 @@
 
 /* The page of the elevation: how many strips at which scale, one below the other, and the legend. */
 
-static const double LEVELS_MM = LW_LEVELS_MM, ABOVE_MM = 11.5, BELOW_MM = 14.0, RIGHT_MM = 3.0;
+static const double ABOVE_MM = 11.5, BELOW_MM = 14.0, RIGHT_MM = 3.0;
 
 static void measure(lw_elevation *e) {
   const lw_order *o = e->order;
@@ -29,6 +29,7 @@ static void measure(lw_elevation *e) {
   e->bottom_m = -e->pad_m - e->bedding_m;
   e->top_m = o->plan.courses * o->plan.course_m + e->cap_m;
   e->both_ends = lw_elevation_ends_differ(e);
+  lw_elevation_levels_room(e);
 }
 
 /* Whole stretches as long as they fit, a long one broken off. gives their number, one too many if too long */
@@ -50,18 +51,18 @@ static int pack(lw_elevation *e, double room_m, int most) {
 /* Blocks at least so large on paper that a letter fits on a cut one; or any size. */
 static bool choose(lw_elevation *e, double room_mm, bool any_size) {
   static const double LEAST_LONG_MM = 5.0, LEAST_HIGH_MM = 3.2;
-  static const int SCALES[] = {5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 300, 500, 1000, 2000};
+  static const int SMALLEST = 2400;
   static const double HIGHEST_MM = 90.0;
   for (int most = 1; most <= LW_STRIP_MAX; most++)
-    for (size_t i = 0; i < sizeof SCALES / sizeof *SCALES; i++) {
-      double mm_per_m = 1000.0 / SCALES[i];
+    for (int i = 0, scale; (scale = lw_sketch_scale(&e->s, i)) > 0 && scale <= SMALLEST; i++) {
+      double mm_per_m = 1000.0 / scale;
       bool small = e->order->plan.module_m * mm_per_m < LEAST_LONG_MM ||
                    e->order->plan.course_m * mm_per_m < LEAST_HIGH_MM;
       if (small && !any_size) break;
       if ((e->top_m - e->bottom_m) * mm_per_m > HIGHEST_MM) continue;
       e->strip_count = pack(e, room_mm / mm_per_m, most);
       if (e->strip_count > most) continue;
-      e->s.scale = SCALES[i];
+      e->s.scale = scale;
       e->s.mm_per_m = mm_per_m;
       return true;
     }
@@ -78,8 +79,8 @@ static void describe(lw_elevation *e) {
   lw_text_addf(&paper->title, "Elevation of the wall%s%s", title[0] ? ": " : "", title);
   lw_text_addf(&paper->description, "%s ", e->s.result->verdict.headline);
   if (!o->plan.solid) lw_text_addf(&paper->description, "Courses: %d. ", o->plan.courses);
-  lw_text_addf(&paper->description, "Runs: %d, %.3f m along the lowest face.", o->plan.run_count,
-               o->plan.length_m);
+  lw_text_addf(&paper->description, "Runs: %d, %s along the lowest face.", o->plan.run_count,
+               lw_sketch_m(&e->s, o->plan.length_m, 3).text);
   if (!o->plan.solid) lw_text_addf(&paper->description, " Cut pieces: %d.", cuts);
   paper->failed = paper->failed || paper->title.failed || paper->description.failed;
 }
@@ -88,17 +89,18 @@ static void draw(lw_elevation *e) {
   char words[320];
   bool setback = e->order->plan.setback_m > 0.0 && !e->order->plan.solid;
   lw_print(words, sizeof words,
-           "Elevation, 1:%d when printed %.0f mm wide; lengths in mm. Seen from in front and unrolled, one "
+           "Elevation, %s when printed %s wide; lengths in %s. Seen from in front and unrolled, one "
            "run after another from left to right%s.%s",
-           e->s.scale, e->s.width_mm, e->strip_count > 1 ? ", in strips" : "",
+           lw_sketch_scale_words(&e->s).text, lw_sketch_mm(&e->s, e->s.width_mm / 1000.0).text,
+           lw_sketch_lengths_in(&e->s), e->strip_count > 1 ? ", in strips" : "",
            setback ? " Each course is drawn over the lowest one; the gaps at corners are the setbacks." : "");
   double y = lw_sketch_head(&e->s, words);
   for (int i = 0; i < e->strip_count; i++) {
-    double left = LW_MARGIN_MM + LEVELS_MM;
+    double left = LW_MARGIN_MM + e->levels_mm;
     y += ABOVE_MM;
     e->s.origin = (lw_xy_mm){left - e->strip[i].from_m * e->s.mm_per_m, y + e->top_m * e->s.mm_per_m};
-    if (i == 0) lw_elevation_levels(e, &e->strip[i], LW_AT_BEGINNING);
-    if (i + 1 == e->strip_count && e->both_ends) lw_elevation_levels(e, &e->strip[i], LW_AT_END);
+    if (i == 0) lw_elevation_levels(e, LW_AT_BEGINNING);
+    if (i + 1 == e->strip_count && e->both_ends) lw_elevation_levels(e, LW_AT_END);
     lw_elevation_strip(e, &e->strip[i]);
     y += (e->top_m - e->bottom_m) * e->s.mm_per_m + BELOW_MM;
   }
@@ -118,7 +120,7 @@ lw_status lw_draw_elevation(const lw_result *result, const lw_order *order, doub
     e->order = order;
     e->piece = piece;
     measure(e);
-    double room = width_mm - 2.0 * LW_MARGIN_MM - LEVELS_MM - (e->both_ends ? LEVELS_MM : RIGHT_MM);
+    double room = width_mm - 2.0 * LW_MARGIN_MM - e->levels_mm - (e->both_ends ? e->levels_mm : RIGHT_MM);
     fits = choose(e, room, false) || choose(e, room, true);
     if (fits) draw(e);
   }

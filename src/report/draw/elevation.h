@@ -23,6 +23,7 @@ typedef struct lw_elevation {
   double pad_m, bedding_m, cap_m, ground_m;
   double top_m, bottom_m;
   bool both_ends; /* base or ground lie otherwise at the end than at the beginning: each has its heights */
+  double levels_mm, apart_mm; /* of paper beside an end for its heights, and from chain to chain */
   int strip_count;
   lw_face_strip strip[LW_STRIP_MAX];
   lw_piece *piece;                                            /* room for one row */
@@ -31,7 +32,6 @@ typedef struct lw_elevation {
   bool seen[LW_PIECE_HEAD + 1]; /* which kinds were drawn: the legend names those */
 } lw_elevation;
 
-#define LW_LEVELS_MM 17.0 /* of paper beside an end for its heights */
 typedef enum lw_face_end { LW_AT_BEGINNING, LW_AT_END } lw_face_end;
 
 /* The ground in front where it is given, for all of a wall by its fall; else where the base is lowest.
@@ -39,7 +39,9 @@ typedef enum lw_face_end { LW_AT_BEGINNING, LW_AT_END } lw_face_end;
 bool lw_elevation_ground(const lw_elevation *e, double at_m, int raised, double *level_m);
 bool lw_elevation_ends_differ(const lw_elevation *e);
 /* The heights of one end, beside it. */
-void lw_elevation_levels(lw_elevation *e, const lw_face_strip *strip, lw_face_end end);
+void lw_elevation_levels(lw_elevation *e, lw_face_end end);
+/* Room for them, beside either end. */
+void lw_elevation_levels_room(lw_elevation *e);
 /* Where a stretch ends on the development. */
 static inline double lw_elevation_end(const lw_elevation *e, int stretch) {
   return e->begins_m[stretch] + e->order->stretch[stretch].length_m;

@@ -50,7 +50,7 @@ static double pieces(lw_elevation *e, double y_mm) {
     double length = kind == LW_PIECE_HALF ? half_length(e) : plan->unit_m;
     lw_print(words, sizeof words, "%s", WORDS[kind]);
     if (kind <= LW_PIECE_HALF)
-      lw_print(words, sizeof words, "%s, %.0f mm long", WORDS[kind], length * 1000.0);
+      lw_print(words, sizeof words, "%s, %s long", WORDS[kind], lw_sketch_mm(&e->s, length).text);
     y_mm = said(e, y_mm, words);
   }
   return y_mm;
@@ -72,7 +72,8 @@ static double ground(lw_elevation *e, double y_mm) {
   lw_xy_mm line[] = {{LW_MARGIN_MM, y_mm + 0.5 * HIGH_MM}, {LW_MARGIN_MM + SAMPLE_MM, y_mm + 0.5 * HIGH_MM}};
   char words[160];
   lw_drawing_line(e->s.paper, LW_PEN_CUT, line, 2);
-  lw_print(words, sizeof words, "ground in front, %.0f mm above the lowest base%s", e->ground_m * 1000.0,
+  lw_print(words, sizeof words, "ground in front, %s above the lowest base%s",
+           lw_sketch_mm(&e->s, e->ground_m).text,
            plan->falls ? " at its low end"
            : steps     ? "; where the base is raised its level is not given, and not drawn"
                        : "");
@@ -82,28 +83,28 @@ static double ground(lw_elevation *e, double y_mm) {
 static double layers(lw_elevation *e, double y_mm) {
   char words[120];
   if (e->cap_m > 0.0) {
-    lw_print(words, sizeof words, "caps, %.0f mm high%s", e->cap_m * 1000.0,
+    lw_print(words, sizeof words, "caps, %s high%s", lw_sketch_mm(&e->s, e->cap_m).text,
              e->cap_cut ? "; the hatched ones are sawn: `lowwall order` has their lengths and mitres" : "");
     y_mm = band(e, y_mm, LW_HATCH_NONE, LW_FILL_PAPER, words);
   }
   if (e->bedding_m > 0.0) {
-    lw_print(words, sizeof words, "bedding, %.0f mm", e->bedding_m * 1000.0);
+    lw_print(words, sizeof words, "bedding, %s", lw_sketch_mm(&e->s, e->bedding_m).text);
     y_mm = band(e, y_mm, LW_HATCH_SAND, LW_FILL_PAPER, words);
   }
   if (e->pad_m > 0.0) {
-    lw_print(words, sizeof words, "compacted stone pad, %.0f mm", e->pad_m * 1000.0);
+    lw_print(words, sizeof words, "compacted stone pad, %s", lw_sketch_mm(&e->s, e->pad_m).text);
     y_mm = band(e, y_mm, LW_HATCH_PAD, LW_FILL_PAPER, words);
   }
   return ground(e, y_mm);
 }
 
-static void cut_words(const lw_cut *c, char *words, size_t size) {
+static void cut_words(const lw_sketch *s, const lw_cut *c, char *words, size_t size) {
   const char *base = c->base_unit ? ", base unit" : "";
   if (c->kind == LW_CUT_CLOSER)
-    lw_print(words, size, "%.0f mm: %d%s", c->long_m * 1000.0, c->count, base);
+    lw_print(words, size, "%s: %d%s", lw_sketch_mm(s, c->long_m).text, c->count, base);
   else
-    lw_print(words, size, "long edge %.0f mm, short edge %.0f mm, saw %.1f deg: %d%s", c->long_m * 1000.0,
-             c->short_m * 1000.0, c->saw_deg, c->count, base);
+    lw_print(words, size, "long edge %s, short edge %s, saw %.1f deg: %d%s", lw_sketch_mm(s, c->long_m).text,
+             lw_sketch_mm(s, c->short_m).text, c->saw_deg, c->count, base);
 }
 
 /* Each where the words before it end, or on a new line: name, length, how many. */
@@ -119,7 +120,7 @@ static double cuts(lw_elevation *e, double y_mm) {
       y_mm = lw_sketch_wrap(e->s.paper, (lw_xy_mm){x, y_mm}, right - x, LW_SMALL_MM, false,
                             "Cut pieces, each with its length and how many:");
     lw_elevation_letter(letter++, name);
-    cut_words(c, words, sizeof words);
+    cut_words(&e->s, c, words, sizeof words);
     double wide = NAME_MM + lw_drawing_text_width(words, LW_SMALL_MM) + APART_MM;
     if (x > LW_MARGIN_MM && x + wide > right) {
       x = LW_MARGIN_MM;
@@ -150,10 +151,10 @@ static double overlap(lw_elevation *e, double y_mm) {
   }
   lw_text_addf(
       &words,
-      "Joints stand too near those below in course%s%s: %.0f mm of overlap in course %d on run %d; %.0f "
-      "mm are wanted.",
-      count == 1 ? "" : "s", which.data ? which.data : "", o->course[worst].overlap_m * 1000.0, worst + 1,
-      o->course[worst].overlap_run, o->overlap_needs_m * 1000.0);
+      "Joints stand too near those below in course%s%s: %s of overlap in course %d on run %d; %s are wanted.",
+      count == 1 ? "" : "s", which.data ? which.data : "",
+      lw_sketch_mm(&e->s, o->course[worst].overlap_m).text, worst + 1, o->course[worst].overlap_run,
+      lw_sketch_mm(&e->s, o->overlap_needs_m).text);
   if (words.failed || which.failed)
     e->s.paper->failed = true;
   else

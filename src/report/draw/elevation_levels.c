@@ -38,17 +38,42 @@ static void add(double *level, int *count, double value_m) {
   (*count)++;
 }
 
-void lw_elevation_levels(lw_elevation *e, const lw_face_strip *strip, lw_face_end end) {
-  static const double BESIDE_MM = 4.0, APART_MM = 8.6;
-  bool right = end == LW_AT_END;
-  double at = right ? strip->to_m : strip->from_m, way = right ? 1.0 : -1.0, ground;
+/* Those of one end from the bottom up, and its base. gives their number */
+static int levels_of(const lw_elevation *e, lw_face_end end, double level[LW_DIMENSIONS_MAX],
+                     double *base_m) {
+  double at = end == LW_AT_END ? e->length_m : 0.0, ground;
   int raised = raised_at(e, end), count = 1;
-  double base = raised * e->order->plan.course_m, level[LW_DIMENSIONS_MAX] = {base + e->bottom_m};
-  add(level, &count, base);
+  *base_m = raised * e->order->plan.course_m;
+  level[0] = *base_m + e->bottom_m;
+  add(level, &count, *base_m);
   add(level, &count, e->top_m - e->cap_m);
   add(level, &count, e->top_m);
   if (lw_elevation_ground(e, at, raised, &ground) && ground < e->top_m) add(level, &count, ground);
-  double x = lw_sketch_at(&e->s, at, 0.0).x_mm + way * BESIDE_MM, whole[] = {base, e->top_m};
+  return count;
+}
+
+static const double BESIDE_MM = 4.0; /* of paper from the wall to the first chain */
+
+void lw_elevation_levels_room(lw_elevation *e) {
+  static const double LEAST_MM = 17.0, APART_MM = 8.6, SLASH_MM = 2.6, OUTER_MM = 1.8;
+  e->apart_mm = APART_MM;
+  e->levels_mm = LEAST_MM;
+  for (int end = LW_AT_BEGINNING; end <= LW_AT_END; end++) {
+    double level[LW_DIMENSIONS_MAX], base;
+    int count = levels_of(e, (lw_face_end)end, level, &base);
+    double whole[] = {base, e->top_m};
+    e->apart_mm = fmax(e->apart_mm, lw_sketch_upright_wide(&e->s, level, count) + SLASH_MM);
+    double outer = BESIDE_MM + e->apart_mm + lw_sketch_upright_wide(&e->s, whole, 2) + OUTER_MM;
+    e->levels_mm = fmax(e->levels_mm, outer - LW_MARGIN_MM);
+  }
+}
+
+void lw_elevation_levels(lw_elevation *e, lw_face_end end) {
+  bool right = end == LW_AT_END;
+  double way = right ? 1.0 : -1.0, level[LW_DIMENSIONS_MAX], base;
+  int count = levels_of(e, end, level, &base);
+  double x = lw_sketch_at(&e->s, right ? e->length_m : 0.0, 0.0).x_mm + way * BESIDE_MM;
+  double whole[] = {base, e->top_m};
   lw_sketch_upright(&e->s, x, right, level, count);
-  if (count > 2) lw_sketch_upright(&e->s, x + way * APART_MM, right, whole, 2);
+  if (count > 2) lw_sketch_upright(&e->s, x + way * e->apart_mm, right, whole, 2);
 }

@@ -64,12 +64,12 @@ static void run_words(lw_elevation *e, const lw_face_strip *strip, double from_m
   static const double AIR_MM = 3.5, ROW_MM = 3.0;
   lw_xy_mm line[2];
   if (!run_line(e, strip, from_m, to_m, line)) return;
-  double length = e->order->plan.run[run].length_m * 1000.0;
+  lw_amount length = lw_sketch_dimension(&e->s, e->order->plan.run[run].length_m);
   bool whole = from_m >= strip->from_m - 1e-6 && to_m <= strip->to_m + 1e-6;
   lw_xy_mm at = {0.5 * (line[0].x_mm + line[1].x_mm), line[0].y_mm + AIR_MM};
-  e->untold_run[run] = !lw_sketch_place(&e->s, at, LW_ANCHOR_MIDDLE, (lw_move){0}, "run %d%s: %.0f", run + 1,
-                                        whole ? "" : " (in parts)", length) &&
-                       !lw_sketch_place(&e->s, at, LW_ANCHOR_MIDDLE, (lw_move){ROW_MM, 1}, "%.0f", length);
+  e->untold_run[run] = !lw_sketch_place(&e->s, at, LW_ANCHOR_MIDDLE, (lw_move){0}, "run %d%s: %s", run + 1,
+                                        whole ? "" : " (in parts)", length.text) &&
+                       !lw_sketch_place(&e->s, at, LW_ANCHOR_MIDDLE, (lw_move){ROW_MM, 1}, "%s", length.text);
 }
 
 void lw_elevation_runs(lw_elevation *e, const lw_face_strip *strip, int stretch, bool words) {
@@ -106,19 +106,21 @@ void lw_elevation_steps(lw_elevation *e, const lw_face_strip *strip, int stretch
   }
 }
 
-static void told(lw_text *words, const char *format, int number, double value) {
-  lw_text_add(words, words->length > 0 ? ", " : "Without room on the drawing: ");
-  lw_text_addf(words, format, number, value);
+static const char *told_before(const lw_text *words) {
+  return words->length > 0 ? ", " : "Without room on the drawing: ";
 }
 
 double lw_elevation_untold(lw_elevation *e, double y_mm) {
   const lw_plan *plan = &e->order->plan;
   lw_text words = {0};
   for (int i = 0; i < plan->run_count; i++)
-    if (e->untold_run[i]) told(&words, "run %d: %.0f", i + 1, plan->run[i].length_m * 1000.0);
+    if (e->untold_run[i])
+      lw_text_addf(&words, "%srun %d: %s", told_before(&words), i + 1,
+                   lw_sketch_dimension(&e->s, plan->run[i].length_m).text);
   for (int i = 0; i <= plan->run_count; i++) {
     double turn = i < plan->run_count ? lw_elevation_turn_before(plan, i) : 0.0;
-    if (e->untold_corner[i]) told(&words, "at B%d a turn of %.0f deg", i + 1, turn * LW_DEG_PER_RAD);
+    if (e->untold_corner[i])
+      lw_text_addf(&words, "%sat B%d a turn of %.0f deg", told_before(&words), i + 1, turn * LW_DEG_PER_RAD);
   }
   if (words.length > 0) lw_text_add(&words, ".");
   if (words.failed)

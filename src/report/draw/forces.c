@@ -73,15 +73,18 @@ static void resultant(lw_sketch *s) {
     lw_sketch_note_aside(s, 0.0, 0.0, "no resultant falls inside the base: it tips about this edge");
     return;
   }
+  double away = fabs(contact->eccentricity_m);
+  /* With primes, lest it reads "3 in in front". */
+  lw_amount off = s->result->units == LW_UNITS_US ? lw_sketch_dimension(s, away) : lw_sketch_mm(s, away);
   lw_xy_mm to = lw_sketch_at(s, x, 0.0);
   lw_xy_mm from = {to.x_mm + LONG_MM * contact->horizontal_kn_per_m / all,
                    to.y_mm - LONG_MM * contact->vertical_kn_per_m / all};
   lw_drawing_arrow(s->paper, LW_PEN_FORCE, from, to);
   double share = 0.6 / s->mm_per_m;
   lw_sketch_note_aside(s, x + share * (from.x_mm - to.x_mm), share * (to.y_mm - from.y_mm),
-                       "resultant on the base, %.1f kN/m down and %.1f level, %.0f mm %s the middle",
-                       contact->vertical_kn_per_m, contact->horizontal_kn_per_m,
-                       fabs(contact->eccentricity_m) * 1000.0,
+                       "resultant on the base, %s down and %s level, %s %s the middle",
+                       lw_sketch_amount(s, LW_KIND_LINE_LOAD, contact->vertical_kn_per_m, 1).text,
+                       lw_sketch_figure(s, LW_KIND_LINE_LOAD, contact->horizontal_kn_per_m, 1).text, off.text,
                        contact->eccentricity_m >= 0.0 ? "in front of" : "behind");
 }
 
@@ -132,10 +135,10 @@ static void base_pressure(lw_sketch *s) {
                      {b.x_mm, b.y_mm + down * fmax(contact->rear_kpa, 0.0)},
                      {a.x_mm, a.y_mm + down * fmax(contact->front_kpa, 0.0)}};
   lw_drawing_area(s->paper, LW_PEN_SEEN, LW_FILL_TINT, area, 4);
-  lw_sketch_label(s, (lw_xy_mm){a.x_mm - 1.0, a.y_mm + 2.0}, LW_ANCHOR_END, "%.0f kPa",
-                  fmax(contact->front_kpa, 0.0));
-  lw_sketch_label(s, (lw_xy_mm){b.x_mm + 1.0, b.y_mm + 2.0}, LW_ANCHOR_START, "%.0f kPa",
-                  fmax(contact->rear_kpa, 0.0));
+  lw_sketch_label(s, (lw_xy_mm){a.x_mm - 1.0, a.y_mm + 2.0}, LW_ANCHOR_END, "%s",
+                  lw_sketch_amount(s, LW_KIND_PRESSURE, fmax(contact->front_kpa, 0.0), 0).text);
+  lw_sketch_label(s, (lw_xy_mm){b.x_mm + 1.0, b.y_mm + 2.0}, LW_ANCHOR_START, "%s",
+                  lw_sketch_amount(s, LW_KIND_PRESSURE, fmax(contact->rear_kpa, 0.0), 0).text);
 }
 
 /* On the wall's own back; over a heel on the line from the rear of the base to that of the top. */
@@ -154,13 +157,13 @@ static void push_on_back(lw_sketch *s) {
   lw_drawing_line(s->paper, LW_PEN_FINE, line, 2);
   lw_drawing_arrow(s->paper, LW_PEN_FORCE, from, to);
   if (push.through_ground_kn_per_m > 1e-9)
-    lw_print(beside, sizeof beside, "; without the %.2f that posts push through the ground",
-             push.through_ground_kn_per_m);
+    lw_print(beside, sizeof beside, "; without the %s that posts push through the ground",
+             lw_sketch_figure(s, LW_KIND_LINE_LOAD, push.through_ground_kn_per_m, 2).text);
   lw_sketch_note(
       s, push.x_m + (from.x_mm - to.x_mm) / s->mm_per_m, push.y_m + (to.y_mm - from.y_mm) / s->mm_per_m,
-      "push of the soil%s, %.2f kN/m, %.0f deg from the level, %.2f m above the foot of its line%s",
-      push.loads ? " and its loads" : "", push.kn_per_m, push.angle_rad * LW_DEG_PER_RAD, push.above_foot_m,
-      beside);
+      "push of the soil%s, %s, %.0f deg from the level, %s above the foot of its line%s",
+      push.loads ? " and its loads" : "", lw_sketch_amount(s, LW_KIND_LINE_LOAD, push.kn_per_m, 2).text,
+      push.angle_rad * LW_DEG_PER_RAD, lw_sketch_m(s, push.above_foot_m, 2).text, beside);
 }
 
 void lw_sketch_forces(lw_sketch *sketch) {
@@ -189,8 +192,10 @@ static void name_pressure(lw_sketch *s, lw_xy_mm at, const lw_thrust *thrust) {
     soil = fmax(soil, thrust->profile[i].soil_kpa);
     water = fmax(water, thrust->profile[i].water_kpa);
   }
-  lw_sketch_label(s, at, LW_ANCHOR_START, "soil to %.1f kPa", soil);
-  if (water > 0.0) lw_sketch_label(s, at, LW_ANCHOR_START, "water to %.1f kPa", water);
+  lw_sketch_label(s, at, LW_ANCHOR_START, "soil to %s", lw_sketch_amount(s, LW_KIND_PRESSURE, soil, 1).text);
+  if (water > 0.0)
+    lw_sketch_label(s, at, LW_ANCHOR_START, "water to %s",
+                    lw_sketch_amount(s, LW_KIND_PRESSURE, water, 1).text);
 }
 
 bool lw_sketch_pushes(const lw_sketch *sketch) {

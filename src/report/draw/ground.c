@@ -43,8 +43,9 @@ static void behind(lw_sketch *s) {
   lw_drawing_line(s->paper, LW_PEN_CUT, line, (size_t)count);
   const lw_soil *soil = &s->result->wall.site.soil[0];
   double x = s->right_m - 4.0 / s->mm_per_m;
-  lw_sketch_note(s, x, 0.45 * lw_sketch_ground_behind(s, x), "soil behind: %.0f deg, %.1f kN/m3%s",
-                 soil->friction_rad * LW_DEG_PER_RAD, soil->unit_weight_kn_per_m3,
+  lw_sketch_note(s, x, 0.45 * lw_sketch_ground_behind(s, x), "soil behind: %.0f deg, %s%s",
+                 soil->friction_rad * LW_DEG_PER_RAD,
+                 lw_sketch_amount(s, LW_KIND_UNIT_WEIGHT, soil->unit_weight_kn_per_m3, 1).text,
                  s->result->wall.site.soil_count > 1 ? "; layers are marked" : "");
 }
 
@@ -84,8 +85,9 @@ static void layers(lw_sketch *s) {
                        lw_sketch_at(s, s->right_m, y)};
     lw_drawing_line(s->paper, LW_PEN_SEEN, line, 2);
     const lw_soil *soil = &w->site.soil[i + 1];
-    lw_sketch_note(s, s->right_m - 10.0 / s->mm_per_m, y, "soil %d from here down: %.0f deg, %.1f kN/m3",
-                   i + 2, soil->friction_rad * LW_DEG_PER_RAD, soil->unit_weight_kn_per_m3);
+    lw_sketch_note(s, s->right_m - 10.0 / s->mm_per_m, y, "soil %d from here down: %.0f deg, %s", i + 2,
+                   soil->friction_rad * LW_DEG_PER_RAD,
+                   lw_sketch_amount(s, LW_KIND_UNIT_WEIGHT, soil->unit_weight_kn_per_m3, 1).text);
   }
 }
 
@@ -100,8 +102,8 @@ static void left_between(const lw_sketch *s, char *words, size_t size) {
   double bed = s->result->wall.bed_width_m, soil = bed - 2.0 * s->result->wall.site.stone_width_m;
   words[0] = '\0';
   if (bed > 0.0 && soil > 0.0005)
-    lw_print(words, size, "; at depth %.0f mm of soil are left between it and the other side's",
-             soil * 1000.0);
+    lw_print(words, size, "; at depth %s of soil are left between it and the other side's",
+             lw_sketch_mm(s, soil).text);
   else if (bed > 0.0)
     lw_print(words, size, "; at depth it fills the bed: no soil is left between the sides");
 }
@@ -119,11 +121,10 @@ static void stone(lw_sketch *s) {
   lw_drawing_area(s->paper, LW_PEN_NONE, LW_FILL_PAPER, area, 4);
   lw_drawing_hatch(s->paper, LW_HATCH_STONE, area, 4);
   if (w->site.filtered) lw_drawing_line(s->paper, LW_PEN_DOTTED, area + 1, 3);
-  char left[80];
+  char left[96];
   left_between(s, left, sizeof left);
-  lw_sketch_note(s, 0.5 * (low + high) + 0.6 * wide, 0.5 * (top - soil_cover),
-                 "clean drainage stone, %.0f mm%s%s", w->site.stone_width_m * 1000.0, filter_words(s->result),
-                 left);
+  lw_sketch_note(s, 0.5 * (low + high) + 0.6 * wide, 0.5 * (top - soil_cover), "clean drainage stone, %s%s%s",
+                 lw_sketch_mm(s, w->site.stone_width_m).text, filter_words(s->result), left);
 }
 
 static void water(lw_sketch *s) {
@@ -136,8 +137,9 @@ static void water(lw_sketch *s) {
   lw_xy_mm mark = {0.35 * line[0].x_mm + 0.65 * line[1].x_mm, line[0].y_mm};
   lw_xy_mm sign[] = {mark, {mark.x_mm - 1.3, mark.y_mm - 2.2}, {mark.x_mm + 1.3, mark.y_mm - 2.2}};
   lw_drawing_area(s->paper, LW_PEN_SEEN, LW_FILL_PAPER, sign, 3);
-  lw_sketch_note(s, s->right_m - 16.0 / s->mm_per_m, y, "water behind, %.2f m below the top: %s",
-                 s->situation->water_depth_m, lw_situation_sentence(s->situation->name));
+  lw_sketch_note(s, s->right_m - 16.0 / s->mm_per_m, y, "water behind, %s below the top: %s",
+                 lw_sketch_m(s, s->situation->water_depth_m, 2).text,
+                 lw_situation_sentence(s->situation->name));
 }
 
 /* Standing water in front, on the ground or above it. */
@@ -147,8 +149,8 @@ static void water_in_front(lw_sketch *s) {
   if (!isfinite(y) || y <= lw_sketch_ground_front(s, 0.0) || y > s->top_m) return;
   lw_xy_mm line[] = {lw_sketch_at(s, s->left_m, y), lw_sketch_at(s, 0.0, y)};
   lw_drawing_line(s->paper, LW_PEN_DASHED, line, 2);
-  lw_sketch_note(s, s->left_m + 3.0 / s->mm_per_m, y, "water in front, %.2f m below the top",
-                 w->site.front_water_depth_m);
+  lw_sketch_note(s, s->left_m + 3.0 / s->mm_per_m, y, "water in front, %s below the top",
+                 lw_sketch_m(s, w->site.front_water_depth_m, 2).text);
 }
 
 void lw_sketch_ground(lw_sketch *sketch) {

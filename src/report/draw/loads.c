@@ -41,29 +41,36 @@ static void on_cap(lw_sketch *s, const lw_site_load *load, const char *name) {
   if (load->push > 0.0) {
     lw_xy_mm foot = lw_sketch_at(s, x, crest.y_m);
     lw_drawing_arrow(s->paper, LW_PEN_FORCE, foot, (lw_xy_mm){foot.x_mm - SINGLE_MM, foot.y_mm});
-    lw_sketch_note(s, crest.x_m, crest.y_m + up, "%s on the cap, %.1f kN/m down and %.2f outward", name,
-                   load->force, load->push);
+    lw_sketch_note(s, crest.x_m, crest.y_m + up, "%s on the cap, %s down and %s outward", name,
+                   lw_sketch_amount(s, LW_KIND_LINE_LOAD, load->force, 1).text,
+                   lw_sketch_figure(s, LW_KIND_LINE_LOAD, load->push, 2).text);
   } else {
-    lw_sketch_note(s, crest.x_m, crest.y_m + up, "%s on the cap, %.1f kN/m", name, load->force);
+    lw_sketch_note(s, crest.x_m, crest.y_m + up, "%s on the cap, %s", name,
+                   lw_sketch_amount(s, LW_KIND_LINE_LOAD, load->force, 1).text);
   }
 }
 
 /* Its size and place, as the sheet has them. */
-static void size_of(const lw_site_load *load, char *words, size_t size) {
+static void size_of(const lw_sketch *s, const lw_site_load *load, char *words, size_t size) {
+  lw_kind kind = load->kind == LW_LOAD_POINT ? LW_KIND_FORCE : LW_KIND_LINE_LOAD;
+  bool us = s->result->units == LW_UNITS_US; /* feet and inches are no figure with one unit behind it */
+  lw_amount near =
+      us ? lw_sketch_m(s, load->near_m, 2) : lw_sketch_figure(s, LW_KIND_LENGTH, load->near_m, 2);
   if (load->kind == LW_LOAD_STRIP)
-    lw_print(words, size, "%.1f kPa from %.2f to %.2f m behind the top", load->pressure_kpa, load->near_m,
-             load->far_m);
+    lw_print(words, size, "%s from %s to %s behind the top",
+             lw_sketch_amount(s, LW_KIND_PRESSURE, load->pressure_kpa, 1).text, near.text,
+             lw_sketch_m(s, load->far_m, 2).text);
   else
-    lw_print(words, size, "%.1f %s, %.2f m behind the top", load->force,
-             load->kind == LW_LOAD_POINT ? "kN" : "kN/m", load->near_m);
+    lw_print(words, size, "%s, %s behind the top", lw_sketch_amount(s, kind, load->force, 1).text,
+             lw_sketch_m(s, load->near_m, 2).text);
 }
 
 static void behind(lw_sketch *s, const lw_site_load *load, const char *name) {
   static const double STRIP_MM = 6.5, SINGLE_MM = 9.0;
   double crest = s->result->wall.section.crest.x_m, up = (STRIP_MM + 2.8) / s->mm_per_m;
   double near = crest + load->near_m, far = fmin(crest + load->far_m, s->right_m);
-  char words[100];
-  size_of(load, words, sizeof words);
+  char words[120];
+  size_of(s, load, words, sizeof words);
   if (near >= s->right_m - 1e-6) {
     double edge = s->right_m - 1.0 / s->mm_per_m;
     lw_sketch_note(s, edge, lw_sketch_ground_behind(s, edge), "%s, %s: out of the picture", name, words);
@@ -100,8 +107,8 @@ void lw_sketch_loads(lw_sketch *sketch) {
     double end = lw_sketch_pair_above(sketch) ? lw_sketch_pair_m(sketch) : sketch->right_m;
     if (end > start) rain(sketch, start, end, UNIFORM_MM);
     double x = end - fmin(8.0 / sketch->mm_per_m, 0.5 * (end - start));
-    lw_sketch_note(sketch, x, lw_sketch_ground_behind(sketch, x) + up,
-                   "load all over the ground behind, %.1f kPa", uniform);
+    lw_sketch_note(sketch, x, lw_sketch_ground_behind(sketch, x) + up, "load all over the ground behind, %s",
+                   lw_sketch_amount(sketch, LW_KIND_PRESSURE, uniform, 1).text);
   }
   for (int i = 0; i < site->load_count; i++) {
     char name[80];

@@ -15,21 +15,20 @@ static double say(lw_plan_view *v, double y_mm, const char *words) {
 static double lines(lw_plan_view *v, double y_mm) {
   const lw_setting_out *p = &v->order->setting_out;
   char words[240];
-  lw_print(
-      words, sizeof words,
-      "Heavy line: face %s. Tint: the wall, %.0f mm deep. Dots: soil. Black squares: pegs of the base line "
-      "(B).%s",
-      v->order->plan.solid ? "at its foot" : "of the lowest course", v->depth_m * 1000.0,
-      v->order->plan.step_count > 0 ? " Crosses S: steps of the base." : "");
+  lw_print(words, sizeof words,
+           "Heavy line: face %s. Tint: the wall, %s deep. Dots: soil. Black squares: pegs of the base line "
+           "(B).%s",
+           v->order->plan.solid ? "at its foot" : "of the lowest course",
+           lw_sketch_mm(&v->s, v->depth_m).text,
+           v->order->plan.step_count > 0 ? " Crosses S: steps of the base." : "");
   y_mm = say(v, y_mm, words);
   if (p->base_offset_m > 0.0) {
-    lw_print(
-        words, sizeof words,
-        "Top line (T): %.0f mm behind the base line, towards the soil; dashed where that can be drawn.%s",
-        p->base_offset_m * 1000.0,
-        v->order->plan.step_count > 0
-            ? " Above a step of the base its pegs have stepped back with the courses."
-            : "");
+    lw_print(words, sizeof words,
+             "Top line (T): %s behind the base line, towards the soil; dashed where that can be drawn.%s",
+             lw_sketch_mm(&v->s, p->base_offset_m).text,
+             v->order->plan.step_count > 0
+                 ? " Above a step of the base its pegs have stepped back with the courses."
+                 : "");
     y_mm = say(v, y_mm, words);
   }
   y_mm = lw_plan_bed_legend(v, y_mm);
@@ -57,12 +56,19 @@ static double distances(lw_plan_view *v, double y_mm) {
   char words[200], name[LW_SPOT_NAME];
   for (int i = 0; i < p->check_count; i++) {
     if (lw_plan_check_told(p, i)) continue;
-    lw_print(words, sizeof words, "%s%s: %.3f m, within %.0f mm.",
-             i == 0 ? "Chain lines check corners. " : "", lw_peg_check_name(&p->check[i], name),
-             p->check[i].distance_m, p->check[i].tolerance_m * 1000.0);
+    lw_print(words, sizeof words, "%s%s: %s, within %s.", i == 0 ? "Chain lines check corners. " : "",
+             lw_peg_check_name(&p->check[i], name), lw_sketch_m(&v->s, p->check[i].distance_m, 3).text,
+             lw_sketch_mm(&v->s, p->check[i].tolerance_m).text);
     y_mm = say(v, y_mm, words);
   }
   return y_mm;
+}
+
+/* In feet the sides are whole inches, that the tape shows them: a unit of a quarter foot or a multiple. */
+static double triangle_unit(const lw_plan_view *v, double unit_m) {
+  static const double STEP_M = 3.0 * 0.0254;
+  double steps = floor(unit_m / STEP_M + 1e-9);
+  return v->s.result->units == LW_UNITS_US && steps > 0.0 ? steps * STEP_M : unit_m;
 }
 
 /* Corners of one triangle in one sentence. */
@@ -70,12 +76,13 @@ static double squares(lw_plan_view *v, double y_mm) {
   const lw_setting_out *p = &v->order->setting_out;
   for (int i = 0; i < p->square_count;) {
     lw_text words = {0};
-    double unit = p->square[i].unit_m;
+    double given = p->square[i].unit_m, unit = triangle_unit(v, given);
     lw_text_add(&words, "Square at");
-    for (; i < p->square_count && fabs(p->square[i].unit_m - unit) < 1e-9; i++)
+    for (; i < p->square_count && fabs(p->square[i].unit_m - given) < 1e-9; i++)
       lw_text_addf(&words, " B%d", p->square[i].corner);
-    lw_text_addf(&words, ": %.2f m along one side and %.2f m along the other are then %.2f m apart.",
-                 3.0 * unit, 4.0 * unit, 5.0 * unit);
+    lw_text_addf(&words, ": %s along one side and %s along the other are then %s apart.",
+                 lw_sketch_m(&v->s, 3.0 * unit, 2).text, lw_sketch_m(&v->s, 4.0 * unit, 2).text,
+                 lw_sketch_m(&v->s, 5.0 * unit, 2).text);
     if (words.failed)
       v->s.paper->failed = true;
     else
@@ -85,20 +92,26 @@ static double squares(lw_plan_view *v, double y_mm) {
   return y_mm + 1.0;
 }
 
-static void cell(lw_drawing *paper, double right_mm, double y_mm, double value_m) {
-  lw_drawing_words(paper, (lw_xy_mm){right_mm, y_mm}, LW_ANCHOR_END, LW_SMALL_MM, "%.3f",
-                   lw_plan_level(value_m));
+static void cell(const lw_sketch *s, double right_mm, double y_mm, double value_m) {
+  lw_amount us = lw_sketch_dimension(s, value_m), metric;
+  lw_print(metric.text, sizeof metric.text, "%.3f", lw_plan_level(value_m));
+  lw_drawing_words(s->paper, (lw_xy_mm){right_mm, y_mm}, LW_ANCHOR_END, LW_SMALL_MM, "%s",
+                   s->result->units == LW_UNITS_US ? us.text : metric.text);
 }
 
 /* As many columns of the table as the paper is wide. */
 static double table(lw_plan_view *v, double y_mm) {
-  static const double COLUMN_MM = 43.0, NAME_MM = 4.5, NUMBER_MM = 11.0, ROW_MM = 3.1;
+  static const double NAME_MM = 4.5, ROW_MM = 3.1, APART_MM = 5.5;
   static const char *const HEADS[] = {"X", "Y", "level"};
   const lw_setting_out *p = &v->order->setting_out;
   char name[LW_SPOT_NAME];
+  bool us = v->s.result->units == LW_UNITS_US;
+  const double NUMBER_MM = us ? 16.5 : 11.0, COLUMN_MM = NAME_MM + 3.0 * NUMBER_MM + APART_MM;
   int columns = (int)fmax(1.0, floor((v->s.width_mm - 2.0 * LW_MARGIN_MM) / COLUMN_MM));
   int rows = (p->peg_count + columns - 1) / columns;
-  y_mm = say(v, y_mm, "Pegs in metres: X along run 1, Y towards the soil, level above the lowest base.");
+  y_mm = say(v, y_mm,
+             us ? "Pegs in feet and inches: X along run 1, Y towards the soil, level above the lowest base."
+                : "Pegs in metres: X along run 1, Y towards the soil, level above the lowest base.");
   for (int i = 0; i < p->peg_count; i++) {
     double left = LW_MARGIN_MM + (i / rows) * COLUMN_MM, y = y_mm + (i % rows + 2) * ROW_MM;
     for (int k = 0; k < 3 && i % rows == 0; k++)
@@ -107,9 +120,9 @@ static double table(lw_plan_view *v, double y_mm) {
     lw_drawing_words(v->s.paper, (lw_xy_mm){left, y}, LW_ANCHOR_START, LW_SMALL_MM, "%s",
                      lw_peg_name(&p->peg[i], name));
     lw_drawing_bold(v->s.paper);
-    cell(v->s.paper, left + NAME_MM + NUMBER_MM, y, p->peg[i].at.x_m);
-    cell(v->s.paper, left + NAME_MM + 2.0 * NUMBER_MM, y, p->peg[i].at.y_m);
-    cell(v->s.paper, left + NAME_MM + 3.0 * NUMBER_MM, y, p->peg[i].level_m);
+    cell(&v->s, left + NAME_MM + NUMBER_MM, y, p->peg[i].at.x_m);
+    cell(&v->s, left + NAME_MM + 2.0 * NUMBER_MM, y, p->peg[i].at.y_m);
+    cell(&v->s, left + NAME_MM + 3.0 * NUMBER_MM, y, p->peg[i].level_m);
   }
   return y_mm + (rows + 2) * ROW_MM;
 }

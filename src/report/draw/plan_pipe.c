@@ -77,15 +77,16 @@ double lw_plan_pipe_legend(lw_plan_view *v, double y_mm) {
   lw_text words = {0};
   bool first = true;
   if (!p->pipe_known) return y_mm;
-  lw_text_addf(
-      &words,
-      "Double line: drain pipe behind the wall, inside bottom %.3f m at its highest; the longest way "
-      "to daylight is %.2f m. Arrows: its outlets, along the face from B1 at",
-      lw_plan_level(p->pipe_high_m), p->pipe_length_m);
+  lw_text_addf(&words,
+               "Double line: drain pipe behind the wall, inside bottom %s at its highest; the longest way "
+               "to daylight is %s. Arrows: its outlets, along the face from B1 at",
+               lw_sketch_m(&v->s, lw_plan_level(p->pipe_high_m), 3).text,
+               lw_sketch_m(&v->s, p->pipe_length_m, 2).text);
   for (int i = 0; i < p->invert_count; i++) {
     if (p->invert[i].kind != LW_INVERT_OUTLET || is_told(p, i)) continue;
-    lw_text_addf(&words, "%s %.2f m (level %.3f m)", first ? "" : ",", p->invert[i].along_m,
-                 lw_plan_level(p->invert[i].level_m));
+    lw_text_addf(&words, "%s %s (level %s)", first ? "" : ",",
+                 lw_sketch_m(&v->s, p->invert[i].along_m, 2).text,
+                 lw_sketch_m(&v->s, lw_plan_level(p->invert[i].level_m), 3).text);
     first = false;
   }
   lw_text_add(&words, "; the way on from there is not drawn.");

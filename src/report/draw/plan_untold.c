@@ -8,7 +8,8 @@
 /* What found no place on the plan, told below it by the numbers of runs and pegs. */
 
 void lw_plan_run_words(const lw_plan_view *v, int run, char *words, size_t size) {
-  lw_print(words, size, "run %d: %.0f", run + 1, v->order->plan.run[run].length_m * 1000.0);
+  lw_print(words, size, "run %d: %s", run + 1,
+           lw_sketch_dimension(&v->s, v->order->plan.run[run].length_m).text);
 }
 
 static int corner_after(const lw_plan *plan, int run) {
@@ -22,7 +23,8 @@ static void runs(const lw_plan_view *v, lw_text *out) {
     if (!v->untold_run[i] && !v->untold_radius[i]) continue;
     lw_plan_run_words(v, i, words, sizeof words);
     lw_text_addf(out, "%s%s", out->length > 0 ? ", " : "", words);
-    if (v->untold_radius[i]) lw_text_addf(out, " (R %.0f)", fabs(plan->run[i].radius_m) * 1000.0);
+    if (v->untold_radius[i])
+      lw_text_addf(out, " (R %s)", lw_sketch_dimension(&v->s, fabs(plan->run[i].radius_m)).text);
   }
 }
 

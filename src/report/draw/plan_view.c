@@ -65,12 +65,9 @@ static around sides(const lw_plan_view *v) {
 }
 
 static bool choose(lw_sketch *s, const around *a) {
-  static const int SCALES[] = {5,   10,  15,  20,  25,  30,   40,   50,   75,
-                               100, 150, 200, 300, 500, 1000, 2000, 5000, 10000};
   double room = s->width_mm - 2.0 * LW_MARGIN_MM - a->left_mm - a->right_mm;
-  for (size_t i = 0; i < sizeof SCALES / sizeof *SCALES; i++) {
-    s->scale = SCALES[i];
-    s->mm_per_m = 1000.0 / SCALES[i];
+  for (int i = 0; (s->scale = lw_sketch_scale(s, i)) > 0; i++) {
+    s->mm_per_m = 1000.0 / s->scale;
     if ((s->right_m - s->left_m) * s->mm_per_m <= room &&
         (s->top_m - s->bottom_m) * s->mm_per_m <= HIGHEST_MM)
       return true;
@@ -83,13 +80,14 @@ static void describe(lw_plan_view *v) {
   lw_drawing *paper = v->s.paper;
   const char *title = v->s.result->given.about.title.text;
   lw_text_addf(&paper->title, "Plan of the wall%s%s", title[0] ? ": " : "", title);
-  lw_text_addf(&paper->description, "%s %s plan of %d runs, %.3f m on the lowest face.",
+  lw_text_addf(&paper->description, "%s %s plan of %d runs, %s on the lowest face.",
                v->s.result->verdict.headline, plan->closed ? "A closed" : "An open", plan->run_count,
-               plan->length_m);
+               lw_sketch_m(&v->s, plan->length_m, 3).text);
   for (int i = 0; i < plan->run_count; i++) {
     const lw_plan_run *r = &plan->run[i];
-    lw_text_addf(&paper->description, " Run %d: %.3f m", i + 1, r->length_m);
-    if (lw_plan_is_curved(r)) lw_text_addf(&paper->description, ", radius %.2f m", fabs(r->radius_m));
+    lw_text_addf(&paper->description, " Run %d: %s", i + 1, lw_sketch_m(&v->s, r->length_m, 3).text);
+    if (lw_plan_is_curved(r))
+      lw_text_addf(&paper->description, ", radius %s", lw_sketch_m(&v->s, fabs(r->radius_m), 2).text);
     if (lw_plan_turns(plan, i))
       lw_text_addf(&paper->description, ", then a turn of %.0f deg", r->turn_rad * LW_DEG_PER_RAD);
     lw_text_add(&paper->description, ".");
@@ -100,10 +98,11 @@ static void describe(lw_plan_view *v) {
 static void head(lw_plan_view *v, char *words, size_t size) {
   lw_print(
       words, size,
-      "Plan, 1:%d when printed %.0f mm wide; lengths of the face %s in mm. The soil is "
+      "Plan, %s when printed %s wide; lengths of the face %s in %s. The soil is "
       "where the dots are, on the left of who walks from B1 on. Which way is north is not given: run 1 is "
       "drawn to the right.",
-      v->s.scale, v->s.width_mm, v->order->plan.solid ? "at its foot" : "of the lowest course");
+      lw_sketch_scale_words(&v->s).text, lw_sketch_mm(&v->s, v->s.width_mm / 1000.0).text,
+      v->order->plan.solid ? "at its foot" : "of the lowest course", lw_sketch_lengths_in(&v->s));
 }
 
 static void draw(lw_plan_view *v, const around *a) {

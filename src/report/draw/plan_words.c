@@ -19,8 +19,10 @@ static void peg_name(lw_plan_view *v, int index) {
   lw_spot way = {0.7, 0.7};
   lw_xy_mm at = lw_sketch_at(&v->s, p->at.x_m, p->at.y_m);
   if (p->kind == LW_PEG_BASE) way = lw_plan_away(v->order, number);
-  if (p->kind == LW_PEG_STEP)
-    lw_plan_on_run(v->order, lw_plan_run_at(v->order, v->order->plan.step[number].at_m, &share), share, &way);
+  if (p->kind == LW_PEG_STEP) {
+    int run = lw_plan_run_at(v->order, v->order->plan.step[number].at_m, &share);
+    lw_plan_on_run(v->order, run, share, &way);
+  }
   if (p->kind == LW_PEG_TOP)
     way = (lw_spot){-lw_plan_away(v->order, number).x_m, -lw_plan_away(v->order, number).y_m};
   lw_peg_name(p, name);
@@ -76,7 +78,8 @@ static void radius(lw_plan_view *v, int run) {
   lw_xy_mm face = lw_sketch_at(&v->s, middle.x_m, middle.y_m);
   lw_xy_mm spoke = lw_plan_moved(face, out, inward * fmin(in_mm, FAR_MM));
   if (in_mm < ROOM_MM) spoke = lw_plan_moved(face, out, LW_LENGTH_MM + AWAY_MM);
-  v->untold_radius[run] = !lw_sketch_around(&v->s, spoke, NEAR, "R %.0f", fabs(r->radius_m) * 1000.0);
+  v->untold_radius[run] =
+      !lw_sketch_around(&v->s, spoke, NEAR, "R %s", lw_sketch_dimension(&v->s, fabs(r->radius_m)).text);
 }
 
 bool lw_plan_turns(const lw_plan *plan, int run) {

@@ -6,7 +6,7 @@
 
 /* The section of a wall: what is shown of the ground, at which scale, and the page around it. */
 
-static const double MARGIN_MM = LW_MARGIN_MM, DIMENSIONS_MM = 24.0, PANEL_MM = 34.0, BESIDE_FROM_MM = 140.0;
+static const double MARGIN_MM = LW_MARGIN_MM, PANEL_MM = 34.0, BESIDE_FROM_MM = 140.0;
 static const double BELOW_BASE_MM = 24.0, BELOW_NOTHING_MM = 13.0, SKY_MM = 12.0;
 
 /* The situation that governs, or the wall as built. */
@@ -50,13 +50,13 @@ static void open_window(lw_sketch *s) {
 
 /* The largest of the scales in use at which the window fits its room. */
 static bool choose_scale(lw_sketch *s, double room_mm) {
-  static const int SCALES[] = {5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 300};
   static const double HIGHEST_MM = 120.0;
-  for (size_t i = 0; i < sizeof SCALES / sizeof SCALES[0]; i++) {
-    double mm_per_m = 1000.0 / SCALES[i];
+  static const int SMALLEST = 300;
+  for (int i = 0, scale; (scale = lw_sketch_scale(s, i)) > 0 && scale <= SMALLEST; i++) {
+    double mm_per_m = 1000.0 / scale;
     if ((s->right_m - s->left_m) * mm_per_m > room_mm || (s->top_m - s->bottom_m) * mm_per_m > HIGHEST_MM)
       continue;
-    s->scale = SCALES[i];
+    s->scale = scale;
     s->mm_per_m = mm_per_m;
     return true;
   }
@@ -76,9 +76,9 @@ static double head(lw_sketch *s, double y_mm) {
     lw_check_words(&governs, check, sizeof check);
     lw_check_outcome(&governs, outcome, sizeof outcome);
   }
-  lw_print(words, sizeof words,
-           "%s%sSection, 1:%d when printed %.0f mm wide; lengths in mm. Drawn: %s.%s%s%s%s",
-           r->given.about.title.text, r->given.about.title.text[0] ? ". " : "", s->scale, s->width_mm,
+  lw_print(words, sizeof words, "%s%sSection, %s when printed %s wide; lengths in %s. Drawn: %s.%s%s%s%s",
+           r->given.about.title.text, r->given.about.title.text[0] ? ". " : "", lw_sketch_scale_words(s).text,
+           lw_sketch_mm(s, s->width_mm / 1000.0).text, lw_sketch_lengths_in(s),
            lw_situation_sentence(s->situation->name), governed ? " Governs: " : "", check,
            governed ? " " : "", outcome);
   return lw_sketch_wrap(s->paper, (lw_xy_mm){MARGIN_MM, y_mm + 1.0}, wide, LW_SMALL_MM, false, words);
@@ -101,7 +101,8 @@ static void draw(lw_sketch *s) {
   s->label[s->label_count++] = (lw_box){0.0, 0.0, s->width_mm, y};
   s->sky_mm = lw_sketch_sky(s);
   y += SKY_MM + s->sky_mm;
-  s->origin = (lw_xy_mm){MARGIN_MM + DIMENSIONS_MM - s->left_m * s->mm_per_m, y + s->top_m * s->mm_per_m};
+  double window = MARGIN_MM + lw_sketch_dimensions_wide(s);
+  s->origin = (lw_xy_mm){window - s->left_m * s->mm_per_m, y + s->top_m * s->mm_per_m};
   double foot =
       lw_sketch_at(s, 0.0, s->bottom_m).y_mm + (lw_sketch_presses(s) ? BELOW_BASE_MM : BELOW_NOTHING_MM);
   lw_sketch_ground(s);
@@ -114,7 +115,7 @@ static void draw(lw_sketch *s) {
                     lw_sketch_at(s, 0.0, s->situation->base.back.foot_y_m).y_mm};
   if (!beside && lw_sketch_pushes(s)) {
     foot += s->situation->base.back.plane.height_m * s->mm_per_m + 6.0;
-    panel = (lw_xy_mm){MARGIN_MM + DIMENSIONS_MM, foot - 4.0};
+    panel = (lw_xy_mm){window, foot - 4.0};
     foot += 4.0;
   }
   lw_sketch_pressure(s, panel, PANEL_MM - 8.0);
@@ -132,7 +133,8 @@ static lw_status draw_section(const lw_result *result, double width_mm, bool hea
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_DEPTH,
                         "the wall cannot be drawn: its depth is not given (block depth, or base width)");
   open_window(&s);
-  double room = width_mm - 2.0 * MARGIN_MM - DIMENSIONS_MM - (width_mm >= BESIDE_FROM_MM ? PANEL_MM : 0.0);
+  double room = width_mm - 2.0 * MARGIN_MM - lw_sketch_dimensions_wide(&s) -
+                (width_mm >= BESIDE_FROM_MM ? PANEL_MM : 0.0);
   if (!choose_scale(&s, room))
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NONE,
                         "the wall is too high to be drawn on this paper");

@@ -38,7 +38,8 @@ static void pipe(lw_sketch *s) {
   lw_xy_mm low = lw_sketch_at(s, x + RADIUS_M, invert); /* its number stands beside it, never on it */
   lw_sketch_take(s, (lw_box){high.x_mm, high.y_mm, low.x_mm, low.y_mm});
   bool pad = s->result->wall.site.pad.thickness_m > 0.0;
-  lw_sketch_note(s, x + 2.0 * RADIUS_M, invert + RADIUS_M, "drain pipe, drawn 100 mm wide; %s%s",
+  lw_sketch_note(s, x + 2.0 * RADIUS_M, invert + RADIUS_M, "drain pipe, drawn %s wide; %s%s",
+                 lw_sketch_mm(s, 2.0 * RADIUS_M).text,
                  !on_pad ? "at its outlet it lies so, and it rises from there along the wall"
                          : "at its high end it lies level with ",
                  !on_pad ? ""
@@ -55,7 +56,8 @@ static void bedding(lw_sketch *s) {
   lw_drawing_area(s->paper, LW_PEN_NONE, LW_FILL_PAPER, band, 4);
   lw_drawing_hatch(s->paper, LW_HATCH_SAND, band, 4);
   lw_drawing_area(s->paper, LW_PEN_SEEN, LW_FILL_NONE, band, 4);
-  lw_sketch_note(s, 0.5 * rear, -0.5 * deep, "bedding, %.0f mm; no check counts on it", deep * 1000.0);
+  lw_sketch_note(s, 0.5 * rear, -0.5 * deep, "bedding, %s; no check counts on it",
+                 lw_sketch_mm(s, deep).text);
 }
 
 /* Behind, where it is the worse: there the wedge and the dig reach. */
@@ -66,13 +68,15 @@ static void boundary(lw_sketch *s) {
   if (x > s->right_m) {
     double edge = s->right_m - 2.0 / s->mm_per_m;
     lw_sketch_note(s, edge, 0.7 * lw_sketch_ground_behind(s, edge),
-                   "boundary %.2f m away, out of the picture (on which side is not given)", q->si);
+                   "boundary %s away, out of the picture (on which side is not given)",
+                   lw_sketch_m(s, q->si, 2).text);
     return;
   }
   lw_xy_mm line[] = {lw_sketch_at(s, x, -air), lw_sketch_at(s, x, lw_sketch_ground_behind(s, x) + air)};
   lw_drawing_line(s->paper, LW_PEN_CHAIN, line, 2);
   lw_sketch_note(s, x, 0.25 * lw_sketch_ground_behind(s, x),
-                 "boundary %.2f m away; its side is not given: drawn behind, the worse side", q->si);
+                 "boundary %s away; its side is not given: drawn behind, the worse side",
+                 lw_sketch_m(s, q->si, 2).text);
 }
 
 void lw_sketch_site(lw_sketch *sketch) {

@@ -4,6 +4,7 @@
 
 #include <lowwall/report.h>
 
+#include "base/amount.h"
 #include "drawing.h"
 
 /* A section being drawn: the paper, the window on the ground that it shows, and the numbers that the legend
@@ -19,7 +20,7 @@ enum { LW_NOTES_MAX = 40, LW_LABELS_MAX = 512, LW_DIMENSIONS_MAX = 12, LW_WAITIN
 typedef struct lw_note {
   lw_xy_mm at, to; /* the number, and what it is about */
   bool aside;      /* in the air in front of the wall */
-  char words[160];
+  char words[220];
 } lw_note;
 
 /* Words that wait until all lines are drawn, to keep clear of them. */
@@ -45,6 +46,20 @@ typedef struct lw_sketch {
   lw_note note[LW_NOTES_MAX];
   lw_box label[LW_LABELS_MAX]; /* taken by words and numbers inside the window */
 } lw_sketch;
+
+/* What is measured, in the units of the result: lengths from metres or millimetres, the figure without its
+ * unit, and a length as it stands on a line of dimensions: 790, or 2'-7 1/8". */
+lw_amount lw_sketch_amount(const lw_sketch *sketch, lw_kind kind, double si, int decimals);
+lw_amount lw_sketch_m(const lw_sketch *sketch, double length_m, int decimals);
+lw_amount lw_sketch_mm(const lw_sketch *sketch, double length_m);
+lw_amount lw_sketch_figure(const lw_sketch *sketch, lw_kind kind, double si, int decimals);
+lw_amount lw_sketch_dimension(const lw_sketch *sketch, double length_m);
+/* The scales in use from the largest down, 1 to so many; 0 past the last. And how the one is told that was
+ * chosen: "1:20", or "1/2 in to 1 ft". */
+int lw_sketch_scale(const lw_sketch *sketch, int index);
+lw_amount lw_sketch_scale_words(const lw_sketch *sketch);
+/* "mm", or "feet and inches". */
+const char *lw_sketch_lengths_in(const lw_sketch *sketch);
 
 lw_xy_mm lw_sketch_at(const lw_sketch *sketch, double x_m, double y_m);
 /* y of the ground behind at x, and in front at x. */
@@ -107,6 +122,8 @@ double lw_sketch_bar(lw_sketch *sketch, lw_xy_mm at, double room_mm);
 /* The slash at the end of a dimension; an upright chain of levels from the bottom up, values at its left
  * or right. */
 void lw_sketch_slash(lw_drawing *paper, lw_xy_mm at);
+/* How wide the values of such a chain are. [mm] */
+double lw_sketch_upright_wide(const lw_sketch *sketch, const double *level_m, int count);
 void lw_sketch_upright(lw_sketch *sketch, double x_mm, bool values_right, const double *level_m, int count);
 
 /* The place that small words take, and words put there on paper of their own, that no line crosses. */
@@ -143,6 +160,8 @@ bool lw_sketch_presses(const lw_sketch *sketch);
 bool lw_sketch_pushes(const lw_sketch *sketch);
 void lw_sketch_forces(lw_sketch *sketch);
 void lw_sketch_dimensions(lw_sketch *sketch);
+/* What they take of the paper left of the window. [mm] */
+double lw_sketch_dimensions_wide(const lw_sketch *sketch);
 /* The pressure diagram beside or below the section, its axis at x. */
 void lw_sketch_pressure(lw_sketch *sketch, lw_xy_mm foot, double width_mm);
 /* gives y below the legend */

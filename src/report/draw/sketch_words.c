@@ -104,19 +104,29 @@ double lw_sketch_head(lw_sketch *sketch, const char *words) {
   return y;
 }
 
+/* The shortest of the lengths in use that can be measured; 0 where none fits the room. */
+static double bar_m(const lw_sketch *s, double room_mm) {
+  static const double METRES[] = {0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0};
+  static const double FEET[] = {0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0}, FOOT_M = 0.3048;
+  static const double LEAST_MM = 18.0;
+  enum { COUNT = sizeof METRES / sizeof *METRES };
+  bool us = s->result->units == LW_UNITS_US;
+  int i = 0;
+  while (i + 1 < COUNT && (us ? FEET[i] * FOOT_M : METRES[i]) * s->mm_per_m < LEAST_MM) i++;
+  double length = us ? FEET[i] * FOOT_M : METRES[i];
+  return length * s->mm_per_m > room_mm - 16.0 ? 0.0 : length;
+}
+
 double lw_sketch_bar(lw_sketch *sketch, lw_xy_mm at, double room_mm) {
-  static const double LENGTHS_M[] = {0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0};
-  static const double HIGH_MM = 1.4, LEAST_MM = 18.0;
-  size_t i = 0;
-  while (i + 1 < sizeof LENGTHS_M / sizeof *LENGTHS_M && LENGTHS_M[i] * sketch->mm_per_m < LEAST_MM) i++;
-  double long_mm = LENGTHS_M[i] * sketch->mm_per_m;
-  if (long_mm > room_mm - 16.0) return at.y_mm;
+  static const double HIGH_MM = 1.4;
+  double length = bar_m(sketch, room_mm), long_mm = length * sketch->mm_per_m;
+  if (length <= 0.0) return at.y_mm;
   for (int half = 0; half < 2; half++) {
     double left = at.x_mm + 0.5 * half * long_mm, right = left + 0.5 * long_mm, low = at.y_mm + HIGH_MM;
     lw_xy_mm box[] = {{left, at.y_mm}, {right, at.y_mm}, {right, low}, {left, low}};
     lw_drawing_area(sketch->paper, LW_PEN_FINE, half ? LW_FILL_PAPER : LW_FILL_INK, box, 4);
   }
   lw_drawing_words(sketch->paper, (lw_xy_mm){at.x_mm + long_mm + 1.5, at.y_mm + HIGH_MM + 0.2},
-                   LW_ANCHOR_START, LW_SMALL_MM, "%.1f m", LENGTHS_M[i]);
+                   LW_ANCHOR_START, LW_SMALL_MM, "%s", lw_sketch_m(sketch, length, 1).text);
   return at.y_mm + LW_LINE_MM + 1.0;
 }

@@ -34,30 +34,32 @@ static void pad(lw_sketch *s) {
   lw_part part = {.front_m = -half, .rear_m = width + half, .bottom_m = -low, .top_m = deep - low};
   box(s, LW_PEN_SEEN, LW_HATCH_PAD, &part);
   if (w->site.pad.width_m > 0.0)
-    lw_sketch_note(s, width + half, 0.5 * deep - low, "compacted stone pad, %.0f mm thick, %.0f mm wide",
-                   deep * 1000.0, w->site.pad.width_m * 1000.0);
+    lw_sketch_note(s, width + half, 0.5 * deep - low, "compacted stone pad, %s thick, %s wide",
+                   lw_sketch_mm(s, deep).text, lw_sketch_mm(s, w->site.pad.width_m).text);
   else
-    lw_sketch_note(s, width, 0.5 * deep - low, "compacted stone pad, %.0f mm thick; its width is not given",
-                   deep * 1000.0);
+    lw_sketch_note(s, width, 0.5 * deep - low, "compacted stone pad, %s thick; its width is not given",
+                   lw_sketch_mm(s, deep).text);
 }
 
 static void name_parts(lw_sketch *s, const lw_section *section) {
   const lw_part *first = &section->part[0];
   if (section->course_count == 0) {
-    lw_sketch_note(s, first->x_m, first->y_m, "the wall, %.1f kN/m in all", s->result->wall.weight_kn_per_m);
+    lw_sketch_note(s, first->x_m, first->y_m, "the wall, %s in all",
+                   lw_sketch_amount(s, LW_KIND_LINE_LOAD, s->result->wall.weight_kn_per_m, 1).text);
     return;
   }
   const lw_part *middle = &section->part[section->course_count / 2];
-  lw_sketch_note_aside(
-      s, middle->x_m, middle->y_m, "%d course%s of blocks laid dry, %.0f mm high and %.0f mm deep%s%s",
-      section->course_count, section->course_count == 1 ? "" : "s",
-      (middle->top_m - middle->bottom_m) * 1000.0, (middle->rear_m - middle->front_m) * 1000.0,
-      section->shell_m > 0.0 ? ", hollow" : "", section->tail_share < 1.0 ? ", tapered to the rear" : "");
+  lw_sketch_note_aside(s, middle->x_m, middle->y_m, "%d course%s of blocks laid dry, %s high and %s deep%s%s",
+                       section->course_count, section->course_count == 1 ? "" : "s",
+                       lw_sketch_mm(s, middle->top_m - middle->bottom_m).text,
+                       lw_sketch_mm(s, middle->rear_m - middle->front_m).text,
+                       section->shell_m > 0.0 ? ", hollow" : "",
+                       section->tail_share < 1.0 ? ", tapered to the rear" : "");
   if (!section->has_cap) return;
   const lw_part *cap = &section->part[section->part_count - 1];
-  lw_sketch_note_aside(s, cap->x_m, cap->y_m, "cap, %.0f mm by %.0f mm, %s",
-                       (cap->top_m - cap->bottom_m) * 1000.0, (cap->rear_m - cap->front_m) * 1000.0,
-                       section->cap_bonded ? "bonded" : "laid dry");
+  lw_sketch_note_aside(
+      s, cap->x_m, cap->y_m, "cap, %s by %s, %s", lw_sketch_mm(s, cap->top_m - cap->bottom_m).text,
+      lw_sketch_mm(s, cap->rear_m - cap->front_m).text, section->cap_bonded ? "bonded" : "laid dry");
 }
 
 void lw_sketch_wall(lw_sketch *sketch) {
