@@ -17,7 +17,8 @@ typedef struct line {
   const void *context;
   const lw_least *from;
   double along[LW_LEAST_MAX];
-  double wall; /* what is handed on where f has no answer */
+  double wall;   /* what is handed on where f has no answer */
+  double wanted; /* a value over it is only compared with it */
 } line;
 
 typedef struct spot {
@@ -31,7 +32,7 @@ static double on_line(double s, void *params) {
     double at = l->from->x[i] + s * l->along[i];
     x[i] = fmin(fmax(at, l->from->low[i]), l->from->high[i]);
   }
-  double y = l->f(x, l->context);
+  double y = l->f(x, l->wanted, l->context);
   return isfinite(y) ? y : l->wall;
 }
 
@@ -52,23 +53,31 @@ static spot look(line *l, double s) {
   return (spot){s, on_line(s, l)};
 }
 
+/* Beside a middle: of the ends of a bracket only that they are higher counts, to Brent's method too. */
+static spot look_beside(line *l, double s, const spot *middle) {
+  l->wanted = middle->y;
+  spot found = look(l, s);
+  l->wanted = INFINITY;
+  return found;
+}
+
 /* Stride on while it falls: three spots with the lowest between, where there are. */
 static bool bracket(line *l, spot three[3]) {
   double back, ahead, stride = l->from->step;
   room(l, &back, &ahead);
-  three[0] = look(l, fmax(-stride, back));
-  three[2] = look(l, fmin(stride, ahead));
+  three[0] = look_beside(l, fmax(-stride, back), &three[1]);
+  three[2] = look_beside(l, fmin(stride, ahead), &three[1]);
   for (int i = 0; i < STRIDES; i++) {
     if (three[1].y < three[0].y && three[1].y < three[2].y) return true;
     stride *= 1.6;
     if (three[2].y < three[1].y) {
       three[0] = three[1];
       three[1] = three[2];
-      three[2] = look(l, fmin(three[1].s + stride, ahead));
+      three[2] = look_beside(l, fmin(three[1].s + stride, ahead), &three[1]);
     } else if (three[0].y < three[1].y) {
       three[2] = three[1];
       three[1] = three[0];
-      three[0] = look(l, fmax(three[1].s - stride, back));
+      three[0] = look_beside(l, fmax(three[1].s - stride, back), &three[1]);
     } else {
       /* Level with a neighbour, or at a bound. */
       return false;
@@ -120,8 +129,8 @@ static void turn(line *l, lw_least *least) {
 
 lw_status lw_solve_least(lw_function_of f, const void *context, int turns, lw_least *least) {
   lw_least now = *least;
-  line l = {.f = f, .context = context, .from = &now};
-  now.value = f(now.x, context);
+  line l = {.f = f, .context = context, .from = &now, .wanted = INFINITY};
+  now.value = f(now.x, INFINITY, context);
   if (!isfinite(now.value) || now.count < 1 || now.count > LW_LEAST_MAX) return LW_NO_SOLUTION;
   for (int i = 0; i < turns; i++) {
     double before = now.value;

@@ -6,7 +6,8 @@
 
 /* A function of a few numbers, each within its own bounds. */
 enum { LW_LEAST_MAX = 3 };
-typedef double (*lw_function_of)(const double *x, const void *context);
+/* Anything over `wanted`, INFINITY too, does for a value that is. */
+typedef double (*lw_function_of)(const double *x, double wanted, const void *context);
 typedef struct lw_least {
   int count; /* 1 to LW_LEAST_MAX */
   double low[LW_LEAST_MAX], high[LW_LEAST_MAX];

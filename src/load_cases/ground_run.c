@@ -26,19 +26,19 @@ static bool under(const lw_factor_set_family *family, int set) {
   return set == first || family->set[set].row[LW_FACTOR_SLIP] != NULL;
 }
 
-/* Only at LW_DETAIL_VERDICT anybody asks. */
-static double falls_short(const lw_situations *all, lw_detail detail) {
+/* What the situations have so far. */
+static void begin(const lw_situations *all, lw_ground_try *try) {
   int situation, check;
-  if (detail > LW_DETAIL_VERDICT || !lw_situations_governing(all, &situation, &check)) return INFINITY;
-  lw_check governing = lw_situation_check(&all->situation[situation], check);
-  return governing.holds == LW_FALLS_SHORT && governing.ratio.known ? governing.ratio.value : INFINITY;
-}
-
-/* The least that is had so far; a slip that has less is told of as well. */
-static double least(const lw_situations *all, lw_detail detail) {
-  if (detail > LW_DETAIL_VERDICT) return INFINITY;
+  try->governing = try->least = INFINITY;
+  try->falls_short = false;
+  if (try->aim == LW_GROUND_ALL) return;
   lw_least least = lw_situations_least(all);
-  return least.has.known ? least.has.value : INFINITY;
+  if (least.has.known) try->least = least.has.value;
+  if (try->aim == LW_GROUND_LEAST || !lw_situations_governing(all, &situation, &check)) return;
+  lw_check governing = lw_situation_check(&all->situation[situation], check);
+  if (!governing.ratio.known || governing.holds == LW_CANNOT_SHOW) return;
+  try->governing = governing.ratio.value;
+  try->falls_short = governing.holds == LW_FALLS_SHORT;
 }
 
 /* Of several sets of factors the gravest answer stays. gives whether it is this one */
@@ -69,17 +69,26 @@ static void take(const lw_check_context *context, lw_ground_check *made, lw_situ
   situation->slip_set = context->factor_set->any;
 }
 
-static void check_situation(const lw_wall *wall, const lw_factor_set_family *family, lw_detail detail,
-                            const lw_situations *all, lw_situation *situation) {
-  for (int i = 0; i < family->count; i++) {
-    if (!under(family, i)) continue;
-    lw_load_case load_case = lw_slip_load_case(wall, &family->set[i], situation);
-    lw_check_context context = {wall, &family->set[i], &load_case, NULL};
+/* All sets of one run of the ground, in one situation after the other. */
+typedef struct run {
+  const lw_wall *wall;
+  const lw_factor_set_family *family;
+  lw_ground_aim aim;
+  lw_situations *all;
+  lw_slip_searched searched;
+} run;
+
+static void check_situation(run *r, lw_situation *situation) {
+  for (int i = 0; i < r->family->count; i++) {
+    if (!under(r->family, i)) continue;
+    lw_load_case load_case = lw_slip_load_case(r->wall, &r->family->set[i], situation);
+    lw_check_context context = {r->wall, &r->family->set[i], &load_case, NULL};
     for (int k = 0; k < LW_CHECK_KIND_COUNT; k++) {
       const lw_check_row *row = lw_check_row_of((lw_check_kind)k);
       if (!row->make_ground) continue;
-      lw_ground_try try = {&context, detail, falls_short(all, detail), least(all, detail)};
+      lw_ground_try try = {.context = &context, .aim = r->aim, .searched = &r->searched};
       lw_ground_check made;
+      begin(r->all, &try);
       made.searched = false;
       made.check =
           (lw_check){.kind = (lw_check_kind)k, .at = LW_AT_GROUND, .unit = row->about.unit, .counts = true};
@@ -88,12 +97,30 @@ static void check_situation(const lw_wall *wall, const lw_factor_set_family *fam
   }
 }
 
-void lw_ground_run(const lw_wall *wall, const lw_factor_set_family *family, lw_detail detail,
-                   lw_situations *situations) {
-  if (!wall->section.known || (!lw_slip_looked_for(wall) && wall->bed_slope_rad <= 0.0)) return;
-  for (int i = 0; i < situations->count; i++) {
-    lw_situation *situation = &situations->situation[i];
-    if (!looked_at(situation->name) || (detail <= LW_DETAIL_VERDICT && !situation->decides)) continue;
-    check_situation(wall, family, detail, situations, situation);
+/* The highest water first: where that holds, it shows that the others need no search. */
+static int order(const run *r, lw_situation *in_turn[LW_SITUATION_COUNT]) {
+  double depth_m[LW_SITUATION_COUNT];
+  int count = 0;
+  for (int i = 0; i < r->all->count; i++) {
+    lw_situation *s = &r->all->situation[i];
+    if (!looked_at(s->name) || (r->aim < LW_GROUND_ALL && !s->decides)) continue;
+    double depth = lw_slip_water_depth(r->wall, s);
+    int k = count++;
+    for (; k > 0 && depth_m[k - 1] > depth; k--) {
+      depth_m[k] = depth_m[k - 1];
+      in_turn[k] = in_turn[k - 1];
+    }
+    depth_m[k] = depth;
+    in_turn[k] = s;
   }
+  return count;
+}
+
+void lw_ground_run(const lw_wall *wall, const lw_factor_set_family *family, lw_ground_aim aim,
+                   lw_situations *situations) {
+  lw_situation *in_turn[LW_SITUATION_COUNT];
+  if (!wall->section.known || (!lw_slip_looked_for(wall) && wall->bed_slope_rad <= 0.0)) return;
+  run r = {.wall = wall, .family = family, .aim = aim, .all = situations};
+  int count = order(&r, in_turn);
+  for (int i = 0; i < count; i++) check_situation(&r, in_turn[i]);
 }

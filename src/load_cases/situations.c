@@ -33,12 +33,21 @@ static void plan_all(const lw_wall *wall, const lw_tables *tables, lw_situations
   }
 }
 
-void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_detail detail,
-                       lw_situations *situations) {
+static void run(const lw_wall *wall, const lw_tables *tables, lw_detail detail, lw_ground_aim aim,
+                lw_situations *situations) {
   lw_factor_set_family family;
   lw_factor_set_read(tables, wall->factor_set, &family);
   plan_all(wall, tables, situations);
   lw_situations_follow(wall, &family, detail, situations);
-  lw_ground_run(wall, &family, detail, situations);
+  lw_ground_run(wall, &family, aim, situations);
+}
+
+void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_detail detail,
+                       lw_situations *situations) {
+  run(wall, tables, detail, detail > LW_DETAIL_VERDICT ? LW_GROUND_ALL : LW_GROUND_GOVERNING, situations);
   lw_situations_weigh(situations);
+}
+
+void lw_situations_run_least(const lw_wall *wall, const lw_tables *tables, lw_situations *situations) {
+  run(wall, tables, LW_DETAIL_VERDICT, LW_GROUND_LEAST, situations);
 }

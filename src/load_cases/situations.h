@@ -12,4 +12,8 @@
 void lw_situations_run(const lw_wall *wall, const lw_tables *tables, lw_detail detail,
                        lw_situations *situations);
 
+/** As lw_situations_run to LW_DETAIL_VERDICT, for whoever asks for lw_situations_least() alone: what governs
+ *  is not to be read from them. */
+void lw_situations_run_least(const lw_wall *wall, const lw_tables *tables, lw_situations *situations);
+
 #endif

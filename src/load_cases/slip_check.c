@@ -69,33 +69,48 @@ static void ask_bare(const lw_check_context *context, lw_check *check) {
   lw_check_compare(check);
 }
 
-/* The factor from which on a slip neither governs beside what governs so far nor is the least that any check
- * has. Where nothing falls short yet it is searched to the end: whether a wall stands never hangs on where a
- * search may end early. */
-static double enough_for(const lw_ground_try *try, bool bare) {
+/* The factor from which on a slip is not told: it neither governs beside what governs so far nor is the least
+ * that any check has. */
+static double told_below(const lw_ground_try *try, bool bare) {
   const lw_check_context *context = try->context;
   lw_number needs = lw_factor_value(asked(context), context->load_case->kind);
-  if (try->detail > LW_DETAIL_VERDICT) return INFINITY;
+  if (try->aim == LW_GROUND_ALL) return INFINITY;
   if (!needs.known) return -INFINITY;
-  if (isinf(try->falls_short)) return INFINITY;
   double asks = bare ? asked_bare(context, needs.value) : needs.value;
-  return fmax(asks * try->falls_short, try->least) / resistance_times(context);
+  double governs = try->aim == LW_GROUND_LEAST ? 0.0 : asks * try->governing;
+  return fmax(governs, try->least) / resistance_times(context);
 }
 
-/* The worst circle below enough, weights unfavourable or favourable as a whole. gives whether there is one */
-static bool search(const lw_check_context *context, double enough, bool bare, lw_ground_check *worst) {
-  lw_slip_method by = context->wall->method.slip;
+/* Where nothing falls short yet no search ends early: whether a wall stands never hangs on where it may. */
+static bool may_end_early(const lw_ground_try *try, double told) {
+  return try->aim == LW_GROUND_LEAST || try->falls_short || told < 0.0;
+}
+
+/* The worst circle of one cross-section. */
+static bool search_one(const lw_ground_try *try, bool light, lw_ground_check *worst) {
+  const lw_check_context *context = try->context;
   lw_slip_ground ground;
-  lw_slip other;
+  double at_least, told = told_below(try, worst->bare);
+  ground_of(context, light, worst->bare, &ground);
+  const lw_slip_aim aim = {.enough = may_end_early(try, told) ? told : INFINITY,
+                           .outdone = lw_slip_outdone(try->searched, &ground, told)};
+  bool found = lw_slip_search_below(&ground, context->wall->method.slip, &aim, &at_least, &worst->slip);
+  if (!aim.outdone) lw_slip_remember(try->searched, &ground, at_least);
+  return found;
+}
+
+/* The worst circle that is told, weights unfavourable or favourable as a whole. gives whether there is one */
+static bool search(const lw_ground_try *try, lw_ground_check *worst) {
+  const lw_check_context *context = try->context;
+  lw_slip_method by = context->wall->method.slip;
+  lw_ground_check other = {.bare = worst->bare};
   worst->light = false;
-  ground_of(context, false, bare, &ground);
-  bool found = lw_slip_search_below(&ground, by, enough, &worst->slip);
+  bool found = search_one(try, false, worst);
   if (found && worst->slip.status != LW_OK) return true;
   if (!lw_factor_set_weighs_twice(context->factor_set, context->load_case->kind)) return found;
-  ground_of(context, true, bare, &ground);
-  if (!lw_slip_search_below(&ground, by, enough, &other) || other.status != LW_OK) return found;
-  worst->light = !found || lw_slip_factor(&other, by) < lw_slip_factor(&worst->slip, by);
-  if (worst->light) worst->slip = other;
+  if (!search_one(try, true, &other) || other.slip.status != LW_OK) return found;
+  worst->light = !found || lw_slip_factor(&other.slip, by) < lw_slip_factor(&worst->slip, by);
+  if (worst->light) worst->slip = other.slip;
   return true;
 }
 
@@ -113,7 +128,7 @@ static bool check_one(const lw_ground_try *try, bool bare, lw_ground_check *made
   made->bare = bare;
   made->searched = reason == LW_REASON_NONE;
   if (made->searched) {
-    if (!search(context, enough_for(try, bare), bare, made)) return false;
+    if (!search(try, made)) return false;
     if (made->slip.status != LW_OK) reason = made->slip.reason;
   }
   if (reason == LW_REASON_NONE) {
@@ -215,14 +230,18 @@ void lw_situation_bed_write(const lw_wall *wall, const lw_tables *tables, const 
   }
 }
 
+/* The form for seeping rain is one of wedges; a circle has the water standing half as high. */
+double lw_slip_water_depth(const lw_wall *wall, const lw_situation *situation) {
+  return situation->seeping ? lw_standing_half(wall) : situation->water_depth_m;
+}
+
 lw_load_case lw_slip_load_case(const lw_wall *wall, const lw_factor_set *factor_set,
                                const lw_situation *situation) {
   lw_load_case load_case = lw_load_case_begin(situation, factor_set);
   lw_seismic way[LW_WAYS];
   (void)lw_load_case_ways(wall, situation, way);
   load_case.ground.seismic = way[0];
-  /* The form for seeping rain is one of wedges; a circle has the water standing half as high. */
-  if (situation->seeping) load_case.ground.water_depth_m = lw_standing_half(wall);
+  load_case.ground.water_depth_m = lw_slip_water_depth(wall, situation);
   lw_load_case_ground(wall, factor_set, &load_case, NULL);
   return load_case;
 }

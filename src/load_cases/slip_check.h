@@ -3,13 +3,23 @@
 #define LOWWALL_LOAD_CASES_SLIP_CHECK_H
 
 #include "balance/weigh.h"
+#include "slip/outdone.h"
+
+/* What the checks of the ground are for. A slip is searched only as far as it may be told. */
+typedef enum lw_ground_aim {
+  LW_GROUND_LEAST,     /* what any check has at least: see lw_least */
+  LW_GROUND_GOVERNING, /* that, and what governs */
+  LW_GROUND_ALL        /* every check, to the end */
+} lw_ground_aim;
 
 /* A check of the ground as a whole in one load case, beside what the situations have so far. */
 typedef struct lw_ground_try {
   const lw_check_context *context;
-  lw_detail detail;   /* at LW_DETAIL_VERDICT a slip is searched only as far as it may govern */
-  double falls_short; /* the ratio of what governs so far, where it falls short; INFINITY: nothing does */
-  double least;       /* that any check has so far: see lw_least; INFINITY: none has a number */
+  lw_ground_aim aim;
+  double governing;           /* the ratio of what governs so far; INFINITY: nothing does, or it has none */
+  bool falls_short;           /* and it falls short */
+  double least;               /* that any check has so far: see lw_least; INFINITY: none has a number */
+  lw_slip_searched *searched; /* in this wall so far */
 } lw_ground_try;
 
 typedef struct lw_ground_check {
@@ -31,6 +41,8 @@ bool lw_check_slip(const lw_ground_try *try, lw_ground_check *made);
 bool lw_check_bed(const lw_ground_try *try, lw_ground_check *made);
 
 bool lw_slip_looked_for(const lw_wall *wall);
+/* How deep below the top water stands behind for a slip. */
+double lw_slip_water_depth(const lw_wall *wall, const lw_situation *situation);
 /* Strengths and water of a situation, as slips take them. */
 lw_load_case lw_slip_load_case(const lw_wall *wall, const lw_factor_set *factor_set,
                                const lw_situation *situation);

@@ -35,10 +35,13 @@ static bool change(lw_case *c, lw_look look, bool bare, const lw_tables *tables)
   return lw_looks_complete(c, look, tables);
 }
 
-/* In `to`, whose case is there. */
+/* In `to`, whose case is there. Only the least is asked for, and from LW_DETAIL_CHECKS on each check. */
 static void run(lw_result *to, const lw_tables *tables, lw_detail detail) {
   lw_wall_build(&to->given, tables, &to->wall);
-  lw_situations_run(&to->wall, tables, detail, &to->situations);
+  if (detail > LW_DETAIL_VERDICT)
+    lw_situations_run(&to->wall, tables, detail, &to->situations);
+  else
+    lw_situations_run_least(&to->wall, tables, &to->situations);
 }
 
 static void note(const lw_situation *from, lw_likely_situation *to) {

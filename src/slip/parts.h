@@ -5,6 +5,7 @@
 #include <lowwall/ground.h>
 
 #include "base/extremes.h"
+#include "search.h"
 
 /* A cross-section cut at every x where something begins, ends or bends: between two of them all is straight,
  * so that a slice is weighed from a few numbers. */
@@ -58,7 +59,7 @@ typedef struct lw_slip_effort {
   int turns, last_turns;      /* of line searches from each, and from the best of all at the end */
   int line_steps;             /* of Brent's method along a line */
   double worth;               /* a turn that lowers the factor by a smaller share is the last */
-  lw_slip_stages gaps;        /* how many times the least factor each stage but the last may be */
+  lw_slip_stages gaps;        /* how many times the least factor each stage may be; the last: of any search */
 } lw_slip_effort;
 
 /* The searches that a cross-section asks for: near the wall, and where a rise or fall goes on, over all of
@@ -67,7 +68,7 @@ int lw_slip_efforts(const lw_slip_ground *ground, const lw_slip_effort *efforts[
 
 /* One of them, as lw_slip_search_below, with its stages told, for whoever measures what it misses. */
 bool lw_slip_search_by(const lw_slip_effort *effort, const lw_slip_ground *ground, lw_slip_method method,
-                       double enough, lw_slip_stages *stages, lw_slip *slip);
+                       const lw_slip_aim *aim, lw_slip_stages *stages, lw_slip *slip);
 
 void lw_slip_cut(const lw_slip_ground *ground, lw_slip_strips *strips);
 
@@ -82,6 +83,10 @@ bool lw_slip_slice_up(const lw_slip_strips *strips, const lw_slip_circle *circle
  * list is left as that has it. */
 lw_status lw_slip_worse(lw_slip_slices *list, const lw_slip_circle *circle, double seismic,
                         lw_slip_method method, lw_slip *slip);
+
+/* True: by Bishop, and without an earthquake, lw_slip_worse finds nothing as low as this factor, over 0.
+ * False: not known. */
+bool lw_slip_above(const lw_slip_slices *list, double factor);
 
 /* Which corners bound circles. */
 void lw_slip_hull_of(const lw_slip_ground *ground, lw_slip_strips *strips);

@@ -2,6 +2,7 @@
 #include "search.h"
 
 #include <math.h>
+#include <string.h>
 
 #include "base/least.h"
 #include "circle.h"
@@ -11,8 +12,8 @@
  * lies in front, how far its entry lies behind, and how deep it goes between the shallowest that clears wall
  * and ground and the deepest that does not overhang. So no trial is wasted on a circle that cuts the wall. */
 
-/* The gaps are more than tests/bench/slip.c finds on any of 18,000 random cross-sections;
- * tests/verdict/governing.c holds what comes of them. */
+/* The gaps are more than tests/bench/slip.c finds on any of 18,000 random cross-sections, the last of them
+ * twice what the whole search misses beside a dense one; tests/verdict/governing.c holds what comes of it. */
 static const lw_slip_effort USUAL = {.name = "near",
                                      .near = true,
                                      .exits = 7,
@@ -25,7 +26,7 @@ static const lw_slip_effort USUAL = {.name = "near",
                                      .last_turns = 2,
                                      .line_steps = 3,
                                      .worth = 1e-3,
-                                     .gaps = {15.0, 4.5, 1.6, 1.0}};
+                                     .gaps = {15.0, 4.5, 1.6, 1.2}};
 
 /* A load that acts on a line, or in the ground, makes hollows of its own. */
 static const lw_slip_effort HARD = {.name = "near, loads in hollows",
@@ -40,7 +41,7 @@ static const lw_slip_effort HARD = {.name = "near, loads in hollows",
                                     .last_turns = 3,
                                     .line_steps = 7,
                                     .worth = 1e-6,
-                                    .gaps = {3.5, 2.25, 1.6, 1.0}};
+                                    .gaps = {3.5, 2.25, 1.6, 1.2}};
 
 /* A rise or fall that goes on far beyond the wall has circles of every size. */
 static const lw_slip_effort FAR = {.name = "far",
@@ -54,7 +55,12 @@ static const lw_slip_effort FAR = {.name = "far",
                                    .last_turns = 2,
                                    .line_steps = 3,
                                    .worth = 1e-3,
-                                   .gaps = {24.0, 8.0, 3.5, 1.0}};
+                                   .gaps = {24.0, 8.0, 3.5, 1.2}};
+
+typedef struct start {
+  double x[3], factor;
+  int slices;
+} start;
 
 typedef struct search {
   const lw_slip_strips *strips;
@@ -65,7 +71,8 @@ typedef struct search {
   int slices;
   int *circles;
   lw_slip *last; /* the circle just tried */
-  double enough; /* it may end where it cannot come below this */
+  start *seen;   /* the best that a descent has come by: its lines begin there, and ask for it again */
+  const lw_slip_aim *aim;
   lw_slip_stages *stages;
 } search;
 
@@ -126,27 +133,37 @@ static bool circle_of(const lw_slip_strips *strips, const chord *line, double de
   return lw_slip_clear(strips, c);
 }
 
-static double factor_of(const search *s, const chord *line, double depth_share) {
+/* INFINITY as well where it is known not to lie below `wanted`. */
+static double factor_of(const search *s, const chord *line, double depth_share, double wanted) {
   lw_slip_circle circle;
   lw_slip_slices list;
   const lw_slip_ground *ground = s->strips->ground;
   if (!circle_of(s->strips, line, depth_share, &circle)) return INFINITY;
   ++*s->circles;
   if (!lw_slip_slice_up(s->strips, &circle, s->slices, &list)) return INFINITY;
+  bool quick = isfinite(wanted) && s->method == LW_SLIP_BISHOP && ground->seismic_horizontal <= 0.0;
+  if (quick && lw_slip_above(&list, wanted)) return INFINITY;
   if (lw_slip_worse(&list, &circle, ground->seismic_horizontal, s->method, s->last) != LW_OK) return INFINITY;
   return lw_slip_factor(s->last, s->method);
 }
 
-static double factor_at(const double *x, const void *context) {
-  const search *s = context;
+static double factor_at(const double *x, double wanted, const search *s) {
   chord line;
-  return chord_of(s, x[0], x[1], &line) ? factor_of(s, &line, x[2]) : INFINITY;
+  return chord_of(s, x[0], x[1], &line) ? factor_of(s, &line, x[2], wanted) : INFINITY;
 }
 
-typedef struct start {
-  double x[3], factor;
-  int slices;
-} start;
+/* In a descent. */
+static double factor_in(const double *x, double wanted, const void *context) {
+  const search *s = context;
+  start *seen = s->seen;
+  if (memcmp(x, seen->x, sizeof seen->x) == 0) {
+    ++*s->circles;
+    return seen->factor;
+  }
+  double factor = factor_at(x, wanted, s);
+  if (factor < seen->factor) *seen = (start){{x[0], x[1], x[2]}, factor, s->slices};
+  return factor;
+}
 
 static bool apart(const start *a, const start *b) {
   return fabs(a->x[0] - b->x[0]) + fabs(a->x[1] - b->x[1]) + 0.5 * fabs(a->x[2] - b->x[2]) > 0.25;
@@ -167,6 +184,14 @@ static void keep(const search *s, start best[LW_SLIP_STARTS_MAX], const start *n
   }
 }
 
+/* From which factor on keep() leaves what is there: it goes from the best to worse ones, and stops at the
+ * first that the new one is not apart from. */
+static double worth_keeping(const search *s, const start best[LW_SLIP_STARTS_MAX], const start *now) {
+  int last = s->effort->starts - 1, i = 0;
+  while (i < last && isfinite(best[i].factor) && apart(now, &best[i])) i++;
+  return best[i].factor;
+}
+
 /* The grid in two rounds: an eighth of it spread over the whole, then the rest. */
 static bool in_round(int round, int exit, int entry, int depth) {
   bool eighth = exit % 2 == 0 && entry % 2 == 1 && depth % 2 == 0;
@@ -185,25 +210,30 @@ static void scan_chord(const search *s, int round, int exit, int entry, start be
                        effort->near ? d / (effort->depths - 0.5)
                                     : d * d / ((effort->depths - 0.5) * (effort->depths - 0.5))},
                  .slices = effort->coarse};
-    now.factor = factor_of(s, &line, now.x[2]);
+    now.factor = factor_of(s, &line, now.x[2], worth_keeping(s, best, &now));
     keep(s, best, &now);
   }
 }
 
+/* One that is outdone is only asked whether it has a circle. */
+static bool outdone(const search *s, const start best[LW_SLIP_STARTS_MAX]) {
+  return s->aim->outdone && isfinite(best[0].factor);
+}
+
 static void scan(const search *s, int round, start best[LW_SLIP_STARTS_MAX]) {
   for (int i = 0; i < s->effort->exits; i++)
-    for (int k = 0; k < s->effort->entries; k++) scan_chord(s, round, i, k, best);
+    for (int k = 0; k < s->effort->entries && !outdone(s, best); k++) scan_chord(s, round, i, k, best);
 }
 
 static bool far_off(const search *s, const start *best, double gap) {
-  return isfinite(best->factor) && best->factor > gap * s->enough;
+  return isfinite(best->factor) && best->factor > gap * s->aim->enough;
 }
 
 static bool scan_below(const search *s, start best[LW_SLIP_STARTS_MAX]) {
   for (int i = 0; i < LW_SLIP_STARTS_MAX; i++) best[i] = (start){.factor = INFINITY};
   scan(s, 0, best);
   s->stages->eighth = best[0].factor;
-  if (far_off(s, &best[0], s->effort->gaps.eighth)) return false;
+  if (outdone(s, best) || far_off(s, &best[0], s->effort->gaps.eighth)) return false;
   scan(s, 1, best);
   s->stages->grid = best[0].factor;
   return !far_off(s, &best[0], s->effort->gaps.grid);
@@ -217,7 +247,8 @@ static void refine(const search *s, int turns, double step, start *from) {
                  .line_steps = s->effort->line_steps};
   for (int i = 0; i < 3; i++) at.x[i] = from->x[i];
   at.value = from->factor;
-  (void)lw_solve_least(factor_at, s, turns, &at);
+  *s->seen = *from;
+  (void)lw_solve_least(factor_in, s, turns, &at);
   if (!(at.value < from->factor)) return;
   for (int i = 0; i < 3; i++) from->x[i] = at.x[i];
   from->factor = at.value;
@@ -230,7 +261,7 @@ static start bottom_of(search *s, const start *from) {
   refine(s, s->effort->turns, 0.08, &at);
   fine = at;
   s->slices = fine.slices = s->effort->fine;
-  fine.factor = factor_at(fine.x, s);
+  fine.factor = factor_at(fine.x, INFINITY, s);
   return isfinite(fine.factor) ? fine : at;
 }
 
@@ -249,11 +280,11 @@ static bool deepest_below(search *s, const start best[LW_SLIP_STARTS_MAX], start
 }
 
 bool lw_slip_search_by(const lw_slip_effort *effort, const lw_slip_ground *ground, lw_slip_method method,
-                       double enough, lw_slip_stages *stages, lw_slip *slip) {
+                       const lw_slip_aim *aim, lw_slip_stages *stages, lw_slip *slip) {
   lw_slip_strips strips;
   lw_slip last = {0};
   int circles = 0;
-  start best[LW_SLIP_STARTS_MAX], least;
+  start best[LW_SLIP_STARTS_MAX], least, seen;
   lw_slip_cut(ground, &strips);
   search s = {.strips = &strips,
               .effort = effort,
@@ -261,8 +292,10 @@ bool lw_slip_search_by(const lw_slip_effort *effort, const lw_slip_ground *groun
               .slices = effort->coarse,
               .circles = &circles,
               .last = &last,
-              .enough = enough,
+              .seen = &seen,
+              .aim = aim,
               .stages = stages};
+  *stages = (lw_slip_stages){INFINITY, INFINITY, INFINITY, INFINITY};
   look_within(&ground->box, effort->near, &s);
   if (!scan_below(&s, best)) return false;
   if (!isfinite(best[0].factor)) {
@@ -270,7 +303,7 @@ bool lw_slip_search_by(const lw_slip_effort *effort, const lw_slip_ground *groun
     return true;
   }
   if (!deepest_below(&s, best, &least)) return false;
-  (void)factor_at(least.x, &s);
+  (void)factor_at(least.x, INFINITY, &s);
   *slip = last;
   slip->circles = circles;
   return true;
@@ -288,14 +321,27 @@ int lw_slip_efforts(const lw_slip_ground *ground, const lw_slip_effort *efforts[
   return far ? 2 : 1;
 }
 
-bool lw_slip_search_below(const lw_slip_ground *ground, lw_slip_method method, double enough, lw_slip *slip) {
+/* What no circle has less than, as far as it was searched. */
+static double at_least(const lw_slip_effort *effort, const lw_slip_stages *found) {
+  const lw_slip_stages *gaps = &effort->gaps;
+  if (isfinite(found->least)) return found->least / gaps->least;
+  if (isfinite(found->hollow)) return found->hollow / gaps->hollow;
+  if (isfinite(found->grid)) return found->grid / gaps->grid;
+  return isfinite(found->eighth) ? found->eighth / gaps->eighth : 0.0;
+}
+
+bool lw_slip_search_below(const lw_slip_ground *ground, lw_slip_method method, const lw_slip_aim *aim,
+                          double *least, lw_slip *slip) {
   const lw_slip_effort *efforts[LW_SLIP_EFFORTS_MAX];
   lw_slip_stages stages;
   lw_slip one;
   bool found = false;
   int count = lw_slip_efforts(ground, efforts), circles = 0;
+  *least = INFINITY;
   for (int i = 0; i < count; i++) {
-    if (!lw_slip_search_by(efforts[i], ground, method, enough, &stages, &one)) continue;
+    bool ended = lw_slip_search_by(efforts[i], ground, method, aim, &stages, &one);
+    *least = lw_smaller(*least, at_least(efforts[i], &stages));
+    if (!ended) continue;
     circles += one.circles;
     bool worse = one.status == LW_OK && (!found || slip->status != LW_OK ||
                                          lw_slip_factor(&one, method) < lw_slip_factor(slip, method));
@@ -307,5 +353,7 @@ bool lw_slip_search_below(const lw_slip_ground *ground, lw_slip_method method, d
 }
 
 void lw_slip_search(const lw_slip_ground *ground, lw_slip_method method, lw_slip *slip) {
-  (void)lw_slip_search_below(ground, method, INFINITY, slip);
+  const lw_slip_aim all = {.enough = INFINITY};
+  double least;
+  (void)lw_slip_search_below(ground, method, &all, &least, slip);
 }

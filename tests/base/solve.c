@@ -3,6 +3,7 @@
 #include <criterion/new/assert.h>
 
 #include <math.h>
+#include <string.h>
 
 #include <lowwall/base.h>
 
@@ -88,11 +89,15 @@ Test(base, a_level_function_has_some_minimum_and_a_broken_one_none) {
   cr_expect(lw_solve_minimum(level, NULL, 3.0, 0.0, 37, &found) == LW_NO_SOLUTION);
 }
 
+/* Whether a value that is only compared is given all the same. */
+static bool told_whole = true;
+
 /* A narrow valley that runs across the axes, with a bound across it and no answer beyond a line. */
-static double valley(const double *x, const void *context) {
+static double valley(const double *x, double wanted, const void *context) {
   (void)context;
   double along = x[0] + x[1] - 1.3, across = x[0] - x[1] - 0.21, up = x[2] - 0.37;
-  return x[0] > 0.9 ? INFINITY : 2.5 + along * along + 40.0 * across * across + up * up;
+  double value = x[0] > 0.9 ? INFINITY : 2.5 + along * along + 40.0 * across * across + up * up;
+  return told_whole || value <= wanted ? value : INFINITY;
 }
 
 Test(base, a_lower_place_is_found_across_a_valley) {
@@ -101,6 +106,12 @@ Test(base, a_lower_place_is_found_across_a_valley) {
   cr_assert_eq(lw_solve_least(valley, NULL, 40, &at), LW_OK);
   cr_expect_lt(at.value, 2.5 + 1e-5);
   cr_expect(fabs(at.x[0] - 0.755) < 0.01 && fabs(at.x[1] - 0.545) < 0.01 && fabs(at.x[2] - 0.37) < 0.01);
+  lw_least less = {
+      .count = 3, .high = {1.0, 1.0, 1.0}, .step = 0.1, .line_steps = 7, .worth = 1e-9, .x = {0.1, 0.9, 1.0}};
+  told_whole = false;
+  cr_assert_eq(lw_solve_least(valley, NULL, 40, &less), LW_OK);
+  cr_expect(memcmp(less.x, at.x, sizeof at.x) == 0 && memcmp(&less.value, &at.value, sizeof at.value) == 0,
+            "%.17g, where all is told %.17g", less.value, at.value);
   lw_least nowhere = {
       .count = 3, .high = {1.0, 1.0, 1.0}, .step = 0.1, .line_steps = 7, .x = {0.95, 0.5, 0.5}};
   cr_expect_eq(lw_solve_least(valley, NULL, 5, &nowhere), LW_NO_SOLUTION);

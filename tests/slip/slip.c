@@ -218,12 +218,22 @@ Test(checks, slip_search_finds_the_least) {
 Test(checks, slip_search_ends_early_when_far_above) {
   for (double depth = 0.3; depth < 0.95; depth += 0.1) {
     lw_slip_ground g = wall_of(depth, -INFINITY, -INFINITY);
-    double least = searched(&g, LW_SLIP_BISHOP);
+    double least = searched(&g, LW_SLIP_BISHOP), at_least;
     lw_slip slip = {.circles = -1};
-    cr_expect(!lw_slip_search_below(&g, LW_SLIP_BISHOP, least / 4.0, &slip));
+    lw_slip_aim aim = {.enough = least / 4.0};
+    cr_expect(!lw_slip_search_below(&g, LW_SLIP_BISHOP, &aim, &at_least, &slip));
     cr_expect_eq(slip.circles, -1);
-    cr_expect(lw_slip_search_below(&g, LW_SLIP_BISHOP, least, &slip));
+    cr_expect(at_least >= aim.enough && at_least <= least, "%g of %g", at_least, least);
+    aim.enough = least;
+    cr_expect(lw_slip_search_below(&g, LW_SLIP_BISHOP, &aim, &at_least, &slip));
     cr_expect_eq(slip.bishop, least);
+    cr_expect(at_least > 0.5 * least && at_least <= least, "%g of %g", at_least, least);
+    /* Outdone it is only asked whether it has a circle: ground that has none still says so. */
+    aim = (lw_slip_aim){.enough = INFINITY, .outdone = true};
+    cr_expect(!lw_slip_search_below(&g, LW_SLIP_BISHOP, &aim, &at_least, &slip));
+    g.floor_y_m = 10.0;
+    cr_expect(lw_slip_search_below(&g, LW_SLIP_BISHOP, &aim, &at_least, &slip));
+    cr_expect(slip.status != LW_OK && at_least <= 0.0);
   }
 }
 
