@@ -4,6 +4,7 @@
 #include <assert.h>
 #include <math.h>
 
+#include "base/tell.h"
 #include "base/working.h"
 #include "soil/site.h"
 #include "contact.h"
@@ -28,7 +29,7 @@ static double spread_width(const lw_wall *wall, double resultant_m, double effec
                   .value = effective_m,
                   .unit = "m"};
   if (pad->width_m <= 0.0) {
-    lw_working_line(working, &step, "%.4f", effective_m);
+    lw_working_line(working, &step, "%.4f", lw_tell(working, "m", effective_m));
     return effective_m;
   }
   double base = wall->section.base_width_m, beyond = 0.5 * (pad->width_m - base);
@@ -38,9 +39,10 @@ static double spread_width(const lw_wall *wall, double resultant_m, double effec
   step.formula =
       spread <= 2.0 * room ? "B' + 2 x spread x thickness" : "twice the way to the pad's nearer edge";
   if (spread <= 2.0 * room)
-    lw_working_line(working, &step, "%.4f + 2 x %.4f x %.4f", effective_m, pad->spread, pad->thickness_m);
+    lw_working_line(working, &step, "%.4f + 2 x %.4f x %.4f", lw_tell(working, "m", effective_m), pad->spread,
+                    lw_tell(working, "m", pad->thickness_m));
   else
-    lw_working_line(working, &step, "2 x %.4f", room);
+    lw_working_line(working, &step, "2 x %.4f", lw_tell(working, "m", room));
   return step.value;
 }
 
@@ -89,7 +91,8 @@ static void press_evenly(lw_contact *contact, double width_m, const lw_working *
   contact->greatest_kpa = contact->inside ? contact->vertical_kn_per_m / width_m : 0.0;
   contact->front_kpa = contact->rear_kpa = contact->greatest_kpa;
   lw_step even = {.symbol = "p", .formula = "V/Bs", .value = contact->greatest_kpa, .unit = "kPa, evenly"};
-  lw_working_line(working, &even, "%.4f / %.4f", contact->vertical_kn_per_m, width_m);
+  lw_working_line(working, &even, "%.4f / %.4f", lw_tell(working, "kN/m", contact->vertical_kn_per_m),
+                  lw_tell(working, "m", width_m));
 }
 
 static lw_contact_terms terms_of(const lw_wall *wall, const lw_ground *ground) {

@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "base/tell.h"
 #include "base/working.h"
 #include "passive.h"
 
@@ -30,8 +31,10 @@ static double on_rear_side(const lw_wall *wall, const lw_push *push, const lw_fo
                   .formula = "on the pad's rear side: (soil and water) (1 - (1 - t/D)^2) + load t/D",
                   .value = fmax(growing, 0.0) * (1.0 - above * above) + even * (1.0 - above),
                   .unit = "kN/m"};
-  lw_working_line(working, &step, "%.5f (1 - (1 - %.4f/%.4f)^2) + %.5f x %.4f/%.4f", fmax(growing, 0.0),
-                  thick, deep, even, thick, deep);
+  lw_working_line(working, &step, "%.5f (1 - (1 - %.4f/%.4f)^2) + %.5f x %.4f/%.4f",
+                  lw_tell(working, "kN/m", fmax(growing, 0.0)), lw_tell(working, "m", thick),
+                  lw_tell(working, "m", deep), lw_tell(working, "kN/m", even), lw_tell(working, "m", thick),
+                  lw_tell(working, "m", deep));
   return step.value;
 }
 
@@ -45,7 +48,8 @@ static double before_front_side(const lw_wall *wall, const lw_ground *ground, co
                   .formula = "before its front side: Pp to its underside - Pp to its top",
                   .value = fmax(whole - above, 0.0),
                   .unit = "kN/m"};
-  lw_working_line(working, &step, "%.5f - %.5f", whole, above);
+  lw_working_line(working, &step, "%.5f - %.5f", lw_tell(working, "kN/m", whole),
+                  lw_tell(working, "kN/m", above));
   return step.value;
 }
 

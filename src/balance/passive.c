@@ -5,6 +5,7 @@
 
 #include <math.h>
 
+#include "base/tell.h"
 #include "base/working.h"
 #include "inertia.h"
 
@@ -66,7 +67,8 @@ static double less_its_lift(const lw_thrust *thrust, double friction, const lw_w
   if (lift <= 0.0) return level;
   double left = fmax(level - friction * lift, 0.0);
   lw_step step = {.symbol = "Pp", .formula = "level part - mu x lift", .value = left, .unit = "kN/m"};
-  lw_working_step(working, &step, "%.4f - %.4f x %.4f", level, friction, lift);
+  lw_working_step(working, &step, "%.4f - %.4f x %.4f", lw_tell(working, "kN/m", level), friction,
+                  lw_tell(working, "kN/m", lift));
   return left;
 }
 
@@ -96,6 +98,6 @@ double lw_passive_resistance(const lw_wall *wall, const lw_ground *ground, doubl
   double under = below_m > 0.0 ? ground->design.pad_friction : ground->design.base_friction;
   double share = wall->method.passive_share, left = less_its_lift(&thrust, under, working);
   lw_step step = {.symbol = "Rp", .formula = "share that counts x Pp", .value = share * left, .unit = "kN/m"};
-  lw_working_line(working, &step, "%.3f x %.4f", share, left);
+  lw_working_line(working, &step, "%.3f x %.4f", share, lw_tell(working, "kN/m", left));
   return share * left;
 }

@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/extremes.h"
+#include "base/tell.h"
 #include "base/working.h"
 #include "contact_lines.h"
 
@@ -89,14 +90,20 @@ lw_force lw_taper_uplift(const lw_contact_terms *terms, double factor, double we
 
 void lw_taper_line_uplift(const lw_contact_terms *terms, double weight, double compressed_m, double uplift,
                           const lw_working *working) {
+  if (working == NULL) return;
   double width = terms->rear_m - terms->front_m;
   lw_step step = {
       .symbol = "U", .formula = "gw (hr Au - (hr - hf) Al)", .value = uplift, .unit = "kN/m, upwards"};
   lw_working_heading(working, "Water under it: hr on the undersides, Au, less what is lost over Al, which is "
                               "pressed");
-  lw_working_step(working, &step, "gw = %.4f kN/m3, hr = %.4f m, hf = %.4f m, Au = %.5f m2/m, Al = %.5f m2/m",
-                  weight, terms->rear_head_m, terms->uplift ? terms->front_head_m : 0.0,
-                  lw_taper_sums(terms->underside, width).area_m2, lost_over(terms, compressed_m).area_m2);
+  lw_units units = lw_tell_units(working);
+  double front = terms->uplift ? terms->front_head_m : 0.0;
+  lw_working_step(working, &step, "gw = %s, hr = %s, hf = %s, Au = %s, Al = %s",
+                  lw_tell_amount(units, "kN/m3", weight, 4).text,
+                  lw_tell_amount(units, "m", terms->rear_head_m, 4).text,
+                  lw_tell_amount(units, "m", front, 4).text,
+                  lw_tell_amount(units, "m2/m", lw_taper_sums(terms->underside, width).area_m2, 5).text,
+                  lw_tell_amount(units, "m2/m", lost_over(terms, compressed_m).area_m2, 5).text);
 }
 
 static double core_of(lw_taper taper, double length_m) {
@@ -124,7 +131,7 @@ static void tell_sums(lw_taper taper, const lw_plan_sums *sums, double width_m, 
   lw_step area = {.symbol = "A", .formula = "B (wf + wr)/2", .value = sums->area_m2, .unit = "m2/m"};
   lw_step first = {.symbol = "S", .formula = "B^2 (wf + 2 wr)/6", .value = sums->first_m3, .unit = "m3/m"};
   lw_step second = {.symbol = "J", .formula = "B^3 (wf + 3 wr)/12", .value = sums->second_m4, .unit = "m4/m"};
-  double f = taper.front, r = taper.rear, b = width_m;
+  double f = taper.front, r = taper.rear, b = lw_tell(working, "m", width_m);
   lw_working_line(working, &area, "%.4f (%.4f + %.4f)/2", b, f, r);
   lw_working_line(working, &first, "%.4f^2 (%.4f + 2 x %.4f)/6", b, f, r);
   lw_working_line(working, &second, "%.4f^3 (%.4f + 3 x %.4f)/12", b, f, r);
@@ -132,19 +139,22 @@ static void tell_sums(lw_taper taper, const lw_plan_sums *sums, double width_m, 
 
 /* Straight over all of it, by sums in plan. */
 static void tell_straight(const lw_plan_sums *sums, const lw_contact *c, const lw_working *working) {
-  double v = c->vertical_kn_per_m, r = c->resultant_m, a = sums->area_m2, s = sums->first_m3,
-         j = sums->second_m4;
+  lw_units units = lw_tell_units(working);
+  lw_amount v = lw_tell_amount(units, "kN/m", c->vertical_kn_per_m, 4),
+            r = lw_tell_amount(units, "m", c->resultant_m, 5),
+            a = lw_tell_amount(units, "m2/m", sums->area_m2, 6),
+            s = lw_tell_amount(units, "m3/m", sums->first_m3, 6),
+            j = lw_tell_amount(units, "m4/m", sums->second_m4, 6);
   lw_step front = {
       .symbol = "pf", .formula = "V (J - xR S)/(A J - S^2)", .value = c->front_kpa, .unit = "kPa"};
   lw_step rear = {.symbol = "pr",
                   .formula = "V (J - xR S + (xR A - S) B)/(A J - S^2)",
                   .value = c->rear_kpa,
                   .unit = "kPa"};
-  lw_working_step(working, &front, "V = %.4f kN/m, xR = %.5f m, A = %.6f m2/m, S = %.6f m3/m, J = %.6f m4/m",
-                  v, r, a, s, j);
-  lw_working_step(working, &rear,
-                  "V = %.4f kN/m, xR = %.5f m, A = %.6f m2/m, S = %.6f m3/m, J = %.6f m4/m, B = %.4f m", v, r,
-                  a, s, j, c->width_m);
+  lw_working_step(working, &front, "V = %s, xR = %s, A = %s, S = %s, J = %s", v.text, r.text, a.text, s.text,
+                  j.text);
+  lw_working_step(working, &rear, "V = %s, xR = %s, A = %s, S = %s, J = %s, B = %s", v.text, r.text, a.text,
+                  s.text, j.text, lw_tell_amount(units, "m", c->width_m, 4).text);
 }
 
 /* A triangle on the part in compression: it stands as far from the edge as the resultant. */
@@ -158,9 +168,11 @@ static void tell_part(lw_taper from, double edge_kpa, const lw_contact *c, const
                   .formula = "V/(wn bp/2 + k bp^2/6)",
                   .value = edge_kpa,
                   .unit = "kPa at the edge that is pressed"};
-  lw_working_step(working, &x, "bp = %.5f m, wn = %.4f, k = %.4f", length, w, k);
-  lw_working_step(working, &edge, "V = %.4f kN/m, bp = %.5f m, wn = %.4f, k = %.4f", c->vertical_kn_per_m,
-                  length, w, k);
+  lw_amount bp = lw_tell_amount(lw_tell_units(working), "m", length, 5),
+            v = lw_tell_amount(lw_tell_units(working), "kN/m", c->vertical_kn_per_m, 4);
+  double per = lw_tell(working, "1/m", k);
+  lw_working_step(working, &x, "bp = %s, wn = %.4f, k = %.4f", bp.text, w, per);
+  lw_working_step(working, &edge, "V = %s, bp = %s, wn = %.4f, k = %.4f", v.text, bp.text, w, per);
 }
 
 /* Straight pressures over all of it: a at the front edge, b more a metre. */
@@ -245,7 +257,8 @@ static void press_shells(lw_taper taper, double shell_m, lw_contact *c, const lw
                        .formula = "2V / area of the shell that bears",
                        .value = edge,
                        .unit = "kPa"};
-  lw_working_line(working, &one_bears, "2 x %.4f / %.6f", c->vertical_kn_per_m, one.area_m2);
+  lw_working_line(working, &one_bears, "2 x %.4f / %.6f", lw_tell(working, "kN/m", c->vertical_kn_per_m),
+                  lw_tell(working, "m2/m", one.area_m2));
 }
 
 void lw_taper_press(const lw_method *method, lw_taper taper, double shell_m, lw_contact *contact,

@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "base/tell.h"
 #include "base/working.h"
 
 lw_number lw_known(double value) {
@@ -52,8 +53,9 @@ void lw_check_tell_has(const lw_check *check, const char *formula, const lw_work
   lw_step step = {.symbol = "has", .formula = formula, .value = check->has.value, .unit = ""};
   /* Next to nothing pushes a cap at times: four decimals would say that nothing does. */
   bool tiny = check->demand.value < 0.01;
-  lw_working_line(working, &step, tiny ? "%.4f / %.3e" : "%.4f / %.4f", check->resistance.value,
-                  check->demand.value);
+  lw_working_line(working, &step, tiny ? "%.4f / %.3e" : "%.4f / %.4f",
+                  lw_tell(working, check->unit, check->resistance.value),
+                  lw_tell(working, check->unit, check->demand.value));
 }
 
 void lw_check_compare(lw_check *check) {

@@ -5,6 +5,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "tell.h"
 #include "working.h"
 
 enum { DIGITS = 5, FINE = 8, MOST_DECIMALS = 8, MOST = 480 };
@@ -42,10 +43,12 @@ static int decimals_of(double value, int digits) {
   return (int)fmin(fmax(digits - 1 - first, 0.0), MOST_DECIMALS);
 }
 
-static size_t put_in(const lw_bound *of, int digits, char *out, size_t size) {
+static size_t put_in(lw_units units, const lw_bound *of, int digits, char *out, size_t size) {
   char number[40];
-  lw_number_print(number, sizeof number, of->value, decimals_of(of->value, digits));
-  return (size_t)lw_print(out, size, "%s = %s%s%s", of->symbol, number, of->unit[0] ? " " : "", of->unit);
+  lw_tell_name unit = lw_tell_unit(units, of->unit);
+  double value = lw_tell_in(units, of->unit, of->value);
+  lw_number_print(number, sizeof number, value, decimals_of(value, digits));
+  return (size_t)lw_print(out, size, "%s = %s%s%s", of->symbol, number, unit.text[0] ? " " : "", unit.text);
 }
 
 /* The numbers of a formula, and to how many digits. */
@@ -64,7 +67,7 @@ static void record(const lw_working *working, const lw_step *step, const inputs 
     const lw_bound *of = bound_to(at, length, all->bound, all->count);
     if (of != NULL && used < sizeof text - 2 && !named_before(step->formula, at, length)) {
       if (used > 0) used += (size_t)lw_print(text + used, sizeof text - used, ", ");
-      used += put_in(of, all->digits, text + used, sizeof text - used);
+      used += put_in(working->units, of, all->digits, text + used, sizeof text - used);
     }
     at += length;
   }

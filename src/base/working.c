@@ -6,6 +6,7 @@
 #include <stdarg.h>
 
 #include "print.h"
+#include "tell.h"
 
 void lw_working_heading(const lw_working *working, const char *title) {
   if (working != NULL && working->heading != NULL) {
@@ -18,7 +19,10 @@ static void hand_on(const lw_working *working, void (*to)(void *, const lw_step 
   char numbers[512];
   lw_step whole = *step;
   lw_print_list(numbers, sizeof numbers, inserted, arguments);
+  lw_tell_name unit = lw_tell_unit(working->units, step->unit);
   whole.inserted = numbers;
+  whole.value = lw_tell_in(working->units, step->unit, step->value);
+  whole.unit = unit.text;
   to(working->context, &whole);
 }
 

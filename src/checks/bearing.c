@@ -5,6 +5,7 @@
 
 #include "base/bound.h"
 #include "base/extremes.h"
+#include "base/tell.h"
 #include "base/working.h"
 #include "soil/site.h"
 #include "standards/factors.h"
@@ -111,7 +112,8 @@ static void tell_theory(const lw_check *check, bool net, double times, const lw_
                   .value = check->resistance.value,
                   .unit = "kPa"};
   if (fabs(times - 1.0) > 1e-12)
-    lw_working_line(working, &step, "%.5f x %.4f", times, check->resistance.value / times);
+    lw_working_line(working, &step, "%.5f x %.4f", times,
+                    lw_tell(working, "kPa", check->resistance.value / times));
   lw_check_tell_has(check, of, working);
 }
 

@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "base/tell.h"
 #include "base/working.h"
 #include "standards/factor_set.h"
 
@@ -19,21 +20,23 @@ static const lw_factor_row *asked(const lw_check_context *context) {
  * taper. */
 static void tell(const lw_contact *c, const lw_working *working) {
   double near = 0.5 * c->width_m - fabs(c->eccentricity_m), compressed = c->share_in_compression * c->area_m2;
+  double width = lw_tell(working, "m", c->width_m), off = lw_tell(working, "m", fabs(c->eccentricity_m));
   lw_step step = {.symbol = "bp", .value = compressed, .unit = "m"};
   bool triangle = fabs(compressed - 3.0 * near) <= 1e-9 * fmax(compressed, 1.0);
   if (c->area_m2 < c->width_m) {
     step.formula = "share x area of the blocks, which taper";
     step.unit = "m2 a metre";
-    lw_working_line(working, &step, "%.5f x %.5f", c->share_in_compression, c->area_m2);
+    lw_working_line(working, &step, "%.5f x %.5f", c->share_in_compression,
+                    lw_tell(working, "m2/m", c->area_m2));
   } else if (c->share_in_compression > 1.0 - 1e-9) {
     step.formula = "B, as |e| is within the core";
-    lw_working_line(working, &step, "%.4f", c->width_m);
+    lw_working_line(working, &step, "%.4f", width);
   } else if (triangle) {
     step.formula = "3 (B/2 - |e|), as |e| is beyond B/6";
-    lw_working_line(working, &step, "3 (%.5f/2 - %.5f)", c->width_m, fabs(c->eccentricity_m));
+    lw_working_line(working, &step, "3 (%.5f/2 - %.5f)", width, off);
   } else {
     step.formula = "share x B of face shells, which alone bear";
-    lw_working_line(working, &step, "%.5f x %.5f", c->share_in_compression, c->width_m);
+    lw_working_line(working, &step, "%.5f x %.5f", c->share_in_compression, width);
   }
 }
 
@@ -43,7 +46,8 @@ static void tell_third(const lw_contact *c, const lw_working *working) {
   step.formula = step.value <= 1.0
                      ? "|e|/(B/6), as a share of the middle third: inside, and it decides nothing"
                      : "|e|/(B/6), as a share of the middle third: outside, and it decides nothing";
-  lw_working_line(working, &step, "%.5f/(%.5f/6)", fabs(c->eccentricity_m), c->width_m);
+  lw_working_line(working, &step, "%.5f/(%.5f/6)", lw_tell(working, "m", fabs(c->eccentricity_m)),
+                  lw_tell(working, "m", c->width_m));
 }
 
 lw_check lw_check_compression(const lw_check_context *context, const lw_free_body *body,

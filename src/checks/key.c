@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/extremes.h"
+#include "base/tell.h"
 #include "base/working.h"
 #include "standards/factors.h"
 
@@ -37,7 +38,8 @@ static on_key find(const lw_check_context *context, const lw_contact *contact) {
 /* A value to design with, where that is another than the one given. */
 static void tell_design(lw_step step, double given, const lw_working *working) {
   double factor = step.value / given;
-  if (fabs(step.value - given) > 1e-12) lw_working_line(working, &step, "%.5f x %.5f", given, factor);
+  if (fabs(step.value - given) > 1e-12)
+    lw_working_line(working, &step, "%.5f x %.5f", lw_tell(working, step.unit, given), factor);
 }
 
 static void tell(const lw_check_context *context, const on_key *k, const lw_check *check,
@@ -52,12 +54,15 @@ static void tell(const lw_check_context *context, const on_key *k, const lw_chec
       .symbol = "mu", .formula = "friction x factor, to design with", .value = k->friction, .unit = ""};
   lw_step strength = {
       .symbol = "Rk", .formula = "key strength x factor", .value = k->holds_kn_per_m, .unit = "kN/m"};
+  double normal = lw_tell(working, "kN/m", k->normal_kn_per_m),
+         rubbed = lw_tell(working, "kN/m", k->rubs_kn_per_m),
+         past = lw_tell(working, "kN/m", k->beyond_kn_per_m);
   tell_design(mu, own->joint_friction, working);
   if (whole)
-    lw_working_line(working, &rubs, "%.4f x %.4f", k->friction, k->normal_kn_per_m);
+    lw_working_line(working, &rubs, "%.4f x %.4f", k->friction, normal);
   else
-    lw_working_line(working, &rubs, "%.4f x %.4f x %.4f", k->times, k->friction, k->normal_kn_per_m);
-  lw_working_line(working, &beyond, "%.4f - %.4f", k->beyond_kn_per_m + k->rubs_kn_per_m, k->rubs_kn_per_m);
+    lw_working_line(working, &rubs, "%.4f x %.4f x %.4f", k->times, k->friction, normal);
+  lw_working_line(working, &beyond, "%.4f - %.4f", past + rubbed, rubbed);
   tell_design(strength, own->key_strength_kn_per_m, working);
   bool every = context->factor_set->on_every_wedge > 0.0;
   lw_check_tell_has(check, every ? "F Rk / Hk, with F on every strength" : "key strength / Hk", working);

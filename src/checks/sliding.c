@@ -7,6 +7,7 @@
 #include "balance/passive.h"
 #include "base/angles.h"
 #include "base/extremes.h"
+#include "base/tell.h"
 #include "base/working.h"
 #include "soil/site.h"
 #include "standards/factors.h"
@@ -153,7 +154,7 @@ static void tell_grip(const grip *g, const char *symbol, const lw_working *worki
                   .unit = "kN/m"};
   char numbers[96];
   lw_print(numbers, sizeof numbers, bonds ? "%.4f x %.4f + %.4f" : "%.4f x %.4f", g->friction,
-           g->normal_kn_per_m, g->bond_kn_per_m);
+           lw_tell(working, "kN/m", g->normal_kn_per_m), lw_tell(working, "kN/m", g->bond_kn_per_m));
   if (whole)
     lw_working_line(working, &step, "%s", numbers);
   else
@@ -162,27 +163,29 @@ static void tell_grip(const grip *g, const char *symbol, const lw_working *worki
 
 static void tell_limit(const grip *g, const char *symbol, const lw_working *working) {
   const limit *l = &g->limit;
+  double normal = lw_tell(working, "kN/m", g->normal_kn_per_m),
+         strength = lw_tell(working, "kPa", l->strength_kpa), width = lw_tell(working, "m", l->width_m);
   lw_step step = {.symbol = symbol,
                   .formula = "share x V, the most that undrained clay holds",
                   .value = most(l),
                   .unit = "kN/m"};
   if (l->of_weight_kn_per_m <= l->undrained_kn_per_m) {
-    lw_working_line(working, &step, "%.4f x %.4f", l->share, g->normal_kn_per_m);
+    lw_working_line(working, &step, "%.4f x %.4f", l->share, normal);
     return;
   }
   bool whole = fabs(g->times - 1.0) < 1e-12;
   step.source = "[EN1997-1 6.5.3]";
   if (l->gives_way) {
     step.formula = "factor x V/(pi + 2), of clay pressed harder than it bears undrained";
-    lw_working_line(working, &step, "%.4f x %.4f/(pi + 2)", g->times, g->normal_kn_per_m);
+    lw_working_line(working, &step, "%.4f x %.4f/(pi + 2)", g->times, normal);
     return;
   }
   step.formula = whole ? "cu x B', the most that clay holds undrained"
                        : "factor x cu x B', the most that clay holds undrained";
   if (whole)
-    lw_working_line(working, &step, "%.4f x %.4f", l->strength_kpa, l->width_m);
+    lw_working_line(working, &step, "%.4f x %.4f", strength, width);
   else
-    lw_working_line(working, &step, "%.4f x %.4f x %.4f", g->times, l->strength_kpa, l->width_m);
+    lw_working_line(working, &step, "%.4f x %.4f x %.4f", g->times, strength, width);
 }
 
 static void tell_in_front(const balance *b, double ground_kn_per_m, const lw_working *working) {
@@ -190,11 +193,11 @@ static void tell_in_front(const balance *b, double ground_kn_per_m, const lw_wor
       .symbol = "R", .formula = "what holds below + in front", .value = b->holds_kn_per_m, .unit = "kN/m"};
   lw_step less = {
       .symbol = "H", .formula = "push - what holds in front", .value = b->push_kn_per_m, .unit = "kN/m"};
-  double front = b->in_front_kn_per_m;
+  double front = lw_tell(working, "kN/m", b->in_front_kn_per_m);
   if (b->off_push)
-    lw_working_line(working, &less, "%.4f - %.4f", b->push_kn_per_m + front, front);
+    lw_working_line(working, &less, "%.4f - %.4f", lw_tell(working, "kN/m", b->push_kn_per_m) + front, front);
   else
-    lw_working_line(working, &sum, "%.4f + %.4f", ground_kn_per_m, front);
+    lw_working_line(working, &sum, "%.4f + %.4f", lw_tell(working, "kN/m", ground_kn_per_m), front);
 }
 
 /* The friction to design with, where the set or a searched factor divides it. */
@@ -234,7 +237,7 @@ static void tell_passive(const lw_check_context *context, const lw_free_body *bo
   lw_working_heading(working, "in front, passive:");
   (void)lw_passive_resistance(context->wall, ground, context->place->stack.below_m, working);
   if (fabs(counts - passive) > 1e-12)
-    lw_working_line(working, &step, "%.5f x %.4f", counts / passive, passive);
+    lw_working_line(working, &step, "%.5f x %.4f", counts / passive, lw_tell(working, "kN/m", passive));
 }
 
 lw_check lw_check_sliding(const lw_check_context *context, const lw_free_body *body,

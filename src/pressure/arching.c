@@ -5,6 +5,7 @@
 
 #include "base/bound.h"
 #include "base/integral.h"
+#include "base/tell.h"
 
 /* Soil between two faces. */
 
@@ -52,14 +53,15 @@ static void record(const integrand *of, const lw_lateral *push, const lw_working
   static const char JANSSEN[] = "[JANSSEN1895 slices]";
   double k = of->coefficient, rate = 2.0 * k * tan(slot->wall_friction_rad) / slot->width_m;
   bool smooth = rate * of->height_m < 1e-3;
+  double told = lw_tell(working, "1/m", rate);
   const lw_bound bound[] = {{"K", k, ""},
                             {"gamma", slot->unit_weight_kn_per_m3, "kN/m3"},
                             {"Bn", slot->width_m, "m"},
                             {"hn", of->height_m, "m"},
                             {"d", slot->wall_friction_rad * LW_DEG_PER_RAD, "deg"},
-                            {"rn", rate, ""},
+                            {"rn", told, ""},
                             {"Pn", push->thrust_kn_per_m, "kN/m"}};
-  const lw_step steps[] = {{"rn", "2 K tan d/Bn", NULL, rate, "", ""},
+  const lw_step steps[] = {{"rn", "2 K tan d/Bn", NULL, told, "", ""},
                            {"sn", smooth ? "K gamma hn" : "K gamma [1 - exp(-rn hn)]/rn", NULL,
                             lw_slot_kpa(slot, k, of->height_m), "kPa", JANSSEN},
                            {"Pn", smooth ? "K gamma hn^2/2" : "K gamma [hn - (1 - exp(-rn hn))/rn]/rn", NULL,

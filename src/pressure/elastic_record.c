@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/bound.h"
+#include "base/tell.h"
 #include "base/working.h"
 #include "elastic_reach.h"
 
@@ -14,14 +15,19 @@ static double degrees(double rad) {
 }
 
 /* What each kind of load is reckoned by where there is no closed form. */
-static const char *formula_of(const lw_plane_load *load, lw_load_pressure by) {
+static const char *formula_of(lw_units units, const lw_plane_load *load, lw_load_pressure by) {
+  bool us = units == LW_UNITS_US;
   bool curves = by == LW_LOAD_PRESSURE_CURVES, twice = by != LW_LOAD_PRESSURE_HALF_SPACE;
   if (load->pressure_kpa > 0.0)
     return twice ? "integral of (2q/pi)(B - sin B cos 2A) over the plane"
                  : "integral of (q/pi)(B - sin B cos 2A) over the plane";
-  if (curves)
-    return load->point ? "integral of the curve for a point load, times its mean fall along one metre"
-                       : "integral of the curve for a line load over the plane";
+  if (curves && load->point)
+    return us ? "integral of the curve for a point load, times its mean fall along 3.281 ft"
+              : "integral of the curve for a point load, times its mean fall along one metre";
+  if (curves) return "integral of the curve for a line load over the plane";
+  if (load->point && us)
+    return twice ? "integral of (3Q/pi) x^2 z/R^5 over the plane, its mean along 3.281 ft of wall"
+                 : "integral of (3Q/(2 pi)) x^2 z/R^5 over the plane, its mean along 3.281 ft of wall";
   if (load->point)
     return twice ? "integral of (3Q/pi) x^2 z/R^5 over the plane and one metre of wall"
                  : "integral of (3Q/(2 pi)) x^2 z/R^5 over the plane and one metre of wall";
@@ -37,13 +43,18 @@ static const char *source_of(const lw_plane_load *load, lw_load_pressure by) {
 static void integrated(const lw_plane_load *load, lw_load_pressure by, const lw_step *push,
                        const lw_working *working) {
   lw_step step = *push;
-  step.formula = formula_of(load, by);
+  lw_units units = lw_tell_units(working);
+  step.formula = formula_of(units, load, by);
   if (load->pressure_kpa > 0.0)
-    lw_working_step(working, &step, "q = %.2f kPa from %.3f to %.3f m behind the plane, %.3f m below ground",
-                    load->pressure_kpa, load->near_m, load->far_m, load->below_m);
+    lw_working_step(working, &step, "q = %s from %.3f to %s behind the plane, %s below ground",
+                    lw_tell_amount(units, "kPa", load->pressure_kpa, 2).text,
+                    lw_tell(working, "m", load->near_m), lw_tell_amount(units, "m", load->far_m, 3).text,
+                    lw_tell_amount(units, "m", load->below_m, 3).text);
   else
-    lw_working_step(working, &step, "Q = %.3f %s, %.3f m behind the plane, %.3f m below ground",
-                    load->force_kn_per_m, load->point ? "kN" : "kN/m", load->near_m, load->below_m);
+    lw_working_step(working, &step, "Q = %s, %s behind the plane, %s below ground",
+                    lw_tell_amount(units, load->point ? "kN" : "kN/m", load->force_kn_per_m, 3).text,
+                    lw_tell_amount(units, "m", load->near_m, 3).text,
+                    lw_tell_amount(units, "m", load->below_m, 3).text);
 }
 
 /* Names of one load's push, of its moment about the load's level, and of its height above the foot. */
@@ -138,9 +149,11 @@ static void record_sum(const lw_plane *plane, const lw_elastic *push, const lw_w
     const lw_elastic_push *one = &push->load[i];
     if (one->push_kn_per_m <= 0.0 || used >= sizeof pushes || turned >= sizeof moments) continue;
     const char *plus = used > 0 ? " + " : "";
-    used += (size_t)lw_print(pushes + used, sizeof pushes - used, "%s%.5f", plus, one->push_kn_per_m);
-    turned += (size_t)lw_print(moments + turned, sizeof moments - turned, "%s%.5f x %.5f", plus,
-                               one->push_kn_per_m, one->height_m);
+    used += (size_t)lw_print(pushes + used, sizeof pushes - used, "%s%.5f", plus,
+                             lw_tell(working, "kN/m", one->push_kn_per_m));
+    turned +=
+        (size_t)lw_print(moments + turned, sizeof moments - turned, "%s%.5f x %.5f", plus,
+                         lw_tell(working, "kN/m", one->push_kn_per_m), lw_tell(working, "m", one->height_m));
   }
   if (used == 0 || plane->load_count < 2) return;
   lw_working_step(working, &(lw_step){"Pe", "sum of the pushes", NULL, push->push_kn_per_m, "kN/m", ""}, "%s",

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "base/bound.h"
+#include "base/tell.h"
 #include "base/working.h"
 
 enum { SIZE = 24, TERMS = 440 };
@@ -25,8 +26,9 @@ static const char *fit(char *out, double value, int decimals, int columns, bool 
 void lw_layer_heading(const lw_plane *plane, int layer, const lw_working *working) {
   char name[80];
   if (working == NULL || plane->layer_count == 1) return;
-  lw_print(name, sizeof name, "layer %d, below %.3f m", layer + 1,
-           layer > 0 ? fmax(plane->layer[layer - 1].bottom_m, 0.0) : 0.0);
+  double top = layer > 0 ? fmax(plane->layer[layer - 1].bottom_m, 0.0) : 0.0;
+  lw_print(name, sizeof name, "layer %d, below %s", layer + 1,
+           lw_tell_amount(working->units, "m", top, 3).text);
   lw_working_heading(working, name);
 }
 
@@ -75,62 +77,84 @@ static void tell_weights(const lw_plane *plane, const lw_law *law, const lw_told
 /* --- the table --- */
 
 static void head(const lw_plane *plane, const lw_law *law, bool curved) {
+  lw_units units = lw_tell_units(law->working);
+  lw_tell_name m = lw_tell_unit(units, "m"), weight = lw_tell_unit(units, "kN/m3"),
+               stress = lw_tell_unit(units, "kPa"), push = lw_tell_unit(units, "kN/m"),
+               moment = lw_tell_unit(units, "kNm/m");
   char title[140];
   lw_print(title, sizeof title,
-           "Pressure on the plane of %.3f m: p = K s - pc, not below 0%s; A areas, M about the foot",
-           plane->height_m, curved ? ", or Mohr's" : "");
+           "Pressure on the plane of %s: p = K s - pc, not below 0%s; A areas, M about the foot",
+           lw_tell_amount(units, "m", plane->height_m, 3).text, curved ? ", or Mohr's" : "");
   lw_working_heading(law->working, title);
   lw_working_row(law->working, SOIL_ROW, "depth", "g", "s", "K", "pc", "p", "A", "M");
-  lw_working_row(law->working, SOIL_ROW, "m", "kN/m3", "kPa", "", "kPa", "kPa", "kN/m", "kNm/m");
+  lw_working_row(law->working, SOIL_ROW, m.text, weight.text, stress.text, "", stress.text, stress.text,
+                 push.text, moment.text);
 }
 
 static void soil_row(const lw_told_point *p, const lw_working *working) {
   char depth[SIZE], g[SIZE], s[SIZE], k[SIZE], cut[SIZE], soil[SIZE], area[SIZE], moment[SIZE];
   bool by_k = !p->curved, cuts = by_k && fabs(p->cut_kpa) > 0.0;
-  lw_working_row(working, SOIL_ROW, fit(depth, p->depth_m, 4, 8, true),
-                 fit(g, p->weight_kn_per_m3, 3, 8, !p->begins), fit(s, p->stress_kpa, 4, 10, true),
-                 fit(k, p->k, 5, 9, by_k), fit(cut, p->cut_kpa, 4, 8, cuts),
-                 fit(soil, p->soil_kpa, 4, 10, !p->skipped), fit(area, p->area, 4, 10, p->ends),
-                 fit(moment, p->moment, 4, 10, p->ends));
+  lw_working_row(working, SOIL_ROW, fit(depth, lw_tell(working, "m", p->depth_m), 4, 8, true),
+                 fit(g, lw_tell(working, "kN/m3", p->weight_kn_per_m3), 3, 8, !p->begins),
+                 fit(s, lw_tell(working, "kPa", p->stress_kpa), 4, 10, true), fit(k, p->k, 5, 9, by_k),
+                 fit(cut, lw_tell(working, "kPa", p->cut_kpa), 4, 8, cuts),
+                 fit(soil, lw_tell(working, "kPa", p->soil_kpa), 4, 10, !p->skipped),
+                 fit(area, lw_tell(working, "kN/m", p->area), 4, 10, p->ends),
+                 fit(moment, lw_tell(working, "kNm/m", p->moment), 4, 10, p->ends));
 }
 
 static void load_row(const lw_told_point *p, const lw_working *working) {
   char depth[SIZE], load[SIZE], area[SIZE], moment[SIZE];
-  lw_working_row(working, LOAD_ROW, fit(depth, p->depth_m, 4, 8, true), fit(load, p->load_kpa, 4, 10, true),
-                 fit(area, p->load_area, 4, 10, p->ends), fit(moment, p->load_moment, 4, 10, p->ends));
+  lw_working_row(working, LOAD_ROW, fit(depth, lw_tell(working, "m", p->depth_m), 4, 8, true),
+                 fit(load, lw_tell(working, "kPa", p->load_kpa), 4, 10, true),
+                 fit(area, lw_tell(working, "kN/m", p->load_area), 4, 10, p->ends),
+                 fit(moment, lw_tell(working, "kNm/m", p->load_moment), 4, 10, p->ends));
 }
 
 /* --- after it --- */
 
+/* A column, and the unit of what stands in it. */
+typedef struct column {
+  size_t offset;
+  const char *unit;
+} column;
+
+static const column AREA = {offsetof(lw_told_point, area), "kN/m"},
+                    MOMENT = {offsetof(lw_told_point, moment), "kNm/m"},
+                    LOAD_AREA = {offsetof(lw_told_point, load_area), "kN/m"},
+                    LOAD_MOMENT = {offsetof(lw_told_point, load_moment), "kNm/m"};
+
 /* "0.2345 + 1.2345": of every stretch that pushes. */
-static void terms(const lw_told *told, size_t offset, char *out, size_t size) {
+static void terms(const lw_told *told, column of, const lw_working *working, char *out, size_t size) {
   size_t used = 0;
   out[0] = '\0';
   for (int i = 0; i < told->count && used + SIZE < size; i++) {
     const lw_told_point *p = &told->point[i];
-    double value = *(const double *)(const void *)((const char *)p + offset);
+    double value = *(const double *)(const void *)((const char *)p + of.offset);
     if (!p->ends || fabs(value) <= 0.0) continue;
-    used += (size_t)lw_print(out + used, size - used, "%s%.4f", used > 0 ? " + " : "", value);
+    used += (size_t)lw_print(out + used, size - used, "%s%.4f", used > 0 ? " + " : "",
+                             lw_tell(working, of.unit, value));
   }
   if (used == 0) lw_print(out, size, "0.0000");
 }
 
 static void tell_sum(const lw_told *told, const lw_law *law, const lw_thrust *thrust) {
   char areas[TERMS];
-  terms(told, offsetof(lw_told_point, area), areas, sizeof areas);
+  terms(told, AREA, law->working, areas, sizeof areas);
   lw_working_step(law->working, &(lw_step){law->symbol, "sum of A", NULL, thrust->total_kn_per_m, "kN/m", ""},
                   "%s", areas);
 }
 
 static void tell_sums(const lw_told *told, const lw_thrust *thrust, const lw_working *working) {
   char areas[TERMS], moments[TERMS];
-  terms(told, offsetof(lw_told_point, area), areas, sizeof areas);
-  terms(told, offsetof(lw_told_point, moment), moments, sizeof moments);
+  terms(told, AREA, working, areas, sizeof areas);
+  terms(told, MOMENT, working, moments, sizeof moments);
   lw_working_step(working, &(lw_step){"P", "sum of A", NULL, thrust->total_kn_per_m, "kN/m", ""}, "%s",
                   areas);
   if (thrust->total_kn_per_m > 0.0)
     lw_working_step(working, &(lw_step){"h", "sum of M / P", NULL, thrust->height_of_action_m, "m", ""},
-                    "(%s)/%.4f, above the foot of the plane", moments, thrust->total_kn_per_m);
+                    "(%s)/%.4f, above the foot of the plane", moments,
+                    lw_tell(working, "kN/m", thrust->total_kn_per_m));
 }
 
 static void tell_parts(const lw_thrust *thrust, const lw_working *working) {
@@ -143,16 +167,18 @@ static void tell_parts(const lw_thrust *thrust, const lw_working *working) {
 }
 
 static void tell_load_sums(const lw_told *told, const lw_thrust *thrust, const lw_working *working) {
+  lw_units units = lw_tell_units(working);
   char areas[TERMS], moments[TERMS];
-  terms(told, offsetof(lw_told_point, load_area), areas, sizeof areas);
-  terms(told, offsetof(lw_told_point, load_moment), moments, sizeof moments);
+  terms(told, LOAD_AREA, working, areas, sizeof areas);
+  terms(told, LOAD_MOMENT, working, moments, sizeof moments);
   lw_working_heading(working, "Of it the uniform load's");
   lw_working_row(working, LOAD_ROW, "depth", "pq", "A", "M");
-  lw_working_row(working, LOAD_ROW, "m", "kPa", "kN/m", "kNm/m");
+  lw_working_row(working, LOAD_ROW, lw_tell_unit(units, "m").text, lw_tell_unit(units, "kPa").text,
+                 lw_tell_unit(units, "kN/m").text, lw_tell_unit(units, "kNm/m").text);
   for (int i = 0; i < told->count; i++) load_row(&told->point[i], working);
   lw_working_step(working,
                   &(lw_step){"Pq", "sum of A, P at most", NULL, thrust->surcharge_kn_per_m, "kN/m", ""},
-                  "min(%s, %.4f)", areas, thrust->total_kn_per_m);
+                  "min(%s, %.4f)", areas, lw_tell(working, "kN/m", thrust->total_kn_per_m));
   lw_working_step(working, &(lw_step){"hq", "sum of M / sum of A", NULL, thrust->surcharge_height_m, "m", ""},
                   "(%s)/(%s)", moments, areas);
 }

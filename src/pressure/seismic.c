@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/bound.h"
+#include "base/tell.h"
 #include "base/working.h"
 #include "profile.h"
 
@@ -51,9 +52,10 @@ static lw_status total_of(lw_earth_state state, const lw_plane *plane, bool stil
 }
 
 /* All that stands above a level of the plane, moving with a wall that cannot yield; its terms as text. */
-static double moved_by_rigid_wall(const lw_plane *plane, char *terms, size_t size) {
+static double moved_by_rigid_wall(const lw_plane *plane, const lw_working *working, char *terms,
+                                  size_t size) {
   double sum = plane->surcharge_kpa, depth = 0.0;
-  size_t used = (size_t)lw_print(terms, size, "%.4f", sum);
+  size_t used = (size_t)lw_print(terms, size, "%.4f", lw_tell(working, "kPa", sum));
   while (depth < plane->height_m) {
     int i = lw_layer_at(plane, depth);
     bool wet = depth >= plane->water_depth_m;
@@ -63,7 +65,8 @@ static double moved_by_rigid_wall(const lw_plane *plane, char *terms, size_t siz
         wet ? plane->layer[i].saturated_unit_weight_kn_per_m3 : plane->layer[i].unit_weight_kn_per_m3;
     sum += weight * (bottom - depth);
     if (used < size)
-      used += (size_t)lw_print(terms + used, size - used, " + %.4f x %.5f", weight, bottom - depth);
+      used += (size_t)lw_print(terms + used, size - used, " + %.4f x %.5f", lw_tell(working, "kN/m3", weight),
+                               lw_tell(working, "m", bottom - depth));
     depth = bottom;
   }
   return sum * plane->height_m;
@@ -77,7 +80,8 @@ static lw_status find_part(lw_earth_state state, const lw_plane *plane, lw_seism
   double turn = lw_layer_turned(plane, lowest, plane->water_depth_m < plane->height_m);
   if (state == LW_AT_REST) {
     char terms[TERMS];
-    part->increment_kn_per_m = plane->seismic.horizontal * moved_by_rigid_wall(plane, terms, sizeof terms);
+    part->increment_kn_per_m =
+        plane->seismic.horizontal * moved_by_rigid_wall(plane, NULL, terms, sizeof terms);
     part->turn_rad = turn;
     return LW_OK;
   }
@@ -103,7 +107,7 @@ lw_status lw_seismic_find(lw_earth_state state, const lw_plane *plane, lw_seismi
 
 static void tell_rigid(const lw_plane *plane, const lw_seismic_part *part, const lw_working *working) {
   char terms[TERMS];
-  double stress = moved_by_rigid_wall(plane, terms, sizeof terms) / plane->height_m;
+  double stress = moved_by_rigid_wall(plane, working, terms, sizeof terms) / plane->height_m;
   const lw_bound bound[] = {
       {"kh", plane->seismic.horizontal, ""}, {"s", stress, "kPa"}, {"H", plane->height_m, "m"}};
   const lw_step step = {"dP", "kh s H", NULL, part->increment_kn_per_m, "kN/m", "[WOOD1973 rigid wall]"};

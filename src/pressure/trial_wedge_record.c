@@ -2,6 +2,7 @@
 #include <math.h>
 
 #include "base/bound.h"
+#include "base/tell.h"
 #include "base/working.h"
 #include "trial_wedge_shape.h"
 
@@ -33,20 +34,22 @@ static void record_plane(const lw_plane *plane, const lw_trial_wedge *wedge, con
 }
 
 /* "0.2345 x 19.500 + 2.5000": areas at their weights, widths at their loads, and line loads. */
-static void weights(const lw_trial_wedge_told *told, bool moved, char *out, size_t size) {
+static void weights(const lw_trial_wedge_told *told, bool moved, const lw_working *working, char *out,
+                    size_t size) {
   size_t used = 0;
   out[0] = '\0';
   for (int i = 0; i < told->weight_count && used < size; i++) {
     const lw_wedge_term *term = &told->weight[i];
     double each = moved ? term->moved : term->each;
-    used +=
-        (size_t)lw_print(out + used, size - used, "%s%.5f x %.4f", used > 0 ? " + " : "", term->size, each);
+    used += (size_t)lw_print(out + used, size - used, "%s%.5f x %.4f", used > 0 ? " + " : "",
+                             lw_tell(working, term->in->size, term->size),
+                             lw_tell(working, term->in->each, each));
   }
 }
 
 static void record_weight(const lw_trial_wedge_told *told, double weight, const lw_working *working) {
   char text[TERMS];
-  weights(told, false, text, sizeof text);
+  weights(told, false, working, text, sizeof text);
   lw_working_step(working, &(lw_step){"W", "areas of soil x weight + loads on it", NULL, weight, "kN/m", ""},
                   "%s", text);
 }
@@ -55,9 +58,12 @@ static void record_cohesion(const lw_trial_wedge_told *told, double cohesion, co
   char text[TERMS];
   size_t used = 0;
   if (cohesion <= 0.0) return;
-  for (int i = 0; i < told->held_count && used < sizeof text; i++)
+  for (int i = 0; i < told->held_count && used < sizeof text; i++) {
+    const lw_wedge_term *term = &told->held[i];
     used += (size_t)lw_print(text + used, sizeof text - used, "%s%.4f x %.5f", used > 0 ? " + " : "",
-                             told->held[i].each, told->held[i].size);
+                             lw_tell(working, term->in->each, term->each),
+                             lw_tell(working, term->in->size, term->size));
+  }
   lw_working_step(working,
                   &(lw_step){"C", "sum of c x length of the plane in it", NULL, cohesion, "kN/m", ""}, "%s",
                   text);
@@ -71,11 +77,11 @@ static void record_friction(const lw_plane *plane, const lw_trial_wedge_told *to
   if (told->rub_count < 2) return;
   for (int i = 0; i < told->rub_count && used < sizeof over && below < sizeof under; i++) {
     const lw_wedge_term *rub = &told->rub[i];
-    double phi = degrees(plane->layer[rub->layer].friction_rad);
-    used += (size_t)lw_print(over + used, sizeof over - used, "%s%.5f tan %.4f", used > 0 ? " + " : "",
-                             rub->size, phi);
-    below +=
-        (size_t)lw_print(under + below, sizeof under - below, "%s%.5f", below > 0 ? " + " : "", rub->size);
+    double phi = degrees(plane->layer[rub->layer].friction_rad),
+           rubs = lw_tell(working, rub->in->size, rub->size);
+    used += (size_t)lw_print(over + used, sizeof over - used, "%s%.5f tan %.4f", used > 0 ? " + " : "", rubs,
+                             phi);
+    below += (size_t)lw_print(under + below, sizeof under - below, "%s%.5f", below > 0 ? " + " : "", rubs);
   }
   lw_working_step(working,
                   &(lw_step){"phi", "of the layers, by the load on each stretch of the plane", NULL,
@@ -91,7 +97,7 @@ static void record_level(lw_earth_state state, const lw_plane *plane, const lw_w
   const lw_bound bound[] = {
       {"kh", kh, ""}, {"Wm", body->moved_kn_per_m, "kN/m"}, {"N", body->push_kn_per_m, "kN/m"}};
   if (fabs(level) < 1e-12) return;
-  weights(told, true, text, sizeof text);
+  weights(told, true, working, text, sizeof text);
   if (kh > 0.0)
     lw_working_step(working,
                     &(lw_step){"Wm", "the same by the weight that the earthquake moves", NULL,

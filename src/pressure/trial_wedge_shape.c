@@ -137,18 +137,23 @@ static void shape(const lw_wedge_frame *frame, double behind_m, double crack_m, 
   body->corner[body->count++] = frame->top;
 }
 
-static void tell_weight(lw_trial_wedge_told *told, double size, double each, double moved) {
+static const lw_wedge_units SOIL = {"m2", "kN/m3"}, LOAD = {"m", "kPa"}, LINE = {"", "kN/m"},
+                            RUBS = {"kN/m", ""};
+
+static void tell_weight(lw_trial_wedge_told *told, const lw_wedge_units *in, double size, double each,
+                        double moved) {
   if (told == NULL || fabs(size * each) <= 0.0) return;
   assert(told->weight_count < LW_WEDGE_TERMS);
-  told->weight[told->weight_count++] = (lw_wedge_term){size, each, moved, 0};
+  told->weight[told->weight_count++] = (lw_wedge_term){size, each, moved, 0, in};
 }
 
 static void tell_plane(lw_trial_wedge_told *told, int layer, double rubs, double cohesion_kpa,
                        double length_m) {
   if (told == NULL) return;
-  if (rubs > 0.0) told->rub[told->rub_count++] = (lw_wedge_term){.size = rubs, .layer = layer};
+  if (rubs > 0.0) told->rub[told->rub_count++] = (lw_wedge_term){.size = rubs, .layer = layer, .in = &RUBS};
   if (cohesion_kpa > 0.0)
-    told->held[told->held_count++] = (lw_wedge_term){.size = length_m, .each = cohesion_kpa, .layer = layer};
+    told->held[told->held_count++] =
+        (lw_wedge_term){.size = length_m, .each = cohesion_kpa, .layer = layer, .in = &LOAD};
 }
 
 static void add_weight(lw_wedge_body *body, double weight, double moved, double x_m, double y_m) {
@@ -167,7 +172,7 @@ static void add_zone(const body_corners *whole, const lw_wedge_zone *zone, doubl
   if (n < 3) return;
   lw_patch patch = lw_patch_of(band, n);
   add_weight(body, patch.area_m2 * zone->effective, patch.area_m2 * zone->moved, patch.x_m, patch.y_m);
-  tell_weight(told, patch.area_m2, zone->effective, zone->moved);
+  tell_weight(told, &SOIL, patch.area_m2, zone->effective, zone->moved);
 }
 
 static double highest(const body_corners *whole) {
@@ -228,7 +233,7 @@ static void plain(const lw_wedge_frame *frame, const body_corners *whole, lw_wed
   double cohesion = frame->plane->layer[frame->zone[0].layer].cohesion_kpa;
   double length = cohesion > 0.0 ? hypot(whole->corner[1].x_m, whole->corner[1].y_m) : 0.0;
   body->cohesion_kn_per_m = cohesion * length;
-  tell_weight(frame->told, patch.area_m2, frame->zone[0].effective, frame->zone[0].moved);
+  tell_weight(frame->told, &SOIL, patch.area_m2, frame->zone[0].effective, frame->zone[0].moved);
   tell_plane(frame->told, frame->zone[0].layer, 0.0, cohesion, length);
 }
 
@@ -262,7 +267,7 @@ static void add_loads(const lw_wedge_frame *frame, const lw_wedge_line *line, do
   const lw_plane *plane = frame->plane;
   double middle = 0.5 * behind_m, all_over = plane->surcharge_kpa * behind_m;
   add_weight(body, all_over, all_over, frame->top.x_m + middle, ground_at(frame, middle));
-  tell_weight(frame->told, behind_m, plane->surcharge_kpa, plane->surcharge_kpa);
+  tell_weight(frame->told, &LOAD, behind_m, plane->surcharge_kpa, plane->surcharge_kpa);
   for (int i = 0; i < plane->load_count; i++) {
     const lw_plane_load *load = &plane->load[i];
     double end = stands_up_to(frame, line, load, behind_m);
@@ -271,8 +276,8 @@ static void add_loads(const lw_wedge_frame *frame, const lw_wedge_line *line, do
     double force = load->force_kn_per_m + load->pressure_kpa * (far - load->near_m);
     double level = load->below_m > 0.0 ? level_of(frame, load) : ground_at(frame, at);
     add_weight(body, force, force, frame->top.x_m + at, level);
-    tell_weight(frame->told, far - load->near_m, load->pressure_kpa, load->pressure_kpa);
-    tell_weight(frame->told, 1.0, load->force_kn_per_m, load->force_kn_per_m);
+    tell_weight(frame->told, &LOAD, far - load->near_m, load->pressure_kpa, load->pressure_kpa);
+    tell_weight(frame->told, &LINE, 1.0, load->force_kn_per_m, load->force_kn_per_m);
     add_push(body, load->push_kn_per_m, frame->top.x_m + load->near_m, level_of(frame, load));
   }
 }

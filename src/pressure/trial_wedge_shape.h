@@ -15,11 +15,17 @@ typedef struct lw_wedge_zone {
 
 enum { LW_WEDGE_ZONES = LW_SOIL_MAX + 1 };
 
+/* The units of such a term, as a step has them. */
+typedef struct lw_wedge_units {
+  const char *size, *each;
+} lw_wedge_units;
+
 /* What one body is made of, for the working: an area or a width and what stands on it, a length of the
  * failure plane and what holds on it. */
 typedef struct lw_wedge_term {
   double size, each, moved; /* moved: what an earthquake moves in place of each */
   int layer;
+  const lw_wedge_units *in;
 } lw_wedge_term;
 
 enum { LW_WEDGE_TERMS = LW_WEDGE_ZONES + 2 * LW_SITE_LOAD_MAX + 1 };

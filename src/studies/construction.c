@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "construction.h"
 
+#include "base/tell.h"
 #include "base/working.h"
 #include "construction_parts.h"
 
@@ -26,7 +27,9 @@ static double line_load(const lw_plant *plant, const lw_working *working) {
   double load = force / plant->width_m;
   const lw_bound bound[] = {
       {"mp", plant->mass_kg, "kg"}, {"Fp", plant->force_kn, "kN"}, {"wp", plant->width_m, "m"}};
-  const lw_step step = {"pl", "(mp x 9.80665/1000 + Fp)/wp", NULL, load, "kN/m", ""};
+  bool weighed = lw_tell_units(working) == LW_UNITS_US; /* a pound of mass weighs a pound */
+  const lw_step step = {"pl", weighed ? "(mp + Fp)/wp" : "(mp x 9.80665/1000 + Fp)/wp", NULL, load, "kN/m",
+                        ""};
   lw_working_bound(working, &step, bound, 3);
   return load;
 }

@@ -23,9 +23,10 @@ typedef struct reader {
 
 static const double PI = 3.14159265358979323846;
 
-static const char *const UNITS[] = {"kN m/m", "kN m", "kN/m3", "kN/m2", "kN/m", "kPa/m",
-                                    "m2/m",   "m3/m", "m4/m",  "kN",    "kPa",  "deg",
-                                    "rad",    "m2",   "m3",    "mm",    "m",    "kg"};
+static const char *const UNITS[] = {
+    "kN m/m", "kN m", "kN/m3",  "kN/m2",  "kN/m",   "kPa/m", "m2/m", "m3/m",     "m4/m",  "kN",    "kPa",
+    "deg",    "rad",  "m2",     "m3",     "mm",     "m",     "kg",   "ft-lb/ft", "ft-lb", "lb/ft", "psf/ft",
+    "psf",    "pcf",  "ft2/ft", "ft3/ft", "ft4/ft", "ft2",   "ft3",  "ft",       "in",    "lb"};
 
 size_t evaluate_unit(const char *text) {
   for (size_t i = 0; i < sizeof UNITS / sizeof *UNITS; i++) {
@@ -36,10 +37,14 @@ size_t evaluate_unit(const char *text) {
   return 0;
 }
 
+/* What is printed to five digits has no decimals left when it is a great number. */
+enum { FIVE_DIGITS = 5 };
+
 double evaluate_half_digit(const char *number) {
   const char *at = number + strspn(number, "+-");
-  at += strspn(at, "0123456789");
-  if (*at != '.') return 0.0;
+  size_t whole = strspn(at, "0123456789");
+  at += whole;
+  if (*at != '.') return whole < FIVE_DIGITS ? 0.0 : 0.5;
   size_t decimals = strspn(at + 1, "0123456789");
   const char *end = at + 1 + decimals;
   int power = (*end == 'e' && strspn(end + 1, "+-0123456789") > 1) ? (int)strtol(end + 1, NULL, 10) : 0;

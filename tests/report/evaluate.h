@@ -28,7 +28,8 @@ typedef struct evaluated {
   double value, half;
 } evaluated;
 
-/* Half of the last digit of the number that a text begins with; 0 for a whole number, which is exact. */
+/* Half of the last digit of the number that a text begins with; 0 for a whole number of up to
+ * four digits, which is exact. */
 double evaluate_half_digit(const char *number);
 
 /* The whole of a text of that length. A number that stands in formula as well is of the formula and exact.

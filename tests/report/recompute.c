@@ -13,11 +13,12 @@
 
 #include "../checks/random_wall.h"
 #include "../sheet/support.h"
+#include "units_told.h"
 
 /* Every printed line of the working recomputes from what it prints: over the demo walls, the walls of the
  * handbook and walls by chance, in every load case and under every set of factors. */
 
-enum { WALLS = 300 / RANDOM_SHARE };
+enum { WALLS = 300 / RANDOM_SHARE, US_EVERY = 4 };
 
 /* The page lists the sources that it cites and no others; cited.c holds the other half. */
 static void hold_sources(const char *name, const char *page) {
@@ -32,20 +33,37 @@ static void hold_sources(const char *name, const char *page) {
   }
 }
 
-static void read_page(recompute *r, const lw_case *c, const char *name) {
+/* From the first line of the working to the last. */
+static void hold_units(const char *name, const char *page, lw_units units) {
+  const char *begin = strstr(page, "\nWorking, for one "), *end = strstr(page, "\nNot checked\n");
+  cr_assert(begin != NULL && end != NULL, "%s", name);
+  units_told_hold(name, begin, (size_t)(end - begin), units);
+}
+
+static void read_in(recompute *r, lw_result *result, lw_units units, const char *name) {
   static const lw_text_style wide = {.columns = 100000, .every_joint = true};
-  static lw_result *result;
   lw_text text = {0};
+  result->units = units;
+  cr_assert_eq(lw_report_working(result, &wide, &text), LW_OK, "%s", name);
+  recompute_page(r, name, text.data);
+  hold_units(name, text.data, units);
+  cr_expect_eq(r->us, units == LW_UNITS_US, "%s", name);
+  hold_sources(name, text.data);
+  recompute_symbols(name, text.data);
+  lw_text_free(&text);
+}
+
+/* In metric, and now and then in feet and pounds. */
+static void read_page(recompute *r, const lw_case *c, const char *name) {
+  static lw_result *result;
+  static int pages;
   lw_error error = {0};
   if (result == NULL) result = malloc(sizeof *result);
   cr_assert_not_null(result);
   cr_assert_eq(lw_run(c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, &error), LW_OK, "%s: %s", name,
                error.text);
-  cr_assert_eq(lw_report_working(result, &wide, &text), LW_OK, "%s", name);
-  recompute_page(r, name, text.data);
-  hold_sources(name, text.data);
-  recompute_symbols(name, text.data);
-  lw_text_free(&text);
+  read_in(r, result, LW_UNITS_METRIC, name);
+  if (pages++ % US_EVERY == 0) read_in(r, result, LW_UNITS_US, name);
 }
 
 /* A sheet as it stands, or with up to three other items. */

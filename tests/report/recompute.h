@@ -11,6 +11,7 @@ enum { RECOMPUTE_OPEN_MAX = 200, RECOMPUTE_KEY_MAX = 600 };
 /* One walk over many pages. */
 typedef struct recompute {
   const char *wall;              /* whose page is read */
+  bool us;                       /* in feet and pounds */
   char under[80];                /* "under: " and the heading that the line stands under */
   evaluate_names said;           /* what each symbol has come to under this heading */
   int steps, rows, stated;       /* lines that came out, rows of tables that did, lines that only state */

@@ -23,6 +23,19 @@ static size_t source_length(const char *at) {
   return is ? strcspn(at, "]\n") : 0;
 }
 
+/* A unit in its metric name, so that a line is the same in either: what it was and what it is. */
+static size_t put_unit(const char *line, char *out, size_t size) {
+  static const char *const ALIKE[][2] = {{"lb/ft", "kN/m"}, {"psf", "kPa"}, {"pcf", "kN/m3"}, {"ft", "m"}};
+  size_t length = line[0] == ' ' ? evaluate_unit(line + 1) : 0;
+  out[0] = '\0';
+  for (size_t i = 0; length > 0 && i < sizeof ALIKE / sizeof *ALIKE; i++)
+    if (strlen(ALIKE[i][0]) == length && strncmp(line + 1, ALIKE[i][0], length) == 0) {
+      snprintf(out, size, " %s", ALIKE[i][1]);
+      return length + 1;
+    }
+  return 0;
+}
+
 /* Numbers become #, so that a line is the same of every wall; blanks run together, sources are left out. */
 void recompute_key(const char *line, char *out, size_t size) {
   size_t used = 0;
@@ -31,8 +44,12 @@ void recompute_key(const char *line, char *out, size_t size) {
     line += source_length(line);
     bool in_word = used > 0 && (isalpha((unsigned char)out[used - 1]) || out[used - 1] == '_');
     if (isdigit((unsigned char)*line) && !in_word) {
+      char unit[16];
       line += strspn(line, "0123456789.");
       out[used++] = '#';
+      line += put_unit(line, unit, sizeof unit);
+      used += (size_t)snprintf(out + used, size - used, "%s", unit);
+      if (used + 2 > size) used = size - 2;
     } else if (*line == ' ') {
       line += strspn(line, " ");
       out[used++] = ' ';
@@ -100,11 +117,14 @@ static void note_heading(recompute *r, const char *line) {
   snprintf(r->under, sizeof r->under, "under: %.60s", key);
 }
 
+static const char US_HEADING[] = "\nWorking, for one foot run";
+
 void recompute_page(recompute *r, const char *wall, const char *page) {
-  const char *line = strstr(page, "\nWorking, for one metre run of wall\n");
+  const char *line = strstr(page, "\nWorking, for one ");
   const char *end = strstr(page, "\nNot checked\n");
   cr_assert(line != NULL && end != NULL, "%s has no working", wall);
   r->wall = wall;
+  r->us = strncmp(line, US_HEADING, strlen(US_HEADING)) == 0;
   line = recompute_next(line + 1);
   while (line < end && *line != '\0') {
     note_heading(r, line);

@@ -142,8 +142,9 @@ static const char *checks(recompute *r, const char *line) {
       recompute_states(r, line);
       continue;
     }
-    cell holds = recompute_cell(line + 27, 8), pushes = recompute_cell(line + 35, 8);
-    cell has = recompute_cell(line + 50, 7);
+    size_t wide = r->us ? 9 : 8;
+    cell holds = recompute_cell(line + 27, wide), pushes = recompute_cell(line + 27 + wide, wide);
+    cell has = r->us ? recompute_cell(line + 54, 6) : recompute_cell(line + 50, 7);
     if (!holds.there || !pushes.there || pushes.value <= pushes.half) continue;
     cell made = {true, holds.value / pushes.value, 0.0};
     made.half = fmax(fabs((holds.value + holds.half) / (pushes.value - pushes.half) - made.value),
@@ -166,6 +167,7 @@ const char *recompute_table(recompute *r, const char *line) {
                               {"holds pushes has needs", checks},
                               {"The worst of # circles: ", recompute_slices},
                               {"course fill m P kN/m at m", recompute_courses},
+                              {"course fill ft P lb/ft at ft", recompute_courses},
                               {"soil and wind at rest blocked yielding", recompute_fence}};
   char key[RECOMPUTE_KEY_MAX];
   if (*line != ' ') return NULL;

@@ -17,16 +17,19 @@ static void course_row(const lw_page *page, const lw_construction_course *c) {
     lw_check_print_at(&c->lower, at, sizeof at);
     lw_print(kind, sizeof kind, "%s", lw_check_slug(c->lower.kind));
   }
-  lw_page_rowf(page, LW_TONE_PLAIN, "  %6d%9.3f%9.3f%8.3f%9s%9s%9s  %s %s", c->course, c->height_m,
-               c->push.thrust_kn_per_m, c->push.height_m, slides, tilts, lower, at, kind);
+  lw_page_rowf(page, LW_TONE_PLAIN, "  %6d%9.3f%9.3f%8.3f%9s%9s%9s  %s %s", c->course,
+               lw_tell_in(page->units, "m", c->height_m),
+               lw_tell_in(page->units, "kN/m", c->push.thrust_kn_per_m),
+               lw_tell_in(page->units, "m", c->push.height_m), slides, tilts, lower, at, kind);
 }
 
 static void courses(const lw_page *page, const lw_construction *g) {
   char slides[24], tilts[24];
   lw_page_blank(page);
   lw_page_part(page, "Each course newly laid, the plant touching; below it the worst of the older contacts");
-  lw_page_headf(page, "  %6s%9s%9s%8s%9s%9s%9s  %s %s", "course", "fill m", "P kN/m", "at m", "sliding",
-                "tilting", "below", "", "");
+  bool us = page->units == LW_UNITS_US;
+  lw_page_headf(page, "  %6s%9s%9s%8s%9s%9s%9s  %s %s", "course", us ? "fill ft" : "fill m",
+                us ? "P lb/ft" : "P kN/m", us ? "at ft" : "at m", "sliding", "tilting", "below", "", "");
   for (int i = 0; i < g->course_count; i++) course_row(page, &g->course[i]);
   number(g->course[g->worst].sliding.needs, slides, sizeof slides);
   number(g->course[g->worst].tilting.needs, tilts, sizeof tilts);
@@ -35,8 +38,9 @@ static void courses(const lw_page *page, const lw_construction *g) {
 
 static void stand_off(const lw_page *page, const char *name, const lw_stand_off *s) {
   if (s->distance_m.known)
-    lw_page_sayf(page, "  ", "It just holds with the %s at xp = %.3f m; on site %.2f m.", name,
-                 s->distance_m.value, s->keep_m.value);
+    lw_page_sayf(page, "  ", "It just holds with the %s at xp = %s; on site %s.", name,
+                 lw_tell_amount(page->units, "m", s->distance_m.value, 3).text,
+                 lw_tell_amount(page->units, "m", s->keep_m.value, 2).text);
   else
     lw_page_sayf(page, "  ", "%s: %s.", name, lw_reason_sentence(s->reason));
 }
@@ -55,10 +59,11 @@ void lw_working_construction(const lw_page *page, const lw_result *result) {
   lw_again_study(result, LW_STUDY_CONSTRUCTION, &working);
   courses(page, g);
   stand_offs(page, g);
-  lw_page_say(
+  lw_page_sayf(
       page, "  ",
       "What compaction leaves on the whole wall, beyond the earth that has yielded, is not added to the "
-      "wall's push: a wall that gives way by half a millimetre has shed it [LR946 abstract].");
+      "wall's push: a wall that gives way by %s has shed it [LR946 abstract].",
+      page->units == LW_UNITS_US ? "a fiftieth of an inch" : "half a millimetre");
 }
 
 static void narrow_row(const lw_page *page, lw_narrow_method method, const lw_narrow_value *v) {
@@ -66,26 +71,30 @@ static void narrow_row(const lw_page *page, lw_narrow_method method, const lw_na
     lw_page_sayf(page, "  ", "%s: %s.", lw_narrow_slug(method), lw_reason_sentence(v->reason));
   else
     lw_page_rowf(page, LW_TONE_PLAIN, "  %-18s%8.4f%10.3f%10.3f%9.3f%9.3f", lw_narrow_slug(method),
-                 v->coefficient, v->foot_kpa, v->push.thrust_kn_per_m, v->share, v->height_share);
+                 v->coefficient, lw_tell_in(page->units, "kPa", v->foot_kpa),
+                 lw_tell_in(page->units, "kN/m", v->push.thrust_kn_per_m), v->share, v->height_share);
 }
 
 void lw_working_narrow(const lw_page *page, const lw_result *result) {
   const lw_narrow *n = &result->narrow;
+  bool us = page->units == LW_UNITS_US;
   lw_page to = *page;
   lw_working working = lw_page_working(&to);
   if (!n->shown) return;
   lw_page_heading(page, "The narrow bed: published values, never counted");
   lw_page_sayf(page, "  ",
-               "The bed is Bn = %.3f m wide between its faces; the wedge wants hn tan(45 - phi/2) = %.3f m.",
-               n->bed_width_m, n->wedge_width_m);
+               "The bed is Bn = %s wide between its faces; the wedge wants hn tan(45 - phi/2) = %s.",
+               lw_tell_amount(page->units, "m", n->bed_width_m, 3).text,
+               lw_tell_amount(page->units, "m", n->wedge_width_m, 3).text);
   lw_again_study(result, LW_STUDY_NARROW, &working);
-  lw_page_headf(page, "  %-18s%8s%10s%10s%9s%9s", "what comes of them", "K", "foot kPa", "P kN/m", "share",
-                "at hn");
+  lw_page_headf(page, "  %-18s%8s%10s%10s%9s%9s", "what comes of them", "K", us ? "foot psf" : "foot kPa",
+                us ? "P lb/ft" : "P kN/m", "share", "at hn");
   for (int i = 0; i < LW_NARROW_COUNT; i++) narrow_row(page, (lw_narrow_method)i, &n->value[i]);
   if (!n->raised_known) return;
   lw_page_sayf(page, "  ",
-               "Arching can bring the push up to 0.42 of the height [HANDY1985 abstract]: at %.3f m "
+               "Arching can bring the push up to 0.42 of the height [HANDY1985 abstract]: at %s "
                "overturning, as built, has "
                "%.2f instead of %.2f. It does not decide.",
-               n->raised_height_m, n->raised.has.value, n->overturning.has.value);
+               lw_tell_amount(page->units, "m", n->raised_height_m, 3).text, n->raised.has.value,
+               n->overturning.has.value);
 }

@@ -16,5 +16,6 @@ static void row_taken(void *context, const char *row) {
 }
 
 lw_working lw_page_working(lw_page *page) {
-  return (lw_working){.context = page, .heading = heading_taken, .step = step_taken, .row = row_taken};
+  return (lw_working){
+      .context = page, .heading = heading_taken, .step = step_taken, .row = row_taken, .units = page->units};
 }

@@ -9,11 +9,14 @@
 
 static void circle(const lw_page *page, const lw_slip *slip) {
   const lw_slip_circle *c = &slip->circle;
-  lw_page_sayf(
-      page, "  ",
-      "The worst of %d circles: centre xc = %.4f m, yc = %.4f m, radius Rc = %.4f m; out of the ground "
-      "at x = %.3f m, into it at x = %.3f m.",
-      slip->circles, c->centre_x_m, c->centre_y_m, c->radius_m, c->exit_x_m, c->entry_x_m);
+  lw_page_sayf(page, "  ",
+               "The worst of %d circles: centre xc = %s, yc = %s, radius Rc = %s; out of the ground "
+               "at x = %s, into it at x = %s.",
+               slip->circles, lw_tell_amount(page->units, "m", c->centre_x_m, 4).text,
+               lw_tell_amount(page->units, "m", c->centre_y_m, 4).text,
+               lw_tell_amount(page->units, "m", c->radius_m, 4).text,
+               lw_tell_amount(page->units, "m", c->exit_x_m, 3).text,
+               lw_tell_amount(page->units, "m", c->entry_x_m, 3).text);
 }
 
 static const char GIVEN[] = "  %2s %8s %9s %9s %7s %8s %7s %6s %6s%8s";
@@ -26,16 +29,26 @@ static void given_heads(const lw_page *page, bool shaken) {
       "with what stands on it, u, c and phi at its base.");
   if (shaken) lw_page_say(page, "  ", "yw is the level of its weight.");
   lw_page_headf(page, GIVEN, "", "x", "dx", "dl", "al", "Ws", "u", "c", "phi", shaken ? "yw" : "");
-  lw_page_headf(page, GIVEN, "", "m", "m", "m", "deg", "kN/m", "kPa", "kPa", "deg", shaken ? "m" : "");
+  lw_tell_name m = lw_tell_unit(page->units, "m"), weight = lw_tell_unit(page->units, "kN/m"),
+               stress = lw_tell_unit(page->units, "kPa");
+  lw_page_headf(page, GIVEN, "", m.text, m.text, m.text, "deg", weight.text, stress.text, stress.text, "deg",
+                shaken ? m.text : "");
 }
 
 static void given(const lw_page *page, const lw_slip_view *view, int number) {
   const lw_slip_slice *s = &view->list.slice[number];
+  lw_units units = page->units;
+  bool us = units == LW_UNITS_US;
   char level[24] = "";
-  if (view->seismic > 0.0) lw_number_print(level, sizeof level, s->weight_y_m, 4);
-  lw_page_rowf(page, LW_TONE_PLAIN, "  %2d %8.4f %#9.5g %#9.5g %7.2f %8.4f %7.3f %6.2f %6.2f%8s", number + 1,
-               s->x_m, s->width_m, s->length_m, asin(s->sine) * LW_DEG_PER_RAD, s->weight_kn_per_m,
-               s->pore_kpa, s->cohesion_kpa, atan(s->tan_friction) * LW_DEG_PER_RAD, level);
+  if (view->seismic > 0.0)
+    lw_number_print(level, sizeof level, lw_tell_in(page->units, "m", s->weight_y_m), 4);
+  lw_page_rowf(page, LW_TONE_PLAIN,
+               us ? "  %2d %8.4f %#9.5g %#9.5g %7.2f %8.2f %7.1f %6.1f %6.2f%8s"
+                  : "  %2d %8.4f %#9.5g %#9.5g %7.2f %8.4f %7.3f %6.2f %6.2f%8s",
+               number + 1, lw_tell_in(units, "m", s->x_m), lw_tell_in(units, "m", s->width_m),
+               lw_tell_in(units, "m", s->length_m), asin(s->sine) * LW_DEG_PER_RAD,
+               lw_tell_in(units, "kN/m", s->weight_kn_per_m), lw_tell_in(units, "kPa", s->pore_kpa),
+               lw_tell_in(units, "kPa", s->cohesion_kpa), atan(s->tan_friction) * LW_DEG_PER_RAD, level);
 }
 
 static const char FORCES[] = "  %4s %9s%9s %9s %9s %9s";
@@ -54,7 +67,8 @@ static void forces_heads(const lw_page *page, const lw_slip_view *view) {
         "al tan phi/F and F = %.6f.",
         view->slip.bishop);
   lw_page_headf(page, FORCES, "", "D", shaken ? "De" : "", "To", bishop ? "ma" : "", bishop ? "Tb" : "");
-  lw_page_headf(page, FORCES, "", "kN/m", shaken ? "kN/m" : "", "kN/m", "", bishop ? "kN/m" : "");
+  lw_tell_name unit = lw_tell_unit(page->units, "kN/m");
+  lw_page_headf(page, FORCES, "", unit.text, shaken ? unit.text : "", unit.text, "", bishop ? unit.text : "");
 }
 
 /* A number of a column, where the column is there. */
@@ -64,12 +78,23 @@ static const char *cell(char out[24], double value, bool there) {
   return out;
 }
 
+/* The same of a force, in nine columns. */
+static const char *force_cell(const lw_page *page, char out[24], double kn_per_m, bool there) {
+  double value = lw_tell_in(page->units, "kN/m", kn_per_m);
+  bool many = page->units == LW_UNITS_US;
+  out[0] = '\0';
+  if (there) lw_number_print(out, 24, value, many ? (fabs(value) < 10000.0 ? 3 : 2) : 4);
+  return out;
+}
+
 static void forces(const lw_page *page, const lw_slip_view *view, const char *name, const lw_slip_forces *f) {
   char d[24], e[24], o[24], m[24], b[24];
   bool bishop = view->slip.bishop > 0.0;
-  lw_page_rowf(page, LW_TONE_PLAIN, FORCES, name, cell(d, f->driving_kn_per_m, true),
-               cell(e, f->shaken_kn_per_m, view->seismic > 0.0), cell(o, f->ordinary_kn_per_m, true),
-               cell(m, f->m_alpha, bishop && f->m_alpha > 0.0), cell(b, f->bishop_kn_per_m, bishop));
+  lw_page_rowf(page, LW_TONE_PLAIN, FORCES, name, force_cell(page, d, f->driving_kn_per_m, true),
+               force_cell(page, e, f->shaken_kn_per_m, view->seismic > 0.0),
+               force_cell(page, o, f->ordinary_kn_per_m, true),
+               cell(m, f->m_alpha, bishop && f->m_alpha > 0.0),
+               force_cell(page, b, f->bishop_kn_per_m, bishop));
 }
 
 static void all_forces(const lw_page *page, const lw_slip_view *view) {
@@ -140,11 +165,10 @@ void lw_working_slip(const lw_page *page, const lw_result *result, const lw_situ
   lw_page_part(page, "Slip of wall and ground along a circle");
   circle(page, &s->slip);
   if (view.light_kn_per_m3 > 0.0)
-    lw_page_sayf(
-        page, "  ",
-        "In front of the wall the ground weighs its light end, %.1f kN/m3 moist, in each slice where that "
-        "holds more than it drives.",
-        view.light_kn_per_m3);
+    lw_page_sayf(page, "  ",
+                 "In front of the wall the ground weighs its light end, %s moist, in each slice where that "
+                 "holds more than it drives.",
+                 lw_tell_amount(page->units, "kN/m3", view.light_kn_per_m3, 1).text);
   given_heads(page, view.seismic > 0.0);
   for (int i = 0; i < view.list.count; i++) given(page, &view, i);
   all_forces(page, &view);

@@ -16,7 +16,8 @@ void lw_working_say(const lw_page *page, const lw_step *step) {
   lw_text_clean(step->inserted ? step->inserted : "", inserted, sizeof inserted);
   lw_print(prefix, sizeof prefix, "  %-4s = ", step->symbol);
   bool formula = step->formula && step->formula[0];
-  lw_print(value, sizeof value, "%.5g%s%s", step->value, step->unit[0] ? " " : "", step->unit);
+  lw_print(value, sizeof value, "%s%s%s", lw_tell_result(page->units, step->value).text,
+           step->unit[0] ? " " : "", step->unit);
   if (formula) lw_page_say(page, prefix, step->formula);
   if (inserted[0]) lw_page_sayf(page, formula ? "       : " : prefix, "%s", inserted);
   lw_page_sayf(page, "       = ", "%s%s%s", value, step->source && step->source[0] ? "   " : "",
@@ -68,7 +69,11 @@ static void record_row(void *context, const char *row) {
 }
 
 lw_working lw_recorder_working(lw_recorder *recorder) {
-  return (lw_working){.context = recorder, .heading = record_heading, .step = record_step, .row = record_row};
+  return (lw_working){.context = recorder,
+                      .heading = record_heading,
+                      .step = record_step,
+                      .row = record_row,
+                      .units = recorder->page.units};
 }
 
 /* The first situation whose steps are the very same; -1: none. */
@@ -101,13 +106,17 @@ void lw_recorder_free(lw_recorder *recorder) {
 
 static void given_soil(const lw_page *page, const lw_soil *soil, const char *name) {
   char to[40] = "";
-  if (isfinite(soil->bottom_m)) lw_print(to, sizeof to, ", down to %.3f m below the top", soil->bottom_m);
-  lw_page_sayf(
-      page, "  ",
-      "%s: phi = %.2f deg, c = %.2f kPa, unit weight %.2f kN/m3 where it pushes and %.2f where it helps, "
-      "saturated %.2f%s",
-      name, soil->friction_rad * LW_DEG_PER_RAD, soil->cohesion_kpa, soil->unit_weight_kn_per_m3,
-      soil->light_unit_weight_kn_per_m3, soil->saturated_unit_weight_kn_per_m3, to);
+  lw_units units = page->units;
+  if (isfinite(soil->bottom_m))
+    lw_print(to, sizeof to, ", down to %s below the top", lw_tell_amount(units, "m", soil->bottom_m, 3).text);
+  lw_page_sayf(page, "  ",
+               "%s: phi = %.2f deg, c = %s, unit weight %s where it pushes and %.2f where it helps, "
+               "saturated %.2f%s",
+               name, soil->friction_rad * LW_DEG_PER_RAD,
+               lw_tell_amount(units, "kPa", soil->cohesion_kpa, 2).text,
+               lw_tell_amount(units, "kN/m3", soil->unit_weight_kn_per_m3, 2).text,
+               lw_tell_in(units, "kN/m3", soil->light_unit_weight_kn_per_m3),
+               lw_tell_in(units, "kN/m3", soil->saturated_unit_weight_kn_per_m3), to);
 }
 
 static void given_below(const lw_page *page, const lw_result *result) {
@@ -131,9 +140,11 @@ void lw_working_given(const lw_page *page, const lw_result *result) {
               "x runs from the toe towards the soil, y up. Vertical down and push to the front count "
               "positive; a moment that holds the wall back is positive.");
   lw_page_sayf(page, "  ",
-               "Section: %.3f m high, %.3f m wide at the base, base %.3f m below the ground in front, back "
+               "Section: %s high, %s wide at the base, base %s below the ground in front, back "
                "%.2f deg from the vertical",
-               section->height_m, section->base_width_m, section->embedment_m,
+               lw_tell_amount(page->units, "m", section->height_m, 3).text,
+               lw_tell_amount(page->units, "m", section->base_width_m, 3).text,
+               lw_tell_amount(page->units, "m", section->embedment_m, 3).text,
                section->known ? section->back_rad * LW_DEG_PER_RAD : 0.0);
   for (int i = 0; i < site->soil_count; i++) {
     lw_print(name, sizeof name, "Soil %d", i + 1);
@@ -141,30 +152,34 @@ void lw_working_given(const lw_page *page, const lw_result *result) {
   }
   given_soil(page, &site->footing, "Under the base");
   lw_page_sayf(page, "  ",
-               "Ground behind b = %.2f deg, its surface %.3f m below the top; load q = %.2f kPa; friction of "
+               "Ground behind b = %.2f deg, its surface %s below the top; load q = %s; friction of "
                "soil on the wall d = %.2f deg",
-               site->slope_rad * LW_DEG_PER_RAD, site->soil_below_top_m, site->surcharge_kpa,
+               site->slope_rad * LW_DEG_PER_RAD,
+               lw_tell_amount(page->units, "m", site->soil_below_top_m, 3).text,
+               lw_tell_amount(page->units, "kPa", site->surcharge_kpa, 2).text,
                result->wall.wall_friction_rad * LW_DEG_PER_RAD);
   given_below(page, result);
 }
 
 static void compared_row(const lw_page *page, const lw_compared *c) {
   char difference[24] = "-", wedge[24] = "-";
+  int decimals = page->units == LW_UNITS_US ? 3 : 4;
   if (!c->known) {
     lw_page_sayf(page, "  ", "%s: %s", c->title, lw_reason_sentence(c->reason));
     return;
   }
-  double formula = c->by_formula_kn_per_m;
+  double formula = c->by_formula_kn_per_m, less = c->wedge_kn_per_m - formula;
   if (c->wedge_known) {
-    lw_number_print(difference, sizeof difference, c->wedge_kn_per_m - formula, 4);
-    lw_number_print(wedge, sizeof wedge, c->wedge_kn_per_m, 4);
+    lw_number_print(difference, sizeof difference, lw_tell_in(page->units, "kN/m", less), decimals);
+    lw_number_print(wedge, sizeof wedge, lw_tell_in(page->units, "kN/m", c->wedge_kn_per_m), decimals);
   }
-  lw_page_rowf(page, LW_TONE_PLAIN, "  %-38s%8.4f%10.4f%10s%11s", c->title, c->coefficient,
-               c->formula_kn_per_m, wedge, difference);
+  lw_page_rowf(page, LW_TONE_PLAIN,
+               decimals == 3 ? "  %-38s%8.4f%10.3f%10s%11s" : "  %-38s%8.4f%10.4f%10s%11s", c->title,
+               c->coefficient, lw_tell_in(page->units, "kN/m", c->formula_kn_per_m), wedge, difference);
   bool differs = c->wedge_known && fabs(c->wedge_kn_per_m - formula) > 1e-6 * formula;
   if (c->loads_kn_per_m > 0.0)
-    lw_page_sayf(page, "    ", "and %.4f kN/m of loads at a distance, along the thrust, in the difference",
-                 formula - c->formula_kn_per_m);
+    lw_page_sayf(page, "    ", "and %s of loads at a distance, along the thrust, in the difference",
+                 lw_tell_amount(page->units, "kN/m", formula - c->formula_kn_per_m, decimals).text);
   const char *why = lw_difference_words(c->difference);
   if (differs && why[0]) lw_page_sayf(page, "    ", "differ by %s", why);
 }
@@ -174,24 +189,27 @@ static void fluid(const lw_page *page, const lw_result *result) {
   char inserted[96];
   lw_fluid f = lw_fluid_of(result);
   if (!f.known) return;
-  lw_print(inserted, sizeof inserted, "K = %.6f, g = %.4f kN/m3, a = %.5f deg", f.coefficient,
-           f.unit_weight_kn_per_m3, f.angle_rad * LW_DEG_PER_RAD);
+  lw_tell_name unit = lw_tell_unit(page->units, "kN/m3");
+  lw_print(inserted, sizeof inserted, "K = %.6f, g = %s, a = %.5f deg", f.coefficient,
+           lw_tell_amount(page->units, "kN/m3", f.unit_weight_kn_per_m3, 4).text,
+           f.angle_rad * LW_DEG_PER_RAD);
   lw_page_blank(page);
   lw_page_part(page, "The soil's push as a fluid's, as built");
   lw_working_say(page, &(lw_step){.symbol = "ge",
                                   .formula = "K g cos a",
                                   .inserted = inserted,
-                                  .value = f.weight_kn_per_m3,
-                                  .unit = "kN/m3",
+                                  .value = lw_tell_in(page->units, "kN/m3", f.weight_kn_per_m3),
+                                  .unit = unit.text,
                                   .source = ""});
 }
 
 void lw_working_compared(const lw_page *page, const lw_result *result) {
   const lw_situations *all = &result->situations;
   if (!result->wall.section.known || result->wall.site.backfill_refused) return;
+  lw_tell_name unit = lw_tell_unit(page->units, "kN/m");
   lw_page_heading(page, "Rankine and Coulomb, each beside trial wedges on its own plane");
   lw_page_headf(page, "  %-38s%8s%10s%10s%11s", "", "K", "P", "wedge", "difference");
-  lw_page_headf(page, "  %-38s%8s%10s%10s%11s", "", "", "kN/m", "kN/m", "kN/m");
+  lw_page_headf(page, "  %-38s%8s%10s%10s%11s", "", "", unit.text, unit.text, unit.text);
   for (int i = 0; i < all->count; i++) {
     const lw_situation *s = &all->situation[i];
     /* The other situations have the water of the first. */

@@ -31,13 +31,14 @@ typedef struct lw_row {
 static void row_line(const lw_page *page, const char *label, const lw_row *row) {
   enum { SIZE = 24 };
   char area[SIZE], weight[SIZE], factor[SIZE], down[SIZE], push[SIZE], arm[SIZE], moment[SIZE];
-  fit(row->area_m2, 4, 7, row->weighs, area, SIZE);
-  fit(row->weight_kn_per_m3, 2, 7, row->weighs, weight, SIZE);
+  lw_units units = page->units;
+  fit(lw_tell_in(units, "m2", row->area_m2), 4, 7, row->weighs, area, SIZE);
+  fit(lw_tell_in(units, "kN/m3", row->weight_kn_per_m3), 2, 7, row->weighs, weight, SIZE);
   fit(row->factor, 2, 5, row->factored, factor, SIZE);
-  fit(row->down, 4, 9, row->is_down, down, SIZE);
-  fit(row->push, 4, 9, row->is_push, push, SIZE);
-  fit(row->arm_m, 4, 7, true, arm, SIZE);
-  fit(row->moment, 4, 9, true, moment, SIZE);
+  fit(lw_tell_in(units, "kN/m", row->down), 4, 9, row->is_down, down, SIZE);
+  fit(lw_tell_in(units, "kN/m", row->push), 4, 9, row->is_push, push, SIZE);
+  fit(lw_tell_in(units, "m", row->arm_m), 4, 7, true, arm, SIZE);
+  fit(lw_tell_in(units, "kN m/m", row->moment), 4, 9, true, moment, SIZE);
   lw_page_rowf(page, LW_TONE_PLAIN, HEAD, label, area, weight, factor, down, push, arm, moment);
 }
 
@@ -90,10 +91,11 @@ static void level_line(const lw_page *page, const char *label, const lw_force *f
 
 static void sums_line(const lw_page *page, const char *label, const lw_sums *sums) {
   char down[24], push[24], overturns[24], holds[24];
-  fit(sums->vertical, 4, 9, true, down, sizeof down);
-  fit(sums->horizontal, 4, 9, true, push, sizeof push);
-  fit(sums->overturning, 4, 9, true, overturns, sizeof overturns);
-  fit(sums->resisting, 4, 10, true, holds, sizeof holds);
+  lw_units units = page->units;
+  fit(lw_tell_in(units, "kN/m", sums->vertical), 4, 9, true, down, sizeof down);
+  fit(lw_tell_in(units, "kN/m", sums->horizontal), 4, 9, true, push, sizeof push);
+  fit(lw_tell_in(units, "kN m/m", sums->overturning), 4, 9, true, overturns, sizeof overturns);
+  fit(lw_tell_in(units, "kN m/m", sums->resisting), 4, 10, true, holds, sizeof holds);
   lw_page_rowf(page, LW_TONE_PLAIN, "  %-41s%9s%9s%9s%10s", label, down, push, overturns, holds);
 }
 
@@ -110,7 +112,8 @@ static void check_sums(const lw_page *page, const lw_free_body *body, const lw_s
 /* The formula's push stands above; a wedge that pushes more takes its place. */
 void lw_working_governs(const lw_page *page, const lw_free_body *body) {
   if (body->status != LW_OK || !body->wedge_governs) return;
-  lw_page_sayf(page, "  ", "The wedge pushes more, %.4f kN/m, and is used: %s.", body->thrust.total_kn_per_m,
+  lw_page_sayf(page, "  ", "The wedge pushes more, %s, and is used: %s.",
+               lw_tell_amount(page->units, "kN/m", body->thrust.total_kn_per_m, 4).text,
                lw_difference_words(body->difference));
 }
 
@@ -131,9 +134,11 @@ void lw_working_moments(const lw_page *page, const lw_result *result, const lw_f
                         lw_shown place) {
   lw_sums sums = {0};
   double foot = lw_free_body_foot(result, body);
+  bool us = page->units == LW_UNITS_US;
   lw_page_headf(page, HEAD, "part", "area", "weight", body->forces.factors.factored ? "x" : "", "down",
                 "push", "arm", "moment");
-  lw_page_headf(page, HEAD, "", "m2", "kN/m3", "", "kN/m", "kN/m", "m", "kN m/m");
+  lw_page_headf(page, HEAD, "", us ? "ft2" : "m2", us ? "pcf" : "kN/m3", "", us ? "lb/ft" : "kN/m",
+                us ? "lb/ft" : "kN/m", us ? "ft" : "m", us ? "ft-lb/ft" : "kN m/m");
   for (int i = 0; i < body->forces.count; i++) {
     const lw_force *f = &body->forces.force[i];
     char label[40];
@@ -145,17 +150,25 @@ void lw_working_moments(const lw_page *page, const lw_result *result, const lw_f
   check_sums(page, body, &sums);
 }
 
+/* A force of a joint; pounds have fewer decimals. */
+static void number_of_force(lw_units units, double kn_per_m, char *out, size_t size) {
+  lw_number_print(out, size, lw_tell_in(units, "kN/m", kn_per_m), units == LW_UNITS_US ? 2 : 4);
+}
+
 void lw_working_joints(const lw_page *page, const lw_result *result, const lw_situation *s) {
+  lw_units units = page->units;
+  lw_tell_name push = lw_tell_unit(units, "kN/m");
+  bool us = units == LW_UNITS_US;
   if (s->joint_count == 0) return;
   lw_page_blank(page);
   lw_page_part(page, "Joints, each above the course of its number, with the courses above it");
   lw_page_headf(page, "  %-9s%8s%9s%9s%9s%9s%9s%9s", "", "height", "P", "wedge", "V", "H", "R from",
                 "share in");
-  lw_page_headf(page, "  %-9s%8s%9s%9s%9s%9s%9s%9s", "", "m", "kN/m", "kN/m", "kN/m", "kN/m", "front m",
-                "compr.");
+  lw_page_headf(page, "  %-9s%8s%9s%9s%9s%9s%9s%9s", "", us ? "ft" : "m", push.text, push.text, push.text,
+                push.text, us ? "front ft" : "front m", "compr.");
   for (int i = 0; i < s->joint_count; i++) {
     const lw_joint *j = &s->joint[i];
-    char name[24], from[24] = "outside", wedge[24] = "-";
+    char name[24], from[24] = "outside", wedge[24] = "-", thrust[24], down[24], along[24];
     bool cap = result->wall.section.has_cap && i == s->joint_count - 1;
     if (cap)
       lw_print(name, sizeof name, "cap");
@@ -165,10 +178,14 @@ void lw_working_joints(const lw_page *page, const lw_result *result, const lw_si
       lw_page_sayf(page, "  ", "%s: %s", name, lw_reason_sentence(j->reason));
       continue;
     }
-    if (j->contact.inside) lw_number_print(from, sizeof from, j->contact.resultant_m, 4);
-    if (j->wedge_known) lw_number_print(wedge, sizeof wedge, j->wedge_kn_per_m, 4);
-    lw_page_rowf(page, LW_TONE_PLAIN, "  %-9s%8.3f%9.4f%9s%9.4f%9.4f%9s%9.3f", name, j->height_m,
-                 j->thrust_kn_per_m, wedge, j->contact.vertical_kn_per_m, j->contact.horizontal_kn_per_m,
-                 from, j->contact.inside ? j->contact.share_in_compression : 0.0);
+    if (j->contact.inside)
+      lw_number_print(from, sizeof from, lw_tell_in(units, "m", j->contact.resultant_m), 4);
+    if (j->wedge_known) number_of_force(units, j->wedge_kn_per_m, wedge, sizeof wedge);
+    number_of_force(units, j->thrust_kn_per_m, thrust, sizeof thrust);
+    number_of_force(units, j->contact.vertical_kn_per_m, down, sizeof down);
+    number_of_force(units, j->contact.horizontal_kn_per_m, along, sizeof along);
+    lw_page_rowf(page, LW_TONE_PLAIN, "  %-9s%8.3f%9s%9s%9s%9s%9s%9.3f", name,
+                 lw_tell_in(units, "m", j->height_m), thrust, wedge, down, along, from,
+                 j->contact.inside ? j->contact.share_in_compression : 0.0);
   }
 }

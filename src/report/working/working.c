@@ -6,6 +6,7 @@
 #include <stdlib.h>
 
 #include "balance/weigh.h"
+#include "base/amounts.h"
 #include "report/text/parts.h"
 #include "run/again.h"
 
@@ -106,22 +107,25 @@ static void situation(writing *w, const lw_result *result, const lw_situation *s
   lw_print(title, sizeof title, "Balance: %s (%s, %s)", lw_situation_sentence(s->name),
            lw_situation_kind_slug(s->kind), s->decides ? "decides" : "does not decide");
   lw_page_heading(page, title);
-  char why[LW_SITUATION_WHY_MAX];
-  lw_situation_why_words(s->why, result->tables, why, sizeof why);
+  char reason[LW_SITUATION_WHY_MAX], why[LW_SITUATION_WHY_MAX];
+  lw_situation_why_words(s->why, result->tables, reason, sizeof reason);
+  lw_amounts_told(page->units, reason, why, sizeof why);
   lw_page_sayf(page, "  ", "It %s: %s.", s->decides ? "decides" : "does not decide", why);
   if (s->seeping)
     lw_page_sayf(page, "  ",
-                 "Rain seeps to a drain at the back; the water leaves at its foot, %.3f m below the top.",
-                 s->water_depth_m);
+                 "Rain seeps to a drain at the back; the water leaves at its foot, %s below the top.",
+                 lw_tell_amount(page->units, "m", s->water_depth_m, 3).text);
   else if (isfinite(s->water_depth_m))
-    lw_page_sayf(page, "  ", "Water stands %.3f m below the top, behind.", s->water_depth_m);
+    lw_page_sayf(page, "  ", "Water stands %s below the top, behind.",
+                 lw_tell_amount(page->units, "m", s->water_depth_m, 3).text);
   if (s->name == LW_SITUATION_PERSON_AT_EDGE) {
     const lw_wall_person *p = &result->wall.person;
-    lw_page_sayf(
-        page, "  ",
-        "One person of %.2f kN stands from %.2f to %.2f m behind the top, in place of the %.2f kPa of "
-        "the planted bed.",
-        p->force_kn, p->near_m, p->far_m, p->planted_kpa);
+    lw_page_sayf(page, "  ",
+                 "One person of %s stands from %.2f to %s behind the top, in place of the %s of "
+                 "the planted bed.",
+                 lw_tell_amount(page->units, "kN", p->force_kn, 2).text,
+                 lw_tell_in(page->units, "m", p->near_m), lw_tell_amount(page->units, "m", p->far_m, 2).text,
+                 lw_tell_amount(page->units, "kPa", p->planted_kpa, 2).text);
   }
   if (s->name == LW_SITUATION_STORM) storm(w, result);
   factors(page, s);
@@ -163,7 +167,8 @@ lw_status lw_report_working(const lw_result *result, const lw_text_style *style,
   const lw_page page = {.out = &kept, .style = *style, .units = result->units, .keeps = true};
   writing w = {.page = &page};
   lw_page_headline(&page, LW_TONE_STRONG, result->verdict.headline);
-  lw_page_heading(&page, "Working, for one metre run of wall");
+  lw_page_heading(&page, page.units == LW_UNITS_US ? "Working, for one foot run of wall"
+                                                   : "Working, for one metre run of wall");
   lw_working_given(&page, result);
   pushes(&page, result);
   lw_working_compared(&page, result);

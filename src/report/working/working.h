@@ -2,6 +2,7 @@
 #ifndef LOWWALL_REPORT_WORKING_WORKING_H
 #define LOWWALL_REPORT_WORKING_WORKING_H
 
+#include "base/tell.h"
 #include "report/page.h"
 
 /* The parts of the working, in their order. */

@@ -124,7 +124,8 @@ static void say_before(const lw_page *page, const lw_basis *by, const lw_check *
   if (of_pressure && !by->body.contact.inside)
     lw_page_say(page, "    ", "nothing is in compression: the resultant is outside");
   if (check->kind == LW_CHECK_SLIDING && by->wall->method.passive_share > 0.0 && dug > 0.0)
-    lw_page_sayf(page, "    ", "in front %.3f m of the ground are taken as dug away before it resists", dug);
+    lw_page_sayf(page, "    ", "in front %s of the ground are taken as dug away before it resists",
+                 lw_tell_amount(page->units, "m", dug, 3).text);
 }
 
 /* The free body that stands above, and the sums of the last table below it. */
@@ -149,8 +150,12 @@ static void write_check(const lw_page *page, const lw_result *result, const lw_s
                         const written_at *at, const lw_check *check) {
   lw_basis by;
   written w = {.page = *page, .check = check};
-  lw_working working = {
-      .context = &w, .heading = heading, .step = take_step, .line = take_line, .row = take_row};
+  lw_working working = {.context = &w,
+                        .heading = heading,
+                        .step = take_step,
+                        .line = take_line,
+                        .row = take_row,
+                        .units = page->units};
   if (!lw_again_basis(result, s, check, &by)) return;
   const lw_free_body *shown = at->shown;
   if (!same_forces(&by.body.contact, &shown->contact)) {
