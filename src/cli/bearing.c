@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/angles.h"
+#include "base/tell.h"
 #include "sheet/faults.h"
 #include "cli.h"
 #include "formula.h"
@@ -68,7 +69,7 @@ static const lw_formula_item items[ITEM_COUNT] = {
 };
 
 static const lw_formula_sheet sheet = {
-    .usage = "lowwall bearing [--json] ITEM=VALUE ...\n"
+    .usage = "lowwall bearing [--json] [--units metric|us] ITEM=VALUE ...\n"
              "Ultimate pressure below a strip footing by five authors, side by side, with the working.\n",
     .item = items,
     .count = ITEM_COUNT,
@@ -84,6 +85,7 @@ typedef struct bearing_answer {
 } bearing_answer;
 
 typedef struct bearing_run {
+  lw_units units; /* of what is printed */
   lw_strip strip;
   bearing_answer by[AUTHORS];
 } bearing_run;
@@ -122,28 +124,28 @@ static void hold_against_each_other(lw_formula_given *given) {
     lw_formula_contradict(given, HORIZONTAL, "a vertical load with it, as in 'vertical=40 kN/m'");
 }
 
-/* One row of the table: a label and one number of each author. */
+/* One row of the table: a label, its unit, and one number of each author. */
 typedef struct table_row {
-  const char *key, *label;
+  const char *key, *label, *unit;
   size_t offset;
   int decimals;
 } table_row;
 
-#define ROW(k, l, field, d) \
-  { (k), (l), offsetof(lw_bearing, field), (d) }
+#define ROW(k, l, u, field, d) \
+  { (k), (l), (u), offsetof(lw_bearing, field), (d) }
 static const table_row rows[] = {
-    ROW("nc", "Nc", nc, 3),
-    ROW("nq", "Nq", nq, 3),
-    ROW("n_gamma", "Ngamma", n_gamma, 3),
-    ROW("dc", "dc", dc, 4),
-    ROW("dq", "dq", dq, 4),
-    ROW("d_gamma", "dgamma", d_gamma, 4),
-    ROW("ic", "ic", ic, 4),
-    ROW("iq", "iq", iq, 4),
-    ROW("i_gamma", "igamma", i_gamma, 4),
-    ROW("effective_width_m", "B' = B - 2e, m", effective_width_m, 4),
-    ROW("ultimate_kpa", "ultimate, kPa", ultimate_kpa, 2),
-    ROW("net_kpa", "net, kPa", net_kpa, 2),
+    ROW("nc", "Nc", "", nc, 3),
+    ROW("nq", "Nq", "", nq, 3),
+    ROW("n_gamma", "Ngamma", "", n_gamma, 3),
+    ROW("dc", "dc", "", dc, 4),
+    ROW("dq", "dq", "", dq, 4),
+    ROW("d_gamma", "dgamma", "", d_gamma, 4),
+    ROW("ic", "ic", "", ic, 4),
+    ROW("iq", "iq", "", iq, 4),
+    ROW("i_gamma", "igamma", "", i_gamma, 4),
+    ROW("effective_width_m", "B' = B - 2e", "m", effective_width_m, 4),
+    ROW("ultimate_kpa", "ultimate", "kPa", ultimate_kpa, 2),
+    ROW("net_kpa", "net", "kPa", net_kpa, 2),
 };
 enum { ROWS = sizeof rows / sizeof rows[0] };
 
@@ -185,15 +187,21 @@ static json_t *run_json(const lw_formula_given *given, const bearing_run *run, j
 }
 
 static void add_row(const bearing_run *run, const table_row *row, lw_text *text) {
-  lw_text_addf(text, "  %-18s", row->label);
+  char label[32];
+  lw_tell_name unit = lw_tell_unit(run->units, row->unit);
+  lw_print(label, sizeof label, "%s%s%s", row->label, unit.text[0] ? ", " : "", unit.text);
+  lw_text_addf(text, "  %-18s", label);
   for (int i = 0; i < AUTHORS; i++)
-    lw_text_addf(text, " %10.*f", row->decimals, field_of(&run->by[i].bearing, row));
+    lw_text_addf(text, " %10.*f", row->decimals,
+                 lw_tell_in(run->units, row->unit, field_of(&run->by[i].bearing, row)));
   lw_text_add(text, "\n");
 }
 
 static void add_table(const bearing_run *run, lw_text *text) {
-  lw_text_addf(text, "Strip footing: width %.4g m, effective overburden %.4g kPa\n\n  %-18s",
-               run->strip.width_m, run->strip.overburden_kpa, "");
+  lw_text_addf(text, "Strip footing: width %.4g %s, effective overburden %.4g %s\n\n  %-18s",
+               lw_tell_in(run->units, "m", run->strip.width_m), lw_tell_unit(run->units, "m").text,
+               lw_tell_in(run->units, "kPa", run->strip.overburden_kpa), lw_tell_unit(run->units, "kPa").text,
+               "");
   for (int i = 0; i < AUTHORS; i++) lw_text_addf(text, " %10s", run->by[i].routine->slug);
   lw_text_add(text, "\n");
   for (int i = 0; i < ROWS; i++) add_row(run, &rows[i], text);
@@ -201,7 +209,8 @@ static void add_table(const bearing_run *run, lw_text *text) {
   lw_text_addf(text, "  %-18s", "ultimate/applied");
   for (int i = 0; i < AUTHORS; i++)
     lw_text_addf(text, " %10.2f", run->by[i].bearing.ultimate_kpa / applied_kpa(run, &run->by[i]));
-  lw_text_addf(text, "\n  applied, V/B': %.2f kPa\n", applied_kpa(run, &run->by[0]));
+  lw_text_addf(text, "\n  applied, V/B': %s\n",
+               lw_tell_amount(run->units, "kPa", applied_kpa(run, &run->by[0]), 2).text);
   if (run->by[0].bearing.slides)
     lw_text_add(text, "  It slides before it bears: H is more than V tan phi + B' c.\n");
 }
@@ -230,6 +239,7 @@ static int print_json(lw_formula_given *given, bearing_run *run) {
 static int print_text(lw_formula_given *given, bearing_run *run) {
   lw_text text = {0}, steps = {0};
   lw_working working = lw_formula_text_working(&steps);
+  working.units = run->units;
   compute(run, &working);
   if (refused(run) != NULL) {
     lw_text_free(&steps);
@@ -250,5 +260,6 @@ int lw_cli_bearing(int argc, char **argv) {
   if (given.faults.count == 0) hold_against_each_other(&given);
   if (given.faults.count > 0) return lw_formula_refuse(&given, "bearing");
   run.strip = strip_of(&given);
+  run.units = given.units;
   return given.json ? print_json(&given, &run) : print_text(&given, &run);
 }

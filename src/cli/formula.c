@@ -60,6 +60,7 @@ static void store_number(const lw_item *item, const char *text, lw_formula_value
   }
   value->si = measured.si;
   value->kind = measured.kind;
+  value->in = measured.in;
 }
 
 static void trim(char *text) {
@@ -141,6 +142,25 @@ void lw_formula_help(const lw_formula_sheet *sheet) {
   }
 }
 
+/* What most of what was measured is written in. */
+static lw_units units_of(const lw_formula_given *given) {
+  int written[2] = {0};
+  for (size_t i = 0; i < given->sheet->count; i++) {
+    const lw_formula_value *v = &given->value[i];
+    bool measured = v->kind == LW_KIND_LENGTH || v->kind >= LW_KIND_PRESSURE;
+    if (v->given && measured && fabs(v->si) > 0.0) written[v->in]++;
+  }
+  return written[LW_UNITS_US] > written[LW_UNITS_METRIC] ? LW_UNITS_US : LW_UNITS_METRIC;
+}
+
+static void take_units(const char *units, lw_formula_given *given) {
+  bool us = units && strcmp(units, "us") == 0, metric = units && strcmp(units, "metric") == 0;
+  if (units && !us && !metric)
+    lw_faults_add(&given->faults, LW_FAULT_UNKNOWN_WORD, (lw_cell_place){0, 0}, "--units", units,
+                  "metric or us");
+  given->units = us ? LW_UNITS_US : metric ? LW_UNITS_METRIC : units_of(given);
+}
+
 void lw_formula_begin(const lw_formula_sheet *sheet, const char *name, lw_formula_given *given) {
   memset(given, 0, sizeof *given);
   given->sheet = sheet;
@@ -154,8 +174,11 @@ void lw_formula_take(int argc, char **argv, int first, lw_formula_given *given) 
 
 lw_formula_next lw_formula_read(const lw_formula_sheet *sheet, int argc, char **argv,
                                 lw_formula_given *given) {
-  static const struct option options[] = {
-      {"json", no_argument, NULL, 'j'}, {"help", no_argument, NULL, 'h'}, {0}};
+  static const struct option options[] = {{"json", no_argument, NULL, 'j'},
+                                          {"units", required_argument, NULL, 'u'},
+                                          {"help", no_argument, NULL, 'h'},
+                                          {0}};
+  const char *units = NULL;
   lw_formula_begin(sheet, argv[0], given);
   optind = 0; /* glibc: begin anew, whatever was read before */
   opterr = 0;
@@ -166,11 +189,14 @@ lw_formula_next lw_formula_read(const lw_formula_sheet *sheet, int argc, char **
     }
     if (option == 'j')
       given->json = true;
+    else if (option == 'u')
+      units = optarg;
     else
       lw_faults_add(&given->faults, LW_FAULT_UNKNOWN_ITEM, (lw_cell_place){0, 0}, "", argv[optind - 1],
-                    "the options --json and --help, and items as in 'wall height=2 m'");
+                    "the options --json, --units metric|us and --help, and items as in 'wall height=2 m'");
   }
   lw_formula_take(argc, argv, optind, given);
+  take_units(units, given);
   return given->faults.count > 0 ? LW_FORMULA_FAULTY : LW_FORMULA_RUN;
 }
 

@@ -31,6 +31,7 @@ typedef struct lw_formula_value {
   const char *written; /* what stood behind its `=` */
   double si;
   lw_kind kind;
+  lw_units in; /* those it was written in */
   int word;
 } lw_formula_value;
 
@@ -39,6 +40,7 @@ typedef struct lw_formula_given {
   lw_formula_value value[LW_FORMULA_ITEM_MAX]; /* in the order of the sheet's items; 0 when left out */
   lw_case *more;                               /* where those of the sheet's own reader go */
   bool json;
+  lw_units units; /* of what is printed; JSON is SI */
   lw_faults faults;
 } lw_formula_given;
 

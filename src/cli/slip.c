@@ -77,7 +77,7 @@ static const lw_formula_item items[ITEM_COUNT] = {
 
 static const lw_formula_sheet sheet = {
     .usage =
-        "lowwall slip [--json] ITEM=VALUE ...\n"
+        "lowwall slip [--json] [--units metric|us] ITEM=VALUE ...\n"
         "Factor of a plain slope against a slip along a circle, by ordinary slices and by Bishop, with every "
         "slice;\nalong a plane with 'depth'. The toe is the origin, x runs into the slope, y up.\n",
     .item = items,
@@ -227,6 +227,7 @@ static int work_out(lw_formula_given *given, lw_slip_run *run) {
   lw_text text = {0};
   run->circular = given->value[HEIGHT].given;
   run->plane = given->value[DEPTH].given;
+  run->units = given->units;
   if (run->plane) go_along_plane(given, run);
   if (run->circular && go_along_circle(given, run) != LW_OK) return refuse_no_circle(given, run);
   if (given->json) return lw_formula_print_json(lw_slip_write_json(given, run));

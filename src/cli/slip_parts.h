@@ -8,6 +8,7 @@
 
 /* What `lowwall slip` works out: a circle with its slices, or a plane along a long slope. */
 typedef struct lw_slip_run {
+  lw_units units;       /* of what is printed */
   bool circular, plane; /* which were asked for */
   bool searched;        /* the circle was not given */
   lw_slip_ground ground;

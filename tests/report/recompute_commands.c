@@ -7,6 +7,7 @@
 #include <string.h>
 
 #include "recompute.h"
+#include "units_told.h"
 
 /* The working of `lowwall bearing`, `pressure` and `slip`: its steps come out as those of a whole wall do. */
 
@@ -39,15 +40,17 @@ static const char *const COMMANDS[] = {
     "'cohesion=2.3 kPa' state=passive 'method passive by=annex c' method=coulomb 'back batter=3.7 deg'"};
 
 static const int LEAST_STEPS[sizeof COMMANDS / sizeof *COMMANDS] = {57, 51, 60, 5, 1, 43, 14, 13, 7};
+/* Those that are told in feet and pounds too. */
+static const char *const IN_UNITS[] = {"bearing", "slip"};
 
 /* What the command prints, its steps written as the report of a wall writes them. */
-static char *page_of(const char *command) {
+static char *page_of(const char *command, const char *units) {
   static char page[PAGE_BYTES];
   char line[2000], whole[1200];
   size_t used = 0;
   const char *program = getenv("LOWWALL");
   cr_assert_not_null(program, "LOWWALL names the command");
-  snprintf(whole, sizeof whole, "%s %s", program, command);
+  snprintf(whole, sizeof whole, "%s %s%s", program, command, units);
   FILE *out = popen(whole, "r");
   cr_assert_not_null(out);
   while (fgets(line, sizeof line, out) != NULL) {
@@ -72,15 +75,28 @@ static bool begins_step(const char *line) {
          (strncmp(next, "       : ", 9) == 0 || strncmp(next, "       = ", 9) == 0);
 }
 
+static void read_command(size_t number, const char *option, lw_units units) {
+  static recompute r;
+  r = (recompute){.wall = COMMANDS[number]};
+  const char *page = page_of(COMMANDS[number], option);
+  units_told_hold(COMMANDS[number], page, strlen(page), units);
+  for (const char *line = page; *line != '\0';) {
+    bool heading = *line != ' ';
+    if (heading) r.said.count = 0;
+    line = begins_step(line) ? recompute_step(&r, line) : recompute_next(line);
+  }
+  cr_expect_geq(r.steps, LEAST_STEPS[number], "%s%s: %d steps", COMMANDS[number], option, r.steps);
+}
+
+static bool is_in_units(const char *command) {
+  for (size_t i = 0; i < sizeof IN_UNITS / sizeof *IN_UNITS; i++)
+    if (strncmp(command, IN_UNITS[i], strlen(IN_UNITS[i])) == 0) return true;
+  return false;
+}
+
 Test(recompute, every_step_of_a_single_formula_comes_to_what_it_prints) {
   for (size_t i = 0; i < sizeof COMMANDS / sizeof *COMMANDS; i++) {
-    static recompute r;
-    r = (recompute){.wall = COMMANDS[i]};
-    for (const char *line = page_of(COMMANDS[i]); *line != '\0';) {
-      bool heading = *line != ' ';
-      if (heading) r.said.count = 0;
-      line = begins_step(line) ? recompute_step(&r, line) : recompute_next(line);
-    }
-    cr_expect_geq(r.steps, LEAST_STEPS[i], "%s: %d steps", COMMANDS[i], r.steps);
+    read_command(i, "", LW_UNITS_METRIC);
+    if (is_in_units(COMMANDS[i])) read_command(i, " --units us", LW_UNITS_US);
   }
 }

@@ -8,11 +8,11 @@
 
 enum { SHOWN_MAX = 12 };
 
-static const char *const METRIC[] = {"m",          "mm",          "cm",  "m2",    "m3",    "m4",     "m2/m",
-                                     "m3/m",       "m4/m",        "kPa", "kN",    "kN/m",  "kN/m2",  "kN/m3",
-                                     "kNm",        "kNm/m",       "kg",  "kg/m3", "litre", "litres", "metre",
-                                     "metres",     "kPa/m",       "mm2", "t/m3",  "N/mm2", "m/s",    "MPa",
-                                     "millimetre", "millimetres", NULL};
+static const char *const METRIC[] = {"L",     "m",          "mm",          "cm",  "m2",    "m3",    "m4",
+                                     "m2/m",  "m3/m",       "m4/m",        "kPa", "kN",    "kN/m",  "kN/m2",
+                                     "kN/m3", "kNm",        "kNm/m",       "kg",  "kg/m3", "litre", "litres",
+                                     "metre", "metres",     "kPa/m",       "mm2", "t/m3",  "N/mm2", "m/s",
+                                     "MPa",   "millimetre", "millimetres", NULL};
 static const char *const US[] = {"ft",       "lb",     "psf",    "pcf",    "lb/ft",  "kip/ft", "ft-lb",
                                  "ft-lb/ft", "ft2",    "ft3",    "yd3",    "inches", "inch",   "feet",
                                  "lbs",      "psf/ft", "ft2/ft", "ft3/ft", "ft4/ft", NULL};
@@ -33,10 +33,11 @@ static bool speaks(const char *word, size_t length, const char *const *all) {
   return is_one_of(word, length, all);
 }
 
-/* A litre is a unit after a number only: L is a length of many formulas. */
-static bool is_litre(const char *word, size_t length, const char *text) {
+/* Some are a unit after a number only: L and lb are lengths in formulas. */
+static bool is_symbol(const char *word, size_t length, const char *text) {
   bool after = word - text >= 2 && word[-1] == ' ' && isdigit((unsigned char)word[-2]);
-  return after && length > 0 && word[0] == 'L' && (length == 1 || ispunct((unsigned char)word[1]));
+  bool either = (length > 0 && word[0] == 'L') || (length > 1 && word[0] == 'l' && word[1] == 'b');
+  return either && !after;
 }
 
 /* Past a source or words that somebody else wrote; what is no such thing is where it was. */
@@ -67,8 +68,7 @@ void units_told_hold(const char *name, const char *text, size_t length, lw_units
     size_t word = 0;
     while (at + word < end && !isspace((unsigned char)at[word]) && past_quoted(at + word, end) == at + word)
       word++;
-    if (speaks(at, word, others) || (units == LW_UNITS_US && is_litre(at, word, text)))
-      tell(name, text, at, end);
+    if (speaks(at, word, others) && !is_symbol(at, word, text)) tell(name, text, at, end);
     at += word > 0 ? word : 1;
   }
 }
