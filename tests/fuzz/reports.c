@@ -24,6 +24,18 @@ static void is_clean(const lw_text *text) {
   FUZZ_EXPECT(strstr(text->data, "\xEF\xBF\xBE") == NULL && strstr(text->data, "\xE2\x80\xAE") == NULL);
 }
 
+/* As a document of that form. */
+static void write_form(lw_as as, lw_text *text) {
+  const lw_text_style style = {.columns = 80, .as = as};
+  lw_text_clear(text);
+  lw_report_begin(&style, result.given.about.title.text, text);
+  FUZZ_EXPECT(lw_report_screen(&result, &style, text) == LW_OK);
+  FUZZ_EXPECT(lw_report_text(&result, &style, text) == LW_OK);
+  FUZZ_EXPECT(lw_report_working(&result, &style, text) == LW_OK);
+  lw_report_end(&style, text);
+  is_clean(text);
+}
+
 static void write_pages(lw_text *text) {
   lw_text_style style = {.columns = 80};
   FUZZ_EXPECT(lw_report_screen(&result, &(lw_text_style){0}, text) == LW_OK);
@@ -33,6 +45,8 @@ static void write_pages(lw_text *text) {
   FUZZ_EXPECT(lw_report_working(&result, &style, text) == LW_OK);
   lw_report_row(&result, 2, text);
   is_clean(text);
+  write_form(LW_AS_MARKDOWN, text);
+  write_form(LW_AS_HTML, text);
   lw_text_clear(text);
   FUZZ_EXPECT(lw_report_json(&result, 0, text) == LW_OK);
   is_json(text);

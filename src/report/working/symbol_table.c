@@ -7,6 +7,7 @@
 
 /* clang-format off */
 #define PUSH LW_SYMBOLS_PUSH
+#define LOADS LW_SYMBOLS_LOADS
 #define BODY LW_SYMBOLS_BODY
 #define STORM LW_SYMBOLS_STORM
 #define SLIP LW_SYMBOLS_SLIP
@@ -16,8 +17,8 @@
 #define FENCE LW_SYMBOLS_FENCE
 
 const lw_symbol lw_symbols[] = {
-    {"A", PUSH,
-     "area of the pressure down to a depth; of a strip of load the angle to its middle, from upright"},
+    {"A", PUSH, "area of the pressure down to a depth"},
+    {"A", LOADS, "angle from upright to the middle of a strip of load"},
     {"A", BODY, "area on which the blocks bear, a metre run; of a pressure its area down to a depth"},
     {"a", PUSH | BODY | NARROW, "angle of the push to the level"},
     {"a0", BODY, "angle at which the spiral begins"},
@@ -27,7 +28,7 @@ const lw_symbol lw_symbols[] = {
     {"An", SEEPAGE, "a factor of the series of heads"},
     {"ar", BODY, "arm of the push about the centre of the spiral, for a face of 1"},
     {"Au", BODY, "area of the undersides that water lifts, a metre run"},
-    {"B", PUSH, "angle under which a strip of load is seen"},
+    {"B", LOADS, "angle under which a strip of load is seen"},
     {"B", BODY, "width of the contact, from front to back"},
     {"b", PUSH | BODY, "slope of the ground at the plane"},
     {"B'", BODY, "width that carries if the pressure is even"},
@@ -90,7 +91,7 @@ const lw_symbol lw_symbols[] = {
     {"hc", BUILT, "depth below which compaction leaves nothing"},
     {"Hd", SEEPAGE, "level push of dry soil"},
     {"hE", PUSH | BODY, "height at which what an earthquake adds acts"},
-    {"he", PUSH, "height of a load's push above the foot of the plane"},
+    {"he", LOADS, "height of a load's push above the foot of the plane"},
     {"Hf", BODY, "what the ground before the pad's front side holds"},
     {"Hf", FENCE, "height of the fence that the wind was taken on"},
     {"hf", BODY, "head of the water in front"},
@@ -143,7 +144,7 @@ const lw_symbol lw_symbols[] = {
     {"Ma", BUILT, "moment that is left to the plant"},
     {"ma", SLIP, "by what the strength of a slice is divided, by Bishop"},
     {"Mc", BUILT, "moment of what compaction makes"},
-    {"Me", PUSH, "moment of a load's push about the load's level"},
+    {"Me", LOADS, "moment of a load's push about the load's level"},
     {"Mf", BUILT, "moment of the plant's push about the foot"},
     {"Mf", FENCE, "moment of the wind about the fence's foot"},
     {"Mg", FENCE, "moment at the ground"},
@@ -186,7 +187,7 @@ const lw_symbol lw_symbols[] = {
     {"Pc", BUILT, "push that compaction makes"},
     {"pc", PUSH | BODY, "what cohesion takes off the pressure, or adds to it in front"},
     {"PE", PUSH | BODY, "push in the earthquake"},
-    {"Pe", PUSH, "push of a load at a distance"},
+    {"Pe", PUSH | LOADS, "push of a load at a distance"},
     {"Pe", BUILT, "push of the earth"},
     {"Pf", BUILT, "push of the plant"},
     {"pf", BODY, "pressure at the front of the contact"},
@@ -207,8 +208,8 @@ const lw_symbol lw_symbols[] = {
     {"Pt", PUSH | BODY | SEEPAGE, "whole push, with what was added"},
     {"Pv", PUSH | BODY | NARROW | SEEPAGE, "upright part of the push"},
     {"pw", FENCE, "pressure of the wind that the fence was built for"},
-    {"Q", PUSH, "load of a line, or of a point"},
-    {"q", PUSH | BODY | NARROW | SEEPAGE, "load on the ground"},
+    {"Q", LOADS, "load of a line, or of a point"},
+    {"q", PUSH | LOADS | BODY | NARROW | SEEPAGE, "load on the ground"},
     {"q", FENCE, "load on the soil; of the wind its pressure"},
     {"q'", BODY, "weight of the ground beside the base, at its level"},
     {"qb", PUSH | BODY, "load as it counts on a leaning plane below a slope"},
@@ -219,7 +220,7 @@ const lw_symbol lw_symbols[] = {
     {"qu", BODY, "pressure at which the ground gives way"},
     {"R", BODY, "what holds against sliding"},
     {"R", STORM, "rain of the storm"},
-    {"r", PUSH, "how far a load is behind the plane"},
+    {"r", LOADS, "how far a load is behind the plane"},
     {"r0", BODY, "radius at which the spiral begins, for a face of 1"},
     {"r2", BUILT, "square of the distance from the plant to the foot"},
     {"Rc", SLIP, "radius of the circle"},
@@ -249,8 +250,8 @@ const lw_symbol lw_symbols[] = {
     {"t", BODY,
      "lean of the plane from upright; of a pad its thickness; of blocks that bear at front and rear "
      "alone the width of each strip"},
-    {"T1", PUSH, "angle to a load's near edge, from upright"},
-    {"T2", PUSH, "angle to a load's far edge, from upright"},
+    {"T1", LOADS, "angle to a load's near edge, from upright"},
+    {"T2", LOADS, "angle to a load's far edge, from upright"},
     {"Tb", SLIP, "what holds a slice, by Bishop"},
     {"tb", FENCE, "thickness of a board"},
     {"tf", BUILT, "yf over the distance from the foot to the end of the plant"},
@@ -273,12 +274,12 @@ const lw_symbol lw_symbols[] = {
     {"wr", BODY, "share of the run on which the blocks bear at the rear"},
     {"Ws", SLIP, "weight of a slice with what stands on it"},
     {"Ww", PUSH | SEEPAGE, "weight of the wedge, all of it wet"},
-    {"x", PUSH, "distance from a load to the plane"},
+    {"x", LOADS, "distance from a load to the plane"},
     {"x", BODY, "how far the middle of the pressure is from the edge that is pressed most"},
     {"x", SLIP, "where a slice's middle is"},
     {"x", SEEPAGE, "distance behind the drain"},
-    {"x1", PUSH, "distance to a load's near edge"},
-    {"x2", PUSH, "distance to a load's far edge"},
+    {"x1", LOADS, "distance to a load's near edge"},
+    {"x2", LOADS, "distance to a load's far edge"},
     {"xc", SLIP, "where the circle's centre is, level"},
     {"xe", BODY, "where the spiral ends, level, from its centre"},
     {"xf", BODY, "where the face's foot is, level, from the spiral's centre"},
@@ -295,7 +296,7 @@ const lw_symbol lw_symbols[] = {
     {"yf", BUILT, "half the length of the plant, along the wall"},
     {"yt", BODY, "level of the face's top, from the spiral's centre"},
     {"yw", SLIP, "level of a slice's weight"},
-    {"z", PUSH, "height of a load's level above the foot of the plane"},
+    {"z", LOADS, "height of a load's level above the foot of the plane"},
     {"z", SLIP, "depth of the bed's underside"},
     {"zc", PUSH, "depth of a crack in the soil"},
     {"zc", BUILT, "depth at which what compaction leaves is greatest"},

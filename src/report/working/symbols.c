@@ -90,9 +90,19 @@ static void note_head(lw_symbols_used *used, lw_symbol_part part, const lw_kept 
   }
 }
 
-void lw_symbols_note(lw_symbols_used *used, lw_symbol_part part, lw_span entries) {
+/* As the pressures write it, maybe behind another heading. */
+static bool heads_loads(const lw_kept *entry) {
+  static const char heading[] = "Loads at a distance, level pushes";
+  size_t length = sizeof heading - 1, whole = entry->text.length;
+  return whole >= length && memcmp(entry->text.at + whole - length, heading, length) == 0;
+}
+
+void lw_symbols_note(lw_symbols_used *used, lw_symbol_part of, lw_span entries) {
   lw_kept entry;
+  lw_symbol_part part = of;
   while (lw_kept_next(&entries, &entry)) {
+    bool heads = entry.kind == LW_KEPT_PART || entry.kind == LW_KEPT_HEADING;
+    if (heads) part = of == LW_SYMBOLS_PUSH && heads_loads(&entry) ? LW_SYMBOLS_LOADS : of;
     lw_lead lead = lw_kept_lead(&entry);
     bool step = lead == LW_LEAD_STEP || lead == LW_LEAD_MORE;
     if (lw_kept_heads(&entry))

@@ -8,14 +8,15 @@
 
 /* A letter stands for other things in another part of the working. */
 typedef enum lw_symbol_part {
-  LW_SYMBOLS_PUSH = 1,     /* the soil's push, wedges, loads at a distance, an earthquake */
+  LW_SYMBOLS_PUSH = 1,     /* the soil's push, wedges, an earthquake */
   LW_SYMBOLS_BODY = 2,     /* a contact in equilibrium, what resists in front, bearing */
   LW_SYMBOLS_STORM = 4,    /* rain that stays in the soil */
   LW_SYMBOLS_SLIP = 8,     /* circles, and the bed on its slope */
   LW_SYMBOLS_SEEPAGE = 16, /* rain that seeps to a drain */
   LW_SYMBOLS_BUILT = 32,   /* while it is built */
   LW_SYMBOLS_NARROW = 64,
-  LW_SYMBOLS_FENCE = 128
+  LW_SYMBOLS_FENCE = 128,
+  LW_SYMBOLS_LOADS = 256 /* at a distance behind the plane, below their own heading */
 } lw_symbol_part;
 
 typedef struct lw_symbol {
