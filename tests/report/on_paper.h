@@ -11,7 +11,7 @@ void expect_on_paper(const lw_drawing *drawing, const char *name);
 /** Whether the words of a drawing, joined however they are broken into lines, hold these. */
 bool on_paper_says(const lw_drawing *drawing, const char *words);
 
-/** Nothing that a drawing says, to the eye or the ear, is in metric units; its headline is another room's. */
-void expect_no_metric(const lw_drawing *drawing, const char *headline, const char *name);
+/** Nothing that a drawing says, to the eye or the ear, is in metric units. */
+void expect_no_metric(const lw_drawing *drawing, const char *name);
 
 #endif

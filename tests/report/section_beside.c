@@ -7,6 +7,7 @@
 #include <criterion/criterion.h>
 #include <criterion/new/assert.h>
 
+#include <stdio.h>
 #include <string.h>
 
 static const double WIDTHS_MM[] = {95.0, 180.0};
@@ -53,4 +54,32 @@ Test(drawing, what_stands_beside_the_wall_is_told) {
       if (rows[i].not_said) cr_expect_not(says(&d, rows[i].not_said), "%s", rows[i].items);
       lw_drawing_free(&d);
     }
+}
+
+/* What else a section may show. */
+static const char *const MORE[] = {
+    WALL "stone width=300 mm;stone filter=cloth;drain outlets=2;outlet level=50 mm;boundary distance=0.9 m",
+    WALL "stone width=300 mm;stone filter=graded;drain outlets=1;pad thickness=150 mm;pad width=800 mm;"
+         "bedding thickness=30 mm;boundary distance=9 m",
+    WALL "pad thickness=150 mm;cap height=60 mm;cap depth=400 mm;load 1 kind=cap;load 1 force=0.5 kN/m",
+    WALL "site behind=bed;bed width=1700 mm;stone width=250 mm;stone filter=cloth;load 1 kind=point;"
+         "load 1 force=2 kN;load 1 distance=0.6 m",
+    WALL "fence height=1.5 m;fence place=behind;fence distance=0.2 m;wind pressure=1.2 kPa"};
+
+static void expect_us(const char *items, double width_mm) {
+  char all[400];
+  lw_drawing d = {0};
+  lw_error error = {0};
+  snprintf(all, sizeof all, "%s;method slip=not;units=us", items);
+  cr_assert_eq(lw_draw_section(wall_of(all), width_mm, &d, &error), LW_OK, "%s", error.text);
+  expect_on_paper(&d, all);
+  expect_no_metric(&d, all);
+  lw_drawing_free(&d);
+}
+
+Test(drawing, what_stands_beside_the_wall_is_told_in_feet_and_pounds) {
+  static const double US_WIDTHS_MM[] = {80.0, 100.0, 180.0};
+  for (size_t i = 0; i<sizeof rows / sizeof *rows; i += RANDOM_SHARE> 1 ? 3 : 1)
+    expect_us(rows[i].items, US_WIDTHS_MM[i % 3]);
+  for (size_t i = 0; i < sizeof MORE / sizeof *MORE; i++) expect_us(MORE[i], US_WIDTHS_MM[i % 3]);
 }

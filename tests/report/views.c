@@ -6,6 +6,7 @@
 #include <criterion/criterion.h>
 #include <criterion/new/assert.h>
 
+#include <math.h>
 #include <stdio.h>
 #include <string.h>
 
@@ -158,6 +159,26 @@ Test(views, as_many_blocks_are_drawn_as_are_counted) {
   /* Samples of the legend are lower than the blocks at this scale. */
   cr_expect_eq(edges(&d, 5.0), all.whole + all.half + all.closer);
   lw_drawing_free(&d);
+}
+
+/* The words of a run stand below the middle of each part of it, and each part begins at the left. */
+Test(views, a_long_run_is_broken_off_into_equal_parts) {
+  for (int i = 0; i < 40 / RANDOM_SHARE; i++) {
+    char wall[60];
+    double first = 0.0;
+    int parts = 0;
+    snprintf(wall, sizeof wall, "run 1 length=%.2f m", order_random(5.0, 30.0));
+    const lw_order *order = order_of(wall);
+    lw_drawing d = {0};
+    cr_assert_eq(lw_draw_elevation(order_result(), order, WIDTHS_MM[i % 2], &d, NULL), LW_OK);
+    for (size_t k = 0; k < d.mark_count; k++) {
+      if (d.mark[k].kind != LW_MARK_WORDS || !strstr(d.words.data + d.mark[k].words, "(in parts)")) continue;
+      double middle = d.spot[d.mark[k].first].x_mm;
+      if (parts++ == 0) first = middle;
+      cr_expect(fabs(middle - first) < 1e-6, "%g and %g: %s", first, middle, wall);
+    }
+    lw_drawing_free(&d);
+  }
 }
 
 Test(views, a_wall_too_long_for_the_paper_is_no_drawing) {

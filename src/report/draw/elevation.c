@@ -32,6 +32,14 @@ static void measure(lw_elevation *e) {
   lw_elevation_levels_room(e);
 }
 
+/* The end of a part of a stretch that is too long: it is broken off into equal ones, no sliver is left. */
+static double broken_off(const lw_elevation *e, double at_m, double room_m) {
+  double end = e->length_m;
+  for (int i = 0; i < e->order->stretch_count; i++)
+    if (lw_elevation_end(e, i) > at_m + 1e-6) end = fmin(end, lw_elevation_end(e, i));
+  return at_m + (end - at_m) / ceil((end - at_m) / room_m - 1e-9);
+}
+
 /* Whole stretches as long as they fit, a long one broken off. gives their number, one too many if too long */
 static int pack(lw_elevation *e, double room_m, int most) {
   double all = e->length_m, at = 0.0;
@@ -41,7 +49,7 @@ static int pack(lw_elevation *e, double room_m, int most) {
     double end = fmin(at + room_m, all), whole = at;
     for (int i = 0; i < e->order->stretch_count; i++)
       if (lw_elevation_end(e, i) <= end + 1e-6) whole = fmax(whole, lw_elevation_end(e, i));
-    if (whole > at + 1e-6) end = whole;
+    end = whole > at + 1e-6 ? whole : broken_off(e, at, room_m);
     e->strip[count++] = (lw_face_strip){at, end};
     at = end;
   }

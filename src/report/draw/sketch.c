@@ -4,6 +4,7 @@
 #include <limits.h>
 #include <math.h>
 #include <stdarg.h>
+#include <string.h>
 
 #include "base/print.h"
 
@@ -106,12 +107,26 @@ static size_t letters(const char *words, size_t length, double width_mm, double 
   return best;
 }
 
+/* Whether a unit stands behind a blank: it stays with its figure, and the inches with their feet. */
+static bool goes_with(const char *words, size_t blank) {
+  static const char *const UNITS[] = {"m",  "mm",  "kPa",   "kN",     "kN/m", "kN/m3", "deg", "ft",
+                                      "in", "psf", "lb/ft", "kip/ft", "pcf",  "lb",    "%"};
+  const char *next = words + blank + 1;
+  size_t length = strcspn(next, " ,;.:)");
+  if (blank < 1 || words[blank] == '\0') return false;
+  bool figure = words[blank - 1] >= '0' && words[blank - 1] <= '9';
+  bool feet = blank > 3 && strncmp(words + blank - 3, " ft", 3) == 0 && *next >= '0' && *next <= '9';
+  for (size_t i = 0; i < sizeof UNITS / sizeof *UNITS && figure; i++)
+    if (strlen(UNITS[i]) == length && strncmp(next, UNITS[i], length) == 0) return true;
+  return feet;
+}
+
 /* The longest beginning of words, ended at a blank, that fits a width. */
 static size_t fits(const char *words, double width_mm, double size_mm) {
   char line[256];
   size_t best = 0;
   for (size_t i = 0;; i++) {
-    if (words[i] != ' ' && words[i] != '\0') continue;
+    if ((words[i] != ' ' && words[i] != '\0') || goes_with(words, i)) continue;
     lw_print(line, sizeof line, "%.*s", (int)i, words);
     bool wide = lw_drawing_text_width(line, size_mm) > width_mm;
     if (wide) return best > 0 ? best : letters(words, i, width_mm, size_mm);
