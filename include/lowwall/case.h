@@ -44,6 +44,23 @@ typedef enum lw_back { LW_BACK_WALL, LW_BACK_FENCE, LW_BACK_BUILDING, LW_BACK_GR
 typedef enum lw_side { LW_SIDE_ABOVE, LW_SIDE_BELOW } lw_side;
 typedef enum lw_above { LW_ABOVE_NOBODY, LW_ABOVE_HOUSEHOLD, LW_ABOVE_PUBLIC } lw_above;
 typedef enum lw_works { LW_WORKS_NEW, LW_WORKS_RAISED, LW_WORKS_MOVED } lw_works;
+typedef enum lw_rain_to {
+  LW_RAIN_OWN_GROUND,
+  LW_RAIN_STREET,
+  LW_RAIN_SOAKAWAY,
+  LW_RAIN_EASEMENT,
+  LW_RAIN_NEXT_DOOR
+} lw_rain_to;
+typedef enum lw_easement { LW_EASEMENT_NONE, LW_EASEMENT_BESIDE, LW_EASEMENT_UNDER } lw_easement;
+typedef enum lw_other_works {
+  LW_OTHER_WORKS_NONE,
+  LW_OTHER_WORKS_BUILDING,
+  LW_OTHER_WORKS_POOL,
+  LW_OTHER_WORKS_PAVING,
+  LW_OTHER_WORKS_EARTHWORKS,
+  LW_OTHER_WORKS_OTHER
+} lw_other_works;
+typedef enum lw_built_by { LW_BUILT_BY_LICENSED, LW_BUILT_BY_OWNER, LW_BUILT_BY_HELPERS } lw_built_by;
 typedef enum lw_fence_place { LW_FENCE_BEHIND, LW_FENCE_ON_WALL } lw_fence_place;
 typedef enum lw_exposure { LW_EXPOSURE_SHELTERED, LW_EXPOSURE_ORDINARY, LW_EXPOSURE_EXPOSED } lw_exposure;
 typedef enum lw_wall_kind { LW_WALL_COURSES, LW_WALL_SECTION } lw_wall_kind;
@@ -186,6 +203,13 @@ typedef struct lw_case_site {
       public_way_distance, service_distance, waterbody_distance, pool_barrier_distance;
 } lw_case_site;
 
+/* What an officer asks besides. What is left out is not held against the wall: only an answer counts, and so
+ * does the answer that it is not known. */
+typedef struct lw_case_officer {
+  lw_choice rain_to, easement, protected_trees, flood_land, bushfire_land, coast_land, neighbour_consent,
+      sight_lines, other_works, built_by;
+} lw_case_officer;
+
 /* A fence, screen or hedge, its posts and boards, and the wind on it. */
 typedef struct lw_case_fence {
   lw_choice place, wind_exposure, run_end;
@@ -283,6 +307,7 @@ typedef struct lw_case_said {
 typedef struct lw_case {
   lw_case_about about;
   lw_case_site site;
+  lw_case_officer officer;
   lw_case_fence fence;
   lw_case_wall wall;
   lw_case_courses courses;

@@ -87,14 +87,16 @@ lw_status lw_question_picture(const lw_tables *tables, const char *key, int choi
  *  gives LW_OK · LW_FAULTS · LW_NO_MEMORY · LW_NO_SOLUTION where there is no scratch to run in */
 lw_status lw_questions_verdict(const lw_asking_for *asking, lw_text *out);
 
-/* The questions of the first part and of the order as two pages to fill in with a pencil. */
-enum { LW_FORM_PAGES = 2 };
+/* The questions of the first part and of the order as two pages to fill in with a pencil, and behind them one
+ * of what an officer asks. */
+enum { LW_FORM_PAGES = 3 };
 
 /** On paper.
  *  out   page    empty before; each to be freed by the caller
- *  gives LW_OK · LW_NO_MEMORY · LW_TOO_MANY when two pages do not hold them in letters of 7 pt */
+ *        count   how many are filled: 2 where no question is an officer's; unchanged on failure
+ *  gives LW_OK · LW_NO_MEMORY · LW_TOO_MANY when their pages do not hold them in letters of 7 pt */
 lw_status lw_questions_form_pages(const lw_tables *tables, lw_paper paper, lw_drawing page[LW_FORM_PAGES],
-                                  lw_error *error);
+                                  int *count, lw_error *error);
 
 /** As one HTML page, which asks for nothing from elsewhere.
  *  gives LW_OK · LW_NO_MEMORY */

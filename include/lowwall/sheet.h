@@ -75,7 +75,8 @@ typedef enum lw_item_type { LW_ITEM_QUANTITY, LW_ITEM_CHOICE, LW_ITEM_WORDS } lw
 /* What an item is about: the parts of the vocabulary, and the commands that have items of their own. */
 /* clang-format off */
 #define LW_ITEM_PARTS(X) \
-  X(NOTHING, "") X(HEADING, "heading") X(SITE, "site") X(FENCE, "fence") X(WET, "storm and trench") \
+  X(NOTHING, "") X(HEADING, "heading") X(SITE, "site") X(OFFICER, "officer") X(FENCE, "fence") \
+  X(WET, "storm and trench") \
   X(WALL, "wall") X(COURSES, "courses") X(SECTION, "section") X(PAD, "pad") X(GROUND, "ground") \
   X(SOIL, "soil n") X(FOOTING, "footing") X(WATER, "water") X(LOAD, "load n") \
   X(SEISMIC, "seismic") X(BUILDING, "building it") X(METHOD, "method") X(PLAN, "plan") \

@@ -243,11 +243,11 @@ typedef struct lw_hazard_row {
 typedef struct lw_condition_row {
   char slug[LW_NAME_MAX];     /* supports-building · vehicle-load · water-held · ... */
   char sentence[LW_NOTE_MAX]; /* the reason, in plain words */
-  char who[16];               /* engineer · council */
+  char who[16];               /* engineer · council · builder: it is said, and calls nobody */
   char basis;                 /* 'L' from a law or an authority, 'J' a judgement of this project */
   char note[LW_NOTE_MAX];
   lw_origin_note from;
-  bool for_council; /* what `who` says; found when the tables are read */
+  bool for_engineer, for_council; /* what `who` says; found when the tables are read */
 } lw_condition_row;
 
 /* tables/clearances.csv: distances to keep, and heights of fall, where the place is not known. */

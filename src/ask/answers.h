@@ -6,7 +6,7 @@
 
 /* The answers so far: the rows of an upright sheet as they were typed, and the case that they make. */
 
-enum { LW_ANSWERS_MAX = 400, LW_ANSWER_BYTES = 160 };
+enum { LW_ANSWERS_MAX = 384, LW_ANSWER_BYTES = 160 };
 
 typedef struct lw_answer_row {
   lw_named named;             /* its item is NULL: a remark */

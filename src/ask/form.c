@@ -17,6 +17,7 @@ const char *lw_form_when(const char *when) {
       {"site back!=fence", "unless a fence closes the bed"},
       {"cap fixing=dry|bonded", "if it has caps"},
       {"boundary distance=near", "if it is near"},
+      {"mapped land=yes|not known", "unless it is on none"},
       {"building distance=near", "if it is near"},
       {"other wall distance=near", "if it is near"},
       {"public way distance=near", "if it is near"},
@@ -72,17 +73,34 @@ static void tell_question(const telling *to, const lw_tables *tables, int index,
   if (row->not_known[0] && row->kind != LW_QUESTION_MEASURE) tell(to, LW_FORM_BOX, "", "I do not know.", "");
 }
 
+/* gives how many were told so far */
+static int tell_questions(const telling *to, const lw_tables *tables, bool officer, int number) {
+  for (int i = 0; i < tables->question_count; i++)
+    if ((tables->question[i].part == LW_QUESTION_OFFICER) == officer) tell_question(to, tables, i, ++number);
+  return number;
+}
+
+static bool any_of_officer(const lw_tables *tables) {
+  for (int i = 0; i < tables->question_count; i++)
+    if (tables->question[i].part == LW_QUESTION_OFFICER) return true;
+  return false;
+}
+
 void lw_form_each(const lw_tables *tables, lw_form_taker taker, void *context) {
   const telling to = {taker, context};
-  int number = 0;
   tell(&to, LW_FORM_TITLE, "", "A wall to be checked: what to ask and to measure on site", "");
   tell(&to, LW_FORM_WORDS, "",
        "Tick what is so; write a measure on its line and ring its unit. What is left empty counts as not "
        "known, and "
        "then the unfavourable answer counts. At home lowwall ask takes the answers in this order.",
        "");
-  for (int i = 0; i < tables->question_count; i++)
-    if (tables->question[i].part != LW_QUESTION_OFFICER) tell_question(&to, tables, i, ++number);
+  int number = tell_questions(&to, tables, false, 0);
   tell(&to, LW_FORM_SKETCH, "",
        "Sketch: the wall cut through and from above, with heights, distances and what stands near", "");
+  if (!any_of_officer(tables)) return;
+  char part[120];
+  lw_print(part, sizeof part, "%s. What is left empty here was not asked.",
+           lw_question_part_title(LW_QUESTION_OFFICER));
+  tell(&to, LW_FORM_PART, "", part, "");
+  tell_questions(&to, tables, true, number);
 }

@@ -14,6 +14,7 @@ static const char HEAD[] =
     "section{break-inside:avoid}p{margin:.1em "
     "0;break-inside:avoid}.b{padding-left:1.6em;text-indent:-1.4em}.b::before{content:\"\\2610\\00a0\"}"
     ".l span{display:inline-block;min-width:7em;border-bottom:1px solid #000;margin:0 .5em}"
+    ".o{break-before:page}"
     ".s{border:1px solid #000;height:18em;break-inside:avoid}@media "
     "print{body{font-size:10px;max-width:none}}"
     "</style></head><body>\n";
@@ -54,6 +55,7 @@ static void take(void *context, const lw_form_line *line) {
     lw_markup_add(out, line->label);
     lw_text_add(out, "</p>\n");
     break;
+  case LW_FORM_PART: element(out, "<h1 class=\"o\">", line, "</h1>\n"); break;
   case LW_FORM_SKETCH: element(out, "<h2>", line, "</h2>\n<div class=\"s\"></div>\n"); break;
   }
 }

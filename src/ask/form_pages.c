@@ -4,7 +4,8 @@
 #include "report/draw/sketch.h"
 #include "form.h"
 
-/* The form on paper: two columns that flow over two pages, what is left of the last one is the sketch. */
+/* The form on paper: two columns that flow over two pages, what is left of them is the sketch; what an
+ * officer asks has a page of its own behind them. */
 
 enum { COLUMNS = 2 };
 static const double MARGIN_MM = 11.0, GUTTER_MM = 7.0, FOOT_MM = 6.0, LEAST_SKETCH_MM = 60.0;
@@ -19,6 +20,7 @@ typedef struct flow {
   lw_xy_mm paper; /* its width and height */
   double size_mm, y_mm, top_mm[LW_FORM_PAGES];
   int at_page, at_column;
+  int pages; /* that the part in hand may fill */
   bool full;
 } flow;
 
@@ -46,7 +48,7 @@ static bool make_room(flow *f, double high_mm) {
     f->at_column = 0;
     f->at_page++;
   }
-  f->full = f->at_page == LW_FORM_PAGES;
+  f->full = f->at_page >= f->pages;
   if (!f->full) f->y_mm = f->top_mm[f->at_page];
   return !f->full;
 }
@@ -87,6 +89,7 @@ static double high_of(const flow *f, const lw_form_line *line) {
   case LW_FORM_LINE: return fmax(LINE_HIGH_MM, height_of(line->words, words_of_line(f), f->size_mm, false));
   case LW_FORM_TITLE:
   case LW_FORM_WORDS:
+  case LW_FORM_PART:
   case LW_FORM_SKETCH: break;
   }
   return 0.0;
@@ -149,6 +152,16 @@ static void sketch(flow *f, const lw_form_line *line) {
     }
 }
 
+/* The rest of the pages before stays as it is. */
+static void part(flow *f, const lw_form_line *line) {
+  f->at_page = LW_FORM_PAGES - 1;
+  f->at_column = 0;
+  f->pages = LW_FORM_PAGES;
+  const lw_xy_mm at = {MARGIN_MM, MARGIN_MM};
+  f->top_mm[f->at_page] = f->y_mm =
+      lw_sketch_wrap(page_of(f), at, f->paper.x_mm - 2.0 * MARGIN_MM, 3.4, true, line->words) + 1.5;
+}
+
 static void title(flow *f, const lw_form_line *line) {
   const lw_xy_mm at = {MARGIN_MM, MARGIN_MM};
   f->y_mm = lw_sketch_wrap(f->page, at, f->paper.x_mm - 2.0 * MARGIN_MM, 4.2, true, line->words) + 1.0;
@@ -164,24 +177,27 @@ static void lead(flow *f, const lw_form_line *line) {
 static void take(void *context, const lw_form_line *line) {
   static const lw_role ROLES[] = {[LW_FORM_TITLE] = LW_ROLE_TITLE,      [LW_FORM_WORDS] = LW_ROLE_PARAGRAPH,
                                   [LW_FORM_QUESTION] = LW_ROLE_HEADING, [LW_FORM_BOX] = LW_ROLE_PARAGRAPH,
-                                  [LW_FORM_LINE] = LW_ROLE_PARAGRAPH,   [LW_FORM_SKETCH] = LW_ROLE_FIGURE};
+                                  [LW_FORM_LINE] = LW_ROLE_PARAGRAPH,   [LW_FORM_SKETCH] = LW_ROLE_FIGURE,
+                                  [LW_FORM_PART] = LW_ROLE_HEADING};
   static void (*const draw[])(flow *, const lw_form_line *) = {
       [LW_FORM_TITLE] = title, [LW_FORM_WORDS] = lead,      [LW_FORM_QUESTION] = question,
-      [LW_FORM_BOX] = box,     [LW_FORM_LINE] = write_line, [LW_FORM_SKETCH] = sketch};
+      [LW_FORM_BOX] = box,     [LW_FORM_LINE] = write_line, [LW_FORM_SKETCH] = sketch,
+      [LW_FORM_PART] = part};
   flow *f = context;
+  if (f->full) return;
   for (int i = f->at_page; i < LW_FORM_PAGES; i++) lw_drawing_begin(&f->page[i], ROLES[line->kind]);
   draw[line->kind](f, line);
 }
 
 static void end_pages(flow *f) {
-  for (int i = 0; i < LW_FORM_PAGES; i++) {
+  for (int i = 0; i < f->pages; i++) {
     lw_drawing *page = &f->page[i];
     page->width_mm = f->paper.x_mm;
     page->height_mm = f->paper.y_mm;
     lw_drawing_begin(page, LW_ROLE_PARAGRAPH);
     lw_drawing_words(page, (lw_xy_mm){MARGIN_MM, f->paper.y_mm - MARGIN_MM}, LW_ANCHOR_START, 2.5,
                      "lowwall %s questions, page %d of %d. It certifies nothing, and replaces no engineer.",
-                     LW_VERSION, i + 1, LW_FORM_PAGES);
+                     LW_VERSION, i + 1, f->pages);
     lw_text_addf(&page->title, "Questions about a wall, page %d", i + 1);
     lw_text_add(&page->description, "Questions with boxes to tick and lines to write on");
   }
@@ -191,21 +207,31 @@ static void free_pages(lw_drawing page[LW_FORM_PAGES]) {
   for (int i = 0; i < LW_FORM_PAGES; i++) lw_drawing_free(&page[i]);
 }
 
+static bool any_failed(const lw_drawing page[LW_FORM_PAGES]) {
+  bool failed = false;
+  for (int i = 0; i < LW_FORM_PAGES; i++) failed = failed || page[i].failed;
+  return failed;
+}
+
 /* In the largest letters with which all fits; none smaller than 7 pt. */
 lw_status lw_questions_form_pages(const lw_tables *tables, lw_paper paper, lw_drawing page[LW_FORM_PAGES],
-                                  lw_error *error) {
+                                  int *count, lw_error *error) {
   static const lw_xy_mm PAPERS[] = {[LW_PAPER_A4] = {210.0, 297.0}, [LW_PAPER_LETTER] = {215.9, 279.4}};
   static const double SIZES_MM[] = {3.0, 2.9, 2.8, 2.7, 2.6, 2.5, 2.47};
   for (size_t i = 0; i < sizeof SIZES_MM / sizeof *SIZES_MM; i++) {
-    flow f = {.page = page, .paper = PAPERS[paper], .size_mm = SIZES_MM[i], .top_mm = {MARGIN_MM, MARGIN_MM}};
+    flow f = {.page = page, .paper = PAPERS[paper], .size_mm = SIZES_MM[i], .pages = LW_FORM_PAGES - 1};
+    for (int k = 0; k < LW_FORM_PAGES; k++) f.top_mm[k] = MARGIN_MM;
     lw_form_each(tables, measure, &f);
     f.questions = 0;
     lw_form_each(tables, take, &f);
     if (!f.full) end_pages(&f);
-    bool failed = page[0].failed || page[1].failed;
-    if (!f.full && !failed) return LW_OK;
+    bool failed = any_failed(page);
+    if (!f.full && !failed) {
+      *count = f.pages;
+      return LW_OK;
+    }
     free_pages(page);
     if (failed) return lw_error_set(error, LW_NO_MEMORY, LW_REASON_NONE, "no memory left");
   }
-  return lw_error_set(error, LW_TOO_MANY, LW_REASON_NONE, "the questions are more than two pages hold");
+  return lw_error_set(error, LW_TOO_MANY, LW_REASON_NONE, "the questions are more than their pages hold");
 }

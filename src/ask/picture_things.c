@@ -139,6 +139,23 @@ static void star(lw_picture *p, const double *n) {
   lw_picture_area(p, LW_PEN_SEEN, LW_FILL_TINT, points, 8);
 }
 
+/* tree X Y: with roots as wide as its crown */
+static void tree(lw_picture *p, const double *n) {
+  const double trunk[] = {n[0] - 2.0, n[1], n[0] + 2.0, n[1]};
+  const double roots[] = {n[0] - 18.0, n[1] - 9.0, n[0], n[1] - 1.0, n[0] + 18.0, n[1] - 9.0};
+  lw_picture_box(p, LW_FILL_TINT, trunk[0], n[1], trunk[2], n[1] + 30.0);
+  lw_picture_ring(p, LW_FILL_PAPER, n[0], n[1] + 40.0, 16.0);
+  seen(p, roots, 3);
+}
+
+/* flame X Y */
+static void flame(lw_picture *p, const double *n) {
+  const double outline[] = {n[0],        n[1],        n[0] - 8.0,  n[1] + 8.0, n[0] - 5.0,
+                            n[1] + 16.0, n[0] - 2.0,  n[1] + 13.0, n[0] + 1.0, n[1] + 28.0,
+                            n[0] + 8.0,  n[1] + 14.0, n[0] + 6.0,  n[1] + 4.0};
+  lw_picture_area(p, LW_PEN_SEEN, LW_FILL_PAPER, outline, 7);
+}
+
 /* bag X Y */
 static void bag(lw_picture *p, const double *n) {
   const double sack[] = {n[0] - 7.0, n[1],        n[0] + 7.0, n[1],        n[0] + 5.0, n[1] + 15.0,
@@ -168,8 +185,9 @@ static void thumb(lw_picture *p, const double *n) {
 }
 
 const lw_picture_word lw_picture_of_things[] = {
-    {"fence", 3, fence}, {"house", 2, house},   {"plant", 2, plant}, {"person", 2, person},
-    {"sit", 2, sit},     {"car", 2, car},       {"pipe", 2, pipe},   {"arrow", 4, arrow},
-    {"span", 3, span},   {"chain", 4, chain},   {"water", 3, water}, {"pool", 2, pool},
-    {"waves", 2, waves}, {"crack", 2, crack},   {"map", 2, map},     {"star", 2, star},
-    {"bag", 2, bag},     {"ribbon", 1, ribbon}, {"thumb", 1, thumb}, {NULL, 0, NULL}};
+    {"fence", 3, fence}, {"house", 2, house}, {"plant", 2, plant}, {"person", 2, person},
+    {"sit", 2, sit},     {"car", 2, car},     {"pipe", 2, pipe},   {"arrow", 4, arrow},
+    {"span", 3, span},   {"chain", 4, chain}, {"water", 3, water}, {"pool", 2, pool},
+    {"waves", 2, waves}, {"crack", 2, crack}, {"map", 2, map},     {"star", 2, star},
+    {"tree", 2, tree},   {"flame", 2, flame}, {"bag", 2, bag},     {"ribbon", 1, ribbon},
+    {"thumb", 1, thumb}, {NULL, 0, NULL}};

@@ -13,7 +13,7 @@ static const char help[] =
     "\n"
     "The questions of lowwall ask as two pages to fill in with a pencil on site: boxes to tick, lines for "
     "measures,\n"
-    "room for a sketch. FILE ends in .pdf or .html.\n"
+    "room for a sketch; and a third with what an officer asks besides. FILE ends in .pdf or .html.\n"
     "\n"
     "  --paper a4|letter   the paper of a PDF; a4 if not given\n"
     "  --tables DIR        questions of your own: each CSV file in DIR replaces the table of its name\n"
@@ -64,9 +64,11 @@ static int read_options(int argc, char **argv, form_asked *asked) {
 
 static lw_status make_pdf(const form_asked *asked, const lw_tables *tables, lw_text *out, lw_error *error) {
   lw_drawing page[LW_FORM_PAGES] = {0};
+  int count = 0;
   bool letter = asked->paper && strcmp(asked->paper, "letter") == 0;
-  lw_status status = lw_questions_form_pages(tables, letter ? LW_PAPER_LETTER : LW_PAPER_A4, page, error);
-  if (status == LW_OK) status = lw_drawing_pdf(page, LW_FORM_PAGES, out, error);
+  lw_status status =
+      lw_questions_form_pages(tables, letter ? LW_PAPER_LETTER : LW_PAPER_A4, page, &count, error);
+  if (status == LW_OK) status = lw_drawing_pdf(page, count, out, error);
   for (int i = 0; i < LW_FORM_PAGES; i++) lw_drawing_free(&page[i]);
   return status;
 }

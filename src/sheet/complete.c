@@ -59,6 +59,7 @@ static lw_status complete_as_it_looks(const lw_tables *tables, const lw_defaults
   lw_complete_back(&s);
   lw_complete_friction(&s);
   lw_complete_site(&s);
+  lw_complete_officer(&s);
   lw_complete_fence(&s);
   lw_complete_wet(&s);
   complete_names(&s);

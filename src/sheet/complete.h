@@ -17,7 +17,8 @@ void lw_complete_back(lw_completing *s);     /* after the soils */
 void lw_complete_friction(lw_completing *s); /* after the soils and the wall */
 void lw_complete_use(lw_completing *s);      /* after the loads and the wall: the load behind */
 void lw_complete_date(lw_completing *s);     /* the day of issue is a day */
-void lw_complete_site(lw_completing *s);  /* after the wall: the level difference follows from its height */
+void lw_complete_site(lw_completing *s); /* after the wall: the level difference follows from its height */
+void lw_complete_officer(lw_completing *s);
 void lw_complete_fence(lw_completing *s); /* after the site */
 void lw_complete_wet(lw_completing *s);   /* after the soils: storm and trench */
 void lw_complete_defaults(lw_completing *s);

@@ -5,9 +5,9 @@
 #include <string.h>
 
 const lw_item_group *const lw_item_groups[LW_ITEM_GROUPS] = {
-    &lw_items_site,   &lw_items_fence, &lw_items_wall,    &lw_items_wet,
-    &lw_items_ground, &lw_items_load,  &lw_items_seismic, &lw_items_construction,
-    &lw_items_method, &lw_items_order, &lw_items_saw};
+    &lw_items_site,         &lw_items_officer, &lw_items_fence, &lw_items_wall,
+    &lw_items_wet,          &lw_items_ground,  &lw_items_load,  &lw_items_seismic,
+    &lw_items_construction, &lw_items_method,  &lw_items_order, &lw_items_saw};
 
 const char *lw_item_part_words(lw_item_part part) {
   static const char *const words[] = {

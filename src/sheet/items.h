@@ -41,19 +41,20 @@ typedef struct lw_item_walk {
   size_t group, index;
 } lw_item_walk;
 
-extern const lw_item_group lw_items_site;   /* heading, site */
-extern const lw_item_group lw_items_fence;  /* fence, wind, posts, boards */
-extern const lw_item_group lw_items_wet;    /* storm and trench */
-extern const lw_item_group lw_items_wall;   /* wall, courses, section, pad */
-extern const lw_item_group lw_items_ground; /* ground, soil n, footing, water */
-extern const lw_item_group lw_items_load;   /* load n */
+extern const lw_item_group lw_items_site;    /* heading, site */
+extern const lw_item_group lw_items_officer; /* what an officer asks besides */
+extern const lw_item_group lw_items_fence;   /* fence, wind, posts, boards */
+extern const lw_item_group lw_items_wet;     /* storm and trench */
+extern const lw_item_group lw_items_wall;    /* wall, courses, section, pad */
+extern const lw_item_group lw_items_ground;  /* ground, soil n, footing, water */
+extern const lw_item_group lw_items_load;    /* load n */
 extern const lw_item_group lw_items_seismic;
 extern const lw_item_group lw_items_construction; /* building it */
 extern const lw_item_group lw_items_method;
 extern const lw_item_group lw_items_order; /* plan, order */
 extern const lw_item_group lw_items_saw;   /* order: cuts and carrying */
 
-enum { LW_ITEM_NAME_MAX = LW_FOLDED_MAX, LW_ITEM_GROUPS = 11 };
+enum { LW_ITEM_NAME_MAX = LW_FOLDED_MAX, LW_ITEM_GROUPS = 12 };
 extern const lw_item_group *const lw_item_groups[LW_ITEM_GROUPS];
 
 /* NULL after the last */

@@ -86,6 +86,14 @@ void lw_said_forget(const lw_item *item, int number, lw_case *c) {
   for (int i = at; i < c->told.count; i++) c->told.said[i] = c->told.said[i + 1];
 }
 
+void lw_said_forget_idle(lw_case *c) {
+  size_t from = offsetof(lw_case, officer), to = from + sizeof c->officer;
+  int kept = 0;
+  for (int i = 0; i < c->told.count; i++)
+    if (c->told.said[i].offset >= from && c->told.said[i].offset < to) c->told.said[kept++] = c->told.said[i];
+  c->told.count = kept;
+}
+
 typedef struct stands {
   lw_origin origin;
   int row;

@@ -22,6 +22,9 @@ const lw_said *lw_said_of(const lw_item *item, int number, const lw_case *c);
 /* "not known", "less than 3 m" */
 void lw_said_print(const lw_item *item, const lw_said *said, char *out, size_t size);
 
+/* Forget all answers that count as left out, for whom that is no part of what was given. */
+void lw_said_forget_idle(lw_case *c);
+
 /* Of a schedule: a value of a row, out of its bytes, may be such an answer. */
 void lw_said_unpacked(const lw_item *item, int number, lw_case *c);
 

@@ -194,7 +194,11 @@ typedef enum lw_cue {
   X(NO_OUTLET, "no-outlet") X(BAD_FILL, "bad-fill") X(EARTHQUAKE, "earthquake") \
   X(WALL_THAT_MOVED, "wall-that-moved") X(DIGS_BELOW_FOOTING, "digs-below-footing") \
   X(DIGS_BESIDE_BUILDING, "digs-beside-building") \
-  X(DRAINS_NEXT_DOOR, "drains-next-door") X(HERITAGE, "heritage") X(VIBRATING_LOAD, "vibrating-load")
+  X(DRAINS_NEXT_DOOR, "drains-next-door") X(HERITAGE, "heritage") X(VIBRATING_LOAD, "vibrating-load") \
+  X(RAIN_LED_AWAY, "rain-led-away") X(RAIN_SOAKAWAY, "rain-soakaway") X(EASEMENT, "easement") \
+  X(PROTECTED_TREES, "protected-trees") X(FLOOD_LAND, "flood-land") X(BUSHFIRE_LAND, "bushfire-land") \
+  X(COAST_LAND, "coast-land") X(NEIGHBOUR_CONSENT, "neighbour-consent") X(SIGHT_LINES, "sight-lines") \
+  X(OTHER_WORKS, "other-works") X(OWNER_BUILDS, "owner-builds")
 #define LW_LOADS_ASKED(X) \
   X(GARDEN, "garden") X(GARDEN_FULL, "garden-full") X(PLANTED, "planted") \
   X(PERSON_AT_EDGE, "person-at-edge") X(VEHICLE, "vehicle") \

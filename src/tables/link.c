@@ -103,8 +103,11 @@ static void link_words(lw_tables *tables) {
     row->of_the_wall = of_the_wall(row);
     row->clears = row->of_the_wall && row->all_read && is_of_building(row->regime);
   }
-  for (int i = 0; i < tables->condition_count; i++)
-    tables->condition[i].for_council = strcmp(tables->condition[i].who, "council") == 0;
+  for (int i = 0; i < tables->condition_count; i++) {
+    lw_condition_row *row = &tables->condition[i];
+    row->for_engineer = strcmp(row->who, "engineer") == 0;
+    row->for_council = strcmp(row->who, "council") == 0;
+  }
   for (int i = 0; i < tables->clearance_count; i++) {
     lw_clearance_row *row = &tables->clearance[i];
     bool lower = strcmp(row->height_of, "lower-wall") == 0, total = strcmp(row->height_of, "total") == 0;

@@ -98,7 +98,7 @@ static const lw_column hazard_columns[] = {
 static const lw_column condition_columns[] = {
     LW_TEXT("slug", lw_condition_row, slug),
     LW_TEXT("sentence", lw_condition_row, sentence),
-    LW_TEXT_OF("who", lw_condition_row, who, false, "engineer|council"),
+    LW_TEXT_OF("who", lw_condition_row, who, false, "engineer|council|builder"),
     {"basis", LW_COLUMN_LETTER, false, LW_AT(lw_condition_row, basis), 0, 0, 0, "L|J"},
     LW_TEXT_MAYBE("note", lw_condition_row, note),
     LW_FROM(lw_condition_row, from),

@@ -9,6 +9,7 @@
 #include "sheet/values.h"
 #include "backfill.h"
 #include "fence_conditions.h"
+#include "officer_conditions.h"
 #include "parts.h"
 
 /* What sends a wall to a professional whatever its height. The rows, their sentences and whom they call
@@ -138,12 +139,20 @@ static lw_so boundary(const lw_facts *f, lw_finding *found) {
   return near(&thing, &within, found);
 }
 
+/* Where the boundary is near for all that is known. */
+static lw_so neighbour_consent(const lw_facts *f, lw_finding *found) {
+  lw_finding unread = {0};
+  return boundary(f, &unread) == LW_SO_NOT ? LW_SO_NOT : lw_officer_no_consent(f, found);
+}
+
 static lw_so public_way(const lw_facts *f, lw_finding *found) {
   lw_thing way = {&f->c->site.public_way_distance, "public way distance", "a street or public path"};
   return near(&way, &f->reach, found);
 }
 
 static lw_so mapped_land(const lw_facts *f, lw_finding *found) {
+  lw_so named = lw_officer_named_maps(f, found);
+  if (named == LW_SO_YES) return named;
   return said_yes(&f->c->site.mapped_land, LW_YES, "it is on a map", "mapped land", found);
 }
 
@@ -243,7 +252,9 @@ static lw_so vibrating_load(const lw_facts *f, lw_finding *found) {
 }
 
 static lw_so drains_next_door(const lw_facts *f, lw_finding *found) {
-  return said_yes(&f->c->site.drains_next_door, LW_YES, "so the sheet says", "water sent next door", found);
+  lw_so sent =
+      said_yes(&f->c->site.drains_next_door, LW_YES, "so the sheet says", "water sent next door", found);
+  return sent == LW_SO_YES ? sent : either(sent, lw_officer_rain_next_door(f, found));
 }
 
 static lw_so wall_that_moved(const lw_facts *f, lw_finding *found) {
@@ -299,9 +310,21 @@ static const lw_condition conditions[] = {
     {LW_CONDITION_DRAINS_NEXT_DOOR, drains_next_door},
     {LW_CONDITION_HERITAGE, heritage},
     {LW_CONDITION_VIBRATING_LOAD, vibrating_load},
+    {LW_CONDITION_RAIN_LED_AWAY, lw_officer_rain_led_away},
+    {LW_CONDITION_RAIN_SOAKAWAY, lw_officer_rain_soaks_away},
+    {LW_CONDITION_EASEMENT, lw_officer_easement},
+    {LW_CONDITION_PROTECTED_TREES, lw_officer_protected_trees},
+    {LW_CONDITION_FLOOD_LAND, lw_officer_flood_land},
+    {LW_CONDITION_BUSHFIRE_LAND, lw_officer_bushfire_land},
+    {LW_CONDITION_COAST_LAND, lw_officer_coast_land},
+    {LW_CONDITION_NEIGHBOUR_CONSENT, neighbour_consent},
+    {LW_CONDITION_SIGHT_LINES, lw_officer_sight_lines},
+    {LW_CONDITION_OTHER_WORKS, lw_officer_other_works},
+    {LW_CONDITION_OWNER_BUILDS, lw_officer_owner_builds},
 };
 
-enum { CONDITIONS = sizeof conditions / sizeof *conditions };
+/* The officer's stand last: a sheet that tells of none leaves them out in one go. */
+enum { CONDITIONS = sizeof conditions / sizeof *conditions, OFFICER_CONDITIONS = 11 };
 
 const char *lw_verdict_condition_at(size_t index) {
   return index < CONDITIONS ? lw_known_slug(conditions[index].row) : NULL;
@@ -321,7 +344,7 @@ lw_so lw_verdict_condition(const lw_facts *facts, lw_known_row row, const char *
 /* The sentence of the table and what is so of this wall. */
 static void say_so(const lw_facts *f, const lw_condition *condition, const lw_condition_row *row,
                    lw_reaching *to) {
-  lw_who who = row->for_council ? LW_WHO_COUNCIL : LW_WHO_ENGINEER;
+  lw_who who = row->for_engineer ? LW_WHO_ENGINEER : row->for_council ? LW_WHO_COUNCIL : LW_WHO_BUILDER;
   lw_verdict_reason *r = lw_reasons_new(to, &(lw_because){.answer = LW_ANSWER_WHO,
                                                           .who = who,
                                                           .origin = LW_GIVEN,
@@ -334,20 +357,23 @@ static void say_so(const lw_facts *f, const lw_condition *condition, const lw_co
   char sentence[sizeof row->sentence + LW_CLAUSE_MAX];
   size_t length = strlen(lw_amounts_told(f->units, row->sentence, sentence, sizeof sentence));
   if (length > 0 && sentence[length - 1] == '.') length--;
-  lw_print(r->text, sizeof r->text, "%.*s: %s.", (int)length, sentence, detail);
+  lw_print(r->text, sizeof r->text, "%.*s%s%s.", (int)length, sentence, detail[0] ? ": " : "", detail);
 }
 
-/* A table may give a condition to the council; one whose row is gone is no longer asked for. */
+/* A table may give a condition to the council, or to nobody, and then it asks nothing; one whose row is gone
+ * is no longer asked for. */
 static void raise(const lw_facts *f, const lw_condition *condition, lw_reaching *to) {
   lw_finding found = {0};
   const lw_condition_row *row = lw_known_condition(f->tables, condition->row);
   if (!row) return;
   lw_so so = condition->met(f, &found);
   if (so == LW_SO_YES) say_so(f, condition, row, to);
-  for (int i = 0; so == LW_SO_OPEN && i < found.left_out_count; i++)
+  bool asks = so == LW_SO_OPEN && (row->for_engineer || row->for_council);
+  for (int i = 0; asks && i < found.left_out_count; i++)
     lw_reasons_ask(to, row->slug, row->from.source, found.left_out[i]);
 }
 
 void lw_verdict_conditions(const lw_facts *facts, lw_reaching *to) {
-  for (size_t i = 0; i < CONDITIONS; i++) raise(facts, &conditions[i], to);
+  size_t count = CONDITIONS - (lw_officer_told(facts) ? 0 : OFFICER_CONDITIONS);
+  for (size_t i = 0; i < count; i++) raise(facts, &conditions[i], to);
 }

@@ -94,7 +94,7 @@ static lw_heavy nearest_load(const lw_facts *f) {
 
 bool lw_facts_vehicle_told(const lw_facts *facts, const lw_heavy *heavy) {
   const lw_condition_row *row = lw_known_condition(facts->tables, LW_CONDITION_VEHICLE_LOAD);
-  return heavy->vehicle && heavy->origin == LW_GIVEN && row && !row->for_council;
+  return heavy->vehicle && heavy->origin == LW_GIVEN && row && row->for_engineer;
 }
 
 lw_heavy lw_facts_heavy(const lw_facts *facts, double within_m) {

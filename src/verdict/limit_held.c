@@ -200,7 +200,7 @@ void lw_limit_hold(const lw_facts *facts, const lw_limit_row *row, lw_limit_held
 
 static lw_who barrier_calls(const lw_facts *f) {
   const lw_condition_row *row = lw_known_condition(f->tables, LW_CONDITION_BARRIER_NEEDED);
-  bool council = !f->place_known || (row && row->for_council);
+  bool council = !f->place_known || (row && !row->for_engineer);
   return council ? LW_WHO_COUNCIL : LW_WHO_ENGINEER;
 }
 

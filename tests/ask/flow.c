@@ -14,12 +14,33 @@ typedef struct reply {
   const char *key, *answer;
 } reply;
 
-static const reply BED[] = {
-    {"kind", "bed-level"}, {"place", "not known"}, {"height", "400; 50"}, {"block", "200; 300; 400; ; 0"},
-    {"water", "pipe-two"}, {"top", "bare"},        {"base", "rock"},      {"bed-soil", "topsoil"},
-    {"ground", "firm"},    {"use", "plants"},      {"near", "none"},      {"fence", "none"},
-    {"land", "none"},      {"hole", "yes"},        {"works", "new"},      {"front", "0"},
-    {"level", "0"},        {"bed-size", "3; 1.2"}, {"title", "Herb bed"}};
+static const reply BED[] = {{"kind", "bed-level"},
+                            {"place", "not known"},
+                            {"height", "400; 50"},
+                            {"block", "200; 300; 400; ; 0"},
+                            {"water", "pipe-two"},
+                            {"top", "bare"},
+                            {"base", "rock"},
+                            {"bed-soil", "topsoil"},
+                            {"ground", "firm"},
+                            {"use", "plants"},
+                            {"near", "none"},
+                            {"fence", "none"},
+                            {"land", "none"},
+                            {"hole", "yes"},
+                            {"works", "new"},
+                            {"front", "0"},
+                            {"level", "0"},
+                            {"bed-size", "3; 1.2"},
+                            {"rain", "own-ground"},
+                            {"easement", "none"},
+                            {"place-rules", "none"},
+                            {"other-works", "none"},
+                            {"built-by", "helpers"},
+                            {"applicant", "A school"},
+                            {"address", "Hill Lane 3"},
+                            {"builder", "Parents"},
+                            {"title", "Herb bed"}};
 
 static const reply BANK[] = {{"kind", "bank"},
                              {"place", "new-south-wales"},
@@ -46,6 +67,16 @@ static const reply BANK[] = {{"kind", "bank"},
                              {"works", "new"},
                              {"length", "9.6"},
                              {"cap-length", "600"},
+                             {"rain", "street"},
+                             {"easement", "not known"},
+                             {"place-rules", "2"},
+                             {"maps", "1"},
+                             {"consent", "no"},
+                             {"other-works", "pool"},
+                             {"built-by", "licensed"},
+                             {"applicant", "A school"},
+                             {"address", "Hill Lane 3"},
+                             {"builder", "Parents"},
                              {"title", "Terrace"}};
 
 enum { BED_COUNT = sizeof BED / sizeof *BED, BANK_COUNT = sizeof BANK / sizeof *BANK };
@@ -117,16 +148,8 @@ Test(ask_flow, a_terrace_is_asked_more) {
 
 /* --- in any order --- */
 
-/* One that is open, by chance. */
-static int pick_open(const ask_talk *talk, dice *d) {
-  int open[LW_QUESTION_ROWS], count = 0;
-  for (int i = 0; i < talk->look.count; i++)
-    if (talk->look.state[i] == LW_ASKED_OPEN) open[count++] = i;
-  return count > 0 ? open[dice_pick(d, count)] : -1;
-}
-
 static void walk_by_chance(ask_talk *talk, const reply *replies, int count, dice *d) {
-  for (int question; (question = pick_open(talk, d)) >= 0;) {
+  for (int question; (question = ask_pick_open(talk, d)) >= 0;) {
     const char *key = talk->asking.tables->question[question].key, *answer = reply_to(replies, count, key);
     ask_answer(talk, key, answer ? answer : "not known");
   }
@@ -154,61 +177,6 @@ Test(ask_flow, in_any_order_the_same_answers_are_the_same_sheet) {
     }
     ask_end(&first);
   }
-}
-
-/* --- by chance --- */
-
-static void random_answer(const lw_question *q, dice *d, char *out, size_t size) {
-  out[0] = '\0';
-  size_t used = 0;
-  if (q->row->not_known[0] && dice_pick(d, 5) == 0) {
-    lw_print(out, size, "not known");
-  } else if (q->row->kind == LW_QUESTION_CHOICE) {
-    lw_print(out, size, "%d", 1 + dice_pick(d, q->choice_count));
-  } else if (q->row->kind == LW_QUESTION_SEVERAL) {
-    for (int i = 0; i < q->choice_count; i++)
-      if (dice_pick(d, 4) == 0)
-        used += (size_t)lw_print(out + used, size - used, "%d%s ", i + 1, dice_pick(d, 5) == 0 ? "?" : "");
-    if (used == 0) lw_print(out, size, "none");
-  } else if (q->row->kind == LW_QUESTION_WORDS) {
-    lw_print(out, size, strcmp(q->row->key, "place") == 0 ? "queensland" : "Any, \"name\"");
-  } else {
-    static const double sizes[] = {0.0, 10.0, 50.0, 200.0, 300.0, 400.0, 600.0, 2.0, 1.5, 5.0};
-    for (int i = 0; i < lw_ask_count(q->row->items, ';'); i++)
-      used += (size_t)lw_print(out + used, size - used, "%s%g", i > 0 ? "; " : "", sizes[dice_pick(d, 10)]);
-  }
-}
-
-/* Whatever is answered in whatever order, the sheet reads, and says nothing that contradicts itself. */
-Test(ask_flow, by_chance_the_sheet_always_reads_and_the_questions_end) {
-  int taken = 0, refused = 0, ended = 0;
-  for (int i = 0; i < 40 / RANDOM_SHARE; i++) {
-    ask_talk talk;
-    dice d = {.state = 4000u + (unsigned)i};
-    ask_begin(&talk, i % 8 == 0);
-    for (int step = 0; step < 60; step++) {
-      char answer[200];
-      bool any = dice_pick(&d, 6) == 0; /* back to one that was answered, or to one that is not needed */
-      int question = any ? dice_pick(&d, talk.look.count) : pick_open(&talk, &d);
-      if (question < 0) break;
-      const lw_question q = lw_question_of(ask_tables(), question);
-      if (any && dice_pick(&d, 2) == 0) {
-        ask_take_back(&talk, q.row->key);
-        continue;
-      }
-      random_answer(&q, &d, answer, sizeof answer);
-      lw_status status = ask_try(&talk, q.row->key, answer);
-      taken += status == LW_OK;
-      refused += status == LW_FAULTS;
-      cr_expect(status == LW_OK || talk.faults.count > 0, "%s=%s", q.row->key, answer);
-      cr_expect(status == LW_FAULTS || any || ask_state(&talk, q.row->key) != LW_ASKED_OPEN, "%s=%s\n%s",
-                q.row->key, answer, talk.sheet.data);
-    }
-    ended += talk.look.next < 0;
-    ask_end(&talk);
-  }
-  cr_expect(lt(int, 1000 / RANDOM_SHARE, taken), "%d taken, %d refused", taken, refused);
-  cr_expect(lt(int, 8 / RANDOM_SHARE, ended), "%d ended", ended);
 }
 
 /* --- one answer --- */

@@ -59,20 +59,22 @@ Test(ask_form, a_question_stays_with_its_boxes) {
   for (int paper = LW_PAPER_A4; paper <= LW_PAPER_LETTER; paper++) {
     lw_drawing page[LW_FORM_PAGES] = {0};
     lw_error error = {0};
-    cr_assert(lw_questions_form_pages(ask_tables(), (lw_paper)paper, page, &error) == LW_OK);
+    int count = 0;
+    cr_assert(lw_questions_form_pages(ask_tables(), (lw_paper)paper, page, &count, &error) == LW_OK);
     cr_expect(eq(int, expect_whole(&page[0], true), 1));
     cr_expect(eq(int, expect_whole(&page[1], false), 2));
     for (int i = 0; i < LW_FORM_PAGES; i++) lw_drawing_free(&page[i]);
   }
 }
 
-Test(ask_form, two_pages_of_either_paper_hold_every_question_and_a_sketch) {
+Test(ask_form, the_pages_of_either_paper_hold_every_question_and_a_sketch) {
   for (int paper = LW_PAPER_A4; paper <= LW_PAPER_LETTER; paper++) {
     lw_drawing page[LW_FORM_PAGES] = {0};
     lw_error error = {0};
-    int boxes = 0, choices = 0;
-    cr_assert(lw_questions_form_pages(ask_tables(), (lw_paper)paper, page, &error) == LW_OK, "%s",
+    int boxes = 0, choices = 0, count = 0;
+    cr_assert(lw_questions_form_pages(ask_tables(), (lw_paper)paper, page, &count, &error) == LW_OK, "%s",
               error.text);
+    cr_assert(eq(int, count, LW_FORM_PAGES));
     for (int i = 0; i < LW_FORM_PAGES; i++) {
       expect_inside(&page[i]);
       for (size_t k = 0; k < page[i].mark_count; k++)
@@ -80,11 +82,13 @@ Test(ask_form, two_pages_of_either_paper_hold_every_question_and_a_sketch) {
     }
     for (int i = 0; i < ask_tables()->question_count; i++) {
       const lw_question q = lw_question_of(ask_tables(), i);
-      bool ticks = q.row->part != LW_QUESTION_OFFICER && q.row->kind != LW_QUESTION_MEASURE;
-      choices +=
-          ticks ? q.choice_count + (q.row->not_known[0] != '\0') + (q.row->kind == LW_QUESTION_SEVERAL) : 0;
+      bool ticks = q.row->kind == LW_QUESTION_CHOICE || q.row->kind == LW_QUESTION_SEVERAL;
+      bool place = strcmp(q.row->key, "place") == 0; /* words, and a box for who does not know */
+      choices += ticks ? q.choice_count + (q.row->not_known[0] != '\0') + (q.row->kind == LW_QUESTION_SEVERAL)
+                       : place;
     }
     cr_expect(eq(int, boxes, choices));
+    cr_expect(eq(int, count_words(&page[LW_FORM_PAGES - 1], "For the officer"), 1));
     cr_expect(eq(int, count_words(&page[0], "Sketch") + count_words(&page[1], "Sketch"), 1));
     for (int i = 0; i < LW_FORM_PAGES; i++) lw_drawing_free(&page[i]);
   }
@@ -94,9 +98,23 @@ Test(ask_form, the_page_of_html_has_every_question_and_asks_nothing_of_elsewhere
   lw_text out = {0};
   cr_assert(lw_questions_form_html(ask_tables(), &out) == LW_OK);
   for (int i = 0; i < ask_tables()->question_count; i++)
-    if (ask_tables()->question[i].part != LW_QUESTION_OFFICER)
-      cr_expect(strstr(out.data, ask_tables()->question[i].words) != NULL, "%s",
-                ask_tables()->question[i].words);
+    cr_expect(strstr(out.data, ask_tables()->question[i].words) != NULL, "%s",
+              ask_tables()->question[i].words);
   cr_expect(strstr(out.data, "http") == NULL && strstr(out.data, "<script") == NULL);
   lw_text_free(&out);
+}
+
+/* A council that asks nothing besides has two pages. */
+Test(ask_form, without_an_officer_s_part_there_are_two_pages) {
+  static lw_tables tables;
+  lw_drawing page[LW_FORM_PAGES] = {0};
+  lw_error error = {0};
+  int count = 0;
+  tables = *ask_tables();
+  for (int i = 0; i < tables.question_count; i++)
+    if (tables.question[i].part == LW_QUESTION_OFFICER) tables.question_count = i;
+  cr_assert(lw_questions_form_pages(&tables, LW_PAPER_A4, page, &count, &error) == LW_OK, "%s", error.text);
+  cr_expect(eq(int, count, LW_FORM_PAGES - 1));
+  cr_expect(page[count].mark_count == 0 && count_words(&page[0], "page 1 of 2") == 1);
+  for (int i = 0; i < LW_FORM_PAGES; i++) lw_drawing_free(&page[i]);
 }

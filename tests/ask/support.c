@@ -78,6 +78,13 @@ const char *ask_next(const ask_talk *talk) {
   return talk->look.next < 0 ? "" : talk->asking.tables->question[talk->look.next].key;
 }
 
+int ask_pick_open(const ask_talk *talk, dice *d) {
+  int open[LW_QUESTION_ROWS], count = 0;
+  for (int i = 0; i < talk->look.count; i++)
+    if (talk->look.state[i] == LW_ASKED_OPEN) open[count++] = i;
+  return count > 0 ? open[dice_pick(d, count)] : -1;
+}
+
 bool ask_has_row(const ask_talk *talk, const char *row) {
   size_t length = strlen(row);
   for (const char *at = talk->sheet.data; at && *at; at = strchr(at, '\n') ? strchr(at, '\n') + 1 : NULL)

@@ -4,6 +4,7 @@
 
 #include <lowwall/questions.h>
 
+#include "../checks/random_wall.h"
 #include "ask/question.h"
 
 /* The built-in tables, and two results to run in, made once a test. */
@@ -29,6 +30,8 @@ void ask_take_back(ask_talk *talk, const char *key);
 lw_asked_state ask_state(const ask_talk *talk, const char *key);
 /* The key of the next question, "" at the end. */
 const char *ask_next(const ask_talk *talk);
+/* A question that is open, by chance; -1: none. */
+int ask_pick_open(const ask_talk *talk, dice *d);
 /* Whether the sheet has that row, as in "wall height,900,mm,". */
 bool ask_has_row(const ask_talk *talk, const char *row);
 

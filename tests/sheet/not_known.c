@@ -51,6 +51,7 @@ Test(not_known, any_item_not_known_is_the_very_wall_without_it) {
     for (size_t i = 0; next_named(&i, &named);) {
       static lw_case left_out, not_known;
       char difference[64], name[LW_ITEM_NAME_MAX];
+      if (named.item->part == LW_ABOUT_OFFICER) continue;
       left_out = not_known = from;
       lw_named_print(&named, name, sizeof name);
       lw_named_forget(&named, &left_out);
@@ -61,6 +62,32 @@ Test(not_known, any_item_not_known_is_the_very_wall_without_it) {
                 SHEETS[s], difference);
     }
   }
+}
+
+/* Of what an officer asks, nothing is taken where nobody was asked; who does not know leaves the gravest
+ * open. */
+Test(not_known, of_what_an_officer_asks_it_is_another_wall_than_without) {
+  int items = 0;
+  for (int s = 0; s < SHEETS_COUNT; s++) {
+    const lw_case from = read_file(SHEETS[s]);
+    lw_named named;
+    for (size_t i = 0; next_named(&i, &named);) {
+      static lw_case left_out, not_known, again;
+      if (named.item->part != LW_ABOUT_OFFICER) continue;
+      left_out = not_known = from;
+      type(&named, i % 2 ? "not known" : "?", &not_known);
+      again = not_known;
+      type(&named, named.item->example, &again);
+      complete(&left_out);
+      complete(&not_known);
+      complete(&again);
+      cr_expect(lw_item_choice(named.item, 0, &left_out)->origin == LW_ABSENT, "%s", named.item->name);
+      cr_expect(lw_item_choice(named.item, 0, &not_known)->origin == LW_ASSUMED, "%s", named.item->name);
+      cr_expect(lw_item_choice(named.item, 0, &again)->origin == LW_GIVEN, "%s", named.item->name);
+      items++;
+    }
+  }
+  cr_expect(eq(int, items, 10 * SHEETS_COUNT));
 }
 
 /* One row of an upright sheet, its value quoted. */

@@ -205,6 +205,9 @@ static const char high[] = GROUND
 static const char beside[] =
     "site back=ground;building distance=0.3 m;boundary distance=0.3 m;public way distance=0.3 m;"
     "fence height=1.5 m;fence place=on the wall;drain outlets=0;wall joints=sealed;ground drains=no";
+static const char officer[] =
+    "rain water to=street;easement=under;protected trees=yes;flood land=yes;bushfire land=yes;coast land=yes;"
+    "neighbour consent=no;boundary distance=0.3 m;sight lines=yes;other works=pool;built by=owner";
 static const char fence_behind[] = "fence height=1.5 m;fence place=behind;fence distance=0.5 m";
 static const char *const few_cues[] = {"site above=nobody",
                                        "cap height=50 mm;cap depth=280 mm",
@@ -227,6 +230,8 @@ static void look_law(const lw_tables *tables, int row, lw_text *out) {
   cells_wall(tables, high, CELLS_VERDICT, out);
   look_clear(tables, beside, out);
   look_clear(tables, fence_behind, out);
+  look_clear(tables, officer, out);
+  look_clear(tables, "rain water to=soakaway", out);
   look_clear(tables, "wall embedment=100 mm;building distance=0.05 m", out);
 }
 

@@ -39,9 +39,12 @@ Test(tables, rows_say_as_numbers_what_their_words_say) {
     narrowed += row->narrows != 0 ? 1 : 0;
     unsure += row->unsure ? 1 : 0;
   }
-  for (int i = 0; i < t->condition_count; i++)
+  for (int i = 0; i < t->condition_count; i++) {
+    cr_expect_eq(t->condition[i].for_engineer, strcmp(t->condition[i].who, "engineer") == 0, "%s",
+                 t->condition[i].slug);
     cr_expect_eq(t->condition[i].for_council, strcmp(t->condition[i].who, "council") == 0, "%s",
                  t->condition[i].slug);
+  }
   for (int i = 0; i < t->clearance_count; i++) {
     const lw_clearance_row *row = &t->clearance[i];
     cr_expect_eq(row->of == LW_OF_LOWER_WALL, strcmp(row->height_of, "lower-wall") == 0, "%s", row->slug);

@@ -58,7 +58,7 @@ Test(verdict, document_names_every_condition_word_and_height) {
     expect_slug(document, slug);
     cr_expect_not_null(lw_tables_condition(verdict_tables(), slug), "%s", slug);
   }
-  cr_expect_eq(count, 23u);
+  cr_expect_eq(count, 34u);
   for (int w = LW_WHAT_TIER; w <= LW_WHAT_BED; w++) expect_slug(document, lw_what_slug((lw_what)w));
   for (int k = 0; k < LW_HEIGHT_KINDS; k++) expect_slug(document, lw_height_slug((lw_height_kind)k));
   free(document);

@@ -104,6 +104,10 @@ Test(verdict, each_condition_alone_means_an_engineer) {
       {"strong earthquakes=yes", "earthquake"},
       {"shaken ground=yes", "vibrating-load"},
       {"water sent next door=yes", "drains-next-door"},
+      {"rain water to=next door", "drains-next-door"},
+      {"flood land=yes", "mapped-land"},
+      {"bushfire land=yes", "mapped-land"},
+      {"coast land=yes", "mapped-land"},
   };
   expect_cause(rows, sizeof rows / sizeof *rows, LW_WHO_ENGINEER);
 }
@@ -134,6 +138,18 @@ Test(verdict, each_missed_clearance_alone_means_the_council) {
       {"site back=fence", "fence-carries-soil"},
       {"course count=6;fence height=1.8 m;fence distance=0.46 m", "fence-near"},
       {"building distance=0.09 m", "digs-beside-building"},
+      {"rain water to=street", "rain-led-away"},
+      {"rain water to=easement", "rain-led-away"},
+      {"rain water to=soakaway", "rain-soakaway"},
+      {"easement=beside", "easement"},
+      {"easement=under", "easement"},
+      {"protected trees=yes", "protected-trees"},
+      {"sight lines=yes", "sight-lines"},
+      {"other works=building", "other-works"},
+      {"other works=pool", "other-works"},
+      {"other works=paving", "other-works"},
+      {"other works=earthworks", "other-works"},
+      {"other works=other", "other-works"},
   };
   expect_cause(rows, sizeof rows / sizeof *rows, LW_WHO_COUNCIL);
 }
@@ -158,12 +174,15 @@ Test(verdict, a_fall_is_asked_about) {
 /* Every condition of the table has its answer here, or is one that no item asks for. */
 Test(verdict, every_row_of_conditions_is_answered) {
   static const char *const answered[] = {
-      "supports-building", "vehicle-load",   "water-held",          "other-wall-near",
-      "sloping-ground",    "boundary",       "public-way",          "mapped-land",
-      "reactive-soil",     "fence-load",     "barrier-needed",      "no-outlet",
-      "bad-fill",          "earthquake",     "wall-that-moved",     "digs-below-footing",
-      "heritage",          "vibrating-load", "fence-carries-soil",  "load-inside-influence",
-      "drains-next-door",  "fence-near",     "digs-beside-building"};
+      "supports-building", "vehicle-load",   "water-held",           "other-wall-near",
+      "sloping-ground",    "boundary",       "public-way",           "mapped-land",
+      "reactive-soil",     "fence-load",     "barrier-needed",       "no-outlet",
+      "bad-fill",          "earthquake",     "wall-that-moved",      "digs-below-footing",
+      "heritage",          "vibrating-load", "fence-carries-soil",   "load-inside-influence",
+      "drains-next-door",  "fence-near",     "digs-beside-building", "rain-led-away",
+      "rain-soakaway",     "easement",       "protected-trees",      "flood-land",
+      "bushfire-land",     "coast-land",     "neighbour-consent",    "sight-lines",
+      "other-works",       "owner-builds"};
   const lw_tables *tables = verdict_tables();
   cr_expect_eq((size_t)tables->condition_count, sizeof answered / sizeof *answered);
   for (size_t i = 0; i < sizeof answered / sizeof *answered; i++) {
@@ -248,7 +267,7 @@ Test(verdict, one_cell_of_conditions_changes_who_is_called) {
   lw_tables *tables = verdict_tables_copy();
   for (int i = 0; i < tables->condition_count; i++) {
     lw_condition_row *row = &tables->condition[i];
-    if (strcmp(row->slug, "reactive-soil") == 0) row->for_council = true;
+    if (strcmp(row->slug, "reactive-soil") == 0) row->for_engineer = !(row->for_council = true);
   }
   cr_expect_eq(verdict_with(tables, "reactive soil=yes", LW_HOLDS).who, LW_WHO_COUNCIL);
   cr_expect_eq(verdict_of("reactive soil=yes", LW_HOLDS).who, LW_WHO_ENGINEER);

@@ -81,9 +81,7 @@ static void water(const lw_blocks *b) {
                site->ways_out < site->ways_found ? " for want of a filter" : "", site->drain_outlets,
                site->drain_outlets == 1 ? "" : "s", site->joints_open ? "open" : "sealed, lined or not known",
                site->ground_drains ? "drains" : "does not drain, or is not known to");
-  lw_block_say(b, LW_BLOCK_FACT, "outlet",
-               "must end in a lawful place on the owner's land; the sheet does not say where it "
-               "ends");
+  lw_blocks_rain(b);
 }
 
 static void method(const lw_blocks *b) {
@@ -119,17 +117,19 @@ void lw_blocks_neighbours(const lw_blocks *blocks) {
   const lw_verdict *v = &blocks->result->verdict;
   lw_block_say(blocks, LW_BLOCK_HEADING, "", "Neighbours, falls and pools");
   distance(blocks, "boundary", &c->site.boundary_distance, "the boundary");
+  lw_blocks_consent(blocks);
   distance(blocks, "building", &c->site.building_distance, "the nearest building");
   distance(blocks, "services", &c->site.service_distance, "the nearest pipe or cable");
   distance(blocks, "public way", &c->site.public_way_distance, "the nearest street or footpath");
   distance(blocks, "pool", &c->site.pool_barrier_distance,
            "the nearest pool barrier; a wall beside one can be climbed");
   lw_block_say(blocks, LW_BLOCK_FACT, "digging",
-               "the trench goes %.2f m below the ground in front; the neighbour's ground "
-               "and footings must stay held while it is open",
+               "the trench goes %.2f m below the ground in front; ground and footings beside it, a "
+               "neighbour's too, must stay held while it is open",
                blocks->result->wall.section.embedment_m + blocks->result->wall.site.pad.thickness_m);
   lw_block_say(blocks, LW_BLOCK_FACT, "fall", "%.2f m from the top to the ground in front",
                v->height_m[LW_HEIGHT_EXPOSED]);
+  lw_blocks_untold(blocks);
 }
 
 static bool is_slope(const lw_item *item) {

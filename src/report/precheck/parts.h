@@ -10,6 +10,10 @@ void lw_blocks_ground(const lw_blocks *blocks);     /* loads, soil, water, metho
 void lw_blocks_checks(const lw_blocks *blocks);     /* what is checked, and as large what is not */
 void lw_blocks_special(const lw_blocks *blocks);    /* another wall, a fence, water, a trench */
 void lw_blocks_neighbours(const lw_blocks *blocks); /* boundary, fence, digging, falls, pool */
-void lw_blocks_inputs(const lw_blocks *blocks);     /* assumed with its question, table, given */
+/* What an officer asks besides, a line each: where rain ends, the neighbour's leave, what is not told. */
+void lw_blocks_rain(const lw_blocks *blocks);
+void lw_blocks_consent(const lw_blocks *blocks);
+void lw_blocks_untold(const lw_blocks *blocks);
+void lw_blocks_inputs(const lw_blocks *blocks); /* assumed with its question, table, given */
 
 #endif

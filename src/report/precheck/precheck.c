@@ -8,6 +8,7 @@
 #include "base/hash.h"
 #include "report/text/limit_dates.h"
 #include "report/text/said.h"
+#include "sheet/said.h"
 
 /* What the pre-check says, in the order in which an officer asks. It claims nothing: it shows. */
 
@@ -149,7 +150,7 @@ lw_status lw_precheck_hash(const lw_case *c, const char *directory, char hex[LW_
   const char *name;
   lw_hash hash;
   lw_case given = *c;
-  given.told.count = 0; /* what is not known was not given */
+  lw_said_forget_idle(&given); /* what is not known was not given, unless an officer asks */
   lw_text_addf(&text, "lowwall %s\n", LW_VERSION);
   lw_sheet_write(&given, false, &text);
   for (size_t i = 0; status == LW_OK && (name = lw_tables_name_at(i)) != NULL; i++) {
