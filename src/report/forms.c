@@ -53,7 +53,8 @@ static const char STYLE[] =
     ".step{margin:.7em 0}.step p{margin:0;padding-left:2.5rem;text-indent:-1rem}.step p:first-child{padding-"
     "left:1rem}var{font-weight:bold}\n"
     ".line{font-family:monospace;white-space:pre-wrap;overflow-wrap:anywhere}\n"
-    "@media (max-width:30rem){dl div{display:block}dd{margin-left:1.3rem}th,td{padding-right:.35rem}.w{font-"
+    "@media (max-width:30rem){dl div{grid-template-columns:fit-content(9rem) "
+    "1fr}th,td{padding-right:.35rem}.w{font-"
     "size:.85rem}}\n"
     "@media print{:root{--ink:#000;--paper:#fff;--bad:#000;--good:#000}body{font-size:10pt;margin:0;max-"
     "width:none}h1,h2,h3{break-after:avoid}tr,li,dl div,.step{break-inside:avoid}.w{overflow:visible}}\n";

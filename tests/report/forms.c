@@ -73,6 +73,7 @@ Test(report, what_a_user_wrote_stays_text_in_every_form) {
     char name[RANDOM_ITEMS * RANDOM_ITEM_BYTES];
     random_wall_make(&d, &wall);
     random_wall_hurry(&wall, i);
+    if (i % 2 == 1) random_wall_add(&wall, "units=us");
     random_wall_add(&wall, "title=%s", TITLES[i % TITLE_COUNT]);
     random_wall_add(&wall, "mark=%s", TITLES[(7 * i + 3) % TITLE_COUNT]);
     lw_result *result = random_wall_run(&wall);
