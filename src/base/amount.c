@@ -75,7 +75,8 @@ static lw_amount us_figure(lw_kind kind, double si, int decimals) {
   double value = lw_in_units(LW_UNITS_US, kind, si);
   bool space = kind == LW_KIND_VOLUME || kind == LW_KIND_AREA || kind == LW_KIND_LENGTH;
   if (kind == LW_KIND_LINE_LOAD && fabs(value) >= IN_KIPS_FROM) return figure(value / KIP, 1, "kip/ft");
-  return figure(value, space ? decimals : fabs(value) < 9.95 ? 1 : 0, US[kind]);
+  bool tenths = fabs(value) >= 0.05 && fabs(value) < 9.95; /* nothing is 0, not 0.0 */
+  return figure(value, space ? decimals : tenths ? 1 : 0, US[kind]);
 }
 
 lw_amount lw_amount_of(lw_units units, lw_kind kind, double si, int decimals) {

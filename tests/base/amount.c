@@ -36,6 +36,7 @@ Test(amount, loads_and_weights_are_said_in_pounds) {
   } ROWS[] = {{LW_KIND_PRESSURE, 96.0, "96.00 kPa", "2005 psf"},
               {LW_KIND_LINE_LOAD, 2.01, "2.01 kN/m", "138 lb/ft"},
               {LW_KIND_LINE_LOAD, 0.05, "0.05 kN/m", "3.4 lb/ft"},
+              {LW_KIND_PRESSURE, 0.0, "0.00 kPa", "0 psf"},
               {LW_KIND_LINE_LOAD, 200.0, "200.00 kN/m", "13.7 kip/ft"},
               {LW_KIND_UNIT_WEIGHT, 19.5, "19.50 kN/m3", "124 pcf"},
               {LW_KIND_FORCE, 0.8, "0.80 kN", "180 lb"},
