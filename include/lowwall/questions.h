@@ -15,7 +15,7 @@ typedef struct lw_asking_for {
   const lw_tables *tables;
   const char *sheet; /* the answers so far, an upright sheet; NULL: none yet */
   size_t length;
-  bool us;            /* measures without a unit are in inches and feet, else in mm and m */
+  bool us;            /* measures without a unit are in inches and feet, else in mm and m; words likewise */
   lw_result *scratch; /* two, to run the wall in; NULL: no question is left out for want of an effect */
 } lw_asking_for;
 
@@ -90,17 +90,19 @@ lw_status lw_questions_verdict(const lw_asking_for *asking, lw_text *out);
 /* The questions of the first part and of the order as two pages to fill in with a pencil, and behind them one
  * of what an officer asks. */
 enum { LW_FORM_PAGES = 3 };
+/* What their measures are written in: units to ring, or one alone. */
+typedef enum lw_form_units { LW_FORM_IN_BOTH, LW_FORM_IN_METRIC, LW_FORM_IN_US } lw_form_units;
 
 /** On paper.
  *  out   page    empty before; each to be freed by the caller
  *        count   how many are filled: 2 where no question is an officer's; unchanged on failure
  *  gives LW_OK · LW_NO_MEMORY · LW_TOO_MANY when their pages do not hold them in letters of 7 pt */
-lw_status lw_questions_form_pages(const lw_tables *tables, lw_paper paper, lw_drawing page[LW_FORM_PAGES],
-                                  int *count, lw_error *error);
+lw_status lw_questions_form_pages(const lw_tables *tables, lw_paper paper, lw_form_units units,
+                                  lw_drawing page[LW_FORM_PAGES], int *count, lw_error *error);
 
 /** As one HTML page, which asks for nothing from elsewhere.
  *  gives LW_OK · LW_NO_MEMORY */
-lw_status lw_questions_form_html(const lw_tables *tables, lw_text *out);
+lw_status lw_questions_form_html(const lw_tables *tables, lw_form_units units, lw_text *out);
 
 /** A row by its key; -1: none. And the rows of its choices: the first, and how many.
  *  in    question   from 0 to below tables->question_count */

@@ -93,6 +93,16 @@ static bool put_answer(const lw_put *put, const char *answer) {
   return lw_put_words(put, answer);
 }
 
+/* Feet and inches that were chosen stand on the sheet, so that all that is made of it is said in them. */
+static void put_units(const lw_put *put) {
+  lw_named named = {.number = 0};
+  named.item = lw_item_find("units", strlen("units"), &named.number);
+  const char *now = lw_answers_value(put->answers, &named);
+  bool us = now && strcmp(now, "us") == 0;
+  if (us != put->asking->us && (now || put->asking->us))
+    lw_answers_set(put->answers, &named, put->asking->us ? "us" : "metric");
+}
+
 /* answer NULL: take it back. */
 static lw_status change(const lw_put *put, const char *answer, lw_text *sheet) {
   const fitting before = fitting_of(put);
@@ -100,6 +110,7 @@ static lw_status change(const lw_put *put, const char *answer, lw_text *sheet) {
     lw_put_clear(put);
   else if (!put_answer(put, answer))
     return LW_FAULTS;
+  if (answer) put_units(put);
   lw_status status = write_again(put, sheet);
   if (status == LW_OK && drop_orphans(put, &before)) status = write_again(put, sheet);
   return status == LW_OK ? hold(put) : status;

@@ -3,6 +3,8 @@
 
 #include <string.h>
 
+#include "words.h"
+
 const char *lw_form_when(const char *when) {
   static const struct {
     const char *when, *words;
@@ -33,16 +35,28 @@ const char *lw_form_when(const char *when) {
 }
 
 typedef struct telling {
+  lw_form_units units;
   lw_form_taker taker;
   void *context;
 } telling;
 
 static void tell(const telling *to, lw_form_kind kind, const char *label, const char *words, const char *of) {
-  const lw_form_line line = {kind, label, words, of};
+  char said[LW_HAND_TEST_MAX];
+  lw_units units = to->units == LW_FORM_IN_US ? LW_UNITS_US : LW_UNITS_METRIC;
+  bool both = to->units == LW_FORM_IN_BOTH;
+  const lw_form_line line = {kind, label, both ? words : lw_ask_said(units, words, said, sizeof said), of};
   to->taker(to->context, &line);
 }
 
-/* "mm  in", to ring one. */
+/* "mm  in" to ring one, or the one that is asked for. */
+static void print_units(lw_form_units asked, const char *metric, const char *us, char *out, size_t size) {
+  bool alike = strcmp(metric, us) == 0;
+  if (asked == LW_FORM_IN_BOTH && !alike)
+    lw_print(out, size, "%s  %s", metric, us);
+  else
+    lw_print(out, size, "%s", asked == LW_FORM_IN_US ? us : metric);
+}
+
 static void tell_measures(const telling *to, const lw_question_row *row) {
   int count = lw_ask_count(row->items, ';');
   for (int i = 0; i < count; i++) {
@@ -51,7 +65,7 @@ static void tell_measures(const telling *to, const lw_question_row *row) {
                       other = lw_ask_nth(row->us_units, ';', i);
     lw_ask_copy(&one, metric, sizeof metric);
     lw_ask_copy(&other, us, sizeof us);
-    lw_print(units, sizeof units, strcmp(metric, us) == 0 ? "%s" : "%s  %s", metric, us);
+    print_units(to->units, metric, us, units, sizeof units);
     tell(to, LW_FORM_LINE, units, lw_ask_copy(&words, label, sizeof label), "");
   }
 }
@@ -86,13 +100,20 @@ static bool any_of_officer(const lw_tables *tables) {
   return false;
 }
 
-void lw_form_each(const lw_tables *tables, lw_form_taker taker, void *context) {
-  const telling to = {taker, context};
+void lw_form_each(const lw_tables *tables, lw_form_units units, lw_form_taker taker, void *context) {
+  const telling to = {units, taker, context};
   tell(&to, LW_FORM_TITLE, "", "A wall to be checked: what to ask and to measure on site", "");
   tell(&to, LW_FORM_WORDS, "",
-       "Tick what is so; write a measure on its line and ring its unit. What is left empty counts as not "
-       "known, and "
-       "then the unfavourable answer counts. At home lowwall ask takes the answers in this order.",
+       units == LW_FORM_IN_BOTH
+           ? "Tick what is so; write a measure on its line and ring its unit. What is left empty counts as "
+             "not "
+             "known, and "
+             "then the unfavourable answer counts. At home lowwall ask takes the answers in this order."
+           : "Tick what is so; write a measure on its line, in the unit behind it. What is left empty counts "
+             "as "
+             "not known, and then the unfavourable answer counts. At home lowwall ask takes the answers in "
+             "this "
+             "order.",
        "");
   int number = tell_questions(&to, tables, false, 0);
   tell(&to, LW_FORM_SKETCH, "",

@@ -2,6 +2,8 @@
 #ifndef LOWWALL_ASK_FORM_H
 #define LOWWALL_ASK_FORM_H
 
+#include <lowwall/questions.h>
+
 #include "question.h"
 
 /* The questions as pages to fill in with a pencil: one list of lines, of which paper and HTML are made. */
@@ -22,7 +24,7 @@ typedef struct lw_form_line {
 } lw_form_line;
 
 typedef void (*lw_form_taker)(void *context, const lw_form_line *line);
-void lw_form_each(const lw_tables *tables, lw_form_taker taker, void *context);
+void lw_form_each(const lw_tables *tables, lw_form_units units, lw_form_taker taker, void *context);
 
 /* Which walls have a question, in words; "" all of them, NULL: its `when` has no words yet. */
 const char *lw_form_when(const char *when);

@@ -60,10 +60,10 @@ static void take(void *context, const lw_form_line *line) {
   }
 }
 
-lw_status lw_questions_form_html(const lw_tables *tables, lw_text *out) {
+lw_status lw_questions_form_html(const lw_tables *tables, lw_form_units units, lw_text *out) {
   lw_text_add(out, HEAD);
   writing w = {.out = out};
-  lw_form_each(tables, take, &w);
+  lw_form_each(tables, units, take, &w);
   end_question(&w);
   lw_text_add(out, "</body></html>\n");
   return out->failed ? LW_NO_MEMORY : LW_OK;

@@ -214,16 +214,16 @@ static bool any_failed(const lw_drawing page[LW_FORM_PAGES]) {
 }
 
 /* In the largest letters with which all fits; none smaller than 7 pt. */
-lw_status lw_questions_form_pages(const lw_tables *tables, lw_paper paper, lw_drawing page[LW_FORM_PAGES],
-                                  int *count, lw_error *error) {
+lw_status lw_questions_form_pages(const lw_tables *tables, lw_paper paper, lw_form_units units,
+                                  lw_drawing page[LW_FORM_PAGES], int *count, lw_error *error) {
   static const lw_xy_mm PAPERS[] = {[LW_PAPER_A4] = {210.0, 297.0}, [LW_PAPER_LETTER] = {215.9, 279.4}};
   static const double SIZES_MM[] = {3.0, 2.9, 2.8, 2.7, 2.6, 2.5, 2.47};
   for (size_t i = 0; i < sizeof SIZES_MM / sizeof *SIZES_MM; i++) {
     flow f = {.page = page, .paper = PAPERS[paper], .size_mm = SIZES_MM[i], .pages = LW_FORM_PAGES - 1};
     for (int k = 0; k < LW_FORM_PAGES; k++) f.top_mm[k] = MARGIN_MM;
-    lw_form_each(tables, measure, &f);
+    lw_form_each(tables, units, measure, &f);
     f.questions = 0;
-    lw_form_each(tables, take, &f);
+    lw_form_each(tables, units, take, &f);
     if (!f.full) end_pages(&f);
     bool failed = any_failed(page);
     if (!f.full && !failed) {

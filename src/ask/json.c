@@ -3,6 +3,7 @@
 
 #include "report/json/set.h"
 #include "look.h"
+#include "words.h"
 
 /* All that a page or a form shows of the questions. */
 
@@ -11,15 +12,26 @@ static const char *state_word(lw_asked_state state) {
   return words[state];
 }
 
-static void set_part(json_t *object, const char *key, const lw_ask_part *part) {
-  char text[LW_NOTE_MAX];
-  lw_json_set_text(object, key, lw_ask_copy(part, text, sizeof text));
+static lw_units units_of(const lw_asking_for *asking) {
+  return asking->us ? LW_UNITS_US : LW_UNITS_METRIC;
 }
 
-static void add_steps(json_t *question, const char *steps) {
+/* In the units of who is asked. */
+static void set_words(json_t *object, const lw_asking_for *asking, const char *key, const char *words) {
+  char said[LW_HAND_TEST_MAX];
+  lw_json_set_text(object, key, lw_ask_said(units_of(asking), words, said, sizeof said));
+}
+
+static void set_part(json_t *object, const lw_asking_for *asking, const char *key, const lw_ask_part *part) {
+  char text[LW_HAND_TEST_MAX];
+  set_words(object, asking, key, lw_ask_copy(part, text, sizeof text));
+}
+
+static void add_steps(json_t *question, const lw_asking_for *asking, const char *steps) {
   json_t *list = lw_json_list(question, "hand_test");
   lw_ask_part step;
-  for (const char *at = steps; lw_ask_next(&at, '|', &step);) set_part(lw_json_entry(list), "step", &step);
+  for (const char *at = steps; lw_ask_next(&at, '|', &step);)
+    set_part(lw_json_entry(list), asking, "step", &step);
 }
 
 /* What stands there, its unit behind it. */
@@ -45,14 +57,15 @@ static void add_measures(json_t *object, const lw_asking_for *asking, const lw_q
                       unit = lw_ask_nth(asking->us ? row->us_units : row->units, ';', last);
     lw_named_print(&walk.pair.named, name, sizeof name);
     lw_json_set_text(measure, "item", name);
-    set_part(measure, "label", &label);
-    set_part(measure, "unit", &unit);
+    set_part(measure, asking, "label", &label);
+    set_part(measure, asking, "unit", &unit);
     lw_json_set_text(measure, "example", walk.pair.named.item->example);
     set_answer(measure, answers, &walk.pair.named);
   }
 }
 
-static void add_choices(json_t *object, const lw_question *question, const lw_answers *answers) {
+static void add_choices(json_t *object, const lw_asking_for *asking, const lw_question *question,
+                        const lw_answers *answers) {
   static const char *const ticks[] = {"", "yes", "no", "not-known"};
   json_t *list = lw_json_list(object, "choices");
   int chosen = lw_question_chosen(question, answers);
@@ -63,7 +76,7 @@ static void add_choices(json_t *object, const lw_question *question, const lw_an
     lw_tick tick = several ? lw_question_tick(choice, answers) : i == chosen ? LW_TICK_YES : LW_TICK_NONE;
     json_t *entry = lw_json_entry(list);
     lw_json_set_text(entry, "key", choice->key);
-    lw_json_set_text(entry, "words", choice->words);
+    set_words(entry, asking, "words", choice->words);
     lw_json_set_flag(entry, "picture", choice->picture[0] != '\0');
     lw_json_set_text(entry, "chosen", ticks[tick]);
   }
@@ -89,15 +102,15 @@ static void add_question(json_t *list, const lw_asking_for *asking, int index, c
   lw_json_set_text(object, "part", parts[row->part]);
   lw_json_set_text(object, "kind", kinds[row->kind]);
   lw_json_set_text(object, "state", state_word(state));
-  lw_json_set_text(object, "words", row->words);
-  lw_json_set_text(object, "why", row->why);
-  lw_json_set_text(object, "not_known", row->not_known);
+  set_words(object, asking, "words", row->words);
+  set_words(object, asking, "why", row->why);
+  set_words(object, asking, "not_known", row->not_known);
   lw_json_set_text(object, "source", row->from.source);
   lw_json_set_text(object, "seen", lw_seen_word(row->from.seen));
   add_items(object, row->items);
   add_measures(object, asking, row, answers);
-  add_choices(object, &question, answers);
-  add_steps(object, row->hand_test);
+  add_choices(object, asking, &question, answers);
+  add_steps(object, asking, row->hand_test);
 }
 
 static void add_places(json_t *root, const lw_tables *tables) {

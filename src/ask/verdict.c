@@ -15,13 +15,13 @@ static void order_of(const lw_verdict *v, lw_answer order[3]) {
 static lw_status say(const lw_asking_for *asking, const lw_case *from, lw_faults *faults, lw_text *out) {
   lw_result *result = &asking->scratch[0];
   lw_answer order[3];
-  const lw_page page = {.out = out, .style = {.columns = LW_SCREEN_COLUMNS}};
   result->given = *from;
   if (lw_case_complete(asking->tables, &result->given, faults) != LW_OK ||
       lw_run(&result->given, asking->tables, LW_DETAIL_CHECKS, result, NULL) != LW_OK)
     return LW_OK;
   lw_looks_find(result, &asking->scratch[1]);
   order_of(&result->verdict, order);
+  const lw_page page = {.out = out, .style = {.columns = LW_SCREEN_COLUMNS}, .units = result->units};
   for (int i = 0; i < 3; i++) lw_text_answer(&page, result, order[i], false);
   return out->failed ? LW_NO_MEMORY : LW_OK;
 }

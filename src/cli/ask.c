@@ -33,7 +33,9 @@ static const char help[] =
     "  -o, --output FILE   keep the answers there; wall.csv, or SHEET, if not given. A file that exists is "
     "left\n"
     "                      as it is, but for SHEET\n"
-    "  --units metric|us   units of measures that are typed without one\n"
+    "  --units metric|us   units of measures that are typed without one, and of all that is said; left out, "
+    "as\n"
+    "                      SHEET is written\n"
     "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n"
     "  -h, --help          this page\n"
     "\n"
@@ -97,6 +99,15 @@ static bool choose_file(const ask_asked *asked, lw_ask_session *session) {
   return false;
 }
 
+/* What the sheet that was opened is written in. */
+static bool is_us(lw_ask_session *session) {
+  lw_result *scratch = &session->asking.scratch[0];
+  session->again.count = 0;
+  return lw_sheet_read(session->sheet.data, session->sheet.length, &scratch->given, &session->again) ==
+             LW_OK &&
+         lw_case_units(&scratch->given) == LW_UNITS_US;
+}
+
 /* gives 0 to go on, else the exit status + 1 */
 static int read_sheet(const ask_asked *asked, lw_ask_session *session) {
   lw_input *input = calloc(1, sizeof *input);
@@ -111,6 +122,7 @@ static int read_sheet(const ask_asked *asked, lw_ask_session *session) {
   session->asking.sheet = session->sheet.data;
   session->asking.length = session->sheet.length;
   if (status == LW_OK) status = lw_questions_look(&session->asking, &session->look, &session->faults);
+  if (status == LW_OK && !asked->units) session->asking.us = is_us(session);
   if (status == LW_OK) return 0;
   return (status == LW_NO_MEMORY ? lw_cli_no_memory() : lw_cli_print_faults(&session->faults)) + 1;
 }

@@ -6,8 +6,10 @@
 
 #include "base/print.h"
 
-lw_page lw_ask_page(lw_text *out) {
-  return (lw_page){.out = out, .style = {.columns = LW_SCREEN_COLUMNS}};
+lw_page lw_ask_page(const lw_ask_session *session, lw_text *out) {
+  return (lw_page){.out = out,
+                   .style = {.columns = LW_SCREEN_COLUMNS},
+                   .units = session->asking.us ? LW_UNITS_US : LW_UNITS_METRIC};
 }
 
 /* What is not whole is not printed, nor anything after it. */
@@ -23,7 +25,7 @@ void lw_ask_flush(lw_ask_session *session, lw_text *text) {
 void lw_ask_say(lw_ask_session *session, const char *format, ...) {
   char words[600];
   lw_text out = {0};
-  const lw_page page = lw_ask_page(&out);
+  const lw_page page = lw_ask_page(session, &out);
   va_list arguments;
   va_start(arguments, format);
   lw_print_list(words, sizeof words, format, arguments);

@@ -6,7 +6,7 @@
 #include "ask_session.h"
 
 /* A page of the terminal that is put together first. */
-lw_page lw_ask_page(lw_text *out);
+lw_page lw_ask_page(const lw_ask_session *session, lw_text *out);
 /* Print what is whole, and free it. */
 void lw_ask_flush(lw_ask_session *session, lw_text *text);
 /* One paragraph. */

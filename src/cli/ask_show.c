@@ -5,6 +5,7 @@
 #include <lowwall/result.h>
 
 #include "ask/measures.h"
+#include "ask/words.h"
 #include "report/page.h"
 #include "ask_print.h"
 #include "ask_show.h"
@@ -24,6 +25,16 @@ void lw_ask_show_greeting(lw_ask_session *session) {
       session->file);
 }
 
+static lw_units units_of(const lw_ask_session *session) {
+  return session->asking.us ? LW_UNITS_US : LW_UNITS_METRIC;
+}
+
+/* Words of a table, in the units of who is asked. */
+static void say_words(const lw_page *page, const char *prefix, const char *words) {
+  char said[LW_HAND_TEST_MAX];
+  lw_page_say(page, prefix, lw_ask_said(page->units, words, said, sizeof said));
+}
+
 static void add_choices(const lw_page *page, const lw_question *question, const lw_answers *answers) {
   int chosen = lw_question_chosen(question, answers);
   bool several = question->row->kind == LW_QUESTION_SEVERAL;
@@ -33,14 +44,17 @@ static void add_choices(const lw_page *page, const lw_question *question, const 
     char prefix[24];
     bool now = several ? lw_question_tick(choice, answers) == LW_TICK_YES : i == chosen;
     lw_print(prefix, sizeof prefix, "  %d%s ", i + 1, now ? " (now)" : "");
-    lw_page_say(page, prefix, choice->words);
+    say_words(page, prefix, choice->words);
   }
 }
 
 /* How to answer, by the kind of question. */
 static void add_how(const lw_page *page, const lw_question *question) {
   const lw_question_row *row = question->row;
-  if (row->not_known[0]) lw_page_sayf(page, "  d ", "I do not know. %s", row->not_known);
+  char counts[LW_HAND_TEST_MAX];
+  if (row->not_known[0])
+    lw_page_sayf(page, "  d ", "I do not know. %s",
+                 lw_ask_said(page->units, row->not_known, counts, sizeof counts));
   if (row->kind == LW_QUESTION_SEVERAL)
     lw_page_say(page, "",
                 "Type the numbers of all that are so, with blanks between, or: none. A ? behind a number "
@@ -54,7 +68,7 @@ static void add_question(const lw_page *page, lw_ask_session *session, const lw_
   lw_page_blank(page);
   bool first = question->row->part == LW_QUESTION_FIRST;
   if (first) lw_page_sayf(page, "", "Question %d, up to %d to go.", session->asked_count, session->look.left);
-  lw_page_say(page, "", question->row->words);
+  say_words(page, "", question->row->words);
   lw_page_blank(page);
   add_choices(page, question, answers);
   add_how(page, question);
@@ -70,7 +84,7 @@ static void read_answers(lw_ask_session *session, lw_answers *answers) {
 void lw_ask_show_question(lw_ask_session *session, int index) {
   lw_answers answers;
   lw_text out = {0};
-  const lw_page page = lw_ask_page(&out);
+  const lw_page page = lw_ask_page(session, &out);
   const lw_question question = lw_question_of(session->asking.tables, index);
   read_answers(session, &answers);
   add_question(&page, session, &question, &answers);
@@ -95,7 +109,7 @@ static void add_prompt(lw_ask_session *session, const lw_question *question, con
   char words[LW_NOTE_MAX], of[LW_NAME_MAX];
   const lw_ask_part label = lw_ask_nth(row->labels, ';', walk->index),
                     unit = lw_ask_nth(session->asking.us ? row->us_units : row->units, ';', walk->index);
-  const lw_page page = lw_ask_page(out);
+  const lw_page page = lw_ask_page(session, out);
   read_answers(session, &answers);
   const char *now = lw_answers_value(&answers, &walk->pair.named),
              *its = lw_answers_unit(&answers, &walk->pair.named);
@@ -146,15 +160,15 @@ bool lw_ask_show_measure(lw_ask_session *session, int index, int measure) {
 void lw_ask_show_why(lw_ask_session *session, int index) {
   const lw_question_row *row = &session->asking.tables->question[index];
   lw_text out = {0};
-  const lw_page page = lw_ask_page(&out);
+  const lw_page page = lw_ask_page(session, &out);
   lw_ask_part step;
   int number = 0;
-  lw_page_say(&page, "Why: ", row->why);
+  say_words(&page, "Why: ", row->why);
   if (row->hand_test[0]) lw_page_say(&page, "", "How to find out:");
   for (const char *at = row->hand_test; lw_ask_next(&at, '|', &step);) {
     char words[LW_HAND_TEST_MAX], prefix[16];
     lw_print(prefix, sizeof prefix, "  %d. ", ++number);
-    lw_page_say(&page, prefix, lw_ask_copy(&step, words, sizeof words));
+    say_words(&page, prefix, lw_ask_copy(&step, words, sizeof words));
   }
   if (row->kind != LW_QUESTION_MEASURE) lw_text_add(&out, "> ");
   lw_ask_flush(session, &out);
@@ -164,14 +178,16 @@ void lw_ask_show_faults(lw_ask_session *session) {
   for (int i = 0; i < session->faults.count; i++) {
     const lw_fault *fault = &session->faults.fault[i];
     bool stood = fault->stood[0] != '\0';
+    char wanted[sizeof fault->wanted * 2];
     lw_ask_say(session, "That does not do%s%s%s: %s. Right would be: %s.", stood ? " (" : "", fault->stood,
-               stood ? ")" : "", lw_fault_slug_sentence(fault->slug), fault->wanted);
+               stood ? ")" : "", lw_fault_slug_sentence(fault->slug),
+               lw_ask_said(units_of(session), fault->wanted, wanted, sizeof wanted));
   }
 }
 
 void lw_ask_show_so_far(lw_ask_session *session) {
   lw_text lines = {0}, out = {0};
-  const lw_page page = lw_ask_page(&out);
+  const lw_page page = lw_ask_page(session, &out);
   lw_status status = lw_questions_verdict(&session->asking, &lines);
   session->no_memory = session->no_memory || status == LW_NO_MEMORY;
   if (status == LW_OK && lines.length > 0) {

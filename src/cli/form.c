@@ -9,24 +9,27 @@
 #include "output.h"
 
 static const char help[] =
-    "lowwall form [--paper a4|letter] [--tables DIR] -o FILE\n"
+    "lowwall form [--paper a4|letter] [--units metric|us] [--tables DIR] -o FILE\n"
     "\n"
     "The questions of lowwall ask as two pages to fill in with a pencil on site: boxes to tick, lines for "
     "measures,\n"
     "room for a sketch; and a third with what an officer asks besides. FILE ends in .pdf or .html.\n"
     "\n"
     "  --paper a4|letter   the paper of a PDF; a4 if not given\n"
+    "  --units metric|us   measures in one of them; left out, both are there to ring\n"
     "  --tables DIR        questions of your own: each CSV file in DIR replaces the table of its name\n"
     "  -o, --output FILE   write there, the whole of it or nothing\n"
     "  -h, --help          this page\n";
 
 typedef struct form_asked {
-  const char *output, *tables, *paper;
+  const char *output, *tables, *paper, *units;
 } form_asked;
 
 static bool agree(const form_asked *asked) {
   if (asked->paper && strcmp(asked->paper, "a4") != 0 && strcmp(asked->paper, "letter") != 0)
     lw_cli_refuse("form", "bad-option: --paper %.40s: a4 or letter is wanted", asked->paper);
+  else if (asked->units && strcmp(asked->units, "metric") != 0 && strcmp(asked->units, "us") != 0)
+    lw_cli_refuse("form", "bad-option: --units %.40s: metric or us is wanted", asked->units);
   else if (!asked->output ||
            (!lw_cli_ends_in(asked->output, ".pdf") && !lw_cli_ends_in(asked->output, ".html")))
     lw_cli_refuse("form", "bad-option: -o FILE is wanted, and FILE ends in .pdf or .html");
@@ -40,17 +43,17 @@ static bool agree(const form_asked *asked) {
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, form_asked *asked) {
-  static const struct option options[] = {{"paper", required_argument, NULL, 'p'},
-                                          {"tables", required_argument, NULL, 't'},
-                                          {"output", required_argument, NULL, 'o'},
-                                          {"help", no_argument, NULL, 'h'},
-                                          {0}};
+  static const struct option options[] = {
+      {"paper", required_argument, NULL, 'p'},  {"units", required_argument, NULL, 'u'},
+      {"tables", required_argument, NULL, 't'}, {"output", required_argument, NULL, 'o'},
+      {"help", no_argument, NULL, 'h'},         {0}};
   optind = 0; /* glibc: begin anew, whatever was read before */
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
     bool well = true;
     switch (option) {
     case 'p': well = lw_cli_take_once("form", "--paper", optarg, &asked->paper); break;
+    case 'u': well = lw_cli_take_once("form", "--units", optarg, &asked->units); break;
     case 't': well = lw_cli_take_once("form", "--tables", optarg, &asked->tables); break;
     case 'o': well = lw_cli_take_once("form", "--output", optarg, &asked->output); break;
     case 'h': return lw_output_print(help) + 1;
@@ -62,12 +65,17 @@ static int read_options(int argc, char **argv, form_asked *asked) {
   return agree(asked) ? 0 : LW_EXIT_BAD_INPUT + 1;
 }
 
+static lw_form_units units_of(const form_asked *asked) {
+  if (!asked->units) return LW_FORM_IN_BOTH;
+  return strcmp(asked->units, "us") == 0 ? LW_FORM_IN_US : LW_FORM_IN_METRIC;
+}
+
 static lw_status make_pdf(const form_asked *asked, const lw_tables *tables, lw_text *out, lw_error *error) {
   lw_drawing page[LW_FORM_PAGES] = {0};
   int count = 0;
   bool letter = asked->paper && strcmp(asked->paper, "letter") == 0;
-  lw_status status =
-      lw_questions_form_pages(tables, letter ? LW_PAPER_LETTER : LW_PAPER_A4, page, &count, error);
+  lw_paper paper = letter ? LW_PAPER_LETTER : LW_PAPER_A4;
+  lw_status status = lw_questions_form_pages(tables, paper, units_of(asked), page, &count, error);
   if (status == LW_OK) status = lw_drawing_pdf(page, count, out, error);
   for (int i = 0; i < LW_FORM_PAGES; i++) lw_drawing_free(&page[i]);
   return status;
@@ -77,7 +85,8 @@ static int make(const form_asked *asked, const lw_tables *tables) {
   lw_error error = {0};
   lw_text out = {0};
   bool html = lw_cli_ends_in(asked->output, ".html");
-  lw_status status = html ? lw_questions_form_html(tables, &out) : make_pdf(asked, tables, &out, &error);
+  lw_status status =
+      html ? lw_questions_form_html(tables, units_of(asked), &out) : make_pdf(asked, tables, &out, &error);
   if (status == LW_OK) return lw_output_write(asked->output, &out, LW_EXIT_DONE);
   lw_text_free(&out);
   if (status == LW_NO_MEMORY) return lw_cli_no_memory();

@@ -60,7 +60,8 @@ Test(ask_form, a_question_stays_with_its_boxes) {
     lw_drawing page[LW_FORM_PAGES] = {0};
     lw_error error = {0};
     int count = 0;
-    cr_assert(lw_questions_form_pages(ask_tables(), (lw_paper)paper, page, &count, &error) == LW_OK);
+    cr_assert(lw_questions_form_pages(ask_tables(), (lw_paper)paper, LW_FORM_IN_BOTH, page, &count, &error) ==
+              LW_OK);
     cr_expect(eq(int, expect_whole(&page[0], true), 1));
     cr_expect(eq(int, expect_whole(&page[1], false), 2));
     for (int i = 0; i < LW_FORM_PAGES; i++) lw_drawing_free(&page[i]);
@@ -72,8 +73,9 @@ Test(ask_form, the_pages_of_either_paper_hold_every_question_and_a_sketch) {
     lw_drawing page[LW_FORM_PAGES] = {0};
     lw_error error = {0};
     int boxes = 0, choices = 0, count = 0;
-    cr_assert(lw_questions_form_pages(ask_tables(), (lw_paper)paper, page, &count, &error) == LW_OK, "%s",
-              error.text);
+    cr_assert(lw_questions_form_pages(ask_tables(), (lw_paper)paper, LW_FORM_IN_BOTH, page, &count, &error) ==
+                  LW_OK,
+              "%s", error.text);
     cr_assert(eq(int, count, LW_FORM_PAGES));
     for (int i = 0; i < LW_FORM_PAGES; i++) {
       expect_inside(&page[i]);
@@ -96,7 +98,7 @@ Test(ask_form, the_pages_of_either_paper_hold_every_question_and_a_sketch) {
 
 Test(ask_form, the_page_of_html_has_every_question_and_asks_nothing_of_elsewhere) {
   lw_text out = {0};
-  cr_assert(lw_questions_form_html(ask_tables(), &out) == LW_OK);
+  cr_assert(lw_questions_form_html(ask_tables(), LW_FORM_IN_BOTH, &out) == LW_OK);
   for (int i = 0; i < ask_tables()->question_count; i++)
     cr_expect(strstr(out.data, ask_tables()->question[i].words) != NULL, "%s",
               ask_tables()->question[i].words);
@@ -113,7 +115,8 @@ Test(ask_form, without_an_officer_s_part_there_are_two_pages) {
   tables = *ask_tables();
   for (int i = 0; i < tables.question_count; i++)
     if (tables.question[i].part == LW_QUESTION_OFFICER) tables.question_count = i;
-  cr_assert(lw_questions_form_pages(&tables, LW_PAPER_A4, page, &count, &error) == LW_OK, "%s", error.text);
+  cr_assert(lw_questions_form_pages(&tables, LW_PAPER_A4, LW_FORM_IN_BOTH, page, &count, &error) == LW_OK,
+            "%s", error.text);
   cr_expect(eq(int, count, LW_FORM_PAGES - 1));
   cr_expect(page[count].mark_count == 0 && count_words(&page[0], "page 1 of 2") == 1);
   for (int i = 0; i < LW_FORM_PAGES; i++) lw_drawing_free(&page[i]);
