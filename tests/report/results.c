@@ -4,6 +4,7 @@
 
 #include <ctype.h>
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 
 #include "../sheet/support.h"
@@ -17,23 +18,33 @@ enum { KEYS_MAX = 1000, KEY_BYTES = 96 };
 
 typedef struct keys {
   int count;
-  char key[KEYS_MAX][KEY_BYTES];
+  char key[KEYS_MAX][KEY_BYTES]; /* in order: each of some thousand paths of a wall is looked for in them */
   bool met[KEYS_MAX];
 } keys;
 
+static int by_name(const void *a, const void *b) {
+  return strcmp(a, b);
+}
+
 static int find_key(const keys *all, const char *key) {
-  for (int i = 0; i < all->count; i++) {
-    if (strcmp(all->key[i], key) == 0) return i;
-  }
-  return -1;
+  const char(*at)[KEY_BYTES] = bsearch(key, all->key, (size_t)all->count, KEY_BYTES, by_name);
+  return at != NULL ? (int)(at - all->key) : -1;
+}
+
+static void put_in_order(keys *all) {
+  int count = 0;
+  qsort(all->key, (size_t)all->count, KEY_BYTES, by_name);
+  for (int i = 0; i < all->count; i++)
+    if (i == 0 || strcmp(all->key[i], all->key[count - 1]) != 0)
+      memmove(all->key[count++], all->key[i], KEY_BYTES);
+  all->count = count;
 }
 
 static void read_row(const char *line, keys *all) {
   size_t length = strcspn(line + 3, "`\n");
   if (strncmp(line, "| `", 3) != 0 || line[3 + length] != '`') return;
   cr_assert(all->count < KEYS_MAX && length < KEY_BYTES);
-  snprintf(all->key[all->count], KEY_BYTES, "%.*s", (int)length, line + 3);
-  if (find_key(all, all->key[all->count]) < 0) all->count++;
+  snprintf(all->key[all->count++], KEY_BYTES, "%.*s", (int)length, line + 3);
 }
 
 /* Read when first asked for, by which the keys met by one wall are kept for the next. */
@@ -46,6 +57,7 @@ static keys *documented(void) {
     read_row(line, &all);
   }
   lw_text_free(&text);
+  put_in_order(&all);
   cr_assert(all.count > 200, "docs/results.md has %d keys", all.count);
   return &all;
 }
