@@ -5,6 +5,14 @@
 
 #include "base/print.h"
 
+lw_amount lw_block_m(const lw_blocks *b, double length_m) {
+  return lw_metres(b->result->units, length_m, 2);
+}
+
+lw_amount lw_block_amount(const lw_blocks *b, lw_kind kind, double si, int decimals) {
+  return lw_amount_of(b->result->units, kind, si, decimals);
+}
+
 void lw_block_say(const lw_blocks *b, lw_block_kind kind, const char *label, const char *format, ...) {
   char words[900];
   va_list arguments;

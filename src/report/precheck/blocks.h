@@ -4,6 +4,7 @@
 
 #include <lowwall/report.h>
 
+#include "base/amount.h"
 #include "report/cited.h"
 #include "precheck.h"
 
@@ -14,6 +15,11 @@ typedef struct lw_blocks {
   void *context;
   lw_cited *cited; /* by what was said */
 } lw_blocks;
+
+/* Lengths as the reader of the page has them. */
+lw_amount lw_block_m(const lw_blocks *blocks, double length_m);
+/* A load, a weight or a push. */
+lw_amount lw_block_amount(const lw_blocks *blocks, lw_kind kind, double si, int decimals);
 
 /* A block, its words printf-like. */
 void lw_block_say(const lw_blocks *blocks, lw_block_kind kind, const char *label, const char *format, ...)

@@ -15,41 +15,43 @@ static const char *origin_of(lw_origin origin) {
 /* By its number and name on the sheet, with its size and place. */
 static void load(const lw_blocks *b, const lw_site_load *load) {
   if (load->other_wall) {
-    lw_block_say(b, LW_BLOCK_FACT, "now", "%.1f kPa from the wall above and what it holds up, from %.2f m on",
-                 load->pressure_kpa, load->near_m);
+    lw_block_say(b, LW_BLOCK_FACT, "now", "%s from the wall above and what it holds up, from %s on",
+                 lw_block_amount(b, LW_KIND_PRESSURE, load->pressure_kpa, 1).text,
+                 lw_block_m(b, load->near_m).text);
     return;
   }
   const char *given = b->result->given.load[load->number - 1].name.text;
-  char name[72] = "", place[48];
+  char name[72] = "", place[100];
   if (given[0]) lw_print(name, sizeof name, " (%.60s)", given);
   if (load->kind == LW_LOAD_CAP)
     lw_print(place, sizeof place, "on the cap");
   else if (load->kind == LW_LOAD_STRIP)
-    lw_print(place, sizeof place, "from %.2f to %.2f m behind the top", load->near_m, load->far_m);
+    lw_print(place, sizeof place, "from %s to %s behind the top",
+             lw_amount_again(b->result->units, LW_KIND_LENGTH, load->near_m, 2).text,
+             lw_block_m(b, load->far_m).text);
   else
-    lw_print(place, sizeof place, "%.2f m behind the top", load->near_m);
+    lw_print(place, sizeof place, "%s behind the top", lw_block_m(b, load->near_m).text);
   bool strip = load->kind == LW_LOAD_STRIP;
-  lw_block_say(b, LW_BLOCK_FACT, "now", "load %d%s: %.1f %s, %s", load->number, name,
-               strip ? load->pressure_kpa : load->force,
-               strip                         ? "kPa"
-               : load->kind == LW_LOAD_POINT ? "kN"
-                                             : "kN/m",
-               place);
+  lw_kind kind = strip ? LW_KIND_PRESSURE : load->kind == LW_LOAD_POINT ? LW_KIND_FORCE : LW_KIND_LINE_LOAD;
+  lw_block_say(b, LW_BLOCK_FACT, "now", "load %d%s: %s, %s", load->number, name,
+               lw_block_amount(b, kind, strip ? load->pressure_kpa : load->force, 1).text, place);
 }
 
 static void loads(const lw_blocks *b) {
   const lw_site *site = &b->result->wall.site;
   lw_block_say(b, LW_BLOCK_HEADING, "", "Loads behind the wall");
   if (site->surcharge_kpa > 0.0)
-    lw_block_say(b, LW_BLOCK_FACT, "now", "%.1f kPa all over the ground behind (%s)", site->surcharge_kpa,
+    lw_block_say(b, LW_BLOCK_FACT, "now", "%s all over the ground behind (%s)",
+                 lw_block_amount(b, LW_KIND_PRESSURE, site->surcharge_kpa, 1).text,
                  origin_of(b->result->given.load[0].kind.origin));
   for (int i = 0; i < site->load_count; i++) load(b, &site->load[i]);
   if (site->surcharge_kpa <= 0.0 && site->load_count == 0)
     lw_block_say(b, LW_BLOCK_FACT, "now", "none, as given");
   lw_block_say(b, LW_BLOCK_FACT, "later",
                "nothing heavier than what is named above may stand, park or be stacked nearer "
-               "than %.2f m to the rear of the top: the line at %.0f deg on the drawing",
-               b->result->influence.reach_m, b->result->influence.angle_rad * LW_DEG_PER_RAD);
+               "than %s to the rear of the top: the line at %.0f deg on the drawing",
+               lw_block_m(b, b->result->influence.reach_m).text,
+               b->result->influence.angle_rad * LW_DEG_PER_RAD);
 }
 
 static void soil(const lw_blocks *b) {
@@ -59,17 +61,17 @@ static void soil(const lw_blocks *b) {
     const lw_case_soil *c = &r->given.ground.soil[i];
     const lw_soil *s = &r->wall.site.soil[i];
     lw_block_say(b, LW_BLOCK_FACT, i == 0 ? "behind" : "below it",
-                 "%s%sfriction angle %.1f deg (%s), cohesion %.1f kPa, "
-                 "%.1f kN/m3 (%s)",
-                 c->name.text, c->name.text[0] ? ": " : "", s->friction_rad * LW_DEG_PER_RAD,
-                 origin_of(c->friction.origin), s->cohesion_kpa, s->unit_weight_kn_per_m3,
+                 "%s%sfriction angle %.1f deg (%s), cohesion %s, %s (%s)", c->name.text,
+                 c->name.text[0] ? ": " : "", s->friction_rad * LW_DEG_PER_RAD, origin_of(c->friction.origin),
+                 lw_block_amount(b, LW_KIND_PRESSURE, s->cohesion_kpa, 1).text,
+                 lw_block_amount(b, LW_KIND_UNIT_WEIGHT, s->unit_weight_kn_per_m3, 1).text,
                  origin_of(c->unit_weight.origin));
   }
   const char *under = r->given.ground.footing.name.text;
-  lw_block_say(b, LW_BLOCK_FACT, "under it",
-               "%s%sfriction angle %.1f deg (%s), allowable bearing %.0f kPa (%s)", under,
-               under[0] ? ": " : "", r->wall.site.footing.friction_rad * LW_DEG_PER_RAD,
-               origin_of(r->given.ground.footing.friction.origin), r->wall.site.allowable_bearing_kpa,
+  lw_block_say(b, LW_BLOCK_FACT, "under it", "%s%sfriction angle %.1f deg (%s), allowable bearing %s (%s)",
+               under, under[0] ? ": " : "", r->wall.site.footing.friction_rad * LW_DEG_PER_RAD,
+               origin_of(r->given.ground.footing.friction.origin),
+               lw_block_amount(b, LW_KIND_PRESSURE, r->wall.site.allowable_bearing_kpa, 0).text,
                origin_of(r->given.ground.allowable_bearing.origin));
 }
 
@@ -107,7 +109,7 @@ void lw_blocks_ground(const lw_blocks *blocks) {
 
 static void distance(const lw_blocks *b, const char *label, const lw_quantity *q, const char *to) {
   if (q->origin == LW_GIVEN)
-    lw_block_say(b, LW_BLOCK_FACT, label, "%.2f m to %s", q->si, to);
+    lw_block_say(b, LW_BLOCK_FACT, label, "%s to %s", lw_block_m(b, q->si).text, to);
   else
     lw_block_say(b, LW_BLOCK_FACT, label, "not given: ask how far it is to %s", to);
 }
@@ -123,12 +125,13 @@ void lw_blocks_neighbours(const lw_blocks *blocks) {
   distance(blocks, "public way", &c->site.public_way_distance, "the nearest street or footpath");
   distance(blocks, "pool", &c->site.pool_barrier_distance,
            "the nearest pool barrier; a wall beside one can be climbed");
+  double deep = blocks->result->wall.section.embedment_m + blocks->result->wall.site.pad.thickness_m;
   lw_block_say(blocks, LW_BLOCK_FACT, "digging",
-               "the trench goes %.2f m below the ground in front; ground and footings beside it, a "
+               "the trench goes %s below the ground in front; ground and footings beside it, a "
                "neighbour's too, must stay held while it is open",
-               blocks->result->wall.section.embedment_m + blocks->result->wall.site.pad.thickness_m);
-  lw_block_say(blocks, LW_BLOCK_FACT, "fall", "%.2f m from the top to the ground in front",
-               v->height_m[LW_HEIGHT_EXPOSED]);
+               lw_block_m(blocks, deep).text);
+  lw_block_say(blocks, LW_BLOCK_FACT, "fall", "%s from the top to the ground in front",
+               lw_block_m(blocks, v->height_m[LW_HEIGHT_EXPOSED]).text);
   lw_blocks_untold(blocks);
 }
 
@@ -152,15 +155,27 @@ static const char *ratio_of(const lw_blocks *b, const lw_echo *said, char *out, 
   return out;
 }
 
+/* As it was written where that is in other units than the page: "8 in, 203 mm". */
+static const char *as_written(const lw_blocks *b, const lw_echo *said, char *out, size_t size) {
+  lw_case c = b->result->given;
+  if (said->item->type != LW_ITEM_QUANTITY || said->origin != LW_GIVEN) return ratio_of(b, said, out, size);
+  const lw_quantity *q = lw_item_quantity(said->item, said->number, &c);
+  bool alike = said->likely || said->worked_out || q->table_row == LW_MORE_THAN || q->in == b->result->units;
+  if (alike || !(fabs(q->si) > 0.0) || !lw_units_differ(LW_UNITS_US, q->kind))
+    return ratio_of(b, said, out, size);
+  lw_print(out, size, "%s, ", lw_value_of(q->in, q->kind, q->si).text);
+  return out;
+}
+
 static void echo(void *context, const lw_echo *said, lw_origin origin) {
   const lw_blocks *b = context;
-  char ratio[24];
+  char before[64];
   bool heading = said->item->part == LW_ABOUT_HEADING;
   bool asked = origin != LW_ASSUMED || said->item->question[0] != '\0';
   if (said->origin != origin || heading || !asked) return;
   bool question = origin == LW_ASSUMED;
-  lw_block_say(b, LW_BLOCK_ITEM, said->name, "%s%s%s%s", ratio_of(b, said, ratio, sizeof ratio), said->words,
-               question ? ". " : "", question ? said->item->question : "");
+  lw_block_say(b, LW_BLOCK_ITEM, said->name, "%s%s%s%s", as_written(b, said, before, sizeof before),
+               said->words, question ? ". " : "", question ? said->item->question : "");
 }
 
 static bool is_asked(const lw_echo *said) {

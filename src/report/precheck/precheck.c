@@ -5,10 +5,12 @@
 #include <lowwall/report.h>
 
 #include "parts.h"
+#include "base/amounts.h"
 #include "base/hash.h"
 #include "report/text/limit_dates.h"
 #include "report/text/said.h"
 #include "sheet/said.h"
+#include "verdict/limit_own.h"
 
 /* What the pre-check says, in the order in which an officer asks. It claims nothing: it shows. */
 
@@ -20,10 +22,10 @@ static void heights(const lw_blocks *b) {
   const lw_verdict *v = &b->result->verdict;
   heading(b, "Heights, as different laws measure them");
   for (int i = 0; i < LW_HEIGHT_KINDS; i++)
-    lw_block_say(b, LW_BLOCK_FACT, lw_height_slug((lw_height_kind)i), "%.2f m, %s", v->height_m[i],
-                 lw_height_sentence((lw_height_kind)i));
-  lw_block_say(b, LW_BLOCK_FACT, "to the pad", "%.2f m, from the underside of the pad to the top",
-               v->total_to_pad_m);
+    lw_block_say(b, LW_BLOCK_FACT, lw_height_slug((lw_height_kind)i), "%s, %s",
+                 lw_block_m(b, v->height_m[i]).text, lw_height_sentence((lw_height_kind)i));
+  lw_block_say(b, LW_BLOCK_FACT, "to the pad", "%s, from the underside of the pad to the top",
+               lw_block_m(b, v->total_to_pad_m).text);
 }
 
 static const char *trigger_words(const lw_limit_hit *hit) {
@@ -46,6 +48,17 @@ static bool own_row(const lw_limit_row *row) {
   return strcmp(row->status, "own") == 0;
 }
 
+/* The figure as it stands in the law, where that counts otherwise than the reader: an officer compares it. */
+static lw_limit_figure own_figure(const lw_blocks *b, const lw_limit_row *row) {
+  static const double INCH_M = 0.0254, FIFTH_M = 0.05;
+  lw_limit_figure own = lw_limit_own(b->result->units, row, ", ", "");
+  double inches = row->height_m / INCH_M, fifths = row->height_m / FIFTH_M;
+  bool in_inches = fabs(inches - round(inches)) < 1e-6 && fabs(fifths - round(fifths)) > 1e-6;
+  if (b->result->units == LW_UNITS_METRIC && in_inches && !row->of_default)
+    lw_print(own.text, sizeof own.text, ", %s in the law", lw_metres(LW_UNITS_US, row->height_m, 2).text);
+  return own;
+}
+
 /* Clause, date and source of every row that was held against the wall; conditions where it is within one. */
 static void limits(const lw_blocks *b) {
   const lw_verdict *v = &b->result->verdict;
@@ -56,9 +69,11 @@ static void limits(const lw_blocks *b) {
     const char *of = own_row(row) ? "" : "as of ";
     char dates[160], words[LW_LIMIT_WORDS];
     lw_limit_print_dates(b->result->tables, row, dates, sizeof dates);
-    lw_block_say(b, LW_BLOCK_FACT, row->id, "%.2f m (%s), here %.2f m: %s. %s, %s. %s, %s%s%s", row->height_m,
-                 lw_height_slug(row->measured), hit->height_m, trigger_words(hit), row->instrument,
-                 row->region, row->from.source, of, dates, lw_limit_print_words(hit, words, sizeof words));
+    const lw_apart apart = lw_metres_apart(b->result->units, row->height_m, hit->height_m, 2);
+    lw_block_say(b, LW_BLOCK_FACT, row->id, "%s%s (%s), here %s: %s. %s, %s. %s, %s%s%s", apart.one.text,
+                 own_figure(b, row).text, lw_height_slug(row->measured), apart.other.text, trigger_words(hit),
+                 row->instrument, row->region, row->from.source, of, dates,
+                 lw_limit_print_words(hit, words, sizeof words));
   }
 }
 
@@ -75,12 +90,19 @@ static void reasons(const lw_blocks *b) {
   }
 }
 
+/* Bytes of a sentence of a table, said in other units. */
+enum { LW_TOLD_BYTES = 700 };
+
 static void cautions(const lw_blocks *b) {
   const lw_verdict *v = &b->result->verdict;
+  lw_units units = b->result->units;
   heading(b, "Cautions that fit this wall");
-  for (int i = 0; i < v->reasons.caution_count; i++)
-    lw_block_say(b, LW_BLOCK_FACT, v->reasons.caution[i]->id, "%s. %s", v->reasons.caution[i]->hazard,
-                 v->reasons.caution[i]->caution);
+  for (int i = 0; i < v->reasons.caution_count; i++) {
+    char hazard[LW_TOLD_BYTES], caution[LW_TOLD_BYTES];
+    lw_block_say(b, LW_BLOCK_FACT, v->reasons.caution[i]->id, "%s. %s",
+                 lw_amounts_told(units, v->reasons.caution[i]->hazard, hazard, sizeof hazard),
+                 lw_amounts_told(units, v->reasons.caution[i]->caution, caution, sizeof caution));
+  }
 }
 
 /* In groups of eight, as people read it out; --verify takes it with and without the blanks. */

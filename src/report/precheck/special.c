@@ -7,8 +7,6 @@
 
 /* What only some walls have: another wall near, a fence, water in the bed, a slip, a trench. */
 
-static const double MM = 1000.0;
-
 static void other_wall(const lw_blocks *b) {
   static const char *const WORDS[] = {
       [LW_TIER_NONE] = "",
@@ -18,10 +16,12 @@ static void other_wall(const lw_blocks *b) {
   const lw_tier *tier = &b->result->wall.tier;
   if (tier->band == LW_TIER_NONE) return;
   lw_block_say(b, LW_BLOCK_HEADING, "", "Another wall near this one");
-  lw_block_say(b, LW_BLOCK_FACT, "distance", "%.2f m %s it, clear; %.2f m high: %s", tier->distance_m,
-               tier->above ? "above" : "below", tier->height_m, WORDS[tier->band]);
+  lw_block_say(b, LW_BLOCK_FACT, "distance", "%s %s it, clear; %s high: %s",
+               lw_block_m(b, tier->distance_m).text, tier->above ? "above" : "below",
+               lw_block_m(b, tier->height_m).text, WORDS[tier->band]);
   if (tier->pressure_kpa > 0.0)
-    lw_block_say(b, LW_BLOCK_FACT, "presses", "%.2f kPa on the ground behind this wall", tier->pressure_kpa);
+    lw_block_say(b, LW_BLOCK_FACT, "presses", "%s on the ground behind this wall",
+                 lw_block_amount(b, LW_KIND_PRESSURE, tier->pressure_kpa, 2).text);
 }
 
 static void back_fence(const lw_blocks *b, const lw_fence *f) {
@@ -34,9 +34,11 @@ static void back_fence(const lw_blocks *b, const lw_fence *f) {
     return;
   }
   lw_block_say(b, LW_BLOCK_FACT, "soil",
-               "%.2f m against it, beside the wind of %.2f kPa on %.2f m it was "
+               "%s against it, beside the wind of %s on %s it was "
                "built for; soil over wind, and with the outlet blocked:",
-               f->bed.height_m, f->built_for.pressure_kpa, f->built_for.height_m);
+               lw_block_m(b, f->bed.height_m).text,
+               lw_block_amount(b, LW_KIND_PRESSURE, f->built_for.pressure_kpa, 2).text,
+               lw_block_m(b, f->built_for.height_m).text);
   for (int m = 0; m < LW_FENCE_MEASURE_COUNT; m++)
     lw_block_say(b, LW_BLOCK_FACT, lw_fence_measure_words((lw_fence_measure)m), "%.2f, blocked %.2f",
                  f->ratio[LW_FENCE_DRY][m], f->ratio[LW_FENCE_BLOCKED][m]);
@@ -49,11 +51,14 @@ static void fence(const lw_blocks *b) {
   if (f->back) back_fence(b, f);
   if (!f->on.present) return;
   lw_block_say(b, LW_BLOCK_HEADING, "", f->on.on_wall ? "A fence on the wall" : "A fence behind the wall");
-  lw_block_say(b, LW_BLOCK_FACT, "wind", "%.2f kPa on %.2f m pushes %.2f kN/m, %.2f kN m/m at its foot",
-               f->on.pressure_kpa, f->on.height_m, f->on.force_kn_per_m, f->on.foot_moment_knm_per_m);
+  lw_block_say(b, LW_BLOCK_FACT, "wind", "%s on %s pushes %s, %s at its foot",
+               lw_block_amount(b, LW_KIND_PRESSURE, f->on.pressure_kpa, 2).text,
+               lw_block_m(b, f->on.height_m).text,
+               lw_block_amount(b, LW_KIND_LINE_LOAD, f->on.force_kn_per_m, 2).text,
+               lw_moment(b->result->units, f->on.foot_moment_knm_per_m, 2).text);
   if (f->on.on_wall)
-    lw_block_say(b, LW_BLOCK_FACT, "at the toe", "the wind tips the wall with %.2f kN m/m",
-                 f->on.toe_moment_knm_per_m);
+    lw_block_say(b, LW_BLOCK_FACT, "at the toe", "the wind tips the wall with %s",
+                 lw_moment(b->result->units, f->on.toe_moment_knm_per_m, 2).text);
 }
 
 static void limit(const lw_blocks *b, const lw_water_limit *l) {
@@ -61,8 +66,8 @@ static void limit(const lw_blocks *b, const lw_water_limit *l) {
   const lw_check check = {.kind = l->kind, .at = l->at, .joint = l->joint};
   lw_check_words(&check, words, sizeof words);
   if (l->state == LW_WATER_FALLS_AT)
-    lw_block_say(b, LW_BLOCK_FACT, words, "stands until the water is %.0f mm below the top",
-                 l->depth_m.value * MM);
+    lw_block_say(b, LW_BLOCK_FACT, words, "stands until the water is %s below the top",
+                 lw_millimetres(b->result->units, l->depth_m.value).text);
   if (l->state == LW_WATER_FALLS_DRY) lw_block_say(b, LW_BLOCK_FACT, words, "falls short without more water");
   if (l->state == LW_WATER_NOT_SHOWN) lw_block_say(b, LW_BLOCK_FACT, words, "cannot be shown");
 }
@@ -86,8 +91,9 @@ static void water(const lw_blocks *b) {
   if (storm->rain_m <= 0.0 && (!blocked || limits->count == 0)) return;
   lw_block_say(b, LW_BLOCK_HEADING, "", "How high water may stand behind the wall");
   if (storm->rain_m > 0.0)
-    lw_block_say(b, LW_BLOCK_FACT, "storm", "%.0f mm of rain brings it to %.0f mm below the top",
-                 storm->rain_m * MM, storm->water_depth_m * MM);
+    lw_block_say(b, LW_BLOCK_FACT, "storm", "%s of rain brings it to %s below the top",
+                 lw_millimetres(b->result->units, storm->rain_m).text,
+                 lw_millimetres(b->result->units, storm->water_depth_m).text);
   /* Of the kinds that a base has. */
   for (int kind = 0; blocked && kind < LW_CHECK_KIND_COUNT; kind++) {
     const lw_water_limit *worst = gravest(limits, (lw_check_kind)kind);
@@ -99,8 +105,8 @@ static void trench(const lw_blocks *b) {
   const lw_trench *t = &b->result->trench;
   if (t->depth_m <= 0.0) return;
   lw_block_say(b, LW_BLOCK_HEADING, "", "A trench in front");
-  lw_block_say(b, LW_BLOCK_FACT, "trench", "%.2f m deep, %.2f m from the toe%s", t->depth_m, t->distance_m,
-               t->undermines ? ": it undermines the wall" : "");
+  lw_block_say(b, LW_BLOCK_FACT, "trench", "%s deep, %s from the toe%s", lw_block_m(b, t->depth_m).text,
+               lw_block_m(b, t->distance_m).text, t->undermines ? ": it undermines the wall" : "");
 }
 
 void lw_blocks_special(const lw_blocks *blocks) {

@@ -13,6 +13,15 @@ static const lw_unchecked always[] = {
      "ends, corners and curves"},
 };
 
+/* Of a foot of it where the reader counts in feet. */
+static const lw_unchecked FOOT = {
+    "ends-and-corners", "Ends, corners and curves: NOT CHECKED. The check is of one foot of straight wall.",
+    "ends, corners and curves"};
+
+static const lw_unchecked *told(lw_units units, const lw_unchecked *what) {
+  return units == LW_UNITS_US && strcmp(what->slug, FOOT.slug) == 0 ? &FOOT : what;
+}
+
 static void when(bool is_so, const lw_unchecked *unchecked, lw_unchecked_taker taker, void *context) {
   if (is_so) taker(context, unchecked);
 }
@@ -42,7 +51,8 @@ void lw_unchecked_each(const lw_result *result, lw_unchecked_taker taker, void *
   const lw_site *site = &result->wall.site;
   slip(result, taker, context);
   for (size_t i = 0; i < sizeof always / sizeof *always; i++)
-    when(!(shaken(result) && strcmp(always[i].slug, "earthquake") == 0), &always[i], taker, context);
+    when(!(shaken(result) && strcmp(always[i].slug, "earthquake") == 0), told(result->units, &always[i]),
+         taker, context);
   when(!result->construction.studied,
        &(lw_unchecked){"building-it",
                        "The state while it is built, and a compactor close behind the wall: NOT CHECKED.",
