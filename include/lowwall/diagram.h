@@ -85,9 +85,15 @@ typedef struct lw_diagram {
   lw_diagram_depth depth[LW_DIAGRAM_DEPTHS];
 } lw_diagram;
 
+/** What is asked of one plane by itself: the back as it is, and an upright plane as high with the same ground.
+ *  in    back   a plane that is filled in; along_ground does not matter
+ *  gives both planes; loads by the methods' own theory, numbered from 1 */
+lw_diagram_asked lw_diagram_ask(const lw_plane *back);
+
 /** Every way on its plane, and the pressure against depth.
  *  in    asked     planes as for lw_rankine_thrust
- *  out   diagram   filled; a way without an answer has its reason
+ *  out   diagram   filled; a way without an answer has its reason; without any depth where a plane is none
+ *                  that a formula may be asked about
  *  note  1 The trapezia between rows are the level thrust of a way without an earthquake, but for cohesion
  *          under a slope by Rankine, whose diagram is curved.
  *        2 An earthquake adds a force at a height of its own, which is in the thrust and in no row.

@@ -255,7 +255,8 @@ lw_status lw_precheck_pages(const lw_result *result, const char *hash, lw_paper 
 /** How large a struct is.
  *  in    type   its name, as "lw_case"
  *  gives bytes; 0 for a name that is none of lw_case, lw_tables, lw_faults, lw_error, lw_text, lw_result,
- *        lw_order, lw_plane, lw_thrust, lw_trial_wedge, lw_strip, lw_bearing, lw_slip_ground, lw_slip */
+ *        lw_order, lw_plane, lw_thrust, lw_trial_wedge, lw_strip, lw_bearing, lw_slip_ground, lw_slip,
+ *        lw_diagram_asked, lw_diagram */
 size_t lw_size_of(const char *type);
 
 /** A struct as a program in C would begin it: all zero, and begun by its _init where it has one.

@@ -258,14 +258,11 @@ static lw_plane wedge_plane_of(const lw_pressure_run *run) {
 
 /* Each method's own: the back with its friction and batter, and upright behind it as high. */
 static lw_diagram_asked planes_of(const lw_formula_given *given, const lw_pressure_run *run) {
-  lw_diagram_asked asked = {
-      .back = run->plane, .upright = run->plane, .loads_by = (lw_load_pressure)given->value[LOADS_BY].word};
+  lw_plane back = run->plane;
+  back.wall_friction_rad = angle_of(given, WALL_FRICTION);
+  lw_diagram_asked asked = lw_diagram_ask(&back);
+  asked.loads_by = (lw_load_pressure)given->value[LOADS_BY].word;
   lw_pressure_ground_numbers(given->more, asked.load_number);
-  asked.back.along_ground = false;
-  asked.back.wall_friction_rad = angle_of(given, WALL_FRICTION);
-  asked.upright.along_ground = true;
-  asked.upright.batter_rad = 0.0;
-  asked.upright.wall_friction_rad = asked.upright.slope_rad;
   return asked;
 }
 

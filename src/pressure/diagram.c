@@ -5,6 +5,9 @@
 #include <math.h>
 
 #include "base/angles.h"
+#include "base/print.h"
+#include "base/working.h"
+#include "elastic_at_record.h"
 #include "elastic_record.h"
 #include "methods.h"
 #include "profile.h"
@@ -149,14 +152,59 @@ static void find_published(lw_diagram *d) {
   }
 }
 
+/* Each load's push on the back, and its pressure at every even step of depth. */
+static void record_loads(const lw_diagram *d, const lw_working *working) {
+  const lw_plane *back = &d->asked.back;
+  if (working == NULL || back->load_count == 0 || d->loads_by == LW_LOAD_PRESSURE_WEDGE) return;
+  lw_elastic push = lw_elastic_push_on(back, d->loads_by);
+  lw_elastic_record(back, d->loads_by, &push, working);
+  for (int i = 0; i < back->load_count; i++) {
+    char title[96];
+    lw_print(title, sizeof title, "Load at a distance %d of %d, level pressure pe in tenths of the height",
+             i + 1, back->load_count);
+    lw_working_heading(working, title);
+    for (int k = 1; k <= LW_DIAGRAM_STEPS; k++) {
+      char symbol[8];
+      lw_print(symbol, sizeof symbol, "pe%d", k);
+      lw_elastic_at_record(back, i, d->loads_by, back->height_m * k / LW_DIAGRAM_STEPS, symbol, working);
+    }
+  }
+}
+
+lw_diagram_asked lw_diagram_ask(const lw_plane *back) {
+  lw_diagram_asked asked = {.back = *back, .upright = *back, .loads_by = LW_LOAD_PRESSURE_OWN};
+  asked.back.along_ground = false;
+  asked.upright.along_ground = true;
+  asked.upright.batter_rad = 0.0;
+  asked.upright.wall_friction_rad = back->slope_rad;
+  for (int i = 0; i < LW_SITE_LOAD_MAX; i++) asked.load_number[i] = i + 1;
+  return asked;
+}
+
+/* Planes that no formula may be asked about have no answer at all. */
+static void refuse(lw_diagram *d, const lw_error *error) {
+  for (int i = 0; i < LW_WAY_COUNT; i++)
+    d->way[i] = (lw_diagram_way){.routine = routine_of((lw_way)i),
+                                 .state = state_of((lw_way)i),
+                                 .upright = is_upright((lw_way)i),
+                                 .error = *error};
+  for (int i = 0; i < LW_SOIL_MAX; i++) d->ufc_kp[i] = d->lancellotta_kp[i] = (lw_number){0.0, false};
+  d->back_differs = d->upright_differs = LW_DIFFER_NOT;
+  d->depth_count = 0;
+}
+
 void lw_diagram_find(const lw_diagram_asked *asked, lw_diagram *diagram, const lw_working *working) {
+  lw_error error = {0};
   diagram->asked = *asked;
   diagram->loads_by = theory_of(asked->loads_by, LW_ACTIVE);
+  if (lw_plane_hold(&asked->back, &error) != LW_OK || lw_plane_hold(&asked->upright, &error) != LW_OK) {
+    refuse(diagram, &error);
+    return;
+  }
   diagram->back_differs = lw_plane_difference(&asked->back);
   diagram->upright_differs = lw_plane_difference(&asked->upright);
   for (int i = 0; i < LW_WAY_COUNT; i++) find_way(diagram, (lw_way)i, working);
-  if (asked->back.load_count > 0 && diagram->loads_by != LW_LOAD_PRESSURE_WEDGE)
-    lw_elastic_record(&asked->back, diagram->loads_by, &diagram->way[LW_WAY_COULOMB].loads, working);
+  record_loads(diagram, working);
   find_published(diagram);
   lw_diagram_fill_depths(diagram);
 }

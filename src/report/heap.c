@@ -14,10 +14,11 @@ typedef struct lw_made {
 
 #define MADE(type) \
   { #type, sizeof(type) }
-static const lw_made all[] = {MADE(lw_case),   MADE(lw_tables),      MADE(lw_faults), MADE(lw_error),
-                              MADE(lw_text),   MADE(lw_result),      MADE(lw_order),  MADE(lw_plane),
-                              MADE(lw_thrust), MADE(lw_trial_wedge), MADE(lw_strip),  MADE(lw_bearing),
-                              MADE(lw_slip),   MADE(lw_slip_ground)};
+static const lw_made all[] = {
+    MADE(lw_case),   MADE(lw_tables),      MADE(lw_faults),        MADE(lw_error),
+    MADE(lw_text),   MADE(lw_result),      MADE(lw_order),         MADE(lw_plane),
+    MADE(lw_thrust), MADE(lw_trial_wedge), MADE(lw_strip),         MADE(lw_bearing),
+    MADE(lw_slip),   MADE(lw_slip_ground), MADE(lw_diagram_asked), MADE(lw_diagram)};
 
 size_t lw_size_of(const char *type) {
   for (size_t i = 0; i < sizeof all / sizeof *all; i++)

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
+#include <lowwall/diagram.h>
 #include <lowwall/lateral.h>
 #include <lowwall/ground.h>
 #include <lowwall/pressure.h>
@@ -70,6 +71,21 @@ static void thrusts(fuzz_bytes *from) {
     FINITE(s.dry_kn_per_m, s.seeping_kn_per_m, s.blocked_kn_per_m, s.plane_angle_rad);
 }
 
+/* All methods at once, on two planes that need not fit each other. */
+static void diagrams(fuzz_bytes *from) {
+  static lw_diagram d;
+  const lw_diagram_asked asked = {
+      .back = plane_of(from), .upright = plane_of(from), .loads_by = (lw_load_pressure)(fuzz_byte(from) % 5)};
+  lw_diagram_find(&asked, &d, NULL);
+  FUZZ_EXPECT(d.depth_count <= LW_DIAGRAM_DEPTHS);
+  for (int i = 0; i < LW_WAY_COUNT; i++)
+    if (d.way[i].known) FINITE(d.way[i].level_kn_per_m, d.way[i].level_height_m, d.way[i].mean_k.value);
+  for (int i = 0; i < d.depth_count; i++)
+    for (int k = 0; k < LW_WAY_COUNT; k++)
+      FINITE(d.depth[i].stress_kpa, d.depth[i].loads_kpa, d.depth[i].soil_kpa[k].value,
+             d.depth[i].uniform_kpa[k].value, d.depth[i].down_to_kn_per_m[k].value);
+}
+
 static void coefficients(fuzz_bytes *from) {
   lw_wall_angles a = {fuzz_double(from, 0.0, 1.5), fuzz_double(from, -0.5, 1.0), fuzz_double(from, -1.0, 1.0),
                       fuzz_double(from, -1.0, 1.0)};
@@ -105,9 +121,10 @@ static void footings(fuzz_bytes *from) {
 
 int LLVMFuzzerTestOneInput(const uint8_t *bytes, size_t count) {
   fuzz_bytes from = {bytes, count};
-  switch (fuzz_byte(&from) % 3) {
+  switch (fuzz_byte(&from) % 4) {
   case 0: thrusts(&from); break;
   case 1: coefficients(&from); break;
+  case 2: diagrams(&from); break;
   default: footings(&from); break;
   }
   return 0;

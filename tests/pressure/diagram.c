@@ -11,15 +11,6 @@
 
 enum { PLANES = 60 / RANDOM_SHARE, FEW = 12 / RANDOM_SHARE };
 
-/* The upright plane beside a back: as high, along the ground. */
-static lw_diagram_asked asked_of(const lw_plane *back) {
-  lw_diagram_asked asked = {.back = *back, .upright = *back};
-  asked.upright.batter_rad = 0.0;
-  asked.upright.along_ground = true;
-  asked.upright.wall_friction_rad = back->slope_rad;
-  return asked;
-}
-
 /* Too big for a stack that has others of its kind. */
 static const lw_diagram *diagram_of(const lw_diagram_asked *asked) {
   static lw_diagram made[2];
@@ -51,7 +42,7 @@ Test(diagram, a_book_s_passive_pressures_in_two_layers) {
   plane.layer_count = 2;
   plane.layer[0] = soil_of(2.0, 15.72, 30.0, 0.0);
   plane.layer[1] = soil_of(INFINITY, 18.86, 26.0, 10.0);
-  lw_diagram_asked asked = asked_of(&plane);
+  lw_diagram_asked asked = lw_diagram_ask(&plane);
   const lw_diagram *d = diagram_of(&asked);
   cr_expect_float_eq(at(d, LW_WAY_PASSIVE_RANKINE, 2.0, false), 94.32, 0.006);
   cr_expect_float_eq(at(d, LW_WAY_PASSIVE_RANKINE, 2.0, true), 112.53, 0.012);
@@ -69,7 +60,7 @@ Test(diagram, a_book_s_active_pressures_under_a_load) {
   plane.layer_count = 2;
   plane.layer[0] = soil_of(5.0, 18.0, 38.0, 0.0);
   plane.layer[1] = soil_of(INFINITY, 20.0, 28.0, 10.0);
-  lw_diagram_asked asked = asked_of(&plane);
+  lw_diagram_asked asked = lw_diagram_ask(&plane);
   const lw_diagram *d = diagram_of(&asked);
   cr_expect_float_eq(at(d, LW_WAY_RANKINE, 0.0, true), 12.0, 0.5);
   cr_expect_float_eq(at(d, LW_WAY_RANKINE, 5.0, false), 33.6, 0.5);
@@ -202,7 +193,7 @@ Test(diagram, the_area_is_the_thrust) {
   int cohesive = 0, layered = 0;
   for (int i = 0; i < PLANES; i++) {
     lw_plane plane = random_plane(&d);
-    lw_diagram_asked asked = asked_of(&plane);
+    lw_diagram_asked asked = lw_diagram_ask(&plane);
     const lw_diagram *made = diagram_of(&asked);
     hold_areas(made, i);
     hold_rows(made, i);
@@ -217,7 +208,7 @@ Test(diagram, the_loads_area_is_their_push) {
   dice d = {611};
   for (int i = 0; i < FEW; i++) {
     lw_plane plane = random_plane(&d);
-    lw_diagram_asked asked = asked_of(&plane);
+    lw_diagram_asked asked = lw_diagram_ask(&plane);
     asked.loads_by = (lw_load_pressure)(LW_LOAD_PRESSURE_HALF_SPACE + dice_pick(&d, 3));
     const lw_diagram *made = diagram_of(&asked);
     for (int k = 0; k < plane.load_count && made->way[LW_WAY_COULOMB].known; k++) {
@@ -269,7 +260,7 @@ Test(diagram, a_layer_may_be_cut_anywhere) {
       cut.layer[cut.layer_count++] = plane.layer[k];
       from = to;
     }
-    lw_diagram_asked one = asked_of(&plane), other = asked_of(&cut);
+    lw_diagram_asked one = lw_diagram_ask(&plane), other = lw_diagram_ask(&cut);
     expect_same(diagram_of(&one), diagram_of(&other), 1e-7, "cut");
   }
 }
@@ -280,7 +271,7 @@ Test(diagram, loads_of_nothing_change_nothing) {
     lw_plane plane = random_plane(&d), more = plane;
     for (int k = 0; k < 2 && more.load_count < LW_SITE_LOAD_MAX; k++)
       more.load[more.load_count++] = (lw_plane_load){.near_m = 0.3 + k, .far_m = 0.3 + 2.0 * k};
-    lw_diagram_asked one = asked_of(&plane), other = asked_of(&more);
+    lw_diagram_asked one = lw_diagram_ask(&plane), other = lw_diagram_ask(&more);
     expect_same(diagram_of(&one), diagram_of(&other), 1e-7, "loads of nothing");
   }
 }
@@ -299,7 +290,7 @@ Test(diagram, strips_side_by_side_are_one) {
     parts.load_count = 2;
     parts.load[1] = parts.load[0];
     parts.load[0].far_m = parts.load[1].near_m = middle;
-    lw_diagram_asked one = asked_of(&plane), other = asked_of(&parts);
+    lw_diagram_asked one = lw_diagram_ask(&plane), other = lw_diagram_ask(&parts);
     const lw_diagram *a = diagram_of(&one), *b = diagram_of(&other);
     expect_same(a, b, 1e-7, "strips");
     for (int k = 0; k < a->depth_count; k++)
@@ -315,7 +306,7 @@ Test(diagram, on_a_plain_plane_wedge_and_coulomb_agree) {
   plane.batter_rad = RAD(6.0);
   plane.slope_rad = RAD(11.0);
   plane.surcharge_kpa = 4.0;
-  lw_diagram_asked asked = asked_of(&plane);
+  lw_diagram_asked asked = lw_diagram_ask(&plane);
   const lw_diagram *d = diagram_of(&asked);
   lw_wall_angles angles = {RAD(33.0), RAD(14.0), RAD(6.0), RAD(11.0)};
   double k;
@@ -334,7 +325,7 @@ Test(diagram, states_stand_in_their_order) {
   for (int i = 0; i < FEW; i++) {
     lw_plane plane = random_plane(&d);
     plane.slope_rad = plane.batter_rad = plane.wall_friction_rad = 0.0;
-    lw_diagram_asked asked = asked_of(&plane);
+    lw_diagram_asked asked = lw_diagram_ask(&plane);
     const lw_diagram *made = diagram_of(&asked);
     double rest = made->way[LW_WAY_AT_REST].thrust.horizontal_kn_per_m;
     for (int k = 0; k < LW_WAY_COUNT; k++) {
@@ -350,13 +341,13 @@ Test(diagram, states_stand_in_their_order) {
 Test(diagram, a_method_without_an_answer_says_why) {
   lw_plane plane = pressure_plane(30.0);
   plane.seismic = (lw_seismic){0.1, 0.0, 0.6, false};
-  lw_diagram_asked asked = asked_of(&plane);
+  lw_diagram_asked asked = lw_diagram_ask(&plane);
   const lw_diagram *d = diagram_of(&asked);
   cr_expect(!d->way[LW_WAY_LOG_SPIRAL].known && d->way[LW_WAY_LOG_SPIRAL].error.reason == LW_REASON_NO_WEDGE);
   cr_expect(d->way[LW_WAY_COULOMB].known && d->way[LW_WAY_AT_REST].known);
   plane.seismic = (lw_seismic){0};
   plane.slope_rad = RAD(34.0);
-  asked = asked_of(&plane);
+  asked = lw_diagram_ask(&plane);
   d = diagram_of(&asked);
   cr_expect_eq(d->way[LW_WAY_RANKINE].error.reason, LW_REASON_STEEPER_THAN_FRICTION);
   cr_expect_eq(d->way[LW_WAY_COULOMB].error.reason, LW_REASON_STEEPER_THAN_FRICTION);
@@ -365,11 +356,29 @@ Test(diagram, a_method_without_an_answer_says_why) {
 /* An upright plane that begins higher, behind a wall that leans back: one row above the back's top. */
 Test(diagram, the_upright_plane_may_begin_higher) {
   lw_plane plane = pressure_plane(30.0);
-  lw_diagram_asked asked = asked_of(&plane);
+  lw_diagram_asked asked = lw_diagram_ask(&plane);
   asked.upright.height_m = plane.height_m + 0.25;
   const lw_diagram *d = diagram_of(&asked);
   cr_expect_float_eq(d->depth[0].depth_m, -0.25, 1e-12);
   cr_expect(d->depth[0].soil_kpa[LW_WAY_RANKINE].known && !d->depth[0].soil_kpa[LW_WAY_COULOMB].known);
   double area = area_of(d, LW_WAY_RANKINE, false), level = d->way[LW_WAY_RANKINE].thrust.horizontal_kn_per_m;
   cr_expect_lt(fabs(area / level - 1.0), 1e-9, "%.12g, thrust %.12g", area, level);
+}
+
+/* A slip of the pen in a caller's plane: no answer, no row, and nothing read past a list. */
+Test(diagram, a_plane_that_is_none_has_no_rows) {
+  const double wild[] = {NAN, INFINITY, -1.0, 0.0};
+  for (int i = 0; i < 8; i++) {
+    lw_plane plane = pressure_plane(30.0);
+    if (i < 4) plane.height_m = wild[i];
+    if (i == 4) plane.layer_count = LW_SOIL_MAX + 1;
+    if (i == 5) plane.load_count = LW_SITE_LOAD_MAX + 1;
+    if (i == 6) plane.layer[0].friction_rad = NAN;
+    if (i == 7) plane.layer[0].unit_weight_kn_per_m3 = 0.0;
+    lw_diagram_asked asked = lw_diagram_ask(&plane);
+    const lw_diagram *d = diagram_of(&asked);
+    cr_expect_eq(d->depth_count, 0, "plane %d", i);
+    for (int k = 0; k < LW_WAY_COUNT; k++)
+      cr_expect(!d->way[k].known && d->way[k].error.text[0] != '\0', "plane %d", i);
+  }
 }

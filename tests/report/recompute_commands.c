@@ -37,9 +37,25 @@ static const char *const COMMANDS[] = {
     "state=passive 'method passive by=log spiral' method=coulomb 'back batter=-11.3 deg'",
     "pressure 'friction angle=29.3 deg' 'wall friction=14.7 deg' 'wall height=1.13 m' 'unit weight=18.1 "
     "kN/m3' "
-    "'cohesion=2.3 kPa' state=passive 'method passive by=annex c' method=coulomb 'back batter=3.7 deg'"};
+    "'cohesion=2.3 kPa' state=passive 'method passive by=annex c' method=coulomb 'back batter=3.7 deg'",
+    "pressure --working 'friction angle=33.3 deg' 'unit weight=17.3 kN/m3' 'wall height=1.37 m' "
+    "'wall friction=50 %' 'soil 1 bottom=0.53 m' 'soil 2 friction angle=27.7 deg' 'soil 2 cohesion=1.3 kPa' "
+    "'soil 2 unit weight=18.9 kN/m3' 'water depth=0.91 m' 'load 1 kind=strip' 'load 1 pressure=9.3 kPa' "
+    "'load 1 near edge=0.37 m' 'load 1 far edge=1.13 m' 'load 2 kind=line' 'load 2 force=2.7 kN/m' "
+    "'load 2 distance=0.83 m' 'load 3 pressure=2.7 kPa'",
+    "pressure --working 'friction angle=33.3 deg' 'unit weight=17.3 kN/m3' 'wall height=1.37 m' "
+    "'back batter=3.3 deg' 'load 1 kind=point' 'load 1 force=3.1 kN' 'load 1 distance=0.57 m'",
+    "pressure --working 'friction angle=33.3 deg' 'unit weight=17.3 kN/m3' 'wall height=1.37 m' "
+    "'ground slope=7.3 deg' 'method load pressure=doubled' 'load 1 kind=strip' 'load 1 pressure=9.3 kPa' "
+    "'load 1 near edge=0.37 m' 'load 1 far edge=1.13 m' 'load 1 below ground=0.13 m'",
+    "pressure --working 'friction angle=33.3 deg' 'unit weight=17.3 kN/m3' 'wall height=1.37 m' "
+    "'method load pressure=curves' 'load 1 kind=line' 'load 1 force=2.7 kN/m' 'load 1 distance=0.83 m'",
+    "pressure --working 'friction angle=33.3 deg' 'unit weight=17.3 kN/m3' 'wall height=1.37 m' "
+    "'method load pressure=curves' 'load 1 kind=point' 'load 1 force=3.1 kN' 'load 1 distance=0.37 m'",
+    "pressure --working docs/demo/bank.csv"};
 
-static const int LEAST_STEPS[sizeof COMMANDS / sizeof *COMMANDS] = {57, 51, 60, 5, 1, 43, 14, 13, 7};
+static const int LEAST_STEPS[sizeof COMMANDS / sizeof *COMMANDS] = {57, 51,  60, 5,  1,  43, 14, 13,
+                                                                    7,  150, 70, 70, 70, 70, 60};
 /* Those that are told in feet and pounds too. */
 static const char *const IN_UNITS[] = {"bearing", "slip"};
 

@@ -73,11 +73,15 @@ static double loads(lw_pressure_view *v, double y_mm) {
 }
 
 double lw_pressure_legend(lw_pressure_view *v, double y_mm) {
+  static const char ALL[] = "Each figure is the level part of the thrust of soil and uniform load, the area "
+                            "under its line. This drawing is no design and no approval.";
+  static const char WALL[] = " The wall is as built: no person, no earthquake, no rain on its way out, no "
+                             "partial factor. Passive is what this ground would resist with if the wall were "
+                             "pushed into it; no check counts that.";
   double wide = v->s.width_mm - 2.0 * LW_MARGIN_MM;
+  char words[480];
+  lw_print(words, sizeof words, "%s%s", ALL, v->page->headline[0] ? WALL : "");
   y_mm = ways(v, y_mm);
   y_mm = loads(v, y_mm + 1.0);
-  return lw_sketch_wrap(
-      v->s.paper, (lw_xy_mm){LW_MARGIN_MM, y_mm + 1.0}, wide, LW_SMALL_MM, false,
-      "Each figure is the level part of the thrust of soil and uniform load, the area under "
-      "its line. This drawing is no design and no approval.");
+  return lw_sketch_wrap(v->s.paper, (lw_xy_mm){LW_MARGIN_MM, y_mm + 1.0}, wide, LW_SMALL_MM, false, words);
 }

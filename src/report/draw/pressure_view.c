@@ -177,10 +177,11 @@ lw_status lw_draw_pressure(const lw_pressure_page *page, double width_mm, lw_dra
     v->s.width_mm = width_mm;
     v->page = page;
     v->d = page->diagram;
-    if (choose_scale(v))
+    if (v->d->depth_count > 0 && choose_scale(v))
       choose_squeeze(v);
     else
-      status = lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NONE, "the plane is too high to be drawn");
+      status =
+          lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NONE, "the plane is too high to be drawn, or none");
   }
   if (status == LW_OK) {
     lw_drawing_begin(drawing, LW_ROLE_FIGURE);
