@@ -85,7 +85,7 @@ typedef struct lw_diagram {
   lw_diagram_depth depth[LW_DIAGRAM_DEPTHS];
 } lw_diagram;
 
-/** What is asked of one plane by itself: the back as it is, and an upright plane as high with the same ground.
+/** What is asked of one plane by itself: the back as it is, and upright behind it a plane as high.
  *  in    back   a plane that is filled in; along_ground does not matter
  *  gives both planes; loads by the methods' own theory, numbered from 1 */
 lw_diagram_asked lw_diagram_ask(const lw_plane *back);

@@ -4,7 +4,8 @@
 
 #include <lowwall/lateral.h>
 
-/* Record as a symbol the level pressure of one load at a depth below the plane's top; nothing above the load's level. */
+/* Record as a symbol the level pressure of one load at a depth below the plane's top; nothing where it is not
+ * felt. */
 void lw_elastic_at_record(const lw_plane *plane, int load, lw_load_pressure by, double depth_m,
                           const char *symbol, const lw_working *working);
 

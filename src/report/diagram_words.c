@@ -141,9 +141,12 @@ const char *lw_diagram_load_name(const lw_diagram *diagram, int load, char *out,
 }
 
 void lw_plane_load_words(const lw_plane_load *load, char *out, size_t size) {
+  static const double ENDLESS_M = 500.0;
   char below[40] = "";
   if (load->below_m > 0.0) lw_print(below, sizeof below, ", %.2f m below the ground", load->below_m);
-  if (load->pressure_kpa > 0.0)
+  if (load->pressure_kpa > 0.0 && load->far_m > ENDLESS_M)
+    lw_print(out, size, "strip %.1f kPa, from %.2f m behind on%s", load->pressure_kpa, load->near_m, below);
+  else if (load->pressure_kpa > 0.0)
     lw_print(out, size, "strip %.1f kPa, %.2f to %.2f m behind%s", load->pressure_kpa, load->near_m,
              load->far_m, below);
   else if (load->force_kn_per_m > 0.0)

@@ -50,7 +50,7 @@ static bool choose_scale(lw_pressure_view *v) {
 
 /* The ground is drawn narrower than it is where a back that leans far, or a load, would be out of sight. */
 static void choose_squeeze(lw_pressure_view *v) {
-  static const double LEAST = 0.2;
+  static const double LEAST = 0.4;
   const lw_plane *back = &v->d->asked.back;
   double lean = 1.4 * fabs(tan(back->batter_rad)) * back->height_m, reach = 1.1 * loads_reach(v->d);
   double wanted = fmax(lean, reach) * v->s.mm_per_m, room = shares_of(v).ground_mm;
