@@ -14,6 +14,8 @@ static const char *const US[] = {
 
 enum { EIGHTHS = 8, INCHES = 12 };
 
+static const double MM = 1000.0;
+
 /* A push of ten thousand pounds a foot or more is told in kips. */
 static const double KIP = 1000.0, IN_KIPS_FROM = 10000.0;
 
@@ -107,21 +109,45 @@ lw_amount lw_moment(lw_units units, double knm_per_m, int decimals) {
   return figure(knm_per_m, decimals, "kN m/m");
 }
 
-lw_apart lw_metres_apart(lw_units units, double one_m, double other_m, int decimals) {
-  enum { DECIMALS_MOST = 4 };
-  lw_apart apart = {lw_metres(units, one_m, decimals), lw_metres(units, other_m, decimals)};
-  double one = lw_in_units(units, LW_KIND_LENGTH, one_m), other = lw_in_units(units, LW_KIND_LENGTH, other_m);
-  while (++decimals <= DECIMALS_MOST) {
-    bool same = strcmp(apart.one.text, apart.other.text) == 0;
-    if (!same || fabs(one_m - other_m) <= 0.0) break;
-    apart.one = figure(one, decimals, lw_units_name(units, LW_KIND_LENGTH));
-    apart.other = figure(other, decimals, lw_units_name(units, LW_KIND_LENGTH));
-  }
+enum { DECIMALS_MOST = 4 };
+
+/* The value with so many decimals; US lengths in inches. */
+static lw_amount finer(lw_units units, lw_kind kind, double value, int decimals) {
+  double figures = lw_in_units(units, kind, value);
+  if (kind == LW_KIND_LENGTH && units == LW_UNITS_US) return figure(figures * INCHES, decimals, "in");
+  return figure(figures, decimals, lw_units_name(units, kind));
+}
+
+static bool read_the_same(const lw_apart *apart, double one, double other) {
+  return strcmp(apart->one.text, apart->other.text) == 0 && fabs(one - other) > 0.0;
+}
+
+lw_apart lw_amounts_apart(lw_units units, lw_kind kind, double one, double other, int decimals) {
+  lw_apart apart = {lw_amount_of(units, kind, one, decimals), lw_amount_of(units, kind, other, decimals)};
+  if (lw_units_differ(units, kind)) decimals = 0;
+  while (++decimals <= DECIMALS_MOST && read_the_same(&apart, one, other))
+    apart = (lw_apart){finer(units, kind, one, decimals), finer(units, kind, other, decimals)};
   return apart;
 }
 
+lw_apart lw_metres_apart(lw_units units, double one_m, double other_m, int decimals) {
+  return lw_amounts_apart(units, LW_KIND_LENGTH, one_m, other_m, decimals);
+}
+
+lw_apart lw_millimetres_apart(lw_units units, double one_m, double other_m) {
+  lw_apart apart = {lw_millimetres(units, one_m), lw_millimetres(units, other_m)};
+  if (units == LW_UNITS_US) return lw_metres_apart(units, one_m, other_m, 3);
+  for (int decimals = 1; decimals <= DECIMALS_MOST && read_the_same(&apart, one_m, other_m); decimals++)
+    apart = (lw_apart){figure(one_m * MM, decimals, "mm"), figure(other_m * MM, decimals, "mm")};
+  return apart;
+}
+
+lw_amount lw_millimetres_again(lw_units units, double length_m) {
+  return lw_amount_again(units, LW_KIND_LENGTH, units == LW_UNITS_US ? length_m : length_m * MM,
+                         units == LW_UNITS_US ? 3 : 0);
+}
+
 lw_amount lw_millimetres(lw_units units, double length_m) {
-  static const double MM = 1000.0;
   if (units == LW_UNITS_US) return lw_metres(units, length_m, 3);
   return figure(length_m * MM, 0, "mm");
 }

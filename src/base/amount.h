@@ -27,13 +27,17 @@ lw_amount lw_metres(lw_units units, double length_m, int decimals);
 lw_amount lw_amount_again(lw_units units, lw_kind kind, double si, int decimals);
 /** A moment a metre of wall: "0.59 kN m/m". */
 lw_amount lw_moment(lw_units units, double knm_per_m, int decimals);
-/* Two lengths that are compared. */
+/** A length beside one of the same unit: as lw_amount_again, in millimetres. */
+lw_amount lw_millimetres_again(lw_units units, double length_m);
+/* Two values that are compared. */
 typedef struct lw_apart {
   lw_amount one, other;
 } lw_apart;
-/** Told so that they do not read the same where they differ: with the decimals of lw_metres or, if that is
- *  not enough, in metres or feet with up to four. */
+/** Told so that they do not read the same where they differ: as lw_amount_of has them or, if that is not
+ *  enough, with up to four decimals; US lengths in inches then. */
+lw_apart lw_amounts_apart(lw_units units, lw_kind kind, double one, double other, int decimals);
 lw_apart lw_metres_apart(lw_units units, double one_m, double other_m, int decimals);
+lw_apart lw_millimetres_apart(lw_units units, double one_m, double other_m);
 /** A length in whole millimetres, or inches to 1/8 and the feet before them. */
 lw_amount lw_millimetres(lw_units units, double length_m);
 

@@ -101,8 +101,7 @@ static lw_status make_solid(const lw_laying *laying) {
   return LW_OK;
 }
 
-lw_status lw_order_make(const lw_result *result, lw_order *order, lw_plan_fault *fault) {
-  memset(order, 0, sizeof *order);
+static lw_status make(const lw_result *result, lw_order *order, lw_plan_fault *fault) {
   const lw_laying laying = begin(result, order);
   lw_status status = lw_plan_build(&laying, &order->plan, fault);
   if (status != LW_OK) return status;
@@ -125,4 +124,12 @@ lw_status lw_order_make(const lw_result *result, lw_order *order, lw_plan_fault 
   lw_order_setting_out(&laying);
   lw_order_work(&laying);
   return LW_OK;
+}
+
+lw_status lw_order_make(const lw_result *result, lw_order *order, lw_plan_fault *fault) {
+  memset(order, 0, sizeof *order);
+  order->units = result->units;
+  lw_status status = make(result, order, fault);
+  if (status != LW_OK) fault->units = result->units;
+  return status;
 }

@@ -16,10 +16,10 @@ static void start_row(const lw_result *result, lw_text *out) {
   lw_text_add(out, ",");
 }
 
-static void line(const lw_order_line *l, lw_text *out) {
+static void line(const lw_order_line *l, lw_units units, lw_text *out) {
   lw_text_addf(out, "%s,", lw_order_line_slug(l->kind));
   char name[LW_LINE_NAME], note[LW_LINE_NOTE];
-  quoted(out, lw_order_line_name(l, name));
+  quoted(out, lw_order_line_name(l, units, name));
   lw_text_addf(out, ",%.3f,", l->net);
   if (l->allowance_known)
     lw_text_addf(out, "%.3f,%s", l->allowance, l->pieces ? "pieces" : "share");
@@ -28,7 +28,7 @@ static void line(const lw_order_line *l, lw_text *out) {
   lw_text_addf(out, ",%.3f,%s,", l->order, lw_line_unit_slug(lw_order_line_unit(l->kind)));
   if (l->mass_kg > 0.0) lw_text_addf(out, "%.0f", l->mass_kg);
   lw_text_add(out, ",");
-  quoted(out, lw_order_line_note(l, note));
+  quoted(out, lw_order_line_note(l, units, note));
   lw_text_add(out, "\n");
 }
 
@@ -60,7 +60,7 @@ static void lines(const lw_result *result, const lw_order *order, lw_text *out) 
   lw_text_add(out, ",,,,,,,\n");
   for (int i = 0; i < order->line_count; i++) {
     start_row(result, out);
-    line(&order->line[i], out);
+    line(&order->line[i], order->units, out);
   }
   for (int i = 0; i < order->cut_count; i++) {
     start_row(result, out);

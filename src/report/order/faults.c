@@ -3,6 +3,7 @@
 
 #include <lowwall/report.h>
 
+#include "base/amount.h"
 #include "base/print.h"
 #include "sheet/faults.h"
 
@@ -24,9 +25,10 @@ static void of_turn(const lw_case_order *items, const lw_plan_fault *fault, lw_f
   if (fault->kind == LW_PLAN_MITRE) {
     lw_print(item, sizeof item, "turn %d angle", fault->at + 1);
     lw_print(wanted, sizeof wanted,
-             "a turn whose mitre leaves %.0f %% of a block of %.0f mm: at most %.0f deg with blocks so "
+             "a turn whose mitre leaves %.0f %% of a block of %s: at most %.0f deg with blocks so "
              "deep, a right angle, two lesser turns, or a curve",
-             fault->share * 100.0, fault->length_m * 1000.0, floor(fault->angle_rad * LW_DEG_PER_RAD));
+             fault->share * 100.0, lw_millimetres(fault->units, fault->length_m).text,
+             floor(fault->angle_rad * LW_DEG_PER_RAD));
   }
   add(faults, &items->turn[fault->at], item, wanted);
 }
@@ -52,8 +54,8 @@ static void of_run(const lw_case_order *items, const lw_plan_fault *fault, lw_fa
 static void of_runs(const lw_case_order *items, const lw_plan_fault *fault, lw_faults *faults) {
   char wanted[120] = "runs that close the plan";
   if (fault->kind == LW_PLAN_APART)
-    lw_print(wanted, sizeof wanted, "runs that come back to their beginning; they end %.0f mm from it",
-             fault->length_m * 1000.0);
+    lw_print(wanted, sizeof wanted, "runs that come back to their beginning; they end %s from it",
+             lw_millimetres(fault->units, fault->length_m).text);
   add(faults, &items->run[fault->at].length, "run n length", wanted);
 }
 

@@ -158,14 +158,14 @@ static void lines(json_t *root, const lw_order *order) {
     json_t *line = lw_json_entry(list);
     lw_json_set_text(line, "slug", lw_order_line_slug(l->kind));
     char name[LW_LINE_NAME], words[LW_LINE_NOTE];
-    lw_json_set_text(line, "name", lw_order_line_name(l, name));
+    lw_json_set_text(line, "name", lw_order_line_name(l, order->units, name));
     lw_json_set_text(line, "unit", lw_line_unit_slug(lw_order_line_unit(l->kind)));
     lw_json_set_double(line, "net", l->net);
     known(line, "allowance", l->allowance, l->allowance_known);
     lw_json_set_text(line, "allowance_in", l->pieces ? "pieces" : "share");
     lw_json_set_double(line, "order", l->order);
     known(line, "mass_kg", l->mass_kg, l->mass_kg > 0.0);
-    lw_json_set_text(line, "note", lw_order_line_note(l, words));
+    lw_json_set_text(line, "note", lw_order_line_note(l, order->units, words));
     lw_json_set_text(line, "source", l->source);
   }
 }

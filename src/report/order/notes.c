@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "base/amount.h"
 #include "base/print.h"
 
 /* What to mind about an order, in sentences. */
@@ -10,28 +11,30 @@
 typedef void (*sentence)(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]);
 
 static void nearly_closed(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]) {
-  (void)order;
   lw_print(out, LW_ORDER_SENTENCE,
-           "The runs end %.0f mm from where they began, and are taken as a wall with two ends: measure "
+           "The runs end %s from where they began, and are taken as a wall with two ends: measure "
            "again if it is to close.",
-           n->length_m * 1000.0);
+           lw_millimetres(order->units, n->length_m).text);
 }
 
 static void corner_turned(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]) {
-  lw_print(
-      out, LW_ORDER_SENTENCE,
-      "The corner after run %d is laid with turned blocks: a mitre through blocks %.0f mm deep takes %.0f "
-      "mm of their %.0f mm, and no sound piece is left.",
-      n->number, n->depth_m * 1000.0, n->length_m * 1000.0, order->plan.unit_m * 1000.0);
+  lw_print(out, LW_ORDER_SENTENCE,
+           "The corner after run %d is laid with turned blocks: a mitre through blocks %s deep takes %s of "
+           "their %s, and no sound piece is left.",
+           n->number, lw_millimetres(order->units, n->depth_m).text,
+           lw_millimetres(order->units, n->length_m).text,
+           lw_millimetres(order->units, order->plan.unit_m).text);
 }
 
 static void corner_stagger(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]) {
-  lw_print(out, LW_ORDER_SENTENCE,
-           "Blocks of %.0f x %.0f mm turned at a corner overlap by %.0f mm there, whatever the lengths "
-           "of the runs; %.0f mm is a quarter of a unit. Half bond comes by itself where a block is "
-           "twice as long as deep.",
-           order->plan.unit_m * 1000.0, order->plan.depth_m * 1000.0, n->length_m * 1000.0,
-           order->overlap_needs_m * 1000.0);
+  const lw_apart overlap = lw_millimetres_apart(order->units, n->length_m, order->overlap_needs_m);
+  lw_print(
+      out, LW_ORDER_SENTENCE,
+      "Blocks of %s x %s turned at a corner overlap by %s there, whatever the lengths of the runs; %s is "
+      "a quarter of a unit. Half bond comes by itself where a block is "
+      "twice as long as deep.",
+      lw_millimetres_again(order->units, order->plan.unit_m).text,
+      lw_millimetres(order->units, order->plan.depth_m).text, overlap.one.text, overlap.other.text);
 }
 
 static void corner_mitre(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]) {
@@ -46,11 +49,13 @@ static void corner_mitre(const lw_order *order, const lw_order_note *n, char out
 
 static void overlap_short(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]) {
   const lw_course_count *c = &order->course[n->number - 1];
-  lw_print(out, LW_ORDER_SENTENCE,
-           "Course %d, run %d, %.2f m from its beginning: joints overlap by %.0f mm only, %.0f mm is a "
-           "quarter of a unit%s.",
-           n->number, c->overlap_run, c->overlap_at_m, c->overlap_m * 1000.0, order->overlap_needs_m * 1000.0,
-           order->plan.setback_m > 0.0 ? "; the setback moves the bond from course to course" : "");
+  const lw_apart overlap = lw_millimetres_apart(order->units, c->overlap_m, order->overlap_needs_m);
+  lw_print(
+      out, LW_ORDER_SENTENCE,
+      "Course %d, run %d, %s from its beginning: joints overlap by %s only, %s is a quarter of a unit%s.",
+      n->number, c->overlap_run, lw_metres(order->units, c->overlap_at_m, 2).text, overlap.one.text,
+      overlap.other.text,
+      order->plan.setback_m > 0.0 ? "; the setback moves the bond from course to course" : "");
 }
 
 static void short_run(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]) {
@@ -62,21 +67,22 @@ static void short_run(const lw_order *order, const lw_order_note *n, char out[LW
 }
 
 static void step_sliver(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]) {
-  (void)order;
   lw_print(out, LW_ORDER_SENTENCE,
-           "Course %d: beside step S%d, %.2f m along the wall, a piece of %.0f mm has room, under a third of "
+           "Course %d: beside step S%d, %s along the wall, a piece of %s has room, under a third of "
            "a block. Move the step, to half a block from the end, corner or step beside it or more.",
-           n->number, n->step, n->at_m, n->length_m * 1000.0);
+           n->number, n->step, lw_metres(order->units, n->at_m, 2).text,
+           lw_millimetres(order->units, n->length_m).text);
 }
 
 static void curve_too_sharp(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]) {
   const lw_order_run *r = &order->run[n->number - 1];
   bool convex = order->plan.run[n->number - 1].radius_m > 0.0;
+  const lw_apart gap = lw_millimetres_apart(order->units, r->curve_gap_m, order->plan.curve_gap_m);
   lw_print(out, LW_ORDER_SENTENCE,
-           "Run %d: at %.2f m of radius the blocks gape by %.0f mm at the %s, and %.0f mm is allowed: a "
-           "wider curve, tapered blocks, or every block cut.",
-           n->number, r->radius_m, r->curve_gap_m * 1000.0, convex ? "face" : "rear",
-           order->plan.curve_gap_m * 1000.0);
+           "Run %d: at %s of radius the blocks gape by %s at the %s, and %s is allowed: a wider curve, "
+           "tapered blocks, or every block cut.",
+           n->number, lw_metres(order->units, r->radius_m, 2).text, gap.one.text, convex ? "face" : "rear",
+           gap.other.text);
 }
 
 static void cap_butt_joint(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]) {
@@ -92,33 +98,34 @@ static void cap_butt_joint(const lw_order *order, const lw_order_note *n, char o
 
 static void cap_joint_near(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]) {
   const lw_order_run *r = &order->run[n->number - 1];
+  const lw_apart joint = lw_millimetres_apart(order->units, r->cap_joint_m, order->cap_joint_needs_m);
   lw_print(out, LW_ORDER_SENTENCE,
-           "Run %d: a joint of the caps stands %.0f mm from one of the blocks below, %.2f m from the "
-           "run's beginning; %.0f mm is wanted, and none of the ways tried has it.",
-           n->number, r->cap_joint_m * 1000.0, r->cap_joint_at_m, order->cap_joint_needs_m * 1000.0);
+           "Run %d: a joint of the caps stands %s from one of the blocks below, %s from the run's beginning; "
+           "%s is wanted, and none of the ways tried has it.",
+           n->number, joint.one.text, lw_metres(order->units, r->cap_joint_at_m, 2).text, joint.other.text);
 }
 
 static void cap_narrow(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]) {
+  const lw_apart covers = lw_millimetres_apart(order->units, n->length_m, order->plan.depth_m);
   lw_print(out, LW_ORDER_SENTENCE,
-           "The cap covers %.0f mm of the %.0f mm of the blocks: water and dirt get in behind it.",
-           n->length_m * 1000.0, order->plan.depth_m * 1000.0);
+           "The cap covers %s of the %s of the blocks: water and dirt get in behind it.", covers.one.text,
+           covers.other.text);
 }
 
 static void heavy_unit(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]) {
+  const lw_apart mass = lw_amounts_apart(order->units, LW_KIND_MASS, n->mass_kg, order->lift_mass_kg, 0);
   lw_print(out, LW_ORDER_SENTENCE,
-           "A unit weighs up to %.0f kg, over the %.0f kg that one person should not lift again and "
-           "again: two people or a lifter.",
-           n->mass_kg, order->lift_mass_kg);
+           "A unit weighs up to %s, over the %s that one person should not lift again and again: two people "
+           "or a lifter.",
+           mass.one.text, mass.other.text);
 }
 
 static void ground_over_top(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]) {
-  (void)order;
-  lw_print(
-      out, LW_ORDER_SENTENCE,
-      "The ground in front comes up to the level top of the wall %.2f m from where it is low, and stands "
-      "%.0f mm over it at the other end: beyond that place there is no face. End the wall there, or measure "
-      "the fall again.",
-      n->at_m, n->length_m * 1000.0);
+  lw_print(out, LW_ORDER_SENTENCE,
+           "The ground in front comes up to the level top of the wall %s from where it is low, and stands "
+           "%s over it at the other end: beyond that place there is no face. End the wall there, or measure "
+           "the fall again.",
+           lw_metres(order->units, n->at_m, 2).text, lw_millimetres(order->units, n->length_m).text);
 }
 
 static void no_pad(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]) {
@@ -128,9 +135,9 @@ static void no_pad(const lw_order *order, const lw_order_note *n, char out[LW_OR
   char wall[80];
   lw_print(wall, sizeof wall, under, n->number);
   lw_print(out, LW_ORDER_SENTENCE,
-           "No pad is on the sheet, so none is ordered. Common practice, no source: at least %.0f mm of "
+           "No pad is on the sheet, so none is ordered. Common practice, no source: at least %s of "
            "compacted stone under %s.",
-           n->length_m * 1000.0, wall);
+           lw_millimetres(order->units, n->length_m).text, wall);
 }
 
 /* Sizes by weight finer, as a sieve gives them. */
@@ -185,11 +192,10 @@ static void stone_past_centre(const lw_order *order, const lw_order_note *n, cha
 }
 
 static void pipe_high(const lw_order *order, const lw_order_note *n, char out[LW_ORDER_SENTENCE]) {
-  (void)order;
   lw_print(out, LW_ORDER_SENTENCE,
-           "At its high point the drain pipe lies %.0f mm below the soil behind: more outlets, nearer "
+           "At its high point the drain pipe lies %s below the soil behind: more outlets, nearer "
            "each other, let it begin lower.",
-           n->length_m * 1000.0);
+           lw_millimetres(order->units, n->length_m).text);
 }
 
 const char *lw_order_note_name(const lw_order_note *note, char out[LW_NOTE_SLUG]) {

@@ -27,23 +27,27 @@ static void runs(const lw_page *page, const lw_order *order) {
   for (int i = 0; i < order->plan.run_count; i++) {
     const lw_order_run *r = &order->run[i];
     lw_page_linef(page, LW_TONE_PLAIN,
-                  order->plan.solid ? "  run %d   %7.3f m at its foot, %7.3f m at the top"
-                                    : "  run %d   %7.3f m at the lowest course, %7.3f m at the top",
-                  i + 1, r->length_m, r->top_length_m);
+                  order->plan.solid ? "  run %d   %9s at its foot, %9s at the top"
+                                    : "  run %d   %9s at the lowest course, %9s at the top",
+                  i + 1, lw_metres(page->units, r->length_m, 3).text,
+                  lw_metres(page->units, r->top_length_m, 3).text);
     if (r->fits) lw_page_say(page, "          ", "needs no cut as it is");
     if (r->shorter_known && r->longer_known)
-      lw_page_linef(page, LW_TONE_PLAIN, "          without a cut: %.3f m or %.3f m", r->shorter_m,
-                    r->longer_m);
+      lw_page_linef(page, LW_TONE_PLAIN, "          without a cut: %s or %s",
+                    lw_metres(page->units, r->shorter_m, 3).text,
+                    lw_metres(page->units, r->longer_m, 3).text);
     else if (r->longer_known)
-      lw_page_linef(page, LW_TONE_PLAIN, "          without a cut: %.3f m", r->longer_m);
+      lw_page_linef(page, LW_TONE_PLAIN, "          without a cut: %s",
+                    lw_metres(page->units, r->longer_m, 3).text);
     if (r->no_fit != LW_NO_FIT_NONE)
       lw_page_sayf(page, "          ", "no length without cuts: %s", lw_no_fit_words(r->no_fit));
     if (r->radius_m > 0.0 && r->radius_known)
-      lw_page_sayf(
-          page, "          ",
-          "radius %.2f m at its sharpest course; these blocks go round one of %.2f m or more; their joints "
-          "open by %.0f mm here",
-          r->radius_m, r->least_radius_m, r->curve_gap_m * 1000.0);
+      lw_page_sayf(page, "          ",
+                   "radius %s at its sharpest course; these blocks go round one of %s or more; their joints "
+                   "open by %s here",
+                   lw_metres(page->units, r->radius_m, 2).text,
+                   lw_metres(page->units, r->least_radius_m, 2).text,
+                   lw_millimetres(page->units, r->curve_gap_m).text);
   }
 }
 
@@ -69,51 +73,70 @@ static void corners(const lw_page *page, const lw_order *order) {
 static void courses(const lw_page *page, const lw_order *order) {
   if (order->plan.solid) return;
   lw_page_heading(page, "Courses, the lowest first");
-  lw_page_headf(page, "  %6s %8s %6s %6s %6s %6s %6s %6s  %10s", "course", "face m", "whole", "half", "cut",
-                "mitred", "left", "right", "overlap mm");
+  bool us = page->units == LW_UNITS_US;
+  lw_page_headf(page,
+                us ? "  %6s %8s %6s %6s %6s %6s %6s %6s  %15s" : "  %6s %8s %6s %6s %6s %6s %6s %6s  %10s",
+                "course", us ? "face ft" : "face m", "whole", "half", "cut", "mitred", "left", "right",
+                us ? "overlap" : "overlap mm");
   for (int i = 0; i < order->plan.courses; i++) {
     const lw_course_count *c = &order->course[i];
-    char overlap[32] = "-";
+    char overlap[48] = "-", face[32];
     bool less = c->overlap_known && c->overlap_m < order->overlap_needs_m - 0.001;
     if (c->overlap_known)
-      lw_print(overlap, sizeof overlap, less ? "%.0f less" : "%.0f", c->overlap_m * 1000.0);
-    lw_page_rowf(page, LW_TONE_PLAIN, "  %6d %8.3f %6d %6d %6d %6d %6d %6d  %10s", i + 1, c->face_m, c->whole,
-                 c->half, c->closer, c->mitred, c->left, c->right, overlap);
+      lw_print(overlap, sizeof overlap, "%s%s", lw_millimetres_again(page->units, c->overlap_m).text,
+               less ? " less" : "");
+    lw_number_print(face, sizeof face, lw_in_units(page->units, LW_KIND_LENGTH, c->face_m), us ? 2 : 3);
+    lw_page_rowf(page, LW_TONE_PLAIN,
+                 us ? "  %6d %8s %6d %6d %6d %6d %6d %6d  %15s" : "  %6d %8s %6d %6d %6d %6d %6d %6d  %10s",
+                 i + 1, face, c->whole, c->half, c->closer, c->mitred, c->left, c->right, overlap);
   }
   if (order->overlap_fails_at > 0)
-    lw_page_sayf(page, "  ", "less: under a quarter of a unit, %.0f mm.", order->overlap_needs_m * 1000.0);
+    lw_page_sayf(page, "  ", "less: under a quarter of a unit, %s.",
+                 lw_millimetres(page->units, order->overlap_needs_m).text);
 }
 
 static void cut_line(const lw_page *page, const lw_cut *c, bool several) {
-  char other[40] = "", last[40] = "";
+  char other[40] = "", last[64] = "", prefix[32];
+  const lw_amount long_edge = lw_millimetres(page->units, c->long_m),
+                  short_edge = lw_millimetres(page->units, c->short_m),
+                  waste = lw_millimetres(page->units, c->waste_long_m);
   if (c->base_unit) lw_print(last, sizeof last, ", base unit");
-  if (several && c->cap_depth_m > 0.0) lw_print(last, sizeof last, ", %.0f deep", c->cap_depth_m * 1000.0);
+  if (several && c->cap_depth_m > 0.0)
+    lw_print(last, sizeof last, ", %s deep", lw_millimetres_again(page->units, c->cap_depth_m).text);
   if (c->saw_other_deg > 0.0) lw_print(other, sizeof other, " and %.1f deg", c->saw_other_deg);
+  lw_print(prefix, sizeof prefix, "  %4d  %-11s ", c->count, lw_cut_slug(c->kind));
   if (c->long_m - c->short_m < 0.0005)
-    lw_page_linef(page, LW_TONE_PLAIN, "  %4d  %-11s %4.0f mm, square; waste %.0f mm%s", c->count,
-                  lw_cut_slug(c->kind), c->long_m * 1000.0, c->waste_long_m * 1000.0, last);
+    lw_page_linef(page, LW_TONE_PLAIN, "%s%7s, square; waste %s%s", prefix, long_edge.text, waste.text, last);
+  else if (page->units == LW_UNITS_US)
+    lw_page_sayf(page, prefix, "%s long edge, %s short, saw %.1f deg%s; waste %s and %s%s", long_edge.text,
+                 short_edge.text, c->saw_deg, other, waste.text,
+                 lw_millimetres(page->units, c->waste_short_m).text, last);
   else
-    lw_page_linef(page, LW_TONE_PLAIN,
-                  "  %4d  %-11s %4.0f mm long edge, %4.0f mm short, saw %.1f deg%s; waste %.0f/%.0f mm%s",
-                  c->count, lw_cut_slug(c->kind), c->long_m * 1000.0, c->short_m * 1000.0, c->saw_deg, other,
-                  c->waste_long_m * 1000.0, c->waste_short_m * 1000.0, last);
+    lw_page_linef(page, LW_TONE_PLAIN, "%s%7s long edge, %7s short, saw %.1f deg%s; waste %.0f/%.0f mm%s",
+                  prefix, long_edge.text, short_edge.text, c->saw_deg, other, c->waste_long_m * 1000.0,
+                  c->waste_short_m * 1000.0, last);
 }
 
 static void blanks(const lw_page *page, const lw_order *order) {
+  bool us = page->units == LW_UNITS_US;
   lw_page_say(page, "  ", "Sawn from:");
   for (int i = 0; i < order->blank_count; i++) {
     const lw_blank *b = &order->blank[i];
-    char pieces[120] = "";
+    char pieces[240] = "";
     for (int k = 0; k < b->pieces; k++) {
       size_t used = strlen(pieces);
-      lw_print(pieces + used, sizeof pieces - used, k > 0 ? " + %.0f" : "%.0f", b->piece_m[k] * 1000.0);
+      lw_print(pieces + used, sizeof pieces - used, "%s%s", k > 0 ? " + " : "",
+               lw_millimetres_again(page->units, b->piece_m[k]).text);
     }
-    char far[24] = "", deep[24] = "";
+    char far[48] = "", deep[48] = "", prefix[32];
     bool several = order->cap_sort_count > 1 && b->cap_depth_m > 0.0;
-    if (several) lw_print(deep, sizeof deep, ", %.0f deep", b->cap_depth_m * 1000.0);
-    if (b->far_m > b->rest_m + 1e-9) lw_print(far, sizeof far, "%.0f/", b->far_m * 1000.0);
-    lw_page_linef(page, LW_TONE_PLAIN, "  %4d  %-11s %s mm, %s%.0f mm left%s", b->count,
-                  lw_stock_slug(b->stock), pieces, far, b->rest_m * 1000.0, deep);
+    if (several)
+      lw_print(deep, sizeof deep, ", %s deep", lw_millimetres_again(page->units, b->cap_depth_m).text);
+    if (b->far_m > b->rest_m + 1e-9)
+      lw_print(far, sizeof far, us ? "%s and " : "%s/", lw_millimetres_again(page->units, b->far_m).text);
+    lw_print(prefix, sizeof prefix, "  %4d  %-11s ", b->count, lw_stock_slug(b->stock));
+    lw_page_sayf(page, prefix, "%s%s, %s%s left%s", pieces, us ? "" : " mm", far,
+                 lw_millimetres(page->units, b->rest_m).text, deep);
   }
 }
 
@@ -130,29 +153,59 @@ static void cuts(const lw_page *page, const lw_order *order) {
 static void caps(const lw_page *page, const lw_order *order) {
   if (!order->has_cap) return;
   lw_page_heading(page, "Caps");
-  lw_page_sayf(page, "  ", "%.3f m of front edge, %.0f mm in front of the top course; %d whole and uncut.",
-               order->cap_line_m, order->cap_overhang_m * 1000.0, order->cap_whole);
+  lw_page_sayf(page, "  ", "%s of front edge, %s in front of the top course; %d whole and uncut.",
+               lw_metres(page->units, order->cap_line_m, 3).text,
+               lw_millimetres(page->units, order->cap_overhang_m).text, order->cap_whole);
   if (order->cap_gap_m > 0.0)
-    lw_page_sayf(page, "  ", "Between two caps an open joint of %.0f mm is counted: `joint gap`.",
-                 order->cap_gap_m * 1000.0);
+    lw_page_sayf(page, "  ", "Between two caps an open joint of %s is counted: `joint gap`.",
+                 lw_millimetres(page->units, order->cap_gap_m).text);
   else
     lw_page_say(page, "  ", "Two caps touch: no joint is counted between them (`joint gap`).");
   for (int i = 0; i < order->corner_count; i++) {
     const lw_order_corner *c = &order->corner[i];
     if (!c->mitred) continue; /* a butt joint has its note */
     lw_page_sayf(page, "  ",
-                 "after run %d: a mitre %.0f mm long, %.1f and %.1f deg to the long edges, saw %.1f and %.1f "
-                 "deg; long edges %.0f and %.0f mm over the short ones",
-                 c->run + 1, c->cap_mitre_m * 1000.0, c->cap_angle_deg[0], c->cap_angle_deg[1],
-                 c->cap_saw_deg[0], c->cap_saw_deg[1], c->cap_extra_m[0] * 1000.0,
-                 c->cap_extra_m[1] * 1000.0);
+                 "after run %d: a mitre %s long, %.1f and %.1f deg to the long edges, saw %.1f and %.1f "
+                 "deg; long edges %s and %s over the short ones",
+                 c->run + 1, lw_millimetres(page->units, c->cap_mitre_m).text, c->cap_angle_deg[0],
+                 c->cap_angle_deg[1], c->cap_saw_deg[0], c->cap_saw_deg[1],
+                 lw_millimetres_again(page->units, c->cap_extra_m[0]).text,
+                 lw_millimetres(page->units, c->cap_extra_m[1]).text);
   }
   if (order->cap_wedge_deg > 0.0)
     lw_page_sayf(page, "  ", "On the curve each cap is cut %.1f deg at both ends.", order->cap_wedge_deg);
   for (int i = 0; i < order->plan.run_count; i++)
     if (order->run[i].cap_joint_known)
-      lw_page_sayf(page, "  ", "run %d: joints at least %.0f mm from those of the blocks", i + 1,
-                   order->run[i].cap_joint_m * 1000.0);
+      lw_page_sayf(page, "  ", "run %d: joints at least %s from those of the blocks", i + 1,
+                   lw_millimetres(page->units, order->run[i].cap_joint_m).text);
+}
+
+/* As the yard weighs it: what is loose in tonnes, or in the tons of 2000 lb that a US one has. */
+static void mass_words(lw_units units, double mass_kg, bool loose, char *out, size_t size) {
+  static const double TON_LB = 2000.0, TONNE_KG = 1000.0;
+  double lb = lw_in_units(units, LW_KIND_MASS, mass_kg);
+  if (!loose)
+    lw_print(out, size, "%s", lw_amount_of(units, LW_KIND_MASS, mass_kg, 0).text);
+  else if (units == LW_UNITS_US)
+    lw_print(out, size, "%.2f tons", lb / TON_LB);
+  else
+    lw_print(out, size, "%.2f t", mass_kg / TONNE_KG);
+}
+
+static lw_kind kind_of(lw_line_unit unit) {
+  return unit == LW_UNIT_M3   ? LW_KIND_VOLUME
+         : unit == LW_UNIT_M2 ? LW_KIND_AREA
+         : unit == LW_UNIT_M  ? LW_KIND_LENGTH
+                              : LW_KIND_COUNT;
+}
+
+static double in_unit(lw_units units, lw_line_unit unit, double value) {
+  return lw_in_units(units, kind_of(unit), value);
+}
+
+static const char *unit_name(lw_units units, lw_line_unit unit) {
+  return units == LW_UNITS_US && kind_of(unit) != LW_KIND_COUNT ? lw_units_name(units, kind_of(unit))
+                                                                : lw_line_unit_slug(unit);
 }
 
 static void lines(const lw_page *page, const lw_order *order) {
@@ -166,42 +219,46 @@ static void lines(const lw_page *page, const lw_order *order) {
       lw_print(allowance, sizeof allowance, "+%.0f", l->allowance);
     else if (l->allowance_known)
       lw_print(allowance, sizeof allowance, "%.0f %%", l->allowance * 100.0);
-    bool tonnes = unit == LW_UNIT_M3; /* as the yard weighs it */
-    if (l->mass_kg > 0.0)
-      lw_print(mass, sizeof mass, tonnes ? "%.2f t" : "%.0f kg", tonnes ? l->mass_kg / 1000.0 : l->mass_kg);
+    if (l->mass_kg > 0.0) mass_words(page->units, l->mass_kg, unit == LW_UNIT_M3, mass, sizeof mass);
     lw_page_rowf(page, LW_TONE_PLAIN,
                  whole  ? "  %-36.36s %8.0f %6s %8.0f %-6s %s"
                  : bags ? "  %-36.36s %8.2f %6s %8.0f %-6s %s"
                         : "  %-36.36s %8.2f %6s %8.2f %-6s %s",
-                 lw_order_line_name(l, name), l->net, allowance, l->order, lw_line_unit_slug(unit), mass);
-    const char *said = lw_order_line_note(l, note);
+                 lw_order_line_name(l, page->units, name), in_unit(page->units, unit, l->net), allowance,
+                 in_unit(page->units, unit, l->order), unit_name(page->units, unit), mass);
+    const char *said = lw_order_line_note(l, page->units, note);
     if (said[0] != '\0') lw_page_say(page, "      ", said);
   }
 }
 
 static void carrying(const lw_page *page, const lw_order *order) {
   lw_page_heading(page, "To carry");
-  lw_page_sayf(page, "  ", "%.0f kg in all, %.0f kg of it dug and carried away.", order->carried_kg,
-               order->spoil_kg);
+  lw_page_sayf(page, "  ", "%s in all, %s of it dug and carried away.",
+               lw_amount_of(page->units, LW_KIND_MASS, order->carried_kg, 0).text,
+               lw_amount_of(page->units, LW_KIND_MASS, order->spoil_kg, 0).text);
   lw_page_sayf(page, "  ", "Spoil: %d trips of a barrow, %d of a skip or truck.", order->spoil_barrows,
                order->skips);
   if (order->barrows > 0)
-    lw_page_sayf(page, "  ", "Stone, sand and soil: %.2f m3 loose, %d trips of a barrow.", order->loose_m3,
-                 order->barrows);
+    lw_page_sayf(page, "  ", "Stone, sand and soil: %s loose, %d trips of a barrow.",
+                 lw_amount_of(page->units, LW_KIND_VOLUME, order->loose_m3, 2).text, order->barrows);
   if (order->plan.solid) {
     lw_page_sayf(page, "  ",
-                 "Skip and heaps stand at least %.2f m behind the wall, and never in front of an open dig.",
-                 order->pallet_distance_m);
+                 "Skip and heaps stand at least %s behind the wall, and never in front of an open dig.",
+                 lw_metres(page->units, order->pallet_distance_m, 2).text);
     return;
   }
-  lw_page_sayf(page, "  ", "A block weighs %.0f kg.", order->unit_mass_kg);
+  lw_page_sayf(page, "  ", "A block weighs %s.",
+               lw_amount_of(page->units, LW_KIND_MASS, order->unit_mass_kg, 0).text);
   if (order->base_unit_mass_kg > 0.0)
-    lw_page_sayf(page, "  ", "A deeper block of the base courses weighs %.0f kg.", order->base_unit_mass_kg);
-  if (order->cap_mass_kg > 0.0) lw_page_sayf(page, "  ", "A cap weighs %.0f kg.", order->cap_mass_kg);
+    lw_page_sayf(page, "  ", "A deeper block of the base courses weighs %s.",
+                 lw_amount_of(page->units, LW_KIND_MASS, order->base_unit_mass_kg, 0).text);
+  if (order->cap_mass_kg > 0.0)
+    lw_page_sayf(page, "  ", "A cap weighs %s.",
+                 lw_amount_of(page->units, LW_KIND_MASS, order->cap_mass_kg, 0).text);
   lw_page_sayf(page, "  ",
-               "Pallets of blocks: %d. Pallets, skip and heaps stand at least %.2f m behind the wall, and "
+               "Pallets of blocks: %d. Pallets, skip and heaps stand at least %s behind the wall, and "
                "never in front of an open dig.",
-               order->pallets, order->pallet_distance_m);
+               order->pallets, lw_metres(page->units, order->pallet_distance_m, 2).text);
 }
 
 void lw_order_notes_text(const lw_page *page, const lw_order *order) {

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "words.h"
 
+#include "base/amount.h"
 #include "base/print.h"
 
 /* Names and short words. */
@@ -39,10 +40,11 @@ static const line_words LINES[LW_LINE_COUNT] = {
     [LW_LINE_BLOCK_FILL] = {"fill of hollow blocks", "clean stone that runs into every void"},
 };
 
-const char *lw_order_line_name(const lw_order_line *line, char out[LW_LINE_NAME]) {
+const char *lw_order_line_name(const lw_order_line *line, lw_units units, char out[LW_LINE_NAME]) {
   if (line->between_tails) return "fill of the blocks and between tails";
   if (!(line->cap_depth_m > 0.0)) return LINES[line->kind].name;
-  lw_print(out, LW_LINE_NAME, "%s, %.0f mm deep", LINES[line->kind].name, line->cap_depth_m * 1000.0);
+  lw_print(out, LW_LINE_NAME, "%s, %s deep", LINES[line->kind].name,
+           lw_millimetres(units, line->cap_depth_m).text);
   return out;
 }
 
@@ -59,16 +61,16 @@ static const char *sawn_note(const lw_order_line *l, char out[LW_LINE_NOTE]) {
   return out;
 }
 
-const char *lw_order_line_note(const lw_order_line *l, char out[LW_LINE_NOTE]) {
+const char *lw_order_line_note(const lw_order_line *l, lw_units units, char out[LW_LINE_NOTE]) {
   if (l->sawn > 0) return sawn_note(l, out);
   if (l->behind_pad) return "clean, one size; behind the pad and up to the soil over it";
   if (l->kinds > 0)
     lw_print(out, LW_LINE_NOTE, "%.0f for each of %d kinds of mitred unit, sawn as the cutting list says",
              l->spare_each, l->kinds);
   else if (l->kind == LW_LINE_WALL_STONE)
-    lw_print(out, LW_LINE_NOTE,
-             "%.2f m3 in place at %.1f kN/m3, which is with its voids where it is stone laid dry",
-             l->volume_m3, l->unit_weight_kn_per_m3);
+    lw_print(out, LW_LINE_NOTE, "%s in place at %s, which is with its voids where it is stone laid dry",
+             lw_amount_of(units, LW_KIND_VOLUME, l->volume_m3, 2).text,
+             lw_amount_of(units, LW_KIND_UNIT_WEIGHT, l->unit_weight_kn_per_m3, 1).text);
   else
     return LINES[l->kind].note;
   return out;

@@ -8,9 +8,9 @@
 enum { LW_LINE_NAME = 64, LW_LINE_NOTE = 200, LW_SPOT_NAME = 64, LW_NOTE_SLUG = 32, LW_ORDER_SENTENCE = 360 };
 
 /* The name of a line; of caps of several depths with the depth. */
-const char *lw_order_line_name(const lw_order_line *line, char out[LW_LINE_NAME]);
+const char *lw_order_line_name(const lw_order_line *line, lw_units units, char out[LW_LINE_NAME]);
 /* What is said below a line; "" when nothing is. */
-const char *lw_order_line_note(const lw_order_line *line, char out[LW_LINE_NOTE]);
+const char *lw_order_line_note(const lw_order_line *line, lw_units units, char out[LW_LINE_NOTE]);
 
 /* "B1" first corner of the base line, "T1" of the top line, "C2" centre of a curve, "S1" step. */
 const char *lw_peg_name(const lw_peg *peg, char out[LW_SPOT_NAME]);
