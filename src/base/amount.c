@@ -92,9 +92,28 @@ lw_amount lw_metres(lw_units units, double length_m, int decimals) {
   return lw_amount_of(units, LW_KIND_LENGTH, length_m, decimals);
 }
 
+static bool of_eighths(double length_m) {
+  double eighths = lw_in_units(LW_UNITS_US, LW_KIND_LENGTH, length_m) * INCHES * EIGHTHS;
+  return fabs(eighths - round(eighths)) < 1e-6;
+}
+
+lw_amount lw_exactly(lw_units units, lw_kind kind, double si, const char *metric_unit) {
+  lw_amount amount;
+  bool us = lw_units_differ(units, kind), length = kind == LW_KIND_LENGTH;
+  if (us && length && of_eighths(si)) return lw_metres(units, si, 3);
+  const char *name = !us ? metric_unit : length ? "in" : lw_units_name(units, kind);
+  const lw_unit *unit = lw_unit_find(kind, name, strlen(name));
+  lw_print(amount.text, sizeof amount.text, name[0] != '\0' ? "%.6g %s" : "%.6g%s",
+           unit != NULL ? si / unit->to_si : si, name);
+  return amount;
+}
+
 lw_amount lw_value_of(lw_units units, lw_kind kind, double si) {
   enum { DECIMALS = 2 };
-  return kind == LW_KIND_LENGTH ? lw_millimetres(units, si) : lw_amount_of(units, kind, si, DECIMALS);
+  static const double HALF_YARD_M3 = 0.5 * 0.9144 * 0.9144 * 0.9144, CUBIC_FOOT_M3 = 0.3048 * 0.3048 * 0.3048;
+  if (kind == LW_KIND_LENGTH) return lw_millimetres(units, si);
+  bool small = units == LW_UNITS_US && kind == LW_KIND_VOLUME && si < HALF_YARD_M3;
+  return small ? figure(si / CUBIC_FOOT_M3, 1, "ft3") : lw_amount_of(units, kind, si, DECIMALS);
 }
 
 lw_amount lw_amount_again(lw_units units, lw_kind kind, double si, int decimals) {

@@ -22,6 +22,9 @@ lw_amount lw_amount_of(lw_units units, lw_kind kind, double si, int decimals);
 lw_amount lw_value_of(lw_units units, lw_kind kind, double si);
 /** A length in metres with so many decimals, or feet and inches as above. */
 lw_amount lw_metres(lw_units units, double length_m, int decimals);
+/** A value that somebody is to type: with six digits in that metric unit, or in feet and inches where eighths
+ *  say it exactly, in inches where they do not. */
+lw_amount lw_exactly(lw_units units, lw_kind kind, double si, const char *metric_unit);
 /** A value beside one of the same unit: the figure alone, with its unit for a US reader, to whom a foot of
  *  wall may weigh pounds or kips. */
 lw_amount lw_amount_again(lw_units units, lw_kind kind, double si, int decimals);

@@ -119,7 +119,8 @@ static lw_status write_page(lw_as as, const lw_fit_list *list, lw_text *text) {
 }
 
 static int write_list(const fit_asked *a, const lw_one_wall *wall, const fit_room *room) {
-  const lw_fit_list list = {&room->yard, room->fit, &room->read.order, wall->tables->replaced};
+  const lw_fit_list list = {&room->yard, room->fit, &room->read.order, wall->tables->replaced,
+                            lw_case_units(&wall->c)};
   lw_text text = {0};
   lw_status status = a->json  ? lw_report_fit_json(&list, &text)
                      : a->csv ? lw_report_fit_csv(&list, &text)
@@ -133,7 +134,7 @@ static int make(const fit_asked *a, lw_one_wall *wall, fit_room *room) {
   int ended = read_wall(a, wall, &room->read);
   if (ended == 0) ended = read_blocks(a, wall->tables, room);
   if (ended > 0) return ended - 1;
-  const lw_fit_wall tried = {wall->tables, &room->read, wall->c.wall.height.si};
+  const lw_fit_wall tried = {wall->tables, &room->read, wall->c.wall.height.si, lw_case_units(&wall->c)};
   if (lw_fit_hold(&tried, &room->yard, &room->room, &wall->faults) != LW_OK)
     return lw_cli_print_faults(&wall->faults);
   lw_fit_find(&tried, &room->yard, &room->room, room->fit);

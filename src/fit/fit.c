@@ -14,6 +14,7 @@ static const double HEIGHT_SLACK_M = 0.001 + 1e-9;
 static bool enter(const lw_fit_wall *wall, const lw_typed *typed, lw_case *c) {
   *c = *wall->read;
   c->complete = false;
+  c->about.units = (lw_choice){.value = (int)wall->units, .origin = LW_GIVEN};
   return lw_typed_enter(typed, c);
 }
 

@@ -48,6 +48,7 @@ typedef struct lw_fit_wall {
   const lw_tables *tables;
   const lw_case *read;
   double height_m;
+  lw_units units; /* of the sheet's reader */
 } lw_fit_wall;
 
 /* Room to run in, too big for a stack. */

@@ -39,6 +39,7 @@ static bool put(const lw_typed *from, lw_typed *typed) {
 bool lw_fit_type(const lw_fit_wall *wall, const lw_yard_block *block, lw_typed *typed) {
   const lw_changing changing = {.c = wall->read};
   typed->count = 0;
+  typed->units = wall->units;
   bool room = lw_change_deeper.type(&changing, block->depth_m, typed) && forget(wall->read, typed) &&
               put(&block->items, typed);
   if (room && wall->read->wall.height.origin != LW_GIVEN)

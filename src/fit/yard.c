@@ -6,6 +6,7 @@
 
 #include "remedies/typed.h"
 #include "sheet/cells.h"
+#include "sheet/complete_note.h"
 #include "sheet/entry.h"
 #include "sheet/schedule.h"
 #include "sheet/taper.h"
@@ -211,6 +212,13 @@ static void weights_of_materials(const lw_tables *tables, double *low, double *h
   }
 }
 
+/* Metric ends of a range have the unit of the weight before them. */
+static lw_amount end_of(lw_units units, double kn_per_m3) {
+  lw_amount end = lw_complete_weight(units, kn_per_m3);
+  if (units == LW_UNITS_METRIC) lw_print(end.text, sizeof end.text, "%.4g", kn_per_m3);
+  return end;
+}
+
 /* A slip in a measure, or in its unit, shows in what a cubic metre would weigh. */
 static void hold_mass(reading *r, int row) {
   const lw_unit *heavy = lw_unit_find(LW_KIND_UNIT_WEIGHT, "kg/m3", 5);
@@ -220,10 +228,11 @@ static void hold_mass(reading *r, int row) {
   double low, high;
   weights_of_materials(r->tables, &low, &high);
   if (weight >= low && weight <= high) return;
-  lw_faults_add(r->faults, LW_FAULT_OUT_OF_RANGE, (lw_cell_place){row, mass->column}, item->name, "",
-                "a mass that fits the measures: so the block is of %.4g kN/m3, and what is on file weighs "
-                "%.4g to %.4g; look at mass, measures and units",
-                weight, low, high);
+  lw_faults_add(
+      r->faults, LW_FAULT_OUT_OF_RANGE, (lw_cell_place){row, mass->column}, item->name, "",
+      "a mass that fits the measures: so the block is of %s, and what is on file weighs %s to %s; look "
+      "at mass, measures and units",
+      lw_complete_weight(mass->in, weight).text, end_of(mass->in, low).text, end_of(mass->in, high).text);
 }
 
 /* What is tried is what is printed: each measure by the digits that a person would type. */
@@ -234,8 +243,12 @@ static void type_items(reading *r) {
     const lw_quantity *q = quantity(r, i, &item);
     const lw_unit *unit = lw_unit_find(item->kind, item->unit, strlen(item->unit));
     if (q->origin != LW_GIVEN) continue;
-    lw_typed_put(&block->items, item->name, item->unit[0] != '\0' ? "%.6g %s" : "%.6g%s",
-                 q->si / (unit != NULL ? unit->to_si : 1.0), item->unit);
+    block->items.units = q->in;
+    if (q->in == LW_UNITS_US)
+      lw_typed_put_amount(&block->items, item->name, q->kind, q->si);
+    else
+      lw_typed_put(&block->items, item->name, item->unit[0] != '\0' ? "%.6g %s" : "%.6g%s",
+                   q->si / (unit != NULL ? unit->to_si : 1.0), item->unit);
   }
   block->height_m = r->c.courses.block_height.si;
   block->depth_m = r->c.courses.block_depth.si;

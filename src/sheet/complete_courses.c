@@ -52,14 +52,14 @@ static void does_not_fit(lw_completing *s, const heights *h) {
   double low = below * h->block_m + h->cap_m - h->embedment_m;
   double high = low + h->block_m;
   if (below > 0 && low > LW_MILLIMETRE) {
-    lw_complete_fault(
-        s, LW_FAULT_CONTRADICTION, &s->c->wall.height,
-        "%.6g mm with %d courses or %.6g mm with %d: wall height + wall embedment = courses + cap",
-        low * 1000.0, below, high * 1000.0, below + 1);
+    lw_complete_fault(s, LW_FAULT_CONTRADICTION, &s->c->wall.height,
+                      "%s with %d courses or %s with %d: wall height + wall embedment = courses + cap",
+                      lw_complete_exactly(s, LW_KIND_LENGTH, low, "mm").text, below,
+                      lw_complete_exactly(s, LW_KIND_LENGTH, high, "mm").text, below + 1);
   } else {
     lw_complete_fault(s, LW_FAULT_CONTRADICTION, &s->c->wall.height,
-                      "%.6g mm with %d courses: wall height + wall embedment = courses + cap", high * 1000.0,
-                      below + 1);
+                      "%s with %d courses: wall height + wall embedment = courses + cap",
+                      lw_complete_exactly(s, LW_KIND_LENGTH, high, "mm").text, below + 1);
   }
 }
 
@@ -72,8 +72,8 @@ static void height_from_count(lw_completing *s, heights *h) {
   h->height_m = total - h->embedment_m;
   if (h->height_m < LW_MILLIMETRE) {
     lw_complete_fault(s, LW_FAULT_CONTRADICTION, &s->c->wall.embedment,
-                      "less than %.6g mm, the height of courses and cap: nothing stands above the ground",
-                      total * 1000.0);
+                      "less than %s, the height of courses and cap: nothing stands above the ground",
+                      lw_complete_exactly(s, LW_KIND_LENGTH, total, "mm").text);
     return;
   }
   put_height(s, h, h->block_given && h->embedment_given);
@@ -88,8 +88,9 @@ static void hold_height_and_count(lw_completing *s, heights *h) {
     h->embedment_m = stands - h->height_m;
     if (h->embedment_m < -LW_MILLIMETRE) {
       lw_complete_fault(s, LW_FAULT_CONTRADICTION, &s->c->wall.height,
-                        "at most %.6g mm with %d courses of %.6g mm, or more courses", stands * 1000.0,
-                        h->count, h->block_m * 1000.0);
+                        "at most %s with %d courses of %s, or more courses",
+                        lw_complete_exactly(s, LW_KIND_LENGTH, stands, "mm").text, h->count,
+                        lw_complete_exactly(s, LW_KIND_LENGTH, h->block_m, "mm").text);
       return;
     }
     h->embedment_m = fmax(0.0, h->embedment_m);
@@ -100,8 +101,8 @@ static void hold_height_and_count(lw_completing *s, heights *h) {
   if (!h->block_given) {
     h->block_m = (h->height_m + h->embedment_m - h->cap_m) / h->count;
     if (h->block_m < 0.02 || h->block_m > 3.0) {
-      lw_complete_fault(s, LW_FAULT_CONTRADICTION, &s->c->courses.count,
-                        "a block height of %.6g mm cannot be", h->block_m * 1000.0);
+      lw_complete_fault(s, LW_FAULT_CONTRADICTION, &s->c->courses.count, "a block height of %s cannot be",
+                        lw_complete_exactly(s, LW_KIND_LENGTH, h->block_m, "mm").text);
       return;
     }
     put_block(s, h, true);
@@ -197,10 +198,14 @@ static void complete_block_weight(lw_completing *s) {
   if (lw_given(&c->courses.block_unit_weight) &&
       fabs(c->courses.block_unit_weight.si / weight - 1.0) > 0.01) {
     lw_complete_fault(s, LW_FAULT_CONTRADICTION, &c->courses.block_mass,
-                      "one of the two: this mass is %.4g kN/m3, and a block unit weight is given", weight);
+                      "one of the two: this mass is %s, and a block unit weight is given",
+                      lw_complete_weight(lw_case_units(c), weight).text);
   } else if (weight < 1.0 || weight > 40.0) {
     lw_complete_fault(s, LW_FAULT_OUT_OF_RANGE, &c->courses.block_mass,
-                      "a mass that fits the block: this one is %.4g kN/m3, and 1 to 40 can be", weight);
+                      "a mass that fits the block: this one is %s, and %s to %s can be",
+                      lw_complete_weight(lw_case_units(c), weight).text,
+                      lw_amount_again(lw_case_units(c), LW_KIND_UNIT_WEIGHT, 1.0, 0).text,
+                      lw_amount_again(lw_case_units(c), LW_KIND_UNIT_WEIGHT, 40.0, 0).text);
   } else if (!lw_given(&c->courses.block_unit_weight)) {
     c->courses.block_unit_weight =
         lw_worked_out(LW_KIND_UNIT_WEIGHT, weight, lw_given(&c->courses.block_height));

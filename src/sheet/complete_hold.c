@@ -8,13 +8,13 @@ static void hold_weights(lw_completing *s, const lw_case_soil *soil) {
   if (lw_given(&soil->saturated_unit_weight) && lw_given(&soil->unit_weight) &&
       soil->saturated_unit_weight.si < soil->unit_weight.si) {
     lw_complete_fault(s, LW_FAULT_CONTRADICTION, &soil->saturated_unit_weight,
-                      "%.6g kN/m3, the moist unit weight, or more: water fills what air left",
-                      soil->unit_weight.si);
+                      "%s, the moist unit weight, or more: water fills what air left",
+                      lw_complete_exactly(s, LW_KIND_UNIT_WEIGHT, soil->unit_weight.si, "kN/m3").text);
   }
   if (lw_given(&soil->light_unit_weight) && lw_given(&soil->unit_weight) &&
       soil->light_unit_weight.si > soil->unit_weight.si) {
-    lw_complete_fault(s, LW_FAULT_CONTRADICTION, &soil->light_unit_weight,
-                      "at most %.6g kN/m3, the unit weight", soil->unit_weight.si);
+    lw_complete_fault(s, LW_FAULT_CONTRADICTION, &soil->light_unit_weight, "at most %s, the unit weight",
+                      lw_complete_exactly(s, LW_KIND_UNIT_WEIGHT, soil->unit_weight.si, "kN/m3").text);
   }
 }
 
@@ -54,8 +54,8 @@ static void hold_tail(lw_completing *s) {
     lw_complete_missing(s, &c->courses.block_length, NULL,
                         "the block's length at its face, beside that of its tail");
   } else if (tail->si > c->courses.block_length.si) {
-    lw_complete_fault(s, LW_FAULT_CONTRADICTION, tail, "at most the block length, %.6g mm",
-                      c->courses.block_length.si * 1000.0);
+    lw_complete_fault(s, LW_FAULT_CONTRADICTION, tail, "at most the block length, %s",
+                      lw_complete_exactly(s, LW_KIND_LENGTH, c->courses.block_length.si, "mm").text);
   }
 }
 
@@ -64,17 +64,18 @@ static void hold_blocks(lw_completing *s) {
   hold_tail(s);
   bool depth = lw_given(&c->courses.block_depth);
   if (depth && lw_given(&c->courses.setback) && c->courses.setback.si >= c->courses.block_depth.si) {
-    lw_complete_fault(s, LW_FAULT_CONTRADICTION, &c->courses.setback, "less than the block depth, %.6g mm",
-                      c->courses.block_depth.si * 1000.0);
+    lw_complete_fault(s, LW_FAULT_CONTRADICTION, &c->courses.setback, "less than the block depth, %s",
+                      lw_complete_exactly(s, LW_KIND_LENGTH, c->courses.block_depth.si, "mm").text);
   }
   if (depth && lw_given(&c->courses.face_shell_thickness) &&
       2.0 * c->courses.face_shell_thickness.si >= c->courses.block_depth.si) {
     lw_complete_fault(s, LW_FAULT_CONTRADICTION, &c->courses.face_shell_thickness,
-                      "less than half the block depth, %.6g mm", c->courses.block_depth.si * 500.0);
+                      "less than half the block depth, %s",
+                      lw_complete_exactly(s, LW_KIND_LENGTH, c->courses.block_depth.si / 2.0, "mm").text);
   }
   if (depth && lw_given(&c->courses.base_depth) && c->courses.base_depth.si < c->courses.block_depth.si) {
-    lw_complete_fault(s, LW_FAULT_CONTRADICTION, &c->courses.base_depth, "the block depth, %.6g mm, or more",
-                      c->courses.block_depth.si * 1000.0);
+    lw_complete_fault(s, LW_FAULT_CONTRADICTION, &c->courses.base_depth, "the block depth, %s, or more",
+                      lw_complete_exactly(s, LW_KIND_LENGTH, c->courses.block_depth.si, "mm").text);
   }
   if (lw_given(&c->courses.base_count) && c->courses.count.origin != LW_ABSENT &&
       c->courses.base_count.si > c->courses.count.si + 0.5) {
@@ -91,8 +92,8 @@ static void hold_cap(lw_completing *s) {
   }
   bool overhang = lw_given(&c->courses.cap_overhang);
   if (overhang && lw_given(&c->courses.cap_depth) && c->courses.cap_overhang.si >= c->courses.cap_depth.si) {
-    lw_complete_fault(s, LW_FAULT_CONTRADICTION, &c->courses.cap_overhang, "less than the cap depth, %.6g mm",
-                      c->courses.cap_depth.si * 1000.0);
+    lw_complete_fault(s, LW_FAULT_CONTRADICTION, &c->courses.cap_overhang, "less than the cap depth, %s",
+                      lw_complete_exactly(s, LW_KIND_LENGTH, c->courses.cap_depth.si, "mm").text);
   } else if (!overhang && lw_given(&c->courses.cap_depth) && lw_given(&c->courses.block_depth) &&
              c->courses.cap_overhang.si >= c->courses.cap_depth.si) {
     lw_complete_fault(s, LW_FAULT_CONTRADICTION, &c->courses.cap_depth, "a cap that rests on the block");

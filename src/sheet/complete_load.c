@@ -120,8 +120,8 @@ static void hold_load(lw_completing *s, const lw_case_load *load) {
   }
   if (strip && load->near_edge.origin != LW_ABSENT && lw_given(&load->far_edge) &&
       load->far_edge.si <= load->near_edge.si) {
-    lw_complete_fault(s, LW_FAULT_CONTRADICTION, &load->far_edge, "an edge beyond the near one, %.6g m",
-                      load->near_edge.si);
+    lw_complete_fault(s, LW_FAULT_CONTRADICTION, &load->far_edge, "an edge beyond the near one, %s",
+                      lw_complete_exactly(s, LW_KIND_LENGTH, load->near_edge.si, "m").text);
   }
 }
 

@@ -160,3 +160,14 @@ void lw_complete_missing(lw_completing *s, const void *where, const void *instea
   lw_faults_add(s->faults, LW_FAULT_MISSING_ITEM, (lw_cell_place){common_row(s), 0}, name, "", "%s, as in %s",
                 why, item->example);
 }
+
+lw_amount lw_complete_exactly(const lw_completing *s, lw_kind kind, double si, const char *metric_unit) {
+  return lw_exactly(lw_case_units(s->c), kind, si, metric_unit);
+}
+
+lw_amount lw_complete_weight(lw_units units, double kn_per_m3) {
+  lw_amount weight;
+  lw_print(weight.text, sizeof weight.text, "%.4g %s", lw_in_units(units, LW_KIND_UNIT_WEIGHT, kn_per_m3),
+           lw_units_name(units, LW_KIND_UNIT_WEIGHT));
+  return weight;
+}

@@ -2,6 +2,7 @@
 #ifndef LOWWALL_SHEET_COMPLETE_NOTE_H
 #define LOWWALL_SHEET_COMPLETE_NOTE_H
 
+#include "base/amount.h"
 #include "defaults.h"
 #include "items.h"
 
@@ -42,6 +43,10 @@ void lw_complete_fault(lw_completing *s, lw_fault_slug slug, const void *where, 
     __attribute__((format(printf, 4, 5)))
 #endif
     ;
+/* A value for a fault to ask for, in the sheet's units: see lw_exactly. */
+lw_amount lw_complete_exactly(const lw_completing *s, lw_kind kind, double si, const char *metric_unit);
+/* "55.56 kN/m3", what a block of a mass would weigh. */
+lw_amount lw_complete_weight(lw_units units, double kn_per_m3);
 /* An item that is needed; not reported when it, or the item `instead` of it, has a fault already. */
 void lw_complete_missing(lw_completing *s, const void *where, const void *instead, const char *why);
 

@@ -135,11 +135,12 @@ static void hold_radii(lw_completing *s, int runs) {
       lw_complete_fault(s, LW_FAULT_OUT_OF_RANGE, radius,
                         "a radius other than 0; left out, the run is straight");
     else if (radius->si > 0.0 && lw_given(&s->c->courses.block_depth) && radius->si <= least)
-      lw_complete_fault(s, LW_FAULT_CONTRADICTION, radius, "more than the block depth, %.6g mm",
-                        least * 1000.0);
+      lw_complete_fault(s, LW_FAULT_CONTRADICTION, radius, "more than the block depth, %s",
+                        lw_complete_exactly(s, LW_KIND_LENGTH, least, "mm").text);
     else if (o->run[i].length.si > 6.2832 * fabs(radius->si) + 0.01)
       lw_complete_fault(s, LW_FAULT_CONTRADICTION, &o->run[i].length,
-                        "at most one full circle of its radius, %.6g m", 6.28318530718 * fabs(radius->si));
+                        "at most one full circle of its radius, %s",
+                        lw_complete_exactly(s, LW_KIND_LENGTH, 6.28318530718 * fabs(radius->si), "m").text);
   }
 }
 

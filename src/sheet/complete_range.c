@@ -17,7 +17,7 @@ static void hold_quantity(lw_completing *s, const lw_item *item, const lw_quanti
   char wanted[160];
   if (q->origin == LW_ABSENT || q->row == LW_WORKED_OUT_ROW) return;
   if (none_by_table(q) || lw_item_takes_value(item, q->kind, q->si)) return;
-  lw_item_say_range(item, wanted, sizeof wanted);
+  lw_item_say_range(item, lw_case_units(s->c), wanted, sizeof wanted);
   lw_complete_fault(s, LW_FAULT_OUT_OF_RANGE, q, "%s", wanted);
 }
 
@@ -84,7 +84,7 @@ static void hold_likely(lw_completing *s) {
     if (quantity) {
       lw_likely_print_name(item, number, name, sizeof name);
       lw_item_say(item, one->value.si, stood, sizeof stood);
-      lw_item_say_range(item, wanted, sizeof wanted);
+      lw_item_say_range(item, lw_case_units(s->c), wanted, sizeof wanted);
     }
     lw_faults_add(s->faults, LW_FAULT_OUT_OF_RANGE, at, name, stood, "%s", wanted);
   }

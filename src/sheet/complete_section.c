@@ -15,8 +15,9 @@ static void heights_of_points(lw_completing *s, double total_m) {
   if (height && embedment) {
     if (!same_length(c->wall.height.si + c->wall.embedment.si, total_m)) {
       lw_complete_fault(s, LW_FAULT_CONTRADICTION, &c->wall.height,
-                        "%.6g m: the points are %.6g m high, embedment included",
-                        total_m - c->wall.embedment.si, total_m);
+                        "%s: the points are %s high, embedment included",
+                        lw_complete_exactly(s, LW_KIND_LENGTH, total_m - c->wall.embedment.si, "m").text,
+                        lw_complete_exactly(s, LW_KIND_LENGTH, total_m, "m").text);
     }
     return;
   }
@@ -26,7 +27,8 @@ static void heights_of_points(lw_completing *s, double total_m) {
   buried = height ? total_m - c->wall.height.si : buried;
   if (buried < -LW_MILLIMETRE || total_m - buried < LW_MILLIMETRE) {
     lw_complete_fault(s, LW_FAULT_CONTRADICTION, height ? &c->wall.height : &c->wall.embedment,
-                      "at most %.6g m, the height of the points", total_m);
+                      "at most %s, the height of the points",
+                      lw_complete_exactly(s, LW_KIND_LENGTH, total_m, "m").text);
     return;
   }
   buried = fmax(0.0, buried);
@@ -96,8 +98,8 @@ static bool base_stands_at_toe(lw_completing *s, double *total_m) {
     return false;
   }
   if (fabs(toe) > LW_MILLIMETRE) {
-    lw_complete_fault(s, LW_FAULT_CONTRADICTION, &s->c->shape.point[0].x,
-                      "the toe at x = 0 m: all x less %.6g m", toe);
+    lw_complete_fault(s, LW_FAULT_CONTRADICTION, &s->c->shape.point[0].x, "the toe at x = 0 m: all x less %s",
+                      lw_complete_exactly(s, LW_KIND_LENGTH, toe, "m").text);
     return false;
   }
   return true;
@@ -156,7 +158,8 @@ static bool slab_is_sound(lw_completing *s, double total_m) {
   }
   if (or_zero(&c->shape.slab_thickness) >= total_m) {
     lw_complete_fault(s, LW_FAULT_CONTRADICTION, &c->shape.slab_thickness,
-                      "less than %.6g m, the height of it all", total_m);
+                      "less than %s, the height of it all",
+                      lw_complete_exactly(s, LW_KIND_LENGTH, total_m, "m").text);
     return false;
   }
   if (lw_given(&c->shape.base_width) &&
@@ -184,7 +187,8 @@ static void batters_from_widths(lw_completing *s, const stem *t) {
     double top = t->foot_m - t->height_m * (face_tan + back_tan);
     if (!same_length(top, c->shape.top_width.si)) {
       lw_complete_fault(s, LW_FAULT_CONTRADICTION, &c->shape.top_width,
-                        "%.6g m: base width less what the batters take", top);
+                        "%s: base width less what the batters take",
+                        lw_complete_exactly(s, LW_KIND_LENGTH, top, "m").text);
     }
   } else if (face) {
     c->shape.back_batter = lw_worked_out(LW_KIND_ANGLE, atan(both - face_tan), t->sure);
@@ -203,7 +207,8 @@ static void top_from_batters(lw_completing *s, const stem *t) {
   double taken = t->height_m * (tan(or_zero(&c->shape.face_batter)) + tan(or_zero(&c->shape.back_batter)));
   if (taken > t->foot_m + LW_MILLIMETRE) {
     lw_complete_fault(s, LW_FAULT_CONTRADICTION, &c->shape.base_width,
-                      "more than %.6g m: with these batters the wall comes to a point below its top", taken);
+                      "more than %s: with these batters the wall comes to a point below its top",
+                      lw_complete_exactly(s, LW_KIND_LENGTH, taken, "m").text);
     return;
   }
   c->shape.top_width = lw_worked_out(LW_KIND_LENGTH, fmax(0.0, t->foot_m - taken), t->sure);

@@ -152,8 +152,8 @@ static void hold_bottoms(lw_completing *s) {
     } else if (!last && !lw_given(bottom)) {
       lw_complete_missing(s, bottom, NULL, "the depth of this layer's bottom below the top of the wall");
     } else if (!last && bottom->si <= above) {
-      lw_complete_fault(s, LW_FAULT_CONTRADICTION, bottom, "a depth below %.6g m, where the layer begins",
-                        above);
+      lw_complete_fault(s, LW_FAULT_CONTRADICTION, bottom, "a depth below %s, where the layer begins",
+                        lw_complete_exactly(s, LW_KIND_LENGTH, above, "m").text);
     }
     above = lw_given(bottom) ? bottom->si : above;
   }

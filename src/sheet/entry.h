@@ -71,7 +71,7 @@ void lw_item_list_units(const lw_item *item, char *out, size_t size);
 /* A value in the item's own unit: "900 mm". */
 void lw_item_say(const lw_item *item, double si, char *out, size_t size);
 
-/* "a value from 50 mm to 100000 mm" */
-void lw_item_say_range(const lw_item *item, char *out, size_t size);
+/* "a value from 50 mm to 100000 mm", or from 2 in to 328 ft 1 in: no end beyond the range. */
+void lw_item_say_range(const lw_item *item, lw_units units, char *out, size_t size);
 
 #endif

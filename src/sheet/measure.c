@@ -1,6 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "entry.h"
 
+#include "base/amount.h"
+#include "base/amounts.h"
+
 #include <math.h>
 #include <string.h>
 
@@ -256,32 +259,52 @@ static void take_bare_zero(const lw_item *item, lw_measured *measured) {
     *measured = (lw_measured){0.0, item->kind, LW_UNITS_METRIC};
 }
 
-void lw_item_say_range(const lw_item *item, char *out, size_t size) {
+/* An end of a range in US units, to an eighth of an inch or four digits that lie within it. */
+static void say_end(const lw_item *item, double si, bool low, char *out, size_t size) {
+  static const double EIGHTH_M = 0.0254 / 8.0, LEAST = 1e-9;
+  double figure = lw_in_units(LW_UNITS_US, item->kind, si);
+  if (item->kind == LW_KIND_LENGTH) {
+    double eighths = low ? ceil(si / EIGHTH_M - LEAST) : floor(si / EIGHTH_M + LEAST);
+    lw_print(out, size, "%s", lw_metres(LW_UNITS_US, eighths * EIGHTH_M, 3).text);
+    return;
+  }
+  double step = fabs(figure) > LEAST ? pow(10.0, floor(log10(fabs(figure))) - 3.0) : 1.0;
+  figure = low ? ceil(figure / step - LEAST) * step : floor(figure / step + LEAST) * step;
+  lw_print(out, size, "%.4g %s", figure, lw_units_name(LW_UNITS_US, item->kind));
+}
+
+void lw_item_say_range(const lw_item *item, lw_units units, char *out, size_t size) {
   char low[48];
   char high[48];
   const char *or_share = item->kind == LW_KIND_ANGLE_OR_SHARE ? ", or a share from 0 to 1" : "";
   lw_item_say(item, item->low, low, sizeof low);
   lw_item_say(item, item->high, high, sizeof high);
+  if (lw_units_differ(units, item->kind)) {
+    say_end(item, item->low, true, low, sizeof low);
+    say_end(item, item->high, false, high, sizeof high);
+  }
   lw_print(out, size, "a value from %s to %s%s", low, high, or_share);
 }
 
-static void say_wanted(const lw_item *item, lw_fault_slug slug, char *wanted, size_t size) {
-  char units[96];
+static void say_wanted(const lw_item *item, lw_units written_in, lw_fault_slug slug, char *wanted,
+                       size_t size) {
+  char units[96], example[64];
+  lw_amounts_told(written_in, item->example, example, sizeof example);
   lw_item_list_units(item, units, sizeof units);
   switch (slug) {
   case LW_FAULT_DECIMAL_COMMA:
     lw_print(wanted, size, "a point as the decimal mark, and none between thousands");
     break;
   case LW_FAULT_NO_UNIT:
-    lw_print(wanted, size, "the number with its unit (%s), as in %s", units, item->example);
+    lw_print(wanted, size, "the number with its unit (%s), as in %s", units, example);
     break;
   case LW_FAULT_WRONG_UNIT:
   case LW_FAULT_UNKNOWN_UNIT: lw_print(wanted, size, "one of the units %s", units); break;
   case LW_FAULT_TWO_UNITS: lw_print(wanted, size, "one unit, in the value or beside it"); break;
-  case LW_FAULT_OUT_OF_RANGE: lw_item_say_range(item, wanted, size); break;
+  case LW_FAULT_OUT_OF_RANGE: lw_item_say_range(item, written_in, wanted, size); break;
   default:
     lw_print(wanted, size, "%s, as in %s",
-             item->kind == LW_KIND_COUNT ? "a whole number" : "a number with its unit", item->example);
+             item->kind == LW_KIND_COUNT ? "a whole number" : "a number with its unit", example);
   }
 }
 
@@ -303,7 +326,8 @@ lw_fault_slug lw_measure(const lw_entry *entry, lw_measured *measured, char *wan
     slug = LW_FAULT_OUT_OF_RANGE;
   }
   if (slug != LW_FAULT_SLUG_COUNT) {
-    say_wanted(entry->item, slug, wanted, size);
+    bool us = m.in == LW_UNITS_US || (entry->unit != NULL && entry->unit->of == LW_UNITS_US);
+    say_wanted(entry->item, us ? LW_UNITS_US : LW_UNITS_METRIC, slug, wanted, size);
     return slug;
   }
   *measured = m;

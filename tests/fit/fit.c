@@ -53,7 +53,7 @@ static lw_fit_wall wall_of(const char *path, const char *const *items, tried *t)
   cr_assert_eq(lw_case_complete(sheet_test_tables(), &t->room.c, &faults), LW_OK, "%s: %s", path,
                faults.fault[0].wanted);
   lw_text_free(&sheet);
-  return (lw_fit_wall){sheet_test_tables(), &t->read, t->room.c.wall.height.si};
+  return (lw_fit_wall){sheet_test_tables(), &t->read, t->room.c.wall.height.si, lw_case_units(&t->room.c)};
 }
 
 /* As a person types it: over the sheet, one item after the other; gives whether it could be laid. */
@@ -139,7 +139,7 @@ static void expect_order(const lw_fit *a, const lw_fit *b) {
 }
 
 static void expect_forms(const lw_fit_wall *wall, const tried *t) {
-  const lw_fit_list list = {&t->yard, t->fit, &wall->read->order, ""};
+  const lw_fit_list list = {&t->yard, t->fit, &wall->read->order, "", wall->units};
   lw_text made[LW_AS_COUNT] = {{0}};
   for (int as = 0; as < LW_AS_COUNT; as++) {
     const lw_text_style style = {.columns = 80, .as = (lw_as)as};

@@ -16,13 +16,14 @@ Test(order_words, every_line_has_its_name) {
   char name[LW_LINE_NAME], other[LW_LINE_NAME], note[LW_LINE_NOTE];
   for (int i = 0; i < LW_LINE_COUNT; i++) {
     lw_order_line line = {.kind = (lw_line_kind)i};
-    const char *slug = lw_order_line_slug(line.kind), *words = lw_order_line_name(&line, name);
+    const char *slug = lw_order_line_slug(line.kind),
+               *words = lw_order_line_name(&line, LW_UNITS_METRIC, name);
     expect_words(words, slug);
-    cr_expect_not_null(lw_order_line_note(&line, note), "%s", slug);
+    cr_expect_not_null(lw_order_line_note(&line, LW_UNITS_METRIC, note), "%s", slug);
     cr_expect(strlen(lw_line_unit_slug(lw_order_line_unit(line.kind))) > 0, "%s", slug);
     for (int k = 0; k < i; k++) {
       lw_order_line before = {.kind = (lw_line_kind)k};
-      cr_expect_str_neq(words, lw_order_line_name(&before, other));
+      cr_expect_str_neq(words, lw_order_line_name(&before, LW_UNITS_METRIC, other));
       cr_expect_str_neq(slug, lw_order_line_slug(before.kind));
     }
   }

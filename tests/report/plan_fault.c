@@ -16,7 +16,8 @@ Test(report, every_reason_against_a_plan_has_its_words) {
   items.ground_fall = items.step[0].distance;
   for (int kind = 0; kind <= LW_PLAN_ROWS; kind++) {
     for (int falls = 0; falls < 2; falls++) {
-      const lw_plan_fault fault = {(lw_plan_fault_kind)kind, 1, 0, 1.0, 0.4, 0.2, falls != 0};
+      const lw_plan_fault fault = {(lw_plan_fault_kind)kind, 1, 0, 1.0, 0.4, 0.2, falls != 0,
+                                   LW_UNITS_METRIC};
       faults.count = 0;
       lw_report_plan_fault(&items, &fault, &faults);
       cr_assert_eq(faults.count, 1, "%d", kind);

@@ -12,6 +12,7 @@ typedef struct lw_fit_list {
   const lw_fit *fit;          /* yard->count of them */
   const lw_case_order *items; /* of the sheet: where a plan that cannot be has its cell */
   const char *replaced;       /* tables, "" if none */
+  lw_units units;             /* that the reader measures in */
 } lw_fit_list;
 
 /* gives LW_OK · LW_NO_MEMORY */

@@ -45,7 +45,7 @@ static void say_heavy(const lw_page *page, const lw_fit_list *list) {
   for (int i = 0; i < list->yard->count; i++) {
     if (!is_heavy(&list->fit[i])) continue;
     lw_page_sayf(page, "",
-                 "What is heavy is over the %.0f kg that one person should not lift again and again: two "
+                 "What is heavy is over the %s that one person should not lift again and again: two "
                  "people or a lifter.",
                  list->fit[i].lift_mass_kg);
     return;
@@ -66,13 +66,15 @@ static void stands(const lw_page *page, const lw_fit *fit) {
 static void laid(const lw_page *page, const lw_fit_list *list, const lw_fit *fit) {
   char currency[sizeof list->yard->currency];
   lw_text_clean(list->yard->currency, currency, sizeof currency);
-  lw_page_sayf(page, "     ", "%.2f%s%s: %d blocks%s of %.1f kg%s, %.0f kg in all", fit->cost,
-               currency[0] != '\0' ? " " : "", currency, fit->whole + fit->other,
-               fit->other > 0 ? ", halves and corner units with them," : "", fit->unit_mass_kg,
-               is_heavy(fit) ? " (heavy)" : "", fit->mass_kg);
-  lw_page_sayf(page, "     ", "%d course%s, each set back %.6g mm, the wall %.6g mm in the ground",
-               fit->courses, fit->courses == 1 ? "" : "s", fit->setback_m * 1000.0,
-               fit->embedment_m * 1000.0);
+  lw_page_sayf(
+      page, "     ", "%.2f%s%s: %d blocks%s of %s%s, %s in all", fit->cost, currency[0] != '\0' ? " " : "",
+      currency, fit->whole + fit->other, fit->other > 0 ? ", halves and corner units with them," : "",
+      lw_amount_of(page->units, LW_KIND_MASS, fit->unit_mass_kg, 1).text, is_heavy(fit) ? " (heavy)" : "",
+      lw_amount_of(page->units, LW_KIND_MASS, fit->mass_kg, 0).text);
+  lw_page_sayf(page, "     ", "%d course%s, each set back %s, the wall %s in the ground", fit->courses,
+               fit->courses == 1 ? "" : "s",
+               lw_exactly(page->units, LW_KIND_LENGTH, fit->setback_m, "mm").text,
+               lw_exactly(page->units, LW_KIND_LENGTH, fit->embedment_m, "mm").text);
   stands(page, fit);
   lw_page_sayf(page, "     ", "who must see it: %s", who_words(fit->who));
   typed(page, fit);
@@ -112,7 +114,7 @@ static void head(const lw_page *page, const lw_fit_list *list) {
 
 lw_status lw_report_fit_text(const lw_fit_list *list, const lw_text_style *style, lw_text *out) {
   lw_text kept = {0};
-  lw_page page = lw_page_open(style, LW_UNITS_METRIC, out, &kept);
+  lw_page page = lw_page_open(style, list->units, out, &kept);
   char why[LW_FIT_WHY];
   head(&page, list);
   for (int i = 0; i < list->yard->count; i++) {

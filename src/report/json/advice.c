@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "json.h"
 
+#include "base/amounts.h"
+
 static void add_parts(json_t *entry, const lw_remedy *remedy) {
   json_t *list = lw_json_list(entry, "parts");
   for (int i = 0; i < remedy->part_count; i++) {
@@ -83,7 +85,8 @@ static void add_cautions(json_t *root, const lw_result *result) {
     lw_json_set_text(entry, "id", row->id);
     lw_json_set_text(entry, "phase", row->phase);
     lw_json_set_text(entry, "hazard", row->hazard);
-    lw_json_set_text(entry, "caution", row->caution);
+    char caution[LW_NOTE_MAX + 100];
+    lw_json_set_text(entry, "caution", lw_amounts_told(result->units, row->caution, caution, sizeof caution));
     lw_json_set_text(entry, "number", row->number);
     lw_json_set_count(entry, "severity", row->severity);
     lw_json_set_text(entry, "source", row->from.source);
