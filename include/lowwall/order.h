@@ -63,8 +63,7 @@ typedef struct lw_plan_fault {
   lw_plan_fault_kind kind;
   int at, other;         /* run or step, from 0 */
   double angle_rad, length_m, share;   /* of a mitre: length of a block, share that must be left */
-  bool falls;            /* the steps are those of falling ground */
-  lw_units units;        /* that its reader measures in */
+  bool falls; lw_units units; /* its steps are those of falling ground; what its reader measures in */
 } lw_plan_fault;
 
 /* What to order for a wall as it is given, and how it is set out. Nothing here says that it may be built.
@@ -349,8 +348,7 @@ typedef enum lw_work_kind { LW_WORK_STEPS(LW_WORK_STEP_NAME) LW_WORK_COUNT } lw_
 typedef struct lw_work_step { lw_work_kind kind; bool hold; double length_m; } lw_work_step;
 
 typedef struct lw_order {
-  lw_plan plan;
-  lw_units units;                /* that its reader measures in */
+  lw_plan plan; lw_units units;  /* what its reader measures in */
   int corner_count; lw_order_corner corner[LW_RUN_MAX];
   int stretch_count; lw_stretch stretch[LW_STRETCH_MAX];
   int row_count; lw_laid row[LW_ROW_MAX];

@@ -108,11 +108,20 @@ lw_amount lw_exactly(lw_units units, lw_kind kind, double si, const char *metric
   return amount;
 }
 
+/* Water weighs 62.4 pcf, and everybody knows it by that. */
+static lw_amount pounds_a_foot(double kn_per_m3) {
+  static const double TO_A_TENTH = 0.05;
+  double pcf = lw_in_units(LW_UNITS_US, LW_KIND_UNIT_WEIGHT, kn_per_m3);
+  bool whole = fabs(pcf - round(pcf)) < TO_A_TENTH || pcf > 100.0;
+  return figure(pcf, whole ? 0 : 1, US[LW_KIND_UNIT_WEIGHT]);
+}
+
 lw_amount lw_value_of(lw_units units, lw_kind kind, double si) {
   enum { DECIMALS = 2 };
   static const double HALF_YARD_M3 = 0.5 * 0.9144 * 0.9144 * 0.9144, CUBIC_FOOT_M3 = 0.3048 * 0.3048 * 0.3048;
   if (kind == LW_KIND_LENGTH) return lw_millimetres(units, si);
   bool small = units == LW_UNITS_US && kind == LW_KIND_VOLUME && si < HALF_YARD_M3;
+  if (units == LW_UNITS_US && kind == LW_KIND_UNIT_WEIGHT) return pounds_a_foot(si);
   return small ? figure(si / CUBIC_FOOT_M3, 1, "ft3") : lw_amount_of(units, kind, si, DECIMALS);
 }
 

@@ -36,7 +36,6 @@ bool lw_typed_put_mm(lw_typed *typed, const char *item, double metres) {
 bool lw_typed_put_amount(lw_typed *typed, const char *item, lw_kind kind, double si) {
   const char *unit = lw_units_name(typed->units, kind);
   bool us = lw_units_differ(typed->units, kind);
-  if (us && kind == LW_KIND_LENGTH) return lw_typed_put_mm(typed, item, si);
   return lw_typed_put(typed, item, us ? "%.9g %s" : "%.6g %s", lw_in_units(typed->units, kind, si), unit);
 }
 

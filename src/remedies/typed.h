@@ -9,7 +9,7 @@
  * the value "unknown". false: the list is full. */
 bool lw_typed_put(lw_typed *typed, const char *item, const char *format, ...)
     __attribute__((format(printf, 3, 4)));
-/* A measure, in the item's own unit or in one that a US reader measures in; a length as lw_typed_put_mm. */
+/* A measure, in SI or in feet and pounds. */
 bool lw_typed_put_amount(lw_typed *typed, const char *item, lw_kind kind, double si);
 /* A length, in millimetres or inches. */
 bool lw_typed_put_mm(lw_typed *typed, const char *item, double metres);

@@ -50,7 +50,10 @@ static place place_of(const lw_completing *s, const lw_item *item, int number) {
     const lw_quantity *q = lw_item_quantity(item, number, s->c);
     if (q->origin != LW_ABSENT) {
       p = (place){q->row, q->column, ""};
-      lw_item_say(item, q->si, p.stood, sizeof p.stood);
+      if (q->in == LW_UNITS_US && q->kind == item->kind)
+        lw_print(p.stood, sizeof p.stood, "%s", lw_exactly(q->in, q->kind, q->si, "").text);
+      else
+        lw_item_say(item, q->si, p.stood, sizeof p.stood);
     }
   } else if (item->type == LW_ITEM_CHOICE) {
     const lw_choice *choice = lw_item_choice(item, number, s->c);

@@ -148,7 +148,8 @@ bool measure_next(const char **text, measure *found) {
       *text = at + found->length;
       return true;
     }
-    joined = isalnum((unsigned char)*at) || *at == '.' || *at == '_' || *at == '-';
+    bool sign = *at == '-' && (at == *text || at[-1] == ' ');
+    joined = isalnum((unsigned char)*at) || *at == '.' || *at == '_' || (*at == '-' && !sign);
     if (*at == '\0') break;
   }
   return false;

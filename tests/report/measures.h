@@ -4,8 +4,8 @@
 
 #include <lowwall/report.h>
 
-/* Measures read back from a text, in whichever units it is written. Blanks and line ends are one and the same;
- * what stands in [brackets], 'quotes' or `ticks` is a source's or something to type. */
+/* Measures read back from a text, in whichever units it is written. Blanks and line ends are one and the
+ * same; what stands in [brackets], 'quotes' or `ticks` is a source's or something to type. */
 typedef struct measure {
   const char *at; /* where its figure begins */
   size_t length;  /* of all of it */
@@ -19,7 +19,7 @@ typedef struct measure {
 
 /** The next one; false: none is left. */
 bool measure_next(const char **text, measure *found);
-/** A copy with blanks and line ends folded to one blank each, and a law's own figure left out; to be freed. */
+/** A copy, blanks and line ends folded to one blank each, a law's own figure left out; to be freed. */
 char *measure_fold(const char *text, bool without_law);
 
 /** No measure of the other units stands in the text; prints the first that does. */

@@ -11,7 +11,7 @@
 
 /* Each wall as its reader measures: in metric and in feet, inches and pounds it is the same wall. */
 
-enum { WIDE = 20000, WALLS = 32 / LONG_SHARE, LARGE = RANDOM_ITEMS * (RANDOM_ITEM_BYTES + 3) };
+enum { WIDE = 20000, WALLS = 24 / LONG_SHARE, LARGE = RANDOM_ITEMS * (RANDOM_ITEM_BYTES + 3) };
 
 typedef struct told {
   lw_result *result, *scratch;

@@ -39,8 +39,8 @@ static void add_unchecked(void *context, const lw_unchecked *unchecked) {
 lw_status lw_report_json(const lw_result *result, int indent, lw_text *out) {
   json_t *root = json_object();
   lw_json_set_text(root, "version", LW_VERSION);
-  lw_json_set_text(root, "units", result->units == LW_UNITS_US ? "us" : "metric");
   lw_json_set_text(root, "headline", result->verdict.headline);
+  lw_json_set_text(root, "units", result->units == LW_UNITS_US ? "us" : "metric");
   lw_json_set_count(root, "exit", result->verdict.exit_status);
   lw_json_set_text(root, "tables_replaced", result->tables->replaced);
   lw_json_set_text(root, "title", result->given.about.title.text);

@@ -104,10 +104,12 @@ static void cut_line(const lw_page *page, const lw_cut *c, bool several) {
   if (several && c->cap_depth_m > 0.0)
     lw_print(last, sizeof last, ", %s deep", lw_millimetres_again(page->units, c->cap_depth_m).text);
   if (c->saw_other_deg > 0.0) lw_print(other, sizeof other, " and %.1f deg", c->saw_other_deg);
+  bool us = page->units == LW_UNITS_US;
   lw_print(prefix, sizeof prefix, "  %4d  %-11s ", c->count, lw_cut_slug(c->kind));
   if (c->long_m - c->short_m < 0.0005)
-    lw_page_linef(page, LW_TONE_PLAIN, "%s%7s, square; waste %s%s", prefix, long_edge.text, waste.text, last);
-  else if (page->units == LW_UNITS_US)
+    lw_page_linef(page, LW_TONE_PLAIN, us ? "%s%12s, square; waste %s%s" : "%s%7s, square; waste %s%s",
+                  prefix, long_edge.text, waste.text, last);
+  else if (us)
     lw_page_sayf(page, prefix, "%s long edge, %s short, saw %.1f deg%s; waste %s and %s%s", long_edge.text,
                  short_edge.text, c->saw_deg, other, waste.text,
                  lw_millimetres(page->units, c->waste_short_m).text, last);
