@@ -12,9 +12,9 @@
 
 /* Changes of what lies behind the wall and under it. */
 
-enum { LOAD_STEPS_MOST = 60, PAD_STEPS_MOST = 20 };
+enum { PAD_STEPS_MOST = 20 };
 static const lw_built STEP = {0.05, 2.0 * 0.0254}, LOAD_STEP = {0.1, 6.0 * 0.0254};
-static const double HELD_LEAST_M = 0.1;
+static const double HELD_LEAST_M = 0.1, LOAD_MOST_M = 6.0;
 
 static lw_range once(double value) {
   return (lw_range){.step = value, .most = value > 0.0 ? 1 : 0, .told_sign = 1.0};
@@ -181,11 +181,12 @@ static bool only_planted(const lw_case *c) {
 }
 
 static lw_range load_range(const lw_result *now) {
+  double step = lw_change_built(now->units, LOAD_STEP);
   bool any = false;
   for (int i = 0; i < LW_LOAD_MAX; i++) any = any || is_behind(&now->given.load[i]);
-  return (lw_range){.step = lw_change_built(now->units, LOAD_STEP),
-                    .most = any && !only_planted(&now->given) ? LOAD_STEPS_MOST : 0,
-                    .told_sign = 1.0};
+  any = any && !only_planted(&now->given);
+  return (lw_range){
+      .step = step, .most = any ? lw_change_count(0.0, LOAD_MOST_M, step) : 0, .told_sign = 1.0};
 }
 
 static bool put_metres(int number, const char *end, double metres, lw_typed *typed) {

@@ -11,6 +11,7 @@
 
 #include "../checks/random_wall.h"
 #include "../report/forms_read.h"
+#include "../report/measures.h"
 #include "../sheet/support.h"
 
 /* Blocks by chance in the walls of the demos, lower and higher ones: what the list says of each must come out
@@ -86,14 +87,15 @@ static void expect_counted(const lw_fit *fit, const lw_order *order) {
   cr_expect(fabs(pieces * fit->block->price - fit->cost) < 1e-6, "%s", fit->block->name);
 }
 
-/* Of setbacks that were looked for, 5 mm less would not do, from 10 mm on. */
+/* Of setbacks that were looked for, 5 mm less would not do, from 10 mm on; in feet 1/4 in, from 1/2 in on. */
 static void expect_least(tried *t, const lw_fit *fit) {
   char less[48];
   double sheet_m = t->read.courses.setback.origin == LW_GIVEN ? t->read.courses.setback.si : 0.0;
-  double then_m = fit->setback_m - 0.005;
+  bool us = t->read.about.units.value == LW_UNITS_US;
+  double then_m = fit->setback_m - (us ? 0.25 * 0.0254 : 0.005);
   if (fit->block->setback_given || fit->grade != LW_GRADE_HOLDS || fit->setback_m <= sheet_m) return;
   t->set_back++;
-  if (then_m < fmax(0.01, sheet_m) - 1e-9) return;
+  if (then_m < fmax(us ? 0.5 * 0.0254 : 0.01, sheet_m) - 1e-9) return;
   snprintf(less, sizeof less, "setback=%.6g mm", then_m * 1000.0);
   cr_assert(type_in(&t->read, &fit->items, less, &t->room));
   cr_expect_neq(t->room.then.verdict.stands, LW_HOLDS, "%s: %s would do", fit->block->name, less);
@@ -145,6 +147,7 @@ static void expect_forms(const lw_fit_wall *wall, const tried *t) {
     const lw_text_style style = {.columns = 80, .as = (lw_as)as};
     cr_assert_eq(lw_report_fit_text(&list, &style, &made[as]), LW_OK);
   }
+  expect_all_in(wall->units, made[LW_AS_TEXT].data, "a yard");
   forms_expect_same("a yard", made[LW_AS_TEXT].data, made[LW_AS_MARKDOWN].data, made[LW_AS_HTML].data);
   for (int as = 0; as < LW_AS_COUNT; as++) lw_text_free(&made[as]);
 }
@@ -170,6 +173,7 @@ Test(fit, comes_out_when_typed) {
     const char *path, *items[4];
   } walls[] = {
       {"docs/demo/terrace.csv", {NULL}},
+      {"docs/demo/terrace.csv", {"wall embedment=unknown", "course count=unknown", "units=us", NULL}},
       {"docs/demo/terrace.csv", {"wall embedment=unknown", "course count=unknown", NULL}},
       {"docs/demo/terrace.csv",
        {"wall height=unknown", "ground fall=unknown", "wall embedment=unknown", NULL}},

@@ -62,6 +62,17 @@ static lw_text page_of(const char *items, const char *units, lw_order_page which
   return page;
 }
 
+static void expect_narrow_page(const char *items, lw_order_page which) {
+  lw_text page = {0};
+  char all[ITEMS + 20];
+  snprintf(all, sizeof all, "%s;units=us", items);
+  const lw_order *order = order_of(all);
+  cr_assert_eq(lw_report_order_text(order_result(), order, which, &(lw_text_style){.columns = 80}, &page),
+               LW_OK);
+  expect_narrow(page.data, items);
+  lw_text_free(&page);
+}
+
 Test(order_units, an_order_in_feet_is_the_metric_one_figure_by_figure) {
   int paired = 0, plans = 0;
   for (int i = 0; i < PLANS; i++) {
@@ -77,6 +88,7 @@ Test(order_units, an_order_in_feet_is_the_metric_one_figure_by_figure) {
       expect_all_in(LW_UNITS_METRIC, metric.data, items);
       expect_all_in(LW_UNITS_US, us.data, items);
       paired += expect_paired(metric.data, us.data, items);
+      expect_narrow_page(items, (lw_order_page)which);
       lw_text_free(&metric);
       lw_text_free(&us);
     }

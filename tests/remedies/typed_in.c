@@ -41,23 +41,29 @@ static void type_in(const json_t *items, const lw_text *sheet, lw_case *c) {
   }
 }
 
-static void expect_multiple(const char *item, const char *name, double step_mm) {
+/* Of a sheet in millimetres, or in inches. */
+static void expect_multiple(const char *item, const char *name, double step_mm, double step_in) {
   size_t length = strlen(name);
   if (strncmp(item, name, length) != 0 || item[length] != '=') return;
-  double mm = strtod(item + length + 1, NULL);
-  cr_expect(fabs(mm / step_mm - round(mm / step_mm)) < 1e-9 && mm >= 10.0, "%s is not to be had", item);
+  char *unit;
+  double value = strtod(item + length + 1, &unit);
+  bool us = step_in > 0.0;
+  double steps = value / (us ? step_in : step_mm), least = us ? 0.5 : 10.0;
+  cr_expect(strcmp(unit, us ? " in" : " mm") == 0, "%s", item);
+  cr_expect(fabs(steps - round(steps)) < 1e-6 && value >= least, "%s is not to be had", item);
 }
 
-static void expect_to_be_had(const json_t *items) {
+static void expect_to_be_had(const json_t *items, lw_units units) {
+  double two = units == LW_UNITS_US ? 2.0 : 0.0;
   size_t i;
   json_t *item;
   json_array_foreach(items, i, item) {
     const char *text = json_string_value(item);
-    expect_multiple(text, "block depth", 50.0);
-    expect_multiple(text, "base width", 50.0);
-    expect_multiple(text, "base course depth", 50.0);
-    expect_multiple(text, "pad width", 50.0);
-    expect_multiple(text, "setback", 5.0);
+    expect_multiple(text, "block depth", 50.0, two);
+    expect_multiple(text, "base width", 50.0, two);
+    expect_multiple(text, "base course depth", 50.0, two);
+    expect_multiple(text, "pad width", 50.0, two);
+    expect_multiple(text, "setback", 5.0, two / 8.0);
   }
 }
 
@@ -66,7 +72,7 @@ static void hold(const json_t *remedy, const lw_text *sheet, lw_result *then, ta
   lw_case c;
   lw_error error = {0};
   type_in(items, sheet, &c);
-  expect_to_be_had(items);
+  expect_to_be_had(items, (lw_units)c.about.units.value);
   cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, then, &error), LW_OK, "%s", error.text);
   cr_expect_eq(then->verdict.stands, LW_HOLDS, "%s\n%s\n%s",
                json_string_value(json_object_get(remedy, "text")), sheet->data, then->verdict.headline);
@@ -112,6 +118,7 @@ Test(remedies, every_remedy_typed_in_as_printed_holds) {
     random_wall_make(&d, &wall);
     if (i % 14 != 0) random_wall_add(&wall, "method slip=not");
     add_what_follows(&d, &wall);
+    if (i % 2 == 1) random_wall_add(&wall, "units=us");
     hold_remedies_of(&wall, two, &all);
   }
   cr_expect(all.remedies > WALLS / 2 && all.pairs > WALLS / 40, "%d remedies, %d of two changes",

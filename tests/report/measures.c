@@ -202,6 +202,15 @@ void expect_all_in(lw_units units, const char *text, const char *name) {
   free(folded);
 }
 
+void expect_narrow(const char *text, const char *name) {
+  for (const char *line = text, *end; (end = strchr(line, '\n')) != NULL; line = end + 1) {
+    int width = 0;
+    for (const char *at = line; at < end; at++) width += ((unsigned char)*at & 0xC0) != 0x80 ? 1 : 0;
+    bool typed = memchr(line, '\'', (size_t)(end - line)) != NULL;
+    cr_expect(width <= 80 || typed, "%s: %.*s", name, (int)(end - line), line);
+  }
+}
+
 /* Half of the last digit; a metric length with few digits is told in feet as coarsely. */
 static double half_step(const measure *m, const measure *metric) {
   double half = 0.5000001 * m->step * factor_of(m);

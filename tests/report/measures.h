@@ -24,6 +24,8 @@ char *measure_fold(const char *text, bool without_law);
 
 /** No measure of the other units stands in the text; prints the first that does. */
 void expect_all_in(lw_units units, const char *text, const char *name);
+/** No line is wider than 80 columns but one of typed items, which is not broken. */
+void expect_narrow(const char *text, const char *name);
 /** Each figure is the other's at the same place, within what both round. gives how many were paired */
 int expect_paired(const char *metric, const char *us, const char *name);
 

@@ -111,8 +111,10 @@ Test(units, the_screen_and_the_remedies_speak_the_readers_units) {
       lw_remedies_find(t.result, t.scratch);
       cr_assert_eq(lw_report_screen(t.result, &style, &t.screen), LW_OK);
       expect_all_in((lw_units)units, t.screen.data, name);
+      expect_narrow(t.screen.data, name);
       lw_text_clear(&t.page);
-      cr_assert_eq(lw_report_text(t.result, &style, &t.page), LW_OK);
+      cr_assert_eq(lw_report_text(t.result, &(lw_text_style){.columns = 80}, &t.page), LW_OK);
+      expect_narrow(t.page.data, name);
       expect_all_in((lw_units)units, t.page.data, name);
       for (int r = 0; r < t.result->remedy_count; r++)
         for (int k = 0; k < t.result->remedy[r].items.count; k++)

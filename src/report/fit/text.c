@@ -47,7 +47,7 @@ static void say_heavy(const lw_page *page, const lw_fit_list *list) {
     lw_page_sayf(page, "",
                  "What is heavy is over the %s that one person should not lift again and again: two "
                  "people or a lifter.",
-                 list->fit[i].lift_mass_kg);
+                 lw_amount_of(page->units, LW_KIND_MASS, list->fit[i].lift_mass_kg, 0).text);
     return;
   }
 }

@@ -106,9 +106,11 @@ static void cut_line(const lw_page *page, const lw_cut *c, bool several) {
   if (c->saw_other_deg > 0.0) lw_print(other, sizeof other, " and %.1f deg", c->saw_other_deg);
   bool us = page->units == LW_UNITS_US;
   lw_print(prefix, sizeof prefix, "  %4d  %-11s ", c->count, lw_cut_slug(c->kind));
-  if (c->long_m - c->short_m < 0.0005)
-    lw_page_linef(page, LW_TONE_PLAIN, us ? "%s%12s, square; waste %s%s" : "%s%7s, square; waste %s%s",
-                  prefix, long_edge.text, waste.text, last);
+  bool square = c->long_m - c->short_m < 0.0005;
+  if (square && us)
+    lw_page_sayf(page, prefix, "%s, square; waste %s%s", long_edge.text, waste.text, last);
+  else if (square)
+    lw_page_linef(page, LW_TONE_PLAIN, "%s%7s, square; waste %s%s", prefix, long_edge.text, waste.text, last);
   else if (us)
     lw_page_sayf(page, prefix, "%s long edge, %s short, saw %.1f deg%s; waste %s and %s%s", long_edge.text,
                  short_edge.text, c->saw_deg, other, waste.text,
@@ -189,7 +191,7 @@ static void mass_words(lw_units units, double mass_kg, bool loose, char *out, si
   if (!loose)
     lw_print(out, size, "%s", lw_amount_of(units, LW_KIND_MASS, mass_kg, 0).text);
   else if (units == LW_UNITS_US)
-    lw_print(out, size, "%.2f tons", lb / TON_LB);
+    lw_print(out, size, lb < 100.0 * TON_LB ? "%.2f tons" : "%.0f tons", lb / TON_LB);
   else
     lw_print(out, size, "%.2f t", mass_kg / TONNE_KG);
 }
