@@ -26,9 +26,11 @@ function canShare(file) {
   return typeof navigator.canShare === "function" && navigator.canShare({ files: [file] });
 }
 
-/* A sharing that was broken off is no fault. */
+/* A sharing that was broken off is no fault; one that the device refuses leaves a file in its place. */
 function share(file) {
-  navigator.share({ files: [file], title: file.name }).catch(() => {});
+  navigator.share({ files: [file], title: file.name }).catch((refused) => {
+    if (refused.name !== "AbortError") save(file.name, file, file.type);
+  });
 }
 
 async function open(file, told) {

@@ -4,13 +4,14 @@
 #include <math.h>
 #include <string.h>
 
+#include "base/amount.h"
 #include "remedies/changes.h"
 #include "remedies/same_job.h"
 #include "sheet/values.h"
 
 /* How far a finger may move a wall; what comes of it is checked like any other. */
 static const double TALLEST_M = 1.8, LOWEST_M = 0.1, DEEPEST_M = 1.2, SHALLOWEST_M = 0.1;
-static const double DEPTH_STEP_M = 0.05, SECTION_STEP_M = 0.05, WATER_STEP_M = 0.05;
+static const double METRIC_STEP_M = 0.05, INCH_M = 0.0254;
 
 /* The values that a handle has: now, from, to, by steps. most 0: this wall has no such handle. */
 typedef struct lw_span {
@@ -24,6 +25,16 @@ typedef struct lw_handle {
   bool (*type)(const lw_changing *wall, double value, lw_typed *typed);
 } lw_handle;
 
+/* Of what is not laid in courses. */
+static double step_of(const lw_result *now) {
+  return now->units == LW_UNITS_US ? INCH_M : METRIC_STEP_M;
+}
+
+/* The lowest value from which whole steps lead to what it is, so that nothing moves before a finger does. */
+static double down_from(double is, double least, double step) {
+  return is - lw_change_count(least, is, step) * step;
+}
+
 static bool of_courses(const lw_result *now) {
   return now->given.wall.kind.value == LW_WALL_COURSES;
 }
@@ -34,7 +45,7 @@ static double exposed_m(const lw_result *now) {
 
 /* By whole courses: from what it is, down to one and up. */
 static lw_span heights(const lw_result *now) {
-  double step = of_courses(now) ? now->given.courses.block_height.si : SECTION_STEP_M;
+  double step = of_courses(now) ? now->given.courses.block_height.si : step_of(now);
   double is = exposed_m(now);
   if (!now->wall.section.known || now->given.shape.point[0].x.origin != LW_ABSENT || !(step > 0.0))
     return (lw_span){0};
@@ -50,25 +61,23 @@ static bool type_height(const lw_changing *wall, double value, lw_typed *typed) 
 }
 
 static lw_span depths(const lw_result *now) {
-  double is = lw_change_depth_now(&now->given);
+  double is = lw_change_depth_now(&now->given), step = step_of(now);
   if (!of_courses(now) || !(is > 0.0)) return (lw_span){0};
-  double from = fmin(is, SHALLOWEST_M);
-  return (lw_span){
-      .now = is, .from = from, .step = DEPTH_STEP_M, .most = lw_change_count(from, DEEPEST_M, DEPTH_STEP_M)};
+  double from = down_from(is, fmin(is, SHALLOWEST_M), step);
+  return (lw_span){.now = is, .from = from, .step = step, .most = lw_change_count(from, DEEPEST_M, step)};
 }
 
 /* Water stands as high as the ground behind, at most; at its lowest, the base, there is none. */
 static lw_span waters(const lw_result *now) {
-  double whole = now->wall.section.height_m;
+  double whole = now->wall.section.height_m, step = step_of(now);
   if (!now->wall.section.known) return (lw_span){0};
   double level = whole - lw_si_or(&now->given.water.depth, whole);
-  return (lw_span){
-      .now = fmax(0.0, level), .step = WATER_STEP_M, .most = lw_change_count(0.0, whole, WATER_STEP_M)};
+  return (lw_span){.now = fmax(0.0, level), .step = step, .most = lw_change_count(0.0, whole, step)};
 }
 
 static bool type_water(const lw_changing *wall, double value, lw_typed *typed) {
   double depth_m = wall->now->wall.section.height_m - value;
-  if (value < 0.5 * WATER_STEP_M) return lw_typed_put(typed, "water depth", "%s", "unknown");
+  if (value < 0.5 * step_of(wall->now)) return lw_typed_put(typed, "water depth", "%s", "unknown");
   return lw_typed_put_mm(typed, "water depth", fmax(0.0, depth_m));
 }
 
@@ -107,6 +116,17 @@ lw_status lw_request_move(lw_request *asked, lw_case *c, lw_result *scratch) {
   return status;
 }
 
+/* Each place where it can stand, and how that is said. */
+static void put_steps(json_t *entry, lw_units units, const lw_span *span) {
+  json_t *steps = lw_json_list(entry, "steps");
+  for (int i = 0; i <= span->most; i++) {
+    json_t *step = lw_json_entry(steps);
+    (void)lw_json_set_double(step, "m", span->from + i * span->step);
+    lw_json_set_text(step, "words", lw_millimetres(units, span->from + i * span->step).text);
+  }
+  lw_json_set_count(entry, "at", (int)lround((span->now - span->from) / span->step));
+}
+
 void lw_reply_put_handles(json_t *object, const lw_result *result) {
   json_t *list = lw_json_list(object, "handles");
   lw_json_set_text(object, "handles_none", "This wall's size is not known well enough yet to be moved.");
@@ -116,6 +136,7 @@ void lw_reply_put_handles(json_t *object, const lw_result *result) {
     json_t *entry = lw_json_entry(list);
     lw_json_set_text(entry, "handle", HANDLES[i].slug);
     lw_json_set_text(entry, "words", HANDLES[i].words);
+    put_steps(entry, result->units, &span);
     (void)lw_json_set_double(entry, "now_m", span.now);
     (void)lw_json_set_double(entry, "from_m", span.from);
     (void)lw_json_set_double(entry, "step_m", span.step);

@@ -142,26 +142,22 @@ function bars(reply) {
 }
 
 function slider(handle, place) {
-  const at = Math.round((handle.now_m - handle.from_m) / handle.step_m);
-  const range = make("input", { type: "range", min: 0, max: handle.most, step: 1, value: at });
-  const value = () => handle.from_m + Number(range.value) * handle.step_m;
-  const words = () => `${Math.round(value() * 1000)} mm`;
+  const range = make("input", { type: "range", min: 0, max: handle.steps.length - 1, step: 1, value: handle.at });
+  const value = () => handle.steps[Number(range.value)].m;
+  const words = () => handle.steps[Number(range.value)].words;
   const told = make("output", {}, words());
   range.setAttribute("aria-valuetext", words());
-  const moved = () => {
+  let last = { ok: false };
+  range.addEventListener("input", () => {
     const move = { [handle.handle]: value() };
     told.textContent = words();
     range.setAttribute("aria-valuetext", words());
     const reply = showAnswer(move);
     fill(place, reply.ok ? bars(reply) : faultList(reply));
     if (reply.ok) showSection(move);
-    return reply;
-  };
-  range.addEventListener("input", moved);
-  range.addEventListener("change", () => {
-    const reply = moved();
-    if (reply.ok) take(reply.sheet, "slider");
+    last = reply;
   });
+  range.addEventListener("change", () => { if (last.ok) take(last.sheet, "slider"); });
   return make("div", {}, labelled(handle.words, range), told);
 }
 

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 import { make, button, fill, byId, faultList, labelled, freshId } from "./dom.js";
-import { state, ask, take } from "./state.js";
+import { state, ask, put, take } from "./state.js";
 import { opener } from "./files.js";
 
 /* The questions one by one. Which there are, which comes next, what an answer puts on the sheet and what not
@@ -15,7 +15,7 @@ let chosenPart = "first"; /* the part whose questions are asked one after the ot
 let asking = null;   /* all of them, as the core gave them for this sheet */
 
 function load() {
-  const reply = ask({ do: "questions", us: state.us });
+  const reply = ask({ do: "questions" });
   asking = reply.ok ? reply.asking : null;
   return reply;
 }
@@ -55,7 +55,7 @@ function showPart(part) {
 /* --- an answer --- */
 
 function give(question, answer, told) {
-  const reply = ask({ do: "answer", key: question.key, answer, us: state.us });
+  const reply = ask({ do: "answer", key: question.key, answer });
   if (!reply.ok) return fill(told, faultList(reply));
   chosenKey = reply.sheet === state.sheet ? (following(question) || question).key : "";
   return take(reply.sheet, "answer");
@@ -107,7 +107,7 @@ function measureField(measure, kind) {
     ? measure.answer.slice(0, -measure.unit.length - 1) : measure.answer;
   const places = measure.item === "place" ? placesOf() : "";
   const input = make("input", { type: "text", autocomplete: "off", autocapitalize: "off", value: shown,
-    inputmode: kind === "measure" && !state.us ? "decimal" : "text", list: places ? places.id : undefined });
+    inputmode: kind === "measure" && asking.units !== "us" ? "decimal" : "text", list: places ? places.id : undefined });
   const label = measure.label ? measure.label[0].toUpperCase() + measure.label.slice(1) : measure.item;
   return { input, field: [labelled(measure.unit ? `${label} [${measure.unit}]` : label, input), places] };
 }
@@ -173,7 +173,8 @@ function everyQuestion() {
 }
 
 function begin(kind) {
-  const reply = state.ask({ do: "start", kind });
+  const begun = state.ask({ do: "start", kind });
+  const reply = begun.ok ? state.ask({ do: "sheet", sheet: begun.sheet, set: [`units=${asking.units}`] }) : begun;
   if (reply.ok) take(reply.sheet, "started");
 }
 
@@ -185,13 +186,11 @@ function starts() {
 }
 
 function units() {
-  const choose = make("select", {}, make("option", { value: "si", selected: !state.us }, "millimetres and metres"),
-    make("option", { value: "us", selected: state.us }, "inches and feet"));
-  choose.addEventListener("change", () => {
-    state.setUs(choose.value === "us");
-    showQuestion("units");
-  });
-  return labelled("Measures without a unit are in", choose);
+  const us = asking.units === "us";
+  const choose = make("select", {}, make("option", { value: "metric", selected: !us }, "Metres and kilograms"),
+    make("option", { value: "us", selected: us }, "Feet and pounds"));
+  choose.addEventListener("change", () => put([`units=${choose.value}`], "units"));
+  return labelled("Units", choose);
 }
 
 function questionOf(item) {
@@ -222,7 +221,7 @@ export function showQuestion(from) {
   place.hidden = false;
   if (!asking) return fill(place, make("h2", { id: "question-head", tabindex: -1 }, "The questions"), faultList(reply));
   const question = chosenKey === NONE ? undefined : find(chosenKey) || openOf(chosenPart)[0];
-  fill(place, question ? askOne(question) : end(), state.sheet === "" ? starts() : "", everyQuestion(), units());
+  fill(place, question ? askOne(question) : end(), asking.answered === 0 ? starts() : "", everyQuestion(), units());
   const key = question ? question.key : "";
   place.dataset.key = key;
   place.dataset.part = question ? question.part : "";

@@ -11,6 +11,17 @@
 
 enum { NARROWEST_MM = 10, WIDEST_MM = 120, PICTURE_MM = 40 };
 
+/* As the request says, else as the sheet does; a sheet that cannot be read has its faults told elsewhere. */
+static bool measures_in_us(const lw_request *asked) {
+  const json_t *us = json_object_get(asked->request, "us"), *sheet = json_object_get(asked->request, "sheet");
+  lw_case c = {0};
+  lw_faults faults = {.count = 0};
+  if (json_is_boolean(us)) return json_is_true(us);
+  size_t length = json_string_length(sheet);
+  return length > 0 && lw_sheet_read(json_string_value(sheet), length, &c, &faults) == LW_OK &&
+         lw_case_units(&c) == LW_UNITS_US;
+}
+
 /* The sheet of the request, as the questions take it. */
 static lw_status begin(lw_request *asked, lw_asking_for *asking) {
   const json_t *sheet = json_object_get(asked->request, "sheet");
@@ -18,7 +29,7 @@ static lw_status begin(lw_request *asked, lw_asking_for *asking) {
   *asking = (lw_asking_for){.tables = asked->tables,
                             .sheet = json_string_value(sheet),
                             .length = json_string_length(sheet),
-                            .us = json_is_true(json_object_get(asked->request, "us"))};
+                            .us = measures_in_us(asked)};
   if (asking->length == 0) asking->sheet = NULL;
   return LW_OK;
 }
@@ -52,6 +63,7 @@ lw_status lw_reply_questions(lw_request *asked) {
   if (status == LW_OK) {
     json_t *asked_for = json_loadb(text.data, text.length, 0, NULL);
     put_words(asked_for);
+    lw_json_set_text(asked_for, "units", asking.us ? "us" : "metric");
     lw_json_put(asked->reply, "asking", asked_for);
   }
   free(asking.scratch);

@@ -5,26 +5,7 @@
 const STORED = "lowwall.sheet";
 const EARLIER_MOST = 100;
 
-const US = "lowwall.us";
-const EXPECTS_US = "us";
-
-export const state = { ask: null, sheet: "", earlier: [], watchers: [], stored: false, us: readUs(), setUs };
-
-function readUs() {
-  try {
-    return localStorage.getItem(US) === EXPECTS_US;
-  } catch (refused) {
-    return false;
-  }
-}
-
-function setUs(us) {
-  state.us = us;
-  try {
-    if (us) localStorage.setItem(US, EXPECTS_US);
-    else localStorage.removeItem(US);
-  } catch (refused) { /* it lasts as long as the page */ }
-}
+export const state = { ask: null, sheet: "", earlier: [], watchers: [], stored: false };
 
 export function watch(watcher) {
   state.watchers.push(watcher);

@@ -14,6 +14,7 @@ typedef struct lw_faces {
   const lw_interface_row *bed_row;   /* that stands in; NULL: given, or worked out */
   const lw_interface_row *joint_row; /* the same of the joints */
   const lw_soil_row *ground_row;     /* whose critical angle it is; NULL: of an angle given, or not told */
+  const lw_soil_row *clay_row;       /* whose undrained strength is the most that it holds; NULL: no such */
 } lw_faces;
 
 void lw_faces_find(const lw_result *result, lw_faces *faces);

@@ -60,7 +60,8 @@ typedef struct stand_in {
   double cautious, likely;
 } stand_in;
 
-/* An answer that is left out is taken from a table where a row stands in for it, the low end of an interface
+/* Ground that nobody names is the weakest that a wall is ordinarily built in front of or on, clay loam, with the
+ * lighter weights of loam. An answer that is left out is taken from a table where a row stands in for it, the low end of an interface
  * for the cautious value and its high end for the likely one; the table of items has the cautious figure, for
  * its documents. */
 static stand_in taken(const lw_tables *tables, const lw_item *item) {
@@ -72,7 +73,7 @@ static stand_in taken(const lw_tables *tables, const lw_item *item) {
   double light = block->unit_weight_low_kn_per_m3, usual = block->unit_weight_likely_kn_per_m3;
   double wet = behind->saturated_unit_weight_kn_per_m3, weighs = behind->unit_weight_typical_kn_per_m3;
   const stand_in rows[] = {
-      {offsetof(lw_case, ground.soil[0].friction), behind->friction_rad,
+      {offsetof(lw_case, ground.soil[0].friction), under->friction_rad,
        lw_known_value(tables, LW_THRESHOLD_LIKELY_FRICTION) / LW_DEG_PER_RAD},
       {offsetof(lw_case, ground.soil[0].unit_weight), behind->unit_weight_kn_per_m3, weighs},
       {offsetof(lw_case, ground.soil[0].light_unit_weight), behind->light_unit_weight_kn_per_m3, weighs},

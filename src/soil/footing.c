@@ -20,12 +20,22 @@ static double friction_of_ground(const lw_case *c, const lw_tables *tables, doub
   return c->look == LW_LOOK_LIKELY ? unknown->friction_likely : unknown->friction_low;
 }
 
-static void faces_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
+/* Clay holds no more than its undrained strength. By cautious values that goes for ground that nobody has named
+ * as well, and whose friction nobody gives: it counts as what is assumed there. */
+static double undrained_of(const lw_case *c, const lw_tables *tables, double times) {
   const lw_soil_row *row = lw_footing_row(c, tables);
+  bool on_pad = c->pad.thickness.origin != LW_ABSENT;
+  bool face_given = !on_pad && c->ground.base_friction.origin == LW_GIVEN;
+  if (!row && c->look != LW_LOOK_LIKELY && !lw_told(&c->ground.footing.friction) && !face_given)
+    row = lw_known_soil(tables, LW_SOIL_OF_CLAY_LOAM);
+  return row && !isnan(row->undrained_kpa) ? row->undrained_kpa * times : 0.0;
+}
+
+static void faces_build(const lw_case *c, const lw_tables *tables, lw_site *site) {
   double times = c->look == LW_LOOK_LIKELY ? lw_known_value(tables, LW_THRESHOLD_LIKELY_GROUND_FACE) : 1.0;
   site->bed_friction = lw_si_or(&c->ground.base_friction, 0.0);
   site->pad_friction = friction_of_ground(c, tables, times);
-  site->undrained_kpa = row && !isnan(row->undrained_kpa) ? row->undrained_kpa * times : 0.0;
+  site->undrained_kpa = undrained_of(c, tables, times);
   /* Without a pad the weaker of the two faces acts right under the wall. */
   bool told = lw_told(&c->ground.footing.friction);
   bool no_pad = c->pad.thickness.origin == LW_ABSENT;

@@ -204,6 +204,7 @@ Test(tapered, a_tail_as_long_as_the_face_is_a_rectangle) {
     stack_make(&d, &wall);
     random_wall_add(&wall, "water depth=%.3f m", dice_between(&d, 0.0, 1.0));
     random_wall_add(&wall, "method slip=not");
+    random_wall_add(&wall, "soil 1 friction angle=26 deg");
     lw_case c = random_wall_case(&wall);
     cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, whole, NULL), LW_OK);
     for (int step = 0; step < 2; step++) {

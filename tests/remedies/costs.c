@@ -177,6 +177,7 @@ Test(costs, the_load_by_use_is_settled_by_the_use) {
     random_wall_add(&wall, "course count=4");
     random_wall_add(&wall, "block depth=250 mm");
     random_wall_add(&wall, "vehicle access=no");
+    random_wall_add(&wall, "footing soil name=clean sand");
     if (given) random_wall_add(&wall, "bed use=walked");
     lw_result *r = with_costs(&wall);
     const lw_cost *cost = cost_of(r, "load 1 pressure");

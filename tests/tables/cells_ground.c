@@ -213,6 +213,9 @@ Test(cells, all_conventions_decide) {
 static void look_stand_in(const lw_tables *tables, int row, lw_text *out) {
   (void)row;
   cells_wall(tables, BED, CELLS_CHECKS | CELLS_LIKELY, out);
+  cells_wall(tables,
+             BED "wall joints=open;drain outlets=2;stone width=300 mm;stone filter=cloth;block depth=600 mm",
+             CELLS_CHECKS | CELLS_LIKELY, out);
   cells_wall(tables, BED "footing soil name=road base;soil 1 name=crushed rock", CELLS_CHECKS | CELLS_LIKELY,
              out);
   cells_wall(tables, BED "pad thickness=100 mm;pad material=dry sand", CELLS_CHECKS | CELLS_LIKELY, out);

@@ -44,7 +44,7 @@ static void base_faces(const lw_figures *b) {
   lw_faces_find(b->result, &f);
   const char *of_bed = f.bed_row ? f.bed_row->from.source : "",
              *of_ground = f.ground_row ? f.ground_row->critical_from.source : "",
-             *of_clay = f.ground_row ? f.ground_row->undrained_from.source : "";
+             *of_clay = f.clay_row ? f.clay_row->undrained_from.source : "";
   lw_figures_put(b, &(lw_figure_word){"bed_friction", "friction of the wall on its bed", "", of_bed}, f.bed);
   lw_figures_put(b, &(lw_figure_word){"pad_friction", "friction of the pad on the ground", "", of_ground},
                  f.ground);
