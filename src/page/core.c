@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core.h"
 
+#include <ctype.h>
 #include <string.h>
 
 #include "replies.h"
@@ -44,7 +45,8 @@ static void put_told(json_t *reply, const lw_faults *faults) {
   for (int i = 0; i < faults->count; i++) {
     const lw_fault *f = &faults->fault[i];
     lw_text told = {0};
-    lw_text_addf(&told, "%s.", lw_fault_slug_sentence(f->slug));
+    const char *sentence = lw_fault_slug_sentence(f->slug);
+    lw_text_addf(&told, "%c%s.", toupper((unsigned char)sentence[0]), sentence + 1);
     if (f->stood[0]) lw_text_addf(&told, " There stands: %s.", f->stood);
     if (f->wanted[0]) lw_text_addf(&told, " Wanted: %s.", f->wanted);
     lw_reply_put(json_array_get(list, (size_t)i), "told", &told);

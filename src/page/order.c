@@ -42,7 +42,7 @@ static void put_lines(json_t *reply, const lw_order *order) {
   for (int i = 0; i < order->line_count; i++) {
     char name[LW_LINE_NAME], note[LW_LINE_NOTE];
     json_t *entry = lw_json_entry(list);
-lw_json_set_text(entry, "name", lw_order_line_name(&order->line[i], order->units, name));
+    lw_json_set_text(entry, "name", lw_order_line_name(&order->line[i], order->units, name));
     lw_json_set_text(entry, "note", lw_order_line_note(&order->line[i], order->units, note));
     put_quantity(entry, order->units, &order->line[i]);
   }

@@ -33,11 +33,11 @@ function openOf(part) {
   return walk().filter((question) => question.part === part && question.state === "open");
 }
 
-/* The open one of its part after this one, or before it. */
+/* The open one of its part after this one. */
 function following(question) {
   const open = openOf(question.part), all = walk();
   const at = all.indexOf(question);
-  return open.find((one) => all.indexOf(one) > at) || open.find((one) => one !== question);
+  return open.find((one) => all.indexOf(one) > at);
 }
 
 function show(key) {

@@ -60,10 +60,10 @@ typedef struct stand_in {
   double cautious, likely;
 } stand_in;
 
-/* Ground that nobody names is the weakest that a wall is ordinarily built in front of or on, clay loam, with the
- * lighter weights of loam. An answer that is left out is taken from a table where a row stands in for it, the low end of an interface
- * for the cautious value and its high end for the likely one; the table of items has the cautious figure, for
- * its documents. */
+/* Ground that nobody names is the weakest that a wall is ordinarily built in front of or on, clay loam, with
+ * the lighter weights of loam. An answer that is left out is taken from a table where a row stands in for it,
+ * the low end of an interface for the cautious value and its high end for the likely one; the table of items
+ * has the cautious figure, for its documents. */
 static stand_in taken(const lw_tables *tables, const lw_item *item) {
   const lw_soil_row *behind = lw_known_soil(tables, LW_SOIL_OF_LOAM),
                     *under = lw_known_soil(tables, LW_SOIL_OF_CLAY_LOAM),

@@ -20,8 +20,8 @@ static double friction_of_ground(const lw_case *c, const lw_tables *tables, doub
   return c->look == LW_LOOK_LIKELY ? unknown->friction_likely : unknown->friction_low;
 }
 
-/* Clay holds no more than its undrained strength. By cautious values that goes for ground that nobody has named
- * as well, and whose friction nobody gives: it counts as what is assumed there. */
+/* Clay holds no more than its undrained strength. By cautious values that goes for ground that nobody has
+ * named as well, and whose friction nobody gives: it counts as what is assumed there. */
 static double undrained_of(const lw_case *c, const lw_tables *tables, double times) {
   const lw_soil_row *row = lw_footing_row(c, tables);
   bool on_pad = c->pad.thickness.origin != LW_ABSENT;

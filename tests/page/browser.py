@@ -354,11 +354,12 @@ def share_and_print(page):
     page.wait_for(lambda: page.all("#papers iframe"))
     name, kind, text = shared(page, "Share it", 2)
     check(name.endswith("-pre-check.html") and "pre-check" in text, f"shared: {name} {kind}")
-    before = set(os.listdir(page.downloads))
+    for each in glob.glob(os.path.join(page.downloads, "*.csv")):  # a file of that name would be written over
+        os.remove(each)
     for refusal in ("AbortError", "NotAllowedError"):
         page.js("window.refuse = arguments[0]", refusal)
         shared(page, "Share the sheet", 3 if refusal == "AbortError" else 4)
-        new = lambda: [each for each in set(os.listdir(page.downloads)) - before if each.endswith(".csv")]
+        new = lambda: glob.glob(os.path.join(page.downloads, "*.csv"))
         page.wait_for(new, 0.5 if refusal == "AbortError" else 10)
         check((refusal == "AbortError") == (not new()), f"after {refusal}: {new()}")
     page.js("document.querySelector('#papers iframe').contentWindow.print = () => { window.printed = true; }")

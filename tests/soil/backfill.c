@@ -99,7 +99,8 @@ static double degrees(const walls *w, lw_look look) {
   return site_of(w, look).soil[0].friction_rad * LW_DEG_PER_RAD;
 }
 
-/* Nobody names the soil: plant soil in a bed, as weak as clay loam elsewhere; and what is named is never taken for less. */
+/* Nobody names the soil: plant soil in a bed, as weak as clay loam elsewhere; what is named is never taken
+ * for less. */
 Test(backfill, a_bed_whose_soil_nobody_names_holds_plant_soil) {
   for (int high = 100; high <= 1100; high += 100) {
     walls bed = {high, 50, 0, true, NULL, NULL}, ground = {high, 50, 0, false, NULL, NULL};

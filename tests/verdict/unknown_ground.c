@@ -8,8 +8,8 @@
 #include "../sheet/support.h"
 #include "help.h"
 
-/* Who does not know the ground may stand on any that walls are ordinarily built on: no check is milder for him
- * than for one who names it. What a table refuses, or gives no number for, goes to an engineer instead. */
+/* Who does not know the ground may stand on any that walls are ordinarily built on: no check is milder for
+ * him than for one who names it. What a table refuses, or gives no number for, goes to an engineer. */
 
 static const char *const WALLS[] = {
     "site behind=ground;level difference=0.6 m;course count=7;block depth=300 mm;method slip=not;",
