@@ -89,7 +89,7 @@ static bool stands_with(lw_trial *trial, int part, int steps) {
   return stands(trial);
 }
 
-/* It stands with the steps that the part has: halve, then go down while one less is enough. */
+/* It stands with the steps that the part has: halve, until one less has been found too few. */
 static void shrink(lw_trial *trial, int part) {
   int short_of = 0, enough = trial->part[part].steps;
   while (enough - short_of > 1) {
@@ -99,7 +99,6 @@ static void shrink(lw_trial *trial, int part) {
     else
       short_of = middle;
   }
-  while (enough > 1 && stands_with(trial, part, enough - 1)) enough--;
   trial->part[part].steps = enough;
 }
 
