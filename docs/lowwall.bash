@@ -65,7 +65,7 @@ _lowwall() {
     precheck) _lowwall_wall $'--paper\n--date\n--verify\n--units\n--tables\n--output\n--help' "$word" ;;
     list) _lowwall_list "$1" "$word" "$before" ;;
     new) _lowwall_words $'bed\nground\nsection\n--output\n--help' "$word" ;;
-    pressure) _lowwall_wall $'--json\n--csv\n--working\n--width\n--tables\n--output\n--help' "$word" ;;
+    pressure) _lowwall_wall $'--json\n--csv\n--working\n--width\n--units\n--tables\n--output\n--help' "$word" ;;
     bearing | slip) _lowwall_words $'--json\n--units\n--help' "$word" ;;
     help) _lowwall_words $'ask\ncheck\norder\npegs\nfit\ndraw\nprecheck\nform\nnew\nlist\npressure\nbearing\nslip' "$word" ;;
     esac

@@ -153,7 +153,7 @@ static lw_units units_of(const lw_formula_given *given) {
   return written[LW_UNITS_US] > written[LW_UNITS_METRIC] ? LW_UNITS_US : LW_UNITS_METRIC;
 }
 
-static void take_units(const char *units, lw_formula_given *given) {
+void lw_formula_take_units(const char *units, lw_formula_given *given) {
   bool us = units && strcmp(units, "us") == 0, metric = units && strcmp(units, "metric") == 0;
   if (units && !us && !metric)
     lw_faults_add(&given->faults, LW_FAULT_UNKNOWN_WORD, (lw_cell_place){0, 0}, "--units", units,
@@ -196,7 +196,7 @@ lw_formula_next lw_formula_read(const lw_formula_sheet *sheet, int argc, char **
                     "the options --json, --units metric|us and --help, and items as in 'wall height=2 m'");
   }
   lw_formula_take(argc, argv, optind, given);
-  take_units(units, given);
+  lw_formula_take_units(units, given);
   return given->faults.count > 0 ? LW_FORMULA_FAULTY : LW_FORMULA_RUN;
 }
 

@@ -57,6 +57,10 @@ void lw_formula_begin(const lw_formula_sheet *sheet, const char *name, lw_formul
 void lw_formula_take(int argc, char **argv, int first, lw_formula_given *given);
 void lw_formula_help(const lw_formula_sheet *sheet);
 
+/* What is printed in: as asked, metric or us, a fault where it is another word; NULL: as most of what was
+ * measured is written. */
+void lw_formula_take_units(const char *asked, lw_formula_given *given);
+
 /* Note a contradiction at an item that was given. */
 void lw_formula_contradict(lw_formula_given *given, size_t item, const char *wanted);
 

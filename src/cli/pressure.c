@@ -50,11 +50,12 @@ static int answer_json(const lw_pressure_asked *asked, lw_pressure_question *que
 static int answer_text(const lw_pressure_asked *asked, lw_pressure_question *question) {
   lw_text steps = {0}, text = {0};
   lw_working working = lw_formula_text_working(&steps);
+  working.units = question->given.units;
   if (lw_pressure_compute(&question->run, &working, asked->working) != LW_OK) {
     lw_text_free(&steps);
     return refuse_no_solution(&question->given, &question->run);
   }
-  lw_pressure_run_text(&question->run, &text);
+  lw_pressure_run_text(&question->run, question->given.units, &text);
   lw_text_add(&text, "\nWorking\n");
   lw_text_add(&text, steps.data != NULL ? steps.data : "");
   text.failed = text.failed || steps.failed;
@@ -75,7 +76,7 @@ static int of_items(int argc, char **argv, int first, const lw_pressure_asked *a
   lw_pressure_question *question = calloc(1, sizeof *question);
   if (question == NULL) return lw_cli_no_memory();
   int exit_status;
-  if (!lw_pressure_question_read(argc, argv, first, question))
+  if (!lw_pressure_question_read(argc, argv, first, asked->units, question))
     exit_status = lw_formula_refuse(&question->given, "pressure");
   else if (asked->drawn || asked->csv)
     exit_status = answer_plain(asked, question);
@@ -98,11 +99,15 @@ static bool has_sheet(int argc, char **argv, int first) {
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, lw_pressure_asked *asked) {
-  static const struct option options[] = {
-      {"json", no_argument, NULL, 'j'},         {"csv", no_argument, NULL, 'c'},
-      {"working", no_argument, NULL, 'g'},      {"width", required_argument, NULL, 'w'},
-      {"tables", required_argument, NULL, 't'}, {"output", required_argument, NULL, 'o'},
-      {"help", no_argument, NULL, 'h'},         {0}};
+  static const struct option options[] = {{"json", no_argument, NULL, 'j'},
+                                          {"csv", no_argument, NULL, 'c'},
+                                          {"working", no_argument, NULL, 'g'},
+                                          {"width", required_argument, NULL, 'w'},
+                                          {"tables", required_argument, NULL, 't'},
+                                          {"output", required_argument, NULL, 'o'},
+                                          {"units", required_argument, NULL, 'u'},
+                                          {"help", no_argument, NULL, 'h'},
+                                          {0}};
   optind = 0; /* glibc: begin anew, whatever was read before */
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
@@ -112,6 +117,7 @@ static int read_options(int argc, char **argv, lw_pressure_asked *asked) {
     case 'c': asked->csv = true; break;
     case 'g': asked->working = true; break;
     case 'w': well = lw_cli_take_once("pressure", "--width", optarg, &asked->width); break;
+    case 'u': well = lw_cli_take_once("pressure", "--units", optarg, &asked->units); break;
     case 't': well = lw_cli_take_once("pressure", "--tables", optarg, &asked->tables); break;
     case 'o': well = lw_cli_take_once("pressure", "--output", optarg, &asked->output); break;
     case 'h': lw_pressure_question_help(); return 1;

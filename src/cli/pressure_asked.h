@@ -9,7 +9,7 @@ typedef struct lw_pressure_asked {
   bool json, csv, working;
   bool drawn; /* the output is a drawing, by its name */
   double width_mm;
-  const char *width, *tables, *output;
+  const char *width, *tables, *output, *units;
 } lw_pressure_asked;
 
 /* Options against each other; false after saying what is wrong. */

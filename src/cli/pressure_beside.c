@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
+#include "base/tell.h"
 #include "base/working.h"
 #include "formula.h"
 #include "pressure_parts.h"
@@ -82,38 +83,46 @@ void lw_pressure_beside_json(const lw_pressure_beside *beside, json_t *out) {
   if (beside->narrow.shown) narrow_json(&beside->narrow, out);
 }
 
-static void add_plant(const lw_pressure_beside *b, lw_text *text) {
+static void add_plant(const lw_pressure_beside *b, lw_units units, lw_text *text) {
   const lw_compaction_diagram *d = &b->diagram;
   lw_text_add(text, "\nCompaction plant that touches, while it is built: an upper value   "
                     "[INGOLD-1979 29(3)]\n");
-  lw_text_addf(text, "  greatest         %10.4f kPa, from %.4f to %.4f m down\n", d->greatest_kpa, d->zc_m,
-               d->hc_m);
-  lw_text_addf(text, "  thrust           %10.4f kN/m at %.4f m above the foot; of earth alone %.4f kN/m\n",
-               b->push.thrust_kn_per_m, b->push.height_m, b->earth_kn_per_m);
-  lw_text_add(text, "  It is not added: a wall that gives way by half a millimetre sheds it "
-                    "[LR946 abstract].\n");
+  lw_text_addf(text, "  greatest         %10.4f %s, from %.4f to %s down\n",
+               lw_tell_in(units, "kPa", d->greatest_kpa), lw_tell_unit(units, "kPa").text,
+               lw_tell_in(units, "m", d->zc_m), lw_tell_amount(units, "m", d->hc_m, 4).text);
+  lw_text_addf(text, "  thrust           %10.4f %s at %s above the foot; of earth alone %s\n",
+               lw_tell_in(units, "kN/m", b->push.thrust_kn_per_m), lw_tell_unit(units, "kN/m").text,
+               lw_tell_amount(units, "m", b->push.height_m, 4).text,
+               lw_tell_amount(units, "kN/m", b->earth_kn_per_m, 4).text);
+  lw_text_addf(text, "  It is not added: a wall that gives way by %s sheds it [LR946 abstract].\n",
+               units == LW_UNITS_US ? "a fiftieth of an inch" : "half a millimetre");
 }
 
-static void add_narrow(const lw_narrow *n, lw_text *text) {
-  lw_text_addf(text, "\nNarrow bed %.3f m wide; the wedge wants %.3f m. Published values, never counted\n",
-               n->bed_width_m, n->wedge_width_m);
-  lw_text_add(text, "                         K    foot kPa   thrust kN/m   share of wide   at, of H\n");
+static void add_narrow(const lw_narrow *n, lw_units units, lw_text *text) {
+  lw_text_addf(text, "\nNarrow bed %s wide; the wedge wants %s. Published values, never counted\n",
+               lw_tell_amount(units, "m", n->bed_width_m, 3).text,
+               lw_tell_amount(units, "m", n->wedge_width_m, 3).text);
+  lw_text_add(text,
+              units == LW_UNITS_US
+                  ? "                         K    foot psf  thrust lb/ft   share of wide   at, of H\n"
+                  : "                         K    foot kPa   thrust kN/m   share of wide   at, of H\n");
   for (int i = 0; i < LW_NARROW_COUNT; i++) {
     const lw_narrow_value *v = &n->value[i];
     if (v->known)
       lw_text_addf(text, "  %-18s %7.4f %9.3f %13.3f %15.3f %10.3f\n", lw_narrow_slug((lw_narrow_method)i),
-                   v->coefficient, v->foot_kpa, v->push.thrust_kn_per_m, v->share, v->height_share);
+                   v->coefficient, lw_tell_in(units, "kPa", v->foot_kpa),
+                   lw_tell_in(units, "kN/m", v->push.thrust_kn_per_m), v->share, v->height_share);
     else
       lw_text_addf(text, "  %-18s none: %s\n", lw_narrow_slug((lw_narrow_method)i),
                    lw_reason_sentence(v->reason));
   }
   lw_text_addf(text,
-               "  Arching can bring the push up to 0.42 H, %.3f m, where it turns %.2f times as much as "
+               "  Arching can bring the push up to 0.42 H, %s, where it turns %.2f times as much as "
                "at a\n  third [HANDY1985 abstract].\n",
-               LW_NARROW_RAISED * n->height_m, 3.0 * LW_NARROW_RAISED);
+               lw_tell_amount(units, "m", LW_NARROW_RAISED * n->height_m, 3).text, 3.0 * LW_NARROW_RAISED);
 }
 
-void lw_pressure_beside_text(const lw_pressure_beside *beside, lw_text *text) {
-  if (beside->plant_given && beside->plant_status == LW_OK) add_plant(beside, text);
-  if (beside->narrow.shown) add_narrow(&beside->narrow, text);
+void lw_pressure_beside_text(const lw_pressure_beside *beside, lw_units units, lw_text *text) {
+  if (beside->plant_given && beside->plant_status == LW_OK) add_plant(beside, units, text);
+  if (beside->narrow.shown) add_narrow(&beside->narrow, units, text);
 }

@@ -1,59 +1,85 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <stdio.h>
 
+#include "base/tell.h"
 #include "pressure_side.h"
 #include "report/diagram_words.h"
 
 /* Pressure against depth: as tables of text, and every column as CSV. */
 
-static void add_number(lw_number value, int wide, lw_text *text) {
+/* A pressure or a push; pounds have one decimal. */
+typedef struct told {
+  lw_units units;
+  const char *unit;
+} told;
+
+static void add_number(told in, lw_number value, int wide, lw_text *text) {
   if (value.known)
-    lw_text_addf(text, "%*.3f", wide, value.value);
+    lw_text_addf(text, "%*.*f", wide, in.units == LW_UNITS_US ? 1 : 3,
+                 lw_tell_in(in.units, in.unit, value.value));
   else
     lw_text_addf(text, "%*s", wide, "-");
 }
 
-static void add_active(const lw_diagram *d, lw_text *text) {
+static lw_number known(double value) {
+  return (lw_number){value, true};
+}
+
+static void add_active(const lw_diagram *d, lw_units units, lw_text *text) {
   static const lw_way COLUMN[] = {LW_WAY_RANKINE, LW_WAY_COULOMB, LW_WAY_LOG_SPIRAL, LW_WAY_ANNEX_C,
                                   LW_WAY_AT_REST};
-  lw_text_add(text, "\nActive and at rest, level part in kPa a metre of depth, soil and uniform load\n"
-                    "  depth m soil  stress   water Rankine Coulomb  spiral annex C at rest   loads\n");
+  const told kpa = {units, "kPa"};
+  bool us = units == LW_UNITS_US;
+  lw_text_add(text, us ? "\nActive and at rest, level part in psf a foot of depth, soil and uniform load\n"
+                         " depth ft soil  stress   water Rankine Coulomb  spiral annex C at rest   loads\n"
+                       : "\nActive and at rest, level part in kPa a metre of depth, soil and uniform load\n"
+                         "  depth m soil  stress   water Rankine Coulomb  spiral annex C at rest   loads\n");
   for (int i = 0; i < d->depth_count; i++) {
     const lw_diagram_depth *row = &d->depth[i];
     bool on_back = row->depth_m > -1e-9;
-    lw_text_addf(text, "  %7.3f", row->depth_m);
+    lw_text_addf(text, "  %7.3f", lw_tell_in(units, "m", row->depth_m));
     if (on_back)
-      lw_text_addf(text, "%5d%8.3f%8.3f", row->layer + 1, row->stress_kpa, row->pore_kpa);
+      lw_text_addf(text, "%5d", row->layer + 1);
     else
-      lw_text_addf(text, "%5s%8s%8s", "-", "-", "-");
-    for (size_t k = 0; k < sizeof COLUMN / sizeof *COLUMN; k++) add_number(row->soil_kpa[COLUMN[k]], 8, text);
-    lw_text_addf(text, "%8.3f\n", row->loads_kpa);
+      lw_text_addf(text, "%5s", "-");
+    add_number(kpa, (lw_number){row->stress_kpa, on_back}, 8, text);
+    add_number(kpa, (lw_number){row->pore_kpa, on_back}, 8, text);
+    for (size_t k = 0; k < sizeof COLUMN / sizeof *COLUMN; k++)
+      add_number(kpa, row->soil_kpa[COLUMN[k]], 8, text);
+    add_number(kpa, known(row->loads_kpa), 8, text);
+    lw_text_add(text, "\n");
   }
 }
 
-static void add_passive(const lw_diagram *d, lw_text *text) {
+static void add_passive(const lw_diagram *d, lw_units units, lw_text *text) {
   static const lw_way COLUMN[] = {LW_WAY_PASSIVE_RANKINE, LW_WAY_PASSIVE_COULOMB, LW_WAY_PASSIVE_LOG_SPIRAL,
                                   LW_WAY_PASSIVE_ANNEX_C};
-  lw_text_add(text,
-              "\nPassive, the same; and the wedges' level thrust on the plane as far down as here, kN/m\n"
-              "  depth m  effective  Rankine  Coulomb   spiral  annex C  wedge act  wedge pas\n");
+  const told kpa = {units, "kPa"}, push = {units, "kN/m"};
+  lw_text_addf(text,
+               "\nPassive, the same; and the wedges' level thrust on the plane as far down as here, %s\n"
+               " %8s  effective  Rankine  Coulomb   spiral  annex C  wedge act  wedge pas\n",
+               lw_tell_unit(units, "kN/m").text, units == LW_UNITS_US ? "depth ft" : " depth m");
   for (int i = 0; i < d->depth_count; i++) {
     const lw_diagram_depth *row = &d->depth[i];
-    lw_text_addf(text, "  %7.3f%11.3f", row->depth_m, row->effective_kpa);
-    for (size_t k = 0; k < sizeof COLUMN / sizeof *COLUMN; k++) add_number(row->soil_kpa[COLUMN[k]], 9, text);
-    add_number(row->down_to_kn_per_m[LW_WAY_WEDGE], 11, text);
-    add_number(row->down_to_kn_per_m[LW_WAY_PASSIVE_WEDGE], 11, text);
+    lw_text_addf(text, "  %7.3f", lw_tell_in(units, "m", row->depth_m));
+    add_number(kpa, known(row->effective_kpa), 11, text);
+    for (size_t k = 0; k < sizeof COLUMN / sizeof *COLUMN; k++)
+      add_number(kpa, row->soil_kpa[COLUMN[k]], 9, text);
+    add_number(push, row->down_to_kn_per_m[LW_WAY_WEDGE], 11, text);
+    add_number(push, row->down_to_kn_per_m[LW_WAY_PASSIVE_WEDGE], 11, text);
     lw_text_add(text, "\n");
   }
 }
 
 /* The part of each load: what Coulomb and at rest make of the uniform one, and each at a distance. */
-static void add_loads(const lw_diagram *d, lw_text *text) {
+static void add_loads(const lw_diagram *d, lw_units units, lw_text *text) {
   const lw_plane *back = &d->asked.back;
+  const told kpa = {units, "kPa"};
   char name[24];
   if (back->load_count == 0 && back->surcharge_kpa <= 0.0) return;
-  lw_text_addf(text, "\nThe part of each load, level, kPa; at a distance by the %s\n  depth m",
-               lw_load_theory_title(d->loads_by));
+  lw_text_addf(text, "\nThe part of each load, level, %s; at a distance by the %s\n %8s",
+               lw_tell_unit(units, "kPa").text, lw_load_theory_title(d->loads_by),
+               units == LW_UNITS_US ? "depth ft" : " depth m");
   if (back->surcharge_kpa > 0.0) lw_text_add(text, "  uniform,  uniform,");
   for (int k = 0; k < back->load_count; k++)
     lw_text_addf(text, "%12s", lw_diagram_load_name(d, k, name, sizeof name));
@@ -61,20 +87,20 @@ static void add_loads(const lw_diagram *d, lw_text *text) {
   lw_text_add(text, "\n");
   for (int i = 0; i < d->depth_count; i++) {
     const lw_diagram_depth *row = &d->depth[i];
-    lw_text_addf(text, "  %7.3f", row->depth_m);
+    lw_text_addf(text, "  %7.3f", lw_tell_in(units, "m", row->depth_m));
     if (back->surcharge_kpa > 0.0) {
-      add_number(row->uniform_kpa[LW_WAY_COULOMB], 10, text);
-      add_number(row->uniform_kpa[LW_WAY_AT_REST], 10, text);
+      add_number(kpa, row->uniform_kpa[LW_WAY_COULOMB], 10, text);
+      add_number(kpa, row->uniform_kpa[LW_WAY_AT_REST], 10, text);
     }
-    for (int k = 0; k < back->load_count; k++) lw_text_addf(text, "%12.3f", row->load_kpa[k]);
+    for (int k = 0; k < back->load_count; k++) add_number(kpa, known(row->load_kpa[k]), 12, text);
     lw_text_add(text, "\n");
   }
 }
 
-void lw_pressure_depths_text(const lw_diagram *diagram, lw_text *text) {
-  add_active(diagram, text);
-  add_passive(diagram, text);
-  add_loads(diagram, text);
+void lw_pressure_depths_text(const lw_diagram *diagram, lw_units units, lw_text *text) {
+  add_active(diagram, units, text);
+  add_passive(diagram, units, text);
+  add_loads(diagram, units, text);
 }
 
 static void csv_head(const lw_diagram *d, lw_text *text) {

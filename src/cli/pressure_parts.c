@@ -5,6 +5,7 @@
 
 #include <lowwall/pressure.h>
 
+#include "base/tell.h"
 #include "formula.h"
 
 static bool shaken(const lw_plane *plane) {
@@ -20,10 +21,11 @@ void lw_pressure_seismic_json(const lw_plane *plane, const lw_thrust *thrust, js
   lw_formula_set(out, "seismic_angle_deg", thrust->seismic_turn_rad * LW_DEG_PER_RAD, NULL);
 }
 
-void lw_pressure_seismic_text(const lw_plane *plane, const lw_thrust *thrust, lw_text *text) {
+void lw_pressure_seismic_text(const lw_plane *plane, const lw_thrust *thrust, lw_units units, lw_text *text) {
   if (!shaken(plane)) return;
-  lw_text_addf(text, "  earthquake       %10.4f kN/m of the thrust, at %.4f m above the foot\n",
-               thrust->seismic_kn_per_m, thrust->seismic_height_m);
+  lw_text_addf(text, "  earthquake       %10.4f %s of the thrust, at %s above the foot\n",
+               lw_tell_in(units, "kN/m", thrust->seismic_kn_per_m), lw_tell_unit(units, "kN/m").text,
+               lw_tell_amount(units, "m", thrust->seismic_height_m, 4).text);
   if (thrust->seismic_coefficient > 0.0)
     lw_text_addf(text, "                   %10.4f coefficient with it, the weight turned by %.2f deg\n",
                  thrust->seismic_coefficient, thrust->seismic_turn_rad * LW_DEG_PER_RAD);
@@ -45,12 +47,13 @@ void lw_pressure_spiral_json(const lw_plane *plane, const lw_thrust *thrust, jso
   lw_formula_set(out, "log_spiral_thrust_kn_per_m", spiral.total_kn_per_m, reason);
 }
 
-void lw_pressure_spiral_text(const lw_plane *plane, const lw_thrust *thrust, lw_text *text) {
+void lw_pressure_spiral_text(const lw_plane *plane, const lw_thrust *thrust, lw_units units, lw_text *text) {
   lw_thrust spiral;
   if (!thrust->passive_unsafe) return;
   lw_text_add(text, "  UNSAFE: a plane wedge overrates passive pressure when wall friction exceeds a\n"
                     "  third of the friction angle. A curved surface gives less.\n");
   if (along_spiral(plane, &spiral, NULL) == LW_OK)
-    lw_text_addf(text, "  along a spiral   %10.4f kN/m, coefficient %.4f%s\n", spiral.total_kn_per_m,
+    lw_text_addf(text, "  along a spiral   %10.4f %s, coefficient %.4f%s\n",
+                 lw_tell_in(units, "kN/m", spiral.total_kn_per_m), lw_tell_unit(units, "kN/m").text,
                  spiral.coefficient, shaken(plane) ? ", without the earthquake" : "");
 }

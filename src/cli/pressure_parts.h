@@ -12,11 +12,11 @@
  * neither is in play. */
 
 void lw_pressure_seismic_json(const lw_plane *plane, const lw_thrust *thrust, json_t *out);
-void lw_pressure_seismic_text(const lw_plane *plane, const lw_thrust *thrust, lw_text *text);
+void lw_pressure_seismic_text(const lw_plane *plane, const lw_thrust *thrust, lw_units units, lw_text *text);
 
 /* Beside a plane's passive value that is flagged as unsafe: the value along a logarithmic spiral. */
 void lw_pressure_spiral_json(const lw_plane *plane, const lw_thrust *thrust, json_t *out);
-void lw_pressure_spiral_text(const lw_plane *plane, const lw_thrust *thrust, lw_text *text);
+void lw_pressure_spiral_text(const lw_plane *plane, const lw_thrust *thrust, lw_units units, lw_text *text);
 
 /* What may stand beside the thrust: what compaction plant presses, and the published values for a narrow bed.
  * Neither is added to it. */
@@ -33,6 +33,6 @@ typedef struct lw_pressure_beside {
 void lw_pressure_beside_find(lw_earth_state state, const lw_plane *plane, lw_pressure_beside *beside,
                              const lw_working *working);
 void lw_pressure_beside_json(const lw_pressure_beside *beside, json_t *out);
-void lw_pressure_beside_text(const lw_pressure_beside *beside, lw_text *text);
+void lw_pressure_beside_text(const lw_pressure_beside *beside, lw_units units, lw_text *text);
 
 #endif

@@ -119,9 +119,10 @@ static const lw_formula_item items[ITEM_COUNT] = {
 
 static const lw_formula_sheet sheet = {
     .usage =
-        "lowwall pressure [--json | --csv] [--working] [--width MM] [-o FILE] ITEM=VALUE ...\n"
-        "lowwall pressure [--json | --csv] [--working] [--width MM] [--tables DIR] [-o FILE]\n"
-        "                 SHEET [ITEM=VALUE ...]\n"
+        "lowwall pressure [--json | --csv] [--working] [--width MM] [--units metric|us] [-o FILE]\n"
+        "                 ITEM=VALUE ...\n"
+        "lowwall pressure [--json | --csv] [--working] [--width MM] [--units metric|us] [--tables DIR]\n"
+        "                 [-o FILE] SHEET [ITEM=VALUE ...]\n"
         "\n"
         "Earth pressure on a plane, all methods side by side, and against depth; with a sheet on the planes\n"
         "behind its wall, as its own items and their cautious values have it.\n"
@@ -130,6 +131,9 @@ static const lw_formula_sheet sheet = {
         "  --csv               the pressure against depth, a row a depth\n"
         "  --working           every step of every method\n"
         "  --width MM          of the paper of a drawing, 90 to 400; 180 fits A4, 95 a phone\n"
+        "  --units metric|us   what the page is written in; left out, as most of it is measured. JSON and "
+        "CSV\n"
+        "                      are SI\n"
         "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n"
         "  -o, --output FILE   write there, the whole of it or nothing; as a drawing where FILE ends in "
         ".svg,\n"
@@ -285,12 +289,14 @@ void lw_pressure_question_help(void) {
   lw_formula_help(&sheet);
 }
 
-bool lw_pressure_question_read(int argc, char **argv, int first, lw_pressure_question *question) {
+bool lw_pressure_question_read(int argc, char **argv, int first, const char *units,
+                               lw_pressure_question *question) {
   lw_formula_given *given = &question->given;
   lw_pressure_run *run = &question->run;
   lw_formula_begin(&sheet, argv[0], given);
   given->more = &question->more;
   lw_formula_take(argc, argv, first, given);
+  lw_formula_take_units(units, given);
   choose(given, run);
   bool read_well = given->faults.count == 0;
   hold_words_against_each_other(given, run);

@@ -14,7 +14,9 @@ typedef struct lw_pressure_question {
 
 void lw_pressure_question_help(void);
 
-/* The items from the argument first on. false where there are faults, which are in given */
-bool lw_pressure_question_read(int argc, char **argv, int first, lw_pressure_question *question);
+/* The items from the argument first on. false where there are faults, which are in given.
+ * units: of what is printed, as on the command line; NULL: as the items are written */
+bool lw_pressure_question_read(int argc, char **argv, int first, const char *units,
+                               lw_pressure_question *question);
 
 #endif

@@ -36,6 +36,6 @@ const char *lw_pressure_run_source(const lw_pressure_run *run);
 bool lw_pressure_must_agree(const lw_pressure_run *run);
 /* The answer as keys, the working left out, and as a page. */
 void lw_pressure_run_json(const lw_pressure_run *run, json_t *out);
-void lw_pressure_run_text(const lw_pressure_run *run, lw_text *text);
+void lw_pressure_run_text(const lw_pressure_run *run, lw_units units, lw_text *text);
 
 #endif

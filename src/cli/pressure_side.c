@@ -5,6 +5,7 @@
 
 #include "base/angles.h"
 #include "base/print.h"
+#include "base/tell.h"
 #include "report/diagram_words.h"
 #include "report/page.h"
 
@@ -17,38 +18,43 @@ lw_number lw_way_against_coulomb(const lw_diagram *diagram, lw_way way) {
   return (lw_number){known ? w->level_kn_per_m / c->level_kn_per_m - 1.0 : 0.0, known};
 }
 
-static void add_layer(const lw_plane *plane, int i, lw_text *text) {
+static void add_layer(const lw_plane *plane, int i, lw_units units, lw_text *text) {
   const lw_layer *layer = &plane->layer[i];
   double top = i > 0 ? plane->layer[i - 1].bottom_m : 0.0;
-  lw_text_addf(text, "  soil %d           from %.3f m: %.2f deg, ", i + 1, fmax(top, 0.0),
-               layer->friction_rad * LW_DEG_PER_RAD);
-  if (layer->cohesion_kpa > 0.0) lw_text_addf(text, "cohesion %.2f kPa, ", layer->cohesion_kpa);
-  lw_text_addf(text, "%.2f kN/m3", layer->unit_weight_kn_per_m3);
+  lw_text_addf(text, "  soil %d           from %s: %.2f deg, ", i + 1,
+               lw_tell_amount(units, "m", fmax(top, 0.0), 3).text, layer->friction_rad * LW_DEG_PER_RAD);
+  if (layer->cohesion_kpa > 0.0)
+    lw_text_addf(text, "cohesion %s, ", lw_tell_amount(units, "kPa", layer->cohesion_kpa, 2).text);
+  lw_text_addf(text, "%s", lw_tell_amount(units, "kN/m3", layer->unit_weight_kn_per_m3, 2).text);
   if (plane->water_depth_m < plane->height_m)
-    lw_text_addf(text, ", full of water %.2f", layer->saturated_unit_weight_kn_per_m3);
+    lw_text_addf(text, ", full of water %.2f",
+                 lw_tell_in(units, "kN/m3", layer->saturated_unit_weight_kn_per_m3));
   lw_text_add(text, "\n");
 }
 
-void lw_pressure_ground_text(const lw_diagram *diagram, lw_text *text) {
+void lw_pressure_ground_text(const lw_diagram *diagram, lw_units units, lw_text *text) {
   const lw_plane *back = &diagram->asked.back, *upright = &diagram->asked.upright;
   char words[160], name[24];
-  lw_text_addf(text, "  back             %.3f m high, batter %.2f deg, friction %.2f deg; ground %.2f deg\n",
-               back->height_m, back->batter_rad * LW_DEG_PER_RAD, back->wall_friction_rad * LW_DEG_PER_RAD,
-               back->slope_rad * LW_DEG_PER_RAD);
+  lw_text_addf(text, "  back             %s high, batter %.2f deg, friction %.2f deg; ground %.2f deg\n",
+               lw_tell_amount(units, "m", back->height_m, 3).text, back->batter_rad * LW_DEG_PER_RAD,
+               back->wall_friction_rad * LW_DEG_PER_RAD, back->slope_rad * LW_DEG_PER_RAD);
   if (fabs(upright->height_m - back->height_m) > 1e-6)
-    lw_text_addf(text, "  upright plane    %.3f m high, for Rankine and at rest\n", upright->height_m);
-  for (int i = 0; i < back->layer_count; i++) add_layer(back, i, text);
+    lw_text_addf(text, "  upright plane    %s high, for Rankine and at rest\n",
+                 lw_tell_amount(units, "m", upright->height_m, 3).text);
+  for (int i = 0; i < back->layer_count; i++) add_layer(back, i, units, text);
   if (back->water_depth_m < back->height_m)
-    lw_text_addf(text, "  water            from %.3f m, %.2f kN/m3\n", back->water_depth_m,
-                 back->water_unit_weight_kn_per_m3);
-  if (back->surcharge_kpa > 0.0) lw_text_addf(text, "  uniform load     %.2f kPa\n", back->surcharge_kpa);
+    lw_text_addf(text, "  water            from %s, %s\n",
+                 lw_tell_amount(units, "m", back->water_depth_m, 3).text,
+                 lw_tell_amount(units, "kN/m3", back->water_unit_weight_kn_per_m3, 2).text);
+  if (back->surcharge_kpa > 0.0)
+    lw_text_addf(text, "  uniform load     %s\n", lw_tell_amount(units, "kPa", back->surcharge_kpa, 2).text);
   for (int i = 0; i < back->load_count; i++) {
-    lw_plane_load_words(&back->load[i], words, sizeof words);
+    lw_plane_load_words(units, &back->load[i], words, sizeof words);
     lw_text_addf(text, "  %-16s %s\n", lw_diagram_load_name(diagram, i, name, sizeof name), words);
   }
 }
 
-static void add_way(const lw_diagram *d, lw_way way, lw_text *text) {
+static void add_way(const lw_diagram *d, lw_way way, lw_units units, lw_text *text) {
   const lw_diagram_way *w = &d->way[way];
   lw_number against = lw_way_against_coulomb(d, way);
   if (!w->known) {
@@ -59,9 +65,11 @@ static void add_way(const lw_diagram *d, lw_way way, lw_text *text) {
     lw_text_addf(text, "  %-14s %8.4f", lw_way_title(way), w->mean_k.value);
   else
     lw_text_addf(text, "  %-14s %8s", lw_way_title(way), "-");
-  lw_text_addf(text, " %9.3f %7.2f %8.3f %9.3f %7.3f", w->thrust.total_kn_per_m,
-               w->thrust.angle_rad * LW_DEG_PER_RAD, w->loads.push_kn_per_m, w->level_kn_per_m,
-               w->level_height_m);
+  lw_text_addf(text,
+               units == LW_UNITS_US ? " %9.1f %7.2f %8.1f %9.1f %7.3f" : " %9.3f %7.2f %8.3f %9.3f %7.3f",
+               lw_tell_in(units, "kN/m", w->thrust.total_kn_per_m), w->thrust.angle_rad * LW_DEG_PER_RAD,
+               lw_tell_in(units, "kN/m", w->loads.push_kn_per_m),
+               lw_tell_in(units, "kN/m", w->level_kn_per_m), lw_tell_in(units, "m", w->level_height_m));
   if (!against.known)
     lw_text_add(text, "        -\n");
   else
@@ -113,47 +121,52 @@ static void add_published(const lw_diagram *d, lw_text *text) {
 }
 
 /* What each theory makes of each load: a student sees how far they lie apart. */
-static void add_loads(const lw_diagram *d, lw_text *text) {
+static void add_loads(const lw_diagram *d, lw_units units, lw_text *text) {
   static const lw_load_pressure THEORY[] = {LW_LOAD_PRESSURE_HALF_SPACE, LW_LOAD_PRESSURE_DOUBLED,
                                             LW_LOAD_PRESSURE_CURVES};
   const lw_plane *back = &d->asked.back;
   lw_elastic by[3];
   if (back->load_count == 0) return;
   for (int k = 0; k < 3; k++) by[k] = lw_elastic_push_on(back, THEORY[k]);
-  lw_text_add(text, "\nLoads at a distance, level push on the back, kN/m, and its height above the foot, m\n"
-                    "                half-space         doubled          curves\n");
+  bool us = units == LW_UNITS_US;
+  lw_text_addf(text, "\nLoads at a distance, level push on the back, %s, and its height above the foot, %s\n",
+               lw_tell_unit(units, "kN/m").text, lw_tell_unit(units, "m").text);
+  lw_text_add(text, "                half-space         doubled          curves\n");
   for (int i = 0; i <= back->load_count; i++) {
     bool all = i == back->load_count;
     if (all && i < 2) break;
     char name[24];
     lw_text_addf(text, "  %-10s", all ? "all" : lw_diagram_load_name(d, i, name, sizeof name));
     for (int k = 0; k < 3; k++)
-      lw_text_addf(text, " %8.3f %6.3f", all ? by[k].push_kn_per_m : by[k].load[i].push_kn_per_m,
-                   all ? by[k].height_m : by[k].load[i].height_m);
+      lw_text_addf(text, us ? " %8.2f %6.3f" : " %8.3f %6.3f",
+                   lw_tell_in(units, "kN/m", all ? by[k].push_kn_per_m : by[k].load[i].push_kn_per_m),
+                   lw_tell_in(units, "m", all ? by[k].height_m : by[k].load[i].height_m));
     lw_text_add(text, "\n");
   }
-  lw_text_addf(text,
-               "  Used beside the active formulas: %s. The wedge carries them itself: %.3f kN/m more.\n",
-               lw_load_theory_title(d->loads_by), d->way[LW_WAY_WEDGE].loads.push_kn_per_m);
+  lw_text_addf(text, "  Used beside the active formulas: %s. The wedge carries them itself: %s more.\n",
+               lw_load_theory_title(d->loads_by),
+               lw_tell_amount(units, "kN/m", d->way[LW_WAY_WEDGE].loads.push_kn_per_m, 3).text);
   lw_text_add(text, "  Where the soil resists none is counted: they may be gone by then.\n");
 }
 
-void lw_pressure_side_text(const lw_diagram *diagram, lw_text *text) {
+void lw_pressure_side_text(const lw_diagram *diagram, lw_units units, lw_text *text) {
   bool wet = diagram->asked.back.water_depth_m < diagram->asked.back.height_m;
-  lw_text_add(text, "\nAll methods side by side, kN/m\n"
-                    "                       K    thrust  at deg    loads level all   at, m Coulomb%\n");
+  lw_text_addf(text,
+               "\nAll methods side by side, %s\n"
+               "                       K    thrust  at deg    loads level all  %6s Coulomb%%\n",
+               lw_tell_unit(units, "kN/m").text, units == LW_UNITS_US ? "at, ft" : " at, m");
   for (int i = 0; i < LW_WAY_COUNT; i++) {
     if (i == LW_WAY_RANKINE) lw_text_add(text, "  active\n");
     if (i == LW_WAY_AT_REST) lw_text_add(text, "  it does not move\n");
     if (i == LW_WAY_PASSIVE_RANKINE) lw_text_add(text, "  passive\n");
-    add_way(diagram, (lw_way)i, text);
+    add_way(diagram, (lw_way)i, units, text);
   }
   lw_text_add(text, "  K: thrust over the stress of soil and uniform load summed down the plane. Level all:\n"
                     "  the level part of the thrust and the loads at a distance; Coulomb%: what it has more\n"
                     "  than Coulomb's of its state.");
   if (wet)
-    lw_text_addf(text, " The water's %.3f kN/m, level, come on top of each.",
-                 diagram->way[LW_WAY_COULOMB].thrust.water_kn_per_m);
+    lw_text_addf(text, " The water's %s, level, come on top of each.",
+                 lw_tell_amount(units, "kN/m", diagram->way[LW_WAY_COULOMB].thrust.water_kn_per_m, 3).text);
   lw_text_add(text, "\n");
   if (diagram->asked.back.seismic.horizontal > 0.0 || fabs(diagram->asked.back.seismic.vertical) > 0.0)
     lw_text_add(
@@ -161,5 +174,5 @@ void lw_pressure_side_text(const lw_diagram *diagram, lw_text *text) {
   add_notes(diagram, text);
   if (diagram->asked.back.layer_count > 1) add_layer_coefficients(diagram, text);
   add_published(diagram, text);
-  add_loads(diagram, text);
+  add_loads(diagram, units, text);
 }

@@ -9,9 +9,9 @@
 /* What `lowwall pressure` says of all methods side by side and of the pressure against depth. */
 
 /* The ground: layers, water, loads. */
-void lw_pressure_ground_text(const lw_diagram *diagram, lw_text *text);
-void lw_pressure_side_text(const lw_diagram *diagram, lw_text *text);
-void lw_pressure_depths_text(const lw_diagram *diagram, lw_text *text);
+void lw_pressure_ground_text(const lw_diagram *diagram, lw_units units, lw_text *text);
+void lw_pressure_side_text(const lw_diagram *diagram, lw_units units, lw_text *text);
+void lw_pressure_depths_text(const lw_diagram *diagram, lw_units units, lw_text *text);
 
 /* Lists `layers`, `loads`, `methods` and `depths`. */
 void lw_pressure_side_json(const lw_diagram *diagram, json_t *out);

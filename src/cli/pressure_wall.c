@@ -74,11 +74,12 @@ static int answer_text(const lw_pressure_asked *asked, const lw_result *result,
                        const lw_diagram_asked *planes, lw_diagram *d) {
   lw_text text = {0}, steps = {0};
   lw_working working = lw_formula_text_working(&steps);
+  working.units = result->units;
   lw_diagram_find(planes, d, asked->working ? &working : NULL);
   add_head(result, &text);
-  lw_pressure_ground_text(d, &text);
-  lw_pressure_side_text(d, &text);
-  lw_pressure_depths_text(d, &text);
+  lw_pressure_ground_text(d, result->units, &text);
+  lw_pressure_side_text(d, result->units, &text);
+  lw_pressure_depths_text(d, result->units, &text);
   if (asked->working) {
     lw_text_add(&text, "\nWorking\n");
     lw_text_add(&text, steps.data != NULL ? steps.data : "");
@@ -114,7 +115,8 @@ static int of_result(const lw_pressure_asked *asked, const lw_result *result) {
 }
 
 int lw_pressure_of_wall(int argc, char **argv, int first, const lw_pressure_asked *asked) {
-  lw_wall_asked of = {.command = "pressure", .tables = asked->tables, .output = asked->output};
+  lw_wall_asked of = {
+      .command = "pressure", .tables = asked->tables, .output = asked->output, .units = asked->units};
   int exit_status = LW_EXIT_OTHER;
   if (!lw_wall_take_arguments(argc, argv, first, &of)) return LW_EXIT_BAD_INPUT;
   lw_one_wall *wall = lw_wall_open(&of, &exit_status);

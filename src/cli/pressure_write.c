@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "base/tell.h"
 #include "formula.h"
 #include "pressure/methods.h"
 #include "pressure_side.h"
@@ -59,13 +60,23 @@ static void set_thrust(json_t *out, const lw_pressure_run *run) {
   lw_json_set_flag(out, "moist_weight_below_water", run->moist_below_water);
 }
 
-static void add_profile(const lw_thrust *t, lw_text *text) {
+static double push(lw_units units, double kn_per_m) {
+  return lw_tell_in(units, "kN/m", kn_per_m);
+}
+
+static void add_profile(const lw_thrust *t, lw_units units, lw_text *text) {
   if (t->profile_count == 0) return;
-  lw_text_add(text, "\nPressure, along the thrust, per metre of vertical depth\n"
-                    "  depth m   soil kPa   of it load kPa   water kPa\n");
+  bool us = units == LW_UNITS_US;
+  lw_text_add(text, us ? "\nPressure, along the thrust, per foot of vertical depth\n"
+                         " depth ft   soil psf   of it load psf   water psf\n"
+                       : "\nPressure, along the thrust, per metre of vertical depth\n"
+                         "  depth m   soil kPa   of it load kPa   water kPa\n");
   for (int i = 0; i < t->profile_count; i++)
-    lw_text_addf(text, "  %7.3f   %8.3f   %14.3f   %9.3f\n", t->profile[i].depth_m, t->profile[i].soil_kpa,
-                 t->profile[i].surcharge_kpa, t->profile[i].water_kpa);
+    lw_text_addf(text, us ? "  %7.3f   %8.1f   %14.1f   %9.1f\n" : "  %7.3f   %8.3f   %14.3f   %9.3f\n",
+                 lw_tell_in(units, "m", t->profile[i].depth_m),
+                 lw_tell_in(units, "kPa", t->profile[i].soil_kpa),
+                 lw_tell_in(units, "kPa", t->profile[i].surcharge_kpa),
+                 lw_tell_in(units, "kPa", t->profile[i].water_kpa));
 }
 
 static bool is_layered(const lw_plane *plane) {
@@ -79,16 +90,18 @@ static void add_loads(const lw_pressure_run *run, lw_text *text) {
                         : "  The loads at a distance are not in it: they stand beside all methods below.\n");
 }
 
-static void add_wedge(const lw_pressure_run *run, lw_text *text) {
+static void add_wedge(const lw_pressure_run *run, lw_units units, lw_text *text) {
   if (!run->wedge_known) {
     lw_text_addf(text, "  wedge            none: %s\n", lw_reason_sentence(run->wedge_error.reason));
     return;
   }
+  lw_tell_name unit = lw_tell_unit(units, "kN/m");
   double gap = run->wedge.thrust_kn_per_m - run->thrust.total_kn_per_m;
   if (fabs(gap) < 1e-6 * fmax(run->thrust.total_kn_per_m, 1e-3)) gap = 0.0; /* rounding is no difference */
-  lw_text_addf(text, "  wedge            %10.4f kN/m, difference %.3g kN/m; plane at %.2f deg, %.3f m back\n",
-               run->wedge.thrust_kn_per_m, gap, run->wedge.plane_angle_rad * LW_DEG_PER_RAD,
-               run->wedge.reach_m);
+  lw_text_addf(text, "  wedge            %10.4f %s, difference %.3g %s; plane at %.2f deg, %s back\n",
+               push(units, run->wedge.thrust_kn_per_m), unit.text, push(units, gap), unit.text,
+               run->wedge.plane_angle_rad * LW_DEG_PER_RAD,
+               lw_tell_amount(units, "m", run->wedge.reach_m, 3).text);
   if (run->curved)
     lw_text_add(text, "  The wedge fails along a plane, which resists more than soil does behind a rough\n"
                       "  wall.\n");
@@ -106,28 +119,34 @@ const char *lw_pressure_run_source(const lw_pressure_run *run) {
   return own ? run->routine->source : lw_pressure_source(run->method, run->plane.slope_rad);
 }
 
-static void add_summary(const lw_pressure_run *run, lw_text *text) {
+static void add_summary(const lw_pressure_run *run, lw_units units, lw_text *text) {
+  lw_tell_name unit = lw_tell_unit(units, "kN/m"), metre = lw_tell_unit(units, "m");
   const lw_pressure_routine *routine = run->routine;
   const lw_thrust *t = &run->thrust;
   lw_text_addf(text, "%s, %s   %s\n", routine->title, run->state_word, lw_pressure_run_source(run));
   if (!isnan(t->coefficient)) lw_text_addf(text, "  coefficient      %10.4f\n", t->coefficient);
-  lw_text_addf(text, "  thrust           %10.4f kN/m at %.2f deg to the horizontal\n", t->total_kn_per_m,
-               t->angle_rad * LW_DEG_PER_RAD);
-  lw_text_addf(text, "    horizontal     %10.4f kN/m\n", t->horizontal_kn_per_m);
-  lw_text_addf(text, "    vertical       %10.4f kN/m (positive: down on the wall)\n", t->vertical_kn_per_m);
+  lw_text_addf(text, "  thrust           %10.4f %s at %.2f deg to the horizontal\n",
+               push(units, t->total_kn_per_m), unit.text, t->angle_rad * LW_DEG_PER_RAD);
+  lw_text_addf(text, "    horizontal     %10.4f %s\n", push(units, t->horizontal_kn_per_m), unit.text);
+  lw_text_addf(text, "    vertical       %10.4f %s (positive: down on the wall)\n",
+               push(units, t->vertical_kn_per_m), unit.text);
   if (nothing_pushes(run) == NULL)
-    lw_text_addf(text, "  height of action %10.4f m above the foot\n", t->height_of_action_m);
-  lw_pressure_seismic_text(&run->plane, t, text);
-  if (t->crack_depth_m > 0.0) lw_text_addf(text, "  crack            %10.4f m deep\n", t->crack_depth_m);
+    lw_text_addf(text, "  height of action %10.4f %s above the foot\n",
+                 lw_tell_in(units, "m", t->height_of_action_m), metre.text);
+  lw_pressure_seismic_text(&run->plane, t, units, text);
+  if (t->crack_depth_m > 0.0)
+    lw_text_addf(text, "  crack            %10.4f %s deep\n", lw_tell_in(units, "m", t->crack_depth_m),
+                 metre.text);
   if (t->water_kn_per_m > 0.0)
-    lw_text_addf(text, "  water            %10.4f kN/m at %.4f m above the foot, level\n", t->water_kn_per_m,
-                 t->water_height_m);
-  add_wedge(run, text);
+    lw_text_addf(text, "  water            %10.4f %s at %s above the foot, level\n",
+                 push(units, t->water_kn_per_m), unit.text,
+                 lw_tell_amount(units, "m", t->water_height_m, 4).text);
+  add_wedge(run, units, text);
   if (run->rankine_known)
-    lw_text_addf(text, "  Rankine          %10.4f kN/m at %.2f deg, upright plane as high; K %.4f\n",
-                 run->rankine.total_kn_per_m, run->rankine.angle_rad * LW_DEG_PER_RAD,
+    lw_text_addf(text, "  Rankine          %10.4f %s at %.2f deg, upright plane as high; K %.4f\n",
+                 push(units, run->rankine.total_kn_per_m), unit.text, run->rankine.angle_rad * LW_DEG_PER_RAD,
                  run->rankine.coefficient);
-  lw_pressure_spiral_text(&run->plane, t, text);
+  lw_pressure_spiral_text(&run->plane, t, units, text);
   add_loads(run, text);
   if (run->moist_below_water)
     lw_text_add(text, "  No saturated unit weight is given: the unit weight is used below the water too.\n");
@@ -146,14 +165,14 @@ void lw_pressure_run_json(const lw_pressure_run *run, json_t *out) {
   lw_pressure_side_json(&run->diagram, out);
 }
 
-void lw_pressure_run_text(const lw_pressure_run *run, lw_text *text) {
-  add_summary(run, text);
-  add_profile(&run->thrust, text);
+void lw_pressure_run_text(const lw_pressure_run *run, lw_units units, lw_text *text) {
+  add_summary(run, units, text);
+  add_profile(&run->thrust, units, text);
   if (is_layered(&run->plane)) {
     lw_text_add(text, "\nThe plane and what it meets\n");
-    lw_pressure_ground_text(&run->diagram, text);
+    lw_pressure_ground_text(&run->diagram, units, text);
   }
-  lw_pressure_side_text(&run->diagram, text);
-  lw_pressure_depths_text(&run->diagram, text);
-  lw_pressure_beside_text(&run->beside, text);
+  lw_pressure_side_text(&run->diagram, units, text);
+  lw_pressure_depths_text(&run->diagram, units, text);
+  lw_pressure_beside_text(&run->beside, units, text);
 }

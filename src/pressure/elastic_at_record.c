@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/bound.h"
+#include "base/tell.h"
 #include "base/working.h"
 #include "elastic_reach.h"
 
@@ -41,14 +42,19 @@ static void line(const at *a, double force, const lw_step *step, const lw_workin
   lw_working_bound(working, &whole, bound, 3);
 }
 
-/* Averaged over the metre of wall in front: the integral of 1/R^5 from half a metre to half a metre. */
+/* Averaged over the metre of wall in front: the integral of 1/R^5 from half a metre to half a metre, which
+ * squared is 0.25 m2. */
 static void point(const at *a, double force, const lw_step *step, const lw_working *working) {
   const lw_bound bound[] = {{"Q", force, "kN"}, {"x", a->near_m, "m"}, {"z", a->z_m, "m"}};
   lw_step whole = *step;
-  whole.formula = a->twice ? "3 Q/pi x^2 z (1/(3 (x^2 + z^2) (x^2 + z^2 + 0.25)^1.5) + "
-                             "2/(3 (x^2 + z^2)^2 (x^2 + z^2 + 0.25)^0.5))"
-                           : "1.5 Q/pi x^2 z (1/(3 (x^2 + z^2) (x^2 + z^2 + 0.25)^1.5) + "
-                             "2/(3 (x^2 + z^2)^2 (x^2 + z^2 + 0.25)^0.5))";
+  char half[16], formula[160];
+  bool us = lw_tell_units(working) == LW_UNITS_US;
+  lw_number_print(half, sizeof half, lw_tell(working, "m2", 0.25), us ? 5 : 2);
+  lw_print(
+      formula, sizeof formula,
+      "%s Q/pi x^2 z (1/(3 (x^2 + z^2) (x^2 + z^2 + %s)^1.5) + 2/(3 (x^2 + z^2)^2 (x^2 + z^2 + %s)^0.5))",
+      a->twice ? "3" : "1.5", half, half);
+  whole.formula = formula;
   lw_working_bound(working, &whole, bound, 3);
 }
 

@@ -5,6 +5,7 @@
 #include <math.h>
 
 #include "base/print.h"
+#include "base/tell.h"
 #include "difference.h"
 
 /* What is said of each method beside the others. */
@@ -140,19 +141,25 @@ const char *lw_diagram_load_name(const lw_diagram *diagram, int load, char *out,
   return out;
 }
 
-void lw_plane_load_words(const lw_plane_load *load, char *out, size_t size) {
+void lw_plane_load_words(lw_units units, const lw_plane_load *load, char *out, size_t size) {
   static const double ENDLESS_M = 500.0;
-  char below[40] = "";
-  if (load->below_m > 0.0) lw_print(below, sizeof below, ", %.2f m below the ground", load->below_m);
+  char below[60] = "";
+  if (load->below_m > 0.0)
+    lw_print(below, sizeof below, ", %s below the ground", lw_tell_amount(units, "m", load->below_m, 2).text);
   if (load->pressure_kpa > 0.0 && load->far_m > ENDLESS_M)
-    lw_print(out, size, "strip %.1f kPa, from %.2f m behind on%s", load->pressure_kpa, load->near_m, below);
+    lw_print(out, size, "strip %s, from %s behind on%s",
+             lw_tell_amount(units, "kPa", load->pressure_kpa, 1).text,
+             lw_tell_amount(units, "m", load->near_m, 2).text, below);
   else if (load->pressure_kpa > 0.0)
-    lw_print(out, size, "strip %.1f kPa, %.2f to %.2f m behind%s", load->pressure_kpa, load->near_m,
-             load->far_m, below);
+    lw_print(out, size, "strip %s, %.2f to %s behind%s",
+             lw_tell_amount(units, "kPa", load->pressure_kpa, 1).text, lw_tell_in(units, "m", load->near_m),
+             lw_tell_amount(units, "m", load->far_m, 2).text, below);
   else if (load->force_kn_per_m > 0.0)
-    lw_print(out, size, "%s %.2f %s, %.2f m behind%s", load->point ? "point" : "line", load->force_kn_per_m,
-             load->point ? "kN" : "kN/m", load->near_m, below);
+    lw_print(out, size, "%s %s, %s behind%s", load->point ? "point" : "line",
+             lw_tell_amount(units, load->point ? "kN" : "kN/m", load->force_kn_per_m, 2).text,
+             lw_tell_amount(units, "m", load->near_m, 2).text, below);
   else
-    lw_print(out, size, "level push %.2f kN/m on the ground, %.2f m behind%s", load->push_kn_per_m,
-             load->near_m, below);
+    lw_print(out, size, "level push %s on the ground, %s behind%s",
+             lw_tell_amount(units, "kN/m", load->push_kn_per_m, 2).text,
+             lw_tell_amount(units, "m", load->near_m, 2).text, below);
 }

@@ -17,6 +17,6 @@ void lw_way_notes(const lw_diagram *diagram, lw_way way, lw_text *out);
 /* A load of limited width by its number on the sheet: "load 2"; what no item gave is the wall above. */
 const char *lw_diagram_load_name(const lw_diagram *diagram, int load, char *out, size_t size);
 /* A load of limited width in words: "strip 10.0 kPa, 0.50 to 1.50 m behind". */
-void lw_plane_load_words(const lw_plane_load *load, char *out, size_t size);
+void lw_plane_load_words(lw_units units, const lw_plane_load *load, char *out, size_t size);
 
 #endif

@@ -57,7 +57,7 @@ static const char *const COMMANDS[] = {
 static const int LEAST_STEPS[sizeof COMMANDS / sizeof *COMMANDS] = {57, 51,  60, 5,  1,  43, 14, 13,
                                                                     7,  150, 70, 70, 70, 70, 60};
 /* Those that are told in feet and pounds too. */
-static const char *const IN_UNITS[] = {"bearing", "slip"};
+static const char *const IN_UNITS[] = {"bearing", "slip", "pressure"};
 
 /* What the command prints, its steps written as the report of a wall writes them. */
 static char *page_of(const char *command, const char *units) {

@@ -58,7 +58,7 @@ static void one_load(lw_pressure_view *v, int number, double right_m) {
   const lw_plane_load *load = &back->load[number];
   double y = level_of(back, load), near = load->near_m, far = fmin(load->far_m, right_m);
   char words[120], name[24];
-  lw_plane_load_words(load, words, sizeof words);
+  lw_plane_load_words(LW_UNITS_METRIC, load, words, sizeof words);
   lw_diagram_load_name(v->d, number, name, sizeof name);
   if (near >= right_m) {
     lw_sketch_note(&v->s, right_m * v->squeeze - 1.0 / v->s.mm_per_m, surface(back, right_m),
