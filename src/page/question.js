@@ -108,7 +108,8 @@ function measureField(measure, kind) {
   const places = measure.item === "place" ? placesOf() : "";
   const input = make("input", { type: "text", autocomplete: "off", autocapitalize: "off", value: shown,
     inputmode: kind === "measure" && asking.units !== "us" ? "decimal" : "text", list: places ? places.id : undefined });
-  const label = measure.label ? measure.label[0].toUpperCase() + measure.label.slice(1) : measure.item;
+  const words = measure.label || measure.item;
+  const label = words[0].toUpperCase() + words.slice(1);
   return { input, field: [labelled(measure.unit ? `${label} [${measure.unit}]` : label, input), places] };
 }
 
@@ -131,8 +132,10 @@ function handTest(question) {
     make("ol", {}, question.hand_test.map((step) => make("li", {}, step.step))));
 }
 
+/* Of some there is nothing to count instead: those may be left for later. */
 function notKnown(question, told) {
   const id = freshId();
+  if (!question.not_known) return "";
   return make("div", { class: "row" }, button("I don't know", () => give(question, "not known", told),
     { "aria-describedby": id, "aria-pressed": String(question.state === "not-known") }), make("p", { id, class: "hint" }, question.not_known));
 }

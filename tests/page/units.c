@@ -77,7 +77,7 @@ static void expect_us(json_t *value, const char *where, int *held) {
 
 /* What is read of a wall in feet and pounds has no other measure in it. */
 Test(page_units, answers_are_in_feet_and_pounds) {
-  static const char *const DOES[] = {"check", "advice"};
+  static const char *const DOES[] = {"check", "advice", "order", "pegs"};
   int held = 0;
   for (int i = 0; i < DEMO_COUNT; i++)
     for (size_t k = 0; k < sizeof DOES / sizeof *DOES; k++) {
