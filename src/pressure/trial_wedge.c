@@ -136,6 +136,11 @@ lw_status lw_trial_wedge_thrust(lw_earth_state state, const lw_plane *plane, lw_
   search s = search_of(state, plane);
   if (state == LW_AT_REST)
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_WEDGE_AT_REST, "at rest no wedge slides");
+  /* Such a back is held down and back by what lies on it, by a force without bound. */
+  if (state == LW_ACTIVE && plane->batter_rad + plane->wall_friction_rad > LW_HALF_PI - 1e-3)
+    return lw_error_set(
+        error, LW_NO_SOLUTION, LW_REASON_ANGLE_OUT_OF_RANGE,
+        "batter and friction of the back turn the thrust past the upright: nothing pushes level");
   bool endless = isinf(plane->slope_run_m), active = state == LW_ACTIVE;
   double low = (endless ? plane->slope_rad : 0.0) + 1e-6, high = LW_HALF_PI + plane->batter_rad - 1e-9;
   lw_minimum best;

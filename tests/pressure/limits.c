@@ -245,3 +245,22 @@ Test(limits, a_plane_with_one_bad_number_has_no_answer) {
   cr_expect_eq(lw_plane_hold(&p, NULL), LW_NO_SOLUTION);
   cr_expect_lt(thrust.total_kn_per_m, 0.0, "unchanged on failure");
 }
+
+/* As Coulomb's form, the wedge has no answer for a back that turns its thrust to the upright or past it. */
+Test(limits, a_thrust_past_the_upright_is_no_answer) {
+  for (double batter = 20.0; batter <= 60.0; batter += 5.0) {
+    for (double rough = 5.0; rough <= 40.0; rough += 5.0) {
+      lw_plane plane = pressure_plane(40.0);
+      lw_thrust by_wedge, by_coulomb;
+      lw_error error = {0};
+      plane.batter_rad = RAD(batter);
+      plane.wall_friction_rad = RAD(rough);
+      lw_status wedge = lw_trial_wedge_as_thrust(LW_ACTIVE, &plane, &by_wedge, &error, NULL);
+      bool past = batter + rough > 89.9;
+      cr_expect_eq(wedge, past ? LW_NO_SOLUTION : LW_OK, "%g + %g deg", batter, rough);
+      if (past) cr_expect_eq(error.reason, LW_REASON_ANGLE_OUT_OF_RANGE);
+      lw_status formula = lw_coulomb_thrust(LW_ACTIVE, &plane, &by_coulomb, NULL, NULL);
+      if (past) cr_expect_eq(formula, LW_NO_SOLUTION, "%g + %g deg", batter, rough);
+    }
+  }
+}
