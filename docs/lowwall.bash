@@ -62,7 +62,7 @@ _lowwall() {
     order | pegs | fit) _lowwall_wall $'--csv\n--json\n--as\n--units\n--tables\n--output\n--help' "$word" ;;
     draw) _lowwall_wall $'--view\n--width\n--units\n--tables\n--output\n--help' "$word" ;;
     form) _lowwall_words $'--paper\n--units\n--tables\n--output\n--help' "$word" ;;
-    precheck) _lowwall_wall $'--paper\n--date\n--verify\n--units\n--tables\n--output\n--help' "$word" ;;
+    precheck) _lowwall_wall $'--as\n--paper\n--date\n--verify\n--units\n--tables\n--output\n--help' "$word" ;;
     list) _lowwall_list "$1" "$word" "$before" ;;
     new) _lowwall_words $'bed\nground\nsection\n--output\n--help' "$word" ;;
     pressure) _lowwall_wall $'--json\n--csv\n--working\n--width\n--units\n--tables\n--output\n--help' "$word" ;;

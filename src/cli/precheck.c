@@ -3,18 +3,20 @@
 #include <ctype.h>
 #include <getopt.h>
 #include <string.h>
+#include <sys/stat.h>
 
 #include <lowwall/report.h>
 
-#include "report/precheck/pdf.h"
 #include "cli.h"
-#include "one_wall.h"
 #include "output.h"
+#include "precheck_asked.h"
 #include "precheck_file.h"
 
 static const char help[] =
     "lowwall precheck [--paper a4|letter] [--date DAY] [--units metric|us] [--tables DIR]\n"
     "                 -o FILE [SHEET] [ITEM=VALUE ...]\n"
+    "lowwall precheck [--as pdf|html] [--paper a4|letter] [--date DAY] [--units metric|us] [--tables DIR]\n"
+    "                 -o FOLDER/ SCHEDULE [ITEM=VALUE ...]\n"
     "lowwall precheck --verify HASH [--date DAY] [--tables DIR] [SHEET] [ITEM=VALUE ...]\n"
     "lowwall precheck --verify FILE.pdf [--tables DIR]\n"
     "\n"
@@ -24,6 +26,13 @@ static const char help[] =
     "hash\n"
     "of what went in. FILE ends in .pdf or .html. It certifies nothing.\n"
     "\n"
+    "Of a schedule each wall has a file in FOLDER, named by its mark as far as a file can be, and index.html "
+    "lists\n"
+    "them by who must see them, the gravest first, a row with faults as not checked. FOLDER is new or empty: "
+    "no\n"
+    "file of anybody's is overwritten, and where something fails none is left.\n"
+    "\n"
+    "  --as pdf|html       of a schedule: what the files in FOLDER are; pdf if not given\n"
     "  --paper a4|letter   the paper of a PDF; a4 if not given\n"
     "  --date YYYY-MM-DD   the day of issue, as the item date; no clock is read\n"
     "  --verify HASH       say whether this sheet, these tables and this version are those of a pre-check;\n"
@@ -36,29 +45,43 @@ static const char help[] =
     "  -h, --help          this page\n"
     "\n"
     "Exit status: 0 done, or the hash belongs; 1 it does not, or anything else; 2 bad input or bad "
-    "options.\n";
+    "options,\n"
+    "of a schedule also where a row has faults.\n";
 
-typedef struct precheck_asked {
-  lw_wall_asked wall;
-  const char *paper, *verify, *date;
-  char item[64]; /* the date as an item */
-} precheck_asked;
+/* By its last letter, or because it is one. */
+static bool is_folder(const char *name) {
+  struct stat there;
+  if (name == NULL || name[0] == '\0') return false;
+  return name[strlen(name) - 1] == '/' || (stat(name, &there) == 0 && S_ISDIR(there.st_mode));
+}
 
-static bool agree(const precheck_asked *asked) {
+static bool is_file(const char *name) {
+  return lw_cli_ends_in(name, ".pdf") || lw_cli_ends_in(name, ".html");
+}
+
+static bool agree(lw_precheck_asked *asked) {
   const char *name = asked->wall.output;
+  asked->folder = is_folder(name);
+  bool html = asked->as && strcmp(asked->as, "html") == 0;
+  asked->html = asked->folder ? html : lw_cli_ends_in(name, ".html");
   if (asked->paper && strcmp(asked->paper, "a4") != 0 && strcmp(asked->paper, "letter") != 0)
     lw_cli_refuse("precheck", "bad-option: --paper %.40s: a4 or letter is wanted", asked->paper);
+  else if (asked->as && !html && strcmp(asked->as, "pdf") != 0)
+    lw_cli_refuse("precheck", "bad-option: --as %.40s: pdf or html is wanted", asked->as);
   else if (asked->verify && name)
     lw_cli_refuse("precheck", "bad-option: --verify writes nothing; leave out -o");
-  else if (!asked->verify && (!name || (!lw_cli_ends_in(name, ".pdf") && !lw_cli_ends_in(name, ".html"))))
-    lw_cli_refuse("precheck", "bad-option: -o FILE is wanted, and FILE ends in .pdf or .html");
+  else if (!asked->verify && (!name || (!asked->folder && !is_file(name))))
+    lw_cli_refuse("precheck", "bad-option: -o FILE is wanted, and FILE ends in .pdf or .html; of a schedule "
+                              "-o FOLDER/");
+  else if (asked->as && !asked->folder)
+    lw_cli_refuse("precheck", "bad-option: --as is for the files in a folder; a file says it by its name");
   else
     return true;
   return false;
 }
 
 /* A PDF brings its sheet along, and its day of issue. gives as read_options */
-static int take_file(int argc, const precheck_asked *asked) {
+static int take_file(int argc, const lw_precheck_asked *asked) {
   if (optind == argc && !asked->date && !asked->paper && !asked->wall.output) return 0;
   return lw_cli_refuse("precheck",
                        "bad-option: --verify %.200s takes the sheet that is attached to it, and no other",
@@ -67,12 +90,16 @@ static int take_file(int argc, const precheck_asked *asked) {
 }
 
 /* gives 0 to go on, else the exit status + 1 */
-static int read_options(int argc, char **argv, precheck_asked *asked) {
-  static const struct option options[] = {
-      {"paper", required_argument, NULL, 'p'}, {"verify", required_argument, NULL, 'v'},
-      {"date", required_argument, NULL, 'd'},  {"tables", required_argument, NULL, 't'},
-      {"units", required_argument, NULL, 'u'}, {"output", required_argument, NULL, 'o'},
-      {"help", no_argument, NULL, 'h'},        {0}};
+static int read_options(int argc, char **argv, lw_precheck_asked *asked) {
+  static const struct option options[] = {{"paper", required_argument, NULL, 'p'},
+                                          {"verify", required_argument, NULL, 'v'},
+                                          {"date", required_argument, NULL, 'd'},
+                                          {"tables", required_argument, NULL, 't'},
+                                          {"units", required_argument, NULL, 'u'},
+                                          {"output", required_argument, NULL, 'o'},
+                                          {"as", required_argument, NULL, 'a'},
+                                          {"help", no_argument, NULL, 'h'},
+                                          {0}};
   optind = 0; /* glibc: begin anew, whatever was read before */
   opterr = 0;
   for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
@@ -81,6 +108,7 @@ static int read_options(int argc, char **argv, precheck_asked *asked) {
     case 'p': well = lw_cli_take_once("precheck", "--paper", optarg, &asked->paper); break;
     case 'v': well = lw_cli_take_once("precheck", "--verify", optarg, &asked->verify); break;
     case 'd': well = lw_cli_take_once("precheck", "--date", optarg, &asked->date); break;
+    case 'a': well = lw_cli_take_once("precheck", "--as", optarg, &asked->as); break;
     case 't': well = lw_cli_take_once("precheck", "--tables", optarg, &asked->wall.tables); break;
     case 'u': well = lw_cli_take_once("precheck", "--units", optarg, &asked->wall.units); break;
     case 'o': well = lw_cli_take_once("precheck", "--output", optarg, &asked->wall.output); break;
@@ -146,7 +174,7 @@ static int say_wrong(const char *typed, size_t count, const char *hash) {
   return lw_output_write(NULL, &text, near ? LW_EXIT_BAD_INPUT : LW_EXIT_OTHER);
 }
 
-static int verify(const precheck_asked *asked, const char *hash) {
+static int verify(const lw_precheck_asked *asked, const char *hash) {
   char typed[LW_HASH_HEX];
   size_t count = digits_of(asked->verify, typed);
   if (count == 0) {
@@ -163,23 +191,13 @@ static int verify(const precheck_asked *asked, const char *hash) {
   return lw_output_write(NULL, &text, LW_EXIT_DONE);
 }
 
-static lw_status make_pdf(const precheck_asked *asked, const lw_result *result, const char *hash,
-                          lw_text *out, lw_error *error) {
-  bool letter = asked->paper && strcmp(asked->paper, "letter") == 0;
-  return lw_precheck_pdf(result, hash, letter ? LW_PAPER_LETTER : LW_PAPER_A4, out, error);
-}
-
-static int make(const precheck_asked *asked, lw_one_wall *wall) {
+static int make(const lw_precheck_asked *asked, lw_one_wall *wall) {
   char hash[LW_HASH_HEX] = "";
   lw_error error = {0};
   lw_text out = {0};
-  bool html = asked->wall.output && lw_cli_ends_in(asked->wall.output, ".html");
-  lw_status status = lw_precheck_hash(&wall->result.given, asked->wall.tables, hash, &error);
+  lw_status status = asked->verify ? lw_precheck_hash(&wall->result.given, asked->wall.tables, hash, &error)
+                                   : lw_precheck_bytes(asked, wall, hash, &out, &error);
   if (status == LW_OK && asked->verify) return verify(asked, hash);
-  if (status == LW_OK) lw_water_find(&wall->result, &wall->scratch);
-  if (status == LW_OK)
-    status = html ? lw_precheck_html(&wall->result, hash, &out)
-                  : make_pdf(asked, &wall->result, hash, &out, &error);
   if (status == LW_OK) return lw_output_write(asked->wall.output, &out, LW_EXIT_DONE);
   lw_text_free(&out);
   if (status == LW_NO_MEMORY) return lw_cli_no_memory();
@@ -187,16 +205,37 @@ static int make(const precheck_asked *asked, lw_one_wall *wall) {
   return LW_EXIT_OTHER;
 }
 
+/* One wall in one file, many in a folder. gives 0 to go on, else the exit status + 1 */
+static int refuse_other(const lw_precheck_asked *asked, const lw_one_wall *wall) {
+  const char *sheet = asked->wall.sheet ? asked->wall.sheet : "these items";
+  if (asked->verify || wall->many == asked->folder) return 0;
+  if (wall->many)
+    return lw_cli_refuse(
+               "precheck",
+               "bad-option: %.200s is a schedule; give it a folder, as in -o prechecks/, for a file a "
+               "wall",
+               sheet) +
+           1;
+  return lw_cli_refuse("precheck",
+                       "bad-option: %.200s: a folder is for a schedule; of one wall give the file", sheet) +
+         1;
+}
+
 int lw_cli_precheck(int argc, char **argv) {
-  precheck_asked asked = {.wall = {.command = "precheck"}};
+  lw_precheck_asked asked = {.wall = {.command = "precheck"}};
   int ended = read_options(argc, argv, &asked), exit_status = LW_EXIT_OTHER;
   if (ended > 0) return ended - 1;
   if (asked.verify && lw_cli_ends_in(asked.verify, ".pdf"))
     return lw_precheck_verify_file(&asked.wall, asked.verify);
   lw_one_wall *wall = lw_wall_open(&asked.wall, &exit_status);
   if (wall == NULL) return exit_status;
-  ended = lw_wall_run(&asked.wall, wall);
-  exit_status = ended > 0 ? ended - 1 : make(&asked, wall);
+  ended = refuse_other(&asked, wall);
+  if (ended == 0 && asked.folder) {
+    exit_status = lw_precheck_folder(&asked, wall);
+  } else {
+    if (ended == 0) ended = lw_wall_run(&asked.wall, wall);
+    exit_status = ended > 0 ? ended - 1 : make(&asked, wall);
+  }
   lw_wall_close(wall);
   return exit_status;
 }

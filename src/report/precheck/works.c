@@ -2,22 +2,14 @@
 #include <string.h>
 
 #include "parts.h"
-#include "base/print.h"
+#include "who.h"
 
 /* Who must see it, and which works they are: what an officer reads first and files by. */
 
-/* The law's answer alone, whatever the sums say: those stand below it. */
 static void who(const lw_blocks *b) {
-  static const char *const WORDS[] = {
-      [LW_WHO_BUILDER] = "nobody beyond who builds it, by the limits on file; confirm with the authority",
-      [LW_WHO_COUNCIL] = "the council, before work starts",
-      [LW_WHO_ENGINEER] = "a licensed engineer, before work starts"};
-  const lw_verdict *v = &b->result->verdict;
-  bool idle = v->who == LW_WHO_BUILDER && v->stands != LW_HOLDS;
-  bool rests = v->who != LW_WHO_BUILDER && !v->called_for_certain && v->rests_on[0];
-  lw_block_say(b, LW_BLOCK_WHO, "", "Who must see it: %s%s%s%s.", WORDS[v->who],
-               idle ? "; but it is not shown to stand, and is not to be built so" : "",
-               rests ? "; it rests on what is not known: " : "", rests ? v->rests_on : "");
+  char words[640];
+  lw_precheck_who(&b->result->verdict, words, sizeof words);
+  lw_block_say(b, LW_BLOCK_WHO, "", "Who must see it: %s.", words);
 }
 
 /* What is not given is room to write. */

@@ -1,0 +1,184 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#define _XOPEN_SOURCE 700
+#include <dirent.h>
+#include <errno.h>
+#include <string.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <lowwall/report.h>
+
+#include "report/precheck/index.h"
+#include "sheet/faults.h"
+#include "report/precheck/file_names.h"
+#include "output.h"
+#include "precheck_asked.h"
+#include "say.h"
+
+/* A pre-check a row of a schedule, and the page before them all. The folder is there as a whole or not at all:
+ * it is new or empty, so that nothing of anybody else's is overwritten, and what was begun is taken away. */
+
+typedef struct foldering {
+  const lw_precheck_asked *asked;
+  lw_one_wall *wall;
+  lw_file_names names;
+  lw_precheck_index index;
+  bool made;   /* the folder is this command's own */
+  bool failed; /* nothing more is written, and all is taken away */
+  int exit_status;
+} foldering;
+
+static void fail(foldering *f, int exit_status) {
+  f->failed = true;
+  f->exit_status = exit_status;
+}
+
+static void path_of(const foldering *f, const char *name, lw_text *path) {
+  const char *folder = f->asked->wall.output;
+  size_t length = strlen(folder);
+  bool slash = length > 0 && folder[length - 1] == '/';
+  lw_text_addf(path, "%s%s%s", folder, slash ? "" : "/", name);
+}
+
+/* Hidden files of a system do not count. gives -1 where it cannot be read */
+static int is_empty(const char *folder) {
+  DIR *open = opendir(folder);
+  int empty = 1;
+  if (open == NULL) return -1;
+  for (const struct dirent *entry; (entry = readdir(open)) != NULL;)
+    if (entry->d_name[0] != '.') empty = 0;
+  closedir(open);
+  return empty;
+}
+
+static void make_folder(foldering *f) {
+  const char *folder = f->asked->wall.output;
+  if (mkdir(folder, 0777) == 0) {
+    f->made = true;
+    return;
+  }
+  int why = errno, empty = why == EEXIST ? is_empty(folder) : 1;
+  if (empty == 1 && why == EEXIST) return;
+  if (empty == 0)
+    fail(f,
+         lw_cli_refuse("precheck",
+                       "bad-option: %.200s holds files already, and none is overwritten; give a new folder "
+                       "or an empty one",
+                       folder));
+  else {
+    lw_cli_refuse("precheck", "not-written: %.200s: %s", folder, strerror(why));
+    fail(f, LW_EXIT_OTHER);
+  }
+}
+
+static bool write_file(foldering *f, const char *name, lw_text *text) {
+  lw_text path = {0};
+  path_of(f, name, &path);
+  if (path.failed) {
+    lw_text_free(text);
+    fail(f, lw_cli_no_memory());
+  } else if (lw_output_write_new(path.data, text, LW_EXIT_DONE) != LW_EXIT_DONE) {
+    fail(f, LW_EXIT_OTHER);
+  }
+  lw_text_free(&path);
+  return !f->failed;
+}
+
+static void take_away(const foldering *f) {
+  for (size_t i = 0; i < f->index.count; i++) {
+    lw_text path = {0};
+    path_of(f, f->index.entry[i].file, &path);
+    if (f->index.entry[i].file[0] && !path.failed) unlink(path.data);
+    lw_text_free(&path);
+  }
+  if (f->made) rmdir(f->asked->wall.output);
+}
+
+static void refuse_row(foldering *f, int row) {
+  fflush(stdout);
+  lw_cli_print_faults(&f->wall->faults);
+  f->exit_status = LW_EXIT_BAD_INPUT;
+  lw_precheck_index_add_faults(&f->index, &f->wall->c, row, &f->wall->faults);
+}
+
+static void write_row(foldering *f, int row) {
+  char hash[LW_HASH_HEX] = "", name[LW_FILE_NAME];
+  lw_one_wall *wall = f->wall;
+  lw_text text = {0};
+  lw_error error = {0};
+  lw_status status = lw_precheck_bytes(f->asked, wall, hash, &text, &error);
+  if (status != LW_OK) {
+    lw_text_free(&text);
+    if (status == LW_NO_MEMORY)
+      lw_cli_no_memory();
+    else
+      lw_cli_refuse("precheck", "%s: %s", lw_status_slug(status), error.text);
+    fail(f, LW_EXIT_OTHER);
+    return;
+  }
+  lw_file_names_make(&f->names, wall->c.about.mark.text, row, f->asked->html ? ".html" : ".pdf", name);
+  if (write_file(f, name, &text)) lw_precheck_index_add(&f->index, &wall->result, row, name);
+}
+
+static void take_row(void *context, int row, const lw_case *c, const lw_faults *faults) {
+  foldering *f = context;
+  lw_one_wall *wall = f->wall;
+  lw_error error = {0};
+  if (f->failed) return;
+  if (f->index.count == 0) make_folder(f);
+  if (f->failed) return;
+  wall->c = *c;
+  wall->faults.count = faults->count;
+  memcpy(wall->faults.fault, faults->fault, (size_t)faults->count * sizeof faults->fault[0]);
+  lw_wall_override(&f->asked->wall, &wall->c, &wall->faults);
+  lw_case_complete(wall->tables, &wall->c, &wall->faults);
+  if (wall->faults.count == 0 &&
+      lw_run(&wall->c, wall->tables, LW_DETAIL_EVERYTHING, &wall->result, &error) != LW_OK)
+    lw_faults_add(&wall->faults, LW_FAULT_CONTRADICTION, (lw_cell_place){row, 0}, "", "", "%s", error.text);
+  if (wall->faults.count > 0)
+    refuse_row(f, row);
+  else
+    write_row(f, row);
+  if (f->index.failed || f->index.words.failed || f->names.failed) fail(f, lw_cli_no_memory());
+}
+
+/* gives LW_OK · LW_FAULTS of the file · LW_NO_MEMORY */
+static lw_status read_rows(foldering *f, lw_faults *header_faults) {
+  lw_input *input = &f->wall->input;
+  lw_schedule *schedule = lw_schedule_open(take_row, f, header_faults);
+  if (schedule == NULL) return LW_NO_MEMORY;
+  lw_status status = LW_OK;
+  while (status == LW_OK && input->length > 0 && !f->failed) {
+    status = lw_schedule_feed(schedule, input->block, input->length);
+    if (status == LW_OK) status = lw_input_next(input, header_faults);
+  }
+  if (status == LW_OK && !f->failed) status = lw_schedule_finish(schedule);
+  lw_schedule_close(schedule);
+  return status;
+}
+
+static void write_index(foldering *f) {
+  lw_text page = {0};
+  if (lw_precheck_index_html(&f->index, f->asked->wall.sheet, f->wall->tables, &page) == LW_OK) {
+    write_file(f, "index.html", &page);
+  } else {
+    lw_text_free(&page);
+    fail(f, lw_cli_no_memory());
+  }
+}
+
+int lw_precheck_folder(const lw_precheck_asked *asked, lw_one_wall *wall) {
+  foldering f = {.asked = asked, .wall = wall, .exit_status = LW_EXIT_DONE};
+  lw_faults header_faults = wall->faults;
+  lw_wall_override(&asked->wall, &wall->c, &header_faults);
+  if (header_faults.count > 0) return lw_cli_print_faults(&header_faults);
+  lw_status status = read_rows(&f, &header_faults);
+  if (status == LW_FAULTS) fail(&f, lw_cli_print_faults(&header_faults));
+  if (status == LW_NO_MEMORY && !f.failed) fail(&f, lw_cli_no_memory());
+  if (!f.failed && f.index.count == 0) make_folder(&f);
+  if (!f.failed) write_index(&f);
+  if (f.failed) take_away(&f);
+  lw_file_names_free(&f.names);
+  lw_precheck_index_free(&f.index);
+  return f.exit_status;
+}
