@@ -19,7 +19,7 @@ typedef struct lw_precheck_asked {
 lw_status lw_precheck_bytes(const lw_precheck_asked *asked, lw_one_wall *wall, char *hash, lw_text *out,
                             lw_error *error);
 
-/* A file a wall and an index; the wall's input holds the first block of the schedule. gives the exit status */
+/* A file a wall and an index; the wall's input holds the first block. gives the exit status */
 int lw_precheck_folder(const lw_precheck_asked *asked, lw_one_wall *wall);
 
 #endif

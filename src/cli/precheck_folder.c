@@ -15,7 +15,7 @@
 #include "precheck_asked.h"
 #include "say.h"
 
-/* A pre-check a row of a schedule, and the page before them all. The folder is there as a whole or not at all:
+/* A pre-check a row of a schedule, and the page before them. The folder is there as a whole or not at all:
  * it is new or empty, so that nothing of anybody else's is overwritten, and what was begun is taken away. */
 
 typedef struct foldering {

@@ -27,7 +27,14 @@ once() {
     fault="FAULT_KIND=$1 FAULT_AT=$2 FAULT_COUNT=$scratch/count LD_PRELOAD=$preload"
     eval "$patience env $fault $command $arguments" \
         </dev/null >"$scratch/out" 2>"$scratch/err" || status=$?
-    if [ -n "$file" ]; then
+    if [ -n "$folder" ]; then
+        left=$(cd "$scratch/to" && find . -name '.?*')
+        [ -z "$left" ] || complain "left behind: $left"
+        written=$scratch/packed
+        (cd "$scratch/to" && find . -type f | sort | while read -r one; do
+            echo "$one" && cat "$one"
+        done) >"$written"
+    elif [ -n "$file" ]; then
         left=$(cd "$scratch/to" && echo .l* *)
         [ "$left" = ".l* $file" ] || complain "left behind: $left"
         written=$scratch/to/$file
@@ -43,7 +50,9 @@ complain() {
 
 # Is what was written as it was before the command ran? Of standard output a first part may be out already.
 untouched() {
-    if [ -n "$file" ]; then
+    if [ -n "$folder" ]; then
+        [ ! -e "$scratch/to/wall" ]
+    elif [ -n "$file" ]; then
         echo 'what was there' | cmp -s - "$written"
     else
         head -c "$(wc -c <"$written")" "$scratch/whole" | cmp -s - "$written"
@@ -89,8 +98,11 @@ while IFS= read -r line; do
     paper=no patience=
     # A thread of pango waits for ever where memory fails inside it: that counts as dead.
     case $line in 'paper '*) paper=yes patience='timeout -s KILL 60' line=${line#paper } ;; esac
-    file=
-    case $line in *OUT*) file=$(printf '%s' "$line" | sed 's/.*OUT/wall/; s/ .*//') ;; esac
+    file='' folder=
+    case $line in
+    *OUT/*) folder=yes ;;
+    *OUT*) file=$(printf '%s' "$line" | sed 's/.*OUT/wall/; s/ .*//') ;;
+    esac
     arguments=$(printf '%s' "$line" | sed "s|OUT|$scratch/to/wall|")
     failed=0
     told=$(try memory; try write; echo "faults $failed")

@@ -77,7 +77,7 @@ int every_key_cited_is_listed(const every_wall *wall) {
 
 static void take(void *context, const lw_block *block) {
   lw_text *text = context;
-  lw_text_addf(text, "%s%s\n", strcmp(block->label, "sources") == 0 ? "LIST " : "", block->words);
+  lw_text_addf(text, "%s%s\n", strcmp(block->label, "keys") == 0 ? "LIST " : "", block->words);
 }
 
 Test(report, a_precheck_lists_what_it_cites) {

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/* The pre-check: who must sign comes first, all of it fits on two pages, the hash follows what was given. */
+/* The pre-check: who must sign comes first, all can be read on paper, the hash follows what was given. */
 #include "../checks/random_wall.h"
 #include "report/draw/drawing.h"
 #include "report/draw/pdf_parts.h"
@@ -150,6 +150,24 @@ static void expect_headings_to_head(const lw_drawing *page, const char *wall) {
   }
 }
 
+/* Two items of the sheet that stand in one row, too: nothing lies on anything else. */
+static void expect_apart(const lw_drawing *page, const char *wall) {
+  for (size_t i = 0; i < page->mark_count; i++) {
+    const lw_mark *a = &page->mark[i];
+    if (a->kind != LW_MARK_WORDS || a->role == LW_ROLE_FIGURE) continue;
+    const lw_box x = lw_drawing_box(page, a);
+    for (size_t k = 0; k < i; k++) {
+      const lw_mark *b = &page->mark[k];
+      if (b->kind != LW_MARK_WORDS || b->role == LW_ROLE_FIGURE) continue;
+      const lw_box y = lw_drawing_box(page, b);
+      bool apart = x.left_mm >= y.right_mm || y.left_mm >= x.right_mm || x.top_mm >= y.bottom_mm - 0.05 ||
+                   y.top_mm >= x.bottom_mm - 0.05;
+      cr_expect(apart, "\"%s\" lies on \"%s\": %s", page->words.data + a->words, page->words.data + b->words,
+                wall);
+    }
+  }
+}
+
 static void expect_readable(const lw_result *result, lw_paper paper, const char *wall) {
   enum { MOST_PAGES = 4 };
   lw_drawing_pages pages = {0};
@@ -158,6 +176,7 @@ static void expect_readable(const lw_result *result, lw_paper paper, const char 
   cr_expect(pages.count <= MOST_PAGES, "%d pages: %s", pages.count, wall);
   for (int k = 0; k < pages.count; k++) expect_within(&pages.page[k], wall);
   for (int k = 0; k < pages.count; k++) expect_headings_to_head(&pages.page[k], wall);
+  for (int k = 0; k < pages.count; k++) expect_apart(&pages.page[k], wall);
   expect_signed_in_one_piece(&pages, wall);
   lw_drawing_pages_free(&pages);
 }
@@ -178,6 +197,27 @@ Test(precheck, it_is_readable_on_either_paper) {
     expect_readable(&result, LW_PAPER_A4, name);
     expect_readable(&result, LW_PAPER_LETTER, name);
   }
+}
+
+/* What would else fill a column alone. */
+Test(precheck, what_the_sheet_gives_stands_two_in_a_row) {
+  lw_drawing_pages pages = {0};
+  lw_error error = {0};
+  cr_assert_eq(lw_precheck_pages(wall_of(wall_sorts[0]), HASH, LW_PAPER_A4, &pages, &error), LW_OK);
+  int beside = 0;
+  for (int k = 0; k < pages.count; k++)
+    for (size_t i = 0; i < pages.page[k].mark_count; i++) {
+      const lw_drawing *page = &pages.page[k];
+      if (page->mark[i].role != LW_ROLE_HEAD_CELL || page->mark[i].kind != LW_MARK_WORDS) continue;
+      for (size_t j = 0; j < i; j++) {
+        if (page->mark[j].role != LW_ROLE_HEAD_CELL || page->mark[j].kind != LW_MARK_WORDS) continue;
+        const lw_xy_mm *a = &page->spot[page->mark[i].first], *b = &page->spot[page->mark[j].first];
+        double apart = a->x_mm - b->x_mm;
+        beside += fabs(a->y_mm - b->y_mm) < 1e-9 && apart > 40.0 && apart < 55.0;
+      }
+    }
+  cr_expect_geq(beside, 2);
+  lw_drawing_pages_free(&pages);
 }
 
 static lw_text page_of(const char *items) {

@@ -116,4 +116,46 @@ check 'the order of rows changes the hash' belongs "$scratch/turned.csv"
 check 'the same table from a folder changes the hash' belongs --tables "$scratch/same" docs/demo/bed.csv
 check 'another table leaves the hash' belongs_not --tables "$scratch/changed" docs/demo/bed.csv
 check 'another value leaves the hash' belongs_not docs/demo/bed.csv 'people on cap=no'
+# A schedule: a file a row, none of them elsewhere, whatever the marks are; each brings its sheet.
+{
+    echo 'mark,wall height [mm],block height [mm],block depth [mm],site behind'
+    for mark in W1 w1 W/1 ../../up /abs .. .hidden CON 'a b' index; do echo "$mark,400,200,350,bed"; done
+    echo 'bad,4oo,200,350,bed'
+} >"$scratch/street.csv"
+mkdir "$scratch/in"
+"$build/lowwall" precheck "$scratch/street.csv" -o "$scratch/in/made/" 2>"$scratch/said"
+status=$?
+faulty() { [ "$status" = 2 ] && grep -q 'row 12, column 2' "$scratch/said"; }
+contained() {
+    files=$(cd "$scratch/in" && find . -type f | grep -c '^[.]/made/[A-Za-z0-9_][A-Za-z0-9._-]*$')
+    [ "$files" = 11 ] && [ "$(find "$scratch/in" | wc -l)" = 13 ]
+}
+linked() {
+    for file in $(sed -n 's/.*href="\([^"]*\)".*/\1/p' "$scratch/in/made/index.html"); do
+        [ -s "$scratch/in/made/$file" ] || return 1
+    done
+    grep -q 'column 2, wall height' "$scratch/in/made/index.html"
+}
+into() { "$build/lowwall" precheck "$scratch/street.csv" -o "$1" 2>/dev/null; }
+kept() { ! into "$scratch/in" && contained; }
+none_left() { ! into "$scratch/in/no/such/" && contained; }
+check 'a schedule with a faulty row does not end as one' faulty
+check 'a file of a schedule is missing, or left its folder' contained
+check 'the index leads nowhere' linked
+check 'a folder that holds something was written to' kept
+check 'a folder that cannot be made leaves something' none_left
+pdf=$scratch/in/made/a-b.pdf
+parts || check 'a file of a schedule does not bring its sheet' brought
+# No word stands out of its margin, by the widths of the letters that are there.
+within() {
+    pdftotext -bbox "$pdf" - | awk -F'"' '/<page/ { wide = $2 }
+        /<word/ { if ($6 > wide - 29 || $2 < 29) { print; bad = 1 } } END { exit bad }'
+}
+two_pages() { [ "$(pdfinfo "$pdf" | awk '/^Pages:/ { print $2 }')" -le 2 ]; }
+for sheet in bed terrace bank; do
+    pdf=$scratch/wide.pdf
+    "$build/lowwall" precheck -o "$pdf" "docs/demo/$sheet.csv" --date 2027-03-01
+    check "$sheet: words stand out of the margin" within
+    check "$sheet: more than two pages" two_pages
+done
 counted

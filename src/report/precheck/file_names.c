@@ -7,8 +7,8 @@
 
 #include <lowwall/base.h>
 
-/* Room for "-row-2147483647-99" and an ending. */
-enum { STEM = LW_FILE_NAME - 32 };
+/* Room for "row-2147483647-", "-row-2147483647-999999" and an ending. */
+enum { STEM = LW_FILE_NAME - 48 };
 
 static bool is_plain(char c) {
   return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '_';
@@ -71,16 +71,18 @@ static void take(lw_file_names *names, const char *name) {
 }
 
 void lw_file_names_make(lw_file_names *names, const char *mark, int row, const char *ending, char *out) {
-  char stem[STEM];
+  char stem[STEM], base[LW_FILE_NAME];
   fold_mark(mark, stem);
-  if (stem[0] != '\0' && !is_kept(stem))
-    lw_print(out, LW_FILE_NAME, "%s%s", stem, ending);
+  if (stem[0] == '\0')
+    lw_print(base, sizeof base, "row-%d", row);
+  else if (is_kept(stem))
+    lw_print(base, sizeof base, "row-%d-%s", row, stem);
   else
-    lw_print(out, LW_FILE_NAME, "%s%srow-%d%s", stem, stem[0] ? "-" : "", row, ending);
-  if (is_taken(names, out))
-    lw_print(out, LW_FILE_NAME, "%s%srow-%d%s", stem, stem[0] ? "-" : "", row, ending);
+    lw_print(base, sizeof base, "%s", stem);
+  lw_print(out, LW_FILE_NAME, "%s%s", base, ending);
+  if (is_taken(names, out)) lw_print(out, LW_FILE_NAME, "%s-row-%d%s", base, row, ending);
   for (int i = 2; is_taken(names, out); i++)
-    lw_print(out, LW_FILE_NAME, "%s%srow-%d-%d%s", stem, stem[0] ? "-" : "", row, i, ending);
+    lw_print(out, LW_FILE_NAME, "%s-row-%d-%d%s", base, row, i, ending);
   take(names, out);
 }
 

@@ -21,7 +21,7 @@ typedef struct lw_file_names {
 } lw_file_names;
 
 /* A name that no other has, whatever the case of its letters: ASCII letters, digits, `-`, `_` and `.` within;
- * what else a mark has becomes `-`. So it has no folder in it, is never hidden, nor a device of an old system.
+ * what else a mark has becomes `-`. So it has no folder in it, is never hidden, nor an old system's device.
  * A mark that says nothing, and one that folds to a name that is taken, take the row with them.
  *  in    mark     of the wall; "" where it has none
  *        ending   with its dot

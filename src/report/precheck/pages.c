@@ -24,6 +24,7 @@ static void add_page(lw_block_flow *f) {
   pages->page = more;
   pages->page[pages->count++] = (lw_drawing){.width_mm = f->paper.x_mm, .height_mm = f->paper.y_mm};
   f->top_mm = f->y_mm = LW_BLOCK_MARGIN_MM;
+  f->beside_mm = -1.0;
   f->at_column = 0;
 }
 
@@ -33,6 +34,7 @@ static bool has_room(const lw_block_flow *f, double high_mm) {
 
 static void next_column(lw_block_flow *f) {
   f->y_mm = f->top_mm;
+  f->beside_mm = -1.0;
   if (++f->at_column == LW_BLOCK_COLUMNS_MAX) add_page(f);
 }
 
@@ -48,15 +50,17 @@ static void make_room(lw_block_flow *f, double high_mm) {
 }
 
 static double height_of(const lw_block_flow *f, const lw_block *block) {
+  static const double FROM_MM = 20.0; /* not at the head of a column: a heading there has less air */
   lw_drawing sheet = {0};
   lw_drawing_pages pages = {1, &sheet};
   lw_block_flow trial = *f;
   trial.pages = &pages;
   trial.top_mm = 0.0;
-  trial.y_mm = 1.0; /* not at the head of a column: a heading there has less air */
+  trial.beside_mm = f->beside_mm < 0.0 ? -1.0 : FROM_MM - (f->y_mm - f->beside_mm);
+  trial.y_mm = FROM_MM;
   lw_block_place(&trial, block);
   lw_drawing_free(&sheet);
-  return trial.y_mm - 1.0;
+  return trial.y_mm - FROM_MM;
 }
 
 /* The whole group where a column can hold it; else what stands first of it with what follows. */

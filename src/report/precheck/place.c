@@ -60,17 +60,37 @@ static void words_alone(lw_block_flow *f, const char *words, bool strong) {
   put(f, 0.0, f->size_mm, strong, words);
 }
 
+static const double BOLD = 1.15, LABEL_GAP_MM = 1.6, ITEM_EMS = 12.5, HALVES_MM = 3.0;
+
+static double label_width(const lw_block_flow *f, const lw_block *block) {
+  return lw_drawing_text_width(block->label, f->size_mm) * BOLD + LABEL_GAP_MM;
+}
+
+/* Short items of the sheet stand two in a row, each in its half of the column. */
+static double half_width(const lw_block_flow *f) {
+  return (lw_block_width(f) - HALVES_MM) / 2.0;
+}
+
+static bool is_short(const lw_block_flow *f, const lw_block *block) {
+  double words = lw_drawing_text_width(block->words, f->size_mm);
+  return block->kind == LW_BLOCK_ITEM &&
+         fmax(ITEM_EMS * f->size_mm, label_width(f, block)) + words <= half_width(f);
+}
+
 /* The label in the margin of the column, the words beside it. */
 static void fact(lw_block_flow *f, const lw_block *block) {
-  static const double BOLD = 1.15, GAP_MM = 1.6, ITEM_EMS = 12.5;
-  double label = lw_drawing_text_width(block->label, f->size_mm) * BOLD;
   double column = block->kind == LW_BLOCK_ITEM ? ITEM_EMS * f->size_mm : LABEL_MM;
-  lw_xy_mm at = {left_of(f), f->y_mm + (LEADING - 0.28) * f->size_mm};
+  bool fits = is_short(f, block), beside = fits && f->beside_mm >= 0.0;
+  double indent = beside ? half_width(f) + HALVES_MM : 0.0, below = f->y_mm;
+  if (beside) f->y_mm = f->beside_mm;
+  f->beside_mm = fits && !beside ? f->y_mm : -1.0;
+  lw_xy_mm at = {left_of(f) + indent, f->y_mm + (LEADING - 0.28) * f->size_mm};
   begin_cell(f, LW_ROLE_HEAD_CELL);
   lw_drawing_words(page_of(f), at, LW_ANCHOR_START, f->size_mm, "%s", block->label);
   lw_drawing_bold(page_of(f));
   begin_cell(f, LW_ROLE_CELL);
-  put(f, fmax(column, label + GAP_MM), f->size_mm, false, block->words);
+  put(f, indent + fmax(column, label_width(f, block)), f->size_mm, false, block->words);
+  if (beside) f->y_mm = fmax(f->y_mm, below);
 }
 
 static void cell(const lw_block_flow *f, lw_role role, double at, lw_anchor anchor, const char *words) {
@@ -92,7 +112,7 @@ static void check(lw_block_flow *f, const lw_block *block) {
 }
 
 static void line(lw_block_flow *f, const lw_block *block) {
-  static const double HIGH_MM = 7.5, BELOW_MM = 1.4, GAP_MM = 2.0;
+  static const double HIGH_MM = 7.0, BELOW_MM = 1.2, GAP_MM = 2.0;
   double label = lw_drawing_text_width(block->label, f->size_mm);
   f->y_mm += HIGH_MM;
   begin_cell(f, LW_ROLE_HEAD_CELL);
@@ -131,6 +151,7 @@ static void section(lw_block_flow *f) {
 
 void lw_block_place(lw_block_flow *f, const lw_block *block) {
   static const double WHO_MM = 4.2, HEADLINE_MM = 3.2;
+  if (block->kind != LW_BLOCK_ITEM) f->beside_mm = -1.0;
   switch (block->kind) {
   case LW_BLOCK_WHO: across(f, LW_ROLE_TITLE, WHO_MM, block->words); break;
   case LW_BLOCK_HEADLINE: across(f, LW_ROLE_PARAGRAPH, HEADLINE_MM, block->words); break;

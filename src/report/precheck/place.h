@@ -21,6 +21,7 @@ typedef struct lw_block_flow {
   double top_mm;      /* where the columns of this page begin */
   int at_column;
   double y_mm;
+  double beside_mm;      /* where the right half of a row of items is free; below 0: nowhere */
   const lw_block *waits; /* a drawing that had no room; NULL: none */
   int table, row;        /* of the block, for those who listen */
   bool failed;           /* out of memory */

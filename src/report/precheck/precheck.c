@@ -59,21 +59,42 @@ static lw_limit_figure own_figure(const lw_blocks *b, const lw_limit_row *row) {
   return own;
 }
 
+/* Whose it is and when it was so; of the default's rows it is said once, above them. */
+static void print_instrument(const lw_blocks *b, const lw_limit_row *row, char *out, size_t size) {
+  char dates[160];
+  const char *of = own_row(row) ? "" : "as of ";
+  lw_limit_print_dates(b->result->tables, row, dates, sizeof dates);
+  if (row->of_default && own_row(row))
+    lw_print(out, size, "%s", row->from.source);
+  else
+    lw_print(out, size, "%s, %s. %s, %s%s", row->instrument, row->region, row->from.source, of, dates);
+}
+
+static void of_default(const lw_blocks *b) {
+  const lw_verdict *v = &b->result->verdict;
+  for (int i = 0; i < v->limit_count; i++) {
+    const lw_limit_row *row = v->limit[i].row;
+    if (!row->of_default || !own_row(row)) continue;
+    lw_block_say(b, LW_BLOCK_WORDS, "", "%.*s: %s, %s.", (int)strcspn(row->id, "-"), row->id, row->instrument,
+                 row->region);
+    return;
+  }
+}
+
 /* Clause, date and source of every row that was held against the wall; conditions where it is within one. */
 static void limits(const lw_blocks *b) {
   const lw_verdict *v = &b->result->verdict;
   heading(b, "Limits on file held against it; confirm each with the authority");
+  of_default(b);
   for (int i = 0; i < v->limit_count; i++) {
     const lw_limit_hit *hit = &v->limit[i];
     const lw_limit_row *row = hit->row;
-    const char *of = own_row(row) ? "" : "as of ";
-    char dates[160], words[LW_LIMIT_WORDS];
-    lw_limit_print_dates(b->result->tables, row, dates, sizeof dates);
+    char instrument[900], words[LW_LIMIT_WORDS];
+    print_instrument(b, row, instrument, sizeof instrument);
     const lw_apart apart = lw_metres_apart(b->result->units, row->height_m, hit->height_m, 2);
-    lw_block_say(b, LW_BLOCK_FACT, row->id, "%s%s (%s), here %s: %s. %s, %s. %s, %s%s%s", apart.one.text,
+    lw_block_say(b, LW_BLOCK_FACT, row->id, "%s%s (%s), here %s: %s. %s%s", apart.one.text,
                  own_figure(b, row).text, lw_height_slug(row->measured), apart.other.text, trigger_words(hit),
-                 row->instrument, row->region, row->from.source, of, dates,
-                 lw_limit_print_words(hit, words, sizeof words));
+                 instrument, lw_limit_print_words(hit, words, sizeof words));
   }
 }
 
@@ -105,14 +126,31 @@ static void cautions(const lw_blocks *b) {
   }
 }
 
-/* In groups of eight, as people read it out; --verify takes it with and without the blanks. */
-static void in_groups(const char *hash, char *out, size_t size) {
-  size_t used = 0;
-  for (size_t i = 0; hash[i] != '\0' && used + 2 < size; i++) {
-    if (i > 0 && i % 8 == 0) out[used++] = ' ';
-    out[used++] = hash[i];
+/* In groups of eight, as people read it out, half of it a line, for which no column is too narrow; --verify
+ * takes it with and without the blanks. */
+static void hash_line(const lw_blocks *b, const char *label, const char *hash, int first) {
+  enum { GROUP = 8, GROUPS = 4 };
+  char line[(GROUP + 1) * GROUPS + 1];
+  size_t used = 0, length = strlen(hash);
+  for (size_t i = (size_t)first; i < length && i < (size_t)first + GROUP * GROUPS; i++) {
+    if (i > (size_t)first && i % GROUP == 0) line[used++] = ' ';
+    line[used++] = hash[i];
   }
-  out[used] = '\0';
+  line[used] = '\0';
+  lw_block_say(b, LW_BLOCK_FACT, label, "%s", line);
+}
+
+/* What was typed beside the sheet is a part of it. */
+static void hash_of(const lw_blocks *b, const char *hash) {
+  const lw_words *date = &b->result->given.about.date;
+  bool given = date->text[0] != '\0';
+  hash_line(b, "hash", hash, 0);
+  hash_line(b, "goes on", hash, (LW_HASH_HEX - 1) / 2);
+  lw_block_say(
+      b, LW_BLOCK_FACT, "to check",
+      "lowwall precheck --verify HASH%s%s SHEET. It is of the sheet, of what was typed beside it (items, "
+      "--date, --units), of the tables and the version.",
+      given ? " --date " : "", given ? date->text : "");
 }
 
 /* The keys of all that is cited above. */
@@ -124,15 +162,13 @@ static void sources(const lw_blocks *b) {
     lw_print(keys + used, sizeof keys - used, "%s%s", i > 0 ? ", " : "", cited->key[i]);
     used += strlen(keys + used);
   }
-  if (cited->count > 0)
-    lw_block_say(b, LW_BLOCK_FACT, "sources",
-                 "%s. docs/sources.md of lowwall says what each is, and which were read.", keys);
+  if (cited->count == 0) return;
+  heading(b, "Sources");
+  lw_block_say(b, LW_BLOCK_FACT, "keys", "%s. docs/sources.md of lowwall says what each is.", keys);
 }
 
 /* Room to write, and what it takes to rerun the sheet. */
 static void end(const lw_blocks *b, const char *hash) {
-  char groups[LW_HASH_HEX + 8];
-  in_groups(hash, groups, sizeof groups);
   heading(b, "Who takes responsibility");
   lw_block_say(b, LW_BLOCK_LINE, "name", " ");
   lw_block_say(b, LW_BLOCK_LINE, "licence", " ");
@@ -142,10 +178,7 @@ static void end(const lw_blocks *b, const char *hash) {
                "lowwall %s, a pre-check by calculation. It certifies nothing and claims no "
                "compliance with any code; the local code and a licensed engineer go before it.",
                LW_VERSION);
-  lw_block_say(b, LW_BLOCK_FACT, "hash",
-               "%s, of what was given, the tables in effect and the version: lowwall precheck "
-               "--verify HASH SHEET says whether a sheet belongs to it.",
-               groups);
+  hash_of(b, hash);
 }
 
 void lw_precheck_each(const lw_result *result, const char *hash, lw_block_taker taker, void *context) {
