@@ -26,6 +26,26 @@ static bool worse(const lw_check *a, const lw_check *b) {
   return left_of(a) < left_of(b);
 }
 
+/* The first deciding check that cannot be shown. gives false where each can */
+static bool find_not_shown(const lw_situations *situations, lw_verdict *v) {
+  for (int i = 0; i < situations->count; i++) {
+    const lw_situation *s = &situations->situation[i];
+    for (int k = 0; s->decides && k < s->check_count; k++) {
+      if (s->kept[k].holds != LW_CANNOT_SHOW || !(s->kept[k].marks & LW_KEPT_COUNTS)) continue;
+      v->told_situation = i;
+      v->told_check = k;
+      return true;
+    }
+  }
+  return false;
+}
+
+/* One that may slide or tip, for all that can be shown, does not stand with less margin than asked. */
+static void look_beyond_margin(const lw_situations *situations, lw_verdict *v) {
+  bool margin = v->stands == LW_FALLS_SHORT && v->falls == LW_SHORT_OF_MARGIN;
+  if (margin && find_not_shown(situations, v)) v->stands = LW_CANNOT_SHOW;
+}
+
 void lw_verdict_choose_told(const lw_situations *situations, lw_verdict *v) {
   v->told_situation = v->governing_situation;
   v->told_check = v->governing_check;
@@ -44,4 +64,5 @@ void lw_verdict_choose_told(const lw_situations *situations, lw_verdict *v) {
       v->falls = LW_SHORT_MOVES;
     }
   }
+  look_beyond_margin(situations, v);
 }
