@@ -43,8 +43,8 @@ static size_t figure_at(const char *at, double *value, int *decimals) {
 static int unit_at(const char *at, size_t *length) {
   for (int i = 0; i < UNIT_COUNT; i++) {
     *length = strlen(UNITS[i].name);
-    bool ends = !isalnum((unsigned char)at[*length]) && at[*length] != '/';
-    if (strncmp(at, UNITS[i].name, *length) == 0 && ends) return i;
+    if (strncmp(at, UNITS[i].name, *length) != 0) continue;
+    if (!isalnum((unsigned char)at[*length]) && at[*length] != '/') return i;
   }
   return -1;
 }

@@ -92,8 +92,8 @@ static size_t figure_of(const char *at, double *value, double *step) {
 static int unit_of(const char *at, size_t *length) {
   for (size_t i = 0; i < sizeof UNITS / sizeof *UNITS; i++) {
     *length = strlen(UNITS[i].name);
-    bool ends = !isalnum((unsigned char)at[*length]) && at[*length] != '/' && at[*length] != '-';
-    if (strncmp(at, UNITS[i].name, *length) == 0 && ends) return (int)i;
+    if (strncmp(at, UNITS[i].name, *length) != 0) continue;
+    if (!isalnum((unsigned char)at[*length]) && at[*length] != '/' && at[*length] != '-') return (int)i;
   }
   return -1;
 }
