@@ -208,6 +208,7 @@ lw_status lw_draw_plan(const lw_result *result, const lw_order *order, double wi
 typedef struct lw_pressure_page {
   const lw_diagram *diagram;
   const char *headline, *title;
+  lw_units units; /* those that its reader measures in */
 } lw_pressure_page;
 
 /** Pressure against depth, with the ground beside it: layers, water, loads, each method's line told by its

@@ -67,7 +67,8 @@ static int answer_plain(const lw_pressure_asked *asked, lw_pressure_question *qu
   lw_text text = {0};
   if (lw_pressure_compute(&question->run, NULL, false) != LW_OK)
     return refuse_no_solution(&question->given, &question->run);
-  if (asked->drawn) return lw_pressure_draw(asked, &question->run.diagram, "", "");
+  const lw_pressure_page page = {&question->run.diagram, "", "", question->given.units};
+  if (asked->drawn) return lw_pressure_draw(asked, &page);
   lw_pressure_depths_csv(&question->run.diagram, &text);
   return lw_output_write(asked->output, &text, LW_EXIT_DONE);
 }

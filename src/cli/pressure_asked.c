@@ -50,13 +50,11 @@ static lw_status write_as(const char *name, const lw_drawing *drawing, lw_text *
   return lw_drawing_svg(drawing, out);
 }
 
-int lw_pressure_draw(const lw_pressure_asked *asked, const lw_diagram *diagram, const char *headline,
-                     const char *title) {
-  const lw_pressure_page page = {.diagram = diagram, .headline = headline, .title = title};
+int lw_pressure_draw(const lw_pressure_asked *asked, const lw_pressure_page *page) {
   lw_drawing drawing = {0};
   lw_text out = {0};
   lw_error error = {0};
-  lw_status status = lw_draw_pressure(&page, asked->width_mm, &drawing, &error);
+  lw_status status = lw_draw_pressure(page, asked->width_mm, &drawing, &error);
   if (status == LW_OK) status = write_as(asked->output, &drawing, &out, &error);
   lw_drawing_free(&drawing);
   if (status == LW_OK) return lw_output_write(asked->output, &out, LW_EXIT_DONE);

@@ -2,7 +2,7 @@
 #ifndef LOWWALL_CLI_PRESSURE_ASKED_H
 #define LOWWALL_CLI_PRESSURE_ASKED_H
 
-#include <lowwall/diagram.h>
+#include <lowwall/report.h>
 
 /* The options of `lowwall pressure`. */
 typedef struct lw_pressure_asked {
@@ -17,7 +17,6 @@ bool lw_pressure_asked_hold(lw_pressure_asked *asked);
 
 /* The drawing, written as its name has it. headline: who must see the wall, "" for a plane of no wall.
  * gives the exit status */
-int lw_pressure_draw(const lw_pressure_asked *asked, const lw_diagram *diagram, const char *headline,
-                     const char *title);
+int lw_pressure_draw(const lw_pressure_asked *asked, const lw_pressure_page *page);
 
 #endif

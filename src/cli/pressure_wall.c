@@ -95,7 +95,8 @@ static int answer(const lw_pressure_asked *asked, const lw_result *result, const
   if (asked->json) return answer_json(asked, result, planes, d);
   if (!asked->drawn && !asked->csv) return answer_text(asked, result, planes, d);
   lw_diagram_find(planes, d, NULL);
-  if (asked->drawn) return lw_pressure_draw(asked, d, result->verdict.headline, title_of(result));
+  const lw_pressure_page page = {d, result->verdict.headline, title_of(result), result->units};
+  if (asked->drawn) return lw_pressure_draw(asked, &page);
   lw_pressure_depths_csv(d, &text);
   return lw_output_write(asked->output, &text, LW_EXIT_DONE);
 }

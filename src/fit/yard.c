@@ -244,7 +244,9 @@ static void type_items(reading *r) {
     const lw_unit *unit = lw_unit_find(item->kind, item->unit, strlen(item->unit));
     if (q->origin != LW_GIVEN) continue;
     block->items.units = q->in;
-    if (q->in == LW_UNITS_US)
+    if (q->in == LW_UNITS_US && q->kind == LW_KIND_LENGTH)
+      lw_typed_put_mm(&block->items, item->name, q->si);
+    else if (q->in == LW_UNITS_US)
       lw_typed_put_amount(&block->items, item->name, q->kind, q->si);
     else
       lw_typed_put(&block->items, item->name, item->unit[0] != '\0' ? "%.6g %s" : "%.6g%s",

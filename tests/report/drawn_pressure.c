@@ -102,12 +102,15 @@ Test(drawn_pressure, fits_its_page_and_shows_each_thrust) {
     if (!make(&d, i)) continue;
     expect_as_compared();
     for (int w = 0; w < 2; w++) {
-      const lw_pressure_page page = {&diagram, result.verdict.headline, "A bed of the school kitchen garden"};
+      const lw_units units = (lw_units)((i + w) % 2);
+      const lw_pressure_page page = {&diagram, units == LW_UNITS_US ? "" : result.verdict.headline,
+                                     "A bed of the school kitchen garden", units};
       lw_drawing drawing = {0};
       lw_error error = {0};
       cr_assert_eq(lw_draw_pressure(&page, WIDTHS_MM[w], &drawing, &error), LW_OK, "%s: %s", error.text,
                    name);
       expect_on_paper(&drawing, name);
+      if (page.units == LW_UNITS_US) expect_no_metric(&drawing, name);
       expect_areas(&drawing);
       lw_drawing_free(&drawing);
       drawn++;

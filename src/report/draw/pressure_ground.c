@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
+#include "base/amount.h"
 #include "base/angles.h"
 #include "base/print.h"
 #include "hatch.h"
@@ -58,7 +59,7 @@ static void one_load(lw_pressure_view *v, int number, double right_m) {
   const lw_plane_load *load = &back->load[number];
   double y = level_of(back, load), near = load->near_m, far = fmin(load->far_m, right_m);
   char words[120], name[24];
-  lw_plane_load_words(LW_UNITS_METRIC, load, words, sizeof words);
+  lw_plane_load_words(v->page->units, load, words, sizeof words);
   lw_diagram_load_name(v->d, number, name, sizeof name);
   if (near >= right_m) {
     lw_sketch_note(&v->s, right_m * v->squeeze - 1.0 / v->s.mm_per_m, surface(back, right_m),
@@ -81,20 +82,23 @@ static void uniform(lw_pressure_view *v, double right_m) {
   for (int i = 0; i <= gaps; i++)
     arrow(v, LW_PEN_FINE, right_m * i / gaps, surface(back, right_m * i / gaps), LONG_MM);
   double x = right_m - 2.5 / (v->s.mm_per_m * v->squeeze);
-  lw_sketch_note(&v->s, x * v->squeeze, surface(back, x) + 5.5 / v->s.mm_per_m, "q: uniform load, %.2f kPa",
-                 back->surcharge_kpa);
+  lw_sketch_note(&v->s, x * v->squeeze, surface(back, x) + 5.5 / v->s.mm_per_m, "q: uniform load, %s",
+                 lw_amount_of(v->page->units, LW_KIND_PRESSURE, back->surcharge_kpa, 2).text);
 }
 
 static void note_layer(lw_pressure_view *v, int i, double top_m, double right_m) {
   const lw_plane *back = &v->d->asked.back;
   const lw_layer *layer = &back->layer[i];
   double bottom = fmin(layer->bottom_m, back->height_m), x = right_m - 4.0 / (v->s.mm_per_m * v->squeeze);
-  char cohesion[40] = "";
+  lw_units units = v->page->units;
+  char cohesion[60] = "";
   if (bottom <= top_m) return;
   if (layer->cohesion_kpa > 0.0)
-    lw_print(cohesion, sizeof cohesion, ", cohesion %.1f kPa", layer->cohesion_kpa);
-  lw_sketch_note(&v->s, x * v->squeeze, -0.5 * (top_m + bottom), "soil %d: %.1f deg%s, %.1f kN/m3", i + 1,
-                 layer->friction_rad * LW_DEG_PER_RAD, cohesion, layer->unit_weight_kn_per_m3);
+    lw_print(cohesion, sizeof cohesion, ", cohesion %s",
+             lw_amount_of(units, LW_KIND_PRESSURE, layer->cohesion_kpa, 1).text);
+  lw_sketch_note(&v->s, x * v->squeeze, -0.5 * (top_m + bottom), "soil %d: %.1f deg%s, %s", i + 1,
+                 layer->friction_rad * LW_DEG_PER_RAD, cohesion,
+                 lw_amount_of(units, LW_KIND_UNIT_WEIGHT, layer->unit_weight_kn_per_m3, 1).text);
 }
 
 /* Boundaries are level, and begin at the back. */
@@ -118,8 +122,10 @@ static void water(lw_pressure_view *v, double right_m) {
   if (depth >= back->height_m) return;
   lw_xy_mm line[] = {spot_of(v, depth * tan(back->batter_rad), -depth), spot_of(v, right_m, -depth)};
   lw_drawing_line(v->s.paper, LW_PEN_DASHED, line, 2);
-  lw_sketch_note(&v->s, 0.55 * right_m * v->squeeze, -depth, "w: water from %.2f m down, %.2f kN/m3", depth,
-                 back->water_unit_weight_kn_per_m3);
+  lw_sketch_note(
+      &v->s, 0.55 * right_m * v->squeeze, -depth, "w: water from %s down, %s",
+      lw_metres(v->page->units, depth, 2).text,
+      lw_amount_of(v->page->units, LW_KIND_UNIT_WEIGHT, back->water_unit_weight_kn_per_m3, 2).text);
 }
 
 void lw_pressure_ground(lw_pressure_view *v, const lw_panel *panel) {

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
+#include "base/amount.h"
 #include "base/print.h"
 #include "pressure_view.h"
 #include "report/diagram_words.h"
@@ -9,13 +10,18 @@
 
 static const double STROKE_MM = 9.0, WORDS_MM = 14.5;
 
-static void say_state(const lw_diagram *d, lw_way way, char *out, size_t size) {
-  const lw_diagram_way *w = &d->way[way];
+/* "2.01 kN/m" */
+static lw_amount push_of(const lw_pressure_view *v, double kn_per_m) {
+  return lw_amount_of(v->page->units, LW_KIND_LINE_LOAD, kn_per_m, 2);
+}
+
+static void say_state(const lw_pressure_view *v, lw_way way, char *out, size_t size) {
+  const lw_diagram_way *w = &v->d->way[way];
   if (!w->known)
     lw_print(out, size, "%s none: %s", lw_state_title(w->state), w->error.text);
   else
-    lw_print(out, size, "%s%s%.2f kN/m%s", way == LW_WAY_AT_REST ? "" : lw_state_title(w->state),
-             way == LW_WAY_AT_REST ? "" : " ", w->thrust.horizontal_kn_per_m,
+    lw_print(out, size, "%s%s%s%s", way == LW_WAY_AT_REST ? "" : lw_state_title(w->state),
+             way == LW_WAY_AT_REST ? "" : " ", push_of(v, w->thrust.horizontal_kn_per_m).text,
              w->thrust.passive_unsafe ? " (UNSAFE: a plane, and the wall is rough)" : "");
 }
 
@@ -38,8 +44,8 @@ static double ways(lw_pressure_view *v, double y_mm) {
   for (int i = LW_WAY_RANKINE; i <= LW_WAY_AT_REST; i++) {
     char active[300], passive[300] = "", words[700];
     const char *added = ADDED[i] != NULL ? ADDED[i] : "";
-    say_state(v->d, (lw_way)i, active, sizeof active);
-    if (i < LW_WAY_AT_REST) say_state(v->d, (lw_way)(i + LW_WAY_PASSIVE_RANKINE), passive, sizeof passive);
+    say_state(v, (lw_way)i, active, sizeof active);
+    if (i < LW_WAY_AT_REST) say_state(v, (lw_way)(i + LW_WAY_PASSIVE_RANKINE), passive, sizeof passive);
     lw_print(words, sizeof words, "%s%s: %s%s%s", lw_way_title((lw_way)i), added, active,
              passive[0] ? "; " : "", passive);
     y_mm = line(v, y_mm, lw_way_pen((lw_way)i), lw_way_letter((lw_way)i), words);
@@ -53,20 +59,21 @@ static double loads(lw_pressure_view *v, double y_mm) {
   const lw_diagram_way *coulomb = &v->d->way[LW_WAY_COULOMB];
   char words[200];
   if (back->surcharge_kpa > 0.0 && coulomb->known) {
-    lw_print(words, sizeof words, "of the uniform load, by Coulomb: %.2f kN/m of its thrust, level",
-             coulomb->thrust.surcharge_kn_per_m * cos(coulomb->thrust.angle_rad));
+    lw_print(words, sizeof words, "of the uniform load, by Coulomb: %s of its thrust, level",
+             push_of(v, coulomb->thrust.surcharge_kn_per_m * cos(coulomb->thrust.angle_rad)).text);
     y_mm = line(v, y_mm, LW_PEN_FINE, "q", words);
   }
   for (int i = 0; v->d->loads_by != LW_LOAD_PRESSURE_WEDGE && i < back->load_count; i++) {
     char letter[8], name[24];
     lw_load_letter(v->d, i, letter, sizeof letter);
-    lw_print(words, sizeof words, "%s, %s: %.2f kN/m, %.2f m above the foot",
+    lw_print(words, sizeof words, "%s, %s: %s, %s above the foot",
              lw_diagram_load_name(v->d, i, name, sizeof name), lw_load_theory_title(v->d->loads_by),
-             push->load[i].push_kn_per_m, push->load[i].height_m);
+             push_of(v, push->load[i].push_kn_per_m).text,
+             lw_metres(v->page->units, push->load[i].height_m, 2).text);
     y_mm = line(v, y_mm, lw_load_pen(i), letter, words);
   }
   if (back->water_depth_m < back->height_m) {
-    lw_print(words, sizeof words, "water: %.2f kN/m", coulomb->thrust.water_kn_per_m);
+    lw_print(words, sizeof words, "water: %s", push_of(v, coulomb->thrust.water_kn_per_m).text);
     y_mm = line(v, y_mm, LW_PEN_FORCE, "w", words);
   }
   return y_mm;

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
+#include "base/amount.h"
 #include "pressure_view.h"
 
 /* One panel: axes with their units, the boundaries of the ground, the curves and their letters. */
@@ -34,33 +35,43 @@ static void stroke(lw_pressure_view *v, lw_pen pen, lw_xy_mm a, lw_xy_mm b) {
   lw_drawing_line(v->s.paper, pen, line, 2);
 }
 
+/* A figure below its tick; one of many digits by a power of ten, which leaves room for the next. */
+static void tick_words(lw_pressure_view *v, lw_xy_mm at, double value, double step) {
+  static const double MANY_DIGITS = 1e6;
+  if (step >= MANY_DIGITS && value > 0.0)
+    lw_drawing_words(v->s.paper, at, LW_ANCHOR_MIDDLE, LW_SMALL_MM, "%.0e", value);
+  else
+    lw_drawing_words(v->s.paper, at, LW_ANCHOR_MIDDLE, LW_SMALL_MM, "%.*f", decimals_of(step), value);
+}
+
 /* Ticks of pressure below the foot, and the unit. */
 static void pressure_axis(lw_pressure_view *v, const lw_panel *p) {
-  double foot = y_of(v, p, v->d->asked.back.height_m),
-         step = step_of(p->most_kpa, p->width_mm > 34.0 ? 4 : 3);
-  int decimals = decimals_of(step);
+  lw_units units = v->page->units;
+  double per = lw_in_units(units, LW_KIND_PRESSURE, 1.0), most = p->most_kpa * per;
+  double foot = y_of(v, p, v->d->asked.back.height_m), step = step_of(most, p->width_mm > 34.0 ? 4 : 3);
   stroke(v, LW_PEN_SEEN, (lw_xy_mm){p->left_mm, foot}, (lw_xy_mm){p->left_mm + p->width_mm - 1.0, foot});
-  for (double kpa = 0.0; kpa <= p->most_kpa * (1.0 + 1e-9); kpa += step) {
-    double x = p->left_mm + kpa * p->mm_per_kpa;
+  for (double at = 0.0; at <= most * (1.0 + 1e-9); at += step) {
+    double x = p->left_mm + at / per * p->mm_per_kpa;
     stroke(v, LW_PEN_FINE, (lw_xy_mm){x, foot}, (lw_xy_mm){x, foot + TICK_MM});
-    lw_drawing_words(v->s.paper, (lw_xy_mm){x, foot + TICK_MM + LW_SMALL_MM}, LW_ANCHOR_MIDDLE, LW_SMALL_MM,
-                     "%.*f", decimals, kpa);
+    tick_words(v, (lw_xy_mm){x, foot + TICK_MM + LW_SMALL_MM}, at, step);
   }
   lw_drawing_words(v->s.paper, (lw_xy_mm){p->left_mm + 0.5 * p->width_mm, foot + TICK_MM + 2.3 * LW_SMALL_MM},
-                   LW_ANCHOR_MIDDLE, LW_SMALL_MM, "kPa");
+                   LW_ANCHOR_MIDDLE, LW_SMALL_MM, "%s", lw_units_name(units, LW_KIND_PRESSURE));
 }
 
 void lw_panel_depths(lw_pressure_view *v, const lw_panel *p) {
-  double high = v->d->asked.back.height_m, step = step_of(high, 5), from = fmin(v->d->depth[0].depth_m, 0.0);
+  lw_units units = v->page->units;
+  double per = lw_in_units(units, LW_KIND_LENGTH, 1.0), high = v->d->asked.back.height_m;
+  double step = step_of(high * per, 5), from = fmin(v->d->depth[0].depth_m, 0.0) * per;
   int decimals = decimals_of(step);
-  for (double depth = ceil(from / step - 1e-9) * step; depth <= high * (1.0 + 1e-9); depth += step) {
-    double y = y_of(v, p, depth);
+  for (double depth = ceil(from / step - 1e-9) * step; depth <= high * per * (1.0 + 1e-9); depth += step) {
+    double y = y_of(v, p, depth / per);
     stroke(v, LW_PEN_FINE, (lw_xy_mm){p->left_mm - TICK_MM, y}, (lw_xy_mm){p->left_mm, y});
     lw_drawing_words(v->s.paper, (lw_xy_mm){p->left_mm - TICK_MM - 0.5, y + 0.35 * LW_SMALL_MM},
                      LW_ANCHOR_END, LW_SMALL_MM, "%.*f", decimals, fabs(depth) < 1e-9 ? 0.0 : depth);
   }
   lw_drawing_words(v->s.paper, (lw_xy_mm){p->left_mm - 0.5, y_of(v, p, high) + TICK_MM + 2.3 * LW_SMALL_MM},
-                   LW_ANCHOR_END, LW_SMALL_MM, "m deep");
+                   LW_ANCHOR_END, LW_SMALL_MM, "%s deep", lw_units_name(units, LW_KIND_LENGTH));
 }
 
 /* Where the ground changes: layers fine, water dashed. */

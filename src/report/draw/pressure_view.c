@@ -4,6 +4,7 @@
 #include <math.h>
 #include <stdlib.h>
 
+#include "base/amount.h"
 #include "base/angles.h"
 #include "base/print.h"
 #include "report/diagram_words.h"
@@ -62,7 +63,8 @@ static void say_scale(const lw_pressure_view *v, char *out, size_t size) {
   if (v->s.mm_per_m > 1000.5)
     lw_print(out, size, "larger than it is");
   else
-    lw_print(out, size, "1:%d when printed %.0f mm wide", v->s.scale, v->s.width_mm);
+    lw_print(out, size, "1:%d when printed %s wide", v->s.scale,
+             lw_millimetres(v->page->units, v->s.width_mm / 1000.0).text);
 }
 
 static double head(lw_pressure_view *v) {
@@ -74,9 +76,10 @@ static double head(lw_pressure_view *v) {
     y = lw_sketch_wrap(v->s.paper, (lw_xy_mm){LW_MARGIN_MM, y}, wide, LW_BODY_MM, true, v->page->headline);
   lw_print(
       words, sizeof words,
-      "%s%sEarth pressure against depth, %s%s. Level parts a metre of depth, of "
+      "%s%sEarth pressure against depth, %s%s. Level parts a %s of depth, of "
       "soil and uniform load; what loads at a distance and the water send is drawn beside and comes on top.",
-      v->page->title, v->page->title[0] ? ". " : "", scale, narrow);
+      v->page->title, v->page->title[0] ? ". " : "", scale, narrow,
+      v->page->units == LW_UNITS_US ? "foot" : "metre");
   y = lw_sketch_wrap(v->s.paper, (lw_xy_mm){LW_MARGIN_MM, y + 1.0}, wide, LW_SMALL_MM, false, words);
   lw_sketch_take(&v->s, (lw_box){0.0, 0.0, v->s.width_mm, y});
   return y;
@@ -153,8 +156,9 @@ static void describe(lw_pressure_view *v) {
   for (int i = 0; i < v->s.note_count; i++) lw_text_addf(out, "%d: %s. ", i + 1, v->s.note[i].words);
   for (int i = 0; i < LW_WAY_COUNT; i++)
     if (v->d->way[i].known)
-      lw_text_addf(out, "%s, %s: %.2f kN/m level. ", lw_way_title((lw_way)i),
-                   lw_state_title(v->d->way[i].state), v->d->way[i].thrust.horizontal_kn_per_m);
+      lw_text_addf(
+          out, "%s, %s: %s level. ", lw_way_title((lw_way)i), lw_state_title(v->d->way[i].state),
+          lw_amount_of(v->page->units, LW_KIND_LINE_LOAD, v->d->way[i].thrust.horizontal_kn_per_m, 2).text);
   v->s.paper->failed = v->s.paper->failed || v->s.paper->title.failed || out->failed;
 }
 
