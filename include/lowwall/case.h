@@ -324,6 +324,8 @@ typedef struct lw_case {
   lw_case_said told;     /* items whose answer is that it is not known; completing leaves it alone */
   lw_look look;          /* which values stand in for what is not given */
   bool complete;         /* lw_case_complete has filled in what was left out */
+  bool counted;          /* a row of a schedule: what most of its columns are written in is known */
+  lw_units most;         /* that */
 } lw_case;
 
 LW_PUBLIC_END

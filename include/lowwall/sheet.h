@@ -145,7 +145,8 @@ lw_status lw_item_set_likely(const lw_item *item, int number, const lw_quantity 
 const char *lw_item_word(const lw_item *item, int value, char *out, size_t size);
 
 /** What the reader of a case measures in: as it is given, else as most of what was measured is written.
- *  gives LW_UNITS_METRIC where as many are written in either, and of a case without a sheet */
+ *  gives LW_UNITS_METRIC where as many are written in either, and of a case without a sheet
+ *  note  of a row of a schedule its columns are counted, not what overrides them */
 lw_units lw_case_units(const lw_case *c);
 
 /** Read an upright sheet from memory into a case (which is cleared first).

@@ -95,6 +95,9 @@ static inline void lw_item_copy_value(const lw_item *item, void *to, const void 
   }
 }
 
+/* A length, a load, a weight that the sheet tells, and not nothing: nothing is nothing in any unit. */
+bool lw_is_measured(const lw_quantity *q);
+
 /* The item nearest to what stood there, its number put in; false when nothing is near. */
 bool lw_item_nearest(const char *stood, char *out, size_t size);
 

@@ -220,7 +220,13 @@ void lw_schedule_pack(const lw_schedule *schedule, const lw_case *c, unsigned ch
   }
 }
 
+static void count_written(const column *col, const lw_case *c, int written[2]) {
+  const lw_quantity *q = (const void *)((const char *)c + col->place);
+  if (col->of.item->type == LW_ITEM_QUANTITY && lw_is_measured(q)) written[q->in]++;
+}
+
 void lw_schedule_unpack(const lw_schedule *schedule, const unsigned char *bytes, lw_case *c) {
+  int written[2] = {0};
   memset(c, 0, sizeof *c);
   for (int i = 0; i < schedule->column_count; i++) {
     const column *col = &schedule->column[i];
@@ -229,9 +235,12 @@ void lw_schedule_unpack(const lw_schedule *schedule, const unsigned char *bytes,
     } else if (col->of.item != NULL) {
       lw_item_copy_value(col->of.item, (char *)c + col->place, bytes);
       lw_said_unpacked(col->of.item, col->of.number, c);
+      count_written(col, c, written);
     }
     bytes += col->size;
   }
+  c->counted = true;
+  c->most = written[LW_UNITS_US] > written[LW_UNITS_METRIC] ? LW_UNITS_US : LW_UNITS_METRIC;
 }
 
 /* Broken quoting ends the reading: a fault of the file, noted among those of the row it broke. */

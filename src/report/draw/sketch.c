@@ -111,9 +111,9 @@ static size_t letters(const char *words, size_t length, double width_mm, double 
 static bool goes_with(const char *words, size_t blank) {
   static const char *const UNITS[] = {"m",  "mm",  "kPa",   "kN",     "kN/m", "kN/m3", "deg", "ft",
                                       "in", "psf", "lb/ft", "kip/ft", "pcf",  "lb",    "%"};
+  if (blank < 1 || words[blank] == '\0') return false;
   const char *next = words + blank + 1;
   size_t length = strcspn(next, " ,;.:)");
-  if (blank < 1 || words[blank] == '\0') return false;
   bool figure = words[blank - 1] >= '0' && words[blank - 1] <= '9';
   bool feet = blank > 3 && strncmp(words + blank - 3, " ft", 3) == 0 && *next >= '0' && *next <= '9';
   for (size_t i = 0; i < sizeof UNITS / sizeof *UNITS && figure; i++)
