@@ -14,6 +14,14 @@ static bool is_drawing(const char *name) {
   return lw_cli_ends_in(name, ".svg") || lw_cli_ends_in(name, ".pdf") || lw_cli_ends_in(name, ".png");
 }
 
+/* A picture of a kind that is not drawn: the page in a file so named would open as none. */
+static bool is_other_picture(const char *name) {
+  static const char *const KINDS[] = {".gif", ".jpg", ".jpeg", ".webp", ".tif", ".tiff", ".bmp", ".eps"};
+  for (size_t i = 0; i < sizeof KINDS / sizeof *KINDS; i++)
+    if (lw_cli_ends_in(name, KINDS[i])) return true;
+  return false;
+}
+
 static bool take_width(lw_pressure_asked *asked) {
   asked->width_mm = A4_MM;
   if (asked->width == NULL) return true;
@@ -30,7 +38,11 @@ static bool take_width(lw_pressure_asked *asked) {
 bool lw_pressure_asked_hold(lw_pressure_asked *asked) {
   asked->drawn = is_drawing(asked->output);
   if (!take_width(asked)) return false;
-  if (asked->json && asked->csv)
+  if (is_other_picture(asked->output))
+    lw_cli_refuse("pressure",
+                  "bad-option: -o %.60s: a drawing is written where it ends in .svg, .pdf or .png",
+                  asked->output);
+  else if (asked->json && asked->csv)
     lw_cli_refuse("pressure", "bad-option: --json or --csv, one of them");
   else if (asked->drawn && (asked->json || asked->csv))
     lw_cli_refuse("pressure", "bad-option: -o %.60s is a drawing; --json and --csv want another name",
