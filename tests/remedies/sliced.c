@@ -50,8 +50,8 @@ Test(remedies, the_same_is_found_in_slices) {
   static const char *const walls[] = {
       "site behind=ground;level difference=0.6 m;course count=7;base friction=0.6;block depth=183 mm",
       "block depth=unknown;base friction=0.6",
-      "site behind=ground;level difference=0.6 m;base friction=0.6;block depth=250 mm;course count=7;"
-      "soil 1 name=clay loam;ground slope=10 deg",
+      ("site behind=ground;level difference=0.6 m;base friction=0.6;block depth=250 mm;course count=7;"
+       "soil 1 name=clay loam;ground slope=10 deg"),
       "course count=2;block depth=500 mm;drain outlets=2"};
   lw_result *scratch = calloc(2, sizeof *scratch);
   int found = 0;
