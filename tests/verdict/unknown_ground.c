@@ -14,8 +14,8 @@
 static const char *const WALLS[] = {
     "site behind=ground;level difference=0.6 m;course count=7;block depth=300 mm;method slip=not;",
     "site behind=ground;level difference=0.6 m;course count=7;block depth=450 mm;method slip=not;",
-    "site behind=ground;level difference=0.4 m;course count=5;block depth=250 mm;ground slope=1:6;method "
-    "slip=not;",
+    ("site behind=ground;level difference=0.4 m;course count=5;block depth=250 mm;ground slope=1:6;"
+     "method slip=not;"),
     "site behind=bed;course count=4;block depth=350 mm;method slip=not;",
     "site behind=bed;course count=6;block depth=200 mm;method slip=not;"};
 enum { WALL_COUNT = sizeof WALLS / sizeof *WALLS };
