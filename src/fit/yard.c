@@ -224,8 +224,9 @@ static void hold_mass(reading *r, int row) {
   const lw_unit *heavy = lw_unit_find(LW_KIND_UNIT_WEIGHT, "kg/m3", 5);
   const lw_item *item;
   const lw_quantity *mass = quantity(r, 3, &item);
-  double weight = mass->si / lw_case_block_m3(&r->c, r->c.courses.block_depth.si) * heavy->to_si;
-  double low, high;
+  double volume_m3 = lw_case_block_m3(&r->c, r->c.courses.block_depth.si), low, high;
+  if (!(volume_m3 > 0.0)) return; /* a measure is missing, or as good as nothing: that is told by itself */
+  double weight = mass->si / volume_m3 * heavy->to_si;
   weights_of_materials(r->tables, &low, &high);
   if (weight >= low && weight <= high) return;
   lw_faults_add(
