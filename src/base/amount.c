@@ -118,7 +118,7 @@ static lw_amount pounds_a_foot(double kn_per_m3) {
 
 lw_amount lw_value_of(lw_units units, lw_kind kind, double si) {
   enum { DECIMALS = 2 };
-  static const double HALF_YARD_M3 = 0.5 * 0.9144 * 0.9144 * 0.9144, CUBIC_FOOT_M3 = 0.3048 * 0.3048 * 0.3048;
+  static const double CUBIC_FOOT_M3 = LW_FOOT_M * LW_FOOT_M * LW_FOOT_M, HALF_YARD_M3 = 13.5 * CUBIC_FOOT_M3;
   if (kind == LW_KIND_LENGTH) return lw_millimetres(units, si);
   bool small = units == LW_UNITS_US && kind == LW_KIND_VOLUME && si < HALF_YARD_M3;
   if (units == LW_UNITS_US && kind == LW_KIND_UNIT_WEIGHT) return pounds_a_foot(si);

@@ -4,6 +4,10 @@
 
 #include <lowwall/base.h>
 
+/* Exact by definition. */
+#define LW_INCH_M 0.0254
+#define LW_FOOT_M 0.3048
+
 /* A measured value as a person reads it, number and unit: "0.80 m", "2 ft 7-1/2 in", "2005 psf".
  * It is handed over by value, so that it can stand among the arguments of the sentence it belongs to:
  * lw_page_sayf(page, "", "%s high", lw_metres(units, height_m, 2).text). */

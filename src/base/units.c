@@ -3,9 +3,11 @@
 
 #include <string.h>
 
+#include "amount.h"
+
 /* Exact by definition: the foot, the avoirdupois pound and standard gravity. All else follows. */
-#define FOOT 0.3048
-#define INCH 0.0254
+#define FOOT LW_FOOT_M
+#define INCH LW_INCH_M
 #define POUND_KG 0.45359237
 #define GRAVITY 9.80665
 #define POUND_FORCE_KN (POUND_KG * GRAVITY / 1000.0)

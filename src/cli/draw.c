@@ -8,6 +8,7 @@
 #include <lowwall/order.h>
 
 #include "cli.h"
+#include "drawing_file.h"
 #include "one_wall.h"
 #include "order_wall.h"
 #include "output.h"
@@ -31,8 +32,6 @@ static const char help[] =
     "\n"
     "A drawing is no design and no approval: its first line says who must see the wall.\n";
 
-enum { NARROWEST_MM = 90, WIDEST_MM = 400, A4_MM = 180 };
-
 typedef enum draw_view { SECTION, ELEVATION, PLAN, VIEWS } draw_view;
 
 typedef struct draw_asked {
@@ -41,17 +40,6 @@ typedef struct draw_asked {
   draw_view view;
   double width_mm;
 } draw_asked;
-
-static bool take_width(draw_asked *asked) {
-  asked->width_mm = A4_MM;
-  if (asked->width == NULL) return true;
-  if (lw_number_read(asked->width, strlen(asked->width), &asked->width_mm) &&
-      asked->width_mm >= NARROWEST_MM && asked->width_mm <= WIDEST_MM)
-    return true;
-  lw_cli_refuse("draw", "bad-option: --width %.40s: millimetres from %d to %d are wanted", asked->width,
-                NARROWEST_MM, WIDEST_MM);
-  return false;
-}
 
 /* A file named as another kind of picture would not open as one. */
 static bool take_name(const draw_asked *asked) {
@@ -107,16 +95,9 @@ static int read_options(int argc, char **argv, draw_asked *asked) {
     }
     if (!well) return LW_EXIT_BAD_INPUT + 1;
   }
-  bool well = take_width(asked) && take_view(asked) && take_name(asked) &&
-              lw_wall_take_arguments(argc, argv, optind, &asked->wall);
+  bool well = lw_cli_take_paper_width("draw", asked->width, &asked->width_mm) && take_view(asked) &&
+              take_name(asked) && lw_wall_take_arguments(argc, argv, optind, &asked->wall);
   return well ? 0 : LW_EXIT_BAD_INPUT + 1;
-}
-
-static lw_status write_as(const char *name, const lw_drawing *drawing, lw_text *out, lw_error *error) {
-  static const double DOTS_PER_MM = 8.0;
-  if (lw_cli_ends_in(name, ".pdf")) return lw_drawing_pdf(drawing, 1, out, error);
-  if (lw_cli_ends_in(name, ".png")) return lw_drawing_png(drawing, DOTS_PER_MM, out, error);
-  return lw_drawing_svg(drawing, out);
 }
 
 static lw_status draw_order(const draw_asked *asked, const lw_result *result, const lw_order *order,
@@ -144,17 +125,11 @@ static int draw_view_of(const draw_asked *asked, lw_one_wall *wall, lw_drawing *
 
 static int draw(const draw_asked *asked, lw_one_wall *wall) {
   lw_drawing drawing = {0};
-  lw_text out = {0};
   lw_error error = {0};
   int ended = draw_view_of(asked, wall, &drawing);
-  lw_status status = ended == 0 ? write_as(asked->wall.output, &drawing, &out, &error) : LW_OK;
+  if (ended == 0) return lw_cli_write_drawing("draw", asked->wall.output, &drawing, LW_OK, &error);
   lw_drawing_free(&drawing);
-  if (ended == 0 && status == LW_OK) return lw_output_write(asked->wall.output, &out, LW_EXIT_DONE);
-  lw_text_free(&out);
-  if (ended > 0) return ended - 1;
-  if (status == LW_NO_MEMORY) return lw_cli_no_memory();
-  lw_cli_refuse("draw", "%s: %s", lw_status_slug(status), error.text);
-  return LW_EXIT_OTHER;
+  return ended - 1;
 }
 
 int lw_cli_draw(int argc, char **argv) {

@@ -5,10 +5,8 @@
 
 #include <lowwall/report.h>
 
-#include "output.h"
+#include "drawing_file.h"
 #include "say.h"
-
-enum { NARROWEST_MM = 90, WIDEST_MM = 400, A4_MM = 180 };
 
 static bool is_drawing(const char *name) {
   return lw_cli_ends_in(name, ".svg") || lw_cli_ends_in(name, ".pdf") || lw_cli_ends_in(name, ".png");
@@ -23,15 +21,9 @@ static bool is_other_picture(const char *name) {
 }
 
 static bool take_width(lw_pressure_asked *asked) {
-  asked->width_mm = A4_MM;
-  if (asked->width == NULL) return true;
-  bool read = lw_number_read(asked->width, strlen(asked->width), &asked->width_mm);
-  if (read && asked->width_mm >= NARROWEST_MM && asked->width_mm <= WIDEST_MM && asked->drawn) return true;
-  if (read && !asked->drawn)
-    lw_cli_refuse("pressure", "bad-option: --width is of a drawing: -o FILE.svg, .pdf or .png with it");
-  else
-    lw_cli_refuse("pressure", "bad-option: --width %.40s: millimetres from %d to %d are wanted", asked->width,
-                  NARROWEST_MM, WIDEST_MM);
+  if (asked->width == NULL || asked->drawn)
+    return lw_cli_take_paper_width("pressure", asked->width, &asked->width_mm);
+  lw_cli_refuse("pressure", "bad-option: --width is of a drawing: -o FILE.svg, .pdf or .png with it");
   return false;
 }
 
@@ -55,23 +47,9 @@ bool lw_pressure_asked_hold(lw_pressure_asked *asked) {
   return false;
 }
 
-static lw_status write_as(const char *name, const lw_drawing *drawing, lw_text *out, lw_error *error) {
-  static const double DOTS_PER_MM = 8.0;
-  if (lw_cli_ends_in(name, ".pdf")) return lw_drawing_pdf(drawing, 1, out, error);
-  if (lw_cli_ends_in(name, ".png")) return lw_drawing_png(drawing, DOTS_PER_MM, out, error);
-  return lw_drawing_svg(drawing, out);
-}
-
 int lw_pressure_draw(const lw_pressure_asked *asked, const lw_pressure_page *page) {
   lw_drawing drawing = {0};
-  lw_text out = {0};
   lw_error error = {0};
   lw_status status = lw_draw_pressure(page, asked->width_mm, &drawing, &error);
-  if (status == LW_OK) status = write_as(asked->output, &drawing, &out, &error);
-  lw_drawing_free(&drawing);
-  if (status == LW_OK) return lw_output_write(asked->output, &out, LW_EXIT_DONE);
-  lw_text_free(&out);
-  if (status == LW_NO_MEMORY) return lw_cli_no_memory();
-  lw_cli_refuse("pressure", "%s: %s", lw_status_slug(status), error.text);
-  return LW_EXIT_OTHER;
+  return lw_cli_write_drawing("pressure", asked->output, &drawing, status, &error);
 }

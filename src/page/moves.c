@@ -11,7 +11,7 @@
 
 /* How far a finger may move a wall; what comes of it is checked like any other. */
 static const double TALLEST_M = 1.8, LOWEST_M = 0.1, DEEPEST_M = 1.2, SHALLOWEST_M = 0.1;
-static const double METRIC_STEP_M = 0.05, INCH_M = 0.0254;
+static const double METRIC_STEP_M = 0.05;
 
 /* The values that a handle has: now, from, to, by steps. most 0: this wall has no such handle. */
 typedef struct lw_span {
@@ -27,7 +27,7 @@ typedef struct lw_handle {
 
 /* Of what is not laid in courses. */
 static double step_of(const lw_result *now) {
-  return now->units == LW_UNITS_US ? INCH_M : METRIC_STEP_M;
+  return now->units == LW_UNITS_US ? LW_INCH_M : METRIC_STEP_M;
 }
 
 /* The lowest value from which whole steps lead to what it is, so that nothing moves before a finger does. */

@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "base/amount.h"
 #include "same_job.h"
 #include "sheet/complete_note.h"
 #include "sheet/values.h"
@@ -10,7 +11,7 @@
 
 /* Changes of the wall itself. Sizes are those that are sold or built. */
 
-#define INCHES(count) (0.0254 * (count))
+#define INCHES(count) (LW_INCH_M * (count))
 static const lw_built DEPTH_STEP = {0.05, INCHES(2.0)}, DEPTH_LEAST = {0.1, INCHES(4.0)};
 static const lw_built SETBACK_STEP = {0.005, INCHES(0.25)}, SETBACK_LEAST = {0.01, INCHES(0.5)};
 static const double DEPTH_MOST_M = 1.2, HEIGHT_LEAST_M = 0.1, HEIGHT_KEPT_M = 0.05;

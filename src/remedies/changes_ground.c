@@ -2,6 +2,7 @@
 #include "sheet/values.h"
 #include "tables/known.h"
 #include "changes.h"
+#include "base/amount.h"
 #include "same_job.h"
 
 #include <math.h>
@@ -13,7 +14,7 @@
 /* Changes of what lies behind the wall and under it. */
 
 enum { PAD_STEPS_MOST = 20 };
-static const lw_built STEP = {0.05, 2.0 * 0.0254}, LOAD_STEP = {0.1, 6.0 * 0.0254};
+static const lw_built STEP = {0.05, 2.0 * LW_INCH_M}, LOAD_STEP = {0.1, 6.0 * LW_INCH_M};
 static const double HELD_LEAST_M = 0.1, LOAD_MOST_M = 6.0;
 
 static lw_range once(double value) {
@@ -25,7 +26,7 @@ static double leading_stone(const lw_result *now) {
   const lw_site *site = &now->wall.site;
   /* A width that a person digs: in feet a whole inch, and no less than counts. */
   double stone = site->leading_stone_m;
-  if (now->units == LW_UNITS_US) stone = lw_change_steps_above(stone, 0.0254);
+  if (now->units == LW_UNITS_US) stone = lw_change_steps_above(stone, LW_INCH_M);
   return site->ways_out < 2 ? stone : 0.0;
 }
 

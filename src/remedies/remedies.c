@@ -26,7 +26,7 @@ enum { NOTHING = -1 };
 
 /* To 1/8 in down where the value is the most that may be, so that what is built holds. */
 static lw_amount amount_of(const lw_change *change, lw_units units, double value, bool most) {
-  static const double EIGHTH_M = 0.0254 / 8.0;
+  static const double EIGHTH_M = LW_INCH_M / 8.0;
   bool length = change->kind == LW_KIND_LENGTH;
   if (length && most && units == LW_UNITS_US) value = lw_change_steps_below(value, EIGHTH_M);
   if (length && change->decimals > 2) return lw_millimetres(units, value);

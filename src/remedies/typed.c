@@ -28,8 +28,7 @@ bool lw_typed_put(lw_typed *typed, const char *item, const char *format, ...) {
 }
 
 bool lw_typed_put_mm(lw_typed *typed, const char *item, double metres) {
-  static const double INCH_M = 0.0254;
-  if (typed->units == LW_UNITS_US) return lw_typed_put(typed, item, "%.9g in", metres / INCH_M);
+  if (typed->units == LW_UNITS_US) return lw_typed_put(typed, item, "%.9g in", metres / LW_INCH_M);
   return lw_typed_put(typed, item, "%.6g mm", metres * 1000.0);
 }
 

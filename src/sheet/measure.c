@@ -261,7 +261,7 @@ static void take_bare_zero(const lw_item *item, lw_measured *measured) {
 
 /* An end of a range in US units, to an eighth of an inch or four digits that lie within it. */
 static void say_end(const lw_item *item, double si, bool low, char *out, size_t size) {
-  static const double EIGHTH_M = 0.0254 / 8.0, LEAST = 1e-9;
+  static const double EIGHTH_M = LW_INCH_M / 8.0, LEAST = 1e-9;
   double figure = lw_in_units(LW_UNITS_US, item->kind, si);
   if (item->kind == LW_KIND_LENGTH) {
     double eighths = low ? ceil(si / EIGHTH_M - LEAST) : floor(si / EIGHTH_M + LEAST);

@@ -14,4 +14,7 @@ typedef struct lw_limit_figure {
  *  before, "1.00 m in the law", after. Empty where the figure told is the law's own, and of our defaults. */
 lw_limit_figure lw_limit_own(lw_units units, const lw_limit_row *row, const char *before, const char *after);
 
+/** Whether the law's figure is whole inches and no round part of a metre: it counts in feet. */
+bool lw_limit_counts_inches(const lw_limit_row *row);
+
 #endif

@@ -66,7 +66,7 @@ static double distances(lw_plan_view *v, double y_mm) {
 
 /* In feet the sides are whole inches, that the tape shows them: a unit of a quarter foot or a multiple. */
 static double triangle_unit(const lw_plan_view *v, double unit_m) {
-  static const double STEP_M = 3.0 * 0.0254;
+  static const double STEP_M = 3.0 * LW_INCH_M;
   double steps = floor(unit_m / STEP_M + 1e-9);
   return v->s.result->units == LW_UNITS_US && steps > 0.0 ? steps * STEP_M : unit_m;
 }

@@ -107,13 +107,13 @@ double lw_sketch_head(lw_sketch *sketch, const char *words) {
 /* The shortest of the lengths in use that can be measured; 0 where none fits the room. */
 static double bar_m(const lw_sketch *s, double room_mm) {
   static const double METRES[] = {0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0};
-  static const double FEET[] = {0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0}, FOOT_M = 0.3048;
+  static const double FEET[] = {0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0};
   static const double LEAST_MM = 18.0;
   enum { COUNT = sizeof METRES / sizeof *METRES };
   bool us = s->result->units == LW_UNITS_US;
   int i = 0;
-  while (i + 1 < COUNT && (us ? FEET[i] * FOOT_M : METRES[i]) * s->mm_per_m < LEAST_MM) i++;
-  double length = us ? FEET[i] * FOOT_M : METRES[i];
+  while (i + 1 < COUNT && (us ? FEET[i] * LW_FOOT_M : METRES[i]) * s->mm_per_m < LEAST_MM) i++;
+  double length = us ? FEET[i] * LW_FOOT_M : METRES[i];
   return length * s->mm_per_m > room_mm - 16.0 ? 0.0 : length;
 }
 

@@ -48,10 +48,9 @@ static void setting_out(const lw_page *page, const lw_order *order) {
 
 /* Three, four and five of a length; in feet of one without a fraction, no longer than that. */
 static void square(const lw_page *page, const lw_right_angle *square) {
-  static const double FOOT_M = 0.3048, INCH_M = 0.0254;
   double unit_m = square->unit_m;
   if (page->units == LW_UNITS_US) {
-    double step_m = unit_m < FOOT_M ? INCH_M : FOOT_M;
+    double step_m = unit_m < LW_FOOT_M ? LW_INCH_M : LW_FOOT_M;
     unit_m = fmax(floor(unit_m / step_m + 1e-9), 1.0) * step_m;
   }
   lw_page_sayf(page, "  ", "Corner B%d: %s and %s along the runs, %s across, make it square.", square->corner,

@@ -51,7 +51,7 @@ static const char *const WORK[LW_WORK_COUNT] = {
 
 /* "3 mm in a metre", or as much in the four feet of a level. */
 static lw_amount level_words(lw_units units, double in_a_metre_m) {
-  static const double FOUR_FEET_M = 4.0 * 0.3048;
+  static const double FOUR_FEET_M = 4.0 * LW_FOOT_M;
   lw_amount words = lw_millimetres(units, units == LW_UNITS_US ? in_a_metre_m * FOUR_FEET_M : in_a_metre_m);
   size_t used = strlen(words.text);
   lw_print(words.text + used, sizeof words.text - used, units == LW_UNITS_US ? " in 4 ft" : " in a metre");

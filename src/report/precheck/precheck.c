@@ -50,11 +50,8 @@ static bool own_row(const lw_limit_row *row) {
 
 /* The figure as it stands in the law, where that counts otherwise than the reader: an officer compares it. */
 static lw_limit_figure own_figure(const lw_blocks *b, const lw_limit_row *row) {
-  static const double INCH_M = 0.0254, FIFTH_M = 0.05;
   lw_limit_figure own = lw_limit_own(b->result->units, row, ", ", "");
-  double inches = row->height_m / INCH_M, fifths = row->height_m / FIFTH_M;
-  bool in_inches = fabs(inches - round(inches)) < 1e-6 && fabs(fifths - round(fifths)) > 1e-6;
-  if (b->result->units == LW_UNITS_METRIC && in_inches && !row->of_default)
+  if (b->result->units == LW_UNITS_METRIC && lw_limit_counts_inches(row) && !row->of_default)
     lw_print(own.text, sizeof own.text, ", %s in the law", lw_metres(LW_UNITS_US, row->height_m, 2).text);
   return own;
 }
