@@ -36,7 +36,7 @@ LW_PUBLIC_BEGIN
   X(CONTRADICTION, "contradiction", "two items contradict each other") \
   X(MISSING_ITEM, "missing-item", "an item that is needed is missing") \
   X(UNKNOWN_SOIL, "unknown-soil", "there is no such soil in the table") \
-  X(UNKNOWN_ROW, "unknown-row", "there is no such row in the table") \
+  X(UNKNOWN_ROW, "unknown-row", "this name is not on file") \
   X(NO_ROOM, "no-room", "more faults than are listed")
 
 typedef enum lw_fault_slug {

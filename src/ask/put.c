@@ -6,6 +6,7 @@
 
 #include "base/print.h"
 #include "sheet/said.h"
+#include "tables/find.h"
 
 bool lw_put_fault(const lw_put *put, lw_fault_slug slug, const char *stood, const char *format, ...) {
   char wanted[200];
@@ -135,8 +136,18 @@ bool lw_put_several(const lw_put *put, const char *answer) {
   return true;
 }
 
+/* What lowwall has on file cannot be guessed, so whoever writes a place is told at once. */
+static bool is_no_place(const lw_put *put, const lw_named *named, const char *answer) {
+  return strcmp(named->item->name, "place") == 0 && !lw_tables_has_place(put->asking->tables, answer);
+}
+
 bool lw_put_words(const lw_put *put, const char *answer) {
   lw_ask_walk walk = lw_ask_begin(put->question.row->items);
-  if (lw_ask_step(&walk)) lw_answers_set(put->answers, &walk.pair.named, answer);
+  char hint[LW_PLACE_HINT];
+  if (!lw_ask_step(&walk)) return true;
+  if (is_no_place(put, &walk.pair.named, answer))
+    return lw_put_fault(put, LW_FAULT_UNKNOWN_ROW, answer, "%s; or: not known",
+                        lw_tables_place_hint(put->asking->tables, answer, hint, sizeof hint));
+  lw_answers_set(put->answers, &walk.pair.named, answer);
   return true;
 }

@@ -5,6 +5,7 @@
 
 #include "entry.h"
 #include "likely.h"
+#include "tables/find.h"
 
 /* Forget what an earlier completing filled in, so that it follows anew from what is given. */
 static void forget_filled_in(lw_case *c) {
@@ -22,7 +23,9 @@ static void forget_filled_in(lw_case *c) {
 static void complete_names(lw_completing *s) {
   lw_case *c = s->c;
   if (c->about.place.origin == LW_GIVEN && !lw_tables_has_place(s->tables, c->about.place.text)) {
-    lw_complete_unknown_row(s, &c->about.place, "places");
+    char hint[LW_PLACE_HINT];
+    lw_complete_fault(s, LW_FAULT_UNKNOWN_ROW, &c->about.place, "a row of `lowwall list places`; %s",
+                      lw_tables_place_hint(s->tables, c->about.place.text, hint, sizeof hint));
   }
   lw_complete_date(s);
   if (c->pad.material.origin == LW_GIVEN && lw_tables_material(s->tables, c->pad.material.text) == NULL) {

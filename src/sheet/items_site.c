@@ -28,8 +28,9 @@ static const lw_item items[] = {
      .assumed = NAN,
      .unit = "",
      .example = "new-south-wales",
-     .means =
-         "Place whose limits apply, as `lowwall list places` has it; without it the cautious default holds.",
+     .means = "Place whose limits apply, as `lowwall list places` has it, or a town and such a place behind "
+              "a comma; "
+              "without it the cautious default holds.",
      .question = "In which state or country is the wall?"},
     {.part = LW_ABOUT_HEADING,
      .name = "note",

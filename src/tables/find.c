@@ -114,26 +114,6 @@ bool lw_tables_has_factor_set(const lw_tables *tables, const char *set) {
   return lw_tables_factor_set(tables, set) >= 0;
 }
 
-bool lw_tables_has_place(const lw_tables *tables, const char *place) {
-  return lw_name_index(tables, LW_LIST_PLACES, place) >= 0;
-}
-
-int lw_tables_place_row(const lw_tables *tables, const char *place) {
-  return lw_name_index(tables, LW_LIST_PLACES, place);
-}
-
-const char *lw_tables_place(const lw_tables *tables, const char *place) {
-  int i = lw_tables_place_row(tables, place);
-  return i < 0 ? NULL : tables->limit[i].place;
-}
-
-void lw_tables_add_places(const lw_tables *tables, int place_row, lw_places *places) {
-  if (place_row < 0) return;
-  const lw_limit_row *place = &tables->limit[place_row];
-  places->at[place->place_row] = true;
-  for (int i = 0; i < place->around_count; i++) places->at[place->around[i]] = true;
-}
-
 const char *lw_tables_nearest(const lw_tables *tables, const char *table, const char *stood) {
   lw_list list = lw_list_called(table);
   char folded[LW_FOLDED_MAX];

@@ -2,10 +2,20 @@
 #ifndef LOWWALL_TABLES_FIND_H
 #define LOWWALL_TABLES_FIND_H
 
+#include <stddef.h>
+
 #include <lowwall/tables.h>
 
-/** The index of the first row of a place given by slug or another of its names; -1 when none is on file. */
+/** The index of the first row of a place given by slug or another of its names; -1 when none is on file.
+ *  Where commas stand between ("Bristol, England") it is the first place on file that the names behind it
+ *  lie around: "Portland, Oregon" is on file, "Portland, Maine" is not. */
 int lw_tables_place_row(const lw_tables *tables, const char *place);
+
+enum { LW_PLACE_HINT = 168 };
+
+/** What to write for a place that is not on file: the nearest name, the names in that country, or the
+ *  countries. */
+const char *lw_tables_place_hint(const lw_tables *tables, const char *stood, char *out, size_t size);
 
 /* Places, each by the index of its first row of tables/limits.csv: the rows that are about a wall are those
  * with at[limit_place[row]]. */

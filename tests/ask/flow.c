@@ -229,11 +229,22 @@ Test(ask_flow, measures_take_their_unit_or_another) {
 }
 
 Test(ask_flow, a_wrong_answer_is_refused_with_its_cure) {
-  const reply wrong[] = {{"kind", "6"},         {"kind", "0"},       {"kind", "1.5"},
-                         {"kind", "boat"},      {"kind", ""},        {"height", "tall"},
-                         {"height", "900 kg"},  {"height", "1;2;3"}, {"height", "not known"},
-                         {"height", "0,9"},     {"near", "9"},       {"near", "none 2"},
-                         {"place", "atlantis"}, {"front", "-5"},     {"block", "200; 300; 400; 60; 9 km"},
+  const reply wrong[] = {{"kind", "6"},
+                         {"kind", "0"},
+                         {"kind", "1.5"},
+                         {"kind", "boat"},
+                         {"kind", ""},
+                         {"height", "tall"},
+                         {"height", "900 kg"},
+                         {"height", "1;2;3"},
+                         {"height", "not known"},
+                         {"height", "0,9"},
+                         {"near", "9"},
+                         {"near", "none 2"},
+                         {"place", "atlantis"},
+                         {"front", "-5"},
+                         {"block", "200; 300; 400; 60; 9 km"},
+                         {"place", "Portland, Maine"},
                          {"no-such", "1"}};
   ask_talk talk;
   ask_begin(&talk, false);
@@ -244,6 +255,19 @@ Test(ask_flow, a_wrong_answer_is_refused_with_its_cure) {
               wrong[i].answer);
     cr_expect(talk.sheet.length == 0);
   }
+  ask_end(&talk);
+}
+
+/* Where the wall is: the second question, in free words. Nobody can guess what is on file. */
+Test(ask_flow, a_place_that_is_not_on_file_is_told_what_is) {
+  ask_talk talk;
+  ask_begin(&talk, false);
+  cr_expect(ask_try(&talk, "place", "Canada") == LW_FAULTS);
+  cr_expect_not_null(strstr(talk.faults.fault[0].wanted, "on file there: ontario, "));
+  cr_expect_not_null(strstr(talk.faults.fault[0].wanted, "not known"));
+  cr_expect_null(strstr(talk.faults.fault[0].wanted, "lowwall"));
+  ask_answer(&talk, "place", "Bristol, England");
+  cr_expect(ask_has_row(&talk, "place,\"Bristol, England\","), "%s", talk.sheet.data);
   ask_end(&talk);
 }
 
