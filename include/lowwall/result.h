@@ -159,7 +159,11 @@ typedef struct lw_remedy {
   char governs[80]; /* "sliding at base, outlet-blocked" */
 } lw_remedy;
 
-/* An unknown answer whose favourable value would change the verdict. */
+/* What a favourable answer is good for: it changes how the wall stands or who sees it; or it gives the checks
+ * more; or it only leaves fewer reasons to ask. */
+typedef enum lw_helps { LW_HELPS_VERDICT, LW_HELPS_MARGIN, LW_HELPS_REASONS } lw_helps;
+
+/* An unknown answer whose favourable value would be worth having. */
 typedef struct lw_asking {
   char item[64];
   char question[200];
@@ -168,6 +172,7 @@ typedef struct lw_asking {
   lw_who who_then;
   lw_number ratio_then;
   int exit_then;
+  lw_helps helps;
 } lw_asking;
 
 /* What one caution costs: the wall by cautious values, but for this one that is the likely one. */

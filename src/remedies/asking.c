@@ -113,13 +113,20 @@ static lw_asking_gain gain_of(const lw_result *now, const lw_result *then) {
 
 static const double RATIO_WORTH_SAYING = 0.01;
 
+static lw_helps helps_by(const lw_asking_gain *g) {
+  if (g->exit > 0 || g->stands > 0) return LW_HELPS_VERDICT;
+  bool margin = g->ratio > RATIO_WORTH_SAYING || g->least > RATIO_WORTH_SAYING;
+  return margin ? LW_HELPS_MARGIN : LW_HELPS_REASONS;
+}
+
 /* Nothing got worse and something got better. The answer that was taken anyway makes one question less: that
  * counts where it changes who is asked. */
 static bool is_gain(const lw_asking_gain *g, bool as_taken) {
+  lw_helps helps = helps_by(g);
   if (g->exit < 0 || g->stands < 0) return false;
-  if (g->exit > 0 || g->stands > 0) return true;
+  if (helps == LW_HELPS_VERDICT) return true;
   if (g->ratio < -RATIO_WORTH_SAYING) return false;
-  return g->ratio > RATIO_WORTH_SAYING || g->least > RATIO_WORTH_SAYING || (g->reasons > 0 && !as_taken);
+  return helps == LW_HELPS_MARGIN || (g->reasons > 0 && !as_taken);
 }
 
 static bool better(const lw_asking_gain *a, const lw_asking_gain *b) {
@@ -221,6 +228,7 @@ bool lw_asking_next(lw_asking_search *search, lw_result *result, lw_result *scra
   lw_amounts_told(result->units, f->value, asking.favourable, sizeof asking.favourable);
   if (!is_gain(&gain, strcmp(asking.assumed, asking.favourable) == 0)) return true;
   note(item, number, scratch, &asking);
+  asking.helps = helps_by(&gain);
   insert(result, search->gain, &asking, &gain);
   return true;
 }

@@ -36,6 +36,8 @@ static void add_remedies(json_t *root, const lw_result *result) {
   }
 }
 
+static const char *const helps_slugs[] = {"verdict", "margin", "reasons"};
+
 static void add_asking(json_t *root, const lw_result *result) {
   json_t *list = lw_json_list(root, "worth_asking");
   for (int i = 0; i < result->asking_count; i++) {
@@ -50,6 +52,7 @@ static void add_asking(json_t *root, const lw_result *result) {
     if (!lw_json_set_real(entry, "ratio_then", asking->ratio_then))
       lw_json_set_text(entry, "reason", lw_reason_slug(LW_REASON_NO_DEMAND));
     lw_json_set_count(entry, "exit_then", asking->exit_then);
+    lw_json_set_text(entry, "helps", helps_slugs[asking->helps]);
   }
 }
 

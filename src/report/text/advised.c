@@ -18,8 +18,12 @@ static const char *who_then(lw_who who) {
 void lw_asking_then(const lw_result *result, char *out, size_t size) {
   const lw_asking *a = &result->asking[0];
   const lw_verdict *v = &result->verdict;
-  bool same = a->stands_then == v->stands && a->who_then == v->who;
-  if (same && v->stands == LW_HOLDS)
+  bool same = a->stands_then == v->stands && a->who_then == v->who, holds = v->stands == LW_HOLDS;
+  if (same && a->helps == LW_HELPS_REASONS)
+    lw_print(out, size, "%s%s%s, with fewer reasons. No one answer alone %s",
+             holds ? "" : stands_then(v->stands), holds ? "" : "; ", who_then(v->who),
+             holds ? "changes who is asked" : "helps it to stand");
+  else if (same && holds)
     lw_print(out, size, "it would hold with more to spare, and no one answer changes who is asked");
   else
     lw_print(out, size, "%s; %s%s", stands_then(a->stands_then), who_then(a->who_then),
