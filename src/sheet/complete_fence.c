@@ -17,9 +17,10 @@ static bool likely(const lw_case *c) {
   return c->look == LW_LOOK_LIKELY;
 }
 
-/* A fence on the wall or behind it. */
-static void complete_wind(lw_case *c) {
-  choose(&c->fence.place, lw_given(&c->fence.distance) ? LW_FENCE_BEHIND : LW_FENCE_ON_WALL);
+/* A fence on the wall or behind it. Where a fence closes the bed, that is the one that is told of. */
+static void complete_wind(lw_case *c, bool closes) {
+  bool behind = closes || lw_given(&c->fence.distance);
+  choose(&c->fence.place, behind ? LW_FENCE_BEHIND : LW_FENCE_ON_WALL);
   if (c->fence.place.value == LW_FENCE_BEHIND) fill(&c->fence.distance, LW_KIND_LENGTH, 0.0);
   if (!lw_given(&c->fence.wind_pressure)) choose(&c->fence.run_end, likely(c) ? LW_NO : LW_YES);
 }
@@ -56,7 +57,7 @@ void lw_complete_fence(lw_completing *s) {
   bool back = c->site.back.origin == LW_GIVEN && c->site.back.value == LW_BACK_FENCE;
   bool stands = c->fence.height.origin != LW_ABSENT && c->fence.height.si > 0.0;
   hold(s);
-  if (stands) complete_wind(c);
+  if (stands) complete_wind(c, back);
   if (back) complete_back(s);
   if ((stands || back) && !lw_given(&c->fence.wind_pressure))
     choose(&c->fence.wind_exposure, likely(c) ? LW_EXPOSURE_ORDINARY : LW_EXPOSURE_EXPOSED);

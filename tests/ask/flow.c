@@ -271,6 +271,19 @@ Test(ask_flow, a_place_that_is_not_on_file_is_told_what_is) {
   ask_end(&talk);
 }
 
+/* Whoever tells how high the fence is that closes the bed has no fence on the wall. */
+Test(ask_flow, the_fence_that_closes_a_bed_stands_behind_it) {
+  static const char *const answers[] = {"1.8; 0.6; 2.4; 600", "1.8; not known", "1.8"};
+  for (size_t i = 0; i < sizeof answers / sizeof *answers; i++) {
+    ask_talk talk;
+    ask_begin(&talk, false);
+    ask_answer(&talk, "kind", "bed-fence");
+    ask_answer(&talk, "posts", answers[i]);
+    cr_expect(ask_has_row(&talk, "fence place,behind,"), "%s\n%s", answers[i], talk.sheet.data);
+    ask_end(&talk);
+  }
+}
+
 Test(ask_flow, an_answer_that_contradicts_another_is_refused_and_the_sheet_stays) {
   ask_talk talk;
   ask_begin(&talk, false);

@@ -62,4 +62,5 @@ const recompute_kind RECOMPUTE_STATED[] = {
 const recompute_kind RECOMPUTE_OPEN[] = {
     /* Earth pressure, the tables of forces and of pressure. */
     {"Pe = integral of", "integrated numerically, ten points a piece"},
+    {"Pe1 = integral of", "of the first of several loads"},
     {NULL, NULL}};

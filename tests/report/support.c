@@ -88,7 +88,9 @@ static const report_wall walls[] = {
      NULL,
      {"wall height=0.6 m", "wall embedment=0.2 m", "block depth=0.31 m", "site behind=bed", "bed use=planted",
       "vehicle access=no"}},
-    {"fence on the wall", "bed", {"site back=fence", "fence height=1.2 m", "ground slope=5 deg"}},
+    {"fence on the wall",
+     "bed",
+     {"site back=fence", "fence height=1.2 m", "fence place=on the wall", "ground slope=5 deg"}},
     {"a known place", "ground", {"place=new-south-wales", "vehicle access=yes"}},
 };
 

@@ -81,6 +81,21 @@ Test(sheet, a_fence_is_assumed_only_at_a_near_boundary) {
   is("unknown", CASE("wall height=1 m").fence.height, 0.0, LW_ASSUMED);
 }
 
+/* By the fence that is told of: one that closes the bed, or one on or behind the wall. */
+Test(sheet, a_height_without_a_place_is_that_of_the_fence_that_is_told_of) {
+  static const char *const backs[] = {"note=none", "site back=fence", "site back=wall", "site back=ground",
+                                      "site back=building"};
+  static const char *const distances[] = {"mark=W1", "fence distance=0.6 m"};
+  for (size_t b = 0; b < sizeof backs / sizeof *backs; b++)
+    for (size_t d = 0; d < sizeof distances / sizeof *distances; d++) {
+      lw_case c = CASE("wall height=400 mm", "site behind=bed", "fence height=1.5 m", backs[b], distances[d]);
+      bool behind = strcmp(backs[b], "site back=fence") == 0 || d == 1;
+      cr_expect_eq(c.fence.place.value, behind ? LW_FENCE_BEHIND : LW_FENCE_ON_WALL, "%s %s", backs[b],
+                   distances[d]);
+      cr_expect_eq(c.fence.place.origin, LW_ASSUMED);
+    }
+}
+
 Test(sheet, heights_and_courses_follow_from_one_another) {
   lw_case c = CASE("course count=5", "block height=200 mm", "cap height=50 mm", "wall embedment=200 mm");
   is("height", c.wall.height, 0.85, LW_GIVEN);

@@ -80,14 +80,14 @@ static void advice(const lw_page *page, const lw_result *result) {
       clear);
 }
 
-/* A height without a place is that of a fence on the wall, which is the graver one. */
+/* A height without a place is that of the fence that closes the bed. */
 static void say_whose_height(const lw_page *page, const lw_result *result) {
   const lw_case *c = &result->given;
   if (c->fence.height.origin != LW_GIVEN || c->fence.place.origin == LW_GIVEN || c->fence.height.si <= 0.0)
     return;
   lw_page_say(page, "  ",
-              "The fence height given is taken for a fence on the wall, as no place is given; with `fence "
-              "place = behind` it is the height of this fence.");
+              "The fence height given is taken for this fence, as no place is given; one on the wall has "
+              "`fence place = on the wall`.");
 }
 
 static void back(const lw_page *page, const lw_result *result) {
