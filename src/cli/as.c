@@ -5,21 +5,17 @@
 
 #include "say.h"
 
-bool lw_cli_take_as(const char *command, const char *value, lw_cli_as *taken) {
-  if (!lw_cli_take_once(command, "--as", value, &taken->given)) return false;
-  for (int as = 0; as < LW_AS_COUNT; as++) {
-    taken->as = (lw_as)as;
-    if (strcmp(value, lw_as_slug(taken->as)) == 0) return true;
-  }
-  lw_cli_refuse(command, "bad-option: --as %.40s: text, markdown or html is wanted", value);
-  return false;
-}
-
-bool lw_cli_as_alone(const char *command, const lw_cli_as *taken, const char *beside) {
-  if (taken->given == NULL || beside == NULL) return true;
-  lw_cli_refuse(command,
-                "bad-option: --as is for what people read, and %s for programs; leave out one of them",
-                beside);
+bool lw_cli_take_as(const char *command, bool csv, bool json, lw_cli_as *taken) {
+  for (int as = 0; taken->given != NULL && as < LW_AS_COUNT; as++)
+    if (strcmp(taken->given, lw_as_slug((lw_as)as)) == 0) taken->as = (lw_as)as;
+  if (csv && json)
+    lw_cli_refuse(command, "bad-option: --csv or --json, not both");
+  else if (taken->given != NULL && (csv || json))
+    lw_cli_refuse(command,
+                  "bad-option: --as is for what people read, and %s for programs; leave out one of them",
+                  csv ? "--csv" : "--json");
+  else
+    return true;
   return false;
 }
 

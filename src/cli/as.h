@@ -10,10 +10,11 @@ typedef struct lw_cli_as {
   lw_as as;
 } lw_cli_as;
 
-/* Take its value. false after saying what is wrong */
-bool lw_cli_take_as(const char *command, const char *value, lw_cli_as *taken);
-/* Whether it may stand beside another form, "--json", which NULL is not. false after saying no */
-bool lw_cli_as_alone(const char *command, const lw_cli_as *taken, const char *beside);
+#define LW_OPTION_AS(where) \
+  { "as", .text = (where), .words = "text, markdown or html" }
+
+/* The form that was given; of --csv, --json and --as one at most. false after saying so */
+bool lw_cli_take_as(const char *command, bool csv, bool json, lw_cli_as *taken);
 
 /* Its line in the help. */
 #define LW_CLI_AS_HELP \

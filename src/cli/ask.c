@@ -1,6 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #define _XOPEN_SOURCE 700
-#include <getopt.h>
 #include <stdlib.h>
 #include <string.h>
 #include <unistd.h>
@@ -12,6 +11,7 @@
 #include "ask_show.h"
 #include "cli.h"
 #include "input.h"
+#include "options.h"
 #include "output.h"
 
 static const char help[] =
@@ -46,9 +46,7 @@ typedef struct ask_asked {
 } ask_asked;
 
 static bool agree(const ask_asked *asked) {
-  if (asked->units && strcmp(asked->units, "metric") != 0 && strcmp(asked->units, "us") != 0)
-    lw_cli_refuse("ask", "bad-option: --units %.40s: metric or us is wanted", asked->units);
-  else if (asked->output && strcmp(asked->output, "-") == 0)
+  if (asked->output && strcmp(asked->output, "-") == 0)
     lw_cli_refuse("ask", "bad-option: -o -: the questions stand on standard output; give the sheet a file");
   else if (asked->sheet && strcmp(asked->sheet, "-") == 0)
     lw_cli_refuse("ask", "bad-option: -: the answers come on standard input; give the sheet as a file");
@@ -62,28 +60,18 @@ static bool agree(const ask_asked *asked) {
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, ask_asked *asked) {
-  static const struct option options[] = {{"output", required_argument, NULL, 'o'},
-                                          {"units", required_argument, NULL, 'u'},
-                                          {"tables", required_argument, NULL, 't'},
-                                          {"help", no_argument, NULL, 'h'},
-                                          {0}};
-  optind = 0; /* glibc: begin anew, whatever was read before */
-  opterr = 0;
-  for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
-    bool well = true;
-    switch (option) {
-    case 'u': well = lw_cli_take_once("ask", "--units", optarg, &asked->units); break;
-    case 't': well = lw_cli_take_once("ask", "--tables", optarg, &asked->tables); break;
-    case 'o': well = lw_cli_take_once("ask", "--output", optarg, &asked->output); break;
-    case 'h': return lw_output_print(help) + 1;
-    default: return lw_cli_refuse_option("ask", argv, option) + 1;
-    }
-    if (!well) return LW_EXIT_BAD_INPUT + 1;
-  }
-  asked->sheet = argv[optind];
-  if (optind + 1 < argc)
-    return lw_cli_refuse("ask", "bad-option: one sheet at a time; \"%.80s\" is too much", argv[optind + 1]) +
-           1;
+  const lw_option options[] = {
+      LW_OPTION_UNITS(&asked->units),
+      LW_OPTION_TABLES(&asked->tables),
+      LW_OPTION_OUTPUT(&asked->output),
+      {0},
+  };
+  lw_arguments rest;
+  int ended = lw_options_read(options, help, argc, argv, &rest);
+  if (ended > 0) return ended;
+  if (rest.count > 1)
+    return lw_cli_refuse("ask", "bad-option: one sheet at a time; \"%.80s\" is too much", rest.at[1]) + 1;
+  asked->sheet = rest.at[0];
   return agree(asked) ? 0 : LW_EXIT_BAD_INPUT + 1;
 }
 

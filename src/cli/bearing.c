@@ -8,6 +8,7 @@
 #include "sheet/faults.h"
 #include "cli.h"
 #include "formula.h"
+#include "output.h"
 
 #define DEG(d) ((d)*LW_PI / 180.0)
 #define ITEM(n, t, k) .item = {.part = LW_ABOUT_BEARING, .name = (n), .type = (t), .kind = (k)
@@ -249,14 +250,14 @@ static int print_text(lw_formula_given *given, bearing_run *run) {
   lw_text_add(&text, steps.data != NULL ? steps.data : "");
   text.failed = text.failed || steps.failed;
   lw_text_free(&steps);
-  return lw_formula_print(&text);
+  return lw_output_write(NULL, &text, LW_EXIT_DONE);
 }
 
 int lw_cli_bearing(int argc, char **argv) {
   lw_formula_given given;
   bearing_run run = {0};
-  lw_formula_next next = lw_formula_read(&sheet, argc, argv, &given);
-  if (next == LW_FORMULA_HELPED) return 0;
+  int ended = lw_formula_read(&sheet, argc, argv, &given);
+  if (ended > 0) return ended - 1;
   if (given.faults.count == 0) hold_against_each_other(&given);
   if (given.faults.count > 0) return lw_formula_refuse(&given, "bearing");
   run.strip = strip_of(&given);

@@ -2,7 +2,6 @@
 #define _XOPEN_SOURCE 700
 #include "check.h"
 
-#include <getopt.h>
 #include <math.h>
 #include <stdlib.h>
 #include <string.h>
@@ -12,6 +11,7 @@
 
 #include "cli.h"
 #include "crew.h"
+#include "options.h"
 #include "output.h"
 
 static const char help[] =
@@ -49,15 +49,6 @@ static const char help[] =
     "  2  bad input or bad options: a line a fault on standard error, and nothing written\n"
     "  1  anything else: the output could not be written, no memory\n";
 
-/* A set by name is the item of that name; there is room for it, for the option took more than one. */
-static void take_format(lw_check_asked *asked) {
-  if (asked->format == NULL) return;
-  asked->all_formats = strcmp(asked->format, "all") == 0;
-  if (asked->all_formats) return;
-  lw_print(asked->format_item, sizeof asked->format_item, "method format=%s", asked->format);
-  asked->wall.item[asked->wall.item_count++] = asked->format_item;
-}
-
 static bool take_jobs(lw_check_asked *asked) {
   double jobs = 1.0;
   asked->jobs = 1;
@@ -74,63 +65,46 @@ static bool take_jobs(lw_check_asked *asked) {
   return false;
 }
 
-static bool agree(const lw_check_asked *asked) {
-  if (!lw_cli_as_alone("check", &asked->as, asked->json ? "--json" : NULL)) return false;
+/* Alone --working has one joint in full, with "all" every one. */
+static bool take_working(lw_check_asked *asked) {
+  if (asked->joints == NULL) return true;
+  asked->every_joint = strcmp(asked->joints, "all") == 0;
+  if (!asked->every_joint)
+    lw_cli_refuse("check", "bad-option: --working=%.40s: all is wanted, for every joint in full, or nothing",
+                  asked->joints);
+  return asked->every_joint;
+}
+
+static bool agree(lw_check_asked *asked) {
+  if (!lw_cli_take_as("check", false, asked->json, &asked->as)) return false;
   if (!asked->working || !asked->json) return true;
   lw_cli_refuse("check", "bad-option: --working is text; leave out --json");
   return false;
 }
 
-/* Alone it has one joint in full, with "all" every one. */
-static bool take_working(lw_check_asked *asked) {
-  asked->working = true;
-  if (optarg == NULL) return true;
-  asked->every_joint = strcmp(optarg, "all") == 0;
-  if (!asked->every_joint)
-    lw_cli_refuse("check", "bad-option: --working=%.40s: all is wanted, for every joint in full, or nothing",
-                  optarg);
-  return asked->every_joint;
-}
-
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, lw_check_asked *asked) {
-  static const struct option options[] = {{"full", no_argument, NULL, 'F'},
-                                          {"working", optional_argument, NULL, 'w'},
-                                          {"likely", no_argument, NULL, 'L'},
-                                          {"json", no_argument, NULL, 'J'},
-                                          {"as", required_argument, NULL, 'a'},
-                                          {"jobs", required_argument, NULL, 'j'},
-                                          {"tables", required_argument, NULL, 't'},
-                                          {"units", required_argument, NULL, 'u'},
-                                          {"format", required_argument, NULL, 'f'},
-                                          {"output", required_argument, NULL, 'o'},
-                                          {"help", no_argument, NULL, 'h'},
-                                          {"version", no_argument, NULL, 'v'},
-                                          {0}};
-  optind = 0; /* glibc: begin anew, whatever was read before */
-  opterr = 0;
-  for (int option; (option = getopt_long(argc, argv, ":o:j:h", options, NULL)) != -1;) {
-    bool well = true;
-    switch (option) {
-    case 'w': well = take_working(asked); break;
-    case 'F': asked->full = true; break;
-    case 'J': asked->json = true; break;
-    case 'L': asked->likely = true; break;
-    case 'a': well = lw_cli_take_as("check", optarg, &asked->as); break;
-    case 'j': well = lw_cli_take_once("check", "--jobs", optarg, &asked->jobs_given); break;
-    case 'f': well = lw_cli_take_once("check", "--format", optarg, &asked->format); break;
-    case 't': well = lw_cli_take_once("check", "--tables", optarg, &asked->wall.tables); break;
-    case 'u': well = lw_cli_take_once("check", "--units", optarg, &asked->wall.units); break;
-    case 'o': well = lw_cli_take_once("check", "--output", optarg, &asked->wall.output); break;
-    case 'v': return lw_cli_version(1, argv) + 1;
-    case 'h': return lw_output_print(help) + 1;
-    default: return lw_cli_refuse_option("check", argv, option) + 1;
-    }
-    if (!well) return LW_EXIT_BAD_INPUT + 1;
-  }
-  if (!take_jobs(asked) || !lw_wall_take_arguments(argc, argv, optind, &asked->wall) || !agree(asked))
+  const lw_option options[] = {
+      {"full", .flag = &asked->full},
+      {"working", .flag = &asked->working, .text = &asked->joints},
+      {"likely", .flag = &asked->likely},
+      {"json", .flag = &asked->json},
+      LW_OPTION_AS(&asked->as.given),
+      {"format", .text = &asked->format},
+      {"jobs", 'j', .text = &asked->jobs_given},
+      LW_OPTION_UNITS(&asked->wall.units),
+      LW_OPTION_TABLES(&asked->wall.tables),
+      LW_OPTION_OUTPUT(&asked->wall.output),
+      {0},
+  };
+  lw_arguments rest;
+  int ended = lw_options_read(options, help, argc, argv, &rest);
+  if (ended > 0) return ended;
+  if (!take_working(asked) || !take_jobs(asked) || !lw_wall_take_arguments(&rest, &asked->wall) ||
+      !agree(asked))
     return LW_EXIT_BAD_INPUT + 1;
-  take_format(asked);
+  asked->all_formats = asked->format != NULL && strcmp(asked->format, "all") == 0;
+  if (!asked->all_formats) lw_wall_add_item(&asked->wall, "method format", asked->format);
   return 0;
 }
 

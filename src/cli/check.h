@@ -9,13 +9,12 @@
 typedef struct lw_check_asked {
   lw_wall_asked wall;
   bool full, working, json;
-  bool every_joint;                /* --working=all */
-  bool all_formats;                /* --format all */
-  bool likely;                     /* the column of every row of a schedule */
-  const char *format, *jobs_given; /* as given, or NULL */
+  bool every_joint;                         /* --working=all */
+  bool all_formats;                         /* --format all */
+  bool likely;                              /* the column of every row of a schedule */
+  const char *format, *jobs_given, *joints; /* as given, or NULL */
   lw_cli_as as;
   int jobs; /* threads for a schedule, from 1 */
-  char format_item[128];
 } lw_check_asked;
 
 /* Many walls, a row each. The wall's input holds the first block. gives the exit status */

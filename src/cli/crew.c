@@ -82,8 +82,8 @@ static void start_the_others(lw_crew *crew, int threads) {
 /* The names of the command line's items are looked up once. */
 static int find_overrides(lw_crew *crew, const lw_crew_job *job) {
   int count = 0;
-  for (int i = 0; i < job->asked->wall.item_count; i++) {
-    const char *argument = job->asked->wall.item[i];
+  const char *argument;
+  for (int i = 0; (argument = lw_wall_item(&job->asked->wall, i)) != NULL; i++) {
     lw_named *one = &crew->override[count];
     size_t length = strcspn(argument, "="), stem = lw_likely_stem(argument, length);
     one->item = lw_item_find(argument, stem, &one->number);
@@ -118,11 +118,12 @@ static void free_crew(lw_crew *crew) {
 
 lw_crew *lw_crew_open(int threads, const lw_crew_job *job) {
   lw_crew *crew = calloc(1, sizeof *crew);
+  const lw_wall_asked *wall = &job->asked->wall;
   if (crew == NULL) return NULL;
   crew->places = places_for(threads);
   crew->ring = calloc((size_t)crew->places, sizeof *crew->ring);
   crew->worker = calloc((size_t)threads, sizeof *crew->worker);
-  crew->override = calloc((size_t)job->asked->wall.item_count + 1, sizeof *crew->override);
+  crew->override = calloc((size_t)(wall->item_count + wall->option_item_count) + 1, sizeof *crew->override);
   if (crew->ring == NULL || crew->worker == NULL || crew->override == NULL) {
     free_crew(crew);
     return NULL;

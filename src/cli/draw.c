@@ -1,6 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #define _XOPEN_SOURCE 700
-#include <getopt.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -11,6 +10,7 @@
 #include "drawing_file.h"
 #include "one_wall.h"
 #include "order_wall.h"
+#include "options.h"
 #include "output.h"
 
 static const char help[] =
@@ -53,50 +53,29 @@ static bool take_name(const draw_asked *asked) {
   return false;
 }
 
-/* The wall, then what only an order asks about. */
-static lw_status complete(const lw_tables *tables, lw_case *c, lw_faults *faults) {
-  lw_status status = lw_case_complete(tables, c, faults);
-  return status == LW_OK ? lw_case_complete_order(tables, c, faults) : status;
-}
-
-static bool take_view(draw_asked *asked) {
+static void take_view(draw_asked *asked) {
   static const char *const NAMES[VIEWS] = {"section", "elevation", "plan"};
-  for (int i = 0; i < VIEWS; i++) {
-    if (strcmp(asked->view_name ? asked->view_name : NAMES[SECTION], NAMES[i]) != 0) continue;
-    asked->view = (draw_view)i;
-    if (i != SECTION) asked->wall.complete = complete;
-    return true;
-  }
-  lw_cli_refuse("draw", "bad-option: --view %.40s: section, elevation or plan is wanted", asked->view_name);
-  return false;
+  for (int i = 0; i < VIEWS && asked->view_name != NULL; i++)
+    if (strcmp(asked->view_name, NAMES[i]) == 0) asked->view = (draw_view)i;
+  if (asked->view != SECTION) asked->wall.complete = lw_order_complete;
 }
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, draw_asked *asked) {
-  static const struct option options[] = {{"view", required_argument, NULL, 'v'},
-                                          {"width", required_argument, NULL, 'w'},
-                                          {"tables", required_argument, NULL, 't'},
-                                          {"units", required_argument, NULL, 'u'},
-                                          {"output", required_argument, NULL, 'o'},
-                                          {"help", no_argument, NULL, 'h'},
-                                          {0}};
-  optind = 0; /* glibc: begin anew, whatever was read before */
-  opterr = 0;
-  for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
-    bool well = true;
-    switch (option) {
-    case 'v': well = lw_cli_take_once("draw", "--view", optarg, &asked->view_name); break;
-    case 'w': well = lw_cli_take_once("draw", "--width", optarg, &asked->width); break;
-    case 't': well = lw_cli_take_once("draw", "--tables", optarg, &asked->wall.tables); break;
-    case 'u': well = lw_cli_take_once("draw", "--units", optarg, &asked->wall.units); break;
-    case 'o': well = lw_cli_take_once("draw", "--output", optarg, &asked->wall.output); break;
-    case 'h': return lw_output_print(help) + 1;
-    default: return lw_cli_refuse_option("draw", argv, option) + 1;
-    }
-    if (!well) return LW_EXIT_BAD_INPUT + 1;
-  }
-  bool well = lw_cli_take_paper_width("draw", asked->width, &asked->width_mm) && take_view(asked) &&
-              take_name(asked) && lw_wall_take_arguments(argc, argv, optind, &asked->wall);
+  const lw_option options[] = {
+      {"view", .text = &asked->view_name, .words = "section, elevation or plan"},
+      {"width", .text = &asked->width},
+      LW_OPTION_UNITS(&asked->wall.units),
+      LW_OPTION_TABLES(&asked->wall.tables),
+      LW_OPTION_OUTPUT(&asked->wall.output),
+      {0},
+  };
+  lw_arguments rest;
+  int ended = lw_options_read(options, help, argc, argv, &rest);
+  if (ended > 0) return ended;
+  take_view(asked);
+  bool well = lw_cli_take_paper_width("draw", asked->width, &asked->width_mm) && take_name(asked) &&
+              lw_wall_take_arguments(&rest, &asked->wall);
   return well ? 0 : LW_EXIT_BAD_INPUT + 1;
 }
 

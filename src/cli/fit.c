@@ -1,5 +1,4 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <getopt.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -8,6 +7,7 @@
 #include "as.h"
 #include "cli.h"
 #include "one_wall.h"
+#include "options.h"
 #include "output.h"
 
 static const char help[] =
@@ -49,31 +49,20 @@ typedef struct fit_room {
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, fit_asked *a) {
-  static const struct option options[] = {
-      {"csv", no_argument, NULL, 'c'},         {"json", no_argument, NULL, 'j'},
-      {"as", required_argument, NULL, 'a'},    {"tables", required_argument, NULL, 't'},
-      {"units", required_argument, NULL, 'u'}, {"output", required_argument, NULL, 'o'},
-      {"help", no_argument, NULL, 'h'},        {0}};
-  optind = 0;
-  opterr = 0;
-  for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
-    bool well = true;
-    switch (option) {
-    case 'c': a->csv = true; break;
-    case 'j': a->json = true; break;
-    case 'a': well = lw_cli_take_as("fit", optarg, &a->as); break;
-    case 't': well = lw_cli_take_once("fit", "--tables", optarg, &a->wall.tables); break;
-    case 'u': well = lw_cli_take_once("fit", "--units", optarg, &a->wall.units); break;
-    case 'o': well = lw_cli_take_once("fit", "--output", optarg, &a->wall.output); break;
-    case 'h': return lw_output_print(help) + 1;
-    default: return lw_cli_refuse_option("fit", argv, option) + 1;
-    }
-    if (!well) return LW_EXIT_BAD_INPUT + 1;
-  }
-  if (a->csv && a->json) return lw_cli_refuse("fit", "bad-option: --csv or --json, not both") + 1;
-  if (!lw_cli_as_alone("fit", &a->as, a->csv ? "--csv" : a->json ? "--json" : NULL))
+  const lw_option options[] = {
+      {"csv", .flag = &a->csv},
+      {"json", .flag = &a->json},
+      LW_OPTION_AS(&a->as.given),
+      LW_OPTION_UNITS(&a->wall.units),
+      LW_OPTION_TABLES(&a->wall.tables),
+      LW_OPTION_OUTPUT(&a->wall.output),
+      {0},
+  };
+  lw_arguments rest;
+  int ended = lw_options_read(options, help, argc, argv, &rest);
+  if (ended > 0) return ended;
+  if (!lw_cli_take_as("fit", a->csv, a->json, &a->as) || !lw_wall_take_arguments(&rest, &a->wall))
     return LW_EXIT_BAD_INPUT + 1;
-  if (!lw_wall_take_arguments(argc, argv, optind, &a->wall)) return LW_EXIT_BAD_INPUT + 1;
   if (a->wall.list == NULL)
     return lw_cli_refuse("fit", "bad-option: a sheet and a list of blocks are wanted, as in lowwall fit "
                                 "wall.csv blocks.csv") +

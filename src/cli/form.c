@@ -1,11 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <getopt.h>
 #include <stdlib.h>
 #include <string.h>
 
 #include <lowwall/questions.h>
 
 #include "cli.h"
+#include "options.h"
 #include "output.h"
 
 static const char help[] =
@@ -26,12 +26,7 @@ typedef struct form_asked {
 } form_asked;
 
 static bool agree(const form_asked *asked) {
-  if (asked->paper && strcmp(asked->paper, "a4") != 0 && strcmp(asked->paper, "letter") != 0)
-    lw_cli_refuse("form", "bad-option: --paper %.40s: a4 or letter is wanted", asked->paper);
-  else if (asked->units && strcmp(asked->units, "metric") != 0 && strcmp(asked->units, "us") != 0)
-    lw_cli_refuse("form", "bad-option: --units %.40s: metric or us is wanted", asked->units);
-  else if (!asked->output ||
-           (!lw_cli_ends_in(asked->output, ".pdf") && !lw_cli_ends_in(asked->output, ".html")))
+  if (!asked->output || (!lw_cli_ends_in(asked->output, ".pdf") && !lw_cli_ends_in(asked->output, ".html")))
     lw_cli_refuse("form", "bad-option: -o FILE is wanted, and FILE ends in .pdf or .html");
   else if (lw_output_is_table(asked->output, asked->tables))
     lw_cli_refuse("form", "bad-option: %.200s is a table in use; give the output another name",
@@ -43,25 +38,17 @@ static bool agree(const form_asked *asked) {
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, form_asked *asked) {
-  static const struct option options[] = {
-      {"paper", required_argument, NULL, 'p'},  {"units", required_argument, NULL, 'u'},
-      {"tables", required_argument, NULL, 't'}, {"output", required_argument, NULL, 'o'},
-      {"help", no_argument, NULL, 'h'},         {0}};
-  optind = 0; /* glibc: begin anew, whatever was read before */
-  opterr = 0;
-  for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
-    bool well = true;
-    switch (option) {
-    case 'p': well = lw_cli_take_once("form", "--paper", optarg, &asked->paper); break;
-    case 'u': well = lw_cli_take_once("form", "--units", optarg, &asked->units); break;
-    case 't': well = lw_cli_take_once("form", "--tables", optarg, &asked->tables); break;
-    case 'o': well = lw_cli_take_once("form", "--output", optarg, &asked->output); break;
-    case 'h': return lw_output_print(help) + 1;
-    default: return lw_cli_refuse_option("form", argv, option) + 1;
-    }
-    if (!well) return LW_EXIT_BAD_INPUT + 1;
-  }
-  if (optind < argc) return lw_cli_refuse("form", "bad-option: \"%.80s\" is too much", argv[optind]) + 1;
+  const lw_option options[] = {
+      LW_OPTION_PAPER(&asked->paper),
+      LW_OPTION_UNITS(&asked->units),
+      LW_OPTION_TABLES(&asked->tables),
+      LW_OPTION_OUTPUT(&asked->output),
+      {0},
+  };
+  lw_arguments rest;
+  int ended = lw_options_read(options, help, argc, argv, &rest);
+  if (ended > 0) return ended;
+  if (rest.count > 0) return lw_cli_refuse("form", "bad-option: \"%.80s\" is too much", rest.at[0]) + 1;
   return agree(asked) ? 0 : LW_EXIT_BAD_INPUT + 1;
 }
 

@@ -1,16 +1,15 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "formula.h"
 
-#include <errno.h>
-#include <getopt.h>
 #include <math.h>
-#include <stdio.h>
 #include <string.h>
 
 #include "sheet/entry.h"
 #include "sheet/faults.h"
+#include "output.h"
+#include "say.h"
 
-enum { ITEM_TEXT_MAX = 1024, EXIT_BAD_INPUT = 2, EXIT_OTHER = 1 };
+enum { ITEM_TEXT_MAX = 1024 };
 
 static size_t find(const lw_formula_sheet *sheet, const char *folded) {
   for (size_t i = 0; i < sheet->count; i++)
@@ -129,17 +128,20 @@ static void note_missing(const lw_formula_sheet *sheet, lw_formula_given *given)
   }
 }
 
-void lw_formula_help(const lw_formula_sheet *sheet) {
+int lw_formula_help(const lw_formula_sheet *sheet) {
   char words[128];
-  fputs(sheet->usage, stdout);
+  lw_text page = {0};
+  lw_text_add(&page, sheet->usage);
   for (size_t i = 0; i < sheet->count; i++) {
     const lw_item *item = &sheet->item[i].item;
     if (item->type == LW_ITEM_CHOICE)
       lw_item_list_words(item, words, sizeof words);
     else
       lw_item_list_units(item, words, sizeof words);
-    printf("  %-27s %s%s (%s)\n", item->name, item->means, sheet->item[i].needed ? " Needed." : "", words);
+    lw_text_addf(&page, "  %-27s %s%s (%s)\n", item->name, item->means,
+                 sheet->item[i].needed ? " Needed." : "", words);
   }
+  return lw_output_write(NULL, &page, LW_EXIT_DONE);
 }
 
 /* What most of what was measured is written in. */
@@ -154,11 +156,7 @@ static lw_units units_of(const lw_formula_given *given) {
 }
 
 void lw_formula_take_units(const char *units, lw_formula_given *given) {
-  bool us = units && strcmp(units, "us") == 0, metric = units && strcmp(units, "metric") == 0;
-  if (units && !us && !metric)
-    lw_faults_add(&given->faults, LW_FAULT_UNKNOWN_WORD, (lw_cell_place){0, 0}, "--units", units,
-                  "metric or us");
-  given->units = us ? LW_UNITS_US : metric ? LW_UNITS_METRIC : units_of(given);
+  given->units = units == NULL ? units_of(given) : strcmp(units, "us") == 0 ? LW_UNITS_US : LW_UNITS_METRIC;
 }
 
 void lw_formula_begin(const lw_formula_sheet *sheet, const char *name, lw_formula_given *given) {
@@ -167,37 +165,22 @@ void lw_formula_begin(const lw_formula_sheet *sheet, const char *name, lw_formul
   lw_print(given->faults.file, sizeof given->faults.file, "%s", name);
 }
 
-void lw_formula_take(int argc, char **argv, int first, lw_formula_given *given) {
-  for (int i = first; i < argc; i++) take(given->sheet, argv[i], i - first + 1, given);
+void lw_formula_take(const lw_arguments *items, lw_formula_given *given) {
+  for (int i = 0; i < items->count; i++) take(given->sheet, items->at[i], i + 1, given);
   note_missing(given->sheet, given);
 }
 
-lw_formula_next lw_formula_read(const lw_formula_sheet *sheet, int argc, char **argv,
-                                lw_formula_given *given) {
-  static const struct option options[] = {{"json", no_argument, NULL, 'j'},
-                                          {"units", required_argument, NULL, 'u'},
-                                          {"help", no_argument, NULL, 'h'},
-                                          {0}};
+int lw_formula_read(const lw_formula_sheet *sheet, int argc, char **argv, lw_formula_given *given) {
   const char *units = NULL;
+  const lw_option options[] = {{"json", .flag = &given->json}, LW_OPTION_UNITS(&units), {0}};
+  lw_arguments items;
   lw_formula_begin(sheet, argv[0], given);
-  optind = 0; /* glibc: begin anew, whatever was read before */
-  opterr = 0;
-  for (int option; (option = getopt_long(argc, argv, "h", options, NULL)) != -1;) {
-    if (option == 'h') {
-      lw_formula_help(sheet);
-      return LW_FORMULA_HELPED;
-    }
-    if (option == 'j')
-      given->json = true;
-    else if (option == 'u')
-      units = optarg;
-    else
-      lw_faults_add(&given->faults, LW_FAULT_UNKNOWN_ITEM, (lw_cell_place){0, 0}, "", argv[optind - 1],
-                    "the options --json, --units metric|us and --help, and items as in 'wall height=2 m'");
-  }
-  lw_formula_take(argc, argv, optind, given);
+  int ended = lw_options_read(options, NULL, argc, argv, &items);
+  if (ended == LW_OPTIONS_HELP) return lw_formula_help(sheet) + 1;
+  if (ended > 0) return ended;
+  lw_formula_take(&items, given);
   lw_formula_take_units(units, given);
-  return given->faults.count > 0 ? LW_FORMULA_FAULTY : LW_FORMULA_RUN;
+  return 0;
 }
 
 void lw_formula_contradict(lw_formula_given *given, size_t item, const char *wanted) {
@@ -207,28 +190,7 @@ void lw_formula_contradict(lw_formula_given *given, size_t item, const char *wan
 }
 
 int lw_formula_refuse(const lw_formula_given *given, const char *name) {
-  lw_text text = {0};
   lw_faults faults = given->faults;
   lw_print(faults.file, sizeof faults.file, "lowwall %s", name);
-  lw_faults_print(&faults, &text);
-  if (text.data != NULL) fputs(text.data, stderr);
-  lw_text_free(&text);
-  return EXIT_BAD_INPUT;
-}
-
-static int write_out(const char *data) {
-  if (fputs(data, stdout) >= 0 && fflush(stdout) == 0) return 0;
-  /* A reader that has seen enough is no news. */
-  if (errno != EPIPE) fprintf(stderr, "lowwall: not-written: standard output: %s\n", strerror(errno));
-  return EXIT_OTHER;
-}
-
-int lw_formula_print(lw_text *text) {
-  int status = EXIT_OTHER;
-  if (!text->failed && text->data != NULL)
-    status = write_out(text->data);
-  else
-    fputs("lowwall: no-memory: out of memory\n", stderr);
-  lw_text_free(text);
-  return status;
+  return lw_cli_print_faults(&faults);
 }

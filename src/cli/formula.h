@@ -5,6 +5,7 @@
 #include <lowwall/sheet.h>
 
 #include "report/json/set.h"
+#include "options.h"
 
 /* What `lowwall pressure`, `bearing` and `slip` share: items on the command line that make no wall, and the
  * working of a single formula as text and as JSON. */
@@ -44,22 +45,16 @@ typedef struct lw_formula_given {
   lw_faults faults;
 } lw_formula_given;
 
-/* What the subcommand is to do after its arguments were read. */
-typedef enum lw_formula_next { LW_FORMULA_RUN, LW_FORMULA_HELPED, LW_FORMULA_FAULTY } lw_formula_next;
+/* Read options and items; what is wrong with an item, or needed and missing, is a fault in given.
+ * gives 0 to go on, else the exit status + 1 */
+int lw_formula_read(const lw_formula_sheet *sheet, int argc, char **argv, lw_formula_given *given);
 
-/* Read options and items; missing ones that are needed are faults too. Help is printed here. */
-lw_formula_next lw_formula_read(const lw_formula_sheet *sheet, int argc, char **argv,
-                                lw_formula_given *given);
-
-/* The two parts of it, for a subcommand with options of its own: nothing is given yet; then the items from
- * the argument first on, numbered from 1. */
+/* The parts of it, for a subcommand with options of its own: nothing is given yet; then the items, numbered
+ * from 1; what is printed in, as asked or, NULL, as most of what was measured is written; the help. */
 void lw_formula_begin(const lw_formula_sheet *sheet, const char *name, lw_formula_given *given);
-void lw_formula_take(int argc, char **argv, int first, lw_formula_given *given);
-void lw_formula_help(const lw_formula_sheet *sheet);
-
-/* What is printed in: as asked, metric or us, a fault where it is another word; NULL: as most of what was
- * measured is written. */
+void lw_formula_take(const lw_arguments *items, lw_formula_given *given);
 void lw_formula_take_units(const char *asked, lw_formula_given *given);
+int lw_formula_help(const lw_formula_sheet *sheet);
 
 /* Note a contradiction at an item that was given. */
 void lw_formula_contradict(lw_formula_given *given, size_t item, const char *wanted);
@@ -67,8 +62,7 @@ void lw_formula_contradict(lw_formula_given *given, size_t item, const char *wan
 /* Print the faults to standard error. gives the exit status for bad input */
 int lw_formula_refuse(const lw_formula_given *given, const char *name);
 
-/* Print a text, or a JSON value, to standard output and free it. gives the exit status */
-int lw_formula_print(lw_text *text);
+/* Print a JSON value to standard output and free it. gives the exit status */
 int lw_formula_print_json(json_t *value);
 
 /* A recorder that writes steps into a text, and one that adds them to a JSON array. */

@@ -3,6 +3,9 @@
 
 #include <math.h>
 
+#include "output.h"
+#include "say.h"
+
 static void text_heading(void *context, const char *title) {
   lw_text_addf(context, "\n%s\n", title);
 }
@@ -85,5 +88,5 @@ int lw_formula_print_json(json_t *value) {
   enum { INDENT = 2 };
   lw_text text = {0};
   if (lw_json_write_exact(value, INDENT, &text) != LW_OK) text.failed = true;
-  return lw_formula_print(&text);
+  return lw_output_write(NULL, &text, LW_EXIT_DONE);
 }

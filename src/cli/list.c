@@ -1,13 +1,13 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "list.h"
 
-#include <getopt.h>
 #include <stdlib.h>
 #include <string.h>
 
 #include "sheet/items_document.h"
 #include "tables/find.h"
 #include "cli.h"
+#include "options.h"
 #include "output.h"
 #include "tables/fold.h"
 #include "tables/quote.h"
@@ -79,16 +79,16 @@ static bool agree(const list_asked *asked) {
   return false;
 }
 
-static bool take_arguments(int argc, char **argv, list_asked *asked) {
-  if (optind == argc) {
+static bool take_arguments(const lw_arguments *arguments, list_asked *asked) {
+  if (arguments->count == 0) {
     lw_cli_refuse("list", "bad-option: the name of a list is wanted, as in lowwall list soils");
     return false;
   }
-  asked->list = find(argv[optind]);
+  asked->list = find(arguments->at[0]);
   if (asked->list == NULL) return false;
-  asked->only = optind + 1 < argc ? argv[optind + 1] : NULL;
-  if (optind + 2 < argc) {
-    lw_cli_refuse("list", "bad-option: \"%.80s\" is too much", argv[optind + 2]);
+  asked->only = arguments->at[1];
+  if (arguments->count > 2) {
+    lw_cli_refuse("list", "bad-option: \"%.80s\" is too much", arguments->at[2]);
     return false;
   }
   return agree(asked);
@@ -96,29 +96,16 @@ static bool take_arguments(int argc, char **argv, list_asked *asked) {
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, list_asked *asked) {
-  static const struct option options[] = {{"csv", no_argument, NULL, 'c'},
-                                          {"json", no_argument, NULL, 'j'},
-                                          {"markdown", no_argument, NULL, 'm'},
-                                          {"tables", required_argument, NULL, 't'},
-                                          {"output", required_argument, NULL, 'o'},
-                                          {"help", no_argument, NULL, 'h'},
-                                          {0}};
-  optind = 0; /* glibc: begin anew, whatever was read before */
-  opterr = 0;
-  for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
-    bool well = true;
-    switch (option) {
-    case 'c': asked->csv = true; break;
-    case 'j': asked->json = true; break;
-    case 'm': asked->markdown = true; break;
-    case 't': well = lw_cli_take_once("list", "--tables", optarg, &asked->tables); break;
-    case 'o': well = lw_cli_take_once("list", "--output", optarg, &asked->output); break;
-    case 'h': return print_help() + 1;
-    default: return lw_cli_refuse_option("list", argv, option) + 1;
-    }
-    if (!well) return LW_EXIT_BAD_INPUT + 1;
-  }
-  if (!take_arguments(argc, argv, asked)) return LW_EXIT_BAD_INPUT + 1;
+  const lw_option options[] = {
+      {"csv", .flag = &asked->csv},           {"json", .flag = &asked->json},
+      {"markdown", .flag = &asked->markdown}, LW_OPTION_TABLES(&asked->tables),
+      LW_OPTION_OUTPUT(&asked->output),       {0},
+  };
+  lw_arguments rest;
+  int ended = lw_options_read(options, NULL, argc, argv, &rest);
+  if (ended == LW_OPTIONS_HELP) return print_help() + 1;
+  if (ended > 0) return ended;
+  if (!take_arguments(&rest, asked)) return LW_EXIT_BAD_INPUT + 1;
   if (!lw_output_is_table(asked->output, asked->tables)) return 0;
   return lw_cli_refuse("list", "bad-option: %.200s is a table in use; give the output another name",
                        asked->output) +

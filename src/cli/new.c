@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <getopt.h>
-
 #include "cli.h"
+#include "options.h"
 #include "output.h"
 
 static const char help[] =
@@ -28,18 +27,13 @@ static int write_start(const char *kind, const char *output) {
 }
 
 int lw_cli_new(int argc, char **argv) {
-  static const struct option options[] = {
-      {"output", required_argument, NULL, 'o'}, {"help", no_argument, NULL, 'h'}, {0}};
   const char *output = NULL;
-  optind = 0; /* glibc: begin anew, whatever was read before */
-  opterr = 0;
-  for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
-    if (option == 'h') return lw_output_print(help);
-    if (option != 'o') return lw_cli_refuse_option("new", argv, option);
-    if (!lw_cli_take_once("new", "--output", optarg, &output)) return LW_EXIT_BAD_INPUT;
-  }
-  if (optind == argc) return lw_cli_refuse("new", "bad-option: a kind is wanted: bed, ground or section");
-  if (optind + 1 < argc)
-    return lw_cli_refuse("new", "bad-option: one kind at a time; \"%.80s\" is too much", argv[optind + 1]);
-  return write_start(argv[optind], output);
+  const lw_option options[] = {LW_OPTION_OUTPUT(&output), {0}};
+  lw_arguments rest;
+  int ended = lw_options_read(options, help, argc, argv, &rest);
+  if (ended > 0) return ended - 1;
+  if (rest.count == 0) return lw_cli_refuse("new", "bad-option: a kind is wanted: bed, ground or section");
+  if (rest.count > 1)
+    return lw_cli_refuse("new", "bad-option: one kind at a time; \"%.80s\" is too much", rest.at[1]);
+  return write_start(rest.at[0], output);
 }

@@ -2,6 +2,7 @@
 #define _XOPEN_SOURCE 700
 #include "one_wall.h"
 
+#include <assert.h>
 #include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
@@ -11,8 +12,7 @@
 #include "say.h"
 #include "output.h"
 
-/* An item has a "=" and no "/" before it; a file with "=" in its name can be given as ./NAME. */
-static bool is_item(const char *argument) {
+bool lw_wall_is_item(const char *argument) {
   const char *equals = strchr(argument, '=');
   return equals != NULL && memchr(argument, '/', (size_t)(equals - argument)) == NULL;
 }
@@ -26,7 +26,7 @@ static bool lacks_value(const char *argument) {
 
 static bool take(char *argument, lw_wall_asked *asked) {
   const char *command = asked->command;
-  if (is_item(argument)) {
+  if (lw_wall_is_item(argument)) {
     asked->item[asked->item_count++] = argument;
     return true;
   }
@@ -54,24 +54,24 @@ static bool eats(const lw_wall_asked *asked, const char *name) {
   return S_ISREG(out.st_mode) && in.st_dev == out.st_dev && in.st_ino == out.st_ino;
 }
 
-/* The last of the items; all move up into the place of the option. */
-static bool take_units(lw_wall_asked *asked) {
-  if (asked->units == NULL) return true;
-  if (strcmp(asked->units, "metric") != 0 && strcmp(asked->units, "us") != 0) {
-    lw_cli_refuse(asked->command, "bad-option: --units %.40s: metric or us is wanted", asked->units);
-    return false;
-  }
-  lw_print(asked->units_item, sizeof asked->units_item, "units=%s", asked->units);
-  asked->item--;
-  memmove(asked->item, asked->item + 1, (size_t)asked->item_count * sizeof *asked->item);
-  asked->item[asked->item_count++] = asked->units_item;
-  return true;
+void lw_wall_add_item(lw_wall_asked *asked, const char *name, const char *value) {
+  if (value == NULL) return;
+  assert(asked->option_item_count < LW_OPTION_ITEMS);
+  char *item = asked->option_item[asked->option_item_count++];
+  lw_print(item, sizeof asked->option_item[0], "%s=%s", name, value);
 }
 
-bool lw_wall_take_arguments(int argc, char **argv, int first, lw_wall_asked *asked) {
-  asked->item = argv + first;
-  for (int i = first; i < argc; i++)
-    if (!take(argv[i], asked)) return false;
+const char *lw_wall_item(const lw_wall_asked *asked, int index) {
+  int of_option = index - asked->item_count;
+  if (of_option < 0) return asked->item[index];
+  return of_option < asked->option_item_count ? asked->option_item[of_option] : NULL;
+}
+
+bool lw_wall_take_arguments(const lw_arguments *arguments, lw_wall_asked *asked) {
+  asked->item = arguments->at;
+  for (int i = 0; i < arguments->count; i++)
+    if (!take(arguments->at[i], asked)) return false;
+  lw_wall_add_item(asked, "units", asked->units);
   if (asked->sheet == NULL && asked->item_count == 0)
     lw_cli_refuse(asked->command, "bad-option: a sheet is wanted, or items as in 'wall height=600 mm'");
   else if (eats(asked, asked->list))
@@ -84,13 +84,13 @@ bool lw_wall_take_arguments(int argc, char **argv, int first, lw_wall_asked *ask
     lw_cli_refuse(asked->command, "bad-option: %.200s is a table in use; give the output another name",
                   asked->output);
   else
-    return take_units(asked);
+    return true;
   return false;
 }
 
 void lw_wall_override(const lw_wall_asked *asked, lw_case *c, lw_faults *faults) {
-  for (int i = 0; i < asked->item_count; i++) lw_sheet_override(asked->item[i], i + 1, c, faults);
-  if (asked->also != NULL) lw_sheet_override(asked->also, asked->item_count + 1, c, faults);
+  const char *item;
+  for (int i = 0; (item = lw_wall_item(asked, i)) != NULL; i++) lw_sheet_override(item, i + 1, c, faults);
 }
 
 void lw_wall_close(lw_one_wall *wall) {

@@ -5,6 +5,10 @@
 #include <lowwall/result.h>
 
 #include "input.h"
+#include "options.h"
+
+/* At most so many options of a command stand for an item. */
+enum { LW_OPTION_ITEMS = 2 };
 
 /* What the commands about a wall have in common: a sheet, items that override it, tables of one's own. */
 typedef struct lw_wall_asked {
@@ -13,18 +17,27 @@ typedef struct lw_wall_asked {
   const char *sheet; /* NULL: items alone make the wall */
   bool wants_list;   /* a second file is taken, the list */
   const char *list;
-  int item_count;
-  char **item;       /* "wall height=1.2 m" */
-  const char *also;  /* one item more, of an option; NULL: none */
   const char *units; /* of --units, or NULL; it is the item of that name */
-  char units_item[32];
+  int item_count;    /* "wall height=1.2 m"; then those that options stand for */
+  char **item;
+  int option_item_count;
+  char option_item[LW_OPTION_ITEMS][128];
   /* What fills in what was left out; NULL: lw_case_complete. */
   lw_status (*complete)(const lw_tables *tables, lw_case *c, lw_faults *faults);
 } lw_wall_asked;
 
-/* Sort what is left of the command line, from the argument first on, into sheet and items; the items take its
- * place. false after saying what is wrong, also when the output would take the place of the sheet. */
-bool lw_wall_take_arguments(int argc, char **argv, int first, lw_wall_asked *asked);
+/* Sort what is left of the command line into sheet and items; the items take its place. false after saying
+ * what is wrong, also when the output would take the place of the sheet. */
+bool lw_wall_take_arguments(const lw_arguments *arguments, lw_wall_asked *asked);
+
+/* An item has a "=" and no "/" before it; a file with "=" in its name can be given as ./NAME. */
+bool lw_wall_is_item(const char *argument);
+
+/* One item more, that of an option which was given; NULL: it was not. */
+void lw_wall_add_item(lw_wall_asked *asked, const char *name, const char *value);
+
+/* The items one after the other, from 0; NULL past the last. */
+const char *lw_wall_item(const lw_wall_asked *asked, int index);
 
 /* The items of the command line into a case, faults noted. */
 void lw_wall_override(const lw_wall_asked *asked, lw_case *c, lw_faults *faults);

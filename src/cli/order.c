@@ -1,5 +1,4 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <getopt.h>
 #include <stdlib.h>
 
 #include "cli.h"
@@ -8,6 +7,19 @@
 
 /* `lowwall order` and `lowwall pegs`: two pages of the same order. */
 
+#define OPTIONS_HELP \
+  "\n" \
+  "  --csv               as CSV\n" \
+  "  --json              everything, as JSON\n" LW_CLI_AS_HELP \
+  "  --units metric|us   what it is written in; left out, as most of the sheet is measured\n" \
+  "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n" \
+  "  -o, --output FILE   write there, the whole of it or nothing; - is standard output\n" \
+  "  -h, --help          this page\n" \
+  "\n" \
+  "SHEET may be a schedule, a row a wall: one list a wall then, in CSV with the mark in the first column, " \
+  "in\n" \
+  "JSON one object a line. Exit status 0, 2 bad input or bad options, 1 anything else.\n"
+
 static const char order_help[] =
     "lowwall order [--csv | --json | --as FORM] [--units metric|us] [--tables DIR] [-o FILE] [SHEET]\n"
     "              [ITEM=VALUE ...]\n"
@@ -15,61 +27,33 @@ static const char order_help[] =
     "What to order for the wall of a sheet as it is given: blocks course by course, cuts, caps, stone, "
     "soil.\n"
     "It needs the plan, `run 1 length` at least. It does not say that the wall may be built: the check's\n"
-    "headline stands first.\n";
+    "headline stands first.\n" OPTIONS_HELP;
 static const char pegs_help[] =
     "lowwall pegs [--csv | --json | --as FORM] [--units metric|us] [--tables DIR] [-o FILE] [SHEET]\n"
     "             [ITEM=VALUE ...]\n"
     "\n"
     "Where the pegs of the wall of a sheet go, the levels, the order of work with the points at which to "
     "stop\n"
-    "and look, and what to read after hand-over. The check's headline stands first.\n";
-static const char options_help[] =
-    "\n"
-    "  --csv               as CSV\n"
-    "  --json              everything, as JSON\n" LW_CLI_AS_HELP
-    "  --units metric|us   what it is written in; left out, as most of the sheet is measured\n"
-    "  --tables DIR        values of your own: each CSV file in DIR replaces the table of its name\n"
-    "  -o, --output FILE   write there, the whole of it or nothing; - is standard output\n"
-    "  -h, --help          this page\n"
-    "\n"
-    "SHEET may be a schedule, a row a wall: one list a wall then, in CSV with the mark in the first column, "
-    "in\n"
-    "JSON one object a line. Exit status 0, 2 bad input or bad options, 1 anything else.\n";
-
-static int print_help(const lw_order_asked *a) {
-  lw_text page = {0};
-  lw_text_add(&page, a->page == LW_PAGE_ORDER ? order_help : pegs_help);
-  lw_text_add(&page, options_help);
-  return lw_output_write(NULL, &page, LW_EXIT_DONE);
-}
+    "and look, and what to read after hand-over. The check's headline stands first.\n" OPTIONS_HELP;
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, lw_order_asked *a) {
-  static const struct option options[] = {
-      {"csv", no_argument, NULL, 'c'},         {"json", no_argument, NULL, 'j'},
-      {"as", required_argument, NULL, 'a'},    {"tables", required_argument, NULL, 't'},
-      {"units", required_argument, NULL, 'u'}, {"output", required_argument, NULL, 'o'},
-      {"help", no_argument, NULL, 'h'},        {0}};
-  optind = 0;
-  opterr = 0;
-  for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
-    bool well = true;
-    switch (option) {
-    case 'c': a->csv = true; break;
-    case 'j': a->json = true; break;
-    case 'a': well = lw_cli_take_as(a->wall.command, optarg, &a->as); break;
-    case 't': well = lw_cli_take_once(a->wall.command, "--tables", optarg, &a->wall.tables); break;
-    case 'u': well = lw_cli_take_once(a->wall.command, "--units", optarg, &a->wall.units); break;
-    case 'o': well = lw_cli_take_once(a->wall.command, "--output", optarg, &a->wall.output); break;
-    case 'h': return print_help(a) + 1;
-    default: return lw_cli_refuse_option(a->wall.command, argv, option) + 1;
-    }
-    if (!well) return LW_EXIT_BAD_INPUT + 1;
-  }
-  if (a->csv && a->json) return lw_cli_refuse(a->wall.command, "bad-option: --csv or --json, not both") + 1;
-  if (!lw_cli_as_alone(a->wall.command, &a->as, a->csv ? "--csv" : a->json ? "--json" : NULL))
-    return LW_EXIT_BAD_INPUT + 1;
-  return lw_wall_take_arguments(argc, argv, optind, &a->wall) ? 0 : LW_EXIT_BAD_INPUT + 1;
+  const lw_option options[] = {
+      {"csv", .flag = &a->csv},
+      {"json", .flag = &a->json},
+      LW_OPTION_AS(&a->as.given),
+      LW_OPTION_UNITS(&a->wall.units),
+      LW_OPTION_TABLES(&a->wall.tables),
+      LW_OPTION_OUTPUT(&a->wall.output),
+      {0},
+  };
+  const char *help = a->page == LW_PAGE_ORDER ? order_help : pegs_help;
+  lw_arguments rest;
+  int ended = lw_options_read(options, help, argc, argv, &rest);
+  if (ended > 0) return ended;
+  bool well =
+      lw_cli_take_as(a->wall.command, a->csv, a->json, &a->as) && lw_wall_take_arguments(&rest, &a->wall);
+  return well ? 0 : LW_EXIT_BAD_INPUT + 1;
 }
 
 static int make(const lw_order_asked *a, lw_one_wall *wall, lw_order *order) {

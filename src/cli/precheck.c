@@ -1,13 +1,13 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #define _XOPEN_SOURCE 700
 #include <ctype.h>
-#include <getopt.h>
 #include <string.h>
 #include <sys/stat.h>
 
 #include <lowwall/report.h>
 
 #include "cli.h"
+#include "options.h"
 #include "output.h"
 #include "precheck_asked.h"
 #include "precheck_file.h"
@@ -64,11 +64,7 @@ static bool agree(lw_precheck_asked *asked) {
   asked->folder = is_folder(name);
   bool html = asked->as && strcmp(asked->as, "html") == 0;
   asked->html = asked->folder ? html : lw_cli_ends_in(name, ".html");
-  if (asked->paper && strcmp(asked->paper, "a4") != 0 && strcmp(asked->paper, "letter") != 0)
-    lw_cli_refuse("precheck", "bad-option: --paper %.40s: a4 or letter is wanted", asked->paper);
-  else if (asked->as && !html && strcmp(asked->as, "pdf") != 0)
-    lw_cli_refuse("precheck", "bad-option: --as %.40s: pdf or html is wanted", asked->as);
-  else if (asked->verify && name)
+  if (asked->verify && name)
     lw_cli_refuse("precheck", "bad-option: --verify writes nothing; leave out -o");
   else if (!asked->verify && (!name || (!asked->folder && !is_file(name))))
     lw_cli_refuse("precheck", "bad-option: -o FILE is wanted, and FILE ends in .pdf or .html; of a schedule "
@@ -81,8 +77,9 @@ static bool agree(lw_precheck_asked *asked) {
 }
 
 /* A PDF brings its sheet along, and its day of issue. gives as read_options */
-static int take_file(int argc, const lw_precheck_asked *asked) {
-  if (optind == argc && !asked->date && !asked->paper && !asked->wall.output) return 0;
+static int take_file(const lw_arguments *arguments, const lw_precheck_asked *asked) {
+  bool alone = arguments->count == 0 && !asked->wall.output && !asked->wall.units;
+  if (alone && !asked->date && !asked->paper && !asked->as) return 0;
   return lw_cli_refuse("precheck",
                        "bad-option: --verify %.200s takes the sheet that is attached to it, and no other",
                        asked->verify) +
@@ -91,38 +88,19 @@ static int take_file(int argc, const lw_precheck_asked *asked) {
 
 /* gives 0 to go on, else the exit status + 1 */
 static int read_options(int argc, char **argv, lw_precheck_asked *asked) {
-  static const struct option options[] = {{"paper", required_argument, NULL, 'p'},
-                                          {"verify", required_argument, NULL, 'v'},
-                                          {"date", required_argument, NULL, 'd'},
-                                          {"tables", required_argument, NULL, 't'},
-                                          {"units", required_argument, NULL, 'u'},
-                                          {"output", required_argument, NULL, 'o'},
-                                          {"as", required_argument, NULL, 'a'},
-                                          {"help", no_argument, NULL, 'h'},
-                                          {0}};
-  optind = 0; /* glibc: begin anew, whatever was read before */
-  opterr = 0;
-  for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
-    bool well = true;
-    switch (option) {
-    case 'p': well = lw_cli_take_once("precheck", "--paper", optarg, &asked->paper); break;
-    case 'v': well = lw_cli_take_once("precheck", "--verify", optarg, &asked->verify); break;
-    case 'd': well = lw_cli_take_once("precheck", "--date", optarg, &asked->date); break;
-    case 'a': well = lw_cli_take_once("precheck", "--as", optarg, &asked->as); break;
-    case 't': well = lw_cli_take_once("precheck", "--tables", optarg, &asked->wall.tables); break;
-    case 'u': well = lw_cli_take_once("precheck", "--units", optarg, &asked->wall.units); break;
-    case 'o': well = lw_cli_take_once("precheck", "--output", optarg, &asked->wall.output); break;
-    case 'h': return lw_output_print(help) + 1;
-    default: return lw_cli_refuse_option("precheck", argv, option) + 1;
-    }
-    if (!well) return LW_EXIT_BAD_INPUT + 1;
-  }
-  if (asked->date) {
-    lw_print(asked->item, sizeof asked->item, "date=%.40s", asked->date);
-    asked->wall.also = asked->item;
-  }
-  if (asked->verify && lw_cli_ends_in(asked->verify, ".pdf")) return take_file(argc, asked);
-  return lw_wall_take_arguments(argc, argv, optind, &asked->wall) && agree(asked) ? 0 : LW_EXIT_BAD_INPUT + 1;
+  const lw_option options[] = {
+      LW_OPTION_PAPER(&asked->paper),        {"verify", .text = &asked->verify},
+      {"date", .text = &asked->date},        {"as", .text = &asked->as, .words = "pdf or html"},
+      LW_OPTION_UNITS(&asked->wall.units),   LW_OPTION_TABLES(&asked->wall.tables),
+      LW_OPTION_OUTPUT(&asked->wall.output), {0},
+  };
+  lw_arguments rest;
+  int ended = lw_options_read(options, help, argc, argv, &rest);
+  if (ended > 0) return ended;
+  if (asked->verify && lw_cli_ends_in(asked->verify, ".pdf")) return take_file(&rest, asked);
+  if (!lw_wall_take_arguments(&rest, &asked->wall) || !agree(asked)) return LW_EXIT_BAD_INPUT + 1;
+  lw_wall_add_item(&asked->wall, "date", asked->date);
+  return 0;
 }
 
 /* The foot of each page has so many digits of the hash, its last page all of them. */

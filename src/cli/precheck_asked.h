@@ -9,7 +9,6 @@ typedef struct lw_precheck_asked {
   lw_wall_asked wall;
   const char *paper, *verify, *date, *as;
   bool folder, html; /* a file a wall of a schedule; as HTML rather than PDF */
-  char item[64];     /* the date as an item */
 } lw_precheck_asked;
 
 /* The pages of the wall's result, which has been run, as the bytes of a file.

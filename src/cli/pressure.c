@@ -1,12 +1,13 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #define _XOPEN_SOURCE 700
-#include <getopt.h>
 #include <stdlib.h>
 #include <string.h>
 #include <unistd.h>
 
 #include "sheet/faults.h"
 #include "cli.h"
+#include "one_wall.h"
+#include "options.h"
 #include "output.h"
 #include "pressure_asked.h"
 #include "pressure_question.h"
@@ -73,11 +74,11 @@ static int answer_plain(const lw_pressure_asked *asked, lw_pressure_question *qu
   return lw_output_write(asked->output, &text, LW_EXIT_DONE);
 }
 
-static int of_items(int argc, char **argv, int first, const lw_pressure_asked *asked) {
+static int of_items(const lw_arguments *items, const lw_pressure_asked *asked) {
   lw_pressure_question *question = calloc(1, sizeof *question);
   if (question == NULL) return lw_cli_no_memory();
   int exit_status;
-  if (!lw_pressure_question_read(argc, argv, first, asked->units, question))
+  if (!lw_pressure_question_read(items, asked->units, question))
     exit_status = lw_formula_refuse(&question->given, "pressure");
   else if (asked->drawn || asked->csv)
     exit_status = answer_plain(asked, question);
@@ -88,53 +89,36 @@ static int of_items(int argc, char **argv, int first, const lw_pressure_asked *a
 }
 
 /* A sheet is a file that is there, or what is named like one; anything else is an item with a fault. */
-static bool has_sheet(int argc, char **argv, int first) {
-  for (int i = first; i < argc; i++) {
-    const char *equals = strchr(argv[i], '=');
-    bool item = equals != NULL && memchr(argv[i], '/', (size_t)(equals - argv[i])) == NULL;
-    bool named = lw_cli_ends_in(argv[i], ".csv") || strcmp(argv[i], "-") == 0;
-    if (!item && argv[i][0] != '\0' && (named || access(argv[i], F_OK) == 0)) return true;
+static bool has_sheet(const lw_arguments *arguments) {
+  for (int i = 0; i < arguments->count; i++) {
+    const char *one = arguments->at[i];
+    bool named = lw_cli_ends_in(one, ".csv") || strcmp(one, "-") == 0;
+    if (!lw_wall_is_item(one) && one[0] != '\0' && (named || access(one, F_OK) == 0)) return true;
   }
   return false;
 }
 
 /* gives 0 to go on, else the exit status + 1 */
-static int read_options(int argc, char **argv, lw_pressure_asked *asked) {
-  static const struct option options[] = {{"json", no_argument, NULL, 'j'},
-                                          {"csv", no_argument, NULL, 'c'},
-                                          {"working", no_argument, NULL, 'g'},
-                                          {"width", required_argument, NULL, 'w'},
-                                          {"tables", required_argument, NULL, 't'},
-                                          {"output", required_argument, NULL, 'o'},
-                                          {"units", required_argument, NULL, 'u'},
-                                          {"help", no_argument, NULL, 'h'},
-                                          {0}};
-  optind = 0; /* glibc: begin anew, whatever was read before */
-  opterr = 0;
-  for (int option; (option = getopt_long(argc, argv, ":o:h", options, NULL)) != -1;) {
-    bool well = true;
-    switch (option) {
-    case 'j': asked->json = true; break;
-    case 'c': asked->csv = true; break;
-    case 'g': asked->working = true; break;
-    case 'w': well = lw_cli_take_once("pressure", "--width", optarg, &asked->width); break;
-    case 'u': well = lw_cli_take_once("pressure", "--units", optarg, &asked->units); break;
-    case 't': well = lw_cli_take_once("pressure", "--tables", optarg, &asked->tables); break;
-    case 'o': well = lw_cli_take_once("pressure", "--output", optarg, &asked->output); break;
-    case 'h': lw_pressure_question_help(); return 1;
-    default: return lw_cli_refuse_option("pressure", argv, option) + 1;
-    }
-    if (!well) return LW_EXIT_BAD_INPUT + 1;
-  }
+static int read_options(int argc, char **argv, lw_pressure_asked *asked, lw_arguments *rest) {
+  const lw_option options[] = {
+      {"json", .flag = &asked->json},       {"csv", .flag = &asked->csv},
+      {"working", .flag = &asked->working}, {"width", .text = &asked->width},
+      LW_OPTION_UNITS(&asked->units),       LW_OPTION_TABLES(&asked->tables),
+      LW_OPTION_OUTPUT(&asked->output),     {0},
+  };
+  int ended = lw_options_read(options, NULL, argc, argv, rest);
+  if (ended == LW_OPTIONS_HELP) return lw_pressure_question_help() + 1;
+  if (ended > 0) return ended;
   return lw_pressure_asked_hold(asked) ? 0 : LW_EXIT_BAD_INPUT + 1;
 }
 
 int lw_cli_pressure(int argc, char **argv) {
   lw_pressure_asked asked = {0};
-  int ended = read_options(argc, argv, &asked);
+  lw_arguments rest;
+  int ended = read_options(argc, argv, &asked, &rest);
   if (ended > 0) return ended - 1;
-  if (has_sheet(argc, argv, optind)) return lw_pressure_of_wall(argc, argv, optind, &asked);
+  if (has_sheet(&rest)) return lw_pressure_of_wall(&rest, &asked);
   if (asked.tables != NULL)
     return lw_cli_refuse("pressure", "bad-option: --tables: tables are for a sheet; items alone need none");
-  return of_items(argc, argv, optind, &asked);
+  return of_items(&rest, &asked);
 }

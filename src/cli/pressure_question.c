@@ -285,17 +285,17 @@ static void fill(const lw_formula_given *given, lw_pressure_run *run) {
   run->moist_below_water = wet && !told;
 }
 
-void lw_pressure_question_help(void) {
-  lw_formula_help(&sheet);
+int lw_pressure_question_help(void) {
+  return lw_formula_help(&sheet);
 }
 
-bool lw_pressure_question_read(int argc, char **argv, int first, const char *units,
+bool lw_pressure_question_read(const lw_arguments *arguments, const char *units,
                                lw_pressure_question *question) {
   lw_formula_given *given = &question->given;
   lw_pressure_run *run = &question->run;
-  lw_formula_begin(&sheet, argv[0], given);
+  lw_formula_begin(&sheet, "pressure", given);
   given->more = &question->more;
-  lw_formula_take(argc, argv, first, given);
+  lw_formula_take(arguments, given);
   lw_formula_take_units(units, given);
   choose(given, run);
   bool read_well = given->faults.count == 0;

@@ -12,11 +12,12 @@ typedef struct lw_pressure_question {
   lw_pressure_run run;
 } lw_pressure_question;
 
-void lw_pressure_question_help(void);
+/* gives the exit status */
+int lw_pressure_question_help(void);
 
-/* The items from the argument first on. false where there are faults, which are in given.
+/* Read the items. false where there are faults, which are in given.
  * units: of what is printed, as on the command line; NULL: as the items are written */
-bool lw_pressure_question_read(int argc, char **argv, int first, const char *units,
+bool lw_pressure_question_read(const lw_arguments *arguments, const char *units,
                                lw_pressure_question *question);
 
 #endif

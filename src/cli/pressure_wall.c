@@ -115,11 +115,11 @@ static int of_result(const lw_pressure_asked *asked, const lw_result *result) {
   return exit_status;
 }
 
-int lw_pressure_of_wall(int argc, char **argv, int first, const lw_pressure_asked *asked) {
+int lw_pressure_of_wall(const lw_arguments *arguments, const lw_pressure_asked *asked) {
   lw_wall_asked of = {
       .command = "pressure", .tables = asked->tables, .output = asked->output, .units = asked->units};
   int exit_status = LW_EXIT_OTHER;
-  if (!lw_wall_take_arguments(argc, argv, first, &of)) return LW_EXIT_BAD_INPUT;
+  if (!lw_wall_take_arguments(arguments, &of)) return LW_EXIT_BAD_INPUT;
   lw_one_wall *wall = lw_wall_open(&of, &exit_status);
   if (wall == NULL) return exit_status;
   int ended = lw_wall_run(&of, wall);

@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "say.h"
 
-#include <getopt.h>
 #include <stdarg.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -28,26 +27,6 @@ int lw_cli_refuse(const char *command, const char *format, ...) {
   fprintf(stderr, "lowwall%s%s: %s\nlowwall help%s%s says what there is.\n", space, command, said, space,
           command);
   return LW_EXIT_BAD_INPUT;
-}
-
-int lw_cli_refuse_option(const char *command, char **argv, int option) {
-  const char *stood = argv[optind - 1];
-  if (option == ':') return lw_cli_refuse(command, "bad-option: %.80s wants a value behind it", stood);
-  bool as = strcmp(stood, "--as") == 0 || strncmp(stood, "--as=", 5) == 0;
-  if (as)
-    return lw_cli_refuse(command, "bad-option: --as is for check, order, pegs and fit; leave it out here");
-  if (optopt > 0 && optopt < 128 && strncmp(stood, "--", 2) != 0)
-    return lw_cli_refuse(command, "bad-option: there is no option -%c", optopt);
-  return lw_cli_refuse(command, "bad-option: there is no option %.80s, or it takes no value", stood);
-}
-
-bool lw_cli_take_once(const char *command, const char *option, const char *value, const char **out) {
-  if (*out != NULL) {
-    lw_cli_refuse(command, "bad-option: %s is given twice, as %.200s and as %.200s", option, *out, value);
-    return false;
-  }
-  *out = value;
-  return true;
 }
 
 const char *lw_cli_nearest(const char *stood, const char *const *names) {

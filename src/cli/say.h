@@ -13,14 +13,8 @@ int lw_cli_refuse(const char *command, const char *format, ...)
     __attribute__((format(printf, 2, 3)))
 #endif
     ;
-/* The same for an option that getopt_long did not take; option is what it gave. */
-int lw_cli_refuse_option(const char *command, char **argv, int option);
-
 /* What moves a cursor becomes `?`: names come from outside. */
 void lw_cli_clean(char *text);
-
-/* Take an option that may stand once. false after saying that it is given twice */
-bool lw_cli_take_once(const char *command, const char *option, const char *value, const char **out);
 
 /* Whether a file's name has this ending, and something before it; no name has none. */
 bool lw_cli_ends_in(const char *name, const char *ending);

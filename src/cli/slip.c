@@ -5,6 +5,7 @@
 #include "base/angles.h"
 #include "sheet/faults.h"
 #include "cli.h"
+#include "output.h"
 #include "slip_parts.h"
 
 #define DEG(d) ((d)*LW_PI / 180.0)
@@ -232,13 +233,13 @@ static int work_out(lw_formula_given *given, lw_slip_run *run) {
   if (run->circular && go_along_circle(given, run) != LW_OK) return refuse_no_circle(given, run);
   if (given->json) return lw_formula_print_json(lw_slip_write_json(given, run));
   lw_slip_write_text(run, &text);
-  return lw_formula_print(&text);
+  return lw_output_write(NULL, &text, LW_EXIT_DONE);
 }
 
 int lw_cli_slip(int argc, char **argv) {
   lw_formula_given given;
-  lw_formula_next next = lw_formula_read(&sheet, argc, argv, &given);
-  if (next == LW_FORMULA_HELPED) return 0;
+  int ended = lw_formula_read(&sheet, argc, argv, &given);
+  if (ended > 0) return ended - 1;
   if (given.faults.count == 0) hold_against_each_other(&given);
   if (given.faults.count > 0) return lw_formula_refuse(&given, "slip");
   lw_slip_run *run = calloc(1, sizeof *run);
