@@ -11,6 +11,7 @@ LW_PUBLIC_BEGIN
 #define LW_FAULT_SLUGS(X) \
   X(UNREADABLE, "unreadable", "the file cannot be read") \
   X(EMPTY, "empty", "the file has no items") \
+  X(NO_ROWS, "no-rows", "nothing stands below the header") \
   X(HEADER, "header", "the first row is neither item,value,... nor a list of items") \
   X(QUOTING, "quoting", "a quotation mark is stray or never closed; reading stopped here") \
   X(NUL_BYTE, "nul-byte", "the cell holds a NUL byte") \

@@ -137,7 +137,8 @@ lw_one_wall *lw_wall_open(const lw_wall_asked *asked, int *exit_status) {
 static int read_rest(const lw_wall_asked *asked, lw_one_wall *wall) {
   lw_text bytes = {0};
   if (wall->many)
-    return lw_cli_refuse(asked->command, "bad-option: %.200s is a schedule; this is for one wall",
+    return lw_cli_refuse(asked->command,
+                         "bad-option: %.200s is a schedule, and this is for one wall; give the sheet of one",
                          asked->sheet) +
            1;
   lw_status status = lw_input_rest(&wall->input, &bytes, &wall->faults);
@@ -153,11 +154,15 @@ int lw_wall_read(const lw_wall_asked *asked, lw_one_wall *wall) {
   return ended;
 }
 
+void lw_wall_complete(const lw_wall_asked *asked, lw_one_wall *wall) {
+  (asked->complete ? asked->complete : lw_case_complete)(wall->tables, &wall->c, &wall->faults);
+}
+
 int lw_wall_run(const lw_wall_asked *asked, lw_one_wall *wall) {
   lw_error error = {0};
   int ended = lw_wall_read(asked, wall);
   if (ended > 0) return ended;
-  (asked->complete ? asked->complete : lw_case_complete)(wall->tables, &wall->c, &wall->faults);
+  lw_wall_complete(asked, wall);
   if (wall->faults.count > 0) return lw_cli_print_faults(&wall->faults) + 1;
   if (lw_run(&wall->c, wall->tables, LW_DETAIL_EVERYTHING, &wall->result, &error) == LW_OK) return 0;
   return lw_cli_refuse(asked->command, "%s: %s", lw_status_slug(error.status), error.text) + 1;

@@ -57,6 +57,9 @@ typedef struct lw_one_wall {
 lw_one_wall *lw_wall_open(const lw_wall_asked *asked, int *exit_status);
 void lw_wall_close(lw_one_wall *wall);
 
+/* Fill in what was left out, faults noted. */
+void lw_wall_complete(const lw_wall_asked *asked, lw_one_wall *wall);
+
 /* Read the rest and the items, faults noted. gives 0, or after saying why the exit status + 1 */
 int lw_wall_read(const lw_wall_asked *asked, lw_one_wall *wall);
 /* Read the rest, complete and run. gives 0, or after saying why the exit status + 1 */

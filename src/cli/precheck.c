@@ -183,10 +183,12 @@ static int make(const lw_precheck_asked *asked, lw_one_wall *wall) {
   return LW_EXIT_OTHER;
 }
 
-/* One wall in one file, many in a folder. gives 0 to go on, else the exit status + 1 */
+/* One wall in one file, many in a folder; an empty file is neither, and is told so when it is read.
+ * gives 0 to go on, else the exit status + 1 */
 static int refuse_other(const lw_precheck_asked *asked, const lw_one_wall *wall) {
   const char *sheet = asked->wall.sheet ? asked->wall.sheet : "these items";
-  if (asked->verify || wall->many == asked->folder) return 0;
+  bool empty = asked->wall.sheet && wall->input.length == 0;
+  if (asked->verify || empty || wall->many == asked->folder) return 0;
   if (wall->many)
     return lw_cli_refuse(
                "precheck",

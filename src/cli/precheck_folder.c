@@ -9,11 +9,11 @@
 #include <lowwall/report.h>
 
 #include "report/precheck/index.h"
-#include "sheet/faults.h"
 #include "report/precheck/file_names.h"
 #include "output.h"
 #include "precheck_asked.h"
 #include "say.h"
+#include "wall_rows.h"
 
 /* A pre-check a row of a schedule, and the page before them. The folder is there as a whole or not at all:
  * it is new or empty, so that nothing of anybody else's is overwritten, and what was begun is taken away. */
@@ -120,41 +120,16 @@ static void write_row(foldering *f, int row) {
   if (write_file(f, name, &text)) lw_precheck_index_add(&f->index, &wall->result, row, name);
 }
 
-static void take_row(void *context, int row, const lw_case *c, const lw_faults *faults) {
+static bool take_row(void *context, int row, lw_one_wall *wall) {
   foldering *f = context;
-  lw_one_wall *wall = f->wall;
-  lw_error error = {0};
-  if (f->failed) return;
   if (f->index.count == 0) make_folder(f);
-  if (f->failed) return;
-  wall->c = *c;
-  wall->faults.count = faults->count;
-  memcpy(wall->faults.fault, faults->fault, (size_t)faults->count * sizeof faults->fault[0]);
-  lw_wall_override(&f->asked->wall, &wall->c, &wall->faults);
-  lw_case_complete(wall->tables, &wall->c, &wall->faults);
-  if (wall->faults.count == 0 &&
-      lw_run(&wall->c, wall->tables, LW_DETAIL_EVERYTHING, &wall->result, &error) != LW_OK)
-    lw_faults_add(&wall->faults, LW_FAULT_CONTRADICTION, (lw_cell_place){row, 0}, "", "", "%s", error.text);
+  if (f->failed) return false;
   if (wall->faults.count > 0)
     refuse_row(f, row);
   else
     write_row(f, row);
   if (f->index.failed || f->index.words.failed || f->names.failed) fail(f, lw_cli_no_memory());
-}
-
-/* gives LW_OK · LW_FAULTS of the file · LW_NO_MEMORY */
-static lw_status read_rows(foldering *f, lw_faults *header_faults) {
-  lw_input *input = &f->wall->input;
-  lw_schedule *schedule = lw_schedule_open(take_row, f, header_faults);
-  if (schedule == NULL) return LW_NO_MEMORY;
-  lw_status status = LW_OK;
-  while (status == LW_OK && input->length > 0 && !f->failed) {
-    status = lw_schedule_feed(schedule, input->block, input->length);
-    if (status == LW_OK) status = lw_input_next(input, header_faults);
-  }
-  if (status == LW_OK && !f->failed) status = lw_schedule_finish(schedule);
-  lw_schedule_close(schedule);
-  return status;
+  return !f->failed;
 }
 
 static void write_index(foldering *f) {
@@ -169,13 +144,8 @@ static void write_index(foldering *f) {
 
 int lw_precheck_folder(const lw_precheck_asked *asked, lw_one_wall *wall) {
   foldering f = {.asked = asked, .wall = wall, .exit_status = LW_EXIT_DONE};
-  lw_faults header_faults = wall->faults;
-  lw_wall_override(&asked->wall, &wall->c, &header_faults);
-  if (header_faults.count > 0) return lw_cli_print_faults(&header_faults);
-  lw_status status = read_rows(&f, &header_faults);
-  if (status == LW_FAULTS) fail(&f, lw_cli_print_faults(&header_faults));
-  if (status == LW_NO_MEMORY && !f.failed) fail(&f, lw_cli_no_memory());
-  if (!f.failed && f.index.count == 0) make_folder(&f);
+  lw_status status = lw_wall_each_row(&asked->wall, wall, take_row, &f);
+  if (status != LW_OK) fail(&f, status == LW_FAULTS ? LW_EXIT_BAD_INPUT : LW_EXIT_OTHER);
   if (!f.failed) write_index(&f);
   if (f.failed) take_away(&f);
   lw_file_names_free(&f.names);

@@ -298,7 +298,9 @@ lw_status lw_yard_read(const lw_tables *tables, const char *bytes, size_t length
   lw_cells_feed(&r.cells, bytes, length);
   lw_cells_finish(&r.cells);
   lw_cells_close(&r.cells);
-  if (faults->count == 0 && yard->count == 0)
+  if (faults->count == 0 && !r.has_header)
     note(&r, LW_FAULT_EMPTY, 1, 1, "", "a header and a row a block");
+  else if (faults->count == 0 && yard->count == 0)
+    note(&r, LW_FAULT_NO_ROWS, 0, 0, "", "a row a block");
   return faults->count > 0 ? LW_FAULTS : LW_OK;
 }

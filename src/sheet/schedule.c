@@ -263,8 +263,12 @@ lw_status lw_schedule_feed(lw_schedule *schedule, const char *bytes, size_t leng
 lw_status lw_schedule_finish(lw_schedule *schedule) {
   lw_cells_finish(&schedule->cells);
   if (outcome(schedule) == LW_OK && !schedule->any_row) {
-    lw_faults_add(schedule->header_faults, LW_FAULT_EMPTY, (lw_cell_place){1, 1}, "", "",
-                  "a header of items and a row a wall");
+    if (schedule->has_header)
+      lw_faults_add(schedule->header_faults, LW_FAULT_NO_ROWS, (lw_cell_place){0, 0}, "", "",
+                    "a row a wall, each value under its item");
+    else
+      lw_faults_add(schedule->header_faults, LW_FAULT_EMPTY, (lw_cell_place){1, 1}, "", "",
+                    "a header of items and a row a wall");
   }
   return outcome(schedule);
 }

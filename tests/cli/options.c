@@ -1,33 +1,14 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /* Every option that the help of a command lists, given wrongly: each is refused by its name and points to the
- * help. popen is POSIX. */
+ * help. strtok_r is POSIX. */
 #define _POSIX_C_SOURCE 200809L
 
 #include <criterion/criterion.h>
 
 #include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
-#include <sys/wait.h>
 
-typedef struct ran {
-  char said[16384];
-  int exit_status;
-} ran;
-
-static ran run(const char *arguments) {
-  ran r = {.exit_status = -1};
-  char line[400];
-  const char *program = getenv("LOWWALL");
-  cr_assert_not_null(program);
-  snprintf(line, sizeof line, "'%s' %s 2>&1 </dev/null", program, arguments);
-  FILE *from = popen(line, "r");
-  cr_assert_not_null(from);
-  r.said[fread(r.said, 1, sizeof r.said - 1, from)] = '\0';
-  int status = pclose(from);
-  if (WIFEXITED(status)) r.exit_status = WEXITSTATUS(status);
-  return r;
-}
+#include "support.h"
 
 /* An option as its line of the help has it. */
 typedef struct listed {
@@ -51,7 +32,7 @@ static void refuses(const char *command, const char *arguments, const char *says
   char line[200], help[64];
   snprintf(line, sizeof line, "%s %s", command, arguments);
   snprintf(help, sizeof help, "lowwall help %s says what there is.", command);
-  ran r = run(line);
+  ran r = run_lowwall(line);
   cr_expect(r.exit_status == 2 && strstr(r.said, says) && strstr(r.said, help), "%s: %d, %s", line,
             r.exit_status, r.said);
 }
@@ -80,7 +61,7 @@ static int hold_command(const char *command) {
   char line[80];
   int options = 0;
   snprintf(line, sizeof line, "help %s", command);
-  ran help = run(line);
+  ran help = run_lowwall(line);
   cr_expect_eq(help.exit_status, 0, "%s", line);
   for (char *rest, *at = strtok_r(help.said, "\n", &rest); at != NULL; at = strtok_r(NULL, "\n", &rest)) {
     listed option;
@@ -91,12 +72,12 @@ static int hold_command(const char *command) {
   refuses(command, "--nothing", "there is no option --nothing");
   refuses(command, "-Z", "there is no option -Z");
   snprintf(line, sizeof line, "%s --version", command);
-  cr_expect(strncmp(run(line).said, "lowwall ", 8) == 0, "%s", line);
+  cr_expect(strncmp(run_lowwall(line).said, "lowwall ", 8) == 0, "%s", line);
   return options;
 }
 
 Test(options, are_refused_by_name_where_they_are_given_wrongly) {
-  ran help = run("help");
+  ran help = run_lowwall("help");
   int commands = 0, options = 0;
   for (char *rest, *at = strtok_r(help.said, "\n", &rest); at != NULL; at = strtok_r(NULL, "\n", &rest)) {
     char command[16];

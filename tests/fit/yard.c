@@ -25,7 +25,8 @@ Test(yard, faults_name_their_cells) {
     int row, column;
   } cases[] = {
       {"", LW_FAULT_EMPTY, 1, 1},
-      {HEAD, LW_FAULT_EMPTY, 1, 1},
+      {HEAD, LW_FAULT_NO_ROWS, 0, 0},
+      {HEAD "\n,,,,,\n", LW_FAULT_NO_ROWS, 0, 0},
       {"name,price\nA,5\n", LW_FAULT_HEADER, 1, 1},
       {"name,colour\nA,grey\n", LW_FAULT_UNKNOWN_ITEM, 1, 2},
       {"name,length [mm],length [m]\n", LW_FAULT_DUPLICATE_ITEM, 1, 3},
