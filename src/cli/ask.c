@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #define _XOPEN_SOURCE 700
+#include <errno.h>
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 #include <unistd.h>
@@ -290,7 +292,9 @@ static int ask_all(lw_ask_session *session) {
 static int how_it_ended(const lw_ask_session *session) {
   if (session->no_memory) return lw_cli_no_memory();
   if (!session->not_written) return LW_EXIT_DONE;
-  lw_cli_refuse("ask", "not-written: standard output");
+  /* A reader that has seen enough is no news. */
+  if (session->not_written != EPIPE)
+    fprintf(stderr, "lowwall: not-written: standard output: %s\n", strerror(session->not_written));
   return LW_EXIT_OTHER;
 }
 

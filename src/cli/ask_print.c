@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ask_print.h"
 
+#include <errno.h>
 #include <stdarg.h>
 #include <stdio.h>
 
@@ -15,10 +16,11 @@ lw_page lw_ask_page(const lw_ask_session *session, lw_text *out) {
 /* What is not whole is not printed, nor anything after it. */
 void lw_ask_flush(lw_ask_session *session, lw_text *text) {
   session->no_memory = session->no_memory || text->failed;
-  bool well = !session->no_memory && !session->not_written;
-  if (well && text->length > 0)
-    session->not_written = fwrite(text->data, 1, text->length, stdout) < text->length;
-  if (well && fflush(stdout) != 0) session->not_written = true;
+  if (!session->no_memory && !session->not_written) {
+    errno = 0;
+    if (text->length > 0) fwrite(text->data, 1, text->length, stdout);
+    if (fflush(stdout) != 0 || ferror(stdout)) session->not_written = errno != 0 ? errno : EIO;
+  }
   lw_text_free(text);
 }
 

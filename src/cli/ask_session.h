@@ -14,7 +14,7 @@ typedef struct lw_ask_session {
   bool kept;        /* the file is this command's own: opened by it, or written */
   bool ended;       /* the input has come to its end */
   bool no_memory;   /* for a page: nothing more is printed, and the command ends */
-  bool not_written; /* a page: likewise */
+  int not_written;  /* why a page was not, as errno: likewise; 0: each was */
   bool skipped[LW_QUESTION_ROWS];
   int asked_count, asked[4 * LW_QUESTION_ROWS]; /* the questions shown, in their turn */
   lw_asked look;
