@@ -224,9 +224,7 @@ static void hold_mass(reading *r, int row) {
   const lw_unit *heavy = lw_unit_find(LW_KIND_UNIT_WEIGHT, "kg/m3", 5);
   const lw_item *item;
   const lw_quantity *mass = quantity(r, 3, &item);
-  double volume_m3 = lw_case_block_m3(&r->c, r->c.courses.block_depth.si), low, high;
-  if (!(volume_m3 > 0.0)) return; /* a measure is missing, or as good as nothing: that is told by itself */
-  double weight = mass->si / volume_m3 * heavy->to_si;
+  double weight = mass->si / lw_case_block_m3(&r->c, r->c.courses.block_depth.si) * heavy->to_si, low, high;
   weights_of_materials(r->tables, &low, &high);
   if (weight >= low && weight <= high) return;
   lw_faults_add(
@@ -260,8 +258,8 @@ static void type_items(reading *r) {
 
 static void keep(reading *r, int row) {
   hold_needed(r, row);
-  if (r->faults->count == r->faults_before) hold_mass(r, row);
-  if (r->faults->count > r->faults_before) return;
+  if (!lw_faults_more(r->faults, r->faults_before)) hold_mass(r, row);
+  if (lw_faults_more(r->faults, r->faults_before)) return;
   if (r->yard->count >= LW_YARD_MAX) {
     lw_faults_add(r->faults, LW_FAULT_TOO_MANY, (lw_cell_place){row, 1}, "", r->block.name,
                   "at most %d blocks", LW_YARD_MAX);

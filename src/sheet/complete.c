@@ -68,7 +68,7 @@ static lw_status complete_as_it_looks(const lw_tables *tables, const lw_defaults
   complete_names(&s);
   lw_complete_defaults(&s);
   lw_complete_hold(&s);
-  c->complete = faults->count == before;
+  c->complete = !lw_faults_more(faults, before);
   return c->complete ? LW_OK : LW_FAULTS;
 }
 
@@ -124,7 +124,7 @@ static lw_status hold_values(const lw_tables *tables, lw_case *c, lw_faults *fau
   lw_completing s = {.tables = tables, .c = c, .faults = faults};
   int before = faults->count;
   lw_complete_ranges(&s);
-  return faults->count == before ? LW_OK : LW_FAULTS;
+  return lw_faults_more(faults, before) ? LW_FAULTS : LW_OK;
 }
 
 lw_status lw_case_complete(const lw_tables *tables, lw_case *c, lw_faults *faults) {

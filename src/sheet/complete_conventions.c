@@ -44,7 +44,7 @@ static void take(lw_completing *s, char *text, int table_row) {
       .item = item, .value = value, .length = strlen(value), .row = word->row, .column = word->column};
   int before = s->faults->count;
   lw_entry_store(&entry, s->c, s->faults);
-  if (s->faults->count == before) mark(item, s->c, table_row);
+  if (!lw_faults_more(s->faults, before)) mark(item, s->c, table_row);
 }
 
 void lw_complete_conventions(lw_completing *s) {

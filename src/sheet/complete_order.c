@@ -4,6 +4,7 @@
 #include "tables/known.h"
 #include "items.h"
 #include "complete.h"
+#include "faults.h"
 #include "values.h"
 
 /* What an order needs beyond a check: the plan in order, and for each allowance left out the row of
@@ -171,14 +172,14 @@ lw_status lw_case_complete_order(const lw_tables *tables, lw_case *c, lw_faults 
   lw_completing s = {.tables = tables, .c = &work, .faults = faults};
   int before = faults->count;
   lw_complete_ranges_of_order(&s);
-  if (faults->count > before) return LW_FAULTS;
+  if (lw_faults_more(faults, before)) return LW_FAULTS;
   bool solid = work.wall.kind.value != LW_WALL_COURSES;
   (solid ? hold_solid : hold_blocks)(&s);
   int runs = count_runs(&s);
   hold_turns(&s, runs);
   hold_radii(&s, runs);
   hold_steps(&s);
-  if (faults->count > before) return LW_FAULTS;
+  if (lw_faults_more(faults, before)) return LW_FAULTS;
   fill_in_lining(&s);
   fill_in(&s);
   fill_in_bulking(&s);

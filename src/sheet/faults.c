@@ -61,6 +61,10 @@ void lw_faults_add(lw_faults *faults, lw_fault_slug slug, lw_cell_place place, c
   va_end(arguments);
 }
 
+bool lw_faults_more(const lw_faults *faults, int before) {
+  return faults->count > before || faults->count >= LW_FAULT_MAX;
+}
+
 static void print_place(const lw_fault *fault, lw_text *out) {
   if (fault->row > 0 && fault->column > 0) {
     lw_text_addf(out, ": row %d, column %d", fault->row, fault->column);

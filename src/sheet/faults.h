@@ -20,4 +20,8 @@ void lw_faults_add(lw_faults *faults, lw_fault_slug slug, lw_cell_place place, c
 #endif
     ;
 
+/** Whether any fault has come since there were `before`. A full list takes no more: of what is read after it
+ *  nothing is told to be well. */
+bool lw_faults_more(const lw_faults *faults, int before);
+
 #endif

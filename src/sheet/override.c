@@ -60,9 +60,7 @@ lw_status lw_sheet_override(const char *argument, int number, lw_case *c, lw_fau
   lw_named_forget(&named, &changed);
   changed.complete = false;
   lw_entry_store(&entry, &changed, faults);
-  if (faults->count > before) {
-    return LW_FAULTS;
-  }
+  if (lw_faults_more(faults, before)) return LW_FAULTS;
   *c = changed;
   return LW_OK;
 }

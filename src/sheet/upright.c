@@ -188,7 +188,7 @@ lw_status lw_upright_read(const char *bytes, size_t length, lw_case *c, lw_uprig
     lw_faults_add(faults, LW_FAULT_EMPTY, (lw_cell_place){1, 1}, "", "",
                   "the header item,value,unit,note and a row an item");
   }
-  return faults->count > before ? LW_FAULTS : LW_OK;
+  return lw_faults_more(faults, before) ? LW_FAULTS : LW_OK;
 }
 
 lw_status lw_sheet_read(const char *bytes, size_t length, lw_case *c, lw_faults *faults) {

@@ -83,6 +83,31 @@ Test(yard, a_block_of_no_material_is_refused) {
   free(yard);
 }
 
+/* A row with any of its cells empty, as many rows as fill the list of faults and go on: no block is kept that
+ * misses a measure, a mass, a name or a price. */
+Test(yard, no_block_is_kept_that_misses_something) {
+  static const char *const CELLS[] = {"A", "400", "200", "300", "50", "6"};
+  enum { COUNT = sizeof CELLS / sizeof *CELLS, EVERY = 1 << COUNT, TIMES = 3 };
+  lw_yard *yard = calloc(1, sizeof *yard);
+  lw_text list = {0};
+  lw_faults faults;
+  cr_assert_not_null(yard);
+  lw_text_add(&list, HEAD);
+  for (int row = 0; row < TIMES * EVERY; row++)
+    for (int i = 0; i < COUNT; i++)
+      lw_text_addf(&list, "%s%s", row >> i & 1 ? CELLS[i] : "", i + 1 < COUNT ? "," : "\n");
+  cr_expect_eq(read_list(list.data, yard, &faults), LW_FAULTS);
+  cr_expect_eq(faults.count, LW_FAULT_MAX);
+  for (int i = 0; i < yard->count; i++) {
+    const lw_yard_block *b = &yard->block[i];
+    cr_expect(b->name[0] != '\0' && b->height_m > 0.0 && b->depth_m > 0.0 && b->items.count == 4 &&
+                  b->price > 0.0,
+              "row %d is kept with %d items", b->row, b->items.count);
+  }
+  lw_text_free(&list);
+  free(yard);
+}
+
 Test(yard, forms_of_one_list) {
   static const char *const lists[] = {
       HEAD "\"Block, grey\",300,200,450,63.5,11.25\n",
