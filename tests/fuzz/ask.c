@@ -3,8 +3,9 @@
 
 #include "fuzz.h"
 
-/* Answers to questions: bytes say which question, what follows up to a line's end is the answer. Whatever is
- * answered, the sheet that comes of it reads without a fault, and one that is refused leaves none. */
+/* Answers to questions, a line each: a question's key, a blank, the answer; a line that begins with no key is
+ * an answer to any question. Whatever is answered, the sheet that comes of it reads without a fault, and one
+ * that is refused leaves none. */
 
 enum { MOST_ANSWERS = 24, ANSWER_BYTES = 120 };
 
@@ -16,6 +17,20 @@ static bool take_line(fuzz_bytes *from, char *line) {
     if (c != '\0' && used + 1 < ANSWER_BYTES) line[used++] = (char)c;
   line[used] = '\0';
   return true;
+}
+
+/* The question of a line; what follows its key is the answer. */
+static const char *key_of(const lw_tables *tables, const char **line) {
+  unsigned sum = 0;
+  for (int i = 0; i < tables->question_count; i++) {
+    const char *key = tables->question[i].key;
+    size_t length = strlen(key);
+    if (strncmp(*line, key, length) != 0 || (*line)[length] != ' ') continue;
+    *line += length + 1;
+    return key;
+  }
+  for (const char *c = *line; *c != '\0'; c++) sum += (unsigned char)*c;
+  return tables->question[sum % (unsigned)tables->question_count].key;
 }
 
 static void expect_whole(const lw_asking_for *asking) {
@@ -35,13 +50,13 @@ int LLVMFuzzerTestOneInput(const uint8_t *bytes, size_t count) {
   fuzz_bytes from = {bytes, count};
   lw_text sheet = {0};
   lw_asking_for asking = {.tables = fuzz_tables()};
-  char answer[ANSWER_BYTES];
+  char line[ANSWER_BYTES];
   for (int i = 0; i < MOST_ANSWERS && from.left > 0; i++) {
     lw_text next = {0};
-    const char *key = asking.tables->question[fuzz_below(&from, (unsigned)asking.tables->question_count)].key;
     faults.count = 0;
     asking.us = i % 2 == 1;
-    if (!take_line(&from, answer)) break;
+    if (!take_line(&from, line)) break;
+    const char *answer = line, *key = key_of(asking.tables, &answer);
     lw_status status = answer[0] == '-' && answer[1] == '\0'
                            ? lw_question_take_back(&asking, key, &next, &faults)
                            : lw_question_answer(&asking, key, answer, &next, &faults);

@@ -5,6 +5,7 @@
 #include <lowwall/lateral.h>
 #include <lowwall/ground.h>
 #include <lowwall/pressure.h>
+#include <lowwall/report.h>
 
 #include "fuzz.h"
 
@@ -71,12 +72,23 @@ static void thrusts(fuzz_bytes *from) {
     FINITE(s.dry_kn_per_m, s.seeping_kn_per_m, s.blocked_kn_per_m, s.plane_angle_rad);
 }
 
-/* All methods at once, on two planes that need not fit each other. */
+/* Every spot of the picture is somewhere. */
+static void drawn(const lw_diagram *d, unsigned how) {
+  const lw_pressure_page page = {d, how & 1 ? "Ask." : "", "A plane",
+                                 how & 2 ? LW_UNITS_US : LW_UNITS_METRIC};
+  lw_drawing drawing = {0};
+  if (lw_draw_pressure(&page, how & 4 ? 95.0 : 180.0, &drawing, NULL) == LW_OK)
+    for (size_t i = 0; i < drawing.spot_count; i++) FINITE(drawing.spot[i].x_mm, drawing.spot[i].y_mm);
+  lw_drawing_free(&drawing);
+}
+
+/* All methods at once, on two planes that need not fit each other; and drawn. */
 static void diagrams(fuzz_bytes *from) {
   static lw_diagram d;
   const lw_diagram_asked asked = {
       .back = plane_of(from), .upright = plane_of(from), .loads_by = (lw_load_pressure)(fuzz_byte(from) % 5)};
   lw_diagram_find(&asked, &d, NULL);
+  FINITE(d.water_kn_per_m, d.loads.push_kn_per_m, d.loads.height_m);
   FUZZ_EXPECT(d.depth_count <= LW_DIAGRAM_DEPTHS);
   for (int i = 0; i < LW_WAY_COUNT; i++)
     if (d.way[i].known) FINITE(d.way[i].level_kn_per_m, d.way[i].level_height_m, d.way[i].mean_k.value);
@@ -84,6 +96,7 @@ static void diagrams(fuzz_bytes *from) {
     for (int k = 0; k < LW_WAY_COUNT; k++)
       FINITE(d.depth[i].stress_kpa, d.depth[i].loads_kpa, d.depth[i].soil_kpa[k].value,
              d.depth[i].uniform_kpa[k].value, d.depth[i].down_to_kn_per_m[k].value);
+  drawn(&d, fuzz_byte(from));
 }
 
 static void coefficients(fuzz_bytes *from) {
