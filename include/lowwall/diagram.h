@@ -67,7 +67,7 @@ typedef struct lw_diagram_depth {
                                           wedge has a thrust and no pressure */
   lw_number uniform_kpa[LW_WAY_COUNT]; /* of it the uniform load */
   lw_number down_to_kn_per_m[LW_WAY_COUNT]; /* of the wedge: its level thrust on the plane as far as here */
-  double load_kpa[LW_SITE_LOAD_MAX];        /* each load of limited width, level, on the back */
+  double load_kpa[LW_SITE_LOAD_MAX];        /* each load of limited width, level, on the back; 0 above it */
   double loads_kpa;                         /* all of them */
 } lw_diagram_depth;
 
@@ -76,7 +76,9 @@ enum { LW_DIAGRAM_STEPS = 10, LW_DIAGRAM_DEPTHS = 640 };
 
 typedef struct lw_diagram {
   lw_diagram_asked asked;
-  lw_load_pressure loads_by;                   /* the theory in use on the back */
+  lw_load_pressure loads_by; /* the theory in use on the back */
+  lw_elastic loads;      /* level, on the back by that theory; nothing where the wedge alone carries them */
+  double water_kn_per_m; /* of standing water, level; a crack full of it sends more, in its way's thrust */
   lw_difference back_differs, upright_differs; /* why formula and wedge may differ */
   lw_diagram_way way[LW_WAY_COUNT];
   lw_number ufc_kp[LW_SOIL_MAX], lancellotta_kp[LW_SOIL_MAX]; /* of each layer, where the back is upright and

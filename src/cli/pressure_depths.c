@@ -21,32 +21,32 @@ static void add_number(told in, lw_number value, int wide, lw_text *text) {
     lw_text_addf(text, "%*s", wide, "-");
 }
 
-static lw_number known(double value) {
-  return (lw_number){value, true};
+/* What is on the back: nothing where only the upright plane is. */
+static lw_number of_back(const lw_diagram_depth *row, double value) {
+  return (lw_number){value, row->depth_m > -1e-9};
+}
+
+static const char *depth_head(lw_units units) {
+  return units == LW_UNITS_US ? "depth ft" : " depth m";
 }
 
 static void add_active(const lw_diagram *d, lw_units units, lw_text *text) {
   static const lw_way COLUMN[] = {LW_WAY_RANKINE, LW_WAY_COULOMB, LW_WAY_LOG_SPIRAL, LW_WAY_ANNEX_C,
                                   LW_WAY_AT_REST};
   const told kpa = {units, "kPa"};
-  bool us = units == LW_UNITS_US;
-  lw_text_add(text, us ? "\nActive and at rest, level part in psf a foot of depth, soil and uniform load\n"
-                         " depth ft soil  stress   water Rankine Coulomb  spiral annex C at rest   loads\n"
-                       : "\nActive and at rest, level part in kPa a metre of depth, soil and uniform load\n"
-                         "  depth m soil  stress   water Rankine Coulomb  spiral annex C at rest   loads\n");
+  lw_text_addf(text,
+               "\nActive and at rest: level pressure of soil and uniform load, %s over the height,\n"
+               "not along the back; stress is upright, water and load in it\n"
+               " %8s soil  stress   water Rankine Coulomb  spiral annex C at rest   loads\n",
+               lw_tell_unit(units, "kPa").text, depth_head(units));
   for (int i = 0; i < d->depth_count; i++) {
     const lw_diagram_depth *row = &d->depth[i];
-    bool on_back = row->depth_m > -1e-9;
-    lw_text_addf(text, "  %7.3f", lw_tell_in(units, "m", row->depth_m));
-    if (on_back)
-      lw_text_addf(text, "%5d", row->layer + 1);
-    else
-      lw_text_addf(text, "%5s", "-");
-    add_number(kpa, (lw_number){row->stress_kpa, on_back}, 8, text);
-    add_number(kpa, (lw_number){row->pore_kpa, on_back}, 8, text);
+    lw_text_addf(text, "  %7.3f%5d", lw_tell_in(units, "m", row->depth_m), row->layer + 1);
+    add_number(kpa, of_back(row, row->stress_kpa), 8, text);
+    add_number(kpa, of_back(row, row->pore_kpa), 8, text);
     for (size_t k = 0; k < sizeof COLUMN / sizeof *COLUMN; k++)
       add_number(kpa, row->soil_kpa[COLUMN[k]], 8, text);
-    add_number(kpa, known(row->loads_kpa), 8, text);
+    add_number(kpa, of_back(row, row->loads_kpa), 8, text);
     lw_text_add(text, "\n");
   }
 }
@@ -56,13 +56,14 @@ static void add_passive(const lw_diagram *d, lw_units units, lw_text *text) {
                                   LW_WAY_PASSIVE_ANNEX_C};
   const told kpa = {units, "kPa"}, push = {units, "kN/m"};
   lw_text_addf(text,
-               "\nPassive, the same; and the wedges' level thrust on the plane as far down as here, %s\n"
+               "\nPassive, the same, beside the effective stress; wedge act and wedge pas: the level\n"
+               "thrust of a wedge on the plane as far down as here, active and passive, %s\n"
                " %8s  effective  Rankine  Coulomb   spiral  annex C  wedge act  wedge pas\n",
-               lw_tell_unit(units, "kN/m").text, units == LW_UNITS_US ? "depth ft" : " depth m");
+               lw_tell_unit(units, "kN/m").text, depth_head(units));
   for (int i = 0; i < d->depth_count; i++) {
     const lw_diagram_depth *row = &d->depth[i];
     lw_text_addf(text, "  %7.3f", lw_tell_in(units, "m", row->depth_m));
-    add_number(kpa, known(row->effective_kpa), 11, text);
+    add_number(kpa, of_back(row, row->effective_kpa), 11, text);
     for (size_t k = 0; k < sizeof COLUMN / sizeof *COLUMN; k++)
       add_number(kpa, row->soil_kpa[COLUMN[k]], 9, text);
     add_number(push, row->down_to_kn_per_m[LW_WAY_WEDGE], 11, text);
@@ -77,9 +78,10 @@ static void add_loads(const lw_diagram *d, lw_units units, lw_text *text) {
   const told kpa = {units, "kPa"};
   char name[24];
   if (back->load_count == 0 && back->surcharge_kpa <= 0.0) return;
-  lw_text_addf(text, "\nThe part of each load, level, %s; at a distance by the %s\n %8s",
-               lw_tell_unit(units, "kPa").text, lw_load_theory_title(d->loads_by),
-               units == LW_UNITS_US ? "depth ft" : " depth m");
+  lw_text_addf(text, "\nThe part of each load, level, %s", lw_tell_unit(units, "kPa").text);
+  if (back->load_count > 0)
+    lw_text_addf(text, "; at a distance by the %s", lw_load_theory_title(d->loads_by));
+  lw_text_addf(text, "\n %8s", depth_head(units));
   if (back->surcharge_kpa > 0.0) lw_text_add(text, "  uniform,  uniform,");
   for (int k = 0; k < back->load_count; k++)
     lw_text_addf(text, "%12s", lw_diagram_load_name(d, k, name, sizeof name));
@@ -92,7 +94,7 @@ static void add_loads(const lw_diagram *d, lw_units units, lw_text *text) {
       add_number(kpa, row->uniform_kpa[LW_WAY_COULOMB], 10, text);
       add_number(kpa, row->uniform_kpa[LW_WAY_AT_REST], 10, text);
     }
-    for (int k = 0; k < back->load_count; k++) add_number(kpa, known(row->load_kpa[k]), 12, text);
+    for (int k = 0; k < back->load_count; k++) add_number(kpa, of_back(row, row->load_kpa[k]), 12, text);
     lw_text_add(text, "\n");
   }
 }
@@ -127,19 +129,16 @@ void lw_pressure_depths_csv(const lw_diagram *diagram, lw_text *text) {
   csv_head(diagram, text);
   for (int i = 0; i < diagram->depth_count; i++) {
     const lw_diagram_depth *row = &diagram->depth[i];
-    bool on_back = row->depth_m > -1e-9;
-    lw_text_addf(text, "%.9g,", row->depth_m);
-    if (on_back) lw_text_addf(text, "%d", row->layer + 1);
-    csv_number((lw_number){row->stress_kpa, on_back}, text);
-    csv_number((lw_number){row->pore_kpa, on_back}, text);
-    csv_number((lw_number){row->effective_kpa, on_back}, text);
+    lw_text_addf(text, "%.9g,%d", row->depth_m, row->layer + 1);
+    csv_number(of_back(row, row->stress_kpa), text);
+    csv_number(of_back(row, row->pore_kpa), text);
+    csv_number(of_back(row, row->effective_kpa), text);
     for (int k = 0; k < LW_WAY_COUNT; k++) {
       bool wedge = k == LW_WAY_WEDGE || k == LW_WAY_PASSIVE_WEDGE;
       csv_number(wedge ? row->down_to_kn_per_m[k] : row->soil_kpa[k], text);
       if (!wedge) csv_number(row->uniform_kpa[k], text);
     }
-    for (int k = 0; k < diagram->asked.back.load_count; k++)
-      csv_number((lw_number){row->load_kpa[k], true}, text);
+    for (int k = 0; k < diagram->asked.back.load_count; k++) csv_number(of_back(row, row->load_kpa[k]), text);
     lw_text_add(text, "\n");
   }
 }

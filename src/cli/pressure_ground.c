@@ -80,7 +80,7 @@ static bool names_fit(lw_completing *s) {
       lw_complete_fault(s, LW_FAULT_CONTRADICTION, &load->kind,
                         "a load on the ground behind: uniform, strip, line or point");
   }
-  return s->faults->count == before;
+  return !lw_faults_more(s->faults, before);
 }
 
 void lw_pressure_ground_hold(lw_case *c, lw_faults *faults) {

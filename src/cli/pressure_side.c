@@ -76,12 +76,12 @@ static void add_way(const lw_diagram *d, lw_way way, lw_units units, lw_text *te
     lw_text_addf(text, " %+8.1f\n", fabs(against.value) < 5e-7 ? 0.0 : 100.0 * against.value);
 }
 
-static void add_notes(const lw_diagram *d, lw_text *text) {
+static void add_notes(const lw_diagram *d, lw_units units, lw_text *text) {
   const lw_page page = {.out = text, .style = {.columns = 80}};
   for (int i = 0; i < LW_WAY_COUNT; i++) {
     lw_text notes = {0};
     char prefix[48];
-    if (d->way[i].known) lw_way_notes(d, (lw_way)i, &notes);
+    if (d->way[i].known) lw_way_notes(d, (lw_way)i, units, &notes);
     lw_print(prefix, sizeof prefix, "  %s%s%s: ", lw_way_title((lw_way)i), i == LW_WAY_AT_REST ? "" : ", ",
              i == LW_WAY_AT_REST ? "" : lw_state_title(d->way[i].state));
     lw_page_say_text(&page, prefix, &notes);
@@ -143,9 +143,12 @@ static void add_loads(const lw_diagram *d, lw_units units, lw_text *text) {
                    lw_tell_in(units, "m", all ? by[k].height_m : by[k].load[i].height_m));
     lw_text_add(text, "\n");
   }
-  lw_text_addf(text, "  Used beside the active formulas: %s. The wedge carries them itself: %s more.\n",
-               lw_load_theory_title(d->loads_by),
-               lw_tell_amount(units, "kN/m", d->way[LW_WAY_WEDGE].loads.push_kn_per_m, 3).text);
+  const lw_diagram_way *wedge = &d->way[LW_WAY_WEDGE];
+  lw_text_addf(text, "  Used beside the active formulas: %s.", lw_load_theory_title(d->loads_by));
+  if (wedge->known)
+    lw_text_addf(text, " The wedge carries them itself: %s more.",
+                 lw_tell_amount(units, "kN/m", wedge->loads.push_kn_per_m, 3).text);
+  lw_text_add(text, "\n");
   lw_text_add(text, "  Where the soil resists none is counted: they may be gone by then.\n");
 }
 
@@ -165,13 +168,13 @@ void lw_pressure_side_text(const lw_diagram *diagram, lw_units units, lw_text *t
                     "  the level part of the thrust and the loads at a distance; Coulomb%: what it has more\n"
                     "  than Coulomb's of its state.");
   if (wet)
-    lw_text_addf(text, " The water's %s, level, come on top of each.",
-                 lw_tell_amount(units, "kN/m", diagram->way[LW_WAY_COULOMB].thrust.water_kn_per_m, 3).text);
+    lw_text_addf(text, " The water's %s, level, comes on top of each.",
+                 lw_tell_amount(units, "kN/m", diagram->water_kn_per_m, 3).text);
   lw_text_add(text, "\n");
   if (diagram->asked.back.seismic.horizontal > 0.0 || fabs(diagram->asked.back.seismic.vertical) > 0.0)
     lw_text_add(
         text, "  The earthquake is a force of its own: in thrust and level all, in no K and in no depth.\n");
-  add_notes(diagram, text);
+  add_notes(diagram, units, text);
   if (diagram->asked.back.layer_count > 1) add_layer_coefficients(diagram, text);
   add_published(diagram, text);
   add_loads(diagram, units, text);

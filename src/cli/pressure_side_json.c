@@ -82,7 +82,7 @@ static void set_way(const lw_diagram *d, lw_way way, json_t *out) {
   lw_formula_set(out, "level_height_m", w->level_height_m, reason);
   set_number(out, "against_coulomb", lw_way_against_coulomb(d, way), reason != NULL ? reason : "no-demand");
   lw_json_set_flag(out, "passive_unsafe", t->passive_unsafe);
-  lw_way_notes(d, way, &notes);
+  lw_way_notes(d, way, LW_UNITS_METRIC, &notes);
   lw_json_set_text(out, "note", notes.data);
   lw_text_free(&notes);
 }
@@ -99,7 +99,7 @@ static void set_published(const lw_diagram *d, json_t *out) {
 static void set_depth(const lw_diagram *d, const lw_diagram_depth *row, json_t *out) {
   bool on_back = row->depth_m > -1e-9;
   lw_formula_set(out, "depth_m", row->depth_m, NULL);
-  lw_json_set_count(out, "soil", on_back ? row->layer + 1 : 1);
+  lw_json_set_count(out, "soil", row->layer + 1);
   set_number(out, "stress_kpa", (lw_number){row->stress_kpa, on_back}, "above-the-back");
   set_number(out, "water_kpa", (lw_number){row->pore_kpa, on_back}, "above-the-back");
   set_number(out, "effective_kpa", (lw_number){row->effective_kpa, on_back}, "above-the-back");
@@ -118,7 +118,7 @@ static void set_depth(const lw_diagram *d, const lw_diagram_depth *row, json_t *
   }
   json_t *loads = lw_json_list(out, "loads");
   for (int i = 0; i < d->asked.back.load_count; i++)
-    lw_formula_set(lw_json_entry(loads), "level_kpa", row->load_kpa[i], NULL);
+    set_number(lw_json_entry(loads), "level_kpa", (lw_number){row->load_kpa[i], on_back}, "above-the-back");
 }
 
 void lw_pressure_side_json(const lw_diagram *diagram, json_t *out) {

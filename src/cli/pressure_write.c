@@ -8,6 +8,7 @@
 #include "pressure/methods.h"
 #include "pressure_side.h"
 #include "report/difference.h"
+#include "report/page.h"
 
 /* The answer of `lowwall pressure` in words and in keys. */
 
@@ -87,7 +88,26 @@ static void add_loads(const lw_pressure_run *run, lw_text *text) {
   if (run->plane.load_count == 0) return;
   lw_text_add(text, run->method == LW_PRESSURE_WEDGE
                         ? "  The loads at a distance are in it.\n"
-                        : "  The loads at a distance are not in it: they stand beside all methods below.\n");
+                        : "  The loads at a distance are not in the thrust: they stand beside all methods "
+                          "below.\n");
+}
+
+/* Why formula and wedge are not the same. */
+static void add_difference(const lw_pressure_run *run, lw_text *text) {
+  const lw_page page = {.out = text, .style = {.columns = 80}};
+  if (run->curved)
+    lw_page_say(&page, "  ",
+                "The wedge fails along a plane, which resists more than soil does behind a rough wall.");
+  else if (run->faulty)
+    lw_page_sayf(&page, "  ", "FAULTY: %s.", lw_reason_sentence(LW_REASON_WEDGE_DISAGREES));
+  else if (is_layered(&run->plane))
+    lw_page_sayf(&page, "  ", "They need not agree: %s.",
+                 lw_difference_words(lw_plane_difference(&run->plane)));
+  else if (!lw_plane_is_plain(&run->plane))
+    lw_page_say(
+        &page, "  ",
+        "They need not agree: cohesion, water or ground at the friction angle is in play, and formula "
+        "and wedge take these in differently. Use the less favourable.");
 }
 
 static void add_wedge(const lw_pressure_run *run, lw_units units, lw_text *text) {
@@ -96,22 +116,19 @@ static void add_wedge(const lw_pressure_run *run, lw_units units, lw_text *text)
     return;
   }
   lw_tell_name unit = lw_tell_unit(units, "kN/m");
+  double degrees = run->wedge.plane_angle_rad * LW_DEG_PER_RAD;
+  lw_amount back = lw_tell_amount(units, "m", run->wedge.reach_m, 3);
+  if (run->method == LW_PRESSURE_WEDGE) {
+    lw_text_addf(text, "  its plane        %10.2f deg, %s back\n", degrees, back.text);
+    return;
+  }
   double gap = run->wedge.thrust_kn_per_m - run->thrust.total_kn_per_m;
   if (fabs(gap) < 1e-6 * fmax(run->thrust.total_kn_per_m, 1e-3)) gap = 0.0; /* rounding is no difference */
-  lw_text_addf(text, "  wedge            %10.4f %s, difference %.3g %s; plane at %.2f deg, %s back\n",
-               push(units, run->wedge.thrust_kn_per_m), unit.text, push(units, gap), unit.text,
-               run->wedge.plane_angle_rad * LW_DEG_PER_RAD,
-               lw_tell_amount(units, "m", run->wedge.reach_m, 3).text);
-  if (run->curved)
-    lw_text_add(text, "  The wedge fails along a plane, which resists more than soil does behind a rough\n"
-                      "  wall.\n");
-  else if (run->faulty)
-    lw_text_addf(text, "  FAULTY: %s.\n", lw_reason_sentence(LW_REASON_WEDGE_DISAGREES));
-  else if (is_layered(&run->plane))
-    lw_text_addf(text, "  They need not agree: %s.\n", lw_difference_words(lw_plane_difference(&run->plane)));
-  else if (!lw_plane_is_plain(&run->plane))
-    lw_text_add(text, "  They need not agree: cohesion, water or ground at the friction angle is in play,\n"
-                      "  and formula and wedge take these in differently. Use the less favourable.\n");
+  lw_text_addf(text, "  %-16s %10.4f %s, difference %.3g %s; plane at %.2f deg, %s back\n",
+               run->plane.load_count > 0 ? "wedge with loads" : "wedge",
+               push(units, run->wedge.thrust_kn_per_m), unit.text, push(units, gap), unit.text, degrees,
+               back.text);
+  add_difference(run, text);
 }
 
 const char *lw_pressure_run_source(const lw_pressure_run *run) {

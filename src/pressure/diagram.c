@@ -83,7 +83,8 @@ static lw_number mean_k(const lw_diagram_way *w, const lw_plane *plane) {
   double share = w->upright ? 1.0 : cos(theta) * cos(beta) / cos(theta - beta);
   double sum =
       lw_stress_down_to(plane, plane->height_m).sum_kn_per_m + share * plane->surcharge_kpa * plane->height_m;
-  return (lw_number){(w->thrust.total_kn_per_m - w->thrust.seismic_kn_per_m) / sum, sum > 0.0};
+  if (!(sum > 0.0)) return (lw_number){0.0, false}; /* soil that the water carries presses on nothing */
+  return (lw_number){(w->thrust.total_kn_per_m - w->thrust.seismic_kn_per_m) / sum, true};
 }
 
 static void set_level(lw_diagram_way *w, double force, double moment) {
@@ -152,12 +153,21 @@ static void find_published(lw_diagram *d) {
   }
 }
 
+/* What comes on top of every way: standing water, and loads where the wedge alone does not carry them. */
+static void find_beside(lw_diagram *d) {
+  const lw_plane *back = &d->asked.back;
+  lw_thrust open = {0};
+  lw_thrust_add_water(back, &open);
+  d->water_kn_per_m = open.water_kn_per_m;
+  d->loads = (lw_elastic){0};
+  if (d->loads_by != LW_LOAD_PRESSURE_WEDGE) d->loads = lw_elastic_push_on(back, d->loads_by);
+}
+
 /* Each load's push on the back, and its pressure at every even step of depth. */
 static void record_loads(const lw_diagram *d, const lw_working *working) {
   const lw_plane *back = &d->asked.back;
   if (working == NULL || back->load_count == 0 || d->loads_by == LW_LOAD_PRESSURE_WEDGE) return;
-  lw_elastic push = lw_elastic_push_on(back, d->loads_by);
-  lw_elastic_record(back, d->loads_by, &push, working);
+  lw_elastic_record(back, d->loads_by, &d->loads, working);
   for (int i = 0; i < back->load_count; i++) {
     char title[96];
     lw_print(title, sizeof title, "Load at a distance %d of %d, level pressure pe in tenths of the height",
@@ -190,6 +200,8 @@ static void refuse(lw_diagram *d, const lw_error *error) {
                                  .error = *error};
   for (int i = 0; i < LW_SOIL_MAX; i++) d->ufc_kp[i] = d->lancellotta_kp[i] = (lw_number){0.0, false};
   d->back_differs = d->upright_differs = LW_DIFFER_NOT;
+  d->loads = (lw_elastic){0};
+  d->water_kn_per_m = 0.0;
   d->depth_count = 0;
 }
 
@@ -204,6 +216,7 @@ void lw_diagram_find(const lw_diagram_asked *asked, lw_diagram *diagram, const l
   diagram->back_differs = lw_plane_difference(&asked->back);
   diagram->upright_differs = lw_plane_difference(&asked->upright);
   for (int i = 0; i < LW_WAY_COUNT; i++) find_way(diagram, (lw_way)i, working);
+  find_beside(diagram);
   record_loads(diagram, working);
   find_published(diagram);
   lw_diagram_fill_depths(diagram);

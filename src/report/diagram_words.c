@@ -96,9 +96,24 @@ static void say_of_curves(const lw_diagram *d, lw_way way, lw_text *out, size_t 
   bool spiral = way == LW_WAY_LOG_SPIRAL || way == LW_WAY_PASSIVE_LOG_SPIRAL;
   if (passive && spiral && d->asked.back.wall_friction_rad > 1e-9)
     say(out, begun, "An upper bound: 2 % high with a half-rough wall, 3 to 10 % with one as rough as soil.");
-  if (passive && !spiral) say(out, begun, "Stresses that the soil can bear: on the low, cautious side.");
+  if (passive && !spiral && !has_cohesion(&d->asked.back))
+    say(out, begun, "Stresses that the soil can bear: on the low, cautious side.");
   if (!passive && !spiral && leans)
     say(out, begun, "On a back that soil lies on it may be a little low: set the wedge beside it.");
+  if (!spiral && has_cohesion(&d->asked.back) && fabs(d->asked.back.wall_friction_rad) > 1e-9)
+    say(out, begun,
+        "Its cohesion sticks to the wall as well, as far as friction does; the other methods' does not.");
+}
+
+/* A crack that may fill stands in no row: each way has its own depth of it. */
+static void say_of_crack(const lw_diagram *d, lw_way way, lw_units units, lw_text *out, size_t begun) {
+  const lw_thrust *t = &d->way[way].thrust;
+  char words[160];
+  if (!(t->water_kn_per_m > d->water_kn_per_m + 1e-9)) return;
+  lw_print(words, sizeof words, "Its crack, %s deep, full of water: with it all water sends %s, level.",
+           lw_tell_amount(units, "m", t->crack_depth_m, 3).text,
+           lw_tell_amount(units, "kN/m", t->water_kn_per_m, 3).text);
+  say(out, begun, words);
 }
 
 static void say_of_wedge(const lw_diagram *d, lw_way way, lw_text *out, size_t begun) {
@@ -109,7 +124,7 @@ static void say_of_wedge(const lw_diagram *d, lw_way way, lw_text *out, size_t b
   if (way == LW_WAY_WEDGE || d->back_differs != LW_DIFFER_LOADS) say(out, begun, words);
 }
 
-void lw_way_notes(const lw_diagram *diagram, lw_way way, lw_text *out) {
+void lw_way_notes(const lw_diagram *diagram, lw_way way, lw_units units, lw_text *out) {
   const lw_diagram_way *w = &diagram->way[way];
   size_t begun = out->length;
   if (!w->known) {
@@ -130,6 +145,7 @@ void lw_way_notes(const lw_diagram *diagram, lw_way way, lw_text *out) {
     say_of_wedge(diagram, way, out, begun);
   else
     say_of_formulas(diagram, way, out, begun);
+  say_of_crack(diagram, way, units, out, begun);
 }
 
 const char *lw_diagram_load_name(const lw_diagram *diagram, int load, char *out, size_t size) {

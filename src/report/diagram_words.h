@@ -12,7 +12,7 @@ const char *lw_load_theory_title(lw_load_pressure by);
 
 /* Where a method does not apply to this plane, or on which side it errs, as sentences; nothing added where
  * there is nothing to say. Why a way has no answer is one of them. */
-void lw_way_notes(const lw_diagram *diagram, lw_way way, lw_text *out);
+void lw_way_notes(const lw_diagram *diagram, lw_way way, lw_units units, lw_text *out);
 
 /* A load of limited width by its number on the sheet: "load 2"; what no item gave is the wall above. */
 const char *lw_diagram_load_name(const lw_diagram *diagram, int load, char *out, size_t size);

@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "../checks/random_wall.h"
+#include "random_plane.h"
 #include "support.h"
 
 /* All methods side by side and the pressure against depth: what books print, then what must be so on any
@@ -20,14 +21,6 @@ static const lw_diagram *diagram_of(const lw_diagram_asked *asked) {
   return &made[turn];
 }
 
-static lw_layer soil_of(double bottom_m, double weight, double friction_deg, double cohesion_kpa) {
-  return (lw_layer){.bottom_m = bottom_m,
-                    .friction_rad = RAD(friction_deg),
-                    .cohesion_kpa = cohesion_kpa,
-                    .unit_weight_kn_per_m3 = weight,
-                    .saturated_unit_weight_kn_per_m3 = weight};
-}
-
 static double at(const lw_diagram *d, lw_way way, double depth_m, bool below) {
   lw_number kpa = lw_diagram_soil_kpa(d, way, depth_m, below);
   cr_assert(kpa.known, "%s at %g m", lw_way_slug(way), depth_m);
@@ -40,8 +33,8 @@ Test(diagram, a_book_s_passive_pressures_in_two_layers) {
   plane.height_m = 3.0;
   plane.water_depth_m = 2.0;
   plane.layer_count = 2;
-  plane.layer[0] = soil_of(2.0, 15.72, 30.0, 0.0);
-  plane.layer[1] = soil_of(INFINITY, 18.86, 26.0, 10.0);
+  plane.layer[0] = pressure_soil(2.0, 15.72, 30.0, 0.0);
+  plane.layer[1] = pressure_soil(INFINITY, 18.86, 26.0, 10.0);
   lw_diagram_asked asked = lw_diagram_ask(&plane);
   const lw_diagram *d = diagram_of(&asked);
   cr_expect_float_eq(at(d, LW_WAY_PASSIVE_RANKINE, 2.0, false), 94.32, 0.006);
@@ -58,8 +51,8 @@ Test(diagram, a_book_s_active_pressures_under_a_load) {
   plane.water_unit_weight_kn_per_m3 = 9.8;
   plane.surcharge_kpa = 50.0;
   plane.layer_count = 2;
-  plane.layer[0] = soil_of(5.0, 18.0, 38.0, 0.0);
-  plane.layer[1] = soil_of(INFINITY, 20.0, 28.0, 10.0);
+  plane.layer[0] = pressure_soil(5.0, 18.0, 38.0, 0.0);
+  plane.layer[1] = pressure_soil(INFINITY, 20.0, 28.0, 10.0);
   lw_diagram_asked asked = lw_diagram_ask(&plane);
   const lw_diagram *d = diagram_of(&asked);
   cr_expect_float_eq(at(d, LW_WAY_RANKINE, 0.0, true), 12.0, 0.5);
@@ -82,43 +75,6 @@ Test(diagram, a_book_s_strip) {
   for (int i = 0; i < 3; i++)
     cr_expect_float_eq(lw_elastic_kpa_on(&plane, 0, LW_LOAD_PRESSURE_DOUBLED, printed[i][0] * FT) / PSF,
                        printed[i][1], 0.12);
-}
-
-static void add_loads(dice *d, lw_plane *plane) {
-  plane->load_count = dice_pick(d, 4);
-  for (int i = 0; i < plane->load_count; i++) {
-    double near = dice_between(d, 0.0, 2.0), below = dice_pick(d, 2) * dice_between(d, 0.0, 0.4);
-    bool strip = dice_pick(d, 2);
-    plane->load[i] = (lw_plane_load){.near_m = near,
-                                     .far_m = strip ? near + dice_between(d, 0.1, 3.0) : near,
-                                     .pressure_kpa = strip ? dice_between(d, 1.0, 20.0) : 0.0,
-                                     .force_kn_per_m = strip ? 0.0 : dice_between(d, 1.0, 8.0),
-                                     .below_m = below,
-                                     .point = !strip && dice_pick(d, 2)};
-  }
-}
-
-static lw_plane random_plane(dice *d) {
-  lw_plane plane = pressure_plane(30.0);
-  double bottom = 0.0, least = 90.0;
-  plane.height_m = dice_between(d, 0.4, 3.5);
-  plane.layer_count = 1 + dice_pick(d, 4);
-  for (int i = 0; i < plane.layer_count; i++) {
-    double friction = dice_between(d, 18.0, 42.0), weight = dice_between(d, 12.0, 20.0);
-    bottom += dice_between(d, 0.1, 1.2);
-    least = fmin(least, friction);
-    plane.layer[i] = soil_of(i + 1 < plane.layer_count ? bottom : INFINITY, weight, friction,
-                             dice_pick(d, 3) == 0 ? dice_between(d, 0.0, 6.0) : 0.0);
-    plane.layer[i].saturated_unit_weight_kn_per_m3 = weight + dice_between(d, 0.0, 3.0);
-  }
-  if (dice_pick(d, 2)) plane.slope_rad = RAD(dice_between(d, 0.0, 0.8 * least));
-  if (dice_pick(d, 2)) plane.water_depth_m = dice_between(d, 0.0, 3.0);
-  if (dice_pick(d, 2)) plane.surcharge_kpa = dice_between(d, 0.0, 15.0);
-  plane.batter_rad = RAD(dice_between(d, -8.0, 15.0)) * dice_pick(d, 2);
-  plane.wall_friction_rad = RAD(dice_between(d, 0.0, 0.7 * least));
-  plane.crack = (lw_crack)dice_pick(d, 3);
-  add_loads(d, &plane);
-  return plane;
 }
 
 static bool is_curve(const lw_diagram *d, lw_way way) {
@@ -192,7 +148,7 @@ Test(diagram, the_area_is_the_thrust) {
   dice d = {90125};
   int cohesive = 0, layered = 0;
   for (int i = 0; i < PLANES; i++) {
-    lw_plane plane = random_plane(&d);
+    lw_plane plane = pressure_random_plane(&d);
     lw_diagram_asked asked = lw_diagram_ask(&plane);
     const lw_diagram *made = diagram_of(&asked);
     hold_areas(made, i);
@@ -207,7 +163,7 @@ Test(diagram, the_area_is_the_thrust) {
 Test(diagram, the_loads_area_is_their_push) {
   dice d = {611};
   for (int i = 0; i < FEW; i++) {
-    lw_plane plane = random_plane(&d);
+    lw_plane plane = pressure_random_plane(&d);
     lw_diagram_asked asked = lw_diagram_ask(&plane);
     asked.loads_by = (lw_load_pressure)(LW_LOAD_PRESSURE_HALF_SPACE + dice_pick(&d, 3));
     const lw_diagram *made = diagram_of(&asked);
@@ -247,7 +203,7 @@ static void expect_same(const lw_diagram *a, const lw_diagram *b, double within,
 Test(diagram, a_layer_may_be_cut_anywhere) {
   dice d = {4711};
   for (int i = 0; i < FEW; i++) {
-    lw_plane plane = random_plane(&d), cut = plane;
+    lw_plane plane = pressure_random_plane(&d), cut = plane;
     double from = 0.0;
     if (plane.layer_count > 3) continue;
     /* The triangle of a crack is a line from end to end of a layer, and another one in each of its parts. */
@@ -268,7 +224,7 @@ Test(diagram, a_layer_may_be_cut_anywhere) {
 Test(diagram, loads_of_nothing_change_nothing) {
   dice d = {31};
   for (int i = 0; i < FEW; i++) {
-    lw_plane plane = random_plane(&d), more = plane;
+    lw_plane plane = pressure_random_plane(&d), more = plane;
     for (int k = 0; k < 2 && more.load_count < LW_SITE_LOAD_MAX; k++)
       more.load[more.load_count++] = (lw_plane_load){.near_m = 0.3 + k, .far_m = 0.3 + 2.0 * k};
     lw_diagram_asked one = lw_diagram_ask(&plane), other = lw_diagram_ask(&more);
@@ -280,7 +236,7 @@ Test(diagram, loads_of_nothing_change_nothing) {
 Test(diagram, strips_side_by_side_are_one) {
   dice d = {77};
   for (int i = 0; i < FEW; i++) {
-    lw_plane plane = random_plane(&d);
+    lw_plane plane = pressure_random_plane(&d);
     double near = dice_between(&d, 0.1, 1.0), middle = near + dice_between(&d, 0.1, 1.0),
            far = middle + dice_between(&d, 0.1, 1.0);
     plane.load_count = 1;
@@ -323,7 +279,7 @@ Test(diagram, on_a_plain_plane_wedge_and_coulomb_agree) {
 Test(diagram, states_stand_in_their_order) {
   dice d = {5};
   for (int i = 0; i < FEW; i++) {
-    lw_plane plane = random_plane(&d);
+    lw_plane plane = pressure_random_plane(&d);
     plane.slope_rad = plane.batter_rad = plane.wall_friction_rad = 0.0;
     lw_diagram_asked asked = lw_diagram_ask(&plane);
     const lw_diagram *made = diagram_of(&asked);

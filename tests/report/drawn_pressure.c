@@ -11,6 +11,8 @@
 #include <math.h>
 #include <string.h>
 
+#include "../pressure/random_plane.h"
+#include "../pressure/support.h"
 #include "on_paper.h"
 
 enum { WALLS = 60 / RANDOM_SHARE, LINES_MAX = 32 };
@@ -91,6 +93,36 @@ static void expect_areas(const lw_drawing *drawing) {
     double within = ORDER[i] == LW_WAY_WEDGE ? 1e-7 : 1e-9; /* the searched one */
     cr_expect_lt(fabs(drawn - level), within * fmax(fabs(level), 1.0), "%s: %s %.12g, drawn %.12g", name,
                  lw_way_slug(ORDER[i]), level, drawn);
+  }
+}
+
+/* Ground steeper than one of its layers: no formula has an answer, and loads and water push all the same. */
+Test(drawn_pressure, what_comes_on_top_is_said_without_a_method) {
+  dice d = {41};
+  for (int i = 0; i < 8; i++) {
+    lw_plane plane = pressure_random_plane(&d);
+    plane.slope_rad = plane.layer[0].friction_rad + RAD(1.0);
+    plane.slope_run_m = 2.0;
+    plane.water_depth_m = plane.height_m * dice_between(&d, 0.1, 0.9);
+    plane.load_count = 1;
+    plane.load[0] = (lw_plane_load){.near_m = 0.5, .far_m = 0.5, .force_kn_per_m = 4.0};
+    lw_diagram_asked asked = lw_diagram_ask(&plane);
+    lw_diagram_find(&asked, &diagram, NULL);
+    cr_assert(!diagram.way[LW_WAY_COULOMB].known);
+    const lw_pressure_page page = {&diagram, "", "", LW_UNITS_METRIC};
+    double deep = plane.height_m - plane.water_depth_m;
+    char water[60], load[60];
+    lw_print(water, sizeof water, "water: %.2f kN/m", 0.5 * 9.81 * deep * deep);
+    lw_print(load, sizeof load, "load 1, elastic half-space: %.2f kN/m",
+             lw_elastic_push_on(&plane, LW_LOAD_PRESSURE_HALF_SPACE).push_kn_per_m);
+    lw_drawing drawing = {0};
+    lw_text svg = {0};
+    cr_assert_eq(lw_draw_pressure(&page, 180.0, &drawing, NULL), LW_OK);
+    cr_assert_eq(lw_drawing_svg(&drawing, &svg), LW_OK);
+    cr_expect_not_null(strstr(svg.data, water), "plane %d: %s", i, water);
+    cr_expect_not_null(strstr(svg.data, load), "plane %d: %s", i, load);
+    lw_text_free(&svg);
+    lw_drawing_free(&drawing);
   }
 }
 

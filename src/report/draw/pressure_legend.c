@@ -3,6 +3,7 @@
 
 #include "base/amount.h"
 #include "base/print.h"
+#include "base/tell.h"
 #include "pressure_view.h"
 #include "report/diagram_words.h"
 
@@ -10,19 +11,26 @@
 
 static const double STROKE_MM = 9.0, WORDS_MM = 14.5;
 
-/* "2.01 kN/m" */
-static lw_amount push_of(const lw_pressure_view *v, double kn_per_m) {
-  return lw_amount_of(v->page->units, LW_KIND_LINE_LOAD, kn_per_m, 2);
+lw_amount lw_pressure_push(const lw_pressure_view *v, double kn_per_m) {
+  lw_units units = v->page->units;
+  return lw_tell_amount(units, "kN/m", kn_per_m, units == LW_UNITS_US ? 0 : 2);
 }
 
+/* The name of at rest is its state. */
 static void say_state(const lw_pressure_view *v, lw_way way, char *out, size_t size) {
   const lw_diagram_way *w = &v->d->way[way];
+  bool rests = way == LW_WAY_AT_REST, cracked = w->thrust.water_kn_per_m > v->d->water_kn_per_m + 1e-9;
+  char crack[100] = "";
+  if (cracked)
+    lw_print(crack, sizeof crack, " (and %s of water, its crack full)",
+             lw_pressure_push(v, w->thrust.water_kn_per_m).text);
   if (!w->known)
-    lw_print(out, size, "%s none: %s", lw_state_title(w->state), w->error.text);
+    lw_print(out, size, "%s%snone: %s", rests ? "" : lw_state_title(w->state), rests ? "" : " ",
+             w->error.text);
   else
-    lw_print(out, size, "%s%s%s%s", way == LW_WAY_AT_REST ? "" : lw_state_title(w->state),
-             way == LW_WAY_AT_REST ? "" : " ", push_of(v, w->thrust.horizontal_kn_per_m).text,
-             w->thrust.passive_unsafe ? " (UNSAFE: a plane, and the wall is rough)" : "");
+    lw_print(out, size, "%s%s%s%s%s", rests ? "" : lw_state_title(w->state), rests ? "" : " ",
+             lw_pressure_push(v, w->thrust.horizontal_kn_per_m).text,
+             w->thrust.passive_unsafe ? " (UNSAFE: a plane, and the wall is rough)" : "", crack);
 }
 
 static double line(lw_pressure_view *v, double y_mm, lw_pen pen, const char *letter, const char *words) {
@@ -55,12 +63,11 @@ static double ways(lw_pressure_view *v, double y_mm) {
 
 static double loads(lw_pressure_view *v, double y_mm) {
   const lw_plane *back = &v->d->asked.back;
-  const lw_elastic *push = &v->d->way[LW_WAY_COULOMB].loads;
   const lw_diagram_way *coulomb = &v->d->way[LW_WAY_COULOMB];
   char words[200];
   if (back->surcharge_kpa > 0.0 && coulomb->known) {
     lw_print(words, sizeof words, "of the uniform load, by Coulomb: %s of its thrust, level",
-             push_of(v, coulomb->thrust.surcharge_kn_per_m * cos(coulomb->thrust.angle_rad)).text);
+             lw_pressure_push(v, coulomb->thrust.surcharge_kn_per_m * cos(coulomb->thrust.angle_rad)).text);
     y_mm = line(v, y_mm, LW_PEN_FINE, "q", words);
   }
   for (int i = 0; v->d->loads_by != LW_LOAD_PRESSURE_WEDGE && i < back->load_count; i++) {
@@ -68,26 +75,30 @@ static double loads(lw_pressure_view *v, double y_mm) {
     lw_load_letter(v->d, i, letter, sizeof letter);
     lw_print(words, sizeof words, "%s, %s: %s, %s above the foot",
              lw_diagram_load_name(v->d, i, name, sizeof name), lw_load_theory_title(v->d->loads_by),
-             push_of(v, push->load[i].push_kn_per_m).text,
-             lw_metres(v->page->units, push->load[i].height_m, 2).text);
+             lw_pressure_push(v, v->d->loads.load[i].push_kn_per_m).text,
+             lw_metres(v->page->units, v->d->loads.load[i].height_m, 2).text);
     y_mm = line(v, y_mm, lw_load_pen(i), letter, words);
   }
   if (back->water_depth_m < back->height_m) {
-    lw_print(words, sizeof words, "water: %s", push_of(v, coulomb->thrust.water_kn_per_m).text);
+    lw_print(words, sizeof words, "water: %s", lw_pressure_push(v, v->d->water_kn_per_m).text);
     y_mm = line(v, y_mm, LW_PEN_FORCE, "w", words);
   }
   return y_mm;
 }
 
 double lw_pressure_legend(lw_pressure_view *v, double y_mm) {
-  static const char ALL[] = "Each figure is the level part of the thrust of soil and uniform load, the area "
-                            "under its line. This drawing is no design and no approval.";
+  static const char ALL[] = "Each figure is the level part of a thrust, the area under its line%s. This "
+                            "drawing is no design and no approval.%s";
   static const char WALL[] = " The wall is as built: no person, no earthquake, no rain on its way out, no "
                              "partial factor. Passive is what this ground would resist with if the wall were "
                              "pushed into it; no check counts that.";
   double wide = v->s.width_mm - 2.0 * LW_MARGIN_MM;
-  char words[480];
-  lw_print(words, sizeof words, "%s%s", ALL, v->page->headline[0] ? WALL : "");
+  const lw_seismic *quake = &v->d->asked.back.seismic;
+  bool shaken = quake->horizontal > 0.0 || fabs(quake->vertical) > 0.0;
+  char words[560];
+  lw_print(words, sizeof words, ALL,
+           shaken ? "; what the earthquake adds is in the figure and in no line" : "",
+           v->page->headline[0] ? WALL : "");
   y_mm = ways(v, y_mm);
   y_mm = loads(v, y_mm + 1.0);
   return lw_sketch_wrap(v->s.paper, (lw_xy_mm){LW_MARGIN_MM, y_mm + 1.0}, wide, LW_SMALL_MM, false, words);

@@ -67,6 +67,14 @@ static void say_scale(const lw_pressure_view *v, char *out, size_t size) {
              lw_millimetres(v->page->units, v->s.width_mm / 1000.0).text);
 }
 
+/* What is drawn in a panel of its own and is in no method's line. */
+static const char *on_top_of(const lw_diagram *d) {
+  bool wet = d->asked.back.water_depth_m<d->asked.back.height_m, loaded = d->asked.back.load_count> 0;
+  if (wet && loaded) return "; what loads at a distance and the water send is drawn beside and comes on top";
+  if (wet) return "; what the water sends is drawn beside and comes on top";
+  return loaded ? "; what loads at a distance send is drawn beside and comes on top" : "";
+}
+
 static double head(lw_pressure_view *v) {
   double wide = v->s.width_mm - 2.0 * LW_MARGIN_MM, y = LW_MARGIN_MM - 1.0;
   char words[480], scale[60], narrow[60] = "";
@@ -74,12 +82,10 @@ static double head(lw_pressure_view *v) {
   if (v->squeeze < 1.0) lw_print(narrow, sizeof narrow, "; the ground's widths at %.2f of that", v->squeeze);
   if (v->page->headline[0])
     y = lw_sketch_wrap(v->s.paper, (lw_xy_mm){LW_MARGIN_MM, y}, wide, LW_BODY_MM, true, v->page->headline);
-  lw_print(
-      words, sizeof words,
-      "%s%sEarth pressure against depth, %s%s. Level parts a %s of depth, of "
-      "soil and uniform load; what loads at a distance and the water send is drawn beside and comes on top.",
-      v->page->title, v->page->title[0] ? ". " : "", scale, narrow,
-      v->page->units == LW_UNITS_US ? "foot" : "metre");
+  lw_print(words, sizeof words,
+           "%s%sEarth pressure against depth, %s%s. Level pressure over the height of the plane, of soil and "
+           "uniform load%s.",
+           v->page->title, v->page->title[0] ? ". " : "", scale, narrow, on_top_of(v->d));
   y = lw_sketch_wrap(v->s.paper, (lw_xy_mm){LW_MARGIN_MM, y + 1.0}, wide, LW_SMALL_MM, false, words);
   lw_sketch_take(&v->s, (lw_box){0.0, 0.0, v->s.width_mm, y});
   return y;
@@ -156,9 +162,8 @@ static void describe(lw_pressure_view *v) {
   for (int i = 0; i < v->s.note_count; i++) lw_text_addf(out, "%d: %s. ", i + 1, v->s.note[i].words);
   for (int i = 0; i < LW_WAY_COUNT; i++)
     if (v->d->way[i].known)
-      lw_text_addf(
-          out, "%s, %s: %s level. ", lw_way_title((lw_way)i), lw_state_title(v->d->way[i].state),
-          lw_amount_of(v->page->units, LW_KIND_LINE_LOAD, v->d->way[i].thrust.horizontal_kn_per_m, 2).text);
+      lw_text_addf(out, "%s, %s: %s level. ", lw_way_title((lw_way)i), lw_state_title(v->d->way[i].state),
+                   lw_pressure_push(v, v->d->way[i].thrust.horizontal_kn_per_m).text);
   v->s.paper->failed = v->s.paper->failed || v->s.paper->title.failed || out->failed;
 }
 

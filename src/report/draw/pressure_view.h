@@ -2,6 +2,7 @@
 #ifndef LOWWALL_REPORT_DRAW_PRESSURE_VIEW_H
 #define LOWWALL_REPORT_DRAW_PRESSURE_VIEW_H
 
+#include "base/amount.h"
 #include "sketch.h"
 
 /* Pressure against depth being drawn: panels side by side on one scale of depth. The sketch's origin is the
@@ -54,6 +55,9 @@ void lw_panel_depths(lw_pressure_view *view, const lw_panel *panel);
 double lw_pressure_sky(const lw_pressure_view *view, double width_mm);
 /* The ground, its numbers explained by the sketch's notes. */
 void lw_pressure_ground(lw_pressure_view *view, const lw_panel *panel);
+
+/* "2.01 kN/m"; pounds are never kips, for one figure is read beside the other. */
+lw_amount lw_pressure_push(const lw_pressure_view *view, double kn_per_m);
 
 /* Which line is what, and what it comes to. gives y below */
 double lw_pressure_legend(lw_pressure_view *view, double y_mm);
