@@ -6,9 +6,8 @@ import { goTo } from "./question.js";
 /* What would make it stand and what to find out. It takes many runs, so the core is asked for it slice by slice,
  * each so short that a finger is answered meanwhile; another sheet breaks it off. */
 
-const SLICE_MS = 25;
-const LEAST = 10, MOST = 5000;
-let price = 60;      /* of a slice, in the core's measure: follows what the last one took */
+const SLICE_MS = 12;
+const ONE_RUN = 1;   /* as far as the core goes at least: the dearest run tells how long a finger may wait */
 let seeking = 0;     /* the search in hand */
 let advice = null;   /* as far as it has come */
 let watchers = [];   /* who is told of each slice, until all is found */
@@ -18,11 +17,11 @@ function whenIdle(act) {
   else setTimeout(act, 10);
 }
 
+/* Run after run: what one takes says nothing of the next. */
 function slice() {
-  const begun = performance.now();
-  advice = ask({ do: "advice", price: Math.round(price) });
-  const took = Math.max(performance.now() - begun, 1);
-  price = Math.min(MOST, Math.max(LEAST, price * Math.min(2, Math.max(0.25, SLICE_MS / took))));
+  const until = performance.now() + SLICE_MS;
+  do advice = ask({ do: "advice", price: ONE_RUN });
+  while (advice.ok && !advice.done && performance.now() < until);
 }
 
 function tellFound() {

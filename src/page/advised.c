@@ -4,7 +4,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-void lw_page_forget(lw_page_kept *kept) {
+void lw_request_forget_search(lw_page_kept *kept) {
   lw_page_search *search = kept->search;
   if (!search) return;
   lw_text_free(&search->of);
@@ -13,45 +13,35 @@ void lw_page_forget(lw_page_kept *kept) {
   kept->search = NULL;
 }
 
-/* The sheet and what changes it, as text. */
-static lw_status print_wall_of(const lw_request *asked, lw_text *of) {
-  static const char *const OF_WALL[] = {"sheet", "set", "move"};
-  json_t *wall = json_array();
-  for (size_t i = 0; i < sizeof OF_WALL / sizeof *OF_WALL; i++) {
-    json_t *value = json_object_get(asked->request, OF_WALL[i]);
-    lw_json_append(wall, value ? json_deep_copy(value) : json_null());
-  }
-  return lw_json_write_exact(wall, 0, of);
+static bool is_of(const lw_page_search *search, const lw_request_wall *wall) {
+  return search && strcmp(search->of.data, wall->of.data) == 0;
 }
 
-static bool same_wall(const lw_page_kept *kept, const lw_text *of) {
-  return kept->search && strcmp(kept->search->of.data, of->data) == 0;
+/* gives NULL without memory */
+static lw_page_search *begin(const lw_request_wall *wall) {
+  lw_page_search *search = calloc(1, sizeof *search);
+  if (!search) return NULL;
+  search->wall = lw_request_copy_of(wall);
+  lw_text_add_bytes(&search->of, wall->of.data, wall->of.length);
+  if (search->wall && !search->of.failed)
+    lw_remedies_begin(&search->search, &search->wall->result, &search->wall->scratch);
+  return search;
 }
 
-static lw_status begin(lw_request *asked, lw_page_search *search) {
-  lw_status status = lw_request_run(asked, &search->wall);
-  if (status == LW_OK) lw_remedies_begin(&search->search, &search->wall->result, &search->wall->scratch);
-  return status;
-}
-
-/* The search of another wall in the place of what was kept; with LW_OK or without one. */
-static lw_status begin_anew(lw_request *asked, lw_text *of) {
-  lw_page_kept *kept = asked->kept;
-  lw_page_forget(kept);
-  kept->search = calloc(1, sizeof *kept->search);
+/* The search of another wall in the place of what was kept. */
+static lw_status begin_anew(lw_page_kept *kept, const lw_request_wall *wall) {
+  lw_request_forget_search(kept);
+  kept->search = begin(wall);
   if (!kept->search) return LW_NO_MEMORY;
-  kept->search->of = *of;
-  *of = (lw_text){0};
-  lw_status status = begin(asked, kept->search);
-  if (status != LW_OK) lw_page_forget(kept);
-  return status;
+  if (kept->search->wall && !kept->search->of.failed) return LW_OK;
+  lw_request_forget_search(kept);
+  return LW_NO_MEMORY;
 }
 
 lw_status lw_request_advised(lw_request *asked, int price, lw_page_search **search) {
-  lw_text of = {0};
-  lw_status status = print_wall_of(asked, &of);
-  if (status == LW_OK && !same_wall(asked->kept, &of)) status = begin_anew(asked, &of);
-  lw_text_free(&of);
+  const lw_request_wall *wall;
+  lw_status status = lw_request_run(asked, &wall);
+  if (status == LW_OK && !is_of(asked->kept->search, wall)) status = begin_anew(asked->kept, wall);
   if (status != LW_OK) return status;
   *search = asked->kept->search;
   if (!(*search)->done) (*search)->done = lw_remedies_go_on(&(*search)->search, price);

@@ -8,8 +8,8 @@
 /* The wall of a request with what would make it stand. It takes many runs: a page asks for it slice by slice,
  * and what was found is kept in the meantime. Another wall takes its place. */
 typedef struct lw_page_search {
-  lw_text of; /* the wall that it is of, as the request has it */
-  lw_request_wall *wall;
+  lw_text of; /* which wall it is of */
+  lw_request_copy *wall;
   lw_remedies_search search;
   bool done;
 } lw_page_search;
@@ -19,5 +19,6 @@ typedef struct lw_page_search {
  *  out   search   kept by who asked: not to be freed
  *  gives as lw_request_run */
 lw_status lw_request_advised(lw_request *asked, int price, lw_page_search **search);
+void lw_request_forget_search(lw_page_kept *kept);
 
 #endif

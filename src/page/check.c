@@ -13,8 +13,6 @@
 #include "report/text/said.h"
 #include "report/text/unchecked.h"
 
-#include <stdlib.h>
-
 /* The answer, the checks, what is assumed and what to mind, in the words of the reports. */
 
 /* How grave an answer is, from 0: what it is says less than how it stands, which says less than who. */
@@ -143,7 +141,7 @@ static void put_cautions(json_t *reply, const lw_result *result) {
 }
 
 lw_status lw_reply_check(lw_request *asked) {
-  lw_request_wall *wall;
+  const lw_request_wall *wall;
   lw_status status = lw_request_run(asked, &wall);
   if (status == LW_OK) {
     put_verdict(asked->reply, &wall->result);
@@ -157,6 +155,5 @@ lw_status lw_reply_check(lw_request *asked) {
     lw_reply_put_handles(asked->reply, &wall->result);
     lw_reply_put_sheet(asked->reply, &wall->c);
   }
-  free(wall);
   return status;
 }

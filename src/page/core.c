@@ -4,6 +4,7 @@
 #include <ctype.h>
 #include <string.h>
 
+#include "advised.h"
 #include "replies.h"
 #include "report/json/json.h"
 
@@ -73,10 +74,15 @@ static json_t *refusal(const lw_request *asked, lw_status status) {
   return reply;
 }
 
+void lw_page_forget(lw_page_kept *kept) {
+  lw_request_forget_walls(kept);
+  lw_request_forget_search(kept);
+}
+
 lw_status lw_page_answer(const lw_tables *tables, lw_page_kept *kept, const char *request, size_t length,
                          lw_text *out) {
   json_error_t fault = {.text = ""};
-  lw_page_kept none = {NULL};
+  lw_page_kept none = {.search = NULL};
   lw_request asked = {.tables = tables, .kept = kept ? kept : &none, .reply = json_object()};
   asked.request = json_loadb(request, length, JSON_REJECT_DUPLICATES, &fault);
   lw_json_set_flag(asked.reply, "ok", true);

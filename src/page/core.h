@@ -7,15 +7,18 @@
 /* All that the page asks of the library, as one question and its answer. The page keeps a sheet and nothing
  * else; what is said of a wall, and every number, comes from here. docs/page.md has the requests. */
 
-/* What would make a wall stand is found slice by slice: what was found so far, kept by whoever asks. */
+/* What was worked out for earlier requests, kept by whoever asks: walls as they were run, the last one asked
+ * for first, and how far the search for what would make one stand has come. NULL: nothing. */
+enum { LW_PAGE_WALLS = 3 };
 typedef struct lw_page_kept {
-  struct lw_page_search *search; /* NULL: nothing */
+  struct lw_request_wall *wall[LW_PAGE_WALLS];
+  struct lw_page_search *search;
 } lw_page_kept;
 void lw_page_forget(lw_page_kept *kept);
 
 /** Answer one request.
  *  in    tables    in effect
- *        kept      from earlier requests; NULL: each begins anew
+ *        kept      from earlier requests, with these tables; NULL: each begins anew
  *        request   JSON: {"do": "check", "sheet": "item,value,unit\n...", ...}
  *        length    of it, in bytes
  *  out   out       JSON is added: {"ok": true, ...}, or {"ok": false, "why": "...", "text": "...",

@@ -1,5 +1,4 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <stdlib.h>
 #include <string.h>
 
 #include "replies.h"
@@ -19,7 +18,7 @@ static lw_status section(const lw_result *result, const lw_order *order, double 
 
 static const struct {
   const char *name;
-  lw_status (*run)(lw_request *asked, lw_request_wall **wall);
+  lw_status (*run)(lw_request *asked, const lw_request_wall **wall);
   lw_view draw;
 } VIEWS[] = {{"section", lw_request_run, section},
              {"elevation", lw_request_run_order, lw_draw_elevation},
@@ -46,9 +45,8 @@ lw_status lw_reply_draw(lw_request *asked) {
     return lw_request_refuse(asked, "view: section, elevation or plan is wanted");
   if (!(width_mm >= NARROWEST_MM && width_mm <= WIDEST_MM))
     return lw_request_refuse(asked, "width_mm: %d to %d is wanted", NARROWEST_MM, WIDEST_MM);
-  lw_request_wall *wall;
+  const lw_request_wall *wall;
   lw_status status = VIEWS[at].run(asked, &wall);
   if (status == LW_OK) status = draw(asked, VIEWS[at].draw, width_mm, wall);
-  free(wall);
   return status;
 }

@@ -91,29 +91,36 @@ static bool type(const lw_handle *handle, const lw_changing *wall, double value,
   return (handle->type ? handle->type : lw_change_deeper.type)(wall, value, typed);
 }
 
-static lw_status move_one(lw_request *asked, const lw_handle *handle, double value, lw_case *c,
-                          lw_result *scratch) {
-  lw_case whole = *c;
-  lw_typed typed = {.count = 0};
-  lw_status status = lw_case_complete(asked->tables, &whole, &asked->faults);
-  if (status == LW_OK) status = lw_run(&whole, asked->tables, LW_DETAIL_VERDICT, scratch, &asked->error);
-  if (status != LW_OK) return status;
-  lw_span span = handle->span(scratch);
-  lw_changing wall = {.now = scratch, .c = &scratch->given};
-  bool within = value > span.from - 1e-6 && value < span.from + span.most * span.step + 1e-6;
-  if (span.most == 0 || !within || !type(handle, &wall, value, &typed) || !lw_typed_enter(&typed, c))
-    return lw_request_refuse(asked, "move: this wall cannot be moved so: %s", handle->slug);
-  return LW_OK;
+static const lw_handle *handle_of(const char *slug) {
+  for (size_t i = 0; i < HANDLE_COUNT; i++)
+    if (strcmp(HANDLES[i].slug, slug) == 0) return &HANDLES[i];
+  return NULL;
 }
 
-lw_status lw_request_move(lw_request *asked, lw_case *c, lw_result *scratch) {
-  const json_t *moves = json_object_get(asked->request, "move");
-  lw_status status = LW_OK;
-  for (size_t i = 0; i < HANDLE_COUNT && status == LW_OK; i++) {
-    const json_t *value = json_object_get(moves, HANDLES[i].slug);
-    if (json_is_number(value)) status = move_one(asked, &HANDLES[i], json_number_value(value), c, scratch);
-  }
-  return status;
+static bool is_within(double value, const lw_span *span) {
+  static const double ROUNDING_M = 1e-6;
+  double to = span->from + span->most * span->step;
+  return span->most > 0 && value > span->from - ROUNDING_M && value < to + ROUNDING_M;
+}
+
+static bool move(const lw_handle *handle, double value, const lw_result *now, lw_case *c) {
+  lw_span span = handle->span(now);
+  lw_changing wall = {.now = now, .c = &now->given};
+  lw_typed typed = {.count = 0};
+  return is_within(value, &span) && type(handle, &wall, value, &typed) && lw_typed_enter(&typed, c);
+}
+
+lw_status lw_request_move(lw_request *asked, const lw_result *now, lw_case *c) {
+  json_t *asks = json_object_get(asked->request, "move");
+  void *first = json_object_iter(asks);
+  const char *slug = first ? json_object_iter_key(first) : "";
+  const json_t *value = first ? json_object_iter_value(first) : NULL;
+  const lw_handle *handle = handle_of(slug);
+  if (!handle || json_object_size(asks) != 1 || !json_is_number(value))
+    return lw_request_refuse(asked, "move: one of height, depth and water is wanted, and where to");
+  if (!move(handle, json_number_value(value), now, c))
+    return lw_request_refuse(asked, "move: this wall cannot be moved so: %s", slug);
+  return LW_OK;
 }
 
 /* Each place where it can stand, and how that is said. */

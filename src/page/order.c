@@ -1,6 +1,4 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include <stdlib.h>
-
 #include "replies.h"
 #include "wall.h"
 #include "base/amount.h"
@@ -90,7 +88,7 @@ static void put_work(json_t *reply, const lw_result *result, const lw_order *ord
 }
 
 static lw_status make(lw_request *asked, lw_order_page page) {
-  lw_request_wall *wall;
+  const lw_request_wall *wall;
   lw_text text = {0};
   lw_text_style style = {.columns = COLUMNS};
   lw_status status = lw_request_run_order(asked, &wall);
@@ -102,7 +100,6 @@ static lw_status make(lw_request *asked, lw_order_page page) {
   }
   if (status == LW_OK) put_notes(asked->reply, &wall->order);
   lw_reply_put(asked->reply, "text", &text);
-  free(wall);
   return status;
 }
 

@@ -16,7 +16,7 @@ static void put_figure(void *context, const lw_figure *figure) {
 
 /* Of the run itself, for a program that compares: "json" is all of it, "figures" the numbers. */
 static lw_status compared(lw_request *asked, bool figures) {
-  lw_request_wall *wall;
+  const lw_request_wall *wall;
   lw_text text = {0};
   lw_status status = lw_request_run(asked, &wall);
   if (status == LW_OK && figures)
@@ -24,7 +24,6 @@ static lw_status compared(lw_request *asked, bool figures) {
   else if (status == LW_OK)
     status = lw_report_json(&wall->result, 0, &text);
   if (!figures) lw_reply_put(asked->reply, "text", &text);
-  free(wall);
   return status;
 }
 
@@ -45,27 +44,32 @@ lw_status lw_reply_report(lw_request *asked) {
 }
 
 lw_status lw_reply_working(lw_request *asked) {
-  lw_request_wall *wall;
+  const lw_request_wall *wall;
   lw_text text = {0};
   lw_text_style style = {.columns = COLUMNS};
   lw_status status = lw_request_run(asked, &wall);
   if (status == LW_OK) status = lw_report_working(&wall->result, &style, &text);
   lw_reply_put(asked->reply, "text", &text);
-  free(wall);
+  return status;
+}
+
+/* With the water levels, which are no part of a run. */
+static lw_status print_precheck(const lw_request_wall *wall, const char *hash, lw_text *html) {
+  lw_request_copy *copy = lw_request_copy_of(wall);
+  if (!copy) return LW_NO_MEMORY;
+  lw_water_find(&copy->result, &copy->scratch);
+  lw_status status = lw_precheck_html(&copy->result, hash, html);
+  free(copy);
   return status;
 }
 
 lw_status lw_reply_precheck(lw_request *asked) {
-  lw_request_wall *wall;
+  const lw_request_wall *wall;
   lw_text html = {0};
   char hash[LW_HASH_HEX] = "";
   lw_status status = lw_request_run(asked, &wall);
   if (status == LW_OK) status = lw_precheck_hash(&wall->result.given, NULL, hash, &asked->error);
-  if (status == LW_OK) {
-    lw_water_find(&wall->result, &wall->scratch);
-    status = lw_precheck_html(&wall->result, hash, &html);
-  }
+  if (status == LW_OK) status = print_precheck(wall, hash, &html);
   lw_reply_put(asked->reply, "html", &html);
-  free(wall);
   return status;
 }

@@ -1,28 +1,14 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <criterion/criterion.h>
 
-#include <stdlib.h>
 #include <string.h>
 
 #include "../checks/random_wall.h"
 #include "../report/slugs.h"
-#include "../sheet/support.h"
 #include "page/core.h"
 #include "support.h"
 
 /* What would make it stand comes in slices, and all that the page shows is said to people. */
-
-static json_t *ask_kept(lw_page_kept *kept, json_t *request) {
-  lw_text out = {0};
-  char *text = json_dumps(request, 0);
-  cr_assert_eq(lw_page_answer(sheet_test_tables(), kept, text, strlen(text), &out), LW_OK);
-  json_t *reply = json_loadb(out.data, out.length, 0, NULL);
-  cr_assert(reply != NULL && page_test_ok(reply), "%s", out.data);
-  lw_text_free(&out);
-  free(text);
-  json_decref(request);
-  return reply;
-}
 
 static json_t *slice_of(const char *sheet, int price) {
   return json_pack("{s:s,s:s,s:i}", "do", "advice", "sheet", sheet, "price", price);
@@ -32,7 +18,7 @@ static json_t *slice_of(const char *sheet, int price) {
 static json_t *to_the_end(lw_page_kept *kept, const char *sheet, int price, int *slices) {
   size_t found = 0;
   for (*slices = 1;; ++*slices) {
-    json_t *reply = ask_kept(kept, slice_of(sheet, price));
+    json_t *reply = page_test_ask_kept(kept, slice_of(sheet, price));
     size_t now = json_array_size(json_object_get(reply, "remedies"));
     cr_expect_geq(now, found);
     found = now;
@@ -44,13 +30,13 @@ static json_t *to_the_end(lw_page_kept *kept, const char *sheet, int price, int 
 }
 
 Test(page_advised, slices_come_to_what_is_found_at_once) {
-  lw_page_kept kept = {NULL};
+  lw_page_kept kept = {.search = NULL};
   char bank[32768], terrace[32768];
   int slices, again;
   lw_print(bank, sizeof bank, "%s", page_test_sheet("docs/demo/bank.csv"));
   lw_print(terrace, sizeof terrace, "%s", page_test_sheet("docs/demo/terrace.csv"));
-  json_t *whole = ask_kept(NULL, json_pack("{s:s,s:s}", "do", "advice", "sheet", bank));
-  json_decref(ask_kept(&kept, slice_of(bank, 30)));
+  json_t *whole = page_test_ask_kept(NULL, json_pack("{s:s,s:s}", "do", "advice", "sheet", bank));
+  json_decref(page_test_ask_kept(&kept, slice_of(bank, 30)));
   /* Another sheet takes its place, and this one begins anew. */
   json_t *other = to_the_end(&kept, terrace, 100, &slices);
   json_t *sliced = to_the_end(&kept, bank, 30, &again);
@@ -98,8 +84,8 @@ static int hold_wall(dice *d, int number, bool advice) {
   random_wall_hurry(&wall, number);
   random_wall_name(&wall, name, sizeof name);
   for (int i = 0; i < wall.count; i++) json_array_append_new(set, json_string(wall.text[i]));
-  json_t *reply =
-      ask_kept(NULL, json_pack("{s:s,s:s,s:o}", "do", advice ? "advice" : "check", "sheet", "", "set", set));
+  json_t *reply = page_test_ask_kept(
+      NULL, json_pack("{s:s,s:s,s:o}", "do", advice ? "advice" : "check", "sheet", "", "set", set));
   int held = expect_words(reply, name);
   json_decref(reply);
   return held;

@@ -6,12 +6,11 @@
 #include <string.h>
 
 #include "../sheet/support.h"
-#include "page/core.h"
 
-json_t *page_test_answer(const char *request) {
+static json_t *answer(lw_page_kept *kept, const char *request) {
   lw_text out = {0};
   json_error_t fault;
-  cr_assert_eq(lw_page_answer(sheet_test_tables(), NULL, request, strlen(request), &out), LW_OK);
+  cr_assert_eq(lw_page_answer(sheet_test_tables(), kept, request, strlen(request), &out), LW_OK);
   json_t *reply = json_loadb(out.data, out.length, 0, &fault);
   cr_assert(reply != NULL, "no JSON: %s in %.300s", fault.text, out.data);
   cr_assert(json_is_boolean(json_object_get(reply, "ok")));
@@ -19,10 +18,18 @@ json_t *page_test_answer(const char *request) {
   return reply;
 }
 
+json_t *page_test_answer(const char *request) {
+  return answer(NULL, request);
+}
+
 json_t *page_test_ask(json_t *request) {
+  return page_test_ask_kept(NULL, request);
+}
+
+json_t *page_test_ask_kept(lw_page_kept *kept, json_t *request) {
   char *text = json_dumps(request, 0);
   cr_assert(text != NULL);
-  json_t *reply = page_test_answer(text);
+  json_t *reply = answer(kept, text);
   free(text);
   json_decref(request);
   return reply;

@@ -5,10 +5,14 @@
 #include <jansson.h>
 #include <stdbool.h>
 
+#include "page/core.h"
+
 /* What the core answers to a text, or to a request that json_pack put together and that is given back here.
  * The test fails where the answer is no JSON. */
 json_t *page_test_answer(const char *request);
 json_t *page_test_ask(json_t *request);
+/* The same, by somebody who keeps what was worked out before. */
+json_t *page_test_ask_kept(lw_page_kept *kept, json_t *request);
 
 /* A sheet of the demo, "docs/demo/bed.csv"; in static room until the next. */
 const char *page_test_sheet(const char *path);
