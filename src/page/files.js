@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 import { make, button, fill, faultList, labelled } from "./dom.js";
-import { state, ask, take, wipe } from "./state.js";
+import { state, ask, take, wipe, rowsOf } from "./state.js";
 
 /* The sheet as a file, there and back; the pre-check on paper; nothing kept on the device. */
 
@@ -33,11 +33,20 @@ function share(file) {
   });
 }
 
+/* No sheet of one wall is nearly as large; a photo or a film is, and would be read for minutes. */
+const LARGEST = 1e6;
+
+async function read(file) {
+  if (file.size > LARGEST) return { ok: false, faults: [], text: "It is too large for a sheet." };
+  const reply = state.ask({ do: "sheet", sheet: await file.text() });
+  return reply.ok && rowsOf(reply.sheet).length === 0
+    ? { ok: false, faults: [], text: "There is nothing on it." } : reply;
+}
+
 async function open(file, told) {
-  const sheet = await file.text();
-  const reply = state.ask({ do: "sheet", sheet });
+  const reply = await read(file);
   if (reply.ok) return take(reply.sheet, "opened");
-  fill(told, make("p", {}, `${file.name} was not opened.`), faultList(reply));
+  return fill(told, make("p", {}, `${file.name} was not opened.`), faultList(reply));
 }
 
 export function opener() {
@@ -45,6 +54,11 @@ export function opener() {
   const input = make("input", { type: "file", accept: ".csv,.txt,text/csv,text/plain" });
   input.addEventListener("change", () => { if (input.files[0]) open(input.files[0], told); });
   return make("div", {}, labelled("Open a sheet that was saved", input), told);
+}
+
+export function unkept() {
+  return state.sheet ? "Nothing is kept on this device: save the sheet before you close the page."
+    : "Nothing is kept on this device.";
 }
 
 /* In a frame of its own, which is printed instead of this page. */
@@ -78,7 +92,7 @@ function wiper() {
     make("div", { class: "row" }, button("Yes, wipe it", wipe), button("No", () => fill(sure))));
   return [make("h3", {}, "This device"), make("p", {}, state.stored
     ? "The sheet is kept on this device, and nowhere else, until you wipe it."
-    : "Nothing is kept on this device."), button("Wipe it", sureAsked), sure];
+    : unkept()), button("Wipe it", sureAsked), sure];
 }
 
 export function papers() {

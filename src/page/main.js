@@ -2,8 +2,9 @@
 import { gunzip } from "./inflate.js";
 import { askerOf, bytesOf } from "./core.js";
 import { byId, make, fill } from "./dom.js";
-import { state, watch, kept, inTurn } from "./state.js";
+import { state, watch, restore, inTurn } from "./state.js";
 import { showAnswer, showSection } from "./answer.js";
+import { unkept } from "./files.js";
 import { showQuestion } from "./question.js";
 import { layParts, refill } from "./parts.js";
 
@@ -14,6 +15,7 @@ function changed(from) {
   const reply = showAnswer();
   document.documentElement.dataset.verdictMs = Math.round(performance.now() - begun);
   const parts = refill(reply, from);
+  fill(byId("unkept"), state.sheet && !state.stored ? unkept() : "");
   inTurn([() => showQuestion(from), () => showSection(), ...parts, settled]);
 }
 
@@ -45,7 +47,7 @@ function start() {
   byId("core").textContent = "";
   layParts();
   watch(changed);
-  state.sheet = kept();
+  restore();
   changed("kept");
   install();
   setTimeout(warm, 50);

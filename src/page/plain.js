@@ -1,23 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 import { make, button, fill, labelled, faultList } from "./dom.js";
-import { state, ask, put } from "./state.js";
+import { state, ask, put, rowsOf } from "./state.js";
 
 /* The sheet as a plain list of its items, each to be changed by hand. */
-
-/* The rows of a sheet that the core wrote: a comma between cells, a quoted cell where one has a comma. */
-export function rowsOf(sheet) {
-  const rows = [];
-  let cell = "", row = [], quoted = false;
-  for (let i = 0; i < sheet.length; i++) {
-    const c = sheet[i];
-    if (quoted && c === '"' && sheet[i + 1] === '"') { cell += c; i++; }
-    else if (c === '"') quoted = !quoted;
-    else if (!quoted && c === ",") { row.push(cell); cell = ""; }
-    else if (!quoted && c === "\n") { row.push(cell); rows.push(row); row = []; cell = ""; }
-    else if (c !== "\r") cell += c;
-  }
-  return rows.slice(1).filter((r) => r[0] !== "");
-}
 
 let known = null;
 function items() {

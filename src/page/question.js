@@ -9,7 +9,10 @@ import { opener } from "./files.js";
 const ANEW = ["kept", "opened", "started", "wiped"];
 const NONE = "-"; /* no question has this key */
 
+const SEEN_MS = 250; /* nobody has seen a question sooner: the second of two taps answers nothing */
+
 let shownKey = "";   /* the question that stands there now */
+let shownAt = 0;     /* since when */
 let chosenKey = "";  /* one that was gone to; "": the next that is open; NONE: where a part ends */
 let chosenPart = "first"; /* the part whose questions are asked one after the other */
 let asking = null;   /* all of them, as the core gave them for this sheet */
@@ -55,6 +58,7 @@ function showPart(part) {
 /* --- an answer --- */
 
 function give(question, answer, told) {
+  if (performance.now() - shownAt < SEEN_MS) return undefined;
   const reply = ask({ do: "answer", key: question.key, answer });
   if (!reply.ok) return fill(told, faultList(reply));
   chosenKey = reply.sheet === state.sheet ? (following(question) || question).key : "";
@@ -228,6 +232,7 @@ export function showQuestion(from) {
   const key = question ? question.key : "";
   place.dataset.key = key;
   place.dataset.part = question ? question.part : "";
+  if (key !== shownKey) shownAt = performance.now();
   if ((from === "answer" || from === "asked") && key !== shownKey) byId("question-head").focus();
   shownKey = key;
   return undefined;

@@ -48,23 +48,23 @@ export function undo() {
   tell("undo");
 }
 
-/* A page from a file may have no storage: it works all the same, for as long as it is open. */
-export function keep() {
+/* A page from a file may have no storage: it works all the same, for as long as it is open. An earlier wall that
+ * stayed there would come back as if it were the last one. */
+function keep() {
+  state.stored = false;
   try {
+    localStorage.removeItem(STORED);
     if (state.sheet) localStorage.setItem(STORED, state.sheet);
-    else localStorage.removeItem(STORED);
     state.stored = state.sheet !== "";
-  } catch (refused) {
-    state.stored = false;
-  }
+  } catch (refused) { /* nothing is kept, and that is said */ }
 }
 
-export function kept() {
+/* What was kept when the page was last open. */
+export function restore() {
   try {
-    return localStorage.getItem(STORED) || "";
-  } catch (refused) {
-    return "";
-  }
+    state.sheet = localStorage.getItem(STORED) || "";
+  } catch (refused) { /* there is none */ }
+  state.stored = state.sheet !== "";
 }
 
 /* Pages from files may share one storage: only what is ours goes. */
@@ -83,4 +83,19 @@ export function put(items, from) {
   const reply = ask({ do: "sheet", set: items });
   if (reply.ok) take(reply.sheet, from);
   return reply;
+}
+
+/* The rows of a sheet that the core wrote: a comma between cells, a quoted cell where one has a comma. */
+export function rowsOf(sheet) {
+  const rows = [];
+  let cell = "", row = [], quoted = false;
+  for (let i = 0; i < sheet.length; i++) {
+    const c = sheet[i];
+    if (quoted && c === '"' && sheet[i + 1] === '"') { cell += c; i++; }
+    else if (c === '"') quoted = !quoted;
+    else if (!quoted && c === ",") { row.push(cell); cell = ""; }
+    else if (!quoted && c === "\n") { row.push(cell); rows.push(row); row = []; cell = ""; }
+    else if (c !== "\r") cell += c;
+  }
+  return rows.slice(1).filter((r) => r[0] !== "");
 }

@@ -81,6 +81,19 @@ int every_precheck_says_who_must_sign(const every_wall *wall) {
   return 1;
 }
 
+/* What paper sets beside each other: the drawing between the facts, and no column of a check among them. */
+static void expect_front(const char *html, const char *name) {
+  const char *front = strstr(html, "<div class=\"front\"><div>"), *drawing = strstr(html, "</div>\n<"),
+             *rest = drawing ? strstr(drawing, "</div></div>") : NULL,
+             *columns = strstr(html, "scope=\"col\"");
+  cr_assert(front && drawing && rest, "%s", name);
+  cr_expect(front < drawing && drawing < rest, "%s", name);
+  cr_expect(columns == NULL || rest < columns, "%s", name);
+  cr_expect(strncmp(drawing, "</div>\n<svg", 11) == 0 || strncmp(drawing, "</div>\n<p class=\"s\">", 20) == 0,
+            "%s", name);
+  cr_expect_null(strstr(strchr(front, '>'), "class=\"front\""), "%s", name);
+}
+
 int every_precheck_closes_what_it_opens(const every_wall *wall) {
   static lw_result titled;
   titled = *wall->result;
@@ -89,6 +102,7 @@ int every_precheck_closes_what_it_opens(const every_wall *wall) {
   lw_drawing drawing = {0};
   cr_expect_eq(lw_precheck_html(&titled, HASH, &html), LW_OK);
   cr_expect(markup_is_closed(html.data), "%s", wall->name);
+  expect_front(html.data, wall->name);
   cr_expect_not_null(strstr(html.data, "&lt;b&gt;Peas &amp;"));
   if (lw_draw_section(&titled, 180.0, &drawing, NULL) == LW_OK) {
     cr_expect_eq(lw_drawing_svg(&drawing, &svg), LW_OK);
