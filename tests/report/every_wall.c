@@ -62,6 +62,7 @@ Test(report, what_people_read_of_every_sort_of_wall) {
       {"who must sign comes first", every_precheck_says_who_must_sign, 12},
       {"the HTML and SVG of the pre-check close what they open", every_precheck_closes_what_it_opens, 12},
       {"the pre-check speaks its reader's units alone", every_precheck_speaks_one_units, 24},
+      {"the pre-check asks nothing twice", every_precheck_asks_once, 50},
       {"Markdown and HTML say what the text says", every_form_says_the_same, 12},
   };
   enum { COUNT = sizeof ALL / sizeof *ALL };

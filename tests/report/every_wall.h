@@ -44,6 +44,7 @@ int every_key_cited_is_listed(const every_wall *wall);         /* cited.c */
 int every_precheck_says_who_must_sign(const every_wall *wall); /* precheck.c */
 int every_precheck_closes_what_it_opens(const every_wall *wall);
 int every_precheck_speaks_one_units(const every_wall *wall); /* precheck_units.c */
+int every_precheck_asks_once(const every_wall *wall);        /* precheck_said.c */
 int every_form_says_the_same(const every_wall *wall);        /* forms.c */
 
 #endif

@@ -21,7 +21,7 @@
 static const char HASH[] = "0123456789abcdef0123456789abcdef0123456789abcdef0123456789abcdef";
 
 typedef struct seen {
-  int count[LW_BLOCK_LINE + 1];
+  int count[LW_BLOCK_HALF_LINE + 1];
   lw_block_kind first, last;
   bool not_checked, nameless; /* the latter: a table of checks whose columns have no names */
   bool shown, said_checked;   /* a check of the table at hand has a figure, and its heading says so */
@@ -52,12 +52,13 @@ static void expect_who(const lw_verdict *verdict, const char *who, const char *w
 static void see(void *context, const lw_block *block) {
   seen *s = context;
   int all = 0;
-  for (int i = 0; i <= LW_BLOCK_LINE; i++) all += s->count[i];
+  for (int i = 0; i <= LW_BLOCK_HALF_LINE; i++) all += s->count[i];
   if (all == 0) s->first = block->kind;
   if (block->kind == LW_BLOCK_WHO) lw_print(s->who, sizeof s->who, "%s", block->words);
   if (block->kind == LW_BLOCK_HEADLINE) lw_print(s->headline, sizeof s->headline, "%s", block->words);
   see_table(s, block);
-  s->signing = block->kind == LW_BLOCK_HEADING ? 0 : s->signing + (block->kind == LW_BLOCK_LINE ? 1 : 0);
+  bool line = block->kind == LW_BLOCK_LINE || block->kind == LW_BLOCK_HALF_LINE;
+  s->signing = block->kind == LW_BLOCK_HEADING ? 0 : s->signing + (line ? 1 : 0);
   s->not_checked = s->not_checked || (block->kind == LW_BLOCK_WORDS && block->strong);
   s->nameless = s->nameless || (block->kind == LW_BLOCK_CHECK && s->last == LW_BLOCK_HEADING);
   s->last = block->kind;
@@ -66,7 +67,7 @@ static void see(void *context, const lw_block *block) {
 
 int every_precheck_says_who_must_sign(const every_wall *wall) {
   const lw_result *result = wall->result;
-  seen s = {.first = LW_BLOCK_LINE};
+  seen s = {.first = LW_BLOCK_HALF_LINE};
   lw_precheck_each(result, HASH, see, &s);
   cr_expect_eq(s.first, LW_BLOCK_WHO);
   expect_who(&result->verdict, s.who, wall->name);
@@ -74,7 +75,7 @@ int every_precheck_says_who_must_sign(const every_wall *wall) {
   cr_expect_eq(s.untrue, 0, "%s", wall->name);
   cr_expect_eq(s.count[LW_BLOCK_SECTION], 1);
   cr_expect_eq(s.signing, 4, "name, licence, signature, date: %s", wall->name);
-  cr_expect_eq(s.count[LW_BLOCK_LINE], 8, "%s", wall->name);
+  cr_expect_eq(s.count[LW_BLOCK_LINE] + s.count[LW_BLOCK_HALF_LINE], 8, "%s", wall->name);
   cr_expect(s.not_checked);
   cr_expect_not(s.nameless);
   cr_expect_eq(result->wall.section.known && s.count[LW_BLOCK_CHECK] == 0, false, "%s", wall->name);

@@ -20,7 +20,7 @@ typedef struct page {
 } page;
 
 /* What a law says is its own, and so is where a row is from: "4 ft, 1.22 m in the law (total), here 0.40 m:
- * asks for ... . [KEY] from ...". */
+ * asks for ... . Its name. [KEY], ...". Rows of ours are told whole. */
 static const char *told_from(const char *words) {
   const char *law = strstr(words, " in the law");
   return law != NULL ? law : words;

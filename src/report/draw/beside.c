@@ -4,6 +4,7 @@
 #include "base/print.h"
 #include "sheet/values.h"
 #include "hatch.h"
+#include "report/distance.h"
 #include "sketch.h"
 
 /* What stands beside the wall: the other wall of a pair, and a fence. Both may be taller than the picture has
@@ -50,6 +51,10 @@ static void broken_at(lw_sketch *s, double x_m, double y_m) {
   }
 }
 
+static lw_amount away(const lw_sketch *s) {
+  return lw_distance_told(s->result->units, &s->result->given.site.other_wall_distance);
+}
+
 /* Its face, and the ground that it holds up: how thick it is nobody said. */
 static void pair_above(lw_sketch *s) {
   const lw_tier *tier = &s->result->wall.tier;
@@ -66,11 +71,11 @@ static void pair_above(lw_sketch *s) {
     lw_sketch_note(
         s, x, foot + 0.5 * high,
         "face of the other wall, %s high and %s away%s; with what it holds up it presses %s on this ground",
-        lw_sketch_m(s, tier->height_m, 2).text, lw_sketch_m(s, tier->distance_m, 2).text, cut,
+        lw_sketch_m(s, tier->height_m, 2).text, away(s).text, cut,
         lw_sketch_amount(s, LW_KIND_PRESSURE, tier->pressure_kpa, 1).text);
   else
     lw_sketch_note(s, x, foot + 0.5 * high, "face of the other wall, %s high and %s away%s",
-                   lw_sketch_m(s, tier->height_m, 2).text, lw_sketch_m(s, tier->distance_m, 2).text, cut);
+                   lw_sketch_m(s, tier->height_m, 2).text, away(s).text, cut);
 }
 
 void lw_sketch_other_wall(lw_sketch *s) {
@@ -84,13 +89,12 @@ void lw_sketch_other_wall(lw_sketch *s) {
     double x = lw_sketch_pair_m(s);
     lw_sketch_note(s, x, lw_sketch_ground_front(s, x) - 0.5 * tier->height_m,
                    "the other wall, %s high, stands here, %s away; its thickness is not given",
-                   lw_sketch_m(s, tier->height_m, 2).text, lw_sketch_m(s, tier->distance_m, 2).text);
-  } else if (told) {
+                   lw_sketch_m(s, tier->height_m, 2).text, away(s).text);
+  } else if (told && !s->in_page) {
     double edge = 2.0 / s->mm_per_m, x = tier->above ? s->right_m - edge : s->left_m + edge;
     lw_sketch_note(s, x, tier->above ? lw_sketch_ground_behind(s, x) : lw_sketch_ground_front(s, x),
-                   "the other wall is %s away on this side, %s, %s high: out of the picture",
-                   lw_sketch_m(s, tier->distance_m, 2).text, tier->above ? "above" : "below",
-                   lw_sketch_m(s, tier->height_m, 2).text);
+                   "the other wall is %s away on this side, %s, %s high: out of the picture", away(s).text,
+                   tier->above ? "above" : "below", lw_sketch_m(s, tier->height_m, 2).text);
   }
 }
 

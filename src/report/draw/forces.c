@@ -75,7 +75,7 @@ static void resultant(lw_sketch *s) {
   }
   double away = fabs(contact->eccentricity_m);
   /* With primes, lest it reads "3 in in front". */
-  lw_amount off = s->result->units == LW_UNITS_US ? lw_sketch_dimension(s, away) : lw_sketch_mm(s, away);
+  lw_amount off = lw_sketch_mm(s, away);
   lw_xy_mm to = lw_sketch_at(s, x, 0.0);
   lw_xy_mm from = {to.x_mm + LONG_MM * contact->horizontal_kn_per_m / all,
                    to.y_mm - LONG_MM * contact->vertical_kn_per_m / all};

@@ -71,6 +71,7 @@ static void behind(lw_sketch *s, const lw_site_load *load, const char *name) {
   double near = crest + load->near_m, far = fmin(crest + load->far_m, s->right_m);
   char words[120];
   size_of(s, load, words, sizeof words);
+  if (near >= s->right_m - 1e-6 && s->in_page) return;
   if (near >= s->right_m - 1e-6) {
     double edge = s->right_m - 1.0 / s->mm_per_m;
     lw_sketch_note(s, edge, lw_sketch_ground_behind(s, edge), "%s, %s: out of the picture", name, words);

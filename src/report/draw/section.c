@@ -67,7 +67,7 @@ static double head(lw_sketch *s, double y_mm) {
   const lw_result *r = s->result;
   double wide = s->width_mm - 2.0 * MARGIN_MM;
   char words[400], check[80] = "", outcome[48] = "";
-  if (!s->headless)
+  if (!s->in_page)
     y_mm = lw_sketch_wrap(s->paper, (lw_xy_mm){MARGIN_MM, y_mm}, wide, LW_BODY_MM, true, r->verdict.headline);
   y_mm = lw_sketch_replaced(s, y_mm);
   bool governed = r->verdict.governed;
@@ -76,8 +76,9 @@ static double head(lw_sketch *s, double y_mm) {
     lw_check_words(&governs, check, sizeof check);
     lw_check_outcome(&governs, outcome, sizeof outcome);
   }
+  const char *title = s->in_page ? "" : r->given.about.title.text;
   lw_print(words, sizeof words, "%s%sSection, %s when printed %s wide; lengths in %s. Drawn: %s.%s%s%s%s",
-           r->given.about.title.text, r->given.about.title.text[0] ? ". " : "", lw_sketch_scale_words(s).text,
+           title, title[0] ? ". " : "", lw_sketch_scale_words(s).text,
            lw_sketch_mm(s, s->width_mm / 1000.0).text, lw_sketch_lengths_in(s),
            lw_situation_sentence(s->situation->name), governed ? " Governs: " : "", check,
            governed ? " " : "", outcome);
@@ -125,10 +126,10 @@ static void draw(lw_sketch *s) {
   describe(s);
 }
 
-static lw_status draw_section(const lw_result *result, double width_mm, bool headless, lw_drawing *drawing,
+static lw_status draw_section(const lw_result *result, double width_mm, bool in_page, lw_drawing *drawing,
                               lw_error *error) {
   lw_sketch s = {.paper = drawing, .result = result, .situation = situation_of(result), .width_mm = width_mm};
-  s.headless = headless;
+  s.in_page = in_page;
   if (!result->wall.section.known)
     return lw_error_set(error, LW_NO_SOLUTION, LW_REASON_NO_DEPTH,
                         "the wall cannot be drawn: its depth is not given (block depth, or base width)");

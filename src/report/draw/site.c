@@ -2,6 +2,7 @@
 #include <math.h>
 
 #include "hatch.h"
+#include "report/distance.h"
 #include "sketch.h"
 
 /* What the section shows besides: the bedding, the drain pipe, the boundary, and what the ticks and dots on
@@ -65,18 +66,19 @@ static void boundary(lw_sketch *s) {
   const lw_quantity *q = &s->result->given.site.boundary_distance;
   if (q->origin != LW_GIVEN) return;
   double x = s->result->wall.section.base_width_m + q->si, air = 3.0 / s->mm_per_m;
+  if (x > s->right_m && s->in_page) return;
   if (x > s->right_m) {
     double edge = s->right_m - 2.0 / s->mm_per_m;
     lw_sketch_note(s, edge, 0.7 * lw_sketch_ground_behind(s, edge),
                    "boundary %s away, out of the picture (on which side is not given)",
-                   lw_sketch_m(s, q->si, 2).text);
+                   lw_distance_told(s->result->units, q).text);
     return;
   }
   lw_xy_mm line[] = {lw_sketch_at(s, x, -air), lw_sketch_at(s, x, lw_sketch_ground_behind(s, x) + air)};
   lw_drawing_line(s->paper, LW_PEN_CHAIN, line, 2);
   lw_sketch_note(s, x, 0.25 * lw_sketch_ground_behind(s, x),
                  "boundary %s away; its side is not given: drawn behind, the worse side",
-                 lw_sketch_m(s, q->si, 2).text);
+                 lw_distance_told(s->result->units, q).text);
 }
 
 void lw_sketch_site(lw_sketch *sketch) {

@@ -40,7 +40,7 @@ typedef struct lw_sketch {
   double left_m, right_m, bottom_m, top_m; /* the window */
   double sky_mm;                           /* what a fence or another wall may take above the ground */
   double width_mm;
-  bool headless; /* the headline stands elsewhere on the page */
+  bool in_page; /* the page around it tells headline, title and what is out of the picture */
   int note_count, label_count, wait_count;
   lw_waiting wait[LW_WAITING_MAX];
   lw_note note[LW_NOTES_MAX];
@@ -134,7 +134,7 @@ void lw_sketch_put(lw_sketch *sketch, const char *words, lw_xy_mm at, lw_anchor 
 double lw_sketch_wrap(lw_drawing *paper, lw_xy_mm at, double width_mm, double size_mm, bool bold,
                       const char *words);
 
-/* lw_draw_section for a page whose first line is the headline: it is not told again. */
+/* lw_draw_section for a page that tells headline, title and what is out of the picture itself. */
 lw_status lw_draw_section_below(const lw_result *result, double width_mm, lw_drawing *drawing,
                                 lw_error *error);
 

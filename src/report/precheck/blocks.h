@@ -5,7 +5,6 @@
 #include <lowwall/report.h>
 
 #include "base/amount.h"
-#include "report/cited.h"
 #include "precheck.h"
 
 /* Who takes the blocks, and what they are about. */
@@ -13,13 +12,15 @@ typedef struct lw_blocks {
   const lw_result *result;
   lw_block_taker taker;
   void *context;
-  lw_cited *cited; /* by what was said */
 } lw_blocks;
 
 /* Lengths as the reader of the page has them. */
 lw_amount lw_block_m(const lw_blocks *blocks, double length_m);
 /* A load, a weight or a push. */
 lw_amount lw_block_amount(const lw_blocks *blocks, lw_kind kind, double si, int decimals);
+
+/* One more of a list, which a semicolon parts from those before it. */
+void lw_block_join(char *list, size_t size, const char *words);
 
 /* A block, its words printf-like. */
 void lw_block_say(const lw_blocks *blocks, lw_block_kind kind, const char *label, const char *format, ...)

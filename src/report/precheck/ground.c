@@ -4,9 +4,11 @@
 
 #include "parts.h"
 #include "base/print.h"
+#include "report/distance.h"
 #include "report/text/echo.h"
+#include "report/text/said.h"
 
-/* Loads, soil, water, the way it was calculated; what it does to neighbours. */
+/* Loads, soil, the way it was calculated; what it does to neighbours; what was assumed and given. */
 
 static const char *origin_of(lw_origin origin) {
   return origin == LW_GIVEN ? "given" : origin == LW_TABLE ? "from the tables" : "assumed";
@@ -75,17 +77,6 @@ static void soil(const lw_blocks *b) {
                origin_of(r->given.ground.allowable_bearing.origin));
 }
 
-static void water(const lw_blocks *b) {
-  const lw_site *site = &b->result->wall.site;
-  lw_block_say(b, LW_BLOCK_HEADING, "", "Water");
-  lw_block_say(b, LW_BLOCK_FACT, "ways out",
-               "%d counted%s: %d outlet%s of the drain, joints %s; the ground %s", site->ways_out,
-               site->ways_out < site->ways_found ? " for want of a filter" : "", site->drain_outlets,
-               site->drain_outlets == 1 ? "" : "s", site->joints_open ? "open" : "sealed, lined or not known",
-               site->ground_drains ? "drains" : "does not drain, or is not known to");
-  lw_blocks_rain(b);
-}
-
 static void method(const lw_blocks *b) {
   const lw_result *r = b->result;
   const lw_factor_row *row = lw_tables_factor(r->tables, r->wall.factor_set, "sliding");
@@ -103,35 +94,43 @@ static void method(const lw_blocks *b) {
 void lw_blocks_ground(const lw_blocks *blocks) {
   loads(blocks);
   soil(blocks);
-  water(blocks);
+  lw_blocks_water(blocks);
   method(blocks);
 }
 
-static void distance(const lw_blocks *b, const char *label, const lw_quantity *q, const char *to) {
-  if (q->origin == LW_GIVEN)
-    lw_block_say(b, LW_BLOCK_FACT, label, "%s to %s", lw_block_m(b, q->si).text, to);
-  else
-    lw_block_say(b, LW_BLOCK_FACT, label, "not given: ask how far it is to %s", to);
+/* How far it is to each, two in a row. */
+static void distances(const lw_blocks *b) {
+  const lw_case_site *site = &b->result->given.site;
+  const struct {
+    const lw_quantity *far;
+    const char *to;
+  } asked[] = {{&site->boundary_distance, "boundary"},
+               {&site->building_distance, "building"},
+               {&site->service_distance, "pipe or cable"},
+               {&site->public_way_distance, "street, footpath"},
+               {&site->pool_barrier_distance, "pool barrier"}};
+  for (size_t i = 0; i < sizeof asked / sizeof *asked; i++) {
+    bool given = asked[i].far->origin == LW_GIVEN;
+    lw_block_say(b, LW_BLOCK_ITEM, asked[i].to, "%s",
+                 given ? lw_distance_told(b->result->units, asked[i].far).text : "ask how far");
+  }
+  lw_block_say(b, LW_BLOCK_ITEM, "fall from the top", "%s",
+               lw_block_m(b, b->result->verdict.height_m[LW_HEIGHT_EXPOSED]).text);
 }
 
 void lw_blocks_neighbours(const lw_blocks *blocks) {
-  const lw_case *c = &blocks->result->given;
-  const lw_verdict *v = &blocks->result->verdict;
-  lw_block_say(blocks, LW_BLOCK_HEADING, "", "Neighbours, falls and pools");
-  distance(blocks, "boundary", &c->site.boundary_distance, "the boundary");
+  lw_block_say(blocks, LW_BLOCK_HEADING, "", "Distances, fall and digging");
+  distances(blocks);
   lw_blocks_consent(blocks);
-  distance(blocks, "building", &c->site.building_distance, "the nearest building");
-  distance(blocks, "services", &c->site.service_distance, "the nearest pipe or cable");
-  distance(blocks, "public way", &c->site.public_way_distance, "the nearest street or footpath");
-  distance(blocks, "pool", &c->site.pool_barrier_distance,
-           "the nearest pool barrier; a wall beside one can be climbed");
   double deep = blocks->result->wall.section.embedment_m + blocks->result->wall.site.pad.thickness_m;
-  lw_block_say(blocks, LW_BLOCK_FACT, "digging",
-               "the trench goes %s below the ground in front; ground and footings beside it, a "
-               "neighbour's too, must stay held while it is open",
-               lw_block_m(blocks, deep).text);
-  lw_block_say(blocks, LW_BLOCK_FACT, "fall", "%s from the top to the ground in front",
-               lw_block_m(blocks, v->height_m[LW_HEIGHT_EXPOSED]).text);
+  if (deep > 0.0)
+    lw_block_say(blocks, LW_BLOCK_FACT, "digging",
+                 "the trench goes %s below the ground in front; ground and footings beside it, a "
+                 "neighbour's too, must stay held while it is open",
+                 lw_block_m(blocks, deep).text);
+  else
+    lw_block_say(blocks, LW_BLOCK_FACT, "digging",
+                 "none is given: the wall stands on the ground in front. Ask what is dug before it is laid");
   lw_blocks_untold(blocks);
 }
 
@@ -167,17 +166,6 @@ static const char *as_written(const lw_blocks *b, const lw_echo *said, char *out
   return out;
 }
 
-static void echo(void *context, const lw_echo *said, lw_origin origin) {
-  const lw_blocks *b = context;
-  char before[64];
-  bool heading = said->item->part == LW_ABOUT_HEADING;
-  bool asked = origin != LW_ASSUMED || said->item->question[0] != '\0';
-  if (said->origin != origin || heading || !asked) return;
-  bool question = origin == LW_ASSUMED;
-  lw_block_say(b, LW_BLOCK_ITEM, said->name, "%s%s%s%s", as_written(b, said, before, sizeof before),
-               said->words, question ? ". " : "", question ? said->item->question : "");
-}
-
 static bool is_asked(const lw_echo *said) {
   return said->origin == LW_ASSUMED && said->item->question[0] != '\0';
 }
@@ -187,12 +175,27 @@ static void count(void *context, const lw_echo *said) {
   *sum += is_asked(said) ? 1 : 0;
 }
 
+/* Whether its question stands among the reasons. */
+static bool is_asked_above(const lw_verdict *v, const char *question) {
+  for (int i = 0; i < v->reasons.count; i++)
+    if (strstr(v->reasons.reason[i].text, question) && !lw_reason_said_before(v, i)) return true;
+  return false;
+}
+
 static void assumed(void *context, const lw_echo *said) {
-  echo(context, said, LW_ASSUMED);
+  const lw_blocks *b = context;
+  char before[64];
+  if (!is_asked(said)) return;
+  bool above = is_asked_above(&b->result->verdict, said->item->question);
+  lw_block_say(b, LW_BLOCK_ITEM, said->name, "%s%s%s%s", as_written(b, said, before, sizeof before),
+               said->words, above ? "" : ". ", above ? "" : said->item->question);
 }
 
 static void given(void *context, const lw_echo *said) {
-  echo(context, said, LW_GIVEN);
+  const lw_blocks *b = context;
+  char before[64];
+  if (said->origin != LW_GIVEN || said->item->part == LW_ABOUT_HEADING) return;
+  lw_block_say(b, LW_BLOCK_ITEM, said->name, "%s%s", as_written(b, said, before, sizeof before), said->words);
 }
 
 void lw_blocks_inputs(const lw_blocks *blocks) {

@@ -106,6 +106,7 @@ static lw_block_kind list_of(lw_block_kind kind) {
   case LW_BLOCK_ITEM:
   case LW_BLOCK_CHECK:
   case LW_BLOCK_LINE: return kind;
+  case LW_BLOCK_HALF_LINE: return LW_BLOCK_LINE;
   default: return LW_BLOCK_WHO;
   }
 }
@@ -129,6 +130,7 @@ static void take(void *context, const lw_block *block) {
   case LW_BLOCK_COLUMNS: columns(h, block); break;
   case LW_BLOCK_CHECK: check(h, block); break;
   case LW_BLOCK_LINE:
+  case LW_BLOCK_HALF_LINE:
     between(h, "<tr><th scope=\"row\">", block->label, "</th><td class=\"w\"></td></tr>\n");
     break;
   }

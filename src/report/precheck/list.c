@@ -66,7 +66,8 @@ static bool is_of_checks(const lw_block *block) {
 }
 
 static bool is_fact(const lw_block *block) {
-  return block->kind == LW_BLOCK_FACT || block->kind == LW_BLOCK_ITEM || block->kind == LW_BLOCK_LINE;
+  bool line = block->kind == LW_BLOCK_LINE || block->kind == LW_BLOCK_HALF_LINE;
+  return block->kind == LW_BLOCK_FACT || block->kind == LW_BLOCK_ITEM || line;
 }
 
 bool lw_block_list_same_table(const lw_block *a, const lw_block *b) {

@@ -2,15 +2,9 @@
 #include <string.h>
 
 #include "parts.h"
-#include "base/print.h"
 
 /* What an officer asks besides, where the sheet does not say: one line, to ask by. What it says stands among
  * the reasons, and with all else that was given. */
-
-static void add(char *list, size_t size, const char *words) {
-  size_t used = strlen(list);
-  lw_print(list + used, size - used, "%s%s", used > 0 ? "; " : "", words);
-}
 
 /* Of the maps none need be named where the land is on none. */
 void lw_blocks_untold(const lw_blocks *b) {
@@ -29,22 +23,9 @@ void lw_blocks_untold(const lw_blocks *b) {
   for (size_t i = 0; i < sizeof asked / sizeof *asked; i++) {
     const lw_choice *choice = asked[i].choice;
     bool map = choice == &o->flood_land || choice == &o->bushfire_land || choice == &o->coast_land;
-    if (choice->origin == LW_ABSENT && !(map && on_none)) add(list, sizeof list, asked[i].words);
+    if (choice->origin == LW_ABSENT && !(map && on_none)) lw_block_join(list, sizeof list, asked[i].words);
   }
   if (list[0]) lw_block_say(b, LW_BLOCK_FACT, "not told", "ask about: %s", list);
-}
-
-void lw_blocks_rain(const lw_blocks *b) {
-  static const char *const ENDS[] = {[LW_RAIN_OWN_GROUND] = "on the plot's own ground",
-                                     [LW_RAIN_STREET] = "in the street or its drain",
-                                     [LW_RAIN_SOAKAWAY] = "in a soakaway",
-                                     [LW_RAIN_EASEMENT] = "in an easement",
-                                     [LW_RAIN_NEXT_DOOR] = "on a neighbour's land"};
-  const lw_choice *to = &b->result->given.officer.rain_to;
-  if (to->origin == LW_GIVEN)
-    lw_block_say(b, LW_BLOCK_FACT, "outlet", "ends %s, as given; see that it may", ENDS[to->value]);
-  else
-    lw_block_say(b, LW_BLOCK_FACT, "outlet", "must end where it lawfully may; the sheet does not say where");
 }
 
 static bool boundary_counts(const lw_verdict *v) {

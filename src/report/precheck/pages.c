@@ -5,12 +5,13 @@
 
 #include "list.h"
 #include "place.h"
+#include "report/draw/pdf_parts.h"
 #include "report/draw/sketch.h"
 
 /* The blocks on paper: who must see it across the whole width, the rest in two columns that flow over as many
  * pages as it takes, two if letters of a size that can be read allow it. */
 
-static const double FOOT_MM = 8.0;
+static const double FOOT_MM = 5.0; /* of the page, for its own line and air above it */
 
 static double bottom(const lw_block_flow *f) {
   return f->paper.y_mm - LW_BLOCK_MARGIN_MM - FOOT_MM;
@@ -49,7 +50,8 @@ static void make_room(lw_block_flow *f, double high_mm) {
   }
 }
 
-static double height_of(const lw_block_flow *f, const lw_block *block) {
+/* Of some blocks in one column, by placing them on a sheet that is thrown away. */
+static double height_of(const lw_block_flow *f, const lw_block *block, size_t count) {
   static const double FROM_MM = 20.0; /* not at the head of a column: a heading there has less air */
   lw_drawing sheet = {0};
   lw_drawing_pages pages = {1, &sheet};
@@ -58,18 +60,16 @@ static double height_of(const lw_block_flow *f, const lw_block *block) {
   trial.top_mm = 0.0;
   trial.beside_mm = f->beside_mm < 0.0 ? -1.0 : FROM_MM - (f->y_mm - f->beside_mm);
   trial.y_mm = FROM_MM;
-  lw_block_place(&trial, block);
+  for (size_t i = 0; i < count; i++) lw_block_place(&trial, &block[i]);
   lw_drawing_free(&sheet);
   return trial.y_mm - FROM_MM;
 }
 
 /* The whole group where a column can hold it; else what stands first of it with what follows. */
 static double height_of_group(const lw_block_flow *f, const lw_block_list *list, size_t at) {
-  size_t last = lw_block_list_last(list, at);
-  double high = 0.0, column = bottom(f) - LW_BLOCK_MARGIN_MM;
-  for (size_t i = at; i <= last; i++) high += height_of(f, &list->block[i]);
-  if (high <= column || last == at) return high;
-  return height_of(f, &list->block[at]) + height_of(f, &list->block[at + 1]);
+  size_t count = lw_block_list_last(list, at) - at + 1;
+  double high = height_of(f, &list->block[at], count), column = bottom(f) - LW_BLOCK_MARGIN_MM;
+  return high <= column || count == 1 ? high : height_of(f, &list->block[at], 2);
 }
 
 static bool is_across(const lw_block *block) {
@@ -78,7 +78,7 @@ static bool is_across(const lw_block *block) {
 
 /* A drawing for which this column has no room waits for the next one, and what follows fills this one. */
 static bool must_wait(const lw_block_flow *f, const lw_block *block) {
-  return block->kind == LW_BLOCK_SECTION && !has_room(f, height_of(f, block));
+  return block->kind == LW_BLOCK_SECTION && !has_room(f, height_of(f, block, 1));
 }
 
 static void place_next(lw_block_flow *f, const lw_block_list *list, size_t i) {
@@ -108,7 +108,8 @@ static void foot(const lw_block_flow *f, const char *hash) {
     lw_xy_mm at = {LW_BLOCK_MARGIN_MM, f->paper.y_mm - LW_BLOCK_MARGIN_MM};
     lw_drawing_begin(page, LW_ROLE_PARAGRAPH);
     lw_drawing_words(page, at, LW_ANCHOR_START, LW_BLOCK_LEAST_MM,
-                     "lowwall %s pre-check, page %d of %d. %.8s", LW_VERSION, i + 1, f->pages->count, hash);
+                     "lowwall %s pre-check, page %d of %d. %.8s%s", LW_VERSION, i + 1, f->pages->count, hash,
+                     lw_pdf_has_parts() ? ". Its sheet is attached: lowwall precheck --verify FILE.pdf" : "");
     lw_text_addf(&page->title, "Pre-check of a wall%s%s", title[0] ? ": " : "", title);
     lw_text_add(&page->description, f->result->verdict.headline);
     if (f->section.description.data) lw_text_add(&page->figure, f->section.description.data);

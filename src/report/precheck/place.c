@@ -7,7 +7,7 @@
 
 /* One block on the last page, where the flow has come to. */
 
-static const double GUTTER_MM = 6.0, LEADING = 1.28, LABEL_MM = 18.0;
+static const double GUTTER_MM = 6.0, LEADING = LW_LINE_MM / LW_BODY_MM, LABEL_EMS = 7.2;
 
 double lw_block_width(const lw_block_flow *f) {
   return (f->paper.x_mm - 2.0 * LW_BLOCK_MARGIN_MM - GUTTER_MM * (LW_BLOCK_COLUMNS_MAX - 1)) /
@@ -31,9 +31,9 @@ static void put(lw_block_flow *f, double indent_mm, double size_mm, bool bold, c
   f->y_mm = lw_sketch_wrap(page_of(f), at, lw_block_width(f) - indent_mm, size_mm, bold, words);
 }
 
-static void rule(const lw_block_flow *f, double from_mm) {
+static void rule(const lw_block_flow *f, double from_mm, double to_mm) {
   double y = f->y_mm + 0.4;
-  lw_xy_mm spots[] = {{from_mm, y}, {left_of(f) + lw_block_width(f), y}};
+  lw_xy_mm spots[] = {{from_mm, y}, {to_mm, y}};
   lw_drawing_line(page_of(f), LW_PEN_FINE, spots, 2);
 }
 
@@ -51,7 +51,7 @@ static void heading(lw_block_flow *f, const char *words) {
   lw_drawing_begin(page_of(f), LW_ROLE_HEADING);
   if (f->y_mm > f->top_mm + 0.1) f->y_mm += AIR_MM;
   put(f, 0.0, LARGER * f->size_mm, true, words);
-  rule(f, left_of(f));
+  rule(f, left_of(f), left_of(f) + lw_block_width(f));
   f->y_mm += 0.6;
 }
 
@@ -60,7 +60,7 @@ static void words_alone(lw_block_flow *f, const char *words, bool strong) {
   put(f, 0.0, f->size_mm, strong, words);
 }
 
-static const double BOLD = 1.15, LABEL_GAP_MM = 1.6, ITEM_EMS = 12.5, HALVES_MM = 3.0;
+static const double BOLD = 1.15, LABEL_GAP_MM = 1.6, ITEM_EMS = 12.5, HALVES_MM = 3.0, SLIDE_EMS = 1.0;
 
 static double label_width(const lw_block_flow *f, const lw_block *block) {
   return lw_drawing_text_width(block->label, f->size_mm) * BOLD + LABEL_GAP_MM;
@@ -71,26 +71,42 @@ static double half_width(const lw_block_flow *f) {
   return (lw_block_width(f) - HALVES_MM) / 2.0;
 }
 
+/* Where the words of an item have to begin to end within its half: no great way before their column. */
+static double half_words_at(const lw_block_flow *f, const lw_block *block) {
+  static const double SLACK_MM = 0.1; /* words as wide as their room would be broken by rounding */
+  return half_width(f) - SLACK_MM - lw_drawing_text_width(block->words, f->size_mm);
+}
+
 static bool is_short(const lw_block_flow *f, const lw_block *block) {
-  double words = lw_drawing_text_width(block->words, f->size_mm);
-  return block->kind == LW_BLOCK_ITEM &&
-         fmax(ITEM_EMS * f->size_mm, label_width(f, block)) + words <= half_width(f);
+  double at = half_words_at(f, block);
+  return block->kind == LW_BLOCK_ITEM && at >= label_width(f, block) &&
+         at >= (ITEM_EMS - SLIDE_EMS) * f->size_mm;
+}
+
+static double words_at(const lw_block_flow *f, const lw_block *block) {
+  double column = (block->kind == LW_BLOCK_ITEM ? ITEM_EMS : LABEL_EMS) * f->size_mm;
+  if (is_short(f, block)) column = fmin(column, half_words_at(f, block));
+  return fmax(column, label_width(f, block));
+}
+
+/* Into the right half of the row where its left one has one before, else into the left; gives how far in. */
+static double begin_half(lw_block_flow *f, bool is_half) {
+  bool beside = is_half && f->beside_mm >= 0.0;
+  if (beside) f->y_mm = f->beside_mm;
+  f->beside_mm = is_half && !beside ? f->y_mm : -1.0;
+  return beside ? half_width(f) + HALVES_MM : 0.0;
 }
 
 /* The label in the margin of the column, the words beside it. */
 static void fact(lw_block_flow *f, const lw_block *block) {
-  double column = block->kind == LW_BLOCK_ITEM ? ITEM_EMS * f->size_mm : LABEL_MM;
-  bool fits = is_short(f, block), beside = fits && f->beside_mm >= 0.0;
-  double indent = beside ? half_width(f) + HALVES_MM : 0.0, below = f->y_mm;
-  if (beside) f->y_mm = f->beside_mm;
-  f->beside_mm = fits && !beside ? f->y_mm : -1.0;
-  lw_xy_mm at = {left_of(f) + indent, f->y_mm + (LEADING - 0.28) * f->size_mm};
+  double below = f->y_mm, in = begin_half(f, is_short(f, block));
+  lw_xy_mm at = {left_of(f) + in, f->y_mm + (LEADING - 0.28) * f->size_mm};
   begin_cell(f, LW_ROLE_HEAD_CELL);
   lw_drawing_words(page_of(f), at, LW_ANCHOR_START, f->size_mm, "%s", block->label);
   lw_drawing_bold(page_of(f));
   begin_cell(f, LW_ROLE_CELL);
-  put(f, indent + fmax(column, label_width(f, block)), f->size_mm, false, block->words);
-  if (beside) f->y_mm = fmax(f->y_mm, below);
+  put(f, in + words_at(f, block), f->size_mm, false, block->words);
+  if (in > 0.0) f->y_mm = fmax(f->y_mm, below);
 }
 
 static void cell(const lw_block_flow *f, lw_role role, double at, lw_anchor anchor, const char *words) {
@@ -112,14 +128,16 @@ static void check(lw_block_flow *f, const lw_block *block) {
 }
 
 static void line(lw_block_flow *f, const lw_block *block) {
-  static const double HIGH_MM = 7.0, BELOW_MM = 1.2, GAP_MM = 2.0;
+  /* As far apart as ruled paper has them. */
+  static const double HIGH_MM = 6.6, BELOW_MM = 0.7, GAP_MM = 2.0;
   double label = lw_drawing_text_width(block->label, f->size_mm);
+  bool half = block->kind == LW_BLOCK_HALF_LINE;
+  double left = left_of(f) + begin_half(f, half), wide = half ? half_width(f) : lw_block_width(f);
   f->y_mm += HIGH_MM;
   begin_cell(f, LW_ROLE_HEAD_CELL);
-  lw_drawing_words(page_of(f), (lw_xy_mm){left_of(f), f->y_mm}, LW_ANCHOR_START, f->size_mm, "%s",
-                   block->label);
+  lw_drawing_words(page_of(f), (lw_xy_mm){left, f->y_mm}, LW_ANCHOR_START, f->size_mm, "%s", block->label);
   begin_cell(f, LW_ROLE_CELL);
-  rule(f, left_of(f) + fmax(LABEL_MM, label + GAP_MM));
+  rule(f, left + (half ? label + GAP_MM : fmax(LABEL_EMS * f->size_mm, label + GAP_MM)), left + wide);
   f->y_mm += BELOW_MM;
 }
 
@@ -151,7 +169,7 @@ static void section(lw_block_flow *f) {
 
 void lw_block_place(lw_block_flow *f, const lw_block *block) {
   static const double WHO_MM = 4.2, HEADLINE_MM = 3.2;
-  if (block->kind != LW_BLOCK_ITEM) f->beside_mm = -1.0;
+  if (block->kind != LW_BLOCK_ITEM && block->kind != LW_BLOCK_HALF_LINE) f->beside_mm = -1.0;
   switch (block->kind) {
   case LW_BLOCK_WHO: across(f, LW_ROLE_TITLE, WHO_MM, block->words); break;
   case LW_BLOCK_HEADLINE: across(f, LW_ROLE_PARAGRAPH, HEADLINE_MM, block->words); break;
@@ -162,6 +180,7 @@ void lw_block_place(lw_block_flow *f, const lw_block *block) {
   case LW_BLOCK_COLUMNS:
   case LW_BLOCK_CHECK: check(f, block); break;
   case LW_BLOCK_SECTION: section(f); break;
-  case LW_BLOCK_LINE: line(f, block); break;
+  case LW_BLOCK_LINE:
+  case LW_BLOCK_HALF_LINE: line(f, block); break;
   }
 }

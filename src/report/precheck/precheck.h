@@ -8,13 +8,14 @@ typedef enum lw_block_kind {
   LW_BLOCK_WHO,      /* who must see it: always the first */
   LW_BLOCK_HEADLINE, /* the verdict's, below it */
   LW_BLOCK_HEADING,
-  LW_BLOCK_FACT,    /* a label and words */
-  LW_BLOCK_ITEM,    /* an item of the sheet and its value: the label is a longer one */
-  LW_BLOCK_WORDS,   /* a paragraph */
-  LW_BLOCK_COLUMNS, /* what the columns of the checks that follow are called */
-  LW_BLOCK_CHECK,   /* label, words has · needs · outcome in columns */
-  LW_BLOCK_SECTION, /* the drawing stands here */
-  LW_BLOCK_LINE     /* a label and room to write */
+  LW_BLOCK_FACT,     /* a label and words */
+  LW_BLOCK_ITEM,     /* an item of the sheet and its value: the label is a longer one */
+  LW_BLOCK_WORDS,    /* a paragraph */
+  LW_BLOCK_COLUMNS,  /* what the columns of the checks that follow are called */
+  LW_BLOCK_CHECK,    /* label, words has · needs · outcome in columns */
+  LW_BLOCK_SECTION,  /* the drawing stands here */
+  LW_BLOCK_LINE,     /* a label and room to write */
+  LW_BLOCK_HALF_LINE /* the same for a few letters: two in a row */
 } lw_block_kind;
 
 typedef struct lw_block {

@@ -3,9 +3,10 @@
 
 #include "parts.h"
 #include "load_cases/kinds.h"
+#include "report/distance.h"
 #include "studies/water_limits.h"
 
-/* What only some walls have: another wall near, a fence, water in the bed, a slip, a trench. */
+/* What only some walls have: another wall, a fence, water in the bed, a slip, a trench. */
 
 static void other_wall(const lw_blocks *b) {
   static const char *const WORDS[] = {
@@ -15,10 +16,10 @@ static void other_wall(const lw_blocks *b) {
       [LW_TIER_ONE_WALL] = "too near for two: nothing here shows that they stand"};
   const lw_tier *tier = &b->result->wall.tier;
   if (tier->band == LW_TIER_NONE) return;
-  lw_block_say(b, LW_BLOCK_HEADING, "", "Another wall near this one");
+  lw_block_say(b, LW_BLOCK_HEADING, "", "Another wall");
   lw_block_say(b, LW_BLOCK_FACT, "distance", "%s %s it, clear; %s high: %s",
-               lw_block_m(b, tier->distance_m).text, tier->above ? "above" : "below",
-               lw_block_m(b, tier->height_m).text, WORDS[tier->band]);
+               lw_distance_told(b->result->units, &b->result->given.site.other_wall_distance).text,
+               tier->above ? "above" : "below", lw_block_m(b, tier->height_m).text, WORDS[tier->band]);
   if (tier->pressure_kpa > 0.0)
     lw_block_say(b, LW_BLOCK_FACT, "presses", "%s on the ground behind this wall",
                  lw_block_amount(b, LW_KIND_PRESSURE, tier->pressure_kpa, 2).text);
@@ -40,7 +41,7 @@ static void back_fence(const lw_blocks *b, const lw_fence *f) {
                lw_block_amount(b, LW_KIND_PRESSURE, f->built_for.pressure_kpa, 2).text,
                lw_block_m(b, f->built_for.height_m).text);
   for (int m = 0; m < LW_FENCE_MEASURE_COUNT; m++)
-    lw_block_say(b, LW_BLOCK_FACT, lw_fence_measure_words((lw_fence_measure)m), "%.2f, blocked %.2f",
+    lw_block_say(b, LW_BLOCK_ITEM, lw_fence_measure_words((lw_fence_measure)m), "%.2f, blocked %.2f",
                  f->ratio[LW_FENCE_DRY][m], f->ratio[LW_FENCE_BLOCKED][m]);
   lw_block_say(b, LW_BLOCK_FACT, "instead",
                "a fourth side of blocks, or a frame of its own clear of the fence");
@@ -66,10 +67,10 @@ static void limit(const lw_blocks *b, const lw_water_limit *l) {
   const lw_check check = {.kind = l->kind, .at = l->at, .joint = l->joint};
   lw_check_words(&check, words, sizeof words);
   if (l->state == LW_WATER_FALLS_AT)
-    lw_block_say(b, LW_BLOCK_FACT, words, "stands until the water is %s below the top",
+    lw_block_say(b, LW_BLOCK_ITEM, words, "stands until the water is %s below the top",
                  lw_millimetres(b->result->units, l->depth_m.value).text);
-  if (l->state == LW_WATER_FALLS_DRY) lw_block_say(b, LW_BLOCK_FACT, words, "falls short without more water");
-  if (l->state == LW_WATER_NOT_SHOWN) lw_block_say(b, LW_BLOCK_FACT, words, "cannot be shown");
+  if (l->state == LW_WATER_FALLS_DRY) lw_block_say(b, LW_BLOCK_ITEM, words, "falls short without more water");
+  if (l->state == LW_WATER_NOT_SHOWN) lw_block_say(b, LW_BLOCK_ITEM, words, "cannot be shown");
 }
 
 static const lw_water_limit *gravest(const lw_water_limits *limits, lw_check_kind kind) {

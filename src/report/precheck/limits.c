@@ -1,0 +1,95 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include <string.h>
+
+#include "parts.h"
+#include "base/amounts.h"
+#include "report/text/limit_dates.h"
+#include "verdict/limit_own.h"
+
+/* The limits of laws and of this project that were held against the wall. */
+
+static const char *trigger_words(const lw_limit_hit *hit) {
+  switch (hit->row->trigger) {
+  case LW_EXEMPT_BELOW:
+    if (hit->past) return "past its exemption";
+    return hit->kept ? "within its exemption, on its conditions" : "not past it, its conditions not met";
+  case LW_APPROVAL_ABOVE: return hit->past ? "asks for an approval" : "asks for an approval above that";
+  case LW_ENGINEER_ABOVE: return hit->past ? "asks for an engineer" : "asks for an engineer above that";
+  case LW_DESIGN_ABOVE:
+    if (hit->row->of_standard) return hit->past ? "begins to apply" : "begins to apply above that";
+    return hit->past ? "asks for a design" : "asks for a design above that";
+  case LW_BARRIER_ABOVE: return hit->past ? "asks about a barrier" : "asks about a barrier above that";
+  }
+  return "";
+}
+
+/* A row of this project's has no date. */
+static bool own_row(const lw_limit_row *row) {
+  return strcmp(row->status, "own") == 0;
+}
+
+/* The figure as it stands in the law, where that counts otherwise than the reader: an officer compares it. */
+static lw_limit_figure own_figure(const lw_blocks *b, const lw_limit_row *row) {
+  lw_limit_figure own = lw_limit_own(b->result->units, row, ", ", "");
+  if (b->result->units == LW_UNITS_METRIC && lw_limit_counts_inches(row) && !row->of_default)
+    lw_print(own.text, sizeof own.text, ", %s in the law", lw_metres(LW_UNITS_US, row->height_m, 2).text);
+  return own;
+}
+
+/* The default's rows have one instrument, region and key, which stand above them. */
+static bool default_row(const lw_limit_row *row) {
+  return row->of_default && own_row(row);
+}
+
+/* Bytes of the key that a source begins with; 0: none. */
+static size_t key_length(const char *source) {
+  const char *end = strchr(source, ']');
+  return source[0] == '[' && end ? (size_t)(end - source) + 1 : 0;
+}
+
+/* Whose it is and when it was so. */
+static void print_instrument(const lw_blocks *b, const lw_limit_row *row, char *out, size_t size) {
+  char dates[160];
+  const char *of = own_row(row) ? "" : "as of ";
+  lw_limit_print_dates(b->result->tables, row, dates, sizeof dates);
+  if (default_row(row))
+    lw_print(out, size, ",%s", row->from.source + key_length(row->from.source));
+  else
+    lw_print(out, size, ". %s, %s. %s, %s%s", row->instrument, row->region, row->from.source, of, dates);
+}
+
+static void of_default(const lw_blocks *b) {
+  const lw_verdict *v = &b->result->verdict;
+  for (int i = 0; i < v->limit_count; i++) {
+    const lw_limit_row *row = v->limit[i].row;
+    const char *source = row->from.source;
+    if (!default_row(row)) continue;
+    lw_block_say(b, LW_BLOCK_WORDS, "", "%.*s: %s, %s. %.*s", (int)strcspn(row->id, "-"), row->id,
+                 row->instrument, row->region, (int)key_length(source), source);
+    return;
+  }
+}
+
+/* Of a law its own words; ours are said to the reader. */
+static const char *words_told(const lw_blocks *b, const lw_limit_hit *hit, char *out, size_t size) {
+  char words[LW_LIMIT_WORDS];
+  lw_units units = hit->row->of_default ? b->result->units : LW_UNITS_METRIC;
+  return lw_amounts_told(units, lw_limit_print_words(hit, words, sizeof words), out, size);
+}
+
+/* Clause, date and source of every row that was held against the wall; conditions where it is within one. */
+void lw_blocks_limits(const lw_blocks *b) {
+  const lw_verdict *v = &b->result->verdict;
+  lw_block_say(b, LW_BLOCK_HEADING, "", "Limits on file; confirm each with the authority");
+  of_default(b);
+  for (int i = 0; i < v->limit_count; i++) {
+    const lw_limit_hit *hit = &v->limit[i];
+    const lw_limit_row *row = hit->row;
+    char instrument[900], told[LW_LIMIT_WORDS + 100];
+    print_instrument(b, row, instrument, sizeof instrument);
+    const lw_apart apart = lw_metres_apart(b->result->units, row->height_m, hit->height_m, 2);
+    lw_block_say(b, LW_BLOCK_FACT, row->id, "%s%s (%s), here %s: %s%s%s", apart.one.text,
+                 own_figure(b, row).text, lw_height_slug(row->measured), apart.other.text, trigger_words(hit),
+                 instrument, words_told(b, hit, told, sizeof told));
+  }
+}
