@@ -8,6 +8,7 @@
 #include "report/markup.h"
 #include "report/text/parts.h"
 #include "report/text/said.h"
+#include "verdict/reasons.h"
 #include "who.h"
 
 static const lw_index_group GROUP_OF[] = {[LW_WHO_BUILDER] = LW_INDEX_BUILDER,
@@ -37,18 +38,25 @@ static lw_index_entry *add(lw_precheck_index *index, const lw_case *c, int row) 
   return entry;
 }
 
+/* What calls for them; that nothing does. */
+static const char *why(const lw_verdict *verdict, char *words, size_t size) {
+  const lw_verdict_reason *first = lw_reasons_first(&verdict->reasons, LW_ANSWER_WHO, verdict->who);
+  if (verdict->who != LW_WHO_BUILDER && first) return first->text;
+  lw_precheck_who(verdict, words, size);
+  return words;
+}
+
 void lw_precheck_index_add(lw_precheck_index *index, const lw_result *result, int row, const char *file) {
   char words[640];
   lw_index_entry *entry = add(index, &result->given, row);
   if (!entry) return;
   entry->group = GROUP_OF[result->verdict.who];
-  entry->stands = result->verdict.stands;
+  entry->grade = result->verdict.grade;
   lw_print(entry->file, sizeof entry->file, "%s", file);
   entry->what = keep(index, lw_what_sentence(result->verdict.what));
   lw_text_answer_words(result, LW_ANSWER_STANDS, true, words, sizeof words);
   entry->does = keep(index, words);
-  lw_precheck_who(&result->verdict, words, sizeof words);
-  entry->who = keep(index, words);
+  entry->why = keep(index, why(&result->verdict, words, sizeof words));
 }
 
 /* Each by its row, its column and its cure. */
@@ -57,7 +65,7 @@ void lw_precheck_index_add_faults(lw_precheck_index *index, const lw_case *c, in
   lw_index_entry *entry = add(index, c, row);
   if (!entry) return;
   entry->group = LW_INDEX_NOT_CHECKED;
-  entry->what = entry->who = keep(index, "");
+  entry->what = entry->why = keep(index, "");
   entry->does = index->words.length;
   for (int i = 0; i < faults->count; i++) {
     const lw_fault *f = &faults->fault[i];
@@ -71,15 +79,20 @@ void lw_precheck_index_add_faults(lw_precheck_index *index, const lw_case *c, in
   lw_text_add_bytes(&index->words, "", 1);
 }
 
-/* The gravest first: who is called, then what does not stand; then as the schedule has them. */
+/* The gravest first: who is called, then how it stands; then as the schedule has them. */
 static int compare(const void *a, const void *b) {
-  static const int GRAVE[] = {[LW_FALLS_SHORT] = 0, [LW_CANNOT_SHOW] = 1, [LW_HOLDS] = 2};
+  static const int GRAVE[] = {[LW_GRADE_WOULD_MOVE] = 0,
+                              [LW_GRADE_MAY_MOVE] = 1,
+                              [LW_GRADE_CANNOT_BE_SHOWN] = 2,
+                              [LW_GRADE_LESS_MARGIN] = 3,
+                              [LW_GRADE_HOLDS] = 4};
   const lw_index_entry *x = a, *y = b;
   if (x->group != y->group) return (int)x->group - (int)y->group;
-  if (x->stands != y->stands) return GRAVE[x->stands] - GRAVE[y->stands];
+  if (x->grade != y->grade) return GRAVE[x->grade] - GRAVE[y->grade];
   return x->row - y->row;
 }
 
+/* On a phone the cells of a row stand one below another. */
 static const char HEAD[] =
     "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\">"
     "<meta name=\"viewport\" content=\"width=device-width\"><title>Pre-checks</title>\n<style>"
@@ -88,7 +101,10 @@ static const char HEAD[] =
     "h1{font-size:1.35rem}h2{font-size:1.05rem;margin:1.4em 0 .4em}a{color:#000}"
     "table{border-collapse:collapse;width:100%}tr{break-inside:avoid}"
     "th,td{text-align:left;vertical-align:top;padding:.25em .6em .25em 0;border-top:1px solid #000}"
-    "thead th{border-top:0}@media print{body{font-size:11px;max-width:none}}"
+    "thead th{border-top:0}td:first-of-type{min-width:6em}"
+    "@media (max-width:40rem){thead{display:none}tr{border-top:1px solid #000}"
+    "th,td{display:block;border:0;padding:.15em 0}th a{display:inline-block;padding:.8em 1em .8em 0}}"
+    "@media print{body{font-size:11px;max-width:none}}"
     "</style></head><body>\n";
 
 static void element(lw_text *out, const char *before, const char *words, const char *after) {
@@ -109,32 +125,43 @@ static void row(const lw_precheck_index *index, const lw_index_entry *entry, lw_
   element(out, "<td>", entry->title, "</td>");
   if (entry->group != LW_INDEX_NOT_CHECKED) element(out, "<td>", words + entry->what, "</td>");
   element(out, "<td>", words + entry->does, "</td>");
-  if (entry->group != LW_INDEX_NOT_CHECKED) element(out, "<td>", words + entry->who, "</td>");
+  if (entry->group != LW_INDEX_NOT_CHECKED) element(out, "<td>", words + entry->why, "</td>");
   lw_text_add(out, "</tr>\n");
 }
 
+static const struct {
+  const char *anchor, *title, *few;
+} GROUPS[LW_INDEX_GROUPS] = {
+    {"faults", "Not checked, for faults in their rows", "not checked"},
+    {"engineer", "A licensed engineer must see these, before work starts", "for a licensed engineer"},
+    {"council", "The council must see these, before work starts", "for the council"},
+    {"builder", "Nobody beyond who builds them, by the limits on file", "for nobody beyond who builds them"}};
+
 static void table_head(lw_index_group group, lw_text *out) {
-  static const char *const TITLES[LW_INDEX_GROUPS] = {
-      "Not checked, for faults in their rows", "A licensed engineer must see these",
-      "The council must see these", "Nobody beyond who builds them, by the limits on file"};
-  element(out, "<h2>", TITLES[group], "</h2>\n<table><thead><tr><th scope=\"col\">wall</th>");
+  lw_text_addf(out, "<h2 id=\"%s\">%s</h2>\n<table><thead><tr><th scope=\"col\">wall</th>",
+               GROUPS[group].anchor, GROUPS[group].title);
   lw_text_add(out, "<th scope=\"col\">title</th>");
   lw_text_add(out, group == LW_INDEX_NOT_CHECKED
                        ? "<th scope=\"col\">what is wrong, and what would be right</th>"
                        : "<th scope=\"col\">what it is</th><th scope=\"col\">does it stand</th>"
-                         "<th scope=\"col\">who must see it</th>");
+                         "<th scope=\"col\">why they must see it, or need not</th>");
   lw_text_add(out, "</tr></thead><tbody>\n");
 }
 
+/* How many of each, which leads there. */
 static void lead(const lw_precheck_index *index, const char *schedule, const lw_tables *tables,
                  lw_text *out) {
-  size_t unchecked = 0;
-  for (size_t i = 0; i < index->count; i++) unchecked += index->entry[i].group == LW_INDEX_NOT_CHECKED;
+  size_t of[LW_INDEX_GROUPS] = {0};
+  for (size_t i = 0; i < index->count; i++) of[index->entry[i].group]++;
   element(out, "<h1>Pre-checks of ", schedule, "</h1>\n");
-  lw_text_addf(out, "<p>%zu wall%s, who must see it the gravest first%s", index->count,
-               index->count == 1 ? "" : "s", unchecked > 0 ? "; " : ".");
-  if (unchecked > 0) lw_text_addf(out, "%zu not checked.", unchecked);
-  lw_text_add(out, "</p>\n");
+  lw_text_addf(out, "<p>%zu wall%s, the gravest first", index->count, index->count == 1 ? "" : "s");
+  const char *apart = ": ";
+  for (int i = 0; i < LW_INDEX_GROUPS; i++) {
+    if (of[i] == 0) continue;
+    lw_text_addf(out, "%s<a href=\"#%s\">%zu %s</a>", apart, GROUPS[i].anchor, of[i], GROUPS[i].few);
+    apart = ", ";
+  }
+  lw_text_add(out, ".</p>\n");
   if (tables->replaced[0])
     element(out, "<p>Made with replaced tables, not those that lowwall comes with: ", tables->replaced,
             ".</p>\n");

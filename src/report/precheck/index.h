@@ -16,12 +16,12 @@ typedef enum lw_index_group {
 
 typedef struct lw_index_entry {
   lw_index_group group;
-  lw_holds stands;
+  lw_grade grade;
   int row; /* of the schedule */
   char mark[LW_WORDS_MAX], title[LW_WORDS_MAX];
   char file[128];    /* the pre-check beside the index; "" where there is none */
   size_t what, does; /* of the words: what it is; whether it stands, or its faults */
-  size_t who;
+  size_t why;        /* why they must see it who must */
 } lw_index_entry;
 
 typedef struct lw_precheck_index {
