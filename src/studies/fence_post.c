@@ -90,8 +90,8 @@ lw_status lw_fence_code_depth_of(const lw_fence_hole *hole, double push_kn, doub
 double lw_fence_board_stress(double pressure_kpa, double span_m, double thickness_m,
                              const lw_working *working) {
   double stress = 6.0 / 8.0 * pressure_kpa * span_m * span_m / (thickness_m * thickness_m);
-  const lw_bound bound[] = {{"pf", pressure_kpa, "kPa"}, {"lb", span_m, "m"}, {"tb", thickness_m, "m"}};
-  const lw_step step = {"sb", "(pf lb^2/8)/(tb^2/6)", NULL, stress, "kPa", "statics"};
+  const lw_bound bound[] = {{"pf", pressure_kpa, "kPa"}, {"db", span_m, "m"}, {"tb", thickness_m, "m"}};
+  const lw_step step = {"sb", "(pf db^2/8)/(tb^2/6)", NULL, stress, "kPa", "statics"};
   lw_working_bound(working, &step, bound, sizeof bound / sizeof bound[0]);
   return stress;
 }

@@ -116,6 +116,44 @@ static void expect_turns(const lw_drawing *d, const lw_order *o) {
   }
 }
 
+static double length_of(const lw_xy_mm *line) {
+  return hypot(line[1].x_mm - line[0].x_mm, line[1].y_mm - line[0].y_mm);
+}
+
+/* Which side of a line a spot lies on. */
+static double side_of(const lw_xy_mm *line, lw_xy_mm spot) {
+  return (line[1].x_mm - line[0].x_mm) * (spot.y_mm - line[0].y_mm) -
+         (line[1].y_mm - line[0].y_mm) * (spot.x_mm - line[0].x_mm);
+}
+
+static bool cross(const lw_xy_mm *a, const lw_xy_mm *b) {
+  return side_of(a, b[0]) * side_of(a, b[1]) < 0.0 && side_of(b, a[0]) * side_of(b, a[1]) < 0.0;
+}
+
+/* The line of a length, or a piece of it, stands behind its slashes; what leads to it is shorter. */
+static bool is_length(const lw_drawing *d, size_t at, bool after_one) {
+  static const double LEADS_MM = 5.9, SLASH_MM = 4.0;
+  const lw_mark *mark = &d->mark[at], *before = mark - 1;
+  if (at == 0 || mark->kind != LW_MARK_LINE || mark->pen != LW_PEN_FINE || mark->count != 2) return false;
+  bool slash = before->kind == LW_MARK_LINE && before->pen == LW_PEN_SEEN && before->count == 2 &&
+               length_of(&d->spot[before->first]) < SLASH_MM;
+  return (slash || after_one) && length_of(&d->spot[mark->first]) > LEADS_MM;
+}
+
+static void expect_lengths_apart(const lw_drawing *d) {
+  enum { MOST = 100 };
+  const lw_xy_mm *line[MOST];
+  int count = 0;
+  bool after_one = false;
+  for (size_t i = 0; i < d->mark_count; i++) {
+    after_one = is_length(d, i, after_one);
+    if (!after_one || count == MOST) continue;
+    line[count++] = &d->spot[d->mark[i].first];
+    for (int k = 0; k + 1 < count; k++)
+      cr_expect_not(cross(line[k], line[count - 1]), "two lines of lengths cross: %s", items);
+  }
+}
+
 Test(drawn_plans, at_any_width_all_is_told_and_read) {
   int drawn = 0;
   for (int i = 0; i < PLANS; i++) {
@@ -130,6 +168,7 @@ Test(drawn_plans, at_any_width_all_is_told_and_read) {
         expect_on_paper(&d, items);
         expect_lengths(&d, o);
         expect_turns(&d, o);
+        if (view == 0) expect_lengths_apart(&d);
         if (order_result()->units == LW_UNITS_US) expect_no_metric(&d, items);
         drawn++;
       }

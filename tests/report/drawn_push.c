@@ -74,10 +74,25 @@ static void expect_arrow(const lw_drawing *drawing, const lw_free_body *base, co
     cr_expect(fabs(atan2(up, right) - base->thrust.angle_rad) < 1e-9, "%s", name);
 }
 
+/* Loads at a distance and an earthquake push in the arrow; no pressure over the height is drawn of them. */
+static void expect_picture(const lw_drawing *drawing, const lw_free_body *base, const char *name,
+                           int *without) {
+  double besides = 0.0;
+  for (int i = 0; i < base->forces.count; i++) {
+    const lw_force *f = &base->forces.force[i];
+    bool soil = f->kind == LW_FORCE_LOADS_THRUST || f->kind == LW_FORCE_SEISMIC_THRUST;
+    if (soil) besides += fmax(f->horizontal_kn_per_m, 0.0);
+  }
+  if (!strstr(drawing->description.data, "pressure of the soil behind over its height")) return;
+  bool told = strstr(drawing->description.data, "; without what") != NULL;
+  cr_expect_eq(told, besides > 1e-9, "%g: %s", besides, name);
+  *without += told;
+}
+
 Test(drawing, the_push_of_the_soil_is_drawn_as_it_acts) {
   static char name[RANDOM_ITEMS * RANDOM_ITEM_BYTES];
   dice d = {311};
-  int drawn = 0;
+  int drawn = 0, without = 0;
   lw_result *result = malloc(sizeof *result);
   cr_assert_not_null(result);
   for (int i = 0; i < 120 / RANDOM_SHARE; i++) {
@@ -93,10 +108,12 @@ Test(drawing, the_push_of_the_soil_is_drawn_as_it_acts) {
     if (lw_draw_section(result, 180.0, &drawing, &error) == LW_OK && base->status == LW_OK) {
       drawn++;
       expect_arrow(&drawing, base, random_wall_name(&wall, name, sizeof name));
+      expect_picture(&drawing, base, name, &without);
     }
     lw_drawing_free(&drawing);
   }
   cr_expect_lt(40 / RANDOM_SHARE, drawn, "%d", drawn);
+  cr_expect_lt(4 / RANDOM_SHARE, without, "%d", without);
   free(result);
 }
 

@@ -15,7 +15,7 @@ enum { BEDS = 60 / RANDOM_SHARE };
 
 static void expect_told(const lw_drawing *d, double left_mm, const char *bed) {
   char words[80] = "at depth no soil is left";
-  if (left_mm > 0.5) snprintf(words, sizeof words, "%.0f mm of soil are left at depth", left_mm);
+  if (left_mm > 0.5) snprintf(words, sizeof words, "%.0f mm of soil is left at depth", left_mm);
   cr_expect(on_paper_says(d, words), "\"%s\" is not told: %s", words, bed);
 }
 
@@ -52,7 +52,7 @@ Test(plan_bed, a_round_bed_has_its_strip_across_the_middle) {
                                "site behind=bed;stone width=250 mm;stone filter=cloth");
   lw_drawing d = {0};
   cr_assert_eq(lw_draw_plan(order_result(), o, 180.0, &d, NULL), LW_OK);
-  cr_expect(on_paper_says(&d, "3100 mm of soil are left at depth"));
+  cr_expect(on_paper_says(&d, "3100 mm of soil is left at depth"));
   lw_drawing_free(&d);
 }
 
@@ -60,14 +60,14 @@ Test(plan_bed, ground_behind_a_wall_is_no_strip) {
   const lw_order *o = order_of("run 1 length=6 m;stone width=250 mm;stone filter=cloth");
   lw_drawing d = {0};
   cr_assert_eq(lw_draw_plan(order_result(), o, 180.0, &d, NULL), LW_OK);
-  cr_expect_not(on_paper_says(&d, "soil are left"));
+  cr_expect_not(on_paper_says(&d, "soil is left"));
   lw_drawing_free(&d);
 }
 
 /* The section knows only the width that is given: 700 mm less twice 250 mm; 450 mm less the same. */
 Test(plan_bed, the_section_tells_it_by_the_bed_width) {
   static const char *const BEDS_OF[] = {"700 mm", "450 mm"};
-  static const char *const SAID[] = {"200 mm of soil are left between it and the other side's",
+  static const char *const SAID[] = {"200 mm of soil is left between it and the other side's",
                                      "no soil is left between the sides"};
   for (int i = 0; i < 2; i++) {
     char bed[200];

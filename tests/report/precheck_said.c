@@ -51,7 +51,7 @@ static void expect_two_pages(void *context, const ordinary_wall *wall) {
   free(result);
 }
 
-/* Whoever files a wall that people build files one leaf of paper. How small letters may be is held elsewhere. */
+/* Whoever files a wall that people build files one leaf of paper. How small letters may be is held apart. */
 Test(precheck, an_ordinary_wall_takes_two_pages) {
   int held = 0;
   int walls = ordinary_each(expect_two_pages, &held);

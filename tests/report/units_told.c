@@ -33,13 +33,12 @@ static bool speaks(const char *word, size_t length, const char *const *all) {
   return is_one_of(word, length, all);
 }
 
-/* Some are a unit after a number only: L and lb are lengths in formulas, and a name is no unit where a number
+/* Some are a unit after a number only: L is a length in formulas, and a name is no unit where a number
  * is put in for it, "m = 0.6". */
 static bool is_symbol(const char *word, size_t length, const char *text) {
   bool after = word - text >= 2 && word[-1] == ' ' && isdigit((unsigned char)word[-2]);
-  bool either = (length > 0 && word[0] == 'L') || (length > 1 && word[0] == 'l' && word[1] == 'b');
   bool put_in = strncmp(word + length, " = ", 3) == 0;
-  return (either || put_in) && !after;
+  return (word[0] == 'L' || put_in) && !after;
 }
 
 /* Past a source or words that somebody else wrote; what is no such thing is where it was. */

@@ -73,19 +73,17 @@ static void resultant(lw_sketch *s) {
     lw_sketch_note_aside(s, 0.0, 0.0, "no resultant falls inside the base: it tips about this edge");
     return;
   }
-  double away = fabs(contact->eccentricity_m);
-  /* With primes, lest it reads "3 in in front". */
-  lw_amount off = lw_sketch_mm(s, away);
   lw_xy_mm to = lw_sketch_at(s, x, 0.0);
   lw_xy_mm from = {to.x_mm + LONG_MM * contact->horizontal_kn_per_m / all,
                    to.y_mm - LONG_MM * contact->vertical_kn_per_m / all};
   lw_drawing_arrow(s->paper, LW_PEN_FORCE, from, to);
   double share = 0.6 / s->mm_per_m;
   lw_sketch_note_aside(s, x + share * (from.x_mm - to.x_mm), share * (to.y_mm - from.y_mm),
-                       "resultant on the base, %s down and %s level, %s %s the middle",
+                       "resultant on the base, %s down and %s level, %s the middle by %s",
                        lw_sketch_amount(s, LW_KIND_LINE_LOAD, contact->vertical_kn_per_m, 1).text,
-                       lw_sketch_figure(s, LW_KIND_LINE_LOAD, contact->horizontal_kn_per_m, 1).text, off.text,
-                       contact->eccentricity_m >= 0.0 ? "in front of" : "behind");
+                       lw_sketch_figure(s, LW_KIND_LINE_LOAD, contact->horizontal_kn_per_m, 1).text,
+                       contact->eccentricity_m >= 0.0 ? "in front of" : "behind",
+                       lw_sketch_mm(s, fabs(contact->eccentricity_m)).text);
 }
 
 /* Its number keeps off the resultant, which ends between the ticks or beside them. */
@@ -198,6 +196,21 @@ static void name_pressure(lw_sketch *s, lw_xy_mm at, const lw_thrust *thrust) {
                     lw_sketch_amount(s, LW_KIND_PRESSURE, water, 1).text);
 }
 
+/* What pushes besides, and is in no profile. */
+static const char *left_out(const lw_free_body *base) {
+  bool loads = false, shaken = false;
+  for (int i = 0; i < base->forces.count; i++) {
+    const lw_force *f = &base->forces.force[i];
+    bool pushes = f->horizontal_kn_per_m > 1e-9;
+    loads = loads || (pushes && f->kind == LW_FORCE_LOADS_THRUST);
+    shaken = shaken || (pushes && f->kind == LW_FORCE_SEISMIC_THRUST);
+  }
+  if (loads && shaken) return "; without what loads at a distance and the earthquake add";
+  return loads    ? "; without what loads at a distance add"
+         : shaken ? "; without what the earthquake adds"
+                  : "";
+}
+
 bool lw_sketch_pushes(const lw_sketch *sketch) {
   const lw_free_body *base = &sketch->situation->base;
   return base->status == LW_OK && greatest(&base->thrust) > 0.0 && base->thrust.profile_count >= 2;
@@ -227,6 +240,6 @@ void lw_sketch_pressure(lw_sketch *sketch, lw_xy_mm foot, double width_mm) {
   name_pressure(sketch, (lw_xy_mm){foot.x_mm, foot.y_mm + 4.0}, t);
   lw_sketch_note(sketch, (foot.x_mm + 0.5 * mm_per_kpa * most - sketch->origin.x_mm) / sketch->mm_per_m,
                  (sketch->origin.y_mm - foot.y_mm + 0.25 * high_mm) / sketch->mm_per_m,
-                 "pressure of the soil behind over its height%s",
-                 t->water_kn_per_m > 1e-9 ? "; the water's is dashed beside it" : "");
+                 "pressure of the soil behind over its height%s%s",
+                 t->water_kn_per_m > 1e-9 ? "; the water's is dashed beside it" : "", left_out(base));
 }

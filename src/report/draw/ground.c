@@ -102,7 +102,7 @@ static void left_between(const lw_sketch *s, char *words, size_t size) {
   double bed = s->result->wall.bed_width_m, soil = bed - 2.0 * s->result->wall.site.stone_width_m;
   words[0] = '\0';
   if (bed > 0.0 && soil > 0.0005)
-    lw_print(words, size, "; at depth %s of soil are left between it and the other side's",
+    lw_print(words, size, "; at depth %s of soil is left between it and the other side's",
              lw_sketch_mm(s, soil).text);
   else if (bed > 0.0)
     lw_print(words, size, "; at depth it fills the bed: no soil is left between the sides");

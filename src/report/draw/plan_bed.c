@@ -51,7 +51,7 @@ double lw_plan_bed_legend(lw_plan_view *v, double y_mm) {
   if (!isfinite(left)) return y_mm;
   if (left > 0.0005)
     lw_print(words, sizeof words,
-             "Between the drainage stone of facing sides %s of soil are left at depth, where the bed is "
+             "Between the drainage stone of facing sides %s of soil is left at depth, where the bed is "
              "narrowest.",
              lw_sketch_mm(&v->s, left).text);
   return lw_sketch_wrap(v->s.paper, (lw_xy_mm){LW_MARGIN_MM, y_mm}, v->s.width_mm - 2.0 * LW_MARGIN_MM,

@@ -118,25 +118,3 @@ void lw_plan_draw_pegs(lw_plan_view *v) {
 lw_xy_mm lw_plan_moved(lw_xy_mm from, lw_spot way, double by_mm) {
   return (lw_xy_mm){from.x_mm + way.x_m * by_mm, from.y_mm - way.y_m * by_mm};
 }
-
-/* Along a straight run in front of it, with a slash at each end. */
-static void length(lw_plan_view *v, const lw_plan_run *r, lw_spot out) {
-  lw_spot ends[2] = {r->begin, r->end};
-  lw_xy_mm line[2];
-  for (int i = 0; i < 2; i++) {
-    lw_xy_mm face = lw_sketch_at(&v->s, ends[i].x_m, ends[i].y_m);
-    lw_xy_mm witness[] = {lw_plan_moved(face, out, 1.2), lw_plan_moved(face, out, LW_LENGTH_MM + 1.0)};
-    line[i] = lw_plan_moved(face, out, LW_LENGTH_MM);
-    lw_drawing_line(v->s.paper, LW_PEN_FINE, witness, 2);
-    lw_sketch_slash(v->s.paper, line[i]);
-  }
-  lw_drawing_line(v->s.paper, LW_PEN_FINE, line, 2);
-}
-
-void lw_plan_draw_lengths(lw_plan_view *v) {
-  for (int i = 0; i < v->order->plan.run_count; i++) {
-    lw_spot out;
-    lw_plan_on_run(v->order, i, 0.5, &out);
-    if (!lw_plan_is_curved(&v->order->plan.run[i])) length(v, &v->order->plan.run[i], out);
-  }
-}
