@@ -106,6 +106,7 @@ typedef struct lw_site {
   double leading_stone_m; /* stone as wide as this leads the water of any soil to its way out */
   double fine_m_per_s;    /* soil that lets water through no faster is full in any wet week */
   double level_rad;       /* ground no steeper than this is level */
+  double reach_run;       /* over rise: what stands within that line up and back from the foot leans on it */
   double lean_height_m;   /* people lean on a top that stands more than this above the soil */
 
   double storm_rain_m, drainable_porosity;  /* 0: no storm */

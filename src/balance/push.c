@@ -78,13 +78,13 @@ static void add_to_thrust(lw_thrust *thrust, double force_kn_per_m, double heigh
   if (thrust->total_kn_per_m > 0.0) thrust->height_of_action_m = moment / thrust->total_kn_per_m;
 }
 
-/* Where there is no wedge that a level push on the ground could enter: within a line at 45 degrees it is
- * taken whole, where that line meets the wall. */
-static void push_at_rest(lw_push *push) {
+/* Where there is no wedge that a level push on the ground could enter: it is taken whole where a line down
+ * from it, as steep as the one that no wedge of level soil reaches over, meets the wall. */
+static void push_at_rest(double reach_run, lw_push *push) {
   const lw_plane *plane = &push->back.plane;
-  for (int i = 0; i < plane->load_count; i++) {
+  for (int i = 0; i < plane->load_count && reach_run > 0.0; i++) {
     const lw_plane_load *load = &plane->load[i];
-    double force = load->push_kn_per_m, height = plane->height_m - load->below_m - load->near_m;
+    double force = load->push_kn_per_m, height = plane->height_m - load->below_m - load->near_m / reach_run;
     if (force <= 0.0 || height <= 0.0) continue;
     add_to_thrust(&push->thrust, force, height);
     double sum = push->by_pushes.thrust_kn_per_m + force;
@@ -244,7 +244,7 @@ static void find(const lw_wall *wall, const lw_ground *ground, const lw_stack *s
     return;
   }
   push->formula_kn_per_m = push->thrust.total_kn_per_m;
-  if (has_no_wedge(method)) push_at_rest(push);
+  if (has_no_wedge(method)) push_at_rest(wall->site.reach_run, push);
   recheck(method, searched, push, working);
   if (!add_rain(ground, push, &error, working)) {
     fail(push, error.reason);

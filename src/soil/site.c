@@ -56,6 +56,7 @@ static void thresholds_build(const lw_tables *tables, lw_site *site) {
   site->level_rad = atan(lw_known_value(tables, LW_THRESHOLD_LEVEL_GROUND));
   site->lean_height_m = lw_known_value(tables, LW_THRESHOLD_LEAN_HEIGHT);
   site->fine_m_per_s = lw_known_value(tables, LW_THRESHOLD_FINE_SOIL) / MM_PER_HOUR;
+  site->reach_run = lw_known_value(tables, LW_THRESHOLD_REACH_LINE);
   site->joints_hold = lw_known_value(tables, LW_THRESHOLD_OPEN_JOINTS_HOLD);
   site->trench_line_fall = lw_known_value(tables, LW_THRESHOLD_TRENCH_LINE);
 }
