@@ -89,13 +89,21 @@ static void store(const lw_formula_sheet *sheet, size_t index, const char *writt
     store_number(item, text, value, &given->faults);
 }
 
+/* The first item that is needed: there is one in every command. */
+static const lw_item *first_needed(const lw_formula_sheet *sheet) {
+  size_t i = 0;
+  while (i + 1 < sheet->count && !sheet->item[i].needed) i++;
+  return &sheet->item[i].item;
+}
+
 static void take(const lw_formula_sheet *sheet, const char *argument, int number, lw_formula_given *given) {
   const char *equals = strchr(argument, '=');
   char folded[LW_FOLDED_MAX];
   lw_cell_place place = {0, number};
   if (equals == NULL) {
-    lw_faults_add(&given->faults, LW_FAULT_NO_VALUE, place, "", argument,
-                  "item=value, as in 'wall height=2 m'");
+    const lw_item *item = first_needed(sheet);
+    lw_faults_add(&given->faults, LW_FAULT_NO_VALUE, place, "", argument, "item=value, as in '%s=%s'",
+                  item->name, item->example);
     return;
   }
   lw_fold(argument, (size_t)(equals - argument), folded);

@@ -182,6 +182,15 @@ static bool end_of(const lw_slip_ground *g, const lw_slip_circle *c, bool entry,
   return found;
 }
 
+/* Where an end of the circle meets a corner of the ground to the last digits a slice of no width is left. */
+static void leave_out_nothing(lw_slip_slices *list) {
+  static const double LEAST_M = 1e-6;
+  int kept = 0;
+  for (int i = 0; i < list->count; i++)
+    if (list->slice[i].width_m > LEAST_M) list->slice[kept++] = list->slice[i];
+  list->count = kept;
+}
+
 static lw_status go_along_circle(const lw_formula_given *given, lw_slip_run *run) {
   const lw_formula_value *v = given->value;
   int slices = v[SLICES].given ? (int)lround(v[SLICES].si) : 20;
@@ -198,7 +207,9 @@ static lw_status go_along_circle(const lw_formula_given *given, lw_slip_run *run
              !end_of(&run->ground, &circle, true, &circle.entry_x_m, &circle.entry_y_m)) {
     return LW_NO_SOLUTION;
   }
-  return lw_slip_of_circle(&run->ground, &circle, slices, &run->slip, &run->list);
+  lw_status status = lw_slip_of_circle(&run->ground, &circle, slices, &run->slip, &run->list);
+  if (status == LW_OK) leave_out_nothing(&run->list);
+  return status;
 }
 
 /* Of flow along the slope the pore pressure is γw times the depth below the water times cos²β; a ratio is one

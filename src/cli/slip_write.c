@@ -73,6 +73,8 @@ static void add_circle(const lw_slip_run *run, lw_text *text) {
       lw_tell_amount(units, "m", c->exit_x_m, 3).text, lw_tell_amount(units, "m", c->entry_x_m, 3).text);
   lw_text_addf(
       text,
+      "x is the middle of a slice, dx its width, Ws its weight, al the slope of its base, dl the length of "
+      "that\nand u the pressure of water there; c and phi are of the soil at the base.\n"
       "sin al = (x - xc)/Rc; D = Ws sin al; To = c dl + (Ws dx/dl - u dl) tan phi, the bracket not below 0;"
       "\nTb = [c dx + (Ws - u dx) tan phi]/ma, ma = dx/dl + sin al tan phi/F, F = %.6f\n\n",
       run->slip.bishop);
@@ -84,9 +86,10 @@ static void add_plane(const lw_slip_run *run, lw_text *text) {
   lw_working working = lw_formula_text_working(text);
   working.units = run->units;
   double cosine = cos(run->slope_rad), pore = run->uplift_kpa * cosine * cosine;
-  lw_text_addf(text, "Plane %s deep along a long slope of %.2f deg, pore pressure on it %s: F = %.4f\n",
+  lw_text_addf(text, "Plane %s deep along a long slope of %.2f deg, pore pressure on it %s%s: F = %.4f\n",
                lw_tell_amount(run->units, "m", run->depth_m, 3).text, run->slope_rad * LW_DEG_PER_RAD,
-               lw_tell_amount(run->units, "kPa", pore, 3).text, run->plane_factor);
+               pore > 0.0 ? "uz cos^2 be = " : "", lw_tell_amount(run->units, "kPa", pore, 3).text,
+               run->plane_factor);
   (void)lw_slip_infinite(&run->ground.below, run->slope_rad, run->depth_m, run->uplift_kpa, &working);
 }
 
