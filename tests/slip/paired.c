@@ -233,11 +233,36 @@ Test(paired, what_counts_near_the_surface_never_lowers) {
   free(r);
 }
 
-/* Slice by slice: above half a metre below the ground in front only what counts there, all of it below. */
-static void expect_slices(const double shallow_kpa) {
-  lw_result *result = RUN("course count=6", "block height=200 mm", "block depth=900 mm",
-                          "wall embedment=200 mm", "site behind=ground", "ground slope=1:4",
-                          "soil 1 name=clean sand", "footing soil name=stiff clay", "reactive soil=no");
+/* The ground's own line, of its corners. */
+static double ground_at(const lw_slip_ground *ground, double x_m) {
+  for (int i = 0; i + 1 < ground->corner_count; i++) {
+    const lw_corner *p = &ground->corner[i], *q = p + 1;
+    if (q->x_m > p->x_m && x_m >= p->x_m && x_m <= q->x_m)
+      return p->y_m + (q->y_m - p->y_m) * (x_m - p->x_m) / (q->x_m - p->x_m);
+  }
+  return ground->corner[x_m < 0.0 ? 0 : ground->corner_count - 1].y_m;
+}
+
+/* Where the circle comes out of the ground in front. */
+static void find_exit(const lw_slip_ground *ground, lw_slip_circle *circle) {
+  double in = circle->centre_x_m, out = circle->centre_x_m - circle->radius_m + 1e-9;
+  for (int i = 0; i < 60; i++) {
+    double x = 0.5 * (in + out), dx = x - circle->centre_x_m;
+    bool below =
+        circle->centre_y_m - sqrt(circle->radius_m * circle->radius_m - dx * dx) < ground_at(ground, x);
+    *(below ? &in : &out) = x;
+  }
+  circle->exit_x_m = in;
+  circle->exit_y_m = ground_at(ground, in);
+}
+
+/* Slice by slice: all of it from half a metre below the ground in front, where that falls away below the
+ * ground right above; behind the toe below its level there. Above that only what counts there. */
+static void expect_slices(const double shallow_kpa, const char *falls) {
+  lw_result *result =
+      RUN("course count=6", "block height=200 mm", "block depth=900 mm", "wall embedment=200 mm",
+          "site behind=ground", "ground slope=1:4", "soil 1 name=clean sand", "footing soil name=stiff clay",
+          "reactive soil=no", falls);
   lw_slip_ground ground;
   lw_slip_slices *list = calloc(1, sizeof *list);
   const lw_situation *drained = checks_test_situation(result, LW_SITUATION_DRAINED);
@@ -248,21 +273,20 @@ static void expect_slices(const double shallow_kpa) {
   result->wall.site.paired.shallow_kpa = shallow_kpa;
   lw_situation_slip_ground(&result->wall, result->tables, &shown, &ground);
   for (int deep = 1; deep < 8; deep++) {
-    lw_slip_circle circle = {.centre_x_m = -0.2, .centre_y_m = 2.5, .exit_x_m = -1.5, .entry_x_m = 2.8};
+    lw_slip_circle circle = {.centre_x_m = -0.2, .centre_y_m = 2.5};
     circle.radius_m = 2.5 + 0.2 + 0.15 * deep;
-    double half = sqrt(circle.radius_m * circle.radius_m - 2.3 * 2.3);
-    circle.exit_x_m = circle.centre_x_m - half;
-    circle.exit_y_m = 0.2;
+    find_exit(&ground, &circle);
     circle.entry_x_m = fmin(circle.centre_x_m + circle.radius_m - 0.05, 3.0);
     lw_slip slip;
     if (lw_slip_of_circle(&ground, &circle, 24, &slip, list) != LW_OK) continue;
     for (int i = 0; i < list->count; i++) {
       const lw_slip_slice *slice = &list->slice[i];
-      bool below = slice->base_y_m < 0.2 - 0.5, clay = slice->base_y_m < 0.0 || slice->x_m < 0.0;
-      if (fabs(slice->base_y_m + 0.3) < 1e-6) continue;
+      double top = slice->x_m < 0.0 ? fmin(ground_at(&ground, slice->x_m), 0.2) : 0.2;
+      bool below = slice->base_y_m < top - 0.5, clay = slice->base_y_m < 0.0 || slice->x_m < 0.0;
+      if (fabs(slice->base_y_m - top + 0.5) < 1e-6) continue;
       double there = below ? 2.0 : clay ? shallow_kpa : 0.0;
-      cr_expect(checks_test_near(slice->cohesion_kpa + 1.0, there + 1.0, 1e-12), "%g at %g, %g",
-                slice->cohesion_kpa, slice->x_m, slice->base_y_m);
+      cr_expect(checks_test_near(slice->cohesion_kpa + 1.0, there + 1.0, 1e-12), "%g at %g, %g, %s",
+                slice->cohesion_kpa, slice->x_m, slice->base_y_m, falls);
       with += below ? 1 : 0;
       above += clay && !below ? 1 : 0;
     }
@@ -274,8 +298,11 @@ static void expect_slices(const double shallow_kpa) {
 }
 
 Test(paired, counts_from_half_a_metre_down) {
-  expect_slices(0.0);
-  expect_slices(0.7);
+  static const char *const FALLS[] = {"front slope=0 deg", "front slope=1:8", "front slope=1:3"};
+  for (int i = 0; i < 3; i++) {
+    expect_slices(0.0, FALLS[i]);
+    expect_slices(0.7, FALLS[i]);
+  }
 }
 
 /* Every set divides it as it divides cohesion. */
