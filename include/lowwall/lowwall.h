@@ -12,9 +12,11 @@
 #include <lowwall/lateral.h>
 #include <lowwall/diagram.h>
 #include <lowwall/ground.h>
+#include <lowwall/forces.h>
 #include <lowwall/checks.h>
 #include <lowwall/studies.h>
 #include <lowwall/result.h>
+#include <lowwall/plan.h>
 #include <lowwall/order.h>
 #include <lowwall/report.h>
 #include <lowwall/questions.h>

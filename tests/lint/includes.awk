@@ -11,10 +11,10 @@ BEGIN {
   belongs("case sheet", "sheet")
   belongs("wall", "soil") # what a site, a section and the wall on its site are
   belongs("pressure lateral diagram ground", "pressure")
-  belongs("checks", "standards") # what a load case, a force, a contact and a check are
+  belongs("forces checks", "standards") # what a load case, a force, a contact and a check are
   belongs("studies", "load_cases") # storm and trench are found there, the rest in studies
   belongs("result", "verdict")
-  belongs("order", "order")
+  belongs("plan order", "order")
   belongs("report", "report")
   belongs("questions lowwall", "ask")
 }
