@@ -68,7 +68,7 @@ typedef enum lw_status {
     "in this earthquake the ground slides by itself: friction less slope is below the earthquake's angle") \
   X(ANGLE_OUT_OF_RANGE, "angle-out-of-range", "an angle is outside the range of the formula") \
   X(OUT_OF_RANGE, "out-of-range", "a value is outside the range of the formula") \
-  X(FRONT_SLOPE, "front-slope", "the ground falls away in front, and the bearing value given ignores it") \
+  X(FRONT_SLOPE, "front-slope", "the ground falls away in front, and bearing values are of level ground") \
   X(NO_BEARING_VALUE, "no-bearing-value", "no bearing value may be assumed for this ground") \
   X(REFUSED_BACKFILL, "refused-backfill", "this soil is refused as backfill") \
   X(BUILDING_BEHIND, "building-behind", "a building is not a retaining wall") \

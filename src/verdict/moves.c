@@ -26,6 +26,13 @@ static bool worse(const lw_check *a, const lw_check *b) {
   return left_of(a) < left_of(b);
 }
 
+bool lw_check_told_before(const lw_check *a, const lw_check *b) {
+  bool moves = lw_check_would_move(a);
+  if (moves != lw_check_would_move(b)) return moves;
+  if (moves && (worse(a, b) || worse(b, a))) return worse(a, b);
+  return lw_check_graver(a, b);
+}
+
 /* The first deciding check that cannot be shown. gives false where each can */
 static bool find_not_shown(const lw_situations *situations, lw_verdict *v) {
   for (int i = 0; i < situations->count; i++) {
@@ -57,7 +64,7 @@ void lw_verdict_choose_told(const lw_situations *situations, lw_verdict *v) {
     for (int k = 0; s->decides && k < s->check_count; k++) {
       if (s->kept[k].holds != LW_FALLS_SHORT) continue;
       lw_check check = lw_situation_check(s, k);
-      if (!lw_check_would_move(&check) || (v->falls == LW_SHORT_MOVES && !worse(&check, &worst))) continue;
+      if (!lw_check_would_move(&check) || !lw_check_told_before(&check, &worst)) continue;
       worst = check;
       v->told_situation = i;
       v->told_check = k;

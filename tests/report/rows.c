@@ -16,6 +16,7 @@ enum { WALLS = 300 / RANDOM_SHARE };
 
 typedef struct tally {
   int grades[LW_GRADE_COUNT + 1];
+  int told; /* in another case than the one that governs */
   int given_way, outside;
 } tally;
 
@@ -49,6 +50,26 @@ static void hold(const lw_result *r, const char *name, tally *all) {
   }
 }
 
+/* The figures of the headline stand in the table. */
+static void hold_told(const lw_result *r, const char *name, tally *all) {
+  const lw_verdict *v = &r->verdict;
+  lw_rows rows;
+  if (!v->governed || v->stands == LW_HOLDS) return;
+  lw_check told = lw_situation_check(&r->situations.situation[v->told_situation], v->told_check);
+  if (told.holds != LW_FALLS_SHORT) return;
+  lw_rows_collect(r, &rows);
+  for (int i = 0; i < rows.count; i++) {
+    const lw_check *check = &rows.row[i].check;
+    if (check->kind != told.kind || check->at != told.at) continue;
+    all->told += r->situations.situation[v->told_situation].name !=
+                 r->situations.situation[v->governing_situation].name;
+    cr_expect(check->has.known == told.has.known && !(check->has.value > told.has.value + 1e-9) &&
+                  !(check->has.value < told.has.value - 1e-9),
+              "%s: told %g, in the table %g: %s", lw_check_slug(told.kind), told.has.value, check->has.value,
+              name);
+  }
+}
+
 Test(rows, none_is_graver_than_its_wall) {
   lw_result *result = calloc(1, sizeof *result);
   const lw_tables *t = sheet_test_tables();
@@ -65,6 +86,7 @@ Test(rows, none_is_graver_than_its_wall) {
     lw_case c = random_wall_case(&wall);
     cr_assert_eq(lw_run(&c, t, LW_DETAIL_EVERYTHING, result, NULL), LW_OK, "%s", name);
     hold(result, name, &all);
+    hold_told(result, name, &all);
   }
   /* The fewer walls of the sanitized build do not meet them all. */
   bool few = RANDOM_SHARE > 1;

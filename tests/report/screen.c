@@ -53,6 +53,15 @@ static bool has_key(const char *text) {
   return false;
 }
 
+/* The table has the check for which the wall is said to move, or says why it is said without one. */
+static void hold_would_move(const lw_result *r, const char *said, const char *name) {
+  const char *table = strstr(said, "Checks, each at its worst");
+  if (r->verdict.grade != LW_GRADE_WOULD_MOVE || r->looks.bare || table == NULL) return;
+  cr_expect(strstr(table, " would move ") != NULL || strstr(table, " would tip ") != NULL ||
+                strstr(table, "so it counts as a wall that would move.") != NULL,
+            "%.900s: %s", table, name);
+}
+
 /* gives how many cautions it may not leave out */
 static int hold(const lw_result *r, const char *name) {
   static const char engineer[] =
@@ -69,6 +78,7 @@ static int hold(const lw_result *r, const char *name) {
   unwrap(screen.data, said, sizeof said);
   cr_expect_not(has_key(said), "%s", name);
   cr_expect(slug_in(said) == NULL, "%s: %s", slug_in(said) ? slug_in(said) : "", name);
+  hold_would_move(r, said, name);
   if (r->verdict.who == LW_WHO_ENGINEER)
     cr_expect_eq(strncmp(said, engineer, sizeof engineer - 1), 0, "%.90s: %s", said, name);
   for (size_t i = 0; i < sizeof there / sizeof *there; i++)
@@ -128,6 +138,37 @@ Test(screen, keeps_its_size_and_what_matters_whatever_the_wall) {
     engineers += result->verdict.who == LW_WHO_ENGINEER ? 1 : 0;
   }
   cr_expect(staying > WALLS && engineers > WALLS / 10, "%d cautions stay, %d engineers", staying, engineers);
+  free(result);
+}
+
+/* Ordinary walls, of which a look at likely values changes what is said. */
+Test(screen, shows_the_check_for_which_a_wall_is_said_to_move) {
+  static const char *const grounds[] = {"loam", "soft clay", "stiff clay", "clean sand"};
+  static const char *const soils[] = {"loam", "clean sand", "sandy loam"};
+  lw_result *result = calloc(1, sizeof *result);
+  dice d = {31};
+  int moves = 0;
+  cr_assert(result != NULL);
+  for (int i = 0; i < 90 / RANDOM_SHARE; i++) {
+    char name[1600];
+    random_wall wall = {0};
+    random_wall_add(&wall, "wall height=%d mm", 300 + 50 * dice_pick(&d, 18));
+    random_wall_add(&wall, "block depth=%d mm", 400 + 50 * dice_pick(&d, 10));
+    random_wall_add(&wall, "soil 1 name=%s", soils[dice_pick(&d, 3)]);
+    random_wall_add(&wall, "footing soil name=%s", grounds[dice_pick(&d, 4)]);
+    random_wall_add(&wall, "ground slope=%d deg", 5 * dice_pick(&d, 3));
+    random_wall_add(&wall, "front slope=%d %%", 15 * dice_pick(&d, 2));
+    random_wall_add(&wall, "wall joints=open");
+    random_wall_add(&wall, "drain outlets=%d", dice_pick(&d, 3));
+    random_wall_add(&wall, "vehicle access=no");
+    random_wall_hurry(&wall, i);
+    random_wall_name(&wall, name, sizeof name);
+    lw_case c = random_wall_case(&wall);
+    cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_EVERYTHING, result, NULL), LW_OK, "%s", name);
+    hold(result, name);
+    moves += result->verdict.grade == LW_GRADE_WOULD_MOVE ? 1 : 0;
+  }
+  cr_expect(RANDOM_SHARE > 1 || moves > 20, "%d move", moves);
   free(result);
 }
 

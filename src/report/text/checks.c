@@ -190,6 +190,7 @@ void lw_text_checks(const lw_page *page, const lw_result *result) {
   say_which(page, &rows, LW_ROW_BY_DESIGN, "These do not stand by the design values, which hold the margin");
   say_which(page, &rows, LW_ROW_LESS_MARGIN, "These have less margin than asked");
   say_unknown(page, &rows);
+  lw_rows_put_unshown(page, result, &rows);
   say_doubts(page, result, &rows);
   say_middle_third(page, &rows);
   lw_rows_put_legend(page, &rows);

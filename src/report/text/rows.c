@@ -6,14 +6,14 @@
 #include <string.h>
 
 #include "said.h"
-#include "balance/weigh.h"
 #include "load_cases/kinds.h"
+#include "verdict/moves.h"
 
 static void keep_worst(lw_rows *rows, const lw_check *check, const lw_situation *s) {
   for (int i = 0; i < rows->count; i++) {
     lw_row *row = &rows->row[i];
     if (row->check.kind != check->kind || row->check.at != check->at) continue;
-    if (lw_check_graver(check, &row->check)) *row = (lw_row){.check = *check, .situation = s};
+    if (lw_check_told_before(check, &row->check)) *row = (lw_row){.check = *check, .situation = s};
     return;
   }
   assert(rows->count < LW_ROWS_MAX);
@@ -99,6 +99,14 @@ void lw_row_put(const lw_page *page, const lw_rows *rows, int index) {
   lw_page_rowf(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN,
                rows->likely ? "  %-27s%7s%6s%c%6s %-11s %s" : "  %-27s%7s%6s%c%.0s %-11s %s", words, has,
                needs, mark_of(row), likely, lw_row_outcome(row), lw_situation_short(row->situation->name));
+}
+
+void lw_rows_put_unshown(const lw_page *page, const lw_result *result, const lw_rows *rows) {
+  bool moves = result->verdict.grade == LW_GRADE_WOULD_MOVE && result->looks.likely.not_shown;
+  for (int i = 0; i < rows->count; i++) moves = moves && rows->row[i].grade != LW_GRADE_WOULD_MOVE;
+  if (moves)
+    lw_page_say(page, "  ",
+                "By likely values that cannot be shown either, so it counts as a wall that would move.");
 }
 
 static int count_marked(const lw_rows *rows, char mark) {

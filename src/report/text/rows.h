@@ -4,7 +4,8 @@
 
 #include "report/page.h"
 
-/* The checks table: each check at its worst over the situations that decide, of all joints the worst one. */
+/* The checks table: each check at its worst over the situations that decide, as the
+ * headline tells it, of all joints the worst one. */
 
 typedef struct lw_row {
   lw_check check;
@@ -42,6 +43,8 @@ void lw_row_print_has(const lw_check *check, char *out, size_t size);
 
 void lw_rows_put_head(const lw_page *page, const char *title, const lw_rows *rows);
 void lw_row_put(const lw_page *page, const lw_rows *rows, int index);
+/* Why a wall would move of which each row only may: what cannot be shown, by likely values either. */
+void lw_rows_put_unshown(const lw_page *page, const lw_result *result, const lw_rows *rows);
 /* What the columns and the marks mean, and how many figures have one. */
 void lw_rows_put_legend(const lw_page *page, const lw_rows *rows);
 

@@ -1,15 +1,27 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "rows.h"
 #include "screen.h"
-#include "balance/weigh.h"
+#include "verdict/moves.h"
 
 /* The table of checks, in its order; the nearest to its limit stays longest. */
+
+/* By what it comes to, in both looks. */
+static int gravity(const lw_row *row) {
+  static const int of[] = {[LW_GRADE_HOLDS] = 1,      [LW_GRADE_LESS_MARGIN] = 2,     [LW_GRADE_MAY_MOVE] = 3,
+                           [LW_GRADE_WOULD_MOVE] = 4, [LW_GRADE_CANNOT_BE_SHOWN] = 3, [LW_GRADE_COUNT] = 0};
+  return of[row->grade];
+}
+
+static bool is_graver(const lw_row *a, const lw_row *b) {
+  int difference = gravity(a) - gravity(b);
+  return difference != 0 ? difference > 0 : lw_check_told_before(&a->check, &b->check);
+}
 
 /* How many of the others are graver. */
 static int graver_than(const lw_rows *rows, int index) {
   int count = 0;
   for (int i = 0; i < rows->count; i++)
-    count += i != index && lw_check_graver(&rows->row[i].check, &rows->row[index].check) ? 1 : 0;
+    count += i != index && is_graver(&rows->row[i], &rows->row[index]) ? 1 : 0;
   return count;
 }
 
@@ -64,6 +76,8 @@ void lw_screen_checks(lw_screen *screen, const lw_result *result) {
                     graver == 0 ? LW_STAYS : graver + (holds ? LW_GIVES_EASILY : 0));
   }
   say_why_not_shown(screen, &whys);
+  lw_rows_put_unshown(&screen->page, result, &rows);
+  lw_screen_piece(screen, LW_SCREEN_CHECKS, 1);
   lw_rows_put_legend(&screen->page, &rows);
   lw_screen_piece(screen, LW_SCREEN_MARKS, LW_STAYS);
 }
