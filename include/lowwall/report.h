@@ -67,8 +67,8 @@ lw_status lw_report_json(const lw_result *result, int indent, lw_text *out);
 lw_status lw_report_faults_json(const lw_faults *faults, int indent, lw_text *out);
 
 /** A result row of a schedule, and its header row: mark, headline, what, stands, who, governing situation,
- *  check, at, has, needs, ratio, exit, and so on: docs/results.md. The last two are the grade, and what it
- *  has by likely values where lw_looks_find was called.
+ *  check, at, has, needs, ratio, exit, and so on: docs/results.md. The last are the grade and, where
+ *  lw_looks_find was called, what that check has by likely values and the least that any has.
  *  in    row   its number, which is printed   any */
 void lw_report_row_header(lw_text *out);
 void lw_report_row(const lw_result *result, int row, lw_text *out);

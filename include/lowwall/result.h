@@ -99,7 +99,7 @@ typedef struct lw_looks {
   bool bare;   /* the set in use has partial factors: cautious is of a run without them */
   lw_least cautious;
   lw_least likely;
-  int situation_count; /* from LW_DETAIL_EVERYTHING on: see lw_looks_has */
+  int situation_count; /* below LW_DETAIL_EVERYTHING that of the check that governs: see lw_looks_has */
   lw_likely_situation situation[LW_SITUATION_COUNT];
 } lw_looks;
 
@@ -264,7 +264,8 @@ lw_status lw_run(const lw_case *c, const lw_tables *tables, lw_detail detail, lw
 void lw_looks_find(lw_result *result, lw_result *scratch);
 
 /** What a check of a result has by likely values.
- *  in    situation   of the result, which was run to LW_DETAIL_EVERYTHING
+ *  in    situation   of the result; below LW_DETAIL_EVERYTHING that in which the check that governs does
+ *        check       likewise: that check
  *  gives not known where the likely look has no such check, or no number for it */
 lw_number lw_looks_has(const lw_result *result, const lw_situation *situation, const lw_check *check);
 

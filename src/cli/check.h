@@ -11,7 +11,7 @@ typedef struct lw_check_asked {
   bool full, working, json;
   bool every_joint;                         /* --working=all */
   bool all_formats;                         /* --format all */
-  bool likely;                              /* the column of every row of a schedule */
+  bool likely;                              /* the columns by likely values, of every row */
   const char *format, *jobs_given, *joints; /* as given, or NULL */
   lw_cli_as as;
   int jobs; /* threads for a schedule, from 1 */

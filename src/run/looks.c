@@ -54,6 +54,10 @@ static void note(const lw_situation *from, lw_likely_situation *to) {
   }
 }
 
+static bool is_same(const lw_likely_check *one, const lw_check *check) {
+  return one->kind == check->kind && one->at == check->at && one->joint == check->joint;
+}
+
 static void note_all(const lw_situations *situations, lw_looks *looks) {
   looks->situation_count = situations->count;
   for (int i = 0; i < situations->count; i++) note(&situations->situation[i], &looks->situation[i]);
@@ -87,6 +91,31 @@ void lw_looks_before(lw_result *result) {
   lw_wall_build(&result->given, result->tables, &result->wall);
 }
 
+/* gives whether the check is among them; all of its situation are then noted */
+static bool note_where(const lw_situation *situation, const lw_check *check, const lw_situations *likely,
+                       lw_looks *looks) {
+  for (int i = 0; i < likely->count; i++) {
+    if (likely->situation[i].name != situation->name) continue;
+    note(&likely->situation[i], &looks->situation[0]);
+    looks->situation_count = 1;
+    for (int k = 0; k < looks->situation[0].check_count; k++)
+      if (is_same(&looks->situation[0].check[k], check)) return true;
+  }
+  return false;
+}
+
+/* The check that governs is named beside the least. A slip that governs by cautious values may be none that
+ * the least by likely ones was searched for: then all are. */
+static void note_governing(lw_result *result, lw_result *scratch) {
+  const lw_situations *all = &result->situations;
+  if (!result->looks.looked || !all->governed) return;
+  const lw_situation *situation = &all->situation[all->governing_situation];
+  lw_check check = lw_situation_check(situation, all->governing_check);
+  if (note_where(situation, &check, &scratch->situations, &result->looks) || check.at != LW_AT_GROUND) return;
+  lw_situations_run(&scratch->wall, result->tables, LW_DETAIL_CHECKS, &scratch->situations);
+  note_where(situation, &check, &scratch->situations, &result->looks);
+}
+
 void lw_looks_take(lw_result *result, lw_result *scratch) {
   run(scratch, result->tables, LW_DETAIL_VERDICT);
   result->looks.bare = false;
@@ -94,6 +123,7 @@ void lw_looks_take(lw_result *result, lw_result *scratch) {
   result->looks.likely = lw_situations_least(&scratch->situations);
   result->looks.looked = true;
   result->looks.cautious = lw_situations_least(&result->situations);
+  note_governing(result, scratch);
   lw_verdict_reach(result, result->detail);
 }
 
@@ -101,6 +131,7 @@ void lw_looks_find(lw_result *result, lw_result *scratch) {
   if (result->given.look == LW_LOOK_LIKELY || result->detail >= LW_DETAIL_EVERYTHING) return;
   look(&result->given, result->tables, lw_looks_bare(result), LW_DETAIL_VERDICT, scratch, &result->looks);
   if (!result->looks.bare) result->looks.cautious = lw_situations_least(&result->situations);
+  note_governing(result, scratch);
   lw_verdict_reach(result, result->detail);
 }
 
@@ -110,8 +141,7 @@ lw_number lw_looks_has(const lw_result *result, const lw_situation *situation, c
     const lw_likely_situation *s = &looks->situation[i];
     for (int k = 0; s->name == situation->name && k < s->check_count; k++) {
       const lw_likely_check *one = &s->check[k];
-      if (one->kind == check->kind && one->at == check->at && one->joint == check->joint)
-        return (lw_number){one->has, one->known};
+      if (is_same(one, check)) return (lw_number){one->has, one->known};
     }
   }
   return (lw_number){0};

@@ -278,3 +278,48 @@ Test(looks, under_partial_factors_both_looks_are_of_the_wall_as_it_is) {
   }
   cr_expect(less > 0 && moves > 0, "%d, %d", less, moves);
 }
+
+/* A slip governs, and by likely values something else has least: the slip is then no part of the search for
+ * the least, and is looked at for itself. */
+Test(looks, a_row_has_the_likely_value_of_a_slip_that_is_not_the_least) {
+  lw_result *less = calloc(1, sizeof *less), *scratch = calloc(1, sizeof *scratch);
+  int beside = 0;
+  cr_assert(less && scratch);
+  for (int height_mm = 450; height_mm <= 600; height_mm += 30) {
+    random_wall wall = {.count = 0};
+    random_wall_add(&wall, "wall kind=section");
+    random_wall_add(&wall, "wall height=%d mm", height_mm);
+    random_wall_add(&wall, "wall embedment=100 mm");
+    random_wall_add(&wall, "base width=%d mm", height_mm + 100);
+    random_wall_add(&wall, "top width=%d mm", height_mm - 100);
+    random_wall_add(&wall, "wall unit weight=24.7 kN/m3");
+    random_wall_add(&wall, "soil 1 friction angle=28.9 deg");
+    random_wall_add(&wall, "soil 1 unit weight=17.9 kN/m3");
+    random_wall_add(&wall, "wall friction=8.9 deg");
+    random_wall_add(&wall, "base friction=0.51");
+    random_wall_add(&wall, "allowable bearing=98 kPa");
+    random_wall_add(&wall, "load 1 kind=uniform");
+    random_wall_add(&wall, "load 1 pressure=1.89 kPa");
+    random_wall_add(&wall, "people on cap=no");
+    random_wall_add(&wall, "drain outlets=2");
+    random_wall_add(&wall, "stone width=300 mm");
+    random_wall_add(&wall, "soil below top=0 mm");
+    random_wall_add(&wall, "ground slope=0 deg");
+    random_wall_add(&wall, "site behind=ground");
+    lw_case c = random_wall_case(&wall);
+    lw_result *whole = run_of(&wall);
+    lw_check check;
+    cr_assert_eq(lw_run(&c, sheet_test_tables(), LW_DETAIL_VERDICT, less, NULL), LW_OK);
+    lw_looks_find(less, scratch);
+    cr_assert(lw_verdict_governing(whole, &check));
+    const lw_situation *s = &whole->situations.situation[whole->verdict.governing_situation];
+    lw_number likely = lw_looks_has(whole, s, &check), in_row = lw_looks_has(less, s, &check);
+    cr_expect(likely.known && in_row.known && fabs(likely.value - in_row.value) < 1e-12, "%d mm: %.6f, %.6f",
+              height_mm, likely.value, in_row.value);
+    beside += check.kind == LW_CHECK_SLIP && likely.value > whole->looks.likely.has.value;
+    free(whole);
+  }
+  cr_expect_gt(beside, 2, "%d", beside);
+  free(less);
+  free(scratch);
+}

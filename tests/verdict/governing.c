@@ -5,6 +5,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "load_cases/kinds.h"
 #include "help.h"
 
 /* A row of a schedule searches a slip only as far as it may govern, and a run to the checks leaves out what
@@ -50,6 +51,27 @@ static void expect_same_least(const lw_least *a, const lw_least *b, const char *
   cr_expect(!a->has.known || (a->kind == b->kind && a->at == b->at && a->joint == b->joint), "%s", changes);
 }
 
+/* What the check that governs has by likely values stands beside what it has, and the least of all beside the
+ * grade: neither is said of another check. */
+static void expect_likely_in_one_row(const lw_result *whole, const lw_result *less, const char *changes) {
+  lw_check check = governing(whole);
+  const lw_situation *s = &whole->situations.situation[whole->verdict.governing_situation];
+  lw_number of_whole = lw_looks_has(whole, s, &check), of_less = lw_looks_has(less, s, &check);
+  const lw_least *least = &less->looks.likely;
+  bool below =
+      least->outside || least->has.value < 1.1 || (least->pressed.known && least->pressed.value < 1.1);
+  bool moves = !check.by || check.by->reserve <= 1.0;
+  cr_expect(of_whole.known == of_less.known &&
+                memcmp(&of_whole.value, &of_less.value, sizeof of_whole.value) == 0,
+            "%s: %.12g, %.12g", changes, of_whole.value, of_less.value);
+  cr_expect(of_less.known || check.holds == LW_CANNOT_SHOW, "%s", changes);
+  if (less->verdict.grade == LW_GRADE_WOULD_MOVE) cr_expect(below || least->not_shown, "%s", changes);
+  if (less->verdict.grade == LW_GRADE_MAY_MOVE) cr_expect(!below, "%s", changes);
+  if (lw_check_times(&check).known && moves)
+    cr_expect(least->has.value <= of_less.value + 1e-12, "%s: %.12g, %.12g", changes, least->has.value,
+              of_less.value);
+}
+
 static void expect_same_verdict(const lw_result *whole, const lw_result *less, const char *changes) {
   const lw_verdict *v = &whole->verdict, *w = &less->verdict;
   cr_expect_str_eq(w->headline, v->headline, "%s", changes);
@@ -63,6 +85,7 @@ static void expect_same_verdict(const lw_result *whole, const lw_result *less, c
   lw_check a = governing(whole), b = governing(less);
   cr_expect(a.kind == b.kind && a.at == b.at && a.joint == b.joint, "%s", changes);
   cr_expect(memcmp(&a.has.value, &b.has.value, sizeof a.has.value) == 0, "%s", changes);
+  expect_likely_in_one_row(whole, less, changes);
 }
 
 static void expect_same_check(const lw_check *a, const lw_check *b, const char *changes) {

@@ -7,7 +7,7 @@
 
 /* A schedule's results, a row a wall. Printing costs more than checking: only a fault goes through printf. */
 
-enum { DECIMALS = 3, CELL_MAX = 1536, EMPTY_AFTER_HEADLINE = 9, EMPTY_AFTER_PLACE = 5 };
+enum { DECIMALS = 3, CELL_MAX = 1536, EMPTY_AFTER_HEADLINE = 9, EMPTY_AFTER_PLACE = 6 };
 
 static void put(lw_text *out, const char *words) {
   lw_text_add_bytes(out, words, strlen(words));
@@ -65,25 +65,30 @@ static void add_number(lw_text *out, lw_number number) {
   end_cell(out);
 }
 
-static void add_governing(const lw_result *result, lw_text *out) {
+/* The check that governs; its situation is NULL where none does. */
+typedef struct governing {
+  const lw_situation *situation;
   lw_check check;
+} governing;
+
+static void add_governing(const governing *g, lw_text *out) {
   char at[24];
-  if (!lw_verdict_governing(result, &check)) {
+  if (g->situation == NULL) {
     put(out, ",,,,,,");
     return;
   }
-  lw_check_print_at(&check, at, sizeof at);
-  add_slug(out, lw_situation_slug(result->situations.situation[result->verdict.governing_situation].name));
-  add_slug(out, lw_check_slug(check.kind));
+  lw_check_print_at(&g->check, at, sizeof at);
+  add_slug(out, lw_situation_slug(g->situation->name));
+  add_slug(out, lw_check_slug(g->check.kind));
   add_slug(out, at);
-  add_number(out, check.has);
-  add_number(out, check.needs);
-  add_number(out, check.ratio);
+  add_number(out, g->check.has);
+  add_number(out, g->check.needs);
+  add_number(out, g->check.ratio);
 }
 
 void lw_report_row_header(lw_text *out) {
   put(out, "mark,headline,what,stands,who,governing situation,check,at,has,needs,ratio,exit,row,place,"
-           "greatest height [m],limit [m],limit source,rests on,grade,likely\n");
+           "greatest height [m],limit [m],limit source,rests on,grade,likely,least by likely values\n");
 }
 
 static void add_count(lw_text *out, int count) {
@@ -106,23 +111,29 @@ static void add_law(const lw_result *result, int row, lw_text *out) {
   add_slug(out, unknown);
 }
 
-/* The least by likely values, where they were looked at. */
-static void put_grade(const lw_result *result, lw_text *out) {
+/* By likely values, where they were looked at: what the check beside `has` has, and the least of all, by
+ * which the grade goes. */
+static void put_grade(const lw_result *result, const governing *g, lw_text *out) {
+  lw_number none = {0}, likely = g->situation ? lw_looks_has(result, g->situation, &g->check) : none;
   add_slug(out, lw_grade_slug(result->verdict.grade));
-  if (result->looks.looked) put_number(out, result->looks.likely.has);
+  add_number(out, result->looks.looked ? likely : none);
+  put_number(out, result->looks.looked ? result->looks.likely.has : none);
 }
 
 void lw_report_row(const lw_result *result, int row, lw_text *out) {
   const lw_verdict *v = &result->verdict;
+  governing g = {.situation = NULL};
+  if (lw_verdict_governing(result, &g.check))
+    g.situation = &result->situations.situation[v->governing_situation];
   add_cell(out, result->given.about.mark.text);
   add_cell(out, v->headline);
   add_slug(out, lw_what_slug(v->what));
   add_slug(out, lw_holds_slug(v->stands));
   add_slug(out, lw_who_slug(v->who));
-  add_governing(result, out);
+  add_governing(&g, out);
   add_count(out, v->exit_status);
   add_law(result, row, out);
-  put_grade(result, out);
+  put_grade(result, &g, out);
   put(out, "\n");
 }
 
