@@ -1,10 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #define _XOPEN_SOURCE 700
 #include <errno.h>
-#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
-#include <unistd.h>
+#include <sys/stat.h>
 
 #include "ask/measures.h"
 #include "ask/question.h"
@@ -82,7 +81,13 @@ static bool choose_file(const ask_asked *asked, lw_ask_session *session) {
   bool same = asked->sheet && (!asked->output || strcmp(asked->output, asked->sheet) == 0);
   session->kept = same;
   session->file = same ? asked->sheet : asked->output ? asked->output : "wall.csv";
-  if (same || access(session->file, F_OK) != 0) return true;
+  struct stat there;
+  if (same || stat(session->file, &there) != 0) return true;
+  if (S_ISDIR(there.st_mode)) {
+    lw_cli_refuse("ask", "bad-option: -o %.200s: it is a folder; a name for the file in it is wanted",
+                  session->file);
+    return false;
+  }
   lw_cli_refuse(
       "ask", "bad-option: %.200s is there already; lowwall ask %.200s goes on with it, -o takes another name",
       session->file, session->file);
@@ -293,8 +298,7 @@ static int how_it_ended(const lw_ask_session *session) {
   if (session->no_memory) return lw_cli_no_memory();
   if (!session->not_written) return LW_EXIT_DONE;
   /* A reader that has seen enough is no news. */
-  if (session->not_written != EPIPE)
-    fprintf(stderr, "lowwall: not-written: standard output: %s\n", strerror(session->not_written));
+  if (session->not_written != EPIPE) lw_output_not_written(NULL, strerror(session->not_written));
   return LW_EXIT_OTHER;
 }
 

@@ -13,8 +13,9 @@ bool lw_cli_take_paper_width(const char *command, const char *given, double *wid
   if (given == NULL) return true;
   if (lw_number_read(given, strlen(given), width_mm) && *width_mm >= NARROWEST_MM && *width_mm <= WIDEST_MM)
     return true;
-  lw_cli_refuse(command, "bad-option: --width %.40s: millimetres from %d to %d are wanted", given,
-                NARROWEST_MM, WIDEST_MM);
+  lw_cli_refuse(
+      command, "bad-option: --width %.40s: a number of millimetres from %d to %d is wanted, as in --width %d",
+      given, NARROWEST_MM, WIDEST_MM, A4_MM);
   return false;
 }
 

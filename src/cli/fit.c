@@ -75,6 +75,7 @@ static int read_options(int argc, char **argv, fit_asked *a) {
 /* gives 0, or after saying why the exit status + 1 */
 static int read_blocks(const fit_asked *a, const lw_tables *tables, fit_room *room) {
   lw_text bytes = {0};
+  room->input.wanted = "a list of blocks";
   lw_status status = lw_input_open(&room->input, a->wall.list, &room->faults);
   if (status == LW_OK) status = lw_input_rest(&room->input, &bytes, &room->faults);
   if (status == LW_OK)

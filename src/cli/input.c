@@ -16,24 +16,25 @@ static lw_status unreadable(lw_faults *faults, const char *wanted) {
   return LW_FAULTS;
 }
 
-static lw_status because(lw_faults *faults, int reason) {
+static lw_status because(const lw_input *input, lw_faults *faults, int reason) {
   char wanted[160];
   if (reason == ENOMEM) return LW_NO_MEMORY;
-  lw_print(wanted, sizeof wanted, "a sheet; the system says: %s", strerror(reason));
+  lw_print(wanted, sizeof wanted, "%s; the system says: %s", input->wanted ? input->wanted : "a sheet",
+           strerror(reason));
   return unreadable(faults, wanted);
 }
 
 lw_status lw_input_next(lw_input *input, lw_faults *faults) {
   errno = 0;
   input->length = fread(input->block, 1, sizeof input->block, input->file);
-  return ferror(input->file) ? because(faults, errno) : LW_OK;
+  return ferror(input->file) ? because(input, faults, errno) : LW_OK;
 }
 
 lw_status lw_input_open(lw_input *input, const char *name, lw_faults *faults) {
   lw_print(faults->file, sizeof faults->file, "%.127s", name);
   lw_cli_clean(faults->file);
   input->file = strcmp(name, "-") == 0 ? stdin : fopen(name, "rb");
-  return input->file != NULL ? lw_input_next(input, faults) : because(faults, errno);
+  return input->file != NULL ? lw_input_next(input, faults) : because(input, faults, errno);
 }
 
 lw_status lw_input_rest(lw_input *input, lw_text *text, lw_faults *faults) {

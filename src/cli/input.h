@@ -11,6 +11,7 @@ enum { LW_INPUT_BLOCK = 64 * 1024 };
 
 typedef struct lw_input {
   FILE *file;
+  const char *wanted; /* what it should be, for faults; NULL: a sheet */
   char block[LW_INPUT_BLOCK];
   size_t length; /* of what stands in the block; 0 at the end */
 } lw_input;

@@ -119,8 +119,9 @@ static bool is_known(const list_asked *asked, const lw_tables *tables) {
       place ? lw_tables_has_place(tables, asked->only) : lw_tables_has_factor_set(tables, asked->only);
   if (known) return true;
   const char *nearest = lw_tables_nearest(tables, place ? "places" : "formats", asked->only);
+  const char *all = place ? "; lowwall list places has those that are" : "; lowwall list formats has them";
   lw_cli_refuse("list", "bad-option: no %s \"%.80s\" is on file%s%s", place ? "place" : "format", asked->only,
-                nearest != NULL ? "; the nearest is " : "", nearest != NULL ? nearest : "");
+                nearest != NULL ? "; the nearest is " : all, nearest != NULL ? nearest : "");
   return false;
 }
 

@@ -11,15 +11,24 @@
 #include "interrupt.h"
 #include "say.h"
 
+int lw_output_not_written(const char *name, const char *why) {
+  char said[256];
+  lw_print(said, sizeof said, "%s", name != NULL ? name : "standard output");
+  lw_cli_clean(said);
+  fprintf(stderr, "lowwall: not-written: %s: %s\n", said, why);
+  return LW_EXIT_OTHER;
+}
+
+const char *lw_output_why(int error) {
+  if (error == ENOENT) return "there is no such folder; make it first";
+  if (error == ENOTDIR) return "a file stands where a folder is wanted; give another name";
+  return strerror(error);
+}
+
 /* A reader that closed its end of a pipe had enough: nothing to complain about, but not all was written. */
 static bool fail(lw_output *output, const char *why) {
   bool reader_left = output->name == NULL && errno == EPIPE;
-  if (!output->failed && !reader_left) {
-    char name[256];
-    lw_print(name, sizeof name, "%s", output->name != NULL ? output->name : "standard output");
-    lw_cli_clean(name);
-    fprintf(stderr, "lowwall: not-written: %s: %s\n", name, why);
-  }
+  if (!output->failed && !reader_left) lw_output_not_written(output->name, why);
   output->failed = true;
   return false;
 }
@@ -49,7 +58,7 @@ static bool open_beside(lw_output *output, const struct stat *there) {
   if (handle < 0) {
     free(output->beside);
     output->beside = NULL;
-    return fail(output, strerror(errno));
+    return fail(output, lw_output_why(errno));
   }
   output->file = fchmod(handle, mode_for(there)) == 0 ? fdopen(handle, "w") : NULL;
   if (output->file != NULL) return true;
@@ -61,7 +70,7 @@ static bool open_beside(lw_output *output, const struct stat *there) {
 static bool open_file(lw_output *output) {
   struct stat there;
   if (stat(output->name, &there) != 0)
-    return errno == ENOENT ? open_beside(output, NULL) : fail(output, strerror(errno));
+    return errno == ENOENT ? open_beside(output, NULL) : fail(output, lw_output_why(errno));
   if (S_ISDIR(there.st_mode)) return fail(output, "it is a folder; a name for the file in it is wanted");
   if (access(output->name, W_OK) != 0) return fail(output, strerror(errno));
   if (S_ISREG(there.st_mode)) return open_beside(output, &there);

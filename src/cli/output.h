@@ -27,6 +27,11 @@ bool lw_output_add(lw_output *output, const lw_text *text);
 /* End; without keep a file is thrown away. gives false when something went wrong, then or before */
 bool lw_output_close(lw_output *output, bool keep);
 
+/* Say that a file or a folder was not written; NULL is standard output. gives the exit status */
+int lw_output_not_written(const char *name, const char *why);
+/* What the system says, with the cure where it is plain. */
+const char *lw_output_why(int error);
+
 /* The whole of it at once. gives the exit status, done if all is well; frees the text */
 int lw_output_write(const char *name, lw_text *text, int done);
 int lw_output_write_new(const char *name, lw_text *text, int done);

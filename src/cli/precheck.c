@@ -76,6 +76,33 @@ static bool agree(lw_precheck_asked *asked) {
   return false;
 }
 
+/* The foot of each page has so many digits of the hash, its last page all of them. */
+enum { SHORT_HASH = 8, FULL_HASH = LW_HASH_HEX - 1 };
+
+/* As people read it off paper: blanks and the size of letters do not count. The digits, or 0: it is no
+ * hash. */
+static size_t digits_of(const char *typed, char digits[LW_HASH_HEX]) {
+  size_t count = 0;
+  for (; *typed != '\0'; typed++) {
+    if (isspace((unsigned char)*typed)) continue;
+    if (!isxdigit((unsigned char)*typed) || count >= FULL_HASH) return 0;
+    digits[count++] = (char)tolower((unsigned char)*typed);
+  }
+  digits[count] = '\0';
+  return count >= SHORT_HASH ? count : 0;
+}
+
+/* false after saying what is wrong */
+static bool is_hash(const char *typed) {
+  char digits[LW_HASH_HEX];
+  if (digits_of(typed, digits) > 0) return true;
+  lw_cli_refuse("precheck",
+                "bad-option: --verify %.70s: that is no hash of a pre-check, which has %d digits (0 to 9, "
+                "a to f), or the first %d or more of them; nor a FILE.pdf",
+                typed, FULL_HASH, SHORT_HASH);
+  return false;
+}
+
 /* A PDF brings its sheet along, and its day of issue. gives as read_options */
 static int take_file(const lw_arguments *arguments, const lw_precheck_asked *asked) {
   bool alone = arguments->count == 0 && !asked->wall.output && !asked->wall.units;
@@ -98,25 +125,10 @@ static int read_options(int argc, char **argv, lw_precheck_asked *asked) {
   int ended = lw_options_read(options, help, argc, argv, &rest);
   if (ended > 0) return ended;
   if (asked->verify && lw_cli_ends_in(asked->verify, ".pdf")) return take_file(&rest, asked);
+  if (asked->verify && !is_hash(asked->verify)) return LW_EXIT_BAD_INPUT + 1;
   if (!lw_wall_take_arguments(&rest, &asked->wall) || !agree(asked)) return LW_EXIT_BAD_INPUT + 1;
   lw_wall_add_item(&asked->wall, "date", asked->date);
   return 0;
-}
-
-/* The foot of each page has so many digits of the hash, its last page all of them. */
-enum { SHORT_HASH = 8, FULL_HASH = LW_HASH_HEX - 1 };
-
-/* As people read it off paper: blanks and the size of letters do not count. The digits, or 0: it is no
- * hash. */
-static size_t digits_of(const char *typed, char digits[LW_HASH_HEX]) {
-  size_t count = 0;
-  for (; *typed != '\0'; typed++) {
-    if (isspace((unsigned char)*typed)) continue;
-    if (!isxdigit((unsigned char)*typed) || count >= FULL_HASH) return 0;
-    digits[count++] = (char)tolower((unsigned char)*typed);
-  }
-  digits[count] = '\0';
-  return count >= SHORT_HASH ? count : 0;
 }
 
 /* Another sheet's hash shares one digit in sixteen; one that is mistyped all but a few. A digit too many or
@@ -155,13 +167,6 @@ static int say_wrong(const char *typed, size_t count, const char *hash) {
 static int verify(const lw_precheck_asked *asked, const char *hash) {
   char typed[LW_HASH_HEX];
   size_t count = digits_of(asked->verify, typed);
-  if (count == 0) {
-    lw_cli_refuse("precheck",
-                  "bad-option: --verify %.70s: that is no hash of a pre-check, which has %d digits (0 to 9, "
-                  "a to f), or the first %d or more of them",
-                  asked->verify, FULL_HASH, SHORT_HASH);
-    return LW_EXIT_BAD_INPUT;
-  }
   if (strncmp(typed, hash, count) != 0) return say_wrong(typed, count, hash);
   lw_text text = {0};
   lw_text_addf(&text, "The hash belongs to this sheet, these tables and lowwall %s%s.\n", LW_VERSION,

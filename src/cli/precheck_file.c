@@ -25,6 +25,7 @@ static void free_file(pre_checked *file) {
 /* gives 0 to go on, else the exit status + 1 */
 static int read_file(lw_one_wall *wall, const char *name, pre_checked *file) {
   lw_error error = {0};
+  wall->input.wanted = "a pre-check";
   lw_status status = lw_input_open(&wall->input, name, &wall->faults);
   if (status == LW_OK) status = lw_input_rest(&wall->input, &file->pdf, &wall->faults);
   if (status == LW_FAULTS) return lw_cli_print_faults(&wall->faults) + 1;

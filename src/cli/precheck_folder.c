@@ -40,35 +40,30 @@ static void path_of(const foldering *f, const char *name, lw_text *path) {
   lw_text_addf(path, "%s%s%s", folder, slash ? "" : "/", name);
 }
 
-/* Hidden files of a system do not count. gives -1 where it cannot be read */
-static int is_empty(const char *folder) {
+/* Hidden files of a system do not count. gives 0 where it is there and empty, else why it cannot be used */
+static int look_into(const char *folder) {
   DIR *open = opendir(folder);
-  int empty = 1;
-  if (open == NULL) return -1;
+  int why = 0;
+  if (open == NULL) return errno;
   for (const struct dirent *entry; (entry = readdir(open)) != NULL;)
-    if (entry->d_name[0] != '.') empty = 0;
+    if (entry->d_name[0] != '.') why = ENOTEMPTY;
   closedir(open);
-  return empty;
+  return why;
 }
 
 static void make_folder(foldering *f) {
   const char *folder = f->asked->wall.output;
-  if (mkdir(folder, 0777) == 0) {
-    f->made = true;
-    return;
-  }
-  int why = errno, empty = why == EEXIST ? is_empty(folder) : 1;
-  if (empty == 1 && why == EEXIST) return;
-  if (empty == 0)
+  f->made = mkdir(folder, 0777) == 0;
+  int why = f->made ? 0 : errno;
+  if (why == EEXIST) why = look_into(folder);
+  if (why == ENOTEMPTY)
     fail(f,
          lw_cli_refuse("precheck",
                        "bad-option: %.200s holds files already, and none is overwritten; give a new folder "
                        "or an empty one",
                        folder));
-  else {
-    lw_cli_refuse("precheck", "not-written: %.200s: %s", folder, strerror(why));
-    fail(f, LW_EXIT_OTHER);
-  }
+  else if (why != 0)
+    fail(f, lw_output_not_written(folder, lw_output_why(why)));
 }
 
 static bool write_file(foldering *f, const char *name, lw_text *text) {

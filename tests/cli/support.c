@@ -15,7 +15,7 @@ ran run_lowwall(const char *arguments) {
   char line[600];
   const char *program = getenv("LOWWALL");
   cr_assert_not_null(program);
-  snprintf(line, sizeof line, "'%s' %s 2>&1 </dev/null", program, arguments);
+  snprintf(line, sizeof line, "exec 2>&1 </dev/null; '%s' %s", program, arguments);
   FILE *from = popen(line, "r");
   cr_assert_not_null(from);
   r.said[fread(r.said, 1, sizeof r.said - 1, from)] = '\0';
