@@ -36,7 +36,7 @@ static bool complete(const lw_put *put, const lw_ask_walk *walk, char *typed, si
     lw_print(typed, size, "%s", unit[0] ? with : typed);
   lw_fault_slug slug = reads(&walk->pair.named, typed, wanted, sizeof wanted);
   if (slug == LW_FAULT_NOT_A_NUMBER && unit[0])
-    return lw_put_fault(put, slug, typed, "a number, in %s or with another unit behind it", unit);
+    return lw_put_fault(put, slug, typed, "a number [%s], or one with another unit behind it", unit);
   return slug == LW_FAULT_SLUG_COUNT || lw_put_fault(put, slug, typed, "%s", wanted);
 }
 

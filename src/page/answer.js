@@ -32,6 +32,17 @@ export function showAnswer(move) {
   return reply;
 }
 
+/* What is gone to stands below the answer; one that takes half of the window goes away with the rest. */
+export function keepClear() {
+  const answer = byId("answer");
+  const measure = () => {
+    const long = answer.offsetHeight > innerHeight / 2;
+    answer.classList.toggle("long", long);
+    document.documentElement.style.setProperty("--answer", long ? "0px" : `${answer.offsetHeight}px`);
+  };
+  new ResizeObserver(measure).observe(answer);
+}
+
 /* The section under the question, to the width that there is. */
 export function showSection(move) {
   const figure = byId("section");

@@ -71,14 +71,15 @@ static void put_verdict(json_t *reply, const lw_result *result) {
 static void put_row(json_t *list, const lw_rows *rows, int index) {
   const lw_row *row = &rows->row[index];
   json_t *entry = lw_json_entry(list);
-  char words[48], has[24], needs[24], likely[24], told[160];
+  char words[48], has[24], needs[24], marked[24], likely[24], told[160];
   lw_check_words(&row->check, words, sizeof words);
   lw_row_print_has(&row->check, has, sizeof has);
   lw_page_number(row->check.needs, needs, sizeof needs);
+  lw_row_print_needs(row, marked, sizeof marked);
   lw_page_number(row->likely, likely, sizeof likely);
   lw_json_set_text(entry, "words", words);
   lw_json_set_text(entry, "has", has);
-  lw_json_set_text(entry, "needs", needs);
+  lw_json_set_text(entry, "needs", marked);
   lw_json_set_text(entry, "likely", likely);
   (void)lw_json_set_real(entry, "ratio", row->check.ratio);
   lw_json_set_text(entry, "outcome", lw_row_outcome(row));

@@ -3,7 +3,7 @@ import { gunzip } from "./inflate.js";
 import { askerOf, bytesOf } from "./core.js";
 import { byId, make, fill } from "./dom.js";
 import { state, watch, restore, inTurn } from "./state.js";
-import { showAnswer, showSection } from "./answer.js";
+import { showAnswer, showSection, keepClear } from "./answer.js";
 import { unkept } from "./files.js";
 import { showQuestion } from "./question.js";
 import { layParts, refill } from "./parts.js";
@@ -46,6 +46,7 @@ function start() {
   }
   byId("core").textContent = "";
   layParts();
+  keepClear();
   watch(changed);
   restore();
   changed("kept");

@@ -22,9 +22,11 @@ function lacks(reply) {
 /* --- drawings --- */
 
 const ZOOMS = [100, 150, 200, 300];
+const PHONE_MM = 95, DESK_MM = 180;
 
+/* As wide as the window: letters are of one size whatever a drawing is scaled to. */
 function drawing(view, title) {
-  const drawn = ask({ do: "draw", view, width_mm: 180 });
+  const drawn = ask({ do: "draw", view, width_mm: matchMedia("(min-width: 44rem)").matches ? DESK_MM : PHONE_MM });
   if (!drawn.ok) return make("div", {}, make("h3", {}, title), lacks(drawn));
   const image = picture(drawn);
   const frame = make("div", { class: "frame", tabindex: 0, role: "group", "aria-label": `${title}, to be scrolled` }, image);

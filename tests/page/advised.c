@@ -76,6 +76,30 @@ static int expect_words(json_t *value, const char *name) {
   return held;
 }
 
+/* Each mark that the legend explains stands at a figure, so many times. */
+static void expect_marks(const json_t *check, const char *name) {
+  static const struct {
+    char mark;
+    const char *begins, *told;
+  } MARKS[] = {{'m', "m: from memory", "m: from memory of its source, not read in print (%d)"},
+               {'p', "p: our own", "p: our own proposal (%d)"}};
+  const json_t *row;
+  size_t at;
+  for (size_t i = 0; i < sizeof MARKS / sizeof *MARKS; i++) {
+    int count = 0;
+    char told[80];
+    json_array_foreach(json_object_get(check, "checks"), at, row) {
+      const char *needs = page_test_text(row, "needs");
+      count += needs[0] != '\0' && needs[strlen(needs) - 1] == MARKS[i].mark ? 1 : 0;
+    }
+    lw_print(told, sizeof told, MARKS[i].told, count);
+    const char *legend = page_test_text(check, "legend"), *explained = strstr(legend, MARKS[i].begins);
+    cr_expect_eq(explained != NULL, count > 0, "%s: %d of %c, the legend: %s", name, count, MARKS[i].mark,
+                 legend);
+    cr_expect(!explained || strstr(legend, told) != NULL, "%s: not %s, the legend: %s", name, told, legend);
+  }
+}
+
 static int hold_wall(dice *d, int number, bool advice) {
   random_wall wall = {.count = 0};
   char name[1600];
@@ -87,6 +111,7 @@ static int hold_wall(dice *d, int number, bool advice) {
   json_t *reply = page_test_ask_kept(
       NULL, json_pack("{s:s,s:s,s:o}", "do", advice ? "advice" : "check", "sheet", "", "set", set));
   int held = expect_words(reply, name);
+  if (!advice) expect_marks(reply, name);
   json_decref(reply);
   return held;
 }

@@ -83,6 +83,12 @@ void lw_row_print_has(const lw_check *check, char *out, size_t size) {
   }
 }
 
+void lw_row_print_needs(const lw_row *row, char *out, size_t size) {
+  lw_page_number(row->check.needs, out, size);
+  size_t used = strlen(out);
+  if (mark_of(row) != ' ') lw_print(out + used, size - used, "%c", mark_of(row));
+}
+
 void lw_rows_put_head(const lw_page *page, const char *title, const lw_rows *rows) {
   lw_page_titledf(page, rows->likely ? "%-29s%7s%6s%7s %-11s %s" : "%-29s%7s%6s%s %-11s %s", title, "has",
                   "needs", rows->likely ? "likely" : " ", "", "case");

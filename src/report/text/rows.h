@@ -40,6 +40,8 @@ const char *lw_row_outcome(const lw_row *row);
 void lw_rows_collect(const lw_result *result, lw_rows *rows);
 /* What it has, to two decimals, or to as many as it takes not to read like what it fell short of. */
 void lw_row_print_has(const lw_check *check, char *out, size_t size);
+/* What it needs, with the mark that the legend explains. */
+void lw_row_print_needs(const lw_row *row, char *out, size_t size);
 
 void lw_rows_put_head(const lw_page *page, const char *title, const lw_rows *rows);
 void lw_row_put(const lw_page *page, const lw_rows *rows, int index);

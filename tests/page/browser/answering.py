@@ -17,6 +17,12 @@ def terrace(height):
             "hole": "yes", "dig": [height, "0"], "length": ["6"]}
 
 
+# How far below the answer the question begins.
+CLEAR = """
+const top = (id) => document.getElementById(id).getBoundingClientRect();
+return Math.round(top('question-head').top - Math.max(0, top('answer').bottom));"""
+
+
 def answer_part(page, answers):
     """To the end of the part that is asked. gives of each answer the taps and lines by then, and how long those took"""
     part, told = page.part(), []
@@ -25,6 +31,7 @@ def answer_part(page, answers):
         page.answer(answers)
         told.append((page.taps, page.lines(), page.verdict_ms()))
         check(page.js("return document.activeElement.id") == "question-head", f"after {key} the focus is elsewhere")
+        check(page.js(CLEAR) >= 0, f"after {key} the answer covers the next question")
         if page.key() == key:
             page.press("Later", "#question", changes=False)
     return told

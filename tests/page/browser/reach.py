@@ -40,6 +40,23 @@ const a = arguments[0], b = document.activeElement;
 return !a || !!(a.compareDocumentPosition(b) & Node.DOCUMENT_POSITION_FOLLOWING)"""
 
 
+# Buttons with a word that is broken, and what is cut off without a way to scroll to it.
+BROKEN = """
+const broken = [], range = document.createRange();
+for (const button of [...document.querySelectorAll('button')].filter((e) => e.checkVisibility())) {
+  const walker = document.createTreeWalker(button, NodeFilter.SHOW_TEXT);
+  for (let n = walker.nextNode(); n; n = walker.nextNode())
+    for (const word of n.textContent.matchAll(/[\\w']+/g)) {
+      range.setStart(n, word.index);
+      range.setEnd(n, word.index + word[0].length);
+      if (new Set([...range.getClientRects()].map((r) => Math.round(r.top))).size > 1) broken.push(word[0]);
+    }
+}
+const cut = [...document.querySelectorAll('body *')].filter((e) => e.checkVisibility() && e.tabIndex < 0 &&
+  e.scrollHeight > e.clientHeight + 2 && ['auto', 'scroll', 'hidden'].includes(getComputedStyle(e).overflowY));
+return [...broken, ...cut.map((e) => e.tagName + '#' + e.id)];"""
+
+
 def accessible(page, words):
     tree = page.driver.execute_cdp_cmd("Accessibility.getFullAXTree", {})["nodes"]
     named = [node for node in tree if not node.get("ignored") and node.get("role", {}).get("value") in NAMELESS]
@@ -87,4 +104,6 @@ def no_sideways(page, words):
         page.js("document.documentElement.style.fontSize = arguments[0]", size)
         wide = page.js("return [document.documentElement.scrollWidth, document.documentElement.clientWidth]")
         check(wide[0] <= wide[1], f"{words} at {size}: {wide[0]} px wide, {wide[1]} are there")
+        broken = page.js(BROKEN)
+        check(not broken, f"{words} at {size}: broken or cut off: {broken[:5]}")
     page.js("document.documentElement.style.fontSize = ''")
