@@ -54,14 +54,14 @@ static void note(reading *r, lw_fault_slug slug, int row, int at, const char *st
   lw_faults_add(r->faults, slug, (lw_cell_place){row, at}, "", stood, "%s", wanted);
 }
 
+/* Yards write "depth" and "weight" for block depth and block mass. */
 static const lw_item *item_of(const char *name, size_t length) {
-  char whole[LW_FOLDED_MAX];
+  char folded[LW_FOLDED_MAX], whole[2 * LW_FOLDED_MAX];
   int number = 0;
   const lw_item *item = lw_item_find(name, length, &number);
-  if (item == NULL) {
-    lw_print(whole, sizeof whole, "block %.*s", (int)length, name);
-    item = lw_item_find(whole, strlen(whole), &number);
-  }
+  lw_fold(name, length, folded);
+  lw_print(whole, sizeof whole, "block %s", strcmp(folded, "weight") == 0 ? "mass" : folded);
+  if (item == NULL) item = lw_item_find(whole, strlen(whole), &number);
   for (int i = 0; item != NULL && i < LW_YARD_ITEMS; i++)
     if (strcmp(item->name, lw_yard_items[i]) == 0) return item;
   return NULL;

@@ -115,6 +115,8 @@ Test(yard, forms_of_one_list) {
       "grey\"\r\n\r\n",
       "name;length [m];height [m];depth [m];mass [kg];price;currency\nBlock, "
       "grey;0,3;0,2;0,45;63,5;11,25;AUD\n",
+      "Name,Length [mm],Height [mm],Depth [mm],Weight [kg],Price [AUD]\n\"Block, "
+      "grey\",300,200,450,63.5,11.25\n",
   };
   lw_yard *first = calloc(2, sizeof *first), *yard = first + 1;
   lw_faults faults;

@@ -71,7 +71,7 @@ static void laid(const lw_page *page, const lw_fit_list *list, const lw_fit *fit
       currency, fit->whole + fit->other, fit->other > 0 ? ", halves and corner units with them," : "",
       lw_amount_of(page->units, LW_KIND_MASS, fit->unit_mass_kg, 1).text, is_heavy(fit) ? " (heavy)" : "",
       lw_amount_of(page->units, LW_KIND_MASS, fit->mass_kg, 0).text);
-  lw_page_sayf(page, "     ", "%d course%s, each set back %s, the wall %s in the ground", fit->courses,
+  lw_page_sayf(page, "     ", "%d course%s, each set back %s, the wall buried %s", fit->courses,
                fit->courses == 1 ? "" : "s",
                lw_exactly(page->units, LW_KIND_LENGTH, fit->setback_m, "mm").text,
                lw_exactly(page->units, LW_KIND_LENGTH, fit->embedment_m, "mm").text);

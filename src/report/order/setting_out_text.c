@@ -40,7 +40,7 @@ static void setting_out(const lw_page *page, const lw_order *order) {
   lw_page_say(page, "  ", "B: base line. T: top line. C: centre of a curve. S: step of the base.");
   if (!(p->base_offset_m > 0.0)) return;
   bool stepped = order->plan.step_count > 0;
-  lw_page_sayf(page, "  ", "%s base line (B) stands %s in front of the top line (T)%s.",
+  lw_page_sayf(page, "  ", "%s base line (B) stands %s forward of the top line (T)%s.",
                stepped ? "Where the base is lowest the" : "The",
                lw_millimetres(page->units, p->base_offset_m).text,
                stepped ? "; B and S pegs above a step have stepped back with the courses" : "");

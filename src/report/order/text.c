@@ -157,7 +157,7 @@ static void cuts(const lw_page *page, const lw_order *order) {
 static void caps(const lw_page *page, const lw_order *order) {
   if (!order->has_cap) return;
   lw_page_heading(page, "Caps");
-  lw_page_sayf(page, "  ", "%s of front edge, %s in front of the top course; %d whole and uncut.",
+  lw_page_sayf(page, "  ", "%s of front edge, %s forward of the top course; %d whole and uncut.",
                lw_metres(page->units, order->cap_line_m, 3).text,
                lw_millimetres(page->units, order->cap_overhang_m).text, order->cap_whole);
   if (order->cap_gap_m > 0.0)

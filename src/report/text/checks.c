@@ -58,7 +58,7 @@ static void say_middle_third(const lw_page *page, const lw_rows *rows) {
                  "The resultant on the base, %s, is %s %s the middle; the middle third ends at %s: it is %s. "
                  "That decides nothing here.",
                  lw_situation_short(rows->row[i].situation->name), apart.one.text,
-                 c->eccentricity_m >= 0.0 ? "in front of" : "behind", apart.other.text,
+                 c->eccentricity_m >= 0.0 ? "forward of" : "behind", apart.other.text,
                  lw_contact_of_third(c) <= 1.0 ? "inside" : "outside");
   }
 }
