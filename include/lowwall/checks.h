@@ -290,9 +290,9 @@ lw_doubt lw_check_doubt(const lw_wall *wall, const lw_check *check);
 const char *lw_doubt_slug(lw_doubt doubt);
 const char *lw_doubt_words(lw_doubt doubt);
 /** Why a situation decides or does not, as a sentence without its full stop.
- *  in    tables   whose figures it names
- *  out   out      `size` bytes */
-void lw_situation_why_words(lw_situation_why why, const lw_tables *tables, char *out, size_t size);
+ *  in    tables   whose figures it names, in these units; out has `size` bytes */
+void lw_situation_why_words(lw_situation_why why, const lw_tables *tables, lw_units units, char *out,
+                            size_t size);
 enum { LW_SITUATION_WHY_MAX = 200 };
 /** "as built", "outlet blocked", "sitting on it" */
 const char *lw_situation_short(lw_situation_name name);

@@ -3,7 +3,7 @@
 
 #include <string.h>
 
-#include "words.h"
+#include "base/canned.h"
 
 const char *lw_form_when(const char *when) {
   static const struct {
@@ -43,8 +43,11 @@ typedef struct telling {
 static void tell(const telling *to, lw_form_kind kind, const char *label, const char *words, const char *of) {
   char said[LW_HAND_TEST_MAX];
   lw_units units = to->units == LW_FORM_IN_US ? LW_UNITS_US : LW_UNITS_METRIC;
-  bool both = to->units == LW_FORM_IN_BOTH;
-  const lw_form_line line = {kind, label, both ? words : lw_ask_said(units, words, said, sizeof said), of};
+  if (to->units == LW_FORM_IN_BOTH)
+    lw_canned_both(words, said, sizeof said);
+  else
+    lw_canned_told(units, words, said, sizeof said);
+  const lw_form_line line = {kind, label, said, of};
   to->taker(to->context, &line);
 }
 

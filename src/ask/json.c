@@ -1,9 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
 
+#include "base/canned.h"
 #include "report/json/set.h"
 #include "look.h"
-#include "words.h"
 
 /* All that a page or a form shows of the questions. */
 
@@ -19,7 +19,7 @@ static lw_units units_of(const lw_asking_for *asking) {
 /* In the units of who is asked. */
 static void set_words(json_t *object, const lw_asking_for *asking, const char *key, const char *words) {
   char said[LW_HAND_TEST_MAX];
-  lw_json_set_text(object, key, lw_ask_said(units_of(asking), words, said, sizeof said));
+  lw_json_set_text(object, key, lw_canned_told(units_of(asking), words, said, sizeof said));
 }
 
 static void set_part(json_t *object, const lw_asking_for *asking, const char *key, const lw_ask_part *part) {

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "picture.h"
 
+#include "base/canned.h"
 #include "picture_things.h"
 #include "picture_walls.h"
 #include "question.h"
@@ -49,7 +50,7 @@ lw_status lw_question_picture(const lw_tables *tables, const char *key, int choi
   if (!row || row->picture[0] == '\0') return LW_NO_SOLUTION;
   drawing->width_mm = width_mm;
   drawing->height_mm = LW_PICTURE_HIGH * picture.mm;
-  lw_text_add(&drawing->title, row->words);
+  lw_canned_add_both(row->words, &drawing->title);
   lw_drawing_begin(drawing, LW_ROLE_FIGURE);
   for (const char *at = row->picture; lw_ask_next(&at, ';', &part);) {
     const lw_picture_word *word = read_part(&part, number);

@@ -5,7 +5,7 @@
 #include <lowwall/result.h>
 
 #include "ask/measures.h"
-#include "ask/words.h"
+#include "base/canned.h"
 #include "report/page.h"
 #include "ask_print.h"
 #include "ask_show.h"
@@ -25,14 +25,10 @@ void lw_ask_show_greeting(lw_ask_session *session) {
       session->file);
 }
 
-static lw_units units_of(const lw_ask_session *session) {
-  return session->asking.us ? LW_UNITS_US : LW_UNITS_METRIC;
-}
-
 /* Words of a table, in the units of who is asked. */
 static void say_words(const lw_page *page, const char *prefix, const char *words) {
   char said[LW_HAND_TEST_MAX];
-  lw_page_say(page, prefix, lw_ask_said(page->units, words, said, sizeof said));
+  lw_page_say(page, prefix, lw_canned_told(page->units, words, said, sizeof said));
 }
 
 static void add_choices(const lw_page *page, const lw_question *question, const lw_answers *answers) {
@@ -54,7 +50,7 @@ static void add_how(const lw_page *page, const lw_question *question) {
   char counts[LW_HAND_TEST_MAX];
   if (row->not_known[0])
     lw_page_sayf(page, "  d ", "I do not know. %s",
-                 lw_ask_said(page->units, row->not_known, counts, sizeof counts));
+                 lw_canned_told(page->units, row->not_known, counts, sizeof counts));
   if (row->kind == LW_QUESTION_SEVERAL)
     lw_page_say(page, "",
                 "Type the numbers of all that are so, with blanks between, or: none. A ? behind a number "
@@ -178,10 +174,8 @@ void lw_ask_show_faults(lw_ask_session *session) {
   for (int i = 0; i < session->faults.count; i++) {
     const lw_fault *fault = &session->faults.fault[i];
     bool stood = fault->stood[0] != '\0';
-    char wanted[sizeof fault->wanted * 2];
     lw_ask_say(session, "That does not do%s%s%s: %s. Right would be: %s.", stood ? " (" : "", fault->stood,
-               stood ? ")" : "", lw_fault_slug_sentence(fault->slug),
-               lw_ask_said(units_of(session), fault->wanted, wanted, sizeof wanted));
+               stood ? ")" : "", lw_fault_slug_sentence(fault->slug), fault->wanted);
   }
 }
 

@@ -4,6 +4,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "base/canned.h"
 #include "sheet/items_document.h"
 #include "tables/find.h"
 #include "cli.h"
@@ -145,10 +146,15 @@ static void keep_only(const list_asked *asked, const lw_tables *tables, lw_grid 
     if (!applies(asked, tables, lw_grid_at(grid, row, column))) lw_grid_remove(grid, row);
 }
 
-/* For people and programs a sentence has its figures; --csv prints the file as it stands. */
+/* For people and programs a sentence has its figures, and measures in both units; --csv prints the file as it
+ * stands. */
 static lw_status say_quotes(const lw_tables *tables, const lw_text *csv, lw_text *said) {
   char wrong[LW_QUOTE_MAX];
-  return lw_quote_all(tables, csv->data != NULL ? csv->data : "", said, wrong);
+  lw_text quoted = {0};
+  lw_status status = lw_quote_all(tables, csv->data != NULL ? csv->data : "", &quoted, wrong);
+  if (status == LW_OK) lw_canned_add_both(quoted.data != NULL ? quoted.data : "", said);
+  lw_text_free(&quoted);
+  return said->failed ? LW_NO_MEMORY : status;
 }
 
 static lw_status write_form(const list_asked *asked, const lw_tables *tables, const lw_text *csv,

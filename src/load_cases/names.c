@@ -3,7 +3,7 @@
 
 #include <string.h>
 
-#include "base/print.h"
+#include "base/canned.h"
 #include "tables/quote.h"
 #include "kinds.h"
 #include "tables/known.h"
@@ -30,15 +30,18 @@ const char *lw_situation_sentence(lw_situation_name name) {
   return sentences[name];
 }
 
-void lw_situation_why_words(lw_situation_why why, const lw_tables *tables, char *out, size_t size) {
+/* A sentence quotes one figure at most. */
+void lw_situation_why_words(lw_situation_why why, const lw_tables *tables, lw_units units, char *out,
+                            size_t size) {
   static const char *const sentences[] = {LW_SITUATION_WHYS(WHY_OF)};
   const char *sentence = sentences[why];
   size_t open = strcspn(sentence, "{"), quoted = strcspn(sentence + open, "}");
-  char figure[LW_QUOTE_MAX];
+  char figure[LW_QUOTE_MAX], told[LW_QUOTE_MAX];
   lw_print(out, size, "%s", sentence);
   if (sentence[open] == '\0' || !lw_quote(tables, sentence + open + 1, quoted - 1, figure, sizeof figure))
     return;
-  lw_print(out, size, "%.*s%s%s", (int)open, sentence, figure, sentence + open + quoted + 1);
+  lw_print(out, size, "%.*s%s%s", (int)open, sentence, lw_canned_told(units, figure, told, sizeof told),
+           sentence + open + quoted + 1);
 }
 
 const char *lw_situation_kind_slug(lw_situation_kind kind) {

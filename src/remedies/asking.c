@@ -5,7 +5,6 @@
 #include <string.h>
 
 #include "base/amount.h"
-#include "base/amounts.h"
 #include "load_cases/least.h"
 #include "verdict/verdict.h"
 #include "trial.h"
@@ -183,6 +182,15 @@ static bool answer(const lw_favourable *f, const lw_result *result, lw_result *s
   return true;
 }
 
+/* As the assumed one is told. */
+static void favourable_value(const lw_favourable *f, const lw_item *item, int number, lw_result *then,
+                             char *out, size_t size) {
+  if (item->type == LW_ITEM_QUANTITY)
+    tell_quantity(item, lw_item_quantity(item, number, &then->given), then->units, out, size);
+  else
+    lw_print(out, size, "%s", f->value);
+}
+
 static void note(const lw_item *item, int number, const lw_result *then, lw_asking *asking) {
   lw_item_print_name(item, number, asking->item, sizeof asking->item);
   lw_print(asking->question, sizeof asking->question, "%s", item->question);
@@ -225,7 +233,7 @@ bool lw_asking_next(lw_asking_search *search, lw_result *result, lw_result *scra
   *tried = true;
   if (!answer(f, result, scratch)) return true;
   lw_asking_gain gain = gain_of(result, scratch);
-  lw_amounts_told(result->units, f->value, asking.favourable, sizeof asking.favourable);
+  favourable_value(f, item, number, scratch, asking.favourable, sizeof asking.favourable);
   if (!is_gain(&gain, strcmp(asking.assumed, asking.favourable) == 0)) return true;
   note(item, number, scratch, &asking);
   asking.helps = helps_by(&gain);

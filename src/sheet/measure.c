@@ -2,7 +2,6 @@
 #include "entry.h"
 
 #include "base/amount.h"
-#include "base/amounts.h"
 
 #include <math.h>
 #include <string.h>
@@ -286,10 +285,22 @@ void lw_item_say_range(const lw_item *item, lw_units units, char *out, size_t si
   lw_print(out, size, "a value from %s to %s%s", low, high, or_share);
 }
 
+/* The item's example, "900 mm", to who measures otherwise: a length to an inch. */
+static void say_example(const lw_item *item, lw_units units, char *out, size_t size) {
+  double value;
+  size_t length = number_length(item->example);
+  const char *name = skip_blanks(item->example + length);
+  const lw_unit *unit = lw_unit_find(item->kind, name, strlen(name));
+  bool differs =
+      lw_units_differ(units, item->kind) && unit != NULL && lw_number_read(item->example, length, &value);
+  lw_print(out, size, "%s",
+           differs ? lw_amount_of(units, item->kind, value * unit->to_si, 1).text : item->example);
+}
+
 static void say_wanted(const lw_item *item, lw_units written_in, lw_fault_slug slug, char *wanted,
                        size_t size) {
   char units[96], example[64];
-  lw_amounts_told(written_in, item->example, example, sizeof example);
+  say_example(item, written_in, example, sizeof example);
   lw_item_list_units(item, units, sizeof units);
   switch (slug) {
   case LW_FAULT_DECIMAL_COMMA:

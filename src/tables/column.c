@@ -27,6 +27,7 @@ static const char *store_text(const lw_column *column, const char *cell, size_t 
     snprintf(wanted, size, "at most %zu bytes have room", column->size - 1);
     return wanted;
   }
+  if (column->type != LW_COLUMN_SAID && strchr(cell, '{')) return "no figure is quoted in this column";
   if (column->words && length > 0 && !in_words(column, cell)) {
     const char *how = column->type == LW_COLUMN_WORDS ? "words" : "one";
     snprintf(wanted, size, "%s of %.120s should stand there", how, column->words);
@@ -95,6 +96,7 @@ const char *lw_column_store(const lw_column *column, const char *cell, size_t le
   if (strlen(cell) != length) return "the cell holds a NUL byte";
   if (length == 0 && !column->may_be_empty) return "the cell may not be empty";
   switch (column->type) {
+  case LW_COLUMN_SAID:
   case LW_COLUMN_WORDS:
   case LW_COLUMN_TEXT: return store_text(column, cell, length, member, wanted, size);
   case LW_COLUMN_NUMBER: return store_double(column, cell, length, member, wanted, size);

@@ -188,29 +188,39 @@ static lw_status say_cell(const lw_tables *tables, char *cell, size_t size, lw_t
   return LW_OK;
 }
 
-static lw_status link_quotes(lw_tables *tables, lw_error *error) {
-  lw_text said = {0};
+/* One row's sentences. Its first column names it. */
+static lw_status say_row(const lw_tables *tables, const lw_shape *shape, char *row, lw_text *said,
+                         lw_error *error) {
   char stood[LW_QUOTE_MAX] = "";
-  const char *table = "hazards", *row = "";
   lw_status status = LW_OK;
-  for (int i = 0; i < tables->hazard_count && status == LW_OK; i++) {
-    lw_hazard_row *hazard = &tables->hazard[i];
-    row = hazard->id;
-    status = say_cell(tables, hazard->caution, sizeof hazard->caution, &said, stood);
-    if (status == LW_OK) status = say_cell(tables, hazard->number, sizeof hazard->number, &said, stood);
+  for (size_t i = 0; i < shape->column_count && status == LW_OK; i++) {
+    const lw_column *column = &shape->columns[i];
+    if (column->type == LW_COLUMN_SAID)
+      status = say_cell(tables, row + column->offset, column->size, said, stood);
   }
-  for (int i = 0; i < tables->condition_count && status == LW_OK; i++) {
-    lw_condition_row *condition = &tables->condition[i];
-    table = "conditions";
-    row = condition->slug;
-    status = say_cell(tables, condition->sentence, sizeof condition->sentence, &said, stood);
+  const char *name = row + shape->columns[0].offset;
+  if (status == LW_NO_MEMORY) return lw_error_set(error, status, LW_REASON_NONE, "out of memory");
+  if (status == LW_TOO_MANY)
+    return wrong(error, shape->name, name, stood, "the sentence is too long with it");
+  if (status == LW_OK) return LW_OK;
+  return wrong(error, shape->name, name, stood,
+               "a figure is quoted as {table/slug} or {table/slug as form}, a measure stands as "
+               "{3 m = 10 ft}: docs/verdict.md");
+}
+
+static lw_status say_quotes(lw_tables *tables, lw_error *error) {
+  lw_text said = {0};
+  lw_status status = LW_OK;
+  const lw_shape *shape;
+  for (size_t i = 0; status == LW_OK && (shape = lw_shape_at(i)) != NULL; i++) {
+    char *rows = (char *)tables + shape->rows_offset;
+    int count;
+    memcpy(&count, (const char *)tables + shape->count_offset, sizeof count);
+    for (int row = 0; row < count && status == LW_OK; row++)
+      status = say_row(tables, shape, rows + (size_t)row * shape->row_size, &said, error);
   }
   lw_text_free(&said);
-  if (status == LW_NO_MEMORY) return lw_error_set(error, status, LW_REASON_NONE, "out of memory");
-  if (status == LW_TOO_MANY) return wrong(error, table, row, stood, "the sentence is too long with it");
-  if (status == LW_OK) return LW_OK;
-  return wrong(error, table, row, stood,
-               "a figure is quoted as {table/slug} or {table/slug as form}: docs/verdict.md");
+  return status;
 }
 
 lw_status lw_tables_link(lw_tables *tables, lw_error *error) {
@@ -219,6 +229,6 @@ lw_status lw_tables_link(lw_tables *tables, lw_error *error) {
   link_factors(tables);
   link_words(tables);
   lw_status status = link_places(tables, error);
-  if (status == LW_OK) status = link_quotes(tables, error);
+  if (status == LW_OK) status = say_quotes(tables, error);
   return status == LW_OK ? link_cues(tables, error) : status;
 }

@@ -5,9 +5,11 @@
 
 #include <string.h>
 
+#include "base/amount.h"
+#include "base/canned.h"
 #include "names.h"
 
-/* Ways to say a figure: in words where it is the usual one, else as a number. */
+/* Ways to say a pure number: in words where it is the usual one, else as a figure. */
 static const struct {
   const char *as;
   double usual;
@@ -19,9 +21,14 @@ static const struct {
     {"a height", 1.0, "a wall height", 1.0, "%.4g wall heights"},
     {"heights", 1.0, "one wall height", 1.0, "%.4g wall heights"},
     {"per cent", 0.01, "one per cent", 100.0, "%.4g per cent"},
-    {"mm", 0.0, "0 mm", 1000.0, "%.4g mm"},
-    {"tenths", 0.0, "0.0 m", 1.0, "%.1f m"},
 };
+
+/* Ways to say a length. */
+static const struct {
+  const char *as;
+  double times;
+  const char *format;
+} LENGTHS[] = {{"mm", 1000.0, "%.4g mm"}, {"tenths", 1.0, "%.1f m"}};
 
 /* The figure of a table's row and its unit; false: there is none. */
 static bool figure_of(const lw_tables *tables, const char *table, const char *slug, double *value,
@@ -41,11 +48,41 @@ static bool figure_of(const lw_tables *tables, const char *table, const char *sl
   return true;
 }
 
-static bool say(double value, const char *unit, const char *as, char *out, size_t size) {
-  if (!as) {
-    lw_print(out, size, "%.4g%s%s", value, unit[0] ? " " : "", unit);
+/* The kind that a unit of the tables measures. */
+static lw_kind kind_of(const char *unit) {
+  const lw_unit *is;
+  for (size_t i = 0; (is = lw_unit_at(i)) != NULL; i++)
+    if (strcmp(is->name, unit) == 0) return is->kind;
+  return LW_KIND_NUMBER;
+}
+
+/* A measure as a pair: "{3 m = 9 ft 10 in}". From a metre on whole inches are near enough. */
+static void pair(const char *metric, lw_kind kind, double value, char *out, size_t size) {
+  bool long_one = kind == LW_KIND_LENGTH && value >= 1.0;
+  if (lw_units_differ(LW_UNITS_US, kind))
+    lw_print(out, size, "{%s = %s}", metric, lw_amount_of(LW_UNITS_US, kind, value, long_one ? 1 : 2).text);
+  else
+    lw_print(out, size, "%s", metric);
+}
+
+static void say_plainly(double value, const char *unit, char *out, size_t size) {
+  char metric[48];
+  lw_print(metric, sizeof metric, "%.4g%s%s", value, unit[0] ? " " : "", unit);
+  pair(metric, kind_of(unit), value, out, size);
+}
+
+static bool say_length(double length_m, const char *as, char *out, size_t size) {
+  for (size_t i = 0; i < sizeof LENGTHS / sizeof *LENGTHS; i++) {
+    char metric[48];
+    if (strcmp(LENGTHS[i].as, as) != 0) continue;
+    lw_print(metric, sizeof metric, LENGTHS[i].format, length_m * LENGTHS[i].times);
+    pair(metric, LW_KIND_LENGTH, length_m, out, size);
     return true;
   }
+  return false;
+}
+
+static bool say_number(double value, const char *as, char *out, size_t size) {
   for (size_t i = 0; i < sizeof FORMS / sizeof *FORMS; i++) {
     if (strcmp(FORMS[i].as, as) != 0) continue;
     bool usual = value > FORMS[i].usual - 1e-12 && value < FORMS[i].usual + 1e-12;
@@ -56,6 +93,12 @@ static bool say(double value, const char *unit, const char *as, char *out, size_
     return true;
   }
   return false;
+}
+
+static bool say(double value, const char *unit, const char *as, char *out, size_t size) {
+  if (as) return (strcmp(unit, "m") == 0 ? say_length : say_number)(value, as, out, size);
+  say_plainly(value, unit, out, size);
+  return true;
 }
 
 /* "table/slug" or "table/slug as form", in pieces; false: not of this form. */
@@ -85,11 +128,15 @@ lw_status lw_quote_all(const lw_tables *tables, const char *text, lw_text *out, 
   const char *at = text;
   for (const char *open; (open = strchr(at, '{')) != NULL;) {
     char said[LW_QUOTE_MAX];
-    size_t length = strcspn(open, "}");
+    size_t ready = lw_canned_pair(open), length = ready > 0 ? ready - 1 : strcspn(open, "}");
     lw_print(wrong, LW_QUOTE_MAX, "%.*s}", (int)(length < LW_QUOTE_MAX ? length : LW_QUOTE_MAX), open);
-    if (open[length] != '}' || !lw_quote(tables, open + 1, length - 1, said, sizeof said)) return LW_FAULTS;
     lw_text_add_bytes(out, at, (size_t)(open - at));
-    lw_text_add(out, said);
+    if (ready > 0)
+      lw_text_add_bytes(out, open, ready);
+    else if (open[length] == '}' && lw_quote(tables, open + 1, length - 1, said, sizeof said))
+      lw_text_add(out, said);
+    else
+      return LW_FAULTS;
     at = open + length + 1;
   }
   lw_text_add(out, at);

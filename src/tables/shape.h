@@ -9,6 +9,7 @@
 typedef enum lw_column_type {
   LW_COLUMN_TEXT,   /* char array of `size` bytes; where there are `words`, one of them */
   LW_COLUMN_WORDS,  /* the same, any number of `words` with "|" between */
+  LW_COLUMN_SAID,   /* a sentence that is told in the reader's units: quotes and pairs stand in braces */
   LW_COLUMN_NUMBER, /* double, cell times `scale`, within low .. high before scaling */
   LW_COLUMN_WORD,   /* one of `words`, stored as its index in an int-sized enum */
   LW_COLUMN_YES_NO, /* bool: true for every second of `words` */
@@ -43,6 +44,10 @@ typedef struct lw_shape {
   { header, LW_COLUMN_TEXT, false, LW_AT(row, member), 0, 0, 0, NULL }
 #define LW_TEXT_MAYBE(header, row, member) \
   { header, LW_COLUMN_TEXT, true, LW_AT(row, member), 0, 0, 0, NULL }
+#define LW_SAID(header, row, member) \
+  { header, LW_COLUMN_SAID, false, LW_AT(row, member), 0, 0, 0, NULL }
+#define LW_SAID_MAYBE(header, row, member) \
+  { header, LW_COLUMN_SAID, true, LW_AT(row, member), 0, 0, 0, NULL }
 #define LW_TEXT_OF(header, row, member, may_be_empty, words) \
   { header, LW_COLUMN_TEXT, may_be_empty, LW_AT(row, member), 0, 0, 0, words }
 #define LW_WORDS_MAYBE(header, row, member, words) \

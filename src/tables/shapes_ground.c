@@ -23,7 +23,7 @@ static const lw_column soil_columns[] = {
     LW_NUMBER_MAYBE("ribbon_to [mm]", lw_soil_row, ribbon_to_m, LW_MM, 0, 1000),
     LW_NUMBER_MAYBE("heap_from [deg]", lw_soil_row, heap_from_rad, LW_DEGREE, 0, 60),
     LW_NUMBER_MAYBE("heap_to [deg]", lw_soil_row, heap_to_rad, LW_DEGREE, 0, 60),
-    LW_TEXT_MAYBE("note", lw_soil_row, note),
+    LW_SAID_MAYBE("note", lw_soil_row, note),
     LW_NUMBER("drainable_porosity", lw_soil_row, drainable_porosity, 1, 0.001, 1),
     LW_TEXT("porosity_source", lw_soil_row, porosity_from.source),
     LW_WORD("porosity_seen", lw_soil_row, porosity_from.seen, LW_SEEN_WORDS),
@@ -60,7 +60,7 @@ static const lw_column interface_columns[] = {
     LW_NUMBER_MAYBE("angle_high [deg]", lw_interface_row, angle_high_rad, LW_DEGREE, 0, 60),
     LW_NUMBER_MAYBE("share_of_friction_angle", lw_interface_row, share_of_friction_angle, 1, 0, 1),
     LW_NUMBER_MAYBE("share_of_tan_friction", lw_interface_row, share_of_tan_friction, 1, 0, 1),
-    LW_TEXT_MAYBE("note", lw_interface_row, note),
+    LW_SAID_MAYBE("note", lw_interface_row, note),
     LW_FROM(lw_interface_row, from),
 };
 

@@ -46,7 +46,7 @@ static const lw_column limit_columns[] = {
     {"comparison", LW_COLUMN_YES_NO, false, LW_AT(lw_limit_row, at_or_above), 0, 0, 0, "le|lt|gt|ge"},
     LW_WORD("measured", lw_limit_row, measured, "total|exposed|retained|natural|fence|greatest"),
     LW_TEXT("datum", lw_limit_row, datum),
-    LW_TEXT("conditions", lw_limit_row, conditions),
+    LW_SAID("conditions", lw_limit_row, conditions),
     LW_NUMBER_MAYBE("min_boundary [m]", lw_limit_row, min_boundary_m, 1, 0, FAR),
     LW_NUMBER_MAYBE("min_boundary_per_height", lw_limit_row, min_boundary_per_height, 1, 0, MANY),
     LW_NUMBER_MAYBE("min_building [m]", lw_limit_row, min_building_m, 1, 0, FAR),
@@ -86,9 +86,9 @@ static const lw_column limit_columns[] = {
 static const lw_column hazard_columns[] = {
     LW_TEXT("id", lw_hazard_row, id),
     LW_TEXT("phase", lw_hazard_row, phase),
-    LW_TEXT("hazard", lw_hazard_row, hazard),
-    LW_TEXT("caution", lw_hazard_row, caution),
-    LW_TEXT_MAYBE("number", lw_hazard_row, number),
+    LW_SAID("hazard", lw_hazard_row, hazard),
+    LW_SAID("caution", lw_hazard_row, caution),
+    LW_SAID_MAYBE("number", lw_hazard_row, number),
     {"severity", LW_COLUMN_INTEGER, false, LW_AT(lw_hazard_row, severity), 1, 1, 5, NULL},
     LW_TEXT_OF("names", lw_hazard_row, names, true, "service|collapse|fall"),
     LW_TEXT("when", lw_hazard_row, when),
@@ -97,7 +97,7 @@ static const lw_column hazard_columns[] = {
 
 static const lw_column condition_columns[] = {
     LW_TEXT("slug", lw_condition_row, slug),
-    LW_TEXT("sentence", lw_condition_row, sentence),
+    LW_SAID("sentence", lw_condition_row, sentence),
     LW_TEXT_OF("who", lw_condition_row, who, false, "engineer|council|builder"),
     {"basis", LW_COLUMN_LETTER, false, LW_AT(lw_condition_row, basis), 0, 0, 0, "L|J"},
     LW_TEXT_MAYBE("note", lw_condition_row, note),

@@ -2,7 +2,7 @@
 #include "backfill.h"
 
 #include "base/amount.h"
-#include "base/amounts.h"
+#include "base/canned.h"
 #include "base/print.h"
 
 static double most_of(const lw_facts *f, lw_known_row threshold) {
@@ -55,9 +55,9 @@ static void tell_compost(const lw_facts *f, const char *name, char *out, size_t 
 
 /* The row of a soil that is refused everywhere says why itself. */
 static void tell_why(const lw_facts *f, const lw_soil_row *row, char *out, size_t size) {
-  char note[LW_NOTE_MAX + 100];
+  char note[LW_NOTE_MAX];
   lw_print(out, size, "The soil behind (%s) is refused as backfill. %s", row->name,
-           lw_amounts_told(f->units, row->note, note, sizeof note));
+           lw_canned_told(f->units, row->note, note, sizeof note));
 }
 
 void lw_backfill_tell(const lw_facts *facts, char *out, size_t size) {

@@ -4,7 +4,7 @@
 #include <math.h>
 #include <string.h>
 
-#include "base/amounts.h"
+#include "base/canned.h"
 #include "base/print.h"
 #include "sheet/values.h"
 #include "backfill.h"
@@ -355,7 +355,7 @@ static void say_so(const lw_facts *f, const lw_condition *condition, const lw_co
   char detail[LW_CLAUSE_MAX] = "";
   (void)condition->met(f, &(lw_finding){.detail = detail, .units = f->units});
   char sentence[sizeof row->sentence + LW_CLAUSE_MAX];
-  size_t length = strlen(lw_amounts_told(f->units, row->sentence, sentence, sizeof sentence));
+  size_t length = strlen(lw_canned_told(f->units, row->sentence, sentence, sizeof sentence));
   if (length > 0 && sentence[length - 1] == '.') length--;
   lw_print(r->text, sizeof r->text, "%.*s%s%s.", (int)length, sentence, detail[0] ? ": " : "", detail);
 }

@@ -5,34 +5,14 @@
 
 #include <string.h>
 
-#include "ask/words.h"
+#include "base/canned.h"
 #include "../report/units_told.h"
 #include "support.h"
-
-Test(ask_words, a_measure_both_ways_is_said_in_one) {
-  static const struct {
-    const char *words, *metric, *us;
-  } ROWS[] = {{"Nearer than 3 m (10 ft).", "Nearer than 3 m.", "Nearer than 10 ft."},
-              {"It breaks at 30 to 50 mm (1 1/4 to 2 in).", "It breaks at 30 to 50 mm.",
-               "It breaks at 1 1/4 to 2 in."},
-              {"Posts 3 m apart", "Posts 3 m apart", "Posts 9 ft 10 in apart"},
-              {"A pipe (perforated) in it.", "A pipe (perforated) in it.", "A pipe (perforated) in it."},
-              {"how far it rises (0 if it is level)", "how far it rises (0 if it is level)",
-               "how far it rises (0 if it is level)"},
-              {"", "", ""}};
-  char said[200];
-  for (size_t i = 0; i < sizeof ROWS / sizeof *ROWS; i++) {
-    cr_expect_str_eq(lw_ask_said(LW_UNITS_METRIC, ROWS[i].words, said, sizeof said), ROWS[i].metric);
-    cr_expect_str_eq(lw_ask_said(LW_UNITS_US, ROWS[i].words, said, sizeof said), ROWS[i].us);
-  }
-  cr_expect_str_eq(lw_ask_said(LW_UNITS_METRIC, "Nearer than 3 m (10 ft).", said, 9), "Nearer t",
-                   "cut to size");
-}
 
 static void hold(const char *key, const char *words) {
   char said[LW_HAND_TEST_MAX];
   for (int units = LW_UNITS_METRIC; units <= LW_UNITS_US; units++) {
-    lw_ask_said((lw_units)units, words, said, sizeof said);
+    lw_canned_told((lw_units)units, words, said, sizeof said);
     units_told_hold(key, said, strlen(said), (lw_units)units);
   }
 }

@@ -81,3 +81,18 @@ Test(amount, what_is_said_reads_back) {
     }
   }
 }
+
+/* Whatever two lengths are compared, a reader sees that they differ; equal ones read the same. */
+Test(amounts, lengths_that_are_compared_read_apart) {
+  for (int units = LW_UNITS_METRIC; units <= LW_UNITS_US; units++) {
+    for (double gap_m = 1e-4; gap_m < 0.1; gap_m *= 1.5) {
+      for (double m = 0.0; m < 5.0; m += 0.0381) {
+        lw_apart apart = lw_metres_apart((lw_units)units, m, m + 2.0 * gap_m, 2);
+        cr_expect_str_neq(apart.one.text, apart.other.text, "%g and %g more", m, 2.0 * gap_m);
+      }
+    }
+    lw_apart same = lw_metres_apart((lw_units)units, 0.6, 0.6, 2);
+    cr_expect_str_eq(same.one.text, same.other.text);
+    cr_expect_str_eq(same.one.text, lw_metres((lw_units)units, 0.6, 2).text);
+  }
+}

@@ -49,7 +49,8 @@ static int rows_of(const lw_shape *shape) {
 static bool is_empty(const lw_shape *shape, const lw_column *column, int row) {
   const char *member = row_in(&all()->raw, shape, row) + column->offset;
   double value;
-  if (column->type == LW_COLUMN_TEXT || column->type == LW_COLUMN_WORDS) return member[0] == '\0';
+  if (column->type == LW_COLUMN_TEXT || column->type == LW_COLUMN_SAID || column->type == LW_COLUMN_WORDS)
+    return member[0] == '\0';
   if (column->type != LW_COLUMN_NUMBER) return false;
   memcpy(&value, member, sizeof value);
   return isnan(value);
@@ -109,6 +110,7 @@ static bool change(const lw_column *column, int n, char *member) {
     memcpy(member, &value, sizeof value);
     return value <= (int)column->high;
   }
+  case LW_COLUMN_SAID:
   case LW_COLUMN_TEXT: return column->words ? other_word(column, n, member) : other_text(column, n, member);
   case LW_COLUMN_WORDS:
   case LW_COLUMN_WORD:

@@ -11,6 +11,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "base/canned.h"
 #include "tables/quote.h"
 #include "help.h"
 
@@ -41,17 +42,19 @@ static bool is_printed(const json_t *value, const char *cell) {
 
 static void take_cell(void *text, size_t length, void *context) {
   reading *r = context;
-  lw_text said = {0};
+  lw_text quoted = {0}, said = {0};
   char wrong[LW_QUOTE_MAX];
   (void)length;
   if (r->row == 0) {
     snprintf(r->header[r->column++], sizeof r->header[0], "%s", (const char *)text);
     return;
   }
-  cr_assert_eq(lw_quote_all(tables_built_in(), text, &said, wrong), LW_OK);
+  cr_assert_eq(lw_quote_all(tables_built_in(), text, &quoted, wrong), LW_OK);
+  lw_canned_add_both(quoted.data ? quoted.data : "", &said);
   const json_t *value = nth(json_array_get(r->list, (size_t)r->row - 1), r->column);
   cr_expect(is_printed(value, said.data ? said.data : ""), "%s row %d, %s: \"%s\"", r->table, r->row + 1,
             r->header[r->column], (const char *)text);
+  lw_text_free(&quoted);
   lw_text_free(&said);
   r->cells++;
   r->column++;

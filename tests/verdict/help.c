@@ -97,6 +97,8 @@ void verdict_situations(lw_holds holds, lw_situations *situations) {
 
 void verdict_wall_build(const lw_tables *tables, lw_holds holds, lw_result *made) {
   made->tables = tables;
+  made->units = LW_UNITS_METRIC;
+  made->looks = (lw_looks){0};
   lw_wall_build(&made->given, tables, &made->wall);
   lw_fence_weigh(&made->wall, tables, &made->fence);
   lw_trench_find(&made->wall, tables, &made->trench);

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "json.h"
 
-#include "base/amounts.h"
+#include "base/canned.h"
 
 static void add_parts(json_t *entry, const lw_remedy *remedy) {
   json_t *list = lw_json_list(entry, "parts");
@@ -84,13 +84,13 @@ static void add_cautions(json_t *root, const lw_result *result) {
   json_t *list = lw_json_list(root, "cautions");
   for (int i = 0; i < result->verdict.reasons.caution_count; i++) {
     const lw_hazard_row *row = result->verdict.reasons.caution[i];
+    char hazard[LW_SOURCE_MAX], caution[LW_NOTE_MAX], number[LW_SOURCE_MAX];
     json_t *entry = lw_json_entry(list);
     lw_json_set_text(entry, "id", row->id);
     lw_json_set_text(entry, "phase", row->phase);
-    lw_json_set_text(entry, "hazard", row->hazard);
-    char caution[LW_NOTE_MAX + 100];
-    lw_json_set_text(entry, "caution", lw_amounts_told(result->units, row->caution, caution, sizeof caution));
-    lw_json_set_text(entry, "number", row->number);
+    lw_json_set_text(entry, "hazard", lw_canned_told(result->units, row->hazard, hazard, sizeof hazard));
+    lw_json_set_text(entry, "caution", lw_canned_told(result->units, row->caution, caution, sizeof caution));
+    lw_json_set_text(entry, "number", lw_canned_told(result->units, row->number, number, sizeof number));
     lw_json_set_count(entry, "severity", row->severity);
     lw_json_set_text(entry, "source", row->from.source);
     lw_json_set_text(entry, "seen", lw_seen_word(row->from.seen));

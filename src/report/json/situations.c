@@ -70,7 +70,7 @@ static void add_situation(json_t *list, const lw_result *result, const lw_situat
   lw_json_set_flag(entry, "decides", s->decides);
   lw_json_set_text(entry, "sentence", lw_situation_sentence(s->name));
   char why[LW_SITUATION_WHY_MAX];
-  lw_situation_why_words(s->why, result->tables, why, sizeof why);
+  lw_situation_why_words(s->why, result->tables, LW_UNITS_METRIC, why, sizeof why);
   lw_json_set_text(entry, "why", why);
   if (!lw_json_set_double(entry, "water_depth_m", s->water_depth_m))
     lw_json_set_text(entry, "reason", lw_reason_slug(LW_REASON_NO_DEMAND));

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "json.h"
+#include "base/canned.h"
 #include "report/text/limit_dates.h"
 
 static const char *answer_word(lw_answer answer) {
@@ -76,7 +77,7 @@ static const char *trigger_word(lw_trigger trigger) {
 
 static void add_limit(json_t *list, const lw_tables *tables, const lw_limit_hit *hit) {
   const lw_limit_row *row = hit->row;
-  char again[LW_MONTH_BYTES];
+  char again[LW_MONTH_BYTES], told[sizeof row->conditions];
   json_t *entry = lw_json_entry(list);
   lw_limit_ask_again(tables, row, again);
   lw_json_set_text(entry, "id", row->id);
@@ -90,7 +91,7 @@ static void add_limit(json_t *list, const lw_tables *tables, const lw_limit_hit 
   lw_json_set_text(entry, "datum", row->datum);
   lw_json_set_double(entry, "height_m", hit->height_m);
   lw_json_set_flag(entry, "past", hit->past);
-  lw_json_set_text(entry, "conditions", row->conditions);
+  lw_json_set_text(entry, "conditions", lw_canned_told(LW_UNITS_METRIC, row->conditions, told, sizeof told));
   lw_json_set_text(entry, "confidence", row->confidence);
   lw_json_set_text(entry, "as_of", row->as_of);
   lw_json_set_text(entry, "read", row->read);

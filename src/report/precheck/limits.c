@@ -2,7 +2,6 @@
 #include <string.h>
 
 #include "parts.h"
-#include "base/amounts.h"
 #include "report/text/limit_dates.h"
 #include "verdict/limit_own.h"
 
@@ -70,13 +69,6 @@ static void of_default(const lw_blocks *b) {
   }
 }
 
-/* Of a law its own words; ours are said to the reader. */
-static const char *words_told(const lw_blocks *b, const lw_limit_hit *hit, char *out, size_t size) {
-  char words[LW_LIMIT_WORDS];
-  lw_units units = hit->row->of_default ? b->result->units : LW_UNITS_METRIC;
-  return lw_amounts_told(units, lw_limit_print_words(hit, words, sizeof words), out, size);
-}
-
 /* Clause, date and source of every row that was held against the wall; conditions where it is within one. */
 void lw_blocks_limits(const lw_blocks *b) {
   const lw_verdict *v = &b->result->verdict;
@@ -85,11 +77,11 @@ void lw_blocks_limits(const lw_blocks *b) {
   for (int i = 0; i < v->limit_count; i++) {
     const lw_limit_hit *hit = &v->limit[i];
     const lw_limit_row *row = hit->row;
-    char instrument[900], told[LW_LIMIT_WORDS + 100];
+    char instrument[900], words[LW_LIMIT_WORDS];
     print_instrument(b, row, instrument, sizeof instrument);
     const lw_apart apart = lw_metres_apart(b->result->units, row->height_m, hit->height_m, 2);
     lw_block_say(b, LW_BLOCK_FACT, row->id, "%s%s (%s), here %s: %s%s%s", apart.one.text,
                  own_figure(b, row).text, lw_height_slug(row->measured), apart.other.text, trigger_words(hit),
-                 instrument, words_told(b, hit, told, sizeof told));
+                 instrument, lw_limit_print_words(hit, b->result->units, words, sizeof words));
   }
 }

@@ -5,7 +5,7 @@
 #include <lowwall/report.h>
 
 #include "parts.h"
-#include "base/amounts.h"
+#include "base/canned.h"
 #include "base/hash.h"
 #include "report/text/said.h"
 #include "sheet/said.h"
@@ -49,18 +49,15 @@ static void reasons(const lw_blocks *b) {
   }
 }
 
-/* Bytes of a sentence of a table, said in other units. */
-enum { LW_TOLD_BYTES = 700 };
-
 static void cautions(const lw_blocks *b) {
   const lw_verdict *v = &b->result->verdict;
   lw_units units = b->result->units;
   heading(b, "Cautions that fit this wall");
   for (int i = 0; i < v->reasons.caution_count; i++) {
-    char hazard[LW_TOLD_BYTES], caution[LW_TOLD_BYTES];
+    char hazard[LW_SOURCE_MAX], caution[LW_NOTE_MAX];
     lw_block_say(b, LW_BLOCK_FACT, v->reasons.caution[i]->id, "%s. %s",
-                 lw_amounts_told(units, v->reasons.caution[i]->hazard, hazard, sizeof hazard),
-                 lw_amounts_told(units, v->reasons.caution[i]->caution, caution, sizeof caution));
+                 lw_canned_told(units, v->reasons.caution[i]->hazard, hazard, sizeof hazard),
+                 lw_canned_told(units, v->reasons.caution[i]->caution, caution, sizeof caution));
   }
 }
 

@@ -3,7 +3,7 @@
 
 #include <math.h>
 
-#include "base/amounts.h"
+#include "base/canned.h"
 #include "report/back_rows.h"
 #include "report/fluid.h"
 
@@ -16,13 +16,13 @@ static bool rubs(const lw_method *method) {
 
 static void say_why(const lw_result *result, lw_text *line) {
   const lw_interface_row *row = lw_back_row(result), *membrane = lw_back_membrane(result);
-  char note[400];
+  char note[LW_NOTE_MAX];
   double degrees = result->wall.wall_friction_rad * LW_DEG_PER_RAD;
   lw_text_addf(line, "friction on the soil %.1f deg", degrees);
   if (!row) lw_text_add(line, ", as given.");
   if (row)
     lw_text_addf(line, ", %.3g of its angle. %s", result->given.wall.friction.si,
-                 lw_amounts_told(result->units, row->note, note, sizeof note));
+                 lw_canned_told(result->units, row->note, note, sizeof note));
   if (membrane) lw_text_addf(line, " Lined: %.2f of that.", membrane->share_of_friction_angle);
 }
 

@@ -7,7 +7,6 @@
 #include "rows.h"
 #include "said.h"
 #include "balance/weigh.h"
-#include "base/amounts.h"
 #include "load_cases/kinds.h"
 #include "pressure/given.h"
 #include "report/difference.h"
@@ -88,8 +87,8 @@ static bool worst_of(const lw_situation *s, lw_check *worst) {
 }
 
 static void say_situation(const lw_page *page, const lw_tables *tables, const lw_situation *s) {
-  char reason[LW_SITUATION_WHY_MAX] = "", why[LW_SITUATION_WHY_MAX + 40], words[40] = "nothing pushes",
-       outcome[40] = "holds", numbers[64] = "", needs[24], has[24], prefix[40];
+  char why[LW_SITUATION_WHY_MAX] = "", words[40] = "nothing pushes", outcome[40] = "holds", numbers[64] = "",
+       needs[24], has[24], prefix[40];
   lw_check worst;
   if (worst_of(s, &worst)) {
     lw_check_words(&worst, words, sizeof words);
@@ -101,8 +100,7 @@ static void say_situation(const lw_page *page, const lw_tables *tables, const lw
   /* Why the wall as built decides needs no saying. */
   bool wet = s->name == LW_SITUATION_SOAKED || s->name == LW_SITUATION_OUTLET_BLOCKED;
   bool plain = s->decides && s->kind == LW_USUAL && !wet;
-  if (!plain) lw_situation_why_words(s->why, tables, reason, sizeof reason);
-  lw_amounts_told(page->units, reason, why, sizeof why);
+  if (!plain) lw_situation_why_words(s->why, tables, page->units, why, sizeof why);
   lw_print(prefix, sizeof prefix, "  %-16s", lw_situation_short(s->name));
   lw_page_sayf(page, prefix, "%s: %s %s%s%s%s", s->decides ? "decides" : "does not decide", words, outcome,
                numbers, plain ? "" : "; ", why);

@@ -2,7 +2,6 @@
 #include <math.h>
 #include <string.h>
 
-#include "base/amounts.h"
 #include "verdict/limit_own.h"
 #include "limit_dates.h"
 #include "parts.h"
@@ -46,7 +45,7 @@ static bool is_exempt(const lw_limit_hit *hit) {
 /* What a row past its figure means stands among the reasons; here it is only named. */
 static void limit(const lw_page *page, const lw_tables *tables, const lw_limit_hit *hit) {
   const lw_limit_row *row = hit->row;
-  char dates[160], words[LW_LIMIT_WORDS], told[LW_LIMIT_WORDS + 100];
+  char dates[160], words[LW_LIMIT_WORDS];
   lw_text line = {0};
   lw_limit_print_dates(tables, row, dates, sizeof dates);
   const lw_apart apart = lw_metres_apart(page->units, row->height_m, hit->height_m, 2);
@@ -56,10 +55,7 @@ static void limit(const lw_page *page, const lw_tables *tables, const lw_limit_h
   if (!hit->past) lw_text_addf(&line, ", %s", row->region);
   lw_text_addf(&line, " %s", row->from.source);
   lw_text_addf(&line, ", %s", dates);
-  /* Of a law its own words; ours are said to the reader. */
-  (void)lw_limit_print_words(hit, words, sizeof words);
-  lw_text_add(&line,
-              lw_amounts_told(row->of_default ? page->units : LW_UNITS_METRIC, words, told, sizeof told));
+  lw_text_add(&line, lw_limit_print_words(hit, page->units, words, sizeof words));
   if (line.length > 0) lw_page_say(page, hit->past ? "  past      " : "  not past  ", line.data);
   page->out->failed = page->out->failed || line.failed;
   lw_text_free(&line);

@@ -3,6 +3,7 @@
 
 #include <string.h>
 
+#include "base/canned.h"
 #include "tables/known.h"
 
 /* When the text of a limit is from, where it was seen and when. No clock is read: who holds the page
@@ -29,8 +30,9 @@ static const char *status_words(const lw_limit_row *row) {
   return "";
 }
 
-const char *lw_limit_print_words(const lw_limit_hit *hit, char *out, size_t size) {
+const char *lw_limit_print_words(const lw_limit_hit *hit, lw_units units, char *out, size_t size) {
   const lw_limit_row *row = hit->row;
+  char told[sizeof row->conditions];
   bool exempt = !hit->past && row->trigger == LW_EXEMPT_BELOW,
        narrowed = hit->past && row->only_if[0] != '\0';
   bool said = (exempt || narrowed) && row->conditions[0] != '\0';
@@ -38,7 +40,7 @@ const char *lw_limit_print_words(const lw_limit_hit *hit, char *out, size_t size
            !said    ? ""
            : exempt ? ". Only if: "
                     : ". It says: ",
-           said ? row->conditions : "");
+           said ? lw_canned_told(units, row->conditions, told, sizeof told) : "");
   return out;
 }
 

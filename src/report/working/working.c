@@ -6,7 +6,6 @@
 #include <stdlib.h>
 
 #include "balance/weigh.h"
-#include "base/amounts.h"
 #include "report/text/parts.h"
 #include "run/again.h"
 
@@ -107,9 +106,8 @@ static void situation(writing *w, const lw_result *result, const lw_situation *s
   lw_print(title, sizeof title, "Balance: %s (%s, %s)", lw_situation_sentence(s->name),
            lw_situation_kind_slug(s->kind), s->decides ? "decides" : "does not decide");
   lw_page_heading(page, title);
-  char reason[LW_SITUATION_WHY_MAX], why[LW_SITUATION_WHY_MAX];
-  lw_situation_why_words(s->why, result->tables, reason, sizeof reason);
-  lw_amounts_told(page->units, reason, why, sizeof why);
+  char why[LW_SITUATION_WHY_MAX];
+  lw_situation_why_words(s->why, result->tables, page->units, why, sizeof why);
   lw_page_sayf(page, "  ", "It %s: %s.", s->decides ? "decides" : "does not decide", why);
   if (s->seeping)
     lw_page_sayf(page, "  ",
