@@ -4,6 +4,8 @@
 #include <math.h>
 #include <string.h>
 
+#include "tape.h"
+
 /* The unit that figures of a kind are told in. */
 static const char *const US[] = {
     [LW_KIND_LENGTH] = "ft",       [LW_KIND_PRESSURE] = "psf",      [LW_KIND_LINE_LOAD] = "lb/ft",
@@ -11,8 +13,6 @@ static const char *const US[] = {
     [LW_KIND_MOMENT] = "ft-lb/ft", [LW_KIND_POST_MOMENT] = "ft-lb", [LW_KIND_VOLUME] = "yd3",
     [LW_KIND_AREA] = "ft2",
 };
-
-enum { EIGHTHS = 8, INCHES = 12 };
 
 static const double MM = 1000.0;
 
@@ -32,32 +32,19 @@ double lw_in_units(lw_units units, lw_kind kind, double si) {
   return si / lw_unit_find(kind, US[kind], strlen(US[kind]))->to_si;
 }
 
-/* "3/8" of "2 ft 7-3/8 in"; eighths from 1 to 7. */
-static void fraction(long eighths, char *out, size_t size) {
-  long of = EIGHTHS;
-  while (eighths % 2 == 0) {
-    eighths /= 2;
-    of /= 2;
-  }
-  lw_print(out, size, "%ld/%ld", eighths, of);
-}
-
-static lw_amount feet_and_inches(double length_m, long step_eighths) {
+/* "2 ft", "2 ft 7 in", "2 ft 0-3/4 in", "7-3/8 in", "3/4 in", "0 in". */
+static lw_amount feet_and_inches(double length_m, int eighths) {
   lw_amount amount;
-  char part[16] = "", feet_said[24] = "";
-  double eighths = fabs(lw_in_units(LW_UNITS_US, LW_KIND_LENGTH, length_m)) * INCHES * EIGHTHS;
-  long steps = lround(eighths / (double)step_eighths) * step_eighths;
-  long feet = steps / (INCHES * EIGHTHS), inches = steps / EIGHTHS % INCHES, rest = steps % EIGHTHS;
-  const char *minus = length_m < 0.0 && steps > 0 ? "-" : "";
-  if (rest > 0) fraction(rest, part, sizeof part);
-  if (feet > 0) lw_print(feet_said, sizeof feet_said, "%ld ft", feet);
-  if (feet > 0 && inches == 0 && rest == 0)
-    lw_print(amount.text, sizeof amount.text, "%s%s", minus, feet_said);
-  else if (inches > 0 || rest == 0)
-    lw_print(amount.text, sizeof amount.text, "%s%s%s%ld%s%s in", minus, feet_said, feet > 0 ? " " : "",
-             inches, rest > 0 ? "-" : "", part);
-  else
-    lw_print(amount.text, sizeof amount.text, "%s%s%s%s in", minus, feet_said, feet > 0 ? " " : "", part);
+  const lw_tape tape = lw_tape_read(length_m, eighths);
+  char feet[24] = "", inches[16] = "";
+  bool part = tape.part[0] != '\0', any_feet = tape.feet > 0;
+  if (any_feet) lw_print(feet, sizeof feet, "%ld ft", tape.feet);
+  if (part && !any_feet && tape.inches == 0)
+    lw_print(inches, sizeof inches, "%s in", tape.part);
+  else if (part || tape.inches > 0 || !any_feet)
+    lw_print(inches, sizeof inches, "%d%s%s in", tape.inches, part ? "-" : "", tape.part);
+  lw_print(amount.text, sizeof amount.text, "%s%s%s%s", tape.minus ? "-" : "", feet,
+           any_feet && inches[0] != '\0' ? " " : "", inches);
   return amount;
 }
 
@@ -84,7 +71,7 @@ static lw_amount us_figure(lw_kind kind, double si, int decimals) {
 lw_amount lw_amount_of(lw_units units, lw_kind kind, double si, int decimals) {
   if (!lw_units_differ(units, kind)) return figure(si, decimals, lw_kind_unit(kind));
   if (kind == LW_KIND_LENGTH && has_inches(si))
-    return feet_and_inches(si, decimals > 1 ? 1 : decimals == 1 ? EIGHTHS : EIGHTHS * INCHES);
+    return feet_and_inches(si, decimals > 1 ? LW_TAPE_EIGHTH : decimals == 1 ? LW_TAPE_INCH : LW_TAPE_FOOT);
   return us_figure(kind, si, decimals);
 }
 
@@ -93,7 +80,7 @@ lw_amount lw_metres(lw_units units, double length_m, int decimals) {
 }
 
 static bool of_eighths(double length_m) {
-  double eighths = lw_in_units(LW_UNITS_US, LW_KIND_LENGTH, length_m) * INCHES * EIGHTHS;
+  double eighths = length_m / LW_INCH_M * LW_TAPE_INCH;
   return fabs(eighths - round(eighths)) < 1e-6;
 }
 
@@ -142,7 +129,7 @@ enum { DECIMALS_MOST = 4 };
 /* The value with so many decimals; US lengths in inches. */
 static lw_amount finer(lw_units units, lw_kind kind, double value, int decimals) {
   double figures = lw_in_units(units, kind, value);
-  if (kind == LW_KIND_LENGTH && units == LW_UNITS_US) return figure(figures * INCHES, decimals, "in");
+  if (kind == LW_KIND_LENGTH && units == LW_UNITS_US) return figure(value / LW_INCH_M, decimals, "in");
   return figure(figures, decimals, lw_units_name(units, kind));
 }
 

@@ -13,15 +13,24 @@ lw_page lw_page_open(const lw_text_style *style, lw_units units, lw_text *out, l
   return page;
 }
 
+/* Plain text keeps as well where its writer looks back at what was said: the working. */
+static void write_kept(const lw_page *page, lw_text *out) {
+  const lw_span entries = {page->out->data, page->out->length};
+  const lw_page plain = {.out = out, .style = page->style, .units = page->units};
+  switch (page->style.as) {
+  case LW_AS_MARKDOWN: lw_kept_markdown(entries, out); break;
+  case LW_AS_HTML: lw_kept_html(entries, out); break;
+  case LW_AS_TEXT:
+  case LW_AS_COUNT: lw_kept_text(entries, &plain); break;
+  }
+  out->failed = out->failed || page->out->failed;
+}
+
 lw_status lw_page_close(const lw_page *page, lw_text *out) {
-  lw_text *kept = page->out;
-  lw_page plain = {.out = out, .style = page->style, .units = page->units};
-  const lw_span entries = {kept->data, page->keeps ? kept->length : 0};
-  if (page->style.as == LW_AS_TEXT) lw_kept_text(entries, &plain);
-  if (page->style.as == LW_AS_MARKDOWN) lw_kept_markdown(entries, out);
-  if (page->style.as == LW_AS_HTML) lw_kept_html(entries, out);
-  out->failed = out->failed || kept->failed;
-  if (page->keeps) lw_text_free(kept);
+  if (page->keeps) {
+    write_kept(page, out);
+    lw_text_free(page->out);
+  }
   return out->failed ? LW_NO_MEMORY : LW_OK;
 }
 

@@ -93,8 +93,7 @@ static void more(html *h, const lw_kept *entry) {
 
 /* Far in, below an item or a name, it belongs to it. */
 static void paragraph(html *h, const lw_kept *entry) {
-  enum { FAR_IN = 4 };
-  bool below = lw_kept_indent(entry) >= FAR_IN && entry->tone == LW_TONE_PLAIN;
+  bool below = lw_kept_indent(entry) >= LW_FAR_IN && entry->tone == LW_TONE_PLAIN;
   if (below && h->open == OPEN_NAMES) {
     between(h, "<dd>", entry->text, "</dd>");
     return;

@@ -79,9 +79,8 @@ static void block(markdown *m, const char *mark, lw_span words) {
 }
 
 static void paragraph(markdown *m, const lw_kept *entry) {
-  enum { FAR_IN = 4 };
   const char *stars = entry->tone == LW_TONE_PLAIN ? "" : "**";
-  begin(m, lw_kept_indent(entry) >= FAR_IN);
+  begin(m, lw_kept_indent(entry) >= LW_FAR_IN);
   lw_text_add(m->out, stars);
   add_words(m->out, entry->text);
   lw_text_addf(m->out, "%s\n", stars);
@@ -135,13 +134,12 @@ static void fenced(markdown *m, const lw_text *text, bool within) {
 }
 
 static bool goes_into_a_fence(const lw_kept *entry, lw_span cursor) {
-  enum { FAR_IN = 4 };
   bool stands_in = entry->text.length > 0 && entry->text.at[0] == ' ';
   if ((entry->kind == LW_KEPT_LINE && stands_in) || lw_kept_of_table(entry, cursor)) return true;
   if (entry->kind != LW_KEPT_SAY || entry->tone != LW_TONE_PLAIN) return false;
   lw_lead lead = lw_kept_lead(entry);
   return lead == LW_LEAD_STEP || lead == LW_LEAD_MORE ||
-         (lead == LW_LEAD_NONE && lw_kept_indent(entry) >= FAR_IN);
+         (lead == LW_LEAD_NONE && lw_kept_indent(entry) >= LW_FAR_IN);
 }
 
 /* A table's title is a heading; in its place stand blanks. */

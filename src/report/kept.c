@@ -70,11 +70,10 @@ static bool is_note(const lw_kept *entry) {
 }
 
 bool lw_kept_of_table(const lw_kept *entry, lw_span cursor) {
-  enum { FAR_IN = 4 };
   lw_kept next;
   if (is_row(entry->kind)) return true;
   if (!is_note(entry)) return false;
-  if (entry->kind == LW_KEPT_SAY && lw_kept_indent(entry) >= FAR_IN) return true;
+  if (entry->kind == LW_KEPT_SAY && lw_kept_indent(entry) >= LW_FAR_IN) return true;
   while (lw_kept_next(&cursor, &next))
     if (!is_note(&next)) return is_row(next.kind) && !lw_kept_heads(&next);
   return false;

@@ -62,7 +62,8 @@ typedef enum lw_lead {
   LW_LEAD_NAME  /* a name that the words belong to */
 } lw_lead;
 lw_lead lw_kept_lead(const lw_kept *entry);
-/** The blanks before a prefix. */
+/** The blanks before a prefix; words as far in as this belong to what stands above them. */
+enum { LW_FAR_IN = 4 };
 size_t lw_kept_indent(const lw_kept *entry);
 
 #endif

@@ -130,35 +130,28 @@ void lw_page_linef(const lw_page *page, lw_tone tone, const char *format, ...) {
   put_line(page, LW_KEPT_LINE, tone, text);
 }
 
-/* The conversion at a `%`, up to its letter. */
-static size_t conversion_length(const char *at) {
-  size_t length = 1 + strspn(at + 1, "-+ #0123456789.*lhz");
-  return length + (at[length] != '\0' ? 1 : 0);
+/* A column of words begins below, one of numbers ends below what stands above: as its conversion pads it. */
+static char mark_of(const char *conversion) {
+  bool begins = conversion[0] == '%' && strchr("-s.", conversion[1]) != NULL;
+  return begins ? LW_CELL_BEGINS : LW_CELL_ENDS;
 }
 
-static bool is_cell(const char *format, const char *at, size_t length) {
-  bool goes_on = at - format >= 2 && strncmp(at - 2, "%s%s", 4) == 0;
-  return *at == '%' && at[length - 1] != 'c' && at[length - 1] != '%' && !goes_on;
-}
-
-/* The format with a mark before each cell: "%-9s%7.2f" has two. */
-static void mark_cells(const char *format, char *out, size_t size) {
+/* The format of a row for printf: where a cell begins, "|", stands its mark, or nothing in plain text. */
+static void print_format(const char *format, bool marks, char *out, size_t size) {
   size_t used = 0;
-  for (const char *at = format; *at != '\0' && used + 2 < size;) {
-    size_t length = *at == '%' ? conversion_length(at) : 1;
-    bool cell = is_cell(format, at, length);
-    bool begins = cell && (at[1] == '-' || at[1] == 's' || at[1] == '.');
-    if (cell) out[used++] = (char)(begins ? LW_CELL_BEGINS : LW_CELL_ENDS);
-    for (size_t i = 0; i < length && used + 1 < size; i++) out[used++] = *at++;
+  for (; *format != '\0' && used + 1 < size; format++) {
+    if (*format != '|')
+      out[used++] = *format;
+    else if (marks)
+      out[used++] = mark_of(format + 1);
   }
   out[used] = '\0';
 }
 
 static void put_row(const lw_page *page, lw_kept_kind kind, lw_tone tone, const char *format, va_list list) {
-  char text[LINE_MAX_BYTES], marked[LINE_MAX_BYTES];
-  bool plain = !page->keeps;
-  if (!plain) mark_cells(format, marked, sizeof marked);
-  lw_print_list(text, sizeof text, plain ? format : marked, list);
+  char text[LINE_MAX_BYTES], printed[LINE_MAX_BYTES];
+  print_format(format, page->keeps, printed, sizeof printed);
+  lw_print_list(text, sizeof text, printed, list);
   put_line(page, kind, tone, text);
 }
 

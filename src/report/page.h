@@ -7,20 +7,20 @@
 #include "base/amount.h"
 #include "kept.h"
 
-/* A page for people. As plain text it is wrapped at its columns and written at once; in another form what is
- * asked of it is kept, and written when it is finished. Colour is only ever an addition to a word that says
- * it. */
+/* A page for people. As plain text it is wrapped at its columns and written at once. In another form it
+ * *keeps*: what is asked of it is noted, call after call (kept.h), and made into that form when it is closed
+ * (forms.h). Colour is only ever an addition to a word that says it. */
 typedef struct lw_page {
-  lw_text *out; /* the text, or what is kept */
+  lw_text *out; /* where a call goes: the text of a plain page, the notes of one that keeps */
   lw_text_style style;
   lw_units units; /* those that its reader measures in */
   size_t from;    /* where in `out` it begins */
-  bool keeps;     /* what is asked of it, to be written when it is finished */
+  bool keeps;
 } lw_page;
 
-/** Begin at the end of `out`; what is kept goes to `kept`, empty before. */
+/** Begin at the end of `out`, or, where the form is not plain text, with the notes, empty before. */
 lw_page lw_page_open(const lw_text_style *style, lw_units units, lw_text *out, lw_text *kept);
-/** End, and write what was kept.
+/** End: what was kept is written to `out` in the form of the page's style, and its notes are freed.
  *  gives LW_OK · LW_NO_MEMORY */
 lw_status lw_page_close(const lw_page *page, lw_text *out);
 
@@ -48,8 +48,8 @@ void lw_page_linef(const lw_page *page, lw_tone tone, const char *format, ...)
 #endif
     ;
 
-/** A row of a table: each conversion of the format is a cell, but `%c` and a `%s` that follows a `%s` at
- *  once, which belong to the cell before them. In plain text it is such a line. */
+/** A row of a table, "  |%-9s|%7.2f": a cell begins at each `|`, which is not printed. One whose conversion
+ *  fills up on the right, or not at all, is of words, the others of numbers. In plain text it is such a line. */
 void lw_page_rowf(const lw_page *page, lw_tone tone, const char *format, ...)
 #if defined(__GNUC__)
     __attribute__((format(printf, 3, 4)))

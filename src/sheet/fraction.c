@@ -43,7 +43,8 @@ static size_t proper(const char *text, double *value) {
   return first + 1 + second;
 }
 
-size_t lw_fraction(const char *text, double *value) {
+/* "7-5/8" */
+static size_t mixed(const char *text, double *value) {
   double inches = 0.0, part = 0.0;
   size_t length = proper(text, value);
   if (length > 0) return length;
@@ -55,4 +56,10 @@ size_t lw_fraction(const char *text, double *value) {
   if (second == 0 || joined || !(part < 1.0)) return 0;
   *value = inches + part;
   return first + gap + second;
+}
+
+size_t lw_fraction(const char *text, double *value) {
+  size_t minus = text[0] == '-' ? 1 : 0, length = mixed(text + minus, value);
+  if (length > 0 && minus > 0) *value = -*value;
+  return length > 0 ? minus + length : 0;
 }

@@ -143,13 +143,18 @@ static lw_fault_slug read_slope(const lw_entry *entry, const char *mark, size_t 
   return entry->unit == NULL ? LW_FAULT_SLUG_COUNT : LW_FAULT_TWO_UNITS;
 }
 
-/* Where the unit that begins at text ends: at the next number that has a blank or a prime before it. */
+static bool is_digit(char c) {
+  return c >= '0' && c <= '9';
+}
+
+/* Where the unit that begins at text ends: at the next number that has a blank or a prime before it, or the
+ * hyphen of a drawing between, "2'-7". */
 static size_t unit_length(const char *text) {
   size_t i = 0;
   while (text[i] != '\0') {
-    bool digit = text[i] >= '0' && text[i] <= '9';
-    bool starts =
-        digit && i > 0 && (text[i - 1] == ' ' || text[i - 1] == '\'' || (unsigned char)text[i - 1] == 0xB2);
+    bool prime = i > 0 && (text[i - 1] == '\'' || (unsigned char)text[i - 1] == 0xB2);
+    bool starts = (is_digit(text[i]) && i > 0 && (prime || text[i - 1] == ' ')) ||
+                  (prime && text[i] == '-' && is_digit(text[i + 1]));
     if (starts || (i > 0 && lw_vulgar(text + i, NULL) > 0)) {
       break;
     }
@@ -158,9 +163,10 @@ static size_t unit_length(const char *text) {
   return i;
 }
 
-/* The inches behind the feet: "6 in" of "4 ft 6 in". */
+/* The inches behind the feet: "6 in" of "4 ft 6 in", "-6\"" of "4'-6\"". */
 static lw_fault_slug read_inches(const lw_entry *entry, const char *rest, lw_measured *measured) {
   double inches;
+  rest += *rest == '-' ? 1 : 0;
   lw_fault_slug slug = LW_FAULT_SLUG_COUNT;
   size_t length = lw_fraction(rest, &inches);
   if (length == 0) {

@@ -15,11 +15,22 @@ Test(amount, lengths_are_said_in_feet_and_inches_to_an_eighth) {
     double length_m;
     int decimals;
     const char *said;
-  } ROWS[] = {{0.0, 2, "0 in"},           {0.0127, 2, "1/2 in"},        {0.2032, 3, "8 in"},
-              {0.3048, 2, "1 ft"},        {0.3046, 2, "1 ft"},          {0.8001, 2, "2 ft 7-1/2 in"},
-              {0.3143, 2, "1 ft 3/8 in"}, {-0.0762, 2, "-3 in"},        {-0.001, 2, "0 in"},
-              {1.0, 1, "3 ft 3 in"},      {30.0, 0, "98 ft"},           {0.6096, 2, "2 ft"},
-              {NAN, 2, "n/a ft"},         {0.79375, 2, "2 ft 7-1/4 in"}};
+  } ROWS[] = {{0.0, 2, "0 in"},
+              {0.0127, 2, "1/2 in"},
+              {0.2032, 3, "8 in"},
+              {0.3048, 2, "1 ft"},
+              {0.3046, 2, "1 ft"},
+              {0.8001, 2, "2 ft 7-1/2 in"},
+              {0.3143, 2, "1 ft 0-3/8 in"},
+              {0.0095, 2, "3/8 in"},
+              {-0.0095, 2, "-3/8 in"},
+              {-0.0762, 2, "-3 in"},
+              {-0.001, 2, "0 in"},
+              {1.0, 1, "3 ft 3 in"},
+              {30.0, 0, "98 ft"},
+              {0.6096, 2, "2 ft"},
+              {NAN, 2, "n/a ft"},
+              {0.79375, 2, "2 ft 7-1/4 in"}};
   for (size_t i = 0; i < sizeof ROWS / sizeof *ROWS; i++)
     cr_expect_str_eq(lw_metres(LW_UNITS_US, ROWS[i].length_m, ROWS[i].decimals).text, ROWS[i].said, "%g",
                      ROWS[i].length_m);

@@ -96,11 +96,11 @@ static void put_all(const lw_page *page, const char *words) {
   lw_page_say(page, "           ", words);
   lw_page_tone(page, LW_TONE_STRONG, "  ", words);
   lw_page_linef(page, LW_TONE_PLAIN, "%s", words);
-  lw_page_titledf(page, "%-9s%9s %s", "title", "has", "by");
-  lw_page_rowf(page, LW_TONE_BAD, "  %-7s%9.2f%c %s", "first", 1.25, 'm', words);
+  lw_page_titledf(page, "|%-9s|%9s |%s", "title", "has", "by");
+  lw_page_rowf(page, LW_TONE_BAD, "  |%-7s|%9.2f%c |%s", "first", 1.25, 'm', words);
   lw_page_sayf(page, "      ", "%s", words);
-  lw_page_headf(page, "%-9s%9s", "", "x");
-  lw_page_rowf(page, LW_TONE_PLAIN, "%-9s%9s", words, "2");
+  lw_page_headf(page, "|%-9s|%9s", "", "x");
+  lw_page_rowf(page, LW_TONE_PLAIN, "|%-9s|%9s", words, "2");
   lw_page_say(page, "  Ka   = ", words);
   lw_page_say(page, "       : ", words);
   lw_page_say(page, "       = ", words);

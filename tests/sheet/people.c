@@ -49,8 +49,9 @@ Test(sheet, fractions_of_an_inch_are_lengths) {
 }
 
 Test(sheet, what_is_no_fraction_of_an_inch_is_refused) {
-  static const char *const wrong[] = {"7 5/8 m", "7 8/5 in", "5/0 in",  "7 5/ in", "7 /8 in",
-                                      "1/2 mm",  "7 5/8",    "-5/8 in", "1 in 8",  "10 %"};
+  static const char *const wrong[] = {"7 5/8 m", "7 8/5 in",   "5/0 in", "7 5/ in",  "7 /8 in",    "1/2 mm",
+                                      "7 5/8",   "-5/8 in",    "1 in 8", "10 %",     "2'--7\"",    "2' -7\"",
+                                      "2'-\"",   "2 ft -7 in", "2'-7",   "--5/8 in", "2'-7 -1/2\""};
   for (size_t i = 0; i < sizeof wrong / sizeof *wrong; i++)
     cr_expect_eq(read_item("block depth", wrong[i]).origin, LW_ABSENT, "%s", wrong[i]);
 }

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include <string.h>
 
-#include "base/print.h"
+#include "base/tape.h"
 #include "sketch.h"
 
 /* Measures on a drawing, in the units of its reader. */
@@ -25,30 +25,24 @@ lw_amount lw_sketch_figure(const lw_sketch *sketch, lw_kind kind, double si, int
   return amount;
 }
 
-/* "2 ft 7-1/2 in" as drawings have it: 2'-7 1/2", 2'-0", 7 1/2". */
-static lw_amount with_primes(const char *said) {
+/* As drawings have it: 2'-7 1/2", 2'-0 3/4", 2'-0", 7 1/2", 3/4". */
+static lw_amount with_primes(double length_m) {
   lw_amount out;
-  const char *feet = strstr(said, " ft"), *rest = feet ? feet + strlen(" ft") : said;
-  while (*rest == ' ') rest++;
-  int length = (int)strcspn(rest, " "), whole = (int)strcspn(rest, "-/ ");
-  if (*rest == '-') whole = (int)strcspn(rest + 1, "-/ ") + 1; /* a minus */
-  bool part = rest[whole] == '/', both = rest[whole] == '-';
-  if (feet) lw_print(out.text, sizeof out.text, "%.*s'-", (int)(feet - said), said);
-  size_t used = feet ? strlen(out.text) : 0;
-  char *end = out.text + used;
-  if (*rest == '\0')
-    lw_print(end, sizeof out.text - used, "0\"");
-  else if (both)
-    lw_print(end, sizeof out.text - used, "%.*s %.*s\"", whole, rest, length - whole - 1, rest + whole + 1);
+  const lw_tape tape = lw_tape_read(length_m, LW_TAPE_EIGHTH);
+  const char *minus = tape.minus ? "-" : "", *gap = tape.part[0] != '\0' ? " " : "";
+  if (tape.feet > 0)
+    lw_print(out.text, sizeof out.text, "%s%ld'-%d%s%s\"", minus, tape.feet, tape.inches, gap, tape.part);
+  else if (tape.inches > 0 || tape.part[0] == '\0')
+    lw_print(out.text, sizeof out.text, "%s%d%s%s\"", minus, tape.inches, gap, tape.part);
   else
-    lw_print(end, sizeof out.text - used, "%s%.*s\"", part && feet ? "0 " : "", length, rest);
+    lw_print(out.text, sizeof out.text, "%s%s\"", minus, tape.part);
   return out;
 }
 
 lw_amount lw_sketch_dimension(const lw_sketch *sketch, double length_m) {
   static const double MM = 1000.0;
   lw_amount out;
-  if (sketch->result->units == LW_UNITS_US) return with_primes(lw_metres(LW_UNITS_US, length_m, 3).text);
+  if (sketch->result->units == LW_UNITS_US) return with_primes(length_m);
   lw_print(out.text, sizeof out.text, "%.0f", length_m * MM);
   return out;
 }

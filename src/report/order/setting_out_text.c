@@ -14,11 +14,11 @@ static void peg(const lw_page *page, const lw_peg *peg) {
   char name[LW_SPOT_NAME];
   double x_m = lw_order_level(peg->at.x_m), y_m = lw_order_level(peg->at.y_m);
   if (page->units == LW_UNITS_US)
-    lw_page_rowf(page, LW_TONE_PLAIN, "  %-4s %15s   %15s   %15s", lw_peg_name(peg, name),
+    lw_page_rowf(page, LW_TONE_PLAIN, "  |%-4s |%15s   |%15s   |%15s", lw_peg_name(peg, name),
                  lw_metres(page->units, x_m, 3).text, lw_metres(page->units, y_m, 3).text,
                  lw_metres(page->units, peg->level_m, 3).text);
   else
-    lw_page_rowf(page, LW_TONE_PLAIN, "  %-4s %9.3f %9.3f %8.3f m", lw_peg_name(peg, name), x_m, y_m,
+    lw_page_rowf(page, LW_TONE_PLAIN, "  |%-4s |%9.3f |%9.3f |%8.3f m", lw_peg_name(peg, name), x_m, y_m,
                  peg->level_m);
 }
 
@@ -129,7 +129,7 @@ void lw_order_setting_out_text(const lw_page *page, const lw_result *result, con
   checks(page, p);
   lw_page_heading(page, "Levels");
   for (int i = 0; i < p->level_count; i++)
-    lw_page_rowf(page, LW_TONE_PLAIN, "  %s  %s", level_of(page, p->level[i].level_m).text,
+    lw_page_rowf(page, LW_TONE_PLAIN, "  |%s  |%s", level_of(page, p->level[i].level_m).text,
                  lw_level_name(&p->level[i], name));
   pipe(page, p);
   work(page, result, order);

@@ -75,7 +75,8 @@ static void courses(const lw_page *page, const lw_order *order) {
   lw_page_heading(page, "Courses, the lowest first");
   bool us = page->units == LW_UNITS_US;
   lw_page_headf(page,
-                us ? "  %6s %8s %6s %6s %6s %6s %6s %6s  %15s" : "  %6s %8s %6s %6s %6s %6s %6s %6s  %10s",
+                us ? "  |%6s |%8s |%6s |%6s |%6s |%6s |%6s |%6s  |%15s"
+                   : "  |%6s |%8s |%6s |%6s |%6s |%6s |%6s |%6s  |%10s",
                 "course", us ? "face ft" : "face m", "whole", "half", "cut", "mitred", "left", "right",
                 us ? "overlap" : "overlap mm");
   for (int i = 0; i < order->plan.courses; i++) {
@@ -87,7 +88,8 @@ static void courses(const lw_page *page, const lw_order *order) {
                less ? " less" : "");
     lw_number_print(face, sizeof face, lw_in_units(page->units, LW_KIND_LENGTH, c->face_m), us ? 2 : 3);
     lw_page_rowf(page, LW_TONE_PLAIN,
-                 us ? "  %6d %8s %6d %6d %6d %6d %6d %6d  %15s" : "  %6d %8s %6d %6d %6d %6d %6d %6d  %10s",
+                 us ? "  |%6d |%8s |%6d |%6d |%6d |%6d |%6d |%6d  |%15s"
+                    : "  |%6d |%8s |%6d |%6d |%6d |%6d |%6d |%6d  |%10s",
                  i + 1, face, c->whole, c->half, c->closer, c->mitred, c->left, c->right, overlap);
   }
   if (order->overlap_fails_at > 0)
@@ -225,9 +227,9 @@ static void lines(const lw_page *page, const lw_order *order) {
       lw_print(allowance, sizeof allowance, "%.0f %%", l->allowance * 100.0);
     if (l->mass_kg > 0.0) mass_words(page->units, l->mass_kg, unit == LW_UNIT_M3, mass, sizeof mass);
     lw_page_rowf(page, LW_TONE_PLAIN,
-                 whole  ? "  %-36.36s %8.0f %6s %8.0f %-6s %s"
-                 : bags ? "  %-36.36s %8.2f %6s %8.0f %-6s %s"
-                        : "  %-36.36s %8.2f %6s %8.2f %-6s %s",
+                 whole  ? "  |%-36.36s |%8.0f |%6s |%8.0f |%-6s |%s"
+                 : bags ? "  |%-36.36s |%8.2f |%6s |%8.0f |%-6s |%s"
+                        : "  |%-36.36s |%8.2f |%6s |%8.2f |%-6s |%s",
                  lw_order_line_name(l, page->units, name), in_unit(page->units, unit, l->net), allowance,
                  in_unit(page->units, unit, l->order), unit_name(page->units, unit), mass);
     const char *said = lw_order_line_note(l, page->units, note);

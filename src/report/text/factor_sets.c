@@ -27,7 +27,7 @@ static void print_answer(const lw_page *page, const lw_factor_set_answer *a) {
   lw_page_number(a->check.ratio, ratio, sizeof ratio);
   outcome_of(a, outcome, sizeof outcome);
   lw_page_rowf(page, a->stands == LW_FALLS_SHORT ? LW_TONE_BAD : LW_TONE_PLAIN,
-               "  %-24s%7s%7s%7s  %-21s %s%s", a->row->factor_set, has, needs, ratio, outcome,
+               "  |%-24s|%7s|%7s|%7s  |%-21s |%s%s", a->row->factor_set, has, needs, ratio, outcome,
                a->memory ? "m" : "", a->proposal ? "p" : "");
   lw_page_sayf(page, "      ", "%s%s", a->row->title,
                a->decides || strstr(a->row->title, "not for decisions") ? "" : ": not for decisions");
@@ -41,7 +41,7 @@ void lw_text_factor_sets(const lw_page *page, const lw_result *result) {
   bool part = false, kept = false;
   if (factor_sets->count == 0) return;
   lw_page_heading(page, "The same wall under every set of factors on file, what governs in each");
-  lw_page_headf(page, "  %-24s%7s%7s%7s  %-21s %s%s", "", "has", "needs", "ratio", "", "", "");
+  lw_page_headf(page, "  |%-24s|%7s|%7s|%7s  |%-21s |%s%s", "", "has", "needs", "ratio", "", "", "");
   for (int i = 0; i < factor_sets->count; i++) {
     print_answer(page, &factor_sets->answer[i]);
     part = part || factor_sets->answer[i].part;

@@ -23,7 +23,8 @@ static void row(const lw_page *page, const lw_fence *f, lw_fence_measure m) {
   lw_number_print(soil, sizeof soil, lw_in_units(page->units, kind, f->soil[LW_FENCE_DRY].of[m]), us ? 1 : 2);
   lw_number_print(wind, sizeof wind, lw_in_units(page->units, kind, f->wind.of[m]), us ? 1 : 2);
   lw_page_rowf(
-      page, LW_TONE_PLAIN, us ? "  %-26s%7s%7s %-8s%6.2f%6.2f%6s%7s" : "  %-27s%7s%7s %-7s%6.2f%6.2f%6s%7s",
+      page, LW_TONE_PLAIN,
+      us ? "  |%-26s|%7s|%7s |%-8s|%6.2f|%6.2f|%6s|%7s" : "  |%-27s|%7s|%7s |%-7s|%6.2f|%6.2f|%6s|%7s",
       lw_fence_measure_words(m), soil, wind, us ? lw_units_name(page->units, kind) : lw_fence_measure_unit(m),
       f->ratio[LW_FENCE_DRY][m], f->ratio[LW_FENCE_BLOCKED][m], kept, blocked);
 }
@@ -112,8 +113,8 @@ static void back(const lw_page *page, const lw_result *result) {
                lw_amount_of(page->units, LW_KIND_PRESSURE, f->built_for.pressure_kpa, 2).text,
                lw_metres(page->units, f->built_for.height_m, 2).text,
                f->height_known && f->exposure_known ? "" : ", as far as is known", f->lasting);
-  lw_page_headf(page, "  %-27s%7s%7s %-7s%6s%6s%6s%7s", "", "soil", "wind", "", "ratio", "wet", "kept",
-                "wet");
+  lw_page_headf(page, "  |%-27s|%7s|%7s |%-7s|%6s|%6s|%6s|%7s", "", "soil", "wind", "", "ratio", "wet",
+                "kept", "wet");
   for (int m = 0; m < LW_FENCE_MEASURE_COUNT; m++) row(page, f, (lw_fence_measure)m);
   say_whose_height(page, result);
   heights(page, f);

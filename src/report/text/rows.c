@@ -90,8 +90,8 @@ void lw_row_print_needs(const lw_row *row, char *out, size_t size) {
 }
 
 void lw_rows_put_head(const lw_page *page, const char *title, const lw_rows *rows) {
-  lw_page_titledf(page, rows->likely ? "%-29s%7s%6s%7s %-11s %s" : "%-29s%7s%6s%s %-11s %s", title, "has",
-                  "needs", rows->likely ? "likely" : " ", "", "case");
+  lw_page_titledf(page, rows->likely ? "|%-29s|%7s|%6s|%7s |%-11s |%s" : "|%-29s|%7s|%6s|%s |%-11s |%s",
+                  title, "has", "needs", rows->likely ? "likely" : " ", "", "case");
 }
 
 void lw_row_put(const lw_page *page, const lw_rows *rows, int index) {
@@ -103,8 +103,9 @@ void lw_row_put(const lw_page *page, const lw_rows *rows, int index) {
   lw_page_number(row->likely, likely, sizeof likely);
   bool bad = row->check.counts && row->check.holds != LW_HOLDS;
   lw_page_rowf(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN,
-               rows->likely ? "  %-27s%7s%6s%c%6s %-11s %s" : "  %-27s%7s%6s%c%.0s %-11s %s", words, has,
-               needs, mark_of(row), likely, lw_row_outcome(row), lw_situation_short(row->situation->name));
+               rows->likely ? "  |%-27s|%7s|%6s%c|%6s |%-11s |%s" : "  |%-27s|%7s|%6s%c|%.0s |%-11s |%s",
+               words, has, needs, mark_of(row), likely, lw_row_outcome(row),
+               lw_situation_short(row->situation->name));
 }
 
 void lw_rows_put_unshown(const lw_page *page, const lw_result *result, const lw_rows *rows) {

@@ -67,8 +67,8 @@ static void check_line(const lw_page *page, const lw_wall *wall, const lw_check 
   number(c->needs, 2, 5, needs, sizeof needs);
   bool bad = c->counts && c->holds != LW_HOLDS, falls = strncmp(outcome, FALLS, strlen(FALLS)) == 0;
   lw_page_rowf(page, bad ? LW_TONE_BAD : LW_TONE_PLAIN,
-               us ? "%-27s%9s%9s %-8s%6s%5s %s" : "%-27s%8s%8s %-6s%7s%5s %s", words, resistance, demand,
-               unit.text, has, needs, falls ? outcome + strlen(FALLS) : outcome);
+               us ? "|%-27s|%9s|%9s |%-8s|%6s|%5s |%s" : "|%-27s|%8s|%8s |%-6s|%7s|%5s |%s", words,
+               resistance, demand, unit.text, has, needs, falls ? outcome + strlen(FALLS) : outcome);
   if (c->reason != LW_REASON_NONE) lw_page_sayf(page, "      ", "%s", lw_reason_sentence(c->reason));
   lw_doubt doubt = lw_check_doubt(wall, c);
   if (doubt != LW_DOUBT_NONE) lw_page_sayf(page, "      ", "%s: %s", c->by->quantity, lw_doubt_words(doubt));
@@ -99,8 +99,8 @@ void lw_working_checks(const lw_page *page, const lw_result *result, const lw_si
   lw_page_blank(page);
   lw_page_part(page, "Checks: has = holds / pushes, and must reach needs");
   bool us = page->units == LW_UNITS_US;
-  lw_page_headf(page, us ? "%-27s%9s%9s %-8s%5s %5s %s" : "%-27s%8s%8s %-6s%6s %5s %s", "", "holds", "pushes",
-                "", "has", "needs", "");
+  lw_page_headf(page, us ? "|%-27s|%9s|%9s |%-8s|%5s |%5s |%s" : "|%-27s|%8s|%8s |%-6s|%6s |%5s |%s", "",
+                "holds", "pushes", "", "has", "needs", "");
   for (int i = 0; i < s->check_count; i++) {
     lw_check check = lw_situation_check(s, i);
     check_line(page, &result->wall, &check);

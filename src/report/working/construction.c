@@ -17,7 +17,7 @@ static void course_row(const lw_page *page, const lw_construction_course *c) {
     lw_check_print_at(&c->lower, at, sizeof at);
     lw_print(kind, sizeof kind, "%s", lw_check_slug(c->lower.kind));
   }
-  lw_page_rowf(page, LW_TONE_PLAIN, "  %6d%9.3f%9.3f%8.3f%9s%9s%9s  %s %s", c->course,
+  lw_page_rowf(page, LW_TONE_PLAIN, "  |%6d|%9.3f|%9.3f|%8.3f|%9s|%9s|%9s  |%s |%s", c->course,
                lw_tell_in(page->units, "m", c->height_m),
                lw_tell_in(page->units, "kN/m", c->push.thrust_kn_per_m),
                lw_tell_in(page->units, "m", c->push.height_m), slides, tilts, lower, at, kind);
@@ -28,7 +28,7 @@ static void courses(const lw_page *page, const lw_construction *g) {
   lw_page_blank(page);
   lw_page_part(page, "Each course newly laid, the plant touching; below it the worst of the older contacts");
   bool us = page->units == LW_UNITS_US;
-  lw_page_headf(page, "  %6s%9s%9s%8s%9s%9s%9s  %s %s", "course", us ? "fill ft" : "fill m",
+  lw_page_headf(page, "  |%6s|%9s|%9s|%8s|%9s|%9s|%9s  |%s |%s", "course", us ? "fill ft" : "fill m",
                 us ? "P lb/ft" : "P kN/m", us ? "at ft" : "at m", "sliding", "tilting", "below", "", "");
   for (int i = 0; i < g->course_count; i++) course_row(page, &g->course[i]);
   number(g->course[g->worst].sliding.needs, slides, sizeof slides);
@@ -70,7 +70,7 @@ static void narrow_row(const lw_page *page, lw_narrow_method method, const lw_na
   if (!v->known)
     lw_page_sayf(page, "  ", "%s: %s.", lw_narrow_slug(method), lw_reason_sentence(v->reason));
   else
-    lw_page_rowf(page, LW_TONE_PLAIN, "  %-18s%8.4f%10.3f%10.3f%9.3f%9.3f", lw_narrow_slug(method),
+    lw_page_rowf(page, LW_TONE_PLAIN, "  |%-18s|%8.4f|%10.3f|%10.3f|%9.3f|%9.3f", lw_narrow_slug(method),
                  v->coefficient, lw_tell_in(page->units, "kPa", v->foot_kpa),
                  lw_tell_in(page->units, "kN/m", v->push.thrust_kn_per_m), v->share, v->height_share);
 }
@@ -87,8 +87,8 @@ void lw_working_narrow(const lw_page *page, const lw_result *result) {
                lw_tell_amount(page->units, "m", n->bed_width_m, 3).text,
                lw_tell_amount(page->units, "m", n->wedge_width_m, 3).text);
   lw_again_study(result, LW_STUDY_NARROW, &working);
-  lw_page_headf(page, "  %-18s%8s%10s%10s%9s%9s", "what comes of them", "K", us ? "foot psf" : "foot kPa",
-                us ? "P lb/ft" : "P kN/m", "share", "at hn");
+  lw_page_headf(page, "  |%-18s|%8s|%10s|%10s|%9s|%9s", "what comes of them", "K",
+                us ? "foot psf" : "foot kPa", us ? "P lb/ft" : "P kN/m", "share", "at hn");
   for (int i = 0; i < LW_NARROW_COUNT; i++) narrow_row(page, (lw_narrow_method)i, &n->value[i]);
   if (!n->raised_known) return;
   lw_page_sayf(page, "  ",

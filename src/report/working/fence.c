@@ -8,11 +8,12 @@
 
 static void pushes(const lw_page *page, const lw_fence *f) {
   bool us = page->units == LW_UNITS_US;
-  lw_page_headf(page, "  %-27s%11s%11s%11s%11s", "soil and wind", "at rest", "blocked", "yielding", "wind");
+  lw_page_headf(page, "  |%-27s|%11s|%11s|%11s|%11s", "soil and wind", "at rest", "blocked", "yielding",
+                "wind");
   for (int m = 0; m < LW_FENCE_MEASURE_COUNT; m++) {
     const char *unit = lw_fence_measure_unit((lw_fence_measure)m);
     lw_page_rowf(page, LW_TONE_PLAIN,
-                 us ? "  %-27s%11.3f%11.3f%11.3f%11.3f" : "  %-27s%11.5f%11.5f%11.5f%11.5f",
+                 us ? "  |%-27s|%11.3f|%11.3f|%11.3f|%11.3f" : "  |%-27s|%11.5f|%11.5f|%11.5f|%11.5f",
                  lw_fence_measure_words((lw_fence_measure)m),
                  lw_tell_in(page->units, unit, f->soil[LW_FENCE_DRY].of[m]),
                  lw_tell_in(page->units, unit, f->soil[LW_FENCE_BLOCKED].of[m]),
@@ -28,10 +29,10 @@ static void ratios(const lw_page *page, const lw_fence *f) {
       "Over the wind, and over what the fence keeps of its strength for good, %.2f of it, but for the "
       "hole; at equal %s of soil at rest as much as the wind.",
       f->lasting, unit.text);
-  lw_page_headf(page, "  %-27s%10s%10s%10s%10s%9s", "soil over wind", "at rest", "blocked", "yielding",
+  lw_page_headf(page, "  |%-27s|%10s|%10s|%10s|%10s|%9s", "soil over wind", "at rest", "blocked", "yielding",
                 "for good", page->units == LW_UNITS_US ? "equal ft" : "equal m");
   for (int m = 0; m < LW_FENCE_MEASURE_COUNT; m++)
-    lw_page_rowf(page, LW_TONE_PLAIN, "  %-27s%10.4f%10.4f%10.4f%10.4f%9.4f",
+    lw_page_rowf(page, LW_TONE_PLAIN, "  |%-27s|%10.4f|%10.4f|%10.4f|%10.4f|%9.4f",
                  lw_fence_measure_words((lw_fence_measure)m), f->ratio[LW_FENCE_DRY][m],
                  f->ratio[LW_FENCE_BLOCKED][m], f->ratio[LW_FENCE_YIELDING][m],
                  f->lasting_ratio[LW_FENCE_DRY][m],

@@ -19,7 +19,7 @@ static void circle(const lw_page *page, const lw_slip *slip) {
                lw_tell_amount(page->units, "m", c->entry_x_m, 3).text);
 }
 
-static const char GIVEN[] = "  %2s %8s %9s %9s %7s %8s %7s %6s %6s%8s";
+static const char GIVEN[] = "  |%2s |%8s |%9s |%9s |%7s |%8s |%7s |%6s |%6s|%8s";
 
 static void given_heads(const lw_page *page, bool shaken) {
   lw_page_say(
@@ -43,15 +43,15 @@ static void given(const lw_page *page, const lw_slip_view *view, int number) {
   if (view->seismic > 0.0)
     lw_number_print(level, sizeof level, lw_tell_in(page->units, "m", s->weight_y_m), 4);
   lw_page_rowf(page, LW_TONE_PLAIN,
-               us ? "  %2d %8.4f %#9.5g %#9.5g %7.2f %8.2f %7.1f %6.1f %6.2f%8s"
-                  : "  %2d %8.4f %#9.5g %#9.5g %7.2f %8.4f %7.3f %6.2f %6.2f%8s",
+               us ? "  |%2d |%8.4f |%#9.5g |%#9.5g |%7.2f |%8.2f |%7.1f |%6.1f |%6.2f|%8s"
+                  : "  |%2d |%8.4f |%#9.5g |%#9.5g |%7.2f |%8.4f |%7.3f |%6.2f |%6.2f|%8s",
                number + 1, lw_tell_in(units, "m", s->x_m), lw_tell_in(units, "m", s->width_m),
                lw_tell_in(units, "m", s->length_m), asin(s->sine) * LW_DEG_PER_RAD,
                lw_tell_in(units, "kN/m", s->weight_kn_per_m), lw_tell_in(units, "kPa", s->pore_kpa),
                lw_tell_in(units, "kPa", s->cohesion_kpa), atan(s->tan_friction) * LW_DEG_PER_RAD, level);
 }
 
-static const char FORCES[] = "  %4s %9s%9s %9s %9s %9s";
+static const char FORCES[] = "  |%4s |%9s|%9s |%9s |%9s |%9s";
 
 static void forces_heads(const lw_page *page, const lw_slip_view *view) {
   bool shaken = view->seismic > 0.0, bishop = view->slip.bishop > 0.0;

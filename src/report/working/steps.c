@@ -174,8 +174,9 @@ static void compared_row(const lw_page *page, const lw_compared *c) {
     lw_number_print(wedge, sizeof wedge, lw_tell_in(page->units, "kN/m", c->wedge_kn_per_m), decimals);
   }
   lw_page_rowf(page, LW_TONE_PLAIN,
-               decimals == 3 ? "  %-38s%8.4f%10.3f%10s%11s" : "  %-38s%8.4f%10.4f%10s%11s", c->title,
-               c->coefficient, lw_tell_in(page->units, "kN/m", c->formula_kn_per_m), wedge, difference);
+               decimals == 3 ? "  |%-38s|%8.4f|%10.3f|%10s|%11s" : "  |%-38s|%8.4f|%10.4f|%10s|%11s",
+               c->title, c->coefficient, lw_tell_in(page->units, "kN/m", c->formula_kn_per_m), wedge,
+               difference);
   bool differs = c->wedge_known && fabs(c->wedge_kn_per_m - formula) > 1e-6 * formula;
   if (c->loads_kn_per_m > 0.0)
     lw_page_sayf(page, "    ", "and %s of loads at a distance, along the thrust, in the difference",
@@ -208,8 +209,8 @@ void lw_working_compared(const lw_page *page, const lw_result *result) {
   if (!result->wall.section.known || result->wall.site.backfill_refused) return;
   lw_tell_name unit = lw_tell_unit(page->units, "kN/m");
   lw_page_heading(page, "Rankine and Coulomb, each beside trial wedges on its own plane");
-  lw_page_headf(page, "  %-38s%8s%10s%10s%11s", "", "K", "P", "wedge", "difference");
-  lw_page_headf(page, "  %-38s%8s%10s%10s%11s", "", "", unit.text, unit.text, unit.text);
+  lw_page_headf(page, "  |%-38s|%8s|%10s|%10s|%11s", "", "K", "P", "wedge", "difference");
+  lw_page_headf(page, "  |%-38s|%8s|%10s|%10s|%11s", "", "", unit.text, unit.text, unit.text);
   for (int i = 0; i < all->count; i++) {
     const lw_situation *s = &all->situation[i];
     /* The other situations have the water of the first. */

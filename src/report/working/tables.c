@@ -12,7 +12,7 @@
 static const double NOTHING = 1e-12;
 
 /* The columns: area, weight, factor, down, push, arm, moment. */
-static const char HEAD[] = "  %-25s%7s%7s%5s%9s%9s%7s%9s";
+static const char HEAD[] = "  |%-25s|%7s|%7s|%5s|%9s|%9s|%7s|%9s";
 
 /* As many decimals as leave a blank before it in its column; nothing where it is not there. */
 static void fit(double value, int decimals, int columns, bool there, char *out, size_t size) {
@@ -96,7 +96,7 @@ static void sums_line(const lw_page *page, const char *label, const lw_sums *sum
   fit(lw_tell_in(units, "kN/m", sums->horizontal), 4, 9, true, push, sizeof push);
   fit(lw_tell_in(units, "kN m/m", sums->overturning), 4, 9, true, overturns, sizeof overturns);
   fit(lw_tell_in(units, "kN m/m", sums->resisting), 4, 10, true, holds, sizeof holds);
-  lw_page_rowf(page, LW_TONE_PLAIN, "  %-41s%9s%9s%9s%10s", label, down, push, overturns, holds);
+  lw_page_rowf(page, LW_TONE_PLAIN, "  |%-41s|%9s|%9s|%9s|%10s", label, down, push, overturns, holds);
 }
 
 /* What the table adds up to, and what the checks were made with: two ways to the same sums. */
@@ -104,7 +104,7 @@ static void check_sums(const lw_page *page, const lw_free_body *body, const lw_s
   const lw_contact *c = &body->contact;
   lw_sums used = {c->vertical_kn_per_m, c->horizontal_kn_per_m, c->resisting_knm_per_m,
                   c->overturning_knm_per_m};
-  lw_page_headf(page, "  %-41s%9s%9s%9s%10s", "", "down", "push", "tips", "holds");
+  lw_page_headf(page, "  |%-41s|%9s|%9s|%9s|%10s", "", "down", "push", "tips", "holds");
   sums_line(page, "sums of this table", sums);
   sums_line(page, "as used in the checks", &used);
 }
@@ -162,10 +162,10 @@ void lw_working_joints(const lw_page *page, const lw_result *result, const lw_si
   if (s->joint_count == 0) return;
   lw_page_blank(page);
   lw_page_part(page, "Joints, each above the course of its number, with the courses above it");
-  lw_page_headf(page, "  %-9s%8s%9s%9s%9s%9s%9s%9s", "", "height", "P", "wedge", "V", "H", "R from",
+  lw_page_headf(page, "  |%-9s|%8s|%9s|%9s|%9s|%9s|%9s|%9s", "", "height", "P", "wedge", "V", "H", "R from",
                 "share in");
-  lw_page_headf(page, "  %-9s%8s%9s%9s%9s%9s%9s%9s", "", us ? "ft" : "m", push.text, push.text, push.text,
-                push.text, us ? "front ft" : "front m", "compr.");
+  lw_page_headf(page, "  |%-9s|%8s|%9s|%9s|%9s|%9s|%9s|%9s", "", us ? "ft" : "m", push.text, push.text,
+                push.text, push.text, us ? "front ft" : "front m", "compr.");
   for (int i = 0; i < s->joint_count; i++) {
     const lw_joint *j = &s->joint[i];
     char name[24], from[24] = "outside", wedge[24] = "-", thrust[24], down[24], along[24];
@@ -184,7 +184,7 @@ void lw_working_joints(const lw_page *page, const lw_result *result, const lw_si
     number_of_force(units, j->thrust_kn_per_m, thrust, sizeof thrust);
     number_of_force(units, j->contact.vertical_kn_per_m, down, sizeof down);
     number_of_force(units, j->contact.horizontal_kn_per_m, along, sizeof along);
-    lw_page_rowf(page, LW_TONE_PLAIN, "  %-9s%8.3f%9s%9s%9s%9s%9s%9.3f", name,
+    lw_page_rowf(page, LW_TONE_PLAIN, "  |%-9s|%8.3f|%9s|%9s|%9s|%9s|%9s|%9.3f", name,
                  lw_tell_in(units, "m", j->height_m), thrust, wedge, down, along, from,
                  j->contact.inside ? j->contact.share_in_compression : 0.0);
   }

@@ -45,7 +45,7 @@ static void limit_line(const lw_page *page, const lw_water_limit *limit) {
   if (limit->depth_m.known)
     lw_print(depth, sizeof depth, "%.4f", lw_tell_in(page->units, "m", limit->depth_m.value));
   if (limit->ratio.known) lw_print(ratio, sizeof ratio, "%.4f", limit->ratio.value);
-  lw_page_rowf(page, LW_TONE_PLAIN, "  %-26s%10s%9s  %s%s", words, depth, ratio, short_word(limit->state),
+  lw_page_rowf(page, LW_TONE_PLAIN, "  |%-26s|%10s|%9s  |%s%s", words, depth, ratio, short_word(limit->state),
                limit->jumps ? ", at once" : "");
 }
 
@@ -56,8 +56,8 @@ static void limits(const lw_page *page, const lw_result *result) {
   lw_page_part(page,
                "How high the water may stand: the level at which ratio = has / needs first falls to 1, by "
                "root search, asked as with the outlet blocked");
-  lw_page_headf(page, "  %-26s%10s%9s  %s%s", "", page->units == LW_UNITS_US ? "ft below top" : "m below top",
-                "ratio", "", "");
+  lw_page_headf(page, "  |%-26s|%10s|%9s  |%s%s", "",
+                page->units == LW_UNITS_US ? "ft below top" : "m below top", "ratio", "", "");
   for (int i = 0; i < all->count; i++) limit_line(page, &all->limit[i]);
 }
 
