@@ -49,7 +49,7 @@ void lw_page_linef(const lw_page *page, lw_tone tone, const char *format, ...)
     ;
 
 /** A row of a table, "  |%-9s|%7.2f": a cell begins at each `|`, which is not printed. One whose conversion
- *  fills up on the right, or not at all, is of words, the others of numbers. In plain text it is such a line. */
+ *  fills up on the right, or not at all, is of words, the others of numbers. Plain text has such a line. */
 void lw_page_rowf(const lw_page *page, lw_tone tone, const char *format, ...)
 #if defined(__GNUC__)
     __attribute__((format(printf, 3, 4)))

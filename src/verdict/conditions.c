@@ -117,7 +117,7 @@ static lw_so slopes(const lw_quantity *slope, bool level, const char *where, con
                     lw_finding *found) {
   if (slope->origin == LW_ASSUMED) return lw_open_by(found, item);
   if (level) return LW_SO_NOT;
-  lw_tell(found, "1 in %.1f %s", 1.0 / tan(fabs(slope->si)), where);
+  lw_tell(found, "1 in %.3g %s", 1.0 / tan(fabs(slope->si)), where);
   return LW_SO_YES;
 }
 

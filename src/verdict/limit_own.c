@@ -12,16 +12,19 @@ static bool in_inches(double height_m) {
   return is_whole(height_m / LW_INCH_M);
 }
 
-lw_limit_figure lw_limit_own(lw_units units, const lw_limit_row *row, const char *before, const char *after) {
-  lw_limit_figure own = {""};
-  bool told = units == LW_UNITS_METRIC || row->of_default || row->height_m <= 0.0 || in_inches(row->height_m);
-  if (!told)
-    lw_print(own.text, sizeof own.text, "%s%s in the law%s", before,
-             lw_metres(LW_UNITS_METRIC, row->height_m, 2).text, after);
-  return own;
-}
-
-bool lw_limit_counts_inches(const lw_limit_row *row) {
+/* Whole inches and no round part of a metre: the law counts in feet. */
+static bool counts_in_feet(const lw_limit_row *row) {
   static const double FIFTH_M = 0.05;
   return in_inches(row->height_m) && !is_whole(row->height_m / FIFTH_M);
+}
+
+lw_limit_figure lw_limit_own(lw_units units, const lw_limit_row *row, const char *before, const char *after) {
+  lw_limit_figure own = {""};
+  bool in_metres = units == LW_UNITS_US && !in_inches(row->height_m),
+       in_feet = units == LW_UNITS_METRIC && counts_in_feet(row);
+  lw_units laws = in_metres ? LW_UNITS_METRIC : LW_UNITS_US;
+  if ((in_metres || in_feet) && !row->of_default && row->height_m > 0.0)
+    lw_print(own.text, sizeof own.text, "%s%s in the law%s", before, lw_metres(laws, row->height_m, 2).text,
+             after);
+  return own;
 }

@@ -135,7 +135,7 @@ static void slope_under(const lw_facts *f, lw_reaching *to) {
   lw_verdict_reason *r =
       because(to, LW_WHAT_BED_ON_SLOPE, slope->origin, "slope-under", source_of(f, LW_THRESHOLD_BED_SLOPE));
   if (!r) return;
-  lw_print(r->text, sizeof r->text, "The ground %s slopes %s1 in %.1f, steeper than 1 in %.1f.",
+  lw_print(r->text, sizeof r->text, "The ground %s slopes %s1 in %.3g, steeper than 1 in %.3g.",
            behind ? "behind" : "in front",
            slope->origin == LW_ASSUMED ? "by an amount not known, so taken as " : "",
            1.0 / tan(fabs(slope->si)), 1.0 / most);

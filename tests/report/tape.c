@@ -24,8 +24,8 @@ static double read_back(const char *item, const char *said) {
   return lw_item_quantity(lw_item_find(item, strlen(item), &number), 0, &c)->si;
 }
 
-/* Lengths of whole eighths of an inch, some below nothing, as sentences, tables and drawings tell them: each is
- * typed back as the same length, to the last bit of a double but a few. */
+/* Lengths of whole eighths of an inch, some below nothing, as sentences, tables and drawings tell them: each
+ * is typed back as the same length, to the last bits of a double. */
 Test(tape, every_length_that_is_printed_is_read_back) {
   static lw_result in_feet;
   in_feet.units = LW_UNITS_US;
@@ -44,7 +44,7 @@ Test(tape, every_length_that_is_printed_is_read_back) {
   }
 }
 
-/* As a tape is read out: feet before inches are never followed by a part alone. By hand: an inch is 25.4 mm. */
+/* As a tape is read out: feet are never followed by a part alone. By hand: an inch is 25.4 mm. */
 Test(tape, a_part_of_an_inch_behind_feet_has_its_nothing) {
   static const struct {
     int eighths;

@@ -67,7 +67,7 @@ Test(limits_in_feet, a_law_in_feet_reads_as_it_is_and_one_in_metres_has_its_own_
     const char *place, *units, *has, *has_not;
   } EACH[] = {
       {"seattle", "us", "past the 4 ft where", "in the law"},
-      {"seattle", "metric", "past the 1.22 m where", "in the law"},
+      {"seattle", "metric", "past the 1.22 m (4 ft in the law) where", "1.22 m where"},
       {"new-zealand", "us", "past the 4 ft 11 in (1.50 m in the law) where", "4 ft 11 in where"},
       {"new-zealand", "metric", "past the 1.50 m where", "in the law"},
       {"", "us", "past the 1 ft 7-5/8 in where the cautious default", "in the law"},

@@ -27,14 +27,6 @@ static bool own_row(const lw_limit_row *row) {
   return strcmp(row->status, "own") == 0;
 }
 
-/* The figure as it stands in the law, where that counts otherwise than the reader: an officer compares it. */
-static lw_limit_figure own_figure(const lw_blocks *b, const lw_limit_row *row) {
-  lw_limit_figure own = lw_limit_own(b->result->units, row, ", ", "");
-  if (b->result->units == LW_UNITS_METRIC && lw_limit_counts_inches(row) && !row->of_default)
-    lw_print(own.text, sizeof own.text, ", %s in the law", lw_metres(LW_UNITS_US, row->height_m, 2).text);
-  return own;
-}
-
 /* The default's rows have one instrument, region and key, which stand above them. */
 static bool default_row(const lw_limit_row *row) {
   return row->of_default && own_row(row);
@@ -81,7 +73,8 @@ void lw_blocks_limits(const lw_blocks *b) {
     print_instrument(b, row, instrument, sizeof instrument);
     const lw_apart apart = lw_metres_apart(b->result->units, row->height_m, hit->height_m, 2);
     lw_block_say(b, LW_BLOCK_FACT, row->id, "%s%s (%s), here %s: %s%s%s", apart.one.text,
-                 own_figure(b, row).text, lw_height_slug(row->measured), apart.other.text, trigger_words(hit),
-                 instrument, lw_limit_print_words(hit, b->result->units, words, sizeof words));
+                 lw_limit_own(b->result->units, row, ", ", "").text, lw_height_slug(row->measured),
+                 apart.other.text, trigger_words(hit), instrument,
+                 lw_limit_print_words(hit, b->result->units, words, sizeof words));
   }
 }

@@ -122,7 +122,7 @@ static void say_push(const lw_page *page, const lw_situation *s) {
                  : "at rest there is no wedge to set beside it");
   if (body->status != LW_OK) return;
   if (lw_free_body_has_loads(body))
-    lw_print(loads, sizeof loads, ", and %s of loads at a distance (%s)",
+    lw_print(loads, sizeof loads, ", and a level %s of loads at a distance (%s)",
              lw_amount_again(page->units, LW_KIND_LINE_LOAD, body->elastic.push_kn_per_m, 2).text,
              lw_load_theory_word(body->elastic_by));
   if (body->wedge_known) {
