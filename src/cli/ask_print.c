@@ -18,8 +18,8 @@ void lw_ask_flush(lw_ask_session *session, lw_text *text) {
   session->no_memory = session->no_memory || text->failed;
   if (!session->no_memory && !session->not_written) {
     errno = 0;
-    if (text->length > 0) fwrite(text->data, 1, text->length, stdout);
-    if (fflush(stdout) != 0 || ferror(stdout)) session->not_written = errno != 0 ? errno : EIO;
+    bool cut = text->length > 0 && fwrite(text->data, 1, text->length, stdout) < text->length;
+    if (cut || fflush(stdout) != 0) session->not_written = errno != 0 ? errno : EIO;
   }
   lw_text_free(text);
 }
