@@ -96,10 +96,8 @@ static int draw_view_of(const draw_asked *asked, lw_one_wall *wall, lw_drawing *
                    : lw_draw_section(&wall->result, asked->width_mm, drawing, &error);
   free(order);
   if (status == LW_OK) return 0;
-  if (status == LW_NO_MEMORY) return lw_cli_no_memory() + 1;
   if (status == LW_FAULTS) return lw_cli_print_faults(&wall->faults) + 1;
-  lw_cli_refuse("draw", "%s: %s", lw_status_slug(status), error.text);
-  return LW_EXIT_OTHER + 1;
+  return lw_cli_fail("draw", status, &error) + 1;
 }
 
 static int draw(const draw_asked *asked, lw_one_wall *wall) {

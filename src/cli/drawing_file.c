@@ -33,7 +33,5 @@ int lw_cli_write_drawing(const char *command, const char *name, lw_drawing *draw
   lw_drawing_free(drawing);
   if (status == LW_OK) return lw_output_write(name, &out, LW_EXIT_DONE);
   lw_text_free(&out);
-  if (status == LW_NO_MEMORY) return lw_cli_no_memory();
-  lw_cli_refuse(command, "%s: %s", lw_status_slug(status), error->text);
-  return LW_EXIT_OTHER;
+  return lw_cli_fail(command, status, error);
 }

@@ -76,9 +76,7 @@ static int make(const form_asked *asked, const lw_tables *tables) {
       html ? lw_questions_form_html(tables, units_of(asked), &out) : make_pdf(asked, tables, &out, &error);
   if (status == LW_OK) return lw_output_write(asked->output, &out, LW_EXIT_DONE);
   lw_text_free(&out);
-  if (status == LW_NO_MEMORY) return lw_cli_no_memory();
-  lw_cli_refuse("form", "%s: %s", lw_status_slug(status), error.text);
-  return LW_EXIT_OTHER;
+  return lw_cli_fail("form", status, &error);
 }
 
 int lw_cli_form(int argc, char **argv) {

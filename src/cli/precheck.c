@@ -183,9 +183,7 @@ static int make(const lw_precheck_asked *asked, lw_one_wall *wall) {
   if (status == LW_OK && asked->verify) return verify(asked, hash);
   if (status == LW_OK) return lw_output_write(asked->wall.output, &out, LW_EXIT_DONE);
   lw_text_free(&out);
-  if (status == LW_NO_MEMORY) return lw_cli_no_memory();
-  lw_cli_refuse("precheck", "%s: %s", lw_status_slug(status), error.text);
-  return LW_EXIT_OTHER;
+  return lw_cli_fail("precheck", status, &error);
 }
 
 /* One wall in one file, many in a folder; an empty file is neither, and is told so when it is read.

@@ -80,8 +80,7 @@ static int verify(const lw_wall_asked *asked, const char *name, lw_one_wall *wal
   }
   if (ended > 0) return ended - 1;
   lw_status status = lw_precheck_hash(&wall->result.given, asked->tables, hash, &error);
-  if (status == LW_NO_MEMORY) return lw_cli_no_memory();
-  if (status != LW_OK) return lw_cli_refuse("precheck", "%s: %s", lw_status_slug(status), error.text);
+  if (status != LW_OK) return lw_cli_fail("precheck", status, &error);
   lw_water_find(&wall->result, &wall->scratch);
   return judge(name, wall, hash, file);
 }

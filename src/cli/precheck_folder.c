@@ -104,11 +104,7 @@ static void write_row(foldering *f, int row) {
   lw_status status = lw_precheck_bytes(f->asked, wall, hash, &text, &error);
   if (status != LW_OK) {
     lw_text_free(&text);
-    if (status == LW_NO_MEMORY)
-      lw_cli_no_memory();
-    else
-      lw_cli_refuse("precheck", "%s: %s", lw_status_slug(status), error.text);
-    fail(f, LW_EXIT_OTHER);
+    fail(f, lw_cli_fail("precheck", status, &error));
     return;
   }
   lw_file_names_make(&f->names, wall->c.about.mark.text, row, f->asked->html ? ".html" : ".pdf", name);

@@ -104,10 +104,8 @@ static int answer(const lw_pressure_asked *asked, const lw_result *result, const
 static int of_result(const lw_pressure_asked *asked, const lw_result *result) {
   lw_diagram_asked planes;
   lw_error error = {0};
-  if (lw_diagram_planes(&result->wall, &planes, &error) != LW_OK) {
-    lw_cli_refuse("pressure", "%s: %s", lw_status_slug(error.status), error.text);
-    return LW_EXIT_OTHER;
-  }
+  if (lw_diagram_planes(&result->wall, &planes, &error) != LW_OK)
+    return lw_cli_fail("pressure", error.status, &error);
   lw_diagram *diagram = calloc(1, sizeof *diagram);
   if (diagram == NULL) return lw_cli_no_memory();
   int exit_status = answer(asked, result, &planes, diagram);

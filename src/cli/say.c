@@ -58,6 +58,15 @@ int lw_cli_no_memory(void) {
   return LW_EXIT_OTHER;
 }
 
+int lw_cli_fail(const char *command, lw_status status, const lw_error *error) {
+  char said[sizeof error->text];
+  if (status == LW_NO_MEMORY) return lw_cli_no_memory();
+  lw_print(said, sizeof said, "%s", error->text);
+  lw_cli_clean(said);
+  fprintf(stderr, "lowwall %s: %s: %s\n", command, lw_status_slug(status), said);
+  return LW_EXIT_OTHER;
+}
+
 lw_tables *lw_cli_tables(const char *directory, int *exit_status) {
   lw_tables *tables = malloc(sizeof *tables);
   lw_error error = {0};

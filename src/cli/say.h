@@ -30,4 +30,7 @@ lw_tables *lw_cli_tables(const char *directory, int *exit_status);
 
 int lw_cli_no_memory(void);
 
+/* Why a command came to nothing, where its options are well. gives the exit status */
+int lw_cli_fail(const char *command, lw_status status, const lw_error *error);
+
 #endif
