@@ -35,8 +35,8 @@ static lw_so rain_ends(const lw_facts *facts, lw_rain_to where, const char *know
 }
 
 lw_so lw_officer_rain_led_away(const lw_facts *facts, lw_finding *found) {
-  lw_so street = rain_ends(facts, LW_RAIN_STREET, "to the street", found);
-  return street == LW_SO_YES ? street : rain_ends(facts, LW_RAIN_EASEMENT, "to an easement", found);
+  lw_so street = rain_ends(facts, LW_RAIN_STREET, "it goes to the street", found);
+  return street == LW_SO_YES ? street : rain_ends(facts, LW_RAIN_EASEMENT, "it goes to an easement", found);
 }
 
 lw_so lw_officer_rain_soaks_away(const lw_facts *facts, lw_finding *found) {
@@ -98,11 +98,11 @@ lw_so lw_officer_sight_lines(const lw_facts *facts, lw_finding *found) {
 
 lw_so lw_officer_other_works(const lw_facts *facts, lw_finding *found) {
   static const char *const words[] = {[LW_OTHER_WORKS_NONE] = "",
-                                      [LW_OTHER_WORKS_BUILDING] = "a building",
-                                      [LW_OTHER_WORKS_POOL] = "a pool",
-                                      [LW_OTHER_WORKS_PAVING] = "paving or a drive",
-                                      [LW_OTHER_WORKS_EARTHWORKS] = "earthworks",
-                                      [LW_OTHER_WORKS_OTHER] = "other works"};
+                                      [LW_OTHER_WORKS_BUILDING] = "with it comes a building",
+                                      [LW_OTHER_WORKS_POOL] = "with it comes a pool",
+                                      [LW_OTHER_WORKS_PAVING] = "with it comes paving or a drive",
+                                      [LW_OTHER_WORKS_EARTHWORKS] = "with it come earthworks",
+                                      [LW_OTHER_WORKS_OTHER] = "with it come other works"};
   const lw_choice *other = &of(facts)->other_works;
   if (other->origin == LW_GIVEN && other->value == LW_OTHER_WORKS_NONE) return LW_SO_NOT;
   return is(other, other->value, words[other->value], "other works", found);

@@ -32,6 +32,11 @@ heard() {
             END { exit bad || rows <= 20 || !heads }' "$scratch/heard" &&
             grep -Eq ' m, from the underside of the lowest course to the top, cap included"$' "$scratch/heard"
 }
+# In the drawing too, whose words are short and anywhere: no figure runs into the next word.
+drawn_apart() {
+    grep -A 1 -m 1 '^ *Figure' "$scratch/heard" | tail -n 1 >"$scratch/figure"
+    grep -q '[0-9] kPa ' "$scratch/figure" && ! grep -Eq '(kPa|holds|tips|%)[A-Za-z0-9]' "$scratch/figure"
+}
 # Where the build found libqpdf. Without it neither is there, and the program says what to install.
 parts() { "$build/lowwall" precheck --verify "$scratch/try.pdf" 2>&1 | grep -q 'without libqpdf, and'; }
 explained() {
@@ -69,6 +74,7 @@ all_of() { # SORT SHEET...
     check "$sort: no title, or not tagged" titled
     check "$sort: no language" spoken
     check "$sort: not read out in order" heard
+    check "$sort: words of the drawing run together" drawn_apart
     parts || check "$sort: head cells or drawing not explained" explained
     parts || check "$sort: its own sheet is not that of its pages" brought
     check "$sort: a font is not embedded" embedded
@@ -131,10 +137,14 @@ contained() {
     [ "$files" = 11 ] && [ "$(find "$scratch/in" | wc -l)" = 13 ]
 }
 linked() {
-    for file in $(sed -n 's/.*href="\([^"]*\)".*/\1/p' "$scratch/in/made/index.html"); do
-        [ -s "$scratch/in/made/$file" ] || return 1
+    index=$scratch/in/made/index.html
+    for to in $(grep -o 'href="[^"]*"' "$index" | cut -d '"' -f 2); do
+        case $to in
+        '#'*) grep -q "id=\"${to#?}\"" "$index" || return 1 ;;
+        *) [ -s "$scratch/in/made/$to" ] || return 1 ;;
+        esac
     done
-    grep -q 'column 2, wall height' "$scratch/in/made/index.html"
+    grep -q 'column 2, wall height' "$index"
 }
 into() { "$build/lowwall" precheck "$scratch/street.csv" -o "$1" 2>/dev/null; }
 kept() { ! into "$scratch/in" && contained; }

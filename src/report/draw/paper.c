@@ -67,9 +67,10 @@ static void print_words(cairo_t *cr, const lw_drawing *drawing, const lw_mark *m
   pango_font_description_set_absolute_size(font, mark->size_mm * PANGO_SCALE);
   if (mark->bold) pango_font_description_set_weight(font, PANGO_WEIGHT_BOLD);
   pango_layout_set_font_description(layout, font);
-  set_words(layout, drawing->words.data + mark->words, goes_on);
   int wide = 0, high = 0;
+  set_words(layout, drawing->words.data + mark->words, false); /* a blank at the end moves none of it */
   pango_layout_get_size(layout, &wide, &high);
+  if (goes_on) set_words(layout, drawing->words.data + mark->words, true);
   double width = (double)wide / PANGO_SCALE;
   double back = mark->anchor == LW_ANCHOR_START ? 0.0 : mark->anchor == LW_ANCHOR_MIDDLE ? 0.5 : 1.0;
   double base = (double)pango_layout_get_baseline(layout) / PANGO_SCALE;
@@ -104,8 +105,12 @@ static void go_to_row(tags *t, int table, int row) {
   t->row = row;
 }
 
-static bool goes_on(const lw_mark *mark) {
-  return mark->anchor == LW_ANCHOR_START && mark[1].kind == LW_MARK_WORDS;
+/* Whether more words follow under the same tag. */
+static bool goes_on(const lw_drawing *drawing, size_t at) {
+  const lw_mark *mark = &drawing->mark[at];
+  for (size_t i = at + 1; i < drawing->mark_count && drawing->mark[i].group == mark->group; i++)
+    if (drawing->mark[i].kind == LW_MARK_WORDS) return true;
+  return false;
 }
 
 static void draw(tags *t, cairo_t *cr, const lw_drawing *drawing) {
@@ -118,7 +123,7 @@ static void draw(tags *t, cairo_t *cr, const lw_drawing *drawing) {
       cairo_tag_begin(cr, tag_of(mark), NULL);
     }
     if (mark->kind == LW_MARK_WORDS)
-      print_words(cr, drawing, mark, t->cr && !last && goes_on(mark));
+      print_words(cr, drawing, mark, t->cr && goes_on(drawing, i));
     else
       trace(cr, drawing, mark);
     if (t->cr && last) cairo_tag_end(cr, tag_of(mark));

@@ -183,7 +183,7 @@ lw_status lw_pdf_attached(const lw_text *pdf, const char *name, lw_text *about, 
     return lw_error_set(error, LW_NO_MEMORY, LW_REASON_NONE, "no memory left");
   if (found) return LW_OK;
   return lw_error_set(error, LW_NOT_READ, LW_REASON_NONE,
-                      read ? "no %s is attached to it: it was made by another program, or without libqpdf"
+                      read ? "no %s is attached: made by another program, without libqpdf, or damaged"
                            : "it is no PDF that can be read%.0s",
                       name);
 }

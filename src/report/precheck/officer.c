@@ -34,11 +34,12 @@ static bool boundary_counts(const lw_verdict *v) {
   return false;
 }
 
+/* Where they have not agreed, or nobody knows, a reason says so. */
 void lw_blocks_consent(const lw_blocks *b) {
   const lw_choice *consent = &b->result->given.officer.neighbour_consent;
   if (!boundary_counts(&b->result->verdict)) return;
-  lw_block_say(b, LW_BLOCK_FACT, "neighbour", "%s",
-               consent->origin != LW_GIVEN ? "whether they agree is not told: ask for it in writing"
-               : consent->value == LW_YES  ? "has agreed in writing, as given: ask to see it"
-                                           : "has not agreed in writing");
+  if (consent->origin == LW_ABSENT)
+    lw_block_say(b, LW_BLOCK_FACT, "neighbour", "whether they agree is not told: ask for it in writing");
+  if (consent->origin == LW_GIVEN && consent->value == LW_YES)
+    lw_block_say(b, LW_BLOCK_FACT, "neighbour", "has agreed in writing, as given: ask to see it");
 }
