@@ -137,12 +137,18 @@ static bool read_the_same(const lw_apart *apart, double one, double other) {
   return strcmp(apart->one.text, apart->other.text) == 0 && fabs(one - other) > 0.0;
 }
 
+/* What no decimals tell apart differs by rounding alone, and is told as it would be. */
+static lw_apart finest(lw_apart plain, lw_apart fine) {
+  return strcmp(fine.one.text, fine.other.text) == 0 ? plain : fine;
+}
+
 lw_apart lw_amounts_apart(lw_units units, lw_kind kind, double one, double other, int decimals) {
-  lw_apart apart = {lw_amount_of(units, kind, one, decimals), lw_amount_of(units, kind, other, decimals)};
+  lw_apart plain = {lw_amount_of(units, kind, one, decimals), lw_amount_of(units, kind, other, decimals)};
+  lw_apart apart = plain;
   if (lw_units_differ(units, kind)) decimals = 0;
   while (++decimals <= DECIMALS_MOST && read_the_same(&apart, one, other))
     apart = (lw_apart){finer(units, kind, one, decimals), finer(units, kind, other, decimals)};
-  return apart;
+  return finest(plain, apart);
 }
 
 lw_apart lw_metres_apart(lw_units units, double one_m, double other_m, int decimals) {
@@ -150,11 +156,11 @@ lw_apart lw_metres_apart(lw_units units, double one_m, double other_m, int decim
 }
 
 lw_apart lw_millimetres_apart(lw_units units, double one_m, double other_m) {
-  lw_apart apart = {lw_millimetres(units, one_m), lw_millimetres(units, other_m)};
+  lw_apart plain = {lw_millimetres(units, one_m), lw_millimetres(units, other_m)}, apart = plain;
   if (units == LW_UNITS_US) return lw_metres_apart(units, one_m, other_m, 3);
   for (int decimals = 1; decimals <= DECIMALS_MOST && read_the_same(&apart, one_m, other_m); decimals++)
     apart = (lw_apart){figure(one_m * MM, decimals, "mm"), figure(other_m * MM, decimals, "mm")};
-  return apart;
+  return finest(plain, apart);
 }
 
 lw_amount lw_millimetres_again(lw_units units, double length_m) {

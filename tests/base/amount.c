@@ -102,6 +102,10 @@ Test(amounts, lengths_that_are_compared_read_apart) {
         cr_expect_str_neq(apart.one.text, apart.other.text, "%g and %g more", m, 2.0 * gap_m);
       }
     }
+    lw_apart sums = lw_metres_apart((lw_units)units, 0.45 + 0.15, 0.6 - 1e-16, 2);
+    lw_apart in_mm = lw_millimetres_apart((lw_units)units, 0.45 + 0.15, 0.6 - 1e-16);
+    cr_expect_str_eq(sums.one.text, lw_metres((lw_units)units, 0.6, 2).text, "rounding is no difference");
+    cr_expect_str_eq(in_mm.one.text, lw_millimetres((lw_units)units, 0.6).text);
     lw_apart same = lw_metres_apart((lw_units)units, 0.6, 0.6, 2);
     cr_expect_str_eq(same.one.text, same.other.text);
     cr_expect_str_eq(same.one.text, lw_metres((lw_units)units, 0.6, 2).text);
