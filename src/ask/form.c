@@ -97,6 +97,33 @@ static int tell_questions(const telling *to, const lw_tables *tables, bool offic
   return number;
 }
 
+/* What settles an answer, for who stands there with wet boots; the numbers are those of the questions. */
+static void tell_tests(const telling *to, const lw_tables *tables) {
+  int number = 0;
+  tell(to, LW_FORM_PART, "", "How to find out by hand, on site", "");
+  for (int i = 0; i < tables->question_count; i++) {
+    const lw_question_row *row = &tables->question[i];
+    char label[16], words[LW_HAND_TEST_MAX];
+    int step_number = 0;
+    lw_ask_part step;
+    if (row->part == LW_QUESTION_OFFICER) continue;
+    lw_print(label, sizeof label, "%d", ++number);
+    if (row->hand_test[0]) tell(to, LW_FORM_QUESTION, label, row->words, "");
+    for (const char *at = row->hand_test; lw_ask_next(&at, '|', &step);) {
+      lw_print(label, sizeof label, "%d.", ++step_number);
+      tell(to, LW_FORM_STEP, label, lw_ask_copy(&step, words, sizeof words), "");
+    }
+  }
+}
+
+static void tell_officer(const telling *to, const lw_tables *tables, int number) {
+  char part[120];
+  lw_print(part, sizeof part, "%s. What is left empty here was not asked.",
+           lw_question_part_title(LW_QUESTION_OFFICER));
+  tell(to, LW_FORM_PART, "", part, "");
+  tell_questions(to, tables, true, number);
+}
+
 static bool any_of_officer(const lw_tables *tables) {
   for (int i = 0; i < tables->question_count; i++)
     if (tables->question[i].part == LW_QUESTION_OFFICER) return true;
@@ -121,10 +148,6 @@ void lw_form_each(const lw_tables *tables, lw_form_units units, lw_form_taker ta
   int number = tell_questions(&to, tables, false, 0);
   tell(&to, LW_FORM_SKETCH, "",
        "Sketch: the wall cut through and from above, with heights, distances and what stands near", "");
-  if (!any_of_officer(tables)) return;
-  char part[120];
-  lw_print(part, sizeof part, "%s. What is left empty here was not asked.",
-           lw_question_part_title(LW_QUESTION_OFFICER));
-  tell(&to, LW_FORM_PART, "", part, "");
-  tell_questions(&to, tables, true, number);
+  if (any_of_officer(tables)) tell_officer(&to, tables, number);
+  tell_tests(&to, tables);
 }

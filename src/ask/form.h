@@ -14,8 +14,9 @@ typedef enum lw_form_kind {
   LW_FORM_QUESTION, /* label: its number; words; of: which walls have it, "" all */
   LW_FORM_BOX,      /* a box to tick, and words */
   LW_FORM_LINE,     /* words, a line to write on, and label: the units to ring */
+  LW_FORM_STEP,     /* label: its number; words: one step of a test by hand */
   LW_FORM_SKETCH,   /* words, and room to draw */
-  LW_FORM_PART      /* words: what follows is a part of its own, on a page of its own */
+  LW_FORM_PART      /* words: what follows is a part of its own, each in a column of the last page */
 } lw_form_kind;
 
 typedef struct lw_form_line {

@@ -14,7 +14,7 @@ static const char HEAD[] =
     "section{break-inside:avoid}p{margin:.1em "
     "0;break-inside:avoid}.b{padding-left:1.6em;text-indent:-1.4em}.b::before{content:\"\\2610\\00a0\"}"
     ".l span{display:inline-block;min-width:7em;border-bottom:1px solid #000;margin:0 .5em}"
-    ".o{break-before:page}"
+    ".t{padding-left:1.6em;text-indent:-1.6em}.o{break-before:page}"
     ".s{border:1px solid #000;height:18em;break-inside:avoid}@media "
     "print{body{font-size:10px;max-width:none}}"
     "</style></head><body>\n";
@@ -39,7 +39,8 @@ static void end_question(writing *w) {
 static void take(void *context, const lw_form_line *line) {
   writing *w = context;
   lw_text *out = w->out;
-  if (line->kind == LW_FORM_QUESTION || line->kind == LW_FORM_SKETCH) end_question(w);
+  if (line->kind == LW_FORM_QUESTION || line->kind == LW_FORM_SKETCH || line->kind == LW_FORM_PART)
+    end_question(w);
   switch (line->kind) {
   case LW_FORM_TITLE: element(out, "<h1>", line, "</h1>\n"); break;
   case LW_FORM_WORDS: element(out, "<p>", line, "</p>\n"); break;
@@ -48,6 +49,11 @@ static void take(void *context, const lw_form_line *line) {
     lw_text_addf(out, "<section><h2>%s. ", line->label);
     lw_markup_add(out, line->words);
     lw_text_addf(out, "%s%s%s</h2>\n", line->of[0] ? " (" : "", line->of, line->of[0] ? ")" : "");
+    break;
+  case LW_FORM_STEP:
+    lw_text_addf(out, "<p class=\"t\">%s ", line->label);
+    lw_markup_add(out, line->words);
+    lw_text_add(out, "</p>\n");
     break;
   case LW_FORM_BOX: element(out, "<p class=\"b\">", line, "</p>\n"); break;
   case LW_FORM_LINE:

@@ -4,14 +4,14 @@
 #include "report/draw/sketch.h"
 #include "form.h"
 
-/* The form on paper: two columns that flow over two pages, what is left of them is the sketch; what an
- * officer asks has a page of its own behind them. */
+/* The form on paper: two columns that flow over two pages, what is left of them is the sketch. The page
+ * behind them has a column of what an officer asks, and one of the tests by hand. */
 
 enum { COLUMNS = 2 };
 static const double MARGIN_MM = 11.0, GUTTER_MM = 7.0, FOOT_MM = 6.0, LEAST_SKETCH_MM = 60.0;
 
-/* Of a question with its boxes and lines. */
-enum { QUESTIONS_MOST = LW_QUESTION_ROWS };
+/* Each once with its boxes and lines, and once with the steps of its test. */
+enum { QUESTIONS_MOST = 2 * LW_QUESTION_ROWS };
 
 typedef struct flow {
   lw_drawing *page;
@@ -84,6 +84,7 @@ static double high_of(const flow *f, const lw_form_line *line) {
   case LW_FORM_QUESTION:
     question_words(line, words, sizeof words);
     return QUESTION_GAP_MM + height_of(words, width_of(f), f->size_mm, true);
+  case LW_FORM_STEP:
   case LW_FORM_BOX:
     return BOX_GAP_MM + height_of(line->words, width_of(f) - BOX_INDENT_MM, f->size_mm, false);
   case LW_FORM_LINE: return fmax(LINE_HIGH_MM, height_of(line->words, words_of_line(f), f->size_mm, false));
@@ -121,6 +122,14 @@ static void box(flow *f, const lw_form_line *line) {
   put(f, BOX_INDENT_MM, false, line->words);
 }
 
+static void step(flow *f, const lw_form_line *line) {
+  if (!make_room(f, high_of(f, line))) return;
+  f->y_mm += BOX_GAP_MM;
+  const lw_xy_mm number = {left_of(f) + 1.0, f->y_mm};
+  lw_sketch_wrap(page_of(f), number, BOX_INDENT_MM, f->size_mm, false, line->label);
+  put(f, BOX_INDENT_MM, false, line->words);
+}
+
 /* The words at the left, below them at the right a line to write on, and its units. */
 static void write_line(flow *f, const lw_form_line *line) {
   double high = high_of(f, line);
@@ -154,12 +163,13 @@ static void sketch(flow *f, const lw_form_line *line) {
 
 /* The rest of the pages before stays as it is. */
 static void part(flow *f, const lw_form_line *line) {
+  f->at_column = f->pages == LW_FORM_PAGES ? f->at_column + 1 : 0;
+  f->full = f->at_column == COLUMNS;
+  if (f->full) return;
   f->at_page = LW_FORM_PAGES - 1;
-  f->at_column = 0;
   f->pages = LW_FORM_PAGES;
-  const lw_xy_mm at = {MARGIN_MM, MARGIN_MM};
-  f->top_mm[f->at_page] = f->y_mm =
-      lw_sketch_wrap(page_of(f), at, f->paper.x_mm - 2.0 * MARGIN_MM, 3.4, true, line->words) + 1.5;
+  const lw_xy_mm at = {left_of(f), MARGIN_MM};
+  f->top_mm[f->at_page] = f->y_mm = lw_sketch_wrap(page_of(f), at, width_of(f), 3.4, true, line->words) + 1.5;
 }
 
 static void title(flow *f, const lw_form_line *line) {
@@ -178,11 +188,11 @@ static void take(void *context, const lw_form_line *line) {
   static const lw_role ROLES[] = {[LW_FORM_TITLE] = LW_ROLE_TITLE,      [LW_FORM_WORDS] = LW_ROLE_PARAGRAPH,
                                   [LW_FORM_QUESTION] = LW_ROLE_HEADING, [LW_FORM_BOX] = LW_ROLE_PARAGRAPH,
                                   [LW_FORM_LINE] = LW_ROLE_PARAGRAPH,   [LW_FORM_SKETCH] = LW_ROLE_FIGURE,
-                                  [LW_FORM_PART] = LW_ROLE_HEADING};
+                                  [LW_FORM_PART] = LW_ROLE_HEADING,     [LW_FORM_STEP] = LW_ROLE_PARAGRAPH};
   static void (*const draw[])(flow *, const lw_form_line *) = {
       [LW_FORM_TITLE] = title, [LW_FORM_WORDS] = lead,      [LW_FORM_QUESTION] = question,
       [LW_FORM_BOX] = box,     [LW_FORM_LINE] = write_line, [LW_FORM_SKETCH] = sketch,
-      [LW_FORM_PART] = part};
+      [LW_FORM_PART] = part,   [LW_FORM_STEP] = step};
   flow *f = context;
   if (f->full) return;
   for (int i = f->at_page; i < LW_FORM_PAGES; i++) lw_drawing_begin(&f->page[i], ROLES[line->kind]);
