@@ -99,6 +99,6 @@ def desk(path, downloads):
     schemes(page, "desk")
     no_sideways(page, "desk")
     page.quiet("desk")
-    on_paper(page, "the page", 20)
+    on_paper(page, "the page", 20, 1)  # a large drawing goes to the next page
     precheck_on_paper(page, "a wall for an engineer")
     page.close()

@@ -13,7 +13,7 @@ from selenium.webdriver.common.print_page_options import PrintOptions
 from counting import check
 
 PAPERS_CM = {"A4": (21.0, 29.7), "Letter": (21.59, 27.94)}
-FULL = 0.6  # of each page but the last has something on it, at least
+FULL = 0.6  # of a page that others follow has something on it, at least
 
 
 def printed(page, size, name):
@@ -43,14 +43,15 @@ def filled(path):
     return [low / height for low, height in zip(lowest, heights)]
 
 
-def on_paper(page, name, most):
+def on_paper(page, name, most, full):
+    """At most so many pages; of the first of them, as many as have to be full."""
     for size in PAPERS_CM:
         path = printed(page, size, name.replace(" ", "-"))
         pages = count_pages(path)
         check(1 <= pages <= most, f"{name} on {size}: {pages} pages")
         if shutil.which("pdftotext"):
-            full = filled(path)
-            check(all(each > FULL for each in full[:-1]), f"{name} on {size}: pages filled to {full}")
+            down = filled(path)
+            check(all(each > FULL for each in down[:-1][:full]), f"{name} on {size}: pages filled to {down}")
 
 
 def precheck_on_paper(page, name):
@@ -62,4 +63,4 @@ def precheck_on_paper(page, name):
     with open(path, "w", encoding="utf8") as file:
         file.write(page.js("return document.querySelector('#papers iframe').srcdoc"))
     page.driver.get(f"file://{quote(path)}")
-    on_paper(page, f"the pre-check of {name}", 4)
+    on_paper(page, f"the pre-check of {name}", 4, 4)
