@@ -24,7 +24,7 @@ lw_limit_figure lw_limit_own(lw_units units, const lw_limit_row *row, const char
        in_feet = units == LW_UNITS_METRIC && counts_in_feet(row);
   lw_units laws = in_metres ? LW_UNITS_METRIC : LW_UNITS_US;
   if ((in_metres || in_feet) && !row->of_default && row->height_m > 0.0)
-    lw_print(own.text, sizeof own.text, "%s%s in the law%s", before, lw_metres(laws, row->height_m, 2).text,
+    lw_print(own.text, sizeof own.text, "%s%s by the law%s", before, lw_metres(laws, row->height_m, 2).text,
              after);
   return own;
 }

@@ -156,7 +156,7 @@ bool measure_next(const char **text, measure *found) {
 }
 
 char *measure_fold(const char *text, bool without_law) {
-  static const char LAW[] = " in the law";
+  static const char LAW[] = " by the law";
   char *folded = calloc(1, strlen(text) + 1);
   size_t used = 0;
   cr_assert_not_null(folded);
@@ -166,7 +166,7 @@ char *measure_fold(const char *text, bool without_law) {
     folded[used++] = blank ? ' ' : *text;
     bool law = used >= sizeof LAW - 1 && strncmp(folded + used - (sizeof LAW - 1), LAW, sizeof LAW - 1) == 0;
     if (!without_law || !law) continue;
-    /* " (1.00 m in the law)" or ", 1.00 m in the law" */
+    /* " (1.00 m by the law)" or ", 1.00 m by the law" */
     while (used > 0 && folded[used - 1] != '(' && folded[used - 1] != ',') used--;
     used -= used > 0 ? 1 : 0;
     memset(folded + used, '\0', sizeof LAW);

@@ -19,10 +19,10 @@ typedef struct page {
   bool own_words; /* below a heading of what the sheet gives, in its own words */
 } page;
 
-/* What a law says is its own, and so is where a row is from: "4 ft, 1.22 m in the law (total), here 0.40 m:
+/* What a law says is its own, and so is where a row is from: "4 ft, 1.22 m by the law (total), here 0.40 m:
  * asks for ... . Its name. [KEY], ...". Rows of ours are told whole. */
 static const char *told_from(const char *words) {
-  const char *law = strstr(words, " in the law");
+  const char *law = strstr(words, " by the law");
   return law != NULL ? law : words;
 }
 
@@ -66,7 +66,7 @@ static void find_law(void *context, const lw_block *block) {
   bool american = strncmp(block->label, "US-", 3) == 0, australian = strncmp(block->label, "AU-", 3) == 0;
   if (block->kind != LW_BLOCK_FACT || (!american && !australian)) return;
   bool other = american == (l->units == LW_UNITS_METRIC);
-  const char *law = strstr(block->words, " in the law ("), *unit = american ? " ft" : " m";
+  const char *law = strstr(block->words, " by the law ("), *unit = american ? " ft" : " m";
   cr_expect_eq(law != NULL, other, "%s: %s", block->label, block->words);
   if (law != NULL)
     cr_expect(strncmp(law - strlen(unit), unit, strlen(unit)) == 0 || law[-1] == 'n', "%s", law - 9);

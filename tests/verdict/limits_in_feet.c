@@ -66,11 +66,11 @@ Test(limits_in_feet, a_law_in_feet_reads_as_it_is_and_one_in_metres_has_its_own_
   static const struct {
     const char *place, *units, *has, *has_not;
   } EACH[] = {
-      {"seattle", "us", "past the 4 ft where", "in the law"},
-      {"seattle", "metric", "past the 1.22 m (4 ft in the law) where", "1.22 m where"},
-      {"new-zealand", "us", "past the 4 ft 11 in (1.50 m in the law) where", "4 ft 11 in where"},
-      {"new-zealand", "metric", "past the 1.50 m where", "in the law"},
-      {"", "us", "past the 1 ft 7-5/8 in where the cautious default", "in the law"},
+      {"seattle", "us", "past the 4 ft where", "by the law"},
+      {"seattle", "metric", "past the 1.22 m (4 ft by the law) where", "1.22 m where"},
+      {"new-zealand", "us", "past the 4 ft 11 in (1.50 m by the law) where", "4 ft 11 in where"},
+      {"new-zealand", "metric", "past the 1.50 m where", "by the law"},
+      {"", "us", "past the 1 ft 7-5/8 in where the cautious default", "by the law"},
   };
   for (size_t i = 0; i < sizeof EACH / sizeof *EACH; i++) {
     lw_result *result = wall_in(EACH[i].place, 1.8, EACH[i].units);
