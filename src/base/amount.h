@@ -41,7 +41,7 @@ typedef struct lw_apart {
   lw_amount one, other;
 } lw_apart;
 /** Told so that they do not read the same where they differ: as lw_amount_of has them or, if that is not
- *  enough, with up to four decimals, if those are; US lengths in inches then. */
+ *  enough, with up to four decimals; US lengths in inches then. */
 lw_apart lw_amounts_apart(lw_units units, lw_kind kind, double one, double other, int decimals);
 lw_apart lw_metres_apart(lw_units units, double one_m, double other_m, int decimals);
 lw_apart lw_millimetres_apart(lw_units units, double one_m, double other_m);
