@@ -62,6 +62,23 @@ Test(amount, loads_and_weights_are_said_in_pounds) {
   }
 }
 
+/* A cubic foot is 0.028317 m3 and 27 of them a yard; water weighs 62.4 pcf, and light things are told so. */
+Test(amount, values_of_a_sheet_are_said_as_they_are_known) {
+  static const struct {
+    lw_kind kind;
+    double si;
+    const char *us;
+  } ROWS[] = {{LW_KIND_VOLUME, 0.028316846592, "1.0 ft3"},
+              {LW_KIND_VOLUME, 0.3, "10.6 ft3"},
+              {LW_KIND_VOLUME, 0.5, "0.65 yd3"},
+              {LW_KIND_UNIT_WEIGHT, 9.81, "62.4 pcf"},
+              {LW_KIND_UNIT_WEIGHT, 13.0, "82.8 pcf"},
+              {LW_KIND_UNIT_WEIGHT, 19.5, "124 pcf"},
+              {LW_KIND_LENGTH, 0.3048, "1 ft"}};
+  for (size_t i = 0; i < sizeof ROWS / sizeof *ROWS; i++)
+    cr_expect_str_eq(lw_value_of(LW_UNITS_US, ROWS[i].kind, ROWS[i].si).text, ROWS[i].us);
+}
+
 /* What is said can be typed: the sheet reads it back, to half of what it is rounded to. */
 Test(amount, what_is_said_reads_back) {
   static const struct {

@@ -79,6 +79,8 @@ static void expect_counted(const lw_fit *fit, const lw_order *order) {
     bool unit =
         strstr(slug, "blocks") != NULL || strstr(slug, "corners") != NULL || strstr(slug, "spares") != NULL;
     if (!unit) continue;
+    if (order->line[i].kind == LW_LINE_BLOCKS)
+      cr_expect(fabs(order->line[i].order - fit->whole) < 1e-9, "%s", fit->block->name);
     pieces += order->line[i].order;
     mass += order->line[i].mass_kg;
   }
@@ -101,6 +103,16 @@ static void expect_least(tried *t, const lw_fit *fit) {
   cr_expect_neq(t->room.then.verdict.stands, LW_HOLDS, "%s: %s would do", fit->block->name, less);
 }
 
+/* A setback that the yard's block has is not the builder's to choose. */
+static void expect_own_setback(const lw_fit *fit) {
+  const lw_typed *own = &fit->block->items;
+  for (int i = 0; i < own->count; i++) {
+    bool typed = strncmp(own->item[i], "setback=", 8) != 0;
+    for (int k = 0; k < fit->items.count; k++) typed = typed || strcmp(own->item[i], fit->items.item[k]) == 0;
+    cr_expect(typed, "%s: not %s", fit->block->name, own->item[i]);
+  }
+}
+
 static void expect_laid(tried *t, const lw_fit *fit) {
   lw_plan_fault fault;
   cr_assert(type_in(&t->read, &fit->items, NULL, &t->room), "%s", fit->block->name);
@@ -115,6 +127,7 @@ static void expect_laid(tried *t, const lw_fit *fit) {
   cr_assert_eq(lw_order_make(&t->room.then, &t->room.order, &fault), LW_OK);
   expect_counted(fit, &t->room.order);
   expect_least(t, fit);
+  expect_own_setback(fit);
   *(fit->grade == LW_GRADE_HOLDS ? &t->holds : &t->falls) += 1;
 }
 
@@ -189,6 +202,43 @@ Test(fit, comes_out_when_typed) {
   }
   cr_expect(t->holds > 3 && t->falls > 3 && t->heights > 0 && t->set_back > 0,
             "%d hold, %d fall short, %d heights, %d set back", t->holds, t->falls, t->heights, t->set_back);
+  free(t);
+}
+
+/* Courses make a height to a millimetre, whatever the block; elsewhere the nearest heights are named. */
+Test(fit, a_height_is_made_to_a_millimetre) {
+  static const double OFF_MM[] = {-1.3, -0.8, -0.3, 0.0, 0.3, 0.8, 1.3};
+  static const int BLOCK_MM[] = {90, 150, 300};
+  tried *t = calloc(1, sizeof *t);
+  int laid = 0, told = 0;
+  cr_assert_not_null(t);
+  for (int i = 0; i < 21; i++) {
+    char height[40], own[40], list[160];
+    int block_mm = BLOCK_MM[i / 7];
+    snprintf(height, sizeof height, "wall height=%.2f mm", 900.0 - 100.0 + OFF_MM[i % 7]);
+    snprintf(own, sizeof own, "block height=%.3f mm", (900.0 + OFF_MM[i % 7]) / 5.0);
+    const char *const items[] = {height, own, "wall embedment=100 mm", "course count=unknown", NULL};
+    snprintf(list, sizeof list,
+             "name,length [mm],height [mm],depth [mm],mass [kg],price\nA,300,%d,450,%.1f,9\n", block_mm,
+             0.3 * 0.45 * block_mm * 2.1);
+    lw_faults faults = {.count = 0};
+    lw_fit_wall wall = wall_of("docs/demo/terrace.csv", items, t);
+    cr_assert_eq(lw_yard_read(sheet_test_tables(), list, strlen(list), &t->yard, &faults), LW_OK, "%s",
+                 faults.fault[0].wanted);
+    lw_fit_find(&wall, &t->yard, &t->room, t->fit);
+    bool makes = fabs(OFF_MM[i % 7]) < 1.0;
+    cr_expect_eq(t->fit[0].kind == LW_FIT_HEIGHT, !makes, "%s, %d mm", height, block_mm);
+    if (!makes) {
+      double apart = t->fit[0].above_m - t->fit[0].below_m;
+      cr_expect(fabs(apart - 0.001 * block_mm) < 1e-9 && t->fit[0].courses_below > 0, "%s, %d mm", height,
+                block_mm);
+      cr_expect(t->fit[0].below_m < wall.height_m && wall.height_m < t->fit[0].above_m, "%s, %d mm", height,
+                block_mm);
+    }
+    laid += makes;
+    told += !makes;
+  }
+  cr_expect(laid > 0 && told > 0);
   free(t);
 }
 

@@ -97,3 +97,78 @@ Test(diagram_beside, soil_that_floats_has_no_figure_that_is_none) {
     }
   }
 }
+
+/* What a figure leaves out, on planes by chance: K of a soil its cohesion, K of the plane an earthquake, and
+ * what resists every load at a distance. */
+Test(diagram_beside, each_figure_leaves_out_what_it_says) {
+  static lw_diagram bare;
+  dice d = {1926};
+  for (int i = 0; i < PLANES / 2; i++) {
+    lw_plane plane = pressure_random_plane(&d), more = plane;
+    plane.load_count = 0;
+    more.load_count = 1;
+    more.load[0] = (lw_plane_load){.near_m = 0.4, .far_m = 0.9, .pressure_kpa = 20.0};
+    for (int k = 0; k < more.layer_count; k++) more.layer[k].cohesion_kpa += 3.0;
+    lw_diagram_asked asked = lw_diagram_ask(&plane), other = lw_diagram_ask(&more);
+    lw_diagram_find(&asked, &bare, NULL);
+    lw_diagram_find(&other, &made, NULL);
+    for (int k = 0; k < LW_WAY_COUNT; k++)
+      for (int layer = 0; layer < plane.layer_count && made.way[k].known && bare.way[k].known; layer++)
+        cr_expect(near(made.way[k].layer_k[layer].value, bare.way[k].layer_k[layer].value, 1e-9), "%d, %s", i,
+                  lw_way_slug((lw_way)k));
+    more = plane;
+    more.load_count = 1;
+    more.load[0] = other.back.load[0];
+    other = lw_diagram_ask(&more);
+    lw_diagram_find(&other, &made, NULL);
+    for (int k = LW_WAY_PASSIVE_RANKINE; k < LW_WAY_COUNT; k++)
+      cr_expect(near(made.way[k].level_kn_per_m, bare.way[k].level_kn_per_m, 1e-9), "%d, %s", i,
+                lw_way_slug((lw_way)k));
+    more = plane;
+    more.seismic = (lw_seismic){0.05, 0.0, 0.6, false};
+    other = lw_diagram_ask(&more);
+    lw_diagram_find(&other, &made, NULL);
+    if (made.way[LW_WAY_COULOMB].known && bare.way[LW_WAY_COULOMB].known)
+      cr_expect(near(made.way[LW_WAY_COULOMB].mean_k.value, bare.way[LW_WAY_COULOMB].mean_k.value, 1e-9),
+                "%d", i);
+  }
+}
+
+/* Upright and level annex C is Lancellotta's: docs/theory.md. */
+Test(diagram_beside, on_a_plain_wall_annex_c_is_lancellotta_s) {
+  for (int i = 1; i <= 10; i++) {
+    lw_plane plane = pressure_plane(20.0 + 2.0 * i);
+    plane.wall_friction_rad = RAD(20.0 + 2.0 * i) * 0.1 * i;
+    lw_diagram_asked asked = lw_diagram_ask(&plane);
+    lw_diagram_find(&asked, &made, NULL);
+    cr_assert(made.lancellotta_kp[0].known);
+    cr_expect(near(made.lancellotta_kp[0].value, made.way[LW_WAY_PASSIVE_ANNEX_C].layer_k[0].value, 1e-9),
+              "%.12g, %.12g", made.lancellotta_kp[0].value,
+              made.way[LW_WAY_PASSIVE_ANNEX_C].layer_k[0].value);
+  }
+}
+
+/* Cohesion under a slope: what a load makes of Rankine's pressure is what is there with it less what is there
+ * without. */
+Test(diagram_beside, on_a_curve_the_load_s_part_is_the_difference) {
+  static lw_diagram bare;
+  lw_plane plane = pressure_plane(28.0);
+  plane.slope_rad = RAD(15.0);
+  plane.layer[0].cohesion_kpa = 3.0;
+  lw_diagram_asked asked = lw_diagram_ask(&plane);
+  lw_diagram_find(&asked, &bare, NULL);
+  asked.back.surcharge_kpa = asked.upright.surcharge_kpa = 8.0;
+  lw_diagram_find(&asked, &made, NULL);
+  int seen = 0;
+  for (int i = 0; i < made.depth_count; i++) {
+    const lw_diagram_depth *row = &made.depth[i];
+    double with = row->soil_kpa[LW_WAY_RANKINE].value;
+    lw_number without = lw_diagram_soil_kpa(&bare, LW_WAY_RANKINE, row->depth_m, row->below);
+    cr_assert(without.known);
+    if (with <= 0.0 || without.value <= 0.0) continue;
+    cr_expect_float_eq(row->uniform_kpa[LW_WAY_RANKINE].value, with - without.value, 1e-9, "%g m",
+                       row->depth_m);
+    seen++;
+  }
+  cr_expect_lt(3, seen);
+}
