@@ -79,6 +79,19 @@ Test(amount, values_of_a_sheet_are_said_as_they_are_known) {
     cr_expect_str_eq(lw_value_of(LW_UNITS_US, ROWS[i].kind, ROWS[i].si).text, ROWS[i].us);
 }
 
+/* An inch is 25.4 mm: what was measured in eighths of it is told so, what was not as exactly as it is. */
+Test(amount, a_length_is_told_exactly) {
+  static const double EIGHTH_M = 0.0254 / 8.0;
+  char told[32];
+  for (int eighths = 1; eighths < 200; eighths += 7) {
+    double length_m = eighths * EIGHTH_M, between_m = length_m + 0.3 * EIGHTH_M;
+    cr_expect_str_eq(lw_exactly(LW_UNITS_US, LW_KIND_LENGTH, length_m, "mm").text,
+                     lw_metres(LW_UNITS_US, length_m, 3).text);
+    lw_print(told, sizeof told, "%.6g in", between_m / 0.0254);
+    cr_expect_str_eq(lw_exactly(LW_UNITS_US, LW_KIND_LENGTH, between_m, "mm").text, told);
+  }
+}
+
 /* What is said can be typed: the sheet reads it back, to half of what it is rounded to. */
 Test(amount, what_is_said_reads_back) {
   static const struct {

@@ -45,6 +45,9 @@ Test(yard, faults_name_their_cells) {
       {"name,length [mm],height [mm],depth [mm],mass [kg],price,currency\nA,300,200,300,40,6,AUD\n"
        "B,300,200,300,40,6,EUR\n",
        LW_FAULT_CONTRADICTION, 3, 7},
+      {"name,length [mm],height [mm],depth [mm],mass [kg],price,currency\nA,300,200,300,40,6,AUD\n"
+       "B,300,200,300,40,6,AED\n",
+       LW_FAULT_CONTRADICTION, 3, 7},
       {HEAD "A,300,200,300,40,\"6\n", LW_FAULT_QUOTING, 2, 6},
   };
   lw_yard *yard = calloc(1, sizeof *yard);
