@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "page.h"
 
+#include <ctype.h>
 #include <stdarg.h>
 #include <string.h>
 
@@ -65,6 +66,29 @@ static void indent(const lw_page *page, int width) {
   for (int i = 0; i < width; i++) lw_text_add(page->out, " ");
 }
 
+/* Bytes of the unit that stands there, the longest that fits: "kN m/m"; 0 where none does. */
+static size_t unit_at(const char *text) {
+  size_t longest = 0;
+  const lw_unit *unit;
+  for (size_t i = 0; (unit = lw_unit_at(i)) != NULL; i++) {
+    size_t length = strlen(unit->name);
+    bool whole = strncmp(text, unit->name, length) == 0 && strchr(" ,;:.)", text[length]) != NULL;
+    if (whole && length > longest) longest = length;
+  }
+  return longest;
+}
+
+/* Bytes up to the next place where a line may end: a number keeps its unit, a value its name. */
+static size_t piece_of(const char *text) {
+  size_t length = strcspn(text, " ");
+  bool number = length > 0 && text[length] == ' ' && isdigit((unsigned char)text[length - 1]);
+  size_t unit = number ? unit_at(text + length + 1) : 0;
+  if (unit > 0) length += 1 + unit;
+  length += strcspn(text + length, " ");
+  bool equals = length > 0 && strncmp(text + length, " = ", 3) == 0;
+  return equals ? length + 3 + piece_of(text + length + 3) : length;
+}
+
 void lw_page_tone(const lw_page *page, lw_tone tone, const char *prefix, const char *text) {
   int columns = page->style.columns < COLUMNS_LEAST ? COLUMNS_LEAST : page->style.columns;
   int margin = width_of(prefix, strlen(prefix)), at = margin;
@@ -73,7 +97,7 @@ void lw_page_tone(const lw_page *page, lw_tone tone, const char *prefix, const c
   begin(page, tone);
   lw_text_add(page->out, prefix);
   while (*text != '\0') {
-    size_t length = strcspn(text, " ");
+    size_t length = piece_of(text);
     int width = width_of(text, length);
     if (length > 0 && !first && at + 1 + width > columns) {
       lw_text_add(page->out, "\n");

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "base/print.h"
 #include "report/page.h"
 
 #include <criterion/criterion.h>
@@ -32,6 +33,44 @@ Test(report, text_longer_than_a_line_stands_alone) {
   lw_page page = page_of(&text, 40, false);
   lw_page_say(&page, "  ", "a bbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbb c");
   cr_assert_str_eq(text.data, "  a\n  bbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbbb\n  c\n");
+  lw_text_free(&text);
+}
+
+/* Every unit that there is, behind a number that would just have had room. */
+Test(report, a_number_keeps_its_unit) {
+  const lw_unit *unit;
+  for (size_t i = 0; (unit = lw_unit_at(i)) != NULL; i++)
+    for (int fill = 25; fill < 45; fill++) {
+      lw_text text = {0};
+      char words[120], pair[48];
+      lw_page page = page_of(&text, 40, false);
+      lw_print(pair, sizeof pair, "12.5 %s,", unit->name);
+      lw_print(words, sizeof words, "%.*s %s then", fill, "aaaa aaaa aaaa aaaa aaaa aaaa aaaa aaaa aaaa aaaa",
+               pair);
+      lw_page_say(&page, "", words);
+      cr_expect_not_null(strstr(text.data, pair), "%s", text.data);
+      lw_text_free(&text);
+    }
+}
+
+Test(report, a_value_keeps_what_it_is) {
+  for (int fill = 20; fill < 45; fill++) {
+    lw_text text = {0};
+    char words[120];
+    lw_page page = page_of(&text, 40, false);
+    lw_print(words, sizeof words, "%.*s rho = 57.25 deg, d = 10", fill,
+             "aaaa aaaa aaaa aaaa aaaa aaaa aaaa aaaa aaaa aaaa");
+    lw_page_say(&page, "", words);
+    cr_expect(strstr(text.data, "rho = 57.25 deg,") && strstr(text.data, "d = 10"), "%s", text.data);
+    lw_text_free(&text);
+  }
+}
+
+Test(report, a_word_that_begins_like_a_unit_is_none) {
+  lw_text text = {0};
+  lw_page page = page_of(&text, 40, false);
+  lw_page_say(&page, "", "aaaa aaaa aaaa aaaa aaaa aaaa aaaa aa 12 months 3");
+  cr_assert_str_eq(text.data, "aaaa aaaa aaaa aaaa aaaa aaaa aaaa aa 12\nmonths 3\n");
   lw_text_free(&text);
 }
 
