@@ -74,6 +74,7 @@ static lw_number layer_k(const lw_diagram_way *w, const lw_plane *plane, int lay
   alone.seismic = (lw_seismic){0};
   if (w->routine->thrust(w->state, &alone, &thrust, NULL, NULL) != LW_OK) return (lw_number){0.0, false};
   double weight = 0.5 * alone.layer[0].unit_weight_kn_per_m3 * alone.height_m * alone.height_m;
+  if (!(weight > 0.0)) return (lw_number){0.0, false}; /* lower than any number */
   return (lw_number){is_wedge(w) ? thrust.total_kn_per_m / weight : thrust.coefficient, true};
 }
 

@@ -73,12 +73,14 @@ static void expect_nothing_unknown(lw_number n, const char *what, int way) {
             lw_way_slug((lw_way)way), n.value);
 }
 
-/* Soil lighter than the water, as heavy as it, and a little heavier, wet from the top or from half way. */
+/* Soil lighter than the water, as heavy as it, and a little heavier, wet from the top or from half way; and
+ * planes so low that what weighs on them is no number above nothing. */
 Test(diagram_beside, soil_that_floats_has_no_figure_that_is_none) {
   static const double HEAVY[] = {5.0, 9.0, 9.81, 9.810001, 12.0};
   for (int i = 0; i < 5 * 3 * 2; i++) {
     lw_plane plane = pressure_plane(30.0);
     plane.layer[0].unit_weight_kn_per_m3 = fmin(HEAVY[i % 5], 9.0);
+    if (i % 7 == 0) plane.height_m = 1e-170;
     plane.layer[0].saturated_unit_weight_kn_per_m3 = HEAVY[i % 5];
     plane.water_depth_m = plane.height_m * (i / 5 % 3) / 2.0;
     plane.surcharge_kpa = i / 15 * 2.0;
