@@ -2,6 +2,8 @@
 #include "every_wall.h"
 #include "walls.h"
 
+#include "report/text/echo.h"
+
 #include <criterion/criterion.h>
 
 #include <ctype.h>
@@ -71,6 +73,25 @@ Test(report, a_bonded_cap_is_not_checked_and_says_so) {
   cr_expect_not_null(strstr(page.data, "The cap: NOT CHECKED. It relies on its bond"));
   cr_expect_not_null(strstr(page.data, "not checked"));
   lw_text_free(&page);
+}
+
+static void take_slope(void *context, const lw_echo *echo) {
+  char *words = context;
+  if (strcmp(echo->name, "ground slope") == 0) snprintf(words, sizeof echo->words, "%s", echo->words);
+}
+
+/* One in so many, as it is measured on site; what nobody gave, too. */
+Test(report, a_slope_is_said_as_it_is_measured) {
+  static const char *const said[][2] = {{"site behind=ground", "1:4, 14.04 deg"},
+                                        {"ground slope=1:10", "1:10, 5.711 deg"},
+                                        {"ground slope=7.125 deg", "7.125 deg"},
+                                        {"ground slope=0 deg", "0 deg"}};
+  for (size_t i = 0; i < sizeof said / sizeof *said; i++) {
+    char items[160], words[sizeof(lw_echo)] = "";
+    snprintf(items, sizeof items, "wall height=600 mm;block height=200 mm;block depth=400 mm;%s", said[i][0]);
+    lw_echo_each(wall_of(items), take_slope, words);
+    cr_expect_str_eq(words, said[i][1]);
+  }
 }
 
 Test(report, every_assumption_has_its_question) {

@@ -134,34 +134,14 @@ void lw_blocks_neighbours(const lw_blocks *blocks) {
   lw_blocks_untold(blocks);
 }
 
-static bool is_slope(const lw_item *item) {
-  return item->kind == LW_KIND_ANGLE && (strstr(item->name, "slope") || strstr(item->name, "batter"));
-}
-
-/* A slope that was given as one in so many, said so beside its degrees; "" of any other. Degrees come this
- * near to such a slope only where they are one. */
-static const char *ratio_of(const lw_blocks *b, const lw_echo *said, char *out, size_t size) {
-  enum { LONGEST_RUN = 1000 };
-  static const double SAME = 1e-12, HALVES = 2.0;
-  lw_case c = b->result->given;
-  out[0] = '\0';
-  if (said->item->type != LW_ITEM_QUANTITY || !is_slope(said->item)) return out;
-  double slope = tan(lw_item_quantity(said->item, said->number, &c)->si);
-  if (fabs(slope) < 1.0 / LONGEST_RUN) return out;
-  double run = round(HALVES / fabs(slope)) / HALVES;
-  if (run > 0.0 && fabs(fabs(slope) * run - 1.0) < SAME)
-    lw_print(out, size, "%s1:%.6g, ", slope < 0.0 ? "-" : "", run);
-  return out;
-}
-
 /* As it was written where that is in other units than the page: "8 in, 203 mm". */
 static const char *as_written(const lw_blocks *b, const lw_echo *said, char *out, size_t size) {
   lw_case c = b->result->given;
-  if (said->item->type != LW_ITEM_QUANTITY || said->origin != LW_GIVEN) return ratio_of(b, said, out, size);
+  out[0] = '\0';
+  if (said->item->type != LW_ITEM_QUANTITY || said->origin != LW_GIVEN) return out;
   const lw_quantity *q = lw_item_quantity(said->item, said->number, &c);
   bool alike = said->likely || said->worked_out || q->table_row == LW_MORE_THAN || q->in == b->result->units;
-  if (alike || !(fabs(q->si) > 0.0) || !lw_units_differ(LW_UNITS_US, q->kind))
-    return ratio_of(b, said, out, size);
+  if (alike || !(fabs(q->si) > 0.0) || !lw_units_differ(LW_UNITS_US, q->kind)) return out;
   lw_print(out, size, "%s, ", lw_value_of(q->in, q->kind, q->si).text);
   return out;
 }

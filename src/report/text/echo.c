@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "echo.h"
 
+#include <math.h>
 #include <stddef.h>
 #include <string.h>
 
@@ -32,6 +33,24 @@ static void echo_share(const lw_result *result, const lw_quantity *q, lw_echo *e
   echo->unit = "deg";
 }
 
+static bool is_slope(const lw_item *item) {
+  return item->kind == LW_KIND_ANGLE && (strstr(item->name, "slope") || strstr(item->name, "batter"));
+}
+
+/* A slope of one in so many is said so beside its degrees. Degrees come this near to such a slope only where
+ * they are one. gives false of any other */
+static bool echo_slope(const lw_quantity *q, lw_echo *echo) {
+  enum { LONGEST_RUN = 1000 };
+  static const double SAME = 1e-12, HALVES = 2.0;
+  double slope = tan(q->si);
+  if (!is_slope(echo->item) || fabs(slope) < 1.0 / LONGEST_RUN) return false;
+  double run = round(HALVES / fabs(slope)) / HALVES;
+  if (!(run > 0.0) || fabs(fabs(slope) * run - 1.0) >= SAME) return false;
+  lw_print(echo->words, sizeof echo->words, "%s1:%.6g, %.4g deg", slope < 0.0 ? "-" : "", run,
+           q->si * LW_DEG_PER_RAD);
+  return true;
+}
+
 static void echo_quantity(const lw_result *result, const lw_quantity *q, lw_echo *echo) {
   double factor;
   bool angle = is_angle(q->kind);
@@ -43,6 +62,9 @@ static void echo_quantity(const lw_result *result, const lw_quantity *q, lw_echo
     echo_share(result, q, echo);
     return;
   }
+  echo->value = (lw_number){angle ? q->si * LW_DEG_PER_RAD : q->si, true};
+  echo->unit = angle ? "deg" : lw_kind_unit(q->kind);
+  if (echo_slope(q, echo)) return;
   const char *unit = words_unit(echo->item, q, &factor);
   bool more = q->origin == LW_GIVEN && q->table_row == LW_MORE_THAN;
   if (lw_units_differ(result->units, q->kind))
@@ -51,8 +73,6 @@ static void echo_quantity(const lw_result *result, const lw_quantity *q, lw_echo
   else
     lw_print(echo->words, sizeof echo->words, unit[0] ? "%s%.6g %s" : "%s%.6g%s", more ? "more than " : "",
              q->si / factor, unit);
-  echo->value = (lw_number){angle ? q->si * LW_DEG_PER_RAD : q->si, true};
-  echo->unit = angle ? "deg" : lw_kind_unit(q->kind);
 }
 
 static void echo_choice(const lw_choice *choice, lw_echo *echo) {
