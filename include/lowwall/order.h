@@ -139,6 +139,7 @@ typedef struct lw_order_run {
   bool shorter_known, longer_known;
   double shorter_m, longer_m;    /* the two nearest lengths that need no cut */
   bool fits;                     /* as it is; the two are then the next ones */
+  bool half_blocks;              /* which stand in it where no corner holds the bond, cut or sold */
   lw_no_fit no_fit;
   bool cap_joint_known;
   double cap_joint_m, cap_joint_at_m;  /* nearest joint of caps to one of blocks, and where on the run */

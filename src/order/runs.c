@@ -46,6 +46,21 @@ static bool as_laid(const lw_stretch *s, int bits) {
   return start && (s->corner_after < 0 || s->end_bit == bits >> 1);
 }
 
+static bool is_half(const lw_plan *plan, double module_m) {
+  return fabs(module_m - plan->module_m / 2.0) <= LW_TAKEN_UP;
+}
+
+static bool has_halves(const lw_laying *laying, int stretch) {
+  bool any = false;
+  for (int i = 0; i < laying->order->row_count; i++) {
+    const lw_laid *row = &laying->order->row[i];
+    if (row->stretch != stretch) continue;
+    any = any || is_half(laying->plan, row->first_m) || is_half(laying->plan, row->last_m);
+    for (int k = 0; k < row->closer_count; k++) any = any || is_half(laying->plan, row->closer_m[k]);
+  }
+  return any;
+}
+
 /* The nearest lengths are those that leave nothing over in both kinds of course; of a run that fits, the
  * next ones on both sides. */
 static void lengths(const lw_laying *laying, int stretch, lw_order_run *r) {
@@ -70,6 +85,7 @@ static void lengths(const lw_laying *laying, int stretch, lw_order_run *r) {
     r->no_fit = steps_back ? LW_NO_FIT_SETBACK : LW_NO_FIT_CORNERS;
     return;
   }
+  r->half_blocks = r->fits && has_halves(laying, stretch);
   r->shorter_known = r->length_m - shorter > module / 2.0;
   r->longer_known = true;
   r->shorter_m = r->shorter_known ? r->length_m - shorter : 0.0;

@@ -97,3 +97,36 @@ Test(order, a_graded_filter_has_its_sizes) {
   cr_expect_not_null(strstr(said, "at most 4 times the 85 % size"), "%s", said);
   cr_expect_not_null(strstr(said, "at least 5 times its 15 % size"), "%s", said);
 }
+
+/* Where every run of a plan fits, nothing is cut but the half blocks that are told of. */
+Test(order, a_plan_that_needs_no_cut_has_only_the_half_blocks_that_it_is_told) {
+  static const char *const plans[] = {"run 1 length=%1$d mm",
+                                      "run 1 length=%1$d mm;turn 1 angle=90 deg;run 2 length=%2$d mm",
+                                      "run 1 length=%1$d mm;turn 1 angle=90 deg;run 2 length=%2$d mm;turn 2 "
+                                      "angle=90 deg;run 3 length=%1$d mm",
+                                      "run 1 length=%1$d mm;turn 1 angle=90 deg;run 2 length=%2$d mm;turn 2 "
+                                      "angle=90 deg;run 3 length=%1$d mm;"
+                                      "turn 3 angle=90 deg;run 4 length=%2$d mm"};
+  int fitting[2] = {0};
+  for (size_t p = 0; p < sizeof plans / sizeof *plans; p++)
+    for (int k = 0; k < 48; k++) {
+      char items[320], all[360];
+      lw_text text = {0};
+      bool fits = true;
+      snprintf(items, sizeof items, plans[p], 2400 + 200 * (k % 4), 2000 + 200 * (k / 4 % 4));
+      snprintf(all, sizeof all, "%s;course count=%d;method slip=not", items, 1 + k / 16);
+      const lw_order *order = order_of(all);
+      for (int i = 0; i < order->plan.run_count; i++) fits = fits && order->run[i].fits;
+      if (!fits) continue;
+      cr_assert_eq(
+          lw_report_order_text(order_result(), order, LW_PAGE_ORDER, &(lw_text_style){.columns = 80}, &text),
+          LW_OK);
+      const order_pieces pieces = order_all(order);
+      bool told = strstr(text.data, ", half blocks apart") != NULL;
+      cr_expect_eq(pieces.closer, 0, "%s", all);
+      cr_expect_eq(told, pieces.half > 0, "%s: %d halves", all, pieces.half);
+      fitting[told]++;
+      lw_text_free(&text);
+    }
+  cr_expect(fitting[0] > 5 && fitting[1] > 5, "%d and %d", fitting[0], fitting[1]);
+}

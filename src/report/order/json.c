@@ -37,6 +37,7 @@ static void plan(json_t *root, const lw_order *order) {
     known(run, "no_cut_shorter_m", r->shorter_m, r->shorter_known);
     known(run, "no_cut_longer_m", r->longer_m, r->longer_known);
     lw_json_set_flag(run, "no_cut_as_it_is", r->fits);
+    lw_json_set_flag(run, "half_blocks", r->half_blocks);
     lw_json_set_text(run, "no_cut_reason", lw_no_fit_words(r->no_fit));
     known(run, "cap_joint_mm", r->cap_joint_m * 1000.0, r->cap_joint_known);
     known(run, "cap_joint_at_m", r->cap_joint_at_m, r->cap_joint_known);

@@ -31,7 +31,9 @@ static void runs(const lw_page *page, const lw_order *order) {
                                     : "  run %d   %9s at the lowest course, %9s at the top",
                   i + 1, lw_metres(page->units, r->length_m, 3).text,
                   lw_metres(page->units, r->top_length_m, 3).text);
-    if (r->fits) lw_page_say(page, "          ", "needs no cut as it is");
+    if (r->fits)
+      lw_page_sayf(page, "          ", "needs no cut as it is%s",
+                   r->half_blocks ? ", half blocks apart" : "");
     if (r->shorter_known && r->longer_known)
       lw_page_linef(page, LW_TONE_PLAIN, "          without a cut: %s or %s",
                     lw_metres(page->units, r->shorter_m, 3).text,

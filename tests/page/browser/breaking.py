@@ -120,7 +120,7 @@ def hurried(page):
     page.settle(page.settled())
     again = answer_part(page, terrace("1200"))
     check(len(again) >= 3 and page.lines() == lines, f"in a hurry another wall came out: {page.lines()}")
-    page.wait_for(lambda: "Still" not in page.all("#stand [role=status]")[0].text, 30)
+    page.wait_for(lambda: "Still" not in page.all("#stand [role=status]")[0].text, 120)
     title = page.all("#stand summary h2")[0].text
     check(page.all("#stand .wide") != [] or "Nothing" in title, f"no remedy after a hurry: {title}")
 
