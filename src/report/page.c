@@ -85,8 +85,10 @@ static size_t piece_of(const char *text) {
   size_t unit = number ? unit_at(text + length + 1) : 0;
   if (unit > 0) length += 1 + unit;
   length += strcspn(text + length, " ");
-  bool equals = length > 0 && strncmp(text + length, " = ", 3) == 0;
-  return equals ? length + 3 + piece_of(text + length + 3) : length;
+  bool named = isalpha((unsigned char)text[0]) && strncmp(text + length, " = ", 3) == 0;
+  bool joins = named || (length == 1 && text[0] == '=' && text[1] == ' ');
+  size_t next = length + (named ? 3 : 1);
+  return joins ? next + piece_of(text + next) : length;
 }
 
 void lw_page_tone(const lw_page *page, lw_tone tone, const char *prefix, const char *text) {
