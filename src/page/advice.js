@@ -65,6 +65,15 @@ function remedy(found) {
   return make("li", {}, button(found.words, () => put(found.items, "remedy"), { class: "wide" }));
 }
 
+const TRYING = "Still trying.";
+
+/* Of another wall nothing is left to tap. */
+export function outdate(place, reply) {
+  if (place.dataset.sheet === undefined || place.dataset.sheet === reply.sheet) return;
+  delete place.dataset.sheet;
+  fill(place, make("p", { role: "status" }, TRYING));
+}
+
 /* What was found is added below what stands there: nothing moves under a finger. */
 export function standing(place, found, reply, head) {
   if (!found.ok) return fill(place, faultList(found));
@@ -76,7 +85,7 @@ export function standing(place, found, reply, head) {
     place.dataset.sheet = reply.sheet;
   }
   ul.append(...found.remedies.slice(ul.children.length).map(remedy));
-  const words = !found.done ? "Still trying." : found.none || "Tap one, and the wall is changed; Undo takes it back.";
+  const words = !found.done ? TRYING : found.none || "Tap one, and the wall is changed; Undo takes it back.";
   const told = place.querySelector("[role=status]");
   if (told.textContent !== words) told.textContent = words;
   return undefined;

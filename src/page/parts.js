@@ -4,7 +4,7 @@ import { ask, take } from "./state.js";
 import { cures, plainList } from "./plain.js";
 import { showAnswer, showSection } from "./answer.js";
 import { goTo, isAsked } from "./question.js";
-import { advised, seek, forgetAdvice, standing, findings } from "./advice.js";
+import { advised, seek, forgetAdvice, outdate, standing, findings } from "./advice.js";
 import { papers } from "./files.js";
 
 /* What stands below the question, part by part. A part is filled when it is opened, and again when the sheet
@@ -216,7 +216,10 @@ export function refill(newReply, from) {
   reply = newReply;
   forgetAdvice();
   clearTimeout(later);
-  for (const part of PARTS.filter((one) => one.told)) headOf(part).textContent = reply.ok ? part.told(reply) : part.title;
+  for (const part of PARTS.filter((one) => one.told)) {
+    headOf(part).textContent = reply.ok ? part.told(reply) : part.title;
+    outdate(place(part), reply);
+  }
   const open = PARTS.filter(isOpen);
   if (open.some((part) => part.advice)) later = setTimeout(() => fillPart(open.find((part) => part.advice)), 250);
   return open.filter((part) => !part.advice && !(part.keeps && part.keeps === from)).map((part) => () => fillPart(part));
