@@ -15,6 +15,9 @@ typedef struct lw_amount {
   char text[40];
 } lw_amount;
 
+/** Bytes of the unit that words begin with, a blank, a stop or their end behind it; 0: they do not. */
+size_t lw_unit_written(const char *words);
+
 /** A value in words.
  *  in    kind      a length to an area; a pure number and an angle are the sentence's own matter
  *        si        in lw_kind_unit(kind); what is no finite number is n/a

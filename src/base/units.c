@@ -155,6 +155,13 @@ const lw_unit *lw_unit_at(size_t index) {
   return index < UNIT_COUNT ? &units[index] : NULL;
 }
 
+size_t lw_unit_written(const char *words) {
+  size_t length = strcspn(words, " ,;:.)");
+  for (size_t i = 0; i < UNIT_COUNT; i++)
+    if (strlen(units[i].name) == length && strncmp(words, units[i].name, length) == 0) return length;
+  return 0;
+}
+
 const char *lw_kind_unit(lw_kind kind) {
   switch (kind) {
   case LW_KIND_LENGTH: return "m";

@@ -12,16 +12,12 @@
 
 /* The pieces of all rows, course by course, and the cuts among them. */
 
-static bool same(double a, double b) {
-  return fabs(a - b) <= LW_TAKEN_UP;
-}
-
 static void count_square(const lw_laying *laying, int course, double module_m) {
   const lw_plan *plan = laying->plan;
   lw_course_count *c = &laying->order->course[course];
-  if (same(module_m, plan->module_m)) {
+  if (lw_laid_same(module_m, plan->module_m)) {
     c->whole++;
-  } else if (same(module_m, plan->module_m / 2.0)) {
+  } else if (lw_laid_half(plan, module_m)) {
     /* Two halves come from one block: the saw takes half its width from each. */
     double length = fmin(module_m - plan->gap_m, (plan->unit_m - laying->kerf_m) / 2.0);
     lw_cut cut = {.kind = LW_CUT_HALF,

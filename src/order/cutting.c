@@ -25,20 +25,16 @@ static lw_stock stock_of(const lw_cut *cut) {
   return cut->base_unit ? LW_STOCK_BASE_BLOCK : LW_STOCK_BLOCK;
 }
 
-static bool same(double a, double b) {
-  return fabs(a - b) <= LW_TAKEN_UP;
-}
-
 static bool is_of(const sawing *s, const lw_cut *cut) {
-  return stock_of(cut) == s->stock && same(cut->cap_depth_m, s->cap_depth_m);
+  return stock_of(cut) == s->stock && lw_laid_same(cut->cap_depth_m, s->cap_depth_m);
 }
 
 static bool alike(const lw_blank *a, const lw_blank *b) {
-  if (a->stock != b->stock || !same(a->cap_depth_m, b->cap_depth_m) || a->pieces != b->pieces ||
-      !same(a->rest_m, b->rest_m) || !same(a->far_m, b->far_m))
+  if (a->stock != b->stock || !lw_laid_same(a->cap_depth_m, b->cap_depth_m) || a->pieces != b->pieces ||
+      !lw_laid_same(a->rest_m, b->rest_m) || !lw_laid_same(a->far_m, b->far_m))
     return false;
   for (int i = 0; i < a->pieces; i++)
-    if (!same(a->piece_m[i], b->piece_m[i])) return false;
+    if (!lw_laid_same(a->piece_m[i], b->piece_m[i])) return false;
   return true;
 }
 
@@ -70,7 +66,8 @@ static double over(const lw_blank *blank, const lw_cut *cut) {
 }
 
 static bool may_share(const sawing *s, const lw_blank *blank, const lw_cut *cut) {
-  bool halves = cut->kind == LW_CUT_HALF && blank->pieces == 1 && same(blank->piece_m[0], cut->long_m);
+  bool halves =
+      cut->kind == LW_CUT_HALF && blank->pieces == 1 && lw_laid_same(blank->piece_m[0], cut->long_m);
   return blank->count > 0 && (s->again || halves) && blank->pieces < LW_SAWN_MAX &&
          over(blank, cut) >= -LW_TAKEN_UP;
 }

@@ -38,6 +38,14 @@ typedef struct lw_laying {
   bool half_cut; /* half units are cut from whole ones */
 } lw_laying;
 
+static inline bool lw_laid_same(double a_m, double b_m) {
+  return fabs(a_m - b_m) <= LW_TAKEN_UP;
+}
+
+static inline bool lw_laid_half(const lw_plan *plan, double module_m) {
+  return lw_laid_same(module_m, plan->module_m / 2.0);
+}
+
 static inline bool lw_laying_has_cloth(const lw_laying *laying) {
   return laying->filter_told && laying->filter == LW_STONE_FILTER_CLOTH;
 }

@@ -20,10 +20,6 @@ typedef struct view {
   lw_piece *piece;
 } view;
 
-static bool same(double a, double b) {
-  return fabs(a - b) <= LW_TAKEN_UP;
-}
-
 static void put(view *v, lw_piece_kind kind, double from_m, double to_m, double length_m) {
   if (v->count < LW_PIECE_MAX && to_m - from_m > 1e-9)
     v->piece[v->count++] = (lw_piece){kind, from_m, to_m, length_m};
@@ -44,8 +40,8 @@ static void see(view *v, lw_piece_kind kind, double from_u, double to_u, double 
 }
 
 static lw_piece_kind square(const lw_plan *plan, double module_m) {
-  if (same(module_m, plan->module_m)) return LW_PIECE_WHOLE;
-  return same(module_m, plan->module_m / 2.0) ? LW_PIECE_HALF : LW_PIECE_CUT;
+  if (lw_laid_same(module_m, plan->module_m)) return LW_PIECE_WHOLE;
+  return lw_laid_half(plan, module_m) ? LW_PIECE_HALF : LW_PIECE_CUT;
 }
 
 static lw_piece_kind end_kind(const view *v, bool at_end) {

@@ -46,17 +46,13 @@ static bool as_laid(const lw_stretch *s, int bits) {
   return start && (s->corner_after < 0 || s->end_bit == bits >> 1);
 }
 
-static bool is_half(const lw_plan *plan, double module_m) {
-  return fabs(module_m - plan->module_m / 2.0) <= LW_TAKEN_UP;
-}
-
 static bool has_halves(const lw_laying *laying, int stretch) {
   bool any = false;
   for (int i = 0; i < laying->order->row_count; i++) {
     const lw_laid *row = &laying->order->row[i];
     if (row->stretch != stretch) continue;
-    any = any || is_half(laying->plan, row->first_m) || is_half(laying->plan, row->last_m);
-    for (int k = 0; k < row->closer_count; k++) any = any || is_half(laying->plan, row->closer_m[k]);
+    any = any || lw_laid_half(laying->plan, row->first_m) || lw_laid_half(laying->plan, row->last_m);
+    for (int k = 0; k < row->closer_count; k++) any = any || lw_laid_half(laying->plan, row->closer_m[k]);
   }
   return any;
 }

@@ -8,22 +8,16 @@
 
 enum { COLUMNS = 80 };
 
-static lw_kind kind_of(lw_line_unit unit) {
-  if (unit == LW_UNIT_M3) return LW_KIND_VOLUME;
-  if (unit == LW_UNIT_M2) return LW_KIND_AREA;
-  return unit == LW_UNIT_M ? LW_KIND_LENGTH : LW_KIND_NUMBER;
-}
-
 /* Pieces and bags are counted, all else is measured; what is sold by the volume is weighed by the tonne. */
 static void put_quantity(json_t *entry, lw_units units, const lw_order_line *line) {
   lw_line_unit unit = lw_order_line_unit(line->kind);
-  lw_kind kind = kind_of(unit);
+  lw_kind kind = lw_line_unit_kind(unit);
   char quantity[48], mass[48] = "";
   bool whole = unit == LW_UNIT_PIECES || unit == LW_UNIT_BAGS;
   if (unit == LW_UNIT_TONNES && units == LW_UNITS_US)
     lw_print(quantity, sizeof quantity, "%s",
              lw_amount_of(units, LW_KIND_MASS, line->order * 1000.0, 0).text);
-  else if (kind == LW_KIND_NUMBER)
+  else if (kind == LW_KIND_COUNT)
     lw_print(quantity, sizeof quantity, whole ? "%.0f %s" : "%.2f %s", line->order, lw_line_unit_slug(unit));
   else
     lw_print(quantity, sizeof quantity, "%s", lw_amount_of(units, kind, line->order, 2).text);

@@ -191,9 +191,10 @@ static void favourable_value(const lw_favourable *f, const lw_item *item, int nu
     lw_print(out, size, "%s", f->value);
 }
 
-static void note(const lw_item *item, int number, const lw_result *then, lw_asking *asking) {
+static void note(const lw_item *item, int number, const lw_result *then, lw_helps helps, lw_asking *asking) {
   lw_item_print_name(item, number, asking->item, sizeof asking->item);
   lw_print(asking->question, sizeof asking->question, "%s", item->question);
+  asking->helps = helps;
   asking->stands_then = then->verdict.stands;
   asking->who_then = then->verdict.who;
   asking->ratio_then = lw_trial_ratio(then);
@@ -235,8 +236,7 @@ bool lw_asking_next(lw_asking_search *search, lw_result *result, lw_result *scra
   lw_asking_gain gain = gain_of(result, scratch);
   favourable_value(f, item, number, scratch, asking.favourable, sizeof asking.favourable);
   if (!is_gain(&gain, strcmp(asking.assumed, asking.favourable) == 0)) return true;
-  note(item, number, scratch, &asking);
-  asking.helps = helps_by(&gain);
+  note(item, number, scratch, helps_by(&gain), &asking);
   insert(result, search->gain, &asking, &gain);
   return true;
 }

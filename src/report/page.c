@@ -66,23 +66,11 @@ static void indent(const lw_page *page, int width) {
   for (int i = 0; i < width; i++) lw_text_add(page->out, " ");
 }
 
-/* Bytes of the unit that stands there, the longest that fits: "kN m/m"; 0 where none does. */
-static size_t unit_at(const char *text) {
-  size_t longest = 0;
-  const lw_unit *unit;
-  for (size_t i = 0; (unit = lw_unit_at(i)) != NULL; i++) {
-    size_t length = strlen(unit->name);
-    bool whole = strncmp(text, unit->name, length) == 0 && strchr(" ,;:.)", text[length]) != NULL;
-    if (whole && length > longest) longest = length;
-  }
-  return longest;
-}
-
 /* Bytes up to the next place where a line may end: a number keeps its unit, a value its name. */
 static size_t piece_of(const char *text) {
   size_t length = strcspn(text, " ");
   bool number = length > 0 && text[length] == ' ' && isdigit((unsigned char)text[length - 1]);
-  size_t unit = number ? unit_at(text + length + 1) : 0;
+  size_t unit = number ? lw_unit_written(text + length + 1) : 0;
   if (unit > 0) length += 1 + unit;
   length += strcspn(text + length, " ");
   bool named = isalpha((unsigned char)text[0]) && strncmp(text + length, " = ", 3) == 0;

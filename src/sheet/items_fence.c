@@ -10,8 +10,7 @@ static const lw_item items[] = {
      .unit = "",
      .example = "behind",
      .means = "Where the fence, screen or hedge stands. Unknown with a fence: on the wall, or behind it "
-              "where a fence "
-              "closes the bed.",
+              "where a fence closes the bed.",
      .question = "Does the fence stand on the wall, or behind it on posts of its own?"},
     {.part = LW_ABOUT_FENCE,
      .name = "fence distance",

@@ -29,8 +29,7 @@ static const lw_item items[] = {
      .unit = "",
      .example = "new-south-wales",
      .means = "Place whose limits apply, as `lowwall list places` has it, or a town and such a place behind "
-              "a comma; "
-              "without it the cautious default holds.",
+              "a comma; without it the cautious default holds.",
      .question = "In which state or country is the wall?"},
     {.part = LW_ABOUT_HEADING,
      .name = "note",

@@ -23,26 +23,15 @@ static int distance_to(const char *words, const char *folded) {
   return nearest;
 }
 
-static bool matches(const char *words, const char *folded) {
-  while (words[0] != '\0') {
-    char word[LW_FOLDED_MAX];
-    size_t span = strcspn(words, "|");
-    lw_fold(words, span, word);
-    if (strcmp(word, folded) == 0) return true;
-    words += span + (words[span] == '|');
-  }
-  return false;
-}
-
 int lw_name_index(const lw_tables *tables, lw_list list, const char *name) {
   char folded[LW_FOLDED_MAX];
   int exactly = lw_names_exactly(tables, list, name), count = lw_list_rows(tables, list);
   if (exactly >= 0) return exactly;
   if (lw_fold(name, strlen(name), folded) == 0) return -1;
   for (int i = 0; i < count; i++)
-    if (matches(lw_list_name(tables, list, i), folded)) return i;
+    if (lw_fold_listed(lw_list_name(tables, list, i), folded)) return i;
   for (int i = 0; i < count; i++)
-    if (matches(lw_list_aliases(tables, list, i), folded)) return i;
+    if (lw_fold_listed(lw_list_aliases(tables, list, i), folded)) return i;
   return -1;
 }
 

@@ -24,6 +24,17 @@ size_t lw_fold(const char *name, size_t length, char out[LW_FOLDED_MAX]) {
   return used;
 }
 
+bool lw_fold_listed(const char *words, const char *folded) {
+  while (words[0] != '\0') {
+    char word[LW_FOLDED_MAX];
+    size_t span = strcspn(words, "|");
+    lw_fold(words, span, word);
+    if (strcmp(word, folded) == 0) return true;
+    words += span + (words[span] == '|');
+  }
+  return false;
+}
+
 static int least(int a, int b) {
   return a < b ? a : b;
 }

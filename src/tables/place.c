@@ -10,16 +10,10 @@
 
 enum { PLACE_BYTES = 160, NAMES_BYTES = 120 };
 
-/* Does one of the "|"-separated words say the same? */
 static bool says(const char *words, const char *name) {
-  char folded[LW_FOLDED_MAX], word[LW_FOLDED_MAX];
+  char folded[LW_FOLDED_MAX];
   lw_fold(name, strlen(name), folded);
-  for (size_t span; words[0] != '\0'; words += span + (words[span] == '|')) {
-    span = strcspn(words, "|");
-    lw_fold(words, span, word);
-    if (strcmp(word, folded) == 0) return true;
-  }
-  return false;
+  return lw_fold_listed(words, folded);
 }
 
 /* The state or the country around it may have no row of its own. */

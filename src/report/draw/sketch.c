@@ -109,15 +109,11 @@ static size_t letters(const char *words, size_t length, double width_mm, double 
 
 /* Whether a unit stands behind a blank: it stays with its figure, and the inches with their feet. */
 static bool goes_with(const char *words, size_t blank) {
-  const lw_unit *unit;
   if (blank < 1 || words[blank] == '\0') return false;
   const char *next = words + blank + 1;
-  size_t length = strcspn(next, " ,;.:)");
   bool figure = words[blank - 1] >= '0' && words[blank - 1] <= '9';
   bool feet = blank > 3 && strncmp(words + blank - 3, " ft", 3) == 0 && *next >= '0' && *next <= '9';
-  for (size_t i = 0; figure && (unit = lw_unit_at(i)) != NULL; i++)
-    if (strlen(unit->name) == length && strncmp(next, unit->name, length) == 0) return true;
-  return feet;
+  return feet || (figure && lw_unit_written(next) > 0);
 }
 
 /* The longest beginning of words, ended at a blank, that fits a width. */

@@ -200,20 +200,14 @@ static void mass_words(lw_units units, double mass_kg, bool loose, char *out, si
     lw_print(out, size, "%.2f t", mass_kg / TONNE_KG);
 }
 
-static lw_kind kind_of(lw_line_unit unit) {
-  return unit == LW_UNIT_M3   ? LW_KIND_VOLUME
-         : unit == LW_UNIT_M2 ? LW_KIND_AREA
-         : unit == LW_UNIT_M  ? LW_KIND_LENGTH
-                              : LW_KIND_COUNT;
-}
-
 static double in_unit(lw_units units, lw_line_unit unit, double value) {
-  return lw_in_units(units, kind_of(unit), value);
+  return lw_in_units(units, lw_line_unit_kind(unit), value);
 }
 
 static const char *unit_name(lw_units units, lw_line_unit unit) {
-  return units == LW_UNITS_US && kind_of(unit) != LW_KIND_COUNT ? lw_units_name(units, kind_of(unit))
-                                                                : lw_line_unit_slug(unit);
+  return units == LW_UNITS_US && lw_line_unit_kind(unit) != LW_KIND_COUNT
+             ? lw_units_name(units, lw_line_unit_kind(unit))
+             : lw_line_unit_slug(unit);
 }
 
 static void lines(const lw_page *page, const lw_order *order) {

@@ -76,6 +76,13 @@ const char *lw_order_line_note(const lw_order_line *l, lw_units units, char out[
   return out;
 }
 
+lw_kind lw_line_unit_kind(lw_line_unit unit) {
+  return unit == LW_UNIT_M3   ? LW_KIND_VOLUME
+         : unit == LW_UNIT_M2 ? LW_KIND_AREA
+         : unit == LW_UNIT_M  ? LW_KIND_LENGTH
+                              : LW_KIND_COUNT;
+}
+
 const char *lw_peg_name(const lw_peg *peg, char out[LW_SPOT_NAME]) {
   static const char letters[] = {
       [LW_PEG_BASE] = 'B', [LW_PEG_TOP] = 'T', [LW_PEG_CENTRE] = 'C', [LW_PEG_STEP] = 'S'};

@@ -12,6 +12,9 @@ const char *lw_order_line_name(const lw_order_line *line, lw_units units, char o
 /* What is said below a line; "" when nothing is. */
 const char *lw_order_line_note(const lw_order_line *line, lw_units units, char out[LW_LINE_NOTE]);
 
+/* What a line's unit measures; LW_KIND_COUNT for what is counted, and for tonnes. */
+lw_kind lw_line_unit_kind(lw_line_unit unit);
+
 /* "B1" first corner of the base line, "T1" of the top line, "C2" centre of a curve, "S1" step. */
 const char *lw_peg_name(const lw_peg *peg, char out[LW_SPOT_NAME]);
 const char *lw_peg_check_name(const lw_peg_check *check, char out[LW_SPOT_NAME]);
